@@ -1,0 +1,148 @@
+package plane
+
+import "math"
+
+// Tree finds the segments of a path near a place without looking at all of
+// them. It is a hierarchy of boxes over the segments in path order: a path is
+// already sorted along itself, so nothing has to be sorted to build it.
+// Segment i runs from point i to point i+1.
+type Tree struct {
+	path Path
+	// levels[0] holds a box for each leaf of leafSize segments, levels[k+1] a
+	// box for each pair of levels[k]; the last level holds one box.
+	levels [][]Box
+}
+
+// leafSize is how many segments share the lowest box; fewer makes the tree
+// larger, more makes each visit look at more segments. It bounds nothing.
+const leafSize = 4
+
+// NewTree builds the tree of a path, in time proportional to its points. The
+// path must not change afterwards.
+func NewTree(p Path) *Tree {
+	t := &Tree{path: p}
+	n := len(p) - 1
+	if n < 1 {
+		return t
+	}
+	leaves := make([]Box, (n+leafSize-1)/leafSize)
+	for k := range leaves {
+		b := EmptyBox()
+		for i := k * leafSize; i <= min((k+1)*leafSize, n); i++ {
+			b = b.With(p[i])
+		}
+		leaves[k] = b
+	}
+	t.levels = [][]Box{leaves}
+	for top := leaves; len(top) > 1; {
+		next := make([]Box, (len(top)+1)/2)
+		for k := range next {
+			next[k] = top[2*k]
+			if 2*k+1 < len(top) {
+				next[k] = next[k].Union(top[2*k+1])
+			}
+		}
+		t.levels = append(t.levels, next)
+		top = next
+	}
+	return t
+}
+
+// Path returns the path the tree was built over.
+func (t *Tree) Path() Path { return t.path }
+
+// Bounds returns the box of the whole path.
+func (t *Tree) Bounds() Box { return t.path.Bounds() }
+
+// Within calls visit for every segment whose own box meets the box b, in path
+// order, until visit returns false.
+func (t *Tree) Within(b Box, visit func(i int) bool) {
+	if len(t.levels) > 0 {
+		t.within(len(t.levels)-1, 0, b, visit)
+	}
+}
+
+func (t *Tree) within(level, k int, b Box, visit func(i int) bool) bool {
+	if !t.levels[level][k].Meets(b) {
+		return true
+	}
+	if level > 0 {
+		if !t.within(level-1, 2*k, b, visit) {
+			return false
+		}
+		return 2*k+1 >= len(t.levels[level-1]) || t.within(level-1, 2*k+1, b, visit)
+	}
+	for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
+		if (EmptyBox().With(t.path[i]).With(t.path[i+1])).Meets(b) && !visit(i) {
+			return false
+		}
+	}
+	return true
+}
+
+// Distance returns how far q lies from the path, in mm, looking no further
+// than limit: where nothing is nearer than limit it returns limit.
+func (t *Tree) Distance(q Point, limit float64) float64 {
+	if len(t.levels) == 0 {
+		if len(t.path) == 1 {
+			return math.Min(limit, t.path[0].Distance(q))
+		}
+		return limit
+	}
+	return t.distance(len(t.levels)-1, 0, q, limit)
+}
+
+func (t *Tree) distance(level, k int, q Point, best float64) float64 {
+	if level == 0 {
+		for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
+			foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q)
+			best = math.Min(best, foot.Distance(q))
+		}
+		return best
+	}
+	below := t.levels[level-1]
+	first, second := 2*k, 2*k+1
+	if second >= len(below) {
+		if below[first].Distance(q) < best {
+			best = t.distance(level-1, first, q, best)
+		}
+		return best
+	}
+	// The nearer box first: it most likely makes the other one needless.
+	df, ds := below[first].Distance(q), below[second].Distance(q)
+	if ds < df {
+		first, second, df, ds = second, first, ds, df
+	}
+	if df < best {
+		best = t.distance(level-1, first, q, best)
+	}
+	if ds < best {
+		best = t.distance(level-1, second, q, best)
+	}
+	return best
+}
+
+// Nearer reports whether any of the path lies nearer to q than limit, in mm.
+// It stops at the first place it finds, which need not be the nearest.
+func (t *Tree) Nearer(q Point, limit float64) bool {
+	if len(t.levels) == 0 {
+		return len(t.path) == 1 && t.path[0].Distance(q) < limit
+	}
+	return t.nearer(len(t.levels)-1, 0, q, limit)
+}
+
+func (t *Tree) nearer(level, k int, q Point, limit float64) bool {
+	if t.levels[level][k].Distance(q) >= limit {
+		return false
+	}
+	if level > 0 {
+		return t.nearer(level-1, 2*k, q, limit) ||
+			2*k+1 < len(t.levels[level-1]) && t.nearer(level-1, 2*k+1, q, limit)
+	}
+	for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
+		if foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q); foot.Distance(q) < limit {
+			return true
+		}
+	}
+	return false
+}
