@@ -1,0 +1,107 @@
+package marking
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// Check works out every line of every piece and turns a Spec into a Pattern.
+// It goes on after a mistake as far as the mistake allows, and reports all it
+// finds together, as *Problems.
+func Check(spec *Spec) (*Pattern, error) {
+	pattern := &Pattern{
+		Title:      spec.Title.Value,
+		Size:       spec.Size.Value,
+		Unit:       spec.Unit,
+		ClothWidth: spec.ClothWidth.MM,
+		SeeThrough: spec.SeeThrough,
+	}
+	found := &findings{unit: spec.Unit}
+	for _, ps := range spec.Pieces {
+		if piece := checkPiece(ps, spec.Allowance, found); piece != nil {
+			pattern.Pieces = append(pattern.Pieces, *piece)
+		}
+	}
+	if len(found.list) > 0 {
+		return nil, &Problems{File: spec.File, List: sorted(found.list)}
+	}
+	return pattern, nil
+}
+
+// checkPiece works out one piece: the outline first, then its stitch lines,
+// then what refers to them. Without an outline nothing further can be said, and
+// without stitch lines nothing of what is measured from them.
+func checkPiece(ps PieceSpec, allowance Length, found *findings) *Piece {
+	piece := &Piece{Key: ps.Key, Name: ps.Name.Value, Cut: 1, OnFold: ps.Fold.Given()}
+	if !ps.Name.Given() {
+		piece.Name = ps.Key
+	}
+	if ps.Cut.Given() {
+		piece.Cut = ps.Cut.N
+	}
+	if !checkOutline(piece, ps, found) {
+		return nil
+	}
+	if !checkStitches(piece, ps, allowance, found) {
+		return nil
+	}
+	checkLines(piece, ps, found)
+	checkGrain(piece, ps, found)
+	checkTucks(piece, ps, found)
+	checkPleats(piece, ps, found)
+	checkNotches(piece, ps, found)
+	return piece
+}
+
+// findings collects mistakes while the checks run.
+type findings struct {
+	unit Unit
+	list []Problem
+}
+
+// add notes a mistake. The hint may be "".
+func (f *findings) add(at Place, hint, cause string, args ...any) {
+	f.list = append(f.list, Problem{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+}
+
+// mm prints a length as it is read on a ruler.
+func (f *findings) mm(v float64) string { return f.unit.Print(v) }
+
+// unknown notes that a name stands for nothing, and says which was likely
+// meant. what is the kind of thing, such as "edge".
+func (f *findings) unknown(at Place, what, name string, known []string) {
+	f.add(at, meant(name, known), "there is no %s %q in this piece", what, name)
+}
+
+// meant returns the hint for a misspelt name: the nearest known one, or all
+// when none is near.
+func meant(name string, known []string) string {
+	if near := nearestKey(name, known); near != "" {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	quoted := make([]string, len(known))
+	for i, k := range known {
+		quoted[i] = strconv.Quote(k)
+	}
+	return "there is " + strings.Join(quoted, ", ")
+}
+
+// edgeKeys returns the keys of the edges of a piece.
+func edgeKeys(p *Piece) []string {
+	keys := make([]string, len(p.Edges))
+	for i, e := range p.Edges {
+		keys[i] = e.Key
+	}
+	return keys
+}
+
+// findEdge returns the edge a text names, or notes that there is none and
+// returns -1.
+func (f *findings) findEdge(p *Piece, name Text) int {
+	i := p.edge(name.Value)
+	if i < 0 {
+		f.unknown(name.Place, "edge", name.Value, edgeKeys(p))
+	}
+	return i
+}

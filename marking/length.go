@@ -1,0 +1,272 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Rules of this file: a length is written as it is read off a ruler, so a
+// fraction is as good as a decimal; whatever could be read in two ways (a
+// decimal comma, 2-1/8) is refused and the plain way of writing it shown.
+
+// maxLength is the longest length a file may give, in mm: 100 m. It is more
+// than any bolt of cloth holds; what is longer was given in a wrong unit.
+const maxLength = 100_000
+
+// fault is what is wrong with one value, where it stands being known to
+// whoever asked for it.
+type fault struct {
+	cause string
+	hint  string // "" when there is nothing to advise
+}
+
+// Error gives the cause, and the hint on a line of its own.
+func (f *fault) Error() string {
+	if f.hint == "" {
+		return f.cause
+	}
+	return f.cause + "\nhint: " + f.hint
+}
+
+var (
+	wholeForm    = regexp.MustCompile(`^[0-9]+$`)
+	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
+	fractionForm = regexp.MustCompile(`^([0-9]+)/([0-9]+)$`)
+	commaForm    = regexp.MustCompile(`^[0-9]*,[0-9]+$`)
+	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–] ?[0-9]+/[0-9]+$`)
+	hyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–]\s*([0-9¼-¾⅐-⅞])`)
+)
+
+// ParseLength reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
+// or `2"` and returns it in mm. Without a unit of its own the number counts in
+// bare. A minus sign (- or −) is read; whether a negative length makes sense
+// is for the caller to say, as it is for 0. The error names the cause and,
+// on a line of its own, a hint.
+func ParseLength(s string, bare Unit) (float64, error) {
+	mm, f := parseLength(s, bare)
+	if f != nil {
+		return 0, f
+	}
+	return mm, nil
+}
+
+func parseLength(s string, bare Unit) (float64, *fault) {
+	number, unit := splitUnit(strings.TrimSpace(s))
+	switch unit {
+	case "":
+	case "in", `"`, "″":
+		bare = Inch
+	case "cm":
+		bare = Centimetre
+	case "mm":
+		bare = Millimetre
+	default:
+		if number == "" {
+			return 0, noLength(s)
+		}
+		return 0, &fault{
+			fmt.Sprintf("%s has the unit %s, which is not known", shown(s), shown(unit)),
+			`the units are in, cm and mm; a number alone counts in the unit of the file`,
+		}
+	}
+	negative := false
+	for _, sign := range []string{"-", "−"} {
+		if rest, ok := strings.CutPrefix(number, sign); ok {
+			number, negative = rest, true
+			break
+		}
+	}
+	n, f := parseNumber(s, number)
+	if f != nil {
+		return 0, f
+	}
+	if negative {
+		n = -n
+	}
+	return bounded(shown(s), n*bare.MM())
+}
+
+// bounded refuses what is no length at all, or a longer one than maxLength.
+// The value 0 comes back without a sign.
+func bounded(written string, mm float64) (float64, *fault) {
+	if math.IsNaN(mm) {
+		return 0, &fault{written + " is not a length", lengthHint}
+	}
+	if math.Abs(mm) > maxLength {
+		return 0, &fault{written + " is more than 100 m", "check the number and its unit"}
+	}
+	if mm == 0 {
+		return 0, nil
+	}
+	return mm, nil
+}
+
+// splitUnit cuts a length where its number ends. What a number is written
+// with is a digit, a sign, a stroke, a fraction of one letter or a space.
+func splitUnit(s string) (number, unit string) {
+	end := strings.IndexFunc(s, func(r rune) bool {
+		return !strings.ContainsRune("0123456789.,/⁄-‐–−", r) && !unicode.IsSpace(r) && vulgar(r) == ""
+	})
+	if end < 0 {
+		return s, ""
+	}
+	return strings.TrimSpace(s[:end]), s[end:]
+}
+
+// parseNumber reads a number without sign and unit. The whole length as it
+// was written is for the messages.
+func parseNumber(written, number string) (float64, *fault) {
+	number = spelledOut(number)
+	if number == "" {
+		return 0, noLength(written)
+	}
+	if commaForm.MatchString(number) {
+		return 0, &fault{
+			fmt.Sprintf("%s is written with a comma", shown(written)),
+			"write a decimal with a point: " + shown(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
+		}
+	}
+	if hyphenForm.MatchString(number) {
+		return 0, &fault{
+			fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", shown(written)),
+			"write them with a space: " + shown(hyphenInside.ReplaceAllString(strings.TrimSpace(written), "$1 $2")),
+		}
+	}
+	whole, fraction, mixed := strings.Cut(number, " ")
+	if mixed {
+		if !wholeForm.MatchString(whole) || !fractionForm.MatchString(fraction) {
+			return 0, noLength(written)
+		}
+		n, f := parseFraction(written, fraction)
+		if f == nil && n >= 1 {
+			f = &fault{
+				fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", shown(written)),
+				`the fraction of a mixed number is less than 1, as in "2 1/8"`,
+			}
+		}
+		if f != nil {
+			return 0, f
+		}
+		return digits(whole) + n, nil
+	}
+	if wholeForm.MatchString(number) || decimalForm.MatchString(number) {
+		return digits(number), nil
+	}
+	return parseFraction(written, number)
+}
+
+func parseFraction(written, fraction string) (float64, *fault) {
+	m := fractionForm.FindStringSubmatch(fraction)
+	if m == nil {
+		return 0, noLength(written)
+	}
+	over, under := digits(m[1]), digits(m[2])
+	if under == 0 {
+		return 0, &fault{
+			fmt.Sprintf("%s has 0 under the stroke", shown(written)),
+			`a fraction divides by the number under its stroke, as in "3/8"`,
+		}
+	}
+	return over / under, nil
+}
+
+// digits returns the value of a number that has one of the forms above:
+// infinity when it is too large to be held, which bounded refuses.
+func digits(s string) float64 {
+	n, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		return math.Inf(1)
+	}
+	return n
+}
+
+// spelledOut writes every fraction of one letter as a fraction with a stroke,
+// and every run of spaces as one.
+func spelledOut(number string) string {
+	var b strings.Builder
+	for _, r := range number {
+		switch {
+		case r == '⁄':
+			b.WriteByte('/')
+		case vulgar(r) != "":
+			b.WriteString(" " + vulgar(r) + " ")
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+// vulgar returns what a fraction of one letter stands for, "" for any other
+// letter. These are all that the Unicode Character Database has at U+00BC to
+// U+00BE and U+2150 to U+215E.
+func vulgar(r rune) string {
+	switch r {
+	case '¼':
+		return "1/4"
+	case '½':
+		return "1/2"
+	case '¾':
+		return "3/4"
+	case '⅐':
+		return "1/7"
+	case '⅑':
+		return "1/9"
+	case '⅒':
+		return "1/10"
+	case '⅓':
+		return "1/3"
+	case '⅔':
+		return "2/3"
+	case '⅕':
+		return "1/5"
+	case '⅖':
+		return "2/5"
+	case '⅗':
+		return "3/5"
+	case '⅘':
+		return "4/5"
+	case '⅙':
+		return "1/6"
+	case '⅚':
+		return "5/6"
+	case '⅛':
+		return "1/8"
+	case '⅜':
+		return "3/8"
+	case '⅝':
+		return "5/8"
+	case '⅞':
+		return "7/8"
+	}
+	return ""
+}
+
+const lengthHint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`
+
+func noLength(written string) *fault {
+	if strings.TrimSpace(written) == "" {
+		return &fault{"the length is empty", lengthHint}
+	}
+	return &fault{shown(written) + " is not a length", lengthHint}
+}
+
+// maxShown is how many letters of a value a message repeats.
+const maxShown = 40
+
+// shown gives a string as a message repeats it: in quotes, cut off where it
+// is long, control characters spelled out.
+func shown(s string) string { return strconv.Quote(brief(s)) }
+
+// brief cuts off a string that is too long to be repeated.
+func brief(s string) string {
+	if utf8.RuneCountInString(s) > maxShown {
+		return string([]rune(s)[:maxShown]) + "..."
+	}
+	return s
+}

@@ -1,0 +1,70 @@
+package marking
+
+import (
+	"tuckmark/marking/plane"
+)
+
+// Line is a line a maker asked for: a placket fold, a centre line.
+type Line struct {
+	Key  string
+	Role Role
+	Path plane.Path
+	// Along is the number of the edge the line runs parallel to, or -1.
+	Along int
+}
+
+// lineRoles says what each kind of line is drawn as; a line that gives no kind
+// is a fold.
+var lineRoles = map[string]Role{
+	"": Fold, "fold": Fold, "centre": Centre, "placement": Placement, "stitch": Stitch,
+}
+
+// checkLines works out the lines of a piece.
+func checkLines(piece *Piece, ps PieceSpec, found *findings) {
+	for _, ls := range ps.Lines {
+		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.Value], Along: -1}
+		if ls.Along.Given() {
+			line.Along = found.findEdge(piece, ls.Along)
+			if line.Along < 0 {
+				continue
+			}
+			line.Path = parallelLine(piece, ls, line.Along, found)
+		} else {
+			line.Path = ls.Points.List
+			if ls.Smooth {
+				line.Path = plane.Curve(ls.Points.List, plane.Point{}, plane.Point{})
+			}
+			for i, q := range ls.Points.List {
+				if !piece.Outline.Holds(q) && !piece.tree.Nearer(q, cornerTolerance) {
+					found.add(Place{ls.Place.Path, ls.Points.Lines[i]}, "", "point %d, %s, lies outside the piece", i+1, found.point(q))
+				}
+			}
+		}
+		if line.Path.Length() < leastLine {
+			if line.Path != nil {
+				found.add(ls.Place, "", "the line has no length")
+			}
+			continue
+		}
+		piece.Lines = append(piece.Lines, line)
+	}
+}
+
+// parallelLine returns the line at a distance inside an edge, fitted to the
+// piece like a stitch line.
+func parallelLine(piece *Piece, ls LineSpec, along int, found *findings) plane.Path {
+	in := inset{along, ls.Distance.MM, "a distance", ls.Place}
+	run := runOut * in.d
+	raw := make([]*plane.Tree, len(piece.Edges))
+	before, after := piece.neighbours(along)
+	for _, k := range []int{before, after} {
+		// That there is a line was found when the stitch lines were.
+		line, _ := plane.Offset(piece.Edges[k].Path, piece.Edges[k].Allowance, run)
+		raw[k] = plane.NewTree(line.Path)
+	}
+	line := piece.rawLine(in, run, found)
+	if line == nil {
+		return nil
+	}
+	return piece.fit(in, line, run, raw, found)
+}

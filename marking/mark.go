@@ -1,0 +1,64 @@
+package marking
+
+import "tuckmark/marking/plane"
+
+// Role says what a line is for. Drawing knows nothing else of it.
+type Role int
+
+// The roles, in the order in which the line key lists them.
+const (
+	Cut        Role = iota // the cut outline, edge by edge
+	FoldEdge               // an edge of the outline that lies on the fold of the cloth
+	Stitch                 // where a seam is sewn or lace is laid
+	Fold                   // a hem or placket is folded here
+	Centre                 // a centre line inside the piece
+	TuckFold               // the crease of a tuck
+	TuckStitch             // the stitching of a tuck
+	TuckEnd                // tucks are stitched as far as this
+	PleatFold              // the crease of a pleat
+	Placement              // something is laid to this: the crease of a pleat
+	Arrow                  // which way a pleat is folded, from crease to placement
+	Notch                  // a short mark across an edge, matched with another
+	Grain                  // the direction of the cloth's threads
+	roleCount
+)
+
+var roleNames = [roleCount]string{
+	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
+	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
+	"fold this way", "notch", "grain line",
+}
+
+// String gives the name of the role as the line key prints it.
+func (r Role) String() string { return roleNames[r] }
+
+// Roles returns every role, in the order of the line key.
+func Roles() []Role {
+	all := make([]Role, roleCount)
+	for i := range all {
+		all[i] = Role(i)
+	}
+	return all
+}
+
+// Mark is one line on the cloth.
+type Mark struct {
+	Role Role
+	// Name is printed along the line where there is room: "neck",
+	// "placket fold". It may be "".
+	Name string
+	// Path is in mm, y up, as the piece lies in its file. Outline edges run
+	// counter-clockwise, so that the piece lies to their left.
+	Path plane.Path
+}
+
+// Marking is a piece with every line that must be on the cloth.
+type Marking struct {
+	Key   string
+	Name  string
+	Notes []string // printed inside the piece under its name: size, how many to cut
+	// Outline is the closed cut outline, counter-clockwise: where the paper
+	// ends and the piece begins.
+	Outline plane.Path
+	Marks   []Mark
+}

@@ -1,0 +1,30 @@
+package marking
+
+import "tuckmark/marking/plane"
+
+// notchLength is how far a notch reaches into the piece, in mm; where the
+// allowance is narrower, it ends at the stitch line, so that a snip along it
+// never cuts the seam (common practice).
+const notchLength = 5
+
+// checkNotches works out the notches of a piece: short marks square to the
+// edge, from the cutting line inward.
+func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
+	for _, s := range ps.Notches {
+		w, ok := findWalk(piece, s.Edge, s.From, found)
+		if !ok {
+			continue
+		}
+		if length := w.path.Length(); s.At.MM > length {
+			found.add(s.At.Place, "", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
+				s.Edge.Value, found.mm(s.At.MM), s.From.Value, found.mm(length))
+			continue
+		}
+		at, along := w.path.At(s.At.MM)
+		long := float64(notchLength)
+		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
+			long = a
+		}
+		piece.Notches = append(piece.Notches, plane.Path{at, at.Add(along.Left().Mul(w.inward * long))})
+	}
+}

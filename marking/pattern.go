@@ -1,0 +1,69 @@
+package marking
+
+import "tuckmark/marking/plane"
+
+// Pattern is a file that has been checked: every name in it stands for
+// something, every outline is closed, every line lies on its piece. Later
+// stages check nothing again. Lengths are in mm.
+type Pattern struct {
+	Title      string
+	Size       string
+	Unit       Unit
+	ClothWidth float64 // between the selvages; 0 when not given
+	SeeThrough bool
+	Pieces     []Piece
+}
+
+// Piece is one piece of the pattern, with the places of all its lines.
+type Piece struct {
+	Key     string
+	Name    string
+	Cut     int        // how many to cut
+	OnFold  bool       // the outline is half the piece
+	Outline plane.Path // closed, counter-clockwise
+	Edges   []Edge     // in their order round the outline
+	Tucks   []Tuck
+	Pleats  []Pleat
+	Lines   []Line
+	Notches []plane.Path
+	Grain   plane.Path // two points, where the file gives them; else nil
+
+	grain plane.Point // the direction of the grain, of length 1
+	tree  *plane.Tree // of the outline
+}
+
+// Edge is one edge of an outline.
+type Edge struct {
+	Key       string
+	Path      plane.Path // the cutting line; the piece lies to its left
+	OnFold    bool       // the edge lies on the fold of the cloth
+	Allowance float64    // from the cutting line to Line; 0 for an edge that is not sewn
+	Hem       float64    // depth of the hem; 0 where the edge has an allowance
+	Turn      float64    // what is turned in at the edge of the hem
+	// Line is where the finished garment ends at this edge: the stitch line,
+	// the fold of the hem, or, without an allowance, the edge itself.
+	Line plane.Path
+	// TurnLine is the fold of what is turned in, nil where nothing is.
+	TurnLine plane.Path
+	// Sewn is the part of Line between the lines of the two neighbours.
+	Sewn plane.Path
+
+	place Place
+}
+
+// edge returns the number of the edge with that key, or -1.
+func (p *Piece) edge(key string) int {
+	for i := range p.Edges {
+		if p.Edges[i].Key == key {
+			return i
+		}
+	}
+	return -1
+}
+
+// neighbours returns the numbers of the edges before and after edge i, going
+// round counter-clockwise.
+func (p *Piece) neighbours(i int) (before, after int) {
+	n := len(p.Edges)
+	return (i + n - 1) % n, (i + 1) % n
+}

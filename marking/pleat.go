@@ -1,0 +1,202 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A pleat is cloth folded at its fold line and laid to its
+// placement line, 2 depths away; it takes those 2 depths up and, lying flat,
+// covers one depth more, so that touching pleats use three times their
+// finished width (Hapgood, School Needlework, about 1892). Places along an edge
+// are measured on the cutting line. The two lines of a pleat are parallel, square
+// to the edge midway between them (or along the grain), so that it is equally
+// deep all the way.
+
+// Pleat is one pleat in an edge.
+type Pleat struct {
+	Key       string
+	Depth     float64
+	At        float64 // of the fold line, along the edge from its corner
+	Fold      plane.Path
+	Placement plane.Path
+	Arrow     plane.Path // from fold to placement
+
+	edge int
+	took stretch // along the edge in its own direction
+}
+
+// TakeUp returns how much cloth the pleat takes, in mm.
+func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
+
+// arrowDown is how far down the lines of a pleat its arrow stands, as a share
+// of their length: clear of the seam, and of the end.
+const arrowDown = 0.6
+
+// checkPleats works out the pleats of a piece.
+func checkPleats(piece *Piece, ps PieceSpec, found *findings) {
+	for _, s := range ps.Pleats {
+		walk, ok := findWalk(piece, s.Edge, s.From, found)
+		if !ok {
+			continue
+		}
+		toward := 1.0 // along the walk
+		switch i := found.findEdge(piece, s.Toward); {
+		case i < 0:
+			continue
+		case i == walk.from:
+			toward = -1
+		case i != walk.to:
+			found.add(s.Toward.Place, fmt.Sprintf("toward is %q or %q", piece.Edges[walk.from].Key, piece.Edges[walk.to].Key),
+				"a pleat in %q cannot be folded toward %q, which is not next to it", s.Edge.Value, s.Toward.Value)
+			continue
+		}
+		layPleats(piece, s, walk, toward, found)
+	}
+}
+
+// walk is an edge as a maker measures along it: from the corner with one
+// neighbour to the corner with the other.
+type walk struct {
+	edge     int
+	from, to int // the neighbours
+	path     plane.Path
+	inward   float64 // +1 where the piece lies to the left of the walk, -1 to the right
+}
+
+// findWalk finds the edge, and the corner at which distances along it start.
+func findWalk(piece *Piece, edge, from Text, found *findings) (walk, bool) {
+	i, f := found.findEdge(piece, edge), found.findEdge(piece, from)
+	if i < 0 || f < 0 {
+		return walk{}, false
+	}
+	before, after := piece.neighbours(i)
+	path := piece.Edges[i].Path
+	switch f {
+	case before:
+		return walk{i, before, after, path, 1}, true
+	case after:
+		return walk{i, after, before, path.Reversed(), -1}, true
+	}
+	found.add(from.Place, fmt.Sprintf("from is %q or %q", piece.Edges[before].Key, piece.Edges[after].Key),
+		"distances along %q start at a corner with an edge next to it, and %q is not", edge.Value, from.Value)
+	return walk{}, false
+}
+
+func layPleats(piece *Piece, s PleatSpec, w walk, toward float64, found *findings) {
+	count := 1
+	if s.Count.Given() {
+		count = s.Count.N
+	}
+	if count > 1 && s.Spacing.MM < 2*s.Depth.MM-samePoint {
+		found.add(s.Place, "pleats that just touch have their fold lines three depths apart",
+			"the pleats overlap: their fold lines lie %s apart, and each takes up %s",
+			found.mm(s.Spacing.MM), found.mm(2*s.Depth.MM))
+		return
+	}
+	for k := range count {
+		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, edge: w.edge}
+		if !layPleat(piece, &p, s, w, toward, found) {
+			return
+		}
+		piece.Pleats = append(piece.Pleats, p)
+	}
+}
+
+// layPleat draws the lines of one pleat.
+func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found *findings) bool {
+	length := w.path.Length()
+	fold, _ := w.path.At(p.At)
+	// How far a place is from the fold line, square to the lines.
+	away := func(q plane.Point) float64 { return q.Distance(fold) }
+	if s.Run.Value == "grain" {
+		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Cross(q.Sub(fold))) }
+	}
+	place, placed := firstAt(w.path, p.At, toward, p.TakeUp(), away)
+	if p.At > length || !placed {
+		found.add(s.Place, "",
+			"the pleat leaves %q: its fold line lies %s and its placement line %s from %q, and the edge is %s long",
+			s.Edge.Value, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.Value, found.mm(length))
+		return false
+	}
+	p.took = stretch{math.Min(p.At, place), math.Max(p.At, place)}
+	if w.inward < 0 {
+		p.took = stretch{length - p.took.to, length - p.took.from}
+	}
+	for _, other := range piece.Pleats {
+		if other.edge == p.edge && math.Min(other.took.to, p.took.to)-math.Max(other.took.from, p.took.from) > samePoint {
+			found.add(s.Place, "", "the pleat takes up cloth that the pleat %q takes up already", other.Key)
+			return false
+		}
+	}
+	placement, _ := w.path.At(place)
+	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
+	if s.Run.Value == "grain" {
+		in = piece.grain.Mul(math.Copysign(1, piece.grain.Dot(in)))
+	}
+	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.MM))}
+	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.MM))}
+	from := p.Fold[0].Toward(p.Fold[1], arrowDown)
+	p.Arrow = plane.Path{from, p.Placement[0].Toward(p.Placement[1], arrowDown)}
+	for _, line := range []plane.Path{p.Fold, p.Placement} {
+		if !piece.keeps(line) {
+			found.add(s.Length.Place, "make the pleat shorter",
+				"the pleat leaves the piece: its lines are %s long", found.mm(s.Length.MM))
+			return false
+		}
+	}
+	return true
+}
+
+// keeps reports whether a line stays on the piece. It may run along the
+// outline, as the placement line of a pleat at the very end of a strip does.
+func (p *Piece) keeps(line plane.Path) bool {
+	stops := []float64{0}
+	for _, c := range plane.Crossings(plane.NewTree(line), p.tree) {
+		stops = append(stops, c.A)
+	}
+	stops = append(stops, line.Length())
+	for k := 1; k < len(stops); k++ {
+		middle, _ := line.At((stops[k-1] + stops[k]) / 2)
+		if !p.Outline.Holds(middle) && !p.tree.Nearer(middle, leastLine) {
+			return false
+		}
+	}
+	return true
+}
+
+// firstAt returns how far along a path, going on from the distance at in the
+// given direction (+1 or -1), the first place lies at which away grows to reach.
+// away must be 0 at the start and, along any straight line, fall before it
+// rises, as a distance does. ok is false when the path ends before.
+func firstAt(path plane.Path, at, direction, reach float64, away func(plane.Point) float64) (along float64, ok bool) {
+	if direction < 0 {
+		along, ok = firstAt(path.Reversed(), path.Length()-at, 1, reach, away)
+		return path.Length() - along, ok
+	}
+	walked := 0.0
+	for i := 1; i < len(path); i++ {
+		a, b := path[i-1], path[i]
+		l := a.Distance(b)
+		// The nearer end of what is left of this segment is within reach, so
+		// the segment leaves the reach at most once.
+		if walked+l > at && away(b) >= reach-rounding {
+			low, high := math.Max(0, at-walked), l
+			for range 60 { // halving: below rounding long before that
+				if middle := (low + high) / 2; away(a.Toward(b, middle/l)) < reach {
+					low = middle
+				} else {
+					high = middle
+				}
+			}
+			return walked + high, true
+		}
+		walked += l
+	}
+	return 0, false
+}
+
+// rounding bounds what a computed length may be off by, in mm.
+const rounding = 1e-6

@@ -1,0 +1,282 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// Rules of this file: it knows which keys a file may have and which of them
+// go together. Whether a name stands for anything is not looked at here.
+
+// MaxFileSize is how large a file may be, in bytes. It bounds the time and the
+// memory of reading one; a thousand edges fit in less than a tenth of it.
+const MaxFileSize = 10 << 20
+
+const (
+	maxCut   = 99  // the most pieces cut from one outline
+	maxFolds = 500 // the most tucks, or pleats, of one set
+	// maxProblems is how many mistakes are listed; the rest is counted.
+	maxProblems = 100
+)
+
+// Read turns the bytes of a file into a Spec. printable reports whether the
+// sheets' font has a character; every text that is printed is held against it.
+// The error is a *Problems: one problem when the text is not TOML, else all
+// that are found, in the order of their lines, up to the first hundred.
+func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
+	r := &fileReader{printable: printable}
+	spec := r.read(data)
+	if len(r.problems) > 0 {
+		return nil, &Problems{File: file, List: sorted(r.problems)}
+	}
+	spec.File = file
+	return spec, nil
+}
+
+// sorted puts problems in the order of their lines and cuts off a list that
+// nobody would read to its end.
+func sorted(problems []Problem) []Problem {
+	slices.SortStableFunc(problems, func(a, b Problem) int { return a.Line - b.Line })
+	if more := len(problems) - maxProblems; more > 0 {
+		problems = append(problems[:maxProblems:maxProblems], Problem{
+			Cause: "there are more mistakes: " + strconv.Itoa(more),
+			Hint:  "put the first ones right and try again",
+		})
+	}
+	return problems
+}
+
+func (r *fileReader) read(data []byte) *Spec {
+	if len(data) > MaxFileSize {
+		r.report(Place{}, fmt.Sprintf("the file is %s; a pattern is at most %s", megabytes(len(data)), megabytes(MaxFileSize)),
+			"is this the file you meant?")
+		return nil
+	}
+	text, p := plainText(data)
+	if p == nil && strings.TrimSpace(text) == "" {
+		p = &Problem{Cause: "the file is empty", Hint: emptyHint}
+	}
+	if p != nil {
+		r.problems = append(r.problems, *p)
+		return nil
+	}
+	root, p := findSpots(text)
+	if p != nil {
+		r.problems = append(r.problems, *p)
+		return nil
+	}
+	values, p := parseTOML(text, root)
+	if p != nil {
+		r.problems = append(r.problems, *p)
+		return nil
+	}
+	return (&fileTable{fileReader: r, spot: root, values: values}).pattern()
+}
+
+const emptyHint = "describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
+
+// megabytes gives a size as a person says it, rounded up to a tenth.
+func megabytes(bytes int) string {
+	tenths := math.Ceil(float64(bytes) * 10 / (1 << 20))
+	return strconv.FormatFloat(tenths/10, 'f', -1, 64) + " MB"
+}
+
+func (t *fileTable) pattern() *Spec {
+	t.know("title", "size", "unit", "allowance", "cloth", "piece")
+	if name := t.choice("unit", Inch.String(), Centimetre.String(), Millimetre.String()); name.Given() {
+		t.unit, _ = unitNamed(name.Value)
+	}
+	spec := &Spec{
+		Title:     t.printed("title"),
+		Size:      t.printed("size"),
+		Unit:      t.unit,
+		Allowance: t.length("allowance", fromZero),
+	}
+	if cloth := t.table("cloth"); cloth != nil {
+		cloth.know("width", "see-through")
+		spec.ClothWidth = cloth.length("width", aboveZero)
+		spec.SeeThrough = cloth.yes("see-through")
+	}
+	t.needSome("piece", emptyHint)
+	for _, p := range t.named("piece") {
+		spec.Pieces = append(spec.Pieces, p.piece())
+	}
+	return spec
+}
+
+func (t *fileTable) piece() PieceSpec {
+	t.know("name", "cut", "fold", "drawn", "grain", "edge", "tuck", "pleat", "line", "notch")
+	p := PieceSpec{
+		Key:   t.name,
+		Place: t.place,
+		Name:  t.printed("name"),
+		Cut:   t.count("cut", maxCut),
+		Fold:  t.reference("fold"),
+	}
+	t.drawn()
+	p.GrainAlong, p.GrainPoints = t.grain()
+	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
+	for _, e := range t.named("edge") {
+		p.Edges = append(p.Edges, e.edge())
+	}
+	for _, k := range t.named("tuck") {
+		p.Tucks = append(p.Tucks, k.tuck())
+	}
+	for _, k := range t.named("pleat") {
+		p.Pleats = append(p.Pleats, k.pleat())
+	}
+	for _, l := range t.named("line") {
+		p.Lines = append(p.Lines, l.line())
+	}
+	for _, n := range t.named("notch") {
+		p.Notches = append(p.Notches, n.notch())
+	}
+	return p
+}
+
+// drawn reads how the outline was drawn. There is one way only.
+func (t *fileTable) drawn() {
+	const advice = `draw the outline as the flat cloth lies and write drawn = "flat" or leave it out`
+	if t.values["drawn"] == "finished" {
+		t.report(t.at("drawn"), `"finished" cannot be worked out yet`, advice)
+		return
+	}
+	t.choice("drawn", "flat")
+}
+
+// grain reads the grain line: along an edge or a line, or from point to point.
+func (t *fileTable) grain() (Text, Points) {
+	switch v := t.values["grain"].(type) {
+	case nil:
+		return Text{}, Points{}
+	case string:
+		return t.reference("grain"), Points{}
+	case []any:
+		p := t.points("grain")
+		if len(v) > 2 {
+			t.report(p.Place, fmt.Sprintf("has %s, and needs two", counted(len(v), "point")), "a grain line is straight: give its two ends")
+		}
+		return Text{}, p
+	default:
+		t.report(t.at("grain"), "must be a name or two points, but is "+asGiven(v),
+			`write grain = "centre front", or grain = [[0, 0], [0, 5]]`)
+		return Text{Place: t.at("grain")}, Points{}
+	}
+}
+
+func (t *fileTable) edge() EdgeSpec {
+	t.know("points", "smooth", "allowance", "hem", "turn")
+	t.need("points", pointsHint)
+	e := EdgeSpec{
+		Key:       t.name,
+		Place:     t.place,
+		Points:    t.points("points"),
+		Smooth:    t.yes("smooth"),
+		Allowance: t.length("allowance", fromZero),
+		Hem:       t.length("hem", aboveZero),
+		Turn:      t.length("turn", fromZero),
+	}
+	if t.has("hem") {
+		t.refuseBeside("allowance", "hem", "a hem stands in place of a seam allowance: leave one of them out")
+	} else {
+		t.refuseWithout("turn", "hem", "turn is what is folded under at the edge of a hem: give the depth of the hem too")
+	}
+	return e
+}
+
+func (t *fileTable) tuck() TuckSpec {
+	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "press", "below", "length", "sewn")
+	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
+	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
+	t.need("count", "it says how many tucks there are: count = 6")
+	t.need("first", `it is measured from the edge or line to the first fold: first = "3/8"`)
+	k := TuckSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Beside:  t.reference("beside"),
+		Side:    t.reference("side"),
+		Width:   t.length("width", aboveZero),
+		Count:   t.count("count", maxFolds),
+		First:   t.length("first", fromZero),
+		Spacing: t.length("spacing", aboveZero),
+		Gap:     t.length("gap", fromZero),
+		Press:   t.choice("press", "away", "toward"),
+		Below:   t.reference("below"),
+		Length:  t.length("length", aboveZero),
+		Sewn:    t.choice("sewn", "twin needle", "edge"),
+	}
+	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
+	const together = `tucks are stitched to "length" below the edge that "below" names; leave both out to stitch them to the end`
+	t.refuseWithout("below", "length", together)
+	t.refuseWithout("length", "below", together)
+	return k
+}
+
+func (t *fileTable) pleat() PleatSpec {
+	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
+	t.need("edge", `it names the edge that is pleated: edge = "armhole"`)
+	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
+	t.need("at", "it is measured along the edge to the fold line: at = 1")
+	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)
+	t.need("toward", `it names the edge that the fold is laid toward: toward = "side"`)
+	t.need("length", `it says how long the lines are: length = "1 1/2"`)
+	p := PleatSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Edge:    t.reference("edge"),
+		From:    t.reference("from"),
+		At:      t.length("at", fromZero),
+		Depth:   t.length("depth", aboveZero),
+		Toward:  t.reference("toward"),
+		Length:  t.length("length", aboveZero),
+		Count:   t.count("count", maxFolds),
+		Spacing: t.length("spacing", aboveZero),
+		Run:     t.choice("run", "square", "grain"),
+	}
+	if p.Count.N > 1 {
+		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
+	}
+	return p
+}
+
+func (t *fileTable) line() LineSpec {
+	t.know("along", "distance", "points", "smooth", "kind")
+	const either = "give the edge it runs along and its distance from it, or give its points"
+	if t.has("points") {
+		t.refuseBeside("along", "points", either)
+		t.refuseBeside("distance", "points", either)
+	} else {
+		t.refuseWithout("smooth", "points", "smooth draws a curve through points; a line along an edge is as that edge is")
+		t.refuseWithout("along", "distance", either)
+		t.refuseWithout("distance", "along", either)
+		if !t.has("along") && !t.has("distance") && len(t.meant) == 0 {
+			t.report(t.place, "where the line runs is missing", either)
+		}
+	}
+	return LineSpec{
+		Key:      t.name,
+		Place:    t.place,
+		Along:    t.reference("along"),
+		Distance: t.length("distance", aboveZero),
+		Points:   t.points("points"),
+		Smooth:   t.yes("smooth"),
+		Kind:     t.choice("kind", "fold", "centre", "placement", "stitch"),
+	}
+}
+
+func (t *fileTable) notch() NotchSpec {
+	t.know("edge", "from", "at")
+	t.need("edge", `it names the edge that is notched: edge = "armhole"`)
+	t.need("from", `it names the edge at whose corner measuring starts: from = "shoulder"`)
+	t.need("at", "it is measured along the edge to the notch: at = 3")
+	return NotchSpec{
+		Key:   t.name,
+		Place: t.place,
+		Edge:  t.reference("edge"),
+		From:  t.reference("from"),
+		At:    t.length("at", fromZero),
+	}
+}

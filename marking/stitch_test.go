@@ -1,0 +1,219 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/plane"
+)
+
+// the front of the 1910 underwaist (McGlauflin, p. 53) with its curves taken
+// straight from corner to corner, so that everything can be worked out by hand.
+const straightUnderwaist = `fold = "centre front"
+centre front: 0,7 0,0
+neck: 0,7 2.5,9.5
+shoulder: 2.5,9.5 5,8.5
+armhole: 5,8.5 4,6.1 6,5
+side: 6,5 5.5,0
+hem: 5.5,0 0,0`
+
+func TestStitchLines(t *testing.T) {
+	square := "bottom: 0,0 4,0 | %s\nright: 4,0 4,3 | %s\ntop: 4,3 0,3 | %s\nleft: 0,3 0,0 | %s"
+	each := func(allowance string) string {
+		a := "allowance = " + allowance
+		return fmt.Sprintf(square, a, a, a, a)
+	}
+	for _, c := range []struct {
+		name, text, edge string
+		line, sewn       string // in inches
+	}{
+		{"runs out to the cutting line at both ends", each("0.5"), "bottom", "0,0.5 4,0.5", "0.5,0.5 3.5,0.5"},
+		{"each edge its own allowance", fmt.Sprintf(square, "allowance = 0.5", "allowance = 1", "allowance = 0.25", "allowance = 0"),
+			"bottom", "0,0.5 4,0.5", "0,0.5 3,0.5"},
+		{"an edge without allowance is its own line", fmt.Sprintf(square, "allowance = 0.5", "allowance = 1", "allowance = 0.25", "allowance = 0"),
+			"left", "0,3 0,0", "0,2.75 0,0.5"},
+		{"a hem has its finished line at hem and turn", fmt.Sprintf(square, "hem = 1; turn = 0.25", "allowance = 0.5", "allowance = 0.5", "allowance = 0.5"),
+			"bottom", "0,1.25 4,1.25", "0.5,1.25 3.5,1.25"},
+		{"a square neck has a square stitch line", "neck: 1,5 1,3 3,3 3,5 | allowance = 0.5\nright: 3,5 4,5 4,0 | allowance = 0\nrest: 4,0 0,0 0,5 1,5 | allowance = 0",
+			"neck", "3.5,5 3.5,2.5 0.5,2.5 0.5,5", "3.5,5 3.5,2.5 0.5,2.5 0.5,5"},
+		{"a square neck of three edges meets in its corners",
+			"near: 1,5 1,3 | allowance = 0.5\nbottom: 1,3 3,3 | allowance = 0.5\nfar: 3,3 3,5 | allowance = 0.5\nrest: 3,5 4,5 4,0 0,0 0,5 1,5 | allowance = 0",
+			"bottom", "3.5,2.5 0.5,2.5", "3.5,2.5 0.5,2.5"},
+		{"its corners keep two different allowances",
+			"near: 1,5 1,3 | allowance = 0.25\nbottom: 1,3 3,3 | allowance = 0.5\nfar: 3,3 3,5 | allowance = 0.5\nrest: 3,5 4,5 4,0 0,0 0,5 1,5 | allowance = 0",
+			"bottom", "3.5,2.5 0.75,2.5", "3.5,2.5 0.75,2.5"},
+		{"edges in one straight line join end to end",
+			"one: 0,0 2,0 | allowance = 0.5\ntwo: 2,0 4,0 | allowance = 0.5\nrest: 4,0 4,3 0,3 0,0 | allowance = 0",
+			"one", "0,0.5 2,0.5", "0,0.5 2,0.5"},
+		{"an acute corner trims it", "a: 0,0 8,0 | allowance = 0.5\nb: 8,0 0,6 | allowance = 0\nc: 0,6 0,0 | allowance = 0",
+			"a", "0,0.5 7.333,0.5", "0,0.5 7.333,0.5"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece := sketched(t, "0", c.text)
+			e := piece.Edges[piece.edge(c.edge)]
+			assert.Equal(t, c.line, inches(e.Line), "the stitch line")
+			assert.Equal(t, c.sewn, inches(e.Sewn), "the sewn part")
+		})
+	}
+}
+
+// At a corner of the outline with the inner angle a, two equal allowances of d
+// take d/tan(a/2) off the sewn length; next to a fold, which has none, it is
+// d/tan(a); an angle beyond a straight one adds instead (derived).
+func TestSewnLengthsByHand(t *testing.T) {
+	const d = 0.25
+	piece := sketched(t, "0.25", straightUnderwaist)
+	angle := func(before, corner, after plane.Point) float64 {
+		in, out := corner.Sub(before), after.Sub(corner)
+		return math.Pi - math.Atan2(in.Cross(out), in.Dot(out))
+	}
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	// Counter-clockwise, from the hem.
+	cf, hem, under, inmost, point, neck, top := p(0, 0), p(5.5, 0), p(6, 5), p(4, 6.1), p(5, 8.5), p(2.5, 9.5), p(0, 7)
+	two := func(before, corner, after plane.Point) float64 { return d / math.Tan(angle(before, corner, after)/2) }
+	fold := func(before, corner, after plane.Point) float64 { return d / math.Tan(angle(before, corner, after)) }
+	for _, c := range []struct {
+		edge string
+		want float64 // inches
+	}{
+		{"hem", cf.Distance(hem) - fold(top, cf, hem) - two(cf, hem, under)},
+		{"side", hem.Distance(under) - two(cf, hem, under) - two(hem, under, inmost)},
+		{"armhole", under.Distance(inmost) + inmost.Distance(point) -
+			two(hem, under, inmost) - 2*two(under, inmost, point) - two(inmost, point, neck)},
+		{"shoulder", point.Distance(neck) - two(inmost, point, neck) - two(point, neck, top)},
+		{"neck", neck.Distance(top) - two(point, neck, top) - fold(neck, top, cf)},
+	} {
+		t.Run(c.edge, func(t *testing.T) {
+			assert.InDelta(t, c.want, piece.Edges[piece.edge(c.edge)].Sewn.Length()/25.4, 1e-6)
+		})
+	}
+	// The hem once in plain numbers: 5 1/2 less what the side's slope of 1 in
+	// 10 and its allowance leave: 5.5 + 0.025 - 0.25 * 5.0249 / 5.
+	assert.InDelta(t, 5.2738, piece.Edges[piece.edge("hem")].Sewn.Length()/25.4, 0.00005)
+	assert.Zero(t, piece.Edges[piece.edge("centre front")].Allowance, "nothing is sewn on the fold")
+}
+
+// With the curves of the draft itself, the lengths by hand, from the directions
+// in which the curves arrive at their corners, hold to the little that the
+// curves bend within the allowance: less than 1/25 in.
+func TestSewnLengthsOfTheUnderwaist(t *testing.T) {
+	pattern := example(t, "underwaist.toml")
+	for _, piece := range pattern.Pieces {
+		for _, key := range []string{"side", "shoulder"} {
+			i := piece.edge(key)
+			e := piece.Edges[i]
+			before, after := piece.neighbours(i)
+			in := e.Path.StartDirection()
+			from := piece.Edges[before].Path.EndDirection()
+			to := piece.Edges[after].Path.StartDirection()
+			turn := func(a, b plane.Point) float64 { return math.Atan2(a.Cross(b), a.Dot(b)) }
+			lost := func(t float64) float64 { return 0.25 * math.Tan(t/2) }
+			want := e.Path.Length()/25.4 - lost(turn(from, in)) - lost(turn(in, to))
+			assert.InDelta(t, want, e.Sewn.Length()/25.4, 0.04, "%s of the %s", key, piece.Key)
+		}
+	}
+}
+
+// The exact inset of a regular polygon: n sides about a radius r, each edge
+// with an allowance d, leave sides of 2 (r cos(pi/n) - d) tan(pi/n) (derived).
+func TestRegularPolygons(t *testing.T) {
+	for _, n := range []int{3, 4, 5, 6, 8, 12, 40} {
+		t.Run(fmt.Sprint(n), func(t *testing.T) {
+			const radius, d = 5.0, 0.5
+			var b strings.Builder
+			at := func(k int) string {
+				sin, cos := math.Sincos(2 * math.Pi * float64(k%n) / float64(n))
+				return fmt.Sprintf("%.12f,%.12f", radius*cos, radius*sin)
+			}
+			for k := range n {
+				fmt.Fprintf(&b, "side %d: %s %s\n", k, at(k), at(k+1))
+			}
+			piece := sketched(t, "0.5", b.String())
+			want := 2 * (radius*math.Cos(math.Pi/float64(n)) - d) * math.Tan(math.Pi/float64(n))
+			for _, e := range piece.Edges {
+				assert.InDelta(t, want, e.Sewn.Length()/25.4, 1e-6, e.Key)
+			}
+		})
+	}
+}
+
+// Corners from nearly closed to nearly straight: the stitch line of the first
+// edge must reach a cutting line, or, beyond the run-out, its neighbour's line.
+func TestCornersOfEveryAngle(t *testing.T) {
+	for _, degrees := range []float64{20, 45, 90, 135, 160, 170, 178, 182, 200, 270, 330} {
+		t.Run(fmt.Sprint(degrees), func(t *testing.T) {
+			// The corner under test lies at (5, 0); the rest of the piece is
+			// a wide box above or round it.
+			sin, cos := math.Sincos((180 - degrees) * math.Pi / 180)
+			x, y := 5+4*cos, 4*sin
+			rest := fmt.Sprintf("rest: %.6f,%.6f 20,%.6f 20,20 -10,20 -10,0 0,0 | allowance = 0", x, y, math.Max(y, 6))
+			if degrees > 180 {
+				rest = fmt.Sprintf("rest: %.6f,%.6f 20,-12 20,20 -10,20 -10,0 0,0 | allowance = 0", x, y)
+			}
+			if degrees < 90 {
+				rest = fmt.Sprintf("rest: %.6f,%.6f -10,20 -10,0 0,0 | allowance = 0", x, y)
+			}
+			piece := sketched(t, "0.25", fmt.Sprintf("one: 0,0 5,0\ntwo: 5,0 %.6f,%.6f\n%s", x, y, rest))
+			one := piece.Edges[piece.edge("one")]
+			half := degrees * math.Pi / 360
+			end := one.Sewn[len(one.Sewn)-1]
+			assert.InDelta(t, 5-0.25/math.Tan(half), end.X/25.4, 1e-4, "the sewn part ends where both allowances meet")
+			last := one.Line[len(one.Line)-1]
+			if degrees < 172 {
+				assert.Less(t, piece.tree.Distance(last, 100), 1e-6, "the line runs out to the cutting line")
+			} else {
+				assert.InDelta(t, 0, last.Distance(end), 1e-6, "the line ends where it meets its neighbour's")
+			}
+		})
+	}
+}
+
+// Every place of a stitch line keeps the allowance from its edge, on curves
+// that bend both ways and tighter than the allowance.
+func TestStitchLinesKeepTheirAllowance(t *testing.T) {
+	pieces := map[string]*Piece{
+		"an S-shaped edge": sketched(t, "0.375", "s: 0,0 1,-1 2,0.5 3,-0.8 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
+		"a tight hollow":   sketched(t, "0.5", "hollow: 0,0 1.8,0 2,0.3 2.2,0 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
+		"a tight bulge":    sketched(t, "0.5", "bulge: 0,0 1.6,0 2,-0.6 2.4,0 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
+	}
+	for _, name := range []string{"linden.toml", "underwaist.toml"} {
+		for i, p := range example(t, name).Pieces {
+			pieces[fmt.Sprint(name, " ", i)] = &p
+		}
+	}
+	for name, piece := range pieces {
+		for _, e := range piece.Edges {
+			if e.Allowance == 0 {
+				continue
+			}
+			edge := plane.NewTree(e.Path)
+			for i := 1; i < len(e.Line); i++ {
+				q := e.Line[i-1].Toward(e.Line[i], 0.5)
+				away := edge.Distance(q, math.Inf(1))
+				require.Greater(t, away, e.Allowance-2*rounding, "%s, %s at %v", name, e.Key, q)
+			}
+			for _, q := range e.Sewn {
+				require.True(t, piece.Outline.Holds(q) || piece.tree.Nearer(q, leastLine), "%s, %s stays on the piece", name, e.Key)
+			}
+		}
+	}
+}
+
+func TestAnEdgeOfManyPoints(t *testing.T) {
+	var b strings.Builder
+	for i := range 20_001 {
+		a := float64(i) / 20_000
+		fmt.Fprintf(&b, "%.6f,%.6f ", 8*a, 0.8*math.Sin(20*a))
+	}
+	piece := sketched(t, "0.375", "wave: "+b.String()+fmt.Sprintf("\nrest: 8,%.6f 8,9 0,9 0,0", 0.8*math.Sin(20)))
+	e := piece.Edges[piece.edge("wave")]
+	edge := plane.NewTree(e.Path)
+	for i, q := range e.Line {
+		require.Greater(t, edge.Distance(q, math.Inf(1)), 0.375*25.4-rounding, "point %d", i)
+	}
+}
