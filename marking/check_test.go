@@ -92,12 +92,12 @@ hint: make it narrower
 hint: make it narrower`},
 		{"allowances that meet", "1.6", box,
 			`6: piece.front.edge.right: nothing of this edge is left to sew: the allowances of "bottom" and "top" take up all 3 in of it
-hint: make their allowances narrower, or this edge longer
+hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour
 12: piece.front.edge.left: nothing of this edge is left to sew: the allowances of "top" and "bottom" take up all 3 in of it
-hint: make their allowances narrower, or this edge longer`},
+hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour`},
 		{"a strap too narrow for its allowances", "0.375", "neck: 2,10 2,14\nshoulder: 2,14 2.625,14\narmhole: 2.625,14 2.625,10 6,9\nrest: 6,9 6,0 0,0 0,10 2,10",
 			`6: piece.front.edge.shoulder: nothing of this edge is left to sew: the allowances of "armhole" and "neck" take up all 5/8 in of it
-hint: make their allowances narrower, or this edge longer`},
+hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour`},
 		{"a strap that narrows", "0.375", "neck: 1.5,10 2.3,12 2,14\nshoulder: 2,14 3.5,14\narmhole: 3.5,14 2.9,12 6,9\nrest: 6,9 6,0 0,0 0,10 1.5,10",
 			`9: piece.front.edge.armhole: the stitch lines of "armhole" and "neck" meet at (2 5/8 in, 11 3/4 in): the edges come within 5/8 in of each other, their allowances are 3/8 in and 3/8 in
 hint: make the allowances narrower, or the piece wider there`},

@@ -14,7 +14,7 @@ import (
 //     cutting line, or is trimmed there, as it is ruled on cloth.
 //   - At a corner that turns the other way, or hardly turns, there is no
 //     cutting line ahead of it: it runs to the stitch line of its neighbour, or,
-//     where that is parallel, ends square to the corner.
+//     where the two do not meet near the corner, ends square to it.
 //   - Allowances that leave no cloth between them are a mistake to be told, not
 //     a line to be drawn in part: a strap that is all seam cannot be sewn.
 
@@ -171,10 +171,10 @@ func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, 
 	before, after := p.neighbours(in.edge)
 	from, to := own[0].from, own[0].to
 	if from < first && !p.runsOut(before, in.edge, first-from, in.d) {
-		from = math.Max(from, meeting(line, raw[before], first, in.d))
+		from = math.Max(from, meeting(line, raw[before], first, p.cornerReach(before, in.edge, in.d)))
 	}
 	if to > last && !p.runsOut(in.edge, after, to-last, in.d) {
-		to = math.Min(to, meeting(line, raw[after], last, in.d))
+		to = math.Min(to, meeting(line, raw[after], last, p.cornerReach(in.edge, after, in.d)))
 	}
 	return line.Path().Between(from, to)
 }
@@ -187,14 +187,26 @@ func (p *Piece) runsOut(before, after int, by, d float64) bool {
 	return in.Cross(out) > 0 && by <= runOut*d
 }
 
-// meeting returns how far along a line it meets its neighbour's line near the
-// place at, or that place when it does not: when the two are parallel, or in
-// one, as beside a seam that goes straight on.
-func meeting(line, neighbour *plane.Tree, at, d float64) float64 {
+// cornerReach returns how far from the corner between two consecutive edges, in
+// mm, a line at distance d may meet its neighbour's line: as far as two lines
+// at the greater of the two distances would, and half as far again. Lines of
+// unequal distances at a corner that hardly turns meet much farther off, where
+// nobody would look for it; their seams have a step at the corner instead.
+func (p *Piece) cornerReach(before, after int, d float64) float64 {
+	in, out := p.Edges[before].Path.EndDirection(), p.Edges[after].Path.StartDirection()
+	half := math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) / 2
+	widest := max(d, p.Edges[before].Allowance, p.Edges[after].Allowance)
+	return widest * max(1, 1.5*math.Tan(half))
+}
+
+// meeting returns how far along a line it meets its neighbour's line within
+// reach of the place at, or that place when it does not: when the two are
+// parallel, or in one, as beside a seam that goes straight on.
+func meeting(line, neighbour *plane.Tree, at, reach float64) float64 {
 	if here, _ := line.Path().At(at); neighbour.Nearer(here, rounding) {
 		return at
 	}
-	best, off := at, runOut*d
+	best, off := at, reach
 	for _, c := range plane.Crossings(line, neighbour) {
 		if away := math.Abs(c.A - at); away < off {
 			best, off = c.A, away
@@ -225,7 +237,7 @@ func checkSewn(piece *Piece, found *findings) bool {
 			sewn[i].to = c[len(c)-1].A
 		}
 		if sewn[i].to-sewn[i].from < leastLine {
-			found.add(e.place, "make their allowances narrower, or this edge longer",
+			found.add(e.place, "make their allowances narrower, or this edge longer, or one edge of it and its neighbour",
 				"nothing of this edge is left to sew: the allowances of %q and %q take up all %s of it",
 				piece.Edges[before].Key, piece.Edges[after].Key, found.mm(e.Path.Length()))
 			ok = false

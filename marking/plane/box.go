@@ -58,8 +58,10 @@ func (b Box) Meets(c Box) bool {
 
 // Distance returns how far p lies from the box, in mm: 0 inside and on the
 // sides.
-func (b Box) Distance(p Point) float64 {
-	dx := math.Max(0, math.Max(b.Min.X-p.X, p.X-b.Max.X))
-	dy := math.Max(0, math.Max(b.Min.Y-p.Y, p.Y-b.Max.Y))
-	return math.Hypot(dx, dy)
+func (b Box) Distance(p Point) float64 { return math.Sqrt(b.squareDistance(p)) }
+
+func (b Box) squareDistance(p Point) float64 {
+	dx := max(0, b.Min.X-p.X, p.X-b.Max.X)
+	dy := max(0, b.Min.Y-p.Y, p.Y-b.Max.Y)
+	return dx*dx + dy*dy
 }

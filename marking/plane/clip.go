@@ -70,7 +70,7 @@ func (c *Clipper) At(d float64) Point {
 func (c *Clipper) Clip(b Box) []Run {
 	p := c.tree.path
 	var runs []Run
-	last, leaves := -1, true // the segment looked at last, and whether the path left the box on it
+	last := -2 // the segment looked at last; none yet
 	c.tree.Within(b, func(i int) bool {
 		from, to, in := shareInside(p[i], p[i+1], b)
 		if !in || from == to || p[i] == p[i+1] {
@@ -80,13 +80,13 @@ func (c *Clipper) Clip(b Box) []Run {
 			}
 			return true
 		}
-		if leaves || last != i-1 || from > 0 {
+		if last != i-1 || from > 0 {
 			start := c.along[i] + from*(c.along[i+1]-c.along[i])
 			runs = append(runs, Run{Start: start, Path: Path{between(p[i], p[i+1], from)}})
 		}
 		run := &runs[len(runs)-1]
 		run.Path = append(run.Path, between(p[i], p[i+1], to))
-		last, leaves = i, to < 1
+		last = i
 		return true
 	})
 	return runs

@@ -244,18 +244,18 @@ func placeAt(p Path, along []float64, d float64) Point {
 	return p[k-1].Toward(p[k], (d-along[k-1])/(along[k]-along[k-1]))
 }
 
-// prune sets aside the segments that are too near over their whole length. On
-// a rough path nearly all are, and each would cross many others; on a smooth
-// one there is nothing to gain and it looks at none.
+// prune sets aside the segments at joins that are too near over their whole
+// length. On a rough path nearly all are, and each would cross many others;
+// where a path is smooth it has no joins to look at.
 func (r *raw) prune(source *Tree) {
-	rough := slices.ContainsFunc(r.beside, func(k int) bool { return k < 0 })
+	join := func(i int) bool { return i >= 0 && i < len(r.beside) && r.beside[i] < 0 }
 	for i := range r.dead {
-		if !rough || r.dead[i] {
+		if r.dead[i] || !join(i-1) && !join(i) && !join(i+1) {
 			continue
 		}
 		a, b := r.path[i], r.path[i+1]
 		reach := r.d - nearness - a.Distance(b)/2
-		r.dead[i] = source.Nearer(a.Toward(b, 0.5), reach)
+		r.dead[i] = reach > 0 && source.Nearer(a.Toward(b, 0.5), reach)
 	}
 }
 

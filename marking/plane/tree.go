@@ -125,22 +125,27 @@ func (t *Tree) distance(level, k int, q Point, best float64) float64 {
 // Nearer reports whether any of the path lies nearer to q than limit, in mm.
 // It stops at the first place it finds, which need not be the nearest.
 func (t *Tree) Nearer(q Point, limit float64) bool {
+	if limit <= 0 {
+		return false
+	}
 	if len(t.levels) == 0 {
 		return len(t.path) == 1 && t.path[0].Distance(q) < limit
 	}
-	return t.nearer(len(t.levels)-1, 0, q, limit)
+	return t.nearer(len(t.levels)-1, 0, q, limit*limit)
 }
 
-func (t *Tree) nearer(level, k int, q Point, limit float64) bool {
-	if t.levels[level][k].Distance(q) >= limit {
+// nearer works with squares: most of its time would go into square roots.
+func (t *Tree) nearer(level, k int, q Point, square float64) bool {
+	if t.levels[level][k].squareDistance(q) >= square {
 		return false
 	}
 	if level > 0 {
-		return t.nearer(level-1, 2*k, q, limit) ||
-			2*k+1 < len(t.levels[level-1]) && t.nearer(level-1, 2*k+1, q, limit)
+		return t.nearer(level-1, 2*k, q, square) ||
+			2*k+1 < len(t.levels[level-1]) && t.nearer(level-1, 2*k+1, q, square)
 	}
 	for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
-		if foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q); foot.Distance(q) < limit {
+		foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q)
+		if off := foot.Sub(q); off.Dot(off) < square {
 			return true
 		}
 	}
