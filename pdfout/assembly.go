@@ -1,0 +1,291 @@
+package pdfout
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: for every sheet there is a small picture of its pages as
+// they lie together, with the pieces on them and the page numbers. Pages that
+// are not printed are hatched. All pictures have the same scale, so that large
+// pieces look large. A sheet too large for one picture is shown in parts.
+
+const (
+	pictureGap     = 7.0  // between pictures, in mm
+	pictureName    = 8.0  // size of the name under a picture, in points
+	pictureText    = 7.0  // size of the line that gives its pages
+	captionSpace   = 2.0  // between a picture and its name, in mm
+	narrowest      = 34.0 // a name gets at least this much room, in mm
+	hatching       = 1.6  // between the lines of a hatching, in mm
+	pictureDetail  = 0.12 // lines in pictures leave out what is smaller, in mm
+	mostNameLines  = 2
+	overflowColumn = 13.0 // least width of a page in pictures on pages of their own, in mm
+)
+
+// columnWidths are the widths of a page that pictures on the first page may
+// have, in mm; the widest that fits is taken.
+func columnWidths() []float64 { return []float64{30, 26, 22, 18, 15, 12, 10, 8} }
+
+// picture shows part of a sheet, mostly all of it.
+type picture struct {
+	sheet       int
+	first, last cell        // the part shown: upper left and lower right cell
+	scale       float64     // mm in the picture to a mm of the sheet
+	size        plane.Point // of what is drawn, without its name, in mm
+	corner      plane.Point // upper left, on its page
+}
+
+// area is the part of the sheet the picture shows.
+func (p picture) area(g grid) plane.Box {
+	return g.coreOf(p.first).Union(g.coreOf(p.last))
+}
+
+// whole reports whether the picture shows all of its sheet.
+func (p picture) whole(g grid) bool {
+	return p.first == cell{} && p.last == cell{g.rows - 1, g.columns - 1}
+}
+
+// width and height are the room the picture takes with its name.
+func (p picture) width() float64 { return math.Max(narrowest, p.size.X) }
+func (p picture) height() float64 {
+	return p.size.Y + captionSpace + point*leading*(mostNameLines*pictureName+pictureText)
+}
+
+// layPictures finds the places of all pictures: on the first page if they fit
+// there, else going on on pages of their own. It returns the pictures of each
+// page in front, the first page included.
+func (b *book) layPictures(onCover plane.Box) [][]picture {
+	further := b.overview()
+	for _, width := range columnWidths() {
+		all := b.picturesOf(width, onCover)
+		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets) {
+			return pages
+		}
+	}
+	least := flow(b.picturesOf(overflowColumn, further), onCover, further)
+	for _, width := range columnWidths() {
+		if pages := flow(b.picturesOf(width, further), onCover, further); width > overflowColumn && len(pages) == len(least) {
+			return pages
+		}
+	}
+	return least
+}
+
+// picturesOf returns the pictures of all sheets with pages of a width, in
+// parts no larger than the room.
+func (b *book) picturesOf(width float64, room plane.Box) []picture {
+	var all []picture
+	for i := range b.sheets {
+		s := &b.sheets[i]
+		g := s.grid
+		scale := width / g.pitch().X
+		caption := picture{}.height()
+		columns := int((room.Width() - overlap*scale) / width)
+		rows := int((room.Height() - caption - overlap*scale) / (g.pitch().Y * scale))
+		columns, rows = max(1, columns), max(1, rows)
+		for row := 0; row < g.rows; row += rows {
+			for column := 0; column < g.columns; column += columns {
+				p := picture{
+					sheet: i, scale: scale,
+					first: cell{row, column},
+					last:  cell{min(row+rows, g.rows) - 1, min(column+columns, g.columns) - 1},
+				}
+				area := p.area(g)
+				p.size = plane.Point{X: area.Width() * scale, Y: area.Height() * scale}
+				if s.printsAny(p.first, p.last) {
+					all = append(all, p)
+				}
+			}
+		}
+	}
+	return all
+}
+
+// printsAny reports whether a page between two cells is printed.
+func (s *sheet) printsAny(first, last cell) bool {
+	for _, c := range s.cells {
+		if c.row >= first.row && c.row <= last.row && c.column >= first.column && c.column <= last.column {
+			return true
+		}
+	}
+	return false
+}
+
+// flow puts pictures in rows from left to right, top to bottom, into the first
+// room, and then into as many further rooms as they need.
+func flow(all []picture, first, further plane.Box) [][]picture {
+	room := first
+	pages := [][]picture{nil}
+	at := plane.Point{X: room.Min.X, Y: room.Max.Y}
+	tallest := 0.0
+	for _, p := range all {
+		if at.X > room.Min.X && at.X+p.width() > room.Max.X {
+			at = plane.Point{X: room.Min.X, Y: at.Y - tallest - pictureGap}
+			tallest = 0
+		}
+		if at.Y-p.height() < room.Min.Y || p.width() > room.Width() {
+			room = further
+			pages = append(pages, nil)
+			at = plane.Point{X: room.Min.X, Y: room.Max.Y}
+			tallest = 0
+		}
+		p.corner = at
+		pages[len(pages)-1] = append(pages[len(pages)-1], p)
+		at.X += p.width() + pictureGap
+		tallest = math.Max(tallest, p.height())
+	}
+	return pages
+}
+
+// drawPicture draws a picture and what it is called.
+func (b *book) drawPicture(d *document, p picture) {
+	s := &b.sheets[p.sheet]
+	area := p.area(s.grid)
+	d.save()
+	d.place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
+	d.clip(area.Grown(0.2 / p.scale))
+	numbers := map[cell]int{}
+	for k, c := range s.cells {
+		numbers[c] = b.first[p.sheet] + k
+	}
+	for row := p.first.row; row <= p.last.row; row++ {
+		for column := p.first.column; column <= p.last.column; column++ {
+			c := cell{row, column}
+			if numbers[c] == 0 {
+				drawHatching(d, s.grid.coreOf(c), p.scale)
+			}
+			d.pen(pen{continuous(), 0.13, pale(), noHeads})
+			d.box(s.grid.coreOf(c))
+			d.stroke()
+		}
+	}
+	s.drawSmall(d, area, p.scale)
+	size := math.Min(8, math.Max(5, s.grid.pitch().X*p.scale/3))
+	for _, c := range s.cells {
+		core := s.grid.coreOf(c)
+		if area.Holds(core.Centre()) {
+			s.drawPageNumber(d, core, p.scale, size, numbers[c])
+		}
+	}
+	d.restore()
+	d.place(plane.Point{}, 1)
+	b.drawPictureName(d, p)
+}
+
+// drawHatching fills a box of the sheet with slanting lines.
+func drawHatching(d *document, b plane.Box, scale float64) {
+	d.pen(pen{continuous(), 0.13, pale(), noHeads})
+	step := hatching / scale
+	slant := b.Height()
+	for x := b.Min.X - slant + step; x < b.Max.X; x += step {
+		// From the lower side or the left one, up to the upper or the right.
+		from := plane.Point{X: math.Max(x, b.Min.X), Y: b.Min.Y + math.Max(0, b.Min.X-x)}
+		end := math.Min(x+slant, b.Max.X)
+		d.path(plane.Path{from, {X: end, Y: from.Y + end - from.X}})
+	}
+	d.stroke()
+}
+
+// drawSmall draws the lines of the sheet's pieces as they look from afar:
+// what bounds a piece stronger than what lies in it.
+func (s *sheet) drawSmall(d *document, area plane.Box, scale float64) {
+	for _, p := range s.pieces {
+		for _, l := range p.lines {
+			if !l.bounds.Meets(area) {
+				continue
+			}
+			thin := pen{continuous(), 0.1, grey(), noHeads}
+			if bounding(l.role) {
+				thin = pen{continuous(), 0.22, black(), noHeads}
+			}
+			d.pen(thin)
+			d.path(coarse(l.clip.Path(), pictureDetail/scale))
+			d.stroke()
+		}
+	}
+}
+
+// coarse leaves out points nearer than least to the one kept before them; it
+// keeps both ends.
+func coarse(p plane.Path, least float64) plane.Path {
+	var kept plane.Path
+	for i, q := range p {
+		if i == 0 || i == len(p)-1 || q.Distance(kept[len(kept)-1]) >= least {
+			kept = append(kept, q)
+		}
+	}
+	return kept
+}
+
+// drawPageNumber writes a page number into the picture of a page: in the
+// middle, or near it where that covers fewer lines. It stands on a ground of
+// its own.
+func (s *sheet) drawPageNumber(d *document, core plane.Box, scale, size float64, n int) {
+	text := strconv.Itoa(n)
+	half := plane.Point{X: bold().width(text, size)/2 + 0.6, Y: size*point*0.45 + 0.3}.Mul(1 / scale)
+	middle := core.Centre()
+	at, fewest := middle, -1
+	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
+		near := middle.Add(plane.Point{X: share.X * core.Width() / 5, Y: share.Y * core.Height() / 5})
+		lines := s.field.crossings(slab{near, half, plane.Point{X: 1}}, mostCovered)
+		if fewest < 0 || lines < fewest {
+			at, fewest = near, lines
+		}
+		if lines == 0 {
+			break
+		}
+	}
+	d.save()
+	d.fillColour(colour{1, 1, 1})
+	d.box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
+	d.fill()
+	d.restore()
+	at.X -= bold().width(text, size) / 2 / scale
+	at.Y -= ascent / 2 * size * point / scale
+	write(d, at, bold(), size, black(), text)
+}
+
+// mostCovered bounds how many lines under a page number are counted.
+const mostCovered = 20
+
+// drawPictureName writes the names of the pieces and the page numbers under a
+// picture.
+func (b *book) drawPictureName(d *document, p picture) {
+	s := &b.sheets[p.sheet]
+	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - ascent*pictureName*point}
+	limit := p.width()
+	for _, text := range nameLines(s.names(), limit) {
+		write(d, at, bold(), pictureName, black(), text)
+		at.Y -= leading * pictureName * point
+	}
+	pages := pageRange(b.first[p.sheet], b.first[p.sheet]+len(s.cells)-1, "", "")
+	if !p.whole(s.grid) {
+		pages += ", part: rows " + fromTo(p.first.row, p.last.row) + ", columns " + fromTo(p.first.column, p.last.column)
+	}
+	write(d, at, regular(), pictureText, grey(), regular().shorten(pages, pictureText, limit))
+}
+
+// fromTo names rows or columns from first to last, counted from 0.
+func fromTo(first, last int) string {
+	if first == last {
+		return strconv.Itoa(first + 1)
+	}
+	return strconv.Itoa(first+1) + " to " + strconv.Itoa(last+1)
+}
+
+// nameLines sets names in at most mostNameLines lines; the last of them counts
+// the names left over.
+func nameLines(names []string, limit float64) []string {
+	f := bold()
+	var lines []string
+	for shown := len(names); shown > 0; shown-- {
+		if lines = f.wrap(someNames(names, shown), pictureName, limit); len(lines) <= mostNameLines {
+			return lines
+		}
+	}
+	rest := strings.Join(lines[mostNameLines-1:], " ")
+	return append(lines[:mostNameLines-1:mostNameLines-1], f.shorten(rest, pictureName, limit))
+}

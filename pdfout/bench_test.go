@@ -1,0 +1,86 @@
+package pdfout
+
+import (
+	"io"
+	"testing"
+
+	"github.com/go-pdf/fpdf"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// meander is a piece of 20 by 20 pages of letter paper with a line of 20,000
+// segments that comes through every one of them.
+func meander(t testing.TB) (marking.Marking, Paper) {
+	paper, err := FindPaper("letter")
+	require.NoError(t, err)
+	window := paper.window()
+	w := 20*(window.Width()-overlap) + overlap - 2*spare - 1
+	h := 20*(window.Height()-overlap) + overlap - 2*spare - 1
+	const rows, perRow = 40, 500
+	var path plane.Path
+	for row := range rows {
+		for i := range perRow {
+			x := float64(i) / (perRow - 1)
+			if row%2 == 1 {
+				x = 1 - x
+			}
+			path = append(path, plane.Point{X: x * w, Y: (float64(row)+0.5)*h/rows + float64(i%2)*3})
+		}
+	}
+	m := rectangle("large", "Large", w, h)
+	m.Marks = append(m.Marks[:4], marking.Mark{Role: marking.Stitch, Path: path})
+	return m, paper
+}
+
+func BenchmarkTiles400(b *testing.B) {
+	m, paper := meander(b)
+	set := Set{Title: "Large", Pieces: []marking.Marking{m}}
+	for b.Loop() {
+		summary, err := Draw(io.Discard, set, paper)
+		require.NoError(b, err)
+		require.Equal(b, 400, summary.Pages-summary.Front)
+	}
+}
+
+// BenchmarkBareFpdf draws the same clipped segments on 400 pages with the PDF
+// library's own calls and nothing else: no text, no fonts, no layers. What the
+// clipping costs is left out.
+func BenchmarkBareFpdf(b *testing.B) {
+	m, paper := meander(b)
+	sheets, _, err := arrange([]marking.Marking{m}, paper, 25.4)
+	require.NoError(b, err)
+	s := sheets[0]
+	require.Len(b, s.cells, 400)
+	var pages [][]plane.Path
+	for _, c := range s.cells {
+		window := s.grid.windowOf(c)
+		var paths []plane.Path
+		for _, l := range s.pieces[0].lines {
+			for _, run := range l.clip.Clip(window.Grown(bleed)) {
+				path := make(plane.Path, len(run.Path))
+				for i, q := range run.Path {
+					path[i] = q.Sub(window.Min)
+				}
+				paths = append(paths, path)
+			}
+		}
+		pages = append(pages, paths)
+	}
+	for b.Loop() {
+		pdf := fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: paper.Width, Ht: paper.Height}})
+		for _, paths := range pages {
+			pdf.AddPage()
+			for _, path := range paths {
+				pdf.MoveTo(path[0].X, path[0].Y)
+				for _, q := range path[1:] {
+					pdf.LineTo(q.X, q.Y)
+				}
+				pdf.DrawPath("D")
+			}
+		}
+		require.NoError(b, pdf.Output(io.Discard))
+	}
+}

@@ -1,0 +1,144 @@
+package pdfout
+
+import (
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: the order of the pages. In front goes the page that
+// proves the scale, with the pictures of the sheets; pictures that do not fit
+// there follow on pages of their own; then come the pages of each sheet, row
+// by row.
+
+// book is a PDF planned to the page.
+type book struct {
+	set      Set
+	paper    Paper
+	sheets   []sheet
+	pictures [][]picture // of each page in front
+	first    []int       // the page number on which each sheet begins
+	pages    int
+}
+
+// newBook numbers the pages.
+func newBook(set Set, paper Paper, sheets []sheet) *book {
+	b := &book{set: set, paper: paper, sheets: sheets}
+	b.pictures = b.layPictures(b.cover().pictures)
+	next := len(b.pictures) + 1
+	for i := range sheets {
+		b.first = append(b.first, next)
+		next += len(sheets[i].cells)
+	}
+	b.pages = next - 1
+	return b
+}
+
+// title is what the set is called on its pages.
+func (b *book) title() string {
+	if b.set.Title == "" {
+		return "Marking sheets"
+	}
+	return b.set.Title
+}
+
+// size is the set's size as its pages say it; "" when it has none.
+func (b *book) size() string {
+	if b.set.Size == "" {
+		return ""
+	}
+	return "size " + b.set.Size
+}
+
+// fullTitle is title and size.
+func (b *book) fullTitle() string {
+	if b.size() == "" {
+		return b.title()
+	}
+	return b.title() + ", " + b.size()
+}
+
+// roles returns the roles that occur, in the order of the line key.
+func (b *book) roles() []marking.Role {
+	occurs := map[marking.Role]bool{}
+	for _, s := range b.sheets {
+		for _, p := range s.pieces {
+			for _, l := range p.lines {
+				occurs[l.role] = true
+			}
+		}
+	}
+	var roles []marking.Role
+	for _, role := range marking.Roles() {
+		if occurs[role] {
+			roles = append(roles, role)
+		}
+	}
+	return roles
+}
+
+// joined reports whether any pages are to be joined.
+func (b *book) joined() bool {
+	for _, s := range b.sheets {
+		if len(s.joins) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// blank is how many pages of all sheets are not printed.
+func (b *book) blank() int {
+	n := 0
+	for i := range b.sheets {
+		n += b.sheets[i].blank()
+	}
+	return n
+}
+
+// summary says what the book holds.
+func (b *book) summary(left []string) Summary {
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Blank: b.blank(), Left: left}
+	for i := range b.sheets {
+		sheet := &b.sheets[i]
+		one := SheetSummary{
+			Pieces: sheet.names(),
+			Rows:   sheet.grid.rows, Columns: sheet.grid.columns,
+			First: b.first[i], Last: b.first[i] + len(sheet.cells) - 1,
+			Blank: sheet.blank(),
+		}
+		for _, p := range sheet.pieces {
+			if p.turned {
+				one.Turned = append(one.Turned, p.name)
+			}
+		}
+		s.Sheets = append(s.Sheets, one)
+	}
+	return s
+}
+
+// drawTiles draws the pages of all sheets.
+func (b *book) drawTiles(d *document) {
+	for i := range b.sheets {
+		for k := range b.sheets[i].cells {
+			b.drawTile(d, i, k)
+		}
+	}
+}
+
+// write puts text at a place of a page, from left to right.
+func write(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	d.text(at, plane.Point{X: 1}, f, size, c, text)
+}
+
+// writeBefore is write with the text ending at a place.
+func writeBefore(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	at.X -= f.width(text, size)
+	write(d, at, f, size, c, text)
+}
+
+// writeMiddle is write with the middle of the text's letters at a place.
+func writeMiddle(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	at.X -= f.width(text, size) / 2
+	at.Y -= (ascent - descent/2) / 2 * size * point
+	write(d, at, f, size, c, text)
+}

@@ -1,0 +1,281 @@
+package pdfout
+
+import (
+	"fmt"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: the first page proves the scale before any cloth is
+// marked, and tells in plain words how to go on. Its check square is two
+// frames with one lower left corner: 4 in, which is 288 units, and 100 mm,
+// which is 283.465 units.
+
+const (
+	frontMargin = 7 * squareGrid // of the pages in front, in mm
+	titleSize   = 22.0           // sizes in points
+	sizeSize    = 13.0
+	headingSize = 10.0
+	proseSize   = 8.5
+	gutter      = 8.0   // between two columns, in mm
+	paragraph   = 0.45  // between two paragraphs, in lines
+	largeSquare = 101.6 // 4 in, in mm
+	innerSquare = 100.0
+	keySample   = 30.0 // length of a line in the line key, in mm
+	keyStep     = 7.0  // from one line of the key to the next, in mm
+)
+
+// picturesHeading stands over the pictures of the sheets.
+const picturesHeading = "How the pages lie"
+
+// cover is the first page as planned.
+type cover struct {
+	texts    []label
+	rules    []plane.Path // thin lines that part the page
+	square   plane.Point  // lower left corner of the check square
+	key      plane.Point  // where the line key begins: upper left
+	pictures plane.Box    // what is left for the pictures
+}
+
+// frontBox is what the pages in front are set in.
+func (b *book) frontBox() plane.Box {
+	return plane.Box{
+		Min: plane.Point{X: frontMargin, Y: frontMargin},
+		Max: plane.Point{X: b.paper.Width - frontMargin, Y: b.paper.Height - frontMargin},
+	}
+}
+
+// overview is the room for pictures on a page of their own.
+func (b *book) overview() plane.Box {
+	box := b.frontBox()
+	box.Max.Y -= headerHeight
+	return box
+}
+
+// column sets text downward from a place.
+type column struct {
+	texts *[]label
+	at    plane.Point // upper left of what comes next
+	width float64
+}
+
+// add sets a paragraph of at most most lines, 0 meaning any number.
+func (c *column) add(text string, f *face, size float64, ink colour, most int) {
+	lines := f.wrap(text, size, c.width)
+	if most > 0 && len(lines) > most {
+		rest := lines[most-1]
+		for _, more := range lines[most:] {
+			rest += " " + more
+		}
+		lines = append(lines[:most-1:most-1], f.shorten(rest, size, c.width))
+	}
+	for _, line := range lines {
+		c.at.Y -= leading * size * point
+		base := c.at.Add(plane.Point{Y: (descent + (leading-1)/2) * size * point})
+		*c.texts = append(*c.texts, label{text: line, face: f, size: size, colour: ink, at: base, u: plane.Point{X: 1}})
+	}
+}
+
+// space leaves some mm free.
+func (c *column) space(mm float64) { c.at.Y -= mm }
+
+// prose sets paragraphs under a heading.
+func (c *column) prose(heading string, paragraphs []string) {
+	c.add(heading, bold(), headingSize, black(), 1)
+	for _, text := range paragraphs {
+		c.space(paragraph * proseSize * point)
+		c.add(text, regular(), proseSize, black(), 0)
+	}
+}
+
+// cover plans the first page.
+func (b *book) cover() cover {
+	box := b.frontBox()
+	var c cover
+	top := column{&c.texts, plane.Point{X: box.Min.X, Y: box.Max.Y}, box.Width()}
+	top.add(b.title(), bold(), titleSize, black(), 2)
+	top.add(b.sizeLine(), regular(), sizeSize, black(), 2)
+	top.space(1)
+	top.add(fmt.Sprintf("%s on %s", counted(b.pages, "page"), b.paper.Title), regular(), proseSize, grey(), 1)
+	top.space(2.5)
+	c.rules = append(c.rules, plane.Path{top.at, {X: box.Max.X, Y: top.at.Y}})
+	top.space(2)
+	top.add("Print at 100 %, on one side of the paper, with no “fit to page”.", bold(), headingSize+1, black(), 2)
+	top.space(5.5)
+
+	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.at.Y - largeSquare)}
+	c.texts = append(c.texts, b.textInSquare(c.square)...)
+	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
+	c.texts = append(c.texts, labelsOfSquare(c.square)...)
+
+	below := c.square.Y - 7
+	half := (box.Width() - gutter) / 2
+	left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
+	left.prose(b.joining())
+	right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
+	right.prose("Take care", cautions())
+	down := column{&c.texts, plane.Point{X: box.Min.X, Y: min(left.at.Y, right.at.Y) - 3}, box.Width()}
+	c.rules = append(c.rules, plane.Path{down.at, {X: box.Max.X, Y: down.at.Y}})
+	down.space(2)
+	down.add(picturesHeading, bold(), headingSize, black(), 1)
+	down.space(3)
+	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.at.Y}}
+	return c
+}
+
+// textInSquare sets what to do with the check square in the middle of it.
+func (b *book) textInSquare(corner plane.Point) []label {
+	const inset = 9.0
+	var texts []label
+	c := column{&texts, plane.Point{}, innerSquare - 2*inset}
+	c.prose("Measure this square before you mark any cloth", b.measuring())
+	for i := range texts {
+		texts[i].at = texts[i].at.Add(corner).Add(plane.Point{X: inset, Y: (innerSquare - c.at.Y) / 2})
+	}
+	return texts
+}
+
+func (b *book) sizeLine() string {
+	if b.size() == "" {
+		return "Full-size marking sheets"
+	}
+	return "Full-size marking sheets, " + b.size()
+}
+
+// measuring says what to do with the check square.
+func (b *book) measuring() []string {
+	return []string{
+		"Lay a ruler across it, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
+		"Should it measure less or more, turn off “fit to page” and every other scaling where you print, and print this page again.",
+		"Mark no cloth until it measures true both ways.",
+		fmt.Sprintf("Every other page has a square of %s, to be measured in the same way.", squareLabel(b.set.Unit)),
+	}
+}
+
+// joining says how to put the pages together.
+func (b *book) joining() (string, []string) {
+	if !b.joined() {
+		return "The pages", []string{"Every piece is whole on its page: there is nothing to join."}
+	}
+	steps := []string{
+		"Cut each page along the join lines at its right and at its foot; leave the other edges as they are.",
+		"Lay each cut edge on the join line of the next page, so that the circles of a number become whole. Paste or tape it down.",
+		"Join the pages of a row first, then row to row.",
+	}
+	if b.blank() > 0 {
+		steps = append(steps, "Hatched pages have no line on them and are not printed.")
+	}
+	return "Join the pages", steps
+}
+
+// cautions are short and leave the law to those who know it where the maker
+// lives.
+func cautions() []string {
+	return []string{
+		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
+		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
+		"Count your pins in, and count them out again.",
+	}
+}
+
+// labelsOfSquare names the two frames, each beside its own upper side.
+func labelsOfSquare(corner plane.Point) []label {
+	const size, away = 8.0, 1.2
+	outer := label{text: "4 in", face: bold(), size: size, u: plane.Point{X: 1}}
+	outer.at = corner.Add(plane.Point{X: largeSquare - bold().width(outer.text, size), Y: largeSquare + away})
+	inner := label{text: "100 mm", face: bold(), size: size, u: plane.Point{X: 1}}
+	inner.at = corner.Add(plane.Point{
+		X: innerSquare - away - frameWidth - bold().width(inner.text, size),
+		Y: innerSquare - away - frameWidth - ascent*size*point,
+	})
+	return []label{outer, inner}
+}
+
+// drawFront draws the first page and the pages of pictures after it.
+func (b *book) drawFront(d *document) {
+	c := b.cover()
+	d.page()
+	for _, l := range c.texts {
+		l.draw(d)
+	}
+	b.drawRules(d, c.rules)
+	d.checkSquare(c.square, largeSquare)
+	d.checkSquare(c.square, innerSquare)
+	b.drawKey(d, c.key)
+	if front := len(b.pictures); front > 1 {
+		// Beside the heading of the pictures, the last text of the page.
+		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: bold().width(picturesHeading, headingSize) + 3})
+		where := "on " + pageRange(2, front, "", "")
+		if len(b.pictures[0]) > 0 {
+			where = "here and " + where
+		}
+		write(d, at, regular(), proseSize, grey(), where)
+	}
+	for i, pictures := range b.pictures {
+		if i > 0 {
+			d.page()
+			b.drawOverviewHeader(d, i+1)
+		}
+		for _, p := range pictures {
+			b.drawPicture(d, p)
+		}
+	}
+}
+
+func (b *book) drawRules(d *document, rules []plane.Path) {
+	d.save()
+	d.pen(pen{continuous(), 0.13, pale(), noHeads})
+	for _, r := range rules {
+		d.path(r)
+		d.stroke()
+	}
+	d.restore()
+}
+
+// drawOverviewHeader heads a page of pictures.
+func (b *book) drawOverviewHeader(d *document, page int) {
+	box := b.frontBox()
+	y := box.Max.Y - ascent*headSize*point
+	number := fmt.Sprintf("page %d of %d", page, b.pages)
+	write(d, plane.Point{X: box.Min.X, Y: y}, bold(), headSize, black(),
+		bold().shorten(picturesHeading+": "+b.fullTitle(), headSize, box.Width()-6-bold().width(number, headSize)))
+	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
+}
+
+// drawKey draws the line key: every role that occurs, with its own pen.
+func (b *book) drawKey(d *document, corner plane.Point) {
+	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
+	at := corner.Sub(plane.Point{Y: keyStep + 1.5})
+	for _, role := range b.roles() {
+		p := penOf(role)
+		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
+		d.save()
+		d.pen(p)
+		d.path(sample)
+		d.stroke()
+		d.fillColour(p.colour)
+		for _, h := range headsOf(p, sample) {
+			d.path(h.triangle())
+			d.fill()
+		}
+		d.restore()
+		b.writeKey(d, at, role.String())
+		at.Y -= keyStep
+	}
+	if b.joined() {
+		d.save()
+		d.pen(joinPen())
+		d.path(plane.Path{at, at.Add(plane.Point{X: keySample})})
+		d.stroke()
+		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
+		d.restore()
+		b.writeKey(d, at, "join line and join mark")
+	}
+}
+
+// writeKey names a line of the key.
+func (b *book) writeKey(d *document, at plane.Point, name string) {
+	at = at.Add(plane.Point{X: keySample + 4, Y: -ascent / 2 * proseSize * point})
+	limit := b.frontBox().Max.X - at.X
+	write(d, at, regular(), proseSize, black(), regular().shorten(name, proseSize, limit))
+}

@@ -1,0 +1,200 @@
+// Package pdfout puts marks on paper: it arranges pieces on sheets, cuts the
+// sheets into pages a home printer can print, gives every role its line type,
+// and writes the PDF. It knows roles, not sewing.
+//
+// The way of the data, and of a reader of these files: a Set of pieces is laid
+// on sheets (sheet.go, pack.go), a sheet is cut into tiles (tile.go), its
+// lines and pieces are lettered where there is room (lettering.go, field.go),
+// every tile becomes a page (page.go, with the pens of pen.go), in front of
+// which go the page that proves the scale (cover.go) and the pictures of how
+// the pages are joined (assembly.go). pdf.go alone touches the PDF library.
+package pdfout
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"strings"
+
+	"tuckmark/marking"
+)
+
+// MaxPages is the most pages the pieces of one set may need.
+const MaxPages = 2000
+
+// Set is what is drawn into one PDF.
+type Set struct {
+	Title  string // "Linden pinafore"; may be ""
+	Size   string // "18 months"; may be ""
+	Unit   marking.Unit
+	Pieces []marking.Marking
+}
+
+// Refusal is why a set cannot be drawn.
+type Refusal struct {
+	Cause string
+	Hint  string // "" when there is nothing to advise
+}
+
+// Error gives the cause, and the hint on a line of its own.
+func (r *Refusal) Error() string {
+	if r.Hint == "" {
+		return r.Cause
+	}
+	return r.Cause + "\nhint: " + r.Hint
+}
+
+// Summary says what was drawn.
+type Summary struct {
+	Paper  Paper
+	Pages  int // of the whole PDF
+	Front  int // pages in front: the first, and more if the pictures need them
+	Blank  int // pages of the sheets that are left out: no line falls on them
+	Sheets []SheetSummary
+	// Left names the pieces that have no line to draw.
+	Left []string
+}
+
+// SheetSummary says what became of one sheet.
+type SheetSummary struct {
+	Pieces        []string // their names
+	Rows, Columns int      // of pages
+	First, Last   int      // page numbers
+	Blank         int      // pages left out
+	Turned        []string // pieces that lie on it by a quarter turn
+}
+
+// String says it in a sentence or two: "9 pages: the first proves the scale,
+// pages 2 to 9 hold the pieces".
+func (s Summary) String() string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s: the first proves the scale, ", counted(s.Pages, "page"))
+	if s.Front > 1 {
+		fmt.Fprintf(&b, "%s more of how pages are joined, ", pageRange(2, s.Front, "shows", "show"))
+	}
+	fmt.Fprintf(&b, "%s the pieces", pageRange(s.Front+1, s.Pages, "holds", "hold"))
+	if s.Blank > 0 {
+		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
+	}
+	return b.String()
+}
+
+// pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".
+func pageRange(first, last int, one, many string) string {
+	if first == last {
+		return strings.TrimSpace(fmt.Sprintf("page %d %s", first, one))
+	}
+	return strings.TrimSpace(fmt.Sprintf("pages %d to %d %s", first, last, many))
+}
+
+func isAre(n int) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
+}
+
+// counted is a number and its noun: "1 page", "18,432 pages".
+func counted(n int, noun string) string {
+	if n != 1 {
+		noun += "s"
+	}
+	return thousands(n) + " " + noun
+}
+
+// thousands is a whole number, not negative, with its thousands set apart.
+func thousands(n int) string {
+	s := fmt.Sprint(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// Draw writes the set as a PDF for the paper. Nothing is written when the set
+// cannot be drawn; such an error is a *Refusal. Pieces without any line are
+// left out and named in the summary.
+func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
+	if err := check(set, paper); err != nil {
+		return Summary{}, err
+	}
+	sheets, left, err := arrange(set.Pieces, paper, squareSize(set.Unit))
+	if err != nil {
+		return Summary{}, err
+	}
+	for i := range sheets {
+		sheets[i].findJoins()
+		sheets[i].letter(set.Unit, paper)
+	}
+	book := newBook(set, paper, sheets)
+	d := newDocument(paper, book.fullTitle(), book.roles())
+	book.drawFront(d)
+	book.drawTiles(d)
+	if err := d.write(w); err != nil {
+		return Summary{}, err
+	}
+	return book.summary(left), nil
+}
+
+// The least paper the first page fits on, and the longest side most readers of
+// a PDF can show, which is 14,400 units; in mm.
+const (
+	leastWidth  = 200.0
+	leastHeight = 270.0
+	longestSide = 14_400 * point
+)
+
+// check refuses what the fonts cannot print, places that are no places, and
+// paper that is too small or too large.
+func check(set Set, paper Paper) error {
+	if !(paper.Width >= leastWidth && paper.Height >= leastHeight && paper.Width <= longestSide && paper.Height <= longestSide) {
+		return &Refusal{
+			Cause: fmt.Sprintf("paper of %.0f x %.0f mm is too small or too large", paper.Width, paper.Height),
+			Hint:  fmt.Sprintf("it must be at least %.0f x %.0f mm, upright, and no side longer than %.0f mm", leastWidth, leastHeight, longestSide),
+		}
+	}
+	if bad, found := unprintable(set.Title); found {
+		return noLetter(bad, "the title")
+	}
+	if bad, found := unprintable(set.Size); found {
+		return noLetter(bad, "the size")
+	}
+	for _, piece := range set.Pieces {
+		for _, text := range append([]string{piece.Name}, piece.Notes...) {
+			if bad, found := unprintable(text); found {
+				return noLetter(bad, fmt.Sprintf("piece %q", piece.Key))
+			}
+		}
+		for _, m := range piece.Marks {
+			if bad, found := unprintable(m.Name); found {
+				return noLetter(bad, fmt.Sprintf("a line of piece %q", piece.Key))
+			}
+			for _, p := range m.Path {
+				if math.IsNaN(p.X) || math.IsNaN(p.Y) || math.Abs(p.X) > farthest || math.Abs(p.Y) > farthest {
+					return &Refusal{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// farthest bounds the coordinates of a piece, in mm: 1,000 km. Beyond it the
+// arithmetic would lose parts of a millimetre.
+const farthest = 1e9
+
+func unprintable(text string) (rune, bool) {
+	for _, r := range text {
+		if !CanPrint(r) {
+			return r, true
+		}
+	}
+	return 0, false
+}
+
+func noLetter(bad rune, where string) error {
+	return &Refusal{
+		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
+		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
+	}
+}

@@ -1,0 +1,453 @@
+package pdfout
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// scenes are the sets most tests look at.
+func scenes() map[string]Set {
+	return map[string]Set{
+		"a bodice front":        few(),
+		"one small piece":       {Title: "Bonnet", Pieces: many(1).Pieces},
+		"fifty small pieces":    many(50),
+		"skirt and bodice":      large(),
+		"round skirt":           ring(),
+		"long titles":           longTitle(),
+		"no title at all":       {Pieces: []marking.Marking{rectangle("tie", "", 700, 30)}},
+		"wavy, many points":     {Title: "Scallops", Unit: marking.Centimetre, Pieces: []marking.Marking{wave("a", 400, 500, 8000)}},
+		"lines far from others": islands(),
+		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 9000, 2600, 3000)}},
+	}
+}
+
+// drawn draws a set and reads it back.
+func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
+	p, err := FindPaper(paper)
+	require.NoError(t, err)
+	var out bytes.Buffer
+	summary, err := Draw(&out, set, p)
+	require.NoError(t, err)
+	return readPDF(t, out.Bytes()), summary
+}
+
+// checks is all that is true of any set that was drawn.
+func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
+	return map[string]func(require.TestingT, Set, readDocument, Summary){
+		"check squares":                checkSquares,
+		"pages say what they are":      checkHeaders,
+		"margins":                      checkMargins,
+		"nothing overlaps in front":    checkFront,
+		"no blank page":                checkNoBlankPage,
+		"pages join to the marking":    checkJoined,
+		"numbers of joins":             checkJoinNumbers,
+		"labels lie free of all lines": checkLabels,
+	}
+}
+
+// TestScenes draws every scene on every paper.
+func TestScenes(t *testing.T) {
+	for name, set := range scenes() {
+		for _, paper := range Papers() {
+			t.Run(name+" on "+paper, func(t *testing.T) {
+				t.Parallel()
+				d, s := drawn(t, set, paper)
+				for what, check := range checks() {
+					t.Run(what, func(t *testing.T) { check(t, set, d, s) })
+				}
+			})
+		}
+	}
+}
+
+// TestAnySet draws pieces no maker would: lines in any direction and of any
+// role, names where there is no room for them. Every seed is another set.
+func TestAnySet(t *testing.T) {
+	names := []string{"", "neck", "a line with a very long name that fits nowhere", "½"}
+	for seed := range uint64(30) {
+		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
+			t.Parallel()
+			r := rand.New(rand.NewPCG(seed, 1))
+			set := Set{Title: names[r.IntN(4)], Size: names[r.IntN(4)], Unit: marking.Unit(r.IntN(3))}
+			for i := range 1 + r.IntN(4) {
+				size := []float64{20, 150, 300, 900}[r.IntN(4)]
+				at := func() plane.Point { return plane.Point{X: size * r.Float64(), Y: size * r.Float64()} }
+				m := marking.Marking{Key: fmt.Sprint("piece ", i), Name: fmt.Sprint("Piece ", i), Notes: names[1:3]}
+				for range 1 + r.IntN(8) {
+					path := plane.Path{at(), at()}
+					for range r.IntN(5) {
+						path = append(path, at(), path[r.IntN(len(path))])
+					}
+					m.Marks = append(m.Marks, edge(marking.Roles()[r.IntN(13)], names[r.IntN(4)], path...))
+				}
+				m.Outline = outlineOf(m.Marks)
+				set.Pieces = append(set.Pieces, m)
+			}
+			d, s := drawn(t, set, Papers()[r.IntN(5)])
+			for what, check := range checks() {
+				t.Run(what, func(t *testing.T) { check(t, set, d, s) })
+			}
+		})
+	}
+}
+
+func TestPageSizes(t *testing.T) {
+	// ISO 216: A4 210 x 297 mm, A3 297 x 420 mm. ANSI/ASME Y14.1: Letter
+	// 8 1/2 x 11 in, Tabloid 11 x 17 in. Legal, 8 1/2 x 14 in, is common
+	// practice. Inch = 25.4 mm exactly (international inch, 1959); ISO 32000-1,
+	// 8.3.2.3: user space unit 1/72 in.
+	for paper, want := range map[string][2]float64{
+		"letter":  {8.5 * 72, 11 * 72},
+		"legal":   {8.5 * 72, 14 * 72},
+		"tabloid": {11 * 72, 17 * 72},
+		"a4":      {210 / 25.4 * 72, 297 / 25.4 * 72},
+		"a3":      {297 / 25.4 * 72, 420 / 25.4 * 72},
+	} {
+		d, s := drawn(t, large(), paper)
+		require.Len(t, d.pages, s.Pages)
+		for i, p := range d.pages {
+			assert.InDelta(t, want[0], p.width, 0.006, "%s, width of page %d", paper, i+1)
+			assert.InDelta(t, want[1], p.height, 0.006, "%s, height of page %d", paper, i+1)
+		}
+	}
+}
+
+// written bounds how far a number read from the page may be off from the one
+// meant, in mm: half of 0.001 units.
+const written = 0.0005 * point
+
+func checkSquares(t require.TestingT, set Set, d readDocument, s Summary) {
+	// Inch = 25.4 mm exactly; a unit is 1/72 in: 4 in are 288 units.
+	frames := d.pages[0].frames()
+	require.Len(t, frames, 2, "frames on the first page")
+	for i, side := range []float64{288 * 25.4 / 72, 100} {
+		assert.InDelta(t, side, frames[i].Width(), 2*written, "across")
+		assert.InDelta(t, side, frames[i].Height(), 2*written, "up")
+	}
+	assert.InDelta(t, 0, frames[0].Min.Distance(frames[1].Min), 2*written, "one lower left corner")
+	for i, p := range d.pages {
+		for _, f := range p.frames() {
+			// 6 units are 25 dots at 300 to the inch: no side is rounded away.
+			for _, v := range []float64{f.Min.X, f.Min.Y} {
+				assert.InDelta(t, 0, math.Remainder(v, 6*25.4/72), 2*written, "page %d: a square off the dots", i+1)
+			}
+		}
+	}
+	small := map[marking.Unit]float64{marking.Inch: 25.4, marking.Centimetre: 30, marking.Millimetre: 30}[set.Unit]
+	label := map[marking.Unit]string{marking.Inch: "1 in", marking.Centimetre: "3 cm", marking.Millimetre: "30 mm"}[set.Unit]
+	for i, p := range d.pages[s.Front:] {
+		frames := p.frames()
+		require.Len(t, frames, 1, "page %d", s.Front+i+1)
+		assert.InDelta(t, small, frames[0].Width(), 2*written, "page %d, across", s.Front+i+1)
+		assert.InDelta(t, small, frames[0].Height(), 2*written, "page %d, up", s.Front+i+1)
+		assert.Contains(t, p.words(), label)
+	}
+	for _, p := range d.pages[1:s.Front] {
+		assert.Empty(t, p.frames(), "a page of pictures")
+	}
+}
+
+func TestLayersAndPreferences(t *testing.T) {
+	d, _ := drawn(t, few(), "letter")
+	var want []string
+	for _, role := range marking.Roles() {
+		want = append(want, role.String())
+	}
+	assert.Equal(t, want, d.layers, "one layer for every role, in the order of the line key")
+	d, _ = drawn(t, many(3), "letter")
+	assert.Equal(t, []string{"cutting line", "stitch line"}, d.layers, "only roles that occur")
+
+	// ISO 32000-1, 12.2, table 150.
+	catalogue := d.reader.Trailer().Key("Root")
+	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
+	assert.Equal(t, "en", catalogue.Key("Lang").RawString())
+}
+
+func TestSameInputSameBytes(t *testing.T) {
+	paper, err := FindPaper("a4")
+	require.NoError(t, err)
+	for name, set := range scenes() {
+		var one, two bytes.Buffer
+		_, err := Draw(&one, set, paper)
+		require.NoError(t, err)
+		_, err = Draw(&two, set, paper)
+		require.NoError(t, err)
+		assert.True(t, bytes.Equal(one.Bytes(), two.Bytes()), name)
+		assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.6\n"), name)
+	}
+}
+
+func checkHeaders(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages[s.Front:] {
+		number := s.Front + i + 1
+		texts := strings.Join(p.words(), "\n")
+		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
+		assert.Contains(t, texts, "print at 100 %")
+		assert.Regexp(t, `row \d+ of \d+, column \d+ of \d+`, texts)
+	}
+	for i := 1; i < s.Front; i++ {
+		assert.Contains(t, d.pages[i].words(), fmt.Sprintf("page %d of %d", i+1, s.Pages))
+	}
+}
+
+func TestTexts(t *testing.T) {
+	d, s := drawn(t, large(), "letter")
+	for _, sheet := range s.Sheets {
+		for n := sheet.First; n <= sheet.Last; n++ {
+			texts := d.pages[n-1].words()
+			assert.Contains(t, texts, sheet.Pieces[0], "page %d", n)
+			assert.Contains(t, texts, "Linden pinafore, size 18 months", "page %d", n)
+		}
+	}
+	first := strings.Join(d.pages[0].words(), "\n")
+	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure this square before you mark any cloth", "place on the fold", "join line"} {
+		assert.Contains(t, first, want)
+	}
+	// Blank pages are spoken of where there are some, and only there.
+	assert.NotContains(t, first, "Hatched")
+	d, s = drawn(t, ring(), "letter")
+	assert.Positive(t, s.Blank)
+	assert.Contains(t, strings.Join(d.pages[0].words(), "\n"), "Hatched pages have no line on them and are not printed.")
+}
+
+// Everything stays on what a printer can print, 10 mm and more from the edge
+// of the paper; and only lines of pieces and what joins pages is in a page's
+// window, the header is above it.
+func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
+	paper := s.Paper
+	may := plane.Box{Min: plane.Point{X: 10, Y: 10}, Max: plane.Point{X: paper.Width - 10, Y: paper.Height - 10}}
+	for i, p := range d.pages {
+		for _, q := range p.paths {
+			seen := plane.EmptyBox()
+			for _, part := range q.parts {
+				seen = seen.Union(part.Bounds())
+			}
+			for _, b := range q.boxes {
+				seen = seen.Union(b)
+			}
+			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+			if q.clip != whole {
+				seen = q.clip
+			}
+			if !seen.Empty() {
+				assert.True(t, may.Holds(seen.Min) && may.Holds(seen.Max), "page %d: %v", i+1, seen)
+			}
+		}
+		for _, r := range p.texts {
+			b := r.box()
+			if i < s.Front {
+				assert.True(t, may.Holds(b.Min) && may.Holds(b.Max), "page %d: %q at %v", i+1, r.text, b)
+			}
+			if i >= s.Front && strings.HasPrefix(r.text, "page ") {
+				assert.Greater(t, b.Min.Y, paper.window().Max.Y, "page %d: the header", i+1)
+			}
+		}
+	}
+}
+
+// Texts on the pages in front do not overlap each other or the check squares'
+// frames.
+func checkFront(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages[:s.Front] {
+		for k, a := range p.texts {
+			for _, b := range p.texts[k+1:] {
+				// A box that only touches does no harm.
+				assert.False(t, a.box().Grown(-0.05).Meets(b.box()), "page %d: %q and %q", i+1, a.text, b.text)
+			}
+			for _, f := range p.frames() {
+				inner := f.Grown(-frameWidth)
+				box := a.box()
+				in := inner.Holds(box.Min) && inner.Holds(box.Max)
+				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.text)
+			}
+		}
+	}
+}
+
+func TestLineKey(t *testing.T) {
+	d, _ := drawn(t, few(), "letter")
+	first := d.pages[0]
+	for _, role := range marking.Roles() {
+		want := penOf(role)
+		found := false
+		for _, r := range first.texts {
+			if r.text != role.String() {
+				continue
+			}
+			for _, q := range first.paths {
+				// The sample lies left of the name, at its height.
+				if q.painted == "S" && len(q.parts) == 1 && len(q.parts[0]) == 2 && q.layer == "" &&
+					math.Abs(q.parts[0][0].Y-r.at.Y) < 2 && q.parts[0][0].X < r.at.X && q.parts[0][1].X < r.at.X {
+					found = true
+					assert.InDelta(t, want.width, q.width, 2*written, role)
+					require.Len(t, q.dashes, len(want.dashes()), role)
+					for i, length := range want.dashes() {
+						assert.InDelta(t, length, q.dashes[i], 2*written, role)
+					}
+					assert.Equal(t, want.round(), q.round, role)
+				}
+			}
+		}
+		assert.True(t, found, "%v has no line in the key", role)
+	}
+}
+
+func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages[s.Front:] {
+		length := 0.0
+		for _, layer := range d.layers {
+			for _, q := range p.drawn(layer) {
+				for _, part := range q.parts {
+					for _, run := range plane.NewClipper(part).Clip(q.clip) {
+						length += run.Path.Length()
+					}
+				}
+			}
+		}
+		if length == 0 {
+			// The one reason to print a page without a line.
+			assert.Contains(t, p.words(), "No line falls on this page: it is here to join its neighbours.", "page %d", s.Front+i+1)
+			assert.GreaterOrEqual(t, len(p.joinMarks(t)), 4, "page %d joins two neighbours", s.Front+i+1)
+		}
+	}
+}
+
+// sail is a square piece of nothing but its outline.
+func sail(side float64) marking.Marking {
+	m := rectangle("sail", "Sail", side, side)
+	m.Marks = m.Marks[:4]
+	return m
+}
+
+// A window of letter paper shows 194.733 x 248.233 mm and shares 10 mm with
+// its neighbour: a square of 100 m needs 542 columns and 420 rows, of which
+// its outline touches the outer ones, 2 x 542 + 2 x 420 - 4.
+func TestManyPages(t *testing.T) {
+	d, s := drawn(t, Set{Pieces: []marking.Marking{sail(100_000)}}, "letter")
+	assert.Equal(t, 1920, s.Pages-s.Front)
+	assert.Len(t, d.pages, s.Pages)
+	assert.Equal(t, 542*420-1920, s.Blank)
+}
+
+func TestTooManyPages(t *testing.T) {
+	dense := sail(100_000)
+	for i := range 2000 {
+		y := 50 * float64(i)
+		dense.Marks = append(dense.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 100_000, Y: y}))
+	}
+	for _, c := range []struct {
+		name  string
+		set   Set
+		cause string
+	}{
+		{"two sails", Set{Pieces: []marking.Marking{sail(100_000), sail(100_000)}}, "the pieces need 3,840 pages of letter paper; 2,000 is the most"},
+		{"every page of one", Set{Pieces: []marking.Marking{dense}}, "the pieces need 227,640 pages of letter paper; 2,000 is the most"},
+		{"beyond counting", Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than 1,"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			start := time.Now()
+			var out bytes.Buffer
+			_, err := Draw(&out, c.set, papers()[0])
+			assert.Less(t, time.Since(start), 20*time.Second, "counting takes too long")
+			var refusal *Refusal
+			require.ErrorAs(t, err, &refusal)
+			assert.True(t, strings.HasPrefix(refusal.Cause, c.cause), refusal.Cause)
+			assert.Equal(t, "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper", refusal.Hint)
+			assert.Zero(t, out.Len(), "nothing is written")
+		})
+	}
+}
+
+func TestRefusals(t *testing.T) {
+	bad := func(change func(*Set)) Set {
+		s := Set{Title: "Pinafore", Pieces: []marking.Marking{rectangle("tie", "Tie", 200, 40)}}
+		change(&s)
+		return s
+	}
+	const hint = "\nhint: write it with letters, digits and common signs; eighths such as ⅛ can be printed"
+	for _, c := range []struct {
+		name string
+		set  Set
+		want string
+	}{
+		{"nothing", Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
+		{"a piece without lines", Set{Pieces: []marking.Marking{{Key: "a", Name: "A", Marks: []marking.Mark{edge(marking.Cut, "", plane.Point{}, plane.Point{})}}}},
+			"there is no line to draw\nhint: give the file at least one piece with an outline"},
+		{"scissors in the title", bad(func(s *Set) { s.Title = "cut ✂ here" }), "the title has the sign '✂', which the printed sheets have no letter for" + hint},
+		{"a third in the size", bad(func(s *Set) { s.Size = "⅓" }), "the size has the sign '⅓', which the printed sheets have no letter for" + hint},
+		{"a smile in the name", bad(func(s *Set) { s.Pieces[0].Name = "Tie 😀" }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
+		{"a tab in the notes", bad(func(s *Set) { s.Pieces[0].Notes = []string{"cut\t2"} }), `piece "tie" has the sign '\t', which the printed sheets have no letter for` + hint},
+		{"broken letters on a line", bad(func(s *Set) { s.Pieces[0].Marks[0].Name = "a\xffb" }), `a line of piece "tie" has the sign '�', which the printed sheets have no letter for` + hint},
+		{"no number", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
+		{"without end", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var out bytes.Buffer
+			_, err := Draw(&out, c.set, papers()[0])
+			require.EqualError(t, err, c.want)
+			assert.IsType(t, &Refusal{}, err)
+			assert.Zero(t, out.Len(), "nothing is written")
+		})
+	}
+}
+
+func TestPaperMustFit(t *testing.T) {
+	for _, p := range []Paper{{}, {Width: 148, Height: 210}, {Width: 297, Height: 210}, {Width: 900, Height: 6000}, {Width: math.NaN(), Height: 300}} {
+		var out bytes.Buffer
+		_, err := Draw(&out, few(), p)
+		assert.ErrorContains(t, err, "mm is too small or too large\nhint: it must be at least 200 x 270 mm, upright, and no side longer than 5080 mm")
+		assert.Zero(t, out.Len())
+	}
+	_, err := Draw(&bytes.Buffer{}, few(), Paper{Title: "a roll", Width: 914, Height: 1200})
+	assert.NoError(t, err)
+}
+
+func TestSummary(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		set  Set
+		want string
+	}{
+		{"one page", Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
+		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
+		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
+		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 9000, 2600, 3000)}}, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, s := drawn(t, c.set, "a4")
+			if c.want != "" {
+				assert.Equal(t, c.want, s.String())
+			}
+			sum := s.Front
+			for _, sheet := range s.Sheets {
+				sum += sheet.Last - sheet.First + 1
+				assert.Equal(t, sheet.Rows*sheet.Columns, sheet.Last-sheet.First+1+sheet.Blank)
+			}
+			assert.Equal(t, s.Pages, sum)
+		})
+	}
+	one := Summary{Pages: 12, Front: 3, Blank: 1}
+	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
+	_, s := drawn(t, Set{Pieces: []marking.Marking{{Key: "a", Name: "Ghost"}, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	assert.Equal(t, []string{"Ghost"}, s.Left)
+}
+
+func TestCounted(t *testing.T) {
+	for n, want := range map[int]string{0: "0 pages", 1: "1 page", 999: "999 pages", 1000: "1,000 pages", 18432: "18,432 pages", 1234567: "1,234,567 pages"} {
+		assert.Equal(t, want, counted(n, "page"))
+	}
+	assert.Equal(t, "", listOf(nil))
+	assert.Equal(t, "a", listOf([]string{"a"}))
+	assert.Equal(t, "a, b and c", listOf([]string{"a", "b", "c"}))
+}

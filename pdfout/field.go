@@ -1,0 +1,170 @@
+package pdfout
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: it answers whether a place on a sheet is free, for
+// whoever wants to print something there that is not a line of a piece.
+
+// slab is a rectangle that may lie at any angle: the room a text takes.
+type slab struct {
+	centre plane.Point
+	half   plane.Point // half its length along u, half its height
+	u      plane.Point // the direction of its length, of length 1
+}
+
+// upright returns the slab of an upright box.
+func upright(b plane.Box) slab {
+	return slab{b.Centre(), plane.Point{X: b.Width() / 2, Y: b.Height() / 2}, plane.Point{X: 1}}
+}
+
+// grown returns the slab with every side moved outward by d mm.
+func (s slab) grown(d float64) slab {
+	s.half = s.half.Add(plane.Point{X: d, Y: d})
+	return s
+}
+
+// reach is half the extent of the slab in a direction of length 1.
+func (s slab) reach(axis plane.Point) float64 {
+	return s.half.X*math.Abs(s.u.Dot(axis)) + s.half.Y*math.Abs(s.u.Left().Dot(axis))
+}
+
+// bounds is the upright box round the slab.
+func (s slab) bounds() plane.Box {
+	r := plane.Point{X: s.reach(plane.Point{X: 1}), Y: s.reach(plane.Point{Y: 1})}
+	return plane.Box{Min: s.centre.Sub(r), Max: s.centre.Add(r)}
+}
+
+// meetsSegment reports whether the segment ab touches the slab. Two shapes
+// without hollows are apart when a line along a side of one of them keeps them
+// apart; that holds for meets as well.
+func (s slab) meetsSegment(a, b plane.Point) bool {
+	v := s.u.Left()
+	a, b = a.Sub(s.centre), b.Sub(s.centre)
+	ax, ay, bx, by := a.Dot(s.u), a.Dot(v), b.Dot(s.u), b.Dot(v)
+	if math.Min(ax, bx) > s.half.X || math.Max(ax, bx) < -s.half.X ||
+		math.Min(ay, by) > s.half.Y || math.Max(ay, by) < -s.half.Y {
+		return false
+	}
+	dx, dy := bx-ax, by-ay
+	return math.Abs(ax*dy-ay*dx) <= s.half.X*math.Abs(dy)+s.half.Y*math.Abs(dx)
+}
+
+// meets reports whether two slabs touch.
+func (s slab) meets(t slab) bool {
+	between := t.centre.Sub(s.centre)
+	for _, axis := range [4]plane.Point{s.u, s.u.Left(), t.u, t.u.Left()} {
+		if math.Abs(between.Dot(axis)) > s.reach(axis)+t.reach(axis) {
+			return false
+		}
+	}
+	return true
+}
+
+// field is what lies on a sheet: its lines, and what has found its place
+// among them.
+type field struct {
+	// tree is over all lines, one after the other; segment i is a line only
+	// where gap[i] is false.
+	tree *plane.Tree
+	gap  []bool
+	// taken are the placed slabs, by the squares of bucketSide they reach
+	// into.
+	taken map[bucket][]slab
+}
+
+// bucket is a square of a sheet, counted from its origin.
+type bucket struct{ x, y int }
+
+// bucketSide is the side of a bucket, in mm: a few texts wide.
+const bucketSide = 60.0
+
+// bucketsOf calls visit for every bucket a box reaches into, until visit
+// returns false.
+func bucketsOf(b plane.Box, visit func(bucket) bool) {
+	index := func(v float64) int { return int(math.Floor(v / bucketSide)) }
+	for x := index(b.Min.X); x <= index(b.Max.X); x++ {
+		for y := index(b.Min.Y); y <= index(b.Max.Y); y++ {
+			if !visit(bucket{x, y}) {
+				return
+			}
+		}
+	}
+}
+
+// newField looks at the lines of the pieces.
+func newField(pieces []piece) *field {
+	var all plane.Path
+	f := &field{taken: map[bucket][]slab{}}
+	for _, p := range pieces {
+		for _, l := range p.lines {
+			path := l.clip.Path()
+			for i, q := range path {
+				all = append(all, q)
+				f.gap = append(f.gap, i == len(path)-1)
+			}
+		}
+	}
+	f.tree = plane.NewTree(all)
+	return f
+}
+
+// take marks a slab as no longer free.
+func (f *field) take(s slab) {
+	bucketsOf(s.bounds(), func(b bucket) bool {
+		f.taken[b] = append(f.taken[b], s)
+		return true
+	})
+}
+
+// free reports whether no line and nothing that was placed touches the slab.
+func (f *field) free(s slab) bool { return f.texts(s, 1) == 0 && f.crossings(s, 1) == 0 }
+
+// texts counts the placed slabs that touch the slab, up to a limit; one that
+// lies in several buckets may count more than once.
+func (f *field) texts(s slab, limit int) int {
+	n := 0
+	bucketsOf(s.bounds(), func(b bucket) bool {
+		for _, t := range f.taken[b] {
+			if s.meets(t) {
+				n++
+			}
+		}
+		return n < limit
+	})
+	return n
+}
+
+// crossings counts the segments that touch the slab, up to a limit.
+func (f *field) crossings(s slab, limit int) int {
+	path := f.tree.Path()
+	n := 0
+	f.tree.Within(s.bounds(), func(i int) bool {
+		if !f.gap[i] && s.meetsSegment(path[i], path[i+1]) {
+			n++
+		}
+		return n < limit
+	})
+	return n
+}
+
+// inside reports whether a place lies within the piece's outline: a ray from
+// it to the right crosses the outline an odd number of times. A place exactly
+// on the outline may fall to either side.
+func (p piece) inside(q plane.Point) bool {
+	if !p.within.Holds(q) {
+		return false
+	}
+	path, in := p.outline.Path(), false
+	p.outline.Within(plane.Box{Min: q, Max: plane.Point{X: p.within.Max.X, Y: q.Y}}, func(i int) bool {
+		a, b := path[i], path[i+1]
+		if (a.Y > q.Y) != (b.Y > q.Y) && q.X < a.X+(b.X-a.X)*(q.Y-a.Y)/(b.Y-a.Y) {
+			in = !in
+		}
+		return true
+	})
+	return in
+}

@@ -1,0 +1,126 @@
+package pdfout
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+func somePoint(t *rapid.T, label string) plane.Point {
+	return plane.Point{X: rapid.Float64Range(-20, 20).Draw(t, label+" x"), Y: rapid.Float64Range(-20, 20).Draw(t, label+" y")}
+}
+
+func someSlab(t *rapid.T, label string) slab {
+	a := rapid.Float64Range(-math.Pi, math.Pi).Draw(t, label+" angle")
+	return slab{
+		somePoint(t, label),
+		plane.Point{X: rapid.Float64Range(0.1, 12).Draw(t, label+" w"), Y: rapid.Float64Range(0.1, 6).Draw(t, label+" h")},
+		plane.Point{X: math.Cos(a), Y: math.Sin(a)},
+	}
+}
+
+func (s slab) holds(p plane.Point) bool {
+	q := p.Sub(s.centre)
+	return math.Abs(q.Dot(s.u)) <= s.half.X && math.Abs(q.Dot(s.u.Left())) <= s.half.Y
+}
+
+func (s slab) corners() plane.Path {
+	x, y := s.u.Mul(s.half.X), s.u.Left().Mul(s.half.Y)
+	c := s.centre
+	return plane.Path{c.Add(x).Add(y), c.Sub(x).Add(y), c.Sub(x).Sub(y), c.Add(x).Sub(y), c.Add(x).Add(y)}
+}
+
+// Whether a segment meets a slab is found here by walking along it.
+func TestSlabMeetsSegment(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s, a, b := someSlab(t, "slab"), somePoint(t, "a"), somePoint(t, "b")
+		met, near := false, false
+		for i := range 401 {
+			at := a.Toward(b, float64(i)/400)
+			met = met || s.holds(at)
+			near = near || s.grown(0.2).holds(at)
+		}
+		if met {
+			require.True(t, s.meetsSegment(a, b))
+		}
+		if !near {
+			require.False(t, s.meetsSegment(a, b))
+		}
+		for _, q := range s.corners() {
+			require.True(t, s.bounds().Grown(1e-9).Holds(q))
+		}
+	})
+}
+
+// Two slabs meet when a side of one meets the other or one lies in the other.
+func TestSlabsMeet(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a, b := someSlab(t, "a"), someSlab(t, "b")
+		want := a.holds(b.centre) || b.holds(a.centre)
+		for i := range 4 {
+			want = want || b.meetsSegment(a.corners()[i], a.corners()[i+1])
+		}
+		require.Equal(t, want, a.meets(b))
+		require.Equal(t, want, b.meets(a))
+	})
+}
+
+func TestFieldIsFree(t *testing.T) {
+	p := newPiece(rectangle("p", "P", 100, 80))
+	f := newField([]piece{p, p.moved(plane.Point{X: 300, Y: 300})})
+	at := func(x, y, half float64) slab {
+		return slab{plane.Point{X: x, Y: y}, plane.Point{X: half, Y: half}, plane.Point{X: 1}}
+	}
+	assert.True(t, f.free(at(50, 40, 10)), "inside the piece")
+	assert.False(t, f.free(at(50, 40, 40)), "reaches its seam line")
+	assert.True(t, f.free(at(200, 200, 50)), "between the pieces: what leads from one to the next is no line")
+	assert.Equal(t, 2, f.crossings(at(50, 4, 6), 100), "lower edge and seam line")
+	assert.Equal(t, 1, f.crossings(at(50, 4, 6), 1), "not more than asked for")
+	f.take(at(50, 40, 5))
+	assert.False(t, f.free(at(58, 40, 5)), "reaches what was taken")
+	assert.True(t, f.free(at(62, 40, 5)))
+	f.take(at(-59, -59, 3))
+	assert.False(t, f.free(at(-62, -62, 3)), "across the corner of a bucket")
+}
+
+func TestInside(t *testing.T) {
+	path := quarter(plane.Point{}, 80, 50, 0, 360, 90)
+	path[len(path)-1] = path[0]
+	// A bay, so that a ray may cross more than twice.
+	path = append(plane.Path{{X: 20, Y: 0}}, path...)
+	path = append(path, plane.Point{X: 20, Y: 0})
+	p := newPiece(marking.Marking{Outline: path})
+	rapid.Check(t, func(t *rapid.T) {
+		q := plane.Point{X: rapid.Float64Range(-90, 90).Draw(t, "x"), Y: rapid.Float64Range(-60, 60).Draw(t, "y")}
+		require.Equal(t, path.Holds(q), p.inside(q))
+	})
+	assert.False(t, newPiece(marking.Marking{}).inside(plane.Point{}), "no outline, no inside")
+}
+
+// On a page full of lines the check square crosses as few as it can.
+func TestCheckSquareOnAFullPage(t *testing.T) {
+	m := rectangle("p", "P", 180, 240)
+	for x := 10.0; x < 180; x += 10 {
+		if x != 120 && x != 130 { // one gap, 30 mm wide: too narrow to be free
+			m.Marks = append(m.Marks, edge(marking.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
+		}
+	}
+	sheets, _, err := arrange([]marking.Marking{m}, papers()[0], 25.4)
+	require.NoError(t, err)
+	s := &sheets[0]
+	s.letter(marking.Inch, papers()[0])
+	require.Len(t, s.squares, 1)
+	low := s.squares[0].Sub(papers()[0].window().Min)
+	room := upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: 25.4, Y: 25.4})})
+	assert.LessOrEqual(t, newField(s.pieces).crossings(room, 100), 1)
+	for _, v := range []float64{s.squares[0].X, s.squares[0].Y} {
+		steps := v / (6 * 25.4 / 72)
+		assert.InDelta(t, math.Round(steps), steps, 1e-9, "on whole dots of a printer")
+	}
+}

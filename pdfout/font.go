@@ -1,0 +1,147 @@
+package pdfout
+
+import (
+	"sort"
+	"strings"
+	"sync"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/gofont/gobold"
+	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+)
+
+// Rules of this file: all text is set in one family, the Go fonts, which have
+// the eighths, primes and arrows a maker's texts need. Sizes are in points
+// (1/72 in), lengths in mm.
+
+// point is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
+// of the page as well (ISO 32000-1, 8.3.2.3).
+const point = 25.4 / 72
+
+// Shares of the size of a font: how far its letters reach above the base line
+// and below it, and from one line to the next.
+const (
+	ascent  = 0.74
+	descent = 0.22
+	leading = 1.25
+)
+
+// face is one cut of the family.
+type face struct {
+	name string // as the PDF's writer knows it: "" or "B"
+	data []byte
+	font *sfnt.Font
+}
+
+// The two faces are read once, when first asked for.
+var (
+	readRegular = sync.OnceValue(func() *face { return readFace("", goregular.TTF) })
+	readBold    = sync.OnceValue(func() *face { return readFace("B", gobold.TTF) })
+)
+
+func regular() *face { return readRegular() }
+func bold() *face    { return readBold() }
+
+// readFace reads an embedded font.
+func readFace(name string, ttf []byte) *face {
+	font, err := sfnt.Parse(ttf)
+	if err != nil {
+		// The font is part of the program, and so not at a maker's mercy.
+		panic("the embedded font " + name + " cannot be read: " + err.Error())
+	}
+	return &face{name: name, data: ttf, font: font}
+}
+
+// CanPrint reports whether the embedded fonts, the regular and the bold one,
+// have the letter or sign r. Signs that end a line or move along it, such as
+// a tab, cannot be printed; a plain space can.
+func CanPrint(r rune) bool {
+	if !unicode.IsPrint(r) && r != '\u00a0' || r == utf8.RuneError || r > highest {
+		return false
+	}
+	var buf sfnt.Buffer
+	for _, f := range []*face{regular(), bold()} {
+		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// highest is the last sign that the writer of the PDF can take.
+const highest = 0xffff
+
+// width returns how long the text is at a size in points, in mm.
+func (f *face) width(text string, size float64) float64 {
+	var buf sfnt.Buffer
+	em := fixed.I(int(f.font.UnitsPerEm()))
+	sum := int64(0)
+	for _, r := range text {
+		glyph, _ := f.font.GlyphIndex(&buf, r)
+		step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
+		sum += int64(step)
+	}
+	return float64(sum) / float64(em) * size * point
+}
+
+// wrap breaks the text into lines no longer than limit mm, at its spaces; a
+// word longer than a whole line is broken where the line ends. It returns at
+// least one line.
+func (f *face) wrap(text string, size, limit float64) []string {
+	lines := []string{""}
+	for _, word := range strings.Fields(text) {
+		last := &lines[len(lines)-1]
+		if *last == "" {
+			*last = word
+		} else if longer := *last + " " + word; f.width(longer, size) <= limit {
+			*last = longer
+		} else {
+			lines = append(lines, word)
+		}
+		for rest := lines[len(lines)-1]; f.width(rest, size) > limit && utf8.RuneCountInString(rest) > 1; {
+			n := f.fitting(rest, size, limit)
+			lines[len(lines)-1] = rest[:n]
+			rest = rest[n:]
+			lines = append(lines, rest)
+		}
+	}
+	return lines
+}
+
+// fitting returns how many bytes of the text, whole letters and at least one,
+// are no longer than limit mm.
+func (f *face) fitting(text string, size, limit float64) int {
+	var ends []int // of each letter
+	for i, r := range text {
+		ends = append(ends, i+utf8.RuneLen(r))
+	}
+	n := sort.Search(len(ends), func(i int) bool { return f.width(text[:ends[i]], size) > limit })
+	return ends[max(0, n-1)]
+}
+
+// shorten returns the text, or as much of its start as fits into limit mm
+// together with the sign that something is left out; that sign at least.
+func (f *face) shorten(text string, size, limit float64) string {
+	const more = "…"
+	if f.width(text, size) <= limit {
+		return text
+	}
+	n := f.fitting(text, size, limit-f.width(more, size))
+	if short := strings.TrimRight(text[:n], " ,") + more; f.width(short, size) <= limit {
+		return short
+	}
+	return more
+}
+
+// listOf joins names as a sentence does: "a, b and c".
+func listOf(names []string) string {
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	last := len(names) - 1
+	return strings.Join(names[:last], ", ") + " and " + names[last]
+}

@@ -1,0 +1,160 @@
+package pdfout
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// slabOf is the room a text on a page takes, reckoned from the page alone.
+func slabOf(r readText) slab {
+	f := regular()
+	if r.bold() {
+		f = bold()
+	}
+	w, h := f.width(r.text, r.size), (ascent+descent)*r.size*point
+	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((ascent - descent) / 2 * r.size * point))
+	return slab{middle, plane.Point{X: w / 2, Y: h / 2}, r.u}
+}
+
+// No text in a window lies on a line of a piece or on another text, nor does
+// a check square where a page has room for one; every text can be read from
+// below or from the right, and is large enough.
+func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages[s.Front:] {
+		number := s.Front + i + 1
+		var inWindow []readText
+		window := s.Paper.window()
+		for _, r := range p.texts {
+			if window.Meets(r.box()) {
+				inWindow = append(inWindow, r)
+			}
+		}
+		core := p.core(p.joinMarks(t))
+		for k, r := range inWindow {
+			room := slabOf(r)
+			if _, err := parseNumber(r.text); err != nil {
+				assert.True(t, core.Meets(room.bounds()), "page %d: %q belongs to another page", number, r.text)
+			}
+			for _, o := range inWindow[k+1:] {
+				assert.False(t, room.meets(slabOf(o)), "page %d: %q and %q", number, r.text, o.text)
+			}
+			angle := math.Atan2(r.u.Y, r.u.X)
+			assert.True(t, angle > -math.Pi/2+0.04 && angle < math.Pi/2+0.06, "page %d: %q reads at %.2f", number, r.text, angle)
+			assert.GreaterOrEqual(t, r.size, 5.0, "page %d: %q", number, r.text)
+			onSquare := false // of the texts in a check square, which may have had no free place
+			for _, f := range p.frames() {
+				onSquare = onSquare || f.Holds(room.centre)
+			}
+			if _, err := parseNumber(r.text); err == nil || onSquare {
+				continue
+			}
+			for _, q := range p.paths {
+				if q.layer == "" || q.painted != "S" {
+					continue
+				}
+				for _, part := range q.parts {
+					for n := 1; n < len(part); n++ {
+						if room.meetsSegment(part[n-1], part[n]) {
+							assert.Fail(t, "a text on a line", "page %d: %q on a %s", number, r.text, q.layer)
+							n = len(part)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// parseNumber reads the number of a join.
+func parseNumber(text string) (int, error) {
+	n := 0
+	for _, r := range text {
+		if r < '0' || r > '9' {
+			return 0, assert.AnError
+		}
+		n = n*10 + int(r-'0')
+	}
+	return n, nil
+}
+
+func TestNamesOfLines(t *testing.T) {
+	d, s := drawn(t, few(), "letter")
+	found := map[string]readText{}
+	var titles []readText
+	for _, p := range d.pages[s.Front:] {
+		for _, r := range p.texts {
+			if r.layer != "" {
+				found[r.text+"/"+r.layer] = r
+			}
+			if r.text == "Front" && r.layer == "" && r.at.Y < s.Paper.window().Max.Y {
+				titles = append(titles, r)
+			}
+		}
+	}
+	for _, want := range []string{
+		"neck/cutting line", "armhole/cutting line", "shoulder/cutting line", "hem/cutting line",
+		"centre front, place on the fold/place on the fold", "neck/stitch line", "hem/fold line",
+		"bust line/centre line", "grain/grain line", "tucks end/end of tucks", "placement/placement line",
+	} {
+		assert.Contains(t, found, want)
+	}
+	// Six tucks 3/8 in apart with stitching between leave no room for a name.
+	assert.NotContains(t, found, "tuck 3/tuck fold")
+	require.Len(t, titles, 1, "the title is on one page, whole")
+	assert.Equal(t, 18.0, titles[0].size)
+	assert.Equal(t, plane.Point{X: 1}, titles[0].u, "upright")
+}
+
+// Names along the outline stand inside the piece, whatever way its edges run
+// on the paper.
+func TestNamesStandInside(t *testing.T) {
+	sheets, _, err := arrange(large().Pieces, papers()[0], 25.4)
+	require.NoError(t, err)
+	looked := 0
+	for i := range sheets {
+		s := &sheets[i]
+		s.findJoins()
+		s.letter(marking.Inch, papers()[0])
+		outline := s.pieces[0].outline.Path()
+		for _, l := range s.labels {
+			assert.True(t, outline.Holds(l.room.centre), "%q of %v", l.text, s.pieces[0].name)
+			looked++
+		}
+	}
+	assert.Greater(t, looked, 15)
+}
+
+func TestTitleFitsThePiece(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		w, h  float64
+		notes []string
+		least float64 // size of the name, in points
+		most  float64
+	}{
+		{"large", 150, 120, []string{"cut 2"}, 18, 18},
+		{"small", 45, 30, []string{"cut 2"}, 15, 15},
+		{"too small: beside it", 30, 12, []string{"cut 2"}, 8, 8},
+		{"many notes", 60, 60, []string{"18 months", "cut 2 of cloth and 1 of lining", "gathered to 4 in at the upper edge"}, 12, 15},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			d, s := drawn(t, Set{Pieces: []marking.Marking{rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
+			found := false
+			for _, r := range d.pages[s.Front].texts {
+				if strings.HasPrefix(r.text, "Pocket") && r.at.Y < s.Paper.window().Max.Y {
+					found = true
+					assert.GreaterOrEqual(t, r.size, c.least)
+					assert.LessOrEqual(t, r.size, c.most)
+				}
+			}
+			assert.True(t, found, "the title is missing")
+		})
+	}
+}

@@ -1,0 +1,86 @@
+package pdfout
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/plane"
+)
+
+// No two pieces of a page lie closer than apart, none leaves its window, and
+// none is lost.
+func TestPack(t *testing.T) {
+	window := plane.Point{X: 194.7, Y: 248.2}
+	rapid.Check(t, func(t *rapid.T) {
+		var small []piece
+		for i := range rapid.IntRange(0, 30).Draw(t, "pieces") {
+			p := newPiece(rectangle("p", fmt.Sprint("piece ", i),
+				rapid.Float64Range(5, window.X-2*spare).Draw(t, "w"), rapid.Float64Range(5, window.Y-2*spare).Draw(t, "h")))
+			small = append(small, p)
+		}
+		names := map[string]int{}
+		for _, s := range pack(small, window, 30) {
+			require.NotEmpty(t, s.pieces, "an empty page")
+			for i, p := range s.pieces {
+				names[p.name]++
+				b := p.bounds.Grown(spare - 1e-9)
+				in := plane.Box{Max: window}
+				require.True(t, in.Holds(b.Min) && in.Holds(b.Max), "%s leaves the page: %v", p.name, b)
+				for _, o := range s.pieces[i+1:] {
+					require.False(t, b.Grown(apart-1e-6).Meets(o.bounds.Grown(spare)), "%s and %s", p.name, o.name)
+				}
+			}
+		}
+		require.Len(t, names, len(small))
+		for name, n := range names {
+			require.Equal(t, 1, n, name)
+		}
+	})
+}
+
+func TestPackUsesRoom(t *testing.T) {
+	window := plane.Point{X: 194.7, Y: 248.2}
+	pages := func(n int, w, h float64) (int, int) {
+		var small []piece
+		for range n {
+			small = append(small, newPiece(rectangle("p", "P", w, h)))
+		}
+		turned := 0
+		sheets := pack(small, window, 30)
+		for _, s := range sheets {
+			for _, p := range s.pieces {
+				if p.turned {
+					turned++
+				}
+			}
+		}
+		return len(sheets), turned
+	}
+	for _, c := range []struct {
+		name          string
+		n             int
+		w, h          float64
+		pages, turned int
+	}{
+		{"four quarters", 4, 85, 110, 1, 0},
+		{"nine small", 9, 50, 45, 1, 0},
+		{"a dozen small, too small for the check square", 12, 50, 45, 2, 0},
+		{"two halves up", 2, 85, 240, 1, 0},
+		{"a third, turned to fit", 3, 80, 120, 1, 1},
+		{"two that do not fit together", 2, 180, 120, 2, 0},
+	} {
+		n, turned := pages(c.n, c.w, c.h)
+		assert.Equal(t, c.pages, n, c.name)
+		assert.Equal(t, c.turned, turned, c.name)
+	}
+	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
+	// when it is turned.
+	sheets := pack([]piece{newPiece(rectangle("a", "A", 100, 240)), newPiece(rectangle("b", "B", 120, 60))}, window, 30)
+	require.Len(t, sheets, 1)
+	assert.False(t, sheets[0].pieces[0].turned)
+	assert.True(t, sheets[0].pieces[1].turned)
+}

@@ -1,0 +1,292 @@
+package pdfout
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"time"
+
+	"github.com/go-pdf/fpdf"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: it alone touches the PDF library. Everything it is
+// given is in mm with y up, as the PDF's own page is; 1 mm is 72/25.4 units
+// (ISO 32000-1, 8.3.2.3). Lines are written straight into the page: the
+// library would round them to 0.01 units and begin the dashes of each anew.
+
+// thousand is how finely a page unit is written: 0.001 units are 0.00035 mm.
+const thousand = 1000
+
+// document is a PDF being written.
+type document struct {
+	pdf    *fpdf.Fpdf
+	height float64 // of the page, in units
+	buf    []byte  // what is not yet in the page
+	layers map[marking.Role]int
+	origin plane.Point // where (0, 0) falls on the page, in mm
+	scale  float64     // mm on the page to a mm drawn
+}
+
+// newDocument begins a PDF with one layer (ISO 32000-1, 8.11) for each role.
+func newDocument(paper Paper, title string, roles []marking.Role) *document {
+	pdf := fpdf.NewCustom(&fpdf.InitType{
+		UnitStr: "pt",
+		Size:    fpdf.SizeType{Wd: paper.Width / point, Ht: paper.Height / point},
+	})
+	// The same input gives the same bytes: nothing of the clock, nothing in
+	// the order of a map.
+	pdf.SetCatalogSort(true)
+	pdf.SetCreationDate(time.Unix(0, 0).UTC())
+	pdf.SetModificationDate(time.Unix(0, 0).UTC())
+	pdf.SetTitle(title, true)
+	pdf.SetCreator("tuckmark", true)
+	pdf.SetLang("en")
+	pdf.SetMargins(0, 0, 0)
+	pdf.SetAutoPageBreak(false, 0)
+	for _, f := range []*face{regular(), bold()} {
+		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
+	}
+	d := &document{pdf: pdf, height: paper.Height / point, layers: map[marking.Role]int{}, scale: 1}
+	for _, role := range roles {
+		d.layers[role] = pdf.AddLayer(role.String(), true)
+	}
+	return d
+}
+
+// page begins a new page; (0, 0) is its lower left corner.
+func (d *document) page() {
+	d.flush()
+	d.pdf.AddPage()
+	d.place(plane.Point{}, 1)
+}
+
+// place says where (0, 0) of what is drawn from now on falls on the page, in
+// mm, and how many mm on the page a mm drawn is.
+func (d *document) place(origin plane.Point, scale float64) {
+	d.origin, d.scale = origin, scale
+}
+
+// flush hands what is written so far to the page.
+func (d *document) flush() {
+	if len(d.buf) > 0 {
+		d.pdf.RawWriteBuf(bytes.NewReader(d.buf))
+		d.buf = d.buf[:0]
+	}
+}
+
+// number writes a number, to 0.001, and a space.
+func (d *document) number(v float64) {
+	n := int64(math.Round(v * thousand))
+	if n < 0 {
+		d.buf = append(d.buf, '-')
+		n = -n
+	}
+	d.buf = strconv.AppendInt(d.buf, n/thousand, 10)
+	if part := n % thousand; part > 0 {
+		d.buf = append(d.buf, '.')
+		for ; part > 0; part = part * 10 % thousand {
+			d.buf = append(d.buf, byte('0'+part*10/thousand))
+		}
+	}
+	d.buf = append(d.buf, ' ')
+}
+
+// units writes lengths of mm on the page.
+func (d *document) units(mm ...float64) {
+	for _, v := range mm {
+		d.number(v / point)
+	}
+}
+
+// at writes a place.
+func (d *document) at(p plane.Point) {
+	d.number((p.X*d.scale + d.origin.X) / point)
+	d.number((p.Y*d.scale + d.origin.Y) / point)
+}
+
+// do writes an operator.
+func (d *document) do(operator string) {
+	d.buf = append(append(d.buf, operator...), '\n')
+}
+
+// save keeps pen, colour and clip until restore.
+func (d *document) save()    { d.do("q") }
+func (d *document) restore() { d.do("Q") }
+
+// clip keeps what follows inside the box, until restore.
+func (d *document) clip(b plane.Box) {
+	d.box(b)
+	d.do("W n")
+}
+
+// fillColour is the colour of what is filled from now on, and of text.
+func (d *document) fillColour(c colour) {
+	for _, v := range c {
+		d.number(v)
+	}
+	d.do("rg")
+}
+
+// pen takes up a pen. The dashes begin at the start of each path.
+func (d *document) pen(p pen) {
+	for _, v := range p.colour {
+		d.number(v)
+	}
+	d.do("RG")
+	d.units(p.width)
+	d.do("w")
+	ends := 0.0
+	if p.round() {
+		ends = 1
+	}
+	d.number(ends)
+	d.do("J 1 j")
+	if p.period() > 0 {
+		d.dashes(p, 0)
+	}
+}
+
+// dashes begins the dashes of a pen phase mm into their pattern.
+func (d *document) dashes(p pen, phase float64) {
+	d.buf = append(d.buf, '[')
+	d.units(p.dashes()...)
+	d.buf = append(d.buf, "] "...)
+	d.units(phase)
+	d.do("d")
+}
+
+// path writes a line from point to point; stroke or fill shows it.
+func (d *document) path(p plane.Path) {
+	for i, q := range p {
+		d.at(q)
+		if i == 0 {
+			d.do("m")
+		} else {
+			d.do("l")
+		}
+	}
+}
+
+func (d *document) stroke() { d.do("S") }
+func (d *document) fill()   { d.do("f") }
+
+// box writes a rectangle; stroke, fill or clip uses it.
+func (d *document) box(b plane.Box) {
+	d.at(b.Min)
+	d.number(b.Width() * d.scale / point)
+	d.number(b.Height() * d.scale / point)
+	d.do("re")
+}
+
+// frame fills what lies between two boxes, the inner one inside the outer.
+func (d *document) frame(outer, inner plane.Box) {
+	d.box(outer)
+	d.box(inner)
+	d.do("f*")
+}
+
+// roundness is how far the handles of a quarter circle's curve reach, in
+// radii (the usual value, off by less than 0.03 % of the radius).
+const roundness = 0.5523
+
+// circle writes a circle; stroke or fill shows it.
+func (d *document) circle(centre plane.Point, radius float64) {
+	step := plane.Point{X: radius}
+	d.at(centre.Add(step))
+	d.do("m")
+	for range 4 {
+		next := step.Left()
+		d.at(centre.Add(step).Add(next.Mul(roundness)))
+		d.at(centre.Add(next).Add(step.Mul(roundness)))
+		d.at(centre.Add(next))
+		d.do("c")
+		step = next
+	}
+}
+
+// turnSteps is how finely the direction of a text is written: a text of 200 mm
+// is off by 0.002 mm at most.
+const turnSteps = 1e5
+
+// text writes one line of text in the fill colour given. It begins at the
+// place given and runs along the step u of length 1; size is in points on the
+// page, whatever the scale.
+func (d *document) text(at, u plane.Point, f *face, size float64, c colour, s string) {
+	if s == "" {
+		return
+	}
+	d.save()
+	d.fillColour(c)
+	// The library writes text at a place of its own reckoning; the page is
+	// moved and turned under it instead.
+	for _, v := range [4]float64{u.X, u.Y, -u.Y, u.X} {
+		d.buf = strconv.AppendFloat(d.buf, math.Round(v*turnSteps)/turnSteps, 'f', -1, 64)
+		d.buf = append(d.buf, ' ')
+	}
+	d.at(at)
+	d.do("cm")
+	d.flush()
+	d.pdf.SetFont("go", f.name, size)
+	d.pdf.Text(0, d.height, s)
+	d.restore()
+}
+
+// layer puts what follows into the layer of a role, until endLayer.
+func (d *document) layer(role marking.Role) {
+	d.flush()
+	d.pdf.BeginLayer(d.layers[role])
+}
+
+func (d *document) endLayer() {
+	d.flush()
+	d.pdf.EndLayer()
+}
+
+// write ends the PDF and writes it.
+func (d *document) write(w io.Writer) error {
+	d.flush()
+	var out bytes.Buffer
+	if err := d.pdf.Output(&out); err != nil {
+		return fmt.Errorf("the pdf could not be made: %w", err)
+	}
+	whole, err := withoutScaling(out.Bytes())
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(whole)
+	return err
+}
+
+// withoutScaling asks whoever prints the PDF to leave its size alone: it adds
+// the viewer preference PrintScaling (ISO 32000-1, 12.2, table 150), for
+// which the library has no call. The preference is from PDF 1.6, so the
+// header must say so. The catalogue is the last object before the table of
+// cross-references: nothing but that table moves, and only startxref says
+// where it is.
+func withoutScaling(pdf []byte) ([]byte, error) {
+	const (
+		oldHeader, newHeader = "%PDF-1.5", "%PDF-1.6"
+		catalogueEnd         = ">>\nendobj\nxref\n"
+		startMark            = "startxref\n"
+		preference           = "/ViewerPreferences <</PrintScaling /None>>\n"
+	)
+	end := bytes.LastIndex(pdf, []byte(catalogueEnd))
+	start := bytes.LastIndex(pdf, []byte(startMark))
+	if !bytes.HasPrefix(pdf, []byte(oldHeader)) || end < 0 || start < end {
+		return nil, errors.New("the pdf is not laid out as expected")
+	}
+	table := end + len(catalogueEnd) - len("xref\n")
+	var out bytes.Buffer
+	out.WriteString(newHeader)
+	out.Write(pdf[len(oldHeader):end])
+	out.WriteString(preference)
+	out.Write(pdf[end : start+len(startMark)])
+	fmt.Fprintf(&out, "%d\n%%%%EOF\n", table+len(preference))
+	return out.Bytes(), nil
+}

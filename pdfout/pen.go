@@ -1,0 +1,136 @@
+package pdfout
+
+import "tuckmark/marking"
+
+// Rules of this file: one table gives every role its pen. No two roles share
+// both line type and width, so that a print in black and white can be read;
+// colour only adds, and every colour is dark enough to print well in grey.
+
+// lineType is one of the line types of ISO 128-2.
+type lineType struct {
+	number string // as the standard numbers it
+	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
+	// dot. A continuous line has none.
+	pattern []float64
+}
+
+// The line types, numbers and proportions from memory of ISO 128-2: a gap is
+// 3 line widths, a dash 12, a long dash 24, a short dash 6. The standard's dot
+// is half a line width long; here it is round and one line width across, so
+// that a home printer shows it.
+func continuous() lineType            { return lineType{"01", nil} }
+func dashed() lineType                { return lineType{"02", []float64{12, 3}} }
+func longDashedDotted() lineType      { return lineType{"04", []float64{24, 3, 0, 3}} }
+func longDashedTwiceDotted() lineType { return lineType{"05", []float64{24, 3, 0, 3, 0, 3}} }
+func dotted() lineType                { return lineType{"07", []float64{0, 2.5}} }
+func longDashedShortDashed() lineType { return lineType{"08", []float64{24, 3, 6, 3}} }
+
+// heads says which ends of a line carry an arrow head.
+type heads int
+
+const (
+	noHeads heads = iota
+	endHead
+	bothHeads
+)
+
+// colour is red, green and blue, from 0 to 1.
+type colour [3]float64
+
+func black() colour { return colour{0, 0, 0} }
+func grey() colour  { return colour{0.35, 0.35, 0.35} }
+func pale() colour  { return colour{0.72, 0.72, 0.72} }
+
+// pen is how a line is drawn.
+type pen struct {
+	kind   lineType
+	width  float64 // in mm
+	colour colour
+	heads  heads
+}
+
+// penOf returns the pen of a role. The widths are of the standard's series:
+// 0.13, 0.18, 0.25, 0.35, 0.5, 0.7 mm.
+func penOf(role marking.Role) pen {
+	ink := black()
+	blue := colour{0.05, 0.16, 0.55}
+	wine := colour{0.55, 0.05, 0.20}
+	green := colour{0.02, 0.33, 0.18}
+	brown := colour{0.42, 0.22, 0.02}
+	switch role {
+	case marking.Cut:
+		return pen{continuous(), 0.5, ink, noHeads}
+	case marking.FoldEdge:
+		return pen{longDashedDotted(), 0.5, ink, noHeads}
+	case marking.Stitch:
+		return pen{dashed(), 0.35, blue, noHeads}
+	case marking.Fold:
+		return pen{longDashedShortDashed(), 0.25, brown, noHeads}
+	case marking.Centre:
+		return pen{longDashedDotted(), 0.18, ink, noHeads}
+	case marking.TuckFold:
+		return pen{longDashedTwiceDotted(), 0.25, wine, noHeads}
+	case marking.TuckStitch:
+		return pen{dashed(), 0.18, wine, noHeads}
+	case marking.TuckEnd:
+		return pen{continuous(), 0.18, wine, noHeads}
+	case marking.PleatFold:
+		return pen{longDashedTwiceDotted(), 0.5, green, noHeads}
+	case marking.Placement:
+		return pen{dotted(), 0.5, green, noHeads}
+	case marking.Arrow:
+		return pen{continuous(), 0.25, green, endHead}
+	case marking.Notch:
+		return pen{continuous(), 0.35, ink, noHeads}
+	default: // marking.Grain
+		return pen{longDashedDotted(), 0.25, ink, bothHeads}
+	}
+}
+
+// joinPen draws the lines along which pages are joined; they are on the paper,
+// not on the cloth.
+func joinPen() pen { return pen{continuous(), 0.13, grey(), noHeads} }
+
+// round reports whether the line needs round ends: dots are nothing else.
+func (p pen) round() bool {
+	for i := 0; i < len(p.kind.pattern); i += 2 {
+		if p.kind.pattern[i] == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// dashes returns the lengths in mm of mark, gap, mark, gap, ...; none for a
+// continuous line. Round ends make every mark one line width longer, which is
+// taken off here, so that what is seen has the standard's proportions.
+func (p pen) dashes() []float64 {
+	var lengths []float64
+	for i, n := range p.kind.pattern {
+		if p.round() {
+			if i%2 == 1 {
+				n++
+			} else if n > 0 {
+				n--
+			}
+		}
+		lengths = append(lengths, n*p.width)
+	}
+	return lengths
+}
+
+// period is the length in mm after which the dashes repeat; 0 for a
+// continuous line.
+func (p pen) period() float64 {
+	sum := 0.0
+	for _, d := range p.dashes() {
+		sum += d
+	}
+	return sum
+}
+
+// bounding reports whether a line of the role bounds the piece, so that what is
+// written along it belongs on its left, where the piece is.
+func bounding(role marking.Role) bool {
+	return role == marking.Cut || role == marking.FoldEdge
+}

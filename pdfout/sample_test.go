@@ -1,0 +1,205 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// The pieces of these tests are drawn here by hand, in mm: shapes as a child's
+// clothes have them, with every role on some piece.
+
+const inch = 25.4
+
+// edge is a mark of the outline or near it.
+func edge(role marking.Role, name string, points ...plane.Point) marking.Mark {
+	return marking.Mark{Role: role, Name: name, Path: points}
+}
+
+// quarter is a quarter of an ellipse round a centre, from an angle in degrees
+// on, counter-clockwise or (negative turn) clockwise.
+func quarter(centre plane.Point, rx, ry, from, turn float64, steps int) plane.Path {
+	var p plane.Path
+	for i := range steps + 1 {
+		a := (from + turn*float64(i)/float64(steps)) * math.Pi / 180
+		p = append(p, centre.Add(plane.Point{X: rx * math.Cos(a), Y: ry * math.Sin(a)}))
+	}
+	return p
+}
+
+// outlineOf chains the outline edges of a piece.
+func outlineOf(marks []marking.Mark) plane.Path {
+	var p plane.Path
+	for _, m := range marks {
+		for _, q := range m.Path {
+			if len(p) == 0 || p[len(p)-1] != q {
+				p = append(p, q)
+			}
+		}
+	}
+	return p
+}
+
+// shrunk is a path moved inward by d, as a rough stitch line.
+func shrunk(p plane.Path, step plane.Point) plane.Path {
+	q := make(plane.Path, len(p))
+	for i := range p {
+		q[i] = p[i].Add(step)
+	}
+	return q
+}
+
+// bodice is a child's bodice front: half of it on the fold, neck and armhole
+// curved, six tucks, a pleat at the underarm.
+func bodice() marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
+	// From the shoulder down to the centre: clockwise round the opening.
+	neck := quarter(p(0, 12.4), 2.25*inch, 2.6*inch, 0, -90, 40)
+	hole := quarter(p(6.25, 11.2), 1.5*inch, 3.7*inch, 270, -80, 40)
+	outline := []marking.Mark{
+		edge(marking.Cut, "hem", p(0, 0), p(6.5, 0)),
+		edge(marking.Cut, "side", p(6.5, 0), p(6.25, 7.5)),
+		edge(marking.Cut, "armhole", hole...),
+		edge(marking.Cut, "shoulder", hole[len(hole)-1], neck[0]),
+		edge(marking.Cut, "neck", neck...),
+		edge(marking.FoldEdge, "centre front, place on the fold", neck[len(neck)-1], p(0, 0)),
+	}
+	m := marking.Marking{
+		Key: "front", Name: "Front",
+		Notes:   []string{"Linden pinafore, 18 months", "cut 1 on the fold"},
+		Outline: outlineOf(outline), Marks: outline,
+	}
+	add := func(role marking.Role, name string, points ...plane.Point) {
+		m.Marks = append(m.Marks, edge(role, name, points...))
+	}
+	add(marking.Stitch, "neck", shrunk(neck, p(0, -0.375))...)
+	add(marking.Stitch, "armhole", shrunk(hole[:len(hole)-4], p(-0.375, 0))...)
+	add(marking.Stitch, "side", p(6.1, 0), p(5.87, 7.5))
+	add(marking.Fold, "hem", p(0, 2.25), p(6.4, 2.25))
+	add(marking.Fold, "turn", p(0, 0.25), p(6.48, 0.25))
+	for i := range 6 {
+		x := 0.375 * float64(i+1)
+		add(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), p(x, 6.5), p(x, 9))
+		add(marking.TuckStitch, "", p(x-0.125, 6.5), p(x-0.125, 9))
+		add(marking.TuckStitch, "", p(x+0.125, 6.5), p(x+0.125, 9))
+	}
+	add(marking.TuckEnd, "tucks end", p(0, 6.5), p(2.5, 6.5))
+	add(marking.PleatFold, "pleat fold", p(5.3, 0), p(5.3, 6))
+	add(marking.Placement, "placement", p(4.55, 0), p(4.55, 6))
+	add(marking.Arrow, "", p(5.2, 5), p(4.65, 5))
+	add(marking.Notch, "", p(6.15, 4), p(6.65, 4.02))
+	add(marking.Centre, "bust line", p(0.1, 5.8), p(4.3, 5.8))
+	add(marking.Grain, "grain", p(3.4, 3), p(3.4, 8))
+	return m
+}
+
+// rectangle is a piece of a width and height, with a seam line round.
+func rectangle(key, name string, w, h float64, notes ...string) marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	m := marking.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
+	m.Marks = []marking.Mark{
+		edge(marking.Cut, "lower edge", p(0, 0), p(w, 0)),
+		edge(marking.Cut, "", p(w, 0), p(w, h)),
+		edge(marking.Cut, "upper edge", p(w, h), p(0, h)),
+		edge(marking.Cut, "", p(0, h), p(0, 0)),
+		edge(marking.Stitch, "seam", p(6, 6), p(w-6, 6), p(w-6, h-6), p(6, h-6), p(6, 6)),
+	}
+	return m
+}
+
+// wave is a piece whose outline has many points: w by h mm with wavy sides.
+func wave(key string, w, h float64, points int) marking.Marking {
+	var path plane.Path
+	per := points / 4
+	side := func(a, b plane.Point, waves float64) {
+		u := b.Sub(a)
+		for i := range per {
+			t := float64(i) / float64(per)
+			path = append(path, a.Toward(b, t).Add(u.Unit().Left().Mul(8*math.Sin(2*math.Pi*waves*t))))
+		}
+	}
+	side(plane.Point{}, plane.Point{X: w}, w/100)
+	side(plane.Point{X: w}, plane.Point{X: w, Y: h}, h/100)
+	side(plane.Point{X: w, Y: h}, plane.Point{Y: h}, w/100)
+	side(plane.Point{Y: h}, plane.Point{}, h/100)
+	path = append(path, path[0])
+	return marking.Marking{Key: key, Name: "Wave " + key, Notes: []string{"cut 1"}, Outline: path,
+		Marks: []marking.Mark{{Role: marking.Cut, Name: "scallops", Path: path}}}
+}
+
+// few, many and large are whole sets.
+func few() Set {
+	return Set{Title: "Linden pinafore", Size: "18 months", Pieces: []marking.Marking{bodice()}}
+}
+
+func many(n int) Set {
+	s := Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: marking.Centimetre}
+	names := []string{"Collar", "Cuff", "Pocket", "Facing", "Bonnet brim", "Sleeve band", "Tie"}
+	for i := range n {
+		w, h := 30+float64(i*37%110), 14+float64(i*53%70)
+		s.Pieces = append(s.Pieces, rectangle(fmt.Sprintf("p%d", i), fmt.Sprintf("%s %d", names[i%len(names)], i+1), w, h, "cut 2"))
+	}
+	return s
+}
+
+func skirt() marking.Marking {
+	m := rectangle("skirt", "Skirt panel", 460, 640, "18 months", "cut 2", "gathered at the upper edge to 11 1/2 in")
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	m.Marks = append(m.Marks,
+		edge(marking.Fold, "hem fold", p(0, 60), p(460, 60)),
+		edge(marking.Centre, "centre", p(230, 0), p(230, 640)),
+		edge(marking.Grain, "grain", p(150, 200), p(150, 420)),
+	)
+	for i := range 3 {
+		y := 100 + 25*float64(i)
+		m.Marks = append(m.Marks,
+			edge(marking.TuckStitch, "", p(0, y-8), p(460, y-8)),
+			edge(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), p(0, y), p(460, y)),
+			edge(marking.TuckStitch, "", p(0, y+8), p(460, y+8)))
+	}
+	return m
+}
+
+func large() Set {
+	return Set{Title: "Linden pinafore", Size: "18 months", Unit: marking.Inch, Pieces: []marking.Marking{skirt(), bodice()}}
+}
+
+func longTitle() Set {
+	s := large()
+	s.Title = "A pinafore with six pin tucks on either side of the front, for the long summer afternoons of children who climb into apple trees and for their teachers"
+	s.Size = "eighteen months to two years, to be let down by one growth tuck for the second summer, and again for the third"
+	s.Pieces = append(s.Pieces, rectangle("tie", "Tie that goes twice round the waist and is made into a bow at the back", 40, 900, "cut 2 along the selvage", "turn the ends to a point"))
+	s.Pieces = append(s.Pieces, many(9).Pieces...)
+	return s
+}
+
+// ring is a large piece whose inner pages have no line on them: a quarter of a
+// round skirt.
+func ring() Set {
+	m := marking.Marking{Key: "skirt", Name: "Round skirt", Notes: []string{"cut 2 on the fold"}}
+	hem := quarter(plane.Point{}, 820, 820, 0, 90, 400)
+	waist := quarter(plane.Point{}, 90, 90, 90, -90, 60)
+	m.Marks = []marking.Mark{
+		edge(marking.Cut, "seam", waist[len(waist)-1], hem[0]),
+		edge(marking.Cut, "hem", hem...),
+		edge(marking.FoldEdge, "fold", hem[len(hem)-1], waist[0]),
+		edge(marking.Cut, "waist", waist...),
+	}
+	m.Outline = outlineOf(m.Marks)
+	m.Marks = append(m.Marks, edge(marking.Fold, "hem fold", quarter(plane.Point{}, 790, 790, 0, 90, 400)...),
+		edge(marking.Grain, "grain", plane.Point{X: 200, Y: 150}, plane.Point{X: 320, Y: 270}))
+	return Set{Title: "Round skirt", Size: "3 years", Unit: marking.Millimetre, Pieces: []marking.Marking{m}}
+}
+
+// islands is a large piece with lines in its middle that touch nothing.
+func islands() Set {
+	m := sail(1500)
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	m.Marks = append(m.Marks,
+		edge(marking.Grain, "grain", p(750, 700), p(750, 800)),
+		edge(marking.Placement, "button", p(400, 430), p(412, 442)),
+		edge(marking.Notch, "", p(1100, 1090), p(1101, 1090)))
+	return Set{Title: "Sunshade", Unit: marking.Centimetre, Pieces: []marking.Marking{m}}
+}

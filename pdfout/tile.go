@@ -1,0 +1,301 @@
+package pdfout
+
+import (
+	"cmp"
+	"maps"
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: a sheet is cut into a grid of windows, one to a page.
+// Neighbouring windows overlap. In the middle of the overlap both pages print
+// the same join line; what lies within a page's join lines is its core, and
+// the cores cover the sheet once. A page is printed when a line of a piece
+// falls into its core. Lines run on past the join line to the window's side,
+// so that a page that lies a little off shows it.
+
+// overlap is the width of the strip that two neighbouring pages share, in mm.
+const overlap = 10.0
+
+// sliver is how much of a line, in mm, may reach past a join line without
+// needing a page of its own: less than a printer can show, and its neighbour
+// prints it anyway. It also keeps rounding from making pages.
+const sliver = 0.01
+
+// cell is a place in the grid; row 0 is the topmost.
+type cell struct{ row, column int }
+
+// grid is the windows of a sheet.
+type grid struct {
+	rows, columns int
+	window        plane.Point // width and height of a window
+	origin        plane.Point // lower left corner of the whole
+}
+
+// pitch is the step from one window to the next.
+func (g grid) pitch() plane.Point {
+	return plane.Point{X: g.window.X - overlap, Y: g.window.Y - overlap}
+}
+
+// box is the whole grid.
+func (g grid) box() plane.Box {
+	p := g.pitch()
+	return plane.Box{Min: g.origin, Max: g.origin.Add(plane.Point{
+		X: float64(g.columns)*p.X + overlap,
+		Y: float64(g.rows)*p.Y + overlap,
+	})}
+}
+
+// windowOf is what the page of a cell shows.
+func (g grid) windowOf(c cell) plane.Box {
+	p := g.pitch()
+	corner := g.origin.Add(plane.Point{X: float64(c.column) * p.X, Y: float64(g.rows-1-c.row) * p.Y})
+	return plane.Box{Min: corner, Max: corner.Add(g.window)}
+}
+
+// coreOf is what lies within the join lines of the page of a cell.
+func (g grid) coreOf(c cell) plane.Box { return g.within(c, g.windowOf(c), overlap/2) }
+
+// within is a window without a strip of some width at every side that has a
+// neighbour in the grid.
+func (g grid) within(c cell, window plane.Box, strip float64) plane.Box {
+	if c.column > 0 {
+		window.Min.X += strip
+	}
+	if c.column < g.columns-1 {
+		window.Max.X -= strip
+	}
+	if c.row > 0 {
+		window.Max.Y -= strip
+	}
+	if c.row < g.rows-1 {
+		window.Min.Y += strip
+	}
+	return window
+}
+
+// windowsFor is how many windows in a row cover a length of mm.
+func windowsFor(length, window float64) int {
+	return 1 + int(math.Ceil(math.Max(0, length-window)/(window-overlap)))
+}
+
+// columnsOf returns the first and last column whose core holds part of the
+// span from a to b, leaving out slivers.
+func (g grid) columnsOf(a, b float64) (first, last int) {
+	return span(a-g.origin.X, b-g.origin.X, g.pitch().X, g.columns)
+}
+
+// rowsOf is columnsOf for rows; the first is the higher one on paper.
+func (g grid) rowsOf(a, b float64) (first, last int) {
+	low, high := span(a-g.origin.Y, b-g.origin.Y, g.pitch().Y, g.rows)
+	return g.rows - 1 - high, g.rows - 1 - low
+}
+
+func span(a, b, pitch float64, count int) (first, last int) {
+	a, b = math.Min(a, b)+sliver, math.Max(a, b)-sliver
+	if a > b {
+		a = (a + b) / 2
+		b = a
+	}
+	index := func(v float64) int {
+		return int(math.Max(0, math.Min(float64(count-1), math.Floor((v-overlap/2)/pitch))))
+	}
+	return index(a), index(b)
+}
+
+// mostVisits bounds the work of counting pages that are too many anyway: each
+// is a line entering a page. A piece of 100 m by 100 m needs some thousands.
+const mostVisits = 2_000_000
+
+// crossed returns the cells into whose cores lines fall, in reading order,
+// and whether it came to the end: it stops when there are more than MaxPages
+// and it has looked at mostVisits.
+func (g grid) crossed(lines []line) ([]cell, bool) {
+	seen := cellSet{has: map[cell]bool{}, last: cell{-1, -1}}
+	visits := 0
+	for _, l := range lines {
+		p := l.clip.Path()
+		for i := 1; i < len(p); i++ {
+			a, b := p[i-1], p[i]
+			if a == b {
+				continue
+			}
+			if a.X > b.X {
+				a, b = b, a
+			}
+			first, last := g.columnsOf(a.X, b.X)
+			for column := first; column <= last; column++ {
+				low, high := a.Y, b.Y
+				if first != last {
+					// Only the part of the segment in this column.
+					left := g.origin.X + overlap/2 + float64(column)*g.pitch().X
+					if column > first {
+						low = a.Toward(b, (left-a.X)/(b.X-a.X)).Y
+					}
+					if column < last {
+						high = a.Toward(b, (left+g.pitch().X-a.X)/(b.X-a.X)).Y
+					}
+				}
+				top, bottom := g.rowsOf(low, high)
+				for row := top; row <= bottom; row++ {
+					if visits++; visits > mostVisits && len(seen.has) > MaxPages {
+						return seen.list(), false
+					}
+					seen.add(cell{row, column})
+				}
+			}
+		}
+	}
+	return seen.list(), true
+}
+
+// gridTrials bounds the work of placing a grid: how many segments are looked
+// at in all. A piece of few segments has more places tried.
+const gridTrials = 50_000
+
+// shares returns how to share out between its two sides what a grid has more
+// than the piece needs, evenly first.
+func shares(segments int) []float64 {
+	all := []float64{0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.1, 0.9}
+	n := len(all)
+	for n > 1 && n*n*segments > gridTrials {
+		n -= 2
+	}
+	return all[:n]
+}
+
+// bestGrid returns the grid for a piece larger than a page, the cells that
+// are printed, and whether all were counted. Where the windows cover more than
+// the piece needs, the grid is moved a little either way: to print fewer
+// pages first, and then to keep the join lines off lines that run along them.
+func bestGrid(p piece, window plane.Point) (grid, []cell, bool) {
+	room := p.room()
+	g := grid{
+		columns: windowsFor(room.X, window.X),
+		rows:    windowsFor(room.Y, window.Y),
+		window:  window,
+	}
+	slack := g.box().Max.Sub(room)
+	best, cells, exact := grid{}, []cell(nil), false
+	bestAlong := math.Inf(1)
+	segments := 0
+	for _, l := range p.lines {
+		segments += len(l.clip.Path())
+	}
+	for _, x := range shares(segments) {
+		for _, y := range shares(segments) {
+			g.origin = p.bounds.Min.Sub(plane.Point{X: spare + x*slack.X, Y: spare + y*slack.Y})
+			found, all := g.crossed(p.lines)
+			if !all || len(found) > MaxPages {
+				return g, found, all
+			}
+			along := g.alongJoins(p.lines)
+			if !exact || len(found) < len(cells) || len(found) == len(cells) && along < bestAlong {
+				best, cells, exact, bestAlong = g, found, true, along
+			}
+		}
+	}
+	return best, cells, exact
+}
+
+// alongJoins is the length of line, in mm, that runs along a join line and
+// within the overlap: a line that would be cut along, or end up under paste.
+func (g grid) alongJoins(lines []line) float64 {
+	const slope = 0.02 // rise over run up to which a line counts as running along
+	near := func(v, pitch float64, count int) bool {
+		if count == 1 {
+			return false
+		}
+		k := math.Round((v - overlap/2) / pitch)
+		return k > 0 && k < float64(count) && math.Abs(v-overlap/2-k*pitch) < overlap/2
+	}
+	sum := 0.0
+	for _, l := range lines {
+		p := l.clip.Path()
+		for i := 1; i < len(p); i++ {
+			step := p[i].Sub(p[i-1])
+			dx, dy := math.Abs(step.X), math.Abs(step.Y)
+			if dx < slope*dy && near(p[i].X-g.origin.X, g.pitch().X, g.columns) ||
+				dy < slope*dx && near(p[i].Y-g.origin.Y, g.pitch().Y, g.rows) {
+				sum += step.Length()
+			}
+		}
+	}
+	return sum
+}
+
+// cellSet is a set of cells of one grid that remembers the last one, since a
+// line mostly stays where it is.
+type cellSet struct {
+	has  map[cell]bool
+	last cell
+}
+
+func (s *cellSet) add(c cell) {
+	if c != s.last {
+		s.has[c] = true
+		s.last = c
+	}
+}
+
+// list returns the cells in reading order.
+func (s *cellSet) list() []cell { return readingOrder(slices.Collect(maps.Keys(s.has))) }
+
+func readingOrder(cells []cell) []cell {
+	slices.SortFunc(cells, func(a, b cell) int {
+		return cmp.Or(cmp.Compare(a.row, b.row), cmp.Compare(a.column, b.column))
+	})
+	return cells
+}
+
+// bridged adds the cells without which some of the cells could not be joined
+// to the others: a line in the middle of a large piece may lie on a page none
+// of whose neighbours has a line. Cells grow together by the shortest gap
+// first. It gives up when there are more than MaxPages.
+func bridged(cells []cell) []cell {
+	if len(cells) == 0 {
+		return nil
+	}
+	joined := []cell{}
+	apart := slices.Clone(cells)
+	nearest := make([]cell, len(cells)) // of the joined, to each apart
+	join := func(c cell) {
+		joined = append(joined, c)
+		for i, a := range apart {
+			if len(joined) == 1 || steps(a, c) < steps(a, nearest[i]) {
+				nearest[i] = c
+			}
+		}
+	}
+	for join(apart[0]); len(apart) > 0 && len(joined) <= MaxPages; {
+		next := 0
+		for i, a := range apart {
+			if steps(a, nearest[i]) < steps(apart[next], nearest[next]) {
+				next = i
+			}
+		}
+		to, at := apart[next], nearest[next]
+		apart = slices.Delete(apart, next, next+1)
+		nearest = slices.Delete(nearest, next, next+1)
+		if to == at {
+			continue // a bridge already led over it
+		}
+		for at != to && len(joined) <= MaxPages {
+			if at.column != to.column {
+				at.column += cmp.Compare(to.column, at.column)
+			} else {
+				at.row += cmp.Compare(to.row, at.row)
+			}
+			join(at)
+		}
+	}
+	return readingOrder(append(joined, apart...))
+}
+
+// steps is how many sides a way from one cell to another crosses.
+func steps(a, b cell) int {
+	abs := func(n int) int { return max(n, -n) }
+	return abs(a.row-b.row) + abs(a.column-b.column)
+}

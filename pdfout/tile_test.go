@@ -1,0 +1,214 @@
+package pdfout
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+func someGrid(t *rapid.T) grid {
+	return grid{
+		rows: rapid.IntRange(1, 5).Draw(t, "rows"), columns: rapid.IntRange(1, 5).Draw(t, "columns"),
+		window: plane.Point{X: 190, Y: 250},
+		origin: plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")},
+	}
+}
+
+func (g grid) all() []cell {
+	var all []cell
+	for row := range g.rows {
+		for column := range g.columns {
+			all = append(all, cell{row, column})
+		}
+	}
+	return all
+}
+
+// The cores cover the grid once; a window reaches half the overlap beyond its
+// core towards each neighbour.
+func TestCoresCoverTheGridOnce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		g := someGrid(t)
+		box := g.box()
+		area := 0.0
+		for _, c := range g.all() {
+			core, window := g.coreOf(c), g.windowOf(c)
+			area += core.Width() * core.Height()
+			require.True(t, box.Grown(1e-9).Holds(window.Min) && box.Grown(1e-9).Holds(window.Max))
+			require.InDelta(t, 190, window.Width(), 1e-9)
+			require.InDelta(t, 250, window.Height(), 1e-9)
+			for _, o := range g.all() {
+				if o != c {
+					require.False(t, core.Grown(-1e-9).Meets(g.coreOf(o).Grown(-1e-9)), "%v and %v", c, o)
+				}
+			}
+		}
+		require.InDelta(t, box.Width()*box.Height(), area, 1e-6)
+		if g.columns > 1 {
+			left, right := g.windowOf(cell{}), g.windowOf(cell{0, 1})
+			require.InDelta(t, overlap, left.Max.X-right.Min.X, 1e-9)
+			require.Less(t, left.Min.X, right.Min.X)
+		}
+		if g.rows > 1 {
+			require.Greater(t, g.windowOf(cell{}).Min.Y, g.windowOf(cell{1, 0}).Min.Y, "row 0 is the topmost")
+		}
+	})
+}
+
+// Which cells a line crosses is found here by clipping it to every core.
+func TestCrossedCells(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		g := someGrid(t)
+		box := g.box()
+		var path plane.Path
+		for range rapid.IntRange(2, 12).Draw(t, "points") {
+			path = append(path, plane.Point{
+				X: box.Min.X + rapid.Float64Range(0, 1).Draw(t, "x")*box.Width(),
+				Y: box.Min.Y + rapid.Float64Range(0, 1).Draw(t, "y")*box.Height(),
+			})
+		}
+		l := newLine(marking.Cut, "", path)
+		cells, exact := g.crossed([]line{l})
+		require.True(t, exact)
+		found := map[cell]bool{}
+		for _, c := range cells {
+			found[c] = true
+		}
+		for _, c := range g.all() {
+			length := 0.0
+			for _, run := range l.clip.Clip(g.coreOf(c)) {
+				length += run.Path.Length()
+			}
+			// A corner cut off by a line may be long and yet reach less
+			// than a sliver into the core.
+			if inner := l.clip.Clip(g.coreOf(c).Grown(-2 * sliver)); len(inner) > 0 {
+				require.True(t, found[c], "%v, %g mm", c, length)
+			}
+			if length == 0 {
+				require.False(t, found[c], "%v", c)
+			}
+		}
+		require.True(t, slices.IsSortedFunc(cells, func(a, b cell) int { return (a.row-b.row)*1000 + a.column - b.column }))
+	})
+}
+
+func TestAlongAJoinOnOnePageOnly(t *testing.T) {
+	g := grid{rows: 1, columns: 2, window: plane.Point{X: 190, Y: 250}}
+	join := g.coreOf(cell{}).Max.X
+	for _, c := range []struct {
+		name string
+		path plane.Path
+		want int
+	}{
+		{"on the join line", plane.Path{{X: join, Y: 10}, {X: join, Y: 90}}, 1},
+		{"up to the join line", plane.Path{{X: 20, Y: 10}, {X: join, Y: 10}}, 1},
+		{"a sliver beyond it", plane.Path{{X: 20, Y: 10}, {X: join + sliver/2, Y: 10}}, 1},
+		{"across it", plane.Path{{X: 20, Y: 10}, {X: join + 1, Y: 10}}, 2},
+		{"in the strip beyond it", plane.Path{{X: join + 1, Y: 10}, {X: join + 1, Y: 90}}, 1},
+	} {
+		cells, _ := g.crossed([]line{newLine(marking.Cut, "", c.path)})
+		assert.Len(t, cells, c.want, c.name)
+	}
+}
+
+// A line that would run along the middle of the sheet, where the join of two
+// columns is, is kept off the join.
+func TestGridKeepsOffLines(t *testing.T) {
+	window := plane.Point{X: 190, Y: 250}
+	m := rectangle("p", "P", 300, 200)
+	m.Marks = append(m.Marks, edge(marking.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
+	p := newPiece(m)
+	g, cells, exact := bestGrid(p, window)
+	assert.True(t, exact)
+	assert.Len(t, cells, 2)
+	assert.Zero(t, g.alongJoins(p.lines), "mm of line along a join")
+	// Nothing of the piece falls out of the grid.
+	assert.True(t, g.box().Holds(p.bounds.Grown(spare-1e-9).Min) && g.box().Holds(p.bounds.Grown(spare-1e-9).Max))
+}
+
+func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
+	window := plane.Point{X: 190, Y: 250}
+	for _, c := range []struct {
+		name   string
+		w, h   float64
+		pages  int
+		turned bool
+	}{
+		{"a strip up", 100, 480, 2, false},
+		{"a strip across", 480, 100, 2, true},
+		{"as many either way", 300, 300, 4, false},
+	} {
+		p := newPiece(rectangle("p", "P", c.w, c.h))
+		s, n, exact := spread(p, window)
+		assert.True(t, exact, c.name)
+		assert.Equal(t, c.pages, n, c.name)
+		assert.Equal(t, c.turned, s.pieces[0].turned, c.name)
+	}
+}
+
+func TestBridged(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		cells []cell
+		want  []cell
+	}{
+		{"none", nil, nil},
+		{"one", []cell{{2, 3}}, []cell{{2, 3}}},
+		{"side by side", []cell{{0, 0}, {0, 1}}, []cell{{0, 0}, {0, 1}}},
+		{"corner to corner", []cell{{0, 0}, {1, 1}}, []cell{{0, 0}, {0, 1}, {1, 1}}},
+		{"far apart", []cell{{0, 0}, {0, 3}}, []cell{{0, 0}, {0, 1}, {0, 2}, {0, 3}}},
+	} {
+		assert.Equal(t, c.want, bridged(c.cells), c.name)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		seen := map[cell]bool{}
+		for range rapid.IntRange(1, 15).Draw(t, "cells") {
+			seen[cell{rapid.IntRange(0, 8).Draw(t, "row"), rapid.IntRange(0, 8).Draw(t, "column")}] = true
+		}
+		var cells []cell
+		for c := range seen {
+			cells = append(cells, c)
+		}
+		all := bridged(readingOrder(cells))
+		has := map[cell]int{}
+		for _, c := range all {
+			has[c]++
+			require.Equal(t, 1, has[c], "twice: %v", c)
+		}
+		for c := range seen {
+			require.Contains(t, has, c)
+		}
+		// All can be reached from the first, side by side.
+		reached := map[cell]bool{all[0]: true}
+		for queue := []cell{all[0]}; len(queue) > 0; queue = queue[1:] {
+			for _, d := range []cell{{0, 1}, {0, -1}, {1, 0}, {-1, 0}} {
+				next := cell{queue[0].row + d.row, queue[0].column + d.column}
+				if has[next] > 0 && !reached[next] {
+					reached[next] = true
+					queue = append(queue, next)
+				}
+			}
+		}
+		require.Len(t, reached, len(all))
+	})
+}
+
+func TestShares(t *testing.T) {
+	assert.Len(t, shares(10), 9)
+	assert.Equal(t, []float64{0.5}, shares(1_000_000))
+	for _, v := range shares(10) {
+		assert.InDelta(t, 0.5, v, 0.45)
+	}
+	assert.Equal(t, 1, windowsFor(190, 190))
+	assert.Equal(t, 2, windowsFor(190.001, 190))
+	assert.Equal(t, 2, windowsFor(190+180, 190))
+	assert.Equal(t, 3, windowsFor(190+180+0.001, 190))
+	assert.Equal(t, 1, windowsFor(0, math.Inf(1)))
+}
