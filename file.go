@@ -1,0 +1,134 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"syscall"
+
+	"tuckmark/marking"
+)
+
+// Rules of this file: nothing is written before everything is known to be
+// right, and what is written appears under its name whole or not at all.
+
+// fileError is a file that cannot be read or written, or not be drawn.
+type fileError struct{ file, cause, hint string }
+
+func (e *fileError) Error() string {
+	s := e.file + ": " + e.cause
+	if e.hint != "" {
+		s += "\nhint: " + e.hint
+	}
+	return s
+}
+
+// readFile reads the description of a pattern, and no more of it than one may
+// be long.
+func readFile(name string) ([]byte, error) {
+	info, err := os.Stat(name)
+	if err != nil {
+		return nil, unreadable(name, err)
+	}
+	if info.IsDir() {
+		return nil, &fileError{name, "this is a folder, not a file", "name the .toml file in it"}
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, unreadable(name, err)
+	}
+	defer f.Close()
+	// One byte more tells a file of the greatest size from a longer one, and
+	// what is longer than a regular file claims to be is not read to its end.
+	data, err := io.ReadAll(io.LimitReader(f, marking.MaxFileSize+1))
+	if err != nil {
+		return nil, unreadable(name, err)
+	}
+	if info.Size() > int64(len(data)) {
+		return nil, &fileError{name, fmt.Sprintf("the file is %d MB; a pattern is at most %d MB", info.Size()>>20, marking.MaxFileSize>>20), "is this the file you meant?"}
+	}
+	return data, nil
+}
+
+func unreadable(name string, err error) error {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return &fileError{name, "there is no such file", "look at its name, and at the folder you are in"}
+	case errors.Is(err, fs.ErrPermission):
+		return &fileError{name, "the file may not be read", "look at its permissions"}
+	}
+	return &fileError{name, "the file cannot be read: " + innermost(err), ""}
+}
+
+// writeFile writes what draw draws to the file out: to a file beside it first,
+// which takes its name when it is complete. in is the file that was read, which
+// out must not replace.
+func writeFile(in, out string, draw func(io.Writer) error) error {
+	if same(in, out) || strings.EqualFold(filepath.Ext(out), ".toml") {
+		return &fileError{out, "this would write the sheets over a description", "give -o a name that ends in .pdf"}
+	}
+	if info, err := os.Stat(out); err == nil && info.IsDir() {
+		return &fileError{out, "this is a folder, not a file", "give -o the name of a file in it, such as " + filepath.Join(out, "sheets.pdf")}
+	}
+	var whole bytes.Buffer
+	if err := draw(&whole); err != nil {
+		return err
+	}
+	folder := filepath.Dir(out)
+	f, err := os.CreateTemp(folder, ".tuckmark-*.pdf")
+	if err != nil {
+		return unwritable(out, folder, err)
+	}
+	_, err = f.Write(whole.Bytes())
+	if err == nil {
+		// A temporary file is its owner's alone; sheets are a file like any other.
+		err = f.Chmod(0o644)
+	}
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	if err == nil {
+		err = os.Rename(f.Name(), out)
+	}
+	if err != nil {
+		os.Remove(f.Name())
+		return unwritable(out, folder, err)
+	}
+	return nil
+}
+
+// same reports whether both names are one file.
+func same(a, b string) bool {
+	ia, errA := os.Stat(a)
+	ib, errB := os.Stat(b)
+	return errA == nil && errB == nil && os.SameFile(ia, ib)
+}
+
+func unwritable(name, folder string, err error) error {
+	switch {
+	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
+		return &fileError{name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o"}
+	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
+		return &fileError{name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o"}
+	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
+		return &fileError{name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o"}
+	}
+	return &fileError{name, "the file cannot be written: " + innermost(err), ""}
+}
+
+// innermost returns what the system said, without the names of our own
+// temporary files.
+func innermost(err error) string {
+	for {
+		inner := errors.Unwrap(err)
+		if inner == nil {
+			return err.Error()
+		}
+		err = inner
+	}
+}

@@ -1,0 +1,165 @@
+// Command tuckmark makes full-size marking sheets for sewing from a
+// description of the pieces.
+//
+// The way of the data: a file is read and checked (package marking), every
+// piece becomes its marks, and the marks are drawn on paper (package pdfout).
+// This package holds the command line and the files, and nothing else.
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/urfave/cli/v3"
+
+	"tuckmark/marking"
+	"tuckmark/pdfout"
+)
+
+// Exit statuses.
+const (
+	statusDone  = 0
+	statusFault = 1 // a mistake in the file, or a file that cannot be read or written
+	statusUsage = 2 // a command line that is not understood
+)
+
+func main() {
+	os.Exit(run(os.Args, os.Stdout, os.Stderr))
+}
+
+// run carries out one command line and returns the exit status.
+func run(args []string, stdout, stderr io.Writer) int {
+	err := newCommand(stdout, stderr).Run(context.Background(), args)
+	if err == nil {
+		return statusDone
+	}
+	fmt.Fprintln(stderr, err)
+	var usage *usageError
+	if errors.As(err, &usage) {
+		return statusUsage
+	}
+	return statusFault
+}
+
+// usageError is a command line that is not understood.
+type usageError struct{ cause, hint string }
+
+func (e *usageError) Error() string { return "tuckmark: " + e.cause + "\nhint: " + e.hint }
+
+func newCommand(stdout, stderr io.Writer) *cli.Command {
+	misused := func(_ context.Context, cmd *cli.Command, err error, _ bool) error {
+		return &usageError{plainUsage(err), "`" + cmd.FullName() + " --help` shows what it takes"}
+	}
+	return &cli.Command{
+		Name:  "tuckmark",
+		Usage: "full-size marking sheets for sewing, from a description of the pieces",
+		Description: "Make the sheets:  tuckmark sheet linden.toml\n" +
+			"Print them at 100 %, measure the check square on the first page, and only\n" +
+			"then mark cloth with them.",
+		Writer:         stdout,
+		ErrWriter:      stderr,
+		OnUsageError:   misused,
+		ExitErrHandler: func(context.Context, *cli.Command, error) {}, // run says it
+		Action: func(_ context.Context, cmd *cli.Command) error {
+			if word := cmd.Args().First(); word != "" {
+				return &usageError{fmt.Sprintf("there is no command %q", word), "`tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command"}
+			}
+			return &usageError{"no command was given", "`tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command"}
+		},
+		Commands: []*cli.Command{sheetCommand(misused)},
+	}
+}
+
+func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+	return &cli.Command{
+		Name:         "sheet",
+		Usage:        "make the full-size sheets of every piece, as a PDF",
+		ArgsUsage:    "FILE.toml",
+		OnUsageError: misused,
+		Flags: []cli.Flag{
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name)",
+			},
+			&cli.StringFlag{
+				Name: "paper", Value: "letter",
+				Usage: "the `PAPER` in the printer: " + strings.Join(pdfout.Papers(), ", "),
+			},
+		},
+		Action: func(_ context.Context, cmd *cli.Command) error {
+			if cmd.Args().Len() != 1 {
+				return &usageError{fmt.Sprintf("sheet takes one file, and %d were given", cmd.Args().Len()),
+					"write it like `tuckmark sheet linden.toml -o linden.pdf`"}
+			}
+			paper, err := pdfout.FindPaper(cmd.String("paper"))
+			if err != nil {
+				return asUsage(err)
+			}
+			in := cmd.Args().First()
+			out := cmd.String("output")
+			if out == "" {
+				out = strings.TrimSuffix(in, filepath.Ext(in)) + ".pdf"
+			}
+			return makeSheets(cmd.Root().Writer, in, out, paper)
+		},
+	}
+}
+
+// makeSheets takes the file in to the PDF out, and says what it made.
+func makeSheets(say io.Writer, in, out string, paper pdfout.Paper) error {
+	data, err := readFile(in)
+	if err != nil {
+		return err
+	}
+	spec, err := marking.Read(in, data, pdfout.CanPrint)
+	if err != nil {
+		return err
+	}
+	pattern, err := marking.Check(spec)
+	if err != nil {
+		return err
+	}
+	var summary pdfout.Summary
+	err = writeFile(in, out, func(w io.Writer) (err error) {
+		summary, err = pdfout.Draw(w, newSet(pattern), paper)
+		return err
+	})
+	var refused *pdfout.Refusal
+	if errors.As(err, &refused) {
+		return &fileError{in, refused.Cause, refused.Hint}
+	}
+	if err != nil {
+		return err
+	}
+	_, err = fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
+	return err
+}
+
+// newSet is what is drawn of a pattern.
+func newSet(p *marking.Pattern) pdfout.Set {
+	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+}
+
+// asUsage turns a refusal of what stands on the command line into a usage
+// error.
+func asUsage(err error) error {
+	var refused *pdfout.Refusal
+	if errors.As(err, &refused) {
+		return &usageError{refused.Cause, refused.Hint}
+	}
+	return err
+}
+
+// plainUsage says in our own words what the flag parser found.
+func plainUsage(err error) string {
+	const notDefined = "flag provided but not defined: "
+	if flag, ok := strings.CutPrefix(err.Error(), notDefined); ok {
+		return fmt.Sprintf("there is no option %q", "--"+strings.TrimLeft(flag, "-"))
+	}
+	return err.Error()
+}

@@ -1,0 +1,168 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// tuckmark runs a command line in a folder of its own that holds the given
+// files, and returns the status and what it printed. The name of the folder is
+// written as DIR.
+func tuckmark(t *testing.T, files map[string]string, args ...string) (status int, stdout, stderr, dir string) {
+	t.Helper()
+	dir = t.TempDir()
+	for name, text := range files {
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
+	}
+	for i, a := range args {
+		args[i] = strings.ReplaceAll(a, "DIR", dir)
+	}
+	var out, errs bytes.Buffer
+	status = run(append([]string{"tuckmark"}, args...), &out, &errs)
+	clean := func(b bytes.Buffer) string { return strings.ReplaceAll(b.String(), dir, "DIR") }
+	return status, clean(out), clean(errs), dir
+}
+
+// left lists the files of a folder.
+func left(t *testing.T, dir string) []string {
+	t.Helper()
+	entries, err := os.ReadDir(dir)
+	require.NoError(t, err)
+	var names []string
+	for _, e := range entries {
+		names = append(names, e.Name())
+	}
+	return names
+}
+
+const bib = `title = "Bib"
+allowance = "1/4"
+[piece.bib]
+[piece.bib.edge.top]
+points = [[0, 6], [4, 6]]
+[piece.bib.edge.rest]
+points = [[0, 6], [0, 0], [4, 0], [4, 6]]
+`
+
+func TestSheetsAreMade(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		args []string
+		out  string
+	}{
+		{"under the name asked for", []string{"sheet", "DIR/bib.toml", "-o", "DIR/out.pdf"}, "out.pdf"},
+		{"beside the file without one", []string{"sheet", "DIR/bib.toml"}, "bib.pdf"},
+		{"options before the file", []string{"sheet", "--paper", "a4", "--output", "DIR/out.pdf", "DIR/bib.toml"}, "out.pdf"},
+		{"a paper in capitals", []string{"sheet", "--paper", "A4", "DIR/bib.toml"}, "bib.pdf"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			status, stdout, stderr, dir := tuckmark(t, map[string]string{"bib.toml": bib}, c.args...)
+			assert.Equal(t, statusDone, status)
+			assert.Empty(t, stderr)
+			assert.Equal(t, "DIR/"+c.out+": 2 pages: the first proves the scale, page 2 holds the pieces\n"+
+				"print page 1 at 100 % and measure its check square before you print the rest\n", stdout)
+			assert.ElementsMatch(t, []string{"bib.toml", c.out}, left(t, dir), "nothing else is left behind")
+			pdf, err := os.ReadFile(filepath.Join(dir, c.out))
+			require.NoError(t, err)
+			assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF-")), "it is a PDF")
+		})
+	}
+}
+
+func TestSheetsReplaceOlderOnes(t *testing.T) {
+	status, _, _, dir := tuckmark(t, map[string]string{"bib.toml": bib, "bib.pdf": "old"}, "sheet", "DIR/bib.toml")
+	assert.Equal(t, statusDone, status)
+	pdf, err := os.ReadFile(filepath.Join(dir, "bib.pdf"))
+	require.NoError(t, err)
+	assert.NotEqual(t, "old", string(pdf))
+}
+
+func TestFailuresLeaveNothing(t *testing.T) {
+	wrong := strings.Replace(bib, "points = [[0, 6], [4, 6]]", "pionts = [[0, 6], [4, 6]]", 1)
+	far := strings.Replace(bib, "[4, 6]]", "[1e300, 6]]", 1)
+	acre := strings.NewReplacer("4, ", "2500, ", ", 6", ", 2500").Replace(bib)
+	acres := acre + strings.ReplaceAll(strings.Join(strings.SplitAfter(acre, "\n")[2:], ""), "bib", "bob")
+	for _, c := range []struct {
+		name   string
+		files  map[string]string
+		args   []string
+		status int
+		stderr string
+	}{
+		{"a mistake in the file", map[string]string{"bib.toml": wrong}, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml:5: piece.bib.edge.top.pionts: this key is not known\nhint: did you mean \"points\"?\n"},
+		{"no such file", nil, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml: there is no such file\nhint: look at its name, and at the folder you are in\n"},
+		{"a folder", nil, []string{"sheet", "DIR"}, statusFault,
+			"DIR: this is a folder, not a file\nhint: name the .toml file in it\n"},
+		{"an empty file", map[string]string{"bib.toml": ""}, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml: the file is empty\nhint: describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]\n"},
+		{"a file of 50 MB", map[string]string{"bib.toml": strings.Repeat("# much too much\n", 50<<20/16)}, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml: the file is 50 MB; a pattern is at most 10 MB\nhint: is this the file you meant?\n"},
+		{"no folder for the sheets", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR/none/out.pdf"}, statusFault,
+			"DIR/none/out.pdf: there is no folder \"DIR/none\"\nhint: make the folder first, or write the sheets elsewhere with -o\n"},
+		{"a file where the folder should be", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR/bib.toml/out.pdf"}, statusFault,
+			"DIR/bib.toml/out.pdf: there is no folder \"DIR/bib.toml\"\nhint: make the folder first, or write the sheets elsewhere with -o\n"},
+		{"a folder in place of the sheets", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR"}, statusFault,
+			"DIR: this is a folder, not a file\nhint: give -o the name of a file in it, such as DIR/sheets.pdf\n"},
+		{"the sheets over the file", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml: this would write the sheets over a description\nhint: give -o a name that ends in .pdf\n"},
+		{"a number out of all measure", map[string]string{"bib.toml": far}, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml:5: piece.bib.edge.top.points: point 2: 1e+300 is more than 100 m\nhint: check the number and its unit\n"},
+		{"more pages than 2,000", map[string]string{"bib.toml": acres}, []string{"sheet", "DIR/bib.toml"}, statusFault,
+			"DIR/bib.toml: the pieces need 2,628 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper\n"},
+		{"no command", nil, nil, statusUsage,
+			"tuckmark: no command was given\nhint: `tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command\n"},
+		{"an unknown command", nil, []string{"shet"}, statusUsage,
+			"tuckmark: there is no command \"shet\"\nhint: `tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command\n"},
+		{"an unknown option", nil, []string{"sheet", "--papr", "a4", "x.toml"}, statusUsage,
+			"tuckmark: there is no option \"--papr\"\nhint: `tuckmark sheet --help` shows what it takes\n"},
+		{"an option without its value", nil, []string{"sheet", "x.toml", "-o"}, statusUsage,
+			"tuckmark: flag needs an argument: -o\nhint: `tuckmark sheet --help` shows what it takes\n"},
+		{"an unknown paper", nil, []string{"sheet", "--paper", "folio", "x.toml"}, statusUsage,
+			"tuckmark: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid and a3\n"},
+		{"no file", nil, []string{"sheet"}, statusUsage,
+			"tuckmark: sheet takes one file, and 0 were given\nhint: write it like `tuckmark sheet linden.toml -o linden.pdf`\n"},
+		{"two files", nil, []string{"sheet", "a.toml", "b.toml"}, statusUsage,
+			"tuckmark: sheet takes one file, and 2 were given\nhint: write it like `tuckmark sheet linden.toml -o linden.pdf`\n"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			status, stdout, stderr, dir := tuckmark(t, c.files, c.args...)
+			assert.Equal(t, c.status, status)
+			assert.Empty(t, stdout)
+			assert.Equal(t, c.stderr, stderr)
+			assert.Len(t, left(t, dir), len(c.files), "nothing is left behind")
+		})
+	}
+}
+
+// Whoever runs as root may write anywhere, so this is tried only by others.
+func TestFolderClosedToWriting(t *testing.T) {
+	if os.Geteuid() == 0 {
+		t.Skip("root may write anywhere")
+	}
+	closed := t.TempDir()
+	require.NoError(t, os.Chmod(closed, 0o555))
+	out := filepath.Join(closed, "out.pdf")
+	status, _, stderr, _ := tuckmark(t, map[string]string{"bib.toml": bib}, "sheet", "DIR/bib.toml", "-o", out)
+	assert.Equal(t, statusFault, status)
+	assert.Equal(t, out+": nothing may be written in the folder \""+closed+"\"\nhint: write the sheets elsewhere with -o\n", stderr)
+}
+
+func TestHelp(t *testing.T) {
+	status, stdout, stderr, _ := tuckmark(t, nil, "--help")
+	assert.Equal(t, statusDone, status)
+	assert.Empty(t, stderr)
+	assert.Contains(t, stdout, "sheet")
+	status, stdout, _, _ = tuckmark(t, nil, "sheet", "--help")
+	assert.Equal(t, statusDone, status)
+	for _, want := range []string{"--output", "--paper", "letter, a4"} {
+		assert.Contains(t, stdout, want)
+	}
+}

@@ -1,0 +1,101 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// block is a fenced block of the README: its language, and its text.
+type block struct{ language, text string }
+
+func readmeBlocks(t *testing.T) []block {
+	t.Helper()
+	data, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	var blocks []block
+	open := false
+	for _, line := range strings.SplitAfter(string(data), "\n") {
+		switch fence, isFence := strings.CutPrefix(line, "```"); {
+		case isFence && !open:
+			blocks = append(blocks, block{language: strings.TrimSpace(fence)})
+			open = true
+		case isFence:
+			open = false
+		case open:
+			blocks[len(blocks)-1].text += line
+		}
+	}
+	require.False(t, open, "every fence is closed")
+	return blocks
+}
+
+// The TOML of the README, block after block, is one file that can be drawn;
+// its commands run; its error message is what that mistake gives.
+func TestReadme(t *testing.T) {
+	root, err := os.Getwd()
+	require.NoError(t, err)
+	blocks := readmeBlocks(t)
+	t.Chdir(t.TempDir())
+	var orchard, message string
+	var commands []string
+	for _, b := range blocks {
+		switch b.language {
+		case "toml":
+			orchard += b.text
+			require.NoError(t, os.WriteFile("orchard.toml", []byte(orchard), 0o644))
+			var out, errs bytes.Buffer
+			assert.Equal(t, statusDone, run([]string{"tuckmark", "sheet", "orchard.toml"}, &out, &errs),
+				"the file as far as\n%s\n%s", b.text, errs.String())
+		case "text":
+			message = b.text
+		case "sh":
+			commands = append(commands, strings.Split(strings.TrimSpace(b.text), "\n")...)
+		}
+	}
+	ran := 0
+	for _, line := range commands {
+		if line == "go test ./..." {
+			continue // that is what runs now
+		}
+		words := strings.Fields(strings.Replace(line, "go run .", "tuckmark", 1))
+		require.Equal(t, "tuckmark", words[0], line)
+		for i, w := range words {
+			if strings.HasPrefix(w, "examples/") {
+				words[i] = filepath.Join(root, w)
+			}
+		}
+		var out, errs bytes.Buffer
+		assert.Equal(t, statusDone, run(words, &out, &errs), "%s\n%s", line, errs.String())
+		ran++
+	}
+	assert.Equal(t, 5, ran, "commands of the README that were run")
+	assert.FileExists(t, "linden.pdf")
+
+	gap := strings.Replace(orchard, `[["2 3/4", 12], [5, "11 3/8"]]`, `[["2 3/4", "12 1/4"], [5, "11 3/8"]]`, 1)
+	require.NoError(t, os.WriteFile("orchard.toml", []byte(gap), 0o644))
+	var out, errs bytes.Buffer
+	assert.Equal(t, statusFault, run([]string{"tuckmark", "sheet", "orchard.toml"}, &out, &errs))
+	assert.Equal(t, message, errs.String(), "the mistake that the README shows")
+}
+
+// Every file the README links to is there.
+func TestReadmeLinks(t *testing.T) {
+	data, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	found := 0
+	for _, part := range strings.Split(string(data), "](")[1:] {
+		target, _, _ := strings.Cut(part, ")")
+		if strings.HasPrefix(target, "http") {
+			continue
+		}
+		assert.FileExists(t, target)
+		found++
+	}
+	assert.NotZero(t, found)
+}

@@ -1,0 +1,51 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The tools that look at the pages from outside. A machine without them skips
+// what needs them, unless TUCKMARK_RENDER=1 says that they must be there.
+func tool(t *testing.T, name string) string {
+	t.Helper()
+	path, err := exec.LookPath(name)
+	if err != nil && os.Getenv("TUCKMARK_RENDER") == "1" {
+		require.NoError(t, err, "TUCKMARK_RENDER=1 asks for the rendering checks")
+	}
+	if err != nil {
+		t.Skipf("%s is not on this machine", name)
+	}
+	return path
+}
+
+// Every example, on both kinds of paper, must pass without a word from a
+// checker of structure and two renderers of content.
+func TestExamplesRender(t *testing.T) {
+	for _, file := range examples(t) {
+		for _, paper := range []string{"letter", "a4"} {
+			t.Run(filepath.Base(file)+" on "+paper, func(t *testing.T) {
+				pdf := filepath.Join(t.TempDir(), "sheets.pdf")
+				var out, errs bytes.Buffer
+				require.Equal(t, statusDone, run([]string{"tuckmark", "sheet", file, "-o", pdf, "--paper", paper}, &out, &errs), errs.String())
+				for _, line := range [][]string{
+					{"qpdf", "--check", pdf},
+					{"mutool", "draw", "-q", "-N", "-r", "72", "-o", filepath.Join(t.TempDir(), "%d.png"), pdf},
+					{"pdftoppm", "-r", "72", "-png", pdf, filepath.Join(t.TempDir(), "page")},
+				} {
+					cmd := exec.Command(tool(t, line[0]), line[1:]...)
+					var said bytes.Buffer
+					cmd.Stderr = &said
+					assert.NoError(t, cmd.Run(), "%v", line)
+					assert.Empty(t, said.String(), "%v says nothing is wrong", line)
+				}
+			})
+		}
+	}
+}
