@@ -38,19 +38,19 @@ func readFile(name string) ([]byte, error) {
 	if info.IsDir() {
 		return nil, &fileError{name, "this is a folder, not a file", "name the .toml file in it"}
 	}
+	if info.Size() > marking.MaxFileSize {
+		return nil, marking.TooLarge(name, info.Size())
+	}
 	f, err := os.Open(name)
 	if err != nil {
 		return nil, unreadable(name, err)
 	}
 	defer f.Close()
-	// One byte more tells a file of the greatest size from a longer one, and
-	// what is longer than a regular file claims to be is not read to its end.
+	// What is no regular file may go on for ever; one byte more than the most
+	// tells that it is too large.
 	data, err := io.ReadAll(io.LimitReader(f, marking.MaxFileSize+1))
 	if err != nil {
 		return nil, unreadable(name, err)
-	}
-	if info.Size() > int64(len(data)) {
-		return nil, &fileError{name, fmt.Sprintf("the file is %d MB; a pattern is at most %d MB", info.Size()>>20, marking.MaxFileSize>>20), "is this the file you meant?"}
 	}
 	return data, nil
 }

@@ -9,7 +9,6 @@ package marking
 
 import (
 	"fmt"
-	"math"
 
 	"tuckmark/marking/plane"
 )
@@ -108,11 +107,14 @@ func (p *Piece) notes(pattern *Pattern) []string {
 	if p.OnFold {
 		cut += " on the fold"
 	}
-	return append(notes, cut)
-}
-
-// Size returns how wide and how high the outline is, in mm.
-func (p *Piece) Size() (width, height float64) {
-	b := p.tree.Bounds()
-	return math.Max(0, b.Width()), math.Max(0, b.Height())
+	notes = append(notes, cut)
+	for _, t := range p.Tucks {
+		switch t.Press {
+		case "away":
+			notes = append(notes, fmt.Sprintf("press the %s tucks away from %s", t.Key, t.base.name))
+		case "toward":
+			notes = append(notes, fmt.Sprintf("press the %s tucks toward %s", t.Key, t.base.name))
+		}
+	}
+	return notes
 }

@@ -51,8 +51,7 @@ func sorted(problems []Problem) []Problem {
 
 func (r *fileReader) read(data []byte) *Spec {
 	if len(data) > MaxFileSize {
-		r.report(Place{}, fmt.Sprintf("the file is %s; a pattern is at most %s", megabytes(len(data)), megabytes(MaxFileSize)),
-			"is this the file you meant?")
+		r.problems = append(r.problems, tooLarge(int64(len(data))))
 		return nil
 	}
 	text, p := plainText(data)
@@ -78,8 +77,21 @@ func (r *fileReader) read(data []byte) *Spec {
 
 const emptyHint = "describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
 
+// TooLarge is the mistake of handing over a file of so many bytes, more than
+// MaxFileSize, for whoever sees the size before reading it all.
+func TooLarge(file string, bytes int64) error {
+	return &Problems{File: file, List: []Problem{tooLarge(bytes)}}
+}
+
+func tooLarge(bytes int64) Problem {
+	return Problem{
+		Cause: fmt.Sprintf("the file is %s; a pattern is at most %s", megabytes(bytes), megabytes(MaxFileSize)),
+		Hint:  "is this the file you meant?",
+	}
+}
+
 // megabytes gives a size as a person says it, rounded up to a tenth.
-func megabytes(bytes int) string {
+func megabytes(bytes int64) string {
 	tenths := math.Ceil(float64(bytes) * 10 / (1 << 20))
 	return strconv.FormatFloat(tenths/10, 'f', -1, 64) + " MB"
 }

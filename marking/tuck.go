@@ -25,7 +25,7 @@ type Tuck struct {
 	Count  int
 	First  float64 // from the base to the first fold line, flat
 	Space  float64 // from fold line to fold line, flat
-	Toward bool    // pressed toward the base, not away from it
+	Press  string  // "away" from the base or "toward" it; "" where the file does not say
 	Each   []TuckLines
 	End    plane.Path // where the stitching ends; nil for tucks from edge to edge
 
@@ -56,7 +56,7 @@ func checkTucks(piece *Piece, ps PieceSpec, found *findings) {
 	for _, ts := range ps.Tucks {
 		t := Tuck{
 			Key: ts.Key, Width: ts.Width.MM, Count: ts.Count.N, First: ts.First.MM,
-			Toward: ts.Press.Value == "toward", place: ts.Place,
+			Press: ts.Press.Value, place: ts.Place,
 		}
 		t.Space = 3*t.Width + ts.Gap.MM
 		if ts.Spacing.Given() {

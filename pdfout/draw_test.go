@@ -3,6 +3,7 @@ package pdfout
 import (
 	"bytes"
 	"fmt"
+	"maps"
 	"math"
 	"math/rand/v2"
 	"strings"
@@ -56,9 +57,11 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 	}
 }
 
-// TestScenes draws every scene on every paper.
+// TestScenes draws every scene, and every example, on every paper.
 func TestScenes(t *testing.T) {
-	for name, set := range scenes() {
+	sets := scenes()
+	maps.Copy(sets, examples(t))
+	for name, set := range sets {
 		for _, paper := range Papers() {
 			t.Run(name+" on "+paper, func(t *testing.T) {
 				t.Parallel()

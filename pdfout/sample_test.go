@@ -3,6 +3,11 @@ package pdfout
 import (
 	"fmt"
 	"math"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
@@ -202,4 +207,23 @@ func islands() Set {
 		edge(marking.Placement, "button", p(400, 430), p(412, 442)),
 		edge(marking.Notch, "", p(1100, 1090), p(1101, 1090)))
 	return Set{Title: "Sunshade", Unit: marking.Centimetre, Pieces: []marking.Marking{m}}
+}
+
+// examples reads the files in examples/ as the command does.
+func examples(t *testing.T) map[string]Set {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join("..", "examples", "*.toml"))
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	sets := map[string]Set{}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		spec, err := marking.Read(file, data, CanPrint)
+		require.NoError(t, err)
+		p, err := marking.Check(spec)
+		require.NoError(t, err)
+		sets[filepath.Base(file)] = Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+	}
+	return sets
 }
