@@ -67,13 +67,21 @@ func unreadable(name string, err error) error {
 
 // writeFile writes what draw draws to the file out: to a file beside it first,
 // which takes its name when it is complete. in is the file that was read, which
-// out must not replace.
+// out must not replace; nor does it replace a folder or a device.
 func writeFile(in, out string, draw func(io.Writer) error) error {
-	if same(in, out) || strings.EqualFold(filepath.Ext(out), ".toml") {
-		return &fileError{out, "this would write the sheets over a description", "give -o a name that ends in .pdf"}
-	}
-	if info, err := os.Stat(out); err == nil && info.IsDir() {
+	switch info, err := os.Stat(out); {
+	case err == nil && info.IsDir():
 		return &fileError{out, "this is a folder, not a file", "give -o the name of a file in it, such as " + filepath.Join(out, "sheets.pdf")}
+	case same(in, out):
+		return &fileError{out, "this would write the sheets over the description", "give -o another name, that ends in .pdf"}
+	case !strings.EqualFold(filepath.Ext(out), ".pdf"):
+		return &fileError{out, "the sheets are a PDF, and this is no name for one", "give -o a name that ends in .pdf"}
+	case err == nil && !info.Mode().IsRegular():
+		return &fileError{out, "this is no ordinary file", "give -o another name"}
+	}
+	// A link keeps pointing where it does: what it points to is replaced.
+	if target, err := filepath.EvalSymlinks(out); err == nil {
+		out = target
 	}
 	var whole bytes.Buffer
 	if err := draw(&whole); err != nil {

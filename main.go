@@ -136,6 +136,9 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper) error {
 	if err != nil {
 		return err
 	}
+	if !spec.UnitGiven {
+		fmt.Fprintf(say, "%s names no unit, so its numbers were taken for inches; unit = \"in\", \"cm\" or \"mm\" says it\n", in)
+	}
 	_, err = fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
 	return err
 }
@@ -160,6 +163,10 @@ func plainUsage(err error) string {
 	const notDefined = "flag provided but not defined: "
 	if flag, ok := strings.CutPrefix(err.Error(), notDefined); ok {
 		return fmt.Sprintf("there is no option %q", "--"+strings.TrimLeft(flag, "-"))
+	}
+	const noValue = "flag needs an argument: "
+	if flag, ok := strings.CutPrefix(err.Error(), noValue); ok {
+		return fmt.Sprintf("the option %q needs a value", flag)
 	}
 	return err.Error()
 }

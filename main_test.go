@@ -41,7 +41,7 @@ func left(t *testing.T, dir string) []string {
 	return names
 }
 
-const bib = `title = "Bib"
+const bib = `unit = "in"
 allowance = "1/4"
 [piece.bib]
 [piece.bib.edge.top]
@@ -73,6 +73,30 @@ func TestSheetsAreMade(t *testing.T) {
 			assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF-")), "it is a PDF")
 		})
 	}
+}
+
+func TestSheetsThroughALink(t *testing.T) {
+	dir := t.TempDir()
+	real, link := filepath.Join(dir, "real.pdf"), filepath.Join(dir, "link.pdf")
+	require.NoError(t, os.WriteFile(real, []byte("old"), 0o644))
+	if err := os.Symlink(real, link); err != nil {
+		t.Skipf("no links here: %v", err)
+	}
+	status, _, stderr, _ := tuckmark(t, map[string]string{"bib.toml": bib}, "sheet", "DIR/bib.toml", "-o", link)
+	require.Equal(t, statusDone, status, stderr)
+	to, err := os.Readlink(link)
+	require.NoError(t, err, "the link is still one")
+	pdf, err := os.ReadFile(to)
+	require.NoError(t, err)
+	assert.True(t, bytes.HasPrefix(pdf, []byte("%PDF-")), "what it points to is replaced")
+}
+
+// A file that names no unit is drawn in inches, and says so.
+func TestNoUnit(t *testing.T) {
+	without := strings.Replace(bib, "unit = \"in\"\n", "", 1)
+	status, stdout, _, _ := tuckmark(t, map[string]string{"bib.toml": without}, "sheet", "DIR/bib.toml")
+	assert.Equal(t, statusDone, status)
+	assert.Contains(t, stdout, "DIR/bib.toml names no unit, so its numbers were taken for inches; unit = \"in\", \"cm\" or \"mm\" says it\n")
 }
 
 func TestSheetsReplaceOlderOnes(t *testing.T) {
@@ -112,7 +136,9 @@ func TestFailuresLeaveNothing(t *testing.T) {
 		{"a folder in place of the sheets", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR"}, statusFault,
 			"DIR: this is a folder, not a file\nhint: give -o the name of a file in it, such as DIR/sheets.pdf\n"},
 		{"the sheets over the file", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR/bib.toml"}, statusFault,
-			"DIR/bib.toml: this would write the sheets over a description\nhint: give -o a name that ends in .pdf\n"},
+			"DIR/bib.toml: this would write the sheets over the description\nhint: give -o another name, that ends in .pdf\n"},
+		{"a name that is none for a PDF", map[string]string{"bib.toml": bib}, []string{"sheet", "DIR/bib.toml", "-o", "DIR/bib.png"}, statusFault,
+			"DIR/bib.png: the sheets are a PDF, and this is no name for one\nhint: give -o a name that ends in .pdf\n"},
 		{"a number out of all measure", map[string]string{"bib.toml": far}, []string{"sheet", "DIR/bib.toml"}, statusFault,
 			"DIR/bib.toml:5: piece.bib.edge.top.points: point 2: 1e+300 is more than 100 m\nhint: check the number and its unit\n"},
 		{"more pages than 2,000", map[string]string{"bib.toml": acres}, []string{"sheet", "DIR/bib.toml"}, statusFault,
@@ -124,7 +150,7 @@ func TestFailuresLeaveNothing(t *testing.T) {
 		{"an unknown option", nil, []string{"sheet", "--papr", "a4", "x.toml"}, statusUsage,
 			"tuckmark: there is no option \"--papr\"\nhint: `tuckmark sheet --help` shows what it takes\n"},
 		{"an option without its value", nil, []string{"sheet", "x.toml", "-o"}, statusUsage,
-			"tuckmark: flag needs an argument: -o\nhint: `tuckmark sheet --help` shows what it takes\n"},
+			"tuckmark: the option \"-o\" needs a value\nhint: `tuckmark sheet --help` shows what it takes\n"},
 		{"an unknown paper", nil, []string{"sheet", "--paper", "folio", "x.toml"}, statusUsage,
 			"tuckmark: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid and a3\n"},
 		{"no file", nil, []string{"sheet"}, statusUsage,

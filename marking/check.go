@@ -18,8 +18,9 @@ func Check(spec *Spec) (*Pattern, error) {
 		SeeThrough: spec.SeeThrough,
 	}
 	found := &findings{unit: spec.Unit}
+	checkNames(spec, found)
 	for _, ps := range spec.Pieces {
-		if piece := checkPiece(ps, spec.Allowance, found); piece != nil {
+		if piece := checkPiece(ps, likePiece(spec, ps.Key), spec.Allowance, found); piece != nil {
 			pattern.Pieces = append(pattern.Pieces, *piece)
 		}
 	}
@@ -29,18 +30,44 @@ func Check(spec *Spec) (*Pattern, error) {
 	return pattern, nil
 }
 
+// checkNames looks for two pieces that would be called the same on the sheets.
+func checkNames(spec *Spec, found *findings) {
+	owner := map[string]string{}
+	for _, ps := range spec.Pieces {
+		name, at := ps.name(), ps.Name.Place
+		if !ps.Name.Given() {
+			at = ps.Place
+		}
+		if other, taken := owner[name]; taken {
+			found.add(at, "give each piece a name of its own, so that they can be told apart on the sheets",
+				"the piece %q is called %q as well", other, name)
+			continue
+		}
+		owner[name] = ps.Key
+	}
+}
+
+// likePiece returns the key of an earlier piece that a key may be a slip for.
+func likePiece(spec *Spec, key string) string {
+	var earlier []string
+	for _, ps := range spec.Pieces {
+		if ps.Key == key {
+			break
+		}
+		earlier = append(earlier, ps.Key)
+	}
+	return nearestKey(key, earlier)
+}
+
 // checkPiece works out one piece: the outline first, then its stitch lines,
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
-func checkPiece(ps PieceSpec, allowance Length, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, Name: ps.Name.Value, Cut: 1, OnFold: ps.Fold.Given()}
-	if !ps.Name.Given() {
-		piece.Name = ps.Key
-	}
+func checkPiece(ps PieceSpec, like string, allowance Length, found *findings) *Piece {
+	piece := &Piece{Key: ps.Key, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given()}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
 	}
-	if !checkOutline(piece, ps, found) {
+	if !checkOutline(piece, ps, like, found) {
 		return nil
 	}
 	if !checkStitches(piece, ps, allowance, found) {
@@ -65,8 +92,11 @@ func (f *findings) add(at Place, hint, cause string, args ...any) {
 	f.list = append(f.list, Problem{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
-// mm prints a length as it is read on a ruler.
+// mm prints a length that was worked out, as it is read on a ruler.
 func (f *findings) mm(v float64) string { return f.unit.Print(v) }
+
+// given prints a length that the file gives, as it may stand there.
+func (f *findings) given(v float64) string { return f.unit.Names(v) }
 
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".

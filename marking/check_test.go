@@ -102,10 +102,10 @@ hint: make their allowances narrower, or this edge longer, or one edge of it and
 			`9: piece.front.edge.armhole: the stitch lines of "armhole" and "neck" meet at (2 5/8 in, 11 3/4 in): the edges come within 5/8 in of each other, their allowances are 3/8 in and 3/8 in
 hint: make the allowances narrower, or the piece wider there`},
 		{"a waist in one edge", "0.5", "edge: 3,2.7 0,3 0,0 10,0 10,3 7,2.7 | allowance = 0\nwaist: 7,2.7 6,3 5,2.5 4,3 3,2.7 | allowance = 2.6",
-			`6: piece.front.edge.waist: an allowance of 2 5/8 in is wider than the piece: the line inside this edge leaves it at (5 13/16 in, 0 in)
+			`6: piece.front.edge.waist: an allowance of 2.6 in is wider than the piece: the line inside this edge leaves it at (5 13/16 in, 0 in)
 hint: make it narrower, or the piece wider there`},
 		{"a belly behind a narrow place", "0", "edge: 0,6 3,6 3,4 1,4 1,0 6,0 6,4 3.4,4 3.4,6 7,6 | allowance = 0.3\nrest: 7,6 7,9 0,9 0,6",
-			`3: piece.front.edge.edge: an allowance of 5/16 in is too wide: the line inside this edge meets itself at (3 5/16 in, 6 5/16 in)
+			`3: piece.front.edge.edge: an allowance of 0.3 in is too wide: the line inside this edge meets itself at (3 5/16 in, 6 5/16 in)
 hint: make it narrower, or the piece wider there`},
 		{"a line along no edge", "0.25", box + "\n---\n\n[line.rule]\nalong = \"rihgt\"\ndistance = 1",
 			`17: piece.front.line.rule.along: there is no edge "rihgt" in this piece
@@ -133,7 +133,13 @@ hint: fold lines of tucks that just touch lie 3/8 in apart`},
 hint: give first at least 1/8 in`},
 		{"tucks that leave the piece", "0.375", yoke("count = 6", "count = 40", "below = \"neck\"", "", "length = \"2 1/8\"", ""),
 			`20: piece.front.tuck.yoke: tuck 16 of 40 leaves the piece: it takes up the cloth from 5 7/8 in to 6 1/8 in from "centre front", and the piece ends at 6 in
-hint: fewer tucks, narrower ones, or a wider piece`},
+hint: the first 15 fit`},
+		{"tucks that the cloth is too low for", "0.375", yoke("count = 6", "count = 20", "shoulder: 2.5,12 5,11.5\nside: 5,11.5 6,0", "shoulder: 2.5,12 4,11.5\narmhole: 4,11.5 4,6 6,5\nside: 6,5 6,0"),
+			`23: piece.front.tuck.yoke: tuck 11 of 20 has no cloth: 4 1/8 in from "centre front" the piece begins 3 11/16 in below the stitch line of "neck", and the tucks are to end 2 1/8 in below it
+hint: the first 10 fit`},
+		{"a turn deeper than its hem", "0", swap(box, "left: 0,3 0,0", "left: 0,3 0,0 | hem = 0.5; turn = 0.75"),
+			`15: piece.front.edge.left.turn: a turn of 3/4 in is deeper than the hem of 1/2 in
+hint: the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself`},
 		{"an end line outside", "0.375", yoke("length = \"2 1/8\"", "length = 15"),
 			`27: piece.front.tuck.yoke.length: the end line lies outside the piece: at tuck 1, 3/8 in from "centre front", the cloth ends 9 5/8 in below the stitch line of "neck", and the tucks are to end 15 in below it
 hint: tucks end on the piece, below the edge they begin at`},
@@ -180,6 +186,21 @@ hint: did you mean "side"?`},
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})
 	}
+}
+
+// An edge under a misspelt piece makes a piece of its own.
+func TestMisspeltPiece(t *testing.T) {
+	text := sketch(box)
+	_, err := check(strings.Replace(text, `[piece.front.edge."top"]`, `[piece.frnt.edge."top"]`, 1))
+	require.Error(t, err)
+	assert.Contains(t, err.Error(), `is this piece meant to be "front"?`)
+}
+
+func TestTwoPiecesOfOneName(t *testing.T) {
+	text := sketch(box)
+	_, err := check(text + strings.ReplaceAll(strings.Replace(text, "[piece.front]", "[piece.front]\nname = \"front\"", 1), "piece.front", "piece.back"))
+	require.EqualError(t, err, `linden.toml:15: piece.back.name: the piece "front" is called "front" as well
+hint: give each piece a name of its own, so that they can be told apart on the sheets`)
 }
 
 // Whatever is read, checking it neither panics nor leaves a line that is no

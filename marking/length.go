@@ -69,6 +69,12 @@ func parseLength(s string, bare Unit) (float64, *fault) {
 		if number == "" {
 			return 0, noLength(s)
 		}
+		if short := shortUnit(unit); short != "" {
+			return 0, &fault{
+				fmt.Sprintf("%s has its unit written out", shown(s)),
+				"write " + shown(strings.TrimSpace(number)+" "+short),
+			}
+		}
 		return 0, &fault{
 			fmt.Sprintf("%s has the unit %s, which is not known", shown(s), shown(unit)),
 			`the units are in, cm and mm; a number alone counts in the unit of the file`,
@@ -89,6 +95,19 @@ func parseLength(s string, bare Unit) (float64, *fault) {
 		n = -n
 	}
 	return bounded(shown(s), n*bare.MM())
+}
+
+// shortUnit returns the unit that a word stands for, "" for any other word.
+func shortUnit(word string) string {
+	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
+	case "in", "inch", "inches":
+		return "in"
+	case "cm", "centimetre", "centimetres", "centimeter", "centimeters":
+		return "cm"
+	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
+		return "mm"
+	}
+	return ""
 }
 
 // bounded refuses what is no length at all, or a longer one than maxLength.

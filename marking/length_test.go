@@ -103,7 +103,7 @@ func TestParseLengthSaysWhatIsWrong(t *testing.T) {
 		{"nothing under the stroke", "3/0", `"3/0" has 0 under the stroke` + "\n" + `hint: a fraction divides by the number under its stroke, as in "3/8"`},
 		{"fraction over one in a mixed number", "2 9/8", `"2 9/8" has a fraction of 1 or more beside its whole number` + "\n" + `hint: the fraction of a mixed number is less than 1, as in "2 1/8"`},
 		{"unknown unit", "5 yd", `"5 yd" has the unit "yd", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
-		{"unit spelled out", "5 inches", `"5 inches" has the unit "inches", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
+		{"unit spelled out", "5 inches", `"5 inches" has its unit written out` + "\n" + `hint: write "5 in"`},
 		{"exponent", "1e3", `"1e3" has the unit "e3", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
 		{"too long", "100001 mm", `"100001 mm" is more than 100 m` + "\n" + `hint: check the number and its unit`},
 		{"too long the other way", "-4000", `"-4000" is more than 100 m` + "\n" + `hint: check the number and its unit`},

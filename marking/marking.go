@@ -29,7 +29,7 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 	add := func(role Role, name string, path plane.Path) {
 		m.Marks = append(m.Marks, Mark{Role: role, Name: name, Path: path})
 	}
-	mm := pattern.Unit.Print
+	length := pattern.Unit.Names
 	for _, e := range p.Edges {
 		if e.OnFold {
 			add(FoldEdge, e.Key+": place on the fold", e.Path)
@@ -41,18 +41,18 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 		switch {
 		case e.Hem > 0:
 			if e.TurnLine != nil {
-				add(Fold, "turn in "+mm(e.Turn), e.TurnLine)
+				add(Fold, "turn in "+length(e.Turn), e.TurnLine)
 			}
-			add(Fold, "hem "+mm(e.Hem), e.Line)
+			add(Fold, "hem "+length(e.Hem), e.Line)
 		case e.Allowance > 0:
-			add(Stitch, "stitch line, "+mm(e.Allowance), e.Line)
+			add(Stitch, "stitch line, "+length(e.Allowance), e.Line)
 		}
 	}
 	for _, l := range p.Lines {
 		add(l.Role, l.Key, l.Path)
 	}
 	for _, t := range p.Tucks {
-		p.addTucks(t, mm, add)
+		p.addTucks(t, add)
 	}
 	for _, pleat := range p.Pleats {
 		add(PleatFold, pleat.Key, pleat.Fold)
@@ -60,7 +60,7 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 		add(Arrow, "", pleat.Arrow)
 	}
 	for _, n := range p.Notches {
-		add(Notch, "", n)
+		add(Notch, n.Key, n.Path)
 	}
 	if g := placeGrain(p, m.Marks); g != nil {
 		add(Grain, "", g)
@@ -69,29 +69,38 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 	return m
 }
 
-// addTucks lists the lines of a set of tucks. What the set is stands along its
-// end line, or, where the tucks run from edge to edge, along the first fold.
-func (p *Piece) addTucks(t Tuck, mm func(float64) string, add func(Role, string, plane.Path)) {
-	words := "1 tuck"
-	if t.Count > 1 {
-		words = fmt.Sprintf("%d tucks", t.Count)
-	}
-	words += ", " + mm(t.Width) + " wide"
-	for k, one := range t.Each {
-		for i, f := range one.Fold {
-			name := ""
-			if k == 0 && i == 0 && t.End == nil {
-				name = words
-			}
-			add(TuckFold, name, f)
+// addTucks lists the lines of a set of tucks.
+func (p *Piece) addTucks(t Tuck, add func(Role, string, plane.Path)) {
+	for _, one := range t.Each {
+		for _, f := range one.Fold {
+			add(TuckFold, "", f)
 		}
 		for _, s := range one.Sewn {
 			add(TuckStitch, "", s)
 		}
 	}
 	if t.End != nil {
-		add(TuckEnd, words+", end here", t.End)
+		add(TuckEnd, "the "+t.Key+" tucks end here", t.End)
 	}
+}
+
+// describe says what a set of tucks is, since its lines lie too close for
+// words beside them.
+func (t Tuck) describe(length func(float64) string) string {
+	words := fmt.Sprintf("%s: 1 tuck, %s wide", t.Key, length(t.Width))
+	if t.Count > 1 {
+		words = fmt.Sprintf("%s: %d tucks, each %s wide", t.Key, t.Count, length(t.Width))
+	}
+	if t.Twin {
+		words += ", twin needle"
+	}
+	switch t.Press {
+	case "away":
+		words += ", pressed away from " + t.base.name
+	case "toward":
+		words += ", pressed toward " + t.base.name
+	}
+	return words
 }
 
 // notes returns what is printed under the name of the piece.
@@ -109,12 +118,7 @@ func (p *Piece) notes(pattern *Pattern) []string {
 	}
 	notes = append(notes, cut)
 	for _, t := range p.Tucks {
-		switch t.Press {
-		case "away":
-			notes = append(notes, fmt.Sprintf("press the %s tucks away from %s", t.Key, t.base.name))
-		case "toward":
-			notes = append(notes, fmt.Sprintf("press the %s tucks toward %s", t.Key, t.base.name))
-		}
+		notes = append(notes, t.describe(pattern.Unit.Names))
 	}
 	return notes
 }

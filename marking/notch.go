@@ -7,8 +7,14 @@ import "tuckmark/marking/plane"
 // never cuts the seam (common practice).
 const notchLength = 5
 
-// checkNotches works out the notches of a piece: short marks square to the
-// edge, from the cutting line inward.
+// NotchMark is a notch: a short mark square to an edge, from the cutting line
+// inward.
+type NotchMark struct {
+	Key  string
+	Path plane.Path
+}
+
+// checkNotches works out the notches of a piece.
 func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 	for _, s := range ps.Notches {
 		w, ok := findWalk(piece, s.Edge, s.From, found)
@@ -17,7 +23,7 @@ func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 		}
 		if length := w.path.Length(); s.At.MM > length {
 			found.add(s.At.Place, "", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
-				s.Edge.Value, found.mm(s.At.MM), s.From.Value, found.mm(length))
+				s.Edge.Value, found.given(s.At.MM), s.From.Value, found.mm(length))
 			continue
 		}
 		at, along := w.path.At(s.At.MM)
@@ -25,6 +31,6 @@ func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
 			long = a
 		}
-		piece.Notches = append(piece.Notches, plane.Path{at, at.Add(along.Left().Mul(w.inward * long))})
+		piece.Notches = append(piece.Notches, NotchMark{s.Key, plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}})
 	}
 }

@@ -37,8 +37,9 @@ const (
 )
 
 // checkOutline finds the outline of a piece and its edges. It returns false
-// when there is none.
-func checkOutline(piece *Piece, ps PieceSpec, found *findings) bool {
+// when there is none. like is another piece whose key this one's may be a slip
+// for, or "": edges under a misspelt key make a piece of their own.
+func checkOutline(piece *Piece, ps PieceSpec, like string, found *findings) bool {
 	before := len(found.list)
 	for _, es := range ps.Edges {
 		checkPoints(es, found)
@@ -46,7 +47,7 @@ func checkOutline(piece *Piece, ps PieceSpec, found *findings) bool {
 	if len(found.list) > before {
 		return false
 	}
-	order, ok := chainEdges(ps, found)
+	order, ok := chainEdges(ps, like, found)
 	if !ok {
 		return false
 	}
@@ -108,8 +109,8 @@ type edgeEnd struct {
 
 // chainEdges puts the edges in the order in which they follow each other. It
 // gives corners that nearly meet the very same point.
-func chainEdges(ps PieceSpec, found *findings) ([]orientedEdge, bool) {
-	partner, ok := pairEnds(ps, found)
+func chainEdges(ps PieceSpec, like string, found *findings) ([]orientedEdge, bool) {
+	partner, ok := pairEnds(ps, like, found)
 	if !ok {
 		return nil, false
 	}
@@ -148,7 +149,7 @@ func chainEdges(ps PieceSpec, found *findings) ([]orientedEdge, bool) {
 }
 
 // pairEnds finds for every end the end it shares a corner with.
-func pairEnds(ps PieceSpec, found *findings) (map[edgeEnd]edgeEnd, bool) {
+func pairEnds(ps PieceSpec, like string, found *findings) (map[edgeEnd]edgeEnd, bool) {
 	var ends []edgeEnd
 	for i := range ps.Edges {
 		ends = append(ends, edgeEnd{i, false}, edgeEnd{i, true})
@@ -184,13 +185,17 @@ func pairEnds(ps PieceSpec, found *findings) (map[edgeEnd]edgeEnd, bool) {
 			ok = false
 		}
 	}
-	reportGaps(ps, open, place, found)
+	reportGaps(ps, like, open, place, found)
 	return partner, ok && len(open) == 0
 }
 
 // reportGaps says of every open end which other open end it is nearest to, and
 // how far apart they are. A gap between two ends is told once.
-func reportGaps(ps PieceSpec, open []edgeEnd, place func(edgeEnd) plane.Point, found *findings) {
+func reportGaps(ps PieceSpec, like string, open []edgeEnd, place func(edgeEnd) plane.Point, found *findings) {
+	asks := ""
+	if like != "" {
+		asks = fmt.Sprintf("; is this piece meant to be %q?", like)
+	}
 	told := map[edgeEnd]bool{}
 	for _, e := range open {
 		if told[e] {
@@ -211,12 +216,12 @@ func reportGaps(ps PieceSpec, open []edgeEnd, place func(edgeEnd) plane.Point, f
 		}
 		told[e] = true
 		if math.IsInf(gap, 1) {
-			found.add(at, "every corner is shared by two edges",
+			found.add(at, "every corner is shared by two edges"+asks,
 				"the outline is open: no other edge ends at %s", found.point(place(e)))
 			continue
 		}
 		told[nearest] = true
-		found.add(at, "give both edges the same point for their corner, or add the edge that is missing between them",
+		found.add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks,
 			"the outline is open between %q and %q: their ends at %s and %s are %s apart",
 			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.mm(gap))
 	}

@@ -25,7 +25,7 @@ type Piece struct {
 	Tucks   []Tuck
 	Pleats  []Pleat
 	Lines   []Line
-	Notches []plane.Path
+	Notches []NotchMark
 	Grain   plane.Path // two points, where the file gives them; else nil
 
 	grain plane.Point // the direction of the grain, of length 1

@@ -93,7 +93,7 @@ func layPleats(piece *Piece, s PleatSpec, w walk, toward float64, found *finding
 	if count > 1 && s.Spacing.MM < 2*s.Depth.MM-samePoint {
 		found.add(s.Place, "pleats that just touch have their fold lines three depths apart",
 			"the pleats overlap: their fold lines lie %s apart, and each takes up %s",
-			found.mm(s.Spacing.MM), found.mm(2*s.Depth.MM))
+			found.given(s.Spacing.MM), found.given(2*s.Depth.MM))
 		return
 	}
 	for k := range count {
@@ -143,7 +143,7 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	for _, line := range []plane.Path{p.Fold, p.Placement} {
 		if !piece.keeps(line) {
 			found.add(s.Length.Place, "make the pleat shorter",
-				"the pleat leaves the piece: its lines are %s long", found.mm(s.Length.MM))
+				"the pleat leaves the piece: its lines are %s long", found.given(s.Length.MM))
 			return false
 		}
 	}

@@ -105,6 +105,7 @@ func (t *fileTable) pattern() *Spec {
 		Title:     t.printed("title"),
 		Size:      t.printed("size"),
 		Unit:      t.unit,
+		UnitGiven: t.has("unit"),
 		Allowance: t.length("allowance", fromZero),
 	}
 	if cloth := t.table("cloth"); cloth != nil {

@@ -301,8 +301,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 
 		{"cut nothing", small + "[piece.front]\ncut = 0", "f.toml:4: piece.front.cut: must be from 1 to 99, but is 0"},
 		{"cut too many", small + "[piece.front]\ncut = 100", "f.toml:4: piece.front.cut: must be from 1 to 99, but is 100"},
-		{"cut in quotes", small + "[piece.front]\ncut = \"2\"", "f.toml:4: piece.front.cut: must be a whole number, but is \"2\"\nhint: write cut = 2, without quotes and without a point"},
-		{"cut one and a half", small + "[piece.front]\ncut = 1.5", "f.toml:4: piece.front.cut: must be a whole number, but is 1.5\nhint: write cut = 2, without quotes and without a point"},
+		{"cut in quotes", small + "[piece.front]\ncut = \"2\"", "f.toml:4: piece.front.cut: must be a whole number, but is \"2\"\nhint: write a number such as cut = 2, without quotes and without a point"},
+		{"cut one and a half", small + "[piece.front]\ncut = 1.5", "f.toml:4: piece.front.cut: must be a whole number, but is 1.5\nhint: write a number such as cut = 2, without quotes and without a point"},
 		{"drawn finished", small + "[piece.front]\ndrawn = \"finished\"", "f.toml:4: piece.front.drawn: \"finished\" cannot be worked out yet\nhint: draw the outline as the flat cloth lies and write drawn = \"flat\" or leave it out"},
 		{"drawn otherwise", small + "[piece.front]\ndrawn = \"folded\"", "f.toml:4: piece.front.drawn: \"folded\" is not known here\nhint: write \"flat\""},
 		{"grain is a number", small + "[piece.front]\ngrain = 3", "f.toml:4: piece.front.grain: must be a name or two points, but is 3\nhint: write grain = \"centre front\", or grain = [[0, 0], [0, 5]]"},
@@ -404,7 +404,7 @@ hint: it is measured from the edge or line to the first fold: first = "3/8"
 linden.toml:15: piece.front.tuck.yoke.width: "1-1/8" joins a whole number and a fraction with a hyphen
 hint: write them with a space: "1 1/8"
 linden.toml:16: piece.front.tuck.yoke.count: must be a whole number, but is "6"
-hint: write count = 2, without quotes and without a point
+hint: write a number such as count = 6, without quotes and without a point
 linden.toml:19: cloth.width: must not be negative, but is -1`, err.Error())
 }
 

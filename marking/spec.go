@@ -10,6 +10,7 @@ type Spec struct {
 	Title      Text
 	Size       Text
 	Unit       Unit
+	UnitGiven  bool   // else Unit is inches, which the maker ought to be told
 	Allowance  Length // of every edge that gives none
 	ClothWidth Length // between the selvages
 	SeeThrough bool
@@ -67,6 +68,15 @@ type PieceSpec struct {
 	Pleats      []PleatSpec
 	Lines       []LineSpec
 	Notches     []NotchSpec
+}
+
+// name returns what the piece is called on the sheets: its key where the file
+// gives no name.
+func (p PieceSpec) name() string {
+	if p.Name.Given() {
+		return p.Name.Value
+	}
+	return p.Key
 }
 
 // EdgeSpec is one [piece.KEY.edge.KEY].

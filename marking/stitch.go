@@ -27,6 +27,9 @@ const (
 	// leastLine is the length, in mm, below which a stretch of a line, or of
 	// cloth between two lines, is nothing but rounding.
 	leastLine = 0.05
+
+	// leastSeam is the length, in mm, below which nobody could sew a seam.
+	leastSeam = 2
 )
 
 // checkStitches works out the lines of every edge. It returns false when the
@@ -88,6 +91,10 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	case es.Hem.Given():
 		e.Hem, e.Turn = es.Hem.MM, es.Turn.MM
 		e.Allowance = e.Hem + e.Turn
+		if e.Turn > e.Hem {
+			found.add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
+				"a turn of %s is deeper than the hem of %s", found.given(e.Turn), found.given(e.Hem))
+		}
 	case es.Allowance.Given():
 		e.Allowance = es.Allowance.MM
 	default:
@@ -105,14 +112,14 @@ func (p *Piece) rawLine(in inset, run float64, found *findings) *plane.Tree {
 		return nil
 	case line.Pinched:
 		found.add(in.place, "make it narrower, or the piece wider there",
-			"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, found.mm(in.d), found.point(line.At))
+			"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, found.given(in.d), found.point(line.At))
 		return nil
 	}
 	return plane.NewTree(line.Path)
 }
 
 func (f *findings) nothingLeft(in inset) {
-	f.add(in.place, "make it narrower", "%s of %s leaves nothing of the piece along this edge", in.what, f.mm(in.d))
+	f.add(in.place, "make it narrower", "%s of %s leaves nothing of the piece along this edge", in.what, f.given(in.d))
 }
 
 // stretch is the part of a line from one distance along it to another, in mm.
@@ -165,7 +172,7 @@ func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, 
 	case len(own) > 1:
 		at, _ := line.Path().At(own[0].to)
 		found.add(in.place, "make it narrower, or the piece wider there",
-			"%s of %s is wider than the piece: the line inside this edge leaves it at %s", in.what, found.mm(in.d), found.point(at))
+			"%s of %s is wider than the piece: the line inside this edge leaves it at %s", in.what, found.given(in.d), found.point(at))
 		return nil
 	}
 	before, after := p.neighbours(in.edge)
@@ -236,7 +243,7 @@ func checkSewn(piece *Piece, found *findings) bool {
 		if c := plane.Crossings(lines[i], lines[after]); len(c) > 0 {
 			sewn[i].to = c[len(c)-1].A
 		}
-		if sewn[i].to-sewn[i].from < leastLine {
+		if sewn[i].to-sewn[i].from < leastSeam {
 			found.add(e.place, "make their allowances narrower, or this edge longer, or one edge of it and its neighbour",
 				"nothing of this edge is left to sew: the allowances of %q and %q take up all %s of it",
 				piece.Edges[before].Key, piece.Edges[after].Key, found.mm(e.Path.Length()))
@@ -279,5 +286,5 @@ func reportMeeting(piece *Piece, i, j int, at plane.Point, found *findings) {
 	}
 	found.add(a.place, "make the allowances narrower, or the piece wider there",
 		"the stitch lines of %q and %q meet at %s: the edges come within %s of each other, their allowances are %s and %s",
-		a.Key, b.Key, found.point(at), found.mm(width), found.mm(a.Allowance), found.mm(b.Allowance))
+		a.Key, b.Key, found.point(at), found.mm(width), found.given(a.Allowance), found.given(b.Allowance))
 }

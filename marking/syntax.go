@@ -17,9 +17,31 @@ import (
 
 const utf8Hint = `save the file again as plain text in UTF-8 (in most editors: "Save as", encoding UTF-8)`
 
+// otherKinds are files that somebody may hand over in place of a description,
+// and how they begin (each as its format defines it, from memory).
+var otherKinds = []struct{ begins, what, hint string }{
+	{"%PDF-", "a PDF", meantHint},
+	{"\x89PNG", "a picture", meantHint},
+	{"\xff\xd8\xff", "a picture", meantHint},
+	{"GIF8", "a picture", meantHint},
+	{"PK\x03\x04", "a document of a word processor or a packed folder", plainHint},
+	{"{\\rtf", "a document of a word processor", plainHint},
+	{"\xd0\xcf\x11\xe0", "a document of a word processor", plainHint},
+}
+
+const (
+	meantHint = "name the file that ends in .toml"
+	plainHint = "write the description in an editor for plain text, and save it under a name that ends in .toml"
+)
+
 // plainText returns the bytes of a file as text, without a byte order mark, or
 // says why they are none.
 func plainText(data []byte) (string, *Problem) {
+	for _, k := range otherKinds {
+		if strings.HasPrefix(string(data), k.begins) {
+			return "", &Problem{Cause: "this is " + k.what + ", not the description of a pattern", Hint: k.hint}
+		}
+	}
 	text := strings.TrimPrefix(string(data), "\ufeff")
 	if strings.HasPrefix(text, "\xff\xfe") || strings.HasPrefix(text, "\xfe\xff") ||
 		len(text) > 1 && (text[0] == 0) != (text[1] == 0) {
@@ -182,6 +204,9 @@ func (s slip) openQuote() (cause, hint string) {
 	switch {
 	case s.says("strings cannot contain newlines", `expected '"'`, `expected "'"`):
 		return "a quotation mark is opened on this line and not closed", `put " at both ends of a text`
+	case s.inValue() && s.letter != `"` && strings.Count(s.line, `"`)%2 == 1 && strings.Count(s.line[:s.column], `"`) >= 2:
+		// The mark that was to open this text closed an earlier one.
+		return "a quotation mark is missing on this line", `put " at both ends of each text`
 	case s.says(`expected '"""'`, `expected "'''"`):
 		return fmt.Sprintf("the text that begins in line %d is not closed", s.open.line), "put its three quotation marks at its end too"
 	}
@@ -325,14 +350,22 @@ func (s slip) badNumber() (cause, hint string) {
 	case s.says("out of range"):
 		return brief(strings.TrimSpace(s.item)) + " is too large", "check the number"
 	case s.says("floats must start with a digit"):
-		return "a number begins with its decimal point", "write 0.5"
+		return "a number begins with its decimal point", "write a 0 before it, as in 0.375"
 	case s.says("Invalid float", "invalid float", "Invalid integer", "invalid datetime", "not a binary number", "not an octal number", "not a hexadecimal number", "expected a digit", "cannot use sign"):
 		return brief(strings.TrimSpace(s.item)) + " is not a number", "write 2 or 2.5, without zeros in front, or a fraction in quotes"
 	}
 	return "", ""
 }
 
-var wordForm = regexp.MustCompile(`^expected value but found "(.*)" instead$`)
+var bareWord = regexp.MustCompile(`[^\s,\[\]{}"'=#]+`)
+
+// word returns the whole word around the letter that the library stumbled over.
+func (s slip) word() string {
+	if m := s.around(bareWord); m != "" {
+		return m
+	}
+	return s.letter
+}
 
 // badValue explains what stands in place of a value.
 func (s slip) badValue() (cause, hint string) {
@@ -342,10 +375,10 @@ func (s slip) badValue() (cause, hint string) {
 	if s.letter == "" {
 		return `there is no value after "="`, `write a number, or text in quotes`
 	}
-	word := s.letter
-	if m := wordForm.FindStringSubmatch(s.message); m != nil {
-		word = m[1]
+	if s.letter == "(" {
+		return `there is a "(" where a "[" belongs`, pointsHint
 	}
+	word := s.word()
 	switch strings.ToLower(word) {
 	case "true", "false", "yes", "no", "on", "off":
 		return word + " is not known here", "write true or false, in small letters and without quotes"
@@ -369,7 +402,10 @@ func (s slip) afterValue() (cause, hint string) {
 	case `"`, "'":
 		return tooManyQuotes, inchMarkHint
 	}
-	return "there is something behind the end of the value", "a value ends with its line; put # before a remark"
+	if s.letter == "," && strings.Contains(s.line[:s.column], "]") {
+		return "there is a comma behind the end of the value", "a list of points begins with two brackets: " + pointsForm
+	}
+	return "there is something behind the end of the value", "put text in quotes, and # before a remark"
 }
 
 // opening is the bracket or the long text that stands open somewhere.

@@ -33,10 +33,13 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		noEquals = "there is no \"=\" on this line\nhint: write name = value, or put # before a remark"
 		noText   = "a text here has a \\ that means nothing\nhint: write \\\\ for a single \\"
 		noName   = "a name is missing here\nhint: write name = value, or [piece.front]"
-		behind   = "there is something behind the end of the value\nhint: a value ends with its line; put # before a remark"
+		behind   = "there is something behind the end of the value\nhint: put text in quotes, and # before a remark"
 		twice    = "\nhint: give each a name of its own, or put both together"
 	)
 	tests := []struct{ name, in, want string }{
+		{"a PDF", "%PDF-1.6\n%\xe2", "f.toml: this is a PDF, not the description of a pattern\nhint: name the file that ends in .toml"},
+		{"a picture", "\x89PNG\r\n\x1a\n", "f.toml: this is a picture, not the description of a pattern\nhint: name the file that ends in .toml"},
+		{"a word processor's file", "PK\x03\x04\x14", "f.toml: this is a document of a word processor or a packed folder, not the description of a pattern\nhint: write the description in an editor for plain text, and save it under a name that ends in .toml"},
 		{"UTF-16", asUTF16("title = 1", "\xff\xfe"), "f.toml: the file is saved as UTF-16" + noTOML},
 		{"UTF-16 without a mark", asUTF16("title = 1", ""), "f.toml: the file is saved as UTF-16" + noTOML},
 		{"Latin-1", "title = \"x\"\n# R\xfccken\n", "f.toml:2: there is a letter that is not UTF-8" + noTOML},
@@ -93,6 +96,10 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"bracket too many", "p = [[0, 0]]]", "f.toml:1: there is a \"]\" too many\nhint: every closing bracket needs an opening one"},
 		{"brackets too deep", "p = " + strings.Repeat("[", 5_000_000), "f.toml:1: more than 64 brackets stand inside each other\nhint: a list of points has two: [[0, 0], [3, \"4 1/2\"]]"},
 
+		{"no closing quote before a comma", "p = [[\"2 3/4, 12], [5, \"11 3/8\"]]", "f.toml:1: a quotation mark is missing on this line\nhint: put \" at both ends of each text"},
+		{"a unit without quotes", "unit = in", "f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"a list with one bracket too few", "p = [\"2 3/4\", 12], [5, 6]]", "f.toml:1: there is a comma behind the end of the value\nhint: a list of points begins with two brackets: [[0, 0], [3, \"4 1/2\"]]"},
+		{"round brackets", "p = [(1, 2), (3, 4)]", "f.toml:1: there is a \"(\" where a \"[\" belongs\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
 		{"text without quotes", "title = Linden pinafore", "f.toml:1: Linden is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
 		{"a sign without quotes", "title = @", "f.toml:1: @ is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
 		{"True", "smooth = True", "f.toml:1: True is not known here" + boolean},
@@ -100,7 +107,7 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"no value", "w = \nb = 1", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
 		{"no value at the end of the file", "w =", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
 		{"something behind a text", "title = \"Linden\" pinafore", "f.toml:1: " + behind},
-		{"decimal without a zero", "w = .5", "f.toml:1: a number begins with its decimal point\nhint: write 0.5"},
+		{"decimal without a zero", "w = .5", "f.toml:1: a number begins with its decimal point\nhint: write a 0 before it, as in 0.375"},
 		{"decimal without digits", "w = 5.", "f.toml:1: 5. is not a number" + noNumber},
 		{"zero in front", "w = 05", "f.toml:1: 05 is not a number" + noNumber},
 		{"no date", "w = 2020-99-99", "f.toml:1: 2020-99-99 is not a number" + noNumber},

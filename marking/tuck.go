@@ -20,14 +20,15 @@ import (
 
 // Tuck is a set of tucks.
 type Tuck struct {
-	Key    string
-	Width  float64 // of one tuck, fold to stitching
-	Count  int
-	First  float64 // from the base to the first fold line, flat
-	Space  float64 // from fold line to fold line, flat
-	Press  string  // "away" from the base or "toward" it; "" where the file does not say
-	Each   []TuckLines
-	End    plane.Path // where the stitching ends; nil for tucks from edge to edge
+	Key   string
+	Width float64 // of one tuck, fold to stitching
+	Count int
+	First float64 // from the base to the first fold line, flat
+	Space float64 // from fold line to fold line, flat
+	Press string  // "away" from the base or "toward" it; "" where the file does not say
+	Twin  bool    // sewn with a twin needle along the fold line
+	Each  []TuckLines
+	End   plane.Path // where the stitching ends; nil for tucks from edge to edge
 
 	base  base
 	place Place
@@ -56,7 +57,7 @@ func checkTucks(piece *Piece, ps PieceSpec, found *findings) {
 	for _, ts := range ps.Tucks {
 		t := Tuck{
 			Key: ts.Key, Width: ts.Width.MM, Count: ts.Count.N, First: ts.First.MM,
-			Press: ts.Press.Value, place: ts.Place,
+			Press: ts.Press.Value, Twin: ts.Sewn.Value == "twin needle", place: ts.Place,
 		}
 		t.Space = 3*t.Width + ts.Gap.MM
 		if ts.Spacing.Given() {
@@ -76,14 +77,14 @@ func checkTucks(piece *Piece, ps PieceSpec, found *findings) {
 // within the set, against the base, and against the sets before it.
 func checkTakeUps(piece *Piece, t Tuck, found *findings) bool {
 	if t.Count > 1 && t.Space < 2*t.Width-samePoint {
-		found.add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.mm(3*t.Width)),
-			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.mm(t.Space), found.mm(2*t.Width))
+		found.add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.given(3*t.Width)),
+			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.given(t.Space), found.given(2*t.Width))
 		return false
 	}
 	if t.base.edge >= 0 && t.First < t.Width-samePoint {
-		found.add(t.place, fmt.Sprintf("give first at least %s", found.mm(t.Width)),
+		found.add(t.place, fmt.Sprintf("give first at least %s", found.given(t.Width)),
 			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
-			t.base.name, found.mm(t.First), found.mm(t.Width))
+			t.base.name, found.given(t.First), found.given(t.Width))
 		return false
 	}
 	return true
@@ -119,7 +120,7 @@ func layTucks(piece *Piece, t *Tuck, ts TuckSpec, found *findings) bool {
 				line := plane.Path{t.base.at(u, s.from), t.base.at(u, s.to)}
 				if u == t.Flat(k) {
 					one.Fold = append(one.Fold, line)
-				} else if ts.Sewn.Value != "twin needle" {
+				} else if !t.Twin {
 					one.Sewn = append(one.Sewn, line)
 				}
 			}
@@ -191,19 +192,39 @@ func (e tuckEnd) upTo(stretches []stretch) ([]stretch, bool) {
 }
 
 func reportOutside(t *Tuck, k int, us stretch, found *findings) {
-	found.add(t.place, "fewer tucks, narrower ones, or a wider piece",
+	found.add(t.place, howManyFit(k),
 		"tuck %d of %d leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
 		k+1, t.Count, found.mm(t.takesUp(k).from), found.mm(t.takesUp(k).to), t.base.name, found.mm(us.to))
 }
 
+// howManyFit is the hint for a set of which only the first k tucks can be.
+func howManyFit(k int) string {
+	switch k {
+	case 0:
+		return "not even the first fits"
+	case 1:
+		return "only the first fits"
+	}
+	return fmt.Sprintf("the first %d fit", k)
+}
+
+// reportEndOutside says why tuck k cannot end where the set ends: the cloth at
+// u either ends before or begins after that.
 func reportEndOutside(t *Tuck, k int, u float64, end tuckEnd, chords []stretch, ts TuckSpec, found *findings) {
-	lowest := 0.0 // how far below the begin there still is cloth
+	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
 	for _, c := range chords {
+		highest = min(highest, end.down*(c.from-end.begin), end.down*(c.to-end.begin))
 		lowest = max(lowest, end.down*(c.from-end.begin), end.down*(c.to-end.begin))
+	}
+	if highest > ts.Length.MM-samePoint {
+		found.add(t.place, howManyFit(k),
+			"tuck %d of %d has no cloth: %s from %q the piece begins %s below the stitch line of %q, and the tucks are to end %s below it",
+			k+1, t.Count, found.mm(u), t.base.name, found.mm(highest), ts.Below.Value, found.given(ts.Length.MM))
+		return
 	}
 	found.add(ts.Length.Place, "tucks end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at tuck %d, %s from %q, the cloth ends %s below the stitch line of %q, and the tucks are to end %s below it",
-		k+1, found.mm(u), t.base.name, found.mm(lowest), ts.Below.Value, found.mm(ts.Length.MM))
+		k+1, found.mm(u), t.base.name, found.mm(max(0, lowest)), ts.Below.Value, found.given(ts.Length.MM))
 }
 
 // checkAgainstOthers looks whether any tuck takes up cloth that a tuck of an

@@ -74,6 +74,60 @@ func (u Unit) Print(mm float64) string {
 	return u.printSteps(steps)
 }
 
+// Names gives a length in mm that somebody chose, as they may have written it:
+// exactly, where it is a plain fraction of an inch or a plain number of
+// millimetres, else to three decimals. Sheets and messages that repeat a
+// length use it, so that it is found again in the file and on the ruler.
+func (u Unit) Names(mm float64) string {
+	readings := []func(float64) string{inchFraction, u.halfMillimetres}
+	if u != Inch {
+		readings[0], readings[1] = readings[1], readings[0]
+	}
+	for _, reading := range readings {
+		if s := reading(mm); s != "" {
+			return s
+		}
+	}
+	return strconv.FormatFloat(math.Round(mm/u.MM()*1000)/1000, 'f', -1, 64) + " " + u.String()
+}
+
+// sameLength bounds how far a length may lie off a plain number, in mm, and
+// still be that number: no more than rounding.
+const sameLength = 1e-6
+
+// inchFraction prints a length that is a plain fraction of an inch, down to
+// 1/64 in or in thirds; "" for any other.
+func inchFraction(mm float64) string {
+	for _, parts := range []int{1, 2, 4, 8, 16, 32, 64, 3} {
+		n := math.Round(mm / Inch.MM() * float64(parts))
+		if math.Abs(n*Inch.MM()/float64(parts)-mm) > sameLength {
+			continue
+		}
+		whole, rest := int(n)/parts, int(n)%parts
+		switch {
+		case rest == 0:
+			return fmt.Sprintf("%d in", whole)
+		case whole == 0:
+			return fmt.Sprintf("%d/%d in", rest, parts)
+		}
+		return fmt.Sprintf("%d %d/%d in", whole, rest, parts)
+	}
+	return ""
+}
+
+// halfMillimetres prints a length that is a whole number of half millimetres,
+// in centimetres where those are the unit; "" for any other.
+func (u Unit) halfMillimetres(mm float64) string {
+	n := math.Round(mm * 2)
+	if math.Abs(n/2-mm) > sameLength {
+		return ""
+	}
+	if u == Centimetre {
+		return strconv.FormatFloat(n/20, 'f', -1, 64) + " cm"
+	}
+	return strconv.FormatFloat(n/2, 'f', -1, 64) + " mm"
+}
+
 // printSteps prints a whole number of the ruler's smallest steps.
 func (u Unit) printSteps(steps float64) string {
 	switch u {

@@ -76,6 +76,9 @@ func (t *fileTable) know(known ...string) {
 			hint = fmt.Sprintf("did you mean %q?", k)
 			t.meant = append(t.meant, k)
 		}
+		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {
+			hint = fmt.Sprintf("an edge stands under [%s]", dotted(dotted(t.place.Path, "edge"), key))
+		}
 		t.report(t.at(key), "this key is not known", hint)
 	}
 }
@@ -252,7 +255,11 @@ func (t *fileTable) count(key string, most int) Count {
 	n, ok := v.(int64)
 	switch {
 	case !ok:
-		t.report(t.at(key), "must be a whole number, but is "+asGiven(v), fmt.Sprintf("write %s = 2, without quotes and without a point", key))
+		example := "2"
+		if s, isText := v.(string); isText && wholeForm.MatchString(s) {
+			example = s
+		}
+		t.report(t.at(key), "must be a whole number, but is "+asGiven(v), fmt.Sprintf("write a number such as %s = %s, without quotes and without a point", key, example))
 	case n < 1 || n > int64(most):
 		t.report(t.at(key), fmt.Sprintf("must be from 1 to %d, but is %d", most, n), "")
 	default:
@@ -308,7 +315,10 @@ func (r *fileReader) measure(v any, allowed span) (float64, *fault) {
 	return mm, nil
 }
 
-const pointsHint = `a point is [x, y], and points are listed as [[0, 0], [3, "4 1/2"]]`
+const (
+	pointsForm = `[[0, 0], [3, "4 1/2"]]`
+	pointsHint = "a point is [x, y], and points are listed as " + pointsForm
+)
 
 // points reads a list of at least two points.
 func (t *fileTable) points(key string) Points {

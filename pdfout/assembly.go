@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -263,17 +264,18 @@ func (b *book) drawPictureName(d *document, p picture) {
 	}
 	pages := pageRange(b.first[p.sheet], b.first[p.sheet]+len(s.cells)-1, "", "")
 	if !p.whole(s.grid) {
-		pages += ", part: rows " + fromTo(p.first.row, p.last.row) + ", columns " + fromTo(p.first.column, p.last.column)
+		pages += ", part: " + fromTo("row", p.first.row, p.last.row) + ", " + fromTo("column", p.first.column, p.last.column)
 	}
 	write(d, at, regular(), pictureText, grey(), regular().shorten(pages, pictureText, limit))
 }
 
-// fromTo names rows or columns from first to last, counted from 0.
-func fromTo(first, last int) string {
+// fromTo names rows or columns from first to last, counted from 0: "row 7",
+// "columns 1 to 3".
+func fromTo(noun string, first, last int) string {
 	if first == last {
-		return strconv.Itoa(first + 1)
+		return fmt.Sprintf("%s %d", noun, first+1)
 	}
-	return strconv.Itoa(first+1) + " to " + strconv.Itoa(last+1)
+	return fmt.Sprintf("%ss %d to %d", noun, first+1, last+1)
 }
 
 // nameLines sets names in at most mostNameLines lines; the last of them counts

@@ -207,9 +207,14 @@ func (p piece) roomiest(f *field, places []plane.Point, b block, fits func(plane
 	return nearest, true
 }
 
-// titleBeside puts the name alone next to a piece that has no room for it.
+// titleBeside puts the name, and the notes in one, next to a piece that has no
+// room for them.
 func (p piece) titleBeside(f *field, on *sheet) []label {
-	b := newBlock(p.name, nil, 8, 60)
+	var notes []string
+	if len(p.notes) > 0 {
+		notes = []string{strings.Join(p.notes, ", ")}
+	}
+	b := newBlock(p.name, notes, 8, 60)
 	middle := p.bounds.Centre()
 	aside := plane.Point{
 		X: p.bounds.Width()/2 + b.width/2 + titleRoom/2,
@@ -269,15 +274,26 @@ func (l line) caption(f *field, p piece, on *sheet) (label, bool) {
 
 // captionPlaces returns where the name may stand along its line, best first:
 // from the middle of the line outward, over the line before under it. The name
-// of a line that bounds the piece stands inside.
+// of a line that bounds the piece stands inside. The name of a line too short
+// for it stands across its end.
 func (l line) captionPlaces(size float64) []label {
 	f := regular()
 	w := f.width(l.name, size)
 	length := l.clip.Length()
-	if w > length {
-		return nil
-	}
 	up, down := ascent*size*point, descent*size*point
+	set := func(centre, reads plane.Point) label {
+		return label{
+			text: l.name, face: f, size: size, colour: penOf(l.role).colour, u: reads,
+			at:   centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2)),
+			room: slab{centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads},
+			role: l.role, ofALine: true,
+		}
+	}
+	if w > length {
+		end := l.clip.Path().EndDirection()
+		centre := l.clip.At(length).Add(end.Mul(captionAway + (up+down)/2))
+		return []label{set(centre, readable(end.Left()))}
+	}
 	var found []label
 	for k := range captionPlaces {
 		// 0, +1, -1, +2, -2, ... steps from the middle.
@@ -291,24 +307,25 @@ func (l line) captionPlaces(size float64) []label {
 		if b.Distance(a) < w-straight || !l.staysBy(start, w, a, u) {
 			continue
 		}
-		reads := u
-		if angle := math.Atan2(u.Y, u.X); angle > math.Pi/2+tilt || angle <= -math.Pi/2+tilt {
-			reads = u.Mul(-1)
-		}
+		reads := readable(u)
 		for _, side := range []plane.Point{reads.Left(), reads.Left().Mul(-1)} {
 			if bounding(l.role) && side.Dot(u.Left()) < 0 {
 				continue
 			}
 			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + (up+down)/2))
-			base := centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2))
-			found = append(found, label{
-				text: l.name, face: f, size: size, colour: penOf(l.role).colour, at: base, u: reads,
-				room: slab{centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads},
-				role: l.role, ofALine: true,
-			})
+			found = append(found, set(centre, reads))
 		}
 	}
 	return found
+}
+
+// readable turns the direction of a text so that it reads from below or from
+// the right.
+func readable(u plane.Point) plane.Point {
+	if angle := math.Atan2(u.Y, u.X); angle > math.Pi/2+tilt || angle <= -math.Pi/2+tilt {
+		return u.Mul(-1)
+	}
+	return u
 }
 
 // staysBy reports whether the line stays near the straight from a along u for
