@@ -1,7 +1,9 @@
 package pdfout
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strings"
 
 	"tuckmark/marking"
@@ -46,7 +48,11 @@ func (s *sheet) letter(unit marking.Unit, paper Paper) {
 		s.labels = append(s.labels, p.title(f, s)...)
 	}
 	for _, p := range s.pieces {
-		for _, l := range p.lines {
+		// Short lines first: a long one has many more places for its name.
+		byLength := slices.SortedStableFunc(slices.Values(p.lines), func(a, b line) int {
+			return cmp.Compare(a.clip.Length(), b.clip.Length())
+		})
+		for _, l := range byLength {
 			if c, ok := l.caption(f, p, s); ok {
 				f.take(c.room)
 				s.labels = append(s.labels, c)
