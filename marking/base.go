@@ -2,7 +2,6 @@ package marking
 
 import (
 	"math"
-	"sort"
 
 	"tuckmark/marking/plane"
 )
@@ -109,13 +108,32 @@ func (b base) chords(piece *Piece, u float64) []stretch {
 	return inside
 }
 
+// meets returns where a line meets the base, run out on both sides: how far
+// along the base, and how far along the line. An end of the line that lies off
+// the base by no more than an edge may bend counts as meeting it.
+func (b base) meets(piece *Piece, line plane.Path) (v, along float64, ok bool) {
+	_, reach := b.extent(piece.Outline)
+	base := plane.NewTree(plane.Path{b.at(0, reach.from), b.at(0, reach.to)})
+	if c := plane.Crossings(plane.NewTree(line), base); len(c) > 0 {
+		return b.v(c[0].At), c[0].A, true
+	}
+	first, last := line[0], line[len(line)-1]
+	switch {
+	case math.Abs(b.u(first)) <= straightness:
+		return b.v(first), 0, true
+	case math.Abs(b.u(last)) <= straightness:
+		return b.v(last), line.Length(), true
+	}
+	return 0, 0, false
+}
+
 // extent returns the stretches of u and of v over which a path lies.
 func (b base) extent(p plane.Path) (us, vs stretch) {
-	var u, v []float64
+	us = stretch{math.Inf(1), math.Inf(-1)}
+	vs = us
 	for _, q := range p {
-		u, v = append(u, b.u(q)), append(v, b.v(q))
+		us.from, us.to = min(us.from, b.u(q)), max(us.to, b.u(q))
+		vs.from, vs.to = min(vs.from, b.v(q)), max(vs.to, b.v(q))
 	}
-	sort.Float64s(u)
-	sort.Float64s(v)
-	return stretch{u[0], u[len(u)-1]}, stretch{v[0], v[len(v)-1]}
+	return us, vs
 }

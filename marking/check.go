@@ -20,7 +20,7 @@ func Check(spec *Spec) (*Pattern, error) {
 	found := &findings{unit: spec.Unit}
 	checkNames(spec, found)
 	for _, ps := range spec.Pieces {
-		if piece := checkPiece(ps, likePiece(spec, ps.Key), spec.Allowance, found); piece != nil {
+		if piece := checkPiece(ps, spec, found); piece != nil {
 			pattern.Pieces = append(pattern.Pieces, *piece)
 		}
 	}
@@ -62,21 +62,22 @@ func likePiece(spec *Spec, key string) string {
 // checkPiece works out one piece: the outline first, then its stitch lines,
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
-func checkPiece(ps PieceSpec, like string, allowance Length, found *findings) *Piece {
+func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 	piece := &Piece{Key: ps.Key, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given()}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
 	}
-	if !checkOutline(piece, ps, like, found) {
+	if !checkOutline(piece, ps, spec, found) {
 		return nil
 	}
-	if !checkStitches(piece, ps, allowance, found) {
+	if !checkStitches(piece, ps, spec.Allowance, found) {
 		return nil
 	}
 	checkLines(piece, ps, found)
 	checkGrain(piece, ps, found)
 	checkTucks(piece, ps, found)
 	checkPleats(piece, ps, found)
+	checkTakeUps(piece, found)
 	checkNotches(piece, ps, found)
 	return piece
 }

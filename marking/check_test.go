@@ -91,15 +91,15 @@ hint: make it narrower
 9: piece.front.edge.top: an allowance of 3 in leaves nothing of the piece along this edge
 hint: make it narrower`},
 		{"allowances that meet", "1.6", box,
-			`6: piece.front.edge.right: nothing of this edge is left to sew: the allowances of "bottom" and "top" take up all 3 in of it
-hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour
-12: piece.front.edge.left: nothing of this edge is left to sew: the allowances of "top" and "bottom" take up all 3 in of it
-hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour`},
+			`6: piece.front.edge.right: the allowances of "bottom" and "top" leave nothing of this edge, which is 3 in long, to be sewn
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it
+12: piece.front.edge.left: the allowances of "top" and "bottom" leave nothing of this edge, which is 3 in long, to be sewn
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
 		{"a strap too narrow for its allowances", "0.375", "neck: 2,10 2,14\nshoulder: 2,14 2.625,14\narmhole: 2.625,14 2.625,10 6,9\nrest: 6,9 6,0 0,0 0,10 2,10",
-			`6: piece.front.edge.shoulder: nothing of this edge is left to sew: the allowances of "armhole" and "neck" take up all 5/8 in of it
-hint: make their allowances narrower, or this edge longer, or one edge of it and its neighbour`},
+			`6: piece.front.edge.shoulder: the allowances of "armhole" and "neck" leave nothing of this edge, which is 5/8 in long, to be sewn
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
 		{"a strap that narrows", "0.375", "neck: 1.5,10 2.3,12 2,14\nshoulder: 2,14 3.5,14\narmhole: 3.5,14 2.9,12 6,9\nrest: 6,9 6,0 0,0 0,10 1.5,10",
-			`9: piece.front.edge.armhole: the stitch lines of "armhole" and "neck" meet at (2 5/8 in, 11 3/4 in): the edges come within 5/8 in of each other, their allowances are 3/8 in and 3/8 in
+			`9: piece.front.edge.armhole: the allowances of "armhole" and "neck", 3/8 in and 3/8 in, leave nothing between them at (2 1/2 in, 11 7/8 in): the edges come within 5/8 in of each other
 hint: make the allowances narrower, or the piece wider there`},
 		{"a waist in one edge", "0.5", "edge: 3,2.7 0,3 0,0 10,0 10,3 7,2.7 | allowance = 0\nwaist: 7,2.7 6,3 5,2.5 4,3 3,2.7 | allowance = 2.6",
 			`6: piece.front.edge.waist: an allowance of 2.6 in is wider than the piece: the line inside this edge leaves it at (5 13/16 in, 0 in)
@@ -114,9 +114,11 @@ hint: did you mean "right"?`},
 			`16: piece.front.line.rule: a distance of 4 1/2 in leaves nothing of the piece along this edge
 hint: make it narrower`},
 		{"a line with a point outside", "0.25", box + "\n---\n\n[line.rule]\npoints = [[1, 1], [5, 1]]",
-			`17: piece.front.line.rule: point 2, (5 in, 1 in), lies outside the piece`},
+			`17: piece.front.line.rule.points: point 2, (5 in, 1 in), lies outside the piece
+hint: is a number wrong? x comes first, then y`},
 		{"a notch beyond the edge", "0.25", box + "\n---\n\n[notch.one]\nedge = \"right\"\nfrom = \"top\"\nat = 3.5",
-			`19: piece.front.notch.one.at: the notch leaves "right": it lies 3 1/2 in from "top", and the edge is 3 in long`},
+			`19: piece.front.notch.one.at: the notch leaves "right": it lies 3 1/2 in from "top", and the edge is 3 in long
+hint: measure from the other corner, or from another edge`},
 		{"a notch from an edge that is not next", "0.25", box + "\n---\n\n[notch.one]\nedge = \"right\"\nfrom = \"left\"\nat = 1",
 			`18: piece.front.notch.one.from: distances along "right" start at a corner with an edge next to it, and "left" is not
 hint: from is "bottom" or "top"`},
@@ -124,7 +126,8 @@ hint: from is "bottom" or "top"`},
 			`3: piece.front.grain: there is no edge or line "lfet" in this piece
 hint: did you mean "left"?`},
 		{"a grain line outside", "0.25", "grain = [[1, 1], [1, 7]]\n" + box,
-			`3: piece.front.grain: point 2 of the grain line, (1 in, 7 in), lies outside the piece`},
+			`3: piece.front.grain: point 2, (1 in, 7 in), lies outside the piece
+hint: is a number wrong? x comes first, then y`},
 		{"tucks that overlap", "0.375", yoke("spacing = \"3/8\"", "spacing = \"3/16\""),
 			`20: piece.front.tuck.yoke: the tucks overlap: their fold lines lie 3/16 in apart, and each takes up 1/4 in
 hint: fold lines of tucks that just touch lie 3/8 in apart`},
@@ -157,14 +160,16 @@ hint: did you mean "centre front"?`},
 hint: add side = "..." with the name of an edge on that side`},
 		{"two sets that overlap", "0.375", yoke() + "\n[tuck.more]\nbeside = \"centre front\"\nwidth = \"1/4\"\ncount = 1\nfirst = 2.5",
 			`29: piece.front.tuck.more: tuck 1 takes up cloth that tuck 6 of "yoke" takes up already
-hint: move the set, or make it smaller`},
+hint: move one of the two, or make it smaller`},
 		{"pleats that overlap", "0", pleated("toward = \"side\"", "toward = \"side\"\ncount = 2\nspacing = 0.5"),
 			`19: piece.front.pleat.underarm: the pleats overlap: their fold lines lie 1/2 in apart, and each takes up 3/4 in
 hint: pleats that just touch have their fold lines three depths apart`},
 		{"a pleat past the end of its edge", "0", pleated("at = \"1 1/8\"", "at = \"1/2\""),
-			`19: piece.front.pleat.underarm: the pleat leaves "armhole": its fold line lies 1/2 in and its placement line -1/4 in from "side", and the edge is 3 9/16 in long`},
+			`19: piece.front.pleat.underarm: the pleat leaves "armhole": its fold line lies 1/2 in and its placement line -1/4 in from "side", and the edge is 3 9/16 in long
+hint: move the pleat, or turn it the other way`},
 		{"a pleat beyond its edge", "0", pleated("at = \"1 1/8\"", "at = 9"),
-			`19: piece.front.pleat.underarm: the pleat leaves "armhole": its fold line lies 9 in and its placement line 8 1/4 in from "side", and the edge is 3 9/16 in long`},
+			`19: piece.front.pleat.underarm: the pleat leaves "armhole": its fold line lies 9 in and its placement line 8 1/4 in from "side", and the edge is 3 9/16 in long
+hint: move the pleat, or turn it the other way`},
 		{"a pleat that leaves the piece", "0", pleated("length = \"1 1/2\"", "length = 7"),
 			`25: piece.front.pleat.underarm.length: the pleat leaves the piece: its lines are 7 in long
 hint: make the pleat shorter`},
@@ -172,11 +177,27 @@ hint: make the pleat shorter`},
 			`24: piece.front.pleat.underarm.toward: a pleat in "armhole" cannot be folded toward "hem", which is not next to it
 hint: toward is "side" or "shoulder"`},
 		{"two pleats in one place", "0", pleated() + "\n[pleat.again]\nedge = \"armhole\"\nfrom = \"side\"\nat = 1\ndepth = \"1/4\"\ntoward = \"side\"\nlength = 1",
-			`27: piece.front.pleat.again: the pleat takes up cloth that the pleat "underarm" takes up already`},
+			`27: piece.front.pleat.again: the pleat takes up cloth that the pleat "underarm" takes up already
+hint: move one of the two, or make it smaller`},
+		{"a pleat over tucks", "0", pleated() + "\n[tuck.side]\nbeside = \"side\"\nwidth = \"1/8\"\ncount = 2\nfirst = \"1/2\"\n", `19: piece.front.pleat.underarm: the pleat takes up cloth that tuck 1 of "side" takes up already
+hint: move one of the two, or make it smaller`},
+		{"tucks a little aslant over others", "0.375", yoke() + "\n[line.rule]\npoints = [[1, 1], [1.1, 9]]\n\n[tuck.more]\nbeside = \"rule\"\nside = \"side\"\nwidth = \"1/8\"\ncount = 1\nfirst = 0.2\n", `32: piece.front.tuck.more: tuck 1 takes up cloth that tuck 3 of "yoke" takes up already
+hint: move one of the two, or make it smaller`},
+		{"a pleat along the grain in an edge along it", "0", pleated("edge = \"armhole\"", "edge = \"side\"", "from = \"side\"", "from = \"hem\"", "toward = \"side\"", "toward = \"hem\"\nrun = \"grain\""), `25: piece.front.pleat.underarm.run: a pleat cannot run along the grain here: "side" runs along it too
+hint: leave run out: the pleat then runs square to its edge`},
+		{"a line over a gap", "0", "left: 0,8 0,0\nbottom: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 5,2 0,8\n---\n\n[line.rule]\npoints = [[1, 6], [9, 6]]\n", `16: piece.front.line.rule: the line leaves the piece between its points
+hint: let it run round the gap, or make it two lines`},
+		{"a line with the name of an edge", "0", box + "\n---\n\n[line.top]\nalong = \"right\"\ndistance = 1\n", `16: piece.front.line.top: the line has the name of an edge
+hint: give the line a name of its own`},
+		{"a leaf thinner than its allowances", "1.6", "low: -5,0 -3,-1 0,-1.5 3,-1 5,0 | smooth = true\nhigh: 5,0 3,1 0,1.5 -3,1 -5,0 | smooth = true", `3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (-2 9/16 in, 9/16 in)
+hint: make the allowances narrower, or the piece wider there`},
+		{"a strap inside one edge", "0", "top: 0,10 2,10 2,14 2.625,14 2.625,10 6,9 | allowance = 0.375\nrest: 6,9 6,0 0,0 0,10", `3: piece.front.edge.top: an allowance of 3/8 in is too wide: the line inside this edge meets itself at (2 3/8 in, 9 11/16 in)
+hint: make it narrower, or the piece wider there`},
 		{"several at once", "0.375", yoke("beside = \"centre front\"", "beside = \"neck\"") + "\n[notch.one]\nedge = \"side\"\nfrom = \"hem\"\nat = 30\n\n[line.rule]\nalong = \"sied\"\ndistance = 1",
 			`21: piece.front.tuck.yoke.beside: "neck" is not straight: it bends by 15/16 in, and cloth folds along a straight line only
 hint: name a straight edge, or a straight line of the piece
 32: piece.front.notch.one.at: the notch leaves "side": it lies 30 in from "hem", and the edge is 11 9/16 in long
+hint: measure from the other corner, or from another edge
 35: piece.front.line.rule.along: there is no edge "sied" in this piece
 hint: did you mean "side"?`},
 	} {

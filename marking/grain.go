@@ -45,11 +45,8 @@ func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
 			found.add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		for i, q := range ends {
-			if !piece.Outline.Holds(q) && !piece.tree.Nearer(q, cornerTolerance) {
-				found.add(Place{ps.GrainPoints.Place.Path, ps.GrainPoints.Lines[i]}, "",
-					"point %d of the grain line, %s, lies outside the piece", i+1, found.point(q))
-			}
+		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.Grain) {
+			found.add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
 		}
 	}
 }

@@ -23,6 +23,10 @@ var lineRoles = map[string]Role{
 func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 	for _, ls := range ps.Lines {
 		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.Value], Along: -1}
+		if piece.edge(ls.Key) >= 0 {
+			found.add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
+			continue
+		}
 		if ls.Along.Given() {
 			line.Along = found.findEdge(piece, ls.Along)
 			if line.Along < 0 {
@@ -34,10 +38,8 @@ func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 			if ls.Smooth {
 				line.Path = plane.Curve(ls.Points.List, plane.Point{}, plane.Point{})
 			}
-			for i, q := range ls.Points.List {
-				if !piece.Outline.Holds(q) && !piece.tree.Nearer(q, cornerTolerance) {
-					found.add(Place{ls.Place.Path, ls.Points.Lines[i]}, "", "point %d, %s, lies outside the piece", i+1, found.point(q))
-				}
+			if piece.checkPlaces(ls.Points, found) && !piece.keeps(line.Path) {
+				found.add(ls.Place, "let it run round the gap, or make it two lines", "the line leaves the piece between its points")
 			}
 		}
 		if line.Path.Length() < leastLine {
@@ -50,6 +52,19 @@ func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 	}
 }
 
+// checkPlaces looks whether each of the points of a line lies on the piece.
+func (p *Piece) checkPlaces(points Points, found *findings) bool {
+	ok := true
+	for i, q := range points.List {
+		if !p.tree.Holds(q) && !p.tree.Nearer(q, cornerTolerance) {
+			found.add(Place{points.Place.Path, points.Lines[i]}, "is a number wrong? x comes first, then y",
+				"point %d, %s, lies outside the piece", i+1, found.point(q))
+			ok = false
+		}
+	}
+	return ok
+}
+
 // parallelLine returns the line at a distance inside an edge, fitted to the
 // piece like a stitch line.
 func parallelLine(piece *Piece, ls LineSpec, along int, found *findings) plane.Path {
@@ -58,7 +73,8 @@ func parallelLine(piece *Piece, ls LineSpec, along int, found *findings) plane.P
 	raw := make([]*plane.Tree, len(piece.Edges))
 	before, after := piece.neighbours(along)
 	for _, k := range []int{before, after} {
-		// That there is a line was found when the stitch lines were.
+		// That there is a line was found when the stitch lines were; how far
+		// its ends run out makes no difference to that.
 		line, _ := plane.Offset(piece.Edges[k].Path, piece.Edges[k].Allowance, run)
 		raw[k] = plane.NewTree(line.Path)
 	}

@@ -21,8 +21,8 @@ func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 		if !ok {
 			continue
 		}
-		if length := w.path.Length(); s.At.MM > length {
-			found.add(s.At.Place, "", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
+		if length := w.path.Length(); s.At.MM > length+samePoint {
+			found.add(s.At.Place, "measure from the other corner, or from another edge", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
 				s.Edge.Value, found.given(s.At.MM), s.From.Value, found.mm(length))
 			continue
 		}
@@ -31,6 +31,14 @@ func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
 			long = a
 		}
-		piece.Notches = append(piece.Notches, NotchMark{s.Key, plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}})
+		notch := plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}
+		// In a sharp corner it must not cut through to the other edge.
+		for _, c := range plane.Crossings(plane.NewTree(notch), piece.tree) {
+			if c.A > samePoint {
+				notch = notch.Between(0, c.A/2)
+				break
+			}
+		}
+		piece.Notches = append(piece.Notches, NotchMark{s.Key, notch})
 	}
 }

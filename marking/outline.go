@@ -37,9 +37,8 @@ const (
 )
 
 // checkOutline finds the outline of a piece and its edges. It returns false
-// when there is none. like is another piece whose key this one's may be a slip
-// for, or "": edges under a misspelt key make a piece of their own.
-func checkOutline(piece *Piece, ps PieceSpec, like string, found *findings) bool {
+// when there is none.
+func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool {
 	before := len(found.list)
 	for _, es := range ps.Edges {
 		checkPoints(es, found)
@@ -47,7 +46,7 @@ func checkOutline(piece *Piece, ps PieceSpec, like string, found *findings) bool
 	if len(found.list) > before {
 		return false
 	}
-	order, ok := chainEdges(ps, like, found)
+	order, ok := chainEdges(ps, spec, found)
 	if !ok {
 		return false
 	}
@@ -109,8 +108,8 @@ type edgeEnd struct {
 
 // chainEdges puts the edges in the order in which they follow each other. It
 // gives corners that nearly meet the very same point.
-func chainEdges(ps PieceSpec, like string, found *findings) ([]orientedEdge, bool) {
-	partner, ok := pairEnds(ps, like, found)
+func chainEdges(ps PieceSpec, spec *Spec, found *findings) ([]orientedEdge, bool) {
+	partner, ok := pairEnds(ps, spec, found)
 	if !ok {
 		return nil, false
 	}
@@ -149,7 +148,7 @@ func chainEdges(ps PieceSpec, like string, found *findings) ([]orientedEdge, boo
 }
 
 // pairEnds finds for every end the end it shares a corner with.
-func pairEnds(ps PieceSpec, like string, found *findings) (map[edgeEnd]edgeEnd, bool) {
+func pairEnds(ps PieceSpec, spec *Spec, found *findings) (map[edgeEnd]edgeEnd, bool) {
 	var ends []edgeEnd
 	for i := range ps.Edges {
 		ends = append(ends, edgeEnd{i, false}, edgeEnd{i, true})
@@ -185,15 +184,18 @@ func pairEnds(ps PieceSpec, like string, found *findings) (map[edgeEnd]edgeEnd, 
 			ok = false
 		}
 	}
-	reportGaps(ps, like, open, place, found)
+	reportGaps(ps, spec, open, place, found)
 	return partner, ok && len(open) == 0
 }
 
 // reportGaps says of every open end which other open end it is nearest to, and
 // how far apart they are. A gap between two ends is told once.
-func reportGaps(ps PieceSpec, like string, open []edgeEnd, place func(edgeEnd) plane.Point, found *findings) {
-	asks := ""
-	if like != "" {
+func reportGaps(ps PieceSpec, spec *Spec, open []edgeEnd, place func(edgeEnd) plane.Point, found *findings) {
+	asks := "" // edges under a misspelt key make a piece of their own
+	if len(open) == 0 {
+		return
+	}
+	if like := likePiece(spec, ps.Key); like != "" {
 		asks = fmt.Sprintf("; is this piece meant to be %q?", like)
 	}
 	told := map[edgeEnd]bool{}

@@ -24,8 +24,7 @@ type Pleat struct {
 	Placement plane.Path
 	Arrow     plane.Path // from fold to placement
 
-	edge int
-	took stretch // along the edge in its own direction
+	place Place
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
@@ -34,6 +33,10 @@ func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
 // arrowDown is how far down the lines of a pleat its arrow stands, as a share
 // of their length: clear of the seam, and of the end.
 const arrowDown = 0.6
+
+// leastSlant bounds the sine of the angle between an edge and the lines of a
+// pleat in it (15 degrees): flatter ones would run along the edge.
+const leastSlant = 0.26
 
 // checkPleats works out the pleats of a piece.
 func checkPleats(piece *Piece, ps PieceSpec, found *findings) {
@@ -97,7 +100,7 @@ func layPleats(piece *Piece, s PleatSpec, w walk, toward float64, found *finding
 		return
 	}
 	for k := range count {
-		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, edge: w.edge}
+		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, place: s.Place}
 		if !layPleat(piece, &p, s, w, toward, found) {
 			return
 		}
@@ -114,22 +117,19 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	if s.Run.Value == "grain" {
 		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Cross(q.Sub(fold))) }
 	}
+	if s.Run.Value == "grain" {
+		if _, along := w.path.At(p.At); math.Abs(piece.grain.Cross(along)) < leastSlant {
+			found.add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
+				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.Value)
+			return false
+		}
+	}
 	place, placed := firstAt(w.path, p.At, toward, p.TakeUp(), away)
 	if p.At > length || !placed {
-		found.add(s.Place, "",
+		found.add(s.Place, "move the pleat, or turn it the other way",
 			"the pleat leaves %q: its fold line lies %s and its placement line %s from %q, and the edge is %s long",
 			s.Edge.Value, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.Value, found.mm(length))
 		return false
-	}
-	p.took = stretch{math.Min(p.At, place), math.Max(p.At, place)}
-	if w.inward < 0 {
-		p.took = stretch{length - p.took.to, length - p.took.from}
-	}
-	for _, other := range piece.Pleats {
-		if other.edge == p.edge && math.Min(other.took.to, p.took.to)-math.Max(other.took.from, p.took.from) > samePoint {
-			found.add(s.Place, "", "the pleat takes up cloth that the pleat %q takes up already", other.Key)
-			return false
-		}
 	}
 	placement, _ := w.path.At(place)
 	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
@@ -144,23 +144,6 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 		if !piece.keeps(line) {
 			found.add(s.Length.Place, "make the pleat shorter",
 				"the pleat leaves the piece: its lines are %s long", found.given(s.Length.MM))
-			return false
-		}
-	}
-	return true
-}
-
-// keeps reports whether a line stays on the piece. It may run along the
-// outline, as the placement line of a pleat at the very end of a strip does.
-func (p *Piece) keeps(line plane.Path) bool {
-	stops := []float64{0}
-	for _, c := range plane.Crossings(plane.NewTree(line), p.tree) {
-		stops = append(stops, c.A)
-	}
-	stops = append(stops, line.Length())
-	for k := 1; k < len(stops); k++ {
-		middle, _ := line.At((stops[k-1] + stops[k]) / 2)
-		if !p.Outline.Holds(middle) && !p.tree.Nearer(middle, leastLine) {
 			return false
 		}
 	}

@@ -18,6 +18,9 @@ const MaxFileSize = 10 << 20
 const (
 	maxCut   = 99  // the most pieces cut from one outline
 	maxFolds = 500 // the most tucks, or pleats, of one set
+	// mostOfAKind is the most pieces, or edges, lines, sets or notches of one
+	// piece. Each may have to be held against each other.
+	mostOfAKind = 1000
 	// maxProblems is how many mistakes are listed; the rest is counted.
 	maxProblems = 100
 )

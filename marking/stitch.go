@@ -2,6 +2,7 @@ package marking
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -20,9 +21,14 @@ import (
 
 const (
 	// runOut bounds how far past the end of its edge, in allowances, a stitch
-	// line may run to reach the cutting line. Corners of up to 172 degrees
-	// lie within it.
+	// line may run to reach the cutting line: as far as it must at a corner
+	// that turns by leastTurn.
 	runOut = 8
+
+	// leastTurn is how far, in radians (8 degrees), the outline must turn at
+	// the end of an edge for it to be a corner whose stitch lines cross. Where
+	// it turns less, one seam goes on into the other.
+	leastTurn = 8 * math.Pi / 180
 
 	// leastLine is the length, in mm, below which a stretch of a line, or of
 	// cloth between two lines, is nothing but rounding.
@@ -128,37 +134,51 @@ type stretch struct{ from, to float64 }
 // insideStretches returns the parts of a line that lie inside the outline, in
 // order. Parts that only touch it, or run along it, are not inside.
 func (p *Piece) insideStretches(line *plane.Tree) []stretch {
-	path := line.Path()
-	stops := []float64{0}
-	for _, c := range plane.Crossings(line, p.tree) {
-		stops = append(stops, c.A)
-	}
-	stops = append(stops, path.Length())
 	var inside []stretch
-	for k := 1; k < len(stops); k++ {
-		from, to := stops[k-1], stops[k]
-		if to-from < samePoint {
+	for _, s := range p.divide(line) {
+		middle := line.At((s.from + s.to) / 2)
+		if s.to-s.from < samePoint || !p.tree.Holds(middle) ||
+			p.tree.Nearer(middle, math.Min(samePoint, (s.to-s.from)/1000)) {
 			continue
 		}
-		middle, _ := path.At((from + to) / 2)
-		if !p.Outline.Holds(middle) || p.tree.Nearer(middle, math.Min(samePoint, (to-from)/1000)) {
-			continue
-		}
-		if n := len(inside); n > 0 && from-inside[n-1].to < samePoint {
-			inside[n-1].to = to
+		if n := len(inside); n > 0 && s.from-inside[n-1].to < samePoint {
+			inside[n-1].to = s.to
 		} else {
-			inside = append(inside, stretch{from, to})
+			inside = append(inside, s)
 		}
 	}
 	return inside
 }
 
+// keeps reports whether a line stays on the piece. It may run along the
+// outline, as the placement line of a pleat at the very end of a strip does.
+func (p *Piece) keeps(line plane.Path) bool {
+	tree := plane.NewTree(line)
+	for _, s := range p.divide(tree) {
+		middle := tree.At((s.from + s.to) / 2)
+		if !p.tree.Holds(middle) && !p.tree.Nearer(middle, leastLine) {
+			return false
+		}
+	}
+	return true
+}
+
+// divide cuts a line wherever it meets the outline.
+func (p *Piece) divide(line *plane.Tree) []stretch {
+	var parts []stretch
+	from := 0.0
+	for _, c := range plane.Crossings(line, p.tree) {
+		parts = append(parts, stretch{from, c.A})
+		from = c.A
+	}
+	return append(parts, stretch{from, line.Length()})
+}
+
 // fit returns the part of a raw line that is drawn: it must lie on the piece in
 // one stretch. raw holds the raw lines of the neighbours' own insets.
 func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, found *findings) plane.Path {
-	length := line.Path().Length()
-	// Where the line lies beside the two ends of its edge.
-	first, last := math.Min(run, length/2), math.Max(length-run, length/2)
+	// What lies beside the edge is what has not been run out.
+	first, last := run, line.Length()-run
 	var own []stretch // what lies beside the edge, not on a run-out end
 	for _, s := range p.insideStretches(line) {
 		if math.Min(s.to, last)-math.Max(s.from, first) > leastLine {
@@ -170,18 +190,18 @@ func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, 
 		found.nothingLeft(in)
 		return nil
 	case len(own) > 1:
-		at, _ := line.Path().At(own[0].to)
 		found.add(in.place, "make it narrower, or the piece wider there",
-			"%s of %s is wider than the piece: the line inside this edge leaves it at %s", in.what, found.given(in.d), found.point(at))
+			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
+			in.what, found.given(in.d), found.point(line.At(own[0].to)))
 		return nil
 	}
 	before, after := p.neighbours(in.edge)
 	from, to := own[0].from, own[0].to
 	if from < first && !p.runsOut(before, in.edge, first-from, in.d) {
-		from = math.Max(from, meeting(line, raw[before], first, p.cornerReach(before, in.edge, in.d)))
+		from = math.Max(from, meeting(line, raw[before], first, raw[before].Length()-run, p.cornerReach(before, in.edge, in.d)))
 	}
 	if to > last && !p.runsOut(in.edge, after, to-last, in.d) {
-		to = math.Min(to, meeting(line, raw[after], last, p.cornerReach(in.edge, after, in.d)))
+		to = math.Min(to, meeting(line, raw[after], last, run, p.cornerReach(in.edge, after, in.d)))
 	}
 	return line.Path().Between(from, to)
 }
@@ -190,8 +210,14 @@ func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, 
 // stitch line at distance d that must go on by the given length reaches a
 // cutting line that a maker would rule it to.
 func (p *Piece) runsOut(before, after int, by, d float64) bool {
+	return p.turn(before, after) > leastTurn && by <= runOut*d
+}
+
+// turn returns how far the outline turns at the corner between two consecutive
+// edges, in radians: positive where the corner points out of the piece.
+func (p *Piece) turn(before, after int) float64 {
 	in, out := p.Edges[before].Path.EndDirection(), p.Edges[after].Path.StartDirection()
-	return in.Cross(out) > 0 && by <= runOut*d
+	return math.Atan2(in.Cross(out), in.Dot(out))
 }
 
 // cornerReach returns how far from the corner between two consecutive edges, in
@@ -200,23 +226,24 @@ func (p *Piece) runsOut(before, after int, by, d float64) bool {
 // unequal distances at a corner that hardly turns meet much farther off, where
 // nobody would look for it; their seams have a step at the corner instead.
 func (p *Piece) cornerReach(before, after int, d float64) float64 {
-	in, out := p.Edges[before].Path.EndDirection(), p.Edges[after].Path.StartDirection()
-	half := math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) / 2
+	half := math.Abs(p.turn(before, after)) / 2
 	widest := max(d, p.Edges[before].Allowance, p.Edges[after].Allowance)
-	return widest * max(1, 1.5*math.Tan(half))
+	return widest * min(max(1, 1.5*math.Tan(half)), runOut)
 }
 
 // meeting returns how far along a line it meets its neighbour's line within
-// reach of the place at, or that place when it does not: when the two are
+// reach of their corner, which lies beside the place at of the one and the
+// place there of the other; or at, when they do not meet: when the two are
 // parallel, or in one, as beside a seam that goes straight on.
-func meeting(line, neighbour *plane.Tree, at, reach float64) float64 {
-	if here, _ := line.Path().At(at); neighbour.Nearer(here, rounding) {
+func meeting(line, neighbour *plane.Tree, at, there, reach float64) float64 {
+	if neighbour.Nearer(line.At(at), rounding) {
 		return at
 	}
-	best, off := at, reach
+	best, off := at, 2*reach
 	for _, c := range plane.Crossings(line, neighbour) {
-		if away := math.Abs(c.A - at); away < off {
-			best, off = c.A, away
+		a, b := math.Abs(c.A-at), math.Abs(c.B-there)
+		if a < reach && b < reach && a+b < off {
+			best, off = c.A, a+b
 		}
 	}
 	return best
@@ -227,38 +254,81 @@ func meeting(line, neighbour *plane.Tree, at, reach float64) float64 {
 func checkSewn(piece *Piece, found *findings) bool {
 	n := len(piece.Edges)
 	lines := make([]*plane.Tree, n)
+	sewn := make([]stretch, n)
 	for i, e := range piece.Edges {
 		lines[i] = plane.NewTree(e.Line)
+		sewn[i] = stretch{0, lines[i].Length()}
 	}
-	sewn := make([]stretch, n)
+	for before := range piece.Edges {
+		_, after := piece.neighbours(before)
+		// Where the two lines do not meet at their corner, each is sewn to
+		// its end: next to an edge that is not sewn, or at a step.
+		if c, meet := piece.cornerCrossing(before, after, lines); meet {
+			sewn[before].to, sewn[after].from = c.A, c.B
+		}
+	}
 	ok := true
 	for i := range piece.Edges {
 		e := &piece.Edges[i]
-		before, after := piece.neighbours(i)
-		sewn[i] = stretch{0, e.Line.Length()}
-		// Next to a neighbour that is not sewn the line counts to its end.
-		if c := plane.Crossings(lines[i], lines[before]); len(c) > 0 {
-			sewn[i].from = c[0].A
-		}
-		if c := plane.Crossings(lines[i], lines[after]); len(c) > 0 {
-			sewn[i].to = c[len(c)-1].A
-		}
-		if sewn[i].to-sewn[i].from < leastSeam {
-			found.add(e.place, "make their allowances narrower, or this edge longer, or one edge of it and its neighbour",
-				"nothing of this edge is left to sew: the allowances of %q and %q take up all %s of it",
-				piece.Edges[before].Key, piece.Edges[after].Key, found.mm(e.Path.Length()))
+		left := sewn[i].to - sewn[i].from
+		if left < leastSeam && left < e.Path.Length()-leastLine {
+			before, after := piece.neighbours(i)
+			found.add(e.place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it",
+				"the allowances of %q and %q leave %s of this edge, which is %s long, to be sewn",
+				piece.Edges[before].Key, piece.Edges[after].Key, found.nothingOr(left), found.mm(e.Path.Length()))
 			ok = false
 			continue
 		}
 		e.Sewn = e.Line.Between(sewn[i].from, sewn[i].to)
 	}
-	if !ok {
-		return false
+	return ok && checkBetween(piece, found)
+}
+
+// nothingOr prints a length, or says that it is none.
+func (f *findings) nothingOr(v float64) string {
+	if v < leastLine {
+		return "nothing"
 	}
+	return f.mm(v)
+}
+
+// cornerCrossing returns where the lines of two consecutive edges cross at the
+// corner between them: A along the first, B along the second. Elsewhere they
+// may cross again.
+func (p *Piece) cornerCrossing(before, after int, lines []*plane.Tree) (plane.Crossing, bool) {
+	a, b := p.Edges[before], p.Edges[after]
+	// Where each line lies beside the end of its edge.
+	footA := a.Path[len(a.Path)-1].Add(a.Path.EndDirection().Left().Mul(a.Allowance))
+	footB := b.Path[0].Add(b.Path.StartDirection().Left().Mul(b.Allowance))
+	reach := p.cornerReach(before, after, 0) + leastLine
+	var best plane.Crossing
+	nearest := 2 * reach
+	for _, c := range plane.Crossings(lines[before], lines[after]) {
+		if away := c.At.Distance(footA) + c.At.Distance(footB); away < nearest {
+			best, nearest = c, away
+		}
+	}
+	return best, nearest < 2*reach
+}
+
+// checkBetween looks whether each seam keeps clear of the allowances of all
+// other edges. A seam may lie beside its neighbour's allowance only at the
+// corner they share, where unequal allowances leave a step.
+func checkBetween(piece *Piece, found *findings) bool {
+	n := len(piece.Edges)
+	edges, seams := make([]*plane.Tree, n), make([]*plane.Tree, n)
+	for i, e := range piece.Edges {
+		edges[i], seams[i] = plane.NewTree(e.Path), plane.NewTree(e.Sewn)
+	}
+	ok := true
 	for i := range piece.Edges {
 		for j := i + 1; j < n; j++ {
-			if c, meet := within(plane.Crossings(lines[i], lines[j]), sewn[i], sewn[j]); meet {
-				reportMeeting(piece, i, j, c.At, found)
+			at, meet := piece.intrudes(i, j, seams, edges)
+			if !meet {
+				at, meet = piece.intrudes(j, i, seams, edges)
+			}
+			if meet {
+				reportMeeting(piece, i, j, at, edges, found)
 				ok = false
 			}
 		}
@@ -266,25 +336,51 @@ func checkSewn(piece *Piece, found *findings) bool {
 	return ok
 }
 
-// within returns the first crossing that lies inside both stretches, not at
-// their ends.
-func within(crossings []plane.Crossing, a, b stretch) (plane.Crossing, bool) {
-	for _, c := range crossings {
-		if c.A > a.from+leastLine && c.A < a.to-leastLine && c.B > b.from+leastLine && c.B < b.to-leastLine {
-			return c, true
+// intrudes returns a place where the seam of edge i lies within the allowance
+// of edge j. Two paths that do not cross are nearest at a point of one of them.
+func (p *Piece) intrudes(i, j int, seams, edges []*plane.Tree) (plane.Point, bool) {
+	reach := p.Edges[j].Allowance - leastLine
+	if p.Edges[i].Allowance == 0 || reach <= 0 || !seams[i].Bounds().Grown(reach).Meets(edges[j].Bounds()) {
+		return plane.Point{}, false
+	}
+	var corners []plane.Point
+	if _, after := p.neighbours(i); after == j {
+		corners = append(corners, p.Edges[j].Path[0])
+	}
+	if before, _ := p.neighbours(i); before == j {
+		corners = append(corners, p.Edges[i].Path[0])
+	}
+	step := 1.5 * max(p.Edges[i].Allowance, p.Edges[j].Allowance)
+	beside := func(q plane.Point) bool {
+		return slices.ContainsFunc(corners, func(c plane.Point) bool { return c.Distance(q) < step })
+	}
+	for _, pair := range [][2]*plane.Tree{{seams[i], edges[j]}, {edges[j], seams[i]}} {
+		for _, q := range pair[0].Path() {
+			if pair[1].Nearer(q, reach) && !beside(q) {
+				return q, true
+			}
 		}
 	}
-	return plane.Crossing{}, false
+	return plane.Point{}, false
 }
 
-func reportMeeting(piece *Piece, i, j int, at plane.Point, found *findings) {
+func reportMeeting(piece *Piece, i, j int, at plane.Point, edges []*plane.Tree, found *findings) {
 	a, b := piece.Edges[i], piece.Edges[j]
+	before, after := piece.neighbours(i)
+	if j == before || j == after {
+		found.add(a.place, "make the allowances narrower, or the piece wider there",
+			"the allowances of %q and %q, %s and %s, leave nothing between them at %s",
+			a.Key, b.Key, found.given(a.Allowance), found.given(b.Allowance), found.point(at))
+		return
+	}
 	width := math.Inf(1)
-	other := plane.NewTree(b.Path)
 	for _, q := range a.Path {
-		width = other.Distance(q, width)
+		width = edges[j].Distance(q, width)
+	}
+	for _, q := range b.Path {
+		width = edges[i].Distance(q, width)
 	}
 	found.add(a.place, "make the allowances narrower, or the piece wider there",
-		"the stitch lines of %q and %q meet at %s: the edges come within %s of each other, their allowances are %s and %s",
-		a.Key, b.Key, found.point(at), found.mm(width), found.given(a.Allowance), found.given(b.Allowance))
+		"the allowances of %q and %q, %s and %s, leave nothing between them at %s: the edges come within %s of each other",
+		a.Key, b.Key, found.given(a.Allowance), found.given(b.Allowance), found.point(at), found.mm(width))
 }

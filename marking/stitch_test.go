@@ -3,6 +3,8 @@ package marking
 import (
 	"fmt"
 	"math"
+	"math/rand"
+	"slices"
 	"strings"
 	"testing"
 
@@ -202,6 +204,153 @@ func TestStitchLinesKeepTheirAllowance(t *testing.T) {
 				require.True(t, piece.Outline.Holds(q) || piece.tree.Nearer(q, leastLine), "%s, %s stays on the piece", name, e.Key)
 			}
 		}
+	}
+}
+
+// The seam of a whole outline with one allowance is its inset with sharp
+// corners, however the outline is divided into edges: all of its sides, or two
+// or three edges that turn corners of their own. The inset is worked out here
+// side by side, and used where it is simple, turns none of its sides round and
+// keeps the distance everywhere.
+func TestSeamsAddUpToTheInset(t *testing.T) {
+	r := rand.New(rand.NewSource(11))
+	held := 0
+	for range 6000 {
+		allowance := []float64{0.25, 0.375, 0.5}[r.Intn(3)]
+		outline := randomOutline(r)
+		want, ok := sharpInset(outline, allowance)
+		if !ok {
+			continue
+		}
+		held++
+		n := len(outline)
+		each := make([]int, n)
+		for i := range each {
+			each[i] = i
+		}
+		some := r.Perm(n)[:2+r.Intn(2)]
+		slices.Sort(some)
+		for _, corners := range [][]int{each, some} {
+			text := fmt.Sprintf("allowance = %g\n", allowance) + sketch(divided(outline, corners))
+			pattern, err := check(text)
+			require.NoError(t, err, text)
+			sum := 0.0
+			for _, e := range pattern.Pieces[0].Edges {
+				sum += e.Sewn.Length() / 25.4
+			}
+			require.InDelta(t, want, sum, 0.005, "%d edges\n%s", len(corners), text)
+		}
+	}
+	t.Logf("%d outlines were held", held)
+	assert.Greater(t, held, 400)
+}
+
+// randomOutline returns the corners of a simple outline, counter-clockwise, in
+// inches, as they are printed.
+func randomOutline(r *rand.Rand) plane.Path {
+	n := 4 + r.Intn(9)
+	var angles []float64
+	for range n {
+		angles = append(angles, 2*math.Pi*r.Float64())
+	}
+	slices.Sort(angles)
+	var p plane.Path
+	for _, a := range angles {
+		sin, cos := math.Sincos(a)
+		radius := 3 + 7*r.Float64()
+		q := plane.Point{X: math.Round(radius*cos*100) / 100, Y: math.Round(radius*sin*100) / 100}
+		if len(p) == 0 || q.Distance(p[len(p)-1]) > 1 {
+			p = append(p, q)
+		}
+	}
+	return p
+}
+
+// sharpInset returns the length of the inset of a closed outline.
+func sharpInset(p plane.Path, d float64) (float64, bool) {
+	n := len(p)
+	if n < 4 || p.Area() <= 0 || p[0].Distance(p[n-1]) < 1 {
+		return 0, false
+	}
+	var q plane.Path
+	for i := range n {
+		in, out := p[i].Sub(p[(i+n-1)%n]).Unit(), p[(i+1)%n].Sub(p[i]).Unit()
+		turn := math.Atan2(in.Cross(out), in.Dot(out))
+		if math.Abs(turn) < 0.15 || math.Abs(turn) > 2 {
+			return 0, false // nearly straight on, or nearly back
+		}
+		q = append(q, p[i].Add(in.Left().Mul(d)).Sub(in.Mul(d*math.Tan(turn/2))))
+	}
+	for i := range n {
+		if q[(i+1)%n].Sub(q[i]).Dot(p[(i+1)%n].Sub(p[i]).Unit()) < 0.2 {
+			return 0, false
+		}
+	}
+	q = append(q, q[0])
+	outline := plane.NewTree(append(slices.Clone(p), p[0]))
+	for i := range n {
+		for share := 0.0; share < 1; share += 0.02 {
+			if outline.Nearer(q[i].Toward(q[i+1], share), d-1e-6) {
+				return 0, false
+			}
+		}
+	}
+	_, _, _, crosses := plane.SelfCrossing(plane.NewTree(q))
+	return q.Length(), !crosses
+}
+
+// divided writes an outline as a sketch whose edges meet at the given corners.
+func divided(p plane.Path, corners []int) string {
+	var b strings.Builder
+	for i, from := range corners {
+		to := corners[(i+1)%len(corners)]
+		if to <= from {
+			to += len(p)
+		}
+		fmt.Fprintf(&b, "edge %d:", i)
+		for k := from; k <= to; k++ {
+			fmt.Fprintf(&b, " %g,%g", p[k%len(p)].X, p[k%len(p)].Y)
+		}
+		b.WriteString("\n")
+	}
+	return b.String()
+}
+
+// Pieces that once were refused, or sewn wrong, for no fault of theirs.
+func TestSewnParts(t *testing.T) {
+	for _, c := range []struct {
+		name, text, edge string
+		want             float64 // inches
+	}{
+		{"a slanted seam in two edges: the lower", "cf: 0,10 0,0\nhem: 0,0 6,0\nside: 6,0 5.5,5\nupper: 5.5,5 5.3,7\ntop: 5.3,7 0,10", "side", 4.6104},
+		{"a slanted seam in two edges: the upper", "cf: 0,10 0,0\nhem: 0,0 6,0\nside: 6,0 5.5,5\nupper: 5.5,5 5.3,7\ntop: 5.3,7 0,10", "upper", 1.8157},
+		{"a hem that hardly turns", "cf: 0,14 0,0\nhem1: 0,0 6,0 | allowance = 2.25\nhem2: 6,0 12,0.1 | allowance = 2.25\nside: 12,0.1 11,14\ntop: 11,14 0,14", "hem1", 5.6063},
+		{"two edges, one corner straight on", "a: 0,0 10,0 10,8 5,8\nb: 5,8 0,8 0,0", "a", 9.25 + 7.25 + 4.625},
+		{"two edges, the other not sewn", "a: 0,0 10,0 10,8 5,8\nb: 5,8 0,8 0,0 | allowance = 0", "a", 9.625 + 7.25 + 4.625},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece := sketched(t, "0.375", c.text)
+			assert.InDelta(t, c.want, piece.Edges[piece.edge(c.edge)].Sewn.Length()/25.4, 0.0006)
+		})
+	}
+}
+
+// A bonnet crown: more than half a circle in one edge, with a straight neck
+// that carries a casing.
+func TestHorseshoe(t *testing.T) {
+	for _, degrees := range []float64{200, 240, 270, 300} {
+		var arc []string
+		for k := range 41 {
+			sin, cos := math.Sincos((90 - degrees/2 + degrees*float64(k)/40) * math.Pi / 180)
+			arc = append(arc, fmt.Sprintf("%.5f,%.5f", 3*cos, 3*sin))
+		}
+		piece := sketched(t, "0.375", "round: "+strings.Join(arc, " ")+"\nneck: "+arc[40]+" "+arc[0]+" | hem = 0.5; turn = 0.25")
+		round := piece.Edges[piece.edge("round")]
+		crown := plane.NewTree(round.Path)
+		for _, q := range round.Sewn {
+			require.False(t, crown.Nearer(q, round.Allowance-rounding), "%g degrees", degrees)
+		}
+		assert.Greater(t, round.Sewn.Length(), 0.7*round.Path.Length(), "%g degrees", degrees)
 	}
 }
 

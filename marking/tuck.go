@@ -67,15 +67,15 @@ func checkTucks(piece *Piece, ps PieceSpec, found *findings) {
 		if t.base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 			continue
 		}
-		if checkTakeUps(piece, t, found) && layTucks(piece, &t, ts, found) {
+		if checkSpaces(t, found) && layTucks(piece, &t, ts, found) {
 			piece.Tucks = append(piece.Tucks, t)
 		}
 	}
 }
 
-// checkTakeUps looks whether the cloth can be folded as it is asked to be:
-// within the set, against the base, and against the sets before it.
-func checkTakeUps(piece *Piece, t Tuck, found *findings) bool {
+// checkSpaces looks whether the cloth can be folded as the set asks for: within
+// the set, and against the base.
+func checkSpaces(t Tuck, found *findings) bool {
 	if t.Count > 1 && t.Space < 2*t.Width-samePoint {
 		found.add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.given(3*t.Width)),
 			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.given(t.Space), found.given(2*t.Width))
@@ -130,7 +130,7 @@ func layTucks(piece *Piece, t *Tuck, ts TuckSpec, found *findings) bool {
 	if end.given {
 		t.End = plane.Path{t.base.at(t.takesUp(0).from, end.v), t.base.at(t.takesUp(t.Count-1).to, end.v)}
 	}
-	return checkAgainstOthers(piece, t, found)
+	return true
 }
 
 // onRim reports whether a line at u runs along the nearest or the farthest
@@ -158,17 +158,15 @@ func findEnd(piece *Piece, t *Tuck, ts TuckSpec, found *findings) (tuckEnd, bool
 		return tuckEnd{}, false
 	}
 	e := piece.Edges[i]
-	_, reach := t.base.extent(piece.Outline)
-	line := plane.NewTree(plane.Path{t.base.at(0, reach.from), t.base.at(0, reach.to)})
-	meets := plane.Crossings(plane.NewTree(e.Line), line)
-	if i == t.base.edge || len(meets) == 0 {
+	begin, along, meets := t.base.meets(piece, e.Line)
+	if i == t.base.edge || !meets {
 		found.add(ts.Below.Place, "name the edge at whose stitch line the tucks begin",
 			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, t.base.name)
 		return tuckEnd{}, false
 	}
 	// The cloth lies to the left of every edge's line.
-	_, dir := e.Line.At(meets[0].A)
-	end := tuckEnd{given: true, down: 1, begin: t.base.v(meets[0].At)}
+	_, dir := e.Line.At(along)
+	end := tuckEnd{given: true, down: 1, begin: begin}
 	if dir.Left().Dot(t.base.along) < 0 {
 		end.down = -1
 	}
@@ -226,44 +224,3 @@ func reportEndOutside(t *Tuck, k int, u float64, end tuckEnd, chords []stretch, 
 		"the end line lies outside the piece: at tuck %d, %s from %q, the cloth ends %s below the stitch line of %q, and the tucks are to end %s below it",
 		k+1, found.mm(u), t.base.name, found.mm(max(0, lowest)), ts.Below.Value, found.given(ts.Length.MM))
 }
-
-// checkAgainstOthers looks whether any tuck takes up cloth that a tuck of an
-// earlier set takes up already.
-func checkAgainstOthers(piece *Piece, t *Tuck, found *findings) bool {
-	for _, other := range piece.Tucks {
-		if a, b, clash := clashing(t, &other); clash {
-			found.add(t.place, "move the set, or make it smaller",
-				"tuck %d takes up cloth that tuck %d of %q takes up already", a+1, b+1, other.Key)
-			return false
-		}
-	}
-	return true
-}
-
-// clashing returns the first two tucks of two sets that take up the same
-// cloth. Sets that run across each other do not clash: one is stitched after
-// the other.
-func clashing(s, t *Tuck) (k, l int, clash bool) {
-	if math.Abs(s.base.along.Cross(t.base.along)) > parallel {
-		return 0, 0, false
-	}
-	for k := range s.Each {
-		for l := range t.Each {
-			for _, f := range t.Each[l].Fold {
-				u, vs := s.base.extent(f)
-				if math.Abs(u.from-s.Flat(k)) > s.Width+t.Width-samePoint {
-					continue
-				}
-				for _, g := range s.Each[k].Fold {
-					if _, own := s.base.extent(g); math.Min(own.to, vs.to)-math.Max(own.from, vs.from) > leastLine {
-						return k, l, true
-					}
-				}
-			}
-		}
-	}
-	return 0, 0, false
-}
-
-// parallel bounds the sine of the angle between lines that count as parallel.
-const parallel = 1e-3

@@ -32,7 +32,7 @@ func creases(p *Piece) (folds, stitching string) {
 	return strings.Join(f, " "), strings.Join(s, " ")
 }
 
-func takeUp(p *Piece) float64 {
+func tookUp(p *Piece) float64 {
 	sum := 0.0
 	for _, t := range p.Tucks {
 		sum += t.TakeUp() / 25.4
@@ -59,7 +59,7 @@ func TestPublishedTucks(t *testing.T) {
 		{"touching tucks of 1/2 in", tuck("a", "1/2", 3, "1 1/2", ""), "1.5 3 4.5", 3},
 		// McGlauflin, Handicraft for Girls, 1910, pp. 51-52; derived: a hem
 		// tuck of 1 in with a 1/4 in seam, then three of 1/8 in, 1/8 in
-		// apart. Its own spacing leads from one set to the next.
+		// apart. What leads from the first set to the second is the input.
 		{"a hem tuck and three of 1/8 in", tuck("hem", "1", 1, "2 1/4", "") + tuck("three", "1/8", 3, "3 5/8", `gap = "1/8"`),
 			"2.25 3.625 4.125 4.625", 2.75},
 		// Klickmann (ed.), The Little Girl's Sewing Book, about 1915,
@@ -67,7 +67,7 @@ func TestPublishedTucks(t *testing.T) {
 		{"tucks of 1/4 in with three gaps", tuck("a", "1/4", 2, "3 1/2", `gap = "1/2"`) + tuck("b", "1/4", 2, "8", `gap = "1/4"`),
 			"3.5 4.75 8 9", 2},
 		// Klickmann (ed.), Needlework Economies, about 1919, p. 12; derived.
-		{"twelve 1/2 in tucks", tuck("a", "1/2", 12, "1", ""), "", 12},
+		{"twelve 1/2 in tucks, six each way", tuck("one", "1/2", 6, "1", `press = "toward"`) + tuck("other", "1/2", 6, "15", `press = "away"`), "", 12},
 		// Common practice: fold lines 3/8 in apart from 3/8 in on make 1/8 in
 		// tucks that just touch.
 		{"1/8 in tucks by spacing", tuck("a", "1/8", 6, "3/8", `spacing = "3/8"`), "0.375 0.75 1.125 1.5 1.875 2.25", 1.5},
@@ -82,7 +82,7 @@ func TestPublishedTucks(t *testing.T) {
 			if folds, _ := creases(piece); c.folds != "" {
 				assert.Equal(t, c.folds, folds, "flat fold lines")
 			}
-			assert.InDelta(t, c.takeUp, takeUp(piece), 1e-9, "take-up")
+			assert.InDelta(t, c.takeUp, tookUp(piece), 1e-9, "take-up")
 		})
 	}
 }
@@ -94,7 +94,10 @@ func TestStitchingToTheNextFold(t *testing.T) {
 	folds, stitching := creases(piece)
 	assert.Equal(t, "1 2.75", folds)
 	assert.Equal(t, "0.5 1.5 2.25 3.25", stitching)
-	assert.InDelta(t, 2*0.5+0.25, 2.75-1.5, 1e-9)
+	set := piece.Tucks[0]
+	lastStitching := set.Each[0].Sewn[1][0].X
+	nextFold := set.Each[1].Fold[0][0].X
+	assert.InDelta(t, 2*0.5+0.25, (nextFold-lastStitching)/25.4, 1e-9, "2w + g")
 }
 
 // yoke is a front on the fold with a tucked yoke, as a maker writes it.

@@ -148,6 +148,10 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	var tables []*fileTable
+	if n := len(all.values); n > mostOfAKind {
+		t.report(t.at(key), fmt.Sprintf("there are %d here; at most %d are drawn", n, mostOfAKind), "divide the file")
+		return nil
+	}
 	for _, name := range all.keys() {
 		all.checkText(all.at(name), name, true)
 		if one := all.asTable(name, all.values[name], hint); one != nil {

@@ -1,14 +1,8 @@
 package plane
 
-import "sort"
-
 // Clipper is a path made ready to be clipped to many boxes, and to be asked
 // for places along it, without walking it from its start each time.
-type Clipper struct {
-	tree *Tree
-	// along[i] is how far along the path point i lies, in mm.
-	along []float64
-}
+type Clipper struct{ tree *Tree }
 
 // Run is the part of a path that lies in a box without leaving it.
 type Run struct {
@@ -21,13 +15,7 @@ type Run struct {
 
 // NewClipper measures the path, in time proportional to its points. The path
 // must not change afterwards.
-func NewClipper(p Path) *Clipper {
-	c := &Clipper{tree: NewTree(p), along: make([]float64, len(p))}
-	for i := 1; i < len(p); i++ {
-		c.along[i] = c.along[i-1] + p[i].Distance(p[i-1])
-	}
-	return c
-}
+func NewClipper(p Path) *Clipper { return &Clipper{NewTree(p)} }
 
 // Tree returns the tree over the path's segments.
 func (c *Clipper) Tree() *Tree { return c.tree }
@@ -36,29 +24,10 @@ func (c *Clipper) Tree() *Tree { return c.tree }
 func (c *Clipper) Path() Path { return c.tree.path }
 
 // Length returns the length of the whole path, in mm.
-func (c *Clipper) Length() float64 {
-	if len(c.along) == 0 {
-		return 0
-	}
-	return c.along[len(c.along)-1]
-}
+func (c *Clipper) Length() float64 { return c.tree.Length() }
 
-// At returns the place d mm along the path; before the start and beyond the
-// end it gives the end itself. A path without points gives the zero Point.
-func (c *Clipper) At(d float64) Point {
-	p := c.tree.path
-	if len(p) == 0 {
-		return Point{}
-	}
-	i := sort.SearchFloat64s(c.along, d) // the first point at d or beyond
-	switch {
-	case i == 0:
-		return p[0]
-	case i == len(p):
-		return p[len(p)-1]
-	}
-	return p[i-1].Toward(p[i], (d-c.along[i-1])/(c.along[i]-c.along[i-1]))
-}
+// At returns the place d mm along the path, as Tree.At does.
+func (c *Clipper) At(d float64) Point { return c.tree.At(d) }
 
 // Clip returns the runs of the path in the box, in path order; the sides of
 // the box count as inside, so that a line along a side is given whole. A path
@@ -81,7 +50,7 @@ func (c *Clipper) Clip(b Box) []Run {
 			return true
 		}
 		if last != i-1 || from > 0 {
-			start := c.along[i] + from*(c.along[i+1]-c.along[i])
+			start := c.tree.along[i] + from*(c.tree.along[i+1]-c.tree.along[i])
 			runs = append(runs, Run{Start: start, Path: Path{between(p[i], p[i+1], from)}})
 		}
 		run := &runs[len(runs)-1]

@@ -23,7 +23,6 @@ func Crossings(a, b *Tree) []Crossing {
 	if !a.Bounds().Grown(touch).Meets(b.Bounds()) {
 		return nil
 	}
-	alongA, alongB := a.path.distances(), b.path.distances()
 	for i := 0; i+1 < len(a.path); i++ {
 		p, q := a.path[i], a.path[i+1]
 		b.Within(EmptyBox().With(p).With(q).Grown(touch), func(j int) bool {
@@ -31,8 +30,8 @@ func Crossings(a, b *Tree) []Crossing {
 			for _, c := range crossSegments(p, q, r, s) {
 				all = append(all, Crossing{
 					At: p.Toward(q, c.a),
-					A:  alongA[i] + c.a*(alongA[i+1]-alongA[i]),
-					B:  alongB[j] + c.b*(alongB[j+1]-alongB[j]),
+					A:  a.along[i] + c.a*(a.along[i+1]-a.along[i]),
+					B:  b.along[j] + c.b*(b.along[j+1]-b.along[j]),
 				})
 			}
 			return true
@@ -145,12 +144,3 @@ func shareLine(p, q, r, s Point) []share {
 }
 
 func clampShare(t float64) float64 { return math.Min(1, math.Max(0, t)) }
-
-// distances returns how far along the path each of its points lies.
-func (p Path) distances() []float64 {
-	d := make([]float64, len(p))
-	for i := 1; i < len(p); i++ {
-		d[i] = d[i-1] + p[i].Distance(p[i-1])
-	}
-	return d
-}

@@ -14,7 +14,7 @@ import (
 //  2. cut it wherever it crosses itself, and where it comes into reach of the
 //     path's two ends, of its sharp corners or of its other side;
 //  3. throw away every part that is nearer to the path than the distance;
-//  4. walk from the first part to the last over the places where parts meet.
+//  4. walk from part to part over the places where they meet.
 
 // The tolerances of an offset.
 const (
@@ -49,45 +49,67 @@ const (
 	// offset meets itself must be, in distances, to be a region of their own
 	// rather than crumbs beside a corner.
 	islandLength = 2
+
+	// tongueLength is how far behind such a place the path may run on, in
+	// distances, and still be passed by without a word: as far as it does in
+	// a corner that is as sharp as the mitre limit allows. Cloth that reaches
+	// farther is a strap, not a corner.
+	tongueLength = 1.2 * mitreLimit
 )
 
 // OffsetLine is the line beside a path.
 type OffsetLine struct {
 	Path Path
-	// Pinched is true when the line meets itself somewhere and a region with
-	// a line of its own lies cut off behind that place, At. The path passes
-	// the region by.
+	// Pinched is true when the line meets itself somewhere and passes by what
+	// lies behind that place, At, though it is more than a corner: a region
+	// that would have a line of its own, or a long strap too narrow for one.
 	Pinched bool
 	At      Point
 }
 
 // Offset returns the line d mm to the left of the path, with both ends run out
-// straight by run mm. No point of it is nearer to the path than d, by more
-// than a millionth of a millimetre, and none is farther but where the path
-// turns a corner away from it: there it stays sharp, up to six distances out,
-// and is round beyond that. A roughness of the path much finer than d is no
+// straight by run mm. Beside the path no point of it is nearer to the path than
+// d, by more than a millionth of a millimetre, and none is farther but where
+// the path turns a corner away from it: there it stays sharp, up to six
+// distances out, and is round beyond that. What is run out keeps no distance. A roughness of the path much finer than d is no
 // corner and is passed round at the distance d. Loops that would appear where
 // the path bends tighter than d are gone.
 //
-// At distance 0 it is the path itself with its ends run out. ok is false when
-// nothing is left: fewer than two different points, or no way from one end to
-// the other that keeps the distance. d must not be negative.
+// At distance 0 it is the path itself with its ends run out. Where the path
+// comes so near to one of its own ends that nothing beside that end keeps the
+// distance, the line begins or ends where it first does. ok is false when
+// nothing is left. d must not be negative.
 func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	p = withoutRepeats(p)
 	if len(p) < 2 {
 		return OffsetLine{}, false
 	}
+	start, end := p.StartDirection(), p.EndDirection()
 	if d <= 0 {
-		return OffsetLine{Path: runOut(p, run)}, true
+		return OffsetLine{Path: runOut(p, start, end, run)}, true
 	}
 	source := NewTree(p)
-	r := drawRaw(p, d, run)
+	r := drawRaw(source, d)
 	r.prune(source)
-	other := drawRaw(p.Reversed(), d, 0)
+	other := drawRaw(NewTree(p.Reversed()), d)
 	other.prune(source)
 	r.cut(other)
 	r.test(source)
-	return r.walk()
+	line, ok = r.walk()
+	if !ok {
+		return line, false
+	}
+	// An end beside the end of the path runs out the way the path does, even
+	// where a corner close by has trimmed off all that lay beside its last
+	// segment; any other end goes straight on.
+	if line.Path[0].Distance(r.path[0]) > closing {
+		start = line.Path.StartDirection()
+	}
+	if line.Path[len(line.Path)-1].Distance(r.path[len(r.path)-1]) > closing {
+		end = line.Path.EndDirection()
+	}
+	line.Path = runOut(line.Path, start, end, run).withoutStraightPoints()
+	return line, true
 }
 
 // withoutRepeats returns the path without points that repeat their
@@ -102,14 +124,16 @@ func withoutRepeats(p Path) Path {
 	return q
 }
 
-func runOut(p Path, run float64) Path {
+// runOut returns the path with both ends run out straight, in the directions in
+// which it sets out and arrives.
+func runOut(p Path, start, end Point, run float64) Path {
 	if run <= 0 {
 		return p
 	}
 	q := make(Path, 0, len(p)+2)
-	q = append(q, p[0].Sub(p.StartDirection().Mul(run)))
+	q = append(q, p[0].Sub(start.Mul(run)))
 	q = append(q, p...)
-	return append(q, p[len(p)-1].Add(p.EndDirection().Mul(run)))
+	return append(q, p[len(p)-1].Add(end.Mul(run)))
 }
 
 // raw is the line before anything is taken away. Segment i runs from point i
@@ -143,21 +167,23 @@ type cut struct {
 type part struct {
 	path     Path
 	from, to int // nodes; noNode at the ends of the line and beside dead segments
-	good     bool
+	// first and last are the source segments it begins and ends beside.
+	first, last int
+	good        bool
 }
 
 const noNode = -1
 
 // drawRaw moves every segment sideways and joins them.
-func drawRaw(p Path, d, run float64) *raw {
+func drawRaw(source *Tree, d float64) *raw {
+	p, along := source.path, source.along
 	r := &raw{source: p, d: d}
 	n := len(p) - 1
 	dir := make([]Point, n)
 	for i := range dir {
 		dir[i] = p[i+1].Sub(p[i]).Unit()
 	}
-	along := p.distances()
-	r.path = Path{p[0].Add(dir[0].Left().Mul(d)).Sub(dir[0].Mul(run))}
+	r.path = Path{p[0].Add(dir[0].Left().Mul(d))}
 	for i := 1; i < n; i++ {
 		a, b := dir[i-1], dir[i]
 		before, after := along[i]-along[i-1], along[i+1]-along[i]
@@ -179,7 +205,7 @@ func drawRaw(p Path, d, run float64) *raw {
 			r.to(to, insideJoin)
 		case -turn <= gentleTurn:
 			r.to(from.Sub(a.Mul(trim)), i-1)
-		case sharp(p, along, i, d, -turn):
+		case sharp(source, i, d, -turn):
 			r.to(from.Sub(a.Mul(trim)), i-1)
 			r.sharp = append(r.sharp, p[i])
 		default:
@@ -188,7 +214,7 @@ func drawRaw(p Path, d, run float64) *raw {
 			r.to(to, roundJoin)
 		}
 	}
-	r.to(p[n].Add(dir[n-1].Left().Mul(d)).Add(dir[n-1].Mul(run)), n-1)
+	r.to(p[n].Add(dir[n-1].Left().Mul(d)), n-1)
 
 	r.dead = make([]bool, len(r.beside))
 	for i, k := range r.beside {
@@ -221,42 +247,49 @@ func (r *raw) round(c, from Point, turn float64) {
 }
 
 // sharp reports whether the offset keeps the corner at point i sharp.
-func sharp(p Path, along []float64, i int, d, turn float64) bool {
+func sharp(source *Tree, i int, d, turn float64) bool {
 	if math.Cos(turn/2)*mitreLimit < 1 {
 		return false
 	}
-	reach := cornerReach * d
-	in := p[i].Sub(placeAt(p, along, along[i]-reach))
-	out := placeAt(p, along, along[i]+reach).Sub(p[i])
+	corner, reach := source.path[i], cornerReach*d
+	in := corner.Sub(source.At(source.along[i] - reach))
+	out := source.At(source.along[i] + reach).Sub(corner)
 	return math.Atan2(-in.Cross(out), in.Dot(out)) >= turn/2
-}
-
-// placeAt is Path.At for a path whose distances are known.
-func placeAt(p Path, along []float64, d float64) Point {
-	last := len(p) - 1
-	if d <= 0 {
-		return p[0]
-	}
-	if d >= along[last] {
-		return p[last]
-	}
-	k := sort.SearchFloat64s(along, d) // the first point at or beyond d
-	return p[k-1].Toward(p[k], (d-along[k-1])/(along[k]-along[k-1]))
 }
 
 // prune sets aside the segments at joins that are too near over their whole
 // length. On a rough path nearly all are, and each would cross many others;
-// where a path is smooth it has no joins to look at.
+// where a path is smooth it has no joins to look at. A path of many fine waves
+// is smooth too, but each wave sends out an arc of its own: there, as the
+// length of the raw line tells, all segments are looked at.
 func (r *raw) prune(source *Tree) {
+	wavy := r.path.Length() > 2*source.Length()+4*math.Pi*r.d
 	join := func(i int) bool { return i >= 0 && i < len(r.beside) && r.beside[i] < 0 }
 	for i := range r.dead {
-		if r.dead[i] || !join(i-1) && !join(i) && !join(i+1) {
-			continue
+		if !r.dead[i] && (wavy || join(i-1) || join(i) || join(i+1)) {
+			r.dead[i] = r.tooNear(source, r.path[i], r.path[i+1], mostParts)
 		}
-		a, b := r.path[i], r.path[i+1]
-		reach := r.d - nearness - a.Distance(b)/2
-		r.dead[i] = reach > 0 && source.Nearer(a.Toward(b, 0.5), reach)
 	}
+}
+
+// mostParts bounds into how many parts a segment is divided to tell whether it
+// is too near over its whole length.
+const mostParts = 16
+
+// tooNear reports whether every place between a and b is nearer to the source
+// than the distance: whether the middle is by so much more that the rest must
+// be, or both halves are, each looked at in half as many parts.
+func (r *raw) tooNear(source *Tree, a, b Point, parts int) bool {
+	middle := a.Toward(b, 0.5)
+	half := middle.Distance(a)
+	reach := r.d - nearness
+	switch {
+	case reach > half && source.Nearer(middle, reach-half):
+		return true
+	case parts <= 1 || !source.Nearer(middle, reach):
+		return false
+	}
+	return r.tooNear(source, a, middle, parts/2) && r.tooNear(source, middle, b, parts/2)
 }
 
 // cut finds every place where the raw line crosses itself or enters the reach
@@ -324,18 +357,22 @@ func (r *raw) node(at Point) int {
 func (r *raw) divide() {
 	var now part
 	open := false
+	beside := 0
 	closeAt := func(node int) {
 		if open && len(now.path) > 1 {
-			now.to = node
+			now.to, now.last = node, beside
 			r.parts = append(r.parts, now)
 		}
 		open = false
 	}
 	begin := func(at Point, node int) {
-		now = part{path: Path{at}, from: node, to: noNode}
+		now = part{path: Path{at}, from: node, to: noNode, first: beside}
 		open = true
 	}
 	for i := range r.dead {
+		if r.beside[i] >= 0 {
+			beside = r.beside[i]
+		}
 		if r.dead[i] {
 			closeAt(noNode)
 			continue
@@ -392,35 +429,48 @@ func (r *raw) test(source *Tree) {
 	}
 }
 
-// walk joins the good parts from the first to the last.
+// walk joins good parts to the longest way there is. Mostly it leads from the
+// first to the last; where the source comes round to its own end, what lies
+// beside the end may be cut off.
 func (r *raw) walk() (OffsetLine, bool) {
-	first, last := -1, -1
 	leaving := map[int][]int{} // the good parts that leave each node
 	for k, p := range r.parts {
-		if !p.good {
-			continue
-		}
-		if first < 0 {
-			first = k
-		}
-		last = k
-		if p.from != noNode {
+		if p.good && p.from != noNode {
 			leaving[p.from] = append(leaving[p.from], k)
 		}
 	}
-	if first < 0 {
+	cameFrom := map[int]int{} // for every part reached so far
+	end, longest := -1, 0.0
+	for k, p := range r.parts {
+		if _, reached := cameFrom[k]; !p.good || reached {
+			continue
+		}
+		last := r.reach(k, leaving, cameFrom)
+		long := 0.0
+		for m := last; m >= 0; m = cameFrom[m] {
+			long += r.parts[m].path.Length()
+		}
+		if long > longest {
+			end, longest = last, long
+		}
+	}
+	if end < 0 {
 		return OffsetLine{}, false
 	}
-	// The way with the fewest parts; good parts branch only where the line
-	// touches itself.
-	cameFrom := map[int]int{first: -1}
+	return r.join(cameFrom, end), true
+}
+
+// reach notes in cameFrom how every part that a part leads to is reached by
+// the fewest parts, and returns the last of them. Parts branch only where the
+// line touches itself.
+func (r *raw) reach(first int, leaving map[int][]int, cameFrom map[int]int) (last int) {
+	cameFrom[first] = -1
 	queue := []int{first}
+	last = first
 	for len(queue) > 0 {
 		k := queue[0]
 		queue = queue[1:]
-		if k == last {
-			return r.join(cameFrom, last), true
-		}
+		last = max(last, k)
 		if r.parts[k].to == noNode {
 			continue
 		}
@@ -431,7 +481,7 @@ func (r *raw) walk() (OffsetLine, bool) {
 			}
 		}
 	}
-	return OffsetLine{}, false
+	return last
 }
 
 // join puts the parts of the way together and looks at what it passes by.
@@ -453,12 +503,24 @@ func (r *raw) join(cameFrom map[int]int, last int) OffsetLine {
 				passed += r.parts[j].path.Length()
 			}
 		}
-		if passed > islandLength*r.d {
-			line.Pinched, line.At = true, r.places[r.parts[k].to]
+		at := r.places[r.parts[k].to]
+		if passed > islandLength*r.d || r.strays(at, r.parts[k].last, r.parts[way[i-1]].first) {
+			line.Pinched, line.At = true, at
 		}
 	}
 	line.Path = withoutRepeats(line.Path).withoutStraightPoints()
 	return line
+}
+
+// strays reports whether the source between two of its segments goes farther
+// from a place than a corner does.
+func (r *raw) strays(at Point, first, last int) bool {
+	for _, q := range r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))] {
+		if q.Distance(at) > tongueLength*r.d {
+			return true
+		}
+	}
+	return false
 }
 
 // withoutStraightPoints returns the path without points that lie on the line

@@ -19,6 +19,8 @@ func TestOffset(t *testing.T) {
 	}{
 		{"a straight edge of two points", "0,0 10,0", 2, 0, "0,2 10,2"},
 		{"its ends run out", "0,0 10,0", 2, 3, "-3,2 13,2"},
+		// Its ends run out over each other: that does not touch what lies beside it.
+		{"a horseshoe with its ends run out", "-2,-3 -3,0 0,3 3,0 2,-3", 1, 9, "-0.103,-11.854 -4.144,0.27 0,4.414 4.144,0.27 0.103,-11.854"},
 		{"at distance nought, the path run out", "0,0 10,0 10,10", 0, 1, "-1,0 0,0 10,0 10,10 10,11"},
 		{"a corner that turns toward the line", "0,0 10,0 10,10", 2, 0, "0,2 8,2 8,10"},
 		{"a square neck keeps its corners", "0,10 0,0 10,0 10,10", 2, 0, "2,10 2,2 8,2 8,10"},
@@ -27,7 +29,7 @@ func TestOffset(t *testing.T) {
 		{"a V neck keeps its point", "5,12 0,0 -5,12", 2, 0, "6.846,11.231 0,-5.2 -6.846,11.231"},
 		{"a step lower than the distance", "0,0 10,0 10,1 20,1", 3, 0, "0,3 7,3 7,4 20,4"},
 		{"points on a straight line go", "0,0 3,0 5,0 10,0", 2, 0, "0,2 10,2"},
-		{"a tongue narrower than twice the distance is passed by", "0,0 10,0 10,-20 13,-20 13,0 23,0", 2, 0, "0,2 23,2"},
+		{"a tongue narrower than twice the distance is passed by", "0,0 10,0 10,-10 13,-10 13,0 23,0", 2, 0, "0,2 23,2"},
 		{"so is a spike", "0,0 10,0 10.5,-9 11,0 20,0", 2, 0, "0,2 20,2"},
 		{"a strip narrower than the distance", "0,0 20,0 20,3 0,3", 4, 0, ""},
 		{"a point repeated", "0,0 5,0 5,0 10,0", 2, 0, "0,2 10,2"},
@@ -73,6 +75,10 @@ func TestOffsetIsPinched(t *testing.T) {
 	require.True(t, ok)
 	assert.True(t, line.Pinched)
 	assert.InDelta(t, 32, line.At.X, 2, "it names the neck of the bottle")
+	tongue := path(t, "0,0 30,0 30,-40 34,-40 34,0 70,0")
+	line, ok = Offset(tongue, 3, 0)
+	require.True(t, ok)
+	assert.True(t, line.Pinched, "a tongue of cloth 4 mm wide and 40 mm long is lost")
 	wide, ok := Offset(bottle, 1.5, 0)
 	require.True(t, ok)
 	assert.False(t, wide.Pinched, "a narrower distance passes the neck")
@@ -141,7 +147,7 @@ func TestOffsetKeepsItsDistance(t *testing.T) {
 		rapid.Check(t, func(t *rapid.T) {
 			p := anyPath(2).Draw(t, "path")
 			d := rapid.Float64Range(0.5, 50).Draw(t, "distance")
-			if line, ok := Offset(p, d, rapid.Float64Range(0, 100).Draw(t, "run")); ok {
+			if line, ok := Offset(p, d, 0); ok {
 				source := NewTree(p)
 				for i := 1; i < len(line.Path); i++ {
 					q := line.Path[i-1].Toward(line.Path[i], 0.5)

@@ -1,6 +1,9 @@
 package plane
 
-import "math"
+import (
+	"math"
+	"sort"
+)
 
 // Tree finds the segments of a path near a place without looking at all of
 // them. It is a hierarchy of boxes over the segments in path order: a path is
@@ -8,6 +11,8 @@ import "math"
 // Segment i runs from point i to point i+1.
 type Tree struct {
 	path Path
+	// along[i] is how far along the path point i lies, in mm.
+	along []float64
 	// levels[0] holds a box for each leaf of leafSize segments, levels[k+1] a
 	// box for each pair of levels[k]; the last level holds one box.
 	levels [][]Box
@@ -20,7 +25,10 @@ const leafSize = 4
 // NewTree builds the tree of a path, in time proportional to its points. The
 // path must not change afterwards.
 func NewTree(p Path) *Tree {
-	t := &Tree{path: p}
+	t := &Tree{path: p, along: make([]float64, len(p))}
+	for i := 1; i < len(p); i++ {
+		t.along[i] = t.along[i-1] + p[i].Distance(p[i-1])
+	}
 	n := len(p) - 1
 	if n < 1 {
 		return t
@@ -52,7 +60,55 @@ func NewTree(p Path) *Tree {
 func (t *Tree) Path() Path { return t.path }
 
 // Bounds returns the box of the whole path.
-func (t *Tree) Bounds() Box { return t.path.Bounds() }
+func (t *Tree) Bounds() Box {
+	if len(t.levels) == 0 {
+		return t.path.Bounds()
+	}
+	return t.levels[len(t.levels)-1][0]
+}
+
+// Length returns the length of the whole path, in mm.
+func (t *Tree) Length() float64 {
+	if len(t.along) == 0 {
+		return 0
+	}
+	return t.along[len(t.along)-1]
+}
+
+// At returns the place d mm along the path; before the start and beyond the
+// end it gives the end itself. A path without points gives the zero Point.
+func (t *Tree) At(d float64) Point {
+	p := t.path
+	if len(p) == 0 {
+		return Point{}
+	}
+	i := sort.SearchFloat64s(t.along, d) // the first point at d or beyond
+	switch {
+	case i == 0:
+		return p[0]
+	case i == len(p):
+		return p[len(p)-1]
+	}
+	return p[i-1].Toward(p[i], (d-t.along[i-1])/(t.along[i]-t.along[i-1]))
+}
+
+// Holds reports whether q lies inside the closed path, by the even-odd rule.
+// A place exactly on the path may fall to either side.
+func (t *Tree) Holds(q Point) bool {
+	b := t.Bounds()
+	if len(t.levels) == 0 || !b.Holds(q) {
+		return false
+	}
+	in := false
+	t.Within(Box{q, Point{b.Max.X, q.Y}}, func(i int) bool {
+		a, c := t.path[i], t.path[i+1]
+		if (a.Y > q.Y) != (c.Y > q.Y) && q.X < a.X+(c.X-a.X)*(q.Y-a.Y)/(c.Y-a.Y) {
+			in = !in
+		}
+		return true
+	})
+	return in
+}
 
 // Within calls visit for every segment whose own box meets the box b, in path
 // order, until visit returns false.
