@@ -1,8 +1,10 @@
 package main
 
 import (
+	"bytes"
 	"os"
 	"path/filepath"
+	"runtime"
 	"syscall"
 	"testing"
 
@@ -27,4 +29,48 @@ func TestDiskFull(t *testing.T) {
 	entries, err := os.ReadDir(disk)
 	require.NoError(t, err)
 	assert.Empty(t, entries, "not even a part of a file is left")
+}
+
+// Folders and files closed to writing, as somebody meets them who is not root.
+func TestClosedToWriting(t *testing.T) {
+	dir, err := os.MkdirTemp("", "closed")
+	require.NoError(t, err)
+	t.Cleanup(func() { os.RemoveAll(dir) })
+	require.NoError(t, os.Chmod(dir, 0o755))
+	file := filepath.Join(dir, "bib.toml")
+	require.NoError(t, os.WriteFile(file, []byte(bib), 0o644))
+	closed, open := filepath.Join(dir, "closed"), filepath.Join(dir, "open")
+	require.NoError(t, os.Mkdir(closed, 0o555))
+	require.NoError(t, os.Mkdir(open, 0o777))
+	require.NoError(t, os.Chmod(open, 0o777))
+	kept := filepath.Join(open, "kept.pdf")
+	require.NoError(t, os.WriteFile(kept, []byte("old"), 0o444))
+	secret := filepath.Join(dir, "secret.toml")
+	require.NoError(t, os.WriteFile(secret, []byte(bib), 0o000))
+
+	if os.Geteuid() == 0 {
+		// Root may read and write anything; its thread can go without that.
+		const nobody = 65534
+		runtime.LockOSThread()
+		defer runtime.UnlockOSThread()
+		require.NoError(t, syscall.Setfsuid(nobody))
+		defer func() { require.NoError(t, syscall.Setfsuid(0)) }()
+	}
+	for _, c := range []struct{ name, in, out, want string }{
+		{"a folder", file, filepath.Join(closed, "out.pdf"),
+			closed + "/out.pdf: nothing may be written in the folder \"" + closed + "\"\nhint: write the sheets elsewhere with -o\n"},
+		{"sheets of before", file, kept,
+			kept + ": the file is there already and may not be written\nhint: look at its permissions, or write the sheets elsewhere with -o\n"},
+		{"a description closed to reading", secret, filepath.Join(open, "out.pdf"),
+			secret + ": the file may not be read\nhint: look at its permissions\n"},
+	} {
+		// Not in tests of their own: those would run on other threads.
+		var out, errs bytes.Buffer
+		status := run([]string{"tuckmark", "sheet", c.in, "-o", c.out}, &out, &errs)
+		assert.Equal(t, statusFault, status, c.name)
+		assert.Equal(t, c.want, errs.String(), c.name)
+	}
+	old, err := os.ReadFile(kept)
+	require.NoError(t, err)
+	assert.Equal(t, "old", string(old), "what may not be written is as it was")
 }

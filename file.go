@@ -88,26 +88,49 @@ func writeFile(in, out string, draw func(io.Writer) error) error {
 		return err
 	}
 	folder := filepath.Dir(out)
-	f, err := os.CreateTemp(folder, ".tuckmark-*.pdf")
+	f, err := createBeside(out)
 	if err != nil {
 		return unwritable(out, folder, err)
 	}
 	_, err = f.Write(whole.Bytes())
-	if err == nil {
-		// A temporary file is its owner's alone; sheets are a file like any other.
-		err = f.Chmod(0o644)
-	}
 	if closed := f.Close(); err == nil {
 		err = closed
-	}
-	if err == nil {
-		err = os.Rename(f.Name(), out)
 	}
 	if err != nil {
 		os.Remove(f.Name())
 		return unwritable(out, folder, err)
 	}
+	if err := os.Rename(f.Name(), out); err != nil {
+		os.Remove(f.Name())
+		return &fileError{out, "the sheets of before cannot be replaced: " + innermost(err), "close the program that shows them, or write the new ones elsewhere with -o"}
+	}
 	return nil
+}
+
+// createBeside creates a file of a name nobody uses, beside the one it will
+// replace and with the same rights; a new file has those that new files have
+// here. A file that may not be written is not replaced either.
+func createBeside(out string) (*os.File, error) {
+	mode := fs.FileMode(0o666)
+	old, err := os.OpenFile(out, os.O_WRONLY, 0)
+	switch {
+	case err == nil:
+		defer old.Close()
+		info, err := old.Stat()
+		if err != nil {
+			return nil, err
+		}
+		mode = info.Mode().Perm()
+	case !errors.Is(err, fs.ErrNotExist):
+		return nil, err
+	}
+	for n := 0; ; n++ {
+		name := filepath.Join(filepath.Dir(out), fmt.Sprintf(".tuckmark-%d-%d.pdf", os.Getpid(), n))
+		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
+		if !errors.Is(err, fs.ErrExist) {
+			return f, err
+		}
+	}
 }
 
 // same reports whether both names are one file.
@@ -117,10 +140,17 @@ func same(a, b string) bool {
 	return errA == nil && errB == nil && os.SameFile(ia, ib)
 }
 
+func exists(name string) bool {
+	_, err := os.Stat(name)
+	return err == nil
+}
+
 func unwritable(name, folder string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return &fileError{name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o"}
+	case errors.Is(err, fs.ErrPermission) && exists(name):
+		return &fileError{name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o"}
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
 		return &fileError{name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o"}
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):

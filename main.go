@@ -71,7 +71,8 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 			}
 			return &usageError{"no command was given", "`tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command"}
 		},
-		Commands: []*cli.Command{sheetCommand(misused)},
+		Commands:        []*cli.Command{sheetCommand(misused)},
+		HideHelpCommand: true, // --help says it all
 	}
 }
 
@@ -92,15 +93,14 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			},
 		},
 		Action: func(_ context.Context, cmd *cli.Command) error {
-			if cmd.Args().Len() != 1 {
-				return &usageError{fmt.Sprintf("sheet takes one file, and %d were given", cmd.Args().Len()),
-					"write it like `tuckmark sheet linden.toml -o linden.pdf`"}
+			in := cmd.Args().First()
+			if cmd.Args().Len() != 1 || in == "" {
+				return &usageError{"sheet takes the name of one file", "write it like `tuckmark sheet linden.toml -o linden.pdf`"}
 			}
 			paper, err := pdfout.FindPaper(cmd.String("paper"))
 			if err != nil {
 				return asUsage(err)
 			}
-			in := cmd.Args().First()
 			out := cmd.String("output")
 			if out == "" {
 				out = strings.TrimSuffix(in, filepath.Ext(in)) + ".pdf"
@@ -136,11 +136,12 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper) error {
 	if err != nil {
 		return err
 	}
-	if !spec.UnitGiven {
-		fmt.Fprintf(say, "%s names no unit, so its numbers were taken for inches; unit = \"in\", \"cm\" or \"mm\" says it\n", in)
+	// The sheets are made; that nobody listens is no failure.
+	for _, remark := range pattern.Remarks {
+		fmt.Fprintf(say, "%s: %s\n", in, remark)
 	}
-	_, err = fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
-	return err
+	fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
+	return nil
 }
 
 // newSet is what is drawn of a pattern.
@@ -160,13 +161,17 @@ func asUsage(err error) error {
 
 // plainUsage says in our own words what the flag parser found.
 func plainUsage(err error) string {
-	const notDefined = "flag provided but not defined: "
-	if flag, ok := strings.CutPrefix(err.Error(), notDefined); ok {
-		return fmt.Sprintf("there is no option %q", "--"+strings.TrimLeft(flag, "-"))
+	said := err.Error()
+	if flag, ok := strings.CutPrefix(said, "flag provided but not defined: "); ok {
+		return fmt.Sprintf("there is no option %q", strings.TrimLeft(flag, "-"))
 	}
-	const noValue = "flag needs an argument: "
-	if flag, ok := strings.CutPrefix(err.Error(), noValue); ok {
-		return fmt.Sprintf("the option %q needs a value", flag)
+	if flag, ok := strings.CutPrefix(said, "flag needs an argument: "); ok {
+		return fmt.Sprintf("the option %q needs a value", strings.TrimLeft(flag, "-"))
 	}
-	return err.Error()
+	if rest, ok := strings.CutPrefix(said, "invalid value "); ok {
+		value, rest, _ := strings.Cut(rest, " for flag ")
+		flag, _, _ := strings.Cut(rest, ":")
+		return fmt.Sprintf("the option %q does not take %s", strings.TrimLeft(flag, "-"), value)
+	}
+	return said
 }

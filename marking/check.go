@@ -27,7 +27,23 @@ func Check(spec *Spec) (*Pattern, error) {
 	if len(found.list) > 0 {
 		return nil, &Problems{File: spec.File, List: sorted(found.list)}
 	}
+	pattern.remark(spec)
 	return pattern, nil
+}
+
+// remark notes what a maker may have left out.
+func (p *Pattern) remark(spec *Spec) {
+	if !spec.UnitGiven {
+		p.Remarks = append(p.Remarks, `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`)
+	}
+	for _, piece := range p.Pieces {
+		for _, e := range piece.Edges {
+			if e.Allowance > 0 {
+				return
+			}
+		}
+	}
+	p.Remarks = append(p.Remarks, `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`)
 }
 
 // checkNames looks for two pieces that would be called the same on the sheets.

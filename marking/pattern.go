@@ -12,6 +12,8 @@ type Pattern struct {
 	ClothWidth float64 // between the selvages; 0 when not given
 	SeeThrough bool
 	Pieces     []Piece
+	// Remarks are what is no mistake, but may not be meant.
+	Remarks []string
 }
 
 // Piece is one piece of the pattern, with the places of all its lines.
