@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"errors"
 	"fmt"
 	"strings"
 )
@@ -50,11 +49,4 @@ func (p *Problems) Error() string {
 		}
 	}
 	return b.String()
-}
-
-// IsProblem reports whether err is a mistake in the maker's file, rather than
-// a failure to read or write one.
-func IsProblem(err error) bool {
-	var p *Problems
-	return errors.As(err, &p)
 }

@@ -1,8 +1,6 @@
 package marking
 
 import (
-	"errors"
-	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -27,12 +25,4 @@ func TestProblemsError(t *testing.T) {
 			assert.Equal(t, tt.want, (&Problems{File: "linden.toml", List: tt.list}).Error())
 		})
 	}
-}
-
-func TestIsProblem(t *testing.T) {
-	p := &Problems{File: "a.toml", List: []Problem{{Cause: "the file is empty"}}}
-	assert.True(t, IsProblem(p))
-	assert.True(t, IsProblem(fmt.Errorf("reading: %w", p)))
-	assert.False(t, IsProblem(errors.New("the disk is full")))
-	assert.False(t, IsProblem(nil))
 }

@@ -362,7 +362,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 			spec, err := Read("f.toml", []byte(tt.in), hasLetter)
 			require.Error(t, err)
 			assert.Nil(t, spec)
-			assert.True(t, IsProblem(err))
+			assert.IsType(t, &Problems{}, err)
 			assert.Equal(t, tt.want, err.Error())
 		})
 	}
@@ -490,7 +490,7 @@ func FuzzRead(f *testing.F) {
 			return
 		}
 		require.Nil(t, spec)
-		require.True(t, IsProblem(err))
+		require.IsType(t, &Problems{}, err)
 		var problems *Problems
 		require.ErrorAs(t, err, &problems)
 		lines := 1 + strings.Count(string(data), "\n")

@@ -129,19 +129,6 @@ func (p Path) Nearest(q Point) (at Point, along, away float64) {
 	return at, along, away
 }
 
-// Holds reports whether q lies inside the closed path, by the even-odd rule.
-// A place exactly on the path may fall to either side.
-func (p Path) Holds(q Point) bool {
-	in := false
-	for i := range p {
-		a, b := p[i], p[(i+1)%len(p)]
-		if (a.Y > q.Y) != (b.Y > q.Y) && q.X < a.X+(b.X-a.X)*(q.Y-a.Y)/(b.Y-a.Y) {
-			in = !in
-		}
-	}
-	return in
-}
-
 // nearestOnSegment returns the place on the segment ab nearest to q and its
 // share t of the way from a to b.
 func nearestOnSegment(a, b, q Point) (Point, float64) {

@@ -71,8 +71,8 @@ func TestPathBetween(t *testing.T) {
 	}
 }
 
-func TestPathHolds(t *testing.T) {
-	notched := path(t, "0,0 10,0 10,10 5,4 0,10 0,0")
+func TestTreeHolds(t *testing.T) {
+	notched := NewTree(path(t, "0,0 10,0 10,10 5,4 0,10 0,0"))
 	assert.True(t, notched.Holds(Point{2, 2}), "a place well inside")
 	assert.False(t, notched.Holds(Point{5, 6}), "a place in the notch")
 	assert.True(t, notched.Holds(Point{1, 8}), "a place beside the notch")
