@@ -1,17 +1,29 @@
 package pdfout
 
-import "tuckmark/marking/plane"
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
 
 // Rules of this file: arrow heads are filled triangles at the ends of lines
-// whose pen asks for them. The tip is the end of the line itself.
+// whose pen asks for them. The tip is the end of the line itself. A head is
+// never longer than a third of its line, and keeps its shape when it is
+// shorter than usual, so that no head reaches past its own line or meets the
+// one at the other end.
 
 const (
-	headLength = 3.0 // in mm
+	headLength = 3.0 // of a head on a line long enough for it, in mm
 	headWidth  = 2.0
+	// headShare is the most of its line that a head may take.
+	headShare = 1.0 / 3
 )
 
 // arrowHead is a head with its tip at a place, pointing along u.
-type arrowHead struct{ tip, u plane.Point }
+type arrowHead struct {
+	tip, u        plane.Point
+	length, width float64 // in mm
+}
 
 // arrowHeads returns the heads of a line.
 func (l line) arrowHeads() []arrowHead {
@@ -19,24 +31,26 @@ func (l line) arrowHeads() []arrowHead {
 }
 
 func headsOf(p pen, path plane.Path) []arrowHead {
-	var all []arrowHead
 	if p.heads == noHeads || len(path) < 2 {
 		return nil
 	}
+	length := math.Min(headLength, headShare*path.Length())
+	width := headWidth * length / headLength
+	var all []arrowHead
 	if p.heads == bothHeads {
-		all = append(all, arrowHead{path[0], path.StartDirection().Mul(-1)})
+		all = append(all, arrowHead{path[0], path.StartDirection().Mul(-1), length, width})
 	}
-	return append(all, arrowHead{path[len(path)-1], path.EndDirection()})
+	return append(all, arrowHead{path[len(path)-1], path.EndDirection(), length, width})
 }
 
 // triangle is the head's outline.
 func (h arrowHead) triangle() plane.Path {
-	back := h.tip.Sub(h.u.Mul(headLength))
-	half := h.u.Left().Mul(headWidth / 2)
+	back := h.tip.Sub(h.u.Mul(h.length))
+	half := h.u.Left().Mul(h.width / 2)
 	return plane.Path{h.tip, back.Add(half), back.Sub(half)}
 }
 
 // room is what the head takes up.
 func (h arrowHead) room() slab {
-	return slab{h.tip.Sub(h.u.Mul(headLength / 2)), plane.Point{X: headLength / 2, Y: headWidth / 2}, h.u}
+	return slab{h.tip.Sub(h.u.Mul(h.length / 2)), plane.Point{X: h.length / 2, Y: h.width / 2}, h.u}
 }

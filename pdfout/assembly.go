@@ -1,8 +1,8 @@
 package pdfout
 
 import (
-	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,7 +22,10 @@ const (
 	narrowest      = 34.0 // a name gets at least this much room, in mm
 	hatching       = 1.6  // between the lines of a hatching, in mm
 	pictureDetail  = 0.12 // lines in pictures leave out what is smaller, in mm
+	pictureApart   = 0.8  // lines in a piece closer together than this are thinned out, in mm
+	pictureLooks   = 16   // each is compared with so many drawn before it
 	mostNameLines  = 2
+	pictureEdge    = 0.2  // a picture shows this much beyond its pages, so that their frame is whole, in mm
 	overflowColumn = 13.0 // least width of a page in pictures on pages of their own, in mm
 )
 
@@ -47,6 +50,11 @@ func (p picture) area(g grid) plane.Box {
 // whole reports whether the picture shows all of its sheet.
 func (p picture) whole(g grid) bool {
 	return p.first == cell{} && p.last == cell{g.rows - 1, g.columns - 1}
+}
+
+// shows reports whether the picture shows the page of a cell.
+func (p picture) shows(c cell) bool {
+	return c.row >= p.first.row && c.row <= p.last.row && c.column >= p.first.column && c.column <= p.last.column
 }
 
 // width and height are the room the picture takes with its name.
@@ -87,32 +95,20 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 		columns := int((room.Width() - overlap*scale) / width)
 		rows := int((room.Height() - caption - overlap*scale) / (g.pitch().Y * scale))
 		columns, rows = max(1, columns), max(1, rows)
-		for row := 0; row < g.rows; row += rows {
-			for column := 0; column < g.columns; column += columns {
-				p := picture{
-					sheet: i, scale: scale,
-					first: cell{row, column},
-					last:  cell{min(row+rows, g.rows) - 1, min(column+columns, g.columns) - 1},
-				}
-				area := p.area(g)
-				p.size = plane.Point{X: area.Width() * scale, Y: area.Height() * scale}
-				if s.printsAny(p.first, p.last) {
-					all = append(all, p)
-				}
-			}
+		// The parts with a page that is printed, in reading order.
+		parts := cellSet{has: map[cell]bool{}, last: cell{-1, -1}}
+		for _, c := range s.cells {
+			parts.add(cell{c.row / rows, c.column / columns})
+		}
+		for _, c := range parts.list() {
+			p := picture{sheet: i, scale: scale, first: cell{c.row * rows, c.column * columns}}
+			p.last = cell{min(p.first.row+rows, g.rows) - 1, min(p.first.column+columns, g.columns) - 1}
+			area := p.area(g)
+			p.size = plane.Point{X: area.Width() * scale, Y: area.Height() * scale}
+			all = append(all, p)
 		}
 	}
 	return all
-}
-
-// printsAny reports whether a page between two cells is printed.
-func (s *sheet) printsAny(first, last cell) bool {
-	for _, c := range s.cells {
-		if c.row >= first.row && c.row <= last.row && c.column >= first.column && c.column <= last.column {
-			return true
-		}
-	}
-	return false
 }
 
 // flow puts pictures in rows from left to right, top to bottom, into the first
@@ -147,7 +143,7 @@ func (b *book) drawPicture(d *document, p picture) {
 	area := p.area(s.grid)
 	d.save()
 	d.place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
-	d.clip(area.Grown(0.2 / p.scale))
+	d.clip(area.Grown(pictureEdge / p.scale))
 	numbers := map[cell]int{}
 	for k, c := range s.cells {
 		numbers[c] = b.first[p.sheet] + k
@@ -158,7 +154,7 @@ func (b *book) drawPicture(d *document, p picture) {
 			if numbers[c] == 0 {
 				drawHatching(d, s.grid.coreOf(c), p.scale)
 			}
-			d.pen(pen{continuous(), 0.13, pale(), noHeads})
+			d.pen(finePen())
 			d.box(s.grid.coreOf(c))
 			d.stroke()
 		}
@@ -166,9 +162,8 @@ func (b *book) drawPicture(d *document, p picture) {
 	s.drawSmall(d, area, p.scale)
 	size := math.Min(8, math.Max(5, s.grid.pitch().X*p.scale/3))
 	for _, c := range s.cells {
-		core := s.grid.coreOf(c)
-		if area.Holds(core.Centre()) {
-			s.drawPageNumber(d, core, p.scale, size, numbers[c])
+		if p.shows(c) {
+			s.drawPageNumber(d, s.grid.coreOf(c), p.scale, size, numbers[c])
 		}
 	}
 	d.restore()
@@ -178,7 +173,7 @@ func (b *book) drawPicture(d *document, p picture) {
 
 // drawHatching fills a box of the sheet with slanting lines.
 func drawHatching(d *document, b plane.Box, scale float64) {
-	d.pen(pen{continuous(), 0.13, pale(), noHeads})
+	d.pen(finePen())
 	step := hatching / scale
 	slant := b.Height()
 	for x := b.Min.X - slant + step; x < b.Max.X; x += step {
@@ -190,23 +185,40 @@ func drawHatching(d *document, b plane.Box, scale float64) {
 	d.stroke()
 }
 
+// What lines in pictures are drawn with: what bounds a piece, and what lies in
+// it.
+func outlinePen() pen { return pen{continuous(), 0.22, black(), noHeads} }
+func innerPen() pen   { return pen{continuous(), 0.1, grey(), noHeads} }
+
 // drawSmall draws the lines of the sheet's pieces as they look from afar:
-// what bounds a piece stronger than what lies in it.
+// what bounds a piece stronger than what lies in it. Of lines that lie as close
+// together as those of tucks, some stand for all.
 func (s *sheet) drawSmall(d *document, area plane.Box, scale float64) {
 	for _, p := range s.pieces {
+		var drawn []line // of the lines in the piece, the last few
 		for _, l := range p.lines {
 			if !l.bounds.Meets(area) {
 				continue
 			}
-			thin := pen{continuous(), 0.1, grey(), noHeads}
-			if bounding(l.role) {
-				thin = pen{continuous(), 0.22, black(), noHeads}
+			d.pen(outlinePen())
+			if !bounding(l.role) {
+				if slices.ContainsFunc(drawn, func(o line) bool { return l.beside(o, pictureApart/scale) }) {
+					continue
+				}
+				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
+				d.pen(innerPen())
 			}
-			d.pen(thin)
 			d.path(coarse(l.clip.Path(), pictureDetail/scale))
 			d.stroke()
 		}
 	}
+}
+
+// beside reports whether a line runs closer than least mm to another of the
+// same sort, as far as their ends tell.
+func (l line) beside(o line, least float64) bool {
+	a, b := l.clip.Path(), o.clip.Path()
+	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
 }
 
 // coarse leaves out points nearer than least to the one kept before them; it
@@ -226,7 +238,7 @@ func coarse(p plane.Path, least float64) plane.Path {
 // its own.
 func (s *sheet) drawPageNumber(d *document, core plane.Box, scale, size float64, n int) {
 	text := strconv.Itoa(n)
-	half := plane.Point{X: bold().width(text, size)/2 + 0.6, Y: size*point*0.45 + 0.3}.Mul(1 / scale)
+	half := plane.Point{X: bold().width(text, size)/2 + numberBeside, Y: size*point*numberHalf + numberAbove}.Mul(1 / scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
@@ -249,6 +261,13 @@ func (s *sheet) drawPageNumber(d *document, core plane.Box, scale, size float64,
 	write(d, at, bold(), size, black(), text)
 }
 
+// The ground a page number in a picture stands on.
+const (
+	numberBeside = 0.6  // beside the number, in mm
+	numberAbove  = 0.3  // above and below it, in mm
+	numberHalf   = 0.45 // half the height of a number, in sizes
+)
+
 // mostCovered bounds how many lines under a page number are counted.
 const mostCovered = 20
 
@@ -262,20 +281,26 @@ func (b *book) drawPictureName(d *document, p picture) {
 		write(d, at, bold(), pictureName, black(), text)
 		at.Y -= leading * pictureName * point
 	}
-	pages := pageRange(b.first[p.sheet], b.first[p.sheet]+len(s.cells)-1, "", "")
+	pages := pagesOf(b.numbersIn(p))
 	if !p.whole(s.grid) {
-		pages += ", part: " + fromTo("row", p.first.row, p.last.row) + ", " + fromTo("column", p.first.column, p.last.column)
+		part := pages + ": " + fromTo("row", p.first.row, p.last.row) + ", " + fromTo("column", p.first.column, p.last.column)
+		if regular().width(part, pictureText) <= limit {
+			pages = part
+		}
 	}
 	write(d, at, regular(), pictureText, grey(), regular().shorten(pages, pictureText, limit))
 }
 
-// fromTo names rows or columns from first to last, counted from 0: "row 7",
-// "columns 1 to 3".
-func fromTo(noun string, first, last int) string {
-	if first == last {
-		return fmt.Sprintf("%s %d", noun, first+1)
+// numbersIn returns the numbers of the pages that a picture shows.
+func (b *book) numbersIn(p picture) []int {
+	s := &b.sheets[p.sheet]
+	var numbers []int
+	for k, c := range s.cells {
+		if p.shows(c) {
+			numbers = append(numbers, b.first[p.sheet]+k)
+		}
 	}
-	return fmt.Sprintf("%ss %d to %d", noun, first+1, last+1)
+	return numbers
 }
 
 // nameLines sets names in at most mostNameLines lines; the last of them counts

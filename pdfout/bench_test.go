@@ -50,8 +50,7 @@ func BenchmarkTiles400(b *testing.B) {
 // clipping costs is left out.
 func BenchmarkBareFpdf(b *testing.B) {
 	m, paper := meander(b)
-	sheets, _, err := arrange([]marking.Marking{m}, paper, 25.4)
-	require.NoError(b, err)
+	sheets := arrange(Set{Pieces: []marking.Marking{m}}, paper).sheets
 	s := sheets[0]
 	require.Len(b, s.cells, 400)
 	var pages [][]plane.Path
@@ -82,5 +81,14 @@ func BenchmarkBareFpdf(b *testing.B) {
 			}
 		}
 		require.NoError(b, pdf.Output(io.Discard))
+	}
+}
+
+// A refusal must come soon, however much is asked for.
+func BenchmarkTooManyPages(b *testing.B) {
+	set := Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}
+	for b.Loop() {
+		_, err := Draw(io.Discard, set, papers()[0])
+		require.Error(b, err)
 	}
 }

@@ -1,9 +1,6 @@
 package pdfout
 
-import (
-	"tuckmark/marking"
-	"tuckmark/marking/plane"
-)
+import "tuckmark/marking"
 
 // Rules of this file: the order of the pages. In front goes the page that
 // proves the scale, with the pictures of the sheets; pictures that do not fit
@@ -41,20 +38,12 @@ func (b *book) title() string {
 	return b.set.Title
 }
 
-// size is the set's size as its pages say it; "" when it has none.
-func (b *book) size() string {
-	if b.set.Size == "" {
-		return ""
-	}
-	return "size " + b.set.Size
-}
-
 // fullTitle is title and size.
 func (b *book) fullTitle() string {
-	if b.size() == "" {
+	if b.set.size() == "" {
 		return b.title()
 	}
-	return b.title() + ", " + b.size()
+	return b.title() + ", " + b.set.size()
 }
 
 // roles returns the roles that occur, in the order of the line key.
@@ -76,10 +65,11 @@ func (b *book) roles() []marking.Role {
 	return roles
 }
 
-// joined reports whether any pages are to be joined.
+// joined reports whether any pages are to be joined: those of a sheet always
+// hang together.
 func (b *book) joined() bool {
-	for _, s := range b.sheets {
-		if len(s.joins) > 0 {
+	for i := range b.sheets {
+		if len(b.sheets[i].cells) > 1 {
 			return true
 		}
 	}
@@ -123,22 +113,4 @@ func (b *book) drawTiles(d *document) {
 			b.drawTile(d, i, k)
 		}
 	}
-}
-
-// write puts text at a place of a page, from left to right.
-func write(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	d.text(at, plane.Point{X: 1}, f, size, c, text)
-}
-
-// writeBefore is write with the text ending at a place.
-func writeBefore(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	at.X -= f.width(text, size)
-	write(d, at, f, size, c, text)
-}
-
-// writeMiddle is write with the middle of the text's letters at a place.
-func writeMiddle(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	at.X -= f.width(text, size) / 2
-	at.Y -= (ascent - descent/2) / 2 * size * point
-	write(d, at, f, size, c, text)
 }

@@ -136,10 +136,10 @@ func (b *book) textInSquare(corner plane.Point) []label {
 }
 
 func (b *book) sizeLine() string {
-	if b.size() == "" {
+	if b.set.size() == "" {
 		return "Full-size marking sheets"
 	}
-	return "Full-size marking sheets, " + b.size()
+	return "Full-size marking sheets, " + b.set.size()
 }
 
 // measuring says what to do with the check square.
@@ -224,7 +224,7 @@ func (b *book) drawFront(d *document) {
 
 func (b *book) drawRules(d *document, rules []plane.Path) {
 	d.save()
-	d.pen(pen{continuous(), 0.13, pale(), noHeads})
+	d.pen(finePen())
 	for _, r := range rules {
 		d.path(r)
 		d.stroke()

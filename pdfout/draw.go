@@ -4,10 +4,11 @@
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
 // on sheets (sheet.go, pack.go), a sheet is cut into tiles (tile.go), its
-// lines and pieces are lettered where there is room (lettering.go, field.go),
-// every tile becomes a page (page.go, with the pens of pen.go), in front of
-// which go the page that proves the scale (cover.go) and the pictures of how
-// the pages are joined (assembly.go). pdf.go alone touches the PDF library.
+// lines and pieces are lettered where there is room (lettering.go, title.go,
+// field.go), every tile becomes a page (page.go, with the pens of pen.go), in
+// front of which go the page that proves the scale (cover.go) and the pictures
+// of how the pages are joined (assembly.go). pdf.go alone touches the PDF
+// library.
 package pdfout
 
 import (
@@ -19,7 +20,8 @@ import (
 	"tuckmark/marking"
 )
 
-// MaxPages is the most pages the pieces of one set may need.
+// MaxPages is the most pages that one PDF may have, the pages in front
+// included. A set that needs more is refused before anything is drawn.
 const MaxPages = 2000
 
 // Set is what is drawn into one PDF.
@@ -28,6 +30,14 @@ type Set struct {
 	Size   string // "18 months"; may be ""
 	Unit   marking.Unit
 	Pieces []marking.Marking
+}
+
+// size is the set's size as its pages say it; "" when it has none.
+func (s Set) size() string {
+	if s.Size == "" {
+		return ""
+	}
+	return "size " + s.Size
 }
 
 // Refusal is why a set cannot be drawn.
@@ -76,39 +86,10 @@ func (s Summary) String() string {
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
 	}
+	if len(s.Left) > 0 {
+		fmt.Fprintf(&b, "; %s %s no line and %s left out", listOf(s.Left), hasHave(len(s.Left)), isAre(len(s.Left)))
+	}
 	return b.String()
-}
-
-// pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".
-func pageRange(first, last int, one, many string) string {
-	if first == last {
-		return strings.TrimSpace(fmt.Sprintf("page %d %s", first, one))
-	}
-	return strings.TrimSpace(fmt.Sprintf("pages %d to %d %s", first, last, many))
-}
-
-func isAre(n int) string {
-	if n == 1 {
-		return "is"
-	}
-	return "are"
-}
-
-// counted is a number and its noun: "1 page", "18,432 pages".
-func counted(n int, noun string) string {
-	if n != 1 {
-		noun += "s"
-	}
-	return thousands(n) + " " + noun
-}
-
-// thousands is a whole number, not negative, with its thousands set apart.
-func thousands(n int) string {
-	s := fmt.Sprint(n)
-	for i := len(s) - 3; i > 0; i -= 3 {
-		s = s[:i] + "," + s[i:]
-	}
-	return s
 }
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
@@ -118,22 +99,36 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 	if err := check(set, paper); err != nil {
 		return Summary{}, err
 	}
-	sheets, left, err := arrange(set.Pieces, paper, squareSize(set.Unit))
-	if err != nil {
-		return Summary{}, err
+	laid := arrange(set, paper)
+	if len(laid.sheets) == 0 {
+		return Summary{}, &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 	}
-	for i := range sheets {
-		sheets[i].findJoins()
-		sheets[i].letter(set.Unit, paper)
+	if !laid.exact {
+		return Summary{}, tooMany("more than "+counted(laid.pages(), "page"), paper)
 	}
-	book := newBook(set, paper, sheets)
+	book := newBook(set, paper, laid.sheets)
+	if book.pages > MaxPages {
+		return Summary{}, tooMany(counted(book.pages, "page"), paper)
+	}
+	for i := range book.sheets {
+		book.sheets[i].findJoins()
+		book.sheets[i].letter(set.Unit, paper)
+	}
 	d := newDocument(paper, book.fullTitle(), book.roles())
 	book.drawFront(d)
 	book.drawTiles(d)
 	if err := d.write(w); err != nil {
 		return Summary{}, err
 	}
-	return book.summary(left), nil
+	return book.summary(laid.left), nil
+}
+
+// tooMany refuses a set that needs too many pages.
+func tooMany(need string, paper Paper) error {
+	return &Refusal{
+		Cause: fmt.Sprintf("the pieces need %s of %s; %s is the most", need, paper.shortTitle(), thousands(MaxPages)),
+		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
+	}
 }
 
 // The least paper the first page fits on, and the longest side most readers of

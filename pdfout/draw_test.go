@@ -3,12 +3,13 @@ package pdfout
 import (
 	"bytes"
 	"fmt"
+	"io"
 	"maps"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -29,7 +30,10 @@ func scenes() map[string]Set {
 		"no title at all":       {Pieces: []marking.Marking{rectangle("tie", "", 700, 30)}},
 		"wavy, many points":     {Title: "Scallops", Unit: marking.Centimetre, Pieces: []marking.Marking{wave("a", 400, 500, 8000)}},
 		"lines far from others": islands(),
-		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 9000, 2600, 3000)}},
+		"narrow pieces":         narrowPieces(),
+		"strips 2 cm wide":      strips(),
+		"pieces of 3 mm":        {Title: "Inlay", Pieces: []marking.Marking{tiny("a", 3), tiny("b", 4)}},
+		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}},
 	}
 }
 
@@ -54,15 +58,28 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 		"pages join to the marking":    checkJoined,
 		"numbers of joins":             checkJoinNumbers,
 		"labels lie free of all lines": checkLabels,
+		"names and notes":              checkNotes,
+		"tips of arrow heads":          checkHeads,
+		"pictures of the pages":        checkPictures,
+		"places of the pages":          checkPlaces,
 	}
 }
 
-// TestScenes draws every scene, and every example, on every paper.
+// onAnyPaper are the scenes that are drawn on every paper; the others are drawn
+// on the two that most homes have.
+func onAnyPaper() []string {
+	return []string{"skirt and bodice", "fifty small pieces", "as large as a house"}
+}
+
+// TestScenes draws every scene, and every example.
 func TestScenes(t *testing.T) {
 	sets := scenes()
 	maps.Copy(sets, examples(t))
 	for name, set := range sets {
 		for _, paper := range Papers() {
+			if !slices.Contains([]string{"letter", "a4"}, paper) && !slices.Contains(onAnyPaper(), name) {
+				continue
+			}
 			t.Run(name+" on "+paper, func(t *testing.T) {
 				t.Parallel()
 				d, s := drawn(t, set, paper)
@@ -180,14 +197,18 @@ func TestLayersAndPreferences(t *testing.T) {
 func TestSameInputSameBytes(t *testing.T) {
 	paper, err := FindPaper("a4")
 	require.NoError(t, err)
-	for name, set := range scenes() {
-		var one, two bytes.Buffer
-		_, err := Draw(&one, set, paper)
-		require.NoError(t, err)
-		_, err = Draw(&two, set, paper)
-		require.NoError(t, err)
-		assert.True(t, bytes.Equal(one.Bytes(), two.Bytes()), name)
-		assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.6\n"), name)
+	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "long titles"} {
+		set := scenes()[name]
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			var one, two bytes.Buffer
+			_, err := Draw(&one, set, paper)
+			require.NoError(t, err)
+			_, err = Draw(&two, set, paper)
+			require.NoError(t, err)
+			assert.True(t, bytes.Equal(one.Bytes(), two.Bytes()))
+			assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.6\n"))
+		})
 	}
 }
 
@@ -197,7 +218,6 @@ func checkHeaders(t require.TestingT, set Set, d readDocument, s Summary) {
 		texts := strings.Join(p.words(), "\n")
 		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
 		assert.Contains(t, texts, "print at 100 %")
-		assert.Regexp(t, `row \d+ of \d+, column \d+ of \d+`, texts)
 	}
 	for i := 1; i < s.Front; i++ {
 		assert.Contains(t, d.pages[i].words(), fmt.Sprintf("page %d of %d", i+1, s.Pages))
@@ -214,7 +234,7 @@ func TestTexts(t *testing.T) {
 		}
 	}
 	first := strings.Join(d.pages[0].words(), "\n")
-	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure this square before you mark any cloth", "place on the fold", "join line"} {
+	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure this square before you mark any cloth", "place on the fold", "join line and join mark"} {
 		assert.Contains(t, first, want)
 	}
 	// Blank pages are spoken of where there are some, and only there.
@@ -334,35 +354,39 @@ func sail(side float64) marking.Marking {
 }
 
 // A window of letter paper shows 194.733 x 248.233 mm and shares 10 mm with
-// its neighbour: a square of 100 m needs 542 columns and 420 rows, of which
-// its outline touches the outer ones, 2 x 542 + 2 x 420 - 4.
+// its neighbour: a square of 20 m needs 109 columns and 84 rows, of which its
+// outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
 func TestManyPages(t *testing.T) {
-	d, s := drawn(t, Set{Pieces: []marking.Marking{sail(100_000)}}, "letter")
-	assert.Equal(t, 1920, s.Pages-s.Front)
-	assert.Len(t, d.pages, s.Pages)
-	assert.Equal(t, 542*420-1920, s.Blank)
+	paper, err := FindPaper("letter")
+	require.NoError(t, err)
+	s, err := Draw(io.Discard, Set{Pieces: []marking.Marking{sail(20_000)}}, paper)
+	require.NoError(t, err)
+	assert.Equal(t, 382, s.Pages-s.Front)
+	assert.Equal(t, 109*84-382, s.Blank)
 }
 
 func TestTooManyPages(t *testing.T) {
-	dense := sail(100_000)
-	for i := range 2000 {
+	dense := sail(50_000)
+	for i := range 1000 {
 		y := 50 * float64(i)
-		dense.Marks = append(dense.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 100_000, Y: y}))
+		dense.Marks = append(dense.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 50_000, Y: y}))
 	}
 	for _, c := range []struct {
 		name  string
 		set   Set
 		cause string
 	}{
-		{"two sails", Set{Pieces: []marking.Marking{sail(100_000), sail(100_000)}}, "the pieces need 3,840 pages of letter paper; 2,000 is the most"},
-		{"every page of one", Set{Pieces: []marking.Marking{dense}}, "the pieces need 227,640 pages of letter paper; 2,000 is the most"},
-		{"beyond counting", Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than 1,"},
+		// Of a square of 100 m, 2 x 542 + 2 x 420 - 4 = 1,920 pages are printed;
+		// the pictures make up the rest.
+		{"with the pages in front", Set{Pieces: []marking.Marking{sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
+		{"two sails", Set{Pieces: []marking.Marking{sail(100_000), sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
+		// 271 x 210 = 56,910 of the sheet.
+		{"every page of one", Set{Pieces: []marking.Marking{dense}}, "the pieces need 57,236 pages of letter paper; 2,000 is the most"},
+		{"beyond counting", Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			start := time.Now()
 			var out bytes.Buffer
 			_, err := Draw(&out, c.set, papers()[0])
-			assert.Less(t, time.Since(start), 20*time.Second, "counting takes too long")
 			var refusal *Refusal
 			require.ErrorAs(t, err, &refusal)
 			assert.True(t, strings.HasPrefix(refusal.Cause, c.cause), refusal.Cause)
@@ -425,7 +449,7 @@ func TestSummary(t *testing.T) {
 		{"one page", Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
 		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
 		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
-		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 9000, 2600, 3000)}}, ""},
+		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, s := drawn(t, c.set, "a4")
@@ -444,13 +468,7 @@ func TestSummary(t *testing.T) {
 	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
 	_, s := drawn(t, Set{Pieces: []marking.Marking{{Key: "a", Name: "Ghost"}, rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Equal(t, []string{"Ghost"}, s.Left)
-}
-
-func TestCounted(t *testing.T) {
-	for n, want := range map[int]string{0: "0 pages", 1: "1 page", 999: "999 pages", 1000: "1,000 pages", 18432: "18,432 pages", 1234567: "1,234,567 pages"} {
-		assert.Equal(t, want, counted(n, "page"))
-	}
-	assert.Equal(t, "", listOf(nil))
-	assert.Equal(t, "a", listOf([]string{"a"}))
-	assert.Equal(t, "a, b and c", listOf([]string{"a", "b", "c"}))
+	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost has no line and is left out", s.String())
+	one = Summary{Pages: 2, Front: 1, Left: []string{"Ghost", "Spirit"}}
+	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost and Spirit have no line and are left out", one.String())
 }

@@ -151,20 +151,5 @@ func (f *field) crossings(s slab, limit int) int {
 	return n
 }
 
-// inside reports whether a place lies within the piece's outline: a ray from
-// it to the right crosses the outline an odd number of times. A place exactly
-// on the outline may fall to either side.
-func (p piece) inside(q plane.Point) bool {
-	if !p.within.Holds(q) {
-		return false
-	}
-	path, in := p.outline.Path(), false
-	p.outline.Within(plane.Box{Min: q, Max: plane.Point{X: p.within.Max.X, Y: q.Y}}, func(i int) bool {
-		a, b := path[i], path[i+1]
-		if (a.Y > q.Y) != (b.Y > q.Y) && q.X < a.X+(b.X-a.X)*(q.Y-a.Y)/(b.Y-a.Y) {
-			in = !in
-		}
-		return true
-	})
-	return in
-}
+// inside reports whether a place lies within the piece's outline.
+func (p piece) inside(q plane.Point) bool { return p.outline.Holds(q) }

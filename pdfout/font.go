@@ -35,7 +35,14 @@ type face struct {
 	name string // as the PDF's writer knows it: "" or "B"
 	data []byte
 	font *sfnt.Font
+	// usual are the widths of the letters of most texts, in ems, looked up
+	// once: setting text asks for them over and over.
+	usual [usualLetters]float64
 }
+
+// usualLetters is how many letters, the first of Unicode, have their widths at
+// hand: those of western Europe.
+const usualLetters = 0x180
 
 // The two faces are read once, when first asked for.
 var (
@@ -53,7 +60,20 @@ func readFace(name string, ttf []byte) *face {
 		// The font is part of the program, and so not at a maker's mercy.
 		panic("the embedded font " + name + " cannot be read: " + err.Error())
 	}
-	return &face{name: name, data: ttf, font: font}
+	f := &face{name: name, data: ttf, font: font}
+	for r := range f.usual {
+		f.usual[r] = f.lookUp(rune(r))
+	}
+	return f
+}
+
+// lookUp returns the width of a letter in ems.
+func (f *face) lookUp(r rune) float64 {
+	var buf sfnt.Buffer
+	em := fixed.I(int(f.font.UnitsPerEm()))
+	glyph, _ := f.font.GlyphIndex(&buf, r)
+	step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
+	return float64(step) / float64(em)
 }
 
 // CanPrint reports whether the embedded fonts, the regular and the bold one,
@@ -77,15 +97,15 @@ const highest = 0xffff
 
 // width returns how long the text is at a size in points, in mm.
 func (f *face) width(text string, size float64) float64 {
-	var buf sfnt.Buffer
-	em := fixed.I(int(f.font.UnitsPerEm()))
-	sum := int64(0)
+	sum := 0.0
 	for _, r := range text {
-		glyph, _ := f.font.GlyphIndex(&buf, r)
-		step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
-		sum += int64(step)
+		if r < usualLetters {
+			sum += f.usual[r]
+		} else {
+			sum += f.lookUp(r)
+		}
 	}
-	return float64(sum) / float64(em) * size * point
+	return sum * size * point
 }
 
 // wrap breaks the text into lines no longer than limit mm, at its spaces; a
@@ -135,13 +155,4 @@ func (f *face) shorten(text string, size, limit float64) string {
 		return short
 	}
 	return more
-}
-
-// listOf joins names as a sentence does: "a, b and c".
-func listOf(names []string) string {
-	if len(names) < 2 {
-		return strings.Join(names, "")
-	}
-	last := len(names) - 1
-	return strings.Join(names[:last], ", ") + " and " + names[last]
 }

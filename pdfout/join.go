@@ -14,6 +14,10 @@ const (
 	// markAway is how far from the join line the middle of its number lies,
 	// in mm: beyond the circle and short of the window's side.
 	markAway = 3.6
+	// mostCounted bounds how many lines under a join mark are counted.
+	mostCounted = 1000
+	// markClear is kept free above and below the circle, in mm.
+	markClear = 0.5
 )
 
 // join is a side that two printed pages share.
@@ -49,7 +53,7 @@ func (s *sheet) addJoin(a, b cell, from, to plane.Point) {
 		fewest := -1
 		for _, aside := range []float64{0, -0.03, 0.03, -0.06, 0.06, -0.09, 0.09, -0.12, 0.12} {
 			at := from.Toward(to, middle+aside)
-			n := s.field.crossings(j.room(at), 1000)
+			n := s.field.crossings(j.room(at), mostCounted)
 			if fewest < 0 || n < fewest {
 				j.marks[i], fewest = at, n
 			}
@@ -66,7 +70,7 @@ func (s *sheet) addJoin(a, b cell, from, to plane.Point) {
 
 // room is what a join mark at a place takes, its numbers included.
 func (j join) room(at plane.Point) slab {
-	across, along := overlap/2, markRadius+0.5
+	across, along := overlap/2, markRadius+markClear
 	half := plane.Point{X: across, Y: along}
 	if !j.upright() {
 		half = plane.Point{X: along, Y: across}

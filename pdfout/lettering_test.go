@@ -36,6 +36,11 @@ func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
 				inWindow = append(inWindow, r)
 			}
 		}
+		for _, sheet := range s.Sheets {
+			if len(sheet.Pieces) > 1 && sheet.First == number {
+				checkFrameIsFree(t, p, number)
+			}
+		}
 		core := p.core(p.joinMarks(t))
 		for k, r := range inWindow {
 			room := slabOf(r)
@@ -65,6 +70,23 @@ func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
 							assert.Fail(t, "a text on a line", "page %d: %q on a %s", number, r.text, q.layer)
 							n = len(part)
 						}
+					}
+				}
+			}
+		}
+	}
+}
+
+// On a page that pieces share the check square's frame lies free of all lines.
+func checkFrameIsFree(t require.TestingT, p readPage, number int) {
+	for _, f := range p.frames() {
+		room := upright(f)
+		for _, q := range p.paths {
+			for _, part := range q.parts {
+				for n := 1; n < len(part) && q.layer != ""; n++ {
+					if room.meetsSegment(part[n-1], part[n]) {
+						assert.Fail(t, "a check square on a line", "page %d: on a %s", number, q.layer)
+						return
 					}
 				}
 			}
@@ -115,8 +137,7 @@ func TestNamesOfLines(t *testing.T) {
 // Names along the outline stand inside the piece, whatever way its edges run
 // on the paper.
 func TestNamesStandInside(t *testing.T) {
-	sheets, _, err := arrange(large().Pieces, papers()[0], 25.4)
-	require.NoError(t, err)
+	sheets := arrange(large(), papers()[0]).sheets
 	looked := 0
 	for i := range sheets {
 		s := &sheets[i]
@@ -124,7 +145,7 @@ func TestNamesStandInside(t *testing.T) {
 		s.letter(marking.Inch, papers()[0])
 		outline := s.pieces[0].outline.Path()
 		for _, l := range s.labels {
-			assert.True(t, outline.Holds(l.room.centre), "%q of %v", l.text, s.pieces[0].name)
+			assert.True(t, windsRound(outline, l.room.centre), "%q of %v", l.text, s.pieces[0].name)
 			looked++
 		}
 	}
@@ -141,7 +162,8 @@ func TestTitleFitsThePiece(t *testing.T) {
 	}{
 		{"large", 150, 120, []string{"cut 2"}, 18, 18},
 		{"small", 45, 30, []string{"cut 2"}, 15, 15},
-		{"too small: beside it", 30, 12, []string{"cut 2"}, 8, 8},
+		{"narrow: in one line", 30, 12, []string{"cut 2"}, 9, 9},
+		{"too small: beside it", 20, 8, []string{"cut 2"}, 8, 8},
 		{"many notes", 60, 60, []string{"18 months", "cut 2 of cloth and 1 of lining", "gathered to 4 in at the upper edge"}, 12, 15},
 	} {
 		t.Run(c.name, func(t *testing.T) {

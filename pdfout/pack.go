@@ -12,74 +12,106 @@ import (
 // and then as far to the left as it can, so that the rest of the page stays in
 // one part. A piece is turned only where it would need a new page otherwise.
 // Pieces share a page only where that leaves the check square a place: outside
-// all of them, or, where that saves a page, inside one.
+// all of them, or, where that saves a page, inside one. A piece that has no
+// room inside for its title brings the room for it, under the piece, along.
 
 // apart is how far pieces that share a page lie from each other, in mm: room
 // for scissors.
 const apart = 6.0
 
+// parcel is a piece to be packed, with what is worked out once for it.
+type parcel struct {
+	piece piece
+	// roomy tells that the check square has a place inside the piece.
+	roomy bool
+}
+
+// room is how much of a page the parcel takes.
+func (p parcel) room(turned bool) plane.Point {
+	if turned {
+		return p.piece.roomOf(p.piece.bounds.Height(), p.piece.bounds.Width())
+	}
+	return p.piece.room()
+}
+
+// packed is a parcel on its page.
+type packed struct {
+	parcel
+	turned bool
+	room   plane.Box
+}
+
 // shelf is a page being filled.
 type shelf struct {
-	pieces []piece
-	square float64 // side of the check square, in mm
-	inside bool    // the square may lie inside a piece
+	parcels []packed
+	square  float64 // side of the check square, in mm
+	inside  bool    // the square may lie inside a piece
+	roomy   bool    // and one of the pieces has room for it
 	// free are the largest boxes in which nothing lies yet; they overlap.
 	free []plane.Box
 }
 
 // pack lays the pieces, each of which fits into the window, on as few sheets
-// of one page as it finds. The page's check square has sides of square mm.
-func pack(small []piece, window plane.Point, square float64) []sheet {
-	tallestFirst := slices.Clone(small)
-	slices.SortStableFunc(tallestFirst, func(a, b piece) int {
-		return cmp.Compare(b.bounds.Height(), a.bounds.Height())
+// of one page as it finds. The page's check square has sides of square mm. It
+// also reports whether all are laid: it stops when they take more than MaxPages.
+func pack(small []piece, window plane.Point, square float64) ([]sheet, bool) {
+	parcels := make([]parcel, len(small))
+	for i, p := range small {
+		f := newField([]piece{p})
+		p.foot = footOf(p, f, window)
+		parcels[i] = parcel{piece: p, roomy: p.hasRoom(f, square+squareGrid)}
+	}
+	slices.SortStableFunc(parcels, func(a, b parcel) int {
+		return cmp.Compare(b.room(false).Y, a.room(false).Y)
 	})
-	shelves := fill(tallestFirst, shelf{square: square, free: []plane.Box{{Max: window}}})
-	fewer := fill(tallestFirst, shelf{square: square, inside: true, free: []plane.Box{{Max: window}}})
-	if len(fewer) < len(shelves) {
-		shelves = fewer
+	shelves, all := fill(parcels, shelf{square: square, free: []plane.Box{{Max: window}}})
+	if len(shelves) > 1 {
+		fewer, every := fill(parcels, shelf{square: square, inside: true, free: []plane.Box{{Max: window}}})
+		if len(fewer) < len(shelves) {
+			shelves, all = fewer, every
+		}
 	}
 	var sheets []sheet
 	for _, s := range shelves {
 		sheets = append(sheets, s.sheet(window))
 	}
-	return sheets
+	return sheets, all
 }
 
-// fill puts the pieces, in their order, on as many pages as they need.
-func fill(pieces []piece, empty shelf) []*shelf {
+// fill puts the parcels, in their order, on as many pages as they need, and
+// reports whether it came to the end.
+func fill(parcels []parcel, empty shelf) ([]*shelf, bool) {
 	var shelves []*shelf
-	for _, p := range pieces {
+	for _, p := range parcels {
 		if !placeOnAny(shelves, p) {
 			next := empty
-			next.place(p)
+			next.place(p, false)
 			shelves = append(shelves, &next)
 		}
-	}
-	return shelves
-}
-
-// placeOnAny places the piece on the first page with room for it, upright if
-// any has, turned if not.
-func placeOnAny(shelves []*shelf, p piece) bool {
-	for _, s := range shelves {
-		if s.place(p) {
-			return true
+		if len(shelves) > MaxPages {
+			return shelves, false
 		}
 	}
-	turned := p.quarterTurned()
-	for _, s := range shelves {
-		if s.place(turned) {
-			return true
+	return shelves, true
+}
+
+// placeOnAny places the parcel on the first page with room for it, upright if
+// any has, turned if not.
+func placeOnAny(shelves []*shelf, p parcel) bool {
+	for _, turned := range []bool{false, true} {
+		for _, s := range shelves {
+			if s.place(p, turned) {
+				return true
+			}
 		}
 	}
 	return false
 }
 
-// place puts the piece into the free box where it lies highest, and leftmost
+// place puts the parcel into the free box where it lies highest, and leftmost
 // among those, and reports whether there was one.
-func (s *shelf) place(p piece) bool {
-	room := p.room()
+func (s *shelf) place(p parcel, turned bool) bool {
+	room := p.room(turned)
 	var best plane.Box
 	found := false
 	for _, f := range s.free {
@@ -98,18 +130,18 @@ func (s *shelf) place(p piece) bool {
 		return false
 	}
 	rest := without(s.free, best.Grown(apart))
-	if len(s.pieces) > 0 && !s.hasSquare(rest, p) {
+	roomy := s.roomy || p.roomy
+	if len(s.parcels) > 0 && !s.hasSquare(rest, roomy) {
 		return false
 	}
-	corner := plane.Point{X: best.Min.X + spare, Y: best.Min.Y + spare}
-	s.pieces = append(s.pieces, p.moved(corner.Sub(p.bounds.Min)))
-	s.free = rest
+	s.parcels = append(s.parcels, packed{p, turned, best})
+	s.free, s.roomy = rest, roomy
 	return true
 }
 
 // hasSquare reports whether the check square has a place in one of the boxes,
-// or inside one of the pieces, the next one included, if it may lie there.
-func (s *shelf) hasSquare(free []plane.Box, next piece) bool {
+// or inside a roomy piece if it may lie there.
+func (s *shelf) hasSquare(free []plane.Box, roomy bool) bool {
 	// Its corner cannot lie everywhere.
 	side := s.square + squareGrid
 	for _, f := range free {
@@ -117,17 +149,17 @@ func (s *shelf) hasSquare(free []plane.Box, next piece) bool {
 			return true
 		}
 	}
-	return s.inside && (next.hasRoom(side) || slices.ContainsFunc(s.pieces, func(p piece) bool { return p.hasRoom(side) }))
+	return s.inside && roomy
 }
 
 // roomSteps is how many places a piece is looked at, across and up, for room
 // inside it.
 const roomSteps = 12
 
-// hasRoom reports whether a square fits inside the piece, clear of its lines.
-func (p piece) hasRoom(side float64) bool {
+// hasRoom reports whether a square fits inside the piece, clear of its lines,
+// which are those of f.
+func (p piece) hasRoom(f *field, side float64) bool {
 	half := side/2 + clearing
-	f := newField([]piece{p})
 	for i := range roomSteps {
 		for k := range roomSteps {
 			at := p.bounds.Min.Add(plane.Point{
@@ -180,16 +212,25 @@ func without(free []plane.Box, b plane.Box) []plane.Box {
 // the middle where that leaves the check square its room.
 func (s *shelf) sheet(window plane.Point) sheet {
 	bounds := plane.EmptyBox()
-	for _, p := range s.pieces {
-		bounds = bounds.Union(p.bounds.Grown(spare))
+	for _, p := range s.parcels {
+		bounds = bounds.Union(p.room)
 	}
 	step := plane.Point{}
 	if beneath := window.Y - bounds.Height(); beneath > s.square+3*clearing {
 		step.X = (window.X - bounds.Width()) / 2
 	}
 	var pieces []piece
-	for _, p := range s.pieces {
-		pieces = append(pieces, p.moved(step))
+	for _, p := range s.parcels {
+		low := plane.Point{X: p.room.Min.X + spare, Y: p.room.Min.Y + spare + p.piece.foot.Y}.Add(step)
+		if b := p.piece.bounds; p.turned {
+			// The upper left corner comes to lie at the lower left.
+			low = low.Sub(plane.Point{X: b.Min.X, Y: b.Max.Y}.Left())
+			turned := p.piece.laid(func(q plane.Point) plane.Point { return q.Left().Add(low) })
+			turned.turned = !turned.turned
+			pieces = append(pieces, turned)
+		} else {
+			pieces = append(pieces, p.piece.moved(low.Sub(b.Min)))
+		}
 	}
 	return newSheet(pieces, grid{rows: 1, columns: 1, window: window}, []cell{{}})
 }

@@ -77,16 +77,31 @@ func (b *book) drawHeader(d *document, i, k int) {
 	first := strip.Max.Y - headSize*ascent*point
 	second := first - headSize*leading*point
 	page := fmt.Sprintf("page %d of %d", b.first[i]+k, b.pages)
-	place := fmt.Sprintf("row %d of %d, column %d of %d", c.row+1, s.grid.rows, c.column+1, s.grid.columns)
-	scale := "print at 100 %"
-	right := place + "   " + scale
+	right := "print at 100 %"
+	if len(s.cells) > 1 {
+		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.row+1, s.grid.rows, c.column+1, s.grid.columns) + right
+	}
 	const space = 6.0 // between left and right, in mm
 	write(d, plane.Point{X: strip.Min.X, Y: first}, bold(), headSize, black(),
-		namesWithin(bold(), s.names(), headSize, strip.Width()-space-bold().width(page, headSize)))
+		namesWithin(bold(), s.headings(), headSize, strip.Width()-space-bold().width(page, headSize)))
 	writeBefore(d, plane.Point{X: strip.Max.X, Y: first}, bold(), headSize, black(), page)
 	write(d, plane.Point{X: strip.Min.X, Y: second}, regular(), textSize, grey(),
 		regular().shorten(b.fullTitle(), textSize, strip.Width()-space-regular().width(right, textSize)))
 	writeBefore(d, plane.Point{X: strip.Max.X, Y: second}, regular(), textSize, grey(), right)
+}
+
+// headings returns the names of the sheet's pieces, with the notes of those
+// that have no title on it.
+func (s *sheet) headings() []string {
+	names := s.names()
+	for i, p := range s.pieces {
+		for _, u := range s.untitled {
+			if u.name == p.name && len(u.brief) > 0 {
+				names[i] = p.name + ": " + strings.Join(u.brief, ", ")
+			}
+		}
+	}
+	return names
 }
 
 // namesWithin joins names in limit mm; those that do not fit are counted.
@@ -97,15 +112,6 @@ func namesWithin(f *face, names []string, size, limit float64) string {
 		}
 	}
 	return f.shorten(someNames(names, 1), size, limit)
-}
-
-// someNames joins the first names and counts the others.
-func someNames(names []string, shown int) string {
-	text := strings.Join(names[:shown], ", ")
-	if rest := len(names) - shown; rest > 0 {
-		text += fmt.Sprintf(" and %d more", rest)
-	}
-	return text
 }
 
 // drawRole draws all lines of a role that show on the page of a cell, in the
@@ -132,7 +138,9 @@ func (s *sheet) drawRole(d *document, role marking.Role, c cell) {
 				begin()
 				drawRuns(d, penOf(role), runs)
 				for _, h := range l.arrowHeads() {
-					if h.room().bounds().Meets(window) {
+					// A head whose tip is on the next page would show its
+					// base here, as a bar.
+					if window.Holds(h.tip) {
 						d.path(h.triangle())
 						d.fill()
 					}
@@ -209,11 +217,20 @@ func drawJoinMark(d *document, at plane.Point) {
 	d.stroke()
 }
 
+// The two lines of text in a check square: sizes in points, and how far from
+// its middle they stand, in mm.
+const (
+	squareLabelSize = 9.0
+	squareLabelUp   = 1.6
+	squareHintSize  = 5.5
+	squareHintDown  = 2.0
+)
+
 // drawSquare draws the page's check square with its label.
 func (b *book) drawSquare(d *document, corner plane.Point) {
 	side := squareSize(b.set.Unit)
 	d.checkSquare(corner, side)
 	middle := corner.Add(plane.Point{X: side / 2, Y: side / 2})
-	writeMiddle(d, middle.Add(plane.Point{Y: 1.6}), bold(), 9, grey(), squareLabel(b.set.Unit))
-	writeMiddle(d, middle.Add(plane.Point{Y: -2}), regular(), 5.5, grey(), "outside to outside")
+	writeMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), bold(), squareLabelSize, grey(), squareLabel(b.set.Unit))
+	writeMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), regular(), squareHintSize, grey(), "outside to outside")
 }

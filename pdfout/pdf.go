@@ -237,6 +237,24 @@ func (d *document) text(at, u plane.Point, f *face, size float64, c colour, s st
 	d.restore()
 }
 
+// write puts text at a place of a page, from left to right.
+func write(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	d.text(at, plane.Point{X: 1}, f, size, c, text)
+}
+
+// writeBefore is write with the text ending at a place.
+func writeBefore(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	at.X -= f.width(text, size)
+	write(d, at, f, size, c, text)
+}
+
+// writeMiddle is write with the middle of the text's letters at a place.
+func writeMiddle(d *document, at plane.Point, f *face, size float64, c colour, text string) {
+	at.X -= f.width(text, size) / 2
+	at.Y -= (ascent - descent/2) / 2 * size * point
+	write(d, at, f, size, c, text)
+}
+
 // layer puts what follows into the layer of a role, until endLayer.
 func (d *document) layer(role marking.Role) {
 	d.flush()

@@ -1,6 +1,10 @@
 package pdfout
 
-import "tuckmark/marking"
+import (
+	"sync"
+
+	"tuckmark/marking"
+)
 
 // Rules of this file: one table gives every role its pen. No two roles share
 // both line type and width, so that a print in black and white can be read;
@@ -17,7 +21,9 @@ type lineType struct {
 // The line types, numbers and proportions from memory of ISO 128-2: a gap is
 // 3 line widths, a dash 12, a long dash 24, a short dash 6. The standard's dot
 // is half a line width long; here it is round and one line width across, so
-// that a home printer shows it.
+// that a home printer shows it. Between the dots of a dotted line the gap is
+// 2.5 line widths, which keeps them as far apart, from middle to middle, as
+// the standard's.
 func continuous() lineType            { return lineType{"01", nil} }
 func dashed() lineType                { return lineType{"02", []float64{12, 3}} }
 func longDashedDotted() lineType      { return lineType{"04", []float64{24, 3, 0, 3}} }
@@ -49,47 +55,58 @@ type pen struct {
 	heads  heads
 }
 
-// penOf returns the pen of a role. The widths are of the standard's series:
-// 0.13, 0.18, 0.25, 0.35, 0.5, 0.7 mm.
-func penOf(role marking.Role) pen {
+// pens is the table of pens. The widths are of the standard's series: 0.13,
+// 0.18, 0.25, 0.35, 0.5, 0.7 mm.
+func pens() map[marking.Role]pen {
 	ink := black()
 	blue := colour{0.05, 0.16, 0.55}
 	wine := colour{0.55, 0.05, 0.20}
 	green := colour{0.02, 0.33, 0.18}
 	brown := colour{0.42, 0.22, 0.02}
-	switch role {
-	case marking.Cut:
-		return pen{continuous(), 0.5, ink, noHeads}
-	case marking.FoldEdge:
-		return pen{longDashedDotted(), 0.5, ink, noHeads}
-	case marking.Stitch:
-		return pen{dashed(), 0.35, blue, noHeads}
-	case marking.Fold:
-		return pen{longDashedShortDashed(), 0.25, brown, noHeads}
-	case marking.Centre:
-		return pen{longDashedDotted(), 0.18, ink, noHeads}
-	case marking.TuckFold:
-		return pen{longDashedTwiceDotted(), 0.25, wine, noHeads}
-	case marking.TuckStitch:
-		return pen{dashed(), 0.18, wine, noHeads}
-	case marking.TuckEnd:
-		return pen{continuous(), 0.18, wine, noHeads}
-	case marking.PleatFold:
-		return pen{longDashedTwiceDotted(), 0.5, green, noHeads}
-	case marking.Placement:
-		return pen{dotted(), 0.5, green, noHeads}
-	case marking.Arrow:
-		return pen{continuous(), 0.25, green, endHead}
-	case marking.Notch:
-		return pen{continuous(), 0.35, ink, noHeads}
-	default: // marking.Grain
-		return pen{longDashedDotted(), 0.25, ink, bothHeads}
+	return map[marking.Role]pen{
+		marking.Cut:        {continuous(), 0.5, ink, noHeads},
+		marking.FoldEdge:   {longDashedDotted(), 0.5, ink, noHeads},
+		marking.Stitch:     {dashed(), 0.35, blue, noHeads},
+		marking.Fold:       {longDashedShortDashed(), 0.25, brown, noHeads},
+		marking.Centre:     {longDashedDotted(), 0.18, ink, noHeads},
+		marking.TuckFold:   {longDashedTwiceDotted(), 0.25, wine, noHeads},
+		marking.TuckStitch: {dashed(), 0.18, wine, noHeads},
+		marking.TuckEnd:    {continuous(), 0.18, wine, noHeads},
+		marking.PleatFold:  {longDashedTwiceDotted(), 0.5, green, noHeads},
+		marking.Placement:  {dotted(), 0.5, green, noHeads},
+		marking.Arrow:      {continuous(), 0.25, green, endHead},
+		marking.Notch:      {continuous(), 0.35, ink, noHeads},
+		// Twice as wide as the centre line: on a page in the middle of a
+		// long grain line no head tells the two apart.
+		marking.Grain: {longDashedDotted(), 0.35, ink, bothHeads},
 	}
 }
 
+// knownPens is the table, made once.
+var knownPens = sync.OnceValue(pens)
+
+// penOf returns the pen of a role.
+func penOf(role marking.Role) pen {
+	if p, known := knownPens()[role]; known {
+		return p
+	}
+	return strangePen()
+}
+
+// strangePen draws a role that the table lacks, so that nobody can overlook
+// it: wide, red and of no type that another role has.
+func strangePen() pen { return pen{continuous(), 0.7, colour{0.8, 0, 0}, noHeads} }
+
+// fineLine is the width of lines that are not on the cloth: join lines, rules,
+// the grid in pictures; in mm.
+const fineLine = 0.13
+
+// finePen draws what divides a page or a picture.
+func finePen() pen { return pen{continuous(), fineLine, pale(), noHeads} }
+
 // joinPen draws the lines along which pages are joined; they are on the paper,
 // not on the cloth.
-func joinPen() pen { return pen{continuous(), 0.13, grey(), noHeads} }
+func joinPen() pen { return pen{continuous(), fineLine, grey(), noHeads} }
 
 // round reports whether the line needs round ends: dots are nothing else.
 func (p pen) round() bool {

@@ -14,7 +14,7 @@ import (
 func TestPensDiffer(t *testing.T) {
 	for _, a := range marking.Roles() {
 		for _, b := range marking.Roles() {
-			if a < b && penOf(a).kind.number == penOf(b).kind.number && penOf(a).heads == penOf(b).heads {
+			if a < b && penOf(a).kind.number == penOf(b).kind.number {
 				thin, wide := min(penOf(a).width, penOf(b).width), max(penOf(a).width, penOf(b).width)
 				assert.GreaterOrEqual(t, wide/thin, 1.35, "%v and %v", a, b)
 			}
@@ -63,6 +63,21 @@ func TestLineTypes(t *testing.T) {
 			assert.InDeltaSlice(t, append([]float64{0}, want...), append([]float64{0}, seen...), 1e-9, role)
 		}
 	}
+}
+
+// Where a page shows only the middle of a grain line, nothing but its width
+// tells it from a centre line.
+func TestGrainIsNoCentreLine(t *testing.T) {
+	assert.GreaterOrEqual(t, penOf(marking.Grain).width/penOf(marking.Centre).width, 1.9)
+}
+
+// Every role is in the table; one that is not is drawn so that all see it.
+func TestEveryRoleHasAPen(t *testing.T) {
+	assert.Len(t, pens(), len(marking.Roles()))
+	for _, role := range marking.Roles() {
+		assert.NotEqual(t, strangePen(), penOf(role), role)
+	}
+	assert.Equal(t, strangePen(), penOf(-1))
 }
 
 func TestPensPrintWell(t *testing.T) {

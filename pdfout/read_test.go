@@ -69,12 +69,17 @@ type readDocument struct {
 	reader *pdf.Reader
 	layers []string
 	pages  []readPage
+	// laid keeps what joinUp found, by the first page of each sheet.
+	laid map[int]joined
 }
+
+// joined is a sheet put together.
+type joined struct{ laid, apart []laidPage }
 
 func readPDF(t require.TestingT, data []byte) readDocument {
 	r, err := pdf.NewReader(bytes.NewReader(data), int64(len(data)))
 	require.NoError(t, err)
-	d := readDocument{reader: r}
+	d := readDocument{reader: r, laid: map[int]joined{}}
 	groups := r.Trailer().Key("Root").Key("OCProperties").Key("OCGs")
 	for i := range groups.Len() {
 		require.Equal(t, "OCG", groups.Index(i).Key("Type").Name())

@@ -109,6 +109,10 @@ type laidPage struct {
 // joinUp lays the pages of a sheet together by their join marks. The first
 // page stays where it is. Pages that no join leads to are returned apart.
 func joinUp(t require.TestingT, d readDocument, s SheetSummary) (laid []laidPage, apart []laidPage) {
+	if known, done := d.laid[s.First]; done {
+		return known.laid, known.apart
+	}
+	defer func() { d.laid[s.First] = joined{laid, apart} }()
 	type onPage struct {
 		page int
 		at   plane.Point
@@ -177,23 +181,24 @@ func joinUp(t require.TestingT, d readDocument, s SheetSummary) (laid []laidPage
 
 // printedLine is one stroke of a layer on the sheet.
 type printedLine struct {
-	page   laidPage
+	page   *laidPage
 	tree   *plane.Tree
 	bounds plane.Box
 	path   readPath
 }
 
 // printedLines gathers the strokes of a layer.
-func printedLines(laid []laidPage, layer string) []printedLine {
-	var all []printedLine
-	for _, p := range laid {
+func printedLines(laid []laidPage, layer string) []*printedLine {
+	var all []*printedLine
+	for i := range laid {
+		p := &laid[i]
 		for _, q := range p.drawn(layer) {
 			for _, part := range q.parts {
 				moved := make(plane.Path, len(part))
 				for i, at := range part {
 					moved[i] = at.Add(p.step)
 				}
-				all = append(all, printedLine{p, plane.NewTree(moved), moved.Bounds(), q})
+				all = append(all, &printedLine{p, plane.NewTree(moved), moved.Bounds(), q})
 			}
 		}
 	}
@@ -233,23 +238,28 @@ func onPaper(p plane.Path, turned bool, step plane.Point) plane.Path {
 // every page in whose window it lies. It returns what is wrong first, "" if
 // nothing is.
 func checkPiece(laid []laidPage, m marking.Marking, turned bool, step plane.Point) string {
-	byPage := map[int]map[marking.Role][]printedLine{}
+	byPage := make([]map[marking.Role][]*printedLine, len(laid))
 	for i := range laid {
-		byPage[i] = map[marking.Role][]printedLine{}
+		byPage[i] = map[marking.Role][]*printedLine{}
 		for _, role := range marking.Roles() {
 			byPage[i][role] = printedLines(laid[i:i+1], role.String())
 		}
 	}
 	wrong := ""
 	for k, mark := range m.Marks {
+		lines := make([][]*printedLine, len(laid)) // of the mark's role, by page
+		for i := range laid {
+			lines[i] = byPage[i][mark.Role]
+		}
 		samples(onPaper(mark.Path, turned, step), func(at plane.Point, along float64) bool {
 			within := false
-			for i, page := range laid {
+			for i := range laid {
+				page := &laid[i]
 				if !page.window.Grown(-offLine).Holds(at) {
 					continue
 				}
 				found := false
-				for _, l := range byPage[i][mark.Role] {
+				for _, l := range lines[i] {
 					found = found || l.bounds.Grown(offLine).Holds(at) && l.tree.Distance(at, 1) <= offLine
 				}
 				if !found {

@@ -209,6 +209,61 @@ func islands() Set {
 	return Set{Title: "Sunshade", Unit: marking.Centimetre, Pieces: []marking.Marking{m}}
 }
 
+// strip is a narrow piece: stitch lines at an allowance, run out to the cutting
+// lines, and a grain line along its middle.
+func strip(key, name string, w, h, allowance float64, label string, notes ...string) marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	m := marking.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
+	a := allowance
+	m.Marks = []marking.Mark{
+		edge(marking.Cut, "lower", p(0, 0), p(w, 0)),
+		edge(marking.Cut, "right", p(w, 0), p(w, h)),
+		edge(marking.Cut, "upper", p(w, h), p(0, h)),
+		edge(marking.Cut, "left", p(0, h), p(0, 0)),
+		edge(marking.Stitch, label, p(0, a), p(w, a)),
+		edge(marking.Stitch, label, p(w-a, 0), p(w-a, h)),
+		edge(marking.Stitch, label, p(w, h-a), p(0, h-a)),
+		edge(marking.Stitch, label, p(a, h), p(a, 0)),
+	}
+	if w > h {
+		m.Marks = append(m.Marks, edge(marking.Grain, "", p(w/4, h/2), p(w*3/4, h/2)))
+	} else {
+		m.Marks = append(m.Marks, edge(marking.Grain, "", p(w/2, h/4), p(w/2, h*3/4)))
+	}
+	return m
+}
+
+// narrowPieces are a tie, a tab, a neck strip and a strip that nothing can be
+// written into.
+func narrowPieces() Set {
+	notes := []string{"Linden pinafore", "size 18 months", "cut 2"}
+	s := Set{Title: notes[0], Size: "18 months", Pieces: []marking.Marking{
+		strip("tie", "Tie", 30*inch, inch, 0.375*inch, "stitch line, 3/8 in", notes...),
+		strip("tab", "Tab", 2*inch, inch, 0.25*inch, "stitch line, 1/4 in", append(notes, "turn the end to a point")...),
+		strip("neck", "Neck strip", 1.25*inch, 8*inch, 0.25*inch, "stitch line, 1/4 in", notes...),
+		strip("piping", "Piping", 8, 240, 3, "stitch line, 3 mm", notes...),
+	}}
+	return s
+}
+
+// strips are 2 cm wide with allowances of 0.5 cm.
+func strips() Set {
+	s := Set{Title: "Bands", Unit: marking.Centimetre}
+	for i := range 5 {
+		length := 60 + 10*float64(i)
+		s.Pieces = append(s.Pieces, strip(fmt.Sprint("up", i), fmt.Sprint("Band up ", i+1), 20, length, 5, "stitch line, 0.5 cm", "Bands", "cut 2"),
+			strip(fmt.Sprint("across", i), fmt.Sprint("Band across ", i+1), length, 20, 5, "stitch line, 0.5 cm", "Bands", "cut 2"))
+	}
+	return s
+}
+
+// tiny is a piece 3 mm wide.
+func tiny(key string, h float64) marking.Marking {
+	m := rectangle(key, "Inlay "+key, 3, h, "cut 12")
+	m.Marks = m.Marks[:4]
+	return m
+}
+
 // examples reads the files in examples/ as the command does.
 func examples(t *testing.T) map[string]Set {
 	t.Helper()

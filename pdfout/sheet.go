@@ -1,8 +1,6 @@
 package pdfout
 
 import (
-	"fmt"
-
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
@@ -28,11 +26,14 @@ type line struct {
 type piece struct {
 	name    string
 	notes   []string
+	brief   []string // those of the notes that no header says
 	outline *plane.Tree
-	within  plane.Box // the bounds of the outline
 	lines   []line
 	bounds  plane.Box // of all its lines
 	turned  bool      // by a quarter turn to the left
+	// foot is the room kept under the piece for its title, in mm; zero where
+	// the title has room inside.
+	foot plane.Point
 }
 
 // sheet is a large imagined sheet of paper, printed as a grid of pages.
@@ -44,6 +45,9 @@ type sheet struct {
 	field   *field // what lies on it so far
 	joins   []join
 	labels  []label
+	// untitled are the pieces whose titles found no place: the header says
+	// their notes.
+	untitled []piece
 	// squares are the lower left corners of the pages' check squares, in
 	// page coordinates, in the order of cells.
 	squares []plane.Point
@@ -86,18 +90,15 @@ func (s *sheet) shown(b plane.Box) bool {
 }
 
 // shows reports whether the page of a cell prints a label: the one page it is
-// whole on, or every page that shows part of it.
+// whole on, or every page that shows part of it within its join lines.
 func (s *sheet) shows(l label, c cell) bool {
-	b := l.room.bounds()
-	if !s.grid.windowOf(c).Meets(b) {
-		return false
-	}
-	return !s.whole(b) || s.grid.coreOf(c).Holds(b.Centre())
+	b, core := l.room.bounds(), s.grid.coreOf(c)
+	return core.Meets(b) && (!s.whole(b) || core.Holds(b.Centre()))
 }
 
 // newPiece takes the lines of a marking that have some length.
 func newPiece(m marking.Marking) piece {
-	p := piece{name: m.Name, notes: m.Notes, outline: plane.NewTree(m.Outline), within: m.Outline.Bounds(), bounds: plane.EmptyBox()}
+	p := piece{name: m.Name, notes: m.Notes, outline: plane.NewTree(m.Outline), bounds: plane.EmptyBox()}
 	if p.name == "" {
 		p.name = m.Key
 	}
@@ -133,7 +134,6 @@ func (p piece) laid(to func(plane.Point) plane.Point) piece {
 		return q
 	}
 	p.outline = plane.NewTree(path(p.outline.Path()))
-	p.within = p.outline.Bounds()
 	lines := p.lines
 	p.lines, p.bounds = nil, plane.EmptyBox()
 	for _, l := range lines {
@@ -144,9 +144,12 @@ func (p piece) laid(to func(plane.Point) plane.Point) piece {
 	return p
 }
 
-// room is how much of a sheet the piece needs, in mm.
-func (p piece) room() plane.Point {
-	return plane.Point{X: p.bounds.Width() + 2*spare, Y: p.bounds.Height() + 2*spare}
+// room is how much of a sheet the piece needs, in mm, its foot included.
+func (p piece) room() plane.Point { return p.roomOf(p.bounds.Width(), p.bounds.Height()) }
+
+// roomOf is room for a width and height of the piece's lines.
+func (p piece) roomOf(width, height float64) plane.Point {
+	return plane.Point{X: max(width, p.foot.X) + 2*spare, Y: height + p.foot.Y + 2*spare}
 }
 
 // fits reports whether the piece can be printed on one page.
@@ -154,63 +157,68 @@ func (p piece) fits(window plane.Point) bool {
 	return p.room().X <= window.X && p.room().Y <= window.Y
 }
 
+// countable is the most pages that are counted before a set is refused; a set
+// that needs more is refused with the words "more than".
+const countable = 1_000_000
+
+// arrangement is pieces laid on sheets.
+type arrangement struct {
+	sheets []sheet
+	left   []string // names of the pieces that have nothing to draw
+	// exact tells that the sheets' pages are all counted. Where they are too
+	// many, sheets of large pieces have only their grids and cells.
+	exact bool
+}
+
+// pages is how many pages of the sheets are printed.
+func (a arrangement) pages() int {
+	n := 0
+	for i := range a.sheets {
+		n += len(a.sheets[i].cells)
+	}
+	return n
+}
+
 // arrange lays the pieces on sheets: the large ones each on its own, in the
-// order they come in, then the small ones together. It also names the pieces
-// that have nothing to draw. More pages than MaxPages are refused. Check squares
-// have sides of square mm.
-func arrange(markings []marking.Marking, paper Paper, square float64) ([]sheet, []string, error) {
+// order they come in, then the small ones together.
+func arrange(set Set, paper Paper) arrangement {
 	window := plane.Point{X: paper.window().Width(), Y: paper.window().Height()}
-	var sheets []sheet
+	a := arrangement{exact: true}
 	var small []piece
-	var left []string
-	pages, exact := 0, true
-	for _, m := range markings {
+	pages := 0
+	for _, m := range set.Pieces {
 		upright := newPiece(m)
-		switch {
-		case len(upright.lines) == 0:
-			left = append(left, upright.name)
-		case upright.fits(window):
+		upright.brief = fewer(m.Notes, set)
+		if len(upright.lines) == 0 {
+			a.left = append(a.left, upright.name)
+			continue
+		}
+		if upright.fits(window) {
 			small = append(small, upright)
-		default:
-			if turned := upright.quarterTurned(); turned.fits(window) {
-				small = append(small, turned)
-				continue
-			}
-			s, n, all := spread(upright, window)
-			pages, exact = pages+n, exact && all
-			if pages <= MaxPages {
-				sheets = append(sheets, s)
-			}
+			continue
+		}
+		if turned := upright.quarterTurned(); turned.fits(window) {
+			small = append(small, turned)
+			continue
+		}
+		s, all := spread(upright, window)
+		a.sheets = append(a.sheets, s)
+		a.exact = a.exact && all
+		if pages += len(s.cells); pages > countable {
+			a.exact = false
+			return a
 		}
 	}
-	if len(sheets)+len(small) == 0 && pages == 0 {
-		return nil, nil, &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
-	}
-	if pages <= MaxPages {
-		shared := pack(small, window, square)
-		sheets = append(sheets, shared...)
-		pages += len(shared)
-	} else {
-		pages += len(small) // at most: too many as it is
-	}
-	if pages > MaxPages {
-		need := counted(pages, "page")
-		if !exact {
-			need = "more than " + need
-		}
-		return nil, nil, &Refusal{
-			Cause: fmt.Sprintf("the pieces need %s of %s; %s is the most", need, paper.shortTitle(), thousands(MaxPages)),
-			Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
-		}
-	}
-	return sheets, left, nil
+	shared, all := pack(small, window, squareSize(set.Unit))
+	a.sheets = append(a.sheets, shared...)
+	a.exact = a.exact && all
+	return a
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if
-// that takes fewer pages. It also says how many pages are printed, and whether
-// that count is exact or only so far as it was worth counting; the sheet is
-// worth drawing only when they are not too many.
-func spread(upright piece, window plane.Point) (sheet, int, bool) {
+// that takes fewer pages. It also says whether all its pages were counted. A
+// sheet of too many pages is of no use but for counting, and only that is done.
+func spread(upright piece, window plane.Point) (sheet, bool) {
 	g, cells, exact := bestGrid(upright, window)
 	if exact {
 		turned := upright.quarterTurned()
@@ -219,8 +227,8 @@ func spread(upright piece, window plane.Point) (sheet, int, bool) {
 		}
 	}
 	if len(cells) > MaxPages {
-		return sheet{}, len(cells), exact
+		return sheet{grid: g, cells: cells}, exact && connected(cells)
 	}
 	all := bridged(cells)
-	return newSheet([]piece{upright}, g, all), len(all), exact && len(all) <= MaxPages
+	return newSheet([]piece{upright}, g, all), exact && (len(all) <= MaxPages || connected(all))
 }

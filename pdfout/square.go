@@ -22,6 +22,9 @@ const (
 	squareGrid = 6 * point
 	// clearing is how far a check square stays from lines, in mm.
 	clearing = 2.0
+	// onGrid bounds how far a place may be off the grid through rounding and
+	// still count as on it, in steps of the grid.
+	onGrid = 1e-6
 	// largestSquare is the largest squareSize, in mm.
 	largestSquare = 30.0
 )
@@ -56,8 +59,8 @@ func (d *document) checkSquare(corner plane.Point, side float64) {
 }
 
 // snapUp and snapDown bring a length on the page to a multiple of squareGrid.
-func snapUp(mm float64) float64   { return math.Ceil(mm/squareGrid-1e-6) * squareGrid }
-func snapDown(mm float64) float64 { return math.Floor(mm/squareGrid+1e-6) * squareGrid }
+func snapUp(mm float64) float64   { return math.Ceil(mm/squareGrid-onGrid) * squareGrid }
+func snapDown(mm float64) float64 { return math.Floor(mm/squareGrid+onGrid) * squareGrid }
 
 // squares finds the places of the check squares of one sheet.
 type squares struct {
@@ -126,9 +129,8 @@ const squareSteps = 12
 // squarePlaces returns the places for the corner of a square in a box of the
 // page, those near a corner of the box first.
 func squarePlaces(within plane.Box, side float64, steps int) []plane.Point {
-	const rounding = 1e-6 // in steps of the grid
-	low := plane.Point{X: math.Ceil(within.Min.X/squareGrid - rounding), Y: math.Ceil(within.Min.Y/squareGrid - rounding)}
-	high := plane.Point{X: math.Floor((within.Max.X-side)/squareGrid + rounding), Y: math.Floor((within.Max.Y-side)/squareGrid + rounding)}
+	low := plane.Point{X: math.Ceil(within.Min.X/squareGrid - onGrid), Y: math.Ceil(within.Min.Y/squareGrid - onGrid)}
+	high := plane.Point{X: math.Floor((within.Max.X-side)/squareGrid + onGrid), Y: math.Floor((within.Max.Y-side)/squareGrid + onGrid)}
 	var places []plane.Point
 	for i := range steps + 1 {
 		for k := range steps + 1 {

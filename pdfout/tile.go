@@ -107,7 +107,7 @@ func span(a, b, pitch float64, count int) (first, last int) {
 
 // mostVisits bounds the work of counting pages that are too many anyway: each
 // is a line entering a page. A piece of 100 m by 100 m needs some thousands.
-const mostVisits = 2_000_000
+const mostVisits = 500_000
 
 // crossed returns the cells into whose cores lines fall, in reading order,
 // and whether it came to the end: it stops when there are more than MaxPages
@@ -166,6 +166,11 @@ func shares(segments int) []float64 {
 	return all[:n]
 }
 
+// hopeless is how many times MaxPages a placing of the grid may print before no
+// other is tried: a page of one placing lies on at most four of another, so that
+// none can print less than a quarter as many.
+const hopeless = 4
+
 // bestGrid returns the grid for a piece larger than a page, the cells that
 // are printed, and whether all were counted. Where the windows cover more than
 // the piece needs, the grid is moved a little either way: to print fewer
@@ -178,7 +183,7 @@ func bestGrid(p piece, window plane.Point) (grid, []cell, bool) {
 		window:  window,
 	}
 	slack := g.box().Max.Sub(room)
-	best, cells, exact := grid{}, []cell(nil), false
+	best, cells, counted := grid{}, []cell(nil), false
 	bestAlong := math.Inf(1)
 	segments := 0
 	for _, l := range p.lines {
@@ -188,16 +193,25 @@ func bestGrid(p piece, window plane.Point) (grid, []cell, bool) {
 		for _, y := range shares(segments) {
 			g.origin = p.bounds.Min.Sub(plane.Point{X: spare + x*slack.X, Y: spare + y*slack.Y})
 			found, all := g.crossed(p.lines)
-			if !all || len(found) > MaxPages {
-				return g, found, all
+			if !all {
+				if counted {
+					return best, cells, true
+				}
+				return g, found, false
 			}
-			along := g.alongJoins(p.lines)
-			if !exact || len(found) < len(cells) || len(found) == len(cells) && along < bestAlong {
-				best, cells, exact, bestAlong = g, found, true, along
+			along := math.Inf(1)
+			if len(found) <= MaxPages {
+				along = g.alongJoins(p.lines)
+			}
+			if !counted || len(found) < len(cells) || len(found) == len(cells) && along < bestAlong {
+				best, cells, counted, bestAlong = g, found, true, along
+			}
+			if len(found) > hopeless*MaxPages {
+				return best, cells, true
 			}
 		}
 	}
-	return best, cells, exact
+	return best, cells, counted
 }
 
 // alongJoins is the length of line, in mm, that runs along a join line and
@@ -292,6 +306,29 @@ func bridged(cells []cell) []cell {
 		}
 	}
 	return readingOrder(append(joined, apart...))
+}
+
+// connected reports whether the cells, in reading order, hang together by
+// their sides.
+func connected(cells []cell) bool {
+	if len(cells) == 0 {
+		return true
+	}
+	left := make(map[cell]bool, len(cells))
+	for _, c := range cells {
+		left[c] = true
+	}
+	delete(left, cells[0])
+	for queue := []cell{cells[0]}; len(queue) > 0 && len(left) > 0; queue = queue[1:] {
+		for _, d := range []cell{{0, 1}, {0, -1}, {1, 0}, {-1, 0}} {
+			next := cell{queue[0].row + d.row, queue[0].column + d.column}
+			if left[next] {
+				delete(left, next)
+				queue = append(queue, next)
+			}
+		}
+	}
+	return len(left) == 0
 }
 
 // steps is how many sides a way from one cell to another crosses.

@@ -1,0 +1,97 @@
+package pdfout
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// heads returns the triangles a page shows of a layer.
+func (p readPage) heads(layer marking.Role) []plane.Path {
+	var all []plane.Path
+	for _, q := range p.paths {
+		if q.layer == layer.String() && q.painted == "f" {
+			all = append(all, q.parts...)
+		}
+	}
+	return all
+}
+
+// A head is 3 mm long and 2 mm wide, less on a line shorter than 9 mm: never
+// more than a third of it, and always of the same shape.
+func TestHeadSize(t *testing.T) {
+	for _, c := range []struct {
+		name          string
+		role          marking.Role
+		line          float64
+		length, width float64
+	}{
+		{"a long line", marking.Grain, 60, 3, 2},
+		{"a line of 9 mm", marking.Grain, 9, 3, 2},
+		{"a line of 6 mm", marking.Grain, 6, 2, 4.0 / 3},
+		{"a line of 1.5 mm", marking.Arrow, 1.5, 0.5, 1.0 / 3},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			m := sail(100)
+			from := plane.Point{X: 40, Y: 40}
+			m.Marks = append(m.Marks, edge(c.role, "", from, from.Add(plane.Point{X: c.line})))
+			d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+			p := d.pages[s.Front]
+			line := p.drawn(c.role.String())[0].parts[0].Bounds()
+			heads := p.heads(c.role)
+			require.NotEmpty(t, heads)
+			for _, h := range heads {
+				assert.InDelta(t, c.length, h.Bounds().Width(), 4*written)
+				assert.InDelta(t, c.width, h.Bounds().Height(), 4*written)
+				assert.GreaterOrEqual(t, h.Bounds().Min.X, line.Min.X-4*written, "past its line")
+				assert.LessOrEqual(t, h.Bounds().Max.X, line.Max.X+4*written, "past its line")
+			}
+		})
+	}
+}
+
+// checkHeads holds for every head of any set: its tip is on the page, so that
+// no page shows a base alone.
+func checkHeads(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages[s.Front:] {
+		window := s.Paper.window().Grown(2 * written)
+		for _, role := range marking.Roles() {
+			for _, h := range p.heads(role) {
+				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", s.Front+i+1, role, h[0])
+			}
+		}
+	}
+}
+
+// A grain line that ends just beyond the window of the first page has its head
+// on the second alone.
+func TestHeadOnOnePage(t *testing.T) {
+	m := sail(300)
+	m.Marks = append(m.Marks, edge(marking.Grain, "", plane.Point{X: 30, Y: 150}, plane.Point{X: 100, Y: 150}))
+	laid := arrange(Set{Pieces: []marking.Marking{m}}, papers()[0])
+	g := laid.sheets[0].grid
+	first := g.windowOf(cell{})
+	// The piece lies as it was given; the window of the first column ends here.
+	end := first.Max.X
+	m.Marks[len(m.Marks)-1].Path[1].X = end + 1
+	d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+	total := 0
+	for _, p := range d.pages[s.Front:] {
+		total += len(p.heads(marking.Grain))
+	}
+	require.Len(t, laid.sheets[0].cells, 4)
+	// One at the left on the first column; one at the right on the second;
+	// each as often as windows of two rows hold it.
+	rows := 0
+	for row := range 2 {
+		if w := g.windowOf(cell{row, 0}); w.Min.Y <= 150 && w.Max.Y >= 150 {
+			rows++
+		}
+	}
+	assert.Equal(t, 2*rows, total)
+	checkHeads(t, Set{}, d, s)
+}

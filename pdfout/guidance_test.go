@@ -1,0 +1,296 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: what guides a maker through the pages is held against
+// the pages themselves, laid together by their join marks.
+
+// placesOf returns the row and column of every page, counted from 0, from where
+// it lies: from one page to the next it is a window less the overlap.
+func placesOf(laid []laidPage) map[int]cell {
+	all := plane.EmptyBox()
+	for i := range laid {
+		all = all.Union(laid[i].window)
+	}
+	places := map[int]cell{}
+	for _, p := range laid {
+		places[p.number] = cell{
+			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
+			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
+		}
+	}
+	return places
+}
+
+// share is what of the sheet a page stands for: its window, less half the
+// overlap at each side where another page of the grid lies, printed or not.
+func share(p laidPage, at cell, sheet SheetSummary) plane.Box {
+	b := p.window
+	if at.column > 0 {
+		b.Min.X += overlap / 2
+	}
+	if at.column < sheet.Columns-1 {
+		b.Max.X -= overlap / 2
+	}
+	if at.row > 0 {
+		b.Max.Y -= overlap / 2
+	}
+	if at.row < sheet.Rows-1 {
+		b.Min.Y += overlap / 2
+	}
+	return b
+}
+
+// checkPlaces compares the row and column in each header with where the page
+// lies.
+func checkPlaces(t require.TestingT, set Set, d readDocument, s Summary) {
+	for _, sheet := range s.Sheets {
+		laid, _ := joinUp(t, d, sheet)
+		places := placesOf(laid)
+		for _, p := range laid {
+			texts := strings.Join(p.words(), "\n")
+			if len(laid) == 1 {
+				assert.NotRegexp(t, `row \d`, texts, "page %d is the whole sheet", p.number)
+				continue
+			}
+			at := places[p.number]
+			assert.Contains(t, texts, fmt.Sprintf("row %d of %d, column %d of %d", at.row+1, sheet.Rows, at.column+1, sheet.Columns), "page %d", p.number)
+		}
+	}
+}
+
+// readPicture is a picture of pages as it stands on a page in front.
+type readPicture struct {
+	frame   plane.Box         // what it is clipped to
+	pages   map[int]plane.Box // the boxes with a number in them
+	blank   []plane.Box       // the boxes without
+	hatched plane.Path        // the middles of the hatching's lines
+	outline []plane.Path      // what is drawn as strongly as an outline
+	caption string            // all that is written under it
+	inner   int               // how many finer lines it has
+}
+
+// readPictures finds the pictures of a page: each has a clip of its own.
+func (p readPage) readPictures(t require.TestingT) []readPicture {
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+	var all []readPicture
+	index := map[plane.Box]int{}
+	boxes := map[plane.Box][]plane.Box{}
+	for _, q := range p.paths {
+		if q.clip == whole {
+			continue
+		}
+		if _, known := index[q.clip]; !known {
+			index[q.clip] = len(all)
+			all = append(all, readPicture{frame: q.clip, pages: map[int]plane.Box{}})
+		}
+		r := &all[index[q.clip]]
+		switch {
+		case q.painted != "S":
+		case len(q.boxes) > 0:
+			boxes[q.clip] = append(boxes[q.clip], q.boxes...)
+		case math.Abs(q.width-outlinePen().width) < 2*written:
+			r.outline = append(r.outline, q.parts...)
+		case math.Abs(q.width-fineLine) < 2*written:
+			for _, part := range q.parts {
+				require.Len(t, part, 2, "a line of a hatching")
+				r.hatched = append(r.hatched, part[0].Toward(part[1], 0.5))
+			}
+		default:
+			r.inner++
+		}
+	}
+	for i := range all {
+		r := &all[i]
+		for _, b := range boxes[r.frame] {
+			n := 0
+			for _, text := range p.texts {
+				if v, err := parseNumber(text.text); err == nil && b.Holds(text.box().Centre()) {
+					require.Zero(t, n, "two numbers in a page of a picture")
+					n = v
+				}
+			}
+			if n == 0 {
+				r.blank = append(r.blank, b)
+			} else {
+				require.NotContains(t, r.pages, n)
+				r.pages[n] = b
+			}
+		}
+		for _, text := range p.texts {
+			left := math.Abs(text.at.X-(r.frame.Min.X+pictureEdge)) < 0.01
+			if under := r.frame.Min.Y - text.at.Y; left && under > 0 && under < (picture{}).height() {
+				r.caption += text.text + "\n"
+			}
+		}
+	}
+	return all
+}
+
+// checkPictures compares every picture with the pages it shows.
+func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
+	shown := map[int]bool{}
+	var pictures []readPicture
+	for _, p := range d.pages[:s.Front] {
+		pictures = append(pictures, p.readPictures(t)...)
+	}
+	for _, sheet := range s.Sheets {
+		laid, _ := joinUp(t, d, sheet)
+		places := placesOf(laid)
+		shares := map[int]plane.Box{}
+		for _, p := range laid {
+			shares[p.number] = share(p, places[p.number], sheet)
+		}
+		var lines []*printedLine
+		for _, role := range []marking.Role{marking.Cut, marking.FoldEdge} {
+			lines = append(lines, printedLines(laid, role.String())...)
+		}
+		for _, r := range pictures {
+			var numbers []int
+			for n := sheet.First; n <= sheet.Last; n++ {
+				if _, here := r.pages[n]; here {
+					numbers = append(numbers, n)
+					assert.False(t, shown[n], "page %d is in two pictures", n)
+					shown[n] = true
+				}
+			}
+			if len(numbers) == 0 {
+				continue
+			}
+			require.Len(t, r.pages, len(numbers), "a picture of pages of two sheets")
+			first := numbers[0]
+			to := laidTo(r.pages[first], shares[first])
+			for _, n := range numbers {
+				assert.InDelta(t, 0, to.at(shares[n].Min).Distance(r.pages[n].Min)+to.at(shares[n].Max).Distance(r.pages[n].Max), 0.02, "page %d in its picture", n)
+			}
+			checkHatching(t, r)
+			checkOutline(t, r, to, lines)
+			checkCaption(t, r, sheet, numbers)
+		}
+	}
+	for _, sheet := range s.Sheets {
+		for n := sheet.First; n <= sheet.Last; n++ {
+			assert.True(t, shown[n], "page %d is in no picture", n)
+		}
+	}
+}
+
+// laying brings a place of a sheet to its place in a picture.
+type laying struct {
+	from, to plane.Point
+	scale    float64
+}
+
+func laidTo(picture, core plane.Box) laying {
+	return laying{core.Min, picture.Min, picture.Width() / core.Width()}
+}
+
+func (l laying) at(p plane.Point) plane.Point { return l.to.Add(p.Sub(l.from).Mul(l.scale)) }
+
+// Hatching is on pages that are not printed, on all of them and on no other.
+func checkHatching(t require.TestingT, r readPicture) {
+	for _, b := range r.blank {
+		n := 0
+		for _, at := range r.hatched {
+			if b.Holds(at) {
+				n++
+			}
+		}
+		assert.Greater(t, n, 1, "the page at %v is not hatched", b)
+	}
+	for n, b := range r.pages {
+		for _, at := range r.hatched {
+			assert.False(t, b.Grown(-0.05).Holds(at), "page %d is hatched", n)
+		}
+	}
+}
+
+// The outlines of pieces lie in the picture where they lie on the sheet.
+func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printedLine) {
+	const off = 2 * pictureDetail
+	var trees []*plane.Tree
+	for _, part := range r.outline {
+		trees = append(trees, plane.NewTree(part))
+	}
+	near := func(trees []*plane.Tree, at plane.Point) bool {
+		for _, tree := range trees {
+			if tree.Distance(at, 1) <= off {
+				return true
+			}
+		}
+		return false
+	}
+	var printed []*plane.Tree
+	for _, l := range lines {
+		moved := make(plane.Path, len(l.tree.Path()))
+		for i, at := range l.tree.Path() {
+			moved[i] = to.at(at)
+		}
+		if !moved.Bounds().Meets(r.frame) {
+			continue
+		}
+		printed = append(printed, plane.NewTree(moved))
+		for i := 0; i < len(moved); i += 1 + len(moved)/200 {
+			if r.frame.Holds(moved[i]) && l.page.core.Holds(l.tree.Path()[i]) && !near(trees, moved[i]) {
+				assert.Fail(t, "a piece is not in its picture", "%v of page %d", moved[i], l.page.number)
+				return
+			}
+		}
+	}
+	for _, part := range r.outline {
+		for i := 0; i < len(part); i += 1 + len(part)/200 {
+			inPage := false
+			for _, b := range r.pages {
+				inPage = inPage || b.Holds(part[i])
+			}
+			if inPage && !near(printed, part[i]) {
+				assert.Fail(t, "a picture shows what no page does", "%v", part[i])
+				return
+			}
+		}
+	}
+}
+
+// The caption says which pages the picture shows: all of a sheet, or its own.
+func checkCaption(t require.TestingT, r readPicture, sheet SheetSummary, numbers []int) {
+	want := fmt.Sprintf("pages %d to %d\n", sheet.First, sheet.Last)
+	if sheet.First == sheet.Last {
+		want = fmt.Sprintf("page %d\n", sheet.First)
+	}
+	if len(numbers)+len(r.blank) < sheet.Rows*sheet.Columns {
+		want = fmt.Sprintf("page %d", numbers[0])
+		if len(numbers) > 1 {
+			want = fmt.Sprintf("pages %d", numbers[0])
+		}
+	} else {
+		assert.Len(t, r.blank, sheet.Blank, "pages left out")
+	}
+	assert.Contains(t, r.caption, want)
+	assert.Contains(t, squeezed(r.caption), squeezed(sheet.Pieces[0])[:min(6, len(squeezed(sheet.Pieces[0])))], "the name of the first piece")
+}
+
+// Lines that lie close, as those of tucks do, stay apart in a picture.
+func TestPictureThinsOutTucks(t *testing.T) {
+	m := sail(150)
+	for i := range 70 {
+		y := 5 + 2*float64(i)
+		m.Marks = append(m.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
+	}
+	d, _ := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+	pictures := d.pages[0].readPictures(t)
+	require.Len(t, pictures, 1)
+	// 2 mm on the sheet are 0.3 mm here; every third line is 0.9 mm away.
+	assert.Greater(t, pictures[0].inner, 15)
+	assert.Less(t, pictures[0].inner, 30)
+}

@@ -1,0 +1,94 @@
+package pdfout
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Rules of this file: counts, lists and ranges, as a sentence says them.
+
+// listOf joins names as a sentence does: "a, b and c".
+func listOf(names []string) string {
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	last := len(names) - 1
+	return strings.Join(names[:last], ", ") + " and " + names[last]
+}
+
+// someNames joins the first names and counts the others.
+func someNames(names []string, shown int) string {
+	text := strings.Join(names[:shown], ", ")
+	if rest := len(names) - shown; rest > 0 {
+		text += fmt.Sprintf(" and %d more", rest)
+	}
+	return text
+}
+
+// pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".
+func pageRange(first, last int, one, many string) string {
+	if first == last {
+		return strings.TrimSpace(fmt.Sprintf("page %d %s", first, one))
+	}
+	return strings.TrimSpace(fmt.Sprintf("pages %d to %d %s", first, last, many))
+}
+
+// pagesOf names pages by their numbers, which rise: "pages 2 to 4, 7 and 9".
+func pagesOf(numbers []int) string {
+	if len(numbers) == 1 {
+		return pageRange(numbers[0], numbers[0], "", "")
+	}
+	var runs []string
+	for i := 0; i < len(numbers); {
+		first, last := numbers[i], numbers[i]
+		for i++; i < len(numbers) && numbers[i] == last+1; i++ {
+			last = numbers[i]
+		}
+		if first == last {
+			runs = append(runs, fmt.Sprint(first))
+		} else {
+			runs = append(runs, fmt.Sprintf("%d to %d", first, last))
+		}
+	}
+	return "pages " + listOf(runs)
+}
+
+func isAre(n int) string {
+	if n == 1 {
+		return "is"
+	}
+	return "are"
+}
+
+func hasHave(n int) string {
+	if n == 1 {
+		return "has"
+	}
+	return "have"
+}
+
+// counted is a number and its noun: "1 page", "18,432 pages".
+func counted(n int, noun string) string {
+	if n != 1 {
+		noun += "s"
+	}
+	return thousands(n) + " " + noun
+}
+
+// thousands is a whole number, not negative, with its thousands set apart.
+func thousands(n int) string {
+	s := fmt.Sprint(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// fromTo names rows or columns from first to last, counted from 0: "row 7",
+// "columns 1 to 3".
+func fromTo(noun string, first, last int) string {
+	if first == last {
+		return fmt.Sprintf("%s %d", noun, first+1)
+	}
+	return fmt.Sprintf("%ss %d to %d", noun, first+1, last+1)
+}

@@ -1,0 +1,40 @@
+package pdfout
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+func TestCounted(t *testing.T) {
+	for n, want := range map[int]string{0: "0 pages", 1: "1 page", 999: "999 pages", 1000: "1,000 pages", 18432: "18,432 pages", 1234567: "1,234,567 pages"} {
+		assert.Equal(t, want, counted(n, "page"))
+	}
+	assert.Equal(t, "", listOf(nil))
+	assert.Equal(t, "a", listOf([]string{"a"}))
+	assert.Equal(t, "a, b and c", listOf([]string{"a", "b", "c"}))
+}
+
+func TestSomeNames(t *testing.T) {
+	names := []string{"Front", "Back", "Collar", "Cuff"}
+	assert.Equal(t, "Front, Back, Collar, Cuff", someNames(names, 4))
+	assert.Equal(t, "Front, Back, Collar and 1 more", someNames(names, 3))
+	assert.Equal(t, "Front and 3 more", someNames(names, 1))
+	wide := bold().width("Front, Back and 2 more", 8)
+	assert.Equal(t, "Front, Back and 2 more", namesWithin(bold(), names, 8, wide+0.01))
+	assert.Equal(t, "Front and 3 more", namesWithin(bold(), names, 8, wide-0.01))
+}
+
+func TestPagesOf(t *testing.T) {
+	for _, c := range []struct {
+		numbers []int
+		want    string
+	}{
+		{[]int{7}, "page 7"},
+		{[]int{2, 3, 4}, "pages 2 to 4"},
+		{[]int{2, 5}, "pages 2 and 5"},
+		{[]int{2, 3, 5, 8, 9}, "pages 2 to 3, 5 and 8 to 9"},
+	} {
+		assert.Equal(t, c.want, pagesOf(c.numbers))
+	}
+}
