@@ -23,7 +23,7 @@ const (
 	nearness = 1e-6
 
 	// roundness bounds how far outside the true arc the offset round a corner
-	// may lie, in mm.
+	// may lie, in mm, and so how far inside another such arc it may begin.
 	roundness = 0.005
 
 	// gentleTurn is the turn of a corner, in radians (4 degrees), below which
@@ -69,8 +69,9 @@ type OffsetLine struct {
 
 // Offset returns the line d mm to the left of the path, with both ends run out
 // straight by run mm. Beside the path no point of it is nearer to the path than
-// d, by more than a millionth of a millimetre, and none is farther but where
-// the path turns a corner away from it: there it stays sharp, up to six
+// d, by more than a millionth of a millimetre (where one rounded corner passes
+// into another: by more than roundness, 0.005 mm), and none is farther but
+// where the path turns a corner away from it: there it stays sharp, up to six
 // distances out, and is round beyond that. What is run out keeps no distance. A roughness of the path much finer than d is no
 // corner and is passed round at the distance d. Loops that would appear where
 // the path bends tighter than d are gone.

@@ -88,11 +88,15 @@ func TestOffsetIsPinched(t *testing.T) {
 // of its path, or "".
 func flaws(p, line Path, d float64, corners bool) string {
 	source, offset := NewTree(p), NewTree(line)
+	near := nearness
+	if corners {
+		near = roundness // two rounded corners may meet
+	}
 	for i := 1; i < len(line); i++ {
 		for _, share := range []float64{0, 0.5} {
 			q := line[i-1].Toward(line[i], share)
 			away := source.Distance(q, math.Inf(1))
-			if away < d-nearness {
+			if away < d-near {
 				return fmt.Sprintf("%v lies %.9f from the path, nearer than %g", q, away, d)
 			}
 			if !corners && away > d*1.005+roundness {
@@ -151,7 +155,7 @@ func TestOffsetKeepsItsDistance(t *testing.T) {
 				source := NewTree(p)
 				for i := 1; i < len(line.Path); i++ {
 					q := line.Path[i-1].Toward(line.Path[i], 0.5)
-					require.False(t, source.Nearer(q, d-2*nearness), "%v is too near", q)
+					require.False(t, source.Nearer(q, d-roundness), "%v is too near", q)
 				}
 			}
 		})
