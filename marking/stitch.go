@@ -48,7 +48,7 @@ func checkStitches(piece *Piece, ps PieceSpec, allowance Length, found *findings
 	run := runOut * widest
 	raw := make([]*plane.Tree, len(piece.Edges))
 	for i, e := range piece.Edges {
-		raw[i] = piece.rawLine(inset{i, e.Allowance, "an allowance", e.place}, run, found)
+		raw[i] = piece.rawLine(e.inset(i), run, found)
 	}
 	if len(found.list) > before {
 		return false
@@ -57,7 +57,7 @@ func checkStitches(piece *Piece, ps PieceSpec, allowance Length, found *findings
 		e := &piece.Edges[i]
 		e.Line = e.Path
 		if e.Allowance > 0 {
-			e.Line = piece.fit(inset{i, e.Allowance, "an allowance", e.place}, raw[i], run, raw, found)
+			e.Line = piece.fit(e.inset(i), raw[i], run, raw, found)
 		}
 		if e.Turn > 0 {
 			turn := inset{i, e.Turn, "a turn", e.place}
@@ -78,6 +78,15 @@ type inset struct {
 	d     float64 // how far inside, in mm
 	what  string  // what a maker calls that distance
 	place Place   // where the file asks for it
+}
+
+// inset returns where the line of edge i lies.
+func (e Edge) inset(i int) inset {
+	what := "an allowance"
+	if e.Hem > 0 {
+		what = "a hem (with its turn)"
+	}
+	return inset{i, e.Allowance, what, e.place}
 }
 
 // takeAllowance settles how far the line of an edge lies inside it.

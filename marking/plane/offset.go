@@ -70,11 +70,11 @@ type OffsetLine struct {
 // Offset returns the line d mm to the left of the path, with both ends run out
 // straight by run mm. Beside the path no point of it is nearer to the path than
 // d, by more than a millionth of a millimetre (where one rounded corner passes
-// into another: by more than roundness, 0.005 mm), and none is farther but
-// where the path turns a corner away from it: there it stays sharp, up to six
-// distances out, and is round beyond that. What is run out keeps no distance. A roughness of the path much finer than d is no
+// into another: by more than 0.005 mm), and none is farther but where the path
+// turns a corner away from it: there it stays sharp, up to six distances out,
+// and is round beyond that. A roughness of the path much finer than d is no
 // corner and is passed round at the distance d. Loops that would appear where
-// the path bends tighter than d are gone.
+// the path bends tighter than d are gone. What is run out keeps no distance.
 //
 // At distance 0 it is the path itself with its ends run out. Where the path
 // comes so near to one of its own ends that nothing beside that end keeps the
