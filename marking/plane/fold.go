@@ -1,0 +1,205 @@
+package plane
+
+import (
+	"math"
+	"slices"
+)
+
+// Rules of this file (u is how far a place lies from a base line, v how far
+// along it; g(u) is where the place lies once everything is folded):
+//
+//   - A fold takes up a strip, two widths wide, at right angles to u. Halfway
+//     across the strip the plane turns back, so that the strip ends where it
+//     began: at both its sides g is the same, s. In between it lies as a flap of
+//     one width to one side of s, in two layers.
+//   - Outside the strips the plane is only moved. g is continuous, and the
+//     base line stays where it is.
+//   - Beyond the v at which a fold ends its strip is open: it is drawn in to
+//     the line u = s.
+//   - What lies over a shape once it is folded is the shape's preimage: (u, v)
+//     belongs to it when (g(u), v) belongs to the shape. unfold.go finds it.
+
+// Fold is one fold of the plane.
+type Fold struct {
+	// At is the u at which the strip begins, in mm; it ends two widths on.
+	At float64
+	// Width is how far the flap reaches, in mm: half the strip.
+	Width float64
+	// Back tells to which side of s the flap lies: to that of less u where
+	// it is true, else to that of greater u.
+	Back bool
+	// From and To are the v between which the strip is folded. At From it is,
+	// at To it is not. Infinite values are allowed.
+	From, To float64
+}
+
+// End returns the u at which the strip ends, in mm.
+func (f Fold) End() float64 { return f.At + 2*f.Width }
+
+// side is +1 where the flap lies toward greater u, -1 where toward less.
+func (f Fold) side() float64 {
+	if f.Back {
+		return -1
+	}
+	return 1
+}
+
+// folds reports whether the strip is folded at v.
+func (f Fold) folds(v float64) bool { return v >= f.From && v < f.To }
+
+// Folding is parallel folds over one base line. Use NewFolding.
+type Folding struct {
+	origin Point
+	out    Point // the direction of u, of length 1
+	folds  []Fold
+	// seam[k] is the s of fold k.
+	seam []float64
+	// shift[k] is how far the plane before strip k is moved when it is
+	// unfolded, shift[len(folds)] what lies beyond the last.
+	shift []float64
+}
+
+// NewFolding folds the plane along lines square to out, a direction of length
+// 1; u is measured from origin. The folds come in the order of their strips,
+// which may touch but not overlap, and have some width. A strip that holds the
+// base line itself is folded about it: s is 0 there.
+func NewFolding(origin, out Point, folds []Fold) *Folding {
+	f := &Folding{origin: origin, out: out, folds: folds}
+	before := 0.0 // what strips and parts of strips take on the near side of the base line
+	for _, one := range folds {
+		before += math.Max(0, math.Min(0, one.End())-one.At)
+	}
+	taken := -before
+	for k, one := range folds {
+		f.shift = append(f.shift, taken)
+		f.seam = append(f.seam, one.At-taken)
+		// The seams of strips that touch are one line, to the bit: a path
+		// must cross them all or none.
+		if k > 0 && f.seam[k] < f.seam[k-1]+touch {
+			f.seam[k] = f.seam[k-1]
+		}
+		taken += 2 * one.Width
+	}
+	f.shift = append(f.shift, taken)
+	return f
+}
+
+// Folds returns the folds, in order.
+func (f *Folding) Folds() []Fold { return f.folds }
+
+// Seam returns the g(u) of both sides of strip k, in mm.
+func (f *Folding) Seam(k int) float64 { return f.seam[k] }
+
+// U returns how far a place lies from the base line, V how far along it, in mm.
+func (f *Folding) U(p Point) float64 { return p.Sub(f.origin).Dot(f.out) }
+
+// V returns how far along the base line a place lies, in mm; it grows to the
+// left of out.
+func (f *Folding) V(p Point) float64 { return p.Sub(f.origin).Dot(f.out.Left()) }
+
+// moved returns a place moved by a step along u; by 0 it is the place to the
+// bit.
+func (f *Folding) moved(p Point, step float64) Point {
+	if step == 0 {
+		return p
+	}
+	return p.Add(f.out.Mul(step))
+}
+
+// Folded returns where a place of the flat plane comes to lie.
+func (f *Folding) Folded(p Point) Point { return f.fold(p, true) }
+
+// DrawnIn returns where a place of the flat plane comes to lie when every
+// strip is drawn in to its line, as though it were open all along.
+func (f *Folding) DrawnIn(p Point) Point { return f.fold(p, false) }
+
+func (f *Folding) fold(p Point, flaps bool) Point {
+	u := f.U(p)
+	k := 0
+	for k < len(f.folds) && u >= f.folds[k].End() {
+		k++
+	}
+	if k == len(f.folds) || u < f.folds[k].At {
+		return f.moved(p, -f.shift[k])
+	}
+	one, g := f.folds[k], f.seam[k]
+	if flaps && one.folds(f.V(p)) {
+		g += one.side() * (one.Width - math.Abs(u-one.At-one.Width))
+	}
+	return f.moved(p, g-u)
+}
+
+// FoldedPath returns where a path of the flat plane comes to lie: it turns back
+// at every crease it crosses, and is cut off straight to where it comes out of an
+// open strip.
+func (f *Folding) FoldedPath(p Path) Path { return f.foldPath(p, true) }
+
+// DrawnInPath returns the path with every strip drawn in. Places that fall
+// together are given once; a path that lies in one strip altogether comes out as
+// a stretch of that strip's line, and one across it as a single place.
+func (f *Folding) DrawnInPath(p Path) Path { return f.foldPath(p, false) }
+
+func (f *Folding) foldPath(p Path, flaps bool) Path {
+	if len(f.folds) == 0 {
+		return p
+	}
+	var q Path
+	add := func(at Point) {
+		if n := len(q); n == 0 || q[n-1].Distance(at) > touch {
+			q = append(q, at)
+		}
+	}
+	for i, at := range p {
+		if i > 0 {
+			for _, t := range f.breaks(p[i-1], at) {
+				// Both sides of a break: where an open strip begins the
+				// folded plane is torn.
+				add(f.fold(p[i-1].Toward(at, t-nick), flaps))
+				add(f.fold(p[i-1].Toward(at, t+nick), flaps))
+			}
+		}
+		add(f.fold(at, flaps))
+	}
+	if p.Closed() && len(q) > 1 {
+		q[len(q)-1] = q[0]
+	}
+	return q
+}
+
+// nick is how far beside a break, as a share of the segment, the two sides of
+// it are looked at: far below what can be seen, far above rounding.
+const nick = 1e-12
+
+// breaks returns, in order, the shares of the way from a to b at which the
+// folding is not the same on both sides.
+func (f *Folding) breaks(a, b Point) []float64 {
+	ua, ub, va, vb := f.U(a), f.U(b), f.V(a), f.V(b)
+	var all []float64
+	at := func(from, to, level float64) {
+		if (from < level) != (to < level) {
+			all = append(all, (level-from)/(to-from))
+		}
+	}
+	for _, one := range f.folds {
+		if math.Max(ua, ub) < one.At || math.Min(ua, ub) > one.End() {
+			continue
+		}
+		at(ua, ub, one.At)
+		at(ua, ub, one.At+one.Width)
+		at(ua, ub, one.End())
+		at(va, vb, one.From)
+		at(va, vb, one.To)
+	}
+	slices.Sort(all)
+	return all
+}
+
+// Flat returns the place of the flat plane that comes to lie at p and is in no
+// strip: what is seen at p when every flap is lifted.
+func (f *Folding) Flat(p Point) Point {
+	u, k := f.U(p), 0
+	for k < len(f.seam) && u >= f.seam[k] {
+		k++
+	}
+	return f.moved(p, f.shift[k])
+}

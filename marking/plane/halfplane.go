@@ -1,0 +1,63 @@
+package plane
+
+import "slices"
+
+// HalfPlane returns the parts of a path at which u is not below 0, u measured
+// from origin in the direction out, with where their segments come from: source
+// names it for each segment of p. A closed path that crosses the line comes in
+// open parts, in the order of the path; what lies over the path's beginning is
+// one part. A path without a point below is given whole, to the bit.
+func HalfPlane(p Path, source []int, origin, out Point) []Strand {
+	within := func(q Point) float64 { return q.Sub(origin).Dot(out) }
+	if !slices.ContainsFunc(p, func(q Point) bool { return within(q) < 0 }) {
+		return []Strand{{p, source}}
+	}
+	var parts []Strand
+	var now strandWalk
+	for i, q := range p {
+		u := within(q)
+		if i > 0 {
+			before := within(p[i-1])
+			if crosses := (before >= 0) != (u >= 0); crosses {
+				at := p[i-1].Toward(q, clampShare(before/(before-u)))
+				if u >= 0 {
+					now.join(at, false)
+				} else {
+					now.add(at, source[i-1])
+				}
+			}
+		}
+		switch {
+		case u >= 0 && len(now.Path) == 0:
+			now.join(q, false)
+		case u >= 0:
+			now.add(q, source[i-1])
+		}
+		if n := len(now.Path); n > 0 && (u < 0 || i == len(p)-1) {
+			if n > 1 {
+				parts = append(parts, now.Strand)
+			}
+			now = strandWalk{}
+		}
+	}
+	if n := len(parts); p.Closed() && within(p[0]) >= 0 && n > 1 {
+		first, last := parts[0], parts[n-1]
+		whole := Strand{
+			Path:   append(slices.Clone(last.Path), first.Path[1:]...),
+			Source: append(slices.Clone(last.Source), first.Source...),
+		}
+		parts = append([]Strand{whole}, parts[1:n-1]...)
+	}
+	return parts
+}
+
+// Mirrored returns the path mirrored about the line through origin square to
+// out, a direction of length 1, and walked the other way, so that what lay to its
+// left does so still.
+func (p Path) Mirrored(origin, out Point) Path {
+	q := make(Path, len(p))
+	for i, at := range p {
+		q[len(p)-1-i] = at.Sub(out.Mul(2 * at.Sub(origin).Dot(out)))
+	}
+	return q
+}

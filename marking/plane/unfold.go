@@ -1,0 +1,444 @@
+package plane
+
+import (
+	"cmp"
+	"slices"
+	"sort"
+)
+
+// Rules of this file: a path of the folded plane is unfolded layer by layer.
+//
+//  1. The path is walked once for every fold. Wherever it crosses the line u =
+//     s, the crease of the flap or the v at which the flap ends, it passes a gate.
+//  2. The parts between the gates are copied to the flat plane: once for each
+//     layer that lies there. A flap has two layers, one of them mirrored.
+//  3. The copies are joined: at a crease the two layers of a flap; at u = s a
+//     layer and what lies beside the strip, or, where the strip is open, the two
+//     parts beside it by a straight line.
+//
+// A point exactly on one of these lines counts as lying on the side of greater u
+// or v, for every fold alike: so no path ever ends in a line that it touches or
+// runs along, and a closed path gives closed paths.
+
+// Strand is a part of an unfolded path.
+type Strand struct {
+	Path Path
+	// Source names for each segment of Path the segment of the path it comes
+	// from. A straight line over an open strip names the one before it.
+	Source []int
+}
+
+// Unfolded returns what comes to lie on the path p once the plane is folded: all
+// places that Folded brings onto it, where a strip is open the straight line
+// across. A closed path, which must not cross itself, gives closed strands, the
+// outline of what lies within it. An open path gives one strand where it passes
+// through every fold that it meets, and more where it begins, ends or leaves a
+// fold under a flap. Without a fold that the path meets it is the path itself, to
+// the bit.
+func (f *Folding) Unfolded(p Path) []Strand {
+	if len(p) < 2 {
+		return nil
+	}
+	un := &unfolding{Folding: f, path: p, closed: p.Closed()}
+	for _, q := range p {
+		un.u = append(un.u, f.U(q))
+		un.v = append(un.v, f.V(q))
+	}
+	var seams []gate
+	for k := range f.folds {
+		seams = append(seams, un.flap(k)...)
+	}
+	un.between(seams)
+	return un.chain()
+}
+
+// unfolding is a path on its way to the flat plane.
+type unfolding struct {
+	*Folding
+	path   Path
+	closed bool
+	u, v   []float64 // of each point
+	layers []layer
+	links  []link // of each end: layer i begins with end 2i and stops with end 2i+1
+	first  int    // the layer on which the path begins when every flap is lifted
+}
+
+// layer is a stretch of the path as it lies on one layer.
+type layer struct {
+	from, to  gate
+	shift     float64 // of u, or
+	mirror    float64 // where mirrored is true, what u and the flat u add up to
+	mirrored  bool
+	wholePath bool // nothing was cut off
+}
+
+// link says which end another end is joined to.
+type link struct {
+	to       int // -1: to none
+	straight bool
+}
+
+// gate is a place at which the path passes from layer to layer.
+type gate struct {
+	segment  int
+	share    float64 // of the way along the segment
+	at       Point
+	kind     gateKind
+	fold     int
+	outward  bool // the path goes on toward greater u, or v
+	a, b     int  // the ends of the flap's two layers here; -1 where there is no flap
+	sequence int  // keeps the order of the gates of one place
+}
+
+type gateKind int
+
+const (
+	gateSeam gateKind = iota
+	gateCrease
+	gateFrom
+	gateTo
+)
+
+// flap finds the parts of the path that lie under the flap of fold k, and
+// returns where the path crosses its line u = s.
+func (un *unfolding) flap(k int) []gate {
+	one, s := un.folds[k], un.seam[k]
+	crease := s + one.side()*one.Width
+	// For each condition the side of greater u or v the point lies on.
+	sides := func(i int) [4]bool {
+		return [4]bool{un.u[i] >= s, un.u[i] >= crease, un.v[i] >= one.From, un.v[i] >= one.To}
+	}
+	under := func(at [4]bool) bool {
+		return at[gateSeam] != one.Back && at[gateCrease] == one.Back && at[gateFrom] && !at[gateTo]
+	}
+	now := sides(0)
+	first := un.start()
+	open := -1 // the part of the first layer that is being walked
+	firstLayer := len(un.layers)
+	if under(now) {
+		open = un.begin(k, first)
+	}
+	beganUnder := open >= 0
+	var seams []gate
+	var levels [2][]gate
+	for i := 0; i+1 < len(un.path); i++ {
+		next := sides(i + 1)
+		if next == now {
+			continue
+		}
+		for _, c := range un.gates(i, k, now, next, [4]float64{s, crease, one.From, one.To}) {
+			was := open
+			now[c.kind] = c.outward
+			end := -1
+			switch is := under(now); {
+			case was >= 0 && !is:
+				un.stop(was, c)
+				end, open = 2*was+1, -1
+			case was < 0 && is:
+				open = un.begin(k, c)
+				end = 2 * open
+			}
+			c.a, c.b = -1, -1
+			if end >= 0 {
+				c.a, c.b = end, end+2 // the second layer is the part after the first
+			}
+			switch {
+			case c.kind == gateSeam:
+				seams = append(seams, c)
+			case end < 0:
+			case c.kind == gateCrease:
+				un.link(c.a, c.b, false)
+			default:
+				level := int(c.kind - gateFrom)
+				levels[level] = append(levels[level], c)
+			}
+		}
+	}
+	if open >= 0 {
+		un.stop(open, un.finish())
+		if un.closed && beganUnder {
+			un.link(2*firstLayer, 2*open+1, false)
+			un.link(2*firstLayer+2, 2*open+3, false)
+		}
+	}
+	if un.closed {
+		for _, level := range levels {
+			un.closeLevel(level)
+		}
+	}
+	return seams
+}
+
+func (un *unfolding) start() gate { return gate{at: un.path[0]} }
+
+func (un *unfolding) finish() gate {
+	last := len(un.path) - 2
+	return gate{segment: last, share: 1, at: un.path[last+1]}
+}
+
+// gates returns where segment i crosses the four lines of fold k that it lies on
+// different sides of, in the order of the path.
+func (un *unfolding) gates(i, k int, now, next [4]bool, lines [4]float64) []gate {
+	var found []gate
+	for kind, line := range lines {
+		if now[kind] == next[kind] {
+			continue
+		}
+		a, b := un.u[i], un.u[i+1]
+		if gateKind(kind) >= gateFrom {
+			a, b = un.v[i], un.v[i+1]
+		}
+		share := clampShare((line - a) / (b - a))
+		found = append(found, gate{
+			segment: i, share: share, at: un.path[i].Toward(un.path[i+1], share),
+			kind: gateKind(kind), fold: k, outward: next[kind],
+		})
+	}
+	slices.SortStableFunc(found, func(a, b gate) int { return cmp.Compare(a.share, b.share) })
+	return found
+}
+
+// begin adds the two layers of the flap of fold k from a gate on and returns the
+// number of the first; the second follows it.
+func (un *unfolding) begin(k int, from gate) int {
+	one, s := un.folds[k], un.seam[k]
+	near := layer{from: from, shift: one.At - s}
+	far := layer{from: from, mirror: one.End() + s, mirrored: true}
+	if one.Back { // the flap's first layer is the mirrored one
+		near = layer{from: from, mirror: one.At + s, mirrored: true}
+		far = layer{from: from, shift: one.End() - s}
+	}
+	un.add(near)
+	un.add(far)
+	return len(un.layers) - 2
+}
+
+func (un *unfolding) stop(first int, to gate) {
+	un.layers[first].to, un.layers[first+1].to = to, to
+}
+
+func (un *unfolding) add(p layer) int {
+	un.layers = append(un.layers, p)
+	un.links = append(un.links, link{to: -1}, link{to: -1})
+	return len(un.layers) - 1
+}
+
+func (un *unfolding) link(a, b int, straight bool) {
+	un.links[a], un.links[b] = link{b, straight}, link{a, straight}
+}
+
+// closeLevel joins the ends of layers along the line at which a flap ends: there
+// the outline runs along that line, between every two ends that follow each
+// other.
+func (un *unfolding) closeLevel(gates []gate) {
+	type end struct {
+		u  float64
+		id int
+	}
+	var ends []end
+	for _, c := range gates {
+		for _, id := range []int{c.a, c.b} {
+			ends = append(ends, end{un.U(un.lay(un.layers[id/2], c.at)), id})
+		}
+	}
+	sort.SliceStable(ends, func(i, j int) bool { return ends[i].u < ends[j].u })
+	for i := 0; i+1 < len(ends); i += 2 {
+		un.link(ends[i].id, ends[i+1].id, true)
+	}
+}
+
+// between adds the parts of the path that lie in no strip, and joins them to the
+// layers of the flaps, or to each other over open strips.
+func (un *unfolding) between(seams []gate) {
+	for i := range seams {
+		seams[i].sequence = seams[i].fold
+		if !seams[i].outward {
+			seams[i].sequence = -seams[i].fold
+		}
+	}
+	slices.SortStableFunc(seams, func(a, b gate) int {
+		return cmp.Or(cmp.Compare(a.segment, b.segment), cmp.Compare(a.share, b.share), cmp.Compare(a.sequence, b.sequence))
+	})
+	k := 0 // the strip that lies next beyond
+	for k < len(un.seam) && un.u[0] >= un.seam[k] {
+		k++
+	}
+	un.first = un.add(layer{from: un.start(), shift: un.shift[k]})
+	now := un.first
+	for _, c := range seams {
+		un.layers[now].to = c
+		k = c.fold
+		if c.outward {
+			k++
+		}
+		next := un.add(layer{from: c, shift: un.shift[k]})
+		low, high := 2*now+1, 2*next
+		if !c.outward {
+			low, high = high, low
+		}
+		if c.a >= 0 {
+			un.link(low, c.a, false)
+			un.link(c.b, high, false)
+		} else {
+			un.link(low, high, true)
+		}
+		now = next
+	}
+	un.layers[now].to = un.finish()
+	un.layers[now].wholePath = now == un.first
+	if un.closed {
+		un.link(2*un.first, 2*now+1, false)
+	}
+}
+
+// lay returns where a place of the folded plane lies on the layer of a part.
+func (un *unfolding) lay(p layer, q Point) Point {
+	if p.mirrored {
+		return un.moved(q, p.mirror-2*un.U(q))
+	}
+	return un.moved(q, p.shift)
+}
+
+// chain joins the parts to strands: those with open ends first, then rings.
+func (un *unfolding) chain() []Strand {
+	used := make([]bool, len(un.layers))
+	var strands []Strand
+	n := len(un.layers)
+	for _, openOnly := range []bool{true, false} {
+		for i := range n {
+			for side := range 2 {
+				from := 2*((un.first+i)%n) + side
+				if used[from/2] || openOnly && un.links[from].to >= 0 {
+					continue
+				}
+				// A line along a seam lies on the flap and beside it alike.
+				if s := un.walk(from, used); len(s.Path) > 1 && !slices.ContainsFunc(strands, s.same) {
+					strands = append(strands, s)
+				}
+			}
+		}
+	}
+	return strands
+}
+
+// same reports whether two strands lie on each other, point by point.
+func (s Strand) same(other Strand) bool {
+	if len(s.Path) != len(other.Path) {
+		return false
+	}
+	for i, q := range s.Path {
+		if q.Distance(other.Path[i]) > touch {
+			return false
+		}
+	}
+	return true
+}
+
+// walk follows the parts from an end of one of them, to an open end or back to
+// where it began.
+func (un *unfolding) walk(from int, used []bool) Strand {
+	var w strandWalk
+	first := from
+	straight := false
+	for {
+		used[from/2] = true
+		un.copyLayer(&w, from, straight)
+		other := from ^ 1
+		next := un.links[other]
+		if next.to < 0 {
+			return w.Strand
+		}
+		if next.to == first {
+			w.close(next.straight)
+			return w.Strand
+		}
+		from, straight = next.to, next.straight
+	}
+}
+
+// copyLayer lays the points of a part, from one of its ends to the other.
+func (un *unfolding) copyLayer(w *strandWalk, from int, straight bool) {
+	p := un.layers[from/2]
+	if p.wholePath && p.shift == 0 {
+		w.Path = append(w.Path, un.path...)
+		for i := range len(un.path) - 1 {
+			w.Source = append(w.Source, i)
+		}
+		return
+	}
+	type step struct {
+		at      Point
+		segment int
+	}
+	steps := []step{{p.from.at, p.from.segment}}
+	for i := p.from.segment + 1; i <= p.to.segment; i++ {
+		steps = append(steps, step{un.path[i], i - 1})
+	}
+	steps = append(steps, step{p.to.at, p.to.segment})
+	if from%2 == 0 {
+		w.join(un.lay(p, steps[0].at), straight)
+		for _, s := range steps[1:] {
+			w.add(un.lay(p, s.at), s.segment)
+		}
+		return
+	}
+	last := len(steps) - 1
+	w.join(un.lay(p, steps[last].at), straight)
+	for i := last; i > 0; i-- {
+		w.add(un.lay(p, steps[i-1].at), steps[i].segment)
+	}
+}
+
+// strandWalk is a strand while it grows.
+type strandWalk struct {
+	Strand
+	joint bool // the last point is where two parts are joined
+}
+
+// join begins the next part, which begins where the last one stopped, or, over
+// an open strip, straight across from there.
+func (w *strandWalk) join(at Point, straight bool) {
+	switch {
+	case len(w.Path) == 0:
+		w.Path = Path{at}
+	case straight:
+		source := 0
+		if n := len(w.Source); n > 0 {
+			source = w.Source[n-1]
+		}
+		w.joint = true // where the line across begins
+		w.add(at, source)
+	}
+	w.joint = true
+}
+
+// add goes on to a point. A joint on the straight line to it is no corner and is
+// left out.
+func (w *strandWalk) add(at Point, source int) {
+	n := len(w.Path)
+	if at.Distance(w.Path[n-1]) <= touch {
+		return
+	}
+	if m := len(w.Source); w.joint && m > 0 && w.Source[m-1] == source {
+		if foot, _ := nearestOnSegment(w.Path[n-2], at, w.Path[n-1]); foot.Distance(w.Path[n-1]) <= touch {
+			w.Path[n-1], w.joint = at, false
+			return
+		}
+	}
+	w.Path = append(w.Path, at)
+	w.Source = append(w.Source, source)
+	w.joint = false
+}
+
+// close joins the end to the beginning.
+func (w *strandWalk) close(straight bool) {
+	n := len(w.Path)
+	if n < 2 {
+		return
+	}
+	if straight || w.Path[n-1].Distance(w.Path[0]) > touch {
+		w.add(w.Path[0], w.Source[len(w.Source)-1])
+		n = len(w.Path)
+	}
+	w.Path[n-1] = w.Path[0]
+}
