@@ -20,13 +20,15 @@ const (
 	Arrow                  // which way a pleat is folded, from crease to placement
 	Notch                  // a short mark across an edge, matched with another
 	Grain                  // the direction of the cloth's threads
+	BlockEdge              // an edge of the cloth as it is torn, before anything is cut
+	Cross                  // a cross on the centre line, to be laid on one on the cloth
 	roleCount
 )
 
 var roleNames = [roleCount]string{
 	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
 	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
-	"fold this way", "notch", "grain line",
+	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
 }
 
 // String gives the name of the role as the line key prints it.
@@ -61,4 +63,15 @@ type Marking struct {
 	// ends and the piece begins.
 	Outline plane.Path
 	Marks   []Mark
+	// Form makes the marking a page of its own, to be written on; nil for a
+	// piece.
+	Form *Form
+}
+
+// Form is what is printed, and left blank, on a page that is filled in by hand
+// beside the lines of a marking.
+type Form struct {
+	Steps  []string // what to do, in order; printed with numbers
+	Blanks []string // what is to be written down, each before a line to write on
+	Sum    []string // a sum to be done, line by line; "____" is a space for a number
 }

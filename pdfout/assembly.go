@@ -12,7 +12,8 @@ import (
 // Rules of this file: for every sheet there is a small picture of its pages as
 // they lie together, with the pieces on them and the page numbers. Pages that
 // are not printed are hatched. All pictures have the same scale, so that large
-// pieces look large. A sheet too large for one picture is shown in parts.
+// pieces look large. A sheet too large for one picture is shown in parts. A
+// form has no picture: it is used before the pieces are.
 
 const (
 	pictureGap     = 7.0  // between pictures, in mm
@@ -70,7 +71,7 @@ func (b *book) layPictures(onCover plane.Box) [][]picture {
 	further := b.overview()
 	for _, width := range columnWidths() {
 		all := b.picturesOf(width, onCover)
-		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets) {
+		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets)-b.forms {
 			return pages
 		}
 	}
@@ -83,11 +84,11 @@ func (b *book) layPictures(onCover plane.Box) [][]picture {
 	return least
 }
 
-// picturesOf returns the pictures of all sheets with pages of a width, in
+// picturesOf returns the pictures of all sheets of pieces with pages of a width, in
 // parts no larger than the room.
 func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	var all []picture
-	for i := range b.sheets {
+	for i := b.forms; i < len(b.sheets); i++ {
 		s := &b.sheets[i]
 		g := s.grid
 		scale := width / g.pitch().X

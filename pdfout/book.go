@@ -1,30 +1,36 @@
 package pdfout
 
-import "tuckmark/marking"
+import (
+	"slices"
+
+	"tuckmark/marking"
+)
 
 // Rules of this file: the order of the pages. In front goes the page that
 // proves the scale, with the pictures of the sheets; pictures that do not fit
-// there follow on pages of their own; then come the pages of each sheet, row
-// by row.
+// there follow on pages of their own; then come the forms, since they are
+// filled in before anything is marked, and then the pages of each sheet, row by
+// row.
 
 // book is a PDF planned to the page.
 type book struct {
 	set      Set
 	paper    Paper
-	sheets   []sheet
+	sheets   []sheet     // the forms, and after them those of the pieces
+	forms    int         // how many of the sheets are forms
 	pictures [][]picture // of each page in front
 	first    []int       // the page number on which each sheet begins
 	pages    int
 }
 
 // newBook numbers the pages.
-func newBook(set Set, paper Paper, sheets []sheet) *book {
-	b := &book{set: set, paper: paper, sheets: sheets}
+func newBook(set Set, paper Paper, forms, sheets []sheet) *book {
+	b := &book{set: set, paper: paper, sheets: slices.Concat(forms, sheets), forms: len(forms)}
 	b.pictures = b.layPictures(b.cover().pictures)
 	next := len(b.pictures) + 1
-	for i := range sheets {
+	for i := range b.sheets {
 		b.first = append(b.first, next)
-		next += len(sheets[i].cells)
+		next += len(b.sheets[i].cells)
 	}
 	b.pages = next - 1
 	return b
@@ -88,7 +94,11 @@ func (b *book) blank() int {
 // summary says what the book holds.
 func (b *book) summary(left []string) Summary {
 	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Blank: b.blank(), Left: left}
-	for i := range b.sheets {
+	for i := range b.forms {
+		form := b.sheets[i].pieces[0]
+		s.Forms = append(s.Forms, FormSummary{Piece: form.name, Page: b.first[i], Turned: form.turned})
+	}
+	for i := b.forms; i < len(b.sheets); i++ {
 		sheet := &b.sheets[i]
 		one := SheetSummary{
 			Pieces: sheet.names(),

@@ -22,7 +22,7 @@ const (
 	largeSquare = 101.6 // 4 in, in mm
 	innerSquare = 100.0
 	keySample   = 30.0 // length of a line in the line key, in mm
-	keyStep     = 7.0  // from one line of the key to the next, in mm
+	keyStep     = 7.0  // the most from one line of the key to the next, in mm
 )
 
 // picturesHeading stands over the pictures of the sheets.
@@ -114,6 +114,9 @@ func (b *book) cover() cover {
 	left.prose(b.joining())
 	right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
 	right.prose("Take care", cautions())
+	if b.forms == len(b.sheets) {
+		return c
+	}
 	down := column{&c.texts, plane.Point{X: box.Min.X, Y: min(left.at.Y, right.at.Y) - 3}, box.Width()}
 	c.rules = append(c.rules, plane.Path{down.at, {X: box.Max.X, Y: down.at.Y}})
 	down.space(2)
@@ -152,16 +155,26 @@ func (b *book) measuring() []string {
 	}
 }
 
-// joining says how to put the pages together.
+// joining says which pages come first and how to put the others together.
 func (b *book) joining() (string, []string) {
-	if !b.joined() {
-		return "The pages", []string{"Every piece is whole on its page: there is nothing to join."}
+	var steps []string
+	if b.forms > 0 {
+		// Too short to be broken: the room for pictures does not hang on the
+		// page numbers, which are not known before they are laid.
+		pages := pageRange(len(b.pictures)+1, len(b.pictures)+b.forms, "", "")
+		if b.forms == len(b.sheets) {
+			return "The pages", []string{"To be sewn and filled in: " + pages + "."}
+		}
+		steps = append(steps, "To be sewn and filled in first: "+pages+".")
 	}
-	steps := []string{
+	if !b.joined() {
+		return "The pages", append(steps, "Every piece is whole on its page: there is nothing to join.")
+	}
+	steps = append(steps,
 		"Cut each page along the join lines at its right and at its foot; leave the other edges as they are.",
 		"Lay each cut edge on the join line of the next page, so that the circles of a number become whole. Paste or tape it down.",
 		"Join the pages of a row first, then row to row.",
-	}
+	)
 	if b.blank() > 0 {
 		steps = append(steps, "Hatched pages have no line on them and are not printed.")
 	}
@@ -242,10 +255,17 @@ func (b *book) drawOverviewHeader(d *document, page int) {
 	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
 }
 
-// drawKey draws the line key: every role that occurs, with its own pen.
+// drawKey draws the line key: every role that occurs, with its own pen. It is
+// no higher than the check square beside it.
 func (b *book) drawKey(d *document, corner plane.Point) {
 	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
-	at := corner.Sub(plane.Point{Y: keyStep + 1.5})
+	rows := len(b.roles())
+	if b.joined() {
+		rows++
+	}
+	const underHeading = 1.5
+	step := min(keyStep, (largeSquare-underHeading)/float64(rows))
+	at := corner.Sub(plane.Point{Y: step + underHeading})
 	for _, role := range b.roles() {
 		p := penOf(role)
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
@@ -260,7 +280,7 @@ func (b *book) drawKey(d *document, corner plane.Point) {
 		}
 		d.restore()
 		b.writeKey(d, at, role.String())
-		at.Y -= keyStep
+		at.Y -= step
 	}
 	if b.joined() {
 		d.save()

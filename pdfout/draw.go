@@ -8,13 +8,16 @@
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in
 // front of which go the page that proves the scale (cover.go) and the pictures
 // of how the pages are joined (assembly.go). pdf.go alone touches the PDF
-// library.
+// library. A piece with a form, to be sewn and filled in before anything is
+// marked, is laid on a sheet of one page at once (form.go); these pages come
+// before those of all other sheets.
 package pdfout
 
 import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strings"
 
 	"tuckmark/marking"
@@ -60,12 +63,20 @@ type Summary struct {
 	Pages  int // of the whole PDF
 	Front  int // pages in front: the first, and more if the pictures need them
 	Blank  int // pages of the sheets that are left out: no line falls on them
+	Forms  []FormSummary
 	Sheets []SheetSummary
 	// Left names the pieces that have no line to draw.
 	Left []string
 }
 
-// SheetSummary says what became of one sheet.
+// FormSummary says where a form to be filled in is.
+type FormSummary struct {
+	Piece  string // its name
+	Page   int    // its page number
+	Turned bool   // its lines lie there by a quarter turn
+}
+
+// SheetSummary says what became of one sheet of pieces; a form is none.
 type SheetSummary struct {
 	Pieces        []string // their names
 	Rows, Columns int      // of pages
@@ -82,7 +93,16 @@ func (s Summary) String() string {
 	if s.Front > 1 {
 		fmt.Fprintf(&b, "%s more of how pages are joined, ", pageRange(2, s.Front, "shows", "show"))
 	}
-	fmt.Fprintf(&b, "%s the pieces", pageRange(s.Front+1, s.Pages, "holds", "hold"))
+	pieces := s.Front + len(s.Forms) + 1 // their first page
+	if len(s.Forms) > 0 {
+		fmt.Fprintf(&b, "%s to be sewn and filled in", pageRange(s.Front+1, pieces-1, "is", "are"))
+		if pieces <= s.Pages {
+			b.WriteString(" first, ")
+		}
+	}
+	if pieces <= s.Pages {
+		fmt.Fprintf(&b, "%s the pieces", pageRange(pieces, s.Pages, "holds", "hold"))
+	}
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
 	}
@@ -100,17 +120,24 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 		return Summary{}, err
 	}
 	laid := arrange(set, paper)
-	if len(laid.sheets) == 0 {
+	if len(laid.sheets)+len(laid.forms) == 0 {
 		return Summary{}, &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 	}
 	if !laid.exact {
 		return Summary{}, tooMany("more than "+counted(laid.pages(), "page"), paper)
 	}
-	book := newBook(set, paper, laid.sheets)
+	if n := len(laid.forms); n > MaxPages {
+		return Summary{}, tooMany("more than "+counted(n, "page"), paper)
+	}
+	forms, err := layForms(laid.forms, set, paper)
+	if err != nil {
+		return Summary{}, err
+	}
+	book := newBook(set, paper, forms, laid.sheets)
 	if book.pages > MaxPages {
 		return Summary{}, tooMany(counted(book.pages, "page"), paper)
 	}
-	for i := range book.sheets {
+	for i := book.forms; i < len(book.sheets); i++ {
 		book.sheets[i].findJoins()
 		book.sheets[i].letter(set.Unit, paper)
 	}
@@ -155,7 +182,11 @@ func check(set Set, paper Paper) error {
 		return noLetter(bad, "the size")
 	}
 	for _, piece := range set.Pieces {
-		for _, text := range append([]string{piece.Name}, piece.Notes...) {
+		texts := append([]string{piece.Name}, piece.Notes...)
+		if form := piece.Form; form != nil {
+			texts = slices.Concat(texts, form.Steps, form.Blanks, form.Sum)
+		}
+		for _, text := range texts {
 			if bad, found := unprintable(text); found {
 				return noLetter(bad, fmt.Sprintf("piece %q", piece.Key))
 			}

@@ -33,6 +33,11 @@ func scenes() map[string]Set {
 		"narrow pieces":         narrowPieces(),
 		"strips 2 cm wide":      strips(),
 		"pieces of 3 mm":        {Title: "Inlay", Pieces: []marking.Marking{tiny("a", 3), tiny("b", 4)}},
+		"a sample sewn first":   sampleFirst(),
+		"nothing but a sample":  {Title: "Tucks", Unit: marking.Centimetre, Pieces: []marking.Marking{sampleSheet()}},
+		"forms of many sizes":   manyForms(),
+		"tucks close together":  closeLines(),
+		"a page full of tucks":  {Pieces: []marking.Marking{tuckSheet(9, longNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}},
 	}
 }
@@ -62,13 +67,14 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 		"tips of arrow heads":          checkHeads,
 		"pictures of the pages":        checkPictures,
 		"places of the pages":          checkPlaces,
+		"forms":                        checkForms,
 	}
 }
 
 // onAnyPaper are the scenes that are drawn on every paper; the others are drawn
 // on the two that most homes have.
 func onAnyPaper() []string {
-	return []string{"skirt and bodice", "fifty small pieces", "as large as a house"}
+	return []string{"skirt and bodice", "fifty small pieces", "as large as a house", "a sample sewn first", "nothing but a sample", "forms of many sizes", "tucks close together"}
 }
 
 // TestScenes draws every scene, and every example.
@@ -109,7 +115,7 @@ func TestAnySet(t *testing.T) {
 					for range r.IntN(5) {
 						path = append(path, at(), path[r.IntN(len(path))])
 					}
-					m.Marks = append(m.Marks, edge(marking.Roles()[r.IntN(13)], names[r.IntN(4)], path...))
+					m.Marks = append(m.Marks, edge(marking.Roles()[r.IntN(len(marking.Roles()))], names[r.IntN(4)], path...))
 				}
 				m.Outline = outlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)
@@ -416,6 +422,9 @@ func TestRefusals(t *testing.T) {
 		{"a smile in the name", bad(func(s *Set) { s.Pieces[0].Name = "Tie 😀" }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
 		{"a tab in the notes", bad(func(s *Set) { s.Pieces[0].Notes = []string{"cut\t2"} }), `piece "tie" has the sign '\t', which the printed sheets have no letter for` + hint},
 		{"broken letters on a line", bad(func(s *Set) { s.Pieces[0].Marks[0].Name = "a\xffb" }), `a line of piece "tie" has the sign '�', which the printed sheets have no letter for` + hint},
+		{"a check mark in a step", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Steps: []string{"sew", "done ✓"}} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
+		{"a third in a blank", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
+		{"a new line in a sum", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
 		{"no number", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 		{"without end", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 	} {
@@ -449,6 +458,9 @@ func TestSummary(t *testing.T) {
 		{"one page", Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
 		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
 		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
+		{"a form", sampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
+		{"only a form", Set{Pieces: []marking.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
+		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
 		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -456,7 +468,7 @@ func TestSummary(t *testing.T) {
 			if c.want != "" {
 				assert.Equal(t, c.want, s.String())
 			}
-			sum := s.Front
+			sum := s.Front + len(s.Forms)
 			for _, sheet := range s.Sheets {
 				sum += sheet.Last - sheet.First + 1
 				assert.Equal(t, sheet.Rows*sheet.Columns, sheet.Last-sheet.First+1+sheet.Blank)

@@ -153,7 +153,7 @@ func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
 			shares[p.number] = share(p, places[p.number], sheet)
 		}
 		var lines []*printedLine
-		for _, role := range []marking.Role{marking.Cut, marking.FoldEdge} {
+		for _, role := range []marking.Role{marking.Cut, marking.FoldEdge, marking.BlockEdge} {
 			lines = append(lines, printedLines(laid, role.String())...)
 		}
 		for _, r := range pictures {
@@ -182,6 +182,11 @@ func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
 	for _, sheet := range s.Sheets {
 		for n := sheet.First; n <= sheet.Last; n++ {
 			assert.True(t, shown[n], "page %d is in no picture", n)
+		}
+	}
+	for _, form := range s.Forms {
+		for _, r := range pictures {
+			assert.NotContains(t, r.pages, form.Page, "a form in a picture")
 		}
 	}
 }

@@ -29,16 +29,17 @@ type label struct {
 	ofALine bool
 }
 
+// measured returns the label with the room that its letters take.
+func (l label) measured() label {
+	half := plane.Point{X: l.face.width(l.text, l.size) / 2, Y: (ascent + descent) / 2 * l.size * point}
+	l.room = slab{l.at.Add(l.u.Mul(half.X)).Add(l.u.Left().Mul((ascent - descent) / 2 * l.size * point)), half, l.u}
+	return l
+}
+
 // letter finds the places for the check squares and all text of the sheet.
 func (s *sheet) letter(unit marking.Unit, paper Paper) {
 	f := s.field
-	for _, p := range s.pieces {
-		for _, l := range p.lines {
-			for _, h := range l.arrowHeads() {
-				f.take(h.room())
-			}
-		}
-	}
+	s.takeHeads()
 	// The room kept beside a piece is for its title, not for the square.
 	for _, p := range s.pieces {
 		if p.foot != (plane.Point{}) {
@@ -54,14 +55,30 @@ func (s *sheet) letter(unit marking.Unit, paper Paper) {
 			s.title(p, f)
 		}
 	}
+	s.captionLines()
+}
+
+// takeHeads takes the room of all arrow heads.
+func (s *sheet) takeHeads() {
+	for _, p := range s.pieces {
+		for _, l := range p.lines {
+			for _, h := range l.arrowHeads() {
+				s.field.take(h.room())
+			}
+		}
+	}
+}
+
+// captionLines writes the names of lines along them where there is room left.
+func (s *sheet) captionLines() {
 	for _, p := range s.pieces {
 		// Short lines first: a long one has many more places for its name.
 		byLength := slices.SortedStableFunc(slices.Values(p.lines), func(a, b line) int {
 			return cmp.Compare(a.clip.Length(), b.clip.Length())
 		})
 		for _, l := range byLength {
-			if c, ok := l.caption(f, p, s); ok {
-				f.take(c.room)
+			if c, ok := l.caption(s.field, p, s); ok {
+				s.field.take(c.room)
 				s.labels = append(s.labels, c)
 			}
 		}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strconv"
-	"strings"
 
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
@@ -36,6 +35,7 @@ func (b *book) drawTile(d *document, i, k int) {
 	d.clip(paperWindow)
 	d.place(paperWindow.Min.Sub(window.Min), 1)
 	s.drawJoins(d, c)
+	s.drawRules(d)
 	for _, role := range b.roles() {
 		s.drawRole(d, role, c)
 	}
@@ -97,7 +97,7 @@ func (s *sheet) headings() []string {
 	for i, p := range s.pieces {
 		for _, u := range s.untitled {
 			if u.name == p.name && len(u.brief) > 0 {
-				names[i] = p.name + ": " + strings.Join(u.brief, ", ")
+				names[i] = p.name + ": " + joinedNotes(u.brief)
 			}
 		}
 	}
@@ -176,6 +176,20 @@ func drawRuns(d *document, p pen, runs []plane.Run) {
 		d.path(run.Path)
 		d.stroke()
 	}
+}
+
+// drawRules draws the lines to write on.
+func (s *sheet) drawRules(d *document) {
+	if len(s.rules) == 0 {
+		return
+	}
+	d.save()
+	d.pen(writingPen())
+	for _, r := range s.rules {
+		d.path(r)
+		d.stroke()
+	}
+	d.restore()
 }
 
 // draw writes a label.

@@ -19,17 +19,18 @@ type lineType struct {
 }
 
 // The line types, numbers and proportions from memory of ISO 128-2: a gap is
-// 3 line widths, a dash 12, a long dash 24, a short dash 6. The standard's dot
-// is half a line width long; here it is round and one line width across, so
-// that a home printer shows it. Between the dots of a dotted line the gap is
-// 2.5 line widths, which keeps them as far apart, from middle to middle, as
-// the standard's.
+// 3 line widths, a dash 12, a long dash 24, a short dash 6. The
+// standard's dot is half a line width long; here it is round and one line width
+// across, so that a home printer shows it. Between the dots of a dotted line
+// the gap is 2.5 line widths, which keeps them as far apart, from middle to
+// middle, as the standard's.
 func continuous() lineType            { return lineType{"01", nil} }
 func dashed() lineType                { return lineType{"02", []float64{12, 3}} }
 func longDashedDotted() lineType      { return lineType{"04", []float64{24, 3, 0, 3}} }
 func longDashedTwiceDotted() lineType { return lineType{"05", []float64{24, 3, 0, 3, 0, 3}} }
 func dotted() lineType                { return lineType{"07", []float64{0, 2.5}} }
 func longDashedShortDashed() lineType { return lineType{"08", []float64{24, 3, 6, 3}} }
+func longDashedTwiceShort() lineType  { return lineType{"09", []float64{24, 3, 6, 3, 6, 3}} }
 
 // heads says which ends of a line carry an arrow head.
 type heads int
@@ -56,7 +57,7 @@ type pen struct {
 }
 
 // pens is the table of pens. The widths are of the standard's series: 0.13,
-// 0.18, 0.25, 0.35, 0.5, 0.7 mm.
+// 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
 func pens() map[marking.Role]pen {
 	ink := black()
 	blue := colour{0.05, 0.16, 0.55}
@@ -79,6 +80,10 @@ func pens() map[marking.Role]pen {
 		// Twice as wide as the centre line: on a page in the middle of a
 		// long grain line no head tells the two apart.
 		marking.Grain: {longDashedDotted(), 0.35, ink, bothHeads},
+		// As wide as the other edges, and as ragged as a torn one.
+		marking.BlockEdge: {longDashedTwiceShort(), 0.5, ink, noHeads},
+		// Short, and laid on the thin centre line: only its width shows it.
+		marking.Cross: {continuous(), 0.7, ink, noHeads},
 	}
 }
 
@@ -95,7 +100,7 @@ func penOf(role marking.Role) pen {
 
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
-func strangePen() pen { return pen{continuous(), 0.7, colour{0.8, 0, 0}, noHeads} }
+func strangePen() pen { return pen{continuous(), 1, colour{0.8, 0, 0}, noHeads} }
 
 // fineLine is the width of lines that are not on the cloth: join lines, rules,
 // the grid in pictures; in mm.
@@ -107,6 +112,9 @@ func finePen() pen { return pen{continuous(), fineLine, pale(), noHeads} }
 // joinPen draws the lines along which pages are joined; they are on the paper,
 // not on the cloth.
 func joinPen() pen { return pen{continuous(), fineLine, grey(), noHeads} }
+
+// writingPen draws the lines that are written on by hand.
+func writingPen() pen { return pen{continuous(), 0.18, grey(), noHeads} }
 
 // round reports whether the line needs round ends: dots are nothing else.
 func (p pen) round() bool {
@@ -149,5 +157,5 @@ func (p pen) period() float64 {
 // bounding reports whether a line of the role bounds the piece, so that what is
 // written along it belongs on its left, where the piece is.
 func bounding(role marking.Role) bool {
-	return role == marking.Cut || role == marking.FoldEdge
+	return role == marking.Cut || role == marking.FoldEdge || role == marking.BlockEdge
 }

@@ -31,21 +31,23 @@ func TestPensDiffer(t *testing.T) {
 }
 
 // ISO 128-2 (line types): 01 continuous, 02 dashed, 04 long-dashed dotted, 05
-// long-dashed double-dotted, 07 dotted. 08, long-dashed short-dashed, is from
-// memory. Which line has which is this program's own choice, but for centre
-// lines, which are drawn 04 by common practice.
+// long-dashed double-dotted, 07 dotted. 08, long-dashed short-dashed, and 09,
+// long-dashed double-short-dashed, are from memory. Which line has which is this
+// program's own choice, but for centre lines, which are drawn 04 by common
+// practice.
 func TestLineTypes(t *testing.T) {
 	for role, want := range map[marking.Role]string{
 		marking.Cut: "01", marking.Stitch: "02", marking.TuckFold: "05", marking.PleatFold: "05",
 		marking.Placement: "07", marking.Centre: "04", marking.Grain: "04", marking.FoldEdge: "04",
 		marking.Fold: "08", marking.TuckStitch: "02", marking.TuckEnd: "01", marking.Arrow: "01", marking.Notch: "01",
+		marking.BlockEdge: "09", marking.Cross: "01",
 	} {
 		assert.Equal(t, want, penOf(role).kind.number, role)
 	}
 	// Marks and gaps as they are seen: round ends add a line width to each
 	// mark. Proportions from memory of ISO 128-2.
 	for kind, want := range map[string][]float64{
-		"01": nil, "02": {12, 3}, "04": {24, 3, 1, 3}, "05": {24, 3, 1, 3, 1, 3}, "07": {1, 2.5}, "08": {24, 3, 6, 3},
+		"01": nil, "02": {12, 3}, "04": {24, 3, 1, 3}, "05": {24, 3, 1, 3, 1, 3}, "07": {1, 2.5}, "08": {24, 3, 6, 3}, "09": {24, 3, 6, 3, 6, 3},
 	} {
 		for _, role := range marking.Roles() {
 			p := penOf(role)

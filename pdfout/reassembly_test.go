@@ -310,7 +310,7 @@ func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
 		byName[name] = m
 	}
 	seen := 0
-	for _, sheet := range s.Sheets {
+	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		laid, apart := joinUp(t, d, sheet)
 		require.Empty(t, apart, "pages without a join")
 		lines := map[marking.Role][]*plane.Tree{}

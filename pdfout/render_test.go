@@ -62,7 +62,7 @@ func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
 
 func TestRenders(t *testing.T) {
 	for name, set := range map[string]Set{
-		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(),
+		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(), "a sample sewn first": sampleFirst(),
 	} {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
@@ -205,4 +205,19 @@ func TestLinesMeasure(t *testing.T) {
 	up := dotAt(g, plane.Point{X: middle.X, Y: outline.Min.Y - 1})
 	assert.InDelta(t, 4*dots+line, outside(t, g, across, image.Pt(1, 0), 4*dots+20), 1.5, "across")
 	assert.InDelta(t, 5*dots+line, outside(t, g, up, image.Pt(0, -1), 5*dots+20), 1.5, "up")
+}
+
+// The strip of a sample is as long and as high on paper as it is said to be,
+// and its two placement lines lie 6 in apart.
+func TestFormMeasures(t *testing.T) {
+	set := Set{Pieces: []marking.Marking{sampleSheet()}}
+	file, s := onDisk(t, set, "letter")
+	g := rendered(t, file, s.Forms[0].Page)
+	d, _ := drawn(t, set, "letter")
+	outline := boundsOf(d.pages[s.Forms[0].Page-1], marking.Cut)
+	line := penOf(marking.Cut).width / 25.4 * dots
+	across := dotAt(g, plane.Point{X: outline.Min.X - 1, Y: outline.Min.Y + 2})
+	up := dotAt(g, plane.Point{X: outline.Min.X + 2, Y: outline.Min.Y - 1})
+	assert.InDelta(t, 6.5*dots+line, outside(t, g, across, image.Pt(1, 0), 6.5*dots+20), 1.5, "across")
+	assert.InDelta(t, 3*dots+line, outside(t, g, up, image.Pt(0, -1), 3*dots+20), 1.5, "up")
 }

@@ -97,6 +97,9 @@ func bodice() marking.Marking {
 	add(marking.Notch, "", p(6.15, 4), p(6.65, 4.02))
 	add(marking.Centre, "bust line", p(0.1, 5.8), p(4.3, 5.8))
 	add(marking.Grain, "grain", p(3.4, 3), p(3.4, 8))
+	add(marking.BlockEdge, "torn edge", p(6.5, 0), p(6.5, 14))
+	add(marking.Cross, "", p(0, 3.8), p(0.3, 4.1))
+	add(marking.Cross, "", p(0, 4.1), p(0.3, 3.8))
 	return m
 }
 
@@ -262,6 +265,149 @@ func tiny(key string, h float64) marking.Marking {
 	m := rectangle(key, "Inlay "+key, 3, h, "cut 12")
 	m.Marks = m.Marks[:4]
 	return m
+}
+
+// sampleSheet is a strip to be sewn and measured before anything is marked: ten
+// tucks 1/2 in apart, between two lines that lie 6 in apart.
+func sampleSheet() marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
+	m := ruled("sample", "Tuck sample", 6.5*inch, 3*inch, "cut 1 along the cutting line", "Linden pinafore")
+	add := func(role marking.Role, name string, x float64) {
+		m.Marks = append(m.Marks, edge(role, name, p(x, 0), p(x, 3)))
+	}
+	add(marking.Placement, "measure from here", 0.25)
+	add(marking.Placement, "to here", 6.25)
+	for i := range 10 {
+		x := 1 + 0.5*float64(i)
+		add(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), x)
+		add(marking.TuckStitch, "", x-0.125)
+		add(marking.TuckStitch, "", x+0.125)
+	}
+	m.Form = &marking.Form{
+		Steps: []string{
+			"Cut a strip of the cloth that the garment is made of, along the cutting line, with the grain as the garment has it.",
+			"Rule every line of the strip on it. Measure between the two placement lines: it must be 6 in.",
+			"Fold on each tuck fold and stitch on the stitching beside it, with the needle, the thread and the stitch length that the garment will have.",
+			"Press all tucks to one side, as they will lie.",
+			"Measure between the two placement lines again, to 1/16 in, and write it down.",
+			"Do the sum. What one tuck takes up is written into the file in place of what was reckoned.",
+		},
+		Blanks: []string{"needle", "thread", "stitch length", "tension", "needle position", "date and cloth"},
+		Sum: []string{
+			"flat, between the two lines: 6 in",
+			"sewn, between the same lines: ____",
+			"(flat less sewn) over 10 tucks: ( 6 in - ____ ) / 10 = ____ for each tuck",
+		},
+	}
+	return m
+}
+
+// ruled is a rectangle of nothing but its outline.
+func ruled(key, name string, w, h float64, notes ...string) marking.Marking {
+	m := rectangle(key, name, w, h, notes...)
+	m.Marks = m.Marks[:4]
+	for i := range m.Marks {
+		m.Marks[i].Name = ""
+	}
+	return m
+}
+
+// formOf is a rectangle with a form that has many steps, blanks and lines of a
+// sum, all short.
+func formOf(w, h float64, steps, blanks, sums int) marking.Marking {
+	m := ruled("form", "Form", w, h)
+	m.Form = &marking.Form{}
+	for i := range steps {
+		m.Form.Steps = append(m.Form.Steps, fmt.Sprintf("Take step no. %d of all.", i+1))
+	}
+	for i := range blanks {
+		m.Form.Blanks = append(m.Form.Blanks, fmt.Sprintf("blank no. %d", i+1))
+	}
+	for i := range sums {
+		m.Form.Sum = append(m.Form.Sum, fmt.Sprintf("sum no. %d: ____", i+1))
+	}
+	return m
+}
+
+// manyForms are forms whose lines leave room under them, to their right, and
+// only when they are turned; one is written on alone, and one has long words.
+func manyForms() Set {
+	s := Set{Title: "Forms", Unit: marking.Centimetre}
+	for i, m := range []marking.Marking{formOf(100, 40, 3, 3, 2), formOf(80, 200, 8, 8, 4), formOf(230, 60, 8, 5, 2), formOf(186, 20, 0, 14, 0), formOf(40, 40, 1, 0, 1)} {
+		m.Key = fmt.Sprint("form", i)
+		m.Name = fmt.Sprint("Form ", i+1)
+		for k := range m.Form.Steps {
+			m.Form.Steps[k] += fmt.Sprintf(" It is of form no. %d.", i+1)
+		}
+		for k := range m.Form.Blanks {
+			m.Form.Blanks[k] += fmt.Sprintf(" of form no. %d", i+1)
+		}
+		for k := range m.Form.Sum {
+			m.Form.Sum[k] = fmt.Sprintf("form no. %d, ", i+1) + m.Form.Sum[k]
+		}
+		s.Pieces = append(s.Pieces, m)
+	}
+	s.Pieces[4].Form.Blanks = []string{
+		"who sews it, and on which machine, with which foot, and how fast, if that can be set, and by daylight or lamplight, and in which week of which year",
+		"",
+	}
+	s.Pieces[4].Form.Sum = append(s.Pieces[4].Form.Sum, "(____)____/____", "a sum that is longer than a line of any paper is, from one margin to the other: ____ and ____ and ____ and ____ and ____ and ____ and ____ and ____, all of it over 10")
+	return s
+}
+
+// sampleFirst is a set whose sample is sewn before its pieces are marked.
+func sampleFirst() Set {
+	s := large()
+	s.Pieces = append(s.Pieces, sampleSheet())
+	return s
+}
+
+// longNotes are as long as notes become.
+func longNotes() []string {
+	return []string{
+		"20 tucks of 1/8 in, with 1/20 in between one and the next",
+		"lay the upper edge of the sheet on the raw edge of the cloth",
+		"the piece is cut after the tucks are sewn and well pressed",
+		"stitch from the level end line up, and the next one down",
+		"takes up 5 in across: 11 in of cloth become 6 in of tucks",
+		"press from the wrong side, over a folded towel, and let dry",
+	}
+}
+
+// tuckSheet is a plain rectangle full of lines 1/8 in apart, and tuckRuler a
+// thin strip full of ticks.
+func tuckSheet(height float64, notes ...string) marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
+	m := ruled("tucks", "Tuck sheet", 7*inch, height*inch, notes...)
+	const end = 0.5
+	for i := range 20 {
+		x := 0.5 + 0.3*float64(i)
+		for k, role := range []marking.Role{marking.TuckStitch, marking.TuckFold, marking.TuckStitch} {
+			at := x + 0.125*float64(k)
+			m.Marks = append(m.Marks, edge(role, "", p(at, end), p(at, height-0.5)))
+		}
+	}
+	m.Marks = append(m.Marks, edge(marking.TuckEnd, "tucks end here", p(0.5, end), p(6.5, end)))
+	return m
+}
+
+func tuckRuler(notes ...string) marking.Marking {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
+	m := ruled("ruler", "Tuck ruler", 6*inch, 1.25*inch, notes...)
+	for i := 1; i < 48; i++ {
+		length := 0.25
+		if i%8 == 0 {
+			length = 0.5
+		}
+		x := float64(i) / 8
+		m.Marks = append(m.Marks, edge(marking.TuckFold, "", p(x, 1.25), p(x, 1.25-length)))
+	}
+	return m
+}
+
+// closeLines are a tuck sheet and a tuck ruler.
+func closeLines() Set {
+	return Set{Title: "Tucks", Pieces: []marking.Marking{tuckSheet(6, longNotes()...), tuckRuler(longNotes()...)}}
 }
 
 // examples reads the files in examples/ as the command does.

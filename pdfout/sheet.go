@@ -5,10 +5,11 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file: pieces are laid on sheets. A piece larger than one page
-// has a sheet of its own, made of as many pages as it needs; it is turned by a
-// quarter turn where that saves pages. Pieces that fit on one page share
-// pages. No piece is scaled, mirrored, or turned by anything but a quarter.
+// Rules of this file: pieces are laid on sheets; one with a form is left to
+// form.go. A piece larger than one page has a sheet of its own, made of as many
+// pages as it needs; it is turned by a quarter turn where that saves pages.
+// Pieces that fit on one page share pages. No piece is scaled, mirrored, or
+// turned by anything but a quarter.
 
 // spare is kept free between the bounds of a piece's lines and the sides of
 // its sheet, in mm: room for half a line's width and for arrow heads.
@@ -45,6 +46,7 @@ type sheet struct {
 	field   *field // what lies on it so far
 	joins   []join
 	labels  []label
+	rules   []plane.Path // the lines to write on, of a form
 	// untitled are the pieces whose titles found no place: the header says
 	// their notes.
 	untitled []piece
@@ -164,7 +166,8 @@ const countable = 1_000_000
 // arrangement is pieces laid on sheets.
 type arrangement struct {
 	sheets []sheet
-	left   []string // names of the pieces that have nothing to draw
+	forms  []marking.Marking // what has a form, not yet laid
+	left   []string          // names of the pieces that have nothing to draw
 	// exact tells that the sheets' pages are all counted. Where they are too
 	// many, sheets of large pieces have only their grids and cells.
 	exact bool
@@ -180,7 +183,8 @@ func (a arrangement) pages() int {
 }
 
 // arrange lays the pieces on sheets: the large ones each on its own, in the
-// order they come in, then the small ones together.
+// order they come in, then the small ones together. Forms are set aside, in
+// their order.
 func arrange(set Set, paper Paper) arrangement {
 	window := plane.Point{X: paper.window().Width(), Y: paper.window().Height()}
 	a := arrangement{exact: true}
@@ -191,6 +195,10 @@ func arrange(set Set, paper Paper) arrangement {
 		upright.brief = fewer(m.Notes, set)
 		if len(upright.lines) == 0 {
 			a.left = append(a.left, upright.name)
+			continue
+		}
+		if m.Form != nil {
+			a.forms = append(a.forms, m)
 			continue
 		}
 		if upright.fits(window) {

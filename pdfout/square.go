@@ -71,17 +71,23 @@ type squares struct {
 	known map[plane.Box][]plane.Point
 }
 
+// aroundOn tells what of the sheet a check square takes up whose lower left
+// corner is at a place of the page of a cell.
+func (q squares) aroundOn(s *sheet, c cell) func(corner plane.Point) slab {
+	toSheet := s.grid.windowOf(c).Min.Sub(q.paper.window().Min)
+	return func(corner plane.Point) slab {
+		low := corner.Add(toSheet)
+		return upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.side, Y: q.side})})
+	}
+}
+
 // find finds the place for the check square of a page and takes it: free of
 // lines and text, rather outside the pieces than in the largest of them,
 // rather in a corner. On a page without a free place it goes where it crosses
 // the fewest lines, and no text if it can. It returns the lower left corner,
 // on the page.
 func (q squares) find(s *sheet, f *field, c cell) plane.Point {
-	toSheet := s.grid.windowOf(c).Min.Sub(q.paper.window().Min)
-	around := func(corner plane.Point) slab {
-		low := corner.Add(toSheet)
-		return upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.side, Y: q.side})})
-	}
+	around := q.aroundOn(s, c)
 	open := s.grid.within(c, q.paper.window(), overlap/2+clearing)
 	if q.known[open] == nil {
 		q.known[open] = squarePlaces(open, q.side, squareSteps)
@@ -117,6 +123,26 @@ func (q squares) find(s *sheet, f *field, c cell) plane.Point {
 	}
 	f.take(around(best).grown(clearing))
 	return best
+}
+
+// nearest finds the place for the check square of a sheet of one page whose
+// middle lies nearest to a place of the sheet, free of lines and text and
+// outside all pieces, and takes it. It returns the lower left corner, on the
+// page, and whether there is such a place.
+func (q squares) nearest(s *sheet, f *field, to plane.Point) (plane.Point, bool) {
+	window, around := q.paper.window(), q.aroundOn(s, cell{})
+	best, away := plane.Point{}, math.Inf(1)
+	for _, corner := range squarePlaces(window, q.side, int(window.Height()/squareGrid)) {
+		room := around(corner)
+		if d := room.centre.Distance(to); d < away && s.sizeAround(room.centre) == 0 && f.free(room.grown(clearing)) {
+			best, away = corner, d
+		}
+	}
+	if math.IsInf(away, 1) {
+		return best, false
+	}
+	f.take(around(best).grown(clearing))
+	return best, true
 }
 
 // textWeight is how many crossed lines are better than one crossed text.

@@ -11,9 +11,12 @@ import (
 // Rules of this file: the title of a piece is its name and its notes, such as
 // how often it is cut; it is on the paper for every piece. It stands inside
 // the piece, upright and as large as there is room for, and on one page if it
-// can be. In a narrow piece it runs along it, if need be in one small line
-// close to the lines of the piece and without what the header says anyway. A piece without room has it beside it, for
-// which pack keeps a place; failing that, the header of its page says it.
+// can be. Long notes that find no place under each other follow each other in
+// wide lines. In a narrow piece the title runs along it, if need be in one
+// small line close to the lines of the piece and without what the header says
+// anyway. A piece without room has it beside it, for which pack keeps a place;
+// failing that, long notes fill a strip of the piece in small lines, and short
+// ones stand in the header of the page.
 
 const (
 	// titleRoom is how far a piece's title stays from every line, in mm.
@@ -35,7 +38,7 @@ const (
 	// more than modestLines lines.
 	modest      = 9.0
 	modestShare = 0.6
-	modestLines = 6
+	modestLines = 7
 	// narrow is how many times as high as wide a piece is in which larger
 	// titles run up, too.
 	narrow = 2.0
@@ -43,6 +46,13 @@ const (
 	// besideWidth the most its lines may be long, in mm.
 	besideSize  = 8.0
 	besideWidth = 60.0
+	// longLines is how many lines of besideWidth, in the smallest size, notes
+	// may fill before they are long. Beside a piece whose longer side is
+	// besideWide mm or more long notes stay under each other, in lines of up
+	// to that width, and the title has besideWideSize.
+	longLines      = 4
+	besideWide     = 110.0
+	besideWideSize = 11.5
 	// besideAway is how far it stays from its piece, in mm, and besideRoom
 	// how far from everything else.
 	besideAway = 1.5
@@ -89,16 +99,33 @@ func newBlock(name string, notes []string, size, limit float64) block {
 
 // oneLine sets a name and, after it, its notes in one line of one size.
 func oneLine(name string, notes []string, size float64) block {
+	return runIn(name, notes, size, math.Inf(1))
+}
+
+// runIn sets a name and, right after it, its notes in lines of one size no
+// longer than limit mm. The name is not broken.
+func runIn(name string, notes []string, size, limit float64) block {
 	b := block{height: (ascent + descent) * size * point}
-	b.lines = []label{{text: name, face: bold(), size: size}}
+	base := plane.Point{Y: -ascent * size * point}
+	b.lines = []label{{text: name, face: bold(), size: size, at: base}}
 	b.width = bold().width(name, size)
-	if text := strings.Join(notes, ", "); text != "" {
-		b.width += bold().width("  ", size)
-		b.lines = append(b.lines, label{text: text, face: regular(), size: size, at: plane.Point{X: b.width}})
-		b.width += regular().width(text, size)
+	text := joinedNotes(notes)
+	if text == "" {
+		return b
 	}
-	for i := range b.lines {
-		b.lines[i].at.Y = -ascent * size * point
+	base.X = b.width + bold().width("  ", size)
+	// The first line is shorter than the others by the name.
+	lines := regular().wrap(text, size, limit-base.X)
+	if len(lines) > 1 {
+		lines = append(lines[:1:1], regular().wrap(strings.Join(lines[1:], " "), size, limit)...)
+	}
+	for i, line := range lines {
+		if i > 0 {
+			b.height += leading * size * point
+			base = plane.Point{Y: base.Y - leading*size*point}
+		}
+		b.lines = append(b.lines, label{text: line, face: regular(), size: size, at: base})
+		b.width = math.Max(b.width, base.X+regular().width(line, size))
 	}
 	return b
 }
@@ -123,9 +150,7 @@ func (b block) placed(middle, u plane.Point) []label {
 	for _, l := range b.lines {
 		l.u = u
 		l.at = corner.Add(u.Mul(l.at.X)).Add(u.Left().Mul(l.at.Y))
-		half := plane.Point{X: l.face.width(l.text, l.size) / 2, Y: (ascent + descent) / 2 * l.size * point}
-		l.room = slab{l.at.Add(u.Mul(half.X)).Add(u.Left().Mul((ascent - descent) / 2 * l.size * point)), half, u}
-		lines = append(lines, l)
+		lines = append(lines, l.measured())
 	}
 	return lines
 }
@@ -146,6 +171,9 @@ func (s *sheet) title(p piece, f *field) {
 		if !ok {
 			at, ok = s.titleBeside(p, f, notes)
 		}
+	}
+	if !ok {
+		at, ok = p.titleAlong(f, s.whole)
 	}
 	if !ok {
 		s.untitled = append(s.untitled, p)
@@ -190,8 +218,7 @@ func (p piece) blockInside(f *field, places []plane.Point, fits func(plane.Box) 
 			if u == up() && size >= modest && p.bounds.Height() < narrow*p.bounds.Width() {
 				continue
 			}
-			for _, limit := range []float64{math.Inf(1), 60, 40, 25, 18} {
-				b := newBlock(p.name, p.notes, size, limit)
+			for _, b := range p.blocks(size) {
 				if !b.suits(p, size, u) {
 					continue
 				}
@@ -202,6 +229,76 @@ func (p piece) blockInside(f *field, places []plane.Point, fits func(plane.Box) 
 		}
 	}
 	return placedBlock{}, false
+}
+
+// titleAlong finds a place in the piece for a title with long notes that has
+// none anywhere else: in a few small lines, close to the lines of the piece.
+func (p piece) titleAlong(f *field, fits func(plane.Box) bool) (placedBlock, bool) {
+	if !long(p.brief) {
+		return placedBlock{}, false
+	}
+	for _, u := range []plane.Point{across(), up()} {
+		places := p.strips(f, narrowRoom, u)
+		for _, size := range []float64{8, 7, smallest} {
+			for _, limit := range []float64{230, 170, 140, 110, 80} {
+				if bold().width(p.name, size) > limit/2 {
+					continue
+				}
+				if found, ok := p.roomiest(f, places, runIn(p.name, p.brief, size, limit), u, narrowRoom, fits); ok {
+					return found, true
+				}
+			}
+		}
+	}
+	return placedBlock{}, false
+}
+
+// stripTrials is how many places lines along a strip try along it; across it
+// they lie stripStep mm apart or more, and are stripMost at most.
+const (
+	stripTrials = 9
+	stripStep   = 0.5
+	stripMost   = 600
+)
+
+// strips returns the places inside the piece, with room mm round them, that
+// are looked at for a strip along u which is free: few along it, many across.
+func (p piece) strips(f *field, room float64, u plane.Point) []plane.Point {
+	length, width := p.bounds.Width(), p.bounds.Height()
+	if u == up() {
+		length, width = width, length
+	}
+	step := math.Max(stripStep, width/stripMost)
+	middle := p.bounds.Centre()
+	var places []plane.Point
+	for y := -math.Floor(width / 2 / step); y <= width/2/step; y++ {
+		for k := range stripTrials {
+			at := middle.Add(u.Mul(stepFromMiddle(k) * length / (stripTrials + 1))).Add(u.Left().Mul(y * step))
+			if p.inside(at) && f.free(slab{at, plane.Point{X: room, Y: room}, across()}) {
+				places = append(places, at)
+			}
+		}
+	}
+	return places
+}
+
+// blocks returns the ways to set the title in a size, best first.
+func (p piece) blocks(size float64) []block {
+	blocks := []block{newBlock(p.name, p.notes, size, math.Inf(1))}
+	if long(p.notes) {
+		for _, limit := range []float64{160, 130, 100, 75} {
+			blocks = append(blocks, newBlock(p.name, []string{joinedNotes(p.notes)}, size, limit))
+		}
+	}
+	for _, limit := range []float64{60, 40, 25, 18} {
+		blocks = append(blocks, newBlock(p.name, p.notes, size, limit))
+	}
+	return blocks
+}
+
+// long reports whether notes are too long for a few short lines.
+func long(notes []string) bool {
+	return regular().width(joinedNotes(notes), smallest) > longLines*besideWidth
 }
 
 // suits reports whether a title of a size looks well in a piece: a large one
@@ -238,7 +335,10 @@ func (p piece) places(f *field, room, step float64) []plane.Point {
 // least some mm; of several, the one nearest the middle of the piece.
 func (p piece) roomiest(f *field, places []plane.Point, b block, u plane.Point, least float64, fits func(plane.Box) bool) (placedBlock, bool) {
 	var best []plane.Point
-	for _, more := range []float64{least, 6, 12, 20, 30, 45} {
+	for _, more := range []float64{least, 2, 3, 4.5, 6, 12, 20, 30, 45} {
+		if more < least {
+			continue
+		}
 		var wider []plane.Point
 		for _, at := range places {
 			s := b.around(at, u)
@@ -264,13 +364,17 @@ func (p piece) roomiest(f *field, places []plane.Point, b block, u plane.Point, 
 	return placedBlock{b, nearest, u}, true
 }
 
-// beside sets a title to stand beside a piece, the notes in one.
-func beside(name string, notes []string) block {
+// beside sets a title to stand beside the piece, in the same way when the piece
+// is turned: short notes in one.
+func (p piece) beside(notes []string) block {
+	if long(notes) && math.Max(p.bounds.Width(), p.bounds.Height()) >= besideWide {
+		return newBlock(p.name, notes, besideWideSize, besideWide)
+	}
 	var joined []string
 	if len(notes) > 0 {
-		joined = []string{strings.Join(notes, ", ")}
+		joined = []string{joinedNotes(notes)}
 	}
-	return newBlock(name, joined, besideSize, besideWidth)
+	return newBlock(p.name, joined, besideSize, besideWidth)
 }
 
 // footOf is the room that the title of a piece takes under it, when it has no
@@ -281,7 +385,7 @@ func footOf(p piece, f *field, window plane.Point) plane.Point {
 	if _, ok := p.titleInside(f, anywhere, anywhere); ok {
 		return plane.Point{}
 	}
-	b := beside(p.name, p.notes)
+	b := p.beside(p.notes)
 	p.foot = plane.Point{X: b.width + 2*besideRoom, Y: b.height + besideAway + besideRoom}
 	if !p.fits(window) {
 		return plane.Point{}
@@ -293,7 +397,7 @@ func footOf(p piece, f *field, window plane.Point) plane.Point {
 // it: under it, over it, or at a side of it, rather near its middle; never in
 // another piece.
 func (s *sheet) titleBeside(p piece, f *field, notes []string) (placedBlock, bool) {
-	b := beside(p.name, notes)
+	b := p.beside(notes)
 	middle := p.bounds.Centre()
 	away := func(u plane.Point, b block) plane.Point {
 		e := b.extent(u)

@@ -27,7 +27,7 @@ func titleOf(set Set, m marking.Marking) *regexp.Regexp {
 	}
 	expr := regexp.QuoteMeta(squeezed(name)) + ":?"
 	for _, note := range m.Notes {
-		one := "(,?" + regexp.QuoteMeta(squeezed(note)) + ")"
+		one := "([,;]?" + regexp.QuoteMeta(squeezed(note)) + ")"
 		if note == set.Title || note == "size "+set.Size {
 			one += "?"
 		}
@@ -39,7 +39,7 @@ func titleOf(set Set, m marking.Marking) *regexp.Regexp {
 // The name and every note of every piece stand on a page of its sheet, whole.
 func checkNotes(t require.TestingT, set Set, d readDocument, s Summary) {
 	on := map[string][]string{} // the texts of the pages of each piece
-	for _, sheet := range s.Sheets {
+	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		for n := sheet.First; n <= sheet.Last; n++ {
 			text := squeezed(strings.Join(d.pages[n-1].words(), ""))
 			for _, name := range sheet.Pieces {
@@ -78,6 +78,46 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 				}
 			}
 			assert.Equal(t, m.Key != "piping", in, "inside")
+		})
+	}
+}
+
+// Long notes stand in the piece if they have room there, under it if not, and
+// in a strip of it where the page ends; on the page whole in any case.
+func TestLongNotes(t *testing.T) {
+	low := ruled("low", "Low tuck sheet", 7*inch, 2*inch, longNotes()...)
+	for x := 3.0; x < 7*inch; x += 3 {
+		low.Marks = append(low.Marks, edge(marking.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * inch}))
+	}
+	for _, c := range []struct {
+		name   string
+		m      marking.Marking
+		inside bool
+		lines  int // of the title
+	}{
+		{"in a thin strip", tuckRuler(longNotes()...), true, 4},
+		{"under a sheet of tucks", tuckSheet(6, longNotes()...), false, 7},
+		{"under a low sheet", low, false, 7},
+		{"in a sheet as high as the page", tuckSheet(9, longNotes()...), true, 4},
+		{"in a large piece", ruled("panel", "Panel", 150, 150, longNotes()...), true, 7},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			set := Set{Pieces: []marking.Marking{c.m}}
+			s := &arrange(set, papers()[0]).sheets[0]
+			s.letter(marking.Inch, papers()[0])
+			assert.Empty(t, s.untitled)
+			lines := 0
+			for _, l := range s.labels {
+				if !l.ofALine {
+					lines++
+					assert.GreaterOrEqual(t, l.size, smallest, l.text)
+					assert.Equal(t, c.inside, s.pieces[0].inside(l.room.centre), l.text)
+				}
+			}
+			assert.Equal(t, c.lines, lines)
+			d, summary := drawn(t, set, "letter")
+			checkNotes(t, set, d, summary)
+			checkLabels(t, set, d, summary)
 		})
 	}
 }

@@ -25,6 +25,29 @@ func someNames(names []string, shown int) string {
 	return text
 }
 
+// joinedNotes joins notes into one text: with commas, or with semicolons where a
+// note has a comma in it; after a sign that ends a note, or parts it from the
+// next, with a space alone.
+func joinedNotes(notes []string) string {
+	mark := ","
+	for _, note := range notes {
+		if strings.Contains(note, ",") {
+			mark = ";"
+		}
+	}
+	var b strings.Builder
+	for i, note := range notes {
+		if i > 0 {
+			if !strings.ContainsAny(notes[i-1][max(0, len(notes[i-1])-1):], ".,;:!?") {
+				b.WriteString(mark)
+			}
+			b.WriteString(" ")
+		}
+		b.WriteString(note)
+	}
+	return b.String()
+}
+
 // pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".
 func pageRange(first, last int, one, many string) string {
 	if first == last {

@@ -25,6 +25,22 @@ func TestSomeNames(t *testing.T) {
 	assert.Equal(t, "Front and 3 more", namesWithin(bold(), names, 8, wide-0.01))
 }
 
+func TestJoinedNotes(t *testing.T) {
+	for _, c := range []struct {
+		notes []string
+		want  string
+	}{
+		{nil, ""},
+		{[]string{"cut 2"}, "cut 2"},
+		{[]string{"cut 2", "18 months"}, "cut 2, 18 months"},
+		{[]string{"cut 2 of cloth, 1 of lining", "18 months"}, "cut 2 of cloth, 1 of lining; 18 months"},
+		{[]string{"Cut 2.", "Take care:", "it frays"}, "Cut 2. Take care: it frays"},
+		{[]string{"", "cut 2"}, ", cut 2"},
+	} {
+		assert.Equal(t, c.want, joinedNotes(c.notes))
+	}
+}
+
 func TestPagesOf(t *testing.T) {
 	for _, c := range []struct {
 		numbers []int

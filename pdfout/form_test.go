@@ -1,0 +1,358 @@
+package pdfout
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// formsAsSheets are the pages of forms as sheets of one page each.
+func formsAsSheets(s Summary) []SheetSummary {
+	var sheets []SheetSummary
+	for _, form := range s.Forms {
+		sheet := SheetSummary{Pieces: []string{form.Piece}, Rows: 1, Columns: 1, First: form.Page, Last: form.Page}
+		if form.Turned {
+			sheet.Turned = sheet.Pieces
+		}
+		sheets = append(sheets, sheet)
+	}
+	return sheets
+}
+
+// boundsOf is what the lines of a role take up on a page.
+func boundsOf(p readPage, role marking.Role) plane.Box {
+	b := plane.EmptyBox()
+	for _, q := range p.drawn(role.String()) {
+		for _, part := range q.parts {
+			b = b.Union(part.Bounds())
+		}
+	}
+	return b
+}
+
+// toWriteOn returns the lines of a page that are written on, from left to
+// right each.
+func (p readPage) toWriteOn() []plane.Path {
+	var all []plane.Path
+	for _, q := range p.paths {
+		if q.layer == "" && q.painted == "S" && len(q.parts) == 1 && math.Abs(q.width-writingPen().width) < 2*written {
+			all = append(all, q.parts[0])
+		}
+	}
+	return all
+}
+
+// pagesWith counts the pages on which a text stands, however it is broken.
+func (d readDocument) pagesWith(text string) []int {
+	var numbers []int
+	for i, p := range d.pages {
+		if strings.Contains(squeezed(strings.Join(p.words(), "")), squeezed(text)) {
+			numbers = append(numbers, i+1)
+		}
+	}
+	return numbers
+}
+
+// checkForms: forms come right after the pages in front, in their order, with
+// all that is to be read and written, and nothing overlaps. That their lines
+// are true to scale is checked with those of all pieces.
+func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
+	var forms []marking.Marking
+	for _, m := range set.Pieces {
+		if m.Form != nil {
+			forms = append(forms, m)
+		}
+	}
+	require.Len(t, s.Forms, len(forms))
+	first := strings.Join(d.pages[0].words(), "\n")
+	if len(forms) == 0 {
+		assert.NotContains(t, first, "filled in")
+		return
+	}
+	pages := "page " + fmt.Sprint(s.Front+1)
+	if len(forms) > 1 {
+		pages = fmt.Sprintf("pages %d to %d", s.Front+1, s.Front+len(forms))
+	}
+	if len(s.Sheets) > 0 {
+		assert.Contains(t, first, "To be sewn and filled in first: "+pages+".")
+	} else {
+		assert.Contains(t, first, "To be sewn and filled in: "+pages+".")
+		assert.NotContains(t, first, picturesHeading)
+	}
+	for i, m := range forms {
+		at := s.Forms[i]
+		require.Equal(t, s.Front+1+i, at.Page)
+		page := d.pages[at.Page-1]
+		name := m.Name
+		if name == "" {
+			name = m.Key
+		}
+		assert.Equal(t, name, at.Piece)
+		assert.Contains(t, page.words(), fmt.Sprintf("page %d of %d", at.Page, s.Pages))
+		spaces := 0
+		for k, step := range m.Form.Steps {
+			assert.Equal(t, []int{at.Page}, d.pagesWith(step), "step %q", step)
+			assert.Contains(t, page.words(), fmt.Sprintf("%d.", k+1))
+		}
+		for _, blank := range m.Form.Blanks {
+			if blank != "" {
+				assert.Equal(t, []int{at.Page}, d.pagesWith(blank), "blank %q", blank)
+			}
+		}
+		for _, line := range m.Form.Sum {
+			words := strings.Split(line, "____")
+			spaces += len(words) - 1
+			// What stands between two spaces may stand in other lines, too.
+			assert.Contains(t, d.pagesWith(strings.Join(words, "")), at.Page, "sum %q", line)
+		}
+		checkFormPage(t, page, s.Paper, len(m.Form.Blanks), spaces)
+	}
+	for _, sheet := range s.Sheets {
+		for n := sheet.First; n <= sheet.Last; n++ {
+			assert.Empty(t, d.pages[n-1].toWriteOn(), "page %d", n)
+		}
+	}
+}
+
+// checkFormPage looks at the lines to write on, and at what lies near them.
+func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, spaces int) {
+	// Far enough from the edge for any printer: 1/4 in by common practice.
+	may := plane.Box{Max: plane.Point{X: paper.Width, Y: paper.Height}}.Grown(-10)
+	rules := page.toWriteOn()
+	require.Len(t, rules, blanks+spaces)
+	short := 0
+	for i, r := range rules {
+		require.Len(t, r, 2)
+		assert.InDelta(t, r[0].Y, r[1].Y, 2*written, "a line to write on that slants")
+		assert.True(t, may.Holds(r[0]) && may.Holds(r[1]), "a line to write on at %v", r)
+		if length := r.Length(); length < 45 {
+			// "10 1/16 in" by hand: 10 signs of 3 mm (common practice).
+			assert.GreaterOrEqual(t, length, 30.0, "a space for a number")
+			short++
+		}
+		// Handwriting of 6 mm stands on the line and meets nothing.
+		hand := plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: 6})}.Grown(-2 * written)
+		for k, o := range rules {
+			assert.True(t, k == i || !upright(hand).meetsSegment(o[0], o[1]), "lines to write on at %v and %v", r, o)
+		}
+		for _, text := range page.texts {
+			assert.False(t, upright(hand).meets(slabOf(text)), "%q stands where is written: %v", text.text, r)
+		}
+		for _, f := range page.frames() {
+			assert.False(t, hand.Meets(f), "a check square stands where is written: %v", r)
+		}
+		for _, q := range page.paths {
+			for _, part := range q.parts {
+				for n := 1; n < len(part) && q.layer != ""; n++ {
+					assert.False(t, upright(hand).meetsSegment(part[n-1], part[n]), "a %s lies where is written: %v", q.layer, r)
+				}
+			}
+		}
+	}
+	assert.Equal(t, spaces, short, "spaces for numbers")
+	frames := page.frames()
+	require.Len(t, frames, 1)
+	checkFrameIsFree(t, page, 0)
+	for k, text := range page.texts {
+		box := text.box()
+		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%q at %v", text.text, box)
+		if !frames[0].Holds(box.Centre()) {
+			assert.False(t, upright(frames[0]).meets(slabOf(text)), "%q on the check square", text.text)
+		}
+		for _, o := range page.texts[k+1:] {
+			assert.False(t, slabOf(text).meets(slabOf(o)), "%q and %q", text.text, o.text)
+		}
+	}
+}
+
+// The strip is 6 1/2 x 3 in, and its placement lines lie 6 in apart: inch =
+// 25.4 mm exactly (international inch, 1959).
+func TestSampleIsTrueToScale(t *testing.T) {
+	for _, paper := range Papers() {
+		d, s := drawn(t, sampleFirst(), paper)
+		page := d.pages[s.Forms[0].Page-1]
+		assert.False(t, s.Forms[0].Turned, paper)
+		outline := boundsOf(page, marking.Cut)
+		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*written, paper)
+		assert.InDelta(t, 3*25.4, outline.Height(), 4*written, paper)
+		placement := boundsOf(page, marking.Placement)
+		assert.InDelta(t, 6*25.4, placement.Width(), 4*written, paper)
+		assert.Len(t, page.drawn(marking.TuckFold.String()), 10, paper)
+		assert.Len(t, page.drawn(marking.TuckStitch.String()), 20, paper)
+		for _, name := range []string{"measure from here", "to here"} {
+			assert.Contains(t, page.words(), name, paper)
+		}
+		for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
+			assert.Contains(t, page.words(), heading, paper)
+		}
+	}
+}
+
+// What the words of a sum keep between them: the spaces in their order.
+func TestSumInOrder(t *testing.T) {
+	d, s := drawn(t, Set{Pieces: []marking.Marking{sampleSheet()}}, "letter")
+	page := d.pages[s.Forms[0].Page-1]
+	var base float64
+	var words []string
+	for _, r := range page.texts {
+		if strings.HasPrefix(r.text, "(flat less sewn)") {
+			base = r.at.Y
+		}
+	}
+	x := 0.0
+	for _, r := range page.texts {
+		if base > 0 && math.Abs(r.at.Y-base) < 0.01 {
+			for _, rule := range page.toWriteOn() {
+				if math.Abs(rule[0].Y-base) < 2 && rule[0].X > x && rule[0].X < r.at.X {
+					words = append(words, "____")
+				}
+			}
+			words = append(words, r.text)
+			x = r.at.X
+		}
+	}
+	assert.Equal(t, []string{"(flat less sewn) over 10 tucks: ( 6 in -", "____", ") / 10 =", "____", "for each tuck"}, words)
+}
+
+func TestFormTurns(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		w, h   float64
+		paper  string
+		turned bool
+	}{
+		{"fits upright", 150, 60, "letter", false},
+		{"wider than the page", 200, 60, "letter", true},
+		{"not wider than a larger page", 200, 60, "tabloid", false},
+		{"high, text to the right", 60, 200, "a4", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			set := Set{Pieces: []marking.Marking{formOf(c.w, c.h, 3, 3, 1)}}
+			d, s := drawn(t, set, c.paper)
+			assert.Equal(t, c.turned, s.Forms[0].Turned)
+			b := boundsOf(d.pages[s.Forms[0].Page-1], marking.Cut)
+			if c.turned {
+				c.w, c.h = c.h, c.w
+			}
+			assert.InDelta(t, c.w, b.Width(), 4*written)
+			assert.InDelta(t, c.h, b.Height(), 4*written)
+			checkForms(t, set, d, s)
+		})
+	}
+}
+
+// A part that is empty has no heading.
+func TestFormWithoutParts(t *testing.T) {
+	m := formOf(100, 40, 0, 0, 0)
+	set := Set{Pieces: []marking.Marking{m}}
+	d, s := drawn(t, set, "letter")
+	words := d.pages[s.Forms[0].Page-1].words()
+	for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
+		assert.NotContains(t, words, heading)
+	}
+	checkForms(t, set, d, s)
+}
+
+// A form that has no line is left out as other pieces are.
+func TestFormWithoutLines(t *testing.T) {
+	ghost := marking.Marking{Key: "g", Name: "Ghost", Form: &marking.Form{Steps: []string{"sew"}}}
+	_, s := drawn(t, Set{Pieces: []marking.Marking{ghost, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	assert.Empty(t, s.Forms)
+	assert.Equal(t, []string{"Ghost"}, s.Left)
+}
+
+func TestFormRefusals(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		m     marking.Marking
+		paper string
+		want  string
+	}{
+		{"lines too long", formOf(20*inch, 2*inch, 1, 1, 1), "letter",
+			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on letter paper\nhint: choose larger paper, or make the piece smaller"},
+		{"too long for tabloid as well", formOf(20*inch, 2*inch, 1, 1, 1), "tabloid",
+			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on tabloid paper\nhint: choose larger paper, or make the piece smaller"},
+		{"too many steps", formOf(6*inch, 3*inch, 200, 1, 1), "a4",
+			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on A4 paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
+		{"no room beside", formOf(180, 240, 1, 1, 1), "letter",
+			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on letter paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p, err := FindPaper(c.paper)
+			require.NoError(t, err)
+			var out bytes.Buffer
+			_, err = Draw(&out, Set{Pieces: []marking.Marking{rectangle("tie", "Tie", 200, 40), c.m}}, p)
+			require.EqualError(t, err, c.want)
+			assert.IsType(t, &Refusal{}, err)
+			assert.Zero(t, out.Len(), "nothing is written")
+		})
+	}
+}
+
+func TestTooManyForms(t *testing.T) {
+	var set Set
+	for range MaxPages + 1 {
+		set.Pieces = append(set.Pieces, formOf(60, 40, 1, 1, 1))
+	}
+	_, err := Draw(&bytes.Buffer{}, set, papers()[0])
+	assert.EqualError(t, err, "the pieces need more than 2,001 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper")
+}
+
+// TestAnyForm draws forms no maker would; every seed is another. A form is
+// either refused or has nothing wrong with it.
+func TestAnyForm(t *testing.T) {
+	words := []string{"needle", "a", "thread", "1/16 in", "(", "=", "dampness of the cloth", "Donaudampfschifffahrtsgesellschaftskapitänsmütze", "½"}
+	seen := 0
+	for seed := range uint64(60) {
+		r := rand.New(rand.NewPCG(seed, 2))
+		text := func(i, most int) string {
+			all := []string{fmt.Sprintf("no. %d:", i+1)}
+			for range r.IntN(most) {
+				all = append(all, words[r.IntN(len(words))])
+			}
+			return strings.Join(all, " ")
+		}
+		m := ruled("form", "Form", 20+200*r.Float64(), 20+200*r.Float64(), words[:r.IntN(4)]...)
+		for range r.IntN(8) {
+			at := func() plane.Point {
+				return plane.Point{X: m.Outline[2].X * r.Float64(), Y: m.Outline[2].Y * r.Float64()}
+			}
+			m.Marks = append(m.Marks, edge(marking.Roles()[r.IntN(len(marking.Roles()))], words[r.IntN(len(words))], at(), at()))
+		}
+		m.Form = &marking.Form{}
+		for i := range r.IntN(9) {
+			m.Form.Steps = append(m.Form.Steps, "step "+text(i, 25))
+		}
+		for i := range r.IntN(9) {
+			m.Form.Blanks = append(m.Form.Blanks, "blank "+text(i, 8))
+		}
+		for i := range r.IntN(5) {
+			m.Form.Sum = append(m.Form.Sum, "sum "+text(i, 5)+" ____ "+text(i, 5)+"____")
+		}
+		set := Set{Title: "Forms", Unit: marking.Unit(r.IntN(3)), Pieces: []marking.Marking{m}}
+		paper := papers()[r.IntN(5)]
+		var out bytes.Buffer
+		s, err := Draw(&out, set, paper)
+		if err != nil {
+			require.IsType(t, &Refusal{}, err)
+			continue
+		}
+		seen++
+		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
+			d := readPDF(t, out.Bytes())
+			for what, check := range checks() {
+				t.Run(what, func(t *testing.T) { check(t, set, d, s) })
+			}
+		})
+	}
+	assert.Greater(t, seen, 30, "forms that were drawn")
+}
