@@ -11,10 +11,11 @@ import (
 //   - The stitch line of an edge keeps that edge's own allowance from it, and
 //     knows nothing of the allowances of other edges.
 //   - At a corner of less than two right angles it runs out straight to the
-//     cutting line, or is trimmed there, as it is ruled on cloth.
+//     cutting line of another edge, or is trimmed there, as it is ruled on cloth.
 //   - At a corner that turns the other way, or hardly turns, there is no
 //     cutting line ahead of it: it runs to the stitch line of its neighbour, or,
-//     where the two do not meet near the corner, ends square to it.
+//     where the two do not meet near the corner, ends square to it. So it does
+//     where the run-out finds no such cutting line.
 //   - An allowance that leaves nothing of the piece along its edge, or that the
 //     piece is too narrow for somewhere, is a mistake to be told, not a line to
 //     be drawn in part.
@@ -53,11 +54,14 @@ func checkStitches(piece *Piece, ps PieceSpec, allowance Length, found *findings
 	if len(found.list) > before {
 		return false
 	}
+	beside := make([]stretch, len(piece.Edges)) // the part of each line that is not run out
 	for i := range piece.Edges {
 		e := &piece.Edges[i]
-		e.Line = e.Path
+		e.Line, beside[i] = e.Path, stretch{0, e.Path.Length()}
 		if e.Allowance > 0 {
-			e.Line = piece.fit(e.inset(i), raw[i], run, raw, found)
+			drawn := piece.drawn(e.inset(i), raw[i], run, raw, found)
+			e.Line = raw[i].Path().Between(drawn.from, drawn.to)
+			beside[i] = stretch{run - drawn.from, raw[i].Length() - run - drawn.from}
 		}
 		if e.Turn > 0 {
 			turn := inset{i, e.Turn, "a turn", e.place}
@@ -69,7 +73,7 @@ func checkStitches(piece *Piece, ps PieceSpec, allowance Length, found *findings
 	if len(found.list) > before {
 		return false
 	}
-	return checkSewn(piece, found)
+	return checkSewn(piece, beside, found)
 }
 
 // inset is a line wanted inside an edge.
@@ -116,23 +120,39 @@ func (p *Piece) rawLine(in inset, run float64, found *findings) *plane.Tree {
 	line, ok := plane.Offset(p.Edges[in.edge].Path, in.d, run)
 	switch {
 	case !ok:
-		found.nothingLeft(in)
+		p.nothingLeft(in, found)
 		return nil
 	case line.Pinched:
-		found.add(in.place, "make it narrower, or the piece wider there",
-			"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, found.given(in.d), found.point(line.At))
+		found.meetsItself(in, line.At)
 		return nil
 	}
 	return plane.NewTree(line.Path)
 }
 
-func (f *findings) nothingLeft(in inset) {
-	f.add(in.place, "make it narrower", "%s of %s leaves nothing of the piece along this edge", in.what, f.given(in.d))
+func (p *Piece) nothingLeft(in inset, found *findings) {
+	hint := "make it narrower"
+	// A corner rounded more tightly than the allowance has no line of its own.
+	if path := p.Edges[in.edge].Path; path.Length() < 2*in.d && path.Straightness() > straightness {
+		hint = "make it narrower, or make this curve part of the edge beside it"
+	}
+	found.add(in.place, hint, "%s of %s leaves nothing of the piece along this edge", in.what, found.given(in.d))
 }
 
-// fit returns the part of a raw line that is drawn: it must lie on the piece in
-// one stretch. raw holds the raw lines of the neighbours' own insets.
+func (f *findings) meetsItself(in inset, at plane.Point) {
+	f.add(in.place, "make it narrower, or the piece wider there",
+		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.given(in.d), f.point(at))
+}
+
+// fit returns the part of a raw line that is drawn, nil where there is none.
 func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, found *findings) plane.Path {
+	drawn := p.drawn(in, line, run, raw, found)
+	return line.Path().Between(drawn.from, drawn.to)
+}
+
+// drawn returns where the part of a raw line that is drawn lies: it must lie on
+// the piece in one stretch. Where it does not, that is noted and the stretch
+// has no length. raw holds the raw lines of the neighbours' own insets.
+func (p *Piece) drawn(in inset, line *plane.Tree, run float64, raw []*plane.Tree, found *findings) stretch {
 	// What lies beside the edge is what has not been run out.
 	first, last := run, line.Length()-run
 	var own []stretch // what lies beside the edge, not on a run-out end
@@ -143,30 +163,41 @@ func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, 
 	}
 	switch {
 	case len(own) == 0:
-		found.nothingLeft(in)
-		return nil
+		p.nothingLeft(in, found)
+		return stretch{}
 	case len(own) > 1:
 		found.add(in.place, "make it narrower, or the piece wider there",
 			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
 			in.what, found.given(in.d), found.point(line.At(own[0].to)))
-		return nil
+		return stretch{}
 	}
 	before, after := p.neighbours(in.edge)
 	from, to := own[0].from, own[0].to
-	if from < first && !p.runsOut(before, in.edge, first-from, in.d) {
-		from = math.Max(from, meeting(line, raw[before], first, raw[before].Length()-run, p.cornerReach(before, in.edge, in.d)))
+	if from < first && !(p.runsOut(before, in.edge, first-from, in.d) && p.reachesOther(in.edge, line.At(from))) {
+		reach := cornerReach(p.turn(before, in.edge), in.d, p.Edges[before].Allowance)
+		from = math.Max(from, meeting(line, raw[before], first, raw[before].Length()-run, reach))
 	}
-	if to > last && !p.runsOut(in.edge, after, to-last, in.d) {
-		to = math.Min(to, meeting(line, raw[after], last, run, p.cornerReach(in.edge, after, in.d)))
+	if to > last && !(p.runsOut(in.edge, after, to-last, in.d) && p.reachesOther(in.edge, line.At(to))) {
+		reach := cornerReach(p.turn(in.edge, after), in.d, p.Edges[after].Allowance)
+		to = math.Min(to, meeting(line, raw[after], last, run, reach))
 	}
-	return line.Path().Between(from, to)
+	return stretch{from, to}
 }
 
 // runsOut reports whether, at the corner between two consecutive edges, a
-// stitch line at distance d that must go on by the given length reaches a
-// cutting line that a maker would rule it to.
+// stitch line at distance d would be ruled on by the given length.
 func (p *Piece) runsOut(before, after int, by, d float64) bool {
 	return p.turn(before, after) > leastTurn && by <= runOut*d
+}
+
+// reachesOther reports whether a line inside an edge has come to the cutting
+// line of another edge at q: the run-out beside a deep hollow, as in a collar,
+// may end within the piece, or lead across it to the edge it belongs to.
+func (p *Piece) reachesOther(edge int, q plane.Point) bool {
+	if _, _, away := p.Edges[edge].Path.Nearest(q); away < leastLine {
+		return false
+	}
+	return p.tree.Nearer(q, leastLine)
 }
 
 // turn returns how far the outline turns at the corner between two consecutive
@@ -176,15 +207,19 @@ func (p *Piece) turn(before, after int) float64 {
 	return math.Atan2(in.Cross(out), in.Dot(out))
 }
 
-// cornerReach returns how far from the corner between two consecutive edges, in
-// mm, a line at distance d may meet its neighbour's line: as far as two lines
-// at the greater of the two distances would, and half as far again. Lines of
-// unequal distances at a corner that hardly turns meet much farther off, where
-// nobody would look for it; their seams have a step at the corner instead.
-func (p *Piece) cornerReach(before, after int, d float64) float64 {
-	half := math.Abs(p.turn(before, after)) / 2
-	widest := max(d, p.Edges[before].Allowance, p.Edges[after].Allowance)
-	return widest * min(max(1, 1.5*math.Tan(half)), runOut)
+// cornerReach returns how far from a corner, in mm along either of them, the
+// lines at a and b inside its two edges may meet: half as far again as beside
+// two straight edges, both at the greater distance. Where the corner points out
+// of the piece they run out to the cutting line and meet on the way, however
+// far that is. Where it hardly turns or points into the piece, lines at unequal
+// distances may meet much farther off, where nobody would look for it; their
+// seams have a step at the corner instead.
+func cornerReach(turn, a, b float64) float64 {
+	widest, far := max(a, b), 1.5*math.Tan(math.Abs(turn)/2)
+	if turn > leastTurn {
+		return widest * max(runOut, far)
+	}
+	return widest * min(max(1, far), runOut)
 }
 
 // meeting returns how far along a line it meets its neighbour's line within
@@ -195,12 +230,22 @@ func meeting(line, neighbour *plane.Tree, at, there, reach float64) float64 {
 	if neighbour.Nearer(line.At(at), rounding) {
 		return at
 	}
-	best, off := at, 2*reach
+	if c, ok := nearestCrossing(line, neighbour, at, there, reach); ok {
+		return c.A
+	}
+	return at
+}
+
+// nearestCrossing returns where two lines cross nearest to the place at of the
+// one and the place there of the other, as one walks along them: within reach
+// of both. Elsewhere they may come nearer, as the two sides of a thumb do.
+func nearestCrossing(line, neighbour *plane.Tree, at, there, reach float64) (nearest plane.Crossing, ok bool) {
+	off := 2 * reach
 	for _, c := range plane.Crossings(line, neighbour) {
 		a, b := math.Abs(c.A-at), math.Abs(c.B-there)
 		if a < reach && b < reach && a+b < off {
-			best, off = c.A, a+b
+			nearest, off, ok = c, a+b, true
 		}
 	}
-	return best
+	return nearest, ok
 }

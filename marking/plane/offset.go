@@ -61,6 +61,7 @@ type OffsetLine struct {
 	// Pinched is true when the line meets itself somewhere and passes by what
 	// lies behind that place, At, though it is more than a corner: a region
 	// that would have a line of its own, or a long strap too narrow for one.
+	// So it is where such a strap lies beyond one of its ends.
 	Pinched bool
 	At      Point
 }

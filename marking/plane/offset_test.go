@@ -79,6 +79,14 @@ func TestOffsetIsPinched(t *testing.T) {
 	line, ok = Offset(tongue, 3, 0)
 	require.True(t, ok)
 	assert.True(t, line.Pinched, "a tongue of cloth 4 mm wide and 40 mm long is lost")
+	for name, open := range map[string]string{
+		"begins": "30,0 30,-40 34,-40 34,0 70,0",
+		"ends":   "0,0 30,0 30,-40 34,-40 34,0",
+	} {
+		line, ok = Offset(path(t, open), 3, 0)
+		require.True(t, ok)
+		assert.True(t, line.Pinched, "so it is where the path %s beside the tongue", name)
+	}
 	wide, ok := Offset(bottle, 1.5, 0)
 	require.True(t, ok)
 	assert.False(t, wide.Pinched, "a narrower distance passes the neck")

@@ -227,6 +227,13 @@ func (r *raw) join(cameFrom map[int]int, last int) OffsetLine {
 		}
 	}
 	line.Path = withoutRepeats(line.Path).withoutStraightPoints()
+	// So may what lies before the beginning of the line, or beyond its end.
+	if first := line.Path[0]; r.strays(first, -1, r.parts[way[len(way)-1]].first) {
+		line.Pinched, line.At = true, first
+	}
+	if end := line.Path[len(line.Path)-1]; r.strays(end, r.parts[last].last, len(r.source)-1) {
+		line.Pinched, line.At = true, end
+	}
 	return line
 }
 

@@ -127,6 +127,9 @@ func TestTreeFindsWhatLookingAtAllFinds(t *testing.T) {
 		_, _, want := p.Nearest(q)
 		assert.InDelta(t, want, tree.Distance(q, math.Inf(1)), 1e-9)
 		assert.InDelta(t, math.Min(want, 10), tree.Distance(q, 10), 1e-9, "no farther than the limit")
+		at, along := tree.Nearest(q)
+		assert.InDelta(t, want, at.Distance(q), 1e-9)
+		assert.InDelta(t, 0, at.Distance(tree.At(along)), 1e-6, "it says how far along the place lies")
 		assert.True(t, tree.Nearer(q, want+1e-6))
 		assert.False(t, tree.Nearer(q, want-1e-6))
 

@@ -178,6 +178,22 @@ func (t *Tree) distance(level, k int, q Point, best float64) float64 {
 	return best
 }
 
+// Nearest returns the place on the path nearest to q and how far along the path
+// it lies, in mm; of several equally near places, the first. A path without
+// points gives the zero Point.
+func (t *Tree) Nearest(q Point) (at Point, along float64) {
+	at = t.At(0)
+	away, best := t.Distance(q, math.Inf(1)), math.Inf(1)
+	t.Within(EmptyBox().With(q).Grown(away+touch), func(i int) bool {
+		foot, share := nearestOnSegment(t.path[i], t.path[i+1], q)
+		if d := foot.Distance(q); d < best {
+			at, along, best = foot, t.along[i]+share*(t.along[i+1]-t.along[i]), d
+		}
+		return true
+	})
+	return at, along
+}
+
 // Nearer reports whether any of the path lies nearer to q than limit, in mm.
 // It stops at the first place it finds, which need not be the nearest.
 func (t *Tree) Nearer(q Point, limit float64) bool {
