@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -48,8 +49,14 @@ func TestGolden(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			pattern, set := load(t, file)
 			var b strings.Builder
-			for i, m := range set.Pieces {
-				describe(&b, pattern.Unit, pattern.Pieces[i], m)
+			for _, m := range set.Pieces {
+				describe(&b, pattern.Unit, m)
+			}
+			for _, piece := range pattern.Pieces {
+				describeSewn(&b, pattern.Unit, piece)
+			}
+			for _, remark := range pattern.Remarks {
+				fmt.Fprintln(&b, remark.In(filepath.Base(file)))
 			}
 			for _, paper := range []string{"letter", "a4"} {
 				p, err := pdfout.FindPaper(paper)
@@ -72,15 +79,9 @@ func TestGolden(t *testing.T) {
 
 // describe writes the marks of a piece: role, name, how long, and the path by
 // its points, or, for a curve, by five places spread along it.
-func describe(b *strings.Builder, unit marking.Unit, piece marking.Piece, m marking.Marking) {
+func describe(b *strings.Builder, unit marking.Unit, m marking.Marking) {
 	fmt.Fprintf(b, "%s: %s\n", m.Key, strings.Join(append([]string{m.Name}, m.Notes...), " / "))
-	place := func(v float64) string {
-		s := fmt.Sprintf("%.3f", v/unit.MM())
-		if s == "-0.000" {
-			s = "0.000"
-		}
-		return s
-	}
+	place := func(v float64) string { return thousandths(unit, v) }
 	for _, mark := range m.Marks {
 		fmt.Fprintf(b, "  %-16s %-28s %8s ", mark.Role, mark.Name, place(mark.Path.Length()))
 		points := mark.Path
@@ -97,8 +98,33 @@ func describe(b *strings.Builder, unit marking.Unit, piece marking.Piece, m mark
 		}
 		b.WriteByte('\n')
 	}
+	if f := m.Form; f != nil {
+		for _, line := range slices.Concat(f.Steps, f.Blanks, f.Sum) {
+			fmt.Fprintf(b, "  to fill in       %s\n", line)
+		}
+	}
+	b.WriteByte('\n')
+}
+
+// thousandths writes a length in a unit, to a thousandth of it.
+func thousandths(unit marking.Unit, v float64) string {
+	s := fmt.Sprintf("%.3f", v/unit.MM())
+	if s == "-0.000" {
+		return "0.000"
+	}
+	return s
+}
+
+// describeSewn writes how long the edges of a piece are sewn: as the piece is
+// drawn, and, where that is another length, with its folds in.
+func describeSewn(b *strings.Builder, unit marking.Unit, piece marking.Piece) {
+	fmt.Fprintf(b, "%s, sewn\n", piece.Key)
 	for _, e := range piece.Edges {
-		fmt.Fprintf(b, "  sewn             %-28s %8s\n", e.Key, place(e.Sewn.Length()))
+		fmt.Fprintf(b, "  %-28s %8s", e.Key, thousandths(unit, e.Sewn.Length()))
+		if folded := thousandths(unit, e.Folded); folded != thousandths(unit, e.Sewn.Length()) {
+			fmt.Fprintf(b, ", folded %s", folded)
+		}
+		b.WriteByte('\n')
 	}
 	b.WriteByte('\n')
 }

@@ -138,7 +138,12 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper) error {
 	}
 	// The sheets are made; that nobody listens is no failure.
 	for _, remark := range pattern.Remarks {
-		fmt.Fprintf(say, "%s: %s\n", in, remark)
+		fmt.Fprintln(say, remark.In(in))
+	}
+	for _, piece := range pattern.Pieces {
+		if piece.Block != nil {
+			fmt.Fprintf(say, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
+		}
 	}
 	fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
 	return nil

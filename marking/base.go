@@ -90,17 +90,17 @@ func (p *Piece) line(key string) *Line {
 }
 
 // chords returns the stretches of v over which the line at distance u from the
-// base lies on the piece, in order.
-func (b base) chords(piece *Piece, u float64) []stretch {
-	// Long enough to cross the piece from wherever the base lies.
-	bounds := piece.tree.Bounds()
+// base lies within an outline, in order.
+func (b base) chords(outline *plane.Tree, u float64) []stretch {
+	// Long enough to cross the outline from wherever the base lies.
+	bounds := outline.Bounds()
 	reach := bounds.Width() + bounds.Height()
 	from, to := math.Inf(1), math.Inf(-1)
 	for _, corner := range []plane.Point{bounds.Min, bounds.Max} {
 		from, to = math.Min(from, b.v(corner)-reach), math.Max(to, b.v(corner)+reach)
 	}
 	line := plane.NewTree(plane.Path{b.at(u, from), b.at(u, to)})
-	inside := piece.insideStretches(line)
+	inside := insideStretches(outline, line)
 	for i := range inside {
 		inside[i].from += from
 		inside[i].to += from
@@ -110,9 +110,10 @@ func (b base) chords(piece *Piece, u float64) []stretch {
 
 // meets returns where a line meets the base, run out on both sides: how far
 // along the base, and how far along the line. An end of the line that lies off
-// the base by no more than an edge may bend counts as meeting it.
-func (b base) meets(piece *Piece, line plane.Path) (v, along float64, ok bool) {
-	_, reach := b.extent(piece.Outline)
+// the base by no more than an edge may bend counts as meeting it. The outline is
+// that of the piece.
+func (b base) meets(outline, line plane.Path) (v, along float64, ok bool) {
+	_, reach := b.extent(outline)
 	base := plane.NewTree(plane.Path{b.at(0, reach.from), b.at(0, reach.to)})
 	if c := plane.Crossings(plane.NewTree(line), base); len(c) > 0 {
 		return b.v(c[0].At), c[0].A, true

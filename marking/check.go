@@ -28,13 +28,16 @@ func Check(spec *Spec) (*Pattern, error) {
 		return nil, &Problems{File: spec.File, List: sorted(found.list)}
 	}
 	pattern.remark(spec)
+	for i := range pattern.Pieces {
+		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit)...)
+	}
 	return pattern, nil
 }
 
 // remark notes what a maker may have left out.
 func (p *Pattern) remark(spec *Spec) {
 	if !spec.UnitGiven {
-		p.Remarks = append(p.Remarks, `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`)
+		p.Remarks = append(p.Remarks, Remark{Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}
 	for _, piece := range p.Pieces {
 		for _, e := range piece.Edges {
@@ -43,7 +46,7 @@ func (p *Pattern) remark(spec *Spec) {
 			}
 		}
 	}
-	p.Remarks = append(p.Remarks, `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`)
+	p.Remarks = append(p.Remarks, Remark{Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
 }
 
 // checkNames looks for two pieces that would be called the same on the sheets.
@@ -79,7 +82,7 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given()}
+	piece := &Piece{Key: ps.Key, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
 	}
@@ -91,10 +94,11 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 	}
 	checkLines(piece, ps, found)
 	checkGrain(piece, ps, found)
-	checkTucks(piece, ps, found)
 	checkPleats(piece, ps, found)
-	checkTakeUps(piece, found)
 	checkNotches(piece, ps, found)
+	checkFolds(piece, ps, spec, piece.drawnMarks(spec.Unit), found)
+	checkTakeUps(piece, found)
+	flatGrain(piece, ps)
 	return piece
 }
 

@@ -235,6 +235,8 @@ func FuzzCheck(f *testing.F) {
 	f.Add([]byte("allowance = 0.5\n" + sketch(box)))
 	f.Add([]byte("allowance = 0.375\n" + sketch(yoke())))
 	f.Add([]byte(sketch(pleated())))
+	f.Add([]byte("allowance = 0.375\n" + sketch(slope+rows(`tuck yoke centre 1/8 6 3/8 | below = "neck"; length = 2; end = "stepped"; step = 0.25`,
+		`pleat fan centre 1/2 2 4 | kind = "box"`, `tuck grow hem 1/2 1 3`))))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		spec, err := Read("linden.toml", data, hasLetter)
 		if err != nil {

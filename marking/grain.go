@@ -20,17 +20,7 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain = plane.Point{X: 0, Y: 1}
-	longest := 0.0
-	for _, e := range piece.Edges {
-		l := e.Path[0].Distance(e.Path[len(e.Path)-1])
-		if e.OnFold {
-			l = math.Inf(1)
-		}
-		if l > longest && e.Path.Straightness() <= straightness {
-			longest, piece.grain = l, e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit()
-		}
-	}
+	piece.grain = piece.likelyGrain(piece.laidOut(nil).runs())
 	switch {
 	case ps.GrainAlong.Given():
 		// A grain line has no side, so it does not matter where cloth lies.
@@ -51,22 +41,44 @@ func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
 	}
 }
 
-// placeGrain puts the grain line where there is room, beside the other marks.
-func placeGrain(piece *Piece, marks []Mark) plane.Path {
-	if piece.Grain != nil {
-		return piece.Grain
+// likelyGrain returns the direction of the grain where the file says nothing: that
+// of the fold, or else of the longest edge that is straight; upward where none is.
+func (p *Piece) likelyGrain(edges []edgeRun) plane.Point {
+	grain, longest := plane.Point{X: 0, Y: 1}, 0.0
+	for _, e := range edges {
+		last := len(e.path) - 1
+		l := e.path[0].Distance(e.path[last])
+		if p.Edges[e.edge].OnFold {
+			l = math.Inf(1)
+		}
+		if l > longest && e.path.Straightness() <= straightness {
+			longest, grain = l, e.path[last].Sub(e.path[0]).Unit()
+		}
 	}
+	return grain
+}
+
+// flatGrain finds the likely grain of a piece again once it is flat: an edge that
+// is straight when the piece is finished may not be so before.
+func flatGrain(piece *Piece, ps PieceSpec) {
+	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
+		piece.grain = piece.likelyGrain(piece.flat.runs())
+	}
+}
+
+// placeGrain puts the grain line where there is room, beside the other marks.
+func placeGrain(outline *plane.Tree, grain plane.Point, marks []Mark) plane.Path {
 	var trees []*plane.Tree
 	for _, m := range marks {
 		trees = append(trees, plane.NewTree(m.Path))
 	}
-	b := base{along: piece.grain, out: piece.grain.Left()}
-	us, _ := b.extent(piece.Outline)
+	b := base{along: grain, out: grain.Left()}
+	us, _ := b.extent(outline.Path())
 	var best plane.Path
 	bestScore := math.Inf(-1)
 	for k := range grainPlaces {
 		u := us.from + (us.to-us.from)*(float64(k)+0.5)/grainPlaces
-		for _, s := range b.chords(piece, u) {
+		for _, s := range b.chords(outline, u) {
 			long := math.Min(longestGrain, (s.to-s.from)*grainShare)
 			middle := (s.from + s.to) / 2
 			line := plane.Path{b.at(u, middle-long/2), b.at(u, middle+long/2)}

@@ -13,14 +13,14 @@ const leastLine = 0.05
 // stretch is the part of a line from one distance along it to another, in mm.
 type stretch struct{ from, to float64 }
 
-// insideStretches returns the parts of a line that lie inside the outline, in
+// insideStretches returns the parts of a line that lie inside an outline, in
 // order. Parts that only touch it, or run along it, are not inside.
-func (p *Piece) insideStretches(line *plane.Tree) []stretch {
+func insideStretches(outline, line *plane.Tree) []stretch {
 	var inside []stretch
-	for _, s := range p.divide(line) {
+	for _, s := range divide(outline, line) {
 		middle := line.At((s.from + s.to) / 2)
-		if s.to-s.from < samePoint || !p.tree.Holds(middle) ||
-			p.tree.Nearer(middle, math.Min(samePoint, (s.to-s.from)/1000)) {
+		if s.to-s.from < samePoint || !outline.Holds(middle) ||
+			outline.Nearer(middle, math.Min(samePoint, (s.to-s.from)/1000)) {
 			continue
 		}
 		if n := len(inside); n > 0 && s.from-inside[n-1].to < samePoint {
@@ -36,7 +36,7 @@ func (p *Piece) insideStretches(line *plane.Tree) []stretch {
 // outline, as the placement line of a pleat at the very end of a strip does.
 func (p *Piece) keeps(line plane.Path) bool {
 	tree := plane.NewTree(line)
-	for _, s := range p.divide(tree) {
+	for _, s := range divide(p.tree, tree) {
 		middle := tree.At((s.from + s.to) / 2)
 		if !p.tree.Holds(middle) && !p.tree.Nearer(middle, leastLine) {
 			return false
@@ -45,11 +45,11 @@ func (p *Piece) keeps(line plane.Path) bool {
 	return true
 }
 
-// divide cuts a line wherever it meets the outline.
-func (p *Piece) divide(line *plane.Tree) []stretch {
+// divide cuts a line wherever it meets an outline.
+func divide(outline, line *plane.Tree) []stretch {
 	var parts []stretch
 	from := 0.0
-	for _, c := range plane.Crossings(line, p.tree) {
+	for _, c := range plane.Crossings(line, outline) {
 		parts = append(parts, stretch{from, c.A})
 		from = c.A
 	}

@@ -14,45 +14,73 @@ import (
 )
 
 // Markings returns the marking of every piece, in the order of the file.
+//
+// In front of them come the samples to be sewn first. A piece that is cut from a
+// tucked block has three: the tuck sheet, the tuck ruler and the cutting sheet.
 func (p *Pattern) Markings() []Marking {
-	all := make([]Marking, len(p.Pieces))
+	all := p.samples()
 	for i := range p.Pieces {
-		all[i] = p.Pieces[i].marking(p)
+		piece := &p.Pieces[i]
+		if piece.Block != nil {
+			all = append(all, piece.tuckSheet(p), piece.tuckRuler(p), piece.cuttingSheet(p))
+		} else {
+			all = append(all, piece.marking(p))
+		}
 	}
 	return all
 }
 
-// marking lists every line of the piece by role and says what is printed with
-// it.
+// marking lists every line of the flat piece by role and says what is printed
+// with it.
 func (p *Piece) marking(pattern *Pattern) Marking {
-	m := Marking{Key: p.Key, Name: p.Name, Outline: p.Outline}
-	add := func(role Role, name string, path plane.Path) {
-		m.Marks = append(m.Marks, Mark{Role: role, Name: name, Path: path})
-	}
-	length := pattern.Unit.Names
-	for _, e := range p.Edges {
+	m := Marking{Key: p.Key, Name: p.Name, Outline: p.flat.outline}
+	for _, run := range p.flat.runs() {
+		e := p.Edges[run.edge]
 		if e.OnFold {
-			add(FoldEdge, e.Key+": place on the fold", e.Path)
+			m.Marks = append(m.Marks, Mark{FoldEdge, e.Key + ": place on the fold", run.path})
 		} else {
-			add(Cut, e.Key, e.Path)
+			m.Marks = append(m.Marks, Mark{Cut, e.Key, run.path})
 		}
+	}
+	m.Marks = append(m.Marks, p.flat.marks...)
+	m.Marks = append(m.Marks, p.foldMarks()...)
+	if p.Grain == nil { // else it is among the marks
+		if g := placeGrain(plane.NewTree(m.Outline), p.grain, m.Marks); g != nil {
+			m.Marks = append(m.Marks, Mark{Grain, "", g})
+		}
+	}
+	m.Notes = p.notes(pattern)
+	if axis := p.foldEdge(); axis >= 0 && p.Whole {
+		for _, run := range p.flat.runs() {
+			if run.edge == axis {
+				e := run.path
+				return p.printed(m, e[0], e[len(e)-1].Sub(e[0]).Unit().Left())
+			}
+		}
+	}
+	return m
+}
+
+// drawnMarks lists the lines of the piece as it is drawn, all but its edges and
+// its tucks and the pleats across it.
+func (p *Piece) drawnMarks(unit Unit) []Mark {
+	var marks []Mark
+	add := func(role Role, name string, path plane.Path) {
+		marks = append(marks, Mark{role, name, path})
 	}
 	for _, e := range p.Edges {
 		switch {
 		case e.Hem > 0:
 			if e.TurnLine != nil {
-				add(Fold, "turn in "+length(e.Turn), e.TurnLine)
+				add(Fold, "turn in "+unit.Names(e.Turn), e.TurnLine)
 			}
-			add(Fold, "hem "+length(e.Hem), e.Line)
+			add(Fold, "hem "+unit.Names(e.Hem), e.Line)
 		case e.Allowance > 0:
-			add(Stitch, "stitch line, "+length(e.Allowance), e.Line)
+			add(Stitch, "stitch line, "+unit.Names(e.Allowance), e.Line)
 		}
 	}
 	for _, l := range p.Lines {
 		add(l.Role, l.Key, l.Path)
-	}
-	for _, t := range p.Tucks {
-		p.addTucks(t, add)
 	}
 	for _, pleat := range p.Pleats {
 		add(PleatFold, pleat.Key, pleat.Fold)
@@ -62,26 +90,39 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 	for _, n := range p.Notches {
 		add(Notch, n.Key, n.Path)
 	}
-	if g := placeGrain(p, m.Marks); g != nil {
-		add(Grain, "", g)
+	if p.Grain != nil {
+		add(Grain, "", p.Grain)
 	}
-	m.Notes = p.notes(pattern)
-	return m
+	return marks
 }
 
-// addTucks lists the lines of a set of tucks.
-func (p *Piece) addTucks(t Tuck, add func(Role, string, plane.Path)) {
-	for _, one := range t.Each {
-		for _, f := range one.Fold {
-			add(TuckFold, "", f)
-		}
-		for _, s := range one.Sewn {
-			add(TuckStitch, "", s)
+// foldMarks lists the lines of the tucks of a piece, and of the pleats across it,
+// on the flat cloth.
+func (p *Piece) foldMarks() []Mark {
+	var marks []Mark
+	add := func(role Role, name string, paths ...plane.Path) {
+		for _, path := range paths {
+			if path != nil {
+				marks = append(marks, Mark{role, name, path})
+			}
 		}
 	}
-	if t.End != nil {
+	for _, t := range p.Tucks {
+		for _, one := range t.Each {
+			add(TuckFold, "", one.Fold...)
+			add(TuckStitch, "", one.Sewn...)
+		}
 		add(TuckEnd, "the "+t.Key+" tucks end here", t.End)
 	}
+	for _, pleats := range p.Pleatings {
+		for _, one := range pleats.Each {
+			add(PleatFold, "", one.Fold...)
+			add(Placement, "", one.Placement...)
+			add(Arrow, "", one.Arrow)
+		}
+		add(TuckEnd, "the "+pleats.Key+" pleats end here", pleats.End)
+	}
+	return marks
 }
 
 // describe says what a set of tucks is, since its lines lie too close for
@@ -96,29 +137,67 @@ func (t Tuck) describe(length func(float64) string) string {
 	}
 	switch t.Press {
 	case "away":
-		words += ", pressed away from " + t.base.name
+		words += ", pressed away from " + t.row.base.name
 	case "toward":
-		words += ", pressed toward " + t.base.name
+		words += ", pressed toward " + t.row.base.name
+	}
+	if t.LetDown > 0 {
+		words += ", gives " + length(t.LetDown) + " let down"
+		if t.Count > 1 {
+			words += " for each"
+		}
+	}
+	return words
+}
+
+// describe says what a row of pleats is.
+func (p Pleating) describe(length func(float64) string) string {
+	words := fmt.Sprintf("%s: 1 %s pleat, %s deep", p.Key, p.Kind, length(p.Depth))
+	if p.Count > 1 {
+		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, p.Count, p.Kind, length(p.Depth))
+	}
+	switch p.Press {
+	case "away":
+		words += ", laid away from " + p.row.base.name
+	case "toward":
+		words += ", laid toward " + p.row.base.name
 	}
 	return words
 }
 
 // notes returns what is printed under the name of the piece.
 func (p *Piece) notes(pattern *Pattern) []string {
+	notes := p.heading(pattern)
+	cut := fmt.Sprintf("cut %d", p.Cut)
+	if p.OnFold && !p.Whole {
+		cut += " on the fold"
+	}
+	notes = append(notes, cut)
+	for _, t := range p.Tucks {
+		notes = append(notes, t.describe(pattern.Unit.Names))
+	}
+	for _, pleats := range p.Pleatings {
+		notes = append(notes, pleats.describe(pattern.Unit.Names))
+	}
+	if p.folded != nil {
+		size := p.folded.Bounds()
+		what := "with its folds in it measures"
+		if p.OnFold { // whichever is printed
+			what = "with its folds in this half measures"
+		}
+		notes = append(notes, fmt.Sprintf("%s %s across, %s up", what, pattern.Unit.Print(size.Width()), pattern.Unit.Print(size.Height())))
+	}
+	return notes
+}
+
+// heading returns the notes that every sheet has.
+func (p *Piece) heading(pattern *Pattern) []string {
 	var notes []string
 	if pattern.Title != "" {
 		notes = append(notes, pattern.Title)
 	}
 	if pattern.Size != "" {
 		notes = append(notes, "size "+pattern.Size)
-	}
-	cut := fmt.Sprintf("cut %d", p.Cut)
-	if p.OnFold {
-		cut += " on the fold"
-	}
-	notes = append(notes, cut)
-	for _, t := range p.Tucks {
-		notes = append(notes, t.describe(pattern.Unit.Names))
 	}
 	return notes
 }

@@ -13,7 +13,19 @@ type Pattern struct {
 	SeeThrough bool
 	Pieces     []Piece
 	// Remarks are what is no mistake, but may not be meant.
-	Remarks []string
+	Remarks []Remark
+}
+
+// Remark is something in a file that is no mistake but may not be meant, or that
+// follows from it.
+type Remark struct {
+	Place
+	Text string
+}
+
+// In gives the remark as a line about a file of that name.
+func (r Remark) In(file string) string {
+	return (&Problems{File: file, List: []Problem{{Place: r.Place, Cause: r.Text}}}).Error()
 }
 
 // Piece is one piece of the pattern, with the places of all its lines.
@@ -24,14 +36,23 @@ type Piece struct {
 	OnFold  bool       // the outline is half the piece
 	Outline plane.Path // closed, counter-clockwise
 	Edges   []Edge     // in their order round the outline
-	Tucks   []Tuck
-	Pleats  []Pleat
-	Lines   []Line
-	Notches []NotchMark
-	Grain   plane.Path // two points, where the file gives them; else nil
+	// Finished tells that the outline and all lines but those of tucks and
+	// Pleatings are drawn as they lie when the piece is finished; else as they
+	// lie on the flat cloth.
+	Finished  bool
+	Tucks     []Tuck
+	Pleats    []Pleat    // in an edge
+	Pleatings []Pleating // across the piece
+	Block     *Block     // that the piece is cut from once it is tucked; nil for others
+	Whole     bool       // a piece on the fold is printed whole, not half of it
+	Lines     []Line
+	Notches   []NotchMark
+	Grain     plane.Path // two points, where the file gives them; else nil
 
-	grain plane.Point // the direction of the grain, of length 1
-	tree  *plane.Tree // of the outline
+	grain  plane.Point // the direction of the grain, of length 1
+	tree   *plane.Tree // of the outline
+	flat   *layout     // the piece on the flat cloth
+	folded plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.
@@ -49,6 +70,9 @@ type Edge struct {
 	TurnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
+	// Folded is the length of Sewn when tucks, and pleats across the piece,
+	// are in; that of Sewn where there are none.
+	Folded float64
 
 	place Place
 }

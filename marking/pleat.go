@@ -25,6 +25,7 @@ type Pleat struct {
 	Arrow     plane.Path // from fold to placement
 
 	place Place
+	patch plane.Path // the cloth it takes up, a closed path on the flat cloth
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
@@ -140,6 +141,7 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.MM))}
 	from := p.Fold[0].Toward(p.Fold[1], arrowDown)
 	p.Arrow = plane.Path{from, p.Placement[0].Toward(p.Placement[1], arrowDown)}
+	p.patch = plane.Path{p.Fold[0], p.Fold[1], p.Placement[1], p.Placement[0], p.Fold[0]}
 	for _, line := range []plane.Path{p.Fold, p.Placement} {
 		if !piece.keeps(line) {
 			found.add(s.Length.Place, "make the pleat shorter",

@@ -124,15 +124,17 @@ func (t *fileTable) pattern() *Spec {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "fold", "drawn", "grain", "edge", "tuck", "pleat", "line", "notch")
+	t.know("name", "cut", "fold", "drawn", "print", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
 	p := PieceSpec{
 		Key:   t.name,
 		Place: t.place,
 		Name:  t.printed("name"),
 		Cut:   t.count("cut", maxCut),
 		Fold:  t.reference("fold"),
+		Drawn: t.choice("drawn", "flat", "finished"),
+		Print: t.choice("print", "half", "whole"),
 	}
-	t.drawn()
+	t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	p.GrainAlong, p.GrainPoints = t.grain()
 	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
 	for _, e := range t.named("edge") {
@@ -142,7 +144,11 @@ func (t *fileTable) piece() PieceSpec {
 		p.Tucks = append(p.Tucks, k.tuck())
 	}
 	for _, k := range t.named("pleat") {
-		p.Pleats = append(p.Pleats, k.pleat())
+		if k.has("beside") {
+			p.Pleatings = append(p.Pleatings, k.pleating())
+		} else {
+			p.Pleats = append(p.Pleats, k.pleat())
+		}
 	}
 	for _, l := range t.named("line") {
 		p.Lines = append(p.Lines, l.line())
@@ -150,17 +156,20 @@ func (t *fileTable) piece() PieceSpec {
 	for _, n := range t.named("notch") {
 		p.Notches = append(p.Notches, n.notch())
 	}
+	if b := t.table("block"); b != nil {
+		p.Block = b.block()
+	}
 	return p
 }
 
-// drawn reads how the outline was drawn. There is one way only.
-func (t *fileTable) drawn() {
-	const advice = `draw the outline as the flat cloth lies and write drawn = "flat" or leave it out`
-	if t.values["drawn"] == "finished" {
-		t.report(t.at("drawn"), `"finished" cannot be worked out yet`, advice)
-		return
+func (t *fileTable) block() *BlockSpec {
+	t.know("ends", "sides", "measured")
+	return &BlockSpec{
+		Place:    t.place,
+		Ends:     t.length("ends", fromZero),
+		Sides:    t.length("sides", fromZero),
+		Measured: t.length("measured", aboveZero),
 	}
-	t.choice("drawn", "flat")
 }
 
 // grain reads the grain line: along an edge or a line, or from point to point.
@@ -203,37 +212,9 @@ func (t *fileTable) edge() EdgeSpec {
 	return e
 }
 
-func (t *fileTable) tuck() TuckSpec {
-	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "press", "below", "length", "sewn")
-	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
-	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
-	t.need("count", "it says how many tucks there are: count = 6")
-	t.need("first", `it is measured from the edge or line to the first fold: first = "3/8"`)
-	k := TuckSpec{
-		Key:     t.name,
-		Place:   t.place,
-		Beside:  t.reference("beside"),
-		Side:    t.reference("side"),
-		Width:   t.length("width", aboveZero),
-		Count:   t.count("count", maxFolds),
-		First:   t.length("first", fromZero),
-		Spacing: t.length("spacing", aboveZero),
-		Gap:     t.length("gap", fromZero),
-		Press:   t.choice("press", "away", "toward"),
-		Below:   t.reference("below"),
-		Length:  t.length("length", aboveZero),
-		Sewn:    t.choice("sewn", "twin needle", "edge"),
-	}
-	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
-	const together = `tucks are stitched to "length" below the edge that "below" names; leave both out to stitch them to the end`
-	t.refuseWithout("below", "length", together)
-	t.refuseWithout("length", "below", together)
-	return k
-}
-
 func (t *fileTable) pleat() PleatSpec {
 	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
-	t.need("edge", `it names the edge that is pleated: edge = "armhole"`)
+	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
 	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
 	t.need("at", "it is measured along the edge to the fold line: at = 1")
 	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)

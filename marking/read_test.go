@@ -158,8 +158,8 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.InDelta(t, 9.525, yoke.Spacing.MM, 1e-9)
 	assert.False(t, yoke.Gap.Given())
 	assert.Equal(t, "away", yoke.Press.Value)
-	assert.Equal(t, "neck", yoke.Below.Value)
-	assert.InDelta(t, 53.975, yoke.Length.MM, 1e-9)
+	assert.Equal(t, "neck", yoke.End.Below.Value)
+	assert.InDelta(t, 53.975, yoke.End.Length.MM, 1e-9)
 	assert.Equal(t, Text{"twin needle", Place{"piece.front.tuck.yoke.sewn", 44}}, yoke.Sewn)
 	assert.Equal(t, Length{0, Place{"piece.front.tuck.growth.gap", 51}}, growth.Gap)
 	assert.True(t, growth.Gap.Given())
@@ -237,7 +237,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 	const empty = "\nhint: describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
 	const comma = "\nhint: a decimal is written with a point, not with a comma: [1.5, 3]"
 	const either = "\nhint: give the edge it runs along and its distance from it, or give its points"
-	const together = "\nhint: tucks are stitched to \"length\" below the edge that \"below\" names; leave both out to stitch them to the end"
+	const together = "\nhint: tucks are stitched to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
 	tuck := func(s string) string {
 		return small + "[piece.front.tuck.yoke]\nbeside=\"all\"\nwidth=1\ncount=2\nfirst=1\n" + s
 	}
@@ -303,8 +303,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"cut too many", small + "[piece.front]\ncut = 100", "f.toml:4: piece.front.cut: must be from 1 to 99, but is 100"},
 		{"cut in quotes", small + "[piece.front]\ncut = \"2\"", "f.toml:4: piece.front.cut: must be a whole number, but is \"2\"\nhint: write a number such as cut = 2, without quotes and without a point"},
 		{"cut one and a half", small + "[piece.front]\ncut = 1.5", "f.toml:4: piece.front.cut: must be a whole number, but is 1.5\nhint: write a number such as cut = 2, without quotes and without a point"},
-		{"drawn finished", small + "[piece.front]\ndrawn = \"finished\"", "f.toml:4: piece.front.drawn: \"finished\" cannot be worked out yet\nhint: draw the outline as the flat cloth lies and write drawn = \"flat\" or leave it out"},
-		{"drawn otherwise", small + "[piece.front]\ndrawn = \"folded\"", "f.toml:4: piece.front.drawn: \"folded\" is not known here\nhint: write \"flat\""},
+		{"drawn otherwise", small + "[piece.front]\ndrawn = \"folded\"", "f.toml:4: piece.front.drawn: \"folded\" is not known here\nhint: write \"flat\" or \"finished\""},
 		{"grain is a number", small + "[piece.front]\ngrain = 3", "f.toml:4: piece.front.grain: must be a name or two points, but is 3\nhint: write grain = \"centre front\", or grain = [[0, 0], [0, 5]]"},
 		{"grain of one point", small + "[piece.front]\ngrain = [[0, 0]]", "f.toml:4: piece.front.grain: has 1 point, and needs at least two" + points},
 		{"grain of three points", small + "[piece.front]\ngrain = [[0, 0], [0, 1], [1, 2]]", "f.toml:4: piece.front.grain: has 3 points, and needs two\nhint: a grain line is straight: give its two ends"},
@@ -337,7 +336,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"too many tucks", strings.Replace(tuck(""), "count=2", "count=501", 1), "f.toml:6: piece.front.tuck.yoke.count: must be from 1 to 500, but is 501"},
 		{"tuck of no width", strings.Replace(tuck(""), "width=1", "width=0.0", 1), "f.toml:5: piece.front.tuck.yoke.width: must be more than 0, but is 0"},
 
-		{"empty pleat", small + "[piece.front.pleat.p]", "f.toml:3: piece.front.pleat.p: \"edge\" is missing\nhint: it names the edge that is pleated: edge = \"armhole\"\n" +
+		{"empty pleat", small + "[piece.front.pleat.p]", "f.toml:3: piece.front.pleat.p: \"edge\" is missing\nhint: it names the edge that is pleated: edge = \"armhole\"; a pleat across the whole piece has beside = \"centre front\" instead\n" +
 			"f.toml:3: piece.front.pleat.p: \"from\" is missing\nhint: it names the edge at whose corner measuring starts: from = \"side\"\n" +
 			"f.toml:3: piece.front.pleat.p: \"at\" is missing\nhint: it is measured along the edge to the fold line: at = 1\n" +
 			"f.toml:3: piece.front.pleat.p: \"depth\" is missing\nhint: it is half the way from the fold line to the placement line: depth = \"3/8\"\n" +
@@ -530,7 +529,7 @@ func checkSpec(t *testing.T, spec *Spec) {
 		for _, k := range p.Tucks {
 			require.True(t, k.Beside.Given() && k.Width.MM > 0 && k.Count.N > 0 && k.First.MM >= 0)
 			require.False(t, k.Spacing.Given() && k.Gap.Given())
-			require.Equal(t, k.Below.Given(), k.Length.Given())
+			require.Equal(t, k.End.Below.Given(), k.End.Length.Given())
 		}
 		for _, l := range p.Lines {
 			require.NotEqual(t, l.Points.Given(), l.Along.Given() && l.Distance.MM > 0)

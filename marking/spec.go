@@ -61,13 +61,17 @@ type PieceSpec struct {
 	Name        Text
 	Cut         Count
 	Fold        Text // the edge that lies on a fold
+	Drawn       Text // "flat" or "finished"
+	Print       Text // "half" or "whole"
 	GrainAlong  Text // grain = "an edge or a line", or ...
 	GrainPoints Points
 	Edges       []EdgeSpec
 	Tucks       []TuckSpec
 	Pleats      []PleatSpec
+	Pleatings   []PleatingSpec
 	Lines       []LineSpec
 	Notches     []NotchSpec
+	Block       *BlockSpec // nil where the piece is not cut from a tucked block
 }
 
 // name returns what the piece is called on the sheets: its key where the file
@@ -102,12 +106,52 @@ type TuckSpec struct {
 	Spacing Length
 	Gap     Length
 	Press   Text // "away" or "toward"
-	Below   Text
-	Length  Length
+	End     EndSpec
 	Sewn    Text // "twin needle" or "edge"
+	Sample  *SampleSpec
 }
 
-// PleatSpec is one [piece.KEY.pleat.KEY].
+// EndSpec is where folds end that do not run from edge to edge.
+type EndSpec struct {
+	Below  Text // the edge from whose stitch line it is measured
+	Length Length
+	End    Text // "level", "follow" or "stepped"
+	Step   Length
+}
+
+// SampleSpec is what a strip took that was tucked as a trial: an inline table.
+type SampleSpec struct {
+	Place Place
+	Tucks Count
+	Flat  Length // between two marks before the tucks were sewn
+	Sewn  Length // between the same marks after
+}
+
+// BlockSpec is [piece.KEY.block].
+type BlockSpec struct {
+	Place    Place
+	Ends     Length // spare cloth at top and at bottom
+	Sides    Length // spare cloth at each side
+	Measured Length // what the top edge measured once the tucks were in
+}
+
+// PleatingSpec is one [piece.KEY.pleat.KEY] that runs across the piece.
+type PleatingSpec struct {
+	Key     string
+	Place   Place
+	Beside  Text
+	Side    Text
+	Kind    Text // "knife", "box" or "inverted"
+	Depth   Length
+	Count   Count
+	First   Length
+	Spacing Length
+	Gap     Length
+	Press   Text // "away" or "toward", of knife pleats
+	End     EndSpec
+}
+
+// PleatSpec is one [piece.KEY.pleat.KEY] that lies in an edge.
 type PleatSpec struct {
 	Key     string
 	Place   Place

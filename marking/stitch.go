@@ -156,7 +156,7 @@ func (p *Piece) drawn(in inset, line *plane.Tree, run float64, raw []*plane.Tree
 	// What lies beside the edge is what has not been run out.
 	first, last := run, line.Length()-run
 	var own []stretch // what lies beside the edge, not on a run-out end
-	for _, s := range p.insideStretches(line) {
+	for _, s := range insideStretches(p.tree, line) {
 		if math.Min(s.to, last)-math.Max(s.from, first) > leastLine {
 			own = append(own, s)
 		}

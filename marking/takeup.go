@@ -36,16 +36,32 @@ func newTakeUp(a, b, c, d plane.Point) takeUp {
 	return t
 }
 
+// rows returns the rows of folds of a piece that is drawn flat. One that is drawn
+// finished has been looked at when it was unfolded.
+func (p *Piece) rows() []row {
+	if p.Finished {
+		return nil
+	}
+	var rows []row
+	for _, t := range p.Tucks {
+		rows = append(rows, t.row)
+	}
+	for _, pleating := range p.Pleatings {
+		rows = append(rows, pleating.row)
+	}
+	return rows
+}
+
 // takeUps lists the patches of all folds of a piece.
 func (p *Piece) takeUps() []takeUp {
 	var all []takeUp
-	for _, t := range p.Tucks {
-		for k, one := range t.Each {
-			for _, f := range one.Fold {
-				side := t.base.out.Mul(t.Width)
-				u := newTakeUp(f[0].Sub(side), f[1].Sub(side), f[1].Add(side), f[0].Add(side))
-				u.group, u.place = "tuck "+t.Key, t.place
-				u.name, u.of = fmt.Sprintf("tuck %d", k+1), fmt.Sprintf("tuck %d of %q", k+1, t.Key)
+	for _, r := range p.rows() {
+		for _, f := range r.folds {
+			for _, line := range f.lines[0].paths {
+				from, to := r.base.v(line[0]), r.base.v(line[len(line)-1])
+				u := newTakeUp(r.base.at(f.near, from), r.base.at(f.near, to), r.base.at(f.far(), to), r.base.at(f.far(), from))
+				u.group, u.place = r.of+" "+r.key, r.place
+				u.name, u.of = fmt.Sprintf("%s %d", r.of, f.number+1), fmt.Sprintf("%s %d of %q", r.of, f.number+1, r.key)
 				all = append(all, u)
 			}
 		}

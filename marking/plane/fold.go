@@ -57,6 +57,8 @@ type Folding struct {
 	// shift[k] is how far the plane before strip k is moved when it is
 	// unfolded, shift[len(folds)] what lies beyond the last.
 	shift []float64
+	// rim is the least u at which anything lies: see Over.
+	rim float64
 }
 
 // NewFolding folds the plane along lines square to out, a direction of length
@@ -64,7 +66,7 @@ type Folding struct {
 // which may touch but not overlap, and have some width. A strip that holds the
 // base line itself is folded about it: s is 0 there.
 func NewFolding(origin, out Point, folds []Fold) *Folding {
-	f := &Folding{origin: origin, out: out, folds: folds}
+	f := &Folding{origin: origin, out: out, folds: folds, rim: math.Inf(-1)}
 	before := 0.0 // what strips and parts of strips take on the near side of the base line
 	for _, one := range folds {
 		before += math.Max(0, math.Min(0, one.End())-one.At)
@@ -82,6 +84,27 @@ func NewFolding(origin, out Point, folds []Fold) *Folding {
 	}
 	f.shift = append(f.shift, taken)
 	return f
+}
+
+// Over tells the folding which shape lies on the folded plane. A strip that ends
+// on the rim of it, at its least u, is unfolded as part of it: what lies on the
+// rim lies before the strip. Without that the strip would be loose beside it.
+func (f *Folding) Over(shape Path) {
+	f.rim = math.Inf(1)
+	for _, q := range shape {
+		f.rim = math.Min(f.rim, f.U(q))
+	}
+}
+
+// beyond reports whether u, on the folded plane, lies beyond strip k rather than
+// before it. On the line between the two, or off it by no more than rounding, it
+// lies beyond, unless that is the rim.
+func (f *Folding) beyond(u float64, k int) bool {
+	s := f.seam[k]
+	if math.Abs(s-f.rim) < give {
+		return u > math.Max(s, f.rim)+give
+	}
+	return u >= s-touch
 }
 
 // Folds returns the folds, in order.
@@ -134,9 +157,71 @@ func (f *Folding) fold(p Point, flaps bool) Point {
 // open strip.
 func (f *Folding) FoldedPath(p Path) Path { return f.foldPath(p, true) }
 
-// DrawnInPath returns the path with every strip drawn in. Places that fall
-// together are given once; a path that lies in one strip altogether comes out as
-// a stretch of that strip's line, and one across it as a single place.
+// Shown returns the parts of a path of the flat plane that lie in no strip that is
+// folded there, each moved to where it lies on the folded plane. What lies in an
+// open strip is not drawn in: it goes on from what lies before the strip.
+func (f *Folding) Shown(p Path) []Path {
+	if len(f.folds) == 0 {
+		return []Path{p}
+	}
+	var parts []Path
+	for i := 1; i < len(p); i++ {
+		at := append([]float64{0}, f.breaks(p[i-1], p[i])...)
+		for j, from := range at {
+			to := 1.0
+			if j+1 < len(at) {
+				to = at[j+1]
+			}
+			step, shown := f.shown(p[i-1].Toward(p[i], (from+to)/2))
+			if !shown {
+				continue
+			}
+			a := f.moved(p[i-1].Toward(p[i], from), step)
+			b := f.moved(p[i-1].Toward(p[i], to), step)
+			if n := len(parts); n > 0 && parts[n-1][len(parts[n-1])-1].Distance(a) <= touch {
+				parts[n-1] = append(parts[n-1], b)
+			} else {
+				parts = append(parts, Path{a, b})
+			}
+		}
+	}
+	return parts
+}
+
+// shown returns how far along u a place of the flat plane is moved when it is
+// folded; false where it lies in a strip that is folded there, not on its side.
+func (f *Folding) shown(p Point) (step float64, ok bool) {
+	u, v := f.U(p), f.V(p)
+	k := 0
+	for k < len(f.folds) && u > f.folds[k].End()-touch {
+		k++
+	}
+	inside := k < len(f.folds) && u > f.folds[k].At+touch
+	return -f.shift[k], !inside || !f.folds[k].folds(v)
+}
+
+// Spread returns how much longer a path of the folded plane is than it is drawn with
+// every strip drawn in: by two widths wherever it crosses an open one.
+func (f *Folding) Spread(p Path) float64 {
+	sum := 0.0
+	for i := 1; i < len(p); i++ {
+		a, b := f.U(p[i-1]), f.U(p[i])
+		for k, one := range f.folds {
+			if f.beyond(a, k) == f.beyond(b, k) {
+				continue
+			}
+			at := p[i-1].Toward(p[i], clampShare((f.seam[k]-a)/(b-a)))
+			if !one.folds(f.V(at)) {
+				sum += 2 * one.Width
+			}
+		}
+	}
+	return sum
+}
+
+// DrawnInPath returns the path with every strip drawn in: across a strip it goes
+// straight from where it comes in to where it goes out, along the strip's line.
+// Places that fall together are given once.
 func (f *Folding) DrawnInPath(p Path) Path { return f.foldPath(p, false) }
 
 func (f *Folding) foldPath(p Path, flaps bool) Path {
@@ -145,6 +230,10 @@ func (f *Folding) foldPath(p Path, flaps bool) Path {
 	}
 	var q Path
 	add := func(at Point) {
+		if !flaps && len(q) > 0 && f.inStrip(at) {
+			return
+		}
+		at = f.fold(at, flaps)
 		if n := len(q); n == 0 || q[n-1].Distance(at) > touch {
 			q = append(q, at)
 		}
@@ -154,16 +243,25 @@ func (f *Folding) foldPath(p Path, flaps bool) Path {
 			for _, t := range f.breaks(p[i-1], at) {
 				// Both sides of a break: where an open strip begins the
 				// folded plane is torn.
-				add(f.fold(p[i-1].Toward(at, t-nick), flaps))
-				add(f.fold(p[i-1].Toward(at, t+nick), flaps))
+				add(p[i-1].Toward(at, t-nick))
+				add(p[i-1].Toward(at, t+nick))
 			}
 		}
-		add(f.fold(at, flaps))
+		add(at)
+	}
+	if last := p[len(p)-1]; !flaps && f.inStrip(last) {
+		q = append(q, f.DrawnIn(last))
 	}
 	if p.Closed() && len(q) > 1 {
 		q[len(q)-1] = q[0]
 	}
 	return q
+}
+
+// inStrip reports whether a place of the flat plane lies within a strip.
+func (f *Folding) inStrip(p Point) bool {
+	u := f.U(p)
+	return slices.ContainsFunc(f.folds, func(one Fold) bool { return u > one.At+touch && u < one.End()-touch })
 }
 
 // nick is how far beside a break, as a share of the segment, the two sides of
@@ -198,7 +296,7 @@ func (f *Folding) breaks(a, b Point) []float64 {
 // strip: what is seen at p when every flap is lifted.
 func (f *Folding) Flat(p Point) Point {
 	u, k := f.U(p), 0
-	for k < len(f.seam) && u >= f.seam[k] {
+	for k < len(f.seam) && f.beyond(u, k) {
 		k++
 	}
 	return f.moved(p, f.shift[k])

@@ -105,6 +105,7 @@ func TestUnfoldedOutlines(t *testing.T) {
 		{"a fold that ends below the top spreads the bottom", "2+1:3", "0,0 9,0 9,9 0,9 0,0", "0,0 11,0 11,9 0,9 0,0"},
 		{"a top that slopes over a fold that ends", "2+1:1", "0,0 9,0 9,9 0,0", "0,0 11,0 11,9 4,2 3,3 0,0"},
 		{"a corner under the flap", "2+1", "0,0 9,0 9,5 2.5,9 0,5 0,0", "0,0 11,0 11,5 4.5,9 4,8.2 3.5,9 3,8.692 2.5,9 0,5 0,0"},
+		{"a flap that reaches to the very edge", "2-2", "0,0 9,0 9,5 0,5 0,0", "0,0 13,0 13,5 0,5 0,0"},
 		{"an edge that leaves under the flap below its end", "2+1:4", "0,0 9,0 9,9 1.5,9 2.5,4 2.5,0 0,0", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -303,8 +304,10 @@ func TestNoFoldsNoChange(t *testing.T) {
 func TestDrawnInPath(t *testing.T) {
 	for _, c := range []struct{ name, folds, flat, drawnIn string }{
 		{"a level line closes up", "2+1", "0,5 11,5", "0,5 2,5 9,5"},
-		{"a slope keeps its jog", "2+1", "0,0 11,11", "0,0 2,2 2,3 2,4 9,11"},
+		{"a slope keeps its jog", "2+1", "0,0 11,11", "0,0 2,2 2,4 9,11"},
 		{"from within a strip", "2+1", "3,3 11,11", "2,3 2,4 9,11"},
+		{"a trued slope closes up", "2+1", "0,0 3,3 4,2 11,9", "0,0 2,2 9,9"},
+		{"to within a strip", "2+1", "0,0 3,3", "0,0 2,2 2,3"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.drawnIn, text(over(t, c.folds).DrawnInPath(path(t, c.flat))))
@@ -325,4 +328,71 @@ func TestHalfPlane(t *testing.T) {
 			assert.Equal(t, c.want, strands(HalfPlane(p, make([]int, len(p)-1), Point{}, Point{1, 0})))
 		})
 	}
+}
+
+// A strip that ends on the rim of a shape belongs to it: nothing lies before it, so
+// what lies on the rim lies before the strip.
+func TestStripOnTheRim(t *testing.T) {
+	square := path(t, "0,0 9,0 9,5 0,5 0,0")
+	for _, c := range []struct{ name, folds, outline, mark, flat, markFlat string }{
+		{"at the least u", "0+1", "0,0 9,0 9,5 0,5 0,0", "0,2 9,2", "0,0 11,0 11,5 0,5 0,0", "0,2 11,2"},
+		{"at the greatest", "9-1", "0,0 9,0 9,5 0,5 0,0", "0,2 9,2", "0,0 11,0 11,5 0,5 0,0", "0,2 11,2"},
+		{"two that touch", "0+1 2+1", "0,0 9,0 9,5 0,5 0,0", "9,2 0,2", "0,0 13,0 13,5 0,5 0,0", "13,2 0,2"},
+		{"off it by rounding", "1e-12+1", "0,0 9,0 9,5 0,5 0,0", "0,2 9,2", "0,0 11,0 11,5 0,5 0,0", "0,2 11,2"},
+		{"open all along", "0+1:99", "0,0 9,0 9,5 0,5 0,0", "0,2 9,2", "0,0 11,0 11,5 0,5 0,0", "0,2 11,2"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			f := over(t, c.folds)
+			f.Over(square)
+			assert.Equal(t, c.flat, strands(f.Unfolded(path(t, c.outline))), "the shape")
+			assert.Equal(t, c.markFlat, strands(f.Unfolded(path(t, c.mark))), "a line on it")
+		})
+	}
+}
+
+// A path beside a seam by no more than rounding lies on it all along.
+func TestAlongASeamButForRounding(t *testing.T) {
+	f := over(t, "2+1")
+	assert.Equal(t, strands(f.Unfolded(path(t, "2,0 2,9"))), strands(f.Unfolded(Path{{2 - 1e-12, 0}, {2 + 1e-12, 9}})))
+}
+
+func TestShown(t *testing.T) {
+	for _, c := range []struct{ name, folds, flat, shown string }{
+		{"no fold", "", "0,0 9,3", "0,0 9,3"},
+		{"across a strip", "2+1", "0,5 11,5", "0,5 9,5"},
+		{"a slope comes in two parts", "2+1", "0,0 11,11", "0,0 2,2 | 2,4 9,11"},
+		{"within a strip", "2+1", "2.5,0 3.5,0", ""},
+		{"along the side of one", "2+1", "2,0 2,9", "2,0 2,9"},
+		{"an open strip", "2+1:9", "0,5 11,5", "0,5 4,5 | 2,5 9,5"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var parts []Strand
+			for _, p := range over(t, c.folds).Shown(path(t, c.flat)) {
+				parts = append(parts, Strand{Path: p.WithoutStraightPoints()})
+			}
+			assert.Equal(t, c.shown, strands(parts))
+		})
+	}
+}
+
+func TestSpread(t *testing.T) {
+	for _, c := range []struct {
+		name, folds, path string
+		want              float64
+	}{
+		{"folded where it is crossed", "2+1", "0,5 9,5", 0},
+		{"open", "2+1:9", "0,5 9,5", 2},
+		{"open, there and back", "2+1:9", "0,5 9,5 0,6", 4},
+		{"two open strips on one line", "2+1:9 4+2:9", "0,5 9,5", 6},
+		{"up to the line only", "2+1:9", "0,5 1,5", 0},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.InDelta(t, c.want, over(t, c.folds).Spread(path(t, c.path)), 1e-9)
+		})
+	}
+}
+
+func TestMirrored(t *testing.T) {
+	got := path(t, "1,0 3,4 5,0").Mirrored(Point{1, 0}, Point{1, 0})
+	assert.Equal(t, "-3,0 -1,4 1,0", text(got))
 }

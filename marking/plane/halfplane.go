@@ -1,14 +1,23 @@
 package plane
 
-import "slices"
+import (
+	"math"
+	"slices"
+)
 
-// HalfPlane returns the parts of a path at which u is not below 0, u measured
-// from origin in the direction out, with where their segments come from: source
+// HalfPlane returns the parts of a path at which u is not below 0 for more than
+// rounding, u measured from origin in the direction out, with where their segments come from: source
 // names it for each segment of p. A closed path that crosses the line comes in
 // open parts, in the order of the path; what lies over the path's beginning is
 // one part. A path without a point below is given whole, to the bit.
 func HalfPlane(p Path, source []int, origin, out Point) []Strand {
-	within := func(q Point) float64 { return q.Sub(origin).Dot(out) }
+	within := func(q Point) float64 {
+		u := q.Sub(origin).Dot(out)
+		if math.Abs(u) < 4*give {
+			return 0 // on the line, as a crease there is, which falls short of it by give
+		}
+		return u
+	}
 	if !slices.ContainsFunc(p, func(q Point) bool { return within(q) < 0 }) {
 		return []Strand{{p, source}}
 	}

@@ -108,7 +108,7 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	if line.Path[len(line.Path)-1].Distance(r.path[len(r.path)-1]) > closing {
 		end = line.Path.EndDirection()
 	}
-	line.Path = runOut(line.Path, start, end, run).withoutStraightPoints()
+	line.Path = runOut(line.Path, start, end, run).WithoutStraightPoints()
 	return line, true
 }
 
@@ -136,9 +136,9 @@ func runOut(p Path, start, end Point, run float64) Path {
 	return append(q, p[len(p)-1].Add(end.Mul(run)))
 }
 
-// withoutStraightPoints returns the path without points that lie on the line
+// WithoutStraightPoints returns the path without points that lie on the line
 // between their neighbours, as the cuts of straight segments do.
-func (p Path) withoutStraightPoints() Path {
+func (p Path) WithoutStraightPoints() Path {
 	if len(p) < 3 {
 		return p
 	}

@@ -226,7 +226,7 @@ func (r *raw) join(cameFrom map[int]int, last int) OffsetLine {
 			line.Pinched, line.At = true, at
 		}
 	}
-	line.Path = withoutRepeats(line.Path).withoutStraightPoints()
+	line.Path = withoutRepeats(line.Path).WithoutStraightPoints()
 	// So may what lies before the beginning of the line, or beyond its end.
 	if first := line.Path[0]; r.strays(first, -1, r.parts[way[len(way)-1]].first) {
 		line.Pinched, line.At = true, first

@@ -2,6 +2,7 @@ package plane
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"sort"
 )
@@ -18,7 +19,12 @@ import (
 //
 // A point exactly on one of these lines counts as lying on the side of greater u
 // or v, for every fold alike: so no path ever ends in a line that it touches or
-// runs along, and a closed path gives closed paths.
+// runs along, and a closed path gives closed paths. Only on the rim of the shape,
+// where nothing lies on the side of less u, does it count as lying on that side.
+
+// give is how far short of its width a flap is taken to reach, in mm, so that the
+// two layers of one that reaches to the very edge of a shape hang together there.
+const give = 1e-7
 
 // Strand is a part of an unfolded path.
 type Strand struct {
@@ -40,8 +46,19 @@ func (f *Folding) Unfolded(p Path) []Strand {
 		return nil
 	}
 	un := &unfolding{Folding: f, path: p, closed: p.Closed()}
-	for _, q := range p {
-		un.u = append(un.u, f.U(q))
+	for i, q := range p {
+		u := f.U(q)
+		// A point beside a seam by no more than rounding lies on it: else the two
+		// sides of the strip would overlap there.
+		for _, s := range f.seam {
+			if off := s - u; off != 0 && math.Abs(off) < give {
+				if &un.path[0] == &p[0] {
+					un.path = slices.Clone(p)
+				}
+				un.path[i], u = f.moved(q, off), s
+			}
+		}
+		un.u = append(un.u, u)
 		un.v = append(un.v, f.V(q))
 	}
 	var seams []gate
@@ -103,10 +120,10 @@ const (
 // returns where the path crosses its line u = s.
 func (un *unfolding) flap(k int) []gate {
 	one, s := un.folds[k], un.seam[k]
-	crease := s + one.side()*one.Width
+	crease := s + one.side()*(one.Width-give)
 	// For each condition the side of greater u or v the point lies on.
 	sides := func(i int) [4]bool {
-		return [4]bool{un.u[i] >= s, un.u[i] >= crease, un.v[i] >= one.From, un.v[i] >= one.To}
+		return [4]bool{un.beyond(un.u[i], k), un.u[i] >= crease, un.v[i] >= one.From, un.v[i] >= one.To}
 	}
 	under := func(at [4]bool) bool {
 		return at[gateSeam] != one.Back && at[gateCrease] == one.Back && at[gateFrom] && !at[gateTo]
@@ -260,7 +277,7 @@ func (un *unfolding) between(seams []gate) {
 		return cmp.Or(cmp.Compare(a.segment, b.segment), cmp.Compare(a.share, b.share), cmp.Compare(a.sequence, b.sequence))
 	})
 	k := 0 // the strip that lies next beyond
-	for k < len(un.seam) && un.u[0] >= un.seam[k] {
+	for k < len(un.seam) && un.beyond(un.u[0], k) {
 		k++
 	}
 	un.first = un.add(layer{from: un.start(), shift: un.shift[k]})
@@ -420,7 +437,7 @@ func (w *strandWalk) add(at Point, source int) {
 		return
 	}
 	if m := len(w.Source); w.joint && m > 0 && w.Source[m-1] == source {
-		if foot, _ := nearestOnSegment(w.Path[n-2], at, w.Path[n-1]); foot.Distance(w.Path[n-1]) <= touch {
+		if foot, _ := nearestOnSegment(w.Path[n-2], at, w.Path[n-1]); foot.Distance(w.Path[n-1]) <= 4*give {
 			w.Path[n-1], w.joint = at, false
 			return
 		}

@@ -1,0 +1,146 @@
+package marking
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Finished, the stitching of tuck k lies at f - w - 2wk (DESIGN: finished places),
+// here with w = 1/8 and touching tucks: f = 3/8 + 3/8 k gives 1/4 + 1/8 k. It runs from
+// the cut edge of the neck down to 7 5/8 in, 2 in below the stitch line.
+func TestWhatACuttingSheetHolds(t *testing.T) {
+	const below = "below = \"neck\"\nlength = 2\n"
+	upsideDown := swap(bosom, "0,10", "0,-10", "1.5,10", "1.5,-10", "2.5,11", "2.5,-11", "2.5,12", "2.5,-12", "5,11.5", "5,-11.5")
+	leftHalf := swap(bosom, "1.5,10", "-1.5,10", "2.5,11", "-2.5,11", "2.5,12", "-2.5,12", "5,11.5", "-5,11.5", "6,0", "-6,0")
+	for _, c := range []struct {
+		name, text string
+		tucks      []string // the stitching of each
+		crosses    []string
+		centre     []string
+	}{
+		{"on the fold", bosom + tucked("cf", "1/8", 3, "3/8", below) + "\n[block]\n",
+			[]string{"0.25,7.625 0.25,10", "0.375,7.625 0.375,10", "0.5,7.625 0.5,10"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		{"on the slant of the neck", bosom + tucked("cf", "1/8", 1, "2 1/8", below) + "\n[block]\n",
+			[]string{"2,7.625 2,10.5"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		// f = 0, 3/8, 3/4; the tuck on the centre takes half of 2w from this half:
+		// 3/8 - 1/8 - 1/8 and 3/4 - 1/8 - 3/8.
+		{"with a tuck on the fold", bosom + tucked("cf", "1/8", 3, "0", below) + "\n[block]\n",
+			[]string{"0.125,7.625 0.125,10", "0.25,7.625 0.25,10"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		{"stepped", bosom + tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\"") + "\n[block]\n",
+			[]string{"0.25,7.625 0.25,10", "0.375,7.375 0.375,10", "0.5,7.125 0.5,10"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		{"whole", swap(bosom, "fold =", "print = \"whole\"\nfold =") + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
+			[]string{"0.25,7.625 0.25,10", "0.375,7.625 0.375,10", "-0.25,7.625 -0.25,10", "-0.375,7.625 -0.375,10"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		{"drawn upside down", upsideDown + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
+			[]string{"0.25,-10 0.25,-7.625", "0.375,-10 0.375,-7.625"},
+			[]string{"-0.25,-9.5 0.25,-9.5", "0,-9.75 0,-9.25", "-0.25,-0.5 0.25,-0.5", "0,-0.75 0,-0.25"}, []string{"0,-10 0,0"}},
+		{"the other half", leftHalf + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
+			[]string{"-0.25,7.625 -0.25,10", "-0.375,7.625 -0.375,10"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+		// w = 1/4: f = 1 and 1 3/4 on one side, 2 on the other.
+		{"beside a line in the middle of a whole piece", bib + tucked("middle", "1/4", 2, "1", "side = \"right\"") + swap(tucked("middle", "1/4", 1, "2", "side = \"left\""), "tuck.t", "tuck.u") + "\n[block]\n",
+			[]string{"0.75,0 0.75,12", "1,0 1,12", "-1.75,0 -1.75,12"},
+			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, []string{"0,0 0,12"}},
+		{"a tuck on the middle of a whole piece", bib + tucked("middle", "1/4", 2, "0", "side = \"right\"") + "\n[block]\n",
+			[]string{"0,0 0,12", "0.25,0 0.25,12"}, // 0.75 - 0.25 - 0.25
+			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, []string{"0,0 0,12"}},
+		{"beside a fold line in the middle", swap(bib, "kind = \"centre\"\n", "") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
+			[]string{"0.75,0 0.75,12"},
+			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, nil},
+		// Finished, the second line lies where it is drawn, whatever is taken up before it.
+		{"beside a second line", bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\nkind = \"placement\"\n\n" + tucked("cf", "1/4", 1, "1", "") + swap(tucked("rule", "1/4", 1, "1", ""), "tuck.t", "tuck.u") + "\n[block]\n",
+			[]string{"0.75,0 0.75,10", "3.75,0 3.75,11.75"},
+			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "2.75,0.5 3.25,0.5", "3,0.25 3,0.75", "2.75,11.4 3.25,11.4", "3,11.15 3,11.65"}, []string{"0,0 0,10"}},
+		{"a line too short for two crosses", swap(bib, "[[0, 0], [0, 12]]", "[[0, 4], [0, 5.9]]") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
+			[]string{"0.75,0 0.75,12"}, nil, []string{"0,4 0,5.9"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text)
+			m := piece.cuttingSheet(pattern)
+			assert.Equal(t, "front: cutting sheet", m.Name)
+			assert.ElementsMatch(t, c.tucks, drawnAs(m, TuckStitch), "the finished stitching")
+			assert.ElementsMatch(t, c.crosses, drawnAs(m, Cross), "the crosses")
+			assert.ElementsMatch(t, c.centre, drawnAs(m, Centre), "the centre")
+			assert.Empty(t, drawnAs(m, TuckFold), "what is folded is out of sight")
+			assert.Positive(t, m.Outline.Area(), "counter-clockwise")
+			area := piece.Outline.Area()
+			if piece.Whole {
+				area *= 2
+			}
+			assert.InDelta(t, area, m.Outline.Area(), 1e-6, "the finished outline")
+			for _, one := range m.Marks {
+				assert.NotEqual(t, FoldEdge, one.Role, "it is laid on the centre of the block, not on a fold")
+			}
+		})
+	}
+}
+
+// The stitch lines, the hem and all other lines are where the finished piece has
+// them.
+func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
+	piece, pattern := blockOf(t, swap(bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+tucked("cf", "1/8", 3, "3/8", "")+
+		"\n[line.pocket]\npoints = [[3, 4], [5, 4]]\nkind = \"placement\"\n\n[notch.n]\nedge = \"side\"\nfrom = \"shoulder\"\nat = 2\n\n[block]\n")
+	m := piece.cuttingSheet(pattern)
+	assert.Equal(t, []string{"3,4 5,4"}, drawnAs(m, Placement))
+	assert.Len(t, drawnAs(m, Stitch), 3, "neck, shoulder and side")
+	assert.Len(t, drawnAs(m, Fold), 2, "hem and turn")
+	assert.Len(t, drawnAs(m, Notch), 1)
+	assert.Equal(t, []string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
+	whole, pattern := blockOf(t, swap(bosom, "fold =", "print = \"whole\"\nfold =")+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
+	assert.NotContains(t, whole.cuttingSheet(pattern).Notes, "turn it over for the other half")
+}
+
+// How the sheet is laid depends on whether the piece has a centre, and on what is
+// folded.
+func TestHowACuttingSheetIsLaid(t *testing.T) {
+	noMiddle, _, _ := strings.Cut(bib, "[line")
+	for _, c := range []struct {
+		name, text string
+		notes      []string
+	}{
+		{"on the fold", bosom + tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n",
+			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
+		{"on the fold, with tucks across it", bosom + tucked("hem", "1/2", 1, "3", "") + "\n[block]\n",
+			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
+		{"with a middle", bib + tucked("middle", "1/8", 3, "3/8", "side = \"right\"") + "\n[block]\n",
+			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time"}},
+		{"beside an edge, without a middle", noMiddle + tucked("left", "1/8", 3, "3/8", "") + "\n[block]\n",
+			[]string{"lay it on the tucked block, with the tucks under their lines", "cut one layer at a time"}},
+		{"pleated", noMiddle + "[pleat.p]\nbeside = \"left\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n",
+			[]string{"lay it on the tucked block, with the folds under their lines", "cut one layer at a time"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text)
+			assert.Equal(t, c.notes, piece.cuttingSheet(pattern).Notes)
+		})
+	}
+}
+
+// A pleat is not stitched: where its fold comes to lie is drawn as its fold.
+func TestPleatsOnACuttingSheet(t *testing.T) {
+	piece, pattern := blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
+	m := piece.cuttingSheet(pattern)
+	assert.Empty(t, drawnAs(m, TuckStitch))
+	assert.Equal(t, []string{"1,0 1,10"}, drawnAs(m, PleatFold))
+	piece, pattern = blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
+	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(piece.cuttingSheet(pattern), PleatFold), "the two folds of an inverted pleat meet")
+}
+
+// A piece with a block has three sheets and no other; the rest of the pattern has
+// its own.
+func TestSheetsOfAPieceWithABlock(t *testing.T) {
+	pattern, err := check("allowance = 0.375\n" + sketch(bosom+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n") + swap(sketch(box), "front", "back"))
+	require.NoError(t, err)
+	var names []string
+	for _, m := range pattern.Markings() {
+		names = append(names, m.Name)
+	}
+	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)
+}

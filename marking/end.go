@@ -1,0 +1,141 @@
+package marking
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. Folds that do not run from edge to edge end at a line: level,
+// the row's length below the place where the stitch line of the edge they hang
+// from meets their base; or following that stitch line, the same length from all
+// of it; or stepped, each fold longer than the one before by the same step.
+
+// tuckEnd is the level at which a fold ends that does not run from edge to edge.
+type tuckEnd struct {
+	given  bool
+	v      float64 // along the base
+	begin  float64 // where the stitch line that it is measured from meets the base
+	down   float64 // +1 where the cloth below lies at greater v, -1 where at less
+	length float64 // from begin to v
+}
+
+// findEnds finds where the folds of a row end. The piece is as it is drawn; drawn
+// says how far from the base a fold's stitching lies there.
+func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) bool {
+	if !r.ends.Below.Given() {
+		return true
+	}
+	i := found.findEdge(piece, r.ends.Below)
+	if i < 0 {
+		return false
+	}
+	e := piece.Edges[i]
+	begin, along, meets := r.base.meets(piece.Outline, e.Line)
+	if i == r.base.edge || !meets {
+		found.add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.of+"s begin",
+			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.base.name)
+		return false
+	}
+	// The cloth lies to the left of every edge's line.
+	_, dir := e.Line.At(along)
+	end := tuckEnd{given: true, down: 1, begin: begin, length: r.ends.Length.MM}
+	if dir.Left().Dot(r.base.along) < 0 {
+		end.down = -1
+	}
+	for k := range r.folds {
+		f := &r.folds[k]
+		f.end = end
+		switch r.ends.End.Value {
+		case "stepped":
+			f.end.length += float64(f.number) * r.ends.Step.MM
+		case "follow":
+			length, ok := following(piece, r, e, end, drawn(*f))
+			if !ok {
+				found.add(r.ends.End.Place, `have them end level: end = "level"`,
+					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
+					r.name(*f), found.given(end.length), e.Key)
+				return false
+			}
+			f.end.length = length
+		}
+		f.end.v = f.end.begin + f.end.down*f.end.length
+	}
+	return true
+}
+
+// following returns how far below the begin of the row a fold at u ends that
+// keeps the row's length from the stitch line of an edge.
+func following(piece *Piece, r *row, e Edge, end tuckEnd, u float64) (float64, bool) {
+	bounds := piece.tree.Bounds()
+	reach := bounds.Width() + bounds.Height()
+	line, ok := plane.Offset(e.Line, end.length, reach)
+	if !ok {
+		return 0, false
+	}
+	// The lowest place above which no cloth is farther from the edge.
+	fold := plane.NewTree(plane.Path{r.base.at(u, end.begin-reach), r.base.at(u, end.begin+reach)})
+	length, met := math.Inf(-1), false
+	for _, c := range plane.Crossings(plane.NewTree(line.Path), fold) {
+		length, met = math.Max(length, end.down*(r.base.v(c.At)-end.begin)), true
+	}
+	return length, met
+}
+
+// upTo returns the stretch of a line that holds the end, from its upper end
+// down to there.
+func (e tuckEnd) upTo(stretches []stretch) ([]stretch, bool) {
+	for _, s := range stretches {
+		if e.v < s.from+samePoint || e.v > s.to-samePoint {
+			continue
+		}
+		if e.down > 0 {
+			return []stretch{{s.from, e.v}}, true
+		}
+		return []stretch{{e.v, s.to}}, true
+	}
+	return nil, false
+}
+
+// endLine returns the line along which a row ends: across every strip, from one
+// to the next; nil for a row that runs from edge to edge.
+func (r row) endLine() plane.Path {
+	var line plane.Path
+	for _, f := range r.folds {
+		if !f.end.given {
+			return nil
+		}
+		for _, u := range []float64{f.endLine.from, f.endLine.to} {
+			line = append(line, r.base.at(u, f.end.v))
+		}
+	}
+	return line.WithoutStraightPoints()
+}
+
+// reportEndOutside says why a fold cannot end where it is to: the cloth at u
+// either ends before or begins after that.
+func reportEndOutside(r *row, f fold, u float64, chords []stretch, found *findings) {
+	end := f.end
+	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
+	for _, c := range chords {
+		highest = min(highest, end.down*(c.from-end.begin), end.down*(c.to-end.begin))
+		lowest = max(lowest, end.down*(c.from-end.begin), end.down*(c.to-end.begin))
+	}
+	if highest > end.length-samePoint {
+		found.add(r.place, howManyFit(f.number),
+			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
+			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.Value, r.of, below(found.given, end.length))
+		return
+	}
+	found.add(r.ends.Length.Place, r.of+"s end on the piece, below the edge they begin at",
+		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
+		r.of, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.Value, r.of, below(found.given, end.length))
+}
+
+// below says how far below a line a place lies, or above it.
+func below(length func(float64) string, v float64) string {
+	if v < 0 {
+		return length(-v) + " above"
+	}
+	return length(v) + " below"
+}

@@ -1,0 +1,229 @@
+package marking
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A layout is a piece at one stage of its making: finished,
+// or flat, or with some of its folds in. Unfolding takes it one stage back. Every
+// line is taken through every layer of cloth that it lies on: an edge is cut, and
+// a seam sewn, through all of them.
+
+// layout is a piece as it lies at one stage of its making.
+type layout struct {
+	outline plane.Path // closed, counter-clockwise; it begins where an edge does
+	edges   []int      // of each segment of the outline, the number of its edge
+	marks   []Mark     // all lines but the edges
+}
+
+// laidOut returns the piece as it is drawn, with the marks it has.
+func (p *Piece) laidOut(marks []Mark) *layout {
+	l := &layout{outline: p.Outline, marks: marks}
+	for i, e := range p.Edges {
+		for range len(e.Path) - 1 {
+			l.edges = append(l.edges, i)
+		}
+	}
+	return l
+}
+
+// edgeRun is a part of the outline that belongs to one edge.
+type edgeRun struct {
+	edge int
+	path plane.Path
+}
+
+// runs returns the edges in their order round the outline. An edge that the folds
+// part comes in several runs.
+func (l *layout) runs() []edgeRun {
+	var runs []edgeRun
+	for i, edge := range l.edges {
+		if n := len(runs); n > 0 && runs[n-1].edge == edge {
+			runs[n-1].path = append(runs[n-1].path, l.outline[i+1])
+			continue
+		}
+		runs = append(runs, edgeRun{edge, plane.Path{l.outline[i], l.outline[i+1]}})
+	}
+	return runs
+}
+
+// unfolded returns the layout before its folds were folded. axis is the number of
+// the edge on the fold of the cloth, or -1.
+func (l *layout) unfolded(piece *Piece, f *folding, folding *plane.Folding, found *findings) (*layout, bool) {
+	axis := piece.foldEdge()
+	outline, edges := l.outline, l.edges
+	if f.onAxis {
+		outline, edges = l.wholeOutline(axis, f.origin, f.out)
+	}
+	at := f.rows[0].place
+	folding.Over(outline)
+	// A sliver beside a corner that a seam just touches is no part of a piece.
+	strands := slices.DeleteFunc(folding.Unfolded(outline), func(s plane.Strand) bool {
+		return math.Abs(s.Path.Area()) < leastArea
+	})
+	if f.onAxis && len(strands) == 1 {
+		strands = plane.HalfPlane(strands[0].Path, strands[0].Source, f.origin, f.out)
+	}
+	if len(strands) != 1 {
+		found.add(at, "the stitching of every fold must lie on the piece, and so must the centre line beside it",
+			"the folds part the piece: laid flat it would come in %d parts", len(strands))
+		return nil, false
+	}
+	flat := &layout{outline: strands[0].Path}
+	for _, s := range strands[0].Source {
+		flat.edges = append(flat.edges, edges[s])
+	}
+	if f.onAxis {
+		flat.outline = append(slices.Clip(flat.outline), flat.outline[0])
+		flat.edges = append(flat.edges, axis)
+	}
+	flat.turnToCorner()
+	if axis >= 0 && !f.onAxis && !flat.keepsAxis(axis) {
+		found.add(at, "run the tucks along the fold or square to it, or draw the whole piece",
+			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
+		return nil, false
+	}
+	for _, m := range l.marks {
+		flat.marks = append(flat.marks, f.carried(folding, m)...)
+	}
+	return flat, true
+}
+
+// wholeOutline returns the outline of both halves of a piece, which meet at the
+// edge on the fold of the cloth.
+func (l *layout) wholeOutline(axis int, origin, out plane.Point) (plane.Path, []int) {
+	var half plane.Path
+	var edges []int
+	for i, edge := range l.edges {
+		if edge == axis {
+			continue
+		}
+		if half == nil {
+			half = plane.Path{l.outline[i]}
+		}
+		half = append(half, l.outline[i+1])
+		edges = append(edges, edge)
+	}
+	// The outline may begin anywhere: the half must begin at the fold.
+	if i := slices.Index(l.edges, axis); i > 0 && i < len(edges) {
+		last := i + countOf(l.edges, axis)
+		half = slices.Concat(l.outline[last:len(l.outline)-1], l.outline[:i+1])
+		edges = slices.Concat(l.edges[last:], l.edges[:i])
+	}
+	image := half.Mirrored(origin, out)
+	whole := append(slices.Clone(half), image[1:]...)
+	whole[len(whole)-1] = whole[0]
+	both := slices.Clone(edges)
+	for _, edge := range slices.Backward(edges) {
+		both = append(both, edge)
+	}
+	return whole, both
+}
+
+func countOf(all []int, one int) int {
+	n := 0
+	for _, a := range all {
+		if a == one {
+			n++
+		}
+	}
+	return n
+}
+
+// turnToCorner has the outline begin where an edge begins.
+func (l *layout) turnToCorner() {
+	n := len(l.edges)
+	for i := range l.edges {
+		if l.edges[i] != l.edges[(i+n-1)%n] {
+			l.edges = slices.Concat(l.edges[i:], l.edges[:i])
+			l.outline = slices.Concat(l.outline[i:n], l.outline[:i+1])
+			return
+		}
+	}
+}
+
+// keepsAxis reports whether the edge on the fold of the cloth is still one
+// straight edge.
+func (l *layout) keepsAxis(axis int) bool {
+	parts := 0
+	straight := true
+	for _, r := range l.runs() {
+		if r.edge == axis {
+			parts++
+			straight = straight && r.path.Straightness() <= straightness
+		}
+	}
+	return parts == 1 && straight
+}
+
+// carried returns a mark as it lies before the folds were folded: in one part, or
+// in several. The longest keeps the name.
+func (f *folding) carried(folding *plane.Folding, m Mark) []Mark {
+	var all []Mark
+	longest := 0
+	for _, p := range f.carry(folding, m.Path) {
+		all = append(all, Mark{Role: m.Role, Path: p})
+		if p.Length() > all[longest].Path.Length() {
+			longest = len(all) - 1
+		}
+	}
+	if len(all) > 0 {
+		all[longest].Name = m.Name
+	}
+	return all
+}
+
+// carry returns a line as it lies before the folds were folded. On a piece on the
+// fold, layers of the other half may reach over the centre.
+func (f *folding) carry(folding *plane.Folding, p plane.Path) []plane.Path {
+	strands := folding.Unfolded(p)
+	if f.onAxis {
+		strands = nil
+		for _, line := range f.withImage(p) {
+			for _, s := range folding.Unfolded(line) {
+				strands = append(strands, plane.HalfPlane(s.Path, s.Source, f.origin, f.out)...)
+			}
+		}
+	}
+	var paths []plane.Path
+	for _, s := range strands {
+		if s.Path.Length() > samePoint {
+			paths = append(paths, s.Path)
+		}
+	}
+	return paths
+}
+
+// withImage returns a line and its image on the other half of the piece, as one
+// line where they meet on the fold of the cloth: there the folds go on.
+func (f *folding) withImage(p plane.Path) []plane.Path {
+	image := p.Mirrored(f.origin, f.out)
+	on := func(q plane.Point) bool { return math.Abs(q.Sub(f.origin).Dot(f.out)) < samePoint }
+	last := len(p) - 1
+	switch {
+	case lies(p, image):
+		return []plane.Path{p}
+	case on(p[0]) && on(p[last]):
+		whole := slices.Concat(p, image[1:last], p[:1])
+		return []plane.Path{whole}
+	case on(p[0]):
+		return []plane.Path{slices.Concat(image[:last], p)}
+	case on(p[last]):
+		return []plane.Path{slices.Concat(p, image[1:])}
+	}
+	return []plane.Path{p, image}
+}
+
+// lies reports whether a line lies on its mirror image, which is walked the other
+// way, point for point: so does a line on the axis.
+func lies(p, image plane.Path) bool {
+	for i, q := range p {
+		if q.Distance(image[len(image)-1-i]) > samePoint {
+			return false
+		}
+	}
+	return true
+}
