@@ -207,3 +207,41 @@ func TestHelp(t *testing.T) {
 		assert.Contains(t, stdout, want)
 	}
 }
+
+// A block piece: what to tear is said on the screen, and so is what is no mistake
+// but ought to be looked at, with its place in the file.
+func TestWhatIsSaidOfABlock(t *testing.T) {
+	block := `unit = "in"
+allowance = "3/8"
+[piece.bib]
+name = "Bib"
+fold = "centre"
+drawn = "finished"
+[piece.bib.edge.centre]
+points = [[0, 0], [0, 6]]
+[piece.bib.edge.top]
+points = [[0, 6], [4, 6]]
+[piece.bib.edge.side]
+points = [[4, 6], [4, 0]]
+[piece.bib.edge.foot]
+points = [[4, 0], [0, 0]]
+[piece.bib.tuck.narrow]
+beside = "centre"
+width = "1/8"
+count = 3
+first = "1/2"
+spacing = "1/4"
+sample = {tucks = 6, flat = 4, sewn = "2 1/2"}
+[piece.bib.block]
+sides = "1/2"
+`
+	status, stdout, stderr, _ := tuckmark(t, map[string]string{"bib.toml": block}, "sheet", "DIR/bib.toml")
+	assert.Equal(t, statusDone, status, stderr)
+	// 8 in finished, six tucks of 1/4 in, 1/2 in at each side; 6 in and 1/2 in at
+	// either end. Fold lines 1/4 in apart leave 1/4 - 1/4 - 1/8 in between tucks.
+	assert.Equal(t, `DIR/bib.toml:15: piece.bib.tuck.narrow: the gap is below nought: each tuck covers the next stitching by 1/8 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/8 in apart
+Bib: tear a block 10 1/2 in wide and 7 in long
+DIR/bib.pdf: 2 pages: the first proves the scale, page 2 holds the pieces
+print page 1 at 100 % and measure its check square before you print the rest
+`, stdout)
+}

@@ -3,8 +3,6 @@ package marking
 import (
 	"fmt"
 	"math"
-	"strconv"
-	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -26,9 +24,11 @@ type Block struct {
 	Ends    float64 // spare cloth at top and at bottom
 	Sides   float64 // spare cloth at each side
 	Folds   int     // tucks and pleats of the whole block
+	Cut     int     // how many blocks
 	Measure *Measure
 
 	folding *folding
+	flat    *plane.Folding
 	us, vs  stretch // of the finished piece as it is drawn
 	up      float64 // +1 where the top edge lies at greater v
 }
@@ -40,8 +40,8 @@ type Measure struct {
 	// Alike tells that all folds are asked for equally wide, so that the average
 	// says what each of them took.
 	Alike bool
-	// Spare is what is left beside the widest part of the piece, at each
-	// side; below 0 that much is missing.
+	// Spare is what is left beside the widest part of the piece, at both sides
+	// together; below 0 that much is missing.
 	Spare float64
 
 	place Place
@@ -71,7 +71,7 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 		return
 	}
 	f := all[0]
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.MM, folding: f, up: 1}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.MM, folding: f, flat: flat[0], up: 1}
 	if bs.Ends.Given() {
 		b.Ends = bs.Ends.MM
 	}
@@ -95,21 +95,24 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 		b.TakeUp += 2 * one.Width
 		alike = alike && math.Abs(one.Width-folds[0].Width) < samePoint
 	}
-	b.Width = b.Widest + b.TakeUp + 2*b.Sides
+	// What is torn must be readable on a ruler: a hair more is no harm.
+	b.Width = spec.Unit.up(b.Widest + b.TakeUp + 2*b.Sides)
 	b.Top = b.Width - b.TakeUp
-	b.Length += 2 * b.Ends
+	b.Length = spec.Unit.up(b.Length + 2*b.Ends)
+	b.Cut = piece.Cut
 	b.up = f.up()
 	if bs.Measured.Given() {
 		b.Measure = &Measure{
 			Top:   bs.Measured.MM,
 			Took:  (b.Width - bs.Measured.MM) / float64(b.Folds),
 			Alike: alike,
-			Spare: (bs.Measured.MM - b.Widest) / 2,
+			Spare: bs.Measured.MM - b.Widest,
 			place: bs.Measured.Place,
 		}
-		if bs.Measured.MM > b.Width+samePoint {
+		if took := b.Width - bs.Measured.MM; took < b.TakeUp/2-samePoint {
 			found.add(bs.Measured.Place, "measure the top edge after the tucks are sewn and pressed",
-				"the tucked block measures %s, and was torn only %s wide", found.given(bs.Measured.MM), found.mm(b.Width))
+				"a block torn %s wide measures %s with all its %s in, which should take up %s",
+				found.mm(b.Width), found.given(bs.Measured.MM), b.what(), found.mm(b.TakeUp))
 			return
 		}
 	}
@@ -170,7 +173,16 @@ func (b *Block) checkCloth(piece *Piece, bs *BlockSpec, width Length, found *fin
 // Tear says how large a block is torn, in words: "tear a block 17 3/4 in wide and
 // 15 in long".
 func (b *Block) Tear(unit Unit) string {
-	return fmt.Sprintf("tear a block %s wide and %s long", unit.Print(b.Width), unit.Print(b.Length))
+	size := fmt.Sprintf("%s wide and %s long", unit.Print(b.Width), unit.Print(b.Length))
+	if b.Cut > 1 {
+		return fmt.Sprintf("tear %d blocks, each %s", b.Cut, size)
+	}
+	return "tear a block " + size
+}
+
+// up returns a length rounded up to what can be read on a ruler in this unit.
+func (u Unit) up(mm float64) float64 {
+	return math.Ceil(mm/u.ruler()-sameLength) * u.ruler()
 }
 
 // what names the folds of the block: "tucks", or "folds" where some are pleats.
@@ -188,54 +200,30 @@ func (b *Block) notes(unit Unit) []string {
 	return []string{
 		b.Tear(unit),
 		fmt.Sprintf("all %s together take up %s", b.what(), unit.Print(b.TakeUp)),
-		fmt.Sprintf("stitched, its top edge must measure %s", unit.Print(b.Top)),
+		fmt.Sprintf("with them in, its top edge must measure %s", unit.Print(b.Top)),
 		"draw its bottom edge in to the same",
 	}
 }
 
-// measured says what the stitched block measured, and what follows, in parts. The
-// whole is told as it is read on a ruler. One fold is off by less than that: what it
-// took is told to a tenth of a millimetre, about as far as a reading over a dozen
-// tucks carries, and how many of them make up one step of the ruler.
+// measured says what the stitched block measured, and what follows, in parts, as it
+// is read on a ruler. What one fold took is told as a sample that gives it: a
+// fraction of it would be finer than any ruler.
 func (b *Block) measured(piece *Piece, unit Unit) []string {
 	m := b.Measure
 	top, should := unit.Print(m.Top), unit.Print(b.Top)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
 	took := fmt.Sprintf("the %d %s took up %s", b.Folds, b.what(), unit.Print(b.Width-m.Top))
-	if top != should {
-		edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
-		took += " instead of " + unit.Print(b.TakeUp)
+	if top == should {
+		return []string{edge, took, b.fit(piece, unit)}
 	}
-	if m.Alike {
-		each, asked := tenths(m.Took), tenths(b.TakeUp/float64(b.Folds))
-		took += ", about " + each + " each"
-		if top != should && each != asked {
-			took += fmt.Sprintf(" instead of %s: %s", asked, b.offBy(unit))
-		}
+	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
+	took += " instead of " + unit.Print(b.TakeUp)
+	parts := []string{edge, took, b.fit(piece, unit)}
+	if m.Alike && b.what() == "tucks" {
+		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
+			b.Folds, unit.Names(b.Width), unit.Names(m.Top)))
 	}
-	return []string{edge, took, b.fit(piece, unit)}
-}
-
-// tenths prints a length to a tenth of a millimetre. Half a tenth is rounded up
-// whatever the last bit says: 6.35 mm, a quarter of an inch, is what most tucks take.
-func tenths(mm float64) string {
-	return strconv.FormatFloat(math.Round(mm*10+sameLength)/10, 'f', 1, 64) + " mm"
-}
-
-// offBy says by how much each fold is off, in what a ruler shows: "1/16 in too
-// little on every 5 tucks".
-func (b *Block) offBy(unit Unit) string {
-	off := b.TakeUp/float64(b.Folds) - b.Measure.Took
-	verdict := "too little"
-	if off < 0 {
-		off, verdict = -off, "too much"
-	}
-	one := strings.TrimSuffix(b.what(), "s")
-	n := int(math.Round(unit.ruler() / off))
-	if n <= 1 {
-		return fmt.Sprintf("%s %s on every %s", unit.Print(off), verdict, one)
-	}
-	return fmt.Sprintf("%s %s on every %d %ss", unit.Print(unit.ruler()), verdict, n, one)
+	return parts
 }
 
 // ruler is the smallest step that Print tells, in mm.
@@ -248,23 +236,26 @@ func (u Unit) ruler() float64 {
 
 // fit says whether the piece can be cut from the block as it has become.
 func (b *Block) fit(piece *Piece, unit Unit) string {
-	spare := b.Measure.Spare
+	spare, where := b.Measure.Spare, "in all"
+	if b.folding.onAxis { // the centre lies in the middle
+		spare, where = spare/2, "at each side"
+	}
 	if unit.Print(b.Measure.Top) == unit.Print(b.Widest) {
 		return "the piece just fits"
 	}
 	if spare > 0 {
-		return fmt.Sprintf("the piece fits, with %s to spare at each side", unit.Print(spare))
+		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.Print(spare), where)
 	}
 	allowance := b.sideAllowance(piece)
 	switch left := allowance + spare; {
 	case left >= leastLeft:
-		return fmt.Sprintf("the piece is %s too wide for it at each side: of the allowance of %s there, %s is left",
-			unit.Print(-spare), unit.Names(allowance), unit.Print(left))
+		return fmt.Sprintf("the piece is %s too wide for it %s: of the allowance of %s there, %s is left",
+			unit.Print(-spare), where, unit.Names(allowance), unit.Print(left))
 	case allowance > 0:
-		return fmt.Sprintf("the piece does not fit: it is %s too wide for it at each side, and the allowance there is only %s",
-			unit.Print(-spare), unit.Names(allowance))
+		return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and the allowance there is only %s; let out a tuck or two",
+			unit.Print(-spare), where, unit.Names(allowance))
 	}
-	return fmt.Sprintf("the piece does not fit: it is %s too wide for it at each side, and has no allowance there", unit.Print(-spare))
+	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.Print(-spare), where)
 }
 
 // sideAllowance is the allowance at the widest places of the piece, measured across

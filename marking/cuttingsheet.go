@@ -15,7 +15,7 @@ import (
 // fold of every pleat, lies under a line of its own.
 
 const (
-	crossAway = 25.4 / 2 // of a cross from the end of its line, in mm
+	crossAway = 25.4     // of a cross from the end of its line, in mm: clear of a seam
 	crossArm  = 25.4 / 4 // of a cross, in mm
 )
 
@@ -26,31 +26,22 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 	add := func(role Role, name string, path plane.Path) {
 		m.Marks = append(m.Marks, Mark{role, name, path})
 	}
-	var centres []plane.Path
 	for _, e := range p.Edges {
-		if e.OnFold {
-			add(Centre, e.Key, e.Path)
-			centres = append(centres, e.Path)
-		} else {
+		if !e.OnFold {
 			add(Cut, e.Key, e.Path)
+			continue
 		}
-	}
-	for _, l := range p.Lines {
-		if l.Role == Centre || slices.ContainsFunc(b.folding.rows, func(r *row) bool { return r.base.edge < 0 && r.base.name == l.Key }) {
-			centres = append(centres, l.Path)
+		name := e.Key
+		if b.folding.onAxis && slices.ContainsFunc(b.folding.rows, func(r *row) bool { return r.folds[0].about() }) {
+			name += ", and the stitching of tuck 1"
 		}
+		add(Centre, name, e.Path)
 	}
 	m.Marks = append(m.Marks, p.drawnMarks(pattern.Unit)...)
-	for _, line := range centres {
-		long := line.Length()
-		for _, d := range []float64{crossAway, long - crossAway} {
-			if long < 4*crossAway {
-				continue // no room for two
-			}
-			at, along := line.At(d)
-			for _, arm := range []plane.Point{along, along.Left()} {
-				add(Cross, "", plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))})
-			}
+	for _, line := range p.centres() {
+		_, along := line.At(0)
+		for _, at := range crossesOn(line) {
+			m.Marks = append(m.Marks, crossAt(at, along)...)
 		}
 	}
 	for _, r := range b.folding.rows {
@@ -63,30 +54,99 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 			if k > 0 && math.Abs(f.seam-r.folds[k-1].seam) < samePoint {
 				continue // the folds of an inverted pleat meet on one line
 			}
-			stretches := drawn.chords(p.tree, f.seam)
+			seam := b.sewn(r, f)
+			stretches := drawn.chords(p.tree, seam)
 			if f.end.given {
 				stretches, _ = f.end.upTo(stretches)
+				lap := f.reach()
+				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+lap.from+lap.to-2*f.seam, f.end.v)})
 			}
 			role := TuckStitch
 			if r.of != "tuck" {
 				role = PleatFold // there its fold lies on the cloth before it
 			}
 			for _, s := range stretches {
-				add(role, "", plane.Path{drawn.at(f.seam, s.from), drawn.at(f.seam, s.to)})
+				add(role, "", plane.Path{drawn.at(seam, s.from), drawn.at(seam, s.to)})
 			}
 		}
 	}
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.what())
-	if len(centres) > 0 {
+	if p.OnFold {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.what())
 	}
-	m.Notes = append(p.heading(pattern), lay, "cut one layer at a time")
-	if p.OnFold && !p.Whole {
+	m.Notes = append(p.heading(pattern), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	switch {
+	case p.OnFold && !p.Whole:
 		m.Notes = append(m.Notes, "turn it over for the other half")
+	case !p.OnFold && p.Cut > 1:
+		m.Notes = append(m.Notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
+	}
+	if b.Measure != nil {
+		m.Notes = append(m.Notes, fmt.Sprintf("the %s are drawn as they were sewn", b.what()), b.fit(p, pattern.Unit))
 	}
 	if axis := p.foldEdge(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.printed(m, e[0], e[len(e)-1].Sub(e[0]).Unit().Left())
 	}
 	return m
+}
+
+// sewn returns where the seam of a fold lies on the finished piece, from its base:
+// where it was asked for, or, once the block is measured, where it has come to lie
+// with every fold taking its share of what they took together.
+func (b *Block) sewn(r *row, f fold) float64 {
+	if b.Measure == nil || f.about() {
+		return f.seam
+	}
+	share := (b.Width - b.Measure.Top) / b.TakeUp
+	taken := f.near - f.seam // by the folds before it
+	if r.of == "tuck" {
+		taken += f.width // its fold line stays where it was drawn
+	}
+	return f.seam + (1-share)*taken
+}
+
+// centres returns the lines of the piece by which a sheet is laid on the block: the
+// centre, and lines inside that tucks are measured from.
+func (p *Piece) centres() []plane.Path {
+	var lines []plane.Path
+	if axis := p.foldEdge(); axis >= 0 {
+		lines = append(lines, p.Edges[axis].Path)
+	}
+	for _, l := range p.Lines {
+		measured := func(r *row) bool { return r.base.edge < 0 && r.base.name == l.Key }
+		if l.Role == Centre || slices.ContainsFunc(p.Block.folding.rows, measured) {
+			lines = append(lines, l.Path)
+		}
+	}
+	return lines
+}
+
+// crossesOn returns the places of the two crosses on a line, none where it is too
+// short for them.
+func crossesOn(line plane.Path) []plane.Point {
+	long := line.Length()
+	if long < 4*crossAway {
+		return nil
+	}
+	first, _ := line.At(crossAway)
+	last, _ := line.At(long - crossAway)
+	return []plane.Point{first, last}
+}
+
+// crosses returns the places of the crosses on the centre of a piece on the fold.
+func (p *Piece) crosses() []plane.Point {
+	if axis := p.foldEdge(); axis >= 0 {
+		return crossesOn(p.Edges[axis].Path)
+	}
+	return nil
+}
+
+// crossAt returns the two arms of a cross, one of them along a direction.
+func crossAt(at, along plane.Point) []Mark {
+	var arms []Mark
+	for _, arm := range []plane.Point{along, along.Left()} {
+		arms = append(arms, Mark{Role: Cross, Path: plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))}})
+	}
+	return arms
 }

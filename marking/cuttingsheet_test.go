@@ -23,43 +23,46 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 	}{
 		{"on the fold", bosom + tucked("cf", "1/8", 3, "3/8", below) + "\n[block]\n",
 			[]string{"0.25,7.625 0.25,10", "0.375,7.625 0.375,10", "0.5,7.625 0.5,10"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		{"on the slant of the neck", bosom + tucked("cf", "1/8", 1, "2 1/8", below) + "\n[block]\n",
 			[]string{"2,7.625 2,10.5"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		// f = 0, 3/8, 3/4; the tuck on the centre takes half of 2w from this half:
 		// 3/8 - 1/8 - 1/8 and 3/4 - 1/8 - 3/8.
 		{"with a tuck on the fold", bosom + tucked("cf", "1/8", 3, "0", below) + "\n[block]\n",
 			[]string{"0.125,7.625 0.125,10", "0.25,7.625 0.25,10"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		{"stepped", bosom + tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\"") + "\n[block]\n",
 			[]string{"0.25,7.625 0.25,10", "0.375,7.375 0.375,10", "0.5,7.125 0.5,10"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		{"whole", swap(bosom, "fold =", "print = \"whole\"\nfold =") + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
 			[]string{"0.25,7.625 0.25,10", "0.375,7.625 0.375,10", "-0.25,7.625 -0.25,10", "-0.375,7.625 -0.375,10"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		{"drawn upside down", upsideDown + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
 			[]string{"0.25,-10 0.25,-7.625", "0.375,-10 0.375,-7.625"},
-			[]string{"-0.25,-9.5 0.25,-9.5", "0,-9.75 0,-9.25", "-0.25,-0.5 0.25,-0.5", "0,-0.75 0,-0.25"}, []string{"0,-10 0,0"}},
+			[]string{"-0.25,-9 0.25,-9", "0,-9.25 0,-8.75", "-0.25,-1 0.25,-1", "0,-1.25 0,-0.75"}, []string{"0,-10 0,0"}},
 		{"the other half", leftHalf + tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\n",
 			[]string{"-0.25,7.625 -0.25,10", "-0.375,7.625 -0.375,10"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75"}, []string{"0,0 0,10"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25"}, []string{"0,0 0,10"}},
 		// w = 1/4: f = 1 and 1 3/4 on one side, 2 on the other.
 		{"beside a line in the middle of a whole piece", bib + tucked("middle", "1/4", 2, "1", "side = \"right\"") + swap(tucked("middle", "1/4", 1, "2", "side = \"left\""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"0.75,0 0.75,12", "1,0 1,12", "-1.75,0 -1.75,12"},
-			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, []string{"0,0 0,12"}},
+			[]string{"-0.25,1 0.25,1", "0,0.75 0,1.25", "-0.25,11 0.25,11", "0,10.75 0,11.25"}, []string{"0,0 0,12"}},
 		{"a tuck on the middle of a whole piece", bib + tucked("middle", "1/4", 2, "0", "side = \"right\"") + "\n[block]\n",
 			[]string{"0,0 0,12", "0.25,0 0.25,12"}, // 0.75 - 0.25 - 0.25
-			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, []string{"0,0 0,12"}},
+			[]string{"-0.25,1 0.25,1", "0,0.75 0,1.25", "-0.25,11 0.25,11", "0,10.75 0,11.25"}, []string{"0,0 0,12"}},
 		{"beside a fold line in the middle", swap(bib, "kind = \"centre\"\n", "") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
 			[]string{"0.75,0 0.75,12"},
-			[]string{"-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "-0.25,11.5 0.25,11.5", "0,11.25 0,11.75"}, nil},
+			[]string{"-0.25,1 0.25,1", "0,0.75 0,1.25", "-0.25,11 0.25,11", "0,10.75 0,11.25"}, nil},
 		// Finished, the second line lies where it is drawn, whatever is taken up before it.
 		{"beside a second line", bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\nkind = \"placement\"\n\n" + tucked("cf", "1/4", 1, "1", "") + swap(tucked("rule", "1/4", 1, "1", ""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"0.75,0 0.75,10", "3.75,0 3.75,11.75"},
-			[]string{"-0.25,9.5 0.25,9.5", "0,9.25 0,9.75", "-0.25,0.5 0.25,0.5", "0,0.25 0,0.75", "2.75,0.5 3.25,0.5", "3,0.25 3,0.75", "2.75,11.4 3.25,11.4", "3,11.15 3,11.65"}, []string{"0,0 0,10"}},
-		{"a line too short for two crosses", swap(bib, "[[0, 0], [0, 12]]", "[[0, 4], [0, 5.9]]") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
-			[]string{"0.75,0 0.75,12"}, nil, []string{"0,4 0,5.9"}},
+			[]string{"-0.25,9 0.25,9", "0,8.75 0,9.25", "-0.25,1 0.25,1", "0,0.75 0,1.25", "2.75,1 3.25,1", "3,0.75 3,1.25", "2.75,10.9 3.25,10.9", "3,10.65 3,11.15"}, []string{"0,0 0,10"}},
+		{"a line just long enough for two crosses", swap(bib, "[[0, 0], [0, 12]]", "[[0, 4], [0, 8.1]]") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
+			[]string{"0.75,0 0.75,12"},
+			[]string{"-0.25,5 0.25,5", "0,4.75 0,5.25", "-0.25,7.1 0.25,7.1", "0,6.85 0,7.35"}, []string{"0,4 0,8.1"}},
+		{"a line too short for two crosses", swap(bib, "[[0, 0], [0, 12]]", "[[0, 4], [0, 7.9]]") + tucked("middle", "1/4", 1, "1", "side = \"right\"") + "\n[block]\n",
+			[]string{"0.75,0 0.75,12"}, nil, []string{"0,4 0,7.9"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
@@ -92,7 +95,7 @@ func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	assert.Len(t, drawnAs(m, Stitch), 3, "neck, shoulder and side")
 	assert.Len(t, drawnAs(m, Fold), 2, "hem and turn")
 	assert.Len(t, drawnAs(m, Notch), 1)
-	assert.Equal(t, []string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
+	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
 	whole, pattern := blockOf(t, swap(bosom, "fold =", "print = \"whole\"\nfold =")+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
 	assert.NotContains(t, whole.cuttingSheet(pattern).Notes, "turn it over for the other half")
 }
@@ -106,19 +109,110 @@ func TestHowACuttingSheetIsLaid(t *testing.T) {
 		notes      []string
 	}{
 		{"on the fold", bosom + tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
+			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
 		{"on the fold, with tucks across it", bosom + tucked("hem", "1/2", 1, "3", "") + "\n[block]\n",
-			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
+			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
 		{"with a middle", bib + tucked("middle", "1/8", 3, "3/8", "side = \"right\"") + "\n[block]\n",
-			[]string{"lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "cut one layer at a time"}},
+		{"two, on the fold", "cut = 2\n" + bosom + tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n",
+			[]string{"cut 2", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}},
+		{"two, not on the fold", "cut = 2\n" + bib + tucked("middle", "1/8", 3, "3/8", "side = \"right\"") + "\n[block]\n",
+			[]string{"cut 2", "lay it on the tucked block, with the tucks under their lines", "cut one layer at a time",
+				"where one is for the left and one for the right, turn it over for the second, and press its tucks the other way"}},
 		{"beside an edge, without a middle", noMiddle + tucked("left", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"lay it on the tucked block, with the tucks under their lines", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "cut one layer at a time"}},
 		{"pleated", noMiddle + "[pleat.p]\nbeside = \"left\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n",
-			[]string{"lay it on the tucked block, with the folds under their lines", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the folds under their lines", "cut one layer at a time"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
 			assert.Equal(t, c.notes, piece.cuttingSheet(pattern).Notes)
+		})
+	}
+}
+
+// Every tuck has its end over its flap: 1/8 in from its stitching, on the side to which
+// it is pressed.
+func TestEndsOfTheTucksOnACuttingSheet(t *testing.T) {
+	const below = "below = \"neck\"\nlength = 2\n"
+	for _, c := range []struct {
+		name, text string
+		ends       []string
+	}{
+		{"level", tucked("cf", "1/8", 3, "3/8", below), []string{"0.25,7.625 0.375,7.625", "0.375,7.625 0.5,7.625", "0.5,7.625 0.625,7.625"}},
+		{"pressed toward", tucked("cf", "1/8", 2, "3/8", "press = \"toward\"\n"+below), []string{"0.125,7.625 0.25,7.625", "0.25,7.625 0.375,7.625"}},
+		{"stepped", tucked("cf", "1/8", 2, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""), []string{"0.25,7.625 0.375,7.625", "0.375,7.375 0.5,7.375"}},
+		{"edge to edge", tucked("cf", "1/8", 2, "3/8", ""), nil},
+		// 12 in and 4 x 1/4 in: torn 13 in, they took 3/4 in, 3/16 in each. 3/8 - 3/32 and
+		// 3/4 - 3 x 3/32.
+		{"as they were sewn", tucked("cf", "1/8", 2, "3/8", below) + "\n[block]\nmeasured = \"12 1/4\"\n", []string{"0.281,7.625 0.406,7.625", "0.469,7.625 0.594,7.625"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			text := bosom + c.text
+			if !strings.Contains(text, "[block]") {
+				text += "\n[block]\n"
+			}
+			piece, pattern := blockOf(t, text)
+			assert.Equal(t, c.ends, drawnAs(piece.cuttingSheet(pattern), TuckEnd))
+		})
+	}
+}
+
+// Of a tuck on the centre, the stitching is the centre line.
+func TestTheNameOfTheCentreOfACuttingSheet(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"beside it", bosom + tucked("cf", "1/8", 3, "3/8", ""), "cf"},
+		{"with a tuck on it", bosom + tucked("cf", "1/8", 3, "0", ""), "cf, and the stitching of tuck 1"},
+		{"with tucks across it", bosom + tucked("hem", "1/2", 1, "3", ""), "cf"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text+"\n[block]\n")
+			var names []string
+			for _, one := range piece.cuttingSheet(pattern).Marks {
+				if one.Role == Centre {
+					names = append(names, one.Name)
+				}
+			}
+			assert.Equal(t, []string{c.want}, names)
+		})
+	}
+}
+
+// Once the block is measured, each tuck is drawn with its share T of what they took:
+// its fold line stays where it was ruled, at f, and its stitching has come to lie at
+// f - T/2 less what those before it took.
+func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
+	const drawn = "the tucks are drawn as they were sewn"
+	for _, c := range []struct {
+		name, text string
+		role       Role
+		lines      []string
+		notes      []string
+	}{
+		// Torn 13 1/2 in, six took 1 1/8 in: T = 3/16. f = 3/8, 3/4, 1 1/8.
+		{"less than they should", bosom + tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\nmeasured = \"12 3/8\"\n", TuckStitch,
+			[]string{"0.281,0 0.281,10", "0.469,0 0.469,10", "0.656,0 0.656,10"},
+			[]string{drawn, "the piece fits, with 3/16 in to spare at each side"}},
+		// T = 1 7/8 / 6 = 5/16.
+		{"more than they should", bosom + tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\nmeasured = \"11 5/8\"\n", TuckStitch,
+			[]string{"0.219,0 0.219,10", "0.281,0 0.281,10", "0.344,0 0.344,10"},
+			[]string{drawn, "the piece is 3/16 in too wide for it at each side: of the allowance of 3/8 in there, 3/16 in is left"}},
+		{"as they should", bosom + tucked("cf", "1/8", 2, "3/8", "") + "\n[block]\nmeasured = 12\n", TuckStitch,
+			[]string{"0.25,0 0.25,10", "0.375,0 0.375,10"}, []string{drawn, "the piece just fits"}},
+		// Torn 13 1/4 in, five took 1 in: T = 1/5. 3/8 - 1/5 and 3/4 - 2/5.
+		{"with a tuck on the centre", bosom + tucked("cf", "1/8", 3, "0", "") + "\n[block]\nmeasured = \"12 1/4\"\n", TuckStitch,
+			[]string{"0.175,0 0.175,10", "0.35,0 0.35,10"}, []string{drawn, "the piece fits, with 1/8 in to spare at each side"}},
+		// Torn 16 in, four took 3 1/2 in: T = 7/8. The fold of a pleat lies where its
+		// strip begins: at 1, and at 2 1/2 less 7/8.
+		{"pleats", bosom + "[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\ncount = 2\nfirst = 1\ngap = 0\n\n[block]\nmeasured = \"12 1/2\"\n", PleatFold,
+			[]string{"1,0 1,10", "1.625,0 1.625,10.125"}, []string{"the folds are drawn as they were sewn", "the piece fits, with 1/4 in to spare at each side"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text)
+			m := piece.cuttingSheet(pattern)
+			assert.Equal(t, c.lines, drawnAs(m, c.role))
+			require.GreaterOrEqual(t, len(m.Notes), 2)
+			assert.Equal(t, c.notes, m.Notes[len(m.Notes)-2:])
 		})
 	}
 }

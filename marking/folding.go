@@ -51,6 +51,11 @@ func foldings(piece *Piece, rows []*row) []*folding {
 		}
 		all = append(all, f)
 	}
+	for _, f := range all {
+		for _, r := range f.rows {
+			r.mirrored = f.onAxis
+		}
+	}
 	return all
 }
 

@@ -27,7 +27,7 @@ func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *fin
 	all := foldings(piece, rows)
 	var flat []*plane.Folding
 	if piece.Finished {
-		flat, ok = unfoldPiece(piece, all, found)
+		flat, ok = unfoldPiece(piece, all, ps.Block != nil, found)
 	} else {
 		ok = foldPiece(piece, all, found)
 	}
@@ -159,8 +159,9 @@ func (f *folding) carriedOn(earlier *plane.Folding) *folding {
 }
 
 // unfoldPiece takes a piece that is drawn finished to the flat cloth, and lays its
-// rows there.
-func unfoldPiece(piece *Piece, all []*folding, found *findings) ([]*plane.Folding, bool) {
+// rows there. One that is cut from a tucked block never lies flat as a piece: of it
+// only the places of the folds are found.
+func unfoldPiece(piece *Piece, all []*folding, block bool, found *findings) ([]*plane.Folding, bool) {
 	if !checkSquare(all, found) {
 		return nil, false
 	}
@@ -187,13 +188,17 @@ func unfoldPiece(piece *Piece, all []*folding, found *findings) ([]*plane.Foldin
 		if flat[i], ok = f.finished(found); !ok {
 			return nil, false
 		}
-		before := now
-		if now, ok = before.unfolded(piece, f, flat[i], found); !ok {
-			return nil, false
+		if block {
+			flat[i].Over(now.outline)
+		} else {
+			before := now
+			if now, ok = before.unfolded(piece, f, flat[i], found); !ok {
+				return nil, false
+			}
 		}
 		for _, r := range f.rows {
 			r.base.origin = r.base.origin.Add(r.moved)
-			if !layRow(r, plane.NewTree(now.outline), found) {
+			if !block && !layRow(r, plane.NewTree(now.outline), found) {
 				return nil, false
 			}
 		}

@@ -3,6 +3,7 @@ package marking
 import (
 	"math"
 	"slices"
+	"sort"
 
 	"tuckmark/marking/plane"
 )
@@ -50,26 +51,12 @@ func (l *layout) runs() []edgeRun {
 	return runs
 }
 
-// unfolded returns the layout before its folds were folded. axis is the number of
-// the edge on the fold of the cloth, or -1.
+// unfolded returns the layout before its folds were folded.
 func (l *layout) unfolded(piece *Piece, f *folding, folding *plane.Folding, found *findings) (*layout, bool) {
 	axis := piece.foldEdge()
-	outline, edges := l.outline, l.edges
-	if f.onAxis {
-		outline, edges = l.wholeOutline(axis, f.origin, f.out)
-	}
-	at := f.rows[0].place
-	folding.Over(outline)
-	// A sliver beside a corner that a seam just touches is no part of a piece.
-	strands := slices.DeleteFunc(folding.Unfolded(outline), func(s plane.Strand) bool {
-		return math.Abs(s.Path.Area()) < leastArea
-	})
-	if f.onAxis && len(strands) == 1 {
-		strands = plane.HalfPlane(strands[0].Path, strands[0].Source, f.origin, f.out)
-	}
+	strands, edges := l.parts(piece, f, folding)
 	if len(strands) != 1 {
-		found.add(at, "the stitching of every fold must lie on the piece, and so must the centre line beside it",
-			"the folds part the piece: laid flat it would come in %d parts", len(strands))
+		l.reportParts(piece, f, len(strands), found)
 		return nil, false
 	}
 	flat := &layout{outline: strands[0].Path}
@@ -82,7 +69,7 @@ func (l *layout) unfolded(piece *Piece, f *folding, folding *plane.Folding, foun
 	}
 	flat.turnToCorner()
 	if axis >= 0 && !f.onAxis && !flat.keepsAxis(axis) {
-		found.add(at, "run the tucks along the fold or square to it, or draw the whole piece",
+		found.add(f.rows[0].place, "run the tucks along the fold or square to it, or draw the whole piece",
 			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
 		return nil, false
 	}
@@ -90,6 +77,54 @@ func (l *layout) unfolded(piece *Piece, f *folding, folding *plane.Folding, foun
 		flat.marks = append(flat.marks, f.carried(folding, m)...)
 	}
 	return flat, true
+}
+
+// parts returns the outlines that unfold from that of the piece, with the edges their
+// sources stand for: one, or the folds part the piece.
+func (l *layout) parts(piece *Piece, f *folding, folding *plane.Folding) ([]plane.Strand, []int) {
+	axis := piece.foldEdge()
+	outline, edges := l.outline, l.edges
+	if f.onAxis {
+		outline, edges = l.wholeOutline(axis, f.origin, f.out)
+	}
+	folding.Over(outline)
+	// A sliver beside a corner that a seam just touches is no part of a piece.
+	strands := slices.DeleteFunc(folding.Unfolded(outline), func(s plane.Strand) bool {
+		return math.Abs(s.Path.Area()) < leastArea
+	})
+	if f.onAxis && len(strands) == 1 {
+		strands = plane.HalfPlane(strands[0].Path, strands[0].Source, f.origin, f.out)
+	}
+	return strands, edges
+}
+
+// reportParts says which fold is the first to part the piece, or to leave a hole in it
+// where the outline cuts into its flap. Each row is looked at
+// by itself; where none of them does it alone, the piece is named.
+func (l *layout) reportParts(piece *Piece, f *folding, parts int, found *findings) {
+	for _, r := range f.rows {
+		parting := func(n int) bool {
+			some := *r
+			some.folds = slices.Clone(r.folds[:n])
+			alone := *f
+			alone.rows = []*row{&some}
+			folding, ok := alone.finished(&findings{unit: found.unit})
+			if !ok {
+				return false
+			}
+			strands, _ := l.parts(piece, &alone, folding)
+			return len(strands) != 1
+		}
+		if n := sort.Search(len(r.folds), func(n int) bool { return parting(n + 1) }); n < len(r.folds) {
+			one := r.folds[n]
+			found.add(r.place, howManyFit(one.number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
+				"the outline cuts into %s from the side: laid flat, the piece would have a hole or come apart beside its %s, %s from %q finished",
+				r.name(one), r.seamName(), found.mm(one.seam), r.base.name)
+			return
+		}
+	}
+	found.add(f.rows[0].place, "the stitching of every fold must lie on the piece, and so must the centre line beside it",
+		"the outline cuts into the folds from the side: laid flat, the piece would have a hole or come in %d parts", parts)
 }
 
 // wholeOutline returns the outline of both halves of a piece, which meet at the

@@ -9,6 +9,7 @@ package marking
 
 import (
 	"fmt"
+	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -125,44 +126,56 @@ func (p *Piece) foldMarks() []Mark {
 	return marks
 }
 
-// describe says what a set of tucks is, since its lines lie too close for
+// describe says, in parts, what a set of tucks is, since its lines lie too close for
 // words beside them.
-func (t Tuck) describe(length func(float64) string) string {
+func (t Tuck) describe(length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 tuck, %s wide", t.Key, length(t.Width))
-	if t.Count > 1 {
+	switch {
+	case t.row.mirrored && t.row.folds[0].about() && t.Count == 1:
+		words = fmt.Sprintf("%s: 1 tuck, on the centre, %s wide", t.Key, length(t.Width))
+	case t.row.mirrored && t.row.folds[0].about():
+		words = fmt.Sprintf("%s: %d tucks, 1 on the centre and %d on each side, each %s wide", t.Key, 2*t.Count-1, t.Count-1, length(t.Width))
+	case t.row.mirrored:
+		words = fmt.Sprintf("%s: %d tucks, %d on each side, each %s wide", t.Key, 2*t.Count, t.Count, length(t.Width))
+	case t.Count > 1:
 		words = fmt.Sprintf("%s: %d tucks, each %s wide", t.Key, t.Count, length(t.Width))
 	}
 	if t.Twin {
 		words += ", twin needle"
 	}
-	switch t.Press {
-	case "away":
-		words += ", pressed away from " + t.row.base.name
-	case "toward":
-		words += ", pressed toward " + t.row.base.name
+	parts := []string{words}
+	if t.Press != "" {
+		parts = append(parts, "pressed "+sideOf(t.Press, t.row.base.name))
 	}
 	if t.LetDown > 0 {
-		words += ", gives " + length(t.LetDown) + " let down"
+		gives := "gives " + length(t.LetDown) + " let down"
 		if t.Count > 1 {
-			words += " for each"
+			gives += " for each"
 		}
+		parts = append(parts, gives)
 	}
-	return words
+	return parts
 }
 
-// describe says what a row of pleats is.
-func (p Pleating) describe(length func(float64) string) string {
+// sideOf says to which side of a line something lies: "away from centre front".
+func sideOf(side, line string) string {
+	if side == "away" {
+		return "away from " + line
+	}
+	return side + " " + line
+}
+
+// describe says, in parts, what a row of pleats is.
+func (p Pleating) describe(length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 %s pleat, %s deep", p.Key, p.Kind, length(p.Depth))
 	if p.Count > 1 {
 		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, p.Count, p.Kind, length(p.Depth))
 	}
-	switch p.Press {
-	case "away":
-		words += ", laid away from " + p.row.base.name
-	case "toward":
-		words += ", laid toward " + p.row.base.name
+	parts := []string{words}
+	if p.Press != "" {
+		parts = append(parts, "laid "+sideOf(p.Press, p.row.base.name))
 	}
-	return words
+	return parts
 }
 
 // notes returns what is printed under the name of the piece.
@@ -174,10 +187,10 @@ func (p *Piece) notes(pattern *Pattern) []string {
 	}
 	notes = append(notes, cut)
 	for _, t := range p.Tucks {
-		notes = append(notes, t.describe(pattern.Unit.Names))
+		notes = append(notes, strings.Join(t.describe(pattern.Unit.Names), ", "))
 	}
 	for _, pleats := range p.Pleatings {
-		notes = append(notes, pleats.describe(pattern.Unit.Names))
+		notes = append(notes, strings.Join(pleats.describe(pattern.Unit.Names), ", "))
 	}
 	if p.folded != nil {
 		size := p.folded.Bounds()

@@ -144,9 +144,13 @@ func (t *fileTable) piece() PieceSpec {
 		p.Tucks = append(p.Tucks, k.tuck())
 	}
 	for _, k := range t.named("pleat") {
-		if k.has("beside") {
+		switch {
+		case k.has("beside") && k.has("edge"):
+			k.report(k.at("beside"), `cannot stand beside "edge"`,
+				"a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one")
+		case k.has("beside"):
 			p.Pleatings = append(p.Pleatings, k.pleating())
-		} else {
+		default:
 			p.Pleats = append(p.Pleats, k.pleat())
 		}
 	}

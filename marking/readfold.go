@@ -71,6 +71,10 @@ func (t *fileTable) sample() *SampleSpec {
 }
 
 func (t *fileTable) pleating() PleatingSpec {
+	if t.has("toward") { // which is known, though not here
+		t.report(t.at("toward"), "belongs to a pleat in one edge", `which way a pleat across the piece is laid says press = "toward" or press = "away"`)
+		delete(t.values, "toward")
+	}
 	t.know("beside", "side", "kind", "depth", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step")
 	t.need("depth", `it is how far the fold of the pleat lies over: depth = "1"`)
 	t.need("first", `it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = "2"`)

@@ -123,6 +123,7 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 	const form = "\nhint: write sample = {tucks = 10, flat = \"6\", sewn = \"3 9/16\"}: how many were sewn, and how far apart two marks lay before and after"
 	const length = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	const together = "\nhint: pleats are pressed to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
+	const either = "\nhint: a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one"
 	tuck := func(s string) string {
 		return small + "[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n" + s
 	}
@@ -166,7 +167,9 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"pleats with spacing and gap", pleat("spacing = 4\ngap = 1"), "f.toml:8: piece.front.pleat.p.gap: cannot stand beside \"spacing\"\nhint: spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out"},
 		{"pleats below without length", pleat("below = \"all\""), "f.toml:7: piece.front.pleat.p.below: has no meaning without \"length\"" + together},
 		{"pleats of a length without below", pleat("length = 3"), "f.toml:7: piece.front.pleat.p.length: has no meaning without \"below\"" + together},
-		{"pleat across that names an edge", pleat("edge = \"all\""), "f.toml:7: piece.front.pleat.p.edge: this key is not known\nhint: known here are beside, side, kind, depth, count, first, spacing, gap, press, below, length, end, step"},
+		{"pleat across that names an edge", pleat("edge = \"all\""), "f.toml:4: piece.front.pleat.p.beside: cannot stand beside \"edge\"" + either},
+		{"pleat of both kinds", pleat("edge = \"all\"\nfrom = \"all\"\nat = 1\ntoward = \"all\""), "f.toml:4: piece.front.pleat.p.beside: cannot stand beside \"edge\"" + either},
+		{"pleat across laid toward an edge", pleat("toward = \"all\""), "f.toml:7: piece.front.pleat.p.toward: belongs to a pleat in one edge\nhint: which way a pleat across the piece is laid says press = \"toward\" or press = \"away\""},
 		{"pleat of no depth", strings.Replace(pleat(""), "depth = 1", "depth = 0", 1), "f.toml:5: piece.front.pleat.p.depth: must be more than 0, but is 0"},
 		{"no pleats", pleat("count = 0"), "f.toml:7: piece.front.pleat.p.count: must be from 1 to 500, but is 0"},
 

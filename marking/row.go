@@ -15,14 +15,15 @@ import (
 
 // row is folds made alike beside one line.
 type row struct {
-	of    string // what the folds are: "tuck" or "pleat"
-	key   string
-	place Place
-	count int // of tucks or pleats; a box pleat has two folds
-	base  base
-	folds []fold // from the base outward
-	ends  EndSpec
-	moved plane.Point // the step from the base as drawn to the base on the flat cloth
+	of       string // what the folds are: "tuck" or "pleat"
+	key      string
+	place    Place
+	count    int // of tucks or pleats; a box pleat has two folds
+	base     base
+	folds    []fold // from the base outward
+	ends     EndSpec
+	mirrored bool        // on the other half of a piece on the fold there is as much again
+	moved    plane.Point // the step from the base as drawn to the base on the flat cloth
 }
 
 // fold is one fold of a row.

@@ -22,7 +22,7 @@ func withSample(set, tucks, flat, sewn string) string {
 //	finished stitching, f - T/2 - kT  0.36875  0.48125  0.59375   (T = 0.2625)
 //
 // Three tucks take 0.7875 in, six of them 1.575 in; a block for a piece 12 in wide
-// is 13.575 in wide.
+// is 13.575 in wide, and torn 13 5/8 in.
 func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 3\nfirst = \"1/2\"\nspacing = \"3/8\"\n"
 	piece, _ := blockOf(t, bosom+withSample(set, "10", "10", "7 3/8")+"\n[block]\n")
@@ -34,10 +34,11 @@ func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 		assert.InDelta(t, want, tucks.Each[k].Seam/25.4, 1e-9, "finished stitching of tuck %d", k+1)
 	}
 	assert.InDelta(t, 1.575, piece.Block.TakeUp/25.4, 1e-9)
-	assert.InDelta(t, 13.575, piece.Block.Width/25.4, 1e-9)
-	assert.InDelta(t, 12, piece.Block.Top/25.4, 1e-9)
-	// The flat piece has that much more cloth for each half.
-	assert.InDelta(t, 6+0.7875, piece.flat.outline.Bounds().Width()/25.4, 1e-9)
+	assert.InDelta(t, 13.625, piece.Block.Width/25.4, 1e-9)
+	assert.InDelta(t, 12.05, piece.Block.Top/25.4, 1e-9)
+	// A flat piece has that much more cloth for each half.
+	flat := sketched(t, "0.375", bosom+withSample(set, "10", "10", "7 3/8"))
+	assert.InDelta(t, 6+0.7875, flat.flat.outline.Bounds().Width()/25.4, 1e-9)
 }
 
 // The lines are drawn where the file has them: w beside the fold, and as far apart

@@ -1,7 +1,11 @@
 package marking
 
 import (
+	"fmt"
+	"math"
+	"slices"
 	"strconv"
+	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -15,6 +19,7 @@ import (
 const (
 	sheetFoot   = 25.4 * 7 / 4    // below the end line, in mm: room for what is to be read there
 	sheetMargin = 25.4 / 2        // around the lines of a tuck sheet, in mm
+	sheetReach  = 25.4 * 8        // from a line to the torn side that is drawn with it, at most, in mm
 	rulerHeight = 25.4 * 5 / 4    // of a tuck ruler, in mm
 	stitchTick  = rulerHeight / 3 // of a stitching, on a ruler, in mm
 )
@@ -100,10 +105,7 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 	} else {
 		paper.from -= sheetMargin
 	}
-	wide := stretch{us.from - sheetMargin, us.to + sheetMargin}
-	if b.folding.onAxis {
-		wide.from = 0
-	}
+	wide, torn, side := b.besides(us)
 	m := Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Outline: b.rectangle(wide, paper)}
 	add := func(role Role, name string, path plane.Path) {
 		m.Marks = append(m.Marks, Mark{role, name, path})
@@ -116,8 +118,19 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 	if b.bottom() == below.from || b.bottom() == below.to {
 		add(BlockEdge, "bottom edge of the block", plane.Path{b.at(wide.from, b.bottom()), b.at(wide.to, b.bottom())})
 	}
+	if side {
+		add(BlockEdge, "side edge of the block", plane.Path{b.at(torn, paper.from), b.at(torn, paper.to)})
+	}
 	for _, line := range b.baseLines(p) {
 		add(Centre, line.name, plane.Path{b.at(line.u, paper.from), b.at(line.u, paper.to)})
+		if side {
+			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-torn))))
+		}
+	}
+	for _, cross := range p.crosses() {
+		if v := cross.Sub(b.folding.origin).Dot(b.folding.out.Left()); b.folding.onAxis && v > below.from && v < below.to {
+			m.Marks = append(m.Marks, crossAt(cross, b.folding.out)...)
+		}
 	}
 	for _, r := range b.folding.rows {
 		for _, f := range r.folds {
@@ -128,17 +141,21 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 				}
 				add(l.role, "", plane.Path{b.at(u, b.begin(r)), b.at(u, b.level(r, f))})
 			}
+			if r.of == "pleat" {
+				v := b.begin(r) + arrowDown*(b.level(r, f)-b.begin(r))
+				add(Arrow, "", plane.Path{b.at(b.flatU(r, f.at), v), b.at(b.flatU(r, f.near+f.far()-f.at), v)})
+			}
 		}
 		if end := r.endLine(); end != nil {
 			add(TuckEnd, "the "+r.key+" "+r.of+"s end here", end)
 		}
 	}
-	m.Notes = b.notes(pattern.Unit)
+	m.Notes = slices.Concat(b.notes(pattern.Unit), m.Notes)
 	for _, t := range p.Tucks {
-		m.Notes = append(m.Notes, t.describe(pattern.Unit.Names))
+		m.Notes = append(m.Notes, t.describe(pattern.Unit.Names)...)
 	}
 	for _, pleats := range p.Pleatings {
-		m.Notes = append(m.Notes, pleats.describe(pattern.Unit.Names))
+		m.Notes = append(m.Notes, pleats.describe(pattern.Unit.Names)...)
 	}
 	if b.Measure != nil {
 		m.Notes = append(m.Notes, b.measured(p, pattern.Unit)...)
@@ -147,6 +164,51 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 		return p.printed(m, b.folding.origin, b.folding.out)
 	}
 	return m
+}
+
+// besides returns how far a tuck sheet reaches to the sides of its lines. On the
+// fold it begins at the centre. Elsewhere it goes on to the nearer torn side of the
+// block, where that is near enough: torn is its u, side tells whether there is one.
+func (b *Block) besides(us stretch) (wide stretch, torn float64, side bool) {
+	wide = stretch{us.from - sheetMargin, us.to + sheetMargin}
+	if b.folding.onAxis {
+		wide.from = 0
+		return wide, 0, false
+	}
+	flat := func(u float64) float64 { return b.flat.U(b.flat.Flat(b.at(u, 0))) }
+	left, right := flat(b.us.from)-b.Sides, flat(b.us.to)+b.Sides
+	if us.from-left <= right-us.to {
+		torn, side = left, us.from-left <= sheetReach
+	} else {
+		torn, side = right, right-us.to <= sheetReach
+	}
+	if side {
+		wide = stretch{min(wide.from, torn), max(wide.to, torn)}
+	}
+	return wide, torn, side
+}
+
+// endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
+// in one number for each row, or in one for each of its folds.
+func (b *Block) endsBelow(unit Unit) []string {
+	var notes []string
+	for _, r := range b.folding.rows {
+		if !r.folds[0].end.given {
+			continue
+		}
+		var ends []string
+		for _, f := range r.folds {
+			if end := unit.Print(math.Abs(b.level(r, f) - b.begin(r))); len(ends) <= f.number {
+				ends = append(ends, end)
+			}
+		}
+		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s below the torn edge", r.key, r.of, all[0]))
+		} else {
+			notes = append(notes, fmt.Sprintf("the %s %ss end below the torn edge, from the first on: %s", r.key, r.of, strings.Join(ends, ", ")))
+		}
+	}
+	return notes
 }
 
 // baseLine is a line that tucks are measured from.
@@ -225,7 +287,7 @@ func (p *Piece) tuckRuler(pattern *Pattern) Marking {
 			}
 		}
 	}
-	m.Notes = []string{"a tick at every line: tick along the top edge and along the end line, and rule between"}
+	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, b.endsBelow(pattern.Unit)...)
 	if b.folding.onAxis {
 		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.foldEdge()].Key+"; turn it over for the other half")
 	}

@@ -38,64 +38,65 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 	leftHalf := swap(bosom, "1.5,10", "-1.5,10", "2.5,11", "-2.5,11", "2.5,12", "-2.5,12", "5,11.5", "-5,11.5", "6,0", "-6,0")
 	two := func(rest string) string { return tucked("cf", "1/8", 2, "3/8", rest) + "\n[block]\n" }
 	for _, c := range []struct {
-		name, text  string
-		folds       []string
-		stitching   []string
-		end         []string
-		extent      string
-		top, bottom bool // the torn edges are there
+		name, text string
+		folds      []string
+		stitching  []string
+		end        []string
+		extent     string
+		torn       string // the torn edges that are there
 	}{
 		{"level", bosom + two(below),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.625 0.625,12.5", "0.875,7.625 0.875,12.5"},
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", true, false},
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
 		{"stepped", bosom + two(below+"end = \"stepped\"\nstep = \"1/4\""),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.375 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.375 0.625,12.5", "0.875,7.375 0.875,12.5"},
-			[]string{"0.25,7.625 0.5,7.625 0.625,7.375 0.875,7.375"}, "0 to 1.375, 5.625 to 13", true, false},
+			[]string{"0.25,7.625 0.5,7.625 0.625,7.375 0.875,7.375"}, "0 to 1.375, 5.625 to 13", "top"},
 		{"follow, where the neck is level", bosom + two(below+"end = \"follow\""),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.625 0.625,12.5", "0.875,7.625 0.875,12.5"},
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", true, false},
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
 		{"edge to edge", bosom + two(""),
 			[]string{"0.375,-0.5 0.375,12.5", "0.75,-0.5 0.75,12.5"},
 			[]string{"0.25,-0.5 0.25,12.5", "0.5,-0.5 0.5,12.5", "0.625,-0.5 0.625,12.5", "0.875,-0.5 0.875,12.5"},
-			nil, "0 to 1.375, -0.5 to 13", true, true},
+			nil, "0 to 1.375, -0.5 to 13", "top bottom"},
 		{"near the bottom", bosom + two("below = \"neck\"\nlength = \"8 1/2\""),
 			[]string{"0.375,1.125 0.375,12.5", "0.75,1.125 0.75,12.5"},
 			[]string{"0.25,1.125 0.25,12.5", "0.5,1.125 0.5,12.5", "0.625,1.125 0.625,12.5", "0.875,1.125 0.875,12.5"},
-			[]string{"0.25,1.125 0.875,1.125"}, "0 to 1.375, -0.5 to 13", true, true},
+			[]string{"0.25,1.125 0.875,1.125"}, "0 to 1.375, -0.5 to 13", "top bottom"},
 		{"a tuck on the centre", bosom + tucked("cf", "1/8", 2, "0", below) + "\n[block]\n",
 			[]string{"0.375,7.625 0.375,12.5"},
 			[]string{"0.125,7.625 0.125,12.5", "0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5"},
-			[]string{"0,7.625 0.5,7.625"}, "0 to 1, 5.875 to 13", true, false},
+			[]string{"0,7.625 0.5,7.625"}, "0 to 1, 5.875 to 13", "top"},
 		{"drawn upside down", upsideDown + two(below),
 			[]string{"0.375,-12.5 0.375,-7.625", "0.75,-12.5 0.75,-7.625"},
 			[]string{"0.25,-12.5 0.25,-7.625", "0.5,-12.5 0.5,-7.625", "0.625,-12.5 0.625,-7.625", "0.875,-12.5 0.875,-7.625"},
-			[]string{"0.25,-7.625 0.875,-7.625"}, "0 to 1.375, -13 to -5.875", true, false},
+			[]string{"0.25,-7.625 0.875,-7.625"}, "0 to 1.375, -13 to -5.875", "top"},
 		{"the other half", leftHalf + two(below),
 			[]string{"-0.375,7.625 -0.375,12.5", "-0.75,7.625 -0.75,12.5"},
 			[]string{"-0.25,7.625 -0.25,12.5", "-0.5,7.625 -0.5,12.5", "-0.625,7.625 -0.625,12.5", "-0.875,7.625 -0.875,12.5"},
-			[]string{"-0.875,7.625 -0.25,7.625"}, "-1.375 to 0, 5.875 to 13", true, false},
+			[]string{"-0.875,7.625 -0.25,7.625"}, "-1.375 to 0, 5.875 to 13", "top"},
 		{"twin needle", bosom + tucked("cf", "1/8", 2, "3/8", "sewn = \"twin needle\"\n"+below) + "\n[block]\n",
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"}, nil,
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", true, false},
-		// The middle of a whole piece, with a tuck of 1/4 in to either side of it.
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
+		// The middle of a whole piece, with a tuck of 1/4 in to either side of it. The block
+		// is torn at 6 + 1/2 in to both sides; the left one is nearer to the lines.
 		{"to both sides of a line", bib + tucked("middle", "1/4", 1, "1", "side = \"right\"") + swap(tucked("middle", "1/4", 1, "2", "side = \"left\""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,-0.5 1,12.5", "-2,-0.5 -2,12.5"},
 			[]string{"0.75,-0.5 0.75,12.5", "1.25,-0.5 1.25,12.5", "-2.25,-0.5 -2.25,12.5", "-1.75,-0.5 -1.75,12.5"},
-			nil, "-2.75 to 1.75, -0.5 to 13", true, true},
+			nil, "-6.5 to 1.75, -0.5 to 13", "top bottom side"},
 		// One row hangs from the top, the other from the hem, whose stitch line lies at 3/8 in.
 		{"from the top and from the bottom", bib + tucked("middle", "1/4", 1, "1", "side = \"right\"\nbelow = \"top\"\nlength = 2") +
 			swap(tucked("middle", "1/4", 1, "2", "side = \"left\"\nbelow = \"hem\"\nlength = 2"), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,9.625 1,12.5", "-2,-0.5 -2,2.375"},
 			[]string{"0.75,9.625 0.75,12.5", "1.25,9.625 1.25,12.5", "-2.25,-0.5 -2.25,2.375", "-1.75,-0.5 -1.75,2.375"},
-			[]string{"0.75,9.625 1.25,9.625", "-2.25,2.375 -1.75,2.375"}, "-2.75 to 1.75, -0.5 to 13", true, true},
+			[]string{"0.75,9.625 1.25,9.625", "-2.25,2.375 -1.75,2.375"}, "-6.5 to 1.75, -0.5 to 13", "top bottom side"},
 		// A tuck in front of it moves the second line 1/2 in outward on the flat block.
 		{"beside a second line", bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + tucked("cf", "1/4", 1, "1", "") + swap(tucked("rule", "1/4", 1, "1", ""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,-0.5 1,12.5", "4.5,-0.5 4.5,12.5"},
 			[]string{"0.75,-0.5 0.75,12.5", "1.25,-0.5 1.25,12.5", "4.25,-0.5 4.25,12.5", "4.75,-0.5 4.75,12.5"},
-			nil, "0 to 5.25, -0.5 to 13", true, true},
+			nil, "0 to 5.25, -0.5 to 13", "top bottom"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
@@ -123,11 +124,8 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 				}
 			}
 			var want []string
-			if c.top {
-				want = append(want, "top edge of the block")
-			}
-			if c.bottom {
-				want = append(want, "bottom edge of the block")
+			for _, which := range strings.Fields(c.torn) {
+				want = append(want, which+" edge of the block")
 			}
 			assert.Equal(t, want, torn)
 			checkRuler(t, m, piece.tuckRuler(pattern))
@@ -154,8 +152,12 @@ func checkRuler(t *testing.T, sheet, ruler Marking) {
 		assert.Equal(t, places(sheet, role), places(ruler, role), "%s", role)
 	}
 	a, b := sheet.Outline.Bounds(), ruler.Outline.Bounds()
-	assert.InDelta(t, a.Min.X, b.Min.X, 1e-9, "sheet and ruler begin at one place")
-	assert.InDelta(t, a.Max.X, b.Max.X, 1e-9)
+	if slices.ContainsFunc(sheet.Marks, func(m Mark) bool { return m.Name == "side edge of the block" }) {
+		assert.True(t, a.Min.X < b.Min.X+1e-9 && b.Max.X < a.Max.X+1e-9, "the sheet goes on to the torn side, the ruler does not")
+	} else {
+		assert.InDelta(t, a.Min.X, b.Min.X, 1e-9, "sheet and ruler begin at one place")
+		assert.InDelta(t, a.Max.X, b.Max.X, 1e-9)
+	}
 	for _, one := range ruler.Marks {
 		box := one.Path.Bounds()
 		assert.True(t, box.Min.Y > b.Min.Y-1e-9 && box.Max.Y < b.Max.Y+1e-9, "ticks lie on the ruler")
@@ -205,7 +207,7 @@ func TestATuckSheetOfAWholePiece(t *testing.T) {
 
 // A ruler says which tuck is which, where its end lies, and what lies there.
 func TestWhatATuckRulerSays(t *testing.T) {
-	const tick = "a tick at every line: tick along the top edge and along the end line, and rule between"
+	const tick = "a tick at every line: tick along the torn edge and along the end line, and rule between"
 	names := func(m Marking) []string {
 		var all []string
 		for _, one := range m.Marks {
@@ -227,6 +229,9 @@ func TestWhatATuckRulerSays(t *testing.T) {
 		{"beside another line of a piece on the fold", bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + tucked("rule", "1/8", 3, "3/8", "") + "\n[block]\n",
 			[]string{"rule", "1", "2", "3"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
 		{"a whole piece", bib + tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
+		// Torn at 12 1/2 in, ending at 7 5/8 in.
+		{"ending on the piece", bosom + tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
+			[]string{tick, "the t tucks end 4 7/8 in below the torn edge", "its end lies on cf; turn it over for the other half"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
@@ -269,7 +274,7 @@ func TestNotesOfATuckSheet(t *testing.T) {
 	text := bosom + tucked("cf", "1/8", 6, "3/8", "press = \"toward\"") + "\n[block]\n"
 	piece, pattern := blockOf(t, text)
 	notes := piece.tuckSheet(pattern).Notes
-	require.Equal(t, append(piece.Block.notes(Inch), "t: 6 tucks, each 1/8 in wide, pressed toward cf"), notes)
+	require.Equal(t, append(piece.Block.notes(Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
 	piece, pattern = blockOf(t, text+"measured = 12\n")
 	assert.Equal(t, append(notes, piece.Block.measured(piece, Inch)...), piece.tuckSheet(pattern).Notes)
 }
@@ -279,6 +284,151 @@ func TestPleatsOnATuckSheet(t *testing.T) {
 	m := piece.tuckSheet(pattern)
 	assert.Equal(t, []string{"1,-0.5 1,12.5"}, drawnAs(m, PleatFold))
 	assert.Equal(t, []string{"2,-0.5 2,12.5"}, drawnAs(m, Placement))
+	// Six tenths of the way down from 12 1/2 in to -1/2 in, from the fold line to where
+	// it is laid.
+	var arrows []string
+	for _, one := range m.Marks {
+		if one.Role == Arrow {
+			arrows = append(arrows, inches(one.Path))
+		}
+	}
+	assert.Equal(t, []string{"1,4.7 2,4.7"}, arrows)
 	checkRuler(t, m, piece.tuckRuler(pattern))
 	assert.Contains(t, m.Notes, "all folds together take up 2 in")
+}
+
+// Which way each pleat is laid can be seen from its arrow.
+func TestArrowsOfATuckSheet(t *testing.T) {
+	for _, c := range []struct {
+		name, pleat string
+		want        []string
+	}{
+		// The strip lies from 1 to 2 in; pressed toward, its fold is the far side of it.
+		{"toward", "press = \"toward\"\nfirst = 2\n", []string{"2,4.7 1,4.7"}},
+		// Two strips of 1 in that meet at 3 in, both folds laid on that line.
+		{"inverted", "kind = \"inverted\"\nfirst = 3\n", []string{"2,4.7 3,4.7", "4,4.7 3,4.7"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\n"+c.pleat+"\n[block]\n")
+			var got []string
+			for _, one := range piece.tuckSheet(pattern).Marks {
+				if one.Role == Arrow {
+					got = append(got, inches(one.Path))
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// The centre has its crosses at the heights at which the cutting sheet has them, 1 in
+// from its ends: at 9 in and at 1 in, where the sheet reaches so far.
+func TestCrossesOfATuckSheet(t *testing.T) {
+	const below = "below = \"neck\"\nlength = "
+	high, low := []string{"-0.25,9 0.25,9", "0,8.75 0,9.25"}, []string{"-0.25,1 0.25,1", "0,0.75 0,1.25"}
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"the upper part of the block", bosom + tucked("cf", "1/8", 2, "3/8", below+"2"), high},
+		{"the whole length", bosom + tucked("cf", "1/8", 2, "3/8", ""), append(append([]string{}, high...), low...)},
+		{"printed whole", swap(bosom, "fold =", "print = \"whole\"\nfold =") + tucked("cf", "1/8", 2, "3/8", below+"2"), high},
+		{"not on the fold", bib + tucked("middle", "1/4", 1, "1", "side = \"right\""), nil},
+		{"tucks across the fold", bosom + tucked("hem", "1/2", 1, "3", ""), nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text+"\n[block]\n")
+			got := drawnAs(piece.tuckSheet(pattern), Cross)
+			assert.ElementsMatch(t, c.want, got)
+			if len(got) > 0 {
+				assert.Subset(t, drawnAs(piece.cuttingSheet(pattern), Cross), got, "they are laid on each other")
+			}
+		})
+	}
+}
+
+// A block that is not laid on the fold has no centre to begin at: the sheet goes on to
+// the nearer torn side, where that is no more than 8 in from the lines. One tuck of
+// 1/4 in to the right of the middle moves the right side 1/2 in outward; its lines
+// reach 1 1/4 in.
+func TestTheTornSideOfATuckSheet(t *testing.T) {
+	wide := func(half string) string { return swap(bib, "6,", half+",") }
+	right := tucked("middle", "1/4", 1, "1", "side = \"right\"")
+	for _, c := range []struct {
+		name, text string
+		side, note []string
+	}{
+		{"the right one", bib + right + "\n[block]\n", []string{"6.5,-0.5 6.5,13"}, []string{"middle lies 6 1/2 in from the torn side"}},
+		{"the left one", bib + swap(right, "right", "left") + "\n[block]\n", []string{"-6.5,-0.5 -6.5,13"}, []string{"middle lies 6 1/2 in from the torn side"}},
+		{"with spare cloth", bib + right + "\n[block]\nsides = \"3/4\"\n", []string{"7.25,-0.5 7.25,13"}, []string{"middle lies 7 1/4 in from the torn side"}},
+		// 8 11/16 + 1/2 - 1 1/4 = 7 15/16
+		{"just near enough", wide("8.6875") + right + "\n[block]\n", []string{"9.188,-0.5 9.188,13"}, []string{"middle lies 9 3/16 in from the torn side"}},
+		{"too far away", wide("8.8125") + right + "\n[block]\n", nil, nil},
+		{"on the fold", bosom + tucked("cf", "1/8", 2, "3/8", "") + "\n[block]\n", nil, nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text)
+			m := piece.tuckSheet(pattern)
+			var side, note []string
+			for _, one := range m.Marks {
+				if one.Name == "side edge of the block" {
+					assert.Equal(t, BlockEdge, one.Role)
+					side = append(side, inches(ordered(one.Path)))
+				}
+			}
+			for _, one := range m.Notes {
+				if strings.Contains(one, "torn side") {
+					note = append(note, one)
+				}
+			}
+			assert.Equal(t, c.side, side)
+			assert.Equal(t, c.note, note)
+		})
+	}
+}
+
+// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in.
+func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
+	const below = "below = \"neck\"\nlength = 2\n"
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"level", tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in below the torn edge"}},
+		{"stepped", tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
+			[]string{"the t tucks end below the torn edge, from the first on: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
+		{"follow, where the neck is level", tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in below the torn edge"}},
+		// The two folds of a box pleat end at one height, told once.
+		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in below the torn edge"}},
+		{"edge to edge", tucked("cf", "1/8", 2, "3/8", ""), nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, bosom+c.text+"\n[block]\n")
+			var got []string
+			for _, one := range piece.tuckRuler(pattern).Notes {
+				if strings.Contains(one, "below the torn edge") {
+					got = append(got, one)
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// On the fold a set is told as it is on the whole block.
+func TestHowManyTucksATuckSheetCounts(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"one on each side", bosom + tucked("cf", "1/8", 1, "3/8", ""), "t: 2 tucks, 1 on each side, each 1/8 in wide"},
+		{"seven on each side", bosom + tucked("cf", "1/8", 7, "3/8", ""), "t: 14 tucks, 7 on each side, each 1/8 in wide"},
+		{"one on the centre", bosom + tucked("cf", "1/8", 1, "0", ""), "t: 1 tuck, on the centre, 1/8 in wide"},
+		{"on the centre and on each side", bosom + tucked("cf", "1/8", 7, "0", ""), "t: 13 tucks, 1 on the centre and 6 on each side, each 1/8 in wide"},
+		{"not on the fold", bib + tucked("middle", "1/8", 7, "3/8", "side = \"right\""), "t: 7 tucks, each 1/8 in wide"},
+		{"across the fold", bosom + tucked("hem", "1/2", 2, "3", ""), "t: 2 tucks, each 1/2 in wide"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text+"press = \"away\"\n\n[block]\n")
+			notes := piece.tuckSheet(pattern).Notes
+			assert.Contains(t, notes, c.want)
+		})
+	}
 }

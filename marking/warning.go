@@ -50,10 +50,12 @@ func (p *Piece) remarks(unit Unit) []Remark {
 		w.gap(t)
 		w.tops(&t.row)
 		w.ends(t)
+		w.hem(t)
 		w.field(t)
 	}
 	for i := range p.Pleatings {
 		w.tops(&p.Pleatings[i].row)
+		w.creases(&p.Pleatings[i])
 	}
 	if p.Block != nil && p.Block.Measure != nil {
 		w.say(p.Block.Measure.place, "%s", strings.Join(p.Block.measured(p, unit), "; "))
@@ -93,31 +95,42 @@ func (w *warnings) gap(t *Tuck) {
 	}
 }
 
-// top is the number of the edge at which a fold begins, -1 where it begins at none.
+// top is the number of the edge at whose stitch line a fold begins when the piece is
+// sewn, -1 where it begins at none. What lies beyond is seam allowance.
 func (w *warnings) top(r *row, f fold) int {
-	chords := r.base.chords(plane.NewTree(w.piece.flat.outline), f.at)
-	low := r.base.along.Y < 0 || r.base.along.Y == 0 && r.base.along.X > 0 // the top lies at less v
+	b, u := w.drawn(r), f.at
+	if w.piece.Finished {
+		u = f.seam
+	}
+	chords := b.chords(w.piece.tree, u)
+	low := b.along.Y < 0 || b.along.Y == 0 && b.along.X > 0 // the top lies at less v
 	if f.end.given {
-		chords, _ = f.end.upTo(chords)
-		low = f.end.down > 0
+		end := f.end
+		end.v = end.begin + end.down*end.length // as drawn
+		chords, _ = end.upTo(chords)
+		low = end.down > 0
 	}
 	if len(chords) == 0 {
 		return -1
 	}
-	v := chords[len(chords)-1].to
+	from, to := chords[len(chords)-1].from, chords[len(chords)-1].to
 	if low {
-		v = chords[0].from
+		from, to = chords[0].to, chords[0].from
 	}
-	return w.piece.flat.edgeAt(r.base.at(f.at, v))
-}
-
-// edgeAt returns the edge of the outline nearest to a place.
-func (l *layout) edgeAt(q plane.Point) int {
-	best, edge := math.Inf(1), -1
-	for i := range l.edges {
-		_, _, away := plane.Path{l.outline[i], l.outline[i+1]}.Nearest(q)
-		if away < best {
-			best, edge = away, l.edges[i]
+	if !f.end.given {
+		from = (from + to) / 2
+	}
+	up := plane.Path{b.at(u, from), b.at(u, to)}
+	rising := up.StartDirection()
+	nearest, edge := math.Inf(1), -1
+	for i, e := range w.piece.Edges {
+		for _, c := range plane.Crossings(plane.NewTree(up), plane.NewTree(e.Sewn)) {
+			// The garment lies to the left of every seam: from below a hem
+			// the fold comes into it first.
+			_, along := e.Sewn.At(c.B)
+			if c.A < nearest && along.Cross(rising) < 0 {
+				nearest, edge = c.A, i
+			}
 		}
 	}
 	return edge
@@ -159,7 +172,11 @@ func (w *warnings) tops(r *row) {
 			verb = "run"
 		}
 		first := r.folds[slices.IndexFunc(r.folds, func(f fold) bool { return f.number == numbers[0] })]
-		w.say(r.place, "%s of %d %s into %q instead of %q: finished, %s lies %s from %q",
+		instead := "instead of"
+		if !r.ends.Below.Given() {
+			instead = "where the first runs into"
+		}
+		w.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
 			which, r.count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.Print(first.seam), r.base.name)
 	}
 }
@@ -230,6 +247,43 @@ func (w *warnings) ends(t *Tuck) {
 			w.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
 				w.unit.Print(nearest), p.Key, w.unit.Print(clearOfPleat))
 		}
+	}
+}
+
+// hem warns of tucks that lie in a hem, or end in one.
+func (w *warnings) hem(t *Tuck) {
+	r := &t.row
+	if i := r.base.edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
+		if e, near := w.piece.Edges[i], t.First-t.Width; near < e.Allowance-samePoint {
+			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
+				w.unit.Print(near), w.unit.Print(e.Allowance))
+		}
+	}
+	for _, e := range w.piece.Edges {
+		if e.Hem == 0 || e.Key == r.ends.Below.Value {
+			continue
+		}
+		b, edge := w.drawn(r), plane.NewTree(e.Path)
+		for _, f := range r.folds {
+			if !f.end.given {
+				continue
+			}
+			u := f.at
+			if w.piece.Finished {
+				u = f.seam
+			}
+			if away := edge.Distance(b.at(u, f.end.begin+f.end.down*f.end.length), e.Allowance); away < e.Allowance-samePoint {
+				w.say(r.ends.place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.Print(away), e.Key)
+				break
+			}
+		}
+	}
+}
+
+// creases warns of pleats so close that their folds all lie on one line.
+func (w *warnings) creases(p *Pleating) {
+	if covered := 2 * p.Depth; p.Kind == "knife" && p.Count > 1 && p.Space < covered+leastCover {
+		w.say(p.row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
 

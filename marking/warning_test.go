@@ -69,6 +69,7 @@ func TestNoWarning(t *testing.T) {
 
 func TestWarnings(t *testing.T) {
 	flat := []string{"3,", "5.5,", "6,", "8.5,", "8,", "10.5,"} // with room for 2 1/2 in
+	const hem, hemmed = "hem: 8,0 0,0", "hem: 8,0 0,0 | hem = 1; turn = 0.25"
 	type change = []string
 	for _, c := range []struct {
 		name  string
@@ -77,23 +78,27 @@ func TestWarnings(t *testing.T) {
 		set   change
 		want  []string
 	}{
-		// Six tucks of 1/4 in: the stitching of the sixth lies at 2 3/4 in and its
-		// fold over it, at 3 in and more.
-		{"the last in the neck, finished", "finished", nil, change{"COUNT", "6", "FIRST", "7/16"}, nil},
-		{"the last in the shoulder, finished", "finished", nil, change{"COUNT", "6", "FIRST", "9/16"},
-			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 2 13/16 in from "cf"`}},
-		{"three in the shoulder, finished", "finished", nil, change{"COUNT", "8", "FIRST", "9/16"},
-			change{`25: piece.front.tuck.t: tucks 6 to 8 of 8 run into "shoulder" instead of "neck": finished, the first stitching lies 2 13/16 in from "cf"`}},
+		// The stitch lines of neck and shoulder meet at 3 3/8 in, and those of shoulder
+		// and armhole at 5 5/8 in. The sixth tuck is stitched 2 1/2 in beyond the first.
+		{"the last in the neck, finished", "finished", nil, change{"COUNT", "6", "FIRST", "1 1/16"}, nil},
+		{"the last beyond the cut corner, not the sewn one", "finished", nil, change{"COUNT", "6", "FIRST", "15/16"}, nil},
+		{"the last in the shoulder, finished", "finished", nil, change{"COUNT", "6", "FIRST", "1 3/16"},
+			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 3 7/16 in from "cf"`}},
+		{"three in the shoulder, finished", "finished", nil, change{"COUNT", "8", "FIRST", "1 3/16"},
+			change{`25: piece.front.tuck.t: tucks 6 to 8 of 8 run into "shoulder" instead of "neck": finished, the first stitching lies 3 7/16 in from "cf"`}},
+		// 5/16, 13/16, ...: the seventh at 3 5/16, the eleventh at 5 5/16 in
 		{"in the shoulder and in the armhole, finished", "finished", nil, change{"COUNT", "13", "FIRST", "9/16", "length = 2", "length = 3"},
 			change{
-				`25: piece.front.tuck.t: tucks 6 to 11 of 13 run into "shoulder" instead of "neck": finished, the first stitching lies 2 13/16 in from "cf"`,
+				`25: piece.front.tuck.t: tucks 8 to 11 of 13 run into "shoulder" instead of "neck": finished, the first stitching lies 3 13/16 in from "cf"`,
 				`25: piece.front.tuck.t: tucks 12 to 13 of 13 run into "armhole" instead of "neck": finished, the first stitching lies 5 13/16 in from "cf"`}},
-		// Flat, the sixth has its fold at 5 1/2 in: where the neck ends, or beyond.
-		{"the last in the neck, flat", "flat", flat, change{"COUNT", "6", "FIRST", "7/16"}, nil},
-		{"the last in the shoulder, flat", "flat", flat, change{"COUNT", "6", "FIRST", "9/16"},
-			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 2 13/16 in from "cf"`}},
-		{"from edge to edge, by the first", "finished", nil, change{"COUNT", "6", "FIRST", "9/16", "below = \"neck\"\nlength = 2", ""},
-			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 2 13/16 in from "cf"`}},
+		// Flat, the stitch lines meet at 5 7/8 in, and the sixth has its fold 5 in beyond
+		// the first.
+		{"the last in the neck, flat", "flat", flat, change{"COUNT", "6", "FIRST", "13/16"}, nil},
+		{"the last in the shoulder, flat", "flat", flat, change{"COUNT", "6", "FIRST", "15/16"},
+			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 3 3/16 in from "cf"`}},
+		{"from edge to edge, all as the first", "finished", nil, change{"COUNT", "6", "FIRST", "1 1/16", "below = \"neck\"\nlength = 2", ""}, nil},
+		{"from edge to edge, by the first", "finished", nil, change{"COUNT", "6", "FIRST", "1 3/16", "below = \"neck\"\nlength = 2", ""},
+			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" where the first runs into "neck": finished, its stitching lies 3 7/16 in from "cf"`}},
 		{"across the piece, from edge to edge", "finished", nil, change{"\"cf\"\nwidth", "\"hem\"\nwidth", "COUNT", "9", "FIRST", "1", "below = \"neck\"\nlength = 2", ""}, nil},
 
 		{"a gap just below nought, finished", "finished", nil, change{"COUNT", "7", "SPACING", "0.741"}, nil},
@@ -125,6 +130,19 @@ func TestWarnings(t *testing.T) {
 			change{`25: piece.front.tuck.t: stitching lines of neighbouring tucks lie 3/64 in apart, finer than a marking pen draws; mark the fold lines only`,
 				`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 13/64 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
 
+		// Hem and turn take 1 1/4 in of the cloth. The neck's stitch line is at 9 5/8 in.
+		{"the last of the cloth above the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 3/4\""}, nil},
+		{"a tuck in the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 11/16\""},
+			change{`35: piece.front.tuck.growth: the first tuck lies in the hem: its stitching comes within 1 3/16 in of the cut edge, and hem and turn take 1 1/4 in`}},
+		{"a tuck in a hem, flat", "flat", append(change{hem, "hem: 10.5,0 0,0 | hem = 1; turn = 0.25"}, flat...), change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 11/16\""},
+			change{`35: piece.front.tuck.growth: the first tuck lies in the hem: its stitching comes within 1 3/16 in of the cut edge, and hem and turn take 1 1/4 in`}},
+		{"the first tuck beside an edge without a hem", "finished", nil, change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 11/16\""}, nil},
+		{"tucks that end where the hem begins", "finished", change{hem, hemmed}, change{"length = 2", "length = \"8 3/8\""}, nil},
+		{"tucks that end in the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = \"8 7/16\""},
+			change{`34: piece.front.tuck.t.length: tuck 1 of 5 ends in the hem, 1 3/16 in from the cut edge of "hem"`}},
+		{"the last ends in the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = \"7 15/16\"\nend = \"stepped\"\nstep = \"1/8\""},
+			change{`36: piece.front.tuck.t.step: tuck 5 of 5 ends in the hem, 1 3/16 in from the cut edge of "hem"`}},
+
 		// 9 5/8 in is the neck's stitch line: a tuck of 1/2 in, each 1/8 in shorter.
 		{"the last ends at the stitch line", "finished", nil, change{"length = 2", "length = \"1/2\"\nend = \"stepped\"\nstep = \"-1/8\""}, nil},
 		// Growth tucks move everything above them on the flat cloth, the neck as well.
@@ -143,6 +161,25 @@ func TestWarnings(t *testing.T) {
 				}
 			}
 			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// Knife pleats 1/2 in deep take up 1 in each; set 1 in apart, nothing shows between
+// them, and laid, every fold lies on the one before.
+func TestPleatsThatLieOnEachOther(t *testing.T) {
+	for _, c := range []struct {
+		name, pleat string
+		want        []string
+	}{
+		{"on one line", "count = 3\nspacing = 1", []string{"22: piece.front.pleat.p: the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows 1/2 in of cloth"}},
+		{"a little apart", "count = 3\nspacing = \"1 1/32\"", nil},
+		{"with a gap of nought", "count = 2\ngap = 0", nil},
+		{"a single one", "count = 1", nil},
+		{"box pleats", "kind = \"box\"\ncount = 2\ngap = 0", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Equal(t, c.want, warningsOf(t, "allowance = 0.375\n"+sketch(swap(bosom, "XX", "XX")+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 2\n"+c.pleat+"\n")))
 		})
 	}
 }
