@@ -1,0 +1,130 @@
+package marking
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestReadRefusesLargeFiles(t *testing.T) {
+	tests := []struct {
+		name string
+		size int
+		want string
+	}{
+		{"fifty megabytes", 50 << 20, "f.toml: the file is 50 MB; a pattern is at most 10 MB\nhint: is this the file you meant?"},
+		{"a byte too large", MaxFileSize + 1, "f.toml: the file is 10.1 MB; a pattern is at most 10 MB\nhint: is this the file you meant?"},
+		{"as large as allowed", MaxFileSize, "f.toml: the file is empty\nhint: " + emptyHint},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			_, err := Read("f.toml", []byte(strings.Repeat("\n", tt.size)), hasLetter)
+			require.Error(t, err)
+			assert.Equal(t, tt.want, err.Error())
+		})
+	}
+}
+
+// edgeOf writes a piece with one edge of n points, each on a line of its own.
+func edgeOf(n int) []byte {
+	var b strings.Builder
+	b.WriteString("[piece.front.edge.all]\npoints = [\n")
+	for i := range n {
+		fmt.Fprintf(&b, "  [%d.%d, \"%d 1/8\"],\n", i%200, i%10, i%300)
+	}
+	b.WriteString("]\n")
+	return []byte(b.String())
+}
+
+func TestReadIsQuick(t *testing.T) {
+	const points = 100_000
+	data := edgeOf(points)
+	start := time.Now()
+	spec, err := Read("f.toml", data, hasLetter)
+	took := time.Since(start)
+	require.NoError(t, err)
+	all := spec.Pieces[0].Edges[0].Points
+	require.Len(t, all.List, points)
+	assert.Equal(t, 3, all.Lines[0])
+	assert.Equal(t, points+2, all.Lines[points-1])
+	// Many times what it takes, so that a busy machine does not matter; what
+	// takes time with the square of the points takes minutes.
+	assert.Less(t, took, 5*time.Second)
+}
+
+func BenchmarkRead(b *testing.B) {
+	data := edgeOf(100_000)
+	b.SetBytes(int64(len(data)))
+	for b.Loop() {
+		if _, err := Read("f.toml", data, hasLetter); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func FuzzRead(f *testing.F) {
+	for _, s := range []string{
+		whole, small, "", "\ufeff", "a = 3/8", "a = [1,5", "title = “x”", "a = \"\"\"", "[[piece]]\n[piece.front]", "[piece.front]\n[piece.front]",
+		"a = {b = {c = [1, {d = 2}]}}", "\xff\xfet\x00", "a = 1_000.5e3", "[piece]\nfront = {edge = {all = {points = [[0,0],[1,1]]}}}",
+		"piece.front.edge.all.points = [[0, 0], [1, 1]]", "a = 0x", "a = \"\\", "x = 1979-05-27T07:32:00Z", "a = '''\\'''", "= 1", "[", "[]", "a.b",
+	} {
+		f.Add([]byte(s))
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		spec, err := Read("f.toml", data, hasLetter)
+		if err == nil {
+			checkSpec(t, spec)
+			return
+		}
+		require.Nil(t, spec)
+		require.IsType(t, &Problems{}, err)
+		var problems *Problems
+		require.ErrorAs(t, err, &problems)
+		lines := 1 + strings.Count(string(data), "\n")
+		last := 0
+		for i, p := range problems.List {
+			require.NotEmpty(t, p.Cause)
+			require.LessOrEqual(t, p.Line, lines)
+			require.NotContains(t, p.Cause, "\n")
+			require.NotContains(t, p.Hint, "\n")
+			require.NotContains(t, p.Path, "\n")
+			require.NotContains(t, p.Cause, "cannot be understood", "the library has panicked")
+			if i < maxProblems {
+				require.GreaterOrEqual(t, p.Line, last, "problems stand in the order of their lines")
+			}
+			last = p.Line
+		}
+	})
+}
+
+// checkSpec checks what every Spec keeps to.
+func checkSpec(t *testing.T, spec *Spec) {
+	require.NotEmpty(t, spec.Pieces)
+	for _, p := range spec.Pieces {
+		require.NotEmpty(t, p.Key)
+		require.NotEmpty(t, p.Edges)
+		require.Positive(t, p.Place.Line)
+		for _, e := range p.Edges {
+			require.True(t, e.Points.Given())
+			require.GreaterOrEqual(t, len(e.Points.List), 2)
+			require.Len(t, e.Points.Lines, len(e.Points.List))
+			for i, q := range e.Points.List {
+				require.LessOrEqual(t, q.X*q.X+q.Y*q.Y, 2*maxLength*float64(maxLength))
+				require.Positive(t, e.Points.Lines[i])
+			}
+			require.False(t, e.Hem.Given() && (e.Allowance.Given() || e.Hem.MM <= 0))
+		}
+		for _, k := range p.Tucks {
+			require.True(t, k.Beside.Given() && k.Width.MM > 0 && k.Count.N > 0 && k.First.MM >= 0)
+			require.False(t, k.Spacing.Given() && k.Gap.Given())
+			require.Equal(t, k.End.Below.Given(), k.End.Length.Given())
+		}
+		for _, l := range p.Lines {
+			require.NotEqual(t, l.Points.Given(), l.Along.Given() && l.Distance.MM > 0)
+		}
+	}
+}
