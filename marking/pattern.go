@@ -70,8 +70,9 @@ type Edge struct {
 	TurnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
-	// Folded is the length of Sewn when tucks, and pleats across the piece,
-	// are in; that of Sewn where there are none.
+	// Folded is how long Sewn is when tucks, and pleats across the piece, are
+	// in; the length of Sewn where there are none. Below its end line a fold takes
+	// up nothing: there a piece drawn finished is longer than it is drawn.
 	Folded float64
 
 	place Place
