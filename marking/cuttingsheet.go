@@ -48,18 +48,22 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 		drawn := r.base
 		drawn.origin = drawn.origin.Sub(r.moved)
 		for k, f := range r.folds {
+			seam, lap := b.sewn(r, f), f.reach()
+			if b.folding.onAxis && f.about() {
+				lap = stretch{0, f.width} // whichever way it lies, half of it is here
+			}
+			if f.end.given {
+				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+lap.from+lap.to-2*f.seam, f.end.v)})
+			}
 			if b.folding.onAxis && f.about() {
 				continue // its stitching is the centre line
 			}
 			if k > 0 && math.Abs(f.seam-r.folds[k-1].seam) < samePoint {
 				continue // the folds of an inverted pleat meet on one line
 			}
-			seam := b.sewn(r, f)
 			stretches := drawn.chords(p.tree, seam)
 			if f.end.given {
 				stretches, _ = f.end.upTo(stretches)
-				lap := f.reach()
-				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+lap.from+lap.to-2*f.seam, f.end.v)})
 			}
 			role := TuckStitch
 			if r.of != "tuck" {
@@ -99,7 +103,8 @@ func (b *Block) sewn(r *row, f fold) float64 {
 		return f.seam
 	}
 	share := (b.Width - b.Measure.Top) / b.TakeUp
-	taken := f.near - f.seam // by the folds before it
+	// By the folds before it: beside its base, and between that and the origin.
+	taken := f.near - f.seam + b.folding.side(r)*r.moved.Dot(b.folding.out)
 	if r.of == "tuck" {
 		taken += f.width // its fold line stays where it was drawn
 	}

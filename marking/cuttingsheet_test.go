@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -237,4 +238,26 @@ func TestSheetsOfAPieceWithABlock(t *testing.T) {
 		names = append(names, m.Name)
 	}
 	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)
+}
+
+// Two rows of one 1/4 in tuck on each side, one beside the centre and one beside a line
+// 3 in from it. Torn 12 + 4 x 1/2 = 14 in wide and measured 12 1/2, the four took 1 1/2 in,
+// 3/8 each: the flat fold of the second lies at 3 + 1/2 + 1 = 4 1/2 in, less 3/16 for its
+// own half and 3/8 for the first tuck that is 3 15/16 in.
+func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
+	piece, pattern := blockOf(t, bosom+"[line.rule]\nalong = \"cf\"\ndistance = 3\n"+
+		tucked("cf", "1/4", 1, "1", "")+strings.Replace(tucked("rule", "1/4", 1, "1", ""), "[tuck.t]", "[tuck.u]", 1)+
+		"\n[block]\nmeasured = \"12 1/2\"\n")
+	var at []string
+	for _, line := range drawnAs(piece.cuttingSheet(pattern), TuckStitch) {
+		x, _, _ := strings.Cut(line, ",")
+		at = append(at, x)
+	}
+	// 13/16 and 3 15/16 in end in half a thousandth, which may be written either way.
+	require.Len(t, at, 2)
+	for i, want := range []float64{13. / 16, 3 + 15./16} {
+		got, err := strconv.ParseFloat(at[i], 64)
+		require.NoError(t, err)
+		assert.InDelta(t, want, got, 0.00051, "stitching %d", i+1)
+	}
 }

@@ -203,9 +203,9 @@ func (b *Block) endsBelow(unit Unit) []string {
 			}
 		}
 		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
-			notes = append(notes, fmt.Sprintf("the %s %ss end %s below the torn edge", r.key, r.of, all[0]))
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.key, r.of, all[0]))
 		} else {
-			notes = append(notes, fmt.Sprintf("the %s %ss end below the torn edge, from the first on: %s", r.key, r.of, strings.Join(ends, ", ")))
+			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.key, r.of, strings.Join(ends, ", ")))
 		}
 	}
 	return notes

@@ -231,7 +231,7 @@ func TestWhatATuckRulerSays(t *testing.T) {
 		{"a whole piece", bib + tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
 		// Torn at 12 1/2 in, ending at 7 5/8 in.
 		{"ending on the piece", bosom + tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
-			[]string{tick, "the t tucks end 4 7/8 in below the torn edge", "its end lies on cf; turn it over for the other half"}},
+			[]string{tick, "the t tucks end 4 7/8 in from the torn edge", "its end lies on cf; turn it over for the other half"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
@@ -394,19 +394,19 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 		name, text string
 		want       []string
 	}{
-		{"level", tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in below the torn edge"}},
+		{"level", tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in from the torn edge"}},
 		{"stepped", tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
-			[]string{"the t tucks end below the torn edge, from the first on: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
-		{"follow, where the neck is level", tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in below the torn edge"}},
+			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
+		{"follow, where the neck is level", tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in from the torn edge"}},
 		// The two folds of a box pleat end at one height, told once.
-		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in below the torn edge"}},
+		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in from the torn edge"}},
 		{"edge to edge", tucked("cf", "1/8", 2, "3/8", ""), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, bosom+c.text+"\n[block]\n")
 			var got []string
 			for _, one := range piece.tuckRuler(pattern).Notes {
-				if strings.Contains(one, "below the torn edge") {
+				if strings.Contains(one, "from the torn edge") {
 					got = append(got, one)
 				}
 			}

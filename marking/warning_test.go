@@ -179,7 +179,7 @@ func TestPleatsThatLieOnEachOther(t *testing.T) {
 		{"box pleats", "kind = \"box\"\ncount = 2\ngap = 0", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.want, warningsOf(t, "allowance = 0.375\n"+sketch(swap(bosom, "XX", "XX")+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 2\n"+c.pleat+"\n")))
+			assert.Equal(t, c.want, warningsOf(t, "allowance = 0.375\n"+sketch(bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 2\n"+c.pleat+"\n")))
 		})
 	}
 }
