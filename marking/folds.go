@@ -39,11 +39,11 @@ func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *fin
 	}
 	for i := range piece.Tucks {
 		piece.Tucks[i].keepLines()
-		piece.Tucks[i].End = piece.Tucks[i].row.endLine()
+		piece.Tucks[i].End = piece.Tucks[i].row.endPath
 	}
 	for i := range piece.Pleatings {
 		piece.Pleatings[i].keepLines()
-		piece.Pleatings[i].End = piece.Pleatings[i].row.endLine()
+		piece.Pleatings[i].End = piece.Pleatings[i].row.endPath
 	}
 }
 
@@ -95,6 +95,7 @@ func foldPiece(piece *Piece, all []*folding, found *findings) bool {
 			r.findSeams()
 			at := func(one fold) float64 { return one.at }
 			ok = findEnds(piece, r, at, found) && layRow(r, outline, found) && ok
+			r.endPath = r.endLine()
 		}
 	}
 	if !ok {
@@ -107,7 +108,9 @@ func foldPiece(piece *Piece, all []*folding, found *findings) bool {
 			f = f.carriedOn(earlier)
 		}
 		one, whole := f.flat()
-		folded = folded && whole
+		if folded = folded && whole; !folded {
+			break // it has no one finished shape
+		}
 		foldings = append(foldings, one)
 	}
 	if folded && len(foldings) > 0 {
@@ -198,6 +201,7 @@ func unfoldPiece(piece *Piece, all []*folding, block bool, found *findings) ([]*
 		}
 		for _, r := range f.rows {
 			r.base.origin = r.base.origin.Add(r.moved)
+			r.endPath = r.endLine()
 			if !block && !layRow(r, plane.NewTree(now.outline), found) {
 				return nil, false
 			}
@@ -324,6 +328,12 @@ func (f *folding) unfoldLines(earlier *folding, folding *plane.Folding) {
 				}
 				line.paths = paths
 			}
+		}
+		if r.endPath == nil {
+			continue
+		}
+		if parts := earlier.carry(folding, r.endPath); len(parts) > 0 {
+			r.endPath = parts[0]
 		}
 	}
 }

@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/plane"
 )
 
 // level is a piece drawn finished, 10 in square, with a line down its middle.
@@ -323,4 +325,62 @@ hint: give first 0 to have it on the line, or at least half of what it takes up`
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})
 	}
+}
+
+// Tucks one above the other share what lies between them with nothing that has one
+// finished place; rows across them are laid all the same.
+func TestTucksOneAboveTheOther(t *testing.T) {
+	piece := sketched(t, "0", "c: 0,0 0,12\nneck: 0,12 8,12\nside: 8,12 8,0\nhem: 8,0 0,0\n---\n"+`
+[tuck.up]
+beside = "c"
+width = "1/4"
+count = 1
+first = 1
+below = "neck"
+length = 2
+
+[tuck.low]
+beside = "c"
+width = "1/4"
+count = 1
+first = "1 1/8"
+below = "hem"
+length = 2
+
+[tuck.grow]
+beside = "hem"
+width = "1/4"
+count = 1
+first = 5
+`)
+	require.Len(t, piece.Tucks, 3)
+	assert.NotEmpty(t, piece.Tucks[2].Each[0].Fold, "the growth tuck is laid")
+}
+
+// Of two rows square to each other the later one's end line is carried with its folds:
+// it ends where they do.
+func TestEndLineOfALaterRow(t *testing.T) {
+	piece := sketched(t, "0", "drawn = \"finished\"\nc: 0,0 0,12\nneck: 0,12 8,12\nside: 8,12 8,0\nhem: 8,0 0,0\n---\n"+`
+[tuck.v]
+beside = "c"
+width = "1/4"
+count = 4
+first = 1
+
+[tuck.h]
+beside = "hem"
+width = "1/4"
+count = 2
+first = 4
+below = "side"
+length = 2
+`)
+	h := piece.Tucks[1]
+	require.NotNil(t, h.End)
+	for k, one := range h.Each {
+		require.Len(t, one.Fold, 1)
+		assert.Less(t, plane.NewTree(h.End).Distance(one.Fold[0][0], 99)*plane.NewTree(h.End).Distance(one.Fold[0][1], 99), 1e-6, "an end of tuck %d lies on the end line", k+1)
+	}
+	// 8 in and four take-ups of 1/2 in, less 2 in below the side.
+	assert.InDelta(t, 8, h.End[0].X/25.4, 1e-6)
 }

@@ -22,6 +22,7 @@ type row struct {
 	base     base
 	folds    []fold // from the base outward
 	ends     EndSpec
+	endPath  plane.Path  // the line along which it ends, on the flat cloth; nil from edge to edge
 	mirrored bool        // on the other half of a piece on the fold there is as much again
 	moved    plane.Point // the step from the base as drawn to the base on the flat cloth
 }
