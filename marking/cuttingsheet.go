@@ -32,7 +32,7 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 			continue
 		}
 		name := e.Key
-		if b.folding.onAxis && slices.ContainsFunc(b.folding.rows, func(r *row) bool { return r.folds[0].about() }) {
+		if b.onCentre() {
 			name += ", and the stitching of tuck 1"
 		}
 		add(Centre, name, e.Path)
@@ -45,17 +45,17 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 		}
 	}
 	for _, r := range b.folding.rows {
-		drawn := r.base
-		drawn.origin = drawn.origin.Sub(r.moved)
+		drawn := p.drawnBase(r)
 		for k, f := range r.folds {
-			seam, lap := b.sewn(r, f), f.reach()
-			if b.folding.onAxis && f.about() {
-				lap = stretch{0, f.width} // whichever way it lies, half of it is here
+			seam, crease := b.sewn(r, f), f.width
+			onCentre := b.folding.onAxis && f.about()
+			if f.toward && !onCentre { // of one on the centre, half is here either way
+				crease = -crease
 			}
 			if f.end.given {
-				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+lap.from+lap.to-2*f.seam, f.end.v)})
+				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+crease, f.end.v)})
 			}
-			if b.folding.onAxis && f.about() {
+			if onCentre {
 				continue // its stitching is the centre line
 			}
 			if k > 0 && math.Abs(f.seam-r.folds[k-1].seam) < samePoint {
@@ -90,7 +90,7 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 	}
 	if axis := p.foldEdge(); axis >= 0 {
 		e := p.Edges[axis].Path
-		return p.printed(m, e[0], e[len(e)-1].Sub(e[0]).Unit().Left())
+		return p.printed(m, e[0], inward(e))
 	}
 	return m
 }

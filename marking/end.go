@@ -43,6 +43,13 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	if dir.Left().Dot(r.base.along) < 0 {
 		end.down = -1
 	}
+	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
+	reach := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
+	if r.ends.End.Value == "follow" {
+		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
+			follow = plane.NewTree(line.Path)
+		}
+	}
 	for k := range r.folds {
 		f := &r.folds[k]
 		f.end = end
@@ -50,7 +57,7 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 		case "stepped":
 			f.end.length += float64(f.number) * r.ends.Step.MM
 		case "follow":
-			length, ok := following(piece, r, e, end, drawn(*f))
+			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
 				found.add(r.ends.End.Place, `have them end level: end = "level"`,
 					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
@@ -64,19 +71,16 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	return true
 }
 
-// following returns how far below the begin of the row a fold at u ends that
-// keeps the row's length from the stitch line of an edge.
-func following(piece *Piece, r *row, e Edge, end tuckEnd, u float64) (float64, bool) {
-	bounds := piece.tree.Bounds()
-	reach := bounds.Width() + bounds.Height()
-	line, ok := plane.Offset(e.Line, end.length, reach)
-	if !ok {
+// following returns how far below the begin of the row a fold at u ends that ends
+// on a line. Nothing of the piece lies farther than reach from the begin.
+func following(r *row, line *plane.Tree, end tuckEnd, u, reach float64) (float64, bool) {
+	if line == nil {
 		return 0, false
 	}
 	// The lowest place above which no cloth is farther from the edge.
 	fold := plane.NewTree(plane.Path{r.base.at(u, end.begin-reach), r.base.at(u, end.begin+reach)})
 	length, met := math.Inf(-1), false
-	for _, c := range plane.Crossings(plane.NewTree(line.Path), fold) {
+	for _, c := range plane.Crossings(line, fold) {
 		length, met = math.Max(length, end.down*(r.base.v(c.At)-end.begin)), true
 	}
 	return length, met

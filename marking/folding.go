@@ -44,8 +44,7 @@ func foldings(piece *Piece, rows []*row) []*folding {
 		f := &folding{rows: []*row{r}, origin: r.base.origin, out: r.base.out}
 		if axis := piece.foldEdge(); axis >= 0 {
 			e := piece.Edges[axis].Path
-			// The piece lies to the left of its edges.
-			if in := e[len(e)-1].Sub(e[0]).Unit().Left(); math.Abs(in.Cross(f.out))*extent < aligned {
+			if in := inward(e); math.Abs(in.Cross(f.out))*extent < aligned {
 				f.origin, f.out, f.onAxis = e[0], in, true
 			}
 		}

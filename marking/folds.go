@@ -39,11 +39,9 @@ func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *fin
 	}
 	for i := range piece.Tucks {
 		piece.Tucks[i].keepLines()
-		piece.Tucks[i].End = piece.Tucks[i].row.endPath
 	}
 	for i := range piece.Pleatings {
 		piece.Pleatings[i].keepLines()
-		piece.Pleatings[i].End = piece.Pleatings[i].row.endPath
 	}
 }
 
@@ -67,14 +65,7 @@ func readRows(piece *Piece, ps PieceSpec, found *findings) ([]*row, bool) {
 	if !ok {
 		return nil, false
 	}
-	var rows []*row
-	folds := 0
-	for i := range piece.Tucks {
-		rows = append(rows, &piece.Tucks[i].row)
-	}
-	for i := range piece.Pleatings {
-		rows = append(rows, &piece.Pleatings[i].row)
-	}
+	rows, folds := piece.rows(), 0
 	for _, r := range rows {
 		if folds += len(r.folds); folds > mostTakeUps {
 			found.add(r.place, "make it two pieces", "the piece has more than %d tucks and pleats", mostTakeUps)
@@ -199,10 +190,11 @@ func unfoldPiece(piece *Piece, all []*folding, block bool, found *findings) ([]*
 				return nil, false
 			}
 		}
+		outline := plane.NewTree(now.outline)
 		for _, r := range f.rows {
 			r.base.origin = r.base.origin.Add(r.moved)
 			r.endPath = r.endLine()
-			if !block && !layRow(r, plane.NewTree(now.outline), found) {
+			if !block && !layRow(r, outline, found) {
 				return nil, false
 			}
 		}
@@ -338,6 +330,10 @@ func (f *folding) unfoldLines(earlier *folding, folding *plane.Folding) {
 	}
 }
 
+// sameArea bounds how far the area of a patch may be off, in mm², when it has only
+// been moved.
+const sameArea = 1
+
 // checkPleatsClear looks whether the pleats in the edges of a piece that is drawn
 // finished lie clear of its folds: what they take up must come through unfolding as
 // it is, only moved.
@@ -348,7 +344,7 @@ func checkPleatsClear(piece *Piece, all []*folding, flat []*plane.Folding, found
 		p := &piece.Pleats[k]
 		for i := len(all) - 1; i >= 0; i-- {
 			parts := all[i].carry(flat[i], p.patch)
-			if len(parts) == 1 && math.Abs(parts[0].Area()-p.patch.Area()) < leastArea {
+			if len(parts) == 1 && math.Abs(parts[0].Area()-p.patch.Area()) < sameArea {
 				p.patch = parts[0]
 				continue
 			}

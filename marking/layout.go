@@ -99,8 +99,8 @@ func (l *layout) parts(piece *Piece, f *folding, folding *plane.Folding) ([]plan
 }
 
 // reportParts says which fold is the first to part the piece, or to leave a hole in it
-// where the outline cuts into its flap. Each row is looked at
-// by itself; where none of them does it alone, the piece is named.
+// where the outline cuts into its flap. Each row is looked at by itself; where none of
+// them does it alone, the piece is named.
 func (l *layout) reportParts(piece *Piece, f *folding, parts int, found *findings) {
 	for _, r := range f.rows {
 		parting := func(n int) bool {
@@ -130,42 +130,18 @@ func (l *layout) reportParts(piece *Piece, f *folding, parts int, found *finding
 // wholeOutline returns the outline of both halves of a piece, which meet at the
 // edge on the fold of the cloth.
 func (l *layout) wholeOutline(axis int, origin, out plane.Point) (plane.Path, []int) {
-	var half plane.Path
-	var edges []int
-	for i, edge := range l.edges {
-		if edge == axis {
-			continue
-		}
-		if half == nil {
-			half = plane.Path{l.outline[i]}
-		}
-		half = append(half, l.outline[i+1])
+	// The outline begins where an edge does, so the fold is one run of it.
+	fold := slices.Index(l.edges, axis)
+	beyond := fold
+	for beyond < len(l.edges) && l.edges[beyond] == axis {
+		beyond++
+	}
+	half := slices.Concat(l.outline[beyond:len(l.outline)-1], l.outline[:fold+1])
+	edges := slices.Concat(l.edges[beyond:], l.edges[:fold])
+	for _, edge := range slices.Backward(slices.Clone(edges)) {
 		edges = append(edges, edge)
 	}
-	// The outline may begin anywhere: the half must begin at the fold.
-	if i := slices.Index(l.edges, axis); i > 0 && i < len(edges) {
-		last := i + countOf(l.edges, axis)
-		half = slices.Concat(l.outline[last:len(l.outline)-1], l.outline[:i+1])
-		edges = slices.Concat(l.edges[last:], l.edges[:i])
-	}
-	image := half.Mirrored(origin, out)
-	whole := append(slices.Clone(half), image[1:]...)
-	whole[len(whole)-1] = whole[0]
-	both := slices.Clone(edges)
-	for _, edge := range slices.Backward(edges) {
-		both = append(both, edge)
-	}
-	return whole, both
-}
-
-func countOf(all []int, one int) int {
-	n := 0
-	for _, a := range all {
-		if a == one {
-			n++
-		}
-	}
-	return n
+	return bothHalves(half, origin, out), edges
 }
 
 // turnToCorner has the outline begin where an edge begins.

@@ -2,7 +2,7 @@
 //
 // The way of the data: Read takes a file to a Spec, as it is written; Check
 // takes a Spec to a Pattern, in which every line has been worked out and found
-// to be possible; Piece.Marking takes a piece of it to its marks, each a
+// to be possible; Pattern.Markings takes its pieces to their marks, each a
 // finished line with a role. Lengths are in mm, y runs up. Nothing here knows of
 // paper.
 package marking
@@ -54,8 +54,7 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 	if axis := p.foldEdge(); axis >= 0 && p.Whole {
 		for _, run := range p.flat.runs() {
 			if run.edge == axis {
-				e := run.path
-				return p.printed(m, e[0], e[len(e)-1].Sub(e[0]).Unit().Left())
+				return p.printed(m, run.path[0], inward(run.path))
 			}
 		}
 	}

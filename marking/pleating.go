@@ -146,6 +146,7 @@ func (p Pleating) fits(piece *Piece, found *findings) bool {
 // keepLines takes the lines that were laid for the row, and draws which way each
 // fold is laid.
 func (p *Pleating) keepLines() {
+	p.End = p.row.endPath
 	for _, f := range p.row.folds {
 		one := PleatLines{Fold: f.paths(PleatFold), Placement: f.paths(Placement)}
 		if len(one.Fold) > 0 {

@@ -136,6 +136,29 @@ func (r row) name(f fold) string {
 	return fmt.Sprintf("%s %d of %d", r.of, f.number+1, r.count)
 }
 
+// drawnBase returns the base of a row as the piece is drawn: unfolding has moved it.
+func (p *Piece) drawnBase(r *row) base {
+	b := r.base
+	if b.edge >= 0 {
+		b.origin = p.Edges[b.edge].Path[0]
+	} else {
+		b.origin = p.line(b.name).Path[0]
+	}
+	return b
+}
+
+// rows returns the rows of a piece: its tucks, then the pleats across it.
+func (p *Piece) rows() []*row {
+	var rows []*row
+	for i := range p.Tucks {
+		rows = append(rows, &p.Tucks[i].row)
+	}
+	for i := range p.Pleatings {
+		rows = append(rows, &p.Pleatings[i].row)
+	}
+	return rows
+}
+
 // layRow draws the lines of a row on the flat cloth.
 func layRow(r *row, outline *plane.Tree, found *findings) bool {
 	us, _ := r.base.extent(outline.Path())

@@ -36,26 +36,14 @@ func newTakeUp(a, b, c, d plane.Point) takeUp {
 	return t
 }
 
-// rows returns the rows of folds of a piece that is drawn flat. One that is drawn
-// finished has been looked at when it was unfolded.
-func (p *Piece) rows() []row {
-	if p.Finished {
-		return nil
-	}
-	var rows []row
-	for _, t := range p.Tucks {
-		rows = append(rows, t.row)
-	}
-	for _, pleating := range p.Pleatings {
-		rows = append(rows, pleating.row)
-	}
-	return rows
-}
-
-// takeUps lists the patches of all folds of a piece.
+// takeUps lists the patches of all folds of a piece, but not of the rows of one that
+// is drawn finished: they have been looked at when it was unfolded.
 func (p *Piece) takeUps() []takeUp {
 	var all []takeUp
 	for _, r := range p.rows() {
+		if p.Finished {
+			break
+		}
 		for _, f := range r.folds {
 			for _, line := range f.lines[0].paths {
 				from, to := r.base.v(line[0]), r.base.v(line[len(line)-1])

@@ -132,6 +132,7 @@ func (t Tuck) fits(piece *Piece, found *findings) bool {
 
 // keepLines takes the lines that were laid for the row.
 func (t *Tuck) keepLines() {
+	t.End = t.row.endPath
 	for _, f := range t.row.folds {
 		t.Each = append(t.Each, TuckLines{Fold: f.paths(TuckFold), Sewn: f.paths(TuckStitch), Seam: f.seam})
 	}

@@ -211,6 +211,11 @@ func (b *Block) endsBelow(unit Unit) []string {
 	return notes
 }
 
+// onCentre reports whether a tuck lies on the centre of a piece on the fold.
+func (b *Block) onCentre() bool {
+	return b.folding.onAxis && slices.ContainsFunc(b.folding.rows, func(r *row) bool { return r.folds[0].about() })
+}
+
 // baseLine is a line that tucks are measured from.
 type baseLine struct {
 	name string
@@ -224,10 +229,8 @@ func (b *Block) baseLines(piece *Piece) []baseLine {
 	var lines []baseLine
 	if b.folding.onAxis {
 		name := piece.Edges[piece.foldEdge()].Key
-		for _, r := range b.folding.rows {
-			if r.folds[0].about() && r.folds[0].lines[0].role == TuckFold {
-				name += ", and the fold of tuck 1"
-			}
+		if b.onCentre() {
+			name += ", and the fold of tuck 1"
 		}
 		lines = append(lines, baseLine{name, 0})
 	}

@@ -28,11 +28,15 @@ const (
 	// before it is worth a word: the thickness of cloth and thread, by which
 	// a sample differs from the drawing.
 	leastCover = 25.4 / 64
+	// sameWay bounds how far the cosine of the angle between two directions may
+	// lie below 1 for rows to lie on one side of one line.
+	sameWay = 0.001
 )
 
 // warnings collects what is said of one piece.
 type warnings struct {
 	piece *Piece
+	seams []*plane.Tree // of each edge, the part that is sewn
 	unit  Unit
 	list  []Remark
 }
@@ -44,6 +48,9 @@ func (w *warnings) say(at Place, text string, args ...any) {
 // remarks returns what is to be said of a piece that could be made.
 func (p *Piece) remarks(unit Unit) []Remark {
 	w := &warnings{piece: p, unit: unit}
+	for _, e := range p.Edges {
+		w.seams = append(w.seams, plane.NewTree(e.Sewn))
+	}
 	for i := range p.Tucks {
 		t := &p.Tucks[i]
 		w.fine(t)
@@ -98,15 +105,13 @@ func (w *warnings) gap(t *Tuck) {
 // top is the number of the edge at whose stitch line a fold begins when the piece is
 // sewn, -1 where it begins at none. What lies beyond is seam allowance.
 func (w *warnings) top(r *row, f fold) int {
-	b, u := w.drawn(r), f.at
-	if w.piece.Finished {
-		u = f.seam
-	}
+	b := w.piece.drawnBase(r)
+	u, v := w.drawn(f)
 	chords := b.chords(w.piece.tree, u)
 	low := b.along.Y < 0 || b.along.Y == 0 && b.along.X > 0 // the top lies at less v
 	if f.end.given {
 		end := f.end
-		end.v = end.begin + end.down*end.length // as drawn
+		end.v = v
 		chords, _ = end.upTo(chords)
 		low = end.down > 0
 	}
@@ -124,7 +129,7 @@ func (w *warnings) top(r *row, f fold) int {
 	rising := up.StartDirection()
 	nearest, edge := math.Inf(1), -1
 	for i, e := range w.piece.Edges {
-		for _, c := range plane.Crossings(plane.NewTree(up), plane.NewTree(e.Sewn)) {
+		for _, c := range plane.Crossings(plane.NewTree(up), w.seams[i]) {
 			// The garment lies to the left of every seam: from below a hem
 			// the fold comes into it first.
 			_, along := e.Sewn.At(c.B)
@@ -193,15 +198,14 @@ func nearestOf(r *row, numbers []int) string {
 	return "its " + name
 }
 
-// drawn returns the base of a row as it is drawn: unfolding has moved it.
-func (w *warnings) drawn(r *row) base {
-	b := r.base
-	if b.edge >= 0 {
-		b.origin = w.piece.Edges[b.edge].Path[0]
-	} else {
-		b.origin = w.piece.line(b.name).Path[0]
+// drawn returns how far from the base of its row a fold lies as the piece is drawn, and
+// how far along it it ends.
+func (w *warnings) drawn(f fold) (u, v float64) {
+	u = f.at
+	if w.piece.Finished {
+		u = f.seam
 	}
-	return b
+	return u, f.end.begin + f.end.down*f.end.length
 }
 
 // ends warns of tucks that end above the stitch line they hang from, or close to a
@@ -213,15 +217,11 @@ func (w *warnings) ends(t *Tuck) {
 		return
 	}
 	line := w.piece.Edges[own].Line
-	b := w.drawn(r)
+	b := w.piece.drawnBase(r)
 	bounds := w.piece.tree.Bounds()
 	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
 	for _, f := range r.folds {
-		u := f.at
-		if w.piece.Finished {
-			u = f.seam
-		}
-		v := f.end.begin + f.end.down*f.end.length
+		u, v := w.drawn(f)
 		beside := plane.NewTree(plane.Path{b.at(u, v), b.at(u, v+f.end.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > samePoint {
 			w.say(r.ends.place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
@@ -263,16 +263,12 @@ func (w *warnings) hem(t *Tuck) {
 		if e.Hem == 0 || e.Key == r.ends.Below.Value {
 			continue
 		}
-		b, edge := w.drawn(r), plane.NewTree(e.Path)
+		b, edge := w.piece.drawnBase(r), plane.NewTree(e.Path)
 		for _, f := range r.folds {
 			if !f.end.given {
 				continue
 			}
-			u := f.at
-			if w.piece.Finished {
-				u = f.seam
-			}
-			if away := edge.Distance(b.at(u, f.end.begin+f.end.down*f.end.length), e.Allowance); away < e.Allowance-samePoint {
+			if away := edge.Distance(b.at(w.drawn(f)), e.Allowance); away < e.Allowance-samePoint {
 				w.say(r.ends.place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.Print(away), e.Key)
 				break
 			}
@@ -303,7 +299,7 @@ func (w *warnings) field(t *Tuck) {
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= straightness {
 		return
 	}
-	b, edge := w.drawn(&t.row), 0.0
+	b, edge := w.piece.drawnBase(&t.row), 0.0
 	for _, q := range w.piece.Edges[own].Path {
 		edge = math.Max(edge, b.u(q))
 	}
@@ -326,15 +322,8 @@ func (w *warnings) field(t *Tuck) {
 // that ends the field.
 func (w *warnings) takenUp(t *Tuck) (taken float64, ok bool) {
 	last := t.row.folds[len(t.row.folds)-1]
-	var rows []*row
-	for i := range w.piece.Tucks {
-		rows = append(rows, &w.piece.Tucks[i].row)
-	}
-	for i := range w.piece.Pleatings {
-		rows = append(rows, &w.piece.Pleatings[i].row)
-	}
-	for _, r := range rows {
-		if r.base.out.Dot(t.row.base.out) < 1-samePoint || math.Abs(t.row.base.u(r.base.origin)) > samePoint {
+	for _, r := range w.piece.rows() {
+		if r.base.out.Dot(t.row.base.out) < 1-sameWay || math.Abs(t.row.base.u(r.base.origin)) > samePoint {
 			continue // beside another line, or on its other side
 		}
 		if r.folds[len(r.folds)-1].near > last.near+samePoint {

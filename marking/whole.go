@@ -65,9 +65,19 @@ func wholeOutline(half plane.Path, origin, out plane.Point) plane.Path {
 	if first < 0 {
 		return half
 	}
-	open := slices.Concat(ring[last:], ring[:first+1])
-	image := open.Mirrored(origin, out)
-	whole := append(slices.Clone(open), image[1:]...)
+	return bothHalves(slices.Concat(ring[last:], ring[:first+1]), origin, out)
+}
+
+// bothHalves closes half an outline, an open path that begins and ends on the line
+// through origin, square to out, with its mirror image.
+func bothHalves(half plane.Path, origin, out plane.Point) plane.Path {
+	whole := slices.Concat(half, half.Mirrored(origin, out)[1:])
 	whole[len(whole)-1] = whole[0]
 	return whole
+}
+
+// inward is the direction from a straight edge into the piece, which lies to its
+// left.
+func inward(edge plane.Path) plane.Point {
+	return edge[len(edge)-1].Sub(edge[0]).Unit().Left()
 }

@@ -13,7 +13,7 @@ import (
 func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 	within := func(q Point) float64 {
 		u := q.Sub(origin).Dot(out)
-		if math.Abs(u) < 4*give {
+		if math.Abs(u) < joined {
 			return 0 // on the line, as a crease there is, which falls short of it by give
 		}
 		return u

@@ -26,6 +26,10 @@ import (
 // two layers of one that reaches to the very edge of a shape hang together there.
 const give = 1e-7
 
+// joined bounds how far off the straight, or off a line that parts are cut at, a joint
+// of two layers may lie, in mm: each of them may give way twice.
+const joined = 4 * give
+
 // Strand is a part of an unfolded path.
 type Strand struct {
 	Path Path
@@ -437,7 +441,7 @@ func (w *strandWalk) add(at Point, source int) {
 		return
 	}
 	if m := len(w.Source); w.joint && m > 0 && w.Source[m-1] == source {
-		if foot, _ := nearestOnSegment(w.Path[n-2], at, w.Path[n-1]); foot.Distance(w.Path[n-1]) <= 4*give {
+		if foot, _ := nearestOnSegment(w.Path[n-2], at, w.Path[n-1]); foot.Distance(w.Path[n-1]) <= joined {
 			w.Path[n-1], w.joint = at, false
 			return
 		}
