@@ -1,0 +1,149 @@
+package marking
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Rules of this file. What a maker reads she also adds up, so whatever is printed
+// is rounded before it is added: a total is the sum of the parts as they are
+// printed, in inches and in millimetres alike. The length that was worked out is
+// kept beside that.
+
+// Amount is a length, with what a ruler shows of it: to 1/16 in and to 1 mm.
+type Amount struct {
+	MM float64 // as it was worked out
+
+	unit        Unit
+	sixteenths  float64 // whole numbers of the two rulers' smallest steps
+	millimetres float64
+	named       string // a length that somebody chose, as it may have been written
+}
+
+// amount returns a length as it is read off a ruler, which shows the nearest step.
+func (u Unit) amount(mm float64) Amount {
+	return Amount{MM: mm, unit: u, sixteenths: math.Round(mm / sixteenthInch), millimetres: math.Round(mm)}
+}
+
+// atLeast returns a length of which less would not do: the step at or above it.
+func (u Unit) atLeast(mm float64) Amount {
+	up := func(steps float64) float64 { return math.Ceil(steps - sameStep) }
+	return Amount{MM: mm, unit: u, sixteenths: up(mm / sixteenthInch), millimetres: up(mm)}
+}
+
+// chosen returns a length that stands in the file, which is printed as it was
+// chosen.
+func (u Unit) chosen(mm float64) Amount {
+	a := u.amount(mm)
+	a.named = u.Names(mm)
+	return a
+}
+
+const (
+	sixteenthInch = 25.4 / sixteenths // mm
+	// sameStep bounds how far a length may lie above a step of the ruler, as a
+	// share of the step, and still be that step: a hair that is no cloth.
+	sameStep = 0.01
+)
+
+// Plus returns the sum of two lengths, as it is worked out and as it is read.
+func (a Amount) Plus(b Amount) Amount {
+	return Amount{MM: a.MM + b.MM, unit: a.unit, sixteenths: a.sixteenths + b.sixteenths, millimetres: a.millimetres + b.millimetres}
+}
+
+// Less returns the difference of two lengths, as it is worked out and as it is read.
+func (a Amount) Less(b Amount) Amount { return a.Plus(b.Times(-1)) }
+
+// Times returns n times the length, as it is worked out and as it is read.
+func (a Amount) Times(n int) Amount {
+	by := float64(n)
+	return Amount{MM: by * a.MM, unit: a.unit, sixteenths: by * a.sixteenths, millimetres: by * a.millimetres}
+}
+
+// sum returns the sum of lengths in a unit; nothing for none.
+func (u Unit) sum(all ...Amount) Amount {
+	total := Amount{unit: u}
+	for _, a := range all {
+		total = total.Plus(a)
+	}
+	return total
+}
+
+// steps returns the length as it is read, in steps of the file's own ruler.
+func (a Amount) steps() float64 {
+	if a.unit == Inch {
+		return a.sixteenths
+	}
+	return a.millimetres
+}
+
+// magnitude returns the length without its sign.
+func (a Amount) magnitude() Amount {
+	if a.MM < 0 {
+		return a.Times(-1)
+	}
+	return a
+}
+
+// String gives the length as it is read in the file's unit: "2 1/8 in".
+func (a Amount) String() string {
+	if a.named != "" {
+		return a.named
+	}
+	return read(a.unit, a.steps())
+}
+
+// read gives a whole number of a ruler's smallest steps; one below 0 has its sign.
+func read(u Unit, steps float64) string {
+	if steps < 0 {
+		return "-" + u.printSteps(-steps)
+	}
+	return u.printSteps(steps)
+}
+
+// Both gives the length in the file's unit and, in brackets, in the other system:
+// "2 1/8 in (54 mm)".
+func (a Amount) Both() string { return a.String() + " (" + a.other() + ")" }
+
+func (a Amount) other() string {
+	if a.unit == Inch {
+		return read(Millimetre, a.millimetres)
+	}
+	return read(Inch, a.sixteenths)
+}
+
+// MarshalJSON gives the length in mm, to a hundredth, and as it is printed.
+func (a Amount) MarshalJSON() ([]byte, error) {
+	return json.Marshal(struct {
+		MM      float64 `json:"mm"`
+		Printed string  `json:"printed"`
+	}{hundredth(a.MM), a.String()})
+}
+
+// hundredth rounds a number to two decimals, with no sign at 0.
+func hundredth(v float64) float64 {
+	return math.Round(v*100)/100 + 0
+}
+
+// bare takes the unit off a printed length: "2 1/8".
+func bare(printed string) string {
+	number, unit, found := strings.Cut(printed, " ")
+	for found && unit != "in" && unit != "cm" && unit != "mm" {
+		var more string
+		more, unit, found = strings.Cut(unit, " ")
+		number += " " + more
+	}
+	return number
+}
+
+// factor prints how many times as long something is: "2", "1 1/2" or "1.53".
+func factor(v float64) string {
+	for _, parts := range []float64{1, 2, 4} {
+		if n := math.Round(v * parts); math.Abs(n/parts-v) < 1e-9 {
+			return bare(inchFraction(v * Inch.MM()))
+		}
+	}
+	return strconv.FormatFloat(hundredth(v), 'f', -1, 64)
+}
