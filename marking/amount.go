@@ -9,28 +9,27 @@ import (
 
 // Rules of this file. What a maker reads she also adds up, so whatever is printed
 // is rounded before it is added: a total is the sum of the parts as they are
-// printed, in inches and in millimetres alike. The length that was worked out is
-// kept beside that.
+// printed. The length that was worked out is kept beside that; what stands in
+// brackets, in the other system, is converted from it.
 
-// Amount is a length, with what a ruler shows of it: to 1/16 in and to 1 mm.
+// Amount is a length, with what a ruler shows of it: to 1/16 in or to 1 mm.
 type Amount struct {
 	MM float64 // as it was worked out
 
-	unit        Unit
-	sixteenths  float64 // whole numbers of the two rulers' smallest steps
-	millimetres float64
-	named       string // a length that somebody chose, as it may have been written
+	unit  Unit
+	steps float64 // a whole number of the ruler's smallest steps
+	up    bool    // less would not do: it was rounded up
+	named string  // a length that somebody chose, as it may have been written
 }
 
 // amount returns a length as it is read off a ruler, which shows the nearest step.
 func (u Unit) amount(mm float64) Amount {
-	return Amount{MM: mm, unit: u, sixteenths: math.Round(mm / sixteenthInch), millimetres: math.Round(mm)}
+	return Amount{MM: mm, unit: u, steps: math.Round(mm / u.ruler())}
 }
 
 // atLeast returns a length of which less would not do: the step at or above it.
 func (u Unit) atLeast(mm float64) Amount {
-	up := func(steps float64) float64 { return math.Ceil(steps - sameStep) }
-	return Amount{MM: mm, unit: u, sixteenths: up(mm / sixteenthInch), millimetres: up(mm)}
+	return Amount{MM: mm, unit: u, steps: stepsUp(mm / u.ruler()), up: true}
 }
 
 // chosen returns a length that stands in the file, which is printed as it was
@@ -41,16 +40,15 @@ func (u Unit) chosen(mm float64) Amount {
 	return a
 }
 
-const (
-	sixteenthInch = 25.4 / sixteenths // mm
-	// sameStep bounds how far a length may lie above a step of the ruler, as a
-	// share of the step, and still be that step: a hair that is no cloth.
-	sameStep = 0.01
-)
+// sameStep bounds how far a length may lie above a step of the ruler, as a share of
+// the step, and still be that step: a hair that is no cloth.
+const sameStep = 0.01
+
+func stepsUp(steps float64) float64 { return math.Ceil(steps - sameStep) }
 
 // Plus returns the sum of two lengths, as it is worked out and as it is read.
 func (a Amount) Plus(b Amount) Amount {
-	return Amount{MM: a.MM + b.MM, unit: a.unit, sixteenths: a.sixteenths + b.sixteenths, millimetres: a.millimetres + b.millimetres}
+	return Amount{MM: a.MM + b.MM, unit: a.unit, steps: a.steps + b.steps, up: a.up || b.up}
 }
 
 // Less returns the difference of two lengths, as it is worked out and as it is read.
@@ -59,8 +57,16 @@ func (a Amount) Less(b Amount) Amount { return a.Plus(b.Times(-1)) }
 // Times returns n times the length, as it is worked out and as it is read.
 func (a Amount) Times(n int) Amount {
 	by := float64(n)
-	return Amount{MM: by * a.MM, unit: a.unit, sixteenths: by * a.sixteenths, millimetres: by * a.millimetres}
+	return Amount{MM: by * a.MM, unit: a.unit, steps: by*a.steps + 0, up: a.up}
 }
+
+// by returns the length times a factor, rounded up as it is read.
+func (a Amount) by(factor float64) Amount {
+	return Amount{MM: a.MM * factor, unit: a.unit, steps: stepsUp(a.steps * factor), up: true}
+}
+
+// quarter returns a quarter of a length, as it is read.
+func (a Amount) quarter() Amount { return a.unit.amount(a.MM / 4) }
 
 // sum returns the sum of lengths in a unit; nothing for none.
 func (u Unit) sum(all ...Amount) Amount {
@@ -69,14 +75,6 @@ func (u Unit) sum(all ...Amount) Amount {
 		total = total.Plus(a)
 	}
 	return total
-}
-
-// steps returns the length as it is read, in steps of the file's own ruler.
-func (a Amount) steps() float64 {
-	if a.unit == Inch {
-		return a.sixteenths
-	}
-	return a.millimetres
 }
 
 // magnitude returns the length without its sign.
@@ -92,7 +90,7 @@ func (a Amount) String() string {
 	if a.named != "" {
 		return a.named
 	}
-	return read(a.unit, a.steps())
+	return read(a.unit, a.steps)
 }
 
 // read gives a whole number of a ruler's smallest steps; one below 0 has its sign.
@@ -108,10 +106,14 @@ func read(u Unit, steps float64) string {
 func (a Amount) Both() string { return a.String() + " (" + a.other() + ")" }
 
 func (a Amount) other() string {
+	other := Inch
 	if a.unit == Inch {
-		return read(Millimetre, a.millimetres)
+		other = Millimetre
 	}
-	return read(Inch, a.sixteenths)
+	if a.up {
+		return read(other, stepsUp(a.MM/other.ruler()))
+	}
+	return read(other, math.Round(a.MM/other.ruler())+0)
 }
 
 // MarshalJSON gives the length in mm, to a hundredth, and as it is printed.

@@ -154,8 +154,7 @@ func (b *Block) checkCloth(piece *Piece, bs *BlockSpec, width Length, found *fin
 	if !width.Given() {
 		return
 	}
-	along, across := math.Abs(piece.grain.Dot(b.folding.out.Left())), math.Abs(piece.grain.Dot(b.folding.out))
-	if along < across {
+	if !b.alongGrain(piece) {
 		if b.Length > width.MM+samePoint {
 			found.add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
 				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",

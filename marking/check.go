@@ -16,6 +16,8 @@ func Check(spec *Spec) (*Pattern, error) {
 		Unit:       spec.Unit,
 		ClothWidth: spec.ClothWidth.MM,
 		SeeThrough: spec.SeeThrough,
+		Sleepwear:  spec.Sleepwear,
+		Sewing:     settings(spec.Sewing),
 	}
 	found := &findings{unit: spec.Unit}
 	checkNames(spec, found)
@@ -24,6 +26,9 @@ func Check(spec *Spec) (*Pattern, error) {
 			pattern.Pieces = append(pattern.Pieces, *piece)
 		}
 	}
+	if checkNamesAlong(spec, found) && len(found.list) == 0 {
+		pattern.checkGarment(spec, found)
+	}
 	if len(found.list) > 0 {
 		return nil, &Problems{File: spec.File, List: sorted(found.list)}
 	}
@@ -31,6 +36,8 @@ func Check(spec *Spec) (*Pattern, error) {
 	for i := range pattern.Pieces {
 		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit)...)
 	}
+	pattern.remarkGarment()
+	pattern.layCloth()
 	return pattern, nil
 }
 
@@ -82,7 +89,7 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
 	}

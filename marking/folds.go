@@ -17,9 +17,8 @@ import (
 // the piece has been worked out as it is drawn; marks are its lines.
 func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *findings) {
 	piece.flat = piece.laidOut(marks)
-	for i := range piece.Edges {
-		piece.Edges[i].Folded = piece.Edges[i].Sewn.Length()
-	}
+	piece.foldedLength = plane.Path.Length
+	defer piece.measureEdges()
 	rows, ok := readRows(piece, ps, found)
 	if !ok {
 		return
@@ -42,6 +41,19 @@ func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *fin
 	}
 	for i := range piece.Pleatings {
 		piece.Pleatings[i].keepLines()
+	}
+}
+
+// measureEdges works out how long every edge is sewn when tucks and pleats are in.
+func (p *Piece) measureEdges() {
+	for i := range p.Edges {
+		e := &p.Edges[i]
+		e.Folded = p.foldedLength(e.Sewn)
+		for _, pleat := range p.Pleats {
+			if pleat.edge == i {
+				e.Folded -= pleat.takenFrom(e.Sewn, e.Allowance)
+			}
+		}
 	}
 }
 
@@ -106,9 +118,7 @@ func foldPiece(piece *Piece, all []*folding, found *findings) bool {
 	}
 	if folded && len(foldings) > 0 {
 		piece.folded = drawIn(foldings, piece.Outline)
-		for i := range piece.Edges {
-			piece.Edges[i].Folded = shownLength(foldings, []plane.Path{piece.Edges[i].Sewn})
-		}
+		piece.foldedLength = func(p plane.Path) float64 { return shownLength(foldings, []plane.Path{p}) }
 	}
 	return true
 }
@@ -206,9 +216,7 @@ func unfoldPiece(piece *Piece, all []*folding, block bool, found *findings) ([]*
 		piece.folded = piece.Outline
 	}
 	piece.flat = now
-	for i := range piece.Edges {
-		piece.Edges[i].Folded += spread(all, flat, piece.Edges[i].Sewn)
-	}
+	piece.foldedLength = func(p plane.Path) float64 { return p.Length() + spread(all, flat, p) }
 	return flat, checkPleatsClear(piece, all, flat, found)
 }
 

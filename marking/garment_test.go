@@ -60,7 +60,7 @@ func bodice(d draft) string {
 
 // sleeve drafts a sleeve with a flat or a high cap.
 func sleeve(d draft) string {
-	width, long := d.inches("width", 7, 11), d.inches("underarm", 3, 8)
+	width, long := d.inches("width", 7, 11), d.inches("underarm", 4, 8)
 	cap, taper := d.inches("height of the cap", 0.75, 4), d.inches("taper", -1, 1.5)
 	var points []string
 	for k := range 9 { // from the right underarm over the cap
@@ -109,7 +109,7 @@ func collar(d draft) string {
 // raglan drafts a raglan sleeve: two long hollow edges that come up to a short
 // neck.
 func raglan(d draft) string {
-	width, long, out := d.inches("width", 8, 10), d.inches("underarm", 3, 8), d.inches("spread", 0, 1)
+	width, long, out := d.inches("width", 8, 10), d.inches("underarm", 4, 8), d.inches("spread", 0, 1)
 	high, neck, dip := d.inches("height of the raglan", 5, 8), d.inches("neck", 2.25, 3.5), d.inches("dip of the neck", 0.125, 0.5)
 	middle, top := width/2, long+high
 	// A third and two thirds of the way up, hollowed by a quarter inch.

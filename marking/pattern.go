@@ -11,7 +11,14 @@ type Pattern struct {
 	Unit       Unit
 	ClothWidth float64 // between the selvages; 0 when not given
 	SeeThrough bool
+	Sleepwear  bool
 	Pieces     []Piece
+	Seams      []Seam
+	Trims      []Trim
+	Ruffles    []Ruffle
+	Bindings   []Binding
+	Cloth      *Cloth    // nil where the width of the cloth is not known
+	Sewing     []Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []Remark
 }
@@ -49,10 +56,14 @@ type Piece struct {
 	Notches   []NotchMark
 	Grain     plane.Path // two points, where the file gives them; else nil
 
-	grain  plane.Point // the direction of the grain, of length 1
-	tree   *plane.Tree // of the outline
-	flat   *layout     // the piece on the flat cloth
-	folded plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
+	place Place
+	grain plane.Point // the direction of the grain, of length 1
+	tree  *plane.Tree // of the outline
+	// foldedLength returns how long a line of the piece, as it is drawn, is when
+	// tucks, and pleats across the piece, are in.
+	foldedLength func(plane.Path) float64
+	flat         *layout    // the piece on the flat cloth
+	folded       plane.Path // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.
@@ -70,8 +81,8 @@ type Edge struct {
 	TurnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
-	// Folded is how long Sewn is when tucks, and pleats across the piece, are
-	// in; the length of Sewn where there are none. Below its end line a fold takes
+	// Folded is how long Sewn is when tucks and pleats are in, those in the edge
+	// itself among them; the length of Sewn where there are none. Below its end line a fold takes
 	// up nothing: there a piece drawn finished is longer than it is drawn.
 	Folded float64
 

@@ -25,11 +25,44 @@ type Pleat struct {
 	Arrow     plane.Path // from fold to placement
 
 	place Place
+	edge  int        // that it lies in
+	from  string     // the neighbour of that edge at whose corner At starts
 	patch plane.Path // the cloth it takes up, a closed path on the flat cloth
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
 func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
+
+// takenFrom returns how much of a line along its edge the pleat takes, the line
+// lying no farther inside than the given distance. Cloth is taken between the two
+// lines of the pleat; a seam that begins or ends between them is folded in part.
+func (p Pleat) takenFrom(line plane.Path, inside float64) float64 {
+	in := p.Fold[1].Sub(p.Fold[0]).Unit()
+	across := in.Left()
+	width := p.Placement[0].Sub(p.Fold[0]).Dot(across)
+	if width < 0 {
+		across, width = across.Mul(-1), -width
+	}
+	reach := p.Fold.Length() + inside + p.TakeUp() // what lies farther is another part of the edge
+	sum := 0.0
+	for i := 1; i < len(line); i++ {
+		a, b := line[i-1].Sub(p.Fold[0]), line[i].Sub(p.Fold[0])
+		if math.Abs(a.Dot(in)) > reach || math.Abs(b.Dot(in)) > reach {
+			continue
+		}
+		from, to := a.Dot(across), b.Dot(across)
+		if from > to {
+			from, to = to, from
+		}
+		switch within := math.Min(to, width) - math.Max(from, 0); {
+		case to-from < rounding && from >= 0 && to <= width:
+			sum += a.Distance(b) // along the pleat
+		case within > 0:
+			sum += a.Distance(b) * within / (to - from)
+		}
+	}
+	return sum
+}
 
 // arrowDown is how far down the lines of a pleat its arrow stands, as a share
 // of their length: clear of the seam, and of the end.
@@ -101,7 +134,7 @@ func layPleats(piece *Piece, s PleatSpec, w walk, toward float64, found *finding
 		return
 	}
 	for k := range count {
-		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, place: s.Place}
+		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, place: s.Place, edge: w.edge, from: s.From.Value}
 		if !layPleat(piece, &p, s, w, toward, found) {
 			return
 		}

@@ -80,7 +80,7 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
 	if i := p.row.base.edge; p.First < samePoint && p.Kind != "knife" && i >= 0 && piece.Edges[i].OnFold {
-		p.row.folds = p.row.folds[1:]
+		p.row.folds, p.row.halved = p.row.folds[1:], true
 		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, p.Kind == "box").lines
 	}
 	return p, p.fits(piece, found)

@@ -100,7 +100,7 @@ func megabytes(bytes int64) string {
 }
 
 func (t *fileTable) pattern() *Spec {
-	t.know("title", "size", "unit", "allowance", "cloth", "piece")
+	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
 	if name := t.choice("unit", Inch.String(), Centimetre.String(), Millimetre.String()); name.Given() {
 		t.unit, _ = unitNamed(name.Value)
 	}
@@ -110,6 +110,7 @@ func (t *fileTable) pattern() *Spec {
 		Unit:      t.unit,
 		UnitGiven: t.has("unit"),
 		Allowance: t.length("allowance", fromZero),
+		Sleepwear: t.yes("sleepwear"),
 	}
 	if cloth := t.table("cloth"); cloth != nil {
 		cloth.know("width", "see-through")
@@ -120,6 +121,7 @@ func (t *fileTable) pattern() *Spec {
 	for _, p := range t.named("piece") {
 		spec.Pieces = append(spec.Pieces, p.piece())
 	}
+	t.garment(spec)
 	return spec
 }
 

@@ -24,6 +24,7 @@ type row struct {
 	ends     EndSpec
 	endPath  plane.Path  // the line along which it ends, on the flat cloth; nil from edge to edge
 	mirrored bool        // on the other half of a piece on the fold there is as much again
+	halved   bool        // of the first pleat, one fold lies on the other half
 	moved    plane.Point // the step from the base as drawn to the base on the flat cloth
 }
 

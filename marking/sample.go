@@ -16,7 +16,7 @@ const (
 // takeSample makes the tucks take what those of a sample took.
 func (t *Tuck) takeSample(s SampleSpec, found *findings) bool {
 	t.Takes = (s.Flat.MM - s.Sewn.MM) / float64(s.Tucks.N)
-	t.Sampled = true
+	t.Sampled, t.Sample = true, s
 	const betweenMarks = "flat is measured before the tucks are sewn, sewn after, between the same two marks"
 	if s.Sewn.MM > s.Flat.MM-samePoint {
 		found.add(s.Place, betweenMarks, "the sample measures %s flat and %s sewn, so its tucks took nothing",

@@ -43,7 +43,7 @@ func (p *Pattern) samples() []Marking {
 		piece := &p.Pieces[i]
 		for _, t := range piece.Tucks {
 			key := sampleKey{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
-			if t.Sampled || t.Count < 2 || t.LetDown > 0 {
+			if t.Sampled || !t.wantsSample() {
 				continue
 			}
 			k := known[key]
@@ -63,6 +63,9 @@ func (p *Pattern) samples() []Marking {
 	}
 	return all
 }
+
+// wantsSample reports whether a set of tucks is worth a trial.
+func (t Tuck) wantsSample() bool { return t.Count >= 2 && t.LetDown == 0 }
 
 // sampleSheet returns the sheet for one kind of tucks, which stands under these
 // tables of the file; fits is false when not even two of them have room across a

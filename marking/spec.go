@@ -14,7 +14,13 @@ type Spec struct {
 	Allowance  Length // of every edge that gives none
 	ClothWidth Length // between the selvages
 	SeeThrough bool
+	Sleepwear  bool
 	Pieces     []PieceSpec // in the order of the file, like every list below
+	Seams      []SeamSpec
+	Trims      []TrimSpec
+	Ruffles    []RuffleSpec
+	Bindings   []BindingSpec
+	Sewing     SewingSpec
 }
 
 // Text is a string of the file.
@@ -43,6 +49,15 @@ type Count struct {
 
 // Given reports whether the file holds the number at all.
 func (c Count) Given() bool { return c.Place.Line > 0 }
+
+// Factor is a number of the file that says how many times as long something is.
+type Factor struct {
+	N     float64
+	Place Place
+}
+
+// Given reports whether the file holds the number at all.
+func (f Factor) Given() bool { return f.Place.Line > 0 }
 
 // Points are places of the file, at least two.
 type Points struct {

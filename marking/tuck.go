@@ -34,8 +34,9 @@ type Tuck struct {
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
 	Press string  // "away" from the base or "toward" it; "" where the file does not say
 	Twin  bool    // sewn with a twin needle along the fold line
-	// Sampled tells that Takes is what a sample took.
+	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
+	Sample  SampleSpec
 	// LetDown is how much one tuck of a row beside a hem lengthens the piece
 	// when it is let down; 0 for other tucks.
 	LetDown float64

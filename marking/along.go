@@ -1,0 +1,159 @@
+package marking
+
+import (
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. What is sewn to a garment runs along edges of several
+// pieces. An edge counts once for each piece that is cut, and twice where half a
+// piece is drawn; its length is that of its stitch line, from seam to seam, with
+// all tucks and pleats in.
+
+// Course is a part of what a trim, ruffle or binding runs along.
+type Course struct {
+	Piece  string // key
+	Edge   string // key of the edge, or of a line inside the piece
+	Times  int    // how often it comes in the garment
+	Length Amount // of one
+
+	piece *Piece
+	edge  int        // -1 for a line inside the piece
+	line  plane.Path // as the piece is drawn
+}
+
+// Whole returns the length of all of them together.
+func (c Course) Whole() Amount { return c.Length.Times(c.Times) }
+
+// times is how often an edge of the piece comes in the garment.
+func (p *Piece) times(edge int) int {
+	if p.OnFold && !(edge >= 0 && p.Edges[edge].OnFold) {
+		return 2 * p.Cut
+	}
+	return p.Cut
+}
+
+// splitName parts "front.centre back" into the key of a piece and that of an edge,
+// either of which may have points of its own. Where nothing fits, ok is false and
+// the parts are those at the first point.
+func splitName(name string, known func(piece, edge string) bool) (piece, edge string, ok bool) {
+	for i, r := range name {
+		if r == '.' && known(name[:i], name[i+1:]) {
+			return name[:i], name[i+1:], true
+		}
+	}
+	piece, edge, _ = strings.Cut(name, ".")
+	return piece, edge, false
+}
+
+// edgeKnown reports whether a file has an edge, or where lines count a line, of
+// that name. It looks at the file as it is written, so that a piece with a mistake
+// of its own is not reported as missing too.
+func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
+	return func(piece, edge string) bool {
+		for _, ps := range s.Pieces {
+			if ps.Key != piece {
+				continue
+			}
+			for _, e := range ps.Edges {
+				if e.Key == edge {
+					return true
+				}
+			}
+			for _, l := range ps.Lines {
+				if lines && l.Key == edge {
+					return true
+				}
+			}
+		}
+		return false
+	}
+}
+
+// checkEdgeNames looks whether every name stands for an edge of the file, or, where
+// lines count, for a line.
+func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool {
+	ok := true
+	for _, name := range names {
+		piece, edge, known := splitName(name.Value, spec.edgeKnown(lines))
+		if known {
+			continue
+		}
+		ok = false
+		var pieces, edges []string
+		for _, ps := range spec.Pieces {
+			pieces = append(pieces, ps.Key)
+			if ps.Key != piece {
+				continue
+			}
+			for _, e := range ps.Edges {
+				edges = append(edges, e.Key)
+			}
+			for _, l := range ps.Lines {
+				if lines {
+					edges = append(edges, l.Key)
+				}
+			}
+		}
+		switch {
+		case !strings.Contains(name.Value, "."):
+			found.add(name.Place, `write the piece, a point, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.Value)
+		case edges == nil:
+			found.add(name.Place, meant(piece, pieces), "there is no piece %q", piece)
+		case lines:
+			found.add(name.Place, meant(edge, edges), "there is no edge or line %q in the piece %q", edge, piece)
+		default:
+			found.add(name.Place, meant(edge, edges), "there is no edge %q in the piece %q", edge, piece)
+		}
+	}
+	return ok
+}
+
+// course returns what a name stands for that has been checked.
+func (p *Pattern) course(name string, spec *Spec) Course {
+	pieceKey, edgeKey, _ := splitName(name, spec.edgeKnown(true))
+	c := Course{Piece: pieceKey, Edge: edgeKey, edge: -1}
+	for i := range p.Pieces {
+		if p.Pieces[i].Key == pieceKey {
+			c.piece = &p.Pieces[i]
+		}
+	}
+	if c.edge = c.piece.edge(edgeKey); c.edge >= 0 {
+		e := c.piece.Edges[c.edge]
+		c.line, c.Length = e.Sewn, p.Unit.amount(e.Folded)
+	} else {
+		c.line = c.piece.line(edgeKey).Path
+		c.Length = p.Unit.amount(c.piece.foldedLength(c.line))
+	}
+	c.Times = c.piece.times(c.edge)
+	return c
+}
+
+// courses returns what names stand for that have been checked.
+func (p *Pattern) courses(names []Text, spec *Spec) []Course {
+	var all []Course
+	for _, name := range names {
+		all = append(all, p.course(name.Value, spec))
+	}
+	return all
+}
+
+// length returns the length of courses together, as it is printed.
+func (p *Pattern) length(courses []Course) Amount {
+	total := Amount{unit: p.Unit}
+	for _, c := range courses {
+		total = total.Plus(c.Whole())
+	}
+	return total
+}
+
+// title names a course in print: "Front, neck", "Back, neck (2 times)".
+func (c Course) title() string {
+	name := c.piece.Name + ", " + c.Edge
+	if c.Times > 1 {
+		name += " (" + strconv.Itoa(c.Times) + " times)"
+	}
+	return name
+}

@@ -1,0 +1,51 @@
+package marking
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+)
+
+// Rules of this file. Cloth and trimmings are bought to the next 1/8 yd, rounded up
+// (Household Arithmetic, page 100; the title is from memory), or to the next 5 cm.
+
+// Purchase is a length to buy.
+type Purchase struct {
+	MM   float64 // as it was worked out
+	unit Unit
+}
+
+const (
+	eighthYard   = 36 * 25.4 / 8 // mm
+	fiveCentis   = 50.0          // mm
+	inMetres     = 1000.0        // mm
+	eighthsAYard = 8
+)
+
+// buy returns what is bought of a length in mm.
+func (u Unit) buy(mm float64) Purchase { return Purchase{MM: mm, unit: u} }
+
+// buy returns what is bought of a length, which is no less than what is printed of it.
+func (a Amount) buy() Purchase { return a.unit.buy(math.Max(a.MM, a.steps*a.unit.ruler())) }
+
+// String gives it as it is asked for in a shop: "2 3/8 yd", or "1.25 m".
+func (p Purchase) String() string { return p.as(p.unit == Inch) }
+
+// Both gives it as it is asked for where cloth is sold by the yard and by the metre.
+func (p Purchase) Both() string { return p.as(p.unit == Inch) + " (" + p.as(p.unit != Inch) + ")" }
+
+func (p Purchase) as(yards bool) string {
+	if !yards {
+		return strconv.FormatFloat(math.Ceil(p.MM/fiveCentis-sameStep)*fiveCentis/inMetres, 'f', -1, 64) + " m"
+	}
+	eighths := math.Ceil(p.MM/eighthYard - sameStep)
+	return bare(inchFraction(eighths/eighthsAYard*Inch.MM())) + " yd"
+}
+
+// MarshalJSON gives the length in mm, to a hundredth, and what is bought.
+func (p Purchase) MarshalJSON() ([]byte, error) {
+	return json.Marshal(struct {
+		MM      float64 `json:"mm"`
+		Printed string  `json:"printed"`
+	}{hundredth(p.MM), p.String()})
+}

@@ -1,0 +1,91 @@
+package marking
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: what of a pattern is laid on the cloth. A tucked piece takes the
+// block it is cut from, a ruffle its strips, a binding its square. All other pieces
+// are laid as they are flat. Lace and ribbon are no cloth.
+
+// Cloth is what a pattern takes of the cloth, whose width is known.
+type Cloth struct {
+	Lay Lay
+	Buy Purchase
+}
+
+// layCloth lays everything that is cut on the cloth, and notes what is too wide for
+// it.
+func (p *Pattern) layCloth() {
+	if p.ClothWidth == 0 {
+		return
+	}
+	lay := layOut(p.layItems(), p.ClothWidth)
+	p.Cloth = &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+	for _, piece := range p.Pieces {
+		if slices.Contains(lay.TooWide, piece.Name) {
+			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
+				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in"})
+		}
+	}
+}
+
+// layItems lists what is cut from the cloth.
+func (p *Pattern) layItems() []layItem {
+	var items []layItem
+	up := plane.Point{Y: 1}
+	torn := func(name string, width, length float64, count int) {
+		items = append(items, layItem{name: name, outline: rectangle(width, length), grain: up, count: count, torn: true})
+	}
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
+		if b := piece.Block; b != nil {
+			across, along := b.onCloth(piece)
+			torn(piece.Name, across, along, b.Cut)
+			continue
+		}
+		item := layItem{name: piece.Name, outline: piece.flat.outline, grain: piece.grain, count: piece.Cut}
+		if axis := piece.foldEdge(); axis >= 0 {
+			for _, run := range piece.flat.runs() {
+				if run.edge == axis {
+					item.fold = plane.Path{run.path[0], run.path[len(run.path)-1]}
+				}
+			}
+		}
+		items = append(items, item)
+	}
+	for _, r := range p.Ruffles {
+		if r.Strips > 0 {
+			torn(r.Key, p.ClothWidth, r.CutDepth.MM, r.Strips)
+		}
+	}
+	for _, b := range p.Bindings {
+		if b.Square.MM > 0 {
+			torn(b.Key, b.Square.MM, b.Square.MM, 1)
+		} else {
+			torn(b.Key, p.ClothWidth, b.Along.MM, 1)
+		}
+	}
+	return items
+}
+
+// onCloth returns how far a block reaches across the cloth and along it.
+func (b *Block) onCloth(piece *Piece) (across, along float64) {
+	if b.alongGrain(piece) {
+		return b.Width, b.Length
+	}
+	return b.Length, b.Width
+}
+
+// alongGrain reports whether the folds of a block run along the grain.
+func (b *Block) alongGrain(piece *Piece) bool {
+	return math.Abs(piece.grain.Dot(b.folding.out.Left())) >= math.Abs(piece.grain.Dot(b.folding.out))
+}
+
+// rectangle returns the outline of a rectangle, counter-clockwise.
+func rectangle(width, height float64) plane.Path {
+	return plane.Path{{}, {X: width}, {X: width, Y: height}, {Y: height}, {}}
+}

@@ -1,0 +1,102 @@
+package marking
+
+import (
+	"fmt"
+	"slices"
+)
+
+// Rules of this file: it leads from what a file says of seams, trims, ruffles and
+// bindings to their figures, once all pieces have been worked out, and says of them
+// what a teacher would point at.
+
+// checkNamesAlong looks whether everything beside the pieces names edges that are
+// there, also where a piece has mistakes of its own.
+func checkNamesAlong(spec *Spec, found *findings) bool {
+	before := len(found.list)
+	for _, s := range spec.Seams {
+		checkEdgeNames(slices.Concat(s.Sides[0], s.Sides[1]), spec, false, found)
+		for _, side := range s.Sides {
+			checkOnce(side, found)
+		}
+	}
+	along := func(names []Text) {
+		checkEdgeNames(names, spec, true, found)
+		checkOnce(names, found)
+	}
+	for _, s := range spec.Trims {
+		along(s.Along)
+	}
+	for _, s := range spec.Ruffles {
+		along(s.Along)
+	}
+	for _, s := range spec.Bindings {
+		along(s.Along)
+	}
+	return len(found.list) == before
+}
+
+// checkOnce looks whether an edge is named twice.
+func checkOnce(names []Text, found *findings) {
+	for i, name := range names {
+		for _, earlier := range names[:i] {
+			if name.Value == earlier.Value {
+				found.add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.Value)
+				return
+			}
+		}
+	}
+}
+
+// checkGarment works out the figures of what joins the pieces and is sewn to them.
+func (p *Pattern) checkGarment(spec *Spec, found *findings) {
+	for _, s := range spec.Seams {
+		p.Seams = append(p.Seams, p.newSeam(s, spec))
+	}
+	for _, s := range spec.Trims {
+		p.Trims = append(p.Trims, p.newTrim(s, spec))
+	}
+	for _, s := range spec.Ruffles {
+		if r, ok := p.newRuffle(s, spec, found); ok {
+			p.Ruffles = append(p.Ruffles, r)
+		}
+	}
+	for _, s := range spec.Bindings {
+		if b, ok := p.newBinding(s, spec, found); ok {
+			p.Bindings = append(p.Bindings, b)
+		}
+	}
+}
+
+// remarkGarment notes what does not match, and what is out of the common.
+func (p *Pattern) remarkGarment() {
+	say := func(at Place, text string, args ...any) {
+		p.Remarks = append(p.Remarks, Remark{at, fmt.Sprintf(text, args...)})
+	}
+	for _, s := range p.Seams {
+		if text := s.mismatch(Amount.String); text != "" {
+			say(s.place, "%s", text)
+		}
+		if a, b, differ := s.allowances(); differ {
+			say(s.place, "the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn",
+				p.Unit.Names(a), p.Unit.Names(b))
+		}
+	}
+	for _, t := range p.Trims {
+		if len(t.Corners) > 0 && t.Width == 0 {
+			say(t.place, "the line has corners, and no width is given: what they take is not reckoned in")
+		}
+	}
+	for _, r := range p.Ruffles {
+		if !r.Full() {
+			say(r.place, "%s", r.fullnessWarning())
+		}
+	}
+}
+
+// fullnessWarning says what is wrong with a fullness that hangs badly.
+func (r Ruffle) fullnessWarning() string {
+	if r.Fullness < leastFull {
+		return fmt.Sprintf("%s times its edge is scant for a ruffle; %s is the least that hangs in folds", factor(r.Fullness), factor(leastFull))
+	}
+	return fmt.Sprintf("%s times its edge is much for a ruffle; %s is the most that draws up well", factor(r.Fullness), factor(mostFull))
+}

@@ -1,0 +1,180 @@
+package plane
+
+import "math"
+
+// Rules of this file:
+//
+//   - A band of the plane stands on y = 0, between x = 0 and its width. Shapes are
+//     put into it one on another, and never moved again.
+//   - The band is divided into columns. Of each it is known only how far up it is
+//     taken; what is left free below that is lost.
+//   - A shape stands with its left side on the side of a column. It takes a column
+//     as high as its highest place there, and rests there on its lowest, whatever
+//     it does in between: shapes never overlap, but may lie a column farther apart
+//     than they need.
+//   - The clearance is kept in x or in y, so that shapes lie at least that far
+//     apart every way. None is kept to the sides of the band or to y = 0.
+
+const (
+	// flush bounds how far, in mm, a shape may reach over the side of a column or
+	// of the band and still end there: far above rounding, far below what can be
+	// cut. Shapes may come nearer than their clearance by so much at each side.
+	flush = 1e-3
+
+	// mostColumns bounds how many columns a band is divided into, however wide.
+	mostColumns = 4096
+)
+
+// Skyline is a band of the plane that is filled from below. Use NewSkyline.
+type Skyline struct {
+	width, step, clear float64
+	beside             int       // columns that the clearance takes beside a shape
+	taken              []float64 // up to which y, by column, the clearance and all
+}
+
+// NewSkyline returns an empty band of a width in which shapes keep a clearance. Its
+// columns are finest wide, or wider where those would be too many. All are in mm;
+// width and finest are above 0, and clear is not below 0.
+func NewSkyline(width, finest, clear float64) *Skyline {
+	step := math.Max(finest, width/mostColumns)
+	return &Skyline{
+		width:  width,
+		step:   step,
+		clear:  clear,
+		beside: int(math.Ceil((clear - flush) / step)),
+		taken:  make([]float64, int(math.Ceil(width/step))),
+	}
+}
+
+// Fits reports whether something of a width, in mm, fits into the band at all.
+func (s *Skyline) Fits(width float64) bool { return width <= s.width+flush }
+
+// FillTo takes the whole band up to y, in mm, where it is not taken so far up yet.
+func (s *Skyline) FillTo(y float64) {
+	for k, up := range s.taken {
+		s.taken[k] = math.Max(up, y)
+	}
+}
+
+// Profile is a shape as a skyline sees it. Use Skyline.Profile.
+type Profile struct {
+	path          Path // with the corner of its box at the origin
+	width, height float64
+	columns       []span // from its left side on
+}
+
+// span is how far a shape reaches within a column, in y.
+type span struct{ low, high float64 }
+
+// with returns the smallest span that holds s and y.
+func (s span) with(y float64) span { return span{math.Min(s.low, y), math.Max(s.high, y)} }
+
+// Profile returns a closed path as a skyline with columns like these sees it, in
+// time proportional to its points and to the columns its segments run through. An
+// open path counts as closed by a straight line; a path without points is a single
+// place.
+func (s *Skyline) Profile(path Path) *Profile {
+	box := path.Bounds()
+	if box.Empty() {
+		box = Box{}
+	}
+	p := &Profile{width: box.Width(), height: box.Height()}
+	p.path = shifted(path, box.Min.Mul(-1))
+	p.columns = make([]span, max(1, int(math.Ceil((p.width-flush)/s.step))))
+	for k := range p.columns {
+		p.columns[k] = span{math.Inf(1), math.Inf(-1)}
+	}
+	for i, q := range p.path {
+		p.take(p.path[(i+len(path)-1)%len(path)], q, s.step)
+	}
+	for k, c := range p.columns {
+		if c.low > c.high { // a shape of no width lies on the side of its column
+			p.columns[k] = span{0, p.height}
+		}
+	}
+	return p
+}
+
+// take adds a segment to the columns it runs through. One that reaches over the
+// side of a column by no more than flush does not take the column beyond.
+func (p *Profile) take(a, b Point, step float64) {
+	if a.X > b.X {
+		a, b = b, a
+	}
+	first := int(math.Floor((a.X + flush) / step))
+	last := min(len(p.columns), int(math.Ceil((b.X-flush)/step))) - 1
+	for k := first; k <= last; k++ {
+		c := p.columns[k]
+		if left := float64(k) * step; left > a.X {
+			c = c.with(a.Toward(b, clampShare((left-a.X)/(b.X-a.X))).Y)
+		} else {
+			c = c.with(a.Y)
+		}
+		if right := float64(k+1) * step; right < b.X {
+			c = c.with(a.Toward(b, clampShare((right-a.X)/(b.X-a.X))).Y)
+		} else {
+			c = c.with(b.Y)
+		}
+		p.columns[k] = c
+	}
+}
+
+// Width returns how far the shape reaches in x, in mm.
+func (p *Profile) Width() float64 { return p.width }
+
+// At returns the path of the shape with the lower left corner of its box at a
+// place.
+func (p *Profile) At(at Point) Path { return shifted(p.path, at) }
+
+// shifted returns a path with every point moved by a step.
+func shifted(path Path, step Point) Path {
+	q := make(Path, len(path))
+	for i, at := range path {
+		q[i] = at.Add(step)
+	}
+	return q
+}
+
+// Lowest returns where a shape can be put so that it lies lowest, as the lower left
+// corner of its box: of places equally low the leftmost. It is false where there is
+// none lower than below, which may be infinite, by more than rounding, and where
+// the shape is wider than the band.
+func (s *Skyline) Lowest(p *Profile, below float64) (at Point, ok bool) {
+	last := int(math.Floor((s.width - p.width + flush) / s.step))
+	return s.lowest(p, min(last, len(s.taken)-len(p.columns)), below)
+}
+
+// LowestAtLeft is Lowest for a shape that must lie at the left side of the band.
+func (s *Skyline) LowestAtLeft(p *Profile, below float64) (at Point, ok bool) {
+	if !s.Fits(p.width) {
+		return Point{}, false
+	}
+	return s.lowest(p, 0, below)
+}
+
+// lowest looks at the columns up to the last one in which the shape may begin.
+func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool) {
+	for first := 0; first <= last; first++ {
+		y := 0.0
+		for k, c := range p.columns {
+			if y = math.Max(y, s.taken[first+k]-c.low); y >= below-flush {
+				break
+			}
+		}
+		if y < below-flush {
+			at, ok, below = Point{float64(first) * s.step, y}, true, y
+		}
+	}
+	return at, ok
+}
+
+// Put puts a shape where Lowest or LowestAtLeft said it can lie.
+func (s *Skyline) Put(p *Profile, at Point) {
+	first := int(math.Round(at.X / s.step))
+	for k, c := range p.columns {
+		up := at.Y + c.high + s.clear
+		for i := max(0, first+k-s.beside); i <= min(len(s.taken)-1, first+k+s.beside); i++ {
+			s.taken[i] = math.Max(s.taken[i], up)
+		}
+	}
+}

@@ -1,0 +1,137 @@
+package marking
+
+import (
+	"math"
+	"strings"
+)
+
+// Rules of this file. A ruffle is as long as its edge times its fullness: a petticoat's
+// one and a half times (Kinne and Cooley, Clothing and Health, 1916). It is torn in
+// strips across the cloth, whole ones, joined end to end; each loses the allowance of a
+// joining seam at either end (Baldt, Clothing for Women, 1916, divides by the width of
+// the cloth). A strip is as deep as the finished ruffle with its hem, what is turned in,
+// and the seam it is sewn on by.
+//
+// Joins lie as far from the centre front as they can: there the middle of a strip
+// comes, and the others follow on either side. Ruffle and edge are quartered, and the
+// marks matched before it is drawn up (Kinne and Cooley).
+
+// Ruffle is a gathered strip along edges.
+type Ruffle struct {
+	Key      string
+	Fullness float64
+	Courses  []Course
+	Edge     Amount // of all courses together
+	Length   Amount // of the strip before it is gathered
+	Depth    Amount // finished
+	Hem      Amount
+	Turn     Amount
+	Seam     Amount
+	CutDepth Amount // all four together
+	Joining  Amount // the allowance of each joining seam
+	Strips   int    // across the cloth; 0 where its width is not known
+	Round    bool
+	// Centre names the piece on whose fold the middle of a strip comes; "" where no
+	// edge of the ruffle begins at a fold. Then Joins are measured from the
+	// beginning of the first edge, else from that centre, to either side.
+	Centre string
+	Joins  []Amount
+
+	place Place
+}
+
+const (
+	// defaultJoining is the allowance of the seams that join strips, in mm, where
+	// the file does not say: 1/4 in (common practice).
+	defaultJoining = 25.4 / 4
+	// mostStrips is the most strips that one ruffle is torn in.
+	mostStrips = 500
+	// Fullness outside these bounds is told: a dust ruffle has 1 1/4 (Baldt), and
+	// more than three times the edge hangs in folds too deep for a child's dress
+	// (common practice).
+	leastFull = 1.25
+	mostFull  = 3.0
+)
+
+// newRuffle works out a ruffle whose names have been checked; ok is false where it
+// cannot be.
+func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle, ok bool) {
+	or := func(l Length, otherwise float64) Amount {
+		if l.Given() {
+			return p.Unit.chosen(l.MM)
+		}
+		return p.Unit.chosen(otherwise)
+	}
+	r = Ruffle{
+		Key: s.Key, Fullness: s.Fullness.N, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
+		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
+		Seam: or(s.Seam, spec.Allowance.MM), Joining: or(s.Joining, defaultJoining),
+	}
+	r.Edge = p.length(r.Courses)
+	r.Length = r.Edge.by(r.Fullness)
+	r.CutDepth = p.Unit.sum(r.Depth, r.Hem, r.Turn, r.Seam)
+	r.Centre = centreFront(r.Courses)
+	if p.ClothWidth == 0 {
+		return r, true
+	}
+	usable := p.ClothWidth - 2*r.Joining.MM
+	if usable <= 0 {
+		found.add(s.Joining.Place, "make it narrower", "joining seams of %s leave nothing of cloth that is %s wide",
+			found.given(r.Joining.MM), found.given(p.ClothWidth))
+		return r, false
+	}
+	n := math.Ceil(r.Length.MM/usable - sameLength)
+	if n > mostStrips {
+		found.add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
+			"the ruffle needs more than %d strips of cloth", mostStrips)
+		return r, false
+	}
+	r.Strips = max(1, int(n))
+	r.Joins = p.joinPlaces(r)
+	return r, true
+}
+
+// centreFront returns the name of the piece whose fold is the centre front: of those on
+// the fold whose edge begins or ends there, one that is called a front, or the first.
+func centreFront(courses []Course) string {
+	name := ""
+	for _, c := range courses {
+		if c.edge < 0 {
+			continue
+		}
+		before, after := c.piece.neighbours(c.edge)
+		if !c.piece.Edges[before].OnFold && !c.piece.Edges[after].OnFold {
+			continue
+		}
+		if strings.Contains(strings.ToLower(c.piece.Key+c.piece.Name), "front") {
+			return c.piece.Name
+		}
+		if name == "" {
+			name = c.piece.Name
+		}
+	}
+	return name
+}
+
+// joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
+// side of the centre, or, where that is not known, from the beginning on.
+func (p *Pattern) joinPlaces(r Ruffle) []Amount {
+	strip := r.Edge.MM / float64(r.Strips) // of the edge, to each strip
+	first, last := strip, r.Edge.MM
+	if r.Centre != "" {
+		first, last = strip/2, r.Edge.MM/2
+	}
+	var places []Amount
+	for at := first; at < last-sameLength; at += strip {
+		places = append(places, p.Unit.amount(at))
+	}
+	// Round the garment, the two ends meet in one more join, unless the middle of a
+	// strip lies there.
+	if r.Round && (r.Centre == "" || r.Strips%2 == 1) {
+		places = append(places, p.Unit.amount(last))
+	}
+	return places
+}
+
+// Full reports whether the fullness is one that hangs well.
+func (r Ruffle) Full() bool { return r.Fullness >= leastFull && r.Fullness <= mostFull }

@@ -1,0 +1,160 @@
+package marking
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. Lace, ribbon, cord or braid lies on a stitch line. It takes the
+// length of that line, times its fullness; at every outside corner a little more, so
+// that its outer side reaches round; and what its joins take.
+//
+// Round a square outside corner it is two widths of the lace more where it lies flat
+// (Hapgood, School Needlework, about 1892), and two and a half where it is gathered
+// half as full again (McGlauflin, Handicraft for Girls, 1910, page 88). Other
+// fullnesses lie on the straight line through these two, (1 + fullness) x width. A
+// corner that turns by another angle takes as much more or less as a mitre there is
+// longer or shorter: the tangent of half the angle, which is 1 at a square one.
+
+// Trim is what is sewn on along stitch lines and bought by length.
+type Trim struct {
+	Key       string
+	Kind      string  // "lace", "ribbon", "cord" or "braid"
+	Width     float64 // 0 where the file does not say
+	Fullness  float64
+	Courses   []Course
+	Line      Amount // of all courses together
+	Gathered  Amount // the line times the fullness
+	Corners   []TrimCorner
+	Joins     int
+	JoinTakes Amount // each
+	Total     Amount
+
+	place Place
+}
+
+// TrimCorner is an outside corner of the line, as often as it comes.
+type TrimCorner struct {
+	Piece string
+	Turn  float64 // by which the line turns, in degrees
+	Times int
+	Takes Amount // each
+}
+
+const (
+	// defaultJoin is what joining or turning in the ends of a trim takes, in mm,
+	// where the file does not say: 1/4 in at either end (common practice).
+	defaultJoin = 25.4 / 2
+	// leastCorner is how far a line must turn, in radians (30 degrees), for the
+	// trim to be laid in a corner rather than eased round.
+	leastCorner = 30 * math.Pi / 180
+	// mostCorner is the sharpest turn that is reckoned with, in radians (150
+	// degrees): a mitre there is nearly four times as long as a square one, and
+	// beyond it nobody would lay one.
+	mostCorner = 150 * math.Pi / 180
+	// cornerWithin bounds the length of line, in mm, over which a corner may turn
+	// that is drawn with more points than one.
+	cornerWithin = 2
+)
+
+// newTrim works out a trim whose names have been checked.
+func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
+	t := Trim{
+		Key: s.Key, Kind: "lace", Width: s.Width.MM, Fullness: 1, Courses: p.courses(s.Along, spec),
+		Joins: 1, JoinTakes: p.Unit.chosen(defaultJoin), place: s.Place,
+	}
+	if s.Kind.Given() {
+		t.Kind = s.Kind.Value
+	}
+	if s.Fullness.Given() {
+		t.Fullness = s.Fullness.N
+	}
+	if s.Joins.Given() {
+		t.Joins = s.Joins.N
+	}
+	if s.JoinTakes.Given() {
+		t.JoinTakes = p.Unit.chosen(s.JoinTakes.MM)
+	}
+	t.Line = p.length(t.Courses)
+	t.Gathered = t.Line.by(t.Fullness)
+	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
+	side := 1.0 // the sign of a turn round which the trim is on the outside
+	if s.Lies.Value == "on" {
+		side = -1
+	}
+	for _, c := range corners(t.Courses) {
+		if turn := side * c.turn; turn >= leastCorner {
+			takes := (1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2)
+			t.Corners = append(t.Corners, TrimCorner{
+				Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: p.Unit.atLeast(takes),
+			})
+			t.Total = t.Total.Plus(p.Unit.atLeast(takes).Times(c.times))
+		}
+	}
+	return t
+}
+
+// lineCorner is a place where a line turns sharply; left is above 0, as at a corner
+// that points out of the piece.
+type lineCorner struct {
+	piece string
+	turn  float64
+	times int
+}
+
+// corners finds the corners of courses: inside each, where it meets its mirror image
+// on the fold, and where two that are neighbours meet.
+func corners(courses []Course) []lineCorner {
+	var all []lineCorner
+	add := func(c Course, turn float64, times int) {
+		all = append(all, lineCorner{c.piece.Name, turn, times})
+	}
+	taken := map[[2]any]bool{} // an edge of a piece that stands in the list
+	for _, c := range courses {
+		taken[[2]any{c.piece, c.edge}] = true
+	}
+	for _, c := range courses {
+		for _, turn := range sharpTurns(c.line) {
+			add(c, turn, c.Times)
+		}
+		if c.edge < 0 {
+			continue
+		}
+		before, after := c.piece.neighbours(c.edge)
+		ends := c.piece.corners(c.edge)
+		for i, other := range []int{before, after} {
+			if c.piece.Edges[other].OnFold {
+				add(c, math.Pi-2*ends[i].angle, c.piece.Cut)
+			}
+		}
+		if after != c.edge && taken[[2]any{c.piece, after}] {
+			add(c, math.Pi-ends[1].angle, c.Times)
+		}
+	}
+	return all
+}
+
+// sharpTurns returns by how much a line turns at each of its corners, in radians, left
+// above 0.
+func sharpTurns(p plane.Path) []float64 {
+	var turns []float64
+	walked, last := 0.0, math.Inf(-1)
+	for i := 1; i+1 < len(p); i++ {
+		walked += p[i].Distance(p[i-1])
+		in, out := p[i].Sub(p[i-1]).Unit(), p[i+1].Sub(p[i]).Unit()
+		turn := math.Atan2(in.Cross(out), in.Dot(out))
+		if walked-last <= cornerWithin {
+			turns[len(turns)-1] += turn
+			continue
+		}
+		turns, last = append(turns, turn), walked
+	}
+	var sharp []float64
+	for _, turn := range turns {
+		if math.Abs(turn) >= leastCorner {
+			sharp = append(sharp, turn)
+		}
+	}
+	return sharp
+}
