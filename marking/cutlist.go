@@ -1,0 +1,122 @@
+package marking
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. What is torn is torn first, while the cloth has its straight
+// ends: blocks to be tucked, strips for ruffles, squares for bias strips, and pieces
+// that are nothing but rectangles. The rest is cut round its outline.
+
+// Cutting is something that is torn or cut from the cloth.
+type Cutting struct {
+	Name   string
+	What   string // "block", "strip", "square", "bias", "rectangle" or "piece"
+	Count  int
+	OnFold bool // cut on the fold: the sizes are those of the half that is drawn
+	// Across and Along are its size over all, across the cloth and along it.
+	Across, Along Amount
+}
+
+// cutList lists what is torn, and then what is cut.
+func (p *Pattern) cutList() (torn, cut []Cutting) {
+	var whole []Cutting // rectangles come after blocks, strips and squares
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
+		if b := piece.Block; b != nil {
+			across, along := b.onCloth(piece)
+			torn = append(torn, Cutting{
+				Name: piece.Name, What: "block", Count: b.Cut, Across: p.Unit.atLeast(across), Along: p.Unit.atLeast(along),
+			})
+			continue
+		}
+		c := Cutting{Name: piece.Name, What: "piece", Count: piece.Cut, OnFold: piece.OnFold}
+		outline := piece.flat.outline
+		if axis := piece.foldEdge(); axis >= 0 && isRectangle(outline) {
+			edge := piece.flatEdge(axis)
+			outline, c.OnFold = wholeOutline(outline, edge[0], inward(edge)), false
+		}
+		across, along := extentBy(outline, piece.grain)
+		c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
+		if !c.OnFold && isRectangle(outline) && squareTo(outline, piece.grain) {
+			c.What = "rectangle"
+			whole = append(whole, c)
+			continue
+		}
+		if piece.OnFold && !c.OnFold { // a rectangle that cannot be torn along its threads
+			c.OnFold = true
+			across, along = extentBy(piece.flat.outline, piece.grain)
+			c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
+		}
+		cut = append(cut, c)
+	}
+	for _, r := range p.Ruffles {
+		if r.Strips > 0 {
+			torn = append(torn, Cutting{Name: r.Key, What: "strip", Count: r.Strips, Across: p.Unit.chosen(p.ClothWidth), Along: r.CutDepth})
+		}
+	}
+	for _, b := range p.Bindings {
+		if b.Square.MM > 0 {
+			torn = append(torn, Cutting{Name: b.Key, What: "square", Count: 1, Across: b.Square, Along: b.Square})
+		} else {
+			torn = append(torn, Cutting{Name: b.Key, What: "bias", Count: 1, Across: p.Unit.chosen(p.ClothWidth), Along: b.Along})
+		}
+	}
+	return append(torn, whole...), cut
+}
+
+// flatEdge returns an edge that is one straight part on the flat cloth.
+func (p *Piece) flatEdge(edge int) plane.Path {
+	for _, run := range p.flat.runs() {
+		if run.edge == edge {
+			return run.path
+		}
+	}
+	return nil
+}
+
+// extentBy returns the size of a shape across a direction and along it.
+func extentBy(p plane.Path, direction plane.Point) (across, along float64) {
+	us, vs := base{along: direction, out: direction.Left()}.extent(p)
+	return us.to - us.from, vs.to - vs.from
+}
+
+// isRectangle reports whether an outline has four corners and all of them square.
+func isRectangle(outline plane.Path) bool {
+	corners := ringCorners(outline)
+	if len(corners) != 4 {
+		return false
+	}
+	for i := range corners {
+		a, b, c := corners[i], corners[(i+1)%4], corners[(i+2)%4]
+		// How far the farther end of one side lies off square to the other.
+		if math.Abs(b.Sub(a).Unit().Dot(c.Sub(b))) > straightness {
+			return false
+		}
+	}
+	return true
+}
+
+// ringCorners returns the corners of a closed outline, without points on straight
+// parts of it.
+func ringCorners(outline plane.Path) plane.Path {
+	ring := outline[:len(outline)-1]
+	n := len(ring)
+	var corners plane.Path
+	for i, q := range ring {
+		before, after := ring[(i+n-1)%n], ring[(i+1)%n]
+		if away := math.Abs(after.Sub(before).Unit().Cross(q.Sub(before))); away > rounding {
+			corners = append(corners, q)
+		}
+	}
+	return corners
+}
+
+// squareTo reports whether a rectangle lies along a direction.
+func squareTo(outline plane.Path, direction plane.Point) bool {
+	corners := ringCorners(outline)
+	side := corners[1].Sub(corners[0])
+	return math.Min(math.Abs(side.Dot(direction)), math.Abs(side.Cross(direction))) < straightness
+}

@@ -1,0 +1,307 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"strings"
+)
+
+// Rules of this file. The figures are read at the cutting table, in the order in which
+// they are needed there: what is torn first comes first. A table without rows is left
+// out, and so is a section with nothing to say.
+
+// wording is how lengths are put into words: in the unit of the file, or in both
+// systems.
+type wording struct{ both bool }
+
+// length gives a length with its unit.
+func (w wording) length(a Amount) string {
+	if w.both {
+		return a.Both()
+	}
+	return a.String()
+}
+
+// cell gives a length without its unit, which the head of the figures says.
+func (w wording) cell(a Amount) string { return w.paired(bare(a.String()), a) }
+
+// reading gives a place on a ruler, without its unit.
+func (w wording) reading(a Amount) string { return w.paired(a.reading(), a) }
+
+func (w wording) paired(own string, a Amount) string {
+	if w.both {
+		return own + " (" + bare(a.other()) + ")"
+	}
+	return own
+}
+
+// buy gives what is bought.
+func (w wording) buy(p Purchase) string {
+	if w.both {
+		return p.Both()
+	}
+	return p.String()
+}
+
+// Report gives the figures of the pattern for the cutting table, with lengths in its
+// own unit, or in inches and millimetres both.
+func (p *Pattern) Report(both bool) Report {
+	w := wording{both}
+	r := Report{Title: p.Title, Notes: []string{p.scaleNote(both)}}
+	if p.Size != "" {
+		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
+	}
+	for _, s := range []Section{
+		p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
+		p.clothSection(w), p.sewingSection(w), p.cautionSection(),
+	} {
+		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
+			r.Sections = append(r.Sections, s)
+		}
+	}
+	return r
+}
+
+func (p *Pattern) scaleNote(both bool) string {
+	names := map[Unit]string{Inch: "inches, to the nearest 1/16", Centimetre: "centimetres, to the nearest millimetre", Millimetre: "millimetres"}
+	note := "Lengths are in " + names[p.Unit] + ". Totals are those of the lengths as printed."
+	if both {
+		other := "inches"
+		if p.Unit == Inch {
+			other = "millimetres"
+		}
+		note += " In brackets is the exact length in " + other + ", rounded."
+	}
+	return note
+}
+
+// firstSection lists what is torn and cut.
+func (p *Pattern) firstSection(w wording) Section {
+	s := Section{Title: "Tear and cut first"}
+	torn, cut := p.cutList()
+	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
+	rows := func(list []Cutting) []Row {
+		var rows []Row
+		for _, c := range list {
+			count := fmt.Sprint(c.Count)
+			if c.OnFold {
+				count += ", on the fold"
+			}
+			rows = append(rows, Row{Cells: []string{c.title(), count, w.cell(c.Across), w.cell(c.Along)}})
+		}
+		return rows
+	}
+	if len(torn) > 0 {
+		s.Tables = append(s.Tables, Table{Heads: heads("tear"), Rows: rows(torn)})
+	}
+	if len(cut) > 0 {
+		t := Table{Heads: heads("cut"), Rows: rows(cut)}
+		for _, c := range cut {
+			if c.OnFold {
+				t.Lines = []Sentence{{Text: "Sizes are over all; of a piece on the fold, those of the half that is drawn."}}
+			}
+		}
+		s.Tables = append(s.Tables, t)
+	}
+	for _, r := range p.Ruffles {
+		if r.Strips == 0 {
+			s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf("%s: tear strips %s deep; how many follows from the width of the cloth, which the file does not give", r.Key, w.length(r.CutDepth))})
+		}
+	}
+	return s
+}
+
+// title names what is torn or cut.
+func (c Cutting) title() string {
+	switch c.What {
+	case "block":
+		return c.Name + ", block to be tucked"
+	case "strip":
+		return c.Name + ", strips"
+	case "square":
+		return c.Name + ", square for bias strips"
+	case "bias":
+		return c.Name + ", cloth for bias strips"
+	case "rectangle":
+		return c.Name + ", a rectangle"
+	}
+	return c.Name
+}
+
+func (p *Pattern) foldSection(w wording) Section {
+	s := Section{Title: "Tucks and pleats, on the flat cloth"}
+	for i := range p.Pieces {
+		s.Tables = append(s.Tables, p.Pieces[i].foldTables(p.Unit, w)...)
+	}
+	return s
+}
+
+// edgeSection lists the edges of every piece.
+func (p *Pattern) edgeSection(w wording) Section {
+	s := Section{Title: "Edges"}
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
+		t := Table{Title: piece.Name, Heads: []string{"", "cut", "sewn", "allowance"}}
+		if piece.OnFold {
+			t.Title += ", half of it"
+		}
+		for _, e := range piece.edgeFigures(p.Unit) {
+			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), e.edge.allowanceIn(w, p.Unit)}})
+		}
+		if len(piece.rows())+len(piece.Pleats) > 0 {
+			t.Lines = []Sentence{{Text: "sewn: with the tucks and pleats in"}}
+		}
+		s.Tables = append(s.Tables, t)
+	}
+	return s
+}
+
+// allowanceIn says what lies beyond the stitch line of an edge.
+func (e Edge) allowanceIn(w wording, unit Unit) string {
+	switch {
+	case e.OnFold:
+		return "on the fold"
+	case e.Hem > 0 && e.Turn > 0:
+		return "hem " + w.cell(unit.chosen(e.Hem)) + ", turn " + w.cell(unit.chosen(e.Turn))
+	case e.Hem > 0:
+		return "hem " + w.cell(unit.chosen(e.Hem))
+	case e.Allowance > 0:
+		return w.cell(unit.chosen(e.Allowance))
+	}
+	return "none"
+}
+
+// EdgeFigure is how long one edge is.
+type EdgeFigure struct {
+	Key  string
+	Cut  Amount // on the flat cloth
+	Sewn Amount // with tucks and pleats in
+
+	edge Edge
+}
+
+// edgeFigures lists the lengths of the edges of a piece.
+func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+	cut := make([]float64, len(p.Edges))
+	for _, run := range p.flat.runs() {
+		cut[run.edge] += run.path.Length()
+	}
+	var all []EdgeFigure
+	for i, e := range p.Edges {
+		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.amount(cut[i]), Sewn: unit.amount(e.Folded), edge: e})
+	}
+	return all
+}
+
+// seamSection walks the seams.
+func (p *Pattern) seamSection(w wording) Section {
+	s := Section{Title: "Seams"}
+	for _, seam := range p.Seams {
+		t := Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
+		for _, side := range seam.Sides {
+			for _, c := range side.Courses {
+				e := c.piece.Edges[c.edge]
+				t.Rows = append(t.Rows, Row{Cells: []string{c.title(), w.cell(p.Unit.amount(e.Path.Length()).Times(c.Times)), w.cell(c.Whole())}})
+			}
+			if len(side.Courses) > 1 {
+				t.Rows = append(t.Rows, Row{Cells: []string{"together", w.cell(side.Cut), w.cell(side.Sewn)}, Total: true})
+			}
+		}
+		cut := ""
+		if seam.Plain {
+			cut = w.cell(seam.CutDifference.magnitude())
+		}
+		if !seam.Gathered {
+			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(seam.Difference.magnitude())}, Total: true})
+		}
+		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
+		s.Tables = append(s.Tables, t)
+	}
+	return s
+}
+
+// verdict says whether the sides of a seam match.
+func (s Seam) verdict(w wording) []Sentence {
+	var lines []Sentence
+	if text := s.mismatch(w.length); text != "" {
+		lines = append(lines, Sentence{Text: text, Warning: true})
+	}
+	longer, shorter := s.longer(s.Difference)
+	switch off := math.Abs(s.Difference.MM); {
+	case s.Gathered && s.Fullness() < leastFull:
+		lines = append(lines, Sentence{Text: fmt.Sprintf("%s is only %s times as long as %s, scant for gathers", longer.title(), factor(s.Fullness()), shorter.title()), Warning: true})
+	case s.Gathered:
+		lines = append(lines, Sentence{Text: fmt.Sprintf("gather %s into %s, %s times as long", longer.title(), shorter.title(), factor(s.Fullness()))})
+	case s.Matches() && off > s.Within.MM:
+		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: %s is longer by what the ease of %s allows", longer.title(), longer.title(), w.length(s.Ease))})
+	case s.Matches():
+		lines = append(lines, Sentence{Text: fmt.Sprintf("sewn, they match within %s", w.length(s.Within))})
+	}
+	if s.Matches() && !s.CutMatches() {
+		lines = append(lines, Sentence{Text: "the cut edges differ in length because their corners do; match the stitch lines"})
+	}
+	return lines
+}
+
+// endLines says how the edges beside a seam go over it.
+func (s Seam) endLines(w wording) []Sentence {
+	var lines []Sentence
+	for _, end := range s.Ends {
+		where := "at " + end.Neighbours[0]
+		if !end.Alike() {
+			where += " and " + end.Neighbours[1]
+		}
+		jogs := func(a Amount) bool { return a.steps > s.Within.steps }
+		var parts []string
+		if end.Jog.steps > 0 {
+			parts = append(parts, "the stitch lines miss each other by "+w.length(end.Jog))
+		}
+		if end.CutJogKnown && end.CutJog.steps > 0 {
+			parts = append(parts, "the cut edges miss each other by "+w.length(end.CutJog))
+		}
+		if len(parts) == 0 {
+			parts = []string{"no jog"}
+		}
+		switch degrees := math.Round(math.Abs(end.Bend)); {
+		case end.Straight():
+			parts = append(parts, "no point")
+		case end.Bend > 0:
+			parts = append(parts, fmt.Sprintf("a point of %.0f degrees", degrees))
+		default:
+			parts = append(parts, fmt.Sprintf("a dip of %.0f degrees", degrees))
+		}
+		lines = append(lines, Sentence{
+			Text:    where + ": " + strings.Join(parts, ", "),
+			Warning: end.Alike() && (!end.Straight() || jogs(end.Jog) || end.CutJogKnown && jogs(end.CutJog)),
+		})
+	}
+	return lines
+}
+
+// sewingSection notes how the garment is sewn.
+func (p *Pattern) sewingSection(w wording) Section {
+	s := Section{Title: "Settings to keep"}
+	for _, one := range p.Sewing {
+		s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(one.Name+": "+one.Value, " "), Blank: one.Value == ""})
+	}
+	for i := range p.Pieces {
+		for _, t := range p.Pieces[i].Tucks {
+			name := fmt.Sprintf("sample of %s, %s: ", p.Pieces[i].Name, t.Key)
+			if t.Sampled {
+				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.N, "tuck"),
+					w.length(p.Unit.amount(t.Sample.Flat.MM-t.Sample.Sewn.MM)))})
+			} else if t.wantsSample() {
+				s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})
+			}
+		}
+	}
+	return s
+}
+
+func (p *Pattern) cautionSection() Section {
+	s := Section{Title: "Cautions"}
+	for _, text := range p.cautions() {
+		s.Lines = append(s.Lines, Sentence{Text: text})
+	}
+	return s
+}

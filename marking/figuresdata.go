@@ -1,0 +1,421 @@
+package marking
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+)
+
+// Rules of this file. These are the figures as data, for the scripts of somebody who
+// hands sheets to others. A key keeps its meaning for good: what is new gets a new key.
+// Every length is an object of mm, to a hundredth, and printed, as the figures print it;
+// lists are never null.
+
+// Figures are the numbers of a pattern as data.
+type Figures struct {
+	Title    string        `json:"title"`
+	Size     string        `json:"size"`
+	Unit     string        `json:"unit"`
+	Remarks  []RemarkData  `json:"remarks"`
+	Tear     []CuttingData `json:"tear"`
+	Cut      []CuttingData `json:"cut"`
+	Pieces   []PieceData   `json:"pieces"`
+	Seams    []SeamData    `json:"seams"`
+	Trims    []TrimData    `json:"trims"`
+	Ruffles  []RuffleData  `json:"ruffles"`
+	Bindings []BindingData `json:"bindings"`
+	Cloth    *ClothData    `json:"cloth"` // null where the width of the cloth is not given
+	Sewing   []SettingData `json:"sewing"`
+	Cautions []string      `json:"cautions"`
+}
+
+// RemarkData is what may not be meant.
+type RemarkData struct {
+	Line int    `json:"line"` // of the file; 0 for the file as a whole
+	Key  string `json:"key"`
+	Text string `json:"text"`
+}
+
+// CuttingData is what is torn or cut.
+type CuttingData struct {
+	Name   string `json:"name"`
+	What   string `json:"what"`
+	Count  int    `json:"count"`
+	OnFold bool   `json:"on_fold"`
+	Across Amount `json:"across"`
+	Along  Amount `json:"along"`
+}
+
+// PieceData is one piece.
+type PieceData struct {
+	Key       string        `json:"key"`
+	Name      string        `json:"name"`
+	Cut       int           `json:"cut"`
+	OnFold    bool          `json:"on_fold"`
+	Block     *BlockData    `json:"block"` // null where the piece is not cut from one
+	Edges     []EdgeData    `json:"edges"`
+	Tucks     []FoldSetData `json:"tucks"`
+	Pleats    []FoldSetData `json:"pleats"`
+	EdgePleat []PleatData   `json:"edge_pleats"`
+}
+
+// BlockData is the block that a piece is cut from.
+type BlockData struct {
+	Width  Amount `json:"width"`
+	Length Amount `json:"length"`
+	TakeUp Amount `json:"take_up"`
+	Top    Amount `json:"top_when_sewn"`
+}
+
+// EdgeData is one edge.
+type EdgeData struct {
+	Key       string `json:"key"`
+	OnFold    bool   `json:"on_fold"`
+	Cut       Amount `json:"cut"`
+	Sewn      Amount `json:"sewn"`
+	Allowance Amount `json:"allowance"`
+	Hem       Amount `json:"hem"`
+	Turn      Amount `json:"turn"`
+}
+
+// FoldSetData is a set of tucks, or of pleats across a piece.
+type FoldSetData struct {
+	Key    string     `json:"key"`
+	Kind   string     `json:"kind"`
+	Beside string     `json:"beside"`
+	Width  Amount     `json:"width"`
+	Count  int        `json:"count"`
+	InAll  int        `json:"in_all"`
+	TakeUp Amount     `json:"take_up_in_all"`
+	Each   []FoldData `json:"each"`
+}
+
+// FoldData is one fold.
+type FoldData struct {
+	Number int      `json:"number"`
+	Fold   Amount   `json:"fold"`
+	Lines  []Amount `json:"lines"`
+	Sewn   Amount   `json:"when_sewn"`
+}
+
+// PleatData is one pleat in an edge.
+type PleatData struct {
+	Key    string `json:"key"`
+	Edge   string `json:"edge"`
+	From   string `json:"from"`
+	At     Amount `json:"at"`
+	Depth  Amount `json:"depth"`
+	TakeUp Amount `json:"take_up"`
+}
+
+// CourseData is an edge, or a line, that something runs along.
+type CourseData struct {
+	Piece    string `json:"piece"`
+	Edge     string `json:"edge"`
+	Times    int    `json:"times"`
+	Each     Amount `json:"each"`
+	Together Amount `json:"together"`
+}
+
+// SeamData is one seam.
+type SeamData struct {
+	Key           string          `json:"key"`
+	Sides         [2][]CourseData `json:"sides"`
+	Sewn          [2]Amount       `json:"sewn"`
+	Cut           [2]Amount       `json:"cut"`
+	Difference    Amount          `json:"difference"`
+	CutDifference *Amount         `json:"cut_difference"` // null where folds lie in the seam
+	Ease          Amount          `json:"ease"`
+	Within        Amount          `json:"within"`
+	Gathered      bool            `json:"gathered"`
+	Fullness      float64         `json:"fullness"`
+	Matches       bool            `json:"matches"`
+	CutMatches    bool            `json:"cut_matches"`
+	Ends          []SeamEndData   `json:"ends"`
+}
+
+// SeamEndData is one end of a seam.
+type SeamEndData struct {
+	Neighbours [2]string `json:"neighbours"`
+	Jog        Amount    `json:"jog"`
+	CutJog     *Amount   `json:"cut_jog"` // null where it is not known
+	Bend       float64   `json:"bend_degrees"`
+}
+
+// TrimData is one trim.
+type TrimData struct {
+	Key       string       `json:"key"`
+	Kind      string       `json:"kind"`
+	Width     Amount       `json:"width"`
+	Fullness  float64      `json:"fullness"`
+	Along     []CourseData `json:"along"`
+	Line      Amount       `json:"line"`
+	Gathered  Amount       `json:"gathered"`
+	Corners   []CornerData `json:"corners"`
+	Joins     int          `json:"joins"`
+	JoinTakes Amount       `json:"join_takes"`
+	Total     Amount       `json:"total"`
+	Buy       Purchase     `json:"buy"`
+}
+
+// CornerData is an outside corner of a trim.
+type CornerData struct {
+	Piece string  `json:"piece"`
+	Turn  float64 `json:"turn_degrees"`
+	Times int     `json:"times"`
+	Takes Amount  `json:"takes"`
+}
+
+// RuffleData is one ruffle.
+type RuffleData struct {
+	Key           string       `json:"key"`
+	Fullness      float64      `json:"fullness"`
+	Along         []CourseData `json:"along"`
+	Edge          Amount       `json:"edge"`
+	Length        Amount       `json:"length"`
+	Depth         Amount       `json:"depth"`
+	CutDepth      Amount       `json:"cut_depth"`
+	Strips        int          `json:"strips"` // 0 where the width of the cloth is not given
+	Joins         []Amount     `json:"joins"`
+	JoinsFrom     string       `json:"joins_from"`
+	QuarterEdge   Amount       `json:"quarter_of_edge"`
+	QuarterRuffle Amount       `json:"quarter_of_ruffle"`
+}
+
+// BindingData is one binding.
+type BindingData struct {
+	Key    string       `json:"key"`
+	Fold   string       `json:"fold"`
+	Along  []CourseData `json:"along"`
+	Edge   Amount       `json:"edge"`
+	Width  Amount       `json:"width"`
+	Cut    Amount       `json:"cut_width"`
+	Joins  int          `json:"joins"`
+	Length Amount       `json:"length"`
+	Strips int          `json:"strips"`
+	Square *Amount      `json:"square"` // null where it is cut from selvage to selvage
+	Cloth  *Amount      `json:"cloth"`  // null where it is cut from a square
+}
+
+// ClothData is the cloth to buy.
+type ClothData struct {
+	Width   Amount     `json:"width"`
+	Length  Amount     `json:"length"`
+	Buy     Purchase   `json:"buy"`
+	TooWide []string   `json:"too_wide"`
+	Parts   []PartData `json:"parts"`
+}
+
+// PartData is a stretch of the lay.
+type PartData struct {
+	Folded bool       `json:"folded"`
+	From   Amount     `json:"from"`
+	To     Amount     `json:"to"`
+	Pieces []LaidData `json:"pieces"`
+}
+
+// LaidData is one thing that lies on the cloth: the box around it, from the fold or the
+// left selvage and from the beginning of the cloth.
+type LaidData struct {
+	Name   string `json:"name"`
+	OnFold bool   `json:"on_fold"`
+	Left   Amount `json:"left"`
+	Right  Amount `json:"right"`
+	From   Amount `json:"from"`
+	To     Amount `json:"to"`
+}
+
+// SettingData is one thing noted of how the garment is sewn.
+type SettingData struct {
+	Name  string `json:"name"`
+	Value string `json:"value"`
+}
+
+// JSON gives the figures as text, indented, with a line end behind it.
+func (f Figures) JSON() []byte {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	if err := e.Encode(f); err != nil {
+		panic("figures are plain data: " + err.Error()) // no value of them can fail
+	}
+	return b.Bytes()
+}
+
+// Figures returns the numbers of the pattern as data.
+func (p *Pattern) Figures() Figures {
+	f := Figures{
+		Title: p.Title, Size: p.Size, Unit: p.Unit.String(), Cautions: p.cautions(),
+		Remarks: []RemarkData{}, Pieces: []PieceData{}, Seams: []SeamData{}, Trims: []TrimData{},
+		Ruffles: []RuffleData{}, Bindings: []BindingData{}, Sewing: []SettingData{},
+	}
+	for _, r := range p.Remarks {
+		f.Remarks = append(f.Remarks, RemarkData{r.Line, r.Path, r.Text})
+	}
+	torn, cut := p.cutList()
+	f.Tear, f.Cut = cuttingData(torn), cuttingData(cut)
+	for i := range p.Pieces {
+		f.Pieces = append(f.Pieces, p.Pieces[i].data(p.Unit))
+	}
+	for _, s := range p.Seams {
+		f.Seams = append(f.Seams, s.data())
+	}
+	for _, t := range p.Trims {
+		f.Trims = append(f.Trims, t.data(p.Unit))
+	}
+	for _, r := range p.Ruffles {
+		f.Ruffles = append(f.Ruffles, r.data())
+	}
+	for _, b := range p.Bindings {
+		f.Bindings = append(f.Bindings, b.data())
+	}
+	if p.Cloth != nil {
+		f.Cloth = p.clothData()
+	}
+	for _, s := range p.Sewing {
+		f.Sewing = append(f.Sewing, SettingData(s))
+	}
+	return f
+}
+
+func cuttingData(list []Cutting) []CuttingData {
+	all := []CuttingData{}
+	for _, c := range list {
+		all = append(all, CuttingData(c))
+	}
+	return all
+}
+
+func (p *Piece) data(unit Unit) PieceData {
+	d := PieceData{
+		Key: p.Key, Name: p.Name, Cut: p.Cut, OnFold: p.OnFold,
+		Edges: []EdgeData{}, Tucks: []FoldSetData{}, Pleats: []FoldSetData{}, EdgePleat: []PleatData{},
+	}
+	if b := p.Block; b != nil {
+		d.Block = &BlockData{unit.atLeast(b.Width), unit.atLeast(b.Length), unit.amount(b.TakeUp), unit.amount(b.Top)}
+	}
+	for _, e := range p.edgeFigures(unit) {
+		d.Edges = append(d.Edges, EdgeData{
+			Key: e.Key, OnFold: e.edge.OnFold, Cut: e.Cut, Sewn: e.Sewn,
+			Allowance: unit.chosen(e.edge.Allowance), Hem: unit.chosen(e.edge.Hem), Turn: unit.chosen(e.edge.Turn),
+		})
+	}
+	for _, t := range p.Tucks {
+		d.Tucks = append(d.Tucks, t.row.data("tuck", t.Width, t.places(unit), unit))
+	}
+	for _, pl := range p.Pleatings {
+		d.Pleats = append(d.Pleats, pl.row.data(pl.Kind, pl.Depth, pl.places(unit), unit))
+	}
+	for _, pl := range p.Pleats {
+		d.EdgePleat = append(d.EdgePleat, PleatData{
+			Key: pl.Key, Edge: p.Edges[pl.edge].Key, From: pl.from,
+			At: unit.amount(pl.At), Depth: unit.chosen(pl.Depth), TakeUp: unit.amount(pl.TakeUp()),
+		})
+	}
+	return d
+}
+
+func (r row) data(kind string, width float64, places []FoldPlace, unit Unit) FoldSetData {
+	d := FoldSetData{
+		Key: r.key, Kind: kind, Beside: r.base.name, Width: unit.chosen(width),
+		Count: r.count, InAll: r.inAll(), TakeUp: unit.amount(r.taken()), Each: []FoldData{},
+	}
+	for _, p := range places {
+		lines := p.Others
+		if lines == nil {
+			lines = []Amount{}
+		}
+		d.Each = append(d.Each, FoldData{Number: p.Number, Fold: p.Fold, Lines: lines, Sewn: p.Sewn})
+	}
+	return d
+}
+
+func courseData(courses []Course) []CourseData {
+	all := []CourseData{}
+	for _, c := range courses {
+		all = append(all, CourseData{c.Piece, c.Edge, c.Times, c.Length, c.Whole()})
+	}
+	return all
+}
+
+func (s Seam) data() SeamData {
+	a, b := s.Sides[0], s.Sides[1]
+	d := SeamData{
+		Key: s.Key, Sides: [2][]CourseData{courseData(a.Courses), courseData(b.Courses)},
+		Sewn: [2]Amount{a.Sewn, b.Sewn}, Cut: [2]Amount{a.Cut, b.Cut},
+		Difference: s.Difference, Ease: s.Ease, Within: s.Within, Gathered: s.Gathered,
+		Fullness: hundredth(s.Fullness()), Matches: s.Matches(), CutMatches: s.CutMatches(), Ends: []SeamEndData{},
+	}
+	if s.Plain {
+		d.CutDifference = &s.CutDifference
+	}
+	for _, e := range s.Ends {
+		end := SeamEndData{Neighbours: e.Neighbours, Jog: e.Jog, Bend: math.Round(e.Bend*10)/10 + 0}
+		if e.CutJogKnown {
+			end.CutJog = &e.CutJog
+		}
+		d.Ends = append(d.Ends, end)
+	}
+	return d
+}
+
+func (t Trim) data(unit Unit) TrimData {
+	d := TrimData{
+		Key: t.Key, Kind: t.Kind, Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
+		Line: t.Line, Gathered: t.Gathered, Corners: []CornerData{}, Joins: t.Joins, JoinTakes: t.JoinTakes,
+		Total: t.Total, Buy: t.Total.buy(),
+	}
+	for _, c := range t.Corners {
+		d.Corners = append(d.Corners, CornerData{c.Piece, math.Round(c.Turn*10) / 10, c.Times, c.Takes})
+	}
+	return d
+}
+
+func (r Ruffle) data() RuffleData {
+	d := RuffleData{
+		Key: r.Key, Fullness: r.Fullness, Along: courseData(r.Courses), Edge: r.Edge, Length: r.Length,
+		Depth: r.Depth, CutDepth: r.CutDepth, Strips: r.Strips, Joins: r.Joins, JoinsFrom: r.from(),
+		QuarterEdge: r.Edge.quarter(), QuarterRuffle: r.Length.quarter(),
+	}
+	if d.Joins == nil {
+		d.Joins = []Amount{}
+	}
+	return d
+}
+
+func (b Binding) data() BindingData {
+	d := BindingData{
+		Key: b.Key, Fold: "single", Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
+		Cut: b.Cut, Joins: b.Joins, Length: b.Length, Strips: b.Strips,
+	}
+	if b.Double {
+		d.Fold = "double"
+	}
+	if b.Square.MM > 0 {
+		d.Square = &b.Square
+	} else {
+		d.Cloth = &b.Along
+	}
+	return d
+}
+
+func (p *Pattern) clothData() *ClothData {
+	lay := p.Cloth.Lay
+	d := &ClothData{
+		Width: p.Unit.chosen(lay.Width), Length: p.Unit.atLeast(lay.Length), Buy: p.Cloth.Buy,
+		TooWide: append([]string{}, lay.TooWide...), Parts: []PartData{},
+	}
+	for _, part := range lay.Parts {
+		one := PartData{Folded: part.Folded, From: p.Unit.amount(part.From), To: p.Unit.amount(part.To), Pieces: []LaidData{}}
+		for _, piece := range part.Pieces {
+			box := piece.Outline.Bounds()
+			one.Pieces = append(one.Pieces, LaidData{
+				Name: piece.Name, OnFold: piece.OnFold, Left: p.Unit.amount(box.Min.X), Right: p.Unit.amount(box.Max.X),
+				From: p.Unit.amount(box.Min.Y), To: p.Unit.amount(box.Max.Y),
+			})
+		}
+		d.Parts = append(d.Parts, one)
+	}
+	return d
+}

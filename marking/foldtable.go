@@ -1,0 +1,216 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+)
+
+// Rules of this file. A ruler is laid to the base and every line ticked off from there
+// on the flat cloth, so each line has its own distance from the base. What a ruler does
+// not show exactly is given as its nearest step and how far off that is.
+
+// FoldPlace is where one fold of a row lies.
+type FoldPlace struct {
+	Number int
+	Fold   Amount   // from the base, flat
+	Others []Amount // stitching lines of a tuck, or what a pleat is laid to; flat
+	Sewn   Amount   // from the base when the whole piece is finished
+}
+
+// hair is how far, in mm, a line may lie off a step of the ruler and still be read as
+// lying on it: 1/128 in, half of what can be ruled (common practice).
+const hair = 25.4 / 128
+
+// off is how far a length lies beyond what a ruler shows of it.
+func (a Amount) off() float64 { return a.MM - a.steps*a.unit.ruler() }
+
+// isOff reports whether it lies off that by more than a hair.
+func (a Amount) isOff() bool { return math.Abs(a.off()) >= hair }
+
+// reading gives a place as it is found on a ruler: "2 3/8", or "2 3/8 + 1/64".
+func (a Amount) reading() string {
+	steps := a.steps
+	if !a.isOff() {
+		return bare(read(a.unit, steps))
+	}
+	off, fine, sign := a.off(), 25.4/64, "+"
+	if a.unit != Inch {
+		fine = 0.1
+	}
+	if off < 0 {
+		sign = "-"
+	}
+	rest := math.Round(math.Abs(off)/fine) * fine
+	printed := strconv.FormatFloat(math.Round(rest/a.unit.MM()*1000)/1000, 'f', -1, 64)
+	if a.unit == Inch {
+		printed = bare(inchFraction(rest))
+	}
+	return bare(read(a.unit, steps)) + " " + sign + " " + printed
+}
+
+// places lists where the tucks of a set lie.
+func (t Tuck) places(unit Unit) []FoldPlace {
+	var all []FoldPlace
+	for k, f := range t.row.folds {
+		p := FoldPlace{Number: k + 1, Fold: unit.amount(f.at), Sewn: unit.amount(f.seam)}
+		for _, l := range f.lines {
+			if l.role == TuckStitch {
+				p.Others = append(p.Others, unit.amount(l.u))
+			}
+		}
+		all = append(all, p)
+	}
+	return all
+}
+
+// places lists where the pleats of a row lie; a box or inverted one has two folds.
+func (p Pleating) places(unit Unit) []FoldPlace {
+	var all []FoldPlace
+	for _, f := range p.row.folds {
+		all = append(all, FoldPlace{
+			Number: f.number + 1, Fold: unit.amount(f.at), Others: []Amount{unit.amount(f.placement())}, Sewn: unit.amount(f.seam),
+		})
+	}
+	return all
+}
+
+// inAll returns how many tucks or pleats the whole piece has of a row, the other half
+// included.
+func (r row) inAll() int {
+	switch {
+	case !r.mirrored:
+		return r.count
+	case r.folds[0].about(), r.halved:
+		return 2*r.count - 1
+	}
+	return 2 * r.count
+}
+
+// taken returns what the row takes of the whole piece, both halves of it.
+func (r row) taken() float64 {
+	if r.mirrored {
+		return 2 * r.takeUp()
+	}
+	return r.takeUp()
+}
+
+// foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
+// in its edges.
+func (p *Piece) foldTables(unit Unit, w wording) []Table {
+	var tables []Table
+	for _, t := range p.Tucks {
+		tables = append(tables, t.table(p, unit, w))
+	}
+	for _, pl := range p.Pleatings {
+		tables = append(tables, pl.table(p, unit, w))
+	}
+	return append(tables, p.edgePleats(unit, w)...)
+}
+
+// offLine explains places that lie off a step of the ruler; nothing where none does.
+func offLine(places []FoldPlace) []Sentence {
+	for _, p := range places {
+		for _, a := range append([]Amount{p.Fold}, p.Others...) {
+			if a.isOff() {
+				return []Sentence{{Text: "+ or -: the line lies that much farther or nearer than the mark"}}
+			}
+		}
+	}
+	return nil
+}
+
+// table is the table of a set of tucks.
+func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
+	table := Table{
+		Title: p.Name + ", " + t.describe(unit.Names)[0],
+		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
+	}
+	if t.Twin {
+		table.Heads = []string{"from " + t.row.base.name, "fold, stitch along it", "when sewn"}
+	}
+	for _, place := range t.places(unit) {
+		cells := []string{"tuck " + strconv.Itoa(place.Number)}
+		if len(place.Others) == 2 {
+			near := w.reading(place.Others[0])
+			if place.Others[0].MM < 0 {
+				near = w.reading(place.Others[0].magnitude()) + " beyond"
+			}
+			cells = append(cells, near, w.reading(place.Fold), w.reading(place.Others[1]))
+		} else {
+			cells = append(cells, w.reading(place.Fold))
+		}
+		table.Rows = append(table.Rows, Row{Cells: append(cells, w.cell(place.Sewn))})
+	}
+	deep := fmt.Sprintf("stitch each %s from its fold", w.length(unit.chosen(t.Width)))
+	if t.Twin {
+		deep = "stitch each along its fold line with a twin needle"
+	}
+	table.Lines = append(offLine(t.places(unit)), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
+	for _, part := range t.describe(unit.Names)[1:] {
+		table.Lines = append(table.Lines, Sentence{Text: part})
+	}
+	return table
+}
+
+// takes says what the folds of a row take up, each and together. What a sample took is
+// told of all of them: one takes less than a ruler shows.
+func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
+	n := r.inAll()
+	one := unit.amount(each)
+	switch {
+	case sampled || one.isOff():
+		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(unit.amount(r.taken())))
+	case n == 1:
+		return "it takes up " + w.length(one)
+	}
+	all := fmt.Sprintf("all %d", n)
+	if n == 2 {
+		all = "both"
+	}
+	return fmt.Sprintf("each takes up %s, %s together %s", w.length(one), all, w.length(one.Times(n)))
+}
+
+// table is the table of a row of pleats across a piece.
+func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
+	table := Table{
+		Title: piece.Name + ", " + p.describe(unit.Names)[0],
+		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
+	}
+	for _, place := range p.places(unit) {
+		table.Rows = append(table.Rows, Row{Cells: []string{
+			"pleat " + strconv.Itoa(place.Number), w.reading(place.Fold), w.reading(place.Others[0]), w.cell(place.Sewn),
+		}})
+	}
+	each := 2 * p.Depth
+	if p.Kind != "knife" {
+		each = 4 * p.Depth
+	}
+	table.Lines = append(offLine(p.places(unit)), Sentence{Text: p.row.takes(unit, each, false, w)})
+	for _, part := range p.describe(unit.Names)[1:] {
+		table.Lines = append(table.Lines, Sentence{Text: part})
+	}
+	return table
+}
+
+// edgePleats are the tables of the pleats that lie in edges, one for each set.
+func (p *Piece) edgePleats(unit Unit, w wording) []Table {
+	var tables []Table
+	for i, pleat := range p.Pleats {
+		if i == 0 || p.Pleats[i-1].Key != pleat.Key {
+			tables = append(tables, Table{
+				Title: fmt.Sprintf("%s, %s: in %s, from %s", p.Name, pleat.Key, p.Edges[pleat.edge].Key, pleat.from),
+				Heads: []string{"along the edge", "fold", "takes up"},
+			})
+		}
+		table := &tables[len(tables)-1]
+		table.Rows = append(table.Rows, Row{Cells: []string{
+			"pleat " + strconv.Itoa(len(table.Rows)+1), w.reading(unit.amount(pleat.At)), w.cell(unit.amount(pleat.TakeUp())),
+		}})
+		if i+1 == len(p.Pleats) || p.Pleats[i+1].Key != pleat.Key {
+			table.Lines = []Sentence{{Text: fmt.Sprintf("each is laid %s along, twice its depth of %s",
+				w.length(unit.chosen(pleat.TakeUp())), w.length(unit.chosen(pleat.Depth)))}}
+		}
+	}
+	return tables
+}

@@ -1,0 +1,44 @@
+package marking
+
+import "fmt"
+
+// Rules of this file: the lay is told with how it was made, for it promises no least
+// cloth.
+
+// clothSection says how much cloth to buy, and draws how it was reckoned.
+func (p *Pattern) clothSection(w wording) Section {
+	s := Section{Title: "Cloth to buy"}
+	say := func(warning bool, text string, args ...any) {
+		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...), Warning: warning})
+	}
+	if p.Cloth == nil {
+		say(false, "the file gives no width of the cloth; with [cloth] and width = 44 this says how much to buy")
+		return s
+	}
+	lay := p.Cloth.Lay
+	for _, name := range lay.TooWide {
+		say(true, "%s is wider than the cloth and is not reckoned in", name)
+	}
+	if lay.Length == 0 {
+		return s
+	}
+	say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s",
+		w.buy(p.Cloth.Buy), w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)))
+	say(false, "A plain lay, longest pieces first, each as near the beginning as it goes. It is no promise of the least cloth, and has nothing to spare for shrinking, for a nap or for matching a pattern.")
+	pic := &Picture{
+		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
+		Width:   lay.Width, Height: lay.Length,
+	}
+	for _, part := range lay.Parts {
+		text := "single"
+		if part.Folded {
+			text = "folded lengthwise, fold at the left"
+		}
+		pic.Rules = append(pic.Rules, PictureRule{At: part.From, Text: text})
+		for _, one := range part.Pieces {
+			pic.Shapes = append(pic.Shapes, Shape{Name: one.Name, Outline: one.Outline})
+		}
+	}
+	s.Picture = pic
+	return s
+}
