@@ -170,3 +170,11 @@ func innermost(err error) string {
 		err = inner
 	}
 }
+
+// writeOut writes what was asked for to the screen, or to where it is led.
+func writeOut(w io.Writer, data []byte) error {
+	if _, err := w.Write(data); err != nil {
+		return &fileError{"tuckmark", "the figures cannot be written: " + innermost(err), ""}
+	}
+	return nil
+}

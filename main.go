@@ -51,6 +51,8 @@ type usageError struct{ cause, hint string }
 
 func (e *usageError) Error() string { return "tuckmark: " + e.cause + "\nhint: " + e.hint }
 
+const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
+
 func newCommand(stdout, stderr io.Writer) *cli.Command {
 	misused := func(_ context.Context, cmd *cli.Command, err error, _ bool) error {
 		return &usageError{plainUsage(err), "`" + cmd.FullName() + " --help` shows what it takes"}
@@ -58,7 +60,8 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 	return &cli.Command{
 		Name:  "tuckmark",
 		Usage: "full-size marking sheets for sewing, from a description of the pieces",
-		Description: "Make the sheets:  tuckmark sheet linden.toml\n" +
+		Description: "Make the sheets:   tuckmark sheet linden.toml\n" +
+			"Print the numbers: tuckmark figures linden.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them.",
 		Writer:         stdout,
@@ -67,11 +70,11 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 		ExitErrHandler: func(context.Context, *cli.Command, error) {}, // run says it
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			if word := cmd.Args().First(); word != "" {
-				return &usageError{fmt.Sprintf("there is no command %q", word), "`tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command"}
+				return &usageError{fmt.Sprintf("there is no command %q", word), commandsHint}
 			}
-			return &usageError{"no command was given", "`tuckmark sheet FILE.toml` makes the sheets; `tuckmark --help` shows every command"}
+			return &usageError{"no command was given", commandsHint}
 		},
-		Commands:        []*cli.Command{sheetCommand(misused)},
+		Commands:        []*cli.Command{sheetCommand(misused), figuresCommand(misused)},
 		HideHelpCommand: true, // --help says it all
 	}
 }
@@ -91,6 +94,7 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 				Name: "paper", Value: "letter",
 				Usage: "the `PAPER` in the printer: " + strings.Join(pdfout.Papers(), ", "),
 			},
+			&cli.BoolFlag{Name: "no-figures", Usage: "leave out the pages with the figures for the cutting table"},
 		},
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			in := cmd.Args().First()
@@ -105,28 +109,84 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			if out == "" {
 				out = strings.TrimSuffix(in, filepath.Ext(in)) + ".pdf"
 			}
-			return makeSheets(cmd.Root().Writer, in, out, paper)
+			return makeSheets(cmd.Root().Writer, in, out, paper, !cmd.Bool("no-figures"))
 		},
 	}
 }
 
-// makeSheets takes the file in to the PDF out, and says what it made.
-func makeSheets(say io.Writer, in, out string, paper pdfout.Paper) error {
-	data, err := readFile(in)
+func figuresCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+	return &cli.Command{
+		Name:         "figures",
+		Usage:        "print the numbers for the cutting table: what to tear, tucks, edges, seams, trims, cloth",
+		ArgsUsage:    "FILE.toml",
+		OnUsageError: misused,
+		Flags: []cli.Flag{
+			&cli.BoolFlag{Name: "all-units", Usage: "give every length in inches and in millimetres"},
+			&cli.BoolFlag{Name: "json", Usage: "give the figures as data for a script"},
+		},
+		Action: func(_ context.Context, cmd *cli.Command) error {
+			in := cmd.Args().First()
+			if cmd.Args().Len() != 1 || in == "" {
+				return &usageError{"figures takes the name of one file", "write it like `tuckmark figures linden.toml`"}
+			}
+			if cmd.Bool("json") && cmd.Bool("all-units") {
+				return &usageError{"json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out"}
+			}
+			return printFigures(cmd.Root().Writer, in, cmd.Bool("json"), cmd.Bool("all-units"))
+		},
+	}
+}
+
+// textWidth is how many letters a line on the screen has.
+const textWidth = 80
+
+// printFigures takes the file in to its figures, as text or as data.
+func printFigures(say io.Writer, in string, data, allUnits bool) error {
+	pattern, err := readPattern(in)
 	if err != nil {
 		return err
+	}
+	if data {
+		return writeOut(say, pattern.Figures().JSON())
+	}
+	var text strings.Builder
+	for _, remark := range pattern.Remarks {
+		fmt.Fprintln(&text, remark.In(in))
+	}
+	if len(pattern.Remarks) > 0 {
+		text.WriteByte('\n')
+	}
+	text.WriteString(pattern.Report(allUnits).Text(textWidth))
+	return writeOut(say, []byte(text.String()))
+}
+
+// readPattern reads a file and checks it.
+func readPattern(in string) (*marking.Pattern, error) {
+	data, err := readFile(in)
+	if err != nil {
+		return nil, err
 	}
 	spec, err := marking.Read(in, data, pdfout.CanPrint)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	pattern, err := marking.Check(spec)
+	return marking.Check(spec)
+}
+
+// makeSheets takes the file in to the PDF out, and says what it made.
+func makeSheets(say io.Writer, in, out string, paper pdfout.Paper, figures bool) error {
+	pattern, err := readPattern(in)
 	if err != nil {
 		return err
 	}
+	set := newSet(pattern)
+	if figures {
+		report := pattern.Report(false)
+		_ = report // TEMP
+	}
 	var summary pdfout.Summary
 	err = writeFile(in, out, func(w io.Writer) (err error) {
-		summary, err = pdfout.Draw(w, newSet(pattern), paper)
+		summary, err = pdfout.Draw(w, set, paper)
 		return err
 	})
 	var refused *pdfout.Refusal
