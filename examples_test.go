@@ -66,13 +66,40 @@ func TestGolden(t *testing.T) {
 				require.NoError(t, err)
 				describePages(&b, paper, summary)
 			}
-			golden := filepath.Join("golden", name+".txt")
-			if *update {
-				require.NoError(t, os.WriteFile(golden, []byte(b.String()), 0o644))
+			matchGolden(t, name+".txt", b.String())
+		})
+	}
+}
+
+// matchGolden holds a text against a file in golden/.
+func matchGolden(t *testing.T, name, got string) {
+	t.Helper()
+	golden := filepath.Join("golden", name)
+	if *update {
+		require.NoError(t, os.WriteFile(golden, []byte(got), 0o644))
+	}
+	want, err := os.ReadFile(golden)
+	require.NoError(t, err)
+	assert.Equal(t, string(want), got, "%s has changed; if that is meant, run `go test . -update` and read the diff", golden)
+}
+
+// What `tuckmark figures` prints of every example, and gives as data.
+func TestFiguresGolden(t *testing.T) {
+	for _, file := range examples(t) {
+		name := strings.TrimSuffix(filepath.Base(file), ".toml")
+		t.Run(name, func(t *testing.T) {
+			for _, c := range []struct {
+				golden string
+				args   []string
+			}{
+				{name + "-figures.txt", []string{"figures", file}},
+				{name + "-figures.json", []string{"figures", "--json", file}},
+			} {
+				var out, errs bytes.Buffer
+				require.Equal(t, statusDone, run(append([]string{"tuckmark"}, c.args...), &out, &errs), errs.String())
+				assert.Empty(t, errs.String())
+				matchGolden(t, c.golden, filepath.ToSlash(out.String()))
 			}
-			want, err := os.ReadFile(golden)
-			require.NoError(t, err)
-			assert.Equal(t, string(want), b.String(), "%s has changed; if that is meant, run `go test . -update` and read the diff", golden)
 		})
 	}
 }

@@ -43,6 +43,7 @@ func TestReadme(t *testing.T) {
 	blocks := readmeBlocks(t)
 	t.Chdir(t.TempDir())
 	var orchard, message string
+	var excerpts []string // of what commands print
 	var commands []string
 	for _, b := range blocks {
 		switch b.language {
@@ -53,12 +54,16 @@ func TestReadme(t *testing.T) {
 			assert.Equal(t, statusDone, run([]string{"tuckmark", "sheet", "orchard.toml"}, &out, &errs),
 				"the file as far as\n%s\n%s", b.text, errs.String())
 		case "text":
-			message = b.text
+			if strings.HasPrefix(b.text, "orchard.toml:") {
+				message = b.text
+			} else {
+				excerpts = append(excerpts, b.text)
+			}
 		case "sh":
 			commands = append(commands, strings.Split(strings.TrimSpace(b.text), "\n")...)
 		}
 	}
-	ran := 0
+	ran, printed := 0, ""
 	for _, line := range commands {
 		if line == "go test ./..." {
 			continue // that is what runs now
@@ -72,9 +77,14 @@ func TestReadme(t *testing.T) {
 		}
 		var out, errs bytes.Buffer
 		assert.Equal(t, statusDone, run(words, &out, &errs), "%s\n%s", line, errs.String())
+		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 5, ran, "commands of the README that were run")
+	assert.Equal(t, 9, ran, "commands of the README that were run")
+	assert.Len(t, excerpts, 1, "what the README shows of what is printed")
+	for _, text := range excerpts {
+		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
+	}
 	assert.FileExists(t, "linden.pdf")
 
 	gap := strings.Replace(orchard, `[["2 3/4", 12], [5, "11 3/8"]]`, `[["2 3/4", "12 1/4"], [5, "11 3/8"]]`, 1)
