@@ -82,7 +82,8 @@ const (
 	scissorsRoom = 25.4 / 8
 
 	// layStep is how finely a piece is shifted across the cloth, in mm: by a sixteenth
-	// of an inch, a step of the ruler, two of which are the room for scissors.
+	// of an inch, a step of the ruler, two of which are the room for scissors. Only on
+	// cloth wider than any that is woven, beyond 6 m, the skyline takes wider steps.
 	layStep = 25.4 / 16
 
 	// alongGrain bounds the sine of the angle between the grain and a fold that runs
@@ -138,7 +139,7 @@ func layOut(items []layItem, width float64) Lay {
 	lay.add(false, tear(torn, single))
 	double.FillTo(lay.Length)
 	lay.add(true, nest(onDouble, double))
-	room := 0.0
+	room := 0.0 // to what was cut from the folded cloth; what is torn needs none
 	if n := len(lay.Parts); n > 0 && lay.Parts[n-1].Folded {
 		room = scissorsRoom
 	}
@@ -278,7 +279,7 @@ func nest(all []toLay, cloth *plane.Skyline) []LaidPiece {
 		for k := range one.count {
 			side := sides[k%len(sides)]
 			shape := side[0]
-			at, _ := lowest(shape, math.Inf(1))
+			at, _ := lowest(shape, math.Inf(1)) // there is one: layOut gives only what fits
 			if other, lower := lowest(side[1], at.Y); lower {
 				shape, at = side[1], other
 			}

@@ -17,9 +17,10 @@ import "math"
 
 const (
 	// flush bounds how far, in mm, a shape may reach over the side of a column or
-	// of the band and still end there: far above rounding, far below what can be
-	// cut. Shapes may come nearer than their clearance by so much at each side.
-	flush = 1e-3
+	// of the band and still end there, and by how little one place lies no lower than
+	// another: far above rounding, far below what can be cut. Shapes may come nearer
+	// than their clearance by so much at each side.
+	flush = 1e-6
 
 	// mostColumns bounds how many columns a band is divided into, however wide.
 	mostColumns = 4096
@@ -29,6 +30,7 @@ const (
 type Skyline struct {
 	width, step, clear float64
 	beside             int       // columns that the clearance takes beside a shape
+	floor              float64   // the y from which anything lies up
 	taken              []float64 // up to which y, by column, the clearance and all
 }
 
@@ -49,12 +51,8 @@ func NewSkyline(width, finest, clear float64) *Skyline {
 // Fits reports whether something of a width, in mm, fits into the band at all.
 func (s *Skyline) Fits(width float64) bool { return width <= s.width+flush }
 
-// FillTo takes the whole band up to y, in mm, where it is not taken so far up yet.
-func (s *Skyline) FillTo(y float64) {
-	for k, up := range s.taken {
-		s.taken[k] = math.Max(up, y)
-	}
-}
+// FillTo takes the whole band up to y, in mm.
+func (s *Skyline) FillTo(y float64) { s.floor = math.Max(s.floor, y) }
 
 // Profile is a shape as a skyline sees it. Use Skyline.Profile.
 type Profile struct {
@@ -137,11 +135,14 @@ func shifted(path Path, step Point) Path {
 
 // Lowest returns where a shape can be put so that it lies lowest, as the lower left
 // corner of its box: of places equally low the leftmost. It is false where there is
-// none lower than below, which may be infinite, by more than rounding, and where
-// the shape is wider than the band.
+// none lower than below, which may be infinite, and where the shape is wider than
+// the band.
 func (s *Skyline) Lowest(p *Profile, below float64) (at Point, ok bool) {
+	if !s.Fits(p.width) {
+		return Point{}, false
+	}
 	last := int(math.Floor((s.width - p.width + flush) / s.step))
-	return s.lowest(p, min(last, len(s.taken)-len(p.columns)), below)
+	return s.lowest(p, max(0, min(last, len(s.taken)-len(p.columns))), below)
 }
 
 // LowestAtLeft is Lowest for a shape that must lie at the left side of the band.
@@ -154,10 +155,17 @@ func (s *Skyline) LowestAtLeft(p *Profile, below float64) (at Point, ok bool) {
 
 // lowest looks at the columns up to the last one in which the shape may begin.
 func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool) {
+	high := -1 // the column of the band that held the shape up last
 	for first := 0; first <= last; first++ {
-		y := 0.0
+		// Most likely it does so again, and the others need not be looked at.
+		if high >= first && s.taken[high]-p.columns[high-first].low >= below-flush {
+			continue
+		}
+		y := s.floor
 		for k, c := range p.columns {
-			if y = math.Max(y, s.taken[first+k]-c.low); y >= below-flush {
+			y = math.Max(y, s.taken[first+k]-c.low)
+			if y >= below-flush {
+				high = first + k
 				break
 			}
 		}

@@ -1,0 +1,603 @@
+package marking
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/plane"
+)
+
+// Things to lay are written in inches, one to a line, the points first, each as it
+// is drawn, with the grain upward where nothing else is said:
+//
+//	front: 0,0 10,0 10,10 0,10 | fold 0,10 0,0
+//	sleeve: 0,0 9,0 9,7 0,7 | cut 2
+//	ruffle: 0,0 36,0 36,3 0,3 | torn; cut 3
+
+func toCut(t *testing.T, text string) []layItem {
+	t.Helper()
+	var items []layItem
+	for _, line := range strings.Split(text, "\n") {
+		name, rest, found := strings.Cut(strings.TrimSpace(line), ":")
+		require.True(t, found, "a line without a name: %q", line)
+		points, extra, _ := strings.Cut(rest, "|")
+		item := layItem{name: name, grain: plane.Point{Y: 1}, count: 1, outline: inchPoints(t, points)}
+		item.outline = append(item.outline, item.outline[0])
+		for _, one := range strings.Split(extra, ";") {
+			key, value, _ := strings.Cut(strings.TrimSpace(one), " ")
+			switch key {
+			case "cut":
+				item.count, _ = strconv.Atoi(value)
+			case "fold":
+				item.fold = inchPoints(t, value)
+			case "grain":
+				item.grain = inchPoints(t, value)[0].Unit()
+			case "torn":
+				item.torn = true
+			}
+		}
+		items = append(items, item)
+	}
+	return items
+}
+
+func inchPoints(t *testing.T, text string) plane.Path {
+	t.Helper()
+	var p plane.Path
+	for _, word := range strings.Fields(text) {
+		var q plane.Point
+		_, err := fmt.Sscanf(word, "%g,%g", &q.X, &q.Y)
+		require.NoError(t, err, "point %q", word)
+		p = append(p, q.Mul(25.4))
+	}
+	return p
+}
+
+// told writes a lay in inches: each part, and under it each thing with two opposite
+// corners of its box.
+func told(lay Lay) string {
+	var lines []string
+	for _, part := range lay.Parts {
+		how := "single"
+		if part.Folded {
+			how = "folded"
+		}
+		lines = append(lines, fmt.Sprintf("%s, %s to %s", how, number(part.From/25.4), number(part.To/25.4)))
+		for _, p := range part.Pieces {
+			box := p.Outline.Bounds()
+			line := p.Name + ": " + inches(plane.Path{box.Min, box.Max})
+			if p.OnFold {
+				line += " on the fold"
+			}
+			lines = append(lines, line)
+		}
+	}
+	for _, name := range lay.TooWide {
+		lines = append(lines, name+" is too wide")
+	}
+	return strings.Join(lines, "\n")
+}
+
+// unindented takes the tabs off the lines of a text.
+func unindented(text string) string { return strings.ReplaceAll(text, "\t", "") }
+
+// On cloth 36 in wide, which folds to 18; between pieces there is 1/8 in.
+func TestLay(t *testing.T) {
+	for _, c := range []struct{ name, items, want string }{
+		{"on the fold", "front: 0,0 10,0 10,10 0,10 | fold 0,10 0,0",
+			`folded, 0 to 10
+			front: 0,0 10,10 on the fold`},
+		{"on the fold, drawn with it at the right and the other way round", "front: 0,0 4,0 4,10 0,10 | fold 4,10 4,0",
+			`folded, 0 to 10
+			front: 0,0 4,10 on the fold`},
+		{"two on the fold lie one after the other: 10 + 1/8 + 10", "front: 0,0 4,0 4,10 0,10 | fold 0,0 0,10; cut 2",
+			`folded, 0 to 20.125
+			front: 0,0 4,10 on the fold
+			front: 0,10.125 4,20.125 on the fold`},
+		{"side by side: 10 + 1/8", "a: 0,0 10,0 10,10 0,10\nb: 0,0 10,0 10,10 0,10",
+			`single, 0 to 10
+			a: 0,0 10,10
+			b: 10.125,0 20.125,10`},
+		{"three times 12 and twice 1/8 is more than 36", "a: 0,0 12,0 12,5 0,5\nb: 0,0 12,0 12,5 0,5\nc: 0,0 12,0 12,5 0,5",
+			`single, 0 to 10.125
+			a: 0,0 12,5
+			b: 12.125,0 24.125,5
+			c: 0,5.125 12,10.125`},
+		{"a pair lies once", "sleeve: 0,0 10,0 10,10 0,10 | cut 2",
+			`folded, 0 to 10
+			sleeve: 0,0 10,10`},
+		{"of three, a pair and one", "gore: 0,0 10,0 10,10 0,10 | cut 3",
+			`folded, 0 to 10
+			gore: 0,0 10,10
+			single, 10 to 20.125
+			gore: 0,10.125 10,20.125`},
+		{"of five, two pairs beside each other only up to 18", "gore: 0,0 9,0 9,6 0,6 | cut 5",
+			`folded, 0 to 12.125
+			gore: 0,0 9,6
+			gore: 0,6.125 9,12.125
+			single, 12.125 to 18.25
+			gore: 0,12.25 9,18.25`},
+		{"beside what lies on the fold: 8 + 1/8", "front: 0,0 8,0 8,14 0,14 | fold 0,14 0,0\nback: 0,0 9,0 9,13 0,13 | cut 2",
+			`folded, 0 to 14
+			front: 0,0 8,14 on the fold
+			back: 8.125,0 17.125,13`},
+		{"the longest first, and then as in the file", "short: 0,0 5,0 5,4 0,4\na: 0,0 5,0 5,6 0,6\nlong: 0,0 5,0 5,9 0,9\nb: 0,0 5,0 5,6 0,6",
+			`single, 0 to 9
+			long: 0,0 5,9
+			a: 5.125,0 10.125,6
+			b: 10.25,0 15.25,6
+			short: 15.375,0 20.375,4`},
+		{"the grain runs along the cloth", "cuff: 0,0 10,0 10,4 0,4 | grain 1,0",
+			`single, 0 to 10
+			cuff: 0,0 4,10`},
+		{"whichever way it is drawn", "cuff: 0,0 10,0 10,4 0,4 | grain -1,0",
+			`single, 0 to 10
+			cuff: 0,0 4,10`},
+		{"just as wide as the cloth", "panel: 0,0 36,0 36,5 0,5",
+			`single, 0 to 5
+			panel: 0,0 36,5`},
+		{"wider than the cloth, but once by its name", "panel: 0,0 36.1,0 36.1,5 0,5 | cut 2\npanel: 0,0 40,0 40,5 0,5\ncuff: 0,0 4,0 4,8 0,8",
+			`single, 0 to 8
+			cuff: 0,0 4,8
+			panel is too wide`},
+		{"half as wide as the cloth, on the fold", "front: 0,0 18,0 18,10 0,10 | fold 0,10 0,0",
+			`folded, 0 to 10
+			front: 0,0 18,10 on the fold`},
+		{"half of it wider than half the cloth", "front: 0,0 18.1,0 18.1,10 0,10 | fold 0,10 0,0",
+			`front is too wide`},
+		{"a pair too wide for folded cloth", "back: 0,0 20,0 20,5 0,5 | cut 2",
+			`single, 0 to 10.125
+			back: 0,0 20,5
+			back: 0,5.125 20,10.125`},
+		{"a fold across the grain: the whole is twice 4 long", "yoke: 0,0 6,0 6,4 0,4 | fold 0,0 6,0",
+			`single, 0 to 8
+			yoke: 0,0 6,8`},
+		{"so are both of two", "yoke: 0,0 6,0 6,4 0,4 | fold 0,0 6,0; cut 2",
+			`single, 0 to 8
+			yoke: 0,0 6,8
+			yoke: 6.125,0 12.125,8`},
+		// The half is a square of 10 and the whole 20 by 10; on the bias it measures
+		// (20 + 10)/√2 both ways.
+		{"a fold on the bias", "yoke: 0,0 10,0 10,10 0,10 | fold 0,0 0,10; grain 1,1",
+			`single, 0 to 21.213
+			yoke: 0,0 21.213,21.213`},
+		// The sine of a third of a degree is 0.0058.
+		{"a fold a third of a degree off the grain", "front: 0,0 10,0 10,10 0,10 | fold 0,10 0,0; grain 0.0058,1",
+			`folded, 0 to 10
+			front: 0,0 10,10 on the fold`},
+		// The whole is 20 by 10; with sin 0.01 and cos 0.99995 it measures 20 cos + 10 sin
+		// across and 10 cos + 20 sin along.
+		{"a fold six tenths of a degree off the grain", "front: 0,0 10,0 10,10 0,10 | fold 0,10 0,0; grain 0.01,1",
+			`single, 0 to 10.199
+			front: 0,0 20.099,10.199`},
+		{"torn strips across the cloth", "ruffle: 0,0 36,0 36,3 0,3 | torn; cut 3",
+			`single, 0 to 9
+			ruffle: 0,0 36,3
+			ruffle: 0,3 36,6
+			ruffle: 0,6 36,9`},
+		{"torn side by side, the longest first: 20 + 16 make a strip", "a: 0,0 20,0 20,5 0,5 | torn\nb: 0,0 16,0 16,4 0,4 | torn\nc: 0,0 20,0 20,6 0,6 | torn",
+			`single, 0 to 11
+			c: 0,0 20,6
+			a: 0,6 20,11
+			b: 20,0 36,4`},
+		{"torn and wider than the cloth", "block: 0,0 37,0 37,5 0,5 | torn",
+			`block is too wide`},
+		{"torn, of which half is drawn: twice 9 beside each other", "block: 0,0 9,0 9,12 0,12 | torn; fold 0,12 0,0; cut 2",
+			`single, 0 to 12
+			block: 0,0 18,12
+			block: 18,0 36,12`},
+		{"all of it, one part after another", "cuff: 0,0 5,0 5,4 0,4\nfront: 0,0 9,0 9,12 0,12 | fold 0,12 0,0\nruffle: 0,0 36,0 36,3 0,3 | torn\nsleeve: 0,0 8,0 8,10 0,10 | cut 2",
+			`single, 0 to 3
+			ruffle: 0,0 36,3
+			folded, 3 to 15
+			front: 0,3 9,15 on the fold
+			sleeve: 9.125,3 17.125,13
+			single, 15 to 19.125
+			cuff: 0,15.125 5,19.125`},
+		{"single cloth right after a torn edge", "cuff: 0,0 5,0 5,4 0,4\nruffle: 0,0 36,0 36,3 0,3 | torn",
+			`single, 0 to 3
+			ruffle: 0,0 36,3
+			single, 3 to 7
+			cuff: 0,3 5,7`},
+		// Common practice: so many breadths of cloth, each torn as long as the skirt and
+		// its hem, and strips from selvage to selvage for the ruffle: 2 × 20 + 3 × 4 in.
+		{"a skirt of two breadths and a ruffle half as full again", "breadth: 0,0 36,0 36,20 0,20 | torn; cut 2\nruffle: 0,0 36,0 36,4 0,4 | torn; cut 3",
+			`single, 0 to 52
+			breadth: 0,0 36,20
+			breadth: 0,20 36,40
+			ruffle: 0,40 36,44
+			ruffle: 0,44 36,48
+			ruffle: 0,48 36,52`},
+		{"nothing is cut of it", "cuff: 0,0 50,0 50,4 0,4 | cut 0\nline: 0,0 5,0 2,0", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			lay := layOut(toCut(t, c.items), 36*25.4)
+			assert.Equal(t, unindented(c.want), told(lay))
+			assert.Equal(t, 36*25.4, lay.Width)
+			if n := len(lay.Parts); n > 0 {
+				assert.Equal(t, lay.Parts[n-1].To, lay.Length, "the length of the lay")
+			} else {
+				assert.Zero(t, lay.Length)
+			}
+		})
+	}
+}
+
+func TestLayOfNothing(t *testing.T) {
+	items := toCut(t, "cuff: 0,0 5,0 5,4 0,4")
+	assert.Equal(t, Lay{Width: 914.4}, layOut(nil, 914.4), "nothing to cut")
+	for _, width := range []float64{0, -914.4, math.NaN()} {
+		assert.Equal(t, Lay{}, layOut(items, width), "cloth of %g", width)
+	}
+}
+
+// What is equally long lies in the order of the file, however much of it there is, and
+// though a turned outline may measure a rounding more or less.
+func TestLayKeepsTheOrderOfTheFile(t *testing.T) {
+	for _, rest := range []string{"", " | torn"} {
+		var lines, want []string
+		for k := range 60 {
+			lines = append(lines, fmt.Sprintf("strip %d: 0,0 30,0 30,%[2]d 0,%[2]d%[3]s", k, 4-k%3, rest))
+		}
+		for k := range 60 { // those of 4 in, then of 3 in, then of 2 in
+			want = append(want, fmt.Sprintf("strip %d", k%20*3+k/20))
+		}
+		items := toCut(t, strings.Join(lines, "\n"))
+		for k := range items {
+			angle := float64(k)
+			for i, q := range items[k].outline {
+				items[k].outline[i] = turned(q, angle)
+			}
+			items[k].grain = turned(items[k].grain, angle)
+		}
+		lay := layOut(items, 36*25.4)
+		require.Len(t, lay.Parts, 1)
+		var got []string
+		for _, p := range lay.Parts[0].Pieces {
+			got = append(got, p.Name)
+		}
+		assert.Equal(t, want, got)
+	}
+}
+
+// fromLowest returns the corners of an outline in inches, from the lowest on, of
+// equally low ones the leftmost.
+func fromLowest(outline plane.Path) string {
+	ring := outline[:len(outline)-1]
+	first := 0
+	for k, q := range ring {
+		up := q.Y - ring[first].Y
+		if up < -samePoint || up < samePoint && q.X < ring[first].X {
+			first = k
+		}
+	}
+	return inches(slices.Concat(ring[first:], ring[:first]))
+}
+
+// Here the outlines themselves are looked at.
+func TestLayTurnsPieces(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		width float64 // of the cloth, in inches
+		items string
+		want  []string
+	}{
+		// The second triangle lies on the slope of the first, which falls by 2 in for 1 in
+		// across. Beside a column of 1/16 in, and above it, nothing lies for 1/8 in: so the
+		// second slope is 2 × (1/8 + 1/16) + 1/8 in above the first.
+		{"two triangles, head to foot", 10, "a: 0,0 10,0 0,20\nb: 0,0 10,0 0,20", []string{
+			"a 0,0 10,0 0,20",
+			"b 10,0.5 10,20.5 0,20.5"}},
+		{"with 1/4 in more across they need no more length", 10.25, "a: 0,0 10,0 0,20\nb: 0,0 10,0 0,20", []string{
+			"a 0,0 10,0 0,20",
+			"b 10.25,0 10.25,20 0.25,20"}},
+		{"nothing is turned where that saves nothing", 10, "a: 0,0 10,0 10,8 0,8\nb: 0,0 10,0 0,8", []string{
+			"a 0,0 10,0 10,8 0,8",
+			"b 0,8.125 10,8.125 0,16.125"}},
+		// The neck of the first rises by 4 in over 10 in, and so does the turned hem of
+		// the second: over 1/8 + 1/16 in by 0.075 in, to which comes 1/8 in.
+		{"on the fold, over into the neck of the other", 20, "a: 0,0 10,0 10,8 0,4 | fold 0,0 0,4\nb: 0,0 10,0 10,4 0,8 | fold 0,0 0,8", []string{
+			"a 0,0 10,0 10,8 0,4",
+			"b 0,4.2 10,8.2 10,12.2 0,12.2"}},
+		{"every second one is turned over", 20, "back: 0,0 20,0 20,5 0,10 | cut 3", []string{
+			"back 0,0 20,0 20,5 0,10",
+			"back 0,10.125 20,10.125 20,20.125 0,15.125",
+			"back 0,20.25 20,20.25 20,25.25 0,30.25"}},
+		{"a pair on folded cloth lies as it is drawn", 40, "back: 0,0 20,0 20,5 0,10 | cut 2", []string{
+			"back 0,0 20,0 20,5 0,10"}},
+		{"opened along a fold across the grain", 20, "yoke: 0,0 6,0 4,3 0,4 | fold 0,0 6,0", []string{
+			"yoke 0,0 4,1 6,4 4,7 0,8 0,4"}},
+		{"the same, drawn below the fold", 20, "yoke: 0,0 0,-4 4,-3 6,0 | fold 0,0 6,0", []string{
+			"yoke 0,0 4,1 6,4 4,7 0,8 0,4"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, part := range layOut(toCut(t, c.items), c.width*25.4).Parts {
+				for _, p := range part.Pieces {
+					require.Positive(t, p.Outline.Area(), "%s runs clockwise", p.Name)
+					got = append(got, p.Name+" "+fromLowest(p.Outline))
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// clothItem is a random thing to cut, with what is known of it from how it was made.
+type clothItem struct {
+	layItem
+	whole  plane.Path // both halves, where there is a fold
+	across float64    // how wide the whole lies across the cloth
+	along  bool       // there is a fold, and it runs along the grain
+}
+
+// randomItem makes a thing from a half to the right of a fold on the y axis, a blob
+// or a rectangle, and turns it by some angle.
+func randomItem(t *rapid.T, name string) clothItem {
+	var i clothItem
+	i.name, i.count = name, rapid.IntRange(1, 5).Draw(t, "count")
+	n := rapid.IntRange(3, 9).Draw(t, "points")
+	angle := rapid.SampledFrom([]float64{0, math.Pi / 2, 0.3, 2.5, -1}).Draw(t, "turned by")
+	place := func(x, y float64) plane.Point { return turned(plane.Point{X: x, Y: y}, angle) }
+	grain := math.Pi / 2 * float64(rapid.IntRange(0, 3).Draw(t, "quarter turns of the grain"))
+	radius := func() float64 { return float64(rapid.IntRange(8, 160).Draw(t, "radius")) }
+
+	var half, image plane.Path
+	switch kind := rapid.SampledFrom([]string{"half", "half", "whole", "whole", "torn"}).Draw(t, "kind"); kind {
+	case "half":
+		if rapid.IntRange(0, 4).Draw(t, "bias") == 0 {
+			grain += 0.7
+		}
+		for k := range n {
+			sin, cos := math.Sincos(math.Pi * (float64(k)/float64(n-1) - 0.5))
+			if k == 0 || k == n-1 {
+				cos = 0
+			}
+			r := radius()
+			half = append(half, place(r*cos, r*sin))
+			image = append(image, place(-r*cos, r*sin))
+		}
+		i.fold = plane.Path{half[0], half[n-1]}
+		if rapid.Bool().Draw(t, "fold downward") {
+			i.fold = i.fold.Reversed()
+		}
+		i.along = math.Abs(math.Cos(grain)) < 1e-9
+	case "whole":
+		for k := range n {
+			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(n))
+			r := radius()
+			half = append(half, place(r*cos, r*sin))
+		}
+	case "torn":
+		w, l := radius(), radius()
+		half = plane.Path{place(0, 0), place(w, 0), place(w, l), place(0, l)}
+		i.torn = true
+	}
+	slices.Reverse(image)
+	i.whole = slices.Concat(half, image)
+	i.whole = append(i.whole, i.whole[0])
+	i.outline = append(slices.Clone(half), half[0])
+	i.grain = turned(plane.Point{X: math.Cos(grain), Y: math.Sin(grain)}, angle)
+	i.across = lieAcross(i.whole, i.grain).Bounds().Width()
+	return i
+}
+
+// lieAcross returns an outline in the measures of the cloth: how far across it and
+// how far along it.
+func lieAcross(outline plane.Path, grain plane.Point) plane.Path {
+	var p plane.Path
+	for _, q := range outline {
+		p = append(p, plane.Point{X: q.X*grain.Y - q.Y*grain.X, Y: q.X*grain.X + q.Y*grain.Y})
+	}
+	return p
+}
+
+// liesAs reports whether an outline has the same corners as another whose x and y are
+// taken so many times, but for where it lies.
+func liesAs(laid, of plane.Path, x, y float64) bool {
+	var image plane.Path
+	for _, q := range of {
+		image = append(image, plane.Point{X: q.X * x, Y: q.Y * y})
+	}
+	step := laid.Bounds().Min.Sub(image.Bounds().Min)
+	for k, q := range image {
+		image[k] = q.Add(step)
+	}
+	for _, q := range laid {
+		if away(q, image) > 1e-6 {
+			return false
+		}
+	}
+	for _, q := range image {
+		if away(q, laid) > 1e-6 {
+			return false
+		}
+	}
+	return true
+}
+
+// A lay of random things, looked at as the polygons they are.
+func TestLayOfAnything(t *testing.T) {
+	// laySlack bounds how much nearer than the room for scissors two pieces may come,
+	// and how far a piece may reach over a selvage, in mm: what a column lets pass.
+	const laySlack = 1e-5
+	rapid.Check(t, func(t *rapid.T) {
+		width := float64(rapid.IntRange(100, 1500).Draw(t, "width"))
+		var made []clothItem
+		var items []layItem
+		torn := map[string]bool{}
+		for k := range rapid.IntRange(1, 8).Draw(t, "things") {
+			made = append(made, randomItem(t, fmt.Sprintf("thing %d", k+1)))
+			items = append(items, made[k].layItem)
+			torn[made[k].name] = made[k].torn
+		}
+		before := fmt.Sprint(items)
+		lay := layOut(items, width)
+		require.Equal(t, before, fmt.Sprint(items), "the things themselves are changed")
+		require.Equal(t, lay, layOut(items, width), "the same things lie otherwise the second time")
+
+		end, area := 0.0, 0.0
+		afterFold := false
+		laid := map[string][]LaidPiece{}
+		layers := map[string]int{}
+		for k, part := range lay.Parts {
+			require.NotEmpty(t, part.Pieces, "part %d", k+1)
+			require.Equal(t, end, part.From, "part %d does not begin where the one before it ends", k+1)
+			wide, room := width, 0.0
+			if part.Folded {
+				wide = width / 2
+			} else if afterFold {
+				room = scissorsRoom
+			}
+			end, afterFold = part.To, part.Folded
+			reach := plane.EmptyBox()
+			var trees []*plane.Tree
+			for _, p := range part.Pieces {
+				box := p.Outline.Bounds()
+				reach = reach.Union(box)
+				require.True(t, p.Outline.Closed(), "%s is open", p.Name)
+				require.True(t, box.Min.X >= -laySlack && box.Max.X <= wide+laySlack && box.Min.Y >= part.From+room-laySlack && box.Max.Y <= part.To,
+					"%s at %v is not on cloth %g wide from %g to %g", p.Name, box, wide, part.From, part.To)
+				trees = append(trees, plane.NewTree(p.Outline))
+				laid[p.Name] = append(laid[p.Name], p)
+				layers[p.Name]++
+				area += p.Outline.Area()
+				if part.Folded {
+					area += p.Outline.Area()
+					if !p.OnFold {
+						layers[p.Name]++
+					}
+				}
+			}
+			require.InDelta(t, part.To, reach.Max.Y, 1e-9, "cloth is left over at the end of part %d", k+1)
+			for i, a := range trees {
+				for j, b := range trees[:i] {
+					one, other := part.Pieces[i].Name, part.Pieces[j].Name
+					require.Equal(t, torn[one], torn[other], "%s and %s, of which one is torn", one, other)
+					if torn[one] {
+						require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, both torn", one, other)
+					} else {
+						require.Empty(t, tooClose(a, b, scissorsRoom-laySlack), "%s and %s", one, other)
+					}
+				}
+			}
+		}
+		require.Equal(t, end, lay.Length, "the length of the lay")
+		require.LessOrEqual(t, area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
+
+		for _, i := range made {
+			if i.across > width+laySlack {
+				require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+				require.Empty(t, laid[i.name], "%s, too wide", i.name)
+				continue
+			}
+			if i.across < width {
+				require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+			}
+			require.Equal(t, i.count, layers[i.name], "how many are cut of %s", i.name)
+			drawn := lieAcross(i.whole, i.grain)
+			if i.along {
+				drawn = lieAcross(i.outline, i.grain)
+			}
+			left, right := 0, 0 // as it is drawn, and turned over
+			for _, p := range laid[i.name] {
+				require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
+				same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
+				over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
+				require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
+				require.Equal(t, i.along && !i.torn, p.OnFold, "%s on the fold", i.name)
+				if p.OnFold {
+					require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
+				}
+				switch {
+				case !over:
+					left++
+				case !same:
+					right++
+				}
+			}
+			if i.fold == nil {
+				pairs := 0
+				if len(laid[i.name]) < i.count {
+					pairs = i.count / 2
+				}
+				require.LessOrEqual(t, left, pairs+(i.count-2*pairs+1)/2, "%s, as it is drawn", i.name)
+				require.LessOrEqual(t, right, (i.count-2*pairs)/2, "%s, turned over", i.name)
+			}
+		}
+	})
+}
+
+// onFoldOf returns how much of an outline lies on x = 0.
+func onFoldOf(outline plane.Path) float64 {
+	sum := 0.0
+	for k := 1; k < len(outline); k++ {
+		if a, b := outline[k-1], outline[k]; math.Abs(a.X) < 1e-6 && math.Abs(b.X) < 1e-6 {
+			sum += a.Distance(b)
+		}
+	}
+	return sum
+}
+
+// share reports whether two boxes share more than a side.
+func share(a, b plane.Box) bool {
+	return min(a.Max.X, b.Max.X)-max(a.Min.X, b.Min.X) > 1e-6 && min(a.Max.Y, b.Max.Y)-max(a.Min.Y, b.Min.Y) > 1e-6
+}
+
+// tooClose says where two outlines cross, hold each other or come nearer than a
+// distance; "" where they do not. Two that do not cross are nearest at a point of one.
+func tooClose(a, b *plane.Tree, distance float64) string {
+	if c := plane.Crossings(a, b); len(c) > 0 {
+		return fmt.Sprintf("they cross at %v", c[0].At)
+	}
+	for _, pair := range [][2]*plane.Tree{{a, b}, {b, a}} {
+		for _, q := range pair[0].Path() {
+			if within(q, pair[1].Path()) {
+				return fmt.Sprintf("%v lies within the other", q)
+			}
+			if d := away(q, pair[1].Path()); d < distance {
+				return fmt.Sprintf("%v lies %g from the other", q, d)
+			}
+		}
+	}
+	return ""
+}
+
+// wavyPiece is an outline of so many points about a radius.
+func wavyPiece(points int, radius float64) plane.Path {
+	var p plane.Path
+	for k := range points {
+		angle := 2 * math.Pi * float64(k) / float64(points)
+		r := radius * (1 + 0.3*math.Sin(5*angle))
+		sin, cos := math.Sincos(angle)
+		p = append(p, plane.Point{X: r * cos, Y: 1.5 * r * sin})
+	}
+	return append(p, p[0])
+}
+
+func BenchmarkLay(b *testing.B) {
+	for _, pieces := range []int{50, 1_000} {
+		b.Run(fmt.Sprintf("%d pieces", pieces), func(b *testing.B) {
+			var items []layItem
+			for k := range pieces {
+				items = append(items, layItem{
+					name:    fmt.Sprintf("piece %d", k+1),
+					outline: wavyPiece(3_000, 40+float64(k*37%120)),
+					grain:   plane.Point{Y: 1},
+					count:   1 + k%3,
+				})
+			}
+			for b.Loop() {
+				layOut(items, 1_500)
+			}
+		})
+	}
+}

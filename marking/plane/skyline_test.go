@@ -1,0 +1,236 @@
+package plane
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+)
+
+// A profile is written as low to high of each column.
+func TestProfile(t *testing.T) {
+	for _, c := range []struct{ name, path, want string }{
+		{"a square on the sides of columns", "0,0 2,0 2,2 0,2 0,0", "0-2 0-2"},
+		{"it begins at its own left side", "7.5,3 9.5,3 9.5,5 7.5,5 7.5,3", "0-2 0-2"},
+		{"a sloping side counts with its higher end", "0,0 4,0 0,4 0,0", "0-4 0-3 0-2 0-1"},
+		{"a slope overhead", "0,0 4,4 0,4 0,0", "0-4 1-4 2-4 3-4"},
+		{"a part of a column counts as all of it", "0,0 1.25,0 1.25,3 0,3 0,0", "0-3 0-3"},
+		{"a hair over a column's side does not count", "0,0 2.0000005,0 2.0000005,2 0,2 0,0", "0-2 0-2"},
+		{"a step on the side of a column belongs to the tall one alone", "0,0 2,0 2,1 1,1 1,5 0,5 0,0", "0-5 0-1"},
+		{"a point within a column", "0,0 1,0 0.5,7 0,0", "0-7"},
+		{"what lies between is covered", "0,0 1,0 1,5 0,5 0,4 0.5,4 0.5,1 0,1 0,0", "0-5"},
+		{"left open, closed by a straight line", "0,4 0,0 4,0", "0-4 0-3 0-2 0-1"},
+		{"a line straight up", "3,1 3,6", "0-5"},
+		{"one place", "3,1", "0-0"},
+		{"nothing", "", "0-0"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := NewSkyline(100, 1, 0).Profile(path(t, c.path))
+			var columns []string
+			for _, c := range p.columns {
+				columns = append(columns, short(c.low)+"-"+short(c.high))
+			}
+			assert.Equal(t, c.want, strings.Join(columns, " "))
+		})
+	}
+}
+
+// fill puts shapes in turn and tells where the corner of each comes to lie.
+func fill(s *Skyline, shapes ...Path) string {
+	var places []string
+	for _, shape := range shapes {
+		p := s.Profile(shape)
+		at, ok := s.Lowest(p, math.Inf(1))
+		if !ok {
+			places = append(places, "nowhere")
+			continue
+		}
+		s.Put(p, at)
+		places = append(places, text(Path{at}))
+	}
+	return strings.Join(places, " ")
+}
+
+func TestSkyline(t *testing.T) {
+	for _, c := range []struct {
+		name         string
+		width, clear float64
+		shapes, want string
+	}{
+		{"side by side", 10, 0, "0,0 4,0 4,5 0,5 0,0; 0,0 4,0 4,5 0,5 0,0", "0,0 4,0"},
+		{"the clearance between them, none at the sides", 10, 2, "0,0 4,0 4,5 0,5 0,0; 0,0 4,0 4,5 0,5 0,0", "0,0 6,0"},
+		{"a column more where the clearance ends within one", 11, 1.5, "0,0 4,0 4,5 0,5 0,0; 0,0 4,0 4,5 0,5 0,0", "0,0 6,0"},
+		{"above, where there is no room beside", 9, 2, "0,0 4,0 4,5 0,5 0,0; 0,0 4,0 4,5 0,5 0,0", "0,0 0,7"},
+		{"the lowest place, not the first", 10, 0, "0,0 6,0 6,5 0,5 0,0; 0,0 4,0 4,3 0,3 0,0; 0,0 4,0 4,1 0,1 0,0", "0,0 6,0 6,3"},
+		{"into a hollow", 6, 0, "0,0 6,0 6,5 4,5 4,2 2,2 2,5 0,5 0,0; 0,0 2,0 2,9 0,9 0,0", "0,0 2,2"},
+		{"not into a gap behind", 6, 0, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,1 0,1 0,0", "0,0 0,7"},
+		{"just as wide as the band", 10, 2, "0,0 10,0 10,5 0,5 0,0", "0,0"},
+		{"a hair wider than the band", 10, 0, "0,0 10.0000005,0 10.0000005,5 0,5 0,0", "0,0"},
+		{"wider than the band", 10, 0, "0,0 10.1,0 10.1,5 0,5 0,0", "nowhere"},
+		{"a band that ends within a column", 9.5, 0, "0,0 4,0 4,5 0,5 0,0; 0,0 5.5,0 5.5,5 0,5 0,0", "0,0 4,0"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var shapes []Path
+			for _, one := range strings.Split(c.shapes, ";") {
+				shapes = append(shapes, path(t, one))
+			}
+			assert.Equal(t, c.want, fill(NewSkyline(c.width, 1, c.clear), shapes...))
+		})
+	}
+}
+
+func TestSkylineAtLeft(t *testing.T) {
+	s := NewSkyline(10, 1, 1)
+	square := s.Profile(path(t, "0,0 4,0 4,4 0,4 0,0"))
+	at, ok := s.LowestAtLeft(square, math.Inf(1))
+	require.True(t, ok)
+	s.Put(square, at)
+	at, ok = s.LowestAtLeft(square, math.Inf(1))
+	require.True(t, ok)
+	assert.Equal(t, Point{0, 5}, at, "above the first and its clearance, though there is room beside it")
+	_, ok = s.LowestAtLeft(s.Profile(path(t, "0,0 11,0 11,4 0,4 0,0")), math.Inf(1))
+	assert.False(t, ok, "wider than the band")
+}
+
+func TestSkylineBelow(t *testing.T) {
+	s := NewSkyline(10, 1, 1)
+	s.FillTo(20)
+	square := s.Profile(path(t, "0,0 4,0 4,4 0,4 0,0"))
+	for below, want := range map[float64]bool{math.Inf(1): true, 20.1: true, 20: false, 20.0000005: false, 5: false} {
+		at, ok := s.Lowest(square, below)
+		assert.Equal(t, want, ok, "lower than %g in a band filled to 20", below)
+		if ok {
+			assert.Equal(t, Point{0, 20}, at)
+		}
+	}
+}
+
+// However wide the band, its columns are few.
+func TestSkylineIsBounded(t *testing.T) {
+	s := NewSkyline(100_000, 1, 1)
+	assert.LessOrEqual(t, len(s.taken), mostColumns)
+	square := path(t, "0,0 40000,0 40000,90000 0,90000 0,0")
+	assert.Equal(t, "0,0 40039.062,0 0,90001", fill(s, square, square, square), "the first, and after it one column of 100,000/4,096 mm")
+}
+
+// blob is a closed path round the origin.
+func blob(t *rapid.T) Path {
+	n := rapid.IntRange(3, 12).Draw(t, "points")
+	var p Path
+	for i := range n {
+		r := rapid.Float64Range(1, 40).Draw(t, "radius")
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+		p = append(p, Point{r * cos, r * sin})
+	}
+	return append(p, p[0])
+}
+
+// columnsOf returns how far a path that begins at x = 0 reaches in each column, from
+// the path clipped to the column made wider by so much at each side.
+func columnsOf(p Path, step, wider float64) []Box {
+	var columns []Box
+	clipper, box := NewClipper(p), p.Bounds()
+	for left := 0.0; left < box.Max.X-flush; left += step {
+		reach := EmptyBox()
+		for _, run := range clipper.Clip(Box{Point{left - wider, box.Min.Y}, Point{left + step + wider, box.Max.Y}}) {
+			reach = reach.Union(run.Path.Bounds())
+		}
+		columns = append(columns, reach)
+	}
+	return columns
+}
+
+// Each column of a profile is held against the path clipped to that column, made a
+// little narrower and a little wider.
+func TestProfileIsThePathByColumns(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		step := rapid.Float64Range(0.5, 30).Draw(t, "step")
+		p := NewSkyline(500, step, 0).Profile(blob(t))
+		narrow, wide := columnsOf(p.At(Point{}), step, -2*flush), columnsOf(p.At(Point{}), step, 2*flush)
+		require.Len(t, p.columns, len(wide), "columns")
+		for k, c := range p.columns {
+			require.GreaterOrEqual(t, c.low, wide[k].Min.Y-touch, "the low of column %d", k)
+			require.LessOrEqual(t, c.low, narrow[k].Min.Y+touch, "the low of column %d", k)
+			require.LessOrEqual(t, c.high, wide[k].Max.Y+touch, "the high of column %d", k)
+			require.GreaterOrEqual(t, c.high, narrow[k].Max.Y-touch, "the high of column %d", k)
+		}
+	})
+}
+
+// Shapes are looked at as the polygons they are: none may come nearer to another than
+// the clearance, and none leaves the band. And wherever else a shape might lie, the
+// columns of those before it hold it up at least as high.
+func TestSkylineKeepsShapesApart(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		width := rapid.Float64Range(80, 300).Draw(t, "width")
+		clear := rapid.SampledFrom([]float64{0.1, 2, 5}).Draw(t, "clearance")
+		step := rapid.Float64Range(0.5, 9).Draw(t, "step")
+		s := NewSkyline(width, step, clear)
+		var laid []*Tree
+		taken := make([]float64, int(width/step)+2)
+		for range rapid.IntRange(2, 12).Draw(t, "shapes") {
+			p := s.Profile(blob(t))
+			at, ok := s.Lowest(p, math.Inf(1))
+			require.True(t, ok, "a shape of %g in a band of %g", p.width, width)
+			own := columnsOf(p.At(Point{}), step, 2*flush)
+			for first := 0; float64(first)*step+p.width <= width; first++ {
+				y := 0.0
+				for k, reach := range own {
+					y = math.Max(y, taken[first+k]-reach.Min.Y)
+				}
+				require.GreaterOrEqual(t, y, at.Y-2*flush, "it could lie at %g as well as at %v", float64(first)*step, at)
+			}
+			s.Put(p, at)
+			path := p.At(at)
+			box := path.Bounds()
+			require.True(t, box.Min.X >= 0 && box.Min.Y >= 0 && box.Max.X <= width+flush, "it lies at %v in a band of %g", box, width)
+			tree := NewTree(path)
+			for i, other := range laid {
+				require.Empty(t, tooClose(tree, other, clear-2*flush), "shapes %d and %d", i, len(laid))
+			}
+			laid = append(laid, tree)
+			beside := int(math.Ceil(clear / step))
+			for k, reach := range own {
+				k += int(math.Round(at.X / step))
+				for i := max(0, k-beside); i <= min(k+beside, len(taken)-1); i++ {
+					taken[i] = math.Max(taken[i], at.Y+reach.Max.Y+clear)
+				}
+			}
+		}
+	})
+}
+
+// tooClose says where two closed paths cross, hold each other or come nearer than a
+// distance; "" where they do not. Two that do not cross are nearest at a point of one.
+func tooClose(a, b *Tree, distance float64) string {
+	if c := Crossings(a, b); len(c) > 0 {
+		return fmt.Sprintf("they cross at %s", text(Path{c[0].At}))
+	}
+	for _, pair := range [][2]*Tree{{a, b}, {b, a}} {
+		for _, q := range pair[0].Path() {
+			if pair[1].Holds(q) {
+				return fmt.Sprintf("%s lies within the other", text(Path{q}))
+			}
+			if d := pair[1].Distance(q, math.Inf(1)); d < distance {
+				return fmt.Sprintf("%s lies %g from the other", text(Path{q}), d)
+			}
+		}
+	}
+	return ""
+}
+
+func BenchmarkSkyline(b *testing.B) {
+	shape := wavy(5_000)
+	for b.Loop() {
+		s := NewSkyline(1_500, 1.5, 3)
+		p := s.Profile(shape)
+		for range 1_000 {
+			at, _ := s.Lowest(p, math.Inf(1))
+			s.Put(p, at)
+		}
+	}
+}
