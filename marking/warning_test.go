@@ -279,7 +279,7 @@ func TestWarningsOfTheExamples(t *testing.T) {
 			"sewn, Back, shoulder is 1/8 in longer than Front, shoulder; cut, Front, shoulder is 1/8 in longer than Back, shoulder",
 			"sewn, Back, side is 1/8 in longer than Front, side",
 		},
-		"rowan.toml":      nil,
+		"rowan.toml": nil,
 		// Half of its neck is plain, which a teacher would ask about.
 		"linden.toml": {`the tucked width is narrower than "neck": finished, the tucks reach 1 in from "centre front", and "neck" reaches 2 1/8 in; the rest of it is plain`},
 	} {
