@@ -38,7 +38,7 @@ func load(t testing.TB, file string) (*marking.Pattern, pdfout.Set) {
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
-	return pattern, newSet(pattern)
+	return pattern, newSet(pattern, true)
 }
 
 // What every example gives, line by line: its marks in the unit of the file,

@@ -179,11 +179,7 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper, figures bool)
 	if err != nil {
 		return err
 	}
-	set := newSet(pattern)
-	if figures {
-		report := pattern.Report(false)
-		_ = report // TEMP
-	}
+	set := newSet(pattern, figures)
 	var summary pdfout.Summary
 	err = writeFile(in, out, func(w io.Writer) (err error) {
 		summary, err = pdfout.Draw(w, set, paper)
@@ -209,9 +205,14 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper, figures bool)
 	return nil
 }
 
-// newSet is what is drawn of a pattern.
-func newSet(p *marking.Pattern) pdfout.Set {
-	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+// newSet is what is drawn of a pattern, with or without its figures.
+func newSet(p *marking.Pattern, figures bool) pdfout.Set {
+	set := pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+	if figures {
+		report := p.Report(false)
+		set.Report = &report
+	}
+	return set
 }
 
 // asUsage turns a refusal of what stands on the command line into a usage

@@ -65,7 +65,7 @@ func TestSheetsAreMade(t *testing.T) {
 			status, stdout, stderr, dir := tuckmark(t, map[string]string{"bib.toml": bib}, c.args...)
 			assert.Equal(t, statusDone, status)
 			assert.Empty(t, stderr)
-			assert.Equal(t, "DIR/"+c.out+": 2 pages: the first proves the scale, page 2 holds the pieces\n"+
+			assert.Equal(t, "DIR/"+c.out+": 3 pages: the first proves the scale, page 2 has the figures, page 3 holds the pieces\n"+
 				"print page 1 at 100 % and measure its check square before you print the rest\n", stdout)
 			assert.ElementsMatch(t, []string{"bib.toml", c.out}, left(t, dir), "nothing else is left behind")
 			pdf, err := os.ReadFile(filepath.Join(dir, c.out))
@@ -164,7 +164,7 @@ func TestFailuresLeaveNothing(t *testing.T) {
 		{"a number out of all measure", map[string]string{"bib.toml": far}, []string{"sheet", "DIR/bib.toml"}, statusFault,
 			"DIR/bib.toml:5: piece.bib.edge.top.points: point 2: 1e+300 is more than 100 m\nhint: check the number and its unit\n"},
 		{"more pages than 2,000", map[string]string{"bib.toml": acres}, []string{"sheet", "DIR/bib.toml"}, statusFault,
-			"DIR/bib.toml: the pieces need 2,819 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper\n"},
+			"DIR/bib.toml: the pieces and the figures need 2,820 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper\n"},
 		{"no command", nil, nil, statusUsage,
 			"tuckmark: no command was given\nhint: `tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command\n"},
 		{"an unknown command", nil, []string{"shet"}, statusUsage,
@@ -241,7 +241,7 @@ sides = "1/2"
 	// either end. Fold lines 1/4 in apart leave 1/4 - 1/4 - 1/8 in between tucks.
 	assert.Equal(t, `DIR/bib.toml:15: piece.bib.tuck.narrow: the gap is below nought: each tuck covers the next stitching by 1/8 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/8 in apart
 Bib: tear a block 10 1/2 in wide and 7 in long
-DIR/bib.pdf: 2 pages: the first proves the scale, page 2 holds the pieces
+DIR/bib.pdf: 3 pages: the first proves the scale, page 2 has the figures, page 3 holds the pieces
 print page 1 at 100 % and measure its check square before you print the rest
 `, stdout)
 }

@@ -57,11 +57,11 @@ func TestHeadSize(t *testing.T) {
 // checkHeads holds for every head of any set: its tip is on the page, so that
 // no page shows a base alone.
 func checkHeads(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[s.Front:] {
+	for i, p := range d.pages[inFront(s):] {
 		window := s.Paper.window().Grown(2 * written)
 		for _, role := range marking.Roles() {
 			for _, h := range p.heads(role) {
-				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", s.Front+i+1, role, h[0])
+				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", inFront(s)+i+1, role, h[0])
 			}
 		}
 	}
@@ -80,7 +80,7 @@ func TestHeadOnOnePage(t *testing.T) {
 	m.Marks[len(m.Marks)-1].Path[1].X = end + 1
 	d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
 	total := 0
-	for _, p := range d.pages[s.Front:] {
+	for _, p := range d.pages[inFront(s):] {
 		total += len(p.heads(marking.Grain))
 	}
 	require.Len(t, laid.sheets[0].cells, 4)

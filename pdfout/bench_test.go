@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"fmt"
 	"io"
 	"testing"
 
@@ -81,6 +82,28 @@ func BenchmarkBareFpdf(b *testing.B) {
 			}
 		}
 		require.NoError(b, pdf.Output(io.Discard))
+	}
+}
+
+// BenchmarkFigures draws the figures of many pieces, and all of these pieces in
+// one picture; twice as many pieces must not take much more than twice as long.
+func BenchmarkFigures(b *testing.B) {
+	for _, n := range []int{250, 500, 1000, 2000} {
+		b.Run(fmt.Sprint(n, " pieces"), func(b *testing.B) {
+			cloth := &marking.Picture{Width: 1000, Height: 100 * float64(n)}
+			r := &marking.Report{}
+			for i := range n {
+				name := fmt.Sprint("Piece no. ", i)
+				r.Sections = append(r.Sections, marking.Section{Title: name, Tables: dressFigures().Sections[1].Tables})
+				cloth.Shapes = append(cloth.Shapes, oblong(name, float64(i%10)*100, float64(i/10)*1000, 90, 950))
+			}
+			r.Sections = append(r.Sections, marking.Section{Picture: cloth})
+			set := withFigures(many(1), r)
+			for b.Loop() {
+				_, err := Draw(io.Discard, set, papers()[0])
+				require.NoError(b, err)
+			}
+		})
 	}
 }
 

@@ -8,9 +8,9 @@ import (
 
 // Rules of this file: the order of the pages. In front goes the page that
 // proves the scale, with the pictures of the sheets; pictures that do not fit
-// there follow on pages of their own; then come the forms, since they are
-// filled in before anything is marked, and then the pages of each sheet, row by
-// row.
+// there follow on pages of their own; then come the figures, which are read at
+// the cutting table, and the forms, since they are filled in before anything is
+// marked, and then the pages of each sheet, row by row.
 
 // book is a PDF planned to the page.
 type book struct {
@@ -19,15 +19,16 @@ type book struct {
 	sheets   []sheet     // the forms, and after them those of the pieces
 	forms    int         // how many of the sheets are forms
 	pictures [][]picture // of each page in front
-	first    []int       // the page number on which each sheet begins
+	figures  []figurePage
+	first    []int // the page number on which each sheet begins
 	pages    int
 }
 
 // newBook numbers the pages.
-func newBook(set Set, paper Paper, forms, sheets []sheet) *book {
-	b := &book{set: set, paper: paper, sheets: slices.Concat(forms, sheets), forms: len(forms)}
+func newBook(set Set, paper Paper, figures []figurePage, forms, sheets []sheet) *book {
+	b := &book{set: set, paper: paper, figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
 	b.pictures = b.layPictures(b.cover().pictures)
-	next := len(b.pictures) + 1
+	next := len(b.pictures) + len(b.figures) + 1
 	for i := range b.sheets {
 		b.first = append(b.first, next)
 		next += len(b.sheets[i].cells)
@@ -93,7 +94,7 @@ func (b *book) blank() int {
 
 // summary says what the book holds.
 func (b *book) summary(left []string) Summary {
-	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Blank: b.blank(), Left: left}
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left}
 	for i := range b.forms {
 		form := b.sheets[i].pieces[0]
 		s.Forms = append(s.Forms, FormSummary{Piece: form.name, Page: b.first[i], Turned: form.turned})

@@ -38,16 +38,22 @@ type cover struct {
 }
 
 // frontBox is what the pages in front are set in.
-func (b *book) frontBox() plane.Box {
+func (b *book) frontBox() plane.Box { return b.paper.front() }
+
+// front is what a page in front leaves free of its margin.
+func (p Paper) front() plane.Box {
 	return plane.Box{
 		Min: plane.Point{X: frontMargin, Y: frontMargin},
-		Max: plane.Point{X: b.paper.Width - frontMargin, Y: b.paper.Height - frontMargin},
+		Max: plane.Point{X: p.Width - frontMargin, Y: p.Height - frontMargin},
 	}
 }
 
 // overview is the room for pictures on a page of their own.
-func (b *book) overview() plane.Box {
-	box := b.frontBox()
+func (b *book) overview() plane.Box { return b.paper.underHeader() }
+
+// underHeader is what a page in front has under its header.
+func (p Paper) underHeader() plane.Box {
+	box := p.front()
 	box.Max.Y -= headerHeight
 	return box
 }
@@ -147,23 +153,32 @@ func (b *book) sizeLine() string {
 
 // measuring says what to do with the check square.
 func (b *book) measuring() []string {
+	other := "other"
+	if len(b.figures) > 0 {
+		other = "full-size" // figures are read, not measured
+	}
 	return []string{
 		"Lay a ruler across it, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
 		"Should it measure less or more, turn off “fit to page” and every other scaling where you print, and print this page again.",
 		"Mark no cloth until it measures true both ways.",
-		fmt.Sprintf("Every other page has a square of %s, to be measured in the same way.", squareLabel(b.set.Unit)),
+		fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, squareLabel(b.set.Unit)),
 	}
 }
 
 // joining says which pages come first and how to put the others together.
 func (b *book) joining() (string, []string) {
+	// What names pages is too short to be broken: the room for pictures does
+	// not hang on the page numbers, which are not known before they are laid.
 	var steps []string
+	front := len(b.pictures)
+	if n := len(b.figures); n > 0 {
+		steps = append(steps, figuresHeading+": "+pageRange(front+1, front+n, "", "")+".")
+		front += n
+	}
 	if b.forms > 0 {
-		// Too short to be broken: the room for pictures does not hang on the
-		// page numbers, which are not known before they are laid.
-		pages := pageRange(len(b.pictures)+1, len(b.pictures)+b.forms, "", "")
+		pages := pageRange(front+1, front+b.forms, "", "")
 		if b.forms == len(b.sheets) {
-			return "The pages", []string{"To be sewn and filled in: " + pages + "."}
+			return "The pages", append(steps, "To be sewn and filled in: "+pages+".")
 		}
 		steps = append(steps, "To be sewn and filled in first: "+pages+".")
 	}
@@ -227,7 +242,7 @@ func (b *book) drawFront(d *document) {
 	for i, pictures := range b.pictures {
 		if i > 0 {
 			d.page()
-			b.drawOverviewHeader(d, i+1)
+			b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), i+1)
 		}
 		for _, p := range pictures {
 			b.drawPicture(d, p)
@@ -245,13 +260,13 @@ func (b *book) drawRules(d *document, rules []plane.Path) {
 	d.restore()
 }
 
-// drawOverviewHeader heads a page of pictures.
-func (b *book) drawOverviewHeader(d *document, page int) {
+// drawFrontHeader heads a page in front, other than the first.
+func (b *book) drawFrontHeader(d *document, title string, page int) {
 	box := b.frontBox()
 	y := box.Max.Y - ascent*headSize*point
 	number := fmt.Sprintf("page %d of %d", page, b.pages)
 	write(d, plane.Point{X: box.Min.X, Y: y}, bold(), headSize, black(),
-		bold().shorten(picturesHeading+": "+b.fullTitle(), headSize, box.Width()-6-bold().width(number, headSize)))
+		bold().shorten(title, headSize, box.Width()-6-bold().width(number, headSize)))
 	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
 }
 

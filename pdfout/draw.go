@@ -10,7 +10,10 @@
 // of how the pages are joined (assembly.go). pdf.go alone touches the PDF
 // library. A piece with a form, to be sewn and filled in before anything is
 // marked, is laid on a sheet of one page at once (form.go); these pages come
-// before those of all other sheets.
+// before those of all other sheets. A report of figures is set in bands
+// (report.go, with its tables in reporttable.go and its pictures in
+// reportpicture.go), which fill pages (band.go) between those in front and the
+// forms.
 package pdfout
 
 import (
@@ -21,10 +24,11 @@ import (
 	"strings"
 
 	"tuckmark/marking"
+	"tuckmark/marking/plane"
 )
 
-// MaxPages is the most pages that one PDF may have, the pages in front
-// included. A set that needs more is refused before anything is drawn.
+// MaxPages is the most pages that one PDF may have, the pages in front and those
+// of figures included. A set that needs more is refused before anything is drawn.
 const MaxPages = 2000
 
 // Set is what is drawn into one PDF.
@@ -33,6 +37,9 @@ type Set struct {
 	Size   string // "18 months"; may be ""
 	Unit   marking.Unit
 	Pieces []marking.Marking
+	// Report is printed on pages of figures right behind those in front. Nil,
+	// and a report that says nothing, have none.
+	Report *marking.Report
 }
 
 // size is the set's size as its pages say it; "" when it has none.
@@ -59,12 +66,14 @@ func (r *Refusal) Error() string {
 
 // Summary says what was drawn.
 type Summary struct {
-	Paper  Paper
-	Pages  int // of the whole PDF
-	Front  int // pages in front: the first, and more if the pictures need them
-	Blank  int // pages of the sheets that are left out: no line falls on them
-	Forms  []FormSummary
-	Sheets []SheetSummary
+	Paper Paper
+	Pages int // of the whole PDF
+	Front int // pages in front: the first, and more if the pictures need them
+	// Figures is how many pages of figures come right behind those in front.
+	Figures int
+	Blank   int // pages of the sheets that are left out: no line falls on them
+	Forms   []FormSummary
+	Sheets  []SheetSummary
 	// Left names the pieces that have no line to draw.
 	Left []string
 }
@@ -93,9 +102,13 @@ func (s Summary) String() string {
 	if s.Front > 1 {
 		fmt.Fprintf(&b, "%s more of how pages are joined, ", pageRange(2, s.Front, "shows", "show"))
 	}
-	pieces := s.Front + len(s.Forms) + 1 // their first page
+	behind := s.Front + s.Figures + 1 // the first page behind the figures
+	if s.Figures > 0 {
+		fmt.Fprintf(&b, "%s the figures, ", pageRange(s.Front+1, behind-1, "has", "have"))
+	}
+	pieces := behind + len(s.Forms) // their first page
 	if len(s.Forms) > 0 {
-		fmt.Fprintf(&b, "%s to be sewn and filled in", pageRange(s.Front+1, pieces-1, "is", "are"))
+		fmt.Fprintf(&b, "%s to be sewn and filled in", pageRange(behind, pieces-1, "is", "are"))
 		if pieces <= s.Pages {
 			b.WriteString(" first, ")
 		}
@@ -124,18 +137,22 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 		return Summary{}, &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 	}
 	if !laid.exact {
-		return Summary{}, tooMany("more than "+counted(laid.pages(), "page"), paper)
+		return Summary{}, tooMany(set, "more than "+counted(laid.pages(), "page"), paper)
 	}
 	if n := len(laid.forms); n > MaxPages {
-		return Summary{}, tooMany("more than "+counted(n, "page"), paper)
+		return Summary{}, tooMany(set, "more than "+counted(n, "page"), paper)
 	}
 	forms, err := layForms(laid.forms, set, paper)
 	if err != nil {
 		return Summary{}, err
 	}
-	book := newBook(set, paper, forms, laid.sheets)
+	figures, err := layReport(set, paper)
+	if err != nil {
+		return Summary{}, err
+	}
+	book := newBook(set, paper, figures, forms, laid.sheets)
 	if book.pages > MaxPages {
-		return Summary{}, tooMany(counted(book.pages, "page"), paper)
+		return Summary{}, tooMany(set, counted(book.pages, "page"), paper)
 	}
 	for i := book.forms; i < len(book.sheets); i++ {
 		book.sheets[i].findJoins()
@@ -143,6 +160,7 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 	}
 	d := newDocument(paper, book.fullTitle(), book.roles())
 	book.drawFront(d)
+	book.drawFigures(d)
 	book.drawTiles(d)
 	if err := d.write(w); err != nil {
 		return Summary{}, err
@@ -151,9 +169,13 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 }
 
 // tooMany refuses a set that needs too many pages.
-func tooMany(need string, paper Paper) error {
+func tooMany(set Set, need string, paper Paper) error {
+	who := "the pieces"
+	if set.Report != nil {
+		who += " and the figures"
+	}
 	return &Refusal{
-		Cause: fmt.Sprintf("the pieces need %s of %s; %s is the most", need, paper.shortTitle(), thousands(MaxPages)),
+		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.shortTitle(), thousands(MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
 }
@@ -181,6 +203,9 @@ func check(set Set, paper Paper) error {
 	if bad, found := unprintable(set.Size); found {
 		return noLetter(bad, "the size")
 	}
+	if err := checkReport(set.Report); err != nil {
+		return err
+	}
 	for _, piece := range set.Pieces {
 		texts := append([]string{piece.Name}, piece.Notes...)
 		if form := piece.Form; form != nil {
@@ -196,7 +221,7 @@ func check(set Set, paper Paper) error {
 				return noLetter(bad, fmt.Sprintf("a line of piece %q", piece.Key))
 			}
 			for _, p := range m.Path {
-				if math.IsNaN(p.X) || math.IsNaN(p.Y) || math.Abs(p.X) > farthest || math.Abs(p.Y) > farthest {
+				if !isPlace(p) {
 					return &Refusal{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
 				}
 			}
@@ -208,6 +233,11 @@ func check(set Set, paper Paper) error {
 // farthest bounds the coordinates of a piece, in mm: 1,000 km. Beyond it the
 // arithmetic would lose parts of a millimetre.
 const farthest = 1e9
+
+// isPlace reports whether a place is one, and not beyond farthest.
+func isPlace(p plane.Point) bool {
+	return math.Abs(p.X) <= farthest && math.Abs(p.Y) <= farthest
+}
 
 func unprintable(text string) (rune, bool) {
 	for _, r := range text {

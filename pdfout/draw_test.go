@@ -39,8 +39,13 @@ func scenes() map[string]Set {
 		"tucks close together":  closeLines(),
 		"a page full of tucks":  {Pieces: []marking.Marking{tuckSheet(9, longNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}},
+		"figures":               withFigures(sampleFirst(), longFigures()),
+		"figures of a house":    withFigures(Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, dressFigures()),
 	}
 }
+
+// inFront is how many pages come before those that are true to scale.
+func inFront(s Summary) int { return s.Front + s.Figures }
 
 // drawn draws a set and reads it back.
 func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
@@ -68,13 +73,14 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 		"pictures of the pages":        checkPictures,
 		"places of the pages":          checkPlaces,
 		"forms":                        checkForms,
+		"figures":                      checkFigures,
 	}
 }
 
 // onAnyPaper are the scenes that are drawn on every paper; the others are drawn
 // on the two that most homes have.
 func onAnyPaper() []string {
-	return []string{"skirt and bodice", "fifty small pieces", "as large as a house", "a sample sewn first", "nothing but a sample", "forms of many sizes", "tucks close together"}
+	return []string{"skirt and bodice", "fifty small pieces", "as large as a house", "a sample sewn first", "nothing but a sample", "forms of many sizes", "tucks close together", "figures"}
 }
 
 // TestScenes draws every scene, and every example.
@@ -172,15 +178,15 @@ func checkSquares(t require.TestingT, set Set, d readDocument, s Summary) {
 	}
 	small := map[marking.Unit]float64{marking.Inch: 25.4, marking.Centimetre: 30, marking.Millimetre: 30}[set.Unit]
 	label := map[marking.Unit]string{marking.Inch: "1 in", marking.Centimetre: "3 cm", marking.Millimetre: "30 mm"}[set.Unit]
-	for i, p := range d.pages[s.Front:] {
+	for i, p := range d.pages[inFront(s):] {
 		frames := p.frames()
-		require.Len(t, frames, 1, "page %d", s.Front+i+1)
-		assert.InDelta(t, small, frames[0].Width(), 2*written, "page %d, across", s.Front+i+1)
-		assert.InDelta(t, small, frames[0].Height(), 2*written, "page %d, up", s.Front+i+1)
+		require.Len(t, frames, 1, "page %d", inFront(s)+i+1)
+		assert.InDelta(t, small, frames[0].Width(), 2*written, "page %d, across", inFront(s)+i+1)
+		assert.InDelta(t, small, frames[0].Height(), 2*written, "page %d, up", inFront(s)+i+1)
 		assert.Contains(t, p.words(), label)
 	}
-	for _, p := range d.pages[1:s.Front] {
-		assert.Empty(t, p.frames(), "a page of pictures")
+	for _, p := range d.pages[1:inFront(s)] {
+		assert.Empty(t, p.frames(), "a page of pictures or figures")
 	}
 }
 
@@ -203,7 +209,7 @@ func TestLayersAndPreferences(t *testing.T) {
 func TestSameInputSameBytes(t *testing.T) {
 	paper, err := FindPaper("a4")
 	require.NoError(t, err)
-	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "long titles"} {
+	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "long titles", "figures"} {
 		set := scenes()[name]
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
@@ -219,13 +225,13 @@ func TestSameInputSameBytes(t *testing.T) {
 }
 
 func checkHeaders(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[s.Front:] {
-		number := s.Front + i + 1
+	for i, p := range d.pages[inFront(s):] {
+		number := inFront(s) + i + 1
 		texts := strings.Join(p.words(), "\n")
 		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
 		assert.Contains(t, texts, "print at 100 %")
 	}
-	for i := 1; i < s.Front; i++ {
+	for i := 1; i < inFront(s); i++ {
 		assert.Contains(t, d.pages[i].words(), fmt.Sprintf("page %d of %d", i+1, s.Pages))
 	}
 }
@@ -275,10 +281,10 @@ func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
 		}
 		for _, r := range p.texts {
 			b := r.box()
-			if i < s.Front {
+			if i < inFront(s) {
 				assert.True(t, may.Holds(b.Min) && may.Holds(b.Max), "page %d: %q at %v", i+1, r.text, b)
 			}
-			if i >= s.Front && strings.HasPrefix(r.text, "page ") {
+			if i >= inFront(s) && strings.HasPrefix(r.text, "page ") {
 				assert.Greater(t, b.Min.Y, paper.window().Max.Y, "page %d: the header", i+1)
 			}
 		}
@@ -288,7 +294,7 @@ func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
 // Texts on the pages in front do not overlap each other or the check squares'
 // frames.
 func checkFront(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[:s.Front] {
+	for i, p := range d.pages[:inFront(s)] {
 		for k, a := range p.texts {
 			for _, b := range p.texts[k+1:] {
 				// A box that only touches does no harm.
@@ -333,7 +339,7 @@ func TestLineKey(t *testing.T) {
 }
 
 func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[s.Front:] {
+	for i, p := range d.pages[inFront(s):] {
 		length := 0.0
 		for _, layer := range d.layers {
 			for _, q := range p.drawn(layer) {
@@ -346,8 +352,8 @@ func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
 		}
 		if length == 0 {
 			// The one reason to print a page without a line.
-			assert.Contains(t, p.words(), "No line falls on this page: it is here to join its neighbours.", "page %d", s.Front+i+1)
-			assert.GreaterOrEqual(t, len(p.joinMarks(t)), 4, "page %d joins two neighbours", s.Front+i+1)
+			assert.Contains(t, p.words(), "No line falls on this page: it is here to join its neighbours.", "page %d", inFront(s)+i+1)
+			assert.GreaterOrEqual(t, len(p.joinMarks(t)), 4, "page %d joins two neighbours", inFront(s)+i+1)
 		}
 	}
 }
@@ -425,6 +431,9 @@ func TestRefusals(t *testing.T) {
 		{"a check mark in a step", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Steps: []string{"sew", "done ✓"}} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
 		{"a third in a blank", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
 		{"a new line in a sum", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
+		{"a third in the figures", bad(func(s *Set) {
+			s.Report = &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: cells([]string{"tuck", "⅓"})}}}}}
+		}), `a text of the figures has the sign '⅓', which the printed sheets have no letter for` + hint},
 		{"no number", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 		{"without end", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 	} {
@@ -461,6 +470,8 @@ func TestSummary(t *testing.T) {
 		{"a form", sampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
 		{"only a form", Set{Pieces: []marking.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
 		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
+		{"figures", withFigures(sampleFirst(), longFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
+		{"figures on one page", withFigures(few(), &marking.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
 		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -468,7 +479,7 @@ func TestSummary(t *testing.T) {
 			if c.want != "" {
 				assert.Equal(t, c.want, s.String())
 			}
-			sum := s.Front + len(s.Forms)
+			sum := s.Front + s.Figures + len(s.Forms)
 			for _, sheet := range s.Sheets {
 				sum += sheet.Last - sheet.First + 1
 				assert.Equal(t, sheet.Rows*sheet.Columns, sheet.Last-sheet.First+1+sheet.Blank)

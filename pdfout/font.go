@@ -112,8 +112,14 @@ func (f *face) width(text string, size float64) float64 {
 // word longer than a whole line is broken where the line ends. It returns at
 // least one line.
 func (f *face) wrap(text string, size, limit float64) []string {
+	return f.wrapWords(strings.Fields(text), size, limit)
+}
+
+// wrapWords is wrap for a text that is taken apart already: it breaks between
+// its words, whatever is in them.
+func (f *face) wrapWords(words []string, size, limit float64) []string {
 	lines := []string{""}
-	for _, word := range strings.Fields(text) {
+	for _, word := range words {
 		last := &lines[len(lines)-1]
 		if *last == "" {
 			*last = word

@@ -78,9 +78,9 @@ func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
 		assert.NotContains(t, first, "filled in")
 		return
 	}
-	pages := "page " + fmt.Sprint(s.Front+1)
+	pages := "page " + fmt.Sprint(inFront(s)+1)
 	if len(forms) > 1 {
-		pages = fmt.Sprintf("pages %d to %d", s.Front+1, s.Front+len(forms))
+		pages = fmt.Sprintf("pages %d to %d", inFront(s)+1, inFront(s)+len(forms))
 	}
 	if len(s.Sheets) > 0 {
 		assert.Contains(t, first, "To be sewn and filled in first: "+pages+".")
@@ -90,7 +90,7 @@ func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
 	}
 	for i, m := range forms {
 		at := s.Forms[i]
-		require.Equal(t, s.Front+1+i, at.Page)
+		require.Equal(t, inFront(s)+1+i, at.Page)
 		page := d.pages[at.Page-1]
 		name := m.Name
 		if name == "" {

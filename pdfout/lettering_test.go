@@ -27,8 +27,8 @@ func slabOf(r readText) slab {
 // a check square where a page has room for one; every text can be read from
 // below or from the right, and is large enough.
 func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[s.Front:] {
-		number := s.Front + i + 1
+	for i, p := range d.pages[inFront(s):] {
+		number := inFront(s) + i + 1
 		var inWindow []readText
 		window := s.Paper.window()
 		for _, r := range p.texts {
@@ -110,7 +110,7 @@ func TestNamesOfLines(t *testing.T) {
 	d, s := drawn(t, few(), "letter")
 	found := map[string]readText{}
 	var titles []readText
-	for _, p := range d.pages[s.Front:] {
+	for _, p := range d.pages[inFront(s):] {
 		for _, r := range p.texts {
 			if r.layer != "" {
 				found[r.text+"/"+r.layer] = r

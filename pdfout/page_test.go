@@ -17,7 +17,7 @@ func TestLinesRunPastTheWindow(t *testing.T) {
 	d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
 	window := s.Paper.window()
 	past := 0
-	for _, p := range d.pages[s.Front:] {
+	for _, p := range d.pages[inFront(s):] {
 		for _, q := range p.drawn(marking.Cut.String()) {
 			for _, part := range q.parts {
 				for _, end := range []plane.Point{part[0], part[len(part)-1]} {

@@ -398,13 +398,13 @@ func TestDashesGoOn(t *testing.T) {
 
 // On one page every join has its two marks, and no other join has its number.
 func checkJoinNumbers(t require.TestingT, set Set, d readDocument, s Summary) {
-	for i, p := range d.pages[s.Front:] {
+	for i, p := range d.pages[inFront(s):] {
 		times := map[int]int{}
 		for _, m := range p.joinMarks(t) {
 			times[m.number]++
 		}
 		for number, k := range times {
-			assert.Equal(t, 2, k, "page %d, join %d", s.Front+i+1, number)
+			assert.Equal(t, 2, k, "page %d, join %d", inFront(s)+i+1, number)
 		}
 	}
 }

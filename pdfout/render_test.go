@@ -63,6 +63,7 @@ func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
 func TestRenders(t *testing.T) {
 	for name, set := range map[string]Set{
 		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(), "a sample sewn first": sampleFirst(),
+		"figures": withFigures(few(), dressFigures()),
 	} {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()

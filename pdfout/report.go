@@ -1,0 +1,251 @@
+package pdfout
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: the figures that are read at the cutting table have pages
+// of their own. They are set in one column, since a table may need all of its
+// width, and in bands (band.go). What stays together is a heading with what it is
+// over, the first two and the last two rows of a table, and the first two and the
+// last two lines of a sentence. That is bounded in height, so that it fits on any
+// page: headings have few lines, the words of a row as well, and a picture takes no
+// more than its share of a page. A table that goes on on the next page says again
+// what it is called and what its columns are.
+
+// figuresHeading stands in the header of the pages of figures.
+const figuresHeading = "Figures for the cutting table"
+
+const (
+	figuresTitle   = 15.0 // sizes in points: of the title on the first page
+	sectionSize    = 11.0
+	figureSize     = 9.0 // of tables and sentences
+	asideSize      = 8.0 // of what is said under a picture
+	headingLines   = 3   // the most lines of a title or a heading
+	mostMeasure    = 160 // the most a line of a sentence is long, in mm
+	sectionAbove   = 6.0 // free above a section, in mm
+	tableAbove     = 3.5 // above a table
+	pictureAbove   = 3.0 // above a picture
+	underHeading   = 1.2 // under the heading of a section
+	sentenceAbove  = 1.3 // above a sentence
+	underTheTitle  = 1.0 // between the title and the notes
+	flagRoom       = 5.0 // what the mark of a warning takes up in front of it, in mm
+	flagWidth      = 3.6 // of that mark
+	flagHeight     = 3.2
+	flagDown       = 0.4 // how far it reaches below the base line
+	flagSignSize   = 6.5 // of the sign in it, in points
+	flagSignUp     = 0.4 // how far the sign stands over the foot of the mark, in mm
+	flagSign       = "!"
+	continuedWords = " (continued)"
+)
+
+// setter sets a report in bands.
+type setter struct {
+	width, height float64 // of what a page has for bands, in mm
+	unit          marking.Unit
+	paper         Paper
+}
+
+// layReport lays the report of a set on pages; a report that says nothing has
+// none.
+func layReport(set Set, paper Paper) ([]figurePage, error) {
+	if set.Report == nil {
+		return nil, nil
+	}
+	room := paper.underHeader()
+	s := setter{room.Width(), room.Height(), set.Unit, paper}
+	bands, err := s.report(*set.Report)
+	if err != nil {
+		return nil, err
+	}
+	return pagesOfBands(bands, room), nil
+}
+
+func (s setter) report(r marking.Report) ([]band, error) {
+	var bands []band
+	for _, note := range r.Notes {
+		bands = append(bands, s.sentence(marking.Sentence{Text: note})...)
+	}
+	for _, section := range r.Sections {
+		more, err := s.section(section)
+		if err != nil {
+			return nil, err
+		}
+		bands = append(bands, more...)
+	}
+	if r.Title == "" || len(bands) == 0 {
+		return bands, nil
+	}
+	title := headingOf(withinLines(bold(), r.Title, figuresTitle, s.width, headingLines), bold(), figuresTitle, black())
+	title.height += underTheTitle
+	return append([]band{title}, bands...), nil
+}
+
+func (s setter) section(section marking.Section) ([]band, error) {
+	var bands []band
+	for _, t := range section.Tables {
+		more, err := s.table(t, section.Title)
+		if err != nil {
+			return nil, err
+		}
+		bands = append(bands, more...)
+	}
+	for _, line := range section.Lines {
+		bands = append(bands, s.sentence(line)...)
+	}
+	if section.Picture != nil {
+		bands = append(bands, s.picture(*section.Picture)...)
+	}
+	if len(bands) == 0 {
+		return nil, nil
+	}
+	if section.Title == "" {
+		bands[0].above = sectionAbove
+		return bands, nil
+	}
+	bands[0].above = underHeading
+	heading := headingOf(withinLines(bold(), section.Title, sectionSize, s.width, headingLines), bold(), sectionSize, black())
+	heading.above = sectionAbove
+	return append([]band{heading}, bands...), nil
+}
+
+// sentence sets a sentence: a warning bold and with a mark in front of it, a
+// blank with a line to write on behind its words, or under them where there is
+// not enough room behind.
+func (s setter) sentence(said marking.Sentence) []band {
+	if said.Text == "" && !said.Blank {
+		return nil
+	}
+	f, indent := regular(), 0.0
+	if said.Warning {
+		f, indent = bold(), flagRoom
+	}
+	width := math.Min(s.width, mostMeasure)
+	lines := f.wrapWords(wordsOf(said.Text), figureSize, width-indent)
+	bands := bandsOf(lines, f, figureSize, indent, black())
+	if said.Blank {
+		from := indent
+		if last := lines[len(lines)-1]; last != "" {
+			from += f.width(last, figureSize) + ruleAway
+		}
+		if width-from < leastToWrite {
+			bands, from = append(bands, band{}), indent
+		}
+		bands[len(bands)-1].writeOn(from, width)
+	}
+	keepEnds(bands)
+	if said.Warning {
+		bands[0].flag()
+	}
+	bands[0].above = sentenceAbove
+	return bands
+}
+
+// writeOn gives the band a line to write on between two places, and the height
+// that handwriting needs.
+func (b *band) writeOn(from, to float64) {
+	for i := range b.labels {
+		b.labels[i].at.Y -= writeStep - b.height
+	}
+	b.height = writeStep
+	b.rule(plane.Point{X: from, Y: -b.height + footOfLine(figureSize) - ruleUnder}, to-from)
+}
+
+// flag puts the mark of a warning at the left of the band: a filled triangle with
+// a sign in it.
+func (b *band) flag() {
+	foot := plane.Point{Y: -b.height + footOfLine(figureSize) - flagDown}
+	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
+	b.write(flagSign, bold(), flagSignSize, colour{1, 1, 1},
+		foot.Add(plane.Point{X: (flagWidth - bold().width(flagSign, flagSignSize)) / 2, Y: flagSignUp}))
+}
+
+// drawFigures draws the pages of figures.
+func (b *book) drawFigures(d *document) {
+	for i, page := range b.figures {
+		d.page()
+		b.drawFrontHeader(d, b.figuresHeader(i), len(b.pictures)+i+1)
+		for _, placed := range page {
+			placed.draw(d)
+		}
+	}
+}
+
+// figuresHeader is what heads a page of figures. The first has the report's title
+// under its header.
+func (b *book) figuresHeader(i int) string {
+	title := b.set.Report.Title
+	switch {
+	case title == "":
+		title = b.fullTitle()
+	case i == 0:
+		return figuresHeading
+	}
+	return figuresHeading + ": " + title
+}
+
+// checkReport refuses what the fonts cannot print, and a picture that is none.
+func checkReport(r *marking.Report) error {
+	if r == nil {
+		return nil
+	}
+	for _, text := range textsOfReport(*r) {
+		if bad, found := unprintable(text); found {
+			return noLetter(bad, "a text of the figures")
+		}
+	}
+	for _, section := range r.Sections {
+		if p := section.Picture; p != nil && !drawable(*p) {
+			return &Refusal{Cause: "the figures have a picture that leads nowhere on paper"}
+		}
+	}
+	return nil
+}
+
+// drawable reports whether a picture has a size, and all its places are some.
+func drawable(p marking.Picture) bool {
+	if !(p.Width > 0 && p.Height > 0 && isPlace(plane.Point{X: p.Width, Y: p.Height})) {
+		return false
+	}
+	for _, shape := range p.Shapes {
+		if slices.ContainsFunc(shape.Outline, func(q plane.Point) bool { return !isPlace(q) }) {
+			return false
+		}
+	}
+	return !slices.ContainsFunc(p.Rules, func(r marking.PictureRule) bool { return !isPlace(plane.Point{Y: r.At}) })
+}
+
+// textsOfReport returns every text of a report.
+func textsOfReport(r marking.Report) []string {
+	texts := append([]string{r.Title}, r.Notes...)
+	say := func(lines []marking.Sentence) {
+		for _, line := range lines {
+			texts = append(texts, line.Text)
+		}
+	}
+	for _, section := range r.Sections {
+		texts = append(texts, section.Title)
+		for _, t := range section.Tables {
+			texts = append(append(texts, t.Title), t.Heads...)
+			for _, row := range t.Rows {
+				texts = append(texts, row.Cells...)
+			}
+			say(t.Lines)
+		}
+		say(section.Lines)
+		if p := section.Picture; p != nil {
+			texts = append(texts, p.Caption)
+			for _, shape := range p.Shapes {
+				texts = append(texts, shape.Name)
+			}
+			for _, rule := range p.Rules {
+				texts = append(texts, rule.Text)
+			}
+		}
+	}
+	return texts
+}

@@ -1,0 +1,140 @@
+package pdfout
+
+import (
+	"fmt"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// The reports of these tests are written here by hand, as the figures of a
+// child's clothes may be.
+
+// withFigures is a set with a report.
+func withFigures(s Set, r *marking.Report) Set {
+	s.Report = r
+	return s
+}
+
+// oblong is a shape of a picture: a rectangle with its lower left corner at a
+// place.
+func oblong(name string, x, y, w, h float64) marking.Shape {
+	return marking.Shape{Name: name, Outline: plane.Path{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}, {X: x, Y: y}}}
+}
+
+// cells makes rows of cells.
+func cells(rows ...[]string) []marking.Row {
+	var all []marking.Row
+	for _, r := range rows {
+		all = append(all, marking.Row{Cells: r})
+	}
+	return all
+}
+
+// total is rows with one more under them, which is their total.
+func total(rows []marking.Row, cells ...string) []marking.Row {
+	return append(rows, marking.Row{Cells: cells, Total: true})
+}
+
+// dressFigures are the figures of a whole dress, with everything a report may
+// have.
+func dressFigures() *marking.Report {
+	cloth := &marking.Picture{
+		Caption: "The pieces as they may lie on cloth 44 in wide, the folded edge at the left. This picture is small and not to be measured.",
+		Width:   22 * inch, Height: 74 * inch,
+		Rules: []marking.PictureRule{{At: 0, Text: "cloth folded lengthwise"}, {At: 46 * inch, Text: "cloth laid single from here on, to the end"}},
+	}
+	at := func(p plane.Path, x, y float64) plane.Path { return shrunk(p, plane.Point{X: x * inch, Y: y * inch}) }
+	front := bodice().Outline
+	cloth.Shapes = []marking.Shape{
+		oblong("Skirt panel", 2, 2, 18.2*inch, 25*inch),
+		{Name: "Front", Outline: at(front, 0, 28)},
+		{Name: "Back", Outline: at(front, 8, 28)},
+		oblong("Neck facing", 15.5*inch, 28*inch, 5*inch, 3*inch),
+		oblong("Pocket", 15.5*inch, 32*inch, 4.5*inch, 5*inch),
+		oblong("Placket", 15.5*inch, 38*inch, 6*inch, 1.25*inch),
+		oblong("Tie that goes twice round the waist", 0.5*inch, 47*inch, 1.25*inch, 26*inch),
+		oblong("Tie that goes twice round the waist", 2.25*inch, 47*inch, 1.25*inch, 26*inch),
+		oblong("Sleeve", 5*inch, 47*inch, 12*inch, 9*inch),
+		oblong("Sleeve", 5*inch, 57*inch, 12*inch, 9*inch),
+		oblong("Sleeve band", 5*inch, 67*inch, 7*inch, 1.5*inch),
+		oblong("Sleeve band", 13*inch, 67*inch, 7*inch, 1.5*inch),
+		oblong("Loop", 18*inch, 48*inch, 0.5*inch, 2*inch),
+		oblong("Stay", 18*inch, 52*inch, 0.25*inch, 0.5*inch),
+	}
+	return &marking.Report{
+		Title: "Linden pinafore, size 18 months",
+		Notes: []string{
+			"Lengths are printed to the nearest 1/16 in. Numbers in a column add up as they are printed.",
+			"What a tuck takes up was reckoned; sew the sample before you cut, and write what it takes up into the file.",
+		},
+		Sections: []marking.Section{
+			{
+				Title: "Pieces to cut",
+				Tables: []marking.Table{{
+					Heads: []string{"piece", "how many", "width flat", "length flat", "width sewn", "length sewn"},
+					Rows: cells(
+						[]string{"Front, on the fold", "1", "17 11/16 in", "14 3/4 in", "13 in", "14 in"},
+						[]string{"Back", "2", "9 1/4 in", "14 3/4 in", "6 1/2 in", "14 in"},
+						[]string{"Skirt panel with five growth tucks above a hem that can be let down twice", "2", "18 1/8 in", "25 3/16 in", "18 1/8 in", "20 in"},
+						[]string{"Sleeve", "2", "12 in", "9 in", "7 in", "8 1/4 in"},
+						[]string{"Tie that goes twice round the waist", "2", "1 1/4 in", "26 in", "less than 1/16 in", "25 1/2 in"},
+					),
+					Lines: []marking.Sentence{{Text: "The front is cut after it is tucked: cut a block of 19 in by 16 in first.", Warning: true}},
+				}},
+			},
+			{
+				Title: "Tucks and pleats",
+				Tables: []marking.Table{
+					{
+						Title: "Front: six tucks at either side of the centre",
+						Heads: []string{"", "fold to fold", "width of a tuck", "takes up each", "all"},
+						Rows: total(cells(
+							[]string{"tucks 1 to 6", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
+							[]string{"tucks 7 to 12", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
+							[]string{"inverted pleat", "", "3/4 in", "1 1/2 in", "1 1/2 in"},
+						), "taken up in all", "", "", "", "4 1/2 in"),
+						Lines: []marking.Sentence{
+							{Text: "takes up in the cloth you sew with, all tucks together:", Blank: true},
+							{Text: "Two tucks lie 1/16 in nearer to the armhole than their own width, so that the seam would catch the edge of the last tuck; move the set toward the centre by at least 1/8 in, or leave out tuck 6.", Warning: true},
+						},
+					},
+					{
+						Title: "Skirt panel: growth tucks",
+						Heads: []string{"", "from the lower edge"},
+						Rows:  cells([]string{"tuck 1", "4 1/4 in"}, []string{"tuck 2", "6 1/4 in"}, []string{"tuck 3", "8 1/4 in"}),
+					},
+				},
+				Lines: []marking.Sentence{{Blank: true}, {Text: "Measured by, and when:", Blank: true}},
+			},
+			{
+				Title: "Cloth",
+				Tables: []marking.Table{{
+					Heads: []string{"", "cloth 36 in wide", "cloth 44 in wide", "cloth 54 in wide"},
+					Rows: total(cells(
+						[]string{"folded", "52 in", "46 in", "40 1/2 in"},
+						[]string{"single", "31 1/4 in", "28 in", "26 in"},
+					), "to buy", "83 1/4 in", "74 in", "66 1/2 in"),
+				}},
+				Lines:   []marking.Sentence{{Text: "Add what the cloth shrinks when it is washed: 5 in for each 100 in, by a guess; wash it first and measure."}},
+				Picture: cloth,
+			},
+		},
+	}
+}
+
+// longFigures are more than a page holds, in every part of a report.
+func longFigures() *marking.Report {
+	r := dressFigures()
+	long := marking.Section{Title: "Marks along the seams"}
+	for k := range 4 {
+		t := marking.Table{Title: fmt.Sprintf("Seam no. %d", k+1), Heads: []string{"mark", "from the start", "from the end"}}
+		for i := range 20 + 23*k {
+			t.Rows = append(t.Rows, cells([]string{fmt.Sprintf("mark %d.%d", k+1, i+1), fmt.Sprintf("%d 3/16 in", i+1), fmt.Sprintf("%d 1/2 in", 90-i)})...)
+		}
+		t.Rows = total(t.Rows, "in all", "91 11/16 in", "91 11/16 in")
+		long.Tables = append(long.Tables, t)
+	}
+	r.Sections = append(r.Sections, long)
+	return r
+}

@@ -1,0 +1,231 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: a table is as wide as its columns need, so that a number
+// stands near the words it belongs to. The first column is words, set in lines;
+// the others are numbers, which end at one right end and are never broken. A
+// table too wide is set smaller; in the smallest size its first column may become
+// narrow, and the words of heads may be broken. Words that would take too many
+// lines are shortened. One whose numbers alone are wider than the page is
+// refused: a number that is cut short is a wrong one.
+
+const (
+	leastFigures = 6.0  // the least size of a table, in points
+	figureStep   = 0.5  // from one size to the next
+	smallHead    = 0.84 // the size of heads, in sizes of the table
+	columnGap    = 4.5  // between two columns, in mm
+	rowGap       = 0.5  // free under each row, in mm
+	headGap      = 0.8  // free under the heads
+	totalRoom    = 1.4  // what the line over a total takes up above it, in mm
+	totalDown    = 0.5  // how far that line lies below the row above it
+	mostWords    = 85.0 // the most the first column is wide, in mm
+	leastWords   = 45.0 // the least it is narrowed to before the table is set smaller
+	shortWords   = 18.0 // the least it is narrowed to in the smallest size
+	wordLines    = 6    // the most lines its words take in a row
+	headLines    = 4    // the most lines of a head
+	headMeasure  = 18.0 // a head is not broken between words to be shorter than this, in mm
+	mostHead     = 30.0 // a longer word of a head is broken
+	brokenHead   = 10.0 // the same in the smallest size
+)
+
+// columns are the columns of a table as they are set.
+type columns struct {
+	size  float64 // in points
+	words float64 // width of the first column, in mm
+	heads [][]string
+	// ends are the right ends of the columns, and widths how wide they are.
+	ends, widths []float64
+}
+
+// table sets a table that stands under a heading.
+func (s setter) table(t marking.Table, over string) ([]band, error) {
+	var bands []band
+	if len(t.Rows) > 0 {
+		set, err := s.columns(t)
+		if err != nil {
+			return nil, err
+		}
+		bands = s.tableHead(t.Title, "", set)
+		if over != "" && t.Title == "" {
+			t.Title = over
+		}
+		again := s.tableHead(t.Title, continuedWords, set)
+		for i, row := range t.Rows {
+			b := set.row(row)
+			last := len(t.Rows) - 1
+			nextTotal := i < last && t.Rows[i+1].Total && !row.Total
+			b.keep = i == 0 && last > 0 || i == last-1 || nextTotal || i == last && len(t.Lines) > 0
+			if i > 0 {
+				b.again = again
+			}
+			bands = append(bands, b)
+		}
+	} else if t.Title != "" && len(t.Lines) > 0 {
+		bands = []band{s.tableTitle(t.Title, "")}
+	}
+	for _, line := range t.Lines {
+		bands = append(bands, s.sentence(line)...)
+	}
+	if len(bands) > 0 {
+		bands[0].above = tableAbove
+	}
+	return bands, nil
+}
+
+// columns finds the largest size in which the table fits its page.
+func (s setter) columns(t marking.Table) (columns, error) {
+	for size := figureSize; size >= leastFigures; size -= figureStep {
+		set, natural := newColumns(t, size, mostHead)
+		if left := s.width - set.numbers(); left >= math.Min(natural, leastWords) {
+			set.words = math.Min(natural, left)
+			if len(set.widths) > 1 {
+				set.words = math.Min(set.words, mostWords)
+			}
+			return set.placed(t), nil
+		}
+	}
+	set, natural := newColumns(t, leastFigures, brokenHead)
+	left := s.width - set.numbers()
+	if left < math.Min(natural, shortWords) {
+		return columns{}, &Refusal{
+			Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.paper.shortTitle()),
+			Hint:  "choose larger paper",
+		}
+	}
+	set.words = math.Min(natural, left)
+	return set.placed(t), nil
+}
+
+// newColumns measures the columns of a table in a size, and returns how wide the
+// first would have to be for its words to stand in one line each. Words of heads
+// longer than longest mm may be broken.
+func newColumns(t marking.Table, size, longest float64) (set columns, natural float64) {
+	set.size = size
+	n := len(t.Heads)
+	for _, row := range t.Rows {
+		n = max(n, len(row.Cells))
+	}
+	set.widths, set.heads = make([]float64, n), make([][]string, n)
+	for _, row := range t.Rows {
+		for i, text := range row.Cells {
+			set.widths[i] = math.Max(set.widths[i], regular().width(text, size))
+		}
+	}
+	for i, head := range t.Heads {
+		if i == 0 {
+			set.widths[0] = math.Max(set.widths[0], regular().width(head, size*smallHead))
+			continue
+		}
+		limit := math.Max(set.widths[i], math.Min(longest, headMeasure))
+		for _, word := range wordsOf(head) {
+			limit = math.Max(limit, math.Min(longest, regular().width(word, size*smallHead)))
+		}
+		set.heads[i] = withinLines(regular(), head, size*smallHead, limit, headLines)
+		for _, line := range set.heads[i] {
+			set.widths[i] = math.Max(set.widths[i], regular().width(line, size*smallHead))
+		}
+	}
+	if n > 0 {
+		natural = set.widths[0]
+	}
+	return set, natural
+}
+
+// numbers is how wide all columns but the first are, with the gaps before them.
+func (set columns) numbers() float64 {
+	sum := 0.0
+	for i, width := range set.widths {
+		if i > 0 {
+			sum += columnGap + width
+		}
+	}
+	return sum
+}
+
+// placed is the columns with their places and the head of the first, once that is
+// as wide as it will be.
+func (set columns) placed(t marking.Table) columns {
+	x := set.words
+	for i := range set.widths {
+		if i > 0 {
+			x += columnGap + set.widths[i]
+		}
+		set.ends = append(set.ends, x)
+	}
+	if len(t.Heads) > 0 {
+		set.heads[0] = withinLines(regular(), t.Heads[0], set.size*smallHead, set.words, headLines)
+	}
+	return set
+}
+
+// tableTitle sets what a table is called, and that it goes on.
+func (s setter) tableTitle(title, more string) band {
+	lines := withinLines(bold(), title, figureSize, s.width-bold().width(more, figureSize), headingLines)
+	lines[len(lines)-1] += more
+	return headingOf(lines, bold(), figureSize, black())
+}
+
+// tableHead sets what stands over a table: what it is called, and its heads.
+func (s setter) tableHead(title, more string, set columns) []band {
+	var bands []band
+	if title != "" {
+		b := s.tableTitle(title, more)
+		b.height += rowGap
+		bands = append(bands, b)
+	}
+	size := set.size * smallHead
+	step := leading * size * point
+	b := band{keep: true}
+	for _, lines := range set.heads {
+		b.height = math.Max(b.height, float64(len(lines))*step)
+	}
+	for i, lines := range set.heads {
+		for k, line := range lines {
+			at := plane.Point{Y: -b.height + float64(len(lines)-1-k)*step + footOfLine(size)}
+			if i > 0 {
+				at.X = set.ends[i] - regular().width(line, size)
+			}
+			b.write(line, regular(), size, grey(), at)
+		}
+	}
+	b.height += headGap
+	if len(b.labels) > 0 {
+		bands = append(bands, b)
+	}
+	return bands
+}
+
+// row sets a row. Its numbers stand beside the first line of its words.
+func (set columns) row(row marking.Row) band {
+	var b band
+	if row.Total {
+		b.height = totalRoom
+	}
+	step := leading * set.size * point
+	base := -b.height - step + footOfLine(set.size)
+	lines := 1
+	for i, text := range row.Cells {
+		if i > 0 {
+			b.write(text, regular(), set.size, black(), plane.Point{X: set.ends[i] - regular().width(text, set.size), Y: base})
+			if row.Total && text != "" {
+				from := plane.Point{X: set.ends[i] - set.widths[i], Y: -totalDown}
+				b.totals = append(b.totals, plane.Path{from, {X: set.ends[i], Y: -totalDown}})
+			}
+			continue
+		}
+		words := withinLines(regular(), text, set.size, set.words, wordLines)
+		lines = len(words)
+		for k, line := range words {
+			b.write(line, regular(), set.size, black(), plane.Point{Y: base - float64(k)*step})
+		}
+	}
+	b.height += float64(lines)*step + rowGap
+	return b
+}
