@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,6 +23,7 @@ type Course struct {
 	piece *Piece
 	edge  int        // -1 for a line inside the piece
 	line  plane.Path // as the piece is drawn
+	cut   Amount     // one side of a seam: its length on the flat cloth
 }
 
 // Whole returns the length of all of them together.
@@ -48,27 +50,24 @@ func splitName(name string, known func(piece, edge string) bool) (piece, edge st
 	return piece, edge, false
 }
 
+// piece returns what a file says of the piece of that key; nil where it has none.
+func (s *Spec) piece(key string) *PieceSpec {
+	for i := range s.Pieces {
+		if s.Pieces[i].Key == key {
+			return &s.Pieces[i]
+		}
+	}
+	return nil
+}
+
 // edgeKnown reports whether a file has an edge, or where lines count a line, of
 // that name. It looks at the file as it is written, so that a piece with a mistake
 // of its own is not reported as missing too.
 func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
 	return func(piece, edge string) bool {
-		for _, ps := range s.Pieces {
-			if ps.Key != piece {
-				continue
-			}
-			for _, e := range ps.Edges {
-				if e.Key == edge {
-					return true
-				}
-			}
-			for _, l := range ps.Lines {
-				if lines && l.Key == edge {
-					return true
-				}
-			}
-		}
-		return false
+		ps := s.piece(piece)
+		return ps != nil && (slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge }) ||
+			lines && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == edge }))
 	}
 }
 
@@ -77,11 +76,12 @@ func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
 func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool {
 	ok := true
 	for _, name := range names {
-		piece, edge, known := splitName(name.Value, spec.edgeKnown(lines))
-		if known {
+		if _, _, known := splitName(name.Value, spec.edgeKnown(lines)); known {
 			continue
 		}
 		ok = false
+		// The name of the piece may have points too; the one that is there was meant.
+		piece, edge, _ := splitName(name.Value, func(piece, _ string) bool { return spec.piece(piece) != nil })
 		var pieces, edges []string
 		for _, ps := range spec.Pieces {
 			pieces = append(pieces, ps.Key)
@@ -111,9 +111,13 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 	return ok
 }
 
-// course returns what a name stands for that has been checked.
+// course returns what a name stands for that has been checked. Where it can be read
+// as an edge and as a line, it is the edge: only that can be joined.
 func (p *Pattern) course(name string, spec *Spec) Course {
-	pieceKey, edgeKey, _ := splitName(name, spec.edgeKnown(true))
+	pieceKey, edgeKey, isEdge := splitName(name, spec.edgeKnown(false))
+	if !isEdge {
+		pieceKey, edgeKey, _ = splitName(name, spec.edgeKnown(true))
+	}
 	c := Course{Piece: pieceKey, Edge: edgeKey, edge: -1}
 	for i := range p.Pieces {
 		if p.Pieces[i].Key == pieceKey {

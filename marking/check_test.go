@@ -237,6 +237,14 @@ func FuzzCheck(f *testing.F) {
 	f.Add([]byte(sketch(pleated())))
 	f.Add([]byte("allowance = 0.375\n" + sketch(slope+rows(`tuck yoke centre 1/8 6 3/8 | below = "neck"; length = 2; end = "stepped"; step = 0.25`,
 		`pleat fan centre 1/2 2 4 | kind = "box"`, `tuck grow hem 1/2 1 3`))))
+	for _, seam := range []string{
+		tops, tops + "\nease = \"1/2\"\nwithin = 0", tops + "\ngathered = true", `join = ["front.left", "front.left"]`,
+		`join = [["front.top", "front.left"], ["back.top", "back.right"]]`, `join = ["front.top", "back.b.c"]`,
+	} {
+		folds := rows(`tuck a left 1/4 2 6 | below = "top"; length = 2`, `tuck b left 1/4 1 6 | below = "bottom"; length = 2`) +
+			"\n[pleat.p]\nedge = \"top\"\nfrom = \"left\"\nat = 1\ndepth = 0.5\ntoward = \"left\"\nlength = 2\n"
+		f.Add([]byte(joined("0.5", "cut = 2\n"+rect("10")+"\n---\n"+folds, "fold = \"bottom\"\n"+inward45, seam)))
+	}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		spec, err := Read("linden.toml", data, hasLetter)
 		if err != nil {
@@ -245,6 +253,12 @@ func FuzzCheck(f *testing.F) {
 		pattern, err := Check(spec)
 		if err != nil {
 			return
+		}
+		for _, s := range pattern.Seams {
+			require.False(t, math.IsNaN(s.Difference.MM) || math.IsInf(s.Fullness(), 0) || math.IsNaN(s.Fullness()), "seam %q", s.Key)
+			for _, end := range s.Ends {
+				require.False(t, math.IsNaN(end.Bend+end.Jog.MM+end.CutJog.MM), "seam %q at %v", s.Key, end.Neighbours)
+			}
 		}
 		for _, m := range pattern.Markings() {
 			for _, mark := range m.Marks {

@@ -180,12 +180,18 @@ type EdgeFigure struct {
 	edge Edge
 }
 
-// edgeFigures lists the lengths of the edges of a piece.
-func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+// cutLengths returns the length of every edge on the flat cloth.
+func (p *Piece) cutLengths() []float64 {
 	cut := make([]float64, len(p.Edges))
 	for _, run := range p.flat.runs() {
 		cut[run.edge] += run.path.Length()
 	}
+	return cut
+}
+
+// edgeFigures lists the lengths of the edges of a piece.
+func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+	cut := p.cutLengths()
 	var all []EdgeFigure
 	for i, e := range p.Edges {
 		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.amount(cut[i]), Sewn: unit.amount(e.Folded), edge: e})
@@ -200,8 +206,7 @@ func (p *Pattern) seamSection(w wording) Section {
 		t := Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
 		for _, side := range seam.Sides {
 			for _, c := range side.Courses {
-				e := c.piece.Edges[c.edge]
-				t.Rows = append(t.Rows, Row{Cells: []string{c.title(), w.cell(p.Unit.amount(e.Path.Length()).Times(c.Times)), w.cell(c.Whole())}})
+				t.Rows = append(t.Rows, Row{Cells: []string{c.title(), w.cell(c.cut.Times(c.Times)), w.cell(c.Whole())}})
 			}
 			if len(side.Courses) > 1 {
 				t.Rows = append(t.Rows, Row{Cells: []string{"together", w.cell(side.Cut), w.cell(side.Sewn)}, Total: true})
@@ -209,10 +214,10 @@ func (p *Pattern) seamSection(w wording) Section {
 		}
 		cut := ""
 		if seam.Plain {
-			cut = w.cell(seam.CutDifference.magnitude())
+			cut = w.cell(apart(seam.CutDifference))
 		}
 		if !seam.Gathered {
-			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(seam.Difference.magnitude())}, Total: true})
+			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(apart(seam.Difference))}, Total: true})
 		}
 		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
 		s.Tables = append(s.Tables, t)
@@ -231,11 +236,15 @@ func (s Seam) verdict(w wording) []Sentence {
 	case s.Gathered && s.Fullness() < leastFull:
 		lines = append(lines, Sentence{Text: fmt.Sprintf("%s is only %s times as long as %s, scant for gathers", longer.title(), factor(s.Fullness()), shorter.title()), Warning: true})
 	case s.Gathered:
-		lines = append(lines, Sentence{Text: fmt.Sprintf("gather %s into %s, %s times as long", longer.title(), shorter.title(), factor(s.Fullness()))})
-	case s.Matches() && off > s.Within.MM:
-		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: %s is longer by what the ease of %s allows", longer.title(), longer.title(), w.length(s.Ease))})
+		lines = append(lines, Sentence{Text: fmt.Sprintf("gather %s, %s times as long, into %s", longer.title(), factor(s.Fullness()), shorter.title())})
+	case s.Matches() && off > s.Within.MM+sameLength:
+		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.title(), w.length(apart(s.Difference)), w.length(s.Ease))})
 	case s.Matches():
-		lines = append(lines, Sentence{Text: fmt.Sprintf("sewn, they match within %s", w.length(s.Within))})
+		text := fmt.Sprintf("sewn, they match within %s", w.length(s.Within))
+		if math.Abs(s.Difference.steps) > s.Within.steps {
+			text += ": more than that is only the rounding of each length"
+		}
+		lines = append(lines, Sentence{Text: text})
 	}
 	if s.Matches() && !s.CutMatches() {
 		lines = append(lines, Sentence{Text: "the cut edges differ in length because their corners do; match the stitch lines"})

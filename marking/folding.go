@@ -94,6 +94,14 @@ func (f *folding) plane(p placed, at float64) plane.Fold {
 	return one
 }
 
+// begins is the u at which the strip of a fold begins, on a piece that is drawn flat.
+func (f *folding) begins(p placed) float64 {
+	if p.side < 0 {
+		return f.offset(p.row) - p.fold.far()
+	}
+	return f.offset(p.row) + p.fold.near
+}
+
 // flat returns the folding of a piece that is drawn flat, and finds where the seams
 // of its folds lie once all of them are in; ok is false where two strips share some
 // of u, one above the other: then what lies between them has no one finished place.
@@ -105,15 +113,9 @@ func (f *folding) flat() (folding *plane.Folding, ok bool) {
 			strips = append(strips, placed{row: r, fold: &r.folds[k], side: f.side(r)})
 		}
 	}
-	begins := func(p placed) float64 {
-		if p.side < 0 {
-			return f.offset(p.row) - p.fold.far()
-		}
-		return f.offset(p.row) + p.fold.near
-	}
-	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(begins(a), begins(b)) })
+	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(f.begins(a), f.begins(b)) })
 	for i, p := range strips {
-		folds = append(folds, f.plane(p, begins(p)))
+		folds = append(folds, f.plane(p, f.begins(p)))
 		if i > 0 && folds[i].At < folds[i-1].End()-samePoint {
 			return nil, false
 		}

@@ -48,13 +48,23 @@ func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *fin
 func (p *Piece) measureEdges() {
 	for i := range p.Edges {
 		e := &p.Edges[i]
-		e.Folded = p.foldedLength(e.Sewn)
-		for _, pleat := range p.Pleats {
-			if pleat.edge == i {
-				e.Folded -= pleat.takenFrom(e.Sewn, e.Allowance)
-			}
+		e.Folded = p.foldedAlong(i, e.Sewn)
+	}
+}
+
+// foldedAlong returns how long a line beside an edge, no farther inside than its
+// allowance, is when tucks and pleats are in, those in the edge among them.
+func (p *Piece) foldedAlong(edge int, line plane.Path) float64 {
+	if len(line) < 2 {
+		return 0
+	}
+	length := p.foldedLength(line)
+	for _, pleat := range p.Pleats {
+		if pleat.edge == edge {
+			length -= pleat.takenFrom(line, p.Edges[edge].Allowance)
 		}
 	}
+	return length
 }
 
 // readRows reads the rows of a piece, in the order of the file, whether tucks or
@@ -116,11 +126,30 @@ func foldPiece(piece *Piece, all []*folding, found *findings) bool {
 		}
 		foldings = append(foldings, one)
 	}
-	if folded && len(foldings) > 0 {
+	switch {
+	case !folded:
+		piece.foldedLength = func(p plane.Path) float64 { return p.Length() - takenUp(all, p) }
+	case len(foldings) > 0:
 		piece.folded = drawIn(foldings, piece.Outline)
 		piece.foldedLength = func(p plane.Path) float64 { return shownLength(foldings, []plane.Path{p}) }
 	}
 	return true
+}
+
+// takenUp returns how much of a line of the flat piece its folds take up, each by
+// itself: of a piece that has no one finished shape, its edges still have a length.
+func takenUp(all []*folding, line plane.Path) float64 {
+	sum := 0.0
+	for _, f := range all {
+		for _, r := range f.rows {
+			for k := range r.folds {
+				one := placed{row: r, fold: &r.folds[k], side: f.side(r)}
+				strip := f.mirrored([]plane.Fold{f.plane(one, f.begins(one))})
+				sum += line.Length() - shownLength([]*plane.Folding{plane.NewFolding(f.origin, f.out, strip)}, []plane.Path{line})
+			}
+		}
+	}
+	return sum
 }
 
 // drawIn returns a path of the flat piece with every fold in.

@@ -18,6 +18,7 @@ func checkNamesAlong(spec *Spec, found *findings) bool {
 		for _, side := range s.Sides {
 			checkOnce(side, found)
 		}
+		checkJoined(s, spec, found)
 	}
 	along := func(names []Text) {
 		checkEdgeNames(names, spec, true, found)
@@ -35,13 +36,36 @@ func checkNamesAlong(spec *Spec, found *findings) bool {
 	return len(found.list) == before
 }
 
-// checkOnce looks whether an edge is named twice.
+// checkOnce looks whether an edge is named twice, and tells it once.
 func checkOnce(names []Text, found *findings) {
-	for i, name := range names {
-		for _, earlier := range names[:i] {
-			if name.Value == earlier.Value {
-				found.add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.Value)
-				return
+	times := map[string]int{}
+	for _, name := range names {
+		if times[name.Value]++; times[name.Value] == 2 {
+			found.add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.Value)
+		}
+	}
+}
+
+// checkJoined looks whether the edges of a seam can be sewn: none of them lies on the
+// fold of the cloth, and one that is joined with itself is there twice. What names
+// nothing is told elsewhere.
+func checkJoined(s SeamSpec, spec *Spec, found *findings) {
+	named := func(side []Text, name Text) bool {
+		return slices.ContainsFunc(side, func(t Text) bool { return t.Value == name.Value })
+	}
+	for i, side := range s.Sides {
+		for _, name := range side {
+			piece, edge, known := splitName(name.Value, spec.edgeKnown(false))
+			if !known || i == 1 && named(s.Sides[0], name) {
+				continue
+			}
+			switch ps := spec.piece(piece); {
+			case ps.Fold.Value == edge:
+				found.add(name.Place, "name another edge; for a seam there, leave fold out of the piece and write cut = 2",
+					"%q lies on the fold of the cloth, where nothing is sewn", name.Value)
+			case !ps.Fold.Given() && ps.Cut.N < 2 && named(s.Sides[1], name) && i == 0:
+				found.add(name.Place, "name the edge that it is sewn to, or write cut = 2 for the piece",
+					"%q is joined with itself, but there is only one of it", name.Value)
 			}
 		}
 	}
@@ -49,8 +73,16 @@ func checkOnce(names []Text, found *findings) {
 
 // checkGarment works out the figures of what joins the pieces and is sewn to them.
 func (p *Pattern) checkGarment(spec *Spec, found *findings) {
+	cuts := map[*Piece][]cutEdge{}
+	if len(spec.Seams) > 0 {
+		for i := range p.Pieces {
+			cuts[&p.Pieces[i]] = p.Pieces[i].cutEdges()
+		}
+	}
 	for _, s := range spec.Seams {
-		p.Seams = append(p.Seams, p.newSeam(s, spec))
+		if seam, ok := p.newSeam(s, spec, cuts, found); ok {
+			p.Seams = append(p.Seams, seam)
+		}
 	}
 	for _, s := range spec.Trims {
 		p.Trims = append(p.Trims, p.newTrim(s, spec))

@@ -37,31 +37,39 @@ func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
 // lying no farther inside than the given distance. Cloth is taken between the two
 // lines of the pleat; a seam that begins or ends between them is folded in part.
 func (p Pleat) takenFrom(line plane.Path, inside float64) float64 {
-	in := p.Fold[1].Sub(p.Fold[0]).Unit()
+	in, mouth := p.Fold[1].Sub(p.Fold[0]).Unit(), p.Placement[0].Sub(p.Fold[0])
 	across := in.Left()
-	width := p.Placement[0].Sub(p.Fold[0]).Dot(across)
+	width := mouth.Dot(across)
 	if width < 0 {
 		across, width = across.Mul(-1), -width
 	}
-	reach := p.Fold.Length() + inside + p.TakeUp() // what lies farther is another part of the edge
+	// The line lies as far beyond the mouth as the slant of the edge has it, or one
+	// take-up more or less where the edge bends: what lies farther between the lines
+	// of the pleat is another part of the edge.
+	least := math.Min(0, mouth.Dot(in)) - p.TakeUp()
+	most := math.Max(0, mouth.Dot(in)) + inside*mouth.Length()/width + p.TakeUp()
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
 		a, b := line[i-1].Sub(p.Fold[0]), line[i].Sub(p.Fold[0])
-		if math.Abs(a.Dot(in)) > reach || math.Abs(b.Dot(in)) > reach {
-			continue
-		}
-		from, to := a.Dot(across), b.Dot(across)
-		if from > to {
-			from, to = to, from
-		}
-		switch within := math.Min(to, width) - math.Max(from, 0); {
-		case to-from < rounding && from >= 0 && to <= width:
-			sum += a.Distance(b) // along the pleat
-		case within > 0:
-			sum += a.Distance(b) * within / (to - from)
+		from, to := between(a.Dot(across), b.Dot(across), width)
+		if middle := a.Toward(b, (from+to)/2).Dot(in); from < to && middle > least && middle < most {
+			sum += a.Distance(b) * (to - from)
 		}
 	}
 	return sum
+}
+
+// between returns the shares of the way from u to v between which it lies between 0
+// and width. A way that stays on one of the two lies beside them.
+func between(u, v, width float64) (from, to float64) {
+	if math.Abs(v-u) < rounding {
+		if u > rounding && u < width-rounding {
+			return 0, 1
+		}
+		return 0, 0
+	}
+	from, to = -u/(v-u), (width-u)/(v-u)
+	return math.Max(0, math.Min(from, to)), math.Min(1, math.Max(from, to))
 }
 
 // arrowDown is how far down the lines of a pleat its arrow stands, as a share

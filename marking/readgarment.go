@@ -41,8 +41,8 @@ func (t *fileTable) seam() SeamSpec {
 		Key:      t.name,
 		Place:    t.place,
 		Join:     t.at("join"),
-		Ease:     t.length("ease", aboveZero),
-		Within:   t.length("within", aboveZero),
+		Ease:     t.length("ease", fromZero),
+		Within:   t.length("within", fromZero),
 		Gathered: t.yes("gathered"),
 	}
 	if s.Gathered {
@@ -67,6 +67,10 @@ func (t *fileTable) seam() SeamSpec {
 		case string:
 			s.Sides[i] = t.edgeNames("join", []any{side}, joinHint)
 		case []any:
+			if len(side) == 0 {
+				t.report(s.Join, fmt.Sprintf("side %d names no edge", i+1), joinHint)
+				continue
+			}
 			s.Sides[i] = t.edgeNames("join", side, joinHint)
 		default:
 			t.report(s.Join, fmt.Sprintf("side %d must be the name of an edge, but is %s", i+1, asGiven(side)), joinHint)

@@ -71,6 +71,7 @@ func FuzzRead(f *testing.F) {
 		whole, small, "", "\ufeff", "a = 3/8", "a = [1,5", "title = “x”", "a = \"\"\"", "[[piece]]\n[piece.front]", "[piece.front]\n[piece.front]",
 		"a = {b = {c = [1, {d = 2}]}}", "\xff\xfet\x00", "a = 1_000.5e3", "[piece]\nfront = {edge = {all = {points = [[0,0],[1,1]]}}}",
 		"piece.front.edge.all.points = [[0, 0], [1, 1]]", "a = 0x", "a = \"\\", "x = 1979-05-27T07:32:00Z", "a = '''\\'''", "= 1", "[", "[]", "a.b",
+		"[seam.s]\njoin = [\"a.b\", [\"c.d\", 3]]\nease = -1\ngathered = true\n" + small, small + "[seam]\njoin = []\n[seam.t]\njoin = [[], {a = 1}]\nwithin = \"1/16\"",
 	} {
 		f.Add([]byte(s))
 	}
@@ -126,5 +127,14 @@ func checkSpec(t *testing.T, spec *Spec) {
 		for _, l := range p.Lines {
 			require.NotEqual(t, l.Points.Given(), l.Along.Given() && l.Distance.MM > 0)
 		}
+	}
+	for _, s := range spec.Seams {
+		require.NotEmpty(t, s.Key)
+		for _, side := range s.Sides {
+			require.NotEmpty(t, side)
+			require.LessOrEqual(t, len(side), mostAlong)
+		}
+		require.True(t, s.Ease.MM >= 0 && s.Within.MM >= 0)
+		require.False(t, s.Gathered && (s.Ease.Given() || s.Within.Given()))
 	}
 }

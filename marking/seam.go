@@ -47,9 +47,26 @@ const seamTolerance = 25.4 / 16
 // rounding.
 const leastFolded = 0.05
 
-// newSeam works out a seam whose names have been checked.
-func (p *Pattern) newSeam(s SeamSpec, spec *Spec) Seam {
-	seam := Seam{
+// cutEdge is an edge as it is cut.
+type cutEdge struct {
+	length float64 // on the flat cloth
+	plain  bool    // nothing is folded in it, from one end of the cutting line to the other
+}
+
+// cutEdges returns the edges of a piece as they are cut.
+func (p *Piece) cutEdges() []cutEdge {
+	var all []cutEdge
+	for i, length := range p.cutLengths() {
+		folded := p.foldedAlong(i, p.Edges[i].Path)
+		all = append(all, cutEdge{length, math.Abs(length-folded) < leastFolded})
+	}
+	return all
+}
+
+// newSeam works out a seam whose names have been checked. cuts holds the edges of every
+// piece. ok is false where tucks and pleats leave nothing of an edge to be sewn.
+func (p *Pattern) newSeam(s SeamSpec, spec *Spec, cuts map[*Piece][]cutEdge, found *findings) (seam Seam, ok bool) {
+	seam = Seam{
 		Key: s.Key, Ease: p.Unit.chosen(s.Ease.MM), Within: p.Unit.chosen(seamTolerance),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
@@ -64,12 +81,19 @@ func (p *Pattern) newSeam(s SeamSpec, spec *Spec) Seam {
 			}
 		}
 	}
+	before := len(found.list)
 	for i, courses := range sides {
 		side := SeamSide{Courses: courses, Cut: Amount{unit: p.Unit}, Sewn: p.length(courses)}
-		for _, c := range courses {
-			e := c.piece.Edges[c.edge]
-			side.Cut = side.Cut.Plus(p.Unit.amount(e.Path.Length()).Times(c.Times))
-			seam.Plain = seam.Plain && math.Abs(e.Folded-e.Sewn.Length()) < leastFolded
+		for k := range courses {
+			c := &courses[k]
+			cut := cuts[c.piece][c.edge]
+			c.cut = p.Unit.amount(cut.length)
+			side.Cut = side.Cut.Plus(c.cut.Times(c.Times))
+			seam.Plain = seam.Plain && cut.plain
+			if e := c.piece.Edges[c.edge]; e.Folded < leastSeam && e.Folded < e.Sewn.Length()-leastFolded {
+				found.add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
+					c.Piece+"."+c.Edge, found.nothingOr(e.Folded))
+			}
 		}
 		seam.Sides[i] = side
 	}
@@ -82,7 +106,7 @@ func (p *Pattern) newSeam(s SeamSpec, spec *Spec) Seam {
 		}
 		seam.Ends = p.seamEnds(a[0], b[0], off)
 	}
-	return seam
+	return seam, len(found.list) == before
 }
 
 // allOften reports whether every course comes that often.
@@ -114,6 +138,14 @@ func (s Seam) Fullness() float64 {
 	return math.Max(a, b) / math.Min(a, b)
 }
 
+// apart returns by how much two lengths differ, without a sign. Each length is rounded
+// before one is taken from the other, so what is read may have the other sign than the
+// exact difference, or be nothing.
+func apart(difference Amount) Amount {
+	difference.MM, difference.steps = math.Abs(difference.MM), math.Abs(difference.steps)
+	return difference
+}
+
 // longer returns the longer side of a difference, and the other one.
 func (s Seam) longer(difference Amount) (longer, shorter SeamSide) {
 	if difference.MM < 0 {
@@ -127,8 +159,9 @@ type SeamEnd struct {
 	Neighbours [2]string // the edges that meet there, of the first and second side
 	// Jog is by how much the finished lines of the two miss each other along the
 	// seam, the pieces being laid stitch line on stitch line and matched at the
-	// first end. CutJog is the same of their cutting lines; CutJogKnown is false
-	// where one of them does not reach the seam.
+	// first end: the one whose neighbour in the first side stands first in the file.
+	// CutJog is the same of their cutting lines; CutJogKnown is false where one of
+	// them does not reach the seam, or there is none, on the fold of the cloth.
 	Jog, CutJog Amount
 	CutJogKnown bool
 	// Bend is how far the line turns where it goes over the seam, in degrees:
@@ -152,8 +185,9 @@ func (e SeamEnd) Alike() bool { return e.Neighbours[0] == e.Neighbours[1] }
 type corner struct {
 	neighbour string
 	angle     float64 // of the piece between the two sewn lines, in radians
-	beyond    float64 // along the stitch line from its sewn end to the cutting line
-	reaches   bool    // whether it reaches the cutting line
+	beyond    float64 // along the stitch line from its sewn end to the cutting line, with folds in
+	reaches   bool    // whether it reaches the cutting line of its neighbour
+	place     Place   // of the neighbour
 }
 
 // corners returns the two ends of an edge, in the direction of the outline.
@@ -166,14 +200,16 @@ func (p *Piece) corners(edge int) [2]corner {
 		{
 			neighbour: p.Edges[before].Key,
 			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
-			beyond:    start,
-			reaches:   p.turn(before, edge) > leastTurn,
+			beyond:    p.foldedAlong(edge, e.Line.Between(0, start)),
+			reaches:   p.turn(before, edge) > leastTurn && !p.Edges[before].OnFold,
+			place:     p.Edges[before].place,
 		},
 		{
 			neighbour: p.Edges[after].Key,
 			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
-			beyond:    e.Line.Length() - end,
-			reaches:   p.turn(edge, after) > leastTurn,
+			beyond:    p.foldedAlong(edge, e.Line.Between(end, e.Line.Length())),
+			reaches:   p.turn(edge, after) > leastTurn && !p.Edges[after].OnFold,
+			place:     p.Edges[after].place,
 		},
 	}
 }
@@ -189,41 +225,67 @@ func turnLeft(from, to plane.Point) float64 {
 }
 
 // seamEnds lays two edges along each other and looks at the ends. Which end lies on
-// which follows from the names of the neighbours; where these do not tell, the ends
-// are laid so that the lines bend least. off is by how much the first edge is longer.
+// which follows from the names of the neighbours; where these do not tell, from how
+// the ends meet best. off is by how much the first edge is longer.
 func (p *Pattern) seamEnds(a, b Course, off Amount) []SeamEnd {
 	first, second := a.piece.corners(a.edge), b.piece.corners(b.edge)
-	turned := [2]corner{second[1], second[0]}
-	likeness := func(other [2]corner) float64 {
-		score := 0.0
-		for i := range first {
-			if first[i].neighbour == other[i].neighbour {
-				score += 2 * math.Pi // no two bends outweigh a name
-			}
-			score -= math.Abs(math.Pi-first[i].angle-other[i].angle) / 2
-		}
-		return score
+	drawn := p.laid(first, second, off)
+	turned := p.laid(first, [2]corner{second[1], second[0]}, off)
+	// An edge that is joined with itself lies on its mirror image. Two pieces drawn
+	// side by side, as they are sewn, have their common edge run opposite ways; that
+	// is so where nothing else tells.
+	if a.piece == b.piece && a.edge == b.edge || meetBetter(drawn, turned) {
+		return drawn
 	}
-	// Two pieces drawn side by side, as they are sewn, have their common edge run
-	// opposite ways; that is so where nothing else tells.
-	if likeness(second) <= likeness(turned)+rounding {
-		second = turned
+	return turned
+}
+
+// laid returns how two edges meet at their ends, the first corner of the one lying on
+// the first of the other.
+func (p *Pattern) laid(first, second [2]corner, off Amount) []SeamEnd {
+	order := []int{0, 1}
+	if first[1].place.Line < first[0].place.Line {
+		order = []int{1, 0}
 	}
 	var ends []SeamEnd
-	for i := range first {
-		end := SeamEnd{
-			Neighbours:  [2]string{first[i].neighbour, second[i].neighbour},
-			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,
-			CutJogKnown: first[i].reaches && second[i].reaches,
-		}
+	for n, i := range order {
 		jog, cut := Amount{unit: p.Unit}, first[i].beyond-second[i].beyond
-		if i == 1 {
-			jog, cut = off.magnitude(), cut+off.MM
+		if n == 1 {
+			jog, cut = apart(off), cut+off.MM
 		}
-		end.Jog, end.CutJog = jog, p.Unit.amount(math.Abs(cut))
-		ends = append(ends, end)
+		ends = append(ends, SeamEnd{
+			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
+			Jog:        jog, CutJog: p.Unit.amount(math.Abs(cut)),
+			CutJogKnown: first[i].reaches && second[i].reaches,
+			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,
+		})
 	}
 	return ends
+}
+
+// meetBetter reports whether the first way of laying two edges is the likelier one:
+// more neighbours of one name meet, or else the lines bend less, or else the cut edges
+// miss each other less.
+func meetBetter(a, b []SeamEnd) bool {
+	for _, amiss := range []func(SeamEnd) float64{
+		func(e SeamEnd) float64 {
+			if e.Alike() {
+				return 0
+			}
+			return 1
+		},
+		func(e SeamEnd) float64 { return math.Abs(e.Bend) },
+		func(e SeamEnd) float64 { return e.CutJog.MM },
+	} {
+		sum := 0.0
+		for i := range a {
+			sum += amiss(a[i]) - amiss(b[i])
+		}
+		if math.Abs(sum) > rounding {
+			return sum < 0
+		}
+	}
+	return false
 }
 
 // allowances returns the allowances of the two sides where each has one, and reports
@@ -252,11 +314,18 @@ func (s Seam) mismatch(length func(Amount) string) string {
 	}
 	tell := func(how string, difference Amount) string {
 		longer, shorter := s.longer(difference)
-		by := length(difference.magnitude())
-		if difference.magnitude().steps <= s.Ease.Plus(s.Within).steps {
+		off, exact := apart(difference), ""
+		if difference.steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
+			off, exact = off.unit.amount(off.MM), ", by their exact lengths"
+		}
+		by := length(off)
+		switch {
+		case off.steps == 0:
+			by, exact = "less than "+length(off.unit.amount(off.unit.ruler())), ""
+		case off.steps <= s.Ease.Plus(s.Within).steps && off.steps*off.unit.ruler() < off.MM:
 			by = "just over " + by
 		}
-		return fmt.Sprintf("%s, %s is %s longer than %s", how, longer.title(), by, shorter.title())
+		return fmt.Sprintf("%s, %s %s %s longer than %s%s", how, longer.title(), longer.is(), by, shorter.title(), exact)
 	}
 	text := tell("sewn", s.Difference)
 	if !s.CutMatches() {
@@ -275,4 +344,12 @@ func (s SeamSide) title() string {
 		names = append(names, c.title())
 	}
 	return strings.Join(names, " and ")
+}
+
+// is is the verb that goes with the title of a side.
+func (s SeamSide) is() string {
+	if len(s.Courses) > 1 {
+		return "are together"
+	}
+	return "is"
 }
