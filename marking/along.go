@@ -29,12 +29,13 @@ type Course struct {
 // Whole returns the length of all of them together.
 func (c Course) Whole() Amount { return c.Length.Times(c.Times) }
 
-// times is how often an edge of the piece comes in the garment.
+// times is how often an edge of the piece comes in the garment. Layers that lie on one
+// another, as a lining does, count as one.
 func (p *Piece) times(edge int) int {
 	if p.OnFold && !(edge >= 0 && p.Edges[edge].OnFold) {
-		return 2 * p.Cut
+		return 2 * p.Cut / p.Layers
 	}
-	return p.Cut
+	return p.Cut / p.Layers
 }
 
 // splitName parts "front.centre back" into the key of a piece and that of an edge,
@@ -83,6 +84,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 		// The name of the piece may have points too; the one that is there was meant.
 		piece, edge, _ := splitName(name.Value, func(piece, _ string) bool { return spec.piece(piece) != nil })
 		var pieces, edges []string
+		isLine := false
 		for _, ps := range spec.Pieces {
 			pieces = append(pieces, ps.Key)
 			if ps.Key != piece {
@@ -92,6 +94,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 				edges = append(edges, e.Key)
 			}
 			for _, l := range ps.Lines {
+				isLine = isLine || l.Key == edge
 				if lines {
 					edges = append(edges, l.Key)
 				}
@@ -99,11 +102,13 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 		}
 		switch {
 		case !strings.Contains(name.Value, "."):
-			found.add(name.Place, `write the piece, a point, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.Value)
+			found.add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.Value)
 		case edges == nil:
 			found.add(name.Place, meant(piece, pieces), "there is no piece %q", piece)
 		case lines:
 			found.add(name.Place, meant(edge, edges), "there is no edge or line %q in the piece %q", edge, piece)
+		case isLine:
+			found.add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, piece)
 		default:
 			found.add(name.Place, meant(edge, edges), "there is no edge %q in the piece %q", edge, piece)
 		}

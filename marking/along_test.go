@@ -56,9 +56,9 @@ func TestMistakesInNamesOfEdges(t *testing.T) {
 	}
 	for _, c := range []struct{ name, text, want string }{
 		{"no point", two(`join = ["top", "back.top"]`), `32: seam.s.join: "top" does not say which edge of which piece
-hint: write the piece, a point, and the edge: "front.neck"`},
+hint: write the piece, a dot, and the edge: "front.neck"`},
 		{"the piece alone", two(`join = ["front.top", "back"]`), `32: seam.s.join: "back" does not say which edge of which piece
-hint: write the piece, a point, and the edge: "front.neck"`},
+hint: write the piece, a dot, and the edge: "front.neck"`},
 		{"no edge behind the point", two(`join = ["front.top", "back."]`), `32: seam.s.join: there is no edge "" in the piece "back"
 hint: there is "bottom", "right", "top", "left"`},
 		{"a misspelt piece", two(`join = ["front.top", "bakc.top"]`), `32: seam.s.join: there is no piece "bakc"
@@ -71,8 +71,10 @@ hint: did you mean "top"?`},
 hint: did you mean "top"?`},
 		{"an edge that is not there", two(`join = ["front.shoulder", "back.top"]`), `32: seam.s.join: there is no edge "shoulder" in the piece "front"
 hint: there is "bottom", "right", "top", "left"`},
-		{"a line, which is not sewn to anything", joined("0.5", rule, rect("10"), `join = ["front.rule", "back.top"]`), `36: seam.s.join: there is no edge "rule" in the piece "front"
-hint: there is "bottom", "right", "top", "left"`},
+		{"layers that do not come out even", joined("0.5", "cut = 3\nlayers = 2\n"+rect("10"), rect("10"), tops), `5: piece.front.layers: 3 are cut, which do not come out even in layers of 2
+hint: a piece with a lining of the same shape is cut = 2, or 4 for left and right, with layers = 2`},
+		{"a line, which is not sewn to anything", joined("0.5", rule, rect("10"), `join = ["front.rule", "back.top"]`), `36: seam.s.join: "rule" is a line inside the piece "front", and only edges are joined
+hint: name the edges that are sewn together`},
 		{"an edge named twice", two(`join = ["front.top", ["back.top", "back.left", "back.top"]]`), `32: seam.s.join: "back.top" is named twice
 hint: name it once; an edge counts for every piece that is cut`},
 		{"an edge named three times is told once", two(`join = [["front.top", "front.top", "front.top"], "back.top"]`), `32: seam.s.join: "front.top" is named twice
@@ -82,7 +84,7 @@ hint: name it once; an edge counts for every piece that is cut
 32: seam.s.join: "back.left" is named twice
 hint: name it once; an edge counts for every piece that is cut`},
 		{"both sides wrong, and another seam", two("join = [\"top\", \"bakc.top\"]\n[seam.t]\njoin = [\"front.lfet\", \"back.left\"]"), `32: seam.s.join: "top" does not say which edge of which piece
-hint: write the piece, a point, and the edge: "front.neck"
+hint: write the piece, a dot, and the edge: "front.neck"
 32: seam.s.join: there is no piece "bakc"
 hint: did you mean "back"?
 34: seam.t.join: there is no edge "lfet" in the piece "front"
@@ -143,6 +145,9 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 		{"cut twice", "cut = 2\n", "top", 2, "front, top (2 times)", 18},
 		{"half a piece", "fold = \"left\"\n", "top", 2, "front, top (2 times)", 19},
 		{"half a piece cut twice", "cut = 2\nfold = \"left\"\n", "top", 4, "front, top (4 times)", 38},
+		{"a piece and its lining", "cut = 2\nlayers = 2\n", "top", 1, "front, top", 9},
+		{"left and right, with linings", "cut = 4\nlayers = 2\n", "top", 2, "front, top (2 times)", 18},
+		{"half a collar and its lining", "cut = 2\nlayers = 2\nfold = \"left\"\n", "top", 2, "front, top (2 times)", 19},
 		{"the fold", "fold = \"left\"\n", "left", 1, "front, left", 7},
 		{"the folds of two", "cut = 2\nfold = \"left\"\n", "left", 2, "front, left (2 times)", 14},
 		{"a line inside", "", "rule", 1, "front, rule", 5},

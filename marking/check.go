@@ -89,9 +89,17 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
+	}
+	if ps.Layers.Given() {
+		piece.Layers = ps.Layers.N
+		if piece.Cut%piece.Layers != 0 {
+			found.add(ps.Layers.Place, "a piece with a lining of the same shape is cut = 2, or 4 for left and right, with layers = 2",
+				"%d are cut, which do not come out even in layers of %d", piece.Cut, piece.Layers)
+			return nil
+		}
 	}
 	if !checkOutline(piece, ps, spec, found) {
 		return nil

@@ -222,6 +222,9 @@ func (p *Pattern) seamSection(w wording) Section {
 		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
 		s.Tables = append(s.Tables, t)
 	}
+	if len(p.Seams) > 0 {
+		s.Lines = []Sentence{{Text: "The two sides are matched at the end named first. A jog is a step where the edge beside the seam goes over it, a point sticks out there, a dip falls in."}}
+	}
 	return s
 }
 
@@ -261,16 +264,7 @@ func (s Seam) endLines(w wording) []Sentence {
 			where += " and " + end.Neighbours[1]
 		}
 		jogs := func(a Amount) bool { return a.steps > s.Within.steps }
-		var parts []string
-		if end.Jog.steps > 0 {
-			parts = append(parts, "the stitch lines miss each other by "+w.length(end.Jog))
-		}
-		if end.CutJogKnown && end.CutJog.steps > 0 {
-			parts = append(parts, "the cut edges miss each other by "+w.length(end.CutJog))
-		}
-		if len(parts) == 0 {
-			parts = []string{"no jog"}
-		}
+		parts := s.jogs(end, w)
 		switch degrees := math.Round(math.Abs(end.Bend)); {
 		case end.Straight():
 			parts = append(parts, "no point")
@@ -285,6 +279,30 @@ func (s Seam) endLines(w wording) []Sentence {
 		})
 	}
 	return lines
+}
+
+// jogs says which side runs past the other at an end of a seam, sewn and cut.
+func (s Seam) jogs(end SeamEnd, w wording) []string {
+	past := func(side int, of string, by Amount) string {
+		names := s.names()
+		if side < 0 {
+			names[0], names[1] = names[1], names[0]
+		}
+		return fmt.Sprintf("%s%s runs %s past %s", of, names[0], w.length(by), names[1])
+	}
+	sewn := end.Past != 0 && end.Jog.steps > 0
+	cut := end.CutJogKnown && end.CutPast != 0 && end.CutJog.steps > 0
+	switch {
+	case sewn && cut && end.Past == end.CutPast && end.Jog.steps == end.CutJog.steps:
+		return []string{past(end.Past, "", end.Jog)}
+	case sewn && cut:
+		return []string{past(end.Past, "", end.Jog), past(end.CutPast, "the cut edge of ", end.CutJog)}
+	case sewn:
+		return []string{past(end.Past, "", end.Jog)}
+	case cut:
+		return []string{past(end.CutPast, "the cut edge of ", end.CutJog)}
+	}
+	return []string{"no jog"}
 }
 
 // sewingSection notes how the garment is sewn.

@@ -139,6 +139,8 @@ type SeamEndData struct {
 	Neighbours [2]string `json:"neighbours"`
 	Jog        Amount    `json:"jog"`
 	CutJog     *Amount   `json:"cut_jog"` // null where it is not known
+	Past       int       `json:"past"`
+	CutPast    int       `json:"cut_past"`
 	Bend       float64   `json:"bend_degrees"`
 }
 
@@ -351,7 +353,7 @@ func (s Seam) data() SeamData {
 		d.CutDifference = &s.CutDifference
 	}
 	for _, e := range s.Ends {
-		end := SeamEndData{Neighbours: e.Neighbours, Jog: e.Jog, Bend: math.Round(e.Bend*10)/10 + 0}
+		end := SeamEndData{Neighbours: e.Neighbours, Jog: e.Jog, Past: e.Past, CutPast: e.CutPast, Bend: math.Round(e.Bend*10)/10 + 0}
 		if e.CutJogKnown {
 			end.CutJog = &e.CutJog
 		}

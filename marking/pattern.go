@@ -40,6 +40,7 @@ type Piece struct {
 	Key     string
 	Name    string
 	Cut     int        // how many to cut
+	Layers  int        // of those, how many make one, such as outside and lining
 	OnFold  bool       // the outline is half the piece
 	Outline plane.Path // closed, counter-clockwise
 	Edges   []Edge     // in their order round the outline

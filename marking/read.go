@@ -126,15 +126,16 @@ func (t *fileTable) pattern() *Spec {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "fold", "drawn", "print", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
 	p := PieceSpec{
-		Key:   t.name,
-		Place: t.place,
-		Name:  t.printed("name"),
-		Cut:   t.count("cut", maxCut),
-		Fold:  t.reference("fold"),
-		Drawn: t.choice("drawn", "flat", "finished"),
-		Print: t.choice("print", "half", "whole"),
+		Key:    t.name,
+		Place:  t.place,
+		Name:   t.printed("name"),
+		Cut:    t.count("cut", maxCut),
+		Layers: t.count("layers", maxCut),
+		Fold:   t.reference("fold"),
+		Drawn:  t.choice("drawn", "flat", "finished"),
+		Print:  t.choice("print", "half", "whole"),
 	}
 	t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	p.GrainAlong, p.GrainPoints = t.grain()

@@ -43,6 +43,9 @@ type SeamSide struct {
 // the file does not say: 1/16 in, as fine as a ruler is read.
 const seamTolerance = 25.4 / 16
 
+// metricTolerance is the same where the file is not in inches: 1.5 mm.
+const metricTolerance = 1.5
+
 // leastFolded bounds how much of an edge a fold takes, in mm, to count: more than
 // rounding.
 const leastFolded = 0.05
@@ -67,7 +70,7 @@ func (p *Piece) cutEdges() []cutEdge {
 // piece. ok is false where tucks and pleats leave nothing of an edge to be sewn.
 func (p *Pattern) newSeam(s SeamSpec, spec *Spec, cuts map[*Piece][]cutEdge, found *findings) (seam Seam, ok bool) {
 	seam = Seam{
-		Key: s.Key, Ease: p.Unit.chosen(s.Ease.MM), Within: p.Unit.chosen(seamTolerance),
+		Key: s.Key, Ease: p.Unit.chosen(s.Ease.MM), Within: p.Unit.chosen(p.Unit.either(seamTolerance, metricTolerance)),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
 	if s.Within.Given() {
@@ -164,6 +167,9 @@ type SeamEnd struct {
 	// them does not reach the seam, or there is none, on the fold of the cloth.
 	Jog, CutJog Amount
 	CutJogKnown bool
+	// Past and CutPast tell which side runs past the other there: 1 the first, -1
+	// the second, 0 neither.
+	Past, CutPast int
 	// Bend is how far the line turns where it goes over the seam, in degrees:
 	// above 0 it makes a point, below 0 a dip.
 	Bend float64
@@ -251,16 +257,28 @@ func (p *Pattern) laid(first, second [2]corner, off Amount) []SeamEnd {
 	for n, i := range order {
 		jog, cut := Amount{unit: p.Unit}, first[i].beyond-second[i].beyond
 		if n == 1 {
-			jog, cut = apart(off), cut+off.MM
+			jog, cut = off, cut+off.MM
 		}
 		ends = append(ends, SeamEnd{
 			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
-			Jog:        jog, CutJog: p.Unit.amount(math.Abs(cut)),
+			Jog:        apart(jog), Past: sign(jog.MM),
+			CutJog: p.Unit.amount(math.Abs(cut)), CutPast: sign(cut),
 			CutJogKnown: first[i].reaches && second[i].reaches,
 			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,
 		})
 	}
 	return ends
+}
+
+// sign is 1 for a length above 0, -1 for one below, and 0 for one that is nothing.
+func sign(mm float64) int {
+	switch {
+	case mm > rounding:
+		return 1
+	case mm < -rounding:
+		return -1
+	}
+	return 0
 }
 
 // meetBetter reports whether the first way of laying two edges is the likelier one:
@@ -325,11 +343,11 @@ func (s Seam) mismatch(length func(Amount) string) string {
 		case off.steps <= s.Ease.Plus(s.Within).steps && off.steps*off.unit.ruler() < off.MM:
 			by = "just over " + by
 		}
-		return fmt.Sprintf("%s, %s %s %s longer than %s%s", how, longer.title(), longer.is(), by, shorter.title(), exact)
+		return fmt.Sprintf("%s %s %s %s longer than %s%s", how, longer.title(), longer.is(), by, shorter.title(), exact)
 	}
-	text := tell("sewn", s.Difference)
+	text := tell("sewn,", s.Difference)
 	if !s.CutMatches() {
-		text += "; " + tell("cut", s.CutDifference)
+		text += "; as it is cut," + tell("", s.CutDifference)
 	}
 	if s.Ease.MM > 0 {
 		text += fmt.Sprintf("; the ease allowed is %s", length(s.Ease))
@@ -337,13 +355,31 @@ func (s Seam) mismatch(length func(Amount) string) string {
 	return text
 }
 
-// title names a side in print: `Front, shoulder`, or several joined by "and".
+// title names a side in a sentence: "the shoulder of Front", or several joined by
+// "and".
 func (s SeamSide) title() string {
 	var names []string
 	for _, c := range s.Courses {
-		names = append(names, c.title())
+		name := "the " + c.Edge + " of " + c.piece.Name
+		if c.Times > 1 {
+			name += fmt.Sprintf(" (%d times)", c.Times)
+		}
+		names = append(names, name)
 	}
 	return strings.Join(names, " and ")
+}
+
+// names are what the two sides of a seam between two edges are called where they meet:
+// their pieces, or their edges where both are on one piece.
+func (s Seam) names() [2]string {
+	a, b := s.Sides[0].Courses[0], s.Sides[1].Courses[0]
+	switch {
+	case a.piece != b.piece:
+		return [2]string{a.piece.Name, b.piece.Name}
+	case a.edge != b.edge:
+		return [2]string{a.Edge, b.Edge}
+	}
+	return [2]string{"one", "the other"}
 }
 
 // is is the verb that goes with the title of a side.

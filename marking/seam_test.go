@@ -120,7 +120,7 @@ func TestUnderwaistSeams(t *testing.T) {
 		})
 	}
 	assert.InDelta(t, 0.119, shoulder.CutDifference.MM/25.4, 0.0005, "the front shoulder is longer")
-	assert.Contains(t, shoulder.mismatch(Amount.String), "cut, Front, shoulder is 1/8 in longer than Back, shoulder")
+	assert.Contains(t, shoulder.mismatch(Amount.String), "cut, the shoulder of Front is 1/8 in longer than the shoulder of Back")
 }
 
 // The same draft by its corner points alone, with straight lines between them and without
@@ -132,7 +132,7 @@ func TestUnderwaistDraftWithoutCurves(t *testing.T) {
 		edge string
 		want []string
 	}{
-		{"shoulder", []string{"sewn, front, shoulder is 1/8 in longer than back, shoulder; cut, front, shoulder is 1/8 in longer than back, shoulder"}},
+		{"shoulder", []string{"sewn, the shoulder of front is 1/8 in longer than the shoulder of back; as it is cut, the shoulder of front is 1/8 in longer than the shoulder of back"}},
 		{"side", nil},
 	} {
 		t.Run(c.edge, func(t *testing.T) {
@@ -168,56 +168,56 @@ func TestSeamsMatch(t *testing.T) {
 			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length because their corners do; match the stitch lines"}},
 		// By the same corners: 10 - 1/2 - 0.2071 and 10 - 1/2 - 1.2071.
 		{"trapezoids of equal cut", joined("0.5", outward, swap(inward45, "3,0", "2,0", "11,8", "10,8"), tops), "9.2929 8.2929",
-			[]string{"! sewn, front, top is 1 in longer than back, top"}},
+			[]string{"! sewn, the top of front is 1 in longer than the top of back"}},
 
 		{"just under the tolerance", joined("0.5", rect("10.062"), rect("10"), tops), "9.062 9", []string{"sewn, they match within 1/16 in"}},
 		{"exactly the tolerance", joined("0.5", rect("10.0625"), rect("10"), tops), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
 		{"just over the tolerance", joined("0.5", rect("10.063"), rect("10"), tops), "9.063 9",
-			[]string{"! sewn, front, top is just over 1/16 in longer than back, top; cut, front, top is just over 1/16 in longer than back, top"}},
+			[]string{"! sewn, the top of front is just over 1/16 in longer than the top of back; as it is cut, the top of front is just over 1/16 in longer than the top of back"}},
 		{"the second is longer", joined("0.5", rect("10"), rect("10.125"), tops), "9 9.125",
-			[]string{"! sewn, back, top is 1/8 in longer than front, top; cut, back, top is 1/8 in longer than front, top"}},
+			[]string{"! sewn, the top of back is 1/8 in longer than the top of front; as it is cut, the top of back is 1/8 in longer than the top of front"}},
 		{"within what is asked for", joined("0.5", rect("10.25"), rect("10"), tops+"\nwithin = \"1/4\""), "9.25 9", []string{"sewn, they match within 1/4 in"}},
 		{"not within what is asked for", joined("0.5", rect("10.05"), rect("10"), tops+"\nwithin = \"1/32\""), "9.05 9",
-			[]string{"! sewn, front, top is 1/16 in longer than back, top; cut, front, top is 1/16 in longer than back, top"}},
+			[]string{"! sewn, the top of front is 1/16 in longer than the top of back; as it is cut, the top of front is 1/16 in longer than the top of back"}},
 		{"to be exact, and it is", joined("0.5", rect("10"), rect("10"), tops+"\nwithin = 0"), "9 9", []string{"sewn, they match within 0 in"}},
 		{"to be exact, and it is not", joined("0.5", rect("10.02"), rect("10"), tops+"\nwithin = 0"), "9.02 9",
-			[]string{"! sewn, front, top is less than 1/16 in longer than back, top; cut, front, top is less than 1/16 in longer than back, top"}},
+			[]string{"! sewn, the top of front is less than 1/16 in longer than the top of back; as it is cut, the top of front is less than 1/16 in longer than the top of back"}},
 
 		{"no ease", joined("0.5", rect("10"), rect("10"), tops+"\nease = 0"), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"ease that is not needed", joined("0.5", rect("10.0625"), rect("10"), tops+"\nease = \"1/2\""), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
-		{"the first is eased in", joined("0.5", rect("10.5"), rect("10"), tops+"\nease = \"1/2\""), "9.5 9", []string{"ease front, top in: by 1/2 in, and the ease allowed is 1/2 in"}},
-		{"the second is eased in", joined("0.5", rect("10"), rect("10.25"), tops+"\nease = \"1/2\""), "9 9.25", []string{"ease back, top in: by 1/4 in, and the ease allowed is 1/2 in"}},
+		{"the first is eased in", joined("0.5", rect("10.5"), rect("10"), tops+"\nease = \"1/2\""), "9.5 9", []string{"ease the top of front in: by 1/2 in, and the ease allowed is 1/2 in"}},
+		{"the second is eased in", joined("0.5", rect("10"), rect("10.25"), tops+"\nease = \"1/2\""), "9 9.25", []string{"ease the top of back in: by 1/4 in, and the ease allowed is 1/2 in"}},
 		// 1/2 in of ease and 1/16 in beyond it.
 		{"exactly the ease and the tolerance", joined("0.5", rect("10.5625"), rect("10"), tops+"\nease = \"1/2\""), "9.5625 9",
-			[]string{"ease front, top in: by 9/16 in, and the ease allowed is 1/2 in"}},
+			[]string{"ease the top of front in: by 9/16 in, and the ease allowed is 1/2 in"}},
 		{"over the ease", joined("0.5", rect("10"), rect("10.563"), tops+"\nease = \"1/2\""), "9 9.563",
-			[]string{"! sewn, back, top is just over 9/16 in longer than front, top; cut, back, top is just over 9/16 in longer than front, top; the ease allowed is 1/2 in"}},
+			[]string{"! sewn, the top of back is just over 9/16 in longer than the top of front; as it is cut, the top of back is just over 9/16 in longer than the top of front; the ease allowed is 1/2 in"}},
 
 		// 13 1/2 to 9.
-		{"gathered", joined("0.5", rect("14.5"), rect("10"), tops+"\ngathered = true"), "13.5 9", []string{"gather front, top, 1 1/2 times as long, into back, top"}},
-		{"gathered, the second longer", joined("0.5", rect("10"), rect("19"), tops+"\ngathered = true"), "9 18", []string{"gather back, top, 2 times as long, into front, top"}},
-		{"scant for gathers", joined("0.5", rect("10"), rect("10.9"), tops+"\ngathered = true"), "9 9.9", []string{"! back, top is only 1.1 times as long as front, top, scant for gathers"}},
+		{"gathered", joined("0.5", rect("14.5"), rect("10"), tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back"}},
+		{"gathered, the second longer", joined("0.5", rect("10"), rect("19"), tops+"\ngathered = true"), "9 18", []string{"gather the top of back, 2 times as long, into the top of front"}},
+		{"scant for gathers", joined("0.5", rect("10"), rect("10.9"), tops+"\ngathered = true"), "9 9.9", []string{"! the top of back is only 1.1 times as long as the top of front, scant for gathers"}},
 		{"not gathered after all", joined("0.5", rect("10"), rect("10"), tops+"\ngathered = false"), "9 9", []string{"sewn, they match within 1/16 in"}},
 
 		// 4 - 1/2 and 6 - 1/2, the edges going straight on into each other.
 		{"a side of two edges", joined("0.5", rect("10"), swap(rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.top", ["back.top 1", "back.top 2"]]`),
 			"9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a side of two edges, too long", joined("0.5", rect("10"), swap(rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.right", ["back.top 1", "back.top 2"]]`),
-			"7 9", []string{"! sewn, back, top 1 and back, top 2 are together 2 in longer than front, right; cut, back, top 1 and back, top 2 are together 2 in longer than front, right"}},
+			"7 9", []string{"! sewn, the top 1 of back and the top 2 of back are together 2 in longer than the right of front; as it is cut, the top 1 of back and the top 2 of back are together 2 in longer than the right of front"}},
 
 		// The whole skirt is 19 - 1 = 18. Half the front is 5 1/2 - 1/2, since it begins
 		// on the fold, and the back 5 - 1: twice 5 and twice 4 make 18 too.
 		{"a whole skirt on a front and two backs", waists(swap(waist, "W", "19")), "18 18", []string{"sewn, they match within 1/16 in",
 			"the cut edges differ in length because their corners do; match the stitch lines"}},
 		{"a whole skirt that is too narrow", waists(swap(waist, "W", "18.5")), "17.5 18",
-			[]string{"! sewn, front, waist (2 times) and back, waist (2 times) are together 1/2 in longer than skirt, waist; cut, front, waist (2 times) and back, waist (2 times) are together 2 1/2 in longer than skirt, waist"}},
+			[]string{"! sewn, the waist of front (2 times) and the waist of back (2 times) are together 1/2 in longer than the waist of skirt; as it is cut, the waist of front (2 times) and the waist of back (2 times) are together 2 1/2 in longer than the waist of skirt"}},
 		// Half the skirt, on the fold, is 9 1/2 - 1/2. All come twice, and count once.
 		{"half a skirt on the fold", waists("fold = \"centre\"\n" + swap(waist, "W", "9.5")), "9 9", []string{"sewn, they match within 1/16 in",
 			"the cut edges differ in length because their corners do; match the stitch lines"}},
 		{"pieces cut two", joined("0.5", "cut = 2\n"+rect("10"), "cut = 2\n"+rect("10"), tops), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a piece cut four and one", joined("0.5", "cut = 4\n"+rect("10"), rect("37"), tops), "36 36",
 			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length because their corners do; match the stitch lines"}},
-		{"in centimetres", strings.Replace(joined("1", rect("20"), rect("20.5"), tops+"\nease = 1"), `"in"`, `"cm"`, 1), "7.0866 7.2835", []string{"ease back, top in: by 0.5 cm, and the ease allowed is 1 cm"}},
+		{"in centimetres", strings.Replace(joined("1", rect("20"), rect("20.5"), tops+"\nease = 1"), `"in"`, `"cm"`, 1), "7.0866 7.2835", []string{"ease the top of back in: by 0.5 cm, and the ease allowed is 1 cm"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := theSeam(t, c.text)
@@ -240,10 +240,10 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 		{"read as unequal", six("10.03", "37.13"), "1/8", []string{"sewn, they match within 1/16 in: more than that is only the rounding of each length"}},
 		// 4 x 8.969 = 35.876 reads as 4 x 9; 35.96 as 35 15/16, and is longer by 0.084 in.
 		{"read the wrong way round", six("9.969", "36.96"), "1/16",
-			[]string{"! sewn, back, top is just over 1/16 in longer than front, top (4 times), by their exact lengths; cut, front, top (4 times) is 3 1/16 in longer than back, top"}},
+			[]string{"! sewn, the top of back is just over 1/16 in longer than the top of front (4 times), by their exact lengths; as it is cut, the top of front (4 times) is 3 1/16 in longer than the top of back"}},
 		// 4 x 8.97 = 35.88 reads as 4 x 9, 35.97 as 36: 0.09 in apart.
 		{"read as equal", six("9.97", "36.97"), "0",
-			[]string{"! sewn, back, top is just over 1/16 in longer than front, top (4 times), by their exact lengths; cut, front, top (4 times) is 3 in longer than back, top"}},
+			[]string{"! sewn, the top of back is just over 1/16 in longer than the top of front (4 times), by their exact lengths; as it is cut, the top of front (4 times) is 3 in longer than the top of back"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
@@ -259,7 +259,7 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 // With ease and in both systems.
 func TestVerdictInBothSystems(t *testing.T) {
 	s := theSeam(t, joined("0.5", rect("10.5"), rect("10"), tops+"\nease = \"1/2\""))
-	assert.Equal(t, []string{"ease front, top in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(s.verdict(wording{both: true})))
+	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(s.verdict(wording{both: true})))
 }
 
 // Where a seam ends. The stitch lines of a corner of 135 degrees, with 1/2 in and a beside
@@ -376,11 +376,11 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		{"nothing amiss", rect("10"), rect("10"), tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
 		{"a jog that is too small to read", rect("10.03"), rect("10"), tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
 		{"a jog within the tolerance", rect("10.0625"), rect("10"), tops,
-			[]string{"at right: no jog, no point", "at left: the stitch lines miss each other by 1/16 in, the cut edges miss each other by 1/16 in, no point"}},
+			[]string{"at right: no jog, no point", "at left: front runs 1/16 in past back, no point"}},
 		{"a jog beyond it", rect("10.125"), rect("10"), tops,
-			[]string{"at right: no jog, no point", "! at left: the stitch lines miss each other by 1/8 in, the cut edges miss each other by 1/8 in, no point"}},
+			[]string{"at right: no jog, no point", "! at left: front runs 1/8 in past back, no point"}},
 		{"a jog of the cut edges", rect("10"), swap(rect("9.75"), "right: 9.75,0 9.75,8", "right: 9.75,0 9.75,8 | allowance = 0.25"), tops,
-			[]string{"! at right: the cut edges miss each other by 1/4 in, no point", "at left: no jog, no point"}},
+			[]string{"! at right: the cut edge of front runs 1/4 in past back, no point", "at left: no jog, no point"}},
 		{"a point", slant(80), slant(80), tops, []string{"! at right: no jog, a point of 20 degrees", "at left: no jog, no point"}},
 		{"a dip", slant(100), slant(100), tops, []string{"! at right: no jog, a dip of 20 degrees", "at left: no jog, no point"}},
 		// A corner of 8 degrees is one that is seen.

@@ -75,6 +75,7 @@ type PieceSpec struct {
 	Place       Place
 	Name        Text
 	Cut         Count
+	Layers      Count // of those cut, how many make one, such as outside and lining
 	Fold        Text // the edge that lies on a fold
 	Drawn       Text // "flat" or "finished"
 	Print       Text // "half" or "whole"

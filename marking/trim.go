@@ -125,7 +125,7 @@ func corners(courses []Course) []lineCorner {
 		ends := c.piece.corners(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.piece.Cut)
+				add(c, math.Pi-2*ends[i].angle, c.piece.Cut/c.piece.Layers)
 			}
 		}
 		if after != c.edge && taken[[2]any{c.piece, after}] {

@@ -51,6 +51,15 @@ func unitNamed(name string) (Unit, bool) {
 	return Inch, false
 }
 
+// either returns a length that is one plain number in inches and another in
+// millimetres, both in mm: the one of this unit's ruler.
+func (u Unit) either(inch, metric float64) float64 {
+	if u == Inch {
+		return inch
+	}
+	return metric
+}
+
 // sixteenths is how finely a ruler in inches is read: to 1/16 in.
 const sixteenths = 16
 

@@ -276,8 +276,8 @@ func TestWarningsOfTheExamples(t *testing.T) {
 		// Handicraft for Girls, 1910, page 53: 2.6926 in front, 2.5739 back). What is
 		// sewn follows from curves that are ours.
 		"underwaist.toml": {
-			"sewn, Back, shoulder is 1/8 in longer than Front, shoulder; cut, Front, shoulder is 1/8 in longer than Back, shoulder",
-			"sewn, Back, side is 1/8 in longer than Front, side",
+			"sewn, the shoulder of Back is 1/8 in longer than the shoulder of Front; as it is cut, the shoulder of Front is 1/8 in longer than the shoulder of Back",
+			"sewn, the side of Back is 1/8 in longer than the side of Front",
 		},
 		"rowan.toml": nil,
 		// Half of its neck is plain, which a teacher would ask about.
