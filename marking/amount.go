@@ -11,6 +11,9 @@ import (
 // is rounded before it is added: a total is the sum of the parts as they are
 // printed. The length that was worked out is kept beside that; what stands in
 // brackets, in the other system, is converted from it.
+//
+// A length of the file that was written in the other system is repeated as it was
+// written, with its unit, also among numbers that have none.
 
 // Amount is a length, with what a ruler shows of it: to 1/16 in or to 1 mm.
 type Amount struct {
@@ -22,9 +25,10 @@ type Amount struct {
 	named string  // a length that somebody chose, as it may have been written
 }
 
-// amount returns a length as it is read off a ruler, which shows the nearest step.
+// amount returns a length as it is read off a ruler, which shows the nearest step; never
+// a 0 with a sign.
 func (u Unit) amount(mm float64) Amount {
-	return Amount{MM: mm, unit: u, steps: math.Round(mm / u.ruler())}
+	return Amount{MM: mm, unit: u, steps: math.Round(mm/u.ruler()) + 0}
 }
 
 // atLeast returns a length of which less would not do: the step at or above it.
@@ -44,7 +48,12 @@ func (u Unit) chosen(mm float64) Amount {
 // the step, and still be that step: a hair that is no cloth.
 const sameStep = 0.01
 
-func stepsUp(steps float64) float64 { return math.Ceil(steps - sameStep) }
+// stepsUp never returns a 0 with a sign, which would be printed.
+func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
+
+// enough returns the length in mm, or what is printed of it where that is more: whoever
+// cuts by the print has to find it.
+func (a Amount) enough() float64 { return math.Max(a.MM, a.steps*a.unit.ruler()) }
 
 // Plus returns the sum of two lengths, as it is worked out and as it is read.
 func (a Amount) Plus(b Amount) Amount {
@@ -66,7 +75,9 @@ func (a Amount) by(factor float64) Amount {
 }
 
 // quarter returns a quarter of a length, as it is read.
-func (a Amount) quarter() Amount { return a.unit.amount(a.MM / 4) }
+func (a Amount) quarter() Amount {
+	return Amount{MM: a.MM / 4, unit: a.unit, steps: math.Round(a.steps/4) + 0}
+}
 
 // sum returns the sum of lengths in a unit; nothing for none.
 func (u Unit) sum(all ...Amount) Amount {
@@ -77,12 +88,10 @@ func (u Unit) sum(all ...Amount) Amount {
 	return total
 }
 
-// magnitude returns the length without its sign.
+// magnitude returns the length without its sign. As worked out and as read it may have
+// two: of lengths that are nearly equal, the longer may be read as the shorter.
 func (a Amount) magnitude() Amount {
-	if a.MM < 0 {
-		return a.Times(-1)
-	}
-	return a
+	return Amount{MM: math.Abs(a.MM), unit: a.unit, steps: math.Abs(a.steps), up: a.up, named: a.named}
 }
 
 // String gives the length as it is read in the file's unit: "2 1/8 in".
@@ -91,6 +100,20 @@ func (a Amount) String() string {
 		return a.named
 	}
 	return read(a.unit, a.steps)
+}
+
+// foreign reports whether it was chosen in the other system, and is repeated so.
+func (a Amount) foreign() bool {
+	return a.named != "" && strings.HasSuffix(a.named, " in") != (a.unit == Inch)
+}
+
+// bare gives the length as it is read among others of the file's unit: "2 1/8". One
+// that was chosen in the other system keeps its unit.
+func (a Amount) bare() string {
+	if a.foreign() {
+		return a.named
+	}
+	return bare(a.String())
 }
 
 // read gives a whole number of a ruler's smallest steps; one below 0 has its sign.
@@ -103,9 +126,21 @@ func read(u Unit, steps float64) string {
 
 // Both gives the length in the file's unit and, in brackets, in the other system:
 // "2 1/8 in (54 mm)".
-func (a Amount) Both() string { return a.String() + " (" + a.other() + ")" }
+func (a Amount) Both() string { return a.inUnit() + " (" + a.other() + ")" }
+
+// inUnit gives the length as it is read in the file's unit, also where it was chosen in
+// the other system.
+func (a Amount) inUnit() string {
+	if a.foreign() {
+		return read(a.unit, a.steps)
+	}
+	return a.String()
+}
 
 func (a Amount) other() string {
+	if a.foreign() {
+		return a.named
+	}
 	other := Inch
 	if a.unit == Inch {
 		other = Millimetre
@@ -140,11 +175,15 @@ func bare(printed string) string {
 	return number
 }
 
-// factor prints how many times as long something is: "2", "1 1/2" or "1.53".
+// sameFactor bounds how far a factor may lie off a plain fraction and still be that: no
+// more than what was rounded when somebody worked it out to four decimals.
+const sameFactor = 5e-5
+
+// factor prints how many times as long something is: "2", "1 1/3" or "1.53".
 func factor(v float64) string {
-	for _, parts := range []float64{1, 2, 4} {
-		if n := math.Round(v * parts); math.Abs(n/parts-v) < 1e-9 {
-			return bare(inchFraction(v * Inch.MM()))
+	for _, parts := range []float64{1, 2, 3, 4, 8} {
+		if n := math.Round(v * parts); math.Abs(n/parts-v) < sameFactor {
+			return bare(inchFraction(n / parts * Inch.MM()))
 		}
 	}
 	return strconv.FormatFloat(hundredth(v), 'f', -1, 64)

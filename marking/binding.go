@@ -53,23 +53,28 @@ const (
 func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Binding, ok bool) {
 	b = Binding{
 		Key: s.Key, Double: s.Fold.Value == "double", Courses: p.courses(s.Along, spec), place: s.Place,
-		Width: p.Unit.chosen(s.Width.MM), Joining: p.Unit.chosen(defaultJoining), Joins: 1,
+		Width: p.Unit.chosen(s.Width.MM), Joining: p.Unit.amount(defaultJoining), Joins: 1,
 	}
 	if s.Joins.Given() {
 		b.Joins = s.Joins.N
 	}
 	if s.Joining.Given() {
-		b.Joining = p.Unit.chosen(s.Joining.MM)
+		b.Joining = p.Unit.amount(s.Joining.MM)
 	}
 	folds := foldsSingle
 	if b.Double {
 		folds = foldsDouble
 	}
-	b.Cut = p.Unit.chosen(s.Width.MM * float64(folds))
+	b.Cut = p.Unit.amount(s.Width.MM * float64(folds))
 	b.Edge = p.length(b.Courses)
 	b.Ends = p.Unit.atLeast(b.perJoin())
 	b.Length = b.Edge.Plus(b.Ends.Times(b.Joins))
 	if s.Square.Given() {
+		if p.ClothWidth > 0 && s.Square.MM > p.ClothWidth+sameLength {
+			found.add(s.Square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
+				found.given(s.Square.MM), found.given(p.ClothWidth))
+			return b, false
+		}
 		b.Square = p.Unit.chosen(s.Square.MM)
 		b.Strips = b.stripsOf(s.Square.MM, mostBias)
 		if b.Strips == 0 {
@@ -87,7 +92,7 @@ func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Bind
 		if 2*strips > mostBias {
 			most = largest // many short strips, before none at all
 		}
-		if side := b.leastSquare(p.Unit.MM()/2, most, strips); side > 0 {
+		if side := b.leastSquare(p.Unit.squareStep(), most, strips); side > 0 {
 			b.Square, b.Strips = p.Unit.chosen(side), b.stripsOf(side, strips)
 			return b, true
 		}
@@ -113,11 +118,20 @@ func (b Binding) stripsOf(side float64, most int) int {
 		if long <= b.perJoin() {
 			return 0
 		}
-		if got += long - b.perJoin(); got >= b.Length.MM-sameLength {
+		if got += long - b.perJoin(); got >= b.Length.enough()-sameLength {
 			return n
 		}
 	}
 	return 0
+}
+
+// squareStep is in what steps a square of cloth is given, in mm: halves of an inch or
+// of a centimetre, for a square that is torn.
+func (u Unit) squareStep() float64 {
+	if u == Inch {
+		return Inch.MM() / 2
+	}
+	return Centimetre.MM() / 2
 }
 
 // leastSquare returns the side of the least square that gives enough in so many strips,
@@ -143,7 +157,7 @@ func (b *Binding) fromWidth(p *Pattern) bool {
 	if long <= 0 {
 		return false
 	}
-	n := math.Ceil((b.Length.MM - b.perJoin()) / long)
+	n := math.Ceil((b.Length.enough() - b.perJoin() - sameLength) / long)
 	if n > mostBias {
 		return false
 	}

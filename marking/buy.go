@@ -2,7 +2,6 @@ package marking
 
 import (
 	"encoding/json"
-	"math"
 	"strconv"
 )
 
@@ -26,7 +25,7 @@ const (
 func (u Unit) buy(mm float64) Purchase { return Purchase{MM: mm, unit: u} }
 
 // buy returns what is bought of a length, which is no less than what is printed of it.
-func (a Amount) buy() Purchase { return a.unit.buy(math.Max(a.MM, a.steps*a.unit.ruler())) }
+func (a Amount) buy() Purchase { return a.unit.buy(a.enough()) }
 
 // String gives it as it is asked for in a shop: "2 3/8 yd", or "1.25 m".
 func (p Purchase) String() string { return p.as(p.unit == Inch) }
@@ -36,9 +35,9 @@ func (p Purchase) Both() string { return p.as(p.unit == Inch) + " (" + p.as(p.un
 
 func (p Purchase) as(yards bool) string {
 	if !yards {
-		return strconv.FormatFloat(math.Ceil(p.MM/fiveCentis-sameStep)*fiveCentis/inMetres, 'f', -1, 64) + " m"
+		return strconv.FormatFloat(stepsUp(p.MM/fiveCentis)*fiveCentis/inMetres, 'f', -1, 64) + " m"
 	}
-	eighths := math.Ceil(p.MM/eighthYard - sameStep)
+	eighths := stepsUp(p.MM / eighthYard)
 	return bare(inchFraction(eighths/eighthsAYard*Inch.MM())) + " yd"
 }
 

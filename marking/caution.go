@@ -13,7 +13,7 @@ import (
 var (
 	childWords = regexp.MustCompile(`\b(month|months|mo|year|years|yr|yrs|child|child's|children|toddler|infant|baby|newborn|boy|boys|girl|girls|[0-9]+t|[0-9]+m)\b`)
 	adultWords = regexp.MustCompile(`\b(adult|adult's|woman|women|woman's|women's|man|men|man's|men's|lady|ladies)\b`)
-	sleepWords = regexp.MustCompile(`\b(night\w*|sleep\w*|pyjamas?|pajamas?|bed\w*)\b`)
+	sleepWords = regexp.MustCompile(`\b(night|nighty|night(gown|dress|shirt|suit|wear|clothes|ie)(s|es)?|sleep|sleeping|sleep(er|suit|sack|shirt|wear)s?|pyjamas?|pajamas?|bedtime|bed[ -]?gowns?)\b`)
 	cordWords  = regexp.MustCompile(`\b(ribbons?|cords?|drawstrings?|casings?|ties?|strings?)\b`)
 	neckWords  = regexp.MustCompile(`\b(neck\w*|hoods?|collars?)\b`)
 )
@@ -27,27 +27,30 @@ func (p *Pattern) forChild() bool {
 	return childWords.MatchString(p.words()) || !adultWords.MatchString(p.words())
 }
 
-// cordAtNeck reports whether a ribbon, a cord or a casing for one runs at a neck.
+// cordAtNeck reports whether a ribbon, a cord or a casing for one runs at a neck: sewn
+// on, as a line or a piece of its own, or as a binding that is left long to be tied.
 func (p *Pattern) cordAtNeck() bool {
 	for _, t := range p.Trims {
-		words := strings.ToLower(t.Key + " " + t.Kind)
-		at := words
-		for _, c := range t.Courses {
-			at += " " + strings.ToLower(c.Piece+" "+c.Edge)
+		if isCordAtNeck(t.Key+" "+t.Kind, t.Courses) {
+			return true
 		}
-		if cordWords.MatchString(words) && neckWords.MatchString(at) {
+	}
+	for _, b := range p.Bindings {
+		if isCordAtNeck(b.Key, b.Courses) {
 			return true
 		}
 	}
 	for _, piece := range p.Pieces {
-		of := strings.ToLower(piece.Key + " " + piece.Name)
+		of := piece.Key + " " + piece.Name
+		if isCordAtNeck(of, nil) {
+			return true
+		}
 		for _, l := range piece.Lines {
-			line := strings.ToLower(l.Key)
 			along := ""
 			if l.Along >= 0 {
-				along = " " + strings.ToLower(piece.Edges[l.Along].Key)
+				along = piece.Edges[l.Along].Key
 			}
-			if cordWords.MatchString(line) && neckWords.MatchString(line+along+" "+of) {
+			if isCordAtNeck(l.Key, []Course{{Edge: along, piece: &piece}}) {
 				return true
 			}
 		}
@@ -55,12 +58,22 @@ func (p *Pattern) cordAtNeck() bool {
 	return false
 }
 
+// isCordAtNeck reports whether a name is that of a ribbon, cord or casing, and it or what
+// it runs along is at a neck.
+func isCordAtNeck(name string, along []Course) bool {
+	at := name
+	for _, c := range along {
+		at += " " + c.piece.Key + " " + c.piece.Name + " " + c.Edge
+	}
+	return cordWords.MatchString(strings.ToLower(name)) && neckWords.MatchString(strings.ToLower(at))
+}
+
 // cautions lists what is to be heeded when this garment is made.
 func (p *Pattern) cautions() []string {
 	var all []string
 	legal := false
 	if p.forChild() && p.cordAtNeck() {
-		all = append(all, "A ribbon, cord or casing lies at the neck. It can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with drawstrings on children's outerwear, sizes 2T to 12.")
+		all = append(all, "A ribbon, cord or casing lies at the neck. It can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12.")
 		legal = true
 	}
 	if p.forChild() && (p.Sleepwear || sleepWords.MatchString(p.words())) {

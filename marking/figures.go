@@ -23,16 +23,19 @@ func (w wording) length(a Amount) string {
 }
 
 // cell gives a length without its unit, which the head of the figures says.
-func (w wording) cell(a Amount) string { return w.paired(bare(a.String()), a) }
+func (w wording) cell(a Amount) string { return w.paired(a, a.bare()) }
 
 // reading gives a place on a ruler, without its unit.
-func (w wording) reading(a Amount) string { return w.paired(a.reading(), a) }
+func (w wording) reading(a Amount) string { return w.paired(a, a.reading()) }
 
-func (w wording) paired(own string, a Amount) string {
-	if w.both {
-		return own + " (" + bare(a.other()) + ")"
+func (w wording) paired(a Amount, own string) string {
+	switch {
+	case !w.both:
+		return own
+	case a.foreign():
+		own = bare(a.inUnit())
 	}
-	return own
+	return own + " (" + bare(a.other()) + ")"
 }
 
 // buy gives what is bought.

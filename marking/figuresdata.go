@@ -128,7 +128,7 @@ type SeamData struct {
 	Ease          Amount          `json:"ease"`
 	Within        Amount          `json:"within"`
 	Gathered      bool            `json:"gathered"`
-	Fullness      float64         `json:"fullness"`
+	Fullness      float64         `json:"fullness"` // 0 where folds take all of one side
 	Matches       bool            `json:"matches"`
 	CutMatches    bool            `json:"cut_matches"`
 	Ends          []SeamEndData   `json:"ends"`
@@ -176,8 +176,12 @@ type RuffleData struct {
 	Edge          Amount       `json:"edge"`
 	Length        Amount       `json:"length"`
 	Depth         Amount       `json:"depth"`
+	Hem           Amount       `json:"hem"`
+	Turn          Amount       `json:"turn"`
+	Seam          Amount       `json:"seam"`
 	CutDepth      Amount       `json:"cut_depth"`
 	Strips        int          `json:"strips"` // 0 where the width of the cloth is not given
+	Joining       Amount       `json:"joining"`
 	Joins         []Amount     `json:"joins"`
 	JoinsFrom     string       `json:"joins_from"`
 	QuarterEdge   Amount       `json:"quarter_of_edge"`
@@ -186,17 +190,19 @@ type RuffleData struct {
 
 // BindingData is one binding.
 type BindingData struct {
-	Key    string       `json:"key"`
-	Fold   string       `json:"fold"`
-	Along  []CourseData `json:"along"`
-	Edge   Amount       `json:"edge"`
-	Width  Amount       `json:"width"`
-	Cut    Amount       `json:"cut_width"`
-	Joins  int          `json:"joins"`
-	Length Amount       `json:"length"`
-	Strips int          `json:"strips"`
-	Square *Amount      `json:"square"` // null where it is cut from selvage to selvage
-	Cloth  *Amount      `json:"cloth"`  // null where it is cut from a square
+	Key     string       `json:"key"`
+	Fold    string       `json:"fold"`
+	Along   []CourseData `json:"along"`
+	Edge    Amount       `json:"edge"`
+	Width   Amount       `json:"width"`
+	Cut     Amount       `json:"cut_width"`
+	Joins   int          `json:"joins"`
+	Ends    Amount       `json:"join_takes"`
+	Length  Amount       `json:"length"`
+	Strips  int          `json:"strips"`
+	Joining Amount       `json:"joining"`
+	Square  *Amount      `json:"square"` // null where it is cut from selvage to selvage
+	Cloth   *Amount      `json:"cloth"`  // null where it is cut from a square
 }
 
 // ClothData is the cloth to buy.
@@ -312,7 +318,7 @@ func (p *Piece) data(unit Unit) PieceData {
 	for _, pl := range p.Pleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{
 			Key: pl.Key, Edge: p.Edges[pl.edge].Key, From: pl.from,
-			At: unit.amount(pl.At), Depth: unit.chosen(pl.Depth), TakeUp: unit.amount(pl.TakeUp()),
+			At: unit.amount(pl.At).asRead(), Depth: unit.chosen(pl.Depth), TakeUp: unit.amount(pl.TakeUp()),
 		})
 	}
 	return d
@@ -324,11 +330,11 @@ func (r row) data(kind string, width float64, places []FoldPlace, unit Unit) Fol
 		Count: r.count, InAll: r.inAll(), TakeUp: unit.amount(r.taken()), Each: []FoldData{},
 	}
 	for _, p := range places {
-		lines := p.Others
-		if lines == nil {
-			lines = []Amount{}
+		lines := []Amount{}
+		for _, l := range p.Others {
+			lines = append(lines, l.asRead())
 		}
-		d.Each = append(d.Each, FoldData{Number: p.Number, Fold: p.Fold, Lines: lines, Sewn: p.Sewn})
+		d.Each = append(d.Each, FoldData{Number: p.Number, Fold: p.Fold.asRead(), Lines: lines, Sewn: p.Sewn})
 	}
 	return d
 }
@@ -348,6 +354,9 @@ func (s Seam) data() SeamData {
 		Sewn: [2]Amount{a.Sewn, b.Sewn}, Cut: [2]Amount{a.Cut, b.Cut},
 		Difference: s.Difference, Ease: s.Ease, Within: s.Within, Gathered: s.Gathered,
 		Fullness: hundredth(s.Fullness()), Matches: s.Matches(), CutMatches: s.CutMatches(), Ends: []SeamEndData{},
+	}
+	if math.IsInf(d.Fullness, 0) || math.IsNaN(d.Fullness) {
+		d.Fullness = 0
 	}
 	if s.Plain {
 		d.CutDifference = &s.CutDifference
@@ -377,7 +386,7 @@ func (t Trim) data(unit Unit) TrimData {
 func (r Ruffle) data() RuffleData {
 	d := RuffleData{
 		Key: r.Key, Fullness: r.Fullness, Along: courseData(r.Courses), Edge: r.Edge, Length: r.Length,
-		Depth: r.Depth, CutDepth: r.CutDepth, Strips: r.Strips, Joins: r.Joins, JoinsFrom: r.from(),
+		Depth: r.Depth, Hem: r.Hem, Turn: r.Turn, Seam: r.Seam, CutDepth: r.CutDepth, Strips: r.Strips, Joining: r.Joining, Joins: r.Joins, JoinsFrom: r.from(),
 		QuarterEdge: r.Edge.quarter(), QuarterRuffle: r.Length.quarter(),
 	}
 	if d.Joins == nil {
@@ -389,7 +398,7 @@ func (r Ruffle) data() RuffleData {
 func (b Binding) data() BindingData {
 	d := BindingData{
 		Key: b.Key, Fold: "single", Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
-		Cut: b.Cut, Joins: b.Joins, Length: b.Length, Strips: b.Strips,
+		Cut: b.Cut, Joins: b.Joins, Ends: b.Ends, Length: b.Length, Strips: b.Strips, Joining: b.Joining,
 	}
 	if b.Double {
 		d.Fold = "double"

@@ -34,7 +34,7 @@ func (a Amount) reading() string {
 	if !a.isOff() {
 		return bare(read(a.unit, steps))
 	}
-	off, fine, sign := a.off(), 25.4/64, "+"
+	off, fine, sign := a.off(), Inch.MM()/64, "+"
 	if a.unit != Inch {
 		fine = 0.1
 	}
@@ -47,6 +47,14 @@ func (a Amount) reading() string {
 		printed = bare(inchFraction(rest))
 	}
 	return bare(read(a.unit, steps)) + " " + sign + " " + printed
+}
+
+// asRead returns the place as it is found on a ruler, in print as well.
+func (a Amount) asRead() Amount {
+	if a.isOff() {
+		a.named = a.reading() + " " + a.unit.String()
+	}
+	return a
 }
 
 // places lists where the tucks of a set lie.
@@ -95,6 +103,17 @@ func (r row) taken() float64 {
 	return r.takeUp()
 }
 
+// names gives lengths that stand in the file: as they were chosen where they are plain
+// on some ruler, else as the file's ruler shows them.
+func (w wording) names(unit Unit) func(mm float64) string {
+	return func(mm float64) string {
+		if inchFraction(mm) == "" && unit.halfMillimetres(mm) == "" {
+			return w.length(unit.amount(mm))
+		}
+		return w.length(unit.chosen(mm))
+	}
+}
+
 // foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
 // in its edges.
 func (p *Piece) foldTables(unit Unit, w wording) []Table {
@@ -123,17 +142,17 @@ func offLine(places []FoldPlace) []Sentence {
 // table is the table of a set of tucks.
 func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	table := Table{
-		Title: p.Name + ", " + t.describe(unit.Names)[0],
+		Title: p.Name + ", " + t.describe(w.names(unit))[0],
 		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
 	}
 	if t.Twin {
-		table.Heads = []string{"from " + t.row.base.name, "fold, stitch along it", "when sewn"}
+		table.Heads = []string{"from " + t.row.base.name, "fold", "when sewn"}
 	}
 	for _, place := range t.places(unit) {
 		cells := []string{"tuck " + strconv.Itoa(place.Number)}
 		if len(place.Others) == 2 {
 			near := w.reading(place.Others[0])
-			if place.Others[0].MM < 0 {
+			if place.Others[0].MM < -hair {
 				near = w.reading(place.Others[0].magnitude()) + " beyond"
 			}
 			cells = append(cells, near, w.reading(place.Fold), w.reading(place.Others[1]))
@@ -142,12 +161,16 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 		}
 		table.Rows = append(table.Rows, Row{Cells: append(cells, w.cell(place.Sewn))})
 	}
-	deep := fmt.Sprintf("stitch each %s from its fold", w.length(unit.chosen(t.Width)))
+	each := "each"
+	if t.row.inAll() == 1 {
+		each = "it"
+	}
+	deep := fmt.Sprintf("stitch %s %s from its fold", each, w.names(unit)(t.Width))
 	if t.Twin {
-		deep = "stitch each along its fold line with a twin needle"
+		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
 	table.Lines = append(offLine(t.places(unit)), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
-	for _, part := range t.describe(unit.Names)[1:] {
+	for _, part := range t.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
@@ -157,12 +180,12 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 // told of all of them: one takes less than a ruler shows.
 func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 	n := r.inAll()
-	one := unit.amount(each)
+	one, together := unit.amount(each), unit.amount(r.taken())
 	switch {
-	case sampled || one.isOff():
-		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(unit.amount(r.taken())))
 	case n == 1:
-		return "it takes up " + w.length(one)
+		return "it takes up " + w.length(together)
+	case sampled || one.isOff() || one.Times(n).steps != together.steps:
+		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(together))
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -174,7 +197,7 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 // table is the table of a row of pleats across a piece.
 func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 	table := Table{
-		Title: piece.Name + ", " + p.describe(unit.Names)[0],
+		Title: piece.Name + ", " + p.describe(w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
 	}
 	for _, place := range p.places(unit) {
@@ -187,7 +210,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 		each = 4 * p.Depth
 	}
 	table.Lines = append(offLine(p.places(unit)), Sentence{Text: p.row.takes(unit, each, false, w)})
-	for _, part := range p.describe(unit.Names)[1:] {
+	for _, part := range p.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
@@ -196,6 +219,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 // edgePleats are the tables of the pleats that lie in edges, one for each set.
 func (p *Piece) edgePleats(unit Unit, w wording) []Table {
 	var tables []Table
+	var lines []FoldPlace // of the set that is being listed
 	for i, pleat := range p.Pleats {
 		if i == 0 || p.Pleats[i-1].Key != pleat.Key {
 			tables = append(tables, Table{
@@ -203,13 +227,19 @@ func (p *Piece) edgePleats(unit Unit, w wording) []Table {
 				Heads: []string{"along the edge", "fold", "takes up"},
 			})
 		}
-		table := &tables[len(tables)-1]
+		table, at := &tables[len(tables)-1], unit.amount(pleat.At)
+		lines = append(lines, FoldPlace{Fold: at})
 		table.Rows = append(table.Rows, Row{Cells: []string{
-			"pleat " + strconv.Itoa(len(table.Rows)+1), w.reading(unit.amount(pleat.At)), w.cell(unit.amount(pleat.TakeUp())),
+			"pleat " + strconv.Itoa(len(table.Rows)+1), w.reading(at), w.cell(unit.amount(pleat.TakeUp())),
 		}})
 		if i+1 == len(p.Pleats) || p.Pleats[i+1].Key != pleat.Key {
-			table.Lines = []Sentence{{Text: fmt.Sprintf("each is laid %s along, twice its depth of %s",
-				w.length(unit.chosen(pleat.TakeUp())), w.length(unit.chosen(pleat.Depth)))}}
+			each := "each"
+			if len(table.Rows) == 1 {
+				each = "it"
+			}
+			table.Lines = append(offLine(lines), Sentence{Text: fmt.Sprintf("%s is laid %s along, twice its depth of %s",
+				each, w.names(unit)(pleat.TakeUp()), w.names(unit)(pleat.Depth))})
+			lines = nil
 		}
 	}
 	return tables

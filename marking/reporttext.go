@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 )
@@ -11,7 +12,7 @@ import (
 const (
 	textIndent = 2  // letters before everything under a heading
 	textGap    = 2  // letters between two columns
-	leastFirst = 16 // letters that the first column keeps, where the others leave them
+	leastFirst = 16 // letters that a word in the first column keeps, whatever the others need
 	headWidth  = 11 // letters of a head over numbers, before it wraps
 	writeRule  = 30 // letters of a line to write on
 )
@@ -101,7 +102,7 @@ func (t Table) text(width int) []string {
 	for _, w := range widths[1:] {
 		numbers += textGap + w
 	}
-	widths[0] = min(widths[0], max(leastFirst, width-numbers))
+	widths[0] = min(widths[0], max(t.leastFirst(), width-numbers))
 
 	var lines []string
 	row := func(cells []string) {
@@ -123,6 +124,19 @@ func (t Table) text(width int) []string {
 		row(r.Cells)
 	}
 	return lines
+}
+
+// leastFirst is how wide the first column is at least: as its longest word.
+func (t Table) leastFirst() int {
+	cells := slices.Clone(t.Heads[:min(1, len(t.Heads))])
+	for _, r := range t.Rows {
+		cells = append(cells, r.Cells[0])
+	}
+	longest := 1
+	for _, word := range unbroken(strings.Join(cells, " ")) {
+		longest = max(longest, utf8.RuneCountInString(word))
+	}
+	return min(longest, leastFirst)
 }
 
 // columnLines sets the cells of one row, each wrapped in its column; what is shorter

@@ -13,8 +13,9 @@ import (
 // and the seam it is sewn on by.
 //
 // Joins lie as far from the centre front as they can: there the middle of a strip
-// comes, and the others follow on either side. Ruffle and edge are quartered, and the
-// marks matched before it is drawn up (Kinne and Cooley).
+// comes, and the others follow on either side. An open ruffle of an even number of strips
+// has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
+// edge are quartered, and the marks matched before it is drawn up (Kinne and Cooley).
 
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
@@ -58,9 +59,9 @@ const (
 func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle, ok bool) {
 	or := func(l Length, otherwise float64) Amount {
 		if l.Given() {
-			return p.Unit.chosen(l.MM)
+			return p.Unit.amount(l.MM)
 		}
-		return p.Unit.chosen(otherwise)
+		return p.Unit.amount(otherwise)
 	}
 	r = Ruffle{
 		Key: s.Key, Fullness: s.Fullness.N, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
@@ -80,15 +81,38 @@ func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle
 			found.given(r.Joining.MM), found.given(p.ClothWidth))
 		return r, false
 	}
-	n := math.Ceil(r.Length.MM/usable - sameLength)
+	n := r.stripsOf(usable)
 	if n > mostStrips {
 		found.add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
 			"the ruffle needs more than %d strips of cloth", mostStrips)
 		return r, false
 	}
-	r.Strips = max(1, int(n))
+	r.Strips = int(n)
 	r.Joins = p.joinPlaces(r)
 	return r, true
+}
+
+// stripsOf returns how many strips give the whole length, at least 1, where so much of
+// each counts, in mm.
+func (r Ruffle) stripsOf(usable float64) float64 {
+	long := r.Length.enough()
+	n := math.Max(1, math.Ceil((long-sameLength)/usable))
+	if r.cutsOneInTwo(n) && n*usable-2*r.Joining.MM < long-sameLength {
+		n++
+	}
+	return n
+}
+
+// cutsOneInTwo reports whether one strip of so many is cut in two, for the two ends, so
+// that the middle of another comes at the centre.
+func (r Ruffle) cutsOneInTwo(strips float64) bool {
+	return r.Centre != "" && !r.Round && math.Mod(strips, 2) == 0
+}
+
+// closes reports whether its two ends meet in a join of their own: round the garment,
+// unless the middle of a strip lies there. That join is the last.
+func (r Ruffle) closes() bool {
+	return r.Round && r.Strips > 0 && (r.Centre == "" || r.Strips%2 == 1)
 }
 
 // centreFront returns the name of the piece whose fold is the centre front: of those on
@@ -125,9 +149,7 @@ func (p *Pattern) joinPlaces(r Ruffle) []Amount {
 	for at := first; at < last-sameLength; at += strip {
 		places = append(places, p.Unit.amount(at))
 	}
-	// Round the garment, the two ends meet in one more join, unless the middle of a
-	// strip lies there.
-	if r.Round && (r.Centre == "" || r.Strips%2 == 1) {
+	if r.closes() {
 		places = append(places, p.Unit.amount(last))
 	}
 	return places

@@ -76,10 +76,10 @@ type PieceSpec struct {
 	Name        Text
 	Cut         Count
 	Layers      Count // of those cut, how many make one, such as outside and lining
-	Fold        Text // the edge that lies on a fold
-	Drawn       Text // "flat" or "finished"
-	Print       Text // "half" or "whole"
-	GrainAlong  Text // grain = "an edge or a line", or ...
+	Fold        Text  // the edge that lies on a fold
+	Drawn       Text  // "flat" or "finished"
+	Print       Text  // "half" or "whole"
+	GrainAlong  Text  // grain = "an edge or a line", or ...
 	GrainPoints Points
 	Edges       []EdgeSpec
 	Tucks       []TuckSpec

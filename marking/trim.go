@@ -62,7 +62,7 @@ const (
 func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	t := Trim{
 		Key: s.Key, Kind: "lace", Width: s.Width.MM, Fullness: 1, Courses: p.courses(s.Along, spec),
-		Joins: 1, JoinTakes: p.Unit.chosen(defaultJoin), place: s.Place,
+		Joins: 1, JoinTakes: p.Unit.atLeast(defaultJoin), place: s.Place,
 	}
 	if s.Kind.Given() {
 		t.Kind = s.Kind.Value
@@ -74,7 +74,7 @@ func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 		t.Joins = s.Joins.N
 	}
 	if s.JoinTakes.Given() {
-		t.JoinTakes = p.Unit.chosen(s.JoinTakes.MM)
+		t.JoinTakes = p.Unit.atLeast(s.JoinTakes.MM)
 	}
 	t.Line = p.length(t.Courses)
 	t.Gathered = t.Line.by(t.Fullness)
@@ -86,13 +86,27 @@ func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	for _, c := range corners(t.Courses) {
 		if turn := side * c.turn; turn >= leastCorner {
 			takes := (1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2)
-			t.Corners = append(t.Corners, TrimCorner{
-				Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: p.Unit.atLeast(takes),
-			})
+			t.addCorner(TrimCorner{Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: p.Unit.atLeast(takes)})
 			t.Total = t.Total.Plus(p.Unit.atLeast(takes).Times(c.times))
 		}
 	}
 	return t
+}
+
+// sameTurn bounds by how much two corners may differ in their turn, in degrees, and be
+// listed as one.
+const sameTurn = 0.5
+
+// addCorner lists a corner; together with one of the same piece that is like it.
+func (t *Trim) addCorner(c TrimCorner) {
+	for i := range t.Corners {
+		one := &t.Corners[i]
+		if one.Piece == c.Piece && one.Takes.steps == c.Takes.steps && math.Abs(one.Turn-c.Turn) < sameTurn {
+			one.Times += c.Times
+			return
+		}
+	}
+	t.Corners = append(t.Corners, c)
 }
 
 // lineCorner is a place where a line turns sharply; left is above 0, as at a corner

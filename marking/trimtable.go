@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -38,7 +39,7 @@ func trimHeads() []string { return []string{"", "each", "times", "together"} }
 
 func (t Trim) table(unit Unit, w wording) Table {
 	title := t.Key
-	if !strings.Contains(title, t.Kind) {
+	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind) {
 		title += ", " + t.Kind
 	}
 	if t.Width > 0 {
@@ -49,11 +50,11 @@ func (t Trim) table(unit Unit, w wording) Table {
 		table.Rows = append(table.Rows, Row{Cells: []string{factor(t.Fullness) + " times that, gathered", "", "", w.cell(t.Gathered)}})
 	}
 	for _, c := range t.Corners {
-		kind := "square corner"
-		if math.Abs(c.Turn-90) >= 0.5 {
-			kind = fmt.Sprintf("corner of %.0f degrees", c.Turn)
+		name := "square corner of " + c.Piece
+		if math.Abs(c.Turn-90) >= sameTurn {
+			name = fmt.Sprintf("corner of %s, turning %.0f degrees", c.Piece, c.Turn)
 		}
-		table.Rows = append(table.Rows, Row{Cells: []string{kind + " of " + c.Piece, w.cell(c.Takes), strconv.Itoa(c.Times), w.cell(c.Takes.Times(c.Times))}})
+		table.Rows = append(table.Rows, Row{Cells: []string{name, w.cell(c.Takes), strconv.Itoa(c.Times), w.cell(c.Takes.Times(c.Times))}})
 	}
 	table.Rows = append(table.Rows,
 		Row{Cells: []string{"joining or turning in", w.cell(t.JoinTakes), strconv.Itoa(t.Joins), w.cell(t.JoinTakes.Times(t.Joins))}},
@@ -67,26 +68,35 @@ func (t Trim) table(unit Unit, w wording) Table {
 
 func (r Ruffle) table(w wording) Table {
 	table := Table{Title: r.Key + ", ruffle " + w.length(r.Depth) + " deep", Heads: trimHeads(), Rows: courseRows(r.Courses, r.Edge, w)}
-	table.Rows = append(table.Rows, Row{Cells: []string{factor(r.Fullness) + " times that, ungathered", "", "", w.cell(r.Length)}})
+	full := factor(r.Fullness) + " times that, ungathered"
+	if r.Fullness == 1 {
+		full = "as long as that, ungathered"
+	}
+	table.Rows = append(table.Rows, Row{Cells: []string{full, "", "", w.cell(r.Length)}})
 	say := func(text string, args ...any) {
 		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf(text, args...)})
 	}
 	if !r.Full() {
 		table.Lines = append(table.Lines, Sentence{Text: r.fullnessWarning(), Warning: true})
 	}
-	say("tear strips %s deep: %s deep, %s hem, %s turned in, %s seam", w.length(r.CutDepth), w.length(r.Depth), w.length(r.Hem), w.length(r.Turn), w.length(r.Seam))
+	say("tear strips %s", r.depths(w))
+	joined, ends := "selvage to selvage", ""
+	if r.Joining.MM > 0 {
+		joined = "with seams of " + w.length(r.Joining)
+		ends = fmt.Sprintf(", and %s more at each end for its seam or hem", w.length(r.Joining))
+	}
 	switch {
 	case r.Strips == 1:
-		say("1 strip across the cloth is enough; cut it to the length above")
+		say("1 strip across the cloth is enough; cut it to the length above%s", ends)
 	case r.Strips > 1:
-		say("%d strips across the cloth, joined with seams of %s at each end, cut to the length above", r.Strips, w.length(r.Joining))
+		say("%d strips across the cloth, joined %s; cut the whole to the length above%s", r.Strips, joined, ends)
 	default:
 		table.Lines = append(table.Lines, Sentence{Text: "the width of the cloth is not given, so its strips cannot be counted", Warning: true})
 	}
 	if len(r.Joins) > 0 {
-		say("joins fall %s %s", r.places(w), r.from())
+		say("%s", r.joinsFall(w))
 	}
-	if r.Strips > 1 && r.Strips%2 == 0 && r.Centre != "" && !r.Round {
+	if r.cutsOneInTwo(float64(r.Strips)) && r.Strips > 0 {
 		say("one strip is cut in two, for the two ends")
 	}
 	say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Edge.quarter()), w.length(r.Length.quarter()))
@@ -96,17 +106,55 @@ func (r Ruffle) table(w wording) Table {
 // mostJoins is how many joins are listed one by one.
 const mostJoins = 8
 
-// places lists where joins fall.
-func (r Ruffle) places(w wording) string {
+// depths says how deep the strips are torn, and what that is made of.
+func (r Ruffle) depths(w wording) string {
+	parts := w.length(r.Depth) + " finished"
+	for _, part := range []struct {
+		Amount
+		name string
+	}{{r.Hem, "hem"}, {r.Turn, "turned in"}, {r.Seam, "seam"}} {
+		if part.MM > 0 {
+			parts += ", " + w.length(part.Amount) + " " + part.name
+		}
+	}
+	text := w.length(r.CutDepth) + " deep: " + parts
+	if r.CutDepth.MM == r.Depth.MM {
+		text += ", nothing for a hem or a seam"
+	}
+	return text
+}
+
+// joinsFall says where the joins of a ruffle, of which there are some, come to lie.
+func (r Ruffle) joinsFall(w wording) string {
+	inner, last := r.Joins, ""
+	if r.closes() {
+		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
+		if r.Centre != "" {
+			last = "halfway round"
+		}
+	}
+	if len(inner) == 0 {
+		if r.Centre == "" {
+			return "the join falls where the edge begins"
+		}
+		return fmt.Sprintf("the join falls halfway round from the fold of %s, where the middle of the strip comes", r.Centre)
+	}
 	var places []string
-	for _, at := range r.Joins[:min(len(r.Joins), mostJoins)] {
+	for _, at := range inner[:min(len(inner), mostJoins)] {
 		places = append(places, w.length(at))
 	}
-	list := strings.Join(places, ", ")
-	if len(r.Joins) > mostJoins {
+	list := "joins fall " + strings.Join(places, ", ")
+	switch {
+	case len(inner) > mostJoins:
 		list += " and so on"
+	case len(inner) == 1 && r.Centre == "" && last == "":
+		list = "a join falls " + places[0]
 	}
-	return list
+	text := list + " " + r.from()
+	if last != "" {
+		text += "; the last falls " + last
+	}
+	return text
 }
 
 // from says where the places of joins are measured from.
@@ -114,7 +162,7 @@ func (r Ruffle) from() string {
 	if r.Centre == "" {
 		return "along the edge from where it begins"
 	}
-	return fmt.Sprintf("along the edge to either side of the fold of %s, where the middle of a strip comes", r.Centre)
+	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
 }
 
 func (b Binding) table(w wording) Table {
@@ -124,14 +172,17 @@ func (b Binding) table(w wording) Table {
 	}
 	table := Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, kind, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}
 	table.Rows = append(table.Rows,
-		Row{Cells: []string{"joining its ends", w.cell(b.Ends), strconv.Itoa(b.Joins), w.cell(b.Ends.Times(b.Joins))}},
+		Row{Cells: []string{"joining or turning in", w.cell(b.Ends), strconv.Itoa(b.Joins), w.cell(b.Ends.Times(b.Joins))}},
 		Row{Cells: []string{"bias strip", "", "", w.cell(b.Length)}, Total: true})
-	strips := counted(b.Strips, "strip")
+	strips, joined := counted(b.Strips, "strip"), ""
+	if b.Strips > 1 && b.Joining.MM > 0 {
+		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))
+	}
 	table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("cut it %s wide, %d times the finished width", w.length(b.Cut), folds)})
 	if b.Square.MM > 0 {
-		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("%s from a square of %s, the first cut from corner to corner", strips, w.length(b.Square))})
+		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("%s from a square of %s, the first cut from corner to corner%s", strips, w.length(b.Square), joined)})
 	} else {
-		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("%s from selvage to selvage, from %s of cloth", strips, w.length(b.Along))})
+		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Along), joined)})
 	}
 	return table
 }

@@ -1,0 +1,146 @@
+package marking
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The rules that a caution names are those of the United States: 16 CFR 1120.3 with
+// ASTM F1816-97, and 16 CFR 1615 and 1616.
+const (
+	cordCaution  = "A ribbon, cord or casing lies at the neck. It can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12."
+	sleepCaution = "Children's sleepwear must meet flammability rules in many countries. In the United States 16 CFR 1615 and 1616 ask for cloth that passes flame tests, unless the garment is tight-fitting or an infant's of nine months or smaller."
+	legalCaution = "Follow the rules where you live and where you sell; this is no legal advice."
+)
+
+// What holds for every garment is said last (common practice).
+var always = []string{
+	"Try the marker on a scrap of the same cloth. Take its marks out with cold water, before any iron or detergent: heat can set them for good.",
+	"Count the pins into the cloth, and count them out again.",
+}
+
+func cautioned(t *testing.T, head, piece, beside string) []string {
+	p, err := check(head + "allowance = 0\n" + sketch(piece) + "\n" + beside)
+	require.NoError(t, err)
+	return p.cautions()
+}
+
+const neckRibbon = "[trim.tie]\nalong = \"front.neck\"\nkind = \"ribbon\"\n"
+
+func TestForWhomACautionIs(t *testing.T) {
+	for _, c := range []struct {
+		name, head string
+		child      bool
+	}{
+		{"no size", "", true},
+		{"18 months", "size = \"18 months\"\n", true},
+		{"2T", "size = \"2T\"\n", true},
+		{"24M", "size = \"24M\"\n", true},
+		{"3 years", "size = \"3 years\"\n", true},
+		{"a number", "size = \"6\"\n", true},
+		{"adult M", "size = \"adult M\"\n", false},
+		{"Adult 12", "size = \"Adult 12\"\n", false},
+		{"Women's 14", "size = \"Women's 14\"\n", false},
+		{"a lady's blouse", "title = \"Ladies' blouse\"\nsize = \"M\"\n", false},
+		{"a child's, also with an adult's word", "title = \"Little man shirt\"\nsize = \"2 years\"\n", true},
+		{"a word within another", "title = \"Mandarin coat\"\n", true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := cautioned(t, c.head, squareNeck, neckRibbon)
+			if c.child {
+				assert.Equal(t, append([]string{cordCaution, legalCaution}, always...), got)
+			} else {
+				assert.Equal(t, always, got)
+			}
+		})
+	}
+}
+
+func TestCordsAtTheNeck(t *testing.T) {
+	collar := "name = \"Round collar\"\n" + squareNeck
+	for _, c := range []struct {
+		name, piece, beside string
+		applies             bool
+	}{
+		{"no trim", squareNeck, "", false},
+		{"ribbon at the neck", squareNeck, neckRibbon, true},
+		{"cord at the neck", squareNeck, strings.Replace(neckRibbon, "ribbon", "cord", 1), true},
+		{"lace at the neck", squareNeck, "[trim.edging]\nalong = \"front.neck\"\n", false},
+		{"braid at the neck", squareNeck, strings.NewReplacer("ribbon", "braid", "tie", "edging").Replace(neckRibbon), false},
+		{"lace that is called a drawstring", squareNeck, "[trim.Drawstring]\nalong = \"front.neck\"\n", true},
+		{"a cord elsewhere", squareNeck, "[trim.waist]\nalong = \"front.hem\"\nkind = \"cord\"\n", false},
+		{"ribbon for the neck, sewn on elsewhere", squareNeck, "[trim.\"neck ribbon\"]\nalong = \"front.side\"\nkind = \"ribbon\"\n", true},
+		{"ribbon on a collar", collar, "[trim.x]\nalong = \"front.hem\"\nkind = \"ribbon\"\n", true},
+		{"lace on a collar", collar, "[trim.x]\nalong = \"front.hem\"\n", false},
+		{"a casing along the neck", squareNeck + "---\n\n[line.casing]\nalong = \"neck\"\ndistance = \"1/2\"\n", "", true},
+		{"a casing along the hem", squareNeck + "---\n\n[line.casing]\nalong = \"hem\"\ndistance = \"1/2\"\n", "", false},
+		{"a casing along the edge of a hood", "name = \"Hood\"\n" + squareNeck + "---\n\n[line.casing]\nalong = \"hem\"\ndistance = \"1/2\"\n", "", true},
+		{"a line of another kind along the neck", squareNeck + "---\n\n[line.facing]\nalong = \"neck\"\ndistance = \"1/2\"\n", "", false},
+		{"a binding with ends to tie", squareNeck, "[binding.\"neck ties\"]\nalong = \"front.neck\"\nwidth = \"1/4\"\n", true},
+		{"a plain binding at the neck", squareNeck, "[binding.neck]\nalong = \"front.neck\"\nwidth = \"1/4\"\n", false},
+		{"a piece to be tied at the neck", "name = \"Neck string\"\n" + vNeck, "", true},
+		{"a piece to be tied at the waist", "name = \"Waist tie\"\n" + vNeck, "", false},
+		{"a word within another", "name = \"Patties\"\n" + squareNeck, "", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := cautioned(t, "size = \"2T\"\n", c.piece, c.beside)
+			if c.applies {
+				assert.Equal(t, append([]string{cordCaution, legalCaution}, always...), got)
+			} else {
+				assert.Equal(t, always, got)
+			}
+		})
+	}
+}
+
+func TestSleepwear(t *testing.T) {
+	for _, c := range []struct {
+		head    string
+		applies bool
+	}{
+		{"title = \"Lawn nightgown\"\nsize = \"4 years\"\n", true},
+		{"title = \"Night-gown\"\n", true},
+		{"title = \"NIGHTDRESSES\"\n", true},
+		{"title = \"Pyjamas for a boy\"\n", true},
+		{"title = \"Pajama trousers\"\n", true},
+		{"title = \"Sleeping suit\"\n", true},
+		{"title = \"A bed gown\"\n", true},
+		{"title = \"A bedgown\"\n", true},
+		{"sleepwear = true\n", true},
+		{"title = \"Play frock\"\nsleepwear = true\n", true},
+		{"title = \"Play frock\"\n", false},
+		{"title = \"Nightingale pinafore\"\n", false},
+		{"title = \"Bedford cord jacket\"\n", false},
+		{"title = \"Sleeveless frock\"\n", false},
+		{"title = \"Woman's nightgown\"\n", false},
+		{"title = \"Nightgown\"\nsize = \"adult M\"\nsleepwear = true\n", false},
+	} {
+		t.Run(strings.ReplaceAll(strings.TrimSpace(c.head), "\n", ", "), func(t *testing.T) {
+			got := cautioned(t, c.head, vNeck, "")
+			if c.applies {
+				assert.Equal(t, append([]string{sleepCaution, legalCaution}, always...), got)
+			} else {
+				assert.Equal(t, always, got)
+			}
+		})
+	}
+	assert.Equal(t, append([]string{cordCaution, sleepCaution, legalCaution}, always...),
+		cautioned(t, "title = \"Nightgown\"\n", squareNeck, neckRibbon), "both, and the rules once")
+}
+
+// The figures end with the cautions.
+func TestCautionsInPrint(t *testing.T) {
+	p, err := check("title = \"Nightgown\"\nallowance = 0\n" + sketch(vNeck))
+	require.NoError(t, err)
+	sections := p.Report(false).Sections
+	last := sections[len(sections)-1]
+	assert.Equal(t, "Cautions", last.Title)
+	var said []string
+	for _, s := range last.Lines {
+		said = append(said, s.Text)
+	}
+	assert.Equal(t, p.cautions(), said)
+}
