@@ -53,7 +53,7 @@ const (
 func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Binding, ok bool) {
 	b = Binding{
 		Key: s.Key, Double: s.Fold.Value == "double", Courses: p.courses(s.Along, spec), place: s.Place,
-		Width: p.Unit.chosen(s.Width.MM), Joining: p.Unit.amount(defaultJoining), Joins: 1,
+		Width: p.Unit.chosen(s.Width.MM), Joining: p.Unit.chosen(p.Unit.joining()), Joins: 1,
 	}
 	if s.Joins.Given() {
 		b.Joins = s.Joins.N

@@ -84,13 +84,13 @@ func TestBindingFromSelvageToSelvage(t *testing.T) {
 }
 
 // Squares are given in halves: of an inch, and of a centimetre also where a file is in
-// mm. 500 mm of hem and 18 mm of a join (2 x 6.35 x 1.414 = 17.96), 24 mm wide:
-// 2 d - 96 - 17.96 >= 518, d >= 315.98, s >= 223.4.
+// mm. 500 mm of hem and 17 mm of a join (2 x 6 x 1.414 = 16.97), 24 mm wide:
+// 2 d - 96 - 16.97 >= 517, d >= 314.98, s >= 222.7.
 func TestSquaresOfAFileInMillimetres(t *testing.T) {
 	p, err := check("unit = \"mm\"\nallowance = 0\n" + sketch(skirt(250)) + "\n[binding.hem]\nalong = \"front.hem\"\nwidth = 6\n")
 	require.NoError(t, err)
 	b := p.Bindings[0]
-	assert.Equal(t, "518 mm", b.Length.String())
+	assert.Equal(t, "517 mm", b.Length.String())
 	assert.Equal(t, "225 mm", b.Square.String())
 }
 

@@ -133,7 +133,7 @@ func TestTuckTables(t *testing.T) {
   tuck 1     3 1/2     4   4 1/2     3 7/16
   stitch it 1/2 in from its fold
   it takes up 1 1/16 in
-  gives 1 1/16 in let down
+  gives about 1 1/16 in let down
 `},
 		// 1/7 in is on no ruler: 2.29/16
 		{"a width on no ruler", half + rows(`tuck yoke centre 1/7 1 1`), `
@@ -209,7 +209,7 @@ func TestPleatTables(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		// Knife pleats laid away, from 1 to 1 + 2 x 1/2; as many on the other half
 		{"knife", half + rows(`pleat a centre 1/2 2 1 | gap = "1/2"; press = "away"`), `
-  front, a: 2 knife pleats, each 1/2 in deep
+  front, a: 4 knife pleats, 2 on each side, each 1/2 in deep
   from centre  fold  laid to  when laid
   pleat 1         1        2          1
   pleat 2         3        4          2
@@ -219,7 +219,7 @@ func TestPleatTables(t *testing.T) {
 		// A box about 3 in: folds 1/2 in to either side, laid 1 in outward. 4 x 1/2 in,
 		// and another one on the other half
 		{"box", half + rows(`pleat a centre 1/2 1 3 | kind = "box"`), `
-  front, a: 1 box pleat, 1/2 in deep
+  front, a: 2 box pleats, 1 on each side, each 1/2 in deep
   from centre   fold  laid to  when laid
   pleat 1      2 1/2    1 1/2      1 1/2
   pleat 1      3 1/2    4 1/2      2 1/2

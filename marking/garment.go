@@ -127,6 +127,9 @@ func (p *Pattern) remarkGarment() {
 
 // fullnessWarning says what is wrong with a fullness that hangs badly.
 func (r Ruffle) fullnessWarning() string {
+	if r.Fullness == 1 {
+		return "a ruffle no longer than its edge hangs flat; " + factor(leastFull) + " times its edge is the least that hangs in folds"
+	}
 	if r.Fullness < leastFull {
 		return fmt.Sprintf("%s times its edge is scant for a ruffle; %s is the least that hangs in folds", factor(r.Fullness), factor(leastFull))
 	}

@@ -9,6 +9,7 @@ package marking
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"tuckmark/marking/plane"
@@ -125,6 +126,10 @@ func (p *Piece) foldMarks() []Mark {
 	return marks
 }
 
+// letDownStep is how finely it is told what a sampled tuck gives, in mm: no ruler shows
+// more than 1/16 in of it.
+const letDownStep = 25.4 / 16
+
 // describe says, in parts, what a set of tucks is, since its lines lie too close for
 // words beside them.
 func (t Tuck) describe(length func(float64) string) []string {
@@ -148,6 +153,9 @@ func (t Tuck) describe(length func(float64) string) []string {
 	}
 	if t.LetDown > 0 {
 		gives := "gives " + length(t.LetDown) + " let down"
+		if t.Sampled { // half a thread is no more than a ruler shows
+			gives = "gives about " + length(math.Round(t.LetDown/letDownStep)*letDownStep) + " let down"
+		}
 		if t.Count > 1 {
 			gives += " for each"
 		}
@@ -167,8 +175,14 @@ func sideOf(side, line string) string {
 // describe says, in parts, what a row of pleats is.
 func (p Pleating) describe(length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 %s pleat, %s deep", p.Key, p.Kind, length(p.Depth))
-	if p.Count > 1 {
-		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, p.Count, p.Kind, length(p.Depth))
+	if n := p.row.inAll(); n > 1 {
+		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, n, p.Kind, length(p.Depth))
+		switch {
+		case p.row.mirrored && p.row.halved:
+			words = fmt.Sprintf("%s: %d %s pleats, 1 on the centre and %d on each side, each %s deep", p.Key, n, p.Kind, p.Count-1, length(p.Depth))
+		case p.row.mirrored:
+			words = fmt.Sprintf("%s: %d %s pleats, %d on each side, each %s deep", p.Key, n, p.Kind, p.Count, length(p.Depth))
+		}
 	}
 	parts := []string{words}
 	if p.Press != "" {

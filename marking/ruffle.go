@@ -43,8 +43,9 @@ type Ruffle struct {
 
 const (
 	// defaultJoining is the allowance of the seams that join strips, in mm, where
-	// the file does not say: 1/4 in (common practice).
+	// the file does not say: 1/4 in (common practice), or 6 mm.
 	defaultJoining = 25.4 / 4
+	metricJoining  = 6.0
 	// mostStrips is the most strips that one ruffle is torn in.
 	mostStrips = 500
 	// Fullness outside these bounds is told: a dust ruffle has 1 1/4 (Baldt), and
@@ -53,6 +54,9 @@ const (
 	leastFull = 1.25
 	mostFull  = 3.0
 )
+
+// joining is the allowance of joining seams where the file does not say.
+func (u Unit) joining() float64 { return u.either(defaultJoining, metricJoining) }
 
 // newRuffle works out a ruffle whose names have been checked; ok is false where it
 // cannot be.
@@ -66,7 +70,7 @@ func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle
 	r = Ruffle{
 		Key: s.Key, Fullness: s.Fullness.N, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
 		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
-		Seam: or(s.Seam, spec.Allowance.MM), Joining: or(s.Joining, defaultJoining),
+		Seam: or(s.Seam, spec.Allowance.MM), Joining: or(s.Joining, p.Unit.joining()),
 	}
 	r.Edge = p.length(r.Courses)
 	r.Length = r.Edge.by(r.Fullness)

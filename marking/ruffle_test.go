@@ -72,7 +72,7 @@ func TestWhatIsAddedToARuffle(t *testing.T) {
 // of. More than three times is told (common practice).
 func TestFullnessThatIsWarnedOf(t *testing.T) {
 	for _, c := range []struct{ fullness, row, warning string }{
-		{"1", "as long as that, ungathered", "1 times its edge is scant for a ruffle; 1 1/4 is the least that hangs in folds"},
+		{"1", "as long as that, ungathered", "a ruffle no longer than its edge hangs flat; 1 1/4 times its edge is the least that hangs in folds"},
 		{"1 1/5", "1.2 times that, ungathered", "1.2 times its edge is scant for a ruffle; 1 1/4 is the least that hangs in folds"},
 		{"1 1/4", "1 1/4 times that, ungathered", ""},
 		{"1 1/3", "1 1/3 times that, ungathered", ""},

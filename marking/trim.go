@@ -43,9 +43,6 @@ type TrimCorner struct {
 }
 
 const (
-	// defaultJoin is what joining or turning in the ends of a trim takes, in mm,
-	// where the file does not say: 1/4 in at either end (common practice).
-	defaultJoin = 25.4 / 2
 	// leastCorner is how far a line must turn, in radians (30 degrees), for the
 	// trim to be laid in a corner rather than eased round.
 	leastCorner = 30 * math.Pi / 180
@@ -62,7 +59,7 @@ const (
 func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	t := Trim{
 		Key: s.Key, Kind: "lace", Width: s.Width.MM, Fullness: 1, Courses: p.courses(s.Along, spec),
-		Joins: 1, JoinTakes: p.Unit.atLeast(defaultJoin), place: s.Place,
+		Joins: 1, JoinTakes: p.Unit.chosen(2 * p.Unit.joining()), place: s.Place,
 	}
 	if s.Kind.Given() {
 		t.Kind = s.Kind.Value

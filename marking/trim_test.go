@@ -207,7 +207,7 @@ func TestTrimOnALineInsideThePiece(t *testing.T) {
 	assert.Equal(t, "6 in", pleated.Line.String())
 }
 
-// In a file in cm a join takes 1.3 cm where the file does not say, and no fraction of an
+// In a file in cm a join takes 1.2 cm where the file does not say, and no fraction of an
 // inch stands among centimetres: 13 + 1.3.
 func TestTrimsInCentimetres(t *testing.T) {
 	pattern, err := check("unit = \"cm\"\nallowance = 0\n" + sketch(squareCollar) + "\n[trim.lace]\nalong = \"front.outer\"\nwidth = \"5/8 in\"\nlies = \"on\"\n" +
@@ -218,9 +218,9 @@ func TestTrimsInCentimetres(t *testing.T) {
   front, outer             16      1        16
                                       --------
   the line                                  16
-  joining or turning in   1.3      1       1.3
+  joining or turning in   1.2      1       1.2
                                       --------
-  to cut                                  17.3
+  to cut                                  17.2
   buy 0.2 m
 
   other, lace
