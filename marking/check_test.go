@@ -227,7 +227,7 @@ hint: give each piece a name of its own, so that they can be told apart on the s
 // Whatever is read, checking it neither panics nor leaves a line that is no
 // line.
 func FuzzCheck(f *testing.F) {
-	for _, name := range []string{"linden.toml", "underwaist.toml"} {
+	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
 		data, err := os.ReadFile(filepath.Join("..", "examples", name))
 		require.NoError(f, err)
 		f.Add(data)
@@ -268,5 +268,7 @@ func FuzzCheck(f *testing.F) {
 				}
 			}
 		}
+		pattern.Report(true).Text(80)
+		pattern.Figures().JSON() // which cannot hold what is no number
 	})
 }
