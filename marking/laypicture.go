@@ -3,7 +3,8 @@ package marking
 import "fmt"
 
 // Rules of this file: the lay is told with how it was made, for it promises no least
-// cloth.
+// cloth. Its picture says how far along the cloth each part of it reaches, rounded
+// up as the whole length is.
 
 // clothSection says how much cloth to buy, and draws how it was reckoned.
 func (p *Pattern) clothSection(w wording) Section {
@@ -29,12 +30,16 @@ func (p *Pattern) clothSection(w wording) Section {
 		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
 		Width:   lay.Width, Height: lay.Length,
 	}
+	from := p.Unit.amount(0)
 	for _, part := range lay.Parts {
-		text := "single"
+		to := p.Unit.atLeast(part.To)
+		b := Band{From: part.From, To: part.To, Width: lay.Width, Text: "single"}
 		if part.Folded {
-			text = "folded lengthwise, fold at the left"
+			b.Width, b.Text = lay.Width/2, "folded lengthwise, fold at the left"
 		}
-		pic.Rules = append(pic.Rules, PictureRule{At: part.From, Text: text})
+		b.Text += fmt.Sprintf(": %s to %s", w.cell(from), w.length(to))
+		from = to
+		pic.Bands = append(pic.Bands, b)
 		for _, one := range part.Pieces {
 			pic.Shapes = append(pic.Shapes, Shape{Name: one.Name, Outline: one.Outline})
 		}

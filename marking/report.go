@@ -49,20 +49,21 @@ type Sentence struct {
 type Picture struct {
 	Caption       string
 	Width, Height float64 // of what they lie on, in mm
-	Shapes        []Shape
-	// Rules are lines across the whole width, each with what is said of what lies
-	// above it: where one part of the picture ends and the next begins.
-	Rules []PictureRule
+	// Bands are the stretches of it, one after another from the lower end up, each
+	// drawn as wide as it lies there, from the left side on.
+	Bands  []Band
+	Shapes []Shape
+}
+
+// Band is a stretch of what is drawn in a picture.
+type Band struct {
+	From, To float64 // y, in mm
+	Width    float64 // in mm
+	Text     string  // how it lies
 }
 
 // Shape is one thing in a picture.
 type Shape struct {
 	Name    string
 	Outline plane.Path // closed; x from the left, y from the lower end, in mm
-}
-
-// PictureRule is a line across a picture.
-type PictureRule struct {
-	At   float64 // y, in mm
-	Text string  // of what begins there, upward
 }

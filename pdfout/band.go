@@ -2,11 +2,11 @@ package pdfout
 
 import "tuckmark/marking/plane"
 
-// Rules of this file: what is set in bands, one under the other, is broken into
-// pages only between two bands, and never where the upper one has to stay with the
-// lower. Whoever sets bands sees to it that what has to stay together is no higher
-// than a page. A band may bring others with it that come again where a page begins
-// with it.
+// Rules of this file: what is set in bands, one under the other, is broken only
+// between two bands, and never where the upper one has to stay with the lower.
+// Whoever sets bands sees to it that what has to stay together is no higher than a
+// page. A band may bring others with it that come again where a column begins with
+// it.
 
 // figurePage is a page of figures.
 type figurePage []placedBand
@@ -15,10 +15,16 @@ type figurePage []placedBand
 // left corner at (0, 0).
 type band struct {
 	part
-	above float64 // left free above it, but for the top of a page, in mm
+	above float64 // left free above it, but for the top of a column, in mm
 	keep  bool    // it stays with the band after it
-	// again are the bands that come again where a page begins with this one.
-	again   []band
+	// whole is how many bands, from this one on, are rather moved to the next
+	// column than broken; 0 for a band that nothing begins with.
+	whole int
+	// again are the bands that come again where a column begins with this one.
+	again []band
+	// across are bands that stand across all columns at the foot of the page this
+	// one falls on, or at the head of the next. This one then has nothing itself.
+	across  []band
 	totals  []plane.Path // lines over a total
 	flags   []plane.Path // the marks of warnings, filled
 	picture *clothPicture
@@ -65,39 +71,6 @@ func headingOf(lines []string, f *face, size float64, ink colour) band {
 		b.write(line, f, size, ink, plane.Point{Y: -b.height + footOfLine(size)})
 	}
 	return b
-}
-
-// pagesOfBands breaks bands into pages of a room, in time proportional to their
-// number.
-func pagesOfBands(bands []band, room plane.Box) []figurePage {
-	var pages []figurePage
-	y := room.Min.Y
-	put := func(b band) {
-		page := &pages[len(pages)-1]
-		if len(*page) > 0 {
-			y -= b.above
-		}
-		*page = append(*page, placedBand{b, plane.Point{X: room.Min.X, Y: y}})
-		y -= b.height
-	}
-	for len(bands) > 0 {
-		n, height := 1, bands[0].above+bands[0].height
-		for ; n < len(bands) && bands[n-1].keep; n++ {
-			height += bands[n].above + bands[n].height
-		}
-		if len(pages) == 0 || y-height < room.Min.Y {
-			pages = append(pages, nil)
-			y = room.Max.Y
-			for _, b := range bands[0].again {
-				put(b)
-			}
-		}
-		for _, b := range bands[:n] {
-			put(b)
-		}
-		bands = bands[n:]
-	}
-	return pages
 }
 
 // totalPen draws the lines over totals.

@@ -40,6 +40,8 @@ func scenes() map[string]Set {
 		"a page full of tucks":  {Pieces: []marking.Marking{tuckSheet(9, longNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}},
 		"figures":               withFigures(sampleFirst(), longFigures()),
+		"figures in columns":    withFigures(few(), columnFigures()),
+		"a picture across":      withFigures(few(), scrapFigures()),
 		"figures of a house":    withFigures(Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, dressFigures()),
 	}
 }
@@ -80,7 +82,7 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 // onAnyPaper are the scenes that are drawn on every paper; the others are drawn
 // on the two that most homes have.
 func onAnyPaper() []string {
-	return []string{"skirt and bodice", "fifty small pieces", "as large as a house", "a sample sewn first", "nothing but a sample", "forms of many sizes", "tucks close together", "figures"}
+	return []string{"skirt and bodice", "fifty small pieces", "as large as a house", "a sample sewn first", "nothing but a sample", "forms of many sizes", "tucks close together", "figures", "figures in columns", "a picture across"}
 }
 
 // TestScenes draws every scene, and every example.
@@ -471,6 +473,7 @@ func TestSummary(t *testing.T) {
 		{"only a form", Set{Pieces: []marking.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
 		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
 		{"figures", withFigures(sampleFirst(), longFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
+		{"figures in columns", withFigures(few(), columnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
 		{"figures on one page", withFigures(few(), &marking.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
 		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, ""},
 	} {

@@ -9,13 +9,13 @@ import (
 )
 
 // Rules of this file: the figures that are read at the cutting table have pages
-// of their own. They are set in one column, since a table may need all of its
-// width, and in bands (band.go). What stays together is a heading with what it is
-// over, the first two and the last two rows of a table, and the first two and the
-// last two lines of a sentence. That is bounded in height, so that it fits on any
-// page: headings have few lines, the words of a row as well, and a picture takes no
-// more than its share of a page. A table that goes on on the next page says again
-// what it is called and what its columns are.
+// of their own. They are set in bands (band.go), in two columns where every table
+// fits one, else in one. What stays together is a heading with what it is over, the
+// first two and the last two rows of a table, the first two and the last two lines
+// of a sentence, and a picture with the sentence before it. That is bounded in
+// height, so that it fits on any page: headings have few lines, the words of a row
+// as well, and a picture takes no more than its share of a page. A table that goes
+// on in the next column says again what it is called and what its columns are.
 
 // figuresHeading stands in the header of the pages of figures.
 const figuresHeading = "Figures for the cutting table"
@@ -45,9 +45,10 @@ const (
 
 // setter sets a report in bands.
 type setter struct {
-	width, height float64 // of what a page has for bands, in mm
-	unit          marking.Unit
-	paper         Paper
+	width float64 // of the bands, in mm
+	half  bool    // they stand in one of two columns of a page
+	page  plane.Box
+	paper Paper
 }
 
 // layReport lays the report of a set on pages; a report that says nothing has
@@ -56,20 +57,55 @@ func layReport(set Set, paper Paper) ([]figurePage, error) {
 	if set.Report == nil {
 		return nil, nil
 	}
-	room := paper.underHeader()
-	s := setter{room.Width(), room.Height(), set.Unit, paper}
-	bands, err := s.report(*set.Report)
+	r := *set.Report
+	whole := setter{page: paper.underHeader(), paper: paper}.across()
+	s, count := whole, 1
+	over := whole.over(r)
+	if half := whole.halved(); half.fits(r) && heightOf(over) <= overShare*whole.page.Height() {
+		s, count = half, 2
+	}
+	bands, err := s.report(r)
 	if err != nil {
 		return nil, err
 	}
-	return pagesOfBands(bands, room), nil
+	if len(bands) == 0 && !slices.ContainsFunc(r.Notes, func(note string) bool { return note != "" }) {
+		return nil, nil
+	}
+	if count == 1 {
+		bands, over = append(over, bands...), nil
+	}
+	return paged(over, bands, whole.page, count), nil
 }
 
-func (s setter) report(r marking.Report) ([]band, error) {
+// across is the setter for what stands across the whole page.
+func (s setter) across() setter {
+	s.width, s.half = s.page.Width(), false
+	return s
+}
+
+// halved is the setter for one of two columns of the page.
+func (s setter) halved() setter {
+	s.width, s.half = columnWidth(s.page.Width(), 2), true
+	return s
+}
+
+// over sets what a report begins with: its title and its notes.
+func (s setter) over(r marking.Report) []band {
 	var bands []band
+	if r.Title != "" {
+		title := headingOf(withinLines(bold(), r.Title, figuresTitle, s.width, headingLines), bold(), figuresTitle, black())
+		title.height += underTheTitle
+		bands = append(bands, title)
+	}
 	for _, note := range r.Notes {
 		bands = append(bands, s.sentence(marking.Sentence{Text: note})...)
 	}
+	return bands
+}
+
+// report sets the sections of a report.
+func (s setter) report(r marking.Report) ([]band, error) {
+	var bands []band
 	for _, section := range r.Sections {
 		more, err := s.section(section)
 		if err != nil {
@@ -77,14 +113,10 @@ func (s setter) report(r marking.Report) ([]band, error) {
 		}
 		bands = append(bands, more...)
 	}
-	if r.Title == "" || len(bands) == 0 {
-		return bands, nil
-	}
-	title := headingOf(withinLines(bold(), r.Title, figuresTitle, s.width, headingLines), bold(), figuresTitle, black())
-	title.height += underTheTitle
-	return append([]band{title}, bands...), nil
+	return bands, nil
 }
 
+// section sets a section: its tables, its sentences and its picture.
 func (s setter) section(section marking.Section) ([]band, error) {
 	var bands []band
 	for _, t := range section.Tables {
@@ -94,23 +126,80 @@ func (s setter) section(section marking.Section) ([]band, error) {
 		}
 		bands = append(bands, more...)
 	}
-	for _, line := range section.Lines {
+	if section.Picture == nil {
+		return s.headed(section.Title, append(bands, s.sentences(section.Lines)...), len(bands) == 0), nil
+	}
+	drawn := s.picture(*section.Picture)
+	if s.half && drawn.hardToRead() {
+		tables := len(bands) > 0
+		if b, ok := s.acrossPage(section, tables, drawn); ok {
+			// Only what does not go with the picture stays in the column.
+			if tables {
+				bands = s.headed(section.Title, append(bands, s.sentences(allButLast(section.Lines))...), false)
+			}
+			return append(bands, b), nil
+		}
+	}
+	return s.headed(section.Title, append(bands, s.pictured(section.Lines, drawn)...), len(bands) == 0), nil
+}
+
+// headed puts a section's heading, if it has any, over what it says; nothing where
+// it says nothing. A section may be one that is rather not broken.
+func (s setter) headed(title string, bands []band, whole bool) []band {
+	if len(bands) == 0 {
+		return nil
+	}
+	if title != "" {
+		bands[0].above = underHeading
+		heading := headingOf(withinLines(bold(), title, sectionSize, s.width, headingLines), bold(), sectionSize, black())
+		bands = append([]band{heading}, bands...)
+	}
+	bands[0].above = sectionAbove
+	if whole {
+		bands[0].whole = len(bands)
+	}
+	return bands
+}
+
+// pictured sets a picture under some sentences, with the last of them.
+func (s setter) pictured(lines []marking.Sentence, drawn setPicture) []band {
+	bands := s.sentences(lines)
+	if len(bands) > 0 {
+		bands[len(bands)-1].keep = true
+	}
+	return append(bands, drawn.bands...)
+}
+
+// acrossPage sets the picture of a section across the page, if it can be read better
+// there than in a column and leaves something of the page. The last sentence goes
+// with it; the heading and the other sentences as well, where the section has no
+// tables to say.
+func (s setter) acrossPage(section marking.Section, tables bool, inColumn setPicture) (band, bool) {
+	wide := s.across()
+	drawn := wide.picture(*section.Picture)
+	if !drawn.easierThan(inColumn) {
+		return band{}, false
+	}
+	title, lines := section.Title, section.Lines
+	if tables {
+		title, lines = "", lines[len(allButLast(lines)):]
+	}
+	b := band{across: wide.headed(title, wide.pictured(lines, drawn), false)}
+	return b, heightOf(b.across) <= acrossShare*s.page.Height()
+}
+
+// allButLast returns the sentences before the last.
+func allButLast(lines []marking.Sentence) []marking.Sentence {
+	return lines[:max(0, len(lines)-1)]
+}
+
+// sentences sets sentences one under the other.
+func (s setter) sentences(lines []marking.Sentence) []band {
+	var bands []band
+	for _, line := range lines {
 		bands = append(bands, s.sentence(line)...)
 	}
-	if section.Picture != nil {
-		bands = append(bands, s.picture(*section.Picture)...)
-	}
-	if len(bands) == 0 {
-		return nil, nil
-	}
-	if section.Title == "" {
-		bands[0].above = sectionAbove
-		return bands, nil
-	}
-	bands[0].above = underHeading
-	heading := headingOf(withinLines(bold(), section.Title, sectionSize, s.width, headingLines), bold(), sectionSize, black())
-	heading.above = sectionAbove
-	return append([]band{heading}, bands...), nil
+	return bands
 }
 
 // sentence sets a sentence: a warning bold and with a mark in front of it, a
@@ -216,7 +305,9 @@ func drawable(p marking.Picture) bool {
 			return false
 		}
 	}
-	return !slices.ContainsFunc(p.Rules, func(r marking.PictureRule) bool { return !isPlace(plane.Point{Y: r.At}) })
+	return !slices.ContainsFunc(p.Bands, func(b marking.Band) bool {
+		return !isPlace(plane.Point{X: b.From, Y: b.To}) || !isPlace(plane.Point{X: b.Width})
+	})
 }
 
 // textsOfReport returns every text of a report.
@@ -242,8 +333,8 @@ func textsOfReport(r marking.Report) []string {
 			for _, shape := range p.Shapes {
 				texts = append(texts, shape.Name)
 			}
-			for _, rule := range p.Rules {
-				texts = append(texts, rule.Text)
+			for _, b := range p.Bands {
+				texts = append(texts, b.Text)
 			}
 		}
 	}

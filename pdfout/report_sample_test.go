@@ -41,8 +41,11 @@ func total(rows []marking.Row, cells ...string) []marking.Row {
 func dressFigures() *marking.Report {
 	cloth := &marking.Picture{
 		Caption: "The pieces as they may lie on cloth 44 in wide, the folded edge at the left. This picture is small and not to be measured.",
-		Width:   22 * inch, Height: 74 * inch,
-		Rules: []marking.PictureRule{{At: 0, Text: "cloth folded lengthwise"}, {At: 46 * inch, Text: "cloth laid single from here on, to the end"}},
+		Width:   44 * inch, Height: 74 * inch,
+		Bands: []marking.Band{
+			{From: 0, To: 46 * inch, Width: 22 * inch, Text: "cloth folded lengthwise"},
+			{From: 46 * inch, To: 74 * inch, Width: 44 * inch, Text: "cloth laid single from here on, to the end"},
+		},
 	}
 	at := func(p plane.Path, x, y float64) plane.Path { return shrunk(p, plane.Point{X: x * inch, Y: y * inch}) }
 	front := bodice().Outline
@@ -121,6 +124,47 @@ func dressFigures() *marking.Report {
 			},
 		},
 	}
+}
+
+// columnFigures are figures of which every table fits a column, with a picture.
+func columnFigures() *marking.Report {
+	dress := dressFigures()
+	r := &marking.Report{Title: dress.Title, Notes: dress.Notes}
+	edges := marking.Section{Title: "Edges"}
+	for _, name := range []string{"Front, half of it", "Back, both", "Neck facing strip, cut along the grain of the cloth", "Sleeve, both", "Sleeve band, both", "Pocket, both", "Collar", "Cuff"} {
+		edges.Tables = append(edges.Tables, marking.Table{
+			Title: name, Heads: []string{"", "cut", "sewn", "allowance"},
+			Rows: cells(
+				[]string{"hem", "9 in", "8 7/16 in", "hem 2, turn 1/4"},
+				[]string{"side", "11 3/16 in", "8 1/2 in", "3/8"},
+				[]string{"the armhole, from the side to the shoulder", "6 13/16 in", "6 in", "3/8"},
+				[]string{"shoulder", "2 1/8 in", "1 3/16 in", "3/8"},
+			),
+			Lines: []marking.Sentence{{Text: "sewn: with the tucks and pleats in"}, {Text: "The seam is 1/8 in too long.", Warning: true}},
+		})
+	}
+	seams := marking.Section{Title: "Seams", Tables: []marking.Table{{
+		Title: "side", Heads: []string{"", "cut", "sewn"},
+		Rows: total(cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
+	}}, Lines: []marking.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
+	cloth := dress.Sections[2]
+	cloth.Tables = nil
+	settings := marking.Section{Title: "Settings to keep", Lines: []marking.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
+	r.Sections = []marking.Section{edges, seams, cloth, settings}
+	return r
+}
+
+// scrapFigures are columnFigures with a picture of many small things.
+func scrapFigures() *marking.Report {
+	r := columnFigures()
+	cloth := *r.Sections[2].Picture
+	cloth.Shapes = nil
+	for i := range 40 {
+		x, y := float64(i%4)*5.5*inch, float64(i/4)*4.5*inch
+		cloth.Shapes = append(cloth.Shapes, oblong(fmt.Sprint("Flap no. ", i+1), x, y, 5*inch, 1.3*inch))
+	}
+	r.Sections[2].Picture = &cloth
+	return r
 }
 
 // longFigures are more than a page holds, in every part of a report.

@@ -1,8 +1,6 @@
 package pdfout
 
 import (
-	"cmp"
-	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -13,22 +11,25 @@ import (
 
 // Rules of this file: a picture in the figures shows how things lie on something
 // long, all to one scale but far from their size, in thin lines, so that nobody
-// takes it for a sheet. Something long lies on its side, its lower end at the
-// left. Every shape has its name in it; where that has no room, a number in it or
-// beside it, and the name under the picture; a shape that has no room for that
-// either is named under the picture. What is said of a line across the picture stands beside the
-// picture, where the line ends, or under the picture.
+// takes it for a sheet. Across a page something long lies on its side, its lower end
+// at the left; in a column everything stands upright. Each band of it has a frame, as
+// wide as the band is; one narrower than the whole is folded, and its left side is
+// drawn as a fold. Every shape has its name in it; where that has no room, a number in
+// it or beside it, and the name under the picture; a shape that has no room for that
+// either is named under the picture. What is said of a band stands beside its frame,
+// over a picture that lies on its side, or in the band where nothing lies; where none
+// of that has room, under the picture.
 
 const (
 	pictureShare = 0.6  // the most of a page that a picture takes
 	mostScale    = 0.5  // the most a picture shows of a mm, in mm
 	longCloth    = 1.5  // what is longer than this many times its width lies on its side
-	ruleTextSize = 7.0  // of what is said of a line, in points
-	ruleBeside   = 42.0 // the room for that at the right of a picture, in mm
-	ruleLines    = 3    // the most lines of it over a picture that lies on its side
-	ruleLeast    = 12.0 // the least it is long there, in mm
-	ruleTextAway = 1.2  // from its line, in mm
-	ruleOver     = 0.8  // between it and the line or the frame under it, in mm
+	bandTextSize = 7.0  // of what is said of a band, in points
+	bandLines    = 3    // the most lines of it over a picture that lies on its side
+	bandLeast    = 14.0 // the least it is long, in mm
+	bandMost     = 60.0 // the most it is long beside a band or in it
+	bandTextAway = 1.2  // between it and the end of its band or the frame beside it, in mm
+	bandTextOver = 0.8  // between it and the frame over or under it
 	nameRoom     = 0.5  // between a name in a shape and every line, in mm
 	nameClosest  = 0.7  // the least between two places a name tries
 	numberAway   = 0.5  // between a shape and a number beside it
@@ -46,11 +47,32 @@ func numberSizes() []float64 { return []float64{7, 6, 5} }
 // clothPicture is a picture as it lies with the upper left corner of its frame at
 // (0, 0).
 type clothPicture struct {
-	frame  plane.Box
-	over   float64 // how far texts reach over the frame, in mm
+	frame  plane.Box // round the whole, whatever its bands cover
+	over   float64   // how far texts reach over the frame, in mm
+	bands  []plane.Box
+	edges  []plane.Path // the sides of the bands
+	folds  []plane.Path // those that are folds
 	shapes []plane.Path
-	rules  []plane.Path
 	labels []label
+}
+
+// setPicture is a picture set in bands of a page, and how well it can be read.
+type setPicture struct {
+	bands []band
+	names int // how many names its shapes have
+	// numbered are how many of them stand under the picture alone, with a number;
+	// left those that have no room even for that.
+	numbered, left int
+}
+
+// hardToRead reports whether a shape has no room for any sign, or more names stand
+// under the picture than in it.
+func (p setPicture) hardToRead() bool { return p.left > 0 || 2*p.numbered > p.names }
+
+// easierThan reports whether more of the shapes can be read than in another setting
+// of the same picture.
+func (p setPicture) easierThan(o setPicture) bool {
+	return p.left < o.left || p.left == o.left && p.numbered < o.numbered
 }
 
 // clothScale is where the places of a picture are drawn.
@@ -69,20 +91,27 @@ func (c clothScale) at(p plane.Point) plane.Point {
 	return c.frame.Min.Add(p)
 }
 
+// box is where a band of a picture is drawn, as far as it lies on the picture; an
+// empty box where nothing of it does.
+func (c clothScale) box(b marking.Band, p marking.Picture) plane.Box {
+	from, to := math.Max(0, b.From), math.Min(p.Height, b.To)
+	width := math.Min(p.Width, b.Width)
+	if !(from < to && width > 0) {
+		return plane.EmptyBox()
+	}
+	return plane.EmptyBox().With(c.at(plane.Point{Y: from})).With(c.at(plane.Point{X: width, Y: to}))
+}
+
 // newClothScale finds the scale of a picture, and whether it lies on its side.
 func (s setter) newClothScale(p marking.Picture) clothScale {
-	said := slices.ContainsFunc(p.Rules, func(r marking.PictureRule) bool { return r.Text != "" })
 	size := plane.Point{X: p.Width, Y: p.Height}
-	room := plane.Point{X: s.width, Y: pictureShare * s.height}
-	c := clothScale{lying: p.Height > longCloth*p.Width}
+	room := plane.Point{X: s.width, Y: pictureShare * s.page.Height()}
+	c := clothScale{lying: !s.half && p.Height > longCloth*p.Width}
 	if c.lying {
 		size = plane.Point{X: p.Height, Y: p.Width}
-	}
-	switch {
-	case said && c.lying:
-		room.Y -= ruleLines*leading*ruleTextSize*point + ruleOver
-	case said:
-		room.X -= ruleBeside
+		if slices.ContainsFunc(p.Bands, func(b marking.Band) bool { return b.Text != "" }) {
+			room.Y -= bandLines*leading*bandTextSize*point + bandTextOver
+		}
 	}
 	c.scale = min(mostScale, room.X/size.X, room.Y/size.Y)
 	c.frame = plane.Box{Min: plane.Point{Y: -size.Y * c.scale}, Max: plane.Point{X: size.X * c.scale}}
@@ -90,12 +119,18 @@ func (s setter) newClothScale(p marking.Picture) clothScale {
 }
 
 // picture sets a picture with its caption, and what had no room in it.
-func (s setter) picture(p marking.Picture) []band {
+func (s setter) picture(p marking.Picture) setPicture {
+	if len(p.Bands) == 0 {
+		p.Bands = []marking.Band{{To: p.Height, Width: p.Width}}
+	}
 	c := s.newClothScale(p)
 	drawn := &clothPicture{frame: c.frame}
-	under := drawn.setRules(p, c, s.unit)
+	drawn.setBands(p, c)
 	pieces := drawn.setShapes(p, c)
-	numbered, left := drawn.nameShapes(pieces)
+	f := drawn.newField(pieces)
+	unsaid := drawn.sayOutside(p, c, f, s.width)
+	numbered, left := drawn.nameShapes(pieces, f)
+	unsaid = drawn.sayInside(unsaid, f, pieces)
 
 	b := band{picture: drawn, above: pictureAbove}
 	b.height = drawn.over + c.frame.Height()
@@ -109,83 +144,173 @@ func (s setter) picture(p marking.Picture) []band {
 	if p.Caption != "" {
 		say(p.Caption, grey())
 	}
-	for _, text := range under {
-		say(text, black())
+	for _, one := range unsaid {
+		say(one.text, black())
 	}
 	bands = append(bands, s.legend(numbered)...)
 	if len(left) > 0 {
 		say("Too small to be marked here: "+listOf(left)+".", black())
 	}
 	bands[0].keep = len(bands) > 1
-	return bands
+	return setPicture{bands, namesOf(p), len(numbered), len(left)}
 }
 
-// setRules sets the lines across a picture, and what is said of them as far as
-// there is room beside the picture. It returns what is to be said under it.
-func (d *clothPicture) setRules(p marking.Picture, c clothScale, unit marking.Unit) []string {
-	rules := slices.SortedStableFunc(slices.Values(p.Rules), func(a, b marking.PictureRule) int { return cmp.Compare(a.At, b.At) })
-	var under []string
-	for i, rule := range rules {
-		if rule.At < 0 || rule.At > p.Height {
-			if rule.Text != "" {
-				under = append(under, underPicture(rule, unit))
-			}
+// namesOf counts the different names of a picture's shapes.
+func namesOf(p marking.Picture) int {
+	names := map[string]bool{}
+	for _, shape := range p.Shapes {
+		if shape.Name != "" {
+			names[shape.Name] = true
+		}
+	}
+	return len(names)
+}
+
+// setBands sets the frames of the bands.
+func (d *clothPicture) setBands(p marking.Picture, c clothScale) {
+	for _, b := range p.Bands {
+		box := c.box(b, p)
+		if box.Empty() {
 			continue
 		}
-		// Its part of the picture ends where the next begins.
-		end := p.Height
-		if i+1 < len(rules) {
-			end = math.Min(end, rules[i+1].At)
+		d.bands = append(d.bands, box)
+		// Counter-clockwise from the end of the band's left side.
+		corners := []plane.Point{{X: box.Min.X, Y: box.Max.Y}, box.Min, {X: box.Max.X, Y: box.Min.Y}, box.Max}
+		if c.lying {
+			corners = append(corners[3:], corners[:3]...)
 		}
-		from, to := c.at(plane.Point{Y: rule.At}), c.at(plane.Point{X: p.Width, Y: rule.At})
-		room := c.at(plane.Point{Y: end}).Distance(from)
-		line := plane.Path{from, to}
-		if rule.Text != "" {
-			if out, ok := d.sayRule(rule.Text, line, room, c.lying); ok {
-				line = out
-			} else {
-				under = append(under, underPicture(rule, unit))
-			}
+		if b.Width < p.Width {
+			d.folds = append(d.folds, plane.Path{corners[1], corners[0]})
+			d.edges = append(d.edges, plane.Path{corners[1], corners[2], corners[3], corners[0]})
+		} else {
+			d.edges = append(d.edges, plane.Path{corners[0], corners[1], corners[2], corners[3], corners[0]})
 		}
-		d.rules = append(d.rules, line)
 	}
-	return under
 }
 
-func underPicture(rule marking.PictureRule, unit marking.Unit) string {
-	return fmt.Sprintf("At %s: %s", unit.Print(rule.At), rule.Text)
+// newField looks at all lines of the picture.
+func (d *clothPicture) newField(pieces []piece) *field {
+	var edges piece
+	for _, path := range slices.Concat(d.edges, d.folds) {
+		edges.lines = append(edges.lines, newLine(marking.Cut, "", path))
+	}
+	return newField(append(slices.Clone(pieces), edges))
 }
 
-// sayRule sets what is said of a line across the picture beside it, where it has
-// room mm up to the next line, and returns the line with what reaches out to its
-// text.
-func (d *clothPicture) sayRule(text string, line plane.Path, room float64, lying bool) (plane.Path, bool) {
-	limit, most := ruleBeside-2*ruleTextAway, int((room-ruleOver)/(leading*ruleTextSize*point))
-	if lying {
-		limit, most = room-2*ruleTextAway, ruleLines
+// saidOfBand is what is said of a band, and where that is drawn.
+type saidOfBand struct {
+	text string
+	box  plane.Box // empty where nothing is drawn
+}
+
+// sayOutside sets what is said of the bands beside them, within some width, and over
+// a picture that lies on its side. It returns what has no room there.
+func (d *clothPicture) sayOutside(p marking.Picture, c clothScale, f *field, width float64) []saidOfBand {
+	var unsaid []saidOfBand
+	for _, b := range p.Bands {
+		if b.Text == "" {
+			continue
+		}
+		one := saidOfBand{b.Text, c.box(b, p)}
+		switch {
+		case one.box.Empty():
+		case !c.lying && d.sayBeside(one, f, width):
+			continue
+		case c.lying && (d.sayUnder(one, f) || d.sayOver(one, f)):
+			continue
+		}
+		unsaid = append(unsaid, one)
 	}
-	if limit < ruleLeast || most < 1 {
-		return nil, false
+	return unsaid
+}
+
+// sayBeside sets what is said of a band to the right of its frame, at the middle of
+// its height, and reports whether there is room.
+func (d *clothPicture) sayBeside(one saidOfBand, f *field, width float64) bool {
+	b, ok := bandText(one.text, width-one.box.Max.X-2*bandTextAway, one.box.Height()-2*bandTextOver)
+	return ok && d.say(b, plane.Point{X: one.box.Max.X + bandTextAway, Y: one.box.Centre().Y + b.height/2}, f)
+}
+
+// sayUnder sets what is said of a band that lies on its side under its frame, in
+// the frame of the whole.
+func (d *clothPicture) sayUnder(one saidOfBand, f *field) bool {
+	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, one.box.Min.Y-d.frame.Min.Y-bandTextOver)
+	return ok && d.say(b, one.box.Min.Add(plane.Point{X: bandTextAway, Y: -bandTextOver}), f)
+}
+
+// sayOver sets what is said of a band that lies on its side over the picture.
+func (d *clothPicture) sayOver(one saidOfBand, f *field) bool {
+	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*leading*bandTextSize*point)
+	if !ok || !d.say(b, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + b.height}, f) {
+		return false
 	}
-	lines := regular().wrapWords(wordsOf(text), ruleTextSize, limit)
-	if len(lines) > most {
-		return nil, false
+	d.over = math.Max(d.over, bandTextOver+b.height)
+	return true
+}
+
+// sayInside sets what is said of bands where nothing lies on them, and returns what
+// has no room there.
+func (d *clothPicture) sayInside(said []saidOfBand, f *field, pieces []piece) []saidOfBand {
+	var unsaid []saidOfBand
+	for _, one := range said {
+		if one.box.Empty() || !d.sayAmong(one, f, pieces) {
+			unsaid = append(unsaid, one)
+		}
 	}
-	high := float64(len(lines)) * leading * ruleTextSize * point
-	// The text stands over the line's end at the right, or, where the line runs
-	// up, to the right of its upper end.
-	at := line[1].Add(plane.Point{X: ruleTextAway, Y: ruleOver + high})
-	out := plane.Path{line[0], line[1].Add(plane.Point{X: ruleBeside - ruleTextAway})}
-	if lying {
-		at = line[0].Add(plane.Point{X: ruleTextAway, Y: ruleOver + high})
-		out = plane.Path{line[0].Add(plane.Point{Y: ruleOver + high}), line[1]}
-		d.over = math.Max(d.over, ruleOver+high)
+	return unsaid
+}
+
+// sayAmong sets what is said of a band among the shapes on it, and reports whether
+// there is room.
+func (d *clothPicture) sayAmong(one saidOfBand, f *field, pieces []piece) bool {
+	corners := plane.Path{one.box.Min, {X: one.box.Max.X, Y: one.box.Min.Y}, one.box.Max, {X: one.box.Min.X, Y: one.box.Max.Y}, one.box.Min}
+	band := piece{outline: plane.NewTree(corners), bounds: one.box}
+	places := band.places(f, nameRoom, nameClosest)
+	free := func(b plane.Box) bool {
+		return one.box.Holds(b.Min) && one.box.Holds(b.Max) && !inAny(pieces, b.Centre())
 	}
-	for i, l := range lines {
-		base := at.Sub(plane.Point{Y: float64(i+1)*leading*ruleTextSize*point - footOfLine(ruleTextSize)})
-		d.labels = append(d.labels, label{text: l, face: regular(), size: ruleTextSize, colour: grey(), at: base, u: across()})
+	for _, limit := range []float64{bandMost, 0.6 * bandMost, 0.4 * bandMost} {
+		b, ok := bandText(one.text, math.Min(limit, one.box.Width()), one.box.Height())
+		if !ok {
+			continue
+		}
+		if found, ok := band.roomiest(f, places, b, across(), nameRoom, free); ok {
+			return d.say(b, found.middle.Add(plane.Point{X: -b.width / 2, Y: b.height / 2}), f)
+		}
 	}
-	return out, true
+	return false
+}
+
+// bandText sets what is said of a band in lines of limit mm, or of bandMost, and
+// reports whether they are long enough and no higher than high.
+func bandText(text string, limit, high float64) (block, bool) {
+	limit = math.Min(limit, bandMost)
+	if limit < bandLeast {
+		return block{}, false
+	}
+	b := nameBlock(text, regular(), bandTextSize, limit)
+	for i := range b.lines {
+		b.lines[i].at.X, b.lines[i].colour = 0, grey()
+	}
+	return b, !b.broken && b.height <= high
+}
+
+// say sets a text with its upper left corner at a place, and reports whether that is
+// free.
+func (d *clothPicture) say(b block, at plane.Point, f *field) bool {
+	middle := at.Add(plane.Point{X: b.width / 2, Y: -b.height / 2})
+	room := b.around(middle, across())
+	if !f.free(room) {
+		return false
+	}
+	f.take(room)
+	d.labels = append(d.labels, b.placed(middle, across())...)
+	return true
+}
+
+// inAny reports whether a place lies within one of some pieces.
+func inAny(pieces []piece, at plane.Point) bool {
+	return slices.ContainsFunc(pieces, func(p piece) bool { return p.inside(at) })
 }
 
 // setShapes sets the outlines of the shapes, and returns them as pieces that a
@@ -213,12 +338,7 @@ func (d *clothPicture) setShapes(p marking.Picture, c clothScale) []piece {
 // nameShapes writes the names into the shapes, and a number in a shape or beside
 // it where a name has no room. It returns the names of the numbers, from 1 on, and
 // the names of shapes that have no room even for a number, each once.
-func (d *clothPicture) nameShapes(pieces []piece) (numbered, left []string) {
-	var rules piece
-	for _, r := range d.rules {
-		rules.lines = append(rules.lines, newLine(marking.Cut, "", r))
-	}
-	f := newField(append(slices.Clone(pieces), rules))
+func (d *clothPicture) nameShapes(pieces []piece, f *field) (numbered, left []string) {
 	numbers, missing := map[string]int{}, map[string]bool{}
 	for _, p := range pieces {
 		if p.name == "" {
@@ -276,9 +396,6 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 	if p.bounds.Empty() {
 		return false
 	}
-	inAny := func(at plane.Point) bool {
-		return slices.ContainsFunc(pieces, func(q piece) bool { return q.inside(at) })
-	}
 	for _, size := range numberSizes() {
 		b := nameBlock(number, bold(), size, math.Inf(1))
 		side := plane.Point{X: (p.bounds.Width()+b.width)/2 + numberAway}
@@ -286,7 +403,7 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
 			at := p.bounds.Centre().Add(step)
 			room := b.around(at, across())
-			if d.framed(room.bounds()) && f.free(room.grown(numberApart)) && !inAny(at) {
+			if d.onBand(room.bounds()) && f.free(room.grown(numberApart)) && !inAny(pieces, at) {
 				f.take(room)
 				d.labels = append(d.labels, b.placed(at, across())...)
 				return true
@@ -294,6 +411,11 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 		}
 	}
 	return false
+}
+
+// onBand reports whether a box lies in a band of the picture.
+func (d *clothPicture) onBand(b plane.Box) bool {
+	return slices.ContainsFunc(d.bands, func(on plane.Box) bool { return on.Holds(b.Min) && on.Holds(b.Max) })
 }
 
 // framed reports whether a box lies in the picture's frame.
@@ -352,10 +474,13 @@ func (s setter) legend(names []string) []band {
 	return bands
 }
 
-// What the pictures in the figures are drawn with, besides outlinePen: their
-// frames, the lines across them, and the ground of their shapes.
+// What the pictures in the figures are drawn with, besides outlinePen: the sides of
+// their bands, the folds, what lies under those, and the ground of their shapes. A
+// fold is drawn as on a sheet, but thinner. An outline that lies on it is covered:
+// there nothing is cut.
 func clothPen() pen      { return pen{continuous(), fineLine, grey(), noHeads} }
-func acrossPen() pen     { return pen{dashed(), fineLine, black(), noHeads} }
+func clothFoldPen() pen  { return pen{penOf(marking.FoldEdge).kind, 0.35, black(), noHeads} }
+func underFoldPen() pen  { return pen{continuous(), 0.5, colour{1, 1, 1}, noHeads} }
 func shapeTint() colour  { return colour{0.93, 0.93, 0.93} }
 func overFrame() float64 { return outlinePen().width / 2 }
 
@@ -385,13 +510,15 @@ func (p *clothPicture) draw(d *document, at plane.Point) {
 	}
 	d.restore()
 	d.save()
-	d.pen(clothPen())
-	d.box(p.frame)
-	d.stroke()
-	d.pen(acrossPen())
-	for _, rule := range p.rules {
-		d.path(rule)
-		d.stroke()
+	for _, set := range []struct {
+		pen   pen
+		lines []plane.Path
+	}{{clothPen(), p.edges}, {underFoldPen(), p.folds}, {clothFoldPen(), p.folds}} {
+		d.pen(set.pen)
+		for _, line := range set.lines {
+			d.path(line)
+			d.stroke()
+		}
 	}
 	d.restore()
 	for _, l := range p.labels {

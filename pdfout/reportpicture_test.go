@@ -3,6 +3,8 @@ package pdfout
 import (
 	"fmt"
 	"math"
+	"regexp"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -28,31 +30,42 @@ func pictureOf(t *rapid.T) *marking.Picture {
 		shape.Outline = shape.Outline[:rapid.SampledFrom([]int{5, 5, 5, 5, 4, 2, 1, 0}).Draw(t, "points")]
 		p.Shapes = append(p.Shapes, shape)
 	}
-	for range rapid.IntRange(0, 4).Draw(t, "rules") {
-		p.Rules = append(p.Rules, marking.PictureRule{At: within(p.Height, "at"), Text: textOf(t, 6)})
+	for range rapid.IntRange(0, 4).Draw(t, "bands") {
+		from := within(1.1*p.Height, "from")
+		p.Bands = append(p.Bands, marking.Band{
+			From: from, To: from + within(p.Height, "long"), Width: within(1.1*p.Width, "wide"), Text: textOf(t, 6),
+		})
 	}
 	return p
 }
 
 // readCloth is a picture of the figures as it stands on a page.
 type readCloth struct {
-	frame    plane.Box
+	frame    plane.Box // round all of its bands
+	bands    []plane.Box
+	folds    []readPath
 	outlines []plane.Path
 }
 
 // readCloths finds the pictures of a page.
 func (p readPage) readCloths() []readCloth {
 	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
-	var all []readCloth
-	var outlines []plane.Path
+	all := []readCloth{{frame: plane.EmptyBox()}}
 	for _, q := range p.paths {
+		last := &all[len(all)-1]
 		switch {
 		case q.painted != "S":
 		case q.clip != whole:
-			outlines = append(outlines, q.parts...)
-		case len(q.boxes) == 1:
-			all = append(all, readCloth{q.boxes[0], outlines})
-			outlines = nil
+			if len(last.bands) > 0 {
+				all = append(all, readCloth{frame: plane.EmptyBox()})
+				last = &all[len(all)-1]
+			}
+			last.outlines = append(last.outlines, q.parts...)
+		case len(q.dashes) > 0:
+			last.folds = append(last.folds, q)
+		case math.Abs(q.width-clothPen().width) < 2*written && q.stroke == grey():
+			last.bands = append(last.bands, q.parts[0].Bounds())
+			last.frame = last.frame.Union(q.parts[0].Bounds())
 		}
 	}
 	return all
@@ -63,9 +76,16 @@ func onCloth(p marking.Picture) *marking.Report {
 	return &marking.Report{Sections: []marking.Section{{Picture: &p}}}
 }
 
+// onWideCloth is onCloth set across its pages: it has a table too wide for a column.
+func onWideCloth(p marking.Picture) *marking.Report {
+	r := onCloth(p)
+	r.Sections = append(r.Sections, marking.Section{Tables: []marking.Table{wideTable()}})
+	return r
+}
+
 // The shapes keep their proportions and their places, and are not mirrored: a
 // place of the cloth is drawn at one scale, on its side only where the cloth is
-// long.
+// long and lies across a page.
 func TestPictureIsToScale(t *testing.T) {
 	for _, c := range []struct {
 		name          string
@@ -88,37 +108,161 @@ func TestPictureIsToScale(t *testing.T) {
 				{Outline: plane.Path{{X: 5 * step.X, Y: 5 * step.Y}, {X: 9 * step.X, Y: 5 * step.Y}, {X: 5 * step.X, Y: 9 * step.Y}, {X: 5 * step.X, Y: 5 * step.Y}}},
 			}
 			for _, paper := range Papers() {
-				pages, s := reported(t, onCloth(p), paper)
-				require.Len(t, pages, 1)
-				cloths := pages[0].readCloths()
-				require.Len(t, cloths, 1)
-				frame := cloths[0].frame
-				require.Len(t, cloths[0].outlines, len(p.Shapes))
+				for what, r := range map[string]*marking.Report{"column": onCloth(p), "page": onWideCloth(p)} {
+					pages, s := reported(t, r, paper)
+					require.Len(t, pages, 1)
+					cloths := pages[0].readCloths()
+					require.Len(t, cloths, 1)
+					frame := cloths[0].frame
+					require.Len(t, cloths[0].outlines, len(p.Shapes))
+					assert.Len(t, cloths[0].bands, 1)
+					assert.Empty(t, cloths[0].folds)
 
-				scale := frame.Width() / c.width
-				at := func(q plane.Point) plane.Point { return frame.Min.Add(q.Mul(scale)) }
-				if c.lying {
-					// The lower end at the left, and the left side above.
-					scale = frame.Width() / c.height
-					at = func(q plane.Point) plane.Point {
-						return plane.Point{X: frame.Min.X + q.Y*scale, Y: frame.Max.Y - q.X*scale}
+					// By the longer side, of which rounding is the smaller part.
+					scale := math.Max(frame.Width(), frame.Height()) / math.Max(c.width, c.height)
+					at := func(q plane.Point) plane.Point { return frame.Min.Add(q.Mul(scale)) }
+					if c.lying && what == "page" {
+						// The lower end at the left, and the left side above.
+						at = func(q plane.Point) plane.Point {
+							return plane.Point{X: frame.Min.X + q.Y*scale, Y: frame.Max.Y - q.X*scale}
+						}
+						assert.InDelta(t, c.width*scale, frame.Height(), 4*written)
+					} else {
+						assert.InDelta(t, c.width*scale, frame.Width(), 4*written)
+						assert.InDelta(t, c.height*scale, frame.Height(), 4*written)
 					}
-					assert.InDelta(t, c.width*scale, frame.Height(), 4*written)
-				} else {
-					assert.InDelta(t, c.height*scale, frame.Height(), 4*written)
-				}
-				assert.LessOrEqual(t, scale, 0.5+written)
-				assert.LessOrEqual(t, frame.Height(), 0.6*s.Paper.Height)
-				for i, shape := range p.Shapes {
-					path := cloths[0].outlines[i]
-					require.Len(t, path, len(shape.Outline))
-					for k, q := range shape.Outline {
-						assert.InDelta(t, 0, path[k].Distance(at(q)), 4*written, "shape %d, point %d on %s", i, k, paper)
-						assert.True(t, frame.Grown(2*written).Holds(path[k]))
+					assert.LessOrEqual(t, scale, 0.5+written)
+					assert.LessOrEqual(t, frame.Height(), 0.6*s.Paper.Height)
+					for i, shape := range p.Shapes {
+						path := cloths[0].outlines[i]
+						require.Len(t, path, len(shape.Outline))
+						for k, q := range shape.Outline {
+							assert.InDelta(t, 0, path[k].Distance(at(q)), 4*written, "shape %d, point %d in a %s of %s", i, k, what, paper)
+							assert.True(t, frame.Grown(2*written).Holds(path[k]))
+						}
 					}
 				}
 			}
 		})
+	}
+}
+
+// Each band is drawn to the picture's scale, as wide as it is, from the left side on;
+// one narrower than the whole has a fold there, and shapes lie in their bands.
+func TestBandsOfAPicture(t *testing.T) {
+	const width, length = 1100.0, 1800.0
+	p := marking.Picture{Width: width, Height: length, Bands: []marking.Band{
+		{From: 0, To: 500, Width: width, Text: "single: 0 to 50 cm"},
+		{From: 500, To: 1500, Width: width / 2, Text: "folded: 50 to 150 cm"},
+		{From: 1500, To: length, Width: width, Text: "single: 150 to 180 cm"},
+	}}
+	p.Shapes = []marking.Shape{
+		oblong("Sleeve", 0, 20, 400, 450),
+		oblong("Front", 0, 510, 300, 400),
+		oblong("Skirt", 0, 920, width/2, 570),
+		oblong("Collar", 0, 1520, 500, 200),
+	}
+	bandOf := []int{0, 1, 1, 2}
+	for what, r := range map[string]*marking.Report{"upright": onCloth(p), "on its side": onWideCloth(p)} {
+		for _, paper := range []string{"letter", "a4"} {
+			t.Run(what+" on "+paper, func(t *testing.T) {
+				pages, _ := reported(t, r, paper)
+				cloth := pages[0].readCloths()[0]
+				require.Len(t, cloth.bands, len(p.Bands))
+				// Along and across the cloth, whichever way it lies.
+				lying := what == "on its side"
+				scale := cloth.frame.Height() / length
+				if lying {
+					scale = cloth.frame.Width() / length
+				}
+				place := func(q plane.Point) plane.Point {
+					if lying {
+						return plane.Point{X: cloth.frame.Min.X + q.Y*scale, Y: cloth.frame.Max.Y - q.X*scale}
+					}
+					return cloth.frame.Min.Add(q.Mul(scale))
+				}
+				for i, b := range p.Bands {
+					want := plane.EmptyBox().With(place(plane.Point{Y: b.From})).With(place(plane.Point{X: b.Width, Y: b.To}))
+					assert.InDelta(t, 0, want.Min.Distance(cloth.bands[i].Min), 4*written, "band %d", i)
+					assert.InDelta(t, 0, want.Max.Distance(cloth.bands[i].Max), 4*written, "band %d", i)
+				}
+				for i, outline := range cloth.outlines {
+					b := outline.Bounds()
+					on := cloth.bands[bandOf[i]].Grown(2 * written)
+					assert.True(t, on.Holds(b.Min) && on.Holds(b.Max), "%s lies in its band", p.Shapes[i].Name)
+				}
+
+				require.Len(t, cloth.folds, 1, "one band is folded")
+				fold := cloth.folds[0]
+				assert.Len(t, fold.dashes, len(penOf(marking.FoldEdge).dashes()), "a fold looks as it does on a sheet")
+				assert.True(t, fold.round)
+				ends := plane.Path{place(plane.Point{Y: 500}), place(plane.Point{Y: 1500})}
+				assert.InDelta(t, 0, fold.parts[0][0].Distance(ends[0]), 4*written, "the fold is the left side")
+				assert.InDelta(t, 0, fold.parts[0][1].Distance(ends[1]), 4*written, "the fold is the left side")
+
+				for i, b := range p.Bands {
+					checkSaid(t, pages[0], cloth, i, b.Text, lying)
+				}
+			})
+		}
+	}
+}
+
+// checkSaid: what is said of band i stands at it. Beside a narrow one it lies in its
+// length, and on no cloth; a wide one has it on itself where nothing lies, or, on its
+// side, above.
+func checkSaid(t *testing.T, page readPage, cloth readCloth, i int, text string, lying bool) {
+	t.Helper()
+	// The lines of the text follow each other on the page.
+	said, letters := plane.EmptyBox(), ""
+	for _, r := range page.texts {
+		if letters == squeezed(text) {
+			break
+		}
+		if !strings.HasPrefix(squeezed(text), letters+squeezed(r.text)) {
+			said, letters = plane.EmptyBox(), ""
+			continue
+		}
+		said, letters = said.Union(r.box()), letters+squeezed(r.text)
+	}
+	require.Equal(t, squeezed(text), letters)
+	band := cloth.bands[i]
+	if narrow := len(cloth.folds) > 0 && i == 1; narrow || lying {
+		for _, b := range cloth.bands {
+			assert.False(t, b.Meets(said), "%q stands on no cloth", text)
+		}
+	} else {
+		assert.True(t, band.Holds(said.Min) && band.Holds(said.Max), "%q stands on its band", text)
+	}
+	if lying {
+		assert.True(t, band.Min.X < said.Min.X && said.Max.X < band.Max.X, "%q", text)
+	} else {
+		assert.True(t, band.Min.Y < said.Min.Y && said.Max.Y < band.Max.Y, "%q", text)
+	}
+	for _, outline := range cloth.outlines {
+		assert.False(t, outline.Bounds().Meets(said), "%q stands on no shape", text)
+	}
+}
+
+// What is said of a band that has no room for it, or is not on the picture at all,
+// stands under the picture.
+func TestBandsWithoutRoom(t *testing.T) {
+	p := marking.Picture{Width: 1000, Height: 1000, Bands: []marking.Band{
+		{From: 0, To: 990, Width: 1000, Text: "single, and covered"},
+		{From: 990, To: 1000, Width: 500, Text: "folded, and hardly any"},
+		{From: 1000, To: 1200, Width: 1000, Text: "beyond"},
+		{From: 300, To: 200, Width: 1000, Text: "upside down"},
+		{From: 200, To: 300, Width: -3, Text: "of no width"},
+	}}
+	for i := range 10 {
+		p.Shapes = append(p.Shapes, oblong("", 0, 99*float64(i), 1000, 99))
+	}
+	pages, _ := reported(t, onCloth(p), "letter")
+	cloth := pages[0].readCloths()[0]
+	assert.Len(t, cloth.bands, 2)
+	for _, b := range p.Bands {
+		r, _ := only(t, pages, b.Text)
+		assert.Less(t, r.at.Y, cloth.frame.Min.Y, b.Text)
 	}
 }
 
@@ -169,51 +313,92 @@ func TestNamesInAPicture(t *testing.T) {
 	only(t, pages, "Too small to be marked here: Nothing and Stay.")
 }
 
-// What is said of a line stands at its end: beside a picture, over one that lies
-// on its side, and under the picture where there is no room.
-func TestRulesOfAPicture(t *testing.T) {
+// smallThings is a picture of things that have no room for their names in a column.
+func smallThings() marking.Picture {
+	p := marking.Picture{Width: 1000, Height: 2500, Caption: "As they lie."}
+	for i := range 20 {
+		p.Shapes = append(p.Shapes, oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 220, 40))
+	}
+	return p
+}
+
+// besidePicture finds what TestPictureAcrossThePage has in columns.
+var besidePicture = regexp.MustCompile(`^(Before|before|to buy|After|after)`)
+
+// A picture stands in a column where its names can be read, else across the page
+// with what belongs to it, at the foot or the head of a page.
+func TestPictureAcrossThePage(t *testing.T) {
+	large := marking.Picture{Width: 1000, Height: 1000, Shapes: []marking.Shape{oblong("Front", 0, 0, 400, 900), oblong("Back", 500, 0, 400, 900)}}
 	for _, c := range []struct {
-		name   string
-		height float64
-		lying  bool
-	}{{"upright", 1000, false}, {"on its side", 4000, true}} {
+		name    string
+		picture marking.Picture
+		tables  bool // in its section
+		across  bool
+	}{
+		{"large things", large, false, false},
+		{"small things", smallThings(), false, true},
+		{"small things after a table", smallThings(), true, true},
+	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := marking.Picture{Width: 1000, Height: c.height, Rules: []marking.PictureRule{
-				{At: 0.75 * c.height, Text: "single"},
-				{At: 0.25 * c.height, Text: "folded"},
-				{At: 0.999 * c.height, Text: "left over"},
-				{At: 0.5 * c.height},
-				{At: c.height + 10, Text: "beyond"},
-			}}
-			pages, _ := reported(t, onCloth(p), "letter")
-			frame := pages[0].readCloths()[0].frame
-			for text, share := range map[string]float64{"folded": 0.25, "single": 0.75} {
-				r, _ := only(t, pages, text)
-				away := r.box().Min.Sub(plane.Point{X: frame.Max.X, Y: frame.Min.Y + share*frame.Height()})
-				if c.lying {
-					away = r.box().Min.Sub(plane.Point{X: frame.Min.X + share*frame.Width(), Y: frame.Max.Y})
+			for n := range 20 {
+				r := &marking.Report{Title: "Linden pinafore"}
+				r.Sections = append(r.Sections, marking.Section{Title: "Before it"})
+				for i := range 7 * n {
+					r.Sections[0].Lines = append(r.Sections[0].Lines, marking.Sentence{Text: fmt.Sprintf("before%d.", i)})
 				}
-				assert.Positive(t, math.Min(away.X, away.Y), text)
-				assert.Less(t, math.Max(away.X, away.Y), 3.0, text)
-			}
-			across := 0
-			for _, q := range pages[0].paths {
-				if q.painted == "S" && len(q.dashes) > 0 {
-					across++
-					b := q.parts[0].Bounds()
-					if c.lying {
-						assert.LessOrEqual(t, b.Min.Y, frame.Min.Y+2*written)
-						assert.GreaterOrEqual(t, b.Max.Y, frame.Max.Y-2*written)
-					} else {
-						assert.LessOrEqual(t, b.Min.X, frame.Min.X+2*written)
-						assert.GreaterOrEqual(t, b.Max.X, frame.Max.X-2*written)
+				cloth := marking.Section{Title: "Cloth", Lines: []marking.Sentence{{Text: "first."}, {Text: "last."}}, Picture: &c.picture}
+				if c.tables {
+					cloth.Tables = []marking.Table{{Rows: cells([]string{"to buy", "2 m"})}}
+				}
+				r.Sections = append(r.Sections, cloth, marking.Section{Title: "After it", Lines: []marking.Sentence{{Text: "after."}}})
+				pages, s := reported(t, r, "letter")
+				last, on := only(t, pages, "last.")
+				picture := pages[on].readCloths()[0]
+				require.NotEmpty(t, picture.outlines, "the picture stands with the last sentence before it: n = %d", n)
+				half := columnWidth(s.Paper.underHeader().Width(), 2)
+				assert.Equal(t, c.across, picture.frame.Width() > half, "n = %d: %v", n, picture.frame)
+				assert.InDelta(t, 0, last.at.Y-picture.frame.Max.Y, 6, "right under it: n = %d", n)
+				if c.across && !c.tables {
+					heading, headed := only(t, pages, "Cloth")
+					assert.Equal(t, on, headed, "its heading stands with it: n = %d", n)
+					assert.Greater(t, heading.at.Y, last.at.Y)
+				}
+				if c.across {
+					assert.InDelta(t, s.Paper.underHeader().Min.X, last.at.X, 2*written)
+					above, under := 0, 0
+					for _, r := range pages[on].texts {
+						switch {
+						case !besidePicture.MatchString(r.text):
+						case r.at.Y > picture.frame.Max.Y:
+							above++
+						default:
+							under++
+						}
 					}
+					assert.True(t, above == 0 || under == 0, "at the head or the foot of its page: n = %d", n)
 				}
 			}
-			assert.Equal(t, 4, across, "lines across the picture")
-			only(t, pages, fmt.Sprintf("At %s: left over", marking.Centimetre.Print(0.999*c.height)))
-			only(t, pages, fmt.Sprintf("At %s: beyond", marking.Centimetre.Print(c.height+10)))
 		})
+	}
+}
+
+// A heading that has nothing but a picture under it stands right over it.
+func TestHeadingOfAPicture(t *testing.T) {
+	cloth := marking.Picture{Width: 1000, Height: 800, Caption: "As they lie."}
+	for n := range 60 {
+		before := marking.Section{Title: "Before it"}
+		for range 2 * n {
+			before.Lines = append(before.Lines, marking.Sentence{Text: "Measure it."})
+		}
+		pages, s := reported(t, &marking.Report{Sections: []marking.Section{before, {Title: "Cloth", Picture: &cloth}}}, "letter")
+		columns := columnsOf(pages, s, 2)
+		heading, in := only(t, columns, "Cloth")
+		cloths := columns[in].readCloths()
+		require.NotEmpty(t, cloths[0].bands, "n = %d", n)
+		assert.InDelta(t, 0, heading.at.Y-cloths[0].frame.Max.Y, 4, "n = %d", n)
+		caption, under := only(t, columns, "As they lie.")
+		assert.Equal(t, in, under, "n = %d", n)
+		assert.Less(t, caption.at.Y, cloths[0].frame.Min.Y)
 	}
 }
 
@@ -225,7 +410,9 @@ func TestPicturesThatAreNone(t *testing.T) {
 		"without end":        {Width: math.Inf(1), Height: 10},
 		"no number":          {Width: math.NaN(), Height: 10},
 		"a shape far off":    {Width: 1, Height: 1, Shapes: []marking.Shape{{Outline: plane.Path{{}, {X: 1e10}}}}},
-		"a line nowhere":     {Width: 1, Height: 1, Rules: []marking.PictureRule{{At: math.NaN()}}},
+		"a band nowhere":     {Width: 1, Height: 1, Bands: []marking.Band{{From: math.NaN(), To: 1, Width: 1}}},
+		"a band without end": {Width: 1, Height: 1, Bands: []marking.Band{{To: math.Inf(1), Width: 1}}},
+		"a band of no width": {Width: 1, Height: 1, Bands: []marking.Band{{To: 1, Width: math.NaN()}}},
 	} {
 		_, err := Draw(nil, withFigures(many(1), onCloth(p)), papers()[0])
 		assert.EqualError(t, err, "the figures have a picture that leads nowhere on paper", name)

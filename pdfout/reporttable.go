@@ -11,13 +11,16 @@ import (
 // Rules of this file: a table is as wide as its columns need, so that a number
 // stands near the words it belongs to. The first column is words, set in lines;
 // the others are numbers, which end at one right end and are never broken. A
-// table too wide is set smaller; in the smallest size its first column may become
-// narrow, and the words of heads may be broken. Words that would take too many
-// lines are shortened. One whose numbers alone are wider than the page is
-// refused: a number that is cut short is a wrong one.
+// table too wide is set smaller. In one of two columns of a page it is set a little
+// smaller at most, and says all it would say on the whole page. On the whole page,
+// in the smallest size, its first column may become narrow, and the words of heads
+// may be broken; words that would take too many lines are shortened. One whose
+// numbers alone are wider than the page is refused: a number that is cut short is a
+// wrong one.
 
 const (
 	leastFigures = 6.0  // the least size of a table, in points
+	leastHalf    = 8.0  // the same in one of two columns of a page
 	figureStep   = 0.5  // from one size to the next
 	smallHead    = 0.84 // the size of heads, in sizes of the table
 	columnGap    = 4.5  // between two columns, in mm
@@ -28,7 +31,9 @@ const (
 	mostWords    = 85.0 // the most the first column is wide, in mm
 	leastWords   = 45.0 // the least it is narrowed to before the table is set smaller
 	shortWords   = 18.0 // the least it is narrowed to in the smallest size
+	halfWords    = 24.0 // the least it is narrowed to in one of two columns of a page
 	wordLines    = 6    // the most lines its words take in a row
+	halfLines    = 3    // the same in one of two columns of a page
 	headLines    = 4    // the most lines of a head
 	headMeasure  = 18.0 // a head is not broken between words to be shorter than this, in mm
 	mostHead     = 30.0 // a longer word of a head is broken
@@ -71,16 +76,72 @@ func (s setter) table(t marking.Table, over string) ([]band, error) {
 		bands = []band{s.tableTitle(t.Title, "")}
 	}
 	for _, line := range t.Lines {
-		bands = append(bands, s.sentence(line)...)
+		said := s.sentence(line)
+		if len(said) > 0 && len(bands) > 0 && t.Title != "" {
+			said[0].again = []band{s.tableTitle(t.Title, continuedWords)}
+		}
+		bands = append(bands, said...)
 	}
 	if len(bands) > 0 {
-		bands[0].above = tableAbove
+		bands[0].above, bands[0].whole = tableAbove, len(bands)
 	}
 	return bands, nil
 }
 
+// inHalf finds the largest size in which the table fits one of two columns of a
+// page, and reports whether there is any.
+func (s setter) inHalf(t marking.Table) (columns, bool) {
+	for size := figureSize; size >= leastHalf; size -= figureStep {
+		set, natural := newColumns(t, size, mostHead)
+		if len(set.widths) == 0 {
+			return set, true
+		}
+		least := math.Min(natural, math.Max(halfWords, longestWord(t, size)))
+		left := s.width - set.numbers()
+		if left < least {
+			continue
+		}
+		set.words = math.Min(natural, left)
+		set = set.placed(t)
+		if set.saysAll(t) {
+			return set, true
+		}
+	}
+	return columns{}, false
+}
+
+// longestWord is how wide the longest word of a table's first column is, in a size.
+func longestWord(t marking.Table, size float64) float64 {
+	longest := 0.0
+	for _, row := range t.Rows {
+		if len(row.Cells) == 0 {
+			continue
+		}
+		for _, word := range wordsOf(row.Cells[0]) {
+			longest = math.Max(longest, regular().width(word, size))
+		}
+	}
+	return longest
+}
+
+// saysAll reports whether the words of all rows take few lines, and the head over
+// them is not shortened.
+func (set columns) saysAll(t marking.Table) bool {
+	for _, row := range t.Rows {
+		if len(row.Cells) > 0 && len(regular().wrapWords(wordsOf(row.Cells[0]), set.size, set.words)) > halfLines {
+			return false
+		}
+	}
+	return len(t.Heads) == 0 || len(regular().wrapWords(wordsOf(t.Heads[0]), set.size*smallHead, set.words)) <= headLines
+}
+
 // columns finds the largest size in which the table fits its page.
 func (s setter) columns(t marking.Table) (columns, error) {
+	if s.half {
+		if set, ok := s.inHalf(t); ok {
+			return set, nil
+		}
+	}
 	for size := figureSize; size >= leastFigures; size -= figureStep {
 		set, natural := newColumns(t, size, mostHead)
 		if left := s.width - set.numbers(); left >= math.Min(natural, leastWords) {
