@@ -227,6 +227,7 @@ type PartData struct {
 type LaidData struct {
 	Name   string `json:"name"`
 	OnFold bool   `json:"on_fold"`
+	Upper  bool   `json:"upper_layer_only"`
 	Left   Amount `json:"left"`
 	Right  Amount `json:"right"`
 	From   Amount `json:"from"`
@@ -422,7 +423,7 @@ func (p *Pattern) clothData() *ClothData {
 		for _, piece := range part.Pieces {
 			box := piece.Outline.Bounds()
 			one.Pieces = append(one.Pieces, LaidData{
-				Name: piece.Name, OnFold: piece.OnFold, Left: p.Unit.amount(box.Min.X), Right: p.Unit.amount(box.Max.X),
+				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: p.Unit.amount(box.Min.X), Right: p.Unit.amount(box.Max.X),
 				From: p.Unit.amount(box.Min.Y), To: p.Unit.amount(box.Max.Y),
 			})
 		}

@@ -77,6 +77,9 @@ func told(lay Lay) string {
 			if p.OnFold {
 				line += " on the fold"
 			}
+			if p.Upper {
+				line += " out of the upper layer"
+			}
 			lines = append(lines, line)
 		}
 	}
@@ -98,10 +101,10 @@ func TestLay(t *testing.T) {
 		{"on the fold, drawn with it at the right and the other way round", "front: 0,0 4,0 4,10 0,10 | fold 4,10 4,0",
 			`folded, 0 to 10
 			front: 0,0 4,10 on the fold`},
-		{"two on the fold lie one after the other: 10 + 1/8 + 10", "front: 0,0 4,0 4,10 0,10 | fold 0,0 0,10; cut 2",
+		{"two on the fold lie one after the other: 10 + 1/8 + 10", "front: 0,0 9,0 9,10 0,10 | fold 0,0 0,10; cut 2",
 			`folded, 0 to 20.125
-			front: 0,0 4,10 on the fold
-			front: 0,10.125 4,20.125 on the fold`},
+			front: 0,0 9,10 on the fold
+			front: 0,10.125 9,20.125 on the fold`},
 		{"side by side: 10 + 1/8", "a: 0,0 10,0 10,10 0,10\nb: 0,0 10,0 10,10 0,10",
 			`single, 0 to 10
 			a: 0,0 10,10
@@ -114,17 +117,21 @@ func TestLay(t *testing.T) {
 		{"a pair lies once", "sleeve: 0,0 10,0 10,10 0,10 | cut 2",
 			`folded, 0 to 10
 			sleeve: 0,0 10,10`},
-		{"of three, a pair and one", "gore: 0,0 10,0 10,10 0,10 | cut 3",
+		{"of three, a pair and one, where 36 takes no three of 12 and the room between", "gore: 0,0 12,0 12,10 0,10 | cut 3",
 			`folded, 0 to 10
-			gore: 0,0 10,10
+			gore: 0,0 12,10
 			single, 10 to 20.125
-			gore: 0,10.125 10,20.125`},
-		{"of five, two pairs beside each other only up to 18", "gore: 0,0 9,0 9,6 0,6 | cut 5",
+			gore: 0,10.125 12,20.125`},
+		{"of five, two pairs and one", "gore: 0,0 12,0 12,6 0,6 | cut 5",
+			`folded, 0 to 12.125
+			gore: 0,0 12,6
+			gore: 0,6.125 12,12.125
+			single, 12.125 to 18.25
+			gore: 0,12.25 12,18.25`},
+		{"of four, two pairs beside each other only up to 18", "gore: 0,0 9,0 9,6 0,6 | cut 4",
 			`folded, 0 to 12.125
 			gore: 0,0 9,6
-			gore: 0,6.125 9,12.125
-			single, 12.125 to 18.25
-			gore: 0,12.25 9,18.25`},
+			gore: 0,6.125 9,12.125`},
 		{"beside what lies on the fold: 8 + 1/8", "front: 0,0 8,0 8,14 0,14 | fold 0,14 0,0\nback: 0,0 9,0 9,13 0,13 | cut 2",
 			`folded, 0 to 14
 			front: 0,0 8,14 on the fold
@@ -194,18 +201,17 @@ func TestLay(t *testing.T) {
 			`single, 0 to 12
 			block: 0,0 18,12
 			block: 18,0 36,12`},
-		{"all of it, one part after another", "cuff: 0,0 5,0 5,4 0,4\nfront: 0,0 9,0 9,12 0,12 | fold 0,12 0,0\nruffle: 0,0 36,0 36,3 0,3 | torn\nsleeve: 0,0 8,0 8,10 0,10 | cut 2",
+		{"all of it, one part after another", "apron: 0,0 20,0 20,4 0,4\nfront: 0,0 9,0 9,12 0,12 | fold 0,12 0,0\nruffle: 0,0 36,0 36,3 0,3 | torn\nsleeve: 0,0 8,0 8,10 0,10 | cut 2",
 			`single, 0 to 3
 			ruffle: 0,0 36,3
 			folded, 3 to 15
 			front: 0,3 9,15 on the fold
 			sleeve: 9.125,3 17.125,13
 			single, 15 to 19.125
-			cuff: 0,15.125 5,19.125`},
-		{"single cloth right after a torn edge", "cuff: 0,0 5,0 5,4 0,4\nruffle: 0,0 36,0 36,3 0,3 | torn",
-			`single, 0 to 3
+			apron: 0,15.125 20,19.125`},
+		{"single cloth right after a torn edge is one part with what is torn", "cuff: 0,0 5,0 5,4 0,4\nruffle: 0,0 36,0 36,3 0,3 | torn",
+			`single, 0 to 7
 			ruffle: 0,0 36,3
-			single, 3 to 7
 			cuff: 0,3 5,7`},
 		// Common practice: so many breadths of cloth, each torn as long as the skirt and
 		// its hem, and strips from selvage to selvage for the ruffle: 2 × 20 + 3 × 4 in.
@@ -268,6 +274,10 @@ func TestLayKeepsTheOrderOfTheFile(t *testing.T) {
 	}
 }
 
+func TestLayMethodIsShort(t *testing.T) {
+	assert.LessOrEqual(t, len(layMethod), 300, "it is to be read at a glance: a sentence or two")
+}
+
 // fromLowest returns the corners of an outline in inches, from the lowest on, of
 // equally low ones the leftmost.
 func fromLowest(outline plane.Path) string {
@@ -313,6 +323,28 @@ func TestLayTurnsPieces(t *testing.T) {
 			"back 0,20.25 20,20.25 20,25.25 0,30.25"}},
 		{"a pair on folded cloth lies as it is drawn", 40, "back: 0,0 20,0 20,5 0,10 | cut 2", []string{
 			"back 0,0 20,0 20,5 0,10"}},
+		{"of three beside each other on single cloth too", 40, "back: 0,0 10,0 10,5 0,10 | cut 3", []string{
+			"back 0,0 10,0 10,5 0,10",
+			"back 10.125,0 20.125,0 20.125,10 10.125,5",
+			"back 20.25,0 30.25,0 30.25,5 20.25,10"}},
+		{"and beside a torn block", 40, "block: 0,0 18,0 18,12 0,12 | torn\nback: 0,0 10,0 10,5 0,10 | cut 2", []string{
+			"block 0,0 18,0 18,12 0,12",
+			"back 18,0 28,0 28,5 18,10",
+			"back 28.125,0 38.125,0 38.125,10 28.125,5"}},
+		// As the two triangles above, 12 in off the left selvage.
+		{"two triangles beside a torn block, head to foot", 22, "block: 0,0 12,0 12,21 0,21 | torn\na: 0,0 10,0 0,20\nb: 0,0 10,0 0,20", []string{
+			"block 0,0 12,0 12,21 0,21",
+			"a 12,0 22,0 12,20",
+			"b 22,0.5 22,20.5 12,20.5"}},
+		{"opened beside a torn block, its fold a third of a degree off the grain but along the cloth", 40, "block: 0,0 18,0 18,12 0,12 | torn\nyoke: 0,0 10,0 10,5 0,10 | fold 0,0 0,10; grain 0.0058,1", []string{
+			"block 0,0 18,0 18,12 0,12",
+			"yoke 18,0 28,0 38,0 38,5 28,10 18,5"}},
+		// The whole is 20 by 10 and lies with a grain of 3 to 4: the corner of 6 by 8 in of
+		// the one is over that of the other, 12 1/2 in higher. Their slopes rise by 3/4 in for
+		// 1 in across, over 1/8 + 1/16 in by 0.141 in, to which comes 1/8 in.
+		{"two opened along a slanting fold lie alike", 22, "yoke: 0,0 10,0 10,10 0,10 | fold 0,0 0,10; grain 3,4; cut 2", []string{
+			"yoke 6,0 14,6 22,12 16,20 8,14 0,8",
+			"yoke 6,12.766 14,18.766 22,24.766 16,32.766 8,26.766 0,20.766"}},
 		{"opened along a fold across the grain", 20, "yoke: 0,0 6,0 4,3 0,4 | fold 0,0 6,0", []string{
 			"yoke 0,0 4,1 6,4 4,7 0,8 0,4"}},
 		{"the same, drawn below the fold", 20, "yoke: 0,0 0,-4 4,-3 6,0 | fold 0,0 6,0", []string{
@@ -424,115 +456,183 @@ func liesAs(laid, of plane.Path, x, y float64) bool {
 	return true
 }
 
-// A lay of random things, looked at as the polygons they are.
+// Random things are laid by the shortest way, and by each way alone.
 func TestLayOfAnything(t *testing.T) {
-	// laySlack bounds how much nearer than the room for scissors two pieces may come,
-	// and how far a piece may reach over a selvage, in mm: what a column lets pass.
-	const laySlack = 1e-5
 	rapid.Check(t, func(t *rapid.T) {
 		width := float64(rapid.IntRange(100, 1500).Draw(t, "width"))
 		var made []clothItem
 		var items []layItem
-		torn := map[string]bool{}
 		for k := range rapid.IntRange(1, 8).Draw(t, "things") {
 			made = append(made, randomItem(t, fmt.Sprintf("thing %d", k+1)))
 			items = append(items, made[k].layItem)
-			torn[made[k].name] = made[k].torn
 		}
 		before := fmt.Sprint(items)
 		lay := layOut(items, width)
 		require.Equal(t, before, fmt.Sprint(items), "the things themselves are changed")
 		require.Equal(t, lay, layOut(items, width), "the same things lie otherwise the second time")
+		checkLay(t, lay, made, width)
+		for _, way := range []layWay{foldedThenSingle, foldedThroughout, singleThroughout} {
+			one := layShortest(items, width, way)
+			checkLay(t, one, made, width)
+			require.Equal(t, lay.TooWide, one.TooWide, "what is too wide one way and not the other")
+			require.LessOrEqual(t, lay.Length, one.Length+samePoint, "one way by itself is shorter")
+		}
+	})
+}
 
-		end, area := 0.0, 0.0
-		afterFold := false
-		laid := map[string][]LaidPiece{}
-		layers := map[string]int{}
-		for k, part := range lay.Parts {
-			require.NotEmpty(t, part.Pieces, "part %d", k+1)
-			require.Equal(t, end, part.From, "part %d does not begin where the one before it ends", k+1)
-			wide, room := width, 0.0
-			if part.Folded {
-				wide = width / 2
-			} else if afterFold {
-				room = scissorsRoom
-			}
-			end, afterFold = part.To, part.Folded
-			reach := plane.EmptyBox()
-			var trees []*plane.Tree
-			for _, p := range part.Pieces {
-				box := p.Outline.Bounds()
-				reach = reach.Union(box)
-				require.True(t, p.Outline.Closed(), "%s is open", p.Name)
-				require.True(t, box.Min.X >= -laySlack && box.Max.X <= wide+laySlack && box.Min.Y >= part.From+room-laySlack && box.Max.Y <= part.To,
-					"%s at %v is not on cloth %g wide from %g to %g", p.Name, box, wide, part.From, part.To)
-				trees = append(trees, plane.NewTree(p.Outline))
-				laid[p.Name] = append(laid[p.Name], p)
-				layers[p.Name]++
+// laySlack bounds how much nearer than the room for scissors two pieces may come, and
+// how far a piece may reach over a selvage or a torn edge, in mm: what a column lets
+// pass.
+const laySlack = 1e-5
+
+// checkLay looks at a lay of things as the polygons they are.
+func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
+	torn := map[string]bool{}
+	for _, i := range made {
+		torn[i.name] = i.torn
+	}
+	edges := tornEdges(lay, torn)
+	end, area := 0.0, 0.0
+	laid := map[string][]LaidPiece{}
+	layers, pairs, odd := map[string]int{}, map[string]int{}, map[string]int{}
+	for k, part := range lay.Parts {
+		require.NotEmpty(t, part.Pieces, "part %d", k+1)
+		require.Equal(t, end, part.From, "part %d does not begin where the one before it ends", k+1)
+		if k > 0 {
+			require.NotEqual(t, lay.Parts[k-1].Folded, part.Folded, "parts %d and %d lie one way", k, k+1)
+		}
+		wide, room := width, 0.0
+		if part.Folded {
+			wide = width / 2
+		} else if k > 0 {
+			room = scissorsRoom
+		}
+		end = part.To
+		reach := plane.EmptyBox()
+		var trees []*plane.Tree
+		for _, p := range part.Pieces {
+			box := p.Outline.Bounds()
+			reach = reach.Union(box)
+			require.True(t, p.Outline.Closed(), "%s is open", p.Name)
+			require.True(t, box.Min.X >= -laySlack && box.Max.X <= wide+laySlack && box.Min.Y >= part.From+room-laySlack && box.Max.Y <= part.To,
+				"%s at %v is not on cloth %g wide from %g to %g", p.Name, box, wide, part.From, part.To)
+			trees = append(trees, plane.NewTree(p.Outline))
+			laid[p.Name] = append(laid[p.Name], p)
+			layers[p.Name]++
+			area += p.Outline.Area()
+			switch {
+			case p.Upper:
+				require.True(t, part.Folded && !p.OnFold, "%s out of the upper layer of single cloth, or on the fold", p.Name)
+				odd[p.Name]++
+			case p.OnFold:
+				require.True(t, part.Folded, "%s lies on the fold of single cloth", p.Name)
 				area += p.Outline.Area()
-				if part.Folded {
-					area += p.Outline.Area()
-					if !p.OnFold {
-						layers[p.Name]++
-					}
-				}
-			}
-			require.InDelta(t, part.To, reach.Max.Y, 1e-9, "cloth is left over at the end of part %d", k+1)
-			for i, a := range trees {
-				for j, b := range trees[:i] {
-					one, other := part.Pieces[i].Name, part.Pieces[j].Name
-					require.Equal(t, torn[one], torn[other], "%s and %s, of which one is torn", one, other)
-					if torn[one] {
-						require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, both torn", one, other)
-					} else {
-						require.Empty(t, tooClose(a, b, scissorsRoom-laySlack), "%s and %s", one, other)
-					}
-				}
+			case part.Folded:
+				area += p.Outline.Area()
+				layers[p.Name]++
+				pairs[p.Name]++
 			}
 		}
-		require.Equal(t, end, lay.Length, "the length of the lay")
-		require.LessOrEqual(t, area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
-
-		for _, i := range made {
-			if i.across > width+laySlack {
-				require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
-				require.Empty(t, laid[i.name], "%s, too wide", i.name)
-				continue
-			}
-			if i.across < width {
-				require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
-			}
-			require.Equal(t, i.count, layers[i.name], "how many are cut of %s", i.name)
-			drawn := lieAcross(i.whole, i.grain)
-			if i.along {
-				drawn = lieAcross(i.outline, i.grain)
-			}
-			left, right := 0, 0 // as it is drawn, and turned over
-			for _, p := range laid[i.name] {
-				require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
-				same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
-				over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
-				require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
-				require.Equal(t, i.along && !i.torn, p.OnFold, "%s on the fold", i.name)
-				if p.OnFold {
-					require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
-				}
+		require.InDelta(t, part.To, reach.Max.Y, 1e-9, "cloth is left over at the end of part %d", k+1)
+		for i, a := range trees {
+			for j, b := range trees[:i] {
+				one, other := part.Pieces[i].Name, part.Pieces[j].Name
 				switch {
-				case !over:
-					left++
-				case !same:
-					right++
+				case torn[one] || torn[other]: // a rectangle, and nothing reaches round it
+					require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, of which one is torn", one, other)
+				case !tornApart(a.Bounds(), b.Bounds(), edges):
+					require.Empty(t, tooClose(a, b, scissorsRoom-laySlack), "%s and %s", one, other)
 				}
-			}
-			if i.fold == nil {
-				pairs := 0
-				if len(laid[i.name]) < i.count {
-					pairs = i.count / 2
-				}
-				require.LessOrEqual(t, left, pairs+(i.count-2*pairs+1)/2, "%s, as it is drawn", i.name)
-				require.LessOrEqual(t, right, (i.count-2*pairs)/2, "%s, turned over", i.name)
 			}
 		}
+	}
+	require.Equal(t, end, lay.Length, "the length of the lay")
+	require.LessOrEqual(t, area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
+	checkTornEdges(t, lay, edges)
+
+	for _, i := range made {
+		if i.across > width+laySlack {
+			require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+			require.Empty(t, laid[i.name], "%s, too wide", i.name)
+			continue
+		}
+		if i.across < width {
+			require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+		}
+		require.Equal(t, i.count, layers[i.name], "how many are cut of %s", i.name)
+		require.LessOrEqual(t, odd[i.name], i.count%2, "%s out of the upper layer", i.name)
+		left, right := 0, 0 // as it is drawn, and turned over
+		for _, p := range laid[i.name] {
+			drawn := lieAcross(i.whole, i.grain)
+			if p.OnFold {
+				require.True(t, i.along && !i.torn, "%s on the fold", i.name)
+				drawn = lieAcross(i.outline, i.grain)
+				require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
+			}
+			require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
+			same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
+			over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
+			require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
+			switch {
+			case !over:
+				left++
+			case !same:
+				right++
+			}
+		}
+		if i.fold == nil {
+			singly := i.count - 2*pairs[i.name]
+			require.LessOrEqual(t, left, pairs[i.name]+(singly+1)/2, "%s, as it is drawn", i.name)
+			require.LessOrEqual(t, right, singly/2, "%s, turned over", i.name)
+		} else if i.along {
+			require.Zero(t, pairs[i.name]+odd[i.name], "%s, off the fold of folded cloth", i.name)
+		}
+	}
+}
+
+// tornEdges returns how far along the cloth the torn edges lie: where each strip
+// begins, and where the last ends; the end of the cloth alone where nothing is torn.
+func tornEdges(lay Lay, torn map[string]bool) []float64 {
+	var edges []float64
+	last := 0.0
+	for _, part := range lay.Parts {
+		for _, p := range part.Pieces {
+			if box := p.Outline.Bounds(); torn[p.Name] {
+				edges = append(edges, box.Min.Y)
+				last = max(last, box.Max.Y)
+			}
+		}
+	}
+	return append(edges, last)
+}
+
+// checkTornEdges looks for what crosses a torn edge, and for a piece of which not all
+// lie beside what is torn.
+func checkTornEdges(t *rapid.T, lay Lay, edges []float64) {
+	beside, after := map[string]bool{}, map[string]bool{}
+	for _, part := range lay.Parts {
+		for _, p := range part.Pieces {
+			box := p.Outline.Bounds()
+			for _, y := range edges {
+				require.False(t, box.Min.Y < y-laySlack && box.Max.Y > y+laySlack, "%s from %g to %g crosses the torn edge at %g", p.Name, box.Min.Y, box.Max.Y, y)
+			}
+			if box.Min.Y < slices.Max(edges)-laySlack {
+				require.False(t, part.Folded, "%s lies on folded cloth before the last torn edge", p.Name)
+				beside[p.Name] = true
+			} else {
+				after[p.Name] = true
+			}
+		}
+	}
+	for name := range beside {
+		require.False(t, after[name], "%s is cut partly beside what is torn, and partly after it", name)
+	}
+}
+
+// tornApart reports whether a torn edge runs between two boxes.
+func tornApart(a, b plane.Box, edges []float64) bool {
+	return slices.ContainsFunc(edges, func(y float64) bool {
+		return min(a.Max.Y, b.Max.Y) <= y+laySlack && max(a.Min.Y, b.Min.Y) >= y-laySlack
 	})
 }
 

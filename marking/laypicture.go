@@ -25,7 +25,7 @@ func (p *Pattern) clothSection(w wording) Section {
 	}
 	say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s",
 		w.buy(p.Cloth.Buy), w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)))
-	say(false, "A plain lay, longest pieces first, each as near the beginning as it goes. It is no promise of the least cloth, and has nothing to spare for shrinking, for a nap or for matching a pattern.")
+	say(false, "%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", layMethod)
 	pic := &Picture{
 		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
 		Width:   lay.Width, Height: lay.Length,
@@ -41,7 +41,11 @@ func (p *Pattern) clothSection(w wording) Section {
 		from = to
 		pic.Bands = append(pic.Bands, b)
 		for _, one := range part.Pieces {
-			pic.Shapes = append(pic.Shapes, Shape{Name: one.Name, Outline: one.Outline})
+			name := one.Name
+			if one.Upper {
+				name += ", upper layer only"
+			}
+			pic.Shapes = append(pic.Shapes, Shape{Name: name, Outline: one.Outline})
 		}
 	}
 	s.Picture = pic

@@ -27,16 +27,16 @@ func TestLayPicture(t *testing.T) {
 			[]string{"folded lengthwise, fold at the left: 0 to 10 in"},
 		},
 		{
-			"what is torn, and then folded", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,14.2 0,14.2 | cut 2", Inch, false, 45,
-			[]string{"single: 0 to 15 in", "folded lengthwise, fold at the left: 15 to 29 1/4 in"},
+			"what is torn, and then folded", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", Inch, false, 45,
+			[]string{"single: 0 to 15 in", "folded lengthwise, fold at the left: 15 to 30 1/4 in"},
 		},
 		{
-			"in centimetres", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,14.2 0,14.2 | cut 2", Centimetre, false, 45,
-			[]string{"single: 0 to 38.1 cm", "folded lengthwise, fold at the left: 38.1 to 74.2 cm"},
+			"in centimetres", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", Centimetre, false, 45,
+			[]string{"single: 0 to 38.1 cm", "folded lengthwise, fold at the left: 38.1 to 76.8 cm"},
 		},
 		{
-			"in both", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,14.2 0,14.2 | cut 2", Inch, true, 45,
-			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 29 1/4 in (742 mm)"},
+			"in both", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", Inch, true, 45,
+			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (768 mm)"},
 		},
 	} {
 		t.Run(c.name, func(t *testing.T) {

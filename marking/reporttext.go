@@ -17,6 +17,9 @@ const (
 	writeRule  = 30 // letters of a line to write on
 )
 
+// pictureNote stands for a picture, which a screen of letters cannot show.
+const pictureNote = "How it lies is drawn in the PDF that `tuckmark sheet` makes."
+
 // Text gives the report as plain text of at most so many letters in a line, or a few
 // more where the numbers of a table need them.
 func (r Report) Text(width int) string {
@@ -69,6 +72,9 @@ func (r Report) Text(width int) string {
 			b.WriteString("\n")
 		}
 		say(s.Lines)
+		if s.Picture != nil {
+			paragraph(indent, indent, pictureNote)
+		}
 	}
 	return b.String()
 }

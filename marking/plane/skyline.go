@@ -1,6 +1,9 @@
 package plane
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Rules of this file:
 //
@@ -13,13 +16,14 @@ import "math"
 //     it does in between: shapes never overlap, but may lie a column farther apart
 //     than they need.
 //   - The clearance is kept in x or in y, so that shapes lie at least that far
-//     apart every way. None is kept to the sides of the band or to y = 0.
+//     apart every way. None is kept to the sides of the band, to y = 0, or to the
+//     ceiling where there is one.
 
 const (
 	// flush bounds how far, in mm, a shape may reach over the side of a column or
-	// of the band and still end there, and by how little one place lies no lower than
-	// another: far above rounding, far below what can be cut. Shapes may come nearer
-	// than their clearance by so much at each side.
+	// of the band, or over its ceiling, and still end there, and by how little one
+	// place lies no lower than another: far above rounding, far below what can be
+	// cut. Shapes may come nearer than their clearance by so much at each side.
 	flush = 1e-6
 
 	// mostColumns bounds how many columns a band is divided into, however wide.
@@ -30,7 +34,7 @@ const (
 type Skyline struct {
 	width, step, clear float64
 	beside             int       // columns that the clearance takes beside a shape
-	floor              float64   // the y from which anything lies up
+	floor, ceiling     float64   // the y between which anything lies
 	taken              []float64 // up to which y, by column, the clearance and all
 }
 
@@ -40,13 +44,29 @@ type Skyline struct {
 func NewSkyline(width, finest, clear float64) *Skyline {
 	step := math.Max(finest, width/mostColumns)
 	return &Skyline{
-		width:  width,
-		step:   step,
-		clear:  clear,
-		beside: int(math.Ceil((clear - flush) / step)),
-		taken:  make([]float64, int(math.Ceil(width/step))),
+		width:   width,
+		step:    step,
+		clear:   clear,
+		beside:  int(math.Ceil((clear - flush) / step)),
+		ceiling: math.Inf(1),
+		taken:   make([]float64, int(math.Ceil(width/step))),
 	}
 }
+
+// Like returns an empty band of another width, in mm, above 0 and no greater than
+// that of this one. It has columns and a clearance like these, so that a profile made
+// for one is good for both, but no ceiling.
+func (s *Skyline) Like(width float64) *Skyline { return NewSkyline(width, s.step, s.clear) }
+
+// Clone returns a copy of the band. What is put into one is not in the other.
+func (s *Skyline) Clone() *Skyline {
+	c := *s
+	c.taken = slices.Clone(s.taken)
+	return &c
+}
+
+// Width returns how wide the band is, in mm.
+func (s *Skyline) Width() float64 { return s.width }
 
 // Fits reports whether something of a width, in mm, fits into the band at all.
 func (s *Skyline) Fits(width float64) bool { return width <= s.width+flush }
@@ -54,9 +74,12 @@ func (s *Skyline) Fits(width float64) bool { return width <= s.width+flush }
 // FillTo takes the whole band up to y, in mm.
 func (s *Skyline) FillTo(y float64) { s.floor = math.Max(s.floor, y) }
 
+// CloseAt gives the band a ceiling at y, in mm, over which nothing put in later
+// reaches. What lies there already stays.
+func (s *Skyline) CloseAt(y float64) { s.ceiling = math.Min(s.ceiling, y) }
+
 // Profile is a shape as a skyline sees it. Use Skyline.Profile.
 type Profile struct {
-	path          Path // with the corner of its box at the origin
 	width, height float64
 	columns       []span // from its left side on
 }
@@ -77,13 +100,12 @@ func (s *Skyline) Profile(path Path) *Profile {
 		box = Box{}
 	}
 	p := &Profile{width: box.Width(), height: box.Height()}
-	p.path = shifted(path, box.Min.Mul(-1))
 	p.columns = make([]span, max(1, int(math.Ceil((p.width-flush)/s.step))))
 	for k := range p.columns {
 		p.columns[k] = span{math.Inf(1), math.Inf(-1)}
 	}
-	for i, q := range p.path {
-		p.take(p.path[(i+len(path)-1)%len(path)], q, s.step)
+	for i, q := range path {
+		p.take(path[(i+len(path)-1)%len(path)].Sub(box.Min), q.Sub(box.Min), s.step)
 	}
 	for k, c := range p.columns {
 		if c.low > c.high { // a shape of no width lies on the side of its column
@@ -117,26 +139,10 @@ func (p *Profile) take(a, b Point, step float64) {
 	}
 }
 
-// Width returns how far the shape reaches in x, in mm.
-func (p *Profile) Width() float64 { return p.width }
-
-// At returns the path of the shape with the lower left corner of its box at a
-// place.
-func (p *Profile) At(at Point) Path { return shifted(p.path, at) }
-
-// shifted returns a path with every point moved by a step.
-func shifted(path Path, step Point) Path {
-	q := make(Path, len(path))
-	for i, at := range path {
-		q[i] = at.Add(step)
-	}
-	return q
-}
-
 // Lowest returns where a shape can be put so that it lies lowest, as the lower left
 // corner of its box: of places equally low the leftmost. It is false where there is
-// none lower than below, which may be infinite, and where the shape is wider than
-// the band.
+// none lower than below, which may be infinite, or none under the ceiling, and where
+// the shape is wider than the band.
 func (s *Skyline) Lowest(p *Profile, below float64) (at Point, ok bool) {
 	if !s.Fits(p.width) {
 		return Point{}, false
@@ -155,6 +161,7 @@ func (s *Skyline) LowestAtLeft(p *Profile, below float64) (at Point, ok bool) {
 
 // lowest looks at the columns up to the last one in which the shape may begin.
 func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool) {
+	below = math.Min(below, s.ceiling-p.height+2*flush)
 	high := -1 // the column of the band that held the shape up last
 	for first := 0; first <= last; first++ {
 		// Most likely it does so again, and the others need not be looked at.
@@ -162,8 +169,9 @@ func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool
 			continue
 		}
 		y := s.floor
-		for k, c := range p.columns {
-			y = math.Max(y, s.taken[first+k]-c.low)
+		// From the right: what holds it up there does so longest.
+		for k := len(p.columns) - 1; k >= 0; k-- {
+			y = math.Max(y, s.taken[first+k]-p.columns[k].low)
 			if y >= below-flush {
 				high = first + k
 				break

@@ -3,6 +3,7 @@ package plane
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -109,6 +110,78 @@ func TestSkylineBelow(t *testing.T) {
 	}
 }
 
+func TestSkylineUnderACeiling(t *testing.T) {
+	const square = "0,0 4,0 4,4 0,4 0,0"
+	for _, c := range []struct {
+		name, ceiling, shapes, want string
+	}{
+		{"just under it", "4", square, "0,0"},
+		{"no clearance to it", "9", "0,0 10,0 10,4 0,4 0,0; " + square, "0,0 0,5"},
+		{"a hair over it", "3.9999995", square, "0,0"},
+		{"over it", "3.99", square, "nowhere"},
+		{"the second over it", "8.9", "0,0 10,0 10,4 0,4 0,0; " + square, "0,0 nowhere"},
+		{"a lower one beside the other, though it does not go over it", "8.9", "0,0 5,0 5,8 0,8 0,0; " + square + "; " + square, "0,0 6,0 nowhere"},
+		{"a hollow overhead counts with its highest place", "5", "0,0 10,0 10,2 5,6 0,2 0,0", "nowhere"},
+		{"none", "+Inf", "0,0 10,0 10,4 0,4 0,0; " + square, "0,0 0,5"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			ceiling, err := strconv.ParseFloat(c.ceiling, 64)
+			require.NoError(t, err)
+			s := NewSkyline(10, 1, 1)
+			s.CloseAt(ceiling)
+			var shapes []Path
+			for _, one := range strings.Split(c.shapes, ";") {
+				shapes = append(shapes, path(t, one))
+			}
+			assert.Equal(t, c.want, fill(s, shapes...))
+		})
+	}
+}
+
+// The ceiling is never raised, nor the floor lowered, and they hold at the left side too.
+func TestSkylineCeilingStays(t *testing.T) {
+	s := NewSkyline(10, 1, 1)
+	s.CloseAt(7)
+	s.CloseAt(9)
+	square := s.Profile(path(t, "0,0 4,0 4,4 0,4 0,0"))
+	for floor, want := range map[float64]bool{0: true, 3: true, 3.01: false, 8: false} {
+		c := s.Clone()
+		c.FillTo(floor)
+		c.FillTo(floor - 1)
+		_, ok := c.Lowest(square, math.Inf(1))
+		assert.Equal(t, want, ok, "4 high from %g up under 7", floor)
+		_, ok = c.LowestAtLeft(square, math.Inf(1))
+		assert.Equal(t, want, ok, "4 high from %g up under 7, at the left", floor)
+	}
+}
+
+func TestSkylineCloneIsAnother(t *testing.T) {
+	square := path(t, "0,0 4,0 4,4 0,4 0,0")
+	s := NewSkyline(10, 1, 1)
+	assert.Equal(t, "0,0", fill(s, square))
+	c := s.Clone()
+	assert.Equal(t, "5,0 0,5", fill(c, square, square), "beside what was there")
+	assert.Equal(t, "5,0", fill(s, square), "what was put into the copy is not here")
+	assert.Equal(t, "5,5", fill(c, square), "nor the other way round")
+}
+
+// A profile of one band is good for a narrower one like it, even where the columns of
+// the first had to be wider than was asked for.
+func TestSkylineLikeAnother(t *testing.T) {
+	for _, width := range []float64{10, 100_000} {
+		s := NewSkyline(width, 1, 1)
+		s.FillTo(7)
+		s.CloseAt(20)
+		c := s.Like(width / 2)
+		assert.Equal(t, width/2, c.Width())
+		shape := path(t, "0,0 4,0 4,4 0,4 0,0")
+		assert.Equal(t, s.Profile(shape), c.Profile(shape), "of a band %g wide", width)
+		assert.Equal(t, c.Like(width/2), c, "it is empty, from 0 up")
+		assert.Equal(t, "0,0", fill(c, path(t, "0,0 4,0 4,40 0,40 0,0")), "without a ceiling")
+		assert.False(t, c.Fits(width/2+0.01))
+	}
+}
+
 // However wide the band, its columns are few.
 func TestSkylineIsBounded(t *testing.T) {
 	s := NewSkyline(100_000, 1, 1)
@@ -127,6 +200,16 @@ func blob(t *rapid.T) Path {
 		p = append(p, Point{r * cos, r * sin})
 	}
 	return append(p, p[0])
+}
+
+// standing returns a path with the lower left corner of its box at a place.
+func standing(p Path, at Point) Path {
+	step := at.Sub(p.Bounds().Min)
+	var q Path
+	for _, r := range p {
+		q = append(q, r.Add(step))
+	}
+	return q
 }
 
 // columnsOf returns how far a path that begins at x = 0 reaches in each column, from
@@ -149,8 +232,10 @@ func columnsOf(p Path, step, wider float64) []Box {
 func TestProfileIsThePathByColumns(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		step := rapid.Float64Range(0.5, 30).Draw(t, "step")
-		p := NewSkyline(500, step, 0).Profile(blob(t))
-		narrow, wide := columnsOf(p.At(Point{}), step, -2*flush), columnsOf(p.At(Point{}), step, 2*flush)
+		shape := blob(t)
+		p := NewSkyline(500, step, 0).Profile(shape)
+		shape = standing(shape, Point{})
+		narrow, wide := columnsOf(shape, step, -2*flush), columnsOf(shape, step, 2*flush)
 		require.Len(t, p.columns, len(wide), "columns")
 		for k, c := range p.columns {
 			require.GreaterOrEqual(t, c.low, wide[k].Min.Y-touch, "the low of column %d", k)
@@ -173,10 +258,11 @@ func TestSkylineKeepsShapesApart(t *testing.T) {
 		var laid []*Tree
 		taken := make([]float64, int(width/step)+2)
 		for range rapid.IntRange(2, 12).Draw(t, "shapes") {
-			p := s.Profile(blob(t))
+			shape := blob(t)
+			p := s.Profile(shape)
 			at, ok := s.Lowest(p, math.Inf(1))
 			require.True(t, ok, "a shape of %g in a band of %g", p.width, width)
-			own := columnsOf(p.At(Point{}), step, 2*flush)
+			own := columnsOf(standing(shape, Point{}), step, 2*flush)
 			for first := 0; float64(first)*step+p.width <= width; first++ {
 				y := 0.0
 				for k, reach := range own {
@@ -185,7 +271,7 @@ func TestSkylineKeepsShapesApart(t *testing.T) {
 				require.GreaterOrEqual(t, y, at.Y-2*flush, "it could lie at %g as well as at %v", float64(first)*step, at)
 			}
 			s.Put(p, at)
-			path := p.At(at)
+			path := standing(shape, at)
 			box := path.Bounds()
 			require.True(t, box.Min.X >= 0 && box.Min.Y >= 0 && box.Max.X <= width+flush, "it lies at %v in a band of %g", box, width)
 			tree := NewTree(path)
