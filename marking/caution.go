@@ -87,3 +87,11 @@ func (p *Pattern) cautions() []string {
 		"Try the marker on a scrap of the same cloth. Take its marks out with cold water, before any iron or detergent: heat can set them for good.",
 		"Count the pins into the cloth, and count them out again.")
 }
+
+func (p *Pattern) cautionSection() Section {
+	s := Section{Title: "Cautions"}
+	for _, text := range p.cautions() {
+		s.Lines = append(s.Lines, Sentence{Text: text})
+	}
+	return s
+}

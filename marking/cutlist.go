@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"math"
 
 	"tuckmark/marking/plane"
@@ -119,4 +120,57 @@ func squareTo(outline plane.Path, direction plane.Point) bool {
 	corners := ringCorners(outline)
 	side := corners[1].Sub(corners[0])
 	return math.Min(math.Abs(side.Dot(direction)), math.Abs(side.Cross(direction))) < straightness
+}
+
+// firstSection lists what is torn and cut.
+func (p *Pattern) firstSection(w wording) Section {
+	s := Section{Title: "Tear and cut first"}
+	torn, cut := p.cutList()
+	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
+	rows := func(list []Cutting) []Row {
+		var rows []Row
+		for _, c := range list {
+			count := fmt.Sprint(c.Count)
+			if c.OnFold {
+				count += ", on the fold"
+			}
+			rows = append(rows, Row{Cells: []string{c.title(), count, w.cell(c.Across), w.cell(c.Along)}})
+		}
+		return rows
+	}
+	if len(torn) > 0 {
+		s.Tables = append(s.Tables, Table{Heads: heads("tear"), Rows: rows(torn)})
+	}
+	if len(cut) > 0 {
+		t := Table{Heads: heads("cut"), Rows: rows(cut)}
+		for _, c := range cut {
+			if c.OnFold {
+				t.Lines = []Sentence{{Text: "Sizes are over all; of a piece on the fold, those of the half that is drawn."}}
+			}
+		}
+		s.Tables = append(s.Tables, t)
+	}
+	for _, r := range p.Ruffles {
+		if r.Strips == 0 {
+			s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf("%s: tear strips %s deep; how many follows from the width of the cloth, which the file does not give", r.Key, w.length(r.CutDepth))})
+		}
+	}
+	return s
+}
+
+// title names what is torn or cut.
+func (c Cutting) title() string {
+	switch c.What {
+	case "block":
+		return c.Name + ", block to be tucked"
+	case "strip":
+		return c.Name + ", strips"
+	case "square":
+		return c.Name + ", square for bias strips"
+	case "bias":
+		return c.Name + ", cloth for bias strips"
+	case "rectangle":
+		return c.Name + ", a rectangle"
+	}
+	return c.Name
 }

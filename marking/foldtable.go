@@ -244,3 +244,11 @@ func (p *Piece) edgePleats(unit Unit, w wording) []Table {
 	}
 	return tables
 }
+
+func (p *Pattern) foldSection(w wording) Section {
+	s := Section{Title: "Tucks and pleats, on the flat cloth"}
+	for i := range p.Pieces {
+		s.Tables = append(s.Tables, p.Pieces[i].foldTables(p.Unit, w)...)
+	}
+	return s
+}

@@ -1,5 +1,10 @@
 package marking
 
+import (
+	"fmt"
+	"strings"
+)
+
 // Rules of this file. How a garment was sewn is written down, so that it can be done
 // again: what the file says, and a line to write on for what it leaves out.
 
@@ -18,4 +23,24 @@ func settings(s SewingSpec) []Setting {
 		{"tension", s.Tension.Value},
 		{"needle position", s.Position.Value},
 	}
+}
+
+// sewingSection notes how the garment is sewn.
+func (p *Pattern) sewingSection(w wording) Section {
+	s := Section{Title: "Settings to keep"}
+	for _, one := range p.Sewing {
+		s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(one.Name+": "+one.Value, " "), Blank: one.Value == ""})
+	}
+	for i := range p.Pieces {
+		for _, t := range p.Pieces[i].Tucks {
+			name := fmt.Sprintf("sample of %s, %s: ", p.Pieces[i].Name, t.Key)
+			if t.Sampled {
+				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.N, "tuck"),
+					w.length(p.Unit.amount(t.Sample.Flat.MM-t.Sample.Sewn.MM)))})
+			} else if t.wantsSample() {
+				s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})
+			}
+		}
+	}
+	return s
 }

@@ -3,7 +3,6 @@ package pdfout
 import (
 	"math"
 	"slices"
-	"strconv"
 
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
@@ -38,11 +37,6 @@ const (
 	legendApart  = 6.0  // between two columns of the legend
 	legendAbove  = 1.0  // free above the legend, and above the caption, in mm
 )
-
-// nameSizes and numberSizes are the sizes, in points, that a shape's name and its
-// number may have, largest first.
-func nameSizes() []float64   { return []float64{8, 7, 6, 5} }
-func numberSizes() []float64 { return []float64{7, 6, 5} }
 
 // clothPicture is a picture as it lies with the upper left corner of its frame at
 // (0, 0).
@@ -166,28 +160,6 @@ func namesOf(p marking.Picture) int {
 	return len(names)
 }
 
-// setBands sets the frames of the bands.
-func (d *clothPicture) setBands(p marking.Picture, c clothScale) {
-	for _, b := range p.Bands {
-		box := c.box(b, p)
-		if box.Empty() {
-			continue
-		}
-		d.bands = append(d.bands, box)
-		// Counter-clockwise from the end of the band's left side.
-		corners := []plane.Point{{X: box.Min.X, Y: box.Max.Y}, box.Min, {X: box.Max.X, Y: box.Min.Y}, box.Max}
-		if c.lying {
-			corners = append(corners[3:], corners[:3]...)
-		}
-		if b.Width < p.Width {
-			d.folds = append(d.folds, plane.Path{corners[1], corners[0]})
-			d.edges = append(d.edges, plane.Path{corners[1], corners[2], corners[3], corners[0]})
-		} else {
-			d.edges = append(d.edges, plane.Path{corners[0], corners[1], corners[2], corners[3], corners[0]})
-		}
-	}
-}
-
 // newField looks at all lines of the picture.
 func (d *clothPicture) newField(pieces []piece) *field {
 	var edges piece
@@ -195,122 +167,6 @@ func (d *clothPicture) newField(pieces []piece) *field {
 		edges.lines = append(edges.lines, newLine(marking.Cut, "", path))
 	}
 	return newField(append(slices.Clone(pieces), edges))
-}
-
-// saidOfBand is what is said of a band, and where that is drawn.
-type saidOfBand struct {
-	text string
-	box  plane.Box // empty where nothing is drawn
-}
-
-// sayOutside sets what is said of the bands beside them, within some width, and over
-// a picture that lies on its side. It returns what has no room there.
-func (d *clothPicture) sayOutside(p marking.Picture, c clothScale, f *field, width float64) []saidOfBand {
-	var unsaid []saidOfBand
-	for _, b := range p.Bands {
-		if b.Text == "" {
-			continue
-		}
-		one := saidOfBand{b.Text, c.box(b, p)}
-		switch {
-		case one.box.Empty():
-		case !c.lying && d.sayBeside(one, f, width):
-			continue
-		case c.lying && (d.sayUnder(one, f) || d.sayOver(one, f)):
-			continue
-		}
-		unsaid = append(unsaid, one)
-	}
-	return unsaid
-}
-
-// sayBeside sets what is said of a band to the right of its frame, at the middle of
-// its height, and reports whether there is room.
-func (d *clothPicture) sayBeside(one saidOfBand, f *field, width float64) bool {
-	b, ok := bandText(one.text, width-one.box.Max.X-2*bandTextAway, one.box.Height()-2*bandTextOver)
-	return ok && d.say(b, plane.Point{X: one.box.Max.X + bandTextAway, Y: one.box.Centre().Y + b.height/2}, f)
-}
-
-// sayUnder sets what is said of a band that lies on its side under its frame, in
-// the frame of the whole.
-func (d *clothPicture) sayUnder(one saidOfBand, f *field) bool {
-	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, one.box.Min.Y-d.frame.Min.Y-bandTextOver)
-	return ok && d.say(b, one.box.Min.Add(plane.Point{X: bandTextAway, Y: -bandTextOver}), f)
-}
-
-// sayOver sets what is said of a band that lies on its side over the picture.
-func (d *clothPicture) sayOver(one saidOfBand, f *field) bool {
-	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*leading*bandTextSize*point)
-	if !ok || !d.say(b, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + b.height}, f) {
-		return false
-	}
-	d.over = math.Max(d.over, bandTextOver+b.height)
-	return true
-}
-
-// sayInside sets what is said of bands where nothing lies on them, and returns what
-// has no room there.
-func (d *clothPicture) sayInside(said []saidOfBand, f *field, pieces []piece) []saidOfBand {
-	var unsaid []saidOfBand
-	for _, one := range said {
-		if one.box.Empty() || !d.sayAmong(one, f, pieces) {
-			unsaid = append(unsaid, one)
-		}
-	}
-	return unsaid
-}
-
-// sayAmong sets what is said of a band among the shapes on it, and reports whether
-// there is room.
-func (d *clothPicture) sayAmong(one saidOfBand, f *field, pieces []piece) bool {
-	corners := plane.Path{one.box.Min, {X: one.box.Max.X, Y: one.box.Min.Y}, one.box.Max, {X: one.box.Min.X, Y: one.box.Max.Y}, one.box.Min}
-	band := piece{outline: plane.NewTree(corners), bounds: one.box}
-	places := band.places(f, nameRoom, nameClosest)
-	free := func(b plane.Box) bool {
-		return one.box.Holds(b.Min) && one.box.Holds(b.Max) && !inAny(pieces, b.Centre())
-	}
-	for _, limit := range []float64{bandMost, 0.6 * bandMost, 0.4 * bandMost} {
-		b, ok := bandText(one.text, math.Min(limit, one.box.Width()), one.box.Height())
-		if !ok {
-			continue
-		}
-		if found, ok := band.roomiest(f, places, b, across(), nameRoom, free); ok {
-			return d.say(b, found.middle.Add(plane.Point{X: -b.width / 2, Y: b.height / 2}), f)
-		}
-	}
-	return false
-}
-
-// bandText sets what is said of a band in lines of limit mm, or of bandMost, and
-// reports whether they are long enough and no higher than high.
-func bandText(text string, limit, high float64) (block, bool) {
-	limit = math.Min(limit, bandMost)
-	if limit < bandLeast {
-		return block{}, false
-	}
-	b := nameBlock(text, regular(), bandTextSize, limit)
-	for i := range b.lines {
-		b.lines[i].at.X, b.lines[i].colour = 0, grey()
-	}
-	return b, !b.broken && b.height <= high
-}
-
-// say sets a text with its upper left corner at a place, and reports whether that is
-// free.
-func (d *clothPicture) say(b block, at plane.Point, f *field) bool {
-	middle := at.Add(plane.Point{X: b.width / 2, Y: -b.height / 2})
-	room := b.around(middle, across())
-	if !f.free(room) {
-		return false
-	}
-	f.take(room)
-	d.labels = append(d.labels, b.placed(middle, across())...)
-	return true
-}
-
-// inAny reports whether a place lies within one of some pieces.
-func inAny(pieces []piece, at plane.Point) bool {
-	return slices.ContainsFunc(pieces, func(p piece) bool { return p.inside(at) })
 }
 
 // setShapes sets the outlines of the shapes, and returns them as pieces that a
@@ -335,84 +191,6 @@ func (d *clothPicture) setShapes(p marking.Picture, c clothScale) []piece {
 	return pieces
 }
 
-// nameShapes writes the names into the shapes, and a number in a shape or beside
-// it where a name has no room. It returns the names of the numbers, from 1 on, and
-// the names of shapes that have no room even for a number, each once.
-func (d *clothPicture) nameShapes(pieces []piece, f *field) (numbered, left []string) {
-	numbers, missing := map[string]int{}, map[string]bool{}
-	for _, p := range pieces {
-		if p.name == "" {
-			continue
-		}
-		places := p.places(f, nameRoom, nameClosest)
-		if d.nameIn(p, f, places, p.name, regular(), nameSizes(), []plane.Point{across(), up()}) {
-			continue
-		}
-		n, known := numbers[p.name]
-		if !known {
-			n = len(numbered) + 1
-		}
-		text := strconv.Itoa(n)
-		switch {
-		case d.nameIn(p, f, places, text, bold(), numberSizes(), []plane.Point{across()}) || d.numberBeside(p, f, pieces, text):
-			if !known {
-				numbers[p.name] = n
-				numbered = append(numbered, p.name)
-			}
-		case !missing[p.name]:
-			missing[p.name] = true
-			left = append(left, p.name)
-		}
-	}
-	return numbered, left
-}
-
-// nameIn writes a text into a shape at one of some places, along one of some
-// directions and in the largest of some sizes that it has room in, and reports
-// whether there is any.
-func (d *clothPicture) nameIn(p piece, f *field, places []plane.Point, text string, set *face, sizes []float64, along []plane.Point) bool {
-	for _, size := range sizes {
-		for _, u := range along {
-			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
-				b := nameBlock(text, set, size, limit)
-				e := b.extent(u)
-				if b.broken || e.X > p.bounds.Width() || e.Y > p.bounds.Height() {
-					continue
-				}
-				if found, ok := p.roomiest(f, places, b, u, nameRoom, d.framed); ok {
-					f.take(found.around(found.middle, found.u))
-					d.labels = append(d.labels, found.placed(found.middle, found.u)...)
-					return true
-				}
-			}
-		}
-	}
-	return false
-}
-
-// numberBeside writes a number next to a shape, where nothing else is, and reports
-// whether there is room.
-func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number string) bool {
-	if p.bounds.Empty() {
-		return false
-	}
-	for _, size := range numberSizes() {
-		b := nameBlock(number, bold(), size, math.Inf(1))
-		side := plane.Point{X: (p.bounds.Width()+b.width)/2 + numberAway}
-		over := plane.Point{Y: (p.bounds.Height()+b.height)/2 + numberAway}
-		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
-			at := p.bounds.Centre().Add(step)
-			room := b.around(at, across())
-			if d.onBand(room.bounds()) && f.free(room.grown(numberApart)) && !inAny(pieces, at) {
-				f.take(room)
-				d.labels = append(d.labels, b.placed(at, across())...)
-				return true
-			}
-		}
-	}
-	return false
-}
-
 // onBand reports whether a box lies in a band of the picture.
 func (d *clothPicture) onBand(b plane.Box) bool {
 	return slices.ContainsFunc(d.bands, func(on plane.Box) bool { return on.Holds(b.Min) && on.Holds(b.Max) })
@@ -420,59 +198,6 @@ func (d *clothPicture) onBand(b plane.Box) bool {
 
 // framed reports whether a box lies in the picture's frame.
 func (d *clothPicture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) && d.frame.Holds(b.Max) }
-
-// nameBlock sets a name in lines no longer than limit mm, one under the other's
-// middle.
-func nameBlock(name string, f *face, size, limit float64) block {
-	var b block
-	words := wordsOf(name)
-	for _, word := range words {
-		b.broken = b.broken || f.width(word, size) > limit
-	}
-	for k, text := range f.wrapWords(words, size, limit) {
-		base := (ascent + float64(k)*leading) * size * point
-		b.height = base + descent*size*point
-		b.width = math.Max(b.width, f.width(text, size))
-		b.lines = append(b.lines, label{text: text, face: f, size: size, at: plane.Point{Y: -base}})
-	}
-	for i, l := range b.lines {
-		b.lines[i].at.X = (b.width - l.face.width(l.text, l.size)) / 2
-	}
-	return b
-}
-
-// legend sets the names of numbers in columns, row by row.
-func (s setter) legend(names []string) []band {
-	if len(names) == 0 {
-		return nil
-	}
-	number := func(i int) string { return strconv.Itoa(i + 1) }
-	indent := bold().width(number(len(names)-1), asideSize) + ruleAway
-	column := 0.0
-	for _, name := range names {
-		column = math.Max(column, indent+regular().width(name, asideSize))
-	}
-	column = math.Min(column, legendMost)
-	count := int((s.width + legendApart) / (column + legendApart))
-	step := leading * asideSize * point
-	var bands []band
-	for i := range names {
-		if i%count == 0 {
-			bands = append(bands, band{})
-		}
-		b := &bands[len(bands)-1]
-		at := plane.Point{X: float64(i%count) * (column + legendApart), Y: -step + footOfLine(asideSize)}
-		b.write(number(i), bold(), asideSize, black(), at)
-		lines := withinLines(regular(), names[i], asideSize, column-indent+roundingOff, wordLines)
-		for k, line := range lines {
-			b.write(line, regular(), asideSize, black(), at.Add(plane.Point{X: indent, Y: -float64(k) * step}))
-		}
-		b.height = math.Max(b.height, float64(len(lines))*step)
-	}
-	keepEnds(bands)
-	bands[0].above = legendAbove
-	return bands
-}
 
 // What the pictures in the figures are drawn with, besides outlinePen: the sides of
 // their bands, the folds, what lies under those, and the ground of their shapes. A

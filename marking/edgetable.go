@@ -1,0 +1,58 @@
+package marking
+
+// Rules of this file. The cut length of an edge is that of its cutting line on the flat
+// cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
+
+// edgeSection lists the edges of every piece.
+func (p *Pattern) edgeSection(w wording) Section {
+	s := Section{Title: "Edges"}
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
+		t := Table{Title: piece.Name, Heads: []string{"", "cut", "sewn", "allowance"}}
+		if piece.OnFold {
+			t.Title += ", half of it"
+		}
+		for _, e := range piece.edgeFigures(p.Unit) {
+			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), e.edge.allowanceIn(w, p.Unit)}})
+		}
+		if len(piece.rows())+len(piece.Pleats) > 0 {
+			t.Lines = []Sentence{{Text: "sewn: with the tucks and pleats in"}}
+		}
+		s.Tables = append(s.Tables, t)
+	}
+	return s
+}
+
+// allowanceIn says what lies beyond the stitch line of an edge.
+func (e Edge) allowanceIn(w wording, unit Unit) string {
+	switch {
+	case e.OnFold:
+		return "on the fold"
+	case e.Hem > 0 && e.Turn > 0:
+		return "hem " + w.cell(unit.chosen(e.Hem)) + ", turn " + w.cell(unit.chosen(e.Turn))
+	case e.Hem > 0:
+		return "hem " + w.cell(unit.chosen(e.Hem))
+	case e.Allowance > 0:
+		return w.cell(unit.chosen(e.Allowance))
+	}
+	return "none"
+}
+
+// EdgeFigure is how long one edge is.
+type EdgeFigure struct {
+	Key  string
+	Cut  Amount // on the flat cloth
+	Sewn Amount // with tucks and pleats in
+
+	edge Edge
+}
+
+// edgeFigures lists the lengths of the edges of a piece.
+func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+	cut := p.cutLengths()
+	var all []EdgeFigure
+	for i, e := range p.Edges {
+		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.amount(cut[i]), Sewn: unit.amount(e.Folded), edge: e})
+	}
+	return all
+}

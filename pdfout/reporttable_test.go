@@ -1,0 +1,164 @@
+package pdfout
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// wideTable is a table too wide for a column of any paper.
+func wideTable() marking.Table {
+	return marking.Table{Rows: cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
+}
+
+// checkTables holds tables against the pages, or against their columns: titles, and
+// the first words of all cells that are not empty, are all different, so that each is
+// found.
+func checkTables(t require.TestingT, pages []readPage, tables []marking.Table) {
+	texts := placesOfTexts(pages)
+	totals := 0
+	for _, p := range pages {
+		totals += len(p.totalLines())
+	}
+	numbersOfTotals := 0
+	for _, table := range tables {
+		ends := map[int]float64{}
+		rowsOn := map[int]int{}
+		title, firstPage := only(t, pages, table.Title)
+		for i, row := range table.Rows {
+			words, page := texts.only(t, strings.Fields(row.Cells[0])[0])
+			rowsOn[page]++
+			assert.InDelta(t, title.at.X, words.at.X, 2*written, "words of %q begin at the left", table.Title)
+			if i == 0 {
+				assert.Equal(t, firstPage, page, "the title of %q stands with its first row", table.Title)
+				assert.Greater(t, title.at.Y, words.at.Y)
+			}
+			for c, number := range row.Cells {
+				if c == 0 || number == "" {
+					continue
+				}
+				r, on := texts.only(t, strings.Fields(number)[0])
+				assert.Equal(t, number, r.text)
+				assert.Equal(t, page, on, "row %q is broken", row.Cells[0])
+				assert.InDelta(t, words.at.Y, r.at.Y, 2*written, "row %q in one line", row.Cells[0])
+				if _, known := ends[c]; !known {
+					ends[c] = r.rightEnd()
+				}
+				assert.InDelta(t, ends[c], r.rightEnd(), 4*written, "column %d of %q has one right end", c, table.Title)
+				if row.Total {
+					numbersOfTotals++
+					over := slices.IndexFunc(pages[page].totalLines(), func(p plane.Path) bool {
+						above := p[0].Y - r.box().Max.Y
+						return math.Abs(p[1].X-r.rightEnd()) < 4*written && p[0].X <= r.at.X+2*written && p[0].Y == p[1].Y && above > 0 && above < 2
+					})
+					assert.GreaterOrEqual(t, over, 0, "no line over %q", number)
+				}
+			}
+		}
+		for page, rows := range rowsOn {
+			assert.True(t, rows > 1 || len(table.Rows) == 1, "one row of %q alone on a page", table.Title)
+			if page == firstPage {
+				continue
+			}
+			assert.Contains(t, pages[page].words(), table.Title+" (continued)")
+			for _, head := range table.Heads {
+				assert.Contains(t, pages[page].said(), squeezed(head), "heads of %q come again", table.Title)
+			}
+		}
+	}
+	assert.Equal(t, numbersOfTotals, totals, "lines over totals, and over nothing else")
+}
+
+// A table that fits a column is broken only where more than about a third of the
+// column would stay empty without it; a table longer than a column always is.
+func TestTablesAreKeptWhole(t *testing.T) {
+	const third = 0.36
+	broken, moved := 0, 0
+	for n := range 50 {
+		before := marking.Section{Title: "Before it"}
+		for range n {
+			before.Lines = append(before.Lines, marking.Sentence{Text: "Measure it."})
+		}
+		table := marking.Table{Title: "Seam", Lines: []marking.Sentence{{Text: "They match."}}}
+		for i := range 24 {
+			table.Rows = append(table.Rows, cells([]string{fmt.Sprint("mark", i), fmt.Sprint(i, " in")})...)
+		}
+		pages, s := reported(t, &marking.Report{Sections: []marking.Section{before, {Title: "Seams", Tables: []marking.Table{table}}}}, "letter")
+		columns := columnsOf(pages, s, 2)
+		room := s.Paper.underHeader()
+		heading, first := only(t, columns, "Seams")
+		_, last := only(t, columns, "They match.")
+		if first == last {
+			if heading.at.Y > room.Max.Y-10 && first > 0 {
+				moved++
+				low := room.Max.Y
+				for _, text := range columns[first-1].texts {
+					low = math.Min(low, text.at.Y)
+				}
+				assert.LessOrEqual(t, (low-room.Min.Y)/room.Height(), third+0.02, "n = %d: so much stays empty", n)
+			}
+			continue
+		}
+		broken++
+		assert.Greater(t, (heading.at.Y-room.Min.Y)/room.Height(), third-0.05, "n = %d: it is broken though little would stay empty", n)
+	}
+	assert.Positive(t, broken)
+	assert.Positive(t, moved)
+}
+
+// A table without a title that goes on says the title of its section.
+func TestTableWithoutTitleGoesOn(t *testing.T) {
+	var rows []marking.Row
+	for i := range 100 {
+		rows = append(rows, cells([]string{fmt.Sprint("tuck ", i), "1/8 in"})...)
+	}
+	pages, s := reported(t, &marking.Report{Sections: []marking.Section{{Title: "Tucks", Tables: []marking.Table{{Rows: rows}}}}}, "letter")
+	require.Len(t, pages, 1)
+	columns := columnsOf(pages, s, 2)
+	assert.Contains(t, columns[1].words(), "Tucks (continued)")
+	assert.NotContains(t, columns[0].words(), "Tucks (continued)")
+}
+
+func TestTableFits(t *testing.T) {
+	row := func(words, number string, n int) marking.Row {
+		r := marking.Row{Cells: []string{words}}
+		for i := range n {
+			r.Cells = append(r.Cells, strings.Replace(number, "#", fmt.Sprint(i), 1))
+		}
+		return r
+	}
+	for _, c := range []struct {
+		name        string
+		row         marking.Row
+		least, most float64 // of the size of its numbers, in points
+		words       string  // a text in the first column
+	}{
+		{"seven columns of measures", row("Front, on the fold", "17 #/16 in", 6), 9, 9, "Front, on the fold"},
+		{"long words are set in lines", row("A skirt panel with five growth tucks above a hem that can be let down twice or three times", "17 #/16 in", 6), 9, 9, "A skirt panel with five growth tucks above a hem that"},
+		{"long numbers are set smaller", row("A skirt panel with five growth tucks above a hem that can be let down", "less than # 11/16 in", 6), 6, 8.5, "A skirt panel with five growth tucks above a hem"},
+		{"words are shortened in the end", row(strings.Repeat("a skirt panel ", 14), "no less than 10 1#/16 in", 6), 6, 6, "skirt panel a skirt …"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pages, _ := reported(t, &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: []marking.Row{c.row}}}}}}, "letter")
+			number, _ := only(t, pages, c.row.Cells[1])
+			assert.GreaterOrEqual(t, number.size, c.least)
+			assert.LessOrEqual(t, number.size, c.most)
+			only(t, pages, c.words)
+		})
+	}
+	wide := withFigures(many(1), &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: []marking.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}})
+	var out bytes.Buffer
+	_, err := Draw(&out, wide, papers()[0])
+	require.EqualError(t, err, "the figures have a table whose numbers alone are wider than letter paper\nhint: choose larger paper")
+	assert.IsType(t, &Refusal{}, err)
+	assert.Zero(t, out.Len(), "nothing is written")
+}
