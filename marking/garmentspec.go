@@ -10,7 +10,7 @@ type SeamSpec struct {
 	Place    Place
 	Join     Place     // where the two sides are given
 	Sides    [2][]Text // the edges of each
-	Ease     Length    // by how much one side may be longer, to be eased in
+	Ease     Length    // by how much the first side may be longer, to be eased in
 	Within   Length    // what they may differ beyond that
 	Gathered bool      // the longer side is drawn up to the other
 }

@@ -8,19 +8,19 @@ import (
 // Rules of this file. Edges that are joined must have equal sewn lengths, with
 // pleats folded and tucks stitched, but for the ease that is allowed and for what
 // no hand can hold to. A side that is gathered is drawn up to the other. An edge
-// counts as often as the garment has it, or once on both sides where all have it
-// equally often.
+// counts as often as the garment has it, over how often it has the same seam. Ease is
+// given to the side that is named first: that one may be longer.
 
 // Seam is two sides that are sewn together.
 type Seam struct {
 	Key        string
 	Sides      [2]SeamSide
-	Ease       Amount // by how much one side may be longer
+	Ease       Amount // by how much the first side may be longer than the second
 	Within     Amount // what they may differ beyond that
 	Gathered   bool
 	Difference Amount // of the sewn lengths as they are printed: first less second
-	// Plain tells that nothing is folded in either side, so that the cut edges
-	// may be compared as well. CutDifference is theirs, first less second.
+	// Plain tells that either side is one edge and nothing is folded in it, so that
+	// the cut edges may be compared as well. CutDifference is theirs, first less second.
 	Plain         bool
 	CutDifference Amount
 	Ends          []SeamEnd // none where a side is more than one edge
@@ -73,15 +73,15 @@ func (p *Pattern) newSeam(s SeamSpec, spec *Spec, cuts map[*Piece][]cutEdge, fou
 		seam.Within = p.Unit.chosen(s.Within.MM)
 	}
 	sides := [2][]Course{p.courses(s.Sides[0], spec), p.courses(s.Sides[1], spec)}
-	if all := slices.Concat(sides[0], sides[1]); allOften(all, all[0].Times) {
-		for i := range sides {
-			for k := range sides[i] {
-				sides[i][k].Times = 1
-			}
+	once := oftenOfAll(slices.Concat(sides[0], sides[1]))
+	for i := range sides {
+		for k := range sides[i] {
+			sides[i][k].Times /= once
 		}
 	}
 	before := len(found.list)
 	for i, courses := range sides {
+		seam.Plain = seam.Plain && len(courses) == 1
 		side := SeamSide{Courses: courses, Cut: Amount{unit: p.Unit}, Sewn: p.length(courses)}
 		for k := range courses {
 			c := &courses[k]
@@ -108,9 +108,16 @@ func (p *Pattern) newSeam(s SeamSpec, spec *Spec, cuts map[*Piece][]cutEdge, fou
 	return seam, len(found.list) == before
 }
 
-// allOften reports whether every course comes that often.
-func allOften(courses []Course, times int) bool {
-	return !slices.ContainsFunc(courses, func(c Course) bool { return c.Times != times })
+// oftenOfAll returns how often the same seam comes in the garment: the greatest number
+// that divides how often each of its edges does. Of a left and a right sleeve it is 2.
+func oftenOfAll(courses []Course) int {
+	often := 0
+	for _, c := range courses {
+		for a := c.Times; a != 0; {
+			often, a = a, often%a
+		}
+	}
+	return often
 }
 
 // held reports whether the longer side is held in to the shorter, so that the ends
@@ -120,15 +127,19 @@ func (s Seam) held() bool {
 }
 
 // Matches reports whether the two sides can be sewn together as they are: their sewn
-// lengths differ by no more than Ease and Within together. Gathered ones always can.
-func (s Seam) Matches() bool {
-	return s.Gathered || math.Abs(s.Difference.MM) <= s.Ease.MM+s.Within.MM+sameLength
+// lengths differ by no more than Within, or the first is longer by no more than Ease
+// besides. Gathered ones always can.
+func (s Seam) Matches() bool { return s.Gathered || s.holds(s.Difference) }
+
+// holds reports whether a difference, first less second, is one that can be sewn.
+func (s Seam) holds(difference Amount) bool {
+	return difference.MM <= s.Ease.MM+s.Within.MM+sameLength && difference.MM >= -s.Within.MM-sameLength
 }
 
 // CutMatches reports whether the cutting lines match as well, where they can be
 // compared.
 func (s Seam) CutMatches() bool {
-	return s.Gathered || !s.Plain || math.Abs(s.CutDifference.MM) <= s.Ease.MM+s.Within.MM+sameLength
+	return s.Gathered || !s.Plain || s.holds(s.CutDifference)
 }
 
 // Fullness returns how many times as long the longer side is as the shorter.

@@ -128,11 +128,14 @@ func (s Seam) mismatch(length func(Amount) string) string {
 		if difference.steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
 			off, exact = off.unit.amount(off.MM), ", by their exact lengths"
 		}
-		by := length(off)
+		by, allowed := length(off), s.Within
+		if difference.MM > 0 {
+			allowed = s.Ease.Plus(s.Within)
+		}
 		switch {
 		case off.steps == 0:
 			by, exact = "less than "+length(off.unit.amount(off.unit.ruler())), ""
-		case off.steps <= s.Ease.Plus(s.Within).steps && off.steps*off.unit.ruler() < off.MM:
+		case off.steps <= allowed.steps && off.steps*off.unit.ruler() < off.MM:
 			by = "just over " + by
 		}
 		return fmt.Sprintf("%s %s %s %s longer than %s%s", how, longer.title(), longer.is(), by, shorter.title(), exact)
@@ -142,14 +145,20 @@ func (s Seam) mismatch(length func(Amount) string) string {
 		text += "; as it is cut," + tell("", s.CutDifference)
 	}
 	if s.Ease.MM > 0 {
-		text += fmt.Sprintf("; the ease allowed is %s", length(s.Ease))
+		text += fmt.Sprintf("; the ease allowed is %s, of the side that is named first", length(s.Ease))
 	}
 	return text
 }
 
+// mostNamed is how many edges of one side are named in a sentence.
+const mostNamed = 2
+
 // title names a side in a sentence: "the shoulder of Front", or several joined by
 // "and".
 func (s SeamSide) title() string {
+	if n := len(s.Courses); n > mostNamed {
+		return fmt.Sprintf("the %s of %s and %d more", s.Courses[0].Edge, s.Courses[0].piece.Name, n-1)
+	}
 	var names []string
 	for _, c := range s.Courses {
 		name := "the " + c.Edge + " of " + c.piece.Name
