@@ -57,6 +57,8 @@ func readFile(name string) ([]byte, error) {
 
 func unreadable(name string, err error) error {
 	switch {
+	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
+		return &fileError{name, "there is no such file", fmt.Sprintf("did you mean %q?", name+".toml")}
 	case errors.Is(err, fs.ErrNotExist):
 		return &fileError{name, "there is no such file", "look at its name, and at the folder you are in"}
 	case errors.Is(err, fs.ErrPermission):

@@ -38,6 +38,9 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if err == nil {
 		return statusDone
 	}
+	if strings.HasPrefix(err.Error(), helpWithArgument) { // which the parser does not call a usage error
+		err = &usageError{plainUsage(err), "`tuckmark --help` shows every command, and `tuckmark sheet --help` what one of them takes"}
+	}
 	fmt.Fprintln(stderr, err)
 	var usage *usageError
 	if errors.As(err, &usage) {
@@ -52,6 +55,14 @@ type usageError struct{ cause, hint string }
 func (e *usageError) Error() string { return "tuckmark: " + e.cause + "\nhint: " + e.hint }
 
 const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
+
+// commandHint advises somebody who gave a word that is no command.
+func commandHint(word string) string {
+	if strings.EqualFold(filepath.Ext(word), ".toml") {
+		return fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", word)
+	}
+	return commandsHint
+}
 
 func newCommand(stdout, stderr io.Writer) *cli.Command {
 	misused := func(_ context.Context, cmd *cli.Command, err error, _ bool) error {
@@ -70,7 +81,7 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 		ExitErrHandler: func(context.Context, *cli.Command, error) {}, // run says it
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			if word := cmd.Args().First(); word != "" {
-				return &usageError{fmt.Sprintf("there is no command %q", word), commandsHint}
+				return &usageError{fmt.Sprintf("there is no command %q", word), commandHint(word)}
 			}
 			return &usageError{"no command was given", commandsHint}
 		},
@@ -149,15 +160,7 @@ func printFigures(say io.Writer, in string, data, allUnits bool) error {
 	if data {
 		return writeOut(say, pattern.Figures().JSON())
 	}
-	var text strings.Builder
-	for _, remark := range pattern.Remarks {
-		fmt.Fprintln(&text, remark.In(in))
-	}
-	if len(pattern.Remarks) > 0 {
-		text.WriteByte('\n')
-	}
-	text.WriteString(pattern.Report(allUnits).Text(textWidth))
-	return writeOut(say, []byte(text.String()))
+	return writeOut(say, []byte(pattern.Report(allUnits).Text(textWidth)))
 }
 
 // readPattern reads a file and checks it.
@@ -225,9 +228,15 @@ func asUsage(err error) error {
 	return err
 }
 
+// helpWithArgument is how the parser begins its answer to `sheet --help FILE`.
+const helpWithArgument = "No help topic for "
+
 // plainUsage says in our own words what the flag parser found.
 func plainUsage(err error) string {
 	said := err.Error()
+	if strings.HasPrefix(said, helpWithArgument) {
+		return "--help stands by itself, without a file"
+	}
 	if flag, ok := strings.CutPrefix(said, "flag provided but not defined: "); ok {
 		return fmt.Sprintf("there is no option %q", strings.TrimLeft(flag, "-"))
 	}

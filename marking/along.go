@@ -134,10 +134,33 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 		c.line, c.Length = e.Sewn, p.Unit.amount(e.Folded)
 	} else {
 		c.line = c.piece.line(edgeKey).Path
-		c.Length = p.Unit.amount(c.piece.foldedLength(c.line))
+		length := 0.0
+		for _, part := range c.piece.betweenSeams(c.line) {
+			length += c.piece.foldedLength(part)
+		}
+		c.Length = p.Unit.amount(length)
 	}
 	c.Times = c.piece.times(c.edge)
 	return c
+}
+
+// betweenSeams returns the parts of a line of the piece that lie inside all of its stitch
+// lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
+// returned whole.
+func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
+	var finished plane.Path
+	for _, e := range p.Edges {
+		finished = append(finished, e.Sewn...)
+	}
+	finished = append(finished, finished[0])
+	var parts []plane.Path
+	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
+		parts = append(parts, line.Between(s.from, s.to))
+	}
+	if len(parts) == 0 {
+		return []plane.Path{line}
+	}
+	return parts
 }
 
 // courses returns what names stand for that have been checked.

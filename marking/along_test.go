@@ -177,3 +177,23 @@ func TestLengthOfALineAcrossTucks(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 4, pattern.course("front.rule", spec).Length.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
 }
+
+// A line inside a piece counts from seam to seam, as an edge does: 10 in less 1/2 in on
+// either side, and, where half a piece is drawn, less 1/2 in on one.
+func TestLineFromSeamToSeam(t *testing.T) {
+	for _, c := range []struct {
+		name, head string
+		want       float64
+	}{
+		{"across a piece", "", 9},
+		{"across half a piece", "fold = \"left\"\n", 9.5},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			spec, err := Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch(c.head+rect("10")+"\n---\n\n[line.casing]\npoints = [[0, 3], [10, 3]]\n")), hasLetter)
+			require.NoError(t, err)
+			pattern, err := Check(spec)
+			require.NoError(t, err)
+			assert.InDelta(t, c.want, pattern.course("front.casing", spec).Length.MM/25.4, 1e-6)
+		})
+	}
+}

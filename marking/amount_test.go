@@ -86,7 +86,7 @@ func TestAmountsAsData(t *testing.T) {
 		{"a length", `{"mm":53.98,"printed":"2 1/8 in"}`, Inch.amount(53.975)},
 		{"nothing", `{"mm":0,"printed":"0 in"}`, Inch.atLeast(0)},
 		{"a hair below nothing", `{"mm":0,"printed":"0 in"}`, Inch.amount(-0.001)},
-		{"to buy", `{"mm":900,"printed":"1 yd"}`, Inch.buy(900)},
+		{"to buy", `{"mm":914.4,"printed":"1 yd"}`, Inch.buy(900)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got, err := json.Marshal(c.a)

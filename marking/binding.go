@@ -42,10 +42,9 @@ const (
 	// largestSquare is the largest square of cloth that is cut for bias strips where
 	// the width of the cloth is not known, in mm: the width of a narrow cloth.
 	largestSquare = 36 * 25.4
-	// mostBias is the most strips that one binding is cut in, and fewBias how many
-	// are tried first; each further try has twice as many.
+	// mostBias is the most strips that one binding is cut in. One for each round is
+	// tried first, and then twice as many each time.
 	mostBias = 512
-	fewBias  = 2
 )
 
 // newBinding works out a binding whose names have been checked; ok is false where it
@@ -87,7 +86,7 @@ func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Bind
 	if largest == 0 {
 		largest = largestSquare
 	}
-	for strips := fewBias; strips <= mostBias; strips *= 2 {
+	for strips := b.Joins; strips <= mostBias; strips *= 2 {
 		most := largest / 2
 		if 2*strips > mostBias {
 			most = largest // many short strips, before none at all
@@ -103,6 +102,18 @@ func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Bind
 	found.add(s.Place, "see whether its width and the lengths of its edges are in the units meant, or divide it",
 		"the binding takes %s of bias strip, %s wide: more than is cut from one cloth", b.Length, b.Cut)
 	return b, false
+}
+
+// widestAllowance returns the widest allowance of the edges that are bound, and reports
+// whether it is wider than the finished binding, which goes round it.
+func (b Binding) widestAllowance() (widest Amount, wide bool) {
+	most := 0.0
+	for _, c := range b.Courses {
+		if c.edge >= 0 {
+			most = math.Max(most, c.piece.Edges[c.edge].Allowance)
+		}
+	}
+	return b.Width.unit.chosen(most), most > b.Width.MM+sameLength
 }
 
 // perJoin is what one join takes of the length of the strip, in mm.

@@ -17,9 +17,8 @@ import (
 // 2 x 1/4 x sqrt 2 = 0.707 in of the strip, which is read as 3/4 in.
 func TestBindingsInPrint(t *testing.T) {
 	for _, c := range []struct{ name, beside, want string }{
-		// 20 in of hem and a join: 20 3/4 in, 4 x 1/4 = 1 in wide. Two strips of a square
-		// of s beside its diagonal d are d - 2 in long each, and lose one join:
-		// 2 d - 4 - 0.707 >= 20 3/4, d >= 12.73, s >= 9.0008: 9 1/2.
+		// 20 in of hem and a join: 20 3/4 in, 4 x 1/4 = 1 in wide. One strip beside the
+		// diagonal d of a square of s is d - 2 in long: d >= 22.75, s >= 16.087: 16 1/2.
 		{"single, from the least square", "[cloth]\nwidth = 44\n[binding.hem]\nalong = \"front.hem\"\nwidth = \"1/4\"\n", `
   hem, single bias binding, 1/4 in wide
                          each  times  together
@@ -30,8 +29,7 @@ func TestBindingsInPrint(t *testing.T) {
                                       --------
   bias strip                            20 3/4
   cut it 1 in wide, 4 times the finished width
-  2 strips from a square of 9 1/2 in, the first cut from corner to corner; join
-  them along a thread, with seams of 1/4 in
+  1 strip from a square of 16 1/2 in, the first cut from corner to corner
 `},
 		// 6 x 1/4 = 1 1/2 in wide, two ends: 21 1/2. d = 12 x 1.414 = 16.97; one strip is
 		// d - 3 = 13.97; the second adds 13.97 - 0.707.
@@ -45,8 +43,7 @@ func TestBindingsInPrint(t *testing.T) {
                                       --------
   bias strip                            21 1/2
   cut it 1 1/2 in wide, 6 times the finished width
-  2 strips from a square of 12 in, the first cut from corner to corner; join
-  them along a thread, with seams of 1/4 in
+  2 strips from a square of 12 in, the first cut from corner to corner
 `},
 		// d - 2 = 40 x 1.414 - 2 = 54.6 in is more than 20 3/4
 		{"one strip", "[binding.hem]\nalong = \"front.hem\"\nwidth = \"1/4\"\nsquare = 40\n", `
@@ -85,13 +82,13 @@ func TestBindingFromSelvageToSelvage(t *testing.T) {
 
 // Squares are given in halves: of an inch, and of a centimetre also where a file is in
 // mm. 500 mm of hem and 17 mm of a join (2 x 6 x 1.414 = 16.97), 24 mm wide:
-// 2 d - 96 - 16.97 >= 517, d >= 314.98, s >= 222.7.
+// d - 48 >= 517, s >= 399.5.
 func TestSquaresOfAFileInMillimetres(t *testing.T) {
 	p, err := check("unit = \"mm\"\nallowance = 0\n" + sketch(skirt(250)) + "\n[binding.hem]\nalong = \"front.hem\"\nwidth = 6\n")
 	require.NoError(t, err)
 	b := p.Bindings[0]
 	assert.Equal(t, "517 mm", b.Length.String())
-	assert.Equal(t, "225 mm", b.Square.String())
+	assert.Equal(t, "400 mm", b.Square.String())
 }
 
 func TestBindingsThatCannotBe(t *testing.T) {

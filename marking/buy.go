@@ -35,16 +35,23 @@ func (p Purchase) Both() string { return p.as(p.unit == Inch) + " (" + p.as(p.un
 
 func (p Purchase) as(yards bool) string {
 	if !yards {
-		return strconv.FormatFloat(stepsUp(p.MM/fiveCentis)*fiveCentis/inMetres, 'f', -1, 64) + " m"
+		return strconv.FormatFloat(p.bought(false)/inMetres, 'f', -1, 64) + " m"
 	}
-	eighths := stepsUp(p.MM / eighthYard)
-	return bare(inchFraction(eighths/eighthsAYard*Inch.MM())) + " yd"
+	return bare(inchFraction(p.bought(true)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
 }
 
-// MarshalJSON gives the length in mm, to a hundredth, and what is bought.
+// bought returns how much is bought, in mm.
+func (p Purchase) bought(yards bool) float64 {
+	if yards {
+		return stepsUp(p.MM/eighthYard) * eighthYard
+	}
+	return stepsUp(p.MM/fiveCentis) * fiveCentis
+}
+
+// MarshalJSON gives what is bought, in mm to a hundredth, and as it is asked for.
 func (p Purchase) MarshalJSON() ([]byte, error) {
 	return json.Marshal(struct {
 		MM      float64 `json:"mm"`
 		Printed string  `json:"printed"`
-	}{hundredth(p.MM), p.String()})
+	}{hundredth(p.bought(p.unit == Inch)), p.String()})
 }

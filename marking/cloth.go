@@ -28,7 +28,7 @@ func (p *Pattern) layCloth() {
 	for _, piece := range p.Pieces {
 		if slices.Contains(lay.TooWide, piece.Name) {
 			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
-				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in"})
+				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", true})
 		}
 	}
 }
@@ -47,13 +47,11 @@ func (p *Pattern) layItems() []layItem {
 			torn(piece.Name, across, along, b.Cut)
 			continue
 		}
-		item := layItem{name: piece.Name, outline: piece.flat.outline, grain: piece.grain, count: piece.Cut}
-		if axis := piece.foldEdge(); axis >= 0 {
-			for _, run := range piece.flat.runs() {
-				if run.edge == axis {
-					item.fold = plane.Path{run.path[0], run.path[len(run.path)-1]}
-				}
-			}
+		outline, whole := piece.tornWhole()
+		item := layItem{name: piece.Name, outline: outline, grain: piece.grain, count: piece.Cut}
+		if axis := piece.foldEdge(); axis >= 0 && !whole {
+			edge := piece.flatEdge(axis)
+			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
 		}
 		items = append(items, item)
 	}

@@ -34,22 +34,13 @@ func (p *Pattern) cutList() (torn, cut []Cutting) {
 			continue
 		}
 		c := Cutting{Name: piece.Name, What: "piece", Count: piece.Cut, OnFold: piece.OnFold}
-		outline := piece.flat.outline
-		if axis := piece.foldEdge(); axis >= 0 && isRectangle(outline) {
-			edge := piece.flatEdge(axis)
-			outline, c.OnFold = wholeOutline(outline, edge[0], inward(edge)), false
-		}
+		outline, isTorn := piece.tornWhole()
 		across, along := extentBy(outline, piece.grain)
 		c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
-		if !c.OnFold && isRectangle(outline) && squareTo(outline, piece.grain) {
-			c.What = "rectangle"
+		if isTorn {
+			c.What, c.OnFold = "rectangle", false
 			whole = append(whole, c)
 			continue
-		}
-		if piece.OnFold && !c.OnFold { // a rectangle that cannot be torn along its threads
-			c.OnFold = true
-			across, along = extentBy(piece.flat.outline, piece.grain)
-			c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
 		}
 		cut = append(cut, c)
 	}
@@ -66,6 +57,20 @@ func (p *Pattern) cutList() (torn, cut []Cutting) {
 		}
 	}
 	return append(torn, whole...), cut
+}
+
+// tornWhole returns the outline that is cut of a piece, and reports whether it is a
+// rectangle that can be torn along its threads: of one on the fold, the whole.
+func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
+	outline = p.flat.outline
+	if axis := p.foldEdge(); axis >= 0 && isRectangle(outline) {
+		edge := p.flatEdge(axis)
+		outline = wholeOutline(outline, edge[0], inward(edge))
+	}
+	if isRectangle(outline) && squareTo(outline, p.grain) {
+		return outline, true
+	}
+	return p.flat.outline, false
 }
 
 // flatEdge returns an edge that is one straight part on the flat cloth.
@@ -149,6 +154,15 @@ func (p *Pattern) firstSection(w wording) Section {
 			}
 		}
 		s.Tables = append(s.Tables, t)
+	}
+	for _, piece := range p.Pieces {
+		if b := piece.Block; b != nil {
+			s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf("%s: once it is tucked, the top edge of its block must measure %s; draw the bottom edge in to the same",
+				piece.Name, w.length(p.Unit.amount(b.Top)))})
+		}
+	}
+	if text := p.guessedGrain(); text != "" {
+		s.Lines = append(s.Lines, Sentence{Text: text})
 	}
 	for _, r := range p.Ruffles {
 		if r.Strips == 0 {

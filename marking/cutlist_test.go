@@ -19,6 +19,8 @@ func TestTearAndCutList(t *testing.T) {
                                  across the
   tear                how many        cloth  along it
   front, a rectangle         2            5        10
+
+  The file does not give every grain; it was taken so: front along side.
 `},
 		{"a rectangle on the fold, opened out", "fold = \"centre\"\n" + box, "", `
                                  across the
@@ -48,6 +50,8 @@ func TestTearAndCutList(t *testing.T) {
                                  across the
   tear                how many        cloth  along it
   front, a rectangle         1            5        10
+
+  The file does not give every grain; it was taken so: front along side.
 `},
 		{"not square is no rectangle", "grain = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 5,10\nside: 5,10 5.1,0\nhem: 5.1,0 0,0\n", "", `
                     across the
@@ -58,6 +62,8 @@ func TestTearAndCutList(t *testing.T) {
                     across the
   cut    how many        cloth  along it
   front         1            5        10
+
+  The file does not give every grain; it was taken so: front along centre.
 `},
 		// Tucks of a finished rectangle take cloth: 10 + 12 x 1/2 in.
 		{"a rectangle with its tucks", "drawn = \"finished\"\nfold = \"centre\"\n" + box + "---\n" + rows(`tuck a centre 1/4 6 1/4`), "", `
@@ -71,6 +77,9 @@ func TestTearAndCutList(t *testing.T) {
                                         across the
   tear                        how many        cloth  along it
   front, block to be tucked          1           16        13
+
+  front: once it is tucked, the top edge of its block must measure 13 in; draw
+  the bottom edge in to the same
 `},
 		// 40 in of hem, full twice, 80 in: two strips of 4 + 1/2 + 1/4 + 1/4 in. 10 in of
 		// it bound 1 in wide: see binding_test.go.

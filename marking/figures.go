@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"strings"
 )
 
@@ -53,7 +54,7 @@ func (p *Pattern) Report(both bool) Report {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
 	for _, s := range []Section{
-		p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
+		p.remarkSection(), p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
 		p.clothSection(w), p.sewingSection(w), p.cautionSection(),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
@@ -76,11 +77,21 @@ func (p *Pattern) scaleNote(both bool) string {
 	return note
 }
 
-// cutLengths returns the length of every edge on the flat cloth.
-func (p *Piece) cutLengths() []float64 {
-	cut := make([]float64, len(p.Edges))
-	for _, run := range p.flat.runs() {
-		cut[run.edge] += run.path.Length()
+// remarkSection lists what may not be meant, all but what a table below says by itself.
+func (p *Pattern) remarkSection() Section {
+	s := Section{Title: "Look at first"}
+	for _, r := range p.Remarks {
+		if r.inTable {
+			continue
+		}
+		text := r.Text
+		if r.Path != "" {
+			text = r.Path + ": " + text
+		}
+		if r.Line > 0 {
+			text = fmt.Sprintf("line %d, %s", r.Line, text)
+		}
+		s.Lines = append(s.Lines, Sentence{Text: text, Warning: true})
 	}
-	return cut
+	return s
 }

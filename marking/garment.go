@@ -102,15 +102,14 @@ func (p *Pattern) checkGarment(spec *Spec, found *findings) {
 // remarkGarment notes what does not match, and what is out of the common.
 func (p *Pattern) remarkGarment() {
 	say := func(at Place, text string, args ...any) {
-		p.Remarks = append(p.Remarks, Remark{at, fmt.Sprintf(text, args...)})
+		p.Remarks = append(p.Remarks, Remark{at, fmt.Sprintf(text, args...), true})
 	}
 	for _, s := range p.Seams {
 		if text := s.mismatch(Amount.String); text != "" {
 			say(s.place, "%s", text)
 		}
-		if a, b, differ := s.allowances(); differ {
-			say(s.place, "the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn",
-				p.Unit.Names(a), p.Unit.Names(b))
+		if text := s.allowancesDiffer(p.Unit.Names); text != "" {
+			say(s.place, "%s", text)
 		}
 	}
 	for _, t := range p.Trims {

@@ -2,6 +2,7 @@ package marking
 
 import (
 	"math"
+	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -20,7 +21,8 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain = piece.likelyGrain(piece.laidOut(nil).runs())
+	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).runs())
+	piece.grainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
 	switch {
 	case ps.GrainAlong.Given():
 		// A grain line has no side, so it does not matter where cloth lies.
@@ -41,9 +43,10 @@ func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
 	}
 }
 
-// likelyGrain returns the direction of the grain where the file says nothing: that
-// of the fold, or else of the longest edge that is straight; upward where none is.
-func (p *Piece) likelyGrain(edges []edgeRun) plane.Point {
+// likelyGrain returns the direction of the grain where the file says nothing, and the
+// edge it follows: the fold, or else the longest edge that is straight; upward, and no
+// edge, where none is.
+func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 	grain, longest := plane.Point{X: 0, Y: 1}, 0.0
 	for _, e := range edges {
 		last := len(e.path) - 1
@@ -52,17 +55,37 @@ func (p *Piece) likelyGrain(edges []edgeRun) plane.Point {
 			l = math.Inf(1)
 		}
 		if l > longest && e.path.Straightness() <= straightness {
-			longest, grain = l, e.path[last].Sub(e.path[0]).Unit()
+			longest, grain, along = l, e.path[last].Sub(e.path[0]).Unit(), p.Edges[e.edge].Key
 		}
 	}
-	return grain
+	return grain, along
+}
+
+// guessedGrain says along what the grain of the pieces was taken whose file does not say
+// it; nothing where all do, or lie on the fold.
+func (p *Pattern) guessedGrain() string {
+	var guessed []string
+	for _, piece := range p.Pieces {
+		if piece.grainGiven || piece.OnFold {
+			continue
+		}
+		along := "straight up"
+		if piece.grainAlong != "" {
+			along = "along " + piece.grainAlong
+		}
+		guessed = append(guessed, piece.Name+" "+along)
+	}
+	if len(guessed) == 0 {
+		return ""
+	}
+	return "The file does not give every grain; it was taken so: " + strings.Join(guessed, ", ") + "."
 }
 
 // flatGrain finds the likely grain of a piece again once it is flat: an edge that
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps PieceSpec) {
 	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.grain = piece.likelyGrain(piece.flat.runs())
+		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.runs())
 	}
 }
 

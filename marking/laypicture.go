@@ -23,8 +23,11 @@ func (p *Pattern) clothSection(w wording) Section {
 	if lay.Length == 0 {
 		return s
 	}
-	say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s",
-		w.buy(p.Cloth.Buy), w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)))
+	if width, length := w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)); len(lay.TooWide) > 0 {
+		say(true, "the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
+	} else {
+		say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Cloth.Buy), width, length)
+	}
 	say(false, "%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", layMethod)
 	pic := &Picture{
 		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
@@ -42,8 +45,11 @@ func (p *Pattern) clothSection(w wording) Section {
 		pic.Bands = append(pic.Bands, b)
 		for _, one := range part.Pieces {
 			name := one.Name
-			if one.Upper {
+			switch {
+			case one.Upper:
 				name += ", upper layer only"
+			case one.OnFold:
+				name += ", on the fold"
 			}
 			pic.Shapes = append(pic.Shapes, Shape{Name: name, Outline: one.Outline})
 		}

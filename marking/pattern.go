@@ -28,6 +28,8 @@ type Pattern struct {
 type Remark struct {
 	Place
 	Text string
+
+	inTable bool // a table of the figures says it too
 }
 
 // In gives the remark as a line about a file of that name.
@@ -57,9 +59,13 @@ type Piece struct {
 	Notches   []NotchMark
 	Grain     plane.Path // two points, where the file gives them; else nil
 
-	place Place
-	grain plane.Point // the direction of the grain, of length 1
-	tree  *plane.Tree // of the outline
+	// grainAlong is the edge that the grain was taken to follow where the file does not
+	// say it, which is where grainGiven is false.
+	grainAlong string
+	grainGiven bool
+	place      Place
+	grain      plane.Point // the direction of the grain, of length 1
+	tree       *plane.Tree // of the outline
 	// foldedLength returns how long a line of the piece, as it is drawn, is when
 	// tucks, and pleats across the piece, are in.
 	foldedLength func(plane.Path) float64

@@ -197,7 +197,7 @@ func wrapped(text string, limit int) []string {
 func unbroken(text string) []string {
 	var words []string
 	for _, word := range strings.Fields(text) {
-		plain := strings.TrimRight(word, ".,;:)")
+		plain := strings.TrimRight(word, ".,;:)}]\"'")
 		n := len(words)
 		number := n > 0 && endsInDigit(words[n-1])
 		fraction := strings.Contains(plain, "/") && startsWithDigit(plain)

@@ -120,8 +120,8 @@ func TestRufflesInPrint(t *testing.T) {
   2 times that, ungathered                     40
   tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
   seam
-  1 strip across the cloth is enough; cut it to the length above, and 1/4 in
-  more at each end for its seam or hem
+  1 strip across the cloth is enough; cut it 40 1/2 in long, 1/4 in for a seam
+  or a hem at each end included
   the join falls halfway round from the fold of Front, where the middle of the
   strip comes
   quarter both and match the marks: the edge every 5 in, the ruffle every 10 in
@@ -138,8 +138,8 @@ func TestRufflesInPrint(t *testing.T) {
   2 times that, ungathered                     80
   tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
   seam
-  2 strips across the cloth, joined with seams of 1/4 in; cut the whole to the
-  length above, and 1/4 in more at each end for its seam or hem
+  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
   joins fall 10 in along the edge, to either side of the fold of Front, where
   the middle of a strip comes
   quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
@@ -156,8 +156,8 @@ func TestRufflesInPrint(t *testing.T) {
   2 times that, ungathered                     96
   tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
   seam
-  3 strips across the cloth, joined with seams of 1/4 in; cut the whole to the
-  length above, and 1/4 in more at each end for its seam or hem
+  3 strips across the cloth; cut each 32 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
   joins fall 8 in along the edge, to either side of the fold of Front, where the
   middle of a strip comes; the last falls halfway round
   quarter both and match the marks: the edge every 12 in, the ruffle every 24 in
@@ -171,11 +171,11 @@ func TestRufflesInPrint(t *testing.T) {
   the line                                         40
   1 1/2 times that, ungathered                     60
   tear strips 4 3/8 in deep: 4 in finished, 3/8 in seam
-  2 strips across the cloth, joined with seams of 1/4 in; cut the whole to the
-  length above, and 1/4 in more at each end for its seam or hem
+  2 strips across the cloth; cut each 30 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
   joins fall 10 in along the edge, to either side of the fold of Front, where
   the middle of a strip comes
-  one strip is cut in two, for the two ends
+  cut one strip 1/2 in longer, and in two, for the two ends
   quarter both and match the marks: the edge every 10 in, the ruffle every 15 in
 `},
 		// A back alone has no fold: 2 x 20 = 40, twice 80, two strips from the beginning
@@ -187,8 +187,7 @@ func TestRufflesInPrint(t *testing.T) {
   the line                                     40
   2 times that, ungathered                     80
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
-  2 strips across the cloth, joined selvage to selvage; cut the whole to the
-  length above
+  2 strips across the cloth; cut each 40 in long, and join them
   a join falls 20 in along the edge from where it begins
   quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
 `},
@@ -201,8 +200,8 @@ func TestRufflesInPrint(t *testing.T) {
   the line                                     40
   2 times that, ungathered                     80
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
-  2 strips across the cloth, joined with seams of 1/4 in; cut the whole to the
-  length above, and 1/4 in more at each end for its seam or hem
+  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
   joins fall 20 in along the edge from where it begins; the last falls where it
   begins
   quarter both and match the marks: the edge every 10 in, the ruffle every 20 in

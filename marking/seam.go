@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"math"
 	"slices"
 )
@@ -162,6 +163,16 @@ func (s Seam) longer(difference Amount) (longer, shorter SeamSide) {
 		return s.Sides[1], s.Sides[0]
 	}
 	return s.Sides[0], s.Sides[1]
+}
+
+// allowancesDiffer says that the allowances of the two sides differ, where each side has
+// one; nothing where they do not.
+func (s Seam) allowancesDiffer(length func(float64) string) string {
+	a, b, differ := s.allowances()
+	if !differ {
+		return ""
+	}
+	return fmt.Sprintf("the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn", length(a), length(b))
 }
 
 // allowances returns the allowances of the two sides where each has one, and reports

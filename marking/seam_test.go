@@ -174,9 +174,12 @@ func TestSeamsMatch(t *testing.T) {
 			[]string{"! sewn, the top of front is just over 9/16 in longer than the top of back; as it is cut, the top of front is just over 9/16 in longer than the top of back; the ease allowed is 1/2 in, of the side that is named first"}},
 
 		// 13 1/2 to 9.
-		{"gathered", joined("0.5", rect("14.5"), rect("10"), tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back"}},
-		{"gathered, the second longer", joined("0.5", rect("10"), rect("19"), tops+"\ngathered = true"), "9 18", []string{"gather the top of back, 2 times as long, into the top of front"}},
-		{"scant for gathers", joined("0.5", rect("10"), rect("10.9"), tops+"\ngathered = true"), "9 9.9", []string{"! the top of back is only 1.1 times as long as the top of front, scant for gathers"}},
+		{"gathered", joined("0.5", rect("14.5"), rect("10"), tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back",
+			"mark both in four equal parts and match the marks: every 3 3/8 in on the top of front, every 2 1/4 in on the top of back"}},
+		{"gathered, the second longer", joined("0.5", rect("10"), rect("19"), tops+"\ngathered = true"), "9 18", []string{"gather the top of back, 2 times as long, into the top of front",
+			"mark both in four equal parts and match the marks: every 4 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
+		{"scant for gathers", joined("0.5", rect("10"), rect("10.9"), tops+"\ngathered = true"), "9 9.9", []string{"! the top of back is only 1.1 times as long as the top of front, scant for gathers",
+			"mark both in four equal parts and match the marks: every 2 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
 		{"not gathered after all", joined("0.5", rect("10"), rect("10"), tops+"\ngathered = false"), "9 9", []string{"sewn, they match within 1/16 in"}},
 
 		// 4 - 1/2 and 6 - 1/2, the edges going straight on into each other.
@@ -192,6 +195,9 @@ func TestSeamsMatch(t *testing.T) {
 			[]string{"! sewn, the waist of front (2 times) and the waist of back (2 times) are together 1/2 in longer than the waist of skirt"}},
 		// Half the skirt, on the fold, is 9 1/2 - 1/2. All come twice, and count once.
 		{"half a skirt on the fold", waists("fold = \"centre\"\n" + swap(waist, "W", "9.5")), "9 9", []string{"sewn, they match within 1/16 in"}},
+		// 2 x (9 - 1/2) = 17; twice 9 1/2 - 1 is as much.
+		{"two sleeves, half of each drawn", sewnOf("0.5", `join = ["sleeve.top", ["front.top", "back.top"]]`, pieceOf("sleeve", "cut = 2\nfold = \"left\"\n"+rect("9")),
+			pieceOf("front", "cut = 2\n"+rect("9.5")), pieceOf("back", "cut = 2\n"+rect("9.5"))), "17 17", []string{"sewn, they match within 1/16 in"}},
 		{"pieces cut two", joined("0.5", "cut = 2\n"+rect("10"), "cut = 2\n"+rect("10"), tops), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a piece cut four and one", joined("0.5", "cut = 4\n"+rect("10"), rect("37"), tops), "36 36",
 			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length because their corners do; match the stitch lines"}},

@@ -59,6 +59,14 @@ func (s Seam) verdict(w wording) []Sentence {
 		}
 		lines = append(lines, Sentence{Text: text})
 	}
+	if s.Gathered {
+		lines = append(lines, Sentence{Text: fmt.Sprintf("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
+			w.length(longer.Sewn.quarter()), longer.title(), w.length(shorter.Sewn.quarter()), shorter.title())})
+	}
+	unit := s.Within.unit
+	if text := s.allowancesDiffer(func(mm float64) string { return w.length(unit.chosen(mm)) }); text != "" {
+		lines = append(lines, Sentence{Text: text, Warning: true})
+	}
 	if s.Matches() && !s.CutMatches() {
 		lines = append(lines, Sentence{Text: "the cut edges differ in length because their corners do; match the stitch lines"})
 	}

@@ -80,16 +80,15 @@ func (r Ruffle) table(w wording) Table {
 		table.Lines = append(table.Lines, Sentence{Text: r.fullnessWarning(), Warning: true})
 	}
 	say("tear strips %s", r.depths(w))
-	joined, ends := "selvage to selvage", ""
+	ends := ""
 	if r.Joining.MM > 0 {
-		joined = "with seams of " + w.length(r.Joining)
-		ends = fmt.Sprintf(", and %s more at each end for its seam or hem", w.length(r.Joining))
+		ends = fmt.Sprintf(", %s for a seam or a hem at each end included", w.length(r.Joining))
 	}
 	switch {
 	case r.Strips == 1:
-		say("1 strip across the cloth is enough; cut it to the length above%s", ends)
+		say("1 strip across the cloth is enough; cut it %s long%s", w.length(r.strip()), ends)
 	case r.Strips > 1:
-		say("%d strips across the cloth, joined %s; cut the whole to the length above%s", r.Strips, joined, ends)
+		say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(r.strip()), ends)
 	default:
 		table.Lines = append(table.Lines, Sentence{Text: "the width of the cloth is not given, so its strips cannot be counted", Warning: true})
 	}
@@ -97,10 +96,16 @@ func (r Ruffle) table(w wording) Table {
 		say("%s", r.joinsFall(w))
 	}
 	if r.cutsOneInTwo(float64(r.Strips)) && r.Strips > 0 {
-		say("one strip is cut in two, for the two ends")
+		say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}
 	say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Edge.quarter()), w.length(r.Length.quarter()))
 	return table
+}
+
+// strip is how long each strip is cut, so that the joins fall where they are told: all of
+// them alike, with a joining seam at either end.
+func (r Ruffle) strip() Amount {
+	return r.Length.unit.atLeast(r.Length.enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
 }
 
 // mostJoins is how many joins are listed one by one.
@@ -175,8 +180,11 @@ func (b Binding) table(w wording) Table {
 		Row{Cells: []string{"joining or turning in", w.cell(b.Ends), strconv.Itoa(b.Joins), w.cell(b.Ends.Times(b.Joins))}},
 		Row{Cells: []string{"bias strip", "", "", w.cell(b.Length)}, Total: true})
 	strips, joined := counted(b.Strips, "strip"), ""
-	if b.Strips > 1 && b.Joining.MM > 0 {
+	if b.Strips > b.Joins && b.Joining.MM > 0 {
 		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))
+	}
+	if e, wide := b.widestAllowance(); wide {
+		table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))})
 	}
 	table.Lines = append(table.Lines, Sentence{Text: fmt.Sprintf("cut it %s wide, %d times the finished width", w.length(b.Cut), folds)})
 	if b.Square.MM > 0 {

@@ -42,7 +42,7 @@ type warnings struct {
 }
 
 func (w *warnings) say(at Place, text string, args ...any) {
-	w.list = append(w.list, Remark{at, fmt.Sprintf(text, args...)})
+	w.list = append(w.list, Remark{Place: at, Text: fmt.Sprintf(text, args...)})
 }
 
 // remarks returns what is to be said of a piece that could be made.
