@@ -53,12 +53,13 @@ func splitName(name string, known func(piece, edge string) bool) (piece, edge st
 
 // piece returns what a file says of the piece of that key; nil where it has none.
 func (s *Spec) piece(key string) *PieceSpec {
-	for i := range s.Pieces {
-		if s.Pieces[i].Key == key {
-			return &s.Pieces[i]
+	if s.byKey == nil {
+		s.byKey = map[string]*PieceSpec{}
+		for i := range s.Pieces {
+			s.byKey[s.Pieces[i].Key] = &s.Pieces[i]
 		}
 	}
-	return nil
+	return s.byKey[key]
 }
 
 // edgeKnown reports whether a file has an edge, or where lines count a line, of
@@ -134,14 +135,40 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 		c.line, c.Length = e.Sewn, p.Unit.amount(e.Folded)
 	} else {
 		c.line = c.piece.line(edgeKey).Path
-		length := 0.0
-		for _, part := range c.piece.betweenSeams(c.line) {
-			length += c.piece.foldedLength(part)
-		}
-		c.Length = p.Unit.amount(length)
+		c.Length = p.Unit.amount(c.piece.lineLength(edgeKey))
 	}
 	c.Times = c.piece.times(c.edge)
+	if c.edge < 0 && c.piece.onAxis(c.line) {
+		c.Times = c.piece.Cut / c.piece.Layers
+	}
 	return c
+}
+
+// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
+// is worked out once, for a line may be named many times.
+func (p *Piece) lineLength(key string) float64 {
+	line := p.line(key)
+	if line.measured {
+		return line.length
+	}
+	for _, part := range p.betweenSeams(line.Path) {
+		line.length += p.foldedLength(part)
+	}
+	line.measured = true
+	return line.length
+}
+
+// onAxis reports whether a line lies on the fold of the cloth, where both halves of the
+// piece have it together.
+func (p *Piece) onAxis(line plane.Path) bool {
+	axis := p.foldEdge()
+	if axis < 0 {
+		return false
+	}
+	return !slices.ContainsFunc(line, func(q plane.Point) bool {
+		_, _, away := p.Edges[axis].Path.Nearest(q)
+		return away > straightness
+	})
 }
 
 // betweenSeams returns the parts of a line of the piece that lie inside all of its stitch

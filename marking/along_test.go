@@ -134,7 +134,7 @@ func TestNameOfALineAndOfAnEdge(t *testing.T) {
 // An edge comes once for each piece that is cut, and twice where half a piece is drawn,
 // but for the fold in its middle.
 func TestHowOftenAnEdgeComes(t *testing.T) {
-	const rule = "\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n"
+	const rule = "\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n[line.middle]\npoints = [[0, 2], [0, 6]]\n"
 	for _, c := range []struct {
 		name, head, edge string
 		times            int
@@ -150,6 +150,7 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 		{"half a collar and its lining", "cut = 2\nlayers = 2\nfold = \"left\"\n", "top", 2, "front, top (2 times)", 19},
 		{"the fold", "fold = \"left\"\n", "left", 1, "front, left", 7},
 		{"the folds of two", "cut = 2\nfold = \"left\"\n", "left", 2, "front, left (2 times)", 14},
+		{"a line on the fold", "fold = \"left\"\n", "middle", 1, "front, middle", 4},
 		{"a line inside", "", "rule", 1, "front, rule", 5},
 		{"a line inside half a piece", "fold = \"left\"\n", "rule", 2, "front, rule (2 times)", 10},
 	} {
@@ -196,4 +197,23 @@ func TestLineFromSeamToSeam(t *testing.T) {
 			assert.InDelta(t, c.want, pattern.course("front.casing", spec).Length.MM/25.4, 1e-6)
 		})
 	}
+}
+
+// A tuck about the centre has its crease on the fold of the cloth, which is as long as it
+// was: 8 in less 1/2 in at either end, however the piece is drawn.
+func TestFoldUnderATuckAboutIt(t *testing.T) {
+	for _, drawn := range []string{"flat", "finished"} {
+		piece := sketched(t, "0.5", "fold = \"left\"\ndrawn = \""+drawn+"\"\n"+rect("10")+"\n---\n"+rows("tuck a left 1/4 2 0 | gap = 0.25"))
+		assert.InDelta(t, 7, piece.Edges[piece.edge("left")].Folded/25.4, 1e-6, drawn)
+	}
+}
+
+// One tube is not two: an edge is joined with itself only where there are two, linings not
+// counted.
+func TestEdgeJoinedWithItselfIsThereTwice(t *testing.T) {
+	self := `join = ["front.top", "front.top"]`
+	_, err := check(sewnOf("0.5", self, pieceOf("front", "cut = 2\nlayers = 2\n"+rect("10"))))
+	assert.Error(t, err, "cut twice, one of them a lining")
+	_, err = check(sewnOf("0.5", self, pieceOf("front", "cut = 4\nlayers = 2\n"+rect("10"))))
+	assert.NoError(t, err, "left and right")
 }

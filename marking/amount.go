@@ -28,7 +28,7 @@ type Amount struct {
 // amount returns a length as it is read off a ruler, which shows the nearest step; never
 // a 0 with a sign.
 func (u Unit) amount(mm float64) Amount {
-	return Amount{MM: mm, unit: u, steps: math.Round(mm/u.ruler()) + 0}
+	return Amount{MM: mm, unit: u, steps: nearestStep(mm / u.ruler())}
 }
 
 // atLeast returns a length of which less would not do: the step at or above it.
@@ -49,6 +49,10 @@ func (u Unit) chosen(mm float64) Amount {
 const sameStep = 0.01
 
 // stepsUp never returns a 0 with a sign, which would be printed.
+// nearestStep rounds to the nearest step, halves up. Equal lengths that were worked out in
+// two ways differ by rounding, and must be read alike.
+func nearestStep(steps float64) float64 { return math.Floor(steps+0.5+sameLength) + 0 }
+
 func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
 
 // enough returns the length in mm, or what is printed of it where that is more: whoever
@@ -148,7 +152,7 @@ func (a Amount) other() string {
 	if a.up {
 		return read(other, stepsUp(a.MM/other.ruler()))
 	}
-	return read(other, math.Round(a.MM/other.ruler())+0)
+	return read(other, nearestStep(a.MM/other.ruler())+0)
 }
 
 // MarshalJSON gives the length in mm, to a hundredth, and as it is printed.

@@ -164,11 +164,13 @@ func (b Binding) leastSquare(step, largest float64, strips int) float64 {
 
 // fromWidth cuts the strips from selvage to selvage.
 func (b *Binding) fromWidth(p *Pattern) bool {
-	long := p.ClothWidth*math.Sqrt2 - b.Cut.MM - b.perJoin()
-	if long <= 0 {
+	// Such a strip is slanted alike at both ends, and so are several joined: the slant is
+	// lost once.
+	long := p.ClothWidth*math.Sqrt2 - b.perJoin()
+	if long <= b.Cut.MM {
 		return false
 	}
-	n := math.Ceil((b.Length.enough() - b.perJoin() - sameLength) / long)
+	n := math.Ceil((b.Length.enough() + b.Cut.MM - b.perJoin() - sameLength) / long)
 	if n > mostBias {
 		return false
 	}

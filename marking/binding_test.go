@@ -65,19 +65,20 @@ func TestBindingsInPrint(t *testing.T) {
 	}
 }
 
-// Cloth 18 in wide, and 400 3/4 in of strip 6 in wide: no square of it gives that. From
-// selvage to selvage a strip is 18 x 1.414 - 6 - 0.707 = 18.75 in long; the first has no
-// join, so (400.75 - 0.707) / 18.75 = 21.3: 22 of them, 6 x 1.414 = 8.485 in along the
-// cloth each, and 18 in for the slant, 204.7 in.
+// 400 3/4 in of strip, 6 in wide, from cloth of 18 in: no square gives it. Each strip is
+// 18 x 1.41421 = 25.456 in long; joined along a thread, n of them give n x 25.456 less
+// n - 1 joins of 0.707, and lose their width of 6 in once, to the slant:
+// n >= (400.75 + 6 - 0.707) / 24.749 = 16.4, which makes 17. Along the cloth each takes
+// 6 x 1.41421 = 8.485 in, and the slant 18 in: 162.25 in.
 func TestBindingFromSelvageToSelvage(t *testing.T) {
 	p := garment(t, skirt(200), "[cloth]\nwidth = 18\n[binding.hem]\nalong = \"front.hem\"\nwidth = 1\nfold = \"double\"\n")
 	b := p.Bindings[0]
 	assert.Equal(t, "400 3/4 in", b.Length.String())
-	assert.Equal(t, 22, b.Strips)
+	assert.Equal(t, 17, b.Strips)
 	assert.Zero(t, b.Square.MM)
-	assert.Equal(t, "204 11/16 in", b.Along.String())
+	assert.Equal(t, "162 1/4 in", b.Along.String())
 	text := printedSection(p, trimmings)
-	assert.Contains(t, text, "\n  22 strips from selvage to selvage, out of 204 11/16 in of cloth; join them\n  along a thread, with seams of 1/4 in\n")
+	assert.Contains(t, text, "\n  17 strips from selvage to selvage, out of 162 1/4 in of cloth; join them along\n  a thread, with seams of 1/4 in\n")
 }
 
 // Squares are given in halves: of an inch, and of a centimetre also where a file is in

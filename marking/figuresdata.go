@@ -51,6 +51,7 @@ type PieceData struct {
 	Key       string        `json:"key"`
 	Name      string        `json:"name"`
 	Cut       int           `json:"cut"`
+	Layers    int           `json:"layers"`
 	OnFold    bool          `json:"on_fold"`
 	Block     *BlockData    `json:"block"` // null where the piece is not cut from one
 	Edges     []EdgeData    `json:"edges"`
@@ -128,7 +129,7 @@ type SeamData struct {
 	Ease          Amount          `json:"ease"`
 	Within        Amount          `json:"within"`
 	Gathered      bool            `json:"gathered"`
-	Fullness      float64         `json:"fullness"` // 0 where folds take all of one side
+	Fullness      float64         `json:"fullness"`
 	Matches       bool            `json:"matches"`
 	CutMatches    bool            `json:"cut_matches"`
 	Ends          []SeamEndData   `json:"ends"`
@@ -298,7 +299,7 @@ func cuttingData(list []Cutting) []CuttingData {
 
 func (p *Piece) data(unit Unit) PieceData {
 	d := PieceData{
-		Key: p.Key, Name: p.Name, Cut: p.Cut, OnFold: p.OnFold,
+		Key: p.Key, Name: p.Name, Cut: p.Cut, Layers: p.Layers, OnFold: p.OnFold,
 		Edges: []EdgeData{}, Tucks: []FoldSetData{}, Pleats: []FoldSetData{}, EdgePleat: []PleatData{},
 	}
 	if b := p.Block; b != nil {
@@ -355,9 +356,6 @@ func (s Seam) data() SeamData {
 		Sewn: [2]Amount{a.Sewn, b.Sewn}, Cut: [2]Amount{a.Cut, b.Cut},
 		Difference: s.Difference, Ease: s.Ease, Within: s.Within, Gathered: s.Gathered,
 		Fullness: hundredth(s.Fullness()), Matches: s.Matches(), CutMatches: s.CutMatches(), Ends: []SeamEndData{},
-	}
-	if math.IsInf(d.Fullness, 0) || math.IsNaN(d.Fullness) {
-		d.Fullness = 0
 	}
 	if s.Plain {
 		d.CutDifference = &s.CutDifference

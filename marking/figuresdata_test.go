@@ -55,7 +55,8 @@ pieces pieces[].block pieces[].block.length pieces[].block.take_up pieces[].bloc
 pieces[].cut pieces[].edge_pleats pieces[].edge_pleats[].at pieces[].edge_pleats[].depth pieces[].edge_pleats[].edge
 pieces[].edge_pleats[].from pieces[].edge_pleats[].key pieces[].edge_pleats[].take_up
 pieces[].edges pieces[].edges[].allowance pieces[].edges[].cut pieces[].edges[].hem pieces[].edges[].key
-pieces[].edges[].on_fold pieces[].edges[].sewn pieces[].edges[].turn pieces[].key pieces[].name pieces[].on_fold
+pieces[].edges[].on_fold pieces[].edges[].sewn pieces[].edges[].turn pieces[].key pieces[].layers
+pieces[].name pieces[].on_fold
 pieces[].pleats pieces[].pleats[].beside pieces[].pleats[].count pieces[].pleats[].each pieces[].pleats[].each[].fold
 pieces[].pleats[].each[].lines pieces[].pleats[].each[].number pieces[].pleats[].each[].when_sewn
 pieces[].pleats[].in_all pieces[].pleats[].key pieces[].pleats[].kind pieces[].pleats[].take_up_in_all pieces[].pleats[].width
@@ -309,7 +310,7 @@ func TestDataInFull(t *testing.T) {
 	setting := func(name string) string { return fmt.Sprintf(`{"name": %q,"value": ""}`, name) }
 	assert.Equal(t, `{"title": "Cloth & <napkin>","size": "","unit": "in","remarks": [],`+
 		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(101.6, "4 in")+`,"along": `+length(76.2, "3 in")+`}],"cut": [],`+
-		`"pieces": [{"key": "a","name": "a","cut": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
+		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
 		`"seams": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+
 		`"sewing": [`+strings.Join([]string{setting("stitch length"), setting("needle"), setting("thread"), setting("tension"), setting("needle position")}, ",")+`],`+
 		`"cautions": ["`+strings.Join(p.cautions(), `","`)+`"]}`, b.String())

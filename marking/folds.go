@@ -49,6 +49,9 @@ func (p *Piece) measureEdges() {
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.Folded = p.foldedAlong(i, e.Sewn)
+		if e.OnFold && e.Folded < leastFolded {
+			e.Folded = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
+		}
 	}
 }
 

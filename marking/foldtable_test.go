@@ -130,7 +130,7 @@ func TestTuckTables(t *testing.T) {
 		{"a sampled growth tuck", strings.Replace(half, "12,0 0,0", "12,0 0,0 | hem = 1", 1) + rows(`tuck growth hem 1/2 1 4 | sample = {tucks = 2, flat = "4", sewn = "1 7/8"}`), `
   front, growth: 1 tuck, 1/2 in wide
   from hem  stitch  fold  stitch  when sewn
-  tuck 1     3 1/2     4   4 1/2     3 7/16
+  tuck 1     3 1/2     4   4 1/2      3 1/2
   stitch it 1/2 in from its fold
   it takes up 1 1/16 in
   gives about 1 1/16 in let down

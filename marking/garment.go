@@ -63,7 +63,7 @@ func checkJoined(s SeamSpec, spec *Spec, found *findings) {
 			case ps.Fold.Value == edge:
 				found.add(name.Place, "name another edge; for a seam there, leave fold out of the piece and write cut = 2",
 					"%q lies on the fold of the cloth, where nothing is sewn", name.Value)
-			case !ps.Fold.Given() && ps.Cut.N < 2 && named(s.Sides[1], name) && i == 0:
+			case !ps.Fold.Given() && max(1, ps.Cut.N)/max(1, ps.Layers.N) < 2 && named(s.Sides[1], name) && i == 0:
 				found.add(name.Place, "name the edge that it is sewn to, or write cut = 2 for the piece",
 					"%q is joined with itself, but there is only one of it", name.Value)
 			}

@@ -13,7 +13,7 @@ func (p *Pattern) clothSection(w wording) Section {
 		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...), Warning: warning})
 	}
 	if p.Cloth == nil {
-		say(false, "the file gives no width of the cloth; with [cloth] and width = 44 this says how much to buy")
+		say(false, "the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.either(44*25.4, 1120)))
 		return s
 	}
 	lay := p.Cloth.Lay

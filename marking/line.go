@@ -11,6 +11,9 @@ type Line struct {
 	Path plane.Path
 	// Along is the number of the edge the line runs parallel to, or -1.
 	Along int
+
+	length   float64 // from seam to seam, with folds in, once it is measured
+	measured bool
 }
 
 // lineRoles says what each kind of line is drawn as; a line that gives no kind

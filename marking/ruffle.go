@@ -63,9 +63,9 @@ func (u Unit) joining() float64 { return u.either(defaultJoining, metricJoining)
 func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle, ok bool) {
 	or := func(l Length, otherwise float64) Amount {
 		if l.Given() {
-			return p.Unit.amount(l.MM)
+			return p.Unit.atLeast(l.MM)
 		}
-		return p.Unit.amount(otherwise)
+		return p.Unit.atLeast(otherwise)
 	}
 	r = Ruffle{
 		Key: s.Key, Fullness: s.Fullness.N, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
@@ -81,7 +81,11 @@ func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle
 	}
 	usable := p.ClothWidth - 2*r.Joining.MM
 	if usable <= 0 {
-		found.add(s.Joining.Place, "make it narrower", "joining seams of %s leave nothing of cloth that is %s wide",
+		at := s.Joining.Place
+		if !s.Joining.Given() {
+			at = s.Place
+		}
+		found.add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
 			found.given(r.Joining.MM), found.given(p.ClothWidth))
 		return r, false
 	}

@@ -259,7 +259,7 @@ func TestStripsHoldWhatIsPrinted(t *testing.T) {
 func TestRufflesThatCannotBe(t *testing.T) {
 	for _, c := range []struct{ name, beside, want string }{
 		{"seams as wide as the cloth", "[cloth]\nwidth = 2\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = 1\n",
-			"linden.toml:24: ruffle.r.joining: joining seams of 1 in leave nothing of cloth that is 2 in wide\nhint: make it narrower"},
+			"linden.toml:24: ruffle.r.joining: joining seams of 1 in leave nothing of cloth that is 2 in wide\nhint: give a narrower joining, or see whether the width of the cloth is in the unit that is meant"},
 		{"more strips than anyone tears", "[cloth]\nwidth = 1\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 20\ndepth = 4\n",
 			"linden.toml:20: ruffle.r: the ruffle needs more than 500 strips of cloth\nhint: see whether depth, fullness and the width of the cloth are in the units meant"},
 	} {

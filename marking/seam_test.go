@@ -144,7 +144,7 @@ func TestSeamsMatch(t *testing.T) {
 		// 10 - 1/2 - 1/2.
 		{"squares", joined("0.5", rect("10"), rect("10"), tops), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"trapezoids of unequal cut", joined("0.5", outward, inward45, tops), "9.2929 9.2929",
-			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length because their corners do; match the stitch lines"}},
+			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},
 		// By the same corners: 10 - 1/2 - 0.2071 and 10 - 1/2 - 1.2071.
 		{"trapezoids of equal cut", joined("0.5", outward, swap(inward45, "3,0", "2,0", "11,8", "10,8"), tops), "9.2929 8.2929",
 			[]string{"! sewn, the top of front is 1 in longer than the top of back"}},
@@ -200,7 +200,7 @@ func TestSeamsMatch(t *testing.T) {
 			pieceOf("front", "cut = 2\n"+rect("9.5")), pieceOf("back", "cut = 2\n"+rect("9.5"))), "17 17", []string{"sewn, they match within 1/16 in"}},
 		{"pieces cut two", joined("0.5", "cut = 2\n"+rect("10"), "cut = 2\n"+rect("10"), tops), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a piece cut four and one", joined("0.5", "cut = 4\n"+rect("10"), rect("37"), tops), "36 36",
-			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length because their corners do; match the stitch lines"}},
+			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},
 		{"in centimetres", strings.Replace(joined("1", rect("20.5"), rect("20"), tops+"\nease = 1"), `"in"`, `"cm"`, 1), "7.2835 7.0866", []string{"ease the top of front in: by 0.5 cm, and the ease allowed is 1 cm"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -113,15 +113,25 @@ func (p *Pattern) laid(first, second [2]corner, off Amount) []SeamEnd {
 		if n == 1 {
 			jog, cut = off, cut+off.MM
 		}
+		cutJog := p.Unit.amount(math.Abs(cut))
 		ends = append(ends, SeamEnd{
 			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
-			Jog:        apart(jog), Past: sign(jog.MM),
-			CutJog: p.Unit.amount(math.Abs(cut)), CutPast: sign(cut),
+			Jog:        apart(jog), Past: pastBy(jog.MM, jog),
+			CutJog: cutJog, CutPast: pastBy(cut, cutJog),
 			CutJogKnown: first[i].reaches && second[i].reaches,
 			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,
 		})
 	}
 	return ends
+}
+
+// pastBy returns which side runs past the other by a length: neither where it is read as
+// nothing.
+func pastBy(mm float64, read Amount) int {
+	if read.steps == 0 {
+		return 0
+	}
+	return sign(mm)
 }
 
 // sign is 1 for a length above 0, -1 for one below, and 0 for one that is nothing.

@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -32,7 +33,7 @@ func (p *Pattern) seamSection(w wording) Section {
 		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
 		s.Tables = append(s.Tables, t)
 	}
-	if len(p.Seams) > 0 {
+	if slices.ContainsFunc(p.Seams, func(s Seam) bool { return len(s.Ends) > 0 }) {
 		s.Lines = []Sentence{{Text: "The two sides are matched at the end named first. A jog is a step where the edge beside the seam goes over it, a point sticks out there, a dip falls in."}}
 	}
 	return s
@@ -54,7 +55,7 @@ func (s Seam) verdict(w wording) []Sentence {
 		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.title(), w.length(apart(s.Difference)), w.length(s.Ease))})
 	case s.Matches():
 		text := fmt.Sprintf("sewn, they match within %s", w.length(s.Within))
-		if math.Abs(s.Difference.steps) > s.Within.steps {
+		if math.Abs(s.Difference.steps)*s.Within.unit.ruler() > s.Within.MM+sameLength {
 			text += ": more than that is only the rounding of each length"
 		}
 		lines = append(lines, Sentence{Text: text})
@@ -68,7 +69,7 @@ func (s Seam) verdict(w wording) []Sentence {
 		lines = append(lines, Sentence{Text: text, Warning: true})
 	}
 	if s.Matches() && !s.CutMatches() {
-		lines = append(lines, Sentence{Text: "the cut edges differ in length because their corners do; match the stitch lines"})
+		lines = append(lines, Sentence{Text: "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"})
 	}
 	return lines
 }
@@ -81,7 +82,7 @@ func (s Seam) endLines(w wording) []Sentence {
 		if !end.Alike() {
 			where += " and " + end.Neighbours[1]
 		}
-		jogs := func(a Amount) bool { return a.steps > s.Within.steps }
+		tooFar := func(a Amount) bool { return a.MM > s.Within.MM+sameLength }
 		parts := s.jogs(end, w)
 		switch degrees := math.Round(math.Abs(end.Bend)); {
 		case end.Straight():
@@ -93,7 +94,7 @@ func (s Seam) endLines(w wording) []Sentence {
 		}
 		lines = append(lines, Sentence{
 			Text:    where + ": " + strings.Join(parts, ", "),
-			Warning: end.Alike() && (!end.Straight() || jogs(end.Jog) || end.CutJogKnown && jogs(end.CutJog)),
+			Warning: end.Alike() && (!end.Straight() || tooFar(apart(end.Jog)) || end.CutJogKnown && tooFar(end.CutJog)),
 		})
 	}
 	return lines
@@ -111,7 +112,7 @@ func (s Seam) jogs(end SeamEnd, w wording) []string {
 	sewn := end.Past != 0 && end.Jog.steps > 0
 	cut := end.CutJogKnown && end.CutPast != 0 && end.CutJog.steps > 0
 	switch {
-	case sewn && cut && end.Past == end.CutPast && end.Jog.steps == end.CutJog.steps:
+	case sewn && cut && end.Past == end.CutPast && (end.Jog.steps == end.CutJog.steps || math.Abs(apart(end.Jog).MM-end.CutJog.MM) < leastFolded):
 		return []string{past(end.Past, "", end.Jog)}
 	case sewn && cut:
 		return []string{past(end.Past, "", end.Jog), past(end.CutPast, "the cut edge of ", end.CutJog)}

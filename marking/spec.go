@@ -21,6 +21,8 @@ type Spec struct {
 	Ruffles    []RuffleSpec
 	Bindings   []BindingSpec
 	Sewing     SewingSpec
+
+	byKey map[string]*PieceSpec // the pieces, once one was looked for
 }
 
 // Text is a string of the file.

@@ -139,7 +139,7 @@ func corners(courses []Course) []lineCorner {
 				add(c, math.Pi-2*ends[i].angle, c.piece.Cut/c.piece.Layers)
 			}
 		}
-		if after != c.edge && taken[[2]any{c.piece, after}] {
+		if after != c.edge && !c.piece.Edges[c.edge].OnFold && !c.piece.Edges[after].OnFold && taken[[2]any{c.piece, after}] {
 			add(c, math.Pi-ends[1].angle, c.Times)
 		}
 	}

@@ -234,3 +234,9 @@ func TestTrimsInCentimetres(t *testing.T) {
   buy 0.1 m
 `, printedSection(pattern, trimmings))
 }
+
+// Lace down the centre meets the lace at the neck in a T, not in a corner.
+func TestNoCornerAtTheFold(t *testing.T) {
+	p := garment(t, "fold = \"left\"\n"+rect("10"), "[trim.x]\nalong = [\"front.left\", \"front.top\"]\nwidth = 1\n")
+	assert.Empty(t, p.Trims[0].Corners)
+}
