@@ -57,14 +57,14 @@ func (p *Pattern) layItems() []layItem {
 	}
 	for _, r := range p.Ruffles {
 		if r.Strips > 0 {
-			torn(r.Key, p.ClothWidth, r.CutDepth.MM, r.Strips)
+			torn(named(r.Key, "ruffle"), p.ClothWidth, r.CutDepth.MM, r.Strips)
 		}
 	}
 	for _, b := range p.Bindings {
 		if b.Square.MM > 0 {
-			torn(b.Key, b.Square.MM, b.Square.MM, 1)
+			torn(named(b.Key, "binding"), b.Square.MM, b.Square.MM, 1)
 		} else {
-			torn(b.Key, p.ClothWidth, b.Along.MM, 1)
+			torn(named(b.Key, "binding"), p.ClothWidth, b.Along.MM, 1)
 		}
 	}
 	return items

@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -178,13 +179,22 @@ func (c Cutting) title() string {
 	case "block":
 		return c.Name + ", block to be tucked"
 	case "strip":
-		return c.Name + ", strips"
+		return named(c.Name, "ruffle") + ", strips"
 	case "square":
-		return c.Name + ", square for bias strips"
+		return named(c.Name, "binding") + ", bias square"
 	case "bias":
-		return c.Name + ", cloth for bias strips"
+		return named(c.Name, "binding") + ", cloth for the bias"
 	case "rectangle":
 		return c.Name + ", a rectangle"
 	}
 	return c.Name
+}
+
+// named adds what a thing is to its name, where that does not say it: a ruffle called
+// "hem" is not the hem.
+func named(name, what string) string {
+	if strings.Contains(strings.ToLower(name), what) {
+		return name
+	}
+	return name + " " + what
 }

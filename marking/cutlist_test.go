@@ -87,8 +87,8 @@ func TestTearAndCutList(t *testing.T) {
 			"[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\nhem = \"1/2\"\nturn = \"1/4\"\nseam = \"1/4\"\n[binding.edge]\nalong = \"front.hem\"\nwidth = \"1/4\"\nsquare = 20\n", `
                                       across the
   tear                      how many        cloth  along it
-  frill, strips                    2           44         5
-  edge, square for bias strips     1           20        20
+  frill ruffle, strips                    2           44         5
+  edge binding, bias square     1           20        20
   front, a rectangle               1           40        10
 `},
 		{"strips of cloth of no known width", skirt(20), "[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
@@ -103,14 +103,14 @@ func TestTearAndCutList(t *testing.T) {
 		{"cloth in centimetres", skirt(20), "[cloth]\nwidth = \"110 cm\"\n[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
                                  across the
   tear                how many        cloth  along it
-  frill, strips              2      1100 mm         4
+  frill ruffle, strips              2      1100 mm         4
   Front, a rectangle         1           40        10
 `},
 		// 17 strips from selvage to selvage: see binding_test.go.
 		{"cloth for bias strips", skirt(200), "[cloth]\nwidth = 18\n[binding.hem]\nalong = \"front.hem\"\nwidth = 1\nfold = \"double\"\n", `
                                          across the
   tear                         how many       cloth   along it
-  hem, cloth for bias strips          1          18   162 1/4
+  hem binding, cloth for the bias          1          18   162 1/4
   Front, a rectangle                  1         400         10
 `},
 	} {
