@@ -108,9 +108,9 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			&cli.BoolFlag{Name: "no-figures", Usage: "leave out the pages with the figures for the cutting table"},
 		},
 		Action: func(_ context.Context, cmd *cli.Command) error {
-			in := cmd.Args().First()
-			if cmd.Args().Len() != 1 || in == "" {
-				return &usageError{"sheet takes the name of one file", "write it like `tuckmark sheet linden.toml -o linden.pdf`"}
+			in, err := oneFile(cmd, "tuckmark sheet linden.toml -o linden.pdf")
+			if err != nil {
+				return err
 			}
 			paper, err := pdfout.FindPaper(cmd.String("paper"))
 			if err != nil {
@@ -136,9 +136,9 @@ func figuresCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			&cli.BoolFlag{Name: "json", Usage: "give the figures as data for a script"},
 		},
 		Action: func(_ context.Context, cmd *cli.Command) error {
-			in := cmd.Args().First()
-			if cmd.Args().Len() != 1 || in == "" {
-				return &usageError{"figures takes the name of one file", "write it like `tuckmark figures linden.toml`"}
+			in, err := oneFile(cmd, "tuckmark figures linden.toml")
+			if err != nil {
+				return err
 			}
 			if cmd.Bool("json") && cmd.Bool("all-units") {
 				return &usageError{"json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out"}
@@ -146,6 +146,14 @@ func figuresCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			return printFigures(cmd.Root().Writer, in, cmd.Bool("json"), cmd.Bool("all-units"))
 		},
 	}
+}
+
+// oneFile returns the one file that a command is given.
+func oneFile(cmd *cli.Command, example string) (string, error) {
+	if in := cmd.Args().First(); cmd.Args().Len() == 1 && in != "" {
+		return in, nil
+	}
+	return "", &usageError{cmd.Name + " takes the name of one file", "write it like `" + example + "`"}
 }
 
 // textWidth is how many letters a line on the screen has.

@@ -29,10 +29,11 @@ type Course struct {
 // Whole returns the length of all of them together.
 func (c Course) Whole() Amount { return c.Length.Times(c.Times) }
 
-// times is how often an edge of the piece comes in the garment. Layers that lie on one
+// times is how often an edge or a line of the piece comes in the garment; axial tells
+// that it lies on the fold, where both halves have it together. Layers that lie on one
 // another, as a lining does, count as one.
-func (p *Piece) times(edge int) int {
-	if p.OnFold && !(edge >= 0 && p.Edges[edge].OnFold) {
+func (p *Piece) times(axial bool) int {
+	if p.OnFold && !axial {
 		return 2 * p.Cut / p.Layers
 	}
 	return p.Cut / p.Layers
@@ -132,14 +133,10 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 	}
 	if c.edge = c.piece.edge(edgeKey); c.edge >= 0 {
 		e := c.piece.Edges[c.edge]
-		c.line, c.Length = e.Sewn, p.Unit.amount(e.Folded)
+		c.line, c.Length, c.Times = e.Sewn, p.Unit.amount(e.Folded), c.piece.times(e.OnFold)
 	} else {
 		c.line = c.piece.line(edgeKey).Path
-		c.Length = p.Unit.amount(c.piece.lineLength(edgeKey))
-	}
-	c.Times = c.piece.times(c.edge)
-	if c.edge < 0 && c.piece.onAxis(c.line) {
-		c.Times = c.piece.Cut / c.piece.Layers
+		c.Length, c.Times = p.Unit.amount(c.piece.lineLength(edgeKey)), c.piece.times(c.piece.onAxis(c.line))
 	}
 	return c
 }

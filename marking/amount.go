@@ -80,7 +80,7 @@ func (a Amount) by(factor float64) Amount {
 
 // quarter returns a quarter of a length, as it is read.
 func (a Amount) quarter() Amount {
-	return Amount{MM: a.MM / 4, unit: a.unit, steps: math.Round(a.steps/4) + 0}
+	return Amount{MM: a.MM / 4, unit: a.unit, steps: nearestStep(a.steps / 4)}
 }
 
 // sum returns the sum of lengths in a unit; nothing for none.
@@ -152,7 +152,7 @@ func (a Amount) other() string {
 	if a.up {
 		return read(other, stepsUp(a.MM/other.ruler()))
 	}
-	return read(other, nearestStep(a.MM/other.ruler())+0)
+	return read(other, nearestStep(a.MM/other.ruler()))
 }
 
 // MarshalJSON gives the length in mm, to a hundredth, and as it is printed.
@@ -191,4 +191,43 @@ func factor(v float64) string {
 		}
 	}
 	return strconv.FormatFloat(hundredth(v), 'f', -1, 64)
+}
+
+// hair is how far, in mm, a line may lie off a step of the ruler and still be read as
+// lying on it: 1/128 in, half of what can be ruled (common practice).
+const hair = 25.4 / 128
+
+// off is how far a length lies beyond what a ruler shows of it.
+func (a Amount) off() float64 { return a.MM - a.steps*a.unit.ruler() }
+
+// isOff reports whether it lies off that by more than a hair.
+func (a Amount) isOff() bool { return math.Abs(a.off()) >= hair }
+
+// reading gives a place as it is found on a ruler: "2 3/8", or "2 3/8 + 1/64".
+func (a Amount) reading() string {
+	steps := a.steps
+	if !a.isOff() {
+		return bare(read(a.unit, steps))
+	}
+	off, fine, sign := a.off(), Inch.MM()/64, "+"
+	if a.unit != Inch {
+		fine = 0.1
+	}
+	if off < 0 {
+		sign = "-"
+	}
+	rest := math.Round(math.Abs(off)/fine) * fine
+	printed := strconv.FormatFloat(math.Round(rest/a.unit.MM()*1000)/1000, 'f', -1, 64)
+	if a.unit == Inch {
+		printed = bare(inchFraction(rest))
+	}
+	return bare(read(a.unit, steps)) + " " + sign + " " + printed
+}
+
+// asRead returns the place as it is found on a ruler, in print as well.
+func (a Amount) asRead() Amount {
+	if a.isOff() {
+		a.named = a.reading() + " " + a.unit.String()
+	}
+	return a
 }

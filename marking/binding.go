@@ -138,12 +138,7 @@ func (b Binding) stripsOf(side float64, most int) int {
 
 // squareStep is in what steps a square of cloth is given, in mm: halves of an inch or
 // of a centimetre, for a square that is torn.
-func (u Unit) squareStep() float64 {
-	if u == Inch {
-		return Inch.MM() / 2
-	}
-	return Centimetre.MM() / 2
-}
+func (u Unit) squareStep() float64 { return u.either(Inch.MM(), Centimetre.MM()) / 2 }
 
 // leastSquare returns the side of the least square that gives enough in so many strips,
 // in whole steps and no larger than largest; 0 where there is none.

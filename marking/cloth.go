@@ -33,18 +33,21 @@ func (p *Pattern) layCloth() {
 	}
 }
 
-// layItems lists what is cut from the cloth.
+// layItems lists what is cut from the cloth: what is torn, and then the pieces as they are
+// flat. A piece that is a rectangle is laid among the pieces.
 func (p *Pattern) layItems() []layItem {
 	var items []layItem
-	up := plane.Point{Y: 1}
-	torn := func(name string, width, length float64, count int) {
-		items = append(items, layItem{name: name, outline: rectangle(width, length), grain: up, count: count, torn: true})
+	torn, _ := p.cutList()
+	for _, c := range torn {
+		if c.What != "rectangle" {
+			items = append(items, layItem{
+				name: c.kind(), outline: rectangle(c.Across.MM, c.Along.MM), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
+			})
+		}
 	}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
-		if b := piece.Block; b != nil {
-			across, along := b.onCloth(piece)
-			torn(piece.Name, across, along, b.Cut)
+		if piece.Block != nil {
 			continue
 		}
 		outline, whole := piece.tornWhole()
@@ -54,18 +57,6 @@ func (p *Pattern) layItems() []layItem {
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
 		}
 		items = append(items, item)
-	}
-	for _, r := range p.Ruffles {
-		if r.Strips > 0 {
-			torn(named(r.Key, "ruffle"), p.ClothWidth, r.CutDepth.MM, r.Strips)
-		}
-	}
-	for _, b := range p.Bindings {
-		if b.Square.MM > 0 {
-			torn(named(b.Key, "binding"), b.Square.MM, b.Square.MM, 1)
-		} else {
-			torn(named(b.Key, "binding"), p.ClothWidth, b.Along.MM, 1)
-		}
 	}
 	return items
 }

@@ -177,24 +177,25 @@ func (p *Pattern) firstSection(w wording) Section {
 func (c Cutting) title() string {
 	switch c.What {
 	case "block":
-		return c.Name + ", block to be tucked"
+		return c.kind() + ", block to be tucked"
 	case "strip":
-		return named(c.Name, "ruffle") + ", strips"
+		return c.kind() + ", strips"
 	case "square":
-		return named(c.Name, "binding") + ", bias square"
+		return c.kind() + ", bias square"
 	case "bias":
-		return named(c.Name, "binding") + ", cloth for the bias"
+		return c.kind() + ", cloth for the bias"
 	case "rectangle":
-		return c.Name + ", a rectangle"
+		return c.kind() + ", a rectangle"
 	}
-	return c.Name
+	return c.kind()
 }
 
-// named adds what a thing is to its name, where that does not say it: a ruffle called
-// "hem" is not the hem.
-func named(name, what string) string {
-	if strings.Contains(strings.ToLower(name), what) {
-		return name
+// kind is its name with what it is for, where that is no piece and the name does not say
+// it: a ruffle called "hem" is not the hem.
+func (c Cutting) kind() string {
+	kind := map[string]string{"strip": "ruffle", "square": "binding", "bias": "binding"}[c.What]
+	if strings.Contains(strings.ToLower(c.Name), kind) {
+		return c.Name
 	}
-	return name + " " + what
+	return c.Name + " " + kind
 }

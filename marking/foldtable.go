@@ -2,7 +2,6 @@ package marking
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 )
 
@@ -16,45 +15,6 @@ type FoldPlace struct {
 	Fold   Amount   // from the base, flat
 	Others []Amount // stitching lines of a tuck, or what a pleat is laid to; flat
 	Sewn   Amount   // from the base when the whole piece is finished
-}
-
-// hair is how far, in mm, a line may lie off a step of the ruler and still be read as
-// lying on it: 1/128 in, half of what can be ruled (common practice).
-const hair = 25.4 / 128
-
-// off is how far a length lies beyond what a ruler shows of it.
-func (a Amount) off() float64 { return a.MM - a.steps*a.unit.ruler() }
-
-// isOff reports whether it lies off that by more than a hair.
-func (a Amount) isOff() bool { return math.Abs(a.off()) >= hair }
-
-// reading gives a place as it is found on a ruler: "2 3/8", or "2 3/8 + 1/64".
-func (a Amount) reading() string {
-	steps := a.steps
-	if !a.isOff() {
-		return bare(read(a.unit, steps))
-	}
-	off, fine, sign := a.off(), Inch.MM()/64, "+"
-	if a.unit != Inch {
-		fine = 0.1
-	}
-	if off < 0 {
-		sign = "-"
-	}
-	rest := math.Round(math.Abs(off)/fine) * fine
-	printed := strconv.FormatFloat(math.Round(rest/a.unit.MM()*1000)/1000, 'f', -1, 64)
-	if a.unit == Inch {
-		printed = bare(inchFraction(rest))
-	}
-	return bare(read(a.unit, steps)) + " " + sign + " " + printed
-}
-
-// asRead returns the place as it is found on a ruler, in print as well.
-func (a Amount) asRead() Amount {
-	if a.isOff() {
-		a.named = a.reading() + " " + a.unit.String()
-	}
-	return a
 }
 
 // places lists where the tucks of a set lie.
@@ -148,7 +108,8 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	if t.Twin {
 		table.Heads = []string{"from " + t.row.base.name, "fold", "when sewn"}
 	}
-	for _, place := range t.places(unit) {
+	places := t.places(unit)
+	for _, place := range places {
 		cells := []string{"tuck " + strconv.Itoa(place.Number)}
 		if len(place.Others) == 2 {
 			near := w.reading(place.Others[0])
@@ -169,7 +130,7 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	if t.Twin {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
-	table.Lines = append(offLine(t.places(unit)), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
+	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
 	for _, part := range t.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
@@ -200,7 +161,8 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 		Title: piece.Name + ", " + p.describe(w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
 	}
-	for _, place := range p.places(unit) {
+	places := p.places(unit)
+	for _, place := range places {
 		table.Rows = append(table.Rows, Row{Cells: []string{
 			"pleat " + strconv.Itoa(place.Number), w.reading(place.Fold), w.reading(place.Others[0]), w.cell(place.Sewn),
 		}})
@@ -209,7 +171,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 	if p.Kind != "knife" {
 		each = 4 * p.Depth
 	}
-	table.Lines = append(offLine(p.places(unit)), Sentence{Text: p.row.takes(unit, each, false, w)})
+	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, false, w)})
 	for _, part := range p.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}

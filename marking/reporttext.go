@@ -139,7 +139,7 @@ func (t Table) leastFirst() int {
 		cells = append(cells, r.Cells[0])
 	}
 	longest := 1
-	for _, word := range unbroken(strings.Join(cells, " ")) {
+	for _, word := range Words(strings.Join(cells, " ")) {
 		longest = max(longest, utf8.RuneCountInString(word))
 	}
 	return min(longest, leastFirst)
@@ -178,7 +178,7 @@ func columnLines(cells []string, widths []int) []string {
 // is longer has a line of its own. A length with its unit is one word.
 func wrapped(text string, limit int) []string {
 	lines := []string{""}
-	for _, word := range unbroken(text) {
+	for _, word := range Words(text) {
 		last := &lines[len(lines)-1]
 		switch {
 		case *last == "":
@@ -191,25 +191,3 @@ func wrapped(text string, limit int) []string {
 	}
 	return lines
 }
-
-// unbroken parts a text into words, and keeps a number together with its fraction and
-// its unit: "17 11/16 in".
-func unbroken(text string) []string {
-	var words []string
-	for _, word := range strings.Fields(text) {
-		plain := strings.TrimRight(word, ".,;:)}]\"'")
-		n := len(words)
-		number := n > 0 && endsInDigit(words[n-1])
-		fraction := strings.Contains(plain, "/") && startsWithDigit(plain)
-		unit := plain == "in" || plain == "cm" || plain == "mm" || plain == "yd" || plain == "m"
-		if number && (fraction || unit) {
-			words[n-1] += " " + word
-			continue
-		}
-		words = append(words, word)
-	}
-	return words
-}
-
-func startsWithDigit(s string) bool { return s != "" && s[0] >= '0' && s[0] <= '9' }
-func endsInDigit(s string) bool     { return s != "" && s[len(s)-1] >= '0' && s[len(s)-1] <= '9' }

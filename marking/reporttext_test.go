@@ -176,7 +176,7 @@ func TestFiguresFitAScreen(t *testing.T) {
 }
 
 var (
-	endsInNumber     = regexp.MustCompile(`(^|[ (])-?\d[\d.]*(/\d+)?$`)
+	numberLast       = regexp.MustCompile(`(^|[ (])-?\d[\d.]*(/\d+)?$`)
 	beginsInFraction = regexp.MustCompile(`^\d+/\d+\b`)
 	beginsInUnit     = regexp.MustCompile(`^(in|cm|mm|yd|m)\b`)
 )
@@ -189,7 +189,7 @@ func TestNoNumberIsParted(t *testing.T) {
 				lines := strings.Split(p.Report(both).Text(width), "\n")
 				for i := 1; i < len(lines); i++ {
 					last, next := strings.TrimLeft(lines[i-1], "! "), strings.TrimLeft(lines[i], "! ")
-					parted := endsInNumber.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
+					parted := numberLast.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
 					assert.False(t, parted, "%s, %d letters: %q | %q", name, width, last, next)
 				}
 			}
@@ -302,10 +302,10 @@ func TestWrapping(t *testing.T) {
 		require.Equal(t, strings.Join(parts, " "), strings.Join(lines, " "))
 		for i, line := range lines {
 			if utf8.RuneCountInString(line) > limit {
-				require.Len(t, unbroken(line), 1, "line %q is longer than %d", line, limit)
+				require.Len(t, Words(line), 1, "line %q is longer than %d", line, limit)
 			}
 			if i > 0 {
-				first := unbroken(line)[0]
+				first := Words(line)[0]
 				require.Greater(t, utf8.RuneCountInString(lines[i-1])+1+utf8.RuneCountInString(first), limit, "%q would have had room for %q", lines[i-1], first)
 			}
 		}

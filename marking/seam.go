@@ -149,14 +149,6 @@ func (s Seam) Fullness() float64 {
 	return math.Max(a, b) / math.Min(a, b)
 }
 
-// apart returns by how much two lengths differ, without a sign. Each length is rounded
-// before one is taken from the other, so what is read may have the other sign than the
-// exact difference, or be nothing.
-func apart(difference Amount) Amount {
-	difference.MM, difference.steps = math.Abs(difference.MM), math.Abs(difference.steps)
-	return difference
-}
-
 // longer returns the longer side of a difference, and the other one.
 func (s Seam) longer(difference Amount) (longer, shorter SeamSide) {
 	if difference.MM < 0 {

@@ -116,7 +116,7 @@ func (p *Pattern) laid(first, second [2]corner, off Amount) []SeamEnd {
 		cutJog := p.Unit.amount(math.Abs(cut))
 		ends = append(ends, SeamEnd{
 			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
-			Jog:        apart(jog), Past: pastBy(jog.MM, jog),
+			Jog:        jog.magnitude(), Past: pastBy(jog.MM, jog),
 			CutJog: cutJog, CutPast: pastBy(cut, cutJog),
 			CutJogKnown: first[i].reaches && second[i].reaches,
 			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,

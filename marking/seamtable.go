@@ -25,10 +25,10 @@ func (p *Pattern) seamSection(w wording) Section {
 		}
 		cut := ""
 		if seam.Plain {
-			cut = w.cell(apart(seam.CutDifference))
+			cut = w.cell(seam.CutDifference.magnitude())
 		}
 		if !seam.Gathered {
-			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(apart(seam.Difference))}, Total: true})
+			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(seam.Difference.magnitude())}, Total: true})
 		}
 		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
 		s.Tables = append(s.Tables, t)
@@ -52,7 +52,7 @@ func (s Seam) verdict(w wording) []Sentence {
 	case s.Gathered:
 		lines = append(lines, Sentence{Text: fmt.Sprintf("gather %s, %s times as long, into %s", longer.title(), factor(s.Fullness()), shorter.title())})
 	case s.Matches() && off > s.Within.MM+sameLength:
-		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.title(), w.length(apart(s.Difference)), w.length(s.Ease))})
+		lines = append(lines, Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.title(), w.length(s.Difference.magnitude()), w.length(s.Ease))})
 	case s.Matches():
 		text := fmt.Sprintf("sewn, they match within %s", w.length(s.Within))
 		if math.Abs(s.Difference.steps)*s.Within.unit.ruler() > s.Within.MM+sameLength {
@@ -94,7 +94,7 @@ func (s Seam) endLines(w wording) []Sentence {
 		}
 		lines = append(lines, Sentence{
 			Text:    where + ": " + strings.Join(parts, ", "),
-			Warning: end.Alike() && (!end.Straight() || tooFar(apart(end.Jog)) || end.CutJogKnown && tooFar(end.CutJog)),
+			Warning: end.Alike() && (!end.Straight() || tooFar(end.Jog) || end.CutJogKnown && tooFar(end.CutJog)),
 		})
 	}
 	return lines
@@ -109,10 +109,10 @@ func (s Seam) jogs(end SeamEnd, w wording) []string {
 		}
 		return fmt.Sprintf("%s%s runs %s past %s", of, names[0], w.length(by), names[1])
 	}
-	sewn := end.Past != 0 && end.Jog.steps > 0
-	cut := end.CutJogKnown && end.CutPast != 0 && end.CutJog.steps > 0
+	sewn := end.Past != 0
+	cut := end.CutJogKnown && end.CutPast != 0
 	switch {
-	case sewn && cut && end.Past == end.CutPast && (end.Jog.steps == end.CutJog.steps || math.Abs(apart(end.Jog).MM-end.CutJog.MM) < leastFolded):
+	case sewn && cut && end.Past == end.CutPast && (end.Jog.steps == end.CutJog.steps || math.Abs(end.Jog.MM-end.CutJog.MM) < leastFolded):
 		return []string{past(end.Past, "", end.Jog)}
 	case sewn && cut:
 		return []string{past(end.Past, "", end.Jog), past(end.CutPast, "the cut edge of ", end.CutJog)}
@@ -133,7 +133,7 @@ func (s Seam) mismatch(length func(Amount) string) string {
 	}
 	tell := func(how string, difference Amount) string {
 		longer, shorter := s.longer(difference)
-		off, exact := apart(difference), ""
+		off, exact := difference.magnitude(), ""
 		if difference.steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
 			off, exact = off.unit.amount(off.MM), ", by their exact lengths"
 		}

@@ -82,9 +82,9 @@ func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	}
 	for _, c := range corners(t.Courses) {
 		if turn := side * c.turn; turn >= leastCorner {
-			takes := (1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2)
-			t.addCorner(TrimCorner{Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: p.Unit.atLeast(takes)})
-			t.Total = t.Total.Plus(p.Unit.atLeast(takes).Times(c.times))
+			takes := p.Unit.atLeast((1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2))
+			t.addCorner(TrimCorner{Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: takes})
+			t.Total = t.Total.Plus(takes.Times(c.times))
 		}
 	}
 	return t
@@ -136,7 +136,7 @@ func corners(courses []Course) []lineCorner {
 		ends := c.piece.corners(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.piece.Cut/c.piece.Layers)
+				add(c, math.Pi-2*ends[i].angle, c.piece.times(true))
 			}
 		}
 		if after != c.edge && !c.piece.Edges[c.edge].OnFold && !c.piece.Edges[after].OnFold && taken[[2]any{c.piece, after}] {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -97,7 +98,7 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 // middle.
 func nameBlock(name string, f *face, size, limit float64) block {
 	var b block
-	words := wordsOf(name)
+	words := marking.Words(name)
 	for _, word := range words {
 		b.broken = b.broken || f.width(word, size) > limit
 	}

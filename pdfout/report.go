@@ -214,7 +214,7 @@ func (s setter) sentence(said marking.Sentence) []band {
 		f, indent = bold(), flagRoom
 	}
 	width := math.Min(s.width, mostMeasure)
-	lines := f.wrapWords(wordsOf(said.Text), figureSize, width-indent)
+	lines := f.wrapWords(marking.Words(said.Text), figureSize, width-indent)
 	bands := bandsOf(lines, f, figureSize, indent, black())
 	if said.Blank {
 		from := indent

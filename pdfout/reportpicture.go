@@ -131,7 +131,7 @@ func (s setter) picture(p marking.Picture) setPicture {
 	bands := []band{b}
 	say := func(text string, ink colour) {
 		width := math.Min(s.width, mostMeasure)
-		more := bandsOf(regular().wrapWords(wordsOf(text), asideSize, width), regular(), asideSize, 0, ink)
+		more := bandsOf(regular().wrapWords(marking.Words(text), asideSize, width), regular(), asideSize, 0, ink)
 		more[0].above = legendAbove
 		bands = append(bands, more...)
 	}

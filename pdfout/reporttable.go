@@ -117,7 +117,7 @@ func longestWord(t marking.Table, size float64) float64 {
 		if len(row.Cells) == 0 {
 			continue
 		}
-		for _, word := range wordsOf(row.Cells[0]) {
+		for _, word := range marking.Words(row.Cells[0]) {
 			longest = math.Max(longest, regular().width(word, size))
 		}
 	}
@@ -128,11 +128,11 @@ func longestWord(t marking.Table, size float64) float64 {
 // them is not shortened.
 func (set columns) saysAll(t marking.Table) bool {
 	for _, row := range t.Rows {
-		if len(row.Cells) > 0 && len(regular().wrapWords(wordsOf(row.Cells[0]), set.size, set.words)) > halfLines {
+		if len(row.Cells) > 0 && len(regular().wrapWords(marking.Words(row.Cells[0]), set.size, set.words)) > halfLines {
 			return false
 		}
 	}
-	return len(t.Heads) == 0 || len(regular().wrapWords(wordsOf(t.Heads[0]), set.size*smallHead, set.words)) <= headLines
+	return len(t.Heads) == 0 || len(regular().wrapWords(marking.Words(t.Heads[0]), set.size*smallHead, set.words)) <= headLines
 }
 
 // columns finds the largest size in which the table fits its page.
@@ -185,7 +185,7 @@ func newColumns(t marking.Table, size, longest float64) (set columns, natural fl
 			continue
 		}
 		limit := math.Max(set.widths[i], math.Min(longest, headMeasure))
-		for _, word := range wordsOf(head) {
+		for _, word := range marking.Words(head) {
 			limit = math.Max(limit, math.Min(longest, regular().width(word, size*smallHead)))
 		}
 		set.heads[i] = withinLines(regular(), head, size*smallHead, limit, headLines)

@@ -3,8 +3,8 @@ package pdfout
 import (
 	"fmt"
 	"strings"
-	"unicode"
-	"unicode/utf8"
+
+	"tuckmark/marking"
 )
 
 // Rules of this file: counts, lists and ranges, as a sentence says them, and where
@@ -51,53 +51,15 @@ func joinedNotes(notes []string) string {
 	return b.String()
 }
 
-// wordsOf takes a text apart at its spaces, but never inside a measure:
-// "17 11/16 in" is one word, so that no line ends in it.
-func wordsOf(text string) []string {
-	var words []string
-	for _, word := range strings.Fields(text) {
-		if last := len(words) - 1; last >= 0 && endsInNumber(words[last]) && (isFraction(word) || isUnit(word)) {
-			words[last] += " " + word
-		} else {
-			words = append(words, word)
-		}
-	}
-	return words
-}
-
-// endsInNumber reports whether the last sign of a word is a digit, or a fraction
-// of one letter.
-func endsInNumber(word string) bool {
-	r, _ := utf8.DecodeLastRuneInString(word)
-	return unicode.IsNumber(r)
-}
-
-// isFraction reports whether a word begins as "11/16" does, or with a fraction of
-// one letter.
-func isFraction(word string) bool {
-	r, _ := utf8.DecodeRuneInString(word)
-	return unicode.IsDigit(r) && strings.Contains(word, "/") || unicode.Is(unicode.No, r)
-}
-
-// isUnit reports whether a word is what follows the number of a measure, with or
-// without the sign that ends a clause.
-func isUnit(word string) bool {
-	switch strings.TrimRight(word, ".,;:!?)”\"") {
-	case "in", "cm", "mm", "m", "yd", "%":
-		return true
-	}
-	return false
-}
-
 // withinLines is a text in at most most lines of limit mm. What is left out is
 // left out at the end, by whole words where that can be, so that no number is
 // cut short, and a sign says so.
 func withinLines(f *face, text string, size, limit float64, most int) []string {
-	lines := f.wrapWords(wordsOf(text), size, limit)
+	lines := f.wrapWords(marking.Words(text), size, limit)
 	if len(lines) <= most {
 		return lines
 	}
-	last := wordsOf(lines[most-1])
+	last := marking.Words(lines[most-1])
 	for n := len(last); n > 0; n-- {
 		if short := strings.TrimRight(strings.Join(last[:n], " "), ",;") + " …"; f.width(short, size) <= limit {
 			return append(lines[:most-1:most-1], short)

@@ -26,25 +26,6 @@ func TestSomeNames(t *testing.T) {
 	assert.Equal(t, "Front and 3 more", namesWithin(bold(), names, 8, wide-0.01))
 }
 
-func TestWordsOf(t *testing.T) {
-	for _, c := range []struct {
-		text string
-		want []string
-	}{
-		{"", nil},
-		{"cut  two ", []string{"cut", "two"}},
-		{"17 11/16 in of cloth", []string{"17 11/16 in", "of", "cloth"}},
-		{"(17 11/16 in), 3 cm.", []string{"(17 11/16 in),", "3 cm."}},
-		{"2 ½ in, ½ in", []string{"2 ½ in,", "½ in"}},
-		{"5 mm for each 100 mm", []string{"5 mm", "for", "each", "100 mm"}},
-		{"add 3 % of it", []string{"add", "3 %", "of", "it"}},
-		{"pin it in 4 tucks", []string{"pin", "it", "in", "4", "tucks"}},
-		{"tuck 3 and/or 4", []string{"tuck", "3", "and/or", "4"}},
-	} {
-		assert.Equal(t, c.want, wordsOf(c.text), c.text)
-	}
-}
-
 func TestWithinLines(t *testing.T) {
 	f := regular()
 	const text = "a tuck of 17 11/16 in, and one more"
