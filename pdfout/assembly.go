@@ -93,8 +93,8 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 		g := s.grid
 		scale := width / g.pitch().X
 		caption := picture{}.height()
-		columns := int((room.Width() - overlap*scale) / width)
-		rows := int((room.Height() - caption - overlap*scale) / (g.pitch().Y * scale))
+		columns := int((room.Width() - g.overlap*scale) / width)
+		rows := int((room.Height() - caption - g.overlap*scale) / (g.pitch().Y * scale))
 		columns, rows = max(1, columns), max(1, rows)
 		// The parts with a page that is printed, in reading order.
 		parts := cellSet{has: map[cell]bool{}, last: cell{-1, -1}}

@@ -18,8 +18,8 @@ func meander(t testing.TB) (marking.Marking, Paper) {
 	paper, err := FindPaper("letter")
 	require.NoError(t, err)
 	window := paper.window()
-	w := 20*(window.Width()-overlap) + overlap - 2*spare - 1
-	h := 20*(window.Height()-overlap) + overlap - 2*spare - 1
+	w := 20*(window.Width()-usualOverlap) + usualOverlap - 2*spare - 1
+	h := 20*(window.Height()-usualOverlap) + usualOverlap - 2*spare - 1
 	const rows, perRow = 40, 500
 	var path plane.Path
 	for row := range rows {

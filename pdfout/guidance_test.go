@@ -26,8 +26,8 @@ func placesOf(laid []laidPage) map[int]cell {
 	places := map[int]cell{}
 	for _, p := range laid {
 		places[p.number] = cell{
-			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
-			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
+			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - usualOverlap))),
+			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - usualOverlap))),
 		}
 	}
 	return places
@@ -38,16 +38,16 @@ func placesOf(laid []laidPage) map[int]cell {
 func share(p laidPage, at cell, sheet SheetSummary) plane.Box {
 	b := p.window
 	if at.column > 0 {
-		b.Min.X += overlap / 2
+		b.Min.X += usualOverlap / 2
 	}
 	if at.column < sheet.Columns-1 {
-		b.Max.X -= overlap / 2
+		b.Max.X -= usualOverlap / 2
 	}
 	if at.row > 0 {
-		b.Max.Y -= overlap / 2
+		b.Max.Y -= usualOverlap / 2
 	}
 	if at.row < sheet.Rows-1 {
-		b.Min.Y += overlap / 2
+		b.Min.Y += usualOverlap / 2
 	}
 	return b
 }

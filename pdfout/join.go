@@ -53,7 +53,7 @@ func (s *sheet) addJoin(a, b cell, from, to plane.Point) {
 		fewest := -1
 		for _, aside := range []float64{0, -0.03, 0.03, -0.06, 0.06, -0.09, 0.09, -0.12, 0.12} {
 			at := from.Toward(to, middle+aside)
-			n := s.field.crossings(j.room(at), mostCounted)
+			n := s.field.crossings(j.room(at, s.grid.overlap), mostCounted)
 			if fewest < 0 || n < fewest {
 				j.marks[i], fewest = at, n
 			}
@@ -63,13 +63,14 @@ func (s *sheet) addJoin(a, b cell, from, to plane.Point) {
 		}
 	}
 	for _, m := range j.marks {
-		s.field.take(j.room(m))
+		s.field.take(j.room(m, s.grid.overlap))
 	}
 	s.joins = append(s.joins, j)
 }
 
-// room is what a join mark at a place takes, its numbers included.
-func (j join) room(at plane.Point) slab {
+// room is what a join mark at a place takes, its numbers included: all of the
+// overlap's width.
+func (j join) room(at plane.Point, overlap float64) slab {
 	across, along := overlap/2, markRadius+markClear
 	half := plane.Point{X: across, Y: along}
 	if !j.upright() {

@@ -51,10 +51,11 @@ type shelf struct {
 	free []plane.Box
 }
 
-// pack lays the pieces, each of which fits into the window, on as few sheets
-// of one page as it finds. The page's check square has sides of square mm. It
+// pack lays the pieces, each of which fits into the window of a page, on as few
+// sheets of one page as it finds. The page's check square has sides of square mm. It
 // also reports whether all are laid: it stops when they take more than MaxPages.
-func pack(small []piece, window plane.Point, square float64) ([]sheet, bool) {
+func pack(small []piece, page grid, square float64) ([]sheet, bool) {
+	window := page.window
 	parcels := make([]parcel, len(small))
 	for i, p := range small {
 		f := newField([]piece{p})
@@ -73,7 +74,7 @@ func pack(small []piece, window plane.Point, square float64) ([]sheet, bool) {
 	}
 	var sheets []sheet
 	for _, s := range shelves {
-		sheets = append(sheets, s.sheet(window))
+		sheets = append(sheets, s.sheet(page))
 	}
 	return sheets, all
 }
@@ -210,14 +211,14 @@ func without(free []plane.Box, b plane.Box) []plane.Box {
 
 // sheet makes the filled page a sheet of one page. What lies on it is moved to
 // the middle where that leaves the check square its room.
-func (s *shelf) sheet(window plane.Point) sheet {
+func (s *shelf) sheet(page grid) sheet {
 	bounds := plane.EmptyBox()
 	for _, p := range s.parcels {
 		bounds = bounds.Union(p.room)
 	}
 	step := plane.Point{}
-	if beneath := window.Y - bounds.Height(); beneath > s.square+3*clearing {
-		step.X = (window.X - bounds.Width()) / 2
+	if beneath := page.window.Y - bounds.Height(); beneath > s.square+3*clearing {
+		step.X = (page.window.X - bounds.Width()) / 2
 	}
 	var pieces []piece
 	for _, p := range s.parcels {
@@ -232,5 +233,5 @@ func (s *shelf) sheet(window plane.Point) sheet {
 			pieces = append(pieces, p.piece.moved(low.Sub(b.Min)))
 		}
 	}
-	return newSheet(pieces, grid{rows: 1, columns: 1, window: window}, []cell{{}})
+	return newSheet(pieces, page, []cell{{}})
 }

@@ -23,7 +23,7 @@ func TestPack(t *testing.T) {
 			small = append(small, p)
 		}
 		names := map[string]int{}
-		sheets, all := pack(small, window, 30)
+		sheets, all := pack(small, grid{rows: 1, columns: 1, window: window}, 30)
 		require.True(t, all)
 		for _, s := range sheets {
 			require.NotEmpty(t, s.pieces, "an empty page")
@@ -52,7 +52,7 @@ func TestPackUsesRoom(t *testing.T) {
 			small = append(small, newPiece(rectangle("p", "P", w, h)))
 		}
 		turned := 0
-		sheets, _ := pack(small, window, 30)
+		sheets, _ := pack(small, grid{rows: 1, columns: 1, window: window}, 30)
 		for _, s := range sheets {
 			for _, p := range s.pieces {
 				if p.turned {
@@ -81,7 +81,7 @@ func TestPackUsesRoom(t *testing.T) {
 	}
 	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
 	// when it is turned.
-	sheets, _ := pack([]piece{newPiece(rectangle("a", "A", 100, 240)), newPiece(rectangle("b", "B", 120, 60))}, window, 30)
+	sheets, _ := pack([]piece{newPiece(rectangle("a", "A", 100, 240)), newPiece(rectangle("b", "B", 120, 60))}, grid{rows: 1, columns: 1, window: window}, 30)
 	require.Len(t, sheets, 1)
 	assert.False(t, sheets[0].pieces[0].turned)
 	assert.True(t, sheets[0].pieces[1].turned)

@@ -51,7 +51,7 @@ func TestSmallPieceIsCentred(t *testing.T) {
 // A label over a join line is on the two pages that meet there, and not on a
 // third whose window it only reaches into.
 func TestLabelOverAJoin(t *testing.T) {
-	g := grid{rows: 2, columns: 2, window: plane.Point{X: 190, Y: 250}}
+	g := grid{rows: 2, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap}
 	s := newSheet(nil, g, []cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
 	join := g.coreOf(cell{}).Max.X
 	low := g.coreOf(cell{}).Min.Y

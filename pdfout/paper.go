@@ -7,13 +7,18 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file: lengths in mm, paper upright. A home printer cannot
-// print the outer quarter of an inch (6.35 mm) of a sheet, so nothing at all
-// is printed nearer than printMargin to an edge of the paper.
+// Rules of this file: lengths in mm, paper upright unless it is asked for lying.
+// A home printer cannot print the outer quarter of an inch (6.35 mm) of a sheet,
+// so nothing at all is printed nearer than the margin to an edge of the paper.
 
-// printMargin is how far everything stays from the edge of the paper, in mm:
-// a little over 10, so that a check square can stand at the very margin.
-const printMargin = 5 * squareGrid
+// usualMargin is how far everything stays from the edge of the paper where no
+// other margin is asked for, in mm: a little over 10, so that a check square can
+// stand at the very margin.
+const usualMargin = 5 * squareGrid
+
+// usualOverlap is the width of the strip that two neighbouring pages share where
+// no other is asked for, in mm.
+const usualOverlap = 10.0
 
 // headerHeight is the strip above a page's window in which the page says what
 // it is, in mm.
@@ -25,6 +30,8 @@ type Paper struct {
 	Title string // as it is printed: "letter paper, 8 1/2 x 11 in"
 	// Width and Height are in mm.
 	Width, Height float64
+	Margin        float64 // how far everything stays from its edges, in mm
+	Overlap       float64 // width of the strip that two pages share, in mm
 }
 
 // papers lists what FindPaper finds: sizes of ANSI Y14.1 and ISO 216, and of
@@ -32,12 +39,16 @@ type Paper struct {
 func papers() []Paper {
 	const inch = 25.4
 	return []Paper{
-		{"letter", "letter paper, 8 1/2 x 11 in", 8.5 * inch, 11 * inch},
-		{"a4", "A4 paper, 210 x 297 mm", 210, 297},
-		{"legal", "legal paper, 8 1/2 x 14 in", 8.5 * inch, 14 * inch},
-		{"tabloid", "tabloid paper, 11 x 17 in", 11 * inch, 17 * inch},
-		{"a3", "A3 paper, 297 x 420 mm", 297, 420},
+		plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
+		plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
+		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
+		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
+		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
 	}
+}
+
+func plainPaper(name, title string, width, height float64) Paper {
+	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
 }
 
 // Papers returns the names FindPaper knows.
@@ -74,8 +85,8 @@ func (p Paper) shortTitle() string {
 // left corner.
 func (p Paper) printable() plane.Box {
 	return plane.Box{
-		Min: plane.Point{X: printMargin, Y: printMargin},
-		Max: plane.Point{X: p.Width - printMargin, Y: p.Height - printMargin},
+		Min: plane.Point{X: p.Margin, Y: p.Margin},
+		Max: plane.Point{X: p.Width - p.Margin, Y: p.Height - p.Margin},
 	}
 }
 
@@ -85,4 +96,10 @@ func (p Paper) window() plane.Box {
 	w := p.printable()
 	w.Max.Y -= headerHeight
 	return w
+}
+
+// grid is a sheet of one page of the paper, to be made larger by who needs more.
+func (p Paper) grid() grid {
+	w := p.window()
+	return grid{rows: 1, columns: 1, window: plane.Point{X: w.Width(), Y: w.Height()}, overlap: p.Overlap}
 }

@@ -45,7 +45,7 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 		var numbers []string
 		for _, r := range p.texts {
 			b := r.box()
-			if d := b.Centre().Distance(at); d < overlap/2 && d > markRadius {
+			if d := b.Centre().Distance(at); d < usualOverlap/2 && d > markRadius {
 				numbers = append(numbers, r.text)
 			}
 		}

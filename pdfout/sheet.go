@@ -186,7 +186,7 @@ func (a arrangement) pages() int {
 // order they come in, then the small ones together. Forms are set aside, in
 // their order.
 func arrange(set Set, paper Paper) arrangement {
-	window := plane.Point{X: paper.window().Width(), Y: paper.window().Height()}
+	window := paper.grid().window
 	a := arrangement{exact: true}
 	var small []piece
 	pages := 0
@@ -209,7 +209,7 @@ func arrange(set Set, paper Paper) arrangement {
 			small = append(small, turned)
 			continue
 		}
-		s, all := spread(upright, window)
+		s, all := spread(upright, paper.grid())
 		a.sheets = append(a.sheets, s)
 		a.exact = a.exact && all
 		if pages += len(s.cells); pages > countable {
@@ -217,7 +217,7 @@ func arrange(set Set, paper Paper) arrangement {
 			return a
 		}
 	}
-	shared, all := pack(small, window, squareSize(set.Unit))
+	shared, all := pack(small, paper.grid(), squareSize(set.Unit))
 	a.sheets = append(a.sheets, shared...)
 	a.exact = a.exact && all
 	return a
@@ -226,11 +226,11 @@ func arrange(set Set, paper Paper) arrangement {
 // spread lays a piece too large for a page on a sheet of its own, turned if
 // that takes fewer pages. It also says whether all its pages were counted. A
 // sheet of too many pages is of no use but for counting, and only that is done.
-func spread(upright piece, window plane.Point) (sheet, bool) {
-	g, cells, exact := bestGrid(upright, window)
+func spread(upright piece, page grid) (sheet, bool) {
+	g, cells, exact := bestGrid(upright, page)
 	if exact {
 		turned := upright.quarterTurned()
-		if other, fewer, all := bestGrid(turned, window); all && len(fewer) < len(cells) {
+		if other, fewer, all := bestGrid(turned, page); all && len(fewer) < len(cells) {
 			upright, g, cells = turned, other, fewer
 		}
 	}

@@ -88,7 +88,7 @@ func (q squares) aroundOn(s *sheet, c cell) func(corner plane.Point) slab {
 // on the page.
 func (q squares) find(s *sheet, f *field, c cell) plane.Point {
 	around := q.aroundOn(s, c)
-	open := s.grid.within(c, q.paper.window(), overlap/2+clearing)
+	open := s.grid.within(c, q.paper.window(), s.grid.overlap/2+clearing)
 	if q.known[open] == nil {
 		q.known[open] = squarePlaces(open, q.side, squareSteps)
 	}

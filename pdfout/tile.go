@@ -16,9 +16,6 @@ import (
 // falls into its core. Lines run on past the join line to the window's side,
 // so that a page that lies a little off shows it.
 
-// overlap is the width of the strip that two neighbouring pages share, in mm.
-const overlap = 10.0
-
 // sliver is how much of a line, in mm, may reach past a join line without
 // needing a page of its own: less than a printer can show, and its neighbour
 // prints it anyway. It also keeps rounding from making pages.
@@ -31,20 +28,21 @@ type cell struct{ row, column int }
 type grid struct {
 	rows, columns int
 	window        plane.Point // width and height of a window
+	overlap       float64     // width of the strip that two neighbours share
 	origin        plane.Point // lower left corner of the whole
 }
 
 // pitch is the step from one window to the next.
 func (g grid) pitch() plane.Point {
-	return plane.Point{X: g.window.X - overlap, Y: g.window.Y - overlap}
+	return plane.Point{X: g.window.X - g.overlap, Y: g.window.Y - g.overlap}
 }
 
 // box is the whole grid.
 func (g grid) box() plane.Box {
 	p := g.pitch()
 	return plane.Box{Min: g.origin, Max: g.origin.Add(plane.Point{
-		X: float64(g.columns)*p.X + overlap,
-		Y: float64(g.rows)*p.Y + overlap,
+		X: float64(g.columns)*p.X + g.overlap,
+		Y: float64(g.rows)*p.Y + g.overlap,
 	})}
 }
 
@@ -56,7 +54,7 @@ func (g grid) windowOf(c cell) plane.Box {
 }
 
 // coreOf is what lies within the join lines of the page of a cell.
-func (g grid) coreOf(c cell) plane.Box { return g.within(c, g.windowOf(c), overlap/2) }
+func (g grid) coreOf(c cell) plane.Box { return g.within(c, g.windowOf(c), g.overlap/2) }
 
 // within is a window without a strip of some width at every side that has a
 // neighbour in the grid.
@@ -77,19 +75,19 @@ func (g grid) within(c cell, window plane.Box, strip float64) plane.Box {
 }
 
 // windowsFor is how many windows in a row cover a length of mm.
-func windowsFor(length, window float64) int {
+func windowsFor(length, window, overlap float64) int {
 	return 1 + int(math.Ceil(math.Max(0, length-window)/(window-overlap)))
 }
 
 // columnsOf returns the first and last column whose core holds part of the
 // span from a to b, leaving out slivers.
 func (g grid) columnsOf(a, b float64) (first, last int) {
-	return span(a-g.origin.X, b-g.origin.X, g.pitch().X, g.columns)
+	return span(a-g.origin.X-g.overlap/2, b-g.origin.X-g.overlap/2, g.pitch().X, g.columns)
 }
 
 // rowsOf is columnsOf for rows; the first is the higher one on paper.
 func (g grid) rowsOf(a, b float64) (first, last int) {
-	low, high := span(a-g.origin.Y, b-g.origin.Y, g.pitch().Y, g.rows)
+	low, high := span(a-g.origin.Y-g.overlap/2, b-g.origin.Y-g.overlap/2, g.pitch().Y, g.rows)
 	return g.rows - 1 - high, g.rows - 1 - low
 }
 
@@ -100,7 +98,7 @@ func span(a, b, pitch float64, count int) (first, last int) {
 		b = a
 	}
 	index := func(v float64) int {
-		return int(math.Max(0, math.Min(float64(count-1), math.Floor((v-overlap/2)/pitch))))
+		return int(math.Max(0, math.Min(float64(count-1), math.Floor(v/pitch))))
 	}
 	return index(a), index(b)
 }
@@ -130,7 +128,7 @@ func (g grid) crossed(lines []line) ([]cell, bool) {
 				low, high := a.Y, b.Y
 				if first != last {
 					// Only the part of the segment in this column.
-					left := g.origin.X + overlap/2 + float64(column)*g.pitch().X
+					left := g.origin.X + g.overlap/2 + float64(column)*g.pitch().X
 					if column > first {
 						low = a.Toward(b, (left-a.X)/(b.X-a.X)).Y
 					}
@@ -175,13 +173,10 @@ const hopeless = 4
 // are printed, and whether all were counted. Where the windows cover more than
 // the piece needs, the grid is moved a little either way: to print fewer
 // pages first, and then to keep the join lines off lines that run along them.
-func bestGrid(p piece, window plane.Point) (grid, []cell, bool) {
+func bestGrid(p piece, g grid) (grid, []cell, bool) {
 	room := p.room()
-	g := grid{
-		columns: windowsFor(room.X, window.X),
-		rows:    windowsFor(room.Y, window.Y),
-		window:  window,
-	}
+	g.columns = windowsFor(room.X, g.window.X, g.overlap)
+	g.rows = windowsFor(room.Y, g.window.Y, g.overlap)
 	slack := g.box().Max.Sub(room)
 	best, cells, counted := grid{}, []cell(nil), false
 	bestAlong := math.Inf(1)
@@ -222,8 +217,8 @@ func (g grid) alongJoins(lines []line) float64 {
 		if count == 1 {
 			return false
 		}
-		k := math.Round((v - overlap/2) / pitch)
-		return k > 0 && k < float64(count) && math.Abs(v-overlap/2-k*pitch) < overlap/2
+		k := math.Round((v - g.overlap/2) / pitch)
+		return k > 0 && k < float64(count) && math.Abs(v-g.overlap/2-k*pitch) < g.overlap/2
 	}
 	sum := 0.0
 	for _, l := range lines {

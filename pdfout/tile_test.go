@@ -16,7 +16,7 @@ import (
 func someGrid(t *rapid.T) grid {
 	return grid{
 		rows: rapid.IntRange(1, 5).Draw(t, "rows"), columns: rapid.IntRange(1, 5).Draw(t, "columns"),
-		window: plane.Point{X: 190, Y: 250},
+		window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap,
 		origin: plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")},
 	}
 }
@@ -53,7 +53,7 @@ func TestCoresCoverTheGridOnce(t *testing.T) {
 		require.InDelta(t, box.Width()*box.Height(), area, 1e-6)
 		if g.columns > 1 {
 			left, right := g.windowOf(cell{}), g.windowOf(cell{0, 1})
-			require.InDelta(t, overlap, left.Max.X-right.Min.X, 1e-9)
+			require.InDelta(t, usualOverlap, left.Max.X-right.Min.X, 1e-9)
 			require.Less(t, left.Min.X, right.Min.X)
 		}
 		if g.rows > 1 {
@@ -105,7 +105,7 @@ func TestCrossedCells(t *testing.T) {
 func TestPointAtTheTopOfTheGrid(t *testing.T) {
 	beyond := 0
 	for _, y := range []float64{-8.00000000000015, -0.3, 0.1, 17.7, 431.03} {
-		g := grid{rows: 3, columns: 2, window: plane.Point{X: 190, Y: 250}, origin: plane.Point{X: 5, Y: y}}
+		g := grid{rows: 3, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap, origin: plane.Point{X: 5, Y: y}}
 		box := g.box()
 		for _, top := range []float64{box.Min.Y + box.Height(), math.Nextafter(box.Max.Y, math.Inf(1)), math.Nextafter(box.Max.Y, math.Inf(-1))} {
 			l := newLine(marking.Cut, "", plane.Path{{X: 20, Y: top}, {X: 60, Y: top}})
@@ -127,7 +127,7 @@ func TestGridPrintsTheLeast(t *testing.T) {
 	m.Marks = append(m.Marks, edge(marking.Stitch, "", m.Outline[0], m.Outline[2]))
 	p := newPiece(m)
 	window := plane.Point{X: papers()[0].window().Width(), Y: papers()[0].window().Height()}
-	g, cells, exact := bestGrid(p, window)
+	g, cells, exact := bestGrid(p, grid{window: window, overlap: usualOverlap})
 	require.True(t, exact)
 	least, most := math.MaxInt, 0
 	slack := g.box().Max.Sub(g.origin).Sub(p.room())
@@ -150,7 +150,7 @@ func TestConnected(t *testing.T) {
 }
 
 func TestAlongAJoinOnOnePageOnly(t *testing.T) {
-	g := grid{rows: 1, columns: 2, window: plane.Point{X: 190, Y: 250}}
+	g := grid{rows: 1, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap}
 	join := g.coreOf(cell{}).Max.X
 	for _, c := range []struct {
 		name string
@@ -175,7 +175,7 @@ func TestGridKeepsOffLines(t *testing.T) {
 	m := rectangle("p", "P", 300, 200)
 	m.Marks = append(m.Marks, edge(marking.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
 	p := newPiece(m)
-	g, cells, exact := bestGrid(p, window)
+	g, cells, exact := bestGrid(p, grid{window: window, overlap: usualOverlap})
 	assert.True(t, exact)
 	assert.Len(t, cells, 2)
 	assert.Zero(t, g.alongJoins(p.lines), "mm of line along a join")
@@ -196,7 +196,7 @@ func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
 		{"as many either way", 300, 300, 4, false},
 	} {
 		p := newPiece(rectangle("p", "P", c.w, c.h))
-		s, exact := spread(p, window)
+		s, exact := spread(p, grid{window: window, overlap: usualOverlap})
 		assert.True(t, exact, c.name)
 		assert.Len(t, s.cells, c.pages, c.name)
 		assert.Equal(t, c.turned, s.pieces[0].turned, c.name)
@@ -256,11 +256,11 @@ func TestShares(t *testing.T) {
 	for _, v := range shares(10) {
 		assert.InDelta(t, 0.5, v, 0.45)
 	}
-	assert.Equal(t, 1, windowsFor(190, 190))
-	assert.Equal(t, 2, windowsFor(190.001, 190))
-	assert.Equal(t, 2, windowsFor(190+180, 190))
-	assert.Equal(t, 3, windowsFor(190+180+0.001, 190))
-	assert.Equal(t, 1, windowsFor(0, math.Inf(1)))
+	assert.Equal(t, 1, windowsFor(190, 190, usualOverlap))
+	assert.Equal(t, 2, windowsFor(190.001, 190, usualOverlap))
+	assert.Equal(t, 2, windowsFor(190+180, 190, usualOverlap))
+	assert.Equal(t, 3, windowsFor(190+180+0.001, 190, usualOverlap))
+	assert.Equal(t, 1, windowsFor(0, math.Inf(1), usualOverlap))
 }
 
 // Pages that do not hang together need others to join them; of too many these
@@ -271,7 +271,7 @@ func TestCountOfScatteredPages(t *testing.T) {
 		at := plane.Point{X: 800 * float64(i%50), Y: 800 * float64(i/50)}
 		m.Marks = append(m.Marks, edge(marking.Placement, "", at, at.Add(plane.Point{X: 1})))
 	}
-	s, exact := spread(newPiece(m), plane.Point{X: 190, Y: 250})
+	s, exact := spread(newPiece(m), grid{window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap})
 	assert.GreaterOrEqual(t, len(s.cells), 2500)
 	assert.False(t, exact)
 }
