@@ -57,14 +57,11 @@ func ParseLength(s string, bare Unit) (float64, error) {
 
 func parseLength(s string, bare Unit) (float64, *fault) {
 	number, unit := splitUnit(strings.TrimSpace(s))
-	switch unit {
-	case "":
-	case "in", `"`, "″":
-		bare = Inch
-	case "cm":
-		bare = Centimetre
-	case "mm":
-		bare = Millimetre
+	own, known := unitSigned(unit)
+	switch {
+	case unit == "":
+	case known:
+		bare = own
 	default:
 		if number == "" {
 			return 0, noLength(s)
@@ -95,6 +92,21 @@ func parseLength(s string, bare Unit) (float64, *fault) {
 		n = -n
 	}
 	return bounded(shown(s), n*bare.MM())
+}
+
+// WrittenUnit returns the unit that a length is written with, and whether it has
+// one that is known.
+func WrittenUnit(s string) (Unit, bool) {
+	_, unit := splitUnit(strings.TrimSpace(s))
+	return unitSigned(unit)
+}
+
+// unitSigned returns the unit that stands behind a number.
+func unitSigned(sign string) (Unit, bool) {
+	if sign == `"` || sign == "″" {
+		return Inch, true
+	}
+	return unitNamed(sign)
 }
 
 // shortUnit returns the unit that a word stands for, "" for any other word.
