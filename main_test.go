@@ -174,7 +174,7 @@ func TestFailuresLeaveNothing(t *testing.T) {
 		{"an option without its value", nil, []string{"sheet", "x.toml", "-o"}, statusUsage,
 			"tuckmark: the option \"o\" needs a value\nhint: `tuckmark sheet --help` shows what it takes\n"},
 		{"an unknown paper", nil, []string{"sheet", "--paper", "folio", "x.toml"}, statusUsage,
-			"tuckmark: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid and a3\n"},
+			"tuckmark: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid, a3 and either; or write roll:36in, single, or a size such as 210x297mm\n"},
 		{"no file", nil, []string{"sheet"}, statusUsage,
 			"tuckmark: sheet takes the name of one file\nhint: write it like `tuckmark sheet linden.toml -o linden.pdf`\n"},
 		{"an empty name", nil, []string{"sheet", ""}, statusUsage,

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"fmt"
 	"slices"
 
 	"tuckmark/marking"
@@ -14,19 +15,23 @@ import (
 
 // book is a PDF planned to the page.
 type book struct {
-	set      Set
-	paper    Paper
+	set   Set
+	paper Paper
+	// leaf is what the pages in front, of figures and with forms are planned for:
+	// the paper, or a panel on a larger one.
+	leaf     Paper
 	sheets   []sheet     // the forms, and after them those of the pieces
 	forms    int         // how many of the sheets are forms
 	pictures [][]picture // of each page in front
 	figures  []figurePage
 	first    []int // the page number on which each sheet begins
 	pages    int
+	panels   []panel // of paper that has everything on one page
 }
 
 // newBook numbers the pages.
 func newBook(set Set, paper Paper, figures []figurePage, forms, sheets []sheet) *book {
-	b := &book{set: set, paper: paper, figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
+	b := &book{set: set, paper: paper, leaf: paper, figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
 	b.pictures = b.layPictures(b.cover().pictures)
 	next := len(b.pictures) + len(b.figures) + 1
 	for i := range b.sheets {
@@ -35,6 +40,17 @@ func newBook(set Set, paper Paper, figures []figurePage, forms, sheets []sheet) 
 	}
 	b.pages = next - 1
 	return b
+}
+
+// pageNumber says where a page is in the book.
+func (b *book) pageNumber(n int) string { return fmt.Sprintf("page %d of %d", n, b.pages) }
+
+// howToPrint says in a header at what scale the page is to be printed.
+func (b *book) howToPrint() string {
+	if b.paper.Printed.isTrue() {
+		return "print at 100 %"
+	}
+	return "drawn for a printer that prints at " + b.paper.Printed.String()
 }
 
 // title is what the set is called on its pages.
@@ -94,7 +110,10 @@ func (b *book) blank() int {
 
 // summary says what the book holds.
 func (b *book) summary(left []string) Summary {
-	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left}
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left, Unit: b.set.Unit}
+	if b.paper.WhollyOnOne() {
+		s.Paper, s.Front = b.sheets[b.forms].paper, 0
+	}
 	for i := range b.forms {
 		form := b.sheets[i].pieces[0]
 		s.Forms = append(s.Forms, FormSummary{Piece: form.name, Page: b.first[i], Turned: form.turned})
@@ -117,11 +136,30 @@ func (b *book) summary(left []string) Summary {
 	return s
 }
 
-// drawTiles draws the pages of all sheets.
-func (b *book) drawTiles(d *document) {
+// draw draws all pages, or only the first.
+func (b *book) draw(d *document, onlyFirst bool) {
+	if b.paper.WhollyOnOne() {
+		b.drawWhole(d)
+		return
+	}
+	size := b.paper.size()
+	d.page(size)
+	b.drawFront(d)
+	if onlyFirst {
+		return
+	}
+	for i := 1; i < len(b.pictures); i++ {
+		d.page(size)
+		b.drawOverview(d, i)
+	}
+	for i := range b.figures {
+		d.page(size)
+		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
+	}
 	for i := range b.sheets {
 		for k := range b.sheets[i].cells {
-			b.drawTile(d, i, k)
+			d.page(size)
+			b.drawTile(d, i, k, b.pageNumber(b.first[i]+k))
 		}
 	}
 }

@@ -23,6 +23,9 @@ const (
 	innerSquare = 100.0
 	keySample   = 30.0 // length of a line in the line key, in mm
 	keyStep     = 7.0  // the most from one line of the key to the next, in mm
+	keyWidth    = 72.0 // of the line key where text stands beside it, in mm
+	underSquare = 7.0  // free under the check square, in mm
+	underProse  = 4.0  // between two texts with headings, in mm
 )
 
 // picturesHeading stands over the pictures of the sheets.
@@ -34,29 +37,16 @@ type cover struct {
 	rules    []plane.Path // thin lines that part the page
 	square   plane.Point  // lower left corner of the check square
 	key      plane.Point  // where the line key begins: upper left
+	keyEnd   float64      // how far it may go to the right
 	pictures plane.Box    // what is left for the pictures
+	foot     float64      // how high the lowest line stands over which there is text
 }
 
 // frontBox is what the pages in front are set in.
-func (b *book) frontBox() plane.Box { return b.paper.front() }
-
-// front is what a page in front leaves free of its margin.
-func (p Paper) front() plane.Box {
-	return plane.Box{
-		Min: plane.Point{X: frontMargin, Y: frontMargin},
-		Max: plane.Point{X: p.Width - frontMargin, Y: p.Height - frontMargin},
-	}
-}
+func (b *book) frontBox() plane.Box { return b.leaf.front() }
 
 // overview is the room for pictures on a page of their own.
-func (b *book) overview() plane.Box { return b.paper.underHeader() }
-
-// underHeader is what a page in front has under its header.
-func (p Paper) underHeader() plane.Box {
-	box := p.front()
-	box.Max.Y -= headerHeight
-	return box
-}
+func (b *book) overview() plane.Box { return b.leaf.underHeader() }
 
 // column sets text downward from a place.
 type column struct {
@@ -102,11 +92,11 @@ func (b *book) cover() cover {
 	top.add(b.title(), bold(), titleSize, black(), 2)
 	top.add(b.sizeLine(), regular(), sizeSize, black(), 2)
 	top.space(1)
-	top.add(fmt.Sprintf("%s on %s", counted(b.pages, "page"), b.paper.Title), regular(), proseSize, grey(), 1)
+	top.add(b.onPaper(), regular(), proseSize, grey(), 1)
 	top.space(2.5)
 	c.rules = append(c.rules, plane.Path{top.at, {X: box.Max.X, Y: top.at.Y}})
 	top.space(2)
-	top.add("Print at 100 %, on one side of the paper, with no “fit to page”.", bold(), headingSize+1, black(), 2)
+	top.add(b.printing(), bold(), headingSize+1, black(), 2)
 	top.space(5.5)
 
 	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.at.Y - largeSquare)}
@@ -114,16 +104,27 @@ func (b *book) cover() cover {
 	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
 	c.texts = append(c.texts, labelsOfSquare(c.square)...)
 
-	below := c.square.Y - 7
-	half := (box.Width() - gutter) / 2
-	left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
-	left.prose(b.joining())
-	right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
-	right.prose("Take care", cautions())
-	if b.forms == len(b.sheets) {
+	c.keyEnd = box.Max.X
+	if box.Width() > box.Height() {
+		c.keyEnd = c.key.X + keyWidth
+		beside := column{&c.texts, plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}, box.Max.X - c.keyEnd - gutter}
+		beside.prose(b.joining())
+		beside.space(underProse)
+		beside.prose("Take care", cautions())
+		c.foot = min(beside.at.Y, c.square.Y)
+	} else {
+		below := c.square.Y - underSquare
+		half := (box.Width() - gutter) / 2
+		left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
+		left.prose(b.joining())
+		right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
+		right.prose("Take care", cautions())
+		c.foot = min(left.at.Y, right.at.Y)
+	}
+	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
 		return c
 	}
-	down := column{&c.texts, plane.Point{X: box.Min.X, Y: min(left.at.Y, right.at.Y) - 3}, box.Width()}
+	down := column{&c.texts, plane.Point{X: box.Min.X, Y: c.foot - 3}, box.Width()}
 	c.rules = append(c.rules, plane.Path{down.at, {X: box.Max.X, Y: down.at.Y}})
 	down.space(2)
 	down.add(picturesHeading, bold(), headingSize, black(), 1)
@@ -157,12 +158,36 @@ func (b *book) measuring() []string {
 	if len(b.figures) > 0 {
 		other = "full-size" // figures are read, not measured
 	}
+	off := "Should it measure less or more, turn off “fit to page” and every other scaling where you print, and print this page again."
+	if s := b.paper.Printed; !s.isTrue() {
+		off = "These sheets are drawn for a printer that prints at " + s.String() + ", and come out true only on that one. Should the square be off, measure the page that was not corrected once more."
+	}
+	small := fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, squareLabel(b.set.Unit))
+	if b.paper.WhollyOnOne() {
+		small = fmt.Sprintf("The small square is to measure %s in the same way.", squareLabel(b.set.Unit))
+	}
 	return []string{
 		"Lay a ruler across it, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
-		"Should it measure less or more, turn off “fit to page” and every other scaling where you print, and print this page again.",
+		off,
 		"Mark no cloth until it measures true both ways.",
-		fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, squareLabel(b.set.Unit)),
+		small,
 	}
+}
+
+// printing says at what scale the pages are to be printed.
+func (b *book) printing() string {
+	if b.paper.Printed.isTrue() {
+		return "Print at 100 %, on one side of the paper, with no “fit to page”."
+	}
+	return "Print with the settings, and on the paper, of the page that was measured."
+}
+
+// onPaper says how many pages there are, and of what paper.
+func (b *book) onPaper() string {
+	if b.paper.cut == single {
+		return "one page for all"
+	}
+	return fmt.Sprintf("%s on %s", counted(b.pages, "page"), b.paper.Title)
 }
 
 // joining says which pages come first and how to put the others together.
@@ -170,6 +195,15 @@ func (b *book) joining() (string, []string) {
 	// What names pages is too short to be broken: the room for pictures does
 	// not hang on the page numbers, which are not known before they are laid.
 	var steps []string
+	if b.paper.WhollyOnOne() {
+		if len(b.figures) > 0 {
+			steps = append(steps, figuresHeading+": in frames beside this one.")
+		}
+		if b.forms > 0 {
+			steps = append(steps, "To be sewn and filled in first: what is in the frames with steps to follow.")
+		}
+		return "The pages", append(steps, "Every piece is whole: there is nothing to join.")
+	}
 	front := len(b.pictures)
 	if n := len(b.figures); n > 0 {
 		steps = append(steps, figuresHeading+": "+pageRange(front+1, front+n, "", "")+".")
@@ -219,17 +253,16 @@ func labelsOfSquare(corner plane.Point) []label {
 	return []label{outer, inner}
 }
 
-// drawFront draws the first page and the pages of pictures after it.
+// drawFront draws the first page.
 func (b *book) drawFront(d *document) {
 	c := b.cover()
-	d.page()
 	for _, l := range c.texts {
 		l.draw(d)
 	}
 	b.drawRules(d, c.rules)
 	d.checkSquare(c.square, largeSquare)
 	d.checkSquare(c.square, innerSquare)
-	b.drawKey(d, c.key)
+	b.drawKey(d, c.key, c.keyEnd)
 	if front := len(b.pictures); front > 1 {
 		// Beside the heading of the pictures, the last text of the page.
 		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: bold().width(picturesHeading, headingSize) + 3})
@@ -239,14 +272,18 @@ func (b *book) drawFront(d *document) {
 		}
 		write(d, at, regular(), proseSize, grey(), where)
 	}
-	for i, pictures := range b.pictures {
-		if i > 0 {
-			d.page()
-			b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), i+1)
-		}
-		for _, p := range pictures {
-			b.drawPicture(d, p)
-		}
+	b.drawPictures(d, 0)
+}
+
+// drawOverview draws a page of the pictures that have no room on the first.
+func (b *book) drawOverview(d *document, i int) {
+	b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), b.pageNumber(i+1))
+	b.drawPictures(d, i)
+}
+
+func (b *book) drawPictures(d *document, i int) {
+	for _, p := range b.pictures[i] {
+		b.drawPicture(d, p)
 	}
 }
 
@@ -260,19 +297,20 @@ func (b *book) drawRules(d *document, rules []plane.Path) {
 	d.restore()
 }
 
-// drawFrontHeader heads a page in front, other than the first.
-func (b *book) drawFrontHeader(d *document, title string, page int) {
+// drawFrontHeader heads a page in front, other than the first. Its number may be
+// "".
+func (b *book) drawFrontHeader(d *document, title, number string) {
 	box := b.frontBox()
 	y := box.Max.Y - ascent*headSize*point
-	number := fmt.Sprintf("page %d of %d", page, b.pages)
 	write(d, plane.Point{X: box.Min.X, Y: y}, bold(), headSize, black(),
 		bold().shorten(title, headSize, box.Width()-6-bold().width(number, headSize)))
 	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
 }
 
 // drawKey draws the line key: every role that occurs, with its own pen. It is
-// no higher than the check square beside it.
-func (b *book) drawKey(d *document, corner plane.Point) {
+// no higher than the check square beside it, and goes no further to the right than
+// its end.
+func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
 	rows := len(b.roles())
 	if b.joined() {
@@ -294,7 +332,7 @@ func (b *book) drawKey(d *document, corner plane.Point) {
 			d.fill()
 		}
 		d.restore()
-		b.writeKey(d, at, role.String())
+		b.writeKey(d, at, role.String(), end)
 		at.Y -= step
 	}
 	if b.joined() {
@@ -304,13 +342,13 @@ func (b *book) drawKey(d *document, corner plane.Point) {
 		d.stroke()
 		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
 		d.restore()
-		b.writeKey(d, at, "join line and join mark")
+		b.writeKey(d, at, "join line and join mark", end)
 	}
 }
 
 // writeKey names a line of the key.
-func (b *book) writeKey(d *document, at plane.Point, name string) {
+func (b *book) writeKey(d *document, at plane.Point, name string, end float64) {
 	at = at.Add(plane.Point{X: keySample + 4, Y: -ascent / 2 * proseSize * point})
-	limit := b.frontBox().Max.X - at.X
+	limit := end - at.X
 	write(d, at, regular(), proseSize, black(), regular().shorten(name, proseSize, limit))
 }

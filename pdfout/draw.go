@@ -76,6 +76,8 @@ type Summary struct {
 	Sheets  []SheetSummary
 	// Left names the pieces that have no line to draw.
 	Left []string
+	// Unit is that of the set.
+	Unit marking.Unit
 }
 
 // FormSummary says where a form to be filled in is.
@@ -97,6 +99,9 @@ type SheetSummary struct {
 // String says it in a sentence or two: "9 pages: the first proves the scale,
 // pages 2 to 9 hold the pieces".
 func (s Summary) String() string {
+	if s.Paper.WhollyOnOne() {
+		return s.whole()
+	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s: the first proves the scale, ", counted(s.Pages, "page"))
 	if s.Front > 1 {
@@ -119,53 +124,110 @@ func (s Summary) String() string {
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
 	}
-	if len(s.Left) > 0 {
-		fmt.Fprintf(&b, "; %s %s no line and %s left out", listOf(s.Left), hasHave(len(s.Left)), isAre(len(s.Left)))
+	return b.String() + s.leftOut()
+}
+
+// whole says what is on pages that have everything whole.
+func (s Summary) whole() string {
+	what := []string{"the check square"}
+	if s.Figures > 0 {
+		what = append(what, "the figures")
 	}
-	return b.String()
+	if len(s.Forms) > 0 {
+		what = append(what, "what is to be sewn and filled in first")
+	}
+	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
+		what = append(what, "the pieces")
+	}
+	size := s.Unit.Print(s.Paper.Width) + " wide"
+	if s.Pages == 1 {
+		size += " and " + s.Unit.Print(s.Paper.Height) + " high"
+	}
+	return fmt.Sprintf("%s, %s, with %s", counted(s.Pages, "page"), size, listOf(what)) + s.leftOut()
+}
+
+// leftOut says which pieces have no line.
+func (s Summary) leftOut() string {
+	if len(s.Left) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s %s no line and %s left out", listOf(s.Left), hasHave(len(s.Left)), isAre(len(s.Left)))
 }
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
 // cannot be drawn; such an error is a *Refusal. Pieces without any line are
 // left out and named in the summary.
-func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
-	if err := check(set, paper); err != nil {
-		return Summary{}, err
+func Draw(w io.Writer, set Set, paper Paper) (Summary, error) { return draw(w, set, paper, false) }
+
+// DrawFirst is Draw that writes only the first page, by which the scale is proved
+// before the others are printed; the summary is that of all pages. Paper that has
+// everything on one page has no first one: that is an error.
+func DrawFirst(w io.Writer, set Set, paper Paper) (Summary, error) {
+	if paper.WhollyOnOne() {
+		return Summary{}, &Refusal{
+			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.shortTitle()),
+			Hint:  "its check square is on the page with the pieces",
+		}
 	}
-	laid := arrange(set, paper)
-	if len(laid.sheets)+len(laid.forms) == 0 {
-		return Summary{}, &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
-	}
-	if !laid.exact {
-		return Summary{}, tooMany(set, "more than "+counted(laid.pages(), "page"), paper)
-	}
-	if n := len(laid.forms); n > MaxPages {
-		return Summary{}, tooMany(set, "more than "+counted(n, "page"), paper)
-	}
-	forms, err := layForms(laid.forms, set, paper)
+	return draw(w, set, paper, true)
+}
+
+func draw(w io.Writer, set Set, paper Paper, onlyFirst bool) (Summary, error) {
+	book, left, err := plan(set, paper)
 	if err != nil {
 		return Summary{}, err
-	}
-	figures, err := layReport(set, paper)
-	if err != nil {
-		return Summary{}, err
-	}
-	book := newBook(set, paper, figures, forms, laid.sheets)
-	if book.pages > MaxPages {
-		return Summary{}, tooMany(set, counted(book.pages, "page"), paper)
 	}
 	for i := book.forms; i < len(book.sheets); i++ {
 		book.sheets[i].findJoins()
-		book.sheets[i].letter(set.Unit, paper)
+		book.sheets[i].letter(set.Unit)
 	}
 	d := newDocument(paper, book.fullTitle(), book.roles())
-	book.drawFront(d)
-	book.drawFigures(d)
-	book.drawTiles(d)
+	book.draw(d, onlyFirst)
 	if err := d.write(w); err != nil {
 		return Summary{}, err
 	}
-	return book.summary(laid.left), nil
+	return book.summary(left), nil
+}
+
+// plan lays everything on its page, without joins and lettering, and returns the
+// names of the pieces that have no line as well.
+func plan(set Set, paper Paper) (*book, []string, error) {
+	if err := check(set, paper); err != nil {
+		return nil, nil, err
+	}
+	if paper.WhollyOnOne() {
+		return planWhole(set, paper)
+	}
+	laid := arrange(set, paper)
+	if len(laid.sheets)+len(laid.forms) == 0 {
+		return nil, nil, nothingToDraw()
+	}
+	if !laid.exact {
+		return nil, nil, tooMany(set, "more than "+counted(laid.pages(), "page"), paper)
+	}
+	if n := len(laid.forms); n > MaxPages {
+		return nil, nil, tooMany(set, "more than "+counted(n, "page"), paper)
+	}
+	forms, err := layForms(laid.forms, set, paper)
+	if err != nil {
+		return nil, nil, err
+	}
+	figures, err := layReport(set, paper)
+	if err != nil {
+		return nil, nil, err
+	}
+	book := newBook(set, paper, figures, forms, laid.sheets)
+	if book.pages > MaxPages {
+		return nil, nil, tooMany(set, counted(book.pages, "page"), paper)
+	}
+	for i := range book.sheets {
+		book.sheets[i].paper = paper
+	}
+	return book, laid.left, nil
+}
+
+func nothingToDraw() error {
+	return &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 }
 
 // tooMany refuses a set that needs too many pages.
@@ -180,22 +242,11 @@ func tooMany(set Set, need string, paper Paper) error {
 	}
 }
 
-// The least paper the first page fits on, and the longest side most readers of
-// a PDF can show, which is 14,400 units; in mm.
-const (
-	leastWidth  = 200.0
-	leastHeight = 270.0
-	longestSide = 14_400 * point
-)
-
 // check refuses what the fonts cannot print, places that are no places, and
 // paper that is too small or too large.
 func check(set Set, paper Paper) error {
-	if !(paper.Width >= leastWidth && paper.Height >= leastHeight && paper.Width <= longestSide && paper.Height <= longestSide) {
-		return &Refusal{
-			Cause: fmt.Sprintf("paper of %.0f x %.0f mm is too small or too large", paper.Width, paper.Height),
-			Hint:  fmt.Sprintf("it must be at least %.0f x %.0f mm, upright, and no side longer than %.0f mm", leastWidth, leastHeight, longestSide),
-		}
+	if err := paper.check(); err != nil {
+		return err
 	}
 	if bad, found := unprintable(set.Title); found {
 		return noLetter(bad, "the title")

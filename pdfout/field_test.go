@@ -124,7 +124,8 @@ func TestCheckSquareOnAFullPage(t *testing.T) {
 	}
 	sheets := arrange(Set{Pieces: []marking.Marking{m}}, papers()[0]).sheets
 	s := &sheets[0]
-	s.letter(marking.Inch, papers()[0])
+	s.paper = papers()[0]
+	s.letter(marking.Inch)
 	require.Len(t, s.squares, 1)
 	low := s.squares[0].Sub(papers()[0].window().Min)
 	room := upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: 25.4, Y: 25.4})})
@@ -148,7 +149,8 @@ func TestCheckSquareKeepsOffText(t *testing.T) {
 	low := s.pieces[0].bounds.Min
 	text := upright(plane.Box{Min: low.Add(plane.Point{X: 111}), Max: low.Add(plane.Point{X: 139, Y: 240})})
 	s.field.take(text)
-	s.letter(marking.Inch, papers()[0])
+	s.paper = papers()[0]
+	s.letter(marking.Inch)
 	corner := s.squares[0].Sub(papers()[0].window().Min)
 	assert.False(t, upright(plane.Box{Min: corner, Max: corner.Add(plane.Point{X: 25.4, Y: 25.4})}).meets(text))
 }

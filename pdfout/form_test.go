@@ -126,7 +126,7 @@ func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
 // checkFormPage looks at the lines to write on, and at what lies near them.
 func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, spaces int) {
 	// Far enough from the edge for any printer: 1/4 in by common practice.
-	may := plane.Box{Max: plane.Point{X: paper.Width, Y: paper.Height}}.Grown(-10)
+	may := plane.Box{Max: paper.size()}.Grown(2*written - min(paper.Margin, 10))
 	rules := page.toWriteOn()
 	require.Len(t, rules, blanks+spaces)
 	short := 0
@@ -348,7 +348,7 @@ func TestAnyForm(t *testing.T) {
 		}
 		seen++
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
-			d := readPDF(t, out.Bytes())
+			d := readPDF(t, out.Bytes(), Scale{})
 			for what, check := range checks() {
 				t.Run(what, func(t *testing.T) { check(t, set, d, s) })
 			}

@@ -18,7 +18,7 @@ import (
 
 // placesOf returns the row and column of every page, counted from 0, from where
 // it lies: from one page to the next it is a window less the overlap.
-func placesOf(laid []laidPage) map[int]cell {
+func placesOf(laid []laidPage, overlap float64) map[int]cell {
 	all := plane.EmptyBox()
 	for i := range laid {
 		all = all.Union(laid[i].window)
@@ -26,8 +26,8 @@ func placesOf(laid []laidPage) map[int]cell {
 	places := map[int]cell{}
 	for _, p := range laid {
 		places[p.number] = cell{
-			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - usualOverlap))),
-			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - usualOverlap))),
+			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
+			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
 		}
 	}
 	return places
@@ -35,19 +35,19 @@ func placesOf(laid []laidPage) map[int]cell {
 
 // share is what of the sheet a page stands for: its window, less half the
 // overlap at each side where another page of the grid lies, printed or not.
-func share(p laidPage, at cell, sheet SheetSummary) plane.Box {
+func share(p laidPage, at cell, sheet SheetSummary, overlap float64) plane.Box {
 	b := p.window
 	if at.column > 0 {
-		b.Min.X += usualOverlap / 2
+		b.Min.X += overlap / 2
 	}
 	if at.column < sheet.Columns-1 {
-		b.Max.X -= usualOverlap / 2
+		b.Max.X -= overlap / 2
 	}
 	if at.row > 0 {
-		b.Max.Y -= usualOverlap / 2
+		b.Max.Y -= overlap / 2
 	}
 	if at.row < sheet.Rows-1 {
-		b.Min.Y += usualOverlap / 2
+		b.Min.Y += overlap / 2
 	}
 	return b
 }
@@ -57,7 +57,7 @@ func share(p laidPage, at cell, sheet SheetSummary) plane.Box {
 func checkPlaces(t require.TestingT, set Set, d readDocument, s Summary) {
 	for _, sheet := range s.Sheets {
 		laid, _ := joinUp(t, d, sheet)
-		places := placesOf(laid)
+		places := placesOf(laid, s.Paper.Overlap)
 		for _, p := range laid {
 			texts := strings.Join(p.words(), "\n")
 			if len(laid) == 1 {
@@ -147,10 +147,10 @@ func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
 	}
 	for _, sheet := range s.Sheets {
 		laid, _ := joinUp(t, d, sheet)
-		places := placesOf(laid)
+		places := placesOf(laid, s.Paper.Overlap)
 		shares := map[int]plane.Box{}
 		for _, p := range laid {
-			shares[p.number] = share(p, places[p.number], sheet)
+			shares[p.number] = share(p, places[p.number], sheet, s.Paper.Overlap)
 		}
 		var lines []*printedLine
 		for _, role := range []marking.Role{marking.Cut, marking.FoldEdge, marking.BlockEdge} {

@@ -37,7 +37,7 @@ func (l label) measured() label {
 }
 
 // letter finds the places for the check squares and all text of the sheet.
-func (s *sheet) letter(unit marking.Unit, paper Paper) {
+func (s *sheet) letter(unit marking.Unit) {
 	f := s.field
 	s.takeHeads()
 	// The room kept beside a piece is for its title, not for the square.
@@ -46,9 +46,11 @@ func (s *sheet) letter(unit marking.Unit, paper Paper) {
 			s.title(p, f)
 		}
 	}
-	places := squares{squareSize(unit), paper, map[plane.Box][]plane.Point{}}
-	for _, c := range s.cells {
-		s.squares = append(s.squares, places.find(s, f, c))
+	if len(s.squares) == 0 {
+		places := squares{squareSize(unit), s.paper, map[plane.Box][]plane.Point{}}
+		for _, c := range s.cells {
+			s.squares = append(s.squares, places.find(s, f, c))
+		}
 	}
 	for _, p := range s.pieces {
 		if p.foot == (plane.Point{}) {

@@ -142,7 +142,8 @@ func TestNamesStandInside(t *testing.T) {
 	for i := range sheets {
 		s := &sheets[i]
 		s.findJoins()
-		s.letter(marking.Inch, papers()[0])
+		s.paper = papers()[0]
+		s.letter(marking.Inch)
 		outline := s.pieces[0].outline.Path()
 		for _, l := range s.labels {
 			assert.True(t, windsRound(outline, l.room.centre), "%q of %v", l.text, s.pieces[0].name)

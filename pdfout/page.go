@@ -23,13 +23,12 @@ const (
 // them away, in mm, so that no end of a line shows at the window's side.
 const bleed = 2.0
 
-// drawTile draws the page of cell k of sheet i.
-func (b *book) drawTile(d *document, i, k int) {
+// drawTile draws the page of cell k of sheet i, whose number says where it is.
+func (b *book) drawTile(d *document, i, k int, number string) {
 	s := &b.sheets[i]
 	c := s.cells[k]
-	d.page()
-	b.drawHeader(d, i, k)
-	paperWindow := b.paper.window()
+	b.drawHeader(d, i, k, number)
+	paperWindow := s.paper.window()
 	window := s.grid.windowOf(c)
 	d.save()
 	d.clip(paperWindow)
@@ -70,20 +69,23 @@ func (s *sheet) hasLine(c cell) bool {
 
 // drawHeader writes what the page is on the left and where it belongs on the
 // right.
-func (b *book) drawHeader(d *document, i, k int) {
+func (b *book) drawHeader(d *document, i, k int, page string) {
 	s := &b.sheets[i]
 	c := s.cells[k]
-	strip := b.paper.printable()
+	strip := s.paper.printable()
 	first := strip.Max.Y - headSize*ascent*point
 	second := first - headSize*leading*point
-	page := fmt.Sprintf("page %d of %d", b.first[i]+k, b.pages)
-	right := "print at 100 %"
+	right := b.howToPrint()
 	if len(s.cells) > 1 {
 		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.row+1, s.grid.rows, c.column+1, s.grid.columns) + right
 	}
 	const space = 6.0 // between left and right, in mm
+	names := s.headings()
+	if len(names) == 0 { // a large page with nothing but panels
+		names = []string{b.title()}
+	}
 	write(d, plane.Point{X: strip.Min.X, Y: first}, bold(), headSize, black(),
-		namesWithin(bold(), s.headings(), headSize, strip.Width()-space-bold().width(page, headSize)))
+		namesWithin(bold(), names, headSize, strip.Width()-space-bold().width(page, headSize)))
 	writeBefore(d, plane.Point{X: strip.Max.X, Y: first}, bold(), headSize, black(), page)
 	write(d, plane.Point{X: strip.Min.X, Y: second}, regular(), textSize, grey(),
 		regular().shorten(b.fullTitle(), textSize, strip.Width()-space-regular().width(right, textSize)))

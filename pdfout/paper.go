@@ -1,94 +1,151 @@
 package pdfout
 
 import (
+	"cmp"
 	"fmt"
-	"strings"
+	"math"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
 // Rules of this file: lengths in mm, paper upright unless it is asked for lying.
 // A home printer cannot print the outer quarter of an inch (6.35 mm) of a sheet,
-// so nothing at all is printed nearer than the margin to an edge of the paper.
+// so nothing at all is printed nearer than the margin to an edge of the paper. A
+// page is planned as it comes out of the printer: on paper for a printer that does
+// not print true, every length here but Width and Height is one on the printed
+// sheet.
 
-// usualMargin is how far everything stays from the edge of the paper where no
-// other margin is asked for, in mm: a little over 10, so that a check square can
-// stand at the very margin.
-const usualMargin = 5 * squareGrid
+const (
+	// usualMargin is how far everything stays from the edge of the paper where no
+	// other margin is asked for, in mm: a little over 10, so that a check square
+	// can stand at the very margin.
+	usualMargin = 5 * squareGrid
+	// usualOverlap is the width of the strip that two neighbouring pages share
+	// where no other is asked for, in mm.
+	usualOverlap = 10.0
+	// leastOverlap is the least such strip, in mm: it has room for a join mark
+	// with its number on both pages.
+	leastOverlap = 9.0
+	// mostOverlap is the widest, in mm: 2 in. A wider one is a wrong unit.
+	mostOverlap = 50.8
+	// headerHeight is the strip above a page's window in which the page says what
+	// it is, in mm.
+	headerHeight = 10.0
+	// longestSide is the longest side that every reader of a PDF can show, in mm:
+	// 14,400 units, which are 200 in (ISO 32000-1, annex C).
+	longestSide = 14_400 * point
+	// The least room the first page needs inside its margins, in mm: for a page
+	// higher than wide, and for a lying one.
+	leastUprightWidth, leastUprightHeight = 170.0, 240.0
+	leastLyingWidth, leastLyingHeight     = 245.0, 180.0
+)
 
-// usualOverlap is the width of the strip that two neighbouring pages share where
-// no other is asked for, in mm.
-const usualOverlap = 10.0
+// cut says how paper is cut into pages.
+type cut int
 
-// headerHeight is the strip above a page's window in which the page says what
-// it is, in mm.
-const headerHeight = 10.0
+const (
+	pages  cut = iota // all of one size
+	roll              // of one width, each as long as it needs to be
+	single            // one, as large as the pattern
+)
 
-// Paper is a size of paper, upright.
+// Paper is what is printed on.
 type Paper struct {
 	Name  string // as it is asked for: "letter"
 	Title string // as it is printed: "letter paper, 8 1/2 x 11 in"
-	// Width and Height are in mm.
+	// Width and Height are in mm; of a roll and of a single page, the most they
+	// may be.
 	Width, Height float64
 	Margin        float64 // how far everything stays from its edges, in mm
 	Overlap       float64 // width of the strip that two pages share, in mm
-}
+	// Printed is what the printer makes of what is drawn; the zero Scale prints
+	// true.
+	Printed Scale
 
-// papers lists what FindPaper finds: sizes of ANSI Y14.1 and ISO 216, and of
-// legal paper as it is commonly sold.
-func papers() []Paper {
-	const inch = 25.4
-	return []Paper{
-		plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
-		plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
-		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
-		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
-		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
-	}
-}
-
-func plainPaper(name, title string, width, height float64) Paper {
-	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
-}
-
-// Papers returns the names FindPaper knows.
-func Papers() []string {
-	var names []string
-	for _, p := range papers() {
-		names = append(names, p.Name)
-	}
-	return names
-}
-
-// FindPaper returns the paper of that name; capitals and spaces around it do
-// not matter. The error is a *Refusal.
-func FindPaper(name string) (Paper, error) {
-	wanted := strings.ToLower(strings.TrimSpace(name))
-	for _, p := range papers() {
-		if p.Name == wanted {
-			return p, nil
-		}
-	}
-	return Paper{}, &Refusal{
-		Cause: fmt.Sprintf("no paper is called %q", name),
-		Hint:  "the papers are " + listOf(Papers()),
-	}
+	cut cut
 }
 
 // shortTitle is the paper's name as a sentence needs it: "letter paper".
 func (p Paper) shortTitle() string {
-	short, _, _ := strings.Cut(p.Title, ",")
-	return short
+	for i, r := range p.Title {
+		if r == ',' {
+			return p.Title[:i]
+		}
+	}
+	return p.Title
+}
+
+// WhollyOnOne reports whether the paper has everything on one page, or on pages
+// as long as they need to be, with nothing to be joined.
+func (p Paper) WhollyOnOne() bool { return p.cut != pages }
+
+// Lying returns the paper turned so that it is wider than high. The error is a
+// *Refusal.
+func (p Paper) Lying() (Paper, error) {
+	if p.cut != pages {
+		return p, &Refusal{
+			Cause: fmt.Sprintf("%s cannot be turned", p.Name),
+			Hint:  "leave the turning out: its pages are as large as they need to be",
+		}
+	}
+	if p.Width < p.Height {
+		p.Width, p.Height = p.Height, p.Width
+		p.Title += ", lying"
+	}
+	return p, nil
+}
+
+// WithMargin returns the paper with a margin of mm, which may be 0. The error is a
+// *Refusal.
+func (p Paper) WithMargin(mm float64) (Paper, error) {
+	if !(mm >= 0) {
+		return p, &Refusal{Cause: "a margin cannot be less than nothing"}
+	}
+	p.Margin = mm
+	if p.cut == pages && !p.holdsFront() {
+		return p, &Refusal{
+			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", marking.Inch.Names(mm), p.shortTitle()),
+			Hint:  fmt.Sprintf("most printers need 1/4 in; without a margin given it is %s", marking.Millimetre.Print(usualMargin)),
+		}
+	}
+	return p, nil
+}
+
+// WithOverlap returns the paper with pages that share a strip of mm. The error is
+// a *Refusal.
+func (p Paper) WithOverlap(mm float64) (Paper, error) {
+	if !(mm >= leastOverlap && mm <= mostOverlap) {
+		return p, &Refusal{
+			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", marking.Inch.Names(mm)),
+			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm",
+		}
+	}
+	p.Overlap = mm
+	return p, nil
+}
+
+// size is the paper as it comes out of the printer, in mm of the printed sheet.
+func (p Paper) size() plane.Point {
+	s := p.Printed.orTrue()
+	return plane.Point{X: p.Width * s.Across, Y: p.Height * s.Down}
+}
+
+// inside is what lies a margin or more inside the printed sheet. What a printer
+// makes larger moves outward, from whichever corner it begins in: that is kept
+// free as well, so that it stays on the sheet.
+func (p Paper) inside(margin float64) plane.Box {
+	s, size := p.Printed.orTrue(), p.size()
+	keep := plane.Point{
+		X: margin + math.Max(0, s.Across-1)*p.Width,
+		Y: margin + math.Max(0, s.Down-1)*p.Height,
+	}
+	return plane.Box{Min: keep, Max: size.Sub(keep)}
 }
 
 // printable is what a printer can print of the page, in mm from its lower
 // left corner.
-func (p Paper) printable() plane.Box {
-	return plane.Box{
-		Min: plane.Point{X: p.Margin, Y: p.Margin},
-		Max: plane.Point{X: p.Width - p.Margin, Y: p.Height - p.Margin},
-	}
-}
+func (p Paper) printable() plane.Box { return p.inside(p.Margin) }
 
 // window is where a tile is drawn on the page: all that is printable under
 // the header.
@@ -98,8 +155,78 @@ func (p Paper) window() plane.Box {
 	return w
 }
 
+// around returns the paper in the size in which its window is one of a size.
+func (p Paper) around(window plane.Point) Paper {
+	// Of a page made larger, its own growth is kept free at both sides.
+	side := func(length, scale float64) float64 {
+		if scale > 1 {
+			scale = 2 - scale
+		}
+		return (length + 2*p.Margin) / scale
+	}
+	s := p.Printed.orTrue()
+	p.Width = side(window.X, s.Across)
+	p.Height = side(window.Y+headerHeight, s.Down)
+	return p
+}
+
 // grid is a sheet of one page of the paper, to be made larger by who needs more.
 func (p Paper) grid() grid {
 	w := p.window()
 	return grid{rows: 1, columns: 1, window: plane.Point{X: w.Width(), Y: w.Height()}, overlap: p.Overlap}
+}
+
+// front is what a page in front is set in: it stays a little further from the
+// edges than a tile, which looks better, and no printer minds.
+func (p Paper) front() plane.Box {
+	box := p.printable()
+	if !p.Printed.isTrue() {
+		return box // a page made smaller has no room to spare
+	}
+	least := plane.Box{Max: p.size()}.Grown(-frontMargin)
+	box.Min.X, box.Min.Y = math.Max(box.Min.X, least.Min.X), math.Max(box.Min.Y, least.Min.Y)
+	box.Max.X, box.Max.Y = math.Min(box.Max.X, least.Max.X), math.Min(box.Max.Y, least.Max.Y)
+	return box
+}
+
+// underHeader is what a page in front has under its header.
+func (p Paper) underHeader() plane.Box {
+	box := p.front()
+	box.Max.Y -= headerHeight
+	return box
+}
+
+// holdsFront reports whether the first page fits on the paper.
+func (p Paper) holdsFront() bool {
+	box := p.front()
+	return box.Width() >= leastUprightWidth && box.Height() >= leastUprightHeight ||
+		box.Width() >= leastLyingWidth && box.Height() >= leastLyingHeight
+}
+
+// check refuses paper that is too small or too large. A size that is no number is
+// too small.
+func (p Paper) check() error {
+	name := cmp.Or(p.Title, fmt.Sprintf("paper of %.0f x %.0f mm", p.Width, p.Height))
+	if p.Width > longestSide || p.Height > longestSide {
+		return &Refusal{
+			Cause: name + " has a side of more than 200 in",
+			Hint:  "that is 14,400 units of 1/72 in, and no reader of a PDF has to show a page with a longer side; take pages that are joined, or a roll",
+		}
+	}
+	if s := p.Printed; !s.isTrue() && !p.holdsFront() {
+		if p.Printed = (Scale{}); p.holdsFront() {
+			return &Refusal{
+				Cause: fmt.Sprintf("sheets for a printer that prints at %s would have no room for the first page on %s", s, p.shortTitle()),
+				Hint:  "turn off “fit to page” where you print, or choose larger paper",
+			}
+		}
+	}
+	if !p.holdsFront() {
+		return &Refusal{
+			Cause: name + " has no room for the first page",
+			Hint: fmt.Sprintf("inside its margins it must have at least %.0f x %.0f mm upright, or %.0f x %.0f mm lying",
+				leastUprightWidth, leastUprightHeight, leastLyingWidth, leastLyingHeight),
+		}
+	}
+	return nil
 }

@@ -27,10 +27,13 @@ const thousand = 1000
 type document struct {
 	pdf    *fpdf.Fpdf
 	height float64 // of the page, in units
-	buf    []byte  // what is not yet in the page
-	layers map[marking.Role]int
-	origin plane.Point // where (0, 0) falls on the page, in mm
-	scale  float64     // mm on the page to a mm drawn
+	// printed is what the printer makes of a mm: everything is given as it is to
+	// come out, and written so that it does.
+	printed Scale
+	buf     []byte // what is not yet in the page
+	layers  map[marking.Role]int
+	origin  plane.Point // where (0, 0) falls on the page, in mm
+	scale   float64     // mm on the page to a mm drawn
 }
 
 // newDocument begins a PDF with one layer (ISO 32000-1, 8.11) for each role.
@@ -52,18 +55,44 @@ func newDocument(paper Paper, title string, roles []marking.Role) *document {
 	for _, f := range []*face{regular(), bold()} {
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 	}
-	d := &document{pdf: pdf, height: paper.Height / point, layers: map[marking.Role]int{}, scale: 1}
+	d := &document{pdf: pdf, printed: paper.Printed.orTrue(), layers: map[marking.Role]int{}, scale: 1}
 	for _, role := range roles {
 		d.layers[role] = pdf.AddLayer(role.String(), true)
 	}
 	return d
 }
 
-// page begins a new page; (0, 0) is its lower left corner.
-func (d *document) page() {
+// page begins a new page of a size as it comes out of the printer; (0, 0) is its
+// lower left corner.
+func (d *document) page(size plane.Point) {
 	d.flush()
-	d.pdf.AddPage()
+	media := fpdf.SizeType{Wd: size.X / d.printed.Across / point, Ht: size.Y / d.printed.Down / point}
+	d.pdf.AddPageFormat("P", media)
+	d.height = media.Ht
 	d.place(plane.Point{}, 1)
+	if !d.printed.isTrue() {
+		d.matrix(1/d.printed.Across, 0, 0, 1/d.printed.Down)
+		d.do("0 0 cm")
+	}
+}
+
+// panel draws on a part of the page, whose lower left corner lies at a place of
+// the page, as if it were a page of its own, until endPanel.
+func (d *document) panel(at plane.Point) {
+	d.save()
+	d.matrix(1, 0, 0, 1)
+	d.at(at)
+	d.do("cm")
+}
+
+func (d *document) endPanel() { d.restore() }
+
+// matrix writes the first four numbers of a matrix.
+func (d *document) matrix(of ...float64) {
+	for _, v := range of {
+		d.buf = strconv.AppendFloat(d.buf, math.Round(v*matrixSteps)/matrixSteps, 'f', -1, 64)
+		d.buf = append(d.buf, ' ')
+	}
 }
 
 // place says where (0, 0) of what is drawn from now on falls on the page, in
@@ -210,9 +239,9 @@ func (d *document) circle(centre plane.Point, radius float64) {
 	}
 }
 
-// turnSteps is how finely the direction of a text is written: a text of 200 mm
-// is off by 0.002 mm at most.
-const turnSteps = 1e5
+// matrixSteps is how finely the direction of a text and the scale of a page are
+// written: 5 m are off by 0.0001 mm at most.
+const matrixSteps = 1e8
 
 // text writes one line of text in the fill colour given. It begins at the
 // place given and runs along the step u of length 1; size is in points on the
@@ -225,10 +254,7 @@ func (d *document) text(at, u plane.Point, f *face, size float64, c colour, s st
 	d.fillColour(c)
 	// The library writes text at a place of its own reckoning; the page is
 	// moved and turned under it instead.
-	for _, v := range [4]float64{u.X, u.Y, -u.Y, u.X} {
-		d.buf = strconv.AppendFloat(d.buf, math.Round(v*turnSteps)/turnSteps, 'f', -1, 64)
-		d.buf = append(d.buf, ' ')
-	}
+	d.matrix(u.X, u.Y, -u.Y, u.X)
 	d.at(at)
 	d.do("cm")
 	d.flush()

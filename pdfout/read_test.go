@@ -76,7 +76,8 @@ type readDocument struct {
 // joined is a sheet put together.
 type joined struct{ laid, apart []laidPage }
 
-func readPDF(t require.TestingT, data []byte) readDocument {
+// readPDF reads a PDF as it comes out of a printer that prints at a scale.
+func readPDF(t require.TestingT, data []byte, printed Scale) readDocument {
 	r, err := pdf.NewReader(bytes.NewReader(data), int64(len(data)))
 	require.NoError(t, err)
 	d := readDocument{reader: r, laid: map[int]joined{}}
@@ -87,7 +88,7 @@ func readPDF(t require.TestingT, data []byte) readDocument {
 	}
 	pages := r.Trailer().Key("Root").Key("Pages")
 	for n := range pages.Key("Kids").Len() {
-		d.pages = append(d.pages, readOnePage(t, pdf.Page{V: pages.Key("Kids").Index(n)}))
+		d.pages = append(d.pages, readOnePage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.orTrue()))
 	}
 	require.Equal(t, int64(len(d.pages)), pages.Key("Count").Int64())
 	return d
@@ -104,7 +105,7 @@ func (s state) place(x, y float64) plane.Point {
 	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(point)
 }
 
-func readOnePage(t require.TestingT, p pdf.Page) readPage {
+func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 	box := p.V
 	for box.Key("MediaBox").IsNull() { // it may be inherited
 		box = box.Key("Parent")
@@ -113,10 +114,10 @@ func readOnePage(t require.TestingT, p pdf.Page) readPage {
 	media := box.Key("MediaBox")
 	require.Zero(t, media.Index(0).Float64())
 	require.Zero(t, media.Index(1).Float64())
-	page := readPage{width: media.Index(2).Float64(), height: media.Index(3).Float64()}
+	page := readPage{width: media.Index(2).Float64() * printed.Across, height: media.Index(3).Float64() * printed.Down}
 	resources := p.Resources()
 
-	now := state{matrix: [6]float64{1, 0, 0, 1, 0, 0}}
+	now := state{matrix: [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}}
 	now.path.clip = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(point)}
 	var saved []state
 	var parts []plane.Path

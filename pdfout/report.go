@@ -253,14 +253,11 @@ func (b *band) flag() {
 		foot.Add(plane.Point{X: (flagWidth - bold().width(flagSign, flagSignSize)) / 2, Y: flagSignUp}))
 }
 
-// drawFigures draws the pages of figures.
-func (b *book) drawFigures(d *document) {
-	for i, page := range b.figures {
-		d.page()
-		b.drawFrontHeader(d, b.figuresHeader(i), len(b.pictures)+i+1)
-		for _, placed := range page {
-			placed.draw(d)
-		}
+// drawFigures draws a page of figures, whose number says where it is.
+func (b *book) drawFigures(d *document, i int, number string) {
+	b.drawFrontHeader(d, b.figuresHeader(i), number)
+	for _, placed := range b.figures[i] {
+		placed.draw(d)
 	}
 }
 

@@ -285,10 +285,11 @@ func TestLongTextsInFigures(t *testing.T) {
 				}
 			}
 			// A page as low as a page may be has room for what stays together.
-			low := Paper{Title: "low", Width: leastWidth, Height: leastHeight}
-			pages, err := layReport(withFigures(Set{}, &marking.Report{Sections: []marking.Section{section, {Title: text, Picture: &p}}}), low)
-			require.NoError(t, err)
-			checkRoom(t, pages, low)
+			for _, low := range leastPapers() {
+				pages, err := layReport(withFigures(Set{}, &marking.Report{Sections: []marking.Section{section, {Title: text, Picture: &p}}}), low)
+				require.NoError(t, err)
+				checkRoom(t, pages, low)
+			}
 		})
 	}
 }
@@ -329,8 +330,16 @@ func TestFiguresAreHeaded(t *testing.T) {
 	}
 	// The first page names them in one line, whatever their numbers are: the room
 	// for its pictures is found before those are known.
-	narrow := (Paper{Width: leastWidth, Height: leastHeight}).front().Width()
+	narrow := leastPapers()[0].front().Width()
 	assert.Less(t, regular().width(figuresHeading+": pages 1999 to 2000.", proseSize), (narrow-gutter)/2)
+}
+
+// leastPapers are the smallest papers the pages in front fit on: upright, and lying.
+func leastPapers() []Paper {
+	return []Paper{
+		plainPaper("", "low", leastUprightWidth+2*frontMargin, leastUprightHeight+2*frontMargin),
+		plainPaper("", "lying", leastLyingWidth+2*frontMargin, leastLyingHeight+2*frontMargin),
+	}
 }
 
 func TestFiguresCountAsPages(t *testing.T) {

@@ -39,6 +39,7 @@ type piece struct {
 
 // sheet is a large imagined sheet of paper, printed as a grid of pages.
 type sheet struct {
+	paper   Paper // it is printed on
 	pieces  []piece
 	grid    grid
 	cells   []cell // those that are printed, in reading order

@@ -69,7 +69,8 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 			laid := arrange(Set{Title: set.Title, Size: set.Size, Pieces: []marking.Marking{m}}, papers()[0])
 			s := &laid.sheets[0]
 			s.findJoins()
-			s.letter(marking.Inch, papers()[0])
+			s.paper = papers()[0]
+			s.letter(marking.Inch)
 			assert.Empty(t, s.untitled)
 			in := false
 			for _, l := range s.labels {
@@ -104,7 +105,8 @@ func TestLongNotes(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			set := Set{Pieces: []marking.Marking{c.m}}
 			s := &arrange(set, papers()[0]).sheets[0]
-			s.letter(marking.Inch, papers()[0])
+			s.paper = papers()[0]
+			s.letter(marking.Inch)
 			assert.Empty(t, s.untitled)
 			lines := 0
 			for _, l := range s.labels {
@@ -144,7 +146,8 @@ func TestTinyPiecesBringRoom(t *testing.T) {
 	require.Greater(t, len(sheets), 1, "the first page is full")
 	for i := range sheets {
 		s := &sheets[i]
-		s.letter(marking.Inch, papers()[0])
+		s.paper = papers()[0]
+		s.letter(marking.Inch)
 		assert.Empty(t, s.untitled)
 		for _, p := range s.pieces {
 			for _, l := range s.labels {

@@ -1,0 +1,129 @@
+package pdfout
+
+import (
+	"fmt"
+	"strings"
+
+	"tuckmark/marking"
+)
+
+// Rules of this file: paper is asked for by a name, or by its size. A size has its
+// unit, because that of the pattern is no hint of how paper is measured. Capitals
+// and spaces around it do not matter.
+
+// papers lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216,
+// of legal paper as it is commonly sold, and one that fits on both letter and A4
+// paper.
+func papers() []Paper {
+	const inch = 25.4
+	return []Paper{
+		plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
+		plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
+		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
+		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
+		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
+		plainPaper(eitherName, "letter or A4 paper, whichever there is", 210, 11*inch),
+	}
+}
+
+func plainPaper(name, title string, width, height float64) Paper {
+	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
+}
+
+// eitherName asks for pages that fit on letter and on A4 paper.
+const eitherName = "either"
+
+// How paper of no fixed size is asked for.
+const (
+	rollName   = "roll"
+	singleName = "single"
+)
+
+// Papers returns the names of the papers that have one size.
+func Papers() []string {
+	var names []string
+	for _, p := range papers() {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+// PaperForms says in one line how paper is asked for.
+func PaperForms() string {
+	return strings.Join(Papers(), ", ") + "; roll:36in (of that width), single (one page for all), or a size such as 210x297mm"
+}
+
+// FindPaper returns the paper of a name ("letter"), of a size ("210x297mm",
+// "11 x 17 in"), from a roll of a width ("roll:36in"), or one single page for
+// everything ("single"). The error is a *Refusal.
+func FindPaper(text string) (Paper, error) {
+	wanted := strings.ToLower(strings.TrimSpace(text))
+	for _, p := range papers() {
+		if p.Name == wanted {
+			return p, nil
+		}
+	}
+	if wanted == singleName {
+		p := plainPaper(singleName, "one single page", longestSide, longestSide)
+		p.cut = single
+		return p, nil
+	}
+	if name, width, found := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
+		return rollOf(text, width, found)
+	}
+	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
+		return paperOf(text, width, height)
+	}
+	return Paper{}, &Refusal{
+		Cause: fmt.Sprintf("no paper is called %q", text),
+		Hint:  "the papers are " + listOf(Papers()) + "; or write roll:36in, single, or a size such as 210x297mm",
+	}
+}
+
+// rollOf returns paper from a roll.
+func rollOf(text, width string, given bool) (Paper, error) {
+	const hint = "write roll:36in or roll:91cm"
+	if !given {
+		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
+	}
+	unit, known := marking.WrittenUnit(width)
+	mm, err := marking.ParseLength(width, unit)
+	if err != nil {
+		return Paper{}, unread(err)
+	}
+	if !known {
+		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
+	}
+	p := plainPaper(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, longestSide)
+	p.cut = roll
+	return p, p.check()
+}
+
+// paperOf returns paper of a size of its own. The unit behind the height counts for
+// a width without one.
+func paperOf(text, width, height string) (Paper, error) {
+	unit, known := marking.WrittenUnit(height)
+	high, err := marking.ParseLength(height, unit)
+	if err != nil {
+		return Paper{}, unread(err)
+	}
+	wide, err := marking.ParseLength(width, unit)
+	if err != nil {
+		return Paper{}, unread(err)
+	}
+	if !known {
+		return Paper{}, &Refusal{
+			Cause: fmt.Sprintf("%q has no unit", text),
+			Hint:  "write in, cm or mm behind it, such as 210x297mm",
+		}
+	}
+	size := unit.Names(wide) + " x " + unit.Names(high)
+	p := plainPaper(strings.ReplaceAll(size, " ", ""), "paper of "+size, wide, high)
+	return p, p.check()
+}
+
+// unread refuses a size that is no length; the cause and the hint come as one text.
+func unread(err error) error {
+	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
+	return &Refusal{Cause: cause, Hint: hint}
+}

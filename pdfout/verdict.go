@@ -1,0 +1,104 @@
+package pdfout
+
+import (
+	"math"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: whether a scale matters is told by the line that comes out
+// most off, as it lies on its sheet: over the longest line |m/N - 1| of its length
+// where both ways have one scale. A line that runs across has nothing of the scale
+// down.
+
+// Verdict is what a scale does to the lines of a set.
+type Verdict struct {
+	Printed Scale
+	// Worst is the line that comes out most off; of lines that come out true, the
+	// longest.
+	Worst Line
+	// Off is how much longer it comes out than it is, in mm; less than 0 where it
+	// comes out shorter.
+	Off float64
+}
+
+// Line is a line on the sheets.
+type Line struct {
+	Piece  string // the name of its piece
+	Name   string // what stands beside it; may be ""
+	Role   marking.Role
+	Length float64 // in mm
+}
+
+// Judge says what becomes of the lines of a set, drawn true on the paper, when they
+// are printed at a scale. The error is that of Draw.
+func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
+	paper.Printed = Scale{}
+	book, _, err := plan(set, paper)
+	if err != nil {
+		return Verdict{}, err
+	}
+	v := Verdict{Printed: printed.orTrue()}
+	for i := range book.sheets {
+		for _, p := range book.sheets[i].pieces {
+			for _, l := range p.lines {
+				v.consider(p, l)
+			}
+		}
+	}
+	return v, nil
+}
+
+// consider takes the line for the worst one if it is.
+func (v *Verdict) consider(p piece, l line) {
+	length := l.clip.Length()
+	off := v.Printed.length(l.clip.Path()) - length
+	// Rounding must not decide between lines that all come out true.
+	more := math.Abs(off) - math.Abs(v.Off)
+	if more > sliver || more > -sliver && length > v.Worst.Length {
+		v.Worst, v.Off = Line{p.name, l.name, l.role, length}, off
+	}
+}
+
+// length is how long a path comes out.
+func (s Scale) length(p plane.Path) float64 {
+	sum := 0.0
+	for i := 1; i < len(p); i++ {
+		step := p[i].Sub(p[i-1])
+		sum += math.Hypot(step.X*s.Across, step.Y*s.Down)
+	}
+	return sum
+}
+
+// UsualWithin is how far the line that is most off may be off, in mm, for sheets to
+// count as true: half of the smallest step of her ruler, which is as near as a line
+// can be ruled. It is 1/32 in, or 0.5 mm.
+func UsualWithin(unit marking.Unit) float64 {
+	if unit == marking.Inch {
+		return unit.MM() / 32
+	}
+	return 0.5
+}
+
+// True reports whether no line is off by more than within mm.
+func (v Verdict) True(within float64) bool { return math.Abs(v.Off) <= within }
+
+// Unseen is how far the worst line may be off, in mm, without the check square
+// showing it to somebody who reads her ruler to half of its smallest step.
+func (v Verdict) Unseen(unit marking.Unit) float64 {
+	side := largeSquare
+	if unit != marking.Inch {
+		side = innerSquare
+	}
+	return UsualWithin(unit) / side * v.Worst.Length
+}
+
+// Side is what a side of the check square that is to be 4 in, or 100 mm, measures
+// at a scale, in mm.
+func Side(scale float64, unit marking.Unit) float64 {
+	if unit == marking.Inch {
+		return largeSquare * scale
+	}
+	return innerSquare * scale
+}

@@ -1,0 +1,263 @@
+package pdfout
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// wholePapers are the papers that have everything whole.
+func wholePapers(t require.TestingT) map[string]Paper {
+	all := map[string]Paper{}
+	for _, name := range []string{"single", "roll:36in", "roll:610mm"} {
+		all[name] = found(t, name)
+	}
+	small := found(t, "roll:24in")
+	small.Printed = Scale{0.97, 0.985}
+	all["a roll printed too small"] = small
+	large := found(t, "single")
+	large.Printed = Scale{1.02, 1.01}
+	all["a page printed too large"] = large
+	return all
+}
+
+// panelFrames are the frames of the panels of a page: rectangles drawn with the
+// finest pen.
+func (p readPage) panelFrames() []plane.Box {
+	var all []plane.Box
+	for _, q := range p.paths {
+		if q.painted == "S" && q.layer == "" && len(q.boxes) == 1 && len(q.parts) == 0 {
+			all = append(all, q.boxes[0])
+		}
+	}
+	return all
+}
+
+// On one page, or on a roll, every piece is there, true and whole, beside all else
+// and not over it.
+func TestWhole(t *testing.T) {
+	sets := examples(t)
+	for _, name := range []string{"skirt and bodice", "fifty small pieces", "a sample sewn first", "nothing but a sample", "figures", "long titles"} {
+		sets[name] = scenes()[name]
+	}
+	for name, set := range sets {
+		for what, paper := range wholePapers(t) {
+			t.Run(name+" on "+what, func(t *testing.T) {
+				t.Parallel()
+				d, s := drawnOn(t, set, paper)
+				checkWhole(t, set, d, s)
+			})
+		}
+	}
+}
+
+func checkWhole(t *testing.T, set Set, d readDocument, s Summary) {
+	require.Len(t, d.pages, s.Pages)
+	require.Len(t, d.pages, 1)
+	page := d.pages[0]
+	size := plane.Point{X: page.width, Y: page.height}.Mul(point)
+	may := plane.Box{Max: size}.Grown(-10)
+	panels := page.panelFrames()
+	require.Len(t, panels, 1+s.Figures+len(s.Forms), "a frame round each panel")
+	for i, a := range panels {
+		assert.True(t, may.Grown(0.01).Holds(a.Min) && may.Grown(0.01).Holds(a.Max), "panel %d at %v", i, a)
+		for _, b := range panels[i+1:] {
+			assert.False(t, a.Meets(b), "panels %v and %v", a, b)
+		}
+	}
+	inPanel := func(at plane.Point) bool {
+		for _, b := range panels {
+			if b.Holds(at) {
+				return true
+			}
+		}
+		return false
+	}
+	frames := page.frames()
+	require.Len(t, frames, 3+len(s.Forms), "the two of the large square, one of the page, one in each form")
+	free := 0
+	for _, f := range frames {
+		if !inPanel(f.Centre()) {
+			free++
+			for _, q := range page.paths {
+				for _, part := range q.parts {
+					for n := 1; n < len(part) && q.layer != ""; n++ {
+						assert.False(t, upright(f).meetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
+					}
+				}
+			}
+		}
+	}
+	assert.Equal(t, 1, free, "a check square beside the panels")
+	words := strings.Join(page.words(), "\n")
+	assert.NotContains(t, words, "row ", "nothing is joined")
+	assert.Contains(t, words, "page 1 of 1")
+
+	// Every line of every piece is on the page once, moved and perhaps turned.
+	type printed struct {
+		path plane.Path
+		used bool
+	}
+	byRole := map[string][]*printed{}
+	for _, q := range page.paths {
+		for _, part := range q.parts {
+			if q.layer != "" && q.painted == "S" {
+				byRole[q.layer] = append(byRole[q.layer], &printed{path: part})
+			}
+		}
+	}
+	boxes := map[string]plane.Box{}
+	for _, m := range set.Pieces {
+		found := false
+		for _, turned := range []bool{false, true} {
+			first := onPaper(m.Marks[0].Path, turned, plane.Point{})
+			for _, start := range byRole[m.Marks[0].Role.String()] {
+				if start.used || found {
+					continue
+				}
+				step := start.path[0].Sub(first[0])
+				var taken []*printed
+				for _, mark := range m.Marks {
+					want := onPaper(mark.Path, turned, step)
+					for _, p := range byRole[mark.Role.String()] {
+						if !p.used && samePath(p.path, want) {
+							p.used = true
+							taken = append(taken, p)
+							break
+						}
+					}
+				}
+				if found = len(taken) == len(m.Marks); found {
+					box := plane.EmptyBox()
+					for _, p := range taken {
+						box = box.Union(p.path.Bounds())
+					}
+					boxes[m.Key] = box
+					continue
+				}
+				for _, p := range taken {
+					p.used = false
+				}
+			}
+		}
+		assert.True(t, found, "%s is not whole on the page", m.Name)
+	}
+	for layer, all := range byRole {
+		for _, p := range all {
+			assert.True(t, p.used, "a %s from %v that is of no piece", layer, p.path[0])
+		}
+	}
+	for a, box := range boxes {
+		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%s at %v", a, box)
+		for b, other := range boxes {
+			assert.True(t, a == b || !box.Meets(other), "%s and %s", a, b)
+		}
+		for i, panel := range panels {
+			if form := i > s.Figures; !form {
+				assert.False(t, box.Meets(panel), "%s and panel %d", a, i)
+			}
+		}
+	}
+}
+
+// samePath reports whether a printed path is the one meant.
+func samePath(a, b plane.Path) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i].Distance(b[i]) > offLine {
+			return false
+		}
+	}
+	return true
+}
+
+func TestWholePages(t *testing.T) {
+	// A roll is as wide as it is asked for, whatever lies on it.
+	d, s := drawnOn(t, large(), found(t, "roll:36in"))
+	assert.InDelta(t, 36*72, d.pages[0].width, 0.01)
+	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", marking.Inch.Print(s.Paper.Height)), s.String())
+	// A single page is no larger than what is on it needs.
+	d, s = drawnOn(t, many(1), found(t, "single"))
+	assert.Less(t, d.pages[0].width, 16*72.0)
+	assert.Less(t, d.pages[0].height, 16*72.0)
+	assert.InDelta(t, d.pages[0].width*point, s.Paper.Width, 0.01)
+
+	// A roll longer than a page can be goes on, on a page with a square of its own.
+	var strips []marking.Marking
+	for i := range 3 {
+		strips = append(strips, rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
+	}
+	d, s = drawnOn(t, Set{Pieces: strips}, found(t, "roll:24in"))
+	require.Len(t, d.pages, 3)
+	for i, p := range d.pages {
+		assert.LessOrEqual(t, p.height, 14_400.0)
+		assert.Contains(t, p.words(), fmt.Sprintf("page %d of 3", i+1))
+		assert.NotEmpty(t, p.frames())
+	}
+	assert.Equal(t, "3 pages, 24 in wide, with the check square and the pieces", s.String())
+
+	// What is too wide for a roll is turned.
+	d, _ = drawnOn(t, Set{Pieces: []marking.Marking{rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
+	box := plane.EmptyBox()
+	for _, q := range d.pages[0].drawn(marking.Cut.String()) {
+		for _, part := range q.parts {
+			box = box.Union(part.Bounds())
+		}
+	}
+	assert.InDelta(t, 300, box.Width(), 0.01)
+	assert.InDelta(t, 900, box.Height(), 0.01)
+}
+
+func TestWholePagesThatCannotBe(t *testing.T) {
+	const longer = "\nhint: choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in"
+	for _, c := range []struct {
+		name, paper string
+		set         Set
+		want        string
+	}{
+		{"too wide both ways", "roll:24in", Set{Pieces: []marking.Marking{rectangle("p", "Cape", 900, 900)}},
+			"piece \"Cape\", 35 7/16 in by 35 7/16 in, does not fit on a roll of paper 24 in wide" + longer},
+		{"longer than a page can be", "single", Set{Pieces: []marking.Marking{rectangle("p", "Curtain", 300, 5100)}},
+			"piece \"Curtain\", 11 13/16 in by 200 13/16 in, does not fit on one single page" + longer},
+		{"too much for one page", "single", Set{Pieces: []marking.Marking{rectangle("a", "A", 4000, 3000), rectangle("b", "B", 4000, 3000), rectangle("c", "C", 4000, 3000)}},
+			"the pieces need a page of more than 200 in on a side, which is as much as a PDF can show\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
+		{"nothing", "single", Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
+		{"only the first page", "single", many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var out bytes.Buffer
+			draw := Draw
+			if c.name == "only the first page" {
+				draw = DrawFirst
+			}
+			_, err := draw(&out, c.set, found(t, c.paper))
+			require.EqualError(t, err, c.want)
+			assert.IsType(t, &Refusal{}, err)
+			assert.Zero(t, out.Len())
+		})
+	}
+}
+
+// The first page alone is the first page of all.
+func TestFirstPageOnly(t *testing.T) {
+	for name, set := range scenes() {
+		paper := found(t, "letter")
+		whole, s := drawnOn(t, set, paper)
+		var out bytes.Buffer
+		summary, err := DrawFirst(&out, set, paper)
+		require.NoError(t, err)
+		first := readPDF(t, out.Bytes(), Scale{})
+		require.Len(t, first.pages, 1, name)
+		assert.Equal(t, whole.pages[0], first.pages[0], name)
+		assert.Equal(t, s, summary, name)
+	}
+}
