@@ -52,7 +52,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 // usageError is a command line that is not understood.
 type usageError struct{ cause, hint string }
 
-func (e *usageError) Error() string { return "tuckmark: " + e.cause + "\nhint: " + e.hint }
+func (e *usageError) Error() string {
+	if e.hint == "" {
+		return "tuckmark: " + e.cause
+	}
+	return "tuckmark: " + e.cause + "\nhint: " + e.hint
+}
 
 const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
 
@@ -85,7 +90,7 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 			}
 			return &usageError{"no command was given", commandsHint}
 		},
-		Commands:        []*cli.Command{sheetCommand(misused), figuresCommand(misused)},
+		Commands:        []*cli.Command{sheetCommand(misused), scaleCommand(misused), figuresCommand(misused)},
 		HideHelpCommand: true, // --help says it all
 	}
 }
@@ -96,34 +101,39 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 		Usage:        "make the full-size sheets of every piece, as a PDF",
 		ArgsUsage:    "FILE.toml",
 		OnUsageError: misused,
-		Flags: []cli.Flag{
+		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
 				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name)",
 			},
-			&cli.StringFlag{
-				Name: "paper", Value: "letter",
-				Usage: "the `PAPER` in the printer: " + strings.Join(pdfout.Papers(), ", "),
-			},
+			&cli.BoolFlag{Name: "first-page-only", Usage: "make only the first page, to prove the scale with before the others are printed"},
 			&cli.BoolFlag{Name: "no-figures", Usage: "leave out the pages with the figures for the cutting table"},
-		},
+		}, printingFlags()...),
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			in, err := oneFile(cmd, "tuckmark sheet linden.toml -o linden.pdf")
 			if err != nil {
 				return err
 			}
-			paper, err := pdfout.FindPaper(cmd.String("paper"))
+			p, err := readPrinting(cmd)
 			if err != nil {
-				return asUsage(err)
+				return err
 			}
+			first := cmd.Bool("first-page-only")
 			out := cmd.String("output")
 			if out == "" {
-				out = strings.TrimSuffix(in, filepath.Ext(in)) + ".pdf"
+				out = strings.TrimSuffix(in, filepath.Ext(in))
+				if first {
+					out += firstPage
+				}
+				out += ".pdf"
 			}
-			return makeSheets(cmd.Root().Writer, in, out, paper, !cmd.Bool("no-figures"))
+			return makeSheets(cmd.Root().Writer, in, out, p, first)
 		},
 	}
 }
+
+// firstPage is what the first page alone is called behind the name of the file.
+const firstPage = "-first-page"
 
 func figuresCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 	return &cli.Command{
@@ -185,23 +195,30 @@ func readPattern(in string) (*marking.Pattern, error) {
 }
 
 // makeSheets takes the file in to the PDF out, and says what it made.
-func makeSheets(say io.Writer, in, out string, paper pdfout.Paper, figures bool) error {
+func makeSheets(say io.Writer, in, out string, p printing, onlyFirst bool) error {
 	pattern, err := readPattern(in)
 	if err != nil {
 		return err
 	}
-	set := newSet(pattern, figures)
-	var summary pdfout.Summary
-	err = writeFile(in, out, func(w io.Writer) (err error) {
-		summary, err = pdfout.Draw(w, set, paper)
+	if pattern, err = p.chosen(pattern); err != nil {
 		return err
-	})
-	var refused *pdfout.Refusal
-	if errors.As(err, &refused) {
-		return &fileError{in, refused.Cause, refused.Hint}
 	}
+	paper, err := p.paperIn(pattern.Unit)
 	if err != nil {
 		return err
+	}
+	set := p.set(pattern)
+	draw := pdfout.Draw
+	if onlyFirst {
+		draw = pdfout.DrawFirst
+	}
+	var summary pdfout.Summary
+	err = writeFile(in, out, func(w io.Writer) (err error) {
+		summary, err = draw(w, set, paper)
+		return err
+	})
+	if err != nil {
+		return asRefused(in, err)
 	}
 	// The sheets are made; that nobody listens is no failure.
 	for _, remark := range pattern.Remarks {
@@ -212,8 +229,18 @@ func makeSheets(say io.Writer, in, out string, paper pdfout.Paper, figures bool)
 			fmt.Fprintf(say, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
 		}
 	}
-	fmt.Fprintf(say, "%s: %s\nprint page 1 at 100 %% and measure its check square before you print the rest\n", out, summary)
+	made := made{printing: p, file: in, out: out, summary: summary}
+	fmt.Fprint(say, made.text(onlyFirst))
 	return nil
+}
+
+// asRefused says in which file what cannot be drawn is.
+func asRefused(in string, err error) error {
+	var refused *pdfout.Refusal
+	if errors.As(err, &refused) {
+		return &fileError{in, refused.Cause, refused.Hint}
+	}
+	return err
 }
 
 // newSet is what is drawn of a pattern, with or without its figures.
@@ -226,14 +253,11 @@ func newSet(p *marking.Pattern, figures bool) pdfout.Set {
 	return set
 }
 
-// asUsage turns a refusal of what stands on the command line into a usage
+// asUsage turns what is wrong with a value on the command line into a usage
 // error.
 func asUsage(err error) error {
-	var refused *pdfout.Refusal
-	if errors.As(err, &refused) {
-		return &usageError{refused.Cause, refused.Hint}
-	}
-	return err
+	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
+	return &usageError{cause, hint}
 }
 
 // helpWithArgument is how the parser begins its answer to `sheet --help FILE`.

@@ -1,0 +1,189 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/urfave/cli/v3"
+
+	"tuckmark/marking"
+	"tuckmark/pdfout"
+)
+
+// Rules of this file: what the command line says of paper and printer, and which
+// pieces are meant. Lengths count in the unit of the file, which is known only when
+// that has been read.
+
+// printing is how the sheets are to be printed.
+type printing struct {
+	paper           pdfout.Paper
+	margin, overlap string // "" when not given, as all below
+	across, down    string // of the check square, as it was measured
+	pieces          []string
+	figures         bool
+	// said are the options that name the paper and the pieces, as they were given:
+	// whoever prints the same again repeats them.
+	said []string
+}
+
+// printingFlags are the options that sheet and scale share.
+func printingFlags() []cli.Flag {
+	return []cli.Flag{
+		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + pdfout.PaperForms()},
+		&cli.BoolFlag{Name: "landscape", Usage: "lay the pages on their long side"},
+		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
+		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},
+		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
+		&cli.StringFlag{Name: "across", Usage: "the check square measures `LENGTH` across: in inches of the 4 in square, in mm of the 100 mm one"},
+		&cli.StringFlag{Name: "down", Usage: "and `LENGTH` down"},
+	}
+}
+
+// readPrinting takes up these options.
+func readPrinting(cmd *cli.Command) (printing, error) {
+	p := printing{
+		margin: cmd.String("margin"), overlap: cmd.String("overlap"),
+		across: cmd.String("across"), down: cmd.String("down"),
+		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"),
+	}
+	var err error
+	if p.paper, err = pdfout.FindPaper(cmd.String("paper")); err != nil {
+		return p, asUsage(err)
+	}
+	if cmd.Bool("landscape") {
+		if p.paper, err = p.paper.Lying(); err != nil {
+			return p, asUsage(err)
+		}
+		p.said = append(p.said, "--landscape")
+	}
+	if cmd.IsSet("pieces") {
+		p.pieces = strings.Split(cmd.String("pieces"), ",")
+	}
+	for _, name := range []string{"paper", "margin", "overlap", "pieces"} {
+		if cmd.IsSet(name) {
+			p.said = append(p.said, "--"+name+" "+inShell(cmd.String(name)))
+		}
+	}
+	for _, pair := range [][2]string{{"across", "down"}, {"down", "across"}} {
+		if cmd.IsSet(pair[0]) && !cmd.IsSet(pair[1]) {
+			return p, &usageError{
+				fmt.Sprintf("--%s was given without --%s", pair[0], pair[1]),
+				"measure the check square both ways: a printer may be off one way only",
+			}
+		}
+	}
+	return p, nil
+}
+
+// inShell writes a value as it is typed on a command line.
+func inShell(value string) string {
+	plain := func(r rune) bool {
+		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune("./_,:+%@-", r)
+	}
+	if value != "" && strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) < 0 {
+		return value
+	}
+	if strings.Contains(value, `"`) {
+		return "'" + value + "'"
+	}
+	return `"` + value + `"`
+}
+
+// paperIn returns the paper, with lengths that count in the unit of the file. It is
+// corrected for what was measured.
+func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
+	paper := p.paper
+	for _, option := range []struct {
+		name, value string
+		set         func(float64) (pdfout.Paper, error)
+	}{
+		{"margin", p.margin, func(mm float64) (pdfout.Paper, error) { return paper.WithMargin(mm) }},
+		{"overlap", p.overlap, func(mm float64) (pdfout.Paper, error) { return paper.WithOverlap(mm) }},
+	} {
+		if option.value == "" {
+			continue
+		}
+		mm, err := marking.ParseLength(option.value, unit)
+		if err != nil {
+			return paper, asUsage(err)
+		}
+		if paper, err = option.set(mm); err != nil {
+			return paper, asUsage(err)
+		}
+	}
+	if p.across == "" {
+		return paper, nil
+	}
+	measured, err := p.measured(unit)
+	if err != nil {
+		return paper, err
+	}
+	paper.Printed = measured.scale()
+	return paper, nil
+}
+
+// set is what is drawn of a pattern.
+func (p printing) set(pattern *marking.Pattern) pdfout.Set { return newSet(pattern, p.figures) }
+
+// chosen is the pattern with the pieces that are meant.
+func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
+	if p.pieces == nil {
+		return pattern, nil
+	}
+	only, err := pattern.Choose(p.pieces)
+	if err != nil {
+		return nil, asUsage(err)
+	}
+	return only, nil
+}
+
+// square is what was measured of the two sides of the check square.
+type square struct{ across, down pdfout.Measured }
+
+func (s square) scale() pdfout.Scale {
+	return pdfout.Scale{Across: s.across.Scale, Down: s.down.Scale}
+}
+
+func (p printing) measured(unit marking.Unit) (square, error) {
+	var s square
+	var err error
+	if s.across, err = pdfout.Measure(p.across, unit); err != nil {
+		return s, asUsage(err)
+	}
+	if s.down, err = pdfout.Measure(p.down, unit); err != nil {
+		return s, asUsage(err)
+	}
+	return s, nil
+}
+
+// again is the command line that prints the same sheets of a file, with more
+// options.
+func (p printing) again(file string, more ...string) string {
+	words := append([]string{"tuckmark sheet"}, more...)
+	words = append(words, p.said...)
+	return strings.Join(append(words, inShell(file)), " ")
+}
+
+// made is what was made of a file.
+type made struct {
+	printing
+	file, out string
+	summary   pdfout.Summary
+}
+
+// text says what was made, and how to go on.
+func (m made) text(onlyFirst bool) string {
+	how := "print page 1 at 100 % and measure its check square before you print the rest"
+	switch {
+	case m.across != "":
+		how = "print them on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"
+	case m.paper.WhollyOnOne():
+		how = "measure the check square on paper, at 100 %, before you mark cloth"
+	}
+	what := m.summary.String()
+	if onlyFirst {
+		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
+		how += "; then `" + m.again(m.file) + "` makes them all"
+	}
+	return fmt.Sprintf("%s: %s\n%s\n", m.out, what, how)
+}

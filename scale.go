@@ -1,0 +1,173 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/urfave/cli/v3"
+
+	"tuckmark/marking"
+	"tuckmark/pdfout"
+)
+
+// Rules of this file: what the check square measures is answered in words: at what
+// scale the sheets came out, what that does to the longest line, what may have done
+// it, and what to do. Sheets that are off are an answer, not a failure.
+
+func scaleCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+	return &cli.Command{
+		Name:         "scale",
+		Usage:        "say what the printer did to the sheets, from the check square as it was measured",
+		ArgsUsage:    "FILE.toml",
+		OnUsageError: misused,
+		Flags: append(printingFlags(),
+			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
+		Action: func(_ context.Context, cmd *cli.Command) error {
+			in, err := oneFile(cmd, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)
+			if err != nil {
+				return err
+			}
+			if !cmd.IsSet("across") && !cmd.IsSet("down") {
+				return &usageError{
+					"scale needs what the check square measures",
+					"measure it on the printed first page, from outside edge to outside edge, and write it like `" + `tuckmark scale --across "3 15/16" --down 4 ` + inShell(in) + "`",
+				}
+			}
+			p, err := readPrinting(cmd)
+			if err != nil {
+				return err
+			}
+			return sayScale(cmd.Root().Writer, in, p, cmd.String("within"))
+		},
+	}
+}
+
+// sayScale answers for the sheets of a file.
+func sayScale(say io.Writer, in string, p printing, within string) error {
+	pattern, err := readPattern(in)
+	if err != nil {
+		return err
+	}
+	unit := pattern.Unit
+	measured, err := p.measured(unit)
+	if err != nil {
+		return err
+	}
+	limit := pdfout.UsualWithin(unit)
+	if within != "" {
+		if limit, err = marking.ParseLength(within, unit); err != nil {
+			return asUsage(err)
+		}
+	}
+	paper, err := p.paperIn(unit)
+	if err != nil {
+		return err
+	}
+	chosen, err := p.chosen(pattern)
+	if err != nil {
+		return err
+	}
+	verdict, err := pdfout.Judge(p.set(chosen), paper, measured.scale())
+	if err != nil {
+		return asRefused(in, err)
+	}
+	a := answer{printing: p, file: in, unit: unit, limit: limit, square: measured, verdict: verdict}
+	return writeOut(say, []byte(a.text()))
+}
+
+// answer is what is known of how sheets came out.
+type answer struct {
+	printing
+	file    string
+	unit    marking.Unit
+	limit   float64 // what a line may be off, in mm
+	square  square
+	verdict pdfout.Verdict
+}
+
+// text is the answer.
+func (a answer) text() string {
+	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", a.file, a.verdict.Printed,
+		a.square.across.Text, a.square.across.Frame(), a.square.down.Text, a.square.down.Frame())}
+	lines = append(lines, a.worst())
+	if a.verdict.True(a.limit) {
+		lines = append(lines, a.whenTrue()...)
+	} else {
+		lines = append(lines, a.whenOff()...)
+	}
+	return strings.Join(lines, "\n") + "\n"
+}
+
+// worst says what becomes of the line that comes out most off.
+func (a answer) worst() string {
+	l := a.verdict.Worst
+	name := l.Role.String()
+	if l.Name != "" {
+		name = fmt.Sprintf("%q, a %s", l.Name, l.Role)
+	}
+	which := "over the longest line of these sheets"
+	if s := a.verdict.Printed; s.Across != s.Down {
+		which = "over the line that takes it worst"
+	}
+	line := fmt.Sprintf("%s, %s of %s, %s, ", which, name, l.Piece, a.unit.Print(l.Length))
+	switch off := a.verdict.Off; {
+	case off > 0:
+		return line + "that is " + a.unit.Print(off) + " too long"
+	case off < 0:
+		return line + "that is " + a.unit.Print(-off) + " too short"
+	}
+	return line + "that is nothing"
+}
+
+// whenTrue says how to go on with sheets that came out true.
+func (a answer) whenTrue() []string {
+	return []string{
+		fmt.Sprintf("that is no more than %s: the sheets are true; print the other pages with the same settings", a.unit.Names(a.limit)),
+		fmt.Sprintf("a ruler may miss up to %s of that line on the small length of the square: when the pages are joined, lay it along that line too", a.unit.Print(a.verdict.Unseen(a.unit))),
+	}
+}
+
+// whenOff says how to come to sheets that are true.
+func (a answer) whenOff() []string {
+	lines := []string{fmt.Sprintf("that is more than %s, beyond which a line cannot be ruled where it belongs: mark no cloth with these sheets", a.unit.Names(a.limit))}
+	lines = append(lines, a.causes()...)
+	first := a.again(a.file)
+	if !a.paper.WhollyOnOne() {
+		first = a.again(a.file, "--first-page-only")
+	}
+	return append(lines,
+		"what to do:",
+		"  1. where you print, choose 100 % or actual size, turn off “fit to page” and every other scaling,",
+		"     print the first page once more, and measure its square again:",
+		"     "+first,
+		"  2. should it measure the same again, print sheets that make up for it, on the same paper and with the same settings;",
+		"     on them, as they come out of the printer, the square measures what it should:",
+		"     "+a.again(a.file, "--across "+inShell(a.across), "--down "+inShell(a.down)),
+		fmt.Sprintf("     read the square as finely as you can: %s misread on it is %s on that line",
+			a.unit.Names(pdfout.UsualWithin(a.unit)), a.unit.Print(a.verdict.Unseen(a.unit))),
+	)
+}
+
+// causes says what may have made the sheets come out so.
+func (a answer) causes() []string {
+	found := a.paper.Recognised(a.verdict.Printed)
+	var lines []string
+	for _, f := range found {
+		on := "on " + f.On
+		if f.Inside {
+			on += ", inside the 1/4 in that many printers leave free at each edge"
+		}
+		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s %s: %s both ways", a.paper.Name, on, pdfout.Percent(f.Scale)))
+	}
+	if len(found) > 0 {
+		return lines
+	}
+	other, differs := a.paper.OtherFit()
+	if !differs {
+		return nil
+	}
+	return []string{fmt.Sprintf("for comparison: “fit to page” on %s would print these sheets at %s both ways, and the square would measure %s",
+		other.On, pdfout.Percent(other.Scale), a.unit.Print(pdfout.Side(other.Scale, a.unit)))}
+}
