@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -220,10 +221,12 @@ func (b *book) joining() (string, []string) {
 		return "The pages", append(steps, "Every piece is whole on its page: there is nothing to join.")
 	}
 	steps = append(steps,
-		"Cut each page along the join lines at its right and at its foot; leave the other edges as they are.",
-		"Lay each cut edge on the join line of the next page, so that the circles of a number become whole. Paste or tape it down.",
-		"Join the pages of a row first, then row to row.",
+		"Take the pages of a piece in their order. Cut each along the trim lines at its left and at its top, where it has them.",
+		"Lay it on those that lie already, so that its half circles fall on the circles of the same number. Paste or tape it down.",
 	)
+	if slices.ContainsFunc(b.sheets, func(s sheet) bool { return s.slips() }) {
+		steps = append(steps, "Where a page comes over, or to the left of, one that lies already, it goes under that one's cut edge.")
+	}
 	if b.blank() > 0 {
 		steps = append(steps, "Hatched pages have no line on them and are not printed.")
 	}
@@ -342,7 +345,7 @@ func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 		d.stroke()
 		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
 		d.restore()
-		b.writeKey(d, at, "join line and join mark", end)
+		b.writeKey(d, at, "trim line and join mark", end)
 	}
 }
 

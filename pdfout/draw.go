@@ -177,8 +177,9 @@ func draw(w io.Writer, set Set, paper Paper, onlyFirst bool) (Summary, error) {
 	if err != nil {
 		return Summary{}, err
 	}
+	number := 1
 	for i := book.forms; i < len(book.sheets); i++ {
-		book.sheets[i].findJoins()
+		number = book.sheets[i].findJoins(number)
 		book.sheets[i].letter(set.Unit)
 	}
 	d := newDocument(paper, book.fullTitle(), book.roles())

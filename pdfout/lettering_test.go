@@ -141,7 +141,7 @@ func TestNamesStandInside(t *testing.T) {
 	looked := 0
 	for i := range sheets {
 		s := &sheets[i]
-		s.findJoins()
+		s.findJoins(1)
 		s.paper = papers()[0]
 		s.letter(marking.Inch)
 		outline := s.pieces[0].outline.Path()

@@ -12,7 +12,7 @@ import (
 // Rules of this file: a page shows one window of a sheet, true to scale. Over
 // the window, never in it, stands what the page is and where it belongs; in
 // it, besides the lines, only what tells how to join it and whether it is
-// true: join lines, join marks and the check square.
+// true: trim lines, join marks and the check square.
 
 const (
 	headSize = 10.0 // of the header's first line, in points
@@ -199,16 +199,24 @@ func (l label) draw(d *document) {
 	d.text(l.at, l.u, l.face, l.size, l.colour, l.text)
 }
 
-// drawJoins draws the join lines and marks of a page.
+// drawJoins draws the joins of a page: the trim lines it is cut along, the corners
+// where others come to lie, and the marks of both.
 func (s *sheet) drawJoins(d *document, c cell) {
 	for _, j := range s.joins {
-		if j.a != c && j.b != c {
+		lines := []plane.Path{{j.from, j.to}}
+		switch c {
+		case j.a:
+			lines = j.corners()
+		case j.b:
+		default:
 			continue
 		}
 		d.save()
 		d.pen(joinPen())
-		d.path(plane.Path{j.from, j.to})
-		d.stroke()
+		for _, line := range lines {
+			d.path(line)
+			d.stroke()
+		}
 		for _, m := range j.marks {
 			drawJoinMark(d, m)
 		}

@@ -102,15 +102,15 @@ func penOf(role marking.Role) pen {
 // it: wide, red and of no type that another role has.
 func strangePen() pen { return pen{continuous(), 1, colour{0.8, 0, 0}, noHeads} }
 
-// fineLine is the width of lines that are not on the cloth: join lines, rules,
+// fineLine is the width of lines that are not on the cloth: trim lines, rules,
 // the grid in pictures; in mm.
 const fineLine = 0.13
 
 // finePen draws what divides a page or a picture.
 func finePen() pen { return pen{continuous(), fineLine, pale(), noHeads} }
 
-// joinPen draws the lines along which pages are joined; they are on the paper,
-// not on the cloth.
+// joinPen draws trim lines and join marks, which are on the paper, not on the
+// cloth.
 func joinPen() pen { return pen{continuous(), fineLine, grey(), noHeads} }
 
 // writingPen draws the lines that are written on by hand.

@@ -42,7 +42,7 @@ type sheet struct {
 	paper   Paper // it is printed on
 	pieces  []piece
 	grid    grid
-	cells   []cell // those that are printed, in reading order
+	cells   []cell // those that are printed, in the order of gluing
 	printed map[cell]bool
 	field   *field // what lies on it so far
 	joins   []join
@@ -58,7 +58,7 @@ type sheet struct {
 
 // newSheet makes a sheet of which some cells are printed.
 func newSheet(pieces []piece, g grid, cells []cell) sheet {
-	s := sheet{pieces: pieces, grid: g, cells: cells, printed: map[cell]bool{}, field: newField(pieces)}
+	s := sheet{pieces: pieces, grid: g, cells: gluingOrder(cells), printed: map[cell]bool{}, field: newField(pieces)}
 	for _, c := range cells {
 		s.printed[c] = true
 	}
@@ -77,7 +77,7 @@ func (s *sheet) names() []string {
 // blank is how many pages of the sheet's grid are not printed.
 func (s *sheet) blank() int { return s.grid.rows*s.grid.columns - len(s.cells) }
 
-// whole reports whether a box lies within the join lines of one printed page.
+// whole reports whether a box lies within the trim lines of one printed page.
 func (s *sheet) whole(b plane.Box) bool {
 	at := b.Centre()
 	column, _ := s.grid.columnsOf(at.X, at.X)
@@ -93,7 +93,7 @@ func (s *sheet) shown(b plane.Box) bool {
 }
 
 // shows reports whether the page of a cell prints a label: the one page it is
-// whole on, or every page that shows part of it within its join lines.
+// whole on, or every page that shows part of it within its trim lines.
 func (s *sheet) shows(l label, c cell) bool {
 	b, core := l.room.bounds(), s.grid.coreOf(c)
 	return core.Meets(b) && (!s.whole(b) || core.Holds(b.Centre()))

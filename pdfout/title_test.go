@@ -68,7 +68,7 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 		t.Run(m.Name, func(t *testing.T) {
 			laid := arrange(Set{Title: set.Title, Size: set.Size, Pieces: []marking.Marking{m}}, papers()[0])
 			s := &laid.sheets[0]
-			s.findJoins()
+			s.findJoins(1)
 			s.paper = papers()[0]
 			s.letter(marking.Inch)
 			assert.Empty(t, s.untitled)
