@@ -80,6 +80,7 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 		"pages join to the marking":    checkJoined,
 		"numbers of joins":             checkJoinNumbers,
 		"trim lines":                   checkTrimLines,
+		"widths of lines":              checkWidths,
 		"labels lie free of all lines": checkLabels,
 		"names and notes":              checkNotes,
 		"tips of arrow heads":          checkHeads,

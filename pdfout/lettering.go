@@ -101,27 +101,19 @@ const (
 	tilt = 0.05
 )
 
-// caption finds the place for the name of a line, if it has a name.
+// caption finds the place for the name of a line, if it has a name: smaller and on
+// one page rather than larger and cut where two pages meet.
 func (l line) caption(f *field, p piece, on *sheet) (label, bool) {
 	if l.name == "" {
 		return label{}, false
 	}
-	for _, size := range []float64{6.5, 5.75, 5} {
-		var second *label
-		for _, c := range l.captionPlaces(size) {
-			if !f.free(c.room.grown(captionRoom)) || !p.inside(c.room.centre) {
-				continue
+	for _, fits := range []func(plane.Box) bool{on.whole, on.shown} {
+		for _, size := range []float64{6.5, 5.75, 5} {
+			for _, c := range l.captionPlaces(size) {
+				if fits(c.room.bounds()) && p.inside(c.room.centre) && f.free(c.room.grown(captionRoom)) {
+					return c, true
+				}
 			}
-			b := c.room.bounds()
-			if on.whole(b) {
-				return c, true
-			}
-			if second == nil && on.shown(b) {
-				second = &c
-			}
-		}
-		if second != nil {
-			return *second, true
 		}
 	}
 	return label{}, false

@@ -181,3 +181,23 @@ func TestTitleFitsThePiece(t *testing.T) {
 		})
 	}
 }
+
+// On the sheets of the examples no text is cut where two pages meet, and each piece
+// is called by its name on the paper itself.
+func TestNoLabelOfAnExampleIsCut(t *testing.T) {
+	for name, set := range examples(t) {
+		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
+			book, _, err := plan(set, found(t, paper))
+			require.NoError(t, err)
+			for i := book.forms; i < len(book.sheets); i++ {
+				s := &book.sheets[i]
+				s.findJoins(1)
+				s.letter(set.Unit)
+				assert.Empty(t, s.untitled, "%s on %s", name, paper)
+				for _, l := range s.labels {
+					assert.True(t, s.whole(l.room.bounds()), "%s on %s: %q lies over a join", name, paper, l.text)
+				}
+			}
+		}
+	}
+}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
 )
@@ -92,4 +93,16 @@ func TestPensPrintWell(t *testing.T) {
 	}
 	assert.Equal(t, bothHeads, penOf(marking.Grain).heads)
 	assert.Equal(t, endHead, penOf(marking.Arrow).heads)
+}
+
+// checkWidths: a line thinner than 0.25 pt may not come out of a printer (common
+// practice).
+func checkWidths(t require.TestingT, set Set, d readDocument, s Summary) {
+	for i, p := range d.pages {
+		for _, q := range p.paths {
+			if q.painted == "S" {
+				assert.GreaterOrEqual(t, q.width, 0.25*point, "page %d: a line of %s", i+1, q.layer)
+			}
+		}
+	}
 }
