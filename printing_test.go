@@ -26,22 +26,22 @@ func TestWhatIsPrinted(t *testing.T) {
 		out  string
 		said string
 	}{
-		{"on letter", nil, "bib.pdf", "6 pages: the first proves the scale, page 2 has the figures, pages 3 to 6 hold the pieces\n" + prove},
+		{"on letter", nil, "bib.pdf", "5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" + prove},
 		{"the first page", []string{"--first-page-only"}, "bib-first-page.pdf",
-			"page 1 of 6, which proves the scale\n" + prove + "; then `tuckmark sheet DIR/bib.toml` makes them all"},
+			"page 1 of 5, which proves the scale\n" + prove + "; then `tuckmark sheet DIR/bib.toml` makes them all"},
 		{"the first page of others", []string{"--first-page-only", "--paper", "8.5 x 14in", "--landscape", "--pieces", "bib,strap"}, "bib-first-page.pdf",
-			"page 1 of 4, which proves the scale\n" + prove + "; then `tuckmark sheet --landscape --paper \"8.5 x 14in\" --pieces bib,strap DIR/bib.toml` makes them all"},
+			"page 1 of 3, which proves the scale\n" + prove + "; then `tuckmark sheet --landscape --paper \"8.5 x 14in\" --pieces bib,strap DIR/bib.toml` makes them all"},
 		{"some pieces", []string{"--pieces", "Bib"}, "bib.pdf", "2 pages: the first proves the scale, page 2 holds the pieces\n" + prove},
-		{"either", []string{"--paper", "either"}, "bib.pdf", "6 pages: the first proves the scale, page 2 has the figures, pages 3 to 6 hold the pieces\n" + prove},
+		{"either", []string{"--paper", "either"}, "bib.pdf", "5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" + prove},
 		{"one page", []string{"--paper", "single", "--no-figures"}, "bib.pdf",
 			"1 page, 12 15/16 in wide and 22 7/8 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
 		{"a roll", []string{"--paper", "roll:24in", "--no-figures"}, "bib.pdf",
 			"1 page, 24 in wide and 21 3/8 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
 		{"corrected", []string{"--across", "3 15/16", "--down", "4"}, "bib.pdf",
-			"6 pages: the first proves the scale, page 2 has the figures, pages 3 to 6 hold the pieces\n" +
+			"5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" +
 				"print them on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"},
 		{"margin and overlap in the file's unit", []string{"--margin", "1/4", "--overlap", "25mm"}, "bib.pdf",
-			"6 pages: the first proves the scale, page 2 has the figures, pages 3 to 6 hold the pieces\n" + prove},
+			"5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" + prove},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			status, stdout, stderr, dir := tuckmark(t, map[string]string{"bib.toml": bibs}, append([]string{"sheet", "DIR/bib.toml"}, c.args...)...)

@@ -3,7 +3,9 @@
 // and writes the PDF. It knows roles, not sewing.
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
-// on sheets (sheet.go, pack.go), a sheet is cut into tiles (tile.go), its
+// on sheets (sheet.go: a large one each on its own, where place.go finds the fewest
+// pages; small ones together, pack.go, or in what large ones leave free, share.go),
+// a sheet is cut into tiles (tile.go), its
 // lines and pieces are lettered where there is room (lettering.go, title.go,
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in
 // front of which go the page that proves the scale (cover.go) and the pictures

@@ -24,6 +24,8 @@ type parcel struct {
 	piece piece
 	// roomy tells that the check square has a place inside the piece.
 	roomy bool
+	// number tells parcels apart that are put beside large pieces.
+	number int
 }
 
 // room is how much of a page the parcel takes.
@@ -51,11 +53,9 @@ type shelf struct {
 	free []plane.Box
 }
 
-// pack lays the pieces, each of which fits into the window of a page, on as few
-// sheets of one page as it finds. The page's check square has sides of square mm. It
-// also reports whether all are laid: it stops when they take more than MaxPages.
-func pack(small []piece, page grid, square float64) ([]sheet, bool) {
-	window := page.window
+// parcelsOf makes parcels of pieces, each of which fits into the window of a
+// page, the tallest first. A check square has sides of square mm.
+func parcelsOf(small []piece, window plane.Point, square float64) []parcel {
 	parcels := make([]parcel, len(small))
 	for i, p := range small {
 		f := newField([]piece{p})
@@ -65,6 +65,13 @@ func pack(small []piece, page grid, square float64) ([]sheet, bool) {
 	slices.SortStableFunc(parcels, func(a, b parcel) int {
 		return cmp.Compare(b.room(false).Y, a.room(false).Y)
 	})
+	return parcels
+}
+
+// fewestShelves puts the parcels, in their order, on as few pages as it finds.
+// It also reports whether all are laid: it stops when they take more than
+// MaxPages.
+func fewestShelves(parcels []parcel, window plane.Point, square float64) ([]*shelf, bool) {
 	shelves, all := fill(parcels, shelf{square: square, free: []plane.Box{{Max: window}}})
 	if len(shelves) > 1 {
 		fewer, every := fill(parcels, shelf{square: square, inside: true, free: []plane.Box{{Max: window}}})
@@ -72,11 +79,7 @@ func pack(small []piece, page grid, square float64) ([]sheet, bool) {
 			shelves, all = fewer, every
 		}
 	}
-	var sheets []sheet
-	for _, s := range shelves {
-		sheets = append(sheets, s.sheet(page))
-	}
-	return sheets, all
+	return shelves, all
 }
 
 // fill puts the parcels, in their order, on as many pages as they need, and
@@ -116,14 +119,7 @@ func (s *shelf) place(p parcel, turned bool) bool {
 	var best plane.Box
 	found := false
 	for _, f := range s.free {
-		if f.Width() < room.X || f.Height() < room.Y {
-			continue
-		}
-		taken := plane.Box{
-			Min: plane.Point{X: f.Min.X, Y: f.Max.Y - room.Y},
-			Max: plane.Point{X: f.Min.X + room.X, Y: f.Max.Y},
-		}
-		if !found || taken.Min.Y > best.Min.Y || taken.Min.Y == best.Min.Y && taken.Min.X < best.Min.X {
+		if taken, ok := topLeft(f, room); ok && (!found || higher(taken, best)) {
 			best, found = taken, true
 		}
 	}
@@ -138,6 +134,21 @@ func (s *shelf) place(p parcel, turned bool) bool {
 	s.parcels = append(s.parcels, packed{p, turned, best})
 	s.free, s.roomy = rest, roomy
 	return true
+}
+
+// topLeft returns the box of a size in the upper left corner of a free box, if
+// it has room for it.
+func topLeft(free plane.Box, size plane.Point) (plane.Box, bool) {
+	return plane.Box{
+		Min: plane.Point{X: free.Min.X, Y: free.Max.Y - size.Y},
+		Max: plane.Point{X: free.Min.X + size.X, Y: free.Max.Y},
+	}, free.Width() >= size.X && free.Height() >= size.Y
+}
+
+// higher reports whether a box lies higher than another, or as high and farther
+// to the left.
+func higher(a, b plane.Box) bool {
+	return a.Min.Y > b.Min.Y || a.Min.Y == b.Min.Y && a.Min.X < b.Min.X
 }
 
 // hasSquare reports whether the check square has a place in one of the boxes,
@@ -222,16 +233,21 @@ func (s *shelf) sheet(page grid) sheet {
 	}
 	var pieces []piece
 	for _, p := range s.parcels {
-		low := plane.Point{X: p.room.Min.X + spare, Y: p.room.Min.Y + spare + p.piece.foot.Y}.Add(step)
-		if b := p.piece.bounds; p.turned {
-			// The upper left corner comes to lie at the lower left.
-			low = low.Sub(plane.Point{X: b.Min.X, Y: b.Max.Y}.Left())
-			turned := p.piece.laid(func(q plane.Point) plane.Point { return q.Left().Add(low) })
-			turned.turned = !turned.turned
-			pieces = append(pieces, turned)
-		} else {
-			pieces = append(pieces, p.piece.moved(low.Sub(b.Min)))
-		}
+		pieces = append(pieces, p.laid(step))
 	}
 	return newSheet(pieces, page, []cell{{}})
+}
+
+// laid returns the piece as it lies on its page, moved by a step.
+func (p packed) laid(step plane.Point) piece {
+	low := plane.Point{X: p.room.Min.X + spare, Y: p.room.Min.Y + spare + p.piece.foot.Y}.Add(step)
+	b := p.piece.bounds
+	if !p.turned {
+		return p.piece.moved(low.Sub(b.Min))
+	}
+	// The upper left corner comes to lie at the lower left.
+	low = low.Sub(plane.Point{X: b.Min.X, Y: b.Max.Y}.Left())
+	turned := p.piece.laid(func(q plane.Point) plane.Point { return q.Left().Add(low) })
+	turned.turned = !turned.turned
+	return turned
 }

@@ -25,7 +25,7 @@ func benchmarkPack(b *testing.B, n int) {
 	small := manyPoints(n)
 	window := plane.Point{X: 194.7, Y: 248.2}
 	for b.Loop() {
-		sheets, _ := pack(small, grid{rows: 1, columns: 1, window: window}, 30)
+		sheets, _ := packedSheets(small, grid{rows: 1, columns: 1, window: window}, 30)
 		require.NotEmpty(b, sheets)
 	}
 }

@@ -11,6 +11,16 @@ import (
 	"tuckmark/marking/plane"
 )
 
+// packedSheets packs pieces on sheets of one page each.
+func packedSheets(small []piece, page grid, square float64) ([]sheet, bool) {
+	shelves, all := fewestShelves(parcelsOf(small, page.window, square), page.window, square)
+	var sheets []sheet
+	for _, s := range shelves {
+		sheets = append(sheets, s.sheet(page))
+	}
+	return sheets, all
+}
+
 // No two pieces of a page lie closer than apart, none leaves its window, and
 // none is lost.
 func TestPack(t *testing.T) {
@@ -23,7 +33,7 @@ func TestPack(t *testing.T) {
 			small = append(small, p)
 		}
 		names := map[string]int{}
-		sheets, all := pack(small, grid{rows: 1, columns: 1, window: window}, 30)
+		sheets, all := packedSheets(small, grid{rows: 1, columns: 1, window: window}, 30)
 		require.True(t, all)
 		for _, s := range sheets {
 			require.NotEmpty(t, s.pieces, "an empty page")
@@ -52,7 +62,7 @@ func TestPackUsesRoom(t *testing.T) {
 			small = append(small, newPiece(rectangle("p", "P", w, h)))
 		}
 		turned := 0
-		sheets, _ := pack(small, grid{rows: 1, columns: 1, window: window}, 30)
+		sheets, _ := packedSheets(small, grid{rows: 1, columns: 1, window: window}, 30)
 		for _, s := range sheets {
 			for _, p := range s.pieces {
 				if p.turned {
@@ -81,7 +91,7 @@ func TestPackUsesRoom(t *testing.T) {
 	}
 	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
 	// when it is turned.
-	sheets, _ := pack([]piece{newPiece(rectangle("a", "A", 100, 240)), newPiece(rectangle("b", "B", 120, 60))}, grid{rows: 1, columns: 1, window: window}, 30)
+	sheets, _ := packedSheets([]piece{newPiece(rectangle("a", "A", 100, 240)), newPiece(rectangle("b", "B", 120, 60))}, grid{rows: 1, columns: 1, window: window}, 30)
 	require.Len(t, sheets, 1)
 	assert.False(t, sheets[0].pieces[0].turned)
 	assert.True(t, sheets[0].pieces[1].turned)

@@ -80,7 +80,7 @@ func (b *book) drawHeader(d *document, i, k int, page string) {
 		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.row+1, s.grid.rows, c.column+1, s.grid.columns) + right
 	}
 	const space = 6.0 // between left and right, in mm
-	names := s.headings()
+	names := s.headings(c)
 	if len(names) == 0 { // a large page with nothing but panels
 		names = []string{b.title()}
 	}
@@ -92,16 +92,22 @@ func (b *book) drawHeader(d *document, i, k int, page string) {
 	writeBefore(d, plane.Point{X: strip.Max.X, Y: second}, regular(), textSize, grey(), right)
 }
 
-// headings returns the names of the sheet's pieces, with the notes of those
-// that have no title on it.
-func (s *sheet) headings() []string {
-	names := s.names()
-	for i, p := range s.pieces {
+// headings returns the names of the pieces on the page of a cell, with the notes of
+// those that have no title on the sheet.
+func (s *sheet) headings(c cell) []string {
+	core := s.grid.coreOf(c)
+	var names []string
+	for _, p := range s.pieces {
+		if !p.bounds.Meets(core) {
+			continue
+		}
+		name := p.name
 		for _, u := range s.untitled {
 			if u.name == p.name && len(u.brief) > 0 {
-				names[i] = p.name + ": " + joinedNotes(u.brief)
+				name = p.name + ": " + joinedNotes(u.brief)
 			}
 		}
+		names = append(names, name)
 	}
 	return names
 }

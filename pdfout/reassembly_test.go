@@ -3,6 +3,7 @@ package pdfout
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -308,14 +309,12 @@ func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
 		laid, apart := joinUp(t, d, sheet)
 		require.Empty(t, apart, "pages without a join")
 		lines := map[marking.Role][]*plane.Tree{}
-		for _, name := range sheet.Pieces {
+		// The first may be a large piece: it is found by what the others leave.
+		for k, name := range slices.Backward(sheet.Pieces) {
 			m, known := byName[name]
 			require.True(t, known, name)
-			turned := false
-			for _, n := range sheet.Turned {
-				turned = turned || n == name
-			}
-			step, ok := findPiece(laid, m, turned)
+			turned := slices.Contains(sheet.Turned, name)
+			step, ok := findPiece(laid, m, turned, k == 0, lines)
 			require.True(t, ok, "%s is not on its sheet", name)
 			assert.Empty(t, checkPiece(laid, m, turned, step), name)
 			for _, mark := range m.Marks {
@@ -328,17 +327,19 @@ func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
 	assert.Equal(t, len(set.Pieces), seen, "pieces on sheets")
 }
 
-// findPiece finds where on the sheet the piece lies. A piece alone lies where
-// its bounds are those of what is printed. Of several on one page, it lies
-// where a printed line is its first line moved, and all its other lines are
-// there as well.
-func findPiece(laid []laidPage, m marking.Marking, turned bool) (plane.Point, bool) {
+// findPiece finds where on the sheet the piece lies. The last of a sheet of
+// several pages lies where its bounds are those of what is printed and is no line
+// of the pieces found before. Any other, which is whole on one page, lies where a
+// printed line is its first line moved, and all its other lines are there as well.
+func findPiece(laid []laidPage, m marking.Marking, turned, last bool, found map[marking.Role][]*plane.Tree) (plane.Point, bool) {
 	first := onPaper(m.Marks[0].Path, turned, plane.Point{})
-	if len(laid) > 1 {
+	if len(laid) > 1 && last {
 		printed, meant := plane.EmptyBox(), plane.EmptyBox()
 		for _, role := range marking.Roles() {
 			for _, l := range printedLines(laid, role.String()) {
-				printed = printed.Union(l.bounds)
+				if !isOneOf(l.tree.Path(), found[role]) {
+					printed = printed.Union(l.bounds)
+				}
 			}
 		}
 		for _, mark := range m.Marks {
@@ -355,6 +356,21 @@ func findPiece(laid []laidPage, m marking.Marking, turned bool) (plane.Point, bo
 	return plane.Point{}, false
 }
 
+// isOneOf reports whether a printed path lies along one of some lines.
+func isOneOf(path plane.Path, lines []*plane.Tree) bool {
+	for _, tree := range lines {
+		along := true
+		samples(path, func(at plane.Point, _ float64) bool {
+			along = tree.Distance(at, 1) <= offLine
+			return along
+		})
+		if along {
+			return true
+		}
+	}
+	return false
+}
+
 // Dashes go on from page to page: the phase of each run is how far along its
 // line it starts.
 func TestDashesGoOn(t *testing.T) {
@@ -363,7 +379,7 @@ func TestDashesGoOn(t *testing.T) {
 	sheet := s.Sheets[0]
 	laid, _ := joinUp(t, d, sheet)
 	turned := len(sheet.Turned) > 0
-	step, ok := findPiece(laid, m, turned)
+	step, ok := findPiece(laid, m, turned, true, nil)
 	require.True(t, ok)
 	looked := 0
 	for _, mark := range m.Marks {
@@ -396,7 +412,7 @@ func TestArrowHeads(t *testing.T) {
 	sheet := s.Sheets[0]
 	laid, _ := joinUp(t, d, sheet)
 	m := bodice()
-	step, ok := findPiece(laid, m, len(sheet.Turned) > 0)
+	step, ok := findPiece(laid, m, len(sheet.Turned) > 0, true, nil)
 	require.True(t, ok)
 	tips := func(role marking.Role) []plane.Point {
 		var all []plane.Point

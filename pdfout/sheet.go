@@ -7,9 +7,10 @@ import (
 
 // Rules of this file: pieces are laid on sheets; one with a form is left to
 // form.go. A piece larger than one page has a sheet of its own, made of as many
-// pages as it needs; it is turned by a quarter turn where that saves pages.
-// Pieces that fit on one page share pages. No piece is scaled, mirrored, or
-// turned by anything but a quarter.
+// pages as it needs; it is turned by a quarter turn where that saves pages, or
+// cuts fewer short marks (place.go). Pieces that fit on one page share pages
+// (pack.go), where that saves a page those of a large piece (share.go). No piece
+// is scaled, mirrored, or turned by anything but a quarter.
 
 // spare is kept free between the bounds of a piece's lines and the sides of
 // its sheet, in mm: room for half a line's width and for arrow heads.
@@ -184,8 +185,8 @@ func (a arrangement) pages() int {
 }
 
 // arrange lays the pieces on sheets: the large ones each on its own, in the
-// order they come in, then the small ones together. Forms are set aside, in
-// their order.
+// order they come in, then the small ones, where that saves a page among the
+// large ones, else together. Forms are set aside, in their order.
 func arrange(set Set, paper Paper) arrangement {
 	window := paper.grid().window
 	a := arrangement{exact: true}
@@ -218,26 +219,33 @@ func arrange(set Set, paper Paper) arrangement {
 			return a
 		}
 	}
-	shared, all := pack(small, paper.grid(), squareSize(set.Unit))
-	a.sheets = append(a.sheets, shared...)
+	square := squareSize(set.Unit)
+	parcels := parcelsOf(small, window, square)
+	shelves, all := fewestShelves(parcels, window, square)
+	if a.exact && all && pages <= MaxPages {
+		a.sheets, shelves = shareLarge(a.sheets, parcels, shelves, set.Unit, paper)
+	}
+	for _, s := range shelves {
+		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+	}
 	a.exact = a.exact && all
 	return a
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if
-// that takes fewer pages. It also says whether all its pages were counted. A
-// sheet of too many pages is of no use but for counting, and only that is done.
+// that takes fewer pages or cuts fewer short marks. It also says whether all
+// its pages were counted. A sheet of too many pages is of no use but for
+// counting, and only that is done.
 func spread(upright piece, page grid) (sheet, bool) {
-	g, cells, exact := bestGrid(upright, page)
+	best, exact := place(upright, page)
 	if exact {
 		turned := upright.quarterTurned()
-		if other, fewer, all := bestGrid(turned, page); all && len(fewer) < len(cells) {
-			upright, g, cells = turned, other, fewer
+		if other, all := place(turned, page); all && other.worthTurning(best) {
+			upright, best = turned, other
 		}
 	}
-	if len(cells) > MaxPages {
-		return sheet{grid: g, cells: cells}, exact && connected(cells)
+	if len(best.cells) > MaxPages {
+		return sheet{grid: best.grid, cells: best.cells}, exact && connected(best.cells)
 	}
-	all := bridged(cells)
-	return newSheet([]piece{upright}, g, all), exact && (len(all) <= MaxPages || connected(all))
+	return newSheet([]piece{upright}, best.grid, best.cells), exact
 }

@@ -114,125 +114,53 @@ func (g grid) crossed(lines []line) ([]cell, bool) {
 	seen := cellSet{has: map[cell]bool{}, last: cell{-1, -1}}
 	visits := 0
 	for _, l := range lines {
-		p := l.clip.Path()
-		for i := 1; i < len(p); i++ {
-			a, b := p[i-1], p[i]
-			if a == b {
-				continue
+		if !g.walk(l.clip.Path(), func(c cell) bool {
+			if visits++; visits > mostVisits && len(seen.has) > MaxPages {
+				return false
 			}
-			if a.X > b.X {
-				a, b = b, a
-			}
-			first, last := g.columnsOf(a.X, b.X)
-			for column := first; column <= last; column++ {
-				low, high := a.Y, b.Y
-				if first != last {
-					// Only the part of the segment in this column.
-					left := g.origin.X + g.overlap/2 + float64(column)*g.pitch().X
-					if column > first {
-						low = a.Toward(b, (left-a.X)/(b.X-a.X)).Y
-					}
-					if column < last {
-						high = a.Toward(b, (left+g.pitch().X-a.X)/(b.X-a.X)).Y
-					}
-				}
-				top, bottom := g.rowsOf(low, high)
-				for row := top; row <= bottom; row++ {
-					if visits++; visits > mostVisits && len(seen.has) > MaxPages {
-						return seen.list(), false
-					}
-					seen.add(cell{row, column})
-				}
-			}
+			seen.add(c)
+			return true
+		}) {
+			return seen.list(), false
 		}
 	}
 	return seen.list(), true
 }
 
-// gridTrials bounds the work of placing a grid: how many segments are looked
-// at in all. A piece of few segments has more places tried.
-const gridTrials = 50_000
-
-// shares returns how to share out between its two sides what a grid has more
-// than the piece needs, evenly first.
-func shares(segments int) []float64 {
-	all := []float64{0.5, 0.3, 0.7, 0.4, 0.6, 0.2, 0.8, 0.1, 0.9}
-	n := len(all)
-	for n > 1 && n*n*segments > gridTrials {
-		n -= 2
-	}
-	return all[:n]
-}
-
-// hopeless is how many times MaxPages a placing of the grid may print before no
-// other is tried: a page of one placing lies on at most four of another, so that
-// none can print less than a quarter as many.
-const hopeless = 4
-
-// bestGrid returns the grid for a piece larger than a page, the cells that
-// are printed, and whether all were counted. Where the windows cover more than
-// the piece needs, the grid is moved a little either way: to print fewer
-// pages first, and then to keep the join lines off lines that run along them.
-func bestGrid(p piece, g grid) (grid, []cell, bool) {
-	room := p.room()
-	g.columns = windowsFor(room.X, g.window.X, g.overlap)
-	g.rows = windowsFor(room.Y, g.window.Y, g.overlap)
-	slack := g.box().Max.Sub(room)
-	best, cells, counted := grid{}, []cell(nil), false
-	bestAlong := math.Inf(1)
-	segments := 0
-	for _, l := range p.lines {
-		segments += len(l.clip.Path())
-	}
-	for _, x := range shares(segments) {
-		for _, y := range shares(segments) {
-			g.origin = p.bounds.Min.Sub(plane.Point{X: spare + x*slack.X, Y: spare + y*slack.Y})
-			found, all := g.crossed(p.lines)
-			if !all {
-				if counted {
-					return best, cells, true
+// walk calls visit for the cells into whose cores a path falls, for some of
+// them several times, until visit returns false. It reports whether it came to
+// the end.
+func (g grid) walk(p plane.Path, visit func(cell) bool) bool {
+	for i := 1; i < len(p); i++ {
+		a, b := p[i-1], p[i]
+		if a == b {
+			continue
+		}
+		if a.X > b.X {
+			a, b = b, a
+		}
+		first, last := g.columnsOf(a.X, b.X)
+		for column := first; column <= last; column++ {
+			low, high := a.Y, b.Y
+			if first != last {
+				// Only the part of the segment in this column.
+				left := g.origin.X + g.overlap/2 + float64(column)*g.pitch().X
+				if column > first {
+					low = a.Toward(b, (left-a.X)/(b.X-a.X)).Y
 				}
-				return g, found, false
+				if column < last {
+					high = a.Toward(b, (left+g.pitch().X-a.X)/(b.X-a.X)).Y
+				}
 			}
-			along := math.Inf(1)
-			if len(found) <= MaxPages {
-				along = g.alongJoins(p.lines)
-			}
-			if !counted || len(found) < len(cells) || len(found) == len(cells) && along < bestAlong {
-				best, cells, counted, bestAlong = g, found, true, along
-			}
-			if len(found) > hopeless*MaxPages {
-				return best, cells, true
+			top, bottom := g.rowsOf(low, high)
+			for row := top; row <= bottom; row++ {
+				if !visit(cell{row, column}) {
+					return false
+				}
 			}
 		}
 	}
-	return best, cells, counted
-}
-
-// alongJoins is the length of line, in mm, that runs along a join line and
-// within the overlap: a line that would be cut along, or end up under paste.
-func (g grid) alongJoins(lines []line) float64 {
-	const slope = 0.02 // rise over run up to which a line counts as running along
-	near := func(v, pitch float64, count int) bool {
-		if count == 1 {
-			return false
-		}
-		k := math.Round((v - g.overlap/2) / pitch)
-		return k > 0 && k < float64(count) && math.Abs(v-g.overlap/2-k*pitch) < g.overlap/2
-	}
-	sum := 0.0
-	for _, l := range lines {
-		p := l.clip.Path()
-		for i := 1; i < len(p); i++ {
-			step := p[i].Sub(p[i-1])
-			dx, dy := math.Abs(step.X), math.Abs(step.Y)
-			if dx < slope*dy && near(p[i].X-g.origin.X, g.pitch().X, g.columns) ||
-				dy < slope*dx && near(p[i].Y-g.origin.Y, g.pitch().Y, g.rows) {
-				sum += step.Length()
-			}
-		}
-	}
-	return sum
+	return true
 }
 
 // cellSet is a set of cells of one grid that remembers the last one, since a

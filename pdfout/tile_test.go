@@ -127,8 +127,10 @@ func TestGridPrintsTheLeast(t *testing.T) {
 	m.Marks = append(m.Marks, edge(marking.Stitch, "", m.Outline[0], m.Outline[2]))
 	p := newPiece(m)
 	window := plane.Point{X: papers()[0].window().Width(), Y: papers()[0].window().Height()}
-	g, cells, exact := bestGrid(p, grid{window: window, overlap: usualOverlap})
+	page := grid{window: window, overlap: usualOverlap}
+	best, exact := place(p, page)
 	require.True(t, exact)
+	g := page.over(p, plane.Point{})
 	least, most := math.MaxInt, 0
 	slack := g.box().Max.Sub(g.origin).Sub(p.room())
 	for _, x := range shares(6) {
@@ -139,7 +141,7 @@ func TestGridPrintsTheLeast(t *testing.T) {
 		}
 	}
 	require.Greater(t, most, MaxPages, "a placing prints too many")
-	assert.Len(t, cells, least)
+	assert.Len(t, best.cells, least)
 }
 
 func TestConnected(t *testing.T) {
@@ -175,9 +177,10 @@ func TestGridKeepsOffLines(t *testing.T) {
 	m := rectangle("p", "P", 300, 200)
 	m.Marks = append(m.Marks, edge(marking.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
 	p := newPiece(m)
-	g, cells, exact := bestGrid(p, grid{window: window, overlap: usualOverlap})
+	best, exact := place(p, grid{window: window, overlap: usualOverlap})
 	assert.True(t, exact)
-	assert.Len(t, cells, 2)
+	assert.Len(t, best.cells, 2)
+	g := best.grid
 	assert.Zero(t, g.alongJoins(p.lines), "mm of line along a join")
 	// Nothing of the piece falls out of the grid.
 	assert.True(t, g.box().Holds(p.bounds.Grown(spare-1e-9).Min) && g.box().Holds(p.bounds.Grown(spare-1e-9).Max))

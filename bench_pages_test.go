@@ -1,0 +1,95 @@
+package main
+
+import (
+	"bytes"
+	"math"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout"
+)
+
+// Rules of this file: the pages of every example are counted against those that
+// it would take laid naively: every piece upright on a grid of its own that
+// begins at its lower left corner, every page of that grid printed, and no page
+// shared. Forms are pages of their own either way, and are not counted.
+
+// windowOf is what of a page a tile can show, and overlap what two tiles share;
+// here from the paper's margins: 10.16 mm (0.4 in) all round, and 10 mm for the
+// header.
+func windowOf(paper pdfout.Paper) (window plane.Point, overlap float64) {
+	const header = 10.0
+	return plane.Point{X: paper.Width - 2*paper.Margin, Y: paper.Height - 2*paper.Margin - header}, paper.Overlap
+}
+
+// naivePages is how many pages the pieces take laid naively.
+func naivePages(pieces []marking.Marking, paper pdfout.Paper) int {
+	window, overlap := windowOf(paper)
+	along := func(length, window float64) int {
+		return 1 + int(math.Ceil(math.Max(0, length-window)/(window-overlap)))
+	}
+	pages := 0
+	for _, m := range pieces {
+		if m.Form != nil {
+			continue
+		}
+		b := plane.EmptyBox()
+		for _, mark := range m.Marks {
+			b = b.Union(mark.Path.Bounds())
+		}
+		pages += along(b.Width(), window.X) * along(b.Height(), window.Y)
+	}
+	return pages
+}
+
+// sheetPages is how many pages the sheets of pieces have.
+func sheetPages(s pdfout.Summary) int {
+	pages := 0
+	for _, sheet := range s.Sheets {
+		pages += sheet.Last - sheet.First + 1
+	}
+	return pages
+}
+
+// eachExample calls do for every example on letter and A4 paper.
+func eachExample[T testing.TB](t T, run func(name string, do func(T)) bool, do func(t T, set pdfout.Set, paper pdfout.Paper)) {
+	for _, file := range examples(t) {
+		_, set := load(t, file)
+		for _, name := range []string{"letter", "a4"} {
+			paper, err := pdfout.FindPaper(name)
+			require.NoError(t, err)
+			run(strings.TrimSuffix(filepath.Base(file), ".toml")+" on "+name, func(t T) { do(t, set, paper) })
+		}
+	}
+}
+
+// BenchmarkPages draws every example and tells how many pages its sheets have,
+// and how many the naive way would have more.
+func BenchmarkPages(b *testing.B) {
+	eachExample(b, b.Run, func(b *testing.B, set pdfout.Set, paper pdfout.Paper) {
+		pages := 0
+		for b.Loop() {
+			var pdf bytes.Buffer
+			summary, err := pdfout.Draw(&pdf, set, paper)
+			require.NoError(b, err)
+			pages = sheetPages(summary)
+		}
+		b.ReportMetric(float64(pages), "pages")
+		b.ReportMetric(float64(naivePages(set.Pieces, paper)-pages), "saved")
+	})
+}
+
+// No example takes more pages than laid naively.
+func TestExamplesTakeNoMorePagesThanNaively(t *testing.T) {
+	eachExample(t, t.Run, func(t *testing.T, set pdfout.Set, paper pdfout.Paper) {
+		var pdf bytes.Buffer
+		summary, err := pdfout.Draw(&pdf, set, paper)
+		require.NoError(t, err)
+		require.LessOrEqual(t, sheetPages(summary), naivePages(set.Pieces, paper))
+	})
+}

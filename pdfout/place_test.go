@@ -1,0 +1,231 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+func letterPage() grid { return papers()[0].grid() }
+
+// somePiece is a piece of a few lines that may go anywhere, with short marks
+// among them, larger than a page.
+func somePiece(t *rapid.T) piece {
+	w := rapid.Float64Range(30, 1200).Draw(t, "w")
+	h := rapid.Float64Range(300, 1200).Draw(t, "h")
+	m := marking.Marking{Key: "p", Name: "P"}
+	at := func() plane.Point {
+		return plane.Point{X: w * rapid.Float64Range(0, 1).Draw(t, "x"), Y: h * rapid.Float64Range(0, 1).Draw(t, "y")}
+	}
+	m.Marks = append(m.Marks, edge(marking.Cut, "", plane.Point{}, plane.Point{X: w, Y: h}))
+	for range rapid.IntRange(0, 5).Draw(t, "lines") {
+		m.Marks = append(m.Marks, edge(marking.Stitch, "", at(), at()))
+	}
+	for range rapid.IntRange(0, 6).Draw(t, "notches") {
+		q := at()
+		m.Marks = append(m.Marks, edge(marking.Notch, "", q, q.Add(plane.Point{X: 8, Y: 5})))
+	}
+	if rapid.Bool().Draw(t, "box") {
+		m.Marks = append(m.Marks, ruled("", "", w, h).Marks...)
+	}
+	m.Outline = ruled("", "", w, h).Outline
+	return newPiece(m)
+}
+
+// evenly is the smallest grid with what it has more than the piece needs shared
+// out evenly, and what is printed of it, bridges included.
+func evenly(t require.TestingT, p piece, page grid) []cell {
+	room := p.room()
+	g := page
+	g.columns = windowsFor(room.X, g.window.X, g.overlap)
+	g.rows = windowsFor(room.Y, g.window.Y, g.overlap)
+	slack := g.box().Max.Sub(g.origin).Sub(room)
+	g.origin = p.bounds.Min.Sub(plane.Point{X: spare, Y: spare}).Sub(slack.Mul(0.5))
+	cells, all := g.crossed(p.lines)
+	require.True(t, all)
+	return bridged(cells)
+}
+
+// No piece takes more pages than under the smallest grid with its slack halved,
+// nor than on all pages of a grid of its own; every row and column of its grid
+// has a page, all hang together, and none lacks a line that falls on it.
+func TestPlaceTakesTheFewestPages(t *testing.T) {
+	fewer := 0
+	rapid.Check(t, func(t *rapid.T) {
+		p, page := somePiece(t), letterPage()
+		if rapid.Bool().Draw(t, "narrow overlap") {
+			page.window = page.window.Add(plane.Point{X: -8, Y: -8})
+			page.overlap = 1
+		}
+		if p.fits(page.window) {
+			t.Skip("fits a page")
+		}
+		best, exact := place(p, page)
+		require.True(t, exact)
+		before := evenly(t, p, page)
+		require.LessOrEqual(t, len(best.cells), len(before))
+		if len(best.cells) < len(before) {
+			fewer++
+		}
+		naive := windowsFor(p.room().X, page.window.X, page.overlap) * windowsFor(p.room().Y, page.window.Y, page.overlap)
+		require.LessOrEqual(t, len(best.cells), naive)
+
+		g := best.grid
+		require.True(t, g.box().Grown(1e-9).Holds(p.bounds.Grown(spare).Min) && g.box().Grown(1e-9).Holds(p.bounds.Grown(spare).Max), "the piece leaves its grid")
+		require.True(t, connected(best.cells))
+		rows, columns := map[int]bool{}, map[int]bool{}
+		for _, c := range best.cells {
+			rows[c.row], columns[c.column] = true, true
+		}
+		require.Len(t, rows, g.rows, "a row without a page")
+		require.Len(t, columns, g.columns, "a column without a page")
+		crossed, _ := g.crossed(p.lines)
+		for _, c := range crossed {
+			require.Contains(t, best.cells, c)
+		}
+	})
+	assert.Positive(t, fewer, "no piece took fewer pages than before")
+}
+
+// What the raster says of a shift is what the grid itself says.
+func TestRasterCountsAsTheGridDoes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p, page := somePiece(t), letterPage()
+		r := newRaster(p, page.over(p, plane.Point{}))
+		require.NotNil(t, r)
+		columns, rows := r.axes(p, page)
+		s := shift{rapid.IntRange(0, r.n-1).Draw(t, "across"), rapid.IntRange(0, r.n-1).Draw(t, "up")}
+		g := page.over(p, r.step(s))
+		crossed, _ := g.crossed(p.lines)
+		var counted []cell
+		r.printed(columns[s.x].sides, rows[s.y].sides, func(column, row int) {
+			counted = append(counted, cell{g.rows - 1 - row, column})
+		})
+		counted = readingOrder(counted)
+		// A line that cuts off a corner by less than a sliver may count for
+		// one of them and not for the other.
+		for _, c := range crossed {
+			if inner := clipped(p, g.coreOf(c).Grown(-2*sliver)); inner && !slices.Contains(counted, c) {
+				require.Fail(t, "a page is not counted", "%v", c)
+			}
+		}
+		for _, c := range counted {
+			require.True(t, clipped(p, g.coreOf(c).Grown(rounding)), "a page too many: %v", c)
+		}
+		along := columns[s.x].along + rows[s.y].along
+		require.InDelta(t, g.alongJoins(p.lines), along, 1e-6)
+	})
+}
+
+// clipped reports whether a line of the piece runs in a box.
+func clipped(p piece, b plane.Box) bool {
+	return slices.ContainsFunc(p.lines, func(l line) bool { return len(l.clip.Clip(b)) > 0 })
+}
+
+// A tall frame over a bar as wide as two pages: the smallest grid has its join
+// in the frame, all the way up; one with a column more has one at either side of
+// it, and prints the frame on three pages and the ends of the bar on two.
+func TestOneColumnMoreAndFewerPages(t *testing.T) {
+	page := letterPage() // 195.6 by 249.1 mm
+	m := marking.Marking{Key: "p", Name: "P", Marks: []marking.Mark{
+		edge(marking.Cut, "", plane.Point{X: 0, Y: 50}, plane.Point{X: 370, Y: 50}),
+		edge(marking.Cut, "", plane.Point{X: 100}, plane.Point{X: 100, Y: 700}),
+		edge(marking.Cut, "", plane.Point{X: 270}, plane.Point{X: 270, Y: 700}),
+	}}
+	p := newPiece(m)
+	assert.Equal(t, 2, page.over(p, plane.Point{}).columns)
+	assert.Len(t, evenly(t, p, page), 6)
+	best, exact := place(p, page)
+	require.True(t, exact)
+	assert.Equal(t, 3, best.grid.columns)
+	assert.Equal(t, 3, best.grid.rows)
+	assert.Len(t, best.cells, 5)
+}
+
+// A short mark that lies on the join of the smallest grid is not cut where a
+// shift of the grid keeps clear of it.
+func TestShortMarksAreNotCut(t *testing.T) {
+	page := letterPage()
+	smallest := page.over(newPiece(ruled("p", "P", 300, 200)), plane.Point{})
+	even := smallest
+	even.origin = even.origin.Sub(smallest.box().Max.Sub(smallest.origin).Sub(plane.Point{X: 304, Y: 204}).Mul(0.5))
+	for _, c := range []struct {
+		name  string
+		half  float64 // of a mark across a join
+		short bool
+	}{
+		{"a notch across the join", 5, true},
+		{"a short arrow across the join", shortMark / 2, true},
+		{"a line longer than a short mark", shortMark/2 + 0.1, false},
+	} {
+		m := ruled("p", "P", 300, 200)
+		naive := []grid{smallest, even}
+		for i, g := range naive {
+			at := plane.Point{X: g.coreOf(cell{}).Max.X, Y: 60 + 40*float64(i)}
+			m.Marks = append(m.Marks, edge(marking.Notch, "", at.Sub(plane.Point{X: c.half}), at.Add(plane.Point{X: c.half})))
+		}
+		p := newPiece(m)
+		for _, g := range naive {
+			if c.short {
+				assert.Equal(t, 1, g.cuts(p.lines), "%s: the naive grid cuts it", c.name)
+			} else {
+				assert.Zero(t, g.cuts(p.lines), "%s: it is none", c.name)
+			}
+		}
+		best, exact := place(p, page)
+		require.True(t, exact)
+		assert.Zero(t, best.grid.cuts(p.lines), c.name)
+		assert.Equal(t, best.grid.cuts(p.lines), best.cut, c.name)
+		assert.Len(t, best.cells, 2, c.name)
+	}
+
+	// Notches all along a side, one every 4 mm: they are cut whatever is done,
+	// and the fewest are.
+	m := ruled("p", "P", 300, 200)
+	for x := 4.0; x < 296; x += 4 {
+		m.Marks = append(m.Marks, edge(marking.Notch, "", plane.Point{X: x, Y: 20}, plane.Point{X: x + 6, Y: 20}))
+	}
+	best, _ := place(newPiece(m), page)
+	assert.Equal(t, 1, best.cut)
+}
+
+// A piece is turned where that keeps a short mark whole and takes no more pages.
+func TestTurnedForAShortMark(t *testing.T) {
+	a := placing{cells: make([]cell, 4), cut: 1}
+	assert.True(t, placing{cells: make([]cell, 4)}.worthTurning(a), "a mark fewer")
+	assert.True(t, placing{cells: make([]cell, 3), cut: 9}.worthTurning(a), "a page fewer")
+	assert.False(t, placing{cells: make([]cell, 5)}.worthTurning(a), "a page more")
+	assert.False(t, placing{cells: make([]cell, 4), cut: 1}.worthTurning(placing{cells: make([]cell, 4), cut: 1, along: 80}), "a line along a join")
+}
+
+// BenchmarkPlace places a piece of 100,000 points.
+func BenchmarkPlace(b *testing.B) {
+	for _, c := range []struct {
+		w, h float64
+	}{{900, 700}, {3000, 3000}} {
+		m := wave("w", c.w, c.h, 100_000)
+		r := rand.New(rand.NewPCG(1, 1))
+		for range 200 {
+			q := plane.Point{X: r.Float64() * c.w, Y: r.Float64() * c.h}
+			m.Marks = append(m.Marks, edge(marking.Notch, "", q, q.Add(plane.Point{X: 6})))
+		}
+		p := newPiece(m)
+		b.Run(fmt.Sprintf("%.0f by %.0f", c.w, c.h), func(b *testing.B) {
+			pages := math.MaxInt
+			for b.Loop() {
+				best, _ := place(p, letterPage())
+				pages = len(best.cells)
+			}
+			b.ReportMetric(float64(pages), "pages")
+		})
+	}
+}
