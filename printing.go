@@ -20,6 +20,8 @@ type printing struct {
 	margin, overlap string // "" when not given, as all below
 	across, down    string // of the check square, as it was measured
 	pieces          []string
+	transfers       []marking.Transfer // nil where the file is to say
+	dots            string
 	figures         bool
 	// said are the options that name the paper and the pieces, as they were given:
 	// whoever prints the same again repeats them.
@@ -34,6 +36,8 @@ func printingFlags() []cli.Flag {
 		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
 		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},
 		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
+		&cli.StringFlag{Name: "transfer", Usage: "how the lines come onto the cloth: `WAY` is trace, template, mirror or prick, or several with commas between them (without it: what the file says)"},
+		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in)"},
 		&cli.StringFlag{Name: "across", Usage: "the check square measures `LENGTH` across: in inches of the 4 in square, in mm of the 100 mm one"},
 		&cli.StringFlag{Name: "down", Usage: "and `LENGTH` down"},
 	}
@@ -43,6 +47,7 @@ func printingFlags() []cli.Flag {
 func readPrinting(cmd *cli.Command) (printing, error) {
 	p := printing{
 		margin: cmd.String("margin"), overlap: cmd.String("overlap"),
+		dots:   cmd.String("dots"),
 		across: cmd.String("across"), down: cmd.String("down"),
 		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"),
 	}
@@ -59,7 +64,12 @@ func readPrinting(cmd *cli.Command) (printing, error) {
 	if cmd.IsSet("pieces") {
 		p.pieces = strings.Split(cmd.String("pieces"), ",")
 	}
-	for _, name := range []string{"paper", "margin", "overlap", "pieces"} {
+	if cmd.IsSet("transfer") {
+		if p.transfers, err = marking.ParseTransfers(cmd.String("transfer")); err != nil {
+			return p, asUsage(err)
+		}
+	}
+	for _, name := range []string{"paper", "margin", "overlap", "pieces", "transfer", "dots"} {
 		if cmd.IsSet(name) {
 			p.said = append(p.said, "--"+name+" "+inShell(cmd.String(name)))
 		}
@@ -125,16 +135,31 @@ func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
 // set is what is drawn of a pattern.
 func (p printing) set(pattern *marking.Pattern) pdfout.Set { return newSet(pattern, p.figures) }
 
-// chosen is the pattern with the pieces that are meant.
+// chosen is the pattern with the pieces that are meant, to be transferred as it is
+// asked for.
 func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
-	if p.pieces == nil {
+	if p.pieces != nil {
+		only, err := pattern.Choose(p.pieces)
+		if err != nil {
+			return nil, asUsage(err)
+		}
+		pattern = only
+	}
+	if p.transfers != nil {
+		pattern = pattern.Transferred(p.transfers)
+	}
+	if p.dots == "" {
 		return pattern, nil
 	}
-	only, err := pattern.Choose(p.pieces)
+	mm, err := marking.ParseLength(p.dots, pattern.Unit)
 	if err != nil {
 		return nil, asUsage(err)
 	}
-	return only, nil
+	dotted, err := pattern.Dotted(mm)
+	if err != nil {
+		return nil, asUsage(err)
+	}
+	return dotted, nil
 }
 
 // square is what was measured of the two sides of the check square.

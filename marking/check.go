@@ -15,7 +15,8 @@ func Check(spec *Spec) (*Pattern, error) {
 		Size:       spec.Size.Value,
 		Unit:       spec.Unit,
 		ClothWidth: spec.ClothWidth.MM,
-		SeeThrough: spec.SeeThrough,
+		SeeThrough: spec.SeeThrough.Yes,
+		Transfers:  usualTransfers(spec.SeeThrough),
 		Sleepwear:  spec.Sleepwear,
 		Sewing:     settings(spec.Sewing),
 	}
@@ -89,9 +90,13 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Finished: ps.Drawn.Value == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Pair: ps.Print.Value == "left and right", Transfers: ps.Transfer, Finished: ps.Drawn.Value == "finished"}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
+	}
+	if piece.Pair && !piece.OnFold && piece.Cut < 2 {
+		found.add(ps.Print.Place, "give it cut = 2, or leave the line out", "only one is cut, so there is no left and right of it")
+		return nil
 	}
 	if ps.Layers.Given() {
 		piece.Layers = ps.Layers.N

@@ -19,8 +19,9 @@ const (
 	crossArm  = 25.4 / 4 // of a cross, in mm
 )
 
-// cuttingSheet returns the cutting sheet of a piece.
-func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
+// cuttingSheet returns the cutting sheet of a piece, with the match marks of its
+// template if it is matched with one.
+func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
 	b := p.Block
 	m := Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Outline: p.Outline}
 	add := func(role Role, name string, path plane.Path) {
@@ -38,6 +39,9 @@ func (p *Piece) cuttingSheet(pattern *Pattern) Marking {
 		add(Centre, name, e.Path)
 	}
 	m.Marks = append(m.Marks, p.drawnMarks(pattern.Unit)...)
+	if matched {
+		m.Marks = append(m.Marks, p.matchMarks(p.templateShape())...)
+	}
 	for _, line := range p.centres() {
 		_, along := line.At(0)
 		for _, at := range crossesOn(line) {

@@ -17,7 +17,10 @@ import (
 type layout struct {
 	outline plane.Path // closed, counter-clockwise; it begins where an edge does
 	edges   []int      // of each segment of the outline, the number of its edge
-	marks   []Mark     // all lines but the edges
+	// lines are the stitch lines, or hem folds, of each edge; one that the folds
+	// part comes in several.
+	lines [][]plane.Path
+	marks []Mark // all lines but the edges
 }
 
 // laidOut returns the piece as it is drawn, with the marks it has.
@@ -27,6 +30,7 @@ func (p *Piece) laidOut(marks []Mark) *layout {
 		for range len(e.Path) - 1 {
 			l.edges = append(l.edges, i)
 		}
+		l.lines = append(l.lines, []plane.Path{e.Line})
 	}
 	return l
 }
@@ -75,6 +79,13 @@ func (l *layout) unfolded(piece *Piece, f *folding, folding *plane.Folding, foun
 	}
 	for _, m := range l.marks {
 		flat.marks = append(flat.marks, f.carried(folding, m)...)
+	}
+	for _, lines := range l.lines {
+		var carried []plane.Path
+		for _, line := range lines {
+			carried = append(carried, f.carry(folding, line)...)
+		}
+		flat.lines = append(flat.lines, carried)
 	}
 	return flat, true
 }

@@ -22,6 +22,9 @@ const (
 	Grain                  // the direction of the cloth's threads
 	BlockEdge              // an edge of the cloth as it is torn, before anything is cut
 	Cross                  // a cross on the centre line, to be laid on one on the cloth
+	Match                  // a short mark at an edge, laid on the same one of another sheet
+	Window                 // an opening that is cut in a template
+	Prick                  // where a line is pricked through: the points of its path are the places
 	roleCount
 )
 
@@ -29,6 +32,7 @@ var roleNames = [roleCount]string{
 	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
 	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
 	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
+	"match mark", "window to be cut", "prick here",
 }
 
 // String gives the name of the role as the line key prints it.

@@ -22,19 +22,14 @@ import (
 func (p *Pattern) Markings() []Marking {
 	all := p.samples()
 	for i := range p.Pieces {
-		piece := &p.Pieces[i]
-		if piece.Block != nil {
-			all = append(all, piece.tuckSheet(p), piece.tuckRuler(p), piece.cuttingSheet(p))
-		} else {
-			all = append(all, piece.marking(p))
-		}
+		all = append(all, p.sheetsOf(&p.Pieces[i])...)
 	}
 	return all
 }
 
 // marking lists every line of the flat piece by role and says what is printed
-// with it.
-func (p *Piece) marking(pattern *Pattern) Marking {
+// with it; with the match marks of its template if it is matched with one.
+func (p *Piece) marking(pattern *Pattern, matched bool) Marking {
 	m := Marking{Key: p.Key, Name: p.Name, Outline: p.flat.outline}
 	for _, run := range p.flat.runs() {
 		e := p.Edges[run.edge]
@@ -46,6 +41,9 @@ func (p *Piece) marking(pattern *Pattern) Marking {
 	}
 	m.Marks = append(m.Marks, p.flat.marks...)
 	m.Marks = append(m.Marks, p.foldMarks()...)
+	if matched {
+		m.Marks = append(m.Marks, p.matchMarks(p.templateShape())...)
+	}
 	if p.Grain == nil { // else it is among the marks
 		if g := placeGrain(plane.NewTree(m.Outline), p.grain, m.Marks); g != nil {
 			m.Marks = append(m.Marks, Mark{Grain, "", g})

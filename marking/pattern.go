@@ -11,14 +11,17 @@ type Pattern struct {
 	Unit       Unit
 	ClothWidth float64 // between the selvages; 0 when not given
 	SeeThrough bool
-	Sleepwear  bool
-	Pieces     []Piece
-	Seams      []Seam
-	Trims      []Trim
-	Ruffles    []Ruffle
-	Bindings   []Binding
-	Cloth      *Cloth    // nil where the width of the cloth is not known
-	Sewing     []Setting // how it is sewn, as far as the file says
+	// Transfers are how lines come onto the cloth where a piece does not say.
+	Transfers []Transfer
+	Dots      float64 // how far apart lines are pricked; 0 for as usual
+	Sleepwear bool
+	Pieces    []Piece
+	Seams     []Seam
+	Trims     []Trim
+	Ruffles   []Ruffle
+	Bindings  []Binding
+	Cloth     *Cloth    // nil where the width of the cloth is not known
+	Sewing    []Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []Remark
 }
@@ -55,6 +58,10 @@ type Piece struct {
 	Pleatings []Pleating // across the piece
 	Block     *Block     // that the piece is cut from once it is tucked; nil for others
 	Whole     bool       // a piece on the fold is printed whole, not half of it
+	Pair      bool       // it is printed as it is drawn and turned over: left and right
+	// Transfers are how its lines come onto the cloth; none where the file does not
+	// say it of this piece.
+	Transfers []Transfer
 	Lines     []Line
 	Notches   []NotchMark
 	Grain     plane.Path // two points, where the file gives them; else nil
@@ -81,6 +88,10 @@ type Edge struct {
 	Allowance float64    // from the cutting line to Line; 0 for an edge that is not sewn
 	Hem       float64    // depth of the hem; 0 where the edge has an allowance
 	Turn      float64    // what is turned in at the edge of the hem
+	// Marked tells that the line is drawn on the cloth itself, as where lace is to
+	// lie on it: what the file says, or else whether it is a smooth curve, along
+	// which no ruler can be laid.
+	Marked bool
 	// Line is where the finished garment ends at this edge: the stitch line,
 	// the fold of the hem, or, without an allowance, the edge itself.
 	Line plane.Path

@@ -115,7 +115,7 @@ func (t *fileTable) pattern() *Spec {
 	if cloth := t.table("cloth"); cloth != nil {
 		cloth.know("width", "see-through")
 		spec.ClothWidth = cloth.length("width", aboveZero)
-		spec.SeeThrough = cloth.yes("see-through")
+		spec.SeeThrough = cloth.flag("see-through")
 	}
 	t.needSome("piece", emptyHint)
 	for _, p := range t.named("piece") {
@@ -126,7 +126,7 @@ func (t *fileTable) pattern() *Spec {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -135,9 +135,12 @@ func (t *fileTable) piece() PieceSpec {
 		Layers: t.count("layers", maxCut),
 		Fold:   t.reference("fold"),
 		Drawn:  t.choice("drawn", "flat", "finished"),
-		Print:  t.choice("print", "half", "whole"),
+		Print:  t.choice("print", "half", "whole", "left and right"),
 	}
-	t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
+	if p.Print.Value != "left and right" {
+		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
+	}
+	p.Transfer, p.TransferPlace = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
 	for _, e := range t.named("edge") {
@@ -200,7 +203,7 @@ func (t *fileTable) grain() (Text, Points) {
 }
 
 func (t *fileTable) edge() EdgeSpec {
-	t.know("points", "smooth", "allowance", "hem", "turn")
+	t.know("points", "smooth", "allowance", "hem", "turn", "marked")
 	t.need("points", pointsHint)
 	e := EdgeSpec{
 		Key:       t.name,
@@ -210,6 +213,7 @@ func (t *fileTable) edge() EdgeSpec {
 		Allowance: t.length("allowance", fromZero),
 		Hem:       t.length("hem", aboveZero),
 		Turn:      t.length("turn", fromZero),
+		Marked:    t.flag("marked"),
 	}
 	if t.has("hem") {
 		t.refuseBeside("allowance", "hem", "a hem stands in place of a seam allowance: leave one of them out")

@@ -110,7 +110,7 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.Equal(t, Centimetre, spec.Unit)
 	assert.InDelta(t, 9.525, spec.Allowance.MM, 1e-9)
 	assert.Equal(t, Length{1120, Place{"cloth.width", 7}}, spec.ClothWidth)
-	assert.True(t, spec.SeeThrough)
+	assert.True(t, spec.SeeThrough.Yes)
 
 	require.Len(t, spec.Pieces, 2)
 	front := spec.Pieces[0]

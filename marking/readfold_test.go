@@ -181,8 +181,8 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"block that measures nothing", small + "[piece.front.block]\nmeasured = 0", "f.toml:4: piece.front.block.measured: must be more than 0, but is 0"},
 
 		{"print without fold", small + "[piece.front]\nprint = \"whole\"", "f.toml:4: piece.front.print: has no meaning without \"fold\"\nhint: print says whether half of a piece that lies on the fold is drawn, or the whole of it"},
-		{"printed otherwise", small + "[piece.front]\nfold = \"all\"\nprint = \"both\"", "f.toml:5: piece.front.print: \"both\" is not known here\nhint: write \"half\" or \"whole\""},
-		{"print is true", small + "[piece.front]\nfold = \"all\"\nprint = true", "f.toml:5: piece.front.print: must be text in quotes, but is true\nhint: write \"half\" or \"whole\""},
+		{"printed otherwise", small + "[piece.front]\nfold = \"all\"\nprint = \"both\"", "f.toml:5: piece.front.print: \"both\" is not known here\nhint: write \"half\", \"whole\" or \"left and right\""},
+		{"print is true", small + "[piece.front]\nfold = \"all\"\nprint = true", "f.toml:5: piece.front.print: must be text in quotes, but is true\nhint: write \"half\", \"whole\" or \"left and right\""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			spec, err := Read("f.toml", []byte(c.in), hasLetter)

@@ -13,7 +13,7 @@ type Spec struct {
 	UnitGiven  bool   // else Unit is inches, which the maker ought to be told
 	Allowance  Length // of every edge that gives none
 	ClothWidth Length // between the selvages
-	SeeThrough bool
+	SeeThrough Flag
 	Sleepwear  bool
 	Pieces     []PieceSpec // in the order of the file, like every list below
 	Seams      []SeamSpec
@@ -61,6 +61,15 @@ type Factor struct {
 // Given reports whether the file holds the number at all.
 func (f Factor) Given() bool { return f.Place.Line > 0 }
 
+// Flag is yes or no in the file.
+type Flag struct {
+	Yes   bool
+	Place Place
+}
+
+// Given reports whether the file holds the word at all.
+func (f Flag) Given() bool { return f.Place.Line > 0 }
+
 // Points are places of the file, at least two.
 type Points struct {
 	List  []plane.Point
@@ -73,23 +82,26 @@ func (p Points) Given() bool { return p.Place.Line > 0 }
 
 // PieceSpec is one [piece.KEY].
 type PieceSpec struct {
-	Key         string
-	Place       Place
-	Name        Text
-	Cut         Count
-	Layers      Count // of those cut, how many make one, such as outside and lining
-	Fold        Text  // the edge that lies on a fold
-	Drawn       Text  // "flat" or "finished"
-	Print       Text  // "half" or "whole"
-	GrainAlong  Text  // grain = "an edge or a line", or ...
-	GrainPoints Points
-	Edges       []EdgeSpec
-	Tucks       []TuckSpec
-	Pleats      []PleatSpec
-	Pleatings   []PleatingSpec
-	Lines       []LineSpec
-	Notches     []NotchSpec
-	Block       *BlockSpec // nil where the piece is not cut from a tucked block
+	Key    string
+	Place  Place
+	Name   Text
+	Cut    Count
+	Layers Count // of those cut, how many make one, such as outside and lining
+	Fold   Text  // the edge that lies on a fold
+	Drawn  Text  // "flat" or "finished"
+	Print  Text  // "half", "whole" or "left and right"
+	// Transfer is how its lines come onto the cloth; none where the file does not say.
+	Transfer      []Transfer
+	TransferPlace Place
+	GrainAlong    Text // grain = "an edge or a line", or ...
+	GrainPoints   Points
+	Edges         []EdgeSpec
+	Tucks         []TuckSpec
+	Pleats        []PleatSpec
+	Pleatings     []PleatingSpec
+	Lines         []LineSpec
+	Notches       []NotchSpec
+	Block         *BlockSpec // nil where the piece is not cut from a tucked block
 }
 
 // name returns what the piece is called on the sheets: its key where the file
@@ -110,6 +122,7 @@ type EdgeSpec struct {
 	Allowance Length
 	Hem       Length
 	Turn      Length
+	Marked    Flag // its stitch line is drawn on the cloth itself
 }
 
 // TuckSpec is one [piece.KEY.tuck.KEY].

@@ -112,6 +112,15 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	default:
 		e.Allowance = allowance.MM
 	}
+	sewn := e.Allowance > 0 && e.Hem == 0
+	e.Marked = sewn && es.Smooth && e.Path.Straightness() > straightness
+	if es.Marked.Given() {
+		e.Marked = es.Marked.Yes
+		if e.Marked && !sewn {
+			found.add(es.Marked.Place, "leave it out, or give the edge an allowance",
+				"the edge has no stitch line that could be marked")
+		}
+	}
 }
 
 // rawLine returns the line inside an edge with both ends run out, or notes why

@@ -250,6 +250,14 @@ func (t *fileTable) yes(key string) bool {
 	return b
 }
 
+// flag reads yes or no where it matters whether the file says it at all.
+func (t *fileTable) flag(key string) Flag {
+	if !t.has(key) {
+		return Flag{}
+	}
+	return Flag{Yes: t.yes(key), Place: t.at(key)}
+}
+
 // count reads a whole number from 1 to most.
 func (t *fileTable) count(key string, most int) Count {
 	v, ok := t.values[key]

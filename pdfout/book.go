@@ -26,12 +26,13 @@ type book struct {
 	figures  []figurePage
 	first    []int // the page number on which each sheet begins
 	pages    int
-	panels   []panel // of paper that has everything on one page
+	roles    []marking.Role // that occur, in the order of the line key
+	panels   []panel        // of paper that has everything on one page
 }
 
 // newBook numbers the pages.
 func newBook(set Set, paper Paper, figures []figurePage, forms, sheets []sheet) *book {
-	b := &book{set: set, paper: paper, leaf: paper, figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
+	b := &book{set: set, paper: paper, leaf: paper, roles: rolesIn(set), figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
 	b.pictures = b.layPictures(b.cover().pictures)
 	next := len(b.pictures) + len(b.figures) + 1
 	for i := range b.sheets {
@@ -69,14 +70,12 @@ func (b *book) fullTitle() string {
 	return b.title() + ", " + b.set.size()
 }
 
-// roles returns the roles that occur, in the order of the line key.
-func (b *book) roles() []marking.Role {
+// rolesIn returns the roles of the lines of a set, in the order of the line key.
+func rolesIn(set Set) []marking.Role {
 	occurs := map[marking.Role]bool{}
-	for _, s := range b.sheets {
-		for _, p := range s.pieces {
-			for _, l := range p.lines {
-				occurs[l.role] = true
-			}
+	for _, p := range set.Pieces {
+		for _, m := range p.Marks {
+			occurs[m.Role] = occurs[m.Role] || m.Path.Length() > 0
 		}
 	}
 	var roles []marking.Role

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -111,7 +112,7 @@ func (b *book) cover() cover {
 		beside := column{&c.texts, plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}, box.Max.X - c.keyEnd - gutter}
 		beside.prose(b.joining())
 		beside.space(underProse)
-		beside.prose("Take care", cautions())
+		beside.prose("Take care", b.cautions())
 		c.foot = min(beside.at.Y, c.square.Y)
 	} else {
 		below := c.square.Y - underSquare
@@ -119,7 +120,7 @@ func (b *book) cover() cover {
 		left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
 		left.prose(b.joining())
 		right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
-		right.prose("Take care", cautions())
+		right.prose("Take care", b.cautions())
 		c.foot = min(left.at.Y, right.at.Y)
 	}
 	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
@@ -235,12 +236,16 @@ func (b *book) joining() (string, []string) {
 
 // cautions are short and leave the law to those who know it where the maker
 // lives.
-func cautions() []string {
-	return []string{
+func (b *book) cautions() []string {
+	all := []string{
 		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
 		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
 		"Count your pins in, and count them out again.",
 	}
+	if roles := b.roles; slices.Contains(roles, marking.Match) || slices.Contains(roles, marking.Window) {
+		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
+	}
+	return all
 }
 
 // labelsOfSquare names the two frames, each beside its own upper side.
@@ -315,20 +320,24 @@ func (b *book) drawFrontHeader(d *document, title, number string) {
 // its end.
 func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
-	rows := len(b.roles())
+	rows := len(b.roles)
 	if b.joined() {
 		rows++
 	}
 	const underHeading = 1.5
 	step := min(keyStep, (largeSquare-underHeading)/float64(rows))
 	at := corner.Sub(plane.Point{Y: step + underHeading})
-	for _, role := range b.roles() {
+	for _, role := range b.roles {
 		p := penOf(role)
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
 		d.save()
 		d.pen(p)
-		d.path(sample)
-		d.stroke()
+		if p.kind.ring > 0 {
+			drawRings(d, p, ringSample(sample), sample.Bounds())
+		} else {
+			d.path(sample)
+			d.stroke()
+		}
 		d.fillColour(p.colour)
 		for _, h := range headsOf(p, sample) {
 			d.path(h.triangle())
@@ -347,6 +356,16 @@ func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 		d.restore()
 		b.writeKey(d, at, "trim line and join mark", end)
 	}
+}
+
+// ringSample are places for rings along a sample of the line key.
+func ringSample(sample plane.Path) plane.Path {
+	const rings = 5
+	var at plane.Path
+	for k := range rings {
+		at = append(at, sample[0].Toward(sample[1], float64(k)/(rings-1)))
+	}
+	return at
 }
 
 // writeKey names a line of the key.

@@ -129,7 +129,7 @@ func TestAnySet(t *testing.T) {
 					for range r.IntN(5) {
 						path = append(path, at(), path[r.IntN(len(path))])
 					}
-					m.Marks = append(m.Marks, edge(marking.Roles()[r.IntN(len(marking.Roles()))], names[r.IntN(4)], path...))
+					m.Marks = append(m.Marks, edge(lineRoles()[r.IntN(len(lineRoles()))], names[r.IntN(4)], path...))
 				}
 				m.Outline = outlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)
@@ -201,7 +201,7 @@ func checkSquares(t require.TestingT, set Set, d readDocument, s Summary) {
 func TestLayersAndPreferences(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
 	var want []string
-	for _, role := range marking.Roles() {
+	for _, role := range lineRoles() {
 		want = append(want, role.String())
 	}
 	assert.Equal(t, want, d.layers, "one layer for every role, in the order of the line key")
@@ -326,7 +326,7 @@ func checkFront(t require.TestingT, set Set, d readDocument, s Summary) {
 func TestLineKey(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
 	first := d.pages[0]
-	for _, role := range marking.Roles() {
+	for _, role := range lineRoles() {
 		want := penOf(role)
 		found := false
 		for _, r := range first.texts {

@@ -35,7 +35,7 @@ func (b *book) drawTile(d *document, i, k int, number string) {
 	d.place(paperWindow.Min.Sub(window.Min), 1)
 	s.drawJoins(d, c)
 	s.drawRules(d)
-	for _, role := range b.roles() {
+	for _, role := range b.roles {
 		s.drawRole(d, role, c)
 	}
 	for _, l := range s.labels {
@@ -142,6 +142,11 @@ func (s *sheet) drawRole(d *document, role marking.Role, c cell) {
 			if l.role != role || !l.bounds.Meets(beyond) {
 				continue
 			}
+			if p := penOf(role); p.kind.ring > 0 {
+				begin()
+				drawRings(d, p, l.clip.Path(), beyond)
+				continue
+			}
 			if runs := l.clip.Clip(beyond); len(runs) > 0 {
 				begin()
 				drawRuns(d, penOf(role), runs)
@@ -183,6 +188,17 @@ func drawRuns(d *document, p pen, runs []plane.Run) {
 		}
 		d.path(run.Path)
 		d.stroke()
+	}
+}
+
+// drawRings draws a circle round every point of a path that shows in a window.
+func drawRings(d *document, p pen, points plane.Path, window plane.Box) {
+	near := window.Grown(p.kind.ring)
+	for _, q := range points {
+		if near.Holds(q) {
+			d.circle(q, p.kind.ring)
+			d.stroke()
+		}
 	}
 }
 

@@ -16,6 +16,9 @@ type lineType struct {
 	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
 	// dot. A continuous line has none.
 	pattern []float64
+	// ring is the radius, in mm, of circles round the points of a path, which are
+	// drawn in place of it; 0 for a line.
+	ring float64
 }
 
 // The line types, numbers and proportions from memory of ISO 128-2: a gap is
@@ -24,13 +27,20 @@ type lineType struct {
 // across, so that a home printer shows it. Between the dots of a dotted line
 // the gap is 2.5 line widths, which keeps them as far apart, from middle to
 // middle, as the standard's.
-func continuous() lineType            { return lineType{"01", nil} }
-func dashed() lineType                { return lineType{"02", []float64{12, 3}} }
-func longDashedDotted() lineType      { return lineType{"04", []float64{24, 3, 0, 3}} }
-func longDashedTwiceDotted() lineType { return lineType{"05", []float64{24, 3, 0, 3, 0, 3}} }
-func dotted() lineType                { return lineType{"07", []float64{0, 2.5}} }
-func longDashedShortDashed() lineType { return lineType{"08", []float64{24, 3, 6, 3}} }
-func longDashedTwiceShort() lineType  { return lineType{"09", []float64{24, 3, 6, 3, 6, 3}} }
+func continuous() lineType       { return lineType{number: "01"} }
+func dashed() lineType           { return lineType{number: "02", pattern: []float64{12, 3}} }
+func longDashedDotted() lineType { return lineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
+func longDashedTwiceDotted() lineType {
+	return lineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
+}
+func dotted() lineType                { return lineType{number: "07", pattern: []float64{0, 2.5}} }
+func longDashedShortDashed() lineType { return lineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
+func longDashedTwiceShort() lineType {
+	return lineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
+}
+
+// rings are circles, for which the standard has no number.
+func rings() lineType { return lineType{number: "rings", ring: 0.7} }
 
 // heads says which ends of a line carry an arrow head.
 type heads int
@@ -84,6 +94,11 @@ func pens() map[marking.Role]pen {
 		marking.BlockEdge: {longDashedTwiceShort(), 0.5, ink, noHeads},
 		// Short, and laid on the thin centre line: only its width shows it.
 		marking.Cross: {continuous(), 0.7, ink, noHeads},
+		// Short as well, and at an edge: wider than that.
+		marking.Match: {continuous(), 1, ink, noHeads},
+		// Cut along, so as fine as a line can be.
+		marking.Window: {continuous(), 0.13, brown, noHeads},
+		marking.Prick:  {rings(), 0.18, ink, noHeads},
 	}
 }
 

@@ -41,7 +41,7 @@ func TestLineTypes(t *testing.T) {
 		marking.Cut: "01", marking.Stitch: "02", marking.TuckFold: "05", marking.PleatFold: "05",
 		marking.Placement: "07", marking.Centre: "04", marking.Grain: "04", marking.FoldEdge: "04",
 		marking.Fold: "08", marking.TuckStitch: "02", marking.TuckEnd: "01", marking.Arrow: "01", marking.Notch: "01",
-		marking.BlockEdge: "09", marking.Cross: "01",
+		marking.BlockEdge: "09", marking.Cross: "01", marking.Match: "01", marking.Window: "01", marking.Prick: "rings",
 	} {
 		assert.Equal(t, want, penOf(role).kind.number, role)
 	}

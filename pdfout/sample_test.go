@@ -100,6 +100,8 @@ func bodice() marking.Marking {
 	add(marking.BlockEdge, "torn edge", p(6.5, 0), p(6.5, 14))
 	add(marking.Cross, "", p(0, 3.8), p(0.3, 4.1))
 	add(marking.Cross, "", p(0, 4.1), p(0.3, 3.8))
+	add(marking.Match, "", p(6, 0), p(6, 0.3))
+	add(marking.Window, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	return m
 }
 

@@ -78,19 +78,25 @@ func (s *sheet) names() []string {
 // blank is how many pages of the sheet's grid are not printed.
 func (s *sheet) blank() int { return s.grid.rows*s.grid.columns - len(s.cells) }
 
-// whole reports whether a box lies within the trim lines of one printed page.
+// whole reports whether a box lies clear within the trim lines of one printed page.
 func (s *sheet) whole(b plane.Box) bool {
 	at := b.Centre()
 	column, _ := s.grid.columnsOf(at.X, at.X)
 	row, _ := s.grid.rowsOf(at.Y, at.Y)
 	c := cell{row, column}
-	core := s.grid.coreOf(c)
-	return s.printed[c] && core.Holds(b.Min) && core.Holds(b.Max)
+	clear := s.grid.within(c, s.grid.windowOf(c), s.grid.overlap/2+besideTrim)
+	return s.printed[c] && clear.Holds(b.Min) && clear.Holds(b.Max)
 }
+
+// besideTrim is how far text stays from trim lines, in mm.
+const besideTrim = 1.0
 
 // shown reports whether at least the middle of a box is on a printed page.
 func (s *sheet) shown(b plane.Box) bool {
-	return s.whole(plane.Box{Min: b.Centre(), Max: b.Centre()})
+	at := b.Centre()
+	column, _ := s.grid.columnsOf(at.X, at.X)
+	row, _ := s.grid.rowsOf(at.Y, at.Y)
+	return s.printed[cell{row, column}]
 }
 
 // shows reports whether the page of a cell prints a label: the one page it is

@@ -115,7 +115,7 @@ func placeFor(free []plane.Box, size plane.Point) (plane.Box, bool) {
 // planWhole plans the pages of paper that has every piece whole.
 func planWhole(set Set, paper Paper) (*book, []string, error) {
 	leaf := plainPaper("", paper.Title, 210, 11*25.4)
-	b := &book{set: set, paper: paper, leaf: leaf, pictures: [][]picture{nil}}
+	b := &book{set: set, paper: paper, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
 	var left []string
 	var forms []marking.Marking
 	var pieces []piece

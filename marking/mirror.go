@@ -1,0 +1,52 @@
+package marking
+
+import "tuckmark/marking/plane"
+
+// Rules of this file. A mirrored sheet lies on the wrong side of the cloth: all its
+// lines are mirrored, from left to right, and what is written on it is not. Of two
+// pieces that are left and right, the sheet as it is drawn is the mirrored one of
+// the other.
+
+// fromBehind returns the marking as it looks from behind, in the same place. Lines
+// that have a direction keep it.
+func fromBehind(m Marking) Marking {
+	middle := m.Outline.Bounds().Centre()
+	over := func(p plane.Path) plane.Path { return p.Mirrored(middle, plane.Point{X: 1}) }
+	m.Outline = over(m.Outline)
+	marks := make([]Mark, len(m.Marks))
+	for i, mark := range m.Marks {
+		marks[i] = Mark{mark.Role, mark.Name, directed(mark.Role, over(mark.Path))}
+	}
+	m.Marks = marks
+	return m
+}
+
+// asPair returns a marking as it is drawn, and turned over.
+func asPair(m Marking) []Marking {
+	other := fromBehind(m)
+	m.Name += ": as drawn"
+	other.Key += " turned over"
+	other.Name += ": turned over"
+	other.Notes = append(other.Notes[:len(other.Notes):len(other.Notes)],
+		"the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")
+	return []Marking{m, other}
+}
+
+// forWrongSide returns the sheets of a marking for the wrong side of the cloth: one,
+// or one for each of two pieces that are left and right.
+func forWrongSide(m Marking, pair bool) []Marking {
+	first := fromBehind(m)
+	first.Key += " mirrored"
+	first.Name += ": for the wrong side"
+	note := func(m *Marking, text string) { m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)], text) }
+	note(&first, "mirrored: lay it on the wrong side of the cloth; what is at the left here is at the right on the right side")
+	if !pair {
+		return []Marking{first}
+	}
+	first.Name += ", as drawn"
+	second := m
+	second.Key += " mirrored, turned over"
+	second.Name += ": for the wrong side, turned over"
+	note(&second, "for the wrong side of the other one, left or right, which is the mirror image of the piece as it is drawn")
+	return []Marking{first, second}
+}

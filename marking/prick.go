@@ -1,0 +1,123 @@
+package marking
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A line is pricked at its ends, at its corners, wherever
+// another line crosses it, and between those so closely that no dot is farther from
+// the last than the spacing, and that the straight between two dots strays from a
+// curve by no more than dotSagitta: joined by a ruler, the dots give the line back.
+// What is not drawn on cloth, such as the grain line, is not pricked.
+
+const (
+	// usualDots is how far apart dots are on a straight line where no other spacing
+	// is asked for, in mm: 1/4 in.
+	usualDots = 25.4 / 4
+	// leastDots is the closest spacing, in mm: closer holes tear into one.
+	leastDots = 2.0
+	// mostDots is the widest spacing, in mm: farther apart they are no line.
+	mostDots = 50.0
+	// dotSagitta bounds how far a curve strays from the straight between two dots,
+	// in mm: 1/64 in, which is less than a pencil line is wide.
+	dotSagitta = 25.4 / 64
+	// sameDot is how near to each other two places of one line, in mm, are one dot.
+	sameDot = 0.01
+)
+
+// isPricked reports whether lines of the role are drawn on the cloth.
+func isPricked(role Role) bool {
+	return !slices.Contains([]Role{Grain, Arrow, Prick, Window, Match}, role)
+}
+
+// pricked returns the marking with dots along its lines, no farther apart than
+// spacing mm.
+func pricked(m Marking, spacing float64) Marking {
+	trees := make([]*plane.Tree, len(m.Marks))
+	for i, mark := range m.Marks {
+		trees[i] = plane.NewTree(mark.Path)
+	}
+	marks := slices.Clone(m.Marks)
+	for i, mark := range m.Marks {
+		if !isPricked(mark.Role) || trees[i].Length() < sameDot {
+			continue
+		}
+		marks = append(marks, Mark{Role: Prick, Path: dotsAlong(trees[i], fixedDots(m.Marks, trees, i), spacing)})
+	}
+	m.Marks = marks
+	m.Key += " pricked"
+	m.Name += ": to be pricked"
+	m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)],
+		"prick a hole through the middle of every circle, with a pin or a punch, and dot through the holes with a sharp pencil or pounce powder",
+		"count your pins: none may stay in the cloth")
+	return m
+}
+
+// fixedDots returns how far along line i a dot must be, in order: at its ends, its
+// corners, and where it meets another line that is pricked.
+func fixedDots(marks []Mark, trees []*plane.Tree, i int) []float64 {
+	tree := trees[i]
+	at := []float64{0, tree.Length()}
+	path := tree.Path()
+	along := 0.0
+	for k := 1; k+1 < len(path); k++ {
+		along += path[k].Distance(path[k-1])
+		in, out := path[k].Sub(path[k-1]), path[k+1].Sub(path[k])
+		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > leastTurn {
+			at = append(at, along)
+		}
+	}
+	for k, other := range trees {
+		if k != i && isPricked(marks[k].Role) {
+			for _, c := range plane.Crossings(tree, other) {
+				at = append(at, c.A)
+			}
+		}
+	}
+	slices.Sort(at)
+	return slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
+}
+
+// dotsAlong returns dots at the fixed places of a line and between them.
+func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
+	path := line.Path()
+	dots := plane.Path{line.At(fixed[0])}
+	for i := 1; i < len(fixed); i++ {
+		from, to := fixed[i-1], fixed[i]
+		part := plane.NewTree(path.Between(from, to))
+		parts := math.Max(1, math.Ceil((to-from)/spacing-sameDot/spacing))
+		for parts < (to-from)/leastChord && !flatWithin(part, parts) {
+			parts++
+		}
+		for k := 1.0; k <= parts; k++ {
+			dots = append(dots, line.At(from+(to-from)*k/parts))
+		}
+	}
+	return dots
+}
+
+// leastChord is the shortest straight from dot to dot, in mm, that is asked for by a
+// bend: a curve tighter than that is a corner to the eye.
+const leastChord = 0.5
+
+// flatWithin reports whether a line, in equal parts, strays from the straights
+// between their ends by no more than dotSagitta.
+func flatWithin(line *plane.Tree, parts float64) bool {
+	length := line.Length()
+	chord := func(k float64) (plane.Point, plane.Point) {
+		return line.At(length * k / parts), line.At(length * (k + 1) / parts)
+	}
+	path := line.Path()
+	along := 0.0
+	for i := 1; i+1 < len(path); i++ {
+		along += path[i].Distance(path[i-1])
+		a, b := chord(math.Min(parts-1, math.Floor(along/length*parts)))
+		if u := b.Sub(a); u.Length() > 0 && math.Abs(path[i].Sub(a).Cross(u.Unit())) > dotSagitta {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,201 @@
+package marking
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Rules of this file. Sheer cloth lies over the sheet and is traced. Every other
+// cloth has a template of paper, along whose edges and in whose windows it is marked;
+// a mirrored sheet, laid on the wrong side with tracing paper and gone over with a
+// wheel; or a pricked sheet, through whose holes it is dotted. What the command line
+// asks for goes before what a piece asks for, and that before what the cloth asks
+// for. What is no pattern of a piece stays as it is: a sample to be sewn, and the
+// ruler of a tucked block.
+
+// Transfer is how lines come onto the cloth.
+type Transfer int
+
+// The ways, in the order in which their sheets come.
+const (
+	Trace Transfer = iota
+	Template
+	Mirror
+	Pricked
+	transferCount
+)
+
+var transferNames = [transferCount]string{"trace", "template", "mirror", "prick"}
+
+// String gives the name as a file writes it.
+func (t Transfer) String() string { return transferNames[t] }
+
+// ParseTransfers reads names of transfers with commas between them: "trace,template".
+// The error names the cause and, on a line of its own, a hint.
+func ParseTransfers(text string) ([]Transfer, error) {
+	all, f := transfersNamed(strings.Split(text, ","))
+	if f != nil {
+		return nil, f
+	}
+	return all, nil
+}
+
+func transfersNamed(names []string) ([]Transfer, *fault) {
+	var all []Transfer
+	for _, name := range names {
+		i := slices.Index(transferNames[:], strings.TrimSpace(name))
+		if i < 0 {
+			return nil, &fault{shown(name) + " is no way to bring lines onto cloth", "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
+		}
+		if !slices.Contains(all, Transfer(i)) {
+			all = append(all, Transfer(i))
+		}
+	}
+	slices.Sort(all)
+	return all, nil
+}
+
+// usualTransfers are how lines come onto a cloth of which only this is known: cloth
+// that may be either is traced.
+func usualTransfers(seeThrough Flag) []Transfer {
+	if seeThrough.Given() && !seeThrough.Yes {
+		return []Transfer{Trace, Template}
+	}
+	return []Transfer{Trace}
+}
+
+// transfers reads how lines come onto the cloth: one way, or a list of ways.
+func (t *fileTable) transfers() ([]Transfer, Place) {
+	v, given := t.values["transfer"]
+	if !given {
+		return nil, Place{}
+	}
+	at := t.at("transfer")
+	var names []string
+	switch v := v.(type) {
+	case string:
+		names = []string{v}
+	case []any:
+		for _, one := range v {
+			name, isText := one.(string)
+			if !isText {
+				name = fmt.Sprint(one)
+			}
+			names = append(names, name)
+		}
+	}
+	if len(names) == 0 {
+		t.report(at, "must be text in quotes, or a list of such, but is "+asGiven(v), `write transfer = "template", or transfer = ["trace", "template"]`)
+		return nil, at
+	}
+	all, f := transfersNamed(names)
+	if f != nil {
+		t.report(at, f.cause, f.hint)
+	}
+	return all, at
+}
+
+// Transferred returns the pattern with every piece transferred in the ways given,
+// whatever the file says.
+func (p *Pattern) Transferred(ways []Transfer) *Pattern {
+	other := *p
+	other.Pieces = slices.Clone(p.Pieces)
+	for i := range other.Pieces {
+		other.Pieces[i].Transfers = ways
+	}
+	return &other
+}
+
+// Dotted returns the pattern with lines pricked no farther apart than mm. The error
+// names the cause and, on a line of its own, a hint.
+func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
+	if !(mm >= leastDots && mm <= mostDots) {
+		return nil, &fault{fmt.Sprintf("dots %s apart are too close together or too far apart", p.Unit.Names(mm)),
+			fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
+	}
+	other := *p
+	other.Dots = mm
+	return &other, nil
+}
+
+// sheetsOf returns the sheets of a piece, for every way in which its lines come onto
+// the cloth.
+func (p *Pattern) sheetsOf(piece *Piece) []Marking {
+	ways := p.transfersOf(piece)
+	sheets := p.patternSheets(piece, slices.Contains(ways, Template))
+	var all []Marking
+	add := func(m Marking) {
+		if piece.Pair {
+			all = append(all, asPair(m)...)
+		} else {
+			all = append(all, m)
+		}
+	}
+	for _, way := range ways {
+		if way == Template {
+			add(piece.template(p))
+			continue
+		}
+		for _, s := range sheets {
+			switch {
+			case s.tool: // it serves whichever way the cloth is marked
+				all = append(all, s.Marking)
+			case way == Mirror && !s.onTucked:
+				all = append(all, forWrongSide(s.Marking, piece.Pair || !piece.OnFold && piece.Cut > 1)...)
+			case way == Pricked && !s.onTucked:
+				add(pricked(s.Marking, p.dots()))
+			default:
+				add(s.Marking)
+			}
+		}
+	}
+	return withoutRepeats(all)
+}
+
+// patternSheet is a sheet by which a piece is marked or cut.
+type patternSheet struct {
+	Marking
+	tool     bool // it is a ruler, the same for all ways
+	onTucked bool // it is laid on the tucked cloth, and cut by
+}
+
+// patternSheets returns the sheets by which a piece is marked and cut, with the match
+// marks of its template where it has one.
+func (p *Pattern) patternSheets(piece *Piece, matched bool) []patternSheet {
+	if piece.Block == nil {
+		return []patternSheet{{Marking: piece.marking(p, matched)}}
+	}
+	return []patternSheet{
+		{Marking: piece.tuckSheet(p)},
+		{Marking: piece.tuckRuler(p), tool: true},
+		{Marking: piece.cuttingSheet(p, matched), onTucked: true},
+	}
+}
+
+// withoutRepeats returns the markings without those of which there is one of the same
+// key already: a tool comes once.
+func withoutRepeats(all []Marking) []Marking {
+	seen := map[string]bool{}
+	return slices.DeleteFunc(all, func(m Marking) bool {
+		was := seen[m.Key]
+		seen[m.Key] = true
+		return was
+	})
+}
+
+// dots is how far apart dots are pricked, in mm.
+func (p *Pattern) dots() float64 {
+	if p.Dots > 0 {
+		return p.Dots
+	}
+	return usualDots
+}
+
+// transfersOf returns how the lines of a piece come onto the cloth.
+func (p *Pattern) transfersOf(piece *Piece) []Transfer {
+	if len(piece.Transfers) > 0 {
+		return piece.Transfers
+	}
+	return p.Transfers
+}
