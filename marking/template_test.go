@@ -186,9 +186,7 @@ func TestWindowsKeepTheirWidths(t *testing.T) {
 					path = append(path, centre.Add(plane.Point{X: cos, Y: sin}.Mul(radius)))
 				}
 			}
-			for _, part := range insideOf(outline, Mark{Role: Fold, Name: number(float64(k)), Path: path}) {
-				lines = append(lines, part)
-			}
+			lines = append(lines, insideOf(outline, Mark{Role: Fold, Name: number(float64(k)), Path: path})...)
 		}
 		open := openingsFor(outline, lines)
 		ticked += len(open.ticks)
