@@ -34,9 +34,9 @@ func TestWhatIsPrinted(t *testing.T) {
 		{"some pieces", []string{"--pieces", "Bib"}, "bib.pdf", "2 pages: the first proves the scale, page 2 holds the pieces\n" + prove},
 		{"either", []string{"--paper", "either"}, "bib.pdf", "5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" + prove},
 		{"one page", []string{"--paper", "single", "--no-figures"}, "bib.pdf",
-			"1 page, 12 15/16 in wide and 22 7/8 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
+			"1 page, 13 in wide and 22 15/16 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
 		{"a roll", []string{"--paper", "roll:24in", "--no-figures"}, "bib.pdf",
-			"1 page, 24 in wide and 21 3/8 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
+			"1 page, 24 in wide and 21 7/16 in high, with the check square and the pieces\nmeasure the check square on paper, at 100 %, before you mark cloth"},
 		{"corrected", []string{"--across", "3 15/16", "--down", "4"}, "bib.pdf",
 			"5 pages: the first proves the scale, page 2 has the figures, pages 3 to 5 hold the pieces\n" +
 				"print them on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"},

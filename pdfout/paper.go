@@ -166,7 +166,9 @@ func (p Paper) around(window plane.Point) Paper {
 	}
 	s := p.Printed.orTrue()
 	p.Width = side(window.X, s.Across)
-	p.Height = side(window.Y+headerHeight, s.Down)
+	// Renderers count dots from the upper edge: check squares, whose places are
+	// counted from the lower one, lie on whole dots only where the height does.
+	p.Height = snapUp(side(window.Y+headerHeight, s.Down))
 	return p
 }
 

@@ -8,6 +8,10 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -20,11 +24,14 @@ import (
 // Rules of this file: it hands the PDF to programs that others wrote, as a
 // printer would, and measures what comes out. Where such a program is not
 // installed the test is skipped; with TUCKMARK_RENDER=1 in the environment it
-// fails instead.
+// fails instead, and with TUCKMARK_RENDER=0 it is left out in any case.
 
 // tool finds a program.
 func tool(t *testing.T, name string) string {
 	t.Helper()
+	if os.Getenv("TUCKMARK_RENDER") == "0" {
+		t.Skip("TUCKMARK_RENDER=0 leaves out what other programs draw; run it without the race detector, with TUCKMARK_RENDER=1")
+	}
 	path, err := exec.LookPath(name)
 	if err != nil {
 		if os.Getenv("TUCKMARK_RENDER") == "1" {
@@ -49,8 +56,12 @@ func run(t *testing.T, name string, args ...string) {
 // onDisk draws a set into a file.
 func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
 	t.Helper()
-	p, err := FindPaper(paper)
-	require.NoError(t, err)
+	return onDiskOn(t, set, found(t, paper))
+}
+
+// onDiskOn is onDisk for paper that is asked for with more than a name.
+func onDiskOn(t *testing.T, set Set, p Paper) (string, Summary) {
+	t.Helper()
 	file := filepath.Join(t.TempDir(), "sheets.pdf")
 	out, err := os.Create(file)
 	require.NoError(t, err)
@@ -88,22 +99,10 @@ func TestTextsAreText(t *testing.T) {
 	}
 }
 
-// dots is the resolution of the pictures below, to the inch.
-const dots = 300
-
 // rendered draws one page in shades of grey.
 func rendered(t *testing.T, file string, page int) *image.Gray {
 	t.Helper()
-	n := fmt.Sprint(page)
-	base := filepath.Join(t.TempDir(), "page")
-	run(t, "pdftoppm", "-r", fmt.Sprint(dots), "-gray", "-singlefile", "-f", n, "-l", n, file, base)
-	data, err := os.ReadFile(base + ".pgm")
-	require.NoError(t, err)
-	var w, h, depth int
-	_, err = fmt.Sscanf(string(data[:min(40, len(data))]), "P5\n%d %d\n%d\n", &w, &h, &depth)
-	require.NoError(t, err)
-	require.Equal(t, 255, depth)
-	return &image.Gray{Pix: data[len(data)-w*h:], Stride: w, Rect: image.Rect(0, 0, w, h)}
+	return renderers()[0].draw(t, file, page, page)[0]
 }
 
 // dark reports whether a dot is more black than white.
@@ -129,56 +128,232 @@ func outside(t *testing.T, g *image.Gray, from, step image.Point, reach int) int
 
 // dotAt is the dot at a place of the page, in mm from its lower left corner.
 func dotAt(g *image.Gray, p plane.Point) image.Point {
-	return image.Pt(int(math.Floor(p.X/25.4*dots)), g.Rect.Dy()-1-int(math.Floor(p.Y/25.4*dots)))
+	return image.Pt(int(math.Floor(p.X/dot)), g.Rect.Dy()-1-int(math.Floor(p.Y/dot)))
 }
 
-// A filled 4 in square is 1200 x 1200 dots at 300 to the inch, one of 100 mm
-// 1181 (1181.1).
-func TestFirstPageMeasures(t *testing.T) {
-	for _, paper := range []string{"letter", "a4"} {
-		set := few()
-		file, _ := onDisk(t, set, paper)
-		g := rendered(t, file, 1)
-		d, _ := drawn(t, set, paper)
-		frames := d.pages[0].frames()
-		for i, want := range []int{4 * dots, 1181} {
-			// From 1 mm outside, close to the left and the lower side, where
-			// no text is; to 0.6 mm beyond, short of the outer frame.
-			f := frames[i]
-			across := dotAt(g, f.Min.Add(plane.Point{X: -1, Y: 3}))
-			up := dotAt(g, f.Min.Add(plane.Point{X: 3, Y: -1}))
-			reach := int((f.Width() + 1.6) / 25.4 * dots)
-			assert.InDelta(t, want, outside(t, g, across, image.Pt(1, 0), reach), 1, "%s, frame %d, across", paper, i)
-			assert.InDelta(t, want, outside(t, g, up, image.Pt(0, -1), reach), 1, "%s, frame %d, up", paper, i)
+// Where the sides of a check square are measured: along lines that run besideCorner
+// from its lower and its left side, where no text is, and from aroundSquare outside
+// it to lessAround beyond it, short of the larger frame round the inner one; in mm.
+const (
+	besideCorner = 3.0
+	aroundSquare = 1.0
+	lessAround   = 0.6
+)
+
+// sides measures the sides of a filled frame, across and up, in dots.
+func sides(t *testing.T, g *image.Gray, f plane.Box) (across, up int) {
+	t.Helper()
+	reach := func(side float64) int { return int((side + aroundSquare + lessAround) / dot) }
+	across = outside(t, g, dotAt(g, f.Min.Add(plane.Point{X: -aroundSquare, Y: besideCorner})), image.Pt(1, 0), reach(f.Width()))
+	up = outside(t, g, dotAt(g, f.Min.Add(plane.Point{X: besideCorner, Y: -aroundSquare})), image.Pt(0, -1), reach(f.Height()))
+	return across, up
+}
+
+// assertSquares measures the check squares of a page. One whose sides are whole dots,
+// as 4 in and 1 in are, must have exactly these; of 100 mm, 1181.1 dots, and 30 mm,
+// 354.3 dots, the next dot above or below is allowed.
+func assertSquares(t *testing.T, g *image.Gray, page readPage) {
+	t.Helper()
+	frames := page.frames()
+	require.NotEmpty(t, frames)
+	for _, f := range frames {
+		want := squareSides(t, f)
+		across, up := sides(t, g, f)
+		for what, got := range map[string]int{"across": across, "up": up} {
+			assert.True(t, float64(got) >= math.Floor(want) && float64(got) <= math.Ceil(want), "a square of %.1f dots has %d %s", want, got, what)
 		}
 	}
 }
 
-func TestSmallSquaresMeasure(t *testing.T) {
-	for _, c := range []struct {
-		unit  marking.Unit
-		paper string
-		want  int // dots
-	}{
-		{marking.Inch, "letter", dots},
-		{marking.Inch, "a4", dots},
-		{marking.Centimetre, "a4", 354}, // 30 mm are 354.3
-		{marking.Millimetre, "letter", 354},
-	} {
-		set := few()
-		set.Unit = c.unit
-		file, s := onDisk(t, set, c.paper)
-		d, _ := drawn(t, set, c.paper)
-		for n := s.Front + 1; n <= s.Pages; n++ {
-			g := rendered(t, file, n)
-			frame := d.pages[n-1].frames()[0]
-			// Along lines at a quarter of the square, clear of its label.
-			quarter := frame.Min.Toward(frame.Max, 0.2)
-			across := dotAt(g, plane.Point{X: frame.Min.X - 1, Y: quarter.Y})
-			up := dotAt(g, plane.Point{X: quarter.X, Y: frame.Min.Y - 1})
-			reach := c.want + 2*dots/25
-			assert.InDelta(t, c.want, outside(t, g, across, image.Pt(1, 0), reach), 1, "page %d of %s, across", n, c.paper)
-			assert.InDelta(t, c.want, outside(t, g, up, image.Pt(0, -1), reach), 1, "page %d of %s, up", n, c.paper)
+// sameSquare bounds how far what the PDF says of a square may be off for it still to
+// be told which of the four it is meant to be, in mm.
+const sameSquare = 0.5
+
+// squareSides is how many dots the side of a check square must have, to a tenth.
+func squareSides(t *testing.T, f plane.Box) float64 {
+	t.Helper()
+	for _, mm := range []float64{4 * 25.4, 100, 25.4, 30} {
+		if math.Abs(f.Width()-mm) <= sameSquare {
+			return math.Round(mm/dot*10) / 10
+		}
+	}
+	require.Fail(t, "no check square", "%v", f)
+	return 0
+}
+
+// Every page of every example, read by another program, says what lies on its sheet,
+// where in it the page belongs, what the set is called and which page it is.
+func TestPagesAreRead(t *testing.T) {
+	for name, set := range examples(t) {
+		t.Run(name, func(t *testing.T) {
+			file, s := onDisk(t, set, "letter")
+			d, _ := drawn(t, set, "letter")
+			out := filepath.Join(t.TempDir(), "text")
+			// In the order in which it was written: of a page with much text on its
+			// side pdftotext otherwise takes that for upright.
+			run(t, "pdftotext", "-raw", file, out)
+			data, err := os.ReadFile(out)
+			require.NoError(t, err)
+			texts := strings.Split(string(data), "\f") // one behind every page
+			require.Len(t, texts, s.Pages+1)
+			for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
+				laid, _ := joinUp(t, d, sheet)
+				require.Len(t, laid, sheet.Last-sheet.First+1)
+				for _, name := range sheet.Pieces {
+					named := slices.ContainsFunc(laid, func(page laidPage) bool { return strings.Contains(texts[page.number-1], name) })
+					assert.True(t, named || len(sheet.Pieces) > 3, "%q is on no page of its sheet", name)
+				}
+				for _, page := range laid {
+					checkPageText(t, texts[page.number-1], set, s, sheet, page, laid)
+				}
+			}
+		})
+	}
+}
+
+// checkPageText looks at what a page says.
+func checkPageText(t *testing.T, text string, set Set, s Summary, sheet SheetSummary, page laidPage, laid []laidPage) {
+	t.Helper()
+	number := fmt.Sprintf("page %d of %d", page.number, s.Pages)
+	before, after, there := strings.Cut(text, number)
+	require.True(t, there, "%q is missing", number)
+	// The names stand on the line that ends with the number, all else on the next.
+	header := strings.TrimSpace(before[strings.LastIndex(before, "\n")+1:])
+	second, _, _ := strings.Cut(strings.TrimLeft(after, " \n"), "\n")
+	left := 0 // names that the header only counts
+	for k, name := range sheet.Pieces {
+		// A small piece on one of a large one's pages is named on that page: there
+		// its title stands as well.
+		here := len(laid) == 1 || k == 0 || strings.Contains(second+after, name)
+		if here && !strings.Contains(header, name) {
+			left++
+		}
+	}
+	if left > 0 {
+		assert.True(t, strings.HasSuffix(header, fmt.Sprintf(" and %d more", left)), "page %d: %q leaves out %d of %v", page.number, header, left, sheet.Pieces)
+	}
+	assert.Contains(t, second, set.Title, "page %d", page.number)
+	place := regexp.MustCompile(`row (\d+) of (\d+), column (\d+) of (\d+)`).FindStringSubmatch(second)
+	if len(laid) == 1 {
+		assert.Nil(t, place, "page %d is joined to no other", page.number)
+		return
+	}
+	var lefts, uppers []float64
+	for _, other := range laid {
+		lefts, uppers = append(lefts, other.window.Min.X), append(uppers, -other.window.Max.Y)
+	}
+	want := []int{rankIn(uppers, -page.window.Max.Y), sheet.Rows, rankIn(lefts, page.window.Min.X), sheet.Columns}
+	require.NotNil(t, place, "page %d does not say its row and column", page.number)
+	for i, n := range want {
+		assert.Equal(t, strconv.Itoa(n), place[i+1], "page %d: %s", page.number, place[0])
+	}
+}
+
+// besideEach is less than what lies between the sides of two pages of a joined sheet,
+// and more than what they may be off, in mm.
+const besideEach = 5.0
+
+// rankIn tells the how manieth a place is of the rows or columns of a joined sheet.
+func rankIn(all []float64, own float64) int {
+	slices.Sort(all)
+	rank, last := 1, math.Inf(-1)
+	for _, at := range all {
+		if at < own-besideEach && at > last+besideEach {
+			rank++
+			last = at
+		}
+	}
+	return rank
+}
+
+// The squares of the first page and of the others, as two programs draw them, on
+// pages that are to be joined and on one single page.
+func TestSquaresMeasure(t *testing.T) {
+	for _, paper := range []string{"letter", "a4", eitherName, singleName} {
+		for _, unit := range []marking.Unit{marking.Inch, marking.Centimetre, marking.Millimetre} {
+			set := few()
+			set.Unit = unit
+			file, s := onDisk(t, set, paper)
+			d, _ := drawn(t, set, paper)
+			for _, r := range renderers() {
+				t.Run(fmt.Sprintf("%s, %v, %s", paper, unit, r.name), func(t *testing.T) {
+					t.Parallel()
+					for i, g := range r.draw(t, file, 1, s.Pages) {
+						assertSquares(t, g, d.pages[i])
+					}
+				})
+			}
+		}
+	}
+}
+
+// On a sheet for a printer that does not print true the squares are drawn larger or
+// smaller by as much: what comes out of that printer is 4 in, to the dot.
+func TestCorrectedSquaresMeasure(t *testing.T) {
+	paper := found(t, "letter")
+	paper.Printed = Scale{0.96875, 0.984375} // 3 7/8 and 3 15/16 of 4 in
+	file, s := onDiskOn(t, few(), paper)
+	data, err := os.ReadFile(file)
+	require.NoError(t, err)
+	d := readPDF(t, data, Scale{}) // as it is before it is printed
+	for _, r := range renderers() {
+		for i, g := range r.draw(t, file, 1, s.Pages) {
+			frames := d.pages[i].frames()
+			require.NotEmpty(t, frames, "page %d", i+1)
+			for k, f := range frames {
+				want := float64(dots) // 1 in
+				if i == 0 {
+					want = []float64{4 * dots, 100 / dot}[k]
+				}
+				across, up := sides(t, g, f)
+				assert.InDelta(t, want, float64(across)*paper.Printed.Across, 1, "%s, page %d, across", r.name, i+1)
+				assert.InDelta(t, want, float64(up)*paper.Printed.Down, 1, "%s, page %d, up", r.name, i+1)
+			}
+		}
+	}
+}
+
+// whiteStrip is the strip at the edges of paper that a home printer leaves white,
+// in dots: 1/4 in (common practice).
+const whiteStrip = dots / 4
+
+// inMargin says where something is printed that no home printer prints; "" if
+// nothing is.
+func inMargin(g *image.Gray) string {
+	inside := g.Rect.Inset(whiteStrip)
+	for y := range g.Rect.Dy() {
+		for x := 0; x < g.Rect.Dx(); x++ {
+			if image.Pt(x, y).In(inside) {
+				x = inside.Max.X
+			}
+			if g.Pix[y*g.Stride+x] < nearlyWhite {
+				return fmt.Sprintf("a dot of grey %d, %d dots from the left and %d from the top", g.Pix[y*g.Stride+x], x, y)
+			}
+		}
+	}
+	return ""
+}
+
+// The pages of figures keep the margin as the others do; who asks for no margin gets
+// none.
+func TestMarginsRender(t *testing.T) {
+	full := Set{Pieces: []marking.Marking{rectangle("p", "Panel", 300, 250)}}
+	for _, r := range renderers() {
+		for _, name := range []string{"letter", "a4", eitherName} {
+			t.Run(name+", "+r.name, func(t *testing.T) {
+				t.Parallel()
+				file, s := onDisk(t, withFigures(full, dressFigures()), name)
+				require.Positive(t, s.Figures)
+				for i, g := range r.draw(t, file, 1, s.Pages) {
+					assert.Empty(t, inMargin(g), "page %d", i+1)
+				}
+				bare, err := found(t, name).WithMargin(0)
+				require.NoError(t, err)
+				file, s = onDiskOn(t, full, bare)
+				for i, g := range r.draw(t, file, inFront(s)+1, s.Pages) {
+					assert.NotEmpty(t, inMargin(g), "page %d, without a margin", inFront(s)+1+i)
+				}
+			})
 		}
 	}
 }

@@ -162,7 +162,8 @@ func (b *book) items(pieces []piece) []item {
 	var items []item
 	for i := range 1 + len(b.figures) + b.forms {
 		box := b.panelBox(i)
-		items = append(items, item{panel: i, size: plane.Point{X: box.Width(), Y: box.Height()}})
+		// With room to be moved onto the grid of the check squares.
+		items = append(items, item{panel: i, size: plane.Point{X: box.Width() + squareGrid, Y: box.Height() + squareGrid}})
 	}
 	items = append(items, b.squareItem())
 	window := plane.Point{X: longestSide, Y: longestSide}
@@ -287,7 +288,8 @@ func (b *book) addFloor(number int, f *floor) {
 			at := low.Add(plane.Point{X: clearing, Y: clearing}).Add(corner)
 			square = plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}
 		default:
-			b.panels = append(b.panels, panel{on: b.forms + number, at: low.Add(corner).Sub(b.panelBox(s.panel).Min)})
+			at := low.Add(corner).Sub(b.panelBox(s.panel).Min)
+			b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}})
 		}
 	}
 	sh := newSheet(pieces, grid{rows: 1, columns: 1, window: window, overlap: paper.Overlap}, []cell{{}})

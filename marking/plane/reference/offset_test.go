@@ -1,4 +1,4 @@
-// Package reference holds offsets and folding against
+// Package reference holds offsets, folding and templates against
 // github.com/tdewolff/canvas, a general library of plane geometry that finds them by
 // other means: it offsets a closed path, with round joins only, and settles what
 // overlaps, or what is clipped and united, by a sweep. It is a module of its own, so that nobody who builds tuckmark has to fetch what that

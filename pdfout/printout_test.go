@@ -1,0 +1,152 @@
+package pdfout
+
+import (
+	"image"
+	"math"
+	"os"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: a set as it was printed: its pages true to scale, each with its
+// place on its joined sheet, what its dots may belong to, and what a renderer made of
+// it. How the pages join is read from their join marks, as a maker does it.
+
+// tile is a page true to scale, as one renderer drew it.
+type tile struct {
+	laidPage
+	ground *ground
+	pieces []placed // on its sheet
+	heads  []readPath
+	image  *image.Gray
+}
+
+// at is the place on the sheet of a place in the picture, given in dots.
+func (p *tile) at(x, y float64) plane.Point {
+	return plane.Point{X: x * dot, Y: p.ground.top - y*dot}.Add(p.step)
+}
+
+// dotsOf is a place of the sheet in dots.
+func (p *tile) dotsOf(at plane.Point) (x, y float64) {
+	at = at.Sub(p.step)
+	return at.X / dot, (p.ground.top - at.Y) / dot
+}
+
+// rows is the part of the picture that shows a box of the sheet.
+func (p *tile) rows(b plane.Box) image.Rectangle {
+	left, upper := p.dotsOf(plane.Point{X: b.Min.X, Y: b.Max.Y})
+	right, lower := p.dotsOf(plane.Point{X: b.Max.X, Y: b.Min.Y})
+	r := image.Rect(int(math.Floor(left)), int(math.Floor(upper)), int(math.Ceil(right)), int(math.Ceil(lower)))
+	return r.Intersect(p.image.Rect)
+}
+
+// find returns how a piece lies on the page's sheet.
+func (p *tile) find(number int) (placed, bool) {
+	for _, q := range p.pieces {
+		if q.number == number {
+			return q, true
+		}
+	}
+	return placed{}, false
+}
+
+// printout is a set as it was printed, without the pages that are not true to scale.
+type printout struct {
+	file    string
+	doc     readDocument
+	summary Summary
+	sheets  [][]*tile
+}
+
+// printedOn draws a set, and finds where every piece lies on every page.
+func printedOn(t *testing.T, set Set, paper string) *printout {
+	t.Helper()
+	file, summary := onDisk(t, set, paper)
+	data, err := os.ReadFile(file)
+	require.NoError(t, err)
+	out := &printout{file: file, doc: readPDF(t, data, Scale{}), summary: summary}
+	for _, sheet := range append(formsAsSheets(summary), summary.Sheets...) {
+		laid, apart := joinUp(t, out.doc, sheet)
+		require.Empty(t, apart, "pages without a join")
+		pieces := piecesOn(t, set, laid, sheet)
+		if len(pieces) == 0 {
+			continue // a large page with nothing but panels
+		}
+		var tiles []*tile
+		for _, page := range laid {
+			p := &tile{laidPage: page, pieces: pieces}
+			for _, q := range page.paths {
+				if q.layer != "" && q.painted == "f" {
+					p.heads = append(p.heads, q)
+				}
+			}
+			tiles = append(tiles, p)
+		}
+		out.sheets = append(out.sheets, tiles)
+	}
+	if summary.Paper.WhollyOnOne() {
+		out.sheets = [][]*tile{asOneSheet(out.sheets)}
+	}
+	for _, sheet := range out.sheets {
+		for _, p := range sheet {
+			p.ground = groundOf(p.readPage, p.step, p.pieces)
+		}
+	}
+	return out
+}
+
+// asOneSheet makes one of the forms and the sheet that lie on a single page.
+func asOneSheet(sheets [][]*tile) []*tile {
+	page := sheets[0][0]
+	for _, more := range sheets[1:] {
+		page.pieces = append(page.pieces, more[0].pieces...)
+	}
+	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(point)}
+	page.core = page.window
+	return []*tile{page}
+}
+
+// piecesOn finds where the pieces that are named on a sheet lie: the first, which may
+// take several pages, last, by what is of none of the others.
+func piecesOn(t *testing.T, set Set, laid []laidPage, sheet SheetSummary) []placed {
+	t.Helper()
+	var all []placed
+	lines := map[marking.Role][]*plane.Tree{}
+	for k, name := range slices.Backward(sheet.Pieces) {
+		for i, m := range set.Pieces {
+			if m.Name != name && (m.Name != "" || m.Key != name) {
+				continue
+			}
+			p := placed{number: i + 1, piece: m}
+			for _, turned := range sheet.Turned {
+				p.turned = p.turned || turned == name
+			}
+			var found bool
+			p.step, found = findPiece(laid, m, p.turned, k == 0, lines)
+			require.True(t, found, "%s is not on its sheet", name)
+			for _, mark := range m.Marks {
+				lines[mark.Role] = append(lines[mark.Role], plane.NewTree(onPaper(mark.Path, p.turned, p.step)))
+			}
+			all = append(all, p)
+			break
+		}
+	}
+	require.Len(t, all, len(sheet.Pieces), "names of pieces")
+	return all
+}
+
+// seenBy takes the pictures of a renderer.
+func (out *printout) seenBy(t *testing.T, pictures []*image.Gray) {
+	t.Helper()
+	for _, sheet := range out.sheets {
+		for _, p := range sheet {
+			p.image = pictures[p.number-1]
+			require.Equal(t, image.Rect(0, 0, p.ground.width, p.ground.height), p.image.Rect, "page %d", p.number)
+		}
+	}
+}
