@@ -13,6 +13,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v3"
@@ -90,7 +91,7 @@ func newCommand(stdout, stderr io.Writer) *cli.Command {
 			}
 			return &usageError{"no command was given", commandsHint}
 		},
-		Commands:        []*cli.Command{sheetCommand(misused), scaleCommand(misused), figuresCommand(misused)},
+		Commands:        []*cli.Command{sheetCommand(misused), gaugeCommand(misused), scaleCommand(misused), figuresCommand(misused)},
 		HideHelpCommand: true, // --help says it all
 	}
 }
@@ -108,7 +109,8 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			},
 			&cli.BoolFlag{Name: "first-page-only", Usage: "make only the first page, to prove the scale with before the others are printed"},
 			&cli.BoolFlag{Name: "no-figures", Usage: "leave out the pages with the figures for the cutting table"},
-		}, printingFlags()...),
+			&cli.BoolFlag{Name: "gauges", Usage: "add the gauges, to be cut from card"},
+		}, slices.Concat(paperFlags(), pieceFlags(), squareFlags())...),
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			in, err := oneFile(cmd, "tuckmark sheet linden.toml -o linden.pdf")
 			if err != nil {
@@ -119,17 +121,22 @@ func sheetCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 				return err
 			}
 			first := cmd.Bool("first-page-only")
-			out := cmd.String("output")
-			if out == "" {
-				out = strings.TrimSuffix(in, filepath.Ext(in))
-				if first {
-					out += firstPage
-				}
-				out += ".pdf"
+			behind := ""
+			if first {
+				behind = firstPage
 			}
-			return makeSheets(cmd.Root().Writer, in, out, p, first)
+			return makeSheets(cmd.Root().Writer, in, outputName(cmd, in, behind), p, first)
 		},
 	}
+}
+
+// outputName is the name of the PDF that is asked for, or else that of the file, with
+// something behind it.
+func outputName(cmd *cli.Command, in, behind string) string {
+	if out := cmd.String("output"); out != "" {
+		return out
+	}
+	return strings.TrimSuffix(in, filepath.Ext(in)) + behind + ".pdf"
 }
 
 // firstPage is what the first page alone is called behind the name of the file.

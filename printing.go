@@ -22,34 +22,46 @@ type printing struct {
 	pieces          []string
 	transfers       []marking.Transfer // nil where the file is to say
 	dots            string
-	figures         bool
+	figures, gauges bool
 	// said are the options that name the paper and the pieces, as they were given:
 	// whoever prints the same again repeats them.
 	said []string
 }
 
-// printingFlags are the options that sheet and scale share.
-func printingFlags() []cli.Flag {
+// paperFlags are the options that say what is printed on.
+func paperFlags() []cli.Flag {
 	return []cli.Flag{
 		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + pdfout.PaperForms()},
 		&cli.BoolFlag{Name: "landscape", Usage: "lay the pages on their long side"},
 		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
 		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},
+	}
+}
+
+// pieceFlags are the options that say which pieces are printed, and how.
+func pieceFlags() []cli.Flag {
+	return []cli.Flag{
 		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
 		&cli.StringFlag{Name: "transfer", Usage: "how the lines come onto the cloth: `WAY` is trace, template, mirror or prick, or several with commas between them (without it: what the file says)"},
 		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in)"},
+	}
+}
+
+// squareFlags are the options that say what the check square measures.
+func squareFlags() []cli.Flag {
+	return []cli.Flag{
 		&cli.StringFlag{Name: "across", Usage: "the check square measures `LENGTH` across: in inches of the 4 in square, in mm of the 100 mm one"},
 		&cli.StringFlag{Name: "down", Usage: "and `LENGTH` down"},
 	}
 }
 
-// readPrinting takes up these options.
+// readPrinting takes up these options, as far as a command has them.
 func readPrinting(cmd *cli.Command) (printing, error) {
 	p := printing{
 		margin: cmd.String("margin"), overlap: cmd.String("overlap"),
 		dots:   cmd.String("dots"),
 		across: cmd.String("across"), down: cmd.String("down"),
-		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"),
+		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"), gauges: cmd.Bool("gauges"),
 	}
 	var err error
 	if p.paper, err = pdfout.FindPaper(cmd.String("paper")); err != nil {
@@ -133,7 +145,13 @@ func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
 }
 
 // set is what is drawn of a pattern.
-func (p printing) set(pattern *marking.Pattern) pdfout.Set { return newSet(pattern, p.figures) }
+func (p printing) set(pattern *marking.Pattern) pdfout.Set {
+	set := newSet(pattern, p.figures)
+	if p.gauges {
+		set.Pieces = append(set.Pieces, pattern.Gauges()...)
+	}
+	return set
+}
 
 // chosen is the pattern with the pieces that are meant, to be transferred as it is
 // asked for.

@@ -93,7 +93,7 @@ func TestReadme(t *testing.T) {
 		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 19, ran, "commands of the README that were run")
+	assert.Equal(t, 22, ran, "commands of the README that were run")
 	assert.Len(t, excerpts, 2, "what the README shows of what is printed")
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)

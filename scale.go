@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v3"
@@ -22,7 +23,7 @@ func scaleCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 		Usage:        "say what the printer did to the sheets, from the check square as it was measured",
 		ArgsUsage:    "FILE.toml",
 		OnUsageError: misused,
-		Flags: append(printingFlags(),
+		Flags: append(slices.Concat(paperFlags(), pieceFlags(), squareFlags()),
 			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
 		Action: func(_ context.Context, cmd *cli.Command) error {
 			in, err := oneFile(cmd, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)

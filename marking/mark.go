@@ -67,6 +67,9 @@ type Marking struct {
 	// ends and the piece begins.
 	Outline plane.Path
 	Marks   []Mark
+	// Card tells that the marking is cut out of card: it shares its page with nothing
+	// but others of that kind.
+	Card bool
 	// Form makes the marking a page of its own, to be written on; nil for a
 	// piece.
 	Form *Form

@@ -109,7 +109,7 @@ func (b *book) blank() int {
 
 // summary says what the book holds.
 func (b *book) summary(left []string) Summary {
-	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left, Unit: b.set.Unit}
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left, Unit: b.set.Unit, What: b.set.What}
 	if b.paper.WhollyOnOne() {
 		s.Paper, s.Front = b.sheets[b.forms].paper, 0
 	}

@@ -242,7 +242,8 @@ func (b *book) cautions() []string {
 		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
 		"Count your pins in, and count them out again.",
 	}
-	if roles := b.roles; slices.Contains(roles, marking.Match) || slices.Contains(roles, marking.Window) {
+	card := func(m marking.Marking) bool { return m.Card }
+	if slices.Contains(b.roles, marking.Match) || slices.Contains(b.roles, marking.Window) || slices.ContainsFunc(b.set.Pieces, card) {
 		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
 	}
 	return all

@@ -19,6 +19,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"math"
@@ -39,6 +40,8 @@ type Set struct {
 	Size   string // "18 months"; may be ""
 	Unit   marking.Unit
 	Pieces []marking.Marking
+	// What the pieces are called together; "" for "the pieces".
+	What string
 	// Report is printed on pages of figures right behind those in front. Nil,
 	// and a report that says nothing, have none.
 	Report *marking.Report
@@ -78,8 +81,9 @@ type Summary struct {
 	Sheets  []SheetSummary
 	// Left names the pieces that have no line to draw.
 	Left []string
-	// Unit is that of the set.
+	// Unit and What are those of the set.
 	Unit marking.Unit
+	What string
 }
 
 // FormSummary says where a form to be filled in is.
@@ -97,6 +101,9 @@ type SheetSummary struct {
 	Blank         int      // pages left out
 	Turned        []string // pieces that lie on it by a quarter turn
 }
+
+// thePieces is what the pieces of a set are called together.
+const thePieces = "the pieces"
 
 // String says it in a sentence or two: "9 pages: the first proves the scale,
 // pages 2 to 9 hold the pieces".
@@ -121,7 +128,7 @@ func (s Summary) String() string {
 		}
 	}
 	if pieces <= s.Pages {
-		fmt.Fprintf(&b, "%s the pieces", pageRange(pieces, s.Pages, "holds", "hold"))
+		fmt.Fprintf(&b, "%s %s", pageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
 	}
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
@@ -139,7 +146,7 @@ func (s Summary) whole() string {
 		what = append(what, "what is to be sewn and filled in first")
 	}
 	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
-		what = append(what, "the pieces")
+		what = append(what, cmp.Or(s.What, thePieces))
 	}
 	size := s.Unit.Print(s.Paper.Width) + " wide"
 	if s.Pages == 1 {

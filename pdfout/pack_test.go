@@ -2,12 +2,14 @@ package pdfout
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -95,4 +97,29 @@ func TestPackUsesRoom(t *testing.T) {
 	require.Len(t, sheets, 1)
 	assert.False(t, sheets[0].pieces[0].turned)
 	assert.True(t, sheets[0].pieces[1].turned)
+}
+
+// What is cut from card shares its page with nothing but its kind, however much room
+// there is elsewhere.
+func TestCardsHaveTheirOwnPages(t *testing.T) {
+	set := Set{Pieces: []marking.Marking{rectangle("l", "Large", 150, 400), rectangle("p", "Pocket", 40, 40)}}
+	for i := range 3 {
+		card := rectangle(fmt.Sprint(i), fmt.Sprint("Card ", i), 30, 60)
+		card.Card = true
+		set.Pieces = append(set.Pieces, card)
+	}
+	_, s := drawn(t, set, "letter")
+	cards := 0
+	for _, sheet := range s.Sheets {
+		of := 0
+		for _, name := range sheet.Pieces {
+			if strings.HasPrefix(name, "Card") {
+				of++
+			}
+		}
+		assert.True(t, of == 0 || of == len(sheet.Pieces), "%v", sheet.Pieces)
+		cards += of
+	}
+	assert.Equal(t, 3, cards)
+	assert.Len(t, s.Sheets, 2, "the pocket lies on a page of the large piece, the cards on one")
 }

@@ -1,6 +1,8 @@
 package pdfout
 
 import (
+	"slices"
+
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
@@ -9,7 +11,8 @@ import (
 // form.go. A piece larger than one page has a sheet of its own, made of as many
 // pages as it needs; it is turned by a quarter turn where that saves pages, or
 // cuts fewer short marks (place.go). Pieces that fit on one page share pages
-// (pack.go), where that saves a page those of a large piece (share.go). No piece
+// (pack.go), where that saves a page those of a large piece (share.go); what is cut
+// from card shares them only with its kind. No piece
 // is scaled, mirrored, or turned by anything but a quarter.
 
 // spare is kept free between the bounds of a piece's lines and the sides of
@@ -196,7 +199,7 @@ func (a arrangement) pages() int {
 func arrange(set Set, paper Paper) arrangement {
 	window := paper.grid().window
 	a := arrangement{exact: true}
-	var small []piece
+	var small, cards []piece
 	pages := 0
 	for _, m := range set.Pieces {
 		upright := newPiece(m)
@@ -209,12 +212,16 @@ func arrange(set Set, paper Paper) arrangement {
 			a.forms = append(a.forms, m)
 			continue
 		}
+		group := &small
+		if m.Card {
+			group = &cards
+		}
 		if upright.fits(window) {
-			small = append(small, upright)
+			*group = append(*group, upright)
 			continue
 		}
 		if turned := upright.quarterTurned(); turned.fits(window) {
-			small = append(small, turned)
+			*group = append(*group, turned)
 			continue
 		}
 		s, all := spread(upright, paper.grid())
@@ -231,10 +238,11 @@ func arrange(set Set, paper Paper) arrangement {
 	if a.exact && all && pages <= MaxPages {
 		a.sheets, shelves = shareLarge(a.sheets, parcels, shelves, set.Unit, paper)
 	}
-	for _, s := range shelves {
+	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
+	for _, s := range slices.Concat(shelves, ofCard) {
 		a.sheets = append(a.sheets, s.sheet(paper.grid()))
 	}
-	a.exact = a.exact && all
+	a.exact = a.exact && all && allCards
 	return a
 }
 

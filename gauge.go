@@ -1,0 +1,80 @@
+package main
+
+import (
+	"context"
+	"io"
+	"slices"
+
+	"github.com/urfave/cli/v3"
+
+	"tuckmark/marking"
+	"tuckmark/pdfout"
+)
+
+// Rules of this file: gauges are printed by themselves, on as few pages as they fit,
+// in the same ways as the sheets.
+
+// gaugesFile is what the gauges are called behind the name of the file.
+const gaugesFile = "-gauges"
+
+func gaugeCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+	return &cli.Command{
+		Name:         "gauge",
+		Usage:        "make gauges to be cut from card: for curved edges, allowances and tucks, as a PDF",
+		ArgsUsage:    "FILE.toml",
+		OnUsageError: misused,
+		Flags: append([]cli.Flag{
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the gauges to `OUT.pdf` (without it: beside FILE, under its name and " + gaugesFile + ")",
+			},
+			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
+		}, slices.Concat(paperFlags(), squareFlags())...),
+		Action: func(_ context.Context, cmd *cli.Command) error {
+			in, err := oneFile(cmd, "tuckmark gauge linden.toml")
+			if err != nil {
+				return err
+			}
+			p, err := readPrinting(cmd)
+			if err != nil {
+				return err
+			}
+			return makeGauges(cmd.Root().Writer, in, outputName(cmd, in, gaugesFile), p)
+		},
+	}
+}
+
+// makeGauges takes the file in to the PDF of its gauges, and says what it made.
+func makeGauges(say io.Writer, in, out string, p printing) error {
+	pattern, err := readPattern(in)
+	if err != nil {
+		return err
+	}
+	if pattern, err = p.chosen(pattern); err != nil {
+		return err
+	}
+	paper, err := p.paperIn(pattern.Unit)
+	if err != nil {
+		return err
+	}
+	gauges := pattern.Gauges()
+	if len(gauges) == 0 {
+		return &fileError{in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks"}
+	}
+	set := gaugeSet(pattern, gauges)
+	var summary pdfout.Summary
+	err = writeFile(in, out, func(w io.Writer) (err error) {
+		summary, err = pdfout.Draw(w, set, paper)
+		return err
+	})
+	if err != nil {
+		return asRefused(in, err)
+	}
+	m := made{printing: p, file: in, out: out, summary: summary}
+	return writeOut(say, []byte(m.text(false)))
+}
+
+// gaugeSet is what is drawn of the gauges of a pattern.
+func gaugeSet(p *marking.Pattern, gauges []marking.Marking) pdfout.Set {
+	return pdfout.Set{Title: "Gauges: " + p.Title, Size: p.Size, Unit: p.Unit, Pieces: gauges, What: "the gauges"}
+}
