@@ -170,3 +170,17 @@ func describePages(b *strings.Builder, paper string, s pdfout.Summary) {
 		b.WriteByte('\n')
 	}
 }
+
+// The pinafore is to be sent by mail: its sheets stay under 200 KB on any paper.
+func TestPinaforeIsSmall(t *testing.T) {
+	for _, name := range []string{"letter", "a4", "either", "single"} {
+		paper, err := pdfout.FindPaper(name)
+		require.NoError(t, err)
+		pattern, err := readPattern("examples/linden.toml")
+		require.NoError(t, err)
+		var pdf bytes.Buffer
+		_, err = pdfout.Draw(&pdf, newSet(pattern, true), paper)
+		require.NoError(t, err)
+		assert.Less(t, pdf.Len(), 200_000, name)
+	}
+}
