@@ -20,7 +20,7 @@ import (
 // shared. Forms are pages of their own either way, and are not counted.
 
 // windowOf is what of a page a tile can show, and overlap what two tiles share;
-// here from the paper's margins: 10.16 mm (0.4 in) all round, and 10 mm for the
+// here from the paper's margins: 10.58 mm all round, and 10 mm for the
 // header.
 func windowOf(paper pdfout.Paper) (window plane.Point, overlap float64) {
 	const header = 10.0

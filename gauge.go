@@ -76,5 +76,12 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 
 // gaugeSet is what is drawn of the gauges of a pattern.
 func gaugeSet(p *marking.Pattern, gauges []marking.Marking) pdfout.Set {
-	return pdfout.Set{Title: "Gauges: " + p.Title, Size: p.Size, Unit: p.Unit, Pieces: gauges, What: "the gauges"}
+	title := "Gauges"
+	if p.Title != "" {
+		title += ": " + p.Title
+	}
+	return pdfout.Set{
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, What: "the gauges",
+		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
+	}
 }

@@ -31,7 +31,7 @@ func TestGaugesAreMade(t *testing.T) {
 		{"beside the file", []string{"gauge", "DIR/apron.toml"}, "apron-gauges.pdf", "2 pages: the first proves the scale, page 2 holds the gauges\n" + prove},
 		{"under another name", []string{"gauge", "-o", "DIR/g.pdf", "--paper", "a4", "DIR/apron.toml"}, "g.pdf", "2 pages: the first proves the scale, page 2 holds the gauges\n" + prove},
 		{"for a printer that is off", []string{"gauge", "--across", "3 7/8", "--down", "3 7/8", "DIR/apron.toml"}, "apron-gauges.pdf",
-			"2 pages: the first proves the scale, page 2 holds the gauges\nprint them on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth\n"},
+			"2 pages: the first proves the scale, page 2 holds the gauges\nprint on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth\n"},
 		{"with the sheets", []string{"sheet", "DIR/apron.toml", "--gauges", "--no-figures"}, "apron.pdf", "3 pages: the first proves the scale, pages 2 to 3 hold the pieces\n" + prove},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -52,7 +52,7 @@ func TestGaugesThatCannotBe(t *testing.T) {
 	}{
 		{"nothing sewn", strings.Replace(apron, `allowance = "1/4"`, "allowance = 0", 1), nil, statusFault,
 			"DIR/apron.toml: there is nothing to make a gauge for\nhint: a gauge is made for a curved edge with an allowance, for every allowance, and for tucks\n"},
-		{"no such piece", apron, []string{"--pieces", "bib"}, statusUsage, "tuckmark: no piece is called \"bib\"\nhint: the pieces are apron\n"},
+		{"no such piece", apron, []string{"--pieces", "bib"}, statusUsage, "tuckmark: --pieces: no piece is called \"bib\"\nhint: the pieces are apron\n"},
 		{"a mistake in the file", strings.Replace(apron, "smooth", "smoth", 1), nil, statusFault, "DIR/apron.toml:7: piece.apron.edge.neck.smoth: this key is not known\nhint: did you mean \"smooth\"?\n"},
 		{"no figures in it", apron, []string{"--no-figures"}, statusUsage, "tuckmark: there is no option \"no-figures\"\nhint: `tuckmark gauge --help` shows what it takes\n"},
 	} {

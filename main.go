@@ -15,6 +15,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/urfave/cli/v3"
 
@@ -170,7 +171,13 @@ func oneFile(cmd *cli.Command, example string) (string, error) {
 	if in := cmd.Args().First(); cmd.Args().Len() == 1 && in != "" {
 		return in, nil
 	}
-	return "", &usageError{cmd.Name + " takes the name of one file", "write it like `" + example + "`"}
+	hint := "write it like `" + example + "`"
+	for _, word := range cmd.Args().Slice() {
+		if strings.Contains(word, "/") && strings.IndexFunc(word, func(r rune) bool { return r != '/' && !unicode.IsDigit(r) }) < 0 {
+			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
+		}
+	}
+	return "", &usageError{cmd.Name + " takes the name of one file", hint}
 }
 
 // textWidth is how many letters a line on the screen has.
@@ -258,13 +265,6 @@ func newSet(p *marking.Pattern, figures bool) pdfout.Set {
 		set.Report = &report
 	}
 	return set
-}
-
-// asUsage turns what is wrong with a value on the command line into a usage
-// error.
-func asUsage(err error) error {
-	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
-	return &usageError{cause, hint}
 }
 
 // helpWithArgument is how the parser begins its answer to `sheet --help FILE`.

@@ -174,7 +174,7 @@ func TestFailuresLeaveNothing(t *testing.T) {
 		{"an option without its value", nil, []string{"sheet", "x.toml", "-o"}, statusUsage,
 			"tuckmark: the option \"o\" needs a value\nhint: `tuckmark sheet --help` shows what it takes\n"},
 		{"an unknown paper", nil, []string{"sheet", "--paper", "folio", "x.toml"}, statusUsage,
-			"tuckmark: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid, a3 and either; or write roll:36in, single, or a size such as 210x297mm\n"},
+			"tuckmark: --paper: no paper is called \"folio\"\nhint: the papers are letter, a4, legal, tabloid, a3 and either; or write roll:36in, single, or a size such as 210x297mm\n"},
 		{"no file", nil, []string{"sheet"}, statusUsage,
 			"tuckmark: sheet takes the name of one file\nhint: write it like `tuckmark sheet linden.toml -o linden.pdf`\n"},
 		{"an empty name", nil, []string{"sheet", ""}, statusUsage,
@@ -183,6 +183,8 @@ func TestFailuresLeaveNothing(t *testing.T) {
 			"tuckmark: the option \"help\" does not take \"3\"\nhint: `tuckmark sheet --help` shows what it takes\n"},
 		{"help as a command", nil, []string{"help", "shet"}, statusUsage,
 			"tuckmark: there is no command \"help\"\nhint: `tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command\n"},
+		{"a length without quotes", nil, []string{"scale", "--across", "3", "15/16", "--down", "4", "a.toml"}, statusUsage,
+			"tuckmark: scale takes the name of one file\nhint: a length with a space in it stands in quotes, such as \"3 15/16\"\n"},
 		{"two files", nil, []string{"sheet", "a.toml", "b.toml"}, statusUsage,
 			"tuckmark: sheet takes the name of one file\nhint: write it like `tuckmark sheet linden.toml -o linden.pdf`\n"},
 	} {

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/urfave/cli/v3"
@@ -14,18 +15,28 @@ import (
 // pieces are meant. Lengths count in the unit of the file, which is known only when
 // that has been read.
 
-// printing is how the sheets are to be printed.
+// printing is how the sheets are to be printed. What is nil was not given.
 type printing struct {
 	paper           pdfout.Paper
-	margin, overlap string // "" when not given, as all below
-	across, down    string // of the check square, as it was measured
+	margin, overlap *string
+	across, down    *string // of the check square, as it was measured
 	pieces          []string
-	transfers       []marking.Transfer // nil where the file is to say
-	dots            string
+	transfers       []marking.Transfer
+	dots            *string
 	figures, gauges bool
-	// said are the options that name the paper and the pieces, as they were given:
-	// whoever prints the same again repeats them.
-	said []string
+	// said are the options that name the paper and the pieces, as they were given,
+	// and added those that say what is printed besides: whoever prints the same again
+	// repeats them.
+	said, added []string
+}
+
+// given is the value of an option, nil where it was not given.
+func given(cmd *cli.Command, name string) *string {
+	if !cmd.IsSet(name) {
+		return nil
+	}
+	value := cmd.String(name)
+	return &value
 }
 
 // paperFlags are the options that say what is printed on.
@@ -58,18 +69,17 @@ func squareFlags() []cli.Flag {
 // readPrinting takes up these options, as far as a command has them.
 func readPrinting(cmd *cli.Command) (printing, error) {
 	p := printing{
-		margin: cmd.String("margin"), overlap: cmd.String("overlap"),
-		dots:   cmd.String("dots"),
-		across: cmd.String("across"), down: cmd.String("down"),
+		margin: given(cmd, "margin"), overlap: given(cmd, "overlap"), dots: given(cmd, "dots"),
+		across: given(cmd, "across"), down: given(cmd, "down"),
 		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"), gauges: cmd.Bool("gauges"),
 	}
 	var err error
 	if p.paper, err = pdfout.FindPaper(cmd.String("paper")); err != nil {
-		return p, asUsage(err)
+		return p, optionFault("paper", err)
 	}
 	if cmd.Bool("landscape") {
 		if p.paper, err = p.paper.Lying(); err != nil {
-			return p, asUsage(err)
+			return p, optionFault("landscape", err)
 		}
 		p.said = append(p.said, "--landscape")
 	}
@@ -78,12 +88,17 @@ func readPrinting(cmd *cli.Command) (printing, error) {
 	}
 	if cmd.IsSet("transfer") {
 		if p.transfers, err = marking.ParseTransfers(cmd.String("transfer")); err != nil {
-			return p, asUsage(err)
+			return p, optionFault("transfer", err)
 		}
 	}
 	for _, name := range []string{"paper", "margin", "overlap", "pieces", "transfer", "dots"} {
 		if cmd.IsSet(name) {
 			p.said = append(p.said, "--"+name+" "+inShell(cmd.String(name)))
+		}
+	}
+	for _, name := range []string{"no-figures", "gauges"} {
+		if cmd.Bool(name) {
+			p.added = append(p.added, "--"+name)
 		}
 	}
 	for _, pair := range [][2]string{{"across", "down"}, {"down", "across"}} {
@@ -97,18 +112,24 @@ func readPrinting(cmd *cli.Command) (printing, error) {
 	return p, nil
 }
 
+// optionFault says which option on the command line has a value that is wrong.
+func optionFault(name string, err error) error {
+	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
+	return &usageError{"--" + name + ": " + cause, hint}
+}
+
 // inShell writes a value as it is typed on a command line.
 func inShell(value string) string {
 	plain := func(r rune) bool {
 		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune("./_,:+%@-", r)
 	}
-	if value != "" && strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) < 0 {
+	switch {
+	case value != "" && strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) < 0:
 		return value
+	case !strings.ContainsAny(value, "\"$`\\!"):
+		return `"` + value + `"`
 	}
-	if strings.Contains(value, `"`) {
-		return "'" + value + "'"
-	}
-	return `"` + value + `"`
+	return "'" + strings.ReplaceAll(value, "'", `'\''`) + "'"
 }
 
 // paperIn returns the paper, with lengths that count in the unit of the file. It is
@@ -116,24 +137,25 @@ func inShell(value string) string {
 func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
 	paper := p.paper
 	for _, option := range []struct {
-		name, value string
-		set         func(float64) (pdfout.Paper, error)
+		name  string
+		value *string
+		set   func(float64) (pdfout.Paper, error)
 	}{
 		{"margin", p.margin, func(mm float64) (pdfout.Paper, error) { return paper.WithMargin(mm) }},
 		{"overlap", p.overlap, func(mm float64) (pdfout.Paper, error) { return paper.WithOverlap(mm) }},
 	} {
-		if option.value == "" {
+		if option.value == nil {
 			continue
 		}
-		mm, err := marking.ParseLength(option.value, unit)
+		mm, err := marking.ParseLength(*option.value, unit)
 		if err != nil {
-			return paper, asUsage(err)
+			return paper, optionFault(option.name, err)
 		}
 		if paper, err = option.set(mm); err != nil {
-			return paper, asUsage(err)
+			return paper, optionFault(option.name, err)
 		}
 	}
-	if p.across == "" {
+	if p.across == nil {
 		return paper, nil
 	}
 	measured, err := p.measured(unit)
@@ -159,23 +181,23 @@ func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 	if p.pieces != nil {
 		only, err := pattern.Choose(p.pieces)
 		if err != nil {
-			return nil, asUsage(err)
+			return nil, optionFault("pieces", err)
 		}
 		pattern = only
 	}
 	if p.transfers != nil {
 		pattern = pattern.Transferred(p.transfers)
 	}
-	if p.dots == "" {
+	if p.dots == nil {
 		return pattern, nil
 	}
-	mm, err := marking.ParseLength(p.dots, pattern.Unit)
+	mm, err := marking.ParseLength(*p.dots, pattern.Unit)
 	if err != nil {
-		return nil, asUsage(err)
+		return nil, optionFault("dots", err)
 	}
 	dotted, err := pattern.Dotted(mm)
 	if err != nil {
-		return nil, asUsage(err)
+		return nil, optionFault("dots", err)
 	}
 	return dotted, nil
 }
@@ -190,21 +212,29 @@ func (s square) scale() pdfout.Scale {
 func (p printing) measured(unit marking.Unit) (square, error) {
 	var s square
 	var err error
-	if s.across, err = pdfout.Measure(p.across, unit); err != nil {
-		return s, asUsage(err)
+	if s.across, err = pdfout.Measure(*p.across, unit); err != nil {
+		return s, optionFault("across", err)
 	}
-	if s.down, err = pdfout.Measure(p.down, unit); err != nil {
-		return s, asUsage(err)
+	if s.down, err = pdfout.Measure(*p.down, unit); err != nil {
+		return s, optionFault("down", err)
 	}
 	return s, nil
 }
 
 // again is the command line that prints the same sheets of a file, with more
-// options.
+// options in front.
 func (p printing) again(file string, more ...string) string {
-	words := append([]string{"tuckmark sheet"}, more...)
-	words = append(words, p.said...)
-	return strings.Join(append(words, inShell(file)), " ")
+	words := slices.Concat([]string{"tuckmark sheet"}, more, p.said, p.added, []string{inShell(file)})
+	return strings.Join(words, " ")
+}
+
+// correction is what stands on the command line for a printer that is off; nothing
+// where that was not asked for.
+func (p printing) correction() []string {
+	if p.across == nil {
+		return nil
+	}
+	return []string{"--across " + inShell(*p.across), "--down " + inShell(*p.down)}
 }
 
 // made is what was made of a file.
@@ -218,15 +248,15 @@ type made struct {
 func (m made) text(onlyFirst bool) string {
 	how := "print page 1 at 100 % and measure its check square before you print the rest"
 	switch {
-	case m.across != "":
-		how = "print them on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"
+	case m.across != nil:
+		how = "print on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"
 	case m.paper.WhollyOnOne():
 		how = "measure the check square on paper, at 100 %, before you mark cloth"
 	}
 	what := m.summary.String()
 	if onlyFirst {
 		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
-		how += "; then `" + m.again(m.file) + "` makes them all"
+		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
 	}
 	return fmt.Sprintf("%s: %s\n%s\n", m.out, what, how)
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -58,8 +59,11 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	}
 	limit := pdfout.UsualWithin(unit)
 	if within != "" {
-		if limit, err = marking.ParseLength(within, unit); err != nil {
-			return asUsage(err)
+		if limit, err = marking.ParseLength(within, unit); err == nil && limit < 0 {
+			err = errors.New("a line cannot be off by less than nothing\nhint: leave it out for half the smallest step of a ruler")
+		}
+		if err != nil {
+			return optionFault("within", err)
 		}
 	}
 	paper, err := p.paperIn(unit)
@@ -105,8 +109,8 @@ func (a answer) text() string {
 func (a answer) worst() string {
 	l := a.verdict.Worst
 	name := l.Role.String()
-	if l.Name != "" {
-		name = fmt.Sprintf("%q, a %s", l.Name, l.Role)
+	if own := strings.TrimSuffix(l.Name, ": "+name); own != "" {
+		name = fmt.Sprintf("%q, a %s", own, l.Role)
 	}
 	which := "over the longest line of these sheets"
 	if s := a.verdict.Printed; s.Across != s.Down {
@@ -134,18 +138,20 @@ func (a answer) whenTrue() []string {
 func (a answer) whenOff() []string {
 	lines := []string{fmt.Sprintf("that is more than %s, beyond which a line cannot be ruled where it belongs: mark no cloth with these sheets", a.unit.Names(a.limit))}
 	lines = append(lines, a.causes()...)
-	first := a.again(a.file)
-	if !a.paper.WhollyOnOne() {
-		first = a.again(a.file, "--first-page-only")
-	}
-	return append(lines,
-		"what to do:",
-		"  1. where you print, choose 100 % or actual size, turn off “fit to page” and every other scaling,",
+	again := []string{
 		"     print the first page once more, and measure its square again:",
-		"     "+first,
+		"     " + a.again(a.file, "--first-page-only"),
+	}
+	if a.paper.WhollyOnOne() {
+		again = []string{"     and measure the square of the next print before it is used"}
+	}
+	lines = append(lines,
+		"what to do:",
+		"  1. where you print, choose 100 % or actual size, turn off “fit to page” and every other scaling,")
+	return append(append(lines, again...),
 		"  2. should it measure the same again, print sheets that make up for it, on the same paper and with the same settings;",
 		"     on them, as they come out of the printer, the square measures what it should:",
-		"     "+a.again(a.file, "--across "+inShell(a.across), "--down "+inShell(a.down)),
+		"     "+a.again(a.file, a.correction()...),
 		fmt.Sprintf("     read the square as finely as you can: %s misread on it is %s on that line",
 			a.unit.Names(pdfout.UsualWithin(a.unit)), a.unit.Print(a.verdict.Unseen(a.unit))),
 	)
@@ -160,14 +166,14 @@ func (a answer) causes() []string {
 		if f.Inside {
 			on += ", inside the 1/4 in that many printers leave free at each edge"
 		}
-		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s %s: %s both ways", a.paper.Name, on, pdfout.Percent(f.Scale)))
+		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s, printed %s: %s both ways", a.paper.ShortTitle(), on, pdfout.Percent(f.Scale)))
 	}
 	if len(found) > 0 {
 		return lines
 	}
 	other, differs := a.paper.OtherFit()
-	if !differs {
-		return nil
+	if s := a.verdict.Printed; !differs || s.Across != s.Down || s.Across > 1 {
+		return nil // it could not have been that
 	}
 	return []string{fmt.Sprintf("for comparison: “fit to page” on %s would print these sheets at %s both ways, and the square would measure %s",
 		other.On, pdfout.Percent(other.Scale), a.unit.Print(pdfout.Side(other.Scale, a.unit)))}

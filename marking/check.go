@@ -94,10 +94,6 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.N
 	}
-	if piece.Pair && !piece.OnFold && piece.Cut < 2 {
-		found.add(ps.Print.Place, "give it cut = 2, or leave the line out", "only one is cut, so there is no left and right of it")
-		return nil
-	}
 	if ps.Layers.Given() {
 		piece.Layers = ps.Layers.N
 		if piece.Cut%piece.Layers != 0 {
@@ -105,6 +101,9 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 				"%d are cut, which do not come out even in layers of %d", piece.Cut, piece.Layers)
 			return nil
 		}
+	}
+	if piece.Pair && !piece.OnFold && piece.Cut/piece.Layers < 2 {
+		found.add(ps.Print.Place, "give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out", "only one is cut, so there is no left and right of it")
 	}
 	if !checkOutline(piece, ps, spec, found) {
 		return nil

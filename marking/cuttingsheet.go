@@ -83,6 +83,9 @@ func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.what())
 	}
 	m.Notes = append(p.heading(pattern), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	if matched {
+		m.Notes = append(m.Notes, matchNote)
+	}
 	switch {
 	case p.OnFold && !p.Whole:
 		m.Notes = append(m.Notes, "turn it over for the other half")

@@ -86,15 +86,17 @@ func (p *Pattern) gaugedEdges() []*gaugedEdge {
 	return all
 }
 
-// turnOver says when a gauge of the piece is turned over; "" for never.
-func (p *Piece) turnOver() string {
-	switch {
-	case p.OnFold:
-		return "turn it over for the other half"
-	case p.Cut > 1:
-		return "where one is for the left and one for the right, turn it over for the second"
+// foldsRunInto reports whether tucks, or pleats across the piece, run into an edge: its
+// line is longer on the flat cloth than when they are in.
+func (p *Piece) foldsRunInto(edge int) bool {
+	drawn, flat := p.Edges[edge].Line.Length(), 0.0
+	if p.foldedLength == nil || p.flat == nil {
+		return false // it has not been checked, and has none
 	}
-	return ""
+	for _, line := range p.flat.lines[edge] {
+		flat += line.Length()
+	}
+	return math.Abs(drawn-flat) > sameCard || math.Abs(drawn-p.foldedLength(p.Edges[edge].Line)) > sameCard
 }
 
 // edgeGauges returns the gauges of the marked edges, in the order of the file.
@@ -151,7 +153,14 @@ func (g *gaugedEdge) notes(pattern *Pattern, parts []stretch, k int) []string {
 	if len(g.like) > 0 {
 		notes = append(notes, "the same for "+listed(g.like, "and"))
 	}
-	notes = append(notes, "lay its outer side on the cut edge, and draw along the inner one")
+	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
+	if g.piece.foldsRunInto(g.index) {
+		when := "before the tucks and pleats that run into the edge are in"
+		if g.piece.Finished {
+			when = "when the tucks and pleats that run into the edge are in"
+		}
+		notes = append(notes, "lay it on "+when)
+	}
 	begins := fmt.Sprintf("begins %s along the edge from the corner with %s: lay its ", unit.Print(parts[k].from), from)
 	switch last := len(parts) - 1; {
 	case last == 0:

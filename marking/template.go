@@ -2,6 +2,7 @@ package marking
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -21,8 +22,12 @@ const (
 	onEdge = 1e-6
 )
 
+// matchNote stands on a sheet by which a piece is cut that has a template.
+const matchNote = "copy the match marks onto the edges of the cloth: its template is laid by them"
+
 // matchMarks returns the match marks of a piece: at a third and at two thirds of
-// every edge at which its template ends where the piece does.
+// every edge at which its template ends where the piece does. In a narrow place they
+// are shorter, so that they stay on the template.
 func (p *Piece) matchMarks(shape templateShape) []Mark {
 	longest := map[int]plane.Path{}
 	for _, run := range p.flat.runs() {
@@ -32,23 +37,29 @@ func (p *Piece) matchMarks(shape templateShape) []Mark {
 	}
 	of := plane.NewTree(shape.outline)
 	var marks []Mark
-	for i := range p.Edges {
+	for i, e := range p.Edges {
 		path := longest[i]
-		if shape.sewn[i] || path.Length() < leastAligned {
+		if shape.sewn[i] || p.inMiddle(e) || path.Length() < leastAligned {
 			continue
 		}
 		for _, share := range []float64{1.0 / 3, 2.0 / 3} {
 			at, along := path.At(path.Length() * share)
-			if of.Nearer(at, onEdge) {
-				marks = append(marks, Mark{Role: Match, Path: plane.Path{at, at.Add(along.Left().Mul(matchLength))}})
+			if !of.Nearer(at, onEdge) {
+				continue
 			}
+			long := matchLength
+			if end, ok := comesOut(of, at.Add(along.Left().Mul(2*leastLine)), along.Left()); ok {
+				long = math.Min(long, at.Distance(end)/2)
+			}
+			marks = append(marks, Mark{Role: Match, Path: plane.Path{at, at.Add(along.Left().Mul(long))}})
 		}
 	}
 	return marks
 }
 
-// template returns the template of a piece.
-func (p *Piece) template(pattern *Pattern) Marking {
+// template returns the template of a piece, and whether there is anything to be drawn
+// along it or through it.
+func (p *Piece) template(pattern *Pattern) (Marking, bool) {
 	shape := p.templateShape()
 	m := Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline}
 	var along []string
@@ -59,44 +70,47 @@ func (p *Piece) template(pattern *Pattern) Marking {
 			m.Marks = append(m.Marks, Mark{FoldEdge, e.Key + ": place on the fold", run.path})
 		case shape.sewn[run.edge]:
 			m.Marks = append(m.Marks, Mark{Cut, e.Key + ": cut on the stitch line", run.path})
-			if !slices.Contains(along, e.Key) {
-				along = append(along, e.Key)
-			}
+			along = addOnce(along, e.Key)
 		default:
 			m.Marks = append(m.Marks, Mark{Cut, e.Key, run.path})
 		}
 	}
-	outline := plane.NewTree(shape.outline)
+	half := plane.NewTree(shape.outline)
 	lines := p.flat.marks
 	if p.Block == nil {
 		lines = append(lines[:len(lines):len(lines)], p.foldMarks()...)
 	}
-	var inside, through []Mark
 	for _, line := range lines {
-		for _, part := range insideOf(outline, line) {
-			inside = append(inside, part)
-			if hasWindows(line.Role) {
-				through = append(through, part)
-			}
+		m.Marks = append(m.Marks, insideOf(half, line)...)
+	}
+	m.Marks = append(m.Marks, p.matchMarks(shape)...)
+	for _, run := range shape.runs() {
+		if p.Edges[run.edge].OnFold {
+			m = p.printed(m, run.path[0], inward(run.path))
+		}
+	}
+	outline := plane.NewTree(m.Outline)
+	var through []Mark
+	for _, line := range m.Marks {
+		if hasWindows(line.Role) || p.isLine(line) {
+			through = append(through, line)
 		}
 	}
 	open := openingsFor(outline, through)
-	m.Marks = append(m.Marks, inside...)
-	m.Marks = append(m.Marks, p.matchMarks(shape)...)
-	m.Marks = append(m.Marks, open.windows...)
-	m.Marks = append(m.Marks, open.ticks...)
+	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
 	if p.Grain == nil {
 		if g := placeGrain(outline, p.grain, m.Marks); g != nil {
 			m.Marks = append(m.Marks, Mark{Grain, "", g})
 		}
 	}
 	m.Notes = append(p.heading(pattern), p.templateNotes(shape, along, open)...)
-	for _, run := range shape.runs() {
-		if p.Edges[run.edge].OnFold {
-			return p.printed(m, run.path[0], inward(run.path))
-		}
-	}
-	return m
+	return m, len(along)+len(open.windows)+len(open.ticks) > 0
+}
+
+// isLine reports whether a mark is a stitch line that the file asks for by itself, and
+// no edge's.
+func (p *Piece) isLine(m Mark) bool {
+	return m.Role == Stitch && slices.ContainsFunc(p.Lines, func(l Line) bool { return l.Role == Stitch && l.Key == m.Name })
 }
 
 // insideOf returns the parts of a line that lie in an outline. The longest keeps the
@@ -123,7 +137,7 @@ func insideOf(outline *plane.Tree, m Mark) []Mark {
 
 // templateNotes says how a template is cut, laid and used.
 func (p *Piece) templateNotes(shape templateShape, along []string, open openings) []string {
-	notes := []string{"a template: cut it out of paper, with a sharp blade on a cutting mat and the fingers well behind the blade"}
+	notes := []string{"a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"}
 	by := shape.alignedBy(p)
 	lay := "lay it on the cut piece, right side up"
 	if len(by) > 0 {
@@ -136,17 +150,24 @@ func (p *Piece) templateNotes(shape templateShape, along []string, open openings
 	if len(along) > 0 {
 		notes = append(notes, "draw along "+listed(along, "and")+": that is the stitch line")
 	}
-	if len(shape.kept) > 0 {
-		notes = append(notes, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", listed(shape.kept, "and")))
+	if len(shape.parted) > 0 {
+		notes = append(notes, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", listed(shape.parted, "and")))
+	}
+	if len(shape.crossed) > 0 {
+		notes = append(notes, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", listed(shape.crossed, "and")))
 	}
 	if len(open.windows) > 0 {
 		notes = append(notes, "cut the windows out, and draw along the side of each on which its line goes on over the paper between them")
 	}
 	if len(open.ticks) > 0 {
-		notes = append(notes, "tick the cloth where a line ends at the edge, and join two ticks with a ruler")
+		notes = append(notes, "where a line comes out at the edge, tick the cloth, and lay a ruler from tick to tick")
+	}
+	if len(open.holes) > 0 {
+		notes = append(notes, "prick through the circles at the ends of lines, and rule from circle to circle, or from the edge to a circle, and no farther")
 	}
 	if len(open.unmarked) > 0 {
-		notes = append(notes, "no room for a window: prick through "+strings.Join(open.unmarked, ", "))
+		notes = append(notes, fmt.Sprintf("there is no room for a window along %s: prick through it", strings.Join(open.unmarked, ", ")))
 	}
+	notes = append(notes, p.otherHalf()...)
 	return append(notes, "count your pins: none may stay in the cloth")
 }

@@ -10,7 +10,8 @@ import (
 // at the cutting line of every other, so that it can be laid on the cut piece by
 // those that are left. Stitch lines run out to the cutting lines beside them, as
 // they are ruled; where two marked edges follow each other their lines meet. A
-// marked edge whose line the folds have parted stays as it is cut.
+// marked edge whose line the folds have parted stays as it is cut, and so does one
+// whose line crosses that of another before it comes to the edge between them.
 
 // leastAligned is the least of an edge, in mm, by which a template can be laid.
 const leastAligned = 20.0
@@ -20,7 +21,9 @@ type templateShape struct {
 	outline plane.Path // closed, counter-clockwise; it begins where an edge does
 	edges   []int      // of each segment of the outline, the number of its edge
 	sewn    []bool     // of each edge: the template ends at its stitch line
-	kept    []string   // the marked edges that stay as they are cut
+	// parted are the marked edges that stay as they are cut because folds part their
+	// lines, crossed those whose lines cross that of another marked edge.
+	parted, crossed []string
 }
 
 // templateShape returns the outline of a piece's template, from the piece as it lies
@@ -33,7 +36,11 @@ func (p *Piece) templateShape() templateShape {
 			continue
 		}
 		for _, i := range group {
-			s.kept = append(s.kept, p.Edges[i].Key)
+			if len(p.flat.lines[i]) == 1 {
+				s.crossed = append(s.crossed, p.Edges[i].Key)
+			} else {
+				s.parted = append(s.parted, p.Edges[i].Key)
+			}
 		}
 	}
 	return s
@@ -64,14 +71,14 @@ func (p *Piece) markedGroups() [][]int {
 }
 
 // cutAlong returns the shape with a group of marked edges cut away along their
-// stitch lines, and whether that leaves one piece.
+// stitch lines, and whether that leaves a smaller piece, whole and without crossings.
 func (s templateShape) cutAlong(p *Piece, group []int) (templateShape, bool) {
 	round := len(group) == len(p.Edges)
 	line, edges, ok := p.joinedLines(group, round)
 	if !ok {
 		return s, false
 	}
-	cut := templateShape{sewn: slices.Clone(s.sewn), kept: s.kept}
+	cut := templateShape{sewn: slices.Clone(s.sewn), parted: s.parted, crossed: s.crossed}
 	if round {
 		cut.outline, cut.edges = line, edges
 	} else {
@@ -87,16 +94,22 @@ func (s templateShape) cutAlong(p *Piece, group []int) (templateShape, bool) {
 		}
 		cut.outline = rest.Between(from, to)
 		cut.edges = edgesBetween(rest, restEdges, from, cut.outline)
-		// Where a line ends beside the cutting line, a step joins the two.
+		before, after := cut.edges[len(cut.edges)-1], cut.edges[0]
+		// Where a line ends beside the cutting line a step joins the two, which is no
+		// stitch line: it counts with the edge beside it.
 		for i, q := range line {
 			if last := cut.outline[len(cut.outline)-1]; q.Distance(last) > samePoint {
+				of := before
+				if i > 0 {
+					of = edges[i-1]
+				}
 				cut.outline = append(cut.outline, q)
-				cut.edges = append(cut.edges, edges[max(0, i-1)])
+				cut.edges = append(cut.edges, of)
 			}
 		}
 		if cut.outline[0].Distance(cut.outline[len(cut.outline)-1]) > samePoint {
 			cut.outline = append(cut.outline, cut.outline[0])
-			cut.edges = append(cut.edges, edges[len(edges)-1])
+			cut.edges = append(cut.edges, after)
 		} else {
 			cut.outline[len(cut.outline)-1] = cut.outline[0]
 		}
@@ -213,13 +226,18 @@ func (s templateShape) runs() []edgeRun {
 	return l.runs()
 }
 
+// inMiddle reports whether an edge is no edge of the sheet: it lies on the fold of a
+// piece that is printed whole.
+func (p *Piece) inMiddle(e Edge) bool { return e.OnFold && p.Whole }
+
 // alignedBy returns the keys of the edges by which the template is laid on the cut
 // piece, in their order.
 func (s templateShape) alignedBy(p *Piece) []string {
 	var keys []string
 	for _, run := range s.runs() {
-		if key := p.Edges[run.edge].Key; !s.sewn[run.edge] && run.path.Length() >= leastAligned && !slices.Contains(keys, key) {
-			keys = append(keys, key)
+		e := p.Edges[run.edge]
+		if !s.sewn[run.edge] && !p.inMiddle(e) && run.path.Length() >= leastAligned && !slices.Contains(keys, e.Key) {
+			keys = append(keys, e.Key)
 		}
 	}
 	return keys

@@ -12,7 +12,8 @@ import (
 // wheel; or a pricked sheet, through whose holes it is dotted. What the command line
 // asks for goes before what a piece asks for, and that before what the cloth asks
 // for. What is no pattern of a piece stays as it is: a sample to be sewn, and the
-// ruler of a tucked block.
+// ruler of a tucked block. A piece that has nothing to be drawn along or through has no
+// template.
 
 // Transfer is how lines come onto the cloth.
 type Transfer int
@@ -41,16 +42,21 @@ func ParseTransfers(text string) ([]Transfer, error) {
 	return all, nil
 }
 
+// transfersNamed returns the ways of these names in their order, each once. The fault
+// names all that are none.
 func transfersNamed(names []string) ([]Transfer, *fault) {
 	var all []Transfer
+	var unknown []string
 	for _, name := range names {
-		i := slices.Index(transferNames[:], strings.TrimSpace(name))
-		if i < 0 {
-			return nil, &fault{shown(name) + " is no way to bring lines onto cloth", "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
-		}
-		if !slices.Contains(all, Transfer(i)) {
+		switch i := slices.Index(transferNames[:], strings.TrimSpace(name)); {
+		case i < 0:
+			unknown = append(unknown, shown(name))
+		case !slices.Contains(all, Transfer(i)):
 			all = append(all, Transfer(i))
 		}
+	}
+	if len(unknown) > 0 {
+		return nil, &fault{listed(unknown, "or") + " is no way to bring lines onto cloth", "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
@@ -80,7 +86,8 @@ func (t *fileTable) transfers() ([]Transfer, Place) {
 		for _, one := range v {
 			name, isText := one.(string)
 			if !isText {
-				name = fmt.Sprint(one)
+				t.report(at, "must hold nothing but text in quotes, but has "+asGiven(one), `write transfer = ["trace", "template"]`)
+				return nil, at
 			}
 			names = append(names, name)
 		}
@@ -111,7 +118,7 @@ func (p *Pattern) Transferred(ways []Transfer) *Pattern {
 // names the cause and, on a line of its own, a hint.
 func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
-		return nil, &fault{fmt.Sprintf("dots %s apart are too close together or too far apart", p.Unit.Names(mm)),
+		return nil, &fault{"these dots are too close together or too far apart",
 			fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
 	}
 	other := *p
@@ -123,7 +130,9 @@ func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
 // the cloth.
 func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 	ways := p.transfersOf(piece)
-	sheets := p.patternSheets(piece, slices.Contains(ways, Template))
+	template, useful := piece.template(p)
+	templated := useful && slices.Contains(ways, Template)
+	sheets := p.patternSheets(piece, templated)
 	var all []Marking
 	add := func(m Marking) {
 		if piece.Pair {
@@ -133,18 +142,18 @@ func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 		}
 	}
 	for _, way := range ways {
-		if way == Template {
-			add(piece.template(p))
-			continue
+		if way == Template && templated {
+			add(template)
 		}
 		for _, s := range sheets {
 			switch {
+			case way == Template && !s.tool:
 			case s.tool: // it serves whichever way the cloth is marked
 				all = append(all, s.Marking)
 			case way == Mirror && !s.onTucked:
-				all = append(all, forWrongSide(s.Marking, piece.Pair || !piece.OnFold && piece.Cut > 1)...)
+				all = append(all, forWrongSide(s.Marking, piece.Pair || !piece.OnFold && piece.Cut/piece.Layers > 1)...)
 			case way == Pricked && !s.onTucked:
-				add(pricked(s.Marking, p.dots()))
+				add(pricked(s.Marking, p.dots(), piece.otherHalf()...))
 			default:
 				add(s.Marking)
 			}

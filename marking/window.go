@@ -11,9 +11,11 @@ import (
 // openings with one long side on the line, with bridges of paper between them, so
 // that the template stays in one piece. A window keeps clear of the template's edge
 // and of all other lines that have windows, so far that the paper between does not
-// tear. A line too close to others, or to the edge, for windows along half of its
-// length has ticks at the template's edges instead, where the line, ruled on, comes
-// out; they are joined with a ruler. Only a straight line can be.
+// tear; and of the line itself where that comes back. A line too close to others of
+// its role, or to the edge, for windows along half of its length has ticks at the
+// template's edges instead, where the line, ruled on, comes out; they are joined with
+// a ruler. Where the line ends before it comes out there is a hole to be pricked, so
+// that it is ruled no farther. Only a straight line can be.
 
 const (
 	windowWidth  = 2.0  // of a window, in mm: room for the point of a pencil
@@ -28,9 +30,14 @@ const (
 	// windowShare is the least part of a line that has windows.
 	windowShare = 0.5
 	tickLength  = 6.0 // of a tick, in mm
+	// comesBack is how far along a line from a place, in mm, it may come near that
+	// place again for a reason other than its own course: half as far again as
+	// windows keep apart.
+	comesBack = 1.5 * (windowApart + 2*windowWidth)
 )
 
-// hasWindows reports whether lines of the role are drawn through windows.
+// hasWindows reports whether lines of the role are drawn through windows. Stitch lines
+// are only where they are no edge's.
 func hasWindows(role Role) bool {
 	return slices.Contains([]Role{Fold, Centre, TuckFold, TuckStitch, TuckEnd, PleatFold, Placement}, role)
 }
@@ -41,10 +48,11 @@ type windowed struct {
 	tree *plane.Tree
 }
 
-// openings are the windows and ticks of a template.
+// openings are the windows and ticks of a template, and the holes at the ends of lines
+// that have ticks.
 type openings struct {
-	windows, ticks []Mark
-	// unmarked are the names of bent lines that have room for neither.
+	windows, ticks, holes []Mark
+	// unmarked are the names of bent lines that have no room for windows.
 	unmarked []string
 }
 
@@ -56,72 +64,119 @@ func openingsFor(outline *plane.Tree, lines []Mark) openings {
 			all = append(all, windowed{m, tree})
 		}
 	}
+	stretches := make([][]stretch, len(all))
+	every := func(int) bool { return true }
+	for i, w := range all {
+		stretches[i] = w.room(outline, linesNear(all, i, every))
+	}
+	// A line that has no windows does not stand in the way of another: but for those
+	// of its own role, so that of a row all lines are marked in one way.
+	for i, w := range all {
+		if stretches[i] == nil {
+			rival := func(k int) bool { return stretches[k] != nil || all[k].mark.Role == w.mark.Role }
+			stretches[i] = w.room(outline, linesNear(all, i, rival))
+		}
+	}
 	var o openings
 	for i, w := range all {
-		var near []*plane.Tree
-		reach := w.tree.Bounds().Grown(windowApart + 2*windowWidth)
-		for k, other := range all {
-			if k != i && other.tree.Bounds().Meets(reach) {
-				near = append(near, other.tree)
-			}
-		}
-		stretches := w.room(outline, near)
-		open := 0.0
-		for _, s := range stretches {
-			open += s.to - s.from
-		}
 		switch {
-		case open >= windowShare*w.tree.Length():
-			for _, s := range stretches {
+		case stretches[i] != nil:
+			for _, s := range stretches[i] {
 				o.windows = append(o.windows, w.windowsIn(s)...)
 			}
 		case w.mark.Path.Straightness() <= straightness:
-			o.ticks = append(o.ticks, w.ticks(outline)...)
+			ticks, holes := w.ticks(outline)
+			o.ticks = append(o.ticks, ticks...)
+			o.holes = append(o.holes, holes...)
 		default:
-			o.unmarked = append(o.unmarked, nameOf(w.mark))
+			o.unmarked = addOnce(o.unmarked, nameOf(w.mark))
 		}
 	}
 	return o
 }
 
+// linesNear returns the lines that may be too near to line i, of those that count.
+func linesNear(all []windowed, i int, counts func(k int) bool) []*plane.Tree {
+	reach := all[i].tree.Bounds().Grown(windowApart + 2*windowWidth)
+	var trees []*plane.Tree
+	for k, other := range all {
+		if k != i && counts(k) && other.tree.Bounds().Meets(reach) {
+			trees = append(trees, other.tree)
+		}
+	}
+	return trees
+}
+
 // nameOf is what a line is called, or what it is.
 func nameOf(m Mark) string {
 	if m.Name != "" {
-		return m.Name
+		return shown(m.Name)
 	}
 	return m.Role.String()
 }
 
-// room returns the stretches of the line that windows have room in. Windows of other
-// lines may lie on either side of these.
+// room returns the stretches of the line that windows have room in; nil where that is
+// less than windowShare of it. Windows of other lines may lie on either side of these.
 func (w windowed) room(outline *plane.Tree, near []*plane.Tree) []stretch {
-	free := func(at float64) bool {
-		q := w.tree.At(at)
-		return outline.Holds(q) && !outline.Nearer(q, windowEdge+windowWidth) &&
+	length := w.tree.Length()
+	path := w.mark.Path
+	if length < 2*comesBack && path[0].Distance(path[len(path)-1]) < length/2 {
+		return nil // what lies in so small a ring would fall out
+	}
+	looks := int(math.Ceil(length / windowLook))
+	places := make([]plane.Point, looks+1)
+	for k := range places {
+		places[k] = w.tree.At(length * float64(k) / float64(looks))
+	}
+	returns := comingBack(places, length/float64(looks))
+	free := func(k int) bool {
+		q := places[k]
+		return !returns[k] && outline.Holds(q) && !outline.Nearer(q, windowEdge+windowWidth) &&
 			!slices.ContainsFunc(near, func(other *plane.Tree) bool { return other.Nearer(q, windowApart+2*windowWidth) })
 	}
-	length := w.tree.Length()
-	looks := math.Ceil(length / windowLook)
 	var stretches []stretch
-	from := math.Inf(1)
-	for k := 0.0; k <= looks; k++ {
-		at := length * k / looks
-		switch {
-		case free(at):
-			from = math.Min(from, at)
-			if k < looks {
-				continue
-			}
-			at += windowLook // there is no place without room behind it
-			fallthrough
-		default:
-			if s := (stretch{from + windowLook, at - 2*windowLook}); s.to-s.from >= leastWindow {
-				stretches = append(stretches, s)
-			}
-			from = math.Inf(1)
+	open := 0.0
+	for k := 0; k <= looks; k++ {
+		first := k
+		for k <= looks && free(k) {
+			k++
+		}
+		s := stretch{length*float64(first)/float64(looks) + windowLook, length*float64(k-1)/float64(looks) - windowLook}
+		if s.to-s.from >= leastWindow {
+			stretches = append(stretches, s)
+			open += s.to - s.from
 		}
 	}
+	if open < windowShare*length {
+		return nil
+	}
 	return stretches
+}
+
+// comingBack tells of places along a line, each a step of mm from the last, whether
+// the line comes near them once more, farther along or before.
+func comingBack(places []plane.Point, step float64) []bool {
+	const reach = windowApart + 2*windowWidth
+	type square struct{ x, y int }
+	squareOf := func(q plane.Point) square {
+		return square{int(math.Floor(q.X / reach)), int(math.Floor(q.Y / reach))}
+	}
+	in := map[square][]int{}
+	for k, q := range places {
+		in[squareOf(q)] = append(in[squareOf(q)], k)
+	}
+	back := make([]bool, len(places))
+	for k, q := range places {
+		at := squareOf(q)
+		for x := at.x - 1; x <= at.x+1 && !back[k]; x++ {
+			for y := at.y - 1; y <= at.y+1 && !back[k]; y++ {
+				back[k] = slices.ContainsFunc(in[square{x, y}], func(o int) bool {
+					return math.Abs(float64(o-k))*step > comesBack && places[o].Distance(q) < reach
+				})
+			}
+		}
+	}
+	return back
 }
 
 // windowsIn returns the windows in a stretch of the line, all of one length.
@@ -143,17 +198,21 @@ func (w windowed) windowsIn(s stretch) []Mark {
 }
 
 // ticks returns the ticks of a straight line: from where it comes out at the edge of
-// the template, either way, inward.
-func (w windowed) ticks(outline *plane.Tree) []Mark {
+// the template, either way, inward; and a hole at each end that lies inside.
+func (w windowed) ticks(outline *plane.Tree) (ticks, holes []Mark) {
 	path := w.mark.Path
 	a, b := path[0], path[len(path)-1]
-	var all []Mark
 	for _, end := range []struct{ at, out plane.Point }{{a, a.Sub(b).Unit()}, {b, b.Sub(a).Unit()}} {
-		if q, ok := comesOut(outline, end.at, end.out); ok {
-			all = append(all, Mark{Role: w.mark.Role, Path: plane.Path{q, q.Sub(end.out.Mul(tickLength))}})
+		q, ok := comesOut(outline, end.at, end.out)
+		if ok {
+			ticks = append(ticks, Mark{Role: w.mark.Role, Path: plane.Path{q, q.Sub(end.out.Mul(tickLength))}})
+		}
+		if !ok || q.Distance(end.at) > tickLength {
+			// Two dots in one: a path of one point would have no length.
+			holes = append(holes, Mark{Role: Prick, Path: plane.Path{end.at, end.at.Sub(end.out.Mul(leastLine))}})
 		}
 	}
-	return all
+	return ticks, holes
 }
 
 // comesOut returns where one leaves an outline who goes from a place in it, or on it,

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -148,10 +149,11 @@ func (b *book) textInSquare(corner plane.Point) []label {
 }
 
 func (b *book) sizeLine() string {
+	kind := cmp.Or(b.set.Kind, "Full-size marking sheets")
 	if b.set.size() == "" {
-		return "Full-size marking sheets"
+		return kind
 	}
-	return "Full-size marking sheets, " + b.set.size()
+	return kind + ", " + b.set.size()
 }
 
 // measuring says what to do with the check square.
@@ -222,11 +224,11 @@ func (b *book) joining() (string, []string) {
 		return "The pages", append(steps, "Every piece is whole on its page: there is nothing to join.")
 	}
 	steps = append(steps,
-		"Take the pages of a piece in their order. Cut each along the trim lines at its left and at its top, where it has them.",
-		"Lay it on those that lie already, so that its half circles fall on the circles of the same number. Paste or tape it down.",
+		"Take the pages of a piece in their order. The first stays as it is; cut each other one along the trim lines at its left and at its top, where it has them.",
+		"Lay it on those that lie already, its cut edge on their short corners and its half circles on the circles of the same number. Paste or tape it down.",
 	)
 	if slices.ContainsFunc(b.sheets, func(s sheet) bool { return s.slips() }) {
-		steps = append(steps, "Where a page comes over, or to the left of, one that lies already, it goes under that one's cut edge.")
+		steps = append(steps, "A page that belongs above one that lies already, or to its left, goes under that one's cut edge.")
 	}
 	if b.blank() > 0 {
 		steps = append(steps, "Hatched pages have no line on them and are not printed.")

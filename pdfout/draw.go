@@ -3,9 +3,10 @@
 // and writes the PDF. It knows roles, not sewing.
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
-// on sheets (sheet.go: a large one each on its own, where place.go finds the fewest
-// pages; small ones together, pack.go, or in what large ones leave free, share.go),
-// a sheet is cut into tiles (tile.go), its
+// on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
+// where place.go finds the fewest pages; small ones together, pack.go, or in what large
+// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a
+// sheet is cut into tiles (tile.go) that are joined (join.go), its
 // lines and pieces are lettered where there is room (lettering.go, title.go,
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in
 // front of which go the page that proves the scale (cover.go) and the pictures
@@ -15,7 +16,8 @@
 // before those of all other sheets. A report of figures is set in bands
 // (report.go, with its tables in reporttable.go and its pictures in
 // reportpicture.go), which fill pages (band.go) between those in front and the
-// forms.
+// forms. What a printer that is off does to a set is said by verdict.go, what may have
+// done it by fit.go; scale.go is what it prints at.
 package pdfout
 
 import (
@@ -42,6 +44,8 @@ type Set struct {
 	Pieces []marking.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string
+	// Kind says under the title what they are; "" for full-size marking sheets.
+	Kind string
 	// Report is printed on pages of figures right behind those in front. Nil,
 	// and a report that says nothing, have none.
 	Report *marking.Report
@@ -174,7 +178,7 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) { return draw(w, s
 func DrawFirst(w io.Writer, set Set, paper Paper) (Summary, error) {
 	if paper.WhollyOnOne() {
 		return Summary{}, &Refusal{
-			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.shortTitle()),
+			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.ShortTitle()),
 			Hint:  "its check square is on the page with the pieces",
 		}
 	}
@@ -247,7 +251,7 @@ func tooMany(set Set, need string, paper Paper) error {
 		who += " and the figures"
 	}
 	return &Refusal{
-		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.shortTitle(), thousands(MaxPages)),
+		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.ShortTitle(), thousands(MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
 }

@@ -22,8 +22,13 @@ func papers() []Paper {
 		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
 		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
 		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
-		plainPaper(eitherName, "letter or A4 paper, whichever there is", 210, 11*inch),
+		eitherPaper(),
 	}
+}
+
+// eitherPaper is as wide as the narrower and as high as the lower of letter and A4.
+func eitherPaper() Paper {
+	return plainPaper(eitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
 }
 
 func plainPaper(name, title string, width, height float64) Paper {
@@ -83,7 +88,7 @@ func FindPaper(text string) (Paper, error) {
 // rollOf returns paper from a roll.
 func rollOf(text, width string, given bool) (Paper, error) {
 	const hint = "write roll:36in or roll:91cm"
-	if !given {
+	if !given || strings.TrimSpace(width) == "" {
 		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
 	}
 	unit, known := marking.WrittenUnit(width)
@@ -118,7 +123,7 @@ func paperOf(text, width, height string) (Paper, error) {
 		}
 	}
 	size := unit.Names(wide) + " x " + unit.Names(high)
-	p := plainPaper(strings.ReplaceAll(size, " ", ""), "paper of "+size, wide, high)
+	p := plainPaper(strings.TrimSpace(text), "paper of "+size, wide, high)
 	return p, p.check()
 }
 

@@ -28,17 +28,22 @@ type Fit struct {
 	Inside bool
 }
 
-// fitted is the scale of a page on paper of a size.
+// fitted is the scale of a page on paper of a size, which is turned as the page is.
 func (p Paper) fitted(width, height float64) float64 {
-	return math.Min(width/p.Width, height/p.Height)
+	short, long := math.Min(width, height), math.Max(width, height)
+	return math.Min(short/math.Min(p.Width, p.Height), long/math.Max(p.Width, p.Height))
 }
 
 // fits returns what "fit to page" makes of sheets for the paper on its own size and
-// on those that homes have.
+// on those that homes have; none of a roll or a single page, whose size hangs on what is
+// on it.
 func (p Paper) fits() []Fit {
+	if p.WhollyOnOne() {
+		return nil
+	}
 	var all []Fit
 	add := func(on Paper, edge float64) {
-		f := Fit{p.fitted(on.Width-2*edge, on.Height-2*edge), on.shortTitle(), edge > 0}
+		f := Fit{p.fitted(on.Width-2*edge, on.Height-2*edge), on.ShortTitle(), edge > 0}
 		if math.Abs(f.Scale-1) >= noticed {
 			all = append(all, f)
 		}
@@ -56,13 +61,16 @@ func (p Paper) fits() []Fit {
 // letter and A4 paper, of paper that is neither on the smaller of the two, and
 // whether that differs from 100 %.
 func (p Paper) OtherFit() (Fit, bool) {
+	if p.WhollyOnOne() {
+		return Fit{}, false
+	}
 	var least Fit
 	for _, on := range papers() {
 		if on.Name != "letter" && on.Name != "a4" || on.Name == p.Name {
 			continue
 		}
 		if f := p.fitted(on.Width, on.Height); least.On == "" || f < least.Scale {
-			least = Fit{Scale: f, On: on.shortTitle()}
+			least = Fit{Scale: f, On: on.ShortTitle()}
 		}
 	}
 	return least, math.Abs(least.Scale-1) >= noticed

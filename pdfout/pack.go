@@ -116,13 +116,7 @@ func placeOnAny(shelves []*shelf, p parcel) bool {
 // among those, and reports whether there was one.
 func (s *shelf) place(p parcel, turned bool) bool {
 	room := p.room(turned)
-	var best plane.Box
-	found := false
-	for _, f := range s.free {
-		if taken, ok := topLeft(f, room); ok && (!found || higher(taken, best)) {
-			best, found = taken, true
-		}
-	}
+	best, found := highestIn(s.free, room)
 	if !found {
 		return false
 	}
@@ -134,6 +128,17 @@ func (s *shelf) place(p parcel, turned bool) bool {
 	s.parcels = append(s.parcels, packed{p, turned, best})
 	s.free, s.roomy = rest, roomy
 	return true
+}
+
+// highestIn returns the place for a box of a size in one of the free boxes that lies
+// highest, and leftmost among those, and whether there is one.
+func highestIn(free []plane.Box, size plane.Point) (best plane.Box, found bool) {
+	for _, f := range free {
+		if taken, ok := topLeft(f, size); ok && (!found || higher(taken, best)) {
+			best, found = taken, true
+		}
+	}
+	return best, found
 }
 
 // topLeft returns the box of a size in the upper left corner of a free box, if

@@ -123,3 +123,15 @@ func TestCardsHaveTheirOwnPages(t *testing.T) {
 	assert.Equal(t, 3, cards)
 	assert.Len(t, s.Sheets, 2, "the pocket lies on a page of the large piece, the cards on one")
 }
+
+// A card too large for a page keeps its pages to itself as well.
+func TestALargeCardSharesNoPage(t *testing.T) {
+	card := rectangle("card", "Card", 60, 400)
+	card.Card = true
+	laid := arrange(Set{Pieces: []marking.Marking{card, rectangle("a", "A", 60, 80), rectangle("b", "B", 60, 80)}}, papers()[0])
+	for _, s := range laid.sheets {
+		for _, p := range s.pieces {
+			assert.True(t, p.name != "Card" || len(s.pieces) == 1, "%v", s.names())
+		}
+	}
+}

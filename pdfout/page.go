@@ -45,7 +45,7 @@ func (b *book) drawTile(d *document, i, k int, number string) {
 	}
 	d.restore()
 	d.place(plane.Point{}, 1)
-	if !s.hasLine(c) {
+	if len(s.cells) > 1 && !s.hasLine(c) {
 		writeMiddle(d, paperWindow.Centre(), regular(), textSize, grey(), bridgeNote)
 	}
 	b.drawSquare(d, s.squares[k])

@@ -66,8 +66,8 @@ type Paper struct {
 	cut cut
 }
 
-// shortTitle is the paper's name as a sentence needs it: "letter paper".
-func (p Paper) shortTitle() string {
+// ShortTitle is the paper's name as a sentence needs it: "letter paper".
+func (p Paper) ShortTitle() string {
 	for i, r := range p.Title {
 		if r == ',' {
 			return p.Title[:i]
@@ -103,10 +103,10 @@ func (p Paper) WithMargin(mm float64) (Paper, error) {
 		return p, &Refusal{Cause: "a margin cannot be less than nothing"}
 	}
 	p.Margin = mm
-	if p.cut == pages && !p.holdsFront() {
+	if !p.holdsFront() {
 		return p, &Refusal{
-			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", marking.Inch.Names(mm), p.shortTitle()),
-			Hint:  fmt.Sprintf("most printers need 1/4 in; without a margin given it is %s", marking.Millimetre.Print(usualMargin)),
+			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", marking.Inch.Names(mm), p.ShortTitle()),
+			Hint:  "most printers need 1/4 in; without a margin given it is a little over 10 mm",
 		}
 	}
 	return p, nil
@@ -115,6 +115,9 @@ func (p Paper) WithMargin(mm float64) (Paper, error) {
 // WithOverlap returns the paper with pages that share a strip of mm. The error is
 // a *Refusal.
 func (p Paper) WithOverlap(mm float64) (Paper, error) {
+	if p.WhollyOnOne() {
+		return p, &Refusal{Cause: "on " + p.ShortTitle() + " no pages are joined", Hint: "leave the overlap out"}
+	}
 	if !(mm >= leastOverlap && mm <= mostOverlap) {
 		return p, &Refusal{
 			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", marking.Inch.Names(mm)),
@@ -212,13 +215,13 @@ func (p Paper) check() error {
 	if p.Width > longestSide || p.Height > longestSide {
 		return &Refusal{
 			Cause: name + " has a side of more than 200 in",
-			Hint:  "that is 14,400 units of 1/72 in, and no reader of a PDF has to show a page with a longer side; take pages that are joined, or a roll",
+			Hint:  "that is 14,400 units of 1/72 in, and no reader of a PDF has to show a page with a longer side; print on pages that are joined, such as --paper letter",
 		}
 	}
 	if s := p.Printed; !s.isTrue() && !p.holdsFront() {
 		if p.Printed = (Scale{}); p.holdsFront() {
 			return &Refusal{
-				Cause: fmt.Sprintf("sheets for a printer that prints at %s would have no room for the first page on %s", s, p.shortTitle()),
+				Cause: fmt.Sprintf("sheets for a printer that prints at %s would have no room for the first page on %s", s, p.ShortTitle()),
 				Hint:  "turn off “fit to page” where you print, or choose larger paper",
 			}
 		}

@@ -3,6 +3,7 @@ package pdfout
 import (
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
 
@@ -46,6 +47,27 @@ func TestScenesOnUnusualPaper(t *testing.T) {
 					t.Run(what, func(t *testing.T) { check(t, set, d, s) })
 				}
 			})
+		}
+	}
+}
+
+func TestPageSizes(t *testing.T) {
+	// ISO 216: A4 210 x 297 mm, A3 297 x 420 mm. ANSI/ASME Y14.1: Letter
+	// 8 1/2 x 11 in, Tabloid 11 x 17 in. Legal, 8 1/2 x 14 in, is common
+	// practice. Inch = 25.4 mm exactly (international inch, 1959); ISO 32000-1,
+	// 8.3.2.3: user space unit 1/72 in.
+	for paper, want := range map[string][2]float64{
+		"letter":  {8.5 * 72, 11 * 72},
+		"legal":   {8.5 * 72, 14 * 72},
+		"tabloid": {11 * 72, 17 * 72},
+		"a4":      {210 / 25.4 * 72, 297 / 25.4 * 72},
+		"a3":      {297 / 25.4 * 72, 420 / 25.4 * 72},
+	} {
+		d, s := drawn(t, large(), paper)
+		require.Len(t, d.pages, s.Pages)
+		for i, p := range d.pages {
+			assert.InDelta(t, want[0], p.width, 0.006, "%s, width of page %d", paper, i+1)
+			assert.InDelta(t, want[1], p.height, 0.006, "%s, height of page %d", paper, i+1)
 		}
 	}
 }

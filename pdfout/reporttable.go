@@ -156,7 +156,7 @@ func (s setter) columns(t marking.Table) (columns, error) {
 	left := s.width - set.numbers()
 	if left < math.Min(natural, shortWords) {
 		return columns{}, &Refusal{
-			Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.paper.shortTitle()),
+			Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.paper.ShortTitle()),
 			Hint:  "choose larger paper",
 		}
 	}

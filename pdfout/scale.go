@@ -75,8 +75,15 @@ func (s Scale) orTrue() Scale {
 	return s
 }
 
+// tooLittle is how far a scale may lie from 1 and count as true: a twentieth of a
+// percent, which is 1/100 in over 20 in, and reads as 100 %.
+const tooLittle = 0.0005
+
 // isTrue reports whether nothing is to be corrected.
-func (s Scale) isTrue() bool { return s.orTrue() == Scale{1, 1} }
+func (s Scale) isTrue() bool {
+	s = s.orTrue()
+	return math.Abs(s.Across-1) < tooLittle && math.Abs(s.Down-1) < tooLittle
+}
 
 // String says it in percent: "98.4 % across and 100 % down", "97 % both ways".
 func (s Scale) String() string {

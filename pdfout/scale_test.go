@@ -63,6 +63,7 @@ func TestScaleInWords(t *testing.T) {
 		"97 % both ways":               {0.97, 0.97},
 		"100 % both ways":              {},
 		"97.3 % both ways":             {210 / 215.9, 210 / 215.9},
+		"99.9 % both ways":             {0.9994, 0.9994},
 		"101.6 % across and 99 % down": {1.016, 0.99},
 	} {
 		assert.Equal(t, want, s.String())
@@ -131,6 +132,17 @@ func TestJudge(t *testing.T) {
 	same, err := Judge(Set{Pieces: []marking.Marking{long}}, corrected, Scale{0.984375, 1})
 	require.NoError(t, err)
 	assert.Equal(t, v, same)
+	// Lines that are less and less off, and longer and longer: the worst is still the
+	// first, not one to which it leads step by step.
+	var fan marking.Marking
+	for i := range 200 {
+		sin, cos := math.Sincos(math.Pi / 2 * float64(i) / 200)
+		fan.Marks = append(fan.Marks, edge(marking.Stitch, "", plane.Point{}, plane.Point{X: cos, Y: sin}.Mul(400+0.01*float64(i))))
+	}
+	fan.Outline = outlineOf(fan.Marks)
+	v, err = Judge(Set{Pieces: []marking.Marking{fan}}, found(t, "a3"), Scale{1.0025, 1})
+	require.NoError(t, err)
+	assert.InDelta(t, 1, math.Abs(v.Off), 0.01, "400 mm times 0.0025")
 	_, err = Judge(Set{}, found(t, "letter"), Scale{1, 1})
 	assert.EqualError(t, err, "there is no line to draw\nhint: give the file at least one piece with an outline")
 	assert.InDelta(t, 254.0/128, Verdict{Worst: Line{Length: 254}}.Unseen(marking.Inch), 1e-9, "1/32 of 4 in is 1/128")
@@ -170,6 +182,19 @@ func TestFitToPage(t *testing.T) {
 		assert.InDelta(t, c.scale, f.Scale, 1e-12, c.paper)
 		assert.Equal(t, c.text, Percent(f.Scale))
 		assert.Equal(t, c.on, f.On)
+	}
+	for _, name := range []string{"letter", "a4", "either"} {
+		upright, lying := found(t, name), found(t, name)
+		lying, err := lying.Lying()
+		require.NoError(t, err)
+		one, _ := upright.OtherFit()
+		other, _ := lying.OtherFit()
+		assert.Equal(t, one, other, "%s: it is turned in the printer as well", name)
+	}
+	for _, name := range []string{"single", "roll:36in"} {
+		_, differs := found(t, name).OtherFit()
+		assert.False(t, differs, name)
+		assert.Empty(t, found(t, name).Recognised(Scale{0.9727, 0.9727}), name)
 	}
 	_, differs := found(t, "either").OtherFit()
 	assert.False(t, differs, "either fits on both")

@@ -38,6 +38,10 @@ type squarePlace struct {
 	size float64 // of the piece it lies in, as sizeAround says
 }
 
+// mostGivenBack is how many parcels are tried to be given back to the pages that small
+// pieces share: each packs all of those anew.
+const mostGivenBack = 60
+
 // shareLarge puts parcels beside the large pieces of sheets where they then need
 // fewer shelves than they fill. It returns the sheets and the shelves.
 func shareLarge(sheets []sheet, parcels []parcel, shelves []*shelf, unit marking.Unit, paper Paper) ([]sheet, []*shelf) {
@@ -64,10 +68,11 @@ func shareLarge(sheets []sheet, parcels []parcel, shelves []*shelf, unit marking
 	if len(fewer) >= len(shelves) {
 		return sheets, shelves
 	}
-	for i := len(parcels) - 1; i >= 0 && len(fewer) > 0; i-- {
+	for i, tried := len(parcels)-1, 0; i >= 0 && len(fewer) > 0 && tried < mostGivenBack; i-- {
 		if beside[i] == nil {
 			continue
 		}
+		tried++
 		if more := rest(i); len(more) == len(fewer) && beside[i].giveBack(i) {
 			beside[i], fewer = nil, more
 		}
@@ -100,9 +105,10 @@ func openings(sheets []sheet, parcels []parcel, square float64, paper Paper) []*
 	pages := 0
 	for i := range sheets {
 		s := &sheets[i]
-		if pages += len(s.cells); pages > mostShared {
-			break
+		if pages+len(s.cells) > mostShared {
+			continue
 		}
+		pages += len(s.cells)
 		var onSheet []*opening
 		around := s.obstacles()
 		for _, c := range s.cells {

@@ -1,8 +1,6 @@
 package pdfout
 
 import (
-	"slices"
-
 	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
@@ -200,6 +198,7 @@ func arrange(set Set, paper Paper) arrangement {
 	window := paper.grid().window
 	a := arrangement{exact: true}
 	var small, cards []piece
+	var largeCards []sheet
 	pages := 0
 	for _, m := range set.Pieces {
 		upright := newPiece(m)
@@ -224,8 +223,17 @@ func arrange(set Set, paper Paper) arrangement {
 			*group = append(*group, turned)
 			continue
 		}
-		s, all := spread(upright, paper.grid())
-		a.sheets = append(a.sheets, s)
+		s, all := sheet{}, false
+		if pages <= MaxPages {
+			s, all = spread(upright, paper.grid())
+		} else {
+			s, all = counting(upright, paper.grid()) // it is refused anyway
+		}
+		if m.Card {
+			largeCards = append(largeCards, s)
+		} else {
+			a.sheets = append(a.sheets, s)
+		}
 		a.exact = a.exact && all
 		if pages += len(s.cells); pages > countable {
 			a.exact = false
@@ -239,11 +247,23 @@ func arrange(set Set, paper Paper) arrangement {
 		a.sheets, shelves = shareLarge(a.sheets, parcels, shelves, set.Unit, paper)
 	}
 	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
-	for _, s := range slices.Concat(shelves, ofCard) {
+	for _, s := range shelves {
+		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+	}
+	a.sheets = append(a.sheets, largeCards...)
+	for _, s := range ofCard {
 		a.sheets = append(a.sheets, s.sheet(paper.grid()))
 	}
 	a.exact = a.exact && all && allCards
 	return a
+}
+
+// counting is a sheet of a piece that is of no use but for counting its pages, and
+// whether all were counted.
+func counting(p piece, page grid) (sheet, bool) {
+	g := page.over(p, plane.Point{})
+	cells, counted := g.crossed(p.lines)
+	return sheet{grid: g, cells: cells}, counted && connected(cells)
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if

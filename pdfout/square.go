@@ -12,7 +12,8 @@ import (
 // Rules of this file: a check square is a filled frame whose outside measures
 // exactly what it says; a stroked one would be wider by its line. Its corner
 // lies on a whole 6 units of the page, which are 25 dots of a 300 dpi printer
-// and 50 of a 600 dpi one, so that no side of it is rounded away.
+// and 50 of a 600 dpi one, so that no side of it is rounded away. (Of a
+// page drawn for a printer that is off, on 6 units as they come out.)
 
 const (
 	// frameWidth is how thick a check square's frame is, in mm.
@@ -110,7 +111,7 @@ func (q squares) find(s *sheet, f *field, c cell) plane.Point {
 	}
 	if !look(q.known[open]) && len(s.cells) == 1 {
 		// On a page that pieces share there is a gap for it, if a narrow one.
-		look(squarePlaces(open, q.side, int(open.Height()/squareGrid)))
+		look(squarePlaces(open, q.side, closeSteps(open)))
 	}
 	if !found {
 		fewest := math.MaxInt
@@ -132,7 +133,7 @@ func (q squares) find(s *sheet, f *field, c cell) plane.Point {
 func (q squares) nearest(s *sheet, f *field, to plane.Point) (plane.Point, bool) {
 	window, around := q.paper.window(), q.aroundOn(s, cell{})
 	best, away := plane.Point{}, math.Inf(1)
-	for _, corner := range squarePlaces(window, q.side, int(window.Height()/squareGrid)) {
+	for _, corner := range squarePlaces(window, q.side, closeSteps(window)) {
 		room := around(corner)
 		if d := room.centre.Distance(to); d < away && s.sizeAround(room.centre) == 0 && f.free(room.grown(clearing)) {
 			best, away = corner, d
@@ -151,6 +152,15 @@ const textWeight = 1000
 // squareSteps is how many steps a check square takes across and up a page to
 // find its place; where that finds none it looks closer.
 const squareSteps = 12
+
+// mostSteps bounds how many steps it takes when it looks closer: on a home printer's
+// page every place of the grid, on a large one fewer.
+const mostSteps = 240
+
+// closeSteps is how many steps across and up a box are a close look.
+func closeSteps(within plane.Box) int {
+	return min(mostSteps, int(within.Height()/squareGrid))
+}
 
 // squarePlaces returns the places for the corner of a square in a box of the
 // page, those near a corner of the box first.

@@ -40,26 +40,29 @@ func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
 		return Verdict{}, err
 	}
 	v := Verdict{Printed: printed.orTrue()}
+	var all []Verdict // of every line by itself
+	most := 0.0
 	for i := range book.sheets {
 		for _, p := range book.sheets[i].pieces {
 			for _, l := range p.lines {
-				v.consider(p, l)
+				length := l.clip.Length()
+				off := v.Printed.length(l.clip.Path()) - length
+				most = math.Max(most, math.Abs(off))
+				all = append(all, Verdict{v.Printed, Line{p.name, l.name, l.role, length}, off})
 			}
+		}
+	}
+	for _, one := range all {
+		if math.Abs(one.Off) >= most-sameOff && one.Worst.Length > v.Worst.Length {
+			v = one
 		}
 	}
 	return v, nil
 }
 
-// consider takes the line for the worst one if it is.
-func (v *Verdict) consider(p piece, l line) {
-	length := l.clip.Length()
-	off := v.Printed.length(l.clip.Path()) - length
-	// Rounding must not decide between lines that all come out true.
-	more := math.Abs(off) - math.Abs(v.Off)
-	if more > sliver || more > -sliver && length > v.Worst.Length {
-		v.Worst, v.Off = Line{p.name, l.name, l.role, length}, off
-	}
-}
+// sameOff bounds how much less off than the worst a line may be, in mm, to be as bad
+// through rounding alone: of such lines the longest is named.
+const sameOff = 1e-6
 
 // length is how long a path comes out.
 func (s Scale) length(p plane.Path) float64 {

@@ -13,7 +13,7 @@ import (
 // Rules of this file: on a roll, and on one single page, every piece is whole and
 // nothing is joined. What would be the first page, the pages of figures and the
 // forms are panels: they lie on the first of the large pages beside the pieces,
-// each in a frame. Every large page has its check square. A piece is turned, by a
+// each in a frame. What is cut from card lies among the others there. Every large page has its check square. A piece is turned, by a
 // quarter, only where the roll is too narrow for it. A single page is as wide as
 // makes it smallest around; a roll is cut into pages only where it would be longer
 // than a PDF can show.
@@ -22,8 +22,6 @@ const (
 	// panelFrame is how far the frame of a panel lies inside the page that the
 	// panel was planned as, in mm.
 	panelFrame = 7.0
-	// panelApart is how far panels and pieces stay from each other, in mm.
-	panelApart = apart
 	// mostWidths is how many widths are tried for a single page, and wholeTrials
 	// about how many pieces and panels are laid for that in all.
 	mostWidths  = 24
@@ -84,37 +82,18 @@ func (f *floor) used() plane.Box {
 // lay puts the item as high, and then as far to the left, as it can lie, and
 // reports whether there was room.
 func (f *floor) lay(it item) bool {
-	box, found := placeFor(f.free, it.size)
+	box, found := highestIn(f.free, it.size)
 	if found {
 		f.spots = append(f.spots, spot{it, box})
-		f.free = without(f.free, box.Grown(panelApart))
+		f.free = without(f.free, box.Grown(apart))
 	}
 	return found
 }
 
-// placeFor returns the place for a box of a size in one of the free boxes that lies
-// highest, and leftmost among those.
-func placeFor(free []plane.Box, size plane.Point) (plane.Box, bool) {
-	var best plane.Box
-	found := false
-	for _, f := range free {
-		if f.Width() < size.X || f.Height() < size.Y {
-			continue
-		}
-		taken := plane.Box{
-			Min: plane.Point{X: f.Min.X, Y: f.Max.Y - size.Y},
-			Max: plane.Point{X: f.Min.X + size.X, Y: f.Max.Y},
-		}
-		if !found || taken.Min.Y > best.Min.Y || taken.Min.Y == best.Min.Y && taken.Min.X < best.Min.X {
-			best, found = taken, true
-		}
-	}
-	return best, found
-}
-
 // planWhole plans the pages of paper that has every piece whole.
 func planWhole(set Set, paper Paper) (*book, []string, error) {
-	leaf := plainPaper("", paper.Title, 210, 11*25.4)
+	leaf := eitherPaper() // on any paper it was made for such a panel would fit
+	leaf.Title = paper.Title
 	b := &book{set: set, paper: paper, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
 	var left []string
 	var forms []marking.Marking
@@ -213,13 +192,13 @@ func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 func (b *book) tooLargeFor(it item) error {
 	if it.piece == nil {
 		return &Refusal{
-			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.shortTitle()),
+			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.ShortTitle()),
 			Hint:  "choose a wider one",
 		}
 	}
 	return &Refusal{
 		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", it.piece.name,
-			b.set.Unit.Print(it.piece.bounds.Width()), b.set.Unit.Print(it.piece.bounds.Height()), b.paper.shortTitle()),
+			b.set.Unit.Print(it.piece.bounds.Width()), b.set.Unit.Print(it.piece.bounds.Height()), b.paper.ShortTitle()),
 		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in",
 	}
 }
@@ -248,7 +227,7 @@ func onOnePage(items []item, window plane.Box) *floor {
 	widest, area := 0.0, 0.0
 	for _, it := range items {
 		widest = max(widest, it.size.X)
-		area += (it.size.X + panelApart) * (it.size.Y + panelApart)
+		area += (it.size.X + apart) * (it.size.Y + apart)
 	}
 	widths := max(2, min(mostWidths, wholeTrials/len(items)))
 	most := min(window.Width(), max(widest, 2*math.Sqrt(area)))
