@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"fmt"
 	"io"
 	"slices"
 
@@ -46,14 +47,7 @@ func gaugeCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 
 // makeGauges takes the file in to the PDF of its gauges, and says what it made.
 func makeGauges(say io.Writer, in, out string, p printing) error {
-	pattern, err := readPattern(in)
-	if err != nil {
-		return err
-	}
-	if pattern, err = p.chosen(pattern); err != nil {
-		return err
-	}
-	paper, err := p.paperIn(pattern.Unit)
+	pattern, paper, err := p.open(in)
 	if err != nil {
 		return err
 	}
@@ -61,17 +55,13 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if len(gauges) == 0 {
 		return &fileError{in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks"}
 	}
-	set := gaugeSet(pattern, gauges)
-	var summary pdfout.Summary
-	err = writeFile(in, out, func(w io.Writer) (err error) {
-		summary, err = pdfout.Draw(w, set, paper)
-		return err
-	})
+	m, err := p.draw(in, out, gaugeSet(pattern, gauges), paper, false)
 	if err != nil {
-		return asRefused(in, err)
+		return err
 	}
-	m := made{printing: p, file: in, out: out, summary: summary}
-	return writeOut(say, []byte(m.text(false)))
+	// The gauges are made; that nobody listens is no failure.
+	fmt.Fprint(say, m.text())
+	return nil
 }
 
 // gaugeSet is what is drawn of the gauges of a pattern.

@@ -210,29 +210,13 @@ func readPattern(in string) (*marking.Pattern, error) {
 
 // makeSheets takes the file in to the PDF out, and says what it made.
 func makeSheets(say io.Writer, in, out string, p printing, onlyFirst bool) error {
-	pattern, err := readPattern(in)
+	pattern, paper, err := p.open(in)
 	if err != nil {
 		return err
 	}
-	if pattern, err = p.chosen(pattern); err != nil {
-		return err
-	}
-	paper, err := p.paperIn(pattern.Unit)
+	m, err := p.draw(in, out, p.set(pattern), paper, onlyFirst)
 	if err != nil {
 		return err
-	}
-	set := p.set(pattern)
-	draw := pdfout.Draw
-	if onlyFirst {
-		draw = pdfout.DrawFirst
-	}
-	var summary pdfout.Summary
-	err = writeFile(in, out, func(w io.Writer) (err error) {
-		summary, err = draw(w, set, paper)
-		return err
-	})
-	if err != nil {
-		return asRefused(in, err)
 	}
 	// The sheets are made; that nobody listens is no failure.
 	for _, remark := range pattern.Remarks {
@@ -243,8 +227,7 @@ func makeSheets(say io.Writer, in, out string, p printing, onlyFirst bool) error
 			fmt.Fprintf(say, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
 		}
 	}
-	made := made{printing: p, file: in, out: out, summary: summary}
-	fmt.Fprint(say, made.text(onlyFirst))
+	fmt.Fprint(say, m.text())
 	return nil
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"slices"
 	"strings"
 
@@ -237,15 +238,47 @@ func (p printing) correction() []string {
 	return []string{"--across " + inShell(*p.across), "--down " + inShell(*p.down)}
 }
 
+// open reads a file: the pieces of it that are meant, and the paper they are for.
+func (p printing) open(in string) (*marking.Pattern, pdfout.Paper, error) {
+	pattern, err := readPattern(in)
+	if err != nil {
+		return nil, pdfout.Paper{}, err
+	}
+	if pattern, err = p.chosen(pattern); err != nil {
+		return nil, pdfout.Paper{}, err
+	}
+	paper, err := p.paperIn(pattern.Unit)
+	return pattern, paper, err
+}
+
+// draw draws a set, or its first page alone, into the file out; in is the file it
+// comes from.
+func (p printing) draw(in, out string, set pdfout.Set, paper pdfout.Paper, onlyFirst bool) (made, error) {
+	draw := pdfout.Draw
+	if onlyFirst {
+		draw = pdfout.DrawFirst
+	}
+	m := made{printing: p, file: in, out: out, onlyFirst: onlyFirst}
+	err := writeFile(in, out, func(w io.Writer) (err error) {
+		m.summary, err = draw(w, set, paper)
+		return err
+	})
+	if err != nil {
+		return m, asRefused(in, err)
+	}
+	return m, nil
+}
+
 // made is what was made of a file.
 type made struct {
 	printing
 	file, out string
 	summary   pdfout.Summary
+	onlyFirst bool
 }
 
 // text says what was made, and how to go on.
-func (m made) text(onlyFirst bool) string {
+func (m made) text() string {
 	how := "print page 1 at 100 % and measure its check square before you print the rest"
 	switch {
 	case m.across != nil:
@@ -254,7 +287,7 @@ func (m made) text(onlyFirst bool) string {
 		how = "measure the check square on paper, at 100 %, before you mark cloth"
 	}
 	what := m.summary.String()
-	if onlyFirst {
+	if m.onlyFirst {
 		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
 		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
 	}

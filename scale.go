@@ -48,7 +48,7 @@ func scaleCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 
 // sayScale answers for the sheets of a file.
 func sayScale(say io.Writer, in string, p printing, within string) error {
-	pattern, err := readPattern(in)
+	pattern, paper, err := p.open(in)
 	if err != nil {
 		return err
 	}
@@ -66,15 +66,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	paper, err := p.paperIn(unit)
-	if err != nil {
-		return err
-	}
-	chosen, err := p.chosen(pattern)
-	if err != nil {
-		return err
-	}
-	verdict, err := pdfout.Judge(p.set(chosen), paper, measured.scale())
+	verdict, err := pdfout.Judge(p.set(pattern), paper, measured.scale())
 	if err != nil {
 		return asRefused(in, err)
 	}

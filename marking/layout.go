@@ -182,20 +182,9 @@ func (l *layout) keepsAxis(axis int) bool {
 }
 
 // carried returns a mark as it lies before the folds were folded: in one part, or
-// in several. The longest keeps the name.
+// in several.
 func (f *folding) carried(folding *plane.Folding, m Mark) []Mark {
-	var all []Mark
-	longest := 0
-	for _, p := range f.carry(folding, m.Path) {
-		all = append(all, Mark{Role: m.Role, Path: p})
-		if p.Length() > all[longest].Path.Length() {
-			longest = len(all) - 1
-		}
-	}
-	if len(all) > 0 {
-		all[longest].Name = m.Name
-	}
-	return all
+	return m.inParts(f.carry(folding, m.Path))
 }
 
 // carry returns a line as it lies before the folds were folded. On a piece on the

@@ -58,6 +58,22 @@ type Mark struct {
 	Path plane.Path
 }
 
+// inParts returns the mark in parts. The longest keeps the name.
+func (m Mark) inParts(paths []plane.Path) []Mark {
+	var parts []Mark
+	longest := 0
+	for _, p := range paths {
+		parts = append(parts, Mark{Role: m.Role, Path: p})
+		if p.Length() > parts[longest].Path.Length() {
+			longest = len(parts) - 1
+		}
+	}
+	if len(parts) > 0 {
+		parts[longest].Name = m.Name
+	}
+	return parts
+}
+
 // Marking is a piece with every line that must be on the cloth.
 type Marking struct {
 	Key   string

@@ -113,26 +113,15 @@ func (p *Piece) isLine(m Mark) bool {
 	return m.Role == Stitch && slices.ContainsFunc(p.Lines, func(l Line) bool { return l.Role == Stitch && l.Key == m.Name })
 }
 
-// insideOf returns the parts of a line that lie in an outline. The longest keeps the
-// name.
+// insideOf returns the parts of a line that lie in an outline.
 func insideOf(outline *plane.Tree, m Mark) []Mark {
-	line := plane.NewTree(m.Path)
-	var parts []Mark
-	longest := 0
-	for _, s := range insideStretches(outline, line) {
-		part := m.Path.Between(s.from, s.to)
-		if part.Length() < leastLine {
-			continue
-		}
-		parts = append(parts, Mark{Role: m.Role, Path: part})
-		if part.Length() > parts[longest].Path.Length() {
-			longest = len(parts) - 1
+	var parts []plane.Path
+	for _, s := range insideStretches(outline, plane.NewTree(m.Path)) {
+		if part := m.Path.Between(s.from, s.to); part.Length() >= leastLine {
+			parts = append(parts, part)
 		}
 	}
-	if len(parts) > 0 {
-		parts[longest].Name = m.Name
-	}
-	return parts
+	return m.inParts(parts)
 }
 
 // templateNotes says how a template is cut, laid and used.
