@@ -142,6 +142,9 @@ func (w windowed) room(outline *plane.Tree, near []*plane.Tree) []stretch {
 			k++
 		}
 		s := stretch{length*float64(first)/float64(looks) + windowLook, length*float64(k-1)/float64(looks) - windowLook}
+		if n := len(stretches); n > 0 {
+			s.from = math.Max(s.from, stretches[n-1].to+windowBridge)
+		}
 		if s.to-s.from >= leastWindow {
 			stretches = append(stretches, s)
 			open += s.to - s.from
