@@ -81,7 +81,9 @@ func fixedDots(marks []Mark, trees []*plane.Tree, i int) []float64 {
 		}
 	}
 	slices.Sort(at)
-	return slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
+	at = slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
+	at[len(at)-1] = tree.Length() // not a crossing close before it
+	return at
 }
 
 // dotsAlong returns dots at the fixed places of a line and between them: evenly, and
