@@ -82,7 +82,7 @@ func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
 	if p.OnFold {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.what())
 	}
-	m.Notes = append(p.heading(pattern), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	m.Notes = append(pattern.heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
 	if matched {
 		m.Notes = append(m.Notes, matchNote)
 	}

@@ -148,7 +148,7 @@ func (g *gaugedEdge) notes(pattern *Pattern, parts []stretch, k int) []string {
 	e, unit := g.edge(), pattern.Unit
 	before, after := g.piece.neighbours(g.index)
 	from, to := g.piece.Edges[before].Key, g.piece.Edges[after].Key
-	notes := append(pattern.gaugeHeading(),
+	notes := append(pattern.heading(),
 		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.Names(e.Allowance)))
 	if len(g.like) > 0 {
 		notes = append(notes, "the same for "+listed(g.like, "and"))

@@ -27,15 +27,6 @@ func (p *Pattern) Gauges() []Marking {
 	return append(all, p.tuckGauges()...)
 }
 
-// gaugeHeading returns the notes that every gauge has: whose it is, for a card that
-// is kept.
-func (p *Pattern) gaugeHeading() []string {
-	if len(p.Pieces) == 0 {
-		return nil
-	}
-	return p.Pieces[0].heading(p)
-}
-
 // card returns a marking whose outline is made of sides, each of which begins where
 // the one before it ends, counter-clockwise, the last where the first begins.
 func card(sides []Mark) Marking {

@@ -195,7 +195,7 @@ func (p Pleating) describe(length func(float64) string) []string {
 
 // notes returns what is printed under the name of the piece.
 func (p *Piece) notes(pattern *Pattern) []string {
-	notes := p.heading(pattern)
+	notes := pattern.heading()
 	cut := fmt.Sprintf("cut %d", p.Cut)
 	if p.OnFold && !p.Whole {
 		cut += " on the fold"
@@ -218,14 +218,14 @@ func (p *Piece) notes(pattern *Pattern) []string {
 	return notes
 }
 
-// heading returns the notes that every sheet has.
-func (p *Piece) heading(pattern *Pattern) []string {
+// heading returns the notes that every sheet has, and every gauge, for it is kept.
+func (p *Pattern) heading() []string {
 	var notes []string
-	if pattern.Title != "" {
-		notes = append(notes, pattern.Title)
+	if p.Title != "" {
+		notes = append(notes, p.Title)
 	}
-	if pattern.Size != "" {
-		notes = append(notes, "size "+pattern.Size)
+	if p.Size != "" {
+		notes = append(notes, "size "+p.Size)
 	}
 	return notes
 }

@@ -11,6 +11,16 @@ import (
 	"tuckmark/marking/plane"
 )
 
+// arc is a part of a circle that turns by an angle, in straight steps.
+func arc(centre plane.Point, radius, turn float64, steps int) plane.Path {
+	var p plane.Path
+	for i := range steps + 1 {
+		sin, cos := math.Sincos(float64(i) / float64(steps) * turn)
+		p = append(p, centre.Add(plane.Point{X: cos, Y: sin}.Mul(radius)))
+	}
+	return p
+}
+
 // dotsOf returns the dots of line i of a marking that was pricked.
 func dotsOf(m Marking, spacing float64) map[int]plane.Path {
 	all := map[int]plane.Path{}
@@ -38,11 +48,7 @@ func TestDots(t *testing.T) {
 			path := plane.Path{place(), place(), place()}
 			if rapid.Bool().Draw(t, "round") {
 				centre, radius := place(), rapid.Float64Range(4, 200).Draw(t, "radius")
-				path = nil
-				for i := range 201 {
-					sin, cos := math.Sincos(float64(i) / 200 * 4)
-					path = append(path, centre.Add(plane.Point{X: cos, Y: sin}.Mul(radius)))
-				}
+				path = arc(centre, radius, 4, 200)
 			}
 			m.Marks = append(m.Marks, Mark{Role: Stitch, Path: path})
 		}
@@ -109,11 +115,7 @@ func TestDotsOfAStraightLine(t *testing.T) {
 	// comes to c = sqrt(8 * 25.4 * 25.4/64) = 8.98 mm, wider than the spacing; of a 1/4 in
 	// circle it is 4.49 mm: each of seven parts is halved.
 	for radius, want := range map[float64]int{25.4: 26, 6.35: 14} {
-		var ring plane.Path
-		for i := range 401 {
-			sin, cos := math.Sincos(float64(i) / 400 * 2 * math.Pi)
-			ring = append(ring, plane.Point{X: cos, Y: sin}.Mul(radius))
-		}
+		ring := arc(plane.Point{}, radius, 2*math.Pi, 400)
 		ring[400] = ring[0]
 		dots := dotsOf(Marking{Marks: []Mark{{Role: Stitch, Path: ring}}}, usualDots)[0]
 		assert.InDelta(t, want, len(dots)-1, 1, "round a circle of %v", radius)

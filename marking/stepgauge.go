@@ -86,7 +86,7 @@ func (p *Pattern) stepGauge() (m Marking, ok bool) {
 	}
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
-	m.Notes = append(p.gaugeHeading(), "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
+	m.Notes = append(p.heading(), "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
 	if p.hasHem() {
 		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
 	}

@@ -103,7 +103,7 @@ func (p *Piece) template(pattern *Pattern) (Marking, bool) {
 			m.Marks = append(m.Marks, Mark{Grain, "", g})
 		}
 	}
-	m.Notes = append(p.heading(pattern), p.templateNotes(shape, along, open)...)
+	m.Notes = append(pattern.heading(), p.templateNotes(shape, along, open)...)
 	return m, len(along)+len(open.windows)+len(open.ticks) > 0
 }
 

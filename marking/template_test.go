@@ -185,11 +185,7 @@ func TestWindowsKeepTheirWidths(t *testing.T) {
 			path := plane.Path{at("from"), at("to")}
 			if rapid.Bool().Draw(t, "bent") { // an arc
 				centre, radius := at("centre"), rapid.Float64Range(15, 120).Draw(t, "radius")
-				path = nil
-				for i := range 41 {
-					sin, cos := math.Sincos(float64(i) / 40 * 2)
-					path = append(path, centre.Add(plane.Point{X: cos, Y: sin}.Mul(radius)))
-				}
+				path = arc(centre, radius, 2, 40)
 			}
 			lines = append(lines, insideOf(outline, Mark{Role: Fold, Name: number(float64(k)), Path: path})...)
 		}

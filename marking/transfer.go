@@ -130,8 +130,11 @@ func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
 // the cloth.
 func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 	ways := p.transfersOf(piece)
-	template, useful := piece.template(p)
-	templated := useful && slices.Contains(ways, Template)
+	var template Marking
+	templated := slices.Contains(ways, Template)
+	if templated {
+		template, templated = piece.template(p)
+	}
 	sheets := p.patternSheets(piece, templated)
 	var all []Marking
 	add := func(m Marking) {

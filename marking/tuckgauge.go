@@ -115,7 +115,7 @@ func (p *Pattern) tuckGauges() []Marking {
 		if k.row && !k.touches() && k.gap > 0 {
 			m.Name += ", " + onCard(p.Unit, k.gap) + " between"
 		}
-		m.Notes = append(p.gaugeHeading(), "for "+listed(k.sets, "and"))
+		m.Notes = append(p.heading(), "for "+listed(k.sets, "and"))
 		m.Notes = append(m.Notes, k.notes(p.Unit)...)
 		all = append(all, m)
 	}

@@ -59,24 +59,17 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 // Windows of one line keep apart as well, where it closes or comes back.
 func TestWindowsOfALineThatComesBack(t *testing.T) {
 	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
-	arc := func(radius, turn float64) plane.Path {
-		var p plane.Path
-		for i := range 201 {
-			sin, cos := math.Sincos(float64(i) / 200 * turn)
-			p = append(p, plane.Point{X: 150 + radius*cos, Y: 150 + radius*sin})
-		}
-		return p
-	}
+	middle := plane.Point{X: 150, Y: 150}
 	for _, c := range []struct {
 		name    string
 		line    plane.Path
 		windows bool
 	}{
-		{"a circle", arc(50, 2*math.Pi), true},
+		{"a circle", arc(middle, 50, 2*math.Pi, 200), true},
 		{"a closed square", plane.Path{{X: 50, Y: 50}, {X: 150, Y: 50}, {X: 150, Y: 150}, {X: 50, Y: 150}, {X: 50, Y: 50}}, true},
 		{"a hairpin", plane.Path{{X: 50, Y: 50}, {X: 50, Y: 200}, {X: 52, Y: 200}, {X: 52, Y: 50}}, false},
 		{"a zigzag", plane.Path{{X: 50, Y: 50}, {X: 57, Y: 100}, {X: 64, Y: 50}, {X: 71, Y: 100}, {X: 78, Y: 50}}, false},
-		{"a very small circle", arc(2.5, 2*math.Pi), false},
+		{"a very small circle", arc(middle, 2.5, 2*math.Pi, 200), false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			open := openingsFor(ring, []Mark{{Role: Fold, Name: "line", Path: c.line}})
@@ -145,11 +138,7 @@ func TestAStepIsNoStitchLine(t *testing.T) {
 // A small ring is not one dot, however far apart dots may be.
 func TestDotsOfASmallRing(t *testing.T) {
 	for radius, spacing := range map[float64]float64{7.9: 50, 6: 40, 2.5: 6.35} {
-		var p plane.Path
-		for i := range 101 {
-			sin, cos := math.Sincos(float64(i) / 100 * 2 * math.Pi)
-			p = append(p, plane.Point{X: cos, Y: sin}.Mul(radius))
-		}
+		p := arc(plane.Point{}, radius, 2*math.Pi, 100)
 		p[100] = p[0]
 		dots := dotsOf(Marking{Marks: []Mark{{Role: Stitch, Path: p}}}, spacing)[0]
 		assert.GreaterOrEqual(t, len(dots)-1, 4, "round a circle of %v", radius)

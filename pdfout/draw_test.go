@@ -91,6 +91,13 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 	}
 }
 
+// checkAll makes all checks of a set that was drawn.
+func checkAll(t *testing.T, set Set, d readDocument, s Summary) {
+	for what, check := range checks() {
+		t.Run(what, func(t *testing.T) { check(t, set, d, s) })
+	}
+}
+
 // TestScenes draws every scene, and every example.
 func TestScenes(t *testing.T) {
 	sets := scenes()
@@ -103,9 +110,7 @@ func TestScenes(t *testing.T) {
 			t.Run(name+" on "+paper, func(t *testing.T) {
 				t.Parallel()
 				d, s := drawn(t, set, paper)
-				for what, check := range checks() {
-					t.Run(what, func(t *testing.T) { check(t, set, d, s) })
-				}
+				checkAll(t, set, d, s)
 			})
 		}
 	}
@@ -135,9 +140,7 @@ func TestAnySet(t *testing.T) {
 				set.Pieces = append(set.Pieces, m)
 			}
 			d, s := drawn(t, set, Papers()[r.IntN(5)])
-			for what, check := range checks() {
-				t.Run(what, func(t *testing.T) { check(t, set, d, s) })
-			}
+			checkAll(t, set, d, s)
 		})
 	}
 }

@@ -349,9 +349,7 @@ func TestAnyForm(t *testing.T) {
 		seen++
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
 			d := readPDF(t, out.Bytes(), Scale{})
-			for what, check := range checks() {
-				t.Run(what, func(t *testing.T) { check(t, set, d, s) })
-			}
+			checkAll(t, set, d, s)
 		})
 	}
 	assert.Greater(t, seen, 30, "forms that were drawn")

@@ -43,9 +43,7 @@ func TestScenesOnUnusualPaper(t *testing.T) {
 			t.Run(name+" on "+what, func(t *testing.T) {
 				t.Parallel()
 				d, s := drawnOn(t, set, paper)
-				for what, check := range checks() {
-					t.Run(what, func(t *testing.T) { check(t, set, d, s) })
-				}
+				checkAll(t, set, d, s)
 			})
 		}
 	}

@@ -30,8 +30,13 @@ type largeFrame struct {
 	side float64 // in mm
 }
 
-func inchFrame() largeFrame   { return largeFrame{"4 in", largeSquare} }
-func metricFrame() largeFrame { return largeFrame{"100 mm", innerSquare} }
+// frameFor is the frame that is measured by who reads a ruler in the unit.
+func frameFor(unit marking.Unit) largeFrame {
+	if unit == marking.Inch {
+		return largeFrame{"4 in", largeSquare}
+	}
+	return largeFrame{"100 mm", innerSquare}
+}
 
 // Measured is what somebody measured of one side of the first page's check square.
 type Measured struct {
@@ -55,10 +60,7 @@ func Measure(text string, bare marking.Unit) (Measured, error) {
 	if err != nil {
 		return Measured{}, unread(err)
 	}
-	m := Measured{Text: unit.Names(mm), frame: inchFrame()}
-	if unit != marking.Inch {
-		m.frame = metricFrame()
-	}
+	m := Measured{Text: unit.Names(mm), frame: frameFor(unit)}
 	m.Scale = mm / m.frame.side
 	if m.Scale >= leastPrinted && m.Scale <= mostPrinted {
 		return m, nil

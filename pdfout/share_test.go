@@ -262,9 +262,7 @@ func TestSharedPages(t *testing.T) {
 				t.Parallel()
 				d, s := drawn(t, set, paper)
 				assert.True(t, slices.ContainsFunc(s.Sheets, func(s SheetSummary) bool { return s.Last > s.First && len(s.Pieces) > 1 }), "no page is shared")
-				for what, check := range checks() {
-					t.Run(what, func(t *testing.T) { check(t, set, d, s) })
-				}
+				checkAll(t, set, d, s)
 			})
 		}
 	}

@@ -34,6 +34,7 @@ type piece struct {
 	lines   []line
 	bounds  plane.Box // of all its lines
 	turned  bool      // by a quarter turn to the left
+	card    bool      // it is cut out of card
 	// foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	foot plane.Point
@@ -81,10 +82,7 @@ func (s *sheet) blank() int { return s.grid.rows*s.grid.columns - len(s.cells) }
 
 // whole reports whether a box lies clear within the trim lines of one printed page.
 func (s *sheet) whole(b plane.Box) bool {
-	at := b.Centre()
-	column, _ := s.grid.columnsOf(at.X, at.X)
-	row, _ := s.grid.rowsOf(at.Y, at.Y)
-	c := cell{row, column}
+	c := s.grid.cellAt(b.Centre())
 	clear := s.grid.within(c, s.grid.windowOf(c), s.grid.overlap/2+besideTrim)
 	return s.printed[c] && clear.Holds(b.Min) && clear.Holds(b.Max)
 }
@@ -94,10 +92,7 @@ const besideTrim = 1.0
 
 // shown reports whether at least the middle of a box is on a printed page.
 func (s *sheet) shown(b plane.Box) bool {
-	at := b.Centre()
-	column, _ := s.grid.columnsOf(at.X, at.X)
-	row, _ := s.grid.rowsOf(at.Y, at.Y)
-	return s.printed[cell{row, column}]
+	return s.printed[s.grid.cellAt(b.Centre())]
 }
 
 // shows reports whether the page of a cell prints a label: the one page it is
@@ -109,7 +104,7 @@ func (s *sheet) shows(l label, c cell) bool {
 
 // newPiece takes the lines of a marking that have some length.
 func newPiece(m marking.Marking) piece {
-	p := piece{name: m.Name, notes: m.Notes, outline: plane.NewTree(m.Outline), bounds: plane.EmptyBox()}
+	p := piece{name: m.Name, notes: m.Notes, card: m.Card, outline: plane.NewTree(m.Outline), bounds: plane.EmptyBox()}
 	if p.name == "" {
 		p.name = m.Key
 	}
@@ -200,19 +195,11 @@ func arrange(set Set, paper Paper) arrangement {
 	var small, cards []piece
 	var largeCards []sheet
 	pages := 0
-	for _, m := range set.Pieces {
-		upright := newPiece(m)
-		upright.brief = fewer(m.Notes, set)
-		if len(upright.lines) == 0 {
-			a.left = append(a.left, upright.name)
-			continue
-		}
-		if m.Form != nil {
-			a.forms = append(a.forms, m)
-			continue
-		}
+	var pieces []piece
+	pieces, a.forms, a.left = piecesOf(set)
+	for _, upright := range pieces {
 		group := &small
-		if m.Card {
+		if upright.card {
 			group = &cards
 		}
 		if upright.fits(window) {
@@ -229,7 +216,7 @@ func arrange(set Set, paper Paper) arrangement {
 		} else {
 			s, all = counting(upright, paper.grid()) // it is refused anyway
 		}
-		if m.Card {
+		if upright.card {
 			largeCards = append(largeCards, s)
 		} else {
 			a.sheets = append(a.sheets, s)
@@ -256,6 +243,24 @@ func arrange(set Set, paper Paper) arrangement {
 	}
 	a.exact = a.exact && all && allCards
 	return a
+}
+
+// piecesOf takes up the pieces of a set, in their order. What has a form is set aside,
+// and of what has no line the name.
+func piecesOf(set Set) (pieces []piece, forms []marking.Marking, left []string) {
+	for _, m := range set.Pieces {
+		p := newPiece(m)
+		p.brief = fewer(m.Notes, set)
+		switch {
+		case len(p.lines) == 0:
+			left = append(left, p.name)
+		case m.Form != nil:
+			forms = append(forms, m)
+		default:
+			pieces = append(pieces, p)
+		}
+	}
+	return pieces, forms, left
 }
 
 // counting is a sheet of a piece that is of no use but for counting its pages, and

@@ -85,6 +85,13 @@ func (g grid) columnsOf(a, b float64) (first, last int) {
 	return span(a-g.origin.X-g.overlap/2, b-g.origin.X-g.overlap/2, g.pitch().X, g.columns)
 }
 
+// cellAt is the cell whose core holds a place, or the nearest of the grid.
+func (g grid) cellAt(at plane.Point) cell {
+	column, _ := g.columnsOf(at.X, at.X)
+	row, _ := g.rowsOf(at.Y, at.Y)
+	return cell{row, column}
+}
+
 // rowsOf is columnsOf for rows; the first is the higher one on paper.
 func (g grid) rowsOf(a, b float64) (first, last int) {
 	low, high := span(a-g.origin.Y-g.overlap/2, b-g.origin.Y-g.overlap/2, g.pitch().Y, g.rows)

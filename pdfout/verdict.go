@@ -90,18 +90,11 @@ func (v Verdict) True(within float64) bool { return math.Abs(v.Off) <= within }
 // Unseen is how far the worst line may be off, in mm, without the check square
 // showing it to somebody who reads her ruler to half of its smallest step.
 func (v Verdict) Unseen(unit marking.Unit) float64 {
-	side := largeSquare
-	if unit != marking.Inch {
-		side = innerSquare
-	}
-	return UsualWithin(unit) / side * v.Worst.Length
+	return UsualWithin(unit) / frameFor(unit).side * v.Worst.Length
 }
 
 // Side is what a side of the check square that is to be 4 in, or 100 mm, measures
 // at a scale, in mm.
 func Side(scale float64, unit marking.Unit) float64 {
-	if unit == marking.Inch {
-		return largeSquare * scale
-	}
-	return innerSquare * scale
+	return frameFor(unit).side * scale
 }

@@ -6,7 +6,6 @@ import (
 	"math"
 	"slices"
 
-	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -95,21 +94,7 @@ func planWhole(set Set, paper Paper) (*book, []string, error) {
 	leaf := eitherPaper() // on any paper it was made for such a panel would fit
 	leaf.Title = paper.Title
 	b := &book{set: set, paper: paper, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
-	var left []string
-	var forms []marking.Marking
-	var pieces []piece
-	for _, m := range set.Pieces {
-		p := newPiece(m)
-		p.brief = fewer(m.Notes, set)
-		switch {
-		case len(p.lines) == 0:
-			left = append(left, p.name)
-		case m.Form != nil:
-			forms = append(forms, m)
-		default:
-			pieces = append(pieces, p)
-		}
-	}
+	pieces, forms, left := piecesOf(set)
 	if len(forms)+len(pieces) == 0 {
 		return nil, nil, nothingToDraw()
 	}
