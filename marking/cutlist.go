@@ -63,7 +63,7 @@ func (p *Pattern) cutList() (torn, cut []Cutting) {
 // tornWhole returns the outline that is cut of a piece, and reports whether it is a
 // rectangle that can be torn along its threads: of one on the fold, the whole.
 func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
-	outline = p.flat.outline
+	outline = p.flat.outline.path
 	if axis := p.foldEdge(); axis >= 0 && isRectangle(outline) {
 		edge := p.flatEdge(axis)
 		outline = wholeOutline(outline, edge[0], inward(edge))
@@ -71,12 +71,12 @@ func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
 	if isRectangle(outline) && squareTo(outline, p.grain) {
 		return outline, true
 	}
-	return p.flat.outline, false
+	return p.flat.outline.path, false
 }
 
 // flatEdge returns an edge that is one straight part on the flat cloth.
 func (p *Piece) flatEdge(edge int) plane.Path {
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		if run.edge == edge {
 			return run.path
 		}

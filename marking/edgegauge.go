@@ -90,9 +90,6 @@ func (p *Pattern) gaugedEdges() []*gaugedEdge {
 // line is longer on the flat cloth than when they are in.
 func (p *Piece) foldsRunInto(edge int) bool {
 	drawn, flat := p.Edges[edge].Line.Length(), 0.0
-	if p.foldedLength == nil || p.flat == nil {
-		return false // it has not been checked, and has none
-	}
 	for _, line := range p.flat.lines[edge] {
 		flat += line.Length()
 	}

@@ -60,7 +60,7 @@ func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
 // cutLengths returns the length of every edge on the flat cloth.
 func (p *Piece) cutLengths() []float64 {
 	cut := make([]float64, len(p.Edges))
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		cut[run.edge] += run.path.Length()
 	}
 	if p.Block != nil { // it is cut where its tucks are open below their end

@@ -21,7 +21,7 @@ type FoldPlace struct {
 func (t Tuck) places(unit Unit) []FoldPlace {
 	var all []FoldPlace
 	for k, f := range t.row.folds {
-		p := FoldPlace{Number: k + 1, Fold: unit.amount(f.at), Sewn: unit.amount(f.seam)}
+		p := FoldPlace{Number: k + 1, Fold: unit.amount(f.at), Sewn: unit.amount(f.stitching)}
 		for _, l := range f.lines {
 			if l.role == TuckStitch {
 				p.Others = append(p.Others, unit.amount(l.u))
@@ -37,7 +37,7 @@ func (p Pleating) places(unit Unit) []FoldPlace {
 	var all []FoldPlace
 	for _, f := range p.row.folds {
 		all = append(all, FoldPlace{
-			Number: f.number + 1, Fold: unit.amount(f.at), Others: []Amount{unit.amount(f.placement())}, Sewn: unit.amount(f.seam),
+			Number: f.number + 1, Fold: unit.amount(f.at), Others: []Amount{unit.amount(f.placement())}, Sewn: unit.amount(f.stitching),
 		})
 	}
 	return all
@@ -102,7 +102,7 @@ func offLine(places []FoldPlace) []Sentence {
 // table is the table of a set of tucks.
 func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	table := Table{
-		Title: p.Name + ", " + t.describe(w.names(unit))[0],
+		Title: p.Name + ", " + describeTuck(t, w.names(unit))[0],
 		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
 	}
 	if t.Twin {
@@ -131,7 +131,7 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
 	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
-	for _, part := range t.describe(w.names(unit))[1:] {
+	for _, part := range describeTuck(t, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
@@ -146,7 +146,7 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 	case n == 1:
 		return "it takes up " + w.length(together)
 	case sampled || one.isOff() || one.Times(n).steps != together.steps:
-		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(together))
+		return fmt.Sprintf("%s together take up %s", counted(n, r.kind.String()), w.length(together))
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -158,7 +158,7 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 // table is the table of a row of pleats across a piece.
 func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 	table := Table{
-		Title: piece.Name + ", " + p.describe(w.names(unit))[0],
+		Title: piece.Name + ", " + describePleating(p, w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
 	}
 	places := p.places(unit)
@@ -172,7 +172,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 		each = 4 * p.Depth
 	}
 	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, false, w)})
-	for _, part := range p.describe(w.names(unit))[1:] {
+	for _, part := range describePleating(p, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table

@@ -21,7 +21,7 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).runs())
+	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).outline.runs())
 	piece.grainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
 	switch {
 	case ps.GrainAlong.Given():
@@ -85,7 +85,7 @@ func (p *Pattern) guessedGrain() string {
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps PieceSpec) {
 	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.runs())
+		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.outline.runs())
 	}
 }
 

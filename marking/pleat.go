@@ -27,7 +27,7 @@ type Pleat struct {
 	place Place
 	edge  int        // that it lies in
 	from  string     // the neighbour of that edge at whose corner At starts
-	patch plane.Path // the cloth it takes up, a closed path on the flat cloth
+	patch plane.Path // the cloth it takes up, a closed path, as the piece is drawn
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
@@ -158,8 +158,6 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	away := func(q plane.Point) float64 { return q.Distance(fold) }
 	if s.Run.Value == "grain" {
 		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Cross(q.Sub(fold))) }
-	}
-	if s.Run.Value == "grain" {
 		if _, along := w.path.At(p.At); math.Abs(piece.grain.Cross(along)) < leastSlant {
 			found.add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
 				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.Value)

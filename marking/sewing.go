@@ -37,7 +37,7 @@ func (p *Pattern) sewingSection(w wording) Section {
 			if t.Sampled {
 				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.N, "tuck"),
 					w.length(p.Unit.amount(t.Sample.Flat.MM-t.Sample.Sewn.MM)))})
-			} else if t.wantsSample() {
+			} else if wantsSample(t) {
 				s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})
 			}
 		}

@@ -93,8 +93,8 @@ func TestMistakesInTransfers(t *testing.T) {
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")
 	dotted, err := p.Dotted(5)
 	require.NoError(t, err)
-	assert.InDelta(t, 5, dotted.dots(), 1e-9)
-	assert.InDelta(t, 6.35, p.dots(), 1e-9, "1/4 in")
+	assert.InDelta(t, 5, dotsApart(dotted), 1e-9)
+	assert.InDelta(t, 6.35, dotsApart(p), 1e-9, "1/4 in")
 }
 
 // Only smooth edges are marked unless the file says otherwise.
