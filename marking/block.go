@@ -70,9 +70,9 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []flatFolding, found
 		found.add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.MM, Cut: piece.Cut, folding: all[0], up: all[0].up()}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, folding: all[0], up: all[0].up()}
 	if bs.Ends.Given() {
-		b.Ends = bs.Ends.MM
+		b.Ends = bs.Ends.V
 	}
 	b.us, b.vs = extentOf(piece.Outline, b.u, b.v)
 	if piece.OnFold && !b.folding.onAxis && !b.openOut(piece, found) {
@@ -105,19 +105,19 @@ func (b *Block) takeSizes(unit Unit) {
 
 // takeMeasure works out what follows from what the top edge measured.
 func (b *Block) takeMeasure(measured Length, found *findings) bool {
-	took := b.Width - measured.MM
+	took := b.Width - measured.V
 	if took < b.TakeUp/2-samePoint {
 		found.add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
 			"a block torn %s wide measures %s with all its %s in, which should take up %s",
-			found.mm(b.Width), found.given(measured.MM), b.what(), found.mm(b.TakeUp))
+			found.mm(b.Width), found.given(measured.V), b.what(), found.mm(b.TakeUp))
 		return false
 	}
 	folds := b.folding.flat.Folds()
 	b.Measure = &Measure{
-		Top:   measured.MM,
+		Top:   measured.V,
 		Took:  took / float64(b.Folds),
 		Alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= samePoint }),
-		Spare: measured.MM - b.Widest,
+		Spare: measured.V - b.Widest,
 		place: measured.Place,
 	}
 	return true
@@ -158,17 +158,17 @@ func (b *Block) checkCloth(piece *Piece, bs *BlockSpec, width Length, found *fin
 		return
 	}
 	if !b.alongGrain(piece) {
-		if b.Length > width.MM+samePoint {
+		if b.Length > width.V+samePoint {
 			found.add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
 				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",
-				found.mm(b.Width), found.mm(b.Length), found.given(width.MM), found.mm(b.Length-width.MM))
+				found.mm(b.Width), found.mm(b.Length), found.given(width.V), found.mm(b.Length-width.V))
 		}
 		return
 	}
-	if b.Width > width.MM+samePoint {
+	if b.Width > width.V+samePoint {
 		found.add(bs.Place, "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck",
 			"the block is %s wide, and the cloth is %s between the selvages: %s too narrow",
-			found.mm(b.Width), found.given(width.MM), found.mm(b.Width-width.MM))
+			found.mm(b.Width), found.given(width.V), found.mm(b.Width-width.V))
 	}
 }
 

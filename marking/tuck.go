@@ -71,8 +71,8 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 // lie beside its base.
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
-		Key: ts.Key, Width: ts.Width.MM, Takes: 2 * ts.Width.MM, Count: ts.Count.N, First: ts.First.MM,
-		Press: ts.Press.Value, Twin: ts.Sewn.Value == "twin needle",
+		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
+		Press: ts.Press.V, Twin: ts.Sewn.V == "twin needle",
 	}
 	if piece.Finished && t.Press == "" {
 		t.Press = "away" // the layers must lie one way or the other
@@ -82,9 +82,9 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 			return t, false
 		}
 	}
-	t.Space = t.Takes + t.Width + ts.Gap.MM
+	t.Space = t.Takes + t.Width + ts.Gap.V
 	if ts.Spacing.Given() {
-		t.Space = ts.Spacing.MM
+		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
 	t.row = row{kind: tuckFolds, key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
