@@ -190,9 +190,9 @@ func printFigures(say io.Writer, in string, data, allUnits bool) error {
 		return err
 	}
 	if data {
-		return writeOut(say, pattern.Figures().JSON())
+		return writeOut(say, marking.FiguresOf(pattern).JSON())
 	}
-	return writeOut(say, []byte(pattern.Report(allUnits).Text(textWidth)))
+	return writeOut(say, []byte(marking.ReportOf(pattern, allUnits).Text(textWidth)))
 }
 
 // readPattern reads a file and checks it.
@@ -242,9 +242,9 @@ func asRefused(in string, err error) error {
 
 // newSet is what is drawn of a pattern, with or without its figures.
 func newSet(p *marking.Pattern, figures bool) pdfout.Set {
-	set := pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+	set := pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
 	if figures {
-		report := p.Report(false)
+		report := marking.ReportOf(p, false)
 		set.Report = &report
 	}
 	return set

@@ -33,17 +33,17 @@ func Check(spec *Spec) (*Pattern, error) {
 	if len(found.list) > 0 {
 		return nil, &Problems{File: spec.File, List: sorted(found.list)}
 	}
-	pattern.remark(spec)
+	remarkOmissions(pattern, spec)
 	for i := range pattern.Pieces {
 		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit)...)
 	}
 	pattern.remarkGarment()
-	pattern.layCloth()
+	layCloth(pattern)
 	return pattern, nil
 }
 
-// remark notes what a maker may have left out.
-func (p *Pattern) remark(spec *Spec) {
+// remarkOmissions notes what a maker may have left out.
+func remarkOmissions(p *Pattern, spec *Spec) {
 	if !spec.UnitGiven {
 		p.Remarks = append(p.Remarks, Remark{Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}

@@ -23,7 +23,7 @@ type Cutting struct {
 }
 
 // cutList lists what is torn, and then what is cut.
-func (p *Pattern) cutList() (torn, cut []Cutting) {
+func cutList(p *Pattern) (torn, cut []Cutting) {
 	var whole []Cutting // rectangles come after blocks, strips and squares
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -129,9 +129,9 @@ func squareTo(outline plane.Path, direction plane.Point) bool {
 }
 
 // firstSection lists what is torn and cut.
-func (p *Pattern) firstSection(w wording) Section {
+func firstSection(p *Pattern, w wording) Section {
 	s := Section{Title: "Tear and cut first"}
-	torn, cut := p.cutList()
+	torn, cut := cutList(p)
 	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
 	rows := func(list []Cutting) []Row {
 		var rows []Row
@@ -162,7 +162,7 @@ func (p *Pattern) firstSection(w wording) Section {
 				piece.Name, w.length(p.Unit.amount(b.Top)))})
 		}
 	}
-	if text := p.guessedGrain(); text != "" {
+	if text := guessedGrain(p); text != "" {
 		s.Lines = append(s.Lines, Sentence{Text: text})
 	}
 	for _, r := range p.Ruffles {

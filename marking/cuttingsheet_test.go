@@ -234,7 +234,7 @@ func TestSheetsOfAPieceWithABlock(t *testing.T) {
 	pattern, err := check("allowance = 0.375\n" + sketch(bosom+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n") + swap(sketch(box), "front", "back"))
 	require.NoError(t, err)
 	var names []string
-	for _, m := range pattern.Markings() {
+	for _, m := range MarkingsOf(pattern) {
 		names = append(names, m.Name)
 	}
 	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)

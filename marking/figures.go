@@ -45,17 +45,17 @@ func (w wording) buy(p Purchase) string {
 	return p.String()
 }
 
-// Report gives the figures of the pattern for the cutting table, with lengths in its
+// ReportOf gives the figures of the pattern for the cutting table, with lengths in its
 // own unit, or in inches and millimetres both.
-func (p *Pattern) Report(both bool) Report {
+func ReportOf(p *Pattern, both bool) Report {
 	w := wording{both}
-	r := Report{Title: p.Title, Notes: []string{p.scaleNote(both)}}
+	r := Report{Title: p.Title, Notes: []string{scaleNote(p, both)}}
 	if p.Size != "" {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
 	for _, s := range []Section{
-		p.remarkSection(), p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
-		p.clothSection(w), p.sewingSection(w), p.cautionSection(),
+		remarkSection(p), firstSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
+		clothSection(p, w), sewingSection(p, w), cautionSection(p),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
 			r.Sections = append(r.Sections, s)
@@ -64,7 +64,7 @@ func (p *Pattern) Report(both bool) Report {
 	return r
 }
 
-func (p *Pattern) scaleNote(both bool) string {
+func scaleNote(p *Pattern, both bool) string {
 	names := map[Unit]string{Inch: "inches, to the nearest 1/16", Centimetre: "centimetres, to the nearest millimetre", Millimetre: "millimetres"}
 	note := "Lengths are in " + names[p.Unit] + ". Totals are those of the lengths as printed."
 	if both {
@@ -78,7 +78,7 @@ func (p *Pattern) scaleNote(both bool) string {
 }
 
 // remarkSection lists what may not be meant, all but what a table below says by itself.
-func (p *Pattern) remarkSection() Section {
+func remarkSection(p *Pattern) Section {
 	s := Section{Title: "Look at first"}
 	for _, r := range p.Remarks {
 		if r.inTable {

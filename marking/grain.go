@@ -63,7 +63,7 @@ func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 
 // guessedGrain says along what the grain of the pieces was taken whose file does not say
 // it; nothing where all do, or lie on the fold.
-func (p *Pattern) guessedGrain() string {
+func guessedGrain(p *Pattern) string {
 	var guessed []string
 	for _, piece := range p.Pieces {
 		if piece.grainGiven || piece.OnFold {

@@ -2,7 +2,7 @@
 //
 // The way of the data: Read takes a file to a Spec, as it is written; Check
 // takes a Spec to a Pattern, in which every line has been worked out and found
-// to be possible; Pattern.Markings takes its pieces to their marks, each a
+// to be possible; MarkingsOf takes its pieces to their marks, each a
 // finished line with a role. Lengths are in mm, y runs up. Nothing here knows of
 // paper.
 package marking
@@ -15,12 +15,12 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Markings returns the markings of every piece, in the order of the file, as many as
+// MarkingsOf returns the markings of every piece, in the order of the file, as many as
 // the ways in which its lines come onto the cloth ask for.
 //
 // In front of them come the samples to be sewn first. A piece that is cut from a
 // tucked block has a tuck sheet, a tuck ruler and a cutting sheet.
-func (p *Pattern) Markings() []Marking {
+func MarkingsOf(p *Pattern) []Marking {
 	all := samples(p)
 	for i := range p.Pieces {
 		all = append(all, sheetsOf(&p.Pieces[i], p)...)

@@ -163,7 +163,7 @@ var inTuckTable = regexp.MustCompile(`^  (tuck \d|[a-z ]+ stitch )`)
 func TestFiguresFitAScreen(t *testing.T) {
 	for name, p := range patterns(t) {
 		for _, both := range []bool{false, true} {
-			for _, line := range strings.Split(p.Report(both).Text(80), "\n") {
+			for _, line := range strings.Split(ReportOf(p, both).Text(80), "\n") {
 				most := 80
 				if both && inTuckTable.MatchString(line) {
 					most = 85
@@ -186,7 +186,7 @@ func TestNoNumberIsParted(t *testing.T) {
 	for name, p := range patterns(t) {
 		for _, both := range []bool{false, true} {
 			for _, width := range []int{40, 60, 80, 100} {
-				lines := strings.Split(p.Report(both).Text(width), "\n")
+				lines := strings.Split(ReportOf(p, both).Text(width), "\n")
 				for i := 1; i < len(lines); i++ {
 					last, next := strings.TrimLeft(lines[i-1], "! "), strings.TrimLeft(lines[i], "! ")
 					parted := numberLast.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
@@ -205,12 +205,12 @@ func TestNumbersThatNobodyWrites(t *testing.T) {
 	decimals := regexp.MustCompile(`\d+ CFR [0-9.]+|\d\.\d+ times`)
 	for name, p := range patterns(t) {
 		for _, both := range []bool{false, true} {
-			for _, text := range []string{p.Report(both).Text(1000), string(p.Figures().JSON())} {
+			for _, text := range []string{ReportOf(p, both).Text(1000), string(FiguresOf(p).JSON())} {
 				assert.Empty(t, never.FindAllString(text, -1), name)
 			}
 		}
 		if p.Unit == Inch {
-			text := decimals.ReplaceAllString(p.Report(false).Text(1000), "")
+			text := decimals.ReplaceAllString(ReportOf(p, false).Text(1000), "")
 			assert.Empty(t, decimal.FindAllString(text, -1), "%s: an inch has no decimals", name)
 		}
 	}

@@ -173,5 +173,5 @@ func TestSampleSheetsOfTwoPiecesHaveTwoNames(t *testing.T) {
 	require.Len(t, sheets, 2)
 	assert.Equal(t, "front: sample of the yoke tucks", sheets[0].Name)
 	assert.Equal(t, "back: sample of the yoke tucks", sheets[1].Name)
-	assert.Equal(t, sheets, pattern.Markings()[:2], "they come first")
+	assert.Equal(t, sheets, MarkingsOf(pattern)[:2], "they come first")
 }

@@ -135,9 +135,9 @@ func TestTemplateNotes(t *testing.T) {
 // same places.
 func TestMatchMarksMatch(t *testing.T) {
 	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
-		pattern := example(t, name).Transferred([]Transfer{Trace, Template})
+		pattern := Transferred(example(t, name), []Transfer{Trace, Template})
 		byKey := map[string]Marking{}
-		for _, m := range pattern.Markings() {
+		for _, m := range MarkingsOf(pattern) {
 			byKey[m.Key] = m
 		}
 		for _, piece := range pattern.Pieces {
@@ -163,7 +163,7 @@ func TestMatchMarksMatch(t *testing.T) {
 			assert.Equal(t, want, matches(byKey[piece.Key+" template"]), "%s %s", name, piece.Key)
 		}
 	}
-	for _, m := range example(t, "linden.toml").Transferred([]Transfer{Trace}).Markings() {
+	for _, m := range MarkingsOf(Transferred(example(t, "linden.toml"), []Transfer{Trace})) {
 		for _, mark := range m.Marks {
 			assert.NotEqual(t, Match, mark.Role, "there is no template to match")
 		}

@@ -105,7 +105,7 @@ func (t *fileTable) transfers() ([]Transfer, Place) {
 
 // Transferred returns the pattern with every piece transferred in the ways given,
 // whatever the file says.
-func (p *Pattern) Transferred(ways []Transfer) *Pattern {
+func Transferred(p *Pattern, ways []Transfer) *Pattern {
 	other := *p
 	other.Pieces = slices.Clone(p.Pieces)
 	for i := range other.Pieces {
@@ -116,7 +116,7 @@ func (p *Pattern) Transferred(ways []Transfer) *Pattern {
 
 // Dotted returns the pattern with lines pricked no farther apart than mm. The error
 // names the cause and, on a line of its own, a hint.
-func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
+func Dotted(p *Pattern, mm float64) (*Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
 		return nil, &fault{"these dots are too close together or too far apart",
 			fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}

@@ -133,7 +133,7 @@ func TestMarksOfAWholePiece(t *testing.T) {
 			markings := func(text string) Marking {
 				pattern, err := check("allowance = 0.375\n" + sketch(text))
 				require.NoError(t, err)
-				for _, m := range pattern.Markings() {
+				for _, m := range MarkingsOf(pattern) {
 					if m.Form == nil {
 						return m
 					}
