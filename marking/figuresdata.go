@@ -315,7 +315,7 @@ func pieceData(p *Piece, unit Unit) PieceData {
 		d.Tucks = append(d.Tucks, foldSetData(t.row, "tuck", t.Width, tuckPlaces(t, unit), unit))
 	}
 	for _, pl := range p.Pleatings {
-		d.Pleats = append(d.Pleats, foldSetData(pl.row, pl.Kind, pl.Depth, pleatingPlaces(pl, unit), unit))
+		d.Pleats = append(d.Pleats, foldSetData(pl.row, pl.Kind.String(), pl.Depth, pleatingPlaces(pl, unit), unit))
 	}
 	for _, pl := range p.Pleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{

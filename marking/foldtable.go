@@ -168,7 +168,7 @@ func pleatingTable(p Pleating, piece *Piece, unit Unit, w wording) Table {
 		}})
 	}
 	each := 2 * p.Depth
-	if p.Kind != "knife" {
+	if p.Kind != KnifePleat {
 		each = 4 * p.Depth
 	}
 	table.Lines = append(offLine(places), Sentence{Text: takenByRow(p.row, unit, each, false, w)})

@@ -18,16 +18,31 @@ import (
 //   - A pleat lies under the cloth beside it, a tuck on it; the cloth is folded
 //     alike. Only what is drawn differs.
 
+// PleatKind is how the folds of a pleat are laid.
+type PleatKind int
+
+const (
+	KnifePleat    PleatKind = iota // one fold
+	BoxPleat                       // two, turned from each other
+	InvertedPleat                  // two, turned toward each other
+)
+
+// pleatKinds are the words of the file for them.
+var pleatKinds = map[string]PleatKind{"": KnifePleat, "knife": KnifePleat, "box": BoxPleat, "inverted": InvertedPleat}
+
+// String gives the kind as a file writes it.
+func (k PleatKind) String() string { return [...]string{"knife", "box", "inverted"}[k] }
+
 // Pleating is a row of pleats across a whole piece.
 type Pleating struct {
 	Key   string
-	Kind  string // "knife", "box" or "inverted"
+	Kind  PleatKind
 	Depth float64
 	Count int
 	First float64 // from the base to the first fold line, or to the middle of the first box, flat
 	Space float64 // from pleat to pleat, flat
 	Gap   float64 // of cloth that shows between two pleats
-	Press string  // of knife pleats: "away" or "toward"
+	Press Press   // of knife pleats
 	Each  []PleatLines
 	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
 
@@ -48,20 +63,17 @@ func (p Pleating) TakeUp() float64 { return p.row.takeUp() }
 // they lie beside its base.
 func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool) {
 	p := Pleating{
-		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
-		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
+		Key: ps.Key, Kind: pleatKinds[ps.Kind.V], Depth: ps.Depth.V, Count: 1,
+		First: ps.First.V, Gap: ps.Gap.V, Press: presses[ps.Press.V],
 	}
 	if ps.Count.Given() {
 		p.Count = ps.Count.V
 	}
-	if p.Kind == "" {
-		p.Kind = "knife"
-	}
-	if p.Kind == "knife" && p.Press == "" {
-		p.Press = "away"
+	if p.Kind == KnifePleat && p.Press == Unpressed {
+		p.Press = PressedAway
 	}
 	touching := 6 * p.Depth
-	if p.Kind == "knife" {
+	if p.Kind == KnifePleat {
 		touching = 3 * p.Depth
 	}
 	p.Space = touching + p.Gap
@@ -79,9 +91,13 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	}
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
-	if i := p.row.base.edge; p.First < samePoint && p.Kind != "knife" && i >= 0 && piece.Edges[i].OnFold {
+	if i := p.row.base.edge; p.First < samePoint && p.Kind != KnifePleat && i >= 0 && piece.Edges[i].OnFold {
 		p.row.folds, p.row.halved = p.row.folds[1:], true
-		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, p.Kind == "box").lines
+		press := PressedToward
+		if p.Kind == BoxPleat {
+			press = PressedAway
+		}
+		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, press).lines
 	}
 	return p, p.fits(piece, found)
 }
@@ -90,22 +106,22 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 func (p Pleating) foldsOf(k int) []fold {
 	at, d := p.First+float64(k)*p.Space, p.Depth
 	switch p.Kind {
-	case "box":
-		return []fold{p.fold(k, at-d, false), p.fold(k, at+d, true)}
-	case "inverted":
-		near, far := p.fold(k, at-2*d, true), p.fold(k, at+2*d, false)
+	case BoxPleat:
+		return []fold{p.fold(k, at-d, PressedToward), p.fold(k, at+d, PressedAway)}
+	case InvertedPleat:
+		near, far := p.fold(k, at-2*d, PressedAway), p.fold(k, at+2*d, PressedToward)
 		far.lines = far.lines[:1] // both are laid to the one line
 		return []fold{near, far}
 	}
-	return []fold{p.fold(k, at, p.Press == "away")}
+	return []fold{p.fold(k, at, p.Press)}
 }
 
 // fold returns a fold of pleat k at its fold line. Laid away from the base, it has
 // its flap under the cloth before it.
-func (p Pleating) fold(k int, at float64, away bool) fold {
+func (p Pleating) fold(k int, at float64, press Press) fold {
 	f := fold{number: k, at: at, near: at, width: p.Depth, toward: true}
 	placement := at + 2*p.Depth
-	if !away {
+	if press != PressedAway {
 		placement = at - 2*p.Depth
 		f.near, f.toward = placement, false
 	}
@@ -120,7 +136,7 @@ func (p Pleating) fold(k int, at float64, away bool) fold {
 func (p Pleating) fits(piece *Piece, found *findings) bool {
 	folds, base := p.row.folds, p.row.base
 	takes := 4 * p.Depth
-	if p.Kind == "knife" {
+	if p.Kind == KnifePleat {
 		takes = 2 * p.Depth
 	}
 	for i := 1; i < len(folds); i++ {

@@ -32,8 +32,8 @@ type Tuck struct {
 	First float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
-	Press string  // "away" from the base or "toward" it; "" where the file does not say
-	Twin  bool    // sewn with a twin needle along the fold line
+	Press Press
+	Twin  bool // sewn with a twin needle along the fold line
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
 	Sample  SampleSpec
@@ -72,10 +72,10 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
-		Press: ts.Press.V, Twin: ts.Sewn.V == "twin needle",
+		Press: presses[ts.Press.V], Twin: ts.Sewn.V == "twin needle",
 	}
-	if piece.Finished && t.Press == "" {
-		t.Press = "away" // the layers must lie one way or the other
+	if piece.Finished && t.Press == Unpressed {
+		t.Press = PressedAway // the layers must lie one way or the other
 	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
@@ -100,7 +100,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	}
 	for k := range t.Count {
 		at := t.Flat(k)
-		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == "toward"}
+		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == PressedToward}
 		f.endLine = stretch{at - t.Width, at + t.Width}
 		f.lines = []foldLine{{role: TuckFold, u: at}}
 		if k == 0 && t.onCentre() {

@@ -128,7 +128,7 @@ func (w *warnings) top(r row, f fold) int {
 	nearest, edge := math.Inf(1), -1
 	for i, e := range w.piece.Edges {
 		for _, c := range plane.Crossings(plane.NewTree(up), w.sewn[i]) {
-			// The garment lies to the left of every seam: from below a hem
+			// The garment lies to the left of every stitch line: from below a hem
 			// the fold comes into it first.
 			_, along := e.Sewn.At(c.B)
 			if c.A < nearest && along.Cross(rising) < 0 {
@@ -275,7 +275,7 @@ func (w *warnings) hem(t *Tuck) {
 
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *Pleating) {
-	if covered := 2 * p.Depth; p.Kind == "knife" && p.Count > 1 && p.Space < covered+leastCover {
+	if covered := 2 * p.Depth; p.Kind == KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
 		w.say(p.row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
