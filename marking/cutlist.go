@@ -173,6 +173,26 @@ func firstSection(p *Pattern, w wording) Section {
 	return s
 }
 
+// guessedGrain says along what the grain of the pieces was taken whose file does not say
+// it; nothing where all do, or lie on the fold.
+func guessedGrain(p *Pattern) string {
+	var guessed []string
+	for _, piece := range p.Pieces {
+		if piece.grainGiven || piece.OnFold {
+			continue
+		}
+		along := "straight up"
+		if piece.grainAlong != "" {
+			along = "along " + piece.grainAlong
+		}
+		guessed = append(guessed, piece.Name+" "+along)
+	}
+	if len(guessed) == 0 {
+		return ""
+	}
+	return "The file does not give every grain; it was taken so: " + strings.Join(guessed, ", ") + "."
+}
+
 // title names what is torn or cut.
 func (c Cutting) title() string {
 	switch c.What {

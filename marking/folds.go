@@ -16,26 +16,30 @@ import (
 // checkFolds works out the tucks of a piece and the pleats across it. The rest of
 // the piece has been worked out as it is drawn; marks are its lines.
 func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *findings) {
-	made := foldedPiece{flat: piece.laidOut(marks)}
-	defer func() {
-		piece.take(made)
-		piece.measureEdges()
-	}()
-	rows, ok := readRows(piece, ps, found)
-	if !ok {
-		return
-	}
-	all := foldings(piece, rows)
-	if !piece.Finished {
-		made, ok = foldPiece(piece, made.flat, all, found)
-	} else if ps.Block == nil {
-		made, ok = unfoldPiece(piece, made.flat, all, found)
-	} else {
-		made, ok = unfoldBlock(piece, made.flat, all, found)
-	}
+	made, ok := makeFolds(piece, ps, marks, found)
+	piece.take(made)
+	piece.measureEdges()
 	if ok && ps.Block != nil {
 		checkBlock(piece, ps, spec, made.foldings, found)
 	}
+}
+
+// makeFolds works out what the folds of a piece make of it. Where they cannot be made
+// that is noted, and what comes back goes as far as they could.
+func makeFolds(piece *Piece, ps PieceSpec, marks []Mark, found *findings) (foldedPiece, bool) {
+	drawn := piece.laidOut(marks)
+	rows, ok := readRows(piece, ps, found)
+	if !ok {
+		return foldedPiece{flat: drawn}, false
+	}
+	all := foldings(piece, rows)
+	switch {
+	case !piece.Finished:
+		return foldPiece(piece, drawn, all, found)
+	case ps.Block == nil:
+		return unfoldPiece(piece, drawn, all, found)
+	}
+	return unfoldBlock(piece, drawn, all, found)
 }
 
 // foldedPiece is what the folds of a piece make of it.

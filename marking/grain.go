@@ -2,7 +2,6 @@ package marking
 
 import (
 	"math"
-	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -59,26 +58,6 @@ func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 		}
 	}
 	return grain, along
-}
-
-// guessedGrain says along what the grain of the pieces was taken whose file does not say
-// it; nothing where all do, or lie on the fold.
-func guessedGrain(p *Pattern) string {
-	var guessed []string
-	for _, piece := range p.Pieces {
-		if piece.grainGiven || piece.OnFold {
-			continue
-		}
-		along := "straight up"
-		if piece.grainAlong != "" {
-			along = "along " + piece.grainAlong
-		}
-		guessed = append(guessed, piece.Name+" "+along)
-	}
-	if len(guessed) == 0 {
-		return ""
-	}
-	return "The file does not give every grain; it was taken so: " + strings.Join(guessed, ", ") + "."
 }
 
 // flatGrain finds the likely grain of a piece again once it is flat: an edge that

@@ -161,7 +161,14 @@ func checkRuler(t *testing.T, sheet, ruler Marking) {
 	for _, one := range ruler.Marks {
 		box := one.Path.Bounds()
 		assert.True(t, box.Min.Y > b.Min.Y-1e-9 && box.Max.Y < b.Max.Y+1e-9, "ticks lie on the ruler")
+		switch one.Role {
+		case TuckStitch, Placement:
+			assert.InDelta(t, 31.75/3, box.Height(), 1e-9, "a tick for stitching is a third of the ruler high")
+		case TuckFold, PleatFold:
+			assert.InDelta(t, 31.75*2/3, box.Height(), 1e-9, "a tick for a fold is two thirds of the ruler high")
+		}
 	}
+	assert.InDelta(t, 31.75, b.Height(), 1e-9, "the ruler is 1 1/4 in high")
 }
 
 // What ends along the neck keeps its length from the stitch line of the finished neck,
