@@ -29,16 +29,6 @@ type Course struct {
 // Whole returns the length of all of them together.
 func (c Course) Whole() Amount { return c.Length.Times(c.Times) }
 
-// times is how often an edge or a line of the piece comes in the garment; axial tells
-// that it lies on the fold, where both halves have it together. Layers that lie on one
-// another, as a lining does, count as one.
-func (p *Piece) times(axial bool) int {
-	if p.OnFold && !axial {
-		return 2 * p.Cut / p.Layers
-	}
-	return p.Cut / p.Layers
-}
-
 // splitName parts "front.centre back" into the key of a piece and that of an edge,
 // either of which may have points of its own. Where nothing fits, ok is false and
 // the parts are those at the first point.
@@ -131,60 +121,19 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 			c.piece = &p.Pieces[i]
 		}
 	}
+	onFold := false
 	if c.edge = c.piece.edge(edgeKey); c.edge >= 0 {
 		e := c.piece.Edges[c.edge]
-		c.line, c.Length, c.Times = e.Sewn, p.Unit.amount(e.Folded), c.piece.times(e.OnFold)
+		c.line, c.Length, onFold = e.Sewn, p.Unit.amount(e.Folded), e.OnFold
 	} else {
 		c.line = c.piece.line(edgeKey).Path
-		c.Length, c.Times = p.Unit.amount(c.piece.lineLength(edgeKey)), c.piece.times(c.piece.onAxis(c.line))
+		c.Length, onFold = p.Unit.amount(c.piece.lineLength(edgeKey)), c.piece.onAxis(c.line)
+	}
+	c.Times = c.piece.halves()
+	if onFold {
+		c.Times = c.piece.made()
 	}
 	return c
-}
-
-// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
-// is worked out once, for a line may be named many times.
-func (p *Piece) lineLength(key string) float64 {
-	line := p.line(key)
-	if line.measured {
-		return line.length
-	}
-	for _, part := range p.betweenSeams(line.Path) {
-		line.length += p.foldedLength(part)
-	}
-	line.measured = true
-	return line.length
-}
-
-// onAxis reports whether a line lies on the fold of the cloth, where both halves of the
-// piece have it together.
-func (p *Piece) onAxis(line plane.Path) bool {
-	axis := p.foldEdge()
-	if axis < 0 {
-		return false
-	}
-	return !slices.ContainsFunc(line, func(q plane.Point) bool {
-		_, _, away := p.Edges[axis].Path.Nearest(q)
-		return away > straightness
-	})
-}
-
-// betweenSeams returns the parts of a line of the piece that lie inside all of its stitch
-// lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
-// returned whole.
-func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
-	var finished plane.Path
-	for _, e := range p.Edges {
-		finished = append(finished, e.Sewn...)
-	}
-	finished = append(finished, finished[0])
-	var parts []plane.Path
-	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
-		parts = append(parts, line.Between(s.from, s.to))
-	}
-	if len(parts) == 0 {
-		return []plane.Path{line}
-	}
-	return parts
 }
 
 // courses returns what names stand for that have been checked.

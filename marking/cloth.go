@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -59,19 +58,6 @@ func layItems(p *Pattern) []layItem {
 		items = append(items, item)
 	}
 	return items
-}
-
-// onCloth returns how far a block reaches across the cloth and along it.
-func (b *Block) onCloth(piece *Piece) (across, along float64) {
-	if b.alongGrain(piece) {
-		return b.Width, b.Length
-	}
-	return b.Length, b.Width
-}
-
-// alongGrain reports whether the folds of a block run along the grain.
-func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.grainDirection.Dot(b.folding.out.Left())) >= math.Abs(piece.grainDirection.Dot(b.folding.out))
 }
 
 // rectangle returns the outline of a rectangle, counter-clockwise.

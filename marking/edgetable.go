@@ -56,17 +56,3 @@ func edgeFigures(p *Piece, unit Unit) []EdgeFigure {
 	}
 	return all
 }
-
-// cutLengths returns the length of every edge on the flat cloth.
-func (p *Piece) cutLengths() []float64 {
-	cut := make([]float64, len(p.Edges))
-	for _, run := range p.flat.outline.runs() {
-		cut[run.edge] += run.path.Length()
-	}
-	if p.Block != nil { // it is cut where its tucks are open below their end
-		for i, e := range p.Edges {
-			cut[i] = p.foldedLength(e.Path)
-		}
-	}
-	return cut
-}

@@ -43,26 +43,6 @@ func pleatingPlaces(p Pleating, unit Unit) []FoldPlace {
 	return all
 }
 
-// inAll returns how many tucks or pleats the whole piece has of a row, the other half
-// included.
-func (r row) inAll() int {
-	switch {
-	case !r.mirrored:
-		return r.count
-	case r.folds[0].about(), r.halved:
-		return 2*r.count - 1
-	}
-	return 2 * r.count
-}
-
-// taken returns what the row takes of the whole piece, both halves of it.
-func (r row) taken() float64 {
-	if r.mirrored {
-		return 2 * r.takeUp()
-	}
-	return r.takeUp()
-}
-
 // names gives lengths that stand in the file: as they were chosen where they are plain
 // on some ruler, else as the file's ruler shows them.
 func (w wording) names(unit Unit) func(mm float64) string {

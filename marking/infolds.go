@@ -11,6 +11,10 @@ import (
 // take up; below its end line a fold takes up nothing. Drawn finished, it gains what
 // folds that end above it leave open.
 
+// leastFolded bounds how much of an edge a fold takes, in mm, to count: more than
+// rounding.
+const leastFolded = 0.05
+
 // inFolds measures lines of a piece with its folds in. The zero value has none: a line
 // is as long as it is drawn.
 type inFolds struct {
@@ -98,4 +102,51 @@ func (p *Piece) foldedAlong(edge int, line plane.Path) float64 {
 		}
 	}
 	return length
+}
+
+// cutLengths returns the length of every edge on the flat cloth.
+func (p *Piece) cutLengths() []float64 {
+	cut := make([]float64, len(p.Edges))
+	for _, run := range p.flat.outline.runs() {
+		cut[run.edge] += run.path.Length()
+	}
+	if p.Block != nil { // it is cut where its tucks are open below their end
+		for i, e := range p.Edges {
+			cut[i] = p.foldedLength(e.Path)
+		}
+	}
+	return cut
+}
+
+// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
+// is worked out once, for a line may be named many times.
+func (p *Piece) lineLength(key string) float64 {
+	line := p.line(key)
+	if line.measured {
+		return line.length
+	}
+	for _, part := range p.betweenSeams(line.Path) {
+		line.length += p.foldedLength(part)
+	}
+	line.measured = true
+	return line.length
+}
+
+// betweenSeams returns the parts of a line of the piece that lie inside all of its stitch
+// lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
+// returned whole.
+func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
+	var finished plane.Path
+	for _, e := range p.Edges {
+		finished = append(finished, e.Sewn...)
+	}
+	finished = append(finished, finished[0])
+	var parts []plane.Path
+	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
+		parts = append(parts, line.Between(s.from, s.to))
+	}
+	if len(parts) == 0 {
+		return []plane.Path{line}
+	}
+	return parts
 }

@@ -55,18 +55,6 @@ func forWrongSides(m Marking) []Marking {
 	}
 }
 
-// turnOver says when what is made for the piece as it is drawn is turned over; "" for
-// never.
-func (p *Piece) turnOver() string {
-	switch {
-	case p.OnFold:
-		return "turn it over for the other half"
-	case p.Cut/p.Layers > 1:
-		return "where one is for the left and one for the right, turn it over for the second"
-	}
-	return ""
-}
-
 // otherHalf is the note that a sheet has which is turned over; none where there is
 // another for the other half, or where it has both.
 func otherHalf(p *Piece) []string {

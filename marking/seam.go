@@ -43,10 +43,6 @@ const seamTolerance = 25.4 / 16
 // metricTolerance is the same where the file is not in inches: 1.5 mm.
 const metricTolerance = 1.5
 
-// leastFolded bounds how much of an edge a fold takes, in mm, to count: more than
-// rounding.
-const leastFolded = 0.05
-
 // cutEdge is an edge as it is cut.
 type cutEdge struct {
 	length float64 // on the flat cloth

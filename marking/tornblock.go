@@ -1,14 +1,15 @@
 package marking
 
 import (
+	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
 )
 
 // Rules of this file: places on a block as it is torn, u across its folds from the line
-// they are measured from, v along them. Its lines run from torn edge to torn edge, or to
-// where the folds end.
+// they are measured from, v along them, and how it lies on the cloth. Its lines run from
+// torn edge to torn edge, or to where the folds end.
 
 // at returns a place of the block, flat or finished.
 func (b *Block) at(u, v float64) plane.Point {
@@ -91,4 +92,17 @@ func (b *Block) stitchedAt(number int, f fold) float64 {
 		taken += f.width // its fold line stays where it was drawn
 	}
 	return f.stitching + (1-share)*taken
+}
+
+// onCloth returns how far a block reaches across the cloth and along it.
+func (b *Block) onCloth(piece *Piece) (across, along float64) {
+	if b.alongGrain(piece) {
+		return b.Width, b.Length
+	}
+	return b.Length, b.Width
+}
+
+// alongGrain reports whether the folds of a block run along the grain.
+func (b *Block) alongGrain(piece *Piece) bool {
+	return math.Abs(piece.grainDirection.Dot(b.folding.out.Left())) >= math.Abs(piece.grainDirection.Dot(b.folding.out))
 }

@@ -83,3 +83,41 @@ func bothHalves(half plane.Path, leave, back int, origin, out plane.Point) plane
 func inward(edge plane.Path) plane.Point {
 	return edge[len(edge)-1].Sub(edge[0]).Unit().Left()
 }
+
+// made is how many of the piece the garment has. Layers that lie on one another, as a
+// lining does, count as one.
+func (p *Piece) made() int { return p.Cut / p.Layers }
+
+// halves is how often the garment has what is drawn of the piece: all but what lies on
+// the fold comes in both halves.
+func (p *Piece) halves() int {
+	if p.OnFold {
+		return 2 * p.Cut / p.Layers
+	}
+	return p.made()
+}
+
+// onAxis reports whether a line lies on the fold of the cloth, where both halves of the
+// piece have it together.
+func (p *Piece) onAxis(line plane.Path) bool {
+	axis := p.foldEdge()
+	if axis < 0 {
+		return false
+	}
+	return !slices.ContainsFunc(line, func(q plane.Point) bool {
+		_, _, away := p.Edges[axis].Path.Nearest(q)
+		return away > straightness
+	})
+}
+
+// turnOver says when what is made for the piece as it is drawn is turned over; "" for
+// never.
+func (p *Piece) turnOver() string {
+	switch {
+	case p.OnFold:
+		return "turn it over for the other half"
+	case p.Cut/p.Layers > 1:
+		return "where one is for the left and one for the right, turn it over for the second"
+	}
+	return ""
+}
