@@ -56,7 +56,8 @@ func TestGolden(t *testing.T) {
 				describeSewn(&b, pattern.Unit, piece)
 			}
 			for _, remark := range pattern.Remarks {
-				fmt.Fprintln(&b, remark.In(filepath.Base(file)))
+				remark.File = filepath.Base(file)
+				fmt.Fprintln(&b, remark)
 			}
 			for _, paper := range []string{"letter", "a4"} {
 				p, err := pdfout.FindPaper(paper)

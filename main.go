@@ -220,7 +220,7 @@ func makeSheets(say io.Writer, in, out string, p printing, onlyFirst bool) error
 	}
 	// The sheets are made; that nobody listens is no failure.
 	for _, remark := range pattern.Remarks {
-		fmt.Fprintln(say, remark.In(in))
+		fmt.Fprintln(say, remark)
 	}
 	for _, piece := range pattern.Pieces {
 		if piece.Block != nil {

@@ -8,7 +8,7 @@ import (
 
 // Check works out every line of every piece and turns a Spec into a Pattern.
 // It goes on after a mistake as far as the mistake allows, and reports all it
-// finds together, as *Problems.
+// finds together, as Faults.
 func Check(spec *Spec) (*Pattern, error) {
 	pattern := &Pattern{
 		Title:      spec.Title.V,
@@ -31,7 +31,7 @@ func Check(spec *Spec) (*Pattern, error) {
 		pattern.checkGarment(spec, found)
 	}
 	if len(found.list) > 0 {
-		return nil, &Problems{File: spec.File, List: sorted(found.list)}
+		return nil, found.list.Sorted()
 	}
 	pattern.remark(spec)
 	for i := range pattern.Pieces {
@@ -45,7 +45,7 @@ func Check(spec *Spec) (*Pattern, error) {
 // remark notes what a maker may have left out.
 func (p *Pattern) remark(spec *Spec) {
 	if !spec.UnitGiven {
-		p.Remarks = append(p.Remarks, Remark{Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
+		p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}
 	for _, piece := range p.Pieces {
 		for _, e := range piece.Edges {
@@ -54,7 +54,7 @@ func (p *Pattern) remark(spec *Spec) {
 			}
 		}
 	}
-	p.Remarks = append(p.Remarks, Remark{Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
+	p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
 }
 
 // checkNames looks for two pieces that would be called the same on the sheets.
@@ -124,12 +124,12 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 // findings collects mistakes while the checks run.
 type findings struct {
 	unit Unit
-	list []Problem
+	list Faults
 }
 
 // add notes a mistake. The hint may be "".
 func (f *findings) add(at Place, hint, cause string, args ...any) {
-	f.list = append(f.list, Problem{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+	f.list = append(f.list, &Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
 // mm prints a length that was worked out, as it is read on a ruler.

@@ -60,7 +60,7 @@ func (p *Piece) checkPlaces(points Points, found *findings) bool {
 	ok := true
 	for i, q := range points.V {
 		if !p.tree.Holds(q) && !p.tree.Nearer(q, cornerTolerance) {
-			found.add(Place{points.Place.Path, points.Line(i)}, "is a number wrong? x comes first, then y",
+			found.add(points.Place.On(points.Line(i)), "is a number wrong? x comes first, then y",
 				"point %d, %s, lies outside the piece", i+1, found.point(q))
 			ok = false
 		}

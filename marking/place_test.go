@@ -151,7 +151,7 @@ func TestFindSpotsRefusesWhatWouldExhaustTheLibrary(t *testing.T) {
 			}
 			require.NotNil(t, p)
 			assert.Equal(t, tt.want, p.Cause)
-			assert.Equal(t, tt.line, p.Line)
+			assert.Equal(t, tt.line, p.Place.Line)
 			assert.NotEmpty(t, p.Hint)
 		})
 	}

@@ -191,8 +191,8 @@ func (t *fileTable) factor(key string) Factor {
 	case float64:
 		n = v
 	case string:
-		var f *fault
-		if n, f = parseNumber(v, v); f != nil {
+		var err error
+		if n, err = parseNumber(v, v); err != nil {
 			t.report(at, shown(v)+" is not a number", factorHint)
 			return GivenAt[float64](leastFactor, at)
 		}

@@ -82,22 +82,22 @@ func FuzzRead(f *testing.F) {
 			return
 		}
 		require.Nil(t, spec)
-		require.IsType(t, &Problems{}, err)
-		var problems *Problems
-		require.ErrorAs(t, err, &problems)
+		require.IsType(t, Faults{}, err)
+		var all Faults
+		require.ErrorAs(t, err, &all)
 		lines := 1 + strings.Count(string(data), "\n")
 		last := 0
-		for i, p := range problems.List {
+		for i, p := range all {
 			require.NotEmpty(t, p.Cause)
-			require.LessOrEqual(t, p.Line, lines)
+			require.LessOrEqual(t, p.Place.Line, lines)
 			require.NotContains(t, p.Cause, "\n")
 			require.NotContains(t, p.Hint, "\n")
-			require.NotContains(t, p.Path, "\n")
+			require.NotContains(t, p.Place.Path, "\n")
 			require.NotContains(t, p.Cause, "cannot be understood", "the library has panicked")
-			if i < maxProblems {
-				require.GreaterOrEqual(t, p.Line, last, "problems stand in the order of their lines")
+			if i < maxFaults {
+				require.GreaterOrEqual(t, p.Place.Line, last, "faults stand in the order of their lines")
 			}
-			last = p.Line
+			last = p.Place.Line
 		}
 	})
 }

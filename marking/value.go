@@ -19,13 +19,14 @@ import (
 
 // fileReader collects what is wrong with a file while it is read.
 type fileReader struct {
+	file      string
 	unit      Unit
 	printable func(rune) bool
-	problems  []Problem
+	faults    Faults
 }
 
 func (r *fileReader) report(at Place, cause, hint string) {
-	r.problems = append(r.problems, Problem{Place: at, Cause: cause, Hint: hint})
+	r.faults = append(r.faults, &Fault{Place: at, Cause: cause, Hint: hint})
 }
 
 // fileTable is one table of the file.
@@ -56,7 +57,7 @@ func (t *fileTable) keys() []string {
 
 // at returns the place of a key of the table.
 func (t *fileTable) at(key string) Place {
-	return Place{Path: dotted(t.place.Path, key), Line: t.spot.child(key).lineOf()}
+	return Place{File: t.file, Path: dotted(t.place.Path, key), Line: t.spot.child(key).lineOf()}
 }
 
 // has reports whether the table holds the key.
@@ -295,34 +296,34 @@ func (t *fileTable) length(key string, allowed span) Length {
 	if !ok {
 		return Length{}
 	}
-	mm, f := t.measure(v, allowed)
-	if f != nil {
-		t.report(t.at(key), f.cause, f.hint)
+	mm, err := t.measure(v, allowed)
+	if err != nil {
+		t.faults = append(t.faults, FaultAt(t.at(key), err))
 	}
 	return GivenAt(mm, t.at(key))
 }
 
 // measure returns the length of a value of the file in mm.
-func (r *fileReader) measure(v any, allowed span) (float64, *fault) {
+func (r *fileReader) measure(v any, allowed span) (float64, error) {
 	var mm float64
-	var f *fault
+	var err error
 	switch v := v.(type) {
 	case int64:
-		mm, f = bounded(asGiven(v), float64(v)*r.unit.MM())
+		mm, err = bounded(asGiven(v), float64(v)*r.unit.MM())
 	case float64:
-		mm, f = bounded(asGiven(v), v*r.unit.MM())
+		mm, err = bounded(asGiven(v), v*r.unit.MM())
 	case string:
-		mm, f = parseLength(v, r.unit)
+		mm, err = ParseLength(v, r.unit)
 	default:
-		f = &fault{"must be a length, but is " + asGiven(v), lengthHint}
+		err = &Fault{Cause: "must be a length, but is " + asGiven(v), Hint: lengthHint}
 	}
 	switch {
-	case f != nil:
-		return 0, f
+	case err != nil:
+		return 0, err
 	case mm < 0 && allowed != anywhere:
-		return 0, &fault{"must not be negative, but is " + asGiven(v), ""}
+		return 0, &Fault{Cause: "must not be negative, but is " + asGiven(v)}
 	case mm == 0 && allowed == aboveZero:
-		return 0, &fault{"must be more than 0, but is " + asGiven(v), ""}
+		return 0, &Fault{Cause: "must be more than 0, but is " + asGiven(v)}
 	}
 	return mm, nil
 }
@@ -351,7 +352,7 @@ func (t *fileTable) points(key string) Points {
 	p.V = make([]plane.Point, 0, len(elements))
 	p.Lines = make([]int, 0, len(elements))
 	for i, e := range elements {
-		at := Place{Path: p.Place.Path, Line: where.element(i).lineOf()}
+		at := p.Place.On(where.element(i).lineOf())
 		pair, ok := e.([]any)
 		if !ok {
 			// Most likely the inner brackets were left out, and every other
@@ -375,11 +376,13 @@ func (r *fileReader) point(at Place, nth int, pair []any) plane.Point {
 		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, counted(len(pair), "number")), hint)
 		return plane.Point{}
 	}
-	x, fx := r.measure(pair[0], anywhere)
-	y, fy := r.measure(pair[1], anywhere)
-	for _, f := range []*fault{fx, fy} {
-		if f != nil {
-			r.report(at, fmt.Sprintf("point %d: %s", nth, f.cause), f.hint)
+	x, errX := r.measure(pair[0], anywhere)
+	y, errY := r.measure(pair[1], anywhere)
+	for _, err := range []error{errX, errY} {
+		if err != nil {
+			f := FaultAt(at, err)
+			f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
+			r.faults = append(r.faults, f)
 		}
 	}
 	return plane.Point{X: x, Y: y}
