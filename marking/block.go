@@ -187,7 +187,7 @@ func (u Unit) up(mm float64) float64 {
 // what names the folds of the block: "tucks", or "folds" where some are pleats.
 func (b *Block) what() string {
 	for _, r := range b.folding.rows {
-		if r.of != "tuck" {
+		if r.of != ofTucks {
 			return "folds"
 		}
 	}

@@ -31,7 +31,7 @@ func (p *Pattern) forChild() bool {
 // on, as a line or a piece of its own, or as a binding that is left long to be tied.
 func (p *Pattern) cordAtNeck() bool {
 	for _, t := range p.Trims {
-		if isCordAtNeck(t.Key+" "+t.Kind, t.Courses) {
+		if isCordAtNeck(t.Key+" "+t.Kind.String(), t.Courses) {
 			return true
 		}
 	}

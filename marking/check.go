@@ -90,7 +90,7 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == "whole", Pair: ps.Print.V == "left and right", Transfers: ps.Transfer, Finished: ps.Drawn.V == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == Whole, Pair: ps.Print.V == LeftAndRight, Transfers: ps.Transfer, Finished: ps.Drawn.V == Finished}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V
 	}

@@ -39,7 +39,7 @@ func (p *Pattern) layItems() []layItem {
 	var items []layItem
 	torn, _ := p.cutList()
 	for _, c := range torn {
-		if c.What != "rectangle" {
+		if c.What != TornRectangle {
 			items = append(items, layItem{
 				name: c.kind(), outline: rectangle(c.Across.MM, c.Along.MM), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
 			})

@@ -70,7 +70,7 @@ func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
 				stretches, _ = f.end.upTo(stretches)
 			}
 			role := TuckStitch
-			if r.of != "tuck" {
+			if r.of != ofTucks {
 				role = PleatFold // there its fold lies on the cloth before it
 			}
 			for _, s := range stretches {
@@ -112,7 +112,7 @@ func (b *Block) sewn(r *row, f fold) float64 {
 	share := (b.Width - b.Measure.Top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
 	taken := f.near - f.seam + b.folding.side(r)*r.moved.Dot(b.folding.out)
-	if r.of == "tuck" {
+	if r.of == ofTucks {
 		taken += f.width // its fold line stays where it was drawn
 	}
 	return f.seam + (1-share)*taken

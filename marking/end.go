@@ -1,6 +1,7 @@
 package marking
 
 import (
+	"fmt"
 	"math"
 
 	"tuckmark/marking/plane"
@@ -33,7 +34,7 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	e := piece.Edges[i]
 	begin, along, meets := r.base.meets(piece.Outline, e.Line)
 	if i == r.base.edge || !meets {
-		found.add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.of+"s begin",
+		found.add(r.ends.Below.Place, fmt.Sprintf("name the edge at whose stitch line the %ss begin", r.of),
 			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.base.name)
 		return false
 	}
@@ -45,7 +46,7 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	}
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
-	if r.ends.End.V == "follow" {
+	if r.ends.End.V == Follow {
 		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
@@ -54,9 +55,9 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 		f := &r.folds[k]
 		f.end = end
 		switch r.ends.End.V {
-		case "stepped":
+		case Stepped:
 			f.end.length += float64(f.number) * r.ends.Step.V
-		case "follow":
+		case Follow:
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
 				found.add(r.ends.End.Place, `have them end level: end = "level"`,
@@ -131,7 +132,7 @@ func reportEndOutside(r *row, f fold, u float64, chords []stretch, found *findin
 			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.V, r.of, below(found.given, end.length))
 		return
 	}
-	found.add(r.ends.Length.Place, r.of+"s end on the piece, below the edge they begin at",
+	found.add(r.ends.Length.Place, fmt.Sprintf("%ss end on the piece, below the edge they begin at", r.of),
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
 		r.of, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.V, r.of, below(found.given, end.length))
 }

@@ -38,12 +38,12 @@ type RemarkData struct {
 
 // CuttingData is what is torn or cut.
 type CuttingData struct {
-	Name   string `json:"name"`
-	What   string `json:"what"`
-	Count  int    `json:"count"`
-	OnFold bool   `json:"on_fold"`
-	Across Amount `json:"across"`
-	Along  Amount `json:"along"`
+	Name   string  `json:"name"`
+	What   CutKind `json:"what"`
+	Count  int     `json:"count"`
+	OnFold bool    `json:"on_fold"`
+	Across Amount  `json:"across"`
+	Along  Amount  `json:"along"`
 }
 
 // PieceData is one piece.
@@ -315,7 +315,7 @@ func (p *Piece) data(unit Unit) PieceData {
 		d.Tucks = append(d.Tucks, t.row.data("tuck", t.Width, t.places(unit), unit))
 	}
 	for _, pl := range p.Pleatings {
-		d.Pleats = append(d.Pleats, pl.row.data(pl.Kind, pl.Depth, pl.places(unit), unit))
+		d.Pleats = append(d.Pleats, pl.row.data(pl.Kind.String(), pl.Depth, pl.places(unit), unit))
 	}
 	for _, pl := range p.Pleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{
@@ -372,7 +372,7 @@ func (s Seam) data() SeamData {
 
 func (t Trim) data(unit Unit) TrimData {
 	d := TrimData{
-		Key: t.Key, Kind: t.Kind, Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
+		Key: t.Key, Kind: t.Kind.String(), Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
 		Line: t.Line, Gathered: t.Gathered, Corners: []CornerData{}, Joins: t.Joins, JoinTakes: t.JoinTakes,
 		Total: t.Total, Buy: t.Total.buy(),
 	}
@@ -396,11 +396,8 @@ func (r Ruffle) data() RuffleData {
 
 func (b Binding) data() BindingData {
 	d := BindingData{
-		Key: b.Key, Fold: "single", Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
+		Key: b.Key, Fold: b.Fold.String(), Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
 		Cut: b.Cut, Joins: b.Joins, Ends: b.Ends, Length: b.Length, Strips: b.Strips, Joining: b.Joining,
-	}
-	if b.Double {
-		d.Fold = "double"
 	}
 	if b.Square.MM > 0 {
 		d.Square = &b.Square

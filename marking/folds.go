@@ -77,8 +77,8 @@ func readRows(piece *Piece, ps PieceSpec, found *findings) ([]*row, bool) {
 	for _, ts := range ps.Tucks {
 		t, fine := newTuck(piece, ts, found)
 		ok = ok && fine
-		if fine && piece.Finished && t.Press == "" {
-			t.Press = "away" // the layers must lie one way or the other
+		if fine && piece.Finished && t.Press == NeitherWay {
+			t.Press = Away // the layers must lie one way or the other
 		}
 		piece.Tucks = append(piece.Tucks, t)
 	}

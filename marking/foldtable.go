@@ -146,7 +146,7 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 	case n == 1:
 		return "it takes up " + w.length(together)
 	case sampled || one.isOff() || one.Times(n).steps != together.steps:
-		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(together))
+		return fmt.Sprintf("%s together take up %s", counted(n, r.of.String()), w.length(together))
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -168,7 +168,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 		}})
 	}
 	each := 2 * p.Depth
-	if p.Kind != "knife" {
+	if p.Kind != Knife {
 		each = 4 * p.Depth
 	}
 	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, false, w)})

@@ -16,11 +16,8 @@ type Line struct {
 	measured bool
 }
 
-// lineRoles says what each kind of line is drawn as; a line that gives no kind
-// is a fold.
-var lineRoles = map[string]Role{
-	"": Fold, "fold": Fold, "centre": Centre, "placement": Placement, "stitch": Stitch,
-}
+// lineRoles says what each kind of line is drawn as.
+var lineRoles = [...]Role{FoldLine: Fold, CentreLine: Centre, PlacementLine: Placement, StitchLine: Stitch}
 
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps PieceSpec, found *findings) {

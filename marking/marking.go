@@ -150,7 +150,7 @@ func (t Tuck) describe(length func(float64) string) []string {
 		words += ", twin needle"
 	}
 	parts := []string{words}
-	if t.Press != "" {
+	if t.Press != NeitherWay {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.row.base.name))
 	}
 	if t.LetDown > 0 {
@@ -167,11 +167,11 @@ func (t Tuck) describe(length func(float64) string) []string {
 }
 
 // sideOf says to which side of a line something lies: "away from centre front".
-func sideOf(side, line string) string {
-	if side == "away" {
+func sideOf(side Press, line string) string {
+	if side == Away {
 		return "away from " + line
 	}
-	return side + " " + line
+	return side.String() + " " + line
 }
 
 // describe says, in parts, what a row of pleats is.
@@ -187,7 +187,7 @@ func (p Pleating) describe(length func(float64) string) []string {
 		}
 	}
 	parts := []string{words}
-	if p.Press != "" {
+	if p.Press != NeitherWay {
 		parts = append(parts, "laid "+sideOf(p.Press, p.row.base.name))
 	}
 	return parts

@@ -88,9 +88,7 @@ func megabytes(bytes int64) string {
 
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
-	if name := t.choice("unit", Inch.String(), Centimetre.String(), Millimetre.String()); name.Given() {
-		t.unit, _ = unitNamed(name.V)
-	}
+	t.unit = choice[Unit](t, "unit", unitWords[:]).V
 	spec := &Spec{
 		Title:     t.printed("title"),
 		Size:      t.printed("size"),
@@ -121,10 +119,10 @@ func (t *fileTable) piece() PieceSpec {
 		Cut:    t.count("cut", maxCut),
 		Layers: t.count("layers", maxCut),
 		Fold:   t.reference("fold"),
-		Drawn:  t.choice("drawn", "flat", "finished"),
-		Print:  t.choice("print", "half", "whole", "left and right"),
+		Drawn:  choice[Drawn](t, "drawn", drawnWords[:]),
+		Print:  choice[Print](t, "print", printWords[:]),
 	}
-	if p.Print.V == "half" || p.Print.V == "whole" {
+	if p.Print.V == Half || p.Print.V == Whole {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
 	p.Transfer, p.TransferPlace = t.transfers()
@@ -229,7 +227,7 @@ func (t *fileTable) pleat() PleatSpec {
 		Length:  t.length("length", aboveZero),
 		Count:   t.count("count", maxFolds),
 		Spacing: t.length("spacing", aboveZero),
-		Run:     t.choice("run", "square", "grain"),
+		Run:     choice[Run](t, "run", runWords[:]),
 	}
 	if p.Count.V > 1 {
 		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
@@ -258,7 +256,7 @@ func (t *fileTable) line() LineSpec {
 		Distance: t.length("distance", aboveZero),
 		Points:   t.points("points"),
 		Smooth:   t.yes("smooth"),
-		Kind:     t.choice("kind", "fold", "centre", "placement", "stitch"),
+		Kind:     choice[LineKind](t, "kind", lineWords[:]),
 	}
 }
 

@@ -157,19 +157,20 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.InDelta(t, 9.525, yoke.First.V, 1e-9)
 	assert.InDelta(t, 9.525, yoke.Spacing.V, 1e-9)
 	assert.False(t, yoke.Gap.Given())
-	assert.Equal(t, "away", yoke.Press.V)
+	assert.Equal(t, Away, yoke.Press.V)
 	assert.Equal(t, "neck", yoke.End.Below.V)
 	assert.InDelta(t, 53.975, yoke.End.Length.V, 1e-9)
-	assert.Equal(t, GivenAt("twin needle", at("piece.front.tuck.yoke.sewn", 44)), yoke.Sewn)
+	assert.Equal(t, GivenAt(TwinNeedle, at("piece.front.tuck.yoke.sewn", 44)), yoke.Sewn)
 	assert.Equal(t, GivenAt(0.0, at("piece.front.tuck.growth.gap", 51)), growth.Gap)
 	assert.True(t, growth.Gap.Given())
-	assert.Equal(t, "toward", growth.Press.V)
-	assert.Equal(t, "edge", growth.Sewn.V)
+	assert.Equal(t, Toward, growth.Press.V)
+	assert.Equal(t, EdgeStitched, growth.Sewn.V)
 
 	require.Len(t, front.Pleats, 1)
 	pleat := front.Pleats[0]
-	assert.Equal(t, []string{"underarm", "armhole", "side", "side", "grain"},
-		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V, pleat.Run.V})
+	assert.Equal(t, []string{"underarm", "armhole", "side", "side"},
+		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V})
+	assert.Equal(t, RunGrain, pleat.Run.V)
 	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.underarm.at", 58)), pleat.At)
 	assert.InDelta(t, 9.525, pleat.Depth.V, 1e-9)
 	assert.InDelta(t, 38.1, pleat.Length.V, 1e-9)
@@ -179,7 +180,7 @@ func TestReadTakesEveryKey(t *testing.T) {
 	require.Len(t, front.Lines, 2)
 	assert.Equal(t, "centre front", front.Lines[0].Along.V)
 	assert.InDelta(t, 19.05, front.Lines[0].Distance.V, 1e-9)
-	assert.Equal(t, "fold", front.Lines[0].Kind.V)
+	assert.Equal(t, FoldLine, front.Lines[0].Kind.V)
 	assert.Equal(t, []plane.Point{{X: 0, Y: 10}, {X: 10, Y: 20}}, front.Lines[1].Points.V)
 	assert.True(t, front.Lines[1].Smooth)
 	assert.Equal(t, NotchSpec{

@@ -52,17 +52,17 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	spec, err := Read("linden.toml", []byte(folded), hasLetter)
 	require.NoError(t, err)
 	front := spec.Pieces[0]
-	assert.Equal(t, GivenAt("finished", at("piece.front.drawn", 4)), front.Drawn)
-	assert.Equal(t, GivenAt("whole", at("piece.front.print", 5)), front.Print)
+	assert.Equal(t, GivenAt(Finished, at("piece.front.drawn", 4)), front.Drawn)
+	assert.Equal(t, GivenAt(Whole, at("piece.front.print", 5)), front.Print)
 
 	tuck := front.Tucks[0]
 	assert.Equal(t, at("piece.front.tuck.t", 8), tuck.Place)
-	assert.Equal(t, GivenAt("toward", at("piece.front.tuck.t.press", 15)), tuck.Press)
+	assert.Equal(t, GivenAt(Toward, at("piece.front.tuck.t.press", 15)), tuck.Press)
 	assert.Equal(t, GivenAt(1.0, at("piece.front.tuck.t.gap", 14)), tuck.Gap)
 	assert.Equal(t, EndSpec{
 		Below:  GivenAt("neck", at("piece.front.tuck.t.below", 16)),
 		Length: GivenAt(50.0, at("piece.front.tuck.t.length", 17)),
-		End:    GivenAt("stepped", at("piece.front.tuck.t.end", 18)),
+		End:    GivenAt(Stepped, at("piece.front.tuck.t.end", 18)),
 		Step:   GivenAt(-5.0, at("piece.front.tuck.t.step", 19)),
 	}, tuck.End)
 	require.NotNil(t, tuck.Sample)
@@ -75,8 +75,11 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	assert.Empty(t, front.Pleats, "a pleat beside a line runs across the piece")
 	require.Len(t, front.Pleatings, 1)
 	pleat := front.Pleatings[0]
-	assert.Equal(t, []string{"p", "all", "hem", "knife", "away", "waist", "follow"},
-		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.Kind.V, pleat.Press.V, pleat.End.Below.V, pleat.End.End.V})
+	assert.Equal(t, []string{"p", "all", "hem", "waist"},
+		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
+	assert.Equal(t, Knife, pleat.Kind.V)
+	assert.Equal(t, Away, pleat.Press.V)
+	assert.Equal(t, Follow, pleat.End.End.V)
 	assert.Equal(t, GivenAt(20.0, at("piece.front.pleat.p.depth", 26)), pleat.Depth)
 	assert.Equal(t, GivenAt(4, at("piece.front.pleat.p.count", 27)), pleat.Count)
 	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.p.first", 28)), pleat.First)

@@ -15,7 +15,7 @@ import (
 
 // row is folds made alike beside one line.
 type row struct {
-	of       string // what the folds are: "tuck" or "pleat"
+	of       rowKind
 	key      string
 	place    Place
 	count    int // of tucks or pleats; a box pleat has two folds
@@ -26,6 +26,22 @@ type row struct {
 	mirrored bool        // on the other half of a piece on the fold there is as much again
 	halved   bool        // of the first pleat, one fold lies on the other half
 	moved    plane.Point // the step from the base as drawn to the base on the flat cloth
+}
+
+// rowKind is what the folds of a row are.
+type rowKind int
+
+const (
+	ofTucks rowKind = iota
+	ofPleats
+)
+
+// String names one of the folds.
+func (k rowKind) String() string {
+	if k == ofPleats {
+		return "pleat"
+	}
+	return "tuck"
 }
 
 // fold is one fold of a row.
@@ -59,7 +75,7 @@ func (r row) nameElsewhere(f fold) string {
 
 // seamName is what a maker calls the line that the flap of a fold lies beside.
 func (r row) seamName() string {
-	if r.of == "pleat" {
+	if r.of == ofPleats {
 		return "placement line"
 	}
 	return "stitching"
@@ -132,7 +148,7 @@ func (r *row) findSeams() {
 // name names one fold of a row in a message: "tuck 3 of 6".
 func (r row) name(f fold) string {
 	if r.count == 1 {
-		return "the " + r.of
+		return "the " + r.of.String()
 	}
 	return fmt.Sprintf("%s %d of %d", r.of, f.number+1, r.count)
 }

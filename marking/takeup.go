@@ -48,7 +48,7 @@ func (p *Piece) takeUps() []takeUp {
 			for _, line := range f.lines[0].paths {
 				from, to := r.base.v(line[0]), r.base.v(line[len(line)-1])
 				u := newTakeUp(r.base.at(f.near, from), r.base.at(f.near, to), r.base.at(f.far(), to), r.base.at(f.far(), from))
-				u.group, u.place = r.of+" "+r.key, r.place
+				u.group, u.place = r.of.String()+" "+r.key, r.place
 				u.name, u.of = fmt.Sprintf("%s %d", r.of, f.number+1), fmt.Sprintf("%s %d of %q", r.of, f.number+1, r.key)
 				all = append(all, u)
 			}

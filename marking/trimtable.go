@@ -39,8 +39,8 @@ func trimHeads() []string { return []string{"", "each", "times", "together"} }
 
 func (t Trim) table(unit Unit, w wording) Table {
 	title := t.Key
-	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind) {
-		title += ", " + t.Kind
+	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
+		title += ", " + t.Kind.String()
 	}
 	if t.Width > 0 {
 		title += ", " + w.length(unit.chosen(t.Width)) + " wide"
@@ -172,7 +172,7 @@ func (r Ruffle) from() string {
 
 func (b Binding) table(w wording) Table {
 	kind, folds := "single", foldsSingle
-	if b.Double {
+	if b.Fold == DoubleFold {
 		kind, folds = "double", foldsDouble
 	}
 	table := Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, kind, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}

@@ -32,7 +32,7 @@ type Tuck struct {
 	First float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
-	Press string  // "away" from the base or "toward" it; "" where the file does not say
+	Press Press   // from the base
 	Twin  bool    // sewn with a twin needle along the fold line
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
@@ -72,7 +72,7 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
-		Press: ts.Press.V, Twin: ts.Sewn.V == "twin needle",
+		Press: ts.Press.V, Twin: ts.Sewn.V == TwinNeedle,
 	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
@@ -84,7 +84,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
-	t.row = row{of: "tuck", key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
+	t.row = row{of: ofTucks, key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
 	var ok bool
 	if t.row.base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
@@ -97,7 +97,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	}
 	for k := range t.Count {
 		at := t.Flat(k)
-		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == "toward"}
+		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == Toward}
 		f.endLine = stretch{at - t.Width, at + t.Width}
 		f.lines = []foldLine{{role: TuckFold, u: at}}
 		if k == 0 && t.onCentre() {

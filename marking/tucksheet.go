@@ -141,13 +141,13 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 				}
 				add(l.role, "", plane.Path{b.at(u, b.begin(r)), b.at(u, b.level(r, f))})
 			}
-			if r.of == "pleat" {
+			if r.of == ofPleats {
 				v := b.begin(r) + arrowDown*(b.level(r, f)-b.begin(r))
 				add(Arrow, "", plane.Path{b.at(b.flatU(r, f.at), v), b.at(b.flatU(r, f.near+f.far()-f.at), v)})
 			}
 		}
 		if end := r.endLine(); end != nil {
-			add(TuckEnd, "the "+r.key+" "+r.of+"s end here", end)
+			add(TuckEnd, fmt.Sprintf("the %s %ss end here", r.key, r.of), end)
 		}
 	}
 	m.Notes = slices.Concat(b.notes(pattern.Unit), m.Notes)

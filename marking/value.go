@@ -208,25 +208,28 @@ func (r *fileReader) checkText(at Place, s string, printed bool) {
 	}
 }
 
-// choice reads text that is one of a few words.
-func (t *fileTable) choice(key string, words ...string) Text {
+// choice reads one of a few words, each of which stands at its constant.
+func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 	v, ok := t.values[key]
 	if !ok {
-		return Text{}
+		return Value[E]{}
 	}
-	quoted := make([]string, len(words))
-	for i, w := range words {
-		quoted[i] = shown(w)
+	var quoted []string
+	for _, w := range words {
+		if w != "" {
+			quoted = append(quoted, shown(w))
+		}
 	}
 	hint := "write " + listed(quoted, "or")
 	s, isText := v.(string)
+	chosen := slices.Index(words, s)
 	switch {
 	case !isText:
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), hint)
-	case !slices.Contains(words, s):
+	case s == "" || chosen < 0:
 		t.report(t.at(key), shown(s)+" is not known here", hint)
 	}
-	return GivenAt(s, t.at(key))
+	return GivenAt(E(max(0, chosen)), t.at(key))
 }
 
 // listed joins words as a sentence does: a, b or c.

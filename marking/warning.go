@@ -189,7 +189,7 @@ func (w *warnings) tops(r *row) {
 // nearestOf names what is measured of the nearest of some folds.
 func nearestOf(r *row, numbers []int) string {
 	name := "fold"
-	if r.of == "tuck" {
+	if r.of == ofTucks {
 		name = "stitching"
 	}
 	if len(numbers) > 1 {
@@ -278,7 +278,7 @@ func (w *warnings) hem(t *Tuck) {
 
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *Pleating) {
-	if covered := 2 * p.Depth; p.Kind == "knife" && p.Count > 1 && p.Space < covered+leastCover {
+	if covered := 2 * p.Depth; p.Kind == Knife && p.Count > 1 && p.Space < covered+leastCover {
 		w.say(p.row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
