@@ -96,9 +96,9 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 		alike = alike && math.Abs(one.Width-folds[0].Width) < samePoint
 	}
 	// What is torn must be readable on a ruler: a hair more is no harm.
-	b.Width = spec.Unit.up(b.Widest + b.TakeUp + 2*b.Sides)
+	b.Width = spec.Unit.V.up(b.Widest + b.TakeUp + 2*b.Sides)
 	b.Top = b.Width - b.TakeUp
-	b.Length = spec.Unit.up(b.Length + 2*b.Ends)
+	b.Length = spec.Unit.V.up(b.Length + 2*b.Ends)
 	b.Cut = piece.Cut
 	b.up = f.up()
 	if bs.Measured.Given() {

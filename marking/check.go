@@ -13,14 +13,14 @@ func Check(spec *Spec) (*Pattern, error) {
 	pattern := &Pattern{
 		Title:      spec.Title.V,
 		Size:       spec.Size.V,
-		Unit:       spec.Unit,
+		Unit:       spec.Unit.V,
 		ClothWidth: spec.ClothWidth.V,
 		SeeThrough: spec.SeeThrough.V,
 		Transfers:  usualTransfers(spec.SeeThrough),
 		Sleepwear:  spec.Sleepwear,
 		Sewing:     settings(spec.Sewing),
 	}
-	found := &findings{unit: spec.Unit}
+	found := &findings{unit: spec.Unit.V}
 	checkNames(spec, found)
 	for _, ps := range spec.Pieces {
 		if piece := checkPiece(ps, spec, found); piece != nil {
@@ -35,7 +35,7 @@ func Check(spec *Spec) (*Pattern, error) {
 	}
 	pattern.remark(spec)
 	for i := range pattern.Pieces {
-		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit)...)
+		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit.V)...)
 	}
 	pattern.remarkGarment()
 	pattern.layCloth()
@@ -44,7 +44,7 @@ func Check(spec *Spec) (*Pattern, error) {
 
 // remark notes what a maker may have left out.
 func (p *Pattern) remark(spec *Spec) {
-	if !spec.UnitGiven {
+	if !spec.Unit.Given() {
 		p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}
 	for _, piece := range p.Pieces {
@@ -90,7 +90,7 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == Whole, Pair: ps.Print.V == LeftAndRight, Transfers: ps.Transfer, Finished: ps.Drawn.V == Finished}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == Whole, Pair: ps.Print.V == LeftAndRight, Transfers: ps.Transfer.V, Finished: ps.Drawn.V == Finished}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V
 	}
@@ -115,7 +115,7 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 	checkGrain(piece, ps, found)
 	checkPleats(piece, ps, found)
 	checkNotches(piece, ps, found)
-	checkFolds(piece, ps, spec, piece.drawnMarks(spec.Unit), found)
+	checkFolds(piece, ps, spec, piece.drawnMarks(spec.Unit.V), found)
 	checkTakeUps(piece, found)
 	flatGrain(piece, ps)
 	return piece

@@ -3,6 +3,7 @@ package marking
 import (
 	"errors"
 	"fmt"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -18,6 +19,21 @@ type Place struct {
 	File string // as it was named; "" where it is not known, or there is none
 	Path string // dotted key, such as piece.front.edge.neck; "" is the file as a whole
 	Line int    // counted from 1; 0 when it is not known
+}
+
+// bareKey is a key that stands without quotes.
+var bareKey = regexp.MustCompile(`^[A-Za-z0-9_-]+$`)
+
+// Under returns the place of a key under this one, on the same line.
+func (p Place) Under(key string) Place {
+	if !bareKey.MatchString(key) {
+		key = strconv.Quote(key)
+	}
+	if p.Path != "" {
+		key = p.Path + "." + key
+	}
+	p.Path = key
+	return p
 }
 
 // On returns the place on another line.

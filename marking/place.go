@@ -100,17 +100,6 @@ func (n *spot) stand(line int) {
 	}
 }
 
-// dotted appends a key to a dotted place, in quotes where TOML wants it.
-func dotted(path, key string) string {
-	if key == "" || strings.IndexFunc(key, func(r rune) bool { return !isBare(r) }) >= 0 {
-		key = strconv.Quote(key)
-	}
-	if path == "" {
-		return key
-	}
-	return path + "." + key
-}
-
 // isBare reports whether a letter may stand in a key without quotes.
 func isBare(r rune) bool {
 	return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || r == '_' || r == '-'

@@ -88,12 +88,12 @@ func megabytes(bytes int64) string {
 
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
-	t.unit = choice[Unit](t, "unit", unitWords[:]).V
+	unit := choice[Unit](t, "unit", unitWords[:])
+	t.unit = unit.V
 	spec := &Spec{
 		Title:     t.printed("title"),
 		Size:      t.printed("size"),
-		Unit:      t.unit,
-		UnitGiven: t.has("unit"),
+		Unit:      unit,
 		Allowance: t.length("allowance", fromZero),
 		Sleepwear: t.yes("sleepwear"),
 	}
@@ -125,7 +125,7 @@ func (t *fileTable) piece() PieceSpec {
 	if p.Print.V == Half || p.Print.V == Whole {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
-	p.Transfer, p.TransferPlace = t.transfers()
+	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
 	for _, e := range t.named("edge") {

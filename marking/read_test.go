@@ -110,7 +110,7 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.Equal(t, "linden.toml", spec.File)
 	assert.Equal(t, GivenAt("Linden pinafore", at("title", 1)), spec.Title)
 	assert.Equal(t, GivenAt("18 months", at("size", 2)), spec.Size)
-	assert.Equal(t, Centimetre, spec.Unit)
+	assert.Equal(t, GivenAt(Centimetre, at("unit", 3)), spec.Unit)
 	assert.InDelta(t, 9.525, spec.Allowance.V, 1e-9)
 	assert.Equal(t, GivenAt(1120.0, at("cloth.width", 7)), spec.ClothWidth)
 	assert.True(t, spec.SeeThrough.V)
@@ -226,7 +226,7 @@ func TestReadKeepsTheOrderOfTheFile(t *testing.T) {
 		assert.Equal(t, "a", p.Edges[1].Key)
 	}
 	assert.Equal(t, names, got)
-	assert.Equal(t, Inch, spec.Unit, "a file that names no unit is in inches")
+	assert.Equal(t, Inch, spec.Unit.V, "a file that names no unit is in inches")
 }
 
 // The shortest piece there can be, to put a mistake into.

@@ -52,7 +52,7 @@ func (p *Pattern) samples() []Marking {
 				known[key] = k
 				kinds = append(kinds, k)
 			}
-			k.tables = append(k.tables, "["+dotted(dotted(dotted("piece", piece.Key), "tuck"), t.Key)+"]")
+			k.tables = append(k.tables, "["+Place{Path: "piece"}.Under(piece.Key).Under("tuck").Under(t.Key).Path+"]")
 		}
 	}
 	var all []Marking

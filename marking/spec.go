@@ -4,15 +4,16 @@ import "tuckmark/marking/plane"
 
 // Spec is a file as it is written: every value read and turned into
 // millimetres, none yet compared with another. What the file leaves out is
-// the zero value. Read makes it; Check turns it into a Pattern.
+// the zero value. Read makes it; Check turns it into a Pattern. Whoever makes one
+// without a file keeps what Read sees to: what must be there is there, an edge has two
+// points or more, a count is 1 or more, and a length has no sign that makes no sense.
 type Spec struct {
 	File       string
 	Title      Text
 	Size       Text
-	Unit       Unit
-	UnitGiven  bool   // else Unit is inches, which the maker ought to be told
-	Allowance  Length // of every edge that gives none
-	ClothWidth Length // between the selvages
+	Unit       Value[Unit] // inches where none is given, which the maker ought to be told
+	Allowance  Length      // of every edge that gives none
+	ClothWidth Length      // between the selvages
 	SeeThrough Flag
 	Sleepwear  bool
 	Pieces     []PieceSpec // in the order of the file, like every list below
@@ -75,17 +76,16 @@ type PieceSpec struct {
 	Drawn  Value[Drawn]
 	Print  Value[Print]
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
-	Transfer      []Transfer
-	TransferPlace Place
-	GrainAlong    Text // grain = "an edge or a line", or ...
-	GrainPoints   Points
-	Edges         []EdgeSpec
-	Tucks         []TuckSpec
-	Pleats        []PleatSpec
-	Pleatings     []PleatingSpec
-	Lines         []LineSpec
-	Notches       []NotchSpec
-	Block         *BlockSpec // nil where the piece is not cut from a tucked block
+	Transfer    Value[[]Transfer]
+	GrainAlong  Text // grain = "an edge or a line", or ...
+	GrainPoints Points
+	Edges       []EdgeSpec
+	Tucks       []TuckSpec
+	Pleats      []PleatSpec
+	Pleatings   []PleatingSpec
+	Lines       []LineSpec
+	Notches     []NotchSpec
+	Block       *BlockSpec // nil where the piece is not cut from a tucked block
 }
 
 // name returns what the piece is called on the sheets: its key where the file

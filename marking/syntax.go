@@ -164,7 +164,7 @@ func (s slip) repeated(p *Fault, root *spot) bool {
 	first := root
 	for _, part := range (&spotScan{text: m[1], line: 1}).key() {
 		first = first.child(part)
-		p.Place.Path = dotted(p.Place.Path, part)
+		p.Place = p.Place.Under(part)
 	}
 	p.Cause = "is given twice"
 	if line := first.lineOf(); line > 0 && line < s.lineNo {

@@ -68,12 +68,13 @@ func usualTransfers(seeThrough Flag) []Transfer {
 }
 
 // transfers reads how lines come onto the cloth: one way, or a list of ways.
-func (t *fileTable) transfers() ([]Transfer, Place) {
+func (t *fileTable) transfers() Value[[]Transfer] {
 	v, given := t.values["transfer"]
 	if !given {
-		return nil, Place{}
+		return Value[[]Transfer]{}
 	}
 	at := t.at("transfer")
+	faulty := GivenAt[[]Transfer](nil, at)
 	var names []string
 	switch v := v.(type) {
 	case string:
@@ -83,20 +84,20 @@ func (t *fileTable) transfers() ([]Transfer, Place) {
 			name, isText := one.(string)
 			if !isText {
 				t.report(at, "must hold nothing but text in quotes, but has "+asGiven(one), `write transfer = ["trace", "template"]`)
-				return nil, at
+				return faulty
 			}
 			names = append(names, name)
 		}
 	}
 	if len(names) == 0 {
 		t.report(at, "must be text in quotes, or a list of such, but is "+asGiven(v), `write transfer = "template", or transfer = ["trace", "template"]`)
-		return nil, at
+		return faulty
 	}
 	all, err := transfersNamed(names)
 	if err != nil {
 		t.faults = append(t.faults, FaultAt(at, err))
 	}
-	return all, at
+	return GivenAt(all, at)
 }
 
 // Transferred returns the pattern with every piece transferred in the ways given,

@@ -57,7 +57,7 @@ func (t *fileTable) keys() []string {
 
 // at returns the place of a key of the table.
 func (t *fileTable) at(key string) Place {
-	return Place{File: t.file, Path: dotted(t.place.Path, key), Line: t.spot.child(key).lineOf()}
+	return t.place.Under(key).On(t.spot.child(key).lineOf())
 }
 
 // has reports whether the table holds the key.
@@ -78,7 +78,7 @@ func (t *fileTable) know(known ...string) {
 			t.meant = append(t.meant, k)
 		}
 		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {
-			hint = fmt.Sprintf("an edge stands under [%s]", dotted(dotted(t.place.Path, "edge"), key))
+			hint = fmt.Sprintf("an edge stands under [%s]", t.place.Under("edge").Under(key).Path)
 		}
 		t.report(t.at(key), "this key is not known", hint)
 	}
