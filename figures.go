@@ -4,6 +4,8 @@ import (
 	"io"
 
 	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking"
 )
 
 // Rules of this file: the same figures come as text to be read or as data for a script,
@@ -64,5 +66,9 @@ func printFigures(say io.Writer, in string, f form) error {
 	if f == asData {
 		return writeOut(say, pattern.Figures().JSON())
 	}
-	return writeOut(say, []byte(pattern.Report(f == inAllUnits).Text(textWidth)))
+	wording := marking.OwnUnit
+	if f == inAllUnits {
+		wording = marking.AllUnits
+	}
+	return writeOut(say, []byte(pattern.Report(wording).Text(textWidth)))
 }

@@ -96,7 +96,7 @@ func newSet(p *marking.Pattern) pdfout.Set {
 
 // withFigures is a set with the figures of its pattern.
 func withFigures(set pdfout.Set, p *marking.Pattern) pdfout.Set {
-	report := p.Report(false)
+	report := p.Report(marking.OwnUnit)
 	set.Report = &report
 	return set
 }

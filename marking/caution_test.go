@@ -135,7 +135,7 @@ func TestSleepwear(t *testing.T) {
 func TestCautionsInPrint(t *testing.T) {
 	p, err := check("title = \"Nightgown\"\nallowance = 0\n" + sketch(vNeck))
 	require.NoError(t, err)
-	sections := p.Report(false).Sections
+	sections := p.Report(OwnUnit).Sections
 	last := sections[len(sections)-1]
 	assert.Equal(t, "Cautions", last.Title)
 	var said []string

@@ -268,7 +268,7 @@ func FuzzCheck(f *testing.F) {
 				}
 			}
 		}
-		pattern.Report(true).Text(80)
+		pattern.Report(AllUnits).Text(80)
 		pattern.Figures().JSON() // which cannot hold what is no number
 	})
 }

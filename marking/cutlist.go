@@ -156,7 +156,7 @@ func squareTo(outline plane.Path, direction plane.Point) bool {
 }
 
 // firstSection lists what is torn and cut.
-func (p *Pattern) firstSection(w wording) Section {
+func (p *Pattern) firstSection(w Wording) Section {
 	s := Section{Title: "Tear and cut first"}
 	torn, cut := p.cutList()
 	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }

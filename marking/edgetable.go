@@ -4,7 +4,7 @@ package marking
 // cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
 
 // edgeSection lists the edges of every piece.
-func (p *Pattern) edgeSection(w wording) Section {
+func (p *Pattern) edgeSection(w Wording) Section {
 	s := Section{Title: "Edges"}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -24,7 +24,7 @@ func (p *Pattern) edgeSection(w wording) Section {
 }
 
 // allowanceIn says what lies beyond the stitch line of an edge.
-func (e Edge) allowanceIn(w wording, unit Unit) string {
+func (e Edge) allowanceIn(w Wording, unit Unit) string {
 	switch {
 	case e.OnFold:
 		return "on the fold"

@@ -65,7 +65,7 @@ func (r row) taken() float64 {
 
 // names gives lengths that stand in the file: as they were chosen where they are plain
 // on some ruler, else as the file's ruler shows them.
-func (w wording) names(unit Unit) func(mm float64) string {
+func (w Wording) names(unit Unit) func(mm float64) string {
 	return func(mm float64) string {
 		if inchFraction(mm) == "" && unit.halfMillimetres(mm) == "" {
 			return w.length(unit.amount(mm))
@@ -76,7 +76,7 @@ func (w wording) names(unit Unit) func(mm float64) string {
 
 // foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
 // in its edges.
-func (p *Piece) foldTables(unit Unit, w wording) []Table {
+func (p *Piece) foldTables(unit Unit, w Wording) []Table {
 	var tables []Table
 	for _, t := range p.Tucks {
 		tables = append(tables, t.table(p, unit, w))
@@ -100,7 +100,7 @@ func offLine(places []FoldPlace) []Sentence {
 }
 
 // table is the table of a set of tucks.
-func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
+func (t Tuck) table(p *Piece, unit Unit, w Wording) Table {
 	table := Table{
 		Title: p.Name + ", " + t.describe(w.names(unit))[0],
 		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
@@ -130,23 +130,31 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	if t.Twin {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
-	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
+	takes := t.row.takes(unit, t.Takes, w)
+	if t.Sampled {
+		takes = t.row.takesTogether(unit, w) // one takes less than a ruler shows
+	}
+	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: takes})
 	for _, part := range t.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
 }
 
-// takes says what the folds of a row take up, each and together. What a sample took is
-// told of all of them: one takes less than a ruler shows.
-func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
-	n := r.inAll()
-	one, together := unit.amount(each), unit.amount(r.taken())
-	switch {
-	case n == 1:
+// takesTogether says what all folds of a row take up.
+func (r row) takesTogether(unit Unit, w Wording) string {
+	n, together := r.inAll(), unit.amount(r.taken())
+	if n == 1 {
 		return "it takes up " + w.length(together)
-	case sampled || one.isOff() || one.Times(n).steps != together.steps:
-		return fmt.Sprintf("%s together take up %s", counted(n, r.of.String()), w.length(together))
+	}
+	return fmt.Sprintf("%s together take up %s", counted(n, r.of.String()), w.length(together))
+}
+
+// takes says what the folds of a row take up, each and together.
+func (r row) takes(unit Unit, each float64, w Wording) string {
+	n, one := r.inAll(), unit.amount(each)
+	if n == 1 || one.isOff() || one.Times(n).steps != unit.amount(r.taken()).steps {
+		return r.takesTogether(unit, w)
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -156,7 +164,7 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 }
 
 // table is the table of a row of pleats across a piece.
-func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
+func (p Pleating) table(piece *Piece, unit Unit, w Wording) Table {
 	table := Table{
 		Title: piece.Name + ", " + p.describe(w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
@@ -171,7 +179,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 	if p.Kind != Knife {
 		each = 4 * p.Depth
 	}
-	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, false, w)})
+	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, w)})
 	for _, part := range p.describe(w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
@@ -179,7 +187,7 @@ func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
 }
 
 // edgePleats are the tables of the pleats that lie in edges, one for each set.
-func (p *Piece) edgePleats(unit Unit, w wording) []Table {
+func (p *Piece) edgePleats(unit Unit, w Wording) []Table {
 	var tables []Table
 	var lines []FoldPlace // of the set that is being listed
 	for i, pleat := range p.Pleats {
@@ -207,7 +215,7 @@ func (p *Piece) edgePleats(unit Unit, w wording) []Table {
 	return tables
 }
 
-func (p *Pattern) foldSection(w wording) Section {
+func (p *Pattern) foldSection(w Wording) Section {
 	s := Section{Title: "Tucks and pleats, on the flat cloth"}
 	for i := range p.Pieces {
 		s.Tables = append(s.Tables, p.Pieces[i].foldTables(p.Unit, w)...)

@@ -78,7 +78,11 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	// belongs to this half.
 	if i := p.row.base.edge; p.First < samePoint && p.Kind != Knife && i >= 0 && piece.Edges[i].OnFold {
 		p.row.folds, p.row.halved = p.row.folds[1:], true
-		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, p.Kind == Box).lines
+		outer := Toward
+		if p.Kind == Box {
+			outer = Away
+		}
+		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, outer).lines
 	}
 	return p, p.fits(piece, found)
 }
@@ -88,21 +92,21 @@ func (p Pleating) foldsOf(k int) []fold {
 	at, d := p.First+float64(k)*p.Space, p.Depth
 	switch p.Kind {
 	case Box:
-		return []fold{p.fold(k, at-d, false), p.fold(k, at+d, true)}
+		return []fold{p.fold(k, at-d, Toward), p.fold(k, at+d, Away)}
 	case Inverted:
-		near, far := p.fold(k, at-2*d, true), p.fold(k, at+2*d, false)
+		near, far := p.fold(k, at-2*d, Away), p.fold(k, at+2*d, Toward)
 		far.lines = far.lines[:1] // both are laid to the one line
 		return []fold{near, far}
 	}
-	return []fold{p.fold(k, at, p.Press == Away)}
+	return []fold{p.fold(k, at, p.Press)}
 }
 
 // fold returns a fold of pleat k at its fold line. Laid away from the base, it has
 // its flap under the cloth before it.
-func (p Pleating) fold(k int, at float64, away bool) fold {
+func (p Pleating) fold(k int, at float64, press Press) fold {
 	f := fold{number: k, at: at, near: at, width: p.Depth, toward: true}
 	placement := at + 2*p.Depth
-	if !away {
+	if press == Toward {
 		placement = at - 2*p.Depth
 		f.near, f.toward = placement, false
 	}

@@ -115,7 +115,7 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 			t.report(at, fmt.Sprintf("name %d must be text in quotes, but is %s", i+1, asGiven(v)), hint)
 			return nil
 		}
-		t.checkText(at, name, false)
+		t.checkText(at, name)
 		names = append(names, GivenAt(name, at))
 	}
 	return names

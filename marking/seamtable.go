@@ -11,7 +11,7 @@ import (
 // whether they match, and then how the edges beside it go over it, end by end.
 
 // seamSection walks the seams.
-func (p *Pattern) seamSection(w wording) Section {
+func (p *Pattern) seamSection(w Wording) Section {
 	s := Section{Title: "Seams"}
 	for _, seam := range p.Seams {
 		t := Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
@@ -40,7 +40,7 @@ func (p *Pattern) seamSection(w wording) Section {
 }
 
 // verdict says whether the sides of a seam match.
-func (s Seam) verdict(w wording) []Sentence {
+func (s Seam) verdict(w Wording) []Sentence {
 	var lines []Sentence
 	if text := s.mismatch(w.length); text != "" {
 		lines = append(lines, Sentence{Text: text, Warning: true})
@@ -75,7 +75,7 @@ func (s Seam) verdict(w wording) []Sentence {
 }
 
 // endLines says how the edges beside a seam go over it.
-func (s Seam) endLines(w wording) []Sentence {
+func (s Seam) endLines(w Wording) []Sentence {
 	var lines []Sentence
 	for _, end := range s.Ends {
 		where := "at " + end.Neighbours[0]
@@ -101,7 +101,7 @@ func (s Seam) endLines(w wording) []Sentence {
 }
 
 // jogs says which side runs past the other at an end of a seam, sewn and cut.
-func (s Seam) jogs(end SeamEnd, w wording) []string {
+func (s Seam) jogs(end SeamEnd, w Wording) []string {
 	past := func(side int, of string, by Amount) string {
 		names := s.names()
 		if side < 0 {

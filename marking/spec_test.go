@@ -110,7 +110,7 @@ func TestSpecWithoutAFile(t *testing.T) {
 		assert.Equal(t, r, made.Remarks[i])
 		read.Remarks[i] = r
 	}
-	assert.Equal(t, read.Report(false), made.Report(false))
+	assert.Equal(t, read.Report(OwnUnit), made.Report(OwnUnit))
 	assert.Equal(t, string(read.Figures().JSON()), string(made.Figures().JSON()))
 }
 

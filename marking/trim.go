@@ -133,7 +133,7 @@ func corners(courses []Course) []lineCorner {
 		ends := c.piece.corners(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.piece.times(true))
+				add(c, math.Pi-2*ends[i].angle, c.piece.times())
 			}
 		}
 		if after != c.edge && !c.piece.Edges[c.edge].OnFold && !c.piece.Edges[after].OnFold && taken[[2]any{c.piece, after}] {

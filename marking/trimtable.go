@@ -12,7 +12,7 @@ import (
 // printed.
 
 // trimSection lists trims, ruffles and bindings.
-func (p *Pattern) trimSection(w wording) Section {
+func (p *Pattern) trimSection(w Wording) Section {
 	s := Section{Title: "Trims, ruffles and bindings"}
 	for _, t := range p.Trims {
 		s.Tables = append(s.Tables, t.table(p.Unit, w))
@@ -27,7 +27,7 @@ func (p *Pattern) trimSection(w wording) Section {
 }
 
 // courseRows lists what something runs along.
-func courseRows(courses []Course, total Amount, w wording) []Row {
+func courseRows(courses []Course, total Amount, w Wording) []Row {
 	var rows []Row
 	for _, c := range courses {
 		rows = append(rows, Row{Cells: []string{c.piece.Name + ", " + c.Edge, w.cell(c.Length), strconv.Itoa(c.Times), w.cell(c.Whole())}})
@@ -37,7 +37,7 @@ func courseRows(courses []Course, total Amount, w wording) []Row {
 
 func trimHeads() []string { return []string{"", "each", "times", "together"} }
 
-func (t Trim) table(unit Unit, w wording) Table {
+func (t Trim) table(unit Unit, w Wording) Table {
 	title := t.Key
 	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
 		title += ", " + t.Kind.String()
@@ -66,7 +66,7 @@ func (t Trim) table(unit Unit, w wording) Table {
 	return table
 }
 
-func (r Ruffle) table(w wording) Table {
+func (r Ruffle) table(w Wording) Table {
 	table := Table{Title: r.Key + ", ruffle " + w.length(r.Depth) + " deep", Heads: trimHeads(), Rows: courseRows(r.Courses, r.Edge, w)}
 	full := factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
@@ -112,7 +112,7 @@ func (r Ruffle) strip() Amount {
 const mostJoins = 8
 
 // depths says how deep the strips are torn, and what that is made of.
-func (r Ruffle) depths(w wording) string {
+func (r Ruffle) depths(w Wording) string {
 	parts := w.length(r.Depth) + " finished"
 	for _, part := range []struct {
 		Amount
@@ -130,7 +130,7 @@ func (r Ruffle) depths(w wording) string {
 }
 
 // joinsFall says where the joins of a ruffle, of which there are some, come to lie.
-func (r Ruffle) joinsFall(w wording) string {
+func (r Ruffle) joinsFall(w Wording) string {
 	inner, last := r.Joins, ""
 	if r.closes() {
 		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
@@ -170,7 +170,7 @@ func (r Ruffle) from() string {
 	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
 }
 
-func (b Binding) table(w wording) Table {
+func (b Binding) table(w Wording) Table {
 	kind, folds := "single", foldsSingle
 	if b.Fold == DoubleFold {
 		kind, folds = "double", foldsDouble

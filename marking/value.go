@@ -154,7 +154,7 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	for _, name := range all.keys() {
-		all.checkText(all.at(name), name, true)
+		all.checkPrinted(all.at(name), name)
 		if one := all.asTable(name, all.values[name], hint); one != nil {
 			tables = append(tables, one)
 		}
@@ -163,12 +163,12 @@ func (t *fileTable) named(key string) []*fileTable {
 }
 
 // printed reads text that comes onto the sheets, letter by letter.
-func (t *fileTable) printed(key string) Text { return t.text(key, true) }
+func (t *fileTable) printed(key string) Text { return t.text(key, t.checkPrinted) }
 
 // reference reads text that names something else in the file.
-func (t *fileTable) reference(key string) Text { return t.text(key, false) }
+func (t *fileTable) reference(key string) Text { return t.text(key, t.checkText) }
 
-func (t *fileTable) text(key string, printed bool) Text {
+func (t *fileTable) text(key string, check func(Place, string) bool) Text {
 	v, ok := t.values[key]
 	if !ok {
 		return Text{}
@@ -178,34 +178,39 @@ func (t *fileTable) text(key string, printed bool) Text {
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), fmt.Sprintf(`write %s = "..."`, key))
 		return GivenAt("", t.at(key))
 	}
-	t.checkText(t.at(key), s, printed)
+	check(t.at(key), s)
 	return GivenAt(s, t.at(key))
 }
 
-// checkText reports text that is empty, too long or, where it is printed, has
-// a letter that cannot be.
-func (r *fileReader) checkText(at Place, s string, printed bool) {
+// checkText reports text that is empty or too long.
+func (r *fileReader) checkText(at Place, s string) (ok bool) {
 	if strings.TrimSpace(s) == "" {
 		r.report(at, "the name or text is empty", "write at least one letter, or leave the line out")
-		return
+		return false
 	}
 	if n := utf8.RuneCountInString(s); n > maxText {
 		r.report(at, fmt.Sprintf("the text has %d letters", n), fmt.Sprintf("a text has at most %d letters", maxText))
-		return
+		return false
 	}
-	if !printed {
-		return
+	return true
+}
+
+// checkPrinted reports text that cannot be printed.
+func (r *fileReader) checkPrinted(at Place, s string) (ok bool) {
+	if !r.checkText(at, s) {
+		return false
 	}
 	for _, c := range s {
 		if unicode.IsControl(c) {
 			r.report(at, fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), "write the text on one line, without tabs")
-			return
+			return false
 		}
 		if !r.printable(c) {
 			r.report(at, fmt.Sprintf("the sheets' font has no %q (U+%04X)", string(c), c), "write it with other letters")
-			return
+			return false
 		}
 	}
+	return true
 }
 
 // choice reads one of a few words, each of which stands at its constant.
