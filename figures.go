@@ -64,11 +64,11 @@ func printFigures(say io.Writer, in string, f form) error {
 		return err
 	}
 	if f == asData {
-		return writeOut(say, pattern.Figures().JSON())
+		return writeOut(say, marking.FiguresOf(pattern).JSON())
 	}
 	wording := marking.OwnUnit
 	if f == inAllUnits {
 		wording = marking.AllUnits
 	}
-	return writeOut(say, []byte(pattern.Report(wording).Text(textWidth)))
+	return writeOut(say, []byte(marking.ReportOf(pattern, wording).Text(textWidth)))
 }

@@ -48,7 +48,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if err != nil {
 		return err
 	}
-	gauges := pattern.Gauges()
+	gauges := marking.GaugesOf(pattern)
 	if len(gauges) == 0 {
 		return &fileError{in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks"}
 	}

@@ -173,7 +173,7 @@ func (p printing) set(pattern *marking.Pattern) pdfout.Set {
 		set = withFigures(set, pattern)
 	}
 	if p.gauges {
-		set.Pieces = append(set.Pieces, pattern.Gauges()...)
+		set.Pieces = append(set.Pieces, marking.GaugesOf(pattern)...)
 	}
 	return set
 }
@@ -182,14 +182,14 @@ func (p printing) set(pattern *marking.Pattern) pdfout.Set {
 // asked for.
 func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 	if p.pieces != nil {
-		only, err := pattern.Choose(p.pieces)
+		only, err := marking.Choose(pattern, p.pieces)
 		if err != nil {
 			return nil, optionFault("pieces", err)
 		}
 		pattern = only
 	}
 	if p.transfers != nil {
-		pattern = pattern.Transferred(p.transfers)
+		pattern = marking.Transferred(pattern, p.transfers)
 	}
 	if p.dots == nil {
 		return pattern, nil
@@ -198,7 +198,7 @@ func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}
-	dotted, err := pattern.Dotted(mm)
+	dotted, err := marking.Dotted(pattern, mm)
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}

@@ -91,12 +91,12 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 
 // newSet is what is drawn of the pieces of a pattern.
 func newSet(p *marking.Pattern) pdfout.Set {
-	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
 }
 
 // withFigures is a set with the figures of its pattern.
 func withFigures(set pdfout.Set, p *marking.Pattern) pdfout.Set {
-	report := p.Report(marking.OwnUnit)
+	report := marking.ReportOf(p, marking.OwnUnit)
 	set.Report = &report
 	return set
 }

@@ -33,17 +33,17 @@ func Check(spec *Spec) (*Pattern, error) {
 	if len(found.list) > 0 {
 		return nil, found.list.Sorted()
 	}
-	pattern.remark(spec)
+	remarkOmissions(pattern, spec)
 	for i := range pattern.Pieces {
 		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit.V)...)
 	}
 	pattern.remarkGarment()
-	pattern.layCloth()
+	layCloth(pattern)
 	return pattern, nil
 }
 
-// remark notes what a maker may have left out.
-func (p *Pattern) remark(spec *Spec) {
+// remarkOmissions notes what a maker may have left out.
+func remarkOmissions(p *Pattern, spec *Spec) {
 	if !spec.Unit.Given() {
 		p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}

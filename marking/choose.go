@@ -14,7 +14,7 @@ import (
 // the file; capitals and spaces around a name do not matter. What joins pieces is
 // kept as it is. The error is a *Fault without a place, which names every name that no
 // piece has.
-func (p *Pattern) Choose(names []string) (*Pattern, error) {
+func Choose(p *Pattern, names []string) (*Pattern, error) {
 	chosen := make([]bool, len(p.Pieces))
 	var keys, unknown []string
 	for _, piece := range p.Pieces {

@@ -19,11 +19,11 @@ type Cloth struct {
 
 // layCloth lays everything that is cut on the cloth, and notes what is too wide for
 // it.
-func (p *Pattern) layCloth() {
+func layCloth(p *Pattern) {
 	if p.ClothWidth == 0 {
 		return
 	}
-	lay := layOut(p.layItems(), p.ClothWidth)
+	lay := layOut(layItems(p), p.ClothWidth)
 	p.Cloth = &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
 	for _, piece := range p.Pieces {
 		if slices.Contains(lay.TooWide, piece.Name) {
@@ -35,9 +35,9 @@ func (p *Pattern) layCloth() {
 
 // layItems lists what is cut from the cloth: what is torn, and then the pieces as they are
 // flat. A piece that is a rectangle is laid among the pieces.
-func (p *Pattern) layItems() []layItem {
+func layItems(p *Pattern) []layItem {
 	var items []layItem
-	torn, _ := p.cutList()
+	torn, _ := cutList(p)
 	for _, c := range torn {
 		if c.What != TornRectangle {
 			items = append(items, layItem{

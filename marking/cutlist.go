@@ -50,7 +50,7 @@ var cutKinds = [...]struct{ word, title, use string }{
 func (k CutKind) MarshalText() ([]byte, error) { return []byte(cutKinds[k].word), nil }
 
 // cutList lists what is torn, and then what is cut.
-func (p *Pattern) cutList() (torn, cut []Cutting) {
+func cutList(p *Pattern) (torn, cut []Cutting) {
 	var whole []Cutting // rectangles come after blocks, strips and squares
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -90,7 +90,7 @@ func (p *Pattern) cutList() (torn, cut []Cutting) {
 // tornWhole returns the outline that is cut of a piece, and reports whether it is a
 // rectangle that can be torn along its threads: of one on the fold, the whole.
 func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
-	outline = p.flat.outline
+	outline = p.flat.outline.path
 	if axis := p.foldEdge(); axis >= 0 && isRectangle(outline) {
 		edge := p.flatEdge(axis)
 		outline = wholeOutline(outline, edge[0], inward(edge))
@@ -98,12 +98,12 @@ func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
 	if isRectangle(outline) && squareTo(outline, p.grain) {
 		return outline, true
 	}
-	return p.flat.outline, false
+	return p.flat.outline.path, false
 }
 
 // flatEdge returns an edge that is one straight part on the flat cloth.
 func (p *Piece) flatEdge(edge int) plane.Path {
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		if run.edge == edge {
 			return run.path
 		}
@@ -156,9 +156,9 @@ func squareTo(outline plane.Path, direction plane.Point) bool {
 }
 
 // firstSection lists what is torn and cut.
-func (p *Pattern) firstSection(w Wording) Section {
+func firstSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Tear and cut first"}
-	torn, cut := p.cutList()
+	torn, cut := cutList(p)
 	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
 	rows := func(list []Cutting) []Row {
 		var rows []Row
@@ -189,7 +189,7 @@ func (p *Pattern) firstSection(w Wording) Section {
 				piece.Name, w.length(p.Unit.amount(b.Top)))})
 		}
 	}
-	if text := p.guessedGrain(); text != "" {
+	if text := guessedGrain(p); text != "" {
 		s.Lines = append(s.Lines, Sentence{Text: text})
 	}
 	for _, r := range p.Ruffles {

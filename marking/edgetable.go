@@ -4,7 +4,7 @@ package marking
 // cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
 
 // edgeSection lists the edges of every piece.
-func (p *Pattern) edgeSection(w Wording) Section {
+func edgeSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Edges"}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -12,8 +12,8 @@ func (p *Pattern) edgeSection(w Wording) Section {
 		if piece.OnFold {
 			t.Title += ", half of it"
 		}
-		for _, e := range piece.edgeFigures(p.Unit) {
-			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), e.edge.allowanceIn(w, p.Unit)}})
+		for _, e := range edgeFigures(piece, p.Unit) {
+			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), allowanceIn(e.edge, w, p.Unit)}})
 		}
 		if len(piece.rows())+len(piece.Pleats) > 0 {
 			t.Lines = []Sentence{{Text: "sewn: with the tucks and pleats in"}}
@@ -24,7 +24,7 @@ func (p *Pattern) edgeSection(w Wording) Section {
 }
 
 // allowanceIn says what lies beyond the stitch line of an edge.
-func (e Edge) allowanceIn(w Wording, unit Unit) string {
+func allowanceIn(e Edge, w Wording, unit Unit) string {
 	switch {
 	case e.OnFold:
 		return "on the fold"
@@ -48,7 +48,7 @@ type EdgeFigure struct {
 }
 
 // edgeFigures lists the lengths of the edges of a piece.
-func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+func edgeFigures(p *Piece, unit Unit) []EdgeFigure {
 	cut := p.cutLengths()
 	var all []EdgeFigure
 	for i, e := range p.Edges {
@@ -60,7 +60,7 @@ func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
 // cutLengths returns the length of every edge on the flat cloth.
 func (p *Piece) cutLengths() []float64 {
 	cut := make([]float64, len(p.Edges))
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		cut[run.edge] += run.path.Length()
 	}
 	if p.Block != nil { // it is cut where its tucks are open below their end

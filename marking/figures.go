@@ -50,15 +50,15 @@ func (w Wording) buy(p Purchase) string {
 	return p.String()
 }
 
-// Report gives the figures of the pattern for the cutting table.
-func (p *Pattern) Report(w Wording) Report {
-	r := Report{Title: p.Title, Notes: []string{p.scaleNote(w)}}
+// ReportOf gives the figures of the pattern for the cutting table.
+func ReportOf(p *Pattern, w Wording) Report {
+	r := Report{Title: p.Title, Notes: []string{scaleNote(p, w)}}
 	if p.Size != "" {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
 	for _, s := range []Section{
-		p.remarkSection(), p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
-		p.clothSection(w), p.sewingSection(w), p.cautionSection(),
+		remarkSection(p), firstSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
+		clothSection(p, w), sewingSection(p, w), cautionSection(p),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
 			r.Sections = append(r.Sections, s)
@@ -67,7 +67,7 @@ func (p *Pattern) Report(w Wording) Report {
 	return r
 }
 
-func (p *Pattern) scaleNote(w Wording) string {
+func scaleNote(p *Pattern, w Wording) string {
 	names := map[Unit]string{Inch: "inches, to the nearest 1/16", Centimetre: "centimetres, to the nearest millimetre", Millimetre: "millimetres"}
 	note := "Lengths are in " + names[p.Unit] + ". Totals are those of the lengths as printed."
 	if w == AllUnits {
@@ -81,7 +81,7 @@ func (p *Pattern) scaleNote(w Wording) string {
 }
 
 // remarkSection lists what may not be meant, all but what a table below says by itself.
-func (p *Pattern) remarkSection() Section {
+func remarkSection(p *Pattern) Section {
 	s := Section{Title: "Look at first"}
 	for _, r := range p.Remarks {
 		if r.inTable {

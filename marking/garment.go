@@ -76,7 +76,7 @@ func (p *Pattern) checkGarment(spec *Spec, found *findings) {
 	cuts := map[*Piece][]cutEdge{}
 	if len(spec.Seams) > 0 {
 		for i := range p.Pieces {
-			cuts[&p.Pieces[i]] = p.Pieces[i].cutEdges()
+			cuts[&p.Pieces[i]] = cutEdges(&p.Pieces[i])
 		}
 	}
 	for _, s := range spec.Seams {

@@ -97,7 +97,7 @@ func TestWhichGaugesThereAre(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
-			all := pattern.Gauges()
+			all := GaugesOf(pattern)
 			for _, m := range all {
 				requireCard(t, m)
 			}
@@ -117,7 +117,7 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 		name  string
 		count int
 	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 9}} {
-		all := example(t, c.name).Gauges()
+		all := GaugesOf(example(t, c.name))
 		assert.Len(t, all, c.count, c.name)
 		keys := map[string]bool{}
 		for _, m := range all {
@@ -129,9 +129,9 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 }
 
 func TestAPatternOfNothingHasNoGauges(t *testing.T) {
-	assert.Empty(t, (&Pattern{}).Gauges())
-	assert.Empty(t, (&Pattern{Pieces: []Piece{{}}}).Gauges())
-	assert.Empty(t, (&Pattern{Pieces: []Piece{{Edges: []Edge{{Marked: true}, {Marked: true, Allowance: 5, Path: plane.Path{{}, {}}}}}}}).edgeGauges())
+	assert.Empty(t, GaugesOf((&Pattern{})))
+	assert.Empty(t, GaugesOf((&Pattern{Pieces: []Piece{{}}})))
+	assert.Empty(t, edgeGauges((&Pattern{Pieces: []Piece{{Edges: []Edge{{Marked: true}, {Marked: true, Allowance: 5, Path: plane.Path{{}, {}}}}}}})))
 }
 
 // A thousand curved edges, each hardly different from the next: what is compared most.
@@ -151,7 +151,7 @@ func TestAThousandEdgesAreFast(t *testing.T) {
 	pattern, err := check(b.String())
 	require.NoError(t, err)
 	begin := time.Now()
-	all := pattern.Gauges()
+	all := GaugesOf(pattern)
 	took := time.Since(begin)
 	assert.Greater(t, len(all), 3000, "the edges differ, and have three parts or more")
 	assert.Less(t, took, 10*time.Second)

@@ -21,7 +21,7 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).runs())
+	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).outline.runs())
 	piece.grainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
 	switch {
 	case ps.GrainAlong.Given():
@@ -63,7 +63,7 @@ func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 
 // guessedGrain says along what the grain of the pieces was taken whose file does not say
 // it; nothing where all do, or lie on the fold.
-func (p *Pattern) guessedGrain() string {
+func guessedGrain(p *Pattern) string {
 	var guessed []string
 	for _, piece := range p.Pieces {
 		if piece.grainGiven || piece.OnFold {
@@ -85,7 +85,7 @@ func (p *Pattern) guessedGrain() string {
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps PieceSpec) {
 	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.runs())
+		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.outline.runs())
 	}
 }
 

@@ -2,7 +2,6 @@ package marking
 
 import (
 	"math"
-	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -62,7 +61,7 @@ func (i layItem) opened() *toLay {
 	along := i.grain
 	outline := i.outline
 	if i.fold != nil {
-		outline = i.bothHalves()
+		outline = i.wholeOutline()
 		if i.foldsAlongGrain() {
 			along = i.foldDirection()
 		}
@@ -70,9 +69,9 @@ func (i layItem) opened() *toLay {
 	return newToLay(i.name, outline, along)
 }
 
-// bothHalves returns the outline of the whole of a piece of which the half is drawn.
+// wholeOutline returns the outline of the whole of a piece of which the half is drawn.
 // What lies between the ends of the fold comes to lie within it.
-func (i layItem) bothHalves() plane.Path {
+func (i layItem) wholeOutline() plane.Path {
 	ring := i.outline[:len(i.outline)-1]
 	nearest := func(to plane.Point) int {
 		best := 0
@@ -89,9 +88,7 @@ func (i layItem) bothHalves() plane.Path {
 	if i.fold[1].Sub(i.fold[0]).Dot(along) < 0 {
 		from, to = to, from
 	}
-	ring = slices.Concat(ring[from:], ring[:from])
-	half := ring[:(to-from+len(ring))%len(ring)+1]
-	return bothHalves(half, i.fold[0], along.Left())
+	return bothHalves(i.outline, from, to, i.fold[0], along.Left())
 }
 
 // cutPiece is a piece in all the ways it can be laid.

@@ -7,7 +7,7 @@ import "fmt"
 // up as the whole length is.
 
 // clothSection says how much cloth to buy, and draws how it was reckoned.
-func (p *Pattern) clothSection(w Wording) Section {
+func clothSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Cloth to buy"}
 	say := func(text string, args ...any) {
 		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...)})

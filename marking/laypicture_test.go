@@ -42,7 +42,7 @@ func TestLayPicture(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			lay := layOut(toCut(t, c.items), c.width*Inch.MM())
 			p := &Pattern{Unit: c.unit, ClothWidth: lay.Width, Cloth: &Cloth{Lay: lay, Buy: c.unit.buy(lay.Length)}}
-			pic := p.clothSection(c.words).Picture
+			pic := clothSection(p, c.words).Picture
 			require.NotNil(t, pic)
 			var texts []string
 			end := 0.0

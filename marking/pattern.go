@@ -71,11 +71,9 @@ type Piece struct {
 	place      Place
 	grain      plane.Point // the direction of the grain, of length 1
 	tree       *plane.Tree // of the outline
-	// foldedLength returns how long a line of the piece, as it is drawn, is when
-	// tucks, and pleats across the piece, are in.
-	foldedLength func(plane.Path) float64
-	flat         *layout    // the piece on the flat cloth
-	folded       plane.Path // the outline when all folds are in; nil without folds, or where it has no one shape
+	inFolds    inFolds     // measures its lines with tucks, and pleats across the piece, in
+	flat       *layout     // the piece on the flat cloth
+	folded     plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.

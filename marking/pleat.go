@@ -27,7 +27,7 @@ type Pleat struct {
 	place Place
 	edge  int        // that it lies in
 	from  string     // the neighbour of that edge at whose corner At starts
-	patch plane.Path // the cloth it takes up, a closed path on the flat cloth
+	patch plane.Path // the cloth it takes up, a closed path, as the piece is drawn
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.

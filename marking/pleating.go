@@ -66,7 +66,7 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 		p.Space = ps.Spacing.V
 		p.Gap = p.Space - touching
 	}
-	p.row = row{of: ofPleats, key: p.Key, place: ps.Place, count: p.Count, ends: ps.End}
+	p.row = row{kind: pleatFolds, key: p.Key, place: ps.Place, count: p.Count, ends: ps.End}
 	var ok bool
 	if p.row.base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
 		return p, false
@@ -144,16 +144,16 @@ func (p Pleating) fits(piece *Piece, found *findings) bool {
 	return true
 }
 
-// keepLines takes the lines that were laid for the row, and draws which way each
-// fold is laid.
-func (p *Pleating) keepLines() {
-	p.End = p.row.endPath
-	for _, f := range p.row.folds {
-		one := PleatLines{Fold: f.paths(PleatFold), Placement: f.paths(Placement)}
+// with returns the pleats as they were laid, and which way each fold is laid.
+func (p Pleating) with(laid laidRow) Pleating {
+	p.row, p.End = laid.row, laid.end
+	for k, f := range laid.row.folds {
+		one := PleatLines{Fold: laid.paths(k, PleatFold), Placement: laid.paths(k, Placement)}
 		if len(one.Fold) > 0 {
 			from := one.Fold[0][0].Toward(one.Fold[0][1], arrowDown)
-			one.Arrow = plane.Path{from, from.Add(p.row.base.out.Mul(f.placement() - f.at))}
+			one.Arrow = plane.Path{from, from.Add(laid.row.base.out.Mul(f.placement() - f.at))}
 		}
 		p.Each = append(p.Each, one)
 	}
+	return p
 }

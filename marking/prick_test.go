@@ -124,7 +124,7 @@ func TestDotsOfAStraightLine(t *testing.T) {
 
 func TestMirroredTwice(t *testing.T) {
 	for _, name := range []string{"linden.toml", "hazel.toml", "rowan.toml"} {
-		for _, m := range example(t, name).Transferred([]Transfer{Trace, Template, Pricked}).Markings() {
+		for _, m := range MarkingsOf(Transferred(example(t, name), []Transfer{Trace, Template, Pricked})) {
 			twice := fromBehind(fromBehind(m))
 			require.Len(t, twice.Marks, len(m.Marks))
 			for i, mark := range m.Marks {

@@ -163,7 +163,7 @@ var inTuckTable = regexp.MustCompile(`^  (tuck \d|[a-z ]+ stitch )`)
 func TestFiguresFitAScreen(t *testing.T) {
 	for name, p := range patterns(t) {
 		for _, w := range []Wording{OwnUnit, AllUnits} {
-			for _, line := range strings.Split(p.Report(w).Text(80), "\n") {
+			for _, line := range strings.Split(ReportOf(p, w).Text(80), "\n") {
 				most := 80
 				if w == AllUnits && inTuckTable.MatchString(line) {
 					most = 85
@@ -186,7 +186,7 @@ func TestNoNumberIsParted(t *testing.T) {
 	for name, p := range patterns(t) {
 		for _, w := range []Wording{OwnUnit, AllUnits} {
 			for _, width := range []int{40, 60, 80, 100} {
-				lines := strings.Split(p.Report(w).Text(width), "\n")
+				lines := strings.Split(ReportOf(p, w).Text(width), "\n")
 				for i := 1; i < len(lines); i++ {
 					last, next := strings.TrimLeft(lines[i-1], "! "), strings.TrimLeft(lines[i], "! ")
 					parted := numberLast.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
@@ -205,12 +205,12 @@ func TestNumbersThatNobodyWrites(t *testing.T) {
 	decimals := regexp.MustCompile(`\d+ CFR [0-9.]+|\d\.\d+ times`)
 	for name, p := range patterns(t) {
 		for _, w := range []Wording{OwnUnit, AllUnits} {
-			for _, text := range []string{p.Report(w).Text(1000), string(p.Figures().JSON())} {
+			for _, text := range []string{ReportOf(p, w).Text(1000), string(FiguresOf(p).JSON())} {
 				assert.Empty(t, never.FindAllString(text, -1), name)
 			}
 		}
 		if p.Unit == Inch {
-			text := decimals.ReplaceAllString(p.Report(OwnUnit).Text(1000), "")
+			text := decimals.ReplaceAllString(ReportOf(p, OwnUnit).Text(1000), "")
 			assert.Empty(t, decimal.FindAllString(text, -1), "%s: an inch has no decimals", name)
 		}
 	}

@@ -54,7 +54,7 @@ type cutEdge struct {
 }
 
 // cutEdges returns the edges of a piece as they are cut.
-func (p *Piece) cutEdges() []cutEdge {
+func cutEdges(p *Piece) []cutEdge {
 	var all []cutEdge
 	for i, length := range p.cutLengths() {
 		folded := p.foldedAlong(i, p.Edges[i].Path)

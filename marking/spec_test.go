@@ -102,16 +102,16 @@ func TestSpecWithoutAFile(t *testing.T) {
 	read, err := Check(spec)
 	require.NoError(t, err)
 
-	require.Len(t, made.Markings(), 2)
-	assert.Equal(t, read.Markings(), made.Markings())
+	require.Len(t, MarkingsOf(made), 2)
+	assert.Equal(t, MarkingsOf(read), MarkingsOf(made))
 	require.Len(t, made.Remarks, len(read.Remarks))
 	for i, r := range read.Remarks {
 		r.File, r.Line = "", 0
 		assert.Equal(t, r, made.Remarks[i])
 		read.Remarks[i] = r
 	}
-	assert.Equal(t, read.Report(OwnUnit), made.Report(OwnUnit))
-	assert.Equal(t, string(read.Figures().JSON()), string(made.Figures().JSON()))
+	assert.Equal(t, ReportOf(read, OwnUnit), ReportOf(made, OwnUnit))
+	assert.Equal(t, string(FiguresOf(read).JSON()), string(FiguresOf(made).JSON()))
 }
 
 // What is said of a pattern without a file has the dotted place, and no line.

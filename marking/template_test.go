@@ -15,7 +15,7 @@ import (
 // templateOf returns the template of a sketched piece.
 func templateOf(t testing.TB, allowance, text string) (*Piece, Marking) {
 	piece := sketched(t, allowance, text)
-	m, _ := piece.template(&Pattern{Unit: Inch})
+	m, _ := templateSheet(piece, &Pattern{Unit: Inch})
 	return piece, m
 }
 
@@ -72,14 +72,14 @@ func TestTemplateLines(t *testing.T) {
 	}
 	marked := 0
 	for name, piece := range pieces {
-		shape := piece.templateShape()
-		cut := plane.NewTree(piece.flat.outline)
-		_, _, _, crosses := plane.SelfCrossing(plane.NewTree(shape.outline))
+		shape := templateShapeOf(piece)
+		cut := plane.NewTree(piece.flat.outline.path)
+		_, _, _, crosses := plane.SelfCrossing(plane.NewTree(shape.outline.path))
 		require.False(t, crosses, name)
-		require.Len(t, shape.edges, len(shape.outline)-1, name)
+		require.Len(t, shape.outline.edges, len(shape.outline.path)-1, name)
 		assert.Empty(t, shape.parted, name)
 		assert.Empty(t, shape.crossed, name)
-		for _, run := range shape.runs() {
+		for _, run := range shape.outline.runs() {
 			e := piece.Edges[run.edge]
 			if !shape.sewn[run.edge] {
 				for i := 1; i < len(run.path); i++ {
@@ -135,9 +135,9 @@ func TestTemplateNotes(t *testing.T) {
 // same places.
 func TestMatchMarksMatch(t *testing.T) {
 	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
-		pattern := example(t, name).Transferred([]Transfer{Trace, Template})
+		pattern := Transferred(example(t, name), []Transfer{Trace, Template})
 		byKey := map[string]Marking{}
-		for _, m := range pattern.Markings() {
+		for _, m := range MarkingsOf(pattern) {
 			byKey[m.Key] = m
 		}
 		for _, piece := range pattern.Pieces {
@@ -155,7 +155,7 @@ func TestMatchMarksMatch(t *testing.T) {
 				}
 				return all
 			}
-			if _, useful := piece.template(pattern); !useful {
+			if _, useful := templateSheet(&piece, pattern); !useful {
 				continue // a strip with nothing to mark has none
 			}
 			want := matches(cut)
@@ -163,7 +163,7 @@ func TestMatchMarksMatch(t *testing.T) {
 			assert.Equal(t, want, matches(byKey[piece.Key+" template"]), "%s %s", name, piece.Key)
 		}
 	}
-	for _, m := range example(t, "linden.toml").Transferred([]Transfer{Trace}).Markings() {
+	for _, m := range MarkingsOf(Transferred(example(t, "linden.toml"), []Transfer{Trace})) {
 		for _, mark := range m.Marks {
 			assert.NotEqual(t, Match, mark.Role, "there is no template to match")
 		}

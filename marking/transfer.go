@@ -102,7 +102,7 @@ func (t *fileTable) transfers() Value[[]Transfer] {
 
 // Transferred returns the pattern with every piece transferred in the ways given,
 // whatever the file says.
-func (p *Pattern) Transferred(ways []Transfer) *Pattern {
+func Transferred(p *Pattern, ways []Transfer) *Pattern {
 	other := *p
 	other.Pieces = slices.Clone(p.Pieces)
 	for i := range other.Pieces {
@@ -113,7 +113,7 @@ func (p *Pattern) Transferred(ways []Transfer) *Pattern {
 
 // Dotted returns the pattern with lines pricked no farther apart than mm. The error
 // is a *Fault without a place.
-func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
+func Dotted(p *Pattern, mm float64) (*Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
 		return nil, &Fault{Cause: "these dots are too close together or too far apart",
 			Hint: fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
@@ -123,16 +123,27 @@ func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
 	return &other, nil
 }
 
+// transferBy says whether a template comes with the sheet that a piece is cut by, which
+// then has the same match marks.
+type transferBy int
+
+const (
+	withoutTemplate transferBy = iota
+	withTemplate
+)
+
 // sheetsOf returns the sheets of a piece, for every way in which its lines come onto
 // the cloth.
-func (p *Pattern) sheetsOf(piece *Piece) []Marking {
-	ways := p.transfersOf(piece)
+func sheetsOf(piece *Piece, pattern *Pattern) []Marking {
+	ways := transfersOf(piece, pattern)
+	by := withoutTemplate
 	var template Marking
-	templated := slices.Contains(ways, Template)
-	if templated {
-		template, templated = piece.template(p)
+	if slices.Contains(ways, Template) {
+		if m, useful := templateSheet(piece, pattern); useful {
+			template, by = m, withTemplate
+		}
 	}
-	sheets := p.patternSheets(piece, templated)
+	sheets := patternSheets(piece, pattern, by)
 	var all []Marking
 	add := func(m Marking) {
 		if piece.Pair {
@@ -142,7 +153,7 @@ func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 		}
 	}
 	for _, way := range ways {
-		if way == Template && templated {
+		if way == Template && by == withTemplate {
 			add(template)
 		}
 		for _, s := range sheets {
@@ -150,10 +161,12 @@ func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 			case way == Template && !s.tool:
 			case s.tool: // it serves whichever way the cloth is marked
 				all = append(all, s.Marking)
+			case way == Mirror && !s.onTucked && (piece.Pair || !piece.OnFold && piece.Cut/piece.Layers > 1):
+				all = append(all, forWrongSides(s.Marking)...)
 			case way == Mirror && !s.onTucked:
-				all = append(all, forWrongSide(s.Marking, piece.Pair || !piece.OnFold && piece.Cut/piece.Layers > 1)...)
+				all = append(all, forWrongSide(s.Marking))
 			case way == Pricked && !s.onTucked:
-				add(pricked(s.Marking, p.dots(), piece.otherHalf()...))
+				add(pricked(s.Marking, dotsApart(pattern), otherHalf(piece)...))
 			default:
 				add(s.Marking)
 			}
@@ -169,16 +182,15 @@ type patternSheet struct {
 	onTucked bool // it is laid on the tucked cloth, and cut by
 }
 
-// patternSheets returns the sheets by which a piece is marked and cut, with the match
-// marks of its template where it has one.
-func (p *Pattern) patternSheets(piece *Piece, matched bool) []patternSheet {
+// patternSheets returns the sheets by which a piece is marked and cut.
+func patternSheets(piece *Piece, pattern *Pattern, by transferBy) []patternSheet {
 	if piece.Block == nil {
-		return []patternSheet{{Marking: piece.marking(p, matched)}}
+		return []patternSheet{{Marking: markingSheet(piece, pattern, by)}}
 	}
 	return []patternSheet{
-		{Marking: piece.tuckSheet(p)},
-		{Marking: piece.tuckRuler(p), tool: true},
-		{Marking: piece.cuttingSheet(p, matched), onTucked: true},
+		{Marking: tuckSheet(piece, pattern)},
+		{Marking: tuckRuler(piece, pattern), tool: true},
+		{Marking: cuttingSheet(piece, pattern, by), onTucked: true},
 	}
 }
 
@@ -193,18 +205,18 @@ func withoutRepeats(all []Marking) []Marking {
 	})
 }
 
-// dots is how far apart dots are pricked, in mm.
-func (p *Pattern) dots() float64 {
-	if p.Dots > 0 {
-		return p.Dots
+// dotsApart is how far apart dots are pricked, in mm.
+func dotsApart(pattern *Pattern) float64 {
+	if pattern.Dots > 0 {
+		return pattern.Dots
 	}
 	return usualDots
 }
 
 // transfersOf returns how the lines of a piece come onto the cloth.
-func (p *Pattern) transfersOf(piece *Piece) []Transfer {
+func transfersOf(piece *Piece, pattern *Pattern) []Transfer {
 	if len(piece.Transfers) > 0 {
 		return piece.Transfers
 	}
-	return p.Transfers
+	return pattern.Transfers
 }

@@ -51,9 +51,9 @@ type Tuck struct {
 type TuckLines struct {
 	Fold []plane.Path
 	Sewn []plane.Path // none where a twin needle follows the fold line
-	// Seam is how far from the base the stitching lies when the piece is
+	// Stitching is how far from the base the stitching lies when the piece is
 	// finished, in mm.
-	Seam float64
+	Stitching float64
 }
 
 // TakeUp returns how much cloth the whole set takes, in mm: Takes for each
@@ -74,6 +74,9 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == TwinNeedle,
 	}
+	if piece.Finished && t.Press == NeitherWay {
+		t.Press = Away // the layers must lie one way or the other
+	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
 			return t, false
@@ -84,7 +87,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
-	t.row = row{of: ofTucks, key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
+	t.row = row{kind: tuckFolds, key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
 	var ok bool
 	if t.row.base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
@@ -131,10 +134,11 @@ func (t Tuck) fits(piece *Piece, found *findings) bool {
 	return true
 }
 
-// keepLines takes the lines that were laid for the row.
-func (t *Tuck) keepLines() {
-	t.End = t.row.endPath
-	for _, f := range t.row.folds {
-		t.Each = append(t.Each, TuckLines{Fold: f.paths(TuckFold), Sewn: f.paths(TuckStitch), Seam: f.seam})
+// with returns the tucks as they were laid.
+func (t Tuck) with(laid laidRow) Tuck {
+	t.row, t.End = laid.row, laid.end
+	for k, f := range laid.row.folds {
+		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, TuckFold), Sewn: laid.paths(k, TuckStitch), Stitching: f.stitching})
 	}
+	return t
 }

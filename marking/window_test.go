@@ -52,7 +52,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 	assert.Contains(t, strings.Join(m.Notes, "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, of(m, Window), "of the centre line")
 	assert.Len(t, of(m, Match), 2*4, "on both halves")
-	sheet := piece.marking(&Pattern{}, true)
+	sheet := markingSheet(piece, &Pattern{}, withTemplate)
 	assert.Equal(t, of(sheet, Match), of(m, Match))
 }
 
