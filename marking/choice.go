@@ -35,12 +35,12 @@ type Press int
 
 // A fold that lies neither way is not said to lie any way, or is half of a box.
 const (
-	NeitherWay Press = iota
-	Away
-	Toward
+	Unpressed Press = iota
+	PressedAway
+	PressedToward
 )
 
-var pressWords = [...]string{Away: "away", Toward: "toward"}
+var pressWords = [...]string{PressedAway: "away", PressedToward: "toward"}
 
 // String gives the word that a file writes.
 func (p Press) String() string { return pressWords[p] }
@@ -75,12 +75,12 @@ type PleatKind int
 
 // The kinds.
 const (
-	Knife PleatKind = iota
-	Box
-	Inverted
+	KnifePleat PleatKind = iota
+	BoxPleat
+	InvertedPleat
 )
 
-var pleatWords = [...]string{Knife: "knife", Box: "box", Inverted: "inverted"}
+var pleatWords = [...]string{KnifePleat: "knife", BoxPleat: "box", InvertedPleat: "inverted"}
 
 // String gives the word that a file writes.
 func (k PleatKind) String() string { return pleatWords[k] }

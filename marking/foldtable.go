@@ -176,7 +176,7 @@ func pleatingTable(p Pleating, piece *Piece, unit Unit, w Wording) Table {
 		}})
 	}
 	each := 2 * p.Depth
-	if p.Kind != Knife {
+	if p.Kind != KnifePleat {
 		each = 4 * p.Depth
 	}
 	table.Lines = append(offLine(places), Sentence{Text: takenByFolds(p.row, unit, each, w)})

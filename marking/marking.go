@@ -150,7 +150,7 @@ func describeTuck(t Tuck, length func(float64) string) []string {
 		words += ", twin needle"
 	}
 	parts := []string{words}
-	if t.Press != NeitherWay {
+	if t.Press != Unpressed {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.row.base.name))
 	}
 	if t.LetDown > 0 {
@@ -168,7 +168,7 @@ func describeTuck(t Tuck, length func(float64) string) []string {
 
 // sideOf says to which side of a line something lies: "away from centre front".
 func sideOf(side Press, line string) string {
-	if side == Away {
+	if side == PressedAway {
 		return "away from " + line
 	}
 	return side.String() + " " + line
@@ -187,7 +187,7 @@ func describePleating(p Pleating, length func(float64) string) []string {
 		}
 	}
 	parts := []string{words}
-	if p.Press != NeitherWay {
+	if p.Press != Unpressed {
 		parts = append(parts, "laid "+sideOf(p.Press, p.row.base.name))
 	}
 	return parts

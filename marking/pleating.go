@@ -54,11 +54,11 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	if ps.Count.Given() {
 		p.Count = ps.Count.V
 	}
-	if p.Kind == Knife && p.Press == NeitherWay {
-		p.Press = Away
+	if p.Kind == KnifePleat && p.Press == Unpressed {
+		p.Press = PressedAway
 	}
 	touching := 6 * p.Depth
-	if p.Kind == Knife {
+	if p.Kind == KnifePleat {
 		touching = 3 * p.Depth
 	}
 	p.Space = touching + p.Gap
@@ -76,11 +76,11 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	}
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
-	if i := p.row.base.edge; p.First < samePoint && p.Kind != Knife && i >= 0 && piece.Edges[i].OnFold {
+	if i := p.row.base.edge; p.First < samePoint && p.Kind != KnifePleat && i >= 0 && piece.Edges[i].OnFold {
 		p.row.folds, p.row.halved = p.row.folds[1:], true
-		outer := Toward
-		if p.Kind == Box {
-			outer = Away
+		outer := PressedToward
+		if p.Kind == BoxPleat {
+			outer = PressedAway
 		}
 		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, outer).lines
 	}
@@ -91,10 +91,10 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 func (p Pleating) foldsOf(k int) []fold {
 	at, d := p.First+float64(k)*p.Space, p.Depth
 	switch p.Kind {
-	case Box:
-		return []fold{p.fold(k, at-d, Toward), p.fold(k, at+d, Away)}
-	case Inverted:
-		near, far := p.fold(k, at-2*d, Away), p.fold(k, at+2*d, Toward)
+	case BoxPleat:
+		return []fold{p.fold(k, at-d, PressedToward), p.fold(k, at+d, PressedAway)}
+	case InvertedPleat:
+		near, far := p.fold(k, at-2*d, PressedAway), p.fold(k, at+2*d, PressedToward)
 		far.lines = far.lines[:1] // both are laid to the one line
 		return []fold{near, far}
 	}
@@ -106,7 +106,7 @@ func (p Pleating) foldsOf(k int) []fold {
 func (p Pleating) fold(k int, at float64, press Press) fold {
 	f := fold{number: k, at: at, near: at, width: p.Depth, toward: true}
 	placement := at + 2*p.Depth
-	if press == Toward {
+	if press == PressedToward {
 		placement = at - 2*p.Depth
 		f.near, f.toward = placement, false
 	}
@@ -121,7 +121,7 @@ func (p Pleating) fold(k int, at float64, press Press) fold {
 func (p Pleating) fits(piece *Piece, found *findings) bool {
 	folds, base := p.row.folds, p.row.base
 	takes := 4 * p.Depth
-	if p.Kind == Knife {
+	if p.Kind == KnifePleat {
 		takes = 2 * p.Depth
 	}
 	for i := 1; i < len(folds); i++ {

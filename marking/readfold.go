@@ -93,7 +93,7 @@ func (t *fileTable) pleating() PleatingSpec {
 		End:     t.end("pleats are pressed"),
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out")
-	if p.Kind.V != Knife {
+	if p.Kind.V != KnifePleat {
 		t.refuseBeside("press", "kind", "the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats")
 	}
 	return p

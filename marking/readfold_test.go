@@ -57,7 +57,7 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 
 	tuck := front.Tucks[0]
 	assert.Equal(t, at("piece.front.tuck.t", 8), tuck.Place)
-	assert.Equal(t, GivenAt(Toward, at("piece.front.tuck.t.press", 15)), tuck.Press)
+	assert.Equal(t, GivenAt(PressedToward, at("piece.front.tuck.t.press", 15)), tuck.Press)
 	assert.Equal(t, GivenAt(1.0, at("piece.front.tuck.t.gap", 14)), tuck.Gap)
 	assert.Equal(t, EndSpec{
 		Below:  GivenAt("neck", at("piece.front.tuck.t.below", 16)),
@@ -77,8 +77,8 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	pleat := front.Pleatings[0]
 	assert.Equal(t, []string{"p", "all", "hem", "waist"},
 		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
-	assert.Equal(t, Knife, pleat.Kind.V)
-	assert.Equal(t, Away, pleat.Press.V)
+	assert.Equal(t, KnifePleat, pleat.Kind.V)
+	assert.Equal(t, PressedAway, pleat.Press.V)
 	assert.Equal(t, Follow, pleat.End.End.V)
 	assert.Equal(t, GivenAt(20.0, at("piece.front.pleat.p.depth", 26)), pleat.Depth)
 	assert.Equal(t, GivenAt(4, at("piece.front.pleat.p.count", 27)), pleat.Count)

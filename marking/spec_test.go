@@ -79,7 +79,7 @@ func bibSpec() *Spec {
 			Edges: []EdgeSpec{centre, neck, side, hem},
 			Tucks: []TuckSpec{{
 				Key: "yoke", Place: yoke, Beside: GivenAt("centre", yoke.Under("beside")),
-				Width: Given(3.0), Count: Given(2), First: Given(9.0), Press: Given(Away),
+				Width: Given(3.0), Count: Given(2), First: Given(9.0), Press: Given(PressedAway),
 				End: EndSpec{Below: GivenAt("neck", yoke.Under("below")), Length: Given(50.0), End: Given(Follow)},
 			}},
 			Lines: []LineSpec{{

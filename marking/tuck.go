@@ -74,8 +74,8 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == TwinNeedle,
 	}
-	if piece.Finished && t.Press == NeitherWay {
-		t.Press = Away // the layers must lie one way or the other
+	if piece.Finished && t.Press == Unpressed {
+		t.Press = PressedAway // the layers must lie one way or the other
 	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
@@ -100,7 +100,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	}
 	for k := range t.Count {
 		at := t.Flat(k)
-		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == Toward}
+		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == PressedToward}
 		f.endLine = stretch{at - t.Width, at + t.Width}
 		f.lines = []foldLine{{role: TuckFold, u: at}}
 		if k == 0 && t.onCentre() {

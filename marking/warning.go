@@ -275,7 +275,7 @@ func (w *warnings) hem(t *Tuck) {
 
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *Pleating) {
-	if covered := 2 * p.Depth; p.Kind == Knife && p.Count > 1 && p.Space < covered+leastCover {
+	if covered := 2 * p.Depth; p.Kind == KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
 		w.say(p.row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
