@@ -30,20 +30,18 @@ const (
 
 var printWords = [...]string{Half: "half", Whole: "whole", LeftAndRight: "left and right"}
 
-// Press is which way folds lie, seen from the line that they run beside.
+// Press is to which side of its stitching, or of where it is folded, a tuck or a pleat
+// is laid.
 type Press int
 
-// A fold that lies neither way is not said to lie any way, or is half of a box.
+// The sides, seen from the line that the folds run beside.
 const (
-	Unpressed Press = iota
+	Unpressed Press = iota // the file does not say
 	PressedAway
 	PressedToward
 )
 
 var pressWords = [...]string{PressedAway: "away", PressedToward: "toward"}
-
-// String gives the word that a file writes.
-func (p Press) String() string { return pressWords[p] }
 
 // EndShape is the shape of the line at which folds end.
 type EndShape int
@@ -70,14 +68,14 @@ const (
 
 var stitchingWords = [...]string{TwinNeedle: "twin needle", EdgeStitched: "edge"}
 
-// PleatKind is how a pleat across a piece is folded.
+// PleatKind is how the folds of a pleat across a piece are laid.
 type PleatKind int
 
 // The kinds.
 const (
-	KnifePleat PleatKind = iota
-	BoxPleat
-	InvertedPleat
+	KnifePleat    PleatKind = iota // one fold
+	BoxPleat                       // two, turned from each other
+	InvertedPleat                  // two, turned toward each other
 )
 
 var pleatWords = [...]string{KnifePleat: "knife", BoxPleat: "box", InvertedPleat: "inverted"}

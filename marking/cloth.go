@@ -51,7 +51,7 @@ func layItems(p *Pattern) []layItem {
 			continue
 		}
 		outline, whole := piece.tornWhole()
-		item := layItem{name: piece.Name, outline: outline, grain: piece.grain, count: piece.Cut}
+		item := layItem{name: piece.Name, outline: outline, grain: piece.grainDirection, count: piece.Cut}
 		if axis := piece.foldEdge(); axis >= 0 && !whole {
 			edge := piece.flatEdge(axis)
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
@@ -71,7 +71,7 @@ func (b *Block) onCloth(piece *Piece) (across, along float64) {
 
 // alongGrain reports whether the folds of a block run along the grain.
 func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.grain.Dot(b.folding.out.Left())) >= math.Abs(piece.grain.Dot(b.folding.out))
+	return math.Abs(piece.grainDirection.Dot(b.folding.out.Left())) >= math.Abs(piece.grainDirection.Dot(b.folding.out))
 }
 
 // rectangle returns the outline of a rectangle, counter-clockwise.

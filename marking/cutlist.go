@@ -63,7 +63,7 @@ func cutList(p *Pattern) (torn, cut []Cutting) {
 		}
 		c := Cutting{Name: piece.Name, What: CutPiece, Count: piece.Cut, OnFold: piece.OnFold}
 		outline, isTorn := piece.tornWhole()
-		across, along := extentBy(outline, piece.grain)
+		across, along := extentBy(outline, piece.grainDirection)
 		c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
 		if isTorn {
 			c.What, c.OnFold = TornRectangle, false
@@ -95,7 +95,7 @@ func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
 		edge := p.flatEdge(axis)
 		outline = wholeOutline(outline, edge[0], inward(edge))
 	}
-	if isRectangle(outline) && squareTo(outline, p.grain) {
+	if isRectangle(outline) && squareTo(outline, p.grainDirection) {
 		return outline, true
 	}
 	return p.flat.outline.path, false

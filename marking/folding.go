@@ -14,7 +14,7 @@ import (
 // every row along the fold has its mirror image on the other half.
 //
 // Flat distances are known wherever the outline is drawn flat. Where it is drawn
-// finished, only those from the base of a row are: its finished seams follow from
+// finished, only those from the base of a row are: its stitching follows from
 // them, and the flat places of everything else from those.
 
 // folding is the rows of a piece that run the same way.

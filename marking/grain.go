@@ -21,23 +21,23 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).outline.runs())
+	piece.grainDirection, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).outline.runs())
 	piece.grainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
 	switch {
 	case ps.GrainAlong.Given():
 		// A grain line has no side, so it does not matter where cloth lies.
 		if b, ok := findStraight(piece, ps.GrainAlong, found); ok {
-			piece.grain = b.along
+			piece.grainDirection = b.along
 		}
 	case ps.GrainPoints.Given():
 		ends := ps.GrainPoints.V
-		piece.Grain = plane.Path{ends[0], ends[1]}
-		piece.grain = ends[1].Sub(ends[0]).Unit()
+		piece.GrainLine = plane.Path{ends[0], ends[1]}
+		piece.grainDirection = ends[1].Sub(ends[0]).Unit()
 		if ends[0].Distance(ends[1]) <= samePoint {
 			found.add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.Grain) {
+		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.GrainLine) {
 			found.add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
 		}
 	}
@@ -85,7 +85,7 @@ func guessedGrain(p *Pattern) string {
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps PieceSpec) {
 	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.outline.runs())
+		piece.grainDirection, piece.grainAlong = piece.likelyGrain(piece.flat.outline.runs())
 	}
 }
 

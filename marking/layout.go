@@ -11,7 +11,7 @@ import (
 // Rules of this file. A layout is a piece at one stage of its making: finished,
 // or flat, or with some of its folds in. Unfolding takes it one stage back. Every
 // line is taken through every layer of cloth that it lies on: an edge is cut, and
-// a seam sewn, through all of them.
+// a line stitched, through all of them.
 
 // layout is a piece as it lies at one stage of its making.
 type layout struct {

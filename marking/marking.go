@@ -45,8 +45,8 @@ func markingSheet(p *Piece, pattern *Pattern, by transferBy) Marking {
 	if by == withTemplate {
 		m.Marks = append(m.Marks, matchMarks(p, templateShapeOf(p))...)
 	}
-	if p.Grain == nil { // else it is among the marks
-		if g := placeGrain(plane.NewTree(m.Outline), p.grain, m.Marks); g != nil {
+	if p.GrainLine == nil { // else it is among the marks
+		if g := placeGrain(plane.NewTree(m.Outline), p.grainDirection, m.Marks); g != nil {
 			m.add(Grain, "", g)
 		}
 	}
@@ -93,8 +93,8 @@ func (p *Piece) drawnMarks(unit Unit) []Mark {
 	for _, n := range p.Notches {
 		add(Notch, n.Key, n.Path)
 	}
-	if p.Grain != nil {
-		add(Grain, "", p.Grain)
+	if p.GrainLine != nil {
+		add(Grain, "", p.GrainLine)
 	}
 	return marks
 }
@@ -166,12 +166,12 @@ func describeTuck(t Tuck, length func(float64) string) []string {
 	return parts
 }
 
-// sideOf says to which side of a line something lies: "away from centre front".
-func sideOf(side Press, line string) string {
-	if side == PressedAway {
+// sideOf says to which side of a line something is pressed: "away from centre front".
+func sideOf(press Press, line string) string {
+	if press == PressedAway {
 		return "away from " + line
 	}
-	return side.String() + " " + line
+	return "toward " + line
 }
 
 // describePleating says, in parts, what a row of pleats is.

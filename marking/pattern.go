@@ -62,18 +62,18 @@ type Piece struct {
 	Transfers []Transfer
 	Lines     []Line
 	Notches   []NotchMark
-	Grain     plane.Path // two points, where the file gives them; else nil
+	GrainLine plane.Path // two points, where the file gives them; else nil
 
 	// grainAlong is the edge that the grain was taken to follow where the file does not
 	// say it, which is where grainGiven is false.
-	grainAlong string
-	grainGiven bool
-	place      Place
-	grain      plane.Point // the direction of the grain, of length 1
-	tree       *plane.Tree // of the outline
-	inFolds    inFolds     // measures its lines with tucks, and pleats across the piece, in
-	flat       *layout     // the piece on the flat cloth
-	folded     plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
+	grainAlong     string
+	grainGiven     bool
+	place          Place
+	grainDirection plane.Point // the direction of the grain, of length 1
+	tree           *plane.Tree // of the outline
+	inFolds        inFolds     // measures its lines with tucks, and pleats across the piece, in
+	flat           *layout     // the piece on the flat cloth
+	folded         plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.

@@ -78,11 +78,11 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	// belongs to this half.
 	if i := p.row.base.edge; p.First < samePoint && p.Kind != KnifePleat && i >= 0 && piece.Edges[i].OnFold {
 		p.row.folds, p.row.halved = p.row.folds[1:], true
-		outer := PressedToward
+		press := PressedToward
 		if p.Kind == BoxPleat {
-			outer = PressedAway
+			press = PressedAway
 		}
-		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, outer).lines
+		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, press).lines
 	}
 	return p, p.fits(piece, found)
 }
@@ -106,7 +106,7 @@ func (p Pleating) foldsOf(k int) []fold {
 func (p Pleating) fold(k int, at float64, press Press) fold {
 	f := fold{number: k, at: at, near: at, width: p.Depth, toward: true}
 	placement := at + 2*p.Depth
-	if press == PressedToward {
+	if press != PressedAway {
 		placement = at - 2*p.Depth
 		f.near, f.toward = placement, false
 	}

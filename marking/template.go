@@ -15,12 +15,8 @@ import (
 // cut from a tucked block, its tucks are in when the template is laid on it: it has
 // no lines for them.
 
-const (
-	matchLength = 8.0 // of a match mark, from the edge inward, in mm
-	// onEdge bounds how far a match mark of the cut piece may lie off the
-	// template's edge, in mm, through rounding.
-	onEdge = 1e-6
-)
+// matchLength is that of a match mark, from the edge inward, in mm.
+const matchLength = 8.0
 
 // matchNote stands on a sheet by which a piece is cut that has a template.
 const matchNote = "copy the match marks onto the edges of the cloth: its template is laid by them"
@@ -44,7 +40,7 @@ func matchMarks(p *Piece, shape templateShape) []Mark {
 		}
 		for _, share := range []float64{1.0 / 3, 2.0 / 3} {
 			at, along := path.At(path.Length() * share)
-			if !of.Nearer(at, onEdge) {
+			if !of.Nearer(at, rounding) {
 				continue
 			}
 			long := matchLength
@@ -98,8 +94,8 @@ func templateSheet(p *Piece, pattern *Pattern) (Marking, bool) {
 	}
 	open := openingsFor(outline, through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
-	if p.Grain == nil {
-		if g := placeGrain(outline, p.grain, m.Marks); g != nil {
+	if p.GrainLine == nil {
+		if g := placeGrain(outline, p.grainDirection, m.Marks); g != nil {
 			m.add(Grain, "", g)
 		}
 	}

@@ -32,8 +32,8 @@ type Tuck struct {
 	First float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
-	Press Press   // from the base
-	Twin  bool    // sewn with a twin needle along the fold line
+	Press Press
+	Twin  bool // sewn with a twin needle along the fold line
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
 	Sample  SampleSpec

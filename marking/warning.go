@@ -128,7 +128,7 @@ func (w *warnings) top(r row, f fold) int {
 	nearest, edge := math.Inf(1), -1
 	for i, e := range w.piece.Edges {
 		for _, c := range plane.Crossings(plane.NewTree(up), w.sewn[i]) {
-			// The garment lies to the left of every seam: from below a hem
+			// The garment lies to the left of every stitch line: from below a hem
 			// the fold comes into it first.
 			_, along := e.Sewn.At(c.B)
 			if c.A < nearest && along.Cross(rising) < 0 {
