@@ -10,7 +10,7 @@ import (
 
 // Rules of this file. What is sewn to a garment runs along edges of several
 // pieces. An edge counts once for each piece that is cut, and twice where half a
-// piece is drawn; its length is that of its stitch line, from seam to seam, with
+// piece is drawn; its length is that of its stitch line, between those of its neighbours, with
 // all tucks and pleats in.
 
 // Course is a part of what a trim, ruffle or binding runs along.
@@ -164,7 +164,7 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 	return c
 }
 
-// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
+// lineLength returns how long a line of the piece is between stitch lines, with folds in. It
 // is worked out once, for a line may be named many times.
 func (p *Piece) lineLength(key string) float64 {
 	line := p.line(key)

@@ -1,7 +1,7 @@
 package marking
 
 // Rules of this file. The cut length of an edge is that of its cutting line on the flat
-// cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
+// cloth; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
 func edgeSection(p *Pattern, w Wording) Section {

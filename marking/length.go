@@ -43,10 +43,10 @@ func ParseLength(s string, bare Unit) (float64, error) {
 		if number == "" {
 			return 0, noLength(s)
 		}
-		if short := shortUnit(unit); short != "" {
+		if meant, spelled := unitSpelled(unit); spelled {
 			return 0, &Fault{
 				Cause: fmt.Sprintf("%s has its unit written out", shown(s)),
-				Hint:  "write " + shown(strings.TrimSpace(number)+" "+short),
+				Hint:  "write " + shown(strings.TrimSpace(number)+" "+meant.String()),
 			}
 		}
 		return 0, &Fault{
@@ -86,17 +86,17 @@ func unitSigned(sign string) (Unit, bool) {
 	return unitNamed(sign)
 }
 
-// shortUnit returns the unit that a word stands for, "" for any other word.
-func shortUnit(word string) string {
+// unitSpelled returns the unit that a word stands for.
+func unitSpelled(word string) (Unit, bool) {
 	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
 	case "in", "inch", "inches":
-		return "in"
+		return Inch, true
 	case "cm", "centimetre", "centimetres", "centimeter", "centimeters":
-		return "cm"
+		return Centimetre, true
 	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
-		return "mm"
+		return Millimetre, true
 	}
-	return ""
+	return 0, false
 }
 
 // bounded refuses what is no length at all, or a longer one than maxLength.

@@ -12,7 +12,7 @@ type Line struct {
 	// Along is the number of the edge the line runs parallel to, or -1.
 	Along int
 
-	length   float64 // from seam to seam, with folds in, once it is measured
+	length   float64 // between stitch lines, with folds in, once it is measured
 	measured bool
 }
 
