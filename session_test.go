@@ -44,18 +44,28 @@ func TestSessions(t *testing.T) {
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"$":       start,
-			">":       func(ts *testscript.TestScript, _ bool, words []string) { ask(ts).stdout.tell(ts, words) },
-			"2>":      func(ts *testscript.TestScript, _ bool, words []string) { ask(ts).stderr.tell(ts, words) },
-			"prints":  printsText,
-			"exit":    exitsWith,
-			"holds":   holds,
+			"$":       plainly(start),
+			">":       plainly(func(ts *testscript.TestScript, words []string) { ask(ts).stdout.tell(ts, words) }),
+			"2>":      plainly(func(ts *testscript.TestScript, words []string) { ask(ts).stderr.tell(ts, words) }),
+			"prints":  plainly(printsText),
+			"exit":    plainly(exitsWith),
+			"holds":   plainly(holds),
 			"pdf":     isPDF,
-			"smaller": smaller,
-			"rights":  rights,
-			"fill":    fill,
+			"smaller": plainly(smaller),
+			"rights":  plainly(rights),
+			"fill":    plainly(fill),
 		},
 	})
+}
+
+// plainly is a word of scripts that does not go with a ! before it.
+func plainly(do func(*testscript.TestScript, []string)) func(*testscript.TestScript, bool, []string) {
+	return func(ts *testscript.TestScript, neg bool, words []string) {
+		if neg {
+			stop(ts, "a ! does not go with this word")
+		}
+		do(ts, words)
+	}
 }
 
 // session is what is known of the last command of a script.
@@ -116,7 +126,7 @@ func (p *printed) tell(ts *testscript.TestScript, words []string) {
 }
 
 // start runs a command: $ WORD ...
-func start(ts *testscript.TestScript, _ bool, words []string) {
+func start(ts *testscript.TestScript, words []string) {
 	s := ask(ts)
 	if wrong := s.untold(); wrong != "" {
 		stop(ts, "%s", wrong)
@@ -133,7 +143,7 @@ func start(ts *testscript.TestScript, _ bool, words []string) {
 }
 
 // printsText holds all of the output against a file of the script: prints FILE
-func printsText(ts *testscript.TestScript, _ bool, words []string) {
+func printsText(ts *testscript.TestScript, words []string) {
 	want, got := ts.ReadFile(words[0]), ts.ReadFile("stdout")
 	if want != got {
 		stop(ts, "$ %s: it prints\n%s\nand not\n%s", ask(ts).command, got, want)
@@ -142,7 +152,7 @@ func printsText(ts *testscript.TestScript, _ bool, words []string) {
 }
 
 // exitsWith tells the status: exit N
-func exitsWith(ts *testscript.TestScript, _ bool, words []string) {
+func exitsWith(ts *testscript.TestScript, words []string) {
 	if got := strconv.Itoa(ask(ts).status); got != words[0] {
 		stop(ts, "$ %s: it ends with %s, and not with %s", ask(ts).command, got, words[0])
 	}
@@ -150,7 +160,7 @@ func exitsWith(ts *testscript.TestScript, _ bool, words []string) {
 }
 
 // holds tells all files of the folder, hidden ones too: holds FILE ...
-func holds(ts *testscript.TestScript, _ bool, words []string) {
+func holds(ts *testscript.TestScript, words []string) {
 	entries, err := os.ReadDir(ts.MkAbs("."))
 	ts.Check(err)
 	var names []string
@@ -177,7 +187,7 @@ func isPDF(ts *testscript.TestScript, neg bool, words []string) {
 }
 
 // smaller looks whether a file has fewer bytes: smaller FILE N
-func smaller(ts *testscript.TestScript, _ bool, words []string) {
+func smaller(ts *testscript.TestScript, words []string) {
 	most, err := strconv.Atoi(words[1])
 	ts.Check(err)
 	if size := len(ts.ReadFile(words[0])); size >= most {
@@ -186,7 +196,7 @@ func smaller(ts *testscript.TestScript, _ bool, words []string) {
 }
 
 // rights looks what may be done with a file: rights 600 FILE
-func rights(ts *testscript.TestScript, _ bool, words []string) {
+func rights(ts *testscript.TestScript, words []string) {
 	info, err := os.Stat(ts.MkAbs(words[1]))
 	ts.Check(err)
 	if got := strconv.FormatUint(uint64(info.Mode().Perm()), 8); got != words[0] {
@@ -195,7 +205,7 @@ func rights(ts *testscript.TestScript, _ bool, words []string) {
 }
 
 // fill writes a file of so many MB that says nothing: fill FILE N
-func fill(ts *testscript.TestScript, _ bool, words []string) {
+func fill(ts *testscript.TestScript, words []string) {
 	const line = "# much too much\n"
 	size, err := strconv.Atoi(words[1])
 	ts.Check(err)
