@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -40,20 +39,16 @@ func edgeOf(n int) []byte {
 	return []byte(b.String())
 }
 
-func TestReadIsQuick(t *testing.T) {
+// BenchmarkRead tells whether this is quick.
+func TestReadManyPoints(t *testing.T) {
 	const points = 100_000
 	data := edgeOf(points)
-	start := time.Now()
 	spec, err := Read("f.toml", data, hasLetter)
-	took := time.Since(start)
 	require.NoError(t, err)
 	all := spec.Pieces[0].Edges[0].Points
 	require.Len(t, all.V, points)
 	assert.Equal(t, 3, all.Lines[0])
 	assert.Equal(t, points+2, all.Lines[points-1])
-	// Many times what it takes, so that a busy machine does not matter; what
-	// takes time with the square of the points takes minutes.
-	assert.Less(t, took, 5*time.Second)
 }
 
 func BenchmarkRead(b *testing.B) {
