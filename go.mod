@@ -9,11 +9,9 @@ require (
 	github.com/stretchr/testify v1.12.1
 	github.com/urfave/cli/v3 v3.14.0
 	golang.org/x/image v0.47.0
+	golang.org/x/text v0.43.0
 	pgregory.net/rapid v1.3.0
 	rsc.io/pdf v0.1.1
 )
 
-require (
-	go.yaml.in/yaml/v3 v3.0.5 // indirect
-	golang.org/x/text v0.43.0 // indirect
-)
+require go.yaml.in/yaml/v3 v3.0.5 // indirect
