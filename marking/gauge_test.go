@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -134,8 +133,9 @@ func TestAPatternOfNothingHasNoGauges(t *testing.T) {
 	assert.Empty(t, (&Pattern{Pieces: []Piece{{Edges: []Edge{{Marked: true}, {Marked: true, Allowance: 5, Path: plane.Path{{}, {}}}}}}}).edgeGauges())
 }
 
-// A thousand curved edges, each hardly different from the next: what is compared most.
-func TestAThousandEdgesAreFast(t *testing.T) {
+// crowd checks a thousand curved edges, each hardly different from the next: what is
+// compared most.
+func crowd(t require.TestingT) *Pattern {
 	var b strings.Builder
 	b.WriteString("unit = \"mm\"\nallowance = 8\n")
 	for i := range 250 {
@@ -150,10 +150,16 @@ func TestAThousandEdgesAreFast(t *testing.T) {
 	}
 	pattern, err := check(b.String())
 	require.NoError(t, err)
-	begin := time.Now()
-	all := pattern.Gauges()
-	took := time.Since(begin)
-	assert.Greater(t, len(all), 3000, "the edges differ, and have three parts or more")
-	assert.Less(t, took, 10*time.Second)
-	t.Logf("%d gauges in %v", len(all), took)
+	return pattern
+}
+
+func TestEdgesThatHardlyDifferHaveGaugesOfTheirOwn(t *testing.T) {
+	assert.Greater(t, len(crowd(t).Gauges()), 3000, "a thousand edges, each with three parts or more")
+}
+
+func BenchmarkGauges(b *testing.B) {
+	pattern := crowd(b)
+	for b.Loop() {
+		pattern.Gauges()
+	}
 }
