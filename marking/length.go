@@ -8,6 +8,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 // Rules of this file: a length is written as it is read off a ruler, so a
@@ -210,49 +212,14 @@ func spelledOut(number string) string {
 	return strings.Join(strings.Fields(b.String()), " ")
 }
 
-// vulgar returns what a fraction of one letter stands for, "" for any other
-// letter. These are all that the Unicode Character Database has at U+00BC to
-// U+00BE and U+2150 to U+215E.
+// vulgar returns what a fraction of one letter stands for, as the Unicode
+// Character Database spells it out, "" for any other letter.
 func vulgar(r rune) string {
-	switch r {
-	case '¼':
-		return "1/4"
-	case '½':
-		return "1/2"
-	case '¾':
-		return "3/4"
-	case '⅐':
-		return "1/7"
-	case '⅑':
-		return "1/9"
-	case '⅒':
-		return "1/10"
-	case '⅓':
-		return "1/3"
-	case '⅔':
-		return "2/3"
-	case '⅕':
-		return "1/5"
-	case '⅖':
-		return "2/5"
-	case '⅗':
-		return "3/5"
-	case '⅘':
-		return "4/5"
-	case '⅙':
-		return "1/6"
-	case '⅚':
-		return "5/6"
-	case '⅛':
-		return "1/8"
-	case '⅜':
-		return "3/8"
-	case '⅝':
-		return "5/8"
-	case '⅞':
-		return "7/8"
+	over, under, _ := strings.Cut(norm.NFKC.String(string(r)), "⁄")
+	if over == "" || under == "" {
+		return ""
 	}
-	return ""
+	return over + "/" + under
 }
 
 const lengthHint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`

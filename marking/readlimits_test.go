@@ -39,16 +39,23 @@ func edgeOf(n int) []byte {
 	return []byte(b.String())
 }
 
-// BenchmarkRead tells whether this is quick.
-func TestReadManyPoints(t *testing.T) {
-	const points = 100_000
-	data := edgeOf(points)
-	spec, err := Read("f.toml", data, hasLetter)
+// Memory is counted in place of time, which depends on what else the machine does.
+func TestTheCostOfReadingGrowsWithThePoints(t *testing.T) {
+	spec, err := Read("f.toml", edgeOf(1000), hasLetter)
 	require.NoError(t, err)
 	all := spec.Pieces[0].Edges[0].Points
-	require.Len(t, all.V, points)
+	require.Len(t, all.V, 1000)
 	assert.Equal(t, 3, all.Lines[0])
-	assert.Equal(t, points+2, all.Lines[points-1])
+	assert.Equal(t, 1002, all.Lines[999])
+
+	cost := func(points int) float64 {
+		data := edgeOf(points)
+		return testing.AllocsPerRun(1, func() {
+			_, err := Read("f.toml", data, hasLetter)
+			require.NoError(t, err)
+		})
+	}
+	assert.InEpsilon(t, 8*cost(2000), cost(16_000), 0.1, "eight times the points take eight times the memory")
 }
 
 func BenchmarkRead(b *testing.B) {
