@@ -20,7 +20,6 @@ const (
 	sizeSize    = 13.0
 	headingSize = 10.0
 	proseSize   = 8.5
-	gutter      = 8.0   // between two columns, in mm
 	paragraph   = 0.45  // between two paragraphs, in lines
 	largeSquare = 101.6 // 4 in, in mm
 	innerSquare = 100.0
@@ -31,8 +30,11 @@ const (
 	underProse  = 4.0  // between two texts with headings, in mm
 )
 
-// picturesHeading stands over the pictures of the sheets.
-const picturesHeading = "How the pages lie"
+// What stands over the pictures of the sheets, and over what is to be heeded.
+const (
+	picturesHeading = "How the pages lie"
+	careHeading     = "Take care"
+)
 
 // cover is the first page as planned.
 type cover struct {
@@ -51,101 +53,84 @@ func (b *book) frontBox() plane.Box { return b.leaf.front() }
 // overview is the room for pictures on a page of their own.
 func (b *book) overview() plane.Box { return b.leaf.underHeader() }
 
-// column sets text downward from a place.
-type column struct {
-	texts *[]label
-	at    plane.Point // upper left of what comes next
-	width float64
-}
-
-// add sets a paragraph of at most most lines, 0 meaning any number.
-func (c *column) add(text string, f *face, size float64, ink colour, most int) {
-	lines := f.wrap(text, size, c.width)
-	if most > 0 && len(lines) > most {
-		rest := lines[most-1]
-		for _, more := range lines[most:] {
-			rest += " " + more
-		}
-		lines = append(lines[:most-1:most-1], f.shorten(rest, size, c.width))
-	}
-	for _, line := range lines {
-		c.at.Y -= leading * size * point
-		base := c.at.Add(plane.Point{Y: (descent + (leading-1)/2) * size * point})
-		*c.texts = append(*c.texts, label{text: line, face: f, size: size, colour: ink, at: base, u: plane.Point{X: 1}})
-	}
-}
-
-// space leaves some mm free.
-func (c *column) space(mm float64) { c.at.Y -= mm }
-
 // prose sets paragraphs under a heading.
-func (c *column) prose(heading string, paragraphs []string) {
-	c.add(heading, bold(), headingSize, black(), 1)
+func prose(heading string, paragraphs []string, width float64) Lines {
+	head, style := strong(headingSize), plain(proseSize)
+	t := linesOf(wrapShortened(heading, head, width, 1), head)
 	for _, text := range paragraphs {
-		c.space(paragraph * proseSize * point)
-		c.add(text, regular(), proseSize, black(), 0)
+		t.space(paragraph * proseSize * point)
+		t.add(wrap(text, style, width), style)
 	}
+	return t
+}
+
+// put puts text on the first page with its upper left corner at a place, and returns
+// how high its foot lies.
+func (c *cover) put(t Lines, at plane.Point) float64 {
+	var moved Lines
+	moved.with(t, at)
+	c.texts = append(c.texts, moved.labels...)
+	return at.Y - t.height
 }
 
 // cover plans the first page.
 func (b *book) cover() cover {
 	box := b.frontBox()
 	var c cover
-	top := column{&c.texts, plane.Point{X: box.Min.X, Y: box.Max.Y}, box.Width()}
-	top.add(b.title(), bold(), titleSize, black(), 2)
-	top.add(b.sizeLine(), regular(), sizeSize, black(), 2)
-	top.space(1)
-	top.add(b.onPaper(), regular(), proseSize, grey(), 1)
-	top.space(2.5)
-	c.rules = append(c.rules, plane.Path{top.at, {X: box.Max.X, Y: top.at.Y}})
-	top.space(2)
-	top.add(b.printing(), bold(), headingSize+1, black(), 2)
-	top.space(5.5)
+	at := plane.Point{X: box.Min.X, Y: box.Max.Y}
+	say := func(text string, s Style, most int) {
+		at.Y = c.put(linesOf(wrapShortened(text, s, box.Width(), most), s), at)
+	}
+	rule := func() { c.rules = append(c.rules, plane.Path{at, {X: box.Max.X, Y: at.Y}}) }
+	say(b.title(), strong(titleSize), 2)
+	say(b.sizeLine(), plain(sizeSize), 2)
+	at.Y -= 1
+	say(b.onPaper(), plain(proseSize).in(grey()), 1)
+	at.Y -= 2.5
+	rule()
+	at.Y -= 2
+	say(b.printing(), strong(headingSize+1), 2)
+	at.Y -= 5.5
 
-	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.at.Y - largeSquare)}
+	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(at.Y - largeSquare)}
 	c.texts = append(c.texts, b.textInSquare(c.square)...)
 	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
 	c.texts = append(c.texts, labelsOfSquare(c.square)...)
 
 	c.keyEnd = box.Max.X
+	joining, steps := b.joining()
 	if box.Width() > box.Height() {
 		c.keyEnd = c.key.X + keyWidth
-		beside := column{&c.texts, plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}, box.Max.X - c.keyEnd - gutter}
-		beside.prose(b.joining())
-		beside.space(underProse)
-		beside.prose("Take care", b.cautions())
-		c.foot = min(beside.at.Y, c.square.Y)
+		beside := plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}
+		width := box.Max.X - c.keyEnd - gutter
+		beside.Y = c.put(prose(joining, steps, width), beside) - underProse
+		c.foot = min(c.put(prose(careHeading, b.cautions(), width), beside), c.square.Y)
 	} else {
-		below := c.square.Y - underSquare
+		below := plane.Point{X: box.Min.X, Y: c.square.Y - underSquare}
 		half := (box.Width() - gutter) / 2
-		left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
-		left.prose(b.joining())
-		right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
-		right.prose("Take care", b.cautions())
-		c.foot = min(left.at.Y, right.at.Y)
+		c.foot = c.put(prose(joining, steps, half), below)
+		below.X += half + gutter
+		c.foot = min(c.foot, c.put(prose(careHeading, b.cautions(), half), below))
 	}
 	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
 		return c
 	}
-	down := column{&c.texts, plane.Point{X: box.Min.X, Y: c.foot - 3}, box.Width()}
-	c.rules = append(c.rules, plane.Path{down.at, {X: box.Max.X, Y: down.at.Y}})
-	down.space(2)
-	down.add(picturesHeading, bold(), headingSize, black(), 1)
-	down.space(3)
-	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.at.Y}}
+	at.Y = c.foot - 3
+	rule()
+	at.Y -= 2
+	say(picturesHeading, strong(headingSize), 1)
+	at.Y -= 3
+	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: at.Y}}
 	return c
 }
 
 // textInSquare sets what to do with the check square in the middle of it.
 func (b *book) textInSquare(corner plane.Point) []label {
 	const inset = 9.0
-	var texts []label
-	c := column{&texts, plane.Point{}, innerSquare - 2*inset}
-	c.prose("Measure this square before you mark any cloth", b.measuring())
-	for i := range texts {
-		texts[i].at = texts[i].at.Add(corner).Add(plane.Point{X: inset, Y: (innerSquare - c.at.Y) / 2})
-	}
-	return texts
+	text := prose("Measure this square before you mark any cloth", b.measuring(), innerSquare-2*inset)
+	var moved Lines
+	moved.with(text, corner.Add(plane.Point{X: inset, Y: (innerSquare + text.height) / 2}))
+	return moved.labels
 }
 
 func (b *book) sizeLine() string {
@@ -253,76 +238,67 @@ func (b *book) cautions() []string {
 
 // labelsOfSquare names the two frames, each beside its own upper side.
 func labelsOfSquare(corner plane.Point) []label {
-	const size, away = 8.0, 1.2
-	outer := label{text: "4 in", face: bold(), size: size, u: plane.Point{X: 1}}
-	outer.at = corner.Add(plane.Point{X: largeSquare - bold().width(outer.text, size), Y: largeSquare + away})
-	inner := label{text: "100 mm", face: bold(), size: size, u: plane.Point{X: 1}}
+	const away = 1.2
+	style := strong(8)
+	outer := label{text: "4 in", style: style, u: across()}
+	outer.at = corner.Add(plane.Point{X: largeSquare - style.width(outer.text), Y: largeSquare + away})
+	inner := label{text: "100 mm", style: style, u: across()}
 	inner.at = corner.Add(plane.Point{
-		X: innerSquare - away - frameWidth - bold().width(inner.text, size),
-		Y: innerSquare - away - frameWidth - ascent*size*point,
+		X: innerSquare - away - frameWidth - style.width(inner.text),
+		Y: innerSquare - away - frameWidth - style.up(),
 	})
 	return []label{outer, inner}
 }
 
 // drawFront draws the first page.
-func (b *book) drawFront(d *document) {
+func (b *book) drawFront(d Canvas) {
 	c := b.cover()
 	for _, l := range c.texts {
 		l.draw(d)
 	}
-	b.drawRules(d, c.rules)
-	d.checkSquare(c.square, largeSquare)
-	d.checkSquare(c.square, innerSquare)
+	drawLines(d, finePen(), c.rules...)
+	drawCheckSquare(d, c.square, largeSquare)
+	drawCheckSquare(d, c.square, innerSquare)
 	b.drawKey(d, c.key, c.keyEnd)
 	if front := len(b.pictures); front > 1 {
 		// Beside the heading of the pictures, the last text of the page.
-		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: bold().width(picturesHeading, headingSize) + 3})
+		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: strong(headingSize).width(picturesHeading) + 3})
 		where := "on " + pageRange(2, front, "", "")
 		if len(b.pictures[0]) > 0 {
 			where = "here and " + where
 		}
-		write(d, at, regular(), proseSize, grey(), where)
+		write(d, at, plain(proseSize).in(grey()), where)
 	}
 	b.drawPictures(d, 0)
 }
 
 // drawOverview draws a page of the pictures that have no room on the first.
-func (b *book) drawOverview(d *document, i int) {
+func (b *book) drawOverview(d Canvas, i int) {
 	b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), b.pageNumber(i+1))
 	b.drawPictures(d, i)
 }
 
-func (b *book) drawPictures(d *document, i int) {
+func (b *book) drawPictures(d Canvas, i int) {
 	for _, p := range b.pictures[i] {
 		b.drawPicture(d, p)
 	}
 }
 
-func (b *book) drawRules(d *document, rules []plane.Path) {
-	d.save()
-	d.pen(finePen())
-	for _, r := range rules {
-		d.path(r)
-		d.stroke()
-	}
-	d.restore()
-}
-
 // drawFrontHeader heads a page in front, other than the first. Its number may be
 // "".
-func (b *book) drawFrontHeader(d *document, title, number string) {
+func (b *book) drawFrontHeader(d Canvas, title, number string) {
 	box := b.frontBox()
-	y := box.Max.Y - ascent*headSize*point
-	write(d, plane.Point{X: box.Min.X, Y: y}, bold(), headSize, black(),
-		bold().shorten(title, headSize, box.Width()-6-bold().width(number, headSize)))
-	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
+	style := strong(headSize)
+	y := box.Max.Y - style.up()
+	write(d, plane.Point{X: box.Min.X, Y: y}, style, shorten(title, style, box.Width()-6-style.width(number)))
+	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, style, number)
 }
 
 // drawKey draws the line key: every role that occurs, with its own pen. It is
 // no higher than the check square beside it, and goes no further to the right than
 // its end.
-func (b *book) drawKey(d *document, corner plane.Point, end float64) {
-	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
+func (b *book) drawKey(d Canvas, corner plane.Point, end float64) {
+	write(d, corner.Sub(plane.Point{Y: strong(headingSize).up()}), strong(headingSize), "Lines")
 	rows := len(b.roles)
 	if b.joined() {
 		rows++
@@ -333,30 +309,25 @@ func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 	for _, role := range b.roles {
 		p := penOf(role)
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
-		d.save()
-		d.pen(p)
+		d.Save()
+		d.Pen(p)
 		if p.kind.ring > 0 {
 			drawRings(d, p, ringSample(sample), sample.Bounds())
 		} else {
-			d.path(sample)
-			d.stroke()
+			strokeEach(d, sample)
 		}
-		d.fillColour(p.colour)
-		for _, h := range headsOf(p, sample) {
-			d.path(h.triangle())
-			d.fill()
-		}
-		d.restore()
+		d.Ink(p.colour)
+		drawHeads(d, headsOf(p, sample)...)
+		d.Restore()
 		b.writeKey(d, at, role.String(), end)
 		at.Y -= step
 	}
 	if b.joined() {
-		d.save()
-		d.pen(joinPen())
-		d.path(plane.Path{at, at.Add(plane.Point{X: keySample})})
-		d.stroke()
+		d.Save()
+		d.Pen(joinPen())
+		strokeEach(d, plane.Path{at, at.Add(plane.Point{X: keySample})})
 		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
-		d.restore()
+		d.Restore()
 		b.writeKey(d, at, "trim line and join mark", end)
 	}
 }
@@ -372,8 +343,7 @@ func ringSample(sample plane.Path) plane.Path {
 }
 
 // writeKey names a line of the key.
-func (b *book) writeKey(d *document, at plane.Point, name string, end float64) {
+func (b *book) writeKey(d Canvas, at plane.Point, name string, end float64) {
 	at = at.Add(plane.Point{X: keySample + 4, Y: -ascent / 2 * proseSize * point})
-	limit := end - at.X
-	write(d, at, regular(), proseSize, black(), regular().shorten(name, proseSize, limit))
+	write(d, at, plain(proseSize), shorten(name, plain(proseSize), end-at.X))
 }

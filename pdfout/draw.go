@@ -195,9 +195,9 @@ func draw(w io.Writer, set Set, paper Paper, onlyFirst bool) (Summary, error) {
 		number = book.sheets[i].findJoins(number)
 		book.sheets[i].letter(set.Unit)
 	}
-	d := newDocument(paper, book.fullTitle(), book.roles)
+	d := NewPDF(paper, book.fullTitle(), book.roles)
 	book.draw(d, onlyFirst)
-	if err := d.write(w); err != nil {
+	if err := d.Finish(w); err != nil {
 		return Summary{}, err
 	}
 	return book.summary(left), nil

@@ -55,7 +55,7 @@ type readPath struct {
 	round   bool
 	dashes  []float64
 	phase   float64
-	stroke  colour
+	stroke  Colour
 }
 
 type readPage struct {
@@ -161,7 +161,7 @@ func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 			}
 			now.path.phase = n(1) * point
 		case "RG":
-			now.path.stroke = colour{n(0), n(1), n(2)}
+			now.path.stroke = Colour{n(0), n(1), n(2)}
 		case "m":
 			parts = append(parts, plane.Path{now.place(n(0), n(1))})
 		case "l":
