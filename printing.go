@@ -173,6 +173,7 @@ func (p printing) set(pattern *marking.Pattern) pdfout.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, pattern.Gauges()...)
 	}
+	set.Cautions = marking.Cautions(set.Pieces)
 	return set
 }
 

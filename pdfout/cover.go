@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -30,11 +29,8 @@ const (
 	underProse  = 4.0  // between two texts with headings, in mm
 )
 
-// What stands over the pictures of the sheets, and over what is to be heeded.
-const (
-	picturesHeading = "How the pages lie"
-	careHeading     = "Take care"
-)
+// picturesHeading stands over the pictures of the sheets.
+const picturesHeading = "How the pages lie"
 
 // cover is the first page as planned.
 type cover struct {
@@ -99,18 +95,24 @@ func (b *book) cover() cover {
 
 	c.keyEnd = box.Max.X
 	joining, steps := b.joining()
+	care := func(width float64) Lines {
+		if len(b.set.Cautions) == 0 {
+			return Lines{}
+		}
+		return prose("Take care", b.set.Cautions, width)
+	}
 	if box.Width() > box.Height() {
 		c.keyEnd = c.key.X + keyWidth
 		beside := plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}
 		width := box.Max.X - c.keyEnd - gutter
 		beside.Y = c.put(prose(joining, steps, width), beside) - underProse
-		c.foot = min(c.put(prose(careHeading, b.cautions(), width), beside), c.square.Y)
+		c.foot = min(c.put(care(width), beside), c.square.Y)
 	} else {
 		below := plane.Point{X: box.Min.X, Y: c.square.Y - underSquare}
 		half := (box.Width() - gutter) / 2
 		c.foot = c.put(prose(joining, steps, half), below)
 		below.X += half + gutter
-		c.foot = min(c.foot, c.put(prose(careHeading, b.cautions(), half), below))
+		c.foot = min(c.foot, c.put(care(half), below))
 	}
 	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
 		return c
@@ -219,21 +221,6 @@ func (b *book) joining() (string, []string) {
 		steps = append(steps, "Hatched pages have no line on them and are not printed.")
 	}
 	return "Join the pages", steps
-}
-
-// cautions are short and leave the law to those who know it where the maker
-// lives.
-func (b *book) cautions() []string {
-	all := []string{
-		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
-		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
-		"Count your pins in, and count them out again.",
-	}
-	card := func(m marking.Marking) bool { return m.Card }
-	if slices.Contains(b.roles, marking.Match) || slices.Contains(b.roles, marking.Window) || slices.ContainsFunc(b.set.Pieces, card) {
-		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
-	}
-	return all
 }
 
 // labelsOfSquare names the two frames, each beside its own upper side.
