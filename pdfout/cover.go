@@ -29,8 +29,11 @@ const (
 	underProse  = 4.0  // between two texts with headings, in mm
 )
 
-// picturesHeading stands over the pictures of the sheets.
-const picturesHeading = "How the pages lie"
+// What stands over the pictures of the sheets, and over what is to be heeded.
+const (
+	picturesHeading = "How the pages lie"
+	careHeading     = "Take care"
+)
 
 // cover is the first page as planned.
 type cover struct {
@@ -49,90 +52,103 @@ func (b *book) frontBox() plane.Box { return b.leaf.front() }
 // overview is the room for pictures on a page of their own.
 func (b *book) overview() plane.Box { return b.leaf.underHeader() }
 
-// prose sets paragraphs under a heading.
-func prose(heading string, paragraphs []string, width float64) Lines {
+// addProse sets paragraphs under a heading.
+func addProse(t *Lines, heading string, paragraphs []string, width float64) {
 	head, style := strong(headingSize), plain(proseSize)
-	t := linesOf(wrapShortened(heading, head, width, 1), head)
+	t.add(wrapShortened(heading, head, width, 1), head)
 	for _, text := range paragraphs {
 		t.space(paragraph * proseSize * point)
 		t.add(wrap(text, style, width), style)
 	}
-	return t
 }
 
-// put puts text on the first page with its upper left corner at a place, and returns
-// how high its foot lies.
-func (c *cover) put(t Lines, at plane.Point) float64 {
+// put puts text on the first page, some mm from its left edge.
+func (c *cover) put(t Lines, left float64) {
 	var moved Lines
-	moved.with(t, at)
+	moved.with(t, plane.Point{X: left})
 	c.texts = append(c.texts, moved.labels...)
-	return at.Y - t.height
 }
 
 // cover plans the first page.
 func (b *book) cover() cover {
 	box := b.frontBox()
 	var c cover
-	at := plane.Point{X: box.Min.X, Y: box.Max.Y}
-	say := func(text string, s Style, most int) {
-		at.Y = c.put(linesOf(wrapShortened(text, s, box.Width(), most), s), at)
+	top := linesFrom(box.Max.Y)
+	say := func(t *Lines, text string, s Style, most int) { t.add(wrapShortened(text, s, box.Width(), most), s) }
+	rule := func(y float64) {
+		c.rules = append(c.rules, plane.Path{{X: box.Min.X, Y: y}, {X: box.Max.X, Y: y}})
 	}
-	rule := func() { c.rules = append(c.rules, plane.Path{at, {X: box.Max.X, Y: at.Y}}) }
-	say(b.title(), strong(titleSize), 2)
-	say(b.sizeLine(), plain(sizeSize), 2)
-	at.Y -= 1
-	say(b.onPaper(), plain(proseSize).in(grey()), 1)
-	at.Y -= 2.5
-	rule()
-	at.Y -= 2
-	say(b.printing(), strong(headingSize+1), 2)
-	at.Y -= 5.5
+	say(&top, b.title(), strong(titleSize), 2)
+	say(&top, b.sizeLine(), plain(sizeSize), 2)
+	top.space(1)
+	say(&top, b.onPaper(), plain(proseSize).in(grey()), 1)
+	top.space(2.5)
+	rule(top.y())
+	top.space(2)
+	say(&top, b.printing(), strong(headingSize+1), 2)
+	top.space(5.5)
+	c.put(top, box.Min.X)
 
-	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(at.Y - largeSquare)}
+	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.y() - largeSquare)}
 	c.texts = append(c.texts, b.textInSquare(c.square)...)
 	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
 	c.texts = append(c.texts, labelsOfSquare(c.square)...)
-
 	c.keyEnd = box.Max.X
-	joining, steps := b.joining()
-	care := func(width float64) Lines {
-		if len(b.set.Cautions) == 0 {
-			return Lines{}
-		}
-		return prose("Take care", b.set.Cautions, width)
-	}
 	if box.Width() > box.Height() {
-		c.keyEnd = c.key.X + keyWidth
-		beside := plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}
-		width := box.Max.X - c.keyEnd - gutter
-		beside.Y = c.put(prose(joining, steps, width), beside) - underProse
-		c.foot = min(c.put(care(width), beside), c.square.Y)
+		b.tellBeside(&c, box)
 	} else {
-		below := plane.Point{X: box.Min.X, Y: c.square.Y - underSquare}
-		half := (box.Width() - gutter) / 2
-		c.foot = c.put(prose(joining, steps, half), below)
-		below.X += half + gutter
-		c.foot = min(c.foot, c.put(care(half), below))
+		b.tellUnder(&c, box)
 	}
 	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
 		return c
 	}
-	at.Y = c.foot - 3
-	rule()
-	at.Y -= 2
-	say(picturesHeading, strong(headingSize), 1)
-	at.Y -= 3
-	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: at.Y}}
+	down := linesFrom(c.foot - 3)
+	rule(down.y())
+	down.space(2)
+	say(&down, picturesHeading, strong(headingSize), 1)
+	down.space(3)
+	c.put(down, box.Min.X)
+	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.y()}}
 	return c
+}
+
+// tellBeside sets how to go on, and what to take care of, to the right of the line key.
+func (b *book) tellBeside(c *cover, box plane.Box) {
+	c.keyEnd = c.key.X + keyWidth
+	left := c.keyEnd + gutter
+	beside := linesFrom(c.key.Y)
+	heading, steps := b.joining()
+	addProse(&beside, heading, steps, box.Max.X-left)
+	if len(b.set.Cautions) > 0 {
+		beside.space(underProse)
+		addProse(&beside, careHeading, b.set.Cautions, box.Max.X-left)
+	}
+	c.put(beside, left)
+	c.foot = min(beside.y(), c.square.Y)
+}
+
+// tellUnder sets them in two columns under the check square.
+func (b *book) tellUnder(c *cover, box plane.Box) {
+	half := (box.Width() - gutter) / 2
+	left, right := linesFrom(c.square.Y-underSquare), linesFrom(c.square.Y-underSquare)
+	heading, steps := b.joining()
+	addProse(&left, heading, steps, half)
+	if len(b.set.Cautions) > 0 {
+		addProse(&right, careHeading, b.set.Cautions, half)
+	}
+	c.put(left, box.Min.X)
+	c.put(right, box.Min.X+half+gutter)
+	c.foot = min(left.y(), right.y())
 }
 
 // textInSquare sets what to do with the check square in the middle of it.
 func (b *book) textInSquare(corner plane.Point) []label {
 	const inset = 9.0
-	text := prose("Measure this square before you mark any cloth", b.measuring(), innerSquare-2*inset)
-	var moved Lines
-	moved.with(text, corner.Add(plane.Point{X: inset, Y: (innerSquare + text.height) / 2}))
-	return moved.labels
+	var text, inCorner, inMiddle Lines
+	addProse(&text, "Measure this square before you mark any cloth", b.measuring(), innerSquare-2*inset)
+	inCorner.with(text, corner)
+	inMiddle.with(inCorner, plane.Point{X: inset, Y: (innerSquare + text.height) / 2})
+	return inMiddle.labels
 }
 
 func (b *book) sizeLine() string {

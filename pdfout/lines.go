@@ -14,6 +14,13 @@ type Lines struct {
 	height float64      // in mm
 }
 
+// linesFrom is text that is set from some height of a page downward: its upper edge lies
+// there, and y is that of the page.
+func linesFrom(y float64) Lines { return Lines{height: -y} }
+
+// y is how high the foot of the text lies.
+func (t *Lines) y() float64 { return -t.height }
+
 // linesOf sets lines of a style.
 func linesOf(lines []string, s Style) Lines {
 	var t Lines
