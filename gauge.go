@@ -68,7 +68,7 @@ func gaugeSet(p *marking.Pattern, gauges []marking.Marking) pdfout.Set {
 		title += ": " + p.Title
 	}
 	return pdfout.Set{
-		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, What: "the gauges",
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: marking.Cautions(gauges), What: "the gauges",
 		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
 	}
 }

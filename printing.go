@@ -175,6 +175,7 @@ func (p printing) set(pattern *marking.Pattern) pdfout.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, marking.GaugesOf(pattern)...)
 	}
+	set.Cautions = marking.Cautions(set.Pieces)
 	return set
 }
 

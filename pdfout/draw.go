@@ -44,6 +44,8 @@ type Set struct {
 	Pieces []marking.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string
+	// Cautions stand on the first page.
+	Cautions []string
 	// Kind says under the title what they are; "" for full-size marking sheets.
 	Kind string
 	// Report is printed on pages of figures right behind those in front. Nil,
@@ -195,9 +197,9 @@ func draw(w io.Writer, set Set, paper Paper, onlyFirst bool) (Summary, error) {
 		number = book.sheets[i].findJoins(number)
 		book.sheets[i].letter(set.Unit)
 	}
-	d := newDocument(paper, book.fullTitle(), book.roles)
+	d := NewPDF(paper, book.fullTitle(), book.roles)
 	book.draw(d, onlyFirst)
-	if err := d.write(w); err != nil {
+	if err := d.Finish(w); err != nil {
 		return Summary{}, err
 	}
 	return book.summary(left), nil
@@ -267,6 +269,11 @@ func check(set Set, paper Paper) error {
 	}
 	if bad, found := unprintable(set.Size); found {
 		return noLetter(bad, "the size")
+	}
+	for _, text := range set.Cautions {
+		if bad, found := unprintable(text); found {
+			return noLetter(bad, "a caution")
+		}
 	}
 	if err := checkReport(set.Report); err != nil {
 		return err

@@ -54,8 +54,10 @@ func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
 	return drawnOn(t, set, found(t, paper))
 }
 
-// drawnOn draws a set and reads it back as it comes out of the printer.
+// drawnOn draws a set, with its cautions, and reads it back as it comes out of the
+// printer.
 func drawnOn(t require.TestingT, set Set, paper Paper) (readDocument, Summary) {
+	set.Cautions = marking.Cautions(set.Pieces)
 	var out bytes.Buffer
 	summary, err := Draw(&out, set, paper)
 	require.NoError(t, err)

@@ -50,7 +50,9 @@ type sheet struct {
 	field   *field // what lies on it so far
 	joins   []join
 	labels  []label
-	rules   []plane.Path // the lines to write on, of a form
+	// captions are the names of lines.
+	captions []caption
+	rules    []plane.Path // the lines to write on, of a form
 	// untitled are the pieces whose titles found no place: the header says
 	// their notes.
 	untitled []piece

@@ -16,8 +16,6 @@ import (
 // page drawn for a printer that is off, on 6 units as they come out.)
 
 const (
-	// frameWidth is how thick a check square's frame is, in mm.
-	frameWidth = 0.3
 	// squareGrid is what the corners of check squares are multiples of, in
 	// mm on the page.
 	squareGrid = 6 * point
@@ -47,16 +45,6 @@ func squareLabel(unit marking.Unit) string {
 		return "3 cm"
 	}
 	return "30 mm"
-}
-
-// checkSquare draws the frame of a square with its lower left corner at a
-// place.
-func (d *document) checkSquare(corner plane.Point, side float64) {
-	outer := plane.Box{Min: corner, Max: corner.Add(plane.Point{X: side, Y: side})}
-	d.save()
-	d.fillColour(black())
-	d.frame(outer, outer.Grown(-frameWidth))
-	d.restore()
 }
 
 // snapUp and snapDown bring a length on the page to a multiple of squareGrid.

@@ -281,28 +281,29 @@ func (s spot) laid(low plane.Point) piece {
 }
 
 // drawWhole draws the large pages, with the panels on them.
-func (b *book) drawWhole(d *document) {
+func (b *book) drawWhole(d Canvas) {
 	for i := b.forms; i < len(b.sheets); i++ {
 		s := &b.sheets[i]
-		d.page(s.paper.size())
+		d.NewPage(s.paper.size())
 		b.drawTile(d, i, 0, b.pageNumber(b.first[i]))
 		for k, p := range b.panels {
 			if p.on == i {
-				d.panel(p.at)
+				d.Save()
+				d.Shift(p.at)
 				b.drawPanel(d, k)
-				d.endPanel()
+				d.Restore()
 			}
 		}
 	}
 }
 
 // drawPanel draws a panel in its frame.
-func (b *book) drawPanel(d *document, i int) {
-	d.save()
-	d.pen(finePen())
-	d.box(b.panelBox(i))
-	d.stroke()
-	d.restore()
+func (b *book) drawPanel(d Canvas, i int) {
+	d.Save()
+	d.Pen(finePen())
+	d.Box(b.panelBox(i))
+	d.Stroke()
+	d.Restore()
 	switch figures := len(b.figures); {
 	case i == 0:
 		b.drawFront(d)
