@@ -4,7 +4,7 @@
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
 // on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
-// where place.go finds the fewest pages; small ones together, pack.go, or in what large
+// where gridplace.go finds the fewest pages; small ones together, pack.go, or in what large
 // ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a
 // sheet is cut into tiles (tile.go) that are joined (join.go), its
 // lines and pieces are lettered where there is room (lettering.go, title.go,

@@ -120,8 +120,8 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 	assert.Positive(t, beyond, "a reckoned top is beyond its core")
 }
 
-// The least number of pages is taken, even where the first placings of the grid
-// print too many: 9 x 9 placings are counted here again, one by one.
+// The least number of pages is taken, even where some placings of the grid print
+// too many: 9 x 9 placings are counted here, one by one.
 func TestGridPrintsTheLeast(t *testing.T) {
 	m := sail(69_579)
 	m.Marks = append(m.Marks, edge(marking.Stitch, "", m.Outline[0], m.Outline[2]))
@@ -133,15 +133,15 @@ func TestGridPrintsTheLeast(t *testing.T) {
 	g := page.over(p, plane.Point{})
 	least, most := math.MaxInt, 0
 	slack := g.box().Max.Sub(g.origin).Sub(p.room())
-	for _, x := range shares(6) {
-		for _, y := range shares(6) {
+	for x := 0.1; x < 1; x += 0.1 {
+		for y := 0.1; y < 1; y += 0.1 {
 			g.origin = p.bounds.Min.Sub(plane.Point{X: spare + x*slack.X, Y: spare + y*slack.Y})
 			found, _ := g.crossed(p.lines)
 			least, most = min(least, len(found)), max(most, len(found))
 		}
 	}
 	require.Greater(t, most, MaxPages, "a placing prints too many")
-	assert.Len(t, best.cells, least)
+	assert.LessOrEqual(t, len(best.cells), least)
 }
 
 func TestConnected(t *testing.T) {
@@ -181,7 +181,7 @@ func TestGridKeepsOffLines(t *testing.T) {
 	assert.True(t, exact)
 	assert.Len(t, best.cells, 2)
 	g := best.grid
-	assert.Zero(t, g.alongJoins(p.lines), "mm of line along a join")
+	assert.Zero(t, tenderOf(p.lines).alongJoins(g), "mm of line along a join")
 	// Nothing of the piece falls out of the grid.
 	assert.True(t, g.box().Holds(p.bounds.Grown(spare-1e-9).Min) && g.box().Holds(p.bounds.Grown(spare-1e-9).Max))
 }
@@ -253,12 +253,7 @@ func TestBridged(t *testing.T) {
 	})
 }
 
-func TestShares(t *testing.T) {
-	assert.Len(t, shares(10), 9)
-	assert.Equal(t, []float64{0.5}, shares(1_000_000))
-	for _, v := range shares(10) {
-		assert.InDelta(t, 0.5, v, 0.45)
-	}
+func TestWindowsForALength(t *testing.T) {
 	assert.Equal(t, 1, windowsFor(190, 190, usualOverlap))
 	assert.Equal(t, 2, windowsFor(190.001, 190, usualOverlap))
 	assert.Equal(t, 2, windowsFor(190+180, 190, usualOverlap))
