@@ -148,7 +148,7 @@ func checkSquaresFree(t require.TestingT, s *sheet, paper Paper, side float64) {
 		if !slices.ContainsFunc(s.pieces[1:], func(p piece) bool { return window.Holds(p.bounds.Centre()) }) {
 			continue
 		}
-		room := places.aroundOn(s, c)(s.squares[i])
+		room := places.roomAt(s, c, s.squares[i])
 		require.Zero(t, s.field.crossings(room, 1), "the check square of %v lies on a line", c)
 	}
 }

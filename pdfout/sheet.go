@@ -9,7 +9,7 @@ import (
 // form.go. A piece larger than one page has a sheet of its own, made of as many
 // pages as it needs; it is turned by a quarter turn where that saves pages, or
 // cuts fewer short marks (gridplace.go). Pieces that fit on one page share pages
-// (pack.go), where that saves a page those of a large piece (share.go); what is cut
+// (shelf.go), where that saves a page those of a large piece (share.go); what is cut
 // from card shares them only with its kind. No piece
 // is scaled, mirrored, or turned by anything but a quarter.
 
