@@ -62,7 +62,7 @@ func shareLarge(sheets []sheet, parcels []parcel, shelves []*shelf, unit marking
 				left = append(left, g.parcel)
 			}
 		}
-		fewer, _ := fewestShelves(left, paper.grid().window, squareSize(unit))
+		fewer, _ := fewestShelves(left, pageOf(paper).window, squareSize(unit))
 		return fewer
 	}
 	fewer := others()

@@ -190,7 +190,7 @@ func (a arrangement) pages() int {
 // order they come in, then the small ones, where that saves a page among the
 // large ones, else together. Forms are set aside, in their order.
 func arrange(set Set, paper Paper) arrangement {
-	window := paper.grid().window
+	window := pageOf(paper).window
 	a := arrangement{exact: true}
 	var small, cards []piece
 	var largeCards []sheet
@@ -212,9 +212,9 @@ func arrange(set Set, paper Paper) arrangement {
 		}
 		s, all := sheet{}, false
 		if pages <= MaxPages {
-			s, all = spread(upright, paper.grid())
+			s, all = spread(upright, pageOf(paper))
 		} else {
-			s, all = counting(upright, paper.grid()) // it is refused anyway
+			s, all = counting(upright, pageOf(paper)) // it is refused anyway
 		}
 		if upright.card {
 			largeCards = append(largeCards, s)
@@ -235,11 +235,11 @@ func arrange(set Set, paper Paper) arrangement {
 	}
 	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
 	for _, s := range shelves {
-		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+		a.sheets = append(a.sheets, s.sheet(pageOf(paper)))
 	}
 	a.sheets = append(a.sheets, largeCards...)
 	for _, s := range ofCard {
-		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+		a.sheets = append(a.sheets, s.sheet(pageOf(paper)))
 	}
 	a.exact = a.exact && all && allCards
 	return a
