@@ -54,7 +54,7 @@ func layForms(forms []marking.Marking, set Set, paper Paper) ([]sheet, error) {
 // formTooLarge refuses a form that does not fit on its page.
 func formTooLarge(m marking.Marking, unit marking.Unit, paper Paper) error {
 	p := newPiece(m)
-	window := paper.grid().window
+	window := pageOf(paper).window
 	if !p.fits(window) && !p.quarterTurned().fits(window) {
 		return &Refusal{
 			Cause: fmt.Sprintf("piece %q must be whole on one page, and its lines, %s by %s, do not fit on %s",
@@ -90,7 +90,7 @@ func layForm(m marking.Marking, set Set, paper Paper) (sheet, bool) {
 // formSheet lays a form with its lines as they are turned, its text of a size
 // in points under them or to their right.
 func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit marking.Unit, paper Paper) (sheet, bool) {
-	window := paper.grid().window
+	window := pageOf(paper).window
 	title := p.formTitle(window.X)
 	upper := window.Y - title.height // of the lines
 	room := p.room()
@@ -122,7 +122,7 @@ func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit mar
 		return sheet{}, false
 	}
 
-	s := newSheet([]piece{p}, paper.grid(), []cell{{}})
+	s := newSheet([]piece{p}, pageOf(paper), []cell{{}})
 	s.takeHeads()
 	s.write(title, plane.Point{Y: window.Y})
 	s.write(text, at)
