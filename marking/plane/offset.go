@@ -84,15 +84,15 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	if len(p) < 2 {
 		return OffsetLine{}, false
 	}
-	start, end := p.StartDirection(), p.EndDirection()
 	if d <= 0 {
-		return OffsetLine{Path: runOut(p, start, end, run)}, true
+		return OffsetLine{Path: runOut(p, p.StartDirection(), p.EndDirection(), run)}, true
 	}
 	source := NewTree(p)
-	r := drawRaw(source, d)
+	r := drawRaw(NewTree(withoutHollows(p, d)), d)
 	r.prune(source)
-	other := drawRaw(NewTree(p.Reversed()), d)
+	other := drawRaw(NewTree(withoutHollows(p.Reversed(), d)), d)
 	other.prune(source)
+	start, end := r.source.StartDirection(), r.source.EndDirection()
 	r.cut(other)
 	r.test(source)
 	line, ok = r.walk()

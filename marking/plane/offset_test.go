@@ -205,16 +205,3 @@ func TestOffsetOfManyPoints(t *testing.T) {
 	require.True(t, ok)
 	assert.Empty(t, flaws(p, line.Path, 9.5, false))
 }
-
-func BenchmarkOffset(b *testing.B) {
-	for _, n := range []int{1_000, 10_000, 100_000} {
-		p := wavy(n)
-		b.Run(fmt.Sprint(n), func(b *testing.B) {
-			for b.Loop() {
-				if _, ok := Offset(p, 9.5, 76); !ok {
-					b.Fatal("nothing left")
-				}
-			}
-		})
-	}
-}
