@@ -52,7 +52,7 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 	}
 	fold := -1
 	for i, es := range order {
-		if es.spec.Key == ps.Fold.Value && ps.Fold.Given() {
+		if es.spec.Key == ps.Fold.V && ps.Fold.Given() {
 			fold = i
 		}
 	}
@@ -61,7 +61,7 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 		for _, es := range ps.Edges {
 			keys = append(keys, es.Key)
 		}
-		found.unknown(ps.Fold.Place, "edge", ps.Fold.Value, keys)
+		found.unknown(ps.Fold.Place, "edge", ps.Fold.V, keys)
 		return false
 	}
 	for i, o := range order {
@@ -81,10 +81,10 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 
 // checkPoints looks at the points of one edge by themselves.
 func checkPoints(es EdgeSpec, found *findings) {
-	points := es.Points.List
+	points := es.Points.V
 	for i := 1; i < len(points); i++ {
 		if points[i].Distance(points[i-1]) <= samePoint {
-			at := Place{Path: es.Place.Path, Line: es.Points.Lines[i]}
+			at := Place{Path: es.Place.Path, Line: es.Points.Line(i)}
 			found.add(at, "take one of them out", "points %d and %d are the same", i, i+1)
 		}
 	}
@@ -116,7 +116,7 @@ func chainEdges(ps PieceSpec, spec *Spec, found *findings) ([]orientedEdge, bool
 	var order []orientedEdge
 	for at := (edgeEnd{0, false}); ; {
 		es := ps.Edges[at.edge]
-		points := plane.Path(es.Points.List)
+		points := plane.Path(es.Points.V)
 		if at.last {
 			points = points.Reversed()
 		}
@@ -154,7 +154,7 @@ func pairEnds(ps PieceSpec, spec *Spec, found *findings) (map[edgeEnd]edgeEnd, b
 		ends = append(ends, edgeEnd{i, false}, edgeEnd{i, true})
 	}
 	place := func(e edgeEnd) plane.Point {
-		points := ps.Edges[e.edge].Points.List
+		points := ps.Edges[e.edge].Points.V
 		if e.last {
 			return points[len(points)-1]
 		}
@@ -204,9 +204,9 @@ func reportGaps(ps PieceSpec, spec *Spec, open []edgeEnd, place func(edgeEnd) pl
 			continue
 		}
 		es := ps.Edges[e.edge]
-		line := es.Points.Lines[0]
+		line := es.Points.Line(0)
 		if e.last {
-			line = es.Points.Lines[len(es.Points.Lines)-1]
+			line = es.Points.Line(len(es.Points.V) - 1)
 		}
 		at := Place{Path: es.Place.Path, Line: line}
 		var nearest edgeEnd

@@ -96,26 +96,26 @@ func (e Edge) inset(i int) inset {
 // takeAllowance settles how far the line of an edge lies inside it.
 func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	switch {
-	case e.OnFold && (es.Allowance.MM > 0 || es.Hem.Given()):
+	case e.OnFold && (es.Allowance.V > 0 || es.Hem.Given()):
 		found.add(es.Place, "leave its allowance and hem out",
 			"the edge lies on the fold of the cloth, where nothing is sewn")
 	case e.OnFold:
 	case es.Hem.Given():
-		e.Hem, e.Turn = es.Hem.MM, es.Turn.MM
+		e.Hem, e.Turn = es.Hem.V, es.Turn.V
 		e.Allowance = e.Hem + e.Turn
 		if e.Turn > e.Hem {
 			found.add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
 				"a turn of %s is deeper than the hem of %s", found.given(e.Turn), found.given(e.Hem))
 		}
 	case es.Allowance.Given():
-		e.Allowance = es.Allowance.MM
+		e.Allowance = es.Allowance.V
 	default:
-		e.Allowance = allowance.MM
+		e.Allowance = allowance.V
 	}
 	sewn := e.Allowance > 0 && e.Hem == 0
 	e.Marked = sewn && es.Smooth && e.Path.Straightness() > straightness
 	if es.Marked.Given() {
-		e.Marked = es.Marked.Yes
+		e.Marked = es.Marked.V
 		if e.Marked && !sewn {
 			hint := "leave it out, or give the edge an allowance"
 			switch {
