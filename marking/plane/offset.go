@@ -88,17 +88,22 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 		return OffsetLine{Path: runOut(p, p.StartDirection(), p.EndDirection(), run)}, true
 	}
 	source := NewTree(p)
-	r := drawRaw(NewTree(withoutHollows(p, d)), d)
+	left, straps := withoutHollows(p, d)
+	right, _ := withoutHollows(p.Reversed(), d)
+	r := drawRaw(NewTree(left), d)
 	r.prune(source)
-	other := drawRaw(NewTree(withoutHollows(p.Reversed(), d)), d)
+	other := drawRaw(NewTree(right), d)
 	other.prune(source)
-	start, end := r.source.StartDirection(), r.source.EndDirection()
 	r.cut(other)
 	r.test(source)
 	line, ok = r.walk()
 	if !ok {
 		return line, false
 	}
+	if len(straps) > 0 {
+		line.Pinched, line.At = true, straps[0]
+	}
+	start, end := left.StartDirection(), left.EndDirection()
 	// An end beside the end of the path runs out the way the path does, even
 	// where a corner close by has trimmed off all that lay beside its last
 	// segment; any other end goes straight on.
