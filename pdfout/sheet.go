@@ -21,7 +21,7 @@ const spare = 2.0
 type line struct {
 	role   marking.Role
 	name   string
-	clip   *plane.Clipper
+	clip   *plane.Tree
 	bounds plane.Box
 }
 
@@ -120,7 +120,7 @@ func newPiece(m marking.Marking) piece {
 }
 
 func newLine(role marking.Role, name string, p plane.Path) line {
-	return line{role: role, name: name, clip: plane.NewClipper(p), bounds: p.Bounds()}
+	return line{role: role, name: name, clip: plane.NewTree(p), bounds: p.Bounds()}
 }
 
 // moved returns the piece moved by a step.
