@@ -10,7 +10,7 @@ import (
 
 // Rules of this file. What is sewn to a garment runs along edges of several
 // pieces. An edge counts once for each piece that is cut, and twice where half a
-// piece is drawn; its length is that of its stitch line, from seam to seam, with
+// piece is drawn; its length is that of its stitch line, between those of its neighbours, with
 // all tucks and pleats in.
 
 // Course is a part of what a trim, ruffle or binding runs along.
@@ -53,23 +53,38 @@ func (s *Spec) piece(key string) *PieceSpec {
 	return s.byKey[key]
 }
 
-// edgeKnown reports whether a file has an edge, or where lines count a line, of
-// that name. It looks at the file as it is written, so that a piece with a mistake
-// of its own is not reported as missing too.
-func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
-	return func(piece, edge string) bool {
-		ps := s.piece(piece)
-		return ps != nil && (slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge }) ||
-			lines && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == edge }))
-	}
+// hasEdge reports whether a file has an edge of that name. It looks at the file as it
+// is written, so that a piece with a mistake of its own is not reported as missing too.
+func (s *Spec) hasEdge(piece, edge string) bool {
+	ps := s.piece(piece)
+	return ps != nil && slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge })
 }
 
-// checkEdgeNames looks whether every name stands for an edge of the file, or, where
-// lines count, for a line.
-func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool {
+// hasCourse reports whether a file has an edge or a line of that name.
+func (s *Spec) hasCourse(piece, course string) bool {
+	ps := s.piece(piece)
+	return s.hasEdge(piece, course) ||
+		ps != nil && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == course })
+}
+
+// mayName is what a name may stand for.
+type mayName int
+
+const (
+	edgesOnly mayName = iota
+	edgesAndLines
+)
+
+// checkEdgeNames looks whether every name stands for an edge of the file, or for a
+// line where it may.
+func checkEdgeNames(names []Text, spec *Spec, may mayName, found *findings) bool {
+	has := spec.hasEdge
+	if may == edgesAndLines {
+		has = spec.hasCourse
+	}
 	ok := true
 	for _, name := range names {
-		if _, _, known := splitName(name.V, spec.edgeKnown(lines)); known {
+		if _, _, known := splitName(name.V, has); known {
 			continue
 		}
 		ok = false
@@ -87,7 +102,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 			}
 			for _, l := range ps.Lines {
 				isLine = isLine || l.Key == edge
-				if lines {
+				if may == edgesAndLines {
 					edges = append(edges, l.Key)
 				}
 			}
@@ -97,7 +112,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 			found.add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
 		case edges == nil:
 			found.add(name.Place, meant(piece, pieces), "there is no piece %q", piece)
-		case lines:
+		case may == edgesAndLines:
 			found.add(name.Place, meant(edge, edges), "there is no edge or line %q in the piece %q", edge, piece)
 		case isLine:
 			found.add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, piece)
@@ -111,9 +126,9 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 // course returns what a name stands for that has been checked. Where it can be read
 // as an edge and as a line, it is the edge: only that can be joined.
 func (p *Pattern) course(name string, spec *Spec) Course {
-	pieceKey, edgeKey, isEdge := splitName(name, spec.edgeKnown(false))
+	pieceKey, edgeKey, isEdge := splitName(name, spec.hasEdge)
 	if !isEdge {
-		pieceKey, edgeKey, _ = splitName(name, spec.edgeKnown(true))
+		pieceKey, edgeKey, _ = splitName(name, spec.hasCourse)
 	}
 	c := Course{Piece: pieceKey, Edge: edgeKey, edge: -1}
 	for i := range p.Pieces {
@@ -121,17 +136,17 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 			c.piece = &p.Pieces[i]
 		}
 	}
-	onFold := false
+	var onAxis bool // both halves of a piece on the fold have it together
 	if c.edge = c.piece.edge(edgeKey); c.edge >= 0 {
 		e := c.piece.Edges[c.edge]
-		c.line, c.Length, onFold = e.Sewn, p.Unit.amount(e.Folded), e.OnFold
+		c.line, c.Length, onAxis = e.Sewn, p.Unit.amount(e.Folded), e.OnFold
 	} else {
-		c.line = c.piece.line(edgeKey).Path
-		c.Length, onFold = p.Unit.amount(c.piece.lineLength(edgeKey)), c.piece.onAxis(c.line)
+		c.line, c.Length = c.piece.line(edgeKey).Path, p.Unit.amount(c.piece.lineLength(edgeKey))
+		onAxis = c.piece.onAxis(c.line)
 	}
-	c.Times = c.piece.halves()
-	if onFold {
-		c.Times = c.piece.made()
+	c.Times = c.piece.sideTimes()
+	if onAxis {
+		c.Times = c.piece.times()
 	}
 	return c
 }

@@ -78,7 +78,7 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []flatFolding, found
 	if piece.OnFold && !b.folding.onAxis && !b.openOut(piece, found) {
 		return
 	}
-	b.takeSizes(spec.Unit)
+	b.takeSizes(spec.Unit.V)
 	if bs.Measured.Given() && !b.takeMeasure(bs.Measured, found) {
 		return
 	}
@@ -187,14 +187,17 @@ func (u Unit) up(mm float64) float64 {
 	return math.Ceil(mm/u.ruler()-sameLength) * u.ruler()
 }
 
+// allTucks reports whether none of the folds of the block is a pleat.
+func (b *Block) allTucks() bool {
+	return !slices.ContainsFunc(b.folding.rows, func(r row) bool { return r.kind != tuckFolds })
+}
+
 // what names the folds of the block: "tucks", or "folds" where some are pleats.
 func (b *Block) what() string {
-	for _, r := range b.folding.rows {
-		if r.kind != tuckFolds {
-			return "folds"
-		}
+	if b.allTucks() {
+		return "tucks"
 	}
-	return "tucks"
+	return "folds"
 }
 
 // notes says how the block is torn and what it must measure.
@@ -221,7 +224,7 @@ func (b *Block) measured(piece *Piece, unit Unit) []string {
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
 	took += " instead of " + unit.Print(b.TakeUp)
 	parts := []string{edge, took, b.fit(piece, unit)}
-	if m.Alike && b.what() == "tucks" {
+	if m.Alike && b.allTucks() {
 		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
 			b.Folds, unit.Names(b.Width), unit.Names(m.Top)))
 	}

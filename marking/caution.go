@@ -2,6 +2,7 @@ package marking
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -31,7 +32,7 @@ func forChild(p *Pattern) bool {
 // on, as a line or a piece of its own, or as a binding that is left long to be tied.
 func cordAtNeck(p *Pattern) bool {
 	for _, t := range p.Trims {
-		if isCordAtNeck(t.Key+" "+t.Kind, t.Courses) {
+		if isCordAtNeck(t.Key+" "+t.Kind.String(), t.Courses) {
 			return true
 		}
 	}
@@ -86,6 +87,27 @@ func cautions(p *Pattern) []string {
 	return append(all,
 		"Try the marker on a scrap of the same cloth. Take its marks out with cold water, before any iron or detergent: heat can set them for good.",
 		"Count the pins into the cloth, and count them out again.")
+}
+
+// Cautions are what the first page of some sheets says, in few words, whatever the
+// garment: it leaves the law to those who know it where the maker lives.
+func Cautions(sheets []Marking) []string {
+	all := []string{
+		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
+		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
+		"Count your pins in, and count them out again.",
+	}
+	if slices.ContainsFunc(sheets, isCut) {
+		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
+	}
+	return all
+}
+
+// isCut reports whether a sheet itself is cut, as templates and gauges are.
+func isCut(sheet Marking) bool {
+	return sheet.Card || slices.ContainsFunc(sheet.Marks, func(m Mark) bool {
+		return (m.Role == Match || m.Role == Window) && m.Path.Length() > 0
+	})
 }
 
 func cautionSection(p *Pattern) Section {

@@ -268,7 +268,7 @@ func FuzzCheck(f *testing.F) {
 				}
 			}
 		}
-		ReportOf(pattern, true).Text(80)
+		ReportOf(pattern, AllUnits).Text(80)
 		FiguresOf(pattern).JSON() // which cannot hold what is no number
 	})
 }

@@ -38,7 +38,7 @@ func layItems(p *Pattern) []layItem {
 	var items []layItem
 	torn, _ := cutList(p)
 	for _, c := range torn {
-		if c.What != "rectangle" {
+		if c.What != TornRectangle {
 			items = append(items, layItem{
 				name: c.kind(), outline: rectangle(c.Across.MM, c.Along.MM), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
 			})

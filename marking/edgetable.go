@@ -1,10 +1,10 @@
 package marking
 
 // Rules of this file. The cut length of an edge is that of its cutting line on the flat
-// cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
+// cloth; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
-func edgeSection(p *Pattern, w wording) Section {
+func edgeSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Edges"}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -24,7 +24,7 @@ func edgeSection(p *Pattern, w wording) Section {
 }
 
 // allowanceIn says what lies beyond the stitch line of an edge.
-func allowanceIn(e Edge, w wording, unit Unit) string {
+func allowanceIn(e Edge, w Wording, unit Unit) string {
 	switch {
 	case e.OnFold:
 		return "on the fold"

@@ -46,7 +46,7 @@ func (r row) ended(piece *Piece, drawn func(fold) float64, found *findings) (row
 	}
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
-	if r.ends.End.V == "follow" {
+	if r.ends.End.V == Follow {
 		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
@@ -56,9 +56,9 @@ func (r row) ended(piece *Piece, drawn func(fold) float64, found *findings) (row
 		f := &r.folds[k]
 		f.end = end
 		switch r.ends.End.V {
-		case "stepped":
+		case Stepped:
 			f.end.length += float64(f.number) * r.ends.Step.V
-		case "follow":
+		case Follow:
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
 				found.add(r.ends.End.Place, `have them end level: end = "level"`,

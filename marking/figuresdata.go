@@ -38,12 +38,12 @@ type RemarkData struct {
 
 // CuttingData is what is torn or cut.
 type CuttingData struct {
-	Name   string `json:"name"`
-	What   string `json:"what"`
-	Count  int    `json:"count"`
-	OnFold bool   `json:"on_fold"`
-	Across Amount `json:"across"`
-	Along  Amount `json:"along"`
+	Name   string  `json:"name"`
+	What   CutKind `json:"what"`
+	Count  int     `json:"count"`
+	OnFold bool    `json:"on_fold"`
+	Across Amount  `json:"across"`
+	Along  Amount  `json:"along"`
 }
 
 // PieceData is one piece.
@@ -372,7 +372,7 @@ func seamData(s Seam) SeamData {
 
 func trimData(t Trim, unit Unit) TrimData {
 	d := TrimData{
-		Key: t.Key, Kind: t.Kind, Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
+		Key: t.Key, Kind: t.Kind.String(), Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
 		Line: t.Line, Gathered: t.Gathered, Corners: []CornerData{}, Joins: t.Joins, JoinTakes: t.JoinTakes,
 		Total: t.Total, Buy: t.Total.buy(),
 	}
@@ -396,11 +396,8 @@ func ruffleData(r Ruffle) RuffleData {
 
 func bindingData(b Binding) BindingData {
 	d := BindingData{
-		Key: b.Key, Fold: "single", Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
+		Key: b.Key, Fold: b.Fold.String(), Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
 		Cut: b.Cut, Joins: b.Joins, Ends: b.Ends, Length: b.Length, Strips: b.Strips, Joining: b.Joining,
-	}
-	if b.Double {
-		d.Fold = "double"
 	}
 	if b.Square.MM > 0 {
 		d.Square = &b.Square

@@ -179,7 +179,7 @@ func readLength(t *testing.T, unit Unit, printed string) float64 {
 // from the data.
 func TestDataSayWhatIsPrinted(t *testing.T) {
 	for name, p := range patterns(t) {
-		text := words(ReportOf(p, false).Text(1000))
+		text := words(ReportOf(p, OwnUnit).Text(1000))
 		has := func(format string, args ...any) {
 			t.Helper()
 			row := strings.Join(strings.Fields(fmt.Sprintf(format, args...)), " ")

@@ -45,7 +45,7 @@ func pleatingPlaces(p Pleating, unit Unit) []FoldPlace {
 
 // names gives lengths that stand in the file: as they were chosen where they are plain
 // on some ruler, else as the file's ruler shows them.
-func (w wording) names(unit Unit) func(mm float64) string {
+func (w Wording) names(unit Unit) func(mm float64) string {
 	return func(mm float64) string {
 		if inchFraction(mm) == "" && unit.halfMillimetres(mm) == "" {
 			return w.length(unit.amount(mm))
@@ -56,7 +56,7 @@ func (w wording) names(unit Unit) func(mm float64) string {
 
 // foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
 // in its edges.
-func foldTables(p *Piece, unit Unit, w wording) []Table {
+func foldTables(p *Piece, unit Unit, w Wording) []Table {
 	var tables []Table
 	for _, t := range p.Tucks {
 		tables = append(tables, tuckTable(t, p, unit, w))
@@ -80,7 +80,7 @@ func offLine(places []FoldPlace) []Sentence {
 }
 
 // tuckTable is the table of a set of tucks.
-func tuckTable(t Tuck, p *Piece, unit Unit, w wording) Table {
+func tuckTable(t Tuck, p *Piece, unit Unit, w Wording) Table {
 	table := Table{
 		Title: p.Name + ", " + describeTuck(t, w.names(unit))[0],
 		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
@@ -110,23 +110,31 @@ func tuckTable(t Tuck, p *Piece, unit Unit, w wording) Table {
 	if t.Twin {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
-	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: takenByRow(t.row, unit, t.Takes, t.Sampled, w)})
+	takes := takenByFolds(t.row, unit, t.Takes, w)
+	if t.Sampled {
+		takes = takenByRow(t.row, unit, w) // one takes less than a ruler shows
+	}
+	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: takes})
 	for _, part := range describeTuck(t, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
 }
 
-// takenByRow says what the folds of a row take up, each and together. What a sample took is
-// told of all of them: one takes less than a ruler shows.
-func takenByRow(r row, unit Unit, each float64, sampled bool, w wording) string {
-	n := r.inAll()
-	one, together := unit.amount(each), unit.amount(r.taken())
-	switch {
-	case n == 1:
+// takenByRow says what all folds of a row take up.
+func takenByRow(r row, unit Unit, w Wording) string {
+	n, together := r.inAll(), unit.amount(r.taken())
+	if n == 1 {
 		return "it takes up " + w.length(together)
-	case sampled || one.isOff() || one.Times(n).steps != together.steps:
-		return fmt.Sprintf("%s together take up %s", counted(n, r.kind.String()), w.length(together))
+	}
+	return fmt.Sprintf("%s together take up %s", counted(n, r.kind.String()), w.length(together))
+}
+
+// takenByFolds says what the folds of a row take up, each and together.
+func takenByFolds(r row, unit Unit, each float64, w Wording) string {
+	n, one := r.inAll(), unit.amount(each)
+	if n == 1 || one.isOff() || one.Times(n).steps != unit.amount(r.taken()).steps {
+		return takenByRow(r, unit, w)
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -136,7 +144,7 @@ func takenByRow(r row, unit Unit, each float64, sampled bool, w wording) string 
 }
 
 // pleatingTable is the table of a row of pleats across a piece.
-func pleatingTable(p Pleating, piece *Piece, unit Unit, w wording) Table {
+func pleatingTable(p Pleating, piece *Piece, unit Unit, w Wording) Table {
 	table := Table{
 		Title: piece.Name + ", " + describePleating(p, w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
@@ -151,7 +159,7 @@ func pleatingTable(p Pleating, piece *Piece, unit Unit, w wording) Table {
 	if p.Kind != KnifePleat {
 		each = 4 * p.Depth
 	}
-	table.Lines = append(offLine(places), Sentence{Text: takenByRow(p.row, unit, each, false, w)})
+	table.Lines = append(offLine(places), Sentence{Text: takenByFolds(p.row, unit, each, w)})
 	for _, part := range describePleating(p, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
@@ -159,7 +167,7 @@ func pleatingTable(p Pleating, piece *Piece, unit Unit, w wording) Table {
 }
 
 // edgePleats are the tables of the pleats that lie in edges, one for each set.
-func edgePleats(p *Piece, unit Unit, w wording) []Table {
+func edgePleats(p *Piece, unit Unit, w Wording) []Table {
 	var tables []Table
 	var lines []FoldPlace // of the set that is being listed
 	for i, pleat := range p.Pleats {
@@ -187,7 +195,7 @@ func edgePleats(p *Piece, unit Unit, w wording) []Table {
 	return tables
 }
 
-func foldSection(p *Pattern, w wording) Section {
+func foldSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Tucks and pleats, on the flat cloth"}
 	for i := range p.Pieces {
 		s.Tables = append(s.Tables, foldTables(&p.Pieces[i], p.Unit, w)...)

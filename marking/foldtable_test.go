@@ -264,7 +264,7 @@ func TestEdgePleatTables(t *testing.T) {
 // With both systems the widths in the headings have both, too.
 func TestFoldTablesInBothSystems(t *testing.T) {
 	var text strings.Builder
-	for _, s := range ReportOf(garment(t, half+rows(`tuck yoke centre 1/8 1 1/2`), ""), true).Sections {
+	for _, s := range ReportOf(garment(t, half+rows(`tuck yoke centre 1/8 1 1/2`), ""), AllUnits).Sections {
 		if s.Title == tucksAndPleats {
 			text.WriteString(Report{Sections: []Section{s}}.Text(80))
 		}

@@ -118,7 +118,7 @@ func (p *Piece) cutLengths() []float64 {
 	return cut
 }
 
-// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
+// lineLength returns how long a line of the piece is between stitch lines, with folds in. It
 // is worked out once, for a line may be named many times.
 func (p *Piece) lineLength(key string) float64 {
 	line := p.line(key)

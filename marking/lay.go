@@ -114,7 +114,7 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 
 	laid, rests := tear(torn, cloth)
 	beside, pieces := layBeside(pieces, rests)
-	begun := layPlan{}.with(false, slices.Concat(laid, beside))
+	begun := layPlan{}.with(planPart{placed: slices.Concat(laid, beside)})
 	var best layPlan
 	for k, way := range ways {
 		plan := begun.layOn(cloth, way, pieces)
@@ -155,17 +155,17 @@ type planPart struct {
 
 // with returns the plan with more at its end, which belongs to the last part where
 // that lies the same way; the plan itself where there is no more.
-func (l layPlan) with(folded bool, more []layPlace) layPlan {
-	if len(more) == 0 {
+func (l layPlan) with(more planPart) layPlan {
+	if len(more.placed) == 0 {
 		return l
 	}
 	l.parts = slices.Clone(l.parts)
-	if n := len(l.parts); n > 0 && l.parts[n-1].folded == folded {
-		l.parts[n-1].placed = slices.Concat(l.parts[n-1].placed, more)
+	if n := len(l.parts); n > 0 && l.parts[n-1].folded == more.folded {
+		l.parts[n-1].placed = slices.Concat(l.parts[n-1].placed, more.placed)
 	} else {
-		l.parts = append(l.parts, planPart{folded, more})
+		l.parts = append(l.parts, more)
 	}
-	for _, p := range more {
+	for _, p := range more.placed {
 		l.length = max(l.length, p.at.Y+p.thing.length)
 	}
 	return l
@@ -178,13 +178,13 @@ func (l layPlan) layOn(cloth *plane.Skyline, way layWay, pieces []cutPiece) layP
 	folded, single := cloth.Like(cloth.Width()/2), cloth.Like(cloth.Width())
 	folded.FillTo(l.length)
 	nested := nest(onFolded, folded)
-	l = l.with(true, nested)
+	l = l.with(planPart{folded: true, placed: nested})
 	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
 	if len(nested) > 0 {
 		room = scissorsRoom
 	}
 	single.FillTo(l.length + room)
-	return l.with(false, nest(onSingle, single))
+	return l.with(planPart{placed: nest(onSingle, single)})
 }
 
 // nest lays pieces on the cloth in turn, each as near to its end as it goes. None is

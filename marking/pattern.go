@@ -35,10 +35,8 @@ type Remark struct {
 	inTable bool // a table of the figures says it too
 }
 
-// In gives the remark as a line about a file of that name.
-func (r Remark) In(file string) string {
-	return (&Problems{File: file, List: []Problem{{Place: r.Place, Cause: r.Text}}}).Error()
-}
+// String gives the remark behind its place.
+func (r Remark) String() string { return r.Place.Before(r.Text) }
 
 // Piece is one piece of the pattern, with the places of all its lines.
 type Piece struct {

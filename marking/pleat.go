@@ -156,7 +156,7 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	fold, _ := w.path.At(p.At)
 	// How far a place is from the fold line, square to the lines.
 	away := func(q plane.Point) float64 { return q.Distance(fold) }
-	if s.Run.V == "grain" {
+	if s.Run.V == RunGrain {
 		away = func(q plane.Point) float64 { return math.Abs(piece.grainDirection.Cross(q.Sub(fold))) }
 		if _, along := w.path.At(p.At); math.Abs(piece.grainDirection.Cross(along)) < leastSlant {
 			found.add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
@@ -173,7 +173,7 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	}
 	placement, _ := w.path.At(place)
 	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
-	if s.Run.V == "grain" {
+	if s.Run.V == RunGrain {
 		in = piece.grainDirection.Mul(math.Copysign(1, piece.grainDirection.Dot(in)))
 	}
 	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}

@@ -18,21 +18,6 @@ import (
 //   - A pleat lies under the cloth beside it, a tuck on it; the cloth is folded
 //     alike. Only what is drawn differs.
 
-// PleatKind is how the folds of a pleat are laid.
-type PleatKind int
-
-const (
-	KnifePleat    PleatKind = iota // one fold
-	BoxPleat                       // two, turned from each other
-	InvertedPleat                  // two, turned toward each other
-)
-
-// pleatKinds are the words of the file for them.
-var pleatKinds = map[string]PleatKind{"": KnifePleat, "knife": KnifePleat, "box": BoxPleat, "inverted": InvertedPleat}
-
-// String gives the kind as a file writes it.
-func (k PleatKind) String() string { return [...]string{"knife", "box", "inverted"}[k] }
-
 // Pleating is a row of pleats across a whole piece.
 type Pleating struct {
 	Key   string
@@ -63,8 +48,8 @@ func (p Pleating) TakeUp() float64 { return p.row.takeUp() }
 // they lie beside its base.
 func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool) {
 	p := Pleating{
-		Key: ps.Key, Kind: pleatKinds[ps.Kind.V], Depth: ps.Depth.V, Count: 1,
-		First: ps.First.V, Gap: ps.Gap.V, Press: presses[ps.Press.V],
+		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
+		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
 	}
 	if ps.Count.Given() {
 		p.Count = ps.Count.V

@@ -25,19 +25,6 @@ const (
 // String names one of the kind.
 func (k foldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
 
-// Press is to which side of its stitching, or of where it is folded, a tuck or a pleat
-// is laid.
-type Press int
-
-const (
-	Unpressed     Press = iota // the file does not say
-	PressedAway                // from the base
-	PressedToward              // the base
-)
-
-// presses are the words of the file for them.
-var presses = map[string]Press{"": Unpressed, "away": PressedAway, "toward": PressedToward}
-
 // row is folds made alike beside one line, as the piece is drawn.
 type row struct {
 	kind     foldKind

@@ -63,7 +63,7 @@ func sampledKinds(pattern *Pattern) []*sampledKind {
 				known[alike] = k
 				kinds = append(kinds, k)
 			}
-			k.tables = append(k.tables, "["+dotted(dotted(dotted("piece", piece.Key), "tuck"), t.Key)+"]")
+			k.tables = append(k.tables, "["+Place{Path: "piece"}.Under(piece.Key).Under("tuck").Under(t.Key).Path+"]")
 		}
 	}
 	return kinds

@@ -11,7 +11,7 @@ import (
 // whether they match, and then how the edges beside it go over it, end by end.
 
 // seamSection walks the seams.
-func seamSection(p *Pattern, w wording) Section {
+func seamSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Seams"}
 	for _, seam := range p.Seams {
 		t := Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
@@ -40,7 +40,7 @@ func seamSection(p *Pattern, w wording) Section {
 }
 
 // seamVerdict says whether the sides of a seam match.
-func seamVerdict(s Seam, w wording) []Sentence {
+func seamVerdict(s Seam, w Wording) []Sentence {
 	var lines []Sentence
 	if text := s.mismatch(w.length); text != "" {
 		lines = append(lines, Sentence{Text: text, Warning: true})
@@ -75,7 +75,7 @@ func seamVerdict(s Seam, w wording) []Sentence {
 }
 
 // seamEndLines says how the edges beside a seam go over it.
-func seamEndLines(s Seam, w wording) []Sentence {
+func seamEndLines(s Seam, w Wording) []Sentence {
 	var lines []Sentence
 	for _, end := range s.Ends {
 		where := "at " + end.Neighbours[0]
@@ -101,7 +101,7 @@ func seamEndLines(s Seam, w wording) []Sentence {
 }
 
 // seamJogs says which side runs past the other at an end of a seam, sewn and cut.
-func seamJogs(s Seam, end SeamEnd, w wording) []string {
+func seamJogs(s Seam, end SeamEnd, w Wording) []string {
 	past := func(side int, of string, by Amount) string {
 		names := seamNames(s)
 		if side < 0 {

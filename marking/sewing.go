@@ -26,7 +26,7 @@ func settings(s SewingSpec) []Setting {
 }
 
 // sewingSection notes how the garment is sewn.
-func sewingSection(p *Pattern, w wording) Section {
+func sewingSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Settings to keep"}
 	for _, one := range p.Sewing {
 		s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(one.Name+": "+one.Value, " "), Blank: one.Value == ""})

@@ -33,18 +33,14 @@ var transferNames = [transferCount]string{"trace", "template", "mirror", "prick"
 func (t Transfer) String() string { return transferNames[t] }
 
 // ParseTransfers reads names of transfers with commas between them: "trace,template".
-// The error names the cause and, on a line of its own, a hint.
+// The error is a *Fault without a place.
 func ParseTransfers(text string) ([]Transfer, error) {
-	all, f := transfersNamed(strings.Split(text, ","))
-	if f != nil {
-		return nil, f
-	}
-	return all, nil
+	return transfersNamed(strings.Split(text, ","))
 }
 
 // transfersNamed returns the ways of these names in their order, each once. The fault
 // names all that are none.
-func transfersNamed(names []string) ([]Transfer, *fault) {
+func transfersNamed(names []string) ([]Transfer, error) {
 	var all []Transfer
 	var unknown []string
 	for _, name := range names {
@@ -56,7 +52,7 @@ func transfersNamed(names []string) ([]Transfer, *fault) {
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault{listed(unknown, "or") + " is no way to bring lines onto cloth", "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
+		return nil, &Fault{Cause: listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
@@ -72,12 +68,13 @@ func usualTransfers(seeThrough Flag) []Transfer {
 }
 
 // transfers reads how lines come onto the cloth: one way, or a list of ways.
-func (t *fileTable) transfers() ([]Transfer, Place) {
+func (t *fileTable) transfers() Value[[]Transfer] {
 	v, given := t.values["transfer"]
 	if !given {
-		return nil, Place{}
+		return Value[[]Transfer]{}
 	}
 	at := t.at("transfer")
+	faulty := GivenAt[[]Transfer](nil, at)
 	var names []string
 	switch v := v.(type) {
 	case string:
@@ -87,20 +84,20 @@ func (t *fileTable) transfers() ([]Transfer, Place) {
 			name, isText := one.(string)
 			if !isText {
 				t.report(at, "must hold nothing but text in quotes, but has "+asGiven(one), `write transfer = ["trace", "template"]`)
-				return nil, at
+				return faulty
 			}
 			names = append(names, name)
 		}
 	}
 	if len(names) == 0 {
 		t.report(at, "must be text in quotes, or a list of such, but is "+asGiven(v), `write transfer = "template", or transfer = ["trace", "template"]`)
-		return nil, at
+		return faulty
 	}
-	all, f := transfersNamed(names)
-	if f != nil {
-		t.report(at, f.cause, f.hint)
+	all, err := transfersNamed(names)
+	if err != nil {
+		t.faults = append(t.faults, FaultAt(at, err))
 	}
-	return all, at
+	return GivenAt(all, at)
 }
 
 // Transferred returns the pattern with every piece transferred in the ways given,
@@ -115,11 +112,11 @@ func Transferred(p *Pattern, ways []Transfer) *Pattern {
 }
 
 // Dotted returns the pattern with lines pricked no farther apart than mm. The error
-// names the cause and, on a line of its own, a hint.
+// is a *Fault without a place.
 func Dotted(p *Pattern, mm float64) (*Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
-		return nil, &fault{"these dots are too close together or too far apart",
-			fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
+		return nil, &Fault{Cause: "these dots are too close together or too far apart",
+			Hint: fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
 	}
 	other := *p
 	other.Dots = mm

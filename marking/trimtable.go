@@ -12,7 +12,7 @@ import (
 // printed.
 
 // trimSection lists trims, ruffles and bindings.
-func trimSection(p *Pattern, w wording) Section {
+func trimSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Trims, ruffles and bindings"}
 	for _, t := range p.Trims {
 		s.Tables = append(s.Tables, trimTable(t, p.Unit, w))
@@ -27,7 +27,7 @@ func trimSection(p *Pattern, w wording) Section {
 }
 
 // courseRows lists what something runs along.
-func courseRows(courses []Course, total Amount, w wording) []Row {
+func courseRows(courses []Course, total Amount, w Wording) []Row {
 	var rows []Row
 	for _, c := range courses {
 		rows = append(rows, Row{Cells: []string{c.piece.Name + ", " + c.Edge, w.cell(c.Length), strconv.Itoa(c.Times), w.cell(c.Whole())}})
@@ -37,10 +37,10 @@ func courseRows(courses []Course, total Amount, w wording) []Row {
 
 func trimHeads() []string { return []string{"", "each", "times", "together"} }
 
-func trimTable(t Trim, unit Unit, w wording) Table {
+func trimTable(t Trim, unit Unit, w Wording) Table {
 	title := t.Key
-	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind) {
-		title += ", " + t.Kind
+	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
+		title += ", " + t.Kind.String()
 	}
 	if t.Width > 0 {
 		title += ", " + w.length(unit.chosen(t.Width)) + " wide"
@@ -66,7 +66,7 @@ func trimTable(t Trim, unit Unit, w wording) Table {
 	return table
 }
 
-func ruffleTable(r Ruffle, w wording) Table {
+func ruffleTable(r Ruffle, w Wording) Table {
 	table := Table{Title: r.Key + ", ruffle " + w.length(r.Depth) + " deep", Heads: trimHeads(), Rows: courseRows(r.Courses, r.Edge, w)}
 	full := factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
@@ -112,7 +112,7 @@ func ruffleStrip(r Ruffle) Amount {
 const mostJoins = 8
 
 // ruffleDepths says how deep the strips are torn, and what that is made of.
-func ruffleDepths(r Ruffle, w wording) string {
+func ruffleDepths(r Ruffle, w Wording) string {
 	parts := w.length(r.Depth) + " finished"
 	for _, part := range []struct {
 		Amount
@@ -130,7 +130,7 @@ func ruffleDepths(r Ruffle, w wording) string {
 }
 
 // joinsFall says where the joins of a ruffle, of which there are some, come to lie.
-func joinsFall(r Ruffle, w wording) string {
+func joinsFall(r Ruffle, w Wording) string {
 	inner, last := r.Joins, ""
 	if r.closes() {
 		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
@@ -170,9 +170,9 @@ func ruffleFrom(r Ruffle) string {
 	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
 }
 
-func bindingTable(b Binding, w wording) Table {
+func bindingTable(b Binding, w Wording) Table {
 	kind, folds := "single", foldsSingle
-	if b.Double {
+	if b.Fold == DoubleFold {
 		kind, folds = "double", foldsDouble
 	}
 	table := Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, kind, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}

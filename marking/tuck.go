@@ -72,7 +72,7 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
-		Press: presses[ts.Press.V], Twin: ts.Sewn.V == "twin needle",
+		Press: ts.Press.V, Twin: ts.Sewn.V == TwinNeedle,
 	}
 	if piece.Finished && t.Press == Unpressed {
 		t.Press = PressedAway // the layers must lie one way or the other

@@ -84,17 +84,17 @@ func inward(edge plane.Path) plane.Point {
 	return edge[len(edge)-1].Sub(edge[0]).Unit().Left()
 }
 
-// made is how many of the piece the garment has. Layers that lie on one another, as a
-// lining does, count as one.
-func (p *Piece) made() int { return p.Cut / p.Layers }
+// times is how often the piece comes in the garment, and so does what lies on its fold.
+// Layers that lie on one another, as a lining does, count as one.
+func (p *Piece) times() int { return p.Cut / p.Layers }
 
-// halves is how often the garment has what is drawn of the piece: all but what lies on
-// the fold comes in both halves.
-func (p *Piece) halves() int {
+// sideTimes is how often an edge or a line beside the fold comes in the garment: of a
+// piece on the fold, on both halves.
+func (p *Piece) sideTimes() int {
 	if p.OnFold {
-		return 2 * p.Cut / p.Layers
+		return 2 * p.times()
 	}
-	return p.made()
+	return p.times()
 }
 
 // onAxis reports whether a line lies on the fold of the cloth, where both halves of the

@@ -136,28 +136,28 @@ func (b *book) summary(left []string) Summary {
 }
 
 // draw draws all pages, or only the first.
-func (b *book) draw(d *document, onlyFirst bool) {
+func (b *book) draw(d Canvas, onlyFirst bool) {
 	if b.paper.WhollyOnOne() {
 		b.drawWhole(d)
 		return
 	}
 	size := b.paper.size()
-	d.page(size)
+	d.NewPage(size)
 	b.drawFront(d)
 	if onlyFirst {
 		return
 	}
 	for i := 1; i < len(b.pictures); i++ {
-		d.page(size)
+		d.NewPage(size)
 		b.drawOverview(d, i)
 	}
 	for i := range b.figures {
-		d.page(size)
+		d.NewPage(size)
 		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
 	}
 	for i := range b.sheets {
 		for k := range b.sheets[i].cells {
-			d.page(size)
+			d.NewPage(size)
 			b.drawTile(d, i, k, b.pageNumber(b.first[i]+k))
 		}
 	}

@@ -4,8 +4,9 @@
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
 // on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
-// where place.go finds the fewest pages; small ones together, pack.go, or in what large
-// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a
+// where gridplace.go finds the fewest pages; small ones together, shelf.go, or in what large
+// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go; each
+// page is filled by pack.go), a
 // sheet is cut into tiles (tile.go) that are joined (join.go), its
 // lines and pieces are lettered where there is room (lettering.go, title.go,
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in
@@ -44,6 +45,8 @@ type Set struct {
 	Pieces []marking.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string
+	// Cautions stand on the first page.
+	Cautions []string
 	// Kind says under the title what they are; "" for full-size marking sheets.
 	Kind string
 	// Report is printed on pages of figures right behind those in front. Nil,
@@ -195,9 +198,9 @@ func draw(w io.Writer, set Set, paper Paper, onlyFirst bool) (Summary, error) {
 		number = book.sheets[i].findJoins(number)
 		book.sheets[i].letter(set.Unit)
 	}
-	d := newDocument(paper, book.fullTitle(), book.roles)
+	d := NewPDF(paper, book.fullTitle(), book.roles)
 	book.draw(d, onlyFirst)
-	if err := d.write(w); err != nil {
+	if err := d.Finish(w); err != nil {
 		return Summary{}, err
 	}
 	return book.summary(left), nil
@@ -267,6 +270,11 @@ func check(set Set, paper Paper) error {
 	}
 	if bad, found := unprintable(set.Size); found {
 		return noLetter(bad, "the size")
+	}
+	for _, text := range set.Cautions {
+		if bad, found := unprintable(text); found {
+			return noLetter(bad, "a caution")
+		}
 	}
 	if err := checkReport(set.Report); err != nil {
 		return err

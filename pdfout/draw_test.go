@@ -54,8 +54,10 @@ func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
 	return drawnOn(t, set, found(t, paper))
 }
 
-// drawnOn draws a set and reads it back as it comes out of the printer.
+// drawnOn draws a set, with its cautions, and reads it back as it comes out of the
+// printer.
 func drawnOn(t require.TestingT, set Set, paper Paper) (readDocument, Summary) {
+	set.Cautions = marking.Cautions(set.Pieces)
 	var out bytes.Buffer
 	summary, err := Draw(&out, set, paper)
 	require.NoError(t, err)
@@ -339,7 +341,7 @@ func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
 		for _, layer := range d.layers {
 			for _, q := range p.drawn(layer) {
 				for _, part := range q.parts {
-					for _, run := range plane.NewClipper(part).Clip(q.clip) {
+					for _, run := range plane.NewTree(part).Clip(q.clip) {
 						length += run.Path.Length()
 					}
 				}

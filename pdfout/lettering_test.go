@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -145,7 +146,11 @@ func TestNamesStandInside(t *testing.T) {
 		s.paper = papers()[0]
 		s.letter(marking.Inch)
 		outline := s.pieces[0].outline.Path()
-		for _, l := range s.labels {
+		all := slices.Clone(s.labels)
+		for _, name := range s.captions {
+			all = append(all, name.label)
+		}
+		for _, l := range all {
 			assert.True(t, windsRound(outline, l.room.centre), "%q of %v", l.text, s.pieces[0].name)
 			looked++
 		}

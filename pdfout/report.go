@@ -93,8 +93,8 @@ func (s setter) halved() setter {
 func (s setter) over(r marking.Report) []band {
 	var bands []band
 	if r.Title != "" {
-		title := headingOf(withinLines(bold(), r.Title, figuresTitle, s.width, headingLines), bold(), figuresTitle, black())
-		title.height += underTheTitle
+		title := s.heading(r.Title, strong(figuresTitle))
+		title.space(underTheTitle)
 		bands = append(bands, title)
 	}
 	for _, note := range r.Notes {
@@ -143,6 +143,11 @@ func (s setter) section(section marking.Section) ([]band, error) {
 	return s.headed(section.Title, append(bands, s.pictured(section.Lines, drawn)...), len(bands) == 0), nil
 }
 
+// heading sets a heading in a few lines.
+func (s setter) heading(text string, style Style) band {
+	return headingOf(withinLines(text, style, s.width, headingLines), style)
+}
+
 // headed puts a section's heading, if it has any, over what it says; nothing where
 // it says nothing. A section may be one that is rather not broken.
 func (s setter) headed(title string, bands []band, whole bool) []band {
@@ -151,7 +156,7 @@ func (s setter) headed(title string, bands []band, whole bool) []band {
 	}
 	if title != "" {
 		bands[0].above = underHeading
-		heading := headingOf(withinLines(bold(), title, sectionSize, s.width, headingLines), bold(), sectionSize, black())
+		heading := s.heading(title, strong(sectionSize))
 		bands = append([]band{heading}, bands...)
 	}
 	bands[0].above = sectionAbove
@@ -209,17 +214,17 @@ func (s setter) sentence(said marking.Sentence) []band {
 	if said.Text == "" && !said.Blank {
 		return nil
 	}
-	f, indent := regular(), 0.0
+	style, indent := plain(figureSize), 0.0
 	if said.Warning {
-		f, indent = bold(), flagRoom
+		style, indent = strong(figureSize), flagRoom
 	}
 	width := math.Min(s.width, mostMeasure)
-	lines := f.wrapWords(marking.Words(said.Text), figureSize, width-indent)
-	bands := bandsOf(lines, f, figureSize, indent, black())
+	lines := wrapMeasures(said.Text, style, width-indent)
+	bands := bandsOf(lines, style, indent)
 	if said.Blank {
 		from := indent
 		if last := lines[len(lines)-1]; last != "" {
-			from += f.width(last, figureSize) + ruleAway
+			from += style.width(last) + ruleAway
 		}
 		if width-from < leastToWrite {
 			bands, from = append(bands, band{}), indent
@@ -241,20 +246,20 @@ func (b *band) writeOn(from, to float64) {
 		b.labels[i].at.Y -= writeStep - b.height
 	}
 	b.height = writeStep
-	b.rule(plane.Point{X: from, Y: -b.height + footOfLine(figureSize) - ruleUnder}, to-from)
+	b.ruleOff(plane.Point{X: from, Y: -b.height + plain(figureSize).foot() - ruleUnder}, to-from)
 }
 
 // flag puts the mark of a warning at the left of the band: a filled triangle with
 // a sign in it.
 func (b *band) flag() {
-	foot := plane.Point{Y: -b.height + footOfLine(figureSize) - flagDown}
+	sign := strong(flagSignSize).in(Colour{1, 1, 1})
+	foot := plane.Point{Y: -b.height + plain(figureSize).foot() - flagDown}
 	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
-	b.write(flagSign, bold(), flagSignSize, colour{1, 1, 1},
-		foot.Add(plane.Point{X: (flagWidth - bold().width(flagSign, flagSignSize)) / 2, Y: flagSignUp}))
+	b.say(flagSign, sign, foot.Add(plane.Point{X: (flagWidth - sign.width(flagSign)) / 2, Y: flagSignUp}))
 }
 
 // drawFigures draws a page of figures, whose number says where it is.
-func (b *book) drawFigures(d *document, i int, number string) {
+func (b *book) drawFigures(d Canvas, i int, number string) {
 	b.drawFrontHeader(d, b.figuresHeader(i), number)
 	for _, placed := range b.figures[i] {
 		placed.draw(d)

@@ -110,11 +110,9 @@ func TestLongNotes(t *testing.T) {
 			assert.Empty(t, s.untitled)
 			lines := 0
 			for _, l := range s.labels {
-				if !l.ofALine {
-					lines++
-					assert.GreaterOrEqual(t, l.size, smallest, l.text)
-					assert.Equal(t, c.inside, s.pieces[0].inside(l.room.centre), l.text)
-				}
+				lines++
+				assert.GreaterOrEqual(t, l.style.size, smallest, l.text)
+				assert.Equal(t, c.inside, s.pieces[0].inside(l.room.centre), l.text)
 			}
 			assert.Equal(t, c.lines, lines)
 			d, summary := drawn(t, set, "letter")

@@ -3,8 +3,6 @@ package pdfout
 import (
 	"fmt"
 	"strings"
-
-	"tuckmark/marking"
 )
 
 // Rules of this file: counts, lists and ranges, as a sentence says them, and where
@@ -49,23 +47,6 @@ func joinedNotes(notes []string) string {
 		b.WriteString(note)
 	}
 	return b.String()
-}
-
-// withinLines is a text in at most most lines of limit mm. What is left out is
-// left out at the end, by whole words where that can be, so that no number is
-// cut short, and a sign says so.
-func withinLines(f *face, text string, size, limit float64, most int) []string {
-	lines := f.wrapWords(marking.Words(text), size, limit)
-	if len(lines) <= most {
-		return lines
-	}
-	last := marking.Words(lines[most-1])
-	for n := len(last); n > 0; n-- {
-		if short := strings.TrimRight(strings.Join(last[:n], " "), ",;") + " …"; f.width(short, size) <= limit {
-			return append(lines[:most-1:most-1], short)
-		}
-	}
-	return append(lines[:most-1:most-1], f.shorten(lines[most-1]+" …", size, limit))
 }
 
 // pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".

@@ -16,9 +16,10 @@ import "math"
 
 // The tolerances of an offset.
 const (
-	// nearness bounds by how much any point of an offset may be nearer to its
-	// path than the distance asked for, in mm.
-	nearness = 1e-6
+	// rounding bounds how far apart, in mm, a place may lie that is worked out in
+	// two ways: by so much an offset may be nearer to its path than the distance
+	// asked for, and ends no farther apart are one place.
+	rounding = 1e-6
 
 	// roundness bounds how far outside the true arc the offset round a corner
 	// may lie, in mm, and so how far inside another such arc it may begin.
@@ -38,10 +39,6 @@ const (
 	// at to tell a corner from a roughness of the line: seen from there it
 	// must still turn half as much.
 	cornerReach = 0.25
-
-	// closing bounds how far apart, in mm, the two ends of the line beside a
-	// closed path may come to lie and still be one place.
-	closing = 1e-6
 
 	// islandLength is how long the parts cut off behind a place where the
 	// offset meets itself must be, in distances, to be a region of their own
@@ -84,14 +81,15 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	if len(p) < 2 {
 		return OffsetLine{}, false
 	}
-	start, end := p.StartDirection(), p.EndDirection()
 	if d <= 0 {
-		return OffsetLine{Path: runOut(p, start, end, run)}, true
+		return OffsetLine{Path: runOut(p, p.StartDirection(), p.EndDirection(), run)}, true
 	}
 	source := NewTree(p)
-	r := drawRaw(source, d)
+	left, straps := withoutHollows(p, d)
+	right, _ := withoutHollows(p.Reversed(), d)
+	r := drawRaw(NewTree(left), d)
 	r.prune(source)
-	other := drawRaw(NewTree(p.Reversed()), d)
+	other := drawRaw(NewTree(right), d)
 	other.prune(source)
 	r.cut(other)
 	r.test(source)
@@ -99,13 +97,17 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	if !ok {
 		return line, false
 	}
+	if len(straps) > 0 {
+		line.Pinched, line.At = true, straps[0]
+	}
+	start, end := left.StartDirection(), left.EndDirection()
 	// An end beside the end of the path runs out the way the path does, even
 	// where a corner close by has trimmed off all that lay beside its last
 	// segment; any other end goes straight on.
-	if line.Path[0].Distance(r.path[0]) > closing {
+	if line.Path[0].Distance(r.path[0]) > rounding {
 		start = line.Path.StartDirection()
 	}
-	if line.Path[len(line.Path)-1].Distance(r.path[len(r.path)-1]) > closing {
+	if line.Path[len(line.Path)-1].Distance(r.path[len(r.path)-1]) > rounding {
 		end = line.Path.EndDirection()
 	}
 	line.Path = runOut(line.Path, start, end, run).WithoutStraightPoints()

@@ -92,7 +92,7 @@ func drawRaw(source *Tree, d float64) *raw {
 		// A segment that runs against its source has been trimmed at both
 		// ends by more than there was: each of its points lies beside one
 		// neighbour or the other, too near.
-		r.dead[i] = k == insideJoin || k >= 0 && step.Dot(dir[k]) < -nearness
+		r.dead[i] = k == insideJoin || k >= 0 && step.Dot(dir[k]) < -rounding
 	}
 	return r
 }
@@ -152,7 +152,7 @@ const mostParts = 16
 func (r *raw) tooNear(source *Tree, a, b Point, parts int) bool {
 	middle := a.Toward(b, 0.5)
 	half := middle.Distance(a)
-	reach := r.d - nearness
+	reach := r.d - rounding
 	switch {
 	case reach > half && source.Nearer(middle, reach-half):
 		return true

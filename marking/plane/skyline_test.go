@@ -216,10 +216,10 @@ func standing(p Path, at Point) Path {
 // the path clipped to the column made wider by so much at each side.
 func columnsOf(p Path, step, wider float64) []Box {
 	var columns []Box
-	clipper, box := NewClipper(p), p.Bounds()
+	tree, box := NewTree(p), p.Bounds()
 	for left := 0.0; left < box.Max.X-flush; left += step {
 		reach := EmptyBox()
-		for _, run := range clipper.Clip(Box{Point{left - wider, box.Min.Y}, Point{left + step + wider, box.Max.Y}}) {
+		for _, run := range tree.Clip(Box{Point{left - wider, box.Min.Y}, Point{left + step + wider, box.Max.Y}}) {
 			reach = reach.Union(run.Path.Bounds())
 		}
 		columns = append(columns, reach)
