@@ -38,7 +38,7 @@ func Check(spec *Spec) (*Pattern, error) {
 		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit.V)...)
 	}
 	pattern.remarkGarment()
-	layCloth(pattern)
+	remarkWide(pattern)
 	return pattern, nil
 }
 

@@ -16,16 +16,24 @@ type Cloth struct {
 	Buy Purchase
 }
 
-// layCloth lays everything that is cut on the cloth, and notes what is too wide for
-// it.
-func layCloth(p *Pattern) {
+// clothOf lays everything of a pattern that is cut on the cloth; nil where the width of
+// the cloth is not known.
+func clothOf(p *Pattern) *Cloth {
+	if p.ClothWidth == 0 {
+		return nil
+	}
+	lay := layOut(layItems(p), p.ClothWidth)
+	return &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+}
+
+// remarkWide notes which pieces are too wide for the cloth.
+func remarkWide(p *Pattern) {
 	if p.ClothWidth == 0 {
 		return
 	}
-	lay := layOut(layItems(p), p.ClothWidth)
-	p.Cloth = &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+	wide := tooWide(layItems(p), p.ClothWidth)
 	for _, piece := range p.Pieces {
-		if slices.Contains(lay.TooWide, piece.Name) {
+		if slices.Contains(wide, piece.Name) {
 			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
 				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", true})
 		}

@@ -58,7 +58,7 @@ func ReportOf(p *Pattern, w Wording) Report {
 	}
 	for _, s := range []Section{
 		remarkSection(p), firstSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
-		clothSection(p, w), sewingSection(p, w), cautionSection(p),
+		clothSection(p, clothOf(p), w), sewingSection(p, w), cautionSection(p),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
 			r.Sections = append(r.Sections, s)

@@ -280,8 +280,8 @@ func FiguresOf(p *Pattern) Figures {
 	for _, b := range p.Bindings {
 		f.Bindings = append(f.Bindings, bindingData(b))
 	}
-	if p.Cloth != nil {
-		f.Cloth = clothData(p)
+	if cloth := clothOf(p); cloth != nil {
+		f.Cloth = clothData(*cloth, p.Unit)
 	}
 	for _, s := range p.Sewing {
 		f.Sewing = append(f.Sewing, SettingData(s))
@@ -407,19 +407,19 @@ func bindingData(b Binding) BindingData {
 	return d
 }
 
-func clothData(p *Pattern) *ClothData {
-	lay := p.Cloth.Lay
+func clothData(cloth Cloth, unit Unit) *ClothData {
+	lay := cloth.Lay
 	d := &ClothData{
-		Width: p.Unit.chosen(lay.Width), Length: p.Unit.atLeast(lay.Length), Buy: p.Cloth.Buy,
+		Width: unit.chosen(lay.Width), Length: unit.atLeast(lay.Length), Buy: cloth.Buy,
 		TooWide: append([]string{}, lay.TooWide...), Parts: []PartData{},
 	}
 	for _, part := range lay.Parts {
-		one := PartData{Folded: part.Folded, From: p.Unit.amount(part.From), To: p.Unit.amount(part.To), Pieces: []LaidData{}}
+		one := PartData{Folded: part.Folded, From: unit.amount(part.From), To: unit.amount(part.To), Pieces: []LaidData{}}
 		for _, piece := range part.Pieces {
 			box := piece.Outline.Bounds()
 			one.Pieces = append(one.Pieces, LaidData{
-				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: p.Unit.amount(box.Min.X), Right: p.Unit.amount(box.Max.X),
-				From: p.Unit.amount(box.Min.Y), To: p.Unit.amount(box.Max.Y),
+				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: unit.amount(box.Min.X), Right: unit.amount(box.Max.X),
+				From: unit.amount(box.Min.Y), To: unit.amount(box.Max.Y),
 			})
 		}
 		d.Parts = append(d.Parts, one)

@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -83,26 +82,35 @@ func layOut(items []layItem, width float64) Lay {
 	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)
 }
 
+// tooWide returns the names of what is wider than the cloth, each once. Nor would the
+// half of it, by its fold, lie on half the cloth.
+func tooWide(items []layItem, width float64) []string {
+	cloth := plane.NewSkyline(width, layStep, scissorsRoom)
+	var names []string
+	for _, item := range items {
+		if item.isLaid() && !cloth.Fits(item.opened().width) {
+			names = addOnce(names, item.name)
+		}
+	}
+	return names
+}
+
 // layShortest is layOut by the ways given, at least one.
 func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 	if !(width > 0) {
 		return Lay{}
 	}
-	lay := Lay{Width: width}
+	lay := Lay{Width: width, TooWide: tooWide(items, width)}
 	cloth := plane.NewSkyline(width, layStep, scissorsRoom)
 	folded := cloth.Like(width / 2)
 	var torn, pieces []cutPiece
 	for _, item := range items {
-		if item.count < 1 || math.Abs(item.outline.Area()) < leastArea {
+		if !item.isLaid() {
 			continue
 		}
 		whole := item.opened()
 		switch {
 		case !cloth.Fits(whole.width):
-			// Nor would the half of it, by its fold, lie on half the cloth.
-			if !slices.Contains(lay.TooWide, item.name) {
-				lay.TooWide = append(lay.TooWide, item.name)
-			}
 		case item.torn:
 			torn = append(torn, cutPiece{count: item.count, whole: whole})
 		default:

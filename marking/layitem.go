@@ -28,6 +28,9 @@ type layItem struct {
 	torn  bool       // a rectangle that is torn across the whole width of the cloth
 }
 
+// isLaid reports whether there is anything to be laid.
+func (i layItem) isLaid() bool { return i.count > 0 && math.Abs(i.outline.Area()) >= leastArea }
+
 // alongGrain bounds the sine of the angle between the grain and a fold that runs
 // along it: half a degree, more than a drawing is off by chance. Such a piece is
 // laid by its fold.

@@ -41,8 +41,8 @@ func TestLayPicture(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			lay := layOut(toCut(t, c.items), c.width*Inch.MM())
-			p := &Pattern{Unit: c.unit, ClothWidth: lay.Width, Cloth: &Cloth{Lay: lay, Buy: c.unit.buy(lay.Length)}}
-			pic := clothSection(p, c.words).Picture
+			p := &Pattern{Unit: c.unit, ClothWidth: lay.Width}
+			pic := clothSection(p, &Cloth{Lay: lay, Buy: c.unit.buy(lay.Length)}, c.words).Picture
 			require.NotNil(t, pic)
 			var texts []string
 			end := 0.0
