@@ -20,8 +20,9 @@
 //     touch cross. Only whether a closed path holds a place on itself is not said.
 //   - A place d along a path is brought into it: before the start lies the start, and
 //     beyond the end the end.
-//   - Nothing that was given is changed, and a path that comes out may be one that came in:
-//     neither is changed afterwards by anybody.
+//   - No path that was given is changed, and one that comes out may be one that came in:
+//     neither is changed afterwards by anybody. A Skyline is filled, and a Folding is told
+//     over which shape it lies; every other value stays as it was made.
 //   - What is worked out in two ways may differ by rounding. Places nearer than touch
 //     (1e-9 mm) are one; what an offset promises, it keeps to a millionth of a millimetre.
 //
