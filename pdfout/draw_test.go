@@ -192,7 +192,7 @@ func TestLayersAndPreferences(t *testing.T) {
 	d, _ = drawn(t, many(3), "letter")
 	assert.Equal(t, []string{"cutting line", "stitch line"}, d.layers, "only roles that occur")
 
-	// ISO 32000-1, 12.2, table 150.
+	// ISO 32000-1, 12.2, table 150 (from memory).
 	catalogue := d.reader.Trailer().Key("Root")
 	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
 	assert.Equal(t, "en", catalogue.Key("Lang").RawString())

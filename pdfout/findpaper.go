@@ -11,8 +11,8 @@ import (
 // unit, because that of the pattern is no hint of how paper is measured. Capitals
 // and spaces around it do not matter.
 
-// papers lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216,
-// of legal paper as it is commonly sold, and one that fits on both letter and A4
+// papers lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
+// memory of both standards), of legal paper as it is commonly sold, and one that fits on both letter and A4
 // paper.
 func papers() []Paper {
 	const inch = 25.4
@@ -73,8 +73,8 @@ func FindPaper(text string) (Paper, error) {
 		p.cut = single
 		return p, nil
 	}
-	if name, width, found := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
-		return rollOf(text, width, found)
+	if name, width, _ := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
+		return rollOf(text, width)
 	}
 	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
 		return paperOf(text, width, height)
@@ -86,9 +86,9 @@ func FindPaper(text string) (Paper, error) {
 }
 
 // rollOf returns paper from a roll.
-func rollOf(text, width string, given bool) (Paper, error) {
+func rollOf(text, width string) (Paper, error) {
 	const hint = "write roll:36in or roll:91cm"
-	if !given || strings.TrimSpace(width) == "" {
+	if strings.TrimSpace(width) == "" {
 		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
 	}
 	unit, known := marking.WrittenUnit(width)
@@ -125,10 +125,4 @@ func paperOf(text, width, height string) (Paper, error) {
 	size := unit.Names(wide) + " x " + unit.Names(high)
 	p := plainPaper(strings.TrimSpace(text), "paper of "+size, wide, high)
 	return p, p.check()
-}
-
-// unread refuses a size that is no length; the cause and the hint come as one text.
-func unread(err error) error {
-	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
-	return &Refusal{Cause: cause, Hint: hint}
 }

@@ -10,7 +10,8 @@ import (
 // both line type and width, so that a print in black and white can be read;
 // colour only adds, and every colour is dark enough to print well in grey.
 
-// lineType is one of the line types of ISO 128-2.
+// lineType is one of the line types of ISO 128-2 (2020, table 1: the numbers and names
+// second hand, from a drafting course that states them).
 type LineType struct {
 	number string // as the standard numbers it
 	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
@@ -21,8 +22,9 @@ type LineType struct {
 	ring float64
 }
 
-// The line types, numbers and proportions from memory of ISO 128-2: a gap is
-// 3 line widths, a dash 12, a long dash 24, a short dash 6. The
+// The line types of the standard. That a gap is 3 line widths and a long dash 24 is
+// second hand, from DIN EN ISO 128-20; that a dash is 12 and a short dash 6 is from
+// memory of ISO 128-2. The
 // standard's dot is half a line width long; here it is round and one line width
 // across, so that a home printer shows it. Between the dots of a dotted line
 // the gap is 2.5 line widths, which keeps them as far apart, from middle to
@@ -66,8 +68,8 @@ type Pen struct {
 	heads  heads
 }
 
-// pens is the table of pens. The widths are of the standard's series: 0.13,
-// 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
+// pens is the table of pens. The widths are of the standard's series (ISO 128-2,
+// second hand as above): 0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
 func pens() map[marking.Role]Pen {
 	ink := black()
 	blue := Colour{0.05, 0.16, 0.55}
@@ -123,6 +125,11 @@ const fineLine = 0.13
 
 // finePen draws what divides a page or a picture.
 func finePen() Pen { return Pen{continuous(), fineLine, pale(), noHeads} }
+
+// What lines in pictures are drawn with: what bounds a piece, and what lies in
+// it.
+func outlinePen() Pen { return Pen{continuous(), 0.22, black(), noHeads} }
+func innerPen() Pen   { return Pen{continuous(), 0.1, grey(), noHeads} }
 
 // joinPen draws trim lines and join marks, which are on the paper, not on the
 // cloth.
