@@ -103,6 +103,7 @@ func TestCorrectedSquare(t *testing.T) {
 // What is off by half a per mille or less both ways, 1/100 in over 20 in, is drawn as
 // for a printer that prints true; what is off by more one way, is corrected both ways.
 func TestTooLittleToBeCorrected(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name      string
 		printed   Scale
