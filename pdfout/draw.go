@@ -10,8 +10,10 @@
 // lines and pieces are lettered where there is room (lettering.go, title.go,
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in
 // front of which go the page that proves the scale (cover.go) and the pictures
-// of how the pages are joined (assembly.go). pdf.go alone touches the PDF
-// library. A piece with a form, to be sewn and filled in before anything is
+// of how the pages are joined (assembly.go). All of it is drawn on a Canvas
+// (canvas.go) in a few strokes and letters, and all text is set in Lines (lines.go);
+// that it becomes a PDF is known where bytes are made, here and in pdf.go, which
+// alone touches the PDF library. A piece with a form, to be sewn and filled in before anything is
 // marked, is laid on a sheet of one page at once (form.go); these pages come
 // before those of all other sheets. A report of figures is set in bands
 // (report.go, with its tables in reporttable.go and its pictures in

@@ -17,14 +17,21 @@ import (
 func papers() []Paper {
 	const inch = 25.4
 	return []Paper{
-		plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
-		plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
+		letterPaper(),
+		a4Paper(),
 		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
 		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
 		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
 		eitherPaper(),
 	}
 }
+
+func letterPaper() Paper {
+	const inch = 25.4
+	return plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
+}
+
+func a4Paper() Paper { return plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297) }
 
 // eitherPaper is as wide as the narrower and as high as the lower of letter and A4.
 func eitherPaper() Paper {
