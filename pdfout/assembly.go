@@ -234,7 +234,7 @@ func drawPageNumber(d Canvas, s *sheet, core plane.Box, scale, size float64, n i
 		}
 	}
 	d.Save()
-	d.Ink(Colour{1, 1, 1})
+	d.Ink(white())
 	d.Box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
 	d.Fill()
 	d.Restore()

@@ -59,6 +59,7 @@ type Colour [3]float64
 func black() Colour { return Colour{0, 0, 0} }
 func grey() Colour  { return Colour{0.35, 0.35, 0.35} }
 func pale() Colour  { return Colour{0.72, 0.72, 0.72} }
+func white() Colour { return Colour{1, 1, 1} }
 
 // pen is how a line is drawn.
 type Pen struct {
@@ -115,28 +116,31 @@ func penOf(role marking.Role) Pen {
 	return strangePen()
 }
 
+// linePen draws a continuous line of a width in mm, without heads.
+func linePen(width float64, c Colour) Pen { return Pen{kind: continuous(), width: width, colour: c} }
+
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
-func strangePen() Pen { return Pen{continuous(), 1, Colour{0.8, 0, 0}, noHeads} }
+func strangePen() Pen { return linePen(1, Colour{0.8, 0, 0}) }
 
 // fineLine is the width of lines that are not on the cloth: trim lines, rules,
 // the grid in pictures; in mm.
 const fineLine = 0.13
 
 // finePen draws what divides a page or a picture.
-func finePen() Pen { return Pen{continuous(), fineLine, pale(), noHeads} }
+func finePen() Pen { return linePen(fineLine, pale()) }
 
 // What lines in pictures are drawn with: what bounds a piece, and what lies in
 // it.
-func outlinePen() Pen { return Pen{continuous(), 0.22, black(), noHeads} }
-func innerPen() Pen   { return Pen{continuous(), 0.1, grey(), noHeads} }
+func outlinePen() Pen { return linePen(0.22, black()) }
+func innerPen() Pen   { return linePen(0.1, grey()) }
 
 // joinPen draws trim lines and join marks, which are on the paper, not on the
 // cloth.
-func joinPen() Pen { return Pen{continuous(), fineLine, grey(), noHeads} }
+func joinPen() Pen { return linePen(fineLine, grey()) }
 
 // writingPen draws the lines that are written on by hand.
-func writingPen() Pen { return Pen{continuous(), 0.18, grey(), noHeads} }
+func writingPen() Pen { return linePen(0.18, grey()) }
 
 // round reports whether the line needs round ends: dots are nothing else.
 func (p Pen) round() bool {

@@ -258,7 +258,7 @@ func (b *band) writeOn(from, to float64) {
 // flag puts the mark of a warning at the left of the band: a filled triangle with
 // a sign in it.
 func (b *band) flag() {
-	sign := strong(flagSignSize).in(Colour{1, 1, 1})
+	sign := strong(flagSignSize).in(white())
 	foot := plane.Point{Y: -b.height + plain(figureSize).foot() - flagDown}
 	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
 	b.say(flagSign, sign, foot.Add(plane.Point{X: (flagWidth - sign.width(flagSign)) / 2, Y: flagSignUp}))
