@@ -97,7 +97,6 @@ func checkShared(t require.TestingT, s sheet) {
 // is put there only where that saves a page. Every check square has a free place,
 // and no title is lost that would have one.
 func TestSmallPiecesBesideLarge(t *testing.T) {
-	t.Parallel()
 	paper := papers()[0]
 	shared := 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -155,7 +154,6 @@ func checkSquaresFree(t require.TestingT, s *sheet, paper Paper, side float64) {
 }
 
 func TestSharing(t *testing.T) {
-	t.Parallel()
 	paper := papers()[0] // of letter paper the window is 195.6 by 249.1 mm
 	// A piece that leaves 84 mm free over it, and no room for a square inside.
 	full := ruled("f", "Full", 185, 400)
