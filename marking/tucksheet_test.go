@@ -439,3 +439,20 @@ func TestHowManyTucksATuckSheetCounts(t *testing.T) {
 		})
 	}
 }
+
+// The tuck ruler is a strip 1 1/4 in high with one tick for every line, each from its
+// lower edge: of a fold line two thirds of its height, of a stitching one third. Three
+// touching tucks of 1/4 in from 3/4 in on have their folds 3/4 in apart (3w: Kinne &
+// Cooley, Clothing and Health, 1916, p. 99), and stitching 1/4 in before and behind each.
+// The strip lies where the centre line has its upper end, at 10 in.
+func TestTicksOfTheTuckRuler(t *testing.T) {
+	piece, pattern := blockOf(t, bosom+tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
+	ruler := tuckRuler(piece, pattern)
+	assert.ElementsMatch(t, []string{
+		"0.75,10 0.75,10.833", "1.5,10 1.5,10.833", "2.25,10 2.25,10.833",
+	}, drawnAs(ruler, TuckFold), "one tick for each fold line")
+	assert.ElementsMatch(t, []string{
+		"0.5,10 0.5,10.417", "1,10 1,10.417", "1.25,10 1.25,10.417",
+		"1.75,10 1.75,10.417", "2,10 2,10.417", "2.5,10 2.5,10.417",
+	}, drawnAs(ruler, TuckStitch), "one tick for each stitching")
+}

@@ -21,7 +21,6 @@ const (
 	captionSpace   = 2.0  // between a picture and its name, in mm
 	narrowest      = 34.0 // a name gets at least this much room, in mm
 	hatching       = 1.6  // between the lines of a hatching, in mm
-	pictureDetail  = 0.12 // lines in pictures leave out what is smaller, in mm
 	pictureApart   = 0.8  // lines in a piece closer together than this are thinned out, in mm
 	pictureLooks   = 16   // each is compared with so many drawn before it
 	mostNameLines  = 2
@@ -159,11 +158,11 @@ func (b *book) drawPicture(d Canvas, p picture) {
 			d.Stroke()
 		}
 	}
-	s.drawSmall(d, area, p.scale)
+	drawSmall(d, s, area, p.scale)
 	size := math.Min(8, math.Max(5, s.grid.pitch().X*p.scale/3))
 	for _, c := range s.cells {
 		if p.shows(c) {
-			s.drawPageNumber(d, s.grid.coreOf(c), p.scale, size, numbers[c])
+			drawPageNumber(d, s, s.grid.coreOf(c), p.scale, size, numbers[c])
 		}
 	}
 	d.Restore()
@@ -185,15 +184,10 @@ func drawHatching(d Canvas, b plane.Box, scale float64) {
 	d.Stroke()
 }
 
-// What lines in pictures are drawn with: what bounds a piece, and what lies in
-// it.
-func outlinePen() Pen { return Pen{continuous(), 0.22, black(), noHeads} }
-func innerPen() Pen   { return Pen{continuous(), 0.1, grey(), noHeads} }
-
 // drawSmall draws the lines of the sheet's pieces as they look from afar:
 // what bounds a piece stronger than what lies in it. Of lines that lie as close
 // together as those of tucks, some stand for all.
-func (s *sheet) drawSmall(d Canvas, area plane.Box, scale float64) {
+func drawSmall(d Canvas, s *sheet, area plane.Box, scale float64) {
 	for _, p := range s.pieces {
 		var drawn []line // of the lines in the piece, the last few
 		for _, l := range p.lines {
@@ -202,7 +196,7 @@ func (s *sheet) drawSmall(d Canvas, area plane.Box, scale float64) {
 			}
 			d.Pen(outlinePen())
 			if !bounding(l.role) {
-				if slices.ContainsFunc(drawn, func(o line) bool { return l.beside(o, pictureApart/scale) }) {
+				if slices.ContainsFunc(drawn, func(o line) bool { return closeTogether(l, o, pictureApart/scale) }) {
 					continue
 				}
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
@@ -214,29 +208,17 @@ func (s *sheet) drawSmall(d Canvas, area plane.Box, scale float64) {
 	}
 }
 
-// beside reports whether a line runs closer than least mm to another of the
-// same sort, as far as their ends tell.
-func (l line) beside(o line, least float64) bool {
+// closeTogether reports whether two lines run closer than least mm to each other, as far
+// as their ends tell.
+func closeTogether(l, o line, least float64) bool {
 	a, b := l.clip.Path(), o.clip.Path()
 	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
-}
-
-// coarse leaves out points nearer than least to the one kept before them; it
-// keeps both ends.
-func coarse(p plane.Path, least float64) plane.Path {
-	var kept plane.Path
-	for i, q := range p {
-		if i == 0 || i == len(p)-1 || q.Distance(kept[len(kept)-1]) >= least {
-			kept = append(kept, q)
-		}
-	}
-	return kept
 }
 
 // drawPageNumber writes a page number into the picture of a page: in the
 // middle, or near it where that covers fewer lines. It stands on a ground of
 // its own.
-func (s *sheet) drawPageNumber(d Canvas, core plane.Box, scale, size float64, n int) {
+func drawPageNumber(d Canvas, s *sheet, core plane.Box, scale, size float64, n int) {
 	text, style := strconv.Itoa(n), strong(size)
 	half := plane.Point{X: style.width(text)/2 + numberBeside, Y: size*point*numberHalf + numberAbove}.Mul(1 / scale)
 	middle := core.Centre()
@@ -252,7 +234,7 @@ func (s *sheet) drawPageNumber(d Canvas, core plane.Box, scale, size float64, n 
 		}
 	}
 	d.Save()
-	d.Ink(Colour{1, 1, 1})
+	d.Ink(white())
 	d.Box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
 	d.Fill()
 	d.Restore()

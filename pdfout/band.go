@@ -59,7 +59,7 @@ func keepEnds(bands []band) {
 func headingOf(lines []string, s Style) band { return band{Lines: linesOf(lines, s), keep: true} }
 
 // totalPen draws the lines over totals.
-func totalPen() Pen { return Pen{continuous(), fineLine, black(), noHeads} }
+func totalPen() Pen { return linePen(fineLine, black()) }
 
 func (b placedBand) draw(d Canvas) {
 	if b.picture != nil {

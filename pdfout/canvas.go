@@ -128,3 +128,27 @@ func drawCheckSquare(d Canvas, corner plane.Point, side float64) {
 	d.Between(outer, outer.Grown(-frameWidth))
 	d.Restore()
 }
+
+// farthest bounds the coordinates of a piece, in mm: 1,000 km. Beyond it the
+// arithmetic would lose parts of a millimetre.
+const farthest = 1e9
+
+// isPlace reports whether a place is one, and not beyond farthest.
+func isPlace(p plane.Point) bool {
+	return math.Abs(p.X) <= farthest && math.Abs(p.Y) <= farthest
+}
+
+// pictureDetail is the size, in mm, of what lines in pictures leave out.
+const pictureDetail = 0.12
+
+// coarse leaves out points nearer than least to the one kept before them; it
+// keeps both ends.
+func coarse(p plane.Path, least float64) plane.Path {
+	var kept plane.Path
+	for i, q := range p {
+		if i == 0 || i == len(p)-1 || q.Distance(kept[len(kept)-1]) >= least {
+			kept = append(kept, q)
+		}
+	}
+	return kept
+}

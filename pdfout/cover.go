@@ -14,14 +14,11 @@ import (
 // which is 283.465 units.
 
 const (
-	frontMargin = 7 * squareGrid // of the pages in front, in mm
-	titleSize   = 22.0           // sizes in points
+	titleSize   = 22.0 // sizes in points
 	sizeSize    = 13.0
 	headingSize = 10.0
 	proseSize   = 8.5
-	paragraph   = 0.45  // between two paragraphs, in lines
-	largeSquare = 101.6 // 4 in, in mm
-	innerSquare = 100.0
+	paragraph   = 0.45 // between two paragraphs, in lines
 	keySample   = 30.0 // length of a line in the line key, in mm
 	keyStep     = 7.0  // the most from one line of the key to the next, in mm
 	keyWidth    = 72.0 // of the line key where text stands beside it, in mm

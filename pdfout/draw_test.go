@@ -192,7 +192,7 @@ func TestLayersAndPreferences(t *testing.T) {
 	d, _ = drawn(t, many(3), "letter")
 	assert.Equal(t, []string{"cutting line", "stitch line"}, d.layers, "only roles that occur")
 
-	// ISO 32000-1, 12.2, table 150.
+	// ISO 32000-1, 12.2, table 150 (from memory).
 	catalogue := d.reader.Trailer().Key("Root")
 	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
 	assert.Equal(t, "en", catalogue.Key("Lang").RawString())
@@ -366,6 +366,7 @@ func sail(side float64) marking.Marking {
 // its neighbour: a square of 20 m needs 109 columns and 84 rows, of which its
 // outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
 func TestManyPages(t *testing.T) {
+	t.Parallel()
 	paper, err := FindPaper("letter")
 	require.NoError(t, err)
 	s, err := Draw(io.Discard, Set{Pieces: []marking.Marking{sail(20_000)}}, paper)
@@ -375,6 +376,7 @@ func TestManyPages(t *testing.T) {
 }
 
 func TestTooManyPages(t *testing.T) {
+	t.Parallel()
 	dense := sail(50_000)
 	for i := range 1000 {
 		y := 50 * float64(i)
@@ -445,6 +447,7 @@ func TestRefusals(t *testing.T) {
 }
 
 func TestSummary(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		set  Set

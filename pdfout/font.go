@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"fmt"
 	"sync"
 	"unicode"
 	"unicode/utf8"
@@ -15,10 +16,6 @@ import (
 // Rules of this file: all text is set in one family, the Go fonts, which have
 // the eighths, primes and arrows a maker's texts need. Sizes are in points
 // (1/72 in), lengths in mm.
-
-// point is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
-// of the page as well (ISO 32000-1, 8.3.2.3).
-const point = 25.4 / 72
 
 // Shares of the size of a font: how far its letters reach above the base line
 // and below it, and from one line to the next.
@@ -104,4 +101,22 @@ func (f *Face) width(text string, size float64) float64 {
 		}
 	}
 	return sum * size * point
+}
+
+// unprintable finds a sign that cannot be printed.
+func unprintable(text string) (rune, bool) {
+	for _, r := range text {
+		if !CanPrint(r) {
+			return r, true
+		}
+	}
+	return 0, false
+}
+
+// noLetter refuses a sign that cannot be printed.
+func noLetter(bad rune, where string) error {
+	return &Refusal{
+		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
+		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
+	}
 }

@@ -77,8 +77,8 @@ func layForm(m marking.Marking, set Set, paper Paper) (sheet, bool) {
 	p.brief = fewer(m.Notes, set)
 	for _, laid := range []piece{p, p.quarterTurned()} {
 		for _, size := range formSizes() {
-			for _, beside := range []bool{false, true} {
-				if s, ok := laid.formSheet(m.Form, size, beside, set.Unit, paper); ok {
+			for _, where := range []textPlace{underLines, besideLines} {
+				if s, ok := formSheet(laid, m.Form, size, where, set.Unit, paper); ok {
 					return s, true
 				}
 			}
@@ -87,11 +87,19 @@ func layForm(m marking.Marking, set Set, paper Paper) (sheet, bool) {
 	return sheet{}, false
 }
 
+// textPlace is where the text of a form stands.
+type textPlace int
+
+const (
+	underLines  textPlace = iota // under the lines of the form
+	besideLines                  // to their right
+)
+
 // formSheet lays a form with its lines as they are turned, its text of a size
-// in points under them or to their right.
-func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit marking.Unit, paper Paper) (sheet, bool) {
+// in points.
+func formSheet(p piece, form *marking.Form, size float64, where textPlace, unit marking.Unit, paper Paper) (sheet, bool) {
 	window := pageOf(paper).window
-	title := p.formTitle(window.X)
+	title := formTitle(p, window.X)
 	upper := window.Y - title.height // of the lines
 	room := p.room()
 	lower := upper - room.Y
@@ -106,7 +114,7 @@ func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit mar
 	square := plane.Point{X: window.X - side/2, Y: side / 2}
 	at, width := plane.Point{Y: lower - formGap}, window.X
 	switch {
-	case beside:
+	case where == besideLines:
 		at = plane.Point{X: room.X + formGap, Y: upper}
 		width -= at.X
 		square = plane.Point{X: side/2 + spare, Y: lower - side/2}
@@ -124,8 +132,8 @@ func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit mar
 
 	s := newSheet([]piece{p}, pageOf(paper), []cell{{}})
 	s.takeHeads()
-	s.write(title, plane.Point{Y: window.Y})
-	s.write(text, at)
+	s.takeText(title, plane.Point{Y: window.Y})
+	s.takeText(text, at)
 	corner, ok := squares{side: side, paper: paper}.nearest(&s, s.field, square)
 	if !ok {
 		return sheet{}, false
@@ -135,24 +143,8 @@ func (p piece) formSheet(form *marking.Form, size float64, beside bool, unit mar
 	return s, true
 }
 
-// write puts text on the sheet and takes its room: of a line to write on,
-// the height of handwriting over it as well.
-func (s *sheet) write(text Lines, at plane.Point) {
-	var moved Lines
-	moved.with(text, at)
-	for _, l := range moved.labels {
-		l = l.measured()
-		s.field.take(l.room)
-		s.labels = append(s.labels, l)
-	}
-	for _, r := range moved.rules {
-		s.field.take(upright(plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: writeStep})}))
-		s.rules = append(s.rules, r)
-	}
-}
-
 // formTitle sets the name and the notes that no header says.
-func (p piece) formTitle(width float64) Lines {
+func formTitle(p piece, width float64) Lines {
 	heavy, light := strong(formTitleSize), plain(formNoteSize)
 	title := linesOf(wrap(p.name, heavy, width), heavy)
 	if len(p.brief) > 0 {

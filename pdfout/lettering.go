@@ -61,7 +61,23 @@ func (l line) arrowHeads() []arrowHead { return headsOf(penOf(l.role), l.clip.Pa
 
 // roomOfHead is what an arrow head takes up.
 func roomOfHead(h arrowHead) slab {
-	return slab{h.tip.Sub(h.u.Mul(h.length / 2)), plane.Point{X: h.length / 2, Y: h.width / 2}, h.u}
+	return newSlab(h.tip.Sub(h.u.Mul(h.length/2)), plane.Point{X: h.length / 2, Y: h.width / 2}, h.u)
+}
+
+// takeText puts text on the sheet and takes its room: of a line to write on,
+// the height of handwriting over it as well.
+func (s *sheet) takeText(text Lines, at plane.Point) {
+	var moved Lines
+	moved.with(text, at)
+	for _, l := range moved.labels {
+		l = l.measured()
+		s.field.take(l.room)
+		s.labels = append(s.labels, l)
+	}
+	for _, r := range moved.rules {
+		s.field.take(upright(plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: writeStep})}))
+		s.rules = append(s.rules, r)
+	}
 }
 
 // captionLines writes the names of lines along them where there is room left.
@@ -125,7 +141,7 @@ func (l line) captionPlaces(size float64) []label {
 		return label{
 			text: l.name, style: style, u: reads,
 			at:   centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2)),
-			room: slab{centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads},
+			room: newSlab(centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads),
 		}
 	}
 	if w > length {

@@ -190,6 +190,7 @@ func TestTitleFitsThePiece(t *testing.T) {
 // On the sheets of the examples no text is cut where two pages meet, and each piece
 // is called by its name on the paper itself.
 func TestNoLabelOfAnExampleIsCut(t *testing.T) {
+	t.Parallel()
 	for name, set := range examples(t) {
 		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
 			book, _, err := plan(set, found(t, paper))

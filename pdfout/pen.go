@@ -10,7 +10,8 @@ import (
 // both line type and width, so that a print in black and white can be read;
 // colour only adds, and every colour is dark enough to print well in grey.
 
-// lineType is one of the line types of ISO 128-2.
+// lineType is one of the line types of ISO 128-2 (2020, table 1: the numbers and names
+// second hand, from a drafting course that states them).
 type LineType struct {
 	number string // as the standard numbers it
 	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
@@ -21,8 +22,9 @@ type LineType struct {
 	ring float64
 }
 
-// The line types, numbers and proportions from memory of ISO 128-2: a gap is
-// 3 line widths, a dash 12, a long dash 24, a short dash 6. The
+// The line types of the standard. That a gap is 3 line widths and a long dash 24 is
+// second hand, from DIN EN ISO 128-20; that a dash is 12 and a short dash 6 is from
+// memory of ISO 128-2. The
 // standard's dot is half a line width long; here it is round and one line width
 // across, so that a home printer shows it. Between the dots of a dotted line
 // the gap is 2.5 line widths, which keeps them as far apart, from middle to
@@ -57,6 +59,7 @@ type Colour [3]float64
 func black() Colour { return Colour{0, 0, 0} }
 func grey() Colour  { return Colour{0.35, 0.35, 0.35} }
 func pale() Colour  { return Colour{0.72, 0.72, 0.72} }
+func white() Colour { return Colour{1, 1, 1} }
 
 // pen is how a line is drawn.
 type Pen struct {
@@ -66,8 +69,8 @@ type Pen struct {
 	heads  heads
 }
 
-// pens is the table of pens. The widths are of the standard's series: 0.13,
-// 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
+// pens is the table of pens. The widths are of the standard's series (ISO 128-2,
+// second hand as above): 0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
 func pens() map[marking.Role]Pen {
 	ink := black()
 	blue := Colour{0.05, 0.16, 0.55}
@@ -113,23 +116,31 @@ func penOf(role marking.Role) Pen {
 	return strangePen()
 }
 
+// linePen draws a continuous line of a width in mm, without heads.
+func linePen(width float64, c Colour) Pen { return Pen{kind: continuous(), width: width, colour: c} }
+
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
-func strangePen() Pen { return Pen{continuous(), 1, Colour{0.8, 0, 0}, noHeads} }
+func strangePen() Pen { return linePen(1, Colour{0.8, 0, 0}) }
 
 // fineLine is the width of lines that are not on the cloth: trim lines, rules,
 // the grid in pictures; in mm.
 const fineLine = 0.13
 
 // finePen draws what divides a page or a picture.
-func finePen() Pen { return Pen{continuous(), fineLine, pale(), noHeads} }
+func finePen() Pen { return linePen(fineLine, pale()) }
+
+// What lines in pictures are drawn with: what bounds a piece, and what lies in
+// it.
+func outlinePen() Pen { return linePen(0.22, black()) }
+func innerPen() Pen   { return linePen(0.1, grey()) }
 
 // joinPen draws trim lines and join marks, which are on the paper, not on the
 // cloth.
-func joinPen() Pen { return Pen{continuous(), fineLine, grey(), noHeads} }
+func joinPen() Pen { return linePen(fineLine, grey()) }
 
 // writingPen draws the lines that are written on by hand.
-func writingPen() Pen { return Pen{continuous(), 0.18, grey(), noHeads} }
+func writingPen() Pen { return linePen(0.18, grey()) }
 
 // round reports whether the line needs round ends: dots are nothing else.
 func (p Pen) round() bool {

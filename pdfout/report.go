@@ -127,20 +127,35 @@ func (s setter) section(section marking.Section) ([]band, error) {
 		bands = append(bands, more...)
 	}
 	if section.Picture == nil {
-		return s.headed(section.Title, append(bands, s.sentences(section.Lines)...), len(bands) == 0), nil
+		return s.finished(section, bands, s.sentences(section.Lines)), nil
 	}
 	drawn := s.picture(*section.Picture)
 	if s.half && drawn.hardToRead() {
-		tables := len(bands) > 0
-		if b, ok := s.acrossPage(section, tables, drawn); ok {
-			// Only what does not go with the picture stays in the column.
-			if tables {
-				bands = s.headed(section.Title, append(bands, s.sentences(allButLast(section.Lines))...), false)
+		// Beside tables only the last sentence goes with the picture; what does not,
+		// stays in the column.
+		title, first, rest := section.Title, []marking.Sentence(nil), section.Lines
+		if len(bands) > 0 {
+			title, first = "", allButLast(section.Lines)
+			rest = section.Lines[len(first):]
+		}
+		if b, ok := s.acrossPage(title, rest, *section.Picture, drawn); ok {
+			if len(bands) > 0 {
+				bands = s.headed(section.Title, append(bands, s.sentences(first)...))
 			}
 			return append(bands, b), nil
 		}
 	}
-	return s.headed(section.Title, append(bands, s.pictured(section.Lines, drawn)...), len(bands) == 0), nil
+	return s.finished(section, bands, s.pictured(section.Lines, drawn)), nil
+}
+
+// finished puts a section's heading over its tables and what comes after them. One
+// without tables is rather not broken.
+func (s setter) finished(section marking.Section, tables, after []band) []band {
+	all := s.headed(section.Title, append(tables, after...))
+	if len(tables) == 0 && len(all) > 0 {
+		all[0].whole = len(all)
+	}
+	return all
 }
 
 // heading sets a heading in a few lines.
@@ -149,8 +164,8 @@ func (s setter) heading(text string, style Style) band {
 }
 
 // headed puts a section's heading, if it has any, over what it says; nothing where
-// it says nothing. A section may be one that is rather not broken.
-func (s setter) headed(title string, bands []band, whole bool) []band {
+// it says nothing.
+func (s setter) headed(title string, bands []band) []band {
 	if len(bands) == 0 {
 		return nil
 	}
@@ -160,9 +175,6 @@ func (s setter) headed(title string, bands []band, whole bool) []band {
 		bands = append([]band{heading}, bands...)
 	}
 	bands[0].above = sectionAbove
-	if whole {
-		bands[0].whole = len(bands)
-	}
 	return bands
 }
 
@@ -175,21 +187,15 @@ func (s setter) pictured(lines []marking.Sentence, drawn setPicture) []band {
 	return append(bands, drawn.bands...)
 }
 
-// acrossPage sets the picture of a section across the page, if it can be read better
-// there than in a column and leaves something of the page. The last sentence goes
-// with it; the heading and the other sentences as well, where the section has no
-// tables to say.
-func (s setter) acrossPage(section marking.Section, tables bool, inColumn setPicture) (band, bool) {
+// acrossPage sets a picture across the page, with a heading and sentences that go with
+// it, if it can be read better there than in a column and leaves something of the page.
+func (s setter) acrossPage(title string, lines []marking.Sentence, p marking.Picture, inColumn setPicture) (band, bool) {
 	wide := s.across()
-	drawn := wide.picture(*section.Picture)
+	drawn := wide.picture(p)
 	if !drawn.easierThan(inColumn) {
 		return band{}, false
 	}
-	title, lines := section.Title, section.Lines
-	if tables {
-		title, lines = "", lines[len(allButLast(lines)):]
-	}
-	b := band{across: wide.headed(title, wide.pictured(lines, drawn), false)}
+	b := band{across: wide.headed(title, wide.pictured(lines, drawn))}
 	return b, heightOf(b.across) <= acrossShare*s.page.Height()
 }
 
@@ -252,31 +258,10 @@ func (b *band) writeOn(from, to float64) {
 // flag puts the mark of a warning at the left of the band: a filled triangle with
 // a sign in it.
 func (b *band) flag() {
-	sign := strong(flagSignSize).in(Colour{1, 1, 1})
+	sign := strong(flagSignSize).in(white())
 	foot := plane.Point{Y: -b.height + plain(figureSize).foot() - flagDown}
 	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
 	b.say(flagSign, sign, foot.Add(plane.Point{X: (flagWidth - sign.width(flagSign)) / 2, Y: flagSignUp}))
-}
-
-// drawFigures draws a page of figures, whose number says where it is.
-func (b *book) drawFigures(d Canvas, i int, number string) {
-	b.drawFrontHeader(d, b.figuresHeader(i), number)
-	for _, placed := range b.figures[i] {
-		placed.draw(d)
-	}
-}
-
-// figuresHeader is what heads a page of figures. The first has the report's title
-// under its header.
-func (b *book) figuresHeader(i int) string {
-	title := b.set.Report.Title
-	switch {
-	case title == "":
-		title = b.fullTitle()
-	case i == 0:
-		return figuresHeading
-	}
-	return figuresHeading + ": " + title
 }
 
 // checkReport refuses what the fonts cannot print, and a picture that is none.

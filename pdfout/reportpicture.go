@@ -203,9 +203,9 @@ func (d *clothPicture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) &&
 // their bands, the folds, what lies under those, and the ground of their shapes. A
 // fold is drawn as on a sheet, but thinner. An outline that lies on it is covered:
 // there nothing is cut.
-func clothPen() Pen      { return Pen{continuous(), fineLine, grey(), noHeads} }
-func clothFoldPen() Pen  { return Pen{penOf(marking.FoldEdge).kind, 0.35, black(), noHeads} }
-func underFoldPen() Pen  { return Pen{continuous(), 0.5, Colour{1, 1, 1}, noHeads} }
+func clothPen() Pen      { return linePen(fineLine, grey()) }
+func clothFoldPen() Pen  { return Pen{kind: penOf(marking.FoldEdge).kind, width: 0.35, colour: black()} }
+func underFoldPen() Pen  { return linePen(0.5, white()) }
 func shapeTint() Colour  { return Colour{0.93, 0.93, 0.93} }
 func overFrame() float64 { return outlinePen().width / 2 }
 

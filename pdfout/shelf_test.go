@@ -27,6 +27,7 @@ func packedSheets(small []piece, page grid, square float64) ([]sheet, bool) {
 // lines, none leaves its window, and
 // none is lost.
 func TestPack(t *testing.T) {
+	t.Parallel()
 	window := plane.Point{X: 194.7, Y: 248.2}
 	rapid.Check(t, func(t *rapid.T) {
 		var small []piece

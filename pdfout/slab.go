@@ -13,6 +13,9 @@ type slab struct {
 	u      plane.Point // the direction of its length, of length 1
 }
 
+// newSlab returns a slab about a centre that reaches half its length along u.
+func newSlab(centre, half, u plane.Point) slab { return slab{centre, half, u} }
+
 // upright returns the slab of an upright box.
 func upright(b plane.Box) slab {
 	return slab{b.Centre(), plane.Point{X: b.Width() / 2, Y: b.Height() / 2}, plane.Point{X: 1}}

@@ -17,14 +17,8 @@ import (
 // page drawn for a printer that is off, on 6 units as they come out.)
 
 const (
-	// squareGrid is what the corners of check squares are multiples of, in
-	// mm on the page.
-	squareGrid = 6 * point
 	// clearing is how far a check square stays from lines, in mm.
 	clearing = 2.0
-	// onGrid bounds how far a place may be off the grid through rounding and
-	// still count as on it, in steps of the grid.
-	onGrid = 1e-6
 	// largestSquare is the largest squareSize, in mm.
 	largestSquare = 30.0
 )
@@ -47,10 +41,6 @@ func squareLabel(unit marking.Unit) string {
 	}
 	return "30 mm"
 }
-
-// snapUp and snapDown bring a length on the page to a multiple of squareGrid.
-func snapUp(mm float64) float64   { return math.Ceil(mm/squareGrid-onGrid) * squareGrid }
-func snapDown(mm float64) float64 { return math.Floor(mm/squareGrid+onGrid) * squareGrid }
 
 // squares finds the places of the check squares of one sheet.
 type squares struct {

@@ -123,6 +123,7 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 // The least number of pages is taken, even where some placings of the grid print
 // too many: 9 x 9 placings are counted here, one by one.
 func TestGridPrintsTheLeast(t *testing.T) {
+	t.Parallel()
 	m := sail(69_579)
 	m.Marks = append(m.Marks, edge(marking.Stitch, "", m.Outline[0], m.Outline[2]))
 	p := newPiece(m)

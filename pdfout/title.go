@@ -147,7 +147,7 @@ func (b block) extent(u plane.Point) plane.Point {
 
 // around returns the room the block takes with its middle at a place.
 func (b block) around(middle, u plane.Point) slab {
-	return slab{middle, plane.Point{X: b.width / 2, Y: b.height / 2}, u}
+	return newSlab(middle, plane.Point{X: b.width / 2, Y: b.height / 2}, u)
 }
 
 // placed returns the block's lines with its middle at a place.
@@ -281,7 +281,7 @@ func (p piece) strips(f *field, room float64, u plane.Point) []plane.Point {
 	for y := -math.Floor(width / 2 / step); y <= width/2/step; y++ {
 		for k := range stripTrials {
 			at := middle.Add(u.Mul(stepFromMiddle(k) * length / (stripTrials + 1))).Add(u.Left().Mul(y * step))
-			if p.inside(at) && f.free(slab{at, plane.Point{X: room, Y: room}, across()}) {
+			if p.inside(at) && f.free(newSlab(at, plane.Point{X: room, Y: room}, across())) {
 				places = append(places, at)
 			}
 		}
@@ -330,7 +330,7 @@ func (p piece) places(f *field, room, step float64) []plane.Point {
 	for x := -math.Floor(p.bounds.Width() / 2 / dx); x <= trials/2; x++ {
 		for y := -math.Floor(p.bounds.Height() / 2 / dy); y <= trials/2; y++ {
 			at := middle.Add(plane.Point{X: x * dx, Y: y * dy})
-			if p.inside(at) && f.free(slab{at, plane.Point{X: room, Y: room}, across()}) {
+			if p.inside(at) && f.free(newSlab(at, plane.Point{X: room, Y: room}, across())) {
 				places = append(places, at)
 			}
 		}

@@ -196,6 +196,7 @@ func samePath(a, b plane.Path) bool {
 }
 
 func TestWholePages(t *testing.T) {
+	t.Parallel()
 	// A roll is as wide as it is asked for, whatever lies on it.
 	d, s := drawnOn(t, large(), found(t, "roll:36in"))
 	assert.InDelta(t, 36*72, d.pages[0].width, 0.01)
@@ -264,9 +265,12 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 
 // The first page alone is the first page of all.
 func TestFirstPageOnly(t *testing.T) {
-	for name, set := range scenes() {
+	t.Parallel()
+	for _, name := range []string{"skirt and bodice", "nothing but a sample", "as large as a house", "figures", "a picture across"} {
+		set := scenes()[name]
 		paper := found(t, "letter")
 		whole, s := drawnOn(t, set, paper)
+		set.Cautions = marking.Cautions(set.Pieces)
 		var out bytes.Buffer
 		summary, err := DrawFirst(&out, set, paper)
 		require.NoError(t, err)

@@ -5,26 +5,7 @@ import (
 	"strings"
 )
 
-// Rules of this file: counts, lists and ranges, as a sentence says them, and where
-// a sentence may be broken.
-
-// listOf joins names as a sentence does: "a, b and c".
-func listOf(names []string) string {
-	if len(names) < 2 {
-		return strings.Join(names, "")
-	}
-	last := len(names) - 1
-	return strings.Join(names[:last], ", ") + " and " + names[last]
-}
-
-// someNames joins the first names and counts the others.
-func someNames(names []string, shown int) string {
-	text := strings.Join(names[:shown], ", ")
-	if rest := len(names) - shown; rest > 0 {
-		text += fmt.Sprintf(" and %d more", rest)
-	}
-	return text
-}
+// Rules of this file: notes, pages and ranges, as a sentence says them.
 
 // joinedNotes joins notes into one text: with commas, or with semicolons where a
 // note has a comma in it; after a sign that ends a note, or parts it from the
@@ -89,23 +70,6 @@ func hasHave(n int) string {
 		return "has"
 	}
 	return "have"
-}
-
-// counted is a number and its noun: "1 page", "18,432 pages".
-func counted(n int, noun string) string {
-	if n != 1 {
-		noun += "s"
-	}
-	return thousands(n) + " " + noun
-}
-
-// thousands is a whole number, not negative, with its thousands set apart.
-func thousands(n int) string {
-	s := fmt.Sprint(n)
-	for i := len(s) - 3; i > 0; i -= 3 {
-		s = s[:i] + "," + s[i:]
-	}
-	return s
 }
 
 // fromTo names rows or columns from first to last, counted from 0: "row 7",

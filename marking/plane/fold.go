@@ -224,9 +224,7 @@ func (f *Folding) DrawnInPath(p Path) Path {
 	for i, at := range p {
 		if i > 0 {
 			for _, t := range f.breaks(p[i-1], at) {
-				// Both sides of a break: one of them may lie in a strip.
-				add(p[i-1].Toward(at, t-nick))
-				add(p[i-1].Toward(at, t+nick))
+				add(p[i-1].Toward(at, t))
 			}
 		}
 		add(at)
@@ -245,10 +243,6 @@ func (f *Folding) inStrip(p Point) bool {
 	u := f.U(p)
 	return slices.ContainsFunc(f.folds, func(one Fold) bool { return u > one.At+touch && u < one.End()-touch })
 }
-
-// nick is how far beside a break, as a share of the segment, the two sides of
-// it are looked at: far below what can be seen, far above rounding.
-const nick = 1e-12
 
 // breaks returns, in order, the shares of the way from a to b at which the
 // folding is not the same on both sides.

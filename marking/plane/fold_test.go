@@ -344,6 +344,8 @@ func TestHalfPlane(t *testing.T) {
 	for _, c := range []struct{ name, path, want string }{
 		{"all of it", "0,0 5,0 5,5", "0,0 5,0 5,5"},
 		{"none of it", "-1,0 -5,0", ""},
+		{"short of the line by rounding", "-0.0000003,0 5,0", "0,0 5,0"},
+		{"begun short of it by what can be told", "-0.00001,0 -0.00001,5 -1,5", ""},
 		{"out and in again", "2,0 -2,4 2,8", "2,0 0,2 | 0,6 2,8"},
 		{"a closed path", "2,0 2,4 -2,4 -2,0 2,0", "0,0 2,0 2,4 0,4"},
 		{"a closed path from outside", "-2,0 2,0 2,4 -2,4 -2,0", "0,0 2,0 2,4 0,4"},
@@ -378,7 +380,11 @@ func TestStripOnTheRim(t *testing.T) {
 // A path beside a seam by no more than rounding lies on it all along.
 func TestAlongASeamButForRounding(t *testing.T) {
 	f := over(t, "2+1")
-	assert.Equal(t, strands(f.Unfolded(path(t, "2,0 2,9"))), strands(f.Unfolded(Path{{2 - 1e-12, 0}, {2 + 1e-12, 9}})))
+	along := strands(f.Unfolded(path(t, "2,0 2,9")))
+	for _, off := range []float64{1e-12, 5e-8} {
+		assert.Equal(t, along, strands(f.Unfolded(Path{{2 - off, 0}, {2 + off, 9}})), "%g mm off it", off)
+	}
+	assert.NotEqual(t, along, strands(f.Unfolded(Path{{2 - 2e-7, 0}, {2 + 2e-7, 9}})), "what is no rounding crosses it")
 }
 
 func TestShown(t *testing.T) {

@@ -130,7 +130,7 @@ func crossCircle(a, b, centre Point, radius float64) []float64 {
 
 // mostProbes bounds at how many places a part is tested. Between two cuts a
 // part keeps its distance everywhere or nowhere, so one would do, were it not
-// for rounding beside the cuts themselves.
+// for rounding beside the cuts themselves. It bounds the work: more tell no more.
 const mostProbes = 16
 
 // test finds the parts that keep the distance.

@@ -143,7 +143,8 @@ func (r *raw) prune(source *Tree) {
 }
 
 // mostParts bounds into how many parts a segment is divided to tell whether it
-// is too near over its whole length.
+// is too near over its whole length. It bounds the work and nothing else: what is not
+// told here comes out when the parts are tested.
 const mostParts = 16
 
 // tooNear reports whether every place between a and b is nearer to the source

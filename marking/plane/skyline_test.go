@@ -21,6 +21,7 @@ func TestProfile(t *testing.T) {
 		{"a slope overhead", "0,0 4,4 0,4 0,0", "0-4 1-4 2-4 3-4"},
 		{"a part of a column counts as all of it", "0,0 1.25,0 1.25,3 0,3 0,0", "0-3 0-3"},
 		{"a hair over a column's side does not count", "0,0 2.0000005,0 2.0000005,2 0,2 0,0", "0-2 0-2"},
+		{"what can be told does", "0,0 2.00001,0 2.00001,2 0,2 0,0", "0-2 0-2 0-2"},
 		{"a step on the side of a column belongs to the tall one alone", "0,0 2,0 2,1 1,1 1,5 0,5 0,0", "0-5 0-1"},
 		{"a point within a column", "0,0 1,0 0.5,7 0,0", "0-7"},
 		{"what lies between is covered", "0,0 1,0 1,5 0,5 0,4 0.5,4 0.5,1 0,1 0,0", "0-5"},
