@@ -17,25 +17,35 @@ type Cloth struct {
 	Buy Purchase
 }
 
-// layCloth lays everything that is cut on the cloth, and notes what is too wide for
-// it.
-func (p *Pattern) layCloth() {
+// clothOf lays everything that is cut on the cloth of a pattern; nil where the width of
+// that is not known.
+func clothOf(p *Pattern) *Cloth {
 	if p.ClothWidth == 0 {
-		return
+		return nil
 	}
-	lay := layOut(p.layItems(), p.ClothWidth)
-	p.Cloth = &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+	lay := layOut(layItems(p), p.ClothWidth)
+	return &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+}
+
+// widerThanCloth notes which pieces are too wide for the cloth.
+func widerThanCloth(p *Pattern) []Remark {
+	if p.ClothWidth == 0 {
+		return nil
+	}
+	var remarks []Remark
+	names := tooWide(layItems(p), p.ClothWidth)
 	for _, piece := range p.Pieces {
-		if slices.Contains(lay.TooWide, piece.Name) {
-			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
+		if slices.Contains(names, piece.Name) {
+			remarks = append(remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
 				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", true})
 		}
 	}
+	return remarks
 }
 
 // layItems lists what is cut from the cloth: what is torn, and then the pieces as they are
 // flat. A piece that is a rectangle is laid among the pieces.
-func (p *Pattern) layItems() []layItem {
+func layItems(p *Pattern) []layItem {
 	var items []layItem
 	torn, _ := p.cutList()
 	for _, c := range torn {

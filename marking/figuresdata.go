@@ -280,9 +280,7 @@ func (p *Pattern) Figures() Figures {
 	for _, b := range p.Bindings {
 		f.Bindings = append(f.Bindings, b.data())
 	}
-	if p.Cloth != nil {
-		f.Cloth = p.clothData()
-	}
+	f.Cloth = p.clothData()
 	for _, s := range p.Sewing {
 		f.Sewing = append(f.Sewing, SettingData(s))
 	}
@@ -411,9 +409,13 @@ func (b Binding) data() BindingData {
 }
 
 func (p *Pattern) clothData() *ClothData {
-	lay := p.Cloth.Lay
+	cloth := clothOf(p)
+	if cloth == nil {
+		return nil
+	}
+	lay := cloth.Lay
 	d := &ClothData{
-		Width: p.Unit.chosen(lay.Width), Length: p.Unit.atLeast(lay.Length), Buy: p.Cloth.Buy,
+		Width: p.Unit.chosen(lay.Width), Length: p.Unit.atLeast(lay.Length), Buy: cloth.Buy,
 		TooWide: append([]string{}, lay.TooWide...), Parts: []PartData{},
 	}
 	for _, part := range lay.Parts {

@@ -12,11 +12,12 @@ func (p *Pattern) clothSection(w wording) Section {
 	say := func(warning bool, text string, args ...any) {
 		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...), Warning: warning})
 	}
-	if p.Cloth == nil {
+	cloth := clothOf(p)
+	if cloth == nil {
 		say(false, "the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.either(44*25.4, 1120)))
 		return s
 	}
-	lay := p.Cloth.Lay
+	lay := cloth.Lay
 	for _, name := range lay.TooWide {
 		say(true, "%s is wider than the cloth and is not reckoned in", name)
 	}
@@ -26,16 +27,22 @@ func (p *Pattern) clothSection(w wording) Section {
 	if width, length := w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)); len(lay.TooWide) > 0 {
 		say(true, "the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Cloth.Buy), width, length)
+		say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(cloth.Buy), width, length)
 	}
 	say(false, "%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", layMethod)
+	s.Picture = layPicture(lay, p.Unit, w)
+	return s
+}
+
+// layPicture draws a lay, in the unit of its pattern, with a band for each of its parts.
+func layPicture(lay Lay, unit Unit, w wording) *Picture {
 	pic := &Picture{
-		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
+		Caption: fmt.Sprintf("%s wide, %s long", w.length(unit.chosen(lay.Width)), w.length(unit.atLeast(lay.Length))),
 		Width:   lay.Width, Height: lay.Length,
 	}
-	from := p.Unit.amount(0)
+	from := unit.amount(0)
 	for _, part := range lay.Parts {
-		to := p.Unit.atLeast(part.To)
+		to := unit.atLeast(part.To)
 		b := Band{From: part.From, To: part.To, Width: lay.Width, Text: "single"}
 		if part.Folded {
 			b.Width, b.Text = lay.Width/2, "folded lengthwise, fold at the left"
@@ -54,6 +61,5 @@ func (p *Pattern) clothSection(w wording) Section {
 			pic.Shapes = append(pic.Shapes, Shape{Name: name, Outline: one.Outline})
 		}
 	}
-	s.Picture = pic
-	return s
+	return pic
 }

@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 )
 
 // The parts of a lay become bands of its picture, one where the other ends, as it is
@@ -41,9 +40,7 @@ func TestLayPicture(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			lay := layOut(toCut(t, c.items), c.width*Inch.MM())
-			p := &Pattern{Unit: c.unit, ClothWidth: lay.Width, Cloth: &Cloth{Lay: lay, Buy: c.unit.buy(lay.Length)}}
-			pic := p.clothSection(wording{both: c.both}).Picture
-			require.NotNil(t, pic)
+			pic := layPicture(lay, c.unit, wording{both: c.both})
 			var texts []string
 			end := 0.0
 			for i, b := range pic.Bands {

@@ -20,7 +20,6 @@ type Pattern struct {
 	Trims     []Trim
 	Ruffles   []Ruffle
 	Bindings  []Binding
-	Cloth     *Cloth    // nil where the width of the cloth is not known
 	Sewing    []Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []Remark
