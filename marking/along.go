@@ -172,13 +172,8 @@ func (p *Piece) onAxis(line plane.Path) bool {
 // lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
 // returned whole.
 func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
-	var finished plane.Path
-	for _, e := range p.Edges {
-		finished = append(finished, e.Sewn...)
-	}
-	finished = append(finished, finished[0])
 	var parts []plane.Path
-	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
+	for _, s := range insideStretches(p.seams, plane.NewTree(line)) {
 		parts = append(parts, line.Between(s.from, s.to))
 	}
 	if len(parts) == 0 {

@@ -65,7 +65,9 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 		return false
 	}
 	for i, o := range order {
-		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points}
+		last := len(o.points) - 1
+		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points,
+			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
 		if o.spec.Smooth {
 			e.Path = smoothEdge(order, i, fold)
 		}
@@ -287,7 +289,8 @@ func closeOutline(piece *Piece, found *findings) bool {
 			piece.Edges[i], piece.Edges[j] = piece.Edges[j], piece.Edges[i]
 		}
 		for i := range piece.Edges {
-			piece.Edges[i].Path = piece.Edges[i].Path.Reversed()
+			e := &piece.Edges[i]
+			e.Path, e.steps = e.Path.Reversed(), [2]float64{e.steps[1], e.steps[0]}
 		}
 		piece.Outline = join()
 	}
