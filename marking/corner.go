@@ -45,6 +45,11 @@ const (
 	// farther than about a quarter of theirs, and a jog longer than it is deep
 	// is seen as a step however it is sewn.
 	gentleReach = 1.5
+
+	// roughness bounds by how much, in mm, the lengthened end of a line may come
+	// nearer to its edge than its distance: as much as a last point may be off
+	// that was measured to a tenth of a millimetre, and its neighbour with it.
+	roughness = 0.2
 )
 
 // CornerKind is what becomes of two stitch lines where their edges meet.
@@ -160,7 +165,7 @@ func (p *Piece) comesOutAtBare(c Corner, b, a ruling, found *findings) (Corner, 
 // of what of it lies on the piece, and how far along that edge.
 func (p *Piece) comesOut(r ruling, at float64, other int) (along float64, ok bool) {
 	beside := r.beside()
-	if max(beside.from-at, at-beside.to) > runOut*r.d {
+	if max(beside.from-at, at-beside.to) > runOut*r.d || !r.keepsOff(at) {
 		return 0, false
 	}
 	_, along, away := p.Edges[other].Path.Nearest(r.line.At(at))
@@ -263,30 +268,55 @@ func (r ruling) meets(next ruling, turn float64) (meet plane.Crossing, ok bool) 
 	off := 2 * reach
 	for _, c := range plane.Crossings(r.line, next.line) {
 		a, b := math.Abs(c.A-at), math.Abs(c.B-there)
-		if a < reach && b < reach && a+b < off && r.within.holds(c.A) && next.within.holds(c.B) {
+		// Past its other end a line is lengthened for another corner.
+		past := c.A < r.beside().from || next.beside().to < c.B
+		if a < reach && b < reach && a+b < off && !past && r.within.holds(c.A) && next.within.holds(c.B) &&
+			r.keepsOff(c.A) && next.keepsOff(c.B) {
 			meet, off, ok = c, a+b, true
 		}
 	}
 	return meet, ok
 }
 
+// keepsOff reports whether a line that is lengthened to a place keeps its distance
+// from its own edge on the way there. Where the edge bends more tightly than that at
+// its end, the line falls short of it, and lengthened leads over the very cloth that
+// is to be kept off.
+func (r ruling) keepsOff(at float64) bool {
+	var way plane.Path
+	switch beside := r.beside(); {
+	case r.short[0] && at < beside.from:
+		way = plane.Path{r.line.At(at), r.line.At(beside.from)}
+	case r.short[1] && at > beside.to:
+		way = plane.Path{r.line.At(beside.to), r.line.At(at)}
+	default:
+		return true
+	}
+	for _, q := range r.edgePath {
+		if _, _, away := way.Nearest(q); away < r.d-roughness {
+			return false
+		}
+	}
+	return true
+}
+
 // holds reports whether a place along a line lies in the stretch.
 func (s stretch) holds(at float64) bool { return s.from-leastLine < at && at < s.to+leastLine }
 
 // meetingReach returns how far from a corner, in mm along either of them, the lines
-// at a and b inside its two edges may meet: half as far again as beside two straight
-// edges, both at the greater distance. A sharp corner that points out of the piece
-// holds them together however far that is; where it hardly turns they may meet much
-// farther off, and so they may, at unequal distances, where it points into the piece.
+// at a and b inside its two edges may meet. A sharp corner that points out of the
+// piece holds them together however far that is: half as far again as beside two
+// straight edges, both at the greater distance. Into the piece they are lengthened
+// no farther than they may run out.
 func meetingReach(turn, a, b float64) float64 {
 	widest, far := max(a, b), 1.5*math.Tan(math.Abs(turn)/2)
 	switch {
 	case turn > sharpTurn:
 		return widest * max(runOut, far)
-	case turn > leastTurn:
-		return widest * gentleReach
+	case turn < -sharpTurn:
+		return widest * runOut
 	}
-	return widest * min(max(1, far), runOut)
+	return widest * gentleReach
 }
 
 // passesBy notes that the line of an edge does not come out at the edge beside it,

@@ -136,8 +136,10 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 // nothing between the two, it is the edge itself.
 type ruling struct {
 	inset
+	edgePath   plane.Path  // of the edge
 	path       plane.Path  // what lies beside the edge
 	start, end plane.Point // the ways in which it sets out and arrives, of length 1
+	short      [2]bool     // it begins, or ends, before it is square to the end of its edge: the edge bends too tightly there
 	run        float64     // how far both ends are lengthened, in mm
 	line       *plane.Tree // with its ends lengthened
 	within     stretch     // the part of line that counts: all of it, until it is kept within the piece
@@ -170,21 +172,20 @@ func (p *Piece) rule(in inset, run float64, found *findings) (ruling, bool) {
 		found.meetsItself(in, line.At)
 		return ruling{}, false
 	}
-	r := ruling{inset: in, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
+	r := ruling{inset: in, edgePath: e.Path, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
 	reach := sturdy * in.d
-	// An end that the edge itself has trimmed goes on the way the line does there.
 	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
-	first, last := line.Path[0], line.Path[len(line.Path)-1]
-	switch {
-	case first.Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > rounding:
-		r.start = wayOut(own, line.Path[1].Distance(first), line.Path.StartDirection(), reach)
-	default:
+	last := len(line.Path) - 1
+	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > rounding {
+		r.short[0] = true
+		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
+	} else {
 		r.start = wayOut(edge, e.steps[0], r.start, reach)
 	}
-	switch {
-	case last.Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > rounding:
-		r.end = wayIn(own, line.Path[len(line.Path)-2].Distance(last), line.Path.EndDirection(), reach)
-	default:
+	if line.Path[last].Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > rounding {
+		r.short[1] = true
+		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
+	} else {
 		r.end = wayIn(edge, e.steps[1], r.end, reach)
 	}
 	return r.lengthened(run), true
