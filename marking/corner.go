@@ -112,7 +112,14 @@ func (p *Piece) decideCorner(before, after int, found *findings) (Corner, bool) 
 	meet, ok := b.meets(a, c.Turn)
 	switch {
 	case ok:
-		c.Before, c.After = b.endNear(meet.A, c.Before), a.endNear(meet.B, c.After)
+		c.Before, c.After = endAt(meet.A), endAt(meet.B)
+		// What is not sewn ends there, but is not lengthened to there.
+		if b.d == 0 {
+			c.Before = LineEnd{Seam: min(meet.A, b.beside().to), Line: b.beside().to}
+		}
+		if a.d == 0 {
+			c.After = LineEnd{Seam: max(meet.B, a.beside().from), Line: a.beside().from}
+		}
 	case c.Turn < sharpTurn:
 		c.Kind = CornerStep
 		return c, true
@@ -128,15 +135,6 @@ func (p *Piece) decideCorner(before, after int, found *findings) (Corner, bool) 
 }
 
 func endAt(at float64) LineEnd { return LineEnd{Seam: at, Line: at} }
-
-// endNear returns the end of a line that meets its neighbour at a place; an edge
-// that is not sewn is not lengthened to there.
-func (r ruling) endNear(at float64, square LineEnd) LineEnd {
-	if r.d == 0 {
-		return square
-	}
-	return endAt(at)
-}
 
 // comesOutAtBare decides a corner that points out of the piece between an edge
 // that is sewn and one that is not.

@@ -19,7 +19,9 @@ const (
 	cornerTolerance = 0.05
 
 	// samePoint bounds how near two neighbouring points of an edge may lie
-	// without being the same point written twice.
+	// without being the same point written twice. Those of a smooth edge may not
+	// lie within cornerTolerance, for a curve swings far out beside two points
+	// that miss each other by a rounding.
 	samePoint = 0.001
 
 	// straightness bounds how far the points of a straight edge may lie off
@@ -83,9 +85,12 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 
 // checkPoints looks at the points of one edge by themselves.
 func checkPoints(es EdgeSpec, found *findings) {
-	points := es.Points.V
+	points, apart := es.Points.V, samePoint
+	if es.Smooth {
+		apart = cornerTolerance
+	}
 	for i := 1; i < len(points); i++ {
-		if points[i].Distance(points[i-1]) <= samePoint {
+		if points[i].Distance(points[i-1]) <= apart {
 			at := Place{Path: es.Place.Path, Line: es.Points.Line(i)}
 			found.add(at, "take one of them out", "points %d and %d are the same", i, i+1)
 		}
