@@ -266,8 +266,10 @@ func (r ruling) meets(next ruling, turn float64) (meet plane.Crossing, ok bool) 
 	off := 2 * reach
 	for _, c := range plane.Crossings(r.line, next.line) {
 		a, b := math.Abs(c.A-at), math.Abs(c.B-there)
-		// Past its other end a line is lengthened for another corner.
-		past := c.A < r.beside().from || next.beside().to < c.B
+		// Past its other end a line is lengthened for another corner; and an edge that
+		// is not sewn ends where it is cut.
+		past := c.A < r.beside().from || next.beside().to < c.B ||
+			r.d == 0 && c.A > at+leastLine || next.d == 0 && c.B < there-leastLine
 		if a < reach && b < reach && a+b < off && !past && r.within.holds(c.A) && next.within.holds(c.B) &&
 			r.keepsOff(c.A) && next.keepsOff(c.B) {
 			meet, off, ok = c, a+b, true
