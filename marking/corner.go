@@ -46,6 +46,12 @@ const (
 	// is seen as a step however it is sewn.
 	gentleReach = 1.5
 
+	// hollowReach is how far beyond a corner that points into the piece two lines
+	// may meet, in the wider of the two allowances: as far as the line inside one
+	// edge keeps its point there. A slash that is sharper, as a gusset is set
+	// into, is sewn to its end and no farther.
+	hollowReach = 6
+
 	// roughness bounds by how much, in mm, the lengthened end of a line may come
 	// nearer to its edge than its distance: as much as a last point may be off
 	// that was measured to a tenth of a millimetre, and its neighbour with it.
@@ -306,15 +312,14 @@ func (s stretch) holds(at float64) bool { return s.from-leastLine < at && at < s
 // meetingReach returns how far from a corner, in mm along either of them, the lines
 // at a and b inside its two edges may meet. A sharp corner that points out of the
 // piece holds them together however far that is: half as far again as beside two
-// straight edges, both at the greater distance. Into the piece they are lengthened
-// no farther than they may run out.
+// straight edges, both at the greater distance.
 func meetingReach(turn, a, b float64) float64 {
 	widest, far := max(a, b), 1.5*math.Tan(math.Abs(turn)/2)
 	switch {
 	case turn > sharpTurn:
 		return widest * max(runOut, far)
 	case turn < -sharpTurn:
-		return widest * runOut
+		return widest * hollowReach
 	}
 	return widest * gentleReach
 }
