@@ -64,7 +64,7 @@ func (g grid) evenly(p piece) grid {
 // a page of one lies on at most four of another, and there are no fewer pages that
 // hang together than there are rows and columns, less one.
 func (a placing) hopeless() bool {
-	return len(a.cells) > 4*MaxPages || a.grid.rows+a.grid.columns > MaxPages+2
+	return max(len(a.cells), a.grid.rows+a.grid.columns) > 4*MaxPages
 }
 
 // place returns where a grid of such pages is best laid over the piece, and
@@ -194,7 +194,7 @@ type raster struct {
 // newRaster returns the finest raster of a piece that is not too much work.
 func newRaster(p piece, page grid, t tender) raster {
 	smallest, pitch := page.over(p, plane.Point{}), page.pitch()
-	for n := rasterMost; ; n /= 2 {
+	for n := rasterMost; ; n = n * 3 / 4 {
 		fine := grid{columns: n * (smallest.columns + 1), rows: n * (smallest.rows + 1), window: pitch.Mul(1 / float64(n))}
 		// The first join line of a grid lies half an overlap and a pitch
 		// from where it begins.
