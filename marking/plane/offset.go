@@ -13,9 +13,9 @@ import "math"
 //  4. throw away every part that is nearer to the path than the distance;
 //  5. walk from part to part over the places where they meet.
 //
-// hollow.go bridges, raw.go draws and prunes the raw line, parts.go does the rest. All
-// take time in proportion to n log n for n points, since no more than a few lines cross
-// each other beside any one place.
+// hollow.go bridges, raw.go draws and prunes the raw line, parts.go does the rest. For n
+// points that takes time in proportion to n log n as long as few lines cross each other
+// beside any one place: so it is beside smooth edges and, once bridged, rough ones.
 
 // The tolerances of an offset.
 const (
