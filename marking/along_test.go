@@ -157,7 +157,7 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			spec, err := Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch(c.head+rect("10")+rule)), hasLetter)
 			require.NoError(t, err)
-			pattern, err := Check(spec)
+			pattern, err := checkPattern(spec)
 			require.NoError(t, err)
 			all := pattern.courses([]Text{Given("front." + c.edge)}, spec)
 			require.Len(t, all, 1)
@@ -174,7 +174,7 @@ func TestLengthOfALineAcrossTucks(t *testing.T) {
 	spec, err := Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch(rect("10")+"\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n"+
 		rows(`tuck t left 1/4 2 3`))), hasLetter)
 	require.NoError(t, err)
-	pattern, err := Check(spec)
+	pattern, err := checkPattern(spec)
 	require.NoError(t, err)
 	assert.InDelta(t, 4, pattern.course("front.rule", spec).Length.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
 }
@@ -192,7 +192,7 @@ func TestLineFromSeamToSeam(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			spec, err := Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch(c.head+rect("10")+"\n---\n\n[line.casing]\npoints = [[0, 3], [10, 3]]\n")), hasLetter)
 			require.NoError(t, err)
-			pattern, err := Check(spec)
+			pattern, err := checkPattern(spec)
 			require.NoError(t, err)
 			assert.InDelta(t, c.want, pattern.course("front.casing", spec).Length.MM/25.4, 1e-6)
 		})

@@ -60,7 +60,7 @@ func TestBindingsInPrint(t *testing.T) {
 `},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garment(t, skirt(10), c.beside), trimmings))
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garmentOf(t, skirt(10), c.beside), trimmings))
 		})
 	}
 }
@@ -71,7 +71,7 @@ func TestBindingsInPrint(t *testing.T) {
 // n >= (400.75 + 6 - 0.707) / 24.749 = 16.4, which makes 17. Along the cloth each takes
 // 6 x 1.41421 = 8.485 in, and the slant 18 in: 162.25 in.
 func TestBindingFromSelvageToSelvage(t *testing.T) {
-	p := garment(t, skirt(200), "[cloth]\nwidth = 18\n[binding.hem]\nalong = \"front.hem\"\nwidth = 1\nfold = \"double\"\n")
+	p := garmentOf(t, skirt(200), "[cloth]\nwidth = 18\n[binding.hem]\nalong = \"front.hem\"\nwidth = 1\nfold = \"double\"\n")
 	b := p.Bindings[0]
 	assert.Equal(t, "400 3/4 in", b.Length.String())
 	assert.Equal(t, 17, b.Strips)

@@ -6,10 +6,10 @@ import (
 	"strings"
 )
 
-// Check works out every line of every piece and turns a Spec into a Pattern.
-// It goes on after a mistake as far as the mistake allows, and reports all it
-// finds together, as Faults.
-func Check(spec *Spec) (*Pattern, error) {
+// checkPattern works out every line of every piece, and what joins them. It goes on
+// after a mistake as far as the mistake allows, and reports all it finds together, as
+// Faults.
+func checkPattern(spec *Spec) (*Pattern, error) {
 	pattern := &Pattern{
 		Title:      spec.Title.V,
 		Size:       spec.Size.V,
@@ -38,7 +38,6 @@ func Check(spec *Spec) (*Pattern, error) {
 		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit.V)...)
 	}
 	pattern.remarkGarment()
-	pattern.Remarks = append(pattern.Remarks, widerThanCloth(pattern)...)
 	return pattern, nil
 }
 

@@ -115,7 +115,7 @@ func TestTearAndCutList(t *testing.T) {
 `},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, words(c.want), words(printedSection(garment(t, c.piece, c.beside), tearFirst)))
+			assert.Equal(t, words(c.want), words(printedSection(garmentOf(t, c.piece, c.beside), tearFirst)))
 		})
 	}
 }

@@ -13,7 +13,7 @@ const tucksAndPleats = "Tucks and pleats, on the flat cloth"
 
 // foldsInPrint checks a sketch and returns what the figures say of its folds.
 func foldsInPrint(t *testing.T, text string) string {
-	return printedSection(garment(t, text, ""), tucksAndPleats)
+	return printedSection(garmentOf(t, text, ""), tucksAndPleats)
 }
 
 // The places and sums of published tucks, as a maker reads them. Sources as beside the
@@ -181,9 +181,9 @@ func TestTuckTablesInMillimetres(t *testing.T) {
 // Fourteen tucks 3.1 mm wide take 86.8 mm, 3 7/16 in. One takes 6.2 mm, which a ruler
 // cannot tell from 1/4 in; but fourteen times 1/4 in would be 3 1/2 in.
 func TestTakeUpsThatDoNotAddUpOnARuler(t *testing.T) {
-	p := garment(t, half+rows(`tuck yoke centre 1/8 7 1/2`), "")
+	p := garmentOf(t, half+rows(`tuck yoke centre 1/8 7 1/2`), "")
 	assert.Contains(t, printedSection(p, tucksAndPleats), "each takes up 1/4 in, all 14 together 3 1/2 in\n")
-	p = garment(t, half+strings.Replace(rows(`tuck yoke centre W 7 1/2`), "W", "3.1 mm", 1), "")
+	p = garmentOf(t, half+strings.Replace(rows(`tuck yoke centre W 7 1/2`), "W", "3.1 mm", 1), "")
 	assert.Contains(t, printedSection(p, tucksAndPleats), "\n  14 tucks together take up 3 7/16 in\n")
 	assert.Equal(t, "3 7/16 in", FiguresOf(p).Pieces[0].Tucks[0].TakeUp.String(), "the data say the same")
 }
@@ -264,7 +264,7 @@ func TestEdgePleatTables(t *testing.T) {
 // With both systems the widths in the headings have both, too.
 func TestFoldTablesInBothSystems(t *testing.T) {
 	var text strings.Builder
-	for _, s := range ReportOf(garment(t, half+rows(`tuck yoke centre 1/8 1 1/2`), ""), AllUnits).Sections {
+	for _, s := range ReportOf(garmentOf(t, half+rows(`tuck yoke centre 1/8 1 1/2`), ""), AllUnits).Sections {
 		if s.Title == tucksAndPleats {
 			text.WriteString(Report{Sections: []Section{s}}.Text(80))
 		}

@@ -49,7 +49,7 @@ func check(text string) (*Pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	return Check(spec)
+	return checkPattern(spec)
 }
 
 // sketched checks a sketch, with an allowance for every edge, and returns its
@@ -86,7 +86,7 @@ func example(t testing.TB, name string) *Pattern {
 	require.NoError(t, err)
 	spec, err := Read(name, data, hasLetter)
 	require.NoError(t, err)
-	pattern, err := Check(spec)
+	pattern, err := checkPattern(spec)
 	require.NoError(t, err)
 	return pattern
 }

@@ -30,7 +30,7 @@ func skirtBack(half float64) string {
 // 90 / 4 = 22 1/2, 135 / 4 = 33 3/4.
 func TestPetticoatRuffle(t *testing.T) {
 	for _, joining := range []string{"0", "1/4"} {
-		r := garment(t, skirt(22.5), "[cloth]\nwidth = 36\n"+skirtBack(22.5)+
+		r := garmentOf(t, skirt(22.5), "[cloth]\nwidth = 36\n"+skirtBack(22.5)+
 			"[ruffle.r]\nalong = [\"front.hem\", \"back.hem\"]\nfullness = \"1 1/2\"\ndepth = 8\nround = true\njoining = \""+joining+"\"\n").Ruffles[0]
 		assert.Equal(t, "90 in", r.Edge.String())
 		assert.Equal(t, "135 in", r.Length.String())
@@ -81,7 +81,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 		{"3 1/8", "3 1/8 times that, ungathered", "3 1/8 times its edge is much for a ruffle; 3 is the most that draws up well"},
 	} {
 		t.Run(c.fullness, func(t *testing.T) {
-			p := garment(t, skirt(10), "[ruffle.r]\nalong = \"front.hem\"\nfullness = \""+c.fullness+"\"\ndepth = 4\n")
+			p := garmentOf(t, skirt(10), "[ruffle.r]\nalong = \"front.hem\"\nfullness = \""+c.fullness+"\"\ndepth = 4\n")
 			table := ruffleTable(p.Ruffles[0], OwnUnit)
 			assert.Equal(t, c.row, table.Rows[2].Cells[0])
 			var warnings, remarks []string
@@ -219,7 +219,7 @@ func TestRufflesInPrint(t *testing.T) {
 `},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garment(t, skirt(c.half), c.beside), trimmings))
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garmentOf(t, skirt(c.half), c.beside), trimmings))
 		})
 	}
 }
@@ -227,7 +227,7 @@ func TestRufflesInPrint(t *testing.T) {
 // Eight joins are listed, and that there are more is said. 2 x 90 = 180, twice 360; of
 // cloth 20 in wide with seams of 1/2 in 360 / 19 = 18.9 strips of 9.47 in of the edge.
 func TestManyJoins(t *testing.T) {
-	r := garment(t, skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0]
+	r := garmentOf(t, skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0]
 	assert.Equal(t, 19, r.Strips)
 	assert.Len(t, r.Joins, 9)
 	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+
@@ -243,14 +243,14 @@ func TestAStripThatIsCutInTwoTakesASeamMore(t *testing.T) {
 		more   string
 		strips int
 	}{{21.625, "", 2}, {21.75, "", 3}, {21.75, "round = true\n", 2}} {
-		assert.Equal(t, c.strips, garment(t, skirt(c.half), text+c.more).Ruffles[0].Strips, "%g in, twice, full twice; %s", c.half, c.more)
+		assert.Equal(t, c.strips, garmentOf(t, skirt(c.half), text+c.more).Ruffles[0].Strips, "%g in, twice, full twice; %s", c.half, c.more)
 	}
 }
 
 // What is printed of a ruffle has to come out of its strips: twice 21 23/32 in is read as
 // 43 1/2 in and is 43 7/16, which is what cloth of 43 15/16 in has between its seams.
 func TestStripsHoldWhatIsPrinted(t *testing.T) {
-	r := garment(t, skirt(21.71875), "[cloth]\nwidth = \"43 15/16\"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 1\ndepth = 4\n").Ruffles[0]
+	r := garmentOf(t, skirt(21.71875), "[cloth]\nwidth = \"43 15/16\"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 1\ndepth = 4\n").Ruffles[0]
 	assert.Equal(t, "43 1/2 in", r.Length.String())
 	assert.InDelta(t, 43.4375, r.Length.MM/25.4, 1e-9)
 	assert.Equal(t, 2, r.Strips)
@@ -285,7 +285,7 @@ func TestStripsFillTheRuffle(t *testing.T) {
 		if centred {
 			along, edge = `"back.hem", "front.hem"`, 2*behind+2*half
 		}
-		r := garment(t, skirt(half), fmt.Sprintf("[cloth]\nwidth = %g\n%s[ruffle.r]\nalong = [%s]\nfullness = %g\ndepth = 4\njoining = %g\nround = %t\n",
+		r := garmentOf(t, skirt(half), fmt.Sprintf("[cloth]\nwidth = %g\n%s[ruffle.r]\nalong = [%s]\nfullness = %g\ndepth = 4\njoining = %g\nround = %t\n",
 			cloth, skirtBack(behind), along, fullness, joining, round)).Ruffles[0]
 		long := math.Ceil(edge*fullness*16-0.01) / 16
 		require.InDelta(t, long, float64(steps(t, Inch, r.Length.String()))/16, 1e-9)

@@ -24,7 +24,7 @@ const trimmings = "Trims, ruffles and bindings"
 
 // garment checks the sketch of a front without allowances, and what stands beside the
 // pieces.
-func garment(t require.TestingT, text, beside string) *Pattern {
+func garmentOf(t require.TestingT, text, beside string) *Pattern {
 	pattern, err := check("allowance = 0\n" + sketch(text) + "\n" + beside)
 	require.NoError(t, err)
 	return pattern
@@ -83,7 +83,7 @@ func TestLaceRoundACorner(t *testing.T) {
 		{"a turn too slight for a corner", "top: 0,4 6,4\nrest: 6,4 6,1 3,0.25 0,1 0,4", `along = "front.top"; width = 1`, "", "6 1/2 in"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			trim := garment(t, c.piece, "[trim.x]\n"+strings.ReplaceAll(c.trim, "; ", "\n")+"\n").Trims[0]
+			trim := garmentOf(t, c.piece, "[trim.x]\n"+strings.ReplaceAll(c.trim, "; ", "\n")+"\n").Trims[0]
 			var corners []string
 			for _, corner := range trim.Corners {
 				corners = append(corners, number2(corner.Turn)+" x "+number(float64(corner.Times))+": "+number(corner.Takes.MM/25.4))
@@ -107,7 +107,7 @@ func TestCornersDrawnWithManyPoints(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var turns []string
-			for _, corner := range garment(t, c.piece, "[trim.x]\nalong = \"front.outer\"\nwidth = 1\n").Trims[0].Corners {
+			for _, corner := range garmentOf(t, c.piece, "[trim.x]\nalong = \"front.outer\"\nwidth = 1\n").Trims[0].Corners {
 				turns = append(turns, number(corner.Turn))
 			}
 			assert.Equal(t, c.want, strings.Join(turns, " "))
@@ -192,7 +192,7 @@ func TestTrimsInPrint(t *testing.T) {
 			if strings.Contains(beside, "back.") {
 				piece, beside = "name = \"Front\"\n"+piece, backs+beside
 			}
-			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garment(t, piece, beside), trimmings))
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garmentOf(t, piece, beside), trimmings))
 		})
 	}
 }
@@ -201,9 +201,9 @@ func TestTrimsInPrint(t *testing.T) {
 // with a pleat of 1 in across it 2 x 3 in.
 func TestTrimOnALineInsideThePiece(t *testing.T) {
 	const line = "---\n\n[line.band]\nalong = \"hem\"\ndistance = 2\n"
-	trim := garment(t, vNeck+line, "[trim.x]\nalong = \"front.band\"\n").Trims[0]
+	trim := garmentOf(t, vNeck+line, "[trim.x]\nalong = \"front.band\"\n").Trims[0]
 	assert.Equal(t, "10 in", trim.Line.String())
-	pleated := garment(t, vNeck+line+rows("pleat a centre 1 1 3"), "[trim.x]\nalong = \"front.band\"\n").Trims[0]
+	pleated := garmentOf(t, vNeck+line+rows("pleat a centre 1 1 3"), "[trim.x]\nalong = \"front.band\"\n").Trims[0]
 	assert.Equal(t, "6 in", pleated.Line.String())
 }
 
@@ -237,6 +237,6 @@ func TestTrimsInCentimetres(t *testing.T) {
 
 // Lace down the centre meets the lace at the neck in a T, not in a corner.
 func TestNoCornerAtTheFold(t *testing.T) {
-	p := garment(t, "fold = \"left\"\n"+rect("10"), "[trim.x]\nalong = [\"front.left\", \"front.top\"]\nwidth = 1\n")
+	p := garmentOf(t, "fold = \"left\"\n"+rect("10"), "[trim.x]\nalong = [\"front.left\", \"front.top\"]\nwidth = 1\n")
 	assert.Empty(t, p.Trims[0].Corners)
 }

@@ -12,65 +12,8 @@ import (
 	"tuckmark/marking/plane"
 )
 
-func somePoint(t *rapid.T, label string) plane.Point {
-	return plane.Point{X: rapid.Float64Range(-20, 20).Draw(t, label+" x"), Y: rapid.Float64Range(-20, 20).Draw(t, label+" y")}
-}
-
-func someSlab(t *rapid.T, label string) slab {
-	a := rapid.Float64Range(-math.Pi, math.Pi).Draw(t, label+" angle")
-	return slab{
-		somePoint(t, label),
-		plane.Point{X: rapid.Float64Range(0.1, 12).Draw(t, label+" w"), Y: rapid.Float64Range(0.1, 6).Draw(t, label+" h")},
-		plane.Point{X: math.Cos(a), Y: math.Sin(a)},
-	}
-}
-
-func (s slab) holds(p plane.Point) bool {
-	q := p.Sub(s.centre)
-	return math.Abs(q.Dot(s.u)) <= s.half.X && math.Abs(q.Dot(s.u.Left())) <= s.half.Y
-}
-
-func (s slab) corners() plane.Path {
-	x, y := s.u.Mul(s.half.X), s.u.Left().Mul(s.half.Y)
-	c := s.centre
-	return plane.Path{c.Add(x).Add(y), c.Sub(x).Add(y), c.Sub(x).Sub(y), c.Add(x).Sub(y), c.Add(x).Add(y)}
-}
-
 // Whether a segment meets a slab is found here by walking along it.
-func TestSlabMeetsSegment(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		s, a, b := someSlab(t, "slab"), somePoint(t, "a"), somePoint(t, "b")
-		met, near := false, false
-		for i := range 401 {
-			at := a.Toward(b, float64(i)/400)
-			met = met || s.holds(at)
-			near = near || s.grown(0.2).holds(at)
-		}
-		if met {
-			require.True(t, s.meetsSegment(a, b))
-		}
-		if !near {
-			require.False(t, s.meetsSegment(a, b))
-		}
-		for _, q := range s.corners() {
-			require.True(t, s.bounds().Grown(1e-9).Holds(q))
-		}
-	})
-}
-
 // Two slabs meet when a side of one meets the other or one lies in the other.
-func TestSlabsMeet(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		a, b := someSlab(t, "a"), someSlab(t, "b")
-		want := a.holds(b.centre) || b.holds(a.centre)
-		for i := range 4 {
-			want = want || b.meetsSegment(a.corners()[i], a.corners()[i+1])
-		}
-		require.Equal(t, want, a.meets(b))
-		require.Equal(t, want, b.meets(a))
-	})
-}
-
 func TestFieldIsFree(t *testing.T) {
 	p := newPiece(rectangle("p", "P", 100, 80))
 	f := newField([]piece{p, p.moved(plane.Point{X: 300, Y: 300})})
