@@ -27,11 +27,13 @@ import (
 	"fmt"
 	"io"
 	"slices"
+
+	"tuckmark/marking"
 )
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
-// cannot be drawn; such an error is a *Refusal. Pieces without any line are
-// left out and named in the summary.
+// cannot be drawn; such an error is a *marking.Fault without a place. Pieces without
+// any line are left out and named in the summary.
 func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 	return draw(w, set, paper, (*book).draw)
 }
@@ -41,7 +43,7 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 // everything on one page has no first one: that is an error.
 func DrawFirst(w io.Writer, set Set, paper Paper) (Summary, error) {
 	if paper.WhollyOnOne() {
-		return Summary{}, &Refusal{
+		return Summary{}, &marking.Fault{
 			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.ShortTitle()),
 			Hint:  "its check square is on the page with the pieces",
 		}
@@ -106,7 +108,7 @@ func plan(set Set, paper Paper) (*book, []string, error) {
 }
 
 func nothingToDraw() error {
-	return &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
+	return &marking.Fault{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 }
 
 // tooMany refuses a set that needs too many pages.
@@ -115,7 +117,7 @@ func tooMany(set Set, need string, paper Paper) error {
 	if set.Report != nil {
 		who += " and the figures"
 	}
-	return &Refusal{
+	return &marking.Fault{
 		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.ShortTitle(), thousands(MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
@@ -157,7 +159,7 @@ func check(set Set, paper Paper) error {
 			}
 			for _, p := range m.Path {
 				if !isPlace(p) {
-					return &Refusal{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
+					return &marking.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
 				}
 			}
 		}
