@@ -141,7 +141,8 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 		e := c.piece.Edges[c.edge]
 		c.line, c.Length, onAxis = e.Sewn, p.Unit.amount(e.Folded), e.OnFold
 	} else {
-		c.line, c.Length = c.piece.line(edgeKey).Path, p.Unit.amount(c.piece.lineLength(edgeKey))
+		line := c.piece.line(edgeKey)
+		c.line, c.Length = line.Path, p.Unit.amount(line.Folded)
 		onAxis = c.piece.onAxis(c.line)
 	}
 	c.Times = c.piece.sideTimes()

@@ -82,10 +82,10 @@ func (f folding) offset(r row) float64 { return r.base.origin.Sub(f.origin).Dot(
 // placed is a fold at its place in a folding.
 type placed struct {
 	fold
-	row       *row
-	nth       [2]int  // the row among those of the folding, and the fold among those of the row
-	side      float64 // of the row
-	stitching float64 // its u, finished
+	row  *row
+	nth  [2]int  // the row among those of the folding, and the fold among those of the row
+	side float64 // of the row
+	u    float64 // of its stitching, finished
 }
 
 // placed returns a fold of the folding.
@@ -112,7 +112,7 @@ func (f folding) stitched(all []placed) folding {
 		rows[i].folds = slices.Clone(rows[i].folds)
 	}
 	for _, p := range all {
-		rows[p.nth[0]].folds[p.nth[1]].stitching = p.fold.stitching
+		rows[p.nth[0]].folds[p.nth[1]].stitching = p.stitching
 	}
 	return f.with(rows)
 }
@@ -161,7 +161,7 @@ func (f folding) folded() (settled folding, folded *plane.Folding, ok bool) {
 	for i := range strips {
 		p := &strips[i]
 		base := folded.U(folded.DrawnIn(p.row.base.origin))
-		p.fold.stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
+		p.stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
 	}
 	return f.stitched(strips), folded, true
 }
@@ -206,7 +206,7 @@ func (f folding) flattened(found *findings) (flatFolding, bool) {
 	shift := order.shifts()
 	var folds []plane.Fold
 	for i, p := range order.folds {
-		folds = append(folds, f.plane(p, p.stitching+shift[i]))
+		folds = append(folds, f.plane(p, p.u+shift[i]))
 	}
 	settled := f.stitched(order.folds)
 	flat := flatFolding{
@@ -248,7 +248,7 @@ func inOrder(lines []foldsBeside) foldOrder {
 // check looks whether the folds of one line lie clear of those of the next.
 func (o foldOrder) check(found *findings) bool {
 	for i := 1; i < len(o.folds); i++ {
-		if o.folds[i].stitching < o.folds[i-1].stitching-samePoint {
+		if o.folds[i].u < o.folds[i-1].u-samePoint {
 			a, b := o.folds[i-1].row, o.folds[i].row
 			found.add(b.place, "measure both rows from the same line",
 				"the %ss of %q lie between %q and the %ss of %q, which are measured from there",
@@ -352,7 +352,7 @@ func (l *foldsBeside) settle(found *findings) bool {
 					reportTaken(*p, side[i-1], found)
 					return false
 				}
-				p.fold.stitching, p.stitching = 0, l.at
+				p.stitching, p.u = 0, l.at
 				if math.Abs(p.near+p.width) > samePoint {
 					found.add(p.row.place, "give first 0 to have it on the line, or at least half of what it takes up",
 						"%s lies across %q, but not on the middle of it", p.row.name(p.fold), l.name)
@@ -364,8 +364,8 @@ func (l *foldsBeside) settle(found *findings) bool {
 				reportTaken(*p, l.nearer(side, i), found)
 				return false
 			}
-			p.fold.stitching = p.near - taken
-			p.stitching = l.at + p.side*p.fold.stitching
+			p.stitching = p.near - taken
+			p.u = l.at + p.side*p.stitching
 			taken += 2 * p.width
 			end = p.far()
 		}

@@ -18,7 +18,7 @@ import (
 func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *findings) {
 	made, ok := makeFolds(piece, ps, marks, found)
 	piece.take(made)
-	piece.measureEdges()
+	piece.measure()
 	if ok && ps.Block != nil {
 		checkBlock(piece, ps, spec, made.foldings, found)
 	}
@@ -64,15 +64,42 @@ func (p *Piece) take(made foldedPiece) {
 	}
 }
 
-// measureEdges works out how long every edge is sewn when tucks and pleats are in.
-func (p *Piece) measureEdges() {
+// measure works out how long every edge and every line is sewn when tucks and pleats
+// are in.
+func (p *Piece) measure() {
+	var sewn plane.Path // all round
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.Folded = p.foldedAlong(i, e.Sewn)
 		if e.OnFold && e.Folded < leastFolded {
 			e.Folded = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
 		}
+		sewn = append(sewn, e.Sewn...)
 	}
+	if len(p.Lines) == 0 {
+		return
+	}
+	within := plane.NewTree(append(sewn, sewn[0]))
+	for i := range p.Lines {
+		l := &p.Lines[i]
+		l.Folded = 0
+		for _, part := range seenOf(l.Path, within) {
+			l.Folded += p.foldedLength(part)
+		}
+	}
+}
+
+// seenOf returns the parts of a line that lie within stitch lines. A line that lies in
+// the allowances alone is returned whole.
+func seenOf(line plane.Path, within *plane.Tree) []plane.Path {
+	var parts []plane.Path
+	for _, s := range insideStretches(within, plane.NewTree(line)) {
+		parts = append(parts, line.Between(s.from, s.to))
+	}
+	if len(parts) == 0 {
+		return []plane.Path{line}
+	}
+	return parts
 }
 
 // readRows reads the rows of a piece, in the order of the file, whether tucks or

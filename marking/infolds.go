@@ -117,36 +117,3 @@ func (p *Piece) cutLengths() []float64 {
 	}
 	return cut
 }
-
-// lineLength returns how long a line of the piece is between stitch lines, with folds in. It
-// is worked out once, for a line may be named many times.
-func (p *Piece) lineLength(key string) float64 {
-	line := p.line(key)
-	if line.measured {
-		return line.length
-	}
-	for _, part := range p.betweenSeams(line.Path) {
-		line.length += p.foldedLength(part)
-	}
-	line.measured = true
-	return line.length
-}
-
-// betweenSeams returns the parts of a line of the piece that lie inside all of its stitch
-// lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
-// returned whole.
-func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
-	var finished plane.Path
-	for _, e := range p.Edges {
-		finished = append(finished, e.Sewn...)
-	}
-	finished = append(finished, finished[0])
-	var parts []plane.Path
-	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
-		parts = append(parts, line.Between(s.from, s.to))
-	}
-	if len(parts) == 0 {
-		return []plane.Path{line}
-	}
-	return parts
-}

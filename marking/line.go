@@ -11,9 +11,9 @@ type Line struct {
 	Path plane.Path
 	// Along is the number of the edge the line runs parallel to, or -1.
 	Along int
-
-	length   float64 // between stitch lines, with folds in, once it is measured
-	measured bool
+	// Folded is how long what lies between the stitch lines is, all that is seen of it
+	// when it is sewn, with tucks and pleats in.
+	Folded float64
 }
 
 // lineRoles says what each kind of line is drawn as.

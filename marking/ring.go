@@ -101,26 +101,24 @@ func (r ring) between(from, to float64) ring {
 	return part
 }
 
-// to returns an open ring led on to a place by a segment of an edge; the ring itself
-// where it ends there already.
-func (r ring) to(q plane.Point, edge int) ring {
+// add leads an open ring, which shares its path with no other, on to a place by a
+// segment of an edge; not where it ends there already.
+func (r *ring) add(q plane.Point, edge int) {
 	if n := len(r.path); n > 0 {
 		if q.Distance(r.path[n-1]) <= samePoint {
-			return r
+			return
 		}
 		r.edges = append(r.edges, edge)
 	}
 	r.path = append(r.path, q)
-	return r
 }
 
-// closedBy returns an open ring closed, by a segment of an edge where its ends do not
-// meet.
-func (r ring) closedBy(edge int) ring {
+// close closes an open ring, which shares its path with no other, by a segment of an
+// edge where its ends do not meet.
+func (r *ring) close(edge int) {
 	first := r.path[0]
-	r = r.to(first, edge)
+	r.add(first, edge)
 	r.path[len(r.path)-1] = first
-	return r
 }
 
 // opened returns the ring of both halves of a piece of which this is one, which meet

@@ -81,7 +81,8 @@ func cutAlong(p *Piece, outline ring, group []int) (cut ring, ok bool) {
 		return ring{}, false
 	}
 	if round {
-		cut = line.closedBy(group[len(group)-1])
+		line.close(group[len(group)-1])
+		cut = line
 	} else if cut, ok = replaced(outline, group, line); !ok {
 		return ring{}, false
 	}
@@ -110,9 +111,10 @@ func replaced(outline ring, group []int, line ring) (cut ring, ok bool) {
 		if i > 0 {
 			of = line.edges[i-1]
 		}
-		cut = cut.to(q, of)
+		cut.add(q, of)
 	}
-	return cut.closedBy(after), true
+	cut.close(after)
+	return cut, true
 }
 
 // joinedLines returns the stitch lines of edges that follow each other as one line;
@@ -145,7 +147,7 @@ func joinedLines(p *Piece, group []int) (line ring, ok bool) {
 			return ring{}, false
 		}
 		for _, q := range part {
-			line = line.to(q, i)
+			line.add(q, i)
 		}
 	}
 	return line, len(line.path) > 1
