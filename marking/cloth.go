@@ -26,18 +26,20 @@ func clothOf(p *Pattern) *Cloth {
 	return &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
 }
 
-// remarkWide notes which pieces are too wide for the cloth.
-func remarkWide(p *Pattern) {
+// widerThanCloth notes which pieces are too wide for the cloth.
+func widerThanCloth(p *Pattern) []Remark {
 	if p.ClothWidth == 0 {
-		return
+		return nil
 	}
-	wide := tooWide(layItems(p), p.ClothWidth)
+	var remarks []Remark
+	names := tooWide(layItems(p), p.ClothWidth)
 	for _, piece := range p.Pieces {
-		if slices.Contains(wide, piece.Name) {
-			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
+		if slices.Contains(names, piece.Name) {
+			remarks = append(remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
 				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", true})
 		}
 	}
+	return remarks
 }
 
 // layItems lists what is cut from the cloth: what is torn, and then the pieces as they are

@@ -67,23 +67,17 @@ func (p *Piece) take(made foldedPiece) {
 // measure works out how long every edge and every line is sewn when tucks and pleats
 // are in.
 func (p *Piece) measure() {
-	var sewn plane.Path // all round
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.Folded = p.foldedAlong(i, e.Sewn)
 		if e.OnFold && e.Folded < leastFolded {
 			e.Folded = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
 		}
-		sewn = append(sewn, e.Sewn...)
 	}
-	if len(p.Lines) == 0 {
-		return
-	}
-	within := plane.NewTree(append(sewn, sewn[0]))
 	for i := range p.Lines {
 		l := &p.Lines[i]
 		l.Folded = 0
-		for _, part := range seenOf(l.Path, within) {
+		for _, part := range seenOf(l.Path, p.seams) {
 			l.Folded += p.foldedLength(part)
 		}
 	}

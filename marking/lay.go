@@ -82,27 +82,14 @@ func layOut(items []layItem, width float64) Lay {
 	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)
 }
 
-// tooWide returns the names of what is wider than the cloth, each once. Nor would the
-// half of it, by its fold, lie on half the cloth.
-func tooWide(items []layItem, width float64) []string {
-	cloth := plane.NewSkyline(width, layStep, scissorsRoom)
-	var names []string
-	for _, item := range items {
-		if item.isLaid() && !cloth.Fits(item.opened().width) {
-			names = addOnce(names, item.name)
-		}
-	}
-	return names
-}
-
 // layShortest is layOut by the ways given, at least one.
 func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 	if !(width > 0) {
 		return Lay{}
 	}
 	lay := Lay{Width: width, TooWide: tooWide(items, width)}
-	cloth := plane.NewSkyline(width, layStep, scissorsRoom)
-	folded := cloth.Like(width / 2)
+	cloth := emptyCloth(width)
+	folded := cloth.like(width / 2)
 	var torn, pieces []cutPiece
 	for _, item := range items {
 		if !item.isLaid() {
@@ -110,7 +97,7 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 		}
 		whole := item.opened()
 		switch {
-		case !cloth.Fits(whole.width):
+		case !cloth.fits(whole.width):
 		case item.torn:
 			torn = append(torn, cutPiece{count: item.count, whole: whole})
 		default:
@@ -136,6 +123,22 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 	return lay
 }
 
+// emptyCloth is single cloth of a width in mm with nothing on it.
+func emptyCloth(width float64) *skyline { return newSkyline(width, layStep, scissorsRoom) }
+
+// tooWide returns the names of what is wider than cloth of a width in mm, each once.
+// Nor would the half of it, by its fold, lie on half the cloth.
+func tooWide(items []layItem, width float64) []string {
+	var names []string
+	cloth := emptyCloth(width)
+	for _, item := range items {
+		if item.isLaid() && !cloth.fits(item.opened().width) && !slices.Contains(names, item.name) {
+			names = append(names, item.name)
+		}
+	}
+	return names
+}
+
 // add adds a part to the end of the lay.
 func (l *Lay) add(planned planPart) {
 	part := LayPart{Folded: planned.folded, From: l.Length}
@@ -155,7 +158,7 @@ type layPlan struct {
 	parts  []planPart
 }
 
-// planPart is a stretch of cloth that lies one way; none is empty.
+// planPart is a stretch of cloth that lies one way; none of a plan is empty.
 type planPart struct {
 	folded bool
 	placed []layPlace
@@ -181,29 +184,29 @@ func (l layPlan) with(more planPart) layPlan {
 
 // layOn returns the plan with pieces laid at its end in one of the ways, folded cloth
 // before single.
-func (l layPlan) layOn(cloth *plane.Skyline, way layWay, pieces []cutPiece) layPlan {
+func (l layPlan) layOn(cloth *skyline, way layWay, pieces []cutPiece) layPlan {
 	onFolded, onSingle := way(pieces)
-	folded, single := cloth.Like(cloth.Width()/2), cloth.Like(cloth.Width())
-	folded.FillTo(l.length)
+	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
+	folded.fillTo(l.length)
 	nested := nest(onFolded, folded)
 	l = l.with(planPart{folded: true, placed: nested})
 	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
 	if len(nested) > 0 {
 		room = scissorsRoom
 	}
-	single.FillTo(l.length + room)
+	single.fillTo(l.length + room)
 	return l.with(planPart{placed: nest(onSingle, single)})
 }
 
 // nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
 // wider than the cloth, and there is no end to that.
-func nest(all []some, cloth *plane.Skyline) []layPlace {
+func nest(all []some, cloth *skyline) []layPlace {
 	var laid []layPlace
 	for _, s := range all {
 		for k := range s.count {
 			p, _ := s.thing.lowest(cloth, k)
 			p.upper = s.upper
-			cloth.Put(p.profile(), p.at)
+			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)
 		}
 	}

@@ -65,22 +65,9 @@ func (p *Piece) checkPlaces(points Points, found *findings) bool {
 	return ok
 }
 
-// parallelLine returns the line at a distance inside an edge, fitted to the
-// piece like a stitch line.
+// parallelLine returns the line at a distance inside an edge, which ends at the
+// corners as a stitch line does.
 func parallelLine(piece *Piece, ls LineSpec, along int, found *findings) plane.Path {
 	in := inset{along, ls.Distance.V, "a distance", ls.Place}
-	run := runOut * in.d
-	raw := make([]*plane.Tree, len(piece.Edges))
-	before, after := piece.neighbours(along)
-	for _, k := range []int{before, after} {
-		// That there is a line was found when the stitch lines were; how far
-		// its ends run out makes no difference to that.
-		line, _ := plane.Offset(piece.Edges[k].Path, piece.Edges[k].Allowance, run)
-		raw[k] = plane.NewTree(line.Path)
-	}
-	line := piece.rawLine(in, run, found)
-	if line == nil {
-		return nil
-	}
-	return piece.fit(in, line, run, raw, found)
+	return piece.ruledLine(in, runOut*in.d, found)
 }

@@ -70,6 +70,9 @@ type Piece struct {
 	place          Place
 	grainDirection plane.Point // the direction of the grain, of length 1
 	tree           *plane.Tree // of the outline
+	rulings        []ruling    // of each edge
+	corners        []Corner    // at the end of each edge
+	seams          *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
 	inFolds        inFolds     // measures its lines with tucks, and pleats across the piece, in
 	flat           *layout     // the piece on the flat cloth
 	folded         plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
@@ -100,6 +103,7 @@ type Edge struct {
 	Folded float64
 
 	place Place
+	steps [2]float64 // how long its first and its last step are as the file gives them, in mm
 }
 
 // edge returns the number of the edge with that key, or -1.

@@ -130,7 +130,7 @@ func corners(courses []Course) []lineCorner {
 			continue
 		}
 		before, after := c.piece.neighbours(c.edge)
-		ends := c.piece.corners(c.edge)
+		ends := c.piece.sewnEnds(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
 				add(c, math.Pi-2*ends[i].angle, c.piece.times())
