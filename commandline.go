@@ -89,7 +89,7 @@ func oneFile(c *cli.Context, example string) (string, error) {
 			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
 		}
 	}
-	return "", &usageError{c.Command.Name + " takes the name of one file", hint}
+	return "", misuse(c.Command.Name+" takes the name of one file", hint)
 }
 
 const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
@@ -99,19 +99,17 @@ func noCommand(c *cli.Context) error {
 	word := c.Args().First()
 	switch {
 	case word == "":
-		return &usageError{"no command was given", commandsHint}
+		return misuse("no command was given", commandsHint)
 	case strings.EqualFold(filepath.Ext(word), ".toml"):
-		return &usageError{
-			fmt.Sprintf("there is no command %q", word),
-			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", word),
-		}
+		return misuse(fmt.Sprintf("there is no command %q", word),
+			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", word))
 	}
-	return &usageError{fmt.Sprintf("there is no command %q", word), commandsHint}
+	return misuse(fmt.Sprintf("there is no command %q", word), commandsHint)
 }
 
 // misused says what the parser found wrong with the options.
 func misused(c *cli.Context, err error, _ bool) error {
-	return &usageError{plainUsage(err.Error()), "`" + c.Command.HelpName + " --help` shows what it takes"}
+	return misuse(plainUsage(err.Error()), "`"+c.Command.HelpName+" --help` shows what it takes")
 }
 
 // plainUsage says in our own words what the parser of the options said.
@@ -139,8 +137,6 @@ func helpMisused(err error) error {
 	if err == nil || !strings.HasPrefix(err.Error(), "No help topic for ") {
 		return err
 	}
-	return &usageError{
-		"--help stands by itself, without a file",
-		"`tuckmark --help` shows every command, and `tuckmark sheet --help` what one of them takes",
-	}
+	return misuse("--help stands by itself, without a file",
+		"`tuckmark --help` shows every command, and `tuckmark sheet --help` what one of them takes")
 }

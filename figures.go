@@ -45,7 +45,7 @@ const (
 func readForm(c *cli.Context) (form, error) {
 	switch data, all := c.Bool("json"), c.Bool("all-units"); {
 	case data && all:
-		return 0, &usageError{"json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out"}
+		return 0, misuse("json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out")
 	case data:
 		return asData, nil
 	case all:

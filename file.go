@@ -26,7 +26,7 @@ func readFile(name string) ([]byte, error) {
 		return nil, unreadable(name, err)
 	}
 	if info.IsDir() {
-		return nil, &fileError{name, "this is a folder, not a file", "name the .toml file in it"}
+		return nil, fileFault(name, "this is a folder, not a file", "name the .toml file in it")
 	}
 	if info.Size() > marking.MaxFileSize {
 		return nil, marking.TooLarge(name, info.Size())
@@ -48,13 +48,13 @@ func readFile(name string) ([]byte, error) {
 func unreadable(name string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
-		return &fileError{name, "there is no such file", fmt.Sprintf("did you mean %q?", name+".toml")}
+		return fileFault(name, "there is no such file", fmt.Sprintf("did you mean %q?", name+".toml"))
 	case errors.Is(err, fs.ErrNotExist):
-		return &fileError{name, "there is no such file", "look at its name, and at the folder you are in"}
+		return fileFault(name, "there is no such file", "look at its name, and at the folder you are in")
 	case errors.Is(err, fs.ErrPermission):
-		return &fileError{name, "the file may not be read", "look at its permissions"}
+		return fileFault(name, "the file may not be read", "look at its permissions")
 	}
-	return &fileError{name, "the file cannot be read: " + innermost(err), ""}
+	return fileFault(name, "the file cannot be read: "+innermost(err), "")
 }
 
 // writeFile writes what draw draws to the file out: to a file beside it first,
@@ -63,13 +63,13 @@ func unreadable(name string, err error) error {
 func writeFile(in, out string, draw func(io.Writer) error) error {
 	switch info, err := os.Stat(out); {
 	case err == nil && info.IsDir():
-		return &fileError{out, "this is a folder, not a file", "give -o the name of a file in it, such as " + filepath.Join(out, "sheets.pdf")}
+		return fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+filepath.Join(out, "sheets.pdf"))
 	case same(in, out):
-		return &fileError{out, "this would write the sheets over the description", "give -o another name, that ends in .pdf"}
+		return fileFault(out, "this would write the sheets over the description", "give -o another name, that ends in .pdf")
 	case !strings.EqualFold(filepath.Ext(out), ".pdf"):
-		return &fileError{out, "the sheets are a PDF, and this is no name for one", "give -o a name that ends in .pdf"}
+		return fileFault(out, "the sheets are a PDF, and this is no name for one", "give -o a name that ends in .pdf")
 	case err == nil && !info.Mode().IsRegular():
-		return &fileError{out, "this is no ordinary file", "give -o another name"}
+		return fileFault(out, "this is no ordinary file", "give -o another name")
 	}
 	// A link keeps pointing where it does: what it points to is replaced.
 	if target, err := filepath.EvalSymlinks(out); err == nil {
@@ -94,7 +94,7 @@ func writeFile(in, out string, draw func(io.Writer) error) error {
 	}
 	if err := os.Rename(f.Name(), out); err != nil {
 		os.Remove(f.Name())
-		return &fileError{out, "the sheets of before cannot be replaced: " + innermost(err), "close the program that shows them, or write the new ones elsewhere with -o"}
+		return fileFault(out, "the sheets of before cannot be replaced: "+innermost(err), "close the program that shows them, or write the new ones elsewhere with -o")
 	}
 	return nil
 }
@@ -140,15 +140,15 @@ func exists(name string) bool {
 func unwritable(name, folder string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
-		return &fileError{name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o"}
+		return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission) && exists(name):
-		return &fileError{name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o"}
+		return fileFault(name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
-		return &fileError{name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o"}
+		return fileFault(name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o")
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
-		return &fileError{name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o"}
+		return fileFault(name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o")
 	}
-	return &fileError{name, "the file cannot be written: " + innermost(err), ""}
+	return fileFault(name, "the file cannot be written: "+innermost(err), "")
 }
 
 // innermost returns what the system said, without the names of our own
@@ -166,7 +166,7 @@ func innermost(err error) string {
 // writeOut writes what was asked for to the screen, or to where it is led.
 func writeOut(w io.Writer, data []byte) error {
 	if _, err := w.Write(data); err != nil {
-		return &fileError{"tuckmark", "the figures cannot be written: " + innermost(err), ""}
+		return fileFault(program, "the figures cannot be written: "+innermost(err), "")
 	}
 	return nil
 }

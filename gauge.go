@@ -50,7 +50,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	}
 	gauges := marking.GaugesOf(pattern)
 	if len(gauges) == 0 {
-		return &fileError{in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks"}
+		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks")
 	}
 	m, err := p.draw(in, out, gaugeSet(pattern, gauges), paper, allPages)
 	if err != nil {

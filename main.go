@@ -13,6 +13,8 @@ import (
 	"os"
 
 	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking"
 )
 
 // Exit statuses.
@@ -34,8 +36,8 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return statusDone
 	}
 	fmt.Fprintln(stderr, err)
-	var usage *usageError
-	if errors.As(err, &usage) {
+	var fault *marking.Fault
+	if errors.As(err, &fault) && fault.Misuse {
 		return statusUsage
 	}
 	return statusFault

@@ -109,10 +109,8 @@ func readPrinting(c *cli.Context) (printing, error) {
 	}
 	for _, pair := range [][2]string{{"across", "down"}, {"down", "across"}} {
 		if c.IsSet(pair[0]) && !c.IsSet(pair[1]) {
-			return p, &usageError{
-				fmt.Sprintf("--%s was given without --%s", pair[0], pair[1]),
-				"measure the check square both ways: a printer may be off one way only",
-			}
+			return p, misuse(fmt.Sprintf("--%s was given without --%s", pair[0], pair[1]),
+				"measure the check square both ways: a printer may be off one way only")
 		}
 	}
 	return p, nil
@@ -266,7 +264,7 @@ func (p printing) draw(in, out string, set pdfout.Set, paper pdfout.Paper, which
 		return err
 	})
 	if err != nil {
-		return m, asRefused(in, err)
+		return m, marking.FaultAt(marking.Place{File: in}, err)
 	}
 	return m, nil
 }

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -29,10 +28,8 @@ func scaleCommand() *cli.Command {
 				return err
 			}
 			if !c.IsSet("across") && !c.IsSet("down") {
-				return &usageError{
-					"scale needs what the check square measures",
-					"measure it on the printed first page, from outside edge to outside edge, and write it like `" + `tuckmark scale --across "3 15/16" --down 4 ` + inShell(in) + "`",
-				}
+				return misuse("scale needs what the check square measures",
+					"measure it on the printed first page, from outside edge to outside edge, and write it like `"+`tuckmark scale --across "3 15/16" --down 4 `+inShell(in)+"`")
 			}
 			p, err := readPrinting(c)
 			if err != nil {
@@ -57,7 +54,10 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	limit := pdfout.UsualWithin(unit)
 	if within != "" {
 		if limit, err = marking.ParseLength(within, unit); err == nil && limit < 0 {
-			err = errors.New("a line cannot be off by less than nothing\nhint: leave it out for half the smallest step of a ruler")
+			err = &marking.Fault{
+				Cause: "a line cannot be off by less than nothing",
+				Hint:  "leave it out for half the smallest step of a ruler",
+			}
 		}
 		if err != nil {
 			return optionFault("within", err)
@@ -65,7 +65,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	}
 	verdict, err := pdfout.Judge(p.set(pattern), paper, measured.scale())
 	if err != nil {
-		return asRefused(in, err)
+		return marking.FaultAt(marking.Place{File: in}, err)
 	}
 	a := answer{printing: p, file: in, unit: unit, limit: limit, square: measured, verdict: verdict}
 	return writeOut(say, []byte(a.text()))

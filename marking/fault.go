@@ -61,6 +61,9 @@ type Fault struct {
 	Place Place
 	Cause string
 	Hint  string // "" when there is nothing to advise
+	// Misuse tells that the command line is not understood, else that something it
+	// names is wrong.
+	Misuse bool
 }
 
 // Error gives the place and the cause, and the hint on a line of its own.
@@ -79,10 +82,11 @@ func FaultAt(at Place, err error) *Fault {
 	if !errors.As(err, &f) {
 		return &Fault{Place: at, Cause: err.Error()}
 	}
-	if f.Place != (Place{}) {
-		return f
+	placed := *f
+	if placed.Place == (Place{}) {
+		placed.Place = at
 	}
-	return &Fault{Place: at, Cause: f.Cause, Hint: f.Hint}
+	return &placed
 }
 
 // Faults are all that was found together.

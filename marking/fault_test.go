@@ -9,19 +9,21 @@ import (
 )
 
 func TestFaultsError(t *testing.T) {
+	file, key := Place{File: "linden.toml"}, Place{"linden.toml", "piece.front.edge.neck", 31}
 	tests := []struct {
 		name string
 		all  Faults
 		want string
 	}{
-		{"the file as a whole", Faults{{Place{File: "linden.toml"}, "the file is empty", ""}}, "linden.toml: the file is empty"},
-		{"only a line", Faults{{Place{File: "linden.toml", Line: 3}, `a "]" is missing`, ""}}, `linden.toml:3: a "]" is missing`},
-		{"a place and a hint", Faults{{Place{"linden.toml", "piece.front.edge.neck", 31}, "points 2 and 3 are the same", "leave one out"}},
+		{"the file as a whole", Faults{{Place: file, Cause: "the file is empty"}}, "linden.toml: the file is empty"},
+		{"only a line", Faults{{Place: file.On(3), Cause: `a "]" is missing`}}, `linden.toml:3: a "]" is missing`},
+		{"a place and a hint", Faults{{Place: key, Cause: "points 2 and 3 are the same", Hint: "leave one out"}},
 			"linden.toml:31: piece.front.edge.neck: points 2 and 3 are the same\nhint: leave one out"},
-		{"a place without a line", Faults{{Place{"linden.toml", "title", 0}, "is missing", ""}}, "linden.toml: title: is missing"},
-		{"a key of no file", Faults{{Place{Path: "piece.front"}, "has no edge", "give it one"}}, "piece.front: has no edge\nhint: give it one"},
+		{"a place without a line", Faults{{Place: file.Under("title"), Cause: "is missing"}}, "linden.toml: title: is missing"},
+		{"a key of no file", Faults{{Place: Place{Path: "piece.front"}, Cause: "has no edge", Hint: "give it one"}},
+			"piece.front: has no edge\nhint: give it one"},
 		{"nowhere", Faults{{Cause: "the length is empty"}}, "the length is empty"},
-		{"several", Faults{{Place{"linden.toml", "title", 1}, "is empty", "write it"}, {Place{"linden.toml", "size", 2}, "is empty", ""}},
+		{"several", Faults{{Place: file.Under("title").On(1), Cause: "is empty", Hint: "write it"}, {Place: file.Under("size").On(2), Cause: "is empty"}},
 			"linden.toml:1: title: is empty\nhint: write it\nlinden.toml:2: size: is empty"},
 	}
 	for _, tt := range tests {
@@ -50,7 +52,7 @@ func TestFaultAt(t *testing.T) {
 	neck, hem := Place{"linden.toml", "piece.front.edge.neck", 31}, Place{"linden.toml", "piece.front.edge.hem", 40}
 	bare := &Fault{Cause: "the length is empty", Hint: "write one"}
 	placed := FaultAt(neck, bare)
-	assert.Equal(t, &Fault{neck, "the length is empty", "write one"}, placed)
+	assert.Equal(t, &Fault{Place: neck, Cause: "the length is empty", Hint: "write one"}, placed)
 	assert.Equal(t, Place{}, bare.Place, "the fault that was handed in is changed")
 	assert.Equal(t, placed, FaultAt(hem, placed))
 	assert.Equal(t, placed, FaultAt(neck, fmt.Errorf("reading: %w", bare)))

@@ -88,7 +88,7 @@ func megabytes(bytes int64) string {
 
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
-	unit := choice[Unit](t, "unit", unitWords[:])
+	unit := choice[Unit](t, "unit", []string{Inch.String(), Centimetre.String(), Millimetre.String()})
 	t.unit = unit.V
 	spec := &Spec{
 		Title:     t.printed("title"),

@@ -13,7 +13,7 @@ import (
 // the cutting table, and the forms, since they are filled in before anything is
 // marked, and then the pages of each sheet, row by row.
 
-// book is a PDF planned to the page.
+// book is a set planned to the page.
 type book struct {
 	set   Set
 	paper Paper

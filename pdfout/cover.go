@@ -34,13 +34,12 @@ const (
 
 // cover is the first page as planned.
 type cover struct {
-	texts    []label
-	rules    []plane.Path // thin lines that part the page
-	square   plane.Point  // lower left corner of the check square
-	key      plane.Point  // where the line key begins: upper left
-	keyEnd   float64      // how far it may go to the right
-	pictures plane.Box    // what is left for the pictures
-	foot     float64      // how high the lowest line stands over which there is text
+	Lines                // its texts, and the thin lines that part it
+	square   plane.Point // lower left corner of the check square
+	key      plane.Point // where the line key begins: upper left
+	keyEnd   float64     // how far it may go to the right
+	pictures plane.Box   // what is left for the pictures
+	foot     float64     // how high the lowest line stands over which there is text
 }
 
 // frontBox is what the pages in front are set in.
@@ -57,13 +56,6 @@ func addProse(t *Lines, heading string, paragraphs []string, width float64) {
 		t.space(paragraph * proseSize * point)
 		t.add(wrap(text, style, width), style)
 	}
-}
-
-// put puts text on the first page, some mm from its left edge.
-func (c *cover) put(t Lines, left float64) {
-	var moved Lines
-	moved.with(t, plane.Point{X: left})
-	c.texts = append(c.texts, moved.labels...)
 }
 
 // cover plans the first page.
@@ -84,12 +76,12 @@ func (b *book) cover() cover {
 	top.space(2)
 	say(&top, b.printing(), strong(headingSize+1), 2)
 	top.space(5.5)
-	c.put(top, box.Min.X)
+	c.with(top, plane.Point{X: box.Min.X})
 
 	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.y() - largeSquare)}
-	c.texts = append(c.texts, b.textInSquare(c.square)...)
+	b.tellInSquare(&c)
 	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
-	c.texts = append(c.texts, labelsOfSquare(c.square)...)
+	c.nameSquare()
 	c.keyEnd = box.Max.X
 	if box.Width() > box.Height() {
 		b.tellBeside(&c, box)
@@ -104,7 +96,7 @@ func (b *book) cover() cover {
 	down.space(2)
 	say(&down, picturesHeading, strong(headingSize), 1)
 	down.space(3)
-	c.put(down, box.Min.X)
+	c.with(down, plane.Point{X: box.Min.X})
 	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.y()}}
 	return c
 }
@@ -120,7 +112,7 @@ func (b *book) tellBeside(c *cover, box plane.Box) {
 		beside.space(underProse)
 		addProse(&beside, careHeading, b.set.Cautions, box.Max.X-left)
 	}
-	c.put(beside, left)
+	c.with(beside, plane.Point{X: left})
 	c.foot = min(beside.y(), c.square.Y)
 }
 
@@ -133,19 +125,18 @@ func (b *book) tellUnder(c *cover, box plane.Box) {
 	if len(b.set.Cautions) > 0 {
 		addProse(&right, careHeading, b.set.Cautions, half)
 	}
-	c.put(left, box.Min.X)
-	c.put(right, box.Min.X+half+gutter)
+	c.with(left, plane.Point{X: box.Min.X})
+	c.with(right, plane.Point{X: box.Min.X + half + gutter})
 	c.foot = min(left.y(), right.y())
 }
 
-// textInSquare sets what to do with the check square in the middle of it.
-func (b *book) textInSquare(corner plane.Point) []label {
+// tellInSquare sets what to do with the check square in the middle of it.
+func (b *book) tellInSquare(c *cover) {
 	const inset = 9.0
-	var text, inCorner, inMiddle Lines
+	var text, inCorner Lines
 	addProse(&text, "Measure this square before you mark any cloth", b.measuring(), innerSquare-2*inset)
-	inCorner.with(text, corner)
-	inMiddle.with(inCorner, plane.Point{X: inset, Y: (innerSquare + text.height) / 2})
-	return inMiddle.labels
+	inCorner.with(text, c.square)
+	c.with(inCorner, plane.Point{X: inset, Y: (innerSquare + text.height) / 2})
 }
 
 func (b *book) sizeLine() string {
@@ -236,24 +227,21 @@ func (b *book) joining() (string, []string) {
 	return "Join the pages", steps
 }
 
-// labelsOfSquare names the two frames, each beside its own upper side.
-func labelsOfSquare(corner plane.Point) []label {
-	const away = 1.2
+// nameSquare names the two frames, each beside its own upper side.
+func (c *cover) nameSquare() {
+	const away, outer, inner = 1.2, "4 in", "100 mm"
 	style := strong(8)
-	outer := label{text: "4 in", style: style, u: across()}
-	outer.at = corner.Add(plane.Point{X: largeSquare - style.width(outer.text), Y: largeSquare + away})
-	inner := label{text: "100 mm", style: style, u: across()}
-	inner.at = corner.Add(plane.Point{
-		X: innerSquare - away - frameWidth - style.width(inner.text),
+	c.say(outer, style, c.square.Add(plane.Point{X: largeSquare - style.width(outer), Y: largeSquare + away}))
+	c.say(inner, style, c.square.Add(plane.Point{
+		X: innerSquare - away - frameWidth - style.width(inner),
 		Y: innerSquare - away - frameWidth - style.up(),
-	})
-	return []label{outer, inner}
+	}))
 }
 
 // drawFront draws the first page.
 func (b *book) drawFront(d Canvas) {
 	c := b.cover()
-	for _, l := range c.texts {
+	for _, l := range c.labels {
 		l.draw(d)
 	}
 	drawLines(d, finePen(), c.rules...)
@@ -262,7 +250,7 @@ func (b *book) drawFront(d Canvas) {
 	b.drawKey(d, c.key, c.keyEnd)
 	if front := len(b.pictures); front > 1 {
 		// Beside the heading of the pictures, the last text of the page.
-		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: strong(headingSize).width(picturesHeading) + 3})
+		at := c.labels[len(c.labels)-1].at.Add(plane.Point{X: strong(headingSize).width(picturesHeading) + 3})
 		where := "on " + pageRange(2, front, "", "")
 		if len(b.pictures[0]) > 0 {
 			where = "here and " + where

@@ -28,7 +28,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 	p := found(t, "letter")
 	b, _, err := plan(few(), p)
 	require.NoError(t, err)
-	for _, l := range b.cover().texts {
+	for _, l := range b.cover().labels {
 		assert.NotEqual(t, "Take care", l.text)
 	}
 }

@@ -2,36 +2,36 @@
 // sheets into pages a home printer can print, gives every role its line type,
 // and writes the PDF. It knows roles, not sewing.
 //
-// The way of the data, and of a reader of these files: a Set of pieces is laid
-// on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
-// where gridplace.go finds the fewest pages; small ones together, shelf.go, or in what large
+// The way of the data, and of a reader of these files: a Set of pieces is laid on sheets
+// of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own, where
+// gridplace.go finds the fewest pages; small ones together, shelf.go, or in what large
 // ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go; each
-// page is filled by pack.go), a
-// sheet is cut into tiles (tile.go) that are joined (join.go), its
-// lines and pieces are lettered where there is room (lettering.go, title.go,
-// field.go), every tile becomes a page (page.go, with the pens of pen.go), in
-// front of which go the page that proves the scale (cover.go) and the pictures
-// of how the pages are joined (assembly.go). All of it is drawn on a Canvas
-// (canvas.go) in a few strokes and letters, and all text is set in Lines (lines.go);
-// that it becomes a PDF is known where bytes are made, here and in pdf.go, which
-// alone touches the PDF library. A piece with a form, to be sewn and filled in before anything is
-// marked, is laid on a sheet of one page at once (form.go); these pages come
-// before those of all other sheets. A report of figures is set in bands
-// (report.go, with its tables in reporttable.go and its pictures in
-// reportpicture.go), which fill pages (band.go) between those in front and the
-// forms. What a printer that is off does to a set is said by verdict.go, what may have
-// done it by fit.go; scale.go is what it prints at.
+// page is filled by pack.go), a sheet is cut into tiles (tile.go) that are joined (join.go), its lines and pieces are lettered
+// where there is room (lettering.go, title.go, field.go), every tile becomes a page
+// (page.go, with the pens of pen.go), in front of which go the page that proves the
+// scale (cover.go) and the pictures of how the pages are joined (assembly.go). All of it
+// is drawn on a Canvas (canvas.go) in a few strokes and letters, and all text is set in
+// Lines (lines.go); that it becomes a PDF is known where bytes are made, here and in
+// pdf.go, which alone touches the PDF library. A piece with a form, to be sewn and
+// filled in before anything is marked, is laid on a sheet of one page at once (form.go);
+// these pages come before those of all other sheets. A report of figures is set in bands
+// (report.go, with its tables in reporttable.go and its pictures in reportpicture.go),
+// which fill pages (band.go) between those in front and the forms. What a printer that
+// is off does to a set is said by verdict.go, what may have done it by fit.go; scale.go
+// is what it prints at.
 package pdfout
 
 import (
 	"fmt"
 	"io"
 	"slices"
+
+	"tuckmark/marking"
 )
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
-// cannot be drawn; such an error is a *Refusal. Pieces without any line are
-// left out and named in the summary.
+// cannot be drawn; such an error is a *marking.Fault without a place. Pieces without
+// any line are left out and named in the summary.
 func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 	return draw(w, set, paper, (*book).draw)
 }
@@ -41,7 +41,7 @@ func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
 // everything on one page has no first one: that is an error.
 func DrawFirst(w io.Writer, set Set, paper Paper) (Summary, error) {
 	if paper.WhollyOnOne() {
-		return Summary{}, &Refusal{
+		return Summary{}, &marking.Fault{
 			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.ShortTitle()),
 			Hint:  "its check square is on the page with the pieces",
 		}
@@ -106,7 +106,7 @@ func plan(set Set, paper Paper) (*book, []string, error) {
 }
 
 func nothingToDraw() error {
-	return &Refusal{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
+	return &marking.Fault{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 }
 
 // tooMany refuses a set that needs too many pages.
@@ -115,7 +115,7 @@ func tooMany(set Set, need string, paper Paper) error {
 	if set.Report != nil {
 		who += " and the figures"
 	}
-	return &Refusal{
+	return &marking.Fault{
 		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.ShortTitle(), thousands(MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
@@ -157,7 +157,7 @@ func check(set Set, paper Paper) error {
 			}
 			for _, p := range m.Path {
 				if !isPlace(p) {
-					return &Refusal{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
+					return &marking.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
 				}
 			}
 		}

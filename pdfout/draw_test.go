@@ -398,7 +398,7 @@ func TestTooManyPages(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			var out bytes.Buffer
 			_, err := Draw(&out, c.set, papers()[0])
-			var refusal *Refusal
+			var refusal *marking.Fault
 			require.ErrorAs(t, err, &refusal)
 			assert.True(t, strings.HasPrefix(refusal.Cause, c.cause), refusal.Cause)
 			assert.Equal(t, "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper", refusal.Hint)
@@ -440,7 +440,7 @@ func TestRefusals(t *testing.T) {
 			var out bytes.Buffer
 			_, err := Draw(&out, c.set, papers()[0])
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &Refusal{}, err)
+			assert.IsType(t, &marking.Fault{}, err)
 			assert.Zero(t, out.Len(), "nothing is written")
 		})
 	}

@@ -67,7 +67,7 @@ func PaperForms() string {
 
 // FindPaper returns the paper of a name ("letter"), of a size ("210x297mm",
 // "11 x 17 in"), from a roll of a width ("roll:36in"), or one single page for
-// everything ("single"). The error is a *Refusal.
+// everything ("single"). The error is a *marking.Fault without a place.
 func FindPaper(text string) (Paper, error) {
 	wanted := strings.ToLower(strings.TrimSpace(text))
 	for _, p := range papers() {
@@ -86,7 +86,7 @@ func FindPaper(text string) (Paper, error) {
 	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
 		return paperOf(text, width, height)
 	}
-	return Paper{}, &Refusal{
+	return Paper{}, &marking.Fault{
 		Cause: fmt.Sprintf("no paper is called %q", text),
 		Hint:  "the papers are " + listOf(Papers()) + "; or write roll:36in, single, or a size such as 210x297mm",
 	}
@@ -96,15 +96,15 @@ func FindPaper(text string) (Paper, error) {
 func rollOf(text, width string) (Paper, error) {
 	const hint = "write roll:36in or roll:91cm"
 	if strings.TrimSpace(width) == "" {
-		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
+		return Paper{}, &marking.Fault{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
 	}
 	unit, known := marking.WrittenUnit(width)
 	mm, err := marking.ParseLength(width, unit)
 	if err != nil {
-		return Paper{}, unread(err)
+		return Paper{}, err
 	}
 	if !known {
-		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
+		return Paper{}, &marking.Fault{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
 	}
 	p := plainPaper(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, longestSide)
 	p.cut = roll
@@ -117,14 +117,14 @@ func paperOf(text, width, height string) (Paper, error) {
 	unit, known := marking.WrittenUnit(height)
 	high, err := marking.ParseLength(height, unit)
 	if err != nil {
-		return Paper{}, unread(err)
+		return Paper{}, err
 	}
 	wide, err := marking.ParseLength(width, unit)
 	if err != nil {
-		return Paper{}, unread(err)
+		return Paper{}, err
 	}
 	if !known {
-		return Paper{}, &Refusal{
+		return Paper{}, &marking.Fault{
 			Cause: fmt.Sprintf("%q has no unit", text),
 			Hint:  "write in, cm or mm behind it, such as 210x297mm",
 		}

@@ -11,6 +11,8 @@ import (
 	"golang.org/x/image/font/gofont/goregular"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+
+	"tuckmark/marking"
 )
 
 // Rules of this file: all text is set in one family, the Go fonts, which have
@@ -115,7 +117,7 @@ func unprintable(text string) (rune, bool) {
 
 // noLetter refuses a sign that cannot be printed.
 func noLetter(bad rune, where string) error {
-	return &Refusal{
+	return &marking.Fault{
 		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
 		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
 	}

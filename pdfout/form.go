@@ -56,13 +56,13 @@ func formTooLarge(m marking.Marking, unit marking.Unit, paper Paper) error {
 	p := newPiece(m)
 	window := pageOf(paper).window
 	if !p.fits(window) && !p.quarterTurned().fits(window) {
-		return &Refusal{
+		return &marking.Fault{
 			Cause: fmt.Sprintf("piece %q must be whole on one page, and its lines, %s by %s, do not fit on %s",
 				m.Key, unit.Print(p.bounds.Width()), unit.Print(p.bounds.Height()), paper.ShortTitle()),
 			Hint: "choose larger paper, or make the piece smaller",
 		}
 	}
-	return &Refusal{
+	return &marking.Fault{
 		Cause: fmt.Sprintf("piece %q must be whole on one page, and what is to be read and written beside its lines does not fit on %s",
 			m.Key, paper.ShortTitle()),
 		Hint: "choose larger paper, make the piece smaller, or let it say less",

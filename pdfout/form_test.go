@@ -293,7 +293,7 @@ func TestFormRefusals(t *testing.T) {
 			var out bytes.Buffer
 			_, err = Draw(&out, Set{Pieces: []marking.Marking{rectangle("tie", "Tie", 200, 40), c.m}}, p)
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &Refusal{}, err)
+			assert.IsType(t, &marking.Fault{}, err)
 			assert.Zero(t, out.Len(), "nothing is written")
 		})
 	}
@@ -345,7 +345,7 @@ func TestAnyForm(t *testing.T) {
 		var out bytes.Buffer
 		s, err := Draw(&out, set, paper)
 		if err != nil {
-			require.IsType(t, &Refusal{}, err)
+			require.IsType(t, &marking.Fault{}, err)
 			continue
 		}
 		seen++

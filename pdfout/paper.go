@@ -48,6 +48,10 @@ const (
 	leastLyingWidth, leastLyingHeight     = 245.0, 180.0
 )
 
+// MaxPages is the most pages that one PDF may have, the pages in front and those
+// of figures included. A set that needs more is refused before anything is drawn.
+const MaxPages = 2000
+
 // cut says how paper is cut into pages.
 type cut int
 
@@ -88,10 +92,10 @@ func (p Paper) ShortTitle() string {
 func (p Paper) WhollyOnOne() bool { return p.cut != pages }
 
 // Lying returns the paper turned so that it is wider than high. The error is a
-// *Refusal.
+// *marking.Fault.
 func (p Paper) Lying() (Paper, error) {
 	if p.cut != pages {
-		return p, &Refusal{
+		return p, &marking.Fault{
 			Cause: fmt.Sprintf("%s cannot be turned", p.Name),
 			Hint:  "leave the turning out: its pages are as large as they need to be",
 		}
@@ -104,14 +108,14 @@ func (p Paper) Lying() (Paper, error) {
 }
 
 // WithMargin returns the paper with a margin of mm, which may be 0. The error is a
-// *Refusal.
+// *marking.Fault.
 func (p Paper) WithMargin(mm float64) (Paper, error) {
 	if !(mm >= 0) {
-		return p, &Refusal{Cause: "a margin cannot be less than nothing"}
+		return p, &marking.Fault{Cause: "a margin cannot be less than nothing"}
 	}
 	p.Margin = mm
 	if !p.holdsFront() {
-		return p, &Refusal{
+		return p, &marking.Fault{
 			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", marking.Inch.Names(mm), p.ShortTitle()),
 			Hint:  "most printers need 1/4 in; without a margin given it is a little over 10 mm",
 		}
@@ -120,13 +124,13 @@ func (p Paper) WithMargin(mm float64) (Paper, error) {
 }
 
 // WithOverlap returns the paper with pages that share a strip of mm. The error is
-// a *Refusal.
+// a *marking.Fault.
 func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	if p.WhollyOnOne() {
-		return p, &Refusal{Cause: "on " + p.ShortTitle() + " no pages are joined", Hint: "leave the overlap out"}
+		return p, &marking.Fault{Cause: "on " + p.ShortTitle() + " no pages are joined", Hint: "leave the overlap out"}
 	}
 	if !(mm >= leastOverlap && mm <= mostOverlap) {
-		return p, &Refusal{
+		return p, &marking.Fault{
 			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", marking.Inch.Names(mm)),
 			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm",
 		}
@@ -214,21 +218,21 @@ func (p Paper) holdsFront() bool {
 func (p Paper) check() error {
 	name := cmp.Or(p.Title, fmt.Sprintf("paper of %.0f x %.0f mm", p.Width, p.Height))
 	if p.Width > longestSide || p.Height > longestSide {
-		return &Refusal{
+		return &marking.Fault{
 			Cause: name + " has a side of more than 200 in",
 			Hint:  "that is 14,400 units of 1/72 in, and no reader of a PDF has to show a page with a longer side; print on pages that are joined, such as --paper letter",
 		}
 	}
 	if s := p.Printed; !s.isTrue() && !p.holdsFront() {
 		if p.Printed = (Scale{}); p.holdsFront() {
-			return &Refusal{
+			return &marking.Fault{
 				Cause: fmt.Sprintf("sheets for a printer that prints at %s would have no room for the first page on %s", s, p.ShortTitle()),
 				Hint:  "turn off “fit to page” where you print, or choose larger paper",
 			}
 		}
 	}
 	if !p.holdsFront() {
-		return &Refusal{
+		return &marking.Fault{
 			Cause: name + " has no room for the first page",
 			Hint: fmt.Sprintf("inside its margins it must have at least %.0f x %.0f mm upright, or %.0f x %.0f mm lying",
 				leastUprightWidth, leastUprightHeight, leastLyingWidth, leastLyingHeight),

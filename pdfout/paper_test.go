@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
 )
 
 func TestFindPaper(t *testing.T) {
@@ -71,13 +73,13 @@ func TestPaperThatIsNone(t *testing.T) {
 	} {
 		t.Run(c.text, func(t *testing.T) {
 			_, err := FindPaper(c.text)
-			var refusal *Refusal
+			var refusal *marking.Fault
 			require.ErrorAs(t, err, &refusal)
 			assert.Equal(t, c.cause, refusal.Cause)
 			assert.Equal(t, c.hint, refusal.Hint)
 		})
 	}
-	assert.EqualError(t, &Refusal{Cause: "a cause"}, "a cause")
+	assert.EqualError(t, &marking.Fault{Cause: "a cause"}, "a cause")
 }
 
 func TestMarginsAndOverlaps(t *testing.T) {
@@ -164,7 +166,7 @@ func TestPaperMustFit(t *testing.T) {
 	for _, p := range []Paper{{}, {Width: 148, Height: 210}, {Width: 260, Height: 210}, {Width: 900, Height: 6000}, {Width: math.NaN(), Height: 300}} {
 		var out bytes.Buffer
 		_, err := Draw(&out, few(), p)
-		var refusal *Refusal
+		var refusal *marking.Fault
 		assert.ErrorAs(t, err, &refusal)
 		assert.Zero(t, out.Len())
 	}

@@ -276,7 +276,7 @@ func checkReport(r *marking.Report) error {
 	}
 	for _, section := range r.Sections {
 		if p := section.Picture; p != nil && !drawable(*p) {
-			return &Refusal{Cause: "the figures have a picture that leads nowhere on paper"}
+			return &marking.Fault{Cause: "the figures have a picture that leads nowhere on paper"}
 		}
 	}
 	return nil

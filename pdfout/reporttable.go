@@ -156,7 +156,7 @@ func (s setter) columns(t marking.Table) (columns, error) {
 	set, natural := newColumns(t, leastFigures, brokenHead)
 	left := s.width - set.numbers()
 	if left < math.Min(natural, shortWords) {
-		return columns{}, &Refusal{
+		return columns{}, &marking.Fault{
 			Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.paper.ShortTitle()),
 			Hint:  "choose larger paper",
 		}

@@ -160,6 +160,6 @@ func TestTableFits(t *testing.T) {
 	var out bytes.Buffer
 	_, err := Draw(&out, wide, papers()[0])
 	require.EqualError(t, err, "the figures have a table whose numbers alone are wider than letter paper\nhint: choose larger paper")
-	assert.IsType(t, &Refusal{}, err)
+	assert.IsType(t, &marking.Fault{}, err)
 	assert.Zero(t, out.Len(), "nothing is written")
 }

@@ -56,7 +56,7 @@ func (m Measured) Frame() string { return m.frame.name }
 
 // Measure reads what was measured of one side of the check square, such as
 // "3 15/16", "98.5 mm" or "9.8cm". A number without a unit counts in bare. The
-// error is a *Refusal.
+// error is a *marking.Fault without a place.
 func Measure(text string, bare marking.Unit) (Measured, error) {
 	unit, own := marking.WrittenUnit(text)
 	if !own {
@@ -64,7 +64,7 @@ func Measure(text string, bare marking.Unit) (Measured, error) {
 	}
 	mm, err := marking.ParseLength(text, unit)
 	if err != nil {
-		return Measured{}, unread(err)
+		return Measured{}, err
 	}
 	m := Measured{Text: unit.Names(mm), frame: frameFor(unit)}
 	m.Scale = mm / m.frame.side
@@ -72,7 +72,7 @@ func Measure(text string, bare marking.Unit) (Measured, error) {
 		return m, nil
 	}
 	hint := fmt.Sprintf("measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; %q counts in %s", text, unit)
-	return m, &Refusal{Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text), Hint: hint}
+	return m, &marking.Fault{Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text), Hint: hint}
 }
 
 // orTrue returns the scale, true where it was not measured.

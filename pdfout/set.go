@@ -2,7 +2,7 @@ package pdfout
 
 import "tuckmark/marking"
 
-// Set is what is drawn into one PDF.
+// Set is what is drawn at once.
 type Set struct {
 	Title  string // "Linden pinafore"; may be ""
 	Size   string // "18 months"; may be ""

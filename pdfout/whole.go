@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -133,7 +134,7 @@ func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 	}
 	f := onOnePage(parcels, window)
 	if f == nil {
-		return nil, &Refusal{
+		return nil, &marking.Fault{
 			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, which is as much as a PDF can show", b.set.Unit.Print(math.Floor(longestSide))),
 			Hint:  "print some of the pieces at a time, with --pieces, or choose a roll or pages",
 		}
@@ -144,12 +145,12 @@ func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 // tooLargeFor refuses what is larger than a page can be.
 func (b *book) tooLargeFor(p parcel) error {
 	if p.piece == nil {
-		return &Refusal{
+		return &marking.Fault{
 			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.ShortTitle()),
 			Hint:  "choose a wider one",
 		}
 	}
-	return &Refusal{
+	return &marking.Fault{
 		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", p.piece.name,
 			b.set.Unit.Print(p.piece.bounds.Width()), b.set.Unit.Print(p.piece.bounds.Height()), b.paper.ShortTitle()),
 		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in",

@@ -257,7 +257,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 			}
 			_, err := draw(&out, c.set, found(t, c.paper))
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &Refusal{}, err)
+			assert.IsType(t, &marking.Fault{}, err)
 			assert.Zero(t, out.Len())
 		})
 	}
