@@ -2,23 +2,24 @@
 // sheets into pages a home printer can print, gives every role its line type,
 // and writes the PDF. It knows roles, not sewing.
 //
-// The way of the data, and of a reader of these files: a Set of pieces is laid on sheets
-// of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own, where
-// place.go finds the fewest pages; small ones together, pack.go, or in what large ones
-// leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a sheet is
-// cut into tiles (tile.go) that are joined (join.go), its lines and pieces are lettered
-// where there is room (lettering.go, title.go, field.go), every tile becomes a page
-// (page.go, with the pens of pen.go), in front of which go the page that proves the
-// scale (cover.go) and the pictures of how the pages are joined (assembly.go). All of it
-// is drawn on a Canvas (canvas.go) in a few strokes and letters, and all text is set in
-// Lines (lines.go); that it becomes a PDF is known where bytes are made, here and in
-// pdf.go, which alone touches the PDF library. A piece with a form, to be sewn and
-// filled in before anything is marked, is laid on a sheet of one page at once (form.go);
-// these pages come before those of all other sheets. A report of figures is set in bands
+// The way of the data, and of a reader of these files: a Set of pieces is laid
+// on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
+// where place.go finds the fewest pages; small ones together, pack.go, or in what large
+// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a
+// sheet is cut into tiles (tile.go) that are joined (join.go), its
+// lines and pieces are lettered where there is room (lettering.go, title.go,
+// field.go), every tile becomes a page (page.go, with the pens of pen.go), in
+// front of which go the page that proves the scale (cover.go) and the pictures
+// of how the pages are joined (assembly.go). All of it is drawn on a Canvas
+// (canvas.go) in a few strokes and letters, and all text is set in Lines (lines.go);
+// that it becomes a PDF is known where bytes are made, here and in pdf.go, which alone
+// touches the PDF library. A piece with a form, to be sewn and filled in before
+// anything is marked, is laid on a sheet of one page at once (form.go); these pages
+// come before those of all other sheets. A report of figures is set in bands
 // (report.go, with its tables in reporttable.go and its pictures in reportpicture.go),
 // which fill pages (band.go) between those in front and the forms. What a printer that
-// is off does to a set is said by verdict.go, what may have done it by fit.go; scale.go
-// is what it prints at.
+// is off does to a set is said by verdict.go, what may have done it by fit.go;
+// scale.go is what it prints at.
 package pdfout
 
 import (
