@@ -27,7 +27,7 @@ var always = []string{
 func cautioned(t *testing.T, head, piece, beside string) []string {
 	p, err := check(head + "allowance = 0\n" + sketch(piece) + "\n" + beside)
 	require.NoError(t, err)
-	return p.cautions()
+	return cautions(p)
 }
 
 const neckRibbon = "[trim.tie]\nalong = \"front.neck\"\nkind = \"ribbon\"\n"
@@ -137,14 +137,14 @@ func TestSleepwear(t *testing.T) {
 func TestCautionsInPrint(t *testing.T) {
 	p, err := check("title = \"Nightgown\"\nallowance = 0\n" + sketch(vNeck))
 	require.NoError(t, err)
-	sections := p.Report(false).Sections
+	sections := ReportOf(p, OwnUnit).Sections
 	last := sections[len(sections)-1]
 	assert.Equal(t, "Cautions", last.Title)
 	var said []string
 	for _, s := range last.Lines {
 		said = append(said, s.Text)
 	}
-	assert.Equal(t, p.cautions(), said)
+	assert.Equal(t, cautions(p), said)
 }
 
 // What every first page says, and what it says besides where the sheets are cut.

@@ -19,7 +19,9 @@ const (
 	cornerTolerance = 0.05
 
 	// samePoint bounds how near two neighbouring points of an edge may lie
-	// without being the same point written twice.
+	// without being the same point written twice. Those of a smooth edge may not
+	// lie within cornerTolerance, for a curve swings far out beside two points
+	// that miss each other by a rounding.
 	samePoint = 0.001
 
 	// straightness bounds how far the points of a straight edge may lie off
@@ -65,7 +67,9 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 		return false
 	}
 	for i, o := range order {
-		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points}
+		last := len(o.points) - 1
+		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points,
+			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
 		if o.spec.Smooth {
 			e.Path = smoothEdge(order, i, fold)
 		}
@@ -81,11 +85,13 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 
 // checkPoints looks at the points of one edge by themselves.
 func checkPoints(es EdgeSpec, found *findings) {
-	points := es.Points.V
+	points, apart := es.Points.V, samePoint
+	if es.Smooth {
+		apart = cornerTolerance
+	}
 	for i := 1; i < len(points); i++ {
-		if points[i].Distance(points[i-1]) <= samePoint {
-			at := Place{Path: es.Place.Path, Line: es.Points.Line(i)}
-			found.add(at, "take one of them out", "points %d and %d are the same", i, i+1)
+		if points[i].Distance(points[i-1]) <= apart {
+			found.add(es.Place.On(es.Points.Line(i)), "take one of them out", "points %d and %d are the same", i, i+1)
 		}
 	}
 	if len(points) > 2 && points[0].Distance(points[len(points)-1]) <= cornerTolerance {
@@ -208,7 +214,7 @@ func reportGaps(ps PieceSpec, spec *Spec, open []edgeEnd, place func(edgeEnd) pl
 		if e.last {
 			line = es.Points.Line(len(es.Points.V) - 1)
 		}
-		at := Place{Path: es.Place.Path, Line: line}
+		at := es.Place.On(line)
 		var nearest edgeEnd
 		gap := math.Inf(1)
 		for _, o := range open {
@@ -287,7 +293,8 @@ func closeOutline(piece *Piece, found *findings) bool {
 			piece.Edges[i], piece.Edges[j] = piece.Edges[j], piece.Edges[i]
 		}
 		for i := range piece.Edges {
-			piece.Edges[i].Path = piece.Edges[i].Path.Reversed()
+			e := &piece.Edges[i]
+			e.Path, e.steps = e.Path.Reversed(), [2]float64{e.steps[1], e.steps[0]}
 		}
 		piece.Outline = join()
 	}

@@ -4,8 +4,9 @@
 //
 // The way of the data, and of a reader of these files: a Set of pieces is laid
 // on sheets of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own,
-// where place.go finds the fewest pages; small ones together, pack.go, or in what large
-// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go), a
+// where gridplace.go finds the fewest pages; small ones together, shelf.go, or in what large
+// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go; each
+// page is filled by pack.go), a
 // sheet is cut into tiles (tile.go) that are joined (join.go), its
 // lines and pieces are lettered where there is room (lettering.go, title.go,
 // field.go), every tile becomes a page (page.go, with the pens of pen.go), in

@@ -341,7 +341,7 @@ func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
 		for _, layer := range d.layers {
 			for _, q := range p.drawn(layer) {
 				for _, part := range q.parts {
-					for _, run := range plane.NewClipper(part).Clip(q.clip) {
+					for _, run := range plane.NewTree(part).Clip(q.clip) {
 						length += run.Path.Length()
 					}
 				}

@@ -54,7 +54,7 @@ func layForms(forms []marking.Marking, set Set, paper Paper) ([]sheet, error) {
 // formTooLarge refuses a form that does not fit on its page.
 func formTooLarge(m marking.Marking, unit marking.Unit, paper Paper) error {
 	p := newPiece(m)
-	window := paper.grid().window
+	window := pageOf(paper).window
 	if !p.fits(window) && !p.quarterTurned().fits(window) {
 		return &Refusal{
 			Cause: fmt.Sprintf("piece %q must be whole on one page, and its lines, %s by %s, do not fit on %s",
@@ -98,7 +98,7 @@ const (
 // formSheet lays a form with its lines as they are turned, its text of a size
 // in points.
 func formSheet(p piece, form *marking.Form, size float64, where textPlace, unit marking.Unit, paper Paper) (sheet, bool) {
-	window := paper.grid().window
+	window := pageOf(paper).window
 	title := formTitle(p, window.X)
 	upper := window.Y - title.height // of the lines
 	room := p.room()
@@ -130,7 +130,7 @@ func formSheet(p piece, form *marking.Form, size float64, where textPlace, unit 
 		return sheet{}, false
 	}
 
-	s := newSheet([]piece{p}, paper.grid(), []cell{{}})
+	s := newSheet([]piece{p}, pageOf(paper), []cell{{}})
 	s.takeHeads()
 	s.takeText(title, plane.Point{Y: window.Y})
 	s.takeText(text, at)

@@ -182,12 +182,6 @@ func (p Paper) around(window plane.Point) Paper {
 	return p
 }
 
-// grid is a sheet of one page of the paper, to be made larger by who needs more.
-func (p Paper) grid() grid {
-	w := p.window()
-	return grid{rows: 1, columns: 1, window: plane.Point{X: w.Width(), Y: w.Height()}, overlap: p.Overlap}
-}
-
 // front is what a page in front is set in: it stays a little further from the
 // edges than a tile, which looks better, and no printer minds.
 func (p Paper) front() plane.Box {

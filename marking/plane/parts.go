@@ -20,7 +20,7 @@ func (r *raw) cut(other *raw) {
 		r.crossings(i, r, t, func(j int, at Point, a, b float64) {
 			// That the line ends where it began is no crossing.
 			closes := i == 0 && j == len(r.dead)-1 &&
-				at.Distance(r.path[0]) < closing && at.Distance(r.path[j+1]) < closing
+				at.Distance(r.path[0]) < rounding && at.Distance(r.path[j+1]) < rounding
 			if j > i+1 && !closes {
 				node := r.node(at)
 				r.cuts[i] = append(r.cuts[i], cut{a, node})
@@ -116,7 +116,7 @@ func crossCircle(a, b, centre Point, radius float64) []float64 {
 	uu, uw := u.Dot(u), u.Dot(w)
 	rest := uw*uw - uu*(w.Dot(w)-radius*radius)
 	// rest over uu is the square of half the chord.
-	if uu == 0 || rest <= uu*nearness*nearness {
+	if uu == 0 || rest <= uu*rounding*rounding {
 		return nil
 	}
 	var shares []float64
@@ -130,7 +130,7 @@ func crossCircle(a, b, centre Point, radius float64) []float64 {
 
 // mostProbes bounds at how many places a part is tested. Between two cuts a
 // part keeps its distance everywhere or nowhere, so one would do, were it not
-// for rounding beside the cuts themselves.
+// for rounding beside the cuts themselves. It bounds the work: more tell no more.
 const mostProbes = 16
 
 // test finds the parts that keep the distance.
@@ -142,7 +142,7 @@ func (r *raw) test(source *Tree) {
 		p.good = true
 		for i := stride / 2; i < segments && p.good; i += stride {
 			middle := p.path[i].Toward(p.path[i+1], 0.5)
-			p.good = !source.Nearer(middle, r.d-nearness)
+			p.good = !source.Nearer(middle, r.d-rounding)
 		}
 	}
 }
@@ -240,10 +240,26 @@ func (r *raw) join(cameFrom map[int]int, last int) OffsetLine {
 // strays reports whether the source between two of its segments goes farther
 // from a place than a corner does.
 func (r *raw) strays(at Point, first, last int) bool {
-	for _, q := range r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))] {
-		if q.Distance(at) > tongueLength*r.d {
-			return true
-		}
+	far := 0.0
+	between := r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))]
+	for _, q := range between {
+		far = math.Max(far, q.Distance(at))
 	}
-	return false
+	if first < 0 || last >= len(r.source)-1 {
+		return far > tongueLength*r.d
+	}
+	return far > tongueLength*r.d || far > tabLength*r.d && r.blunt(at, first, last, between)
+}
+
+// blunt reports whether what the source goes round between two of its segments
+// is about as wide in its middle as at its mouth beside a place, as a tab is; a
+// corner is half as wide there.
+func (r *raw) blunt(at Point, first, last int, between Path) bool {
+	from, _ := nearestOnSegment(r.source[first], r.source[first+1], at)
+	to, _ := nearestOnSegment(r.source[last], r.source[last+1], at)
+	round := append(append(Path{from}, between...), to)
+	quarter := round.Length() / 4
+	one, _ := round.At(quarter)
+	other, _ := round.At(3 * quarter)
+	return one.Distance(other) > tabWidth*from.Distance(to)
 }
