@@ -53,7 +53,7 @@ func run(t *testing.T, name string, args ...string) {
 	require.Empty(t, complaints.String(), name)
 }
 
-// onDisk draws a set into a file.
+// onDisk draws a set, with its cautions, into a file.
 func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
 	t.Helper()
 	return onDiskOn(t, set, found(t, paper))
@@ -62,6 +62,7 @@ func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
 // onDiskOn is onDisk for paper that is asked for with more than a name.
 func onDiskOn(t *testing.T, set Set, p Paper) (string, Summary) {
 	t.Helper()
+	set.Cautions = marking.Cautions(set.Pieces)
 	file := filepath.Join(t.TempDir(), "sheets.pdf")
 	out, err := os.Create(file)
 	require.NoError(t, err)
