@@ -55,11 +55,13 @@ const (
 	// farther is a strap, not a corner.
 	tongueLength = 1.2 * mitreLimit
 
-	// tabLength and tabWidth tell a tab from a corner where the path runs on less
-	// far: one that reaches farther than this behind the place, in distances, and
-	// is in its middle wider than this, in widths of its mouth. A corner is half
-	// as wide there, a tab with straight sides as wide.
+	// tabLength, tabMouth and tabWidth tell a tab from a corner where the path runs
+	// on less far: one that reaches farther than this behind the place, in
+	// distances, whose mouth is wider than this, in distances, so that it is no
+	// roughness, and whose middle and mouth differ by no more than this share. A
+	// corner is half as wide there, a tab with straight sides as wide.
 	tabLength = 2
+	tabMouth  = 0.25
 	tabWidth  = 0.75
 )
 
