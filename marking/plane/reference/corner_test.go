@@ -1,0 +1,361 @@
+package reference
+
+import (
+	"math"
+	"math/cmplx"
+	"slices"
+
+	"tuckmark/marking"
+)
+
+// What each edge's stitch line must be, reckoned from the points of the edges and their
+// allowances alone. The rules, as a maker would say them:
+//
+//   - A stitch line keeps its allowance from its edge, and is ruled on straight past both
+//     ends of it, along a chord of the edge over a quarter of the allowance, so that a
+//     rough last step does not turn it.
+//   - At a corner each seam ends where the two lines first cross. The drawn line is ruled on
+//     to the cutting line of the neighbour where it comes to that before anything else.
+//   - Where the outline turns little (8 degrees; 30 between unequal allowances) the
+//     crossing counts only near the corner; else both end square to it, with a step.
+//   - Beside an edge without allowance the line ends on that edge and cuts it, or passes
+//     it by, which cannot be sewn. Where the outline does not turn out of the piece there
+//     is no edge ahead of it, and it ends square.
+
+const (
+	gentle, gentleUnequal = 8, 30 // degrees
+
+	// about is by how many degrees a turn may miss these and still be taken either way:
+	// a turn between curves is what one takes their directions to be.
+	about = 2.0
+
+	// A crossing at a gentle corner counts within nearStep of the wider allowance, does
+	// not beyond farStep, and may do either between them.
+	nearStep, farStep = 1.0, 1.5
+
+	runOuts = 10 // of the widest allowance; farther than any crossing that counts
+
+	sturdy = 0.25 // of an allowance: the chord that a line is ruled on along
+)
+
+// side is one edge of a piece as it is reckoned here.
+type side struct {
+	key     string
+	d       float64
+	path    ruled
+	main    line // beside the edge
+	gone    bool // nothing keeps the allowance
+	passed  float64
+	in, out complex128 // the directions of the chords in which it sets out and arrives
+	first   complex128 // the direction of the first step
+	last    complex128
+}
+
+// beside returns the line d to the left of a path: sharp round corners that turn to the
+// right, up to six distances out. passed is how long the longest part is that it passes
+// by where it meets itself.
+func beside(path ruled, d float64) (main line, passed float64) {
+	var raw line
+	l := path.line
+	for i := 1; i < len(l); i++ {
+		u := unit(l[i] - l[i-1])
+		if i > 1 {
+			before := unit(l[i-1] - l[i-2])
+			if turn := cmplx.Phase(u / before); turn < 0 {
+				if tangent := math.Tan(-turn / 2); tangent < 5.9 {
+					raw = append(raw, l[i-1]+times(left(before)+times(before, tangent), d))
+				} else {
+					raw = append(raw, l[i-1]+times(left(before)+before, d), l[i-1]+times(left(u)-u, d))
+				}
+			}
+		}
+		raw = append(raw, l[i-1]+times(left(u), d), l[i]+times(left(u), d))
+	}
+	raw = raw.simple()
+	left := outside(raw, path, d-1e-7)
+	const joint = 0.02
+	for k := 0; k < len(left); {
+		part := raw.between(left[k].from, left[k].to)
+		main = append(main, part...)
+		next := len(left)
+		for j := k + 1; j < len(left); j++ {
+			if cmplx.Abs(raw.at(left[j].from)-main[len(main)-1]) < joint {
+				next = j
+				break
+			}
+		}
+		for j := k + 1; j < next; j++ {
+			passed = max(passed, left[j].to-left[j].from)
+		}
+		k = next
+	}
+	return main.simple(), passed
+}
+
+func newSide(e marking.Edge) side {
+	s := side{key: e.Key, d: e.Allowance, path: rule(lineOf(e.Path).simple())}
+	l := s.path.line
+	n := len(l)
+	s.first, s.last = unit(l[1]-l[0]), unit(l[n-1]-l[n-2])
+	s.in, s.out = s.first, s.last
+	s.main = l
+	if s.d > 0 {
+		chord := min(sturdy*s.d, l.length())
+		s.in, s.out = unit(l.at(chord)-l[0]), unit(l[n-1]-l.at(l.length()-chord))
+		s.main, s.passed = beside(s.path, s.d)
+		s.gone = len(s.main) < 2
+	}
+	return s
+}
+
+// piece is a piece as it is reckoned: its sides counter-clockwise.
+type piece struct {
+	sides  []side
+	widest float64 // the widest allowance
+}
+
+func newPiece(p marking.Piece) piece {
+	var r piece
+	for _, e := range p.Edges {
+		s := newSide(e)
+		r.sides = append(r.sides, s)
+		r.widest = max(r.widest, s.d)
+	}
+	return r
+}
+
+// mirrored turns a piece over, so that one end of an edge can be reckoned as the other is.
+// Side i becomes side n-1-i, and the corner after it the one before.
+func (p piece) mirrored() piece {
+	r := piece{widest: p.widest}
+	for _, s := range slices.Backward(p.sides) {
+		back := func(q complex128) complex128 { return -cmplx.Conj(q) }
+		s.path, s.main = rule(turnedOver(s.path.line)), turnedOver(s.main)
+		s.in, s.out, s.first, s.last = back(s.out), back(s.in), back(s.last), back(s.first)
+		r.sides = append(r.sides, s)
+	}
+	return r
+}
+
+func turnedOver(l line) line {
+	r := l.reversed()
+	for i := range r {
+		r[i] = cmplx.Conj(r[i])
+	}
+	return r
+}
+
+func (p piece) next(k int) int { return (k + 1) % len(p.sides) }
+
+func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
+
+// option is one way in which a corner may come out.
+type option struct {
+	rule         string       // that allows it; none for what is expected
+	a, b         complex128   // where the seams of the two edges end and begin
+	lineA, lineB []complex128 // where their drawn lines may; the first of them is expected
+	in, out      complex128   // the directions in which the lines are ruled on
+}
+
+func (o option) mirrored() option {
+	o.a, o.b = cmplx.Conj(o.b), cmplx.Conj(o.a)
+	o.lineA, o.lineB = turnedOver(o.lineB), turnedOver(o.lineA)
+	slices.Reverse(o.lineA)
+	slices.Reverse(o.lineB)
+	o.in, o.out = -cmplx.Conj(o.out), -cmplx.Conj(o.in)
+	return o
+}
+
+// turn returns the least and the most degrees, positive out of the piece, that the outline
+// may be said to turn by after edge k: by last steps, or by chords of the edges.
+func (p piece) turn(k int) (least, most float64) {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	chord := func(l line) complex128 { return unit(l.at(min(sturdy*max(a.d, b.d), l.length())) - l[0]) }
+	out, in := -chord(a.path.reversed()), chord(b.path.line)
+	degrees := func(turn complex128) float64 { return cmplx.Phase(turn) * 180 / math.Pi }
+	x, y, z := degrees(b.first/a.last), degrees(in/out), degrees(b.in/a.out)
+	return min(x, y, z), max(x, y, z)
+}
+
+// ruledOn returns the line of edge k ruled on past its end.
+func (p piece) ruledOn(k int, out complex128) ruled {
+	main := p.sides[k].main
+	return rule(append(slices.Clone(main), main[len(main)-1]+times(out, runOuts*p.widest)))
+}
+
+// exit returns where the line of edge k first meets the outline, past a place along it,
+// and whether that is on the next edge.
+func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
+	y.a = math.Inf(1)
+	for i, s := range p.sides {
+		for _, m := range meets(on, s.path) {
+			if m.a > from+1e-4 && m.a < y.a {
+				y, atNext = m, i == p.next(k)
+			}
+		}
+	}
+	return y, atNext
+}
+
+// corner returns the ways in which the corner after edge k may come out, the expected one
+// first; none where the line of one edge passes a bare one by.
+func (p piece) corner(k int) []option {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	switch {
+	case a.d == 0 && b.d == 0:
+		q := b.path.line[0]
+		return []option{{a: q, b: q, lineA: line{q}, lineB: line{q}}}
+	case a.d == 0:
+		n := len(p.sides)
+		options := p.mirrored().corner((2*n - 2 - k) % n)
+		for i := range options {
+			options[i] = options[i].mirrored()
+		}
+		return options
+	case b.d == 0:
+		return p.besideBare(k)
+	}
+	var options []option
+	for v, rule := range []string{"", "last step of the first", "last step of the second", "last steps of both"} {
+		out, in := a.out, b.in
+		if v&1 > 0 {
+			out = a.last
+		}
+		if v&2 > 0 {
+			in = b.first
+		}
+		if v == 0 || (out != a.out || v&1 == 0) && (in != b.in || v&2 == 0) {
+			options = append(options, p.crossing(k, out, in, rule)...)
+		}
+	}
+	return options
+}
+
+// besideBare reckons a corner whose second edge has no allowance.
+func (p piece) besideBare(k int) []option {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	end, start := a.main[len(a.main)-1], b.path.line[0]
+	least, most := p.turn(k)
+	var options []option
+	if most > gentle-about {
+		for _, out := range []complex128{a.out, a.last} {
+			y, atNext := p.exit(k, p.ruledOn(k, out), a.main.length()/2)
+			if atNext {
+				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
+				if out != a.out {
+					o.rule = "last step"
+				}
+				options = append(options, o)
+			}
+		}
+	}
+	if least < gentle+about {
+		o := option{a: end, b: start, lineA: line{end}, lineB: line{start}, out: a.out}
+		if len(options) > 0 {
+			o.rule = "about 8 degrees"
+		}
+		options = append(options, o)
+		// Or where the bare edge would come in, were it ruled on into the piece.
+		back := rule(line{start - times(b.first, runOuts*p.widest), start})
+		for _, m := range meets(p.ruledOn(k, a.out), back) {
+			if cmplx.Abs(m.at-end) < farStep*a.d {
+				options = append(options, option{rule: "a bare edge ruled into a hollow", a: m.at, b: start, lineA: line{m.at}, lineB: line{start}, out: a.out})
+			}
+		}
+	}
+	return options
+}
+
+// crossing reckons a corner between two allowances whose lines are ruled on in the given
+// directions. way is the rule that allows these.
+func (p piece) crossing(k int, out, in complex128, way string) []option {
+	next := p.next(k)
+	a, b := p.sides[k], p.sides[next]
+	least, most := p.turn(k)
+	small, great := min(math.Abs(least), math.Abs(most)), max(math.Abs(least), math.Abs(most))
+	if least < 0 && most > 0 {
+		small = 0
+	}
+	limit := float64(gentle)
+	if math.Abs(a.d-b.d) > 0.01 {
+		limit = gentleUnequal
+	}
+	mild, sharp := great < limit-about, small > limit+about
+	named := func(rules ...string) string {
+		for _, r := range append([]string{way}, rules...) {
+			if r != "" {
+				return r
+			}
+		}
+		return ""
+	}
+
+	long := runOuts * p.widest
+	onA := p.ruledOn(k, out)
+	onB := rule(append(line{b.main[0] - times(in, long)}, b.main...))
+	end, start := a.main[len(a.main)-1], b.main[0]
+	step := option{a: end, b: start, lineA: line{end}, lineB: line{start}, out: out, in: in}
+	all := meets(onA, onB)
+	if len(all) == 0 {
+		step.rule = way
+		if sharp {
+			step.rule = named("lines that never cross")
+		}
+		return []option{step}
+	}
+	var options []option
+	for i, x := range all {
+		o := option{a: x.at, b: x.at, out: out, in: in}
+		o.lineA = p.drawn(k, onA, onB, x)
+		n := len(p.sides)
+		back := p.mirrored().drawn((2*n-2-k)%n, mirror(onB), mirror(onA), meet{onB.length() - x.b, onA.length() - x.a, cmplx.Conj(x.at)})
+		for _, q := range back {
+			o.lineB = append(o.lineB, cmplx.Conj(q))
+		}
+		if !sharp { // some do not rule it on there
+			o.lineA, o.lineB = append(line{x.at}, o.lineA...), append(line{x.at}, o.lineB...)
+		}
+		far := max(math.Abs(x.a-a.main.length()), math.Abs(x.b-long)) / max(a.d, b.d)
+		const slack = 0.02
+		counts, mayNot := sharp || !mild || far < farStep+slack, !sharp && far > nearStep-slack
+		if i > 0 {
+			o.rule = "a later crossing"
+		}
+		o.rule = named(o.rule)
+		if mayNot && !mild && far > farStep {
+			o.rule = named("about 8 or 30 degrees")
+		} else if mayNot {
+			o.rule = named("a crossing between 1 and 1.5 allowances off")
+		}
+		if counts {
+			options = append(options, o)
+		}
+		if mayNot && i == 0 {
+			step.rule = way
+			options = append(options, step)
+		}
+	}
+	if len(options) == 0 {
+		step.rule = way
+		return []option{step}
+	}
+	return options
+}
+
+func mirror(r ruled) ruled { return rule(turnedOver(r.line)) }
+
+// drawn returns where the drawn line of edge k, whose seam ends at the crossing x with the
+// next, may end: at the cutting line of that edge where it comes to it before anything
+// else, or else at the crossing.
+func (p piece) drawn(k int, onA, onB ruled, x meet) line {
+	y, atNext := p.exit(k, onA, x.a)
+	if !atNext {
+		return line{x.at}
+	}
+	for _, m := range meets(onA, onB) {
+		if m.a > x.a+1e-3 && m.a < y.a && m.b > x.b {
+			return line{x.at} // it meets the neighbour's seam again
+		}
+	}
+	return line{y.at}
+}
