@@ -149,6 +149,9 @@ func (p piece) next(k int) int { return (k + 1) % len(p.sides) }
 
 func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
 
+// neverCross is the rule of a corner whose lines do not meet where they must.
+const neverCross = "lines that never cross"
+
 // option is one way in which a corner may come out.
 type option struct {
 	rule         string       // that allows it; none for what is expected
@@ -170,7 +173,8 @@ func (o option) mirrored() option {
 // may be said to turn by after edge k: by last steps, or by chords of the edges.
 func (p piece) turn(k int) (least, most float64) {
 	a, b := p.sides[k], p.sides[p.next(k)]
-	chord := func(l line) complex128 { return unit(l.at(min(sturdy*max(a.d, b.d), l.length())) - l[0]) }
+	reach := max(sturdy*max(a.d, b.d), 1) // beside two bare edges, a millimetre
+	chord := func(l line) complex128 { return unit(l.at(min(reach, l.length())) - l[0]) }
 	out, in := -chord(a.path.reversed()), chord(b.path.line)
 	degrees := func(turn complex128) float64 { return cmplx.Phase(turn) * 180 / math.Pi }
 	x, y, z := degrees(b.first/a.last), degrees(in/out), degrees(b.in/a.out)
@@ -299,7 +303,7 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 	if len(all) == 0 {
 		step.rule = way
 		if sharp {
-			step.rule = named("lines that never cross")
+			step.rule = named(neverCross)
 		}
 		return []option{step}
 	}
