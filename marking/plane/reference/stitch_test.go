@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -73,18 +74,12 @@ func (p piece) keys(edges []int) string {
 // holdPiece compares what came out for a piece with the reckoning.
 func holdPiece(text string) (v verdict) {
 	v.explained, v.worst = map[string]int{}, map[string]float64{}
-	spec, err := marking.Read("piece.toml", []byte(text), func(rune) bool { return true })
-	if err != nil {
-		v.fault("not read", "%v", err)
-		return v
-	}
-	pattern, err := marking.Check(spec)
+	given, err := check(text)
 	if err != nil {
 		v.refused = true
-		v.refusal(spec, err)
+		v.refusal(text, err)
 		return v
 	}
-	given := pattern.Pieces[0]
 	p := newPiece(given)
 	for _, b := range p.lonely() {
 		if b.why == "nothing keeps the allowance" {
@@ -96,35 +91,50 @@ func holdPiece(text string) (v verdict) {
 	return v
 }
 
-// without returns the file without allowances, so that its outline is told whatever they are.
-func without(spec *marking.Spec) *marking.Spec {
-	bare := *spec
-	bare.Pieces = slices.Clone(spec.Pieces)
-	bare.Pieces[0].Edges = slices.Clone(spec.Pieces[0].Edges)
-	for i := range bare.Pieces[0].Edges {
-		e := &bare.Pieces[0].Edges[i]
-		e.Allowance, e.Hem, e.Turn = marking.Length{}, marking.Length{}, marking.Length{}
+// sizes are the lines of a file that say how wide an allowance is, after their edge.
+var sizes = regexp.MustCompile(`(?m)^(?:\[piece\.[^.]+\.edge\."([^"]+)"\]|(?:allowance|hem|turn) = ([0-9.]+))$`)
+
+// allowances returns how wide the allowance of each edge is in a file in inches, in mm, and
+// the file without them.
+func allowances(text string) (wide map[string]float64, bare string) {
+	wide = map[string]float64{}
+	edge := ""
+	bare = sizes.ReplaceAllStringFunc(text, func(s string) string {
+		m := sizes.FindStringSubmatch(s)
+		if m[1] != "" {
+			edge = m[1]
+			return s
+		}
+		size, _ := strconv.ParseFloat(m[2], 64)
+		wide[edge] += 25.4 * size
+		return ""
+	})
+	return wide, "allowance = 0\n" + bare
+}
+
+// check reads and checks a file with one piece.
+func check(text string) (marking.Piece, error) {
+	spec, err := marking.Read("piece.toml", []byte(text), func(rune) bool { return true })
+	if err != nil {
+		return marking.Piece{}, err
 	}
-	return &bare
+	pattern, err := marking.Check(spec)
+	if err != nil {
+		return marking.Piece{}, err
+	}
+	return pattern.Pieces[0], nil
 }
 
 // refusal looks whether the edges named are those to blame.
-func (v *verdict) refusal(spec *marking.Spec, err error) {
-	pattern, other := marking.Check(without(spec))
-	if other != nil {
+func (v *verdict) refusal(text string, refused error) {
+	wide, bare := allowances(text)
+	given, err := check(bare)
+	if err != nil {
 		v.explained["no outline"]++
 		return
 	}
-	given := pattern.Pieces[0]
 	for i := range given.Edges {
-		for _, e := range spec.Pieces[0].Edges {
-			if e.Key == given.Edges[i].Key {
-				given.Edges[i].Allowance = e.Allowance.MM
-				if e.Hem.MM > 0 {
-					given.Edges[i].Allowance = e.Hem.MM + e.Turn.MM
-				}
-			}
-		}
+		given.Edges[i].Allowance = wide[given.Edges[i].Key]
 	}
 	p := newPiece(given)
 	blames := p.lonely()
@@ -150,7 +160,7 @@ func (v *verdict) refusal(spec *marking.Spec, err error) {
 	for _, b := range blames {
 		told = append(told, fmt.Sprintf("%s: %s by %.2f mm", p.keys(b.edges), b.why, b.by))
 	}
-	for _, message := range mistakes(err) {
+	for _, message := range mistakes(refused) {
 		names := p.named(message)
 		blamed := slices.ContainsFunc(blames, func(b blame) bool {
 			two := func(k int) bool { return slices.Contains(b.edges, k) }
