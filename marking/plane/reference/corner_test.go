@@ -1,6 +1,7 @@
 package reference
 
 import (
+	"cmp"
 	"math"
 	"math/cmplx"
 	"slices"
@@ -49,6 +50,11 @@ type side struct {
 	in, out complex128 // the directions of the chords in which it sets out and arrives
 	first   complex128 // the direction of the first step
 	last    complex128
+	// What the line that is held against this is seen to be ruled on along at its ends;
+	// the chords where that does not tell, or where it is no direction the edge has there.
+	seenIn, seenOut complex128
+	hookedIn        bool // the edge bends so tightly that its line does not begin beside its end
+	hookedOut       bool
 }
 
 // beside returns the line d to the left of a path: sharp round corners that turn to the
@@ -105,6 +111,53 @@ func newSide(e marking.Edge) side {
 		s.main, s.passed = beside(s.path, s.d)
 		s.gone = len(s.main) < 2
 	}
+	if !s.gone {
+		s.hookedIn = cmplx.Abs(s.main[0]-l[0]-times(left(s.first), s.d)) > sameLine
+		s.hookedOut = cmplx.Abs(s.main[len(s.main)-1]-l[n-1]-times(left(s.last), s.d)) > sameLine
+		drawn := lineOf(e.Line).simple()
+		s.seenOut = s.seen(drawn, s.out, s.last)
+		over := s.mirrored()
+		s.seenIn = -cmplx.Conj(over.seen(turnedOver(drawn), over.out, over.last))
+	}
+	return s
+}
+
+// seen returns the direction in which a drawn line is ruled on past the end of its edge, if
+// it is one between the last step, the chord, and what a bend that grows tighter gives.
+func (s side) seen(drawn line, chord, last complex128) complex128 {
+	if len(drawn) < 2 || s.d == 0 {
+		return chord
+	}
+	end := s.main[len(s.main)-1]
+	past := drawn[len(drawn)-1] - end
+	if cmplx.Abs(past) < 1e-3 || dot(past, last) < 0 || s.path.length() == 0 {
+		return chord
+	}
+	l := s.path.line
+	reach := min(sturdy*s.d, l.length())
+	a, b, c := l.at(l.length()-reach), l.at(l.length()-reach/2), l[len(l)-1]
+	bend := cmplx.Phase((c - b) / (b - a))
+	least, most := 0.0, 0.0 // from the chord, in radians
+	turns := []float64{cmplx.Phase(last / chord), bend, -bend, cmplx.Phase((c - b) / chord)}
+	if s.hookedOut {
+		turns = append(turns, cmplx.Phase(unit(end-s.main[len(s.main)-2])/chord))
+	}
+	for _, turn := range turns {
+		least, most = min(least, turn), max(most, turn)
+	}
+	const slack = 0.2 * math.Pi / 180
+	if turn := cmplx.Phase(past / chord); turn < least-slack || turn > most+slack {
+		return chord
+	}
+	return unit(past)
+}
+
+// mirrored is the side walked the other way round the piece turned over.
+func (s side) mirrored() side {
+	back := func(q complex128) complex128 { return -cmplx.Conj(q) }
+	s.path, s.main = rule(turnedOver(s.path.line)), turnedOver(s.main)
+	s.in, s.out, s.first, s.last = back(s.out), back(s.in), back(s.last), back(s.first)
+	s.seenIn, s.seenOut, s.hookedIn, s.hookedOut = back(s.seenOut), back(s.seenIn), s.hookedOut, s.hookedIn
 	return s
 }
 
@@ -129,10 +182,7 @@ func newPiece(p marking.Piece) piece {
 func (p piece) mirrored() piece {
 	r := piece{widest: p.widest}
 	for _, s := range slices.Backward(p.sides) {
-		back := func(q complex128) complex128 { return -cmplx.Conj(q) }
-		s.path, s.main = rule(turnedOver(s.path.line)), turnedOver(s.main)
-		s.in, s.out, s.first, s.last = back(s.out), back(s.in), back(s.last), back(s.first)
-		r.sides = append(r.sides, s)
+		r.sides = append(r.sides, s.mirrored())
 	}
 	return r
 }
@@ -148,6 +198,10 @@ func turnedOver(l line) line {
 func (p piece) next(k int) int { return (k + 1) % len(p.sides) }
 
 func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
+
+// ruledOtherwise is the rule of a line that is ruled on in a direction that the edge has at
+// its end, but not along the chord.
+const ruledOtherwise = "ruled on between the last step and the chord"
 
 // neverCross is the rule of a corner whose lines do not meet where they must.
 const neverCross = "lines that never cross"
@@ -188,7 +242,7 @@ func (p piece) ruledOn(k int, out complex128) ruled {
 }
 
 // exit returns where the line of edge k first meets the outline, past a place along it,
-// and whether that is on the next edge.
+// and whether that is on the next edge; in a corner it is on both.
 func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
 	y.a = math.Inf(1)
 	for i, s := range p.sides {
@@ -197,6 +251,9 @@ func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
 				y, atNext = m, i == p.next(k)
 			}
 		}
+	}
+	if f := p.sides[p.next(k)].path.nearest(y.at, sameLine); f.segment >= 0 && !math.IsInf(y.a, 1) {
+		atNext = true
 	}
 	return y, atNext
 }
@@ -220,13 +277,13 @@ func (p piece) corner(k int) []option {
 		return p.besideBare(k)
 	}
 	var options []option
-	for v, rule := range []string{"", "last step of the first", "last step of the second", "last steps of both"} {
+	for v, rule := range []string{"", ruledOtherwise, ruledOtherwise, ruledOtherwise} {
 		out, in := a.out, b.in
 		if v&1 > 0 {
-			out = a.last
+			out = a.seenOut
 		}
 		if v&2 > 0 {
-			in = b.first
+			in = b.seenIn
 		}
 		if v == 0 || (out != a.out || v&1 == 0) && (in != b.in || v&2 == 0) {
 			options = append(options, p.crossing(k, out, in, rule)...)
@@ -242,12 +299,12 @@ func (p piece) besideBare(k int) []option {
 	least, most := p.turn(k)
 	var options []option
 	if most > gentle-about {
-		for _, out := range []complex128{a.out, a.last} {
+		for _, out := range slices.Compact([]complex128{a.out, a.seenOut}) {
 			y, atNext := p.exit(k, p.ruledOn(k, out), a.main.length()/2)
 			if atNext {
 				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
 				if out != a.out {
-					o.rule = "last step"
+					o.rule = ruledOtherwise
 				}
 				options = append(options, o)
 			}
@@ -307,6 +364,20 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		}
 		return []option{step}
 	}
+	// The first that is met on the way out from the middles of both; or else the nearest.
+	off := func(x meet) float64 { return math.Abs(x.a-a.main.length()) + math.Abs(x.b-long) }
+	slices.SortStableFunc(all, func(x, y meet) int {
+		fromMiddle := func(m meet) bool { return m.a > a.main.length()/2 && m.b < long+b.main.length()/2 }
+		switch {
+		case fromMiddle(x) && fromMiddle(y):
+			return cmp.Compare(x.a, y.a)
+		case fromMiddle(x):
+			return -1
+		case fromMiddle(y):
+			return 1
+		}
+		return cmp.Compare(off(x), off(y))
+	})
 	var options []option
 	for i, x := range all {
 		o := option{a: x.at, b: x.at, out: out, in: in}

@@ -147,6 +147,11 @@ func (v *verdict) refusal(text string, refused error) {
 				a, b := p.sides[k], p.sides[p.next(k)]
 				options = []option{{a: a.main[len(a.main)-1], b: b.main[0], out: a.out, in: b.in}}
 			}
+			if a, b := p.sides[k], p.sides[p.next(k)]; (a.d == 0) != (b.d == 0) && options[0].a != options[0].b {
+				if _, most := p.turn(k); most > gentle-about {
+					blames = append(blames, blame{[]int{k, p.next(k)}, "passes by", 0})
+				}
+			}
 			if options[0].rule == neverCross {
 				// One of the two is swallowed by the allowance of the other.
 				blames = append(blames, blame{[]int{p.before(k), k, p.next(k)}, neverCross, 1},
@@ -226,7 +231,11 @@ func (v *verdict) corners(p piece, given marking.Piece) {
 			return 0
 		})
 		if off(taken[k]) > sameLine {
-			v.fault("seam ends", "%s: the seams end %.2f mm apart from where they should\n%s ends at %.3f, expected %.3f; %s begins at %.3f, expected %.3f",
+			sort := "seam ends"
+			if p.sides[k].hookedOut || p.sides[next].hookedIn {
+				sort = "tight curve"
+			}
+			v.fault(sort, "%s: the seams end %.2f mm apart from where they should\n%s ends at %.3f, expected %.3f; %s begins at %.3f, expected %.3f",
 				corner, off(options[0]), p.sides[k].key, a/25.4, options[0].a/25.4, p.sides[next].key, b/25.4, options[0].b/25.4)
 			return
 		}
