@@ -79,15 +79,25 @@ func beside(path ruled, d float64) (main line, passed float64) {
 	}
 	raw = raw.simple()
 	left := outside(raw, path, d-1e-7)
-	const joint = 0.02
+	// Two stretches that follow each other begin where the other ends, or, where a sharp
+	// join sticks out of the round region, cross close by.
+	const joint, join = 0.02, 0.5
 	for k := 0; k < len(left); {
 		part := raw.between(left[k].from, left[k].to)
+		if n := len(main); n > 0 && cmplx.Abs(part[0]-main[n-1]) > joint {
+			tail := max(main.length()-4*join, 0)
+			if all := meets(rule(main.between(tail, main.length())), rule(part.between(0, 4*join))); len(all) > 0 {
+				main = main.between(0, tail+all[0].a)
+				part = part.between(all[0].b, part.length())
+			}
+		}
 		main = append(main, part...)
 		next := len(left)
-		for j := k + 1; j < len(left); j++ {
-			if cmplx.Abs(raw.at(left[j].from)-main[len(main)-1]) < joint {
-				next = j
-				break
+		for _, reach := range []float64{joint, join} {
+			for j := k + 1; j < len(left) && next == len(left); j++ {
+				if cmplx.Abs(raw.at(left[j].from)-main[len(main)-1]) < reach {
+					next = j
+				}
 			}
 		}
 		for j := k + 1; j < next; j++ {
@@ -235,10 +245,11 @@ func (p piece) turn(k int) (least, most float64) {
 	return min(x, y, z), max(x, y, z)
 }
 
-// ruledOn returns the line of edge k ruled on past its end.
-func (p piece) ruledOn(k int, out complex128) ruled {
-	main := p.sides[k].main
-	return rule(append(slices.Clone(main), main[len(main)-1]+times(out, runOuts*p.widest)))
+// ruledOn returns the line of edge k ruled on past both ends.
+func (p piece) ruledOn(k int, in, out complex128) ruled {
+	main, long := p.sides[k].main, runOuts*p.widest
+	first, last := main[0], main[len(main)-1]
+	return rule(slices.Concat(line{first - times(in, long)}, main, line{last + times(out, long)}))
 }
 
 // exit returns where the line of edge k first meets the outline, past a place along it,
@@ -300,7 +311,7 @@ func (p piece) besideBare(k int) []option {
 	var options []option
 	if most > gentle-about {
 		for _, out := range slices.Compact([]complex128{a.out, a.seenOut}) {
-			y, atNext := p.exit(k, p.ruledOn(k, out), a.main.length()/2)
+			y, atNext := p.exit(k, p.ruledOn(k, a.in, out), runOuts*p.widest+a.main.length()/2)
 			if atNext {
 				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
 				if out != a.out {
@@ -318,7 +329,7 @@ func (p piece) besideBare(k int) []option {
 		options = append(options, o)
 		// Or where the bare edge would come in, were it ruled on into the piece.
 		back := rule(line{start - times(b.first, runOuts*p.widest), start})
-		for _, m := range meets(p.ruledOn(k, a.out), back) {
+		for _, m := range meets(p.ruledOn(k, a.in, a.out), back) {
 			if cmplx.Abs(m.at-end) < farStep*a.d {
 				options = append(options, option{rule: "a bare edge ruled into a hollow", a: m.at, b: start, lineA: line{m.at}, lineB: line{start}, out: a.out})
 			}
@@ -352,8 +363,8 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 	}
 
 	long := runOuts * p.widest
-	onA := p.ruledOn(k, out)
-	onB := rule(append(line{b.main[0] - times(in, long)}, b.main...))
+	onA, onB := p.ruledOn(k, a.in, out), p.ruledOn(next, in, b.out)
+	endA := long + a.main.length()
 	end, start := a.main[len(a.main)-1], b.main[0]
 	step := option{a: end, b: start, lineA: line{end}, lineB: line{start}, out: out, in: in}
 	all := meets(onA, onB)
@@ -365,9 +376,9 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		return []option{step}
 	}
 	// The first that is met on the way out from the middles of both; or else the nearest.
-	off := func(x meet) float64 { return math.Abs(x.a-a.main.length()) + math.Abs(x.b-long) }
+	off := func(x meet) float64 { return math.Abs(x.a-endA) + math.Abs(x.b-long) }
 	slices.SortStableFunc(all, func(x, y meet) int {
-		fromMiddle := func(m meet) bool { return m.a > a.main.length()/2 && m.b < long+b.main.length()/2 }
+		fromMiddle := func(m meet) bool { return m.a > long+a.main.length()/2 && m.b < long+b.main.length()/2 }
 		switch {
 		case fromMiddle(x) && fromMiddle(y):
 			return cmp.Compare(x.a, y.a)
@@ -390,7 +401,7 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		if !sharp { // some do not rule it on there
 			o.lineA, o.lineB = append(line{x.at}, o.lineA...), append(line{x.at}, o.lineB...)
 		}
-		far := max(math.Abs(x.a-a.main.length()), math.Abs(x.b-long)) / max(a.d, b.d)
+		far := max(math.Abs(x.a-endA), math.Abs(x.b-long)) / max(a.d, b.d)
 		const slack = 0.02
 		counts, mayNot := sharp || !mild || far < farStep+slack, !sharp && far > nearStep-slack
 		if i > 0 {
