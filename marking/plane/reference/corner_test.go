@@ -213,6 +213,10 @@ func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) 
 // its end, but not along the chord.
 const ruledOtherwise = "ruled on between the last step and the chord"
 
+// swallowed is the rule of a seam of which only what is ruled on past the end of its edge
+// is left by the allowance of the edge beside it. It may be sewn or refused.
+const swallowed = "an edge swallowed by the allowance beside it"
+
 // neverCross is the rule of a corner whose lines do not meet where they must.
 const neverCross = "lines that never cross"
 
@@ -370,7 +374,7 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 	all := meets(onA, onB)
 	if len(all) == 0 {
 		step.rule = way
-		if sharp {
+		if !mild {
 			step.rule = named(neverCross)
 		}
 		return []option{step}
@@ -406,6 +410,10 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		counts, mayNot := sharp || !mild || far < farStep+slack, !sharp && far > nearStep-slack
 		if i > 0 {
 			o.rule = "a later crossing"
+		}
+		if x.a < long-sameLine || x.b > long+b.main.length()+sameLine {
+			// All that lies beside one edge lies in the allowance of the other.
+			o.rule = swallowed
 		}
 		o.rule = named(o.rule)
 		if mayNot && !mild && far > farStep {

@@ -239,8 +239,12 @@ func cape(m measures) []drawnEdge {
 		last := len(outer) - 1
 		down := front + (neck[0]-front)*complex(1.5/long, 0)
 		round := hollow(outer[last-1], front, down, 0.6)
+		rounded := seam // a wide hem does not turn so sharply
+		if m.one(4) {
+			rounded = hem
+		}
 		edges = append(edges, drawnEdge{"hem", hem, true, outer[:last]},
-			drawnEdge{"corner", hem, true, round})
+			drawnEdge{"corner", rounded, true, round})
 		front = down
 	} else {
 		edges = append(edges, drawnEdge{"hem", hem, true, outer})
@@ -357,8 +361,10 @@ func traced(points []complex128) []complex128 {
 		for k := 1; k <= steps; k++ {
 			t := float64(k) / float64(steps)
 			s := 1 - t
-			// A cubic through a and b along the steps beside them.
-			q := complex(s*s*s, 0)*a + complex(3*s*s*t, 0)*(a+(b-before)/6) + complex(3*s*t*t, 0)*(b-(after-a)/6) + complex(t*t*t, 0)*b
+			// A cubic from a to b, at each along the steps on both sides of it.
+			third := cmplx.Abs(b-a) / 3
+			p, r := a+times(unit(unit(b-a)+unit(a-before)), third), b-times(unit(unit(b-a)+unit(after-b)), third)
+			q := complex(s*s*s, 0)*a + complex(3*s*s*t, 0)*p + complex(3*s*t*t, 0)*r + complex(t*t*t, 0)*b
 			line = append(line, q)
 		}
 	}

@@ -3,6 +3,7 @@ package reference
 import (
 	"flag"
 	"fmt"
+	"maps"
 	"math"
 	"math/cmplx"
 	"math/rand"
@@ -152,8 +153,8 @@ func (v *verdict) refusal(text string, refused error) {
 					blames = append(blames, blame{[]int{k, p.next(k)}, "passes by", 0})
 				}
 			}
-			if options[0].rule == neverCross {
-				// One of the two is swallowed by the allowance of the other.
+			if options[0].rule == neverCross || options[0].rule == swallowed {
+				// Nothing of one of the two is left by the allowance of the other.
 				blames = append(blames, blame{[]int{p.before(k), k, p.next(k)}, neverCross, 1},
 					blame{[]int{k, p.next(k), p.next(p.next(k))}, neverCross, 1})
 			}
@@ -241,6 +242,7 @@ func (v *verdict) corners(p piece, given marking.Piece) {
 		}
 		if taken[k].rule != "" {
 			v.explained[taken[k].rule]++
+			v.measure("seam ends, "+taken[k].rule, max(cmplx.Abs(a-options[0].a), cmplx.Abs(b-options[0].b)))
 		} else {
 			v.measure("seam ends", off(taken[k]))
 		}
@@ -412,7 +414,13 @@ func TestStitchLinesOfGarments(t *testing.T) {
 		}
 	}
 	t.Logf("%d pieces accepted, %d refused", accepted, refused)
-	for _, all := range []any{worst, explained, sorts} {
-		t.Logf("%v", all)
+	for _, rule := range slices.Sorted(maps.Keys(explained)) {
+		t.Logf("%6d by the rule: %s", explained[rule], rule)
+	}
+	for _, what := range slices.Sorted(maps.Keys(worst)) {
+		t.Logf("%9.4f mm at most: %s", worst[what], what)
+	}
+	for _, sort := range slices.Sorted(maps.Keys(sorts)) {
+		t.Logf("%6d faults: %s", sorts[sort], sort)
 	}
 }
