@@ -175,6 +175,7 @@ func (s side) mirrored() side {
 type piece struct {
 	sides  []side
 	widest float64 // the widest allowance
+	over   *piece  // turned over
 }
 
 func newPiece(p marking.Piece) piece {
@@ -184,6 +185,8 @@ func newPiece(p marking.Piece) piece {
 		r.sides = append(r.sides, s)
 		r.widest = max(r.widest, s.d)
 	}
+	over := r.mirrored()
+	r.over, over.over = &over, &r
 	return r
 }
 
@@ -283,7 +286,7 @@ func (p piece) corner(k int) []option {
 		return []option{{a: q, b: q, lineA: line{q}, lineB: line{q}}}
 	case a.d == 0:
 		n := len(p.sides)
-		options := p.mirrored().corner((2*n - 2 - k) % n)
+		options := p.over.corner((2*n - 2 - k) % n)
 		for i := range options {
 			options[i] = options[i].mirrored()
 		}
@@ -292,19 +295,28 @@ func (p piece) corner(k int) []option {
 		return p.besideBare(k)
 	}
 	var options []option
-	for v, rule := range []string{"", ruledOtherwise, ruledOtherwise, ruledOtherwise} {
-		out, in := a.out, b.in
-		if v&1 > 0 {
-			out = a.seenOut
-		}
-		if v&2 > 0 {
-			in = b.seenIn
-		}
-		if v == 0 || (out != a.out || v&1 == 0) && (in != b.in || v&2 == 0) {
-			options = append(options, p.crossing(k, out, in, rule)...)
+	for _, out := range a.ways() {
+		for _, in := range b.mirrored().ways() {
+			way := ""
+			if in = -cmplx.Conj(in); out != a.out || in != b.in {
+				way = ruledOtherwise
+			}
+			options = append(options, p.crossing(k, out, in, way)...)
 		}
 	}
 	return options
+}
+
+// ways returns the directions in which the line of an edge may be ruled on past its end: the
+// chord first, what is seen, and the last step.
+func (s side) ways() []complex128 {
+	ways := []complex128{s.out}
+	for _, way := range []complex128{s.seenOut, s.last} {
+		if !slices.ContainsFunc(ways, func(w complex128) bool { return cmplx.Abs(w-way) < 1e-6 }) {
+			ways = append(ways, way)
+		}
+	}
+	return ways
 }
 
 // besideBare reckons a corner whose second edge has no allowance.
@@ -314,7 +326,7 @@ func (p piece) besideBare(k int) []option {
 	least, most := p.turn(k)
 	var options []option
 	if most > gentle-about {
-		for _, out := range slices.Compact([]complex128{a.out, a.seenOut}) {
+		for _, out := range a.ways() {
 			y, atNext := p.exit(k, p.ruledOn(k, a.in, out), runOuts*p.widest+a.main.length()/2)
 			if atNext {
 				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
@@ -379,26 +391,23 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		}
 		return []option{step}
 	}
-	// The first that is met on the way out from the middles of both; or else the nearest.
+	// The nearest to the corner as one walks along the lines, if it can be between the middles.
 	off := func(x meet) float64 { return math.Abs(x.a-endA) + math.Abs(x.b-long) }
-	slices.SortStableFunc(all, func(x, y meet) int {
-		fromMiddle := func(m meet) bool { return m.a > long+a.main.length()/2 && m.b < long+b.main.length()/2 }
-		switch {
-		case fromMiddle(x) && fromMiddle(y):
-			return cmp.Compare(x.a, y.a)
-		case fromMiddle(x):
-			return -1
-		case fromMiddle(y):
-			return 1
+	beyond := func(x meet) int {
+		if x.a > long+a.main.length()/2 && x.b < long+b.main.length()/2 {
+			return 0
 		}
-		return cmp.Compare(off(x), off(y))
+		return 1
+	}
+	slices.SortStableFunc(all, func(x, y meet) int {
+		return cmp.Or(cmp.Compare(beyond(x), beyond(y)), cmp.Compare(off(x), off(y)))
 	})
 	var options []option
 	for i, x := range all {
 		o := option{a: x.at, b: x.at, out: out, in: in}
 		o.lineA = p.drawn(k, onA, onB, x)
 		n := len(p.sides)
-		back := p.mirrored().drawn((2*n-2-k)%n, mirror(onB), mirror(onA), meet{onB.length() - x.b, onA.length() - x.a, cmplx.Conj(x.at)})
+		back := p.over.drawn((2*n-2-k)%n, mirror(onB), mirror(onA), meet{onB.length() - x.b, onA.length() - x.a, cmplx.Conj(x.at)})
 		for _, q := range back {
 			o.lineB = append(o.lineB, cmplx.Conj(q))
 		}
@@ -414,6 +423,10 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		if x.a < long-sameLine || x.b > long+b.main.length()+sameLine {
 			// All that lies beside one edge lies in the allowance of the other.
 			o.rule = swallowed
+			if !sharp {
+				step.rule = way
+				options = append(options, step)
+			}
 		}
 		o.rule = named(o.rule)
 		if mayNot && !mild && far > farStep {

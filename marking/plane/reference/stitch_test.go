@@ -153,7 +153,7 @@ func (v *verdict) refusal(text string, refused error) {
 					blames = append(blames, blame{[]int{k, p.next(k)}, "passes by", 0})
 				}
 			}
-			if options[0].rule == neverCross || options[0].rule == swallowed {
+			if slices.ContainsFunc(options, func(o option) bool { return o.rule == neverCross || o.rule == swallowed }) {
 				// Nothing of one of the two is left by the allowance of the other.
 				blames = append(blames, blame{[]int{p.before(k), k, p.next(k)}, neverCross, 1},
 					blame{[]int{k, p.next(k), p.next(p.next(k))}, neverCross, 1})
