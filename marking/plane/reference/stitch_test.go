@@ -140,27 +140,37 @@ func (v *verdict) refusal(text string, refused error) {
 	p := newPiece(given)
 	blames := p.lonely()
 	if !slices.ContainsFunc(p.sides, func(s side) bool { return s.gone }) {
-		var expected []option
+		ways := make([][]option, len(p.sides))
 		for k := range p.sides {
-			options := p.corner(k)
-			if len(options) == 0 {
-				blames = append(blames, blame{[]int{k, p.next(k)}, "passes by", 1})
-				a, b := p.sides[k], p.sides[p.next(k)]
-				options = []option{{a: a.main[len(a.main)-1], b: b.main[0], out: a.out, in: b.in}}
+			next := p.next(k)
+			a, b := p.sides[k], p.sides[next]
+			ways[k] = p.corner(k)
+			if len(ways[k]) == 0 {
+				blames = append(blames, blame{[]int{k, next}, "passes by", 1})
+				ways[k] = []option{{a: a.main[len(a.main)-1], b: b.main[0], out: a.out, in: b.in}}
 			}
-			if a, b := p.sides[k], p.sides[p.next(k)]; (a.d == 0) != (b.d == 0) && options[0].a != options[0].b {
-				if _, most := p.turn(k); most > gentle-about {
-					blames = append(blames, blame{[]int{k, p.next(k)}, "passes by", 0})
-				}
+			if _, most := p.turn(k); (a.d == 0) != (b.d == 0) && ways[k][0].a != ways[k][0].b && most > gentle-about {
+				blames = append(blames, blame{[]int{k, next}, "passes by", 0})
 			}
-			if slices.ContainsFunc(options, func(o option) bool { return o.rule == neverCross || o.rule == swallowed }) {
+			if slices.ContainsFunc(ways[k], func(o option) bool { return o.rule == neverCross || o.rule == swallowed }) {
 				// Nothing of one of the two is left by the allowance of the other.
-				blames = append(blames, blame{[]int{p.before(k), k, p.next(k)}, neverCross, 1},
-					blame{[]int{k, p.next(k), p.next(p.next(k))}, neverCross, 1})
+				blames = append(blames, blame{[]int{p.before(k), k, next}, neverCross, 1},
+					blame{[]int{k, next, p.next(next)}, neverCross, 1})
 			}
-			expected = append(expected, options[0])
 		}
-		blames = append(blames, p.blames(p.sewn(expected))...)
+		for k := range ways { // each corner in each of its ways, the others as expected
+			for i := range ways[k] {
+				if k > 0 && i == 0 {
+					continue
+				}
+				var taken []option
+				for j := range ways {
+					taken = append(taken, ways[j][0])
+				}
+				taken[k] = ways[k][i]
+				blames = append(blames, p.blames(p.sewn(taken))...)
+			}
+		}
 	}
 	var told []string
 	for _, b := range blames {
