@@ -420,13 +420,14 @@ func (p piece) crossing(k int, out, in complex128, way string) []option {
 		if i > 0 {
 			o.rule = "a later crossing"
 		}
-		if x.a < long-sameLine || x.b > long+b.main.length()+sameLine {
+		if x.a < long+leastSeam || x.b > long+b.main.length()-leastSeam {
 			// All that lies beside one edge lies in the allowance of the other.
 			o.rule = swallowed
+			step.rule = swallowed
 			if !sharp {
 				step.rule = way
-				options = append(options, step)
 			}
+			options = append(options, step)
 		}
 		o.rule = named(o.rule)
 		if mayNot && !mild && far > farStep {
@@ -458,6 +459,11 @@ func (p piece) drawn(k int, onA, onB ruled, x meet) line {
 	y, atNext := p.exit(k, onA, x.a)
 	if !atNext {
 		return line{x.at}
+	}
+	for _, end := range []complex128{p.sides[p.next(k)].path.line[0], p.sides[p.next(k)].path.line[len(p.sides[p.next(k)].path.line)-1]} {
+		if cmplx.Abs(y.at-end) < sameLine {
+			return line{x.at, y.at} // in a corner it comes to two edges
+		}
 	}
 	for _, m := range meets(onA, onB) {
 		if m.a > x.a+1e-3 && m.a < y.a && m.b > x.b {

@@ -284,16 +284,8 @@ func (v *verdict) corners(p piece, given marking.Piece) {
 		if s.d == 0 {
 			continue
 		}
-		near, at := 0.0, complex128(0)
-		for _, q := range lines[k].places() {
-			if f := s.path.nearest(q, s.d-near); f.segment >= 0 {
-				near, at = s.d-f.away, q
-			}
-		}
-		v.measure("line nearer than its allowance", near)
-		if near > keepsTo {
-			v.fault("too near", "the line of %s lies nearer to it than %.4g mm by %.3f at %.3f in", s.key, s.d, near, at/25.4)
-		}
+		v.keepsAway(s, "seam", seams[k], keepsTo)
+		v.keepsAway(s, "line", lines[k], sameLine) // what is ruled on keeps it but roughly
 	}
 	area, want := got.closed().area(), expected.closed().area()
 	v.measure("area of the ring, mm²", math.Abs(area-want))
@@ -309,6 +301,20 @@ func (v *verdict) corners(p piece, given marking.Piece) {
 }
 
 func given2(seams []line) ring { return ring{seams} }
+
+// keepsAway looks whether a line keeps the allowance from its edge.
+func (v *verdict) keepsAway(s side, what string, l line, to float64) {
+	near, at := 0.0, complex128(0)
+	for _, q := range l.places() {
+		if f := s.path.nearest(q, s.d-near); f.segment >= 0 {
+			near, at = s.d-f.away, q
+		}
+	}
+	v.measure(what+" nearer than its allowance", near)
+	if near > to {
+		v.fault("too near", "the %s of %s lies nearer to it than %.4g mm by %.3f at %.3f in", what, s.key, s.d, near, at/25.4)
+	}
+}
 
 // ending is where a drawn line may end, and the rule that allows it.
 type ending struct {
