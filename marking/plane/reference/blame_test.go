@@ -14,6 +14,8 @@ const (
 
 	doubtful = 0.01 // mm; what lies in an allowance by less is rounding
 
+	nothingLeft = "nothing keeps the allowance"
+
 	looking = 2.0 // mm between the places of a seam that are looked at
 )
 
@@ -129,28 +131,43 @@ func (p piece) blames(r ring) []blame {
 	return append(all, r.tangles()...)
 }
 
-// tangles returns which seams of the ring cross, whether themselves or another.
-func (r ring) tangles() []blame {
-	var all []blame
-	ruledSeams := make([]ruled, len(r.seams))
-	for i, s := range r.seams {
-		if len(s) > 1 {
-			ruledSeams[i] = rule(s)
+// reach is a part of the ring: a seam, or the step from one to the next.
+type reach struct {
+	ruled
+	edges []int
+}
+
+// reaches returns all parts of the ring in their order.
+func (r ring) reaches() []reach {
+	var all []reach
+	for k, s := range r.seams {
+		next := (k + 1) % len(r.seams)
+		if len(s) < 2 || len(r.seams[next]) < 2 {
+			continue
+		}
+		all = append(all, reach{rule(s), []int{k}})
+		if step := (line{s[len(s)-1], r.seams[next][0]}); step.length() > sameLine {
+			all = append(all, reach{rule(step), []int{k, next}})
 		}
 	}
-	n := len(r.seams)
-	for i := range n {
-		for j := i + 1; j < n; j++ {
-			a, b := ruledSeams[i], ruledSeams[j]
-			if len(a.line) == 0 || len(b.line) == 0 {
-				continue
-			}
-			for _, m := range meets(a, b) {
-				atCorner := j == i+1 && m.a > a.length()-0.01 && m.b < 0.01 || (j+1)%n == i && m.a < 0.01 && m.b > b.length()-0.01
-				if !atCorner {
-					all = append(all, blame{[]int{i, j}, fmt.Sprintf("seams cross at %.2f", m.at), 1})
-					break
+	return all
+}
+
+// tangles returns which parts of the ring cross themselves or each other.
+func (r ring) tangles() []blame {
+	var all []blame
+	reaches := r.reaches()
+	for i, a := range reaches {
+		for _, b := range reaches[i:] {
+			for _, m := range meets(a.ruled, b.ruled) {
+				aEnd, bEnd := min(m.a, a.length()-m.a), min(m.b, b.length()-m.b)
+				itself := a.edges[0] == b.edges[0] && len(a.edges) == len(b.edges)
+				if aEnd < sameLine && bEnd < sameLine || itself && math.Abs(m.a-m.b) < sameLine {
+					continue // where one goes on into the other
 				}
+				edges := slices.Compact(slices.Sorted(slices.Values(append(slices.Clone(a.edges), b.edges...))))
+				all = append(all, blame{edges, fmt.Sprintf("seams cross at %.2f", m.at), 1})
+				break
 			}
 		}
 	}
@@ -163,7 +180,7 @@ func (p piece) lonely() []blame {
 	for k, s := range p.sides {
 		switch {
 		case s.gone:
-			all = append(all, blame{[]int{k}, "nothing keeps the allowance", 1})
+			all = append(all, blame{[]int{k}, nothingLeft, 1})
 		case s.passed > 0.5*s.d:
 			all = append(all, blame{[]int{k}, "its line meets itself", s.passed})
 		}

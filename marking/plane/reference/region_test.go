@@ -208,6 +208,28 @@ func (r ruled) atEnd(f foot) bool {
 	return f.segment == 0 && f.share == 0 || f.segment == len(r.line)-2 && f.share == 1
 }
 
+// holds tells whether a closed line goes round q.
+func (r ruled) holds(q complex128) bool {
+	inside := false
+	for i := 1; i < len(r.line); i++ {
+		a, b := r.line[i-1], r.line[i]
+		if (imag(a) > imag(q)) != (imag(b) > imag(q)) &&
+			real(q) < real(a)+(imag(q)-imag(a))/(imag(b)-imag(a))*real(b-a) {
+			inside = !inside
+		}
+	}
+	return inside
+}
+
+// farthest returns how far at most a place of the line lies from another.
+func (l line) farthest(other line) float64 {
+	on, most := rule(other), 0.0
+	for _, q := range l {
+		most = max(most, on.nearest(q, math.Inf(1)).away)
+	}
+	return most
+}
+
 // onLeft tells that a place lies to the left of the line where that is nearest to it.
 func (r ruled) onLeft(q complex128, f foot) bool {
 	a, b := r.line[f.segment], r.line[f.segment+1]
