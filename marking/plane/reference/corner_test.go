@@ -59,9 +59,10 @@ const (
 
 // piece is a piece as it is reckoned: its sides counter-clockwise.
 type piece struct {
-	sides  []side
-	widest float64 // the widest allowance
-	over   *piece  // turned over
+	sides   []side
+	outline ruled
+	widest  float64 // the widest allowance
+	over    *piece  // turned over
 }
 
 func newPiece(p marking.Piece) piece {
@@ -71,6 +72,7 @@ func newPiece(p marking.Piece) piece {
 		r.sides = append(r.sides, s)
 		r.widest = max(r.widest, s.d)
 	}
+	r.outline = rule(lineOf(p.Outline))
 	over := r.mirrored()
 	r.over, over.over = &over, &r
 	return r
@@ -79,7 +81,7 @@ func newPiece(p marking.Piece) piece {
 // mirrored turns a piece over, so that one end of an edge can be reckoned as the other is.
 // Side i becomes side n-1-i, and the corner after it the one before.
 func (p piece) mirrored() piece {
-	r := piece{widest: p.widest}
+	r := piece{outline: mirror(p.outline), widest: p.widest}
 	for _, s := range slices.Backward(p.sides) {
 		r.sides = append(r.sides, s.mirrored())
 	}
@@ -191,8 +193,13 @@ func (p piece) besideBare(k int) []option {
 	var options []option
 	if most > gentle-about {
 		for _, out := range a.ways() {
-			y, atNext := p.exit(k, p.ruledOn(k, a.in, out), runOuts*p.widest+a.main.length()/2)
-			if atNext {
+			on := p.ruledOn(k, a.in, out)
+			from := runOuts*p.widest + a.main.length()/2
+			if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
+				in, _ := p.exit(k, on, from)
+				from = in.a
+			}
+			if y, atNext := p.exit(k, on, from); atNext {
 				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
 				if out != a.out {
 					o.rule = ruledOtherwise

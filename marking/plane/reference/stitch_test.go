@@ -94,8 +94,7 @@ func holdPiece(text string) verdict {
 	v.seams(p, p.sewn(taken), sewn)
 	for k, s := range p.sides {
 		if s.d > 0 {
-			v.keepsAway(s, "seam", sewn.seams[k], keepsTo)
-			v.keepsAway(s, "line", drawn[k], sameLine) // what is ruled on keeps it but roughly
+			v.keepsAway(s, append(drawn[k].places(), sewn.seams[k].places()...))
 		}
 	}
 	for _, b := range p.blames(sewn) {
@@ -226,16 +225,23 @@ func (v *verdict) seams(p piece, expected, sewn ring) {
 	v.same("area of the ring, mm²", math.Abs(got-want), sameRing, "what is sewn goes round %.2f mm², expected %.2f", got, want)
 }
 
-// keepsAway looks whether a line keeps the allowance from its edge.
-func (v *verdict) keepsAway(s side, what string, l line, bound float64) {
-	near, at := 0.0, complex128(0)
-	for _, q := range l.places() {
-		if f := s.path.nearest(q, s.d-near); f.segment >= 0 {
-			near, at = s.d-f.away, q
+// keepsAway looks whether places of a line keep the allowance from its edge: closely beside
+// it, and roughly where the line is ruled on past its ends.
+func (v *verdict) keepsAway(s side, places line) {
+	beside, beyond := 0.0, 0.0
+	var at complex128
+	for _, q := range places {
+		f := s.path.nearest(q, s.d)
+		switch {
+		case f.segment < 0:
+		case s.path.atEnd(f):
+			beyond = max(beyond, s.d-f.away)
+		case s.d-f.away > beside:
+			beside, at = s.d-f.away, q
 		}
 	}
-	v.same(what+" too near its edge", near, bound, "the %s of %s lies nearer to it than %.4g mm by %.3f at %.3f in",
-		what, s.key, s.d, near, at/inch)
+	v.same("too near the edge", beside, keepsTo, "the line of %s lies nearer to it than %.4g mm by %.3f at %.3f in", s.key, s.d, beside, at/inch)
+	v.same("too near the end of the edge", beyond, sameLine, "the line of %s, ruled on, lies nearer to its end than %.4g mm by %.3f", s.key, s.d, beyond)
 }
 
 // acrossTheGarment looks whether a drawn line, past its seam, comes back into what is sewn.
