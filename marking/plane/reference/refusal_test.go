@@ -66,20 +66,27 @@ func (v *verdict) refusal(text string, refused error) {
 	for _, b := range blames {
 		told = append(told, fmt.Sprintf("%s: %s by %.2f mm", p.keys(b.edges), b.why, b.by))
 	}
+	mistakes := 0
 	for _, message := range strings.Split(refused.Error(), "\n") {
 		if !strings.HasPrefix(message, "piece.toml:") {
 			continue // a hint
 		}
+		mistakes++
 		names := p.named(message)
 		blamed := slices.ContainsFunc(blames, func(b blame) bool {
 			return !slices.ContainsFunc(names, func(k int) bool { return !slices.Contains(b.edges, k) })
 		})
 		switch {
+		case len(names) == 0:
+			v.fault("wrong names", "%s\nno edge is named", message)
 		case len(blames) == 0:
 			v.fault("refused", "%s\nthe reckoning finds nothing", message)
 		case !blamed:
 			v.fault("wrong names", "%s\nbut these are to blame:\n%s", message, strings.Join(told, "\n"))
 		}
+	}
+	if mistakes == 0 {
+		v.fault("refused", "no mistake has its place: %v", refused)
 	}
 }
 
