@@ -79,12 +79,12 @@ func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
 func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool {
 	ok := true
 	for _, name := range names {
-		if _, _, known := splitName(name.Value, spec.edgeKnown(lines)); known {
+		if _, _, known := splitName(name.V, spec.edgeKnown(lines)); known {
 			continue
 		}
 		ok = false
 		// The name of the piece may have points too; the one that is there was meant.
-		piece, edge, _ := splitName(name.Value, func(piece, _ string) bool { return spec.piece(piece) != nil })
+		piece, edge, _ := splitName(name.V, func(piece, _ string) bool { return spec.piece(piece) != nil })
 		var pieces, edges []string
 		isLine := false
 		for _, ps := range spec.Pieces {
@@ -103,8 +103,8 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 			}
 		}
 		switch {
-		case !strings.Contains(name.Value, "."):
-			found.add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.Value)
+		case !strings.Contains(name.V, "."):
+			found.add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
 		case edges == nil:
 			found.add(name.Place, meant(piece, pieces), "there is no piece %q", piece)
 		case lines:
@@ -172,13 +172,8 @@ func (p *Piece) onAxis(line plane.Path) bool {
 // lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
 // returned whole.
 func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
-	var finished plane.Path
-	for _, e := range p.Edges {
-		finished = append(finished, e.Sewn...)
-	}
-	finished = append(finished, finished[0])
 	var parts []plane.Path
-	for _, s := range insideStretches(plane.NewTree(finished), plane.NewTree(line)) {
+	for _, s := range insideStretches(p.seams, plane.NewTree(line)) {
 		parts = append(parts, line.Between(s.from, s.to))
 	}
 	if len(parts) == 0 {
@@ -191,7 +186,7 @@ func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
 func (p *Pattern) courses(names []Text, spec *Spec) []Course {
 	var all []Course
 	for _, name := range names {
-		all = append(all, p.course(name.Value, spec))
+		all = append(all, p.course(name.V, spec))
 	}
 	return all
 }

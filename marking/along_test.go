@@ -159,7 +159,7 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 			require.NoError(t, err)
 			pattern, err := Check(spec)
 			require.NoError(t, err)
-			all := pattern.courses([]Text{{Value: "front." + c.edge}}, spec)
+			all := pattern.courses([]Text{Given("front." + c.edge)}, spec)
 			require.Len(t, all, 1)
 			assert.Equal(t, c.times, all[0].Times)
 			assert.Equal(t, c.title, all[0].title())

@@ -32,7 +32,7 @@ func findBase(piece *Piece, name, side Text, found *findings) (base, bool) {
 	if !ok {
 		return b, false
 	}
-	line := piece.line(name.Value)
+	line := piece.line(name.V)
 	switch {
 	case side.Given():
 		toward := found.findEdge(piece, side)
@@ -45,7 +45,7 @@ func findBase(piece *Piece, name, side Text, found *findings) (base, bool) {
 		}
 	case b.edge < 0 && line.Along < 0:
 		found.add(name.Place, `add side = "..." with the name of an edge on that side`,
-			"%q has cloth on both sides, and nothing says on which of them the tucks lie", name.Value)
+			"%q has cloth on both sides, and nothing says on which of them the tucks lie", name.V)
 		return b, false
 	}
 	return b, true
@@ -54,23 +54,23 @@ func findBase(piece *Piece, name, side Text, found *findings) (base, bool) {
 // findStraight finds the edge or line that name stands for, which must be
 // straight. Out points to its left.
 func findStraight(piece *Piece, name Text, found *findings) (base, bool) {
-	b := base{name: name.Value, edge: piece.edge(name.Value)}
+	b := base{name: name.V, edge: piece.edge(name.V)}
 	var path plane.Path
 	if b.edge >= 0 {
 		path = piece.Edges[b.edge].Path
-	} else if line := piece.line(name.Value); line != nil {
+	} else if line := piece.line(name.V); line != nil {
 		path = line.Path
 	} else {
 		known := edgeKeys(piece)
 		for _, l := range piece.Lines {
 			known = append(known, l.Key)
 		}
-		found.unknown(name.Place, "edge or line", name.Value, known)
+		found.unknown(name.Place, "edge or line", name.V, known)
 		return b, false
 	}
 	if bent := path.Straightness(); bent > straightness {
 		found.add(name.Place, "name a straight edge, or a straight line of the piece",
-			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.Value, found.mm(bent))
+			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.V, found.mm(bent))
 		return b, false
 	}
 	b.origin = path[0]

@@ -51,34 +51,34 @@ const (
 // cannot be.
 func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Binding, ok bool) {
 	b = Binding{
-		Key: s.Key, Double: s.Fold.Value == "double", Courses: p.courses(s.Along, spec), place: s.Place,
-		Width: p.Unit.chosen(s.Width.MM), Joining: p.Unit.chosen(p.Unit.joining()), Joins: 1,
+		Key: s.Key, Double: s.Fold.V == "double", Courses: p.courses(s.Along, spec), place: s.Place,
+		Width: p.Unit.chosen(s.Width.V), Joining: p.Unit.chosen(p.Unit.joining()), Joins: 1,
 	}
 	if s.Joins.Given() {
-		b.Joins = s.Joins.N
+		b.Joins = s.Joins.V
 	}
 	if s.Joining.Given() {
-		b.Joining = p.Unit.amount(s.Joining.MM)
+		b.Joining = p.Unit.amount(s.Joining.V)
 	}
 	folds := foldsSingle
 	if b.Double {
 		folds = foldsDouble
 	}
-	b.Cut = p.Unit.amount(s.Width.MM * float64(folds))
+	b.Cut = p.Unit.amount(s.Width.V * float64(folds))
 	b.Edge = p.length(b.Courses)
 	b.Ends = p.Unit.atLeast(b.perJoin())
 	b.Length = b.Edge.Plus(b.Ends.Times(b.Joins))
 	if s.Square.Given() {
-		if p.ClothWidth > 0 && s.Square.MM > p.ClothWidth+sameLength {
+		if p.ClothWidth > 0 && s.Square.V > p.ClothWidth+sameLength {
 			found.add(s.Square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
-				found.given(s.Square.MM), found.given(p.ClothWidth))
+				found.given(s.Square.V), found.given(p.ClothWidth))
 			return b, false
 		}
-		b.Square = p.Unit.chosen(s.Square.MM)
-		b.Strips = b.stripsOf(s.Square.MM, mostBias)
+		b.Square = p.Unit.chosen(s.Square.V)
+		b.Strips = b.stripsOf(s.Square.V, mostBias)
 		if b.Strips == 0 {
 			found.add(s.Square.Place, "take a larger square", "a square of %s does not give the %s of bias strip, %s wide, that this binding takes",
-				found.given(s.Square.MM), b.Length, b.Cut)
+				found.given(s.Square.V), b.Length, b.Cut)
 		}
 		return b, b.Strips > 0
 	}

@@ -71,9 +71,9 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 		return
 	}
 	f := all[0]
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.MM, folding: f, flat: flat[0], up: 1}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, folding: f, flat: flat[0], up: 1}
 	if bs.Ends.Given() {
-		b.Ends = bs.Ends.MM
+		b.Ends = bs.Ends.V
 	}
 	b.us, b.vs = stretch{math.Inf(1), math.Inf(-1)}, stretch{math.Inf(1), math.Inf(-1)}
 	for _, q := range piece.Outline {
@@ -103,16 +103,16 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 	b.up = f.up()
 	if bs.Measured.Given() {
 		b.Measure = &Measure{
-			Top:   bs.Measured.MM,
-			Took:  (b.Width - bs.Measured.MM) / float64(b.Folds),
+			Top:   bs.Measured.V,
+			Took:  (b.Width - bs.Measured.V) / float64(b.Folds),
 			Alike: alike,
-			Spare: bs.Measured.MM - b.Widest,
+			Spare: bs.Measured.V - b.Widest,
 			place: bs.Measured.Place,
 		}
-		if took := b.Width - bs.Measured.MM; took < b.TakeUp/2-samePoint {
+		if took := b.Width - bs.Measured.V; took < b.TakeUp/2-samePoint {
 			found.add(bs.Measured.Place, "measure the top edge after the tucks are sewn and pressed",
 				"a block torn %s wide measures %s with all its %s in, which should take up %s",
-				found.mm(b.Width), found.given(bs.Measured.MM), b.what(), found.mm(b.TakeUp))
+				found.mm(b.Width), found.given(bs.Measured.V), b.what(), found.mm(b.TakeUp))
 			return
 		}
 	}
@@ -155,17 +155,17 @@ func (b *Block) checkCloth(piece *Piece, bs *BlockSpec, width Length, found *fin
 		return
 	}
 	if !b.alongGrain(piece) {
-		if b.Length > width.MM+samePoint {
+		if b.Length > width.V+samePoint {
 			found.add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
 				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",
-				found.mm(b.Width), found.mm(b.Length), found.given(width.MM), found.mm(b.Length-width.MM))
+				found.mm(b.Width), found.mm(b.Length), found.given(width.V), found.mm(b.Length-width.V))
 		}
 		return
 	}
-	if b.Width > width.MM+samePoint {
+	if b.Width > width.V+samePoint {
 		found.add(bs.Place, "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck",
 			"the block is %s wide, and the cloth is %s between the selvages: %s too narrow",
-			found.mm(b.Width), found.given(width.MM), found.mm(b.Width-width.MM))
+			found.mm(b.Width), found.given(width.V), found.mm(b.Width-width.V))
 	}
 }
 

@@ -11,11 +11,11 @@ import (
 // finds together, as *Problems.
 func Check(spec *Spec) (*Pattern, error) {
 	pattern := &Pattern{
-		Title:      spec.Title.Value,
-		Size:       spec.Size.Value,
+		Title:      spec.Title.V,
+		Size:       spec.Size.V,
 		Unit:       spec.Unit,
-		ClothWidth: spec.ClothWidth.MM,
-		SeeThrough: spec.SeeThrough.Yes,
+		ClothWidth: spec.ClothWidth.V,
+		SeeThrough: spec.SeeThrough.V,
 		Transfers:  usualTransfers(spec.SeeThrough),
 		Sleepwear:  spec.Sleepwear,
 		Sewing:     settings(spec.Sewing),
@@ -90,12 +90,12 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.Value == "whole", Pair: ps.Print.Value == "left and right", Transfers: ps.Transfer, Finished: ps.Drawn.Value == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == "whole", Pair: ps.Print.V == "left and right", Transfers: ps.Transfer, Finished: ps.Drawn.V == "finished"}
 	if ps.Cut.Given() {
-		piece.Cut = ps.Cut.N
+		piece.Cut = ps.Cut.V
 	}
 	if ps.Layers.Given() {
-		piece.Layers = ps.Layers.N
+		piece.Layers = ps.Layers.V
 		if piece.Cut%piece.Layers != 0 {
 			found.add(ps.Layers.Place, "a piece with a lining of the same shape is cut = 2, or 4 for left and right, with layers = 2",
 				"%d are cut, which do not come out even in layers of %d", piece.Cut, piece.Layers)
@@ -169,9 +169,9 @@ func edgeKeys(p *Piece) []string {
 // findEdge returns the edge a text names, or notes that there is none and
 // returns -1.
 func (f *findings) findEdge(p *Piece, name Text) int {
-	i := p.edge(name.Value)
+	i := p.edge(name.V)
 	if i < 0 {
-		f.unknown(name.Place, "edge", name.Value, edgeKeys(p))
+		f.unknown(name.Place, "edge", name.V, edgeKeys(p))
 	}
 	return i
 }

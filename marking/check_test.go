@@ -99,7 +99,7 @@ hint: make their allowances narrower or this edge longer; a short edge may also 
 			`6: piece.front.edge.shoulder: the allowances of "armhole" and "neck" leave nothing of this edge, which is 5/8 in long, to be sewn
 hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
 		{"a strap that narrows", "0.375", "neck: 1.5,10 2.3,12 2,14\nshoulder: 2,14 3.5,14\narmhole: 3.5,14 2.9,12 6,9\nrest: 6,9 6,0 0,0 0,10 1.5,10",
-			`9: piece.front.edge.armhole: the allowances of "armhole" and "neck", 3/8 in and 3/8 in, leave nothing between them at (2 1/2 in, 11 7/8 in): the edges come within 5/8 in of each other
+			`9: piece.front.edge.armhole: the allowances of "armhole" and "neck", 3/8 in and 3/8 in, leave nothing between them at (2 5/8 in, 11 3/4 in): the edges come within 5/8 in of each other
 hint: make the allowances narrower, or the piece wider there`},
 		{"a waist in one edge", "0.5", "edge: 3,2.7 0,3 0,0 10,0 10,3 7,2.7 | allowance = 0\nwaist: 7,2.7 6,3 5,2.5 4,3 3,2.7 | allowance = 2.6",
 			`6: piece.front.edge.waist: an allowance of 2.6 in is wider than the piece: the line inside this edge leaves it at (5 13/16 in, 0 in)
@@ -189,7 +189,9 @@ hint: leave run out: the pleat then runs square to its edge`},
 hint: let it run round the gap, or make it two lines`},
 		{"a line with the name of an edge", "0", box + "\n---\n\n[line.top]\nalong = \"right\"\ndistance = 1\n", `16: piece.front.line.top: the line has the name of an edge
 hint: give the line a name of its own`},
-		{"a leaf thinner than its allowances", "1.6", "low: -5,0 -3,-1 0,-1.5 3,-1 5,0 | smooth = true\nhigh: 5,0 3,1 0,1.5 -3,1 -5,0 | smooth = true", `3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (-2 9/16 in, 9/16 in)
+		{"a leaf thinner than its allowances", "1.6", "low: -5,0 -3,-1 0,-1.5 3,-1 5,0 | smooth = true\nhigh: 5,0 3,1 0,1.5 -3,1 -5,0 | smooth = true", `3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (5 in, 0 in)
+hint: make the allowances narrower, or the piece wider there
+3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (-5 in, 0 in)
 hint: make the allowances narrower, or the piece wider there`},
 		{"a strap inside one edge", "0", "top: 0,10 2,10 2,14 2.625,14 2.625,10 6,9 | allowance = 0.375\nrest: 6,9 6,0 0,0 0,10", `3: piece.front.edge.top: an allowance of 3/8 in is too wide: the line inside this edge meets itself at (2 3/8 in, 9 11/16 in)
 hint: make it narrower, or the piece wider there`},

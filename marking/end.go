@@ -39,13 +39,13 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	}
 	// The cloth lies to the left of every edge's line.
 	_, dir := e.Line.At(along)
-	end := tuckEnd{given: true, down: 1, begin: begin, length: r.ends.Length.MM}
+	end := tuckEnd{given: true, down: 1, begin: begin, length: r.ends.Length.V}
 	if dir.Left().Dot(r.base.along) < 0 {
 		end.down = -1
 	}
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
-	if r.ends.End.Value == "follow" {
+	if r.ends.End.V == "follow" {
 		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
@@ -53,9 +53,9 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	for k := range r.folds {
 		f := &r.folds[k]
 		f.end = end
-		switch r.ends.End.Value {
+		switch r.ends.End.V {
 		case "stepped":
-			f.end.length += float64(f.number) * r.ends.Step.MM
+			f.end.length += float64(f.number) * r.ends.Step.V
 		case "follow":
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
@@ -128,12 +128,12 @@ func reportEndOutside(r *row, f fold, u float64, chords []stretch, found *findin
 	if highest > end.length-samePoint {
 		found.add(r.place, howManyFit(f.number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.Value, r.of, below(found.given, end.length))
+			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.V, r.of, below(found.given, end.length))
 		return
 	}
 	found.add(r.ends.Length.Place, r.of+"s end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.of, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.Value, r.of, below(found.given, end.length))
+		r.of, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.V, r.of, below(found.given, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

@@ -40,8 +40,8 @@ func checkNamesAlong(spec *Spec, found *findings) bool {
 func checkOnce(names []Text, found *findings) {
 	times := map[string]int{}
 	for _, name := range names {
-		if times[name.Value]++; times[name.Value] == 2 {
-			found.add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.Value)
+		if times[name.V]++; times[name.V] == 2 {
+			found.add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.V)
 		}
 	}
 }
@@ -51,21 +51,21 @@ func checkOnce(names []Text, found *findings) {
 // nothing is told elsewhere.
 func checkJoined(s SeamSpec, spec *Spec, found *findings) {
 	named := func(side []Text, name Text) bool {
-		return slices.ContainsFunc(side, func(t Text) bool { return t.Value == name.Value })
+		return slices.ContainsFunc(side, func(t Text) bool { return t.V == name.V })
 	}
 	for i, side := range s.Sides {
 		for _, name := range side {
-			piece, edge, known := splitName(name.Value, spec.edgeKnown(false))
+			piece, edge, known := splitName(name.V, spec.edgeKnown(false))
 			if !known || i == 1 && named(s.Sides[0], name) {
 				continue
 			}
 			switch ps := spec.piece(piece); {
-			case ps.Fold.Value == edge:
+			case ps.Fold.V == edge:
 				found.add(name.Place, "name another edge; for a seam there, leave fold out of the piece and write cut = 2",
-					"%q lies on the fold of the cloth, where nothing is sewn", name.Value)
-			case !ps.Fold.Given() && max(1, ps.Cut.N)/max(1, ps.Layers.N) < 2 && named(s.Sides[1], name) && i == 0:
+					"%q lies on the fold of the cloth, where nothing is sewn", name.V)
+			case !ps.Fold.Given() && max(1, ps.Cut.V)/max(1, ps.Layers.V) < 2 && named(s.Sides[1], name) && i == 0:
 				found.add(name.Place, "name the edge that it is sewn to, or write cut = 2 for the piece",
-					"%q is joined with itself, but there is only one of it", name.Value)
+					"%q is joined with itself, but there is only one of it", name.V)
 			}
 		}
 	}

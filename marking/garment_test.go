@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -167,6 +168,9 @@ func TestGarments(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				text := c.draft(draft{t})
 				pattern, err := check(sketch(text))
+				if err != nil && passedBy(t, text, err.Error()) {
+					return
+				}
 				require.NoError(t, err, text)
 				for _, e := range pattern.Pieces[0].Edges {
 					require.Empty(t, lineFlaws(&pattern.Pieces[0], e), text)
@@ -218,12 +222,18 @@ func cornerFlaws(p *Piece) string {
 		in, out := a[1].Sub(a[0]), b[1].Sub(b[0])
 		degrees := math.Atan2(in.Cross(out), in.Dot(out)) * 180 / math.Pi
 		end, start := e.Line[len(e.Line)-1], next.Line[0]
-		if degrees > 8 {
-			if d := max(away(end, p.Outline), away(start, p.Outline)); d > 1e-6 {
-				return fmt.Sprintf("%s and %s: a line ends %g mm from the cutting line", e.Key, next.Key, d)
+		// Unequal allowances may leave a step at a corner of less than 30 degrees.
+		unequal := e.Allowance > 0 && next.Allowance > 0 && e.Allowance != next.Allowance
+		holds := degrees > 30 || degrees > 8 && !unequal
+		if holds {
+			if d := away(end, p.Outline); d > 1e-6 && (away(end, next.Sewn) > 1e-6 || firstEdge(p, end, e.Line.EndDirection()) == next.Key) {
+				return fmt.Sprintf("%s: its line ends %g mm from the cutting line of %s", e.Key, d, next.Key)
+			}
+			if d := away(start, p.Outline); d > 1e-6 && (away(start, e.Sewn) > 1e-6 || firstEdge(p, start, next.Line.StartDirection().Mul(-1)) == e.Key) {
+				return fmt.Sprintf("%s: its line ends %g mm from the cutting line of %s", next.Key, d, e.Key)
 			}
 		}
-		if gap := e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]); gap > leastLine && (degrees > 8 || e.Allowance == next.Allowance) {
+		if gap := e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]); gap > leastLine && (holds || e.Allowance == next.Allowance) {
 			return fmt.Sprintf("%s and %s: their seams end %g mm apart at a corner of %.1f degrees", e.Key, next.Key, gap, degrees)
 		}
 		for j, o := range p.Edges {
@@ -231,6 +241,9 @@ func cornerFlaws(p *Piece) string {
 				continue
 			}
 			for _, q := range sampled(e.Sewn) {
+				if p.atStep(i, j, q) {
+					continue
+				}
 				if away(q, o.Path) < o.Allowance-leastLine {
 					return fmt.Sprintf("the seam of %s lies in the allowance of %s at %v", e.Key, o.Key, q)
 				}
@@ -238,6 +251,68 @@ func cornerFlaws(p *Piece) string {
 		}
 	}
 	return ""
+}
+
+// firstEdge returns which edge of a piece lies first in a direction from a place.
+func firstEdge(p *Piece, from, direction plane.Point) string {
+	first, nearest := "", math.Inf(1)
+	for _, e := range p.Edges {
+		for i := 1; i < len(e.Path); i++ {
+			a, step := e.Path[i-1].Sub(from), e.Path[i].Sub(e.Path[i-1])
+			area := direction.Cross(step)
+			far, share := a.Cross(step)/area, a.Cross(direction)/area
+			if area != 0 && far > 1e-6 && far < nearest && share >= 0 && share <= 1 {
+				first, nearest = e.Key, far
+			}
+		}
+	}
+	return first
+}
+
+// passedBy reports whether a piece was refused because a line inside a straight edge
+// does not come out at the edge beside it, and it does not: looked for on the same
+// piece without allowances.
+func passedBy(t require.TestingT, text, refusal string) bool {
+	words := regexp.MustCompile(`the allowance of "([^"]+)", .*, passes "([^"]+)" by`).FindStringSubmatch(refusal)
+	if words == nil {
+		return false
+	}
+	given := regexp.MustCompile(`(?m)^` + words[1] + `:.*allowance = ([\d.]+)`).FindStringSubmatch(text)
+	require.NotNil(t, given, "%s", refusal)
+	allowance, err := strconv.ParseFloat(given[1], 64)
+	require.NoError(t, err)
+	pattern, err := check(sketch(regexp.MustCompile(`(allowance|hem) = [\d.]+(; turn = [\d.]+)?`).ReplaceAllString(text, "allowance = 0")))
+	require.NoError(t, err, "%s", text)
+	p := &pattern.Pieces[0]
+	i := p.edge(words[1])
+	e := p.Edges[i]
+	if len(e.Path) != 2 {
+		return false
+	}
+	along := e.Path.EndDirection()
+	from, direction := e.Path[1], along
+	if before, _ := p.neighbours(i); p.Edges[before].Key == words[2] {
+		from, direction = e.Path[0], along.Mul(-1)
+	}
+	// From far enough back to lie on the piece for certain.
+	from = from.Add(along.Left().Mul(allowance * 25.4)).Sub(direction.Mul(allowance * 25.4))
+	return firstEdge(p, from, direction) != words[2]
+}
+
+// atStep reports whether a place lies beside a step between two edges, where the seam
+// of the narrower allowance passes the end of the other edge.
+func (p *Piece) atStep(i, j int, q plane.Point) bool {
+	n := len(p.Edges)
+	for _, before := range []int{i, j} {
+		e, next := p.Edges[before], p.Edges[(before+1)%n]
+		if after := i + j - before; (before+1)%n != after || e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]) < leastLine {
+			continue
+		}
+		if q.Distance(next.Path[0]) < max(e.Allowance, next.Allowance) {
+			return true
+		}
+	}
+	return false
 }
 
 // sampled returns places along a path, a millimetre or two apart.
@@ -341,14 +416,14 @@ func TestRunOutAcrossACollar(t *testing.T) {
 
 func TestGarmentsThatCannotBeSewn(t *testing.T) {
 	for _, c := range []struct{ name, allowance, text, want string }{
-		{"a collar too narrow to turn in", "0", fmt.Sprintf(flatCollar, "0.375", "1"), "7: piece.front.edge.outer: the allowances of \"outer\" and \"neck\", 1 in and 3/8 in, leave nothing between them at (5 3/8 in, -9/16 in)\nhint: make the allowances narrower, or the piece wider there"},
+		{"a collar too narrow to turn in", "0", fmt.Sprintf(flatCollar, "0.375", "1"), "7: piece.front.edge.outer: the allowances of \"outer\" and \"neck\", 1 in and 3/8 in, leave nothing between them at (5 in, -3/8 in)\nhint: make the allowances narrower, or the piece wider there\n7: piece.front.edge.outer: the allowances of \"outer\" and \"neck\", 1 in and 3/8 in, leave nothing between them at (0 in, 0 in)\nhint: make the allowances narrower, or the piece wider there"},
 		{"a corner rounded more tightly than its allowance", "0.375",
 			"top: 4,5 0,5\nleft: 0,5 0,0.25\nround: 0,0.25 0.07,0.07 0.25,0 | smooth = true\nbottom: 0.25,0 4,0\nright: 4,0 4,5",
 			"9: piece.front.edge.round: an allowance of 3/8 in leaves nothing of the piece along this edge\nhint: make it narrower, or make this curve part of the edge beside it"},
-		{"a thumb that is all seam", "0.5", mitten, "6: piece.front.edge.hand: the allowances of \"hand\" and \"thumb\", 1/2 in and 1/2 in, leave nothing between them at (7/16 in, 3/4 in)\nhint: make the allowances narrower, or the piece wider there\n9: piece.front.edge.thumb: an allowance of 1/2 in is too wide: the line inside this edge meets itself at (7/16 in, 3/4 in)\nhint: make it narrower, or the piece wider there"},
-		{"a strap within the allowance of the neck", "0.375", curvedStrap, "13: piece.front.edge.strap: the allowances of \"strap\" and \"neck\", 1/2 in and 1 in, leave nothing between them at (4 15/16 in, 13 1/2 in)\nhint: make the allowances narrower, or the piece wider there"},
-		{"a step within the allowance of the front", "0.375", buttonStand, "6: piece.front.edge.right: the allowances of \"right\" and \"stand\", 1 in and 1/2 in, leave nothing between them at (10 in, 7 1/2 in)\nhint: make the allowances narrower, or the piece wider there"},
-		{"a crown whose neck is all seam", "0", "round: 4,0 5.5,1.5 5.7,3.5 4.5,5.2 2.5,5.8 0.5,5.2 -0.7,3.5 -0.5,1.5 1,0 | smooth = true; allowance = 1\nneck: 1,0 4,0 | allowance = 0.25", "7: piece.front.edge.neck: the allowance of \"round\" leaves nothing of this edge, which is 3 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
+		{"a thumb that is all seam", "0.5", mitten, "6: piece.front.edge.hand: the allowances of \"hand\" and \"thumb\", 1/2 in and 1/2 in, leave nothing between them at (7/16 in, 1 1/8 in)\nhint: make the allowances narrower, or the piece wider there"},
+		{"a strap within the allowance of the neck", "0.375", curvedStrap, "13: piece.front.edge.strap: the allowances of \"strap\" and \"neck\", 1/2 in and 1 in, leave nothing between them at (4 in, 14 in)\nhint: make the allowances narrower, or the piece wider there"},
+		{"a step within the allowance of the front", "0.375", buttonStand, "6: piece.front.edge.right: the allowances of \"right\" and \"stand\", 1 in and 1/2 in, leave nothing between them at (10 in, 8 in)\nhint: make the allowances narrower, or the piece wider there"},
+		{"a crown whose neck is all seam", "0", "round: 3.5,0 5.5,2 5.5,5 -0.5,5 -0.5,2 1.5,0 | allowance = 1\nneck: 1.5,0 3.5,0 | allowance = 0.25", "6: piece.front.edge.neck: the allowance of \"round\" leaves nothing of this edge, which is 2 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := check("allowance = " + c.allowance + "\n" + sketch(c.text))

@@ -30,7 +30,7 @@ func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
 			piece.grain = b.along
 		}
 	case ps.GrainPoints.Given():
-		ends := ps.GrainPoints.List
+		ends := ps.GrainPoints.V
 		piece.Grain = plane.Path{ends[0], ends[1]}
 		piece.grain = ends[1].Sub(ends[0]).Unit()
 		if ends[0].Distance(ends[1]) <= samePoint {

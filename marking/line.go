@@ -25,7 +25,7 @@ var lineRoles = map[string]Role{
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 	for _, ls := range ps.Lines {
-		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.Value], Along: -1}
+		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1}
 		if piece.edge(ls.Key) >= 0 {
 			found.add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
 			continue
@@ -37,9 +37,9 @@ func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 			}
 			line.Path = parallelLine(piece, ls, line.Along, found)
 		} else {
-			line.Path = ls.Points.List
+			line.Path = ls.Points.V
 			if ls.Smooth {
-				line.Path = plane.Curve(ls.Points.List, plane.Point{}, plane.Point{})
+				line.Path = plane.Curve(ls.Points.V, plane.Point{}, plane.Point{})
 			}
 			if piece.checkPlaces(ls.Points, found) && !piece.keeps(line.Path) {
 				found.add(ls.Place, "let it run round the gap, or make it two lines", "the line leaves the piece between its points")
@@ -58,9 +58,9 @@ func checkLines(piece *Piece, ps PieceSpec, found *findings) {
 // checkPlaces looks whether each of the points of a line lies on the piece.
 func (p *Piece) checkPlaces(points Points, found *findings) bool {
 	ok := true
-	for i, q := range points.List {
+	for i, q := range points.V {
 		if !p.tree.Holds(q) && !p.tree.Nearer(q, cornerTolerance) {
-			found.add(Place{points.Place.Path, points.Lines[i]}, "is a number wrong? x comes first, then y",
+			found.add(Place{points.Place.Path, points.Line(i)}, "is a number wrong? x comes first, then y",
 				"point %d, %s, lies outside the piece", i+1, found.point(q))
 			ok = false
 		}
@@ -68,22 +68,9 @@ func (p *Piece) checkPlaces(points Points, found *findings) bool {
 	return ok
 }
 
-// parallelLine returns the line at a distance inside an edge, fitted to the
-// piece like a stitch line.
+// parallelLine returns the line at a distance inside an edge, which ends at the
+// corners as a stitch line does.
 func parallelLine(piece *Piece, ls LineSpec, along int, found *findings) plane.Path {
-	in := inset{along, ls.Distance.MM, "a distance", ls.Place}
-	run := runOut * in.d
-	raw := make([]*plane.Tree, len(piece.Edges))
-	before, after := piece.neighbours(along)
-	for _, k := range []int{before, after} {
-		// That there is a line was found when the stitch lines were; how far
-		// its ends run out makes no difference to that.
-		line, _ := plane.Offset(piece.Edges[k].Path, piece.Edges[k].Allowance, run)
-		raw[k] = plane.NewTree(line.Path)
-	}
-	line := piece.rawLine(in, run, found)
-	if line == nil {
-		return nil
-	}
-	return piece.fit(in, line, run, raw, found)
+	in := inset{along, ls.Distance.V, "a distance", ls.Place}
+	return piece.ruledLine(in, runOut*in.d, found)
 }

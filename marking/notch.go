@@ -21,12 +21,12 @@ func checkNotches(piece *Piece, ps PieceSpec, found *findings) {
 		if !ok {
 			continue
 		}
-		if length := w.path.Length(); s.At.MM > length+samePoint {
+		if length := w.path.Length(); s.At.V > length+samePoint {
 			found.add(s.At.Place, "measure from the other corner, or from another edge", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
-				s.Edge.Value, found.given(s.At.MM), s.From.Value, found.mm(length))
+				s.Edge.V, found.given(s.At.V), s.From.V, found.mm(length))
 			continue
 		}
-		at, along := w.path.At(s.At.MM)
+		at, along := w.path.At(s.At.V)
 		long := float64(notchLength)
 		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
 			long = a

@@ -19,7 +19,9 @@ const (
 	cornerTolerance = 0.05
 
 	// samePoint bounds how near two neighbouring points of an edge may lie
-	// without being the same point written twice.
+	// without being the same point written twice. Those of a smooth edge may not
+	// lie within cornerTolerance, for a curve swings far out beside two points
+	// that miss each other by a rounding.
 	samePoint = 0.001
 
 	// straightness bounds how far the points of a straight edge may lie off
@@ -52,7 +54,7 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 	}
 	fold := -1
 	for i, es := range order {
-		if es.spec.Key == ps.Fold.Value && ps.Fold.Given() {
+		if es.spec.Key == ps.Fold.V && ps.Fold.Given() {
 			fold = i
 		}
 	}
@@ -61,11 +63,13 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 		for _, es := range ps.Edges {
 			keys = append(keys, es.Key)
 		}
-		found.unknown(ps.Fold.Place, "edge", ps.Fold.Value, keys)
+		found.unknown(ps.Fold.Place, "edge", ps.Fold.V, keys)
 		return false
 	}
 	for i, o := range order {
-		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points}
+		last := len(o.points) - 1
+		e := Edge{Key: o.spec.Key, place: o.spec.Place, OnFold: i == fold, Path: o.points,
+			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
 		if o.spec.Smooth {
 			e.Path = smoothEdge(order, i, fold)
 		}
@@ -81,10 +85,13 @@ func checkOutline(piece *Piece, ps PieceSpec, spec *Spec, found *findings) bool 
 
 // checkPoints looks at the points of one edge by themselves.
 func checkPoints(es EdgeSpec, found *findings) {
-	points := es.Points.List
+	points, apart := es.Points.V, samePoint
+	if es.Smooth {
+		apart = cornerTolerance
+	}
 	for i := 1; i < len(points); i++ {
-		if points[i].Distance(points[i-1]) <= samePoint {
-			at := Place{Path: es.Place.Path, Line: es.Points.Lines[i]}
+		if points[i].Distance(points[i-1]) <= apart {
+			at := Place{Path: es.Place.Path, Line: es.Points.Line(i)}
 			found.add(at, "take one of them out", "points %d and %d are the same", i, i+1)
 		}
 	}
@@ -116,7 +123,7 @@ func chainEdges(ps PieceSpec, spec *Spec, found *findings) ([]orientedEdge, bool
 	var order []orientedEdge
 	for at := (edgeEnd{0, false}); ; {
 		es := ps.Edges[at.edge]
-		points := plane.Path(es.Points.List)
+		points := plane.Path(es.Points.V)
 		if at.last {
 			points = points.Reversed()
 		}
@@ -154,7 +161,7 @@ func pairEnds(ps PieceSpec, spec *Spec, found *findings) (map[edgeEnd]edgeEnd, b
 		ends = append(ends, edgeEnd{i, false}, edgeEnd{i, true})
 	}
 	place := func(e edgeEnd) plane.Point {
-		points := ps.Edges[e.edge].Points.List
+		points := ps.Edges[e.edge].Points.V
 		if e.last {
 			return points[len(points)-1]
 		}
@@ -204,9 +211,9 @@ func reportGaps(ps PieceSpec, spec *Spec, open []edgeEnd, place func(edgeEnd) pl
 			continue
 		}
 		es := ps.Edges[e.edge]
-		line := es.Points.Lines[0]
+		line := es.Points.Line(0)
 		if e.last {
-			line = es.Points.Lines[len(es.Points.Lines)-1]
+			line = es.Points.Line(len(es.Points.V) - 1)
 		}
 		at := Place{Path: es.Place.Path, Line: line}
 		var nearest edgeEnd
@@ -287,7 +294,8 @@ func closeOutline(piece *Piece, found *findings) bool {
 			piece.Edges[i], piece.Edges[j] = piece.Edges[j], piece.Edges[i]
 		}
 		for i := range piece.Edges {
-			piece.Edges[i].Path = piece.Edges[i].Path.Reversed()
+			e := &piece.Edges[i]
+			e.Path, e.steps = e.Path.Reversed(), [2]float64{e.steps[1], e.steps[0]}
 		}
 		piece.Outline = join()
 	}

@@ -73,6 +73,9 @@ type Piece struct {
 	place      Place
 	grain      plane.Point // the direction of the grain, of length 1
 	tree       *plane.Tree // of the outline
+	rulings    []ruling    // of each edge
+	corners    []Corner    // at the end of each edge
+	seams      *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
 	// foldedLength returns how long a line of the piece, as it is drawn, is when
 	// tucks, and pleats across the piece, are in.
 	foldedLength func(plane.Path) float64
@@ -105,6 +108,7 @@ type Edge struct {
 	Folded float64
 
 	place Place
+	steps [2]float64 // how long its first and its last step are as the file gives them, in mm
 }
 
 // edge returns the number of the edge with that key, or -1.

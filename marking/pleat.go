@@ -95,7 +95,7 @@ func checkPleats(piece *Piece, ps PieceSpec, found *findings) {
 			toward = -1
 		case i != walk.to:
 			found.add(s.Toward.Place, fmt.Sprintf("toward is %q or %q", piece.Edges[walk.from].Key, piece.Edges[walk.to].Key),
-				"a pleat in %q cannot be folded toward %q, which is not next to it", s.Edge.Value, s.Toward.Value)
+				"a pleat in %q cannot be folded toward %q, which is not next to it", s.Edge.V, s.Toward.V)
 			continue
 		}
 		layPleats(piece, s, walk, toward, found)
@@ -126,23 +126,23 @@ func findWalk(piece *Piece, edge, from Text, found *findings) (walk, bool) {
 		return walk{i, after, before, path.Reversed(), -1}, true
 	}
 	found.add(from.Place, fmt.Sprintf("from is %q or %q", piece.Edges[before].Key, piece.Edges[after].Key),
-		"distances along %q start at a corner with an edge next to it, and %q is not", edge.Value, from.Value)
+		"distances along %q start at a corner with an edge next to it, and %q is not", edge.V, from.V)
 	return walk{}, false
 }
 
 func layPleats(piece *Piece, s PleatSpec, w walk, toward float64, found *findings) {
 	count := 1
 	if s.Count.Given() {
-		count = s.Count.N
+		count = s.Count.V
 	}
-	if count > 1 && s.Spacing.MM < 2*s.Depth.MM-samePoint {
+	if count > 1 && s.Spacing.V < 2*s.Depth.V-samePoint {
 		found.add(s.Place, "pleats that just touch have their fold lines three depths apart",
 			"the pleats overlap: their fold lines lie %s apart, and each takes up %s",
-			found.given(s.Spacing.MM), found.given(2*s.Depth.MM))
+			found.given(s.Spacing.V), found.given(2*s.Depth.V))
 		return
 	}
 	for k := range count {
-		p := Pleat{Key: s.Key, Depth: s.Depth.MM, At: s.At.MM + float64(k)*s.Spacing.MM, place: s.Place, edge: w.edge, from: s.From.Value}
+		p := Pleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, place: s.Place, edge: w.edge, from: s.From.V}
 		if !layPleat(piece, &p, s, w, toward, found) {
 			return
 		}
@@ -156,13 +156,13 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	fold, _ := w.path.At(p.At)
 	// How far a place is from the fold line, square to the lines.
 	away := func(q plane.Point) float64 { return q.Distance(fold) }
-	if s.Run.Value == "grain" {
+	if s.Run.V == "grain" {
 		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Cross(q.Sub(fold))) }
 	}
-	if s.Run.Value == "grain" {
+	if s.Run.V == "grain" {
 		if _, along := w.path.At(p.At); math.Abs(piece.grain.Cross(along)) < leastSlant {
 			found.add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
-				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.Value)
+				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.V)
 			return false
 		}
 	}
@@ -170,23 +170,23 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	if p.At > length || !placed {
 		found.add(s.Place, "move the pleat, or turn it the other way",
 			"the pleat leaves %q: its fold line lies %s and its placement line %s from %q, and the edge is %s long",
-			s.Edge.Value, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.Value, found.mm(length))
+			s.Edge.V, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.V, found.mm(length))
 		return false
 	}
 	placement, _ := w.path.At(place)
 	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
-	if s.Run.Value == "grain" {
+	if s.Run.V == "grain" {
 		in = piece.grain.Mul(math.Copysign(1, piece.grain.Dot(in)))
 	}
-	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.MM))}
-	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.MM))}
+	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
+	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
 	from := p.Fold[0].Toward(p.Fold[1], arrowDown)
 	p.Arrow = plane.Path{from, p.Placement[0].Toward(p.Placement[1], arrowDown)}
 	p.patch = plane.Path{p.Fold[0], p.Fold[1], p.Placement[1], p.Placement[0], p.Fold[0]}
 	for _, line := range []plane.Path{p.Fold, p.Placement} {
 		if !piece.keeps(line) {
 			found.add(s.Length.Place, "make the pleat shorter",
-				"the pleat leaves the piece: its lines are %s long", found.given(s.Length.MM))
+				"the pleat leaves the piece: its lines are %s long", found.given(s.Length.V))
 			return false
 		}
 	}

@@ -48,11 +48,11 @@ func (p Pleating) TakeUp() float64 { return p.row.takeUp() }
 // they lie beside its base.
 func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool) {
 	p := Pleating{
-		Key: ps.Key, Kind: ps.Kind.Value, Depth: ps.Depth.MM, Count: 1,
-		First: ps.First.MM, Gap: ps.Gap.MM, Press: ps.Press.Value,
+		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
+		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
 	}
 	if ps.Count.Given() {
-		p.Count = ps.Count.N
+		p.Count = ps.Count.V
 	}
 	if p.Kind == "" {
 		p.Kind = "knife"
@@ -66,7 +66,7 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	}
 	p.Space = touching + p.Gap
 	if ps.Spacing.Given() {
-		p.Space = ps.Spacing.MM
+		p.Space = ps.Spacing.V
 		p.Gap = p.Space - touching
 	}
 	p.row = row{of: "pleat", key: p.Key, place: ps.Place, count: p.Count, ends: ps.End}

@@ -102,7 +102,7 @@ func megabytes(bytes int64) string {
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
 	if name := t.choice("unit", Inch.String(), Centimetre.String(), Millimetre.String()); name.Given() {
-		t.unit, _ = unitNamed(name.Value)
+		t.unit, _ = unitNamed(name.V)
 	}
 	spec := &Spec{
 		Title:     t.printed("title"),
@@ -137,7 +137,7 @@ func (t *fileTable) piece() PieceSpec {
 		Drawn:  t.choice("drawn", "flat", "finished"),
 		Print:  t.choice("print", "half", "whole", "left and right"),
 	}
-	if p.Print.Value == "half" || p.Print.Value == "whole" {
+	if p.Print.V == "half" || p.Print.V == "whole" {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
 	p.Transfer, p.TransferPlace = t.transfers()
@@ -198,7 +198,7 @@ func (t *fileTable) grain() (Text, Points) {
 	default:
 		t.report(t.at("grain"), "must be a name or two points, but is "+asGiven(v),
 			`write grain = "centre front", or grain = [[0, 0], [0, 5]]`)
-		return Text{Place: t.at("grain")}, Points{}
+		return GivenAt("", t.at("grain")), Points{}
 	}
 }
 
@@ -244,7 +244,7 @@ func (t *fileTable) pleat() PleatSpec {
 		Spacing: t.length("spacing", aboveZero),
 		Run:     t.choice("run", "square", "grain"),
 	}
-	if p.Count.N > 1 {
+	if p.Count.V > 1 {
 		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
 	}
 	return p

@@ -105,21 +105,21 @@ func TestReadTakesEveryKey(t *testing.T) {
 	spec, err := Read("linden.toml", []byte(whole), hasLetter)
 	require.NoError(t, err)
 	assert.Equal(t, "linden.toml", spec.File)
-	assert.Equal(t, Text{"Linden pinafore", Place{"title", 1}}, spec.Title)
-	assert.Equal(t, Text{"18 months", Place{"size", 2}}, spec.Size)
+	assert.Equal(t, GivenAt("Linden pinafore", Place{"title", 1}), spec.Title)
+	assert.Equal(t, GivenAt("18 months", Place{"size", 2}), spec.Size)
 	assert.Equal(t, Centimetre, spec.Unit)
-	assert.InDelta(t, 9.525, spec.Allowance.MM, 1e-9)
-	assert.Equal(t, Length{1120, Place{"cloth.width", 7}}, spec.ClothWidth)
-	assert.True(t, spec.SeeThrough.Yes)
+	assert.InDelta(t, 9.525, spec.Allowance.V, 1e-9)
+	assert.Equal(t, GivenAt(1120.0, Place{"cloth.width", 7}), spec.ClothWidth)
+	assert.True(t, spec.SeeThrough.V)
 
 	require.Len(t, spec.Pieces, 2)
 	front := spec.Pieces[0]
 	assert.Equal(t, "front", front.Key)
 	assert.Equal(t, Place{"piece.front", 10}, front.Place)
-	assert.Equal(t, Text{"Front, ⅛ in tucks", Place{"piece.front.name", 11}}, front.Name)
-	assert.Equal(t, Count{2, Place{"piece.front.cut", 12}}, front.Cut)
-	assert.Equal(t, Text{"centre front", Place{"piece.front.fold", 13}}, front.Fold)
-	assert.Equal(t, Text{"placket", Place{"piece.front.grain", 15}}, front.GrainAlong)
+	assert.Equal(t, GivenAt("Front, ⅛ in tucks", Place{"piece.front.name", 11}), front.Name)
+	assert.Equal(t, GivenAt(2, Place{"piece.front.cut", 12}), front.Cut)
+	assert.Equal(t, GivenAt("centre front", Place{"piece.front.fold", 13}), front.Fold)
+	assert.Equal(t, GivenAt("placket", Place{"piece.front.grain", 15}), front.GrainAlong)
 	assert.False(t, front.GrainPoints.Given())
 
 	require.Len(t, front.Edges, 3)
@@ -127,69 +127,67 @@ func TestReadTakesEveryKey(t *testing.T) {
 		Key:   "centre front",
 		Place: Place{`piece.front.edge."centre front"`, 17},
 		Points: Points{
-			List:  []plane.Point{{X: 0, Y: 0}, {X: 0, Y: 125}},
+			Value: GivenAt([]plane.Point{{X: 0, Y: 0}, {X: 0, Y: 125}}, Place{`piece.front.edge."centre front".points`, 18}),
 			Lines: []int{18, 18},
-			Place: Place{`piece.front.edge."centre front".points`, 18},
 		},
-		Allowance: Length{0, Place{`piece.front.edge."centre front".allowance`, 19}},
+		Allowance: GivenAt(0.0, Place{`piece.front.edge."centre front".allowance`, 19}),
 	}, front.Edges[0])
 	assert.Equal(t, EdgeSpec{
 		Key:   "neck",
 		Place: Place{"piece.front.edge.neck", 21},
 		Points: Points{
-			List:  []plane.Point{{X: 0, Y: 125}, {X: -5, Y: 132.5}, {X: -60, Y: 140}},
+			Value: GivenAt([]plane.Point{{X: 0, Y: 125}, {X: -5, Y: 132.5}, {X: -60, Y: 140}}, Place{"piece.front.edge.neck.points", 22}),
 			Lines: []int{23, 24, 25},
-			Place: Place{"piece.front.edge.neck.points", 22},
 		},
 		Smooth: true,
 	}, front.Edges[1])
-	assert.Equal(t, Length{20, Place{"piece.front.edge.hem.hem", 31}}, front.Edges[2].Hem)
-	assert.InDelta(t, 6.35, front.Edges[2].Turn.MM, 1e-9)
+	assert.Equal(t, GivenAt(20.0, Place{"piece.front.edge.hem.hem", 31}), front.Edges[2].Hem)
+	assert.InDelta(t, 6.35, front.Edges[2].Turn.V, 1e-9)
 
 	require.Len(t, front.Tucks, 2)
 	yoke, growth := front.Tucks[0], front.Tucks[1]
 	assert.Equal(t, "yoke", yoke.Key)
-	assert.Equal(t, "centre front", yoke.Beside.Value)
-	assert.Equal(t, "neck", yoke.Side.Value)
-	assert.InDelta(t, 3.175, yoke.Width.MM, 1e-9)
-	assert.Equal(t, 6, yoke.Count.N)
-	assert.InDelta(t, 9.525, yoke.First.MM, 1e-9)
-	assert.InDelta(t, 9.525, yoke.Spacing.MM, 1e-9)
+	assert.Equal(t, "centre front", yoke.Beside.V)
+	assert.Equal(t, "neck", yoke.Side.V)
+	assert.InDelta(t, 3.175, yoke.Width.V, 1e-9)
+	assert.Equal(t, 6, yoke.Count.V)
+	assert.InDelta(t, 9.525, yoke.First.V, 1e-9)
+	assert.InDelta(t, 9.525, yoke.Spacing.V, 1e-9)
 	assert.False(t, yoke.Gap.Given())
-	assert.Equal(t, "away", yoke.Press.Value)
-	assert.Equal(t, "neck", yoke.End.Below.Value)
-	assert.InDelta(t, 53.975, yoke.End.Length.MM, 1e-9)
-	assert.Equal(t, Text{"twin needle", Place{"piece.front.tuck.yoke.sewn", 44}}, yoke.Sewn)
-	assert.Equal(t, Length{0, Place{"piece.front.tuck.growth.gap", 51}}, growth.Gap)
+	assert.Equal(t, "away", yoke.Press.V)
+	assert.Equal(t, "neck", yoke.End.Below.V)
+	assert.InDelta(t, 53.975, yoke.End.Length.V, 1e-9)
+	assert.Equal(t, GivenAt("twin needle", Place{"piece.front.tuck.yoke.sewn", 44}), yoke.Sewn)
+	assert.Equal(t, GivenAt(0.0, Place{"piece.front.tuck.growth.gap", 51}), growth.Gap)
 	assert.True(t, growth.Gap.Given())
-	assert.Equal(t, "toward", growth.Press.Value)
-	assert.Equal(t, "edge", growth.Sewn.Value)
+	assert.Equal(t, "toward", growth.Press.V)
+	assert.Equal(t, "edge", growth.Sewn.V)
 
 	require.Len(t, front.Pleats, 1)
 	pleat := front.Pleats[0]
 	assert.Equal(t, []string{"underarm", "armhole", "side", "side", "grain"},
-		[]string{pleat.Key, pleat.Edge.Value, pleat.From.Value, pleat.Toward.Value, pleat.Run.Value})
-	assert.Equal(t, Length{0, Place{"piece.front.pleat.underarm.at", 58}}, pleat.At)
-	assert.InDelta(t, 9.525, pleat.Depth.MM, 1e-9)
-	assert.InDelta(t, 38.1, pleat.Length.MM, 1e-9)
-	assert.Equal(t, 2, pleat.Count.N)
-	assert.Equal(t, 30.0, pleat.Spacing.MM)
+		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V, pleat.Run.V})
+	assert.Equal(t, GivenAt(0.0, Place{"piece.front.pleat.underarm.at", 58}), pleat.At)
+	assert.InDelta(t, 9.525, pleat.Depth.V, 1e-9)
+	assert.InDelta(t, 38.1, pleat.Length.V, 1e-9)
+	assert.Equal(t, 2, pleat.Count.V)
+	assert.Equal(t, 30.0, pleat.Spacing.V)
 
 	require.Len(t, front.Lines, 2)
-	assert.Equal(t, "centre front", front.Lines[0].Along.Value)
-	assert.InDelta(t, 19.05, front.Lines[0].Distance.MM, 1e-9)
-	assert.Equal(t, "fold", front.Lines[0].Kind.Value)
-	assert.Equal(t, []plane.Point{{X: 0, Y: 10}, {X: 10, Y: 20}}, front.Lines[1].Points.List)
+	assert.Equal(t, "centre front", front.Lines[0].Along.V)
+	assert.InDelta(t, 19.05, front.Lines[0].Distance.V, 1e-9)
+	assert.Equal(t, "fold", front.Lines[0].Kind.V)
+	assert.Equal(t, []plane.Point{{X: 0, Y: 10}, {X: 10, Y: 20}}, front.Lines[1].Points.V)
 	assert.True(t, front.Lines[1].Smooth)
 	assert.Equal(t, NotchSpec{
 		Key:   "sleeve",
 		Place: Place{"piece.front.notch.sleeve", 76},
-		Edge:  Text{"armhole", Place{"piece.front.notch.sleeve.edge", 77}},
-		From:  Text{"shoulder", Place{"piece.front.notch.sleeve.from", 78}},
-		At:    Length{30, Place{"piece.front.notch.sleeve.at", 79}},
+		Edge:  GivenAt("armhole", Place{"piece.front.notch.sleeve.edge", 77}),
+		From:  GivenAt("shoulder", Place{"piece.front.notch.sleeve.from", 78}),
+		At:    GivenAt(30.0, Place{"piece.front.notch.sleeve.at", 79}),
 	}, front.Notches[0])
 
-	assert.Equal(t, []plane.Point{{X: 0, Y: 0}, {X: 0, Y: 50}}, spec.Pieces[1].GrainPoints.List)
+	assert.Equal(t, []plane.Point{{X: 0, Y: 0}, {X: 0, Y: 50}}, spec.Pieces[1].GrainPoints.V)
 }
 
 func TestReadIsTheSameHoweverTheFileIsSaved(t *testing.T) {

@@ -47,7 +47,7 @@ func (t *fileTable) end(sewn string) EndSpec {
 	t.refuseWithout("length", "below", together)
 	t.refuseWithout("end", "below", "end is the shape of the end line of folds that do not run from edge to edge")
 	switch {
-	case e.End.Value == "stepped":
+	case e.End.V == "stepped":
 		t.need("step", `it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`)
 	case t.has("step"):
 		t.report(t.at("step"), `has no meaning without end = "stepped"`, "a step makes each fold longer or shorter than the one before")
@@ -93,7 +93,7 @@ func (t *fileTable) pleating() PleatingSpec {
 		End:     t.end("pleats are pressed"),
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out")
-	if p.Kind.Value == "box" || p.Kind.Value == "inverted" {
+	if p.Kind.V == "box" || p.Kind.V == "inverted" {
 		t.refuseBeside("press", "kind", "the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats")
 	}
 	return p

@@ -116,7 +116,7 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 			return nil
 		}
 		t.checkText(at, name, false)
-		names = append(names, Text{Value: name, Place: at})
+		names = append(names, GivenAt(name, at))
 	}
 	return names
 }
@@ -194,15 +194,15 @@ func (t *fileTable) factor(key string) Factor {
 		var f *fault
 		if n, f = parseNumber(v, v); f != nil {
 			t.report(at, shown(v)+" is not a number", factorHint)
-			return Factor{N: leastFactor, Place: at}
+			return GivenAt[float64](leastFactor, at)
 		}
 	default:
 		t.report(at, "must be a number, but is "+asGiven(v), factorHint)
-		return Factor{N: leastFactor, Place: at}
+		return GivenAt[float64](leastFactor, at)
 	}
 	if !(n >= leastFactor && n <= mostFactor) {
 		t.report(at, fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), factorHint)
 		n = leastFactor
 	}
-	return Factor{N: n, Place: at}
+	return GivenAt(n, at)
 }

@@ -27,7 +27,7 @@ gathered = true
 	texts := func(place Place, names ...string) []Text {
 		var all []Text
 		for _, n := range names {
-			all = append(all, Text{n, place})
+			all = append(all, GivenAt(n, place))
 		}
 		return all
 	}
@@ -36,7 +36,7 @@ gathered = true
 		{
 			Key: "shoulder", Place: Place{"seam.shoulder", 4}, Join: shoulder,
 			Sides: [2][]Text{texts(shoulder, "front.shoulder"), texts(shoulder, "back.shoulder")},
-			Ease:  Length{6.35, Place{"seam.shoulder.ease", 6}}, Within: Length{2, Place{"seam.shoulder.within", 7}},
+			Ease:  GivenAt(6.35, Place{"seam.shoulder.ease", 6}), Within: GivenAt(2.0, Place{"seam.shoulder.within", 7}),
 		},
 		{
 			Key: "cap, eased", Place: Place{`seam."cap, eased"`, 8}, Join: cap,

@@ -48,7 +48,7 @@ func TestReadIsQuick(t *testing.T) {
 	took := time.Since(start)
 	require.NoError(t, err)
 	all := spec.Pieces[0].Edges[0].Points
-	require.Len(t, all.List, points)
+	require.Len(t, all.V, points)
 	assert.Equal(t, 3, all.Lines[0])
 	assert.Equal(t, points+2, all.Lines[points-1])
 	// Many times what it takes, so that a busy machine does not matter; what
@@ -111,21 +111,21 @@ func checkSpec(t *testing.T, spec *Spec) {
 		require.Positive(t, p.Place.Line)
 		for _, e := range p.Edges {
 			require.True(t, e.Points.Given())
-			require.GreaterOrEqual(t, len(e.Points.List), 2)
-			require.Len(t, e.Points.Lines, len(e.Points.List))
-			for i, q := range e.Points.List {
+			require.GreaterOrEqual(t, len(e.Points.V), 2)
+			require.Len(t, e.Points.Lines, len(e.Points.V))
+			for i, q := range e.Points.V {
 				require.LessOrEqual(t, q.X*q.X+q.Y*q.Y, 2*maxLength*float64(maxLength))
 				require.Positive(t, e.Points.Lines[i])
 			}
-			require.False(t, e.Hem.Given() && (e.Allowance.Given() || e.Hem.MM <= 0))
+			require.False(t, e.Hem.Given() && (e.Allowance.Given() || e.Hem.V <= 0))
 		}
 		for _, k := range p.Tucks {
-			require.True(t, k.Beside.Given() && k.Width.MM > 0 && k.Count.N > 0 && k.First.MM >= 0)
+			require.True(t, k.Beside.Given() && k.Width.V > 0 && k.Count.V > 0 && k.First.V >= 0)
 			require.False(t, k.Spacing.Given() && k.Gap.Given())
 			require.Equal(t, k.End.Below.Given(), k.End.Length.Given())
 		}
 		for _, l := range p.Lines {
-			require.NotEqual(t, l.Points.Given(), l.Along.Given() && l.Distance.MM > 0)
+			require.NotEqual(t, l.Points.Given(), l.Along.Given() && l.Distance.V > 0)
 		}
 	}
 	for _, s := range spec.Seams {
@@ -134,7 +134,7 @@ func checkSpec(t *testing.T, spec *Spec) {
 			require.NotEmpty(t, side)
 			require.LessOrEqual(t, len(side), mostAlong)
 		}
-		require.True(t, s.Ease.MM >= 0 && s.Within.MM >= 0)
+		require.True(t, s.Ease.V >= 0 && s.Within.V >= 0)
 		require.False(t, s.Gathered && (s.Ease.Given() || s.Within.Given()))
 	}
 }

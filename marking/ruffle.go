@@ -63,14 +63,14 @@ func (u Unit) joining() float64 { return u.either(defaultJoining, metricJoining)
 func (p *Pattern) newRuffle(s RuffleSpec, spec *Spec, found *findings) (r Ruffle, ok bool) {
 	or := func(l Length, otherwise float64) Amount {
 		if l.Given() {
-			return p.Unit.atLeast(l.MM)
+			return p.Unit.atLeast(l.V)
 		}
 		return p.Unit.atLeast(otherwise)
 	}
 	r = Ruffle{
-		Key: s.Key, Fullness: s.Fullness.N, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
+		Key: s.Key, Fullness: s.Fullness.V, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
 		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
-		Seam: or(s.Seam, spec.Allowance.MM), Joining: or(s.Joining, p.Unit.joining()),
+		Seam: or(s.Seam, spec.Allowance.V), Joining: or(s.Joining, p.Unit.joining()),
 	}
 	r.Edge = p.length(r.Courses)
 	r.Length = r.Edge.by(r.Fullness)

@@ -15,12 +15,12 @@ const (
 
 // takeSample makes the tucks take what those of a sample took.
 func (t *Tuck) takeSample(s SampleSpec, found *findings) bool {
-	t.Takes = (s.Flat.MM - s.Sewn.MM) / float64(s.Tucks.N)
+	t.Takes = (s.Flat.V - s.Sewn.V) / float64(s.Tucks.V)
 	t.Sampled, t.Sample = true, s
 	const betweenMarks = "flat is measured before the tucks are sewn, sewn after, between the same two marks"
-	if s.Sewn.MM > s.Flat.MM-samePoint {
+	if s.Sewn.V > s.Flat.V-samePoint {
 		found.add(s.Place, betweenMarks, "the sample measures %s flat and %s sewn, so its tucks took nothing",
-			found.given(s.Flat.MM), found.given(s.Sewn.MM))
+			found.given(s.Flat.V), found.given(s.Sewn.V))
 		return false
 	}
 	if t.Takes >= leastTaken*t.Width-samePoint && t.Takes <= mostTaken*t.Width+samePoint {
@@ -28,7 +28,7 @@ func (t *Tuck) takeSample(s SampleSpec, found *findings) bool {
 	}
 	// Told for all of them: what a single one took is less than a ruler shows.
 	found.add(s.Place, "count the tucks of the sample again, and measure it once more; "+betweenMarks,
-		"the sample took up %s, and its %s, %s wide, should take about %s", found.given(s.Flat.MM-s.Sewn.MM),
-		counted(s.Tucks.N, "tuck"), found.given(t.Width), found.given(2*t.Width*float64(s.Tucks.N)))
+		"the sample took up %s, and its %s, %s wide, should take about %s", found.given(s.Flat.V-s.Sewn.V),
+		counted(s.Tucks.V, "tuck"), found.given(t.Width), found.given(2*t.Width*float64(s.Tucks.V)))
 	return false
 }

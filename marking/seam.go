@@ -67,11 +67,11 @@ func (p *Piece) cutEdges() []cutEdge {
 // piece. ok is false where tucks and pleats leave nothing of an edge to be sewn.
 func (p *Pattern) newSeam(s SeamSpec, spec *Spec, cuts map[*Piece][]cutEdge, found *findings) (seam Seam, ok bool) {
 	seam = Seam{
-		Key: s.Key, Ease: p.Unit.chosen(s.Ease.MM), Within: p.Unit.chosen(p.Unit.either(seamTolerance, metricTolerance)),
+		Key: s.Key, Ease: p.Unit.chosen(s.Ease.V), Within: p.Unit.chosen(p.Unit.either(seamTolerance, metricTolerance)),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
 	if s.Within.Given() {
-		seam.Within = p.Unit.chosen(s.Within.MM)
+		seam.Within = p.Unit.chosen(s.Within.V)
 	}
 	sides := [2][]Course{p.courses(s.Sides[0], spec), p.courses(s.Sides[1], spec)}
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))

@@ -41,8 +41,8 @@ func (e SeamEnd) Straight() bool { return math.Abs(e.Bend) < leastBend }
 // neck are, so that no corner is meant between them.
 func (e SeamEnd) Alike() bool { return e.Neighbours[0] == e.Neighbours[1] }
 
-// corner is one end of an edge as it is sewn.
-type corner struct {
+// sewnEnd is one end of an edge as it is sewn.
+type sewnEnd struct {
 	neighbour string
 	angle     float64 // of the piece between the two sewn lines, in radians
 	beyond    float64 // along the stitch line from its sewn end to the cutting line, with folds in
@@ -50,25 +50,23 @@ type corner struct {
 	place     Place   // of the neighbour
 }
 
-// corners returns the two ends of an edge, in the direction of the outline.
-func (p *Piece) corners(edge int) [2]corner {
+// sewnEnds returns the two ends of an edge, in the direction of the outline.
+func (p *Piece) sewnEnds(edge int) [2]sewnEnd {
 	before, after := p.neighbours(edge)
-	e := p.Edges[edge]
-	_, start, _ := e.Line.Nearest(e.Sewn[0])
-	_, end, _ := e.Line.Nearest(e.Sewn[len(e.Sewn)-1])
-	return [2]corner{
+	e, drawn, sewn := p.Edges[edge], p.drawn(edge), p.sewn(edge)
+	return [2]sewnEnd{
 		{
 			neighbour: p.Edges[before].Key,
 			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
-			beyond:    p.foldedAlong(edge, e.Line.Between(0, start)),
-			reaches:   p.turn(before, edge) > leastTurn && !p.Edges[before].OnFold,
+			beyond:    p.foldedAlong(edge, e.Line.Between(0, sewn.from-drawn.from)),
+			reaches:   p.corners[before].After.Out && !p.Edges[before].OnFold,
 			place:     p.Edges[before].place,
 		},
 		{
 			neighbour: p.Edges[after].Key,
 			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
-			beyond:    p.foldedAlong(edge, e.Line.Between(end, e.Line.Length())),
-			reaches:   p.turn(edge, after) > leastTurn && !p.Edges[after].OnFold,
+			beyond:    p.foldedAlong(edge, e.Line.Between(sewn.to-drawn.from, e.Line.Length())),
+			reaches:   p.corners[edge].Before.Out && !p.Edges[after].OnFold,
 			place:     p.Edges[after].place,
 		},
 	}
@@ -88,9 +86,9 @@ func turnLeft(from, to plane.Point) float64 {
 // which follows from the names of the neighbours; where these do not tell, from how
 // the ends meet best. off is by how much the first edge is longer.
 func (p *Pattern) seamEnds(a, b Course, off Amount) []SeamEnd {
-	first, second := a.piece.corners(a.edge), b.piece.corners(b.edge)
+	first, second := a.piece.sewnEnds(a.edge), b.piece.sewnEnds(b.edge)
 	drawn := p.laid(first, second, off)
-	turned := p.laid(first, [2]corner{second[1], second[0]}, off)
+	turned := p.laid(first, [2]sewnEnd{second[1], second[0]}, off)
 	// An edge that is joined with itself lies on its mirror image. Two pieces drawn
 	// side by side, as they are sewn, have their common edge run opposite ways; that
 	// is so where nothing else tells.
@@ -100,9 +98,9 @@ func (p *Pattern) seamEnds(a, b Course, off Amount) []SeamEnd {
 	return turned
 }
 
-// laid returns how two edges meet at their ends, the first corner of the one lying on
+// laid returns how two edges meet at their ends, the first end of the one lying on
 // the first of the other.
-func (p *Pattern) laid(first, second [2]corner, off Amount) []SeamEnd {
+func (p *Pattern) laid(first, second [2]sewnEnd, off Amount) []SeamEnd {
 	order := []int{0, 1}
 	if first[1].place.Line < first[0].place.Line {
 		order = []int{1, 0}

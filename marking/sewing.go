@@ -17,11 +17,11 @@ type Setting struct {
 // settings lists what a file says of how it is sewn, and what it leaves out.
 func settings(s SewingSpec) []Setting {
 	return []Setting{
-		{"stitch length", s.Stitch.Value},
-		{"needle", s.Needle.Value},
-		{"thread", s.Thread.Value},
-		{"tension", s.Tension.Value},
-		{"needle position", s.Position.Value},
+		{"stitch length", s.Stitch.V},
+		{"needle", s.Needle.V},
+		{"thread", s.Thread.V},
+		{"tension", s.Tension.V},
+		{"needle position", s.Position.V},
 	}
 }
 
@@ -35,8 +35,8 @@ func (p *Pattern) sewingSection(w wording) Section {
 		for _, t := range p.Pieces[i].Tucks {
 			name := fmt.Sprintf("sample of %s, %s: ", p.Pieces[i].Name, t.Key)
 			if t.Sampled {
-				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.N, "tuck"),
-					w.length(p.Unit.amount(t.Sample.Flat.MM-t.Sample.Sewn.MM)))})
+				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.V, "tuck"),
+					w.length(p.Unit.amount(t.Sample.Flat.V-t.Sample.Sewn.V)))})
 			} else if t.wantsSample() {
 				s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})
 			}

@@ -3,42 +3,24 @@ package marking
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file. The sewn part of a stitch line lies between the stitch
-// lines of the two neighbours. Allowances that leave nothing between them are a
-// mistake to be told: a strap that is all seam cannot be sewn.
+// Rules of this file. What is sewn, and the steps between, go round the piece as
+// one ring, which crosses itself nowhere. Allowances that leave nothing between them
+// are a mistake to be told: a strap that is all seam cannot be sewn.
 
 // leastSeam is the length, in mm, below which nobody could sew a seam.
 const leastSeam = 2
 
-// checkSewn finds the sewn part of every line, and the places where the
-// allowances of two edges leave nothing between them. beside says which part of
-// each line lies beside its edge.
-func checkSewn(piece *Piece, beside []stretch, found *findings) bool {
-	n := len(piece.Edges)
-	lines := make([]*plane.Tree, n)
-	sewn := make([]stretch, n)
-	for i, e := range piece.Edges {
-		lines[i] = plane.NewTree(e.Line)
-		sewn[i] = stretch{0, lines[i].Length()}
-	}
-	for before := range piece.Edges {
-		_, after := piece.neighbours(before)
-		// Where the two lines do not meet at their corner, each is sewn to
-		// its end.
-		reach := cornerReach(piece.turn(before, after), piece.Edges[before].Allowance, piece.Edges[after].Allowance) + leastLine
-		if c, meet := nearestCrossing(lines[before], lines[after], beside[before].to, beside[after].from, reach); meet {
-			sewn[before].to, sewn[after].from = c.A, c.B
-		}
-	}
+// checkSewn takes the sewn part of every line, as the corners have it, and finds
+// the places where the allowances of two edges leave nothing between them.
+func checkSewn(piece *Piece, found *findings) bool {
 	ok := true
 	for i := range piece.Edges {
-		e := &piece.Edges[i]
-		left := sewn[i].to - sewn[i].from
+		e, drawn, sewn := &piece.Edges[i], piece.drawn(i), piece.sewn(i)
+		left := sewn.to - sewn.from
 		if left < leastSeam && left < e.Path.Length()-leastLine {
 			before, after := piece.neighbours(i)
 			allowances := fmt.Sprintf("the allowances of %q and %q leave", piece.Edges[before].Key, piece.Edges[after].Key)
@@ -50,9 +32,9 @@ func checkSewn(piece *Piece, beside []stretch, found *findings) bool {
 			ok = false
 			continue
 		}
-		e.Sewn = e.Line.Between(sewn[i].from, sewn[i].to)
+		e.Sewn = e.Line.Between(sewn.from-drawn.from, sewn.to-drawn.from)
 	}
-	return ok && checkBetween(piece, found)
+	return ok && checkRing(piece, found)
 }
 
 // nothingOr prints a length, or says that it is none.
@@ -63,113 +45,58 @@ func (f *findings) nothingOr(v float64) string {
 	return f.mm(v)
 }
 
-// checkBetween looks whether each seam keeps clear of the allowances of all
-// edges, its own among them, into which a straight run-out may lead. A seam may
-// lie within its neighbour's allowance only at the corner they share, and only
-// where that does not point out of the piece: there unequal allowances leave a
-// step, or one seam passes the corner nearer than the other.
-func checkBetween(piece *Piece, found *findings) bool {
-	n := len(piece.Edges)
-	edges, seams := make([]*plane.Tree, n), make([]*plane.Tree, n)
-	for i, e := range piece.Edges {
-		edges[i], seams[i] = plane.NewTree(e.Path), plane.NewTree(e.Sewn)
+// checkRing chains the seams to one ring and looks whether it crosses itself. It
+// keeps the ring.
+func checkRing(piece *Piece, found *findings) bool {
+	ring, edges := piece.ring()
+	piece.seams = plane.NewTree(ring)
+	at, i, j, crosses := plane.SelfCrossing(piece.seams)
+	if !crosses {
+		return true
 	}
-	ok := true
-	for i, e := range piece.Edges {
-		if at, meet := piece.intrudes(i, i, seams, edges); meet {
-			found.meetsItself(e.inset(i), at)
-			ok = false
-		}
-		for j := i + 1; j < n; j++ {
-			at, meet := piece.intrudes(i, j, seams, edges)
-			if !meet {
-				at, meet = piece.intrudes(j, i, seams, edges)
+	if edges[i] == edges[j] {
+		found.meetsItself(piece.rulings[edges[i]].inset, at)
+	} else {
+		reportMeeting(piece, min(edges[i], edges[j]), max(edges[i], edges[j]), at, found)
+	}
+	return false
+}
+
+// ring returns the seams of all edges as one closed path, with the edge of each of
+// its segments. A step counts with the wider allowance beside it.
+func (p *Piece) ring() (ring plane.Path, edges []int) {
+	for i, e := range p.Edges {
+		before, _ := p.neighbours(i)
+		for k, q := range e.Sewn {
+			of := i
+			if k == 0 && p.Edges[before].Allowance > e.Allowance {
+				of = before
 			}
-			if meet {
-				reportMeeting(piece, i, j, at, edges, found)
-				ok = false
+			if n := len(ring); n > 0 && k == 0 {
+				if q.Distance(ring[n-1]) < rounding {
+					continue
+				}
 			}
+			if len(ring) > 0 {
+				edges = append(edges, of)
+			}
+			ring = append(ring, q)
 		}
 	}
-	return ok
+	last := len(p.Edges) - 1
+	if ring[len(ring)-1].Distance(ring[0]) < rounding {
+		ring[len(ring)-1] = ring[0]
+		return ring, edges
+	}
+	of := 0
+	if p.Edges[last].Allowance > p.Edges[0].Allowance {
+		of = last
+	}
+	return append(ring, ring[0]), append(edges, of)
 }
 
-// intrudes returns a place where the seam of edge i lies within the allowance
-// of edge j, or crosses its seam and is not its neighbour.
-func (p *Piece) intrudes(i, j int, seams, edges []*plane.Tree) (plane.Point, bool) {
-	reach := p.Edges[j].Allowance - leastLine
-	if p.Edges[i].Allowance == 0 || reach <= 0 || !seams[i].Bounds().Grown(reach).Meets(edges[j].Bounds()) {
-		return plane.Point{}, false
-	}
-	var places []plane.Point
-	for _, q := range seams[i].Path() {
-		if n := len(places); n == 0 || q.Distance(places[n-1]) > leastLine {
-			places = append(places, q)
-		}
-	}
-	for at := look; at < seams[i].Length(); at += look {
-		places = append(places, seams[i].At(at))
-	}
-	steps, points := p.sharedCorners(i, j)
-	reachOfStep := 1.5 * max(p.Edges[i].Allowance, p.Edges[j].Allowance)
-	var atCorner []plane.Point
-	for _, q := range places {
-		near := func(c plane.Point) bool { return c.Distance(q) < reachOfStep }
-		switch {
-		case !edges[j].Nearer(q, reach) || slices.ContainsFunc(steps, near) || i != j && !besideEdge(edges[j], q):
-		case slices.ContainsFunc(points, near):
-			atCorner = append(atCorner, q)
-		default:
-			return q, true // a place away from the corner tells a maker most
-		}
-	}
-	if len(atCorner) > 0 {
-		return atCorner[0], true
-	}
-	before, after := p.neighbours(i)
-	if c := plane.Crossings(seams[i], seams[j]); len(c) > 0 && j != i && j != before && j != after {
-		return c[0].At, true
-	}
-	return plane.Point{}, false
-}
-
-// look is how far apart, in mm, a seam is looked at between its points. Between
-// two such places it may come nearer to an edge by a few hundredths at most.
-const look = 1.0
-
-// sharedCorners returns the corners that two edges share: those at which there
-// may be a step, and those that point out of the piece.
-func (p *Piece) sharedCorners(i, j int) (steps, points []plane.Point) {
-	for _, pair := range [][2]int{{i, j}, {j, i}} {
-		if _, after := p.neighbours(pair[0]); after != pair[1] {
-			continue
-		}
-		corner := p.Edges[pair[1]].Path[0]
-		if p.turn(pair[0], pair[1]) > leastTurn {
-			points = append(points, corner)
-		} else {
-			steps = append(steps, corner)
-		}
-	}
-	return steps, points
-}
-
-// besideEdge reports whether a place of the piece lies on the cloth beside an
-// edge, so that the allowance there may hold it: not across a slit that the edge
-// is one side of, nor past an end of the edge, where the cloth lies beside its
-// neighbour.
-func besideEdge(edge *plane.Tree, q plane.Point) bool {
-	foot, along := edge.Nearest(q)
-	if along < rounding || along > edge.Length()-rounding {
-		return false
-	}
-	// On a corner the edge has two directions; their middle tells the sides.
-	last := foot.Sub(edge.At(along - leastLine)).Unit()
-	next := edge.At(along + leastLine).Sub(foot).Unit()
-	return last.Add(next).Cross(q.Sub(foot)) > 0
-}
-
-func reportMeeting(piece *Piece, i, j int, at plane.Point, edges []*plane.Tree, found *findings) {
+// reportMeeting notes that the allowances of two edges leave nothing between them.
+func reportMeeting(piece *Piece, i, j int, at plane.Point, found *findings) {
 	a, b := piece.Edges[i], piece.Edges[j]
 	before, after := piece.neighbours(i)
 	if j == before || j == after {
@@ -179,11 +106,12 @@ func reportMeeting(piece *Piece, i, j int, at plane.Point, edges []*plane.Tree, 
 		return
 	}
 	width := math.Inf(1)
+	first, second := plane.NewTree(a.Path), plane.NewTree(b.Path)
 	for _, q := range a.Path {
-		width = edges[j].Distance(q, width)
+		width = second.Distance(q, width)
 	}
 	for _, q := range b.Path {
-		width = edges[i].Distance(q, width)
+		width = first.Distance(q, width)
 	}
 	found.add(a.place, "make the allowances narrower, or the piece wider there",
 		"the allowances of %q and %q, %s and %s, leave nothing between them at %s: the edges come within %s of each other",

@@ -25,60 +25,44 @@ type Spec struct {
 	byKey map[string]*PieceSpec // the pieces, once one was looked for
 }
 
-// Text is a string of the file.
-type Text struct {
-	Value string
+// Value is one thing that a file says, or may leave out: then it is the zero value.
+type Value[T any] struct {
+	V     T
 	Place Place
+	given bool
 }
 
-// Given reports whether the file holds the text at all.
-func (t Text) Given() bool { return t.Place.Line > 0 }
+// Given returns a value that comes from no file.
+func Given[T any](v T) Value[T] { return GivenAt(v, Place{}) }
 
-// Length is a length of the file.
-type Length struct {
-	MM    float64
-	Place Place
-}
+// GivenAt returns a value with the place that messages about it name.
+func GivenAt[T any](v T, at Place) Value[T] { return Value[T]{V: v, Place: at, given: true} }
 
-// Given reports whether the file holds the length at all.
-func (l Length) Given() bool { return l.Place.Line > 0 }
+// Given reports whether the value was given at all.
+func (v Value[T]) Given() bool { return v.given }
 
-// Count is a whole number of the file.
-type Count struct {
-	N     int
-	Place Place
-}
+// What most values of a file are.
+type (
+	Text   = Value[string]
+	Length = Value[float64] // in mm
+	Factor = Value[float64] // how many times as long something is
+	Count  = Value[int]
+	Flag   = Value[bool] // yes or no, where it matters whether it was said
+)
 
-// Given reports whether the file holds the number at all.
-func (c Count) Given() bool { return c.Place.Line > 0 }
-
-// Factor is a number of the file that says how many times as long something is.
-type Factor struct {
-	N     float64
-	Place Place
-}
-
-// Given reports whether the file holds the number at all.
-func (f Factor) Given() bool { return f.Place.Line > 0 }
-
-// Flag is yes or no in the file.
-type Flag struct {
-	Yes   bool
-	Place Place
-}
-
-// Given reports whether the file holds the word at all.
-func (f Flag) Given() bool { return f.Place.Line > 0 }
-
-// Points are places of the file, at least two.
+// Points are places of the piece, at least two.
 type Points struct {
-	List  []plane.Point
-	Lines []int // the line of each point
-	Place Place
+	Value[[]plane.Point]
+	Lines []int // the line of each point; nil where they come from no file
 }
 
-// Given reports whether the file holds the points at all.
-func (p Points) Given() bool { return p.Place.Line > 0 }
+// Line returns the line of a point, counted from 0: 0 where it has none.
+func (p Points) Line(i int) int {
+	if i >= len(p.Lines) {
+		return 0
+	}
+	return p.Lines[i]
+}
 
 // PieceSpec is one [piece.KEY].
 type PieceSpec struct {
@@ -108,7 +92,7 @@ type PieceSpec struct {
 // gives no name.
 func (p PieceSpec) name() string {
 	if p.Name.Given() {
-		return p.Name.Value
+		return p.Name.V
 	}
 	return p.Key
 }

@@ -9,13 +9,11 @@ import (
 // Rules of this file:
 //
 //   - The stitch line of an edge keeps that edge's own allowance from it, and
-//     knows nothing of the allowances of other edges.
-//   - At a corner of less than two right angles it runs out straight to the
-//     cutting line of another edge, or is trimmed there, as it is ruled on cloth.
-//   - At a corner that turns the other way, or hardly turns, there is no
-//     cutting line ahead of it: it runs to the stitch line of its neighbour, or,
-//     where the two do not meet near the corner, ends square to it. So it does
-//     where the run-out finds no such cutting line.
+//     knows nothing of the allowances of other edges. Where it ends is decided
+//     at the corners (corner.go).
+//   - Past the ends of its edge it is lengthened straight, the way the edge
+//     runs there as a whole: the last step of an edge measured off in small
+//     steps is as rough as the measuring.
 //   - An allowance that leaves nothing of the piece along its edge, or that the
 //     piece is too narrow for somewhere, is a mistake to be told, not a line to
 //     be drawn in part.
@@ -26,10 +24,12 @@ const (
 	// that turns by leastTurn.
 	runOut = 8
 
-	// leastTurn is how far, in radians (8 degrees), the outline must turn at
-	// the end of an edge for it to be a corner whose stitch lines cross. Where
-	// it turns less, one seam goes on into the other.
-	leastTurn = 8 * math.Pi / 180
+	// sturdy is how much of the end of an edge, in allowances, tells the way in
+	// which its line is lengthened, where the edge is given in shorter steps. So
+	// a step that is off by a tenth of a millimetre turns the line by less than
+	// a degree as soon as the allowance is wider than an inch, and what is
+	// lengthened is rarely longer than four times as much.
+	sturdy = 0.25
 )
 
 // checkStitches works out the lines of every edge. It returns false when the
@@ -47,33 +47,36 @@ func checkStitches(piece *Piece, ps PieceSpec, allowance Length, found *findings
 	}
 	before := len(found.list)
 	run := runOut * widest
-	raw := make([]*plane.Tree, len(piece.Edges))
+	piece.rulings = make([]ruling, len(piece.Edges))
 	for i, e := range piece.Edges {
-		raw[i] = piece.rawLine(e.inset(i), run, found)
+		if r, ok := piece.rule(e.inset(i), run, found); ok {
+			piece.rulings[i] = r
+		}
 	}
 	if len(found.list) > before {
 		return false
 	}
-	beside := make([]stretch, len(piece.Edges)) // the part of each line that is not run out
+	for i := range piece.rulings {
+		piece.keepWithin(&piece.rulings[i], found)
+	}
+	if len(found.list) > before || !piece.decideCorners(found) {
+		return false
+	}
 	for i := range piece.Edges {
-		e := &piece.Edges[i]
-		e.Line, beside[i] = e.Path, stretch{0, e.Path.Length()}
+		e, r := &piece.Edges[i], piece.rulings[i]
+		e.Line = e.Path
 		if e.Allowance > 0 {
-			drawn := piece.drawn(e.inset(i), raw[i], run, raw, found)
-			e.Line = raw[i].Path().Between(drawn.from, drawn.to)
-			beside[i] = stretch{run - drawn.from, raw[i].Length() - run - drawn.from}
+			drawn := piece.drawn(i)
+			e.Line = r.line.Path().Between(drawn.from, drawn.to)
 		}
 		if e.Turn > 0 {
-			turn := inset{i, e.Turn, "a turn", e.place}
-			if line := piece.rawLine(turn, run, found); line != nil {
-				e.TurnLine = piece.fit(turn, line, run, raw, found)
-			}
+			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.place}, run, found)
 		}
 	}
 	if len(found.list) > before {
 		return false
 	}
-	return checkSewn(piece, beside, found)
+	return checkSewn(piece, found)
 }
 
 // inset is a line wanted inside an edge.
@@ -96,26 +99,26 @@ func (e Edge) inset(i int) inset {
 // takeAllowance settles how far the line of an edge lies inside it.
 func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	switch {
-	case e.OnFold && (es.Allowance.MM > 0 || es.Hem.Given()):
+	case e.OnFold && (es.Allowance.V > 0 || es.Hem.Given()):
 		found.add(es.Place, "leave its allowance and hem out",
 			"the edge lies on the fold of the cloth, where nothing is sewn")
 	case e.OnFold:
 	case es.Hem.Given():
-		e.Hem, e.Turn = es.Hem.MM, es.Turn.MM
+		e.Hem, e.Turn = es.Hem.V, es.Turn.V
 		e.Allowance = e.Hem + e.Turn
 		if e.Turn > e.Hem {
 			found.add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
 				"a turn of %s is deeper than the hem of %s", found.given(e.Turn), found.given(e.Hem))
 		}
 	case es.Allowance.Given():
-		e.Allowance = es.Allowance.MM
+		e.Allowance = es.Allowance.V
 	default:
-		e.Allowance = allowance.MM
+		e.Allowance = allowance.V
 	}
 	sewn := e.Allowance > 0 && e.Hem == 0
 	e.Marked = sewn && es.Smooth && e.Path.Straightness() > straightness
 	if es.Marked.Given() {
-		e.Marked = es.Marked.Yes
+		e.Marked = es.Marked.V
 		if e.Marked && !sewn {
 			hint := "leave it out, or give the edge an allowance"
 			switch {
@@ -129,19 +132,99 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 	}
 }
 
-// rawLine returns the line inside an edge with both ends run out, or notes why
-// there is none and returns nil.
-func (p *Piece) rawLine(in inset, run float64, found *findings) *plane.Tree {
-	line, ok := plane.Offset(p.Edges[in.edge].Path, in.d, run)
+// ruling is a line inside an edge as far as it could be ruled. Where there is
+// nothing between the two, it is the edge itself.
+type ruling struct {
+	inset
+	edgePath   plane.Path  // of the edge
+	path       plane.Path  // what lies beside the edge
+	start, end plane.Point // the ways in which it sets out and arrives, of length 1
+	short      [2]bool     // it begins, or ends, before it is square to the end of its edge: the edge bends too tightly there
+	run        float64     // how far both ends are lengthened, in mm
+	line       *plane.Tree // with its ends lengthened
+	within     stretch     // the part of line that counts: all of it, until it is kept within the piece
+}
+
+// beside returns the part of the line that is not lengthened.
+func (r ruling) beside() stretch { return stretch{r.run, r.line.Length() - r.run} }
+
+// lengthened returns the ruling with its ends lengthened by so much.
+func (r ruling) lengthened(run float64) ruling {
+	line := append(plane.Path{r.path[0].Sub(r.start.Mul(run))}, r.path...)
+	line = append(line, r.path[len(r.path)-1].Add(r.end.Mul(run)))
+	if r.d > 0 {
+		line = line.WithoutStraightPoints()
+	}
+	r.run, r.line = run, plane.NewTree(line)
+	r.within = stretch{0, r.line.Length()}
+	return r
+}
+
+// rule returns the line inside an edge, or notes why there is none.
+func (p *Piece) rule(in inset, run float64, found *findings) (ruling, bool) {
+	e := p.Edges[in.edge]
+	line, ok := plane.Offset(e.Path, in.d, 0)
 	switch {
 	case !ok:
 		p.nothingLeft(in, found)
-		return nil
+		return ruling{}, false
 	case line.Pinched:
 		found.meetsItself(in, line.At)
-		return nil
+		return ruling{}, false
 	}
-	return plane.NewTree(line.Path)
+	r := ruling{inset: in, edgePath: e.Path, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
+	reach := sturdy * in.d
+	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
+	last := len(line.Path) - 1
+	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > rounding {
+		r.short[0] = true
+		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
+	} else {
+		r.start = wayOut(edge, e.steps[0], r.start, reach)
+	}
+	if line.Path[last].Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > rounding {
+		r.short[1] = true
+		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
+	} else {
+		r.end = wayIn(edge, e.steps[1], r.end, reach)
+	}
+	return r.lengthened(run), true
+}
+
+// wayOut returns the way in which a path sets out, of length 1: its own, where the
+// step it is given in there is no shorter than reach; else the way of its whole
+// beginning.
+func wayOut(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
+	if step >= reach {
+		return own
+	}
+	reach = min(reach, path.Length())
+	return wayOfBend(path.At(reach), path.At(reach/2), path.At(0), own.Mul(-1)).Mul(-1)
+}
+
+// wayIn returns the way in which a path arrives, as wayOut does.
+func wayIn(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
+	if step >= reach {
+		return own
+	}
+	end := path.Length()
+	reach = min(reach, end)
+	return wayOfBend(path.At(end-reach), path.At(end-reach/2), path.At(end), own)
+}
+
+// wayOfBend returns the way in which a line through three places, about evenly
+// spaced, arrives at the last: that of a parabola, for the line may bend; that of
+// the chord where the parabola would turn a corner; own where all are one place.
+func wayOfBend(a, b, c, own plane.Point) plane.Point {
+	chord := c.Sub(a).Unit()
+	bend := c.Mul(3).Sub(b.Mul(4)).Add(a).Unit()
+	switch {
+	case chord == (plane.Point{}):
+		return own
+	case bend.Dot(chord) < math.Cos(leastTurn):
+		return chord
+	}
+	return bend
 }
 
 func (p *Piece) nothingLeft(in inset, found *findings) {
@@ -158,109 +241,40 @@ func (f *findings) meetsItself(in inset, at plane.Point) {
 		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.given(in.d), f.point(at))
 }
 
-// fit returns the part of a raw line that is drawn, nil where there is none.
-func (p *Piece) fit(in inset, line *plane.Tree, run float64, raw []*plane.Tree, found *findings) plane.Path {
-	drawn := p.drawn(in, line, run, raw, found)
-	return line.Path().Between(drawn.from, drawn.to)
-}
-
-// drawn returns where the part of a raw line that is drawn lies: it must lie on
-// the piece in one stretch. Where it does not, that is noted and the stretch
-// has no length. raw holds the raw lines of the neighbours' own insets.
-func (p *Piece) drawn(in inset, line *plane.Tree, run float64, raw []*plane.Tree, found *findings) stretch {
-	// What lies beside the edge is what has not been run out.
-	first, last := run, line.Length()-run
-	var own []stretch // what lies beside the edge, not on a run-out end
-	for _, s := range insideStretches(p.tree, line) {
-		if math.Min(s.to, last)-math.Max(s.from, first) > leastLine {
+// keepWithin finds the part of a line that lies on the piece: it must lie there in
+// one stretch. Where it does not, that is noted. An edge lies on it as it is.
+func (p *Piece) keepWithin(r *ruling, found *findings) bool {
+	if r.d == 0 {
+		return true
+	}
+	beside := r.beside()
+	var own []stretch // what lies beside the edge, not on a lengthened end
+	for _, s := range insideStretches(p.tree, r.line) {
+		if math.Min(s.to, beside.to)-math.Max(s.from, beside.from) > leastLine {
 			own = append(own, s)
 		}
 	}
 	switch {
 	case len(own) == 0:
-		p.nothingLeft(in, found)
-		return stretch{}
+		p.nothingLeft(r.inset, found)
+		return false
 	case len(own) > 1:
-		found.add(in.place, "make it narrower, or the piece wider there",
+		found.add(r.place, "make it narrower, or the piece wider there",
 			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
-			in.what, found.given(in.d), found.point(line.At(own[0].to)))
-		return stretch{}
-	}
-	before, after := p.neighbours(in.edge)
-	from, to := own[0].from, own[0].to
-	if from < first && !(p.runsOut(before, in.edge, first-from, in.d) && p.reachesOther(in.edge, line.At(from))) {
-		reach := cornerReach(p.turn(before, in.edge), in.d, p.Edges[before].Allowance)
-		from = math.Max(from, meeting(line, raw[before], first, raw[before].Length()-run, reach))
-	}
-	if to > last && !(p.runsOut(in.edge, after, to-last, in.d) && p.reachesOther(in.edge, line.At(to))) {
-		reach := cornerReach(p.turn(in.edge, after), in.d, p.Edges[after].Allowance)
-		to = math.Min(to, meeting(line, raw[after], last, run, reach))
-	}
-	return stretch{from, to}
-}
-
-// runsOut reports whether, at the corner between two consecutive edges, a
-// stitch line at distance d would be ruled on by the given length.
-func (p *Piece) runsOut(before, after int, by, d float64) bool {
-	return p.turn(before, after) > leastTurn && by <= runOut*d
-}
-
-// reachesOther reports whether a line inside an edge has come to the cutting
-// line of another edge at q: the run-out beside a deep hollow, as in a collar,
-// may end within the piece, or lead across it to the edge it belongs to.
-func (p *Piece) reachesOther(edge int, q plane.Point) bool {
-	if _, _, away := p.Edges[edge].Path.Nearest(q); away < leastLine {
+			r.what, found.given(r.d), found.point(r.line.At(own[0].to)))
 		return false
 	}
-	return p.tree.Nearer(q, leastLine)
+	r.within = own[0]
+	return true
 }
 
-// turn returns how far the outline turns at the corner between two consecutive
-// edges, in radians: positive where the corner points out of the piece.
-func (p *Piece) turn(before, after int) float64 {
-	in, out := p.Edges[before].Path.EndDirection(), p.Edges[after].Path.StartDirection()
-	return math.Atan2(in.Cross(out), in.Dot(out))
-}
-
-// cornerReach returns how far from a corner, in mm along either of them, the
-// lines at a and b inside its two edges may meet: half as far again as beside
-// two straight edges, both at the greater distance. Where the corner points out
-// of the piece they run out to the cutting line and meet on the way, however
-// far that is. Where it hardly turns or points into the piece, lines at unequal
-// distances may meet much farther off, where nobody would look for it; their
-// seams have a step at the corner instead.
-func cornerReach(turn, a, b float64) float64 {
-	widest, far := max(a, b), 1.5*math.Tan(math.Abs(turn)/2)
-	if turn > leastTurn {
-		return widest * max(runOut, far)
+// ruledLine returns another line inside an edge, such as the fold of what is turned
+// in, as it is drawn, or notes why there is none and returns nil.
+func (p *Piece) ruledLine(in inset, run float64, found *findings) plane.Path {
+	r, ok := p.rule(in, run, found)
+	if !ok || !p.keepWithin(&r, found) {
+		return nil
 	}
-	return widest * min(max(1, far), runOut)
-}
-
-// meeting returns how far along a line it meets its neighbour's line within
-// reach of their corner, which lies beside the place at of the one and the
-// place there of the other; or at, when they do not meet: when the two are
-// parallel, or in one, as beside a seam that goes straight on.
-func meeting(line, neighbour *plane.Tree, at, there, reach float64) float64 {
-	if neighbour.Nearer(line.At(at), rounding) {
-		return at
-	}
-	if c, ok := nearestCrossing(line, neighbour, at, there, reach); ok {
-		return c.A
-	}
-	return at
-}
-
-// nearestCrossing returns where two lines cross nearest to the place at of the
-// one and the place there of the other, as one walks along them: within reach
-// of both. Elsewhere they may come nearer, as the two sides of a thumb do.
-func nearestCrossing(line, neighbour *plane.Tree, at, there, reach float64) (nearest plane.Crossing, ok bool) {
-	off := 2 * reach
-	for _, c := range plane.Crossings(line, neighbour) {
-		a, b := math.Abs(c.A-at), math.Abs(c.B-there)
-		if a < reach && b < reach && a+b < off {
-			nearest, off, ok = c, a+b, true
-		}
-	}
-	return nearest, ok
+	drawn := p.ruledEnds(r)
+	return r.line.Path().Between(drawn.from, drawn.to)
 }

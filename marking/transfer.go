@@ -65,7 +65,7 @@ func transfersNamed(names []string) ([]Transfer, *fault) {
 // usualTransfers are how lines come onto a cloth of which only this is known: cloth
 // that may be either is traced.
 func usualTransfers(seeThrough Flag) []Transfer {
-	if seeThrough.Given() && !seeThrough.Yes {
+	if seeThrough.Given() && !seeThrough.V {
 		return []Transfer{Trace, Template}
 	}
 	return []Transfer{Trace}

@@ -58,26 +58,26 @@ const (
 // newTrim works out a trim whose names have been checked.
 func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	t := Trim{
-		Key: s.Key, Kind: "lace", Width: s.Width.MM, Fullness: 1, Courses: p.courses(s.Along, spec),
+		Key: s.Key, Kind: "lace", Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
 		Joins: 1, JoinTakes: p.Unit.chosen(2 * p.Unit.joining()), place: s.Place,
 	}
 	if s.Kind.Given() {
-		t.Kind = s.Kind.Value
+		t.Kind = s.Kind.V
 	}
 	if s.Fullness.Given() {
-		t.Fullness = s.Fullness.N
+		t.Fullness = s.Fullness.V
 	}
 	if s.Joins.Given() {
-		t.Joins = s.Joins.N
+		t.Joins = s.Joins.V
 	}
 	if s.JoinTakes.Given() {
-		t.JoinTakes = p.Unit.atLeast(s.JoinTakes.MM)
+		t.JoinTakes = p.Unit.atLeast(s.JoinTakes.V)
 	}
 	t.Line = p.length(t.Courses)
 	t.Gathered = t.Line.by(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
 	side := 1.0 // the sign of a turn round which the trim is on the outside
-	if s.Lies.Value == "on" {
+	if s.Lies.V == "on" {
 		side = -1
 	}
 	for _, c := range corners(t.Courses) {
@@ -133,7 +133,7 @@ func corners(courses []Course) []lineCorner {
 			continue
 		}
 		before, after := c.piece.neighbours(c.edge)
-		ends := c.piece.corners(c.edge)
+		ends := c.piece.sewnEnds(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
 				add(c, math.Pi-2*ends[i].angle, c.piece.times(true))

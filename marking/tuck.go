@@ -71,17 +71,17 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 // lie beside its base.
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
-		Key: ts.Key, Width: ts.Width.MM, Takes: 2 * ts.Width.MM, Count: ts.Count.N, First: ts.First.MM,
-		Press: ts.Press.Value, Twin: ts.Sewn.Value == "twin needle",
+		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
+		Press: ts.Press.V, Twin: ts.Sewn.V == "twin needle",
 	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
 			return t, false
 		}
 	}
-	t.Space = t.Takes + t.Width + ts.Gap.MM
+	t.Space = t.Takes + t.Width + ts.Gap.V
 	if ts.Spacing.Given() {
-		t.Space = ts.Spacing.MM
+		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
 	t.row = row{of: "tuck", key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}

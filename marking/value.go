@@ -175,10 +175,10 @@ func (t *fileTable) text(key string, printed bool) Text {
 	s, ok := v.(string)
 	if !ok {
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), fmt.Sprintf(`write %s = "..."`, key))
-		return Text{Place: t.at(key)}
+		return GivenAt("", t.at(key))
 	}
 	t.checkText(t.at(key), s, printed)
-	return Text{Value: s, Place: t.at(key)}
+	return GivenAt(s, t.at(key))
 }
 
 // checkText reports text that is empty, too long or, where it is printed, has
@@ -225,7 +225,7 @@ func (t *fileTable) choice(key string, words ...string) Text {
 	case !slices.Contains(words, s):
 		t.report(t.at(key), shown(s)+" is not known here", hint)
 	}
-	return Text{Value: s, Place: t.at(key)}
+	return GivenAt(s, t.at(key))
 }
 
 // listed joins words as a sentence does: a, b or c.
@@ -255,7 +255,7 @@ func (t *fileTable) flag(key string) Flag {
 	if !t.has(key) {
 		return Flag{}
 	}
-	return Flag{Yes: t.yes(key), Place: t.at(key)}
+	return GivenAt(t.yes(key), t.at(key))
 }
 
 // count reads a whole number from 1 to most.
@@ -275,9 +275,9 @@ func (t *fileTable) count(key string, most int) Count {
 	case n < 1 || n > int64(most):
 		t.report(t.at(key), fmt.Sprintf("must be from 1 to %d, but is %d", most, n), "")
 	default:
-		return Count{N: int(n), Place: t.at(key)}
+		return GivenAt(int(n), t.at(key))
 	}
-	return Count{N: 1, Place: t.at(key)}
+	return GivenAt(1, t.at(key))
 }
 
 // span is which lengths make sense for a key.
@@ -299,7 +299,7 @@ func (t *fileTable) length(key string, allowed span) Length {
 	if f != nil {
 		t.report(t.at(key), f.cause, f.hint)
 	}
-	return Length{MM: mm, Place: t.at(key)}
+	return GivenAt(mm, t.at(key))
 }
 
 // measure returns the length of a value of the file in mm.
@@ -339,7 +339,7 @@ func (t *fileTable) points(key string) Points {
 		return Points{}
 	}
 	where := t.spot.child(key)
-	p := Points{Place: t.at(key)}
+	p := Points{Value: GivenAt([]plane.Point(nil), t.at(key))}
 	elements, ok := v.([]any)
 	if !ok {
 		t.report(p.Place, "must be a list of points, but is "+asGiven(v), pointsHint)
@@ -348,7 +348,7 @@ func (t *fileTable) points(key string) Points {
 	if len(elements) < 2 {
 		t.report(p.Place, fmt.Sprintf("has %s, and needs at least two", counted(len(elements), "point")), pointsHint)
 	}
-	p.List = make([]plane.Point, 0, len(elements))
+	p.V = make([]plane.Point, 0, len(elements))
 	p.Lines = make([]int, 0, len(elements))
 	for i, e := range elements {
 		at := Place{Path: p.Place.Path, Line: where.element(i).lineOf()}
@@ -359,7 +359,7 @@ func (t *fileTable) points(key string) Points {
 			t.report(at, fmt.Sprintf("point %d must be two numbers in brackets, but is %s", i+1, asGiven(e)), pointsHint)
 			return p
 		}
-		p.List = append(p.List, t.point(at, i+1, pair))
+		p.V = append(p.V, t.point(at, i+1, pair))
 		p.Lines = append(p.Lines, at.Line)
 	}
 	return p

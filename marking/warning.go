@@ -144,7 +144,7 @@ func (w *warnings) top(r *row, f fold) int {
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
 func (w *warnings) tops(r *row) {
-	own := w.piece.edge(r.ends.Below.Value)
+	own := w.piece.edge(r.ends.Below.V)
 	if own < 0 && math.Abs(r.base.along.X) > math.Abs(r.base.along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
 	}
@@ -212,7 +212,7 @@ func (w *warnings) drawn(f fold) (u, v float64) {
 // pleat.
 func (w *warnings) ends(t *Tuck) {
 	r := &t.row
-	own := w.piece.edge(r.ends.Below.Value)
+	own := w.piece.edge(r.ends.Below.V)
 	if own < 0 {
 		return
 	}
@@ -225,7 +225,7 @@ func (w *warnings) ends(t *Tuck) {
 		beside := plane.NewTree(plane.Path{b.at(u, v), b.at(u, v+f.end.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > samePoint {
 			w.say(r.ends.place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
-				r.name(f), w.unit.Print(c[0].A), r.ends.Below.Value)
+				r.name(f), w.unit.Print(c[0].A), r.ends.Below.V)
 			break
 		}
 	}
@@ -260,7 +260,7 @@ func (w *warnings) hem(t *Tuck) {
 		}
 	}
 	for _, e := range w.piece.Edges {
-		if e.Hem == 0 || e.Key == r.ends.Below.Value {
+		if e.Hem == 0 || e.Key == r.ends.Below.V {
 			continue
 		}
 		b, edge := w.piece.drawnBase(r), plane.NewTree(e.Path)
@@ -295,7 +295,7 @@ func (e EndSpec) place() Place {
 // hang, though one more tuck would have room. A straight edge is no neck: there a few
 // tucks in the middle are what is meant.
 func (w *warnings) field(t *Tuck) {
-	own := w.piece.edge(t.row.ends.Below.Value)
+	own := w.piece.edge(t.row.ends.Below.V)
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= straightness {
 		return
 	}
@@ -313,7 +313,7 @@ func (w *warnings) field(t *Tuck) {
 	}
 	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+samePoint {
 		w.say(t.row.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
-			t.row.ends.Below.Value, w.unit.Print(reach), b.name, t.row.ends.Below.Value, w.unit.Print(edge))
+			t.row.ends.Below.V, w.unit.Print(reach), b.name, t.row.ends.Below.V, w.unit.Print(edge))
 	}
 }
 

@@ -53,6 +53,13 @@ const (
 	// a corner that is as sharp as the mitre limit allows. Cloth that reaches
 	// farther is a strap, not a corner.
 	tongueLength = 1.2 * mitreLimit
+
+	// tabLength and tabWidth tell a tab from a corner where the path runs on less
+	// far: one that reaches farther than this behind the place, in distances, and
+	// is in its middle wider than this, in widths of its mouth. A corner is half
+	// as wide there, a tab with straight sides as wide.
+	tabLength = 2
+	tabWidth  = 0.75
 )
 
 // OffsetLine is the line beside a path.
@@ -60,7 +67,7 @@ type OffsetLine struct {
 	Path Path
 	// Pinched is true when the line meets itself somewhere and passes by what
 	// lies behind that place, At, though it is more than a corner: a region
-	// that would have a line of its own, or a long strap too narrow for one.
+	// that would have a line of its own, or a strap or tab too narrow for one.
 	// So it is where such a strap lies beyond one of its ends.
 	Pinched bool
 	At      Point

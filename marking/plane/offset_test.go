@@ -29,7 +29,7 @@ func TestOffset(t *testing.T) {
 		{"a V neck keeps its point", "5,12 0,0 -5,12", 2, 0, "6.846,11.231 0,-5.2 -6.846,11.231"},
 		{"a step lower than the distance", "0,0 10,0 10,1 20,1", 3, 0, "0,3 7,3 7,4 20,4"},
 		{"points on a straight line go", "0,0 3,0 5,0 10,0", 2, 0, "0,2 10,2"},
-		{"a tongue narrower than twice the distance is passed by", "0,0 10,0 10,-10 13,-10 13,0 23,0", 2, 0, "0,2 23,2"},
+		{"a bump narrower than twice the distance is passed by", "0,0 10,0 10,-1 13,-1 13,0 23,0", 2, 0, "0,2 23,2"},
 		{"so is a spike", "0,0 10,0 10.5,-9 11,0 20,0", 2, 0, "0,2 20,2"},
 		{"a strip narrower than the distance", "0,0 20,0 20,3 0,3", 4, 0, ""},
 		{"a point repeated", "0,0 5,0 5,0 10,0", 2, 0, "0,2 10,2"},
@@ -41,6 +41,32 @@ func TestOffset(t *testing.T) {
 			require.Equal(t, c.want != "", ok, "whether anything is left: %s", text(line.Path))
 			assert.Equal(t, c.want, text(line.Path))
 			assert.False(t, line.Pinched)
+		})
+	}
+}
+
+// A tongue that the line passes by is a corner where it comes to a point, and a tab,
+// too narrow for a line of its own, where it keeps its width; both are 10 long here.
+func TestOffsetPassesNoTabBy(t *testing.T) {
+	for _, c := range []struct {
+		name, path string
+		tab        bool
+	}{
+		{"a tab with straight sides", "0,0 10,0 10,-10 13,-10 13,0 23,0", true},
+		{"a tab that narrows by a sixth", "0,0 10,0 10.25,-10 12.75,-10 13,0 23,0", true},
+		{"a round end", "0,0 10,0 10,-8 10.4,-9.4 11.5,-10 12.6,-9.4 13,-8 13,0 23,0", true},
+		{"a point", "0,0 10,0 11.5,-10 13,0 23,0", false},
+		{"a point cut off", "0,0 10,0 11.2,-10 11.8,-10 13,0 23,0", false},
+		{"a point to one side", "0,0 10,0 10,-10 13,0 23,0", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			line, ok := Offset(path(t, c.path), 2, 0)
+			require.True(t, ok)
+			assert.Equal(t, c.tab, line.Pinched)
+			if c.tab {
+				assert.InDelta(t, 2, line.At.Y, 0.01, "at its mouth")
+				assert.InDelta(t, 11.5, line.At.X, 1.5, "at its mouth")
+			}
 		})
 	}
 }

@@ -240,10 +240,26 @@ func (r *raw) join(cameFrom map[int]int, last int) OffsetLine {
 // strays reports whether the source between two of its segments goes farther
 // from a place than a corner does.
 func (r *raw) strays(at Point, first, last int) bool {
-	for _, q := range r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))] {
-		if q.Distance(at) > tongueLength*r.d {
-			return true
-		}
+	far := 0.0
+	between := r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))]
+	for _, q := range between {
+		far = math.Max(far, q.Distance(at))
 	}
-	return false
+	if first < 0 || last >= len(r.source)-1 {
+		return far > tongueLength*r.d
+	}
+	return far > tongueLength*r.d || far > tabLength*r.d && r.blunt(at, first, last, between)
+}
+
+// blunt reports whether what the source goes round between two of its segments
+// is about as wide in its middle as at its mouth beside a place, as a tab is; a
+// corner is half as wide there.
+func (r *raw) blunt(at Point, first, last int, between Path) bool {
+	from, _ := nearestOnSegment(r.source[first], r.source[first+1], at)
+	to, _ := nearestOnSegment(r.source[last], r.source[last+1], at)
+	round := append(append(Path{from}, between...), to)
+	quarter := round.Length() / 4
+	one, _ := round.At(quarter)
+	other, _ := round.At(3 * quarter)
+	return one.Distance(other) > tabWidth*from.Distance(to)
 }
