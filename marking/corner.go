@@ -51,11 +51,6 @@ const (
 	// edge keeps its point there. A slash that is sharper, as a gusset is set
 	// into, is sewn to its end and no farther.
 	hollowReach = 6
-
-	// roughness bounds by how much, in mm, the lengthened end of a line may come
-	// nearer to its edge than its distance: as much as a last point may be off
-	// that was measured to a tenth of a millimetre, and its neighbour with it.
-	roughness = 0.2
 )
 
 // CornerKind is what becomes of two stitch lines where their edges meet.
@@ -285,25 +280,10 @@ func (r ruling) meets(next ruling, turn float64) (meet plane.Crossing, ok bool) 
 }
 
 // keepsOff reports whether a line that is lengthened to a place keeps its distance
-// from its own edge on the way there. Where the edge bends more tightly than that at
-// its end, the line falls short of it, and lengthened leads over the very cloth that
-// is to be kept off.
+// from its own edge on the way there.
 func (r ruling) keepsOff(at float64) bool {
-	var way plane.Path
-	switch beside := r.beside(); {
-	case r.short[0] && at < beside.from:
-		way = plane.Path{r.line.At(at), r.line.At(beside.from)}
-	case r.short[1] && at > beside.to:
-		way = plane.Path{r.line.At(beside.to), r.line.At(at)}
-	default:
-		return true
-	}
-	for _, q := range r.edgePath {
-		if _, _, away := way.Nearest(q); away < r.d-roughness {
-			return false
-		}
-	}
-	return true
+	beside := r.beside()
+	return beside.from-at <= r.clear[0] && at-beside.to <= r.clear[1]
 }
 
 // holds reports whether a place along a line lies in the stretch.

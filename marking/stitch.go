@@ -30,6 +30,11 @@ const (
 	// a degree as soon as the allowance is wider than an inch, and what is
 	// lengthened is rarely longer than four times as much.
 	sturdy = 0.25
+
+	// roughness bounds by how much, in mm, the lengthened end of a line may come
+	// nearer to its edge than its distance: as much as a last point may be off
+	// that was measured to a tenth of a millimetre, and its neighbour with it.
+	roughness = 0.2
 )
 
 // checkStitches works out the lines of every edge. It returns false when the
@@ -136,10 +141,9 @@ func takeAllowance(e *Edge, es EdgeSpec, allowance Length, found *findings) {
 // nothing between the two, it is the edge itself.
 type ruling struct {
 	inset
-	edgePath   plane.Path  // of the edge
 	path       plane.Path  // what lies beside the edge
 	start, end plane.Point // the ways in which it sets out and arrives, of length 1
-	short      [2]bool     // it begins, or ends, before it is square to the end of its edge: the edge bends too tightly there
+	clear      [2]float64  // how far each end may be lengthened and keep its distance, in mm
 	run        float64     // how far both ends are lengthened, in mm
 	line       *plane.Tree // with its ends lengthened
 	within     stretch     // the part of line that counts: all of it, until it is kept within the piece
@@ -172,23 +176,38 @@ func (p *Piece) rule(in inset, run float64, found *findings) (ruling, bool) {
 		found.meetsItself(in, line.At)
 		return ruling{}, false
 	}
-	r := ruling{inset: in, edgePath: e.Path, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
+	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
 	reach := sturdy * in.d
 	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
 	last := len(line.Path) - 1
 	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > rounding {
-		r.short[0] = true
 		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
+		r.clear[0] = clearWay(edge, line.Path[0], r.start.Mul(-1), in.d, run)
 	} else {
 		r.start = wayOut(edge, e.steps[0], r.start, reach)
 	}
 	if line.Path[last].Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > rounding {
-		r.short[1] = true
 		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
+		r.clear[1] = clearWay(edge, line.Path[last], r.end, in.d, run)
 	} else {
 		r.end = wayIn(edge, e.steps[1], r.end, reach)
 	}
 	return r.lengthened(run), true
+}
+
+// clearWay returns how far one may go from a place straight on and keep a distance
+// from an edge, and run at most. Where an edge bends more tightly than that at its
+// end, its line falls short of it, and straight on leads over the very cloth that is
+// to be kept off.
+func clearWay(edge *plane.Tree, from, way plane.Point, d, run float64) float64 {
+	for gone := 0.0; gone < run; {
+		spare := edge.Distance(from.Add(way.Mul(gone)), d+run) - (d - roughness)
+		if spare <= 0 {
+			return gone
+		}
+		gone += max(spare, leastLine) // nothing can lie nearer before that
+	}
+	return run
 }
 
 // wayOut returns the way in which a path sets out, of length 1: its own, where the
