@@ -113,6 +113,9 @@ func (p piece) cornered() []blame {
 		if mayPass {
 			all = append(all, blame{[]int{k, next}, "passes by", 1})
 		}
+		if slices.ContainsFunc(ways[k], func(o option) bool { return o.rule == tight }) {
+			all = append(all, blame{[]int{k, next}, tight, 1})
+		}
 		if slices.ContainsFunc(ways[k], func(o option) bool { return o.rule == neverCross || o.rule == swallowed }) {
 			// Nothing of one of the two is left by the allowance of the other.
 			all = append(all, blame{[]int{p.before(k), k, next}, neverCross, 1},
