@@ -30,7 +30,7 @@ func BenchmarkPinafore(b *testing.B) {
 			b.Fatal(err)
 		}
 		var pdf bytes.Buffer
-		if _, err := pdfout.Draw(&pdf, newSet(pattern, true), paper); err != nil {
+		if _, err := pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), paper); err != nil {
 			b.Fatal(err)
 		}
 		size = pdf.Len()

@@ -38,7 +38,7 @@ func load(t testing.TB, file string) (*marking.Pattern, pdfout.Set) {
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
-	return pattern, newSet(pattern, true)
+	return pattern, withFigures(newSet(pattern), pattern)
 }
 
 // What every example gives, line by line: its marks in the unit of the file,
@@ -56,7 +56,8 @@ func TestGolden(t *testing.T) {
 				describeSewn(&b, pattern.Unit, piece)
 			}
 			for _, remark := range pattern.Remarks {
-				fmt.Fprintln(&b, remark.In(filepath.Base(file)))
+				remark.File = filepath.Base(file)
+				fmt.Fprintln(&b, remark)
 			}
 			for _, paper := range []string{"letter", "a4"} {
 				p, err := pdfout.FindPaper(paper)
@@ -179,7 +180,7 @@ func TestPinaforeIsSmall(t *testing.T) {
 		pattern, err := readPattern("examples/linden.toml")
 		require.NoError(t, err)
 		var pdf bytes.Buffer
-		_, err = pdfout.Draw(&pdf, newSet(pattern, true), paper)
+		_, err = pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), paper)
 		require.NoError(t, err)
 		assert.Less(t, pdf.Len(), 200_000, name)
 	}

@@ -12,21 +12,11 @@ import (
 	"syscall"
 
 	"tuckmark/marking"
+	"tuckmark/pdfout"
 )
 
 // Rules of this file: nothing is written before everything is known to be
 // right, and what is written appears under its name whole or not at all.
-
-// fileError is a file that cannot be read or written, or not be drawn.
-type fileError struct{ file, cause, hint string }
-
-func (e *fileError) Error() string {
-	s := e.file + ": " + e.cause
-	if e.hint != "" {
-		s += "\nhint: " + e.hint
-	}
-	return s
-}
 
 // readFile reads the description of a pattern, and no more of it than one may
 // be long.
@@ -179,4 +169,17 @@ func writeOut(w io.Writer, data []byte) error {
 		return &fileError{"tuckmark", "the figures cannot be written: " + innermost(err), ""}
 	}
 	return nil
+}
+
+// readPattern reads a file and checks it.
+func readPattern(in string) (*marking.Pattern, error) {
+	data, err := readFile(in)
+	if err != nil {
+		return nil, err
+	}
+	spec, err := marking.Read(in, data, pdfout.CanPrint)
+	if err != nil {
+		return nil, err
+	}
+	return marking.Check(spec)
 }

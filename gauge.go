@@ -1,12 +1,11 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"io"
 	"slices"
 
-	"github.com/urfave/cli/v3"
+	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
 	"tuckmark/pdfout"
@@ -18,12 +17,10 @@ import (
 // gaugesFile is what the gauges are called behind the name of the file.
 const gaugesFile = "-gauges"
 
-func gaugeCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+func gaugeCommand() *cli.Command {
 	return &cli.Command{
-		Name:         "gauge",
-		Usage:        "make gauges to be cut from card: for curved edges, allowances and tucks, as a PDF",
-		ArgsUsage:    "FILE.toml",
-		OnUsageError: misused,
+		Name:  "gauge",
+		Usage: "make gauges to be cut from card: for curved edges, allowances and tucks, as a PDF",
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
@@ -31,16 +28,16 @@ func gaugeCommand(misused cli.OnUsageErrorFunc) *cli.Command {
 			},
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
-		Action: func(_ context.Context, cmd *cli.Command) error {
-			in, err := oneFile(cmd, "tuckmark gauge linden.toml")
+		Action: func(c *cli.Context) error {
+			in, err := oneFile(c, "tuckmark gauge linden.toml")
 			if err != nil {
 				return err
 			}
-			p, err := readPrinting(cmd)
+			p, err := readPrinting(c)
 			if err != nil {
 				return err
 			}
-			return makeGauges(cmd.Root().Writer, in, outputName(cmd, in, gaugesFile), p)
+			return makeGauges(c.App.Writer, in, outputName(c, in, gaugesFile), p)
 		},
 	}
 }
@@ -51,11 +48,11 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if err != nil {
 		return err
 	}
-	gauges := pattern.Gauges()
+	gauges := marking.GaugesOf(pattern)
 	if len(gauges) == 0 {
 		return &fileError{in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks"}
 	}
-	m, err := p.draw(in, out, gaugeSet(pattern, gauges), paper, false)
+	m, err := p.draw(in, out, gaugeSet(pattern, gauges), paper, allPages)
 	if err != nil {
 		return err
 	}
@@ -71,7 +68,7 @@ func gaugeSet(p *marking.Pattern, gauges []marking.Marking) pdfout.Set {
 		title += ": " + p.Title
 	}
 	return pdfout.Set{
-		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, What: "the gauges",
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: marking.Cautions(gauges), What: "the gauges",
 		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
 	}
 }

@@ -6,14 +6,20 @@ require (
 	github.com/BurntSushi/toml v1.6.0
 	github.com/agnivade/levenshtein v1.2.2
 	github.com/go-pdf/fpdf v0.9.0
+	github.com/rogpeppe/go-internal v1.16.0
 	github.com/stretchr/testify v1.12.1
-	github.com/urfave/cli/v3 v3.14.0
+	github.com/urfave/cli/v2 v2.27.7
 	golang.org/x/image v0.47.0
+	golang.org/x/text v0.43.0
 	pgregory.net/rapid v1.3.0
 	rsc.io/pdf v0.1.1
 )
 
 require (
+	github.com/cpuguy83/go-md2man/v2 v2.0.7 // indirect
+	github.com/russross/blackfriday/v2 v2.1.0 // indirect
+	github.com/xrash/smetrics v0.0.0-20240521201337-686a1a2994c1 // indirect
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
-	golang.org/x/text v0.43.0 // indirect
+	golang.org/x/sys v0.49.0 // indirect
+	golang.org/x/tools v0.51.0 // indirect
 )

@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/urfave/cli/v3"
+	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
 	"tuckmark/pdfout"
@@ -31,12 +31,17 @@ type printing struct {
 	said, added []string
 }
 
+// onOrOff is an option without a value.
+func onOrOff(name, usage string) *cli.BoolFlag {
+	return &cli.BoolFlag{Name: name, Usage: usage, DisableDefaultText: true}
+}
+
 // given is the value of an option, nil where it was not given.
-func given(cmd *cli.Command, name string) *string {
-	if !cmd.IsSet(name) {
+func given(c *cli.Context, name string) *string {
+	if !c.IsSet(name) {
 		return nil
 	}
-	value := cmd.String(name)
+	value := c.String(name)
 	return &value
 }
 
@@ -44,7 +49,7 @@ func given(cmd *cli.Command, name string) *string {
 func paperFlags() []cli.Flag {
 	return []cli.Flag{
 		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + pdfout.PaperForms()},
-		&cli.BoolFlag{Name: "landscape", Usage: "lay the pages on their long side"},
+		onOrOff("landscape", "lay the pages on their long side"),
 		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
 		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},
 	}
@@ -68,42 +73,42 @@ func squareFlags() []cli.Flag {
 }
 
 // readPrinting takes up these options, as far as a command has them.
-func readPrinting(cmd *cli.Command) (printing, error) {
+func readPrinting(c *cli.Context) (printing, error) {
 	p := printing{
-		margin: given(cmd, "margin"), overlap: given(cmd, "overlap"), dots: given(cmd, "dots"),
-		across: given(cmd, "across"), down: given(cmd, "down"),
-		figures: !cmd.Bool("no-figures") && !cmd.IsSet("pieces"), gauges: cmd.Bool("gauges"),
+		margin: given(c, "margin"), overlap: given(c, "overlap"), dots: given(c, "dots"),
+		across: given(c, "across"), down: given(c, "down"),
+		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"),
 	}
 	var err error
-	if p.paper, err = pdfout.FindPaper(cmd.String("paper")); err != nil {
+	if p.paper, err = pdfout.FindPaper(c.String("paper")); err != nil {
 		return p, optionFault("paper", err)
 	}
-	if cmd.Bool("landscape") {
+	if c.Bool("landscape") {
 		if p.paper, err = p.paper.Lying(); err != nil {
 			return p, optionFault("landscape", err)
 		}
 		p.said = append(p.said, "--landscape")
 	}
-	if cmd.IsSet("pieces") {
-		p.pieces = strings.Split(cmd.String("pieces"), ",")
+	if c.IsSet("pieces") {
+		p.pieces = strings.Split(c.String("pieces"), ",")
 	}
-	if cmd.IsSet("transfer") {
-		if p.transfers, err = marking.ParseTransfers(cmd.String("transfer")); err != nil {
+	if c.IsSet("transfer") {
+		if p.transfers, err = marking.ParseTransfers(c.String("transfer")); err != nil {
 			return p, optionFault("transfer", err)
 		}
 	}
 	for _, name := range []string{"paper", "margin", "overlap", "pieces", "transfer", "dots"} {
-		if cmd.IsSet(name) {
-			p.said = append(p.said, "--"+name+" "+inShell(cmd.String(name)))
+		if c.IsSet(name) {
+			p.said = append(p.said, "--"+name+" "+inShell(c.String(name)))
 		}
 	}
 	for _, name := range []string{"no-figures", "gauges"} {
-		if cmd.Bool(name) {
+		if c.Bool(name) {
 			p.added = append(p.added, "--"+name)
 		}
 	}
 	for _, pair := range [][2]string{{"across", "down"}, {"down", "across"}} {
-		if cmd.IsSet(pair[0]) && !cmd.IsSet(pair[1]) {
+		if c.IsSet(pair[0]) && !c.IsSet(pair[1]) {
 			return p, &usageError{
 				fmt.Sprintf("--%s was given without --%s", pair[0], pair[1]),
 				"measure the check square both ways: a printer may be off one way only",
@@ -111,12 +116,6 @@ func readPrinting(cmd *cli.Command) (printing, error) {
 		}
 	}
 	return p, nil
-}
-
-// optionFault says which option on the command line has a value that is wrong.
-func optionFault(name string, err error) error {
-	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
-	return &usageError{"--" + name + ": " + cause, hint}
 }
 
 // inShell writes a value as it is typed on a command line.
@@ -169,10 +168,14 @@ func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
 
 // set is what is drawn of a pattern.
 func (p printing) set(pattern *marking.Pattern) pdfout.Set {
-	set := newSet(pattern, p.figures)
-	if p.gauges {
-		set.Pieces = append(set.Pieces, pattern.Gauges()...)
+	set := newSet(pattern)
+	if p.figures {
+		set = withFigures(set, pattern)
 	}
+	if p.gauges {
+		set.Pieces = append(set.Pieces, marking.GaugesOf(pattern)...)
+	}
+	set.Cautions = marking.Cautions(set.Pieces)
 	return set
 }
 
@@ -180,14 +183,14 @@ func (p printing) set(pattern *marking.Pattern) pdfout.Set {
 // asked for.
 func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 	if p.pieces != nil {
-		only, err := pattern.Choose(p.pieces)
+		only, err := marking.Choose(pattern, p.pieces)
 		if err != nil {
 			return nil, optionFault("pieces", err)
 		}
 		pattern = only
 	}
 	if p.transfers != nil {
-		pattern = pattern.Transferred(p.transfers)
+		pattern = marking.Transferred(pattern, p.transfers)
 	}
 	if p.dots == nil {
 		return pattern, nil
@@ -196,7 +199,7 @@ func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}
-	dotted, err := pattern.Dotted(mm)
+	dotted, err := marking.Dotted(pattern, mm)
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}
@@ -251,14 +254,13 @@ func (p printing) open(in string) (*marking.Pattern, pdfout.Paper, error) {
 	return pattern, paper, err
 }
 
-// draw draws a set, or its first page alone, into the file out; in is the file it
-// comes from.
-func (p printing) draw(in, out string, set pdfout.Set, paper pdfout.Paper, onlyFirst bool) (made, error) {
+// draw draws those pages of a set into the file out; in is the file it comes from.
+func (p printing) draw(in, out string, set pdfout.Set, paper pdfout.Paper, which pages) (made, error) {
 	draw := pdfout.Draw
-	if onlyFirst {
+	if which == firstPage {
 		draw = pdfout.DrawFirst
 	}
-	m := made{printing: p, file: in, out: out, onlyFirst: onlyFirst}
+	m := made{printing: p, file: in, out: out, pages: which}
 	err := writeFile(in, out, func(w io.Writer) (err error) {
 		m.summary, err = draw(w, set, paper)
 		return err
@@ -274,7 +276,7 @@ type made struct {
 	printing
 	file, out string
 	summary   pdfout.Summary
-	onlyFirst bool
+	pages     pages
 }
 
 // text says what was made, and how to go on.
@@ -287,7 +289,7 @@ func (m made) text() string {
 		how = "measure the check square on paper, at 100 %, before you mark cloth"
 	}
 	what := m.summary.String()
-	if m.onlyFirst {
+	if m.pages == firstPage {
 		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
 		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
 	}

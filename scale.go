@@ -1,14 +1,13 @@
 package main
 
 import (
-	"context"
 	"errors"
 	"fmt"
 	"io"
 	"slices"
 	"strings"
 
-	"github.com/urfave/cli/v3"
+	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
 	"tuckmark/pdfout"
@@ -18,30 +17,28 @@ import (
 // scale the sheets came out, what that does to the longest line, what may have done
 // it, and what to do. Sheets that are off are an answer, not a failure.
 
-func scaleCommand(misused cli.OnUsageErrorFunc) *cli.Command {
+func scaleCommand() *cli.Command {
 	return &cli.Command{
-		Name:         "scale",
-		Usage:        "say what the printer did to the sheets, from the check square as it was measured",
-		ArgsUsage:    "FILE.toml",
-		OnUsageError: misused,
+		Name:  "scale",
+		Usage: "say what the printer did to the sheets, from the check square as it was measured",
 		Flags: append(slices.Concat(paperFlags(), pieceFlags(), squareFlags()),
 			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
-		Action: func(_ context.Context, cmd *cli.Command) error {
-			in, err := oneFile(cmd, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)
+		Action: func(c *cli.Context) error {
+			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)
 			if err != nil {
 				return err
 			}
-			if !cmd.IsSet("across") && !cmd.IsSet("down") {
+			if !c.IsSet("across") && !c.IsSet("down") {
 				return &usageError{
 					"scale needs what the check square measures",
 					"measure it on the printed first page, from outside edge to outside edge, and write it like `" + `tuckmark scale --across "3 15/16" --down 4 ` + inShell(in) + "`",
 				}
 			}
-			p, err := readPrinting(cmd)
+			p, err := readPrinting(c)
 			if err != nil {
 				return err
 			}
-			return sayScale(cmd.Root().Writer, in, p, cmd.String("within"))
+			return sayScale(c.App.Writer, in, p, c.String("within"))
 		},
 	}
 }

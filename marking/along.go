@@ -10,7 +10,7 @@ import (
 
 // Rules of this file. What is sewn to a garment runs along edges of several
 // pieces. An edge counts once for each piece that is cut, and twice where half a
-// piece is drawn; its length is that of its stitch line, from seam to seam, with
+// piece is drawn; its length is that of its stitch line, between those of its neighbours, with
 // all tucks and pleats in.
 
 // Course is a part of what a trim, ruffle or binding runs along.
@@ -28,16 +28,6 @@ type Course struct {
 
 // Whole returns the length of all of them together.
 func (c Course) Whole() Amount { return c.Length.Times(c.Times) }
-
-// times is how often an edge or a line of the piece comes in the garment; axial tells
-// that it lies on the fold, where both halves have it together. Layers that lie on one
-// another, as a lining does, count as one.
-func (p *Piece) times(axial bool) int {
-	if p.OnFold && !axial {
-		return 2 * p.Cut / p.Layers
-	}
-	return p.Cut / p.Layers
-}
 
 // splitName parts "front.centre back" into the key of a piece and that of an edge,
 // either of which may have points of its own. Where nothing fits, ok is false and
@@ -63,23 +53,38 @@ func (s *Spec) piece(key string) *PieceSpec {
 	return s.byKey[key]
 }
 
-// edgeKnown reports whether a file has an edge, or where lines count a line, of
-// that name. It looks at the file as it is written, so that a piece with a mistake
-// of its own is not reported as missing too.
-func (s *Spec) edgeKnown(lines bool) func(piece, edge string) bool {
-	return func(piece, edge string) bool {
-		ps := s.piece(piece)
-		return ps != nil && (slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge }) ||
-			lines && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == edge }))
-	}
+// hasEdge reports whether a file has an edge of that name. It looks at the file as it
+// is written, so that a piece with a mistake of its own is not reported as missing too.
+func (s *Spec) hasEdge(piece, edge string) bool {
+	ps := s.piece(piece)
+	return ps != nil && slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge })
 }
 
-// checkEdgeNames looks whether every name stands for an edge of the file, or, where
-// lines count, for a line.
-func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool {
+// hasCourse reports whether a file has an edge or a line of that name.
+func (s *Spec) hasCourse(piece, course string) bool {
+	ps := s.piece(piece)
+	return s.hasEdge(piece, course) ||
+		ps != nil && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == course })
+}
+
+// mayName is what a name may stand for.
+type mayName int
+
+const (
+	edgesOnly mayName = iota
+	edgesAndLines
+)
+
+// checkEdgeNames looks whether every name stands for an edge of the file, or for a
+// line where it may.
+func checkEdgeNames(names []Text, spec *Spec, may mayName, found *findings) bool {
+	has := spec.hasEdge
+	if may == edgesAndLines {
+		has = spec.hasCourse
+	}
 	ok := true
 	for _, name := range names {
-		if _, _, known := splitName(name.V, spec.edgeKnown(lines)); known {
+		if _, _, known := splitName(name.V, has); known {
 			continue
 		}
 		ok = false
@@ -97,7 +102,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 			}
 			for _, l := range ps.Lines {
 				isLine = isLine || l.Key == edge
-				if lines {
+				if may == edgesAndLines {
 					edges = append(edges, l.Key)
 				}
 			}
@@ -107,7 +112,7 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 			found.add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
 		case edges == nil:
 			found.add(name.Place, meant(piece, pieces), "there is no piece %q", piece)
-		case lines:
+		case may == edgesAndLines:
 			found.add(name.Place, meant(edge, edges), "there is no edge or line %q in the piece %q", edge, piece)
 		case isLine:
 			found.add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, piece)
@@ -121,9 +126,9 @@ func checkEdgeNames(names []Text, spec *Spec, lines bool, found *findings) bool 
 // course returns what a name stands for that has been checked. Where it can be read
 // as an edge and as a line, it is the edge: only that can be joined.
 func (p *Pattern) course(name string, spec *Spec) Course {
-	pieceKey, edgeKey, isEdge := splitName(name, spec.edgeKnown(false))
+	pieceKey, edgeKey, isEdge := splitName(name, spec.hasEdge)
 	if !isEdge {
-		pieceKey, edgeKey, _ = splitName(name, spec.edgeKnown(true))
+		pieceKey, edgeKey, _ = splitName(name, spec.hasCourse)
 	}
 	c := Course{Piece: pieceKey, Edge: edgeKey, edge: -1}
 	for i := range p.Pieces {
@@ -131,55 +136,20 @@ func (p *Pattern) course(name string, spec *Spec) Course {
 			c.piece = &p.Pieces[i]
 		}
 	}
+	var onAxis bool // both halves of a piece on the fold have it together
 	if c.edge = c.piece.edge(edgeKey); c.edge >= 0 {
 		e := c.piece.Edges[c.edge]
-		c.line, c.Length, c.Times = e.Sewn, p.Unit.amount(e.Folded), c.piece.times(e.OnFold)
+		c.line, c.Length, onAxis = e.Sewn, p.Unit.amount(e.Folded), e.OnFold
 	} else {
-		c.line = c.piece.line(edgeKey).Path
-		c.Length, c.Times = p.Unit.amount(c.piece.lineLength(edgeKey)), c.piece.times(c.piece.onAxis(c.line))
+		line := c.piece.line(edgeKey)
+		c.line, c.Length = line.Path, p.Unit.amount(line.Folded)
+		onAxis = c.piece.onAxis(c.line)
+	}
+	c.Times = c.piece.sideTimes()
+	if onAxis {
+		c.Times = c.piece.times()
 	}
 	return c
-}
-
-// lineLength returns how long a line of the piece is from seam to seam, with folds in. It
-// is worked out once, for a line may be named many times.
-func (p *Piece) lineLength(key string) float64 {
-	line := p.line(key)
-	if line.measured {
-		return line.length
-	}
-	for _, part := range p.betweenSeams(line.Path) {
-		line.length += p.foldedLength(part)
-	}
-	line.measured = true
-	return line.length
-}
-
-// onAxis reports whether a line lies on the fold of the cloth, where both halves of the
-// piece have it together.
-func (p *Piece) onAxis(line plane.Path) bool {
-	axis := p.foldEdge()
-	if axis < 0 {
-		return false
-	}
-	return !slices.ContainsFunc(line, func(q plane.Point) bool {
-		_, _, away := p.Edges[axis].Path.Nearest(q)
-		return away > straightness
-	})
-}
-
-// betweenSeams returns the parts of a line of the piece that lie inside all of its stitch
-// lines: what is seen of it when it is sewn. A line that lies in the allowances alone is
-// returned whole.
-func (p *Piece) betweenSeams(line plane.Path) []plane.Path {
-	var parts []plane.Path
-	for _, s := range insideStretches(p.seams, plane.NewTree(line)) {
-		parts = append(parts, line.Between(s.from, s.to))
-	}
-	if len(parts) == 0 {
-		return []plane.Path{line}
-	}
-	return parts
 }
 
 // courses returns what names stand for that have been checked.

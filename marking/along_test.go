@@ -179,7 +179,7 @@ func TestLengthOfALineAcrossTucks(t *testing.T) {
 	assert.InDelta(t, 4, pattern.course("front.rule", spec).Length.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
 }
 
-// A line inside a piece counts from seam to seam, as an edge does: 10 in less 1/2 in on
+// A line inside a piece counts between stitch lines, as an edge does: 10 in less 1/2 in on
 // either side, and, where half a piece is drawn, less 1/2 in on one.
 func TestLineFromSeamToSeam(t *testing.T) {
 	for _, c := range []struct {

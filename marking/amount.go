@@ -171,7 +171,10 @@ func hundredth(v float64) float64 {
 // bare takes the unit off a printed length: "2 1/8".
 func bare(printed string) string {
 	number, unit, found := strings.Cut(printed, " ")
-	for found && unit != "in" && unit != "cm" && unit != "mm" {
+	for found {
+		if _, known := unitNamed(unit); known {
+			break
+		}
 		var more string
 		more, unit, found = strings.Cut(unit, " ")
 		number += " " + more

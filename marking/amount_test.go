@@ -72,8 +72,8 @@ func TestAmountsInBothSystems(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.both, c.a.Both())
-			assert.Equal(t, c.cell, wording{both: true}.cell(c.a))
-			assert.Equal(t, c.plain, wording{}.cell(c.a))
+			assert.Equal(t, c.cell, AllUnits.cell(c.a))
+			assert.Equal(t, c.plain, OwnUnit.cell(c.a))
 		})
 	}
 }

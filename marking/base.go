@@ -129,12 +129,15 @@ func (b base) meets(outline, line plane.Path) (v, along float64, ok bool) {
 }
 
 // extent returns the stretches of u and of v over which a path lies.
-func (b base) extent(p plane.Path) (us, vs stretch) {
+func (b base) extent(p plane.Path) (us, vs stretch) { return extentOf(p, b.u, b.v) }
+
+// extentOf returns the stretches of two coordinates over which a path lies.
+func extentOf(p plane.Path, u, v func(plane.Point) float64) (us, vs stretch) {
 	us = stretch{math.Inf(1), math.Inf(-1)}
 	vs = us
 	for _, q := range p {
-		us.from, us.to = min(us.from, b.u(q)), max(us.to, b.u(q))
-		vs.from, vs.to = min(vs.from, b.v(q)), max(vs.to, b.v(q))
+		us.from, us.to = min(us.from, u(q)), max(us.to, u(q))
+		vs.from, vs.to = min(vs.from, v(q)), max(vs.to, v(q))
 	}
 	return us, vs
 }

@@ -18,7 +18,7 @@ import "math"
 // Binding is a bias strip along edges.
 type Binding struct {
 	Key     string
-	Double  bool
+	Fold    BindingFold
 	Courses []Course
 	Edge    Amount // of all courses together
 	Width   Amount // finished
@@ -51,7 +51,7 @@ const (
 // cannot be.
 func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Binding, ok bool) {
 	b = Binding{
-		Key: s.Key, Double: s.Fold.V == "double", Courses: p.courses(s.Along, spec), place: s.Place,
+		Key: s.Key, Fold: s.Fold.V, Courses: p.courses(s.Along, spec), place: s.Place,
 		Width: p.Unit.chosen(s.Width.V), Joining: p.Unit.chosen(p.Unit.joining()), Joins: 1,
 	}
 	if s.Joins.Given() {
@@ -61,7 +61,7 @@ func (p *Pattern) newBinding(s BindingSpec, spec *Spec, found *findings) (b Bind
 		b.Joining = p.Unit.amount(s.Joining.V)
 	}
 	folds := foldsSingle
-	if b.Double {
+	if b.Fold == DoubleFold {
 		folds = foldsDouble
 	}
 	b.Cut = p.Unit.amount(s.Width.V * float64(folds))

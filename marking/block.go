@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -27,8 +28,7 @@ type Block struct {
 	Cut     int     // how many blocks
 	Measure *Measure
 
-	folding *folding
-	flat    *plane.Folding
+	folding flatFolding
 	us, vs  stretch // of the finished piece as it is drawn
 	up      float64 // +1 where the top edge lies at greater v
 }
@@ -56,7 +56,7 @@ const defaultEnds = 25.4 / 2
 const leastLeft = 25.4 / 8
 
 // checkBlock works out the block of a piece, which has been unfolded.
-func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*plane.Folding, found *findings) {
+func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []flatFolding, found *findings) {
 	bs := ps.Block
 	switch {
 	case !piece.Finished:
@@ -70,54 +70,57 @@ func checkBlock(piece *Piece, ps PieceSpec, spec *Spec, all []*folding, flat []*
 		found.add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	f := all[0]
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, folding: f, flat: flat[0], up: 1}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, folding: all[0], up: all[0].up()}
 	if bs.Ends.Given() {
 		b.Ends = bs.Ends.V
 	}
-	b.us, b.vs = stretch{math.Inf(1), math.Inf(-1)}, stretch{math.Inf(1), math.Inf(-1)}
-	for _, q := range piece.Outline {
-		u, v := q.Sub(f.origin).Dot(f.out), q.Sub(f.origin).Dot(f.out.Left())
-		b.us.from, b.us.to = min(b.us.from, u), max(b.us.to, u)
-		b.vs.from, b.vs.to = min(b.vs.from, v), max(b.vs.to, v)
-	}
-	if piece.OnFold && !f.onAxis && !b.openOut(piece, found) {
+	b.us, b.vs = extentOf(piece.Outline, b.u, b.v)
+	if piece.OnFold && !b.folding.onAxis && !b.openOut(piece, found) {
 		return
 	}
-	b.Widest, b.Length = b.us.to-b.us.from, b.vs.to-b.vs.from
-	if f.onAxis {
-		b.Widest = 2 * b.us.to
-	}
-	folds := flat[0].Folds()
-	b.Folds = len(folds)
-	alike := true
-	for _, one := range folds {
-		b.TakeUp += 2 * one.Width
-		alike = alike && math.Abs(one.Width-folds[0].Width) < samePoint
-	}
-	// What is torn must be readable on a ruler: a hair more is no harm.
-	b.Width = spec.Unit.up(b.Widest + b.TakeUp + 2*b.Sides)
-	b.Top = b.Width - b.TakeUp
-	b.Length = spec.Unit.up(b.Length + 2*b.Ends)
-	b.Cut = piece.Cut
-	b.up = f.up()
-	if bs.Measured.Given() {
-		b.Measure = &Measure{
-			Top:   bs.Measured.V,
-			Took:  (b.Width - bs.Measured.V) / float64(b.Folds),
-			Alike: alike,
-			Spare: bs.Measured.V - b.Widest,
-			place: bs.Measured.Place,
-		}
-		if took := b.Width - bs.Measured.V; took < b.TakeUp/2-samePoint {
-			found.add(bs.Measured.Place, "measure the top edge after the tucks are sewn and pressed",
-				"a block torn %s wide measures %s with all its %s in, which should take up %s",
-				found.mm(b.Width), found.given(bs.Measured.V), b.what(), found.mm(b.TakeUp))
-			return
-		}
+	b.takeSizes(spec.Unit.V)
+	if bs.Measured.Given() && !b.takeMeasure(bs.Measured, found) {
+		return
 	}
 	piece.Block = b
 	b.checkCloth(piece, bs, spec.ClothWidth, found)
+}
+
+// takeSizes works out how large the block is torn.
+func (b *Block) takeSizes(unit Unit) {
+	b.Widest = b.us.to - b.us.from
+	if b.folding.onAxis {
+		b.Widest = 2 * b.us.to
+	}
+	folds := b.folding.flat.Folds()
+	b.Folds = len(folds)
+	for _, one := range folds {
+		b.TakeUp += 2 * one.Width
+	}
+	// What is torn must be readable on a ruler: a hair more is no harm.
+	b.Width = unit.up(b.Widest + b.TakeUp + 2*b.Sides)
+	b.Length = unit.up(b.vs.to - b.vs.from + 2*b.Ends)
+	b.Top = b.Width - b.TakeUp
+}
+
+// takeMeasure works out what follows from what the top edge measured.
+func (b *Block) takeMeasure(measured Length, found *findings) bool {
+	took := b.Width - measured.V
+	if took < b.TakeUp/2-samePoint {
+		found.add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
+			"a block torn %s wide measures %s with all its %s in, which should take up %s",
+			found.mm(b.Width), found.given(measured.V), b.what(), found.mm(b.TakeUp))
+		return false
+	}
+	folds := b.folding.flat.Folds()
+	b.Measure = &Measure{
+		Top:   measured.V,
+		Took:  took / float64(b.Folds),
+		Alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= samePoint }),
+		Spare: measured.V - b.Widest,
+		place: measured.Place,
+	}
+	return true
 }
 
 // openOut has the block of a piece whose folds run square to the fold of the cloth
@@ -126,18 +129,18 @@ func (b *Block) openOut(piece *Piece, found *findings) bool {
 	for _, r := range b.folding.rows {
 		if r.folds[0].end.given {
 			found.add(r.ends.Length.Place, "draw the whole piece, or have them run from edge to edge",
-				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.of)
+				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.kind)
 			return false
 		}
 	}
-	axis := piece.Edges[piece.foldEdge()].Path[0].Sub(b.folding.origin).Dot(b.folding.out.Left())
+	axis := b.v(piece.Edges[piece.foldEdge()].Path[0])
 	b.vs = stretch{min(b.vs.from, 2*axis-b.vs.to), max(b.vs.to, 2*axis-b.vs.from)}
 	return true
 }
 
 // up is +1 where the tops of the folds lie at greater v, -1 where at less. Folds
 // without an end have their top where the drawing has it.
-func (f *folding) up() float64 {
+func (f folding) up() float64 {
 	for _, r := range f.rows {
 		if end := r.folds[0].end; end.given {
 			return -math.Copysign(1, r.base.along.Mul(end.down).Dot(f.out.Left()))
@@ -184,14 +187,17 @@ func (u Unit) up(mm float64) float64 {
 	return math.Ceil(mm/u.ruler()-sameLength) * u.ruler()
 }
 
+// allTucks reports whether none of the folds of the block is a pleat.
+func (b *Block) allTucks() bool {
+	return !slices.ContainsFunc(b.folding.rows, func(r row) bool { return r.kind != tuckFolds })
+}
+
 // what names the folds of the block: "tucks", or "folds" where some are pleats.
 func (b *Block) what() string {
-	for _, r := range b.folding.rows {
-		if r.of != "tuck" {
-			return "folds"
-		}
+	if b.allTucks() {
+		return "tucks"
 	}
-	return "tucks"
+	return "folds"
 }
 
 // notes says how the block is torn and what it must measure.
@@ -218,7 +224,7 @@ func (b *Block) measured(piece *Piece, unit Unit) []string {
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
 	took += " instead of " + unit.Print(b.TakeUp)
 	parts := []string{edge, took, b.fit(piece, unit)}
-	if m.Alike && b.what() == "tucks" {
+	if m.Alike && b.allTucks() {
 		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
 			b.Folds, unit.Names(b.Width), unit.Names(m.Top)))
 	}
@@ -273,7 +279,7 @@ func (b *Block) sideAllowance(piece *Piece) float64 {
 		steepest, allowance := -1.0, 0.0
 		for _, e := range piece.Edges {
 			for i := 1; i < len(e.Path); i++ {
-				from, to := e.Path[i-1].Sub(b.folding.origin).Dot(b.folding.out), e.Path[i].Sub(b.folding.origin).Dot(b.folding.out)
+				from, to := b.u(e.Path[i-1]), b.u(e.Path[i])
 				if side*(widest-from) > samePoint && side*(widest-to) > samePoint {
 					continue
 				}

@@ -340,7 +340,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		require.InDelta(t, math.Round(16*torn), 16*torn, 1e-6, "%g in can be read on a ruler", torn)
 		require.InDelta(t, torn-float64(folds)*takes, b.Top/25.4, 1e-6, "the top edge, stitched")
 
-		sheet, ruler, cutting := piece.tuckSheet(pattern), piece.tuckRuler(pattern), piece.cuttingSheet(pattern, false)
+		sheet, ruler, cutting := tuckSheet(piece, pattern), tuckRuler(piece, pattern), cuttingSheet(piece, pattern, withoutTemplate)
 		places := func(m Marking, role Role) []float64 {
 			var all []float64
 			for _, one := range m.Marks {
@@ -413,11 +413,11 @@ func TestTucksUpIntoTheArmhole(t *testing.T) {
 	assert.InDelta(t, 16+28, piece.Block.Width/25.4, 1e-9, "28 tucks take up 1 in each")
 	require.Len(t, piece.Tucks[0].Each, 14)
 	for k, one := range piece.Tucks[0].Each {
-		assert.InDelta(t, 0.25+0.5*float64(k), one.Seam/25.4, 1e-9, "stitching of tuck %d", k+1)
+		assert.InDelta(t, 0.25+0.5*float64(k), one.Stitching/25.4, 1e-9, "stitching of tuck %d", k+1)
 		assert.Empty(t, one.Fold, "tuck %d is never drawn on the flat piece", k+1)
 		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)
 	}
 	// The twelfth crosses the tip from 11 1/2 in, and what lies under the armhole.
-	assert.Contains(t, drawnAs(piece.cuttingSheet(pattern, false), TuckStitch), "5.75,11.5 5.75,12")
-	assert.Contains(t, drawnAs(piece.cuttingSheet(pattern, false), TuckStitch), "5.75,0 5.75,9.75")
+	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), TuckStitch), "5.75,11.5 5.75,12")
+	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), TuckStitch), "5.75,0 5.75,9.75")
 }

@@ -28,30 +28,36 @@ func (u Unit) buy(mm float64) Purchase { return Purchase{MM: mm, unit: u} }
 func (a Amount) buy() Purchase { return a.unit.buy(a.enough()) }
 
 // String gives it as it is asked for in a shop: "2 3/8 yd", or "1.25 m".
-func (p Purchase) String() string { return p.as(p.unit == Inch) }
+func (p Purchase) String() string {
+	if p.unit == Inch {
+		return p.yards()
+	}
+	return p.metres()
+}
 
 // Both gives it as it is asked for where cloth is sold by the yard and by the metre.
-func (p Purchase) Both() string { return p.as(p.unit == Inch) + " (" + p.as(p.unit != Inch) + ")" }
-
-func (p Purchase) as(yards bool) string {
-	if !yards {
-		return strconv.FormatFloat(p.bought(false)/inMetres, 'f', -1, 64) + " m"
+func (p Purchase) Both() string {
+	if p.unit == Inch {
+		return p.yards() + " (" + p.metres() + ")"
 	}
-	return bare(inchFraction(p.bought(true)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
+	return p.metres() + " (" + p.yards() + ")"
 }
 
-// bought returns how much is bought, in mm.
-func (p Purchase) bought(yards bool) float64 {
-	if yards {
-		return stepsUp(p.MM/eighthYard) * eighthYard
-	}
-	return stepsUp(p.MM/fiveCentis) * fiveCentis
+func (p Purchase) yards() string {
+	return bare(inchFraction(upTo(eighthYard, p.MM)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
 }
+
+func (p Purchase) metres() string {
+	return strconv.FormatFloat(upTo(fiveCentis, p.MM)/inMetres, 'f', -1, 64) + " m"
+}
+
+// upTo returns a length rounded up to whole steps, both in mm.
+func upTo(step, mm float64) float64 { return stepsUp(mm/step) * step }
 
 // MarshalJSON gives what is bought, in mm to a hundredth, and as it is asked for.
 func (p Purchase) MarshalJSON() ([]byte, error) {
 	return json.Marshal(struct {
 		MM      float64 `json:"mm"`
 		Printed string  `json:"printed"`
-	}{hundredth(p.bought(p.unit == Inch)), p.String()})
+	}{hundredth(upTo(p.unit.either(eighthYard, fiveCentis), p.MM)), p.String()})
 }

@@ -2,6 +2,7 @@ package marking
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 )
 
@@ -18,20 +19,20 @@ var (
 	neckWords  = regexp.MustCompile(`\b(neck\w*|hoods?|collars?)\b`)
 )
 
-// words are all the words that a pattern is described with, in small letters.
-func (p *Pattern) words() string { return strings.ToLower(p.Title + " " + p.Size) }
+// titleWords are all the words that a pattern is described with, in small letters.
+func titleWords(p *Pattern) string { return strings.ToLower(p.Title + " " + p.Size) }
 
 // forChild reports whether a garment may be a child's: its size is one, or is not
 // given.
-func (p *Pattern) forChild() bool {
-	return childWords.MatchString(p.words()) || !adultWords.MatchString(p.words())
+func forChild(p *Pattern) bool {
+	return childWords.MatchString(titleWords(p)) || !adultWords.MatchString(titleWords(p))
 }
 
 // cordAtNeck reports whether a ribbon, a cord or a casing for one runs at a neck: sewn
 // on, as a line or a piece of its own, or as a binding that is left long to be tied.
-func (p *Pattern) cordAtNeck() bool {
+func cordAtNeck(p *Pattern) bool {
 	for _, t := range p.Trims {
-		if isCordAtNeck(t.Key+" "+t.Kind, t.Courses) {
+		if isCordAtNeck(t.Key+" "+t.Kind.String(), t.Courses) {
 			return true
 		}
 	}
@@ -69,14 +70,14 @@ func isCordAtNeck(name string, along []Course) bool {
 }
 
 // cautions lists what is to be heeded when this garment is made.
-func (p *Pattern) cautions() []string {
+func cautions(p *Pattern) []string {
 	var all []string
 	legal := false
-	if p.forChild() && p.cordAtNeck() {
+	if forChild(p) && cordAtNeck(p) {
 		all = append(all, "A ribbon, cord or casing lies at the neck. It can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12.")
 		legal = true
 	}
-	if p.forChild() && (p.Sleepwear || sleepWords.MatchString(p.words())) {
+	if forChild(p) && (p.Sleepwear || sleepWords.MatchString(titleWords(p))) {
 		all = append(all, "Children's sleepwear must meet flammability rules in many countries. In the United States 16 CFR 1615 and 1616 ask for cloth that passes flame tests, unless the garment is tight-fitting or an infant's of nine months or smaller.")
 		legal = true
 	}
@@ -88,9 +89,30 @@ func (p *Pattern) cautions() []string {
 		"Count the pins into the cloth, and count them out again.")
 }
 
-func (p *Pattern) cautionSection() Section {
+// Cautions are what the first page of some sheets says, in few words, whatever the
+// garment: it leaves the law to those who know it where the maker lives.
+func Cautions(sheets []Marking) []string {
+	all := []string{
+		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
+		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
+		"Count your pins in, and count them out again.",
+	}
+	if slices.ContainsFunc(sheets, isCut) {
+		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
+	}
+	return all
+}
+
+// isCut reports whether a sheet itself is cut, as templates and gauges are.
+func isCut(sheet Marking) bool {
+	return sheet.Card || slices.ContainsFunc(sheet.Marks, func(m Mark) bool {
+		return (m.Role == Match || m.Role == Window) && m.Path.Length() > 0
+	})
+}
+
+func cautionSection(p *Pattern) Section {
 	s := Section{Title: "Cautions"}
-	for _, text := range p.cautions() {
+	for _, text := range cautions(p) {
 		s.Lines = append(s.Lines, Sentence{Text: text})
 	}
 	return s

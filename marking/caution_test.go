@@ -6,6 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/plane"
 )
 
 // The rules that a caution names are those of the United States: 16 CFR 1120.3 with
@@ -25,7 +27,7 @@ var always = []string{
 func cautioned(t *testing.T, head, piece, beside string) []string {
 	p, err := check(head + "allowance = 0\n" + sketch(piece) + "\n" + beside)
 	require.NoError(t, err)
-	return p.cautions()
+	return cautions(p)
 }
 
 const neckRibbon = "[trim.tie]\nalong = \"front.neck\"\nkind = \"ribbon\"\n"
@@ -135,12 +137,40 @@ func TestSleepwear(t *testing.T) {
 func TestCautionsInPrint(t *testing.T) {
 	p, err := check("title = \"Nightgown\"\nallowance = 0\n" + sketch(vNeck))
 	require.NoError(t, err)
-	sections := p.Report(false).Sections
+	sections := ReportOf(p, OwnUnit).Sections
 	last := sections[len(sections)-1]
 	assert.Equal(t, "Cautions", last.Title)
 	var said []string
 	for _, s := range last.Lines {
 		said = append(said, s.Text)
 	}
-	assert.Equal(t, p.cautions(), said)
+	assert.Equal(t, cautions(p), said)
+}
+
+// What every first page says, and what it says besides where the sheets are cut.
+func TestCautionsOfSheets(t *testing.T) {
+	const knife = "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it."
+	line := plane.Path{{}, {X: 10}}
+	for _, c := range []struct {
+		name  string
+		sheet Marking
+		cut   bool
+	}{
+		{"traced", Marking{Marks: []Mark{{Role: Cut, Path: line}, {Role: Stitch, Path: line}}}, false},
+		{"with windows", Marking{Marks: []Mark{{Role: Window, Path: line}}}, true},
+		{"laid by match marks", Marking{Marks: []Mark{{Role: Match, Path: line}}}, true},
+		{"a match mark without length", Marking{Marks: []Mark{{Role: Match, Path: plane.Path{{}, {}}}}}, false},
+		{"of card", Marking{Card: true}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := Cautions([]Marking{{}, c.sheet})
+			require.GreaterOrEqual(t, len(got), 3)
+			assert.Contains(t, got[1], "Cords and ribbons at a child's neck can catch, and nightwear can burn")
+			if c.cut {
+				assert.Equal(t, knife, got[len(got)-1])
+			} else {
+				assert.NotContains(t, got, knife)
+			}
+		})
+	}
 }

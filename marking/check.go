@@ -8,19 +8,19 @@ import (
 
 // Check works out every line of every piece and turns a Spec into a Pattern.
 // It goes on after a mistake as far as the mistake allows, and reports all it
-// finds together, as *Problems.
+// finds together, as Faults.
 func Check(spec *Spec) (*Pattern, error) {
 	pattern := &Pattern{
 		Title:      spec.Title.V,
 		Size:       spec.Size.V,
-		Unit:       spec.Unit,
+		Unit:       spec.Unit.V,
 		ClothWidth: spec.ClothWidth.V,
 		SeeThrough: spec.SeeThrough.V,
 		Transfers:  usualTransfers(spec.SeeThrough),
 		Sleepwear:  spec.Sleepwear,
 		Sewing:     settings(spec.Sewing),
 	}
-	found := &findings{unit: spec.Unit}
+	found := &findings{unit: spec.Unit.V}
 	checkNames(spec, found)
 	for _, ps := range spec.Pieces {
 		if piece := checkPiece(ps, spec, found); piece != nil {
@@ -31,21 +31,21 @@ func Check(spec *Spec) (*Pattern, error) {
 		pattern.checkGarment(spec, found)
 	}
 	if len(found.list) > 0 {
-		return nil, &Problems{File: spec.File, List: sorted(found.list)}
+		return nil, found.list.Sorted()
 	}
-	pattern.remark(spec)
+	remarkOmissions(pattern, spec)
 	for i := range pattern.Pieces {
-		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit)...)
+		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].remarks(spec.Unit.V)...)
 	}
 	pattern.remarkGarment()
-	pattern.layCloth()
+	pattern.Remarks = append(pattern.Remarks, widerThanCloth(pattern)...)
 	return pattern, nil
 }
 
-// remark notes what a maker may have left out.
-func (p *Pattern) remark(spec *Spec) {
-	if !spec.UnitGiven {
-		p.Remarks = append(p.Remarks, Remark{Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
+// remarkOmissions notes what a maker may have left out.
+func remarkOmissions(p *Pattern, spec *Spec) {
+	if !spec.Unit.Given() {
+		p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
 	}
 	for _, piece := range p.Pieces {
 		for _, e := range piece.Edges {
@@ -54,7 +54,7 @@ func (p *Pattern) remark(spec *Spec) {
 			}
 		}
 	}
-	p.Remarks = append(p.Remarks, Remark{Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
+	p.Remarks = append(p.Remarks, Remark{Place: Place{File: spec.File}, Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
 }
 
 // checkNames looks for two pieces that would be called the same on the sheets.
@@ -90,7 +90,7 @@ func likePiece(spec *Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
-	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == "whole", Pair: ps.Print.V == "left and right", Transfers: ps.Transfer, Finished: ps.Drawn.V == "finished"}
+	piece := &Piece{Key: ps.Key, place: ps.Place, Name: ps.name(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == Whole, Pair: ps.Print.V == LeftAndRight, Transfers: ps.Transfer.V, Finished: ps.Drawn.V == Finished}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V
 	}
@@ -115,7 +115,7 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 	checkGrain(piece, ps, found)
 	checkPleats(piece, ps, found)
 	checkNotches(piece, ps, found)
-	checkFolds(piece, ps, spec, piece.drawnMarks(spec.Unit), found)
+	checkFolds(piece, ps, spec, piece.drawnMarks(spec.Unit.V), found)
 	checkTakeUps(piece, found)
 	flatGrain(piece, ps)
 	return piece
@@ -124,12 +124,12 @@ func checkPiece(ps PieceSpec, spec *Spec, found *findings) *Piece {
 // findings collects mistakes while the checks run.
 type findings struct {
 	unit Unit
-	list []Problem
+	list Faults
 }
 
 // add notes a mistake. The hint may be "".
 func (f *findings) add(at Place, hint, cause string, args ...any) {
-	f.list = append(f.list, Problem{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+	f.list = append(f.list, &Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
 // mm prints a length that was worked out, as it is read on a ruler.

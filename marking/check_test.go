@@ -262,7 +262,7 @@ func FuzzCheck(f *testing.F) {
 				require.False(t, math.IsNaN(end.Bend+end.Jog.MM+end.CutJog.MM), "seam %q at %v", s.Key, end.Neighbours)
 			}
 		}
-		for _, m := range pattern.Markings() {
+		for _, m := range MarkingsOf(pattern) {
 			for _, mark := range m.Marks {
 				require.GreaterOrEqual(t, len(mark.Path), 2, "%s %q of %s", mark.Role, mark.Name, m.Key)
 				for _, q := range mark.Path {
@@ -270,7 +270,7 @@ func FuzzCheck(f *testing.F) {
 				}
 			}
 		}
-		pattern.Report(true).Text(80)
-		pattern.Figures().JSON() // which cannot hold what is no number
+		ReportOf(pattern, AllUnits).Text(80)
+		FiguresOf(pattern).JSON() // which cannot hold what is no number
 	})
 }

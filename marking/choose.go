@@ -12,9 +12,9 @@ import (
 
 // Choose returns the pattern with only the pieces of these names, in the order of
 // the file; capitals and spaces around a name do not matter. What joins pieces is
-// kept as it is. The error names every name that no piece has, and on a line of its
-// own a hint.
-func (p *Pattern) Choose(names []string) (*Pattern, error) {
+// kept as it is. The error is a *Fault without a place, which names every name that no
+// piece has.
+func Choose(p *Pattern, names []string) (*Pattern, error) {
 	chosen := make([]bool, len(p.Pieces))
 	var keys, unknown []string
 	for _, piece := range p.Pieces {
@@ -39,7 +39,7 @@ func (p *Pattern) Choose(names []string) (*Pattern, error) {
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault{"no piece is called " + strings.Join(unknown, ", or "), hint}
+		return nil, &Fault{Cause: "no piece is called " + strings.Join(unknown, ", or "), Hint: hint}
 	}
 	only := *p
 	only.Pieces = nil

@@ -21,7 +21,7 @@ func TestChoose(t *testing.T) {
 		{"twice", []string{"back", "back"}, []string{"back"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			only, err := p.Choose(c.names)
+			only, err := Choose(p, c.names)
 			require.NoError(t, err)
 			var got []string
 			for _, piece := range only.Pieces {
@@ -42,7 +42,7 @@ func TestChoose(t *testing.T) {
 		{"several", []string{"collar", "front", "cuff"}, "no piece is called \"collar\", or \"cuff\"\nhint: the pieces are front, back, left sleeve"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := p.Choose(c.names)
+			_, err := Choose(p, c.names)
 			assert.EqualError(t, err, c.want)
 		})
 	}

@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -17,29 +16,39 @@ type Cloth struct {
 	Buy Purchase
 }
 
-// layCloth lays everything that is cut on the cloth, and notes what is too wide for
-// it.
-func (p *Pattern) layCloth() {
+// clothOf lays everything of a pattern that is cut on the cloth; nil where the width of
+// the cloth is not known.
+func clothOf(p *Pattern) *Cloth {
 	if p.ClothWidth == 0 {
-		return
+		return nil
 	}
-	lay := layOut(p.layItems(), p.ClothWidth)
-	p.Cloth = &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+	lay := layOut(layItems(p), p.ClothWidth)
+	return &Cloth{Lay: lay, Buy: p.Unit.buy(lay.Length)}
+}
+
+// widerThanCloth notes which pieces are too wide for the cloth.
+func widerThanCloth(p *Pattern) []Remark {
+	if p.ClothWidth == 0 {
+		return nil
+	}
+	var remarks []Remark
+	names := tooWide(layItems(p), p.ClothWidth)
 	for _, piece := range p.Pieces {
-		if slices.Contains(lay.TooWide, piece.Name) {
-			p.Remarks = append(p.Remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
+		if slices.Contains(names, piece.Name) {
+			remarks = append(remarks, Remark{piece.place, "the piece is wider than the cloth, which is " +
 				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", true})
 		}
 	}
+	return remarks
 }
 
 // layItems lists what is cut from the cloth: what is torn, and then the pieces as they are
 // flat. A piece that is a rectangle is laid among the pieces.
-func (p *Pattern) layItems() []layItem {
+func layItems(p *Pattern) []layItem {
 	var items []layItem
-	torn, _ := p.cutList()
+	torn, _ := cutList(p)
 	for _, c := range torn {
-		if c.What != "rectangle" {
+		if c.What != TornRectangle {
 			items = append(items, layItem{
 				name: c.kind(), outline: rectangle(c.Across.MM, c.Along.MM), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
 			})
@@ -51,7 +60,7 @@ func (p *Pattern) layItems() []layItem {
 			continue
 		}
 		outline, whole := piece.tornWhole()
-		item := layItem{name: piece.Name, outline: outline, grain: piece.grain, count: piece.Cut}
+		item := layItem{name: piece.Name, outline: outline, grain: piece.grainDirection, count: piece.Cut}
 		if axis := piece.foldEdge(); axis >= 0 && !whole {
 			edge := piece.flatEdge(axis)
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
@@ -59,19 +68,6 @@ func (p *Pattern) layItems() []layItem {
 		items = append(items, item)
 	}
 	return items
-}
-
-// onCloth returns how far a block reaches across the cloth and along it.
-func (b *Block) onCloth(piece *Piece) (across, along float64) {
-	if b.alongGrain(piece) {
-		return b.Width, b.Length
-	}
-	return b.Length, b.Width
-}
-
-// alongGrain reports whether the folds of a block run along the grain.
-func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.grain.Dot(b.folding.out.Left())) >= math.Abs(piece.grain.Dot(b.folding.out))
 }
 
 // rectangle returns the outline of a rectangle, counter-clockwise.

@@ -2,136 +2,13 @@ package marking
 
 import (
 	"fmt"
-	"math"
 	"strings"
-
-	"tuckmark/marking/plane"
 )
 
-// Rules of this file. What is torn is torn first, while the cloth has its straight
-// ends: blocks to be tucked, strips for ruffles, squares for bias strips, and pieces
-// that are nothing but rectangles. The rest is cut round its outline.
-
-// Cutting is something that is torn or cut from the cloth.
-type Cutting struct {
-	Name   string
-	What   string // "block", "strip", "square", "bias", "rectangle" or "piece"
-	Count  int
-	OnFold bool // cut on the fold: the sizes are those of the half that is drawn
-	// Across and Along are its size over all, across the cloth and along it.
-	Across, Along Amount
-}
-
-// cutList lists what is torn, and then what is cut.
-func (p *Pattern) cutList() (torn, cut []Cutting) {
-	var whole []Cutting // rectangles come after blocks, strips and squares
-	for i := range p.Pieces {
-		piece := &p.Pieces[i]
-		if b := piece.Block; b != nil {
-			across, along := b.onCloth(piece)
-			torn = append(torn, Cutting{
-				Name: piece.Name, What: "block", Count: b.Cut, Across: p.Unit.atLeast(across), Along: p.Unit.atLeast(along),
-			})
-			continue
-		}
-		c := Cutting{Name: piece.Name, What: "piece", Count: piece.Cut, OnFold: piece.OnFold}
-		outline, isTorn := piece.tornWhole()
-		across, along := extentBy(outline, piece.grain)
-		c.Across, c.Along = p.Unit.amount(across), p.Unit.amount(along)
-		if isTorn {
-			c.What, c.OnFold = "rectangle", false
-			whole = append(whole, c)
-			continue
-		}
-		cut = append(cut, c)
-	}
-	for _, r := range p.Ruffles {
-		if r.Strips > 0 {
-			torn = append(torn, Cutting{Name: r.Key, What: "strip", Count: r.Strips, Across: p.Unit.chosen(p.ClothWidth), Along: r.CutDepth})
-		}
-	}
-	for _, b := range p.Bindings {
-		if b.Square.MM > 0 {
-			torn = append(torn, Cutting{Name: b.Key, What: "square", Count: 1, Across: b.Square, Along: b.Square})
-		} else {
-			torn = append(torn, Cutting{Name: b.Key, What: "bias", Count: 1, Across: p.Unit.chosen(p.ClothWidth), Along: b.Along})
-		}
-	}
-	return append(torn, whole...), cut
-}
-
-// tornWhole returns the outline that is cut of a piece, and reports whether it is a
-// rectangle that can be torn along its threads: of one on the fold, the whole.
-func (p *Piece) tornWhole() (outline plane.Path, torn bool) {
-	outline = p.flat.outline
-	if axis := p.foldEdge(); axis >= 0 && isRectangle(outline) {
-		edge := p.flatEdge(axis)
-		outline = wholeOutline(outline, edge[0], inward(edge))
-	}
-	if isRectangle(outline) && squareTo(outline, p.grain) {
-		return outline, true
-	}
-	return p.flat.outline, false
-}
-
-// flatEdge returns an edge that is one straight part on the flat cloth.
-func (p *Piece) flatEdge(edge int) plane.Path {
-	for _, run := range p.flat.runs() {
-		if run.edge == edge {
-			return run.path
-		}
-	}
-	return nil
-}
-
-// extentBy returns the size of a shape across a direction and along it.
-func extentBy(p plane.Path, direction plane.Point) (across, along float64) {
-	us, vs := base{along: direction, out: direction.Left()}.extent(p)
-	return us.to - us.from, vs.to - vs.from
-}
-
-// isRectangle reports whether an outline has four corners and all of them square.
-func isRectangle(outline plane.Path) bool {
-	corners := ringCorners(outline)
-	if len(corners) != 4 {
-		return false
-	}
-	for i := range corners {
-		a, b, c := corners[i], corners[(i+1)%4], corners[(i+2)%4]
-		// How far the farther end of one side lies off square to the other.
-		if math.Abs(b.Sub(a).Unit().Dot(c.Sub(b))) > straightness {
-			return false
-		}
-	}
-	return true
-}
-
-// ringCorners returns the corners of a closed outline, without points on straight
-// parts of it.
-func ringCorners(outline plane.Path) plane.Path {
-	ring := outline[:len(outline)-1]
-	n := len(ring)
-	var corners plane.Path
-	for i, q := range ring {
-		before, after := ring[(i+n-1)%n], ring[(i+1)%n]
-		if away := math.Abs(after.Sub(before).Unit().Cross(q.Sub(before))); away > rounding {
-			corners = append(corners, q)
-		}
-	}
-	return corners
-}
-
-// squareTo reports whether a rectangle lies along a direction.
-func squareTo(outline plane.Path, direction plane.Point) bool {
-	corners := ringCorners(outline)
-	side := corners[1].Sub(corners[0])
-	return math.Min(math.Abs(side.Dot(direction)), math.Abs(side.Cross(direction))) < straightness
-}
-
 // firstSection lists what is torn and cut.
-func (p *Pattern) firstSection(w wording) Section {
+func firstSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Tear and cut first"}
-	torn, cut := p.cutList()
+	torn, cut := cutList(p)
 	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
 	rows := func(list []Cutting) []Row {
 		var rows []Row
@@ -162,7 +39,7 @@ func (p *Pattern) firstSection(w wording) Section {
 				piece.Name, w.length(p.Unit.amount(b.Top)))})
 		}
 	}
-	if text := p.guessedGrain(); text != "" {
+	if text := guessedGrain(p); text != "" {
 		s.Lines = append(s.Lines, Sentence{Text: text})
 	}
 	for _, r := range p.Ruffles {
@@ -173,29 +50,22 @@ func (p *Pattern) firstSection(w wording) Section {
 	return s
 }
 
-// title names what is torn or cut.
-func (c Cutting) title() string {
-	switch c.What {
-	case "block":
-		return c.kind() + ", block to be tucked"
-	case "strip":
-		return c.kind() + ", strips"
-	case "square":
-		return c.kind() + ", bias square"
-	case "bias":
-		return c.kind() + ", cloth for the bias"
-	case "rectangle":
-		return c.kind() + ", a rectangle"
+// guessedGrain says along what the grain of the pieces was taken whose file does not say
+// it; nothing where all do, or lie on the fold.
+func guessedGrain(p *Pattern) string {
+	var guessed []string
+	for _, piece := range p.Pieces {
+		if piece.grainGiven || piece.OnFold {
+			continue
+		}
+		along := "straight up"
+		if piece.grainAlong != "" {
+			along = "along " + piece.grainAlong
+		}
+		guessed = append(guessed, piece.Name+" "+along)
 	}
-	return c.kind()
-}
-
-// kind is its name with what it is for, where that is no piece and the name does not say
-// it: a ruffle called "hem" is not the hem.
-func (c Cutting) kind() string {
-	kind := map[string]string{"strip": "ruffle", "square": "binding", "bias": "binding"}[c.What]
-	if strings.Contains(strings.ToLower(c.Name), kind) {
-		return c.Name
+	if len(guessed) == 0 {
+		return ""
 	}
-	return c.Name + " " + kind
+	return "The file does not give every grain; it was taken so: " + strings.Join(guessed, ", ") + "."
 }

@@ -20,81 +20,34 @@ const (
 )
 
 // cuttingSheet returns the cutting sheet of a piece, with the match marks of its
-// template if it is matched with one.
-func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
+// template where it has one.
+func cuttingSheet(p *Piece, pattern *Pattern, by transferBy) Marking {
 	b := p.Block
 	m := Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Outline: p.Outline}
-	add := func(role Role, name string, path plane.Path) {
-		m.Marks = append(m.Marks, Mark{role, name, path})
-	}
 	for _, e := range p.Edges {
-		if !e.OnFold {
-			add(Cut, e.Key, e.Path)
-			continue
+		switch {
+		case !e.OnFold:
+			m.add(Cut, e.Key, e.Path)
+		case b.onCentre():
+			m.add(Centre, e.Key+", and the stitching of tuck 1", e.Path)
+		default:
+			m.add(Centre, e.Key, e.Path)
 		}
-		name := e.Key
-		if b.onCentre() {
-			name += ", and the stitching of tuck 1"
-		}
-		add(Centre, name, e.Path)
 	}
 	m.Marks = append(m.Marks, p.drawnMarks(pattern.Unit)...)
-	if matched {
-		m.Marks = append(m.Marks, p.matchMarks(p.templateShape())...)
+	if by == withTemplate {
+		m.Marks = append(m.Marks, matchMarks(p, templateShapeOf(p))...)
 	}
-	for _, line := range p.centres() {
+	for _, line := range layingLines(p) {
 		_, along := line.At(0)
 		for _, at := range crossesOn(line) {
 			m.Marks = append(m.Marks, crossAt(at, along)...)
 		}
 	}
-	for _, r := range b.folding.rows {
-		drawn := p.drawnBase(r)
-		for k, f := range r.folds {
-			seam, crease := b.sewn(r, f), f.width
-			onCentre := b.folding.onAxis && f.about()
-			if f.toward && !onCentre { // of one on the centre, half is here either way
-				crease = -crease
-			}
-			if f.end.given {
-				add(TuckEnd, "", plane.Path{drawn.at(seam, f.end.v), drawn.at(seam+crease, f.end.v)})
-			}
-			if onCentre {
-				continue // its stitching is the centre line
-			}
-			if k > 0 && math.Abs(f.seam-r.folds[k-1].seam) < samePoint {
-				continue // the folds of an inverted pleat meet on one line
-			}
-			stretches := drawn.chords(p.tree, seam)
-			if f.end.given {
-				stretches, _ = f.end.upTo(stretches)
-			}
-			role := TuckStitch
-			if r.of != "tuck" {
-				role = PleatFold // there its fold lies on the cloth before it
-			}
-			for _, s := range stretches {
-				add(role, "", plane.Path{drawn.at(seam, s.from), drawn.at(seam, s.to)})
-			}
-		}
+	for number := range b.folding.asDrawn {
+		markStitching(&m, p, number)
 	}
-	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.what())
-	if p.OnFold {
-		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.what())
-	}
-	m.Notes = append(pattern.heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
-	if matched {
-		m.Notes = append(m.Notes, matchNote)
-	}
-	switch {
-	case p.OnFold && !p.Whole:
-		m.Notes = append(m.Notes, "turn it over for the other half")
-	case !p.OnFold && p.Cut > 1:
-		m.Notes = append(m.Notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
-	}
-	if b.Measure != nil {
-		m.Notes = append(m.Notes, fmt.Sprintf("the %s are drawn as they were sewn", b.what()), b.fit(p, pattern.Unit))
-	}
+	m.Notes = cuttingNotes(p, pattern, by)
 	if axis := p.foldEdge(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.printed(m, e[0], inward(e))
@@ -102,31 +55,72 @@ func (p *Piece) cuttingSheet(pattern *Pattern, matched bool) Marking {
 	return m
 }
 
-// sewn returns where the seam of a fold lies on the finished piece, from its base:
-// where it was asked for, or, once the block is measured, where it has come to lie
-// with every fold taking its share of what they took together.
-func (b *Block) sewn(r *row, f fold) float64 {
-	if b.Measure == nil || f.about() {
-		return f.seam
+// markStitching draws the lines under which the stitched folds of one row come to lie,
+// and how far each is stitched.
+func markStitching(m *Marking, p *Piece, number int) {
+	b := p.Block
+	r := b.folding.asDrawn[number]
+	role := TuckStitch
+	if r.kind == pleatFolds {
+		role = PleatFold // there its fold lies on the cloth before it
 	}
-	share := (b.Width - b.Measure.Top) / b.TakeUp
-	// By the folds before it: beside its base, and between that and the origin.
-	taken := f.near - f.seam + b.folding.side(r)*r.moved.Dot(b.folding.out)
-	if r.of == "tuck" {
-		taken += f.width // its fold line stays where it was drawn
+	for k, f := range r.folds {
+		stitched, crease := b.stitchedAt(number, f), f.width
+		onCentre := b.folding.onAxis && f.about()
+		if f.toward && !onCentre { // of one on the centre, half is here either way
+			crease = -crease
+		}
+		if f.end.given {
+			m.add(TuckEnd, "", plane.Path{r.base.at(stitched, f.end.v), r.base.at(stitched+crease, f.end.v)})
+		}
+		if onCentre {
+			continue // its stitching is the centre line
+		}
+		if k > 0 && math.Abs(f.stitching-r.folds[k-1].stitching) < samePoint {
+			continue // the folds of an inverted pleat meet on one line
+		}
+		stretches := r.base.chords(p.tree, stitched)
+		if f.end.given {
+			stretches, _ = f.end.upTo(stretches)
+		}
+		for _, s := range stretches {
+			m.add(role, "", plane.Path{r.base.at(stitched, s.from), r.base.at(stitched, s.to)})
+		}
 	}
-	return f.seam + (1-share)*taken
 }
 
-// centres returns the lines of the piece by which a sheet is laid on the block: the
+// cuttingNotes says how a cutting sheet is laid and cut by.
+func cuttingNotes(p *Piece, pattern *Pattern, by transferBy) []string {
+	b := p.Block
+	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.what())
+	if p.OnFold {
+		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.what())
+	}
+	notes := append(pattern.heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	if by == withTemplate {
+		notes = append(notes, matchNote)
+	}
+	switch {
+	case p.OnFold && !p.Whole:
+		notes = append(notes, "turn it over for the other half")
+	case !p.OnFold && p.Cut > 1:
+		notes = append(notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
+	}
+	if b.Measure != nil {
+		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.what()), b.fit(p, pattern.Unit))
+	}
+	return notes
+}
+
+// layingLines returns the lines of the piece by which a sheet is laid on the block: the
 // centre, and lines inside that tucks are measured from.
-func (p *Piece) centres() []plane.Path {
+func layingLines(p *Piece) []plane.Path {
 	var lines []plane.Path
 	if axis := p.foldEdge(); axis >= 0 {
 		lines = append(lines, p.Edges[axis].Path)
 	}
 	for _, l := range p.Lines {
-		measured := func(r *row) bool { return r.base.edge < 0 && r.base.name == l.Key }
+		measured := func(r row) bool { return r.base.edge < 0 && r.base.name == l.Key }
 		if l.Role == Centre || slices.ContainsFunc(p.Block.folding.rows, measured) {
 			lines = append(lines, l.Path)
 		}
@@ -147,7 +141,7 @@ func crossesOn(line plane.Path) []plane.Point {
 }
 
 // crosses returns the places of the crosses on the centre of a piece on the fold.
-func (p *Piece) crosses() []plane.Point {
+func crosses(p *Piece) []plane.Point {
 	if axis := p.foldEdge(); axis >= 0 {
 		return crossesOn(p.Edges[axis].Path)
 	}

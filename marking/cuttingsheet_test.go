@@ -67,7 +67,7 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := piece.cuttingSheet(pattern, false)
+			m := cuttingSheet(piece, pattern, withoutTemplate)
 			assert.Equal(t, "front: cutting sheet", m.Name)
 			assert.ElementsMatch(t, c.tucks, drawnAs(m, TuckStitch), "the finished stitching")
 			assert.ElementsMatch(t, c.crosses, drawnAs(m, Cross), "the crosses")
@@ -91,14 +91,14 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	piece, pattern := blockOf(t, swap(bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+tucked("cf", "1/8", 3, "3/8", "")+
 		"\n[line.pocket]\npoints = [[3, 4], [5, 4]]\nkind = \"placement\"\n\n[notch.n]\nedge = \"side\"\nfrom = \"shoulder\"\nat = 2\n\n[block]\n")
-	m := piece.cuttingSheet(pattern, false)
+	m := cuttingSheet(piece, pattern, withoutTemplate)
 	assert.Equal(t, []string{"3,4 5,4"}, drawnAs(m, Placement))
 	assert.Len(t, drawnAs(m, Stitch), 3, "neck, shoulder and side")
 	assert.Len(t, drawnAs(m, Fold), 2, "hem and turn")
 	assert.Len(t, drawnAs(m, Notch), 1)
 	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
 	whole, pattern := blockOf(t, swap(bosom, "fold =", "print = \"whole\"\nfold =")+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
-	assert.NotContains(t, whole.cuttingSheet(pattern, false).Notes, "turn it over for the other half")
+	assert.NotContains(t, cuttingSheet(whole, pattern, withoutTemplate).Notes, "turn it over for the other half")
 }
 
 // How the sheet is laid depends on whether the piece has a centre, and on what is
@@ -127,7 +127,7 @@ func TestHowACuttingSheetIsLaid(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			assert.Equal(t, c.notes, piece.cuttingSheet(pattern, false).Notes)
+			assert.Equal(t, c.notes, cuttingSheet(piece, pattern, withoutTemplate).Notes)
 		})
 	}
 }
@@ -154,7 +154,7 @@ func TestEndsOfTheTucksOnACuttingSheet(t *testing.T) {
 				text += "\n[block]\n"
 			}
 			piece, pattern := blockOf(t, text)
-			assert.Equal(t, c.ends, drawnAs(piece.cuttingSheet(pattern, false), TuckEnd))
+			assert.Equal(t, c.ends, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), TuckEnd))
 		})
 	}
 }
@@ -169,7 +169,7 @@ func TestTheNameOfTheCentreOfACuttingSheet(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text+"\n[block]\n")
 			var names []string
-			for _, one := range piece.cuttingSheet(pattern, false).Marks {
+			for _, one := range cuttingSheet(piece, pattern, withoutTemplate).Marks {
 				if one.Role == Centre {
 					names = append(names, one.Name)
 				}
@@ -210,7 +210,7 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := piece.cuttingSheet(pattern, false)
+			m := cuttingSheet(piece, pattern, withoutTemplate)
 			assert.Equal(t, c.lines, drawnAs(m, c.role))
 			require.GreaterOrEqual(t, len(m.Notes), 2)
 			assert.Equal(t, c.notes, m.Notes[len(m.Notes)-2:])
@@ -221,11 +221,11 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 // A pleat is not stitched: where its fold comes to lie is drawn as its fold.
 func TestPleatsOnACuttingSheet(t *testing.T) {
 	piece, pattern := blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
-	m := piece.cuttingSheet(pattern, false)
+	m := cuttingSheet(piece, pattern, withoutTemplate)
 	assert.Empty(t, drawnAs(m, TuckStitch))
 	assert.Equal(t, []string{"1,0 1,10"}, drawnAs(m, PleatFold))
 	piece, pattern = blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
-	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(piece.cuttingSheet(pattern, false), PleatFold), "the two folds of an inverted pleat meet")
+	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), PleatFold), "the two folds of an inverted pleat meet")
 }
 
 // A piece with a block has three sheets and no other; the rest of the pattern has
@@ -234,7 +234,7 @@ func TestSheetsOfAPieceWithABlock(t *testing.T) {
 	pattern, err := check("allowance = 0.375\n" + sketch(bosom+tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n") + swap(sketch(box), "front", "back"))
 	require.NoError(t, err)
 	var names []string
-	for _, m := range pattern.Markings() {
+	for _, m := range MarkingsOf(pattern) {
 		names = append(names, m.Name)
 	}
 	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)
@@ -249,7 +249,7 @@ func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
 		tucked("cf", "1/4", 1, "1", "")+strings.Replace(tucked("rule", "1/4", 1, "1", ""), "[tuck.t]", "[tuck.u]", 1)+
 		"\n[block]\nmeasured = \"12 1/2\"\n")
 	var at []string
-	for _, line := range drawnAs(piece.cuttingSheet(pattern, false), TuckStitch) {
+	for _, line := range drawnAs(cuttingSheet(piece, pattern, withoutTemplate), TuckStitch) {
 		x, _, _ := strings.Cut(line, ",")
 		at = append(at, x)
 	}

@@ -50,7 +50,7 @@ type gaugedEdge struct {
 func (g *gaugedEdge) edge() *Edge { return &g.piece.Edges[g.index] }
 
 // gaugedEdges returns the marked edges of the pattern, those that are alike once.
-func (p *Pattern) gaugedEdges() []*gaugedEdge {
+func gaugedEdges(p *Pattern) []*gaugedEdge {
 	var all []*gaugedEdge
 	byLength := map[int][]*gaugedEdge{} // by the whole mm
 	for i := range p.Pieces {
@@ -88,11 +88,8 @@ func (p *Pattern) gaugedEdges() []*gaugedEdge {
 
 // foldsRunInto reports whether tucks, or pleats across the piece, run into an edge: its
 // line is longer on the flat cloth than when they are in.
-func (p *Piece) foldsRunInto(edge int) bool {
+func foldsRunInto(p *Piece, edge int) bool {
 	drawn, flat := p.Edges[edge].Line.Length(), 0.0
-	if p.foldedLength == nil || p.flat == nil {
-		return false // it has not been checked, and has none
-	}
 	for _, line := range p.flat.lines[edge] {
 		flat += line.Length()
 	}
@@ -100,9 +97,9 @@ func (p *Piece) foldsRunInto(edge int) bool {
 }
 
 // edgeGauges returns the gauges of the marked edges, in the order of the file.
-func (p *Pattern) edgeGauges() []Marking {
+func edgeGauges(p *Pattern) []Marking {
 	var all []Marking
-	for _, g := range p.gaugedEdges() {
+	for _, g := range gaugedEdges(p) {
 		all = append(all, g.markings(p)...)
 	}
 	return all
@@ -154,7 +151,7 @@ func (g *gaugedEdge) notes(pattern *Pattern, parts []stretch, k int) []string {
 		notes = append(notes, "the same for "+listed(g.like, "and"))
 	}
 	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
-	if g.piece.foldsRunInto(g.index) {
+	if foldsRunInto(g.piece, g.index) {
 		when := "before the tucks and pleats that run into the edge are in"
 		if g.piece.Finished {
 			when = "when the tucks and pleats that run into the edge are in"

@@ -151,7 +151,7 @@ func TestEdgeGaugesOfRandomFronts(t *testing.T) {
 		if err != nil {
 			t.Skip("too wide an allowance") // it is the matter of other tests
 		}
-		all := pattern.gaugedEdges()
+		all := gaugedEdges(pattern)
 		require.NotEmpty(t, all, "the neck is marked\n%s", text)
 		for _, g := range all {
 			requireEdgeGauge(t, g, pattern, true, true, false)
@@ -190,7 +190,7 @@ func TestEdgeGaugesOfRandomWaves(t *testing.T) {
 		if err != nil {
 			t.Skip("not to be sewn")
 		}
-		all := pattern.gaugedEdges()
+		all := gaugedEdges(pattern)
 		require.Len(t, all, 1, text)
 		// A wave of corners is not held to the allowance at those that stand out.
 		requireEdgeGauge(t, all[0], pattern, false, smooth, step < 4*allowance)
@@ -220,7 +220,7 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 			pattern, err := check(fmt.Sprintf("unit = %q\nallowance = 0\n", c.unit) + sketch("a: "+at(0, 0)+" "+at(c.long, 0)+" | allowance = \"2 mm\"; marked = true\nb: "+
 				at(c.long, 0)+" "+at(c.long, up)+"\nc: "+at(c.long, up)+" "+at(0, up)+"\nd: "+at(0, up)+" "+at(0, 0)+"\n---\n"))
 			require.NoError(t, err)
-			all := pattern.edgeGauges()
+			all := edgeGauges(pattern)
 			var long []float64
 			for _, m := range all {
 				requireCard(t, m)
@@ -230,7 +230,7 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 			for i := range long {
 				assert.InDelta(t, c.parts[i], long[i], 1e-9, "part %d", i+1)
 			}
-			requireEdgeGauge(t, pattern.gaugedEdges()[0], pattern, true, true, false)
+			requireEdgeGauge(t, gaugedEdges(pattern)[0], pattern, true, true, false)
 		})
 	}
 }
@@ -240,7 +240,7 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 func TestAGaugeIsNotDividedInACorner(t *testing.T) {
 	pattern, err := check("allowance = 0\n" + sketch("sides: 10,10 10,4.375 0,4.375 0,10 | allowance = 1; marked = true\ntop: 0,10 10,10\n---\n"))
 	require.NoError(t, err)
-	g := pattern.gaugedEdges()[0]
+	g := gaugedEdges(pattern)[0]
 	requireEdgeGauge(t, g, pattern, true, true, false)
 	s, ok := newStrip(g.edge())
 	require.True(t, ok)
@@ -258,7 +258,7 @@ func TestAGaugeIsNotDividedInACorner(t *testing.T) {
 // and no tick between them would be square. So the parts end before the corners.
 func TestGaugesOfAPocket(t *testing.T) {
 	pattern := withMarkedPocket(t, "hazel.toml")
-	for _, g := range pattern.gaugedEdges() {
+	for _, g := range gaugedEdges(pattern) {
 		if g.piece.Name != "Pocket" {
 			continue
 		}
@@ -319,7 +319,7 @@ func TestEdgesThatShareAGauge(t *testing.T) {
 			}
 			pattern, err := check(text)
 			require.NoError(t, err)
-			all := pattern.edgeGauges()
+			all := edgeGauges(pattern)
 			if !c.alike {
 				assert.Len(t, all, 2)
 				return
@@ -371,7 +371,7 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			for _, m := range withMarkedPocket(t, c.example).Gauges() {
+			for _, m := range GaugesOf(withMarkedPocket(t, c.example)) {
 				if m.Name == c.name {
 					assert.Equal(t, c.want, m.Notes)
 					return
@@ -387,7 +387,7 @@ func TestANarrowStripSaysSo(t *testing.T) {
 	for allowance, want := range map[string]bool{"1/16": true, "7/64": true, "1/8": false, "2.9 mm": true, "0.001": true} {
 		pattern, err := check("allowance = " + fmt.Sprintf("%q", allowance) + "\n" + sketch(dipped))
 		require.NoError(t, err)
-		all := pattern.edgeGauges()
+		all := edgeGauges(pattern)
 		require.Len(t, all, 2, allowance)
 		for _, m := range all {
 			requireCard(t, m)

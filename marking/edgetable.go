@@ -1,10 +1,10 @@
 package marking
 
 // Rules of this file. The cut length of an edge is that of its cutting line on the flat
-// cloth; sewn, it is measured on its stitch line from seam to seam, with folds in.
+// cloth; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
-func (p *Pattern) edgeSection(w wording) Section {
+func edgeSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Edges"}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -12,8 +12,8 @@ func (p *Pattern) edgeSection(w wording) Section {
 		if piece.OnFold {
 			t.Title += ", half of it"
 		}
-		for _, e := range piece.edgeFigures(p.Unit) {
-			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), e.edge.allowanceIn(w, p.Unit)}})
+		for _, e := range edgeFigures(piece, p.Unit) {
+			t.Rows = append(t.Rows, Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), allowanceIn(e.edge, w, p.Unit)}})
 		}
 		if len(piece.rows())+len(piece.Pleats) > 0 {
 			t.Lines = []Sentence{{Text: "sewn: with the tucks and pleats in"}}
@@ -24,7 +24,7 @@ func (p *Pattern) edgeSection(w wording) Section {
 }
 
 // allowanceIn says what lies beyond the stitch line of an edge.
-func (e Edge) allowanceIn(w wording, unit Unit) string {
+func allowanceIn(e Edge, w Wording, unit Unit) string {
 	switch {
 	case e.OnFold:
 		return "on the fold"
@@ -48,25 +48,11 @@ type EdgeFigure struct {
 }
 
 // edgeFigures lists the lengths of the edges of a piece.
-func (p *Piece) edgeFigures(unit Unit) []EdgeFigure {
+func edgeFigures(p *Piece, unit Unit) []EdgeFigure {
 	cut := p.cutLengths()
 	var all []EdgeFigure
 	for i, e := range p.Edges {
 		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.amount(cut[i]), Sewn: unit.amount(e.Folded), edge: e})
 	}
 	return all
-}
-
-// cutLengths returns the length of every edge on the flat cloth.
-func (p *Piece) cutLengths() []float64 {
-	cut := make([]float64, len(p.Edges))
-	for _, run := range p.flat.runs() {
-		cut[run.edge] += run.path.Length()
-	}
-	if p.Block != nil { // it is cut where its tucks are open below their end
-		for i, e := range p.Edges {
-			cut[i] = p.foldedLength(e.Path)
-		}
-	}
-	return cut
 }

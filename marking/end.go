@@ -2,6 +2,7 @@ package marking
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -20,22 +21,22 @@ type tuckEnd struct {
 	length float64 // from begin to v
 }
 
-// findEnds finds where the folds of a row end. The piece is as it is drawn; drawn
+// ended returns a row with the ends of its folds. The piece is as it is drawn; drawn
 // says how far from the base a fold's stitching lies there.
-func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) bool {
+func (r row) ended(piece *Piece, drawn func(fold) float64, found *findings) (row, bool) {
 	if !r.ends.Below.Given() {
-		return true
+		return r, true
 	}
 	i := found.findEdge(piece, r.ends.Below)
 	if i < 0 {
-		return false
+		return r, false
 	}
 	e := piece.Edges[i]
 	begin, along, meets := r.base.meets(piece.Outline, e.Line)
 	if i == r.base.edge || !meets {
-		found.add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.of+"s begin",
+		found.add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.kind.String()+"s begin",
 			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.base.name)
-		return false
+		return r, false
 	}
 	// The cloth lies to the left of every edge's line.
 	_, dir := e.Line.At(along)
@@ -45,35 +46,36 @@ func findEnds(piece *Piece, r *row, drawn func(fold) float64, found *findings) b
 	}
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
-	if r.ends.End.V == "follow" {
+	if r.ends.End.V == Follow {
 		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
 	}
+	r.folds = slices.Clone(r.folds)
 	for k := range r.folds {
 		f := &r.folds[k]
 		f.end = end
 		switch r.ends.End.V {
-		case "stepped":
+		case Stepped:
 			f.end.length += float64(f.number) * r.ends.Step.V
-		case "follow":
+		case Follow:
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
 				found.add(r.ends.End.Place, `have them end level: end = "level"`,
 					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
 					r.name(*f), found.given(end.length), e.Key)
-				return false
+				return r, false
 			}
 			f.end.length = length
 		}
 		f.end.v = f.end.begin + f.end.down*f.end.length
 	}
-	return true
+	return r, true
 }
 
 // following returns how far below the begin of the row a fold at u ends that ends
 // on a line. Nothing of the piece lies farther than reach from the begin.
-func following(r *row, line *plane.Tree, end tuckEnd, u, reach float64) (float64, bool) {
+func following(r row, line *plane.Tree, end tuckEnd, u, reach float64) (float64, bool) {
 	if line == nil {
 		return 0, false
 	}
@@ -118,7 +120,7 @@ func (r row) endLine() plane.Path {
 
 // reportEndOutside says why a fold cannot end where it is to: the cloth at u
 // either ends before or begins after that.
-func reportEndOutside(r *row, f fold, u float64, chords []stretch, found *findings) {
+func reportEndOutside(r row, f fold, u float64, chords []stretch, found *findings) {
 	end := f.end
 	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
 	for _, c := range chords {
@@ -128,12 +130,12 @@ func reportEndOutside(r *row, f fold, u float64, chords []stretch, found *findin
 	if highest > end.length-samePoint {
 		found.add(r.place, howManyFit(f.number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.V, r.of, below(found.given, end.length))
+			r.name(f), found.mm(u), r.base.name, below(found.mm, highest), r.ends.Below.V, r.kind, below(found.given, end.length))
 		return
 	}
-	found.add(r.ends.Length.Place, r.of+"s end on the piece, below the edge they begin at",
+	found.add(r.ends.Length.Place, r.kind.String()+"s end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.of, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.V, r.of, below(found.given, end.length))
+		r.kind, f.number+1, found.mm(u), r.base.name, below(found.mm, lowest), r.ends.Below.V, r.kind, below(found.given, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

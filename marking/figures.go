@@ -9,27 +9,32 @@ import (
 // they are needed there: what is torn first comes first. A table without rows is left
 // out, and so is a section with nothing to say.
 
-// wording is how lengths are put into words: in the unit of the file, or in both
-// systems.
-type wording struct{ both bool }
+// Wording is how lengths are put into words.
+type Wording int
+
+// The ways: in the unit of the file, or in both systems.
+const (
+	OwnUnit Wording = iota
+	AllUnits
+)
 
 // length gives a length with its unit.
-func (w wording) length(a Amount) string {
-	if w.both {
+func (w Wording) length(a Amount) string {
+	if w == AllUnits {
 		return a.Both()
 	}
 	return a.String()
 }
 
 // cell gives a length without its unit, which the head of the figures says.
-func (w wording) cell(a Amount) string { return w.paired(a, a.bare()) }
+func (w Wording) cell(a Amount) string { return w.paired(a, a.bare()) }
 
 // reading gives a place on a ruler, without its unit.
-func (w wording) reading(a Amount) string { return w.paired(a, a.reading()) }
+func (w Wording) reading(a Amount) string { return w.paired(a, a.reading()) }
 
-func (w wording) paired(a Amount, own string) string {
+func (w Wording) paired(a Amount, own string) string {
 	switch {
-	case !w.both:
+	case w == OwnUnit:
 		return own
 	case a.foreign():
 		own = bare(a.inUnit())
@@ -38,24 +43,22 @@ func (w wording) paired(a Amount, own string) string {
 }
 
 // buy gives what is bought.
-func (w wording) buy(p Purchase) string {
-	if w.both {
+func (w Wording) buy(p Purchase) string {
+	if w == AllUnits {
 		return p.Both()
 	}
 	return p.String()
 }
 
-// Report gives the figures of the pattern for the cutting table, with lengths in its
-// own unit, or in inches and millimetres both.
-func (p *Pattern) Report(both bool) Report {
-	w := wording{both}
-	r := Report{Title: p.Title, Notes: []string{p.scaleNote(both)}}
+// ReportOf gives the figures of the pattern for the cutting table.
+func ReportOf(p *Pattern, w Wording) Report {
+	r := Report{Title: p.Title, Notes: []string{scaleNote(p, w)}}
 	if p.Size != "" {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
 	for _, s := range []Section{
-		p.remarkSection(), p.firstSection(w), p.foldSection(w), p.edgeSection(w), p.seamSection(w), p.trimSection(w),
-		p.clothSection(w), p.sewingSection(w), p.cautionSection(),
+		remarkSection(p), firstSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
+		clothSection(p, clothOf(p), w), sewingSection(p, w), cautionSection(p),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
 			r.Sections = append(r.Sections, s)
@@ -64,10 +67,10 @@ func (p *Pattern) Report(both bool) Report {
 	return r
 }
 
-func (p *Pattern) scaleNote(both bool) string {
+func scaleNote(p *Pattern, w Wording) string {
 	names := map[Unit]string{Inch: "inches, to the nearest 1/16", Centimetre: "centimetres, to the nearest millimetre", Millimetre: "millimetres"}
 	note := "Lengths are in " + names[p.Unit] + ". Totals are those of the lengths as printed."
-	if both {
+	if w == AllUnits {
 		other := "inches"
 		if p.Unit == Inch {
 			other = "millimetres"
@@ -78,7 +81,7 @@ func (p *Pattern) scaleNote(both bool) string {
 }
 
 // remarkSection lists what may not be meant, all but what a table below says by itself.
-func (p *Pattern) remarkSection() Section {
+func remarkSection(p *Pattern) Section {
 	s := Section{Title: "Look at first"}
 	for _, r := range p.Remarks {
 		if r.inTable {

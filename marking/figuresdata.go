@@ -38,12 +38,12 @@ type RemarkData struct {
 
 // CuttingData is what is torn or cut.
 type CuttingData struct {
-	Name   string `json:"name"`
-	What   string `json:"what"`
-	Count  int    `json:"count"`
-	OnFold bool   `json:"on_fold"`
-	Across Amount `json:"across"`
-	Along  Amount `json:"along"`
+	Name   string  `json:"name"`
+	What   CutKind `json:"what"`
+	Count  int     `json:"count"`
+	OnFold bool    `json:"on_fold"`
+	Across Amount  `json:"across"`
+	Along  Amount  `json:"along"`
 }
 
 // PieceData is one piece.
@@ -253,35 +253,35 @@ func (f Figures) JSON() []byte {
 	return b.Bytes()
 }
 
-// Figures returns the numbers of the pattern as data.
-func (p *Pattern) Figures() Figures {
+// FiguresOf returns the numbers of the pattern as data.
+func FiguresOf(p *Pattern) Figures {
 	f := Figures{
-		Title: p.Title, Size: p.Size, Unit: p.Unit.String(), Cautions: p.cautions(),
+		Title: p.Title, Size: p.Size, Unit: p.Unit.String(), Cautions: cautions(p),
 		Remarks: []RemarkData{}, Pieces: []PieceData{}, Seams: []SeamData{}, Trims: []TrimData{},
 		Ruffles: []RuffleData{}, Bindings: []BindingData{}, Sewing: []SettingData{},
 	}
 	for _, r := range p.Remarks {
 		f.Remarks = append(f.Remarks, RemarkData{r.Line, r.Path, r.Text})
 	}
-	torn, cut := p.cutList()
+	torn, cut := cutList(p)
 	f.Tear, f.Cut = cuttingData(torn), cuttingData(cut)
 	for i := range p.Pieces {
-		f.Pieces = append(f.Pieces, p.Pieces[i].data(p.Unit))
+		f.Pieces = append(f.Pieces, pieceData(&p.Pieces[i], p.Unit))
 	}
 	for _, s := range p.Seams {
-		f.Seams = append(f.Seams, s.data())
+		f.Seams = append(f.Seams, seamData(s))
 	}
 	for _, t := range p.Trims {
-		f.Trims = append(f.Trims, t.data(p.Unit))
+		f.Trims = append(f.Trims, trimData(t, p.Unit))
 	}
 	for _, r := range p.Ruffles {
-		f.Ruffles = append(f.Ruffles, r.data())
+		f.Ruffles = append(f.Ruffles, ruffleData(r))
 	}
 	for _, b := range p.Bindings {
-		f.Bindings = append(f.Bindings, b.data())
+		f.Bindings = append(f.Bindings, bindingData(b))
 	}
-	if p.Cloth != nil {
-		f.Cloth = p.clothData()
+	if cloth := clothOf(p); cloth != nil {
+		f.Cloth = clothData(*cloth, p.Unit)
 	}
 	for _, s := range p.Sewing {
 		f.Sewing = append(f.Sewing, SettingData(s))
@@ -297,7 +297,7 @@ func cuttingData(list []Cutting) []CuttingData {
 	return all
 }
 
-func (p *Piece) data(unit Unit) PieceData {
+func pieceData(p *Piece, unit Unit) PieceData {
 	d := PieceData{
 		Key: p.Key, Name: p.Name, Cut: p.Cut, Layers: p.Layers, OnFold: p.OnFold,
 		Edges: []EdgeData{}, Tucks: []FoldSetData{}, Pleats: []FoldSetData{}, EdgePleat: []PleatData{},
@@ -305,17 +305,17 @@ func (p *Piece) data(unit Unit) PieceData {
 	if b := p.Block; b != nil {
 		d.Block = &BlockData{unit.atLeast(b.Width), unit.atLeast(b.Length), unit.amount(b.TakeUp), unit.amount(b.Top)}
 	}
-	for _, e := range p.edgeFigures(unit) {
+	for _, e := range edgeFigures(p, unit) {
 		d.Edges = append(d.Edges, EdgeData{
 			Key: e.Key, OnFold: e.edge.OnFold, Cut: e.Cut, Sewn: e.Sewn,
 			Allowance: unit.chosen(e.edge.Allowance), Hem: unit.chosen(e.edge.Hem), Turn: unit.chosen(e.edge.Turn),
 		})
 	}
 	for _, t := range p.Tucks {
-		d.Tucks = append(d.Tucks, t.row.data("tuck", t.Width, t.places(unit), unit))
+		d.Tucks = append(d.Tucks, foldSetData(t.row, "tuck", t.Width, tuckPlaces(t, unit), unit))
 	}
 	for _, pl := range p.Pleatings {
-		d.Pleats = append(d.Pleats, pl.row.data(pl.Kind, pl.Depth, pl.places(unit), unit))
+		d.Pleats = append(d.Pleats, foldSetData(pl.row, pl.Kind.String(), pl.Depth, pleatingPlaces(pl, unit), unit))
 	}
 	for _, pl := range p.Pleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{
@@ -326,7 +326,7 @@ func (p *Piece) data(unit Unit) PieceData {
 	return d
 }
 
-func (r row) data(kind string, width float64, places []FoldPlace, unit Unit) FoldSetData {
+func foldSetData(r row, kind string, width float64, places []FoldPlace, unit Unit) FoldSetData {
 	d := FoldSetData{
 		Key: r.key, Kind: kind, Beside: r.base.name, Width: unit.chosen(width),
 		Count: r.count, InAll: r.inAll(), TakeUp: unit.amount(r.taken()), Each: []FoldData{},
@@ -349,7 +349,7 @@ func courseData(courses []Course) []CourseData {
 	return all
 }
 
-func (s Seam) data() SeamData {
+func seamData(s Seam) SeamData {
 	a, b := s.Sides[0], s.Sides[1]
 	d := SeamData{
 		Key: s.Key, Sides: [2][]CourseData{courseData(a.Courses), courseData(b.Courses)},
@@ -370,9 +370,9 @@ func (s Seam) data() SeamData {
 	return d
 }
 
-func (t Trim) data(unit Unit) TrimData {
+func trimData(t Trim, unit Unit) TrimData {
 	d := TrimData{
-		Key: t.Key, Kind: t.Kind, Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
+		Key: t.Key, Kind: t.Kind.String(), Width: unit.chosen(t.Width), Fullness: t.Fullness, Along: courseData(t.Courses),
 		Line: t.Line, Gathered: t.Gathered, Corners: []CornerData{}, Joins: t.Joins, JoinTakes: t.JoinTakes,
 		Total: t.Total, Buy: t.Total.buy(),
 	}
@@ -382,10 +382,10 @@ func (t Trim) data(unit Unit) TrimData {
 	return d
 }
 
-func (r Ruffle) data() RuffleData {
+func ruffleData(r Ruffle) RuffleData {
 	d := RuffleData{
 		Key: r.Key, Fullness: r.Fullness, Along: courseData(r.Courses), Edge: r.Edge, Length: r.Length,
-		Depth: r.Depth, Hem: r.Hem, Turn: r.Turn, Seam: r.Seam, CutDepth: r.CutDepth, Strips: r.Strips, Joining: r.Joining, Joins: r.Joins, JoinsFrom: r.from(),
+		Depth: r.Depth, Hem: r.Hem, Turn: r.Turn, Seam: r.Seam, CutDepth: r.CutDepth, Strips: r.Strips, Joining: r.Joining, Joins: r.Joins, JoinsFrom: ruffleFrom(r),
 		QuarterEdge: r.Edge.quarter(), QuarterRuffle: r.Length.quarter(),
 	}
 	if d.Joins == nil {
@@ -394,13 +394,10 @@ func (r Ruffle) data() RuffleData {
 	return d
 }
 
-func (b Binding) data() BindingData {
+func bindingData(b Binding) BindingData {
 	d := BindingData{
-		Key: b.Key, Fold: "single", Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
+		Key: b.Key, Fold: b.Fold.String(), Along: courseData(b.Courses), Edge: b.Edge, Width: b.Width,
 		Cut: b.Cut, Joins: b.Joins, Ends: b.Ends, Length: b.Length, Strips: b.Strips, Joining: b.Joining,
-	}
-	if b.Double {
-		d.Fold = "double"
 	}
 	if b.Square.MM > 0 {
 		d.Square = &b.Square
@@ -410,19 +407,19 @@ func (b Binding) data() BindingData {
 	return d
 }
 
-func (p *Pattern) clothData() *ClothData {
-	lay := p.Cloth.Lay
+func clothData(cloth Cloth, unit Unit) *ClothData {
+	lay := cloth.Lay
 	d := &ClothData{
-		Width: p.Unit.chosen(lay.Width), Length: p.Unit.atLeast(lay.Length), Buy: p.Cloth.Buy,
+		Width: unit.chosen(lay.Width), Length: unit.atLeast(lay.Length), Buy: cloth.Buy,
 		TooWide: append([]string{}, lay.TooWide...), Parts: []PartData{},
 	}
 	for _, part := range lay.Parts {
-		one := PartData{Folded: part.Folded, From: p.Unit.amount(part.From), To: p.Unit.amount(part.To), Pieces: []LaidData{}}
+		one := PartData{Folded: part.Folded, From: unit.amount(part.From), To: unit.amount(part.To), Pieces: []LaidData{}}
 		for _, piece := range part.Pieces {
 			box := piece.Outline.Bounds()
 			one.Pieces = append(one.Pieces, LaidData{
-				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: p.Unit.amount(box.Min.X), Right: p.Unit.amount(box.Max.X),
-				From: p.Unit.amount(box.Min.Y), To: p.Unit.amount(box.Max.Y),
+				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: unit.amount(box.Min.X), Right: unit.amount(box.Max.X),
+				From: unit.amount(box.Min.Y), To: unit.amount(box.Max.Y),
 			})
 		}
 		d.Parts = append(d.Parts, one)

@@ -16,7 +16,7 @@ import (
 // asData reads the figures of a pattern as any script does.
 func asData(t *testing.T, p *Pattern) map[string]any {
 	t.Helper()
-	text := p.Figures().JSON()
+	text := FiguresOf(p).JSON()
 	require.True(t, strings.HasSuffix(string(text), "}\n"), "it ends with a line end")
 	var data map[string]any
 	require.NoError(t, json.Unmarshal(text, &data))
@@ -179,7 +179,7 @@ func readLength(t *testing.T, unit Unit, printed string) float64 {
 // from the data.
 func TestDataSayWhatIsPrinted(t *testing.T) {
 	for name, p := range patterns(t) {
-		text := words(p.Report(false).Text(1000))
+		text := words(ReportOf(p, OwnUnit).Text(1000))
 		has := func(format string, args ...any) {
 			t.Helper()
 			row := strings.Join(strings.Fields(fmt.Sprintf(format, args...)), " ")
@@ -188,7 +188,7 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 		bareOf := func(a Amount) string {
 			return strings.TrimSuffix(printedAs(t, a), " "+p.Unit.String())
 		}
-		f := p.Figures()
+		f := FiguresOf(p)
 		for _, list := range [][]CuttingData{f.Tear, f.Cut} {
 			for _, c := range list {
 				fold := ""
@@ -299,7 +299,7 @@ func TestDataInFull(t *testing.T) {
 	p, err := check("title = \"Cloth & <napkin>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
 	require.NoError(t, err)
 	var b strings.Builder
-	for _, line := range strings.Split(string(p.Figures().JSON()), "\n") {
+	for _, line := range strings.Split(string(FiguresOf(p).JSON()), "\n") {
 		b.WriteString(strings.TrimSpace(line))
 	}
 	length := func(mm float64, printed string) string { return fmt.Sprintf(`{"mm": %g,"printed": %q}`, mm, printed) }
@@ -313,7 +313,7 @@ func TestDataInFull(t *testing.T) {
 		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
 		`"seams": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+
 		`"sewing": [`+strings.Join([]string{setting("stitch length"), setting("needle"), setting("thread"), setting("tension"), setting("needle position")}, ",")+`],`+
-		`"cautions": ["`+strings.Join(p.cautions(), `","`)+`"]}`, b.String())
+		`"cautions": ["`+strings.Join(cautions(p), `","`)+`"]}`, b.String())
 }
 
 // Cloth too narrow for everything: nothing is laid, and nothing is bought.
@@ -321,7 +321,7 @@ func TestDataOfClothTooNarrowForAnything(t *testing.T) {
 	for unit, want := range map[string]string{"in": "0 yd", "cm": "0 m"} {
 		p, err := check("unit = \"" + unit + "\"\nallowance = 0\n[cloth]\nwidth = 4\n" + sketch(squareCollar))
 		require.NoError(t, err)
-		f := p.Figures()
+		f := FiguresOf(p)
 		assert.Equal(t, []string{"front"}, f.Cloth.TooWide)
 		assert.Equal(t, want, f.Cloth.Buy.String())
 		assert.Equal(t, "0 "+unit, f.Cloth.Length.String())

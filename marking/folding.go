@@ -14,15 +14,29 @@ import (
 // every row along the fold has its mirror image on the other half.
 //
 // Flat distances are known wherever the outline is drawn flat. Where it is drawn
-// finished, only those from the base of a row are: its finished seams follow from
+// finished, only those from the base of a row are: its stitching follows from
 // them, and the flat places of everything else from those.
 
 // folding is the rows of a piece that run the same way.
 type folding struct {
-	rows   []*row
+	rows   []row
 	origin plane.Point
 	out    plane.Point
 	onAxis bool // the rows run along the fold of the cloth, which is the origin
+}
+
+// flatFolding is a folding whose rows have found their places on the flat cloth.
+type flatFolding struct {
+	folding
+	asDrawn []row         // the rows before they were moved there
+	moved   []plane.Point // the step by which each was
+	flat    *plane.Folding
+}
+
+// with returns the folding with other rows.
+func (f folding) with(rows []row) folding {
+	f.rows = rows
+	return f
 }
 
 // aligned bounds how far, in mm over the extent of the piece, two directions may
@@ -30,30 +44,26 @@ type folding struct {
 const aligned = straightness
 
 // foldings sorts rows by the way they run, in the order of the file.
-func foldings(piece *Piece, rows []*row) []*folding {
+func foldings(piece *Piece, rows []row) []folding {
 	extent := piece.tree.Bounds().Width() + piece.tree.Bounds().Height()
-	var all []*folding
+	var all []folding
 	for _, r := range rows {
-		i := slices.IndexFunc(all, func(f *folding) bool {
+		i := slices.IndexFunc(all, func(f folding) bool {
 			return math.Abs(f.out.Cross(r.base.out))*extent < aligned
 		})
-		if i >= 0 {
-			all[i].rows = append(all[i].rows, r)
-			continue
-		}
-		f := &folding{rows: []*row{r}, origin: r.base.origin, out: r.base.out}
-		if axis := piece.foldEdge(); axis >= 0 {
-			e := piece.Edges[axis].Path
-			if in := inward(e); math.Abs(in.Cross(f.out))*extent < aligned {
-				f.origin, f.out, f.onAxis = e[0], in, true
+		if i < 0 {
+			f := folding{origin: r.base.origin, out: r.base.out}
+			if axis := piece.foldEdge(); axis >= 0 {
+				e := piece.Edges[axis].Path
+				if in := inward(e); math.Abs(in.Cross(f.out))*extent < aligned {
+					f.origin, f.out, f.onAxis = e[0], in, true
+				}
 			}
+			i = len(all)
+			all = append(all, f)
 		}
-		all = append(all, f)
-	}
-	for _, f := range all {
-		for _, r := range f.rows {
-			r.mirrored = f.onAxis
-		}
+		r.mirrored = all[i].onAxis
+		all[i].rows = append(all[i].rows, r)
 	}
 	return all
 }
@@ -64,28 +74,58 @@ func (p *Piece) foldEdge() int {
 }
 
 // side is +1 for a row on the side of its base toward which u grows, else -1.
-func (f *folding) side(r *row) float64 { return math.Copysign(1, r.base.out.Dot(f.out)) }
+func (f folding) side(r row) float64 { return math.Copysign(1, r.base.out.Dot(f.out)) }
 
-// offset is the u of the base of a row, as the piece is drawn.
-func (f *folding) offset(r *row) float64 { return r.base.origin.Sub(f.origin).Dot(f.out) }
+// offset is the u of the base of a row.
+func (f folding) offset(r row) float64 { return r.base.origin.Sub(f.origin).Dot(f.out) }
 
 // placed is a fold at its place in a folding.
 type placed struct {
+	fold
 	row  *row
-	fold *fold
-	seam float64 // its u, finished
-	side float64
+	nth  [2]int  // the row among those of the folding, and the fold among those of the row
+	side float64 // of the row
+	u    float64 // of its stitching, finished
+}
+
+// placed returns a fold of the folding.
+func (f folding) placed(row, number int) placed {
+	r := &f.rows[row]
+	return placed{fold: r.folds[number], row: r, nth: [2]int{row, number}, side: f.side(*r)}
+}
+
+// all returns every fold of the folding, row by row.
+func (f folding) all() []placed {
+	var all []placed
+	for i, r := range f.rows {
+		for k := range r.folds {
+			all = append(all, f.placed(i, k))
+		}
+	}
+	return all
+}
+
+// stitched returns the folding with the stitching of folds that have been placed.
+func (f folding) stitched(all []placed) folding {
+	rows := slices.Clone(f.rows)
+	for i := range rows {
+		rows[i].folds = slices.Clone(rows[i].folds)
+	}
+	for _, p := range all {
+		rows[p.nth[0]].folds[p.nth[1]].stitching = p.stitching
+	}
+	return f.with(rows)
 }
 
 // plane returns the fold as geometry knows it, with its strip from at on.
-func (f *folding) plane(p placed, at float64) plane.Fold {
+func (f folding) plane(p placed, at float64) plane.Fold {
 	one := plane.Fold{
-		At: at, Width: p.fold.width, Back: p.fold.toward == (p.side > 0),
+		At: at, Width: p.width, Back: p.toward == (p.side > 0),
 		From: math.Inf(-1), To: math.Inf(1),
 	}
-	if end := p.fold.end; end.given {
-		level := p.row.base.at(0, end.v).Sub(f.origin).Dot(f.out.Left())
-		if p.row.base.along.Mul(end.down).Dot(f.out.Left()) > 0 {
+	if p.end.given {
+		level := p.row.base.at(0, p.end.v).Sub(f.origin).Dot(f.out.Left())
+		if p.row.base.along.Mul(p.end.down).Dot(f.out.Left()) > 0 {
 			one.To = level
 		} else {
 			one.From = level
@@ -95,42 +135,39 @@ func (f *folding) plane(p placed, at float64) plane.Fold {
 }
 
 // begins is the u at which the strip of a fold begins, on a piece that is drawn flat.
-func (f *folding) begins(p placed) float64 {
+func (f folding) begins(p placed) float64 {
 	if p.side < 0 {
-		return f.offset(p.row) - p.fold.far()
+		return f.offset(*p.row) - p.far()
 	}
-	return f.offset(p.row) + p.fold.near
+	return f.offset(*p.row) + p.near
 }
 
-// flat returns the folding of a piece that is drawn flat, and finds where the seams
-// of its folds lie once all of them are in; ok is false where two strips share some
-// of u, one above the other: then what lies between them has no one finished place.
-func (f *folding) flat() (folding *plane.Folding, ok bool) {
-	var strips []placed
+// folded returns the folding of a piece that is drawn flat, with its stitching where
+// that lies once all folds are in, and how it folds the plane; ok is false where two
+// strips share some of u, one above the other: then what lies between them has no one
+// finished place.
+func (f folding) folded() (settled folding, folded *plane.Folding, ok bool) {
+	strips := f.all()
 	var folds []plane.Fold
-	for _, r := range f.rows {
-		for k := range r.folds {
-			strips = append(strips, placed{row: r, fold: &r.folds[k], side: f.side(r)})
-		}
-	}
 	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(f.begins(a), f.begins(b)) })
 	for i, p := range strips {
 		folds = append(folds, f.plane(p, f.begins(p)))
 		if i > 0 && folds[i].At < folds[i-1].End()-samePoint {
-			return nil, false
+			return f, nil, false
 		}
 	}
 	all := f.mirrored(folds)
-	folding = plane.NewFolding(f.origin, f.out, all)
-	for i, p := range strips {
-		base := folding.U(folding.DrawnIn(p.row.base.origin))
-		p.fold.seam = p.side * (folding.Seam(len(all)-len(folds)+i) - base)
+	folded = plane.NewFolding(f.origin, f.out, all)
+	for i := range strips {
+		p := &strips[i]
+		base := folded.U(folded.DrawnIn(p.row.base.origin))
+		p.stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
 	}
-	return folding, true
+	return f.stitched(strips), folded, true
 }
 
 // mirrored adds to the folds of half a piece those of its other half.
-func (f *folding) mirrored(folds []plane.Fold) []plane.Fold {
+func (f folding) mirrored(folds []plane.Fold) []plane.Fold {
 	if !f.onAxis {
 		return folds
 	}
@@ -146,47 +183,90 @@ func (f *folding) mirrored(folds []plane.Fold) []plane.Fold {
 	return append(both, folds...)
 }
 
-// line is rows of a folding beside one and the same line.
-type line struct {
-	name         string
-	at           float64  // u, as drawn
-	before, from []placed // on the side of less u, farthest first; on that of greater u, nearest first
+// settled returns the folding of a piece that is drawn finished, with its stitching.
+func (f folding) settled(found *findings) (folding, bool) {
+	lines, ok := f.besideLines(found)
+	if !ok {
+		return f, false
+	}
+	return f.stitched(inOrder(lines).folds), true
 }
 
-// finished returns the folding of a piece that is drawn finished, and moves the
-// bases of its rows to where they lie on the flat cloth.
-func (f *folding) finished(found *findings) (*plane.Folding, bool) {
-	lines, ok := f.lines(found)
+// flattened returns the folding of a piece that is drawn finished, with its rows where
+// they lie on the flat cloth.
+func (f folding) flattened(found *findings) (flatFolding, bool) {
+	lines, ok := f.besideLines(found)
 	if !ok {
-		return nil, false
+		return flatFolding{}, false
 	}
-	// All folds in order, and where among them u is 0.
-	var all []placed
-	zero := 0
-	starts := make([]int, len(lines)) // where the folds beyond each line begin
-	for i, l := range lines {
-		all = append(all, l.before...)
-		starts[i] = len(all)
-		if math.Abs(l.at) < samePoint {
-			zero = len(all)
+	order := inOrder(lines)
+	if !order.check(found) {
+		return flatFolding{}, false
+	}
+	shift := order.shifts()
+	var folds []plane.Fold
+	for i, p := range order.folds {
+		folds = append(folds, f.plane(p, p.u+shift[i]))
+	}
+	settled := f.stitched(order.folds)
+	flat := flatFolding{
+		folding: settled.with(slices.Clone(settled.rows)), asDrawn: settled.rows,
+		moved: make([]plane.Point, len(f.rows)), flat: plane.NewFolding(f.origin, f.out, f.mirrored(folds)),
+	}
+	for i, r := range f.rows {
+		for k, l := range lines {
+			if math.Abs(f.offset(r)-l.at) < samePoint {
+				flat.moved[i] = f.out.Mul(order.shiftOf(k, shift))
+			}
 		}
-		all = append(all, l.from...)
+		flat.rows[i].base.origin = r.base.origin.Add(flat.moved[i])
 	}
-	for i := 1; i < len(all); i++ {
-		if all[i].seam < all[i-1].seam-samePoint {
-			a, b := all[i-1].row, all[i].row
+	return flat, true
+}
+
+// foldOrder is the folds of a folding in the order of their u.
+type foldOrder struct {
+	folds  []placed
+	starts []int // of each line that rows are measured from, the first fold beyond it
+	zero   int   // the first fold beyond the u of 0
+}
+
+// inOrder puts the folds beside lines in their order. The lines are in theirs.
+func inOrder(lines []foldsBeside) foldOrder {
+	var o foldOrder
+	for _, l := range lines {
+		o.folds = append(o.folds, l.before...)
+		o.starts = append(o.starts, len(o.folds))
+		if math.Abs(l.at) < samePoint {
+			o.zero = len(o.folds)
+		}
+		o.folds = append(o.folds, l.beyond...)
+	}
+	return o
+}
+
+// check looks whether the folds of one line lie clear of those of the next.
+func (o foldOrder) check(found *findings) bool {
+	for i := 1; i < len(o.folds); i++ {
+		if o.folds[i].u < o.folds[i-1].u-samePoint {
+			a, b := o.folds[i-1].row, o.folds[i].row
 			found.add(b.place, "measure both rows from the same line",
 				"the %ss of %q lie between %q and the %ss of %q, which are measured from there",
-				b.of, b.key, a.base.name, a.of, a.key)
-			return nil, false
+				b.kind, b.key, a.base.name, a.kind, a.key)
+			return false
 		}
 	}
-	// How far the flat cloth before each fold is moved.
-	shift := make([]float64, len(all)+1)
-	for i := zero; i < len(all); i++ {
-		take := 2 * all[i].fold.width
-		if all[i].fold.about() && i == zero {
-			take = all[i].fold.width
+	return true
+}
+
+// shifts returns how far the flat cloth before each fold is moved, and last that
+// beyond all of them.
+func (o foldOrder) shifts() []float64 {
+	shift := make([]float64, len(o.folds)+1)
+	for i := o.zero; i < len(o.folds); i++ {
+		take := 2 * o.folds[i].width
+		if o.folds[i].about() && i == o.zero {
+			take = o.folds[i].width
 			shift[i] = -take
 			shift[i+1] = take
 			continue
@@ -194,106 +274,100 @@ func (f *folding) finished(found *findings) (*plane.Folding, bool) {
 		shift[i+1] = shift[i] + take
 	}
 	before := 0.0
-	if zero < len(all) {
-		before = math.Min(0, shift[zero])
+	if o.zero < len(o.folds) {
+		before = math.Min(0, shift[o.zero])
 	}
-	for i := zero - 1; i >= 0; i-- {
-		before -= 2 * all[i].fold.width
+	for i := o.zero - 1; i >= 0; i-- {
+		before -= 2 * o.folds[i].width
 		shift[i] = before
 	}
-	var folds []plane.Fold
-	for i, p := range all {
-		folds = append(folds, f.plane(p, p.seam+shift[i]))
-	}
-	for i, l := range lines {
-		move := 0.0
-		if starts[i] != zero {
-			move = shift[starts[i]]
-			if len(l.from) > 0 && l.from[0].fold.about() {
-				move += l.from[0].fold.width
-			}
-		}
-		f.moveBases(l.at, f.out.Mul(move))
-	}
-	return plane.NewFolding(f.origin, f.out, f.mirrored(folds)), true
+	return shift
 }
 
-// moveBases moves the bases of the rows beside one line.
-func (f *folding) moveBases(at float64, step plane.Point) {
-	for _, r := range f.rows {
-		if math.Abs(f.offset(r)-at) < samePoint {
-			r.moved = step
-		}
+// shiftOf returns how far line k is moved, which lies on the middle of a fold about it.
+func (o foldOrder) shiftOf(k int, shift []float64) float64 {
+	start := o.starts[k]
+	if start == o.zero {
+		return 0
 	}
+	if start < len(o.folds) && o.folds[start].about() {
+		return shift[start] + o.folds[start].width
+	}
+	return shift[start]
 }
 
-// lines sorts the rows by the lines they are measured from, with the origin among
-// them.
-func (f *folding) lines(found *findings) ([]line, bool) {
-	lines := []line{{at: 0}}
-	for _, r := range f.rows {
+// foldsBeside is the folds of a folding beside one and the same line.
+type foldsBeside struct {
+	name           string
+	at             float64  // u, as drawn
+	before, beyond []placed // on the side of less u, farthest first; on that of greater u, nearest first
+}
+
+// besideLines sorts the folds by the lines they are measured from, with the origin
+// among them.
+func (f folding) besideLines(found *findings) ([]foldsBeside, bool) {
+	lines := []foldsBeside{{at: 0}}
+	for n, r := range f.rows {
 		at := f.offset(r)
-		i := slices.IndexFunc(lines, func(l line) bool { return math.Abs(l.at-at) < samePoint })
+		i := slices.IndexFunc(lines, func(l foldsBeside) bool { return math.Abs(l.at-at) < samePoint })
 		if i < 0 {
-			lines = append(lines, line{at: at})
+			lines = append(lines, foldsBeside{at: at})
 			i = len(lines) - 1
 		}
 		l := &lines[i]
 		l.name = r.base.name
 		for k := range r.folds {
-			one := placed{row: r, fold: &r.folds[k], side: f.side(r)}
-			if one.side > 0 || one.fold.about() {
-				l.from = append(l.from, one)
+			if one := f.placed(n, k); one.side > 0 || one.about() {
+				l.beyond = append(l.beyond, one)
 			} else {
 				l.before = append(l.before, one)
 			}
 		}
 	}
-	slices.SortFunc(lines, func(a, b line) int { return cmp.Compare(a.at, b.at) })
+	slices.SortFunc(lines, func(a, b foldsBeside) int { return cmp.Compare(a.at, b.at) })
 	for i := range lines {
-		l := &lines[i]
-		if !l.settle(found) {
+		if !lines[i].settle(found) {
 			return nil, false
 		}
 	}
 	return lines, true
 }
 
-// settle puts the folds beside a line in order and finds their seams, counted from
+// settle puts the folds beside a line in order and finds their stitching, counted from
 // the line with all of them folded.
-func (l *line) settle(found *findings) bool {
-	nearest := func(a, b placed) int { return cmp.Compare(a.fold.near, b.fold.near) }
-	slices.SortStableFunc(l.from, nearest)
+func (l *foldsBeside) settle(found *findings) bool {
+	nearest := func(a, b placed) int { return cmp.Compare(a.near, b.near) }
+	slices.SortStableFunc(l.beyond, nearest)
 	slices.SortStableFunc(l.before, nearest)
 	about := 0.0 // half of a strip that lies about the line
-	if len(l.from) > 0 && l.from[0].fold.about() {
-		about = l.from[0].fold.width
+	if len(l.beyond) > 0 && l.beyond[0].about() {
+		about = l.beyond[0].width
 	}
-	for _, row := range [][]placed{l.from, l.before} {
+	for _, side := range [][]placed{l.beyond, l.before} {
 		taken, end := about, about
-		for i := range row {
-			p := &row[i]
-			if p.fold.about() {
+		for i := range side {
+			p := &side[i]
+			if p.about() {
 				if i > 0 {
-					reportTaken(*p, row[i-1], found)
+					reportTaken(*p, side[i-1], found)
 					return false
 				}
-				p.fold.seam, p.seam = 0, l.at
-				if math.Abs(p.fold.near+p.fold.width) > samePoint {
+				p.stitching, p.u = 0, l.at
+				if math.Abs(p.near+p.width) > samePoint {
 					found.add(p.row.place, "give first 0 to have it on the line, or at least half of what it takes up",
-						"%s lies across %q, but not on the middle of it", p.row.name(*p.fold), l.name)
+						"%s lies across %q, but not on the middle of it", p.row.name(p.fold), l.name)
 					return false
 				}
 				continue
 			}
-			if p.fold.near < end-samePoint {
-				reportTaken(*p, l.nearer(row, i), found)
+			if p.near < end-samePoint {
+				reportTaken(*p, l.nearer(side, i), found)
 				return false
 			}
-			p.fold.seam = p.fold.near - taken
-			p.seam = l.at + p.side*p.fold.seam
-			taken += 2 * p.fold.width
-			end = p.fold.far()
+			p.stitching = p.near - taken
+			p.u = l.at + p.side*p.stitching
+			taken += 2 * p.width
+			end = p.far()
 		}
 	}
 	slices.Reverse(l.before)
@@ -302,11 +376,11 @@ func (l *line) settle(found *findings) bool {
 
 // nearer returns the fold that lies next to fold i of one side of the line, on the
 // way to it: for the first, one that lies about the line.
-func (l *line) nearer(row []placed, i int) placed {
+func (l *foldsBeside) nearer(side []placed, i int) placed {
 	if i > 0 {
-		return row[i-1]
+		return side[i-1]
 	}
-	return l.from[0]
+	return l.beyond[0]
 }
 
 // reportTaken notes that two folds take up the same cloth, in the place of the one
@@ -316,5 +390,5 @@ func reportTaken(a, b placed, found *findings) {
 		a, b = b, a
 	}
 	found.add(a.row.place, "move one of the two, or make it smaller",
-		"%s takes up cloth that %s takes up already", a.row.name(*a.fold), b.row.nameElsewhere(*b.fold))
+		"%s takes up cloth that %s takes up already", a.row.name(a.fold), b.row.nameElsewhere(b.fold))
 }

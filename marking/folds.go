@@ -16,36 +16,57 @@ import (
 // checkFolds works out the tucks of a piece and the pleats across it. The rest of
 // the piece has been worked out as it is drawn; marks are its lines.
 func checkFolds(piece *Piece, ps PieceSpec, spec *Spec, marks []Mark, found *findings) {
-	piece.flat = piece.laidOut(marks)
-	piece.foldedLength = plane.Path.Length
-	defer piece.measureEdges()
-	rows, ok := readRows(piece, ps, found)
-	if !ok {
-		return
-	}
-	all := foldings(piece, rows)
-	var flat []*plane.Folding
-	if piece.Finished {
-		flat, ok = unfoldPiece(piece, all, ps.Block != nil, found)
-	} else {
-		ok = foldPiece(piece, all, found)
-	}
-	if !ok {
-		return
-	}
-	if ps.Block != nil {
-		checkBlock(piece, ps, spec, all, flat, found)
-	}
-	for i := range piece.Tucks {
-		piece.Tucks[i].keepLines()
-	}
-	for i := range piece.Pleatings {
-		piece.Pleatings[i].keepLines()
+	made, ok := makeFolds(piece, ps, marks, found)
+	piece.take(made)
+	piece.measure()
+	if ok && ps.Block != nil {
+		checkBlock(piece, ps, spec, made.foldings, found)
 	}
 }
 
-// measureEdges works out how long every edge is sewn when tucks and pleats are in.
-func (p *Piece) measureEdges() {
+// makeFolds works out what the folds of a piece make of it. Where they cannot be made
+// that is noted, and what comes back goes as far as they could.
+func makeFolds(piece *Piece, ps PieceSpec, marks []Mark, found *findings) (foldedPiece, bool) {
+	drawn := piece.laidOut(marks)
+	rows, ok := readRows(piece, ps, found)
+	if !ok {
+		return foldedPiece{flat: drawn}, false
+	}
+	all := foldings(piece, rows)
+	switch {
+	case !piece.Finished:
+		return foldPiece(piece, drawn, all, found)
+	case ps.Block == nil:
+		return unfoldPiece(piece, drawn, all, found)
+	}
+	return unfoldBlock(piece, drawn, all, found)
+}
+
+// foldedPiece is what the folds of a piece make of it.
+type foldedPiece struct {
+	flat     *layout
+	outline  plane.Path // with all folds in; nil without folds, or where it has no one shape
+	inFolds  inFolds
+	rows     []laidRow
+	foldings []flatFolding // of a piece that is drawn finished
+}
+
+// take gives the piece what its folds make of it.
+func (p *Piece) take(made foldedPiece) {
+	p.flat, p.folded, p.inFolds = made.flat, made.outline, made.inFolds
+	for _, laid := range made.rows {
+		if n := laid.row.nth; n < len(p.Tucks) {
+			p.Tucks[n] = p.Tucks[n].with(laid)
+		} else {
+			n -= len(p.Tucks)
+			p.Pleatings[n] = p.Pleatings[n].with(laid)
+		}
+	}
+}
+
+// measure works out how long every edge and every line is sewn when tucks and pleats
+// are in.
+func (p *Piece) measure() {
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.Folded = p.foldedAlong(i, e.Sewn)
@@ -53,33 +74,35 @@ func (p *Piece) measureEdges() {
 			e.Folded = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
 		}
 	}
-}
-
-// foldedAlong returns how long a line beside an edge, no farther inside than its
-// allowance, is when tucks and pleats are in, those in the edge among them.
-func (p *Piece) foldedAlong(edge int, line plane.Path) float64 {
-	if len(line) < 2 {
-		return 0
-	}
-	length := p.foldedLength(line)
-	for _, pleat := range p.Pleats {
-		if pleat.edge == edge {
-			length -= pleat.takenFrom(line, p.Edges[edge].Allowance)
+	for i := range p.Lines {
+		l := &p.Lines[i]
+		l.Folded = 0
+		for _, part := range seenOf(l.Path, p.seams) {
+			l.Folded += p.foldedLength(part)
 		}
 	}
-	return length
+}
+
+// seenOf returns the parts of a line that lie within stitch lines. A line that lies in
+// the allowances alone is returned whole.
+func seenOf(line plane.Path, within *plane.Tree) []plane.Path {
+	var parts []plane.Path
+	for _, s := range insideStretches(within, plane.NewTree(line)) {
+		parts = append(parts, line.Between(s.from, s.to))
+	}
+	if len(parts) == 0 {
+		return []plane.Path{line}
+	}
+	return parts
 }
 
 // readRows reads the rows of a piece, in the order of the file, whether tucks or
 // pleats.
-func readRows(piece *Piece, ps PieceSpec, found *findings) ([]*row, bool) {
+func readRows(piece *Piece, ps PieceSpec, found *findings) ([]row, bool) {
 	ok := true
 	for _, ts := range ps.Tucks {
 		t, fine := newTuck(piece, ts, found)
 		ok = ok && fine
-		if fine && piece.Finished && t.Press == "" {
-			t.Press = "away" // the layers must lie one way or the other
-		}
 		piece.Tucks = append(piece.Tucks, t)
 	}
 	for _, s := range ps.Pleatings {
@@ -91,68 +114,70 @@ func readRows(piece *Piece, ps PieceSpec, found *findings) ([]*row, bool) {
 		return nil, false
 	}
 	rows, folds := piece.rows(), 0
-	for _, r := range rows {
-		if folds += len(r.folds); folds > mostTakeUps {
-			found.add(r.place, "make it two pieces", "the piece has more than %d tucks and pleats", mostTakeUps)
+	for n := range rows {
+		rows[n].nth = n
+		if folds += len(rows[n].folds); folds > mostTakeUps {
+			found.add(rows[n].place, "make it two pieces", "the piece has more than %d tucks and pleats", mostTakeUps)
 			return nil, false
 		}
 	}
 	// In the order of the file: what stands first is folded first.
-	slices.SortStableFunc(rows, func(a, b *row) int { return a.place.Line - b.place.Line })
+	slices.SortStableFunc(rows, func(a, b row) int { return a.place.Line - b.place.Line })
 	return rows, true
 }
 
 // foldPiece lays the rows of a piece that is drawn flat, and folds it.
-func foldPiece(piece *Piece, all []*folding, found *findings) bool {
-	outline := piece.tree
-	ok := true
+func foldPiece(piece *Piece, drawn *layout, all []folding, found *findings) (made foldedPiece, ok bool) {
+	made.flat, ok = drawn, true
+	var ended []folding
 	for _, f := range all {
+		var rows []row
 		for _, r := range f.rows {
-			r.findSeams()
-			at := func(one fold) float64 { return one.at }
-			ok = findEnds(piece, r, at, found) && layRow(r, outline, found) && ok
-			r.endPath = r.endLine()
+			r, fine := r.byItself().ended(piece, func(one fold) float64 { return one.at }, found)
+			laid := laidRow{row: r, lines: make([][][]plane.Path, len(r.folds))}
+			if fine {
+				laid, fine = r.laid(piece.tree, found)
+			}
+			ok = ok && fine
+			rows = append(rows, r)
+			made.rows = append(made.rows, laid)
 		}
+		ended = append(ended, f.with(rows))
 	}
 	if !ok {
-		return false
+		return made, false
 	}
-	folded := true
-	var foldings []*plane.Folding
-	for _, f := range all {
-		for _, earlier := range foldings {
+	var folded []*plane.Folding
+	for _, f := range ended {
+		for _, earlier := range folded {
 			f = f.carriedOn(earlier)
 		}
-		one, whole := f.flat()
-		if folded = folded && whole; !folded {
-			break // it has no one finished shape
+		settled, one, whole := f.folded()
+		if !whole { // it has no one finished shape
+			made.inFolds = foldByFold(ended)
+			return made, true
 		}
-		foldings = append(foldings, one)
+		made.rows = stitchedAs(made.rows, settled.rows)
+		folded = append(folded, one)
 	}
-	switch {
-	case !folded:
-		piece.foldedLength = func(p plane.Path) float64 { return p.Length() - takenUp(all, p) }
-	case len(foldings) > 0:
-		piece.folded = drawIn(foldings, piece.Outline)
-		piece.foldedLength = func(p plane.Path) float64 { return shownLength(foldings, []plane.Path{p}) }
+	if len(folded) > 0 {
+		made.outline = drawIn(folded, piece.Outline)
+		made.inFolds = inFolds{shown: folded}
 	}
-	return true
+	return made, true
 }
 
-// takenUp returns how much of a line of the flat piece its folds take up, each by
-// itself: of a piece that has no one finished shape, its edges still have a length.
-func takenUp(all []*folding, line plane.Path) float64 {
-	sum := 0.0
-	for _, f := range all {
-		for _, r := range f.rows {
-			for k := range r.folds {
-				one := placed{row: r, fold: &r.folds[k], side: f.side(r)}
-				strip := f.mirrored([]plane.Fold{f.plane(one, f.begins(one))})
-				sum += line.Length() - shownLength([]*plane.Folding{plane.NewFolding(f.origin, f.out, strip)}, []plane.Path{line})
+// stitchedAs returns laid rows with the stitching that rows among them have.
+func stitchedAs(laid []laidRow, rows []row) []laidRow {
+	laid = slices.Clone(laid)
+	for i := range laid {
+		for _, r := range rows {
+			if r.nth == laid[i].row.nth {
+				laid[i].row = laid[i].row.stitchedAs(r)
 			}
 		}
 	}
-	return sum
+	return laid
 }
 
 // drawIn returns a path of the flat piece with every fold in.
@@ -163,126 +188,113 @@ func drawIn(foldings []*plane.Folding, p plane.Path) plane.Path {
 	return p
 }
 
-// shownLength returns the length of lines of the flat piece when its folds are in:
-// of all but what they take up. Below its end line a fold takes up nothing.
-func shownLength(foldings []*plane.Folding, lines []plane.Path) float64 {
-	for _, f := range foldings {
-		var shown []plane.Path
-		for _, p := range lines {
-			shown = append(shown, f.Shown(p)...)
-		}
-		lines = shown
-	}
-	sum := 0.0
-	for _, p := range lines {
-		sum += p.Length()
-	}
-	return sum
-}
-
 // carriedOn returns the folding with its rows where they lie once an earlier one is
 // folded.
-func (f *folding) carriedOn(earlier *plane.Folding) *folding {
-	on := *f
-	on.origin = earlier.DrawnIn(f.origin)
-	on.rows = nil
-	for _, r := range f.rows {
-		moved := *r
-		moved.base.origin = earlier.DrawnIn(r.base.origin)
-		on.rows = append(on.rows, &moved)
+func (f folding) carriedOn(earlier *plane.Folding) folding {
+	f.origin = earlier.DrawnIn(f.origin)
+	f.rows = slices.Clone(f.rows)
+	for i := range f.rows {
+		f.rows[i].base.origin = earlier.DrawnIn(f.rows[i].base.origin)
 	}
-	return &on
+	return f
 }
 
-// unfoldPiece takes a piece that is drawn finished to the flat cloth, and lays its
-// rows there. One that is cut from a tucked block never lies flat as a piece: of it
-// only the places of the folds are found.
-func unfoldPiece(piece *Piece, all []*folding, block bool, found *findings) ([]*plane.Folding, bool) {
+// drawnFinished returns the foldings of a piece that is drawn finished, with their
+// stitching and their ends.
+func drawnFinished(piece *Piece, all []folding, found *findings) ([]folding, bool) {
 	if !checkSquare(all, found) {
 		return nil, false
 	}
-	flat := make([]*plane.Folding, len(all))
 	ok := true
+	var drawn []folding
 	for _, f := range all {
-		if _, fine := f.lines(found); !fine { // which finds the seams, for the ends
+		f, fine := f.settled(found)
+		if !fine {
 			return nil, false
 		}
+		var rows []row
 		for _, r := range f.rows {
-			seam := func(one fold) float64 { return one.seam }
-			ok = findEnds(piece, r, seam, found) && f.checkSeams(piece, r, found) && ok
+			r, fine := r.ended(piece, func(one fold) float64 { return one.stitching }, found)
+			ok = fine && f.checkStitching(piece, r, found) && ok
+			rows = append(rows, r)
 		}
+		drawn = append(drawn, f.with(rows))
 	}
-	if !ok {
-		return nil, false
-	}
-	now := piece.flat
-	for i := len(all) - 1; i >= 0; i-- {
-		f := all[i]
-		for _, later := range flat[i+1:] {
-			f.carryBack(later)
-		}
-		if flat[i], ok = f.finished(found); !ok {
-			return nil, false
-		}
-		if block {
-			flat[i].Over(now.outline)
-		} else {
-			before := now
-			if now, ok = before.unfolded(piece, f, flat[i], found); !ok {
-				return nil, false
-			}
-		}
-		outline := plane.NewTree(now.outline)
-		for _, r := range f.rows {
-			r.base.origin = r.base.origin.Add(r.moved)
-			r.endPath = r.endLine()
-			if !block && !layRow(r, outline, found) {
-				return nil, false
-			}
-		}
-		for _, later := range all[i+1:] {
-			later.unfoldLines(f, flat[i])
-		}
-	}
-	if len(all) > 0 {
-		piece.folded = piece.Outline
-	}
-	piece.flat = now
-	piece.foldedLength = func(p plane.Path) float64 { return p.Length() + spread(all, flat, p) }
-	return flat, checkPleatsClear(piece, all, flat, found)
+	return drawn, ok
 }
 
-// spread returns how much longer a line of the finished piece is than drawn, because
-// folds that end above it leave it open.
-func spread(all []*folding, flat []*plane.Folding, line plane.Path) float64 {
-	sum := 0.0
-	for i := len(all) - 1; i >= 0; i-- {
-		if !all[i].onAxis {
-			sum += flat[i].Spread(line)
-		} else {
-			for _, half := range all[i].withImage(line) {
-				sum += flat[i].Spread(half) / 2
-			}
-		}
-		earlier := make(plane.Path, len(line))
-		for k, q := range line {
-			earlier[k] = flat[i].Flat(q)
-		}
-		line = earlier
+// unfoldPiece takes a piece that is drawn finished to the flat cloth, and lays its
+// rows there.
+func unfoldPiece(piece *Piece, drawn *layout, all []folding, found *findings) (foldedPiece, bool) {
+	made := foldedPiece{flat: drawn}
+	finished, ok := drawnFinished(piece, all, found)
+	if !ok || len(all) == 0 {
+		return made, ok
 	}
-	return sum
+	now := drawn
+	flat := make([]flatFolding, len(all))
+	laid := make([][]laidRow, len(all))
+	for i, f := range slices.Backward(finished) {
+		if flat[i], ok = f.flattenedBefore(flat[i+1:], found); !ok {
+			return made, false
+		}
+		if now, ok = now.unfolded(piece, flat[i], found); !ok {
+			return made, false
+		}
+		outline := plane.NewTree(now.outline.path)
+		for k, r := range flat[i].rows {
+			one, fine := r.laid(outline, found)
+			if !fine {
+				return made, false
+			}
+			one.row = f.rows[k]
+			laid[i] = append(laid[i], one)
+		}
+		for j := i + 1; j < len(all); j++ {
+			laid[j] = unfoldRows(laid[j], flat[i])
+		}
+	}
+	if now.patches, ok = clearPatches(piece, flat, found); !ok {
+		return made, false
+	}
+	return foldedPiece{flat: now, outline: piece.Outline, inFolds: inFolds{open: flat}, rows: slices.Concat(laid...), foldings: flat}, true
+}
+
+// unfoldBlock finds the places of the folds of a piece that is cut from a tucked block.
+// Such a piece never lies flat.
+func unfoldBlock(piece *Piece, drawn *layout, all []folding, found *findings) (foldedPiece, bool) {
+	made := foldedPiece{flat: drawn}
+	finished, ok := drawnFinished(piece, all, found)
+	if !ok || len(all) == 0 {
+		return made, ok
+	}
+	flat := make([]flatFolding, len(all))
+	for i, f := range slices.Backward(finished) {
+		if flat[i], ok = f.flattenedBefore(flat[i+1:], found); !ok {
+			return made, false
+		}
+		flat[i].flat.Over(drawn.outline.path)
+		for k, r := range flat[i].rows {
+			made.rows = append(made.rows, laidRow{row: f.rows[k], lines: make([][][]plane.Path, len(r.folds)), end: r.endLine()})
+		}
+	}
+	now := *drawn
+	if now.patches, ok = clearPatches(piece, flat, found); !ok {
+		return made, false
+	}
+	return foldedPiece{flat: &now, outline: piece.Outline, inFolds: inFolds{open: flat}, rows: made.rows, foldings: flat}, true
 }
 
 // checkSquare looks whether the rows of a piece that is drawn finished run one way,
 // or two ways square to each other.
-func checkSquare(all []*folding, found *findings) bool {
+func checkSquare(all []folding, found *findings) bool {
 	for i, f := range all {
 		for _, g := range all[:i] {
 			if math.Abs(f.out.Dot(g.out)) > squareWithin {
 				a, b := g.rows[0], f.rows[0]
 				found.add(b.place, `draw the piece flat, with the room its folds take, and write drawn = "flat"`,
 					"the %ss of %q run neither along those of %q nor square to them, so nothing says how the flat piece lies",
-					b.of, b.key, a.key)
+					b.kind, b.key, a.key)
 				return false
 			}
 		}
@@ -294,29 +306,29 @@ func checkSquare(all []*folding, found *findings) bool {
 // each other: half a degree off.
 const squareWithin = 0.0087
 
-// checkSeams looks whether the stitching of every fold of a row lies on the piece,
+// checkStitching looks whether the stitching of every fold of a row lies on the piece,
 // which is drawn finished, and its flap as well.
-func (f *folding) checkSeams(piece *Piece, r *row, found *findings) bool {
+func (f folding) checkStitching(piece *Piece, r row, found *findings) bool {
 	us, _ := r.base.extent(piece.Outline)
 	lies := func(u float64) bool {
 		return len(r.base.chords(piece.tree, u)) > 0 || math.Abs(u-us.from) < samePoint || math.Abs(u-us.to) < samePoint
 	}
 	for _, one := range r.folds {
-		if !lies(one.seam) {
+		if !lies(one.stitching) {
 			found.add(r.place, howManyFit(one.number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
-				r.name(one), r.seamName(), found.mm(one.seam), r.base.name, found.mm(us.to))
+				r.name(one), r.stitchingName(), found.mm(one.stitching), r.base.name, found.mm(us.to))
 			return false
 		}
-		if chords := r.base.chords(piece.tree, one.seam); one.end.given && len(chords) > 0 {
+		if chords := r.base.chords(piece.tree, one.stitching); one.end.given && len(chords) > 0 {
 			if _, ok := one.end.upTo(chords); !ok {
-				reportEndOutside(r, one, one.seam, chords, found)
+				reportEndOutside(r, one, one.stitching, chords, found)
 				return false
 			}
 		}
-		crease, left := one.reach().to, us.to-one.seam
+		crease, left := one.reach().to, us.to-one.stitching
 		if one.toward {
-			crease, left = one.reach().from, one.seam-us.from
+			crease, left = one.reach().from, one.stitching-us.from
 		}
 		if f.onAxis {
 			// Over the centre lies the other half.
@@ -326,74 +338,91 @@ func (f *folding) checkSeams(piece *Piece, r *row, found *findings) bool {
 		if !lies(crease) {
 			found.add(r.place, "turn it the other way, or move it farther in",
 				"%s hangs over the edge of the piece: finished, it is %s wide, and from its %s to the edge there is %s",
-				r.name(one), found.given(one.width), r.seamName(), found.nothingOr(left))
+				r.name(one), found.given(one.width), r.stitchingName(), found.nothingOr(left))
 			return false
 		}
 	}
 	return true
 }
 
-// carryBack moves the rows of a folding to where they lie before a later one is
-// folded, which runs square to it.
-func (f *folding) carryBack(later *plane.Folding) {
-	f.origin = later.Flat(f.origin)
-	for _, r := range f.rows {
-		for k := range r.folds {
-			if end := &r.folds[k].end; end.given {
-				end.v = later.Flat(r.base.at(0, end.v)).Sub(later.Flat(r.base.origin)).Dot(r.base.along)
-			}
-		}
-		r.base.origin = later.Flat(r.base.origin)
+// flattenedBefore returns the folding on the flat cloth, that of a piece which is
+// folded by later ones as well.
+func (f folding) flattenedBefore(later []flatFolding, found *findings) (flatFolding, bool) {
+	for _, one := range later {
+		f = f.carriedBack(one.flat)
 	}
+	return f.flattened(found)
 }
 
-// unfoldLines takes the lines of rows, laid with the folds of an earlier folding
-// in, to where they lie before that.
-func (f *folding) unfoldLines(earlier *folding, folding *plane.Folding) {
-	for _, r := range f.rows {
+// carriedBack returns the folding with its rows where they lie before a later one is
+// folded, which runs square to it.
+func (f folding) carriedBack(later *plane.Folding) folding {
+	f.origin = later.Flat(f.origin)
+	f.rows = slices.Clone(f.rows)
+	for i := range f.rows {
+		r := &f.rows[i]
+		r.folds = slices.Clone(r.folds)
+		origin := later.Flat(r.base.origin)
 		for k := range r.folds {
-			for l := range r.folds[k].lines {
-				line := &r.folds[k].lines[l]
-				var paths []plane.Path
-				for _, p := range line.paths {
-					paths = append(paths, earlier.carry(folding, p)...)
-				}
-				line.paths = paths
+			if end := &r.folds[k].end; end.given {
+				end.v = later.Flat(r.base.at(0, end.v)).Sub(origin).Dot(r.base.along)
 			}
 		}
-		if r.endPath == nil {
-			continue
-		}
-		if parts := earlier.carry(folding, r.endPath); len(parts) > 0 {
-			r.endPath = parts[0]
-		}
+		r.base.origin = origin
 	}
+	return f
+}
+
+// unfoldRows takes rows, laid with the folds of an earlier folding in, to where their
+// lines lie before that.
+func unfoldRows(rows []laidRow, earlier flatFolding) []laidRow {
+	var unfolded []laidRow
+	for _, r := range rows {
+		one := laidRow{row: r.row, lines: make([][][]plane.Path, len(r.lines)), end: r.end}
+		for k, lines := range r.lines {
+			for _, parts := range lines {
+				var all []plane.Path
+				for _, p := range parts {
+					all = append(all, earlier.unfold(p)...)
+				}
+				one.lines[k] = append(one.lines[k], all)
+			}
+		}
+		if r.end != nil {
+			if parts := earlier.unfold(r.end); len(parts) > 0 {
+				one.end = parts[0]
+			}
+		}
+		unfolded = append(unfolded, one)
+	}
+	return unfolded
 }
 
 // sameArea bounds how far the area of a patch may be off, in mm², when it has only
 // been moved.
 const sameArea = 1
 
-// checkPleatsClear looks whether the pleats in the edges of a piece that is drawn
-// finished lie clear of its folds: what they take up must come through unfolding as
+// clearPatches returns what the pleats in the edges of a piece that is drawn finished
+// take up, on the flat cloth. It must lie clear of the folds: come through unfolding as
 // it is, only moved.
-func checkPleatsClear(piece *Piece, all []*folding, flat []*plane.Folding, found *findings) bool {
-	ok := true
+func clearPatches(piece *Piece, all []flatFolding, found *findings) (patches []plane.Path, ok bool) {
+	ok = true
 	told := map[string]bool{}
-	for k := range piece.Pleats {
-		p := &piece.Pleats[k]
-		for i := len(all) - 1; i >= 0; i-- {
-			parts := all[i].carry(flat[i], p.patch)
-			if len(parts) == 1 && math.Abs(parts[0].Area()-p.patch.Area()) < sameArea {
-				p.patch = parts[0]
+	for _, p := range piece.Pleats {
+		patch := p.patch
+		for _, f := range slices.Backward(all) {
+			parts := f.unfold(patch)
+			if len(parts) == 1 && math.Abs(parts[0].Area()-patch.Area()) < sameArea {
+				patch = parts[0]
 				continue
 			}
-			if r := all[i].rows[0]; !told[p.Key] {
-				found.add(p.place, "move one of the two", "the pleat lies under or across the %ss of %q", r.of, r.key)
+			if r := f.rows[0]; !told[p.Key] {
+				found.add(p.place, "move one of the two", "the pleat lies under or across the %ss of %q", r.kind, r.key)
 			}
 			told[p.Key], ok = true, false
 			break
 		}
+		patches = append(patches, patch)
 	}
-	return ok
+	return patches, ok
 }

@@ -55,7 +55,7 @@ func rows(lines ...string) string {
 // flatEdges writes the flat outline of a piece, edge by edge.
 func flatEdges(p *Piece) map[string]string {
 	edges := map[string]string{}
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		key := p.Edges[run.edge].Key
 		if edges[key] != "" {
 			edges[key] += " | "
@@ -83,7 +83,7 @@ func seams(p *Piece) string {
 	var all []string
 	for _, t := range p.Tucks {
 		for _, one := range t.Each {
-			all = append(all, number(one.Seam/25.4))
+			all = append(all, number(one.Stitching/25.4))
 		}
 	}
 	return strings.Join(all, " ")
@@ -119,7 +119,7 @@ func TestFinishedPlaces(t *testing.T) {
 				folds, _ := creases(piece)
 				assert.Equal(t, c.folds, folds, "flat fold lines")
 				assert.Equal(t, c.seams, seams(piece), "finished stitchings")
-				assert.InDelta(t, 30, piece.flat.outline.Bounds().Width()/25.4, 1e-6, "the flat strip")
+				assert.InDelta(t, 30, piece.flat.outline.path.Bounds().Width()/25.4, 1e-6, "the flat strip")
 				assert.InDelta(t, 30-c.takeUp, piece.folded.Bounds().Width()/25.4, 1e-6, "the finished strip")
 				assert.InDelta(t, (30-c.takeUp)*25.4, piece.Edges[piece.edge("top")].Folded, 1e-6, "its edge")
 			})
@@ -269,7 +269,7 @@ func TestFormsOfRows(t *testing.T) {
 func TestTuckOnTheCentreTakesHalf(t *testing.T) {
 	piece := sketched(t, "0", slope+rows(`tuck a centre 1/2 2 0`))
 	assert.InDelta(t, 1.5, tookUp(piece), 1e-9)
-	assert.InDelta(t, 9.5, piece.flat.outline.Bounds().Width()/25.4, 1e-6)
+	assert.InDelta(t, 9.5, piece.flat.outline.path.Bounds().Width()/25.4, 1e-6)
 }
 
 // Rows of a piece drawn flat that lean toward each other are folded one after the

@@ -17,11 +17,11 @@ type FoldPlace struct {
 	Sewn   Amount   // from the base when the whole piece is finished
 }
 
-// places lists where the tucks of a set lie.
-func (t Tuck) places(unit Unit) []FoldPlace {
+// tuckPlaces lists where the tucks of a set lie.
+func tuckPlaces(t Tuck, unit Unit) []FoldPlace {
 	var all []FoldPlace
 	for k, f := range t.row.folds {
-		p := FoldPlace{Number: k + 1, Fold: unit.amount(f.at), Sewn: unit.amount(f.seam)}
+		p := FoldPlace{Number: k + 1, Fold: unit.amount(f.at), Sewn: unit.amount(f.stitching)}
 		for _, l := range f.lines {
 			if l.role == TuckStitch {
 				p.Others = append(p.Others, unit.amount(l.u))
@@ -32,40 +32,20 @@ func (t Tuck) places(unit Unit) []FoldPlace {
 	return all
 }
 
-// places lists where the pleats of a row lie; a box or inverted one has two folds.
-func (p Pleating) places(unit Unit) []FoldPlace {
+// pleatingPlaces lists where the pleats of a row lie; a box or inverted one has two folds.
+func pleatingPlaces(p Pleating, unit Unit) []FoldPlace {
 	var all []FoldPlace
 	for _, f := range p.row.folds {
 		all = append(all, FoldPlace{
-			Number: f.number + 1, Fold: unit.amount(f.at), Others: []Amount{unit.amount(f.placement())}, Sewn: unit.amount(f.seam),
+			Number: f.number + 1, Fold: unit.amount(f.at), Others: []Amount{unit.amount(f.placement())}, Sewn: unit.amount(f.stitching),
 		})
 	}
 	return all
 }
 
-// inAll returns how many tucks or pleats the whole piece has of a row, the other half
-// included.
-func (r row) inAll() int {
-	switch {
-	case !r.mirrored:
-		return r.count
-	case r.folds[0].about(), r.halved:
-		return 2*r.count - 1
-	}
-	return 2 * r.count
-}
-
-// taken returns what the row takes of the whole piece, both halves of it.
-func (r row) taken() float64 {
-	if r.mirrored {
-		return 2 * r.takeUp()
-	}
-	return r.takeUp()
-}
-
 // names gives lengths that stand in the file: as they were chosen where they are plain
 // on some ruler, else as the file's ruler shows them.
-func (w wording) names(unit Unit) func(mm float64) string {
+func (w Wording) names(unit Unit) func(mm float64) string {
 	return func(mm float64) string {
 		if inchFraction(mm) == "" && unit.halfMillimetres(mm) == "" {
 			return w.length(unit.amount(mm))
@@ -76,15 +56,15 @@ func (w wording) names(unit Unit) func(mm float64) string {
 
 // foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
 // in its edges.
-func (p *Piece) foldTables(unit Unit, w wording) []Table {
+func foldTables(p *Piece, unit Unit, w Wording) []Table {
 	var tables []Table
 	for _, t := range p.Tucks {
-		tables = append(tables, t.table(p, unit, w))
+		tables = append(tables, tuckTable(t, p, unit, w))
 	}
 	for _, pl := range p.Pleatings {
-		tables = append(tables, pl.table(p, unit, w))
+		tables = append(tables, pleatingTable(pl, p, unit, w))
 	}
-	return append(tables, p.edgePleats(unit, w)...)
+	return append(tables, edgePleats(p, unit, w)...)
 }
 
 // offLine explains places that lie off a step of the ruler; nothing where none does.
@@ -99,16 +79,16 @@ func offLine(places []FoldPlace) []Sentence {
 	return nil
 }
 
-// table is the table of a set of tucks.
-func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
+// tuckTable is the table of a set of tucks.
+func tuckTable(t Tuck, p *Piece, unit Unit, w Wording) Table {
 	table := Table{
-		Title: p.Name + ", " + t.describe(w.names(unit))[0],
+		Title: p.Name + ", " + describeTuck(t, w.names(unit))[0],
 		Heads: []string{"from " + t.row.base.name, "stitch", "fold", "stitch", "when sewn"},
 	}
 	if t.Twin {
 		table.Heads = []string{"from " + t.row.base.name, "fold", "when sewn"}
 	}
-	places := t.places(unit)
+	places := tuckPlaces(t, unit)
 	for _, place := range places {
 		cells := []string{"tuck " + strconv.Itoa(place.Number)}
 		if len(place.Others) == 2 {
@@ -130,23 +110,31 @@ func (t Tuck) table(p *Piece, unit Unit, w wording) Table {
 	if t.Twin {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
-	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: t.row.takes(unit, t.Takes, t.Sampled, w)})
-	for _, part := range t.describe(w.names(unit))[1:] {
+	takes := takenByFolds(t.row, unit, t.Takes, w)
+	if t.Sampled {
+		takes = takenByRow(t.row, unit, w) // one takes less than a ruler shows
+	}
+	table.Lines = append(offLine(places), Sentence{Text: deep}, Sentence{Text: takes})
+	for _, part := range describeTuck(t, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
 }
 
-// takes says what the folds of a row take up, each and together. What a sample took is
-// told of all of them: one takes less than a ruler shows.
-func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
-	n := r.inAll()
-	one, together := unit.amount(each), unit.amount(r.taken())
-	switch {
-	case n == 1:
+// takenByRow says what all folds of a row take up.
+func takenByRow(r row, unit Unit, w Wording) string {
+	n, together := r.inAll(), unit.amount(r.taken())
+	if n == 1 {
 		return "it takes up " + w.length(together)
-	case sampled || one.isOff() || one.Times(n).steps != together.steps:
-		return fmt.Sprintf("%s together take up %s", counted(n, r.of), w.length(together))
+	}
+	return fmt.Sprintf("%s together take up %s", counted(n, r.kind.String()), w.length(together))
+}
+
+// takenByFolds says what the folds of a row take up, each and together.
+func takenByFolds(r row, unit Unit, each float64, w Wording) string {
+	n, one := r.inAll(), unit.amount(each)
+	if n == 1 || one.isOff() || one.Times(n).steps != unit.amount(r.taken()).steps {
+		return takenByRow(r, unit, w)
 	}
 	all := fmt.Sprintf("all %d", n)
 	if n == 2 {
@@ -155,31 +143,31 @@ func (r row) takes(unit Unit, each float64, sampled bool, w wording) string {
 	return fmt.Sprintf("each takes up %s, %s together %s", w.length(one), all, w.length(one.Times(n)))
 }
 
-// table is the table of a row of pleats across a piece.
-func (p Pleating) table(piece *Piece, unit Unit, w wording) Table {
+// pleatingTable is the table of a row of pleats across a piece.
+func pleatingTable(p Pleating, piece *Piece, unit Unit, w Wording) Table {
 	table := Table{
-		Title: piece.Name + ", " + p.describe(w.names(unit))[0],
+		Title: piece.Name + ", " + describePleating(p, w.names(unit))[0],
 		Heads: []string{"from " + p.row.base.name, "fold", "laid to", "when laid"},
 	}
-	places := p.places(unit)
+	places := pleatingPlaces(p, unit)
 	for _, place := range places {
 		table.Rows = append(table.Rows, Row{Cells: []string{
 			"pleat " + strconv.Itoa(place.Number), w.reading(place.Fold), w.reading(place.Others[0]), w.cell(place.Sewn),
 		}})
 	}
 	each := 2 * p.Depth
-	if p.Kind != "knife" {
+	if p.Kind != KnifePleat {
 		each = 4 * p.Depth
 	}
-	table.Lines = append(offLine(places), Sentence{Text: p.row.takes(unit, each, false, w)})
-	for _, part := range p.describe(w.names(unit))[1:] {
+	table.Lines = append(offLine(places), Sentence{Text: takenByFolds(p.row, unit, each, w)})
+	for _, part := range describePleating(p, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, Sentence{Text: part})
 	}
 	return table
 }
 
 // edgePleats are the tables of the pleats that lie in edges, one for each set.
-func (p *Piece) edgePleats(unit Unit, w wording) []Table {
+func edgePleats(p *Piece, unit Unit, w Wording) []Table {
 	var tables []Table
 	var lines []FoldPlace // of the set that is being listed
 	for i, pleat := range p.Pleats {
@@ -207,10 +195,10 @@ func (p *Piece) edgePleats(unit Unit, w wording) []Table {
 	return tables
 }
 
-func (p *Pattern) foldSection(w wording) Section {
+func foldSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Tucks and pleats, on the flat cloth"}
 	for i := range p.Pieces {
-		s.Tables = append(s.Tables, p.Pieces[i].foldTables(p.Unit, w)...)
+		s.Tables = append(s.Tables, foldTables(&p.Pieces[i], p.Unit, w)...)
 	}
 	return s
 }

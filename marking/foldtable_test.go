@@ -185,7 +185,7 @@ func TestTakeUpsThatDoNotAddUpOnARuler(t *testing.T) {
 	assert.Contains(t, printedSection(p, tucksAndPleats), "each takes up 1/4 in, all 14 together 3 1/2 in\n")
 	p = garment(t, half+strings.Replace(rows(`tuck yoke centre W 7 1/2`), "W", "3.1 mm", 1), "")
 	assert.Contains(t, printedSection(p, tucksAndPleats), "\n  14 tucks together take up 3 7/16 in\n")
-	assert.Equal(t, "3 7/16 in", p.Figures().Pieces[0].Tucks[0].TakeUp.String(), "the data say the same")
+	assert.Equal(t, "3 7/16 in", FiguresOf(p).Pieces[0].Tucks[0].TakeUp.String(), "the data say the same")
 }
 
 // A strip of 9 1/2 in with six pleats of 1/2 in takes 6 in (Hapgood, School Needlework,
@@ -264,7 +264,7 @@ func TestEdgePleatTables(t *testing.T) {
 // With both systems the widths in the headings have both, too.
 func TestFoldTablesInBothSystems(t *testing.T) {
 	var text strings.Builder
-	for _, s := range garment(t, half+rows(`tuck yoke centre 1/8 1 1/2`), "").Report(true).Sections {
+	for _, s := range ReportOf(garment(t, half+rows(`tuck yoke centre 1/8 1 1/2`), ""), AllUnits).Sections {
 		if s.Title == tucksAndPleats {
 			text.WriteString(Report{Sections: []Section{s}}.Text(80))
 		}

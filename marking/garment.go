@@ -14,14 +14,14 @@ import (
 func checkNamesAlong(spec *Spec, found *findings) bool {
 	before := len(found.list)
 	for _, s := range spec.Seams {
-		checkEdgeNames(slices.Concat(s.Sides[0], s.Sides[1]), spec, false, found)
+		checkEdgeNames(slices.Concat(s.Sides[0], s.Sides[1]), spec, edgesOnly, found)
 		for _, side := range s.Sides {
 			checkOnce(side, found)
 		}
 		checkJoined(s, spec, found)
 	}
 	along := func(names []Text) {
-		checkEdgeNames(names, spec, true, found)
+		checkEdgeNames(names, spec, edgesAndLines, found)
 		checkOnce(names, found)
 	}
 	for _, s := range spec.Trims {
@@ -55,7 +55,7 @@ func checkJoined(s SeamSpec, spec *Spec, found *findings) {
 	}
 	for i, side := range s.Sides {
 		for _, name := range side {
-			piece, edge, known := splitName(name.V, spec.edgeKnown(false))
+			piece, edge, known := splitName(name.V, spec.hasEdge)
 			if !known || i == 1 && named(s.Sides[0], name) {
 				continue
 			}
@@ -76,7 +76,7 @@ func (p *Pattern) checkGarment(spec *Spec, found *findings) {
 	cuts := map[*Piece][]cutEdge{}
 	if len(spec.Seams) > 0 {
 		for i := range p.Pieces {
-			cuts[&p.Pieces[i]] = p.Pieces[i].cutEdges()
+			cuts[&p.Pieces[i]] = cutEdges(&p.Pieces[i])
 		}
 	}
 	for _, s := range spec.Seams {

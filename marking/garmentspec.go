@@ -20,10 +20,10 @@ type TrimSpec struct {
 	Key       string
 	Place     Place
 	Along     []Text
-	Kind      Text // "lace", "ribbon", "cord" or "braid"
+	Kind      Value[TrimKind]
 	Width     Length
 	Fullness  Factor
-	Lies      Text   // "beyond" the line, or "on" the piece
+	Lies      Value[Lies]
 	Joins     Count  // how many times its ends are joined or turned in
 	JoinTakes Length // what each of them takes
 }
@@ -48,7 +48,7 @@ type BindingSpec struct {
 	Place   Place
 	Along   []Text
 	Width   Length // finished
-	Fold    Text   // "single" or "double"
+	Fold    Value[BindingFold]
 	Joins   Count  // how many times its ends are joined
 	Joining Length // the allowance of the seams that join its strips
 	Square  Length // the side of the square of cloth that it is cut from

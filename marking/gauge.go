@@ -15,16 +15,16 @@ import (
 // no scissors cut card more finely.
 const sameCard = 0.1
 
-// Gauges returns the gauges of the pattern, to be cut from card: one for every marked
+// GaugesOf returns the gauges of the pattern, to be cut from card: one for every marked
 // edge, in parts where it is long; one for all straight lines; and one for every kind
 // of tucks. Each comes once, though several edges or sets may need it. None for a
 // pattern that has nothing to be marked so.
-func (p *Pattern) Gauges() []Marking {
-	all := p.edgeGauges()
-	if m, ok := p.stepGauge(); ok {
+func GaugesOf(p *Pattern) []Marking {
+	all := edgeGauges(p)
+	if m, ok := stepGauge(p); ok {
 		all = append(all, m)
 	}
-	return append(all, p.tuckGauges()...)
+	return append(all, tuckGauges(p)...)
 }
 
 // card returns a marking whose outline is made of sides, each of which begins where

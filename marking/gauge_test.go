@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -97,7 +96,7 @@ func TestWhichGaugesThereAre(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
-			all := pattern.Gauges()
+			all := GaugesOf(pattern)
 			for _, m := range all {
 				requireCard(t, m)
 			}
@@ -117,7 +116,7 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 		name  string
 		count int
 	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 9}} {
-		all := example(t, c.name).Gauges()
+		all := GaugesOf(example(t, c.name))
 		assert.Len(t, all, c.count, c.name)
 		keys := map[string]bool{}
 		for _, m := range all {
@@ -129,13 +128,15 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 }
 
 func TestAPatternOfNothingHasNoGauges(t *testing.T) {
-	assert.Empty(t, (&Pattern{}).Gauges())
-	assert.Empty(t, (&Pattern{Pieces: []Piece{{}}}).Gauges())
-	assert.Empty(t, (&Pattern{Pieces: []Piece{{Edges: []Edge{{Marked: true}, {Marked: true, Allowance: 5, Path: plane.Path{{}, {}}}}}}}).edgeGauges())
+	assert.Empty(t, GaugesOf((&Pattern{})))
+	assert.Empty(t, GaugesOf((&Pattern{Pieces: []Piece{{}}})))
+	assert.Empty(t, edgeGauges((&Pattern{Pieces: []Piece{{Edges: []Edge{{Marked: true}, {Marked: true, Allowance: 5, Path: plane.Path{{}, {}}}}}}})))
 }
 
-// A thousand curved edges, each hardly different from the next: what is compared most.
-func TestAThousandEdgesAreFast(t *testing.T) {
+// thousandEdges are curved edges, each hardly different from the next: what is compared
+// most.
+func thousandEdges(t testing.TB) *Pattern {
+	t.Helper()
 	var b strings.Builder
 	b.WriteString("unit = \"mm\"\nallowance = 8\n")
 	for i := range 250 {
@@ -150,10 +151,17 @@ func TestAThousandEdgesAreFast(t *testing.T) {
 	}
 	pattern, err := check(b.String())
 	require.NoError(t, err)
-	begin := time.Now()
-	all := pattern.Gauges()
-	took := time.Since(begin)
-	assert.Greater(t, len(all), 3000, "the edges differ, and have three parts or more")
-	assert.Less(t, took, 10*time.Second)
-	t.Logf("%d gauges in %v", len(all), took)
+	return pattern
+}
+
+// BenchmarkThousandEdges tells whether this is quick.
+func TestThousandEdgesHaveGaugesOfTheirOwn(t *testing.T) {
+	assert.Greater(t, len(GaugesOf(thousandEdges(t))), 3000, "the edges differ, and have three parts or more")
+}
+
+func BenchmarkThousandEdges(b *testing.B) {
+	pattern := thousandEdges(b)
+	for b.Loop() {
+		GaugesOf(pattern)
+	}
 }

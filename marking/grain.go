@@ -2,7 +2,6 @@ package marking
 
 import (
 	"math"
-	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -21,23 +20,23 @@ const (
 
 // checkGrain finds the direction of the grain.
 func checkGrain(piece *Piece, ps PieceSpec, found *findings) {
-	piece.grain, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).runs())
+	piece.grainDirection, piece.grainAlong = piece.likelyGrain(piece.laidOut(nil).outline.runs())
 	piece.grainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
 	switch {
 	case ps.GrainAlong.Given():
 		// A grain line has no side, so it does not matter where cloth lies.
 		if b, ok := findStraight(piece, ps.GrainAlong, found); ok {
-			piece.grain = b.along
+			piece.grainDirection = b.along
 		}
 	case ps.GrainPoints.Given():
 		ends := ps.GrainPoints.V
-		piece.Grain = plane.Path{ends[0], ends[1]}
-		piece.grain = ends[1].Sub(ends[0]).Unit()
+		piece.GrainLine = plane.Path{ends[0], ends[1]}
+		piece.grainDirection = ends[1].Sub(ends[0]).Unit()
 		if ends[0].Distance(ends[1]) <= samePoint {
 			found.add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.Grain) {
+		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.GrainLine) {
 			found.add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
 		}
 	}
@@ -61,31 +60,11 @@ func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 	return grain, along
 }
 
-// guessedGrain says along what the grain of the pieces was taken whose file does not say
-// it; nothing where all do, or lie on the fold.
-func (p *Pattern) guessedGrain() string {
-	var guessed []string
-	for _, piece := range p.Pieces {
-		if piece.grainGiven || piece.OnFold {
-			continue
-		}
-		along := "straight up"
-		if piece.grainAlong != "" {
-			along = "along " + piece.grainAlong
-		}
-		guessed = append(guessed, piece.Name+" "+along)
-	}
-	if len(guessed) == 0 {
-		return ""
-	}
-	return "The file does not give every grain; it was taken so: " + strings.Join(guessed, ", ") + "."
-}
-
 // flatGrain finds the likely grain of a piece again once it is flat: an edge that
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps PieceSpec) {
 	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.grain, piece.grainAlong = piece.likelyGrain(piece.flat.runs())
+		piece.grainDirection, piece.grainAlong = piece.likelyGrain(piece.flat.outline.runs())
 	}
 }
 

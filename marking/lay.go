@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -88,21 +87,17 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 	if !(width > 0) {
 		return Lay{}
 	}
-	lay := Lay{Width: width}
-	cloth := plane.NewSkyline(width, layStep, scissorsRoom)
-	folded := cloth.Like(width / 2)
+	lay := Lay{Width: width, TooWide: tooWide(items, width)}
+	cloth := emptyCloth(width)
+	folded := cloth.like(width / 2)
 	var torn, pieces []cutPiece
 	for _, item := range items {
-		if item.count < 1 || math.Abs(item.outline.Area()) < leastArea {
+		if !item.isLaid() {
 			continue
 		}
 		whole := item.opened()
 		switch {
-		case !cloth.Fits(whole.width):
-			// Nor would the half of it, by its fold, lie on half the cloth.
-			if !slices.Contains(lay.TooWide, item.name) {
-				lay.TooWide = append(lay.TooWide, item.name)
-			}
+		case !cloth.fits(whole.width):
 		case item.torn:
 			torn = append(torn, cutPiece{count: item.count, whole: whole})
 		default:
@@ -114,7 +109,7 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 
 	laid, rests := tear(torn, cloth)
 	beside, pieces := layBeside(pieces, rests)
-	begun := layPlan{}.with(false, slices.Concat(laid, beside))
+	begun := layPlan{}.with(planPart{placed: slices.Concat(laid, beside)})
 	var best layPlan
 	for k, way := range ways {
 		plan := begun.layOn(cloth, way, pieces)
@@ -126,6 +121,22 @@ func layShortest(items []layItem, width float64, ways ...layWay) Lay {
 		lay.add(part)
 	}
 	return lay
+}
+
+// emptyCloth is single cloth of a width in mm with nothing on it.
+func emptyCloth(width float64) *skyline { return newSkyline(width, layStep, scissorsRoom) }
+
+// tooWide returns the names of what is wider than cloth of a width in mm, each once.
+// Nor would the half of it, by its fold, lie on half the cloth.
+func tooWide(items []layItem, width float64) []string {
+	var names []string
+	cloth := emptyCloth(width)
+	for _, item := range items {
+		if item.isLaid() && !cloth.fits(item.opened().width) && !slices.Contains(names, item.name) {
+			names = append(names, item.name)
+		}
+	}
+	return names
 }
 
 // add adds a part to the end of the lay.
@@ -147,7 +158,7 @@ type layPlan struct {
 	parts  []planPart
 }
 
-// planPart is a stretch of cloth that lies one way; none is empty.
+// planPart is a stretch of cloth that lies one way; none of a plan is empty.
 type planPart struct {
 	folded bool
 	placed []layPlace
@@ -155,17 +166,17 @@ type planPart struct {
 
 // with returns the plan with more at its end, which belongs to the last part where
 // that lies the same way; the plan itself where there is no more.
-func (l layPlan) with(folded bool, more []layPlace) layPlan {
-	if len(more) == 0 {
+func (l layPlan) with(more planPart) layPlan {
+	if len(more.placed) == 0 {
 		return l
 	}
 	l.parts = slices.Clone(l.parts)
-	if n := len(l.parts); n > 0 && l.parts[n-1].folded == folded {
-		l.parts[n-1].placed = slices.Concat(l.parts[n-1].placed, more)
+	if n := len(l.parts); n > 0 && l.parts[n-1].folded == more.folded {
+		l.parts[n-1].placed = slices.Concat(l.parts[n-1].placed, more.placed)
 	} else {
-		l.parts = append(l.parts, planPart{folded, more})
+		l.parts = append(l.parts, more)
 	}
-	for _, p := range more {
+	for _, p := range more.placed {
 		l.length = max(l.length, p.at.Y+p.thing.length)
 	}
 	return l
@@ -173,29 +184,29 @@ func (l layPlan) with(folded bool, more []layPlace) layPlan {
 
 // layOn returns the plan with pieces laid at its end in one of the ways, folded cloth
 // before single.
-func (l layPlan) layOn(cloth *plane.Skyline, way layWay, pieces []cutPiece) layPlan {
+func (l layPlan) layOn(cloth *skyline, way layWay, pieces []cutPiece) layPlan {
 	onFolded, onSingle := way(pieces)
-	folded, single := cloth.Like(cloth.Width()/2), cloth.Like(cloth.Width())
-	folded.FillTo(l.length)
+	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
+	folded.fillTo(l.length)
 	nested := nest(onFolded, folded)
-	l = l.with(true, nested)
+	l = l.with(planPart{folded: true, placed: nested})
 	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
 	if len(nested) > 0 {
 		room = scissorsRoom
 	}
-	single.FillTo(l.length + room)
-	return l.with(false, nest(onSingle, single))
+	single.fillTo(l.length + room)
+	return l.with(planPart{placed: nest(onSingle, single)})
 }
 
 // nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
 // wider than the cloth, and there is no end to that.
-func nest(all []some, cloth *plane.Skyline) []layPlace {
+func nest(all []some, cloth *skyline) []layPlace {
 	var laid []layPlace
 	for _, s := range all {
 		for k := range s.count {
 			p, _ := s.thing.lowest(cloth, k)
 			p.upper = s.upper
-			cloth.Put(p.profile(), p.at)
+			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)
 		}
 	}

@@ -2,7 +2,6 @@ package marking
 
 import (
 	"math"
-	"slices"
 
 	"tuckmark/marking/plane"
 )
@@ -28,6 +27,9 @@ type layItem struct {
 	fold  plane.Path // two points: the straight edge that lies on the fold; nil where none
 	torn  bool       // a rectangle that is torn across the whole width of the cloth
 }
+
+// isLaid reports whether there is anything to be laid.
+func (i layItem) isLaid() bool { return i.count > 0 && math.Abs(i.outline.Area()) >= leastArea }
 
 // alongGrain bounds the sine of the angle between the grain and a fold that runs
 // along it: half a degree, more than a drawing is off by chance. Such a piece is
@@ -62,7 +64,7 @@ func (i layItem) opened() *toLay {
 	along := i.grain
 	outline := i.outline
 	if i.fold != nil {
-		outline = i.bothHalves()
+		outline = i.wholeOutline()
 		if i.foldsAlongGrain() {
 			along = i.foldDirection()
 		}
@@ -70,9 +72,9 @@ func (i layItem) opened() *toLay {
 	return newToLay(i.name, outline, along)
 }
 
-// bothHalves returns the outline of the whole of a piece of which the half is drawn.
+// wholeOutline returns the outline of the whole of a piece of which the half is drawn.
 // What lies between the ends of the fold comes to lie within it.
-func (i layItem) bothHalves() plane.Path {
+func (i layItem) wholeOutline() plane.Path {
 	ring := i.outline[:len(i.outline)-1]
 	nearest := func(to plane.Point) int {
 		best := 0
@@ -89,9 +91,7 @@ func (i layItem) bothHalves() plane.Path {
 	if i.fold[1].Sub(i.fold[0]).Dot(along) < 0 {
 		from, to = to, from
 	}
-	ring = slices.Concat(ring[from:], ring[:from])
-	half := ring[:(to-from+len(ring))%len(ring)+1]
-	return bothHalves(half, i.fold[0], along.Left())
+	return bothHalves(i.outline, from, to, i.fold[0], along.Left())
 }
 
 // cutPiece is a piece in all the ways it can be laid.
@@ -105,12 +105,12 @@ type cutPiece struct {
 
 // cutFrom returns the ways in which a piece, of which the whole is given, can be laid
 // on cloth, single and folded.
-func (i layItem) cutFrom(cloth, folded *plane.Skyline, whole *toLay) cutPiece {
+func (i layItem) cutFrom(cloth, folded *skyline, whole *toLay) cutPiece {
 	p := cutPiece{count: i.count, whole: whole}
 	if i.fold != nil && i.foldsAlongGrain() {
 		onFold := newToLay(i.name, i.outline, i.foldDirection())
 		// A fold drawn a hair crooked may make the half wider than half the whole.
-		if folded.Fits(onFold.width) {
+		if folded.fits(onFold.width) {
 			onFold.onFold = true
 			onFold.see(cloth, 1)
 			p.half = onFold
@@ -122,7 +122,7 @@ func (i layItem) cutFrom(cloth, folded *plane.Skyline, whole *toLay) cutPiece {
 		faces = 2
 	}
 	whole.see(cloth, faces)
-	if folded.Fits(whole.width) {
+	if folded.fits(whole.width) {
 		p.double = &toLay{}
 		*p.double = *whole
 		p.double.faces = whole.faces[:1] // the layer below is the one turned over
@@ -138,7 +138,7 @@ type toLay struct {
 	onFold        bool       // the path is half of it, to the right of its fold
 	// faces are laid in turn: as it is, and turned over where that matters. Each is seen
 	// as it stands and end for end. What is torn has none: it is not laid by them.
-	faces [][2]*plane.Profile
+	faces [][2]*profile
 }
 
 // newToLay turns an outline so that a direction, of length 1, runs along the cloth.
@@ -152,9 +152,9 @@ func newToLay(name string, outline plane.Path, along plane.Point) *toLay {
 }
 
 // see makes so many faces, 1 or 2.
-func (t *toLay) see(cloth *plane.Skyline, faces int) {
+func (t *toLay) see(cloth *skyline, faces int) {
 	for over := range faces {
-		t.faces = append(t.faces, [2]*plane.Profile{cloth.Profile(t.turned(over, 0)), cloth.Profile(t.turned(over, 1))})
+		t.faces = append(t.faces, [2]*profile{cloth.profileOf(t.turned(over, 0)), cloth.profileOf(t.turned(over, 1))})
 	}
 }
 
@@ -186,10 +186,10 @@ type layPlace struct {
 
 // lowest returns where the kth of a thing lies lowest, and of its two ends the one
 // that lies lower; false where there is no room for it.
-func (t *toLay) lowest(cloth *plane.Skyline, k int) (p layPlace, ok bool) {
-	look := cloth.Lowest
+func (t *toLay) lowest(cloth *skyline, k int) (p layPlace, ok bool) {
+	look := cloth.lowest
 	if t.onFold {
-		look = cloth.LowestAtLeft
+		look = cloth.lowestAtLeft
 	}
 	p = layPlace{thing: t, over: k % len(t.faces), at: plane.Point{Y: math.Inf(1)}}
 	for end, profile := range t.faces[p.over] {
@@ -201,7 +201,7 @@ func (t *toLay) lowest(cloth *plane.Skyline, k int) (p layPlace, ok bool) {
 }
 
 // profile is the thing as the skyline it is put into sees it.
-func (p layPlace) profile() *plane.Profile { return p.thing.faces[p.over][p.end] }
+func (p layPlace) profile() *profile { return p.thing.faces[p.over][p.end] }
 
 // outline returns the thing where it lies.
 func (p layPlace) outline() plane.Path {

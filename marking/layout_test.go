@@ -17,7 +17,7 @@ func TestFlatPiecesFoldIntoTheFinishedOnes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := randomFront(t)
 		piece := c.piece(t, "finished", c.text)
-		flat := piece.flat.outline
+		flat := piece.flat.outline.path
 		if !flat.Closed() {
 			t.Fatalf("the flat outline is open")
 		}
@@ -28,8 +28,8 @@ func TestFlatPiecesFoldIntoTheFinishedOnes(t *testing.T) {
 		if flat.Area() <= 0 {
 			t.Fatalf("the flat outline is clockwise")
 		}
-		if len(piece.flat.edges) != len(flat)-1 {
-			t.Fatalf("%d segments, %d edges", len(flat)-1, len(piece.flat.edges))
+		if len(piece.flat.outline.edges) != len(flat)-1 {
+			t.Fatalf("%d segments, %d edges", len(flat)-1, len(piece.flat.outline.edges))
 		}
 		if !c.mixed() {
 			bounds := plane.Path{}
@@ -107,7 +107,7 @@ func (c frontCase) checkArea(t *rapid.T, piece *Piece) {
 			want += 2 * one.width * areaIn(finished, from-thin, from+thin, -far, one.level) / (2 * thin)
 		}
 	}
-	if got := piece.flat.outline.Area(); math.Abs(got-want) > 1e-5*want+0.05 {
+	if got := piece.flat.outline.path.Area(); math.Abs(got-want) > 1e-5*want+0.05 {
 		t.Fatalf("the flat piece has %v mm², not %v", got, want)
 	}
 }
@@ -145,7 +145,7 @@ func areaIn(p plane.Path, x0, x1, y0, y1 float64) float64 {
 // is more by what is spread below an end line.
 func (c frontCase) checkEdges(t *rapid.T, piece *Piece) {
 	outside, open := map[int]float64{}, map[int]float64{}
-	for _, run := range piece.flat.runs() {
+	for _, run := range piece.flat.outline.runs() {
 		for i := 1; i < len(run.path); i++ {
 			a, b := c.local(run.path[i-1]), c.local(run.path[i])
 			for _, s := range c.between(a, b) {
@@ -213,7 +213,7 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 		// An edge that the folds part keeps its name in its last part, which
 		// reaches the centre.
 		text, times := "", map[string]int{}
-		runs := piece.flat.runs()
+		runs := piece.flat.outline.runs()
 		for i := len(runs) - 1; i >= 0; i-- {
 			key := piece.Edges[runs[i].edge].Key
 			if path := runs[i].path; path[0].Distance(path[len(path)-1]) < 0.2 {
@@ -252,8 +252,8 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 		}
 		for i, tuck := range again.Tucks {
 			for k, one := range tuck.Each {
-				if math.Abs(one.Seam-piece.Tucks[i].Each[k].Seam) > 1e-6 {
-					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Seam, piece.Tucks[i].Each[k].Seam)
+				if math.Abs(one.Stitching-piece.Tucks[i].Each[k].Stitching) > 1e-6 {
+					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Stitching, piece.Tucks[i].Each[k].Stitching)
 				}
 			}
 		}

@@ -6,29 +6,33 @@ import "fmt"
 // cloth. Its picture says how far along the cloth each part of it reaches, rounded
 // up as the whole length is.
 
-// clothSection says how much cloth to buy, and draws how it was reckoned.
-func (p *Pattern) clothSection(w wording) Section {
+// clothSection says how much cloth to buy, and draws how it was reckoned. There is no
+// cloth where its width is not known.
+func clothSection(p *Pattern, cloth *Cloth, w Wording) Section {
 	s := Section{Title: "Cloth to buy"}
-	say := func(warning bool, text string, args ...any) {
-		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...), Warning: warning})
+	say := func(text string, args ...any) {
+		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...)})
 	}
-	if p.Cloth == nil {
-		say(false, "the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.either(44*25.4, 1120)))
+	warn := func(text string, args ...any) {
+		s.Lines = append(s.Lines, Sentence{Text: fmt.Sprintf(text, args...), Warning: true})
+	}
+	if cloth == nil {
+		say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.either(44*25.4, 1120)))
 		return s
 	}
-	lay := p.Cloth.Lay
+	lay := cloth.Lay
 	for _, name := range lay.TooWide {
-		say(true, "%s is wider than the cloth and is not reckoned in", name)
+		warn("%s is wider than the cloth and is not reckoned in", name)
 	}
 	if lay.Length == 0 {
 		return s
 	}
 	if width, length := w.length(p.Unit.chosen(p.ClothWidth)), w.length(p.Unit.atLeast(lay.Length)); len(lay.TooWide) > 0 {
-		say(true, "the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
+		warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		say(false, "buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Cloth.Buy), width, length)
+		say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(cloth.Buy), width, length)
 	}
-	say(false, "%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", layMethod)
+	say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", layMethod)
 	pic := &Picture{
 		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.chosen(lay.Width)), w.length(p.Unit.atLeast(lay.Length))),
 		Width:   lay.Width, Height: lay.Length,

@@ -22,17 +22,17 @@ type layStrip struct{ at, length, taken float64 }
 // layRest is what is left of a strip beside the things torn from it.
 type layRest struct {
 	corner plane.Point // where it begins on the cloth
-	cloth  *plane.Skyline
+	cloth  *skyline
 }
 
 // tear lays what is torn, in strips across the whole cloth, and returns what is left
 // beside it.
-func tear(torn []cutPiece, cloth *plane.Skyline) (laid []layPlace, rests []layRest) {
+func tear(torn []cutPiece, cloth *skyline) (laid []layPlace, rests []layRest) {
 	var strips []layStrip
 	end := 0.0
 	for _, p := range torn {
 		for range p.count {
-			k := slices.IndexFunc(strips, func(s layStrip) bool { return cloth.Fits(s.taken + p.whole.width) })
+			k := slices.IndexFunc(strips, func(s layStrip) bool { return cloth.fits(s.taken + p.whole.width) })
 			if k < 0 {
 				k = len(strips)
 				strips = append(strips, layStrip{at: end, length: p.whole.length})
@@ -43,9 +43,9 @@ func tear(torn []cutPiece, cloth *plane.Skyline) (laid []layPlace, rests []layRe
 		}
 	}
 	for _, s := range strips {
-		if left := cloth.Width() - s.taken; left > 0 {
-			rest := layRest{plane.Point{X: s.taken, Y: s.at}, cloth.Like(left)}
-			rest.cloth.CloseAt(s.length)
+		if left := cloth.width - s.taken; left > 0 {
+			rest := layRest{plane.Point{X: s.taken, Y: s.at}, cloth.like(left)}
+			rest.cloth.closeAt(s.length)
 			rests = append(rests, rest)
 		}
 	}
@@ -68,7 +68,7 @@ func layBeside(pieces []cutPiece, rests []layRest) (laid []layPlace, others []cu
 // beside lays all of a piece in the rests, each in the first in which it finds room.
 // Where one finds none it lays none.
 func (p cutPiece) beside(rests []layRest) (laid []layPlace, ok bool) {
-	before := map[int]*plane.Skyline{} // of the rests in which some are laid
+	before := map[int]*skyline{} // of the rests in which some are laid
 	for face := range p.count {
 		found := false
 		for k, rest := range rests {
@@ -77,9 +77,9 @@ func (p cutPiece) beside(rests []layRest) (laid []layPlace, ok bool) {
 				continue
 			}
 			if before[k] == nil {
-				before[k] = rest.cloth.Clone()
+				before[k] = rest.cloth.clone()
 			}
-			rest.cloth.Put(one.profile(), one.at)
+			rest.cloth.put(one.profile(), one.at)
 			one.at = one.at.Add(rest.corner)
 			laid, found = append(laid, one), true
 			break

@@ -8,6 +8,8 @@ import (
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
 )
 
 // Rules of this file: a length is written as it is read off a ruler, so a
@@ -17,21 +19,6 @@ import (
 // maxLength is the longest length a file may give, in mm: 100 m. It is more
 // than any bolt of cloth holds; what is longer was given in a wrong unit.
 const maxLength = 100_000
-
-// fault is what is wrong with one value, where it stands being known to
-// whoever asked for it.
-type fault struct {
-	cause string
-	hint  string // "" when there is nothing to advise
-}
-
-// Error gives the cause, and the hint on a line of its own.
-func (f *fault) Error() string {
-	if f.hint == "" {
-		return f.cause
-	}
-	return f.cause + "\nhint: " + f.hint
-}
 
 var (
 	wholeForm    = regexp.MustCompile(`^[0-9]+$`)
@@ -45,17 +32,9 @@ var (
 // ParseLength reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
 // or `2"` and returns it in mm. Without a unit of its own the number counts in
 // bare. A minus sign (- or −) is read; whether a negative length makes sense
-// is for the caller to say, as it is for 0. The error names the cause and,
-// on a line of its own, a hint.
+// is for the caller to say, as it is for 0. The error is a *Fault without a
+// place.
 func ParseLength(s string, bare Unit) (float64, error) {
-	mm, f := parseLength(s, bare)
-	if f != nil {
-		return 0, f
-	}
-	return mm, nil
-}
-
-func parseLength(s string, bare Unit) (float64, *fault) {
 	number, unit := splitUnit(strings.TrimSpace(s))
 	own, known := unitSigned(unit)
 	switch {
@@ -66,15 +45,15 @@ func parseLength(s string, bare Unit) (float64, *fault) {
 		if number == "" {
 			return 0, noLength(s)
 		}
-		if short := shortUnit(unit); short != "" {
-			return 0, &fault{
-				fmt.Sprintf("%s has its unit written out", shown(s)),
-				"write " + shown(strings.TrimSpace(number)+" "+short),
+		if meant, spelled := unitSpelled(unit); spelled {
+			return 0, &Fault{
+				Cause: fmt.Sprintf("%s has its unit written out", shown(s)),
+				Hint:  "write " + shown(strings.TrimSpace(number)+" "+meant.String()),
 			}
 		}
-		return 0, &fault{
-			fmt.Sprintf("%s has the unit %s, which is not known", shown(s), shown(unit)),
-			`the units are in, cm and mm; a number alone counts in the unit of the file`,
+		return 0, &Fault{
+			Cause: fmt.Sprintf("%s has the unit %s, which is not known", shown(s), shown(unit)),
+			Hint:  `the units are in, cm and mm; a number alone counts in the unit of the file`,
 		}
 	}
 	negative := false
@@ -84,9 +63,9 @@ func parseLength(s string, bare Unit) (float64, *fault) {
 			break
 		}
 	}
-	n, f := parseNumber(s, number)
-	if f != nil {
-		return 0, f
+	n, err := parseNumber(s, number)
+	if err != nil {
+		return 0, err
 	}
 	if negative {
 		n = -n
@@ -109,27 +88,27 @@ func unitSigned(sign string) (Unit, bool) {
 	return unitNamed(sign)
 }
 
-// shortUnit returns the unit that a word stands for, "" for any other word.
-func shortUnit(word string) string {
+// unitSpelled returns the unit that a word stands for.
+func unitSpelled(word string) (Unit, bool) {
 	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
 	case "in", "inch", "inches":
-		return "in"
+		return Inch, true
 	case "cm", "centimetre", "centimetres", "centimeter", "centimeters":
-		return "cm"
+		return Centimetre, true
 	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
-		return "mm"
+		return Millimetre, true
 	}
-	return ""
+	return 0, false
 }
 
 // bounded refuses what is no length at all, or a longer one than maxLength.
 // The value 0 comes back without a sign.
-func bounded(written string, mm float64) (float64, *fault) {
+func bounded(written string, mm float64) (float64, error) {
 	if math.IsNaN(mm) {
-		return 0, &fault{written + " is not a length", lengthHint}
+		return 0, &Fault{Cause: written + " is not a length", Hint: lengthHint}
 	}
 	if math.Abs(mm) > maxLength {
-		return 0, &fault{written + " is more than 100 m", "check the number and its unit"}
+		return 0, &Fault{Cause: written + " is more than 100 m", Hint: "check the number and its unit"}
 	}
 	if mm == 0 {
 		return 0, nil
@@ -151,21 +130,21 @@ func splitUnit(s string) (number, unit string) {
 
 // parseNumber reads a number without sign and unit. The whole length as it
 // was written is for the messages.
-func parseNumber(written, number string) (float64, *fault) {
+func parseNumber(written, number string) (float64, error) {
 	number = spelledOut(number)
 	if number == "" {
 		return 0, noLength(written)
 	}
 	if commaForm.MatchString(number) {
-		return 0, &fault{
-			fmt.Sprintf("%s is written with a comma", shown(written)),
-			"write a decimal with a point: " + shown(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
+		return 0, &Fault{
+			Cause: fmt.Sprintf("%s is written with a comma", shown(written)),
+			Hint:  "write a decimal with a point: " + shown(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
 		}
 	}
 	if hyphenForm.MatchString(number) {
-		return 0, &fault{
-			fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", shown(written)),
-			"write them with a space: " + shown(hyphenInside.ReplaceAllString(strings.TrimSpace(written), "$1 $2")),
+		return 0, &Fault{
+			Cause: fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", shown(written)),
+			Hint:  "write them with a space: " + shown(hyphenInside.ReplaceAllString(strings.TrimSpace(written), "$1 $2")),
 		}
 	}
 	whole, fraction, mixed := strings.Cut(number, " ")
@@ -173,15 +152,15 @@ func parseNumber(written, number string) (float64, *fault) {
 		if !wholeForm.MatchString(whole) || !fractionForm.MatchString(fraction) {
 			return 0, noLength(written)
 		}
-		n, f := parseFraction(written, fraction)
-		if f == nil && n >= 1 {
-			f = &fault{
-				fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", shown(written)),
-				`the fraction of a mixed number is less than 1, as in "2 1/8"`,
+		n, err := parseFraction(written, fraction)
+		if err == nil && n >= 1 {
+			err = &Fault{
+				Cause: fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", shown(written)),
+				Hint:  `the fraction of a mixed number is less than 1, as in "2 1/8"`,
 			}
 		}
-		if f != nil {
-			return 0, f
+		if err != nil {
+			return 0, err
 		}
 		return digits(whole) + n, nil
 	}
@@ -191,16 +170,16 @@ func parseNumber(written, number string) (float64, *fault) {
 	return parseFraction(written, number)
 }
 
-func parseFraction(written, fraction string) (float64, *fault) {
+func parseFraction(written, fraction string) (float64, error) {
 	m := fractionForm.FindStringSubmatch(fraction)
 	if m == nil {
 		return 0, noLength(written)
 	}
 	over, under := digits(m[1]), digits(m[2])
 	if under == 0 {
-		return 0, &fault{
-			fmt.Sprintf("%s has 0 under the stroke", shown(written)),
-			`a fraction divides by the number under its stroke, as in "3/8"`,
+		return 0, &Fault{
+			Cause: fmt.Sprintf("%s has 0 under the stroke", shown(written)),
+			Hint:  `a fraction divides by the number under its stroke, as in "3/8"`,
 		}
 	}
 	return over / under, nil
@@ -233,58 +212,23 @@ func spelledOut(number string) string {
 	return strings.Join(strings.Fields(b.String()), " ")
 }
 
-// vulgar returns what a fraction of one letter stands for, "" for any other
-// letter. These are all that the Unicode Character Database has at U+00BC to
-// U+00BE and U+2150 to U+215E.
+// vulgar returns what a fraction of one letter stands for, as the Unicode
+// Character Database spells it out, "" for any other letter.
 func vulgar(r rune) string {
-	switch r {
-	case '¼':
-		return "1/4"
-	case '½':
-		return "1/2"
-	case '¾':
-		return "3/4"
-	case '⅐':
-		return "1/7"
-	case '⅑':
-		return "1/9"
-	case '⅒':
-		return "1/10"
-	case '⅓':
-		return "1/3"
-	case '⅔':
-		return "2/3"
-	case '⅕':
-		return "1/5"
-	case '⅖':
-		return "2/5"
-	case '⅗':
-		return "3/5"
-	case '⅘':
-		return "4/5"
-	case '⅙':
-		return "1/6"
-	case '⅚':
-		return "5/6"
-	case '⅛':
-		return "1/8"
-	case '⅜':
-		return "3/8"
-	case '⅝':
-		return "5/8"
-	case '⅞':
-		return "7/8"
+	over, under, _ := strings.Cut(norm.NFKC.String(string(r)), "⁄")
+	if over == "" || under == "" {
+		return ""
 	}
-	return ""
+	return over + "/" + under
 }
 
 const lengthHint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`
 
-func noLength(written string) *fault {
+func noLength(written string) error {
 	if strings.TrimSpace(written) == "" {
-		return &fault{"the length is empty", lengthHint}
+		return &Fault{Cause: "the length is empty", Hint: lengthHint}
 	}
-	return &fault{shown(written) + " is not a length", lengthHint}
+	return &Fault{Cause: shown(written) + " is not a length", Hint: lengthHint}
 }
 
 // maxShown is how many letters of a value a message repeats.

@@ -64,6 +64,7 @@ func TestParseLengthKnowsEveryFractionOfOneLetter(t *testing.T) {
 		0x2150: 1. / 7, 0x2151: 1. / 9, 0x2152: 1. / 10, 0x2153: 1. / 3, 0x2154: 2. / 3,
 		0x2155: 1. / 5, 0x2156: 2. / 5, 0x2157: 3. / 5, 0x2158: 4. / 5, 0x2159: 1. / 6,
 		0x215a: 5. / 6, 0x215b: 1. / 8, 0x215c: 3. / 8, 0x215d: 5. / 8, 0x215e: 7. / 8,
+		0x2189: 0, // three parts of nothing
 	}
 	for r, want := range values {
 		mm, err := ParseLength("3"+string(r), Millimetre)

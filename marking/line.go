@@ -11,16 +11,13 @@ type Line struct {
 	Path plane.Path
 	// Along is the number of the edge the line runs parallel to, or -1.
 	Along int
-
-	length   float64 // from seam to seam, with folds in, once it is measured
-	measured bool
+	// Folded is how long what lies between the stitch lines is, all that is seen of it
+	// when it is sewn, with tucks and pleats in.
+	Folded float64
 }
 
-// lineRoles says what each kind of line is drawn as; a line that gives no kind
-// is a fold.
-var lineRoles = map[string]Role{
-	"": Fold, "fold": Fold, "centre": Centre, "placement": Placement, "stitch": Stitch,
-}
+// lineRoles says what each kind of line is drawn as.
+var lineRoles = [...]Role{FoldLine: Fold, CentreLine: Centre, PlacementLine: Placement, StitchLine: Stitch}
 
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps PieceSpec, found *findings) {
@@ -60,7 +57,7 @@ func (p *Piece) checkPlaces(points Points, found *findings) bool {
 	ok := true
 	for i, q := range points.V {
 		if !p.tree.Holds(q) && !p.tree.Nearer(q, cornerTolerance) {
-			found.add(Place{points.Place.Path, points.Line(i)}, "is a number wrong? x comes first, then y",
+			found.add(points.Place.On(points.Line(i)), "is a number wrong? x comes first, then y",
 				"point %d, %s, lies outside the piece", i+1, found.point(q))
 			ok = false
 		}

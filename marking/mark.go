@@ -1,6 +1,10 @@
 package marking
 
-import "tuckmark/marking/plane"
+import (
+	"slices"
+
+	"tuckmark/marking/plane"
+)
 
 // Role says what a line is for. Drawing knows nothing else of it.
 type Role int
@@ -89,6 +93,17 @@ type Marking struct {
 	// Form makes the marking a page of its own, to be written on; nil for a
 	// piece.
 	Form *Form
+}
+
+// add adds a line to the marking.
+func (m *Marking) add(role Role, name string, path plane.Path) {
+	m.Marks = append(m.Marks, Mark{role, name, path})
+}
+
+// noted returns the marking with more notes.
+func (m Marking) noted(notes ...string) Marking {
+	m.Notes = slices.Concat(m.Notes, notes)
+	return m
 }
 
 // Form is what is printed, and left blank, on a page that is filled in by hand

@@ -2,7 +2,7 @@
 //
 // The way of the data: Read takes a file to a Spec, as it is written; Check
 // takes a Spec to a Pattern, in which every line has been worked out and found
-// to be possible; Pattern.Markings takes its pieces to their marks, each a
+// to be possible; MarkingsOf takes its pieces to their marks, each a
 // finished line with a role. Lengths are in mm, y runs up. Nothing here knows of
 // paper.
 package marking
@@ -15,47 +15,47 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Markings returns the markings of every piece, in the order of the file, as many as
+// MarkingsOf returns the markings of every piece, in the order of the file, as many as
 // the ways in which its lines come onto the cloth ask for.
 //
 // In front of them come the samples to be sewn first. A piece that is cut from a
 // tucked block has a tuck sheet, a tuck ruler and a cutting sheet.
-func (p *Pattern) Markings() []Marking {
-	all := p.samples()
+func MarkingsOf(p *Pattern) []Marking {
+	all := samples(p)
 	for i := range p.Pieces {
-		all = append(all, p.sheetsOf(&p.Pieces[i])...)
+		all = append(all, sheetsOf(&p.Pieces[i], p)...)
 	}
 	return all
 }
 
-// marking lists every line of the flat piece by role and says what is printed
-// with it; with the match marks of its template if it is matched with one.
-func (p *Piece) marking(pattern *Pattern, matched bool) Marking {
-	m := Marking{Key: p.Key, Name: p.Name, Outline: p.flat.outline}
-	for _, run := range p.flat.runs() {
+// markingSheet lists every line of the flat piece by role and says what is printed
+// with it; with the match marks of its template where it has one.
+func markingSheet(p *Piece, pattern *Pattern, by transferBy) Marking {
+	m := Marking{Key: p.Key, Name: p.Name, Outline: p.flat.outline.path}
+	for _, run := range p.flat.outline.runs() {
 		e := p.Edges[run.edge]
 		if e.OnFold {
-			m.Marks = append(m.Marks, Mark{FoldEdge, e.Key + ": place on the fold", run.path})
+			m.add(FoldEdge, e.Key+": place on the fold", run.path)
 		} else {
-			m.Marks = append(m.Marks, Mark{Cut, e.Key, run.path})
+			m.add(Cut, e.Key, run.path)
 		}
 	}
 	m.Marks = append(m.Marks, p.flat.marks...)
 	m.Marks = append(m.Marks, p.foldMarks()...)
-	if matched {
-		m.Marks = append(m.Marks, p.matchMarks(p.templateShape())...)
+	if by == withTemplate {
+		m.Marks = append(m.Marks, matchMarks(p, templateShapeOf(p))...)
 	}
-	if p.Grain == nil { // else it is among the marks
-		if g := placeGrain(plane.NewTree(m.Outline), p.grain, m.Marks); g != nil {
-			m.Marks = append(m.Marks, Mark{Grain, "", g})
+	if p.GrainLine == nil { // else it is among the marks
+		if g := placeGrain(plane.NewTree(m.Outline), p.grainDirection, m.Marks); g != nil {
+			m.add(Grain, "", g)
 		}
 	}
-	m.Notes = p.notes(pattern)
-	if matched {
+	m.Notes = pieceNotes(p, pattern)
+	if by == withTemplate {
 		m.Notes = append(m.Notes, matchNote)
 	}
 	if axis := p.foldEdge(); axis >= 0 && p.Whole {
-		for _, run := range p.flat.runs() {
+		for _, run := range p.flat.outline.runs() {
 			if run.edge == axis {
 				return p.printed(m, run.path[0], inward(run.path))
 			}
@@ -64,77 +64,13 @@ func (p *Piece) marking(pattern *Pattern, matched bool) Marking {
 	return m
 }
 
-// drawnMarks lists the lines of the piece as it is drawn, all but its edges and
-// its tucks and the pleats across it.
-func (p *Piece) drawnMarks(unit Unit) []Mark {
-	var marks []Mark
-	add := func(role Role, name string, path plane.Path) {
-		marks = append(marks, Mark{role, name, path})
-	}
-	for _, e := range p.Edges {
-		switch {
-		case e.Hem > 0:
-			if e.TurnLine != nil {
-				add(Fold, "turn in "+unit.Names(e.Turn), e.TurnLine)
-			}
-			add(Fold, "hem "+unit.Names(e.Hem), e.Line)
-		case e.Allowance > 0:
-			add(Stitch, "stitch line, "+unit.Names(e.Allowance), e.Line)
-		}
-	}
-	for _, l := range p.Lines {
-		add(l.Role, l.Key, l.Path)
-	}
-	for _, pleat := range p.Pleats {
-		add(PleatFold, pleat.Key, pleat.Fold)
-		add(Placement, "", pleat.Placement)
-		add(Arrow, "", pleat.Arrow)
-	}
-	for _, n := range p.Notches {
-		add(Notch, n.Key, n.Path)
-	}
-	if p.Grain != nil {
-		add(Grain, "", p.Grain)
-	}
-	return marks
-}
-
-// foldMarks lists the lines of the tucks of a piece, and of the pleats across it,
-// on the flat cloth.
-func (p *Piece) foldMarks() []Mark {
-	var marks []Mark
-	add := func(role Role, name string, paths ...plane.Path) {
-		for _, path := range paths {
-			if path != nil {
-				marks = append(marks, Mark{role, name, path})
-			}
-		}
-	}
-	for _, t := range p.Tucks {
-		for _, one := range t.Each {
-			add(TuckFold, "", one.Fold...)
-			add(TuckStitch, "", one.Sewn...)
-		}
-		add(TuckEnd, "the "+t.Key+" tucks end here", t.End)
-	}
-	for _, pleats := range p.Pleatings {
-		for _, one := range pleats.Each {
-			add(PleatFold, "", one.Fold...)
-			add(Placement, "", one.Placement...)
-			add(Arrow, "", one.Arrow)
-		}
-		add(TuckEnd, "the "+pleats.Key+" pleats end here", pleats.End)
-	}
-	return marks
-}
-
 // letDownStep is how finely it is told what a sampled tuck gives, in mm: no ruler shows
 // more than 1/16 in of it.
 const letDownStep = 25.4 / 16
 
-// describe says, in parts, what a set of tucks is, since its lines lie too close for
+// describeTuck says, in parts, what a set of tucks is, since its lines lie too close for
 // words beside them.
-func (t Tuck) describe(length func(float64) string) []string {
+func describeTuck(t Tuck, length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 tuck, %s wide", t.Key, length(t.Width))
 	switch {
 	case t.row.mirrored && t.row.folds[0].about() && t.Count == 1:
@@ -150,7 +86,7 @@ func (t Tuck) describe(length func(float64) string) []string {
 		words += ", twin needle"
 	}
 	parts := []string{words}
-	if t.Press != "" {
+	if t.Press != Unpressed {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.row.base.name))
 	}
 	if t.LetDown > 0 {
@@ -166,16 +102,16 @@ func (t Tuck) describe(length func(float64) string) []string {
 	return parts
 }
 
-// sideOf says to which side of a line something lies: "away from centre front".
-func sideOf(side, line string) string {
-	if side == "away" {
+// sideOf says to which side of a line something is pressed: "away from centre front".
+func sideOf(press Press, line string) string {
+	if press == PressedAway {
 		return "away from " + line
 	}
-	return side + " " + line
+	return "toward " + line
 }
 
-// describe says, in parts, what a row of pleats is.
-func (p Pleating) describe(length func(float64) string) []string {
+// describePleating says, in parts, what a row of pleats is.
+func describePleating(p Pleating, length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 %s pleat, %s deep", p.Key, p.Kind, length(p.Depth))
 	if n := p.row.inAll(); n > 1 {
 		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, n, p.Kind, length(p.Depth))
@@ -187,14 +123,14 @@ func (p Pleating) describe(length func(float64) string) []string {
 		}
 	}
 	parts := []string{words}
-	if p.Press != "" {
+	if p.Press != Unpressed {
 		parts = append(parts, "laid "+sideOf(p.Press, p.row.base.name))
 	}
 	return parts
 }
 
-// notes returns what is printed under the name of the piece.
-func (p *Piece) notes(pattern *Pattern) []string {
+// pieceNotes returns what is printed under the name of the piece.
+func pieceNotes(p *Piece, pattern *Pattern) []string {
 	notes := pattern.heading()
 	cut := fmt.Sprintf("cut %d", p.Cut)
 	if p.OnFold && !p.Whole {
@@ -202,10 +138,10 @@ func (p *Piece) notes(pattern *Pattern) []string {
 	}
 	notes = append(notes, cut)
 	for _, t := range p.Tucks {
-		notes = append(notes, strings.Join(t.describe(pattern.Unit.Names), ", "))
+		notes = append(notes, strings.Join(describeTuck(t, pattern.Unit.Names), ", "))
 	}
 	for _, pleats := range p.Pleatings {
-		notes = append(notes, strings.Join(pleats.describe(pattern.Unit.Names), ", "))
+		notes = append(notes, strings.Join(describePleating(pleats, pattern.Unit.Names), ", "))
 	}
 	if p.folded != nil {
 		size := p.folded.Bounds()

@@ -27,47 +27,37 @@ func asPair(m Marking) []Marking {
 	m.Name += ": as drawn"
 	other.Key += " turned over"
 	other.Name += ": turned over"
-	other.Notes = append(other.Notes[:len(other.Notes):len(other.Notes)],
-		"the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")
-	return []Marking{m, other}
+	return []Marking{m, other.noted("the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")}
 }
 
-// forWrongSide returns the sheets of a marking for the wrong side of the cloth: one,
-// or one for each of two pieces that are left and right.
-func forWrongSide(m Marking, pair bool) []Marking {
-	first := fromBehind(m)
+// overTracingPaper is how a mirrored sheet is used.
+const overTracingPaper = "over tracing paper, and follow the lines with a wheel"
+
+// forWrongSide returns the sheet of a marking for the wrong side of the cloth.
+func forWrongSide(m Marking) Marking {
+	m = fromBehind(m)
+	m.Key += " mirrored"
+	m.Name += ": mirrored"
+	return m.noted("lay it on the wrong side of the cloth, " + overTracingPaper + "; what is at the left here is at the right on the right side")
+}
+
+// forWrongSides returns the sheets of a marking for the wrong side of the cloth, for
+// each of two pieces that are left and right.
+func forWrongSides(m Marking) []Marking {
+	first, second := fromBehind(m), m
 	first.Key += " mirrored"
-	first.Name += ": mirrored"
-	note := func(m *Marking, text string) { m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)], text) }
-	const use = "over tracing paper, and follow the lines with a wheel"
-	if !pair {
-		note(&first, "lay it on the wrong side of the cloth, "+use+"; what is at the left here is at the right on the right side")
-		return []Marking{first}
-	}
-	first.Name += " 1 of 2"
-	second := m
+	first.Name += ": mirrored 1 of 2"
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
-	note(&first, "for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, "+use+"; what is at the left here is at the right on the right side")
-	note(&second, "for the other one, its mirror image: lay it on the wrong side, "+use+". One of the two is for the left, the other for the right")
-	return []Marking{first, second}
-}
-
-// turnOver says when what is made for the piece as it is drawn is turned over; "" for
-// never.
-func (p *Piece) turnOver() string {
-	switch {
-	case p.OnFold:
-		return "turn it over for the other half"
-	case p.Cut/p.Layers > 1:
-		return "where one is for the left and one for the right, turn it over for the second"
+	return []Marking{
+		first.noted("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + "; what is at the left here is at the right on the right side"),
+		second.noted("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
 	}
-	return ""
 }
 
 // otherHalf is the note that a sheet has which is turned over; none where there is
 // another for the other half, or where it has both.
-func (p *Piece) otherHalf() []string {
+func otherHalf(p *Piece) []string {
 	if turn := p.turnOver(); turn != "" && !p.Pair && !(p.OnFold && p.Whole) {
 		return []string{turn}
 	}

@@ -91,8 +91,7 @@ func checkPoints(es EdgeSpec, found *findings) {
 	}
 	for i := 1; i < len(points); i++ {
 		if points[i].Distance(points[i-1]) <= apart {
-			at := Place{Path: es.Place.Path, Line: es.Points.Line(i)}
-			found.add(at, "take one of them out", "points %d and %d are the same", i, i+1)
+			found.add(es.Place.On(es.Points.Line(i)), "take one of them out", "points %d and %d are the same", i, i+1)
 		}
 	}
 	if len(points) > 2 && points[0].Distance(points[len(points)-1]) <= cornerTolerance {
@@ -215,7 +214,7 @@ func reportGaps(ps PieceSpec, spec *Spec, open []edgeEnd, place func(edgeEnd) pl
 		if e.last {
 			line = es.Points.Line(len(es.Points.V) - 1)
 		}
-		at := Place{Path: es.Place.Path, Line: line}
+		at := es.Place.On(line)
 		var nearest edgeEnd
 		gap := math.Inf(1)
 		for _, o := range open {

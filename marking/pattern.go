@@ -20,7 +20,6 @@ type Pattern struct {
 	Trims     []Trim
 	Ruffles   []Ruffle
 	Bindings  []Binding
-	Cloth     *Cloth    // nil where the width of the cloth is not known
 	Sewing    []Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []Remark
@@ -35,10 +34,8 @@ type Remark struct {
 	inTable bool // a table of the figures says it too
 }
 
-// In gives the remark as a line about a file of that name.
-func (r Remark) In(file string) string {
-	return (&Problems{File: file, List: []Problem{{Place: r.Place, Cause: r.Text}}}).Error()
-}
+// String gives the remark behind its place.
+func (r Remark) String() string { return r.Place.Before(r.Text) }
 
 // Piece is one piece of the pattern, with the places of all its lines.
 type Piece struct {
@@ -64,23 +61,21 @@ type Piece struct {
 	Transfers []Transfer
 	Lines     []Line
 	Notches   []NotchMark
-	Grain     plane.Path // two points, where the file gives them; else nil
+	GrainLine plane.Path // two points, where the file gives them; else nil
 
 	// grainAlong is the edge that the grain was taken to follow where the file does not
 	// say it, which is where grainGiven is false.
-	grainAlong string
-	grainGiven bool
-	place      Place
-	grain      plane.Point // the direction of the grain, of length 1
-	tree       *plane.Tree // of the outline
-	rulings    []ruling    // of each edge
-	corners    []Corner    // at the end of each edge
-	seams      *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
-	// foldedLength returns how long a line of the piece, as it is drawn, is when
-	// tucks, and pleats across the piece, are in.
-	foldedLength func(plane.Path) float64
-	flat         *layout    // the piece on the flat cloth
-	folded       plane.Path // the outline when all folds are in; nil without folds, or where it has no one shape
+	grainAlong     string
+	grainGiven     bool
+	place          Place
+	grainDirection plane.Point // the direction of the grain, of length 1
+	tree           *plane.Tree // of the outline
+	rulings        []ruling    // of each edge
+	corners        []Corner    // at the end of each edge
+	seams          *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
+	inFolds        inFolds     // measures its lines with tucks, and pleats across the piece, in
+	flat           *layout     // the piece on the flat cloth
+	folded         plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.

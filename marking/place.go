@@ -100,17 +100,6 @@ func (n *spot) stand(line int) {
 	}
 }
 
-// dotted appends a key to a dotted place, in quotes where TOML wants it.
-func dotted(path, key string) string {
-	if key == "" || strings.IndexFunc(key, func(r rune) bool { return !isBare(r) }) >= 0 {
-		key = strconv.Quote(key)
-	}
-	if path == "" {
-		return key
-	}
-	return path + "." + key
-}
-
 // isBare reports whether a letter may stand in a key without quotes.
 func isBare(r rune) bool {
 	return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || r >= '0' && r <= '9' || r == '_' || r == '-'
@@ -122,7 +111,7 @@ func isBare(r rune) bool {
 // laid over one another. Of text that is not TOML it returns what it met as
 // far as it could follow. The problem is a text that the TOML library must
 // not be given.
-func findSpots(text string) (*spot, *Problem) {
+func findSpots(text string) (*spot, *Fault) {
 	s := &spotScan{text: text, line: 1}
 	root := &spot{}
 	table := root
@@ -145,13 +134,13 @@ type spotScan struct {
 	keyBytes int
 	lost     bool  // the text is no TOML
 	single   *spot // of the last element that was no array or table
-	stop     *Problem
+	stop     *Fault
 }
 
 func (s *spotScan) more() bool { return s.at < len(s.text) && !s.lost && s.stop == nil }
 
 func (s *spotScan) refuse(cause, hint string) {
-	s.stop = &Problem{Place: Place{Line: s.line}, Cause: cause, Hint: hint}
+	s.stop = &Fault{Place: Place{Line: s.line}, Cause: cause, Hint: hint}
 }
 
 // skipBlank goes to the next letter that is no space, line end or comment.

@@ -16,7 +16,7 @@ func allSpots(n *spot, path string) []string {
 	for i, c := range n.within {
 		p := fmt.Sprintf("%s.%d", path, i)
 		if c.own || c.name != "" {
-			p = dotted(path, c.name)
+			p = Place{Path: path}.Under(c.name).Path
 		}
 		list = append(list, fmt.Sprintf("%s:%d", p, c.line))
 		list = append(list, allSpots(c, p)...)
@@ -112,13 +112,6 @@ func TestSpotThatIsNowhere(t *testing.T) {
 	assert.Nil(t, (&spot{}).element(-1))
 }
 
-func TestDotted(t *testing.T) {
-	assert.Equal(t, "neck", dotted("", "neck"))
-	assert.Equal(t, `piece.front.edge."centre front"`, dotted("piece.front.edge", "centre front"))
-	assert.Equal(t, `piece.""`, dotted("piece", ""))
-	assert.Equal(t, `piece."a\nb"`, dotted("piece", "a\nb"))
-}
-
 func TestFindSpotsRefusesWhatWouldExhaustTheLibrary(t *testing.T) {
 	deep := func(n int) string { return "a = " + strings.Repeat("[", n) + strings.Repeat("]", n) }
 	tests := []struct {
@@ -151,7 +144,7 @@ func TestFindSpotsRefusesWhatWouldExhaustTheLibrary(t *testing.T) {
 			}
 			require.NotNil(t, p)
 			assert.Equal(t, tt.want, p.Cause)
-			assert.Equal(t, tt.line, p.Line)
+			assert.Equal(t, tt.line, p.Place.Line)
 			assert.NotEmpty(t, p.Hint)
 		})
 	}
@@ -231,7 +224,7 @@ func sameKeys(t *testing.T, value any, n *spot, path string) {
 	switch v := value.(type) {
 	case map[string]any:
 		for name, inner := range v {
-			sameKeys(t, inner, n.child(name), dotted(path, name))
+			sameKeys(t, inner, n.child(name), Place{Path: path}.Under(name).Path)
 		}
 	case []map[string]any:
 		for _, inner := range v {

@@ -27,7 +27,7 @@ type Pleat struct {
 	place Place
 	edge  int        // that it lies in
 	from  string     // the neighbour of that edge at whose corner At starts
-	patch plane.Path // the cloth it takes up, a closed path on the flat cloth
+	patch plane.Path // the cloth it takes up, a closed path, as the piece is drawn
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
@@ -35,7 +35,7 @@ func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
 
 // takenFrom returns how much of a line along its edge the pleat takes, the line
 // lying no farther inside than the given distance. Cloth is taken between the two
-// lines of the pleat; a seam that begins or ends between them is folded in part.
+// lines of the pleat; a line that begins or ends between them is folded in part.
 func (p Pleat) takenFrom(line plane.Path, inside float64) float64 {
 	in, mouth := p.Fold[1].Sub(p.Fold[0]).Unit(), p.Placement[0].Sub(p.Fold[0])
 	across := in.Left()
@@ -156,11 +156,9 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	fold, _ := w.path.At(p.At)
 	// How far a place is from the fold line, square to the lines.
 	away := func(q plane.Point) float64 { return q.Distance(fold) }
-	if s.Run.V == "grain" {
-		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Cross(q.Sub(fold))) }
-	}
-	if s.Run.V == "grain" {
-		if _, along := w.path.At(p.At); math.Abs(piece.grain.Cross(along)) < leastSlant {
+	if s.Run.V == RunGrain {
+		away = func(q plane.Point) float64 { return math.Abs(piece.grainDirection.Cross(q.Sub(fold))) }
+		if _, along := w.path.At(p.At); math.Abs(piece.grainDirection.Cross(along)) < leastSlant {
 			found.add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
 				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.V)
 			return false
@@ -175,8 +173,8 @@ func layPleat(piece *Piece, p *Pleat, s PleatSpec, w walk, toward float64, found
 	}
 	placement, _ := w.path.At(place)
 	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
-	if s.Run.V == "grain" {
-		in = piece.grain.Mul(math.Copysign(1, piece.grain.Dot(in)))
+	if s.Run.V == RunGrain {
+		in = piece.grainDirection.Mul(math.Copysign(1, piece.grainDirection.Dot(in)))
 	}
 	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
 	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
@@ -224,5 +222,5 @@ func firstAt(path plane.Path, at, direction, reach float64, away func(plane.Poin
 	return 0, false
 }
 
-// rounding bounds what a computed length may be off by, in mm.
+// rounding bounds what a length or a place that is worked out may be off by, in mm.
 const rounding = 1e-6

@@ -21,13 +21,13 @@ import (
 // Pleating is a row of pleats across a whole piece.
 type Pleating struct {
 	Key   string
-	Kind  string // "knife", "box" or "inverted"
+	Kind  PleatKind
 	Depth float64
 	Count int
 	First float64 // from the base to the first fold line, or to the middle of the first box, flat
 	Space float64 // from pleat to pleat, flat
 	Gap   float64 // of cloth that shows between two pleats
-	Press string  // of knife pleats: "away" or "toward"
+	Press Press   // of knife pleats
 	Each  []PleatLines
 	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
 
@@ -54,14 +54,11 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	if ps.Count.Given() {
 		p.Count = ps.Count.V
 	}
-	if p.Kind == "" {
-		p.Kind = "knife"
-	}
-	if p.Kind == "knife" && p.Press == "" {
-		p.Press = "away"
+	if p.Kind == KnifePleat && p.Press == Unpressed {
+		p.Press = PressedAway
 	}
 	touching := 6 * p.Depth
-	if p.Kind == "knife" {
+	if p.Kind == KnifePleat {
 		touching = 3 * p.Depth
 	}
 	p.Space = touching + p.Gap
@@ -69,7 +66,7 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 		p.Space = ps.Spacing.V
 		p.Gap = p.Space - touching
 	}
-	p.row = row{of: "pleat", key: p.Key, place: ps.Place, count: p.Count, ends: ps.End}
+	p.row = row{kind: pleatFolds, key: p.Key, place: ps.Place, count: p.Count, ends: ps.End}
 	var ok bool
 	if p.row.base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
 		return p, false
@@ -79,9 +76,13 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 	}
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
-	if i := p.row.base.edge; p.First < samePoint && p.Kind != "knife" && i >= 0 && piece.Edges[i].OnFold {
+	if i := p.row.base.edge; p.First < samePoint && p.Kind != KnifePleat && i >= 0 && piece.Edges[i].OnFold {
 		p.row.folds, p.row.halved = p.row.folds[1:], true
-		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, p.Kind == "box").lines
+		press := PressedToward
+		if p.Kind == BoxPleat {
+			press = PressedAway
+		}
+		p.row.folds[0].lines = p.fold(0, p.row.folds[0].at, press).lines
 	}
 	return p, p.fits(piece, found)
 }
@@ -90,22 +91,22 @@ func newPleating(piece *Piece, ps PleatingSpec, found *findings) (Pleating, bool
 func (p Pleating) foldsOf(k int) []fold {
 	at, d := p.First+float64(k)*p.Space, p.Depth
 	switch p.Kind {
-	case "box":
-		return []fold{p.fold(k, at-d, false), p.fold(k, at+d, true)}
-	case "inverted":
-		near, far := p.fold(k, at-2*d, true), p.fold(k, at+2*d, false)
+	case BoxPleat:
+		return []fold{p.fold(k, at-d, PressedToward), p.fold(k, at+d, PressedAway)}
+	case InvertedPleat:
+		near, far := p.fold(k, at-2*d, PressedAway), p.fold(k, at+2*d, PressedToward)
 		far.lines = far.lines[:1] // both are laid to the one line
 		return []fold{near, far}
 	}
-	return []fold{p.fold(k, at, p.Press == "away")}
+	return []fold{p.fold(k, at, p.Press)}
 }
 
 // fold returns a fold of pleat k at its fold line. Laid away from the base, it has
 // its flap under the cloth before it.
-func (p Pleating) fold(k int, at float64, away bool) fold {
+func (p Pleating) fold(k int, at float64, press Press) fold {
 	f := fold{number: k, at: at, near: at, width: p.Depth, toward: true}
 	placement := at + 2*p.Depth
-	if !away {
+	if press != PressedAway {
 		placement = at - 2*p.Depth
 		f.near, f.toward = placement, false
 	}
@@ -120,7 +121,7 @@ func (p Pleating) fold(k int, at float64, away bool) fold {
 func (p Pleating) fits(piece *Piece, found *findings) bool {
 	folds, base := p.row.folds, p.row.base
 	takes := 4 * p.Depth
-	if p.Kind == "knife" {
+	if p.Kind == KnifePleat {
 		takes = 2 * p.Depth
 	}
 	for i := 1; i < len(folds); i++ {
@@ -143,16 +144,16 @@ func (p Pleating) fits(piece *Piece, found *findings) bool {
 	return true
 }
 
-// keepLines takes the lines that were laid for the row, and draws which way each
-// fold is laid.
-func (p *Pleating) keepLines() {
-	p.End = p.row.endPath
-	for _, f := range p.row.folds {
-		one := PleatLines{Fold: f.paths(PleatFold), Placement: f.paths(Placement)}
+// with returns the pleats as they were laid, and which way each fold is laid.
+func (p Pleating) with(laid laidRow) Pleating {
+	p.row, p.End = laid.row, laid.end
+	for k, f := range laid.row.folds {
+		one := PleatLines{Fold: laid.paths(k, PleatFold), Placement: laid.paths(k, Placement)}
 		if len(one.Fold) > 0 {
 			from := one.Fold[0][0].Toward(one.Fold[0][1], arrowDown)
-			one.Arrow = plane.Path{from, from.Add(p.row.base.out.Mul(f.placement() - f.at))}
+			one.Arrow = plane.Path{from, from.Add(laid.row.base.out.Mul(f.placement() - f.at))}
 		}
 		p.Each = append(p.Each, one)
 	}
+	return p
 }

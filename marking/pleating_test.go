@@ -21,7 +21,7 @@ func TestPublishedStrip(t *testing.T) {
 			assert.Equal(t, "1 2.5 4 5.5 7 8.5", placesOf(piece, PleatFold))
 			assert.Equal(t, "1.5 3 4.5 6 7.5", placesOf(piece, Placement), "each is laid 1 in back, the first to the end of the strip")
 			assert.InDelta(t, 6, piece.Pleatings[0].TakeUp()/25.4, 1e-9, "taken up")
-			assert.InDelta(t, 9.5, piece.flat.outline.Bounds().Width()/25.4, 1e-6, "flat")
+			assert.InDelta(t, 9.5, piece.flat.outline.path.Bounds().Width()/25.4, 1e-6, "flat")
 			assert.InDelta(t, 3.5, piece.folded.Bounds().Width()/25.4, 1e-6, "pleated")
 			assert.InDelta(t, 3.5, piece.Edges[piece.edge("edge")].Folded/25.4, 1e-6, "its edge")
 		})
@@ -46,7 +46,7 @@ func TestTouchingPleatsTakeThreeTimes(t *testing.T) {
 		// The pleats cover the strip: n depths, finished.
 		piece := sketched(t, "0", fmt.Sprintf("drawn = \"finished\"\nleft: 0,0 0,10\ntop: 0,10 %d,10\nright: %d,10 %d,0\nhem: %d,0 0,0\n---\n", count, count, count, count)+
 			rows(fmt.Sprintf(`pleat a left 1 %d 2 | press = "toward"`, count)))
-		assert.InDelta(t, 3*count, piece.flat.outline.Bounds().Width()/25.4, 1e-6, "%d pleats 1 in deep", count)
+		assert.InDelta(t, 3*count, piece.flat.outline.path.Bounds().Width()/25.4, 1e-6, "%d pleats 1 in deep", count)
 	}
 }
 

@@ -52,11 +52,10 @@ func pricked(m Marking, spacing float64, more ...string) Marking {
 	m.Marks = marks
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
-	m.Notes = append(m.Notes[:len(m.Notes):len(m.Notes)],
+	m = m.noted(
 		"prick a hole through the middle of every circle, with a pin or a punch, and dot through the holes with a sharp pencil or pounce powder",
 		"count your pins: none may stay in the cloth")
-	m.Notes = append(m.Notes, more...)
-	return m
+	return m.noted(more...)
 }
 
 // fixedDots returns how far along line i a dot must be, in order: at its ends, its

@@ -3,7 +3,6 @@ package marking
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 )
@@ -21,73 +20,61 @@ const (
 	// mostOfAKind is the most pieces, or edges, lines, sets or notches of one
 	// piece. Each may have to be held against each other.
 	mostOfAKind = 1000
-	// maxProblems is how many mistakes are listed; the rest is counted.
-	maxProblems = 100
 )
 
 // Read turns the bytes of a file into a Spec. printable reports whether the
 // sheets' font has a character; every text that is printed is held against it.
-// The error is a *Problems: one problem when the text is not TOML, else all
+// The error is of type Faults: one when the text is not TOML, else all
 // that are found, in the order of their lines, up to the first hundred.
 func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
-	r := &fileReader{printable: printable}
+	r := &fileReader{file: file, printable: printable}
 	spec := r.read(data)
-	if len(r.problems) > 0 {
-		return nil, &Problems{File: file, List: sorted(r.problems)}
+	if len(r.faults) > 0 {
+		return nil, r.faults.Sorted()
 	}
 	spec.File = file
 	return spec, nil
 }
 
-// sorted puts problems in the order of their lines and cuts off a list that
-// nobody would read to its end.
-func sorted(problems []Problem) []Problem {
-	slices.SortStableFunc(problems, func(a, b Problem) int { return a.Line - b.Line })
-	if more := len(problems) - maxProblems; more > 0 {
-		problems = append(problems[:maxProblems:maxProblems], Problem{
-			Cause: "there are more mistakes: " + strconv.Itoa(more),
-			Hint:  "put the first ones right and try again",
-		})
-	}
-	return problems
-}
-
 func (r *fileReader) read(data []byte) *Spec {
 	if len(data) > MaxFileSize {
-		r.problems = append(r.problems, tooLarge(int64(len(data))))
+		r.faults = Faults{TooLarge(r.file, int64(len(data)))}
 		return nil
 	}
-	text, p := plainText(data)
-	if p == nil && strings.TrimSpace(text) == "" {
-		p = &Problem{Cause: "the file is empty", Hint: emptyHint}
-	}
-	if p != nil {
-		r.problems = append(r.problems, *p)
+	root, values, f := parsed(data)
+	if f != nil {
+		f.Place.File = r.file
+		r.faults = Faults{f}
 		return nil
 	}
-	root, p := findSpots(text)
-	if p != nil {
-		r.problems = append(r.problems, *p)
-		return nil
+	return (&fileTable{fileReader: r, place: Place{File: r.file}, spot: root, values: values}).pattern()
+}
+
+// parsed returns the values of a file, and where they stand. The fault has the line,
+// and no file.
+func parsed(data []byte) (*spot, map[string]any, *Fault) {
+	text, f := plainText(data)
+	if f == nil && strings.TrimSpace(text) == "" {
+		f = &Fault{Cause: "the file is empty", Hint: emptyHint}
 	}
-	values, p := parseTOML(text, root)
-	if p != nil {
-		r.problems = append(r.problems, *p)
-		return nil
+	if f != nil {
+		return nil, nil, f
 	}
-	return (&fileTable{fileReader: r, spot: root, values: values}).pattern()
+	root, f := findSpots(text)
+	if f != nil {
+		return nil, nil, f
+	}
+	values, f := parseTOML(text, root)
+	return root, values, f
 }
 
 const emptyHint = "describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
 
 // TooLarge is the mistake of handing over a file of so many bytes, more than
 // MaxFileSize, for whoever sees the size before reading it all.
-func TooLarge(file string, bytes int64) error {
-	return &Problems{File: file, List: []Problem{tooLarge(bytes)}}
-}
-
-func tooLarge(bytes int64) Problem {
-	return Problem{
+func TooLarge(file string, bytes int64) *Fault {
+	return &Fault{
+		Place: Place{File: file},
 		Cause: fmt.Sprintf("the file is %s; a pattern is at most %s", megabytes(bytes), megabytes(MaxFileSize)),
 		Hint:  "is this the file you meant?",
 	}
@@ -101,14 +88,12 @@ func megabytes(bytes int64) string {
 
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
-	if name := t.choice("unit", Inch.String(), Centimetre.String(), Millimetre.String()); name.Given() {
-		t.unit, _ = unitNamed(name.V)
-	}
+	unit := choice[Unit](t, "unit", unitWords[:])
+	t.unit = unit.V
 	spec := &Spec{
 		Title:     t.printed("title"),
 		Size:      t.printed("size"),
-		Unit:      t.unit,
-		UnitGiven: t.has("unit"),
+		Unit:      unit,
 		Allowance: t.length("allowance", fromZero),
 		Sleepwear: t.yes("sleepwear"),
 	}
@@ -134,13 +119,13 @@ func (t *fileTable) piece() PieceSpec {
 		Cut:    t.count("cut", maxCut),
 		Layers: t.count("layers", maxCut),
 		Fold:   t.reference("fold"),
-		Drawn:  t.choice("drawn", "flat", "finished"),
-		Print:  t.choice("print", "half", "whole", "left and right"),
+		Drawn:  choice[Drawn](t, "drawn", drawnWords[:]),
+		Print:  choice[Print](t, "print", printWords[:]),
 	}
-	if p.Print.V == "half" || p.Print.V == "whole" {
+	if p.Print.V == Half || p.Print.V == Whole {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
-	p.Transfer, p.TransferPlace = t.transfers()
+	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
 	for _, e := range t.named("edge") {
@@ -242,7 +227,7 @@ func (t *fileTable) pleat() PleatSpec {
 		Length:  t.length("length", aboveZero),
 		Count:   t.count("count", maxFolds),
 		Spacing: t.length("spacing", aboveZero),
-		Run:     t.choice("run", "square", "grain"),
+		Run:     choice[Run](t, "run", runWords[:]),
 	}
 	if p.Count.V > 1 {
 		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
@@ -271,7 +256,7 @@ func (t *fileTable) line() LineSpec {
 		Distance: t.length("distance", aboveZero),
 		Points:   t.points("points"),
 		Smooth:   t.yes("smooth"),
-		Kind:     t.choice("kind", "fold", "centre", "placement", "stitch"),
+		Kind:     choice[LineKind](t, "kind", lineWords[:]),
 	}
 }
 

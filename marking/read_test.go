@@ -101,47 +101,50 @@ grain = [[0, 0], [0, 5]]
 points = [[0, 0], [1, 0]]
 `
 
+// at is a place in linden.toml.
+func at(path string, line int) Place { return Place{File: "linden.toml", Path: path, Line: line} }
+
 func TestReadTakesEveryKey(t *testing.T) {
 	spec, err := Read("linden.toml", []byte(whole), hasLetter)
 	require.NoError(t, err)
 	assert.Equal(t, "linden.toml", spec.File)
-	assert.Equal(t, GivenAt("Linden pinafore", Place{"title", 1}), spec.Title)
-	assert.Equal(t, GivenAt("18 months", Place{"size", 2}), spec.Size)
-	assert.Equal(t, Centimetre, spec.Unit)
+	assert.Equal(t, GivenAt("Linden pinafore", at("title", 1)), spec.Title)
+	assert.Equal(t, GivenAt("18 months", at("size", 2)), spec.Size)
+	assert.Equal(t, GivenAt(Centimetre, at("unit", 3)), spec.Unit)
 	assert.InDelta(t, 9.525, spec.Allowance.V, 1e-9)
-	assert.Equal(t, GivenAt(1120.0, Place{"cloth.width", 7}), spec.ClothWidth)
+	assert.Equal(t, GivenAt(1120.0, at("cloth.width", 7)), spec.ClothWidth)
 	assert.True(t, spec.SeeThrough.V)
 
 	require.Len(t, spec.Pieces, 2)
 	front := spec.Pieces[0]
 	assert.Equal(t, "front", front.Key)
-	assert.Equal(t, Place{"piece.front", 10}, front.Place)
-	assert.Equal(t, GivenAt("Front, ⅛ in tucks", Place{"piece.front.name", 11}), front.Name)
-	assert.Equal(t, GivenAt(2, Place{"piece.front.cut", 12}), front.Cut)
-	assert.Equal(t, GivenAt("centre front", Place{"piece.front.fold", 13}), front.Fold)
-	assert.Equal(t, GivenAt("placket", Place{"piece.front.grain", 15}), front.GrainAlong)
+	assert.Equal(t, at("piece.front", 10), front.Place)
+	assert.Equal(t, GivenAt("Front, ⅛ in tucks", at("piece.front.name", 11)), front.Name)
+	assert.Equal(t, GivenAt(2, at("piece.front.cut", 12)), front.Cut)
+	assert.Equal(t, GivenAt("centre front", at("piece.front.fold", 13)), front.Fold)
+	assert.Equal(t, GivenAt("placket", at("piece.front.grain", 15)), front.GrainAlong)
 	assert.False(t, front.GrainPoints.Given())
 
 	require.Len(t, front.Edges, 3)
 	assert.Equal(t, EdgeSpec{
 		Key:   "centre front",
-		Place: Place{`piece.front.edge."centre front"`, 17},
+		Place: at(`piece.front.edge."centre front"`, 17),
 		Points: Points{
-			Value: GivenAt([]plane.Point{{X: 0, Y: 0}, {X: 0, Y: 125}}, Place{`piece.front.edge."centre front".points`, 18}),
+			Value: GivenAt([]plane.Point{{X: 0, Y: 0}, {X: 0, Y: 125}}, at(`piece.front.edge."centre front".points`, 18)),
 			Lines: []int{18, 18},
 		},
-		Allowance: GivenAt(0.0, Place{`piece.front.edge."centre front".allowance`, 19}),
+		Allowance: GivenAt(0.0, at(`piece.front.edge."centre front".allowance`, 19)),
 	}, front.Edges[0])
 	assert.Equal(t, EdgeSpec{
 		Key:   "neck",
-		Place: Place{"piece.front.edge.neck", 21},
+		Place: at("piece.front.edge.neck", 21),
 		Points: Points{
-			Value: GivenAt([]plane.Point{{X: 0, Y: 125}, {X: -5, Y: 132.5}, {X: -60, Y: 140}}, Place{"piece.front.edge.neck.points", 22}),
+			Value: GivenAt([]plane.Point{{X: 0, Y: 125}, {X: -5, Y: 132.5}, {X: -60, Y: 140}}, at("piece.front.edge.neck.points", 22)),
 			Lines: []int{23, 24, 25},
 		},
 		Smooth: true,
 	}, front.Edges[1])
-	assert.Equal(t, GivenAt(20.0, Place{"piece.front.edge.hem.hem", 31}), front.Edges[2].Hem)
+	assert.Equal(t, GivenAt(20.0, at("piece.front.edge.hem.hem", 31)), front.Edges[2].Hem)
 	assert.InDelta(t, 6.35, front.Edges[2].Turn.V, 1e-9)
 
 	require.Len(t, front.Tucks, 2)
@@ -154,20 +157,21 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.InDelta(t, 9.525, yoke.First.V, 1e-9)
 	assert.InDelta(t, 9.525, yoke.Spacing.V, 1e-9)
 	assert.False(t, yoke.Gap.Given())
-	assert.Equal(t, "away", yoke.Press.V)
+	assert.Equal(t, PressedAway, yoke.Press.V)
 	assert.Equal(t, "neck", yoke.End.Below.V)
 	assert.InDelta(t, 53.975, yoke.End.Length.V, 1e-9)
-	assert.Equal(t, GivenAt("twin needle", Place{"piece.front.tuck.yoke.sewn", 44}), yoke.Sewn)
-	assert.Equal(t, GivenAt(0.0, Place{"piece.front.tuck.growth.gap", 51}), growth.Gap)
+	assert.Equal(t, GivenAt(TwinNeedle, at("piece.front.tuck.yoke.sewn", 44)), yoke.Sewn)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.tuck.growth.gap", 51)), growth.Gap)
 	assert.True(t, growth.Gap.Given())
-	assert.Equal(t, "toward", growth.Press.V)
-	assert.Equal(t, "edge", growth.Sewn.V)
+	assert.Equal(t, PressedToward, growth.Press.V)
+	assert.Equal(t, EdgeStitched, growth.Sewn.V)
 
 	require.Len(t, front.Pleats, 1)
 	pleat := front.Pleats[0]
-	assert.Equal(t, []string{"underarm", "armhole", "side", "side", "grain"},
-		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V, pleat.Run.V})
-	assert.Equal(t, GivenAt(0.0, Place{"piece.front.pleat.underarm.at", 58}), pleat.At)
+	assert.Equal(t, []string{"underarm", "armhole", "side", "side"},
+		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V})
+	assert.Equal(t, RunGrain, pleat.Run.V)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.underarm.at", 58)), pleat.At)
 	assert.InDelta(t, 9.525, pleat.Depth.V, 1e-9)
 	assert.InDelta(t, 38.1, pleat.Length.V, 1e-9)
 	assert.Equal(t, 2, pleat.Count.V)
@@ -176,15 +180,15 @@ func TestReadTakesEveryKey(t *testing.T) {
 	require.Len(t, front.Lines, 2)
 	assert.Equal(t, "centre front", front.Lines[0].Along.V)
 	assert.InDelta(t, 19.05, front.Lines[0].Distance.V, 1e-9)
-	assert.Equal(t, "fold", front.Lines[0].Kind.V)
+	assert.Equal(t, FoldLine, front.Lines[0].Kind.V)
 	assert.Equal(t, []plane.Point{{X: 0, Y: 10}, {X: 10, Y: 20}}, front.Lines[1].Points.V)
 	assert.True(t, front.Lines[1].Smooth)
 	assert.Equal(t, NotchSpec{
 		Key:   "sleeve",
-		Place: Place{"piece.front.notch.sleeve", 76},
-		Edge:  GivenAt("armhole", Place{"piece.front.notch.sleeve.edge", 77}),
-		From:  GivenAt("shoulder", Place{"piece.front.notch.sleeve.from", 78}),
-		At:    GivenAt(30.0, Place{"piece.front.notch.sleeve.at", 79}),
+		Place: at("piece.front.notch.sleeve", 76),
+		Edge:  GivenAt("armhole", at("piece.front.notch.sleeve.edge", 77)),
+		From:  GivenAt("shoulder", at("piece.front.notch.sleeve.from", 78)),
+		At:    GivenAt(30.0, at("piece.front.notch.sleeve.at", 79)),
 	}, front.Notches[0])
 
 	assert.Equal(t, []plane.Point{{X: 0, Y: 0}, {X: 0, Y: 50}}, spec.Pieces[1].GrainPoints.V)
@@ -222,7 +226,7 @@ func TestReadKeepsTheOrderOfTheFile(t *testing.T) {
 		assert.Equal(t, "a", p.Edges[1].Key)
 	}
 	assert.Equal(t, names, got)
-	assert.Equal(t, Inch, spec.Unit, "a file that names no unit is in inches")
+	assert.Equal(t, Inch, spec.Unit.V, "a file that names no unit is in inches")
 }
 
 // The shortest piece there can be, to put a mistake into.
@@ -357,7 +361,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 			spec, err := Read("f.toml", []byte(tt.in), hasLetter)
 			require.Error(t, err)
 			assert.Nil(t, spec)
-			assert.IsType(t, &Problems{}, err)
+			assert.IsType(t, Faults{}, err)
 			assert.Equal(t, tt.want, err.Error())
 		})
 	}
@@ -408,7 +412,7 @@ func TestReadListsTheFirstHundredMistakes(t *testing.T) {
 	_, err := Read("f.toml", []byte(text), hasLetter)
 	require.Error(t, err)
 	lines := strings.Split(err.Error(), "\n")
-	assert.Len(t, lines, 2*(maxProblems+1))
+	assert.Len(t, lines, 2*(maxFaults+1))
 	assert.Equal(t, "f.toml:3: piece.front.edge.all.points: point 1 has 1 number, and needs two", lines[0])
 	assert.Equal(t, "f.toml: there are more mistakes: 150", lines[200])
 	assert.Equal(t, "hint: put the first ones right and try again", lines[201])

@@ -19,9 +19,9 @@ func (t *fileTable) tuck() TuckSpec {
 		First:   t.length("first", fromZero),
 		Spacing: t.length("spacing", aboveZero),
 		Gap:     t.length("gap", fromZero),
-		Press:   t.choice("press", "away", "toward"),
+		Press:   choice[Press](t, "press", pressWords[:]),
 		End:     t.end("tucks are stitched"),
-		Sewn:    t.choice("sewn", "twin needle", "edge"),
+		Sewn:    choice[Stitching](t, "sewn", stitchingWords[:]),
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
 	if v, given := t.values["sample"]; given {
@@ -39,7 +39,7 @@ func (t *fileTable) end(sewn string) EndSpec {
 	e := EndSpec{
 		Below:  t.reference("below"),
 		Length: t.length("length", aboveZero),
-		End:    t.choice("end", "level", "follow", "stepped"),
+		End:    choice[EndShape](t, "end", endWords[:]),
 		Step:   t.length("step", anywhere),
 	}
 	together := sewn + ` to "length" below the edge that "below" names; leave both out to have them run from edge to edge`
@@ -47,7 +47,7 @@ func (t *fileTable) end(sewn string) EndSpec {
 	t.refuseWithout("length", "below", together)
 	t.refuseWithout("end", "below", "end is the shape of the end line of folds that do not run from edge to edge")
 	switch {
-	case e.End.V == "stepped":
+	case e.End.V == Stepped:
 		t.need("step", `it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`)
 	case t.has("step"):
 		t.report(t.at("step"), `has no meaning without end = "stepped"`, "a step makes each fold longer or shorter than the one before")
@@ -83,17 +83,17 @@ func (t *fileTable) pleating() PleatingSpec {
 		Place:   t.place,
 		Beside:  t.reference("beside"),
 		Side:    t.reference("side"),
-		Kind:    t.choice("kind", "knife", "box", "inverted"),
+		Kind:    choice[PleatKind](t, "kind", pleatWords[:]),
 		Depth:   t.length("depth", aboveZero),
 		Count:   t.count("count", maxFolds),
 		First:   t.length("first", fromZero),
 		Spacing: t.length("spacing", aboveZero),
 		Gap:     t.length("gap", fromZero),
-		Press:   t.choice("press", "away", "toward"),
+		Press:   choice[Press](t, "press", pressWords[:]),
 		End:     t.end("pleats are pressed"),
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out")
-	if p.Kind.V == "box" || p.Kind.V == "inverted" {
+	if p.Kind.V != KnifePleat {
 		t.refuseBeside("press", "kind", "the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats")
 	}
 	return p

@@ -49,44 +49,47 @@ measured = "16 1/4 in"
 `
 
 func TestReadTakesEveryKeyOfFolds(t *testing.T) {
-	spec, err := Read("f.toml", []byte(folded), hasLetter)
+	spec, err := Read("linden.toml", []byte(folded), hasLetter)
 	require.NoError(t, err)
 	front := spec.Pieces[0]
-	assert.Equal(t, GivenAt("finished", Place{"piece.front.drawn", 4}), front.Drawn)
-	assert.Equal(t, GivenAt("whole", Place{"piece.front.print", 5}), front.Print)
+	assert.Equal(t, GivenAt(Finished, at("piece.front.drawn", 4)), front.Drawn)
+	assert.Equal(t, GivenAt(Whole, at("piece.front.print", 5)), front.Print)
 
 	tuck := front.Tucks[0]
-	assert.Equal(t, Place{"piece.front.tuck.t", 8}, tuck.Place)
-	assert.Equal(t, GivenAt("toward", Place{"piece.front.tuck.t.press", 15}), tuck.Press)
-	assert.Equal(t, GivenAt(1.0, Place{"piece.front.tuck.t.gap", 14}), tuck.Gap)
+	assert.Equal(t, at("piece.front.tuck.t", 8), tuck.Place)
+	assert.Equal(t, GivenAt(PressedToward, at("piece.front.tuck.t.press", 15)), tuck.Press)
+	assert.Equal(t, GivenAt(1.0, at("piece.front.tuck.t.gap", 14)), tuck.Gap)
 	assert.Equal(t, EndSpec{
-		Below:  GivenAt("neck", Place{"piece.front.tuck.t.below", 16}),
-		Length: GivenAt(50.0, Place{"piece.front.tuck.t.length", 17}),
-		End:    GivenAt("stepped", Place{"piece.front.tuck.t.end", 18}),
-		Step:   GivenAt(-5.0, Place{"piece.front.tuck.t.step", 19}),
+		Below:  GivenAt("neck", at("piece.front.tuck.t.below", 16)),
+		Length: GivenAt(50.0, at("piece.front.tuck.t.length", 17)),
+		End:    GivenAt(Stepped, at("piece.front.tuck.t.end", 18)),
+		Step:   GivenAt(-5.0, at("piece.front.tuck.t.step", 19)),
 	}, tuck.End)
 	require.NotNil(t, tuck.Sample)
-	assert.Equal(t, Place{"piece.front.tuck.t.sample", 21}, tuck.Sample.Place)
-	assert.Equal(t, GivenAt(10, Place{"piece.front.tuck.t.sample.tucks", 21}), tuck.Sample.Tucks)
+	assert.Equal(t, at("piece.front.tuck.t.sample", 21), tuck.Sample.Place)
+	assert.Equal(t, GivenAt(10, at("piece.front.tuck.t.sample.tucks", 21)), tuck.Sample.Tucks)
 	assert.InDelta(t, 152.4, tuck.Sample.Flat.V, 1e-9)
 	assert.InDelta(t, 90.4875, tuck.Sample.Sewn.V, 1e-9)
-	assert.Equal(t, Place{"piece.front.tuck.t.sample.sewn", 21}, tuck.Sample.Sewn.Place)
+	assert.Equal(t, at("piece.front.tuck.t.sample.sewn", 21), tuck.Sample.Sewn.Place)
 
 	assert.Empty(t, front.Pleats, "a pleat beside a line runs across the piece")
 	require.Len(t, front.Pleatings, 1)
 	pleat := front.Pleatings[0]
-	assert.Equal(t, []string{"p", "all", "hem", "knife", "away", "waist", "follow"},
-		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.Kind.V, pleat.Press.V, pleat.End.Below.V, pleat.End.End.V})
-	assert.Equal(t, GivenAt(20.0, Place{"piece.front.pleat.p.depth", 26}), pleat.Depth)
-	assert.Equal(t, GivenAt(4, Place{"piece.front.pleat.p.count", 27}), pleat.Count)
-	assert.Equal(t, GivenAt(0.0, Place{"piece.front.pleat.p.first", 28}), pleat.First)
+	assert.Equal(t, []string{"p", "all", "hem", "waist"},
+		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
+	assert.Equal(t, KnifePleat, pleat.Kind.V)
+	assert.Equal(t, PressedAway, pleat.Press.V)
+	assert.Equal(t, Follow, pleat.End.End.V)
+	assert.Equal(t, GivenAt(20.0, at("piece.front.pleat.p.depth", 26)), pleat.Depth)
+	assert.Equal(t, GivenAt(4, at("piece.front.pleat.p.count", 27)), pleat.Count)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.p.first", 28)), pleat.First)
 	assert.Equal(t, 70.0, pleat.Spacing.V)
 	assert.Equal(t, 80.0, pleat.End.Length.V)
 
 	require.NotNil(t, front.Block)
-	assert.Equal(t, Place{"piece.front.block", 34}, front.Block.Place)
-	assert.Equal(t, GivenAt(0.0, Place{"piece.front.block.ends", 35}), front.Block.Ends)
-	assert.Equal(t, GivenAt(15.0, Place{"piece.front.block.sides", 36}), front.Block.Sides)
+	assert.Equal(t, at("piece.front.block", 34), front.Block.Place)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.block.ends", 35)), front.Block.Ends)
+	assert.Equal(t, GivenAt(15.0, at("piece.front.block.sides", 36)), front.Block.Sides)
 	assert.InDelta(t, 412.75, front.Block.Measured.V, 1e-9)
 }
 
@@ -111,12 +114,12 @@ func TestReadTakesASampleWrittenEitherWay(t *testing.T) {
 			assert.Equal(t, 8, sample.Place.Line)
 		})
 	}
-	spec, err := Read("f.toml", []byte(small+"[piece.front]\nblock = {ends = 1}\n"), hasLetter)
+	spec, err := Read("linden.toml", []byte(small+"[piece.front]\nblock = {ends = 1}\n"), hasLetter)
 	require.NoError(t, err)
-	assert.Equal(t, GivenAt(25.4, Place{"piece.front.block.ends", 4}), spec.Pieces[0].Block.Ends)
-	spec, err = Read("f.toml", []byte(small+"[piece.front.block]\n"), hasLetter)
+	assert.Equal(t, GivenAt(25.4, at("piece.front.block.ends", 4)), spec.Pieces[0].Block.Ends)
+	spec, err = Read("linden.toml", []byte(small+"[piece.front.block]\n"), hasLetter)
 	require.NoError(t, err)
-	assert.Equal(t, &BlockSpec{Place: Place{"piece.front.block", 3}}, spec.Pieces[0].Block)
+	assert.Equal(t, &BlockSpec{Place: at("piece.front.block", 3)}, spec.Pieces[0].Block)
 }
 
 func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {

@@ -115,7 +115,7 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 			t.report(at, fmt.Sprintf("name %d must be text in quotes, but is %s", i+1, asGiven(v)), hint)
 			return nil
 		}
-		t.checkText(at, name, false)
+		t.checkText(at, name)
 		names = append(names, GivenAt(name, at))
 	}
 	return names
@@ -127,10 +127,10 @@ func (t *fileTable) trim() TrimSpec {
 		Key:       t.name,
 		Place:     t.place,
 		Along:     t.along(),
-		Kind:      t.choice("kind", "lace", "ribbon", "cord", "braid"),
+		Kind:      choice[TrimKind](t, "kind", trimWords[:]),
 		Width:     t.length("width", aboveZero),
 		Fullness:  t.factor("fullness"),
-		Lies:      t.choice("lies", "beyond", "on"),
+		Lies:      choice[Lies](t, "lies", liesWords[:]),
 		Joins:     t.count("joins", maxFolds),
 		JoinTakes: t.length("join-takes", fromZero),
 	}
@@ -162,7 +162,7 @@ func (t *fileTable) binding() BindingSpec {
 		Place:   t.place,
 		Along:   t.along(),
 		Width:   t.length("width", aboveZero),
-		Fold:    t.choice("fold", "single", "double"),
+		Fold:    choice[BindingFold](t, "fold", bindingWords[:]),
 		Joins:   t.count("joins", maxFolds),
 		Joining: t.length("joining", fromZero),
 		Square:  t.length("square", aboveZero),
@@ -191,8 +191,8 @@ func (t *fileTable) factor(key string) Factor {
 	case float64:
 		n = v
 	case string:
-		var f *fault
-		if n, f = parseNumber(v, v); f != nil {
+		var err error
+		if n, err = parseNumber(v, v); err != nil {
 			t.report(at, shown(v)+" is not a number", factorHint)
 			return GivenAt[float64](leastFactor, at)
 		}

@@ -10,7 +10,7 @@ import (
 )
 
 func TestReadTakesEveryKeyOfSeams(t *testing.T) {
-	spec, err := Read("f.toml", []byte("unit = \"cm\"\n"+small+`[seam.shoulder]
+	spec, err := Read("linden.toml", []byte("unit = \"cm\"\n"+small+`[seam.shoulder]
 join = ["front.shoulder", "back.shoulder"]
 ease = "1/4 in"
 within = 0.2
@@ -31,19 +31,19 @@ gathered = true
 		}
 		return all
 	}
-	shoulder, cap, waist := Place{"seam.shoulder.join", 5}, Place{`seam."cap, eased".join`, 9}, Place{"seam.waist.join", 14}
+	shoulder, cap, waist := at("seam.shoulder.join", 5), at(`seam."cap, eased".join`, 9), at("seam.waist.join", 14)
 	assert.Equal(t, []SeamSpec{
 		{
-			Key: "shoulder", Place: Place{"seam.shoulder", 4}, Join: shoulder,
+			Key: "shoulder", Place: at("seam.shoulder", 4), Join: shoulder,
 			Sides: [2][]Text{texts(shoulder, "front.shoulder"), texts(shoulder, "back.shoulder")},
-			Ease:  GivenAt(6.35, Place{"seam.shoulder.ease", 6}), Within: GivenAt(2.0, Place{"seam.shoulder.within", 7}),
+			Ease:  GivenAt(6.35, at("seam.shoulder.ease", 6)), Within: GivenAt(2.0, at("seam.shoulder.within", 7)),
 		},
 		{
-			Key: "cap, eased", Place: Place{`seam."cap, eased"`, 8}, Join: cap,
+			Key: "cap, eased", Place: at(`seam."cap, eased"`, 8), Join: cap,
 			Sides: [2][]Text{texts(cap, "sleeve.cap"), texts(cap, "front.armhole", "back.armhole")},
 		},
 		{
-			Key: "waist", Place: Place{"seam.waist", 13}, Join: waist,
+			Key: "waist", Place: at("seam.waist", 13), Join: waist,
 			Sides:    [2][]Text{texts(waist, "skirt.waist"), texts(waist, "front.waist", "back.waist")},
 			Gathered: true,
 		},

@@ -162,13 +162,13 @@ var inTuckTable = regexp.MustCompile(`^  (tuck \d|[a-z ]+ stitch )`)
 
 func TestFiguresFitAScreen(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, both := range []bool{false, true} {
-			for _, line := range strings.Split(p.Report(both).Text(80), "\n") {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
+			for _, line := range strings.Split(ReportOf(p, w).Text(80), "\n") {
 				most := 80
-				if both && inTuckTable.MatchString(line) {
+				if w == AllUnits && inTuckTable.MatchString(line) {
 					most = 85
 				}
-				assert.LessOrEqual(t, utf8.RuneCountInString(line), most, "%s, both systems %t: %q", name, both, line)
+				assert.LessOrEqual(t, utf8.RuneCountInString(line), most, "%s, wording %d: %q", name, w, line)
 				assert.Equal(t, strings.TrimRight(line, " "), line, "%s: no blanks at the end", name)
 			}
 		}
@@ -184,9 +184,9 @@ var (
 // A number stays with its fraction and its unit, however narrow the screen.
 func TestNoNumberIsParted(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, both := range []bool{false, true} {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
 			for _, width := range []int{40, 60, 80, 100} {
-				lines := strings.Split(p.Report(both).Text(width), "\n")
+				lines := strings.Split(ReportOf(p, w).Text(width), "\n")
 				for i := 1; i < len(lines); i++ {
 					last, next := strings.TrimLeft(lines[i-1], "! "), strings.TrimLeft(lines[i], "! ")
 					parted := numberLast.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
@@ -204,13 +204,13 @@ func TestNumbersThatNobodyWrites(t *testing.T) {
 	decimal := regexp.MustCompile(`\d*\.\d+`)
 	decimals := regexp.MustCompile(`\d+ CFR [0-9.]+|\d\.\d+ times`)
 	for name, p := range patterns(t) {
-		for _, both := range []bool{false, true} {
-			for _, text := range []string{p.Report(both).Text(1000), string(p.Figures().JSON())} {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
+			for _, text := range []string{ReportOf(p, w).Text(1000), string(FiguresOf(p).JSON())} {
 				assert.Empty(t, never.FindAllString(text, -1), name)
 			}
 		}
 		if p.Unit == Inch {
-			text := decimals.ReplaceAllString(p.Report(false).Text(1000), "")
+			text := decimals.ReplaceAllString(ReportOf(p, OwnUnit).Text(1000), "")
 			assert.Empty(t, decimal.FindAllString(text, -1), "%s: an inch has no decimals", name)
 		}
 	}

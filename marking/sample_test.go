@@ -31,14 +31,14 @@ func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	assert.InDelta(t, 0.2625, tucks.Takes/25.4, 1e-9, "by one tuck")
 	assert.InDelta(t, 0.7875, tucks.TakeUp()/25.4, 1e-9, "by three")
 	for k, want := range []float64{0.36875, 0.48125, 0.59375} {
-		assert.InDelta(t, want, tucks.Each[k].Seam/25.4, 1e-9, "finished stitching of tuck %d", k+1)
+		assert.InDelta(t, want, tucks.Each[k].Stitching/25.4, 1e-9, "finished stitching of tuck %d", k+1)
 	}
 	assert.InDelta(t, 1.575, piece.Block.TakeUp/25.4, 1e-9)
 	assert.InDelta(t, 13.625, piece.Block.Width/25.4, 1e-9)
 	assert.InDelta(t, 12.05, piece.Block.Top/25.4, 1e-9)
 	// A flat piece has that much more cloth for each half.
 	flat := sketched(t, "0.375", bosom+withSample(set, "10", "10", "7 3/8"))
-	assert.InDelta(t, 6+0.7875, flat.flat.outline.Bounds().Width()/25.4, 1e-9)
+	assert.InDelta(t, 6+0.7875, flat.flat.outline.path.Bounds().Width()/25.4, 1e-9)
 }
 
 // The lines are drawn where the file has them: w beside the fold, and as far apart

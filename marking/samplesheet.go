@@ -23,87 +23,105 @@ const (
 	sampleBeside = 25.4 / 2   // between a mark and the stitching next to it, at least, in mm
 )
 
-// sampleKey is what makes two sets of tucks alike enough for one sample.
-type sampleKey struct {
-	width, space float64
-	twin         bool
+// sampledKind is tucks that one sample does for.
+type sampledKind struct {
+	tuck   Tuck
+	piece  *Piece
+	tables []string // of the file, under which they stand
 }
 
 // samples returns a sheet for every kind of tucks that has none in the file yet,
 // which names every set of that kind.
-func (p *Pattern) samples() []Marking {
-	type kind struct {
-		tuck   Tuck
-		piece  *Piece
-		tables []string
-	}
-	var kinds []*kind
-	known := map[sampleKey]*kind{}
-	for i := range p.Pieces {
-		piece := &p.Pieces[i]
-		for _, t := range piece.Tucks {
-			key := sampleKey{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
-			if t.Sampled || !t.wantsSample() {
-				continue
-			}
-			k := known[key]
-			if k == nil {
-				k = &kind{tuck: t, piece: piece}
-				known[key] = k
-				kinds = append(kinds, k)
-			}
-			k.tables = append(k.tables, "["+dotted(dotted(dotted("piece", piece.Key), "tuck"), t.Key)+"]")
-		}
-	}
+func samples(pattern *Pattern) []Marking {
 	var all []Marking
-	for _, k := range kinds {
-		if m, fits := k.tuck.sampleSheet(p, k.piece, k.tables); fits {
+	for _, kind := range sampledKinds(pattern) {
+		if m, fits := sampleSheet(kind, pattern.Unit); fits {
 			all = append(all, m)
 		}
 	}
 	return all
 }
 
-// wantsSample reports whether a set of tucks is worth a trial.
-func (t Tuck) wantsSample() bool { return t.Count >= 2 && t.LetDown == 0 }
+// sampledKinds sorts the tucks of a pattern that want a sample by kind.
+func sampledKinds(pattern *Pattern) []*sampledKind {
+	type key struct {
+		width, space float64
+		twin         bool
+	}
+	var kinds []*sampledKind
+	known := map[key]*sampledKind{}
+	for i := range pattern.Pieces {
+		piece := &pattern.Pieces[i]
+		for _, t := range piece.Tucks {
+			if t.Sampled || !wantsSample(t) {
+				continue
+			}
+			alike := key{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
+			k := known[alike]
+			if k == nil {
+				k = &sampledKind{tuck: t, piece: piece}
+				known[alike] = k
+				kinds = append(kinds, k)
+			}
+			k.tables = append(k.tables, "["+Place{Path: "piece"}.Under(piece.Key).Under("tuck").Under(t.Key).Path+"]")
+		}
+	}
+	return kinds
+}
 
-// sampleSheet returns the sheet for one kind of tucks, which stands under these
-// tables of the file; fits is false when not even two of them have room across a
-// sheet.
-func (t Tuck) sampleSheet(pattern *Pattern, piece *Piece, tables []string) (m Marking, fits bool) {
+// wantsSample reports whether a set of tucks is worth a trial.
+func wantsSample(t Tuck) bool { return t.Count >= 2 && t.LetDown == 0 }
+
+// sampleStrip is the strip that a sample is sewn on.
+type sampleStrip struct {
+	tucks int
+	flat  float64 // from mark to mark
+}
+
+// wide is how wide the strip is.
+func (s sampleStrip) wide() float64 { return s.flat + 2*sampleEnd }
+
+// stripFor returns the strip for as many tucks as have room across a sheet; fits is
+// false where not even two have.
+func stripFor(t Tuck, unit Unit) (s sampleStrip, fits bool) {
 	step := 25.4 / 4 // what a distance between marks is a multiple of
-	if pattern.Unit != Inch {
+	if unit != Inch {
 		step = 5
 	}
-	// From mark to mark, for n tucks.
-	marks := func(n int) float64 {
-		return math.Ceil((float64(n-1)*t.Space+2*(t.Width+sampleBeside))/step-rounding) * step
+	for n := mostSampled; n >= 2; n-- {
+		least := float64(n-1)*t.Space + 2*(t.Width+sampleBeside)
+		s = sampleStrip{tucks: n, flat: math.Ceil(least/step-rounding) * step}
+		if s.wide() <= sampleWidest {
+			return s, true
+		}
 	}
-	n := mostSampled
-	for n >= 2 && marks(n)+2*sampleEnd > sampleWidest {
-		n--
-	}
-	if n < 2 {
+	return s, false
+}
+
+// sampleSheet returns the sheet for one kind of tucks; fits is false when not even two
+// of them have room across a sheet.
+func sampleSheet(kind *sampledKind, unit Unit) (m Marking, fits bool) {
+	t, piece := kind.tuck, kind.piece
+	strip, fits := stripFor(t, unit)
+	if !fits {
 		return m, false
 	}
-	flat := marks(n)
-	wide := flat + 2*sampleEnd
-	length := pattern.Unit.Names
 	m = Marking{
 		Key:     piece.Key + " " + t.Key + " sample",
 		Name:    fmt.Sprintf("%s: sample of the %s tucks", piece.Name, t.Key),
-		Outline: plane.Path{{X: 0, Y: 0}, {X: wide, Y: 0}, {X: wide, Y: sampleHigh}, {X: 0, Y: sampleHigh}, {X: 0, Y: 0}},
-	}
-	across := func(role Role, name string, x float64) {
-		m.Marks = append(m.Marks, Mark{role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}}})
+		Outline: rectangle(strip.wide(), sampleHigh),
+		Form:    sampleFormOf(kind, strip, unit),
 	}
 	for i := 1; i < len(m.Outline); i++ {
-		m.Marks = append(m.Marks, Mark{Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]}})
+		m.add(Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
+	}
+	across := func(role Role, name string, x float64) {
+		m.add(role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
 	}
 	across(Placement, "first mark", sampleEnd)
-	across(Placement, "second mark", sampleEnd+flat)
-	first := (wide - float64(n-1)*t.Space) / 2
-	for k := range n {
+	across(Placement, "second mark", sampleEnd+strip.flat)
+	first := (strip.wide() - float64(strip.tucks-1)*t.Space) / 2
+	for k := range strip.tucks {
 		at := first + float64(k)*t.Space
 		across(TuckFold, "", at)
 		if !t.Twin {
@@ -111,14 +129,21 @@ func (t Tuck) sampleSheet(pattern *Pattern, piece *Piece, tables []string) (m Ma
 			across(TuckStitch, "", at+t.Width)
 		}
 	}
+	return m, true
+}
+
+// sampleFormOf returns what is done with a sample, and what is written down.
+func sampleFormOf(kind *sampledKind, strip sampleStrip, unit Unit) *Form {
+	t, length := kind.tuck, unit.Names
 	sew := "fold on each fold line and stitch on the line beside it, with the needle and thread you mean to use"
 	if t.Twin {
 		sew = "sew along each fold line with the twin needle and thread you mean to use"
 	}
-	m.Form = &Form{
+	n, flat := strip.tucks, length(strip.flat)
+	return &Form{
 		Steps: []string{
 			"tear or cut a strip of the cloth of the piece itself, along the same grain",
-			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, length(t.Width), length(flat)),
+			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, length(t.Width), flat),
 			sew,
 			"press it as you will press the piece, and let it lie until it is cool",
 			"measure from the first mark to the second, at the top and at the bottom",
@@ -126,12 +151,11 @@ func (t Tuck) sampleSheet(pattern *Pattern, piece *Piece, tables []string) (m Ma
 		},
 		Blanks: []string{"cloth and date", "needle", "thread", "stitch length", "tension", "needle position or foot"},
 		Sum: []string{
-			fmt.Sprintf("flat, from mark to mark: %s", length(flat)),
+			fmt.Sprintf("flat, from mark to mark: %s", flat),
 			"sewn, from mark to mark: ____",
-			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, length(flat), n, length(2*t.Width)),
+			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, flat, n, length(2*t.Width)),
 			fmt.Sprintf("in the file, under %s: sample = {tucks = %d, flat = %q, sewn = \"____\"}",
-				strings.Join(tables, " and "), n, length(flat)),
+				strings.Join(kind.tables, " and "), n, flat),
 		},
 	}
-	return m, true
 }

@@ -75,7 +75,7 @@ func TestWhatASampleStripHolds(t *testing.T) {
 		{"centimetres", "cm", plainSet("t", "0.3", 5, ""), 10, 9, 3, "11.5 cm", 115, "0.6 cm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			sheets := plainCloth(t, c.unit, c.set).samples()
+			sheets := samples(plainCloth(t, c.unit, c.set))
 			require.Len(t, sheets, 1)
 			m := sheets[0]
 			wide, marks, folds, stitching := stripOf(t, m)
@@ -115,17 +115,17 @@ func TestWhatTheSampleSheetSaysCanBeWritten(t *testing.T) {
 	} {
 		t.Run(c.unit, func(t *testing.T) {
 			set := plainSet("t", c.width, 5, "")
-			sum := plainCloth(t, c.unit, set).samples()[0].Form.Sum
+			sum := samples(plainCloth(t, c.unit, set))[0].Form.Sum
 			assert.Equal(t, "in the file, under [piece.front.tuck.t]: "+c.line, sum[len(sum)-1])
 			sewn := plainCloth(t, c.unit, set+swap(c.line, "____", c.sewn)+"\n")
 			assert.InDelta(t, 2*sewn.Pieces[0].Tucks[0].Width, sewn.Pieces[0].Tucks[0].Takes, 1e-9)
-			assert.Empty(t, sewn.samples(), "there is no sheet for what has its sample")
+			assert.Empty(t, samples(sewn), "there is no sheet for what has its sample")
 		})
 	}
 }
 
 func TestATwinNeedleSampleHasFoldLinesOnly(t *testing.T) {
-	sheets := plainCloth(t, "in", plainSet("t", "1/16", 6, "spacing = \"1/4\"\nsewn = \"twin needle\"")).samples()
+	sheets := samples(plainCloth(t, "in", plainSet("t", "1/16", 6, "spacing = \"1/4\"\nsewn = \"twin needle\"")))
 	require.Len(t, sheets, 1)
 	_, _, folds, stitching := stripOf(t, sheets[0])
 	assert.Len(t, folds, 10)
@@ -153,7 +153,7 @@ func TestWhichTucksHaveASampleSheet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string
-			for _, m := range plainCloth(t, "in", c.sets).samples() {
+			for _, m := range samples(plainCloth(t, "in", c.sets)) {
 				under, _, _ := strings.Cut(m.Form.Sum[len(m.Form.Sum)-1], ": sample")
 				got = append(got, strings.TrimPrefix(under, "in the file, under "))
 			}
@@ -169,9 +169,9 @@ func TestSampleSheetsOfTwoPiecesHaveTwoNames(t *testing.T) {
 	}
 	pattern, err := check(text("front", "1/8") + text("back", "1/4"))
 	require.NoError(t, err)
-	sheets := pattern.samples()
+	sheets := samples(pattern)
 	require.Len(t, sheets, 2)
 	assert.Equal(t, "front: sample of the yoke tucks", sheets[0].Name)
 	assert.Equal(t, "back: sample of the yoke tucks", sheets[1].Name)
-	assert.Equal(t, sheets, pattern.Markings()[:2], "they come first")
+	assert.Equal(t, sheets, MarkingsOf(pattern)[:2], "they come first")
 }

@@ -43,10 +43,6 @@ const seamTolerance = 25.4 / 16
 // metricTolerance is the same where the file is not in inches: 1.5 mm.
 const metricTolerance = 1.5
 
-// leastFolded bounds how much of an edge a fold takes, in mm, to count: more than
-// rounding.
-const leastFolded = 0.05
-
 // cutEdge is an edge as it is cut.
 type cutEdge struct {
 	length float64 // on the flat cloth
@@ -54,7 +50,7 @@ type cutEdge struct {
 }
 
 // cutEdges returns the edges of a piece as they are cut.
-func (p *Piece) cutEdges() []cutEdge {
+func cutEdges(p *Piece) []cutEdge {
 	var all []cutEdge
 	for i, length := range p.cutLengths() {
 		folded := p.foldedAlong(i, p.Edges[i].Path)

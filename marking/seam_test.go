@@ -206,7 +206,7 @@ func TestSeamsMatch(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			s := theSeam(t, c.text)
 			assert.Equal(t, c.sewn, sewnLengths(s))
-			assert.Equal(t, c.told, toldOf(s.verdict(wording{})))
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)))
 		})
 	}
 }
@@ -233,9 +233,9 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
 			s := pattern.Seams[0]
-			rows := pattern.seamSection(wording{}).Tables[0].Rows
+			rows := seamSection(pattern, OwnUnit).Tables[0].Rows
 			assert.Equal(t, c.row, rows[len(rows)-1].Cells[2], "the difference in the table")
-			assert.Equal(t, c.told, toldOf(s.verdict(wording{})[:1]))
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)[:1]))
 		})
 	}
 }
@@ -243,7 +243,7 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 // With ease and in both systems.
 func TestVerdictInBothSystems(t *testing.T) {
 	s := theSeam(t, joined("0.5", rect("10.5"), rect("10"), tops+"\nease = \"1/2\""))
-	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(s.verdict(wording{both: true})))
+	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, AllUnits)))
 }
 
 func TestSeamsWhoseAllowancesDiffer(t *testing.T) {
@@ -351,10 +351,10 @@ func TestTucksInASeamOfAPieceDrawnFinished(t *testing.T) {
 			assert.InDelta(t, c.sewn, s.Sides[0].Sewn.MM/25.4, 1e-6, "sewn")
 			assert.InDelta(t, c.cut, s.Sides[0].Cut.MM/25.4, 1e-6, "cut")
 			assert.Equal(t, c.plain, s.Plain, "whether the cut edges may be compared")
-			edges := pattern.edgeSection(wording{}).Tables[0]
+			edges := edgeSection(pattern, OwnUnit).Tables[0]
 			for _, row := range edges.Rows {
 				if row.Cells[0] == "top" {
-					assert.Equal(t, row.Cells[1:3], pattern.seamSection(wording{}).Tables[0].Rows[0].Cells[1:], "the edge and the seam say the same")
+					assert.Equal(t, row.Cells[1:3], seamSection(pattern, OwnUnit).Tables[0].Rows[0].Cells[1:], "the edge and the seam say the same")
 				}
 			}
 		})
@@ -385,7 +385,7 @@ func TestSeamTable(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
-			section := pattern.seamSection(wording{})
+			section := seamSection(pattern, OwnUnit)
 			require.Len(t, section.Tables, 1)
 			assert.Equal(t, "s", section.Tables[0].Title)
 			var got []string

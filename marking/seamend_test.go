@@ -159,7 +159,7 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := theSeam(t, joined("0.5", c.front, c.back, c.seam))
-			assert.Equal(t, c.want, toldOf(s.endLines(wording{})))
+			assert.Equal(t, c.want, toldOf(seamEndLines(s, OwnUnit)))
 		})
 	}
 }

@@ -11,7 +11,7 @@ import (
 // whether they match, and then how the edges beside it go over it, end by end.
 
 // seamSection walks the seams.
-func (p *Pattern) seamSection(w wording) Section {
+func seamSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Seams"}
 	for _, seam := range p.Seams {
 		t := Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
@@ -30,7 +30,7 @@ func (p *Pattern) seamSection(w wording) Section {
 		if !seam.Gathered {
 			t.Rows = append(t.Rows, Row{Cells: []string{"difference", cut, w.cell(seam.Difference.magnitude())}, Total: true})
 		}
-		t.Lines = append(seam.verdict(w), seam.endLines(w)...)
+		t.Lines = append(seamVerdict(seam, w), seamEndLines(seam, w)...)
 		s.Tables = append(s.Tables, t)
 	}
 	if slices.ContainsFunc(p.Seams, func(s Seam) bool { return len(s.Ends) > 0 }) {
@@ -39,8 +39,8 @@ func (p *Pattern) seamSection(w wording) Section {
 	return s
 }
 
-// verdict says whether the sides of a seam match.
-func (s Seam) verdict(w wording) []Sentence {
+// seamVerdict says whether the sides of a seam match.
+func seamVerdict(s Seam, w Wording) []Sentence {
 	var lines []Sentence
 	if text := s.mismatch(w.length); text != "" {
 		lines = append(lines, Sentence{Text: text, Warning: true})
@@ -74,8 +74,8 @@ func (s Seam) verdict(w wording) []Sentence {
 	return lines
 }
 
-// endLines says how the edges beside a seam go over it.
-func (s Seam) endLines(w wording) []Sentence {
+// seamEndLines says how the edges beside a seam go over it.
+func seamEndLines(s Seam, w Wording) []Sentence {
 	var lines []Sentence
 	for _, end := range s.Ends {
 		where := "at " + end.Neighbours[0]
@@ -83,7 +83,7 @@ func (s Seam) endLines(w wording) []Sentence {
 			where += " and " + end.Neighbours[1]
 		}
 		tooFar := func(a Amount) bool { return a.MM > s.Within.MM+sameLength }
-		parts := s.jogs(end, w)
+		parts := seamJogs(s, end, w)
 		switch degrees := math.Round(math.Abs(end.Bend)); {
 		case end.Straight():
 			parts = append(parts, "no point")
@@ -100,10 +100,10 @@ func (s Seam) endLines(w wording) []Sentence {
 	return lines
 }
 
-// jogs says which side runs past the other at an end of a seam, sewn and cut.
-func (s Seam) jogs(end SeamEnd, w wording) []string {
+// seamJogs says which side runs past the other at an end of a seam, sewn and cut.
+func seamJogs(s Seam, end SeamEnd, w Wording) []string {
 	past := func(side int, of string, by Amount) string {
-		names := s.names()
+		names := seamNames(s)
 		if side < 0 {
 			names[0], names[1] = names[1], names[0]
 		}
@@ -179,9 +179,9 @@ func (s SeamSide) title() string {
 	return strings.Join(names, " and ")
 }
 
-// names are what the two sides of a seam between two edges are called where they meet:
+// seamNames are what the two sides of a seam between two edges are called where they meet:
 // their pieces, or their edges where both are on one piece.
-func (s Seam) names() [2]string {
+func seamNames(s Seam) [2]string {
 	a, b := s.Sides[0].Courses[0], s.Sides[1].Courses[0]
 	switch {
 	case a.piece != b.piece:

@@ -26,7 +26,7 @@ func settings(s SewingSpec) []Setting {
 }
 
 // sewingSection notes how the garment is sewn.
-func (p *Pattern) sewingSection(w wording) Section {
+func sewingSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Settings to keep"}
 	for _, one := range p.Sewing {
 		s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(one.Name+": "+one.Value, " "), Blank: one.Value == ""})
@@ -37,7 +37,7 @@ func (p *Pattern) sewingSection(w wording) Section {
 			if t.Sampled {
 				s.Lines = append(s.Lines, Sentence{Text: name + fmt.Sprintf("%s took up %s", counted(t.Sample.Tucks.V, "tuck"),
 					w.length(p.Unit.amount(t.Sample.Flat.V-t.Sample.Sewn.V)))})
-			} else if t.wantsSample() {
+			} else if wantsSample(t) {
 				s.Lines = append(s.Lines, Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})
 			}
 		}

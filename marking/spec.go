@@ -4,15 +4,16 @@ import "tuckmark/marking/plane"
 
 // Spec is a file as it is written: every value read and turned into
 // millimetres, none yet compared with another. What the file leaves out is
-// the zero value. Read makes it; Check turns it into a Pattern.
+// the zero value. Read makes it; Check turns it into a Pattern. Whoever makes one
+// without a file keeps what Read sees to: what must be there is there, an edge has two
+// points or more, a count is 1 or more, and a length has no sign that makes no sense.
 type Spec struct {
 	File       string
 	Title      Text
 	Size       Text
-	Unit       Unit
-	UnitGiven  bool   // else Unit is inches, which the maker ought to be told
-	Allowance  Length // of every edge that gives none
-	ClothWidth Length // between the selvages
+	Unit       Value[Unit] // inches where none is given, which the maker ought to be told
+	Allowance  Length      // of every edge that gives none
+	ClothWidth Length      // between the selvages
 	SeeThrough Flag
 	Sleepwear  bool
 	Pieces     []PieceSpec // in the order of the file, like every list below
@@ -72,20 +73,19 @@ type PieceSpec struct {
 	Cut    Count
 	Layers Count // of those cut, how many make one, such as outside and lining
 	Fold   Text  // the edge that lies on a fold
-	Drawn  Text  // "flat" or "finished"
-	Print  Text  // "half", "whole" or "left and right"
+	Drawn  Value[Drawn]
+	Print  Value[Print]
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
-	Transfer      []Transfer
-	TransferPlace Place
-	GrainAlong    Text // grain = "an edge or a line", or ...
-	GrainPoints   Points
-	Edges         []EdgeSpec
-	Tucks         []TuckSpec
-	Pleats        []PleatSpec
-	Pleatings     []PleatingSpec
-	Lines         []LineSpec
-	Notches       []NotchSpec
-	Block         *BlockSpec // nil where the piece is not cut from a tucked block
+	Transfer    Value[[]Transfer]
+	GrainAlong  Text // grain = "an edge or a line", or ...
+	GrainPoints Points
+	Edges       []EdgeSpec
+	Tucks       []TuckSpec
+	Pleats      []PleatSpec
+	Pleatings   []PleatingSpec
+	Lines       []LineSpec
+	Notches     []NotchSpec
+	Block       *BlockSpec // nil where the piece is not cut from a tucked block
 }
 
 // name returns what the piece is called on the sheets: its key where the file
@@ -120,9 +120,9 @@ type TuckSpec struct {
 	First   Length
 	Spacing Length
 	Gap     Length
-	Press   Text // "away" or "toward"
+	Press   Value[Press]
 	End     EndSpec
-	Sewn    Text // "twin needle" or "edge"
+	Sewn    Value[Stitching]
 	Sample  *SampleSpec
 }
 
@@ -130,7 +130,7 @@ type TuckSpec struct {
 type EndSpec struct {
 	Below  Text // the edge from whose stitch line it is measured
 	Length Length
-	End    Text // "level", "follow" or "stepped"
+	End    Value[EndShape]
 	Step   Length
 }
 
@@ -156,13 +156,13 @@ type PleatingSpec struct {
 	Place   Place
 	Beside  Text
 	Side    Text
-	Kind    Text // "knife", "box" or "inverted"
+	Kind    Value[PleatKind]
 	Depth   Length
 	Count   Count
 	First   Length
 	Spacing Length
 	Gap     Length
-	Press   Text // "away" or "toward", of knife pleats
+	Press   Value[Press] // of knife pleats
 	End     EndSpec
 }
 
@@ -178,7 +178,7 @@ type PleatSpec struct {
 	Length  Length
 	Count   Count
 	Spacing Length
-	Run     Text // "square" or "grain"
+	Run     Value[Run]
 }
 
 // LineSpec is one [piece.KEY.line.KEY].
@@ -189,7 +189,7 @@ type LineSpec struct {
 	Distance Length
 	Points   Points
 	Smooth   bool
-	Kind     Text // "fold", "centre", "placement" or "stitch"
+	Kind     Value[LineKind]
 }
 
 // NotchSpec is one [piece.KEY.notch.KEY].

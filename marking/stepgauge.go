@@ -27,9 +27,9 @@ type gaugeStep struct {
 	names []string // of every width that it is cut for
 }
 
-// steps returns the distances of lines from straight edges, each once, in rising
+// gaugeSteps returns the distances of lines from straight edges, each once, in rising
 // order. Those that differ by no more than what can be cut are one.
-func (p *Pattern) steps() []gaugeStep {
+func gaugeSteps(p *Pattern) []gaugeStep {
 	var widths []float64
 	for i := range p.Pieces {
 		for _, e := range p.Pieces[i].Edges {
@@ -52,7 +52,7 @@ func (p *Pattern) steps() []gaugeStep {
 }
 
 // hasHem reports whether an edge of the pattern is hemmed.
-func (p *Pattern) hasHem() bool {
+func hasHem(p *Pattern) bool {
 	return slices.ContainsFunc(p.Pieces, func(piece Piece) bool {
 		return slices.ContainsFunc(piece.Edges, func(e Edge) bool { return e.Hem > 0 })
 	})
@@ -60,8 +60,8 @@ func (p *Pattern) hasHem() bool {
 
 // stepGauge returns the straight gauge; ok is false for a pattern that has no line
 // within its reach.
-func (p *Pattern) stepGauge() (m Marking, ok bool) {
-	all := p.steps()
+func stepGauge(p *Pattern) (m Marking, ok bool) {
+	all := gaugeSteps(p)
 	held := slices.IndexFunc(all, func(s gaugeStep) bool { return s.mm > widestCard(p.Unit)+rounding })
 	if held < 0 {
 		held = len(all)
@@ -87,7 +87,7 @@ func (p *Pattern) stepGauge() (m Marking, ok bool) {
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
 	m.Notes = append(p.heading(), "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
-	if p.hasHem() {
+	if hasHem(p) {
 		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
 	}
 	var left []string

@@ -52,7 +52,7 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 				"\ntop: " + at(20, 20) + " " + at(0, 20) + "\nleft: " + at(0, 20) + " " + at(0, 0) + " | " + c.extra[2] + "\n---\n"
 			pattern, err := check(fmt.Sprintf("unit = %q\nallowance = %q\n", c.unit, c.allowance) + sketch(text))
 			require.NoError(t, err)
-			m, ok := pattern.stepGauge()
+			m, ok := stepGauge(pattern)
 			require.True(t, ok)
 			requireCard(t, m)
 			high, long := stepsOf(m)
@@ -85,13 +85,13 @@ func TestNoStraightGauge(t *testing.T) {
 	for _, allowance := range []string{"0", "0.001", "7"} { // none, none that can be seen, none within a card
 		pattern, err := check("allowance = " + allowance + "\n" + sketch("a: 0,0 20,0\nb: 20,0 20,20\nc: 20,20 0,20\nd: 0,20 0,0\n---\n"))
 		require.NoError(t, err)
-		_, ok := pattern.stepGauge()
+		_, ok := stepGauge(pattern)
 		assert.False(t, ok, "an allowance of %s in", allowance)
 	}
 }
 
 func TestNotesOfTheStraightGauge(t *testing.T) {
-	m, ok := example(t, "linden.toml").stepGauge()
+	m, ok := stepGauge(example(t, "linden.toml"))
 	require.True(t, ok)
 	assert.Equal(t, []string{
 		"Linden pinafore",

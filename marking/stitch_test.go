@@ -388,7 +388,7 @@ func TestStitchLinesOfAnyPiece(t *testing.T) {
 		}
 		pattern, err := check(sketch(b.String()))
 		if err != nil {
-			require.IsType(t, &Problems{}, err)
+			require.IsType(t, Faults{}, err)
 			return
 		}
 		sewable++

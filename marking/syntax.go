@@ -36,16 +36,16 @@ const (
 
 // plainText returns the bytes of a file as text, without a byte order mark, or
 // says why they are none.
-func plainText(data []byte) (string, *Problem) {
+func plainText(data []byte) (string, *Fault) {
 	for _, k := range otherKinds {
 		if strings.HasPrefix(string(data), k.begins) {
-			return "", &Problem{Cause: "this is " + k.what + ", not the description of a pattern", Hint: k.hint}
+			return "", &Fault{Cause: "this is " + k.what + ", not the description of a pattern", Hint: k.hint}
 		}
 	}
 	text := strings.TrimPrefix(string(data), "\ufeff")
 	if strings.HasPrefix(text, "\xff\xfe") || strings.HasPrefix(text, "\xfe\xff") ||
 		len(text) > 1 && (text[0] == 0) != (text[1] == 0) {
-		return "", &Problem{Cause: "the file is saved as UTF-16", Hint: utf8Hint}
+		return "", &Fault{Cause: "the file is saved as UTF-16", Hint: utf8Hint}
 	}
 	line := 1
 	for i := 0; i < len(text); {
@@ -63,7 +63,7 @@ func plainText(data []byte) (string, *Problem) {
 			cause, hint = fmt.Sprintf("there is a character that cannot be seen (U+%04X)", c), "type the line again; is this a plain text file?"
 		}
 		if cause != "" {
-			return "", &Problem{Place: Place{Line: line}, Cause: cause, Hint: hint}
+			return "", &Fault{Place: Place{Line: line}, Cause: cause, Hint: hint}
 		}
 		i += size
 	}
@@ -72,13 +72,13 @@ func plainText(data []byte) (string, *Problem) {
 
 // parseTOML returns the values of a text that findSpots has let pass. root is
 // what findSpots found in it.
-func parseTOML(text string, root *spot) (values map[string]any, p *Problem) {
+func parseTOML(text string, root *spot) (values map[string]any, p *Fault) {
 	// The library panics with "BUG" where its two halves disagree about a
 	// text. No such text is known; it would still be the file's fault, not a
 	// reason to stop the program.
 	defer func() {
 		if broken := recover(); broken != nil {
-			values, p = nil, &Problem{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}
+			values, p = nil, &Fault{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}
 		}
 	}()
 	_, err := toml.Decode(text, &values)
@@ -89,7 +89,7 @@ func parseTOML(text string, root *spot) (values map[string]any, p *Problem) {
 	case errors.As(err, &syntax):
 		return nil, syntaxProblem(text, syntax, root)
 	default:
-		return nil, &Problem{Cause: err.Error()}
+		return nil, &Fault{Cause: err.Error()}
 	}
 }
 
@@ -106,7 +106,7 @@ type slip struct {
 	outer   opening // what stands open before the line
 }
 
-func syntaxProblem(text string, e toml.ParseError, root *spot) *Problem {
+func syntaxProblem(text string, e toml.ParseError, root *spot) *Fault {
 	start := max(0, min(e.Position.Start, len(text)))
 	end := max(start, min(start+e.Position.Len, len(text)))
 	s := slip{message: e.Message, text: text, item: text[start:end]}
@@ -127,7 +127,7 @@ func syntaxProblem(text string, e toml.ParseError, root *spot) *Problem {
 	s.column = min(last-lineStart, len(s.line))
 	s.open, s.outer = openedBefore(text[:last]), openedBefore(text[:lineStart])
 
-	p := &Problem{Place: Place{Line: s.lineNo}}
+	p := &Fault{Place: Place{Line: s.lineNo}}
 	if s.repeated(p, root) {
 		return p
 	}
@@ -156,7 +156,7 @@ func (s slip) says(parts ...string) bool {
 var repeatedForm = regexp.MustCompile(`(?s)^Key '(.*)' (?:has already|was already)`)
 
 // repeated explains a key or table that is given twice.
-func (s slip) repeated(p *Problem, root *spot) bool {
+func (s slip) repeated(p *Fault, root *spot) bool {
 	m := repeatedForm.FindStringSubmatch(s.message)
 	if m == nil {
 		return false
@@ -164,7 +164,7 @@ func (s slip) repeated(p *Problem, root *spot) bool {
 	first := root
 	for _, part := range (&spotScan{text: m[1], line: 1}).key() {
 		first = first.child(part)
-		p.Path = dotted(p.Path, part)
+		p.Place = p.Place.Under(part)
 	}
 	p.Cause = "is given twice"
 	if line := first.lineOf(); line > 0 && line < s.lineNo {

@@ -40,17 +40,15 @@ func newTakeUp(a, b, c, d plane.Point) takeUp {
 // is drawn finished: they have been looked at when it was unfolded.
 func (p *Piece) takeUps() []takeUp {
 	var all []takeUp
-	for _, r := range p.rows() {
-		if p.Finished {
-			break
+	if !p.Finished {
+		for _, t := range p.Tucks {
+			for k, one := range t.Each {
+				all = append(all, foldTakeUps(t.row, k, one.Fold)...)
+			}
 		}
-		for _, f := range r.folds {
-			for _, line := range f.lines[0].paths {
-				from, to := r.base.v(line[0]), r.base.v(line[len(line)-1])
-				u := newTakeUp(r.base.at(f.near, from), r.base.at(f.near, to), r.base.at(f.far(), to), r.base.at(f.far(), from))
-				u.group, u.place = r.of+" "+r.key, r.place
-				u.name, u.of = fmt.Sprintf("%s %d", r.of, f.number+1), fmt.Sprintf("%s %d of %q", r.of, f.number+1, r.key)
-				all = append(all, u)
+		for _, pleats := range p.Pleatings {
+			for k, one := range pleats.Each {
+				all = append(all, foldTakeUps(pleats.row, k, one.Fold)...)
 			}
 		}
 	}
@@ -58,6 +56,20 @@ func (p *Piece) takeUps() []takeUp {
 		u := newTakeUp(pleat.Fold[0], pleat.Fold[1], pleat.Placement[1], pleat.Placement[0])
 		u.group, u.place = "pleat "+pleat.Key, pleat.place
 		u.name, u.of = "the pleat", fmt.Sprintf("the pleat %q", pleat.Key)
+		all = append(all, u)
+	}
+	return all
+}
+
+// foldTakeUps lists the patches of fold k of a row: one along each part of its fold line.
+func foldTakeUps(r row, k int, creases []plane.Path) []takeUp {
+	var all []takeUp
+	f := r.folds[k]
+	for _, line := range creases {
+		from, to := r.base.v(line[0]), r.base.v(line[len(line)-1])
+		u := newTakeUp(r.base.at(f.near, from), r.base.at(f.near, to), r.base.at(f.far(), to), r.base.at(f.far(), from))
+		u.group, u.place = r.kind.String()+" "+r.key, r.place
+		u.name, u.of = fmt.Sprintf("%s %d", r.kind, f.number+1), fmt.Sprintf("%s %d of %q", r.kind, f.number+1, r.key)
 		all = append(all, u)
 	}
 	return all

@@ -15,12 +15,8 @@ import (
 // cut from a tucked block, its tucks are in when the template is laid on it: it has
 // no lines for them.
 
-const (
-	matchLength = 8.0 // of a match mark, from the edge inward, in mm
-	// onEdge bounds how far a match mark of the cut piece may lie off the
-	// template's edge, in mm, through rounding.
-	onEdge = 1e-6
-)
+// matchLength is that of a match mark, from the edge inward, in mm.
+const matchLength = 8.0
 
 // matchNote stands on a sheet by which a piece is cut that has a template.
 const matchNote = "copy the match marks onto the edges of the cloth: its template is laid by them"
@@ -28,23 +24,23 @@ const matchNote = "copy the match marks onto the edges of the cloth: its templat
 // matchMarks returns the match marks of a piece: at a third and at two thirds of
 // every edge at which its template ends where the piece does. In a narrow place they
 // are shorter, so that they stay on the template.
-func (p *Piece) matchMarks(shape templateShape) []Mark {
+func matchMarks(p *Piece, shape templateShape) []Mark {
 	longest := map[int]plane.Path{}
-	for _, run := range p.flat.runs() {
+	for _, run := range p.flat.outline.runs() {
 		if run.path.Length() > longest[run.edge].Length() {
 			longest[run.edge] = run.path
 		}
 	}
-	of := plane.NewTree(shape.outline)
+	of := plane.NewTree(shape.outline.path)
 	var marks []Mark
 	for i, e := range p.Edges {
 		path := longest[i]
-		if shape.sewn[i] || p.inMiddle(e) || path.Length() < leastAligned {
+		if shape.sewn[i] || inMiddle(p, e) || path.Length() < leastAligned {
 			continue
 		}
 		for _, share := range []float64{1.0 / 3, 2.0 / 3} {
 			at, along := path.At(path.Length() * share)
-			if !of.Nearer(at, onEdge) {
+			if !of.Nearer(at, rounding) {
 				continue
 			}
 			long := matchLength
@@ -57,25 +53,25 @@ func (p *Piece) matchMarks(shape templateShape) []Mark {
 	return marks
 }
 
-// template returns the template of a piece, and whether there is anything to be drawn
+// templateSheet returns the template of a piece, and whether there is anything to be drawn
 // along it or through it.
-func (p *Piece) template(pattern *Pattern) (Marking, bool) {
-	shape := p.templateShape()
-	m := Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline}
+func templateSheet(p *Piece, pattern *Pattern) (Marking, bool) {
+	shape := templateShapeOf(p)
+	m := Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline.path}
 	var along []string
-	for _, run := range shape.runs() {
+	for _, run := range shape.outline.runs() {
 		e := p.Edges[run.edge]
 		switch {
 		case e.OnFold:
-			m.Marks = append(m.Marks, Mark{FoldEdge, e.Key + ": place on the fold", run.path})
+			m.add(FoldEdge, e.Key+": place on the fold", run.path)
 		case shape.sewn[run.edge]:
-			m.Marks = append(m.Marks, Mark{Cut, e.Key + ": cut on the stitch line", run.path})
+			m.add(Cut, e.Key+": cut on the stitch line", run.path)
 			along = addOnce(along, e.Key)
 		default:
-			m.Marks = append(m.Marks, Mark{Cut, e.Key, run.path})
+			m.add(Cut, e.Key, run.path)
 		}
 	}
-	half := plane.NewTree(shape.outline)
+	half := plane.NewTree(shape.outline.path)
 	lines := p.flat.marks
 	if p.Block == nil {
 		lines = append(lines[:len(lines):len(lines)], p.foldMarks()...)
@@ -83,8 +79,8 @@ func (p *Piece) template(pattern *Pattern) (Marking, bool) {
 	for _, line := range lines {
 		m.Marks = append(m.Marks, insideOf(half, line)...)
 	}
-	m.Marks = append(m.Marks, p.matchMarks(shape)...)
-	for _, run := range shape.runs() {
+	m.Marks = append(m.Marks, matchMarks(p, shape)...)
+	for _, run := range shape.outline.runs() {
 		if p.Edges[run.edge].OnFold {
 			m = p.printed(m, run.path[0], inward(run.path))
 		}
@@ -92,24 +88,24 @@ func (p *Piece) template(pattern *Pattern) (Marking, bool) {
 	outline := plane.NewTree(m.Outline)
 	var through []Mark
 	for _, line := range m.Marks {
-		if hasWindows(line.Role) || p.isLine(line) {
+		if hasWindows(line.Role) || isLine(p, line) {
 			through = append(through, line)
 		}
 	}
 	open := openingsFor(outline, through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
-	if p.Grain == nil {
-		if g := placeGrain(outline, p.grain, m.Marks); g != nil {
-			m.Marks = append(m.Marks, Mark{Grain, "", g})
+	if p.GrainLine == nil {
+		if g := placeGrain(outline, p.grainDirection, m.Marks); g != nil {
+			m.add(Grain, "", g)
 		}
 	}
-	m.Notes = append(pattern.heading(), p.templateNotes(shape, along, open)...)
+	m.Notes = append(pattern.heading(), templateNotes(p, shape, along, open)...)
 	return m, len(along)+len(open.windows)+len(open.ticks) > 0
 }
 
 // isLine reports whether a mark is a stitch line that the file asks for by itself, and
 // no edge's.
-func (p *Piece) isLine(m Mark) bool {
+func isLine(p *Piece, m Mark) bool {
 	return m.Role == Stitch && slices.ContainsFunc(p.Lines, func(l Line) bool { return l.Role == Stitch && l.Key == m.Name })
 }
 
@@ -125,7 +121,7 @@ func insideOf(outline *plane.Tree, m Mark) []Mark {
 }
 
 // templateNotes says how a template is cut, laid and used.
-func (p *Piece) templateNotes(shape templateShape, along []string, open openings) []string {
+func templateNotes(p *Piece, shape templateShape, along []string, open openings) []string {
 	notes := []string{"a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"}
 	by := shape.alignedBy(p)
 	lay := "lay it on the cut piece, right side up"
@@ -157,6 +153,6 @@ func (p *Piece) templateNotes(shape templateShape, along []string, open openings
 	if len(open.unmarked) > 0 {
 		notes = append(notes, fmt.Sprintf("there is no room for a window along %s: prick through it", strings.Join(open.unmarked, ", ")))
 	}
-	notes = append(notes, p.otherHalf()...)
+	notes = append(notes, otherHalf(p)...)
 	return append(notes, "count your pins: none may stay in the cloth")
 }

@@ -33,18 +33,14 @@ var transferNames = [transferCount]string{"trace", "template", "mirror", "prick"
 func (t Transfer) String() string { return transferNames[t] }
 
 // ParseTransfers reads names of transfers with commas between them: "trace,template".
-// The error names the cause and, on a line of its own, a hint.
+// The error is a *Fault without a place.
 func ParseTransfers(text string) ([]Transfer, error) {
-	all, f := transfersNamed(strings.Split(text, ","))
-	if f != nil {
-		return nil, f
-	}
-	return all, nil
+	return transfersNamed(strings.Split(text, ","))
 }
 
 // transfersNamed returns the ways of these names in their order, each once. The fault
 // names all that are none.
-func transfersNamed(names []string) ([]Transfer, *fault) {
+func transfersNamed(names []string) ([]Transfer, error) {
 	var all []Transfer
 	var unknown []string
 	for _, name := range names {
@@ -56,7 +52,7 @@ func transfersNamed(names []string) ([]Transfer, *fault) {
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault{listed(unknown, "or") + " is no way to bring lines onto cloth", "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
+		return nil, &Fault{Cause: listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
@@ -72,12 +68,13 @@ func usualTransfers(seeThrough Flag) []Transfer {
 }
 
 // transfers reads how lines come onto the cloth: one way, or a list of ways.
-func (t *fileTable) transfers() ([]Transfer, Place) {
+func (t *fileTable) transfers() Value[[]Transfer] {
 	v, given := t.values["transfer"]
 	if !given {
-		return nil, Place{}
+		return Value[[]Transfer]{}
 	}
 	at := t.at("transfer")
+	faulty := GivenAt[[]Transfer](nil, at)
 	var names []string
 	switch v := v.(type) {
 	case string:
@@ -87,25 +84,25 @@ func (t *fileTable) transfers() ([]Transfer, Place) {
 			name, isText := one.(string)
 			if !isText {
 				t.report(at, "must hold nothing but text in quotes, but has "+asGiven(one), `write transfer = ["trace", "template"]`)
-				return nil, at
+				return faulty
 			}
 			names = append(names, name)
 		}
 	}
 	if len(names) == 0 {
 		t.report(at, "must be text in quotes, or a list of such, but is "+asGiven(v), `write transfer = "template", or transfer = ["trace", "template"]`)
-		return nil, at
+		return faulty
 	}
-	all, f := transfersNamed(names)
-	if f != nil {
-		t.report(at, f.cause, f.hint)
+	all, err := transfersNamed(names)
+	if err != nil {
+		t.faults = append(t.faults, FaultAt(at, err))
 	}
-	return all, at
+	return GivenAt(all, at)
 }
 
 // Transferred returns the pattern with every piece transferred in the ways given,
 // whatever the file says.
-func (p *Pattern) Transferred(ways []Transfer) *Pattern {
+func Transferred(p *Pattern, ways []Transfer) *Pattern {
 	other := *p
 	other.Pieces = slices.Clone(p.Pieces)
 	for i := range other.Pieces {
@@ -115,27 +112,38 @@ func (p *Pattern) Transferred(ways []Transfer) *Pattern {
 }
 
 // Dotted returns the pattern with lines pricked no farther apart than mm. The error
-// names the cause and, on a line of its own, a hint.
-func (p *Pattern) Dotted(mm float64) (*Pattern, error) {
+// is a *Fault without a place.
+func Dotted(p *Pattern, mm float64) (*Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
-		return nil, &fault{"these dots are too close together or too far apart",
-			fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
+		return nil, &Fault{Cause: "these dots are too close together or too far apart",
+			Hint: fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
 	}
 	other := *p
 	other.Dots = mm
 	return &other, nil
 }
 
+// transferBy says whether a template comes with the sheet that a piece is cut by, which
+// then has the same match marks.
+type transferBy int
+
+const (
+	withoutTemplate transferBy = iota
+	withTemplate
+)
+
 // sheetsOf returns the sheets of a piece, for every way in which its lines come onto
 // the cloth.
-func (p *Pattern) sheetsOf(piece *Piece) []Marking {
-	ways := p.transfersOf(piece)
+func sheetsOf(piece *Piece, pattern *Pattern) []Marking {
+	ways := transfersOf(piece, pattern)
+	by := withoutTemplate
 	var template Marking
-	templated := slices.Contains(ways, Template)
-	if templated {
-		template, templated = piece.template(p)
+	if slices.Contains(ways, Template) {
+		if m, useful := templateSheet(piece, pattern); useful {
+			template, by = m, withTemplate
+		}
 	}
-	sheets := p.patternSheets(piece, templated)
+	sheets := patternSheets(piece, pattern, by)
 	var all []Marking
 	add := func(m Marking) {
 		if piece.Pair {
@@ -145,7 +153,7 @@ func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 		}
 	}
 	for _, way := range ways {
-		if way == Template && templated {
+		if way == Template && by == withTemplate {
 			add(template)
 		}
 		for _, s := range sheets {
@@ -153,10 +161,12 @@ func (p *Pattern) sheetsOf(piece *Piece) []Marking {
 			case way == Template && !s.tool:
 			case s.tool: // it serves whichever way the cloth is marked
 				all = append(all, s.Marking)
+			case way == Mirror && !s.onTucked && (piece.Pair || !piece.OnFold && piece.Cut/piece.Layers > 1):
+				all = append(all, forWrongSides(s.Marking)...)
 			case way == Mirror && !s.onTucked:
-				all = append(all, forWrongSide(s.Marking, piece.Pair || !piece.OnFold && piece.Cut/piece.Layers > 1)...)
+				all = append(all, forWrongSide(s.Marking))
 			case way == Pricked && !s.onTucked:
-				add(pricked(s.Marking, p.dots(), piece.otherHalf()...))
+				add(pricked(s.Marking, dotsApart(pattern), otherHalf(piece)...))
 			default:
 				add(s.Marking)
 			}
@@ -172,16 +182,15 @@ type patternSheet struct {
 	onTucked bool // it is laid on the tucked cloth, and cut by
 }
 
-// patternSheets returns the sheets by which a piece is marked and cut, with the match
-// marks of its template where it has one.
-func (p *Pattern) patternSheets(piece *Piece, matched bool) []patternSheet {
+// patternSheets returns the sheets by which a piece is marked and cut.
+func patternSheets(piece *Piece, pattern *Pattern, by transferBy) []patternSheet {
 	if piece.Block == nil {
-		return []patternSheet{{Marking: piece.marking(p, matched)}}
+		return []patternSheet{{Marking: markingSheet(piece, pattern, by)}}
 	}
 	return []patternSheet{
-		{Marking: piece.tuckSheet(p)},
-		{Marking: piece.tuckRuler(p), tool: true},
-		{Marking: piece.cuttingSheet(p, matched), onTucked: true},
+		{Marking: tuckSheet(piece, pattern)},
+		{Marking: tuckRuler(piece, pattern), tool: true},
+		{Marking: cuttingSheet(piece, pattern, by), onTucked: true},
 	}
 }
 
@@ -196,18 +205,18 @@ func withoutRepeats(all []Marking) []Marking {
 	})
 }
 
-// dots is how far apart dots are pricked, in mm.
-func (p *Pattern) dots() float64 {
-	if p.Dots > 0 {
-		return p.Dots
+// dotsApart is how far apart dots are pricked, in mm.
+func dotsApart(pattern *Pattern) float64 {
+	if pattern.Dots > 0 {
+		return pattern.Dots
 	}
 	return usualDots
 }
 
 // transfersOf returns how the lines of a piece come onto the cloth.
-func (p *Pattern) transfersOf(piece *Piece) []Transfer {
+func transfersOf(piece *Piece, pattern *Pattern) []Transfer {
 	if len(piece.Transfers) > 0 {
 		return piece.Transfers
 	}
-	return p.Transfers
+	return pattern.Transfers
 }

@@ -43,10 +43,10 @@ func TestSheetsOfATransfer(t *testing.T) {
 			if c.asked != "" {
 				ways, err := ParseTransfers(c.asked)
 				require.NoError(t, err)
-				pattern = pattern.Transferred(ways)
+				pattern = Transferred(pattern, ways)
 			}
 			var names []string
-			for _, m := range pattern.Markings() {
+			for _, m := range MarkingsOf(pattern) {
 				names = append(names, m.Name)
 			}
 			assert.Equal(t, c.want, names)
@@ -57,7 +57,7 @@ func TestSheetsOfATransfer(t *testing.T) {
 	ways, err := ParseTransfers("mirror,prick")
 	require.NoError(t, err)
 	var names []string
-	for _, m := range example(t, "rowan.toml").Transferred(ways).Markings() {
+	for _, m := range MarkingsOf(Transferred(example(t, "rowan.toml"), ways)) {
 		if m.Form == nil {
 			names = append(names, m.Name)
 		}
@@ -89,12 +89,12 @@ func TestMistakesInTransfers(t *testing.T) {
 	_, err = ParseTransfers("trace,tarce")
 	assert.EqualError(t, err, "\"tarce\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted")
 	p := &Pattern{}
-	_, err = p.Dotted(1)
+	_, err = Dotted(p, 1)
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")
-	dotted, err := p.Dotted(5)
+	dotted, err := Dotted(p, 5)
 	require.NoError(t, err)
-	assert.InDelta(t, 5, dotted.dots(), 1e-9)
-	assert.InDelta(t, 6.35, p.dots(), 1e-9, "1/4 in")
+	assert.InDelta(t, 5, dotsApart(dotted), 1e-9)
+	assert.InDelta(t, 6.35, dotsApart(p), 1e-9, "1/4 in")
 }
 
 // Only smooth edges are marked unless the file says otherwise.

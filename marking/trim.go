@@ -20,7 +20,7 @@ import (
 // Trim is what is sewn on along stitch lines and bought by length.
 type Trim struct {
 	Key       string
-	Kind      string  // "lace", "ribbon", "cord" or "braid"
+	Kind      TrimKind
 	Width     float64 // 0 where the file does not say
 	Fullness  float64
 	Courses   []Course
@@ -58,11 +58,8 @@ const (
 // newTrim works out a trim whose names have been checked.
 func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	t := Trim{
-		Key: s.Key, Kind: "lace", Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
+		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
 		Joins: 1, JoinTakes: p.Unit.chosen(2 * p.Unit.joining()), place: s.Place,
-	}
-	if s.Kind.Given() {
-		t.Kind = s.Kind.V
 	}
 	if s.Fullness.Given() {
 		t.Fullness = s.Fullness.V
@@ -77,7 +74,7 @@ func (p *Pattern) newTrim(s TrimSpec, spec *Spec) Trim {
 	t.Gathered = t.Line.by(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
 	side := 1.0 // the sign of a turn round which the trim is on the outside
-	if s.Lies.V == "on" {
+	if s.Lies.V == LiesOn {
 		side = -1
 	}
 	for _, c := range corners(t.Courses) {
@@ -136,7 +133,7 @@ func corners(courses []Course) []lineCorner {
 		ends := c.piece.sewnEnds(c.edge)
 		for i, other := range []int{before, after} {
 			if c.piece.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.piece.times(true))
+				add(c, math.Pi-2*ends[i].angle, c.piece.times())
 			}
 		}
 		if after != c.edge && !c.piece.Edges[c.edge].OnFold && !c.piece.Edges[after].OnFold && taken[[2]any{c.piece, after}] {

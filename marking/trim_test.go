@@ -11,7 +11,7 @@ import (
 // printedSection is a section of the figures as it is read on the screen, "" where
 // there is none of that title.
 func printedSection(p *Pattern, title string) string {
-	for _, s := range p.Report(false).Sections {
+	for _, s := range ReportOf(p, OwnUnit).Sections {
 		if s.Title == title {
 			_, text, _ := strings.Cut(Report{Sections: []Section{s}}.Text(80), strings.Repeat("-", len(title))+"\n")
 			return text

@@ -12,22 +12,22 @@ import (
 // printed.
 
 // trimSection lists trims, ruffles and bindings.
-func (p *Pattern) trimSection(w wording) Section {
+func trimSection(p *Pattern, w Wording) Section {
 	s := Section{Title: "Trims, ruffles and bindings"}
 	for _, t := range p.Trims {
-		s.Tables = append(s.Tables, t.table(p.Unit, w))
+		s.Tables = append(s.Tables, trimTable(t, p.Unit, w))
 	}
 	for _, r := range p.Ruffles {
-		s.Tables = append(s.Tables, r.table(w))
+		s.Tables = append(s.Tables, ruffleTable(r, w))
 	}
 	for _, b := range p.Bindings {
-		s.Tables = append(s.Tables, b.table(w))
+		s.Tables = append(s.Tables, bindingTable(b, w))
 	}
 	return s
 }
 
 // courseRows lists what something runs along.
-func courseRows(courses []Course, total Amount, w wording) []Row {
+func courseRows(courses []Course, total Amount, w Wording) []Row {
 	var rows []Row
 	for _, c := range courses {
 		rows = append(rows, Row{Cells: []string{c.piece.Name + ", " + c.Edge, w.cell(c.Length), strconv.Itoa(c.Times), w.cell(c.Whole())}})
@@ -37,10 +37,10 @@ func courseRows(courses []Course, total Amount, w wording) []Row {
 
 func trimHeads() []string { return []string{"", "each", "times", "together"} }
 
-func (t Trim) table(unit Unit, w wording) Table {
+func trimTable(t Trim, unit Unit, w Wording) Table {
 	title := t.Key
-	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind) {
-		title += ", " + t.Kind
+	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
+		title += ", " + t.Kind.String()
 	}
 	if t.Width > 0 {
 		title += ", " + w.length(unit.chosen(t.Width)) + " wide"
@@ -66,7 +66,7 @@ func (t Trim) table(unit Unit, w wording) Table {
 	return table
 }
 
-func (r Ruffle) table(w wording) Table {
+func ruffleTable(r Ruffle, w Wording) Table {
 	table := Table{Title: r.Key + ", ruffle " + w.length(r.Depth) + " deep", Heads: trimHeads(), Rows: courseRows(r.Courses, r.Edge, w)}
 	full := factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
@@ -79,21 +79,21 @@ func (r Ruffle) table(w wording) Table {
 	if !r.Full() {
 		table.Lines = append(table.Lines, Sentence{Text: r.fullnessWarning(), Warning: true})
 	}
-	say("tear strips %s", r.depths(w))
+	say("tear strips %s", ruffleDepths(r, w))
 	ends := ""
 	if r.Joining.MM > 0 {
 		ends = fmt.Sprintf(", %s for a seam or a hem at each end included", w.length(r.Joining))
 	}
 	switch {
 	case r.Strips == 1:
-		say("1 strip across the cloth is enough; cut it %s long%s", w.length(r.strip()), ends)
+		say("1 strip across the cloth is enough; cut it %s long%s", w.length(ruffleStrip(r)), ends)
 	case r.Strips > 1:
-		say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(r.strip()), ends)
+		say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(ruffleStrip(r)), ends)
 	default:
 		table.Lines = append(table.Lines, Sentence{Text: "the width of the cloth is not given, so its strips cannot be counted", Warning: true})
 	}
 	if len(r.Joins) > 0 {
-		say("%s", r.joinsFall(w))
+		say("%s", joinsFall(r, w))
 	}
 	if r.cutsOneInTwo(float64(r.Strips)) && r.Strips > 0 {
 		say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
@@ -102,17 +102,17 @@ func (r Ruffle) table(w wording) Table {
 	return table
 }
 
-// strip is how long each strip is cut, so that the joins fall where they are told: all of
+// ruffleStrip is how long each strip is cut, so that the joins fall where they are told: all of
 // them alike, with a joining seam at either end.
-func (r Ruffle) strip() Amount {
+func ruffleStrip(r Ruffle) Amount {
 	return r.Length.unit.atLeast(r.Length.enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
 }
 
 // mostJoins is how many joins are listed one by one.
 const mostJoins = 8
 
-// depths says how deep the strips are torn, and what that is made of.
-func (r Ruffle) depths(w wording) string {
+// ruffleDepths says how deep the strips are torn, and what that is made of.
+func ruffleDepths(r Ruffle, w Wording) string {
 	parts := w.length(r.Depth) + " finished"
 	for _, part := range []struct {
 		Amount
@@ -130,7 +130,7 @@ func (r Ruffle) depths(w wording) string {
 }
 
 // joinsFall says where the joins of a ruffle, of which there are some, come to lie.
-func (r Ruffle) joinsFall(w wording) string {
+func joinsFall(r Ruffle, w Wording) string {
 	inner, last := r.Joins, ""
 	if r.closes() {
 		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
@@ -155,24 +155,24 @@ func (r Ruffle) joinsFall(w wording) string {
 	case len(inner) == 1 && r.Centre == "" && last == "":
 		list = "a join falls " + places[0]
 	}
-	text := list + " " + r.from()
+	text := list + " " + ruffleFrom(r)
 	if last != "" {
 		text += "; the last falls " + last
 	}
 	return text
 }
 
-// from says where the places of joins are measured from.
-func (r Ruffle) from() string {
+// ruffleFrom says where the places of joins are measured from.
+func ruffleFrom(r Ruffle) string {
 	if r.Centre == "" {
 		return "along the edge from where it begins"
 	}
 	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
 }
 
-func (b Binding) table(w wording) Table {
+func bindingTable(b Binding, w Wording) Table {
 	kind, folds := "single", foldsSingle
-	if b.Double {
+	if b.Fold == DoubleFold {
 		kind, folds = "double", foldsDouble
 	}
 	table := Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, kind, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}

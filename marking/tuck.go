@@ -32,8 +32,8 @@ type Tuck struct {
 	First float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
-	Press string  // "away" from the base or "toward" it; "" where the file does not say
-	Twin  bool    // sewn with a twin needle along the fold line
+	Press Press
+	Twin  bool // sewn with a twin needle along the fold line
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
 	Sample  SampleSpec
@@ -51,9 +51,9 @@ type Tuck struct {
 type TuckLines struct {
 	Fold []plane.Path
 	Sewn []plane.Path // none where a twin needle follows the fold line
-	// Seam is how far from the base the stitching lies when the piece is
+	// Stitching is how far from the base the stitching lies when the piece is
 	// finished, in mm.
-	Seam float64
+	Stitching float64
 }
 
 // TakeUp returns how much cloth the whole set takes, in mm: Takes for each
@@ -72,7 +72,10 @@ func (t Tuck) onCentre() bool { return t.First < samePoint }
 func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	t := Tuck{
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
-		Press: ts.Press.V, Twin: ts.Sewn.V == "twin needle",
+		Press: ts.Press.V, Twin: ts.Sewn.V == TwinNeedle,
+	}
+	if piece.Finished && t.Press == Unpressed {
+		t.Press = PressedAway // the layers must lie one way or the other
 	}
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
@@ -84,7 +87,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
-	t.row = row{of: "tuck", key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
+	t.row = row{kind: tuckFolds, key: t.Key, place: ts.Place, count: t.Count, ends: ts.End}
 	var ok bool
 	if t.row.base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
@@ -97,7 +100,7 @@ func newTuck(piece *Piece, ts TuckSpec, found *findings) (Tuck, bool) {
 	}
 	for k := range t.Count {
 		at := t.Flat(k)
-		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == "toward"}
+		f := fold{number: k, at: at, near: snapped(at - t.Takes/2), width: t.Takes / 2, toward: t.Press == PressedToward}
 		f.endLine = stretch{at - t.Width, at + t.Width}
 		f.lines = []foldLine{{role: TuckFold, u: at}}
 		if k == 0 && t.onCentre() {
@@ -131,10 +134,11 @@ func (t Tuck) fits(piece *Piece, found *findings) bool {
 	return true
 }
 
-// keepLines takes the lines that were laid for the row.
-func (t *Tuck) keepLines() {
-	t.End = t.row.endPath
-	for _, f := range t.row.folds {
-		t.Each = append(t.Each, TuckLines{Fold: f.paths(TuckFold), Sewn: f.paths(TuckStitch), Seam: f.seam})
+// with returns the tucks as they were laid.
+func (t Tuck) with(laid laidRow) Tuck {
+	t.row, t.End = laid.row, laid.end
+	for k, f := range laid.row.folds {
+		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, TuckFold), Sewn: laid.paths(k, TuckStitch), Stitching: f.stitching})
 	}
+	return t
 }

@@ -45,7 +45,7 @@ type tuckKey struct{ width, gap float64 }
 
 // tuckKinds returns the kinds of tucks in the order of the file; single tucks go with
 // the first row of that width, and come last where there is none.
-func (p *Pattern) tuckKinds() []*tuckKind {
+func tuckKinds(p *Pattern) []*tuckKind {
 	var kinds []*tuckKind
 	rows, widths := map[tuckKey]*tuckKind{}, map[float64]*tuckKind{}
 	each := func(visit func(t Tuck, set string)) {
@@ -106,9 +106,9 @@ func (k tuckKind) notches() []float64 {
 }
 
 // tuckGauges returns the tuck gauges of the pattern.
-func (p *Pattern) tuckGauges() []Marking {
+func tuckGauges(p *Pattern) []Marking {
 	var all []Marking
-	for i, k := range p.tuckKinds() {
+	for i, k := range tuckKinds(p) {
 		m := tuckCard(k.notches())
 		m.Key = fmt.Sprintf("tuck gauge %d", i+1)
 		m.Name = "Tuck gauge: " + onCard(p.Unit, k.width) + " wide"

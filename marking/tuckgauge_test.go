@@ -38,7 +38,7 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 			fmt.Sprintf("[tuck.t]\nbeside = \"d\"\nwidth = %v\ncount = 2\nfirst = 200\ngap = %v\n", width, gap)+sample))
 		require.NoError(t, err)
 		tuck := pattern.Pieces[0].Tucks[0]
-		all := pattern.tuckGauges()
+		all := tuckGauges(pattern)
 		require.Len(t, all, 1)
 		requireCard(t, all[0])
 		fold := tuck.Flat(0) - tuck.Takes/2 + tuck.Takes/2 // of the sewn tuck, laid over toward the next
@@ -120,7 +120,7 @@ func TestNotesOfATuckGauge(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
-			all := pattern.tuckGauges()
+			all := tuckGauges(pattern)
 			require.Len(t, all, 1)
 			requireCard(t, all[0])
 			assert.Equal(t, c.want, all[0].Notes)

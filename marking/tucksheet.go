@@ -24,55 +24,38 @@ const (
 	stitchTick  = rulerHeight / 3 // of a stitching, on a ruler, in mm
 )
 
-// at returns a place of the block, flat or finished.
-func (b *Block) at(u, v float64) plane.Point {
-	return b.folding.origin.Add(b.folding.out.Mul(u)).Add(b.folding.out.Left().Mul(v))
+// tuckPaper is how far a tuck sheet reaches over its block.
+type tuckPaper struct {
+	below stretch // of v, from the torn edge to below the end line
+	high  stretch // of v, of the paper
+	wide  stretch // of u, of the paper
+	// side tells that a torn side of the block is drawn with the lines, at torn.
+	side bool
+	torn float64
 }
 
-// rectangle returns a closed path, counter-clockwise.
-func (b *Block) rectangle(us, vs stretch) plane.Path {
-	return plane.Path{b.at(us.from, vs.from), b.at(us.to, vs.from), b.at(us.to, vs.to), b.at(us.from, vs.to), b.at(us.from, vs.from)}
-}
-
-// flatU returns where a distance from the base of a row lies on the flat block.
-func (b *Block) flatU(r *row, u float64) float64 {
-	return b.folding.offset(r) + b.folding.side(r)*u
-}
-
-// top and bottom are the v of the torn ends.
-func (b *Block) top() float64 {
+// tuckPaperOf returns how far the tuck sheet of a block reaches.
+func tuckPaperOf(b *Block) tuckPaper {
+	us, vs := linesOf(b)
+	t := besides(b, us)
+	t.below = vs
 	if b.up > 0 {
-		return b.vs.to + b.Ends
+		t.below.from = max(vs.from-sheetFoot, b.bottom())
+	} else {
+		t.below.to = min(vs.to+sheetFoot, b.bottom())
 	}
-	return b.vs.from - b.Ends
-}
-
-func (b *Block) bottom() float64 {
+	// The name of the torn edge stands over it, clear of the lines.
+	t.high = t.below
 	if b.up > 0 {
-		return b.vs.from - b.Ends
+		t.high.to += sheetMargin
+	} else {
+		t.high.from -= sheetMargin
 	}
-	return b.vs.to + b.Ends
+	return t
 }
 
-// begin returns the v of the torn end at which the folds of a row begin: the top,
-// but for a row that hangs the other way, from an edge at the bottom.
-func (b *Block) begin(r *row) float64 {
-	if end := r.folds[0].end; end.given && b.up*end.down*r.base.along.Dot(b.folding.out.Left()) > 0 {
-		return b.bottom()
-	}
-	return b.top()
-}
-
-// level returns the v at which a fold ends: its end line, or the torn bottom.
-func (b *Block) level(r *row, f fold) float64 {
-	if !f.end.given {
-		return b.bottom()
-	}
-	return r.base.at(0, f.end.v).Sub(b.folding.origin).Dot(b.folding.out.Left())
-}
-
-// lines returns the stretches of u and v over which the block carries lines.
-func (b *Block) lines() (us, vs stretch) {
+// linesOf returns the stretches of u and v over which a block carries lines.
+func linesOf(b *Block) (us, vs stretch) {
 	vs = stretch{b.top(), b.top()}
 	for _, r := range b.folding.rows {
 		for _, f := range r.folds {
@@ -88,75 +71,50 @@ func (b *Block) lines() (us, vs stretch) {
 	return us, vs
 }
 
+// besides returns how far a tuck sheet reaches to the sides of its lines. On the
+// fold it begins at the centre. Elsewhere it goes on to the nearer torn side of the
+// block, where that is near enough.
+func besides(b *Block, us stretch) tuckPaper {
+	t := tuckPaper{wide: stretch{us.from - sheetMargin, us.to + sheetMargin}}
+	if b.folding.onAxis {
+		t.wide.from = 0
+		return t
+	}
+	flat := func(u float64) float64 { return b.folding.flat.U(b.folding.flat.Flat(b.at(u, 0))) }
+	left, right := flat(b.us.from)-b.Sides, flat(b.us.to)+b.Sides
+	if us.from-left <= right-us.to {
+		t.torn, t.side = left, us.from-left <= sheetReach
+	} else {
+		t.torn, t.side = right, right-us.to <= sheetReach
+	}
+	if t.side {
+		t.wide = stretch{min(t.wide.from, t.torn), max(t.wide.to, t.torn)}
+	}
+	return t
+}
+
 // tuckSheet returns the tuck sheet of a piece.
-func (p *Piece) tuckSheet(pattern *Pattern) Marking {
+func tuckSheet(p *Piece, pattern *Pattern) Marking {
 	b := p.Block
-	us, vs := b.lines()
-	below := vs
-	if b.up > 0 {
-		below.from = max(vs.from-sheetFoot, b.bottom())
-	} else {
-		below.to = min(vs.to+sheetFoot, b.bottom())
-	}
-	// The name of the torn edge stands over it, clear of the lines.
-	paper := below
-	if b.up > 0 {
-		paper.to += sheetMargin
-	} else {
-		paper.from -= sheetMargin
-	}
-	wide, torn, side := b.besides(us)
-	m := Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Outline: b.rectangle(wide, paper)}
-	add := func(role Role, name string, path plane.Path) {
-		m.Marks = append(m.Marks, Mark{role, name, path})
-	}
-	top := plane.Path{b.at(wide.from, b.top()), b.at(wide.to, b.top())}
-	if b.up < 0 {
-		top = top.Reversed()
-	}
-	add(BlockEdge, "top edge of the block", top)
-	if b.bottom() == below.from || b.bottom() == below.to {
-		add(BlockEdge, "bottom edge of the block", plane.Path{b.at(wide.from, b.bottom()), b.at(wide.to, b.bottom())})
-	}
-	if side {
-		add(BlockEdge, "side edge of the block", plane.Path{b.at(torn, paper.from), b.at(torn, paper.to)})
-	}
-	for _, line := range b.baseLines(p) {
-		add(Centre, line.name, plane.Path{b.at(line.u, paper.from), b.at(line.u, paper.to)})
-		if side {
-			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-torn))))
+	paper := tuckPaperOf(b)
+	m := Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Outline: b.rectangle(paper.wide, paper.high)}
+	m.Notes = b.notes(pattern.Unit)
+	markTornEdges(&m, b, paper)
+	for _, line := range baseLines(p) {
+		m.add(Centre, line.name, b.along(line.u, paper.high))
+		if paper.side {
+			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-paper.torn))))
 		}
 	}
-	for _, cross := range p.crosses() {
-		if v := cross.Sub(b.folding.origin).Dot(b.folding.out.Left()); b.folding.onAxis && v > below.from && v < below.to {
+	for _, cross := range crosses(p) {
+		if v := b.v(cross); b.folding.onAxis && v > paper.below.from && v < paper.below.to {
 			m.Marks = append(m.Marks, crossAt(cross, b.folding.out)...)
 		}
 	}
 	for _, r := range b.folding.rows {
-		for _, f := range r.folds {
-			for _, l := range f.lines {
-				u := b.flatU(r, l.u)
-				if b.folding.onAxis && u < samePoint {
-					continue // the centre line, or the other half
-				}
-				add(l.role, "", plane.Path{b.at(u, b.begin(r)), b.at(u, b.level(r, f))})
-			}
-			if r.of == "pleat" {
-				v := b.begin(r) + arrowDown*(b.level(r, f)-b.begin(r))
-				add(Arrow, "", plane.Path{b.at(b.flatU(r, f.at), v), b.at(b.flatU(r, f.near+f.far()-f.at), v)})
-			}
-		}
-		if end := r.endLine(); end != nil {
-			add(TuckEnd, "the "+r.key+" "+r.of+"s end here", end)
-		}
+		markBlockRow(&m, b, r)
 	}
-	m.Notes = slices.Concat(b.notes(pattern.Unit), m.Notes)
-	for _, t := range p.Tucks {
-		m.Notes = append(m.Notes, t.describe(pattern.Unit.Names)...)
-	}
-	for _, pleats := range p.Pleatings {
-		m.Notes = append(m.Notes, pleats.describe(pattern.Unit.Names)...)
-	}
+	m.Notes = append(m.Notes, foldNotes(p, pattern.Unit)...)
 	if b.Measure != nil {
 		m.Notes = append(m.Notes, b.measured(p, pattern.Unit)...)
 	}
@@ -166,31 +124,58 @@ func (p *Piece) tuckSheet(pattern *Pattern) Marking {
 	return m
 }
 
-// besides returns how far a tuck sheet reaches to the sides of its lines. On the
-// fold it begins at the centre. Elsewhere it goes on to the nearer torn side of the
-// block, where that is near enough: torn is its u, side tells whether there is one.
-func (b *Block) besides(us stretch) (wide stretch, torn float64, side bool) {
-	wide = stretch{us.from - sheetMargin, us.to + sheetMargin}
-	if b.folding.onAxis {
-		wide.from = 0
-		return wide, 0, false
+// markTornEdges draws the edges of the block that a tuck sheet reaches.
+func markTornEdges(m *Marking, b *Block, paper tuckPaper) {
+	top := b.across(paper.wide, b.top())
+	if b.up < 0 {
+		top = top.Reversed()
 	}
-	flat := func(u float64) float64 { return b.flat.U(b.flat.Flat(b.at(u, 0))) }
-	left, right := flat(b.us.from)-b.Sides, flat(b.us.to)+b.Sides
-	if us.from-left <= right-us.to {
-		torn, side = left, us.from-left <= sheetReach
-	} else {
-		torn, side = right, right-us.to <= sheetReach
+	m.add(BlockEdge, "top edge of the block", top)
+	if bottom := b.bottom(); bottom == paper.below.from || bottom == paper.below.to {
+		m.add(BlockEdge, "bottom edge of the block", b.across(paper.wide, bottom))
 	}
-	if side {
-		wide = stretch{min(wide.from, torn), max(wide.to, torn)}
+	if paper.side {
+		m.add(BlockEdge, "side edge of the block", b.along(paper.torn, paper.high))
 	}
-	return wide, torn, side
+}
+
+// markBlockRow draws the lines of a row on its block, from the torn edge to where they
+// end.
+func markBlockRow(m *Marking, b *Block, r row) {
+	for _, f := range r.folds {
+		vs := stretch{b.begin(r), b.level(r, f)}
+		for _, l := range f.lines {
+			u := b.flatU(r, l.u)
+			if b.folding.onAxis && u < samePoint {
+				continue // the centre line, or the other half
+			}
+			m.add(l.role, "", b.along(u, vs))
+		}
+		if r.kind == pleatFolds {
+			v := vs.from + arrowDown*(vs.to-vs.from)
+			m.add(Arrow, "", b.across(stretch{b.flatU(r, f.at), b.flatU(r, f.placement())}, v))
+		}
+	}
+	if end := r.endLine(); end != nil {
+		m.add(TuckEnd, fmt.Sprintf("the %s %ss end here", r.key, r.kind), end)
+	}
+}
+
+// foldNotes says, in parts, what the tucks of a piece and the pleats across it are.
+func foldNotes(p *Piece, unit Unit) []string {
+	var notes []string
+	for _, t := range p.Tucks {
+		notes = append(notes, describeTuck(t, unit.Names)...)
+	}
+	for _, pleats := range p.Pleatings {
+		notes = append(notes, describePleating(pleats, unit.Names)...)
+	}
+	return notes
 }
 
 // endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
 // in one number for each row, or in one for each of its folds.
-func (b *Block) endsBelow(unit Unit) []string {
+func endsBelow(b *Block, unit Unit) []string {
 	var notes []string
 	for _, r := range b.folding.rows {
 		if !r.folds[0].end.given {
@@ -203,17 +188,12 @@ func (b *Block) endsBelow(unit Unit) []string {
 			}
 		}
 		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
-			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.key, r.of, all[0]))
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.key, r.kind, all[0]))
 		} else {
-			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.key, r.of, strings.Join(ends, ", ")))
+			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.key, r.kind, strings.Join(ends, ", ")))
 		}
 	}
 	return notes
-}
-
-// onCentre reports whether a tuck lies on the centre of a piece on the fold.
-func (b *Block) onCentre() bool {
-	return b.folding.onAxis && slices.ContainsFunc(b.folding.rows, func(r *row) bool { return r.folds[0].about() })
 }
 
 // baseLine is a line that tucks are measured from.
@@ -222,13 +202,14 @@ type baseLine struct {
 	u    float64
 }
 
-// baseLines returns the lines that the rows of the block are measured from, each
+// baseLines returns the lines that the rows of a block are measured from, each
 // once; first the centre of a piece that lies on the fold, which they may be
 // measured from or not.
-func (b *Block) baseLines(piece *Piece) []baseLine {
+func baseLines(p *Piece) []baseLine {
+	b := p.Block
 	var lines []baseLine
 	if b.folding.onAxis {
-		name := piece.Edges[piece.foldEdge()].Key
+		name := p.Edges[p.foldEdge()].Key
 		if b.onCentre() {
 			name += ", and the fold of tuck 1"
 		}
@@ -236,11 +217,7 @@ func (b *Block) baseLines(piece *Piece) []baseLine {
 	}
 	for _, r := range b.folding.rows {
 		u := b.folding.offset(r)
-		known := false
-		for _, l := range lines {
-			known = known || l.u-u < samePoint && u-l.u < samePoint
-		}
-		if !known {
+		if !slices.ContainsFunc(lines, func(l baseLine) bool { return math.Abs(l.u-u) < samePoint }) {
 			lines = append(lines, baseLine{r.base.name, u})
 		}
 	}
@@ -248,51 +225,51 @@ func (b *Block) baseLines(piece *Piece) []baseLine {
 }
 
 // tuckRuler returns the tuck ruler of a piece.
-func (p *Piece) tuckRuler(pattern *Pattern) Marking {
+func tuckRuler(p *Piece, pattern *Pattern) Marking {
 	b := p.Block
-	us, _ := b.lines()
+	us, _ := linesOf(b)
 	wide := stretch{us.from - sheetMargin, us.to + sheetMargin}
 	if b.folding.onAxis {
 		wide.from = 0
 	}
-	high := stretch{0, rulerHeight}
-	m := Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.rectangle(wide, high)}
-	add := func(role Role, name string, path plane.Path) {
-		m.Marks = append(m.Marks, Mark{role, name, path})
+	m := Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.rectangle(wide, stretch{0, rulerHeight})}
+	for i := 1; i < len(m.Outline); i++ {
+		m.add(Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
 	}
-	corners := m.Outline
-	for i := 1; i < len(corners); i++ {
-		add(Cut, "", plane.Path{corners[i-1], corners[i]})
-	}
-	tick := func(u, long float64) plane.Path { return plane.Path{b.at(u, 0), b.at(u, long)} }
-	for _, line := range b.baseLines(p) {
+	for _, line := range baseLines(p) {
 		if !b.folding.onAxis || line.u > samePoint { // else the strip ends there
-			add(Centre, line.name, tick(line.u, rulerHeight))
+			m.add(Centre, line.name, b.along(line.u, stretch{0, rulerHeight}))
 		}
 	}
 	for _, r := range b.folding.rows {
-		told := -1
-		for _, f := range r.folds {
-			for _, l := range f.lines {
-				u := b.flatU(r, l.u)
-				if b.folding.onAxis && u < samePoint {
-					continue
-				}
-				switch {
-				case l.role == TuckStitch || l.role == Placement:
-					add(l.role, "", tick(u, stitchTick))
-				case told != f.number:
-					add(l.role, strconv.Itoa(f.number+1), tick(u, 2*stitchTick))
-					told = f.number
-				default:
-					add(l.role, "", tick(u, 2*stitchTick))
-				}
-			}
-		}
+		tickRow(&m, b, r)
 	}
-	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, b.endsBelow(pattern.Unit)...)
+	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
 	if b.folding.onAxis {
 		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.foldEdge()].Key+"; turn it over for the other half")
 	}
 	return m
+}
+
+// tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
+// number.
+func tickRow(m *Marking, b *Block, r row) {
+	told := -1
+	for _, f := range r.folds {
+		for _, l := range f.lines {
+			u := b.flatU(r, l.u)
+			if b.folding.onAxis && u < samePoint {
+				continue
+			}
+			if l.role == TuckStitch || l.role == Placement {
+				m.add(l.role, "", b.along(u, stretch{0, stitchTick}))
+				continue
+			}
+			number := ""
+			if told != f.number {
+				number, told = strconv.Itoa(f.number+1), f.number
+			}
+			m.add(l.role, number, b.along(u, stretch{0, 2 * stitchTick}))
+		}
+	}
 }

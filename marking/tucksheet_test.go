@@ -100,7 +100,7 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := piece.tuckSheet(pattern)
+			m := tuckSheet(piece, pattern)
 			assert.Equal(t, "front: tuck sheet", m.Name)
 			assert.ElementsMatch(t, c.folds, drawnAs(m, TuckFold), "fold lines")
 			assert.ElementsMatch(t, c.stitching, drawnAs(m, TuckStitch), "stitching")
@@ -128,7 +128,7 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 				want = append(want, which+" edge of the block")
 			}
 			assert.Equal(t, want, torn)
-			checkRuler(t, m, piece.tuckRuler(pattern))
+			checkRuler(t, m, tuckRuler(piece, pattern))
 		})
 	}
 }
@@ -161,7 +161,14 @@ func checkRuler(t *testing.T, sheet, ruler Marking) {
 	for _, one := range ruler.Marks {
 		box := one.Path.Bounds()
 		assert.True(t, box.Min.Y > b.Min.Y-1e-9 && box.Max.Y < b.Max.Y+1e-9, "ticks lie on the ruler")
+		switch one.Role {
+		case TuckStitch, Placement:
+			assert.InDelta(t, 31.75/3, box.Height(), 1e-9, "a tick for stitching is a third of the ruler high")
+		case TuckFold, PleatFold:
+			assert.InDelta(t, 31.75*2/3, box.Height(), 1e-9, "a tick for a fold is two thirds of the ruler high")
+		}
 	}
+	assert.InDelta(t, 31.75, b.Height(), 1e-9, "the ruler is 1 1/4 in high")
 }
 
 // What ends along the neck keeps its length from the stitch line of the finished neck,
@@ -169,7 +176,7 @@ func checkRuler(t *testing.T, sheet, ruler Marking) {
 func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 	piece, pattern := blockOf(t, swap(bosom, "1.5,10 2.5,11", "1,10.1 2,10.8 2.4,11.3", "2.5,12\nshoulder", "2.5,12 | smooth = true\nshoulder")+
 		tucked("cf", "1/8", 8, "3/8", "below = \"neck\"\nlength = 2\nend = \"follow\"")+"\n[block]\n")
-	m := piece.tuckSheet(pattern)
+	m := tuckSheet(piece, pattern)
 	neck := piece.Edges[piece.edge("neck")].Line
 	k := 0
 	for _, one := range m.Marks {
@@ -179,7 +186,7 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 		low := ordered(one.Path)[0]
 		tuck := piece.Tucks[0].Each[k]
 		assert.InDelta(t, piece.Tucks[0].Flat(k), low.X, 1e-9, "tuck %d lies at its flat place", k+1)
-		low.X = tuck.Seam
+		low.X = tuck.Stitching
 		_, _, away := neck.Nearest(low)
 		assert.InDelta(t, 2, away/25.4, 0.001, "tuck %d, finished, ends 2 in from the stitch line", k+1)
 		k++
@@ -190,9 +197,9 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 func TestATuckSheetOfAWholePiece(t *testing.T) {
 	text := bosom + tucked("cf", "1/8", 2, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n"
 	half, pattern := blockOf(t, text)
-	one := half.tuckSheet(pattern)
+	one := tuckSheet(half, pattern)
 	whole, pattern := blockOf(t, swap(text, "fold =", "print = \"whole\"\nfold ="))
-	both := whole.tuckSheet(pattern)
+	both := tuckSheet(whole, pattern)
 	assert.Equal(t, "-1.375 to 1.375, 5.875 to 13", extent(both))
 	for _, role := range []Role{TuckFold, TuckStitch} {
 		var want []string
@@ -235,7 +242,7 @@ func TestWhatATuckRulerSays(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			ruler := piece.tuckRuler(pattern)
+			ruler := tuckRuler(piece, pattern)
 			assert.Equal(t, "front: tuck ruler", ruler.Name)
 			assert.Equal(t, c.names, names(ruler))
 			assert.Equal(t, c.notes, ruler.Notes)
@@ -258,7 +265,7 @@ func TestTheCentreOfATuckSheet(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
 			var got []string
-			for _, one := range piece.tuckSheet(pattern).Marks {
+			for _, one := range tuckSheet(piece, pattern).Marks {
 				if one.Role == Centre {
 					got = append(got, one.Name)
 				}
@@ -273,15 +280,15 @@ func TestTheCentreOfATuckSheet(t *testing.T) {
 func TestNotesOfATuckSheet(t *testing.T) {
 	text := bosom + tucked("cf", "1/8", 6, "3/8", "press = \"toward\"") + "\n[block]\n"
 	piece, pattern := blockOf(t, text)
-	notes := piece.tuckSheet(pattern).Notes
+	notes := tuckSheet(piece, pattern).Notes
 	require.Equal(t, append(piece.Block.notes(Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
 	piece, pattern = blockOf(t, text+"measured = 12\n")
-	assert.Equal(t, append(notes, piece.Block.measured(piece, Inch)...), piece.tuckSheet(pattern).Notes)
+	assert.Equal(t, append(notes, piece.Block.measured(piece, Inch)...), tuckSheet(piece, pattern).Notes)
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {
 	piece, pattern := blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
-	m := piece.tuckSheet(pattern)
+	m := tuckSheet(piece, pattern)
 	assert.Equal(t, []string{"1,-0.5 1,12.5"}, drawnAs(m, PleatFold))
 	assert.Equal(t, []string{"2,-0.5 2,12.5"}, drawnAs(m, Placement))
 	// Six tenths of the way down from 12 1/2 in to -1/2 in, from the fold line to where
@@ -293,7 +300,7 @@ func TestPleatsOnATuckSheet(t *testing.T) {
 		}
 	}
 	assert.Equal(t, []string{"1,4.7 2,4.7"}, arrows)
-	checkRuler(t, m, piece.tuckRuler(pattern))
+	checkRuler(t, m, tuckRuler(piece, pattern))
 	assert.Contains(t, m.Notes, "all folds together take up 2 in")
 }
 
@@ -311,7 +318,7 @@ func TestArrowsOfATuckSheet(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\n"+c.pleat+"\n[block]\n")
 			var got []string
-			for _, one := range piece.tuckSheet(pattern).Marks {
+			for _, one := range tuckSheet(piece, pattern).Marks {
 				if one.Role == Arrow {
 					got = append(got, inches(one.Path))
 				}
@@ -338,10 +345,10 @@ func TestCrossesOfATuckSheet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text+"\n[block]\n")
-			got := drawnAs(piece.tuckSheet(pattern), Cross)
+			got := drawnAs(tuckSheet(piece, pattern), Cross)
 			assert.ElementsMatch(t, c.want, got)
 			if len(got) > 0 {
-				assert.Subset(t, drawnAs(piece.cuttingSheet(pattern, false), Cross), got, "they are laid on each other")
+				assert.Subset(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), Cross), got, "they are laid on each other")
 			}
 		})
 	}
@@ -368,7 +375,7 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := piece.tuckSheet(pattern)
+			m := tuckSheet(piece, pattern)
 			var side, note []string
 			for _, one := range m.Marks {
 				if one.Name == "side edge of the block" {
@@ -405,7 +412,7 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, bosom+c.text+"\n[block]\n")
 			var got []string
-			for _, one := range piece.tuckRuler(pattern).Notes {
+			for _, one := range tuckRuler(piece, pattern).Notes {
 				if strings.Contains(one, "from the torn edge") {
 					got = append(got, one)
 				}
@@ -427,8 +434,25 @@ func TestHowManyTucksATuckSheetCounts(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text+"press = \"away\"\n\n[block]\n")
-			notes := piece.tuckSheet(pattern).Notes
+			notes := tuckSheet(piece, pattern).Notes
 			assert.Contains(t, notes, c.want)
 		})
 	}
+}
+
+// The tuck ruler is a strip 1 1/4 in high with one tick for every line, each from its
+// lower edge: of a fold line two thirds of its height, of a stitching one third. Three
+// touching tucks of 1/4 in from 3/4 in on have their folds 3/4 in apart (3w: Kinne &
+// Cooley, Clothing and Health, 1916, p. 99), and stitching 1/4 in before and behind each.
+// The strip lies where the centre line has its upper end, at 10 in.
+func TestTicksOfTheTuckRuler(t *testing.T) {
+	piece, pattern := blockOf(t, bosom+tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
+	ruler := tuckRuler(piece, pattern)
+	assert.ElementsMatch(t, []string{
+		"0.75,10 0.75,10.833", "1.5,10 1.5,10.833", "2.25,10 2.25,10.833",
+	}, drawnAs(ruler, TuckFold), "one tick for each fold line")
+	assert.ElementsMatch(t, []string{
+		"0.5,10 0.5,10.417", "1,10 1,10.417", "1.25,10 1.25,10.417",
+		"1.75,10 1.75,10.417", "2,10 2,10.417", "2.5,10 2.5,10.417",
+	}, drawnAs(ruler, TuckStitch), "one tick for each stitching")
 }

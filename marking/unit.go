@@ -3,6 +3,7 @@ package marking
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 )
 
@@ -29,26 +30,15 @@ func (u Unit) MM() float64 {
 	}
 }
 
+var unitWords = [...]string{Inch: "in", Centimetre: "cm", Millimetre: "mm"}
+
 // String gives the unit as a file writes it: in, cm or mm.
-func (u Unit) String() string {
-	switch u {
-	case Centimetre:
-		return "cm"
-	case Millimetre:
-		return "mm"
-	default:
-		return "in"
-	}
-}
+func (u Unit) String() string { return unitWords[u] }
 
 // unitNamed returns the unit that String gives this name.
 func unitNamed(name string) (Unit, bool) {
-	for _, u := range []Unit{Inch, Centimetre, Millimetre} {
-		if u.String() == name {
-			return u, true
-		}
-	}
-	return Inch, false
+	i := slices.Index(unitWords[:], name)
+	return Unit(max(0, i)), i >= 0
 }
 
 // either returns a length that is one plain number in inches and another in

@@ -19,13 +19,14 @@ import (
 
 // fileReader collects what is wrong with a file while it is read.
 type fileReader struct {
+	file      string
 	unit      Unit
 	printable func(rune) bool
-	problems  []Problem
+	faults    Faults
 }
 
 func (r *fileReader) report(at Place, cause, hint string) {
-	r.problems = append(r.problems, Problem{Place: at, Cause: cause, Hint: hint})
+	r.faults = append(r.faults, &Fault{Place: at, Cause: cause, Hint: hint})
 }
 
 // fileTable is one table of the file.
@@ -56,7 +57,7 @@ func (t *fileTable) keys() []string {
 
 // at returns the place of a key of the table.
 func (t *fileTable) at(key string) Place {
-	return Place{Path: dotted(t.place.Path, key), Line: t.spot.child(key).lineOf()}
+	return t.place.Under(key).On(t.spot.child(key).lineOf())
 }
 
 // has reports whether the table holds the key.
@@ -77,7 +78,7 @@ func (t *fileTable) know(known ...string) {
 			t.meant = append(t.meant, k)
 		}
 		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {
-			hint = fmt.Sprintf("an edge stands under [%s]", dotted(dotted(t.place.Path, "edge"), key))
+			hint = fmt.Sprintf("an edge stands under [%s]", t.place.Under("edge").Under(key).Path)
 		}
 		t.report(t.at(key), "this key is not known", hint)
 	}
@@ -153,7 +154,7 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	for _, name := range all.keys() {
-		all.checkText(all.at(name), name, true)
+		all.checkPrinted(all.at(name), name)
 		if one := all.asTable(name, all.values[name], hint); one != nil {
 			tables = append(tables, one)
 		}
@@ -162,12 +163,12 @@ func (t *fileTable) named(key string) []*fileTable {
 }
 
 // printed reads text that comes onto the sheets, letter by letter.
-func (t *fileTable) printed(key string) Text { return t.text(key, true) }
+func (t *fileTable) printed(key string) Text { return t.text(key, t.checkPrinted) }
 
 // reference reads text that names something else in the file.
-func (t *fileTable) reference(key string) Text { return t.text(key, false) }
+func (t *fileTable) reference(key string) Text { return t.text(key, t.checkText) }
 
-func (t *fileTable) text(key string, printed bool) Text {
+func (t *fileTable) text(key string, check func(Place, string) bool) Text {
 	v, ok := t.values[key]
 	if !ok {
 		return Text{}
@@ -177,55 +178,63 @@ func (t *fileTable) text(key string, printed bool) Text {
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), fmt.Sprintf(`write %s = "..."`, key))
 		return GivenAt("", t.at(key))
 	}
-	t.checkText(t.at(key), s, printed)
+	check(t.at(key), s)
 	return GivenAt(s, t.at(key))
 }
 
-// checkText reports text that is empty, too long or, where it is printed, has
-// a letter that cannot be.
-func (r *fileReader) checkText(at Place, s string, printed bool) {
+// checkText reports text that is empty or too long.
+func (r *fileReader) checkText(at Place, s string) (ok bool) {
 	if strings.TrimSpace(s) == "" {
 		r.report(at, "the name or text is empty", "write at least one letter, or leave the line out")
-		return
+		return false
 	}
 	if n := utf8.RuneCountInString(s); n > maxText {
 		r.report(at, fmt.Sprintf("the text has %d letters", n), fmt.Sprintf("a text has at most %d letters", maxText))
-		return
+		return false
 	}
-	if !printed {
-		return
+	return true
+}
+
+// checkPrinted reports text that cannot be printed.
+func (r *fileReader) checkPrinted(at Place, s string) (ok bool) {
+	if !r.checkText(at, s) {
+		return false
 	}
 	for _, c := range s {
 		if unicode.IsControl(c) {
 			r.report(at, fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), "write the text on one line, without tabs")
-			return
+			return false
 		}
 		if !r.printable(c) {
 			r.report(at, fmt.Sprintf("the sheets' font has no %q (U+%04X)", string(c), c), "write it with other letters")
-			return
+			return false
 		}
 	}
+	return true
 }
 
-// choice reads text that is one of a few words.
-func (t *fileTable) choice(key string, words ...string) Text {
+// choice reads one of a few words, each of which stands at its constant.
+func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 	v, ok := t.values[key]
 	if !ok {
-		return Text{}
+		return Value[E]{}
 	}
-	quoted := make([]string, len(words))
-	for i, w := range words {
-		quoted[i] = shown(w)
+	var quoted []string
+	for _, w := range words {
+		if w != "" {
+			quoted = append(quoted, shown(w))
+		}
 	}
 	hint := "write " + listed(quoted, "or")
 	s, isText := v.(string)
+	chosen := slices.Index(words, s)
 	switch {
 	case !isText:
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), hint)
-	case !slices.Contains(words, s):
+	case s == "" || chosen < 0:
 		t.report(t.at(key), shown(s)+" is not known here", hint)
 	}
-	return GivenAt(s, t.at(key))
+	return GivenAt(E(max(0, chosen)), t.at(key))
 }
 
 // listed joins words as a sentence does: a, b or c.
@@ -295,34 +304,34 @@ func (t *fileTable) length(key string, allowed span) Length {
 	if !ok {
 		return Length{}
 	}
-	mm, f := t.measure(v, allowed)
-	if f != nil {
-		t.report(t.at(key), f.cause, f.hint)
+	mm, err := t.measure(v, allowed)
+	if err != nil {
+		t.faults = append(t.faults, FaultAt(t.at(key), err))
 	}
 	return GivenAt(mm, t.at(key))
 }
 
 // measure returns the length of a value of the file in mm.
-func (r *fileReader) measure(v any, allowed span) (float64, *fault) {
+func (r *fileReader) measure(v any, allowed span) (float64, error) {
 	var mm float64
-	var f *fault
+	var err error
 	switch v := v.(type) {
 	case int64:
-		mm, f = bounded(asGiven(v), float64(v)*r.unit.MM())
+		mm, err = bounded(asGiven(v), float64(v)*r.unit.MM())
 	case float64:
-		mm, f = bounded(asGiven(v), v*r.unit.MM())
+		mm, err = bounded(asGiven(v), v*r.unit.MM())
 	case string:
-		mm, f = parseLength(v, r.unit)
+		mm, err = ParseLength(v, r.unit)
 	default:
-		f = &fault{"must be a length, but is " + asGiven(v), lengthHint}
+		err = &Fault{Cause: "must be a length, but is " + asGiven(v), Hint: lengthHint}
 	}
 	switch {
-	case f != nil:
-		return 0, f
+	case err != nil:
+		return 0, err
 	case mm < 0 && allowed != anywhere:
-		return 0, &fault{"must not be negative, but is " + asGiven(v), ""}
+		return 0, &Fault{Cause: "must not be negative, but is " + asGiven(v)}
 	case mm == 0 && allowed == aboveZero:
-		return 0, &fault{"must be more than 0, but is " + asGiven(v), ""}
+		return 0, &Fault{Cause: "must be more than 0, but is " + asGiven(v)}
 	}
 	return mm, nil
 }
@@ -351,7 +360,7 @@ func (t *fileTable) points(key string) Points {
 	p.V = make([]plane.Point, 0, len(elements))
 	p.Lines = make([]int, 0, len(elements))
 	for i, e := range elements {
-		at := Place{Path: p.Place.Path, Line: where.element(i).lineOf()}
+		at := p.Place.On(where.element(i).lineOf())
 		pair, ok := e.([]any)
 		if !ok {
 			// Most likely the inner brackets were left out, and every other
@@ -375,11 +384,13 @@ func (r *fileReader) point(at Place, nth int, pair []any) plane.Point {
 		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, counted(len(pair), "number")), hint)
 		return plane.Point{}
 	}
-	x, fx := r.measure(pair[0], anywhere)
-	y, fy := r.measure(pair[1], anywhere)
-	for _, f := range []*fault{fx, fy} {
-		if f != nil {
-			r.report(at, fmt.Sprintf("point %d: %s", nth, f.cause), f.hint)
+	x, errX := r.measure(pair[0], anywhere)
+	y, errY := r.measure(pair[1], anywhere)
+	for _, err := range []error{errX, errY} {
+		if err != nil {
+			f := FaultAt(at, err)
+			f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
+			r.faults = append(r.faults, f)
 		}
 	}
 	return plane.Point{X: x, Y: y}

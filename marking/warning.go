@@ -36,7 +36,7 @@ const (
 // warnings collects what is said of one piece.
 type warnings struct {
 	piece *Piece
-	seams []*plane.Tree // of each edge, the part that is sewn
+	sewn  []*plane.Tree // of each edge, the part of its line that is sewn
 	unit  Unit
 	list  []Remark
 }
@@ -49,19 +49,19 @@ func (w *warnings) say(at Place, text string, args ...any) {
 func (p *Piece) remarks(unit Unit) []Remark {
 	w := &warnings{piece: p, unit: unit}
 	for _, e := range p.Edges {
-		w.seams = append(w.seams, plane.NewTree(e.Sewn))
+		w.sewn = append(w.sewn, plane.NewTree(e.Sewn))
 	}
 	for i := range p.Tucks {
 		t := &p.Tucks[i]
 		w.fine(t)
 		w.gap(t)
-		w.tops(&t.row)
+		w.tops(t.row)
 		w.ends(t)
 		w.hem(t)
 		w.field(t)
 	}
 	for i := range p.Pleatings {
-		w.tops(&p.Pleatings[i].row)
+		w.tops(p.Pleatings[i].row)
 		w.creases(&p.Pleatings[i])
 	}
 	if p.Block != nil && p.Block.Measure != nil {
@@ -104,16 +104,14 @@ func (w *warnings) gap(t *Tuck) {
 
 // top is the number of the edge at whose stitch line a fold begins when the piece is
 // sewn, -1 where it begins at none. What lies beyond is seam allowance.
-func (w *warnings) top(r *row, f fold) int {
-	b := w.piece.drawnBase(r)
-	u, v := w.drawn(f)
+func (w *warnings) top(r row, f fold) int {
+	b := r.base
+	u := w.drawn(f)
 	chords := b.chords(w.piece.tree, u)
 	low := b.along.Y < 0 || b.along.Y == 0 && b.along.X > 0 // the top lies at less v
 	if f.end.given {
-		end := f.end
-		end.v = v
-		chords, _ = end.upTo(chords)
-		low = end.down > 0
+		chords, _ = f.end.upTo(chords)
+		low = f.end.down > 0
 	}
 	if len(chords) == 0 {
 		return -1
@@ -129,8 +127,8 @@ func (w *warnings) top(r *row, f fold) int {
 	rising := up.StartDirection()
 	nearest, edge := math.Inf(1), -1
 	for i, e := range w.piece.Edges {
-		for _, c := range plane.Crossings(plane.NewTree(up), w.seams[i]) {
-			// The garment lies to the left of every seam: from below a hem
+		for _, c := range plane.Crossings(plane.NewTree(up), w.sewn[i]) {
+			// The garment lies to the left of every stitch line: from below a hem
 			// the fold comes into it first.
 			_, along := e.Sewn.At(c.B)
 			if c.A < nearest && along.Cross(rising) < 0 {
@@ -143,7 +141,7 @@ func (w *warnings) top(r *row, f fold) int {
 
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
-func (w *warnings) tops(r *row) {
+func (w *warnings) tops(r row) {
 	own := w.piece.edge(r.ends.Below.V)
 	if own < 0 && math.Abs(r.base.along.X) > math.Abs(r.base.along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
@@ -170,10 +168,10 @@ func (w *warnings) tops(r *row) {
 	}
 	for _, edge := range order {
 		numbers := strays[edge]
-		which := fmt.Sprintf("%s %d", r.of, numbers[0]+1)
+		which := fmt.Sprintf("%s %d", r.kind, numbers[0]+1)
 		verb := "runs"
 		if n := len(numbers); n > 1 {
-			which = fmt.Sprintf("%ss %d to %d", r.of, numbers[0]+1, numbers[n-1]+1)
+			which = fmt.Sprintf("%ss %d to %d", r.kind, numbers[0]+1, numbers[n-1]+1)
 			verb = "run"
 		}
 		first := r.folds[slices.IndexFunc(r.folds, func(f fold) bool { return f.number == numbers[0] })]
@@ -182,14 +180,14 @@ func (w *warnings) tops(r *row) {
 			instead = "where the first runs into"
 		}
 		w.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
-			which, r.count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.Print(first.seam), r.base.name)
+			which, r.count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.Print(first.stitching), r.base.name)
 	}
 }
 
 // nearestOf names what is measured of the nearest of some folds.
-func nearestOf(r *row, numbers []int) string {
+func nearestOf(r row, numbers []int) string {
 	name := "fold"
-	if r.of == "tuck" {
+	if r.kind == tuckFolds {
 		name = "stitching"
 	}
 	if len(numbers) > 1 {
@@ -198,30 +196,28 @@ func nearestOf(r *row, numbers []int) string {
 	return "its " + name
 }
 
-// drawn returns how far from the base of its row a fold lies as the piece is drawn, and
-// how far along it it ends.
-func (w *warnings) drawn(f fold) (u, v float64) {
-	u = f.at
+// drawn returns how far from the base of its row a fold lies as the piece is drawn.
+func (w *warnings) drawn(f fold) float64 {
 	if w.piece.Finished {
-		u = f.seam
+		return f.stitching
 	}
-	return u, f.end.begin + f.end.down*f.end.length
+	return f.at
 }
 
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
 func (w *warnings) ends(t *Tuck) {
-	r := &t.row
+	r := t.row
 	own := w.piece.edge(r.ends.Below.V)
 	if own < 0 {
 		return
 	}
 	line := w.piece.Edges[own].Line
-	b := w.piece.drawnBase(r)
+	b := r.base
 	bounds := w.piece.tree.Bounds()
 	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
 	for _, f := range r.folds {
-		u, v := w.drawn(f)
+		u, v := w.drawn(f), f.end.v
 		beside := plane.NewTree(plane.Path{b.at(u, v), b.at(u, v+f.end.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > samePoint {
 			w.say(r.ends.place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
@@ -233,14 +229,15 @@ func (w *warnings) ends(t *Tuck) {
 		return
 	}
 	end := plane.NewTree(t.End)
-	for _, p := range w.piece.Pleats {
-		pleat := plane.NewTree(p.patch)
+	for i, p := range w.piece.Pleats {
+		patch := w.piece.flat.patches[i]
+		pleat := plane.NewTree(patch)
 		// Two paths that do not cross are nearest at a point of one of them.
 		nearest := math.Inf(1)
 		for _, q := range t.End {
 			nearest = pleat.Distance(q, nearest)
 		}
-		for _, q := range p.patch {
+		for _, q := range patch {
 			nearest = end.Distance(q, nearest)
 		}
 		if nearest < clearOfPleat-samePoint {
@@ -252,7 +249,7 @@ func (w *warnings) ends(t *Tuck) {
 
 // hem warns of tucks that lie in a hem, or end in one.
 func (w *warnings) hem(t *Tuck) {
-	r := &t.row
+	r := t.row
 	if i := r.base.edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
 		if e, near := w.piece.Edges[i], t.First-t.Width; near < e.Allowance-samePoint {
 			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
@@ -263,12 +260,12 @@ func (w *warnings) hem(t *Tuck) {
 		if e.Hem == 0 || e.Key == r.ends.Below.V {
 			continue
 		}
-		b, edge := w.piece.drawnBase(r), plane.NewTree(e.Path)
+		edge := plane.NewTree(e.Path)
 		for _, f := range r.folds {
 			if !f.end.given {
 				continue
 			}
-			if away := edge.Distance(b.at(w.drawn(f)), e.Allowance); away < e.Allowance-samePoint {
+			if away := edge.Distance(r.base.at(w.drawn(f), f.end.v), e.Allowance); away < e.Allowance-samePoint {
 				w.say(r.ends.place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.Print(away), e.Key)
 				break
 			}
@@ -278,7 +275,7 @@ func (w *warnings) hem(t *Tuck) {
 
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *Pleating) {
-	if covered := 2 * p.Depth; p.Kind == "knife" && p.Count > 1 && p.Space < covered+leastCover {
+	if covered := 2 * p.Depth; p.Kind == KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
 		w.say(p.row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
@@ -299,7 +296,7 @@ func (w *warnings) field(t *Tuck) {
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= straightness {
 		return
 	}
-	b, edge := w.piece.drawnBase(&t.row), 0.0
+	b, edge := t.row.base, 0.0
 	for _, q := range w.piece.Edges[own].Path {
 		edge = math.Max(edge, b.u(q))
 	}

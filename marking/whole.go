@@ -46,32 +46,34 @@ func directed(role Role, image plane.Path) plane.Path {
 // which ends on the line through origin, square to out.
 func wholeOutline(half plane.Path, origin, out plane.Point) plane.Path {
 	on := func(q plane.Point) bool { return q.Sub(origin).Dot(out) < samePoint }
-	ring := half[:len(half)-1]
-	// The half from where it leaves the axis to where it comes back.
-	start := slices.IndexFunc(ring, func(q plane.Point) bool { return !on(q) })
+	n := len(half) - 1
+	start := slices.IndexFunc(half[:n], func(q plane.Point) bool { return !on(q) })
 	if start < 0 {
 		return half
 	}
-	ring = slices.Concat(ring[start:], ring[:start])
-	first, last := -1, -1 // the points on the axis, which follow each other
-	for i, q := range ring {
-		if on(q) {
-			if first < 0 {
-				first = i
+	back, leave := -1, -1 // the first and the last point on the axis, which follow each other
+	for k := start; k < start+n; k++ {
+		if on(half[k%n]) {
+			if back < 0 {
+				back = k % n
 			}
-			last = i
+			leave = k % n
 		}
 	}
-	if first < 0 {
+	if back < 0 {
 		return half
 	}
-	return bothHalves(slices.Concat(ring[last:], ring[:first+1]), origin, out)
+	return bothHalves(half, leave, back, origin, out)
 }
 
-// bothHalves closes half an outline, an open path that begins and ends on the line
-// through origin, square to out, with its mirror image.
-func bothHalves(half plane.Path, origin, out plane.Point) plane.Path {
-	whole := slices.Concat(half, half.Mirrored(origin, out)[1:])
+// bothHalves returns the outline of both halves of a piece from that of one, which ends
+// on the line through origin, square to out: from where it leaves that to where it
+// comes back, both numbers of its points. What lies between those on the line comes to
+// lie within the whole.
+func bothHalves(half plane.Path, leave, back int, origin, out plane.Point) plane.Path {
+	n := len(half) - 1
+	open := slices.Concat(half[leave:n], half[:leave+1])[:(back-leave+n-1)%n+2]
+	whole := slices.Concat(open, open.Mirrored(origin, out)[1:])
 	whole[len(whole)-1] = whole[0]
 	return whole
 }
@@ -80,4 +82,42 @@ func bothHalves(half plane.Path, origin, out plane.Point) plane.Path {
 // left.
 func inward(edge plane.Path) plane.Point {
 	return edge[len(edge)-1].Sub(edge[0]).Unit().Left()
+}
+
+// times is how often the piece comes in the garment, and so does what lies on its fold.
+// Layers that lie on one another, as a lining does, count as one.
+func (p *Piece) times() int { return p.Cut / p.Layers }
+
+// sideTimes is how often an edge or a line beside the fold comes in the garment: of a
+// piece on the fold, on both halves.
+func (p *Piece) sideTimes() int {
+	if p.OnFold {
+		return 2 * p.times()
+	}
+	return p.times()
+}
+
+// onAxis reports whether a line lies on the fold of the cloth, where both halves of the
+// piece have it together.
+func (p *Piece) onAxis(line plane.Path) bool {
+	axis := p.foldEdge()
+	if axis < 0 {
+		return false
+	}
+	return !slices.ContainsFunc(line, func(q plane.Point) bool {
+		_, _, away := p.Edges[axis].Path.Nearest(q)
+		return away > straightness
+	})
+}
+
+// turnOver says when what is made for the piece as it is drawn is turned over; "" for
+// never.
+func (p *Piece) turnOver() string {
+	switch {
+	case p.OnFold:
+		return "turn it over for the other half"
+	case p.Cut/p.Layers > 1:
+		return "where one is for the left and one for the right, turn it over for the second"
+	}
+	return ""
 }

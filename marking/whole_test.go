@@ -133,7 +133,7 @@ func TestMarksOfAWholePiece(t *testing.T) {
 			markings := func(text string) Marking {
 				pattern, err := check("allowance = 0.375\n" + sketch(text))
 				require.NoError(t, err)
-				for _, m := range pattern.Markings() {
+				for _, m := range MarkingsOf(pattern) {
 					if m.Form == nil {
 						return m
 					}
@@ -219,6 +219,6 @@ func TestHowManyToCutOfAWholePiece(t *testing.T) {
 	for print, want := range map[string]string{"half": "cut 1 on the fold", "whole": "cut 1"} {
 		piece := sketched(t, "0", fmt.Sprintf("print = %q\n", print)+bosom[:len(bosom)-len("---\n\n")])
 		assert.Equal(t, print == "whole", piece.Whole)
-		assert.Contains(t, piece.marking(&Pattern{}, false).Notes, want)
+		assert.Contains(t, markingSheet(piece, &Pattern{}, withoutTemplate).Notes, want)
 	}
 }

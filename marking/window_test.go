@@ -52,7 +52,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 	assert.Contains(t, strings.Join(m.Notes, "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, of(m, Window), "of the centre line")
 	assert.Len(t, of(m, Match), 2*4, "on both halves")
-	sheet := piece.marking(&Pattern{}, true)
+	sheet := markingSheet(piece, &Pattern{}, withTemplate)
 	assert.Equal(t, of(sheet, Match), of(m, Match))
 }
 
@@ -81,12 +81,76 @@ func TestWindowsOfALineThatComesBack(t *testing.T) {
 				tree := plane.NewTree(w.Path)
 				for k, other := range open.windows {
 					for _, q := range other.Path {
-						assert.True(t, i == k || tree.Distance(q, math.Inf(1)) >= windowBridge*0.75, "windows %d and %d are %.1f mm apart", i, k, tree.Distance(q, math.Inf(1)))
+						assert.True(t, i == k || tree.Distance(q, math.Inf(1)) >= 7.5, "windows %d and %d are %.1f mm apart", i, k, tree.Distance(q, math.Inf(1)))
 					}
 				}
 			}
 		})
 	}
+}
+
+// The windows of a straight line are alike, no longer than 50 mm, with bridges of 10 mm
+// between them, and begin and end 1 mm within the line.
+func TestWindowsOfAStraightLine(t *testing.T) {
+	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
+	for _, c := range []struct {
+		name    string
+		long    float64
+		windows int
+		each    float64
+	}{
+		{"one as long as can be", 52, 1, 50},
+		{"a little more", 53, 2, (51 - 10) / 2.0},
+		{"two as long as can be", 112, 2, 50},
+		{"five", 260, 5, (258 - 4*10) / 5.0},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			open := openingsFor(ring, []Mark{{Role: Fold, Path: plane.Path{{X: 20, Y: 100}, {X: 20 + c.long, Y: 100}}}})
+			require.Len(t, open.windows, c.windows)
+			from := 21.0
+			for k, w := range open.windows {
+				box := w.Path.Bounds()
+				assert.InDelta(t, from, box.Min.X, 1e-6, "window %d begins", k)
+				assert.InDelta(t, c.each, box.Width(), 1e-6, "length of window %d", k)
+				assert.InDelta(t, 2, box.Height(), 1e-6, "width of window %d", k)
+				assert.InDelta(t, 100, box.Min.Y, 1e-6, "one side of window %d lies on the line", k)
+				from = box.Max.X + 10
+			}
+		})
+	}
+}
+
+// A window keeps 8 mm from the edge of the template, and 10 mm from that of another line.
+func TestWindowsKeepClear(t *testing.T) {
+	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
+	level := func(y float64) Mark { return Mark{Role: Fold, Path: plane.Path{{X: 50, Y: y}, {X: 250, Y: y}}} }
+	for _, c := range []struct {
+		name  string
+		lines []Mark
+		want  bool
+	}{
+		{"2 wide and 8 from the edge", []Mark{level(10.01)}, true},
+		{"nearer to the edge", []Mark{level(9.99)}, false},
+		{"2 wide each and 10 apart", []Mark{level(100), level(114.01)}, true},
+		{"nearer together", []Mark{level(100), level(113.99)}, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			open := openingsFor(ring, c.lines)
+			assert.Equal(t, c.want, len(open.windows) > 0, "windows")
+			assert.Equal(t, !c.want, len(open.ticks) > 0, "ticks instead")
+		})
+	}
+}
+
+// Match marks stand 8 mm long at a third and at two thirds of every edge by which the
+// template is laid.
+func TestMatchMarksAtThirds(t *testing.T) {
+	_, m := templateOf(t, "0.375", "top: 0,9 9,9 | marked = true\nright: 9,9 9,0\nfoot: 9,0 0,0\nleft: 0,0 0,9")
+	assert.ElementsMatch(t, []string{
+		"0,3 0.315,3", "0,6 0.315,6",
+		"3,0 3,0.315", "6,0 6,0.315",
+		"9,3 8.685,3", "9,6 8.685,6",
+	}, of(m, Match))
 }
 
 // Every line that the file asks for is brought onto the cloth, whatever its kind; and
@@ -130,7 +194,7 @@ func TestAStepIsNoStitchLine(t *testing.T) {
 	_, m := templateOf(t, "0.375", "a: 8,10 4,10.1 | marked = true\nb: 4,10.1 0,10\nc: 0,10 0,0\nd: 0,0 8,0\ne: 8,0 8,10")
 	for _, mark := range m.Marks {
 		if mark.Name == "a: cut on the stitch line" {
-			assert.LessOrEqual(t, mark.Path.Straightness(), straightness, "it goes round no corner: %s", inches(mark.Path))
+			assert.LessOrEqual(t, mark.Path.Straightness(), 0.05, "it goes round no corner: %s", inches(mark.Path))
 		}
 	}
 }
@@ -150,6 +214,6 @@ func TestDotsOfASmallRing(t *testing.T) {
 		p = append(p, plane.Point{X: 500 + 3*sin, Y: 3 - 3*cos})
 	}
 	p = append(p, plane.Point{X: 503, Y: 100})
-	dots := dotsOf(Marking{Marks: []Mark{{Role: Stitch, Path: p}}}, usualDots)[0]
+	dots := dotsOf(Marking{Marks: []Mark{{Role: Stitch, Path: p}}}, 25.4/4)[0]
 	assert.Less(t, len(dots), 102)
 }

@@ -25,12 +25,8 @@ type arrowHead struct {
 	length, width float64 // in mm
 }
 
-// arrowHeads returns the heads of a line.
-func (l line) arrowHeads() []arrowHead {
-	return headsOf(penOf(l.role), l.clip.Path())
-}
-
-func headsOf(p pen, path plane.Path) []arrowHead {
+// headsOf returns the heads that a pen gives a path.
+func headsOf(p Pen, path plane.Path) []arrowHead {
 	if p.heads == noHeads || len(path) < 2 {
 		return nil
 	}
@@ -50,7 +46,10 @@ func (h arrowHead) triangle() plane.Path {
 	return plane.Path{h.tip, back.Add(half), back.Sub(half)}
 }
 
-// room is what the head takes up.
-func (h arrowHead) room() slab {
-	return slab{h.tip.Sub(h.u.Mul(h.length / 2)), plane.Point{X: h.length / 2, Y: h.width / 2}, h.u}
+// drawHeads fills heads with the ink taken up.
+func drawHeads(d Canvas, heads ...arrowHead) {
+	for _, h := range heads {
+		d.Path(h.triangle())
+		d.Fill()
+	}
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 	"slices"
 	"strconv"
-	"strings"
 
 	"tuckmark/marking/plane"
 )
@@ -22,7 +21,6 @@ const (
 	captionSpace   = 2.0  // between a picture and its name, in mm
 	narrowest      = 34.0 // a name gets at least this much room, in mm
 	hatching       = 1.6  // between the lines of a hatching, in mm
-	pictureDetail  = 0.12 // lines in pictures leave out what is smaller, in mm
 	pictureApart   = 0.8  // lines in a piece closer together than this are thinned out, in mm
 	pictureLooks   = 16   // each is compared with so many drawn before it
 	mostNameLines  = 2
@@ -139,12 +137,12 @@ func flow(all []picture, first, further plane.Box) [][]picture {
 }
 
 // drawPicture draws a picture and what it is called.
-func (b *book) drawPicture(d *document, p picture) {
+func (b *book) drawPicture(d Canvas, p picture) {
 	s := &b.sheets[p.sheet]
 	area := p.area(s.grid)
-	d.save()
-	d.place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
-	d.clip(area.Grown(pictureEdge / p.scale))
+	d.Save()
+	d.Place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
+	d.Clip(area.Grown(pictureEdge / p.scale))
 	numbers := map[cell]int{}
 	for k, c := range s.cells {
 		numbers[c] = b.first[p.sheet] + k
@@ -155,91 +153,74 @@ func (b *book) drawPicture(d *document, p picture) {
 			if numbers[c] == 0 {
 				drawHatching(d, s.grid.coreOf(c), p.scale)
 			}
-			d.pen(finePen())
-			d.box(s.grid.coreOf(c))
-			d.stroke()
+			d.Pen(finePen())
+			d.Box(s.grid.coreOf(c))
+			d.Stroke()
 		}
 	}
-	s.drawSmall(d, area, p.scale)
+	drawSmall(d, s, area, p.scale)
 	size := math.Min(8, math.Max(5, s.grid.pitch().X*p.scale/3))
 	for _, c := range s.cells {
 		if p.shows(c) {
-			s.drawPageNumber(d, s.grid.coreOf(c), p.scale, size, numbers[c])
+			drawPageNumber(d, s, s.grid.coreOf(c), p.scale, size, numbers[c])
 		}
 	}
-	d.restore()
-	d.place(plane.Point{}, 1)
+	d.Restore()
+	d.Place(plane.Point{}, 1)
 	b.drawPictureName(d, p)
 }
 
 // drawHatching fills a box of the sheet with slanting lines.
-func drawHatching(d *document, b plane.Box, scale float64) {
-	d.pen(finePen())
+func drawHatching(d Canvas, b plane.Box, scale float64) {
+	d.Pen(finePen())
 	step := hatching / scale
 	slant := b.Height()
 	for x := b.Min.X - slant + step; x < b.Max.X; x += step {
 		// From the lower side or the left one, up to the upper or the right.
 		from := plane.Point{X: math.Max(x, b.Min.X), Y: b.Min.Y + math.Max(0, b.Min.X-x)}
 		end := math.Min(x+slant, b.Max.X)
-		d.path(plane.Path{from, {X: end, Y: from.Y + end - from.X}})
+		d.Path(plane.Path{from, {X: end, Y: from.Y + end - from.X}})
 	}
-	d.stroke()
+	d.Stroke()
 }
-
-// What lines in pictures are drawn with: what bounds a piece, and what lies in
-// it.
-func outlinePen() pen { return pen{continuous(), 0.22, black(), noHeads} }
-func innerPen() pen   { return pen{continuous(), 0.1, grey(), noHeads} }
 
 // drawSmall draws the lines of the sheet's pieces as they look from afar:
 // what bounds a piece stronger than what lies in it. Of lines that lie as close
 // together as those of tucks, some stand for all.
-func (s *sheet) drawSmall(d *document, area plane.Box, scale float64) {
+func drawSmall(d Canvas, s *sheet, area plane.Box, scale float64) {
 	for _, p := range s.pieces {
 		var drawn []line // of the lines in the piece, the last few
 		for _, l := range p.lines {
 			if !l.bounds.Meets(area) {
 				continue
 			}
-			d.pen(outlinePen())
+			d.Pen(outlinePen())
 			if !bounding(l.role) {
-				if slices.ContainsFunc(drawn, func(o line) bool { return l.beside(o, pictureApart/scale) }) {
+				if slices.ContainsFunc(drawn, func(o line) bool { return closeTogether(l, o, pictureApart/scale) }) {
 					continue
 				}
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
-				d.pen(innerPen())
+				d.Pen(innerPen())
 			}
-			d.path(coarse(l.clip.Path(), pictureDetail/scale))
-			d.stroke()
+			d.Path(coarse(l.clip.Path(), pictureDetail/scale))
+			d.Stroke()
 		}
 	}
 }
 
-// beside reports whether a line runs closer than least mm to another of the
-// same sort, as far as their ends tell.
-func (l line) beside(o line, least float64) bool {
+// closeTogether reports whether two lines run closer than least mm to each other, as far
+// as their ends tell.
+func closeTogether(l, o line, least float64) bool {
 	a, b := l.clip.Path(), o.clip.Path()
 	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
-}
-
-// coarse leaves out points nearer than least to the one kept before them; it
-// keeps both ends.
-func coarse(p plane.Path, least float64) plane.Path {
-	var kept plane.Path
-	for i, q := range p {
-		if i == 0 || i == len(p)-1 || q.Distance(kept[len(kept)-1]) >= least {
-			kept = append(kept, q)
-		}
-	}
-	return kept
 }
 
 // drawPageNumber writes a page number into the picture of a page: in the
 // middle, or near it where that covers fewer lines. It stands on a ground of
 // its own.
-func (s *sheet) drawPageNumber(d *document, core plane.Box, scale, size float64, n int) {
-	text := strconv.Itoa(n)
-	half := plane.Point{X: bold().width(text, size)/2 + numberBeside, Y: size*point*numberHalf + numberAbove}.Mul(1 / scale)
+func drawPageNumber(d Canvas, s *sheet, core plane.Box, scale, size float64, n int) {
+	text, style := strconv.Itoa(n), strong(size)
+	half := plane.Point{X: style.width(text)/2 + numberBeside, Y: size*point*numberHalf + numberAbove}.Mul(1 / scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
@@ -252,14 +233,14 @@ func (s *sheet) drawPageNumber(d *document, core plane.Box, scale, size float64,
 			break
 		}
 	}
-	d.save()
-	d.fillColour(colour{1, 1, 1})
-	d.box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
-	d.fill()
-	d.restore()
-	at.X -= bold().width(text, size) / 2 / scale
+	d.Save()
+	d.Ink(white())
+	d.Box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
+	d.Fill()
+	d.Restore()
+	at.X -= style.width(text) / 2 / scale
 	at.Y -= ascent / 2 * size * point / scale
-	write(d, at, bold(), size, black(), text)
+	write(d, at, style, text)
 }
 
 // The ground a page number in a picture stands on.
@@ -274,22 +255,23 @@ const mostCovered = 20
 
 // drawPictureName writes the names of the pieces and the page numbers under a
 // picture.
-func (b *book) drawPictureName(d *document, p picture) {
+func (b *book) drawPictureName(d Canvas, p picture) {
 	s := &b.sheets[p.sheet]
-	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - ascent*pictureName*point}
+	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - strong(pictureName).up()}
 	limit := p.width()
-	for _, text := range nameLines(s.names(), limit) {
-		write(d, at, bold(), pictureName, black(), text)
-		at.Y -= leading * pictureName * point
+	for _, text := range nameLines(s.names(), strong(pictureName), limit, mostNameLines) {
+		write(d, at, strong(pictureName), text)
+		at.Y -= strong(pictureName).step()
 	}
+	style := plain(pictureText).in(grey())
 	pages := pagesOf(b.numbersIn(p))
 	if !p.whole(s.grid) {
 		part := pages + ": " + fromTo("row", p.first.row, p.last.row) + ", " + fromTo("column", p.first.column, p.last.column)
-		if regular().width(part, pictureText) <= limit {
+		if style.width(part) <= limit {
 			pages = part
 		}
 	}
-	write(d, at, regular(), pictureText, grey(), regular().shorten(pages, pictureText, limit))
+	write(d, at, style, shorten(pages, style, limit))
 }
 
 // numbersIn returns the numbers of the pages that a picture shows.
@@ -302,18 +284,4 @@ func (b *book) numbersIn(p picture) []int {
 		}
 	}
 	return numbers
-}
-
-// nameLines sets names in at most mostNameLines lines; the last of them counts
-// the names left over.
-func nameLines(names []string, limit float64) []string {
-	f := bold()
-	var lines []string
-	for shown := len(names); shown > 0; shown-- {
-		if lines = f.wrap(someNames(names, shown), pictureName, limit); len(lines) <= mostNameLines {
-			return lines
-		}
-	}
-	rest := strings.Join(lines[mostNameLines-1:], " ")
-	return append(lines[:mostNameLines-1:mostNameLines-1], f.shorten(rest, pictureName, limit))
 }

@@ -14,7 +14,7 @@ type figurePage []placedBand
 // band is a strip of the figures that is not broken, as it lies with its upper
 // left corner at (0, 0).
 type band struct {
-	part
+	Lines
 	above float64 // left free above it, but for the top of a column, in mm
 	keep  bool    // it stays with the band after it
 	// whole is how many bands, from this one on, are rather moved to the next
@@ -36,20 +36,12 @@ type placedBand struct {
 	at plane.Point // its upper left corner
 }
 
-// write sets a text in the band with its base line at a place.
-func (b *band) write(text string, f *face, size float64, ink colour, at plane.Point) {
-	if text != "" {
-		b.labels = append(b.labels, label{text: text, face: f, size: size, colour: ink, at: at, u: across()})
-	}
-}
-
-// bandsOf sets lines of a text, each as a band.
-func bandsOf(lines []string, f *face, size, indent float64, ink colour) []band {
+// bandsOf sets lines of a text, each as a band, beginning some mm to the right.
+func bandsOf(lines []string, s Style, left float64) []band {
 	var bands []band
 	for _, line := range lines {
 		var b band
-		b.height = leading * size * point
-		b.write(line, f, size, ink, plane.Point{X: indent, Y: -b.height + footOfLine(size)})
+		b.addAt([]string{line}, s, left, s.foot())
 		bands = append(bands, b)
 	}
 	keepEnds(bands)
@@ -64,47 +56,31 @@ func keepEnds(bands []band) {
 }
 
 // headingOf sets a heading as one band that stays with what follows.
-func headingOf(lines []string, f *face, size float64, ink colour) band {
-	b := band{keep: true}
-	for _, line := range lines {
-		b.height += leading * size * point
-		b.write(line, f, size, ink, plane.Point{Y: -b.height + footOfLine(size)})
-	}
-	return b
-}
+func headingOf(lines []string, s Style) band { return band{Lines: linesOf(lines, s), keep: true} }
 
 // totalPen draws the lines over totals.
-func totalPen() pen { return pen{continuous(), fineLine, black(), noHeads} }
+func totalPen() Pen { return linePen(fineLine, black()) }
 
-func (b placedBand) draw(d *document) {
+func (b placedBand) draw(d Canvas) {
 	if b.picture != nil {
 		b.picture.draw(d, b.at)
 	}
-	d.place(b.at, 1)
-	for _, set := range []struct {
-		pen   pen
-		lines []plane.Path
-	}{{totalPen(), b.totals}, {writingPen(), b.rules}} {
-		if len(set.lines) == 0 {
-			continue
-		}
-		d.save()
-		d.pen(set.pen)
-		for _, line := range set.lines {
-			d.path(line)
-			d.stroke()
-		}
-		d.restore()
+	d.Place(b.at, 1)
+	if len(b.totals) > 0 {
+		drawLines(d, totalPen(), b.totals...)
+	}
+	if len(b.rules) > 0 {
+		drawLines(d, writingPen(), b.rules...)
 	}
 	for _, flag := range b.flags {
-		d.save()
-		d.fillColour(black())
-		d.path(flag)
-		d.fill()
-		d.restore()
+		d.Save()
+		d.Ink(black())
+		d.Path(flag)
+		d.Fill()
+		d.Restore()
 	}
 	for _, l := range b.labels {
 		l.draw(d)
 	}
-	d.place(plane.Point{}, 1)
+	d.Place(plane.Point{}, 1)
 }

@@ -5,7 +5,6 @@ import (
 	"io"
 	"testing"
 
-	"github.com/go-pdf/fpdf"
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
@@ -43,45 +42,6 @@ func BenchmarkTiles400(b *testing.B) {
 		summary, err := Draw(io.Discard, set, paper)
 		require.NoError(b, err)
 		require.Equal(b, 400, summary.Pages-summary.Front)
-	}
-}
-
-// BenchmarkBareFpdf draws the same clipped segments on 400 pages with the PDF
-// library's own calls and nothing else: no text, no fonts, no layers. What the
-// clipping costs is left out.
-func BenchmarkBareFpdf(b *testing.B) {
-	m, paper := meander(b)
-	sheets := arrange(Set{Pieces: []marking.Marking{m}}, paper).sheets
-	s := sheets[0]
-	require.Len(b, s.cells, 400)
-	var pages [][]plane.Path
-	for _, c := range s.cells {
-		window := s.grid.windowOf(c)
-		var paths []plane.Path
-		for _, l := range s.pieces[0].lines {
-			for _, run := range l.clip.Clip(window.Grown(bleed)) {
-				path := make(plane.Path, len(run.Path))
-				for i, q := range run.Path {
-					path[i] = q.Sub(window.Min)
-				}
-				paths = append(paths, path)
-			}
-		}
-		pages = append(pages, paths)
-	}
-	for b.Loop() {
-		pdf := fpdf.NewCustom(&fpdf.InitType{UnitStr: "mm", Size: fpdf.SizeType{Wd: paper.Width, Ht: paper.Height}})
-		for _, paths := range pages {
-			pdf.AddPage()
-			for _, path := range paths {
-				pdf.MoveTo(path[0].X, path[0].Y)
-				for _, q := range path[1:] {
-					pdf.LineTo(q.X, q.Y)
-				}
-				pdf.DrawPath("D")
-			}
-		}
-		require.NoError(b, pdf.Output(io.Discard))
 	}
 }
 

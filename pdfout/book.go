@@ -135,30 +135,53 @@ func (b *book) summary(left []string) Summary {
 	return s
 }
 
-// draw draws all pages, or only the first.
-func (b *book) draw(d *document, onlyFirst bool) {
+// draw draws all pages.
+func (b *book) draw(d Canvas) {
 	if b.paper.WhollyOnOne() {
 		b.drawWhole(d)
 		return
 	}
 	size := b.paper.size()
-	d.page(size)
-	b.drawFront(d)
-	if onlyFirst {
-		return
-	}
+	b.drawFirst(d)
 	for i := 1; i < len(b.pictures); i++ {
-		d.page(size)
+		d.NewPage(size)
 		b.drawOverview(d, i)
 	}
 	for i := range b.figures {
-		d.page(size)
+		d.NewPage(size)
 		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
 	}
 	for i := range b.sheets {
 		for k := range b.sheets[i].cells {
-			d.page(size)
+			d.NewPage(size)
 			b.drawTile(d, i, k, b.pageNumber(b.first[i]+k))
 		}
 	}
+}
+
+// drawFirst draws the first page alone.
+func (b *book) drawFirst(d Canvas) {
+	d.NewPage(b.paper.size())
+	b.drawFront(d)
+}
+
+// drawFigures draws a page of figures, whose number says where it is.
+func (b *book) drawFigures(d Canvas, i int, number string) {
+	b.drawFrontHeader(d, b.figuresHeader(i), number)
+	for _, placed := range b.figures[i] {
+		placed.draw(d)
+	}
+}
+
+// figuresHeader is what heads a page of figures. The first has the report's title
+// under its header.
+func (b *book) figuresHeader(i int) string {
+	title := b.set.Report.Title
+	switch {
+	case title == "":
+		title = b.fullTitle()
+	case i == 0:
+		return figuresHeading
+	}
+	return figuresHeading + ": " + title
 }

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -15,15 +14,11 @@ import (
 // which is 283.465 units.
 
 const (
-	frontMargin = 7 * squareGrid // of the pages in front, in mm
-	titleSize   = 22.0           // sizes in points
+	titleSize   = 22.0 // sizes in points
 	sizeSize    = 13.0
 	headingSize = 10.0
 	proseSize   = 8.5
-	gutter      = 8.0   // between two columns, in mm
-	paragraph   = 0.45  // between two paragraphs, in lines
-	largeSquare = 101.6 // 4 in, in mm
-	innerSquare = 100.0
+	paragraph   = 0.45 // between two paragraphs, in lines
 	keySample   = 30.0 // length of a line in the line key, in mm
 	keyStep     = 7.0  // the most from one line of the key to the next, in mm
 	keyWidth    = 72.0 // of the line key where text stands beside it, in mm
@@ -31,8 +26,11 @@ const (
 	underProse  = 4.0  // between two texts with headings, in mm
 )
 
-// picturesHeading stands over the pictures of the sheets.
-const picturesHeading = "How the pages lie"
+// What stands over the pictures of the sheets, and over what is to be heeded.
+const (
+	picturesHeading = "How the pages lie"
+	careHeading     = "Take care"
+)
 
 // cover is the first page as planned.
 type cover struct {
@@ -51,101 +49,103 @@ func (b *book) frontBox() plane.Box { return b.leaf.front() }
 // overview is the room for pictures on a page of their own.
 func (b *book) overview() plane.Box { return b.leaf.underHeader() }
 
-// column sets text downward from a place.
-type column struct {
-	texts *[]label
-	at    plane.Point // upper left of what comes next
-	width float64
-}
-
-// add sets a paragraph of at most most lines, 0 meaning any number.
-func (c *column) add(text string, f *face, size float64, ink colour, most int) {
-	lines := f.wrap(text, size, c.width)
-	if most > 0 && len(lines) > most {
-		rest := lines[most-1]
-		for _, more := range lines[most:] {
-			rest += " " + more
-		}
-		lines = append(lines[:most-1:most-1], f.shorten(rest, size, c.width))
-	}
-	for _, line := range lines {
-		c.at.Y -= leading * size * point
-		base := c.at.Add(plane.Point{Y: (descent + (leading-1)/2) * size * point})
-		*c.texts = append(*c.texts, label{text: line, face: f, size: size, colour: ink, at: base, u: plane.Point{X: 1}})
-	}
-}
-
-// space leaves some mm free.
-func (c *column) space(mm float64) { c.at.Y -= mm }
-
-// prose sets paragraphs under a heading.
-func (c *column) prose(heading string, paragraphs []string) {
-	c.add(heading, bold(), headingSize, black(), 1)
+// addProse sets paragraphs under a heading.
+func addProse(t *Lines, heading string, paragraphs []string, width float64) {
+	head, style := strong(headingSize), plain(proseSize)
+	t.add(wrapShortened(heading, head, width, 1), head)
 	for _, text := range paragraphs {
-		c.space(paragraph * proseSize * point)
-		c.add(text, regular(), proseSize, black(), 0)
+		t.space(paragraph * proseSize * point)
+		t.add(wrap(text, style, width), style)
 	}
+}
+
+// put puts text on the first page, some mm from its left edge.
+func (c *cover) put(t Lines, left float64) {
+	var moved Lines
+	moved.with(t, plane.Point{X: left})
+	c.texts = append(c.texts, moved.labels...)
 }
 
 // cover plans the first page.
 func (b *book) cover() cover {
 	box := b.frontBox()
 	var c cover
-	top := column{&c.texts, plane.Point{X: box.Min.X, Y: box.Max.Y}, box.Width()}
-	top.add(b.title(), bold(), titleSize, black(), 2)
-	top.add(b.sizeLine(), regular(), sizeSize, black(), 2)
+	top := linesFrom(box.Max.Y)
+	say := func(t *Lines, text string, s Style, most int) { t.add(wrapShortened(text, s, box.Width(), most), s) }
+	rule := func(y float64) {
+		c.rules = append(c.rules, plane.Path{{X: box.Min.X, Y: y}, {X: box.Max.X, Y: y}})
+	}
+	say(&top, b.title(), strong(titleSize), 2)
+	say(&top, b.sizeLine(), plain(sizeSize), 2)
 	top.space(1)
-	top.add(b.onPaper(), regular(), proseSize, grey(), 1)
+	say(&top, b.onPaper(), plain(proseSize).in(grey()), 1)
 	top.space(2.5)
-	c.rules = append(c.rules, plane.Path{top.at, {X: box.Max.X, Y: top.at.Y}})
+	rule(top.y())
 	top.space(2)
-	top.add(b.printing(), bold(), headingSize+1, black(), 2)
+	say(&top, b.printing(), strong(headingSize+1), 2)
 	top.space(5.5)
+	c.put(top, box.Min.X)
 
-	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.at.Y - largeSquare)}
+	c.square = plane.Point{X: snapUp(box.Min.X), Y: snapDown(top.y() - largeSquare)}
 	c.texts = append(c.texts, b.textInSquare(c.square)...)
 	c.key = plane.Point{X: c.square.X + largeSquare + gutter, Y: c.square.Y + largeSquare}
 	c.texts = append(c.texts, labelsOfSquare(c.square)...)
-
 	c.keyEnd = box.Max.X
 	if box.Width() > box.Height() {
-		c.keyEnd = c.key.X + keyWidth
-		beside := column{&c.texts, plane.Point{X: c.keyEnd + gutter, Y: c.key.Y}, box.Max.X - c.keyEnd - gutter}
-		beside.prose(b.joining())
-		beside.space(underProse)
-		beside.prose("Take care", b.cautions())
-		c.foot = min(beside.at.Y, c.square.Y)
+		b.tellBeside(&c, box)
 	} else {
-		below := c.square.Y - underSquare
-		half := (box.Width() - gutter) / 2
-		left := column{&c.texts, plane.Point{X: box.Min.X, Y: below}, half}
-		left.prose(b.joining())
-		right := column{&c.texts, plane.Point{X: box.Min.X + half + gutter, Y: below}, half}
-		right.prose("Take care", b.cautions())
-		c.foot = min(left.at.Y, right.at.Y)
+		b.tellUnder(&c, box)
 	}
 	if b.forms == len(b.sheets) || b.paper.WhollyOnOne() {
 		return c
 	}
-	down := column{&c.texts, plane.Point{X: box.Min.X, Y: c.foot - 3}, box.Width()}
-	c.rules = append(c.rules, plane.Path{down.at, {X: box.Max.X, Y: down.at.Y}})
+	down := linesFrom(c.foot - 3)
+	rule(down.y())
 	down.space(2)
-	down.add(picturesHeading, bold(), headingSize, black(), 1)
+	say(&down, picturesHeading, strong(headingSize), 1)
 	down.space(3)
-	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.at.Y}}
+	c.put(down, box.Min.X)
+	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.y()}}
 	return c
+}
+
+// tellBeside sets how to go on, and what to take care of, to the right of the line key.
+func (b *book) tellBeside(c *cover, box plane.Box) {
+	c.keyEnd = c.key.X + keyWidth
+	left := c.keyEnd + gutter
+	beside := linesFrom(c.key.Y)
+	heading, steps := b.joining()
+	addProse(&beside, heading, steps, box.Max.X-left)
+	if len(b.set.Cautions) > 0 {
+		beside.space(underProse)
+		addProse(&beside, careHeading, b.set.Cautions, box.Max.X-left)
+	}
+	c.put(beside, left)
+	c.foot = min(beside.y(), c.square.Y)
+}
+
+// tellUnder sets them in two columns under the check square.
+func (b *book) tellUnder(c *cover, box plane.Box) {
+	half := (box.Width() - gutter) / 2
+	left, right := linesFrom(c.square.Y-underSquare), linesFrom(c.square.Y-underSquare)
+	heading, steps := b.joining()
+	addProse(&left, heading, steps, half)
+	if len(b.set.Cautions) > 0 {
+		addProse(&right, careHeading, b.set.Cautions, half)
+	}
+	c.put(left, box.Min.X)
+	c.put(right, box.Min.X+half+gutter)
+	c.foot = min(left.y(), right.y())
 }
 
 // textInSquare sets what to do with the check square in the middle of it.
 func (b *book) textInSquare(corner plane.Point) []label {
 	const inset = 9.0
-	var texts []label
-	c := column{&texts, plane.Point{}, innerSquare - 2*inset}
-	c.prose("Measure this square before you mark any cloth", b.measuring())
-	for i := range texts {
-		texts[i].at = texts[i].at.Add(corner).Add(plane.Point{X: inset, Y: (innerSquare - c.at.Y) / 2})
-	}
-	return texts
+	var text, inCorner, inMiddle Lines
+	addProse(&text, "Measure this square before you mark any cloth", b.measuring(), innerSquare-2*inset)
+	inCorner.with(text, corner)
+	inMiddle.with(inCorner, plane.Point{X: inset, Y: (innerSquare + text.height) / 2})
+	return inMiddle.labels
 }
 
 func (b *book) sizeLine() string {
@@ -236,93 +236,69 @@ func (b *book) joining() (string, []string) {
 	return "Join the pages", steps
 }
 
-// cautions are short and leave the law to those who know it where the maker
-// lives.
-func (b *book) cautions() []string {
-	all := []string{
-		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
-		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
-		"Count your pins in, and count them out again.",
-	}
-	card := func(m marking.Marking) bool { return m.Card }
-	if slices.Contains(b.roles, marking.Match) || slices.Contains(b.roles, marking.Window) || slices.ContainsFunc(b.set.Pieces, card) {
-		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
-	}
-	return all
-}
-
 // labelsOfSquare names the two frames, each beside its own upper side.
 func labelsOfSquare(corner plane.Point) []label {
-	const size, away = 8.0, 1.2
-	outer := label{text: "4 in", face: bold(), size: size, u: plane.Point{X: 1}}
-	outer.at = corner.Add(plane.Point{X: largeSquare - bold().width(outer.text, size), Y: largeSquare + away})
-	inner := label{text: "100 mm", face: bold(), size: size, u: plane.Point{X: 1}}
+	const away = 1.2
+	style := strong(8)
+	outer := label{text: "4 in", style: style, u: across()}
+	outer.at = corner.Add(plane.Point{X: largeSquare - style.width(outer.text), Y: largeSquare + away})
+	inner := label{text: "100 mm", style: style, u: across()}
 	inner.at = corner.Add(plane.Point{
-		X: innerSquare - away - frameWidth - bold().width(inner.text, size),
-		Y: innerSquare - away - frameWidth - ascent*size*point,
+		X: innerSquare - away - frameWidth - style.width(inner.text),
+		Y: innerSquare - away - frameWidth - style.up(),
 	})
 	return []label{outer, inner}
 }
 
 // drawFront draws the first page.
-func (b *book) drawFront(d *document) {
+func (b *book) drawFront(d Canvas) {
 	c := b.cover()
 	for _, l := range c.texts {
 		l.draw(d)
 	}
-	b.drawRules(d, c.rules)
-	d.checkSquare(c.square, largeSquare)
-	d.checkSquare(c.square, innerSquare)
+	drawLines(d, finePen(), c.rules...)
+	drawCheckSquare(d, c.square, largeSquare)
+	drawCheckSquare(d, c.square, innerSquare)
 	b.drawKey(d, c.key, c.keyEnd)
 	if front := len(b.pictures); front > 1 {
 		// Beside the heading of the pictures, the last text of the page.
-		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: bold().width(picturesHeading, headingSize) + 3})
+		at := c.texts[len(c.texts)-1].at.Add(plane.Point{X: strong(headingSize).width(picturesHeading) + 3})
 		where := "on " + pageRange(2, front, "", "")
 		if len(b.pictures[0]) > 0 {
 			where = "here and " + where
 		}
-		write(d, at, regular(), proseSize, grey(), where)
+		write(d, at, plain(proseSize).in(grey()), where)
 	}
 	b.drawPictures(d, 0)
 }
 
 // drawOverview draws a page of the pictures that have no room on the first.
-func (b *book) drawOverview(d *document, i int) {
+func (b *book) drawOverview(d Canvas, i int) {
 	b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), b.pageNumber(i+1))
 	b.drawPictures(d, i)
 }
 
-func (b *book) drawPictures(d *document, i int) {
+func (b *book) drawPictures(d Canvas, i int) {
 	for _, p := range b.pictures[i] {
 		b.drawPicture(d, p)
 	}
 }
 
-func (b *book) drawRules(d *document, rules []plane.Path) {
-	d.save()
-	d.pen(finePen())
-	for _, r := range rules {
-		d.path(r)
-		d.stroke()
-	}
-	d.restore()
-}
-
 // drawFrontHeader heads a page in front, other than the first. Its number may be
 // "".
-func (b *book) drawFrontHeader(d *document, title, number string) {
+func (b *book) drawFrontHeader(d Canvas, title, number string) {
 	box := b.frontBox()
-	y := box.Max.Y - ascent*headSize*point
-	write(d, plane.Point{X: box.Min.X, Y: y}, bold(), headSize, black(),
-		bold().shorten(title, headSize, box.Width()-6-bold().width(number, headSize)))
-	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, bold(), headSize, black(), number)
+	style := strong(headSize)
+	y := box.Max.Y - style.up()
+	write(d, plane.Point{X: box.Min.X, Y: y}, style, shorten(title, style, box.Width()-6-style.width(number)))
+	writeBefore(d, plane.Point{X: box.Max.X, Y: y}, style, number)
 }
 
 // drawKey draws the line key: every role that occurs, with its own pen. It is
 // no higher than the check square beside it, and goes no further to the right than
 // its end.
-func (b *book) drawKey(d *document, corner plane.Point, end float64) {
-	write(d, corner.Sub(plane.Point{Y: ascent * headingSize * point}), bold(), headingSize, black(), "Lines")
+func (b *book) drawKey(d Canvas, corner plane.Point, end float64) {
+	write(d, corner.Sub(plane.Point{Y: strong(headingSize).up()}), strong(headingSize), "Lines")
 	rows := len(b.roles)
 	if b.joined() {
 		rows++
@@ -333,30 +309,25 @@ func (b *book) drawKey(d *document, corner plane.Point, end float64) {
 	for _, role := range b.roles {
 		p := penOf(role)
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
-		d.save()
-		d.pen(p)
+		d.Save()
+		d.Pen(p)
 		if p.kind.ring > 0 {
 			drawRings(d, p, ringSample(sample), sample.Bounds())
 		} else {
-			d.path(sample)
-			d.stroke()
+			strokeEach(d, sample)
 		}
-		d.fillColour(p.colour)
-		for _, h := range headsOf(p, sample) {
-			d.path(h.triangle())
-			d.fill()
-		}
-		d.restore()
+		d.Ink(p.colour)
+		drawHeads(d, headsOf(p, sample)...)
+		d.Restore()
 		b.writeKey(d, at, role.String(), end)
 		at.Y -= step
 	}
 	if b.joined() {
-		d.save()
-		d.pen(joinPen())
-		d.path(plane.Path{at, at.Add(plane.Point{X: keySample})})
-		d.stroke()
+		d.Save()
+		d.Pen(joinPen())
+		strokeEach(d, plane.Path{at, at.Add(plane.Point{X: keySample})})
 		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
-		d.restore()
+		d.Restore()
 		b.writeKey(d, at, "trim line and join mark", end)
 	}
 }
@@ -372,8 +343,7 @@ func ringSample(sample plane.Path) plane.Path {
 }
 
 // writeKey names a line of the key.
-func (b *book) writeKey(d *document, at plane.Point, name string, end float64) {
+func (b *book) writeKey(d Canvas, at plane.Point, name string, end float64) {
 	at = at.Add(plane.Point{X: keySample + 4, Y: -ascent / 2 * proseSize * point})
-	limit := end - at.X
-	write(d, at, regular(), proseSize, black(), regular().shorten(name, proseSize, limit))
+	write(d, at, plain(proseSize), shorten(name, plain(proseSize), end-at.X))
 }

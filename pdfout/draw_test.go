@@ -54,8 +54,10 @@ func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
 	return drawnOn(t, set, found(t, paper))
 }
 
-// drawnOn draws a set and reads it back as it comes out of the printer.
+// drawnOn draws a set, with its cautions, and reads it back as it comes out of the
+// printer.
 func drawnOn(t require.TestingT, set Set, paper Paper) (readDocument, Summary) {
+	set.Cautions = marking.Cautions(set.Pieces)
 	var out bytes.Buffer
 	summary, err := Draw(&out, set, paper)
 	require.NoError(t, err)
@@ -190,7 +192,7 @@ func TestLayersAndPreferences(t *testing.T) {
 	d, _ = drawn(t, many(3), "letter")
 	assert.Equal(t, []string{"cutting line", "stitch line"}, d.layers, "only roles that occur")
 
-	// ISO 32000-1, 12.2, table 150.
+	// ISO 32000-1, 12.2, table 150 (from memory).
 	catalogue := d.reader.Trailer().Key("Root")
 	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
 	assert.Equal(t, "en", catalogue.Key("Lang").RawString())
@@ -339,7 +341,7 @@ func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
 		for _, layer := range d.layers {
 			for _, q := range p.drawn(layer) {
 				for _, part := range q.parts {
-					for _, run := range plane.NewClipper(part).Clip(q.clip) {
+					for _, run := range plane.NewTree(part).Clip(q.clip) {
 						length += run.Path.Length()
 					}
 				}
@@ -364,6 +366,7 @@ func sail(side float64) marking.Marking {
 // its neighbour: a square of 20 m needs 109 columns and 84 rows, of which its
 // outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
 func TestManyPages(t *testing.T) {
+	t.Parallel()
 	paper, err := FindPaper("letter")
 	require.NoError(t, err)
 	s, err := Draw(io.Discard, Set{Pieces: []marking.Marking{sail(20_000)}}, paper)
@@ -373,6 +376,7 @@ func TestManyPages(t *testing.T) {
 }
 
 func TestTooManyPages(t *testing.T) {
+	t.Parallel()
 	dense := sail(50_000)
 	for i := range 1000 {
 		y := 50 * float64(i)
@@ -443,6 +447,7 @@ func TestRefusals(t *testing.T) {
 }
 
 func TestSummary(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name string
 		set  Set

@@ -11,20 +11,27 @@ import (
 // unit, because that of the pattern is no hint of how paper is measured. Capitals
 // and spaces around it do not matter.
 
-// papers lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216,
-// of legal paper as it is commonly sold, and one that fits on both letter and A4
+// papers lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
+// memory of both standards), of legal paper as it is commonly sold, and one that fits on both letter and A4
 // paper.
 func papers() []Paper {
 	const inch = 25.4
 	return []Paper{
-		plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
-		plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
+		letterPaper(),
+		a4Paper(),
 		plainPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
 		plainPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
 		plainPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
 		eitherPaper(),
 	}
 }
+
+func letterPaper() Paper {
+	const inch = 25.4
+	return plainPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
+}
+
+func a4Paper() Paper { return plainPaper("a4", "A4 paper, 210 x 297 mm", 210, 297) }
 
 // eitherPaper is as wide as the narrower and as high as the lower of letter and A4.
 func eitherPaper() Paper {
@@ -73,8 +80,8 @@ func FindPaper(text string) (Paper, error) {
 		p.cut = single
 		return p, nil
 	}
-	if name, width, found := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
-		return rollOf(text, width, found)
+	if name, width, _ := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
+		return rollOf(text, width)
 	}
 	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
 		return paperOf(text, width, height)
@@ -86,9 +93,9 @@ func FindPaper(text string) (Paper, error) {
 }
 
 // rollOf returns paper from a roll.
-func rollOf(text, width string, given bool) (Paper, error) {
+func rollOf(text, width string) (Paper, error) {
 	const hint = "write roll:36in or roll:91cm"
-	if !given || strings.TrimSpace(width) == "" {
+	if strings.TrimSpace(width) == "" {
 		return Paper{}, &Refusal{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
 	}
 	unit, known := marking.WrittenUnit(width)
@@ -125,10 +132,4 @@ func paperOf(text, width, height string) (Paper, error) {
 	size := unit.Names(wide) + " x " + unit.Names(high)
 	p := plainPaper(strings.TrimSpace(text), "paper of "+size, wide, high)
 	return p, p.check()
-}
-
-// unread refuses a size that is no length; the cause and the hint come as one text.
-func unread(err error) error {
-	cause, hint, _ := strings.Cut(err.Error(), "\nhint: ")
-	return &Refusal{Cause: cause, Hint: hint}
 }

@@ -65,8 +65,8 @@ func (p Paper) OtherFit() (Fit, bool) {
 		return Fit{}, false
 	}
 	var least Fit
-	for _, on := range papers() {
-		if on.Name != "letter" && on.Name != "a4" || on.Name == p.Name {
+	for _, on := range []Paper{letterPaper(), a4Paper()} {
+		if on.Name == p.Name {
 			continue
 		}
 		if f := p.fitted(on.Width, on.Height); least.On == "" || f < least.Scale {

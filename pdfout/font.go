@@ -1,8 +1,7 @@
 package pdfout
 
 import (
-	"sort"
-	"strings"
+	"fmt"
 	"sync"
 	"unicode"
 	"unicode/utf8"
@@ -18,10 +17,6 @@ import (
 // the eighths, primes and arrows a maker's texts need. Sizes are in points
 // (1/72 in), lengths in mm.
 
-// point is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
-// of the page as well (ISO 32000-1, 8.3.2.3).
-const point = 25.4 / 72
-
 // Shares of the size of a font: how far its letters reach above the base line
 // and below it, and from one line to the next.
 const (
@@ -31,7 +26,7 @@ const (
 )
 
 // face is one cut of the family.
-type face struct {
+type Face struct {
 	name string // as the PDF's writer knows it: "" or "B"
 	data []byte
 	font *sfnt.Font
@@ -46,21 +41,21 @@ const usualLetters = 0x180
 
 // The two faces are read once, when first asked for.
 var (
-	readRegular = sync.OnceValue(func() *face { return readFace("", goregular.TTF) })
-	readBold    = sync.OnceValue(func() *face { return readFace("B", gobold.TTF) })
+	readRegular = sync.OnceValue(func() *Face { return readFace("", goregular.TTF) })
+	readBold    = sync.OnceValue(func() *Face { return readFace("B", gobold.TTF) })
 )
 
-func regular() *face { return readRegular() }
-func bold() *face    { return readBold() }
+func regular() *Face { return readRegular() }
+func bold() *Face    { return readBold() }
 
 // readFace reads an embedded font.
-func readFace(name string, ttf []byte) *face {
+func readFace(name string, ttf []byte) *Face {
 	font, err := sfnt.Parse(ttf)
 	if err != nil {
 		// The font is part of the program, and so not at a maker's mercy.
 		panic("the embedded font " + name + " cannot be read: " + err.Error())
 	}
-	f := &face{name: name, data: ttf, font: font}
+	f := &Face{name: name, data: ttf, font: font}
 	for r := range f.usual {
 		f.usual[r] = f.lookUp(rune(r))
 	}
@@ -68,7 +63,7 @@ func readFace(name string, ttf []byte) *face {
 }
 
 // lookUp returns the width of a letter in ems.
-func (f *face) lookUp(r rune) float64 {
+func (f *Face) lookUp(r rune) float64 {
 	var buf sfnt.Buffer
 	em := fixed.I(int(f.font.UnitsPerEm()))
 	glyph, _ := f.font.GlyphIndex(&buf, r)
@@ -84,7 +79,7 @@ func CanPrint(r rune) bool {
 		return false
 	}
 	var buf sfnt.Buffer
-	for _, f := range []*face{regular(), bold()} {
+	for _, f := range []*Face{regular(), bold()} {
 		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
 			return false
 		}
@@ -96,7 +91,7 @@ func CanPrint(r rune) bool {
 const highest = 0xffff
 
 // width returns how long the text is at a size in points, in mm.
-func (f *face) width(text string, size float64) float64 {
+func (f *Face) width(text string, size float64) float64 {
 	sum := 0.0
 	for _, r := range text {
 		if r < usualLetters {
@@ -108,57 +103,20 @@ func (f *face) width(text string, size float64) float64 {
 	return sum * size * point
 }
 
-// wrap breaks the text into lines no longer than limit mm, at its spaces; a
-// word longer than a whole line is broken where the line ends. It returns at
-// least one line.
-func (f *face) wrap(text string, size, limit float64) []string {
-	return f.wrapWords(strings.Fields(text), size, limit)
-}
-
-// wrapWords is wrap for a text that is taken apart already: it breaks between
-// its words, whatever is in them.
-func (f *face) wrapWords(words []string, size, limit float64) []string {
-	lines := []string{""}
-	for _, word := range words {
-		last := &lines[len(lines)-1]
-		if *last == "" {
-			*last = word
-		} else if longer := *last + " " + word; f.width(longer, size) <= limit {
-			*last = longer
-		} else {
-			lines = append(lines, word)
-		}
-		for rest := lines[len(lines)-1]; f.width(rest, size) > limit && utf8.RuneCountInString(rest) > 1; {
-			n := f.fitting(rest, size, limit)
-			lines[len(lines)-1] = rest[:n]
-			rest = rest[n:]
-			lines = append(lines, rest)
+// unprintable finds a sign that cannot be printed.
+func unprintable(text string) (rune, bool) {
+	for _, r := range text {
+		if !CanPrint(r) {
+			return r, true
 		}
 	}
-	return lines
+	return 0, false
 }
 
-// fitting returns how many bytes of the text, whole letters and at least one,
-// are no longer than limit mm.
-func (f *face) fitting(text string, size, limit float64) int {
-	var ends []int // of each letter
-	for i, r := range text {
-		ends = append(ends, i+utf8.RuneLen(r))
+// noLetter refuses a sign that cannot be printed.
+func noLetter(bad rune, where string) error {
+	return &Refusal{
+		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
+		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
 	}
-	n := sort.Search(len(ends), func(i int) bool { return f.width(text[:ends[i]], size) > limit })
-	return ends[max(0, n-1)]
-}
-
-// shorten returns the text, or as much of its start as fits into limit mm
-// together with the sign that something is left out; that sign at least.
-func (f *face) shorten(text string, size, limit float64) string {
-	const more = "…"
-	if f.width(text, size) <= limit {
-		return text
-	}
-	n := f.fitting(text, size, limit-f.width(more, size))
-	if short := strings.TrimRight(text[:n], " ,") + more; f.width(short, size) <= limit {
-		return short
-	}
-	return more
 }

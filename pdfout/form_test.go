@@ -177,6 +177,7 @@ func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, space
 // The strip is 6 1/2 x 3 in, and its placement lines lie 6 in apart: inch =
 // 25.4 mm exactly (international inch, 1959).
 func TestSampleIsTrueToScale(t *testing.T) {
+	t.Parallel()
 	for _, paper := range Papers() {
 		d, s := drawn(t, sampleFirst(), paper)
 		page := d.pages[s.Forms[0].Page-1]
@@ -310,6 +311,7 @@ func TestTooManyForms(t *testing.T) {
 // TestAnyForm draws forms no maker would; every seed is another. A form is
 // either refused or has nothing wrong with it.
 func TestAnyForm(t *testing.T) {
+	t.Parallel()
 	words := []string{"needle", "a", "thread", "1/16 in", "(", "=", "dampness of the cloth", "Donaudampfschifffahrtsgesellschaftskapitänsmütze", "½"}
 	seen := 0
 	for seed := range uint64(60) {

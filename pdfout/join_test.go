@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -25,7 +26,7 @@ func checkJoinNumbers(t require.TestingT, set Set, d readDocument, s Summary) {
 
 // checkTrimLines: a page is cut along a line through its join marks at its left and
 // at its top, and at no other side; at the other sides it has a corner at each end
-// of the join, and no line. Pages come in the order in which they are laid: each
+// of the join, 4 mm long, and no line. Pages come in the order in which they are laid: each
 // after the first is joined to one before it.
 func checkTrimLines(t require.TestingT, set Set, d readDocument, s Summary) {
 	for _, sheet := range s.Sheets {
@@ -55,7 +56,7 @@ func checkTrimLines(t require.TestingT, set Set, d readDocument, s Summary) {
 					switch reach := math.Abs(along(a) - along(z)); {
 					case reach > 50:
 						lines++
-					case math.Abs(reach-cornerLength) < 4*written:
+					case math.Abs(reach-4) < 4*written:
 						ends++
 					}
 				}
@@ -70,6 +71,36 @@ func checkTrimLines(t require.TestingT, set Set, d readDocument, s Summary) {
 				numbers[m.number] = true
 			}
 			assert.True(t, before, "page %d is joined to none before it", p.number)
+		}
+	}
+}
+
+// Join marks lie at a quarter and at three quarters of a join; where a line runs there,
+// beside it.
+func TestJoinMarksKeepOffLines(t *testing.T) {
+	const pageSide, overlap = 200.0, 10.0
+	join := pageSide - overlap/2
+	for _, c := range []struct {
+		name   string
+		across []float64 // where up the join lines cross it
+		want   []float64 // where up it the marks lie
+	}{
+		{"no line", nil, []float64{50, 150}},
+		{"a line at a quarter", []float64{50}, []float64{44, 150}},
+		{"lines at a quarter and under it", []float64{44, 50}, []float64{56, 150}},
+		{"a line at three quarters", []float64{151}, []float64{50, 144}},
+	} {
+		p := newPiece(rectangle("p", "P", 2*pageSide, pageSide))
+		p.lines = nil
+		for _, y := range c.across {
+			p.lines = append(p.lines, newLine(marking.Cut, "", plane.Path{{X: 0, Y: y}, {X: 2 * pageSide, Y: y}}))
+		}
+		s := newSheet([]piece{p}, grid{rows: 1, columns: 2, window: plane.Point{X: pageSide, Y: pageSide}, overlap: overlap}, []cell{{0, 0}, {0, 1}})
+		s.findJoins(1)
+		require.Len(t, s.joins, 1, c.name)
+		for i, m := range s.joins[0].marks {
+			assert.InDelta(t, join, m.X, 1e-9, c.name)
+			assert.InDelta(t, c.want[i], m.Y, 1e-9, c.name)
 		}
 	}
 }
@@ -110,10 +141,10 @@ func TestGluingOrder(t *testing.T) {
 	} {
 		assert.Equal(t, c.want, gluingOrder(c.cells), c.name)
 	}
-	u := newSheet(nil, grid{rows: 2, columns: 3, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap}, []cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}})
+	u := newSheet(nil, grid{rows: 2, columns: 3, window: plane.Point{X: 190, Y: 250}, overlap: 10}, []cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}})
 	u.findJoins(1)
 	assert.True(t, u.slips(), "the second arm goes under its foot")
-	whole := newSheet(nil, grid{rows: 2, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap}, []cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
+	whole := newSheet(nil, grid{rows: 2, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: 10}, []cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
 	whole.findJoins(1)
 	assert.False(t, whole.slips())
 }

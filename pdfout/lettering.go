@@ -15,27 +15,6 @@ import (
 // from below or from the right. The name of a line that would be smaller than
 // can be read is left out instead.
 
-// label is one line of text on a sheet.
-type label struct {
-	text   string
-	face   *face
-	size   float64 // in points
-	colour colour
-	at     plane.Point // where its base line begins
-	u      plane.Point // the direction it runs in, of length 1
-	room   slab
-	// role is the role of the line the label names; a title names none.
-	role    marking.Role
-	ofALine bool
-}
-
-// measured returns the label with the room that its letters take.
-func (l label) measured() label {
-	half := plane.Point{X: l.face.width(l.text, l.size) / 2, Y: (ascent + descent) / 2 * l.size * point}
-	l.room = slab{l.at.Add(l.u.Mul(half.X)).Add(l.u.Left().Mul((ascent - descent) / 2 * l.size * point)), half, l.u}
-	return l
-}
-
 // letter finds the places for the check squares and all text of the sheet.
 func (s *sheet) letter(unit marking.Unit) {
 	f := s.field
@@ -65,9 +44,39 @@ func (s *sheet) takeHeads() {
 	for _, p := range s.pieces {
 		for _, l := range p.lines {
 			for _, h := range l.arrowHeads() {
-				s.field.take(h.room())
+				s.field.take(roomOfHead(h))
 			}
 		}
+	}
+}
+
+// caption is the name of a line, which stands along it, with the role of the line.
+type caption struct {
+	role marking.Role
+	label
+}
+
+// arrowHeads returns the heads of a line.
+func (l line) arrowHeads() []arrowHead { return headsOf(penOf(l.role), l.clip.Path()) }
+
+// roomOfHead is what an arrow head takes up.
+func roomOfHead(h arrowHead) slab {
+	return newSlab(h.tip.Sub(h.u.Mul(h.length/2)), plane.Point{X: h.length / 2, Y: h.width / 2}, h.u)
+}
+
+// takeText puts text on the sheet and takes its room: of a line to write on,
+// the height of handwriting over it as well.
+func (s *sheet) takeText(text Lines, at plane.Point) {
+	var moved Lines
+	moved.with(text, at)
+	for _, l := range moved.labels {
+		l = l.measured()
+		s.field.take(l.room)
+		s.labels = append(s.labels, l)
+	}
+	for _, r := range moved.rules {
+		s.field.take(upright(plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: writeStep})}))
+		s.rules = append(s.rules, r)
 	}
 }
 
@@ -81,7 +90,7 @@ func (s *sheet) captionLines() {
 		for _, l := range byLength {
 			if c, ok := l.caption(s.field, p, s); ok {
 				s.field.take(c.room)
-				s.labels = append(s.labels, c)
+				s.captions = append(s.captions, caption{l.role, c})
 			}
 		}
 	}
@@ -124,16 +133,15 @@ func (l line) caption(f *field, p piece, on *sheet) (label, bool) {
 // of a line that bounds the piece stands inside. The name of a line too short
 // for it stands across its end.
 func (l line) captionPlaces(size float64) []label {
-	f := regular()
-	w := f.width(l.name, size)
+	style := plain(size).in(penOf(l.role).colour)
+	w := style.width(l.name)
 	length := l.clip.Length()
-	up, down := ascent*size*point, descent*size*point
+	up, down := style.up(), style.down()
 	set := func(centre, reads plane.Point) label {
 		return label{
-			text: l.name, face: f, size: size, colour: penOf(l.role).colour, u: reads,
+			text: l.name, style: style, u: reads,
 			at:   centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2)),
-			room: slab{centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads},
-			role: l.role, ofALine: true,
+			room: newSlab(centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads),
 		}
 	}
 	if w > length {

@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -145,7 +146,11 @@ func TestNamesStandInside(t *testing.T) {
 		s.paper = papers()[0]
 		s.letter(marking.Inch)
 		outline := s.pieces[0].outline.Path()
-		for _, l := range s.labels {
+		all := slices.Clone(s.labels)
+		for _, name := range s.captions {
+			all = append(all, name.label)
+		}
+		for _, l := range all {
 			assert.True(t, windsRound(outline, l.room.centre), "%q of %v", l.text, s.pieces[0].name)
 			looked++
 		}
@@ -185,6 +190,7 @@ func TestTitleFitsThePiece(t *testing.T) {
 // On the sheets of the examples no text is cut where two pages meet, and each piece
 // is called by its name on the paper itself.
 func TestNoLabelOfAnExampleIsCut(t *testing.T) {
+	t.Parallel()
 	for name, set := range examples(t) {
 		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
 			book, _, err := plan(set, found(t, paper))

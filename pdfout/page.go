@@ -2,7 +2,6 @@ package pdfout
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 
 	"tuckmark/marking"
@@ -24,29 +23,31 @@ const (
 const bleed = 2.0
 
 // drawTile draws the page of cell k of sheet i, whose number says where it is.
-func (b *book) drawTile(d *document, i, k int, number string) {
+func (b *book) drawTile(d Canvas, i, k int, number string) {
 	s := &b.sheets[i]
 	c := s.cells[k]
 	b.drawHeader(d, i, k, number)
 	paperWindow := s.paper.window()
 	window := s.grid.windowOf(c)
-	d.save()
-	d.clip(paperWindow)
-	d.place(paperWindow.Min.Sub(window.Min), 1)
-	s.drawJoins(d, c)
-	s.drawRules(d)
+	d.Save()
+	d.Clip(paperWindow)
+	d.Place(paperWindow.Min.Sub(window.Min), 1)
+	drawJoins(d, s, c)
+	if len(s.rules) > 0 {
+		drawLines(d, writingPen(), s.rules...)
+	}
 	for _, role := range b.roles {
-		s.drawRole(d, role, c)
+		drawRole(d, s, role, c)
 	}
 	for _, l := range s.labels {
-		if !l.ofALine && s.shows(l, c) {
+		if s.shows(l, c) {
 			l.draw(d)
 		}
 	}
-	d.restore()
-	d.place(plane.Point{}, 1)
-	if len(s.cells) > 1 && !s.hasLine(c) {
-		writeMiddle(d, paperWindow.Centre(), regular(), textSize, grey(), bridgeNote)
+	d.Restore()
+	d.Place(plane.Point{}, 1)
+	if len(s.cells) > 1 && !hasLine(s, c) {
+		writeMiddle(d, paperWindow.Centre(), plain(textSize).in(grey()), bridgeNote)
 	}
 	b.drawSquare(d, s.squares[k])
 }
@@ -55,7 +56,7 @@ func (b *book) drawTile(d *document, i, k int, number string) {
 const bridgeNote = "No line falls on this page: it is here to join its neighbours."
 
 // hasLine reports whether a line shows on the page of a cell.
-func (s *sheet) hasLine(c cell) bool {
+func hasLine(s *sheet, c cell) bool {
 	window := s.grid.windowOf(c)
 	for _, p := range s.pieces {
 		for _, l := range p.lines {
@@ -69,32 +70,31 @@ func (s *sheet) hasLine(c cell) bool {
 
 // drawHeader writes what the page is on the left and where it belongs on the
 // right.
-func (b *book) drawHeader(d *document, i, k int, page string) {
+func (b *book) drawHeader(d Canvas, i, k int, page string) {
 	s := &b.sheets[i]
 	c := s.cells[k]
 	strip := s.paper.printable()
-	first := strip.Max.Y - headSize*ascent*point
-	second := first - headSize*leading*point
+	head, under := strong(headSize), plain(textSize).in(grey())
+	first := strip.Max.Y - head.up()
+	second := first - head.step()
 	right := b.howToPrint()
 	if len(s.cells) > 1 {
 		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.row+1, s.grid.rows, c.column+1, s.grid.columns) + right
 	}
 	const space = 6.0 // between left and right, in mm
-	names := s.headings(c)
+	names := headings(s, c)
 	if len(names) == 0 { // a large page with nothing but panels
 		names = []string{b.title()}
 	}
-	write(d, plane.Point{X: strip.Min.X, Y: first}, bold(), headSize, black(),
-		namesWithin(bold(), names, headSize, strip.Width()-space-bold().width(page, headSize)))
-	writeBefore(d, plane.Point{X: strip.Max.X, Y: first}, bold(), headSize, black(), page)
-	write(d, plane.Point{X: strip.Min.X, Y: second}, regular(), textSize, grey(),
-		regular().shorten(b.fullTitle(), textSize, strip.Width()-space-regular().width(right, textSize)))
-	writeBefore(d, plane.Point{X: strip.Max.X, Y: second}, regular(), textSize, grey(), right)
+	write(d, plane.Point{X: strip.Min.X, Y: first}, head, namesWithin(names, head, strip.Width()-space-head.width(page)))
+	writeBefore(d, plane.Point{X: strip.Max.X, Y: first}, head, page)
+	write(d, plane.Point{X: strip.Min.X, Y: second}, under, shorten(b.fullTitle(), under, strip.Width()-space-under.width(right)))
+	writeBefore(d, plane.Point{X: strip.Max.X, Y: second}, under, right)
 }
 
 // headings returns the names of the pieces on the page of a cell, with the notes of
 // those that have no title on the sheet.
-func (s *sheet) headings(c cell) []string {
+func headings(s *sheet, c cell) []string {
 	core := s.grid.coreOf(c)
 	var names []string
 	for _, p := range s.pieces {
@@ -112,118 +112,80 @@ func (s *sheet) headings(c cell) []string {
 	return names
 }
 
-// namesWithin joins names in limit mm; those that do not fit are counted.
-func namesWithin(f *face, names []string, size, limit float64) string {
-	for shown := len(names); shown > 0; shown-- {
-		if text := someNames(names, shown); f.width(text, size) <= limit {
-			return text
-		}
-	}
-	return f.shorten(someNames(names, 1), size, limit)
+// shownLine is a line as far as it shows on a page.
+type shownLine struct {
+	line
+	runs []plane.Run // none of a line of rings
 }
 
-// drawRole draws all lines of a role that show on the page of a cell, in the
-// role's layer.
-func (s *sheet) drawRole(d *document, role marking.Role, c cell) {
+// drawRole draws all lines of a role that show on the page of a cell, and their names,
+// in the role's layer.
+func drawRole(d Canvas, s *sheet, role marking.Role, c cell) {
+	p := penOf(role)
 	window := s.grid.windowOf(c)
-	beyond := window.Grown(bleed)
-	begun := false
-	begin := func() {
-		if !begun {
-			d.layer(role)
-			d.save()
-			d.pen(penOf(role))
-			d.fillColour(penOf(role).colour)
-			begun = true
-		}
+	lines, names := linesOn(s, role, window.Grown(bleed)), namesOn(s, role, c)
+	if len(lines)+len(names) == 0 {
+		return
 	}
-	for _, p := range s.pieces {
-		for _, l := range p.lines {
-			if l.role != role || !l.bounds.Meets(beyond) {
+	d.Layer(role)
+	if len(lines) > 0 {
+		d.Save()
+		d.Pen(p)
+		d.Ink(p.colour)
+		for _, l := range lines {
+			if p.kind.ring > 0 {
+				drawRings(d, p, l.clip.Path(), window.Grown(bleed))
 				continue
 			}
-			if p := penOf(role); p.kind.ring > 0 {
-				begin()
-				drawRings(d, p, l.clip.Path(), beyond)
-				continue
-			}
-			if runs := l.clip.Clip(beyond); len(runs) > 0 {
-				begin()
-				drawRuns(d, penOf(role), runs)
-				for _, h := range l.arrowHeads() {
-					// A head whose tip is on the next page would show its
-					// base here, as a bar.
-					if window.Holds(h.tip) {
-						d.path(h.triangle())
-						d.fill()
-					}
+			drawRuns(d, p, l.runs)
+			for _, h := range l.arrowHeads() {
+				// A head whose tip is on the next page would show its
+				// base here, as a bar.
+				if window.Holds(h.tip) {
+					drawHeads(d, h)
 				}
 			}
 		}
+		d.Restore()
 	}
-	if begun {
-		d.restore()
+	for _, name := range names {
+		name.draw(d)
 	}
-	for _, l := range s.labels {
-		if l.ofALine && l.role == role && s.shows(l, c) {
-			if !begun {
-				d.layer(role)
-				begun = true
+	d.EndLayer()
+}
+
+// linesOn returns the lines of a role that reach into a box of the sheet.
+func linesOn(s *sheet, role marking.Role, box plane.Box) []shownLine {
+	var lines []shownLine
+	for _, p := range s.pieces {
+		for _, l := range p.lines {
+			if l.role != role || !l.bounds.Meets(box) {
+				continue
 			}
-			l.draw(d)
+			if penOf(role).kind.ring > 0 {
+				lines = append(lines, shownLine{l, nil})
+			} else if runs := l.clip.Clip(box); len(runs) > 0 {
+				lines = append(lines, shownLine{l, runs})
+			}
 		}
 	}
-	if begun {
-		d.endLayer()
-	}
+	return lines
 }
 
-// drawRuns draws the parts of a line. Dashes begin where the line begins, not
-// where the page does, so that they are the same on both sides of a join.
-func drawRuns(d *document, p pen, runs []plane.Run) {
-	period := p.period()
-	for _, run := range runs {
-		if period > 0 {
-			d.dashes(p, math.Mod(run.Start, period))
-		}
-		d.path(run.Path)
-		d.stroke()
-	}
-}
-
-// drawRings draws a circle round every point of a path that shows in a window.
-func drawRings(d *document, p pen, points plane.Path, window plane.Box) {
-	near := window.Grown(p.kind.ring)
-	for _, q := range points {
-		if near.Holds(q) {
-			d.circle(q, p.kind.ring)
-			d.stroke()
+// namesOn returns the names of lines of a role that stand on the page of a cell.
+func namesOn(s *sheet, role marking.Role, c cell) []caption {
+	var names []caption
+	for _, name := range s.captions {
+		if name.role == role && s.shows(name.label, c) {
+			names = append(names, name)
 		}
 	}
-}
-
-// drawRules draws the lines to write on.
-func (s *sheet) drawRules(d *document) {
-	if len(s.rules) == 0 {
-		return
-	}
-	d.save()
-	d.pen(writingPen())
-	for _, r := range s.rules {
-		d.path(r)
-		d.stroke()
-	}
-	d.restore()
-}
-
-// draw writes a label.
-func (l label) draw(d *document) {
-	d.text(l.at, l.u, l.face, l.size, l.colour, l.text)
+	return names
 }
 
 // drawJoins draws the joins of a page: the trim lines it is cut along, the corners
 // where others come to lie, and the marks of both.
-func (s *sheet) drawJoins(d *document, c cell) {
+func drawJoins(d Canvas, s *sheet, c cell) {
 	for _, j := range s.joins {
 		lines := []plane.Path{{j.from, j.to}}
 		switch c {
@@ -233,34 +195,32 @@ func (s *sheet) drawJoins(d *document, c cell) {
 		default:
 			continue
 		}
-		d.save()
-		d.pen(joinPen())
-		for _, line := range lines {
-			d.path(line)
-			d.stroke()
-		}
+		d.Save()
+		d.Pen(joinPen())
+		strokeEach(d, lines...)
 		for _, m := range j.marks {
 			drawJoinMark(d, m)
 		}
-		d.restore()
+		d.Restore()
 		aside := plane.Point{X: markAway}
 		if !j.upright() {
 			aside = plane.Point{Y: markAway}
 		}
 		for _, m := range j.marks {
-			writeMiddle(d, m.Add(aside), bold(), markNumber, grey(), strconv.Itoa(j.number))
-			writeMiddle(d, m.Sub(aside), bold(), markNumber, grey(), strconv.Itoa(j.number))
+			for _, at := range []plane.Point{m.Add(aside), m.Sub(aside)} {
+				writeMiddle(d, at, strong(markNumber).in(grey()), strconv.Itoa(j.number))
+			}
 		}
 	}
 }
 
 // drawJoinMark draws the circle and cross of a join mark.
-func drawJoinMark(d *document, at plane.Point) {
-	d.circle(at, markRadius)
+func drawJoinMark(d Canvas, at plane.Point) {
+	d.Circle(at, markRadius)
 	for _, arm := range []plane.Point{{X: markArm}, {Y: markArm}} {
-		d.path(plane.Path{at.Sub(arm), at.Add(arm)})
+		d.Path(plane.Path{at.Sub(arm), at.Add(arm)})
 	}
-	d.stroke()
+	d.Stroke()
 }
 
 // The two lines of text in a check square: sizes in points, and how far from
@@ -273,10 +233,10 @@ const (
 )
 
 // drawSquare draws the page's check square with its label.
-func (b *book) drawSquare(d *document, corner plane.Point) {
+func (b *book) drawSquare(d Canvas, corner plane.Point) {
 	side := squareSize(b.set.Unit)
-	d.checkSquare(corner, side)
+	drawCheckSquare(d, corner, side)
 	middle := corner.Add(plane.Point{X: side / 2, Y: side / 2})
-	writeMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), bold(), squareLabelSize, grey(), squareLabel(b.set.Unit))
-	writeMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), regular(), squareHintSize, grey(), "outside to outside")
+	writeMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), strong(squareLabelSize).in(grey()), squareLabel(b.set.Unit))
+	writeMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), plain(squareHintSize).in(grey()), "outside to outside")
 }

@@ -16,6 +16,10 @@ import (
 // not print true, every length here but Width and Height is one on the printed
 // sheet.
 
+// point is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
+// of the page as well (ISO 32000-1, 8.3.2.3, from memory).
+const point = 25.4 / 72
+
 const (
 	// usualMargin is how far everything stays from the edge of the paper where no
 	// other margin is asked for, in mm: a little over 10, so that a check square
@@ -32,8 +36,11 @@ const (
 	// headerHeight is the strip above a page's window in which the page says what
 	// it is, in mm.
 	headerHeight = 10.0
+	// frontMargin is that of the pages in front, in mm.
+	frontMargin = 7 * squareGrid
 	// longestSide is the longest side that every reader of a PDF can show, in mm:
-	// 14,400 units, which are 200 in (ISO 32000-1, annex C).
+	// 14,400 units, which are 200 in (ISO 32000-1, annex
+	// C, from memory).
 	longestSide = 14_400 * point
 	// The least room the first page needs inside its margins, in mm: for a page
 	// higher than wide, and for a lying one.
@@ -175,12 +182,6 @@ func (p Paper) around(window plane.Point) Paper {
 	return p
 }
 
-// grid is a sheet of one page of the paper, to be made larger by who needs more.
-func (p Paper) grid() grid {
-	w := p.window()
-	return grid{rows: 1, columns: 1, window: plane.Point{X: w.Width(), Y: w.Height()}, overlap: p.Overlap}
-}
-
 // front is what a page in front is set in: it stays a little further from the
 // edges than a tile, which looks better, and no printer minds.
 func (p Paper) front() plane.Box {
@@ -235,3 +236,16 @@ func (p Paper) check() error {
 	}
 	return nil
 }
+
+// What the corners of check squares lie on.
+const (
+	// squareGrid is what they are multiples of, in mm on the page.
+	squareGrid = 6 * point
+	// onGrid bounds how far a place may be off the grid through rounding and
+	// still count as on it, in steps of the grid.
+	onGrid = 1e-6
+)
+
+// snapUp and snapDown bring a length on the page to a multiple of squareGrid.
+func snapUp(mm float64) float64   { return math.Ceil(mm/squareGrid-onGrid) * squareGrid }
+func snapDown(mm float64) float64 { return math.Floor(mm/squareGrid+onGrid) * squareGrid }

@@ -10,7 +10,7 @@ import (
 )
 
 func TestFindPaper(t *testing.T) {
-	// ISO 216, ANSI/ASME Y14.1; inch = 25.4 mm exactly (international inch, 1959).
+	// ISO 216, ANSI/ASME Y14.1 (from memory); inch = 25.4 mm exactly (international inch, 1959).
 	for _, c := range []struct {
 		text, name, title string
 		width, height     float64

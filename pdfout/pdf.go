@@ -17,15 +17,16 @@ import (
 
 // Rules of this file: it alone touches the PDF library. Everything it is
 // given is in mm with y up, as the PDF's own page is; 1 mm is 72/25.4 units
-// (ISO 32000-1, 8.3.2.3). Lines are written straight into the page: the
+// (ISO 32000-1, 8.3.2.3; what is quoted of that standard here is from memory of it).
+// Lines are written straight into the page: the
 // library would round them to 0.01 units and begin the dashes of each anew.
 
 // thousand is how finely a page unit is written: 0.001 units are 0.00035 mm.
 const thousand = 1000
 
-// document is a PDF being written.
-type document struct {
-	pdf    *fpdf.Fpdf
+// PDF is a PDF being written: a Canvas.
+type PDF struct {
+	lib    *fpdf.Fpdf
 	height float64 // of the page, in units
 	// printed is what the printer makes of a mm: everything is given as it is to
 	// come out, and written so that it does.
@@ -36,8 +37,10 @@ type document struct {
 	scale   float64     // mm on the page to a mm drawn
 }
 
-// newDocument begins a PDF with one layer (ISO 32000-1, 8.11) for each role.
-func newDocument(paper Paper, title string, roles []marking.Role) *document {
+var _ Canvas = (*PDF)(nil)
+
+// NewPDF begins a PDF with one layer (ISO 32000-1, 8.11) for each role.
+func NewPDF(paper Paper, title string, roles []marking.Role) *PDF {
 	pdf := fpdf.NewCustom(&fpdf.InitType{
 		UnitStr: "pt",
 		Size:    fpdf.SizeType{Wd: paper.Width / point, Ht: paper.Height / point},
@@ -52,65 +55,61 @@ func newDocument(paper Paper, title string, roles []marking.Role) *document {
 	pdf.SetLang("en")
 	pdf.SetMargins(0, 0, 0)
 	pdf.SetAutoPageBreak(false, 0)
-	for _, f := range []*face{regular(), bold()} {
+	for _, f := range []*Face{regular(), bold()} {
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 	}
-	d := &document{pdf: pdf, printed: paper.Printed.orTrue(), layers: map[marking.Role]int{}, scale: 1}
+	d := &PDF{lib: pdf, printed: paper.Printed.orTrue(), layers: map[marking.Role]int{}, scale: 1}
 	for _, role := range roles {
 		d.layers[role] = pdf.AddLayer(role.String(), true)
 	}
 	return d
 }
 
-// page begins a new page of a size as it comes out of the printer; (0, 0) is its
+// NewPage begins a new page of a size as it comes out of the printer; (0, 0) is its
 // lower left corner.
-func (d *document) page(size plane.Point) {
+func (d *PDF) NewPage(size plane.Point) {
 	d.flush()
 	media := fpdf.SizeType{Wd: size.X / d.printed.Across / point, Ht: size.Y / d.printed.Down / point}
-	d.pdf.AddPageFormat("P", media)
+	d.lib.AddPageFormat("P", media)
 	d.height = media.Ht
-	d.place(plane.Point{}, 1)
+	d.Place(plane.Point{}, 1)
 	if !d.printed.isTrue() {
 		d.matrix(1/d.printed.Across, 0, 0, 1/d.printed.Down)
 		d.do("0 0 cm")
 	}
 }
 
-// panel draws on a part of the page, whose lower left corner lies at a place of
-// the page, as if it were a page of its own, until endPanel.
-func (d *document) panel(at plane.Point) {
-	d.save()
+// Shift moves (0, 0) of the page, until Restore.
+func (d *PDF) Shift(to plane.Point) {
 	d.matrix(1, 0, 0, 1)
-	d.at(at)
+	d.at(to)
 	d.do("cm")
 }
 
-func (d *document) endPanel() { d.restore() }
-
 // matrix writes the first four numbers of a matrix.
-func (d *document) matrix(of ...float64) {
+func (d *PDF) matrix(of ...float64) {
 	for _, v := range of {
 		d.buf = strconv.AppendFloat(d.buf, math.Round(v*matrixSteps)/matrixSteps, 'f', -1, 64)
 		d.buf = append(d.buf, ' ')
 	}
 }
 
-// place says where (0, 0) of what is drawn from now on falls on the page, in
+// Place says where (0, 0) of what is drawn from now on falls on the page, in
 // mm, and how many mm on the page a mm drawn is.
-func (d *document) place(origin plane.Point, scale float64) {
+func (d *PDF) Place(origin plane.Point, scale float64) {
 	d.origin, d.scale = origin, scale
 }
 
 // flush hands what is written so far to the page.
-func (d *document) flush() {
+func (d *PDF) flush() {
 	if len(d.buf) > 0 {
-		d.pdf.RawWriteBuf(bytes.NewReader(d.buf))
+		d.lib.RawWriteBuf(bytes.NewReader(d.buf))
 		d.buf = d.buf[:0]
 	}
 }
 
 // number writes a number, to 0.001, and a space.
-func (d *document) number(v float64) {
+func (d *PDF) number(v float64) {
 	n := int64(math.Round(v * thousand))
 	if n < 0 {
 		d.buf = append(d.buf, '-')
@@ -127,43 +126,43 @@ func (d *document) number(v float64) {
 }
 
 // units writes lengths of mm on the page.
-func (d *document) units(mm ...float64) {
+func (d *PDF) units(mm ...float64) {
 	for _, v := range mm {
 		d.number(v / point)
 	}
 }
 
 // at writes a place.
-func (d *document) at(p plane.Point) {
+func (d *PDF) at(p plane.Point) {
 	d.number((p.X*d.scale + d.origin.X) / point)
 	d.number((p.Y*d.scale + d.origin.Y) / point)
 }
 
 // do writes an operator.
-func (d *document) do(operator string) {
+func (d *PDF) do(operator string) {
 	d.buf = append(append(d.buf, operator...), '\n')
 }
 
-// save keeps pen, colour and clip until restore.
-func (d *document) save()    { d.do("q") }
-func (d *document) restore() { d.do("Q") }
+// Save keeps pen, ink, clip and shift until Restore.
+func (d *PDF) Save()    { d.do("q") }
+func (d *PDF) Restore() { d.do("Q") }
 
-// clip keeps what follows inside the box, until restore.
-func (d *document) clip(b plane.Box) {
-	d.box(b)
+// Clip keeps what follows inside the box, until Restore.
+func (d *PDF) Clip(b plane.Box) {
+	d.Box(b)
 	d.do("W n")
 }
 
-// fillColour is the colour of what is filled from now on, and of text.
-func (d *document) fillColour(c colour) {
+// Ink is the colour of what is filled from now on, and of text.
+func (d *PDF) Ink(c Colour) {
 	for _, v := range c {
 		d.number(v)
 	}
 	d.do("rg")
 }
 
-// pen takes up a pen. The dashes begin at the start of each path.
-func (d *document) pen(p pen) {
+// Pen takes up a pen. The dashes begin at the start of each path.
+func (d *PDF) Pen(p Pen) {
 	for _, v := range p.colour {
 		d.number(v)
 	}
@@ -177,12 +176,12 @@ func (d *document) pen(p pen) {
 	d.number(ends)
 	d.do("J 1 j")
 	if p.period() > 0 {
-		d.dashes(p, 0)
+		d.Dashes(p, 0)
 	}
 }
 
-// dashes begins the dashes of a pen phase mm into their pattern.
-func (d *document) dashes(p pen, phase float64) {
+// Dashes begins the dashes of a pen phase mm into their pattern.
+func (d *PDF) Dashes(p Pen, phase float64) {
 	d.buf = append(d.buf, '[')
 	d.units(p.dashes()...)
 	d.buf = append(d.buf, "] "...)
@@ -190,8 +189,8 @@ func (d *document) dashes(p pen, phase float64) {
 	d.do("d")
 }
 
-// path writes a line from point to point; stroke or fill shows it.
-func (d *document) path(p plane.Path) {
+// Path writes a line from point to point; Stroke or Fill shows it.
+func (d *PDF) Path(p plane.Path) {
 	for i, q := range p {
 		d.at(q)
 		if i == 0 {
@@ -202,21 +201,22 @@ func (d *document) path(p plane.Path) {
 	}
 }
 
-func (d *document) stroke() { d.do("S") }
-func (d *document) fill()   { d.do("f") }
+// Stroke and Fill show what is written.
+func (d *PDF) Stroke() { d.do("S") }
+func (d *PDF) Fill()   { d.do("f") }
 
-// box writes a rectangle; stroke, fill or clip uses it.
-func (d *document) box(b plane.Box) {
+// Box writes a rectangle; Stroke, Fill or Clip uses it.
+func (d *PDF) Box(b plane.Box) {
 	d.at(b.Min)
 	d.number(b.Width() * d.scale / point)
 	d.number(b.Height() * d.scale / point)
 	d.do("re")
 }
 
-// frame fills what lies between two boxes, the inner one inside the outer.
-func (d *document) frame(outer, inner plane.Box) {
-	d.box(outer)
-	d.box(inner)
+// Between fills what lies between two boxes, the inner one inside the outer.
+func (d *PDF) Between(outer, inner plane.Box) {
+	d.Box(outer)
+	d.Box(inner)
 	d.do("f*")
 }
 
@@ -224,8 +224,8 @@ func (d *document) frame(outer, inner plane.Box) {
 // radii (the usual value, off by less than 0.03 % of the radius).
 const roundness = 0.5523
 
-// circle writes a circle; stroke or fill shows it.
-func (d *document) circle(centre plane.Point, radius float64) {
+// Circle writes a circle; Stroke or Fill shows it.
+func (d *PDF) Circle(centre plane.Point, radius float64) {
 	step := plane.Point{X: radius}
 	d.at(centre.Add(step))
 	d.do("m")
@@ -243,60 +243,41 @@ func (d *document) circle(centre plane.Point, radius float64) {
 // written: 5 m are off by 0.0001 mm at most.
 const matrixSteps = 1e8
 
-// text writes one line of text in the fill colour given. It begins at the
-// place given and runs along the step u of length 1; size is in points on the
-// page, whatever the scale.
-func (d *document) text(at, u plane.Point, f *face, size float64, c colour, s string) {
-	if s == "" {
+// Text writes one line of text. Its size is in points on the page, whatever the scale.
+func (d *PDF) Text(at, u plane.Point, s Style, text string) {
+	if text == "" {
 		return
 	}
-	d.save()
-	d.fillColour(c)
+	d.Save()
+	d.Ink(s.ink)
 	// The library writes text at a place of its own reckoning; the page is
 	// moved and turned under it instead.
 	d.matrix(u.X, u.Y, -u.Y, u.X)
 	d.at(at)
 	d.do("cm")
 	d.flush()
-	d.pdf.SetFont("go", f.name, size)
-	d.pdf.Text(0, d.height, s)
-	d.restore()
+	d.lib.SetFont("go", s.face.name, s.size)
+	d.lib.Text(0, d.height, text)
+	d.Restore()
 }
 
-// write puts text at a place of a page, from left to right.
-func write(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	d.text(at, plane.Point{X: 1}, f, size, c, text)
-}
-
-// writeBefore is write with the text ending at a place.
-func writeBefore(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	at.X -= f.width(text, size)
-	write(d, at, f, size, c, text)
-}
-
-// writeMiddle is write with the middle of the text's letters at a place.
-func writeMiddle(d *document, at plane.Point, f *face, size float64, c colour, text string) {
-	at.X -= f.width(text, size) / 2
-	at.Y -= (ascent - descent/2) / 2 * size * point
-	write(d, at, f, size, c, text)
-}
-
-// layer puts what follows into the layer of a role, until endLayer.
-func (d *document) layer(role marking.Role) {
+// Layer puts what follows into the layer of a role, until EndLayer.
+func (d *PDF) Layer(role marking.Role) {
 	d.flush()
-	d.pdf.BeginLayer(d.layers[role])
+	d.lib.BeginLayer(d.layers[role])
 }
 
-func (d *document) endLayer() {
+// EndLayer ends the layer.
+func (d *PDF) EndLayer() {
 	d.flush()
-	d.pdf.EndLayer()
+	d.lib.EndLayer()
 }
 
-// write ends the PDF and writes it.
-func (d *document) write(w io.Writer) error {
+// Finish ends the PDF and writes it.
+func (d *PDF) Finish(w io.Writer) error {
 	d.flush()
 	var out bytes.Buffer
-	if err := d.pdf.Output(&out); err != nil {
+	if err := d.lib.Output(&out); err != nil {
 		return fmt.Errorf("the pdf could not be made: %w", err)
 	}
 	whole, err := withoutScaling(out.Bytes())

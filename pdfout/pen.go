@@ -10,8 +10,9 @@ import (
 // both line type and width, so that a print in black and white can be read;
 // colour only adds, and every colour is dark enough to print well in grey.
 
-// lineType is one of the line types of ISO 128-2.
-type lineType struct {
+// lineType is one of the line types of ISO 128-2 (2020, table 1: the numbers and names
+// second hand, from a drafting course that states them).
+type LineType struct {
 	number string // as the standard numbers it
 	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
 	// dot. A continuous line has none.
@@ -21,26 +22,27 @@ type lineType struct {
 	ring float64
 }
 
-// The line types, numbers and proportions from memory of ISO 128-2: a gap is
-// 3 line widths, a dash 12, a long dash 24, a short dash 6. The
+// The line types of the standard. That a gap is 3 line widths and a long dash 24 is
+// second hand, from DIN EN ISO 128-20; that a dash is 12 and a short dash 6 is from
+// memory of ISO 128-2. The
 // standard's dot is half a line width long; here it is round and one line width
 // across, so that a home printer shows it. Between the dots of a dotted line
 // the gap is 2.5 line widths, which keeps them as far apart, from middle to
 // middle, as the standard's.
-func continuous() lineType       { return lineType{number: "01"} }
-func dashed() lineType           { return lineType{number: "02", pattern: []float64{12, 3}} }
-func longDashedDotted() lineType { return lineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
-func longDashedTwiceDotted() lineType {
-	return lineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
+func continuous() LineType       { return LineType{number: "01"} }
+func dashed() LineType           { return LineType{number: "02", pattern: []float64{12, 3}} }
+func longDashedDotted() LineType { return LineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
+func longDashedTwiceDotted() LineType {
+	return LineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
 }
-func dotted() lineType                { return lineType{number: "07", pattern: []float64{0, 2.5}} }
-func longDashedShortDashed() lineType { return lineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
-func longDashedTwiceShort() lineType {
-	return lineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
+func dotted() LineType                { return LineType{number: "07", pattern: []float64{0, 2.5}} }
+func longDashedShortDashed() LineType { return LineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
+func longDashedTwiceShort() LineType {
+	return LineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
 }
 
 // rings are circles, for which the standard has no number.
-func rings() lineType { return lineType{number: "rings", ring: 0.7} }
+func rings() LineType { return LineType{number: "rings", ring: 0.7} }
 
 // heads says which ends of a line carry an arrow head.
 type heads int
@@ -52,29 +54,30 @@ const (
 )
 
 // colour is red, green and blue, from 0 to 1.
-type colour [3]float64
+type Colour [3]float64
 
-func black() colour { return colour{0, 0, 0} }
-func grey() colour  { return colour{0.35, 0.35, 0.35} }
-func pale() colour  { return colour{0.72, 0.72, 0.72} }
+func black() Colour { return Colour{0, 0, 0} }
+func grey() Colour  { return Colour{0.35, 0.35, 0.35} }
+func pale() Colour  { return Colour{0.72, 0.72, 0.72} }
+func white() Colour { return Colour{1, 1, 1} }
 
 // pen is how a line is drawn.
-type pen struct {
-	kind   lineType
+type Pen struct {
+	kind   LineType
 	width  float64 // in mm
-	colour colour
+	colour Colour
 	heads  heads
 }
 
-// pens is the table of pens. The widths are of the standard's series: 0.13,
-// 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
-func pens() map[marking.Role]pen {
+// pens is the table of pens. The widths are of the standard's series (ISO 128-2,
+// second hand as above): 0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
+func pens() map[marking.Role]Pen {
 	ink := black()
-	blue := colour{0.05, 0.16, 0.55}
-	wine := colour{0.55, 0.05, 0.20}
-	green := colour{0.02, 0.33, 0.18}
-	brown := colour{0.42, 0.22, 0.02}
-	return map[marking.Role]pen{
+	blue := Colour{0.05, 0.16, 0.55}
+	wine := Colour{0.55, 0.05, 0.20}
+	green := Colour{0.02, 0.33, 0.18}
+	brown := Colour{0.42, 0.22, 0.02}
+	return map[marking.Role]Pen{
 		marking.Cut:        {continuous(), 0.5, ink, noHeads},
 		marking.FoldEdge:   {longDashedDotted(), 0.5, ink, noHeads},
 		marking.Stitch:     {dashed(), 0.35, blue, noHeads},
@@ -106,33 +109,41 @@ func pens() map[marking.Role]pen {
 var knownPens = sync.OnceValue(pens)
 
 // penOf returns the pen of a role.
-func penOf(role marking.Role) pen {
+func penOf(role marking.Role) Pen {
 	if p, known := knownPens()[role]; known {
 		return p
 	}
 	return strangePen()
 }
 
+// linePen draws a continuous line of a width in mm, without heads.
+func linePen(width float64, c Colour) Pen { return Pen{kind: continuous(), width: width, colour: c} }
+
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
-func strangePen() pen { return pen{continuous(), 1, colour{0.8, 0, 0}, noHeads} }
+func strangePen() Pen { return linePen(1, Colour{0.8, 0, 0}) }
 
 // fineLine is the width of lines that are not on the cloth: trim lines, rules,
 // the grid in pictures; in mm.
 const fineLine = 0.13
 
 // finePen draws what divides a page or a picture.
-func finePen() pen { return pen{continuous(), fineLine, pale(), noHeads} }
+func finePen() Pen { return linePen(fineLine, pale()) }
+
+// What lines in pictures are drawn with: what bounds a piece, and what lies in
+// it.
+func outlinePen() Pen { return linePen(0.22, black()) }
+func innerPen() Pen   { return linePen(0.1, grey()) }
 
 // joinPen draws trim lines and join marks, which are on the paper, not on the
 // cloth.
-func joinPen() pen { return pen{continuous(), fineLine, grey(), noHeads} }
+func joinPen() Pen { return linePen(fineLine, grey()) }
 
 // writingPen draws the lines that are written on by hand.
-func writingPen() pen { return pen{continuous(), 0.18, grey(), noHeads} }
+func writingPen() Pen { return linePen(0.18, grey()) }
 
 // round reports whether the line needs round ends: dots are nothing else.
-func (p pen) round() bool {
+func (p Pen) round() bool {
 	for i := 0; i < len(p.kind.pattern); i += 2 {
 		if p.kind.pattern[i] == 0 {
 			return true
@@ -144,7 +155,7 @@ func (p pen) round() bool {
 // dashes returns the lengths in mm of mark, gap, mark, gap, ...; none for a
 // continuous line. Round ends make every mark one line width longer, which is
 // taken off here, so that what is seen has the standard's proportions.
-func (p pen) dashes() []float64 {
+func (p Pen) dashes() []float64 {
 	var lengths []float64
 	for i, n := range p.kind.pattern {
 		if p.round() {
@@ -161,7 +172,7 @@ func (p pen) dashes() []float64 {
 
 // period is the length in mm after which the dashes repeat; 0 for a
 // continuous line.
-func (p pen) period() float64 {
+func (p Pen) period() float64 {
 	sum := 0.0
 	for _, d := range p.dashes() {
 		sum += d

@@ -31,7 +31,7 @@ func TestPensDiffer(t *testing.T) {
 	}
 }
 
-// ISO 128-2 (line types): 01 continuous, 02 dashed, 04 long-dashed dotted, 05
+// ISO 128-2 (line types, second hand): 01 continuous, 02 dashed, 04 long-dashed dotted, 05
 // long-dashed double-dotted, 07 dotted. 08, long-dashed short-dashed, and 09,
 // long-dashed double-short-dashed, are from memory. Which line has which is this
 // program's own choice, but for centre lines, which are drawn 04 by common
@@ -46,7 +46,7 @@ func TestLineTypes(t *testing.T) {
 		assert.Equal(t, want, penOf(role).kind.number, role)
 	}
 	// Marks and gaps as they are seen: round ends add a line width to each
-	// mark. Proportions from memory of ISO 128-2.
+	// mark. Proportions from memory of ISO 128-2, second hand of DIN EN ISO 128-20.
 	for kind, want := range map[string][]float64{
 		"01": nil, "02": {12, 3}, "04": {24, 3, 1, 3}, "05": {24, 3, 1, 3, 1, 3}, "07": {1, 2.5}, "08": {24, 3, 6, 3}, "09": {24, 3, 6, 3, 6, 3},
 	} {

@@ -124,9 +124,9 @@ func bandText(text string, limit, high float64) (block, bool) {
 	if limit < bandLeast {
 		return block{}, false
 	}
-	b := nameBlock(text, regular(), bandTextSize, limit)
-	for i := range b.lines {
-		b.lines[i].at.X, b.lines[i].colour = 0, grey()
+	b := nameBlock(text, plain(bandTextSize).in(grey()), limit)
+	for i := range b.labels {
+		b.labels[i].at.X = 0
 	}
 	return b, !b.broken && b.height <= high
 }

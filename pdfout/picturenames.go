@@ -4,17 +4,16 @@ import (
 	"math"
 	"strconv"
 
-	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
 // Rules of this file: a shape of a picture has its name inside it where that fits, else a
 // number in it or beside it, which stands with the name under the picture.
 
-// nameSizes and numberSizes are the sizes, in points, that a shape's name and its
-// number may have, largest first.
-func nameSizes() []float64   { return []float64{8, 7, 6, 5} }
-func numberSizes() []float64 { return []float64{7, 6, 5} }
+// nameStyles and numberStyles are the styles that a shape's name and its number may
+// have, largest first.
+func nameStyles() []Style   { return []Style{plain(8), plain(7), plain(6), plain(5)} }
+func numberStyles() []Style { return []Style{strong(7), strong(6), strong(5)} }
 
 // nameShapes writes the names into the shapes, and a number in a shape or beside
 // it where a name has no room. It returns the names of the numbers, from 1 on, and
@@ -26,7 +25,7 @@ func (d *clothPicture) nameShapes(pieces []piece, f *field) (numbered, left []st
 			continue
 		}
 		places := p.places(f, nameRoom, nameClosest)
-		if d.nameIn(p, f, places, p.name, regular(), nameSizes(), []plane.Point{across(), up()}) {
+		if d.nameIn(p, f, places, p.name, nameStyles(), []plane.Point{across(), up()}) {
 			continue
 		}
 		n, known := numbers[p.name]
@@ -35,7 +34,7 @@ func (d *clothPicture) nameShapes(pieces []piece, f *field) (numbered, left []st
 		}
 		text := strconv.Itoa(n)
 		switch {
-		case d.nameIn(p, f, places, text, bold(), numberSizes(), []plane.Point{across()}) || d.numberBeside(p, f, pieces, text):
+		case d.nameIn(p, f, places, text, numberStyles(), []plane.Point{across()}) || d.numberBeside(p, f, pieces, text):
 			if !known {
 				numbers[p.name] = n
 				numbered = append(numbered, p.name)
@@ -49,13 +48,13 @@ func (d *clothPicture) nameShapes(pieces []piece, f *field) (numbered, left []st
 }
 
 // nameIn writes a text into a shape at one of some places, along one of some
-// directions and in the largest of some sizes that it has room in, and reports
+// directions and in the first of some styles that it has room in, and reports
 // whether there is any.
-func (d *clothPicture) nameIn(p piece, f *field, places []plane.Point, text string, set *face, sizes []float64, along []plane.Point) bool {
-	for _, size := range sizes {
+func (d *clothPicture) nameIn(p piece, f *field, places []plane.Point, text string, styles []Style, along []plane.Point) bool {
+	for _, s := range styles {
 		for _, u := range along {
 			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
-				b := nameBlock(text, set, size, limit)
+				b := nameBlock(text, s, limit)
 				e := b.extent(u)
 				if b.broken || e.X > p.bounds.Width() || e.Y > p.bounds.Height() {
 					continue
@@ -77,8 +76,8 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 	if p.bounds.Empty() {
 		return false
 	}
-	for _, size := range numberSizes() {
-		b := nameBlock(number, bold(), size, math.Inf(1))
+	for _, s := range numberStyles() {
+		b := nameBlock(number, s, math.Inf(1))
 		side := plane.Point{X: (p.bounds.Width()+b.width)/2 + numberAway}
 		over := plane.Point{Y: (p.bounds.Height()+b.height)/2 + numberAway}
 		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
@@ -94,53 +93,27 @@ func (d *clothPicture) numberBeside(p piece, f *field, pieces []piece, number st
 	return false
 }
 
-// nameBlock sets a name in lines no longer than limit mm, one under the other's
-// middle.
-func nameBlock(name string, f *face, size, limit float64) block {
-	var b block
-	words := marking.Words(name)
-	for _, word := range words {
-		b.broken = b.broken || f.width(word, size) > limit
-	}
-	for k, text := range f.wrapWords(words, size, limit) {
-		base := (ascent + float64(k)*leading) * size * point
-		b.height = base + descent*size*point
-		b.width = math.Max(b.width, f.width(text, size))
-		b.lines = append(b.lines, label{text: text, face: f, size: size, at: plane.Point{Y: -base}})
-	}
-	for i, l := range b.lines {
-		b.lines[i].at.X = (b.width - l.face.width(l.text, l.size)) / 2
-	}
-	return b
-}
-
 // legend sets the names of numbers in columns, row by row.
 func (s setter) legend(names []string) []band {
 	if len(names) == 0 {
 		return nil
 	}
 	number := func(i int) string { return strconv.Itoa(i + 1) }
-	indent := bold().width(number(len(names)-1), asideSize) + ruleAway
-	column := 0.0
-	for _, name := range names {
-		column = math.Max(column, indent+regular().width(name, asideSize))
-	}
-	column = math.Min(column, legendMost)
+	heavy, light := strong(asideSize), plain(asideSize)
+	indent := heavy.width(number(len(names)-1)) + ruleAway
+	column := math.Min(indent+longestWord(names, light), legendMost)
 	count := int((s.width + legendApart) / (column + legendApart))
-	step := leading * asideSize * point
 	var bands []band
-	for i := range names {
+	for i, name := range names {
 		if i%count == 0 {
 			bands = append(bands, band{})
 		}
 		b := &bands[len(bands)-1]
-		at := plane.Point{X: float64(i%count) * (column + legendApart), Y: -step + footOfLine(asideSize)}
-		b.write(number(i), bold(), asideSize, black(), at)
-		lines := withinLines(regular(), names[i], asideSize, column-indent+roundingOff, wordLines)
-		for k, line := range lines {
-			b.write(line, regular(), asideSize, black(), at.Add(plane.Point{X: indent, Y: -float64(k) * step}))
-		}
-		b.height = math.Max(b.height, float64(len(lines))*step)
+		set := linesOf(withinLines(name, light, column-indent+roundingOff, wordLines), light)
+		left := float64(i%count) * (column + legendApart)
+		b.say(number(i), heavy, plane.Point{X: left, Y: -heavy.step() + heavy.foot()})
+		b.with(set, plane.Point{X: left + indent})
+		b.height = math.Max(b.height, set.height)
 	}
 	keepEnds(bands)
 	bands[0].above = legendAbove

@@ -63,9 +63,13 @@ type printout struct {
 	sheets  [][]*tile
 }
 
-// printedOn draws a set, and finds where every piece lies on every page.
+// printedOn draws a set, and finds where every piece lies on every page. Nobody looks
+// at that where the renderers are missing.
 func printedOn(t *testing.T, set Set, paper string) *printout {
 	t.Helper()
+	for _, r := range renderers() {
+		tool(t, r.name)
+	}
 	file, summary := onDisk(t, set, paper)
 	data, err := os.ReadFile(file)
 	require.NoError(t, err)

@@ -55,7 +55,8 @@ type readPath struct {
 	round   bool
 	dashes  []float64
 	phase   float64
-	stroke  colour
+	stroke  Colour
+	fill    Colour
 }
 
 type readPage struct {
@@ -161,7 +162,9 @@ func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 			}
 			now.path.phase = n(1) * point
 		case "RG":
-			now.path.stroke = colour{n(0), n(1), n(2)}
+			now.path.stroke = Colour{n(0), n(1), n(2)}
+		case "rg":
+			now.path.fill = Colour{n(0), n(1), n(2)}
 		case "m":
 			parts = append(parts, plane.Path{now.place(n(0), n(1))})
 		case "l":
@@ -206,7 +209,7 @@ func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 				u:    now.place(textAt.X+1, textAt.Y).Sub(at).Unit(),
 				size: size, font: font, layer: layer,
 			})
-		case "g", "G", "rg", "j", "ET":
+		case "g", "G", "j", "ET":
 		default:
 			require.Fail(t, "an operator this test does not know: "+op)
 		}

@@ -184,6 +184,7 @@ func squareSides(t *testing.T, f plane.Box) float64 {
 // Every page of every example, read by another program, says what lies on its sheet,
 // where in it the page belongs, what the set is called and which page it is.
 func TestPagesAreRead(t *testing.T) {
+	t.Parallel()
 	for name, set := range examples(t) {
 		t.Run(name, func(t *testing.T) {
 			file, s := onDisk(t, set, "letter")
@@ -269,6 +270,7 @@ func rankIn(all []float64, own float64) int {
 // The squares of the first page and of the others, as two programs draw them, on
 // pages that are to be joined and on one single page.
 func TestSquaresMeasure(t *testing.T) {
+	t.Parallel()
 	for _, paper := range []string{"letter", "a4", eitherName, singleName} {
 		for _, unit := range []marking.Unit{marking.Inch, marking.Centimetre, marking.Millimetre} {
 			set := few()

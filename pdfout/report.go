@@ -93,8 +93,8 @@ func (s setter) halved() setter {
 func (s setter) over(r marking.Report) []band {
 	var bands []band
 	if r.Title != "" {
-		title := headingOf(withinLines(bold(), r.Title, figuresTitle, s.width, headingLines), bold(), figuresTitle, black())
-		title.height += underTheTitle
+		title := s.heading(r.Title, strong(figuresTitle))
+		title.space(underTheTitle)
 		bands = append(bands, title)
 	}
 	for _, note := range r.Notes {
@@ -127,37 +127,54 @@ func (s setter) section(section marking.Section) ([]band, error) {
 		bands = append(bands, more...)
 	}
 	if section.Picture == nil {
-		return s.headed(section.Title, append(bands, s.sentences(section.Lines)...), len(bands) == 0), nil
+		return s.finished(section, bands, s.sentences(section.Lines)), nil
 	}
 	drawn := s.picture(*section.Picture)
 	if s.half && drawn.hardToRead() {
-		tables := len(bands) > 0
-		if b, ok := s.acrossPage(section, tables, drawn); ok {
-			// Only what does not go with the picture stays in the column.
-			if tables {
-				bands = s.headed(section.Title, append(bands, s.sentences(allButLast(section.Lines))...), false)
+		// Beside tables only the last sentence goes with the picture; what does not,
+		// stays in the column.
+		title, first, rest := section.Title, []marking.Sentence(nil), section.Lines
+		if len(bands) > 0 {
+			title, first = "", allButLast(section.Lines)
+			rest = section.Lines[len(first):]
+		}
+		if b, ok := s.acrossPage(title, rest, *section.Picture, drawn); ok {
+			if len(bands) > 0 {
+				bands = s.headed(section.Title, append(bands, s.sentences(first)...))
 			}
 			return append(bands, b), nil
 		}
 	}
-	return s.headed(section.Title, append(bands, s.pictured(section.Lines, drawn)...), len(bands) == 0), nil
+	return s.finished(section, bands, s.pictured(section.Lines, drawn)), nil
+}
+
+// finished puts a section's heading over its tables and what comes after them. One
+// without tables is rather not broken.
+func (s setter) finished(section marking.Section, tables, after []band) []band {
+	all := s.headed(section.Title, append(tables, after...))
+	if len(tables) == 0 && len(all) > 0 {
+		all[0].whole = len(all)
+	}
+	return all
+}
+
+// heading sets a heading in a few lines.
+func (s setter) heading(text string, style Style) band {
+	return headingOf(withinLines(text, style, s.width, headingLines), style)
 }
 
 // headed puts a section's heading, if it has any, over what it says; nothing where
-// it says nothing. A section may be one that is rather not broken.
-func (s setter) headed(title string, bands []band, whole bool) []band {
+// it says nothing.
+func (s setter) headed(title string, bands []band) []band {
 	if len(bands) == 0 {
 		return nil
 	}
 	if title != "" {
 		bands[0].above = underHeading
-		heading := headingOf(withinLines(bold(), title, sectionSize, s.width, headingLines), bold(), sectionSize, black())
+		heading := s.heading(title, strong(sectionSize))
 		bands = append([]band{heading}, bands...)
 	}
 	bands[0].above = sectionAbove
-	if whole {
-		bands[0].whole = len(bands)
-	}
 	return bands
 }
 
@@ -170,21 +187,15 @@ func (s setter) pictured(lines []marking.Sentence, drawn setPicture) []band {
 	return append(bands, drawn.bands...)
 }
 
-// acrossPage sets the picture of a section across the page, if it can be read better
-// there than in a column and leaves something of the page. The last sentence goes
-// with it; the heading and the other sentences as well, where the section has no
-// tables to say.
-func (s setter) acrossPage(section marking.Section, tables bool, inColumn setPicture) (band, bool) {
+// acrossPage sets a picture across the page, with a heading and sentences that go with
+// it, if it can be read better there than in a column and leaves something of the page.
+func (s setter) acrossPage(title string, lines []marking.Sentence, p marking.Picture, inColumn setPicture) (band, bool) {
 	wide := s.across()
-	drawn := wide.picture(*section.Picture)
+	drawn := wide.picture(p)
 	if !drawn.easierThan(inColumn) {
 		return band{}, false
 	}
-	title, lines := section.Title, section.Lines
-	if tables {
-		title, lines = "", lines[len(allButLast(lines)):]
-	}
-	b := band{across: wide.headed(title, wide.pictured(lines, drawn), false)}
+	b := band{across: wide.headed(title, wide.pictured(lines, drawn))}
 	return b, heightOf(b.across) <= acrossShare*s.page.Height()
 }
 
@@ -209,17 +220,17 @@ func (s setter) sentence(said marking.Sentence) []band {
 	if said.Text == "" && !said.Blank {
 		return nil
 	}
-	f, indent := regular(), 0.0
+	style, indent := plain(figureSize), 0.0
 	if said.Warning {
-		f, indent = bold(), flagRoom
+		style, indent = strong(figureSize), flagRoom
 	}
 	width := math.Min(s.width, mostMeasure)
-	lines := f.wrapWords(marking.Words(said.Text), figureSize, width-indent)
-	bands := bandsOf(lines, f, figureSize, indent, black())
+	lines := wrapMeasures(said.Text, style, width-indent)
+	bands := bandsOf(lines, style, indent)
 	if said.Blank {
 		from := indent
 		if last := lines[len(lines)-1]; last != "" {
-			from += f.width(last, figureSize) + ruleAway
+			from += style.width(last) + ruleAway
 		}
 		if width-from < leastToWrite {
 			bands, from = append(bands, band{}), indent
@@ -241,37 +252,16 @@ func (b *band) writeOn(from, to float64) {
 		b.labels[i].at.Y -= writeStep - b.height
 	}
 	b.height = writeStep
-	b.rule(plane.Point{X: from, Y: -b.height + footOfLine(figureSize) - ruleUnder}, to-from)
+	b.ruleOff(plane.Point{X: from, Y: -b.height + plain(figureSize).foot() - ruleUnder}, to-from)
 }
 
 // flag puts the mark of a warning at the left of the band: a filled triangle with
 // a sign in it.
 func (b *band) flag() {
-	foot := plane.Point{Y: -b.height + footOfLine(figureSize) - flagDown}
+	sign := strong(flagSignSize).in(white())
+	foot := plane.Point{Y: -b.height + plain(figureSize).foot() - flagDown}
 	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
-	b.write(flagSign, bold(), flagSignSize, colour{1, 1, 1},
-		foot.Add(plane.Point{X: (flagWidth - bold().width(flagSign, flagSignSize)) / 2, Y: flagSignUp}))
-}
-
-// drawFigures draws a page of figures, whose number says where it is.
-func (b *book) drawFigures(d *document, i int, number string) {
-	b.drawFrontHeader(d, b.figuresHeader(i), number)
-	for _, placed := range b.figures[i] {
-		placed.draw(d)
-	}
-}
-
-// figuresHeader is what heads a page of figures. The first has the report's title
-// under its header.
-func (b *book) figuresHeader(i int) string {
-	title := b.set.Report.Title
-	switch {
-	case title == "":
-		title = b.fullTitle()
-	case i == 0:
-		return figuresHeading
-	}
-	return figuresHeading + ": " + title
+	b.say(flagSign, sign, foot.Add(plane.Point{X: (flagWidth - sign.width(flagSign)) / 2, Y: flagSignUp}))
 }
 
 // checkReport refuses what the fonts cannot print, and a picture that is none.

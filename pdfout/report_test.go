@@ -138,6 +138,7 @@ func checkNothingLast(t require.TestingT, pages []readPage, headings []string) {
 
 // A report of many tables, each of some rows, breaks at every kind of place.
 func TestFiguresBreak(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name           string
 		tables, rows   int
@@ -261,6 +262,7 @@ func checkSentences(t *testing.T, section marking.Section, long string, measure 
 // Texts as long as a file may have them, of long words and of short ones, in every
 // part of a report.
 func TestLongTextsInFigures(t *testing.T) {
+	t.Parallel()
 	for name, text := range map[string]string{
 		"words":  strings.TrimSpace(strings.Repeat("tucks of 17 11/16 in ", 10)),
 		"a word": strings.Repeat("W", 200),
@@ -343,12 +345,17 @@ func leastPapers() []Paper {
 }
 
 func TestFiguresCountAsPages(t *testing.T) {
+	t.Parallel()
 	section := marking.Section{Title: "Tucks", Tables: []marking.Table{wideTable()}}
-	for i := range 120_000 {
+	for i := range 4_000 {
 		section.Lines = append(section.Lines, marking.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
 	}
+	set := Set{Pieces: []marking.Marking{sail(97_000)}}
+	book, _, err := plan(set, papers()[0])
+	require.NoError(t, err)
+	require.InDelta(t, 1_980, book.pages, 19, "without figures it is nearly as much as can be drawn")
 	var out bytes.Buffer
-	_, err := Draw(&out, withFigures(many(1), &marking.Report{Sections: []marking.Section{section}}), papers()[0])
+	_, err = Draw(&out, withFigures(set, &marking.Report{Sections: []marking.Section{section}}), papers()[0])
 	require.ErrorContains(t, err, "the pieces and the figures need 2,")
 	require.ErrorContains(t, err, " pages of letter paper; 2,000 is the most\nhint: see whether")
 	assert.Zero(t, out.Len())
@@ -377,6 +384,7 @@ func saidIn(all, text string) bool {
 
 // TestAnyReport draws reports nobody would make.
 func TestAnyReport(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		count := rapid.SampledFrom([]int{1, 2}).Draw(t, "columns of a page")
 		r := &marking.Report{Title: textOf(t, 12)}

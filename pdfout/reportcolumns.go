@@ -31,7 +31,7 @@ func narrowerGaps() []float64 { return []float64{0.9, 0.8, 0.7} }
 // out anything that the whole width would have room for.
 func (s setter) fits(r marking.Report) bool {
 	for _, section := range r.Sections {
-		if len(bold().wrapWords(marking.Words(section.Title), sectionSize, s.width)) > headingLines {
+		if len(wrapMeasures(section.Title, strong(sectionSize), s.width)) > headingLines {
 			return false
 		}
 		for _, t := range section.Tables {
@@ -39,8 +39,8 @@ func (s setter) fits(r marking.Report) bool {
 			if title == "" {
 				title = section.Title
 			}
-			room := s.width - bold().width(continuedWords, figureSize)
-			if len(bold().wrapWords(marking.Words(title), figureSize, room)) > headingLines {
+			style := strong(figureSize)
+			if len(wrapMeasures(title, style, s.width-style.width(continuedWords))) > headingLines {
 				return false
 			}
 			if _, ok := s.inHalf(t); !ok {

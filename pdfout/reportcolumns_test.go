@@ -122,6 +122,7 @@ func TestColumnsOfAReport(t *testing.T) {
 // Title and notes stand over both columns of the first page, and the left one is
 // filled before the right.
 func TestColumnsAreFilled(t *testing.T) {
+	t.Parallel()
 	for _, paper := range Papers() {
 		r := columnFigures()
 		pages, s := reported(t, r, paper)
@@ -185,6 +186,7 @@ func TestSizesInColumns(t *testing.T) {
 
 // Wherever a report ends, its last page has more than two lines on it.
 func TestLastPageIsWorthIt(t *testing.T) {
+	t.Parallel()
 	tight := 0
 	for n := 80; n < 150; n++ {
 		section := marking.Section{Title: "Before you cut"}

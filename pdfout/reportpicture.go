@@ -129,21 +129,21 @@ func (s setter) picture(p marking.Picture) setPicture {
 	b := band{picture: drawn, above: pictureAbove}
 	b.height = drawn.over + c.frame.Height()
 	bands := []band{b}
-	say := func(text string, ink colour) {
-		width := math.Min(s.width, mostMeasure)
-		more := bandsOf(regular().wrapWords(marking.Words(text), asideSize, width), regular(), asideSize, 0, ink)
+	aside := plain(asideSize)
+	say := func(text string, style Style) {
+		more := bandsOf(wrapMeasures(text, style, math.Min(s.width, mostMeasure)), style, 0)
 		more[0].above = legendAbove
 		bands = append(bands, more...)
 	}
 	if p.Caption != "" {
-		say(p.Caption, grey())
+		say(p.Caption, aside.in(grey()))
 	}
 	for _, one := range unsaid {
-		say(one.text, black())
+		say(one.text, aside)
 	}
 	bands = append(bands, s.legend(numbered)...)
 	if len(left) > 0 {
-		say("Too small to be marked here: "+listOf(left)+".", black())
+		say("Too small to be marked here: "+listOf(left)+".", aside)
 	}
 	bands[0].keep = len(bands) > 1
 	return setPicture{bands, namesOf(p), len(numbered), len(left)}
@@ -203,10 +203,10 @@ func (d *clothPicture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) &&
 // their bands, the folds, what lies under those, and the ground of their shapes. A
 // fold is drawn as on a sheet, but thinner. An outline that lies on it is covered:
 // there nothing is cut.
-func clothPen() pen      { return pen{continuous(), fineLine, grey(), noHeads} }
-func clothFoldPen() pen  { return pen{penOf(marking.FoldEdge).kind, 0.35, black(), noHeads} }
-func underFoldPen() pen  { return pen{continuous(), 0.5, colour{1, 1, 1}, noHeads} }
-func shapeTint() colour  { return colour{0.93, 0.93, 0.93} }
+func clothPen() Pen      { return linePen(fineLine, grey()) }
+func clothFoldPen() Pen  { return Pen{kind: penOf(marking.FoldEdge).kind, width: 0.35, colour: black()} }
+func underFoldPen() Pen  { return linePen(0.5, white()) }
+func shapeTint() Colour  { return Colour{0.93, 0.93, 0.93} }
 func overFrame() float64 { return outlinePen().width / 2 }
 
 // roundingOff keeps a name from being broken that is exactly as wide as its
@@ -214,38 +214,35 @@ func overFrame() float64 { return outlinePen().width / 2 }
 const roundingOff = 1e-6
 
 // draw draws the picture in a band with its upper left corner at a place.
-func (p *clothPicture) draw(d *document, at plane.Point) {
-	d.place(at.Sub(plane.Point{Y: p.over}), 1)
-	d.save()
+func (p *clothPicture) draw(d Canvas, at plane.Point) {
+	d.Place(at.Sub(plane.Point{Y: p.over}), 1)
+	d.Save()
 	// Half of a line on the very frame lies beyond it.
-	d.clip(p.frame.Grown(overFrame()))
-	d.fillColour(shapeTint())
+	d.Clip(p.frame.Grown(overFrame()))
+	d.Ink(shapeTint())
 	for _, shape := range p.shapes {
 		if len(shape) > 2 {
-			d.path(shape)
-			d.fill()
+			d.Path(shape)
+			d.Fill()
 		}
 	}
-	d.pen(outlinePen())
+	d.Pen(outlinePen())
 	for _, shape := range p.shapes {
 		if len(shape) > 1 {
-			d.path(shape)
-			d.stroke()
+			d.Path(shape)
+			d.Stroke()
 		}
 	}
-	d.restore()
-	d.save()
+	d.Restore()
+	d.Save()
 	for _, set := range []struct {
-		pen   pen
+		pen   Pen
 		lines []plane.Path
 	}{{clothPen(), p.edges}, {underFoldPen(), p.folds}, {clothFoldPen(), p.folds}} {
-		d.pen(set.pen)
-		for _, line := range set.lines {
-			d.path(line)
-			d.stroke()
-		}
+		d.Pen(set.pen)
+		strokeEach(d, set.lines...)
 	}
-	d.restore()
+	d.Restore()
 	for _, l := range p.labels {
 		l.draw(d)
 	}

@@ -87,6 +87,7 @@ func onWideCloth(p marking.Picture) *marking.Report {
 // place of the cloth is drawn at one scale, on its side only where the cloth is
 // long and lies across a page.
 func TestPictureIsToScale(t *testing.T) {
+	t.Parallel()
 	for _, c := range []struct {
 		name          string
 		width, height float64
@@ -150,6 +151,7 @@ func TestPictureIsToScale(t *testing.T) {
 // Each band is drawn to the picture's scale, as wide as it is, from the left side on;
 // one narrower than the whole has a fold there, and shapes lie in their bands.
 func TestBandsOfAPicture(t *testing.T) {
+	t.Parallel()
 	const width, length = 1100.0, 1800.0
 	p := marking.Picture{Width: width, Height: length, Bands: []marking.Band{
 		{From: 0, To: 500, Width: width, Text: "single: 0 to 50 cm"},
@@ -328,6 +330,7 @@ var besidePicture = regexp.MustCompile(`^(Before|before|to buy|After|after)`)
 // A picture stands in a column where its names can be read, else across the page
 // with what belongs to it, at the foot or the head of a page.
 func TestPictureAcrossThePage(t *testing.T) {
+	t.Parallel()
 	large := marking.Picture{Width: 1000, Height: 1000, Shapes: []marking.Shape{oblong("Front", 0, 0, 400, 900), oblong("Back", 500, 0, 400, 900)}}
 	for _, c := range []struct {
 		name    string
@@ -384,6 +387,7 @@ func TestPictureAcrossThePage(t *testing.T) {
 
 // A heading that has nothing but a picture under it stands right over it.
 func TestHeadingOfAPicture(t *testing.T) {
+	t.Parallel()
 	cloth := marking.Picture{Width: 1000, Height: 800, Caption: "As they lie."}
 	for n := range 60 {
 		before := marking.Section{Title: "Before it"}

@@ -49,6 +49,10 @@ type columns struct {
 	ends, widths []float64
 }
 
+// style is that of the cells, and headStyle that of the heads.
+func (set columns) style() Style     { return plain(set.size) }
+func (set columns) headStyle() Style { return plain(set.size * smallHead).in(grey()) }
+
 // table sets a table that stands under a heading.
 func (s setter) table(t marking.Table, over string) ([]band, error) {
 	var bands []band
@@ -96,7 +100,7 @@ func (s setter) inHalf(t marking.Table) (columns, bool) {
 		if len(set.widths) == 0 {
 			return set, true
 		}
-		least := math.Min(natural, math.Max(halfWords, longestWord(t, size)))
+		least := math.Min(natural, math.Max(halfWords, longestWord(wordsOf(t), plain(size))))
 		left := s.width - set.numbers()
 		if left < least {
 			continue
@@ -110,29 +114,26 @@ func (s setter) inHalf(t marking.Table) (columns, bool) {
 	return columns{}, false
 }
 
-// longestWord is how wide the longest word of a table's first column is, in a size.
-func longestWord(t marking.Table, size float64) float64 {
-	longest := 0.0
+// wordsOf are the words of the first column of a table.
+func wordsOf(t marking.Table) []string {
+	var words []string
 	for _, row := range t.Rows {
-		if len(row.Cells) == 0 {
-			continue
-		}
-		for _, word := range marking.Words(row.Cells[0]) {
-			longest = math.Max(longest, regular().width(word, size))
+		if len(row.Cells) > 0 {
+			words = append(words, marking.Words(row.Cells[0])...)
 		}
 	}
-	return longest
+	return words
 }
 
 // saysAll reports whether the words of all rows take few lines, and the head over
 // them is not shortened.
 func (set columns) saysAll(t marking.Table) bool {
 	for _, row := range t.Rows {
-		if len(row.Cells) > 0 && len(regular().wrapWords(marking.Words(row.Cells[0]), set.size, set.words)) > halfLines {
+		if len(row.Cells) > 0 && len(wrapMeasures(row.Cells[0], set.style(), set.words)) > halfLines {
 			return false
 		}
 	}
-	return len(t.Heads) == 0 || len(regular().wrapWords(marking.Words(t.Heads[0]), set.size*smallHead, set.words)) <= headLines
+	return len(t.Heads) == 0 || len(wrapMeasures(t.Heads[0], set.headStyle(), set.words)) <= headLines
 }
 
 // columns finds the largest size in which the table fits its page.
@@ -176,22 +177,19 @@ func newColumns(t marking.Table, size, longest float64) (set columns, natural fl
 	set.widths, set.heads = make([]float64, n), make([][]string, n)
 	for _, row := range t.Rows {
 		for i, text := range row.Cells {
-			set.widths[i] = math.Max(set.widths[i], regular().width(text, size))
+			set.widths[i] = math.Max(set.widths[i], set.style().width(text))
 		}
 	}
+	style := set.headStyle()
 	for i, head := range t.Heads {
 		if i == 0 {
-			set.widths[0] = math.Max(set.widths[0], regular().width(head, size*smallHead))
+			set.widths[0] = math.Max(set.widths[0], style.width(head))
 			continue
 		}
 		limit := math.Max(set.widths[i], math.Min(longest, headMeasure))
-		for _, word := range marking.Words(head) {
-			limit = math.Max(limit, math.Min(longest, regular().width(word, size*smallHead)))
-		}
-		set.heads[i] = withinLines(regular(), head, size*smallHead, limit, headLines)
-		for _, line := range set.heads[i] {
-			set.widths[i] = math.Max(set.widths[i], regular().width(line, size*smallHead))
-		}
+		limit = math.Max(limit, math.Min(longest, longestWord(marking.Words(head), style)))
+		set.heads[i] = withinLines(head, style, limit, headLines)
+		set.widths[i] = math.Max(set.widths[i], longestWord(set.heads[i], style))
 	}
 	if n > 0 {
 		natural = set.widths[0]
@@ -221,16 +219,17 @@ func (set columns) placed(t marking.Table) columns {
 		set.ends = append(set.ends, x)
 	}
 	if len(t.Heads) > 0 {
-		set.heads[0] = withinLines(regular(), t.Heads[0], set.size*smallHead, set.words, headLines)
+		set.heads[0] = withinLines(t.Heads[0], set.headStyle(), set.words, headLines)
 	}
 	return set
 }
 
 // tableTitle sets what a table is called, and that it goes on.
 func (s setter) tableTitle(title, more string) band {
-	lines := withinLines(bold(), title, figureSize, s.width-bold().width(more, figureSize), headingLines)
+	style := strong(figureSize)
+	lines := withinLines(title, style, s.width-style.width(more), headingLines)
 	lines[len(lines)-1] += more
-	return headingOf(lines, bold(), figureSize, black())
+	return headingOf(lines, style)
 }
 
 // tableHead sets what stands over a table: what it is called, and its heads.
@@ -241,19 +240,20 @@ func (s setter) tableHead(title, more string, set columns) []band {
 		b.height += rowGap
 		bands = append(bands, b)
 	}
-	size := set.size * smallHead
-	step := leading * size * point
+	style := set.headStyle()
 	b := band{keep: true}
 	for _, lines := range set.heads {
-		b.height = math.Max(b.height, float64(len(lines))*step)
+		b.height = math.Max(b.height, float64(len(lines))*style.step())
 	}
 	for i, lines := range set.heads {
 		for k, line := range lines {
-			at := plane.Point{Y: -b.height + float64(len(lines)-1-k)*step + footOfLine(size)}
+			at := plane.Point{Y: -b.height + float64(len(lines)-1-k)*style.step() + style.foot()}
 			if i > 0 {
-				at.X = set.ends[i] - regular().width(line, size)
+				at.X = set.ends[i] - style.width(line)
 			}
-			b.write(line, regular(), size, grey(), at)
+			if line != "" {
+				b.say(line, style, at)
+			}
 		}
 	}
 	b.height += headGap
@@ -269,24 +269,24 @@ func (set columns) row(row marking.Row) band {
 	if row.Total {
 		b.height = totalRoom
 	}
-	step := leading * set.size * point
-	base := -b.height - step + footOfLine(set.size)
+	style := set.style()
+	base := -b.height - style.step() + style.foot()
 	lines := 1
 	for i, text := range row.Cells {
 		if i > 0 {
-			b.write(text, regular(), set.size, black(), plane.Point{X: set.ends[i] - regular().width(text, set.size), Y: base})
+			b.say(text, style, plane.Point{X: set.ends[i] - style.width(text), Y: base})
 			if row.Total && text != "" {
 				from := plane.Point{X: set.ends[i] - set.widths[i], Y: -totalDown}
 				b.totals = append(b.totals, plane.Path{from, {X: set.ends[i], Y: -totalDown}})
 			}
 			continue
 		}
-		words := withinLines(regular(), text, set.size, set.words, wordLines)
+		words := withinLines(text, style, set.words, wordLines)
 		lines = len(words)
 		for k, line := range words {
-			b.write(line, regular(), set.size, black(), plane.Point{Y: base - float64(k)*step})
+			b.say(line, style, plane.Point{Y: base - float64(k)*style.step()})
 		}
 	}
-	b.height += float64(lines)*step + rowGap
+	b.height += float64(lines)*style.step() + rowGap
 	return b
 }

@@ -81,6 +81,7 @@ func checkTables(t require.TestingT, pages []readPage, tables []marking.Table) {
 // A table that fits a column is broken only where more than about a third of the
 // column would stay empty without it; a table longer than a column always is.
 func TestTablesAreKeptWhole(t *testing.T) {
+	t.Parallel()
 	const third = 0.36
 	broken, moved := 0, 0
 	for n := range 50 {

@@ -31,7 +31,7 @@ func TestRings(t *testing.T) {
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
-	set := Set{Unit: pattern.Unit, Pieces: pattern.Transferred([]marking.Transfer{marking.Pricked}).Markings()}
+	set := Set{Unit: pattern.Unit, Pieces: marking.MarkingsOf(marking.Transferred(pattern, []marking.Transfer{marking.Pricked}))}
 	d, s := drawn(t, set, "letter")
 	circles := 0
 	for _, sheet := range s.Sheets {

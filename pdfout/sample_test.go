@@ -426,7 +426,7 @@ func examples(t *testing.T) map[string]Set {
 		require.NoError(t, err)
 		p, err := marking.Check(spec)
 		require.NoError(t, err)
-		sets[filepath.Base(file)] = Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: p.Markings()}
+		sets[filepath.Base(file)] = Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
 	}
 	return sets
 }

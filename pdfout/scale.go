@@ -24,6 +24,12 @@ const (
 	mostPrinted  = 1.5
 )
 
+// The sides of the two frames of the first page's check square, in mm.
+const (
+	largeSquare = 101.6 // 4 in
+	innerSquare = 100.0
+)
+
 // largeFrame is a frame of the first page's check square.
 type largeFrame struct {
 	name string

@@ -74,9 +74,13 @@ func TestScaleInWords(t *testing.T) {
 // N/m: on the page itself the square is as much larger as the printer makes it
 // smaller, and on the printed sheet it is 4 in.
 func TestCorrectedSquare(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		paper := found(t, rapid.SampledFrom([]string{"letter", "a4", "either"}).Draw(t, "paper"))
 		paper.Printed = Scale{rapid.Float64Range(0.94, 1.05).Draw(t, "across"), rapid.Float64Range(0.94, 1.05).Draw(t, "down")}
+		if math.Max(math.Abs(paper.Printed.Across-1), math.Abs(paper.Printed.Down-1)) <= 0.0005 {
+			t.Skip("too little to be corrected")
+		}
 		set := many(2)
 		set.Unit = marking.Inch
 		d, s := drawnOn(t, set, paper)
@@ -94,6 +98,36 @@ func TestCorrectedSquare(t *testing.T) {
 		require.InDelta(t, 101.6/paper.Printed.Across, drawn, 4*written, "4 in divided by m/4")
 		require.InDelta(t, paper.Width/25.4*72*paper.Printed.Across, d.pages[0].width, 0.01, "the sheet itself has the size of the paper")
 	})
+}
+
+// What is off by half a per mille or less both ways, 1/100 in over 20 in, is drawn as
+// for a printer that prints true; what is off by more one way, is corrected both ways.
+func TestTooLittleToBeCorrected(t *testing.T) {
+	t.Parallel()
+	for _, c := range []struct {
+		name      string
+		printed   Scale
+		corrected bool
+	}{
+		{"a little too large", Scale{1.00047, 1.00047}, false},
+		{"a little too small", Scale{0.99953, 0.9996}, false},
+		{"a little one way", Scale{1, 1.00047}, false},
+		{"more one way", Scale{1.00053, 1.00047}, true},
+		{"more the other way", Scale{1, 0.99947}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			paper := found(t, "letter")
+			paper.Printed = c.printed
+			d, _ := drawnOn(t, few(), paper)
+			f := d.pages[0].frames()[0]
+			want := plane.Point{X: 4 * 25.4, Y: 4 * 25.4}
+			if !c.corrected {
+				want = plane.Point{X: want.X * c.printed.Across, Y: want.Y * c.printed.Down}
+			}
+			assert.InDelta(t, want.X, f.Width(), 4*written, "across")
+			assert.InDelta(t, want.Y, f.Height(), 4*written, "up")
+		})
+	}
 }
 
 // A line of 9 in of which 3 15/16 of 4 parts are printed lacks 1/64 of its length.
@@ -157,7 +191,7 @@ func TestLengthAsPrinted(t *testing.T) {
 		for range rapid.IntRange(2, 9).Draw(t, "points") {
 			p = append(p, plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")})
 		}
-		got := s.length(p)
+		got := printedLength(p, s)
 		require.GreaterOrEqual(t, got, min(s.Across, s.Down)*p.Length()-1e-9)
 		require.LessOrEqual(t, got, max(s.Across, s.Down)*p.Length()+1e-9)
 	})

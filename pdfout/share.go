@@ -1,7 +1,6 @@
 package pdfout
 
 import (
-	"cmp"
 	"slices"
 
 	"tuckmark/marking"
@@ -21,21 +20,20 @@ const mostShared = 200
 
 // opening is a page of a large piece's sheet with room for a small one.
 type opening struct {
+	packing
 	sheet int
 	cell  cell
-	// free are the largest boxes in which nothing lies yet; they overlap.
-	free []plane.Box
-	// squares are the places for the page's check square, in the order in
-	// which they are taken.
+	// squares are the free places for the page's check square, in the order in
+	// which it takes them.
 	squares []squarePlace
 	titles  []plane.Box // of the large piece
-	parcels []packed
 }
 
-// squarePlace is a place for a check square, with what is kept clear round it.
-type squarePlace struct {
-	room plane.Box
-	size float64 // of the piece it lies in, as sizeAround says
+// guest is a small piece's parcel and the opening it is put on; nil where it is
+// put on none.
+type guest struct {
+	parcel
+	host *opening
 }
 
 // mostGivenBack is how many parcels are tried to be given back to the pages that small
@@ -49,56 +47,67 @@ func shareLarge(sheets []sheet, parcels []parcel, shelves []*shelf, unit marking
 		return sheets, shelves
 	}
 	all := openings(sheets, parcels, squareSize(unit), paper)
-	beside := make([]*opening, len(parcels)) // where each parcel is put; nil where it is not
+	guests := make([]guest, len(parcels))
 	for i, p := range parcels {
-		beside[i] = putOnAny(all, i, p)
+		p.number = i
+		guests[i].parcel = p
+		if page, found := p.ontoFirst(len(all), func(page int, p parcel) bool { return all[page].put(p) }); found {
+			guests[i].host = all[page]
+		}
 	}
-	// rest packs the parcels that are put nowhere, and the one of a number.
-	rest := func(and int) []*shelf {
+	others := func() []*shelf {
 		var left []parcel
-		for i, p := range parcels {
-			if beside[i] == nil || i == and {
-				left = append(left, p)
+		for _, g := range guests {
+			if g.host == nil {
+				left = append(left, g.parcel)
 			}
 		}
-		fewer, _ := fewestShelves(left, paper.grid().window, squareSize(unit))
+		fewer, _ := fewestShelves(left, pageOf(paper).window, squareSize(unit))
 		return fewer
 	}
-	fewer := rest(-1)
+	fewer := others()
 	if len(fewer) >= len(shelves) {
 		return sheets, shelves
 	}
-	for i, tried := len(parcels)-1, 0; i >= 0 && len(fewer) > 0 && tried < mostGivenBack; i-- {
-		if beside[i] == nil {
+	for i, tried := len(guests)-1, 0; i >= 0 && len(fewer) > 0 && tried < mostGivenBack; i-- {
+		host := guests[i].host
+		if host == nil {
 			continue
 		}
 		tried++
-		if more := rest(i); len(more) == len(fewer) && beside[i].giveBack(i) {
-			beside[i], fewer = nil, more
+		guests[i].host = nil
+		if more := others(); len(more) == len(fewer) && host.giveBack(i) {
+			fewer = more
+		} else {
+			guests[i].host = host
 		}
 	}
-	shared := slices.Clone(sheets)
+	return shared(sheets, all), fewer
+}
+
+// shared returns the sheets with what their openings hold.
+func shared(sheets []sheet, all []*opening) []sheet {
+	with := slices.Clone(sheets)
 	for _, o := range all {
 		if len(o.parcels) == 0 {
 			continue
 		}
-		s := &shared[o.sheet]
+		s := &with[o.sheet]
 		pieces := slices.Clone(s.pieces)
 		for _, p := range o.parcels {
-			pieces = append(pieces, p.laid(plane.Point{}))
+			pieces = append(pieces, p.laid())
 		}
 		*s = newSheet(pieces, s.grid, s.cells)
 	}
-	return shared, fewer
+	return with
 }
 
 // openings finds the pages of sheets that have room for one of the parcels.
 func openings(sheets []sheet, parcels []parcel, square float64, paper Paper) []*opening {
-	holds := func(b plane.Box) bool {
-		return slices.ContainsFunc(parcels, func(p parcel) bool {
-			_, upright := topLeft(b, p.room(false))
-			_, turned := topLeft(b, p.room(true))
-			return upright || turned
+	tooSmall := func(b plane.Box) bool {
+		one := packing{free: []plane.Box{b}}
+		return !slices.ContainsFunc(parcels, func(p parcel) bool {
+			return len(one.places(p)) > 0 || len(one.places(p.quarterTurned())) > 0
 		})
 	}
 	var all []*opening
@@ -112,8 +121,8 @@ func openings(sheets []sheet, parcels []parcel, square float64, paper Paper) []*
 		var onSheet []*opening
 		around := s.obstacles()
 		for _, c := range s.cells {
-			o := opening{sheet: i, cell: c, free: s.freeBoxes(around, s.clearOf(c))}
-			o.free = slices.DeleteFunc(o.free, func(b plane.Box) bool { return !holds(b) })
+			o := opening{sheet: i, cell: c}
+			o.free = slices.DeleteFunc(s.freeBoxes(around, s.clearOf(c)), tooSmall)
 			if len(o.free) > 0 {
 				onSheet = append(onSheet, &o)
 			}
@@ -139,20 +148,9 @@ func (s *sheet) reserve(all []*opening, square float64, paper Paper) {
 	alone.takeHeads()
 	places := squares{square, paper, map[plane.Box][]plane.Point{}}
 	for _, o := range all {
-		around := places.aroundOn(&alone, o.cell)
-		open := s.grid.within(o.cell, paper.window(), s.grid.overlap/2+clearing)
-		for _, corner := range squarePlaces(open, square, squareSteps) {
-			if room := around(corner).grown(clearing); alone.field.free(room) {
-				o.squares = append(o.squares, squarePlace{room.bounds(), alone.sizeAround(room.centre)})
-			}
+		for place := range places.free(&alone, alone.field, o.cell, places.corners(places.open(&alone, o.cell))) {
+			o.squares = append(o.squares, place)
 		}
-		// Outside all pieces first, then in the largest.
-		slices.SortStableFunc(o.squares, func(a, b squarePlace) int {
-			if (a.size == 0) != (b.size == 0) {
-				return cmp.Compare(a.size, b.size)
-			}
-			return cmp.Compare(b.size, a.size)
-		})
 	}
 	for _, c := range alone.cells {
 		places.find(&alone, alone.field, c)
@@ -170,63 +168,34 @@ func (s *sheet) reserve(all []*opening, square float64, paper Paper) {
 	}
 }
 
-// putOnAny puts the parcel of a number on the first page with room for it,
-// upright if any has, turned if not. It returns that page, nil where none has.
-func putOnAny(all []*opening, number int, p parcel) *opening {
-	p.number = number
-	for _, turned := range []bool{false, true} {
-		for _, o := range all {
-			if o.put(p, turned) {
-				return o
-			}
-		}
-	}
-	return nil
-}
-
-// put puts the parcel where it lies highest, and leftmost among those places,
-// and leaves the page's check square a place. It reports whether there is one.
-func (o *opening) put(p parcel, turned bool) bool {
-	var places []plane.Box
-	for _, f := range o.free {
-		if taken, ok := topLeft(f, p.room(turned)); ok {
-			places = append(places, taken)
-		}
-	}
-	slices.SortStableFunc(places, func(a, b plane.Box) int {
-		return cmp.Or(cmp.Compare(b.Min.Y, a.Min.Y), cmp.Compare(a.Min.X, b.Min.X))
-	})
-	before := o.parcels
-	for _, at := range places {
-		o.parcels = append(slices.Clone(before), packed{p, turned, at})
-		if o.hasSquare() {
-			o.free = without(o.free, at.Grown(apart))
+// put puts the parcel where it lies highest of the places that leave the page's
+// check square one, and reports whether there is such a place.
+func (o *opening) put(p parcel) bool {
+	for _, at := range o.places(p) {
+		if o.hasSquare(append(slices.Clip(o.parcels), packed{p, at})) {
+			o.packing = o.with(p, at)
 			return true
 		}
 	}
-	o.parcels = before
 	return false
 }
 
 // giveBack takes the parcel of a number off the page, if the check square does
 // not move on the large piece's title then; it reports whether it does not.
 func (o *opening) giveBack(number int) bool {
-	before := o.parcels
-	o.parcels = slices.DeleteFunc(slices.Clone(before), func(p packed) bool { return p.number == number })
-	if o.hasSquare() {
-		return true
+	rest := slices.DeleteFunc(slices.Clone(o.parcels), func(p packed) bool { return p.number == number })
+	if !o.hasSquare(rest) {
+		return false
 	}
-	o.parcels = before
-	return false
+	o.parcels = rest
+	return true
 }
 
-// hasSquare reports whether the check square has a place among the parcels, and
+// hasSquare reports whether the check square has a place among such parcels, and
 // the one that it takes is not that of the title.
-func (o *opening) hasSquare() bool {
-	for _, q := range o.squares {
-		if !slices.ContainsFunc(o.parcels, func(p packed) bool { return p.room.Meets(q.room) }) {
-			return !slices.ContainsFunc(o.titles, q.room.Meets)
-		}
-	}
-	return false
+func (o *opening) hasSquare(parcels []packed) bool {
+	i := slices.IndexFunc(o.squares, func(q squarePlace) bool {
+		return !slices.ContainsFunc(parcels, func(p packed) bool { return p.room.Meets(q.room.bounds()) })
+	})
+	return i >= 0 && !slices.ContainsFunc(o.titles, o.squares[i].room.bounds().Meets)
 }

@@ -45,23 +45,23 @@ func alone(set Set, paper Paper) int {
 	all := 0
 	for _, m := range set.Pieces {
 		p := newPiece(m)
-		if w := paper.grid().window; p.fits(w) || p.quarterTurned().fits(w) {
+		if w := pageOf(paper).window; p.fits(w) || p.quarterTurned().fits(w) {
 			continue
 		}
-		s, _ := spread(p, paper.grid())
+		s, _ := spread(p, pageOf(paper))
 		all += len(s.cells)
 	}
 	var pieces []piece
 	for _, m := range set.Pieces {
 		p := newPiece(m)
-		if !p.fits(paper.grid().window) {
+		if !p.fits(pageOf(paper).window) {
 			p = p.quarterTurned()
 		}
-		if p.fits(paper.grid().window) {
+		if p.fits(pageOf(paper).window) {
 			pieces = append(pieces, p)
 		}
 	}
-	sheets, _ := packedSheets(pieces, paper.grid(), squareSize(set.Unit))
+	sheets, _ := packedSheets(pieces, pageOf(paper), squareSize(set.Unit))
 	return all + len(sheets)
 }
 
@@ -72,14 +72,14 @@ func checkShared(t require.TestingT, s sheet) {
 		// Whole within one page that is printed, clear of what is joined.
 		in := slices.IndexFunc(s.cells, func(c cell) bool {
 			core := s.grid.coreOf(c)
-			room := p.bounds.Grown(spare - rounding)
+			room := p.bounds.Grown(2 - rounding)
 			return core.Holds(room.Min) && core.Holds(room.Max)
 		})
 		require.GreaterOrEqual(t, in, 0, "%s is not whole within the joins of a page", p.name)
 		strip := s.grid.within(s.cells[in], s.grid.windowOf(s.cells[in]), s.grid.overlap).Grown(rounding)
 		require.True(t, strip.Holds(p.bounds.Min) && strip.Holds(p.bounds.Max), "%s lies under paste", p.name)
 
-		near := upright(p.bounds.Grown(apart - 2*sliver))
+		near := upright(p.bounds.Grown(6 - 0.02))
 		for _, l := range append(large.lines, newLine(marking.Cut, "", large.outline.Path())) {
 			path := l.clip.Path()
 			for k := 1; k < len(path); k++ {
@@ -88,7 +88,7 @@ func checkShared(t require.TestingT, s sheet) {
 		}
 		require.False(t, large.inside(p.bounds.Centre()), "%s lies inside %s", p.name, large.name)
 		for _, o := range s.pieces[i+2:] {
-			require.False(t, p.bounds.Grown(apart).Meets(o.bounds), "%s is too near to %s", p.name, o.name)
+			require.False(t, p.bounds.Grown(6).Meets(o.bounds), "%s is too near to %s", p.name, o.name)
 		}
 	}
 }
@@ -97,47 +97,49 @@ func checkShared(t require.TestingT, s sheet) {
 // is put there only where that saves a page. Every check square has a free place,
 // and no title is lost that would have one.
 func TestSmallPiecesBesideLarge(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) { checkBeside(t, someSet(t)) })
+	assert.Positive(t, checkBeside(t, mixed()), "nothing is put beside a large piece")
+}
+
+// checkBeside checks how the pieces of a set share pages, and returns how many are put
+// beside large ones.
+func checkBeside(t require.TestingT, set Set) int {
 	paper := papers()[0]
-	shared := 0
-	rapid.Check(t, func(t *rapid.T) {
-		set := someSet(t)
-		laid := arrange(set, paper)
-		require.True(t, laid.exact)
-		again := arrange(set, paper)
-		pages := alone(set, paper)
-		require.LessOrEqual(t, laid.pages(), pages)
-		beside, names := 0, map[string]int{}
-		for i := range laid.sheets {
-			s := &laid.sheets[i]
-			require.Equal(t, s.names(), again.sheets[i].names(), "it is the same every time")
-			for k, p := range s.pieces {
-				names[p.name]++
-				require.Equal(t, p.bounds, again.sheets[i].pieces[k].bounds, "it is the same every time")
-			}
-			if len(s.cells) == 1 {
-				continue
-			}
-			checkShared(t, *s)
-			beside += len(s.pieces) - 1
-			s.findJoins(1)
-			s.paper = paper
-			s.letter(set.Unit)
-			if beside > 0 {
-				checkSquaresFree(t, s, paper, squareSize(set.Unit))
-			}
+	laid := arrange(set, paper)
+	require.True(t, laid.exact)
+	again := arrange(set, paper)
+	pages := alone(set, paper)
+	require.LessOrEqual(t, laid.pages(), pages)
+	beside, names := 0, map[string]int{}
+	for i := range laid.sheets {
+		s := &laid.sheets[i]
+		require.Equal(t, s.names(), again.sheets[i].names(), "it is the same every time")
+		for k, p := range s.pieces {
+			names[p.name]++
+			require.Equal(t, p.bounds, again.sheets[i].pieces[k].bounds, "it is the same every time")
 		}
-		require.Len(t, names, len(set.Pieces), "all pieces are there")
-		for name, n := range names {
-			require.Equal(t, 1, n, name)
+		if len(s.cells) == 1 {
+			continue
 		}
+		checkShared(t, *s)
+		beside += len(s.pieces) - 1
+		s.findJoins(1)
+		s.paper = paper
+		s.letter(set.Unit)
 		if beside > 0 {
-			shared++
-			require.Less(t, laid.pages(), pages, "pieces are scattered for nothing")
-		} else {
-			require.Equal(t, pages, laid.pages())
+			checkSquaresFree(t, s, paper, squareSize(set.Unit))
 		}
-	})
-	assert.Positive(t, shared, "nothing was put beside a large piece")
+	}
+	require.Len(t, names, len(set.Pieces), "all pieces are there")
+	for name, n := range names {
+		require.Equal(t, 1, n, name)
+	}
+	if beside > 0 {
+		require.Less(t, laid.pages(), pages, "pieces are scattered for nothing")
+	} else {
+		require.Equal(t, pages, laid.pages())
+	}
+	return beside
 }
 
 // checkSquaresFree checks that no check square of a shared page lies on a line.
@@ -148,7 +150,7 @@ func checkSquaresFree(t require.TestingT, s *sheet, paper Paper, side float64) {
 		if !slices.ContainsFunc(s.pieces[1:], func(p piece) bool { return window.Holds(p.bounds.Centre()) }) {
 			continue
 		}
-		room := places.aroundOn(s, c)(s.squares[i])
+		room := places.roomAt(s, c, s.squares[i])
 		require.Zero(t, s.field.crossings(room, 1), "the check square of %v lies on a line", c)
 	}
 }

@@ -8,8 +8,8 @@ import (
 // Rules of this file: pieces are laid on sheets; one with a form is left to
 // form.go. A piece larger than one page has a sheet of its own, made of as many
 // pages as it needs; it is turned by a quarter turn where that saves pages, or
-// cuts fewer short marks (place.go). Pieces that fit on one page share pages
-// (pack.go), where that saves a page those of a large piece (share.go); what is cut
+// cuts fewer short marks (gridplace.go). Pieces that fit on one page share pages
+// (shelf.go), where that saves a page those of a large piece (share.go); what is cut
 // from card shares them only with its kind. No piece
 // is scaled, mirrored, or turned by anything but a quarter.
 
@@ -21,7 +21,7 @@ const spare = 2.0
 type line struct {
 	role   marking.Role
 	name   string
-	clip   *plane.Clipper
+	clip   *plane.Tree
 	bounds plane.Box
 }
 
@@ -50,7 +50,9 @@ type sheet struct {
 	field   *field // what lies on it so far
 	joins   []join
 	labels  []label
-	rules   []plane.Path // the lines to write on, of a form
+	// captions are the names of lines.
+	captions []caption
+	rules    []plane.Path // the lines to write on, of a form
 	// untitled are the pieces whose titles found no place: the header says
 	// their notes.
 	untitled []piece
@@ -118,7 +120,7 @@ func newPiece(m marking.Marking) piece {
 }
 
 func newLine(role marking.Role, name string, p plane.Path) line {
-	return line{role: role, name: name, clip: plane.NewClipper(p), bounds: p.Bounds()}
+	return line{role: role, name: name, clip: plane.NewTree(p), bounds: p.Bounds()}
 }
 
 // moved returns the piece moved by a step.
@@ -190,7 +192,7 @@ func (a arrangement) pages() int {
 // order they come in, then the small ones, where that saves a page among the
 // large ones, else together. Forms are set aside, in their order.
 func arrange(set Set, paper Paper) arrangement {
-	window := paper.grid().window
+	window := pageOf(paper).window
 	a := arrangement{exact: true}
 	var small, cards []piece
 	var largeCards []sheet
@@ -212,9 +214,9 @@ func arrange(set Set, paper Paper) arrangement {
 		}
 		s, all := sheet{}, false
 		if pages <= MaxPages {
-			s, all = spread(upright, paper.grid())
+			s, all = spread(upright, pageOf(paper))
 		} else {
-			s, all = counting(upright, paper.grid()) // it is refused anyway
+			s, all = counting(upright, pageOf(paper)) // it is refused anyway
 		}
 		if upright.card {
 			largeCards = append(largeCards, s)
@@ -235,11 +237,11 @@ func arrange(set Set, paper Paper) arrangement {
 	}
 	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
 	for _, s := range shelves {
-		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+		a.sheets = append(a.sheets, s.sheet(pageOf(paper)))
 	}
 	a.sheets = append(a.sheets, largeCards...)
 	for _, s := range ofCard {
-		a.sheets = append(a.sheets, s.sheet(paper.grid()))
+		a.sheets = append(a.sheets, s.sheet(pageOf(paper)))
 	}
 	a.exact = a.exact && all && allCards
 	return a

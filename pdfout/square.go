@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"slices"
 
@@ -16,16 +17,8 @@ import (
 // page drawn for a printer that is off, on 6 units as they come out.)
 
 const (
-	// frameWidth is how thick a check square's frame is, in mm.
-	frameWidth = 0.3
-	// squareGrid is what the corners of check squares are multiples of, in
-	// mm on the page.
-	squareGrid = 6 * point
 	// clearing is how far a check square stays from lines, in mm.
 	clearing = 2.0
-	// onGrid bounds how far a place may be off the grid through rounding and
-	// still count as on it, in steps of the grid.
-	onGrid = 1e-6
 	// largestSquare is the largest squareSize, in mm.
 	largestSquare = 30.0
 )
@@ -49,20 +42,6 @@ func squareLabel(unit marking.Unit) string {
 	return "30 mm"
 }
 
-// checkSquare draws the frame of a square with its lower left corner at a
-// place.
-func (d *document) checkSquare(corner plane.Point, side float64) {
-	outer := plane.Box{Min: corner, Max: corner.Add(plane.Point{X: side, Y: side})}
-	d.save()
-	d.fillColour(black())
-	d.frame(outer, outer.Grown(-frameWidth))
-	d.restore()
-}
-
-// snapUp and snapDown bring a length on the page to a multiple of squareGrid.
-func snapUp(mm float64) float64   { return math.Ceil(mm/squareGrid-onGrid) * squareGrid }
-func snapDown(mm float64) float64 { return math.Floor(mm/squareGrid+onGrid) * squareGrid }
-
 // squares finds the places of the check squares of one sheet.
 type squares struct {
 	side  float64
@@ -72,57 +51,88 @@ type squares struct {
 	known map[plane.Box][]plane.Point
 }
 
-// aroundOn tells what of the sheet a check square takes up whose lower left
-// corner is at a place of the page of a cell.
-func (q squares) aroundOn(s *sheet, c cell) func(corner plane.Point) slab {
-	toSheet := s.grid.windowOf(c).Min.Sub(q.paper.window().Min)
-	return func(corner plane.Point) slab {
-		low := corner.Add(toSheet)
-		return upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.side, Y: q.side})})
-	}
+// squarePlace is a place for a check square.
+type squarePlace struct {
+	corner plane.Point // the lower left one, on the page
+	room   slab        // on the sheet, with what is kept clear round it
 }
 
-// find finds the place for the check square of a page and takes it: free of
-// lines and text, rather outside the pieces than in the largest of them,
-// rather in a corner. On a page without a free place it goes where it crosses
-// the fewest lines, and no text if it can. It returns the lower left corner,
-// on the page.
-func (q squares) find(s *sheet, f *field, c cell) plane.Point {
-	around := q.aroundOn(s, c)
-	open := s.grid.within(c, q.paper.window(), s.grid.overlap/2+clearing)
+// at is the place of a check square whose lower left corner is at a place of the page
+// of a cell, and roomAt what it takes up of the sheet itself.
+func (q squares) at(s *sheet, c cell, corner plane.Point) squarePlace {
+	return squarePlace{corner, q.roomAt(s, c, corner).grown(clearing)}
+}
+
+func (q squares) roomAt(s *sheet, c cell, corner plane.Point) slab {
+	low := corner.Add(s.grid.windowOf(c).Min.Sub(q.paper.window().Min))
+	return upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.side, Y: q.side})})
+}
+
+// open is what of the page of a cell is clear of join lines.
+func (q squares) open(s *sheet, c cell) plane.Box {
+	return s.grid.within(c, q.paper.window(), s.grid.overlap/2+clearing)
+}
+
+// corners returns where the corner of a check square may lie on an open box of a
+// page, the same for all alike.
+func (q squares) corners(open plane.Box) []plane.Point {
 	if q.known[open] == nil {
 		q.known[open] = squarePlaces(open, q.side, squareSteps)
 	}
-	best, found := plane.Point{}, false
-	largest := 0.0 // piece in which a free place was found
-	look := func(corners []plane.Point) bool {
+	return q.known[open]
+}
+
+// free leads through those of some places for the check square of a page that are
+// free of lines and text, in the order in which the square takes them: rather outside
+// the pieces than in the largest of them, rather in a corner.
+func (q squares) free(s *sheet, f *field, c cell, corners []plane.Point) iter.Seq[squarePlace] {
+	return func(yield func(squarePlace) bool) {
+		type inside struct {
+			squarePlace
+			size float64
+		}
+		var within []inside
 		for _, corner := range corners {
-			room := around(corner).grown(clearing)
-			size := s.sizeAround(room.centre)
-			if found && size > 0 && size <= largest || !f.free(room) {
-				continue
-			}
-			best, found, largest = corner, true, size
-			if size == 0 {
-				return true
+			place := q.at(s, c, corner)
+			if size := s.sizeAround(place.room.centre); size > 0 {
+				within = append(within, inside{place, size})
+			} else if f.free(place.room) && !yield(place) {
+				return
 			}
 		}
-		return false
+		slices.SortStableFunc(within, func(a, b inside) int { return cmp.Compare(b.size, a.size) })
+		for _, place := range within {
+			if f.free(place.room) && !yield(place.squarePlace) {
+				return
+			}
+		}
 	}
-	if !look(q.known[open]) && len(s.cells) == 1 {
+}
+
+// find finds the place for the check square of a page and takes it: the first free
+// one. On a page without a free place it goes where it crosses the fewest lines, and
+// no text if it can. It returns the lower left corner, on the page.
+func (q squares) find(s *sheet, f *field, c cell) plane.Point {
+	open := q.open(s, c)
+	for place := range q.free(s, f, c, q.corners(open)) {
+		f.take(place.room)
+		return place.corner
+	}
+	if len(s.cells) == 1 {
 		// On a page that pieces share there is a gap for it, if a narrow one.
-		look(squarePlaces(open, q.side, closeSteps(open)))
-	}
-	if !found {
-		fewest := math.MaxInt
-		for _, corner := range q.known[open] {
-			n := f.crossings(around(corner), fewest) + textWeight*f.texts(around(corner), fewest)
-			if n < fewest {
-				best, fewest = corner, n
-			}
+		for place := range q.free(s, f, c, squarePlaces(open, q.side, closeSteps(open))) {
+			f.take(place.room)
+			return place.corner
 		}
 	}
-	f.take(around(best).grown(clearing))
+	best, fewest := plane.Point{}, math.MaxInt
+	for _, corner := range q.corners(open) {
+		room := q.roomAt(s, c, corner)
+		if n := f.crossings(room, fewest) + textWeight*f.texts(room, fewest); n < fewest {
+			best, fewest = corner, n
+		}
+	}
+	f.take(q.at(s, c, best).room)
 	return best
 }
 
@@ -131,19 +141,20 @@ func (q squares) find(s *sheet, f *field, c cell) plane.Point {
 // outside all pieces, and takes it. It returns the lower left corner, on the
 // page, and whether there is such a place.
 func (q squares) nearest(s *sheet, f *field, to plane.Point) (plane.Point, bool) {
-	window, around := q.paper.window(), q.aroundOn(s, cell{})
-	best, away := plane.Point{}, math.Inf(1)
+	window := q.paper.window()
+	best, away := squarePlace{}, math.Inf(1)
 	for _, corner := range squarePlaces(window, q.side, closeSteps(window)) {
-		room := around(corner)
-		if d := room.centre.Distance(to); d < away && s.sizeAround(room.centre) == 0 && f.free(room.grown(clearing)) {
-			best, away = corner, d
+		place := q.at(s, cell{}, corner)
+		centre := place.room.centre
+		if d := centre.Distance(to); d < away && s.sizeAround(centre) == 0 && f.free(place.room) {
+			best, away = place, d
 		}
 	}
 	if math.IsInf(away, 1) {
-		return best, false
+		return plane.Point{}, false
 	}
-	f.take(around(best).grown(clearing))
-	return best, true
+	f.take(best.room)
+	return best.corner, true
 }
 
 // textWeight is how many crossed lines are better than one crossed text.

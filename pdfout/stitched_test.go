@@ -309,6 +309,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 
 // The comparison finds what it is there to find.
 func TestStitchedFindsFaults(t *testing.T) {
+	t.Parallel()
 	set := examples(t)["linden.toml"]
 	whole, cut := printedOn(t, set, singleName), printedOn(t, set, "letter")
 	r := renderers()[0]

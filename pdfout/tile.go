@@ -32,6 +32,12 @@ type grid struct {
 	origin        plane.Point // lower left corner of the whole
 }
 
+// pageOf is a grid of one page of a paper, to be made larger by who needs more.
+func pageOf(p Paper) grid {
+	w := p.window()
+	return grid{rows: 1, columns: 1, window: plane.Point{X: w.Width(), Y: w.Height()}, overlap: p.Overlap}
+}
+
 // pitch is the step from one window to the next.
 func (g grid) pitch() plane.Point {
 	return plane.Point{X: g.window.X - g.overlap, Y: g.window.Y - g.overlap}
@@ -202,27 +208,32 @@ func bridged(cells []cell) []cell {
 	if len(cells) == 0 {
 		return nil
 	}
-	joined := []cell{}
-	apart := slices.Clone(cells)
-	nearest := make([]cell, len(cells)) // of the joined, to each apart
+	type loose struct {
+		cell
+		nearest cell // of those joined
+	}
+	var joined []cell
+	left := make([]loose, len(cells))
+	for i, c := range cells {
+		left[i] = loose{c, cells[0]}
+	}
 	join := func(c cell) {
 		joined = append(joined, c)
-		for i, a := range apart {
-			if len(joined) == 1 || steps(a, c) < steps(a, nearest[i]) {
-				nearest[i] = c
+		for i, l := range left {
+			if steps(l.cell, c) < steps(l.cell, l.nearest) {
+				left[i].nearest = c
 			}
 		}
 	}
-	for join(apart[0]); len(apart) > 0 && len(joined) <= MaxPages; {
+	for join(cells[0]); len(left) > 0 && len(joined) <= MaxPages; {
 		next := 0
-		for i, a := range apart {
-			if steps(a, nearest[i]) < steps(apart[next], nearest[next]) {
+		for i, l := range left {
+			if steps(l.cell, l.nearest) < steps(left[next].cell, left[next].nearest) {
 				next = i
 			}
 		}
-		to, at := apart[next], nearest[next]
-		apart = slices.Delete(apart, next, next+1)
-		nearest = slices.Delete(nearest, next, next+1)
+		to, at := left[next].cell, left[next].nearest
+		left = slices.Delete(left, next, next+1)
 		if to == at {
 			continue // a bridge already led over it
 		}
@@ -235,7 +246,10 @@ func bridged(cells []cell) []cell {
 			join(at)
 		}
 	}
-	return readingOrder(append(joined, apart...))
+	for _, l := range left {
+		joined = append(joined, l.cell)
+	}
+	return readingOrder(joined)
 }
 
 // connected reports whether the cells, in reading order, hang together by

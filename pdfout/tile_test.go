@@ -16,7 +16,7 @@ import (
 func someGrid(t *rapid.T) grid {
 	return grid{
 		rows: rapid.IntRange(1, 5).Draw(t, "rows"), columns: rapid.IntRange(1, 5).Draw(t, "columns"),
-		window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap,
+		window: plane.Point{X: 190, Y: 250}, overlap: 10,
 		origin: plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")},
 	}
 }
@@ -53,7 +53,7 @@ func TestCoresCoverTheGridOnce(t *testing.T) {
 		require.InDelta(t, box.Width()*box.Height(), area, 1e-6)
 		if g.columns > 1 {
 			left, right := g.windowOf(cell{}), g.windowOf(cell{0, 1})
-			require.InDelta(t, usualOverlap, left.Max.X-right.Min.X, 1e-9)
+			require.InDelta(t, 10, left.Max.X-right.Min.X, 1e-9)
 			require.Less(t, left.Min.X, right.Min.X)
 		}
 		if g.rows > 1 {
@@ -88,8 +88,8 @@ func TestCrossedCells(t *testing.T) {
 		for _, c := range g.all() {
 			near := l.clip.Clip(g.coreOf(c).Grown(rounding))
 			// A corner cut off by a line may be long and yet reach less
-			// than a sliver into the core.
-			if inner := l.clip.Clip(g.coreOf(c).Grown(-2 * sliver)); len(inner) > 0 {
+			// than 0.01 mm into the core.
+			if inner := l.clip.Clip(g.coreOf(c).Grown(-0.02)); len(inner) > 0 {
 				require.True(t, found[c], "%v", c)
 			}
 			if len(near) == 0 {
@@ -105,7 +105,7 @@ func TestCrossedCells(t *testing.T) {
 func TestPointAtTheTopOfTheGrid(t *testing.T) {
 	beyond := 0
 	for _, y := range []float64{-8.00000000000015, -0.3, 0.1, 17.7, 431.03} {
-		g := grid{rows: 3, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap, origin: plane.Point{X: 5, Y: y}}
+		g := grid{rows: 3, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: 10, origin: plane.Point{X: 5, Y: y}}
 		box := g.box()
 		for _, top := range []float64{box.Min.Y + box.Height(), math.Nextafter(box.Max.Y, math.Inf(1)), math.Nextafter(box.Max.Y, math.Inf(-1))} {
 			l := newLine(marking.Cut, "", plane.Path{{X: 20, Y: top}, {X: 60, Y: top}})
@@ -120,28 +120,29 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 	assert.Positive(t, beyond, "a reckoned top is beyond its core")
 }
 
-// The least number of pages is taken, even where the first placings of the grid
-// print too many: 9 x 9 placings are counted here again, one by one.
+// The least number of pages is taken, even where some placings of the grid print
+// too many: 9 x 9 placings are counted here, one by one.
 func TestGridPrintsTheLeast(t *testing.T) {
+	t.Parallel()
 	m := sail(69_579)
 	m.Marks = append(m.Marks, edge(marking.Stitch, "", m.Outline[0], m.Outline[2]))
 	p := newPiece(m)
 	window := plane.Point{X: papers()[0].window().Width(), Y: papers()[0].window().Height()}
-	page := grid{window: window, overlap: usualOverlap}
+	page := grid{window: window, overlap: 10}
 	best, exact := place(p, page)
 	require.True(t, exact)
 	g := page.over(p, plane.Point{})
 	least, most := math.MaxInt, 0
 	slack := g.box().Max.Sub(g.origin).Sub(p.room())
-	for _, x := range shares(6) {
-		for _, y := range shares(6) {
-			g.origin = p.bounds.Min.Sub(plane.Point{X: spare + x*slack.X, Y: spare + y*slack.Y})
+	for x := 0.1; x < 1; x += 0.1 {
+		for y := 0.1; y < 1; y += 0.1 {
+			g.origin = p.bounds.Min.Sub(plane.Point{X: 2 + x*slack.X, Y: 2 + y*slack.Y})
 			found, _ := g.crossed(p.lines)
 			least, most = min(least, len(found)), max(most, len(found))
 		}
 	}
-	require.Greater(t, most, MaxPages, "a placing prints too many")
-	assert.Len(t, best.cells, least)
+	require.Greater(t, most, 2000, "a placing prints too many")
+	assert.LessOrEqual(t, len(best.cells), least)
 }
 
 func TestConnected(t *testing.T) {
@@ -152,7 +153,7 @@ func TestConnected(t *testing.T) {
 }
 
 func TestAlongAJoinOnOnePageOnly(t *testing.T) {
-	g := grid{rows: 1, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap}
+	g := grid{rows: 1, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: 10}
 	join := g.coreOf(cell{}).Max.X
 	for _, c := range []struct {
 		name string
@@ -161,7 +162,8 @@ func TestAlongAJoinOnOnePageOnly(t *testing.T) {
 	}{
 		{"on the join line", plane.Path{{X: join, Y: 10}, {X: join, Y: 90}}, 1},
 		{"up to the join line", plane.Path{{X: 20, Y: 10}, {X: join, Y: 10}}, 1},
-		{"a sliver beyond it", plane.Path{{X: 20, Y: 10}, {X: join + sliver/2, Y: 10}}, 1},
+		{"a sliver beyond it", plane.Path{{X: 20, Y: 10}, {X: join + 0.009, Y: 10}}, 1},
+		{"more than a sliver beyond it", plane.Path{{X: 20, Y: 10}, {X: join + 0.011, Y: 10}}, 2},
 		{"across it", plane.Path{{X: 20, Y: 10}, {X: join + 1, Y: 10}}, 2},
 		{"in the strip beyond it", plane.Path{{X: join + 1, Y: 10}, {X: join + 1, Y: 90}}, 1},
 	} {
@@ -177,13 +179,13 @@ func TestGridKeepsOffLines(t *testing.T) {
 	m := rectangle("p", "P", 300, 200)
 	m.Marks = append(m.Marks, edge(marking.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
 	p := newPiece(m)
-	best, exact := place(p, grid{window: window, overlap: usualOverlap})
+	best, exact := place(p, grid{window: window, overlap: 10})
 	assert.True(t, exact)
 	assert.Len(t, best.cells, 2)
 	g := best.grid
-	assert.Zero(t, g.alongJoins(p.lines), "mm of line along a join")
+	assert.Zero(t, tenderOf(p.lines).alongJoins(g), "mm of line along a join")
 	// Nothing of the piece falls out of the grid.
-	assert.True(t, g.box().Holds(p.bounds.Grown(spare-1e-9).Min) && g.box().Holds(p.bounds.Grown(spare-1e-9).Max))
+	assert.True(t, g.box().Holds(p.bounds.Grown(2-1e-9).Min) && g.box().Holds(p.bounds.Grown(2-1e-9).Max))
 }
 
 func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
@@ -199,7 +201,7 @@ func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
 		{"as many either way", 300, 300, 4, false},
 	} {
 		p := newPiece(rectangle("p", "P", c.w, c.h))
-		s, exact := spread(p, grid{window: window, overlap: usualOverlap})
+		s, exact := spread(p, grid{window: window, overlap: 10})
 		assert.True(t, exact, c.name)
 		assert.Len(t, s.cells, c.pages, c.name)
 		assert.Equal(t, c.turned, s.pieces[0].turned, c.name)
@@ -253,17 +255,12 @@ func TestBridged(t *testing.T) {
 	})
 }
 
-func TestShares(t *testing.T) {
-	assert.Len(t, shares(10), 9)
-	assert.Equal(t, []float64{0.5}, shares(1_000_000))
-	for _, v := range shares(10) {
-		assert.InDelta(t, 0.5, v, 0.45)
-	}
-	assert.Equal(t, 1, windowsFor(190, 190, usualOverlap))
-	assert.Equal(t, 2, windowsFor(190.001, 190, usualOverlap))
-	assert.Equal(t, 2, windowsFor(190+180, 190, usualOverlap))
-	assert.Equal(t, 3, windowsFor(190+180+0.001, 190, usualOverlap))
-	assert.Equal(t, 1, windowsFor(0, math.Inf(1), usualOverlap))
+func TestWindowsForALength(t *testing.T) {
+	assert.Equal(t, 1, windowsFor(190, 190, 10))
+	assert.Equal(t, 2, windowsFor(190.001, 190, 10))
+	assert.Equal(t, 2, windowsFor(190+180, 190, 10))
+	assert.Equal(t, 3, windowsFor(190+180+0.001, 190, 10))
+	assert.Equal(t, 1, windowsFor(0, math.Inf(1), 10))
 }
 
 // Pages that do not hang together need others to join them; of too many these
@@ -274,7 +271,7 @@ func TestCountOfScatteredPages(t *testing.T) {
 		at := plane.Point{X: 800 * float64(i%50), Y: 800 * float64(i/50)}
 		m.Marks = append(m.Marks, edge(marking.Placement, "", at, at.Add(plane.Point{X: 1})))
 	}
-	s, exact := spread(newPiece(m), grid{window: plane.Point{X: 190, Y: 250}, overlap: usualOverlap})
+	s, exact := spread(newPiece(m), grid{window: plane.Point{X: 190, Y: 250}, overlap: 10})
 	assert.GreaterOrEqual(t, len(s.cells), 2500)
 	assert.False(t, exact)
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"tuckmark/marking"
 	"tuckmark/marking/plane"
 )
 
@@ -61,41 +62,52 @@ const (
 	besideSteps = 33
 )
 
-// across and up are the directions a title may run in: it reads from below or
-// from the right.
-func across() plane.Point { return plane.Point{X: 1} }
-func up() plane.Point     { return plane.Point{Y: 1} }
-
-// block is a title set in lines, not yet anywhere.
+// block is a title, or a name, set in lines, not yet anywhere.
 type block struct {
-	// lines are as they lie with the block's upper left corner at (0, 0).
-	lines         []label
-	width, height float64
-	broken        bool // within a word
+	Lines
+	width  float64
+	broken bool // within a word
+}
+
+// addCentred sets lines under what there is, for their middles to be brought under
+// each other, with their base lines some mm over their feet.
+func (b *block) addCentred(lines, words []string, s Style, limit, foot float64) {
+	b.addAt(lines, s, 0, foot)
+	b.width = math.Max(b.width, longestWord(lines, s))
+	b.broken = b.broken || longestWord(words, s) > limit
+}
+
+// centred brings the middles of the lines under each other.
+func (b block) centred() block {
+	for i, l := range b.labels {
+		b.labels[i].at.X = (b.width - l.style.width(l.text)) / 2
+	}
+	return b
 }
 
 // newBlock sets a name and its notes, in lines no longer than limit mm.
 func newBlock(name string, notes []string, size, limit float64) block {
 	var b block
-	add := func(text string, f *face, size float64) {
-		for _, line := range f.wrap(text, size, limit) {
-			b.height += size * leading * point
-			b.width = math.Max(b.width, f.width(line, size))
-			b.lines = append(b.lines, label{text: line, face: f, size: size, at: plane.Point{Y: -b.height + size*descent*point}})
-		}
-		for _, word := range strings.Fields(text) {
-			b.broken = b.broken || f.width(word, size) > limit
-		}
+	add := func(text string, s Style) {
+		b.addCentred(wrap(text, s, limit), strings.Fields(text), s, limit, s.down())
 	}
-	add(name, bold(), size)
+	add(name, strong(size))
 	for _, note := range notes {
-		add(note, regular(), math.Max(smallest, size*noteShare))
+		add(note, plain(math.Max(smallest, size*noteShare)))
 	}
-	for i, l := range b.lines {
-		b.lines[i].at.X = (b.width - l.face.width(l.text, l.size)) / 2
-	}
-	return b
+	return b.centred()
 }
+
+// nameBlock sets a name in lines no longer than limit mm, as close as its letters are
+// high.
+func nameBlock(name string, s Style, limit float64) block {
+	b := block{Lines: tightLines(s)}
+	b.addCentred(wrapMeasures(name, s, limit), marking.Words(name), s, limit, s.down())
+	return b.centred()
+}
+
+// tightLines are lines of which the first has nothing free above it.
+func tightLines(s Style) Lines { return Lines{height: s.up() + s.down() - s.step()} }
 
 // oneLine sets a name and, after it, its notes in one line of one size.
 func oneLine(name string, notes []string, size float64) block {
@@ -105,27 +117,22 @@ func oneLine(name string, notes []string, size float64) block {
 // runIn sets a name and, right after it, its notes in lines of one size no
 // longer than limit mm. The name is not broken.
 func runIn(name string, notes []string, size, limit float64) block {
-	b := block{height: (ascent + descent) * size * point}
-	base := plane.Point{Y: -ascent * size * point}
-	b.lines = []label{{text: name, face: bold(), size: size, at: base}}
-	b.width = bold().width(name, size)
+	heavy, light := strong(size), plain(size)
+	b := block{Lines: tightLines(light), width: heavy.width(name)}
+	b.addAt([]string{name}, heavy, 0, heavy.down())
 	text := joinedNotes(notes)
 	if text == "" {
 		return b
 	}
-	base.X = b.width + bold().width("  ", size)
 	// The first line is shorter than the others by the name.
-	lines := regular().wrap(text, size, limit-base.X)
+	left := b.width + heavy.width("  ")
+	lines := wrap(text, light, limit-left)
+	b.say(lines[0], light, plane.Point{X: left, Y: -light.up()})
+	b.width = left + light.width(lines[0])
 	if len(lines) > 1 {
-		lines = append(lines[:1:1], regular().wrap(strings.Join(lines[1:], " "), size, limit)...)
-	}
-	for i, line := range lines {
-		if i > 0 {
-			b.height += leading * size * point
-			base = plane.Point{Y: base.Y - leading*size*point}
-		}
-		b.lines = append(b.lines, label{text: line, face: regular(), size: size, at: base})
-		b.width = math.Max(b.width, base.X+regular().width(line, size))
+		lines = wrap(strings.Join(lines[1:], " "), light, limit)
+		b.addAt(lines, light, 0, light.down())
+		b.width = math.Max(b.width, longestWord(lines, light))
 	}
 	return b
 }
@@ -140,14 +147,14 @@ func (b block) extent(u plane.Point) plane.Point {
 
 // around returns the room the block takes with its middle at a place.
 func (b block) around(middle, u plane.Point) slab {
-	return slab{middle, plane.Point{X: b.width / 2, Y: b.height / 2}, u}
+	return newSlab(middle, plane.Point{X: b.width / 2, Y: b.height / 2}, u)
 }
 
 // placed returns the block's lines with its middle at a place.
 func (b block) placed(middle, u plane.Point) []label {
 	corner := middle.Sub(u.Mul(b.width / 2)).Add(u.Left().Mul(b.height / 2))
 	var lines []label
-	for _, l := range b.lines {
+	for _, l := range b.labels {
 		l.u = u
 		l.at = corner.Add(u.Mul(l.at.X)).Add(u.Left().Mul(l.at.Y))
 		lines = append(lines, l.measured())
@@ -241,7 +248,7 @@ func (p piece) titleAlong(f *field, fits func(plane.Box) bool) (placedBlock, boo
 		places := p.strips(f, narrowRoom, u)
 		for _, size := range []float64{8, 7, smallest} {
 			for _, limit := range []float64{230, 170, 140, 110, 80} {
-				if bold().width(p.name, size) > limit/2 {
+				if strong(size).width(p.name) > limit/2 {
 					continue
 				}
 				if found, ok := p.roomiest(f, places, runIn(p.name, p.brief, size, limit), u, narrowRoom, fits); ok {
@@ -274,7 +281,7 @@ func (p piece) strips(f *field, room float64, u plane.Point) []plane.Point {
 	for y := -math.Floor(width / 2 / step); y <= width/2/step; y++ {
 		for k := range stripTrials {
 			at := middle.Add(u.Mul(stepFromMiddle(k) * length / (stripTrials + 1))).Add(u.Left().Mul(y * step))
-			if p.inside(at) && f.free(slab{at, plane.Point{X: room, Y: room}, across()}) {
+			if p.inside(at) && f.free(newSlab(at, plane.Point{X: room, Y: room}, across())) {
 				places = append(places, at)
 			}
 		}
@@ -298,7 +305,7 @@ func (p piece) blocks(size float64) []block {
 
 // long reports whether notes are too long for a few short lines.
 func long(notes []string) bool {
-	return regular().width(joinedNotes(notes), smallest) > longLines*besideWidth
+	return plain(smallest).width(joinedNotes(notes)) > longLines*besideWidth
 }
 
 // suits reports whether a title of a size looks well in a piece: a large one
@@ -308,7 +315,7 @@ func (b block) suits(p piece, size float64, u plane.Point) bool {
 	if e.X > p.bounds.Width() || e.Y > p.bounds.Height() {
 		return false
 	}
-	if size > modest && (e.X > modestShare*p.bounds.Width() || e.Y > modestShare*p.bounds.Height() || len(b.lines) > modestLines) {
+	if size > modest && (e.X > modestShare*p.bounds.Width() || e.Y > modestShare*p.bounds.Height() || len(b.labels) > modestLines) {
 		return false
 	}
 	return !b.broken || size == smallest
@@ -323,7 +330,7 @@ func (p piece) places(f *field, room, step float64) []plane.Point {
 	for x := -math.Floor(p.bounds.Width() / 2 / dx); x <= trials/2; x++ {
 		for y := -math.Floor(p.bounds.Height() / 2 / dy); y <= trials/2; y++ {
 			at := middle.Add(plane.Point{X: x * dx, Y: y * dy})
-			if p.inside(at) && f.free(slab{at, plane.Point{X: room, Y: room}, across()}) {
+			if p.inside(at) && f.free(newSlab(at, plane.Point{X: room, Y: room}, across())) {
 				places = append(places, at)
 			}
 		}

@@ -86,6 +86,7 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 // Long notes stand in the piece if they have room there, under it if not, and
 // in a strip of it where the page ends; on the page whole in any case.
 func TestLongNotes(t *testing.T) {
+	t.Parallel()
 	low := ruled("low", "Low tuck sheet", 7*inch, 2*inch, longNotes()...)
 	for x := 3.0; x < 7*inch; x += 3 {
 		low.Marks = append(low.Marks, edge(marking.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * inch}))
@@ -110,11 +111,9 @@ func TestLongNotes(t *testing.T) {
 			assert.Empty(t, s.untitled)
 			lines := 0
 			for _, l := range s.labels {
-				if !l.ofALine {
-					lines++
-					assert.GreaterOrEqual(t, l.size, smallest, l.text)
-					assert.Equal(t, c.inside, s.pieces[0].inside(l.room.centre), l.text)
-				}
+				lines++
+				assert.GreaterOrEqual(t, l.style.size, smallest, l.text)
+				assert.Equal(t, c.inside, s.pieces[0].inside(l.room.centre), l.text)
 			}
 			assert.Equal(t, c.lines, lines)
 			d, summary := drawn(t, set, "letter")
@@ -126,6 +125,7 @@ func TestLongNotes(t *testing.T) {
 
 // Where a title has no place at all, the header of the page says it.
 func TestTitleInTheHeader(t *testing.T) {
+	t.Parallel()
 	full := rectangle("p", "Panel", 186, 240, "cut 2", "Pinafore")
 	for y := 2.0; y < 240; y += 2 {
 		full.Marks = append(full.Marks, edge(marking.TuckFold, "", full.Outline[0].Toward(full.Outline[3], y/240), full.Outline[1].Toward(full.Outline[2], y/240)))
@@ -137,6 +137,7 @@ func TestTitleInTheHeader(t *testing.T) {
 // Pieces too small for a title bring room for it along, however full the page
 // is: each has it right under itself.
 func TestTinyPiecesBringRoom(t *testing.T) {
+	t.Parallel()
 	set := Set{Title: "Inlay"}
 	for i := range 60 {
 		m := rectangle(fmt.Sprint(i), fmt.Sprint("Diamond ", i+1), 12, 12, "Inlay", "cut 12, of three cloths, and turn each to the left")

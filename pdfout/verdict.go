@@ -46,7 +46,7 @@ func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
 		for _, p := range book.sheets[i].pieces {
 			for _, l := range p.lines {
 				length := l.clip.Length()
-				off := v.Printed.length(l.clip.Path()) - length
+				off := printedLength(l.clip.Path(), v.Printed) - length
 				most = math.Max(most, math.Abs(off))
 				all = append(all, Verdict{v.Printed, Line{p.name, l.name, l.role, length}, off})
 			}
@@ -64,8 +64,8 @@ func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
 // through rounding alone: of such lines the longest is named.
 const sameOff = 1e-6
 
-// length is how long a path comes out.
-func (s Scale) length(p plane.Path) float64 {
+// printedLength is how long a path comes out at a scale.
+func printedLength(p plane.Path, s Scale) float64 {
 	sum := 0.0
 	for i := 1; i < len(p); i++ {
 		step := p[i].Sub(p[i-1])

@@ -43,51 +43,19 @@ func (b *book) panelBox(i int) plane.Box {
 	return box
 }
 
-// item is what is laid on a large page: a piece, a panel, or the check square.
-type item struct {
-	piece *piece
-	panel int         // its number, where it has no piece
-	size  plane.Point // as it is laid, in mm
-	// turned tells that a piece is laid by a quarter turn.
-	turned bool
-}
-
-// spot is an item as it lies on its page.
-type spot struct {
-	item
-	box plane.Box
-}
-
 // floor is a large page being filled, from the top.
 type floor struct {
+	packing
 	width float64
-	spots []spot
-	free  []plane.Box // the largest boxes in which nothing lies; they overlap
 }
 
 func newFloor(width, height float64) *floor {
-	return &floor{width: width, free: []plane.Box{{Max: plane.Point{X: width, Y: height}}}}
+	return &floor{emptyPage(plane.Point{X: width, Y: height}), width}
 }
 
-// used is the box round all that lies on the floor.
-func (f *floor) used() plane.Box {
-	b := plane.EmptyBox()
-	for _, s := range f.spots {
-		b = b.Union(s.box)
-	}
-	return b
-}
-
-// lay puts the item as high, and then as far to the left, as it can lie, and
-// reports whether there was room.
-func (f *floor) lay(it item) bool {
-	box, found := highestIn(f.free, it.size)
-	if found {
-		f.spots = append(f.spots, spot{it, box})
-		f.free = without(f.free, box.Grown(apart))
-	}
-	return found
-}
+// ofSquare is the number of the parcel of a check square; those of the panels have
+// the numbers of these.
+const ofSquare = -1
 
 // planWhole plans the pages of paper that has every piece whole.
 func planWhole(set Set, paper Paper) (*book, []string, error) {
@@ -121,49 +89,49 @@ func planWhole(set Set, paper Paper) (*book, []string, error) {
 	return b, left, nil
 }
 
-// items are the panels and, after them, the pieces, the highest first.
-func (b *book) items(pieces []piece) []item {
-	var items []item
+// parcels are those of the panels and, after them, of the pieces, the highest first.
+func (b *book) parcels(pieces []piece) []parcel {
+	var parcels []parcel
 	for i := range 1 + len(b.figures) + b.forms {
 		box := b.panelBox(i)
 		// With room to be moved onto the grid of the check squares.
-		items = append(items, item{panel: i, size: plane.Point{X: box.Width() + squareGrid, Y: box.Height() + squareGrid}})
+		parcels = append(parcels, parcel{number: i, size: plane.Point{X: box.Width() + squareGrid, Y: box.Height() + squareGrid}})
 	}
-	items = append(items, b.squareItem())
+	parcels = append(parcels, b.squareParcel())
 	window := plane.Point{X: longestSide, Y: longestSide}
-	first := len(items)
-	for _, p := range pieces {
-		p.foot = footOf(p, newField([]piece{p}), window)
-		it := item{piece: &p, size: p.room()}
-		if b.paper.cut == roll && it.size.X > b.paper.window().Width() {
-			it.size, it.turned = p.roomOf(p.bounds.Height(), p.bounds.Width()), true
+	first := len(parcels)
+	for _, drawn := range pieces {
+		drawn.foot = footOf(drawn, newField([]piece{drawn}), window)
+		p := parcelOf(drawn)
+		if b.paper.cut == roll && p.size.X > b.paper.window().Width() {
+			p = p.quarterTurned()
 		}
-		items = append(items, it)
+		parcels = append(parcels, p)
 	}
-	slices.SortStableFunc(items[first:], func(a, b item) int { return cmp.Compare(b.size.Y, a.size.Y) })
-	return items
+	slices.SortStableFunc(parcels[first:], func(a, b parcel) int { return cmp.Compare(b.size.Y, a.size.Y) })
+	return parcels
 }
 
-// squareItem is the room for the check square of a page, wherever its corner falls
+// squareParcel is the room for the check square of a page, wherever its corner falls
 // on the grid.
-func (b *book) squareItem() item {
+func (b *book) squareParcel() parcel {
 	side := squareSize(b.set.Unit) + 2*clearing + squareGrid
-	return item{panel: -1, size: plane.Point{X: side, Y: side}}
+	return parcel{number: ofSquare, size: plane.Point{X: side, Y: side}}
 }
 
 // layFloors lays everything on large pages.
 func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 	window := b.paper.window()
-	items := b.items(pieces)
-	for _, it := range items {
-		if it.size.X > window.Width() || it.size.Y > window.Height() {
-			return nil, b.tooLargeFor(it)
+	parcels := b.parcels(pieces)
+	for _, p := range parcels {
+		if p.size.X > window.Width() || p.size.Y > window.Height() {
+			return nil, b.tooLargeFor(p)
 		}
 	}
 	if b.paper.cut == roll {
-		return b.fillRoll(items, window), nil
+		return b.fillRoll(parcels, window), nil
 	}
-	f := onOnePage(items, window)
+	f := onOnePage(parcels, window)
 	if f == nil {
 		return nil, &Refusal{
 			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, which is as much as a PDF can show", b.set.Unit.Print(math.Floor(longestSide))),
@@ -174,53 +142,53 @@ func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 }
 
 // tooLargeFor refuses what is larger than a page can be.
-func (b *book) tooLargeFor(it item) error {
-	if it.piece == nil {
+func (b *book) tooLargeFor(p parcel) error {
+	if p.piece == nil {
 		return &Refusal{
 			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.ShortTitle()),
 			Hint:  "choose a wider one",
 		}
 	}
 	return &Refusal{
-		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", it.piece.name,
-			b.set.Unit.Print(it.piece.bounds.Width()), b.set.Unit.Print(it.piece.bounds.Height()), b.paper.ShortTitle()),
+		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", p.piece.name,
+			b.set.Unit.Print(p.piece.bounds.Width()), b.set.Unit.Print(p.piece.bounds.Height()), b.paper.ShortTitle()),
 		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in",
 	}
 }
 
-// fillRoll lays the items on pages of the roll's width; a further page begins, with
+// fillRoll lays the parcels on pages of the roll's width; a further page begins, with
 // a check square, only where one would be longer than a page can be.
-func (b *book) fillRoll(items []item, window plane.Box) []*floor {
+func (b *book) fillRoll(parcels []parcel, window plane.Box) []*floor {
 	var floors []*floor
-	for _, it := range items {
-		if slices.ContainsFunc(floors, func(f *floor) bool { return f.lay(it) }) {
+	for _, p := range parcels {
+		if slices.ContainsFunc(floors, func(f *floor) bool { return f.put(p) }) {
 			continue
 		}
 		next := newFloor(window.Width(), window.Height())
 		if len(floors) > 0 {
-			next.lay(b.squareItem())
+			next.put(b.squareParcel())
 		}
-		next.lay(it)
+		next.put(p)
 		floors = append(floors, next)
 	}
 	return floors
 }
 
-// onOnePage returns all items on one page whose width and height together are least;
+// onOnePage returns all parcels on one page whose width and height together are least;
 // nil when no page is large enough.
-func onOnePage(items []item, window plane.Box) *floor {
+func onOnePage(parcels []parcel, window plane.Box) *floor {
 	widest, area := 0.0, 0.0
-	for _, it := range items {
-		widest = max(widest, it.size.X)
-		area += (it.size.X + apart) * (it.size.Y + apart)
+	for _, p := range parcels {
+		widest = max(widest, p.size.X)
+		area += (p.size.X + apart) * (p.size.Y + apart)
 	}
-	widths := max(2, min(mostWidths, wholeTrials/len(items)))
+	widths := max(2, min(mostWidths, wholeTrials/len(parcels)))
 	most := min(window.Width(), max(widest, 2*math.Sqrt(area)))
 	var best *floor
 	least := math.Inf(1)
 	for i := range widths + 1 {
 		f := newFloor(widest+(most-widest)*float64(i)/float64(widths), window.Height())
-		if slices.ContainsFunc(items, func(it item) bool { return !f.lay(it) }) {
+		if slices.ContainsFunc(parcels, func(p parcel) bool { return !f.put(p) }) {
 			continue
 		}
 		if used := f.used(); used.Width()+used.Height() < least {
@@ -242,67 +210,58 @@ func (b *book) addFloor(number int, f *floor) {
 	down := plane.Point{Y: -used.Min.Y}
 	corner := paper.window().Min
 	var pieces []piece
+	var kept []slab // for what is no piece
 	square := plane.Point{}
-	for _, s := range f.spots {
-		low := s.box.Min.Add(down)
-		switch {
-		case s.piece != nil:
-			pieces = append(pieces, s.laid(low))
-		case s.panel < 0:
-			at := low.Add(plane.Point{X: clearing, Y: clearing}).Add(corner)
-			square = plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}
-		default:
-			at := low.Add(corner).Sub(b.panelBox(s.panel).Min)
-			b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}})
+	for _, p := range f.parcels {
+		p = p.moved(down)
+		if p.piece != nil {
+			pieces = append(pieces, p.laid())
+			continue
 		}
+		kept = append(kept, upright(p.room))
+		low := p.room.Min.Add(corner)
+		if p.number == ofSquare {
+			at := low.Add(plane.Point{X: clearing, Y: clearing})
+			square = plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}
+			continue
+		}
+		at := low.Sub(b.panelBox(p.number).Min)
+		b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}})
 	}
 	sh := newSheet(pieces, grid{rows: 1, columns: 1, window: window, overlap: paper.Overlap}, []cell{{}})
 	sh.paper = paper
 	sh.squares = []plane.Point{square}
-	for _, s := range f.spots {
-		if s.piece == nil {
-			box := s.box
-			box.Min, box.Max = box.Min.Add(down), box.Max.Add(down)
-			sh.field.take(upright(box))
-		}
+	for _, k := range kept {
+		sh.field.take(k)
 	}
 	b.sheets = append(b.sheets, sh)
 	b.first = append(b.first, number+1)
 }
 
-// laid returns the spot's piece as it lies with the lower left corner of its room
-// at a place.
-func (s spot) laid(low plane.Point) piece {
-	p := *s.piece
-	if s.turned {
-		p = p.quarterTurned()
-	}
-	return p.moved(low.Add(plane.Point{X: spare, Y: spare + p.foot.Y}).Sub(p.bounds.Min))
-}
-
 // drawWhole draws the large pages, with the panels on them.
-func (b *book) drawWhole(d *document) {
+func (b *book) drawWhole(d Canvas) {
 	for i := b.forms; i < len(b.sheets); i++ {
 		s := &b.sheets[i]
-		d.page(s.paper.size())
+		d.NewPage(s.paper.size())
 		b.drawTile(d, i, 0, b.pageNumber(b.first[i]))
 		for k, p := range b.panels {
 			if p.on == i {
-				d.panel(p.at)
+				d.Save()
+				d.Shift(p.at)
 				b.drawPanel(d, k)
-				d.endPanel()
+				d.Restore()
 			}
 		}
 	}
 }
 
 // drawPanel draws a panel in its frame.
-func (b *book) drawPanel(d *document, i int) {
-	d.save()
-	d.pen(finePen())
-	d.box(b.panelBox(i))
-	d.stroke()
-	d.restore()
+func (b *book) drawPanel(d Canvas, i int) {
+	d.Save()
+	d.Pen(finePen())
+	d.Box(b.panelBox(i))
+	d.Stroke()
+	d.Restore()
 	switch figures := len(b.figures); {
 	case i == 0:
 		b.drawFront(d)

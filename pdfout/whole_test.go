@@ -3,6 +3,7 @@ package pdfout
 import (
 	"bytes"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -72,90 +73,16 @@ func checkWhole(t *testing.T, set Set, d readDocument, s Summary) {
 			assert.False(t, a.Meets(b), "panels %v and %v", a, b)
 		}
 	}
-	inPanel := func(at plane.Point) bool {
-		for _, b := range panels {
-			if b.Holds(at) {
-				return true
-			}
-		}
-		return false
-	}
-	frames := page.frames()
-	require.Len(t, frames, 3+len(s.Forms), "the two of the large square, one of the page, one in each form")
-	free := 0
-	for _, f := range frames {
-		if !inPanel(f.Centre()) {
-			free++
-			for _, q := range page.paths {
-				for _, part := range q.parts {
-					for n := 1; n < len(part) && q.layer != ""; n++ {
-						assert.False(t, upright(f).meetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
-					}
-				}
-			}
-		}
-	}
-	assert.Equal(t, 1, free, "a check square beside the panels")
+	page.checkOneSquareBeside(t, panels, len(s.Forms))
 	words := strings.Join(page.words(), "\n")
 	assert.NotContains(t, words, "row ", "nothing is joined")
 	assert.NotContains(t, words, bridgeNote)
 	assert.Contains(t, words, "page 1 of 1")
 
-	// Every line of every piece is on the page once, moved and perhaps turned.
-	type printed struct {
-		path plane.Path
-		used bool
-	}
-	byRole := map[string][]*printed{}
-	for _, q := range page.paths {
-		for _, part := range q.parts {
-			if q.layer != "" && q.painted == "S" {
-				byRole[q.layer] = append(byRole[q.layer], &printed{path: part})
-			}
-		}
-	}
-	boxes := map[string]plane.Box{}
+	boxes := page.boxesOfPieces(t, set)
 	forms := map[string]bool{}
 	for _, m := range set.Pieces {
 		forms[m.Key] = m.Form != nil
-		found := false
-		for _, turned := range []bool{false, true} {
-			first := onPaper(m.Marks[0].Path, turned, plane.Point{})
-			for _, start := range byRole[m.Marks[0].Role.String()] {
-				if start.used || found {
-					continue
-				}
-				step := start.path[0].Sub(first[0])
-				var taken []*printed
-				for _, mark := range m.Marks {
-					want := onPaper(mark.Path, turned, step)
-					for _, p := range byRole[mark.Role.String()] {
-						if !p.used && samePath(p.path, want) {
-							p.used = true
-							taken = append(taken, p)
-							break
-						}
-					}
-				}
-				if found = len(taken) == len(m.Marks); found {
-					box := plane.EmptyBox()
-					for _, p := range taken {
-						box = box.Union(p.path.Bounds())
-					}
-					boxes[m.Key] = box
-					continue
-				}
-				for _, p := range taken {
-					p.used = false
-				}
-			}
-		}
-		assert.True(t, found, "%s is not whole on the page", m.Name)
-	}
-	for layer, all := range byRole {
-		for _, p := range all {
-			assert.True(t, p.used, "a %s from %v that is of no piece", layer, p.path[0])
-		}
 	}
 	for a, box := range boxes {
 		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%s at %v", a, box)
@@ -168,6 +95,91 @@ func checkWhole(t *testing.T, set Set, d readDocument, s Summary) {
 			}
 		}
 	}
+}
+
+// checkOneSquareBeside checks that one check square lies beside the panels, and that
+// no line of a piece runs over it. A form has one in its panel.
+func (p readPage) checkOneSquareBeside(t *testing.T, panels []plane.Box, forms int) {
+	frames := p.frames()
+	require.Len(t, frames, 3+forms, "the two of the large square, one of the page, one in each form")
+	free := 0
+	for _, f := range frames {
+		if slices.ContainsFunc(panels, func(b plane.Box) bool { return b.Holds(f.Centre()) }) {
+			continue
+		}
+		free++
+		for _, q := range p.paths {
+			for _, part := range q.parts {
+				for n := 1; n < len(part) && q.layer != ""; n++ {
+					assert.False(t, upright(f).meetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
+				}
+			}
+		}
+	}
+	assert.Equal(t, 1, free, "a check square beside the panels")
+}
+
+// printed is a line as the page has it.
+type printed struct {
+	path plane.Path
+	used bool // it is found to be one of a piece
+}
+
+// boxesOfPieces checks that every line of every piece is on the page once, moved and
+// perhaps turned, and no other. It returns the box round each piece, by its key.
+func (p readPage) boxesOfPieces(t *testing.T, set Set) map[string]plane.Box {
+	byRole := map[string][]*printed{}
+	for _, q := range p.paths {
+		for _, part := range q.parts {
+			if q.layer != "" && q.painted == "S" {
+				byRole[q.layer] = append(byRole[q.layer], &printed{path: part})
+			}
+		}
+	}
+	boxes := map[string]plane.Box{}
+	for _, m := range set.Pieces {
+		box, found := boxOnPage(m, byRole)
+		assert.True(t, found, "%s is not whole on the page", m.Name)
+		boxes[m.Key] = box
+	}
+	for layer, all := range byRole {
+		for _, p := range all {
+			assert.True(t, p.used, "a %s from %v that is of no piece", layer, p.path[0])
+		}
+	}
+	return boxes
+}
+
+// boxOnPage finds the lines of a marking among those that are not used yet, and uses
+// them.
+func boxOnPage(m marking.Marking, byRole map[string][]*printed) (plane.Box, bool) {
+	for _, turned := range []bool{false, true} {
+		first := onPaper(m.Marks[0].Path, turned, plane.Point{})
+		for _, start := range byRole[m.Marks[0].Role.String()] {
+			if start.used {
+				continue
+			}
+			step := start.path[0].Sub(first[0])
+			box := plane.EmptyBox()
+			var taken []*printed
+			for _, mark := range m.Marks {
+				want := onPaper(mark.Path, turned, step)
+				all := byRole[mark.Role.String()]
+				if i := slices.IndexFunc(all, func(p *printed) bool { return !p.used && samePath(p.path, want) }); i >= 0 {
+					all[i].used = true
+					taken = append(taken, all[i])
+					box = box.Union(all[i].path.Bounds())
+				}
+			}
+			if len(taken) == len(m.Marks) {
+				return box, true
+			}
+			for _, p := range taken {
+				p.used = false
+			}
+		}
+	}
+	return plane.Box{}, false
 }
 
 // samePath reports whether a printed path is the one meant.
@@ -184,6 +196,7 @@ func samePath(a, b plane.Path) bool {
 }
 
 func TestWholePages(t *testing.T) {
+	t.Parallel()
 	// A roll is as wide as it is asked for, whatever lies on it.
 	d, s := drawnOn(t, large(), found(t, "roll:36in"))
 	assert.InDelta(t, 36*72, d.pages[0].width, 0.01)
@@ -252,9 +265,12 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 
 // The first page alone is the first page of all.
 func TestFirstPageOnly(t *testing.T) {
-	for name, set := range scenes() {
+	t.Parallel()
+	for _, name := range []string{"skirt and bodice", "nothing but a sample", "as large as a house", "figures", "a picture across"} {
+		set := scenes()[name]
 		paper := found(t, "letter")
 		whole, s := drawnOn(t, set, paper)
+		set.Cautions = marking.Cautions(set.Pieces)
 		var out bytes.Buffer
 		summary, err := DrawFirst(&out, set, paper)
 		require.NoError(t, err)

@@ -3,30 +3,9 @@ package pdfout
 import (
 	"fmt"
 	"strings"
-
-	"tuckmark/marking"
 )
 
-// Rules of this file: counts, lists and ranges, as a sentence says them, and where
-// a sentence may be broken.
-
-// listOf joins names as a sentence does: "a, b and c".
-func listOf(names []string) string {
-	if len(names) < 2 {
-		return strings.Join(names, "")
-	}
-	last := len(names) - 1
-	return strings.Join(names[:last], ", ") + " and " + names[last]
-}
-
-// someNames joins the first names and counts the others.
-func someNames(names []string, shown int) string {
-	text := strings.Join(names[:shown], ", ")
-	if rest := len(names) - shown; rest > 0 {
-		text += fmt.Sprintf(" and %d more", rest)
-	}
-	return text
-}
+// Rules of this file: notes, pages and ranges, as a sentence says them.
 
 // joinedNotes joins notes into one text: with commas, or with semicolons where a
 // note has a comma in it; after a sign that ends a note, or parts it from the
@@ -49,23 +28,6 @@ func joinedNotes(notes []string) string {
 		b.WriteString(note)
 	}
 	return b.String()
-}
-
-// withinLines is a text in at most most lines of limit mm. What is left out is
-// left out at the end, by whole words where that can be, so that no number is
-// cut short, and a sign says so.
-func withinLines(f *face, text string, size, limit float64, most int) []string {
-	lines := f.wrapWords(marking.Words(text), size, limit)
-	if len(lines) <= most {
-		return lines
-	}
-	last := marking.Words(lines[most-1])
-	for n := len(last); n > 0; n-- {
-		if short := strings.TrimRight(strings.Join(last[:n], " "), ",;") + " …"; f.width(short, size) <= limit {
-			return append(lines[:most-1:most-1], short)
-		}
-	}
-	return append(lines[:most-1:most-1], f.shorten(lines[most-1]+" …", size, limit))
 }
 
 // pageRange names pages with their verb: "page 2 holds", "pages 2 to 4 hold".
@@ -108,23 +70,6 @@ func hasHave(n int) string {
 		return "has"
 	}
 	return "have"
-}
-
-// counted is a number and its noun: "1 page", "18,432 pages".
-func counted(n int, noun string) string {
-	if n != 1 {
-		noun += "s"
-	}
-	return thousands(n) + " " + noun
-}
-
-// thousands is a whole number, not negative, with its thousands set apart.
-func thousands(n int) string {
-	s := fmt.Sprint(n)
-	for i := len(s) - 3; i > 0; i -= 3 {
-		s = s[:i] + "," + s[i:]
-	}
-	return s
 }
 
 // fromTo names rows or columns from first to last, counted from 0: "row 7",

@@ -1,7 +1,6 @@
 package pdfout
 
 import (
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -21,27 +20,6 @@ func TestSomeNames(t *testing.T) {
 	assert.Equal(t, "Front, Back, Collar, Cuff", someNames(names, 4))
 	assert.Equal(t, "Front, Back, Collar and 1 more", someNames(names, 3))
 	assert.Equal(t, "Front and 3 more", someNames(names, 1))
-	wide := bold().width("Front, Back and 2 more", 8)
-	assert.Equal(t, "Front, Back and 2 more", namesWithin(bold(), names, 8, wide+0.01))
-	assert.Equal(t, "Front and 3 more", namesWithin(bold(), names, 8, wide-0.01))
-}
-
-func TestWithinLines(t *testing.T) {
-	f := regular()
-	const text = "a tuck of 17 11/16 in, and one more"
-	assert.Equal(t, []string{text}, withinLines(f, text, 8, 200, 1))
-	for _, limit := range []float64{18, 20, 22, 24, 26, 28, 30, 32} {
-		for most := 1; most < 4; most++ {
-			lines := withinLines(f, text, 8, limit, most)
-			assert.LessOrEqual(t, len(lines), most)
-			for _, line := range lines {
-				assert.LessOrEqual(t, f.width(line, 8), limit, line)
-				assert.NotRegexp(t, `17( 11/16)?( …)?$`, line, "a measure is cut")
-			}
-			assert.Equal(t, strings.Join(lines, " ") != text, strings.HasSuffix(lines[len(lines)-1], " …"), lines)
-		}
-	}
-	assert.Equal(t, []string{"Donaudampf…"}, withinLines(f, "Donaudampfschiff", 8, f.width("Donaudampf…", 8)+0.01, 1), "a word alone is cut where it must be")
 }
 
 func TestJoinedNotes(t *testing.T) {

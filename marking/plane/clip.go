@@ -1,9 +1,5 @@
 package plane
 
-// Clipper is a path made ready to be clipped to many boxes, and to be asked
-// for places along it, without walking it from its start each time.
-type Clipper struct{ tree *Tree }
-
 // Run is the part of a path that lies in a box without leaving it.
 type Run struct {
 	// Start is how far along the whole path the run begins, in mm: what a
@@ -13,22 +9,6 @@ type Run struct {
 	Path Path
 }
 
-// NewClipper measures the path, in time proportional to its points. The path
-// must not change afterwards.
-func NewClipper(p Path) *Clipper { return &Clipper{NewTree(p)} }
-
-// Tree returns the tree over the path's segments.
-func (c *Clipper) Tree() *Tree { return c.tree }
-
-// Path returns the path the clipper was made of.
-func (c *Clipper) Path() Path { return c.tree.path }
-
-// Length returns the length of the whole path, in mm.
-func (c *Clipper) Length() float64 { return c.tree.Length() }
-
-// At returns the place d mm along the path, as Tree.At does.
-func (c *Clipper) At(d float64) Point { return c.tree.At(d) }
-
 // Clip returns the runs of the path in the box, in path order; the sides of
 // the box count as inside, so that a line along a side is given whole. A path
 // that only touches the box, in single places, gives nothing there, and a
@@ -36,11 +16,11 @@ func (c *Clipper) At(d float64) Point { return c.tree.At(d) }
 // the box and leaves it gives its first and its last run apart: they meet in
 // the point where the path begins. Repeated points are passed over. The ends
 // of a run lie on the box to the precision of the arithmetic.
-func (c *Clipper) Clip(b Box) []Run {
-	p := c.tree.path
+func (t *Tree) Clip(b Box) []Run {
+	p := t.path
 	var runs []Run
 	last := -2 // the segment looked at last; none yet
-	c.tree.Within(b, func(i int) bool {
+	t.Within(b, func(i int) bool {
 		from, to, in := shareInside(p[i], p[i+1], b)
 		if !in || from == to || p[i] == p[i+1] {
 			// Where the path stays inside, a repeated point lies there too.
@@ -50,7 +30,7 @@ func (c *Clipper) Clip(b Box) []Run {
 			return true
 		}
 		if last != i-1 || from > 0 {
-			start := c.tree.along[i] + from*(c.tree.along[i+1]-c.tree.along[i])
+			start := t.along[i] + from*(t.along[i+1]-t.along[i])
 			runs = append(runs, Run{Start: start, Path: Path{between(p[i], p[i+1], from)}})
 		}
 		run := &runs[len(runs)-1]

@@ -37,19 +37,19 @@ func TestClip(t *testing.T) {
 			[]Run{{0, Path{{5, 5}, {10, 5}}}, {16, Path{{10, 6}, {5, 6}, {5, 5}}}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.want, NewClipper(c.path).Clip(box))
+			assert.Equal(t, c.want, NewTree(c.path).Clip(box))
 		})
 	}
 }
 
-func TestClipperAt(t *testing.T) {
-	c := NewClipper(Path{{0, 0}, {10, 0}, {10, 0}, {10, 5}})
+func TestTreeAt(t *testing.T) {
+	c := NewTree(Path{{0, 0}, {10, 0}, {10, 0}, {10, 5}})
 	assert.Equal(t, 15.0, c.Length())
 	for d, want := range map[float64]Point{-1: {0, 0}, 0: {0, 0}, 4: {4, 0}, 10: {10, 0}, 12: {10, 2}, 15: {10, 5}, 99: {10, 5}} {
 		assert.Equal(t, want, c.At(d), "%g mm along", d)
 	}
-	assert.Equal(t, Point{}, NewClipper(nil).At(3))
-	assert.Equal(t, 0.0, NewClipper(nil).Length())
+	assert.Equal(t, Point{}, NewTree(nil).At(3))
+	assert.Equal(t, 0.0, NewTree(nil).Length())
 }
 
 // clipSlack bounds the rounding of a clipped end, in mm, for coordinates of a
@@ -103,7 +103,7 @@ func TestClipKeepsEveryBitInside(t *testing.T) {
 	box := Box{Point{0, 0}, Point{10, 10}}
 	rapid.Check(t, func(t *rapid.T) {
 		p := somePath(t)
-		c := NewClipper(p)
+		c := NewTree(p)
 		total := 0.0
 		end := -1.0
 		for _, run := range c.Clip(box) {
@@ -134,7 +134,7 @@ func TestClipKeepsEveryBitInside(t *testing.T) {
 func TestClippedRunsJoinToThePath(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := somePath(t)
-		c := NewClipper(p)
+		c := NewTree(p)
 		type end struct{ from, to float64 }
 		var parts []end
 		for x := -20.0; x < 30; x += 10 {
@@ -161,9 +161,9 @@ func TestClipLooksOnlyWhereItMust(t *testing.T) {
 	for i := range p {
 		p[i] = Point{float64(i), float64(i % 2)}
 	}
-	c := NewClipper(p)
+	c := NewTree(p)
 	seen := 0
-	c.Tree().Within(Box{Point{19990, 0}, Point{19995, 1}}, func(int) bool { seen++; return true })
+	c.Within(Box{Point{19990, 0}, Point{19995, 1}}, func(int) bool { seen++; return true })
 	assert.LessOrEqual(t, seen, 8)
 	runs := c.Clip(Box{Point{19990, -1}, Point{19995, 2}})
 	require.Len(t, runs, 1)

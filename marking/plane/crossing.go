@@ -11,8 +11,9 @@ type Crossing struct {
 	A, B float64 // how far along each of the two paths, in mm
 }
 
-// touch bounds how far two segments may miss each other, in mm, and still
-// count as touching: far below what paper shows, far above rounding.
+// touch bounds how far two places, or two segments, may miss each other, in mm, and
+// still count as one, or as touching: far below what paper shows, far above what
+// arithmetic loses on a piece of any size.
 const touch = 1e-9
 
 // Crossings returns where the two paths cross or touch, in the order of the

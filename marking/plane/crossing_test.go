@@ -2,6 +2,7 @@ package plane
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -20,6 +21,12 @@ func TestCrossings(t *testing.T) {
 		{"along each other", "0,0 10,0", "4,0 20,0", "4,0 at 4 and 0; 10,0 at 10 and 6"},
 		{"in line, apart", "0,0 10,0", "11,0 20,0", ""},
 		{"in line, end to end", "0,0 10,0", "10,0 20,0", "10,0 at 10 and 0"},
+		{"short of each other by rounding", "0,0 10,0", "4,0.0000000005 4,3", "4,0 at 4 and 0"},
+		{"short of each other by what can be told", "0,0 10,0", "4,0.000000005 4,3", ""},
+		{"beside each other by rounding", "0,0 10,0", "4,0.0000000005 20,0.0000000005", "4,0 at 4 and 0; 10,0 at 10 and 6"},
+		{"beside each other by what can be told", "0,0 10,0", "4,0.000000005 20,0.000000005", ""},
+		{"two crossings nearer than paper shows", "0,0 10,0", "4,-1 4.00001,1 4.00002,-1", "4,0 at 4 and 1; 4,0 at 4 and 3"},
+		{"two crossings nearer still, beside the point of the other", "0,0 10,0", "4,-1 4.00000005,0.00000005 4.0000001,-1", "4,0 at 4 and 1; 4,0 at 4 and 1"},
 		{"a path without length", "0,0", "0,0 5,5", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -60,5 +67,21 @@ func TestCrossingsLieOnBoth(t *testing.T) {
 			assert.InDelta(t, 0, onA.Distance(c.At), 1e-6, "the place on the first path")
 			assert.InDelta(t, 0, onB.Distance(c.At), 1e-6, "the place on the second path")
 		}
+	})
+}
+
+// A line through a corner meets both its sides there, to within rounding, and crosses
+// once.
+func TestCrossingAtACornerIsOne(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		at := Point{rapid.Float64Range(-500, 500).Draw(t, "x"), rapid.Float64Range(-500, 500).Draw(t, "y")}
+		arm := func(name string, from, to float64) Point {
+			sin, cos := math.Sincos(rapid.Float64Range(from, to).Draw(t, name))
+			return Point{cos, sin}.Mul(rapid.Float64Range(1, 300).Draw(t, "length"))
+		}
+		line := Path{at.Sub(arm("line", -0.2, 0.2)), at}
+		line[1] = line[0].Toward(at, 2)
+		corner := Path{at.Add(arm("one side", 1, 2)), at, at.Sub(arm("other side", 1, 2))}
+		assert.Len(t, Crossings(NewTree(line), NewTree(corner)), 1)
 	})
 }

@@ -75,13 +75,29 @@ func TestCurvePassesThroughItsPoints(t *testing.T) {
 }
 
 // A piece of length l beside which the line turns by an angle a lies l·a/8 off
-// the round line it stands for, since both its ends take half the turn.
+// the round line it stands for, since both its ends take half the turn. None lies off it
+// by more than 0.01 mm or turns by more than 4 degrees, and a curve is not halved more
+// often than that takes: some piece comes within a quarter of the one or half of the
+// other.
 func TestCurveIsFlatEnough(t *testing.T) {
-	p := Curve(onCircle(80, 0, 25, 60, 100, 170), Point{}, Point{})
-	for i := 2; i < len(p); i++ {
-		in, out := p[i-1].Sub(p[i-2]), p[i].Sub(p[i-1])
-		turn := math.Atan2(in.Cross(out), in.Dot(out))
-		off := math.Max(in.Length(), out.Length()) * math.Abs(turn) / 8
-		assert.Less(t, off, 1.1*flatness, "piece %d of %d", i, len(p)-1)
+	for _, radius := range []float64{0.5, 2, 8, 30, 80, 300, 1000, 3000} {
+		p := Curve(onCircle(radius, 0, 25, 60, 100, 170), Point{}, Point{})
+		mostOff, mostTurn := 0.0, 0.0
+		for i := 2; i < len(p); i++ {
+			in, out := p[i-1].Sub(p[i-2]), p[i].Sub(p[i-1])
+			turn := math.Abs(math.Atan2(in.Cross(out), in.Dot(out)))
+			mostOff = math.Max(mostOff, math.Max(in.Length(), out.Length())*turn/8)
+			mostTurn = math.Max(mostTurn, turn*180/math.Pi)
+		}
+		assert.LessOrEqual(t, mostOff, 0.011, "how far a piece lies off a circle of %g mm", radius)
+		assert.LessOrEqual(t, mostTurn, 4.1, "how many degrees a circle of %g mm turns from piece to piece", radius)
+		assert.True(t, mostOff > 0.01*3/4/4 || mostTurn > 2, "a circle of %g mm lies %g off and turns by %g: needlessly fine", radius, mostOff, mostTurn)
 	}
+}
+
+// A curve that comes to a point is never flat enough there. Each of its steps is halved
+// twelve times and no more, which leaves one more piece each time.
+func TestCurveAtAPoint(t *testing.T) {
+	p := Curve(path(t, "0,0 10,0 9,0 10,0"), Point{X: 1}, Point{X: -1})
+	assert.LessOrEqual(t, len(p)-1, 3*(1+12), "pieces of three steps that turn back on themselves")
 }

@@ -129,33 +129,18 @@ func (f *Folding) moved(p Point, step float64) Point {
 	return p.Add(f.out.Mul(step))
 }
 
-// Folded returns where a place of the flat plane comes to lie.
-func (f *Folding) Folded(p Point) Point { return f.fold(p, true) }
-
 // DrawnIn returns where a place of the flat plane comes to lie when every
 // strip is drawn in to its line, as though it were open all along.
-func (f *Folding) DrawnIn(p Point) Point { return f.fold(p, false) }
-
-func (f *Folding) fold(p Point, flaps bool) Point {
-	u := f.U(p)
-	k := 0
+func (f *Folding) DrawnIn(p Point) Point {
+	u, k := f.U(p), 0
 	for k < len(f.folds) && u >= f.folds[k].End() {
 		k++
 	}
-	if k == len(f.folds) || u < f.folds[k].At {
-		return f.moved(p, -f.shift[k])
+	if k < len(f.folds) && u >= f.folds[k].At {
+		return f.moved(p, f.seam[k]-u)
 	}
-	one, g := f.folds[k], f.seam[k]
-	if flaps && one.folds(f.V(p)) {
-		g += one.side() * (one.Width - math.Abs(u-one.At-one.Width))
-	}
-	return f.moved(p, g-u)
+	return f.moved(p, -f.shift[k])
 }
-
-// FoldedPath returns where a path of the flat plane comes to lie: it turns back
-// at every crease it crosses, and is cut off straight to where it comes out of an
-// open strip.
-func (f *Folding) FoldedPath(p Path) Path { return f.foldPath(p, true) }
 
 // Shown returns the parts of a path of the flat plane that lie in no strip that is
 // folded there, each moved to where it lies on the folded plane. What lies in an
@@ -222,18 +207,16 @@ func (f *Folding) Spread(p Path) float64 {
 // DrawnInPath returns the path with every strip drawn in: across a strip it goes
 // straight from where it comes in to where it goes out, along the strip's line.
 // Places that fall together are given once.
-func (f *Folding) DrawnInPath(p Path) Path { return f.foldPath(p, false) }
-
-func (f *Folding) foldPath(p Path, flaps bool) Path {
-	if len(f.folds) == 0 {
+func (f *Folding) DrawnInPath(p Path) Path {
+	if len(f.folds) == 0 || len(p) == 0 {
 		return p
 	}
 	var q Path
 	add := func(at Point) {
-		if !flaps && len(q) > 0 && f.inStrip(at) {
+		if len(q) > 0 && f.inStrip(at) {
 			return
 		}
-		at = f.fold(at, flaps)
+		at = f.DrawnIn(at)
 		if n := len(q); n == 0 || q[n-1].Distance(at) > touch {
 			q = append(q, at)
 		}
@@ -241,15 +224,12 @@ func (f *Folding) foldPath(p Path, flaps bool) Path {
 	for i, at := range p {
 		if i > 0 {
 			for _, t := range f.breaks(p[i-1], at) {
-				// Both sides of a break: where an open strip begins the
-				// folded plane is torn.
-				add(p[i-1].Toward(at, t-nick))
-				add(p[i-1].Toward(at, t+nick))
+				add(p[i-1].Toward(at, t))
 			}
 		}
 		add(at)
 	}
-	if last := p[len(p)-1]; !flaps && f.inStrip(last) {
+	if last := p[len(p)-1]; f.inStrip(last) {
 		q = append(q, f.DrawnIn(last))
 	}
 	if p.Closed() && len(q) > 1 {
@@ -263,10 +243,6 @@ func (f *Folding) inStrip(p Point) bool {
 	u := f.U(p)
 	return slices.ContainsFunc(f.folds, func(one Fold) bool { return u > one.At+touch && u < one.End()-touch })
 }
-
-// nick is how far beside a break, as a share of the segment, the two sides of
-// it are looked at: far below what can be seen, far above rounding.
-const nick = 1e-12
 
 // breaks returns, in order, the shares of the way from a to b at which the
 // folding is not the same on both sides.

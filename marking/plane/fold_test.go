@@ -38,6 +38,31 @@ func over(t testing.TB, text string) *Folding {
 	return NewFolding(Point{}, Point{1, 0}, folds)
 }
 
+// folded returns where a place of the flat plane comes to lie: the map that folds it,
+// straight from its definition.
+func (f *Folding) folded(p Point) Point {
+	u, v := f.U(p), f.V(p)
+	for k, one := range f.folds {
+		if u >= one.At && u < one.End() && v >= one.From && v < one.To {
+			return f.moved(p, f.seam[k]+one.side()*(one.Width-math.Abs(u-one.At-one.Width))-u)
+		}
+	}
+	return f.DrawnIn(p)
+}
+
+// foldedPath returns where a path of the flat plane comes to lie, creases and all; it
+// is cut off straight where it comes out of an open strip.
+func (f *Folding) foldedPath(p Path) Path {
+	q := Path{f.folded(p[0])}
+	for i := 1; i < len(p); i++ {
+		for _, t := range f.breaks(p[i-1], p[i]) {
+			q = append(q, f.folded(p[i-1].Toward(p[i], t-1e-12)), f.folded(p[i-1].Toward(p[i], t+1e-12)))
+		}
+		q = append(q, f.folded(p[i]))
+	}
+	return q
+}
+
 func TestFolded(t *testing.T) {
 	for _, c := range []struct{ name, folds, flat, folded string }{
 		{"before every strip", "2+1", "1,5", "1,5"},
@@ -60,7 +85,7 @@ func TestFolded(t *testing.T) {
 		{"before that", "-1+1", "-1,0", "0,0"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.folded, text(Path{over(t, c.folds).Folded(path(t, c.flat)[0])}))
+			assert.Equal(t, c.folded, text(Path{over(t, c.folds).folded(path(t, c.flat)[0])}))
 		})
 	}
 }
@@ -181,7 +206,7 @@ func TestUnfoldedIsThePreimage(t *testing.T) {
 		}
 		for range 40 {
 			q := Point{rapid.Float64Range(-150, 150).Draw(t, "x"), rapid.Float64Range(-150, 150).Draw(t, "y")}
-			at := f.Folded(q)
+			at := f.folded(q)
 			in, near := holds(trees, q)
 			if near || whole.Nearer(at, 1e-6) {
 				continue
@@ -254,13 +279,13 @@ func TestMarksComeBack(t *testing.T) {
 			if len(s.Source) != len(s.Path)-1 {
 				t.Fatalf("%d sources for %d segments", len(s.Source), len(s.Path)-1)
 			}
-			for _, q := range f.FoldedPath(s.Path) {
+			for _, q := range f.foldedPath(s.Path) {
 				if away := tree.Distance(q, 1); away > 1e-6 {
 					t.Fatalf("%v folds back %v mm beside the mark", q, away)
 				}
 			}
 			for i, from := range s.Source {
-				middle := f.Folded(s.Path[i].Toward(s.Path[i+1], 0.5))
+				middle := f.folded(s.Path[i].Toward(s.Path[i+1], 0.5))
 				if foot, _ := nearestOnSegment(mark[from], mark[from+1], middle); foot.Distance(middle) > 1e-6 {
 					t.Fatalf("segment %d does not come from segment %d", i, from)
 				}
@@ -272,7 +297,7 @@ func TestMarksComeBack(t *testing.T) {
 				continue // it lies on two layers at once
 			}
 			flat := f.Flat(q)
-			if f.Folded(flat).Distance(q) > 1e-6 {
+			if f.folded(flat).Distance(q) > 1e-6 {
 				t.Fatalf("the flat place of %v does not fold back", q)
 			}
 			nearest := math.Inf(1)
@@ -295,7 +320,7 @@ func TestNoFoldsNoChange(t *testing.T) {
 		if len(got) != 1 || fmt.Sprint(got[0].Path) != fmt.Sprint(shape) {
 			t.Fatalf("%v became %v", shape, got)
 		}
-		if back := f.FoldedPath(shape); fmt.Sprint(back) != fmt.Sprint(shape) {
+		if back := f.foldedPath(shape); fmt.Sprint(back) != fmt.Sprint(shape) {
 			t.Fatalf("%v became %v", shape, back)
 		}
 	})
@@ -319,6 +344,8 @@ func TestHalfPlane(t *testing.T) {
 	for _, c := range []struct{ name, path, want string }{
 		{"all of it", "0,0 5,0 5,5", "0,0 5,0 5,5"},
 		{"none of it", "-1,0 -5,0", ""},
+		{"short of the line by rounding", "-0.0000003,0 5,0", "0,0 5,0"},
+		{"begun short of it by what can be told", "-0.00001,0 -0.00001,5 -1,5", ""},
 		{"out and in again", "2,0 -2,4 2,8", "2,0 0,2 | 0,6 2,8"},
 		{"a closed path", "2,0 2,4 -2,4 -2,0 2,0", "0,0 2,0 2,4 0,4"},
 		{"a closed path from outside", "-2,0 2,0 2,4 -2,4 -2,0", "0,0 2,0 2,4 0,4"},
@@ -353,7 +380,11 @@ func TestStripOnTheRim(t *testing.T) {
 // A path beside a seam by no more than rounding lies on it all along.
 func TestAlongASeamButForRounding(t *testing.T) {
 	f := over(t, "2+1")
-	assert.Equal(t, strands(f.Unfolded(path(t, "2,0 2,9"))), strands(f.Unfolded(Path{{2 - 1e-12, 0}, {2 + 1e-12, 9}})))
+	along := strands(f.Unfolded(path(t, "2,0 2,9")))
+	for _, off := range []float64{1e-12, 5e-8} {
+		assert.Equal(t, along, strands(f.Unfolded(Path{{2 - off, 0}, {2 + off, 9}})), "%g mm off it", off)
+	}
+	assert.NotEqual(t, along, strands(f.Unfolded(Path{{2 - 2e-7, 0}, {2 + 2e-7, 9}})), "what is no rounding crosses it")
 }
 
 func TestShown(t *testing.T) {

@@ -30,7 +30,7 @@ func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 			if crosses := (before >= 0) != (u >= 0); crosses {
 				at := p[i-1].Toward(q, clampShare(before/(before-u)))
 				if u >= 0 {
-					now.join(at, false)
+					now.join(at, meeting)
 				} else {
 					now.add(at, source[i-1])
 				}
@@ -38,7 +38,7 @@ func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 		}
 		switch {
 		case u >= 0 && len(now.Path) == 0:
-			now.join(q, false)
+			now.join(q, meeting)
 		case u >= 0:
 			now.add(q, source[i-1])
 		}

@@ -20,7 +20,7 @@ func (r *raw) cut(other *raw) {
 		r.crossings(i, r, t, func(j int, at Point, a, b float64) {
 			// That the line ends where it began is no crossing.
 			closes := i == 0 && j == len(r.dead)-1 &&
-				at.Distance(r.path[0]) < closing && at.Distance(r.path[j+1]) < closing
+				at.Distance(r.path[0]) < rounding && at.Distance(r.path[j+1]) < rounding
 			if j > i+1 && !closes {
 				node := r.node(at)
 				r.cuts[i] = append(r.cuts[i], cut{a, node})
@@ -116,7 +116,7 @@ func crossCircle(a, b, centre Point, radius float64) []float64 {
 	uu, uw := u.Dot(u), u.Dot(w)
 	rest := uw*uw - uu*(w.Dot(w)-radius*radius)
 	// rest over uu is the square of half the chord.
-	if uu == 0 || rest <= uu*nearness*nearness {
+	if uu == 0 || rest <= uu*rounding*rounding {
 		return nil
 	}
 	var shares []float64
@@ -130,7 +130,7 @@ func crossCircle(a, b, centre Point, radius float64) []float64 {
 
 // mostProbes bounds at how many places a part is tested. Between two cuts a
 // part keeps its distance everywhere or nowhere, so one would do, were it not
-// for rounding beside the cuts themselves.
+// for rounding beside the cuts themselves. It bounds the work: more tell no more.
 const mostProbes = 16
 
 // test finds the parts that keep the distance.
@@ -142,7 +142,7 @@ func (r *raw) test(source *Tree) {
 		p.good = true
 		for i := stride / 2; i < segments && p.good; i += stride {
 			middle := p.path[i].Toward(p.path[i+1], 0.5)
-			p.good = !source.Nearer(middle, r.d-nearness)
+			p.good = !source.Nearer(middle, r.d-rounding)
 		}
 	}
 }

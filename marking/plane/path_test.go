@@ -1,6 +1,7 @@
 package plane
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -143,4 +144,39 @@ func TestTreeFindsWhatLookingAtAllFinds(t *testing.T) {
 		}
 		assert.Equal(t, all, found, "the segments in the box, in path order")
 	})
+}
+
+// Whatever the path, every function comes back from it, and with numbers.
+func TestDegeneratePaths(t *testing.T) {
+	for name, p := range map[string]Path{
+		"nothing":                nil,
+		"a point":                {{3, 4}},
+		"a point repeated":       {{3, 4}, {3, 4}, {3, 4}},
+		"there and back":         {{0, 0}, {5, 0}, {0, 0}},
+		"over itself":            {{0, 0}, {5, 0}, {2, 0}, {7, 0}},
+		"with a point repeated":  {{0, 0}, {5, 0}, {5, 0}, {5, 5}},
+		"shorter than a touch":   {{0, 0}, {1e-10, 0}},
+		"a loop next to nothing": {{0, 0}, {1e-7, 0}, {1e-7, 1e-7}, {0, 0}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			given := fmt.Sprint(p)
+			tree, line := NewTree(p), NewTree(path(t, "0,-9 0,9"))
+			var out []any
+			for _, d := range []float64{0, 1e-8, 2} {
+				offset, _ := Offset(p, d, 1)
+				at, direction := p.At(d)
+				out = append(out, offset, at, direction, p.Between(d, 3), tree.At(d), tree.Nearer(Point{}, d))
+			}
+			crossing, _, _, _ := SelfCrossing(tree)
+			onPath, along := tree.Nearest(Point{9, 9})
+			out = append(out, p.Area(), p.Length(), p.Straightness(), p.StartDirection(), p.EndDirection(), p.Reversed(),
+				p.Mirrored(Point{}, Point{1, 0}), p.WithoutStraightPoints(), Curve(p, Point{}, Point{}), Curve(p, Point{1, 0}, Point{0, 1}),
+				Crossings(tree, line), Crossings(line, tree), crossing, tree.Clip(Box{Max: Point{4, 4}}), tree.Holds(Point{1, 1}), onPath, along,
+				HalfPlane(p, make([]int, max(0, len(p)-1)), Point{1, 0}, Point{1, 0}))
+			f := over(t, "1+1 4-1:0")
+			out = append(out, f.Unfolded(p), f.Shown(p), f.DrawnInPath(p), f.Spread(p))
+			assert.NotContains(t, fmt.Sprint(out...), "NaN")
+			assert.Equal(t, given, fmt.Sprint(p), "the path is as it was")
+		})
+	}
 }

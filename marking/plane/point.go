@@ -1,8 +1,3 @@
-// Package plane is the plane geometry that marking stands on: points, paths,
-// curves through points, offsets, clipping. It knows no sewing. Lengths are in
-// millimetres, x runs to the right, y runs up, and angles turn
-// counter-clockwise. Every function takes finite coordinates; whoever reads
-// numbers from outside refuses NaN and infinity before they come here.
 package plane
 
 import "math"

@@ -92,7 +92,7 @@ func drawRaw(source *Tree, d float64) *raw {
 		// A segment that runs against its source has been trimmed at both
 		// ends by more than there was: each of its points lies beside one
 		// neighbour or the other, too near.
-		r.dead[i] = k == insideJoin || k >= 0 && step.Dot(dir[k]) < -nearness
+		r.dead[i] = k == insideJoin || k >= 0 && step.Dot(dir[k]) < -rounding
 	}
 	return r
 }
@@ -143,7 +143,8 @@ func (r *raw) prune(source *Tree) {
 }
 
 // mostParts bounds into how many parts a segment is divided to tell whether it
-// is too near over its whole length.
+// is too near over its whole length. It bounds the work and nothing else: what is not
+// told here comes out when the parts are tested.
 const mostParts = 16
 
 // tooNear reports whether every place between a and b is nearer to the source
@@ -152,7 +153,7 @@ const mostParts = 16
 func (r *raw) tooNear(source *Tree, a, b Point, parts int) bool {
 	middle := a.Toward(b, 0.5)
 	half := middle.Distance(a)
-	reach := r.d - nearness
+	reach := r.d - rounding
 	switch {
 	case reach > half && source.Nearer(middle, reach-half):
 		return true

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"sort"
 )
 
 // Rules of this file: a path of the folded plane is unfolded layer by layer.
@@ -93,11 +92,22 @@ type layer struct {
 	wholePath bool // nothing was cut off
 }
 
-// link says which end another end is joined to.
+// link says which end another end is joined to, if any, and how.
 type link struct {
-	to       int // -1: to none
-	straight bool
+	to  int
+	how joint
 }
+
+// none stands for an end, or a layer, that there is not.
+const none = -1
+
+// joint is how two ends are joined.
+type joint int
+
+const (
+	meeting joint = iota // they lie in one place
+	across               // by a straight line from one to the other
+)
 
 // gate is a place at which the path passes from layer to layer.
 type gate struct {
@@ -107,7 +117,7 @@ type gate struct {
 	kind     gateKind
 	fold     int
 	outward  bool // the path goes on toward greater u, or v
-	a, b     int  // the ends of the flap's two layers here; -1 where there is no flap
+	a, b     int  // the ends of the flap's two layers here, if any
 	sequence int  // keeps the order of the gates of one place
 }
 
@@ -123,71 +133,112 @@ const (
 // flap finds the parts of the path that lie under the flap of fold k, and
 // returns where the path crosses its line u = s.
 func (un *unfolding) flap(k int) []gate {
-	one, s := un.folds[k], un.seam[k]
-	crease := s + one.side()*(one.Width-give)
-	// For each condition the side of greater u or v the point lies on.
-	sides := func(i int) [4]bool {
-		return [4]bool{un.beyond(un.u[i], k), un.u[i] >= crease, un.v[i] >= one.From, un.v[i] >= one.To}
+	w := un.newFlapWalk(k)
+	firstLayer, beganUnder := len(un.layers), w.under()
+	if beganUnder {
+		w.open = un.begin(k, un.start())
 	}
-	under := func(at [4]bool) bool {
-		return at[gateSeam] != one.Back && at[gateCrease] == one.Back && at[gateFrom] && !at[gateTo]
-	}
-	now := sides(0)
-	first := un.start()
-	open := -1 // the part of the first layer that is being walked
-	firstLayer := len(un.layers)
-	if under(now) {
-		open = un.begin(k, first)
-	}
-	beganUnder := open >= 0
-	var seams []gate
-	var levels [2][]gate
 	for i := 0; i+1 < len(un.path); i++ {
-		next := sides(i + 1)
-		if next == now {
-			continue
-		}
-		for _, c := range un.gates(i, k, now, next, [4]float64{s, crease, one.From, one.To}) {
-			was := open
-			now[c.kind] = c.outward
-			end := -1
-			switch is := under(now); {
-			case was >= 0 && !is:
-				un.stop(was, c)
-				end, open = 2*was+1, -1
-			case was < 0 && is:
-				open = un.begin(k, c)
-				end = 2 * open
-			}
-			c.a, c.b = -1, -1
-			if end >= 0 {
-				c.a, c.b = end, end+2 // the second layer is the part after the first
-			}
-			switch {
-			case c.kind == gateSeam:
-				seams = append(seams, c)
-			case end < 0:
-			case c.kind == gateCrease:
-				un.link(c.a, c.b, false)
-			default:
-				level := int(c.kind - gateFrom)
-				levels[level] = append(levels[level], c)
-			}
+		for _, c := range w.gates(i) {
+			w.pass(c)
 		}
 	}
-	if open >= 0 {
-		un.stop(open, un.finish())
+	if w.open != none {
+		un.stop(w.open, un.finish())
 		if un.closed && beganUnder {
-			un.link(2*firstLayer, 2*open+1, false)
-			un.link(2*firstLayer+2, 2*open+3, false)
+			un.link(2*firstLayer, 2*w.open+1, meeting)
+			un.link(2*firstLayer+2, 2*w.open+3, meeting)
 		}
 	}
 	if un.closed {
-		for _, level := range levels {
+		for _, level := range w.levels {
 			un.closeLevel(level)
 		}
 	}
-	return seams
+	return w.seams
+}
+
+// flapWalk is a walk along the path past the flap of one fold.
+type flapWalk struct {
+	*unfolding
+	fold    int
+	lines   [4]float64 // the s, the crease, From and To, by kind of gate
+	greater [4]bool    // whether the path is on the side of greater u or v of each
+	open    int        // the first of the two layers that are being walked
+	seams   []gate
+	levels  [2][]gate // where the layers end at From and at To
+}
+
+func (un *unfolding) newFlapWalk(k int) *flapWalk {
+	one, s := un.folds[k], un.seam[k]
+	crease := s + one.side()*(one.Width-give)
+	w := &flapWalk{unfolding: un, fold: k, lines: [4]float64{s, crease, one.From, one.To}, open: none}
+	w.greater = w.sides(0)
+	return w
+}
+
+// sides returns, for each of the lines, whether point i lies on the side of
+// greater u or v.
+func (w *flapWalk) sides(i int) [4]bool {
+	u, v := w.u[i], w.v[i]
+	return [4]bool{w.beyond(u, w.fold), u >= w.lines[gateCrease], v >= w.lines[gateFrom], v >= w.lines[gateTo]}
+}
+
+// under reports whether the path is under the flap.
+func (w *flapWalk) under() bool {
+	back, at := w.folds[w.fold].Back, w.greater
+	return at[gateSeam] != back && at[gateCrease] == back && at[gateFrom] && !at[gateTo]
+}
+
+// gates returns where segment i crosses those of the lines that it lies on both
+// sides of, in the order of the path.
+func (w *flapWalk) gates(i int) []gate {
+	next := w.sides(i + 1)
+	var found []gate
+	for kind, line := range w.lines {
+		if w.greater[kind] == next[kind] {
+			continue
+		}
+		a, b := w.u[i], w.u[i+1]
+		if gateKind(kind) >= gateFrom {
+			a, b = w.v[i], w.v[i+1]
+		}
+		share := clampShare((line - a) / (b - a))
+		found = append(found, gate{
+			segment: i, share: share, at: w.path[i].Toward(w.path[i+1], share),
+			kind: gateKind(kind), fold: w.fold, outward: next[kind], a: none, b: none,
+		})
+	}
+	slices.SortStableFunc(found, func(a, b gate) int { return cmp.Compare(a.share, b.share) })
+	return found
+}
+
+// pass goes through a gate: there the layers under the flap begin or stop, or go on.
+func (w *flapWalk) pass(c gate) {
+	was := w.open
+	w.greater[c.kind] = c.outward
+	switch under := w.under(); {
+	case was != none && !under:
+		w.stop(was, c)
+		w.open = none
+		c.a = 2*was + 1
+	case was == none && under:
+		w.open = w.begin(w.fold, c)
+		c.a = 2 * w.open
+	}
+	if c.a != none {
+		c.b = c.a + 2 // the second layer is the part after the first
+	}
+	switch {
+	case c.kind == gateSeam:
+		w.seams = append(w.seams, c)
+	case c.a == none:
+	case c.kind == gateCrease:
+		w.link(c.a, c.b, meeting)
+	default:
+		level := c.kind - gateFrom
+		w.levels[level] = append(w.levels[level], c)
+	}
 }
 
 func (un *unfolding) start() gate { return gate{at: un.path[0]} }
@@ -195,28 +246,6 @@ func (un *unfolding) start() gate { return gate{at: un.path[0]} }
 func (un *unfolding) finish() gate {
 	last := len(un.path) - 2
 	return gate{segment: last, share: 1, at: un.path[last+1]}
-}
-
-// gates returns where segment i crosses the four lines of fold k that it lies on
-// different sides of, in the order of the path.
-func (un *unfolding) gates(i, k int, now, next [4]bool, lines [4]float64) []gate {
-	var found []gate
-	for kind, line := range lines {
-		if now[kind] == next[kind] {
-			continue
-		}
-		a, b := un.u[i], un.u[i+1]
-		if gateKind(kind) >= gateFrom {
-			a, b = un.v[i], un.v[i+1]
-		}
-		share := clampShare((line - a) / (b - a))
-		found = append(found, gate{
-			segment: i, share: share, at: un.path[i].Toward(un.path[i+1], share),
-			kind: gateKind(kind), fold: k, outward: next[kind],
-		})
-	}
-	slices.SortStableFunc(found, func(a, b gate) int { return cmp.Compare(a.share, b.share) })
-	return found
 }
 
 // begin adds the two layers of the flap of fold k from a gate on and returns the
@@ -240,12 +269,12 @@ func (un *unfolding) stop(first int, to gate) {
 
 func (un *unfolding) add(p layer) int {
 	un.layers = append(un.layers, p)
-	un.links = append(un.links, link{to: -1}, link{to: -1})
+	un.links = append(un.links, link{to: none}, link{to: none})
 	return len(un.layers) - 1
 }
 
-func (un *unfolding) link(a, b int, straight bool) {
-	un.links[a], un.links[b] = link{b, straight}, link{a, straight}
+func (un *unfolding) link(a, b int, how joint) {
+	un.links[a], un.links[b] = link{b, how}, link{a, how}
 }
 
 // closeLevel joins the ends of layers along the line at which a flap ends: there
@@ -262,9 +291,9 @@ func (un *unfolding) closeLevel(gates []gate) {
 			ends = append(ends, end{un.U(un.lay(un.layers[id/2], c.at)), id})
 		}
 	}
-	sort.SliceStable(ends, func(i, j int) bool { return ends[i].u < ends[j].u })
+	slices.SortStableFunc(ends, func(a, b end) int { return cmp.Compare(a.u, b.u) })
 	for i := 0; i+1 < len(ends); i += 2 {
-		un.link(ends[i].id, ends[i+1].id, true)
+		un.link(ends[i].id, ends[i+1].id, across)
 	}
 }
 
@@ -297,18 +326,18 @@ func (un *unfolding) between(seams []gate) {
 		if !c.outward {
 			low, high = high, low
 		}
-		if c.a >= 0 {
-			un.link(low, c.a, false)
-			un.link(c.b, high, false)
+		if c.a != none {
+			un.link(low, c.a, meeting)
+			un.link(c.b, high, meeting)
 		} else {
-			un.link(low, high, true)
+			un.link(low, high, across)
 		}
 		now = next
 	}
 	un.layers[now].to = un.finish()
 	un.layers[now].wholePath = now == un.first
 	if un.closed {
-		un.link(2*un.first, 2*now+1, false)
+		un.link(2*un.first, 2*now+1, meeting)
 	}
 }
 
@@ -329,7 +358,7 @@ func (un *unfolding) chain() []Strand {
 		for i := range n {
 			for side := range 2 {
 				from := 2*((un.first+i)%n) + side
-				if used[from/2] || openOnly && un.links[from].to >= 0 {
+				if used[from/2] || openOnly && un.links[from].to != none {
 					continue
 				}
 				// A line along a seam lies on the flap and beside it alike.
@@ -359,26 +388,24 @@ func (s Strand) same(other Strand) bool {
 // where it began.
 func (un *unfolding) walk(from int, used []bool) Strand {
 	var w strandWalk
-	first := from
-	straight := false
+	first, how := from, meeting
 	for {
 		used[from/2] = true
-		un.copyLayer(&w, from, straight)
-		other := from ^ 1
-		next := un.links[other]
-		if next.to < 0 {
+		un.copyLayer(&w, from, how)
+		next := un.links[from^1]
+		switch next.to {
+		case none:
+			return w.Strand
+		case first:
+			w.close(next.how)
 			return w.Strand
 		}
-		if next.to == first {
-			w.close(next.straight)
-			return w.Strand
-		}
-		from, straight = next.to, next.straight
+		from, how = next.to, next.how
 	}
 }
 
 // copyLayer lays the points of a part, from one of its ends to the other.
-func (un *unfolding) copyLayer(w *strandWalk, from int, straight bool) {
+func (un *unfolding) copyLayer(w *strandWalk, from int, how joint) {
 	p := un.layers[from/2]
 	if p.wholePath && p.shift == 0 {
 		w.Path = append(w.Path, un.path...)
@@ -397,14 +424,14 @@ func (un *unfolding) copyLayer(w *strandWalk, from int, straight bool) {
 	}
 	steps = append(steps, step{p.to.at, p.to.segment})
 	if from%2 == 0 {
-		w.join(un.lay(p, steps[0].at), straight)
+		w.join(un.lay(p, steps[0].at), how)
 		for _, s := range steps[1:] {
 			w.add(un.lay(p, s.at), s.segment)
 		}
 		return
 	}
 	last := len(steps) - 1
-	w.join(un.lay(p, steps[last].at), straight)
+	w.join(un.lay(p, steps[last].at), how)
 	for i := last; i > 0; i-- {
 		w.add(un.lay(p, steps[i-1].at), steps[i].segment)
 	}
@@ -418,11 +445,11 @@ type strandWalk struct {
 
 // join begins the next part, which begins where the last one stopped, or, over
 // an open strip, straight across from there.
-func (w *strandWalk) join(at Point, straight bool) {
+func (w *strandWalk) join(at Point, how joint) {
 	switch {
 	case len(w.Path) == 0:
 		w.Path = Path{at}
-	case straight:
+	case how == across:
 		source := 0
 		if n := len(w.Source); n > 0 {
 			source = w.Source[n-1]
@@ -452,12 +479,12 @@ func (w *strandWalk) add(at Point, source int) {
 }
 
 // close joins the end to the beginning.
-func (w *strandWalk) close(straight bool) {
+func (w *strandWalk) close(how joint) {
 	n := len(w.Path)
 	if n < 2 {
 		return
 	}
-	if straight || w.Path[n-1].Distance(w.Path[0]) > touch {
+	if how == across || w.Path[n-1].Distance(w.Path[0]) > touch {
 		w.add(w.Path[0], w.Source[len(w.Source)-1])
 		n = len(w.Path)
 	}

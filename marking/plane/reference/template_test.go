@@ -38,7 +38,7 @@ func TestTemplatesAgainstStrokes(t *testing.T) {
 		pattern, err := marking.Check(spec)
 		require.NoError(t, err)
 		templates := map[string]marking.Marking{}
-		for _, m := range pattern.Transferred([]marking.Transfer{marking.Template}).Markings() {
+		for _, m := range marking.MarkingsOf(marking.Transferred(pattern, []marking.Transfer{marking.Template})) {
 			templates[m.Key] = m
 		}
 		for _, piece := range pattern.Pieces {

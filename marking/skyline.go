@@ -1,8 +1,10 @@
-package plane
+package marking
 
 import (
 	"math"
 	"slices"
+
+	"tuckmark/marking/plane"
 )
 
 // Rules of this file:
@@ -30,20 +32,20 @@ const (
 	mostColumns = 4096
 )
 
-// Skyline is a band of the plane that is filled from below. Use NewSkyline.
-type Skyline struct {
+// skyline is a band of the plane that is filled from below. Use newSkyline.
+type skyline struct {
 	width, step, clear float64
 	beside             int       // columns that the clearance takes beside a shape
 	floor, ceiling     float64   // the y between which anything lies
 	taken              []float64 // up to which y, by column, the clearance and all
 }
 
-// NewSkyline returns an empty band of a width in which shapes keep a clearance. Its
+// newSkyline returns an empty band of a width in which shapes keep a clearance. Its
 // columns are finest wide, or wider where those would be too many. All are in mm;
 // width and finest are above 0, and clear is not below 0.
-func NewSkyline(width, finest, clear float64) *Skyline {
+func newSkyline(width, finest, clear float64) *skyline {
 	step := math.Max(finest, width/mostColumns)
-	return &Skyline{
+	return &skyline{
 		width:   width,
 		step:    step,
 		clear:   clear,
@@ -53,63 +55,60 @@ func NewSkyline(width, finest, clear float64) *Skyline {
 	}
 }
 
-// Like returns an empty band of another width, in mm, above 0 and no greater than
+// like returns an empty band of another width, in mm, above 0 and no greater than
 // that of this one. It has columns and a clearance like these, so that a profile made
 // for one is good for both, but no ceiling.
-func (s *Skyline) Like(width float64) *Skyline { return NewSkyline(width, s.step, s.clear) }
+func (s *skyline) like(width float64) *skyline { return newSkyline(width, s.step, s.clear) }
 
-// Clone returns a copy of the band. What is put into one is not in the other.
-func (s *Skyline) Clone() *Skyline {
+// clone returns a copy of the band. What is put into one is not in the other.
+func (s *skyline) clone() *skyline {
 	c := *s
 	c.taken = slices.Clone(s.taken)
 	return &c
 }
 
-// Width returns how wide the band is, in mm.
-func (s *Skyline) Width() float64 { return s.width }
+// fits reports whether something of a width, in mm, fits into the band at all.
+func (s *skyline) fits(width float64) bool { return width <= s.width+flush }
 
-// Fits reports whether something of a width, in mm, fits into the band at all.
-func (s *Skyline) Fits(width float64) bool { return width <= s.width+flush }
+// fillTo takes the whole band up to y, in mm.
+func (s *skyline) fillTo(y float64) { s.floor = math.Max(s.floor, y) }
 
-// FillTo takes the whole band up to y, in mm.
-func (s *Skyline) FillTo(y float64) { s.floor = math.Max(s.floor, y) }
-
-// CloseAt gives the band a ceiling at y, in mm, over which nothing put in later
+// closeAt gives the band a ceiling at y, in mm, over which nothing put in later
 // reaches. What lies there already stays.
-func (s *Skyline) CloseAt(y float64) { s.ceiling = math.Min(s.ceiling, y) }
+func (s *skyline) closeAt(y float64) { s.ceiling = math.Min(s.ceiling, y) }
 
-// Profile is a shape as a skyline sees it. Use Skyline.Profile.
-type Profile struct {
+// profile is a shape as a skyline sees it.
+type profile struct {
 	width, height float64
-	columns       []span // from its left side on
+	columns       []rise // from its left side on
 }
 
-// span is how far a shape reaches within a column, in y.
-type span struct{ low, high float64 }
+// rise is how far a shape reaches within a column, in y.
+type rise struct{ low, high float64 }
 
-// with returns the smallest span that holds s and y.
-func (s span) with(y float64) span { return span{math.Min(s.low, y), math.Max(s.high, y)} }
+// with returns the smallest rise that holds r and y.
+func (r rise) with(y float64) rise { return rise{math.Min(r.low, y), math.Max(r.high, y)} }
 
-// Profile returns a closed path as a skyline with columns like these sees it, in
+// profileOf returns a closed path as a skyline with columns like these sees it, in
 // time proportional to its points and to the columns its segments run through. An
 // open path counts as closed by a straight line; a path without points is a single
 // place.
-func (s *Skyline) Profile(path Path) *Profile {
+func (s *skyline) profileOf(path plane.Path) *profile {
 	box := path.Bounds()
 	if box.Empty() {
-		box = Box{}
+		box = plane.Box{}
 	}
-	p := &Profile{width: box.Width(), height: box.Height()}
-	p.columns = make([]span, max(1, int(math.Ceil((p.width-flush)/s.step))))
+	p := &profile{width: box.Width(), height: box.Height()}
+	p.columns = make([]rise, max(1, int(math.Ceil((p.width-flush)/s.step))))
 	for k := range p.columns {
-		p.columns[k] = span{math.Inf(1), math.Inf(-1)}
+		p.columns[k] = rise{math.Inf(1), math.Inf(-1)}
 	}
 	for i, q := range path {
 		p.take(path[(i+len(path)-1)%len(path)].Sub(box.Min), q.Sub(box.Min), s.step)
 	}
 	for k, c := range p.columns {
 		if c.low > c.high { // a shape of no width lies on the side of its column
-			p.columns[k] = span{0, p.height}
+			p.columns[k] = rise{0, p.height}
 		}
 	}
 	return p
@@ -117,7 +116,7 @@ func (s *Skyline) Profile(path Path) *Profile {
 
 // take adds a segment to the columns it runs through. One that reaches over the
 // side of a column by no more than flush does not take the column beyond.
-func (p *Profile) take(a, b Point, step float64) {
+func (p *profile) take(a, b plane.Point, step float64) {
 	if a.X > b.X {
 		a, b = b, a
 	}
@@ -126,12 +125,12 @@ func (p *Profile) take(a, b Point, step float64) {
 	for k := first; k <= last; k++ {
 		c := p.columns[k]
 		if left := float64(k) * step; left > a.X {
-			c = c.with(a.Toward(b, clampShare((left-a.X)/(b.X-a.X))).Y)
+			c = c.with(heightAt(a, b, left))
 		} else {
 			c = c.with(a.Y)
 		}
 		if right := float64(k+1) * step; right < b.X {
-			c = c.with(a.Toward(b, clampShare((right-a.X)/(b.X-a.X))).Y)
+			c = c.with(heightAt(a, b, right))
 		} else {
 			c = c.with(b.Y)
 		}
@@ -139,28 +138,33 @@ func (p *Profile) take(a, b Point, step float64) {
 	}
 }
 
-// Lowest returns where a shape can be put so that it lies lowest, as the lower left
+// heightAt returns how high the segment ab lies at an x between its ends.
+func heightAt(a, b plane.Point, x float64) float64 {
+	return a.Toward(b, math.Min(1, math.Max(0, (x-a.X)/(b.X-a.X)))).Y
+}
+
+// lowest returns where a shape can be put so that it lies lowest, as the lower left
 // corner of its box: of places equally low the leftmost. It is false where there is
 // none lower than below, which may be infinite, or none under the ceiling, and where
 // the shape is wider than the band.
-func (s *Skyline) Lowest(p *Profile, below float64) (at Point, ok bool) {
-	if !s.Fits(p.width) {
-		return Point{}, false
+func (s *skyline) lowest(p *profile, below float64) (at plane.Point, ok bool) {
+	if !s.fits(p.width) {
+		return plane.Point{}, false
 	}
 	last := int(math.Floor((s.width - p.width + flush) / s.step))
-	return s.lowest(p, max(0, min(last, len(s.taken)-len(p.columns))), below)
+	return s.lowestUpTo(p, max(0, min(last, len(s.taken)-len(p.columns))), below)
 }
 
-// LowestAtLeft is Lowest for a shape that must lie at the left side of the band.
-func (s *Skyline) LowestAtLeft(p *Profile, below float64) (at Point, ok bool) {
-	if !s.Fits(p.width) {
-		return Point{}, false
+// lowestAtLeft is lowest for a shape that must lie at the left side of the band.
+func (s *skyline) lowestAtLeft(p *profile, below float64) (at plane.Point, ok bool) {
+	if !s.fits(p.width) {
+		return plane.Point{}, false
 	}
-	return s.lowest(p, 0, below)
+	return s.lowestUpTo(p, 0, below)
 }
 
-// lowest looks at the columns up to the last one in which the shape may begin.
-func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool) {
+// lowestUpTo looks at the columns up to the last one in which the shape may begin.
+func (s *skyline) lowestUpTo(p *profile, last int, below float64) (at plane.Point, ok bool) {
 	below = math.Min(below, s.ceiling-p.height+2*flush)
 	high := -1 // the column of the band that held the shape up last
 	for first := 0; first <= last; first++ {
@@ -178,14 +182,14 @@ func (s *Skyline) lowest(p *Profile, last int, below float64) (at Point, ok bool
 			}
 		}
 		if y < below-flush {
-			at, ok, below = Point{float64(first) * s.step, y}, true, y
+			at, ok, below = plane.Point{X: float64(first) * s.step, Y: y}, true, y
 		}
 	}
 	return at, ok
 }
 
-// Put puts a shape where Lowest or LowestAtLeft said it can lie.
-func (s *Skyline) Put(p *Profile, at Point) {
+// put puts a shape where lowest or lowestAtLeft said it can lie.
+func (s *skyline) put(p *profile, at plane.Point) {
 	first := int(math.Round(at.X / s.step))
 	for k, c := range p.columns {
 		up := at.Y + c.high + s.clear

@@ -1,0 +1,146 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+	"unicode"
+
+	"github.com/urfave/cli/v2"
+)
+
+// Rules of this file: what people type is put in the order in which the parser takes
+// it, and what the parser finds wrong is said in our own words. Options may stand
+// before the name of the file and behind it; all that follows -- is a name.
+
+// inOrder is a command line with the options of its command in front of the file.
+func inOrder(args []string, app *cli.App) []string {
+	for at, word := range args {
+		if at == 0 || isOption(word) || word == "--" {
+			continue
+		}
+		command := app.Command(word)
+		if command == nil {
+			break
+		}
+		return append(slices.Clone(args[:at+1]), optionsFirst(args[at+1:], command.Flags)...)
+	}
+	return args
+}
+
+// isOption reports whether a word is an option; a dash alone is the name of a file.
+func isOption(word string) bool {
+	return len(word) > 1 && word[0] == '-' && word != "--"
+}
+
+// optionsFirst puts options before names. What an option is given is joined to it by
+// an equals sign, so that a value may begin with a dash.
+func optionsFirst(words []string, known []cli.Flag) []string {
+	var options, names []string
+	for i := 0; i < len(words); i++ {
+		word := words[i]
+		if word == "--" {
+			names = append(names, words[i+1:]...)
+			break
+		}
+		if !isOption(word) {
+			names = append(names, word)
+			continue
+		}
+		typed, value, joined := strings.Cut(word, "=")
+		name, takesValue := optionWithValue(typed, known)
+		switch {
+		case !takesValue:
+			options = append(options, word)
+		case joined:
+			options = append(options, "--"+name+"="+value)
+		case i+1 < len(words):
+			i++
+			options = append(options, "--"+name+"="+words[i])
+		default:
+			return append(options, word) // the parser says that its value is missing
+		}
+	}
+	return append(append(options, "--"), names...)
+}
+
+// optionWithValue is the long name of an option, as it was typed, and whether it is one that
+// takes a value.
+func optionWithValue(typed string, known []cli.Flag) (name string, takesValue bool) {
+	for _, flag := range known {
+		for _, own := range flag.Names() {
+			if typed == "-"+own || typed == "--"+own {
+				return flag.Names()[0], flag.(cli.DocGenerationFlag).TakesValue()
+			}
+		}
+	}
+	return "", false
+}
+
+// oneFile returns the one file that a command is given.
+func oneFile(c *cli.Context, example string) (string, error) {
+	if in := c.Args().First(); c.Args().Len() == 1 && in != "" {
+		return in, nil
+	}
+	hint := "write it like `" + example + "`"
+	for _, word := range c.Args().Slice() {
+		if strings.Contains(word, "/") && strings.IndexFunc(word, func(r rune) bool { return r != '/' && !unicode.IsDigit(r) }) < 0 {
+			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
+		}
+	}
+	return "", &usageError{c.Command.Name + " takes the name of one file", hint}
+}
+
+const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
+
+// noCommand answers a command line that has no command, or none we know.
+func noCommand(c *cli.Context) error {
+	word := c.Args().First()
+	switch {
+	case word == "":
+		return &usageError{"no command was given", commandsHint}
+	case strings.EqualFold(filepath.Ext(word), ".toml"):
+		return &usageError{
+			fmt.Sprintf("there is no command %q", word),
+			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", word),
+		}
+	}
+	return &usageError{fmt.Sprintf("there is no command %q", word), commandsHint}
+}
+
+// misused says what the parser found wrong with the options.
+func misused(c *cli.Context, err error, _ bool) error {
+	return &usageError{plainUsage(err.Error()), "`" + c.Command.HelpName + " --help` shows what it takes"}
+}
+
+// plainUsage says in our own words what the parser of the options said.
+func plainUsage(said string) string {
+	if option, ok := strings.CutPrefix(said, "flag provided but not defined: "); ok {
+		return fmt.Sprintf("there is no option %q", strings.TrimLeft(option, "-"))
+	}
+	if option, ok := strings.CutPrefix(said, "bad flag syntax: "); ok {
+		return fmt.Sprintf("there is no option %q", option)
+	}
+	if option, ok := strings.CutPrefix(said, "flag needs an argument: "); ok {
+		return fmt.Sprintf("the option %q needs a value", strings.TrimLeft(option, "-"))
+	}
+	if rest, ok := strings.CutPrefix(said, "invalid boolean value "); ok {
+		value, rest, _ := strings.Cut(rest, " for ")
+		option, _, _ := strings.Cut(rest, ":")
+		return fmt.Sprintf("the option %q does not take %s", strings.TrimLeft(option, "-"), value)
+	}
+	return said
+}
+
+// helpMisused says in our own words what is wrong with `sheet --help FILE`, which the
+// parser takes for a question about a command called FILE.
+func helpMisused(err error) error {
+	if err == nil || !strings.HasPrefix(err.Error(), "No help topic for ") {
+		return err
+	}
+	return &usageError{
+		"--help stands by itself, without a file",
+		"`tuckmark --help` shows every command, and `tuckmark sheet --help` what one of them takes",
+	}
+}

@@ -1,0 +1,74 @@
+package main
+
+import (
+	"io"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking"
+)
+
+// Rules of this file: the same figures come as text to be read or as data for a script,
+// and never as both.
+
+func figuresCommand() *cli.Command {
+	return &cli.Command{
+		Name:  "figures",
+		Usage: "print the numbers for the cutting table: what to tear, tucks, edges, seams, trims, cloth",
+		Flags: []cli.Flag{
+			onOrOff("all-units", "give every length in inches and in millimetres"),
+			onOrOff("json", "give the figures as data for a script"),
+		},
+		Action: func(c *cli.Context) error {
+			in, err := oneFile(c, "tuckmark figures linden.toml")
+			if err != nil {
+				return err
+			}
+			form, err := readForm(c)
+			if err != nil {
+				return err
+			}
+			return printFigures(c.App.Writer, in, form)
+		},
+	}
+}
+
+// form is how figures are given.
+type form int
+
+const (
+	inItsUnit  form = iota // text, with lengths in the unit of the file
+	inAllUnits             // text, with lengths in inches and millimetres
+	asData
+)
+
+func readForm(c *cli.Context) (form, error) {
+	switch data, all := c.Bool("json"), c.Bool("all-units"); {
+	case data && all:
+		return 0, &usageError{"json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out"}
+	case data:
+		return asData, nil
+	case all:
+		return inAllUnits, nil
+	}
+	return inItsUnit, nil
+}
+
+// textWidth is how many letters a line on the screen has.
+const textWidth = 80
+
+// printFigures takes the file in to its figures.
+func printFigures(say io.Writer, in string, f form) error {
+	pattern, err := readPattern(in)
+	if err != nil {
+		return err
+	}
+	if f == asData {
+		return writeOut(say, marking.FiguresOf(pattern).JSON())
+	}
+	wording := marking.OwnUnit
+	if f == inAllUnits {
+		wording = marking.AllUnits
+	}
+	return writeOut(say, []byte(marking.ReportOf(pattern, wording).Text(textWidth)))
+}

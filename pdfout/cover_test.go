@@ -1,0 +1,74 @@
+package pdfout
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/plane"
+)
+
+// The cautions of a set stand under their heading on the first page; without any there
+// is no heading.
+func TestCautionsOnTheFirstPage(t *testing.T) {
+	for _, name := range Papers() {
+		t.Run(name, func(t *testing.T) {
+			set := few()
+			d, _ := drawn(t, set, name)
+			said := d.pages[0].said()
+			assert.Contains(t, said, squeezed("Take care"))
+			for _, text := range marking.Cautions(set.Pieces) {
+				assert.Contains(t, said, squeezed(text))
+			}
+		})
+	}
+	p := found(t, "letter")
+	b, _, err := plan(few(), p)
+	require.NoError(t, err)
+	for _, l := range b.cover().texts {
+		assert.NotEqual(t, "Take care", l.text)
+	}
+}
+
+// A line of the key whose pen has arrow heads is drawn with them, at the ends and in
+// the colour that they have on the sheets.
+func TestHeadsInTheKey(t *testing.T) {
+	d, _ := drawn(t, few(), "letter")
+	first := d.pages[0]
+	for role, heads := range map[marking.Role]int{marking.Arrow: 1, marking.Grain: 2, marking.Cut: 0, marking.Stitch: 0} {
+		t.Run(role.String(), func(t *testing.T) {
+			var name readText
+			for _, r := range first.texts {
+				if r.text == role.String() {
+					name = r
+				}
+			}
+			require.NotEmpty(t, name.text, "not in the key")
+			var line plane.Path
+			var tips []plane.Point
+			for _, q := range first.paths {
+				if len(q.parts) != 1 || math.Abs(q.parts[0][0].Y-name.at.Y) > 2 || q.parts[0][0].X >= name.at.X {
+					continue
+				}
+				switch {
+				case q.painted == "S" && len(q.parts[0]) == 2:
+					line = q.parts[0]
+				case q.painted == "f" && len(q.parts[0]) == 3:
+					tips = append(tips, q.parts[0][0])
+					assert.Equal(t, penOf(role).colour, q.fill)
+				}
+			}
+			require.Len(t, line, 2, "no sample")
+			require.Len(t, tips, heads)
+			if heads > 0 {
+				assert.Contains(t, tips, line[1])
+			}
+			if heads > 1 {
+				assert.Contains(t, tips, line[0])
+			}
+		})
+	}
+}

@@ -1,0 +1,28 @@
+package pdfout
+
+import "tuckmark/marking"
+
+// Set is what is drawn into one PDF.
+type Set struct {
+	Title  string // "Linden pinafore"; may be ""
+	Size   string // "18 months"; may be ""
+	Unit   marking.Unit
+	Pieces []marking.Marking
+	// What the pieces are called together; "" for "the pieces".
+	What string
+	// Cautions stand on the first page.
+	Cautions []string
+	// Kind says under the title what they are; "" for full-size marking sheets.
+	Kind string
+	// Report is printed on pages of figures right behind those in front. Nil,
+	// and a report that says nothing, have none.
+	Report *marking.Report
+}
+
+// size is the set's size as its pages say it; "" when it has none.
+func (s Set) size() string {
+	if s.Size == "" {
+		return ""
+	}
+	return "size " + s.Size
+}

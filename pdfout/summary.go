@@ -1,0 +1,107 @@
+package pdfout
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"tuckmark/marking"
+)
+
+// Rules of this file: what was drawn is told in a sentence or two, in the order of the
+// pages.
+
+// Summary says what was drawn.
+type Summary struct {
+	Paper Paper
+	Pages int // of the whole PDF
+	Front int // pages in front: the first, and more if the pictures need them
+	// Figures is how many pages of figures come right behind those in front.
+	Figures int
+	Blank   int // pages of the sheets that are left out: no line falls on them
+	Forms   []FormSummary
+	Sheets  []SheetSummary
+	// Left names the pieces that have no line to draw.
+	Left []string
+	// Unit and What are those of the set.
+	Unit marking.Unit
+	What string
+}
+
+// FormSummary says where a form to be filled in is.
+type FormSummary struct {
+	Piece  string // its name
+	Page   int    // its page number
+	Turned bool   // its lines lie there by a quarter turn
+}
+
+// SheetSummary says what became of one sheet of pieces; a form is none.
+type SheetSummary struct {
+	Pieces        []string // their names
+	Rows, Columns int      // of pages
+	First, Last   int      // page numbers
+	Blank         int      // pages left out
+	Turned        []string // pieces that lie on it by a quarter turn
+}
+
+// thePieces is what the pieces of a set are called together.
+const thePieces = "the pieces"
+
+// String says it in a sentence or two: "9 pages: the first proves the scale,
+// pages 2 to 9 hold the pieces".
+func (s Summary) String() string {
+	if s.Paper.WhollyOnOne() {
+		return s.whole()
+	}
+	var b strings.Builder
+	fmt.Fprintf(&b, "%s: the first proves the scale, ", counted(s.Pages, "page"))
+	if s.Front > 1 {
+		fmt.Fprintf(&b, "%s more of how pages are joined, ", pageRange(2, s.Front, "shows", "show"))
+	}
+	behind := s.Front + s.Figures + 1 // the first page behind the figures
+	if s.Figures > 0 {
+		fmt.Fprintf(&b, "%s the figures, ", pageRange(s.Front+1, behind-1, "has", "have"))
+	}
+	pieces := behind + len(s.Forms) // their first page
+	if len(s.Forms) > 0 {
+		fmt.Fprintf(&b, "%s to be sewn and filled in", pageRange(behind, pieces-1, "is", "are"))
+		if pieces <= s.Pages {
+			b.WriteString(" first, ")
+		}
+	}
+	if pieces <= s.Pages {
+		fmt.Fprintf(&b, "%s %s", pageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
+	}
+	if s.Blank > 0 {
+		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
+	}
+	return b.String() + s.leftOut()
+}
+
+// whole says what is on pages that have everything whole.
+func (s Summary) whole() string {
+	what := []string{"the check square"}
+	if s.Figures > 0 {
+		what = append(what, "the figures")
+	}
+	if len(s.Forms) > 0 {
+		what = append(what, "what is to be sewn and filled in first")
+	}
+	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
+		what = append(what, cmp.Or(s.What, thePieces))
+	}
+	size := s.Unit.Print(s.Paper.Width) + " wide"
+	if s.Pages == 1 {
+		size += " and " + s.Unit.Print(s.Paper.Height) + " high"
+	}
+	return fmt.Sprintf("%s, %s, with %s", counted(s.Pages, "page"), size, listOf(what)) + s.leftOut()
+}
+
+// leftOut says which pieces have no line.
+func (s Summary) leftOut() string {
+	if len(s.Left) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("; %s %s no line and %s left out", listOf(s.Left), hasHave(len(s.Left)), isAre(len(s.Left)))
+}

@@ -1,0 +1,102 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking"
+	"tuckmark/pdfout"
+)
+
+// Rules of this file: what the sheets of a file are made of, and what is said when they
+// are made. Nothing is said before they are.
+
+func sheetCommand() *cli.Command {
+	return &cli.Command{
+		Name:  "sheet",
+		Usage: "make the full-size sheets of every piece, as a PDF",
+		Flags: append([]cli.Flag{
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name)",
+			},
+			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
+			onOrOff("no-figures", "leave out the pages with the figures for the cutting table"),
+			onOrOff("gauges", "add the gauges, to be cut from card"),
+		}, slices.Concat(paperFlags(), pieceFlags(), squareFlags())...),
+		Action: func(c *cli.Context) error {
+			in, err := oneFile(c, "tuckmark sheet linden.toml -o linden.pdf")
+			if err != nil {
+				return err
+			}
+			p, err := readPrinting(c)
+			if err != nil {
+				return err
+			}
+			if c.Bool("first-page-only") {
+				return makeSheets(c.App.Writer, in, outputName(c, in, firstPageFile), p, firstPage)
+			}
+			return makeSheets(c.App.Writer, in, outputName(c, in, ""), p, allPages)
+		},
+	}
+}
+
+// outputName is the name of the PDF that is asked for, or else that of the file, with
+// something behind it.
+func outputName(c *cli.Context, in, behind string) string {
+	if out := c.String("output"); out != "" {
+		return out
+	}
+	return strings.TrimSuffix(in, filepath.Ext(in)) + behind + ".pdf"
+}
+
+// pages are those of the sheets that are made.
+type pages int
+
+const (
+	allPages pages = iota
+	firstPage
+)
+
+// firstPageFile is what the first page alone is called behind the name of the file.
+const firstPageFile = "-first-page"
+
+// makeSheets takes the file in to the PDF out, and says what it made.
+func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
+	pattern, paper, err := p.open(in)
+	if err != nil {
+		return err
+	}
+	m, err := p.draw(in, out, p.set(pattern), paper, which)
+	if err != nil {
+		return err
+	}
+	// The sheets are made; that nobody listens is no failure.
+	for _, remark := range pattern.Remarks {
+		fmt.Fprintln(say, remark)
+	}
+	for _, piece := range pattern.Pieces {
+		if piece.Block != nil {
+			fmt.Fprintf(say, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
+		}
+	}
+	fmt.Fprint(say, m.text())
+	return nil
+}
+
+// newSet is what is drawn of the pieces of a pattern.
+func newSet(p *marking.Pattern) pdfout.Set {
+	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
+}
+
+// withFigures is a set with the figures of its pattern.
+func withFigures(set pdfout.Set, p *marking.Pattern) pdfout.Set {
+	report := marking.ReportOf(p, marking.OwnUnit)
+	set.Report = &report
+	return set
+}
