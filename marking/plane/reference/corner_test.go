@@ -1,0 +1,340 @@
+package reference
+
+import (
+	"cmp"
+	"math"
+	"math/cmplx"
+	"slices"
+
+	"tuckmark/marking"
+)
+
+// What becomes of the stitch lines where two edges meet, reckoned from the points of the
+// edges and their allowances alone. The rules, as a maker would say them:
+//
+//   - Each seam ends where the two lines first cross. The drawn line is ruled on to the
+//     cutting line of the neighbour where it comes to that before anything else.
+//   - Where the outline turns little (8 degrees; 30 between unequal allowances) the
+//     crossing counts only near the corner; else both end square to it, with a step.
+//   - Beside an edge without allowance the line ends on that edge and cuts it, or passes
+//     it by, which cannot be sewn. Where the outline does not turn out of the piece there
+//     is no edge ahead of it, and it ends square.
+//
+// Where the words leave room, each way of making the corner is an option, with the rule
+// that allows it.
+
+const (
+	gentle, gentleUnequal = 8, 30 // degrees
+
+	// about is by how many degrees a turn may miss these and still be taken either way:
+	// a turn between curves is what one takes their directions to be.
+	about = 2.0
+
+	// A crossing at a gentle corner counts within nearStep of the wider allowance, does
+	// not beyond farStep, and may do either between them; slack bounds how exactly.
+	nearStep, farStep, slack = 1.0, 1.5, 0.02
+
+	runOuts = 10 // of the widest allowance; farther than any crossing that counts
+)
+
+// The rules that allow what is not expected.
+const (
+	// In a direction that the edge has at its end, though not along the chord.
+	ruledOtherwise = "ruled on between the last step and the chord"
+
+	// A line that ends before it is square to the end of its edge, because that bends more
+	// tightly than the allowance, would lead over its own allowance. So it need not be
+	// ruled on.
+	tight = "an edge that bends more tightly than its allowance at its end"
+
+	// Of a seam only what is ruled on past the end of its edge is left by the allowance of
+	// the edge beside it. It may be sewn or refused.
+	swallowed = "an edge swallowed by the allowance beside it"
+
+	neverCross    = "lines that never cross"
+	laterCrossing = "a later crossing"
+	aboutSharp    = "about 8 or 30 degrees"
+	betweenSteps  = "a crossing between 1 and 1.5 allowances off"
+)
+
+// piece is a piece as it is reckoned: its sides counter-clockwise.
+type piece struct {
+	sides   []side
+	outline ruled
+	widest  float64 // the widest allowance
+	over    *piece  // turned over
+}
+
+func newPiece(p marking.Piece) piece {
+	var r piece
+	for _, e := range p.Edges {
+		s := newSide(e)
+		r.sides = append(r.sides, s)
+		r.widest = max(r.widest, s.d)
+	}
+	r.outline = rule(lineOf(p.Outline))
+	over := r.mirrored()
+	r.over, over.over = &over, &r
+	return r
+}
+
+// mirrored turns a piece over, so that one end of an edge can be reckoned as the other is.
+// Side i becomes side n-1-i, and the corner after it the one before.
+func (p piece) mirrored() piece {
+	r := piece{outline: mirror(p.outline), widest: p.widest}
+	for _, s := range slices.Backward(p.sides) {
+		r.sides = append(r.sides, s.mirrored())
+	}
+	return r
+}
+
+// turnedOver walks a line the other way, mirrored.
+func turnedOver(l line) line {
+	r := l.reversed()
+	for i := range r {
+		r[i] = cmplx.Conj(r[i])
+	}
+	return r
+}
+
+func (p piece) next(k int) int { return (k + 1) % len(p.sides) }
+
+func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
+
+// option is one way in which a corner may come out.
+type option struct {
+	rule         string       // that allows it; none for what is expected
+	a, b         complex128   // where the seams of the two edges end and begin
+	lineA, lineB []complex128 // where their drawn lines may; the first of them is expected
+	in, out      complex128   // the directions in which the lines are ruled on
+}
+
+func (o option) mirrored() option {
+	o.a, o.b = cmplx.Conj(o.b), cmplx.Conj(o.a)
+	o.lineA, o.lineB = turnedOver(o.lineB), turnedOver(o.lineA)
+	slices.Reverse(o.lineA)
+	slices.Reverse(o.lineB)
+	o.in, o.out = -cmplx.Conj(o.out), -cmplx.Conj(o.in)
+	return o
+}
+
+// turn returns the least and the most degrees, positive out of the piece, that the outline
+// may be said to turn by after edge k: by last steps, or by chords of the edges.
+func (p piece) turn(k int) (least, most float64) {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	reach := max(sturdy*max(a.d, b.d), 1) // beside two bare edges, a millimetre
+	chord := func(l line) complex128 { return unit(l.at(min(reach, l.length())) - l[0]) }
+	out, in := -chord(a.path.reversed()), chord(b.path.line)
+	degrees := func(turn complex128) float64 { return cmplx.Phase(turn) * 180 / math.Pi }
+	x, y, z := degrees(b.first/a.last), degrees(in/out), degrees(b.in/a.out)
+	return min(x, y, z), max(x, y, z)
+}
+
+// ruledOn returns the line of edge k ruled on past both ends.
+func (p piece) ruledOn(k int, in, out complex128) ruled {
+	main, long := p.sides[k].main, runOuts*p.widest
+	first, last := main[0], main[len(main)-1]
+	return rule(slices.Concat(line{first - times(in, long)}, main, line{last + times(out, long)}))
+}
+
+// exit returns where the line of edge k first meets the outline, past a place along it,
+// and whether that is on the next edge; in a corner it is on both.
+func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
+	y.a = math.Inf(1)
+	for i, s := range p.sides {
+		for _, m := range meets(on, s.path) {
+			if m.a > from+1e-4 && m.a < y.a {
+				y, atNext = m, i == p.next(k)
+			}
+		}
+	}
+	if f := p.sides[p.next(k)].path.nearest(y.at, sameLine); f.segment >= 0 && !math.IsInf(y.a, 1) {
+		atNext = true
+	}
+	return y, atNext
+}
+
+// corner returns the ways in which the corner after edge k may come out, the expected one
+// first; none where the line of one edge passes a bare one by.
+func (p piece) corner(k int) []option {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	switch {
+	case a.d == 0 && b.d == 0:
+		q := b.path.line[0]
+		return []option{{a: q, b: q, lineA: line{q}, lineB: line{q}}}
+	case a.d == 0:
+		n := len(p.sides)
+		options := p.over.corner((2*n - 2 - k) % n)
+		for i := range options {
+			options[i] = options[i].mirrored()
+		}
+		return options
+	case b.d == 0:
+		return p.besideBare(k)
+	}
+	var options []option
+	for _, out := range a.ways() {
+		for _, in := range b.mirrored().ways() {
+			way := ""
+			if in = -cmplx.Conj(in); out != a.out || in != b.in {
+				way = ruledOtherwise
+			}
+			options = append(options, p.crossing(k, out, in, way)...)
+		}
+	}
+	return options
+}
+
+// besideBare reckons a corner whose second edge has no allowance.
+func (p piece) besideBare(k int) []option {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	end, start := a.main[len(a.main)-1], b.path.line[0]
+	least, most := p.turn(k)
+	var options []option
+	if most > gentle-about {
+		for _, out := range a.ways() {
+			on := p.ruledOn(k, a.in, out)
+			from := runOuts*p.widest + a.main.length()/2
+			if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
+				in, _ := p.exit(k, on, from)
+				from = in.a
+			}
+			if y, atNext := p.exit(k, on, from); atNext {
+				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
+				if out != a.out {
+					o.rule = ruledOtherwise
+				}
+				options = append(options, o)
+			}
+		}
+	}
+	if least < gentle+about {
+		o := option{a: end, b: start, lineA: line{end}, lineB: line{start}, out: a.out}
+		if len(options) > 0 {
+			o.rule = aboutSharp
+		}
+		options = append(options, o)
+	}
+	return options
+}
+
+// sharpness tells how far the corner after edge k turns: gently, sharply, or by so much that
+// it may be taken for either.
+func (p piece) sharpness(k int) (mild, sharp bool) {
+	least, most := p.turn(k)
+	small, great := min(math.Abs(least), math.Abs(most)), max(math.Abs(least), math.Abs(most))
+	if least < 0 && most > 0 {
+		small = 0
+	}
+	limit := float64(gentle)
+	if math.Abs(p.sides[k].d-p.sides[p.next(k)].d) > 0.01 {
+		limit = gentleUnequal
+	}
+	return great < limit-about, small > limit+about
+}
+
+// crossing reckons a corner between two allowances whose lines are ruled on in the given
+// directions. way is the rule that allows these.
+func (p piece) crossing(k int, out, in complex128, way string) []option {
+	a, b := p.sides[k], p.sides[p.next(k)]
+	mild, sharp := p.sharpness(k)
+	named := func(rule string) string { return cmp.Or(way, rule) }
+	square := func(rule string) option {
+		end, start := a.main[len(a.main)-1], b.main[0]
+		return option{rule: rule, a: end, b: start, lineA: line{end}, lineB: line{start}, out: out, in: in}
+	}
+	long := runOuts * p.widest
+	onA, onB := p.ruledOn(k, a.in, out), p.ruledOn(p.next(k), in, b.out)
+	endA, endB := long+a.main.length(), long // where the lines are square to the corner
+	all := meets(onA, onB)
+	if len(all) == 0 && !mild {
+		return []option{square(named(neverCross))}
+	}
+	// The nearest to the corner as one walks along the lines; between their middles, if there
+	// is one.
+	slices.SortStableFunc(all, func(x, y meet) int {
+		off := func(m meet) float64 { return math.Abs(m.a-endA) + math.Abs(m.b-endB) }
+		beyond := func(m meet) int {
+			if m.a > long+a.main.length()/2 && m.b < long+b.main.length()/2 {
+				return 0
+			}
+			return 1
+		}
+		return cmp.Or(cmp.Compare(beyond(x), beyond(y)), cmp.Compare(off(x), off(y)))
+	})
+	var options []option
+	for i, x := range all {
+		far := max(math.Abs(x.a-endA), math.Abs(x.b-endB)) / max(a.d, b.d)
+		counts := sharp || !mild || far < farStep+slack
+		mayStep := !sharp && far > nearStep-slack
+		rule := ""
+		if i > 0 {
+			rule = laterCrossing
+		}
+		if x.a < long+leastSeam || x.b > long+b.main.length()-leastSeam {
+			rule = swallowed
+			if sharp {
+				options = append(options, square(swallowed))
+			} else {
+				options = append(options, square(way))
+			}
+		}
+		switch {
+		case mayStep && far > farStep:
+			rule = aboutSharp
+		case mayStep:
+			rule = betweenSteps
+		}
+		if counts {
+			o := option{rule: named(rule), a: x.at, b: x.at, out: out, in: in}
+			o.lineA, o.lineB = p.drawn(k, onA, onB, x), p.drawnBack(k, onA, onB, x)
+			switch {
+			case !sharp: // some do not rule it on there
+				o.lineA, o.lineB = append(line{x.at}, o.lineA...), append(line{x.at}, o.lineB...)
+			case a.hookedOut || b.hookedIn:
+				o.lineA, o.lineB = append(o.lineA, x.at), append(o.lineB, x.at)
+			}
+			options = append(options, o)
+		}
+		if mayStep && i == 0 {
+			options = append(options, square(way))
+		}
+	}
+	if a.hookedOut || b.hookedIn {
+		options = append(options, square(tight))
+	}
+	if len(options) == 0 {
+		options = append(options, square(way))
+	}
+	return options
+}
+
+func mirror(r ruled) ruled { return rule(turnedOver(r.line)) }
+
+// drawn returns where the drawn line of edge k, whose seam ends at the crossing x with the
+// next, may end: at the cutting line of that edge where it comes to it before anything
+// else, or else at the crossing.
+func (p piece) drawn(k int, onA, onB ruled, x meet) line {
+	y, atNext := p.exit(k, onA, x.a)
+	if !atNext {
+		return line{x.at}
+	}
+	next := p.sides[p.next(k)].path
+	if f := next.nearest(y.at, math.Inf(1)); next.atEnd(f) || cmplx.Abs(next.line[0]-y.at) < sameLine ||
+		cmplx.Abs(next.line[len(next.line)-1]-y.at) < sameLine {
+		return line{x.at, y.at} // in a corner it comes to two edges at once
+	}
+	for _, m := range meets(onA, onB) {
+		if m.a > x.a+1e-3 && m.a < y.a && m.b > x.b {
+			return line{x.at} // it meets the neighbour's seam again
+		}
+	}
+	return line{y.at}
+}
+
+// drawnBack does so for the line of the next edge.
+func (p piece) drawnBack(k int, onA, onB ruled, x meet) line {
+	n := len(p.sides)
+	over := meet{onB.length() - x.b, onA.length() - x.a, cmplx.Conj(x.at)}
+	return turnedOver(p.over.drawn((2*n-2-k)%n, mirror(onB), mirror(onA), over)).reversed()
+}
