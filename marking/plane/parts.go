@@ -248,19 +248,26 @@ func (r *raw) strays(at Point, first, last int) bool {
 	if first < 0 || last >= len(r.source)-1 {
 		return far > tongueLength*r.d
 	}
-	return far > tongueLength*r.d || far > tabLength*r.d && r.blunt(between)
+	return far > tongueLength*r.d || far > tabLength*r.d && r.blunt(at, first, last, between)
 }
 
-// blunt reports whether a part of the source that is passed by is about as wide in
-// its middle as at its mouth, between its ends, as a tab is; a corner is half as wide
-// there, and a chamber behind a neck wider.
-func (r *raw) blunt(passed Path) bool {
-	if len(passed) == 0 {
-		return false
+// blunt reports whether what the source goes round between two of its segments
+// is about as wide in its middle as at its mouth beside a place, as a tab is; a
+// corner is half as wide there, and a chamber behind a neck wider.
+func (r *raw) blunt(at Point, first, last int, between Path) bool {
+	from, _ := nearestOnSegment(r.source[first], r.source[first+1], at)
+	to, _ := nearestOnSegment(r.source[last], r.source[last+1], at)
+	// Where the place lies to one side, so does its foot; the mouth is narrower.
+	round := append(Path{}, between...)
+	if n := len(between); n == 0 || from.Distance(to) < between[0].Distance(to) {
+		round = append(Path{from}, round...)
 	}
-	quarter := passed.Length() / 4
-	one, _ := passed.At(quarter)
-	other, _ := passed.At(3 * quarter)
-	mouth, middle := passed[0].Distance(passed[len(passed)-1]), one.Distance(other)
+	if from = round[0]; from.Distance(to) < from.Distance(round[len(round)-1]) || len(round) == 1 {
+		round = append(round, to)
+	}
+	quarter := round.Length() / 4
+	one, _ := round.At(quarter)
+	other, _ := round.At(3 * quarter)
+	mouth, middle := from.Distance(round[len(round)-1]), one.Distance(other)
 	return mouth > tabMouth*r.d && tabWidth*mouth < middle && tabWidth*middle < mouth
 }
