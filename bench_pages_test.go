@@ -9,9 +9,11 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: the pages of every example are counted against those that
@@ -22,14 +24,14 @@ import (
 // windowOf is what of a page a tile can show, and overlap what two tiles share;
 // here from the paper's margins: 10.58 mm all round, and 10 mm for the
 // header.
-func windowOf(paper pdfout.Paper) (window plane.Point, overlap float64) {
+func windowOf(p paper.Paper) (window plane.Point, overlap float64) {
 	const header = 10.0
-	return plane.Point{X: paper.Width - 2*paper.Margin, Y: paper.Height - 2*paper.Margin - header}, paper.Overlap
+	return plane.Point{X: p.Width - 2*p.Margin, Y: p.Height - 2*p.Margin - header}, p.Overlap
 }
 
 // naivePages is how many pages the pieces take laid naively.
-func naivePages(pieces []marking.Marking, paper pdfout.Paper) int {
-	window, overlap := windowOf(paper)
+func naivePages(pieces []mark.Marking, p paper.Paper) int {
+	window, overlap := windowOf(p)
 	along := func(length, window float64) int {
 		return 1 + int(math.Ceil(math.Max(0, length-window)/(window-overlap)))
 	}
@@ -57,13 +59,13 @@ func sheetPages(s pdfout.Summary) int {
 }
 
 // eachExample calls do for every example on letter and A4 paper.
-func eachExample[T testing.TB](t T, run func(name string, do func(T)) bool, do func(t T, set pdfout.Set, paper pdfout.Paper)) {
+func eachExample[T testing.TB](t T, run func(name string, do func(T)) bool, do func(t T, set arrange.Set, p paper.Paper)) {
 	for _, file := range examples(t) {
 		_, set := load(t, file)
 		for _, name := range []string{"letter", "a4"} {
-			paper, err := pdfout.FindPaper(name)
+			p, err := paper.Find(name)
 			require.NoError(t, err)
-			run(strings.TrimSuffix(filepath.Base(file), ".toml")+" on "+name, func(t T) { do(t, set, paper) })
+			run(strings.TrimSuffix(filepath.Base(file), ".toml")+" on "+name, func(t T) { do(t, set, p) })
 		}
 	}
 }
@@ -71,25 +73,25 @@ func eachExample[T testing.TB](t T, run func(name string, do func(T)) bool, do f
 // BenchmarkPages draws every example and tells how many pages its sheets have,
 // and how many the naive way would have more.
 func BenchmarkPages(b *testing.B) {
-	eachExample(b, b.Run, func(b *testing.B, set pdfout.Set, paper pdfout.Paper) {
+	eachExample(b, b.Run, func(b *testing.B, set arrange.Set, p paper.Paper) {
 		pages := 0
 		for b.Loop() {
 			var pdf bytes.Buffer
-			summary, err := pdfout.Draw(&pdf, set, paper)
+			summary, err := pdfout.Draw(&pdf, set, p)
 			require.NoError(b, err)
 			pages = sheetPages(summary)
 		}
 		b.ReportMetric(float64(pages), "pages")
-		b.ReportMetric(float64(naivePages(set.Pieces, paper)-pages), "saved")
+		b.ReportMetric(float64(naivePages(set.Pieces, p)-pages), "saved")
 	})
 }
 
 // No example takes more pages than laid naively.
 func TestExamplesTakeNoMorePagesThanNaively(t *testing.T) {
-	eachExample(t, t.Run, func(t *testing.T, set pdfout.Set, paper pdfout.Paper) {
+	eachExample(t, t.Run, func(t *testing.T, set arrange.Set, p paper.Paper) {
 		var pdf bytes.Buffer
-		summary, err := pdfout.Draw(&pdf, set, paper)
+		summary, err := pdfout.Draw(&pdf, set, p)
 		require.NoError(t, err)
-		require.LessOrEqual(t, sheetPages(summary), naivePages(set.Pieces, paper))
+		require.LessOrEqual(t, sheetPages(summary), naivePages(set.Pieces, p))
 	})
 }

@@ -5,7 +5,10 @@ import (
 	"testing"
 
 	"tuckmark/marking"
+	"tuckmark/marking/source"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // The pinafore whole: from the bytes of its file to the bytes of its PDF.
@@ -15,13 +18,13 @@ func BenchmarkPinafore(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	paper, err := pdfout.FindPaper("letter")
+	p, err := paper.Find("letter")
 	if err != nil {
 		b.Fatal(err)
 	}
 	size := 0
 	for b.Loop() {
-		spec, err := marking.Read(file, data, pdfout.CanPrint)
+		spec, err := source.Read(file, data, ink.CanPrint)
 		if err != nil {
 			b.Fatal(err)
 		}
@@ -30,7 +33,7 @@ func BenchmarkPinafore(b *testing.B) {
 			b.Fatal(err)
 		}
 		var pdf bytes.Buffer
-		if _, err := pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), paper); err != nil {
+		if _, err := pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), p); err != nil {
 			b.Fatal(err)
 		}
 		size = pdf.Len()

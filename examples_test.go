@@ -14,7 +14,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // `go test . -update` writes the files in golden/ anew. Read the diff: every
@@ -30,11 +38,11 @@ func examples(t testing.TB) []string {
 	return files
 }
 
-func load(t testing.TB, file string) (*marking.Pattern, pdfout.Set) {
+func load(t testing.TB, file string) (*garment.Pattern, arrange.Set) {
 	t.Helper()
 	data, err := readFile(file)
 	require.NoError(t, err)
-	spec, err := marking.Read(file, data, pdfout.CanPrint)
+	spec, err := source.Read(file, data, ink.CanPrint)
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
@@ -59,13 +67,13 @@ func TestGolden(t *testing.T) {
 				remark.File = filepath.Base(file)
 				fmt.Fprintln(&b, remark)
 			}
-			for _, paper := range []string{"letter", "a4"} {
-				p, err := pdfout.FindPaper(paper)
+			for _, on := range []string{"letter", "a4"} {
+				p, err := paper.Find(on)
 				require.NoError(t, err)
 				var pdf bytes.Buffer
 				summary, err := pdfout.Draw(&pdf, set, p)
 				require.NoError(t, err)
-				describePages(&b, paper, summary)
+				describePages(&b, on, summary)
 			}
 			matchGolden(t, name+".txt", b.String())
 		})
@@ -107,7 +115,7 @@ func TestFiguresGolden(t *testing.T) {
 
 // describe writes the marks of a piece: role, name, how long, and the path by
 // its points, or, for a curve, by five places spread along it.
-func describe(b *strings.Builder, unit marking.Unit, m marking.Marking) {
+func describe(b *strings.Builder, unit length.Unit, m mark.Marking) {
 	fmt.Fprintf(b, "%s: %s\n", m.Key, strings.Join(append([]string{m.Name}, m.Notes...), " / "))
 	place := func(v float64) string { return thousandths(unit, v) }
 	for _, mark := range m.Marks {
@@ -135,7 +143,7 @@ func describe(b *strings.Builder, unit marking.Unit, m marking.Marking) {
 }
 
 // thousandths writes a length in a unit, to a thousandth of it.
-func thousandths(unit marking.Unit, v float64) string {
+func thousandths(unit length.Unit, v float64) string {
 	s := fmt.Sprintf("%.3f", v/unit.MM())
 	if s == "-0.000" {
 		return "0.000"
@@ -145,9 +153,9 @@ func thousandths(unit marking.Unit, v float64) string {
 
 // describeSewn writes how long the edges of a piece are sewn: as the piece is
 // drawn, and, where that is another length, with its folds in.
-func describeSewn(b *strings.Builder, unit marking.Unit, piece marking.Piece) {
-	fmt.Fprintf(b, "%s, sewn\n", piece.Key)
-	for _, e := range piece.Edges {
+func describeSewn(b *strings.Builder, unit length.Unit, p piece.Piece) {
+	fmt.Fprintf(b, "%s, sewn\n", p.Key)
+	for _, e := range p.Edges {
 		fmt.Fprintf(b, "  %-28s %8s", e.Key, thousandths(unit, e.Sewn.Length()))
 		if folded := thousandths(unit, e.Folded); folded != thousandths(unit, e.Sewn.Length()) {
 			fmt.Fprintf(b, ", folded %s", folded)
@@ -175,12 +183,12 @@ func describePages(b *strings.Builder, paper string, s pdfout.Summary) {
 // The pinafore is to be sent by mail: its sheets stay under 200 KB on any paper.
 func TestPinaforeIsSmall(t *testing.T) {
 	for _, name := range []string{"letter", "a4", "either", "single"} {
-		paper, err := pdfout.FindPaper(name)
+		p, err := paper.Find(name)
 		require.NoError(t, err)
 		pattern, err := readPattern("examples/linden.toml")
 		require.NoError(t, err)
 		var pdf bytes.Buffer
-		_, err = pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), paper)
+		_, err = pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), p)
 		require.NoError(t, err)
 		assert.Less(t, pdf.Len(), 200_000, name)
 	}

@@ -5,7 +5,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking"
+	"tuckmark/marking/figures"
 )
 
 // Rules of this file: the same figures come as text to be read or as data for a script,
@@ -64,11 +64,11 @@ func printFigures(say io.Writer, in string, f form) error {
 		return err
 	}
 	if f == asData {
-		return writeOut(say, marking.FiguresOf(pattern).JSON())
+		return writeOut(say, figures.Of(pattern).JSON())
 	}
-	wording := marking.OwnUnit
+	wording := figures.OwnUnit
 	if f == inAllUnits {
-		wording = marking.AllUnits
+		wording = figures.AllUnits
 	}
-	return writeOut(say, []byte(marking.ReportOf(pattern, wording).Text(textWidth)))
+	return writeOut(say, []byte(figures.Report(pattern, wording).Text(textWidth)))
 }

@@ -12,7 +12,9 @@ import (
 	"syscall"
 
 	"tuckmark/marking"
-	"tuckmark/pdfout"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/source"
+	"tuckmark/pdfout/ink"
 )
 
 // Rules of this file: nothing is written before everything is known to be
@@ -28,8 +30,8 @@ func readFile(name string) ([]byte, error) {
 	if info.IsDir() {
 		return nil, fileFault(name, "this is a folder, not a file", "name the .toml file in it")
 	}
-	if info.Size() > marking.MaxFileSize {
-		return nil, marking.TooLarge(name, info.Size())
+	if info.Size() > source.MaxFileSize {
+		return nil, source.TooLarge(name, info.Size())
 	}
 	f, err := os.Open(name)
 	if err != nil {
@@ -38,7 +40,7 @@ func readFile(name string) ([]byte, error) {
 	defer f.Close()
 	// What is no regular file may go on for ever; one byte more than the most
 	// tells that it is too large.
-	data, err := io.ReadAll(io.LimitReader(f, marking.MaxFileSize+1))
+	data, err := io.ReadAll(io.LimitReader(f, source.MaxFileSize+1))
 	if err != nil {
 		return nil, unreadable(name, err)
 	}
@@ -172,12 +174,12 @@ func writeOut(w io.Writer, data []byte) error {
 }
 
 // readPattern reads a file and checks it.
-func readPattern(in string) (*marking.Pattern, error) {
+func readPattern(in string) (*garment.Pattern, error) {
 	data, err := readFile(in)
 	if err != nil {
 		return nil, err
 	}
-	spec, err := marking.Read(in, data, pdfout.CanPrint)
+	spec, err := source.Read(in, data, ink.CanPrint)
 	if err != nil {
 		return nil, err
 	}

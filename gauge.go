@@ -7,8 +7,11 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking"
-	"tuckmark/pdfout"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
+	"tuckmark/marking/mark"
+	"tuckmark/pdfout/arrange"
 )
 
 // Rules of this file: gauges are printed by themselves, on as few pages as they fit,
@@ -48,7 +51,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if err != nil {
 		return err
 	}
-	gauges := marking.GaugesOf(pattern)
+	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
 		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks")
 	}
@@ -62,13 +65,13 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 }
 
 // gaugeSet is what is drawn of the gauges of a pattern.
-func gaugeSet(p *marking.Pattern, gauges []marking.Marking) pdfout.Set {
+func gaugeSet(p *garment.Pattern, gauges []mark.Marking) arrange.Set {
 	title := "Gauges"
 	if p.Title != "" {
 		title += ": " + p.Title
 	}
-	return pdfout.Set{
-		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: marking.Cautions(gauges), What: "the gauges",
+	return arrange.Set{
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: figures.Cautions(gauges), What: "the gauges",
 		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
 	}
 }

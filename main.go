@@ -1,9 +1,3 @@
-// Command tuckmark makes full-size marking sheets for sewing from a
-// description of the pieces.
-//
-// The way of the data: a file is read and checked (package marking), every
-// piece becomes its marks, and the marks are drawn on paper (package pdfout).
-// This package holds the command line and the files, and nothing else.
 package main
 
 import (
@@ -14,7 +8,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
 )
 
 // Exit statuses.
@@ -36,8 +30,8 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return statusDone
 	}
 	fmt.Fprintln(stderr, err)
-	var fault *marking.Fault
-	if errors.As(err, &fault) && fault.Misuse {
+	var f *fault.Fault
+	if errors.As(err, &f) && f.Misuse {
 		return statusUsage
 	}
 	return statusFault

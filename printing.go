@@ -9,7 +9,16 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
+	"tuckmark/marking/length"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: what the command line says of paper and printer, and which
@@ -18,11 +27,11 @@ import (
 
 // printing is how the sheets are to be printed. What is nil was not given.
 type printing struct {
-	paper           pdfout.Paper
+	paper           paper.Paper
 	margin, overlap *string
 	across, down    *string // of the check square, as it was measured
 	pieces          []string
-	transfers       []marking.Transfer
+	transfers       []source.Transfer
 	dots            *string
 	figures, gauges bool
 	// said are the options that name the paper and the pieces, as they were given,
@@ -48,7 +57,7 @@ func given(c *cli.Context, name string) *string {
 // paperFlags are the options that say what is printed on.
 func paperFlags() []cli.Flag {
 	return []cli.Flag{
-		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + pdfout.PaperForms()},
+		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + paper.Forms()},
 		onOrOff("landscape", "lay the pages on their long side"),
 		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
 		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},
@@ -80,7 +89,7 @@ func readPrinting(c *cli.Context) (printing, error) {
 		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"),
 	}
 	var err error
-	if p.paper, err = pdfout.FindPaper(c.String("paper")); err != nil {
+	if p.paper, err = paper.Find(c.String("paper")); err != nil {
 		return p, optionFault("paper", err)
 	}
 	if c.Bool("landscape") {
@@ -93,7 +102,7 @@ func readPrinting(c *cli.Context) (printing, error) {
 		p.pieces = strings.Split(c.String("pieces"), ",")
 	}
 	if c.IsSet("transfer") {
-		if p.transfers, err = marking.ParseTransfers(c.String("transfer")); err != nil {
+		if p.transfers, err = source.ParseTransfers(c.String("transfer")); err != nil {
 			return p, optionFault("transfer", err)
 		}
 	}
@@ -132,54 +141,54 @@ func inShell(value string) string {
 
 // paperIn returns the paper, with lengths that count in the unit of the file. It is
 // corrected for what was measured.
-func (p printing) paperIn(unit marking.Unit) (pdfout.Paper, error) {
-	paper := p.paper
+func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
+	on := p.paper
 	for _, option := range []struct {
 		name  string
 		value *string
-		set   func(float64) (pdfout.Paper, error)
+		set   func(float64) (paper.Paper, error)
 	}{
-		{"margin", p.margin, func(mm float64) (pdfout.Paper, error) { return paper.WithMargin(mm) }},
-		{"overlap", p.overlap, func(mm float64) (pdfout.Paper, error) { return paper.WithOverlap(mm) }},
+		{"margin", p.margin, func(mm float64) (paper.Paper, error) { return on.WithMargin(mm) }},
+		{"overlap", p.overlap, func(mm float64) (paper.Paper, error) { return on.WithOverlap(mm) }},
 	} {
 		if option.value == nil {
 			continue
 		}
-		mm, err := marking.ParseLength(*option.value, unit)
+		mm, err := length.Parse(*option.value, unit)
 		if err != nil {
-			return paper, optionFault(option.name, err)
+			return on, optionFault(option.name, err)
 		}
-		if paper, err = option.set(mm); err != nil {
-			return paper, optionFault(option.name, err)
+		if on, err = option.set(mm); err != nil {
+			return on, optionFault(option.name, err)
 		}
 	}
 	if p.across == nil {
-		return paper, nil
+		return on, nil
 	}
 	measured, err := p.measured(unit)
 	if err != nil {
-		return paper, err
+		return on, err
 	}
-	paper.Printed = measured.scale()
-	return paper, nil
+	on.Printed = measured.scale()
+	return on, nil
 }
 
 // set is what is drawn of a pattern.
-func (p printing) set(pattern *marking.Pattern) pdfout.Set {
+func (p printing) set(pattern *garment.Pattern) arrange.Set {
 	set := newSet(pattern)
 	if p.figures {
 		set = withFigures(set, pattern)
 	}
 	if p.gauges {
-		set.Pieces = append(set.Pieces, marking.GaugesOf(pattern)...)
+		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
-	set.Cautions = marking.Cautions(set.Pieces)
+	set.Cautions = figures.Cautions(set.Pieces)
 	return set
 }
 
 // chosen is the pattern with the pieces that are meant, to be transferred as it is
 // asked for.
-func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
+func (p printing) chosen(pattern *garment.Pattern) (*garment.Pattern, error) {
 	if p.pieces != nil {
 		only, err := marking.Choose(pattern, p.pieces)
 		if err != nil {
@@ -188,16 +197,16 @@ func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 		pattern = only
 	}
 	if p.transfers != nil {
-		pattern = marking.Transferred(pattern, p.transfers)
+		pattern = sheet.Transferred(pattern, p.transfers)
 	}
 	if p.dots == nil {
 		return pattern, nil
 	}
-	mm, err := marking.ParseLength(*p.dots, pattern.Unit)
+	mm, err := length.Parse(*p.dots, pattern.Unit)
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}
-	dotted, err := marking.Dotted(pattern, mm)
+	dotted, err := sheet.Dotted(pattern, mm)
 	if err != nil {
 		return nil, optionFault("dots", err)
 	}
@@ -205,19 +214,19 @@ func (p printing) chosen(pattern *marking.Pattern) (*marking.Pattern, error) {
 }
 
 // square is what was measured of the two sides of the check square.
-type square struct{ across, down pdfout.Measured }
+type square struct{ across, down paper.Measured }
 
-func (s square) scale() pdfout.Scale {
-	return pdfout.Scale{Across: s.across.Scale, Down: s.down.Scale}
+func (s square) scale() paper.Scale {
+	return paper.Scale{Across: s.across.Scale, Down: s.down.Scale}
 }
 
-func (p printing) measured(unit marking.Unit) (square, error) {
+func (p printing) measured(unit length.Unit) (square, error) {
 	var s square
 	var err error
-	if s.across, err = pdfout.Measure(*p.across, unit); err != nil {
+	if s.across, err = paper.Measure(*p.across, unit); err != nil {
 		return s, optionFault("across", err)
 	}
-	if s.down, err = pdfout.Measure(*p.down, unit); err != nil {
+	if s.down, err = paper.Measure(*p.down, unit); err != nil {
 		return s, optionFault("down", err)
 	}
 	return s, nil
@@ -240,31 +249,31 @@ func (p printing) correction() []string {
 }
 
 // open reads a file: the pieces of it that are meant, and the paper they are for.
-func (p printing) open(in string) (*marking.Pattern, pdfout.Paper, error) {
+func (p printing) open(in string) (*garment.Pattern, paper.Paper, error) {
 	pattern, err := readPattern(in)
 	if err != nil {
-		return nil, pdfout.Paper{}, err
+		return nil, paper.Paper{}, err
 	}
 	if pattern, err = p.chosen(pattern); err != nil {
-		return nil, pdfout.Paper{}, err
+		return nil, paper.Paper{}, err
 	}
 	paper, err := p.paperIn(pattern.Unit)
 	return pattern, paper, err
 }
 
 // draw draws those pages of a set into the file out; in is the file it comes from.
-func (p printing) draw(in, out string, set pdfout.Set, paper pdfout.Paper, which pages) (made, error) {
+func (p printing) draw(in, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
 	draw := pdfout.Draw
 	if which == firstPage {
 		draw = pdfout.DrawFirst
 	}
 	m := made{printing: p, file: in, out: out, pages: which}
 	err := writeFile(in, out, func(w io.Writer) (err error) {
-		m.summary, err = draw(w, set, paper)
+		m.summary, err = draw(w, set, on)
 		return err
 	})
 	if err != nil {
-		return m, marking.FaultAt(marking.Place{File: in}, err)
+		return m, fault.At(fault.Place{File: in}, err)
 	}
 	return m, nil
 }

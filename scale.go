@@ -8,8 +8,10 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: what the check square measures is answered in words: at what
@@ -53,8 +55,8 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	}
 	limit := pdfout.UsualWithin(unit)
 	if within != "" {
-		if limit, err = marking.ParseLength(within, unit); err == nil && limit < 0 {
-			err = &marking.Fault{
+		if limit, err = length.Parse(within, unit); err == nil && limit < 0 {
+			err = &fault.Fault{
 				Cause: "a line cannot be off by less than nothing",
 				Hint:  "leave it out for half the smallest step of a ruler",
 			}
@@ -65,7 +67,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	}
 	verdict, err := pdfout.Judge(p.set(pattern), paper, measured.scale())
 	if err != nil {
-		return marking.FaultAt(marking.Place{File: in}, err)
+		return fault.At(fault.Place{File: in}, err)
 	}
 	a := answer{printing: p, file: in, unit: unit, limit: limit, square: measured, verdict: verdict}
 	return writeOut(say, []byte(a.text()))
@@ -75,7 +77,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 type answer struct {
 	printing
 	file    string
-	unit    marking.Unit
+	unit    length.Unit
 	limit   float64 // what a line may be off, in mm
 	square  square
 	verdict pdfout.Verdict
@@ -155,7 +157,7 @@ func (a answer) causes() []string {
 		if f.Inside {
 			on += ", inside the 1/4 in that many printers leave free at each edge"
 		}
-		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s, printed %s: %s both ways", a.paper.ShortTitle(), on, pdfout.Percent(f.Scale)))
+		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s, printed %s: %s both ways", a.paper.ShortTitle(), on, paper.Percent(f.Scale)))
 	}
 	if len(found) > 0 {
 		return lines
@@ -165,5 +167,5 @@ func (a answer) causes() []string {
 		return nil // it could not have been that
 	}
 	return []string{fmt.Sprintf("for comparison: “fit to page” on %s would print these sheets at %s both ways, and the square would measure %s",
-		other.On, pdfout.Percent(other.Scale), a.unit.Print(pdfout.Side(other.Scale, a.unit)))}
+		other.On, paper.Percent(other.Scale), a.unit.Print(pdfout.Side(other.Scale, a.unit)))}
 }

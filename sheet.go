@@ -9,8 +9,10 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking"
-	"tuckmark/pdfout"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/sheet"
+	"tuckmark/pdfout/arrange"
 )
 
 // Rules of this file: what the sheets of a file are made of, and what is said when they
@@ -90,13 +92,13 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 }
 
 // newSet is what is drawn of the pieces of a pattern.
-func newSet(p *marking.Pattern) pdfout.Set {
-	return pdfout.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
+func newSet(p *garment.Pattern) arrange.Set {
+	return arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
 }
 
 // withFigures is a set with the figures of its pattern.
-func withFigures(set pdfout.Set, p *marking.Pattern) pdfout.Set {
-	report := marking.ReportOf(p, marking.OwnUnit)
+func withFigures(set arrange.Set, p *garment.Pattern) arrange.Set {
+	report := figures.Report(p, figures.OwnUnit)
 	set.Report = &report
 	return set
 }

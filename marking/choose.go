@@ -4,6 +4,12 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file: of a pattern, some pieces may be had by themselves, by the
@@ -14,7 +20,7 @@ import (
 // the file; capitals and spaces around a name do not matter. What joins pieces is
 // kept as it is. The error is a *Fault without a place, which names every name that no
 // piece has.
-func Choose(p *Pattern, names []string) (*Pattern, error) {
+func Choose(p *garment.Pattern, names []string) (*garment.Pattern, error) {
 	chosen := make([]bool, len(p.Pieces))
 	var keys, unknown []string
 	for _, piece := range p.Pieces {
@@ -23,23 +29,23 @@ func Choose(p *Pattern, names []string) (*Pattern, error) {
 	hint := "the pieces are " + strings.Join(keys, ", ")
 	for _, name := range names {
 		name = strings.TrimSpace(name)
-		i := slices.IndexFunc(p.Pieces, func(piece Piece) bool { return piece.Key == name })
+		i := slices.IndexFunc(p.Pieces, func(pc piece.Piece) bool { return pc.Key == name })
 		if i < 0 {
-			i = slices.IndexFunc(p.Pieces, func(piece Piece) bool {
-				return strings.EqualFold(piece.Key, name) || strings.EqualFold(piece.Name, name)
+			i = slices.IndexFunc(p.Pieces, func(pc piece.Piece) bool {
+				return strings.EqualFold(pc.Key, name) || strings.EqualFold(pc.Name, name)
 			})
 		}
 		if i >= 0 {
 			chosen[i] = true
 			continue
 		}
-		unknown = append(unknown, shown(name))
-		if near := nearestKey(name, keys); near != "" && len(unknown) == 1 {
+		unknown = append(unknown, length.Shown(name))
+		if near := source.NearestKey(name, keys); near != "" && len(unknown) == 1 {
 			hint = fmt.Sprintf("did you mean %q?", near)
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &Fault{Cause: "no piece is called " + strings.Join(unknown, ", or "), Hint: hint}
+		return nil, &fault.Fault{Cause: "no piece is called " + strings.Join(unknown, ", or "), Hint: hint}
 	}
 	only := *p
 	only.Pieces = nil

@@ -5,10 +5,13 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/piece"
 )
 
 func TestChoose(t *testing.T) {
-	p := &Pattern{Title: "T", Pieces: []Piece{{Key: "front", Name: "Front"}, {Key: "back", Name: "Lower back"}, {Key: "left sleeve", Name: "Left sleeve"}}}
+	p := &garment.Pattern{Title: "T", Pieces: []piece.Piece{{Key: "front", Name: "Front"}, {Key: "back", Name: "Lower back"}, {Key: "left sleeve", Name: "Left sleeve"}}}
 	for _, c := range []struct {
 		name  string
 		names []string

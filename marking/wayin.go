@@ -1,14 +1,20 @@
 package marking
 
+import (
+	"tuckmark/marking/garment"
+	"tuckmark/marking/lay"
+	"tuckmark/marking/source"
+)
+
 // Check works out every line of every piece, and what joins them, and turns a Spec into
 // a Pattern. It goes on after a mistake as far as the mistake allows, and reports all it
 // finds together, as Faults. What is no mistake but may not be meant becomes a remark of
 // the pattern.
-func Check(spec *Spec) (*Pattern, error) {
-	pattern, err := checkPattern(spec)
+func Check(spec *source.Spec) (*garment.Pattern, error) {
+	pattern, err := garment.Check(spec)
 	if err != nil {
 		return nil, err
 	}
-	pattern.Remarks = append(pattern.Remarks, widerThanCloth(pattern)...)
+	pattern.Remarks = append(pattern.Remarks, lay.WiderThanCloth(pattern)...)
 	return pattern, nil
 }

@@ -6,12 +6,14 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // heads returns the triangles a page shows of a layer.
-func (p readPage) heads(layer marking.Role) []plane.Path {
+func (p readPage) heads(layer mark.Role) []plane.Path {
 	var all []plane.Path
 	for _, q := range p.paths {
 		if q.layer == layer.String() && q.painted == "f" {
@@ -26,20 +28,20 @@ func (p readPage) heads(layer marking.Role) []plane.Path {
 func TestHeadSize(t *testing.T) {
 	for _, c := range []struct {
 		name          string
-		role          marking.Role
+		role          mark.Role
 		line          float64
 		length, width float64
 	}{
-		{"a long line", marking.Grain, 60, 3, 2},
-		{"a line of 9 mm", marking.Grain, 9, 3, 2},
-		{"a line of 6 mm", marking.Grain, 6, 2, 4.0 / 3},
-		{"a line of 1.5 mm", marking.Arrow, 1.5, 0.5, 1.0 / 3},
+		{"a long line", mark.Grain, 60, 3, 2},
+		{"a line of 9 mm", mark.Grain, 9, 3, 2},
+		{"a line of 6 mm", mark.Grain, 6, 2, 4.0 / 3},
+		{"a line of 1.5 mm", mark.Arrow, 1.5, 0.5, 1.0 / 3},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			m := sail(100)
 			from := plane.Point{X: 40, Y: 40}
 			m.Marks = append(m.Marks, edge(c.role, "", from, from.Add(plane.Point{X: c.line})))
-			d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 			p := d.pages[s.Front]
 			line := p.drawn(c.role.String())[0].parts[0].Bounds()
 			heads := p.heads(c.role)
@@ -56,10 +58,10 @@ func TestHeadSize(t *testing.T) {
 
 // checkHeads holds for every head of any set: its tip is on the page, so that
 // no page shows a base alone.
-func checkHeads(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkHeads(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[inFront(s):] {
-		window := s.Paper.window().Grown(2 * written)
-		for _, role := range marking.Roles() {
+		window := s.Paper.Window().Grown(2 * written)
+		for _, role := range mark.Roles() {
 			for _, h := range p.heads(role) {
 				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", inFront(s)+i+1, role, h[0])
 			}
@@ -71,27 +73,27 @@ func checkHeads(t require.TestingT, set Set, d readDocument, s Summary) {
 // on the second alone.
 func TestHeadOnOnePage(t *testing.T) {
 	m := sail(300)
-	m.Marks = append(m.Marks, edge(marking.Grain, "", plane.Point{X: 30, Y: 150}, plane.Point{X: 100, Y: 150}))
-	laid := arrange(Set{Pieces: []marking.Marking{m}}, papers()[0])
-	g := laid.sheets[0].grid
-	first := g.windowOf(cell{})
+	m.Marks = append(m.Marks, edge(mark.Grain, "", plane.Point{X: 30, Y: 150}, plane.Point{X: 100, Y: 150}))
+	laid := arrange.Arrange(arrange.Set{Pieces: []mark.Marking{m}}, paper.All()[0])
+	g := laid.Sheets[0].Grid
+	first := g.WindowOf(arrange.Cell{})
 	// The piece lies as it was given; the window of the first column ends here.
 	end := first.Max.X
 	m.Marks[len(m.Marks)-1].Path[1].X = end + 1
-	d, s := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	total := 0
 	for _, p := range d.pages[inFront(s):] {
-		total += len(p.heads(marking.Grain))
+		total += len(p.heads(mark.Grain))
 	}
-	require.Len(t, laid.sheets[0].cells, 4)
+	require.Len(t, laid.Sheets[0].Cells, 4)
 	// One at the left on the first column; one at the right on the second;
 	// each as often as windows of two rows hold it.
 	rows := 0
 	for row := range 2 {
-		if w := g.windowOf(cell{row, 0}); w.Min.Y <= 150 && w.Max.Y >= 150 {
+		if w := g.WindowOf(arrange.Cell{Row: row, Column: 0}); w.Min.Y <= 150 && w.Max.Y >= 150 {
 			rows++
 		}
 	}
 	assert.Equal(t, 2*rows, total)
-	checkHeads(t, Set{}, d, s)
+	checkHeads(t, arrange.Set{}, d, s)
 }

@@ -6,6 +6,10 @@ import (
 	"strconv"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: for every sheet there is a small picture of its pages as
@@ -35,31 +39,32 @@ func columnWidths() []float64 { return []float64{30, 26, 22, 18, 15, 12, 10, 8} 
 // picture shows part of a sheet, mostly all of it.
 type picture struct {
 	sheet       int
-	first, last cell        // the part shown: upper left and lower right cell
-	scale       float64     // mm in the picture to a mm of the sheet
-	size        plane.Point // of what is drawn, without its name, in mm
-	corner      plane.Point // upper left, on its page
+	first, last arrange.Cell // the part shown: upper left and lower right cell
+	scale       float64      // mm in the picture to a mm of the sheet
+	size        plane.Point  // of what is drawn, without its name, in mm
+	corner      plane.Point  // upper left, on its page
 }
 
 // area is the part of the sheet the picture shows.
-func (p picture) area(g grid) plane.Box {
-	return g.coreOf(p.first).Union(g.coreOf(p.last))
+func (p picture) area(g arrange.Grid) plane.Box {
+	return g.CoreOf(p.first).Union(g.CoreOf(p.last))
 }
 
 // whole reports whether the picture shows all of its sheet.
-func (p picture) whole(g grid) bool {
-	return p.first == cell{} && p.last == cell{g.rows - 1, g.columns - 1}
+func (p picture) whole(g arrange.Grid) bool {
+	return p.first == arrange.Cell{} && p.last == arrange.Cell{Row: g.Rows - 1, Column: g.Columns - 1}
 }
 
 // shows reports whether the picture shows the page of a cell.
-func (p picture) shows(c cell) bool {
-	return c.row >= p.first.row && c.row <= p.last.row && c.column >= p.first.column && c.column <= p.last.column
+func (p picture) shows(c arrange.Cell) bool {
+	return c.Row >= p.first.Row && c.Row <= p.last.Row && c.Column >= p.first.Column && c.Column <= p.last.Column
 }
 
 // width and height are the room the picture takes with its name.
 func (p picture) width() float64 { return math.Max(narrowest, p.size.X) }
+
 func (p picture) height() float64 {
-	return p.size.Y + captionSpace + point*leading*(mostNameLines*pictureName+pictureText)
+	return p.size.Y + captionSpace + paper.Point*ink.Leading*(mostNameLines*pictureName+pictureText)
 }
 
 // layPictures finds the places of all pictures: on the first page if they fit
@@ -88,20 +93,20 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	var all []picture
 	for i := b.forms; i < len(b.sheets); i++ {
 		s := &b.sheets[i]
-		g := s.grid
-		scale := width / g.pitch().X
+		g := s.Grid
+		scale := width / g.Pitch().X
 		caption := picture{}.height()
-		columns := int((room.Width() - g.overlap*scale) / width)
-		rows := int((room.Height() - caption - g.overlap*scale) / (g.pitch().Y * scale))
+		columns := int((room.Width() - g.Overlap*scale) / width)
+		rows := int((room.Height() - caption - g.Overlap*scale) / (g.Pitch().Y * scale))
 		columns, rows = max(1, columns), max(1, rows)
 		// The parts with a page that is printed, in reading order.
-		parts := cellSet{has: map[cell]bool{}, last: cell{-1, -1}}
-		for _, c := range s.cells {
-			parts.add(cell{c.row / rows, c.column / columns})
+		parts := arrange.CellSet{Has: map[arrange.Cell]bool{}, Last: arrange.Cell{Row: -1, Column: -1}}
+		for _, c := range s.Cells {
+			parts.Add(arrange.Cell{Row: c.Row / rows, Column: c.Column / columns})
 		}
-		for _, c := range parts.list() {
-			p := picture{sheet: i, scale: scale, first: cell{c.row * rows, c.column * columns}}
-			p.last = cell{min(p.first.row+rows, g.rows) - 1, min(p.first.column+columns, g.columns) - 1}
+		for _, c := range parts.List() {
+			p := picture{sheet: i, scale: scale, first: arrange.Cell{Row: c.Row * rows, Column: c.Column * columns}}
+			p.last = arrange.Cell{Row: min(p.first.Row+rows, g.Rows) - 1, Column: min(p.first.Column+columns, g.Columns) - 1}
 			area := p.area(g)
 			p.size = plane.Point{X: area.Width() * scale, Y: area.Height() * scale}
 			all = append(all, p)
@@ -137,32 +142,32 @@ func flow(all []picture, first, further plane.Box) [][]picture {
 }
 
 // drawPicture draws a picture and what it is called.
-func (b *book) drawPicture(d Canvas, p picture) {
+func (b *book) drawPicture(d ink.Canvas, p picture) {
 	s := &b.sheets[p.sheet]
-	area := p.area(s.grid)
+	area := p.area(s.Grid)
 	d.Save()
 	d.Place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
 	d.Clip(area.Grown(pictureEdge / p.scale))
-	numbers := map[cell]int{}
-	for k, c := range s.cells {
+	numbers := map[arrange.Cell]int{}
+	for k, c := range s.Cells {
 		numbers[c] = b.first[p.sheet] + k
 	}
-	for row := p.first.row; row <= p.last.row; row++ {
-		for column := p.first.column; column <= p.last.column; column++ {
-			c := cell{row, column}
+	for row := p.first.Row; row <= p.last.Row; row++ {
+		for column := p.first.Column; column <= p.last.Column; column++ {
+			c := arrange.Cell{Row: row, Column: column}
 			if numbers[c] == 0 {
-				drawHatching(d, s.grid.coreOf(c), p.scale)
+				drawHatching(d, s.Grid.CoreOf(c), p.scale)
 			}
-			d.Pen(finePen())
-			d.Box(s.grid.coreOf(c))
+			d.Pen(ink.FinePen())
+			d.Box(s.Grid.CoreOf(c))
 			d.Stroke()
 		}
 	}
 	drawSmall(d, s, area, p.scale)
-	size := math.Min(8, math.Max(5, s.grid.pitch().X*p.scale/3))
-	for _, c := range s.cells {
+	size := math.Min(8, math.Max(5, s.Grid.Pitch().X*p.scale/3))
+	for _, c := range s.Cells {
 		if p.shows(c) {
-			drawPageNumber(d, s, s.grid.coreOf(c), p.scale, size, numbers[c])
+			drawPageNumber(d, s, s.Grid.CoreOf(c), p.scale, size, numbers[c])
 		}
 	}
 	d.Restore()
@@ -171,8 +176,8 @@ func (b *book) drawPicture(d Canvas, p picture) {
 }
 
 // drawHatching fills a box of the sheet with slanting lines.
-func drawHatching(d Canvas, b plane.Box, scale float64) {
-	d.Pen(finePen())
+func drawHatching(d ink.Canvas, b plane.Box, scale float64) {
+	d.Pen(ink.FinePen())
 	step := hatching / scale
 	slant := b.Height()
 	for x := b.Min.X - slant + step; x < b.Max.X; x += step {
@@ -187,22 +192,22 @@ func drawHatching(d Canvas, b plane.Box, scale float64) {
 // drawSmall draws the lines of the sheet's pieces as they look from afar:
 // what bounds a piece stronger than what lies in it. Of lines that lie as close
 // together as those of tucks, some stand for all.
-func drawSmall(d Canvas, s *sheet, area plane.Box, scale float64) {
-	for _, p := range s.pieces {
-		var drawn []line // of the lines in the piece, the last few
-		for _, l := range p.lines {
-			if !l.bounds.Meets(area) {
+func drawSmall(d ink.Canvas, s *arrange.Sheet, area plane.Box, scale float64) {
+	for _, p := range s.Pieces {
+		var drawn []arrange.Line // of the lines in the piece, the last few
+		for _, l := range p.Lines {
+			if !l.Bounds.Meets(area) {
 				continue
 			}
-			d.Pen(outlinePen())
-			if !bounding(l.role) {
-				if slices.ContainsFunc(drawn, func(o line) bool { return closeTogether(l, o, pictureApart/scale) }) {
+			d.Pen(ink.OutlinePen())
+			if !ink.Bounding(l.Role) {
+				if slices.ContainsFunc(drawn, func(o arrange.Line) bool { return closeTogether(l, o, pictureApart/scale) }) {
 					continue
 				}
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
-				d.Pen(innerPen())
+				d.Pen(ink.InnerPen())
 			}
-			d.Path(coarse(l.clip.Path(), pictureDetail/scale))
+			d.Path(text.Coarse(l.Clip.Path(), text.PictureDetail/scale))
 			d.Stroke()
 		}
 	}
@@ -210,22 +215,22 @@ func drawSmall(d Canvas, s *sheet, area plane.Box, scale float64) {
 
 // closeTogether reports whether two lines run closer than least mm to each other, as far
 // as their ends tell.
-func closeTogether(l, o line, least float64) bool {
-	a, b := l.clip.Path(), o.clip.Path()
+func closeTogether(l, o arrange.Line, least float64) bool {
+	a, b := l.Clip.Path(), o.Clip.Path()
 	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
 }
 
 // drawPageNumber writes a page number into the picture of a page: in the
 // middle, or near it where that covers fewer lines. It stands on a ground of
 // its own.
-func drawPageNumber(d Canvas, s *sheet, core plane.Box, scale, size float64, n int) {
-	text, style := strconv.Itoa(n), strong(size)
-	half := plane.Point{X: style.width(text)/2 + numberBeside, Y: size*point*numberHalf + numberAbove}.Mul(1 / scale)
+func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size float64, n int) {
+	words, style := strconv.Itoa(n), ink.Strong(size)
+	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: size*paper.Point*numberHalf + numberAbove}.Mul(1 / scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
 		near := middle.Add(plane.Point{X: share.X * core.Width() / 5, Y: share.Y * core.Height() / 5})
-		lines := s.field.crossings(slab{near, half, plane.Point{X: 1}}, mostCovered)
+		lines := s.Field.Crossings(text.Slab{Centre: near, Half: half, U: plane.Point{X: 1}}, mostCovered)
 		if fewest < 0 || lines < fewest {
 			at, fewest = near, lines
 		}
@@ -234,13 +239,13 @@ func drawPageNumber(d Canvas, s *sheet, core plane.Box, scale, size float64, n i
 		}
 	}
 	d.Save()
-	d.Ink(white())
+	d.Ink(ink.White())
 	d.Box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
 	d.Fill()
 	d.Restore()
-	at.X -= style.width(text) / 2 / scale
-	at.Y -= ascent / 2 * size * point / scale
-	write(d, at, style, text)
+	at.X -= style.Width(words) / 2 / scale
+	at.Y -= ink.Ascent / 2 * size * paper.Point / scale
+	ink.Write(d, at, style, words)
 }
 
 // The ground a page number in a picture stands on.
@@ -255,30 +260,30 @@ const mostCovered = 20
 
 // drawPictureName writes the names of the pieces and the page numbers under a
 // picture.
-func (b *book) drawPictureName(d Canvas, p picture) {
+func (b *book) drawPictureName(d ink.Canvas, p picture) {
 	s := &b.sheets[p.sheet]
-	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - strong(pictureName).up()}
+	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - ink.Strong(pictureName).Up()}
 	limit := p.width()
-	for _, text := range nameLines(s.names(), strong(pictureName), limit, mostNameLines) {
-		write(d, at, strong(pictureName), text)
-		at.Y -= strong(pictureName).step()
+	for _, words := range text.NameLines(s.Names(), ink.Strong(pictureName), limit, mostNameLines) {
+		ink.Write(d, at, ink.Strong(pictureName), words)
+		at.Y -= ink.Strong(pictureName).Step()
 	}
-	style := plain(pictureText).in(grey())
-	pages := pagesOf(b.numbersIn(p))
-	if !p.whole(s.grid) {
-		part := pages + ": " + fromTo("row", p.first.row, p.last.row) + ", " + fromTo("column", p.first.column, p.last.column)
-		if style.width(part) <= limit {
+	style := ink.Plain(pictureText).In(ink.Grey())
+	pages := text.PagesOf(b.numbersIn(p))
+	if !p.whole(s.Grid) {
+		part := pages + ": " + text.FromTo("row", p.first.Row, p.last.Row) + ", " + text.FromTo("column", p.first.Column, p.last.Column)
+		if style.Width(part) <= limit {
 			pages = part
 		}
 	}
-	write(d, at, style, shorten(pages, style, limit))
+	ink.Write(d, at, style, text.Shorten(pages, style, limit))
 }
 
 // numbersIn returns the numbers of the pages that a picture shows.
 func (b *book) numbersIn(p picture) []int {
 	s := &b.sheets[p.sheet]
 	var numbers []int
-	for k, c := range s.cells {
+	for k, c := range s.Cells {
 		if p.shows(c) {
 			numbers = append(numbers, b.first[p.sheet]+k)
 		}

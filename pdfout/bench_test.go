@@ -7,18 +7,20 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // meander is a piece of 20 by 20 pages of letter paper with a line of 20,000
 // segments that comes through every one of them.
-func meander(t testing.TB) (marking.Marking, Paper) {
-	paper, err := FindPaper("letter")
+func meander(t testing.TB) (mark.Marking, paper.Paper) {
+	p, err := paper.Find("letter")
 	require.NoError(t, err)
-	window := paper.window()
-	w := 20*(window.Width()-usualOverlap) + usualOverlap - 2*spare - 1
-	h := 20*(window.Height()-usualOverlap) + usualOverlap - 2*spare - 1
+	window := p.Window()
+	w := 20*(window.Width()-paper.UsualOverlap) + paper.UsualOverlap - 2*arrange.Spare - 1
+	h := 20*(window.Height()-paper.UsualOverlap) + paper.UsualOverlap - 2*arrange.Spare - 1
 	const rows, perRow = 40, 500
 	var path plane.Path
 	for row := range rows {
@@ -31,13 +33,13 @@ func meander(t testing.TB) (marking.Marking, Paper) {
 		}
 	}
 	m := rectangle("large", "Large", w, h)
-	m.Marks = append(m.Marks[:4], marking.Mark{Role: marking.Stitch, Path: path})
-	return m, paper
+	m.Marks = append(m.Marks[:4], mark.Mark{Role: mark.Stitch, Path: path})
+	return m, p
 }
 
 func BenchmarkTiles400(b *testing.B) {
 	m, paper := meander(b)
-	set := Set{Title: "Large", Pieces: []marking.Marking{m}}
+	set := arrange.Set{Title: "Large", Pieces: []mark.Marking{m}}
 	for b.Loop() {
 		summary, err := Draw(io.Discard, set, paper)
 		require.NoError(b, err)
@@ -50,17 +52,17 @@ func BenchmarkTiles400(b *testing.B) {
 func BenchmarkFigures(b *testing.B) {
 	for _, n := range []int{250, 500, 1000, 2000} {
 		b.Run(fmt.Sprint(n, " pieces"), func(b *testing.B) {
-			cloth := &marking.Picture{Width: 1000, Height: 100 * float64(n)}
-			r := &marking.Report{}
+			cloth := &mark.Picture{Width: 1000, Height: 100 * float64(n)}
+			r := &mark.Report{}
 			for i := range n {
 				name := fmt.Sprint("Piece no. ", i)
-				r.Sections = append(r.Sections, marking.Section{Title: name, Tables: dressFigures().Sections[1].Tables})
+				r.Sections = append(r.Sections, mark.Section{Title: name, Tables: dressFigures().Sections[1].Tables})
 				cloth.Shapes = append(cloth.Shapes, oblong(name, float64(i%10)*100, float64(i/10)*1000, 90, 950))
 			}
-			r.Sections = append(r.Sections, marking.Section{Picture: cloth})
+			r.Sections = append(r.Sections, mark.Section{Picture: cloth})
 			set := withFigures(many(1), r)
 			for b.Loop() {
-				_, err := Draw(io.Discard, set, papers()[0])
+				_, err := Draw(io.Discard, set, paper.All()[0])
 				require.NoError(b, err)
 			}
 		})
@@ -69,9 +71,9 @@ func BenchmarkFigures(b *testing.B) {
 
 // A refusal must come soon, however much is asked for.
 func BenchmarkTooManyPages(b *testing.B) {
-	set := Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}
+	set := arrange.Set{Pieces: []mark.Marking{wave("w", 9e8, 9e8, 4000)}}
 	for b.Loop() {
-		_, err := Draw(io.Discard, set, papers()[0])
+		_, err := Draw(io.Discard, set, paper.All()[0])
 		require.Error(b, err)
 	}
 }

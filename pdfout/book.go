@@ -4,7 +4,11 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/report"
 )
 
 // Rules of this file: the order of the pages. In front goes the page that
@@ -15,29 +19,29 @@ import (
 
 // book is a set planned to the page.
 type book struct {
-	set   Set
-	paper Paper
+	set   arrange.Set
+	paper paper.Paper
 	// leaf is what the pages in front, of figures and with forms are planned for:
 	// the paper, or a panel on a larger one.
-	leaf     Paper
-	sheets   []sheet     // the forms, and after them those of the pieces
-	forms    int         // how many of the sheets are forms
-	pictures [][]picture // of each page in front
-	figures  []figurePage
+	leaf     paper.Paper
+	sheets   []arrange.Sheet // the forms, and after them those of the pieces
+	forms    int             // how many of the sheets are forms
+	pictures [][]picture     // of each page in front
+	figures  []report.Page
 	first    []int // the page number on which each sheet begins
 	pages    int
-	roles    []marking.Role // that occur, in the order of the line key
-	panels   []panel        // of paper that has everything on one page
+	roles    []mark.Role // that occur, in the order of the line key
+	panels   []panel     // of paper that has everything on one page
 }
 
 // newBook numbers the pages.
-func newBook(set Set, paper Paper, figures []figurePage, forms, sheets []sheet) *book {
-	b := &book{set: set, paper: paper, leaf: paper, roles: rolesIn(set), figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
+func newBook(set arrange.Set, p paper.Paper, figures []report.Page, forms, sheets []arrange.Sheet) *book {
+	b := &book{set: set, paper: p, leaf: p, roles: rolesIn(set), figures: figures, sheets: slices.Concat(forms, sheets), forms: len(forms)}
 	b.pictures = b.layPictures(b.cover().pictures)
 	next := len(b.pictures) + len(b.figures) + 1
 	for i := range b.sheets {
 		b.first = append(b.first, next)
-		next += len(b.sheets[i].cells)
+		next += len(b.sheets[i].Cells)
 	}
 	b.pages = next - 1
 	return b
@@ -48,7 +52,7 @@ func (b *book) pageNumber(n int) string { return fmt.Sprintf("page %d of %d", n,
 
 // howToPrint says in a header at what scale the page is to be printed.
 func (b *book) howToPrint() string {
-	if b.paper.Printed.isTrue() {
+	if b.paper.Printed.IsTrue() {
 		return "print at 100 %"
 	}
 	return "drawn for a printer that prints at " + b.paper.Printed.String()
@@ -64,22 +68,22 @@ func (b *book) title() string {
 
 // fullTitle is title and size.
 func (b *book) fullTitle() string {
-	if b.set.size() == "" {
+	if b.set.SizeLine() == "" {
 		return b.title()
 	}
-	return b.title() + ", " + b.set.size()
+	return b.title() + ", " + b.set.SizeLine()
 }
 
 // rolesIn returns the roles of the lines of a set, in the order of the line key.
-func rolesIn(set Set) []marking.Role {
-	occurs := map[marking.Role]bool{}
+func rolesIn(set arrange.Set) []mark.Role {
+	occurs := map[mark.Role]bool{}
 	for _, p := range set.Pieces {
 		for _, m := range p.Marks {
 			occurs[m.Role] = occurs[m.Role] || m.Path.Length() > 0
 		}
 	}
-	var roles []marking.Role
-	for _, role := range marking.Roles() {
+	var roles []mark.Role
+	for _, role := range mark.Roles() {
 		if occurs[role] {
 			roles = append(roles, role)
 		}
@@ -91,7 +95,7 @@ func rolesIn(set Set) []marking.Role {
 // hang together.
 func (b *book) joined() bool {
 	for i := range b.sheets {
-		if len(b.sheets[i].cells) > 1 {
+		if len(b.sheets[i].Cells) > 1 {
 			return true
 		}
 	}
@@ -102,7 +106,7 @@ func (b *book) joined() bool {
 func (b *book) blank() int {
 	n := 0
 	for i := range b.sheets {
-		n += b.sheets[i].blank()
+		n += b.sheets[i].Blank()
 	}
 	return n
 }
@@ -111,23 +115,23 @@ func (b *book) blank() int {
 func (b *book) summary(left []string) Summary {
 	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: left, Unit: b.set.Unit, What: b.set.What}
 	if b.paper.WhollyOnOne() {
-		s.Paper, s.Front = b.sheets[b.forms].paper, 0
+		s.Paper, s.Front = b.sheets[b.forms].Paper, 0
 	}
 	for i := range b.forms {
-		form := b.sheets[i].pieces[0]
-		s.Forms = append(s.Forms, FormSummary{Piece: form.name, Page: b.first[i], Turned: form.turned})
+		form := b.sheets[i].Pieces[0]
+		s.Forms = append(s.Forms, FormSummary{Piece: form.Name, Page: b.first[i], Turned: form.Turned})
 	}
 	for i := b.forms; i < len(b.sheets); i++ {
 		sheet := &b.sheets[i]
 		one := SheetSummary{
-			Pieces: sheet.names(),
-			Rows:   sheet.grid.rows, Columns: sheet.grid.columns,
-			First: b.first[i], Last: b.first[i] + len(sheet.cells) - 1,
-			Blank: sheet.blank(),
+			Pieces: sheet.Names(),
+			Rows:   sheet.Grid.Rows, Columns: sheet.Grid.Columns,
+			First: b.first[i], Last: b.first[i] + len(sheet.Cells) - 1,
+			Blank: sheet.Blank(),
 		}
-		for _, p := range sheet.pieces {
-			if p.turned {
-				one.Turned = append(one.Turned, p.name)
+		for _, p := range sheet.Pieces {
+			if p.Turned {
+				one.Turned = append(one.Turned, p.Name)
 			}
 		}
 		s.Sheets = append(s.Sheets, one)
@@ -136,12 +140,12 @@ func (b *book) summary(left []string) Summary {
 }
 
 // draw draws all pages.
-func (b *book) draw(d Canvas) {
+func (b *book) draw(d ink.Canvas) {
 	if b.paper.WhollyOnOne() {
 		b.drawWhole(d)
 		return
 	}
-	size := b.paper.size()
+	size := b.paper.Size()
 	b.drawFirst(d)
 	for i := 1; i < len(b.pictures); i++ {
 		d.NewPage(size)
@@ -152,7 +156,7 @@ func (b *book) draw(d Canvas) {
 		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
 	}
 	for i := range b.sheets {
-		for k := range b.sheets[i].cells {
+		for k := range b.sheets[i].Cells {
 			d.NewPage(size)
 			b.drawTile(d, i, k, b.pageNumber(b.first[i]+k))
 		}
@@ -160,16 +164,16 @@ func (b *book) draw(d Canvas) {
 }
 
 // drawFirst draws the first page alone.
-func (b *book) drawFirst(d Canvas) {
-	d.NewPage(b.paper.size())
+func (b *book) drawFirst(d ink.Canvas) {
+	d.NewPage(b.paper.Size())
 	b.drawFront(d)
 }
 
 // drawFigures draws a page of figures, whose number says where it is.
-func (b *book) drawFigures(d Canvas, i int, number string) {
+func (b *book) drawFigures(d ink.Canvas, i int, number string) {
 	b.drawFrontHeader(d, b.figuresHeader(i), number)
 	for _, placed := range b.figures[i] {
-		placed.draw(d)
+		placed.Draw(d)
 	}
 }
 
@@ -181,7 +185,7 @@ func (b *book) figuresHeader(i int) string {
 	case title == "":
 		title = b.fullTitle()
 	case i == 0:
-		return figuresHeading
+		return report.Heading
 	}
-	return figuresHeading + ": " + title
+	return report.Heading + ": " + title
 }

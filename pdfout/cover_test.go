@@ -7,20 +7,23 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // The cautions of a set stand under their heading on the first page; without any there
 // is no heading.
 func TestCautionsOnTheFirstPage(t *testing.T) {
-	for _, name := range Papers() {
+	for _, name := range paper.Papers() {
 		t.Run(name, func(t *testing.T) {
 			set := few()
 			d, _ := drawn(t, set, name)
 			said := d.pages[0].said()
 			assert.Contains(t, said, squeezed("Take care"))
-			for _, text := range marking.Cautions(set.Pieces) {
+			for _, text := range figures.Cautions(set.Pieces) {
 				assert.Contains(t, said, squeezed(text))
 			}
 		})
@@ -28,8 +31,8 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 	p := found(t, "letter")
 	b, _, err := plan(few(), p)
 	require.NoError(t, err)
-	for _, l := range b.cover().labels {
-		assert.NotEqual(t, "Take care", l.text)
+	for _, l := range b.cover().Labels {
+		assert.NotEqual(t, "Take care", l.Text)
 	}
 }
 
@@ -38,7 +41,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 func TestHeadsInTheKey(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
 	first := d.pages[0]
-	for role, heads := range map[marking.Role]int{marking.Arrow: 1, marking.Grain: 2, marking.Cut: 0, marking.Stitch: 0} {
+	for role, heads := range map[mark.Role]int{mark.Arrow: 1, mark.Grain: 2, mark.Cut: 0, mark.Stitch: 0} {
 		t.Run(role.String(), func(t *testing.T) {
 			var name readText
 			for _, r := range first.texts {
@@ -58,7 +61,7 @@ func TestHeadsInTheKey(t *testing.T) {
 					line = q.parts[0]
 				case q.painted == "f" && len(q.parts[0]) == 3:
 					tips = append(tips, q.parts[0][0])
-					assert.Equal(t, penOf(role).colour, q.fill)
+					assert.Equal(t, ink.PenOf(role).Colour, q.fill)
 				}
 			}
 			require.Len(t, line, 2, "no sample")

@@ -1,24 +1,3 @@
-// Package pdfout puts marks on paper: it arranges pieces on sheets, cuts the
-// sheets into pages a home printer can print, gives every role its line type,
-// and writes the PDF. It knows roles, not sewing.
-//
-// The way of the data, and of a reader of these files: a Set of pieces is laid on sheets
-// of a paper (paper.go, findpaper.go; sheet.go: a large one each on its own, where
-// gridplace.go finds the fewest pages; small ones together, shelf.go, or in what large
-// ones leave free, share.go and freeroom.go; all on one page or a roll, whole.go; each
-// page is filled by pack.go), a sheet is cut into tiles (tile.go) that are joined (join.go), its lines and pieces are lettered
-// where there is room (lettering.go, title.go, field.go), every tile becomes a page
-// (page.go, with the pens of pen.go), in front of which go the page that proves the
-// scale (cover.go) and the pictures of how the pages are joined (assembly.go). All of it
-// is drawn on a Canvas (canvas.go) in a few strokes and letters, and all text is set in
-// Lines (lines.go); that it becomes a PDF is known where bytes are made, here and in
-// pdf.go, which alone touches the PDF library. A piece with a form, to be sewn and
-// filled in before anything is marked, is laid on a sheet of one page at once (form.go);
-// these pages come before those of all other sheets. A report of figures is set in bands
-// (report.go, with its tables in reporttable.go and its pictures in reportpicture.go),
-// which fill pages (band.go) between those in front and the forms. What a printer that
-// is off does to a set is said by verdict.go, what may have done it by fit.go; scale.go
-// is what it prints at.
 package pdfout
 
 import (
@@ -26,41 +5,45 @@ import (
 	"io"
 	"slices"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/report"
 )
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
 // cannot be drawn; such an error is a *marking.Fault without a place. Pieces without
 // any line are left out and named in the summary.
-func Draw(w io.Writer, set Set, paper Paper) (Summary, error) {
-	return draw(w, set, paper, (*book).draw)
+func Draw(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
+	return draw(w, set, p, (*book).draw)
 }
 
 // DrawFirst is Draw that writes only the first page, by which the scale is proved
 // before the others are printed; the summary is that of all pages. Paper that has
 // everything on one page has no first one: that is an error.
-func DrawFirst(w io.Writer, set Set, paper Paper) (Summary, error) {
-	if paper.WhollyOnOne() {
-		return Summary{}, &marking.Fault{
-			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", paper.ShortTitle()),
+func DrawFirst(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
+	if p.WhollyOnOne() {
+		return Summary{}, &fault.Fault{
+			Cause: fmt.Sprintf("on %s there is no first page to be printed by itself", p.ShortTitle()),
 			Hint:  "its check square is on the page with the pieces",
 		}
 	}
-	return draw(w, set, paper, (*book).drawFirst)
+	return draw(w, set, p, (*book).drawFirst)
 }
 
 // draw plans a set, draws of it what is wanted, and writes that.
-func draw(w io.Writer, set Set, paper Paper, wanted func(*book, Canvas)) (Summary, error) {
-	book, left, err := plan(set, paper)
+func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Canvas)) (Summary, error) {
+	book, left, err := plan(set, p)
 	if err != nil {
 		return Summary{}, err
 	}
 	number := 1
 	for i := book.forms; i < len(book.sheets); i++ {
-		number = book.sheets[i].findJoins(number)
-		book.sheets[i].letter(set.Unit)
+		number = book.sheets[i].FindJoins(number)
+		book.sheets[i].Letter(set.Unit)
 	}
-	d := NewPDF(paper, book.fullTitle(), book.roles)
+	d := ink.NewPDF(p, book.fullTitle(), book.roles)
 	wanted(book, d)
 	if err := d.Finish(w); err != nil {
 		return Summary{}, err
@@ -70,75 +53,75 @@ func draw(w io.Writer, set Set, paper Paper, wanted func(*book, Canvas)) (Summar
 
 // plan lays everything on its page, without joins and lettering, and returns the
 // names of the pieces that have no line as well.
-func plan(set Set, paper Paper) (*book, []string, error) {
-	if err := check(set, paper); err != nil {
+func plan(set arrange.Set, p paper.Paper) (*book, []string, error) {
+	if err := check(set, p); err != nil {
 		return nil, nil, err
 	}
-	if paper.WhollyOnOne() {
-		return planWhole(set, paper)
+	if p.WhollyOnOne() {
+		return planWhole(set, p)
 	}
-	laid := arrange(set, paper)
-	if len(laid.sheets)+len(laid.forms) == 0 {
+	laid := arrange.Arrange(set, p)
+	if len(laid.Sheets)+len(laid.Forms) == 0 {
 		return nil, nil, nothingToDraw()
 	}
-	if !laid.exact {
-		return nil, nil, tooMany(set, "more than "+counted(laid.pages(), "page"), paper)
+	if !laid.Exact {
+		return nil, nil, tooMany(set, "more than "+paper.Counted(laid.Pages(), "page"), p)
 	}
-	if n := len(laid.forms); n > MaxPages {
-		return nil, nil, tooMany(set, "more than "+counted(n, "page"), paper)
+	if n := len(laid.Forms); n > paper.MaxPages {
+		return nil, nil, tooMany(set, "more than "+paper.Counted(n, "page"), p)
 	}
-	forms, err := layForms(laid.forms, set, paper)
+	forms, err := layForms(laid.Forms, set, p)
 	if err != nil {
 		return nil, nil, err
 	}
-	figures, err := layReport(set, paper)
+	figures, err := report.Lay(set, p)
 	if err != nil {
 		return nil, nil, err
 	}
-	book := newBook(set, paper, figures, forms, laid.sheets)
-	if book.pages > MaxPages {
-		return nil, nil, tooMany(set, counted(book.pages, "page"), paper)
+	book := newBook(set, p, figures, forms, laid.Sheets)
+	if book.pages > paper.MaxPages {
+		return nil, nil, tooMany(set, paper.Counted(book.pages, "page"), p)
 	}
 	for i := range book.sheets {
-		book.sheets[i].paper = paper
+		book.sheets[i].Paper = p
 	}
-	return book, laid.left, nil
+	return book, laid.Left, nil
 }
 
 func nothingToDraw() error {
-	return &marking.Fault{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
+	return &fault.Fault{Cause: "there is no line to draw", Hint: "give the file at least one piece with an outline"}
 }
 
 // tooMany refuses a set that needs too many pages.
-func tooMany(set Set, need string, paper Paper) error {
+func tooMany(set arrange.Set, need string, p paper.Paper) error {
 	who := "the pieces"
 	if set.Report != nil {
 		who += " and the figures"
 	}
-	return &marking.Fault{
-		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, paper.ShortTitle(), thousands(MaxPages)),
+	return &fault.Fault{
+		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), paper.Thousands(paper.MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
 }
 
 // check refuses what the fonts cannot print, places that are no places, and
 // paper that is too small or too large.
-func check(set Set, paper Paper) error {
-	if err := paper.check(); err != nil {
+func check(set arrange.Set, on paper.Paper) error {
+	if err := on.Check(); err != nil {
 		return err
 	}
-	if bad, found := unprintable(set.Title); found {
-		return noLetter(bad, "the title")
+	if bad, found := ink.Unprintable(set.Title); found {
+		return ink.NoLetter(bad, "the title")
 	}
-	if bad, found := unprintable(set.Size); found {
-		return noLetter(bad, "the size")
+	if bad, found := ink.Unprintable(set.Size); found {
+		return ink.NoLetter(bad, "the size")
 	}
 	for _, text := range set.Cautions {
-		if bad, found := unprintable(text); found {
-			return noLetter(bad, "a caution")
+		if bad, found := ink.Unprintable(text); found {
+			return ink.NoLetter(bad, "a caution")
 		}
 	}
-	if err := checkReport(set.Report); err != nil {
+	if err := report.Check(set.Report); err != nil {
 		return err
 	}
 	for _, piece := range set.Pieces {
@@ -147,17 +130,17 @@ func check(set Set, paper Paper) error {
 			texts = slices.Concat(texts, form.Steps, form.Blanks, form.Sum)
 		}
 		for _, text := range texts {
-			if bad, found := unprintable(text); found {
-				return noLetter(bad, fmt.Sprintf("piece %q", piece.Key))
+			if bad, found := ink.Unprintable(text); found {
+				return ink.NoLetter(bad, fmt.Sprintf("piece %q", piece.Key))
 			}
 		}
 		for _, m := range piece.Marks {
-			if bad, found := unprintable(m.Name); found {
-				return noLetter(bad, fmt.Sprintf("a line of piece %q", piece.Key))
+			if bad, found := ink.Unprintable(m.Name); found {
+				return ink.NoLetter(bad, fmt.Sprintf("a line of piece %q", piece.Key))
 			}
 			for _, p := range m.Path {
-				if !isPlace(p) {
-					return &marking.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
+				if !ink.IsPlace(p) {
+					return &fault.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
 				}
 			}
 		}

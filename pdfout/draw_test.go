@@ -14,35 +14,41 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // scenes are the sets most tests look at.
-func scenes() map[string]Set {
-	return map[string]Set{
+func scenes() map[string]arrange.Set {
+	return map[string]arrange.Set{
 		"a bodice front":        few(),
 		"one small piece":       {Title: "Bonnet", Pieces: many(1).Pieces},
 		"fifty small pieces":    many(50),
 		"skirt and bodice":      large(),
 		"round skirt":           ring(),
 		"long titles":           longTitle(),
-		"no title at all":       {Pieces: []marking.Marking{rectangle("tie", "", 700, 30)}},
-		"wavy, many points":     {Title: "Scallops", Unit: marking.Centimetre, Pieces: []marking.Marking{wave("a", 400, 500, 8000)}},
+		"no title at all":       {Pieces: []mark.Marking{rectangle("tie", "", 700, 30)}},
+		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{wave("a", 400, 500, 8000)}},
 		"lines far from others": islands(),
 		"narrow pieces":         narrowPieces(),
 		"strips 2 cm wide":      strips(),
-		"pieces of 3 mm":        {Title: "Inlay", Pieces: []marking.Marking{tiny("a", 3), tiny("b", 4)}},
+		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{tiny("a", 3), tiny("b", 4)}},
 		"a sample sewn first":   sampleFirst(),
-		"nothing but a sample":  {Title: "Tucks", Unit: marking.Centimetre, Pieces: []marking.Marking{sampleSheet()}},
+		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sampleSheet()}},
 		"forms of many sizes":   manyForms(),
 		"tucks close together":  closeLines(),
-		"a page full of tucks":  {Pieces: []marking.Marking{tuckSheet(9, longNotes()...)}},
-		"as large as a house":   {Title: "Curtain", Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}},
+		"a page full of tucks":  {Pieces: []mark.Marking{tuckSheet(9, longNotes()...)}},
+		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}},
 		"figures":               withFigures(sampleFirst(), longFigures()),
 		"figures in columns":    withFigures(few(), columnFigures()),
 		"a picture across":      withFigures(few(), scrapFigures()),
-		"figures of a house":    withFigures(Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, dressFigures()),
+		"figures of a house":    withFigures(arrange.Set{Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}}, dressFigures()),
 	}
 }
 
@@ -50,30 +56,30 @@ func scenes() map[string]Set {
 func inFront(s Summary) int { return s.Front + s.Figures }
 
 // drawn draws a set and reads it back.
-func drawn(t require.TestingT, set Set, paper string) (readDocument, Summary) {
+func drawn(t require.TestingT, set arrange.Set, paper string) (readDocument, Summary) {
 	return drawnOn(t, set, found(t, paper))
 }
 
 // drawnOn draws a set, with its cautions, and reads it back as it comes out of the
 // printer.
-func drawnOn(t require.TestingT, set Set, paper Paper) (readDocument, Summary) {
-	set.Cautions = marking.Cautions(set.Pieces)
+func drawnOn(t require.TestingT, set arrange.Set, p paper.Paper) (readDocument, Summary) {
+	set.Cautions = figures.Cautions(set.Pieces)
 	var out bytes.Buffer
-	summary, err := Draw(&out, set, paper)
+	summary, err := Draw(&out, set, p)
 	require.NoError(t, err)
-	return readPDF(t, out.Bytes(), paper.Printed), summary
+	return readPDF(t, out.Bytes(), p.Printed), summary
 }
 
 // found is the paper of a name.
-func found(t require.TestingT, name string) Paper {
-	p, err := FindPaper(name)
+func found(t require.TestingT, name string) paper.Paper {
+	p, err := paper.Find(name)
 	require.NoError(t, err)
 	return p
 }
 
 // checks is all that is true of any set that was drawn.
-func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
-	return map[string]func(require.TestingT, Set, readDocument, Summary){
+func checks() map[string]func(require.TestingT, arrange.Set, readDocument, Summary) {
+	return map[string]func(require.TestingT, arrange.Set, readDocument, Summary){
 		"check squares":                checkSquares,
 		"pages say what they are":      checkHeaders,
 		"margins":                      checkMargins,
@@ -94,7 +100,7 @@ func checks() map[string]func(require.TestingT, Set, readDocument, Summary) {
 }
 
 // checkAll makes all checks of a set that was drawn.
-func checkAll(t *testing.T, set Set, d readDocument, s Summary) {
+func checkAll(t *testing.T, set arrange.Set, d readDocument, s Summary) {
 	for what, check := range checks() {
 		t.Run(what, func(t *testing.T) { check(t, set, d, s) })
 	}
@@ -105,13 +111,13 @@ func TestScenes(t *testing.T) {
 	sets := scenes()
 	maps.Copy(sets, examples(t))
 	for name, set := range sets {
-		for _, paper := range Papers() {
-			if !slices.Contains([]string{"letter", "a4"}, paper) && !slices.Contains(onAnyPaper(), name) {
+		for _, p := range paper.Papers() {
+			if !slices.Contains([]string{"letter", "a4"}, p) && !slices.Contains(onAnyPaper(), name) {
 				continue
 			}
-			t.Run(name+" on "+paper, func(t *testing.T) {
+			t.Run(name+" on "+p, func(t *testing.T) {
 				t.Parallel()
-				d, s := drawn(t, set, paper)
+				d, s := drawn(t, set, p)
 				checkAll(t, set, d, s)
 			})
 		}
@@ -126,11 +132,11 @@ func TestAnySet(t *testing.T) {
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
 			t.Parallel()
 			r := rand.New(rand.NewPCG(seed, 1))
-			set := Set{Title: names[r.IntN(4)], Size: names[r.IntN(4)], Unit: marking.Unit(r.IntN(3))}
+			set := arrange.Set{Title: names[r.IntN(4)], Size: names[r.IntN(4)], Unit: length.Unit(r.IntN(3))}
 			for i := range 1 + r.IntN(4) {
 				size := []float64{20, 150, 300, 900}[r.IntN(4)]
 				at := func() plane.Point { return plane.Point{X: size * r.Float64(), Y: size * r.Float64()} }
-				m := marking.Marking{Key: fmt.Sprint("piece ", i), Name: fmt.Sprint("Piece ", i), Notes: names[1:3]}
+				m := mark.Marking{Key: fmt.Sprint("piece ", i), Name: fmt.Sprint("Piece ", i), Notes: names[1:3]}
 				for range 1 + r.IntN(8) {
 					path := plane.Path{at(), at()}
 					for range r.IntN(5) {
@@ -141,7 +147,7 @@ func TestAnySet(t *testing.T) {
 				m.Outline = outlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)
 			}
-			d, s := drawn(t, set, Papers()[r.IntN(5)])
+			d, s := drawn(t, set, paper.Papers()[r.IntN(5)])
 			checkAll(t, set, d, s)
 		})
 	}
@@ -149,9 +155,9 @@ func TestAnySet(t *testing.T) {
 
 // written bounds how far a number read from the page may be off from the one
 // meant, in mm: half of 0.001 units.
-const written = 0.0005 * point
+const written = 0.0005 * paper.Point
 
-func checkSquares(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkSquares(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	// Inch = 25.4 mm exactly; a unit is 1/72 in: 4 in are 288 units.
 	frames := d.pages[0].frames()
 	require.Len(t, frames, 2, "frames on the first page")
@@ -168,8 +174,8 @@ func checkSquares(t require.TestingT, set Set, d readDocument, s Summary) {
 			}
 		}
 	}
-	small := map[marking.Unit]float64{marking.Inch: 25.4, marking.Centimetre: 30, marking.Millimetre: 30}[set.Unit]
-	label := map[marking.Unit]string{marking.Inch: "1 in", marking.Centimetre: "3 cm", marking.Millimetre: "30 mm"}[set.Unit]
+	small := map[length.Unit]float64{length.Inch: 25.4, length.Centimetre: 30, length.Millimetre: 30}[set.Unit]
+	label := map[length.Unit]string{length.Inch: "1 in", length.Centimetre: "3 cm", length.Millimetre: "30 mm"}[set.Unit]
 	for i, p := range d.pages[inFront(s):] {
 		frames := p.frames()
 		require.Len(t, frames, 1, "page %d", inFront(s)+i+1)
@@ -199,16 +205,16 @@ func TestLayersAndPreferences(t *testing.T) {
 }
 
 func TestSameInputSameBytes(t *testing.T) {
-	paper, err := FindPaper("a4")
+	p, err := paper.Find("a4")
 	require.NoError(t, err)
 	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "long titles", "figures"} {
 		set := scenes()[name]
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			var one, two bytes.Buffer
-			_, err := Draw(&one, set, paper)
+			_, err := Draw(&one, set, p)
 			require.NoError(t, err)
-			_, err = Draw(&two, set, paper)
+			_, err = Draw(&two, set, p)
 			require.NoError(t, err)
 			assert.True(t, bytes.Equal(one.Bytes(), two.Bytes()))
 			assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.6\n"))
@@ -216,12 +222,12 @@ func TestSameInputSameBytes(t *testing.T) {
 	}
 }
 
-func checkHeaders(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkHeaders(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[inFront(s):] {
 		number := inFront(s) + i + 1
 		texts := strings.Join(p.words(), "\n")
 		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
-		if s.Paper.Printed.isTrue() {
+		if s.Paper.Printed.IsTrue() {
 			assert.Contains(t, texts, "print at 100 %")
 		} else {
 			assert.Contains(t, texts, "drawn for a printer that prints at "+s.Paper.Printed.String())
@@ -255,10 +261,10 @@ func TestTexts(t *testing.T) {
 // Everything stays on what a printer can print, 10 mm and more from the edge
 // of the paper; and only lines of pieces and what joins pages is in a page's
 // window, the header is above it.
-func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
-	paper := s.Paper
+func checkMargins(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+	on := s.Paper
 	// 10 mm where no margin was asked for.
-	may := plane.Box{Max: paper.size()}.Grown(2*written - min(paper.Margin, 10))
+	may := plane.Box{Max: on.Size()}.Grown(2*written - min(on.Margin, 10))
 	for i, p := range d.pages {
 		for _, q := range p.paths {
 			seen := plane.EmptyBox()
@@ -268,7 +274,7 @@ func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
 			for _, b := range q.boxes {
 				seen = seen.Union(b)
 			}
-			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
 			if q.clip != whole {
 				seen = q.clip
 			}
@@ -282,7 +288,7 @@ func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
 				assert.True(t, may.Holds(b.Min) && may.Holds(b.Max), "page %d: %q at %v", i+1, r.text, b)
 			}
 			if i >= inFront(s) && strings.HasPrefix(r.text, "page ") {
-				assert.Greater(t, b.Min.Y, paper.window().Max.Y, "page %d: the header", i+1)
+				assert.Greater(t, b.Min.Y, on.Window().Max.Y, "page %d: the header", i+1)
 			}
 		}
 	}
@@ -290,7 +296,7 @@ func checkMargins(t require.TestingT, set Set, d readDocument, s Summary) {
 
 // Texts on the pages in front do not overlap each other or the check squares'
 // frames.
-func checkFront(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkFront(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[:inFront(s)] {
 		for k, a := range p.texts {
 			for _, b := range p.texts[k+1:] {
@@ -298,7 +304,7 @@ func checkFront(t require.TestingT, set Set, d readDocument, s Summary) {
 				assert.False(t, a.box().Grown(-0.05).Meets(b.box()), "page %d: %q and %q", i+1, a.text, b.text)
 			}
 			for _, f := range p.frames() {
-				inner := f.Grown(-frameWidth)
+				inner := f.Grown(-ink.FrameWidth)
 				box := a.box()
 				in := inner.Holds(box.Min) && inner.Holds(box.Max)
 				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.text)
@@ -311,7 +317,7 @@ func TestLineKey(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
 	first := d.pages[0]
 	for _, role := range lineRoles() {
-		want := penOf(role)
+		want := ink.PenOf(role)
 		found := false
 		for _, r := range first.texts {
 			if r.text != role.String() {
@@ -322,12 +328,12 @@ func TestLineKey(t *testing.T) {
 				if q.painted == "S" && len(q.parts) == 1 && len(q.parts[0]) == 2 && q.layer == "" &&
 					math.Abs(q.parts[0][0].Y-r.at.Y) < 2 && q.parts[0][0].X < r.at.X && q.parts[0][1].X < r.at.X {
 					found = true
-					assert.InDelta(t, want.width, q.width, 2*written, role)
-					require.Len(t, q.dashes, len(want.dashes()), role)
-					for i, length := range want.dashes() {
+					assert.InDelta(t, want.Width, q.width, 2*written, role)
+					require.Len(t, q.dashes, len(want.Dashes()), role)
+					for i, length := range want.Dashes() {
 						assert.InDelta(t, length, q.dashes[i], 2*written, role)
 					}
-					assert.Equal(t, want.round(), q.round, role)
+					assert.Equal(t, want.Round(), q.round, role)
 				}
 			}
 		}
@@ -335,7 +341,7 @@ func TestLineKey(t *testing.T) {
 	}
 }
 
-func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkNoBlankPage(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[inFront(s):] {
 		length := 0.0
 		for _, layer := range d.layers {
@@ -356,7 +362,7 @@ func checkNoBlankPage(t require.TestingT, set Set, d readDocument, s Summary) {
 }
 
 // sail is a square piece of nothing but its outline.
-func sail(side float64) marking.Marking {
+func sail(side float64) mark.Marking {
 	m := rectangle("sail", "Sail", side, side)
 	m.Marks = m.Marks[:4]
 	return m
@@ -367,9 +373,9 @@ func sail(side float64) marking.Marking {
 // outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
 func TestManyPages(t *testing.T) {
 	t.Parallel()
-	paper, err := FindPaper("letter")
+	p, err := paper.Find("letter")
 	require.NoError(t, err)
-	s, err := Draw(io.Discard, Set{Pieces: []marking.Marking{sail(20_000)}}, paper)
+	s, err := Draw(io.Discard, arrange.Set{Pieces: []mark.Marking{sail(20_000)}}, p)
 	require.NoError(t, err)
 	assert.Equal(t, 382, s.Pages-s.Front)
 	assert.Equal(t, 109*84-382, s.Blank)
@@ -380,25 +386,25 @@ func TestTooManyPages(t *testing.T) {
 	dense := sail(50_000)
 	for i := range 1000 {
 		y := 50 * float64(i)
-		dense.Marks = append(dense.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 50_000, Y: y}))
+		dense.Marks = append(dense.Marks, edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 50_000, Y: y}))
 	}
 	for _, c := range []struct {
 		name  string
-		set   Set
+		set   arrange.Set
 		cause string
 	}{
 		// Of a square of 100 m, 2 x 542 + 2 x 420 - 4 = 1,920 pages are printed;
 		// the pictures make up the rest.
-		{"with the pages in front", Set{Pieces: []marking.Marking{sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
-		{"two sails", Set{Pieces: []marking.Marking{sail(100_000), sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
+		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
+		{"two sails", arrange.Set{Pieces: []mark.Marking{sail(100_000), sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
 		// 271 x 210 = 56,910 of the sheet.
-		{"every page of one", Set{Pieces: []marking.Marking{dense}}, "the pieces need 57,236 pages of letter paper; 2,000 is the most"},
-		{"beyond counting", Set{Pieces: []marking.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
+		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 57,236 pages of letter paper; 2,000 is the most"},
+		{"beyond counting", arrange.Set{Pieces: []mark.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var out bytes.Buffer
-			_, err := Draw(&out, c.set, papers()[0])
-			var refusal *marking.Fault
+			_, err := Draw(&out, c.set, paper.All()[0])
+			var refusal *fault.Fault
 			require.ErrorAs(t, err, &refusal)
 			assert.True(t, strings.HasPrefix(refusal.Cause, c.cause), refusal.Cause)
 			assert.Equal(t, "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper", refusal.Hint)
@@ -408,39 +414,39 @@ func TestTooManyPages(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	bad := func(change func(*Set)) Set {
-		s := Set{Title: "Pinafore", Pieces: []marking.Marking{rectangle("tie", "Tie", 200, 40)}}
+	bad := func(change func(*arrange.Set)) arrange.Set {
+		s := arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{rectangle("tie", "Tie", 200, 40)}}
 		change(&s)
 		return s
 	}
 	const hint = "\nhint: write it with letters, digits and common signs; eighths such as ⅛ can be printed"
 	for _, c := range []struct {
 		name string
-		set  Set
+		set  arrange.Set
 		want string
 	}{
-		{"nothing", Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
-		{"a piece without lines", Set{Pieces: []marking.Marking{{Key: "a", Name: "A", Marks: []marking.Mark{edge(marking.Cut, "", plane.Point{}, plane.Point{})}}}},
+		{"nothing", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
+		{"a piece without lines", arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "A", Marks: []mark.Mark{edge(mark.Cut, "", plane.Point{}, plane.Point{})}}}},
 			"there is no line to draw\nhint: give the file at least one piece with an outline"},
-		{"scissors in the title", bad(func(s *Set) { s.Title = "cut ✂ here" }), "the title has the sign '✂', which the printed sheets have no letter for" + hint},
-		{"a third in the size", bad(func(s *Set) { s.Size = "⅓" }), "the size has the sign '⅓', which the printed sheets have no letter for" + hint},
-		{"a smile in the name", bad(func(s *Set) { s.Pieces[0].Name = "Tie 😀" }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
-		{"a tab in the notes", bad(func(s *Set) { s.Pieces[0].Notes = []string{"cut\t2"} }), `piece "tie" has the sign '\t', which the printed sheets have no letter for` + hint},
-		{"broken letters on a line", bad(func(s *Set) { s.Pieces[0].Marks[0].Name = "a\xffb" }), `a line of piece "tie" has the sign '�', which the printed sheets have no letter for` + hint},
-		{"a check mark in a step", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Steps: []string{"sew", "done ✓"}} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
-		{"a third in a blank", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
-		{"a new line in a sum", bad(func(s *Set) { s.Pieces[0].Form = &marking.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
-		{"a third in the figures", bad(func(s *Set) {
-			s.Report = &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: cells([]string{"tuck", "⅓"})}}}}}
+		{"scissors in the title", bad(func(s *arrange.Set) { s.Title = "cut ✂ here" }), "the title has the sign '✂', which the printed sheets have no letter for" + hint},
+		{"a third in the size", bad(func(s *arrange.Set) { s.Size = "⅓" }), "the size has the sign '⅓', which the printed sheets have no letter for" + hint},
+		{"a smile in the name", bad(func(s *arrange.Set) { s.Pieces[0].Name = "Tie 😀" }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
+		{"a tab in the notes", bad(func(s *arrange.Set) { s.Pieces[0].Notes = []string{"cut\t2"} }), `piece "tie" has the sign '\t', which the printed sheets have no letter for` + hint},
+		{"broken letters on a line", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Name = "a\xffb" }), `a line of piece "tie" has the sign '�', which the printed sheets have no letter for` + hint},
+		{"a check mark in a step", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Steps: []string{"sew", "done ✓"}} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
+		{"a third in a blank", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
+		{"a new line in a sum", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
+		{"a third in the figures", bad(func(s *arrange.Set) {
+			s.Report = &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: cells([]string{"tuck", "⅓"})}}}}}
 		}), `a text of the figures has the sign '⅓', which the printed sheets have no letter for` + hint},
-		{"no number", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
-		{"without end", bad(func(s *Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
+		{"no number", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
+		{"without end", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var out bytes.Buffer
-			_, err := Draw(&out, c.set, papers()[0])
+			_, err := Draw(&out, c.set, paper.All()[0])
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &marking.Fault{}, err)
+			assert.IsType(t, &fault.Fault{}, err)
 			assert.Zero(t, out.Len(), "nothing is written")
 		})
 	}
@@ -450,19 +456,19 @@ func TestSummary(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {
 		name string
-		set  Set
+		set  arrange.Set
 		want string
 	}{
-		{"one page", Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
+		{"one page", arrange.Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
 		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
 		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
 		{"a form", sampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
-		{"only a form", Set{Pieces: []marking.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
+		{"only a form", arrange.Set{Pieces: []mark.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
 		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
 		{"figures", withFigures(sampleFirst(), longFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
 		{"figures in columns", withFigures(few(), columnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
-		{"figures on one page", withFigures(few(), &marking.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
-		{"pictures of their own", Set{Pieces: []marking.Marking{wave("b", 5000, 1500, 1500)}}, ""},
+		{"figures on one page", withFigures(few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
+		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, s := drawn(t, c.set, "a4")
@@ -479,7 +485,7 @@ func TestSummary(t *testing.T) {
 	}
 	one := Summary{Pages: 12, Front: 3, Blank: 1}
 	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
-	_, s := drawn(t, Set{Pieces: []marking.Marking{{Key: "a", Name: "Ghost"}, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "Ghost"}, rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Equal(t, []string{"Ghost"}, s.Left)
 	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost has no line and is left out", s.String())
 	one = Summary{Pages: 2, Front: 1, Left: []string{"Ghost", "Spirit"}}

@@ -4,8 +4,14 @@ import (
 	"fmt"
 	"math"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: a form is a page of its own, to be sewn from and written
@@ -16,17 +22,17 @@ import (
 // has one size. A form that does not fit its page is refused: nothing of it is
 // left out or made smaller.
 
-const (
-	formTitleSize = 15.0 // in points
-	formNoteSize  = 9.0
-	formGap       = 5.0 // between two parts of a form, in mm
-	// manyItems is how many steps, or lines to write on, go in two columns,
-	// where those are leastColumn mm wide or more.
-	manyItems   = 4
-	leastColumn = 70.0
-	// itemGap is kept free under each step, in sizes of its text.
-	itemGap = 0.4
-)
+const formTitleSize = 15.0 // in points
+
+const formNoteSize = 9.0
+
+const formGap = 5.0 // between two parts of a form, in mm
+
+// manyItems is how many steps, or lines to write on, go in two columns,
+// where those are leastColumn mm wide or more.
+const manyItems = 4
+
+const leastColumn = 70.0
 
 // What stands over the parts of a form.
 const (
@@ -39,12 +45,12 @@ const (
 func formSizes() []float64 { return []float64{11, 10, 9, 8} }
 
 // layForms lays every form on its page.
-func layForms(forms []marking.Marking, set Set, paper Paper) ([]sheet, error) {
-	var sheets []sheet
+func layForms(forms []mark.Marking, set arrange.Set, p paper.Paper) ([]arrange.Sheet, error) {
+	var sheets []arrange.Sheet
 	for _, m := range forms {
-		s, ok := layForm(m, set, paper)
+		s, ok := layForm(m, set, p)
 		if !ok {
-			return nil, formTooLarge(m, set.Unit, paper)
+			return nil, formTooLarge(m, set.Unit, p)
 		}
 		sheets = append(sheets, s)
 	}
@@ -52,19 +58,19 @@ func layForms(forms []marking.Marking, set Set, paper Paper) ([]sheet, error) {
 }
 
 // formTooLarge refuses a form that does not fit on its page.
-func formTooLarge(m marking.Marking, unit marking.Unit, paper Paper) error {
-	p := newPiece(m)
-	window := pageOf(paper).window
-	if !p.fits(window) && !p.quarterTurned().fits(window) {
-		return &marking.Fault{
+func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
+	p := arrange.NewPiece(m)
+	window := arrange.PageOf(on).Window
+	if !p.Fits(window) && !p.QuarterTurned().Fits(window) {
+		return &fault.Fault{
 			Cause: fmt.Sprintf("piece %q must be whole on one page, and its lines, %s by %s, do not fit on %s",
-				m.Key, unit.Print(p.bounds.Width()), unit.Print(p.bounds.Height()), paper.ShortTitle()),
+				m.Key, unit.Print(p.Bounds.Width()), unit.Print(p.Bounds.Height()), on.ShortTitle()),
 			Hint: "choose larger paper, or make the piece smaller",
 		}
 	}
-	return &marking.Fault{
+	return &fault.Fault{
 		Cause: fmt.Sprintf("piece %q must be whole on one page, and what is to be read and written beside its lines does not fit on %s",
-			m.Key, paper.ShortTitle()),
+			m.Key, on.ShortTitle()),
 		Hint: "choose larger paper, make the piece smaller, or let it say less",
 	}
 }
@@ -72,19 +78,19 @@ func formTooLarge(m marking.Marking, unit marking.Unit, paper Paper) error {
 // layForm lays a form on a sheet of one page: upright before turned, in large
 // text before small, the text under the lines before to their right. It
 // reports whether the page has room for it.
-func layForm(m marking.Marking, set Set, paper Paper) (sheet, bool) {
-	p := newPiece(m)
-	p.brief = fewer(m.Notes, set)
-	for _, laid := range []piece{p, p.quarterTurned()} {
+func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bool) {
+	p := arrange.NewPiece(m)
+	p.Brief = arrange.Fewer(m.Notes, set)
+	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
 		for _, size := range formSizes() {
 			for _, where := range []textPlace{underLines, besideLines} {
-				if s, ok := formSheet(laid, m.Form, size, where, set.Unit, paper); ok {
+				if s, ok := formSheet(laid, m.Form, size, where, set.Unit, on); ok {
 					return s, true
 				}
 			}
 		}
 	}
-	return sheet{}, false
+	return arrange.Sheet{}, false
 }
 
 // textPlace is where the text of a form stands.
@@ -97,18 +103,18 @@ const (
 
 // formSheet lays a form with its lines as they are turned, its text of a size
 // in points.
-func formSheet(p piece, form *marking.Form, size float64, where textPlace, unit marking.Unit, paper Paper) (sheet, bool) {
-	window := pageOf(paper).window
+func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, unit length.Unit, on paper.Paper) (arrange.Sheet, bool) {
+	window := arrange.PageOf(on).Window
 	title := formTitle(p, window.X)
-	upper := window.Y - title.height // of the lines
-	room := p.room()
+	upper := window.Y - title.Height // of the lines
+	room := p.Room()
 	lower := upper - room.Y
 	if room.X > window.X || lower < 0 {
-		return sheet{}, false
+		return arrange.Sheet{}, false
 	}
-	p = p.moved(plane.Point{X: spare - p.bounds.Min.X, Y: upper - spare - p.bounds.Max.Y})
+	p = p.Moved(plane.Point{X: arrange.Spare - p.Bounds.Min.X, Y: upper - arrange.Spare - p.Bounds.Max.Y})
 
-	side := squareSize(unit)
+	side := arrange.SquareSize(unit)
 	// The middle of the check square: at the right margin beside the lines,
 	// or else in the lower right corner.
 	square := plane.Point{X: window.X - side/2, Y: side / 2}
@@ -117,76 +123,76 @@ func formSheet(p piece, form *marking.Form, size float64, where textPlace, unit 
 	case where == besideLines:
 		at = plane.Point{X: room.X + formGap, Y: upper}
 		width -= at.X
-		square = plane.Point{X: side/2 + spare, Y: lower - side/2}
+		square = plane.Point{X: side/2 + arrange.Spare, Y: lower - side/2}
 		if width < leastColumn {
-			return sheet{}, false
+			return arrange.Sheet{}, false
 		}
-	case window.X-room.X >= side+clearing+squareGrid:
-		square.Y = upper - spare - side/2
-		at.Y = min(at.Y, upper-spare-side-squareGrid-formGap)
+	case window.X-room.X >= side+arrange.Clearing+paper.SquareGrid:
+		square.Y = upper - arrange.Spare - side/2
+		at.Y = min(at.Y, upper-arrange.Spare-side-paper.SquareGrid-formGap)
 	}
 	text := formText(form, size, width)
-	if text.height > at.Y {
-		return sheet{}, false
+	if text.Height > at.Y {
+		return arrange.Sheet{}, false
 	}
 
-	s := newSheet([]piece{p}, pageOf(paper), []cell{{}})
-	s.takeHeads()
-	s.takeText(title, plane.Point{Y: window.Y})
-	s.takeText(text, at)
-	corner, ok := squares{side: side, paper: paper}.nearest(&s, s.field, square)
+	s := arrange.NewSheet([]arrange.Piece{p}, arrange.PageOf(on), []arrange.Cell{{}})
+	s.TakeHeads()
+	s.TakeText(title, plane.Point{Y: window.Y})
+	s.TakeText(text, at)
+	corner, ok := arrange.Squares{Side: side, Paper: on}.Nearest(&s, s.Field, square)
 	if !ok {
-		return sheet{}, false
+		return arrange.Sheet{}, false
 	}
-	s.squares = append(s.squares, corner)
-	s.captionLines()
+	s.Squares = append(s.Squares, corner)
+	s.CaptionLines()
 	return s, true
 }
 
 // formTitle sets the name and the notes that no header says.
-func formTitle(p piece, width float64) Lines {
-	heavy, light := strong(formTitleSize), plain(formNoteSize)
-	title := linesOf(wrap(p.name, heavy, width), heavy)
-	if len(p.brief) > 0 {
-		title.under(linesOf(wrap(joinedNotes(p.brief), light, width), light))
+func formTitle(p arrange.Piece, width float64) text.Lines {
+	heavy, light := ink.Strong(formTitleSize), ink.Plain(formNoteSize)
+	title := text.LinesOf(text.Wrap(p.Name, heavy, width), heavy)
+	if len(p.Brief) > 0 {
+		title.Under(text.LinesOf(text.Wrap(text.JoinedNotes(p.Brief), light, width), light))
 	}
-	title.space(formGap / 2)
+	title.Space(formGap / 2)
 	return title
 }
 
 // formText sets all that is to be read and written.
-func formText(form *marking.Form, size, width float64) Lines {
-	var all Lines
-	light, heading := plain(size), strong(size+1)
-	add := func(over string, items Lines) {
-		if len(items.labels)+len(items.rules) == 0 {
+func formText(form *mark.Form, size, width float64) text.Lines {
+	var all text.Lines
+	light, heading := ink.Plain(size), ink.Strong(size+1)
+	add := func(over string, items text.Lines) {
+		if len(items.Labels)+len(items.Rules) == 0 {
 			return
 		}
-		if all.height > 0 {
-			all.space(formGap)
+		if all.Height > 0 {
+			all.Space(formGap)
 		}
-		all.under(linesOf(wrap(over, heading, width), heading))
-		all.space(itemGap * size * point)
-		all.under(items)
+		all.Under(text.LinesOf(text.Wrap(over, heading, width), heading))
+		all.Space(text.ItemGap * size * paper.Point)
+		all.Under(items)
 	}
 	add(stepsHeading, stepsOf(form.Steps, light, width))
 	add(blanksHeading, blanksOf(form.Blanks, light, width))
-	add(sumHeading, sumOf(form.Sum, light, width))
+	add(sumHeading, text.SumOf(form.Sum, light, width))
 	return all
 }
 
 // stepsOf sets steps with their numbers before them.
-func stepsOf(steps []string, s Style, width float64) Lines {
+func stepsOf(steps []string, s ink.Style, width float64) text.Lines {
 	count, column := columnsFor(len(steps), width)
 	number := func(i int) string { return fmt.Sprintf("%d.", i+1) }
-	heavy := strong(s.size)
-	indent := heavy.width(number(len(steps))) + ruleAway
-	var items []Lines
-	for i, text := range steps {
-		var item Lines
-		item.addAt(wrap(text, s, column-indent), s, indent, s.foot())
-		item.space(itemGap * s.size * point)
-		item.say(number(i), heavy, plane.Point{Y: -s.step() + s.foot()})
+	heavy := ink.Strong(s.Size)
+	indent := heavy.Width(number(len(steps))) + text.RuleAway
+	var items []text.Lines
+	for i, words := range steps {
+		var item text.Lines
+		item.AddAt(text.Wrap(words, s, column-indent), s, indent, s.Foot())
+		item.Space(text.ItemGap * s.Size * paper.Point)
+		item.Say(number(i), heavy, plane.Point{Y: -s.Step() + s.Foot()})
 		items = append(items, item)
 	}
 	return inColumns(items, count, column)
@@ -194,24 +200,24 @@ func stepsOf(steps []string, s Style, width float64) Lines {
 
 // blanksOf sets words, each before a line to write on that goes on to the end
 // of its column.
-func blanksOf(blanks []string, s Style, width float64) Lines {
+func blanksOf(blanks []string, s ink.Style, width float64) text.Lines {
 	count, column := columnsFor(len(blanks), width)
-	for _, text := range blanks {
-		if s.width(text)+ruleAway+leastToWrite > column {
+	for _, words := range blanks {
+		if s.Width(words)+text.RuleAway+text.LeastToWrite > column {
 			count, column = 1, width
 		}
 	}
-	var items []Lines
-	for _, text := range blanks {
-		lines := wrap(text, s, column-ruleAway-leastToWrite)
+	var items []text.Lines
+	for _, words := range blanks {
+		lines := text.Wrap(words, s, column-text.RuleAway-text.LeastToWrite)
 		// Over its words there is the height of handwriting.
-		item := Lines{height: writeStep - s.step()}
-		item.add(lines, s)
-		from := longestWord(lines, s) // clear of all its words
+		item := text.Lines{Height: text.WriteStep - s.Step()}
+		item.Add(lines, s)
+		from := text.LongestWord(lines, s) // clear of all its words
 		if from > 0 {
-			from += ruleAway
+			from += text.RuleAway
 		}
-		item.ruleOff(plane.Point{X: from, Y: -item.height + s.foot() - ruleUnder}, column-from)
+		item.RuleOff(plane.Point{X: from, Y: -item.Height + s.Foot() - text.RuleUnder}, column-from)
 		items = append(items, item)
 	}
 	return inColumns(items, count, column)
@@ -220,7 +226,7 @@ func blanksOf(blanks []string, s Style, width float64) Lines {
 // columnsFor is how many columns some items take in a width, and how wide each
 // is.
 func columnsFor(items int, width float64) (count int, column float64) {
-	if half := (width - gutter) / 2; items >= manyItems && half >= leastColumn {
+	if half := (width - text.Gutter) / 2; items >= manyItems && half >= leastColumn {
 		return 2, half
 	}
 	return 1, width
@@ -228,20 +234,20 @@ func columnsFor(items int, width float64) (count int, column float64) {
 
 // inColumns sets items in one column, or in two as equally high as they can
 // be, the first the higher.
-func inColumns(items []Lines, count int, column float64) Lines {
+func inColumns(items []text.Lines, count int, column float64) text.Lines {
 	whole := 0.0
 	for _, item := range items {
-		whole += item.height
+		whole += item.Height
 	}
-	var all, next Lines
+	var all, next text.Lines
 	for _, item := range items {
-		if count > 1 && all.height >= whole/2 {
-			next.under(item)
+		if count > 1 && all.Height >= whole/2 {
+			next.Under(item)
 		} else {
-			all.under(item)
+			all.Under(item)
 		}
 	}
-	all.with(next, plane.Point{X: column + gutter})
-	all.height = math.Max(all.height, next.height)
+	all.With(next, plane.Point{X: column + text.Gutter})
+	all.Height = math.Max(all.Height, next.Height)
 	return all
 }

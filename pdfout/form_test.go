@@ -11,8 +11,14 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // formsAsSheets are the pages of forms as sheets of one page each.
@@ -29,7 +35,7 @@ func formsAsSheets(s Summary) []SheetSummary {
 }
 
 // boundsOf is what the lines of a role take up on a page.
-func boundsOf(p readPage, role marking.Role) plane.Box {
+func boundsOf(p readPage, role mark.Role) plane.Box {
 	b := plane.EmptyBox()
 	for _, q := range p.drawn(role.String()) {
 		for _, part := range q.parts {
@@ -44,7 +50,7 @@ func boundsOf(p readPage, role marking.Role) plane.Box {
 func (p readPage) toWriteOn() []plane.Path {
 	var all []plane.Path
 	for _, q := range p.paths {
-		if q.layer == "" && q.painted == "S" && len(q.parts) == 1 && math.Abs(q.width-writingPen().width) < 2*written {
+		if q.layer == "" && q.painted == "S" && len(q.parts) == 1 && math.Abs(q.width-ink.WritingPen().Width) < 2*written {
 			all = append(all, q.parts[0])
 		}
 	}
@@ -65,8 +71,8 @@ func (d readDocument) pagesWith(text string) []int {
 // checkForms: forms come right after the pages in front, in their order, with
 // all that is to be read and written, and nothing overlaps. That their lines
 // are true to scale is checked with those of all pieces.
-func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
-	var forms []marking.Marking
+func checkForms(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+	var forms []mark.Marking
 	for _, m := range set.Pieces {
 		if m.Form != nil {
 			forms = append(forms, m)
@@ -124,9 +130,9 @@ func checkForms(t require.TestingT, set Set, d readDocument, s Summary) {
 }
 
 // checkFormPage looks at the lines to write on, and at what lies near them.
-func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, spaces int) {
+func checkFormPage(t require.TestingT, page readPage, p paper.Paper, blanks, spaces int) {
 	// Far enough from the edge for any printer: 1/4 in by common practice.
-	may := plane.Box{Max: paper.size()}.Grown(2*written - min(paper.Margin, 10))
+	may := plane.Box{Max: p.Size()}.Grown(2*written - min(p.Margin, 10))
 	rules := page.toWriteOn()
 	require.Len(t, rules, blanks+spaces)
 	short := 0
@@ -142,10 +148,10 @@ func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, space
 		// Handwriting of 6 mm stands on the line and meets nothing.
 		hand := plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: 6})}.Grown(-2 * written)
 		for k, o := range rules {
-			assert.True(t, k == i || !upright(hand).meetsSegment(o[0], o[1]), "lines to write on at %v and %v", r, o)
+			assert.True(t, k == i || !text.Upright(hand).MeetsSegment(o[0], o[1]), "lines to write on at %v and %v", r, o)
 		}
-		for _, text := range page.texts {
-			assert.False(t, upright(hand).meets(slabOf(text)), "%q stands where is written: %v", text.text, r)
+		for _, s := range page.texts {
+			assert.False(t, text.Upright(hand).Meets(slabOf(s)), "%q stands where is written: %v", s.text, r)
 		}
 		for _, f := range page.frames() {
 			assert.False(t, hand.Meets(f), "a check square stands where is written: %v", r)
@@ -153,7 +159,7 @@ func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, space
 		for _, q := range page.paths {
 			for _, part := range q.parts {
 				for n := 1; n < len(part) && q.layer != ""; n++ {
-					assert.False(t, upright(hand).meetsSegment(part[n-1], part[n]), "a %s lies where is written: %v", q.layer, r)
+					assert.False(t, text.Upright(hand).MeetsSegment(part[n-1], part[n]), "a %s lies where is written: %v", q.layer, r)
 				}
 			}
 		}
@@ -162,14 +168,14 @@ func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, space
 	frames := page.frames()
 	require.Len(t, frames, 1)
 	checkFrameIsFree(t, page, 0)
-	for k, text := range page.texts {
-		box := text.box()
-		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%q at %v", text.text, box)
+	for k, s := range page.texts {
+		box := s.box()
+		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%q at %v", s.text, box)
 		if !frames[0].Holds(box.Centre()) {
-			assert.False(t, upright(frames[0]).meets(slabOf(text)), "%q on the check square", text.text)
+			assert.False(t, text.Upright(frames[0]).Meets(slabOf(s)), "%q on the check square", s.text)
 		}
 		for _, o := range page.texts[k+1:] {
-			assert.False(t, slabOf(text).meets(slabOf(o)), "%q and %q", text.text, o.text)
+			assert.False(t, slabOf(s).Meets(slabOf(o)), "%q and %q", s.text, o.text)
 		}
 	}
 }
@@ -178,29 +184,29 @@ func checkFormPage(t require.TestingT, page readPage, paper Paper, blanks, space
 // 25.4 mm exactly (international inch, 1959).
 func TestSampleIsTrueToScale(t *testing.T) {
 	t.Parallel()
-	for _, paper := range Papers() {
-		d, s := drawn(t, sampleFirst(), paper)
+	for _, p := range paper.Papers() {
+		d, s := drawn(t, sampleFirst(), p)
 		page := d.pages[s.Forms[0].Page-1]
-		assert.False(t, s.Forms[0].Turned, paper)
-		outline := boundsOf(page, marking.Cut)
-		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*written, paper)
-		assert.InDelta(t, 3*25.4, outline.Height(), 4*written, paper)
-		placement := boundsOf(page, marking.Placement)
-		assert.InDelta(t, 6*25.4, placement.Width(), 4*written, paper)
-		assert.Len(t, page.drawn(marking.TuckFold.String()), 10, paper)
-		assert.Len(t, page.drawn(marking.TuckStitch.String()), 20, paper)
+		assert.False(t, s.Forms[0].Turned, p)
+		outline := boundsOf(page, mark.Cut)
+		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*written, p)
+		assert.InDelta(t, 3*25.4, outline.Height(), 4*written, p)
+		placement := boundsOf(page, mark.Placement)
+		assert.InDelta(t, 6*25.4, placement.Width(), 4*written, p)
+		assert.Len(t, page.drawn(mark.TuckFold.String()), 10, p)
+		assert.Len(t, page.drawn(mark.TuckStitch.String()), 20, p)
 		for _, name := range []string{"measure from here", "to here"} {
-			assert.Contains(t, page.words(), name, paper)
+			assert.Contains(t, page.words(), name, p)
 		}
 		for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
-			assert.Contains(t, page.words(), heading, paper)
+			assert.Contains(t, page.words(), heading, p)
 		}
 	}
 }
 
 // What the words of a sum keep between them: the spaces in their order.
 func TestSumInOrder(t *testing.T) {
-	d, s := drawn(t, Set{Pieces: []marking.Marking{sampleSheet()}}, "letter")
+	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sampleSheet()}}, "letter")
 	page := d.pages[s.Forms[0].Page-1]
 	var base float64
 	var words []string
@@ -237,10 +243,10 @@ func TestFormTurns(t *testing.T) {
 		{"high, text to the right", 60, 200, "a4", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			set := Set{Pieces: []marking.Marking{formOf(c.w, c.h, 3, 3, 1)}}
+			set := arrange.Set{Pieces: []mark.Marking{formOf(c.w, c.h, 3, 3, 1)}}
 			d, s := drawn(t, set, c.paper)
 			assert.Equal(t, c.turned, s.Forms[0].Turned)
-			b := boundsOf(d.pages[s.Forms[0].Page-1], marking.Cut)
+			b := boundsOf(d.pages[s.Forms[0].Page-1], mark.Cut)
 			if c.turned {
 				c.w, c.h = c.h, c.w
 			}
@@ -254,7 +260,7 @@ func TestFormTurns(t *testing.T) {
 // A part that is empty has no heading.
 func TestFormWithoutParts(t *testing.T) {
 	m := formOf(100, 40, 0, 0, 0)
-	set := Set{Pieces: []marking.Marking{m}}
+	set := arrange.Set{Pieces: []mark.Marking{m}}
 	d, s := drawn(t, set, "letter")
 	words := d.pages[s.Forms[0].Page-1].words()
 	for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
@@ -265,8 +271,8 @@ func TestFormWithoutParts(t *testing.T) {
 
 // A form that has no line is left out as other pieces are.
 func TestFormWithoutLines(t *testing.T) {
-	ghost := marking.Marking{Key: "g", Name: "Ghost", Form: &marking.Form{Steps: []string{"sew"}}}
-	_, s := drawn(t, Set{Pieces: []marking.Marking{ghost, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	ghost := mark.Marking{Key: "g", Name: "Ghost", Form: &mark.Form{Steps: []string{"sew"}}}
+	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{ghost, rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Empty(t, s.Forms)
 	assert.Equal(t, []string{"Ghost"}, s.Left)
 }
@@ -274,7 +280,7 @@ func TestFormWithoutLines(t *testing.T) {
 func TestFormRefusals(t *testing.T) {
 	for _, c := range []struct {
 		name  string
-		m     marking.Marking
+		m     mark.Marking
 		paper string
 		want  string
 	}{
@@ -288,23 +294,23 @@ func TestFormRefusals(t *testing.T) {
 			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on letter paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p, err := FindPaper(c.paper)
+			p, err := paper.Find(c.paper)
 			require.NoError(t, err)
 			var out bytes.Buffer
-			_, err = Draw(&out, Set{Pieces: []marking.Marking{rectangle("tie", "Tie", 200, 40), c.m}}, p)
+			_, err = Draw(&out, arrange.Set{Pieces: []mark.Marking{rectangle("tie", "Tie", 200, 40), c.m}}, p)
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &marking.Fault{}, err)
+			assert.IsType(t, &fault.Fault{}, err)
 			assert.Zero(t, out.Len(), "nothing is written")
 		})
 	}
 }
 
 func TestTooManyForms(t *testing.T) {
-	var set Set
-	for range MaxPages + 1 {
+	var set arrange.Set
+	for range paper.MaxPages + 1 {
 		set.Pieces = append(set.Pieces, formOf(60, 40, 1, 1, 1))
 	}
-	_, err := Draw(&bytes.Buffer{}, set, papers()[0])
+	_, err := Draw(&bytes.Buffer{}, set, paper.All()[0])
 	assert.EqualError(t, err, "the pieces need more than 2,001 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper")
 }
 
@@ -330,7 +336,7 @@ func TestAnyForm(t *testing.T) {
 			}
 			m.Marks = append(m.Marks, edge(lineRoles()[r.IntN(len(lineRoles()))], words[r.IntN(len(words))], at(), at()))
 		}
-		m.Form = &marking.Form{}
+		m.Form = &mark.Form{}
 		for i := range r.IntN(9) {
 			m.Form.Steps = append(m.Form.Steps, "step "+text(i, 25))
 		}
@@ -340,17 +346,17 @@ func TestAnyForm(t *testing.T) {
 		for i := range r.IntN(5) {
 			m.Form.Sum = append(m.Form.Sum, "sum "+text(i, 5)+" ____ "+text(i, 5)+"____")
 		}
-		set := Set{Title: "Forms", Unit: marking.Unit(r.IntN(3)), Pieces: []marking.Marking{m}}
-		paper := papers()[r.IntN(5)]
+		set := arrange.Set{Title: "Forms", Unit: length.Unit(r.IntN(3)), Pieces: []mark.Marking{m}}
+		p := paper.All()[r.IntN(5)]
 		var out bytes.Buffer
-		s, err := Draw(&out, set, paper)
+		s, err := Draw(&out, set, p)
 		if err != nil {
-			require.IsType(t, &marking.Fault{}, err)
+			require.IsType(t, &fault.Fault{}, err)
 			continue
 		}
 		seen++
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
-			d := readPDF(t, out.Bytes(), Scale{})
+			d := readPDF(t, out.Bytes(), paper.Scale{})
 			checkAll(t, set, d, s)
 		})
 	}

@@ -9,8 +9,12 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: what guides a maker through the pages is held against
@@ -18,16 +22,16 @@ import (
 
 // placesOf returns the row and column of every page, counted from 0, from where
 // it lies: from one page to the next it is a window less the overlap.
-func placesOf(laid []laidPage, overlap float64) map[int]cell {
+func placesOf(laid []laidPage, overlap float64) map[int]arrange.Cell {
 	all := plane.EmptyBox()
 	for i := range laid {
 		all = all.Union(laid[i].window)
 	}
-	places := map[int]cell{}
+	places := map[int]arrange.Cell{}
 	for _, p := range laid {
-		places[p.number] = cell{
-			int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
-			int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
+		places[p.number] = arrange.Cell{
+			Row:    int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
+			Column: int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
 		}
 	}
 	return places
@@ -35,18 +39,18 @@ func placesOf(laid []laidPage, overlap float64) map[int]cell {
 
 // share is what of the sheet a page stands for: its window, less half the
 // overlap at each side where another page of the grid lies, printed or not.
-func share(p laidPage, at cell, sheet SheetSummary, overlap float64) plane.Box {
+func share(p laidPage, at arrange.Cell, sheet SheetSummary, overlap float64) plane.Box {
 	b := p.window
-	if at.column > 0 {
+	if at.Column > 0 {
 		b.Min.X += overlap / 2
 	}
-	if at.column < sheet.Columns-1 {
+	if at.Column < sheet.Columns-1 {
 		b.Max.X -= overlap / 2
 	}
-	if at.row > 0 {
+	if at.Row > 0 {
 		b.Max.Y -= overlap / 2
 	}
-	if at.row < sheet.Rows-1 {
+	if at.Row < sheet.Rows-1 {
 		b.Min.Y += overlap / 2
 	}
 	return b
@@ -54,7 +58,7 @@ func share(p laidPage, at cell, sheet SheetSummary, overlap float64) plane.Box {
 
 // checkPlaces compares the row and column in each header with where the page
 // lies.
-func checkPlaces(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkPlaces(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for _, sheet := range s.Sheets {
 		laid, _ := joinUp(t, d, sheet)
 		places := placesOf(laid, s.Paper.Overlap)
@@ -65,7 +69,7 @@ func checkPlaces(t require.TestingT, set Set, d readDocument, s Summary) {
 				continue
 			}
 			at := places[p.number]
-			assert.Contains(t, texts, fmt.Sprintf("row %d of %d, column %d of %d", at.row+1, sheet.Rows, at.column+1, sheet.Columns), "page %d", p.number)
+			assert.Contains(t, texts, fmt.Sprintf("row %d of %d, column %d of %d", at.Row+1, sheet.Rows, at.Column+1, sheet.Columns), "page %d", p.number)
 		}
 	}
 }
@@ -83,7 +87,7 @@ type readPicture struct {
 
 // readPictures finds the pictures of a page: each has a clip of its own.
 func (p readPage) readPictures(t require.TestingT) []readPicture {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
 	var all []readPicture
 	index := map[plane.Box]int{}
 	boxes := map[plane.Box][]plane.Box{}
@@ -100,9 +104,9 @@ func (p readPage) readPictures(t require.TestingT) []readPicture {
 		case q.painted != "S":
 		case len(q.boxes) > 0:
 			boxes[q.clip] = append(boxes[q.clip], q.boxes...)
-		case math.Abs(q.width-outlinePen().width) < 2*written:
+		case math.Abs(q.width-ink.OutlinePen().Width) < 2*written:
 			r.outline = append(r.outline, q.parts...)
-		case math.Abs(q.width-fineLine) < 2*written:
+		case math.Abs(q.width-ink.FineLine) < 2*written:
 			for _, part := range q.parts {
 				require.Len(t, part, 2, "a line of a hatching")
 				r.hatched = append(r.hatched, part[0].Toward(part[1], 0.5))
@@ -139,7 +143,7 @@ func (p readPage) readPictures(t require.TestingT) []readPicture {
 }
 
 // checkPictures compares every picture with the pages it shows.
-func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkPictures(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	shown := map[int]bool{}
 	var pictures []readPicture
 	for _, p := range d.pages[:s.Front] {
@@ -153,7 +157,7 @@ func checkPictures(t require.TestingT, set Set, d readDocument, s Summary) {
 			shares[p.number] = share(p, places[p.number], sheet, s.Paper.Overlap)
 		}
 		var lines []*printedLine
-		for _, role := range []marking.Role{marking.Cut, marking.FoldEdge, marking.BlockEdge} {
+		for _, role := range []mark.Role{mark.Cut, mark.FoldEdge, mark.BlockEdge} {
 			lines = append(lines, printedLines(laid, role.String())...)
 		}
 		for _, r := range pictures {
@@ -223,7 +227,7 @@ func checkHatching(t require.TestingT, r readPicture) {
 
 // The outlines of pieces lie in the picture where they lie on the sheet.
 func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printedLine) {
-	const off = 2 * pictureDetail
+	const off = 2 * text.PictureDetail
 	var trees []*plane.Tree
 	for _, part := range r.outline {
 		trees = append(trees, plane.NewTree(part))
@@ -290,9 +294,9 @@ func TestPictureThinsOutTucks(t *testing.T) {
 	m := sail(150)
 	for i := range 70 {
 		y := 5 + 2*float64(i)
-		m.Marks = append(m.Marks, edge(marking.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
+		m.Marks = append(m.Marks, edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
 	}
-	d, _ := drawn(t, Set{Pieces: []marking.Marking{m}}, "letter")
+	d, _ := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	pictures := d.pages[0].readPictures(t)
 	require.Len(t, pictures, 1)
 	// 2 mm on the sheet are 0.3 mm here; every third line is 0.9 mm away.

@@ -7,12 +7,12 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
 )
 
 // On one page every join has its two marks, and no other join has its number.
-func checkJoinNumbers(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkJoinNumbers(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[inFront(s):] {
 		times := map[int]int{}
 		for _, m := range p.joinMarks(t) {
@@ -28,7 +28,7 @@ func checkJoinNumbers(t require.TestingT, set Set, d readDocument, s Summary) {
 // at its top, and at no other side; at the other sides it has a corner at each end
 // of the join, 4 mm long, and no line. Pages come in the order in which they are laid: each
 // after the first is joined to one before it.
-func checkTrimLines(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkTrimLines(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for _, sheet := range s.Sheets {
 		laid, _ := joinUp(t, d, sheet)
 		numbers := map[int]bool{}
@@ -75,36 +75,6 @@ func checkTrimLines(t require.TestingT, set Set, d readDocument, s Summary) {
 	}
 }
 
-// Join marks lie at a quarter and at three quarters of a join; where a line runs there,
-// beside it.
-func TestJoinMarksKeepOffLines(t *testing.T) {
-	const pageSide, overlap = 200.0, 10.0
-	join := pageSide - overlap/2
-	for _, c := range []struct {
-		name   string
-		across []float64 // where up the join lines cross it
-		want   []float64 // where up it the marks lie
-	}{
-		{"no line", nil, []float64{50, 150}},
-		{"a line at a quarter", []float64{50}, []float64{44, 150}},
-		{"lines at a quarter and under it", []float64{44, 50}, []float64{56, 150}},
-		{"a line at three quarters", []float64{151}, []float64{50, 144}},
-	} {
-		p := newPiece(rectangle("p", "P", 2*pageSide, pageSide))
-		p.lines = nil
-		for _, y := range c.across {
-			p.lines = append(p.lines, newLine(marking.Cut, "", plane.Path{{X: 0, Y: y}, {X: 2 * pageSide, Y: y}}))
-		}
-		s := newSheet([]piece{p}, grid{rows: 1, columns: 2, window: plane.Point{X: pageSide, Y: pageSide}, overlap: overlap}, []cell{{0, 0}, {0, 1}})
-		s.findJoins(1)
-		require.Len(t, s.joins, 1, c.name)
-		for i, m := range s.joins[0].marks {
-			assert.InDelta(t, join, m.X, 1e-9, c.name)
-			assert.InDelta(t, c.want[i], m.Y, 1e-9, c.name)
-		}
-	}
-}
-
 // No join of the whole set has the number of another.
 func TestJoinNumbersOfAllSheets(t *testing.T) {
 	set := large()
@@ -125,26 +95,4 @@ func TestJoinNumbersOfAllSheets(t *testing.T) {
 		}
 	}
 	assert.Greater(t, len(on), 4)
-}
-
-func TestGluingOrder(t *testing.T) {
-	for _, c := range []struct {
-		name  string
-		cells []cell
-		want  []cell
-	}{
-		{"a whole grid, row by row", []cell{{1, 1}, {0, 1}, {1, 0}, {0, 0}}, []cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}}},
-		{"both arms of a U", []cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}}, []cell{{0, 0}, {1, 0}, {1, 1}, {1, 2}, {0, 2}}},
-		{"from the right", []cell{{0, 1}, {1, 0}, {1, 1}}, []cell{{0, 1}, {1, 1}, {1, 0}}},
-		{"what hangs together with nothing comes last", []cell{{0, 0}, {2, 2}, {0, 1}}, []cell{{0, 0}, {0, 1}, {2, 2}}},
-		{"none", nil, nil},
-	} {
-		assert.Equal(t, c.want, gluingOrder(c.cells), c.name)
-	}
-	u := newSheet(nil, grid{rows: 2, columns: 3, window: plane.Point{X: 190, Y: 250}, overlap: 10}, []cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}})
-	u.findJoins(1)
-	assert.True(t, u.slips(), "the second arm goes under its foot")
-	whole := newSheet(nil, grid{rows: 2, columns: 2, window: plane.Point{X: 190, Y: 250}, overlap: 10}, []cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
-	whole.findJoins(1)
-	assert.False(t, whole.slips())
 }

@@ -2,36 +2,39 @@ package pdfout
 
 import (
 	"math"
-	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // slabOf is the room a text on a page takes, reckoned from the page alone.
-func slabOf(r readText) slab {
-	f := regular()
+func slabOf(r readText) text.Slab {
+	f := ink.Regular()
 	if r.bold() {
-		f = bold()
+		f = ink.Bold()
 	}
-	w, h := f.width(r.text, r.size), (ascent+descent)*r.size*point
-	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((ascent - descent) / 2 * r.size * point))
-	return slab{middle, plane.Point{X: w / 2, Y: h / 2}, r.u}
+	w, h := f.Width(r.text, r.size), (ink.Ascent+ink.Descent)*r.size*paper.Point
+	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((ink.Ascent - ink.Descent) / 2 * r.size * paper.Point))
+	return text.Slab{Centre: middle, Half: plane.Point{X: w / 2, Y: h / 2}, U: r.u}
 }
 
 // No text in a window lies on a line of a piece or on another text, nor does
 // a check square where a page has room for one; every text can be read from
 // below or from the right, and is large enough.
-func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkLabels(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	for i, p := range d.pages[inFront(s):] {
 		number := inFront(s) + i + 1
 		var inWindow []readText
-		window := s.Paper.window()
+		window := s.Paper.Window()
 		for _, r := range p.texts {
 			if window.Meets(r.box()) {
 				inWindow = append(inWindow, r)
@@ -46,17 +49,17 @@ func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
 		for k, r := range inWindow {
 			room := slabOf(r)
 			if _, err := parseNumber(r.text); err != nil {
-				assert.True(t, core.Meets(room.bounds()), "page %d: %q belongs to another page", number, r.text)
+				assert.True(t, core.Meets(room.Bounds()), "page %d: %q belongs to another page", number, r.text)
 			}
 			for _, o := range inWindow[k+1:] {
-				assert.False(t, room.meets(slabOf(o)), "page %d: %q and %q", number, r.text, o.text)
+				assert.False(t, room.Meets(slabOf(o)), "page %d: %q and %q", number, r.text, o.text)
 			}
 			angle := math.Atan2(r.u.Y, r.u.X)
 			assert.True(t, angle > -math.Pi/2+0.04 && angle < math.Pi/2+0.06, "page %d: %q reads at %.2f", number, r.text, angle)
 			assert.GreaterOrEqual(t, r.size, 5.0, "page %d: %q", number, r.text)
 			onSquare := false // of the texts in a check square, which may have had no free place
 			for _, f := range p.frames() {
-				onSquare = onSquare || f.Holds(room.centre)
+				onSquare = onSquare || f.Holds(room.Centre)
 			}
 			if _, err := parseNumber(r.text); err == nil || onSquare {
 				continue
@@ -67,7 +70,7 @@ func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
 				}
 				for _, part := range q.parts {
 					for n := 1; n < len(part); n++ {
-						if room.meetsSegment(part[n-1], part[n]) {
+						if room.MeetsSegment(part[n-1], part[n]) {
 							assert.Fail(t, "a text on a line", "page %d: %q on a %s", number, r.text, q.layer)
 							n = len(part)
 						}
@@ -81,11 +84,11 @@ func checkLabels(t require.TestingT, set Set, d readDocument, s Summary) {
 // On a page that pieces share the check square's frame lies free of all lines.
 func checkFrameIsFree(t require.TestingT, p readPage, number int) {
 	for _, f := range p.frames() {
-		room := upright(f)
+		room := text.Upright(f)
 		for _, q := range p.paths {
 			for _, part := range q.parts {
 				for n := 1; n < len(part) && q.layer != ""; n++ {
-					if room.meetsSegment(part[n-1], part[n]) {
+					if room.MeetsSegment(part[n-1], part[n]) {
 						assert.Fail(t, "a check square on a line", "page %d: on a %s", number, q.layer)
 						return
 					}
@@ -116,7 +119,7 @@ func TestNamesOfLines(t *testing.T) {
 			if r.layer != "" {
 				found[r.text+"/"+r.layer] = r
 			}
-			if r.text == "Front" && r.layer == "" && r.at.Y < s.Paper.window().Max.Y {
+			if r.text == "Front" && r.layer == "" && r.at.Y < s.Paper.Window().Max.Y {
 				titles = append(titles, r)
 			}
 		}
@@ -135,29 +138,6 @@ func TestNamesOfLines(t *testing.T) {
 	assert.Equal(t, plane.Point{X: 1}, titles[0].u, "upright")
 }
 
-// Names along the outline stand inside the piece, whatever way its edges run
-// on the paper.
-func TestNamesStandInside(t *testing.T) {
-	sheets := arrange(large(), papers()[0]).sheets
-	looked := 0
-	for i := range sheets {
-		s := &sheets[i]
-		s.findJoins(1)
-		s.paper = papers()[0]
-		s.letter(marking.Inch)
-		outline := s.pieces[0].outline.Path()
-		all := slices.Clone(s.labels)
-		for _, name := range s.captions {
-			all = append(all, name.label)
-		}
-		for _, l := range all {
-			assert.True(t, windsRound(outline, l.room.centre), "%q of %v", l.text, s.pieces[0].name)
-			looked++
-		}
-	}
-	assert.Greater(t, looked, 15)
-}
-
 func TestTitleFitsThePiece(t *testing.T) {
 	for _, c := range []struct {
 		name  string
@@ -173,10 +153,10 @@ func TestTitleFitsThePiece(t *testing.T) {
 		{"many notes", 60, 60, []string{"18 months", "cut 2 of cloth and 1 of lining", "gathered to 4 in at the upper edge"}, 12, 15},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			d, s := drawn(t, Set{Pieces: []marking.Marking{rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
+			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
 			found := false
 			for _, r := range d.pages[s.Front].texts {
-				if strings.HasPrefix(r.text, "Pocket") && r.at.Y < s.Paper.window().Max.Y {
+				if strings.HasPrefix(r.text, "Pocket") && r.at.Y < s.Paper.Window().Max.Y {
 					found = true
 					assert.GreaterOrEqual(t, r.size, c.least)
 					assert.LessOrEqual(t, r.size, c.most)
@@ -197,11 +177,11 @@ func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 			require.NoError(t, err)
 			for i := book.forms; i < len(book.sheets); i++ {
 				s := &book.sheets[i]
-				s.findJoins(1)
-				s.letter(set.Unit)
-				assert.Empty(t, s.untitled, "%s on %s", name, paper)
-				for _, l := range s.labels {
-					assert.True(t, s.whole(l.room.bounds()), "%s on %s: %q lies over a join", name, paper, l.text)
+				s.FindJoins(1)
+				s.Letter(set.Unit)
+				assert.Empty(t, s.Untitled, "%s on %s", name, paper)
+				for _, l := range s.Labels {
+					assert.True(t, s.Whole(l.Room.Bounds()), "%s on %s: %q lies over a join", name, paper, l.Text)
 				}
 			}
 		}

@@ -4,8 +4,11 @@ import (
 	"fmt"
 	"strconv"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: a page shows one window of a sheet, true to scale. Over
@@ -23,44 +26,44 @@ const (
 const bleed = 2.0
 
 // drawTile draws the page of cell k of sheet i, whose number says where it is.
-func (b *book) drawTile(d Canvas, i, k int, number string) {
+func (b *book) drawTile(d ink.Canvas, i, k int, number string) {
 	s := &b.sheets[i]
-	c := s.cells[k]
+	c := s.Cells[k]
 	b.drawHeader(d, i, k, number)
-	paperWindow := s.paper.window()
-	window := s.grid.windowOf(c)
+	paperWindow := s.Paper.Window()
+	window := s.Grid.WindowOf(c)
 	d.Save()
 	d.Clip(paperWindow)
 	d.Place(paperWindow.Min.Sub(window.Min), 1)
 	drawJoins(d, s, c)
-	if len(s.rules) > 0 {
-		drawLines(d, writingPen(), s.rules...)
+	if len(s.Rules) > 0 {
+		ink.DrawLines(d, ink.WritingPen(), s.Rules...)
 	}
 	for _, role := range b.roles {
 		drawRole(d, s, role, c)
 	}
-	for _, l := range s.labels {
-		if s.shows(l, c) {
-			l.draw(d)
+	for _, l := range s.Labels {
+		if s.Shows(l, c) {
+			l.Draw(d)
 		}
 	}
 	d.Restore()
 	d.Place(plane.Point{}, 1)
-	if len(s.cells) > 1 && !hasLine(s, c) {
-		writeMiddle(d, paperWindow.Centre(), plain(textSize).in(grey()), bridgeNote)
+	if len(s.Cells) > 1 && !hasLine(s, c) {
+		ink.WriteMiddle(d, paperWindow.Centre(), ink.Plain(textSize).In(ink.Grey()), bridgeNote)
 	}
-	b.drawSquare(d, s.squares[k])
+	b.drawSquare(d, s.Squares[k])
 }
 
 // bridgeNote stands on a page that no line falls on.
 const bridgeNote = "No line falls on this page: it is here to join its neighbours."
 
 // hasLine reports whether a line shows on the page of a cell.
-func hasLine(s *sheet, c cell) bool {
-	window := s.grid.windowOf(c)
-	for _, p := range s.pieces {
-		for _, l := range p.lines {
-			if l.bounds.Meets(window) && len(l.clip.Clip(window)) > 0 {
+func hasLine(s *arrange.Sheet, c arrange.Cell) bool {
+	window := s.Grid.WindowOf(c)
+	for _, p := range s.Pieces {
+		for _, l := range p.Lines {
+			if l.Bounds.Meets(window) && len(l.Clip.Clip(window)) > 0 {
 				return true
 			}
 		}
@@ -70,41 +73,41 @@ func hasLine(s *sheet, c cell) bool {
 
 // drawHeader writes what the page is on the left and where it belongs on the
 // right.
-func (b *book) drawHeader(d Canvas, i, k int, page string) {
+func (b *book) drawHeader(d ink.Canvas, i, k int, page string) {
 	s := &b.sheets[i]
-	c := s.cells[k]
-	strip := s.paper.printable()
-	head, under := strong(headSize), plain(textSize).in(grey())
-	first := strip.Max.Y - head.up()
-	second := first - head.step()
+	c := s.Cells[k]
+	strip := s.Paper.Printable()
+	head, under := ink.Strong(headSize), ink.Plain(textSize).In(ink.Grey())
+	first := strip.Max.Y - head.Up()
+	second := first - head.Step()
 	right := b.howToPrint()
-	if len(s.cells) > 1 {
-		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.row+1, s.grid.rows, c.column+1, s.grid.columns) + right
+	if len(s.Cells) > 1 {
+		right = fmt.Sprintf("row %d of %d, column %d of %d   ", c.Row+1, s.Grid.Rows, c.Column+1, s.Grid.Columns) + right
 	}
 	const space = 6.0 // between left and right, in mm
 	names := headings(s, c)
 	if len(names) == 0 { // a large page with nothing but panels
 		names = []string{b.title()}
 	}
-	write(d, plane.Point{X: strip.Min.X, Y: first}, head, namesWithin(names, head, strip.Width()-space-head.width(page)))
-	writeBefore(d, plane.Point{X: strip.Max.X, Y: first}, head, page)
-	write(d, plane.Point{X: strip.Min.X, Y: second}, under, shorten(b.fullTitle(), under, strip.Width()-space-under.width(right)))
-	writeBefore(d, plane.Point{X: strip.Max.X, Y: second}, under, right)
+	ink.Write(d, plane.Point{X: strip.Min.X, Y: first}, head, text.NamesWithin(names, head, strip.Width()-space-head.Width(page)))
+	ink.WriteBefore(d, plane.Point{X: strip.Max.X, Y: first}, head, page)
+	ink.Write(d, plane.Point{X: strip.Min.X, Y: second}, under, text.Shorten(b.fullTitle(), under, strip.Width()-space-under.Width(right)))
+	ink.WriteBefore(d, plane.Point{X: strip.Max.X, Y: second}, under, right)
 }
 
 // headings returns the names of the pieces on the page of a cell, with the notes of
 // those that have no title on the sheet.
-func headings(s *sheet, c cell) []string {
-	core := s.grid.coreOf(c)
+func headings(s *arrange.Sheet, c arrange.Cell) []string {
+	core := s.Grid.CoreOf(c)
 	var names []string
-	for _, p := range s.pieces {
-		if !p.bounds.Meets(core) {
+	for _, p := range s.Pieces {
+		if !p.Bounds.Meets(core) {
 			continue
 		}
-		name := p.name
-		for _, u := range s.untitled {
-			if u.name == p.name && len(u.brief) > 0 {
-				name = p.name + ": " + joinedNotes(u.brief)
+		name := p.Name
+		for _, u := range s.Untitled {
+			if u.Name == p.Name && len(u.Brief) > 0 {
+				name = p.Name + ": " + text.JoinedNotes(u.Brief)
 			}
 		}
 		names = append(names, name)
@@ -114,15 +117,15 @@ func headings(s *sheet, c cell) []string {
 
 // shownLine is a line as far as it shows on a page.
 type shownLine struct {
-	line
+	arrange.Line
 	runs []plane.Run // none of a line of rings
 }
 
 // drawRole draws all lines of a role that show on the page of a cell, and their names,
 // in the role's layer.
-func drawRole(d Canvas, s *sheet, role marking.Role, c cell) {
-	p := penOf(role)
-	window := s.grid.windowOf(c)
+func drawRole(d ink.Canvas, s *arrange.Sheet, role mark.Role, c arrange.Cell) {
+	p := ink.PenOf(role)
+	window := s.Grid.WindowOf(c)
 	lines, names := linesOn(s, role, window.Grown(bleed)), namesOn(s, role, c)
 	if len(lines)+len(names) == 0 {
 		return
@@ -131,40 +134,40 @@ func drawRole(d Canvas, s *sheet, role marking.Role, c cell) {
 	if len(lines) > 0 {
 		d.Save()
 		d.Pen(p)
-		d.Ink(p.colour)
+		d.Ink(p.Colour)
 		for _, l := range lines {
-			if p.kind.ring > 0 {
-				drawRings(d, p, l.clip.Path(), window.Grown(bleed))
+			if p.Kind.Ring > 0 {
+				ink.DrawRings(d, p, l.Clip.Path(), window.Grown(bleed))
 				continue
 			}
-			drawRuns(d, p, l.runs)
-			for _, h := range l.arrowHeads() {
+			ink.DrawRuns(d, p, l.runs)
+			for _, h := range l.ArrowHeads() {
 				// A head whose tip is on the next page would show its
 				// base here, as a bar.
-				if window.Holds(h.tip) {
-					drawHeads(d, h)
+				if window.Holds(h.Tip) {
+					ink.DrawHeads(d, h)
 				}
 			}
 		}
 		d.Restore()
 	}
 	for _, name := range names {
-		name.draw(d)
+		name.Draw(d)
 	}
 	d.EndLayer()
 }
 
 // linesOn returns the lines of a role that reach into a box of the sheet.
-func linesOn(s *sheet, role marking.Role, box plane.Box) []shownLine {
+func linesOn(s *arrange.Sheet, role mark.Role, box plane.Box) []shownLine {
 	var lines []shownLine
-	for _, p := range s.pieces {
-		for _, l := range p.lines {
-			if l.role != role || !l.bounds.Meets(box) {
+	for _, p := range s.Pieces {
+		for _, l := range p.Lines {
+			if l.Role != role || !l.Bounds.Meets(box) {
 				continue
 			}
-			if penOf(role).kind.ring > 0 {
+			if ink.PenOf(role).Kind.Ring > 0 {
 				lines = append(lines, shownLine{l, nil})
-			} else if runs := l.clip.Clip(box); len(runs) > 0 {
+			} else if runs := l.Clip.Clip(box); len(runs) > 0 {
 				lines = append(lines, shownLine{l, runs})
 			}
 		}
@@ -173,10 +176,10 @@ func linesOn(s *sheet, role marking.Role, box plane.Box) []shownLine {
 }
 
 // namesOn returns the names of lines of a role that stand on the page of a cell.
-func namesOn(s *sheet, role marking.Role, c cell) []caption {
-	var names []caption
-	for _, name := range s.captions {
-		if name.role == role && s.shows(name.label, c) {
+func namesOn(s *arrange.Sheet, role mark.Role, c arrange.Cell) []arrange.Caption {
+	var names []arrange.Caption
+	for _, name := range s.Captions {
+		if name.Role == role && s.Shows(name.Label, c) {
 			names = append(names, name)
 		}
 	}
@@ -185,39 +188,39 @@ func namesOn(s *sheet, role marking.Role, c cell) []caption {
 
 // drawJoins draws the joins of a page: the trim lines it is cut along, the corners
 // where others come to lie, and the marks of both.
-func drawJoins(d Canvas, s *sheet, c cell) {
-	for _, j := range s.joins {
-		lines := []plane.Path{{j.from, j.to}}
+func drawJoins(d ink.Canvas, s *arrange.Sheet, c arrange.Cell) {
+	for _, j := range s.Joins {
+		lines := []plane.Path{{j.From, j.To}}
 		switch c {
-		case j.a:
-			lines = j.corners()
-		case j.b:
+		case j.A:
+			lines = j.Corners()
+		case j.B:
 		default:
 			continue
 		}
 		d.Save()
-		d.Pen(joinPen())
-		strokeEach(d, lines...)
-		for _, m := range j.marks {
+		d.Pen(ink.JoinPen())
+		ink.StrokeEach(d, lines...)
+		for _, m := range j.Marks {
 			drawJoinMark(d, m)
 		}
 		d.Restore()
-		aside := plane.Point{X: markAway}
-		if !j.upright() {
-			aside = plane.Point{Y: markAway}
+		aside := plane.Point{X: arrange.MarkAway}
+		if !j.Upright() {
+			aside = plane.Point{Y: arrange.MarkAway}
 		}
-		for _, m := range j.marks {
+		for _, m := range j.Marks {
 			for _, at := range []plane.Point{m.Add(aside), m.Sub(aside)} {
-				writeMiddle(d, at, strong(markNumber).in(grey()), strconv.Itoa(j.number))
+				ink.WriteMiddle(d, at, ink.Strong(arrange.MarkNumber).In(ink.Grey()), strconv.Itoa(j.Number))
 			}
 		}
 	}
 }
 
 // drawJoinMark draws the circle and cross of a join mark.
-func drawJoinMark(d Canvas, at plane.Point) {
-	d.Circle(at, markRadius)
-	for _, arm := range []plane.Point{{X: markArm}, {Y: markArm}} {
+func drawJoinMark(d ink.Canvas, at plane.Point) {
+	d.Circle(at, arrange.MarkRadius)
+	for _, arm := range []plane.Point{{X: arrange.MarkArm}, {Y: arrange.MarkArm}} {
 		d.Path(plane.Path{at.Sub(arm), at.Add(arm)})
 	}
 	d.Stroke()
@@ -233,10 +236,10 @@ const (
 )
 
 // drawSquare draws the page's check square with its label.
-func (b *book) drawSquare(d Canvas, corner plane.Point) {
-	side := squareSize(b.set.Unit)
-	drawCheckSquare(d, corner, side)
+func (b *book) drawSquare(d ink.Canvas, corner plane.Point) {
+	side := arrange.SquareSize(b.set.Unit)
+	ink.DrawCheckSquare(d, corner, side)
 	middle := corner.Add(plane.Point{X: side / 2, Y: side / 2})
-	writeMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), strong(squareLabelSize).in(grey()), squareLabel(b.set.Unit))
-	writeMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), plain(squareHintSize).in(grey()), "outside to outside")
+	ink.WriteMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), ink.Strong(squareLabelSize).In(ink.Grey()), arrange.SquareLabel(b.set.Unit))
+	ink.WriteMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), ink.Plain(squareHintSize).In(ink.Grey()), "outside to outside")
 }

@@ -6,174 +6,23 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout/paper"
 )
 
-func TestFindPaper(t *testing.T) {
-	// ISO 216, ANSI/ASME Y14.1 (from memory); inch = 25.4 mm exactly (international inch, 1959).
-	for _, c := range []struct {
-		text, name, title string
-		width, height     float64
-	}{
-		{"letter", "letter", "letter paper, 8 1/2 x 11 in", 215.9, 279.4},
-		{"  A4 ", "a4", "A4 paper, 210 x 297 mm", 210, 297},
-		{"tabloid", "tabloid", "tabloid paper, 11 x 17 in", 279.4, 431.8},
-		{"a3", "a3", "A3 paper, 297 x 420 mm", 297, 420},
-		{"legal", "legal", "legal paper, 8 1/2 x 14 in", 215.9, 355.6},
-		// As wide as the narrower and as high as the lower of letter and A4.
-		{"either", "either", "letter or A4 paper, whichever there is", 210, 279.4},
-		{"210x297mm", "210x297mm", "paper of 210 mm x 297 mm", 210, 297},
-		{"13 x 19 in", "13 x 19 in", "paper of 13 in x 19 in", 330.2, 482.6},
-		{"12 1/2x17in", "12 1/2x17in", "paper of 12 1/2 in x 17 in", 317.5, 431.8},
-		{"30cm×42cm", "30cm×42cm", "paper of 30 cm x 42 cm", 300, 420},
-		{"297x210mm", "297x210mm", "paper of 297 mm x 210 mm", 297, 210},
-		{"roll:36in", "roll", "a roll of paper 36 in wide", 914.4, longestSide},
-		{"Roll: 91 cm", "roll", "a roll of paper 91 cm wide", 910, longestSide},
-		{"single", "single", "one single page", longestSide, longestSide},
-	} {
-		t.Run(c.text, func(t *testing.T) {
-			p, err := FindPaper(c.text)
-			require.NoError(t, err)
-			assert.Equal(t, c.name, p.Name)
-			assert.Equal(t, c.title, p.Title)
-			assert.InDelta(t, c.width, p.Width, 1e-9)
-			assert.InDelta(t, c.height, p.Height, 1e-9)
-		})
-	}
-	assert.Equal(t, "A4 paper", found(t, "a4").ShortTitle())
-	assert.InDelta(t, 5080, longestSide, 1e-9, "14,400 units are 200 in")
-}
-
-func TestPaperThatIsNone(t *testing.T) {
-	const (
-		papers = "the papers are letter, a4, legal, tabloid, a3 and either; or write roll:36in, single, or a size such as 210x297mm"
-		reason = "that is 14,400 units of 1/72 in, and no reader of a PDF has to show a page with a longer side; print on pages that are joined, such as --paper letter"
-		room   = "inside its margins it must have at least 170 x 240 mm upright, or 245 x 180 mm lying"
-	)
-	for _, c := range []struct{ text, cause, hint string }{
-		{"", `no paper is called ""`, papers},
-		{"a5", `no paper is called "a5"`, papers},
-		{"Letter paper", `no paper is called "Letter paper"`, papers},
-		{"box", `no paper is called "box"`, papers},
-		{"210x297", `"210x297" has no unit`, "write in, cm or mm behind it, such as 210x297mm"},
-		{"210x", "the length is empty", `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`},
-		{"210x29,7cm", `"29,7cm" is written with a comma`, `write a decimal with a point: "29.7cm"`},
-		{"148x210mm", "paper of 148 mm x 210 mm has no room for the first page", room},
-		{"0x0mm", "paper of 0 mm x 0 mm has no room for the first page", room},
-		{"36x201in", "paper of 36 in x 201 in has a side of more than 200 in", reason},
-		{"201inx36in", "paper of 201 in x 36 in has a side of more than 200 in", reason},
-		{"roll", `"roll" does not say how wide the roll is`, "write roll:36in or roll:91cm"},
-		{"roll:", `"roll:" does not say how wide the roll is`, "write roll:36in or roll:91cm"},
-		{"roll:36", `"roll:36" has no unit`, "write roll:36in or roll:91cm"},
-		{"roll:5in", "a roll of paper 5 in wide has no room for the first page", room},
-		{"roll:-5in", "a roll of paper -5 in wide has no room for the first page", room},
-		{"roll:201in", "a roll of paper 201 in wide has a side of more than 200 in", reason},
-	} {
-		t.Run(c.text, func(t *testing.T) {
-			_, err := FindPaper(c.text)
-			var refusal *marking.Fault
-			require.ErrorAs(t, err, &refusal)
-			assert.Equal(t, c.cause, refusal.Cause)
-			assert.Equal(t, c.hint, refusal.Hint)
-		})
-	}
-	assert.EqualError(t, &marking.Fault{Cause: "a cause"}, "a cause")
-}
-
-func TestMarginsAndOverlaps(t *testing.T) {
-	letter := found(t, "letter")
-	for _, c := range []struct {
-		name string
-		set  func(Paper, float64) (Paper, error)
-		mm   float64
-		want string // "" where it is taken
-	}{
-		{"no margin", Paper.WithMargin, 0, ""},
-		{"1/4 in", Paper.WithMargin, 6.35, ""},
-		{"most of a margin", Paper.WithMargin, 19, ""},
-		{"too much of a margin", Paper.WithMargin, 25.4, "a margin of 1 in leaves too little of letter paper for the first page\nhint: most printers need 1/4 in; without a margin given it is a little over 10 mm"},
-		{"less than nothing", Paper.WithMargin, -1, "a margin cannot be less than nothing"},
-		{"no number", Paper.WithMargin, math.NaN(), "a margin cannot be less than nothing"},
-		{"3/8 in", Paper.WithOverlap, 9.525, ""},
-		{"2 in", Paper.WithOverlap, 50.8, ""},
-		{"too narrow for a join mark", Paper.WithOverlap, 6.35, "an overlap of 1/4 in is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm"},
-		{"too wide", Paper.WithOverlap, 60, "an overlap of 60 mm is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm"},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			_, err := c.set(letter, c.mm)
-			if c.want == "" {
-				assert.NoError(t, err)
-				return
-			}
-			assert.EqualError(t, err, c.want)
-		})
-	}
-	// A join mark with its number is as high as the narrowest overlap is wide.
-	assert.GreaterOrEqual(t, leastOverlap/2, markAway+ascent/2*markNumber*point)
-}
-
-func TestLying(t *testing.T) {
-	p, err := found(t, "letter").Lying()
-	require.NoError(t, err)
-	assert.Equal(t, "letter paper, 8 1/2 x 11 in, lying", p.Title)
-	assert.InDelta(t, 279.4, p.Width, 1e-9)
-	assert.InDelta(t, 215.9, p.Height, 1e-9)
-	again, err := p.Lying()
-	require.NoError(t, err)
-	assert.Equal(t, p, again, "what lies stays so")
-	_, err = found(t, "single").Lying()
-	assert.EqualError(t, err, "single cannot be turned\nhint: leave the turning out: its pages are as large as they need to be")
-}
-
-// Printers cannot print the outer 1/4 in (common practice); 10 mm are more.
-func TestWindowsKeepTheMargin(t *testing.T) {
-	for _, p := range papers() {
-		w := p.window()
-		assert.GreaterOrEqual(t, w.Min.X, 10.0)
-		assert.GreaterOrEqual(t, w.Min.Y, 10.0)
-		assert.LessOrEqual(t, w.Max.X, p.Width-10)
-		assert.LessOrEqual(t, w.Max.Y, p.Height-10)
-	}
-}
-
-// Whatever corner a printer begins in when it makes a page smaller or larger,
-// what is printed stays on the sheet and the margin free: a place of the page is
-// printed at its distance from that corner, times the scale.
-func TestMarginsAsPrinted(t *testing.T) {
-	for _, scale := range []Scale{{0.94, 0.94}, {0.97, 1}, {1.03, 0.99}, {1.05, 1.05}} {
-		for _, p := range papers() {
-			p.Printed = scale
-			box := p.printable() // in mm of the printed sheet, from where it begins
-			for _, c := range []struct {
-				what                 string
-				scale, low, high, on float64
-			}{
-				{"across", scale.Across, box.Min.X, box.Max.X, p.Width},
-				{"down", scale.Down, box.Min.Y, box.Max.Y, p.Height},
-			} {
-				for corner, moved := range map[string]float64{"low": 0, "middle": c.on * (1 - c.scale) / 2, "high": c.on * (1 - c.scale)} {
-					assert.GreaterOrEqual(t, c.low+moved, p.Margin-1e-9, "%s, %v, from the %s corner", c.what, scale, corner)
-					assert.LessOrEqual(t, c.high+moved, c.on-p.Margin+1e-9, "%s, %v, from the %s corner", c.what, scale, corner)
-				}
-			}
-		}
-	}
-}
-
 func TestPaperMustFit(t *testing.T) {
-	for _, p := range []Paper{{}, {Width: 148, Height: 210}, {Width: 260, Height: 210}, {Width: 900, Height: 6000}, {Width: math.NaN(), Height: 300}} {
+	for _, p := range []paper.Paper{{}, {Width: 148, Height: 210}, {Width: 260, Height: 210}, {Width: 900, Height: 6000}, {Width: math.NaN(), Height: 300}} {
 		var out bytes.Buffer
 		_, err := Draw(&out, few(), p)
-		var refusal *marking.Fault
+		var refusal *fault.Fault
 		assert.ErrorAs(t, err, &refusal)
 		assert.Zero(t, out.Len())
 	}
-	_, err := Draw(&bytes.Buffer{}, few(), plainPaper("", "large paper", 914, 1200))
+	_, err := Draw(&bytes.Buffer{}, few(), paper.Plain("", "large paper", 914, 1200))
 	assert.NoError(t, err)
 	grown := found(t, "letter")
-	grown.Printed = Scale{1.29, 1.29}
+	grown.Printed = paper.Scale{Across: 1.29, Down: 1.29}
 	_, err = Draw(&bytes.Buffer{}, few(), grown)
 	assert.EqualError(t, err, "sheets for a printer that prints at 129 % both ways would have no room for the first page on letter paper\nhint: turn off “fit to page” where you print, or choose larger paper")
 }

@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/pdfout/paper"
 )
 
 // onAnyPaper are the scenes that are drawn on every paper; the others are drawn
@@ -14,7 +16,7 @@ func onAnyPaper() []string {
 }
 
 // unusualPapers are papers that are asked for with more than a name.
-func unusualPapers(t require.TestingT) map[string]Paper {
+func unusualPapers(t require.TestingT) map[string]paper.Paper {
 	lying, err := found(t, "letter").Lying()
 	require.NoError(t, err)
 	own, err := found(t, "11x14in").WithMargin(7)
@@ -22,9 +24,9 @@ func unusualPapers(t require.TestingT) map[string]Paper {
 	own, err = own.WithOverlap(25.4)
 	require.NoError(t, err)
 	small, large := found(t, "a4"), found(t, "letter")
-	small.Printed = Scale{0.97, 0.985}
-	large.Printed = Scale{1.02, 1}
-	return map[string]Paper{"letter, lying": lying, "own size, margin and overlap": own, "a4, printed too small": small, "letter, printed too wide": large}
+	small.Printed = paper.Scale{Across: 0.97, Down: 0.985}
+	large.Printed = paper.Scale{Across: 1.02, Down: 1}
+	return map[string]paper.Paper{"letter, lying": lying, "own size, margin and overlap": own, "a4, printed too small": small, "letter, printed too wide": large}
 }
 
 // A sheet keeps all that is promised of it when it lies on its side, when paper,

@@ -9,8 +9,10 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: a set as it was printed: its pages true to scale, each with its
@@ -65,15 +67,15 @@ type printout struct {
 
 // printedOn draws a set, and finds where every piece lies on every page. Nobody looks
 // at that where the renderers are missing.
-func printedOn(t *testing.T, set Set, paper string) *printout {
+func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 	t.Helper()
 	for _, r := range renderers() {
 		tool(t, r.name)
 	}
-	file, summary := onDisk(t, set, paper)
+	file, summary := onDisk(t, set, on)
 	data, err := os.ReadFile(file)
 	require.NoError(t, err)
-	out := &printout{file: file, doc: readPDF(t, data, Scale{}), summary: summary}
+	out := &printout{file: file, doc: readPDF(t, data, paper.Scale{}), summary: summary}
 	for _, sheet := range append(formsAsSheets(summary), summary.Sheets...) {
 		laid, apart := joinUp(t, out.doc, sheet)
 		require.Empty(t, apart, "pages without a join")
@@ -110,17 +112,17 @@ func asOneSheet(sheets [][]*tile) []*tile {
 	for _, more := range sheets[1:] {
 		page.pieces = append(page.pieces, more[0].pieces...)
 	}
-	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(point)}
+	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)}
 	page.core = page.window
 	return []*tile{page}
 }
 
 // piecesOn finds where the pieces that are named on a sheet lie: the first, which may
 // take several pages, last, by what is of none of the others.
-func piecesOn(t *testing.T, set Set, laid []laidPage, sheet SheetSummary) []placed {
+func piecesOn(t *testing.T, set arrange.Set, laid []laidPage, sheet SheetSummary) []placed {
 	t.Helper()
 	var all []placed
-	lines := map[marking.Role][]*plane.Tree{}
+	lines := map[mark.Role][]*plane.Tree{}
 	for k, name := range slices.Backward(sheet.Pieces) {
 		for i, m := range set.Pieces {
 			if m.Name != name && (m.Name != "" || m.Key != name) {

@@ -13,8 +13,10 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: pages as dots. Two programs that know nothing of each other
@@ -156,7 +158,7 @@ type ground struct {
 // placed is a piece as it lies on a sheet: turned or not, and moved.
 type placed struct {
 	number int // from 1, in its set
-	piece  marking.Marking
+	piece  mark.Marking
 	turned bool
 	step   plane.Point
 }
@@ -177,7 +179,7 @@ func (p placed) on(at plane.Point) plane.Point {
 
 // groundOf looks at a page whose lower left corner lies at a place of its sheet.
 func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
-	size := plane.Point{X: page.width, Y: page.height}.Mul(point)
+	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)
 	count := func(mm float64) int { return int(math.Ceil(mm/dot - pageRounding)) }
 	g := &ground{width: count(size.X), height: count(size.Y), top: size.Y}
 	g.of = make([]uint8, g.width*g.height)
@@ -189,7 +191,7 @@ func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
 		for _, mark := range p.piece.Marks {
 			path := onPage(mark.Path)
 			g.stroke(path, pieceReach, pieceBits, uint8(p.number))
-			g.stroke(path, penOf(mark.Role).width/2+lineReach, onLine, onLine)
+			g.stroke(path, ink.PenOf(mark.Role).Width/2+lineReach, onLine, onLine)
 		}
 	}
 	g.furnish(page)
@@ -200,15 +202,15 @@ func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
 func (g *ground) furnish(page readPage) {
 	cover := func(p plane.Path, reach float64) { g.stroke(p, reach+furnitureReach, underFurniture, underFurniture) }
 	for _, r := range page.texts {
-		f := regular()
+		f := ink.Regular()
 		if r.bold() {
-			f = bold()
+			f = ink.Bold()
 		}
 		// A bar along the middle of the letters, as wide as they are high.
-		half := (ascent + descent) / 2 * r.size * point
-		beyond := letterReach * r.size * point
-		from := r.at.Add(r.u.Left().Mul(ascent*r.size*point - half))
-		cover(plane.Path{from, from.Add(r.u.Mul(f.width(r.text, r.size)))}, half+beyond)
+		half := (ink.Ascent + ink.Descent) / 2 * r.size * paper.Point
+		beyond := letterReach * r.size * paper.Point
+		from := r.at.Add(r.u.Left().Mul(ink.Ascent*r.size*paper.Point - half))
+		cover(plane.Path{from, from.Add(r.u.Mul(f.Width(r.text, r.size)))}, half+beyond)
 	}
 	for _, q := range page.paths {
 		if q.layer != "" {

@@ -9,6 +9,8 @@ import (
 	"rsc.io/pdf"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // The PDF is read back here with a reader that is not its writer: rsc.io/pdf
@@ -28,13 +30,13 @@ type readText struct {
 
 // box is the upright box round the text's letters.
 func (r readText) box() plane.Box {
-	f := regular()
+	f := ink.Regular()
 	if r.bold() {
-		f = bold()
+		f = ink.Bold()
 	}
 	b := plane.EmptyBox()
-	for _, x := range []float64{0, f.width(r.text, r.size)} {
-		for _, y := range []float64{-descent * r.size * point, ascent * r.size * point} {
+	for _, x := range []float64{0, f.Width(r.text, r.size)} {
+		for _, y := range []float64{-ink.Descent * r.size * paper.Point, ink.Ascent * r.size * paper.Point} {
 			b = b.With(r.at.Add(r.u.Mul(x)).Add(r.u.Left().Mul(y)))
 		}
 	}
@@ -55,8 +57,8 @@ type readPath struct {
 	round   bool
 	dashes  []float64
 	phase   float64
-	stroke  Colour
-	fill    Colour
+	stroke  ink.Colour
+	fill    ink.Colour
 }
 
 type readPage struct {
@@ -78,7 +80,7 @@ type readDocument struct {
 type joined struct{ laid, apart []laidPage }
 
 // readPDF reads a PDF as it comes out of a printer that prints at a scale.
-func readPDF(t require.TestingT, data []byte, printed Scale) readDocument {
+func readPDF(t require.TestingT, data []byte, printed paper.Scale) readDocument {
 	r, err := pdf.NewReader(bytes.NewReader(data), int64(len(data)))
 	require.NoError(t, err)
 	d := readDocument{reader: r, laid: map[int]joined{}}
@@ -89,7 +91,7 @@ func readPDF(t require.TestingT, data []byte, printed Scale) readDocument {
 	}
 	pages := r.Trailer().Key("Root").Key("Pages")
 	for n := range pages.Key("Kids").Len() {
-		d.pages = append(d.pages, readOnePage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.orTrue()))
+		d.pages = append(d.pages, readOnePage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.OrTrue()))
 	}
 	require.Equal(t, int64(len(d.pages)), pages.Key("Count").Int64())
 	return d
@@ -103,10 +105,10 @@ type state struct {
 
 func (s state) place(x, y float64) plane.Point {
 	m := s.matrix
-	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(point)
+	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(paper.Point)
 }
 
-func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
+func readOnePage(t require.TestingT, p pdf.Page, printed paper.Scale) readPage {
 	box := p.V
 	for box.Key("MediaBox").IsNull() { // it may be inherited
 		box = box.Key("Parent")
@@ -119,7 +121,7 @@ func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 	resources := p.Resources()
 
 	now := state{matrix: [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}}
-	now.path.clip = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(point)}
+	now.path.clip = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)}
 	var saved []state
 	var parts []plane.Path
 	var boxes []plane.Box
@@ -152,19 +154,19 @@ func readOnePage(t require.TestingT, p pdf.Page, printed Scale) readPage {
 				b[4]*a[0] + b[5]*a[2] + a[4], b[4]*a[1] + b[5]*a[3] + a[5],
 			}
 		case "w":
-			now.path.width = n(0) * point
+			now.path.width = n(0) * paper.Point
 		case "J":
 			now.path.round = n(0) == 1
 		case "d":
 			now.path.dashes = nil
 			for i := range args[0].Len() {
-				now.path.dashes = append(now.path.dashes, args[0].Index(i).Float64()*point)
+				now.path.dashes = append(now.path.dashes, args[0].Index(i).Float64()*paper.Point)
 			}
-			now.path.phase = n(1) * point
+			now.path.phase = n(1) * paper.Point
 		case "RG":
-			now.path.stroke = Colour{n(0), n(1), n(2)}
+			now.path.stroke = ink.Colour{n(0), n(1), n(2)}
 		case "rg":
-			now.path.fill = Colour{n(0), n(1), n(2)}
+			now.path.fill = ink.Colour{n(0), n(1), n(2)}
 		case "m":
 			parts = append(parts, plane.Path{now.place(n(0), n(1))})
 		case "l":

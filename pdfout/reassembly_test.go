@@ -10,8 +10,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: the pages are put together again as a maker does it, by
@@ -41,12 +43,12 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 		}
 		ring := q.parts[0]
 		at := ring[0].Toward(ring[2], 0.5)
-		require.InDelta(t, markRadius, ring[0].Distance(at), 3*written)
+		require.InDelta(t, arrange.MarkRadius, ring[0].Distance(at), 3*written)
 		j := foundJoin{at: at}
 		var numbers []string
 		for _, r := range p.texts {
 			b := r.box()
-			if d := b.Centre().Distance(at); d < usualOverlap/2 && d > markRadius {
+			if d := b.Centre().Distance(at); d < paper.UsualOverlap/2 && d > arrange.MarkRadius {
 				numbers = append(numbers, r.text)
 				aside := b.Centre().Sub(at)
 				j.upright = math.Abs(aside.X) > math.Abs(aside.Y)
@@ -64,7 +66,7 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 
 // window is what the page shows of the sheet: the clip of its lines.
 func (p readPage) window() plane.Box {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
 	for _, q := range p.paths {
 		if q.clip != whole {
 			return q.clip
@@ -232,11 +234,11 @@ func onPaper(p plane.Path, turned bool, step plane.Point) plane.Path {
 // every place of every line is on some page within its joins, and on
 // every page in whose window it lies. It returns what is wrong first, "" if
 // nothing is.
-func checkPiece(laid []laidPage, m marking.Marking, turned bool, step plane.Point) string {
-	byPage := make([]map[marking.Role][]*printedLine, len(laid))
+func checkPiece(laid []laidPage, m mark.Marking, turned bool, step plane.Point) string {
+	byPage := make([]map[mark.Role][]*printedLine, len(laid))
 	for i := range laid {
-		byPage[i] = map[marking.Role][]*printedLine{}
-		for _, role := range marking.Roles() {
+		byPage[i] = map[mark.Role][]*printedLine{}
+		for _, role := range mark.Roles() {
 			byPage[i][role] = printedLines(laid[i:i+1], role.String())
 		}
 	}
@@ -277,9 +279,9 @@ func checkPiece(laid []laidPage, m marking.Marking, turned bool, step plane.Poin
 
 // strays returns the first printed place of a sheet that is on no line of its
 // pieces, "" if there is none.
-func strays(laid []laidPage, lines map[marking.Role][]*plane.Tree) string {
+func strays(laid []laidPage, lines map[mark.Role][]*plane.Tree) string {
 	wrong := ""
-	for _, role := range marking.Roles() {
+	for _, role := range mark.Roles() {
 		for _, l := range printedLines(laid, role.String()) {
 			samples(l.tree.Path(), func(at plane.Point, _ float64) bool {
 				for _, tree := range lines[role] {
@@ -295,8 +297,8 @@ func strays(laid []laidPage, lines map[marking.Role][]*plane.Tree) string {
 	return wrong
 }
 
-func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
-	byName := map[string]marking.Marking{}
+func checkJoined(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+	byName := map[string]mark.Marking{}
 	for _, m := range set.Pieces {
 		name := m.Name
 		if name == "" {
@@ -308,7 +310,7 @@ func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
 	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		laid, apart := joinUp(t, d, sheet)
 		require.Empty(t, apart, "pages without a join")
-		lines := map[marking.Role][]*plane.Tree{}
+		lines := map[mark.Role][]*plane.Tree{}
 		// The first may be a large piece: it is found by what the others leave.
 		for k, name := range slices.Backward(sheet.Pieces) {
 			m, known := byName[name]
@@ -331,11 +333,11 @@ func checkJoined(t require.TestingT, set Set, d readDocument, s Summary) {
 // several pages lies where its bounds are those of what is printed and is no line
 // of the pieces found before. Any other, which is whole on one page, lies where a
 // printed line is its first line moved, and all its other lines are there as well.
-func findPiece(laid []laidPage, m marking.Marking, turned, last bool, found map[marking.Role][]*plane.Tree) (plane.Point, bool) {
+func findPiece(laid []laidPage, m mark.Marking, turned, last bool, found map[mark.Role][]*plane.Tree) (plane.Point, bool) {
 	first := onPaper(m.Marks[0].Path, turned, plane.Point{})
 	if len(laid) > 1 && last {
 		printed, meant := plane.EmptyBox(), plane.EmptyBox()
-		for _, role := range marking.Roles() {
+		for _, role := range mark.Roles() {
 			for _, l := range printedLines(laid, role.String()) {
 				if !isOneOf(l.tree.Path(), found[role]) {
 					printed = printed.Union(l.bounds)
@@ -375,7 +377,7 @@ func isOneOf(path plane.Path, lines []*plane.Tree) bool {
 // line it starts.
 func TestDashesGoOn(t *testing.T) {
 	m := skirt()
-	d, s := drawn(t, Set{Title: "Skirt", Pieces: []marking.Marking{m}}, "letter")
+	d, s := drawn(t, arrange.Set{Title: "Skirt", Pieces: []mark.Marking{m}}, "letter")
 	sheet := s.Sheets[0]
 	laid, _ := joinUp(t, d, sheet)
 	turned := len(sheet.Turned) > 0
@@ -414,7 +416,7 @@ func TestArrowHeads(t *testing.T) {
 	m := bodice()
 	step, ok := findPiece(laid, m, len(sheet.Turned) > 0, true, nil)
 	require.True(t, ok)
-	tips := func(role marking.Role) []plane.Point {
+	tips := func(role mark.Role) []plane.Point {
 		var all []plane.Point
 		for _, p := range laid {
 			for _, q := range p.paths {
@@ -426,25 +428,25 @@ func TestArrowHeads(t *testing.T) {
 		}
 		return all
 	}
-	for _, mark := range m.Marks {
-		path := onPaper(mark.Path, len(sheet.Turned) > 0, step)
+	for _, theMark := range m.Marks {
+		path := onPaper(theMark.Path, len(sheet.Turned) > 0, step)
 		var want []plane.Point
-		switch mark.Role {
-		case marking.Grain:
+		switch theMark.Role {
+		case mark.Grain:
 			want = []plane.Point{path[0], path[len(path)-1]}
-		case marking.Arrow:
+		case mark.Arrow:
 			want = []plane.Point{path[len(path)-1]}
 		default:
 			continue
 		}
-		got := tips(mark.Role)
-		require.Len(t, got, len(want), mark.Role)
+		got := tips(theMark.Role)
+		require.Len(t, got, len(want), theMark.Role)
 		for _, w := range want {
 			nearest := math.Inf(1)
 			for _, g := range got {
 				nearest = math.Min(nearest, g.Distance(w))
 			}
-			assert.Less(t, nearest, offLine, "%v", mark.Role)
+			assert.Less(t, nearest, offLine, "%v", theMark.Role)
 		}
 	}
 }

@@ -17,8 +17,13 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: it hands the PDF to programs that others wrote, as a
@@ -54,15 +59,15 @@ func run(t *testing.T, name string, args ...string) {
 }
 
 // onDisk draws a set, with its cautions, into a file.
-func onDisk(t *testing.T, set Set, paper string) (string, Summary) {
+func onDisk(t *testing.T, set arrange.Set, paper string) (string, Summary) {
 	t.Helper()
 	return onDiskOn(t, set, found(t, paper))
 }
 
 // onDiskOn is onDisk for paper that is asked for with more than a name.
-func onDiskOn(t *testing.T, set Set, p Paper) (string, Summary) {
+func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, Summary) {
 	t.Helper()
-	set.Cautions = marking.Cautions(set.Pieces)
+	set.Cautions = figures.Cautions(set.Pieces)
 	file := filepath.Join(t.TempDir(), "sheets.pdf")
 	out, err := os.Create(file)
 	require.NoError(t, err)
@@ -73,7 +78,7 @@ func onDiskOn(t *testing.T, set Set, p Paper) (string, Summary) {
 }
 
 func TestRenders(t *testing.T) {
-	for name, set := range map[string]Set{
+	for name, set := range map[string]arrange.Set{
 		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(), "a sample sewn first": sampleFirst(),
 		"figures": withFigures(few(), dressFigures()),
 	} {
@@ -214,7 +219,7 @@ func TestPagesAreRead(t *testing.T) {
 }
 
 // checkPageText looks at what a page says.
-func checkPageText(t *testing.T, text string, set Set, s Summary, sheet SheetSummary, page laidPage, laid []laidPage) {
+func checkPageText(t *testing.T, text string, set arrange.Set, s Summary, sheet SheetSummary, page laidPage, laid []laidPage) {
 	t.Helper()
 	number := fmt.Sprintf("page %d of %d", page.number, s.Pages)
 	before, after, there := strings.Cut(text, number)
@@ -272,14 +277,14 @@ func rankIn(all []float64, own float64) int {
 // pages that are to be joined and on one single page.
 func TestSquaresMeasure(t *testing.T) {
 	t.Parallel()
-	for _, paper := range []string{"letter", "a4", eitherName, singleName} {
-		for _, unit := range []marking.Unit{marking.Inch, marking.Centimetre, marking.Millimetre} {
+	for _, p := range []string{"letter", "a4", paper.EitherName, paper.SingleName} {
+		for _, unit := range []length.Unit{length.Inch, length.Centimetre, length.Millimetre} {
 			set := few()
 			set.Unit = unit
-			file, s := onDisk(t, set, paper)
-			d, _ := drawn(t, set, paper)
+			file, s := onDisk(t, set, p)
+			d, _ := drawn(t, set, p)
 			for _, r := range renderers() {
-				t.Run(fmt.Sprintf("%s, %v, %s", paper, unit, r.name), func(t *testing.T) {
+				t.Run(fmt.Sprintf("%s, %v, %s", p, unit, r.name), func(t *testing.T) {
 					t.Parallel()
 					for i, g := range r.draw(t, file, 1, s.Pages) {
 						assertSquares(t, g, d.pages[i])
@@ -293,12 +298,12 @@ func TestSquaresMeasure(t *testing.T) {
 // On a sheet for a printer that does not print true the squares are drawn larger or
 // smaller by as much: what comes out of that printer is 4 in, to the dot.
 func TestCorrectedSquaresMeasure(t *testing.T) {
-	paper := found(t, "letter")
-	paper.Printed = Scale{0.96875, 0.984375} // 3 7/8 and 3 15/16 of 4 in
-	file, s := onDiskOn(t, few(), paper)
+	p := found(t, "letter")
+	p.Printed = paper.Scale{Across: 0.96875, Down: 0.984375} // 3 7/8 and 3 15/16 of 4 in
+	file, s := onDiskOn(t, few(), p)
 	data, err := os.ReadFile(file)
 	require.NoError(t, err)
-	d := readPDF(t, data, Scale{}) // as it is before it is printed
+	d := readPDF(t, data, paper.Scale{}) // as it is before it is printed
 	for _, r := range renderers() {
 		for i, g := range r.draw(t, file, 1, s.Pages) {
 			frames := d.pages[i].frames()
@@ -309,8 +314,8 @@ func TestCorrectedSquaresMeasure(t *testing.T) {
 					want = []float64{4 * dots, 100 / dot}[k]
 				}
 				across, up := sides(t, g, f)
-				assert.InDelta(t, want, float64(across)*paper.Printed.Across, 1, "%s, page %d, across", r.name, i+1)
-				assert.InDelta(t, want, float64(up)*paper.Printed.Down, 1, "%s, page %d, up", r.name, i+1)
+				assert.InDelta(t, want, float64(across)*p.Printed.Across, 1, "%s, page %d, across", r.name, i+1)
+				assert.InDelta(t, want, float64(up)*p.Printed.Down, 1, "%s, page %d, up", r.name, i+1)
 			}
 		}
 	}
@@ -340,9 +345,9 @@ func inMargin(g *image.Gray) string {
 // The pages of figures keep the margin as the others do; who asks for no margin gets
 // none.
 func TestMarginsRender(t *testing.T) {
-	full := Set{Pieces: []marking.Marking{rectangle("p", "Panel", 300, 250)}}
+	full := arrange.Set{Pieces: []mark.Marking{rectangle("p", "Panel", 300, 250)}}
 	for _, r := range renderers() {
-		for _, name := range []string{"letter", "a4", eitherName} {
+		for _, name := range []string{"letter", "a4", paper.EitherName} {
 			t.Run(name+", "+r.name, func(t *testing.T) {
 				t.Parallel()
 				file, s := onDisk(t, withFigures(full, dressFigures()), name)
@@ -364,7 +369,7 @@ func TestMarginsRender(t *testing.T) {
 // A straight line of the piece lies on paper where it is said to lie, to the
 // dot, and is as long.
 func TestLinesMeasure(t *testing.T) {
-	set := Set{Pieces: []marking.Marking{rectangle("p", "Pocket", 101.6, 127)}}
+	set := arrange.Set{Pieces: []mark.Marking{rectangle("p", "Pocket", 101.6, 127)}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Front+1)
 	d, _ := drawn(t, set, "letter")
@@ -378,7 +383,7 @@ func TestLinesMeasure(t *testing.T) {
 	require.InDelta(t, 127, outline.Height(), 4*written)
 	// From outside edge to outside edge: 4 in and 5 in and once the width of
 	// the line.
-	line := penOf(marking.Cut).width / 25.4 * dots
+	line := ink.PenOf(mark.Cut).Width / 25.4 * dots
 	middle := outline.Min.Toward(outline.Max, 0.03)
 	across := dotAt(g, plane.Point{X: outline.Min.X - 1, Y: middle.Y})
 	up := dotAt(g, plane.Point{X: middle.X, Y: outline.Min.Y - 1})
@@ -389,12 +394,12 @@ func TestLinesMeasure(t *testing.T) {
 // The strip of a sample is as long and as high on paper as it is said to be,
 // and its two placement lines lie 6 in apart.
 func TestFormMeasures(t *testing.T) {
-	set := Set{Pieces: []marking.Marking{sampleSheet()}}
+	set := arrange.Set{Pieces: []mark.Marking{sampleSheet()}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Forms[0].Page)
 	d, _ := drawn(t, set, "letter")
-	outline := boundsOf(d.pages[s.Forms[0].Page-1], marking.Cut)
-	line := penOf(marking.Cut).width / 25.4 * dots
+	outline := boundsOf(d.pages[s.Forms[0].Page-1], mark.Cut)
+	line := ink.PenOf(mark.Cut).Width / 25.4 * dots
 	across := dotAt(g, plane.Point{X: outline.Min.X - 1, Y: outline.Min.Y + 2})
 	up := dotAt(g, plane.Point{X: outline.Min.X + 2, Y: outline.Min.Y - 1})
 	assert.InDelta(t, 6.5*dots+line, outside(t, g, across, image.Pt(1, 0), 6.5*dots+20), 1.5, "across")

@@ -3,53 +3,54 @@ package pdfout
 import (
 	"fmt"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
 )
 
 // The reports of these tests are written here by hand, as the figures of a
 // child's clothes may be.
 
 // withFigures is a set with a report.
-func withFigures(s Set, r *marking.Report) Set {
+func withFigures(s arrange.Set, r *mark.Report) arrange.Set {
 	s.Report = r
 	return s
 }
 
 // oblong is a shape of a picture: a rectangle with its lower left corner at a
 // place.
-func oblong(name string, x, y, w, h float64) marking.Shape {
-	return marking.Shape{Name: name, Outline: plane.Path{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}, {X: x, Y: y}}}
+func oblong(name string, x, y, w, h float64) mark.Shape {
+	return mark.Shape{Name: name, Outline: plane.Path{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}, {X: x, Y: y}}}
 }
 
 // cells makes rows of cells.
-func cells(rows ...[]string) []marking.Row {
-	var all []marking.Row
+func cells(rows ...[]string) []mark.Row {
+	var all []mark.Row
 	for _, r := range rows {
-		all = append(all, marking.Row{Cells: r})
+		all = append(all, mark.Row{Cells: r})
 	}
 	return all
 }
 
 // total is rows with one more under them, which is their total.
-func total(rows []marking.Row, cells ...string) []marking.Row {
-	return append(rows, marking.Row{Cells: cells, Total: true})
+func total(rows []mark.Row, cells ...string) []mark.Row {
+	return append(rows, mark.Row{Cells: cells, Total: true})
 }
 
 // dressFigures are the figures of a whole dress, with everything a report may
 // have.
-func dressFigures() *marking.Report {
-	cloth := &marking.Picture{
+func dressFigures() *mark.Report {
+	cloth := &mark.Picture{
 		Caption: "The pieces as they may lie on cloth 44 in wide, the folded edge at the left. This picture is small and not to be measured.",
 		Width:   44 * inch, Height: 74 * inch,
-		Bands: []marking.Band{
+		Bands: []mark.Band{
 			{From: 0, To: 46 * inch, Width: 22 * inch, Text: "cloth folded lengthwise"},
 			{From: 46 * inch, To: 74 * inch, Width: 44 * inch, Text: "cloth laid single from here on, to the end"},
 		},
 	}
 	at := func(p plane.Path, x, y float64) plane.Path { return shrunk(p, plane.Point{X: x * inch, Y: y * inch}) }
 	front := bodice().Outline
-	cloth.Shapes = []marking.Shape{
+	cloth.Shapes = []mark.Shape{
 		oblong("Skirt panel", 2, 2, 18.2*inch, 25*inch),
 		{Name: "Front", Outline: at(front, 0, 28)},
 		{Name: "Back", Outline: at(front, 8, 28)},
@@ -65,16 +66,16 @@ func dressFigures() *marking.Report {
 		oblong("Loop", 18*inch, 48*inch, 0.5*inch, 2*inch),
 		oblong("Stay", 18*inch, 52*inch, 0.25*inch, 0.5*inch),
 	}
-	return &marking.Report{
+	return &mark.Report{
 		Title: "Linden pinafore, size 18 months",
 		Notes: []string{
 			"Lengths are printed to the nearest 1/16 in. Numbers in a column add up as they are printed.",
 			"What a tuck takes up was reckoned; sew the sample before you cut, and write what it takes up into the file.",
 		},
-		Sections: []marking.Section{
+		Sections: []mark.Section{
 			{
 				Title: "Pieces to cut",
-				Tables: []marking.Table{{
+				Tables: []mark.Table{{
 					Heads: []string{"piece", "how many", "width flat", "length flat", "width sewn", "length sewn"},
 					Rows: cells(
 						[]string{"Front, on the fold", "1", "17 11/16 in", "14 3/4 in", "13 in", "14 in"},
@@ -83,12 +84,12 @@ func dressFigures() *marking.Report {
 						[]string{"Sleeve", "2", "12 in", "9 in", "7 in", "8 1/4 in"},
 						[]string{"Tie that goes twice round the waist", "2", "1 1/4 in", "26 in", "less than 1/16 in", "25 1/2 in"},
 					),
-					Lines: []marking.Sentence{{Text: "The front is cut after it is tucked: cut a block of 19 in by 16 in first.", Warning: true}},
+					Lines: []mark.Sentence{{Text: "The front is cut after it is tucked: cut a block of 19 in by 16 in first.", Warning: true}},
 				}},
 			},
 			{
 				Title: "Tucks and pleats",
-				Tables: []marking.Table{
+				Tables: []mark.Table{
 					{
 						Title: "Front: six tucks at either side of the centre",
 						Heads: []string{"", "fold to fold", "width of a tuck", "takes up each", "all"},
@@ -97,7 +98,7 @@ func dressFigures() *marking.Report {
 							[]string{"tucks 7 to 12", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
 							[]string{"inverted pleat", "", "3/4 in", "1 1/2 in", "1 1/2 in"},
 						), "taken up in all", "", "", "", "4 1/2 in"),
-						Lines: []marking.Sentence{
+						Lines: []mark.Sentence{
 							{Text: "takes up in the cloth you sew with, all tucks together:", Blank: true},
 							{Text: "Two tucks lie 1/16 in nearer to the armhole than their own width, so that the seam would catch the edge of the last tuck; move the set toward the centre by at least 1/8 in, or leave out tuck 6.", Warning: true},
 						},
@@ -108,18 +109,18 @@ func dressFigures() *marking.Report {
 						Rows:  cells([]string{"tuck 1", "4 1/4 in"}, []string{"tuck 2", "6 1/4 in"}, []string{"tuck 3", "8 1/4 in"}),
 					},
 				},
-				Lines: []marking.Sentence{{Blank: true}, {Text: "Measured by, and when:", Blank: true}},
+				Lines: []mark.Sentence{{Blank: true}, {Text: "Measured by, and when:", Blank: true}},
 			},
 			{
 				Title: "Cloth",
-				Tables: []marking.Table{{
+				Tables: []mark.Table{{
 					Heads: []string{"", "cloth 36 in wide", "cloth 44 in wide", "cloth 54 in wide"},
 					Rows: total(cells(
 						[]string{"folded", "52 in", "46 in", "40 1/2 in"},
 						[]string{"single", "31 1/4 in", "28 in", "26 in"},
 					), "to buy", "83 1/4 in", "74 in", "66 1/2 in"),
 				}},
-				Lines:   []marking.Sentence{{Text: "Add what the cloth shrinks when it is washed: 5 in for each 100 in, by a guess; wash it first and measure."}},
+				Lines:   []mark.Sentence{{Text: "Add what the cloth shrinks when it is washed: 5 in for each 100 in, by a guess; wash it first and measure."}},
 				Picture: cloth,
 			},
 		},
@@ -127,12 +128,12 @@ func dressFigures() *marking.Report {
 }
 
 // columnFigures are figures of which every table fits a column, with a picture.
-func columnFigures() *marking.Report {
+func columnFigures() *mark.Report {
 	dress := dressFigures()
-	r := &marking.Report{Title: dress.Title, Notes: dress.Notes}
-	edges := marking.Section{Title: "Edges"}
+	r := &mark.Report{Title: dress.Title, Notes: dress.Notes}
+	edges := mark.Section{Title: "Edges"}
 	for _, name := range []string{"Front, half of it", "Back, both", "Neck facing strip, cut along the grain of the cloth", "Sleeve, both", "Sleeve band, both", "Pocket, both", "Collar", "Cuff"} {
-		edges.Tables = append(edges.Tables, marking.Table{
+		edges.Tables = append(edges.Tables, mark.Table{
 			Title: name, Heads: []string{"", "cut", "sewn", "allowance"},
 			Rows: cells(
 				[]string{"hem", "9 in", "8 7/16 in", "hem 2, turn 1/4"},
@@ -140,22 +141,22 @@ func columnFigures() *marking.Report {
 				[]string{"the armhole, from the side to the shoulder", "6 13/16 in", "6 in", "3/8"},
 				[]string{"shoulder", "2 1/8 in", "1 3/16 in", "3/8"},
 			),
-			Lines: []marking.Sentence{{Text: "sewn: with the tucks and pleats in"}, {Text: "The seam is 1/8 in too long.", Warning: true}},
+			Lines: []mark.Sentence{{Text: "sewn: with the tucks and pleats in"}, {Text: "The seam is 1/8 in too long.", Warning: true}},
 		})
 	}
-	seams := marking.Section{Title: "Seams", Tables: []marking.Table{{
+	seams := mark.Section{Title: "Seams", Tables: []mark.Table{{
 		Title: "side", Heads: []string{"", "cut", "sewn"},
 		Rows: total(cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
-	}}, Lines: []marking.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
+	}}, Lines: []mark.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
 	cloth := dress.Sections[2]
 	cloth.Tables = nil
-	settings := marking.Section{Title: "Settings to keep", Lines: []marking.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
-	r.Sections = []marking.Section{edges, seams, cloth, settings}
+	settings := mark.Section{Title: "Settings to keep", Lines: []mark.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
+	r.Sections = []mark.Section{edges, seams, cloth, settings}
 	return r
 }
 
 // scrapFigures are columnFigures with a picture of many small things.
-func scrapFigures() *marking.Report {
+func scrapFigures() *mark.Report {
 	r := columnFigures()
 	cloth := *r.Sections[2].Picture
 	cloth.Shapes = nil
@@ -168,11 +169,11 @@ func scrapFigures() *marking.Report {
 }
 
 // longFigures are more than a page holds, in every part of a report.
-func longFigures() *marking.Report {
+func longFigures() *mark.Report {
 	r := dressFigures()
-	long := marking.Section{Title: "Marks along the seams"}
+	long := mark.Section{Title: "Marks along the seams"}
 	for k := range 4 {
-		t := marking.Table{Title: fmt.Sprintf("Seam no. %d", k+1), Heads: []string{"mark", "from the start", "from the end"}}
+		t := mark.Table{Title: fmt.Sprintf("Seam no. %d", k+1), Heads: []string{"mark", "from the start", "from the end"}}
 		for i := range 20 + 23*k {
 			t.Rows = append(t.Rows, cells([]string{fmt.Sprintf("mark %d.%d", k+1, i+1), fmt.Sprintf("%d 3/16 in", i+1), fmt.Sprintf("%d 1/2 in", 90-i)})...)
 		}

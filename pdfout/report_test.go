@@ -13,8 +13,13 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/text"
 )
 
 // figurePages are the pages of figures of a PDF.
@@ -25,7 +30,7 @@ func (d readDocument) figurePages(s Summary) []readPage { return d.pages[s.Front
 func (p readPage) said() string {
 	var all []string
 	for i, r := range p.texts {
-		if i > 1 && !(r.text == flagSign && r.size == flagSignSize) {
+		if i > 1 && !(r.text == report.FlagSign && r.size == report.FlagSignSize) {
 			all = append(all, r.text)
 		}
 	}
@@ -35,24 +40,24 @@ func (p readPage) said() string {
 // checkFigures: the pages of figures come right after those in front, say what
 // they are, and say all that the report does. That nothing on them overlaps or
 // leaves what can be printed is checked with all pages.
-func checkFigures(t require.TestingT, set Set, d readDocument, s Summary) {
+func checkFigures(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	first := strings.Join(d.pages[0].words(), "\n")
 	if set.Report == nil {
 		assert.Zero(t, s.Figures)
-		assert.NotContains(t, first, figuresHeading)
+		assert.NotContains(t, first, report.Heading)
 		return
 	}
-	assert.Contains(t, first, figuresHeading+": "+pageRange(s.Front+1, inFront(s), "", "")+".")
+	assert.Contains(t, first, report.Heading+": "+text.PageRange(s.Front+1, inFront(s), "", "")+".")
 	assert.Contains(t, squeezed(first), squeezed("Every full-size page has a square"))
 	var all strings.Builder
 	var words []string
 	for i, p := range d.figurePages(s) {
-		assert.True(t, strings.HasPrefix(p.texts[0].text, figuresHeading), "page %d is headed %q", s.Front+i+1, p.texts[0].text)
+		assert.True(t, strings.HasPrefix(p.texts[0].text, report.Heading), "page %d is headed %q", s.Front+i+1, p.texts[0].text)
 		assert.Equal(t, fmt.Sprintf("page %d of %d", s.Front+i+1, s.Pages), p.texts[1].text)
 		all.WriteString(p.said())
 		words = append(words, p.words()...)
 	}
-	for _, text := range textsOfReport(*set.Report) {
+	for _, text := range report.Texts(*set.Report) {
 		assert.Contains(t, all.String(), squeezed(text), "a text of the report")
 	}
 	for _, section := range set.Report.Sections {
@@ -114,7 +119,7 @@ func (p placedTexts) only(t require.TestingT, word string) (readText, int) {
 func (p readPage) totalLines() []plane.Path {
 	var all []plane.Path
 	for _, q := range p.paths {
-		if q.painted == "S" && q.stroke == black() && math.Abs(q.width-totalPen().width) < 2*written && len(q.dashes) == 0 {
+		if q.painted == "S" && q.stroke == ink.Black() && math.Abs(q.width-report.TotalPen().Width) < 2*written && len(q.dashes) == 0 {
 			all = append(all, q.parts...)
 		}
 	}
@@ -122,7 +127,7 @@ func (p readPage) totalLines() []plane.Path {
 }
 
 // reported draws a report with a small piece.
-func reported(t require.TestingT, r *marking.Report, paper string) ([]readPage, Summary) {
+func reported(t require.TestingT, r *mark.Report, paper string) ([]readPage, Summary) {
 	d, s := drawn(t, withFigures(many(1), r), paper)
 	return d.figurePages(s), s
 }
@@ -153,26 +158,26 @@ func TestFiguresBreak(t *testing.T) {
 		{"tables of seven rows", 40, 7, 2, true, 6},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := &marking.Report{Notes: []string{"All of it is flat."}}
+			r := &mark.Report{Notes: []string{"All of it is flat."}}
 			n := 0
-			var tables []marking.Table
+			var tables []mark.Table
 			var headings []string
 			for k := range c.tables {
 				if k == 0 || c.sectionOfTwo && k%2 == 0 {
 					heading := fmt.Sprint("Section ", k)
 					headings = append(headings, heading)
-					r.Sections = append(r.Sections, marking.Section{Title: heading})
+					r.Sections = append(r.Sections, mark.Section{Title: heading})
 				}
-				table := marking.Table{Title: fmt.Sprint("Table ", k), Heads: []string{"", "flat", "sewn"}}
+				table := mark.Table{Title: fmt.Sprint("Table ", k), Heads: []string{"", "flat", "sewn"}}
 				for i := range c.rows {
 					n++
-					table.Rows = append(table.Rows, marking.Row{
+					table.Rows = append(table.Rows, mark.Row{
 						Cells: []string{fmt.Sprintf("row%d.%d", k, i), fmt.Sprintf("%d1 1/2 in", n), fmt.Sprintf("%d2 11/16 in", n)},
 						Total: i == c.rows-1 && i > 0,
 					})
 				}
 				for range c.sentences {
-					table.Lines = append(table.Lines, marking.Sentence{Text: "Look at it before you cut.", Warning: true})
+					table.Lines = append(table.Lines, mark.Sentence{Text: "Look at it before you cut.", Warning: true})
 				}
 				section := &r.Sections[len(r.Sections)-1]
 				section.Tables = append(section.Tables, table)
@@ -187,7 +192,7 @@ func TestFiguresBreak(t *testing.T) {
 				checkNothingLast(t, columns, headings)
 
 				wide := *r
-				wide.Sections = append(slices.Clone(r.Sections), marking.Section{Tables: []marking.Table{wideTable()}})
+				wide.Sections = append(slices.Clone(r.Sections), mark.Section{Tables: []mark.Table{wideTable()}})
 				pages, _ = reported(t, &wide, paper)
 				assert.GreaterOrEqual(t, len(pages), c.leastPageCount)
 				checkTables(t, pages, tables)
@@ -199,7 +204,7 @@ func TestFiguresBreak(t *testing.T) {
 
 func TestSentences(t *testing.T) {
 	long := "it takes up " + strings.Repeat("more and more ", 8)
-	said := marking.Section{Lines: []marking.Sentence{
+	said := mark.Section{Lines: []mark.Sentence{
 		{Text: "Plain."},
 		{Text: "The seam catches tuck 6.", Warning: true},
 		{Text: "measured by:", Blank: true},
@@ -208,16 +213,16 @@ func TestSentences(t *testing.T) {
 		{Text: "not sewn yet:", Blank: true, Warning: true},
 		{},
 	}}
-	half := columnWidth(papers()[0].underHeader().Width(), 2)
+	half := report.ColumnWidth(paper.All()[0].UnderHeader().Width(), 2)
 	t.Run("in a column", func(t *testing.T) { checkSentences(t, said, long, half) })
-	said.Tables = []marking.Table{wideTable()}
-	t.Run("across the page", func(t *testing.T) { checkSentences(t, said, long, mostMeasure) })
+	said.Tables = []mark.Table{wideTable()}
+	t.Run("across the page", func(t *testing.T) { checkSentences(t, said, long, report.MostMeasure) })
 }
 
 // checkSentences holds the sentences of TestSentences against what they are to look
 // like in some measure.
-func checkSentences(t *testing.T, section marking.Section, long string, measure float64) {
-	pages, _ := reported(t, &marking.Report{Sections: []marking.Section{section}}, "letter")
+func checkSentences(t *testing.T, section mark.Section, long string, measure float64) {
+	pages, _ := reported(t, &mark.Report{Sections: []mark.Section{section}}, "letter")
 	require.Len(t, pages, 1)
 	page := pages[0]
 
@@ -241,20 +246,20 @@ func checkSentences(t *testing.T, section marking.Section, long string, measure 
 	lines := page.toWriteOn()
 	require.Len(t, lines, 4)
 	behind, _ := only(t, pages, "measured by:")
-	assert.InDelta(t, behind.rightEnd()+ruleAway, lines[0][0].X, 4*written, "behind its words")
+	assert.InDelta(t, behind.rightEnd()+text.RuleAway, lines[0][0].X, 4*written, "behind its words")
 	assert.InDelta(t, behind.at.Y, lines[0][0].Y, 1)
 	assert.InDelta(t, plain.at.X, lines[1][0].X, 2*written, "a whole line where nothing is said")
 	assert.InDelta(t, measure, lines[1].Length(), 4*written)
 	assert.Contains(t, page.said(), squeezed(long))
 	for i, r := range lines {
-		assert.GreaterOrEqual(t, r.Length(), leastToWrite-4*written)
+		assert.GreaterOrEqual(t, r.Length(), text.LeastToWrite-4*written)
 		// Handwriting of 6 mm stands on the line and meets nothing.
 		hand := plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: 6})}.Grown(-2 * written)
 		for _, text := range page.texts {
 			assert.False(t, hand.Meets(text.box()), "%q stands where is written: line %d", text.text, i)
 		}
 		for k, o := range lines {
-			assert.True(t, k == i || !upright(hand).meetsSegment(o[0], o[1]), "lines %d and %d", i, k)
+			assert.True(t, k == i || !text.Upright(hand).MeetsSegment(o[0], o[1]), "lines %d and %d", i, k)
 		}
 	}
 }
@@ -268,27 +273,27 @@ func TestLongTextsInFigures(t *testing.T) {
 		"a word": strings.Repeat("W", 200),
 	} {
 		t.Run(name, func(t *testing.T) {
-			table := marking.Table{Title: text, Heads: []string{text, text, text}, Lines: []marking.Sentence{{Text: text, Warning: true, Blank: true}}}
+			table := mark.Table{Title: text, Heads: []string{text, text, text}, Lines: []mark.Sentence{{Text: text, Warning: true, Blank: true}}}
 			for range 9 {
-				table.Rows = append(table.Rows, marking.Row{Cells: []string{text, "17 11/16 in", "3 cm"}, Total: true})
+				table.Rows = append(table.Rows, mark.Row{Cells: []string{text, "17 11/16 in", "3 cm"}, Total: true})
 			}
-			p := marking.Picture{Width: 1000, Height: 5000, Caption: text, Bands: []marking.Band{{From: 0, To: 1000, Width: 500, Text: text}, {From: 1000, To: 5000, Width: 1000, Text: text}}}
-			p.Shapes = []marking.Shape{oblong(text, 0, 0, 1000, 900), oblong(text+" 2", 0, 1100, 40, 40)}
-			section := marking.Section{Title: text, Tables: []marking.Table{table, table}, Picture: &p}
-			for _, paper := range Papers() {
-				set := withFigures(many(1), &marking.Report{Title: text, Notes: []string{text}, Sections: []marking.Section{section, section}})
-				d, s := drawn(t, set, paper)
+			p := mark.Picture{Width: 1000, Height: 5000, Caption: text, Bands: []mark.Band{{From: 0, To: 1000, Width: 500, Text: text}, {From: 1000, To: 5000, Width: 1000, Text: text}}}
+			p.Shapes = []mark.Shape{oblong(text, 0, 0, 1000, 900), oblong(text+" 2", 0, 1100, 40, 40)}
+			section := mark.Section{Title: text, Tables: []mark.Table{table, table}, Picture: &p}
+			for _, on := range paper.Papers() {
+				set := withFigures(many(1), &mark.Report{Title: text, Notes: []string{text}, Sections: []mark.Section{section, section}})
+				d, s := drawn(t, set, on)
 				checkMargins(t, set, d, s)
 				checkFront(t, set, d, s)
 				for _, page := range d.figurePages(s) {
 					for _, words := range page.words() {
-						assert.NotRegexp(t, brokenMeasure, strings.TrimSuffix(words, " …"), paper)
+						assert.NotRegexp(t, brokenMeasure, strings.TrimSuffix(words, " …"), on)
 					}
 				}
 			}
 			// A page as low as a page may be has room for what stays together.
 			for _, low := range leastPapers() {
-				pages, err := layReport(withFigures(Set{}, &marking.Report{Sections: []marking.Section{section, {Title: text, Picture: &p}}}), low)
+				pages, err := report.Lay(withFigures(arrange.Set{}, &mark.Report{Sections: []mark.Section{section, {Title: text, Picture: &p}}}), low)
 				require.NoError(t, err)
 				checkRoom(t, pages, low)
 			}
@@ -298,18 +303,18 @@ func TestLongTextsInFigures(t *testing.T) {
 
 // A report that says nothing has no pages.
 func TestEmptyReports(t *testing.T) {
-	for name, r := range map[string]*marking.Report{
+	for name, r := range map[string]*mark.Report{
 		"none":                  nil,
 		"nothing":               {},
 		"a title alone":         {Title: "Linden pinafore"},
-		"a section of nothing":  {Title: "Linden pinafore", Sections: []marking.Section{{Title: "Tucks"}}},
-		"tables of nothing":     {Sections: []marking.Section{{Title: "Tucks", Tables: []marking.Table{{}, {Title: "Front", Heads: []string{"a", "b"}}}}}},
-		"a sentence of nothing": {Sections: []marking.Section{{Lines: []marking.Sentence{{}, {Warning: true}}}}},
+		"a section of nothing":  {Title: "Linden pinafore", Sections: []mark.Section{{Title: "Tucks"}}},
+		"tables of nothing":     {Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{}, {Title: "Front", Heads: []string{"a", "b"}}}}}},
+		"a sentence of nothing": {Sections: []mark.Section{{Lines: []mark.Sentence{{}, {Warning: true}}}}},
 	} {
 		d, s := drawn(t, withFigures(many(1), r), "a4")
 		assert.Zero(t, s.Figures, name)
 		assert.Len(t, d.pages, 2, name)
-		assert.NotContains(t, strings.Join(d.pages[0].words(), "\n"), figuresHeading, name)
+		assert.NotContains(t, strings.Join(d.pages[0].words(), "\n"), report.Heading, name)
 	}
 }
 
@@ -332,30 +337,30 @@ func TestFiguresAreHeaded(t *testing.T) {
 	}
 	// The first page names them in one line, whatever their numbers are: the room
 	// for its pictures is found before those are known.
-	narrow := leastPapers()[0].front().Width()
-	assert.Less(t, regular().width(figuresHeading+": pages 1999 to 2000.", proseSize), (narrow-gutter)/2)
+	narrow := leastPapers()[0].Front().Width()
+	assert.Less(t, ink.Regular().Width(report.Heading+": pages 1999 to 2000.", proseSize), (narrow-text.Gutter)/2)
 }
 
 // leastPapers are the smallest papers the pages in front fit on: upright, and lying.
-func leastPapers() []Paper {
-	return []Paper{
-		plainPaper("", "low", leastUprightWidth+2*frontMargin, leastUprightHeight+2*frontMargin),
-		plainPaper("", "lying", leastLyingWidth+2*frontMargin, leastLyingHeight+2*frontMargin),
+func leastPapers() []paper.Paper {
+	return []paper.Paper{
+		paper.Plain("", "low", paper.LeastUprightWidth+2*paper.FrontMargin, paper.LeastUprightHeight+2*paper.FrontMargin),
+		paper.Plain("", "lying", paper.LeastLyingWidth+2*paper.FrontMargin, paper.LeastLyingHeight+2*paper.FrontMargin),
 	}
 }
 
 func TestFiguresCountAsPages(t *testing.T) {
 	t.Parallel()
-	section := marking.Section{Title: "Tucks", Tables: []marking.Table{wideTable()}}
+	section := mark.Section{Title: "Tucks", Tables: []mark.Table{wideTable()}}
 	for i := range 4_000 {
-		section.Lines = append(section.Lines, marking.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
+		section.Lines = append(section.Lines, mark.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
 	}
-	set := Set{Pieces: []marking.Marking{sail(97_000)}}
-	book, _, err := plan(set, papers()[0])
+	set := arrange.Set{Pieces: []mark.Marking{sail(97_000)}}
+	book, _, err := plan(set, paper.All()[0])
 	require.NoError(t, err)
 	require.InDelta(t, 1_980, book.pages, 19, "without figures it is nearly as much as can be drawn")
 	var out bytes.Buffer
-	_, err = Draw(&out, withFigures(set, &marking.Report{Sections: []marking.Section{section}}), papers()[0])
+	_, err = Draw(&out, withFigures(set, &mark.Report{Sections: []mark.Section{section}}), paper.All()[0])
 	require.ErrorContains(t, err, "the pieces and the figures need 2,")
 	require.ErrorContains(t, err, " pages of letter paper; 2,000 is the most\nhint: see whether")
 	assert.Zero(t, out.Len())
@@ -387,14 +392,14 @@ func TestAnyReport(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		count := rapid.SampledFrom([]int{1, 2}).Draw(t, "columns of a page")
-		r := &marking.Report{Title: textOf(t, 12)}
+		r := &mark.Report{Title: textOf(t, 12)}
 		for range rapid.IntRange(0, 3).Draw(t, "notes") {
 			r.Notes = append(r.Notes, textOf(t, 30))
 		}
-		sentences := func() []marking.Sentence {
-			var all []marking.Sentence
+		sentences := func() []mark.Sentence {
+			var all []mark.Sentence
 			for range rapid.IntRange(0, 4).Draw(t, "sentences") {
-				all = append(all, marking.Sentence{
+				all = append(all, mark.Sentence{
 					Text:    textOf(t, 60),
 					Warning: rapid.Bool().Draw(t, "warning"), Blank: rapid.Bool().Draw(t, "blank"),
 				})
@@ -402,13 +407,13 @@ func TestAnyReport(t *testing.T) {
 			return all
 		}
 		n := 0
-		var tables []marking.Table
+		var tables []mark.Table
 		var headings []string
 		for k := range rapid.IntRange(1, 4).Draw(t, "sections") {
-			section := marking.Section{Title: fmt.Sprintf("Section %d", k+1)}
+			section := mark.Section{Title: fmt.Sprintf("Section %d", k+1)}
 			headings = append(headings, section.Title)
 			for range rapid.IntRange(1, 3).Draw(t, "tables") {
-				table := marking.Table{Title: fmt.Sprintf("Table %d", len(tables)+1)}
+				table := mark.Table{Title: fmt.Sprintf("Table %d", len(tables)+1)}
 				columns := rapid.IntRange(1, 3).Draw(t, "columns")
 				if count == 1 {
 					columns = rapid.IntRange(1, 7).Draw(t, "more columns")
@@ -418,7 +423,7 @@ func TestAnyReport(t *testing.T) {
 				}
 				for range rapid.IntRange(1, 50).Draw(t, "rows") {
 					n++
-					row := marking.Row{Cells: []string{fmt.Sprintf("row%d", n)}, Total: rapid.IntRange(0, 5).Draw(t, "total") == 0}
+					row := mark.Row{Cells: []string{fmt.Sprintf("row%d", n)}, Total: rapid.IntRange(0, 5).Draw(t, "total") == 0}
 					if count == 1 && (n == 1 || rapid.IntRange(0, 4).Draw(t, "long") == 0) {
 						row.Cells[0] += " " + strings.Repeat("W", 60)
 					}
@@ -442,10 +447,10 @@ func TestAnyReport(t *testing.T) {
 			r.Sections = append(r.Sections, section)
 		}
 		set := withFigures(many(1), r)
-		d, s := drawn(t, set, rapid.SampledFrom(Papers()).Draw(t, "paper"))
+		d, s := drawn(t, set, rapid.SampledFrom(paper.Papers()).Draw(t, "paper"))
 		checkMargins(t, set, d, s)
 		checkFront(t, set, d, s)
-		laid, err := layReport(set, s.Paper)
+		laid, err := report.Lay(set, s.Paper)
 		require.NoError(t, err)
 		checkRoom(t, laid, s.Paper)
 		pages := d.figurePages(s)

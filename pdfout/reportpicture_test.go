@@ -11,15 +11,18 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/report"
 )
 
 // pictureOf draws a picture with anything in it: shapes that lie on each other,
 // shapes that are none, lines close together.
-func pictureOf(t *rapid.T) *marking.Picture {
+func pictureOf(t *rapid.T) *mark.Picture {
 	side := rapid.SampledFrom([]float64{3, 90, 400, 1000, 2500, 10_000})
-	p := &marking.Picture{Caption: "As they lie.", Width: side.Draw(t, "width"), Height: side.Draw(t, "height")}
+	p := &mark.Picture{Caption: "As they lie.", Width: side.Draw(t, "width"), Height: side.Draw(t, "height")}
 	within := func(most float64, what string) float64 {
 		return most * float64(rapid.IntRange(0, 60).Draw(t, what)) / 60
 	}
@@ -32,7 +35,7 @@ func pictureOf(t *rapid.T) *marking.Picture {
 	}
 	for range rapid.IntRange(0, 4).Draw(t, "bands") {
 		from := within(1.1*p.Height, "from")
-		p.Bands = append(p.Bands, marking.Band{
+		p.Bands = append(p.Bands, mark.Band{
 			From: from, To: from + within(p.Height, "long"), Width: within(1.1*p.Width, "wide"), Text: textOf(t, 6),
 		})
 	}
@@ -49,7 +52,7 @@ type readCloth struct {
 
 // readCloths finds the pictures of a page.
 func (p readPage) readCloths() []readCloth {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
 	all := []readCloth{{frame: plane.EmptyBox()}}
 	for _, q := range p.paths {
 		last := &all[len(all)-1]
@@ -63,7 +66,7 @@ func (p readPage) readCloths() []readCloth {
 			last.outlines = append(last.outlines, q.parts...)
 		case len(q.dashes) > 0:
 			last.folds = append(last.folds, q)
-		case math.Abs(q.width-clothPen().width) < 2*written && q.stroke == grey():
+		case math.Abs(q.width-report.ClothPen().Width) < 2*written && q.stroke == ink.Grey():
 			last.bands = append(last.bands, q.parts[0].Bounds())
 			last.frame = last.frame.Union(q.parts[0].Bounds())
 		}
@@ -72,14 +75,14 @@ func (p readPage) readCloths() []readCloth {
 }
 
 // onCloth is a report of nothing but a picture.
-func onCloth(p marking.Picture) *marking.Report {
-	return &marking.Report{Sections: []marking.Section{{Picture: &p}}}
+func onCloth(p mark.Picture) *mark.Report {
+	return &mark.Report{Sections: []mark.Section{{Picture: &p}}}
 }
 
 // onWideCloth is onCloth set across its pages: it has a table too wide for a column.
-func onWideCloth(p marking.Picture) *marking.Report {
+func onWideCloth(p mark.Picture) *mark.Report {
 	r := onCloth(p)
-	r.Sections = append(r.Sections, marking.Section{Tables: []marking.Table{wideTable()}})
+	r.Sections = append(r.Sections, mark.Section{Tables: []mark.Table{wideTable()}})
 	return r
 }
 
@@ -101,16 +104,16 @@ func TestPictureIsToScale(t *testing.T) {
 		{"a scrap, no larger than half", 100, 120, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := marking.Picture{Width: c.width, Height: c.height, Caption: "Not to be measured."}
+			p := mark.Picture{Width: c.width, Height: c.height, Caption: "Not to be measured."}
 			step := plane.Point{X: c.width / 10, Y: c.height / 10}
-			p.Shapes = []marking.Shape{
+			p.Shapes = []mark.Shape{
 				oblong("", 0, 0, c.width, c.height),
 				oblong("", step.X, 2*step.Y, 3*step.X, step.Y),
 				{Outline: plane.Path{{X: 5 * step.X, Y: 5 * step.Y}, {X: 9 * step.X, Y: 5 * step.Y}, {X: 5 * step.X, Y: 9 * step.Y}, {X: 5 * step.X, Y: 5 * step.Y}}},
 			}
-			for _, paper := range Papers() {
-				for what, r := range map[string]*marking.Report{"column": onCloth(p), "page": onWideCloth(p)} {
-					pages, s := reported(t, r, paper)
+			for _, on := range paper.Papers() {
+				for what, r := range map[string]*mark.Report{"column": onCloth(p), "page": onWideCloth(p)} {
+					pages, s := reported(t, r, on)
 					require.Len(t, pages, 1)
 					cloths := pages[0].readCloths()
 					require.Len(t, cloths, 1)
@@ -138,7 +141,7 @@ func TestPictureIsToScale(t *testing.T) {
 						path := cloths[0].outlines[i]
 						require.Len(t, path, len(shape.Outline))
 						for k, q := range shape.Outline {
-							assert.InDelta(t, 0, path[k].Distance(at(q)), 4*written, "shape %d, point %d in a %s of %s", i, k, what, paper)
+							assert.InDelta(t, 0, path[k].Distance(at(q)), 4*written, "shape %d, point %d in a %s of %s", i, k, what, on)
 							assert.True(t, frame.Grown(2*written).Holds(path[k]))
 						}
 					}
@@ -153,19 +156,19 @@ func TestPictureIsToScale(t *testing.T) {
 func TestBandsOfAPicture(t *testing.T) {
 	t.Parallel()
 	const width, length = 1100.0, 1800.0
-	p := marking.Picture{Width: width, Height: length, Bands: []marking.Band{
+	p := mark.Picture{Width: width, Height: length, Bands: []mark.Band{
 		{From: 0, To: 500, Width: width, Text: "single: 0 to 50 cm"},
 		{From: 500, To: 1500, Width: width / 2, Text: "folded: 50 to 150 cm"},
 		{From: 1500, To: length, Width: width, Text: "single: 150 to 180 cm"},
 	}}
-	p.Shapes = []marking.Shape{
+	p.Shapes = []mark.Shape{
 		oblong("Sleeve", 0, 20, 400, 450),
 		oblong("Front", 0, 510, 300, 400),
 		oblong("Skirt", 0, 920, width/2, 570),
 		oblong("Collar", 0, 1520, 500, 200),
 	}
 	bandOf := []int{0, 1, 1, 2}
-	for what, r := range map[string]*marking.Report{"upright": onCloth(p), "on its side": onWideCloth(p)} {
+	for what, r := range map[string]*mark.Report{"upright": onCloth(p), "on its side": onWideCloth(p)} {
 		for _, paper := range []string{"letter", "a4"} {
 			t.Run(what+" on "+paper, func(t *testing.T) {
 				pages, _ := reported(t, r, paper)
@@ -196,7 +199,7 @@ func TestBandsOfAPicture(t *testing.T) {
 
 				require.Len(t, cloth.folds, 1, "one band is folded")
 				fold := cloth.folds[0]
-				assert.Len(t, fold.dashes, len(penOf(marking.FoldEdge).dashes()), "a fold looks as it does on a sheet")
+				assert.Len(t, fold.dashes, len(ink.PenOf(mark.FoldEdge).Dashes()), "a fold looks as it does on a sheet")
 				assert.True(t, fold.round)
 				ends := plane.Path{place(plane.Point{Y: 500}), place(plane.Point{Y: 1500})}
 				assert.InDelta(t, 0, fold.parts[0][0].Distance(ends[0]), 4*written, "the fold is the left side")
@@ -249,7 +252,7 @@ func checkSaid(t *testing.T, page readPage, cloth readCloth, i int, text string,
 // What is said of a band that has no room for it, or is not on the picture at all,
 // stands under the picture.
 func TestBandsWithoutRoom(t *testing.T) {
-	p := marking.Picture{Width: 1000, Height: 1000, Bands: []marking.Band{
+	p := mark.Picture{Width: 1000, Height: 1000, Bands: []mark.Band{
 		{From: 0, To: 990, Width: 1000, Text: "single, and covered"},
 		{From: 990, To: 1000, Width: 500, Text: "folded, and hardly any"},
 		{From: 1000, To: 1200, Width: 1000, Text: "beyond"},
@@ -270,7 +273,7 @@ func TestBandsWithoutRoom(t *testing.T) {
 
 // A name stands inside its shape; a number inside, or beside it.
 func TestNamesInAPicture(t *testing.T) {
-	p := marking.Picture{Width: 1000, Height: 1200, Shapes: []marking.Shape{
+	p := mark.Picture{Width: 1000, Height: 1200, Shapes: []mark.Shape{
 		oblong("Skirt panel", 20, 20, 500, 600),
 		oblong("Neck facing", 540, 20, 105, 300),
 		oblong("Binding for the whole of the neck", 700, 20, 60, 40),
@@ -316,8 +319,8 @@ func TestNamesInAPicture(t *testing.T) {
 }
 
 // smallThings is a picture of things that have no room for their names in a column.
-func smallThings() marking.Picture {
-	p := marking.Picture{Width: 1000, Height: 2500, Caption: "As they lie."}
+func smallThings() mark.Picture {
+	p := mark.Picture{Width: 1000, Height: 2500, Caption: "As they lie."}
 	for i := range 20 {
 		p.Shapes = append(p.Shapes, oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 220, 40))
 	}
@@ -331,10 +334,10 @@ var besidePicture = regexp.MustCompile(`^(Before|before|to buy|After|after)`)
 // with what belongs to it, at the foot or the head of a page.
 func TestPictureAcrossThePage(t *testing.T) {
 	t.Parallel()
-	large := marking.Picture{Width: 1000, Height: 1000, Shapes: []marking.Shape{oblong("Front", 0, 0, 400, 900), oblong("Back", 500, 0, 400, 900)}}
+	large := mark.Picture{Width: 1000, Height: 1000, Shapes: []mark.Shape{oblong("Front", 0, 0, 400, 900), oblong("Back", 500, 0, 400, 900)}}
 	for _, c := range []struct {
 		name    string
-		picture marking.Picture
+		picture mark.Picture
 		tables  bool // in its section
 		across  bool
 	}{
@@ -344,21 +347,21 @@ func TestPictureAcrossThePage(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			for n := range 20 {
-				r := &marking.Report{Title: "Linden pinafore"}
-				r.Sections = append(r.Sections, marking.Section{Title: "Before it"})
+				r := &mark.Report{Title: "Linden pinafore"}
+				r.Sections = append(r.Sections, mark.Section{Title: "Before it"})
 				for i := range 7 * n {
-					r.Sections[0].Lines = append(r.Sections[0].Lines, marking.Sentence{Text: fmt.Sprintf("before%d.", i)})
+					r.Sections[0].Lines = append(r.Sections[0].Lines, mark.Sentence{Text: fmt.Sprintf("before%d.", i)})
 				}
-				cloth := marking.Section{Title: "Cloth", Lines: []marking.Sentence{{Text: "first."}, {Text: "last."}}, Picture: &c.picture}
+				cloth := mark.Section{Title: "Cloth", Lines: []mark.Sentence{{Text: "first."}, {Text: "last."}}, Picture: &c.picture}
 				if c.tables {
-					cloth.Tables = []marking.Table{{Rows: cells([]string{"to buy", "2 m"})}}
+					cloth.Tables = []mark.Table{{Rows: cells([]string{"to buy", "2 m"})}}
 				}
-				r.Sections = append(r.Sections, cloth, marking.Section{Title: "After it", Lines: []marking.Sentence{{Text: "after."}}})
+				r.Sections = append(r.Sections, cloth, mark.Section{Title: "After it", Lines: []mark.Sentence{{Text: "after."}}})
 				pages, s := reported(t, r, "letter")
 				last, on := only(t, pages, "last.")
 				picture := pages[on].readCloths()[0]
 				require.NotEmpty(t, picture.outlines, "the picture stands with the last sentence before it: n = %d", n)
-				half := columnWidth(s.Paper.underHeader().Width(), 2)
+				half := report.ColumnWidth(s.Paper.UnderHeader().Width(), 2)
 				assert.Equal(t, c.across, picture.frame.Width() > half, "n = %d: %v", n, picture.frame)
 				assert.InDelta(t, 0, last.at.Y-picture.frame.Max.Y, 6, "right under it: n = %d", n)
 				if c.across && !c.tables {
@@ -367,7 +370,7 @@ func TestPictureAcrossThePage(t *testing.T) {
 					assert.Greater(t, heading.at.Y, last.at.Y)
 				}
 				if c.across {
-					assert.InDelta(t, s.Paper.underHeader().Min.X, last.at.X, 2*written)
+					assert.InDelta(t, s.Paper.UnderHeader().Min.X, last.at.X, 2*written)
 					above, under := 0, 0
 					for _, r := range pages[on].texts {
 						switch {
@@ -388,13 +391,13 @@ func TestPictureAcrossThePage(t *testing.T) {
 // A heading that has nothing but a picture under it stands right over it.
 func TestHeadingOfAPicture(t *testing.T) {
 	t.Parallel()
-	cloth := marking.Picture{Width: 1000, Height: 800, Caption: "As they lie."}
+	cloth := mark.Picture{Width: 1000, Height: 800, Caption: "As they lie."}
 	for n := range 60 {
-		before := marking.Section{Title: "Before it"}
+		before := mark.Section{Title: "Before it"}
 		for range 2 * n {
-			before.Lines = append(before.Lines, marking.Sentence{Text: "Measure it."})
+			before.Lines = append(before.Lines, mark.Sentence{Text: "Measure it."})
 		}
-		pages, s := reported(t, &marking.Report{Sections: []marking.Section{before, {Title: "Cloth", Picture: &cloth}}}, "letter")
+		pages, s := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Cloth", Picture: &cloth}}}, "letter")
 		columns := columnsOf(pages, s, 2)
 		heading, in := only(t, columns, "Cloth")
 		cloths := columns[in].readCloths()
@@ -407,18 +410,18 @@ func TestHeadingOfAPicture(t *testing.T) {
 }
 
 func TestPicturesThatAreNone(t *testing.T) {
-	for name, p := range map[string]marking.Picture{
+	for name, p := range map[string]mark.Picture{
 		"no size":            {},
 		"no width":           {Height: 10},
 		"less than no width": {Width: -1, Height: 10},
 		"without end":        {Width: math.Inf(1), Height: 10},
 		"no number":          {Width: math.NaN(), Height: 10},
-		"a shape far off":    {Width: 1, Height: 1, Shapes: []marking.Shape{{Outline: plane.Path{{}, {X: 1e10}}}}},
-		"a band nowhere":     {Width: 1, Height: 1, Bands: []marking.Band{{From: math.NaN(), To: 1, Width: 1}}},
-		"a band without end": {Width: 1, Height: 1, Bands: []marking.Band{{To: math.Inf(1), Width: 1}}},
-		"a band of no width": {Width: 1, Height: 1, Bands: []marking.Band{{To: 1, Width: math.NaN()}}},
+		"a shape far off":    {Width: 1, Height: 1, Shapes: []mark.Shape{{Outline: plane.Path{{}, {X: 1e10}}}}},
+		"a band nowhere":     {Width: 1, Height: 1, Bands: []mark.Band{{From: math.NaN(), To: 1, Width: 1}}},
+		"a band without end": {Width: 1, Height: 1, Bands: []mark.Band{{To: math.Inf(1), Width: 1}}},
+		"a band of no width": {Width: 1, Height: 1, Bands: []mark.Band{{To: 1, Width: math.NaN()}}},
 	} {
-		_, err := Draw(nil, withFigures(many(1), onCloth(p)), papers()[0])
+		_, err := Draw(nil, withFigures(many(1), onCloth(p)), paper.All()[0])
 		assert.EqualError(t, err, "the figures have a picture that leads nowhere on paper", name)
 	}
 }

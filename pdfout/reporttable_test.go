@@ -11,19 +11,21 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
 )
 
 // wideTable is a table too wide for a column of any paper.
-func wideTable() marking.Table {
-	return marking.Table{Rows: cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
+func wideTable() mark.Table {
+	return mark.Table{Rows: cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
 }
 
 // checkTables holds tables against the pages, or against their columns: titles, and
 // the first words of all cells that are not empty, are all different, so that each is
 // found.
-func checkTables(t require.TestingT, pages []readPage, tables []marking.Table) {
+func checkTables(t require.TestingT, pages []readPage, tables []mark.Table) {
 	texts := placesOfTexts(pages)
 	totals := 0
 	for _, p := range pages {
@@ -85,17 +87,17 @@ func TestTablesAreKeptWhole(t *testing.T) {
 	const third = 0.36
 	broken, moved := 0, 0
 	for n := range 50 {
-		before := marking.Section{Title: "Before it"}
+		before := mark.Section{Title: "Before it"}
 		for range n {
-			before.Lines = append(before.Lines, marking.Sentence{Text: "Measure it."})
+			before.Lines = append(before.Lines, mark.Sentence{Text: "Measure it."})
 		}
-		table := marking.Table{Title: "Seam", Lines: []marking.Sentence{{Text: "They match."}}}
+		table := mark.Table{Title: "Seam", Lines: []mark.Sentence{{Text: "They match."}}}
 		for i := range 24 {
 			table.Rows = append(table.Rows, cells([]string{fmt.Sprint("mark", i), fmt.Sprint(i, " in")})...)
 		}
-		pages, s := reported(t, &marking.Report{Sections: []marking.Section{before, {Title: "Seams", Tables: []marking.Table{table}}}}, "letter")
+		pages, s := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Seams", Tables: []mark.Table{table}}}}, "letter")
 		columns := columnsOf(pages, s, 2)
-		room := s.Paper.underHeader()
+		room := s.Paper.UnderHeader()
 		heading, first := only(t, columns, "Seams")
 		_, last := only(t, columns, "They match.")
 		if first == last {
@@ -118,11 +120,11 @@ func TestTablesAreKeptWhole(t *testing.T) {
 
 // A table without a title that goes on says the title of its section.
 func TestTableWithoutTitleGoesOn(t *testing.T) {
-	var rows []marking.Row
+	var rows []mark.Row
 	for i := range 100 {
 		rows = append(rows, cells([]string{fmt.Sprint("tuck ", i), "1/8 in"})...)
 	}
-	pages, s := reported(t, &marking.Report{Sections: []marking.Section{{Title: "Tucks", Tables: []marking.Table{{Rows: rows}}}}}, "letter")
+	pages, s := reported(t, &mark.Report{Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{Rows: rows}}}}}, "letter")
 	require.Len(t, pages, 1)
 	columns := columnsOf(pages, s, 2)
 	assert.Contains(t, columns[1].words(), "Tucks (continued)")
@@ -130,8 +132,8 @@ func TestTableWithoutTitleGoesOn(t *testing.T) {
 }
 
 func TestTableFits(t *testing.T) {
-	row := func(words, number string, n int) marking.Row {
-		r := marking.Row{Cells: []string{words}}
+	row := func(words, number string, n int) mark.Row {
+		r := mark.Row{Cells: []string{words}}
 		for i := range n {
 			r.Cells = append(r.Cells, strings.Replace(number, "#", fmt.Sprint(i), 1))
 		}
@@ -139,7 +141,7 @@ func TestTableFits(t *testing.T) {
 	}
 	for _, c := range []struct {
 		name        string
-		row         marking.Row
+		row         mark.Row
 		least, most float64 // of the size of its numbers, in points
 		words       string  // a text in the first column
 	}{
@@ -149,17 +151,17 @@ func TestTableFits(t *testing.T) {
 		{"words are shortened in the end", row(strings.Repeat("a skirt panel ", 14), "no less than 10 1#/16 in", 6), 6, 6, "skirt panel a skirt …"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pages, _ := reported(t, &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: []marking.Row{c.row}}}}}}, "letter")
+			pages, _ := reported(t, &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{c.row}}}}}}, "letter")
 			number, _ := only(t, pages, c.row.Cells[1])
 			assert.GreaterOrEqual(t, number.size, c.least)
 			assert.LessOrEqual(t, number.size, c.most)
 			only(t, pages, c.words)
 		})
 	}
-	wide := withFigures(many(1), &marking.Report{Sections: []marking.Section{{Tables: []marking.Table{{Rows: []marking.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}})
+	wide := withFigures(many(1), &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}})
 	var out bytes.Buffer
-	_, err := Draw(&out, wide, papers()[0])
+	_, err := Draw(&out, wide, paper.All()[0])
 	require.EqualError(t, err, "the figures have a table whose numbers alone are wider than letter paper\nhint: choose larger paper")
-	assert.IsType(t, &marking.Fault{}, err)
+	assert.IsType(t, &fault.Fault{}, err)
 	assert.Zero(t, out.Len(), "nothing is written")
 }

@@ -8,14 +8,19 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
 )
 
 // lineRoles are the roles that are drawn as lines, and not as rings.
-func lineRoles() []marking.Role {
-	var roles []marking.Role
-	for _, role := range marking.Roles() {
-		if penOf(role).kind.ring == 0 {
+func lineRoles() []mark.Role {
+	var roles []mark.Role
+	for _, role := range mark.Roles() {
+		if ink.PenOf(role).Kind.Ring == 0 {
 			roles = append(roles, role)
 		}
 	}
@@ -27,11 +32,11 @@ func lineRoles() []marking.Role {
 func TestRings(t *testing.T) {
 	data, err := os.ReadFile("../examples/linden.toml")
 	require.NoError(t, err)
-	spec, err := marking.Read("linden.toml", data, CanPrint)
+	spec, err := source.Read("linden.toml", data, ink.CanPrint)
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
-	set := Set{Unit: pattern.Unit, Pieces: marking.MarkingsOf(marking.Transferred(pattern, []marking.Transfer{marking.Pricked}))}
+	set := arrange.Set{Unit: pattern.Unit, Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{source.Pricked}))}
 	d, s := drawn(t, set, "letter")
 	circles := 0
 	for _, sheet := range s.Sheets {
@@ -39,7 +44,7 @@ func TestRings(t *testing.T) {
 		if len(sheet.Pieces) != 1 {
 			continue // where each of several lies is found in other tests
 		}
-		var m marking.Marking
+		var m mark.Marking
 		for _, piece := range set.Pieces {
 			if piece.Name == sheet.Pieces[0] {
 				m = piece
@@ -48,24 +53,24 @@ func TestRings(t *testing.T) {
 		turned := len(sheet.Turned) > 0
 		// It lies where its outline is printed.
 		printed, meant := plane.EmptyBox(), onPaper(m.Outline, turned, plane.Point{}).Bounds()
-		for _, l := range append(printedLines(laid, marking.Cut.String()), printedLines(laid, marking.FoldEdge.String())...) {
+		for _, l := range append(printedLines(laid, mark.Cut.String()), printedLines(laid, mark.FoldEdge.String())...) {
 			printed = printed.Union(l.bounds)
 		}
 		step := printed.Min.Sub(meant.Min)
 		var dots plane.Path
-		for _, mark := range m.Marks {
-			if mark.Role == marking.Prick {
-				dots = append(dots, onPaper(mark.Path, turned, step)...)
+		for _, theMark := range m.Marks {
+			if theMark.Role == mark.Prick {
+				dots = append(dots, onPaper(theMark.Path, turned, step)...)
 			}
 		}
 		require.NotEmpty(t, dots)
 		for _, p := range laid {
 			var centres plane.Path
 			for _, q := range p.paths {
-				if q.layer == marking.Prick.String() {
+				if q.layer == mark.Prick.String() {
 					require.Equal(t, 4, q.curves, "a circle")
 					centre := q.parts[0][0].Toward(q.parts[0][2], 0.5)
-					assert.InDelta(t, rings().ring, centre.Distance(q.parts[0][0]), 3*written)
+					assert.InDelta(t, ink.Rings().Ring, centre.Distance(q.parts[0][0]), 3*written)
 					centres = append(centres, centre.Add(p.step))
 				}
 			}

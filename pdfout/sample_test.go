@@ -10,7 +10,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
 )
 
 // The pieces of these tests are drawn here by hand, in mm: shapes as a child's
@@ -19,8 +25,8 @@ import (
 const inch = 25.4
 
 // edge is a mark of the outline or near it.
-func edge(role marking.Role, name string, points ...plane.Point) marking.Mark {
-	return marking.Mark{Role: role, Name: name, Path: points}
+func edge(role mark.Role, name string, points ...plane.Point) mark.Mark {
+	return mark.Mark{Role: role, Name: name, Path: points}
 }
 
 // quarter is a quarter of an ellipse round a centre, from an angle in degrees
@@ -35,7 +41,7 @@ func quarter(centre plane.Point, rx, ry, from, turn float64, steps int) plane.Pa
 }
 
 // outlineOf chains the outline edges of a piece.
-func outlineOf(marks []marking.Mark) plane.Path {
+func outlineOf(marks []mark.Mark) plane.Path {
 	var p plane.Path
 	for _, m := range marks {
 		for _, q := range m.Path {
@@ -58,69 +64,69 @@ func shrunk(p plane.Path, step plane.Point) plane.Path {
 
 // bodice is a child's bodice front: half of it on the fold, neck and armhole
 // curved, six tucks, a pleat at the underarm.
-func bodice() marking.Marking {
+func bodice() mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
 	// From the shoulder down to the centre: clockwise round the opening.
 	neck := quarter(p(0, 12.4), 2.25*inch, 2.6*inch, 0, -90, 40)
 	hole := quarter(p(6.25, 11.2), 1.5*inch, 3.7*inch, 270, -80, 40)
-	outline := []marking.Mark{
-		edge(marking.Cut, "hem", p(0, 0), p(6.5, 0)),
-		edge(marking.Cut, "side", p(6.5, 0), p(6.25, 7.5)),
-		edge(marking.Cut, "armhole", hole...),
-		edge(marking.Cut, "shoulder", hole[len(hole)-1], neck[0]),
-		edge(marking.Cut, "neck", neck...),
-		edge(marking.FoldEdge, "centre front, place on the fold", neck[len(neck)-1], p(0, 0)),
+	outline := []mark.Mark{
+		edge(mark.Cut, "hem", p(0, 0), p(6.5, 0)),
+		edge(mark.Cut, "side", p(6.5, 0), p(6.25, 7.5)),
+		edge(mark.Cut, "armhole", hole...),
+		edge(mark.Cut, "shoulder", hole[len(hole)-1], neck[0]),
+		edge(mark.Cut, "neck", neck...),
+		edge(mark.FoldEdge, "centre front, place on the fold", neck[len(neck)-1], p(0, 0)),
 	}
-	m := marking.Marking{
+	m := mark.Marking{
 		Key: "front", Name: "Front",
 		Notes:   []string{"Linden pinafore, 18 months", "cut 1 on the fold"},
 		Outline: outlineOf(outline), Marks: outline,
 	}
-	add := func(role marking.Role, name string, points ...plane.Point) {
+	add := func(role mark.Role, name string, points ...plane.Point) {
 		m.Marks = append(m.Marks, edge(role, name, points...))
 	}
-	add(marking.Stitch, "neck", shrunk(neck, p(0, -0.375))...)
-	add(marking.Stitch, "armhole", shrunk(hole[:len(hole)-4], p(-0.375, 0))...)
-	add(marking.Stitch, "side", p(6.1, 0), p(5.87, 7.5))
-	add(marking.Fold, "hem", p(0, 2.25), p(6.4, 2.25))
-	add(marking.Fold, "turn", p(0, 0.25), p(6.48, 0.25))
+	add(mark.Stitch, "neck", shrunk(neck, p(0, -0.375))...)
+	add(mark.Stitch, "armhole", shrunk(hole[:len(hole)-4], p(-0.375, 0))...)
+	add(mark.Stitch, "side", p(6.1, 0), p(5.87, 7.5))
+	add(mark.Fold, "hem", p(0, 2.25), p(6.4, 2.25))
+	add(mark.Fold, "turn", p(0, 0.25), p(6.48, 0.25))
 	for i := range 6 {
 		x := 0.375 * float64(i+1)
-		add(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), p(x, 6.5), p(x, 9))
-		add(marking.TuckStitch, "", p(x-0.125, 6.5), p(x-0.125, 9))
-		add(marking.TuckStitch, "", p(x+0.125, 6.5), p(x+0.125, 9))
+		add(mark.TuckFold, fmt.Sprintf("tuck %d", i+1), p(x, 6.5), p(x, 9))
+		add(mark.TuckStitch, "", p(x-0.125, 6.5), p(x-0.125, 9))
+		add(mark.TuckStitch, "", p(x+0.125, 6.5), p(x+0.125, 9))
 	}
-	add(marking.TuckEnd, "tucks end", p(0, 6.5), p(2.5, 6.5))
-	add(marking.PleatFold, "pleat fold", p(5.3, 0), p(5.3, 6))
-	add(marking.Placement, "placement", p(4.55, 0), p(4.55, 6))
-	add(marking.Arrow, "", p(5.2, 5), p(4.65, 5))
-	add(marking.Notch, "", p(6.15, 4), p(6.65, 4.02))
-	add(marking.Centre, "bust line", p(0.1, 5.8), p(4.3, 5.8))
-	add(marking.Grain, "grain", p(3.4, 3), p(3.4, 8))
-	add(marking.BlockEdge, "torn edge", p(6.5, 0), p(6.5, 14))
-	add(marking.Cross, "", p(0, 3.8), p(0.3, 4.1))
-	add(marking.Cross, "", p(0, 4.1), p(0.3, 3.8))
-	add(marking.Match, "", p(6, 0), p(6, 0.3))
-	add(marking.Window, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
+	add(mark.TuckEnd, "tucks end", p(0, 6.5), p(2.5, 6.5))
+	add(mark.PleatFold, "pleat fold", p(5.3, 0), p(5.3, 6))
+	add(mark.Placement, "placement", p(4.55, 0), p(4.55, 6))
+	add(mark.Arrow, "", p(5.2, 5), p(4.65, 5))
+	add(mark.Notch, "", p(6.15, 4), p(6.65, 4.02))
+	add(mark.Centre, "bust line", p(0.1, 5.8), p(4.3, 5.8))
+	add(mark.Grain, "grain", p(3.4, 3), p(3.4, 8))
+	add(mark.BlockEdge, "torn edge", p(6.5, 0), p(6.5, 14))
+	add(mark.Cross, "", p(0, 3.8), p(0.3, 4.1))
+	add(mark.Cross, "", p(0, 4.1), p(0.3, 3.8))
+	add(mark.Match, "", p(6, 0), p(6, 0.3))
+	add(mark.Window, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	return m
 }
 
 // rectangle is a piece of a width and height, with a seam line round.
-func rectangle(key, name string, w, h float64, notes ...string) marking.Marking {
+func rectangle(key, name string, w, h float64, notes ...string) mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
-	m := marking.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
-	m.Marks = []marking.Mark{
-		edge(marking.Cut, "lower edge", p(0, 0), p(w, 0)),
-		edge(marking.Cut, "", p(w, 0), p(w, h)),
-		edge(marking.Cut, "upper edge", p(w, h), p(0, h)),
-		edge(marking.Cut, "", p(0, h), p(0, 0)),
-		edge(marking.Stitch, "seam", p(6, 6), p(w-6, 6), p(w-6, h-6), p(6, h-6), p(6, 6)),
+	m := mark.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
+	m.Marks = []mark.Mark{
+		edge(mark.Cut, "lower edge", p(0, 0), p(w, 0)),
+		edge(mark.Cut, "", p(w, 0), p(w, h)),
+		edge(mark.Cut, "upper edge", p(w, h), p(0, h)),
+		edge(mark.Cut, "", p(0, h), p(0, 0)),
+		edge(mark.Stitch, "seam", p(6, 6), p(w-6, 6), p(w-6, h-6), p(6, h-6), p(6, 6)),
 	}
 	return m
 }
 
 // wave is a piece whose outline has many points: w by h mm with wavy sides.
-func wave(key string, w, h float64, points int) marking.Marking {
+func wave(key string, w, h float64, points int) mark.Marking {
 	var path plane.Path
 	per := points / 4
 	side := func(a, b plane.Point, waves float64) {
@@ -135,17 +141,17 @@ func wave(key string, w, h float64, points int) marking.Marking {
 	side(plane.Point{X: w, Y: h}, plane.Point{Y: h}, w/100)
 	side(plane.Point{Y: h}, plane.Point{}, h/100)
 	path = append(path, path[0])
-	return marking.Marking{Key: key, Name: "Wave " + key, Notes: []string{"cut 1"}, Outline: path,
-		Marks: []marking.Mark{{Role: marking.Cut, Name: "scallops", Path: path}}}
+	return mark.Marking{Key: key, Name: "Wave " + key, Notes: []string{"cut 1"}, Outline: path,
+		Marks: []mark.Mark{{Role: mark.Cut, Name: "scallops", Path: path}}}
 }
 
 // few, many and large are whole sets.
-func few() Set {
-	return Set{Title: "Linden pinafore", Size: "18 months", Pieces: []marking.Marking{bodice()}}
+func few() arrange.Set {
+	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{bodice()}}
 }
 
-func many(n int) Set {
-	s := Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: marking.Centimetre}
+func many(n int) arrange.Set {
+	s := arrange.Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: length.Centimetre}
 	names := []string{"Collar", "Cuff", "Pocket", "Facing", "Bonnet brim", "Sleeve band", "Tie"}
 	for i := range n {
 		w, h := 30+float64(i*37%110), 14+float64(i*53%70)
@@ -154,29 +160,29 @@ func many(n int) Set {
 	return s
 }
 
-func skirt() marking.Marking {
+func skirt() mark.Marking {
 	m := rectangle("skirt", "Skirt panel", 460, 640, "18 months", "cut 2", "gathered at the upper edge to 11 1/2 in")
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
 	m.Marks = append(m.Marks,
-		edge(marking.Fold, "hem fold", p(0, 60), p(460, 60)),
-		edge(marking.Centre, "centre", p(230, 0), p(230, 640)),
-		edge(marking.Grain, "grain", p(150, 200), p(150, 420)),
+		edge(mark.Fold, "hem fold", p(0, 60), p(460, 60)),
+		edge(mark.Centre, "centre", p(230, 0), p(230, 640)),
+		edge(mark.Grain, "grain", p(150, 200), p(150, 420)),
 	)
 	for i := range 3 {
 		y := 100 + 25*float64(i)
 		m.Marks = append(m.Marks,
-			edge(marking.TuckStitch, "", p(0, y-8), p(460, y-8)),
-			edge(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), p(0, y), p(460, y)),
-			edge(marking.TuckStitch, "", p(0, y+8), p(460, y+8)))
+			edge(mark.TuckStitch, "", p(0, y-8), p(460, y-8)),
+			edge(mark.TuckFold, fmt.Sprintf("tuck %d", i+1), p(0, y), p(460, y)),
+			edge(mark.TuckStitch, "", p(0, y+8), p(460, y+8)))
 	}
 	return m
 }
 
-func large() Set {
-	return Set{Title: "Linden pinafore", Size: "18 months", Unit: marking.Inch, Pieces: []marking.Marking{skirt(), bodice()}}
+func large() arrange.Set {
+	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{skirt(), bodice()}}
 }
 
-func longTitle() Set {
+func longTitle() arrange.Set {
 	s := large()
 	s.Title = "A pinafore with six pin tucks on either side of the front, for the long summer afternoons of children who climb into apple trees and for their teachers"
 	s.Size = "eighteen months to two years, to be let down by one growth tuck for the second summer, and again for the third"
@@ -187,62 +193,62 @@ func longTitle() Set {
 
 // ring is a large piece whose inner pages have no line on them: a quarter of a
 // round skirt.
-func ring() Set {
-	m := marking.Marking{Key: "skirt", Name: "Round skirt", Notes: []string{"cut 2 on the fold"}}
+func ring() arrange.Set {
+	m := mark.Marking{Key: "skirt", Name: "Round skirt", Notes: []string{"cut 2 on the fold"}}
 	hem := quarter(plane.Point{}, 820, 820, 0, 90, 400)
 	waist := quarter(plane.Point{}, 90, 90, 90, -90, 60)
-	m.Marks = []marking.Mark{
-		edge(marking.Cut, "seam", waist[len(waist)-1], hem[0]),
-		edge(marking.Cut, "hem", hem...),
-		edge(marking.FoldEdge, "fold", hem[len(hem)-1], waist[0]),
-		edge(marking.Cut, "waist", waist...),
+	m.Marks = []mark.Mark{
+		edge(mark.Cut, "seam", waist[len(waist)-1], hem[0]),
+		edge(mark.Cut, "hem", hem...),
+		edge(mark.FoldEdge, "fold", hem[len(hem)-1], waist[0]),
+		edge(mark.Cut, "waist", waist...),
 	}
 	m.Outline = outlineOf(m.Marks)
-	m.Marks = append(m.Marks, edge(marking.Fold, "hem fold", quarter(plane.Point{}, 790, 790, 0, 90, 400)...),
-		edge(marking.Grain, "grain", plane.Point{X: 200, Y: 150}, plane.Point{X: 320, Y: 270}))
-	return Set{Title: "Round skirt", Size: "3 years", Unit: marking.Millimetre, Pieces: []marking.Marking{m}}
+	m.Marks = append(m.Marks, edge(mark.Fold, "hem fold", quarter(plane.Point{}, 790, 790, 0, 90, 400)...),
+		edge(mark.Grain, "grain", plane.Point{X: 200, Y: 150}, plane.Point{X: 320, Y: 270}))
+	return arrange.Set{Title: "Round skirt", Size: "3 years", Unit: length.Millimetre, Pieces: []mark.Marking{m}}
 }
 
 // islands is a large piece with lines in its middle that touch nothing.
-func islands() Set {
+func islands() arrange.Set {
 	m := sail(1500)
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
 	m.Marks = append(m.Marks,
-		edge(marking.Grain, "grain", p(750, 700), p(750, 800)),
-		edge(marking.Placement, "button", p(400, 430), p(412, 442)),
-		edge(marking.Notch, "", p(1100, 1090), p(1101, 1090)))
-	return Set{Title: "Sunshade", Unit: marking.Centimetre, Pieces: []marking.Marking{m}}
+		edge(mark.Grain, "grain", p(750, 700), p(750, 800)),
+		edge(mark.Placement, "button", p(400, 430), p(412, 442)),
+		edge(mark.Notch, "", p(1100, 1090), p(1101, 1090)))
+	return arrange.Set{Title: "Sunshade", Unit: length.Centimetre, Pieces: []mark.Marking{m}}
 }
 
 // strip is a narrow piece: stitch lines at an allowance, run out to the cutting
 // lines, and a grain line along its middle.
-func strip(key, name string, w, h, allowance float64, label string, notes ...string) marking.Marking {
+func strip(key, name string, w, h, allowance float64, label string, notes ...string) mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
-	m := marking.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
+	m := mark.Marking{Key: key, Name: name, Notes: notes, Outline: plane.Path{p(0, 0), p(w, 0), p(w, h), p(0, h), p(0, 0)}}
 	a := allowance
-	m.Marks = []marking.Mark{
-		edge(marking.Cut, "lower", p(0, 0), p(w, 0)),
-		edge(marking.Cut, "right", p(w, 0), p(w, h)),
-		edge(marking.Cut, "upper", p(w, h), p(0, h)),
-		edge(marking.Cut, "left", p(0, h), p(0, 0)),
-		edge(marking.Stitch, label, p(0, a), p(w, a)),
-		edge(marking.Stitch, label, p(w-a, 0), p(w-a, h)),
-		edge(marking.Stitch, label, p(w, h-a), p(0, h-a)),
-		edge(marking.Stitch, label, p(a, h), p(a, 0)),
+	m.Marks = []mark.Mark{
+		edge(mark.Cut, "lower", p(0, 0), p(w, 0)),
+		edge(mark.Cut, "right", p(w, 0), p(w, h)),
+		edge(mark.Cut, "upper", p(w, h), p(0, h)),
+		edge(mark.Cut, "left", p(0, h), p(0, 0)),
+		edge(mark.Stitch, label, p(0, a), p(w, a)),
+		edge(mark.Stitch, label, p(w-a, 0), p(w-a, h)),
+		edge(mark.Stitch, label, p(w, h-a), p(0, h-a)),
+		edge(mark.Stitch, label, p(a, h), p(a, 0)),
 	}
 	if w > h {
-		m.Marks = append(m.Marks, edge(marking.Grain, "", p(w/4, h/2), p(w*3/4, h/2)))
+		m.Marks = append(m.Marks, edge(mark.Grain, "", p(w/4, h/2), p(w*3/4, h/2)))
 	} else {
-		m.Marks = append(m.Marks, edge(marking.Grain, "", p(w/2, h/4), p(w/2, h*3/4)))
+		m.Marks = append(m.Marks, edge(mark.Grain, "", p(w/2, h/4), p(w/2, h*3/4)))
 	}
 	return m
 }
 
 // narrowPieces are a tie, a tab, a neck strip and a strip that nothing can be
 // written into.
-func narrowPieces() Set {
+func narrowPieces() arrange.Set {
 	notes := []string{"Linden pinafore", "size 18 months", "cut 2"}
-	s := Set{Title: notes[0], Size: "18 months", Pieces: []marking.Marking{
+	s := arrange.Set{Title: notes[0], Size: "18 months", Pieces: []mark.Marking{
 		strip("tie", "Tie", 30*inch, inch, 0.375*inch, "stitch line, 3/8 in", notes...),
 		strip("tab", "Tab", 2*inch, inch, 0.25*inch, "stitch line, 1/4 in", append(notes, "turn the end to a point")...),
 		strip("neck", "Neck strip", 1.25*inch, 8*inch, 0.25*inch, "stitch line, 1/4 in", notes...),
@@ -252,8 +258,8 @@ func narrowPieces() Set {
 }
 
 // strips are 2 cm wide with allowances of 0.5 cm.
-func strips() Set {
-	s := Set{Title: "Bands", Unit: marking.Centimetre}
+func strips() arrange.Set {
+	s := arrange.Set{Title: "Bands", Unit: length.Centimetre}
 	for i := range 5 {
 		length := 60 + 10*float64(i)
 		s.Pieces = append(s.Pieces, strip(fmt.Sprint("up", i), fmt.Sprint("Band up ", i+1), 20, length, 5, "stitch line, 0.5 cm", "Bands", "cut 2"),
@@ -263,7 +269,7 @@ func strips() Set {
 }
 
 // tiny is a piece 3 mm wide.
-func tiny(key string, h float64) marking.Marking {
+func tiny(key string, h float64) mark.Marking {
 	m := rectangle(key, "Inlay "+key, 3, h, "cut 12")
 	m.Marks = m.Marks[:4]
 	return m
@@ -271,21 +277,21 @@ func tiny(key string, h float64) marking.Marking {
 
 // sampleSheet is a strip to be sewn and measured before anything is marked: ten
 // tucks 1/2 in apart, between two lines that lie 6 in apart.
-func sampleSheet() marking.Marking {
+func sampleSheet() mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
 	m := ruled("sample", "Tuck sample", 6.5*inch, 3*inch, "cut 1 along the cutting line", "Linden pinafore")
-	add := func(role marking.Role, name string, x float64) {
+	add := func(role mark.Role, name string, x float64) {
 		m.Marks = append(m.Marks, edge(role, name, p(x, 0), p(x, 3)))
 	}
-	add(marking.Placement, "measure from here", 0.25)
-	add(marking.Placement, "to here", 6.25)
+	add(mark.Placement, "measure from here", 0.25)
+	add(mark.Placement, "to here", 6.25)
 	for i := range 10 {
 		x := 1 + 0.5*float64(i)
-		add(marking.TuckFold, fmt.Sprintf("tuck %d", i+1), x)
-		add(marking.TuckStitch, "", x-0.125)
-		add(marking.TuckStitch, "", x+0.125)
+		add(mark.TuckFold, fmt.Sprintf("tuck %d", i+1), x)
+		add(mark.TuckStitch, "", x-0.125)
+		add(mark.TuckStitch, "", x+0.125)
 	}
-	m.Form = &marking.Form{
+	m.Form = &mark.Form{
 		Steps: []string{
 			"Cut a strip of the cloth that the garment is made of, along the cutting line, with the grain as the garment has it.",
 			"Rule every line of the strip on it. Measure between the two placement lines: it must be 6 in.",
@@ -305,7 +311,7 @@ func sampleSheet() marking.Marking {
 }
 
 // ruled is a rectangle of nothing but its outline.
-func ruled(key, name string, w, h float64, notes ...string) marking.Marking {
+func ruled(key, name string, w, h float64, notes ...string) mark.Marking {
 	m := rectangle(key, name, w, h, notes...)
 	m.Marks = m.Marks[:4]
 	for i := range m.Marks {
@@ -316,9 +322,9 @@ func ruled(key, name string, w, h float64, notes ...string) marking.Marking {
 
 // formOf is a rectangle with a form that has many steps, blanks and lines of a
 // sum, all short.
-func formOf(w, h float64, steps, blanks, sums int) marking.Marking {
+func formOf(w, h float64, steps, blanks, sums int) mark.Marking {
 	m := ruled("form", "Form", w, h)
-	m.Form = &marking.Form{}
+	m.Form = &mark.Form{}
 	for i := range steps {
 		m.Form.Steps = append(m.Form.Steps, fmt.Sprintf("Take step no. %d of all.", i+1))
 	}
@@ -333,9 +339,9 @@ func formOf(w, h float64, steps, blanks, sums int) marking.Marking {
 
 // manyForms are forms whose lines leave room under them, to their right, and
 // only when they are turned; one is written on alone, and one has long words.
-func manyForms() Set {
-	s := Set{Title: "Forms", Unit: marking.Centimetre}
-	for i, m := range []marking.Marking{formOf(100, 40, 3, 3, 2), formOf(80, 200, 8, 8, 4), formOf(230, 60, 8, 5, 2), formOf(186, 20, 0, 14, 0), formOf(40, 40, 1, 0, 1)} {
+func manyForms() arrange.Set {
+	s := arrange.Set{Title: "Forms", Unit: length.Centimetre}
+	for i, m := range []mark.Marking{formOf(100, 40, 3, 3, 2), formOf(80, 200, 8, 8, 4), formOf(230, 60, 8, 5, 2), formOf(186, 20, 0, 14, 0), formOf(40, 40, 1, 0, 1)} {
 		m.Key = fmt.Sprint("form", i)
 		m.Name = fmt.Sprint("Form ", i+1)
 		for k := range m.Form.Steps {
@@ -358,7 +364,7 @@ func manyForms() Set {
 }
 
 // sampleFirst is a set whose sample is sewn before its pieces are marked.
-func sampleFirst() Set {
+func sampleFirst() arrange.Set {
 	s := large()
 	s.Pieces = append(s.Pieces, sampleSheet())
 	return s
@@ -378,22 +384,22 @@ func longNotes() []string {
 
 // tuckSheet is a plain rectangle full of lines 1/8 in apart, and tuckRuler a
 // thin strip full of ticks.
-func tuckSheet(height float64, notes ...string) marking.Marking {
+func tuckSheet(height float64, notes ...string) mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
 	m := ruled("tucks", "Tuck sheet", 7*inch, height*inch, notes...)
 	const end = 0.5
 	for i := range 20 {
 		x := 0.5 + 0.3*float64(i)
-		for k, role := range []marking.Role{marking.TuckStitch, marking.TuckFold, marking.TuckStitch} {
+		for k, role := range []mark.Role{mark.TuckStitch, mark.TuckFold, mark.TuckStitch} {
 			at := x + 0.125*float64(k)
 			m.Marks = append(m.Marks, edge(role, "", p(at, end), p(at, height-0.5)))
 		}
 	}
-	m.Marks = append(m.Marks, edge(marking.TuckEnd, "tucks end here", p(0.5, end), p(6.5, end)))
+	m.Marks = append(m.Marks, edge(mark.TuckEnd, "tucks end here", p(0.5, end), p(6.5, end)))
 	return m
 }
 
-func tuckRuler(notes ...string) marking.Marking {
+func tuckRuler(notes ...string) mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x * inch, Y: y * inch} }
 	m := ruled("ruler", "Tuck ruler", 6*inch, 1.25*inch, notes...)
 	for i := 1; i < 48; i++ {
@@ -402,31 +408,31 @@ func tuckRuler(notes ...string) marking.Marking {
 			length = 0.5
 		}
 		x := float64(i) / 8
-		m.Marks = append(m.Marks, edge(marking.TuckFold, "", p(x, 1.25), p(x, 1.25-length)))
+		m.Marks = append(m.Marks, edge(mark.TuckFold, "", p(x, 1.25), p(x, 1.25-length)))
 	}
 	return m
 }
 
 // closeLines are a tuck sheet and a tuck ruler.
-func closeLines() Set {
-	return Set{Title: "Tucks", Pieces: []marking.Marking{tuckSheet(6, longNotes()...), tuckRuler(longNotes()...)}}
+func closeLines() arrange.Set {
+	return arrange.Set{Title: "Tucks", Pieces: []mark.Marking{tuckSheet(6, longNotes()...), tuckRuler(longNotes()...)}}
 }
 
 // examples reads the files in examples/ as the command does.
-func examples(t *testing.T) map[string]Set {
+func examples(t *testing.T) map[string]arrange.Set {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join("..", "examples", "*.toml"))
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
-	sets := map[string]Set{}
+	sets := map[string]arrange.Set{}
 	for _, file := range files {
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
-		spec, err := marking.Read(file, data, CanPrint)
+		spec, err := source.Read(file, data, ink.CanPrint)
 		require.NoError(t, err)
 		p, err := marking.Check(spec)
 		require.NoError(t, err)
-		sets[filepath.Base(file)] = Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: marking.MarkingsOf(p)}
+		sets[filepath.Base(file)] = arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
 	}
 	return sets
 }

@@ -6,7 +6,9 @@ import (
 	"slices"
 	"strings"
 
-	"tuckmark/marking"
+	"tuckmark/marking/length"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: what was drawn is told in a sentence or two, in the order of the
@@ -14,7 +16,7 @@ import (
 
 // Summary says what was drawn.
 type Summary struct {
-	Paper Paper
+	Paper paper.Paper
 	Pages int // of the whole PDF
 	Front int // pages in front: the first, and more if the pictures need them
 	// Figures is how many pages of figures come right behind those in front.
@@ -25,7 +27,7 @@ type Summary struct {
 	// Left names the pieces that have no line to draw.
 	Left []string
 	// Unit and What are those of the set.
-	Unit marking.Unit
+	Unit length.Unit
 	What string
 }
 
@@ -55,26 +57,26 @@ func (s Summary) String() string {
 		return s.whole()
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s: the first proves the scale, ", counted(s.Pages, "page"))
+	fmt.Fprintf(&b, "%s: the first proves the scale, ", paper.Counted(s.Pages, "page"))
 	if s.Front > 1 {
-		fmt.Fprintf(&b, "%s more of how pages are joined, ", pageRange(2, s.Front, "shows", "show"))
+		fmt.Fprintf(&b, "%s more of how pages are joined, ", text.PageRange(2, s.Front, "shows", "show"))
 	}
 	behind := s.Front + s.Figures + 1 // the first page behind the figures
 	if s.Figures > 0 {
-		fmt.Fprintf(&b, "%s the figures, ", pageRange(s.Front+1, behind-1, "has", "have"))
+		fmt.Fprintf(&b, "%s the figures, ", text.PageRange(s.Front+1, behind-1, "has", "have"))
 	}
 	pieces := behind + len(s.Forms) // their first page
 	if len(s.Forms) > 0 {
-		fmt.Fprintf(&b, "%s to be sewn and filled in", pageRange(behind, pieces-1, "is", "are"))
+		fmt.Fprintf(&b, "%s to be sewn and filled in", text.PageRange(behind, pieces-1, "is", "are"))
 		if pieces <= s.Pages {
 			b.WriteString(" first, ")
 		}
 	}
 	if pieces <= s.Pages {
-		fmt.Fprintf(&b, "%s %s", pageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
+		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
 	}
 	if s.Blank > 0 {
-		fmt.Fprintf(&b, "; %s on which no line falls %s left out", counted(s.Blank, "page"), isAre(s.Blank))
+		fmt.Fprintf(&b, "; %s on which no line falls %s left out", paper.Counted(s.Blank, "page"), text.IsAre(s.Blank))
 	}
 	return b.String() + s.leftOut()
 }
@@ -95,7 +97,7 @@ func (s Summary) whole() string {
 	if s.Pages == 1 {
 		size += " and " + s.Unit.Print(s.Paper.Height) + " high"
 	}
-	return fmt.Sprintf("%s, %s, with %s", counted(s.Pages, "page"), size, listOf(what)) + s.leftOut()
+	return fmt.Sprintf("%s, %s, with %s", paper.Counted(s.Pages, "page"), size, paper.ListOf(what)) + s.leftOut()
 }
 
 // leftOut says which pieces have no line.
@@ -103,5 +105,5 @@ func (s Summary) leftOut() string {
 	if len(s.Left) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %s %s no line and %s left out", listOf(s.Left), hasHave(len(s.Left)), isAre(len(s.Left)))
+	return fmt.Sprintf("; %s %s no line and %s left out", paper.ListOf(s.Left), text.HasHave(len(s.Left)), text.IsAre(len(s.Left)))
 }

@@ -3,8 +3,11 @@ package pdfout
 import (
 	"math"
 
-	"tuckmark/marking"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: whether a scale matters is told by the line that comes out
@@ -14,7 +17,7 @@ import (
 
 // Verdict is what a scale does to the lines of a set.
 type Verdict struct {
-	Printed Scale
+	Printed paper.Scale
 	// Worst is the line that comes out most off; of lines that come out true, the
 	// longest.
 	Worst Line
@@ -27,28 +30,28 @@ type Verdict struct {
 type Line struct {
 	Piece  string // the name of its piece
 	Name   string // what stands beside it; may be ""
-	Role   marking.Role
+	Role   mark.Role
 	Length float64 // in mm
 }
 
 // Judge says what becomes of the lines of a set, drawn true on the paper, when they
 // are printed at a scale. The error is that of Draw.
-func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
-	paper.Printed = Scale{}
-	book, _, err := plan(set, paper)
+func Judge(set arrange.Set, on paper.Paper, printed paper.Scale) (Verdict, error) {
+	on.Printed = paper.Scale{}
+	book, _, err := plan(set, on)
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Printed: printed.orTrue()}
+	v := Verdict{Printed: printed.OrTrue()}
 	var all []Verdict // of every line by itself
 	most := 0.0
 	for i := range book.sheets {
-		for _, p := range book.sheets[i].pieces {
-			for _, l := range p.lines {
-				length := l.clip.Length()
-				off := printedLength(l.clip.Path(), v.Printed) - length
+		for _, p := range book.sheets[i].Pieces {
+			for _, l := range p.Lines {
+				length := l.Clip.Length()
+				off := printedLength(l.Clip.Path(), v.Printed) - length
 				most = math.Max(most, math.Abs(off))
-				all = append(all, Verdict{v.Printed, Line{p.name, l.name, l.role, length}, off})
+				all = append(all, Verdict{v.Printed, Line{p.Name, l.Name, l.Role, length}, off})
 			}
 		}
 	}
@@ -65,7 +68,7 @@ func Judge(set Set, paper Paper, printed Scale) (Verdict, error) {
 const sameOff = 1e-6
 
 // printedLength is how long a path comes out at a scale.
-func printedLength(p plane.Path, s Scale) float64 {
+func printedLength(p plane.Path, s paper.Scale) float64 {
 	sum := 0.0
 	for i := 1; i < len(p); i++ {
 		step := p[i].Sub(p[i-1])
@@ -77,8 +80,8 @@ func printedLength(p plane.Path, s Scale) float64 {
 // UsualWithin is how far the line that is most off may be off, in mm, for sheets to
 // count as true: half of the smallest step of her ruler, which is as near as a line
 // can be ruled. It is 1/32 in, or 0.5 mm.
-func UsualWithin(unit marking.Unit) float64 {
-	if unit == marking.Inch {
+func UsualWithin(unit length.Unit) float64 {
+	if unit == length.Inch {
 		return unit.MM() / 32
 	}
 	return 0.5
@@ -89,12 +92,12 @@ func (v Verdict) True(within float64) bool { return math.Abs(v.Off) <= within }
 
 // Unseen is how far the worst line may be off, in mm, without the check square
 // showing it to somebody who reads her ruler to half of its smallest step.
-func (v Verdict) Unseen(unit marking.Unit) float64 {
-	return UsualWithin(unit) / frameFor(unit).side * v.Worst.Length
+func (v Verdict) Unseen(unit length.Unit) float64 {
+	return UsualWithin(unit) / paper.FrameFor(unit).Side * v.Worst.Length
 }
 
 // Side is what a side of the check square that is to be 4 in, or 100 mm, measures
 // at a scale, in mm.
-func Side(scale float64, unit marking.Unit) float64 {
-	return frameFor(unit).side * scale
+func Side(scale float64, unit length.Unit) float64 {
+	return paper.FrameFor(unit).Side * scale
 }

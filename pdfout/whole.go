@@ -6,8 +6,13 @@ import (
 	"math"
 	"slices"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: on a roll, and on one single page, every piece is whole and
@@ -37,21 +42,21 @@ type panel struct {
 // panelBox is what of a panel's own page its frame encloses: on the first page, all
 // that is above the lowest line of text.
 func (b *book) panelBox(i int) plane.Box {
-	box := plane.Box{Max: b.leaf.size()}.Grown(-panelFrame)
+	box := plane.Box{Max: b.leaf.Size()}.Grown(-panelFrame)
 	if i == 0 {
-		box.Min.Y = b.cover().foot - (frontMargin - panelFrame)
+		box.Min.Y = b.cover().foot - (paper.FrontMargin - panelFrame)
 	}
 	return box
 }
 
 // floor is a large page being filled, from the top.
 type floor struct {
-	packing
+	arrange.Packing
 	width float64
 }
 
 func newFloor(width, height float64) *floor {
-	return &floor{emptyPage(plane.Point{X: width, Y: height}), width}
+	return &floor{arrange.EmptyPage(plane.Point{X: width, Y: height}), width}
 }
 
 // ofSquare is the number of the parcel of a check square; those of the panels have
@@ -59,11 +64,11 @@ func newFloor(width, height float64) *floor {
 const ofSquare = -1
 
 // planWhole plans the pages of paper that has every piece whole.
-func planWhole(set Set, paper Paper) (*book, []string, error) {
-	leaf := eitherPaper() // on any paper it was made for such a panel would fit
-	leaf.Title = paper.Title
-	b := &book{set: set, paper: paper, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
-	pieces, forms, left := piecesOf(set)
+func planWhole(set arrange.Set, p paper.Paper) (*book, []string, error) {
+	leaf := paper.Either() // on any paper it was made for such a panel would fit
+	leaf.Title = p.Title
+	b := &book{set: set, paper: p, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
+	pieces, forms, left := arrange.PiecesOf(set)
 	if len(forms)+len(pieces) == 0 {
 		return nil, nil, nothingToDraw()
 	}
@@ -72,11 +77,11 @@ func planWhole(set Set, paper Paper) (*book, []string, error) {
 		return nil, nil, err
 	}
 	for i := range b.sheets {
-		b.sheets[i].paper = leaf
+		b.sheets[i].Paper = leaf
 		b.first = append(b.first, 1)
 	}
 	b.forms = len(b.sheets)
-	if b.figures, err = layReport(set, leaf); err != nil {
+	if b.figures, err = report.Lay(set, leaf); err != nil {
 		return nil, nil, err
 	}
 	floors, err := b.layFloors(pieces)
@@ -91,51 +96,51 @@ func planWhole(set Set, paper Paper) (*book, []string, error) {
 }
 
 // parcels are those of the panels and, after them, of the pieces, the highest first.
-func (b *book) parcels(pieces []piece) []parcel {
-	var parcels []parcel
+func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
+	var parcels []arrange.Parcel
 	for i := range 1 + len(b.figures) + b.forms {
 		box := b.panelBox(i)
 		// With room to be moved onto the grid of the check squares.
-		parcels = append(parcels, parcel{number: i, size: plane.Point{X: box.Width() + squareGrid, Y: box.Height() + squareGrid}})
+		parcels = append(parcels, arrange.Parcel{Number: i, Size: plane.Point{X: box.Width() + paper.SquareGrid, Y: box.Height() + paper.SquareGrid}})
 	}
 	parcels = append(parcels, b.squareParcel())
-	window := plane.Point{X: longestSide, Y: longestSide}
+	window := plane.Point{X: paper.LongestSide, Y: paper.LongestSide}
 	first := len(parcels)
 	for _, drawn := range pieces {
-		drawn.foot = footOf(drawn, newField([]piece{drawn}), window)
-		p := parcelOf(drawn)
-		if b.paper.cut == roll && p.size.X > b.paper.window().Width() {
-			p = p.quarterTurned()
+		drawn.Foot = arrange.FootOf(drawn, arrange.NewField([]arrange.Piece{drawn}), window)
+		p := arrange.ParcelOf(drawn)
+		if b.paper.Cut == paper.Roll && p.Size.X > b.paper.Window().Width() {
+			p = p.QuarterTurned()
 		}
 		parcels = append(parcels, p)
 	}
-	slices.SortStableFunc(parcels[first:], func(a, b parcel) int { return cmp.Compare(b.size.Y, a.size.Y) })
+	slices.SortStableFunc(parcels[first:], func(a, b arrange.Parcel) int { return cmp.Compare(b.Size.Y, a.Size.Y) })
 	return parcels
 }
 
 // squareParcel is the room for the check square of a page, wherever its corner falls
 // on the grid.
-func (b *book) squareParcel() parcel {
-	side := squareSize(b.set.Unit) + 2*clearing + squareGrid
-	return parcel{number: ofSquare, size: plane.Point{X: side, Y: side}}
+func (b *book) squareParcel() arrange.Parcel {
+	side := arrange.SquareSize(b.set.Unit) + 2*arrange.Clearing + paper.SquareGrid
+	return arrange.Parcel{Number: ofSquare, Size: plane.Point{X: side, Y: side}}
 }
 
 // layFloors lays everything on large pages.
-func (b *book) layFloors(pieces []piece) ([]*floor, error) {
-	window := b.paper.window()
+func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
+	window := b.paper.Window()
 	parcels := b.parcels(pieces)
 	for _, p := range parcels {
-		if p.size.X > window.Width() || p.size.Y > window.Height() {
+		if p.Size.X > window.Width() || p.Size.Y > window.Height() {
 			return nil, b.tooLargeFor(p)
 		}
 	}
-	if b.paper.cut == roll {
+	if b.paper.Cut == paper.Roll {
 		return b.fillRoll(parcels, window), nil
 	}
 	f := onOnePage(parcels, window)
 	if f == nil {
-		return nil, &marking.Fault{
-			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, which is as much as a PDF can show", b.set.Unit.Print(math.Floor(longestSide))),
+		return nil, &fault.Fault{
+			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, which is as much as a PDF can show", b.set.Unit.Print(math.Floor(paper.LongestSide))),
 			Hint:  "print some of the pieces at a time, with --pieces, or choose a roll or pages",
 		}
 	}
@@ -143,33 +148,33 @@ func (b *book) layFloors(pieces []piece) ([]*floor, error) {
 }
 
 // tooLargeFor refuses what is larger than a page can be.
-func (b *book) tooLargeFor(p parcel) error {
-	if p.piece == nil {
-		return &marking.Fault{
+func (b *book) tooLargeFor(p arrange.Parcel) error {
+	if p.Piece == nil {
+		return &fault.Fault{
 			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.ShortTitle()),
 			Hint:  "choose a wider one",
 		}
 	}
-	return &marking.Fault{
-		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", p.piece.name,
-			b.set.Unit.Print(p.piece.bounds.Width()), b.set.Unit.Print(p.piece.bounds.Height()), b.paper.ShortTitle()),
+	return &fault.Fault{
+		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", p.Piece.Name,
+			b.set.Unit.Print(p.Piece.Bounds.Width()), b.set.Unit.Print(p.Piece.Bounds.Height()), b.paper.ShortTitle()),
 		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in",
 	}
 }
 
 // fillRoll lays the parcels on pages of the roll's width; a further page begins, with
 // a check square, only where one would be longer than a page can be.
-func (b *book) fillRoll(parcels []parcel, window plane.Box) []*floor {
+func (b *book) fillRoll(parcels []arrange.Parcel, window plane.Box) []*floor {
 	var floors []*floor
 	for _, p := range parcels {
-		if slices.ContainsFunc(floors, func(f *floor) bool { return f.put(p) }) {
+		if slices.ContainsFunc(floors, func(f *floor) bool { return f.Put(p) }) {
 			continue
 		}
 		next := newFloor(window.Width(), window.Height())
 		if len(floors) > 0 {
-			next.put(b.squareParcel())
+			next.Put(b.squareParcel())
 		}
-		next.put(p)
+		next.Put(p)
 		floors = append(floors, next)
 	}
 	return floors
@@ -177,11 +182,11 @@ func (b *book) fillRoll(parcels []parcel, window plane.Box) []*floor {
 
 // onOnePage returns all parcels on one page whose width and height together are least;
 // nil when no page is large enough.
-func onOnePage(parcels []parcel, window plane.Box) *floor {
+func onOnePage(parcels []arrange.Parcel, window plane.Box) *floor {
 	widest, area := 0.0, 0.0
 	for _, p := range parcels {
-		widest = max(widest, p.size.X)
-		area += (p.size.X + apart) * (p.size.Y + apart)
+		widest = max(widest, p.Size.X)
+		area += (p.Size.X + arrange.Apart) * (p.Size.Y + arrange.Apart)
 	}
 	widths := max(2, min(mostWidths, wholeTrials/len(parcels)))
 	most := min(window.Width(), max(widest, 2*math.Sqrt(area)))
@@ -189,10 +194,10 @@ func onOnePage(parcels []parcel, window plane.Box) *floor {
 	least := math.Inf(1)
 	for i := range widths + 1 {
 		f := newFloor(widest+(most-widest)*float64(i)/float64(widths), window.Height())
-		if slices.ContainsFunc(parcels, func(p parcel) bool { return !f.put(p) }) {
+		if slices.ContainsFunc(parcels, func(p arrange.Parcel) bool { return !f.Put(p) }) {
 			continue
 		}
-		if used := f.used(); used.Width()+used.Height() < least {
+		if used := f.Used(); used.Width()+used.Height() < least {
 			best, least = f, used.Width()+used.Height()
 		}
 	}
@@ -201,49 +206,49 @@ func onOnePage(parcels []parcel, window plane.Box) *floor {
 
 // addFloor makes a filled page the next sheet.
 func (b *book) addFloor(number int, f *floor) {
-	used := f.used()
+	used := f.Used()
 	width := used.Width()
-	if b.paper.cut == roll {
+	if b.paper.Cut == paper.Roll {
 		width = f.width
 	}
 	window := plane.Point{X: width, Y: used.Height()}
-	paper := b.paper.around(window)
+	thePaper := b.paper.Around(window)
 	down := plane.Point{Y: -used.Min.Y}
-	corner := paper.window().Min
-	var pieces []piece
-	var kept []slab // for what is no piece
+	corner := thePaper.Window().Min
+	var pieces []arrange.Piece
+	var kept []text.Slab // for what is no piece
 	square := plane.Point{}
-	for _, p := range f.parcels {
-		p = p.moved(down)
-		if p.piece != nil {
-			pieces = append(pieces, p.laid())
+	for _, p := range f.Parcels {
+		p = p.Moved(down)
+		if p.Piece != nil {
+			pieces = append(pieces, p.Laid())
 			continue
 		}
-		kept = append(kept, upright(p.room))
-		low := p.room.Min.Add(corner)
-		if p.number == ofSquare {
-			at := low.Add(plane.Point{X: clearing, Y: clearing})
-			square = plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}
+		kept = append(kept, text.Upright(p.Room))
+		low := p.Room.Min.Add(corner)
+		if p.Number == ofSquare {
+			at := low.Add(plane.Point{X: arrange.Clearing, Y: arrange.Clearing})
+			square = plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}
 			continue
 		}
-		at := low.Sub(b.panelBox(p.number).Min)
-		b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: snapUp(at.X), Y: snapUp(at.Y)}})
+		at := low.Sub(b.panelBox(p.Number).Min)
+		b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
 	}
-	sh := newSheet(pieces, grid{rows: 1, columns: 1, window: window, overlap: paper.Overlap}, []cell{{}})
-	sh.paper = paper
-	sh.squares = []plane.Point{square}
+	sh := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: thePaper.Overlap}, []arrange.Cell{{}})
+	sh.Paper = thePaper
+	sh.Squares = []plane.Point{square}
 	for _, k := range kept {
-		sh.field.take(k)
+		sh.Field.Take(k)
 	}
 	b.sheets = append(b.sheets, sh)
 	b.first = append(b.first, number+1)
 }
 
 // drawWhole draws the large pages, with the panels on them.
-func (b *book) drawWhole(d Canvas) {
+func (b *book) drawWhole(d ink.Canvas) {
 	for i := b.forms; i < len(b.sheets); i++ {
 		s := &b.sheets[i]
-		d.NewPage(s.paper.size())
+		d.NewPage(s.Paper.Size())
 		b.drawTile(d, i, 0, b.pageNumber(b.first[i]))
 		for k, p := range b.panels {
 			if p.on == i {
@@ -257,9 +262,9 @@ func (b *book) drawWhole(d Canvas) {
 }
 
 // drawPanel draws a panel in its frame.
-func (b *book) drawPanel(d Canvas, i int) {
+func (b *book) drawPanel(d ink.Canvas, i int) {
 	d.Save()
-	d.Pen(finePen())
+	d.Pen(ink.FinePen())
 	d.Box(b.panelBox(i))
 	d.Stroke()
 	d.Restore()

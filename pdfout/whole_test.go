@@ -10,21 +10,27 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
+	"tuckmark/marking/fault"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
 )
 
 // wholePapers are the papers that have everything whole.
-func wholePapers(t require.TestingT) map[string]Paper {
-	all := map[string]Paper{}
+func wholePapers(t require.TestingT) map[string]paper.Paper {
+	all := map[string]paper.Paper{}
 	for _, name := range []string{"single", "roll:36in", "roll:610mm"} {
 		all[name] = found(t, name)
 	}
 	small := found(t, "roll:24in")
-	small.Printed = Scale{0.97, 0.985}
+	small.Printed = paper.Scale{Across: 0.97, Down: 0.985}
 	all["a roll printed too small"] = small
 	large := found(t, "single")
-	large.Printed = Scale{1.02, 1.01}
+	large.Printed = paper.Scale{Across: 1.02, Down: 1.01}
 	all["a page printed too large"] = large
 	return all
 }
@@ -59,11 +65,11 @@ func TestWhole(t *testing.T) {
 	}
 }
 
-func checkWhole(t *testing.T, set Set, d readDocument, s Summary) {
+func checkWhole(t *testing.T, set arrange.Set, d readDocument, s Summary) {
 	require.Len(t, d.pages, s.Pages)
 	require.Len(t, d.pages, 1)
 	page := d.pages[0]
-	size := plane.Point{X: page.width, Y: page.height}.Mul(point)
+	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)
 	may := plane.Box{Max: size}.Grown(-10)
 	panels := page.panelFrames()
 	require.Len(t, panels, 1+s.Figures+len(s.Forms), "a frame round each panel")
@@ -111,7 +117,7 @@ func (p readPage) checkOneSquareBeside(t *testing.T, panels []plane.Box, forms i
 		for _, q := range p.paths {
 			for _, part := range q.parts {
 				for n := 1; n < len(part) && q.layer != ""; n++ {
-					assert.False(t, upright(f).meetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
+					assert.False(t, text.Upright(f).MeetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
 				}
 			}
 		}
@@ -127,7 +133,7 @@ type printed struct {
 
 // boxesOfPieces checks that every line of every piece is on the page once, moved and
 // perhaps turned, and no other. It returns the box round each piece, by its key.
-func (p readPage) boxesOfPieces(t *testing.T, set Set) map[string]plane.Box {
+func (p readPage) boxesOfPieces(t *testing.T, set arrange.Set) map[string]plane.Box {
 	byRole := map[string][]*printed{}
 	for _, q := range p.paths {
 		for _, part := range q.parts {
@@ -152,7 +158,7 @@ func (p readPage) boxesOfPieces(t *testing.T, set Set) map[string]plane.Box {
 
 // boxOnPage finds the lines of a marking among those that are not used yet, and uses
 // them.
-func boxOnPage(m marking.Marking, byRole map[string][]*printed) (plane.Box, bool) {
+func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
 	for _, turned := range []bool{false, true} {
 		first := onPaper(m.Marks[0].Path, turned, plane.Point{})
 		for _, start := range byRole[m.Marks[0].Role.String()] {
@@ -200,19 +206,19 @@ func TestWholePages(t *testing.T) {
 	// A roll is as wide as it is asked for, whatever lies on it.
 	d, s := drawnOn(t, large(), found(t, "roll:36in"))
 	assert.InDelta(t, 36*72, d.pages[0].width, 0.01)
-	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", marking.Inch.Print(s.Paper.Height)), s.String())
+	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.Print(s.Paper.Height)), s.String())
 	// A single page is no larger than what is on it needs.
 	d, s = drawnOn(t, many(1), found(t, "single"))
 	assert.Less(t, d.pages[0].width, 16*72.0)
 	assert.Less(t, d.pages[0].height, 16*72.0)
-	assert.InDelta(t, d.pages[0].width*point, s.Paper.Width, 0.01)
+	assert.InDelta(t, d.pages[0].width*paper.Point, s.Paper.Width, 0.01)
 
 	// A roll longer than a page can be goes on, on a page with a square of its own.
-	var strips []marking.Marking
+	var strips []mark.Marking
 	for i := range 3 {
 		strips = append(strips, rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
 	}
-	d, s = drawnOn(t, Set{Pieces: strips}, found(t, "roll:24in"))
+	d, s = drawnOn(t, arrange.Set{Pieces: strips}, found(t, "roll:24in"))
 	require.Len(t, d.pages, 3)
 	for i, p := range d.pages {
 		assert.LessOrEqual(t, p.height, 14_400.0)
@@ -222,9 +228,9 @@ func TestWholePages(t *testing.T) {
 	assert.Equal(t, "3 pages, 24 in wide, with the check square and the pieces", s.String())
 
 	// What is too wide for a roll is turned.
-	d, _ = drawnOn(t, Set{Pieces: []marking.Marking{rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
+	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
 	box := plane.EmptyBox()
-	for _, q := range d.pages[0].drawn(marking.Cut.String()) {
+	for _, q := range d.pages[0].drawn(mark.Cut.String()) {
 		for _, part := range q.parts {
 			box = box.Union(part.Bounds())
 		}
@@ -237,16 +243,16 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 	const longer = "\nhint: choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in"
 	for _, c := range []struct {
 		name, paper string
-		set         Set
+		set         arrange.Set
 		want        string
 	}{
-		{"too wide both ways", "roll:24in", Set{Pieces: []marking.Marking{rectangle("p", "Cape", 900, 900)}},
+		{"too wide both ways", "roll:24in", arrange.Set{Pieces: []mark.Marking{rectangle("p", "Cape", 900, 900)}},
 			"piece \"Cape\", 35 7/16 in by 35 7/16 in, does not fit on a roll of paper 24 in wide" + longer},
-		{"longer than a page can be", "single", Set{Pieces: []marking.Marking{rectangle("p", "Curtain", 300, 5100)}},
+		{"longer than a page can be", "single", arrange.Set{Pieces: []mark.Marking{rectangle("p", "Curtain", 300, 5100)}},
 			"piece \"Curtain\", 11 13/16 in by 200 13/16 in, does not fit on one single page" + longer},
-		{"too much for one page", "single", Set{Pieces: []marking.Marking{rectangle("a", "A", 4000, 3000), rectangle("b", "B", 4000, 3000), rectangle("c", "C", 4000, 3000)}},
+		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{rectangle("a", "A", 4000, 3000), rectangle("b", "B", 4000, 3000), rectangle("c", "C", 4000, 3000)}},
 			"the pieces need a page of more than 200 in on a side, which is as much as a PDF can show\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
-		{"nothing", "single", Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
+		{"nothing", "single", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
 		{"only the first page", "single", many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -257,7 +263,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 			}
 			_, err := draw(&out, c.set, found(t, c.paper))
 			require.EqualError(t, err, c.want)
-			assert.IsType(t, &marking.Fault{}, err)
+			assert.IsType(t, &fault.Fault{}, err)
 			assert.Zero(t, out.Len())
 		})
 	}
@@ -268,13 +274,13 @@ func TestFirstPageOnly(t *testing.T) {
 	t.Parallel()
 	for _, name := range []string{"skirt and bodice", "nothing but a sample", "as large as a house", "figures", "a picture across"} {
 		set := scenes()[name]
-		paper := found(t, "letter")
-		whole, s := drawnOn(t, set, paper)
-		set.Cautions = marking.Cautions(set.Pieces)
+		p := found(t, "letter")
+		whole, s := drawnOn(t, set, p)
+		set.Cautions = figures.Cautions(set.Pieces)
 		var out bytes.Buffer
-		summary, err := DrawFirst(&out, set, paper)
+		summary, err := DrawFirst(&out, set, p)
 		require.NoError(t, err)
-		first := readPDF(t, out.Bytes(), Scale{})
+		first := readPDF(t, out.Bytes(), paper.Scale{})
 		require.Len(t, first.pages, 1, name)
 		assert.Equal(t, whole.pages[0], first.pages[0], name)
 		assert.Equal(t, s, summary, name)

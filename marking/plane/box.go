@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Box is an upright rectangle, its sides included. The zero Box is the single
 // place (0, 0); EmptyBox holds nothing.

@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // flatness bounds how far the straight pieces of a flattened curve lie from
 // the curve, in mm: a quarter of the finest line a home printer draws.

@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Rules of this file. A line at a distance from a path is drawn by the middle of a
 // disc that rolls along it. Of a path that is rough all over, far finer than the

@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Rules of this file. The offset of a path is what is left of the lines drawn
 // beside each of its segments and round each of its corners once everything

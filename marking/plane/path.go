@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Path is a line from point to point. It is closed when its last point is its
 // first again; there is no other sign of closing. A path of fewer than two

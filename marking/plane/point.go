@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Point is a place in the plane, or the step from one place to another, in mm.
 type Point struct{ X, Y float64 }

@@ -1,6 +1,8 @@
 package plane
 
-import "math"
+import (
+	"math"
+)
 
 // Rules of this file: the raw line beside a path is drawn without looking at
 // anything but a corner and its two sides; what that gets wrong is set aside

@@ -1,0 +1,35 @@
+package figures
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"tuckmark/marking/length"
+)
+
+func TestAmountsInBothSystems(t *testing.T) {
+	for _, c := range []struct {
+		name, both, cell, plain string
+		a                       length.Amount
+	}{
+		{"inches", "2 1/8 in (54 mm)", "2 1/8 (54)", "2 1/8", length.Inch.Amount(2.125 * 25.4)},
+		{"centimetres", "5.4 cm (2 1/8 in)", "5.4 (2 1/8)", "5.4", length.Centimetre.Amount(54)},
+		{"millimetres", "54 mm (2 1/8 in)", "54 (2 1/8)", "54", length.Millimetre.Amount(54)},
+		// 1/4 in = 6.35 mm: 7 mm where less would not do
+		{"rounded up in both", "1/4 in (7 mm)", "1/4 (7)", "1/4", length.Inch.AtLeast(6.35)},
+		// Among inches 10 mm would be read as 10 in without its unit.
+		{"chosen in mm among inches", "3/8 in (10 mm)", "3/8 (10)", "10 mm", length.Inch.Chosen(10)},
+		{"chosen in inches among mm", "6 mm (1/4 in)", "6 (1/4)", "1/4 in", length.Millimetre.Chosen(6.35)},
+		{"nothing at all", "0 in (0 mm)", "0 (0)", "0", length.Inch.AtLeast(0)},
+		// Exactly 1 mm apart, and read as equal.
+		{"read as nothing", "0 in (1 mm)", "0 (1)", "0", length.Inch.Amount(0.6)},
+		{"below nothing", "-1/8 in (-3 mm)", "-1/8 (-3)", "-1/8", length.Inch.Amount(-3.175)},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Equal(t, c.both, c.a.Both())
+			assert.Equal(t, c.cell, AllUnits.cell(c.a))
+			assert.Equal(t, c.plain, OwnUnit.cell(c.a))
+		})
+	}
+}

@@ -1,0 +1,69 @@
+package figures
+
+import (
+	"fmt"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/lay"
+	"tuckmark/marking/mark"
+)
+
+// Rules of this file: the lay is told with how it was made, for it promises no least
+// cloth. Its picture says how far along the cloth each part of it reaches, rounded
+// up as the whole length is.
+
+// clothSection says how much cloth to buy, and draws how it was reckoned. There is no
+// cloth where its width is not known.
+func clothSection(p *garment.Pattern, cloth *lay.Cloth, w Wording) mark.Section {
+	s := mark.Section{Title: "Cloth to buy"}
+	say := func(text string, args ...any) {
+		s.Lines = append(s.Lines, mark.Sentence{Text: fmt.Sprintf(text, args...)})
+	}
+	warn := func(text string, args ...any) {
+		s.Lines = append(s.Lines, mark.Sentence{Text: fmt.Sprintf(text, args...), Warning: true})
+	}
+	if cloth == nil {
+		say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.Either(44*25.4, 1120)))
+		return s
+	}
+	l := cloth.Lay
+	for _, name := range l.TooWide {
+		warn("%s is wider than the cloth and is not reckoned in", name)
+	}
+	if l.Length == 0 {
+		return s
+	}
+	if width, length := w.length(p.Unit.Chosen(p.ClothWidth)), w.length(p.Unit.AtLeast(l.Length)); len(l.TooWide) > 0 {
+		warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
+	} else {
+		say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(cloth.Buy), width, length)
+	}
+	say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.Method)
+	pic := &mark.Picture{
+		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.Chosen(l.Width)), w.length(p.Unit.AtLeast(l.Length))),
+		Width:   l.Width, Height: l.Length,
+	}
+	from := p.Unit.Amount(0)
+	for _, part := range l.Parts {
+		to := p.Unit.AtLeast(part.To)
+		b := mark.Band{From: part.From, To: part.To, Width: l.Width, Text: "single"}
+		if part.Folded {
+			b.Width, b.Text = l.Width/2, "folded lengthwise, fold at the left"
+		}
+		b.Text += fmt.Sprintf(": %s to %s", w.cell(from), w.length(to))
+		from = to
+		pic.Bands = append(pic.Bands, b)
+		for _, one := range part.Pieces {
+			name := one.Name
+			switch {
+			case one.Upper:
+				name += ", upper layer only"
+			case one.OnFold:
+				name += ", on the fold"
+			}
+			pic.Shapes = append(pic.Shapes, mark.Shape{Name: name, Outline: one.Outline})
+		}
+	}
+	s.Picture = pic
+	return s
+}

@@ -1,0 +1,220 @@
+package figures
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/sketch"
+)
+
+// theSeam checks a file and returns its only seam.
+func theSeam(t require.TestingT, text string) garment.Seam {
+	pattern, err := check(text)
+	require.NoError(t, err, "%s", text)
+	require.Len(t, pattern.Seams, 1)
+	return pattern.Seams[0]
+}
+
+// sewnLengths writes how long the two sides are sewn, in inches, to four decimals.
+func sewnLengths(s garment.Seam) string {
+	length := func(side garment.SeamSide) string {
+		return strconv.FormatFloat(math.Round(side.Sewn.MM/25.4*1e4)/1e4, 'f', -1, 64)
+	}
+	return length(s.Sides[0]) + " " + length(s.Sides[1])
+}
+
+// toldOf writes what the figures say under a seam, a warning with "! " before it.
+func toldOf(lines []mark.Sentence) []string {
+	var all []string
+	for _, l := range lines {
+		mark := ""
+		if l.Warning {
+			mark = "! "
+		}
+		all = append(all, mark+l.Text)
+	}
+	return all
+}
+
+// Squares and trapezoids with seams of 1/2 in, worked by hand.
+func TestSeamsMatch(t *testing.T) {
+	const waist = "waist: W,8 0,8\ncentre: 0,8 0,0\nhem: 0,0 W,0\nside: W,0 W,8"
+	// A skirt against a front on the fold, 5 1/2 in wide, and a back of 5 in cut twice.
+	waists := func(skirt string) string {
+		return sketch.SewnOf("0.5", `join = ["skirt.waist", ["front.waist", "back.waist"]]`, sketch.PieceOf("skirt", skirt),
+			sketch.PieceOf("front", "fold = \"centre\"\n"+sketch.Swap(waist, "W", "5.5")), sketch.PieceOf("back", "cut = 2\n"+sketch.Swap(waist, "W", "5")))
+	}
+	for _, c := range []struct {
+		name, text string
+		sewn       string
+		told       []string // before what is said of the ends
+	}{
+		// 10 - 1/2 - 1/2.
+		{"squares", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops), "9 9", []string{"sewn, they match within 1/16 in"}},
+		{"trapezoids of unequal cut", sketch.Joined("0.5", sketch.Outward, sketch.Inward45, sketch.Tops), "9.2929 9.2929",
+			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},
+		// By the same corners: 10 - 1/2 - 0.2071 and 10 - 1/2 - 1.2071.
+		{"trapezoids of equal cut", sketch.Joined("0.5", sketch.Outward, sketch.Swap(sketch.Inward45, "3,0", "2,0", "11,8", "10,8"), sketch.Tops), "9.2929 8.2929",
+			[]string{"! sewn, the top of front is 1 in longer than the top of back"}},
+
+		{"just under the tolerance", sketch.Joined("0.5", sketch.Rect("10.062"), sketch.Rect("10"), sketch.Tops), "9.062 9", []string{"sewn, they match within 1/16 in"}},
+		{"exactly the tolerance", sketch.Joined("0.5", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
+		{"just over the tolerance", sketch.Joined("0.5", sketch.Rect("10.063"), sketch.Rect("10"), sketch.Tops), "9.063 9",
+			[]string{"! sewn, the top of front is just over 1/16 in longer than the top of back; as it is cut, the top of front is just over 1/16 in longer than the top of back"}},
+		{"the second is longer", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.125"), sketch.Tops), "9 9.125",
+			[]string{"! sewn, the top of back is 1/8 in longer than the top of front; as it is cut, the top of back is 1/8 in longer than the top of front"}},
+		{"within what is asked for", sketch.Joined("0.5", sketch.Rect("10.25"), sketch.Rect("10"), sketch.Tops+"\nwithin = \"1/4\""), "9.25 9", []string{"sewn, they match within 1/4 in"}},
+		{"not within what is asked for", sketch.Joined("0.5", sketch.Rect("10.05"), sketch.Rect("10"), sketch.Tops+"\nwithin = \"1/32\""), "9.05 9",
+			[]string{"! sewn, the top of front is 1/16 in longer than the top of back; as it is cut, the top of front is 1/16 in longer than the top of back"}},
+		{"to be exact, and it is", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\nwithin = 0"), "9 9", []string{"sewn, they match within 0 in"}},
+		{"to be exact, and it is not", sketch.Joined("0.5", sketch.Rect("10.02"), sketch.Rect("10"), sketch.Tops+"\nwithin = 0"), "9.02 9",
+			[]string{"! sewn, the top of front is less than 1/16 in longer than the top of back; as it is cut, the top of front is less than 1/16 in longer than the top of back"}},
+
+		{"no ease", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\nease = 0"), "9 9", []string{"sewn, they match within 1/16 in"}},
+		{"ease that is not needed", sketch.Joined("0.5", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
+		{"the first is eased in", sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.5 9", []string{"ease the top of front in: by 1/2 in, and the ease allowed is 1/2 in"}},
+		{"the second is longer, and ease is the first one's", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.25"), sketch.Tops+"\nease = \"1/2\""), "9 9.25", []string{
+			"! sewn, the top of back is 1/4 in longer than the top of front; as it is cut, the top of back is 1/4 in longer than the top of front; the ease allowed is 1/2 in, of the side that is named first"}},
+		// 1/2 in of ease and 1/16 in beyond it.
+		{"exactly the ease and the tolerance", sketch.Joined("0.5", sketch.Rect("10.5625"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.5625 9",
+			[]string{"ease the top of front in: by 9/16 in, and the ease allowed is 1/2 in"}},
+		{"over the ease", sketch.Joined("0.5", sketch.Rect("10.563"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.563 9",
+			[]string{"! sewn, the top of front is just over 9/16 in longer than the top of back; as it is cut, the top of front is just over 9/16 in longer than the top of back; the ease allowed is 1/2 in, of the side that is named first"}},
+
+		// 13 1/2 to 9.
+		{"gathered", sketch.Joined("0.5", sketch.Rect("14.5"), sketch.Rect("10"), sketch.Tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back",
+			"mark both in four equal parts and match the marks: every 3 3/8 in on the top of front, every 2 1/4 in on the top of back"}},
+		{"gathered, the second longer", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("19"), sketch.Tops+"\ngathered = true"), "9 18", []string{"gather the top of back, 2 times as long, into the top of front",
+			"mark both in four equal parts and match the marks: every 4 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
+		{"scant for gathers", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.9"), sketch.Tops+"\ngathered = true"), "9 9.9", []string{"! the top of back is only 1.1 times as long as the top of front, scant for gathers",
+			"mark both in four equal parts and match the marks: every 2 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
+		{"not gathered after all", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\ngathered = false"), "9 9", []string{"sewn, they match within 1/16 in"}},
+
+		// 4 - 1/2 and 6 - 1/2, the edges going straight on into each other.
+		{"a side of two edges", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.top", ["back.top 1", "back.top 2"]]`),
+			"9 9", []string{"sewn, they match within 1/16 in"}},
+		{"a side of two edges, too long", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.right", ["back.top 1", "back.top 2"]]`),
+			"7 9", []string{"! sewn, the top 1 of back and the top 2 of back are together 2 in longer than the right of front"}},
+
+		// The whole skirt is 19 - 1 = 18. Half the front is 5 1/2 - 1/2, since it begins
+		// on the fold, and the back 5 - 1: twice 5 and twice 4 make 18 too.
+		{"a whole skirt on a front and two backs", waists(sketch.Swap(waist, "W", "19")), "18 18", []string{"sewn, they match within 1/16 in"}},
+		{"a whole skirt that is too narrow", waists(sketch.Swap(waist, "W", "18.5")), "17.5 18",
+			[]string{"! sewn, the waist of front (2 times) and the waist of back (2 times) are together 1/2 in longer than the waist of skirt"}},
+		// Half the skirt, on the fold, is 9 1/2 - 1/2. All come twice, and count once.
+		{"half a skirt on the fold", waists("fold = \"centre\"\n" + sketch.Swap(waist, "W", "9.5")), "9 9", []string{"sewn, they match within 1/16 in"}},
+		// 2 x (9 - 1/2) = 17; twice 9 1/2 - 1 is as much.
+		{"two sleeves, half of each drawn", sketch.SewnOf("0.5", `join = ["sleeve.top", ["front.top", "back.top"]]`, sketch.PieceOf("sleeve", "cut = 2\nfold = \"left\"\n"+sketch.Rect("9")),
+			sketch.PieceOf("front", "cut = 2\n"+sketch.Rect("9.5")), sketch.PieceOf("back", "cut = 2\n"+sketch.Rect("9.5"))), "17 17", []string{"sewn, they match within 1/16 in"}},
+		{"pieces cut two", sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10"), "cut = 2\n"+sketch.Rect("10"), sketch.Tops), "9 9", []string{"sewn, they match within 1/16 in"}},
+		{"a piece cut four and one", sketch.Joined("0.5", "cut = 4\n"+sketch.Rect("10"), sketch.Rect("37"), sketch.Tops), "36 36",
+			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},
+		{"in centimetres", strings.Replace(sketch.Joined("1", sketch.Rect("20.5"), sketch.Rect("20"), sketch.Tops+"\nease = 1"), `"in"`, `"cm"`, 1), "7.2835 7.0866", []string{"ease the top of front in: by 0.5 cm, and the ease allowed is 1 cm"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := theSeam(t, c.text)
+			assert.Equal(t, c.sewn, sewnLengths(s))
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)))
+		})
+	}
+}
+
+// What is printed is rounded first and added then: 4 times 8.969 in reads as 36 in, and is
+// 35 7/8 in. No verdict follows from that.
+func TestRoundingDoesNotDecide(t *testing.T) {
+	six := func(front, back string) string {
+		return sketch.Joined("0.5", "cut = 4\n"+sketch.Rect(front), sketch.Rect(back), sketch.Tops)
+	}
+	for _, c := range []struct {
+		name, text string
+		row        string // of the difference, as it is read
+		told       []string
+	}{
+		// 4 x 9.03 = 36.12 reads as 4 x 9; 36.13 as 36 1/8: 0.01 in apart.
+		{"read as unequal", six("10.03", "37.13"), "1/8", []string{"sewn, they match within 1/16 in: more than that is only the rounding of each length"}},
+		// 4 x 8.969 = 35.876 reads as 4 x 9; 35.96 as 35 15/16, and is longer by 0.084 in.
+		{"read the wrong way round", six("9.969", "36.96"), "1/16",
+			[]string{"! sewn, the top of back is just over 1/16 in longer than the top of front (4 times), by their exact lengths; as it is cut, the top of front (4 times) is 3 1/16 in longer than the top of back"}},
+		// 4 x 8.97 = 35.88 reads as 4 x 9, 35.97 as 36: 0.09 in apart.
+		{"read as equal", six("9.97", "36.97"), "0",
+			[]string{"! sewn, the top of back is just over 1/16 in longer than the top of front (4 times), by their exact lengths; as it is cut, the top of front (4 times) is 3 in longer than the top of back"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern, err := check(c.text)
+			require.NoError(t, err)
+			s := pattern.Seams[0]
+			rows := seamSection(pattern, OwnUnit).Tables[0].Rows
+			assert.Equal(t, c.row, rows[len(rows)-1].Cells[2], "the difference in the table")
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)[:1]))
+		})
+	}
+}
+
+// With ease and in both systems.
+func TestVerdictInBothSystems(t *testing.T) {
+	s := theSeam(t, sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""))
+	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, AllUnits)))
+}
+
+// A piece drawn finished is sewn as it is drawn; it is cut with what the tucks take up.
+func TestTucksInASeamOfAPieceDrawnFinished(t *testing.T) {
+	for _, c := range []struct {
+		name, tucks string
+		sewn, cut   float64 // inches
+		plain       bool
+	}{
+		{"tucks across the edge", sketch.Rows(`tuck t left 1/4 2 3`), 9, 11, false},
+		// Below their end the cloth is open, and has all its width.
+		{"tucks that end above it", sketch.Rows(`tuck t left 1/4 2 3 | below = "bottom"; length = 3`), 10, 11, true},
+		{"tucks along it", sketch.Rows(`tuck t bottom 1/4 2 3`), 9, 10, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern, err := check(sketch.Joined("0.5", "drawn = \"finished\"\n"+sketch.Rect("10")+"\n---\n"+c.tucks, sketch.Rect("10"), sketch.Tops))
+			require.NoError(t, err)
+			s := pattern.Seams[0]
+			assert.InDelta(t, c.sewn, s.Sides[0].Sewn.MM/25.4, 1e-6, "sewn")
+			assert.InDelta(t, c.cut, s.Sides[0].Cut.MM/25.4, 1e-6, "cut")
+			assert.Equal(t, c.plain, s.Plain, "whether the cut edges may be compared")
+			edges := edgeSection(pattern, OwnUnit).Tables[0]
+			for _, row := range edges.Rows {
+				if row.Cells[0] == "top" {
+					assert.Equal(t, row.Cells[1:3], seamSection(pattern, OwnUnit).Tables[0].Rows[0].Cells[1:], "the edge and the seam say the same")
+				}
+			}
+		})
+	}
+}
+
+// The tables of the figures, whole.
+func TestSeamTable(t *testing.T) {
+	for _, c := range []struct{ name, text, want string }{
+		{"edge to edge", sketch.Joined("0.5", "name = \"Front\"\n"+sketch.Rect("10.25"), sketch.Rect("10"), sketch.Tops),
+			"Front, top | 10 1/4 | 9 1/4\nback, top | 10 | 9\ndifference | 1/4 | 1/4"},
+		{"with folds the cut edges are not compared", sketch.Joined("0.5", sketch.Rect("11")+"\n---\n"+sketch.Rows(`tuck t left 1/4 2 3`), sketch.Rect("10.125"), sketch.Tops),
+			"front, top | 11 | 9\nback, top | 10 1/8 | 9 1/8\ndifference |  | 1/8"},
+		{"two edges on two", sketch.Joined("0.5", sketch.Rect("10"), "cut = 2\n"+sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top: 10,8 4,8\nyoke: 4,8 0,8"), `join = ["front.top", ["back.top", "back.yoke"]]`),
+			"front, top | 10 | 9\nback, top (2 times) | 12 | 11\nback, yoke (2 times) | 8 | 7\ntogether | 20 | 18\ndifference |  | 9"},
+		{"gathered", sketch.Joined("0.5", sketch.Rect("20"), sketch.Rect("10"), sketch.Tops+"\ngathered = true"),
+			"front, top | 20 | 19\nback, top | 10 | 9"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern, err := check(c.text)
+			require.NoError(t, err)
+			section := seamSection(pattern, OwnUnit)
+			require.Len(t, section.Tables, 1)
+			assert.Equal(t, "s", section.Tables[0].Title)
+			var got []string
+			for _, row := range section.Tables[0].Rows {
+				got = append(got, strings.Join(row.Cells, " | "))
+			}
+			assert.Equal(t, c.want, strings.Join(got, "\n"))
+		})
+	}
+}

@@ -1,0 +1,65 @@
+package garment_test
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/source"
+)
+
+// Whatever is read, checking it neither panics nor leaves a line that is no
+// line.
+func FuzzCheck(f *testing.F) {
+	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
+		data, err := os.ReadFile(filepath.Join("..", "..", "examples", name))
+		require.NoError(f, err)
+		f.Add(data)
+	}
+	f.Add([]byte("allowance = 0.5\n" + sketch.Front(sketch.Box)))
+	f.Add([]byte("allowance = 0.375\n" + sketch.Front(sketch.Yoke())))
+	f.Add([]byte(sketch.Front(sketch.Pleated())))
+	f.Add([]byte("allowance = 0.375\n" + sketch.Front(sketch.Slope+sketch.Rows(`tuck yoke centre 1/8 6 3/8 | below = "neck"; length = 2; end = "stepped"; step = 0.25`,
+		`pleat fan centre 1/2 2 4 | kind = "box"`, `tuck grow hem 1/2 1 3`))))
+	for _, seam := range []string{
+		sketch.Tops, sketch.Tops + "\nease = \"1/2\"\nwithin = 0", sketch.Tops + "\ngathered = true", `join = ["front.left", "front.left"]`,
+		`join = [["front.top", "front.left"], ["back.top", "back.right"]]`, `join = ["front.top", "back.b.c"]`,
+	} {
+		folds := sketch.Rows(`tuck a left 1/4 2 6 | below = "top"; length = 2`, `tuck b left 1/4 1 6 | below = "bottom"; length = 2`) +
+			"\n[pleat.p]\nedge = \"top\"\nfrom = \"left\"\nat = 1\ndepth = 0.5\ntoward = \"left\"\nlength = 2\n"
+		f.Add([]byte(sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10")+"\n---\n"+folds, "fold = \"bottom\"\n"+sketch.Inward45, seam)))
+	}
+	f.Fuzz(func(t *testing.T, data []byte) {
+		spec, err := source.Read("linden.toml", data, sketch.HasLetter)
+		if err != nil {
+			return
+		}
+		pattern, err := marking.Check(spec)
+		if err != nil {
+			return
+		}
+		for _, s := range pattern.Seams {
+			require.False(t, math.IsNaN(s.Difference.MM) || math.IsInf(s.Fullness(), 0) || math.IsNaN(s.Fullness()), "seam %q", s.Key)
+			for _, end := range s.Ends {
+				require.False(t, math.IsNaN(end.Bend+end.Jog.MM+end.CutJog.MM), "seam %q at %v", s.Key, end.Neighbours)
+			}
+		}
+		for _, m := range sheet.Of(pattern) {
+			for _, mark := range m.Marks {
+				require.GreaterOrEqual(t, len(mark.Path), 2, "%s %q of %s", mark.Role, mark.Name, m.Key)
+				for _, q := range mark.Path {
+					require.False(t, math.IsNaN(q.X+q.Y) || math.IsInf(q.X+q.Y, 0), "%s %q of %s", mark.Role, mark.Name, m.Key)
+				}
+			}
+		}
+		figures.Report(pattern, figures.AllUnits).Text(80)
+		figures.Of(pattern).JSON() // which cannot hold what is no number
+	})
+}

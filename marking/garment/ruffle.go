@@ -1,0 +1,165 @@
+package garment
+
+import (
+	"math"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. A ruffle is as long as its edge times its fullness: a petticoat's
+// one and a half times (Kinne and Cooley, Clothing and Health, 1916). It is torn in
+// strips across the cloth, whole ones, joined end to end; each loses the allowance of a
+// joining seam at either end (Baldt, Clothing for Women, 1916, divides by the width of
+// the cloth). A strip is as deep as the finished ruffle with its hem, what is turned in,
+// and the seam it is sewn on by.
+//
+// Joins lie as far from the centre front as they can: there the middle of a strip
+// comes, and the others follow on either side. An open ruffle of an even number of strips
+// has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
+// edge are quartered, and the marks matched before it is drawn up (Kinne and Cooley).
+
+// Ruffle is a gathered strip along edges.
+type Ruffle struct {
+	Key      string
+	Fullness float64
+	Courses  []Course
+	Edge     length.Amount // of all courses together
+	Length   length.Amount // of the strip before it is gathered
+	Depth    length.Amount // finished
+	Hem      length.Amount
+	Turn     length.Amount
+	Seam     length.Amount
+	CutDepth length.Amount // all four together
+	Joining  length.Amount // the allowance of each joining seam
+	Strips   int           // across the cloth; 0 where its width is not known
+	Round    bool
+	// Centre names the piece on whose fold the middle of a strip comes; "" where no
+	// edge of the ruffle begins at a fold. Then Joins are measured from the
+	// beginning of the first edge, else from that centre, to either side.
+	Centre string
+	Joins  []length.Amount
+
+	place fault.Place
+}
+
+// mostStrips is the most strips that one ruffle is torn in.
+const mostStrips = 500
+
+// Fullness outside these bounds is told: a dust ruffle has 1 1/4 (Baldt), and
+// more than three times the edge hangs in folds too deep for a child's dress
+// (common practice).
+const LeastFull = 1.25
+
+const mostFull = 3.0
+
+// newRuffle works out a ruffle whose names have been checked; ok is false where it
+// cannot be.
+func (p *Pattern) newRuffle(s source.RuffleSpec, spec *source.Spec, found *piece.Findings) (r Ruffle, ok bool) {
+	or := func(l source.Length, otherwise float64) length.Amount {
+		if l.Given() {
+			return p.Unit.AtLeast(l.V)
+		}
+		return p.Unit.AtLeast(otherwise)
+	}
+	r = Ruffle{
+		Key: s.Key, Fullness: s.Fullness.V, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
+		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
+		Seam: or(s.Seam, spec.Allowance.V), Joining: or(s.Joining, p.Unit.Joining()),
+	}
+	r.Edge = p.length(r.Courses)
+	r.Length = r.Edge.By(r.Fullness)
+	r.CutDepth = p.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
+	r.Centre = centreFront(r.Courses)
+	if p.ClothWidth == 0 {
+		return r, true
+	}
+	usable := p.ClothWidth - 2*r.Joining.MM
+	if usable <= 0 {
+		at := s.Joining.Place
+		if !s.Joining.Given() {
+			at = s.Place
+		}
+		found.Add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
+			found.Given(r.Joining.MM), found.Given(p.ClothWidth))
+		return r, false
+	}
+	n := r.stripsOf(usable)
+	if n > mostStrips {
+		found.Add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
+			"the ruffle needs more than %d strips of cloth", mostStrips)
+		return r, false
+	}
+	r.Strips = int(n)
+	r.Joins = p.joinPlaces(r)
+	return r, true
+}
+
+// stripsOf returns how many strips give the whole length, at least 1, where so much of
+// each counts, in mm.
+func (r Ruffle) stripsOf(usable float64) float64 {
+	long := r.Length.Enough()
+	n := math.Max(1, math.Ceil((long-length.SameLength)/usable))
+	if r.CutsOneInTwo(n) && n*usable-2*r.Joining.MM < long-length.SameLength {
+		n++
+	}
+	return n
+}
+
+// CutsOneInTwo reports whether one strip of so many is cut in two, for the two ends, so
+// that the middle of another comes at the centre.
+func (r Ruffle) CutsOneInTwo(strips float64) bool {
+	return r.Centre != "" && !r.Round && math.Mod(strips, 2) == 0
+}
+
+// Closes reports whether its two ends meet in a join of their own: round the garment,
+// unless the middle of a strip lies there. That join is the last.
+func (r Ruffle) Closes() bool {
+	return r.Round && r.Strips > 0 && (r.Centre == "" || r.Strips%2 == 1)
+}
+
+// centreFront returns the name of the piece whose fold is the centre front: of those on
+// the fold whose edge begins or ends there, one that is called a front, or the first.
+func centreFront(courses []Course) string {
+	name := ""
+	for _, c := range courses {
+		if c.At < 0 {
+			continue
+		}
+		before, after := c.Of.Neighbours(c.At)
+		if !c.Of.Edges[before].OnFold && !c.Of.Edges[after].OnFold {
+			continue
+		}
+		if strings.Contains(strings.ToLower(c.Of.Key+c.Of.Name), "front") {
+			return c.Of.Name
+		}
+		if name == "" {
+			name = c.Of.Name
+		}
+	}
+	return name
+}
+
+// joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
+// side of the centre, or, where that is not known, from the beginning on.
+func (p *Pattern) joinPlaces(r Ruffle) []length.Amount {
+	strip := r.Edge.MM / float64(r.Strips) // of the edge, to each strip
+	first, last := strip, r.Edge.MM
+	if r.Centre != "" {
+		first, last = strip/2, r.Edge.MM/2
+	}
+	var places []length.Amount
+	for at := first; at < last-length.SameLength; at += strip {
+		places = append(places, p.Unit.Amount(at))
+	}
+	if r.Closes() {
+		places = append(places, p.Unit.Amount(last))
+	}
+	return places
+}
+
+// Full reports whether the fullness is one that hangs well.
+func (r Ruffle) Full() bool { return r.Fullness >= LeastFull && r.Fullness <= mostFull }

@@ -1,0 +1,131 @@
+package garment
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/sketch"
+)
+
+// A petticoat's ruffle is one and a half times its edge: a skirt of 2 1/2 yd takes
+// 3 3/4 yd (Kinne and Cooley, Clothing and Health, 1916, pp. 102, 105; the answer is
+// derived: 90 in, 135 in). Of cloth 36 in wide, without its seams, that is four strips,
+// 135 / 36 = 3.75 in whole ones (Baldt, Clothing for Women, 1916); with seams of 1/4 in
+// it is 135 / 35 1/2 = 3.8. Ruffle and edge are quartered (Kinne and Cooley, p. 104):
+// 90 / 4 = 22 1/2, 135 / 4 = 33 3/4.
+func TestPetticoatRuffle(t *testing.T) {
+	for _, joining := range []string{"0", "1/4"} {
+		r := garmentOf(t, sketch.Skirt(22.5), "[cloth]\nwidth = 36\n"+sketch.SkirtBack(22.5)+
+			"[ruffle.r]\nalong = [\"front.hem\", \"back.hem\"]\nfullness = \"1 1/2\"\ndepth = 8\nround = true\njoining = \""+joining+"\"\n").Ruffles[0]
+		assert.Equal(t, "90 in", r.Edge.String())
+		assert.Equal(t, "135 in", r.Length.String())
+		assert.Equal(t, "3 3/4 yd", r.Length.Buy().String())
+		assert.Equal(t, 4, r.Strips)
+		assert.Equal(t, "22 1/2 in", r.Edge.Quarter().String())
+		assert.Equal(t, "33 3/4 in", r.Length.Quarter().String())
+	}
+}
+
+// Two strips of 43 1/2 in give 87 in. Open, with one of them cut in two, there is one
+// seam more, and they give 86 1/2: a ruffle of 87 in takes three then.
+func TestAStripThatIsCutInTwoTakesASeamMore(t *testing.T) {
+	const text = "[cloth]\nwidth = 44\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n"
+	for _, c := range []struct {
+		half   float64
+		more   string
+		strips int
+	}{{21.625, "", 2}, {21.75, "", 3}, {21.75, "round = true\n", 2}} {
+		assert.Equal(t, c.strips, garmentOf(t, sketch.Skirt(c.half), text+c.more).Ruffles[0].Strips, "%g in, twice, full twice; %s", c.half, c.more)
+	}
+}
+
+// What is printed of a ruffle has to come out of its strips: twice 21 23/32 in is read as
+// 43 1/2 in and is 43 7/16, which is what cloth of 43 15/16 in has between its seams.
+func TestStripsHoldWhatIsPrinted(t *testing.T) {
+	r := garmentOf(t, sketch.Skirt(21.71875), "[cloth]\nwidth = \"43 15/16\"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 1\ndepth = 4\n").Ruffles[0]
+	assert.Equal(t, "43 1/2 in", r.Length.String())
+	assert.InDelta(t, 43.4375, r.Length.MM/25.4, 1e-9)
+	assert.Equal(t, 2, r.Strips)
+}
+
+func TestRufflesThatCannotBe(t *testing.T) {
+	for _, c := range []struct{ name, beside, want string }{
+		{"seams as wide as the cloth", "[cloth]\nwidth = 2\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = 1\n",
+			"linden.toml:24: ruffle.r.joining: joining seams of 1 in leave nothing of cloth that is 2 in wide\nhint: give a narrower joining, or see whether the width of the cloth is in the unit that is meant"},
+		{"more strips than anyone tears", "[cloth]\nwidth = 1\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 20\ndepth = 4\n",
+			"linden.toml:20: ruffle.r: the ruffle needs more than 500 strips of cloth\nhint: see whether depth, fullness and the width of the cloth are in the units meant"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, err := check("allowance = 0\n" + sketch.Front(sketch.Skirt(20)) + "\n" + c.beside)
+			assert.EqualError(t, err, c.want)
+		})
+	}
+}
+
+// Whatever the ruffle, its strips can be laid along the edge between the joins that are
+// told, no join is nearer the centre front than half a strip, and one strip fewer would
+// not do.
+func TestStripsFillTheRuffle(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		half := float64(rapid.IntRange(16*4, 16*60).Draw(t, "half the front")) / 16
+		behind := float64(rapid.IntRange(16*4, 16*60).Draw(t, "a back")) / 16
+		cloth := float64(rapid.IntRange(20*4, 60*4).Draw(t, "cloth")) / 4
+		joining := float64(rapid.IntRange(0, 8).Draw(t, "joining")) / 16
+		fullness := float64(rapid.IntRange(100, 400).Draw(t, "fullness")) / 100
+		round, centred := rapid.Bool().Draw(t, "round"), rapid.Bool().Draw(t, "on the front")
+		along, edge := `"back.hem"`, 2*behind
+		if centred {
+			along, edge = `"back.hem", "front.hem"`, 2*behind+2*half
+		}
+		r := garmentOf(t, sketch.Skirt(half), fmt.Sprintf("[cloth]\nwidth = %g\n%s[ruffle.r]\nalong = [%s]\nfullness = %g\ndepth = 4\njoining = %g\nround = %t\n",
+			cloth, sketch.SkirtBack(behind), along, fullness, joining, round)).Ruffles[0]
+		long := math.Ceil(edge*fullness*16-0.01) / 16
+		require.InDelta(t, long, float64(steps(t, length.Inch, r.Length.String()))/16, 1e-9)
+
+		// Where joins lie on the edge, the centre at 0, or the beginning.
+		var at []float64
+		for _, join := range r.Joins {
+			at = append(at, join.MM/25.4)
+			if centred && join.MM/25.4 < edge/2-1e-6 {
+				at = append(at, -join.MM/25.4)
+			}
+		}
+		slices.Sort(at)
+		ends := 2 // the open ends
+		if round {
+			ends = 0
+		}
+		pieces := len(at) + 1 - (2-ends)/2
+		if round && len(at) == 0 {
+			pieces = 1
+		}
+		// All the pieces come out of the strips: each strip is cut once at most.
+		require.True(t, pieces == r.Strips || pieces == r.Strips+1 && centred && !round && r.Strips%2 == 0, "%d pieces of %d strips, joins at %v", pieces, r.Strips, at)
+		gives := float64(r.Strips)*cloth - 2*joining*float64(pieces)
+		require.GreaterOrEqual(t, gives, long-1e-6, "%d strips less the seams of %d pieces", r.Strips, pieces)
+		strip := edge / float64(r.Strips)
+		require.LessOrEqual(t, strip*fullness, cloth-2*joining+1e-6, "one strip, ungathered")
+		if centred {
+			for _, a := range at {
+				require.GreaterOrEqual(t, math.Abs(a), strip/2-1e-6, "a join at %g of strips of %g", a, strip)
+			}
+		}
+		for i := 1; i < len(at); i++ {
+			require.InDelta(t, strip, at[i]-at[i-1], 1e-6, "between two joins lies a strip")
+		}
+		// One strip fewer: all whole, the best there is.
+		fewer := float64(r.Strips - 1)
+		if centred && !round && r.Strips%2 == 1 && r.Strips > 1 {
+			require.Less(t, fewer*cloth-2*joining*(fewer+1), long, "one strip fewer, and one of them cut in two")
+		} else {
+			require.Less(t, fewer*(cloth-2*joining), long+1e-6, "one strip fewer")
+		}
+	})
+}

@@ -1,0 +1,71 @@
+package garment
+
+import (
+	"fmt"
+	"strings"
+
+	"tuckmark/marking/length"
+)
+
+// Mismatch says, in words, by how much the two sides do not match, sewn and cut;
+// nothing where their stitch lines do. Cut edges of matching stitch lines may differ:
+// their corners are cut at other angles.
+func (s Seam) Mismatch(long func(length.Amount) string) string {
+	if s.Matches() {
+		return ""
+	}
+	tell := func(how string, difference length.Amount) string {
+		longer, shorter := s.Longer(difference)
+		off, exact := difference.Magnitude(), ""
+		if difference.Steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
+			off, exact = off.Unit.Amount(off.MM), ", by their exact lengths"
+		}
+		by, allowed := long(off), s.Within
+		if difference.MM > 0 {
+			allowed = s.Ease.Plus(s.Within)
+		}
+		switch {
+		case off.Steps == 0:
+			by, exact = "less than "+long(off.Unit.Amount(off.Unit.Ruler())), ""
+		case off.Steps <= allowed.Steps && off.Steps*off.Unit.Ruler() < off.MM:
+			by = "just over " + by
+		}
+		return fmt.Sprintf("%s %s %s %s longer than %s%s", how, longer.Title(), longer.is(), by, shorter.Title(), exact)
+	}
+	text := tell("sewn,", s.Difference)
+	if !s.CutMatches() {
+		text += "; as it is cut," + tell("", s.CutDifference)
+	}
+	if s.Ease.MM > 0 {
+		text += fmt.Sprintf("; the ease allowed is %s, of the side that is named first", long(s.Ease))
+	}
+	return text
+}
+
+// mostNamed is how many edges of one side are named in a sentence.
+const mostNamed = 2
+
+// Title names a side in a sentence: "the shoulder of Front", or several joined by
+// "and".
+func (s SeamSide) Title() string {
+	if n := len(s.Courses); n > mostNamed {
+		return fmt.Sprintf("the %s of %s and %d more", s.Courses[0].Edge, s.Courses[0].Of.Name, n-1)
+	}
+	var names []string
+	for _, c := range s.Courses {
+		name := "the " + c.Edge + " of " + c.Of.Name
+		if c.Times > 1 {
+			name += fmt.Sprintf(" (%d times)", c.Times)
+		}
+		names = append(names, name)
+	}
+	return strings.Join(names, " and ")
+}
+
+// is is the verb that goes with the title of a side.
+func (s SeamSide) is() string {
+	if len(s.Courses) > 1 {
+		return "are together"
+	}
+	return "is"
+}

@@ -1,0 +1,171 @@
+package garment
+
+import (
+	"math"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. Lace, ribbon, cord or braid lies on a stitch line. It takes the
+// length of that line, times its fullness; at every outside corner a little more, so
+// that its outer side reaches round; and what its joins take.
+//
+// Round a square outside corner it is two widths of the lace more where it lies flat
+// (Hapgood, School Needlework, about 1892), and two and a half where it is gathered
+// half as full again (McGlauflin, Handicraft for Girls, 1910, page 88). Other
+// fullnesses lie on the straight line through these two, (1 + fullness) x width. A
+// corner that turns by another angle takes as much more or less as a mitre there is
+// longer or shorter: the tangent of half the angle, which is 1 at a square one.
+
+// Trim is what is sewn on along stitch lines and bought by length.
+type Trim struct {
+	Key       string
+	Kind      source.TrimKind
+	Width     float64 // 0 where the file does not say
+	Fullness  float64
+	Courses   []Course
+	Line      length.Amount // of all courses together
+	Gathered  length.Amount // the line times the fullness
+	Corners   []TrimCorner
+	Joins     int
+	JoinTakes length.Amount // each
+	Total     length.Amount
+
+	place fault.Place
+}
+
+// TrimCorner is an outside corner of the line, as often as it comes.
+type TrimCorner struct {
+	Piece string
+	Turn  float64 // by which the line turns, in degrees
+	Times int
+	Takes length.Amount // each
+}
+
+const (
+	// leastCorner is how far a line must turn, in radians (30 degrees), for the
+	// trim to be laid in a corner rather than eased round.
+	leastCorner = 30 * math.Pi / 180
+	// mostCorner is the sharpest turn that is reckoned with, in radians (150
+	// degrees): a mitre there is nearly four times as long as a square one, and
+	// beyond it nobody would lay one.
+	mostCorner = 150 * math.Pi / 180
+	// cornerWithin bounds the length of line, in mm, over which a corner may turn
+	// that is drawn with more points than one.
+	cornerWithin = 2
+)
+
+// newTrim works out a trim whose names have been checked.
+func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
+	t := Trim{
+		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
+		Joins: 1, JoinTakes: p.Unit.Chosen(2 * p.Unit.Joining()), place: s.Place,
+	}
+	if s.Fullness.Given() {
+		t.Fullness = s.Fullness.V
+	}
+	if s.Joins.Given() {
+		t.Joins = s.Joins.V
+	}
+	if s.JoinTakes.Given() {
+		t.JoinTakes = p.Unit.AtLeast(s.JoinTakes.V)
+	}
+	t.Line = p.length(t.Courses)
+	t.Gathered = t.Line.By(t.Fullness)
+	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
+	side := 1.0 // the sign of a turn round which the trim is on the outside
+	if s.Lies.V == source.LiesOn {
+		side = -1
+	}
+	for _, c := range corners(t.Courses) {
+		if turn := side * c.turn; turn >= leastCorner {
+			takes := p.Unit.AtLeast((1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2))
+			t.addCorner(TrimCorner{Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: takes})
+			t.Total = t.Total.Plus(takes.Times(c.times))
+		}
+	}
+	return t
+}
+
+// SameTurn bounds by how much two corners may differ in their turn, in degrees, and be
+// listed as one.
+const SameTurn = 0.5
+
+// addCorner lists a corner; together with one of the same piece that is like it.
+func (t *Trim) addCorner(c TrimCorner) {
+	for i := range t.Corners {
+		one := &t.Corners[i]
+		if one.Piece == c.Piece && one.Takes.Steps == c.Takes.Steps && math.Abs(one.Turn-c.Turn) < SameTurn {
+			one.Times += c.Times
+			return
+		}
+	}
+	t.Corners = append(t.Corners, c)
+}
+
+// lineCorner is a place where a line turns sharply; left is above 0, as at a corner
+// that points out of the piece.
+type lineCorner struct {
+	piece string
+	turn  float64
+	times int
+}
+
+// corners finds the corners of courses: inside each, where it meets its mirror image
+// on the fold, and where two that are neighbours meet.
+func corners(courses []Course) []lineCorner {
+	var all []lineCorner
+	add := func(c Course, turn float64, times int) {
+		all = append(all, lineCorner{c.Of.Name, turn, times})
+	}
+	taken := map[[2]any]bool{} // an edge of a piece that stands in the list
+	for _, c := range courses {
+		taken[[2]any{c.Of, c.At}] = true
+	}
+	for _, c := range courses {
+		for _, turn := range sharpTurns(c.line) {
+			add(c, turn, c.Times)
+		}
+		if c.At < 0 {
+			continue
+		}
+		before, after := c.Of.Neighbours(c.At)
+		ends := sewnEnds(c.Of, c.At)
+		for i, other := range []int{before, after} {
+			if c.Of.Edges[other].OnFold {
+				add(c, math.Pi-2*ends[i].angle, c.Of.Times())
+			}
+		}
+		if after != c.At && !c.Of.Edges[c.At].OnFold && !c.Of.Edges[after].OnFold && taken[[2]any{c.Of, after}] {
+			add(c, math.Pi-ends[1].angle, c.Times)
+		}
+	}
+	return all
+}
+
+// sharpTurns returns by how much a line turns at each of its corners, in radians, left
+// above 0.
+func sharpTurns(p plane.Path) []float64 {
+	var turns []float64
+	walked, last := 0.0, math.Inf(-1)
+	for i := 1; i+1 < len(p); i++ {
+		walked += p[i].Distance(p[i-1])
+		in, out := p[i].Sub(p[i-1]).Unit(), p[i+1].Sub(p[i]).Unit()
+		turn := math.Atan2(in.Cross(out), in.Dot(out))
+		if walked-last <= cornerWithin {
+			turns[len(turns)-1] += turn
+			continue
+		}
+		turns, last = append(turns, turn), walked
+	}
+	var sharp []float64
+	for _, turn := range turns {
+		if math.Abs(turn) >= leastCorner {
+			sharp = append(sharp, turn)
+		}
+	}
+	return sharp
+}

@@ -1,0 +1,146 @@
+package garment_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/figures"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/sketch"
+)
+
+// printedSection is a section of the figures as it is read on the screen, "" where
+// there is none of that title.
+func printedSection(p *garment.Pattern, title string) string {
+	for _, s := range figures.Report(p, figures.OwnUnit).Sections {
+		if s.Title == title {
+			_, text, _ := strings.Cut(mark.Report{Sections: []mark.Section{s}}.Text(80), strings.Repeat("-", len(title))+"\n")
+			return text
+		}
+	}
+	return ""
+}
+
+const trimmings = "Trims, ruffles and bindings"
+
+// garment checks the sketch of a front without allowances, and what stands beside the
+// pieces.
+func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
+	pattern, err := check("allowance = 0\n" + sketch.Front(text) + "\n" + beside)
+	require.NoError(t, err)
+	return pattern
+}
+
+// Two backs, and a line inside the front at which ribbon is sewn on.
+const backs = `
+[piece.back]
+name = "Back"
+cut = 2
+[piece.back.edge.centre]
+points = [[0, 0], [0, 9]]
+[piece.back.edge.neck]
+points = [[0, 9], [1.5, 10]]
+[piece.back.edge.rest]
+points = [[1.5, 10], [5, 10], [5, 0], [0, 0]]
+`
+
+func TestTrimsInPrint(t *testing.T) {
+	for _, c := range []struct{ name, piece, trim, want string }{
+		// 2 x 4 = 8; 8 x 1 1/3 = 10 2/3 -> 10 11/16; the back neck is
+		// sqrt(1.5^2 + 1) = 1.803 -> 1 13/16, twice 3 5/8; 11 5/8 x 1 1/3 = 15 1/2;
+		// 36 = 2 x 18 in, 3/4 in each for two ends
+		{"two pieces, gathered, two ends", sketch.SquareNeck, "[trim.\"neck lace\"]\nalong = [\"front.neck\", \"back.neck\"]\nwidth = \"5/8\"\nfullness = \"1 1/3\"\njoins = 2\njoin-takes = \"3/4\"\n", `
+  neck lace, 5/8 in wide
+                                 each  times  together
+  Front, neck                       4      2         8
+  Back, neck                  1 13/16      2     3 5/8
+                                              --------
+  the line                                      11 5/8
+  1 1/3 times that, gathered                    15 1/2
+  joining or turning in           3/4      2     1 1/2
+                                              --------
+  to cut                                            17
+  buy 1/2 yd
+`},
+		// An edge without a width: its corners are counted and not reckoned in.
+		{"corners without a width", sketch.SquareCollar, "[trim.outer]\nalong = \"front.outer\"\nkind = \"cord\"\njoin-takes = \"1/32\"\n", `
+  outer, cord
+                          each  times  together
+  front, outer              16      1        16
+                                       --------
+  the line                                   16
+  square corner of front     0      2         0
+  joining or turning in   1/16      1      1/16
+                                       --------
+  to cut                                16 1/16
+! corners are not reckoned in: give the width
+  buy 1/2 yd
+`},
+		// tan 60 x 2 = 3.464 -> 3 1/2; tan 30 x 2 = 1.155 -> 1 3/16; the kind stands in
+		// the name already, in other letters
+		{"corners of other angles", sketch.PointedCollar, "[trim.\"Collar Lace\"]\nalong = \"front.outer\"\nwidth = 1\njoin-takes = 0\n", `
+  Collar Lace, 1 in wide
+                                          each  times  together
+  front, outer                              14      1        14
+                                                       --------
+  the line                                                   14
+  corner of front, turning 60 degrees   1 3/16      1    1 3/16
+  corner of front, turning 120 degrees   3 1/2      1     3 1/2
+  joining or turning in                      0      1         0
+                                                       --------
+  to cut                                               18 11/16
+  buy 5/8 yd
+`},
+		{"lace is no part of a placement", sketch.SquareCollar, "[trim.placement]\nalong = \"front.neck\"\n", `
+  placement, lace
+                         each  times  together
+  front, neck               6      1         6
+                                      --------
+  the line                                   6
+  joining or turning in   1/2      1       1/2
+                                      --------
+  to cut                                 6 1/2
+  buy 1/4 yd
+`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, beside := c.piece, c.trim
+			if strings.Contains(beside, "back.") {
+				piece, beside = "name = \"Front\"\n"+piece, backs+beside
+			}
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garmentOf(t, piece, beside), trimmings))
+		})
+	}
+}
+
+// In a file in cm a join takes 1.2 cm where the file does not say, and no fraction of an
+// inch stands among centimetres: 13 + 1.3.
+func TestTrimsInCentimetres(t *testing.T) {
+	pattern, err := check("unit = \"cm\"\nallowance = 0\n" + sketch.Front(sketch.SquareCollar) + "\n[trim.lace]\nalong = \"front.outer\"\nwidth = \"5/8 in\"\nlies = \"on\"\n" +
+		"[trim.other]\nalong = \"front.neck\"\njoin-takes = \"1/4 in\"\n")
+	require.NoError(t, err)
+	assert.Equal(t, `  lace, 5/8 in wide
+                         each  times  together
+  front, outer             16      1        16
+                                      --------
+  the line                                  16
+  joining or turning in   1.2      1       1.2
+                                      --------
+  to cut                                  17.2
+  buy 0.2 m
+
+  other, lace
+                         each  times  together
+  front, neck               6      1         6
+                                      --------
+  the line                                   6
+  joining or turning in   0.7      1       0.7
+                                      --------
+  to cut                                   6.7
+  buy 0.1 m
+`, printedSection(pattern, trimmings))
+}

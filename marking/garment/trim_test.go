@@ -1,0 +1,107 @@
+package garment
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/sketch"
+)
+
+// garment checks the sketch of a front without allowances, and what stands beside the
+// pieces.
+func garmentOf(t require.TestingT, text, beside string) *Pattern {
+	pattern, err := check("allowance = 0\n" + sketch.Front(text) + "\n" + beside)
+	require.NoError(t, err)
+	return pattern
+}
+
+// Lace round a square outside corner takes 2 widths more where it lies flat (Hapgood,
+// School Needlework, about 1892), 2 1/2 where it is gathered half as full again
+// (McGlauflin, Handicraft for Girls, 1910, p. 88).
+func TestLaceRoundACorner(t *testing.T) {
+	for _, c := range []struct {
+		name, piece, trim string
+		corners           string // turn x times: widths each
+		total             string
+	}{
+		// 5 + 6 + 5 = 16, and 2 x 2 x 1 in, and a join of 1/2 in
+		{"flat, round two square corners", sketch.SquareCollar, `along = "front.outer"; width = 1`, "90 x 2: 2", "20 1/2 in"},
+		// 24, and 2 x 2 1/2 x 1 in, and 1/2 in
+		{"gathered half as full again", sketch.SquareCollar, `along = "front.outer"; width = 1; fullness = 1.5`, "90 x 2: 2.5", "29 1/2 in"},
+		{"narrower lace takes less", sketch.SquareCollar, `along = "front.outer"; width = "1/4"`, "90 x 2: 0.5", "17 1/2 in"},
+		// All round the collar two corners more: 22 + 4 x 2 + 1/2
+		{"all round", sketch.SquareCollar, `along = ["front.outer", "front.neck"]; width = 1`, "90 x 4: 2", "30 1/2 in"},
+		// 14 in; 2 x 1 in x tan 60 = 3.464 -> 3 1/2; 2 x tan 30 = 1.155 -> 1 3/16
+		{"other angles, as long as a mitre there", sketch.PointedCollar, `along = "front.outer"; width = 1; join-takes = 0`, "60 x 1: 1.155, 120 x 1: 3.464", "18 11/16 in"},
+		// A point of 2 x atan(0.5 / 5) = 11.4 degrees, reckoned as one of 30: tan 75 = 3.732.
+		// Its two sides are 2 x 5.025.
+		{"no mitre is longer than that of 30 degrees", "neck: 0,5 1,5\nouter: 0,5 0.5,0 1,5\n", `along = "front.outer"; width = 1; join-takes = 0`, "168.58 x 1: 7.464", "17 9/16 in"},
+		{"on the collar every corner is an inner one", sketch.SquareCollar, `along = "front.outer"; width = 1; lies = "on"`, "", "16 1/2 in"},
+		// (2 + 2) x 2 = 8, and 1/2 in
+		{"inside a square neck", sketch.SquareNeck, `along = "front.neck"; width = 1`, "", "8 1/2 in"},
+		// The band lies on the front, outside the neck; it is drawn on one half and
+		// comes on both.
+		{"on the front, round a square neck", sketch.SquareNeck, `along = "front.neck"; width = 1; lies = "on"`, "90 x 2: 2", "12 1/2 in"},
+		// 2 x 2.5 = 5; the point turns by 2 x 53.13 = 106.26, and takes 2 x tan 53.13 =
+		// 2 2/3 -> 2 11/16
+		{"on the front, round the point of a V", sketch.VNeck, `along = "front.neck"; width = 1; lies = "on"; kind = "braid"`, "106.26 x 1: 2.667", "8 3/16 in"},
+		{"inside a V", sketch.VNeck, `along = "front.neck"; width = 1`, "", "5 1/2 in"},
+		// A level hem goes over the fold straight: 10, and 1/2 in
+		{"over a fold without a corner", sketch.VNeck, `along = "front.hem"; width = 1`, "", "10 1/2 in"},
+		// The hem and both sides, on both halves: 10 + 20, 2 corners, 1/2 in
+		{"round the corner between two edges", sketch.VNeck, `along = ["front.hem", "front.side"]; width = 1`, "90 x 2: 2", "34 1/2 in"},
+		// 6 / cos 14 = 6.185, less than 30 degrees: eased round
+		{"a turn too slight for a corner", "top: 0,4 6,4\nrest: 6,4 6,1 3,0.25 0,1 0,4", `along = "front.top"; width = 1`, "", "6 1/2 in"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			trim := garmentOf(t, c.piece, "[trim.x]\n"+strings.ReplaceAll(c.trim, "; ", "\n")+"\n").Trims[0]
+			var corners []string
+			for _, corner := range trim.Corners {
+				corners = append(corners, number2(corner.Turn)+" x "+sketch.Number(float64(corner.Times))+": "+sketch.Number(corner.Takes.MM/25.4))
+			}
+			assert.Equal(t, c.corners, strings.Join(corners, ", "))
+			assert.Equal(t, c.total, trim.Total.String())
+		})
+	}
+}
+
+// number2 writes a number to two decimals.
+func number2(v float64) string { return sketch.Number(length.Hundredth(v)) }
+
+// A line drawn with many points turns where it turns within 2 mm.
+func TestCornersDrawnWithManyPoints(t *testing.T) {
+	for _, c := range []struct{ name, piece, want string }{
+		// 0.03 in from each side of the corner, 1.08 mm along the chamfer
+		{"a corner that is clipped", "neck: 0,5 6,5\nouter: 6,5 6,0.03 5.97,0 0,0 0,5\n", "90"},
+		// 1/4 in from each side, 9 mm along the chamfer: two corners of 45 degrees
+		{"a bevel", "neck: 0,5 6,5\nouter: 6,5 6,0.25 5.75,0 0,0 0,5\n", "90 45"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var turns []string
+			for _, corner := range garmentOf(t, c.piece, "[trim.x]\nalong = \"front.outer\"\nwidth = 1\n").Trims[0].Corners {
+				turns = append(turns, sketch.Number(corner.Turn))
+			}
+			assert.Equal(t, c.want, strings.Join(turns, " "))
+		})
+	}
+}
+
+// A line inside a piece takes trim as well, and counts on both halves of it: 2 x 5 in,
+// with a pleat of 1 in across it 2 x 3 in.
+func TestTrimOnALineInsideThePiece(t *testing.T) {
+	const line = "---\n\n[line.band]\nalong = \"hem\"\ndistance = 2\n"
+	trim := garmentOf(t, sketch.VNeck+line, "[trim.x]\nalong = \"front.band\"\n").Trims[0]
+	assert.Equal(t, "10 in", trim.Line.String())
+	pleated := garmentOf(t, sketch.VNeck+line+sketch.Rows("pleat a centre 1 1 3"), "[trim.x]\nalong = \"front.band\"\n").Trims[0]
+	assert.Equal(t, "6 in", pleated.Line.String())
+}
+
+// Lace down the centre meets the lace at the neck in a T, not in a corner.
+func TestNoCornerAtTheFold(t *testing.T) {
+	p := garmentOf(t, "fold = \"left\"\n"+sketch.Rect("10"), "[trim.x]\nalong = [\"front.left\", \"front.top\"]\nwidth = 1\n")
+	assert.Empty(t, p.Trims[0].Corners)
+}

@@ -1,0 +1,402 @@
+package gauge
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
+)
+
+// laidBack returns a path of a gauge as it lies on the piece, given where the gauge
+// begins and ends along the edge.
+func laidBack(path, edge plane.Path, part piece.Stretch) plane.Path {
+	from, _ := edge.At(part.From)
+	to, _ := edge.At(part.To)
+	u := to.Sub(from).Unit()
+	var back plane.Path
+	for _, q := range path {
+		back = append(back, from.Add(u.Mul(q.X)).Add(u.Left().Mul(q.Y)))
+	}
+	return back
+}
+
+// sampled returns places along a path, not far apart, its corners among them.
+func sampledAlong(path plane.Path, step float64) plane.Path {
+	var all plane.Path
+	for i := 1; i < len(path); i++ {
+		n := int(path[i].Distance(path[i-1])/step) + 1
+		for k := range n {
+			all = append(all, path[i-1].Toward(path[i], float64(k)/float64(n)))
+		}
+	}
+	return append(all, path[len(path)-1])
+}
+
+const (
+	near = 0.01 // mm: how far the two sides may be from the allowance apart
+	// cornerPass is how much nearer an offset may lie where one rounded corner passes
+	// into another, in mm, as plane.Offset has it.
+	cornerPass = 0.0051
+)
+
+// requireEdgeGauge holds the gauge of an edge against the edge.
+//
+// With even the two sides keep the allowance on the inner side throughout; with curved
+// the stitch line passes by nothing but the insides of curves, where a sharp corner has
+// places that keep the allowance and lie behind where the line meets itself. With tight
+// the corners of the inner side may leave no room for a join.
+func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Pattern, even, curved, tight bool) {
+	e := g.edge()
+	s, ok := newStrip(e)
+	require.True(t, ok)
+	most, overlap := 152.4, 19.05
+	if pattern.Unit != length.Inch {
+		most, overlap = 150, 20
+	}
+	parts, all := s.divide(most, overlap), g.markings(pattern)
+	if tight { // among deep corners there may be no place to divide it
+		most *= 2
+	}
+	require.Len(t, all, len(parts), "parts")
+	edge := plane.NewTree(e.Path)
+	require.Zero(t, parts[0].From, "the beginning of the edge has no gauge")
+	require.InDelta(t, edge.Length(), parts[len(parts)-1].To, 1e-9, "the end of the edge has no gauge")
+	var before plane.Path // the last tick of the part before
+	for k, part := range parts {
+		m := all[k]
+		requireCard(t, m)
+		require.LessOrEqual(t, part.To-part.From, most+1e-3, "part %d is too long", k+1)
+		if k > 0 {
+			require.GreaterOrEqual(t, parts[k-1].To-part.From, overlap-1e-6, "the overlap before part %d", k+1)
+			require.Greater(t, part.From, parts[k-1].From)
+		}
+		outer := laidBack(pathNamed(t, m, "cutting line"), e.Path, part)
+		inner := laidBack(pathNamed(t, m, "stitch line"), e.Path, part)
+		require.InDelta(t, part.To-part.From, outer.Length(), 1e-6, "length of part %d", k+1)
+		for _, q := range sampledAlong(outer, 5) {
+			require.Less(t, edge.Distance(q, 1), 1e-6, "part %d: %v is not on the cutting line", k+1, q)
+		}
+		for _, q := range sampledAlong(inner, 1) {
+			away := edge.Distance(q, math.Inf(1))
+			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: %v is too near to the cutting line", k+1, q)
+			if even {
+				require.InDelta(t, e.Allowance, away, near, "part %d: %v", k+1, q)
+			}
+		}
+		inside := plane.NewTree(inner)
+		for i := 1; i < len(outer); i++ {
+			q, left := outer[i-1].Toward(outer[i], 0.5), outer[i].Sub(outer[i-1]).Unit().Left()
+			away := inside.Distance(q, math.Inf(1))
+			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: the inner side is too near to %v", k+1, q)
+			// Away from a tight curve nothing of the edge is nearer to the place beside q.
+			if curved && edge.Distance(q.Add(left.Mul(e.Allowance)), math.Inf(1)) > e.Allowance-1e-6 {
+				require.InDelta(t, e.Allowance, away, near, "part %d: the inner side beside %v", k+1, q)
+			}
+		}
+		// Where it is divided it is cut off square.
+		if k > 0 {
+			requireSquare(t, outer[0], inner[len(inner)-1], outer.StartDirection(), e.Allowance, even)
+		}
+		if k+1 < len(parts) {
+			requireSquare(t, outer[len(outer)-1], inner[0], outer.EndDirection(), e.Allowance, even)
+		}
+		ticks := pathsOf(m, mark.Match)
+		want := 2
+		if k == 0 {
+			want--
+		}
+		if k+1 == len(parts) {
+			want--
+		}
+		require.Len(t, ticks, want, "ticks of part %d", k+1)
+		if k > 0 {
+			first := laidBack(ticks[0], e.Path, part)
+			for i := range first {
+				require.Less(t, first[i].Distance(before[i]), 1e-6, "the ticks before part %d are not at one place", k+1)
+			}
+		}
+		if !tight {
+			for _, tick := range ticks {
+				_, along := edge.Nearest(laidBack(tick, e.Path, part)[0])
+				require.Greater(t, min(along-part.From, part.To-along), overlap/5, "a tick of part %d lies at its end", k+1)
+			}
+		}
+		if k+1 < len(parts) {
+			before = laidBack(ticks[len(ticks)-1], e.Path, part)
+			require.Less(t, edge.Distance(before[0], 1), 1e-6, "the tick of part %d does not begin on the cutting line", k+1)
+			require.InDelta(t, e.Allowance, before[0].Distance(before[1]), 2*near, "the tick of part %d is not square", k+1)
+		}
+	}
+}
+
+func requireSquare(t require.TestingT, outer, inner, along plane.Point, d float64, even bool) {
+	require.InDelta(t, d, outer.Distance(inner), 2*near, "an end is not as long as the allowance")
+	if even { // at a sharp corner there are two directions
+		require.InDelta(t, 0, inner.Sub(outer).Unit().Dot(along), 0.05, "an end is not square to the cutting line")
+	}
+}
+
+func TestEdgeGaugesOfRandomFronts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		c := randomFront(t)
+		allowance := math.Round(rapid.Float64Range(0.5, 15).Draw(t, "allowance")*10) / 10
+		text := fmt.Sprintf("unit = \"mm\"\nallowance = %v\n", allowance) + sketch.Front(sketch.Swap(c.text, "| smooth = true", "| smooth = true; marked = true"))
+		pattern, err := check(text)
+		if err != nil {
+			t.Skip("too wide an allowance") // it is the matter of other tests
+		}
+		all := gaugedEdges(pattern)
+		require.NotEmpty(t, all, "the neck is marked\n%s", text)
+		for _, g := range all {
+			requireEdgeGauge(t, g, pattern, true, true, false)
+		}
+	})
+}
+
+// A long edge that waves, tighter than its allowance in places, smooth or with corners.
+func TestEdgeGaugesOfRandomWaves(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		smooth := rapid.Bool().Draw(t, "smooth")
+		unit := rapid.SampledFrom([]string{"mm", "in"}).Draw(t, "unit")
+		scale := map[string]float64{"mm": 1, "in": 25.4}[unit]
+		allowance := math.Round(rapid.Float64Range(1, 30).Draw(t, "allowance"))
+		n := rapid.IntRange(2, 9).Draw(t, "points")
+		step := rapid.Float64Range(15, 120).Draw(t, "step")
+		angle := rapid.Float64Range(-3, 3).Draw(t, "angle")
+		points := []plane.Point{{X: -20}}
+		for i := range n {
+			points = append(points, plane.Point{X: float64(i) * step, Y: rapid.Float64Range(-40, 40).Draw(t, "y")})
+		}
+		end := float64(n-1)*step + 20
+		points = append(points, plane.Point{X: end})
+		write := func(all ...plane.Point) string {
+			var scaled []plane.Point
+			for _, q := range all {
+				scaled = append(scaled, q.Mul(1/scale))
+			}
+			return pointsOf(angle, scaled...)
+		}
+		at := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+		text := fmt.Sprintf("unit = %q\nallowance = 0\n", unit) + sketch.Front("wave: "+write(points...)+
+			fmt.Sprintf(" | allowance = \"%v mm\"; marked = true; smooth = %v", allowance, smooth)+
+			"\nright: "+write(at(end, 0), at(end, 500))+"\ntop: "+write(at(end, 500), at(-20, 500))+"\nleft: "+write(at(-20, 500), at(-20, 0))+"\n---\n")
+		pattern, err := check(text)
+		if err != nil {
+			t.Skip("not to be sewn")
+		}
+		all := gaugedEdges(pattern)
+		require.Len(t, all, 1, text)
+		// A wave of corners is not held to the allowance at those that stand out.
+		requireEdgeGauge(t, all[0], pattern, false, smooth, step < 4*allowance)
+	})
+}
+
+// The length of an edge along x, with a marked stitch line, and what its parts are.
+func TestPartsOfAnEdgeGauge(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		unit  string
+		long  float64 // in the unit
+		parts []float64
+	}{
+		{"as long as one", "in", 6, []float64{6}},
+		{"hardly longer", "in", 6.25, []float64{3.5, 3.5}},
+		{"shorter than an overlap", "in", 0.25, []float64{0.25}},
+		{"as long as two", "in", 11.25, []float64{6, 6}},
+		{"three", "in", 12, []float64{4.5, 4.5, 4.5}},
+		{"metric, as long as one", "mm", 150, []float64{150}},
+		{"metric, three", "mm", 320, []float64{120, 120, 120}},
+		{"centimetres, two", "cm", 28, []float64{15, 15}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			at := func(x, y float64) string { return fmt.Sprintf("%v,%v", x, y) }
+			up := 100 * c.long
+			pattern, err := check(fmt.Sprintf("unit = %q\nallowance = 0\n", c.unit) + sketch.Front("a: "+at(0, 0)+" "+at(c.long, 0)+" | allowance = \"2 mm\"; marked = true\nb: "+
+				at(c.long, 0)+" "+at(c.long, up)+"\nc: "+at(c.long, up)+" "+at(0, up)+"\nd: "+at(0, up)+" "+at(0, 0)+"\n---\n"))
+			require.NoError(t, err)
+			all := edgeGauges(pattern)
+			var long []float64
+			for _, m := range all {
+				requireCard(t, m)
+				long = append(long, pathNamed(t, m, "cutting line").Length()/pattern.Unit.MM())
+			}
+			require.Len(t, long, len(c.parts))
+			for i := range long {
+				assert.InDelta(t, c.parts[i], long[i], 1e-9, "part %d", i+1)
+			}
+			requireEdgeGauge(t, gaugedEdges(pattern)[0], pattern, true, true, false)
+		})
+	}
+}
+
+// Beside an inner corner of the edge nothing can be cut off square, so the join moves
+// back from it: by 1 in before the corner the stitch line is no longer square to it.
+func TestAGaugeIsNotDividedInACorner(t *testing.T) {
+	pattern, err := check("allowance = 0\n" + sketch.Front("sides: 10,10 10,4.375 0,4.375 0,10 | allowance = 1; marked = true\ntop: 0,10 10,10\n---\n"))
+	require.NoError(t, err)
+	g := gaugedEdges(pattern)[0]
+	requireEdgeGauge(t, g, pattern, true, true, false)
+	s, ok := newStrip(g.edge())
+	require.True(t, ok)
+	for _, part := range s.divide(152.4, 19.05)[:1] {
+		// Past the place beside the inner corner the cut is longer than the allowance: by
+		// less than can be cut, for a little.
+		little := math.Sqrt(2 * 25.4 * near)
+		assert.LessOrEqual(t, part.To, 4.625*25.4+little, "it ends beside the corner at 5 5/8 in")
+		assert.Greater(t, part.To, 4.625*25.4-1)
+	}
+}
+
+// Three sides of a pocket, 10 cm and 9 cm long. Three even parts of 11 cm would be
+// divided 1 cm before and behind each corner: the inner corner lies beside both places,
+// and no tick between them would be square. So the parts end before the corners.
+func TestGaugesOfAPocket(t *testing.T) {
+	pattern := withMarkedPocket(t, "hazel.toml")
+	for _, g := range gaugedEdges(pattern) {
+		if g.piece.Name != "Pocket" {
+			continue
+		}
+		requireEdgeGauge(t, g, pattern, true, true, false)
+		s, ok := newStrip(g.edge())
+		require.True(t, ok)
+		var parts []string
+		for _, part := range s.divide(150, 20) {
+			parts = append(parts, pattern.Unit.Print(part.From)+" to "+pattern.Unit.Print(part.To))
+		}
+		assert.Equal(t, []string{"0 cm to 9 cm", "7 cm to 18 cm", "16 cm to 29 cm"}, parts)
+		return
+	}
+	assert.Fail(t, "the pocket has no gauge")
+}
+
+// withMarkedPocket is an example; the straight sides of its pocket, if it has one,
+// are marked.
+func withMarkedPocket(t testing.TB, name string) *garment.Pattern {
+	pattern := example(t, name)
+	for i := range pattern.Pieces {
+		piece := &pattern.Pieces[i]
+		if e := piece.Edge("sides"); piece.Name == "Pocket" && e >= 0 {
+			piece.Edges[e].Marked = true
+		}
+	}
+	return pattern
+}
+
+func TestEdgesThatShareAGauge(t *testing.T) {
+	// A curve along x from one place to another, beside which the piece lies above.
+	curve := func(key string, x, lift float64, mirrored bool) string {
+		second := 30.0
+		if mirrored {
+			second = 70
+		}
+		return fmt.Sprintf("[piece.%s]\n[piece.%s.edge.curve]\npoints = [[%v, 0], [%v, %v], [%v, 0]]\nsmooth = true\n", key, key, x, x+second, lift, x+100) +
+			fmt.Sprintf("[piece.%s.edge.rest]\npoints = [[%v, 0], [%v, 200], [%v, 200], [%v, 0]]\nallowance = 0\n", key, x+100, x+100, x, x)
+	}
+	upsideDown := "[piece.down]\n[piece.down.edge.curve]\npoints = [[0, 0], [-30, -15], [-100, 0]]\nsmooth = true\n" +
+		"[piece.down.edge.rest]\npoints = [[-100, 0], [-100, -200], [0, -200], [0, 0]]\nallowance = 0\n"
+	for _, c := range []struct {
+		name, other string
+		alike       bool
+	}{
+		{"moved", curve("other", 500, 15, false), true},
+		{"turned about", upsideDown, true},
+		{"turned over", curve("other", 0, 15, true), false},
+		{"hardly different", curve("other", 0, 15.05, false), true},
+		{"different", curve("other", 0, 15.5, false), false},
+		{"bent to the other side", curve("other", 0, -15, false), false},
+		{"another allowance", curve("other", 0, 15, false) + "\n[piece.other.edge.more]", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			text := "unit = \"mm\"\nallowance = 8\n" + curve("one", 0, 15, false) + c.other
+			if strings.Contains(text, "edge.more") {
+				text = strings.Replace(strings.TrimSuffix(text, "\n[piece.other.edge.more]"), "[piece.other.edge.curve]\n", "[piece.other.edge.curve]\nallowance = 8.5\n", 1)
+			}
+			pattern, err := check(text)
+			require.NoError(t, err)
+			all := edgeGauges(pattern)
+			if !c.alike {
+				assert.Len(t, all, 2)
+				return
+			}
+			require.Len(t, all, 1)
+			assert.Equal(t, "the same for the curve of "+pattern.Pieces[1].Name, all[0].Notes[1])
+		})
+	}
+}
+
+func TestNotesOfAnEdgeGauge(t *testing.T) {
+	for _, c := range []struct {
+		example, name string
+		want          []string
+	}{
+		{"linden.toml", "Front neck: gauge", []string{
+			"Linden pinafore",
+			"size 18 months",
+			"for the neck of Front: allowance 3/8 in",
+			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
+			"lay it on before the tucks and pleats that run into the edge are in",
+			"reaches from the corner with shoulder to the corner with centre front",
+			"turn it over for the other half",
+		}},
+		{"linden.toml", "Back armhole: gauge 1 of 2", []string{
+			"Linden pinafore",
+			"size 18 months",
+			"for the armhole of Back: allowance 3/8 in",
+			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
+			"begins at the corner with side; draw its tick on the cloth, for the next",
+			"where one is for the left and one for the right, turn it over for the second",
+		}},
+		{"hazel.toml", "Skirt front hem: gauge 2 of 3", []string{
+			"Hazel nightgown",
+			"size 4 years",
+			"for the hem of Skirt front: allowance 1 cm",
+			"the same for the hem of Skirt back",
+			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
+			"begins 9 cm along the edge from the corner with centre: lay its first tick on the last of gauge 1, and draw its other one",
+			"turn it over for the other half",
+		}},
+		{"hazel.toml", "Pocket sides: gauge 3 of 3", []string{
+			"Hazel nightgown",
+			"size 4 years",
+			"for the sides of Pocket: allowance 1 cm",
+			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
+			"begins 16 cm along the edge from the corner with top: lay its tick on the last of gauge 2",
+			"ends at the corner with top",
+		}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			for _, m := range Of(withMarkedPocket(t, c.example)) {
+				if m.Name == c.name {
+					assert.Equal(t, c.want, m.Notes)
+					return
+				}
+			}
+			assert.Fail(t, "no gauge of that name")
+		})
+	}
+}
+
+func TestANarrowStripSaysSo(t *testing.T) {
+	const narrow = "its strip is narrow: paste it on stiff card before it is cut out"
+	for allowance, want := range map[string]bool{"1/16": true, "7/64": true, "1/8": false, "2.9 mm": true, "0.001": true} {
+		pattern, err := check("allowance = " + fmt.Sprintf("%q", allowance) + "\n" + sketch.Front(dipped))
+		require.NoError(t, err)
+		all := edgeGauges(pattern)
+		require.Len(t, all, 2, allowance)
+		for _, m := range all {
+			requireCard(t, m)
+			assert.Equal(t, want, m.Notes[len(m.Notes)-1] == narrow, "an allowance of %s", allowance)
+		}
+	}
+}

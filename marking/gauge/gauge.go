@@ -1,0 +1,58 @@
+package gauge
+
+import (
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A gauge is a card that is cut out once and laid on the cloth
+// again and again, where a ruler is no help or is slow: along a curved edge, along
+// the straight ones, and on the fold of a tuck. All of its sides are cut, so all of
+// them have that role. What can be cut and held in card bounds what is told apart.
+
+// sameCard bounds how far two gauges may differ anywhere, in mm, and still be one:
+// no scissors cut card more finely.
+const sameCard = 0.1
+
+// Of returns the gauges of the pattern, to be cut from card: one for every marked
+// edge, in parts where it is long; one for all straight lines; and one for every kind
+// of tucks. Each comes once, though several edges or sets may need it. None for a
+// pattern that has nothing to be marked so.
+func Of(p *garment.Pattern) []mark.Marking {
+	all := edgeGauges(p)
+	if m, ok := stepGauge(p); ok {
+		all = append(all, m)
+	}
+	return append(all, tuckGauges(p)...)
+}
+
+// card returns a marking whose outline is made of sides, each of which begins where
+// the one before it ends, counter-clockwise, the last where the first begins.
+func card(sides []mark.Mark) mark.Marking {
+	m := mark.Marking{Card: true}
+	for _, side := range sides {
+		m.Marks = append(m.Marks, side)
+		m.Outline = append(m.Outline, side.Path[:len(side.Path)-1]...)
+	}
+	m.Outline = append(m.Outline, m.Outline[0])
+	return m
+}
+
+// cutSide is one straight side of a card.
+func cutSide(name string, from, to plane.Point) mark.Mark {
+	return mark.Mark{Role: mark.Cut, Name: name, Path: plane.Path{from, to}}
+}
+
+// onCard gives a length as it is printed on a gauge: exactly where it is a plain
+// one, else as a ruler shows it.
+func onCard(u length.Unit, mm float64) string {
+	if length.InchFraction(mm) != "" || u.HalfMillimetres(mm) != "" {
+		return u.Names(mm)
+	}
+	if mm < u.Ruler()/2 {
+		return u.Print(mm) // which says that it is less
+	}
+	return "about " + u.Print(mm)
+}

@@ -1,0 +1,109 @@
+package gauge
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. The straight gauge is one card for every straight line beside
+// an edge. Its long side lies on the cut edge; opposite are steps, one for every
+// distance at which the pattern has a line: an allowance, the turn of a hem, and hem
+// and turn together, where the hem is folded. They rise from left to right.
+
+// stepLong returns how long each step is, in mm: long enough to draw along, and for
+// its name.
+func stepLong(u length.Unit) float64 { return u.Either(25.4*5/4, 30) }
+
+// widestCard returns the most that a gauge reaches across, or a part of one along its
+// edge, in mm: what is held flat with one hand.
+func widestCard(u length.Unit) float64 { return u.Either(25.4*6, 150) }
+
+// gaugeStep is one step of the straight gauge.
+type gaugeStep struct {
+	mm    float64
+	names []string // of every width that it is cut for
+}
+
+// gaugeSteps returns the distances of lines from straight edges, each once, in rising
+// order. Those that differ by no more than what can be cut are one.
+func gaugeSteps(p *garment.Pattern) []gaugeStep {
+	var widths []float64
+	for i := range p.Pieces {
+		for _, e := range p.Pieces[i].Edges {
+			widths = append(widths, e.Allowance, e.Turn)
+		}
+	}
+	slices.Sort(widths)
+	var all []gaugeStep
+	for _, mm := range widths {
+		name := p.Unit.Names(mm)
+		switch n := len(all); {
+		case mm < sameCard: // no line, or none that can be told from the edge
+		case n > 0 && mm-all[n-1].mm < sameCard:
+			all[n-1].names = length.AddOnce(all[n-1].names, name)
+		default:
+			all = append(all, gaugeStep{mm, []string{name}})
+		}
+	}
+	return all
+}
+
+// hasHem reports whether an edge of the pattern is hemmed.
+func hasHem(p *garment.Pattern) bool {
+	return slices.ContainsFunc(p.Pieces, func(pc piece.Piece) bool {
+		return slices.ContainsFunc(pc.Edges, func(e piece.Edge) bool { return e.Hem > 0 })
+	})
+}
+
+// stepGauge returns the straight gauge; ok is false for a pattern that has no line
+// within its reach.
+func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
+	all := gaugeSteps(p)
+	held := slices.IndexFunc(all, func(s gaugeStep) bool { return s.mm > widestCard(p.Unit)+piece.Rounding })
+	if held < 0 {
+		held = len(all)
+	}
+	if held == 0 {
+		return m, false
+	}
+	long := stepLong(p.Unit)
+	at := func(k int, y float64) plane.Point { return plane.Point{X: float64(k) * long, Y: y} }
+	sides := []mark.Mark{
+		cutSide("lay this side on the cut edge", at(0, 0), at(held, 0)),
+		cutSide("", at(held, 0), at(held, all[held-1].mm)),
+	}
+	for k := held - 1; k >= 0; k-- {
+		below := 0.0
+		if k > 0 {
+			below = all[k-1].mm
+		}
+		sides = append(sides,
+			cutSide(strings.Join(all[k].names, " and "), at(k+1, all[k].mm), at(k, all[k].mm)),
+			cutSide("", at(k, all[k].mm), at(k, below)))
+	}
+	m = card(sides)
+	m.Key, m.Name = "straight gauge", "Straight gauge"
+	m.Notes = append(p.Heading(), "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
+	if hasHem(p) {
+		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
+	}
+	var left []string
+	for _, s := range all[held:] {
+		left = append(left, s.names...)
+	}
+	if len(left) > 0 {
+		m.Notes = append(m.Notes, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", source.Listed(left, "and")))
+		if len(left) > 1 {
+			m.Notes[len(m.Notes)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", source.Listed(left, "and"))
+		}
+	}
+	return m, true
+}

@@ -1,0 +1,215 @@
+package lay
+
+import (
+	"slices"
+
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A plain lay shows how much cloth will do. It promises no
+// least cloth: a patient maker can often push pieces closer. From the end of the
+// cloth on:
+//
+//   - First comes what is torn, from single cloth, in strips from selvage to selvage.
+//     What is left of a strip beside the torn things is single cloth like any other,
+//     and other pieces are cut there where all that are cut of one find room.
+//   - What is then left is laid in three ways, and the shortest lay is taken; of
+//     equally short ones the first. The cloth is folded lengthwise, selvage on
+//     selvage, for all that is best cut so, and single again for the rest; or folded
+//     for all that is narrow enough, though an odd one comes out of the upper layer
+//     alone; or not folded at all.
+//   - The grain of every piece runs along the cloth. A piece may be turned end for end,
+//     where it can lie lower that way: the cloth has neither nap nor a pattern that
+//     goes one way.
+//   - The pieces are laid in turn, the longest along the cloth first, and as they
+//     stand in the file where they are equally long. Each lies as near to the end of
+//     the cloth as those before it let it, and then as far left; but nothing is put
+//     into a gap behind another piece.
+//   - Single cloth right after a torn strip is one part of the lay with it.
+//
+// That pieces are cut two at a time from folded cloth, and that narrow cloth is torn,
+// is common practice.
+
+// Method tells a maker how a plain lay is made.
+const Method = "Longest first, each as near the beginning as it goes. What is torn comes first, and what fits beside it is cut there. " +
+	"The rest is cut from folded cloth, from single cloth or from both, whichever is shorter. This is no promise of the least cloth."
+
+// Lay is a plain lay of everything that is cut from the cloth. Without a width of
+// cloth it is empty, and without anything to cut it has no parts.
+type Lay struct {
+	Width   float64  // of the cloth between its selvages, mm
+	Length  float64  // that the lay takes along the cloth, mm
+	Parts   []Part   // one after another along the cloth, from its end; none is empty
+	TooWide []string // names of what is wider than the cloth, and so is not laid; each once
+}
+
+// Part is a stretch of cloth that lies one way; the one after it lies the other.
+type Part struct {
+	Folded   bool    // lengthwise, selvage on selvage: two layers, half as wide
+	From, To float64 // along the cloth, mm; each part begins where the one before it ends
+	Pieces   []Laid
+}
+
+// Laid is one thing as it lies on the cloth. On folded cloth it stands for two
+// layers, or lies on the fold, or is cut out of the upper layer alone.
+type Laid struct {
+	Name string
+	// Outline is closed and runs counter-clockwise, in mm; x across the cloth from the
+	// fold, or from the left selvage on single cloth, y along it from the end of the
+	// whole lay.
+	Outline plane.Path
+	OnFold  bool // the outline is half of the piece, and the other half the layer below
+	// Upper is set for an odd one on folded cloth, which is cut out of the upper layer
+	// only: what lies under it stays whole. Never with OnFold.
+	Upper bool
+}
+
+const (
+	// scissorsRoom is how far apart pieces lie at least, in mm, so that each can be cut
+	// out without a nick in the next: an eighth of an inch (common practice). What is
+	// torn needs none, nor does a torn edge, a fold or a selvage.
+	scissorsRoom = 25.4 / 8
+
+	// layStep is how finely a piece is shifted across the cloth, in mm: by a sixteenth
+	// of an inch, a step of the ruler, two of which are the room for scissors. Only on
+	// cloth wider than any that is woven, beyond 6 m, the skyline takes wider steps.
+	layStep = 25.4 / 16
+)
+
+// Out lays everything out on cloth of a width in mm. It lays nothing where that is
+// 0 or less.
+func Out(items []Item, width float64) Lay {
+	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)
+}
+
+// layShortest is layOut by the ways given, at least one.
+func layShortest(items []Item, width float64, ways ...way) Lay {
+	if !(width > 0) {
+		return Lay{}
+	}
+	lay := Lay{Width: width, TooWide: tooWide(items, width)}
+	cloth := emptyCloth(width)
+	folded := cloth.like(width / 2)
+	var torn, pieces []cutPiece
+	for _, item := range items {
+		if !item.isLaid() {
+			continue
+		}
+		whole := item.opened()
+		switch {
+		case !cloth.fits(whole.width):
+		case item.Torn:
+			torn = append(torn, cutPiece{count: item.Count, whole: whole})
+		default:
+			pieces = append(pieces, item.cutFrom(cloth, folded, whole))
+		}
+	}
+	longestFirst(torn)
+	longestFirst(pieces)
+
+	laid, rests := tear(torn, cloth)
+	beside, pieces := layBeside(pieces, rests)
+	begun := plan{}.with(planPart{placed: slices.Concat(laid, beside)})
+	var best plan
+	for k, way := range ways {
+		plan := begun.layOn(cloth, way, pieces)
+		if k == 0 || plan.length < best.length-piece.SamePoint {
+			best = plan
+		}
+	}
+	for _, part := range best.parts {
+		lay.add(part)
+	}
+	return lay
+}
+
+// emptyCloth is single cloth of a width in mm with nothing on it.
+func emptyCloth(width float64) *skyline { return newSkyline(width, layStep, scissorsRoom) }
+
+// tooWide returns the names of what is wider than cloth of a width in mm, each once.
+// Nor would the half of it, by its fold, lie on half the cloth.
+func tooWide(items []Item, width float64) []string {
+	var names []string
+	cloth := emptyCloth(width)
+	for _, item := range items {
+		if item.isLaid() && !cloth.fits(item.opened().width) && !slices.Contains(names, item.Name) {
+			names = append(names, item.Name)
+		}
+	}
+	return names
+}
+
+// add adds a part to the end of the lay.
+func (l *Lay) add(planned planPart) {
+	part := Part{Folded: planned.folded, From: l.Length}
+	for _, p := range planned.placed {
+		outline := p.outline()
+		part.Pieces = append(part.Pieces, Laid{Name: p.thing.name, Outline: outline, OnFold: p.thing.onFold, Upper: p.upper})
+		l.Length = max(l.Length, outline.Bounds().Max.Y)
+	}
+	part.To = l.Length
+	l.Parts = append(l.Parts, part)
+}
+
+// plan says where everything lies, without its outlines: of the plans that are made
+// only one is drawn.
+type plan struct {
+	length float64 // along the cloth, mm
+	parts  []planPart
+}
+
+// planPart is a stretch of cloth that lies one way; none of a plan is empty.
+type planPart struct {
+	folded bool
+	placed []layPlace
+}
+
+// with returns the plan with more at its end, which belongs to the last part where
+// that lies the same way; the plan itself where there is no more.
+func (l plan) with(more planPart) plan {
+	if len(more.placed) == 0 {
+		return l
+	}
+	l.parts = slices.Clone(l.parts)
+	if n := len(l.parts); n > 0 && l.parts[n-1].folded == more.folded {
+		l.parts[n-1].placed = slices.Concat(l.parts[n-1].placed, more.placed)
+	} else {
+		l.parts = append(l.parts, more)
+	}
+	for _, p := range more.placed {
+		l.length = max(l.length, p.at.Y+p.thing.length)
+	}
+	return l
+}
+
+// layOn returns the plan with pieces laid at its end in one of the ways, folded cloth
+// before single.
+func (l plan) layOn(cloth *skyline, way way, pieces []cutPiece) plan {
+	onFolded, onSingle := way(pieces)
+	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
+	folded.fillTo(l.length)
+	nested := nest(onFolded, folded)
+	l = l.with(planPart{folded: true, placed: nested})
+	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
+	if len(nested) > 0 {
+		room = scissorsRoom
+	}
+	single.fillTo(l.length + room)
+	return l.with(planPart{placed: nest(onSingle, single)})
+}
+
+// nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
+// wider than the cloth, and there is no end to that.
+func nest(all []some, cloth *skyline) []layPlace {
+	var laid []layPlace
+	for _, s := range all {
+		for k := range s.count {
+			p, _ := s.thing.lowest(cloth, k)
+			p.upper = s.upper
+			cloth.put(p.profile(), p.at)
+			laid = append(laid, p)
+		}
+	}
+	return laid
+}

@@ -1,0 +1,236 @@
+package length
+
+import (
+	"encoding/json"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Rules of this file. What a maker reads she also adds up, so whatever is printed
+// is rounded before it is added: a total is the sum of the parts as they are
+// printed. The length that was worked out is kept beside that; what stands in
+// brackets, in the other system, is converted from it.
+//
+// A length of the file that was written in the other system is repeated as it was
+// written, with its unit, also among numbers that have none.
+
+// Amount is a length, with what a ruler shows of it: to 1/16 in or to 1 mm.
+type Amount struct {
+	MM float64 // as it was worked out
+
+	Unit  Unit
+	Steps float64 // a whole number of the ruler's smallest steps
+	up    bool    // less would not do: it was rounded up
+	named string  // a length that somebody chose, as it may have been written
+}
+
+// Amount returns a length as it is read off a ruler, which shows the nearest step; never
+// a 0 with a sign.
+func (u Unit) Amount(mm float64) Amount {
+	return Amount{MM: mm, Unit: u, Steps: nearestStep(mm / u.Ruler())}
+}
+
+// AtLeast returns a length of which less would not do: the step at or above it.
+func (u Unit) AtLeast(mm float64) Amount {
+	return Amount{MM: mm, Unit: u, Steps: stepsUp(mm / u.Ruler()), up: true}
+}
+
+// Chosen returns a length that stands in the file, which is printed as it was
+// chosen.
+func (u Unit) Chosen(mm float64) Amount {
+	a := u.Amount(mm)
+	a.named = u.Names(mm)
+	return a
+}
+
+// sameStep bounds how far a length may lie above a step of the ruler, as a share of
+// the step, and still be that step: a hair that is no cloth.
+const sameStep = 0.01
+
+// stepsUp never returns a 0 with a sign, which would be printed.
+// nearestStep rounds to the nearest step, halves up. Equal lengths that were worked out in
+// two ways differ by rounding, and must be read alike.
+func nearestStep(steps float64) float64 { return math.Floor(steps+0.5+SameLength) + 0 }
+
+func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
+
+// Enough returns the length in mm, or what is printed of it where that is more: whoever
+// cuts by the print has to find it.
+func (a Amount) Enough() float64 { return math.Max(a.MM, a.Steps*a.Unit.Ruler()) }
+
+// Plus returns the sum of two lengths, as it is worked out and as it is read.
+func (a Amount) Plus(b Amount) Amount {
+	return Amount{MM: a.MM + b.MM, Unit: a.Unit, Steps: a.Steps + b.Steps, up: a.up || b.up}
+}
+
+// Less returns the difference of two lengths, as it is worked out and as it is read.
+func (a Amount) Less(b Amount) Amount { return a.Plus(b.Times(-1)) }
+
+// Times returns n times the length, as it is worked out and as it is read.
+func (a Amount) Times(n int) Amount {
+	by := float64(n)
+	return Amount{MM: by * a.MM, Unit: a.Unit, Steps: by*a.Steps + 0, up: a.up}
+}
+
+// By returns the length times a factor, rounded up as it is read.
+func (a Amount) By(factor float64) Amount {
+	return Amount{MM: a.MM * factor, Unit: a.Unit, Steps: stepsUp(a.Steps * factor), up: true}
+}
+
+// Quarter returns a quarter of a length, as it is read.
+func (a Amount) Quarter() Amount {
+	return Amount{MM: a.MM / 4, Unit: a.Unit, Steps: nearestStep(a.Steps / 4)}
+}
+
+// Sum returns the sum of lengths in a unit; nothing for none.
+func (u Unit) Sum(all ...Amount) Amount {
+	total := Amount{Unit: u}
+	for _, a := range all {
+		total = total.Plus(a)
+	}
+	return total
+}
+
+// Magnitude returns the length without its sign. As worked out and as read it may have
+// two: of lengths that are nearly equal, the longer may be read as the shorter.
+func (a Amount) Magnitude() Amount {
+	return Amount{MM: math.Abs(a.MM), Unit: a.Unit, Steps: math.Abs(a.Steps), up: a.up, named: a.named}
+}
+
+// String gives the length as it is read in the file's unit: "2 1/8 in".
+func (a Amount) String() string {
+	if a.named != "" {
+		return a.named
+	}
+	return read(a.Unit, a.Steps)
+}
+
+// Foreign reports whether it was chosen in the other system, and is repeated so.
+func (a Amount) Foreign() bool {
+	return a.named != "" && strings.HasSuffix(a.named, " in") != (a.Unit == Inch)
+}
+
+// Bare gives the length as it is read among others of the file's unit: "2 1/8". One
+// that was chosen in the other system keeps its unit.
+func (a Amount) Bare() string {
+	if a.Foreign() {
+		return a.named
+	}
+	return Bare(a.String())
+}
+
+// read gives a whole number of a ruler's smallest steps; one below 0 has its sign.
+func read(u Unit, steps float64) string {
+	if steps < 0 {
+		return "-" + u.printSteps(-steps)
+	}
+	return u.printSteps(steps)
+}
+
+// Both gives the length in the file's unit and, in brackets, in the other system:
+// "2 1/8 in (54 mm)".
+func (a Amount) Both() string { return a.InUnit() + " (" + a.Other() + ")" }
+
+// InUnit gives the length as it is read in the file's unit, also where it was chosen in
+// the other system.
+func (a Amount) InUnit() string {
+	if a.Foreign() {
+		return read(a.Unit, a.Steps)
+	}
+	return a.String()
+}
+
+func (a Amount) Other() string {
+	if a.Foreign() {
+		return a.named
+	}
+	other := Inch
+	if a.Unit == Inch {
+		other = Millimetre
+	}
+	if a.up {
+		return read(other, stepsUp(a.MM/other.Ruler()))
+	}
+	return read(other, nearestStep(a.MM/other.Ruler()))
+}
+
+// MarshalJSON gives the length in mm, to a hundredth, and as it is printed.
+func (a Amount) MarshalJSON() ([]byte, error) {
+	return json.Marshal(struct {
+		MM      float64 `json:"mm"`
+		Printed string  `json:"printed"`
+	}{Hundredth(a.MM), a.String()})
+}
+
+// Hundredth rounds a number to two decimals, with no sign at 0.
+func Hundredth(v float64) float64 {
+	return math.Round(v*100)/100 + 0
+}
+
+// Bare takes the unit off a printed length: "2 1/8".
+func Bare(printed string) string {
+	number, unit, found := strings.Cut(printed, " ")
+	for found {
+		if _, known := UnitNamed(unit); known {
+			break
+		}
+		var more string
+		more, unit, found = strings.Cut(unit, " ")
+		number += " " + more
+	}
+	return number
+}
+
+// sameFactor bounds how far a factor may lie off a plain fraction and still be that: no
+// more than what was rounded when somebody worked it out to four decimals.
+const sameFactor = 5e-5
+
+// Factor prints how many times as long something is: "2", "1 1/3" or "1.53".
+func Factor(v float64) string {
+	for _, parts := range []float64{1, 2, 3, 4, 8} {
+		if n := math.Round(v * parts); math.Abs(n/parts-v) < sameFactor {
+			return Bare(InchFraction(n / parts * Inch.MM()))
+		}
+	}
+	return strconv.FormatFloat(Hundredth(v), 'f', -1, 64)
+}
+
+// Hair is how far, in mm, a line may lie off a step of the ruler and still be read as
+// lying on it: 1/128 in, half of what can be ruled (common practice).
+const Hair = 25.4 / 128
+
+// off is how far a length lies beyond what a ruler shows of it.
+func (a Amount) off() float64 { return a.MM - a.Steps*a.Unit.Ruler() }
+
+// IsOff reports whether it lies off that by more than a hair.
+func (a Amount) IsOff() bool { return math.Abs(a.off()) >= Hair }
+
+// Reading gives a place as it is found on a ruler: "2 3/8", or "2 3/8 + 1/64".
+func (a Amount) Reading() string {
+	steps := a.Steps
+	if !a.IsOff() {
+		return Bare(read(a.Unit, steps))
+	}
+	off, fine, sign := a.off(), Inch.MM()/64, "+"
+	if a.Unit != Inch {
+		fine = 0.1
+	}
+	if off < 0 {
+		sign = "-"
+	}
+	rest := math.Round(math.Abs(off)/fine) * fine
+	printed := strconv.FormatFloat(math.Round(rest/a.Unit.MM()*1000)/1000, 'f', -1, 64)
+	if a.Unit == Inch {
+		printed = Bare(InchFraction(rest))
+	}
+	return Bare(read(a.Unit, steps)) + " " + sign + " " + printed
+}
+
+// AsRead returns the place as it is found on a ruler, in print as well.
+func (a Amount) AsRead() Amount {
+	if a.IsOff() {
+		a.named = a.Reading() + " " + a.Unit.String()
+	}
+	return a
+}

@@ -1,0 +1,249 @@
+package length
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/text/unicode/norm"
+
+	"tuckmark/marking/fault"
+)
+
+// Rules of this file: a length is written as it is read off a ruler, so a
+// fraction is as good as a decimal; whatever could be read in two ways (a
+// decimal comma, 2-1/8) is refused and the plain way of writing it shown.
+
+// MaxLength is the longest length a file may give, in mm: 100 m. It is more
+// than any bolt of cloth holds; what is longer was given in a wrong unit.
+const MaxLength = 100_000
+
+var (
+	WholeForm    = regexp.MustCompile(`^[0-9]+$`)
+	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
+	fractionForm = regexp.MustCompile(`^([0-9]+)/([0-9]+)$`)
+	commaForm    = regexp.MustCompile(`^[0-9]*,[0-9]+$`)
+	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–] ?[0-9]+/[0-9]+$`)
+	HyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–]\s*([0-9¼-¾⅐-⅞])`)
+)
+
+// Parse reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
+// or `2"` and returns it in mm. Without a unit of its own the number counts in
+// bare. A minus sign (- or −) is read; whether a negative length makes sense
+// is for the caller to say, as it is for 0. The error is a *Fault without a
+// place.
+func Parse(s string, bare Unit) (float64, error) {
+	number, unit := splitUnit(strings.TrimSpace(s))
+	own, known := unitSigned(unit)
+	switch {
+	case unit == "":
+	case known:
+		bare = own
+	default:
+		if number == "" {
+			return 0, noLength(s)
+		}
+		if meant, spelled := unitSpelled(unit); spelled {
+			return 0, &fault.Fault{
+				Cause: fmt.Sprintf("%s has its unit written out", Shown(s)),
+				Hint:  "write " + Shown(strings.TrimSpace(number)+" "+meant.String()),
+			}
+		}
+		return 0, &fault.Fault{
+			Cause: fmt.Sprintf("%s has the unit %s, which is not known", Shown(s), Shown(unit)),
+			Hint:  `the units are in, cm and mm; a number alone counts in the unit of the file`,
+		}
+	}
+	negative := false
+	for _, sign := range []string{"-", "−"} {
+		if rest, ok := strings.CutPrefix(number, sign); ok {
+			number, negative = rest, true
+			break
+		}
+	}
+	n, err := ParseNumber(s, number)
+	if err != nil {
+		return 0, err
+	}
+	if negative {
+		n = -n
+	}
+	return Bounded(Shown(s), n*bare.MM())
+}
+
+// WrittenUnit returns the unit that a length is written with, and whether it has
+// one that is known.
+func WrittenUnit(s string) (Unit, bool) {
+	_, unit := splitUnit(strings.TrimSpace(s))
+	return unitSigned(unit)
+}
+
+// unitSigned returns the unit that stands behind a number.
+func unitSigned(sign string) (Unit, bool) {
+	if sign == `"` || sign == "″" {
+		return Inch, true
+	}
+	return UnitNamed(sign)
+}
+
+// unitSpelled returns the unit that a word stands for.
+func unitSpelled(word string) (Unit, bool) {
+	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
+	case "in", "inch", "inches":
+		return Inch, true
+	case "cm", "centimetre", "centimetres", "centimeter", "centimeters":
+		return Centimetre, true
+	case "mm", "millimetre", "millimetres", "millimeter", "millimeters":
+		return Millimetre, true
+	}
+	return 0, false
+}
+
+// Bounded refuses what is no length at all, or a longer one than maxLength.
+// The value 0 comes back without a sign.
+func Bounded(written string, mm float64) (float64, error) {
+	if math.IsNaN(mm) {
+		return 0, &fault.Fault{Cause: written + " is not a length", Hint: LengthHint}
+	}
+	if math.Abs(mm) > MaxLength {
+		return 0, &fault.Fault{Cause: written + " is more than 100 m", Hint: "check the number and its unit"}
+	}
+	if mm == 0 {
+		return 0, nil
+	}
+	return mm, nil
+}
+
+// splitUnit cuts a length where its number ends. What a number is written
+// with is a digit, a sign, a stroke, a fraction of one letter or a space.
+func splitUnit(s string) (number, unit string) {
+	end := strings.IndexFunc(s, func(r rune) bool {
+		return !strings.ContainsRune("0123456789.,/⁄-‐–−", r) && !unicode.IsSpace(r) && vulgar(r) == ""
+	})
+	if end < 0 {
+		return s, ""
+	}
+	return strings.TrimSpace(s[:end]), s[end:]
+}
+
+// ParseNumber reads a number without sign and unit. The whole length as it
+// was written is for the messages.
+func ParseNumber(written, number string) (float64, error) {
+	number = spelledOut(number)
+	if number == "" {
+		return 0, noLength(written)
+	}
+	if commaForm.MatchString(number) {
+		return 0, &fault.Fault{
+			Cause: fmt.Sprintf("%s is written with a comma", Shown(written)),
+			Hint:  "write a decimal with a point: " + Shown(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
+		}
+	}
+	if hyphenForm.MatchString(number) {
+		return 0, &fault.Fault{
+			Cause: fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", Shown(written)),
+			Hint:  "write them with a space: " + Shown(HyphenInside.ReplaceAllString(strings.TrimSpace(written), "$1 $2")),
+		}
+	}
+	whole, fraction, mixed := strings.Cut(number, " ")
+	if mixed {
+		if !WholeForm.MatchString(whole) || !fractionForm.MatchString(fraction) {
+			return 0, noLength(written)
+		}
+		n, err := parseFraction(written, fraction)
+		if err == nil && n >= 1 {
+			err = &fault.Fault{
+				Cause: fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", Shown(written)),
+				Hint:  `the fraction of a mixed number is less than 1, as in "2 1/8"`,
+			}
+		}
+		if err != nil {
+			return 0, err
+		}
+		return digits(whole) + n, nil
+	}
+	if WholeForm.MatchString(number) || decimalForm.MatchString(number) {
+		return digits(number), nil
+	}
+	return parseFraction(written, number)
+}
+
+func parseFraction(written, fraction string) (float64, error) {
+	m := fractionForm.FindStringSubmatch(fraction)
+	if m == nil {
+		return 0, noLength(written)
+	}
+	over, under := digits(m[1]), digits(m[2])
+	if under == 0 {
+		return 0, &fault.Fault{
+			Cause: fmt.Sprintf("%s has 0 under the stroke", Shown(written)),
+			Hint:  `a fraction divides by the number under its stroke, as in "3/8"`,
+		}
+	}
+	return over / under, nil
+}
+
+// digits returns the value of a number that has one of the forms above:
+// infinity when it is too large to be held, which bounded refuses.
+func digits(s string) float64 {
+	n, err := strconv.ParseFloat(s, 64)
+	if err != nil {
+		return math.Inf(1)
+	}
+	return n
+}
+
+// spelledOut writes every fraction of one letter as a fraction with a stroke,
+// and every run of spaces as one.
+func spelledOut(number string) string {
+	var b strings.Builder
+	for _, r := range number {
+		switch {
+		case r == '⁄':
+			b.WriteByte('/')
+		case vulgar(r) != "":
+			b.WriteString(" " + vulgar(r) + " ")
+		default:
+			b.WriteRune(r)
+		}
+	}
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+// vulgar returns what a fraction of one letter stands for, as the Unicode
+// Character Database spells it out, "" for any other letter.
+func vulgar(r rune) string {
+	over, under, _ := strings.Cut(norm.NFKC.String(string(r)), "⁄")
+	if over == "" || under == "" {
+		return ""
+	}
+	return over + "/" + under
+}
+
+const LengthHint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`
+
+func noLength(written string) error {
+	if strings.TrimSpace(written) == "" {
+		return &fault.Fault{Cause: "the length is empty", Hint: LengthHint}
+	}
+	return &fault.Fault{Cause: Shown(written) + " is not a length", Hint: LengthHint}
+}
+
+// maxShown is how many letters of a value a message repeats.
+const maxShown = 40
+
+// Shown gives a string as a message repeats it: in quotes, cut off where it
+// is long, control characters spelled out.
+func Shown(s string) string { return strconv.Quote(Brief(s)) }
+
+// Brief cuts off a string that is too long to be repeated.
+func Brief(s string) string {
+	if utf8.RuneCountInString(s) > maxShown {
+		return string([]rune(s)[:maxShown]) + "..."
+	}
+	return s
+}

@@ -1,0 +1,114 @@
+package mark
+
+import (
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/length"
+)
+
+// A table with more numbers than fit keeps them whole and takes the room, its first
+// column being as narrow as its words. So does a word that is longer than a line.
+func TestTablesThatNeedMoreRoom(t *testing.T) {
+	r := Report{Sections: []Section{{Title: "S", Tables: []Table{{
+		Heads: []string{"", "one", "two", "three"},
+		Rows:  []Row{{Cells: []string{"a name of some length", "1 15/16 (49)", "12 15/16 (329)", "3 1/16 (78)"}}},
+	}}, Lines: []Sentence{{Text: "an incomprehensibly-hyphenated-word"}}}}}
+	assert.Equal(t, `
+S
+-
+                   one             two        three
+  a name
+  of
+  some
+  length  1 15/16 (49)  12 15/16 (329)  3 1/16 (78)
+
+  an
+  incomprehensibly-hyphenated-word
+`, r.Text(30))
+}
+
+func TestReportsAsText(t *testing.T) {
+	r := Report{
+		Title: "A frock, size 2",
+		Notes: []string{"Lengths are in inches."},
+		Sections: []Section{
+			{Title: "Tables", Tables: []Table{
+				{Title: "sums", Heads: []string{"", "how much", "across the cloth"}, Rows: []Row{
+					{Cells: []string{"one", "1 1/2", "3"}},
+					{Cells: []string{"the second of them", "12", "4"}},
+					{Cells: []string{"together", "", "7"}, Total: true},
+				}, Lines: []Sentence{{Text: "said under it, in words that go on and on and on"}, {Text: "look at this before you cut: it is 17 11/16 in", Warning: true}}},
+				{Rows: []Row{{Cells: []string{"alone"}}}},
+			}, Lines: []Sentence{{Text: "said after all"}}},
+			{Title: "Blanks", Lines: []Sentence{{Text: "needle:", Blank: true}, {Text: "thread: silk"}, {Text: "the tension of the upper thread:", Blank: true}}},
+			{Title: "A heading that is longer than the lines", Lines: []Sentence{{Text: "!", Warning: true}}},
+		},
+	}
+	assert.Equal(t, `A frock, size 2
+Lengths are in inches.
+
+Tables
+------
+  sums
+                            across the
+                 how much        cloth
+  one               1 1/2            3
+  the second of
+  them                 12            4
+                           -----------
+  together                           7
+  said under it, in words that go on
+  and on and on
+! look at this before you cut: it is
+  17 11/16 in
+
+  alone
+
+  said after all
+
+Blanks
+------
+  needle:
+  ______________________________
+  thread: silk
+  the tension of the upper thread:
+  ______________________________
+
+A heading that is longer than the
+lines
+--------------------------------------
+! !
+`, r.Text(38))
+}
+
+// Whatever a text is, wrapping keeps every word and every length, and no line is longer
+// than it may be, but for one that is a single word.
+func TestWrapping(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		limit := rapid.IntRange(5, 60).Draw(t, "limit")
+		lengths := []string{"17 11/16 in", "3/8 in,", "2 yd.", "1.5 cm;", "5 mm)", "(12 3/4 in)", "7/8"}
+		parts := rapid.SliceOf(rapid.OneOf(rapid.SampledFrom(lengths), rapid.StringMatching(`[a-zäß]{1,12}[,:]?`))).Draw(t, "parts")
+		lines := wrapped(strings.Join(parts, " "), limit)
+		require.Equal(t, strings.Join(parts, " "), strings.Join(lines, " "))
+		for i, line := range lines {
+			if utf8.RuneCountInString(line) > limit {
+				require.Len(t, length.Words(line), 1, "line %q is longer than %d", line, limit)
+			}
+			if i > 0 {
+				first := length.Words(line)[0]
+				require.Greater(t, utf8.RuneCountInString(lines[i-1])+1+utf8.RuneCountInString(first), limit, "%q would have had room for %q", lines[i-1], first)
+			}
+		}
+		for _, length := range parts {
+			if strings.ContainsAny(length, "0123456789") {
+				require.Contains(t, strings.Join(lines, "\n"), length, "a length stays in one line")
+			}
+		}
+	})
+}

@@ -1,0 +1,285 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. A tucked front is torn as a rectangle, tucked, and only then
+// cut out. Across its tucks the block is as wide as the finished piece at its
+// widest and all take-ups together, and as long as the finished piece; to which
+// come spare cloth at the sides and at both ends. After stitching, its top edge
+// must measure what is left of the width, and the bottom, where tucks are open, is
+// drawn in to the same. Half an inch at either end is common practice.
+
+// Block is the rectangle a piece is tucked in and then cut from.
+type Block struct {
+	Width   float64 // across the tucks, as torn
+	Length  float64 // along the tucks
+	TakeUp  float64 // of all tucks of the whole block
+	Top     float64 // what the top edge must measure after stitching
+	Widest  float64 // of the finished piece, the whole of it
+	Ends    float64 // spare cloth at top and at bottom
+	Sides   float64 // spare cloth at each side
+	Folds   int     // tucks and pleats of the whole block
+	Cut     int     // how many blocks
+	Measure *Measure
+
+	Folding flatFolding
+	Us, vs  Stretch // of the finished piece as it is drawn
+	Up      float64 // +1 where the top edge lies at greater v
+}
+
+// Measure is what the top edge of a block measured once it was stitched.
+type Measure struct {
+	Top  float64
+	Took float64 // by one fold on average
+	// Alike tells that all folds are asked for equally wide, so that the average
+	// says what each of them took.
+	Alike bool
+	// Spare is what is left beside the widest part of the piece, at both sides
+	// together; below 0 that much is missing.
+	Spare float64
+
+	place fault.Place
+}
+
+// defaultEnds is the spare cloth at top and bottom of a block whose file gives
+// none, in mm: half an inch (common practice).
+const defaultEnds = 25.4 / 2
+
+// leastLeft is the narrowest allowance that can still be sewn, in mm: where less is
+// left of one, the piece does not fit its block (common practice).
+const leastLeft = 25.4 / 8
+
+// checkBlock works out the block of a piece, which has been unfolded.
+func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []flatFolding, found *Findings) {
+	bs := ps.Block
+	switch {
+	case !piece.Finished:
+		found.Add(bs.Place, `draw the outline as the finished piece lies, and write drawn = "finished"`,
+			"a block is tucked before the piece is cut, so the piece is drawn finished")
+		return
+	case len(all) == 0:
+		found.Add(bs.Place, "leave it out, or give the piece its tucks", "a block is for a piece with tucks or pleats across it")
+		return
+	case len(all) > 1:
+		found.Add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
+		return
+	}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Folding: all[0], Up: all[0].up()}
+	if bs.Ends.Given() {
+		b.Ends = bs.Ends.V
+	}
+	b.Us, b.vs = extentOf(piece.Outline, b.u, b.V)
+	if piece.OnFold && !b.Folding.OnAxis && !b.openOut(piece, found) {
+		return
+	}
+	b.takeSizes(spec.Unit.V)
+	if bs.Measured.Given() && !b.takeMeasure(bs.Measured, found) {
+		return
+	}
+	piece.Block = b
+	b.checkCloth(piece, bs, spec.ClothWidth, found)
+}
+
+// takeSizes works out how large the block is torn.
+func (b *Block) takeSizes(unit length.Unit) {
+	b.Widest = b.Us.To - b.Us.From
+	if b.Folding.OnAxis {
+		b.Widest = 2 * b.Us.To
+	}
+	folds := b.Folding.Flat.Folds()
+	b.Folds = len(folds)
+	for _, one := range folds {
+		b.TakeUp += 2 * one.Width
+	}
+	// What is torn must be readable on a ruler: a hair more is no harm.
+	b.Width = unit.Up(b.Widest + b.TakeUp + 2*b.Sides)
+	b.Length = unit.Up(b.vs.To - b.vs.From + 2*b.Ends)
+	b.Top = b.Width - b.TakeUp
+}
+
+// takeMeasure works out what follows from what the top edge measured.
+func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
+	took := b.Width - measured.V
+	if took < b.TakeUp/2-SamePoint {
+		found.Add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
+			"a block torn %s wide measures %s with all its %s in, which should take up %s",
+			found.mm(b.Width), found.Given(measured.V), b.What(), found.mm(b.TakeUp))
+		return false
+	}
+	folds := b.Folding.Flat.Folds()
+	b.Measure = &Measure{
+		Top:   measured.V,
+		Took:  took / float64(b.Folds),
+		Alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
+		Spare: measured.V - b.Widest,
+		place: measured.Place,
+	}
+	return true
+}
+
+// openOut has the block of a piece whose folds run square to the fold of the cloth
+// reach over both halves of it, along the folds.
+func (b *Block) openOut(piece *Piece, found *Findings) bool {
+	for _, r := range b.Folding.Rows {
+		if r.Folds[0].End.Given {
+			found.Add(r.ends.Length.Place, "draw the whole piece, or have them run from edge to edge",
+				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.Kind)
+			return false
+		}
+	}
+	axis := b.V(piece.Edges[piece.FoldEdge()].Path[0])
+	b.vs = Stretch{min(b.vs.From, 2*axis-b.vs.To), max(b.vs.To, 2*axis-b.vs.From)}
+	return true
+}
+
+// up is +1 where the tops of the folds lie at greater v, -1 where at less. Folds
+// without an end have their top where the drawing has it.
+func (f folding) up() float64 {
+	for _, r := range f.Rows {
+		if end := r.Folds[0].End; end.Given {
+			return -math.Copysign(1, r.Base.Along.Mul(end.down).Dot(f.Out.Left()))
+		}
+	}
+	if v := f.Out.Left(); v.Y < -SamePoint || math.Abs(v.Y) <= SamePoint && v.X < 0 {
+		return -1
+	}
+	return 1
+}
+
+// checkCloth holds the block against the width of the cloth.
+func (b *Block) checkCloth(piece *Piece, bs *source.BlockSpec, width source.Length, found *Findings) {
+	if !width.Given() {
+		return
+	}
+	if !b.alongGrain(piece) {
+		if b.Length > width.V+SamePoint {
+			found.Add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
+				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",
+				found.mm(b.Width), found.mm(b.Length), found.Given(width.V), found.mm(b.Length-width.V))
+		}
+		return
+	}
+	if b.Width > width.V+SamePoint {
+		found.Add(bs.Place, "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck",
+			"the block is %s wide, and the cloth is %s between the selvages: %s too narrow",
+			found.mm(b.Width), found.Given(width.V), found.mm(b.Width-width.V))
+	}
+}
+
+// Tear says how large a block is torn, in words: "tear a block 17 3/4 in wide and
+// 15 in long".
+func (b *Block) Tear(unit length.Unit) string {
+	size := fmt.Sprintf("%s wide and %s long", unit.Print(b.Width), unit.Print(b.Length))
+	if b.Cut > 1 {
+		return fmt.Sprintf("tear %d blocks, each %s", b.Cut, size)
+	}
+	return "tear a block " + size
+}
+
+// allTucks reports whether none of the folds of the block is a pleat.
+func (b *Block) allTucks() bool {
+	return !slices.ContainsFunc(b.Folding.Rows, func(r Row) bool { return r.Kind != tuckFolds })
+}
+
+// What names the folds of the block: "tucks", or "folds" where some are pleats.
+func (b *Block) What() string {
+	if b.allTucks() {
+		return "tucks"
+	}
+	return "folds"
+}
+
+// Notes says how the block is torn and what it must measure.
+func (b *Block) Notes(unit length.Unit) []string {
+	return []string{
+		b.Tear(unit),
+		fmt.Sprintf("all %s together take up %s", b.What(), unit.Print(b.TakeUp)),
+		fmt.Sprintf("with them in, its top edge must measure %s", unit.Print(b.Top)),
+		"draw its bottom edge in to the same",
+	}
+}
+
+// Measured says what the stitched block measured, and what follows, in parts, as it
+// is read on a ruler. What one fold took is told as a sample that gives it: a
+// fraction of it would be finer than any ruler.
+func (b *Block) Measured(piece *Piece, unit length.Unit) []string {
+	m := b.Measure
+	top, should := unit.Print(m.Top), unit.Print(b.Top)
+	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
+	took := fmt.Sprintf("the %d %s took up %s", b.Folds, b.What(), unit.Print(b.Width-m.Top))
+	if top == should {
+		return []string{edge, took, b.Fit(piece, unit)}
+	}
+	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
+	took += " instead of " + unit.Print(b.TakeUp)
+	parts := []string{edge, took, b.Fit(piece, unit)}
+	if m.Alike && b.allTucks() {
+		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
+			b.Folds, unit.Names(b.Width), unit.Names(m.Top)))
+	}
+	return parts
+}
+
+// Fit says whether the piece can be cut from the block as it has become.
+func (b *Block) Fit(piece *Piece, unit length.Unit) string {
+	spare, where := b.Measure.Spare, "in all"
+	if b.Folding.OnAxis { // the centre lies in the middle
+		spare, where = spare/2, "at each side"
+	}
+	if unit.Print(b.Measure.Top) == unit.Print(b.Widest) {
+		return "the piece just fits"
+	}
+	if spare > 0 {
+		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.Print(spare), where)
+	}
+	allowance := b.SideAllowance(piece)
+	switch left := allowance + spare; {
+	case left >= leastLeft:
+		return fmt.Sprintf("the piece is %s too wide for it %s: of the allowance of %s there, %s is left",
+			unit.Print(-spare), where, unit.Names(allowance), unit.Print(left))
+	case allowance > 0:
+		return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and the allowance there is only %s; let out a tuck or two",
+			unit.Print(-spare), where, unit.Names(allowance))
+	}
+	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.Print(-spare), where)
+}
+
+// SideAllowance is the allowance at the widest places of the piece, measured across
+// the folds: of the edge there that runs most nearly along them, and of the two
+// sides the narrower one.
+func (b *Block) SideAllowance(piece *Piece) float64 {
+	narrowest := math.Inf(1)
+	for _, side := range []float64{-1, 1} {
+		if side < 0 && b.Folding.OnAxis {
+			continue // the centre
+		}
+		widest := b.Us.To
+		if side < 0 {
+			widest = b.Us.From
+		}
+		steepest, allowance := -1.0, 0.0
+		for _, e := range piece.Edges {
+			for i := 1; i < len(e.Path); i++ {
+				from, to := b.u(e.Path[i-1]), b.u(e.Path[i])
+				if side*(widest-from) > SamePoint && side*(widest-to) > SamePoint {
+					continue
+				}
+				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Folding.Out.Left())
+				if math.Abs(along) > steepest {
+					steepest, allowance = math.Abs(along), e.Allowance
+				}
+			}
+		}
+		narrowest = min(narrowest, allowance)
+	}
+	return narrowest
+}

@@ -1,0 +1,148 @@
+package piece
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. Folds that do not run from edge to edge end at a line: level,
+// the row's length below the place where the stitch line of the edge they hang
+// from meets their base; or following that stitch line, the same length from all
+// of it; or stepped, each fold longer than the one before by the same step.
+
+// tuckEnd is the level at which a fold ends that does not run from edge to edge.
+type tuckEnd struct {
+	Given  bool
+	V      float64 // along the base
+	begin  float64 // where the stitch line that it is measured from meets the base
+	down   float64 // +1 where the cloth below lies at greater v, -1 where at less
+	length float64 // from begin to v
+}
+
+// ended returns a row with the ends of its folds. The piece is as it is drawn; drawn
+// says how far from the base a fold's stitching lies there.
+func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row, bool) {
+	if !r.ends.Below.Given() {
+		return r, true
+	}
+	i := found.findEdge(piece, r.ends.Below)
+	if i < 0 {
+		return r, false
+	}
+	e := piece.Edges[i]
+	begin, along, meets := r.Base.meets(piece.Outline, e.Line)
+	if i == r.Base.Edge || !meets {
+		found.Add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.Kind.String()+"s begin",
+			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.Base.Name)
+		return r, false
+	}
+	// The cloth lies to the left of every edge's line.
+	_, dir := e.Line.At(along)
+	end := tuckEnd{Given: true, down: 1, begin: begin, length: r.ends.Length.V}
+	if dir.Left().Dot(r.Base.Along) < 0 {
+		end.down = -1
+	}
+	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
+	reach := piece.Tree.Bounds().Width() + piece.Tree.Bounds().Height()
+	if r.ends.End.V == source.Follow {
+		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
+			follow = plane.NewTree(line.Path)
+		}
+	}
+	r.Folds = slices.Clone(r.Folds)
+	for k := range r.Folds {
+		f := &r.Folds[k]
+		f.End = end
+		switch r.ends.End.V {
+		case source.Stepped:
+			f.End.length += float64(f.Number) * r.ends.Step.V
+		case source.Follow:
+			length, ok := following(r, follow, end, drawn(*f), reach)
+			if !ok {
+				found.Add(r.ends.End.Place, `have them end level: end = "level"`,
+					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
+					r.name(*f), found.Given(end.length), e.Key)
+				return r, false
+			}
+			f.End.length = length
+		}
+		f.End.V = f.End.begin + f.End.down*f.End.length
+	}
+	return r, true
+}
+
+// following returns how far below the begin of the row a fold at u ends that ends
+// on a line. Nothing of the piece lies farther than reach from the begin.
+func following(r Row, line *plane.Tree, end tuckEnd, u, reach float64) (float64, bool) {
+	if line == nil {
+		return 0, false
+	}
+	// The lowest place above which no cloth is farther from the edge.
+	fold := plane.NewTree(plane.Path{r.Base.At(u, end.begin-reach), r.Base.At(u, end.begin+reach)})
+	length, met := math.Inf(-1), false
+	for _, c := range plane.Crossings(line, fold) {
+		length, met = math.Max(length, end.down*(r.Base.v(c.At)-end.begin)), true
+	}
+	return length, met
+}
+
+// UpTo returns the stretch of a line that holds the end, from its upper end
+// down to there.
+func (e tuckEnd) UpTo(stretches []Stretch) ([]Stretch, bool) {
+	for _, s := range stretches {
+		if e.V < s.From+SamePoint || e.V > s.To-SamePoint {
+			continue
+		}
+		if e.down > 0 {
+			return []Stretch{{s.From, e.V}}, true
+		}
+		return []Stretch{{e.V, s.To}}, true
+	}
+	return nil, false
+}
+
+// EndLine returns the line along which a row ends: across every strip, from one
+// to the next; nil for a row that runs from edge to edge.
+func (r Row) EndLine() plane.Path {
+	var line plane.Path
+	for _, f := range r.Folds {
+		if !f.End.Given {
+			return nil
+		}
+		for _, u := range []float64{f.endLine.From, f.endLine.To} {
+			line = append(line, r.Base.At(u, f.End.V))
+		}
+	}
+	return line.WithoutStraightPoints()
+}
+
+// reportEndOutside says why a fold cannot end where it is to: the cloth at u
+// either ends before or begins after that.
+func reportEndOutside(r Row, f fold, u float64, chords []Stretch, found *Findings) {
+	end := f.End
+	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
+	for _, c := range chords {
+		highest = min(highest, end.down*(c.From-end.begin), end.down*(c.To-end.begin))
+		lowest = max(lowest, end.down*(c.From-end.begin), end.down*(c.To-end.begin))
+	}
+	if highest > end.length-SamePoint {
+		found.Add(r.place, howManyFit(f.Number),
+			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
+			r.name(f), found.mm(u), r.Base.Name, below(found.mm, highest), r.ends.Below.V, r.Kind, below(found.Given, end.length))
+		return
+	}
+	found.Add(r.ends.Length.Place, r.Kind.String()+"s end on the piece, below the edge they begin at",
+		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
+		r.Kind, f.Number+1, found.mm(u), r.Base.Name, below(found.mm, lowest), r.ends.Below.V, r.Kind, below(found.Given, end.length))
+}
+
+// below says how far below a line a place lies, or above it.
+func below(length func(float64) string, v float64) string {
+	if v < 0 {
+		return length(-v) + " above"
+	}
+	return length(v) + " below"
+}

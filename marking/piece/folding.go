@@ -1,0 +1,394 @@
+package piece
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. All rows that run the same way fold the cloth together: they
+// are one folding. Rows that run square to them are another, and what is folded
+// first is folded first in the file. On a piece that is half of one on the fold,
+// every row along the fold has its mirror image on the other half.
+//
+// Flat distances are known wherever the outline is drawn flat. Where it is drawn
+// finished, only those from the base of a row are: its stitching follows from
+// them, and the flat places of everything else from those.
+
+// folding is the rows of a piece that run the same way.
+type folding struct {
+	Rows   []Row
+	Origin plane.Point
+	Out    plane.Point
+	OnAxis bool // the rows run along the fold of the cloth, which is the origin
+}
+
+// flatFolding is a folding whose rows have found their places on the flat cloth.
+type flatFolding struct {
+	folding
+	AsDrawn []Row         // the rows before they were moved there
+	moved   []plane.Point // the step by which each was
+	Flat    *plane.Folding
+}
+
+// with returns the folding with other rows.
+func (f folding) with(rows []Row) folding {
+	f.Rows = rows
+	return f
+}
+
+// aligned bounds how far, in mm over the extent of the piece, two directions may
+// part and still be one, and stand off a right angle and still be square.
+const aligned = Straightness
+
+// foldings sorts rows by the way they run, in the order of the file.
+func foldings(piece *Piece, rows []Row) []folding {
+	extent := piece.Tree.Bounds().Width() + piece.Tree.Bounds().Height()
+	var all []folding
+	for _, r := range rows {
+		i := slices.IndexFunc(all, func(f folding) bool {
+			return math.Abs(f.Out.Cross(r.Base.Out))*extent < aligned
+		})
+		if i < 0 {
+			f := folding{Origin: r.Base.origin, Out: r.Base.Out}
+			if axis := piece.FoldEdge(); axis >= 0 {
+				e := piece.Edges[axis].Path
+				if in := Inward(e); math.Abs(in.Cross(f.Out))*extent < aligned {
+					f.Origin, f.Out, f.OnAxis = e[0], in, true
+				}
+			}
+			i = len(all)
+			all = append(all, f)
+		}
+		r.Mirrored = all[i].OnAxis
+		all[i].Rows = append(all[i].Rows, r)
+	}
+	return all
+}
+
+// FoldEdge returns the number of the edge on the fold of the cloth, or -1.
+func (p *Piece) FoldEdge() int {
+	return slices.IndexFunc(p.Edges, func(e Edge) bool { return e.OnFold })
+}
+
+// side is +1 for a row on the side of its base toward which u grows, else -1.
+func (f folding) side(r Row) float64 { return math.Copysign(1, r.Base.Out.Dot(f.Out)) }
+
+// Offset is the u of the base of a row.
+func (f folding) Offset(r Row) float64 { return r.Base.origin.Sub(f.Origin).Dot(f.Out) }
+
+// placed is a fold at its place in a folding.
+type placed struct {
+	fold
+	row  *Row
+	nth  [2]int  // the row among those of the folding, and the fold among those of the row
+	side float64 // of the row
+	u    float64 // of its stitching, finished
+}
+
+// placed returns a fold of the folding.
+func (f folding) placed(row, number int) placed {
+	r := &f.Rows[row]
+	return placed{fold: r.Folds[number], row: r, nth: [2]int{row, number}, side: f.side(*r)}
+}
+
+// all returns every fold of the folding, row by row.
+func (f folding) all() []placed {
+	var all []placed
+	for i, r := range f.Rows {
+		for k := range r.Folds {
+			all = append(all, f.placed(i, k))
+		}
+	}
+	return all
+}
+
+// stitched returns the folding with the stitching of folds that have been placed.
+func (f folding) stitched(all []placed) folding {
+	rows := slices.Clone(f.Rows)
+	for i := range rows {
+		rows[i].Folds = slices.Clone(rows[i].Folds)
+	}
+	for _, p := range all {
+		rows[p.nth[0]].Folds[p.nth[1]].Stitching = p.Stitching
+	}
+	return f.with(rows)
+}
+
+// plane returns the fold as geometry knows it, with its strip from at on.
+func (f folding) plane(p placed, at float64) plane.Fold {
+	one := plane.Fold{
+		At: at, Width: p.Width, Back: p.Toward == (p.side > 0),
+		From: math.Inf(-1), To: math.Inf(1),
+	}
+	if p.End.Given {
+		level := p.row.Base.At(0, p.End.V).Sub(f.Origin).Dot(f.Out.Left())
+		if p.row.Base.Along.Mul(p.End.down).Dot(f.Out.Left()) > 0 {
+			one.To = level
+		} else {
+			one.From = level
+		}
+	}
+	return one
+}
+
+// begins is the u at which the strip of a fold begins, on a piece that is drawn flat.
+func (f folding) begins(p placed) float64 {
+	if p.side < 0 {
+		return f.Offset(*p.row) - p.Far()
+	}
+	return f.Offset(*p.row) + p.Near
+}
+
+// folded returns the folding of a piece that is drawn flat, with its stitching where
+// that lies once all folds are in, and how it folds the plane; ok is false where two
+// strips share some of u, one above the other: then what lies between them has no one
+// finished place.
+func (f folding) folded() (settled folding, folded *plane.Folding, ok bool) {
+	strips := f.all()
+	var folds []plane.Fold
+	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(f.begins(a), f.begins(b)) })
+	for i, p := range strips {
+		folds = append(folds, f.plane(p, f.begins(p)))
+		if i > 0 && folds[i].At < folds[i-1].End()-SamePoint {
+			return f, nil, false
+		}
+	}
+	all := f.mirrored(folds)
+	folded = plane.NewFolding(f.Origin, f.Out, all)
+	for i := range strips {
+		p := &strips[i]
+		base := folded.U(folded.DrawnIn(p.row.Base.origin))
+		p.Stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
+	}
+	return f.stitched(strips), folded, true
+}
+
+// mirrored adds to the folds of half a piece those of its other half.
+func (f folding) mirrored(folds []plane.Fold) []plane.Fold {
+	if !f.OnAxis {
+		return folds
+	}
+	var both []plane.Fold
+	for _, one := range slices.Backward(folds) {
+		if one.At < -SamePoint {
+			continue // it lies about the fold of the cloth and is its own image
+		}
+		image := one
+		image.At, image.Back = -one.End(), !one.Back
+		both = append(both, image)
+	}
+	return append(both, folds...)
+}
+
+// settled returns the folding of a piece that is drawn finished, with its stitching.
+func (f folding) settled(found *Findings) (folding, bool) {
+	lines, ok := f.besideLines(found)
+	if !ok {
+		return f, false
+	}
+	return f.stitched(inOrder(lines).folds), true
+}
+
+// flattened returns the folding of a piece that is drawn finished, with its rows where
+// they lie on the flat cloth.
+func (f folding) flattened(found *Findings) (flatFolding, bool) {
+	lines, ok := f.besideLines(found)
+	if !ok {
+		return flatFolding{}, false
+	}
+	order := inOrder(lines)
+	if !order.check(found) {
+		return flatFolding{}, false
+	}
+	shift := order.shifts()
+	var folds []plane.Fold
+	for i, p := range order.folds {
+		folds = append(folds, f.plane(p, p.u+shift[i]))
+	}
+	settled := f.stitched(order.folds)
+	flat := flatFolding{
+		folding: settled.with(slices.Clone(settled.Rows)), AsDrawn: settled.Rows,
+		moved: make([]plane.Point, len(f.Rows)), Flat: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds)),
+	}
+	for i, r := range f.Rows {
+		for k, l := range lines {
+			if math.Abs(f.Offset(r)-l.at) < SamePoint {
+				flat.moved[i] = f.Out.Mul(order.shiftOf(k, shift))
+			}
+		}
+		flat.Rows[i].Base.origin = r.Base.origin.Add(flat.moved[i])
+	}
+	return flat, true
+}
+
+// foldOrder is the folds of a folding in the order of their u.
+type foldOrder struct {
+	folds  []placed
+	starts []int // of each line that rows are measured from, the first fold beyond it
+	zero   int   // the first fold beyond the u of 0
+}
+
+// inOrder puts the folds beside lines in their order. The lines are in theirs.
+func inOrder(lines []foldsBeside) foldOrder {
+	var o foldOrder
+	for _, l := range lines {
+		o.folds = append(o.folds, l.before...)
+		o.starts = append(o.starts, len(o.folds))
+		if math.Abs(l.at) < SamePoint {
+			o.zero = len(o.folds)
+		}
+		o.folds = append(o.folds, l.beyond...)
+	}
+	return o
+}
+
+// check looks whether the folds of one line lie clear of those of the next.
+func (o foldOrder) check(found *Findings) bool {
+	for i := 1; i < len(o.folds); i++ {
+		if o.folds[i].u < o.folds[i-1].u-SamePoint {
+			a, b := o.folds[i-1].row, o.folds[i].row
+			found.Add(b.place, "measure both rows from the same line",
+				"the %ss of %q lie between %q and the %ss of %q, which are measured from there",
+				b.Kind, b.Key, a.Base.Name, a.Kind, a.Key)
+			return false
+		}
+	}
+	return true
+}
+
+// shifts returns how far the flat cloth before each fold is moved, and last that
+// beyond all of them.
+func (o foldOrder) shifts() []float64 {
+	shift := make([]float64, len(o.folds)+1)
+	for i := o.zero; i < len(o.folds); i++ {
+		take := 2 * o.folds[i].Width
+		if o.folds[i].About() && i == o.zero {
+			take = o.folds[i].Width
+			shift[i] = -take
+			shift[i+1] = take
+			continue
+		}
+		shift[i+1] = shift[i] + take
+	}
+	before := 0.0
+	if o.zero < len(o.folds) {
+		before = math.Min(0, shift[o.zero])
+	}
+	for i := o.zero - 1; i >= 0; i-- {
+		before -= 2 * o.folds[i].Width
+		shift[i] = before
+	}
+	return shift
+}
+
+// shiftOf returns how far line k is moved, which lies on the middle of a fold about it.
+func (o foldOrder) shiftOf(k int, shift []float64) float64 {
+	start := o.starts[k]
+	if start == o.zero {
+		return 0
+	}
+	if start < len(o.folds) && o.folds[start].About() {
+		return shift[start] + o.folds[start].Width
+	}
+	return shift[start]
+}
+
+// foldsBeside is the folds of a folding beside one and the same line.
+type foldsBeside struct {
+	name           string
+	at             float64  // u, as drawn
+	before, beyond []placed // on the side of less u, farthest first; on that of greater u, nearest first
+}
+
+// besideLines sorts the folds by the lines they are measured from, with the origin
+// among them.
+func (f folding) besideLines(found *Findings) ([]foldsBeside, bool) {
+	lines := []foldsBeside{{at: 0}}
+	for n, r := range f.Rows {
+		at := f.Offset(r)
+		i := slices.IndexFunc(lines, func(l foldsBeside) bool { return math.Abs(l.at-at) < SamePoint })
+		if i < 0 {
+			lines = append(lines, foldsBeside{at: at})
+			i = len(lines) - 1
+		}
+		l := &lines[i]
+		l.name = r.Base.Name
+		for k := range r.Folds {
+			if one := f.placed(n, k); one.side > 0 || one.About() {
+				l.beyond = append(l.beyond, one)
+			} else {
+				l.before = append(l.before, one)
+			}
+		}
+	}
+	slices.SortFunc(lines, func(a, b foldsBeside) int { return cmp.Compare(a.at, b.at) })
+	for i := range lines {
+		if !lines[i].settle(found) {
+			return nil, false
+		}
+	}
+	return lines, true
+}
+
+// settle puts the folds beside a line in order and finds their stitching, counted from
+// the line with all of them folded.
+func (l *foldsBeside) settle(found *Findings) bool {
+	nearest := func(a, b placed) int { return cmp.Compare(a.Near, b.Near) }
+	slices.SortStableFunc(l.beyond, nearest)
+	slices.SortStableFunc(l.before, nearest)
+	about := 0.0 // half of a strip that lies about the line
+	if len(l.beyond) > 0 && l.beyond[0].About() {
+		about = l.beyond[0].Width
+	}
+	for _, side := range [][]placed{l.beyond, l.before} {
+		taken, end := about, about
+		for i := range side {
+			p := &side[i]
+			if p.About() {
+				if i > 0 {
+					reportTaken(*p, side[i-1], found)
+					return false
+				}
+				p.Stitching, p.u = 0, l.at
+				if math.Abs(p.Near+p.Width) > SamePoint {
+					found.Add(p.row.place, "give first 0 to have it on the line, or at least half of what it takes up",
+						"%s lies across %q, but not on the middle of it", p.row.name(p.fold), l.name)
+					return false
+				}
+				continue
+			}
+			if p.Near < end-SamePoint {
+				reportTaken(*p, l.nearer(side, i), found)
+				return false
+			}
+			p.Stitching = p.Near - taken
+			p.u = l.at + p.side*p.Stitching
+			taken += 2 * p.Width
+			end = p.Far()
+		}
+	}
+	slices.Reverse(l.before)
+	return true
+}
+
+// nearer returns the fold that lies next to fold i of one side of the line, on the
+// way to it: for the first, one that lies about the line.
+func (l *foldsBeside) nearer(side []placed, i int) placed {
+	if i > 0 {
+		return side[i-1]
+	}
+	return l.beyond[0]
+}
+
+// reportTaken notes that two folds take up the same cloth, in the place of the one
+// that stands later in the file.
+func reportTaken(a, b placed, found *Findings) {
+	if a.row.place.Line < b.row.place.Line {
+		a, b = b, a
+	}
+	found.Add(a.row.place, "move one of the two, or make it smaller",
+		"%s takes up cloth that %s takes up already", a.row.name(a.fold), b.row.nameElsewhere(b.fold))
+}

@@ -1,0 +1,119 @@
+package piece
+
+import (
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A line of a piece, as it is drawn, is as long as what can be seen
+// of it when tucks, and pleats across the piece, are in. Drawn flat, it loses what they
+// take up; below its end line a fold takes up nothing. Drawn finished, it gains what
+// folds that end above it leave open.
+
+// LeastFolded bounds how much of an edge a fold takes, in mm, to count: more than
+// rounding.
+const LeastFolded = 0.05
+
+// inFolds measures lines of a piece with its folds in. The zero value has none: a line
+// is as long as it is drawn.
+type inFolds struct {
+	shown []*plane.Folding // of a piece drawn flat, what is folded first first
+	// each has every fold by itself of a piece drawn flat that has no one finished
+	// shape: its edges still have a length.
+	each []*plane.Folding
+	open []flatFolding // of a piece drawn finished
+}
+
+// foldByFold measures with every fold by itself.
+func foldByFold(all []folding) inFolds {
+	var m inFolds
+	for _, f := range all {
+		for _, one := range f.all() {
+			strip := f.mirrored([]plane.Fold{f.plane(one, f.begins(one))})
+			m.each = append(m.each, plane.NewFolding(f.Origin, f.Out, strip))
+		}
+	}
+	return m
+}
+
+// length returns how long a line is, in mm.
+func (m inFolds) length(line plane.Path) float64 {
+	taken := 0.0
+	for _, one := range m.each {
+		taken += line.Length() - shownLength([]*plane.Folding{one}, line)
+	}
+	return shownLength(m.shown, line) - taken + m.spread(line)
+}
+
+// shownLength returns the length of a line of the flat piece when folds are in: of all
+// but what they take up.
+func shownLength(foldings []*plane.Folding, line plane.Path) float64 {
+	lines := []plane.Path{line}
+	for _, f := range foldings {
+		var shown []plane.Path
+		for _, p := range lines {
+			shown = append(shown, f.Shown(p)...)
+		}
+		lines = shown
+	}
+	sum := 0.0
+	for _, p := range lines {
+		sum += p.Length()
+	}
+	return sum
+}
+
+// spread returns how much longer a line of the finished piece is than drawn, because
+// folds that end above it leave it open.
+func (m inFolds) spread(line plane.Path) float64 {
+	sum := 0.0
+	for _, f := range slices.Backward(m.open) {
+		if !f.OnAxis {
+			sum += f.Flat.Spread(line)
+		} else {
+			for _, half := range f.withImage(line) {
+				sum += f.Flat.Spread(half) / 2
+			}
+		}
+		earlier := make(plane.Path, len(line))
+		for k, q := range line {
+			earlier[k] = f.Flat.Flat(q)
+		}
+		line = earlier
+	}
+	return sum
+}
+
+// FoldedLength returns how long a line of the piece, as it is drawn, is when tucks, and
+// pleats across the piece, are in.
+func (p *Piece) FoldedLength(line plane.Path) float64 { return p.inFolds.length(line) }
+
+// FoldedAlong returns how long a line beside an edge, no farther inside than its
+// allowance, is when tucks and pleats are in, those in the edge among them.
+func (p *Piece) FoldedAlong(edge int, line plane.Path) float64 {
+	if len(line) < 2 {
+		return 0
+	}
+	length := p.FoldedLength(line)
+	for _, pleat := range p.Pleats {
+		if pleat.Edge == edge {
+			length -= pleat.takenFrom(line, p.Edges[edge].Allowance)
+		}
+	}
+	return length
+}
+
+// CutLengths returns the length of every edge on the flat cloth.
+func (p *Piece) CutLengths() []float64 {
+	cut := make([]float64, len(p.Edges))
+	for _, run := range p.Flat.Outline.Runs() {
+		cut[run.Edge] += run.Path.Length()
+	}
+	if p.Block != nil { // it is cut where its tucks are open below their end
+		for i, e := range p.Edges {
+			cut[i] = p.FoldedLength(e.Path)
+		}
+	}
+	return cut
+}

@@ -1,0 +1,47 @@
+package piece
+
+import (
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// notchLength is how far a notch reaches into the piece, in mm; where the
+// allowance is narrower, it ends at the stitch line, so that a snip along it
+// never cuts the seam (common practice).
+const notchLength = 5
+
+// NotchMark is a notch: a short mark square to an edge, from the cutting line
+// inward.
+type NotchMark struct {
+	Key  string
+	Path plane.Path
+}
+
+// checkNotches works out the notches of a piece.
+func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
+	for _, s := range ps.Notches {
+		w, ok := findWalk(piece, s.Edge, s.From, found)
+		if !ok {
+			continue
+		}
+		if length := w.path.Length(); s.At.V > length+SamePoint {
+			found.Add(s.At.Place, "measure from the other corner, or from another edge", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
+				s.Edge.V, found.Given(s.At.V), s.From.V, found.mm(length))
+			continue
+		}
+		at, along := w.path.At(s.At.V)
+		long := float64(notchLength)
+		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
+			long = a
+		}
+		notch := plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}
+		// In a sharp corner it must not cut through to the other edge.
+		for _, c := range plane.Crossings(plane.NewTree(notch), piece.Tree) {
+			if c.A > SamePoint {
+				notch = notch.Between(0, c.A/2)
+				break
+			}
+		}
+		piece.Notches = append(piece.Notches, NotchMark{s.Key, notch})
+	}
+}

@@ -1,0 +1,228 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. A pleat is cloth folded at its fold line and laid to its
+// placement line, 2 depths away; it takes those 2 depths up and, lying flat,
+// covers one depth more, so that touching pleats use three times their
+// finished width (Hapgood, School Needlework, about 1892). Places along an edge
+// are measured on the cutting line. The two lines of a pleat are parallel, square
+// to the edge midway between them (or along the grain), so that it is equally
+// deep all the way.
+
+// Pleat is one pleat in an edge.
+type Pleat struct {
+	Key       string
+	Depth     float64
+	At        float64 // of the fold line, along the edge from its corner
+	Fold      plane.Path
+	Placement plane.Path
+	Arrow     plane.Path // from fold to placement
+
+	place fault.Place
+	Edge  int        // that it lies in
+	From  string     // the neighbour of that edge at whose corner At starts
+	patch plane.Path // the cloth it takes up, a closed path, as the piece is drawn
+}
+
+// TakeUp returns how much cloth the pleat takes, in mm.
+func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
+
+// takenFrom returns how much of a line along its edge the pleat takes, the line
+// lying no farther inside than the given distance. Cloth is taken between the two
+// lines of the pleat; a line that begins or ends between them is folded in part.
+func (p Pleat) takenFrom(line plane.Path, inside float64) float64 {
+	in, mouth := p.Fold[1].Sub(p.Fold[0]).Unit(), p.Placement[0].Sub(p.Fold[0])
+	across := in.Left()
+	width := mouth.Dot(across)
+	if width < 0 {
+		across, width = across.Mul(-1), -width
+	}
+	// The line lies as far beyond the mouth as the slant of the edge has it, or one
+	// take-up more or less where the edge bends: what lies farther between the lines
+	// of the pleat is another part of the edge.
+	least := math.Min(0, mouth.Dot(in)) - p.TakeUp()
+	most := math.Max(0, mouth.Dot(in)) + inside*mouth.Length()/width + p.TakeUp()
+	sum := 0.0
+	for i := 1; i < len(line); i++ {
+		a, b := line[i-1].Sub(p.Fold[0]), line[i].Sub(p.Fold[0])
+		from, to := between(a.Dot(across), b.Dot(across), width)
+		if middle := a.Toward(b, (from+to)/2).Dot(in); from < to && middle > least && middle < most {
+			sum += a.Distance(b) * (to - from)
+		}
+	}
+	return sum
+}
+
+// between returns the shares of the way from u to v between which it lies between 0
+// and width. A way that stays on one of the two lies beside them.
+func between(u, v, width float64) (from, to float64) {
+	if math.Abs(v-u) < Rounding {
+		if u > Rounding && u < width-Rounding {
+			return 0, 1
+		}
+		return 0, 0
+	}
+	from, to = -u/(v-u), (width-u)/(v-u)
+	return math.Max(0, math.Min(from, to)), math.Min(1, math.Max(from, to))
+}
+
+// ArrowDown is how far down the lines of a pleat its arrow stands, as a share
+// of their length: clear of the seam, and of the end.
+const ArrowDown = 0.6
+
+// leastSlant bounds the sine of the angle between an edge and the lines of a
+// pleat in it (15 degrees): flatter ones would run along the edge.
+const leastSlant = 0.26
+
+// checkPleats works out the pleats of a piece.
+func checkPleats(piece *Piece, ps source.PieceSpec, found *Findings) {
+	for _, s := range ps.Pleats {
+		walk, ok := findWalk(piece, s.Edge, s.From, found)
+		if !ok {
+			continue
+		}
+		toward := 1.0 // along the walk
+		switch i := found.findEdge(piece, s.Toward); {
+		case i < 0:
+			continue
+		case i == walk.from:
+			toward = -1
+		case i != walk.to:
+			found.Add(s.Toward.Place, fmt.Sprintf("toward is %q or %q", piece.Edges[walk.from].Key, piece.Edges[walk.to].Key),
+				"a pleat in %q cannot be folded toward %q, which is not next to it", s.Edge.V, s.Toward.V)
+			continue
+		}
+		layPleats(piece, s, walk, toward, found)
+	}
+}
+
+// walk is an edge as a maker measures along it: from the corner with one
+// neighbour to the corner with the other.
+type walk struct {
+	edge     int
+	from, to int // the neighbours
+	path     plane.Path
+	inward   float64 // +1 where the piece lies to the left of the walk, -1 to the right
+}
+
+// findWalk finds the edge, and the corner at which distances along it start.
+func findWalk(piece *Piece, edge, from source.Text, found *Findings) (walk, bool) {
+	i, f := found.findEdge(piece, edge), found.findEdge(piece, from)
+	if i < 0 || f < 0 {
+		return walk{}, false
+	}
+	before, after := piece.Neighbours(i)
+	path := piece.Edges[i].Path
+	switch f {
+	case before:
+		return walk{i, before, after, path, 1}, true
+	case after:
+		return walk{i, after, before, path.Reversed(), -1}, true
+	}
+	found.Add(from.Place, fmt.Sprintf("from is %q or %q", piece.Edges[before].Key, piece.Edges[after].Key),
+		"distances along %q start at a corner with an edge next to it, and %q is not", edge.V, from.V)
+	return walk{}, false
+}
+
+func layPleats(piece *Piece, s source.PleatSpec, w walk, toward float64, found *Findings) {
+	count := 1
+	if s.Count.Given() {
+		count = s.Count.V
+	}
+	if count > 1 && s.Spacing.V < 2*s.Depth.V-SamePoint {
+		found.Add(s.Place, "pleats that just touch have their fold lines three depths apart",
+			"the pleats overlap: their fold lines lie %s apart, and each takes up %s",
+			found.Given(s.Spacing.V), found.Given(2*s.Depth.V))
+		return
+	}
+	for k := range count {
+		p := Pleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, place: s.Place, Edge: w.edge, From: s.From.V}
+		if !layPleat(piece, &p, s, w, toward, found) {
+			return
+		}
+		piece.Pleats = append(piece.Pleats, p)
+	}
+}
+
+// layPleat draws the lines of one pleat.
+func layPleat(piece *Piece, p *Pleat, s source.PleatSpec, w walk, toward float64, found *Findings) bool {
+	length := w.path.Length()
+	fold, _ := w.path.At(p.At)
+	// How far a place is from the fold line, square to the lines.
+	away := func(q plane.Point) float64 { return q.Distance(fold) }
+	if s.Run.V == source.RunGrain {
+		away = func(q plane.Point) float64 { return math.Abs(piece.GrainDirection.Cross(q.Sub(fold))) }
+		if _, along := w.path.At(p.At); math.Abs(piece.GrainDirection.Cross(along)) < leastSlant {
+			found.Add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
+				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.V)
+			return false
+		}
+	}
+	place, placed := firstAt(w.path, p.At, toward, p.TakeUp(), away)
+	if p.At > length || !placed {
+		found.Add(s.Place, "move the pleat, or turn it the other way",
+			"the pleat leaves %q: its fold line lies %s and its placement line %s from %q, and the edge is %s long",
+			s.Edge.V, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.V, found.mm(length))
+		return false
+	}
+	placement, _ := w.path.At(place)
+	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
+	if s.Run.V == source.RunGrain {
+		in = piece.GrainDirection.Mul(math.Copysign(1, piece.GrainDirection.Dot(in)))
+	}
+	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
+	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
+	from := p.Fold[0].Toward(p.Fold[1], ArrowDown)
+	p.Arrow = plane.Path{from, p.Placement[0].Toward(p.Placement[1], ArrowDown)}
+	p.patch = plane.Path{p.Fold[0], p.Fold[1], p.Placement[1], p.Placement[0], p.Fold[0]}
+	for _, line := range []plane.Path{p.Fold, p.Placement} {
+		if !piece.Keeps(line) {
+			found.Add(s.Length.Place, "make the pleat shorter",
+				"the pleat leaves the piece: its lines are %s long", found.Given(s.Length.V))
+			return false
+		}
+	}
+	return true
+}
+
+// firstAt returns how far along a path, going on from the distance at in the
+// given direction (+1 or -1), the first place lies at which away grows to reach.
+// away must be 0 at the start and, along any straight line, fall before it
+// rises, as a distance does. ok is false when the path ends before.
+func firstAt(path plane.Path, at, direction, reach float64, away func(plane.Point) float64) (along float64, ok bool) {
+	if direction < 0 {
+		along, ok = firstAt(path.Reversed(), path.Length()-at, 1, reach, away)
+		return path.Length() - along, ok
+	}
+	walked := 0.0
+	for i := 1; i < len(path); i++ {
+		a, b := path[i-1], path[i]
+		l := a.Distance(b)
+		// The nearer end of what is left of this segment is within reach, so
+		// the segment leaves the reach at most once.
+		if walked+l > at && away(b) >= reach-Rounding {
+			low, high := math.Max(0, at-walked), l
+			for range 60 { // halving: below rounding long before that
+				if middle := (low + high) / 2; away(a.Toward(b, middle/l)) < reach {
+					low = middle
+				} else {
+					high = middle
+				}
+			}
+			return walked + high, true
+		}
+		walked += l
+	}
+	return 0, false
+}
+
+// Rounding bounds what a length or a place that is worked out may be off by, in mm.
+const Rounding = 1e-6

@@ -1,0 +1,161 @@
+package piece
+
+import (
+	"fmt"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file (d is the depth of a pleat; g the cloth that shows between
+// one pleat and the next):
+//
+//   - A knife pleat is folded at its fold line and laid to its placement line,
+//     2d away. Touching pleats use three times their finished width (Hapgood,
+//     School Needlework, about 1892), so fold lines lie 3d + g apart.
+//   - A box pleat is two knife pleats turned from each other (Hapgood), an
+//     inverted one two turned toward each other whose folds meet. Each takes up
+//     4d and, where pleats touch, covers 2d: their middles lie 6d + g apart.
+//   - A pleat lies under the cloth beside it, a tuck on it; the cloth is folded
+//     alike. Only what is drawn differs.
+
+// Pleating is a row of pleats across a whole piece.
+type Pleating struct {
+	Key   string
+	Kind  source.PleatKind
+	Depth float64
+	Count int
+	First float64      // from the base to the first fold line, or to the middle of the first box, flat
+	Space float64      // from pleat to pleat, flat
+	Gap   float64      // of cloth that shows between two pleats
+	Press source.Press // of knife pleats
+	Each  []PleatLines
+	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
+
+	Row Row
+}
+
+// PleatLines are the lines of one fold on the flat cloth.
+type PleatLines struct {
+	Fold      []plane.Path
+	Placement []plane.Path
+	Arrow     plane.Path // from fold to placement
+}
+
+// TakeUp returns how much cloth the whole row takes, in mm.
+func (p Pleating) TakeUp() float64 { return p.Row.takeUp() }
+
+// newPleating reads a row of pleats off its part of the file, with its folds as
+// they lie beside its base.
+func newPleating(piece *Piece, ps source.PleatingSpec, found *Findings) (Pleating, bool) {
+	p := Pleating{
+		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
+		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
+	}
+	if ps.Count.Given() {
+		p.Count = ps.Count.V
+	}
+	if p.Kind == source.KnifePleat && p.Press == source.Unpressed {
+		p.Press = source.PressedAway
+	}
+	touching := 6 * p.Depth
+	if p.Kind == source.KnifePleat {
+		touching = 3 * p.Depth
+	}
+	p.Space = touching + p.Gap
+	if ps.Spacing.Given() {
+		p.Space = ps.Spacing.V
+		p.Gap = p.Space - touching
+	}
+	p.Row = Row{Kind: PleatFolds, Key: p.Key, place: ps.Place, Count: p.Count, ends: ps.End}
+	var ok bool
+	if p.Row.Base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
+		return p, false
+	}
+	for k := range p.Count {
+		p.Row.Folds = append(p.Row.Folds, p.foldsOf(k)...)
+	}
+	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
+	// belongs to this half.
+	if i := p.Row.Base.Edge; p.First < SamePoint && p.Kind != source.KnifePleat && i >= 0 && piece.Edges[i].OnFold {
+		p.Row.Folds, p.Row.Halved = p.Row.Folds[1:], true
+		press := source.PressedToward
+		if p.Kind == source.BoxPleat {
+			press = source.PressedAway
+		}
+		p.Row.Folds[0].Lines = p.fold(0, p.Row.Folds[0].At, press).Lines
+	}
+	return p, p.fits(piece, found)
+}
+
+// foldsOf returns the folds of pleat k.
+func (p Pleating) foldsOf(k int) []fold {
+	at, d := p.First+float64(k)*p.Space, p.Depth
+	switch p.Kind {
+	case source.BoxPleat:
+		return []fold{p.fold(k, at-d, source.PressedToward), p.fold(k, at+d, source.PressedAway)}
+	case source.InvertedPleat:
+		near, far := p.fold(k, at-2*d, source.PressedAway), p.fold(k, at+2*d, source.PressedToward)
+		far.Lines = far.Lines[:1] // both are laid to the one line
+		return []fold{near, far}
+	}
+	return []fold{p.fold(k, at, p.Press)}
+}
+
+// fold returns a fold of pleat k at its fold line. Laid away from the base, it has
+// its flap under the cloth before it.
+func (p Pleating) fold(k int, at float64, press source.Press) fold {
+	f := fold{Number: k, At: at, Near: at, Width: p.Depth, Toward: true}
+	placement := at + 2*p.Depth
+	if press != source.PressedAway {
+		placement = at - 2*p.Depth
+		f.Near, f.Toward = placement, false
+	}
+	f.Near = snapped(f.Near)
+	f.endLine = Stretch{f.Near, f.Far()}
+	f.Lines = []foldLine{{Role: mark.PleatFold, U: at}, {Role: mark.Placement, U: placement}}
+	return f
+}
+
+// fits looks whether the cloth can be folded as the row asks for: within the
+// row, and against the base.
+func (p Pleating) fits(piece *Piece, found *Findings) bool {
+	folds, base := p.Row.Folds, p.Row.Base
+	takes := 4 * p.Depth
+	if p.Kind == source.KnifePleat {
+		takes = 2 * p.Depth
+	}
+	for i := 1; i < len(folds); i++ {
+		if folds[i].Near < folds[i-1].Far()-SamePoint {
+			found.Add(p.Row.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Given(p.Space-p.Gap)),
+				"the pleats overlap: they lie %s apart, and each takes up %s",
+				found.Given(p.Space), found.Given(takes))
+			return false
+		}
+	}
+	if (base.Edge >= 0 || piece.Finished) && folds[0].Near < -SamePoint {
+		hint := fmt.Sprintf("give first at least %s", found.Given(p.First-folds[0].Near))
+		if base.Edge < 0 {
+			hint += ", or measure it from an edge"
+		}
+		found.Add(p.Row.place, hint,
+			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.mm(-folds[0].Near))
+		return false
+	}
+	return true
+}
+
+// with returns the pleats as they were laid, and which way each fold is laid.
+func (p Pleating) with(laid laidRow) Pleating {
+	p.Row, p.End = laid.row, laid.end
+	for k, f := range laid.row.Folds {
+		one := PleatLines{Fold: laid.paths(k, mark.PleatFold), Placement: laid.paths(k, mark.Placement)}
+		if len(one.Fold) > 0 {
+			from := one.Fold[0][0].Toward(one.Fold[0][1], ArrowDown)
+			one.Arrow = plane.Path{from, from.Add(laid.row.Base.Out.Mul(f.Placement() - f.At))}
+		}
+		p.Each = append(p.Each, one)
+	}
+	return p
+}

@@ -1,0 +1,236 @@
+package piece_test
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
+)
+
+// A random front, in mm: the centre at x = 0, the hem at y = 0, a smooth neck, a
+// slanted shoulder and a slanted side, with tucks or pleats beside the centre, and
+// perhaps growth tucks beside the hem. All of it is turned by some angle. What its
+// folds do is worked out here again, from the rule that a strip of two widths comes
+// to lie as a flap of one beside the line its sides meet on.
+
+// strips are folds one way, as the rule has them.
+type strips struct {
+	all      []oneStrip
+	mirrored bool // the piece is half of one, with the same folds on the other side
+}
+
+type oneStrip struct {
+	near, width float64 // flat
+	toward      bool
+	seam        float64
+	level       float64 // folded above this only
+}
+
+// folded returns where u comes to lie; taken tells that it lies in a strip.
+func (s strips) folded(u, v float64) (g float64, taken, open bool) {
+	shift := 0.0
+	for _, one := range s.all {
+		far := one.near + 2*one.width
+		if u < one.near {
+			break
+		}
+		if u <= far {
+			if v < one.level {
+				return one.seam, true, true
+			}
+			reach := one.width - math.Abs(u-one.near-one.width)
+			if one.toward {
+				reach = -reach
+			}
+			return one.seam + reach, true, false
+		}
+		shift += far - math.Max(0, one.near)
+	}
+	return u - shift, false, false
+}
+
+// frontCase is a random front.
+type frontCase struct {
+	text   string // of the piece as it is drawn finished
+	rows   string // of its tucks and pleats
+	across strips // by x
+	up     strips // by y
+	onFold bool
+	ends   bool
+	angle  float64
+}
+
+// pointsOf writes points of an edge, turned by an angle.
+func pointsOf(angle float64, all ...plane.Point) string {
+	var words []string
+	for _, q := range all {
+		q = sketch.Turned(q, angle)
+		words = append(words, fmt.Sprintf("%.9f,%.9f", q.X, q.Y))
+	}
+	return strings.Join(words, " ")
+}
+
+func randomFront(t *rapid.T) frontCase {
+	length := func(name string, from, to float64) float64 {
+		return math.Round(rapid.Float64Range(from, to).Draw(t, name)*100) / 100
+	}
+	c := frontCase{onFold: rapid.Bool().Draw(t, "on the fold")}
+	if rapid.Bool().Draw(t, "turned") {
+		c.angle = rapid.Float64Range(-3, 3).Draw(t, "angle")
+	}
+	high, neck := length("height", 200, 320), length("neck", 40, 70)
+	rise, drop := length("rise", 5, 60), length("drop", 0, 30)
+	shoulder := neck + length("shoulder", 20, 80)
+	hem := shoulder + length("flare", -15, 40)
+	at := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	head := ""
+	if c.onFold {
+		head = "fold = \"centre\"\n"
+	}
+	c.text = head + "centre: " + pointsOf(c.angle, at(0, 0), at(0, high)) +
+		"\nneck: " + pointsOf(c.angle, at(0, high), at(neck/2, high+rise*length("bend", 0.35, 0.6)), at(neck, high+rise)) + " | smooth = true" +
+		"\nshoulder: " + pointsOf(c.angle, at(neck, high+rise), at(shoulder, high+rise-drop)) +
+		"\nside: " + pointsOf(c.angle, at(shoulder, high+rise-drop), at(hem, 0)) +
+		"\nhem: " + pointsOf(c.angle, at(hem, 0), at(0, 0)) + "\n---\n"
+	c.across.mirrored = c.onFold
+	c.addRows(t, &c.across, "centre", math.Min(shoulder, hem)-1, high)
+	if rapid.Bool().Draw(t, "growth tucks") {
+		c.addRows(t, &c.up, "hem", high/2, 0)
+	}
+	return c
+}
+
+// addRows adds one or two rows of folds beside an edge whose flaps end before
+// reach, finished.
+func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high float64) {
+	flat, taken := 0.0, 0.0 // where the last strip ended
+	for n := range rapid.IntRange(0, 2).Draw(t, "rows") {
+		kind := rapid.SampledFrom([]string{"tuck", "knife", "box", "inverted"}).Draw(t, "kind")
+		width := math.Round(rapid.Float64Range(1, 12).Draw(t, "width")*100) / 100
+		count := rapid.IntRange(1, 4).Draw(t, "count")
+		gap := rapid.SampledFrom([]float64{0, 0, 3.5}).Draw(t, "gap")
+		away := rapid.Bool().Draw(t, "away")
+		press := map[bool]string{true: "away", false: "toward"}[away]
+		clear := rapid.SampledFrom([]float64{0, 2, 9.25}).Draw(t, "clear")
+		level := math.Inf(-1)
+		end := ""
+		step := 0.0
+		if high > 0 && rapid.IntRange(0, 2).Draw(t, "ends") > 0 {
+			long := math.Round(rapid.Float64Range(20, 90).Draw(t, "length"))
+			end = fmt.Sprintf("below = \"neck\"\nlength = %v\n", long)
+			if rapid.Bool().Draw(t, "stepped") {
+				step = rapid.SampledFrom([]float64{-4, 3, 0}).Draw(t, "step")
+				end += fmt.Sprintf("end = \"stepped\"\nstep = %v\n", step)
+			}
+			level = high - long
+			c.ends = true
+		}
+		// Nothing may hang over the edge beside which the row lies, but over a
+		// centre lies the other half.
+		if flat == 0 && !(c.onFold && beside == "centre") {
+			clear += 2 * width
+		}
+		// The strips of one pleat or tuck, from where its room begins.
+		var room, pitch, first float64
+		var each []oneStrip
+		switch kind {
+		case "tuck":
+			first, pitch, room = width, 3*width+gap, 2*width
+			each = []oneStrip{{0, width, !away, 0, 0}}
+		case "knife":
+			first, pitch, room = 2*width, 3*width+gap, 2*width
+			if away {
+				first = 0
+			}
+			each = []oneStrip{{0, width, away, 0, 0}}
+		case "box":
+			first, pitch, room = 3*width, 6*width+gap, 6*width
+			each = []oneStrip{{0, width, false, 0, 0}, {4 * width, width, true, 0, 0}}
+		case "inverted":
+			first, pitch, room = 2*width, 6*width+gap, 4*width
+			each = []oneStrip{{0, width, true, 0, 0}, {2 * width, width, false, 0, 0}}
+		}
+		begin := flat + clear
+		start := begin
+		var added []oneStrip
+		took := taken
+		fits := true
+		for k := range count {
+			for _, one := range each {
+				one.near += begin + float64(k)*pitch
+				one.seam = one.near - took
+				took += 2 * one.width
+				one.level = level - float64(k)*step
+				fits = fits && one.seam+one.width < reach && (one.seam >= one.width || c.onFold && beside == "centre")
+				added = append(added, one)
+			}
+		}
+		if !fits {
+			continue
+		}
+		s.all = append(s.all, added...)
+		taken = took
+		flat = begin + float64(count-1)*pitch + room
+		name := fmt.Sprintf("%s%d", beside, n)
+		head := fmt.Sprintf("\n[pleat.%s]\nkind = %q\ndepth = %v\n", name, kind, width)
+		switch kind {
+		case "tuck":
+			head = fmt.Sprintf("\n[tuck.%s]\nwidth = %v\npress = %q\n", name, width, press)
+		case "knife":
+			head += fmt.Sprintf("press = %q\n", press)
+		}
+		c.rows += head + fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, start+first, pitch, end)
+	}
+}
+
+// piece checks the front as it is drawn.
+func (c frontCase) piece(t *rapid.T, drawn, text string) *piece.Piece {
+	pattern, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front("drawn = \""+drawn+"\"\n"+text+c.rows))
+	require.NoError(t, err, "%s", text+c.rows)
+	return &pattern.Pieces[0]
+}
+
+// local returns a place of the piece as it was before it was turned.
+func (c frontCase) local(q plane.Point) plane.Point { return sketch.Turned(q, -c.angle) }
+
+// folded returns where a place of the flat front comes to lie, by the rule. The
+// rows beside the centre stand first in the file and are folded first.
+func (c frontCase) folded(q plane.Point) (at plane.Point, taken, open bool) {
+	// The level of an end line is that of the cloth with the growth tucks in.
+	y, inGrowth, _ := c.up.folded(q.Y, 0)
+	x, inYoke, open := c.across.folded(q.X, y)
+	if c.onFold {
+		x = math.Abs(x)
+	}
+	return plane.Point{X: x, Y: y}, inGrowth || inYoke, open
+}
+
+// nearBreak reports whether a place lies so near to where a strip ends or turns
+// that the two sides of it cannot be told apart.
+func (c frontCase) nearBreak(q plane.Point) bool {
+	near := func(s strips, u, v float64) bool {
+		for _, one := range s.all {
+			for _, level := range []float64{one.near, one.near + one.width, one.near + 2*one.width} {
+				if math.Abs(u-level) < 1e-3 {
+					return true
+				}
+			}
+			if math.Abs(v-one.level) < 1e-3 {
+				return true
+			}
+		}
+		return false
+	}
+	y, _, _ := c.up.folded(q.Y, 0)
+	return near(c.across, q.X, y) || near(c.up, q.Y, math.Inf(1))
+}
+
+// mixed tells that growth tucks fold cloth that yoke tucks have left open, or an
+// end line lies under them: then the rule alone does not say how the cloth lies.
+func (c frontCase) mixed() bool { return c.ends && len(c.up.all) > 0 }

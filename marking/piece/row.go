@@ -1,0 +1,260 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. Tucks and pleats are one thing: a row of folds along one
+// straight line. A fold takes up a strip of the flat cloth, two widths wide, that
+// comes to lie as a flap one width wide beside the line its two sides meet on:
+// the stitching of a tuck, or where the fold of a pleat lies. Distances are
+// measured from the base, on the side of it on which the row lies.
+
+// FoldKind is what a fold makes.
+type FoldKind int
+
+const (
+	tuckFolds  FoldKind = iota // a tuck: its sides are stitched together
+	PleatFolds                 // a pleat: one of its sides is laid on the other
+)
+
+// String names one of the kind.
+func (k FoldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
+
+// Row is folds made alike beside one line, as the piece is drawn.
+type Row struct {
+	Kind     FoldKind
+	Key      string
+	place    fault.Place
+	nth      int // among the rows of the piece: its tucks, then the pleats across it
+	Count    int // of tucks or pleats; a box pleat has two folds
+	Base     Base
+	Folds    []fold // from the base outward
+	ends     source.EndSpec
+	Mirrored bool // on the other half of a piece on the fold there is as much again
+	Halved   bool // of the first pleat, one fold lies on the other half
+}
+
+// fold is one fold of a row.
+type fold struct {
+	Number int     // of the tuck or pleat it belongs to, from 0
+	Near   float64 // where its strip begins, flat
+	Width  float64 // of the flap
+	Toward bool    // the flap lies toward the base
+	At     float64 // the fold line, flat
+	// Stitching is where the two sides of the strip meet, finished: the stitching of a
+	// tuck, the placement line of a pleat.
+	Stitching float64
+	End       tuckEnd
+	Lines     []foldLine
+	endLine   Stretch // over which the end line crosses the strip, as distances from the base, flat
+}
+
+// foldLine is a line that is drawn for a fold.
+type foldLine struct {
+	Role mark.Role
+	U    float64 // from the base, flat
+}
+
+// laidRow is a row with its lines on the flat cloth.
+type laidRow struct {
+	row   Row
+	lines [][][]plane.Path // of each fold, and each of its lines, the parts
+	end   plane.Path       // the line along which the row ends; nil from edge to edge
+}
+
+// Far is where the strip ends, flat.
+func (f fold) Far() float64 { return f.Near + 2*f.Width }
+
+// Placement is where the fold line of a pleat is laid to, flat: the other side of
+// the strip.
+func (f fold) Placement() float64 { return f.Near + f.Far() - f.At }
+
+// nameElsewhere names one fold of a row in a message about another row: "tuck 3 of
+// "yoke"".
+func (r Row) nameElsewhere(f fold) string {
+	if r.Count == 1 {
+		return fmt.Sprintf("the %s %q", r.Kind, r.Key)
+	}
+	return fmt.Sprintf("%s %d of %q", r.Kind, f.Number+1, r.Key)
+}
+
+// stitchingName is what a maker calls the line that the flap of a fold lies beside.
+func (r Row) stitchingName() string {
+	if r.Kind == PleatFolds {
+		return "placement line"
+	}
+	return "stitching"
+}
+
+// snapped returns how far a strip lies from the base, which one that begins on it
+// does exactly: sums of lengths are off by rounding.
+func snapped(near float64) float64 {
+	if math.Abs(near) < SamePoint {
+		return 0
+	}
+	return near
+}
+
+// About reports whether the strip lies on both sides of the base.
+func (f fold) About() bool { return f.Near < 0 }
+
+// reach is how far from the base the flap lies, finished.
+func (f fold) reach() Stretch {
+	if f.Toward {
+		return Stretch{f.Stitching - f.Width, f.Stitching}
+	}
+	return Stretch{f.Stitching, f.Stitching + f.Width}
+}
+
+// paths returns the lines of one role of fold k.
+func (l laidRow) paths(k int, role mark.Role) []plane.Path {
+	var all []plane.Path
+	for i, paths := range l.lines[k] {
+		if l.row.Folds[k].Lines[i].Role == role {
+			all = append(all, paths...)
+		}
+	}
+	return all
+}
+
+// takeUp is the cloth that the whole row takes, in mm. Of a fold about the base,
+// half belongs to the row.
+func (r Row) takeUp() float64 {
+	sum := 0.0
+	for _, f := range r.Folds {
+		sum += f.Far() - math.Max(0, f.Near)
+	}
+	return sum
+}
+
+// byItself returns the row with its stitching where it lies when the row is finished
+// and nothing else lies between it and the base.
+func (r Row) byItself() Row {
+	r.Folds = slices.Clone(r.Folds)
+	taken := 0.0
+	for k := range r.Folds {
+		f := &r.Folds[k]
+		if f.About() {
+			f.Stitching = 0
+			taken += f.Width
+			continue
+		}
+		f.Stitching = f.Near - taken
+		taken += 2 * f.Width
+	}
+	return r
+}
+
+// stitchedAs returns the row with the stitching that another value of it has.
+func (r Row) stitchedAs(other Row) Row {
+	r.Folds = slices.Clone(r.Folds)
+	for k := range r.Folds {
+		r.Folds[k].Stitching = other.Folds[k].Stitching
+	}
+	return r
+}
+
+// name names one fold of a row in a message: "tuck 3 of 6".
+func (r Row) name(f fold) string {
+	if r.Count == 1 {
+		return "the " + r.Kind.String()
+	}
+	return fmt.Sprintf("%s %d of %d", r.Kind, f.Number+1, r.Count)
+}
+
+// Rows returns the rows of a piece: its tucks, then the pleats across it.
+func (p *Piece) Rows() []Row {
+	var rows []Row
+	for _, t := range p.Tucks {
+		rows = append(rows, t.Row)
+	}
+	for _, pleats := range p.Pleatings {
+		rows = append(rows, pleats.Row)
+	}
+	return rows
+}
+
+// laid draws the lines of a row on the flat cloth. Where one of them leaves it that is
+// noted, and the row has those before it.
+func (r Row) laid(outline *plane.Tree, found *Findings) (laid laidRow, ok bool) {
+	laid = laidRow{row: r, lines: make([][][]plane.Path, len(r.Folds)), end: r.EndLine()}
+	us, _ := r.Base.Extent(outline.Path())
+	for k, f := range r.Folds {
+		laid.lines[k] = make([][]plane.Path, len(f.Lines))
+		for l, line := range f.Lines {
+			chords := r.Base.Chords(outline, line.U)
+			if len(chords) == 0 {
+				if r.Base.onRim(line.U, us) {
+					continue // the line lies on the edge of the piece itself
+				}
+				reportOutside(r, f, us, found)
+				return laid, false
+			}
+			stretches := chords
+			if f.End.Given {
+				var ok bool
+				if stretches, ok = f.End.UpTo(chords); !ok {
+					reportEndOutside(r, f, line.U, chords, found)
+					return laid, false
+				}
+			}
+			for _, s := range stretches {
+				laid.lines[k][l] = append(laid.lines[k][l], plane.Path{r.Base.At(line.U, s.From), r.Base.At(line.U, s.To)})
+			}
+		}
+	}
+	return laid, true
+}
+
+// onRim reports whether a line at u runs along the nearest or the farthest edge
+// of an outline that lies over us, or lies on the other side of the base where
+// that is such an edge: a tuck on the centre has its other half there.
+func (b Base) onRim(u float64, us Stretch) bool {
+	return math.Abs(u-us.From) < SamePoint || math.Abs(u-us.To) < SamePoint ||
+		b.Edge >= 0 && u < us.From && math.Abs(us.From) < SamePoint
+}
+
+func reportOutside(r Row, f fold, us Stretch, found *Findings) {
+	found.Add(r.place, howManyFit(f.Number),
+		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
+		r.name(f), found.mm(max(0, f.Near)), found.mm(f.Far()), r.Base.Name, found.mm(us.To))
+}
+
+// howManyFit is the hint for a row of which only the first k can be.
+func howManyFit(k int) string {
+	switch k {
+	case 0:
+		return "not even the first fits"
+	case 1:
+		return "only the first fits"
+	}
+	return fmt.Sprintf("the first %d fit", k)
+}
+
+// InAll returns how many tucks or pleats the whole piece has of a row, the other half
+// included.
+func (r Row) InAll() int {
+	switch {
+	case !r.Mirrored:
+		return r.Count
+	case r.Folds[0].About(), r.Halved:
+		return 2*r.Count - 1
+	}
+	return 2 * r.Count
+}
+
+// Taken returns what the row takes of the whole piece, both halves of it.
+func (r Row) Taken() float64 {
+	if r.Mirrored {
+		return 2 * r.takeUp()
+	}
+	return r.takeUp()
+}

@@ -1,0 +1,301 @@
+package piece
+
+import (
+	"math"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file:
+//
+//   - The stitch line of an edge keeps that edge's own allowance from it, and
+//     knows nothing of the allowances of other edges. Where it ends is decided
+//     at the corners (corner.go).
+//   - Past the ends of its edge it is lengthened straight, the way the edge
+//     runs there as a whole: the last step of an edge measured off in small
+//     steps is as rough as the measuring.
+//   - An allowance that leaves nothing of the piece along its edge, or that the
+//     piece is too narrow for somewhere, is a mistake to be told, not a line to
+//     be drawn in part.
+
+const (
+	// runOut bounds how far past the end of its edge, in allowances, a stitch
+	// line may run to reach the cutting line: as far as it must at a corner
+	// that turns by leastTurn.
+	runOut = 8
+
+	// sturdy is how much of the end of an edge, in allowances, tells the way in
+	// which its line is lengthened, where the edge is given in shorter steps. So
+	// a step that is off by a tenth of a millimetre turns the line by less than
+	// a degree as soon as the allowance is wider than an inch, and what is
+	// lengthened is rarely longer than four times as much.
+	sturdy = 0.25
+
+	// roughness bounds by how much, in mm, the lengthened end of a line may come
+	// nearer to its edge than its distance: as much as a last point may be off
+	// that was measured to a tenth of a millimetre, and its neighbour with it.
+	roughness = 0.2
+)
+
+// checkStitches works out the lines of every edge. It returns false when the
+// piece cannot be sewn as it stands.
+func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, found *Findings) bool {
+	specs := map[string]source.EdgeSpec{}
+	for _, es := range ps.Edges {
+		specs[es.Key] = es
+	}
+	widest := 0.0
+	for i := range piece.Edges {
+		e := &piece.Edges[i]
+		takeAllowance(e, specs[e.Key], allowance, found)
+		widest = math.Max(widest, e.Allowance)
+	}
+	before := len(found.List)
+	run := runOut * widest
+	piece.rulings = make([]ruling, len(piece.Edges))
+	for i, e := range piece.Edges {
+		if r, ok := piece.rule(e.inset(i), run, found); ok {
+			piece.rulings[i] = r
+		}
+	}
+	if len(found.List) > before {
+		return false
+	}
+	for i := range piece.rulings {
+		piece.keepWithin(&piece.rulings[i], found)
+	}
+	if len(found.List) > before || !piece.decideCorners(found) {
+		return false
+	}
+	for i := range piece.Edges {
+		e, r := &piece.Edges[i], piece.rulings[i]
+		e.Line = e.Path
+		if e.Allowance > 0 {
+			drawn := piece.Drawn(i)
+			e.Line = r.line.Path().Between(drawn.From, drawn.To)
+		}
+		if e.Turn > 0 {
+			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place}, run, found)
+		}
+	}
+	if len(found.List) > before {
+		return false
+	}
+	return checkSewn(piece, found)
+}
+
+// inset is a line wanted inside an edge.
+type inset struct {
+	edge  int
+	d     float64     // how far inside, in mm
+	what  string      // what a maker calls that distance
+	place fault.Place // where the file asks for it
+}
+
+// inset returns where the line of edge i lies.
+func (e Edge) inset(i int) inset {
+	what := "an allowance"
+	if e.Hem > 0 {
+		what = "a hem (with its turn)"
+	}
+	return inset{i, e.Allowance, what, e.Place}
+}
+
+// takeAllowance settles how far the line of an edge lies inside it.
+func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *Findings) {
+	switch {
+	case e.OnFold && (es.Allowance.V > 0 || es.Hem.Given()):
+		found.Add(es.Place, "leave its allowance and hem out",
+			"the edge lies on the fold of the cloth, where nothing is sewn")
+	case e.OnFold:
+	case es.Hem.Given():
+		e.Hem, e.Turn = es.Hem.V, es.Turn.V
+		e.Allowance = e.Hem + e.Turn
+		if e.Turn > e.Hem {
+			found.Add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
+				"a turn of %s is deeper than the hem of %s", found.Given(e.Turn), found.Given(e.Hem))
+		}
+	case es.Allowance.Given():
+		e.Allowance = es.Allowance.V
+	default:
+		e.Allowance = allowance.V
+	}
+	sewn := e.Allowance > 0 && e.Hem == 0
+	e.Marked = sewn && es.Smooth && e.Path.Straightness() > Straightness
+	if es.Marked.Given() {
+		e.Marked = es.Marked.V
+		if e.Marked && !sewn {
+			hint := "leave it out, or give the edge an allowance"
+			switch {
+			case e.OnFold:
+				hint = "leave it out: nothing is sewn on the fold of the cloth"
+			case e.Hem > 0:
+				hint = "leave it out: the fold of a hem has windows in a template as it is"
+			}
+			found.Add(es.Marked.Place, hint, "the edge has no stitch line that could be marked")
+		}
+	}
+}
+
+// ruling is a line inside an edge as far as it could be ruled. Where there is
+// nothing between the two, it is the edge itself.
+type ruling struct {
+	inset
+	path       plane.Path  // what lies beside the edge
+	start, end plane.Point // the ways in which it sets out and arrives, of length 1
+	clear      [2]float64  // how far each end may be lengthened and keep its distance, in mm
+	run        float64     // how far both ends are lengthened, in mm
+	line       *plane.Tree // with its ends lengthened
+	within     Stretch     // the part of line that counts: all of it, until it is kept within the piece
+}
+
+// beside returns the part of the line that is not lengthened.
+func (r ruling) beside() Stretch { return Stretch{r.run, r.line.Length() - r.run} }
+
+// lengthened returns the ruling with its ends lengthened by so much.
+func (r ruling) lengthened(run float64) ruling {
+	line := append(plane.Path{r.path[0].Sub(r.start.Mul(run))}, r.path...)
+	line = append(line, r.path[len(r.path)-1].Add(r.end.Mul(run)))
+	if r.d > 0 {
+		line = line.WithoutStraightPoints()
+	}
+	r.run, r.line = run, plane.NewTree(line)
+	r.within = Stretch{0, r.line.Length()}
+	return r
+}
+
+// rule returns the line inside an edge, or notes why there is none.
+func (p *Piece) rule(in inset, run float64, found *Findings) (ruling, bool) {
+	e := p.Edges[in.edge]
+	line, ok := plane.Offset(e.Path, in.d, 0)
+	switch {
+	case !ok:
+		p.nothingLeft(in, found)
+		return ruling{}, false
+	case line.Pinched:
+		found.meetsItself(in, line.At)
+		return ruling{}, false
+	}
+	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
+	reach := sturdy * in.d
+	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
+	last := len(line.Path) - 1
+	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > Rounding {
+		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
+		r.clear[0] = clearWay(edge, line.Path[0], r.start.Mul(-1), in.d, run)
+	} else {
+		r.start = wayOut(edge, e.steps[0], r.start, reach)
+	}
+	if line.Path[last].Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > Rounding {
+		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
+		r.clear[1] = clearWay(edge, line.Path[last], r.end, in.d, run)
+	} else {
+		r.end = wayIn(edge, e.steps[1], r.end, reach)
+	}
+	return r.lengthened(run), true
+}
+
+// clearWay returns how far one may go from a place straight on and keep a distance
+// from an edge, and run at most. Where an edge bends more tightly than that at its
+// end, its line falls short of it, and straight on leads over the very cloth that is
+// to be kept off.
+func clearWay(edge *plane.Tree, from, way plane.Point, d, run float64) float64 {
+	for gone := 0.0; gone < run; {
+		spare := edge.Distance(from.Add(way.Mul(gone)), d+run) - (d - roughness)
+		if spare <= 0 {
+			return gone
+		}
+		gone += max(spare, LeastLine) // nothing can lie nearer before that
+	}
+	return run
+}
+
+// wayOut returns the way in which a path sets out, of length 1: its own, where the
+// step it is given in there is no shorter than reach; else the way of its whole
+// beginning.
+func wayOut(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
+	if step >= reach {
+		return own
+	}
+	reach = min(reach, path.Length())
+	return wayOfBend(path.At(reach), path.At(reach/2), path.At(0), own.Mul(-1)).Mul(-1)
+}
+
+// wayIn returns the way in which a path arrives, as wayOut does.
+func wayIn(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
+	if step >= reach {
+		return own
+	}
+	end := path.Length()
+	reach = min(reach, end)
+	return wayOfBend(path.At(end-reach), path.At(end-reach/2), path.At(end), own)
+}
+
+// wayOfBend returns the way in which a line through three places, about evenly
+// spaced, arrives at the last: that of a parabola, for the line may bend; that of
+// the chord where the parabola would turn a corner; own where all are one place.
+func wayOfBend(a, b, c, own plane.Point) plane.Point {
+	chord := c.Sub(a).Unit()
+	bend := c.Mul(3).Sub(b.Mul(4)).Add(a).Unit()
+	switch {
+	case chord == (plane.Point{}):
+		return own
+	case bend.Dot(chord) < math.Cos(LeastTurn):
+		return chord
+	}
+	return bend
+}
+
+func (p *Piece) nothingLeft(in inset, found *Findings) {
+	hint := "make it narrower"
+	// A corner rounded more tightly than the allowance has no line of its own.
+	if path := p.Edges[in.edge].Path; path.Length() < 2*in.d && path.Straightness() > Straightness {
+		hint = "make it narrower, or make this curve part of the edge beside it"
+	}
+	found.Add(in.place, hint, "%s of %s leaves nothing of the piece along this edge", in.what, found.Given(in.d))
+}
+
+func (f *Findings) meetsItself(in inset, at plane.Point) {
+	f.Add(in.place, "make it narrower, or the piece wider there",
+		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.Given(in.d), f.point(at))
+}
+
+// keepWithin finds the part of a line that lies on the piece: it must lie there in
+// one stretch. Where it does not, that is noted. An edge lies on it as it is.
+func (p *Piece) keepWithin(r *ruling, found *Findings) bool {
+	if r.d == 0 {
+		return true
+	}
+	beside := r.beside()
+	var own []Stretch // what lies beside the edge, not on a lengthened end
+	for _, s := range InsideStretches(p.Tree, r.line) {
+		if math.Min(s.To, beside.To)-math.Max(s.From, beside.From) > LeastLine {
+			own = append(own, s)
+		}
+	}
+	switch {
+	case len(own) == 0:
+		p.nothingLeft(r.inset, found)
+		return false
+	case len(own) > 1:
+		found.Add(r.place, "make it narrower, or the piece wider there",
+			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
+			r.what, found.Given(r.d), found.point(r.line.At(own[0].To)))
+		return false
+	}
+	r.within = own[0]
+	return true
+}
+
+// ruledLine returns another line inside an edge, such as the fold of what is turned
+// in, as it is drawn, or notes why there is none and returns nil.
+func (p *Piece) ruledLine(in inset, run float64, found *Findings) plane.Path {
+	r, ok := p.rule(in, run, found)
+	if !ok || !p.keepWithin(&r, found) {
+		return nil
+	}
+	drawn := p.ruledEnds(r)
+	return r.line.Path().Between(drawn.From, drawn.To)
+}

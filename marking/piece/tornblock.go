@@ -1,0 +1,110 @@
+package piece
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: places on a block as it is torn, u across its folds from the line
+// they are measured from, v along them, and how it lies on the cloth. Its lines run from
+// torn edge to torn edge, or to where the folds end.
+
+// At returns a place of the block, flat or finished.
+func (b *Block) At(u, v float64) plane.Point {
+	return b.Folding.Origin.Add(b.Folding.Out.Mul(u)).Add(b.Folding.Out.Left().Mul(v))
+}
+
+// u is how far across the folds a place lies, v how far along them.
+func (b *Block) u(p plane.Point) float64 { return p.Sub(b.Folding.Origin).Dot(b.Folding.Out) }
+
+func (b *Block) V(p plane.Point) float64 { return p.Sub(b.Folding.Origin).Dot(b.Folding.Out.Left()) }
+
+// Across returns a line across the folds, along one along them.
+func (b *Block) Across(us Stretch, v float64) plane.Path {
+	return plane.Path{b.At(us.From, v), b.At(us.To, v)}
+}
+
+func (b *Block) Along(u float64, vs Stretch) plane.Path {
+	return plane.Path{b.At(u, vs.From), b.At(u, vs.To)}
+}
+
+// Rectangle returns a closed path, counter-clockwise.
+func (b *Block) Rectangle(us, vs Stretch) plane.Path {
+	return plane.Path{b.At(us.From, vs.From), b.At(us.To, vs.From), b.At(us.To, vs.To), b.At(us.From, vs.To), b.At(us.From, vs.From)}
+}
+
+// FlatU returns where a distance from the base of a row lies on the flat block.
+func (b *Block) FlatU(r Row, u float64) float64 {
+	return b.Folding.Offset(r) + b.Folding.side(r)*u
+}
+
+// UpperEdge is the v of the torn end at which the piece has its top.
+func (b *Block) UpperEdge() float64 {
+	if b.Up > 0 {
+		return b.vs.To + b.Ends
+	}
+	return b.vs.From - b.Ends
+}
+
+// Bottom is the v of the other torn end.
+func (b *Block) Bottom() float64 {
+	if b.Up > 0 {
+		return b.vs.From - b.Ends
+	}
+	return b.vs.To + b.Ends
+}
+
+// Begin returns the v of the torn end at which the folds of a row begin: the top,
+// but for a row that hangs the other way, from an edge at the bottom.
+func (b *Block) Begin(r Row) float64 {
+	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Folding.Out.Left()) > 0 {
+		return b.Bottom()
+	}
+	return b.UpperEdge()
+}
+
+// Level returns the v at which a fold ends: its end line, or the torn bottom.
+func (b *Block) Level(r Row, f fold) float64 {
+	if !f.End.Given {
+		return b.Bottom()
+	}
+	return b.V(r.Base.At(0, f.End.V))
+}
+
+// OnCentre reports whether a tuck lies on the centre of a piece on the fold.
+func (b *Block) OnCentre() bool {
+	return b.Folding.OnAxis && slices.ContainsFunc(b.Folding.Rows, func(r Row) bool { return r.Folds[0].About() })
+}
+
+// StitchedAt returns where the stitching of a fold lies on the finished piece, from its
+// base: where it was asked for, or, once the block is measured, where it has come to lie
+// with every fold taking its share of what they took together. The row is one of those
+// drawn, by its number.
+func (b *Block) StitchedAt(number int, f fold) float64 {
+	if b.Measure == nil || f.About() {
+		return f.Stitching
+	}
+	r := b.Folding.AsDrawn[number]
+	share := (b.Width - b.Measure.Top) / b.TakeUp
+	// By the folds before it: beside its base, and between that and the origin.
+	taken := f.Near - f.Stitching + b.Folding.side(r)*b.Folding.moved[number].Dot(b.Folding.Out)
+	if r.Kind == tuckFolds {
+		taken += f.Width // its fold line stays where it was drawn
+	}
+	return f.Stitching + (1-share)*taken
+}
+
+// OnCloth returns how far a block reaches across the cloth and along it.
+func (b *Block) OnCloth(piece *Piece) (across, along float64) {
+	if b.alongGrain(piece) {
+		return b.Width, b.Length
+	}
+	return b.Length, b.Width
+}
+
+// alongGrain reports whether the folds of a block run along the grain.
+func (b *Block) alongGrain(piece *Piece) bool {
+	return math.Abs(piece.GrainDirection.Dot(b.Folding.Out.Left())) >= math.Abs(piece.GrainDirection.Dot(b.Folding.Out))
+}

@@ -1,0 +1,146 @@
+package piece
+
+import (
+	"fmt"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file (w is the width of a tuck, fold to stitching; g the cloth
+// that shows between one tuck's fold and the next tuck's stitching):
+//
+//   - A tuck takes up 2w of the cloth: w on either side of its fold line. The
+//     spaces between tucks take up nothing (Baldt, Clothing for Women, 1916;
+//     Kinne and Cooley, Clothing and Health, 1916).
+//   - Flat, fold lines lie 3w + g apart: from one stitching to the next fold
+//     line it is 2w + g (McGlauflin, Handicraft for Girls, 1910).
+//   - Finished, the stitching of tuck k, counted from 0, lies at f - w - 2wk,
+//     where f is its fold line on the flat cloth.
+//   - Cloth and needle take a little of their own. A sample says how much a tuck
+//     really takes; that stands for 2w wherever the finished piece is worked
+//     out, and where a gap is asked for. The lines stay w beside the fold.
+//   - Take-ups may touch; they never overlap, for cloth folds only once.
+//   - A tuck whose fold line lies on the centre of a piece on the fold is one
+//     tuck of the whole piece, half of it on either side.
+
+// Tuck is a set of tucks.
+type Tuck struct {
+	Key   string
+	Width float64 // of one tuck, fold to stitching
+	Takes float64 // of the cloth, by one tuck: twice the width, or what the sample took
+	Count int
+	First float64 // from the base to the first fold line, flat
+	Space float64 // from fold line to fold line, flat
+	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
+	Press source.Press
+	Twin  bool // sewn with a twin needle along the fold line
+	// Sampled tells that Takes is what a sample took, which Sample has.
+	Sampled bool
+	Sample  source.SampleSpec
+	// LetDown is how much one tuck of a row beside a hem lengthens the piece
+	// when it is let down; 0 for other tucks.
+	LetDown float64
+	Each    []TuckLines
+	End     plane.Path // where the stitching ends; nil for tucks from edge to edge
+
+	Row Row
+}
+
+// TuckLines are the lines of one tuck on the flat cloth. Each is in one part,
+// or in several where the edge of the piece comes in between.
+type TuckLines struct {
+	Fold []plane.Path
+	Sewn []plane.Path // none where a twin needle follows the fold line
+	// Stitching is how far from the base the stitching lies when the piece is
+	// finished, in mm.
+	Stitching float64
+}
+
+// TakeUp returns how much cloth the whole set takes, in mm: Takes for each
+// tuck, and half as much for one on the centre of a piece on the fold.
+func (t Tuck) TakeUp() float64 { return t.Row.takeUp() }
+
+// Flat returns how far from the base the fold line of tuck k lies on the flat
+// cloth, in mm, counted from 0.
+func (t Tuck) Flat(k int) float64 { return t.First + float64(k)*t.Space }
+
+// onCentre reports whether the first tuck has its fold line on the base.
+func (t Tuck) onCentre() bool { return t.First < SamePoint }
+
+// newTuck reads a set of tucks off its part of the file, with its folds as they
+// lie beside its base.
+func newTuck(piece *Piece, ts source.TuckSpec, found *Findings) (Tuck, bool) {
+	t := Tuck{
+		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
+		Press: ts.Press.V, Twin: ts.Sewn.V == source.TwinNeedle,
+	}
+	if piece.Finished && t.Press == source.Unpressed {
+		t.Press = source.PressedAway // the layers must lie one way or the other
+	}
+	if ts.Sample != nil {
+		if !t.takeSample(*ts.Sample, found) {
+			return t, false
+		}
+	}
+	t.Space = t.Takes + t.Width + ts.Gap.V
+	if ts.Spacing.Given() {
+		t.Space = ts.Spacing.V
+	}
+	t.Gap = t.Space - t.Takes - t.Width
+	t.Row = Row{Kind: tuckFolds, Key: t.Key, place: ts.Place, Count: t.Count, ends: ts.End}
+	var ok bool
+	if t.Row.Base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
+		return t, false
+	}
+	if !t.fits(piece, found) {
+		return t, false
+	}
+	if i := t.Row.Base.Edge; i >= 0 && piece.Edges[i].Hem > 0 {
+		t.LetDown = t.Takes
+	}
+	for k := range t.Count {
+		at := t.Flat(k)
+		f := fold{Number: k, At: at, Near: snapped(at - t.Takes/2), Width: t.Takes / 2, Toward: t.Press == source.PressedToward}
+		f.endLine = Stretch{at - t.Width, at + t.Width}
+		f.Lines = []foldLine{{Role: mark.TuckFold, U: at}}
+		if k == 0 && t.onCentre() {
+			f.Near = -f.Width // exactly, so that the strip lies about the base
+			f.endLine.From = 0
+		}
+		if !t.Twin {
+			f.Lines = append(f.Lines, foldLine{Role: mark.TuckStitch, U: at - t.Width}, foldLine{Role: mark.TuckStitch, U: at + t.Width})
+		}
+		t.Row.Folds = append(t.Row.Folds, f)
+	}
+	return t, true
+}
+
+// fits looks whether the cloth can be folded as the set asks for: within the
+// set, and against the base.
+func (t Tuck) fits(piece *Piece, found *Findings) bool {
+	base := t.Row.Base
+	if t.Count > 1 && t.Space < t.Takes-SamePoint {
+		found.Add(t.Row.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Given(t.Takes+t.Width)),
+			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Given(t.Space), found.Given(t.Takes))
+		return false
+	}
+	centred := t.onCentre() && (base.Edge < 0 || piece.Edges[base.Edge].OnFold)
+	if base.Edge >= 0 && !centred && t.First < t.Takes/2-SamePoint {
+		found.Add(t.Row.place, fmt.Sprintf("give first at least %s", found.Given(t.Takes/2)),
+			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
+			base.Name, found.Given(t.First), found.Given(t.Takes/2))
+		return false
+	}
+	return true
+}
+
+// with returns the tucks as they were laid.
+func (t Tuck) with(laid laidRow) Tuck {
+	t.Row, t.End = laid.row, laid.end
+	for k, f := range laid.row.Folds {
+		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, mark.TuckFold), Sewn: laid.paths(k, mark.TuckStitch), Stitching: f.Stitching})
+	}
+	return t
+}

@@ -1,0 +1,179 @@
+package piece_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/sketch"
+)
+
+// everything is a front with every kind of line there is, half of it drawn.
+const everything = `fold = "cf"
+cf: 0,0 0,10
+neck: 0,10 1.5,10 2.5,11 2.5,12
+shoulder: 2.5,12 6,11.5
+armhole: 6,11.5 6,9 8,8
+side: 8,8 9,0
+hem: 9,0 0,0 | hem = 1; turn = 0.25
+---
+
+[tuck.t]
+beside = "cf"
+width = "1/8"
+count = 3
+first = "FIRST"
+below = "neck"
+length = 2
+
+[tuck.growth]
+beside = "hem"
+width = "1/2"
+count = 1
+first = 4
+
+[pleat.across]
+beside = "cf"
+depth = "1/4"
+first = 4
+
+[pleat.edge]
+edge = "armhole"
+from = "side"
+at = "3/4"
+depth = "1/4"
+toward = "side"
+length = 1
+
+[line.lace]
+points = [[0, 5], [6, 5]]
+kind = "placement"
+
+[line.rule]
+along = "cf"
+distance = 3
+kind = "centre"
+
+[notch.n]
+edge = "armhole"
+from = "shoulder"
+at = 1
+`
+
+// same reports whether two lines lie on each other, whichever way they are walked.
+func same(a, b plane.Path) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	fore, back := true, true
+	for i := range a {
+		fore = fore && a[i].Distance(b[i]) < piece.SamePoint
+		back = back && a[i].Distance(b[len(b)-1-i]) < piece.SamePoint
+	}
+	return fore || back
+}
+
+func mirroredAtZero(p plane.Path) plane.Path {
+	q := make(plane.Path, len(p))
+	for i, at := range p {
+		q[i] = plane.Point{X: -at.X, Y: at.Y}
+	}
+	return q
+}
+
+func TestMarksOfAWholePiece(t *testing.T) {
+	for _, c := range []struct{ name, text string }{
+		{"tucks beside the fold", sketch.Swap(everything, "FIRST", "3/8")},
+		{"a tuck on the fold", sketch.Swap(everything, "FIRST", "0")},
+		{"a grain line of its own", sketch.Swap(everything, "FIRST", "3/8", "fold =", "grain = [[5, 1], [5, 3]]\nfold =")},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			markings := func(text string) mark.Marking {
+				pattern, err := check("allowance = 0.375\n" + sketch.Front(text))
+				require.NoError(t, err)
+				for _, m := range sheet.Of(pattern) {
+					if m.Form == nil {
+						return m
+					}
+				}
+				t.Fatal("there is no marking of the piece")
+				return mark.Marking{}
+			}
+			half := markings(c.text)
+			whole := markings(sketch.Swap(c.text, "fold =", "print = \"whole\"\nfold ="))
+			assert.InDelta(t, 2*half.Outline.Area(), whole.Outline.Area(), 1e-6, "twice the area")
+			assert.Equal(t, whole.Outline[0], whole.Outline[len(whole.Outline)-1], "closed")
+			grains := 0
+			for i, one := range whole.Marks {
+				assert.NotEqual(t, mark.FoldEdge, one.Role, "nothing is placed on a fold")
+				if one.Role == mark.Grain {
+					grains++
+				}
+				// A tuck whose fold is the centre has its line on the centre line.
+				for _, other := range whole.Marks[:i] {
+					if one.Role == other.Role {
+						assert.False(t, same(one.Path, other.Path), "the %s %v is drawn twice", one.Role, one.Path)
+					}
+				}
+			}
+			assert.Equal(t, 1, grains, "a piece has one grain line")
+			// Each line of the half is there, and so is its mirror image.
+			holds := func(role mark.Role, p plane.Path) bool {
+				for _, one := range whole.Marks {
+					if one.Role == role && same(one.Path, p) {
+						return true
+					}
+				}
+				return false
+			}
+			for _, one := range half.Marks {
+				role := one.Role
+				switch role {
+				case mark.FoldEdge:
+					role = mark.Centre
+				case mark.Grain:
+					continue
+				}
+				assert.True(t, holds(role, one.Path), "the %s %q of the half", role, one.Name)
+				assert.True(t, holds(role, mirroredAtZero(one.Path)), "the %s %q of the other half", role, one.Name)
+			}
+			// Every arrow points from the fold of a pleat to what it is laid to.
+			arrows := 0
+			for _, one := range whole.Marks {
+				if one.Role != mark.Arrow {
+					continue
+				}
+				arrows++
+				assert.Less(t, nearestOfRole(whole, mark.PleatFold, one.Path[0]), 0.01, "an arrow begins at a fold")
+				assert.Less(t, nearestOfRole(whole, mark.Placement, one.Path[1]), 0.01, "and points to its placement line")
+				assert.Greater(t, nearestOfRole(whole, mark.PleatFold, one.Path[1]), 1.0, "not the other way")
+			}
+			assert.Equal(t, 4, arrows, "two pleats on either half")
+			// The cutting line goes round counter-clockwise, on both halves.
+			tree := plane.NewTree(whole.Outline)
+			for _, one := range whole.Marks {
+				if one.Role == mark.Cut {
+					at, along := one.Path.At(one.Path.Length() / 3)
+					assert.True(t, tree.Holds(at.Add(along.Left().Mul(0.01))), "the piece lies to the left of %q", one.Name)
+				}
+			}
+		})
+	}
+}
+
+func nearestOfRole(m mark.Marking, role mark.Role, q plane.Point) float64 {
+	nearest := math.Inf(1)
+	for _, one := range m.Marks {
+		if one.Role == role {
+			_, _, away := one.Path.Nearest(q)
+			nearest = min(nearest, away)
+		}
+	}
+	return nearest
+}

@@ -1,0 +1,161 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. The cutting sheet is the finished piece, to be laid on the
+// tucked block and cut one layer at a time. Its centre line, and any line inside
+// it that tucks are measured from, has a cross at top and at bottom, to be found again
+// when the marks on the cloth are washed out; the stitching of every tuck, and the
+// fold of every pleat, lies under a line of its own.
+
+const (
+	crossAway = 25.4     // of a cross from the end of its line, in mm: clear of a seam
+	crossArm  = 25.4 / 4 // of a cross, in mm
+)
+
+// cuttingSheet returns the cutting sheet of a piece, with the match marks of its
+// template where it has one.
+func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.Marking {
+	b := p.Block
+	m := mark.Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Outline: p.Outline}
+	for _, e := range p.Edges {
+		switch {
+		case !e.OnFold:
+			m.Add(mark.Cut, e.Key, e.Path)
+		case b.OnCentre():
+			m.Add(mark.Centre, e.Key+", and the stitching of tuck 1", e.Path)
+		default:
+			m.Add(mark.Centre, e.Key, e.Path)
+		}
+	}
+	m.Marks = append(m.Marks, p.DrawnMarks(pattern.Unit)...)
+	if by == withTemplate {
+		m.Marks = append(m.Marks, matchMarks(p, templateShapeOf(p))...)
+	}
+	for _, line := range layingLines(p) {
+		_, along := line.At(0)
+		for _, at := range crossesOn(line) {
+			m.Marks = append(m.Marks, crossAt(at, along)...)
+		}
+	}
+	for number := range b.Folding.AsDrawn {
+		markStitching(&m, p, number)
+	}
+	m.Notes = cuttingNotes(p, pattern, by)
+	if axis := p.FoldEdge(); axis >= 0 {
+		e := p.Edges[axis].Path
+		return p.Printed(m, e[0], piece.Inward(e))
+	}
+	return m
+}
+
+// markStitching draws the lines under which the stitched folds of one row come to lie,
+// and how far each is stitched.
+func markStitching(m *mark.Marking, p *piece.Piece, number int) {
+	b := p.Block
+	r := b.Folding.AsDrawn[number]
+	role := mark.TuckStitch
+	if r.Kind == piece.PleatFolds {
+		role = mark.PleatFold // there its fold lies on the cloth before it
+	}
+	for k, f := range r.Folds {
+		stitched, crease := b.StitchedAt(number, f), f.Width
+		onCentre := b.Folding.OnAxis && f.About()
+		if f.Toward && !onCentre { // of one on the centre, half is here either way
+			crease = -crease
+		}
+		if f.End.Given {
+			m.Add(mark.TuckEnd, "", plane.Path{r.Base.At(stitched, f.End.V), r.Base.At(stitched+crease, f.End.V)})
+		}
+		if onCentre {
+			continue // its stitching is the centre line
+		}
+		if k > 0 && math.Abs(f.Stitching-r.Folds[k-1].Stitching) < piece.SamePoint {
+			continue // the folds of an inverted pleat meet on one line
+		}
+		stretches := r.Base.Chords(p.Tree, stitched)
+		if f.End.Given {
+			stretches, _ = f.End.UpTo(stretches)
+		}
+		for _, s := range stretches {
+			m.Add(role, "", plane.Path{r.Base.At(stitched, s.From), r.Base.At(stitched, s.To)})
+		}
+	}
+}
+
+// cuttingNotes says how a cutting sheet is laid and cut by.
+func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, by transferBy) []string {
+	b := p.Block
+	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
+	if p.OnFold {
+		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.What())
+	}
+	notes := append(pattern.Heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	if by == withTemplate {
+		notes = append(notes, matchNote)
+	}
+	switch {
+	case p.OnFold && !p.Whole:
+		notes = append(notes, "turn it over for the other half")
+	case !p.OnFold && p.Cut > 1:
+		notes = append(notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
+	}
+	if b.Measure != nil {
+		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, pattern.Unit))
+	}
+	return notes
+}
+
+// layingLines returns the lines of the piece by which a sheet is laid on the block: the
+// centre, and lines inside that tucks are measured from.
+func layingLines(p *piece.Piece) []plane.Path {
+	var lines []plane.Path
+	if axis := p.FoldEdge(); axis >= 0 {
+		lines = append(lines, p.Edges[axis].Path)
+	}
+	for _, l := range p.Lines {
+		measured := func(r piece.Row) bool { return r.Base.Edge < 0 && r.Base.Name == l.Key }
+		if l.Role == mark.Centre || slices.ContainsFunc(p.Block.Folding.Rows, measured) {
+			lines = append(lines, l.Path)
+		}
+	}
+	return lines
+}
+
+// crossesOn returns the places of the two crosses on a line, none where it is too
+// short for them.
+func crossesOn(line plane.Path) []plane.Point {
+	long := line.Length()
+	if long < 4*crossAway {
+		return nil
+	}
+	first, _ := line.At(crossAway)
+	last, _ := line.At(long - crossAway)
+	return []plane.Point{first, last}
+}
+
+// crosses returns the places of the crosses on the centre of a piece on the fold.
+func crosses(p *piece.Piece) []plane.Point {
+	if axis := p.FoldEdge(); axis >= 0 {
+		return crossesOn(p.Edges[axis].Path)
+	}
+	return nil
+}
+
+// crossAt returns the two arms of a cross, one of them along a direction.
+func crossAt(at, along plane.Point) []mark.Mark {
+	var arms []mark.Mark
+	for _, arm := range []plane.Point{along, along.Left()} {
+		arms = append(arms, mark.Mark{Role: mark.Cross, Path: plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))}})
+	}
+	return arms
+}

@@ -1,0 +1,69 @@
+package sheet
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A mirrored sheet lies on the wrong side of the cloth: all its
+// lines are mirrored, from left to right, and what is written on it is not. Of two
+// pieces that are left and right, the sheet as it is drawn is the mirrored one of
+// the other.
+
+// fromBehind returns the marking as it looks from behind, in the same place. Lines
+// that have a direction keep it.
+func fromBehind(m mark.Marking) mark.Marking {
+	middle := m.Outline.Bounds().Centre()
+	over := func(p plane.Path) plane.Path { return p.Mirrored(middle, plane.Point{X: 1}) }
+	m.Outline = over(m.Outline)
+	marks := make([]mark.Mark, len(m.Marks))
+	for i, theMark := range m.Marks {
+		marks[i] = mark.Mark{Role: theMark.Role, Name: theMark.Name, Path: piece.Directed(theMark.Role, over(theMark.Path))}
+	}
+	m.Marks = marks
+	return m
+}
+
+// asPair returns a marking as it is drawn, and turned over.
+func asPair(m mark.Marking) []mark.Marking {
+	other := fromBehind(m)
+	m.Name += ": as drawn"
+	other.Key += " turned over"
+	other.Name += ": turned over"
+	return []mark.Marking{m, other.Noted("the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")}
+}
+
+// overTracingPaper is how a mirrored sheet is used.
+const overTracingPaper = "over tracing paper, and follow the lines with a wheel"
+
+// forWrongSide returns the sheet of a marking for the wrong side of the cloth.
+func forWrongSide(m mark.Marking) mark.Marking {
+	m = fromBehind(m)
+	m.Key += " mirrored"
+	m.Name += ": mirrored"
+	return m.Noted("lay it on the wrong side of the cloth, " + overTracingPaper + "; what is at the left here is at the right on the right side")
+}
+
+// forWrongSides returns the sheets of a marking for the wrong side of the cloth, for
+// each of two pieces that are left and right.
+func forWrongSides(m mark.Marking) []mark.Marking {
+	first, second := fromBehind(m), m
+	first.Key += " mirrored"
+	first.Name += ": mirrored 1 of 2"
+	second.Key += " mirrored, other"
+	second.Name += ": mirrored 2 of 2"
+	return []mark.Marking{
+		first.Noted("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + "; what is at the left here is at the right on the right side"),
+		second.Noted("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
+	}
+}
+
+// otherHalf is the note that a sheet has which is turned over; none where there is
+// another for the other half, or where it has both.
+func otherHalf(p *piece.Piece) []string {
+	if turn := p.TurnOver(); turn != "" && !p.Pair && !(p.OnFold && p.Whole) {
+		return []string{turn}
+	}
+	return nil
+}

@@ -1,0 +1,149 @@
+package sheet
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// arc is a part of a circle that turns by an angle, in straight steps.
+func arc(centre plane.Point, radius, turn float64, steps int) plane.Path {
+	var p plane.Path
+	for i := range steps + 1 {
+		sin, cos := math.Sincos(float64(i) / float64(steps) * turn)
+		p = append(p, centre.Add(plane.Point{X: cos, Y: sin}.Mul(radius)))
+	}
+	return p
+}
+
+// dotsOf returns the dots of line i of a marking that was pricked.
+func dotsOf(m mark.Marking, spacing float64) map[int]plane.Path {
+	all := map[int]plane.Path{}
+	dotted := pricked(m, spacing)
+	k := len(m.Marks)
+	for i, mark := range m.Marks {
+		if isPricked(mark.Role) && mark.Path.Length() >= 0.01 {
+			all[i] = dotted.Marks[k].Path
+			k++
+		}
+	}
+	return all
+}
+
+// Dots lie on their line, no farther apart than is said, at its ends, its corners and
+// where others cross it; and joined with a ruler they give a curve back.
+func TestDots(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		spacing := rapid.Float64Range(2, 20).Draw(t, "spacing")
+		place := func() plane.Point {
+			return plane.Point{X: rapid.Float64Range(0, 300).Draw(t, "x"), Y: rapid.Float64Range(0, 300).Draw(t, "y")}
+		}
+		var m mark.Marking
+		for range rapid.IntRange(1, 4).Draw(t, "lines") {
+			path := plane.Path{place(), place(), place()}
+			if rapid.Bool().Draw(t, "round") {
+				centre, radius := place(), rapid.Float64Range(4, 200).Draw(t, "radius")
+				path = arc(centre, radius, 4, 200)
+			}
+			m.Marks = append(m.Marks, mark.Mark{Role: mark.Stitch, Path: path})
+		}
+		trees := make([]*plane.Tree, len(m.Marks))
+		for i, mark := range m.Marks {
+			trees[i] = plane.NewTree(mark.Path)
+		}
+		for i, dots := range dotsOf(m, spacing) {
+			line := trees[i]
+			last := 0.0
+			for k, q := range dots {
+				require.Less(t, line.Distance(q, 1), 0.01, "a dot lies on its line")
+				if k > 0 {
+					require.LessOrEqual(t, q.Distance(dots[k-1]), spacing*(1+1e-6)+0.02)
+				}
+			}
+			require.Less(t, dots[0].Distance(line.At(0)), 0.01)
+			require.Less(t, dots[len(dots)-1].Distance(line.At(line.Length())), 0.01)
+			near := func(q plane.Point, what string) {
+				best := math.Inf(1)
+				for _, d := range dots {
+					best = math.Min(best, d.Distance(q))
+				}
+				require.Less(t, best, 0.02, what)
+			}
+			if path := line.Path(); len(path) == 3 {
+				in, out := path[1].Sub(path[0]), path[2].Sub(path[1])
+				if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > 8*math.Pi/180 {
+					near(path[1], "a dot at the corner")
+				}
+			}
+			for k, other := range trees {
+				if k != i {
+					for _, c := range plane.Crossings(line, other) {
+						near(c.At, "a dot at a crossing")
+					}
+				}
+			}
+			// The line strays from the polygon of its dots by the sagitta at most.
+			joined := plane.NewTree(dots)
+			for last = 0; last < line.Length(); last += 0.7 {
+				require.LessOrEqual(t, joined.Distance(line.At(last), math.Inf(1)), 25.4/64+0.01)
+			}
+		}
+	})
+}
+
+func TestDotsOfAStraightLine(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		long float64
+		dots int
+	}{
+		{"an inch", 25.4, 5},
+		{"a little more", 25.5, 6},
+		{"a short mark", 4, 2},
+	} {
+		m := mark.Marking{Marks: []mark.Mark{{Role: mark.Notch, Path: plane.Path{{}, {X: c.long}}}, {Role: mark.Grain, Path: plane.Path{{}, {Y: 50}}}}}
+		all := dotsOf(m, 25.4/4)
+		require.Len(t, all, 1, "the grain line is not drawn on cloth")
+		assert.Len(t, all[0], c.dots, c.name)
+	}
+	// A chord c of a circle of radius r has the sagitta c²/8r: of a 1 in circle 1/64 in
+	// comes to c = sqrt(8 * 25.4 * 25.4/64) = 8.98 mm, wider than the spacing; of a 1/4 in
+	// circle it is 4.49 mm: each of seven parts is halved.
+	for radius, want := range map[float64]int{25.4: 26, 6.35: 14} {
+		ring := arc(plane.Point{}, radius, 2*math.Pi, 400)
+		ring[400] = ring[0]
+		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: ring}}}, 25.4/4)[0]
+		assert.InDelta(t, want, len(dots)-1, 1, "round a circle of %v", radius)
+	}
+}
+
+func TestMirroredTwice(t *testing.T) {
+	for _, name := range []string{"linden.toml", "hazel.toml", "rowan.toml"} {
+		for _, m := range Of(Transferred(example(t, name), []source.Transfer{source.Trace, source.Template, source.Pricked})) {
+			twice := fromBehind(fromBehind(m))
+			require.Len(t, twice.Marks, len(m.Marks))
+			for i, mark := range m.Marks {
+				assert.Equal(t, mark.Role, twice.Marks[i].Role)
+				for k, q := range mark.Path {
+					require.InDelta(t, 0, q.Distance(twice.Marks[i].Path[k]), 1e-9, "%s: %v", m.Key, mark.Role)
+				}
+			}
+			once := fromBehind(m)
+			assert.InDelta(t, m.Outline.Area(), once.Outline.Area(), 1e-6, "counter-clockwise as well")
+			for i, theMark := range m.Marks {
+				assert.InDelta(t, theMark.Path.Length(), once.Marks[i].Path.Length(), 1e-9)
+				if theMark.Role == mark.Arrow {
+					middle := m.Outline.Bounds().Centre().X
+					assert.InDelta(t, 2*middle-theMark.Path[0].X, once.Marks[i].Path[0].X, 1e-9, "it points the way it did")
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,167 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/lay"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. Before a set of tucks is sewn on the piece, a strip of the
+// same cloth is sewn with the same tucks: it tells what one really takes, and with
+// which needle, thread and stitch it looks right. There is a sheet for every set
+// of tucks of which the file does not say yet what its sample took; none for a
+// tuck by itself, or for those that a piece grows by, where a thread more or less
+// is no matter.
+
+const (
+	mostSampled  = 10         // tucks of a sample
+	sampleWidest = 25.4 * 6.5 // of its strip, in mm, so that it fits across every paper
+	sampleHigh   = 25.4 * 2.5 // of its strip, in mm
+	sampleEnd    = 25.4 / 2   // beyond each mark, in mm
+	sampleBeside = 25.4 / 2   // between a mark and the stitching next to it, at least, in mm
+)
+
+// sampledKind is tucks that one sample does for.
+type sampledKind struct {
+	tuck   piece.Tuck
+	piece  *piece.Piece
+	tables []string // of the file, under which they stand
+}
+
+// samples returns a sheet for every kind of tucks that has none in the file yet,
+// which names every set of that kind.
+func samples(pattern *garment.Pattern) []mark.Marking {
+	var all []mark.Marking
+	for _, kind := range sampledKinds(pattern) {
+		if m, fits := sampleSheet(kind, pattern.Unit); fits {
+			all = append(all, m)
+		}
+	}
+	return all
+}
+
+// sampledKinds sorts the tucks of a pattern that want a sample by kind.
+func sampledKinds(pattern *garment.Pattern) []*sampledKind {
+	type key struct {
+		width, space float64
+		twin         bool
+	}
+	var kinds []*sampledKind
+	known := map[key]*sampledKind{}
+	for i := range pattern.Pieces {
+		piece := &pattern.Pieces[i]
+		for _, t := range piece.Tucks {
+			if t.Sampled || !WantsSample(t) {
+				continue
+			}
+			alike := key{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
+			k := known[alike]
+			if k == nil {
+				k = &sampledKind{tuck: t, piece: piece}
+				known[alike] = k
+				kinds = append(kinds, k)
+			}
+			k.tables = append(k.tables, "["+fault.Place{Path: "piece"}.Under(piece.Key).Under("tuck").Under(t.Key).Path+"]")
+		}
+	}
+	return kinds
+}
+
+// WantsSample reports whether a set of tucks is worth a trial.
+func WantsSample(t piece.Tuck) bool { return t.Count >= 2 && t.LetDown == 0 }
+
+// sampleStrip is the strip that a sample is sewn on.
+type sampleStrip struct {
+	tucks int
+	flat  float64 // from mark to mark
+}
+
+// wide is how wide the strip is.
+func (s sampleStrip) wide() float64 { return s.flat + 2*sampleEnd }
+
+// stripFor returns the strip for as many tucks as have room across a sheet; fits is
+// false where not even two have.
+func stripFor(t piece.Tuck, unit length.Unit) (s sampleStrip, fits bool) {
+	step := 25.4 / 4 // what a distance between marks is a multiple of
+	if unit != length.Inch {
+		step = 5
+	}
+	for n := mostSampled; n >= 2; n-- {
+		least := float64(n-1)*t.Space + 2*(t.Width+sampleBeside)
+		s = sampleStrip{tucks: n, flat: math.Ceil(least/step-piece.Rounding) * step}
+		if s.wide() <= sampleWidest {
+			return s, true
+		}
+	}
+	return s, false
+}
+
+// sampleSheet returns the sheet for one kind of tucks; fits is false when not even two
+// of them have room across a sheet.
+func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool) {
+	t, piece := kind.tuck, kind.piece
+	strip, fits := stripFor(t, unit)
+	if !fits {
+		return m, false
+	}
+	m = mark.Marking{
+		Key:     piece.Key + " " + t.Key + " sample",
+		Name:    fmt.Sprintf("%s: sample of the %s tucks", piece.Name, t.Key),
+		Outline: lay.Rectangle(strip.wide(), sampleHigh),
+		Form:    sampleFormOf(kind, strip, unit),
+	}
+	for i := 1; i < len(m.Outline); i++ {
+		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
+	}
+	across := func(role mark.Role, name string, x float64) {
+		m.Add(role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
+	}
+	across(mark.Placement, "first mark", sampleEnd)
+	across(mark.Placement, "second mark", sampleEnd+strip.flat)
+	first := (strip.wide() - float64(strip.tucks-1)*t.Space) / 2
+	for k := range strip.tucks {
+		at := first + float64(k)*t.Space
+		across(mark.TuckFold, "", at)
+		if !t.Twin {
+			across(mark.TuckStitch, "", at-t.Width)
+			across(mark.TuckStitch, "", at+t.Width)
+		}
+	}
+	return m, true
+}
+
+// sampleFormOf returns what is done with a sample, and what is written down.
+func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
+	t, length := kind.tuck, unit.Names
+	sew := "fold on each fold line and stitch on the line beside it, with the needle and thread you mean to use"
+	if t.Twin {
+		sew = "sew along each fold line with the twin needle and thread you mean to use"
+	}
+	n, flat := strip.tucks, length(strip.flat)
+	return &mark.Form{
+		Steps: []string{
+			"tear or cut a strip of the cloth of the piece itself, along the same grain",
+			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, length(t.Width), flat),
+			sew,
+			"press it as you will press the piece, and let it lie until it is cool",
+			"measure from the first mark to the second, at the top and at the bottom",
+			"write down what you used, so that the piece is sewn with the same",
+		},
+		Blanks: []string{"cloth and date", "needle", "thread", "stitch length", "tension", "needle position or foot"},
+		Sum: []string{
+			fmt.Sprintf("flat, from mark to mark: %s", flat),
+			"sewn, from mark to mark: ____",
+			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, flat, n, length(2*t.Width)),
+			fmt.Sprintf("in the file, under %s: sample = {tucks = %d, flat = %q, sewn = \"____\"}",
+				strings.Join(kind.tables, " and "), n, flat),
+		},
+	}
+}

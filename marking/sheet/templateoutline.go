@@ -1,0 +1,172 @@
+package sheet
+
+import (
+	"slices"
+
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A template ends at the stitch line of every marked edge, and
+// at the cutting line of every other, so that it can be laid on the cut piece by
+// those that are left. Stitch lines run out to the cutting lines beside them, as
+// they are ruled; where two marked edges follow each other their lines meet. A
+// marked edge whose line the folds have parted stays as it is cut, and so does one
+// whose line crosses that of another before it comes to the edge between them.
+
+// leastAligned is the least of an edge, in mm, by which a template can be laid.
+const leastAligned = 20.0
+
+// templateShape is the outline of a template.
+type templateShape struct {
+	outline piece.Ring
+	sewn    []bool // of each edge: the template ends at its stitch line
+	// parted are the marked edges that stay as they are cut because folds part their
+	// lines, crossed those whose lines cross that of another marked edge.
+	parted, crossed []string
+}
+
+// templateShapeOf returns the outline of a piece's template, from the piece as it lies
+// when it is marked.
+func templateShapeOf(p *piece.Piece) templateShape {
+	s := templateShape{outline: p.Flat.Outline, sewn: make([]bool, len(p.Edges))}
+	for _, group := range markedGroups(p) {
+		if outline, ok := cutAlong(p, s.outline, group); ok {
+			s.outline = outline
+			for _, i := range group {
+				s.sewn[i] = true
+			}
+			continue
+		}
+		for _, i := range group {
+			if len(p.Flat.Lines[i]) == 1 {
+				s.crossed = append(s.crossed, p.Edges[i].Key)
+			} else {
+				s.parted = append(s.parted, p.Edges[i].Key)
+			}
+		}
+	}
+	return s
+}
+
+// markedGroups returns the marked edges that follow each other, going round.
+func markedGroups(p *piece.Piece) [][]int {
+	n := len(p.Edges)
+	first := slices.IndexFunc(p.Edges, func(e piece.Edge) bool { return !e.Marked })
+	if first < 0 { // all the way round
+		first = 0
+	}
+	var groups [][]int
+	open := false
+	for k := range n {
+		i := (first + k) % n
+		if !p.Edges[i].Marked {
+			open = false
+			continue
+		}
+		if !open {
+			groups = append(groups, nil)
+			open = true
+		}
+		groups[len(groups)-1] = append(groups[len(groups)-1], i)
+	}
+	return groups
+}
+
+// cutAlong returns an outline with a group of marked edges cut away along their
+// stitch lines, and whether that leaves a smaller piece, whole and without crossings.
+func cutAlong(p *piece.Piece, outline piece.Ring, group []int) (cut piece.Ring, ok bool) {
+	round := len(group) == len(p.Edges)
+	line, ok := joinedLines(p, group)
+	if !ok {
+		return piece.Ring{}, false
+	}
+	if round {
+		line.Close(group[len(group)-1])
+		cut = line
+	} else if cut, ok = replaced(outline, group, line); !ok {
+		return piece.Ring{}, false
+	}
+	area := cut.Path.Area()
+	_, _, _, crosses := plane.SelfCrossing(plane.NewTree(cut.Path))
+	return cut, !crosses && area >= piece.LeastArea && area < outline.Path.Area()
+}
+
+// replaced returns an outline with a line in the place of a group of its edges.
+func replaced(outline piece.Ring, group []int, line piece.Ring) (cut piece.Ring, ok bool) {
+	rest, whole := outline.Without(group)
+	if !whole {
+		return piece.Ring{}, false
+	}
+	_, to, _ := rest.Path.Nearest(line.Path[0])
+	_, from, _ := rest.Path.Nearest(line.Path[len(line.Path)-1])
+	if to-from < piece.LeastLine {
+		return piece.Ring{}, false
+	}
+	cut = rest.Between(from, to)
+	// Where the line ends beside the cutting line a step joins the two, which is no
+	// stitch line: it counts with the edge beside it.
+	before, after := cut.Edges[len(cut.Edges)-1], cut.Edges[0]
+	for i, q := range line.Path {
+		of := before
+		if i > 0 {
+			of = line.Edges[i-1]
+		}
+		cut.Add(q, of)
+	}
+	cut.Close(after)
+	return cut, true
+}
+
+// joinedLines returns the stitch lines of edges that follow each other as one line;
+// of all edges, from a corner round to it. ok is false where one is in parts.
+func joinedLines(p *piece.Piece, group []int) (line piece.Ring, ok bool) {
+	n := len(group)
+	round := n == len(p.Edges)
+	trees := make([]*plane.Tree, n)
+	parts := make([]piece.Stretch, n)
+	for k, i := range group {
+		if len(p.Flat.Lines[i]) != 1 {
+			return piece.Ring{}, false
+		}
+		trees[k] = plane.NewTree(p.Flat.Lines[i][0])
+		parts[k] = piece.Stretch{From: 0, To: trees[k].Length()}
+	}
+	for k := range n {
+		next := (k + 1) % n
+		if next == 0 && !round {
+			break
+		}
+		// The last crossing of the one that is the first of the other: at the corner.
+		if c := plane.Crossings(trees[k], trees[next]); len(c) > 0 && n > 1 {
+			parts[k].To, parts[next].From = c[len(c)-1].A, c[len(c)-1].B
+		}
+	}
+	for k, i := range group {
+		part := trees[k].Path().Between(parts[k].From, parts[k].To)
+		if len(part) == 0 {
+			return piece.Ring{}, false
+		}
+		for _, q := range part {
+			line.Add(q, i)
+		}
+	}
+	return line, len(line.Path) > 1
+}
+
+// inMiddle reports whether an edge is no edge of the sheet: it lies on the fold of a
+// piece that is printed whole.
+func inMiddle(p *piece.Piece, e piece.Edge) bool { return e.OnFold && p.Whole }
+
+// alignedBy returns the keys of the edges by which the template is laid on the cut
+// piece, in their order.
+func (s templateShape) alignedBy(p *piece.Piece) []string {
+	var keys []string
+	for _, run := range s.outline.Runs() {
+		e := p.Edges[run.Edge]
+		if !s.sewn[run.Edge] && !inMiddle(p, e) && run.Path.Length() >= leastAligned && !slices.Contains(keys, e.Key) {
+			keys = append(keys, e.Key)
+		}
+	}
+	return keys
+}

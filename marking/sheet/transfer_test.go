@@ -1,0 +1,112 @@
+package sheet
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/source"
+)
+
+const plainBack = `allowance = "3/8"
+CLOTH
+[piece.back]
+name = "Back"
+CUT
+[piece.back.edge.neck]
+points = [[0, 10], [2, 9], [4, 10]]
+smooth = true
+[piece.back.edge.rest]
+points = [[4, 10], [4, 0], [0, 0], [0, 10]]
+`
+
+// Which sheets a piece has, by what is said of the cloth, of the piece, and on the
+// command line.
+func TestSheetsOfATransfer(t *testing.T) {
+	for _, c := range []struct {
+		name, cloth, cut string
+		asked            string // on the command line
+		want             []string
+	}{
+		{"nothing said", "", "", "", []string{"Back"}},
+		{"sheer", "[cloth]\nsee-through = true", "", "", []string{"Back"}},
+		{"opaque", "[cloth]\nsee-through = false", "", "", []string{"Back", "Back: template"}},
+		{"of the piece", "[cloth]\nsee-through = true", "transfer = \"prick\"", "", []string{"Back: to be pricked"}},
+		{"several", "", "transfer = [\"mirror\", \"trace\"]", "", []string{"Back", "Back: mirrored"}},
+		{"asked for", "[cloth]\nsee-through = false", "transfer = \"prick\"", "template", []string{"Back: template"}},
+		{"all", "", "", "prick, mirror,template,trace", []string{"Back", "Back: template", "Back: mirrored", "Back: to be pricked"}},
+		{"two mirrored", "", "cut = 2", "mirror", []string{"Back: mirrored 1 of 2", "Back: mirrored 2 of 2"}},
+		{"left and right", "", "cut = 2\nprint = \"left and right\"", "trace,prick", []string{"Back: as drawn", "Back: turned over", "Back: to be pricked: as drawn", "Back: to be pricked: turned over"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern, err := check(sketch.Swap(plainBack, "CLOTH", c.cloth, "CUT", c.cut))
+			require.NoError(t, err)
+			if c.asked != "" {
+				ways, err := source.ParseTransfers(c.asked)
+				require.NoError(t, err)
+				pattern = Transferred(pattern, ways)
+			}
+			var names []string
+			for _, m := range Of(pattern) {
+				names = append(names, m.Name)
+			}
+			assert.Equal(t, c.want, names)
+		})
+	}
+	// A block keeps its ruler once, and its cutting sheet as it is: that is laid on
+	// the tucked cloth, right side up.
+	ways, err := source.ParseTransfers("mirror,prick")
+	require.NoError(t, err)
+	var names []string
+	for _, m := range Of(Transferred(example(t, "rowan.toml"), ways)) {
+		if m.Form == nil {
+			names = append(names, m.Name)
+		}
+	}
+	assert.Equal(t, []string{"Front: tuck sheet: mirrored", "Front: tuck ruler", "Front: cutting sheet", "Front: tuck sheet: to be pricked",
+		"Back: mirrored 1 of 2", "Back: mirrored 2 of 2", "Back: to be pricked"}, names)
+}
+
+func TestMistakesInTransfers(t *testing.T) {
+	for _, c := range []struct{ name, cut, want string }{
+		{"no way", `transfer = "carbon"`, "linden.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"one of a list", `transfer = ["trace", "carbon"]`, "linden.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"no text", `transfer = true`, "linden.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is true\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
+		{"an empty list", `transfer = []`, "linden.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is a list\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
+		{"a number in a list", `transfer = ["trace", 3]`, "linden.toml:5: piece.back.transfer: must hold nothing but text in quotes, but has 3\nhint: write transfer = [\"trace\", \"template\"]"},
+		{"two that are none", `transfer = ["x", "y"]`, "linden.toml:5: piece.back.transfer: \"x\" or \"y\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"layers are no pair", "cut = 2\nlayers = 2\nprint = \"left and right\"", "linden.toml:7: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
+		{"a pair of one", `print = "left and right"`, "linden.toml:5: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, err := check(sketch.Swap(plainBack, "CLOTH", "", "CUT", c.cut))
+			assert.EqualError(t, err, c.want)
+		})
+	}
+	_, err := check("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nallowance = 0\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
+	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out, or give the edge an allowance")
+	_, err = check("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nhem = 1\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
+	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out: the fold of a hem has windows in a template as it is")
+	_, err = source.ParseTransfers("trace,tarce")
+	assert.EqualError(t, err, "\"tarce\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted")
+	p := &garment.Pattern{}
+	_, err = Dotted(p, 1)
+	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")
+	dotted, err := Dotted(p, 5)
+	require.NoError(t, err)
+	assert.InDelta(t, 5, dotsApart(dotted), 1e-9)
+	assert.InDelta(t, 6.35, dotsApart(p), 1e-9, "1/4 in")
+}
+
+// Only smooth edges are marked unless the file says otherwise.
+func TestMarkedEdges(t *testing.T) {
+	piece := sketched(t, "0.375", "neck: 0,10 2,9 4,10 | smooth = true\nside: 4,10 4,0 | marked = true\nhem: 4,0 0,0\nback: 0,0 0.5,5 0,10 | smooth = true; marked = false")
+	got := map[string]bool{}
+	for _, e := range piece.Edges {
+		got[e.Key] = e.Marked
+	}
+	assert.Equal(t, map[string]bool{"neck": true, "side": true, "hem": false, "back": false}, got)
+}

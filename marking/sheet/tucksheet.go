@@ -1,0 +1,279 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. The tuck sheet is the part of a block that carries lines:
+// from its torn top edge to below the end line, from the centre line to beyond the
+// last stitching. Its lines run up to the torn edge, for the tucks are sewn before
+// anything is cut. The tuck ruler has a tick at every line, for cloth that cannot
+// be traced: ticked along the top edge and along the end line, and ruled between.
+
+const (
+	sheetFoot   = 25.4 * 7 / 4    // below the end line, in mm: room for what is to be read there
+	sheetMargin = 25.4 / 2        // around the lines of a tuck sheet, in mm
+	sheetReach  = 25.4 * 8        // from a line to the torn side that is drawn with it, at most, in mm
+	rulerHeight = 25.4 * 5 / 4    // of a tuck ruler, in mm
+	stitchTick  = rulerHeight / 3 // of a stitching, on a ruler, in mm
+)
+
+// tuckPaper is how far a tuck sheet reaches over its block.
+type tuckPaper struct {
+	below piece.Stretch // of v, from the torn edge to below the end line
+	high  piece.Stretch // of v, of the paper
+	wide  piece.Stretch // of u, of the paper
+	// side tells that a torn side of the block is drawn with the lines, at torn.
+	side bool
+	torn float64
+}
+
+// tuckPaperOf returns how far the tuck sheet of a block reaches.
+func tuckPaperOf(b *piece.Block) tuckPaper {
+	us, vs := linesOf(b)
+	t := besides(b, us)
+	t.below = vs
+	if b.Up > 0 {
+		t.below.From = max(vs.From-sheetFoot, b.Bottom())
+	} else {
+		t.below.To = min(vs.To+sheetFoot, b.Bottom())
+	}
+	// The name of the torn edge stands over it, clear of the lines.
+	t.high = t.below
+	if b.Up > 0 {
+		t.high.To += sheetMargin
+	} else {
+		t.high.From -= sheetMargin
+	}
+	return t
+}
+
+// linesOf returns the stretches of u and v over which a block carries lines.
+func linesOf(b *piece.Block) (us, vs piece.Stretch) {
+	vs = piece.Stretch{From: b.UpperEdge(), To: b.UpperEdge()}
+	for _, r := range b.Folding.Rows {
+		for _, f := range r.Folds {
+			for _, u := range []float64{0, f.Near, f.Far()} {
+				if u < 0 && b.Folding.OnAxis {
+					continue
+				}
+				us.From, us.To = min(us.From, b.FlatU(r, u)), max(us.To, b.FlatU(r, u))
+			}
+			vs.From, vs.To = min(vs.From, b.Begin(r), b.Level(r, f)), max(vs.To, b.Begin(r), b.Level(r, f))
+		}
+	}
+	return us, vs
+}
+
+// besides returns how far a tuck sheet reaches to the sides of its lines. On the
+// fold it begins at the centre. Elsewhere it goes on to the nearer torn side of the
+// block, where that is near enough.
+func besides(b *piece.Block, us piece.Stretch) tuckPaper {
+	t := tuckPaper{wide: piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}}
+	if b.Folding.OnAxis {
+		t.wide.From = 0
+		return t
+	}
+	flat := func(u float64) float64 { return b.Folding.Flat.U(b.Folding.Flat.Flat(b.At(u, 0))) }
+	left, right := flat(b.Us.From)-b.Sides, flat(b.Us.To)+b.Sides
+	if us.From-left <= right-us.To {
+		t.torn, t.side = left, us.From-left <= sheetReach
+	} else {
+		t.torn, t.side = right, right-us.To <= sheetReach
+	}
+	if t.side {
+		t.wide = piece.Stretch{From: min(t.wide.From, t.torn), To: max(t.wide.To, t.torn)}
+	}
+	return t
+}
+
+// tuckSheet returns the tuck sheet of a piece.
+func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
+	b := p.Block
+	paper := tuckPaperOf(b)
+	m := mark.Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Outline: b.Rectangle(paper.wide, paper.high)}
+	m.Notes = b.Notes(pattern.Unit)
+	markTornEdges(&m, b, paper)
+	for _, line := range baseLines(p) {
+		m.Add(mark.Centre, line.name, b.Along(line.u, paper.high))
+		if paper.side {
+			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-paper.torn))))
+		}
+	}
+	for _, cross := range crosses(p) {
+		if v := b.V(cross); b.Folding.OnAxis && v > paper.below.From && v < paper.below.To {
+			m.Marks = append(m.Marks, crossAt(cross, b.Folding.Out)...)
+		}
+	}
+	for _, r := range b.Folding.Rows {
+		markBlockRow(&m, b, r)
+	}
+	m.Notes = append(m.Notes, foldNotes(p, pattern.Unit)...)
+	if b.Measure != nil {
+		m.Notes = append(m.Notes, b.Measured(p, pattern.Unit)...)
+	}
+	if b.Folding.OnAxis {
+		return p.Printed(m, b.Folding.Origin, b.Folding.Out)
+	}
+	return m
+}
+
+// markTornEdges draws the edges of the block that a tuck sheet reaches.
+func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
+	top := b.Across(paper.wide, b.UpperEdge())
+	if b.Up < 0 {
+		top = top.Reversed()
+	}
+	m.Add(mark.BlockEdge, "top edge of the block", top)
+	if bottom := b.Bottom(); bottom == paper.below.From || bottom == paper.below.To {
+		m.Add(mark.BlockEdge, "bottom edge of the block", b.Across(paper.wide, bottom))
+	}
+	if paper.side {
+		m.Add(mark.BlockEdge, "side edge of the block", b.Along(paper.torn, paper.high))
+	}
+}
+
+// markBlockRow draws the lines of a row on its block, from the torn edge to where they
+// end.
+func markBlockRow(m *mark.Marking, b *piece.Block, r piece.Row) {
+	for _, f := range r.Folds {
+		vs := piece.Stretch{From: b.Begin(r), To: b.Level(r, f)}
+		for _, l := range f.Lines {
+			u := b.FlatU(r, l.U)
+			if b.Folding.OnAxis && u < piece.SamePoint {
+				continue // the centre line, or the other half
+			}
+			m.Add(l.Role, "", b.Along(u, vs))
+		}
+		if r.Kind == piece.PleatFolds {
+			v := vs.From + piece.ArrowDown*(vs.To-vs.From)
+			m.Add(mark.Arrow, "", b.Across(piece.Stretch{From: b.FlatU(r, f.At), To: b.FlatU(r, f.Placement())}, v))
+		}
+	}
+	if end := r.EndLine(); end != nil {
+		m.Add(mark.TuckEnd, fmt.Sprintf("the %s %ss end here", r.Key, r.Kind), end)
+	}
+}
+
+// foldNotes says, in parts, what the tucks of a piece and the pleats across it are.
+func foldNotes(p *piece.Piece, unit length.Unit) []string {
+	var notes []string
+	for _, t := range p.Tucks {
+		notes = append(notes, DescribeTuck(t, unit.Names)...)
+	}
+	for _, pleats := range p.Pleatings {
+		notes = append(notes, DescribePleating(pleats, unit.Names)...)
+	}
+	return notes
+}
+
+// endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
+// in one number for each row, or in one for each of its folds.
+func endsBelow(b *piece.Block, unit length.Unit) []string {
+	var notes []string
+	for _, r := range b.Folding.Rows {
+		if !r.Folds[0].End.Given {
+			continue
+		}
+		var ends []string
+		for _, f := range r.Folds {
+			if end := unit.Print(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
+				ends = append(ends, end)
+			}
+		}
+		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Kind, all[0]))
+		} else {
+			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Kind, strings.Join(ends, ", ")))
+		}
+	}
+	return notes
+}
+
+// baseLine is a line that tucks are measured from.
+type baseLine struct {
+	name string
+	u    float64
+}
+
+// baseLines returns the lines that the rows of a block are measured from, each
+// once; first the centre of a piece that lies on the fold, which they may be
+// measured from or not.
+func baseLines(p *piece.Piece) []baseLine {
+	b := p.Block
+	var lines []baseLine
+	if b.Folding.OnAxis {
+		name := p.Edges[p.FoldEdge()].Key
+		if b.OnCentre() {
+			name += ", and the fold of tuck 1"
+		}
+		lines = append(lines, baseLine{name, 0})
+	}
+	for _, r := range b.Folding.Rows {
+		u := b.Folding.Offset(r)
+		if !slices.ContainsFunc(lines, func(l baseLine) bool { return math.Abs(l.u-u) < piece.SamePoint }) {
+			lines = append(lines, baseLine{r.Base.Name, u})
+		}
+	}
+	return lines
+}
+
+// tuckRuler returns the tuck ruler of a piece.
+func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
+	b := p.Block
+	us, _ := linesOf(b)
+	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
+	if b.Folding.OnAxis {
+		wide.From = 0
+	}
+	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
+	for i := 1; i < len(m.Outline); i++ {
+		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
+	}
+	for _, line := range baseLines(p) {
+		if !b.Folding.OnAxis || line.u > piece.SamePoint { // else the strip ends there
+			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))
+		}
+	}
+	for _, r := range b.Folding.Rows {
+		tickRow(&m, b, r)
+	}
+	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
+	if b.Folding.OnAxis {
+		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.FoldEdge()].Key+"; turn it over for the other half")
+	}
+	return m
+}
+
+// tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
+// number.
+func tickRow(m *mark.Marking, b *piece.Block, r piece.Row) {
+	told := -1
+	for _, f := range r.Folds {
+		for _, l := range f.Lines {
+			u := b.FlatU(r, l.U)
+			if b.Folding.OnAxis && u < piece.SamePoint {
+				continue
+			}
+			if l.Role == mark.TuckStitch || l.Role == mark.Placement {
+				m.Add(l.Role, "", b.Along(u, piece.Stretch{From: 0, To: stitchTick}))
+				continue
+			}
+			number := ""
+			if told != f.Number {
+				number, told = strconv.Itoa(f.Number+1), f.Number
+			}
+			m.Add(l.Role, number, b.Along(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
+		}
+	}
+}

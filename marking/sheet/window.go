@@ -1,0 +1,236 @@
+package sheet
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A line inside a template is drawn through windows: narrow
+// openings with one long side on the line, with bridges of paper between them, so
+// that the template stays in one piece. A window keeps clear of the template's edge
+// and of all other lines that have windows, so far that the paper between does not
+// tear; and of the line itself where that comes back. A line too close to others of
+// its role, or to the edge, for windows along half of its length has ticks at the
+// template's edges instead, where the line, ruled on, comes out; they are joined with
+// a ruler. Where the line ends before it comes out there is a hole to be pricked, so
+// that it is ruled no farther. Only a straight line can be.
+
+const (
+	windowWidth  = 2.0  // of a window, in mm: room for the point of a pencil
+	windowLength = 50.0 // the most of one, in mm
+	leastWindow  = 12.0 // the least of one, in mm
+	windowBridge = 10.0 // between two windows of one line, in mm
+	windowEdge   = 8.0  // between a window and the template's edge, in mm
+	windowApart  = 10.0 // between windows of two lines, in mm
+	// windowLook is how far apart, in mm, a line is looked at for room; a window
+	// stays as much farther from where there is none.
+	windowLook = 1.0
+	// windowShare is the least part of a line that has windows.
+	windowShare = 0.5
+	tickLength  = 6.0 // of a tick, in mm
+	// comesBack is how far along a line from a place, in mm, it may come near that
+	// place again for a reason other than its own course: half as far again as
+	// windows keep apart.
+	comesBack = 1.5 * (windowApart + 2*windowWidth)
+)
+
+// hasWindows reports whether lines of the role are drawn through windows. Stitch lines
+// are only where they are no edge's.
+func hasWindows(role mark.Role) bool {
+	return slices.Contains([]mark.Role{mark.Fold, mark.Centre, mark.TuckFold, mark.TuckStitch, mark.TuckEnd, mark.PleatFold, mark.Placement}, role)
+}
+
+// windowed is a line in a template.
+type windowed struct {
+	mark mark.Mark
+	tree *plane.Tree
+}
+
+// openings are the windows and ticks of a template, and the holes at the ends of lines
+// that have ticks.
+type openings struct {
+	windows, ticks, holes []mark.Mark
+	// unmarked are the names of bent lines that have no room for windows.
+	unmarked []string
+}
+
+// openingsFor finds the windows and ticks of lines in a template with an outline.
+func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
+	var all []windowed
+	for _, m := range lines {
+		if tree := plane.NewTree(m.Path); tree.Length() > piece.LeastLine {
+			all = append(all, windowed{m, tree})
+		}
+	}
+	stretches := make([][]piece.Stretch, len(all))
+	every := func(int) bool { return true }
+	for i, w := range all {
+		stretches[i] = w.room(outline, linesNear(all, i, every))
+	}
+	// A line that has no windows does not stand in the way of another: but for those
+	// of its own role, so that of a row all lines are marked in one way.
+	for i, w := range all {
+		if stretches[i] == nil {
+			rival := func(k int) bool { return stretches[k] != nil || all[k].mark.Role == w.mark.Role }
+			stretches[i] = w.room(outline, linesNear(all, i, rival))
+		}
+	}
+	var o openings
+	for i, w := range all {
+		switch {
+		case stretches[i] != nil:
+			for _, s := range stretches[i] {
+				o.windows = append(o.windows, w.windowsIn(s)...)
+			}
+		case w.mark.Path.Straightness() <= piece.Straightness:
+			ticks, holes := w.ticks(outline)
+			o.ticks = append(o.ticks, ticks...)
+			o.holes = append(o.holes, holes...)
+		default:
+			o.unmarked = length.AddOnce(o.unmarked, nameOf(w.mark))
+		}
+	}
+	return o
+}
+
+// linesNear returns the lines that may be too near to line i, of those that count.
+func linesNear(all []windowed, i int, counts func(k int) bool) []*plane.Tree {
+	reach := all[i].tree.Bounds().Grown(windowApart + 2*windowWidth)
+	var trees []*plane.Tree
+	for k, other := range all {
+		if k != i && counts(k) && other.tree.Bounds().Meets(reach) {
+			trees = append(trees, other.tree)
+		}
+	}
+	return trees
+}
+
+// nameOf is what a line is called, or what it is.
+func nameOf(m mark.Mark) string {
+	if m.Name != "" {
+		return length.Shown(m.Name)
+	}
+	return m.Role.String()
+}
+
+// room returns the stretches of the line that windows have room in; nil where that is
+// less than windowShare of it. Windows of other lines may lie on either side of these.
+func (w windowed) room(outline *plane.Tree, near []*plane.Tree) []piece.Stretch {
+	length := w.tree.Length()
+	path := w.mark.Path
+	if length < 2*comesBack && path[0].Distance(path[len(path)-1]) < length/2 {
+		return nil // what lies in so small a ring would fall out
+	}
+	looks := int(math.Ceil(length / windowLook))
+	places := make([]plane.Point, looks+1)
+	for k := range places {
+		places[k] = w.tree.At(length * float64(k) / float64(looks))
+	}
+	returns := comingBack(places, length/float64(looks))
+	free := func(k int) bool {
+		q := places[k]
+		return !returns[k] && outline.Holds(q) && !outline.Nearer(q, windowEdge+windowWidth) &&
+			!slices.ContainsFunc(near, func(other *plane.Tree) bool { return other.Nearer(q, windowApart+2*windowWidth) })
+	}
+	var stretches []piece.Stretch
+	open := 0.0
+	for k := 0; k <= looks; k++ {
+		first := k
+		for k <= looks && free(k) {
+			k++
+		}
+		s := piece.Stretch{From: length*float64(first)/float64(looks) + windowLook, To: length*float64(k-1)/float64(looks) - windowLook}
+		if n := len(stretches); n > 0 {
+			s.From = math.Max(s.From, stretches[n-1].To+windowBridge)
+		}
+		if s.To-s.From >= leastWindow {
+			stretches = append(stretches, s)
+			open += s.To - s.From
+		}
+	}
+	if open < windowShare*length {
+		return nil
+	}
+	return stretches
+}
+
+// comingBack tells of places along a line, each a step of mm from the last, whether
+// the line comes near them once more, farther along or before.
+func comingBack(places []plane.Point, step float64) []bool {
+	const reach = windowApart + 2*windowWidth
+	type square struct{ x, y int }
+	squareOf := func(q plane.Point) square {
+		return square{int(math.Floor(q.X / reach)), int(math.Floor(q.Y / reach))}
+	}
+	in := map[square][]int{}
+	for k, q := range places {
+		in[squareOf(q)] = append(in[squareOf(q)], k)
+	}
+	back := make([]bool, len(places))
+	for k, q := range places {
+		at := squareOf(q)
+		for x := at.x - 1; x <= at.x+1 && !back[k]; x++ {
+			for y := at.y - 1; y <= at.y+1 && !back[k]; y++ {
+				back[k] = slices.ContainsFunc(in[square{x, y}], func(o int) bool {
+					return math.Abs(float64(o-k))*step > comesBack && places[o].Distance(q) < reach
+				})
+			}
+		}
+	}
+	return back
+}
+
+// windowsIn returns the windows in a stretch of the line, all of one length.
+func (w windowed) windowsIn(s piece.Stretch) []mark.Mark {
+	count := math.Max(1, math.Ceil((s.To-s.From+windowBridge)/(windowLength+windowBridge)))
+	long := (s.To - s.From - (count-1)*windowBridge) / count
+	var all []mark.Mark
+	for k := range int(count) {
+		from := s.From + float64(k)*(long+windowBridge)
+		side := w.mark.Path.Between(from, from+long)
+		beside, ok := plane.Offset(side, windowWidth, 0)
+		if !ok {
+			continue
+		}
+		ring := slices.Concat(side.Reversed(), beside.Path)
+		all = append(all, mark.Mark{Role: mark.Window, Path: append(ring, ring[0])})
+	}
+	return all
+}
+
+// ticks returns the ticks of a straight line: from where it comes out at the edge of
+// the template, either way, inward; and a hole at each end that lies inside.
+func (w windowed) ticks(outline *plane.Tree) (ticks, holes []mark.Mark) {
+	path := w.mark.Path
+	a, b := path[0], path[len(path)-1]
+	for _, end := range []struct{ at, out plane.Point }{{a, a.Sub(b).Unit()}, {b, b.Sub(a).Unit()}} {
+		q, ok := comesOut(outline, end.at, end.out)
+		if ok {
+			ticks = append(ticks, mark.Mark{Role: w.mark.Role, Path: plane.Path{q, q.Sub(end.out.Mul(tickLength))}})
+		}
+		if !ok || q.Distance(end.at) > tickLength {
+			// Two dots in one: a path of one point would have no length.
+			holes = append(holes, mark.Mark{Role: mark.Prick, Path: plane.Path{end.at, end.at.Sub(end.out.Mul(piece.LeastLine))}})
+		}
+	}
+	return ticks, holes
+}
+
+// comesOut returns where one leaves an outline who goes from a place in it, or on it,
+// straight on.
+func comesOut(outline *plane.Tree, from, direction plane.Point) (plane.Point, bool) {
+	bounds := outline.Bounds()
+	far := bounds.Width() + bounds.Height() + from.Distance(bounds.Centre())
+	// From a little before the place, which may lie on the outline itself.
+	way := plane.NewTree(plane.Path{from.Sub(direction.Mul(piece.LeastLine)), from.Add(direction.Mul(far))})
+	crossings := plane.Crossings(way, outline)
+	if len(crossings) == 0 {
+		return plane.Point{}, false
+	}
+	return crossings[0].At, true
+}

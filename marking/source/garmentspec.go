@@ -1,0 +1,64 @@
+package source
+
+import (
+	"tuckmark/marking/fault"
+)
+
+// Rules of this file: what a file says of the garment as a whole, of what joins its
+// pieces and what is sewn to them. Edges are named by piece and edge:
+// "front.neck".
+
+// SeamSpec is one [seam.KEY].
+type SeamSpec struct {
+	Key      string
+	Place    fault.Place
+	Join     fault.Place // where the two sides are given
+	Sides    [2][]Text   // the edges of each
+	Ease     Length      // by how much the first side may be longer, to be eased in
+	Within   Length      // what they may differ beyond that
+	Gathered bool        // the longer side is drawn up to the other
+}
+
+// TrimSpec is one [trim.KEY].
+type TrimSpec struct {
+	Key       string
+	Place     fault.Place
+	Along     []Text
+	Kind      Value[TrimKind]
+	Width     Length
+	Fullness  Factor
+	Lies      Value[Lies]
+	Joins     Count  // how many times its ends are joined or turned in
+	JoinTakes Length // what each of them takes
+}
+
+// RuffleSpec is one [ruffle.KEY].
+type RuffleSpec struct {
+	Key      string
+	Place    fault.Place
+	Along    []Text
+	Fullness Factor
+	Depth    Length // finished
+	Hem      Length
+	Turn     Length
+	Seam     Length // by which it is sewn on
+	Joining  Length // the allowance of the seams that join its strips
+	Round    bool   // it goes all round, without ends
+}
+
+// BindingSpec is one [binding.KEY].
+type BindingSpec struct {
+	Key     string
+	Place   fault.Place
+	Along   []Text
+	Width   Length // finished
+	Fold    Value[BindingFold]
+	Joins   Count  // how many times its ends are joined
+	Joining Length // the allowance of the seams that join its strips
+	Square  Length // the side of the square of cloth that it is cut from
+}
+
+// SewingSpec is [sewing]: how it was sewn, to be found again next time.
+type SewingSpec struct {
+	Needle, Thread, Stitch, Tension, Position Text
+}

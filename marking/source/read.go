@@ -1,0 +1,278 @@
+package source
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+)
+
+// Rules of this file: it knows which keys a file may have and which of them
+// go together. Whether a name stands for anything is not looked at here.
+
+// MaxFileSize is how large a file may be, in bytes. It bounds the time and the
+// memory of reading one; a thousand edges fit in less than a tenth of it.
+const MaxFileSize = 10 << 20
+
+const (
+	maxCut   = 99  // the most pieces cut from one outline
+	maxFolds = 500 // the most tucks, or pleats, of one set
+	// mostOfAKind is the most pieces, or edges, lines, sets or notches of one
+	// piece. Each may have to be held against each other.
+	mostOfAKind = 1000
+)
+
+// Read turns the bytes of a file into a Spec. printable reports whether the
+// sheets' font has a character; every text that is printed is held against it.
+// The error is of type Faults: one when the text is not TOML, else all
+// that are found, in the order of their lines, up to the first hundred.
+func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
+	r := &fileReader{file: file, printable: printable}
+	spec := r.read(data)
+	if len(r.faults) > 0 {
+		return nil, r.faults.Sorted()
+	}
+	spec.File = file
+	return spec, nil
+}
+
+func (r *fileReader) read(data []byte) *Spec {
+	if len(data) > MaxFileSize {
+		r.faults = fault.List{TooLarge(r.file, int64(len(data)))}
+		return nil
+	}
+	root, values, f := parsed(data)
+	if f != nil {
+		f.Place.File = r.file
+		r.faults = fault.List{f}
+		return nil
+	}
+	return (&fileTable{fileReader: r, place: fault.Place{File: r.file}, spot: root, values: values}).pattern()
+}
+
+// parsed returns the values of a file, and where they stand. The fault has the line,
+// and no file.
+func parsed(data []byte) (*spot, map[string]any, *fault.Fault) {
+	text, f := plainText(data)
+	if f == nil && strings.TrimSpace(text) == "" {
+		f = &fault.Fault{Cause: "the file is empty", Hint: emptyHint}
+	}
+	if f != nil {
+		return nil, nil, f
+	}
+	root, f := findSpots(text)
+	if f != nil {
+		return nil, nil, f
+	}
+	values, f := parseTOML(text, root)
+	return root, values, f
+}
+
+const emptyHint = "describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
+
+// TooLarge is the mistake of handing over a file of so many bytes, more than
+// MaxFileSize, for whoever sees the size before reading it all.
+func TooLarge(file string, bytes int64) *fault.Fault {
+	return &fault.Fault{
+		Place: fault.Place{File: file},
+		Cause: fmt.Sprintf("the file is %s; a pattern is at most %s", megabytes(bytes), megabytes(MaxFileSize)),
+		Hint:  "is this the file you meant?",
+	}
+}
+
+// megabytes gives a size as a person says it, rounded up to a tenth.
+func megabytes(bytes int64) string {
+	tenths := math.Ceil(float64(bytes) * 10 / (1 << 20))
+	return strconv.FormatFloat(tenths/10, 'f', -1, 64) + " MB"
+}
+
+func (t *fileTable) pattern() *Spec {
+	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
+	unit := choice[length.Unit](t, "unit", []string{length.Inch.String(), length.Centimetre.String(), length.Millimetre.String()})
+	t.unit = unit.V
+	spec := &Spec{
+		Title:     t.printed("title"),
+		Size:      t.printed("size"),
+		Unit:      unit,
+		Allowance: t.length("allowance", fromZero),
+		Sleepwear: t.yes("sleepwear"),
+	}
+	if cloth := t.table("cloth"); cloth != nil {
+		cloth.know("width", "see-through")
+		spec.ClothWidth = cloth.length("width", aboveZero)
+		spec.SeeThrough = cloth.flag("see-through")
+	}
+	t.needSome("piece", emptyHint)
+	for _, p := range t.named("piece") {
+		spec.Pieces = append(spec.Pieces, p.piece())
+	}
+	t.garment(spec)
+	return spec
+}
+
+func (t *fileTable) piece() PieceSpec {
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
+	p := PieceSpec{
+		Key:    t.name,
+		Place:  t.place,
+		Name:   t.printed("name"),
+		Cut:    t.count("cut", maxCut),
+		Layers: t.count("layers", maxCut),
+		Fold:   t.reference("fold"),
+		Drawn:  choice[Drawn](t, "drawn", drawnWords[:]),
+		Print:  choice[Print](t, "print", printWords[:]),
+	}
+	if p.Print.V == Half || p.Print.V == Whole {
+		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
+	}
+	p.Transfer = t.transfers()
+	p.GrainAlong, p.GrainPoints = t.grain()
+	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
+	for _, e := range t.named("edge") {
+		p.Edges = append(p.Edges, e.edge())
+	}
+	for _, k := range t.named("tuck") {
+		p.Tucks = append(p.Tucks, k.tuck())
+	}
+	for _, k := range t.named("pleat") {
+		switch {
+		case k.has("beside") && k.has("edge"):
+			k.report(k.at("beside"), `cannot stand beside "edge"`,
+				"a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one")
+		case k.has("beside"):
+			p.Pleatings = append(p.Pleatings, k.pleating())
+		default:
+			p.Pleats = append(p.Pleats, k.pleat())
+		}
+	}
+	for _, l := range t.named("line") {
+		p.Lines = append(p.Lines, l.line())
+	}
+	for _, n := range t.named("notch") {
+		p.Notches = append(p.Notches, n.notch())
+	}
+	if b := t.table("block"); b != nil {
+		p.Block = b.block()
+	}
+	return p
+}
+
+func (t *fileTable) block() *BlockSpec {
+	t.know("ends", "sides", "measured")
+	return &BlockSpec{
+		Place:    t.place,
+		Ends:     t.length("ends", fromZero),
+		Sides:    t.length("sides", fromZero),
+		Measured: t.length("measured", aboveZero),
+	}
+}
+
+// grain reads the grain line: along an edge or a line, or from point to point.
+func (t *fileTable) grain() (Text, Points) {
+	switch v := t.values["grain"].(type) {
+	case nil:
+		return Text{}, Points{}
+	case string:
+		return t.reference("grain"), Points{}
+	case []any:
+		p := t.points("grain")
+		if len(v) > 2 {
+			t.report(p.Place, fmt.Sprintf("has %s, and needs two", Counted(len(v), "point")), "a grain line is straight: give its two ends")
+		}
+		return Text{}, p
+	default:
+		t.report(t.at("grain"), "must be a name or two points, but is "+asGiven(v),
+			`write grain = "centre front", or grain = [[0, 0], [0, 5]]`)
+		return GivenAt("", t.at("grain")), Points{}
+	}
+}
+
+func (t *fileTable) edge() EdgeSpec {
+	t.know("points", "smooth", "allowance", "hem", "turn", "marked")
+	t.need("points", pointsHint)
+	e := EdgeSpec{
+		Key:       t.name,
+		Place:     t.place,
+		Points:    t.points("points"),
+		Smooth:    t.yes("smooth"),
+		Allowance: t.length("allowance", fromZero),
+		Hem:       t.length("hem", aboveZero),
+		Turn:      t.length("turn", fromZero),
+		Marked:    t.flag("marked"),
+	}
+	if t.has("hem") {
+		t.refuseBeside("allowance", "hem", "a hem stands in place of a seam allowance: leave one of them out")
+	} else {
+		t.refuseWithout("turn", "hem", "turn is what is folded under at the edge of a hem: give the depth of the hem too")
+	}
+	return e
+}
+
+func (t *fileTable) pleat() PleatSpec {
+	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
+	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
+	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
+	t.need("at", "it is measured along the edge to the fold line: at = 1")
+	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)
+	t.need("toward", `it names the edge that the fold is laid toward: toward = "side"`)
+	t.need("length", `it says how long the lines are: length = "1 1/2"`)
+	p := PleatSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Edge:    t.reference("edge"),
+		From:    t.reference("from"),
+		At:      t.length("at", fromZero),
+		Depth:   t.length("depth", aboveZero),
+		Toward:  t.reference("toward"),
+		Length:  t.length("length", aboveZero),
+		Count:   t.count("count", maxFolds),
+		Spacing: t.length("spacing", aboveZero),
+		Run:     choice[Run](t, "run", runWords[:]),
+	}
+	if p.Count.V > 1 {
+		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
+	}
+	return p
+}
+
+func (t *fileTable) line() LineSpec {
+	t.know("along", "distance", "points", "smooth", "kind")
+	const either = "give the edge it runs along and its distance from it, or give its points"
+	if t.has("points") {
+		t.refuseBeside("along", "points", either)
+		t.refuseBeside("distance", "points", either)
+	} else {
+		t.refuseWithout("smooth", "points", "smooth draws a curve through points; a line along an edge is as that edge is")
+		t.refuseWithout("along", "distance", either)
+		t.refuseWithout("distance", "along", either)
+		if !t.has("along") && !t.has("distance") && len(t.meant) == 0 {
+			t.report(t.place, "where the line runs is missing", either)
+		}
+	}
+	return LineSpec{
+		Key:      t.name,
+		Place:    t.place,
+		Along:    t.reference("along"),
+		Distance: t.length("distance", aboveZero),
+		Points:   t.points("points"),
+		Smooth:   t.yes("smooth"),
+		Kind:     choice[LineKind](t, "kind", lineWords[:]),
+	}
+}
+
+func (t *fileTable) notch() NotchSpec {
+	t.know("edge", "from", "at")
+	t.need("edge", `it names the edge that is notched: edge = "armhole"`)
+	t.need("from", `it names the edge at whose corner measuring starts: from = "shoulder"`)
+	t.need("at", "it is measured along the edge to the notch: at = 3")
+	return NotchSpec{
+		Key:   t.name,
+		Place: t.place,
+		Edge:  t.reference("edge"),
+		From:  t.reference("from"),
+		At:    t.length("at", fromZero),
+	}
+}

@@ -1,0 +1,100 @@
+package source
+
+// Rules of this file: it knows which keys tucks, and pleats across a piece, may
+// have and which of them go together.
+
+func (t *fileTable) tuck() TuckSpec {
+	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step", "sewn", "sample")
+	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
+	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
+	t.need("count", "it says how many tucks there are: count = 6")
+	t.need("first", `it is measured from the edge or line to the first fold: first = "3/8"`)
+	k := TuckSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Beside:  t.reference("beside"),
+		Side:    t.reference("side"),
+		Width:   t.length("width", aboveZero),
+		Count:   t.count("count", maxFolds),
+		First:   t.length("first", fromZero),
+		Spacing: t.length("spacing", aboveZero),
+		Gap:     t.length("gap", fromZero),
+		Press:   choice[Press](t, "press", pressWords[:]),
+		End:     t.end("tucks are stitched"),
+		Sewn:    choice[Stitching](t, "sewn", stitchingWords[:]),
+	}
+	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
+	if v, given := t.values["sample"]; given {
+		// A sample is written on one line, not as a table of its own.
+		if s := t.asTable("sample", v, sampleForm); s != nil {
+			k.Sample = s.sample()
+		}
+	}
+	return k
+}
+
+// end reads where folds end. sewn begins the sentence about it: "tucks are
+// stitched".
+func (t *fileTable) end(sewn string) EndSpec {
+	e := EndSpec{
+		Below:  t.reference("below"),
+		Length: t.length("length", aboveZero),
+		End:    choice[EndShape](t, "end", endWords[:]),
+		Step:   t.length("step", anywhere),
+	}
+	together := sewn + ` to "length" below the edge that "below" names; leave both out to have them run from edge to edge`
+	t.refuseWithout("below", "length", together)
+	t.refuseWithout("length", "below", together)
+	t.refuseWithout("end", "below", "end is the shape of the end line of folds that do not run from edge to edge")
+	switch {
+	case e.End.V == Stepped:
+		t.need("step", `it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`)
+	case t.has("step"):
+		t.report(t.at("step"), `has no meaning without end = "stepped"`, "a step makes each fold longer or shorter than the one before")
+	}
+	return e
+}
+
+const sampleForm = `write sample = {tucks = 10, flat = "6", sewn = "3 9/16"}: how many were sewn, and how far apart two marks lay before and after`
+
+func (t *fileTable) sample() *SampleSpec {
+	t.know("tucks", "flat", "sewn")
+	t.need("tucks", sampleForm)
+	t.need("flat", sampleForm)
+	t.need("sewn", sampleForm)
+	return &SampleSpec{
+		Place: t.place,
+		Tucks: t.count("tucks", maxFolds),
+		Flat:  t.length("flat", aboveZero),
+		Sewn:  t.length("sewn", aboveZero),
+	}
+}
+
+func (t *fileTable) pleating() PleatingSpec {
+	if t.has("toward") { // which is known, though not here
+		t.report(t.at("toward"), "belongs to a pleat in one edge", `which way a pleat across the piece is laid says press = "toward" or press = "away"`)
+		delete(t.values, "toward")
+	}
+	t.know("beside", "side", "kind", "depth", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step")
+	t.need("depth", `it is how far the fold of the pleat lies over: depth = "1"`)
+	t.need("first", `it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = "2"`)
+	p := PleatingSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Beside:  t.reference("beside"),
+		Side:    t.reference("side"),
+		Kind:    choice[PleatKind](t, "kind", pleatWords[:]),
+		Depth:   t.length("depth", aboveZero),
+		Count:   t.count("count", maxFolds),
+		First:   t.length("first", fromZero),
+		Spacing: t.length("spacing", aboveZero),
+		Gap:     t.length("gap", fromZero),
+		Press:   choice[Press](t, "press", pressWords[:]),
+		End:     t.end("pleats are pressed"),
+	}
+	t.refuseBeside("gap", "spacing", "spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out")
+	if p.Kind.V != KnifePleat {
+		t.refuseBeside("press", "kind", "the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats")
+	}
+	return p
+}

@@ -1,0 +1,199 @@
+package source
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/sketch"
+)
+
+// folded is a file with every key of tucks, of pleats across a piece and of a block.
+const folded = `unit = "cm"
+[piece.front]
+fold = "all"
+drawn = "finished"
+print = "whole"
+[piece.front.edge.all]
+points = [[0, 0], [1, 0]]
+[piece.front.tuck.t]
+beside = "all"
+side = "neck"
+width = 0.5
+count = 3
+first = 2
+gap = "1 mm"
+press = "toward"
+below = "neck"
+length = 5
+end = "stepped"
+step = -0.5
+sewn = "edge"
+sample = {tucks = 10, flat = "6 in", sewn = "3 9/16 in"}
+[piece.front.pleat.p]
+beside = "all"
+side = "hem"
+kind = "knife"
+depth = 2
+count = 4
+first = 0
+spacing = 7
+press = "away"
+below = "waist"
+length = 8
+end = "follow"
+[piece.front.block]
+ends = 0
+sides = 1.5
+measured = "16 1/4 in"
+`
+
+func TestReadTakesEveryKeyOfFolds(t *testing.T) {
+	spec, err := Read("linden.toml", []byte(folded), sketch.HasLetter)
+	require.NoError(t, err)
+	front := spec.Pieces[0]
+	assert.Equal(t, GivenAt(Finished, at("piece.front.drawn", 4)), front.Drawn)
+	assert.Equal(t, GivenAt(Whole, at("piece.front.print", 5)), front.Print)
+
+	tuck := front.Tucks[0]
+	assert.Equal(t, at("piece.front.tuck.t", 8), tuck.Place)
+	assert.Equal(t, GivenAt(PressedToward, at("piece.front.tuck.t.press", 15)), tuck.Press)
+	assert.Equal(t, GivenAt(1.0, at("piece.front.tuck.t.gap", 14)), tuck.Gap)
+	assert.Equal(t, EndSpec{
+		Below:  GivenAt("neck", at("piece.front.tuck.t.below", 16)),
+		Length: GivenAt(50.0, at("piece.front.tuck.t.length", 17)),
+		End:    GivenAt(Stepped, at("piece.front.tuck.t.end", 18)),
+		Step:   GivenAt(-5.0, at("piece.front.tuck.t.step", 19)),
+	}, tuck.End)
+	require.NotNil(t, tuck.Sample)
+	assert.Equal(t, at("piece.front.tuck.t.sample", 21), tuck.Sample.Place)
+	assert.Equal(t, GivenAt(10, at("piece.front.tuck.t.sample.tucks", 21)), tuck.Sample.Tucks)
+	assert.InDelta(t, 152.4, tuck.Sample.Flat.V, 1e-9)
+	assert.InDelta(t, 90.4875, tuck.Sample.Sewn.V, 1e-9)
+	assert.Equal(t, at("piece.front.tuck.t.sample.sewn", 21), tuck.Sample.Sewn.Place)
+
+	assert.Empty(t, front.Pleats, "a pleat beside a line runs across the piece")
+	require.Len(t, front.Pleatings, 1)
+	pleat := front.Pleatings[0]
+	assert.Equal(t, []string{"p", "all", "hem", "waist"},
+		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
+	assert.Equal(t, KnifePleat, pleat.Kind.V)
+	assert.Equal(t, PressedAway, pleat.Press.V)
+	assert.Equal(t, Follow, pleat.End.End.V)
+	assert.Equal(t, GivenAt(20.0, at("piece.front.pleat.p.depth", 26)), pleat.Depth)
+	assert.Equal(t, GivenAt(4, at("piece.front.pleat.p.count", 27)), pleat.Count)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.p.first", 28)), pleat.First)
+	assert.Equal(t, 70.0, pleat.Spacing.V)
+	assert.Equal(t, 80.0, pleat.End.Length.V)
+
+	require.NotNil(t, front.Block)
+	assert.Equal(t, at("piece.front.block", 34), front.Block.Place)
+	assert.Equal(t, GivenAt(0.0, at("piece.front.block.ends", 35)), front.Block.Ends)
+	assert.Equal(t, GivenAt(15.0, at("piece.front.block.sides", 36)), front.Block.Sides)
+	assert.InDelta(t, 412.75, front.Block.Measured.V, 1e-9)
+}
+
+// A sample and a block may be written in either of the two ways that TOML has for a
+// table.
+func TestReadTakesASampleWrittenEitherWay(t *testing.T) {
+	head := small + "[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n"
+	for name, text := range map[string]string{
+		"on one line":    head + "sample = {tucks = 10, flat = 6, sewn = \"3 9/16\"}\n",
+		"table":          head + "[piece.front.tuck.t.sample]\ntucks = 10\nflat = 6\nsewn = \"3 9/16\"\n",
+		"key by key":     head + "sample.tucks = 10\nsample.flat = 6\nsample.sewn = \"3 9/16\"\n",
+		"in other order": head + "sample = {sewn = \"3 9/16\", flat = 6, tucks = 10}\n",
+	} {
+		t.Run(name, func(t *testing.T) {
+			spec, err := Read("f.toml", []byte(text), sketch.HasLetter)
+			require.NoError(t, err)
+			sample := spec.Pieces[0].Tucks[0].Sample
+			require.NotNil(t, sample)
+			assert.Equal(t, 10, sample.Tucks.V)
+			assert.InDelta(t, 152.4, sample.Flat.V, 1e-9)
+			assert.InDelta(t, 90.4875, sample.Sewn.V, 1e-9)
+			assert.Equal(t, 8, sample.Place.Line)
+		})
+	}
+	spec, err := Read("linden.toml", []byte(small+"[piece.front]\nblock = {ends = 1}\n"), sketch.HasLetter)
+	require.NoError(t, err)
+	assert.Equal(t, GivenAt(25.4, at("piece.front.block.ends", 4)), spec.Pieces[0].Block.Ends)
+	spec, err = Read("linden.toml", []byte(small+"[piece.front.block]\n"), sketch.HasLetter)
+	require.NoError(t, err)
+	assert.Equal(t, &BlockSpec{Place: at("piece.front.block", 3)}, spec.Pieces[0].Block)
+}
+
+func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
+	const form = "\nhint: write sample = {tucks = 10, flat = \"6\", sewn = \"3 9/16\"}: how many were sewn, and how far apart two marks lay before and after"
+	const length = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
+	const together = "\nhint: pleats are pressed to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
+	const either = "\nhint: a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one"
+	tuck := func(s string) string {
+		return small + "[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n" + s
+	}
+	ends := func(s string) string { return tuck("below = \"all\"\nlength = 2\n" + s) }
+	pleat := func(s string) string {
+		return small + "[piece.front.pleat.p]\nbeside = \"all\"\ndepth = 1\nfirst = 1\n" + s
+	}
+	for _, c := range []struct{ name, in, want string }{
+		{"sample is a number", tuck("sample = 3"), "f.toml:8: piece.front.tuck.t.sample: must be a table, but is 3" + form},
+		{"sample is text", tuck("sample = \"10 tucks\""), "f.toml:8: piece.front.tuck.t.sample: must be a table, but is \"10 tucks\"" + form},
+		{"sample in a list", tuck("sample = [{tucks = 1, flat = 2, sewn = 1}]"), "f.toml:8: piece.front.tuck.t.sample: must be a table, but is a list" + form},
+		{"samples in a list of tables", tuck("[[piece.front.tuck.t.sample]]\ntucks = 1"), "f.toml:8: piece.front.tuck.t.sample: written as a list, in two pairs of brackets" + form},
+		{"empty sample", tuck("sample = {}"), "f.toml:8: piece.front.tuck.t.sample: \"tucks\" is missing" + form +
+			"\nf.toml:8: piece.front.tuck.t.sample: \"flat\" is missing" + form +
+			"\nf.toml:8: piece.front.tuck.t.sample: \"sewn\" is missing" + form},
+		{"sample without what it measured", tuck("sample = {tucks = 10, flat = 6}"), "f.toml:8: piece.front.tuck.t.sample: \"sewn\" is missing" + form},
+		{"mistyped key of a sample", tuck("sample = {tucks = 10, flat = 6, sown = 3}"), "f.toml:8: piece.front.tuck.t.sample.sown: this key is not known\nhint: did you mean \"sewn\"?"},
+		{"unknown key of a sample", tuck("sample = {tucks = 10, flat = 6, sewn = 3, needle = 60}"), "f.toml:8: piece.front.tuck.t.sample.needle: this key is not known\nhint: known here are tucks, flat, sewn"},
+		{"sample of no tucks", tuck("sample = {tucks = 0, flat = 6, sewn = 3}"), "f.toml:8: piece.front.tuck.t.sample.tucks: must be from 1 to 500, but is 0"},
+		{"tucks of a sample in quotes", tuck("sample = {tucks = \"10\", flat = 6, sewn = 3}"), "f.toml:8: piece.front.tuck.t.sample.tucks: must be a whole number, but is \"10\"\nhint: write a number such as tucks = 10, without quotes and without a point"},
+		{"sample that is still blank", tuck("sample = {tucks = 10, flat = 6, sewn = \"____\"}"), "f.toml:8: piece.front.tuck.t.sample.sewn: \"____\" is not a length" + length},
+		{"sample of no length", tuck("sample = {tucks = 10, flat = 0, sewn = -1}"), "f.toml:8: piece.front.tuck.t.sample.flat: must be more than 0, but is 0" +
+			"\nf.toml:8: piece.front.tuck.t.sample.sewn: must not be negative, but is -1"},
+		{"sample further down", tuck("press = \"away\"\n\n# sewn on Monday\nsample.tucks = 10\nsample.flat = 6\nsample.sewn = \"3,5\""), "f.toml:13: piece.front.tuck.t.sample.sewn: \"3,5\" is written with a comma\nhint: write a decimal with a point: \"3.5\""},
+
+		{"end without below", tuck("end = \"level\""), "f.toml:8: piece.front.tuck.t.end: has no meaning without \"below\"\nhint: end is the shape of the end line of folds that do not run from edge to edge"},
+		{"end of another kind", ends("end = \"curved\""), "f.toml:10: piece.front.tuck.t.end: \"curved\" is not known here\nhint: write \"level\", \"follow\" or \"stepped\""},
+		{"stepped without step", ends("end = \"stepped\""), "f.toml:3: piece.front.tuck.t: \"step\" is missing\nhint: it says how much longer each is than the one before, or, below 0, how much shorter: step = \"1/4\""},
+		{"step of level tucks", ends("end = \"level\"\nstep = 1"), "f.toml:11: piece.front.tuck.t.step: has no meaning without end = \"stepped\"\nhint: a step makes each fold longer or shorter than the one before"},
+		{"step alone", tuck("step = 1"), "f.toml:8: piece.front.tuck.t.step: has no meaning without end = \"stepped\"\nhint: a step makes each fold longer or shorter than the one before"},
+		{"step that is no length", ends("end = \"stepped\"\nstep = true"), "f.toml:11: piece.front.tuck.t.step: must be a length, but is true" + length},
+		{"length of nothing", tuck("below = \"all\"\nlength = 0"), "f.toml:9: piece.front.tuck.t.length: must be more than 0, but is 0"},
+		{"negative gap", tuck("gap = \"-1/8\""), "f.toml:8: piece.front.tuck.t.gap: must not be negative, but is \"-1/8\""},
+		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, press, below, length, end, step, sewn, sample"},
+
+		{"empty pleat beside a line", small + "[piece.front.pleat.p]\nbeside = \"all\"", "f.toml:3: piece.front.pleat.p: \"depth\" is missing\nhint: it is how far the fold of the pleat lies over: depth = \"1\"\n" +
+			"f.toml:3: piece.front.pleat.p: \"first\" is missing\nhint: it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = \"2\""},
+		{"pleat of another kind", pleat("kind = \"kick\""), "f.toml:7: piece.front.pleat.p.kind: \"kick\" is not known here\nhint: write \"knife\", \"box\" or \"inverted\""},
+		{"box pleat that is pressed", pleat("kind = \"box\"\npress = \"away\""), "f.toml:8: piece.front.pleat.p.press: cannot stand beside \"kind\"\nhint: the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats"},
+		{"inverted pleat that is pressed", pleat("kind = \"inverted\"\npress = \"toward\""), "f.toml:8: piece.front.pleat.p.press: cannot stand beside \"kind\"\nhint: the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats"},
+		{"pleats with spacing and gap", pleat("spacing = 4\ngap = 1"), "f.toml:8: piece.front.pleat.p.gap: cannot stand beside \"spacing\"\nhint: spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out"},
+		{"pleats below without length", pleat("below = \"all\""), "f.toml:7: piece.front.pleat.p.below: has no meaning without \"length\"" + together},
+		{"pleats of a length without below", pleat("length = 3"), "f.toml:7: piece.front.pleat.p.length: has no meaning without \"below\"" + together},
+		{"pleat across that names an edge", pleat("edge = \"all\""), "f.toml:4: piece.front.pleat.p.beside: cannot stand beside \"edge\"" + either},
+		{"pleat of both kinds", pleat("edge = \"all\"\nfrom = \"all\"\nat = 1\ntoward = \"all\""), "f.toml:4: piece.front.pleat.p.beside: cannot stand beside \"edge\"" + either},
+		{"pleat across laid toward an edge", pleat("toward = \"all\""), "f.toml:7: piece.front.pleat.p.toward: belongs to a pleat in one edge\nhint: which way a pleat across the piece is laid says press = \"toward\" or press = \"away\""},
+		{"pleat of no depth", strings.Replace(pleat(""), "depth = 1", "depth = 0", 1), "f.toml:5: piece.front.pleat.p.depth: must be more than 0, but is 0"},
+		{"no pleats", pleat("count = 0"), "f.toml:7: piece.front.pleat.p.count: must be from 1 to 500, but is 0"},
+
+		{"block is a number", small + "[piece.front]\nblock = 1", "f.toml:4: piece.front.block: must be a table, but is 1\nhint: write [piece.front.block] on a line of its own, and what belongs to it below"},
+		{"block in a list", small + "[[piece.front.block]]\nends = 1", "f.toml:3: piece.front.block: written as a list, in two pairs of brackets\nhint: write [piece.front.block] on a line of its own, and what belongs to it below"},
+		{"unknown key of a block", small + "[piece.front.block]\nwidth = 1", "f.toml:4: piece.front.block.width: this key is not known\nhint: known here are ends, sides, measured"},
+		{"mistyped key of a block", small + "[piece.front.block]\nside = 1", "f.toml:4: piece.front.block.side: this key is not known\nhint: did you mean \"sides\"?"},
+		{"ends below nought", small + "[piece.front.block]\nends = \"-1/2\"\nsides = -1", "f.toml:4: piece.front.block.ends: must not be negative, but is \"-1/2\"\nf.toml:5: piece.front.block.sides: must not be negative, but is -1"},
+		{"block that measures nothing", small + "[piece.front.block]\nmeasured = 0", "f.toml:4: piece.front.block.measured: must be more than 0, but is 0"},
+
+		{"print without fold", small + "[piece.front]\nprint = \"whole\"", "f.toml:4: piece.front.print: has no meaning without \"fold\"\nhint: print says whether half of a piece that lies on the fold is drawn, or the whole of it"},
+		{"printed otherwise", small + "[piece.front]\nfold = \"all\"\nprint = \"both\"", "f.toml:5: piece.front.print: \"both\" is not known here\nhint: write \"half\", \"whole\" or \"left and right\""},
+		{"print is true", small + "[piece.front]\nfold = \"all\"\nprint = true", "f.toml:5: piece.front.print: must be text in quotes, but is true\nhint: write \"half\", \"whole\" or \"left and right\""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			spec, err := Read("f.toml", []byte(c.in), sketch.HasLetter)
+			require.Error(t, err)
+			assert.Nil(t, spec)
+			assert.Equal(t, c.want, err.Error())
+		})
+	}
+}

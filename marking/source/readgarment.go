@@ -1,0 +1,212 @@
+package source
+
+import (
+	"fmt"
+
+	"tuckmark/marking/length"
+)
+
+// Rules of this file: it knows which keys the tables beside the pieces may have,
+// and which of them go together.
+
+// mostAlong is how many edges one seam side, trim, ruffle or binding may name. It
+// bounds the time of walking them.
+const mostAlong = 100
+
+// garment reads what stands beside the pieces.
+func (t *fileTable) garment(spec *Spec) {
+	for _, s := range t.named("seam") {
+		spec.Seams = append(spec.Seams, s.seam())
+	}
+	for _, s := range t.named("trim") {
+		spec.Trims = append(spec.Trims, s.trim())
+	}
+	for _, s := range t.named("ruffle") {
+		spec.Ruffles = append(spec.Ruffles, s.ruffle())
+	}
+	for _, s := range t.named("binding") {
+		spec.Bindings = append(spec.Bindings, s.binding())
+	}
+	if s := t.table("sewing"); s != nil {
+		s.know("needle", "thread", "stitch", "tension", "position")
+		spec.Sewing = SewingSpec{
+			Needle: s.printed("needle"), Thread: s.printed("thread"), Stitch: s.printed("stitch"),
+			Tension: s.printed("tension"), Position: s.printed("position"),
+		}
+	}
+}
+
+const joinHint = `write join = ["front.shoulder", "back.shoulder"]; a side of several edges is a list of its own: join = ["sleeve.cap", ["front.armhole", "back.armhole"]]`
+
+func (t *fileTable) seam() SeamSpec {
+	t.know("join", "ease", "within", "gathered")
+	t.need("join", "it names the two edges that are sewn together: "+`join = ["front.shoulder", "back.shoulder"]`)
+	s := SeamSpec{
+		Key:      t.name,
+		Place:    t.place,
+		Join:     t.at("join"),
+		Ease:     t.length("ease", fromZero),
+		Within:   t.length("within", fromZero),
+		Gathered: t.yes("gathered"),
+	}
+	if s.Gathered {
+		t.refuseBeside("ease", "gathered", "a gathered side is drawn up to the other, whatever it measures: leave ease out")
+		t.refuseBeside("within", "gathered", "a gathered side is drawn up to the other, whatever it measures: leave within out")
+	}
+	v, given := t.values["join"]
+	if !given {
+		return s
+	}
+	sides, isList := v.([]any)
+	switch {
+	case !isList:
+		t.report(s.Join, "must be a list of two edges, but is "+asGiven(v), joinHint)
+		return s
+	case len(sides) != 2:
+		t.report(s.Join, fmt.Sprintf("joins two sides, but names %d", len(sides)), joinHint)
+		return s
+	}
+	for i, side := range sides {
+		switch side := side.(type) {
+		case string:
+			s.Sides[i] = t.edgeNames("join", []any{side}, joinHint)
+		case []any:
+			if len(side) == 0 {
+				t.report(s.Join, fmt.Sprintf("side %d names no edge", i+1), joinHint)
+				continue
+			}
+			s.Sides[i] = t.edgeNames("join", side, joinHint)
+		default:
+			t.report(s.Join, fmt.Sprintf("side %d must be the name of an edge, but is %s", i+1, asGiven(side)), joinHint)
+		}
+	}
+	return s
+}
+
+const alongHint = `write along = ["front.neck", "back.neck"]: piece and edge`
+
+// along reads the edges that something runs along.
+func (t *fileTable) along() []Text {
+	t.need("along", "it names the edges that it runs along: "+`along = ["front.neck", "back.neck"]`)
+	switch v := t.values["along"].(type) {
+	case nil:
+		return nil
+	case string:
+		return t.edgeNames("along", []any{v}, alongHint)
+	case []any:
+		return t.edgeNames("along", v, alongHint)
+	default:
+		t.report(t.at("along"), "must be a list of edges, but is "+asGiven(v), alongHint)
+		return nil
+	}
+}
+
+// edgeNames reads the names of edges out of a list.
+func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
+	at := t.at(key)
+	switch {
+	case len(list) == 0:
+		t.report(at, "names no edge", hint)
+		return nil
+	case len(list) > mostAlong:
+		t.report(at, fmt.Sprintf("names %d edges; at most %d are measured", len(list), mostAlong), "divide it")
+		return nil
+	}
+	var names []Text
+	for i, v := range list {
+		name, isText := v.(string)
+		if !isText {
+			t.report(at, fmt.Sprintf("name %d must be text in quotes, but is %s", i+1, asGiven(v)), hint)
+			return nil
+		}
+		t.checkText(at, name)
+		names = append(names, GivenAt(name, at))
+	}
+	return names
+}
+
+func (t *fileTable) trim() TrimSpec {
+	t.know("along", "kind", "width", "fullness", "lies", "joins", "join-takes")
+	return TrimSpec{
+		Key:       t.name,
+		Place:     t.place,
+		Along:     t.along(),
+		Kind:      choice[TrimKind](t, "kind", trimWords[:]),
+		Width:     t.length("width", aboveZero),
+		Fullness:  t.factor("fullness"),
+		Lies:      choice[Lies](t, "lies", liesWords[:]),
+		Joins:     t.count("joins", maxFolds),
+		JoinTakes: t.length("join-takes", fromZero),
+	}
+}
+
+func (t *fileTable) ruffle() RuffleSpec {
+	t.know("along", "fullness", "depth", "hem", "turn", "seam", "joining", "round")
+	t.need("fullness", "it is how many times as long as its edge the ruffle is cut: fullness = 2")
+	t.need("depth", `it is how deep the finished ruffle hangs: depth = "3 1/2"`)
+	return RuffleSpec{
+		Key:      t.name,
+		Place:    t.place,
+		Along:    t.along(),
+		Fullness: t.factor("fullness"),
+		Depth:    t.length("depth", aboveZero),
+		Hem:      t.length("hem", fromZero),
+		Turn:     t.length("turn", fromZero),
+		Seam:     t.length("seam", fromZero),
+		Joining:  t.length("joining", fromZero),
+		Round:    t.yes("round"),
+	}
+}
+
+func (t *fileTable) binding() BindingSpec {
+	t.know("along", "width", "fold", "joins", "joining", "square")
+	t.need("width", `it is how wide the finished binding shows: width = "1/4"`)
+	return BindingSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Along:   t.along(),
+		Width:   t.length("width", aboveZero),
+		Fold:    choice[BindingFold](t, "fold", bindingWords[:]),
+		Joins:   t.count("joins", maxFolds),
+		Joining: t.length("joining", fromZero),
+		Square:  t.length("square", aboveZero),
+	}
+}
+
+// Bounds of what is called fullness: below the least nothing is gathered, beyond the
+// most nobody could draw it up.
+const (
+	leastFactor = 1
+	mostFactor  = 20
+)
+
+const factorHint = `it is a number such as 2 or "1 1/2": how many times as long as the edge`
+
+// factor reads how many times as long something is as its edge.
+func (t *fileTable) factor(key string) Factor {
+	v, ok := t.values[key]
+	if !ok {
+		return Factor{}
+	}
+	n, at := 0.0, t.at(key)
+	switch v := v.(type) {
+	case int64:
+		n = float64(v)
+	case float64:
+		n = v
+	case string:
+		var err error
+		if n, err = length.ParseNumber(v, v); err != nil {
+			t.report(at, length.Shown(v)+" is not a number", factorHint)
+			return GivenAt[float64](leastFactor, at)
+		}
+	default:
+		t.report(at, "must be a number, but is "+asGiven(v), factorHint)
+		return GivenAt[float64](leastFactor, at)
+	}
+	if !(n >= leastFactor && n <= mostFactor) {
+		t.report(at, fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), factorHint)
+		n = leastFactor
+	}
+	return GivenAt(n, at)
+}

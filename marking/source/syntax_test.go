@@ -1,0 +1,175 @@
+package source
+
+import (
+	"strings"
+	"testing"
+	"unicode/utf16"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/sketch"
+)
+
+// asUTF16 returns a text as a word processor saves "Unicode".
+func asUTF16(text, mark string) string {
+	var b strings.Builder
+	b.WriteString(mark)
+	for _, c := range utf16.Encode([]rune(text)) {
+		b.WriteByte(byte(c))
+		b.WriteByte(byte(c >> 8))
+	}
+	return b.String()
+}
+
+func TestReadExplainsWhatIsNoTOML(t *testing.T) {
+	const (
+		noTOML   = "\nhint: save the file again as plain text in UTF-8 (in most editors: \"Save as\", encoding UTF-8)"
+		curly    = "\nhint: type straight ones, in an editor for plain text: \""
+		oneQuote = "a quotation mark is opened on this line and not closed\nhint: put \" at both ends of a text"
+		square   = "\nhint: put \"]\" where it ends: every opening bracket needs its own"
+		name     = "a name here is not in quotes\nhint: write a name with a space or an accent in quotes: [piece.front.edge.\"centre front\"]"
+		key      = "the name before \"=\" is not in quotes\nhint: write a name with a space or an accent in quotes: \"centre front\" = ..."
+		boolean  = "\nhint: write true or false, in small letters and without quotes"
+		noNumber = "\nhint: write 2 or 2.5, without zeros in front, or a fraction in quotes"
+		noEquals = "there is no \"=\" on this line\nhint: write name = value, or put # before a remark"
+		noText   = "a text here has a \\ that means nothing\nhint: write \\\\ for a single \\"
+		noName   = "a name is missing here\nhint: write name = value, or [piece.front]"
+		behind   = "there is something behind the end of the value\nhint: put text in quotes, and # before a remark"
+		twice    = "\nhint: give each a name of its own, or put both together"
+	)
+	tests := []struct{ name, in, want string }{
+		{"a PDF", "%PDF-1.6\n%\xe2", "f.toml: this is a PDF, not the description of a pattern\nhint: name the file that ends in .toml"},
+		{"a picture", "\x89PNG\r\n\x1a\n", "f.toml: this is a picture, not the description of a pattern\nhint: name the file that ends in .toml"},
+		{"a word processor's file", "PK\x03\x04\x14", "f.toml: this is a document of a word processor or a packed folder, not the description of a pattern\nhint: write the description in an editor for plain text, and save it under a name that ends in .toml"},
+		{"UTF-16", asUTF16("title = 1", "\xff\xfe"), "f.toml: the file is saved as UTF-16" + noTOML},
+		{"UTF-16 without a mark", asUTF16("title = 1", ""), "f.toml: the file is saved as UTF-16" + noTOML},
+		{"Latin-1", "title = \"x\"\n# R\xfccken\n", "f.toml:2: there is a letter that is not UTF-8" + noTOML},
+		{"cut-off letter at the end", "title = \"x\"\n\xc3", "f.toml:2: there is a letter that is not UTF-8" + noTOML},
+		{"control character", "\n\na = \"\x00\"", "f.toml:3: there is a character that cannot be seen (U+0000)\nhint: type the line again; is this a plain text file?"},
+		{"delete character", "# \x7f", "f.toml:1: there is a character that cannot be seen (U+007F)\nhint: type the line again; is this a plain text file?"},
+		{"line ends of long ago", "a = 1\rb = 2\r", "f.toml:1: a line ends in a way that is not known here\nhint: save the file again with \"Unix\" or \"Windows\" line ends"},
+
+		{"fraction", "\nw = 3/8", "f.toml:2: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
+		{"fraction and remark", "w = 3/8 # deep\n", "f.toml:1: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
+		{"mixed number", "w = 1 1/2", "f.toml:1: 1 1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"1 1/2\""},
+		{"mixed number with a hyphen", "w = 1-1/2", "f.toml:1: 1-1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"1 1/2\""},
+		{"fraction below zero", "w = -1/2", "f.toml:1: -1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"-1/2\""},
+		{"fraction of one letter", "w = ½", "f.toml:1: ½ is not in quotes\nhint: write lengths with a fraction in quotes: \"½\""},
+		{"mixed number of one letter", "w = 2⅛", "f.toml:1: 2⅛ is not in quotes\nhint: write lengths with a fraction in quotes: \"2⅛\""},
+		{"fraction in a point", "p = [[0, 0],\n[1 1/2, 3]]", "f.toml:2: 1 1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"1 1/2\""},
+		{"the second fraction in a point", "p = [[\"1/8\", 3/8]]", "f.toml:1: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
+		{"fraction in an inline table", "p = {w = 3/8}", "f.toml:1: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
+		{"unit", "w = 2 cm", "f.toml:1: 2 cm is not in quotes\nhint: write lengths with a unit in quotes: \"2 cm\""},
+		{"inch mark", "w = 2\"", "f.toml:1: 2\" is not in quotes\nhint: write lengths with a unit in quotes: \"2 in\""},
+		{"inch mark of a word processor", "w = 2.5”", "f.toml:1: 2.5” is not in quotes\nhint: write lengths with a unit in quotes: \"2.5 in\""},
+		{"fraction with a unit", "w = 2 1/8 in", "f.toml:1: 2 1/8 in is not in quotes\nhint: write lengths with a fraction in quotes: \"2 1/8 in\""},
+		{"minus sign", "w = −3", "f.toml:1: −3 has a minus sign that is not on the keyboard\nhint: write -3, or put it in quotes"},
+		{"decimal comma", "w = 1,5", "f.toml:1: 1,5 is written with a comma\nhint: write a decimal with a point: 1.5"},
+		{"comma at the end", "w = 1,", "f.toml:1: " + behind},
+
+		{"no closing quote", "a = 1\ntitle = \"Linden\nb = 2", "f.toml:2: " + oneQuote},
+		{"no closing quote at the end of the file", "title = \"Linden", "f.toml:1: " + oneQuote},
+		{"no closing quote, windows line ends", "title = \"Linden\r\nb = 2\r\n", "f.toml:1: " + oneQuote},
+		{"no closing quote after an apostrophe", "title = \"Anna’s\n", "f.toml:1: " + oneQuote},
+		{"no closing single quote", "title = 'Linden\n", "f.toml:1: " + oneQuote},
+		{"no closing quote in a point", "p = [[0, 0],\n[\"1 1/2, 3]]\n", "f.toml:2: " + oneQuote},
+		{"long text not closed", "\ntitle = \"\"\"Linden\nb = 1\n", "f.toml:3: the text that begins in line 2 is not closed\nhint: put its three quotation marks at its end too"},
+		{"curly quotes", "title = “Linden”", "f.toml:1: the quotation mark “ is a curly one" + curly},
+		{"curly closing quote", "title = \"Linden”\n", "f.toml:1: the quotation mark ” is a curly one" + curly},
+		{"curly single quotes", "title = ‘Linden’", "f.toml:1: the quotation mark ‘ is a curly one" + curly},
+		{"curly quotes in a name", "[piece.“a b”]", "f.toml:1: the quotation mark “ is a curly one" + curly},
+		{"inch mark in quotes", "w = \"2 1/8\"\"", "f.toml:1: there is a quotation mark too many\nhint: inside quotes write in instead of the inch mark: \"2 1/8 in\""},
+		{"inch mark in quotes in a point", "p = [\"2 1/8\"\", 3]", "f.toml:1: there is a quotation mark too many\nhint: inside quotes write in instead of the inch mark: \"2 1/8 in\""},
+		{"backslash", `title = "a\d"`, "f.toml:1: " + noText},
+		{"half an escape", `title = "\u12"`, "f.toml:1: " + noText},
+		{"escape of no letter", `title = "\ud800"`, "f.toml:1: " + noText},
+
+		{"list not closed before a key", "p = [[0, 0], [1, 1]\nsmooth = true", "f.toml:2: the \"[\" that is opened in line 1 is not closed" + square},
+		{"list not closed before a key, after a comma", "p = [\n[0, 0],\n[1, 1],\nsmooth = true", "f.toml:4: the \"[\" that is opened in line 1 is not closed" + square},
+		{"list not closed before a table", "p = [[0, 0], [1, 1]\n\n[piece.front]\n", "f.toml:3: the \"[\" that is opened in line 1 is not closed" + square},
+		{"list not closed before a table, after a comma", "p = [[0, 0], [1, 1],\n\n[piece.front]\n", "f.toml:3: the \"[\" that is opened in line 1 is not closed" + square},
+		{"list not closed at the end of the file", "p = [[0, 0], [1, 1]", "f.toml:1: the \"[\" that is opened on this line is not closed" + square},
+		{"list not closed at the end of the last line", "a = \"[\"\n# [\np = [[0, 0],\n", "f.toml:3: the \"[\" that is opened on this line is not closed" + square},
+		{"inline table not closed", "p = {a = 1\n", "f.toml:1: the \"{\" that is opened on this line is not closed\nhint: put \"}\" where it ends: every opening bracket needs its own"},
+		{"no comma between points", "p = [[0, 0]\n[1, 1]]", "f.toml:2: a comma is missing between two values\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
+		{"two commas", "p = [1,,2]", "f.toml:1: there is a comma too many\nhint: put one comma between two values"},
+		{"wrong bracket", "p = [[0, 0}]", "f.toml:1: there is a \"}\" where a \"]\" belongs\nhint: close brackets in the order in which they are nested"},
+		{"bracket too many", "p = [[0, 0]]]", "f.toml:1: there is a \"]\" too many\nhint: every closing bracket needs an opening one"},
+		{"brackets too deep", "p = " + strings.Repeat("[", 5_000_000), "f.toml:1: more than 64 brackets stand inside each other\nhint: a list of points has two: [[0, 0], [3, \"4 1/2\"]]"},
+
+		{"no closing quote before a comma", "p = [[\"2 3/4, 12], [5, \"11 3/8\"]]", "f.toml:1: a quotation mark is missing on this line\nhint: put \" at both ends of each text"},
+		{"a unit without quotes", "unit = in", "f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"a list with one bracket too few", "p = [\"2 3/4\", 12], [5, 6]]", "f.toml:1: there is a comma behind the end of the value\nhint: a list of points begins with two brackets: [[0, 0], [3, \"4 1/2\"]]"},
+		{"round brackets", "p = [(1, 2), (3, 4)]", "f.toml:1: there is a \"(\" where a \"[\" belongs\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
+		{"text without quotes", "title = Linden pinafore", "f.toml:1: Linden is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"a sign without quotes", "title = @", "f.toml:1: @ is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"True", "smooth = True", "f.toml:1: True is not known here" + boolean},
+		{"yes", "smooth = yes", "f.toml:1: yes is not known here" + boolean},
+		{"no value", "w = \nb = 1", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
+		{"no value at the end of the file", "w =", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
+		{"something behind a text", "title = \"Linden\" pinafore", "f.toml:1: " + behind},
+		{"decimal without a zero", "w = .5", "f.toml:1: a number begins with its decimal point\nhint: write a 0 before it, as in 0.375"},
+		{"decimal without digits", "w = 5.", "f.toml:1: 5. is not a number" + noNumber},
+		{"zero in front", "w = 05", "f.toml:1: 05 is not a number" + noNumber},
+		{"no date", "w = 2020-99-99", "f.toml:1: 2020-99-99 is not a number" + noNumber},
+		{"sign before a letter", "w = -x", "f.toml:1: -x is not a number" + noNumber},
+		{"hexadecimal without digits", "w = 0x", "f.toml:1: 0x is not a number" + noNumber},
+		{"number out of range", "w = 1e999", "f.toml:1: 1e999 is too large\nhint: check the number"},
+		{"long number out of range", "w = " + strings.Repeat("9", 100), "f.toml:1: " + strings.Repeat("9", 40) + "... is too large\nhint: check the number"},
+
+		{"no equals sign", "a = 1\nwidth 3\n", "f.toml:2: " + noEquals},
+		{"no equals sign at the end of the line", "width\nb = 1", "f.toml:1: " + noEquals},
+		{"no equals sign at the end of the file", "width", "f.toml:1: " + noEquals},
+		{"colon", "width: 3", "f.toml:1: there is a \":\" where \"=\" belongs\nhint: write name = value"},
+		{"name with a space", "centre front = 3", "f.toml:1: " + key},
+		{"name with an accent", "länge = 3", "f.toml:1: " + key},
+		{"no name", "= 3", "f.toml:1: " + noName},
+		{"no name in a header", "a = 1\n[]\n", "f.toml:2: " + noName},
+		{"half a name in a header", "[piece.]\n", "f.toml:1: " + noName},
+		{"header with a space", "[piece.front.edge.centre front]\n", "f.toml:1: " + name},
+		{"header with an accent", "[piece.rücken]", "f.toml:1: " + name},
+		{"header not closed", "a = 1\n[piece.front\nb = 1", "f.toml:2: a \"]\" is missing\nhint: write [piece.front]"},
+		{"header not closed at the end of the file", "[piece.front", "f.toml:1: a \"]\" is missing\nhint: write [piece.front]"},
+		{"header of a list closed once", "[[piece.front]\n", "f.toml:1: a \"]\" is missing\nhint: write [piece.front], with one pair of brackets"},
+		{"six quotes", "a = '''b''''''", "f.toml:1: this is not TOML: unexpected \"''''''\""},
+		{"header closed twice", "[piece.front]]\n", "f.toml:1: there is a \"]\" too many\nhint: every closing bracket needs an opening one"},
+
+		{"key twice", "[piece.front]\ncut = 1\n\ncut = 2", "f.toml:4: piece.front.cut: is given twice, the first time in line 2" + twice},
+		{"table twice", "[piece.\"a b\"]\n[piece.c]\n[piece.\"a b\"]", "f.toml:3: piece.\"a b\": is given twice, the first time in line 1" + twice},
+		{"key twice on a line", "a = {b = 1, b = 2}", "f.toml:1: a.b: is given twice" + twice},
+		{"key and table", "piece = 1\n\n[piece]\n", "f.toml:3: piece: is given twice, the first time in line 1" + twice},
+		{"key and table within", "piece = 1\n[piece.front]\n", "f.toml:2: piece: is given twice, the first time in line 1" + twice},
+		{"table and list", "[piece.front]\n[[piece.front]]\n", "f.toml:2: piece.front: is given twice, the first time in line 1" + twice},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			spec, err := Read("f.toml", []byte(tt.in), sketch.HasLetter)
+			require.Error(t, err)
+			assert.Nil(t, spec)
+			assert.Equal(t, tt.want, err.Error())
+		})
+	}
+}
+
+func TestOpenedBefore(t *testing.T) {
+	tests := []struct {
+		name, text string
+		want       opening
+	}{
+		{"nothing", "a = [1]\n", opening{}},
+		{"a list", "\na = [1, [2], ", opening{'[', 2}},
+		{"the inner of two", "a = [1,\n{b = ", opening{'{', 2}},
+		{"a header is no list", "[a.b", opening{}},
+		{"a header in a list is one", "a = [\n[b", opening{'[', 2}},
+		{"brackets in a text", "a = \"[\"\nb = '{' # [", opening{}},
+		{"a remark that goes on", "# [\na = [ # ]", opening{'[', 2}},
+		{"a long text", "\n\na = '''\n[", opening{0, 3}},
+		{"too many closing ones", "a = ]]\nb = [", opening{'[', 2}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			assert.Equal(t, tt.want, openedBefore(tt.text))
+		})
+	}
+}

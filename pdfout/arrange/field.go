@@ -1,0 +1,101 @@
+package arrange
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: it answers whether a place on a sheet is free, for
+// whoever wants to print something there that is not a line of a piece.
+
+// Field is what lies on a sheet: its lines, and what has found its place
+// among them.
+type Field struct {
+	// tree is over all lines, one after the other; segment i is a line only
+	// where gap[i] is false.
+	tree *plane.Tree
+	gap  []bool
+	// taken are the placed slabs, by the squares of bucketSide they reach
+	// into.
+	taken map[bucket][]text.Slab
+}
+
+// bucket is a square of a sheet, counted from its origin.
+type bucket struct{ x, y int }
+
+// bucketSide is the side of a bucket, in mm: a few texts wide.
+const bucketSide = 60.0
+
+// bucketsOf calls visit for every bucket a box reaches into, until visit
+// returns false.
+func bucketsOf(b plane.Box, visit func(bucket) bool) {
+	index := func(v float64) int { return int(math.Floor(v / bucketSide)) }
+	for x := index(b.Min.X); x <= index(b.Max.X); x++ {
+		for y := index(b.Min.Y); y <= index(b.Max.Y); y++ {
+			if !visit(bucket{x, y}) {
+				return
+			}
+		}
+	}
+}
+
+// NewField looks at the lines of the pieces.
+func NewField(pieces []Piece) *Field {
+	var all plane.Path
+	f := &Field{taken: map[bucket][]text.Slab{}}
+	for _, p := range pieces {
+		for _, l := range p.Lines {
+			path := l.Clip.Path()
+			for i, q := range path {
+				all = append(all, q)
+				f.gap = append(f.gap, i == len(path)-1)
+			}
+		}
+	}
+	f.tree = plane.NewTree(all)
+	return f
+}
+
+// Take marks a slab as no longer free.
+func (f *Field) Take(s text.Slab) {
+	bucketsOf(s.Bounds(), func(b bucket) bool {
+		f.taken[b] = append(f.taken[b], s)
+		return true
+	})
+}
+
+// Free reports whether no line and nothing that was placed touches the slab.
+func (f *Field) Free(s text.Slab) bool { return f.texts(s, 1) == 0 && f.Crossings(s, 1) == 0 }
+
+// texts counts the placed slabs that touch the slab, up to a limit; one that
+// lies in several buckets may count more than once.
+func (f *Field) texts(s text.Slab, limit int) int {
+	n := 0
+	bucketsOf(s.Bounds(), func(b bucket) bool {
+		for _, t := range f.taken[b] {
+			if s.Meets(t) {
+				n++
+			}
+		}
+		return n < limit
+	})
+	return n
+}
+
+// Crossings counts the segments that touch the slab, up to a limit.
+func (f *Field) Crossings(s text.Slab, limit int) int {
+	path := f.tree.Path()
+	n := 0
+	f.tree.Within(s.Bounds(), func(i int) bool {
+		if !f.gap[i] && s.MeetsSegment(path[i], path[i+1]) {
+			n++
+		}
+		return n < limit
+	})
+	return n
+}
+
+// Inside reports whether a place lies within the piece's outline.
+func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }

@@ -1,0 +1,267 @@
+package arrange
+
+import (
+	"cmp"
+	"math"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: a piece larger than a page is laid under a grid where it
+// takes the fewest pages; of such places where the fewest short marks are cut
+// at a join line; of those where the least line runs along join lines; of those
+// where it lies at the lower left of its grid, which leaves the room beside it
+// in one part. The grid may lie anywhere within one pitch, so that it may have a
+// column or a row more than the smallest one and still print fewer pages. Every
+// row and every column of it has a page that is printed.
+
+// shortMark is the length, in mm, up to which a line is a short mark: a notch, a
+// cross, a small arrow. In two halves on two pages it is easily sewn over.
+const shortMark = 20.0
+
+// placing is a grid laid over a piece, and what it costs.
+type placing struct {
+	grid  Grid
+	cells []Cell // those that are printed, the bridges among them
+	cut   int    // short marks not whole within the join lines of one page
+	along float64
+}
+
+// compare is below 0 where a placing is better than another, above 0 where it
+// is worse. Less than a millimetre along joins counts as nothing.
+func (a placing) compare(b placing) int {
+	return cmp.Or(cmp.Compare(len(a.cells), len(b.cells)), cmp.Compare(a.cut, b.cut),
+		cmp.Compare(math.Round(a.along), math.Round(b.along)))
+}
+
+// worthTurning reports whether a placing is so much better than another that the
+// piece is turned for it: what runs along a join line is no reason.
+func (a placing) worthTurning(b placing) bool {
+	return cmp.Or(cmp.Compare(len(a.cells), len(b.cells)), cmp.Compare(a.cut, b.cut)) < 0
+}
+
+// over returns the grid of as few windows as cover the piece when it begins by
+// a step to the left of the piece's room and below it. The piece reaches into its
+// outer rows and columns, since no overlap is narrower than twice what is spared.
+func (g Grid) over(p Piece, step plane.Point) Grid {
+	room := p.Room().Add(step)
+	g.Columns = windowsFor(room.X, g.Window.X, g.Overlap)
+	g.Rows = windowsFor(room.Y, g.Window.Y, g.Overlap)
+	g.origin = p.Bounds.Min.Sub(step).Sub(plane.Point{X: Spare, Y: Spare})
+	return g
+}
+
+// evenly is the smallest grid over the piece, with what it has more than the piece
+// needs shared out evenly between its sides.
+func (g Grid) evenly(p Piece) Grid {
+	g = g.over(p, plane.Point{})
+	slack := g.box().Max.Sub(g.origin).Sub(p.Room())
+	g.origin = g.origin.Sub(slack.Mul(0.5))
+	return g
+}
+
+// hopeless reports whether no other placing of the grid can print MaxPages or fewer:
+// a page of one lies on at most four of another, and there are no fewer pages that
+// hang together than there are rows and columns, less one.
+func (a placing) hopeless() bool {
+	return max(len(a.cells), a.grid.Rows+a.grid.Columns) > 4*paper.MaxPages
+}
+
+// place returns where a grid of such pages is best laid over the piece, and
+// whether its pages were all counted.
+func place(p Piece, page Grid) (placing, bool) {
+	tender := tenderOf(p.Lines)
+	best, counted := tender.under(page.evenly(p), p.Lines)
+	if !counted || best.hopeless() {
+		return best, counted
+	}
+	found := newRaster(p, page, tender).best(p, page, tender)
+	if other, counted := tender.under(found, p.Lines); counted && other.compare(best) <= 0 {
+		return other, true
+	}
+	return best, true
+}
+
+// tender is what of a piece is better not met by a join line: short marks, which
+// it would cut, and what runs along those of columns (up) and of rows (across).
+type tender struct {
+	short      []Line
+	up, across []stretch
+}
+
+// stretch is a part of a line that runs along the joins of columns or of rows:
+// how far across or up it lies, and how long it is.
+type stretch struct{ at, length float64 }
+
+// steep is the rise over run, or the run over rise, up to which a line counts as
+// running along a join line.
+const steep = 0.02
+
+// tenderOf returns what of the lines is tender.
+func tenderOf(lines []Line) tender {
+	var t tender
+	for _, l := range lines {
+		if l.Clip.Length() <= shortMark {
+			t.short = append(t.short, l)
+		}
+		p := l.Clip.Path()
+		for i := 1; i < len(p); i++ {
+			step := p[i].Sub(p[i-1])
+			switch dx, dy := math.Abs(step.X), math.Abs(step.Y); {
+			case dx < steep*dy:
+				t.up = append(t.up, stretch{p[i].X, step.Length()})
+			case dy < steep*dx:
+				t.across = append(t.across, stretch{p[i].Y, step.Length()})
+			}
+		}
+	}
+	return t
+}
+
+// under says what a grid laid over lines, and what is tender of them, costs, and
+// whether its pages were all counted. Where they are more than MaxPages, nothing
+// else is reckoned.
+func (t tender) under(g Grid, lines []Line) (placing, bool) {
+	cells, counted := g.crossed(lines)
+	if !counted || len(cells) > paper.MaxPages {
+		return placing{grid: g, cells: cells, along: math.Inf(1)}, counted
+	}
+	return placing{g, joinable(cells), t.cuts(g), t.alongJoins(g)}, true
+}
+
+// joinable returns the cells with those that bridge them; more than MaxPages as they
+// are.
+func joinable(cells []Cell) []Cell {
+	if len(cells) > paper.MaxPages || connected(cells) {
+		return cells
+	}
+	return bridged(cells)
+}
+
+// cuts counts the short marks that are not whole within the join lines of one
+// page.
+func (t tender) cuts(g Grid) int {
+	n := 0
+	for _, l := range t.short {
+		left, right := g.columnsOf(l.Bounds.Min.X, l.Bounds.Max.X)
+		top, bottom := g.rowsOf(l.Bounds.Min.Y, l.Bounds.Max.Y)
+		if left != right || top != bottom {
+			n++
+		}
+	}
+	return n
+}
+
+// alongJoins is the length of line, in mm, that runs along a join line and
+// within the overlap: a line that would be cut along, or end up under paste.
+func (t tender) alongJoins(g Grid) float64 {
+	near := func(v, pitch float64, count int) bool {
+		k := math.Round((v - g.Overlap/2) / pitch)
+		return k > 0 && k < float64(count) && math.Abs(v-g.Overlap/2-k*pitch) < g.Overlap/2
+	}
+	sum := 0.0
+	for _, s := range t.up {
+		if near(s.at-g.origin.X, g.Pitch().X, g.Columns) {
+			sum += s.length
+		}
+	}
+	for _, s := range t.across {
+		if near(s.at-g.origin.Y, g.Pitch().Y, g.Rows) {
+			sum += s.length
+		}
+	}
+	return sum
+}
+
+const (
+	// rasterMost is how many places are tried across a pitch and up it where
+	// the work allows it: some 6 mm from one to the next.
+	rasterMost = 32
+	// rasterWork bounds that work: looking at a bin, at a short mark or at a
+	// stretch for one place is a step each.
+	rasterWork = 4_000_000
+)
+
+// raster tells for a piece which pages a grid prints that begins at any of n by n
+// places within a pitch: each pitch is cut into n bins across and n up, so that
+// every page of these grids is a block of whole bins.
+type raster struct {
+	n     int
+	bins  []Cell // with a line, row by row; row 0 is the lowest
+	pitch plane.Point
+}
+
+// newRaster returns the finest raster of a piece that is not too much work.
+func newRaster(p Piece, page Grid, t tender) raster {
+	smallest, pitch := page.over(p, plane.Point{}), page.Pitch()
+	for n := rasterMost; ; n = n * 3 / 4 {
+		fine := Grid{Columns: n * (smallest.Columns + 1), Rows: n * (smallest.Rows + 1), Window: pitch.Mul(1 / float64(n))}
+		// The first join line of a grid lies half an overlap and a pitch
+		// from where it begins.
+		fine.origin = smallest.origin.Add(plane.Point{X: page.Overlap / 2, Y: page.Overlap / 2})
+		bins, counted := fine.crossed(p.Lines)
+		if n > 1 && (!counted || n*n*(len(bins)+len(t.short)+len(t.up)+len(t.across)) > rasterWork) {
+			continue
+		}
+		for i, b := range bins {
+			bins[i].Row = fine.Rows - 1 - b.Row
+		}
+		return raster{n, bins, pitch}
+	}
+}
+
+// best returns the grid that costs least, at the first place of those where it does.
+func (r raster) best(p Piece, page Grid, t tender) Grid {
+	best := placing{grid: page.over(p, plane.Point{})}
+	fewest := math.MaxInt // pages of best
+	for x := range r.n {
+		strips := r.strips(page.over(p, r.step(x, 0)), x)
+		for y := range r.n {
+			tried := placing{grid: page.over(p, r.step(x, y))}
+			tried.cells = r.pages(tried.grid, strips, y)
+			if len(tried.cells) > fewest {
+				continue
+			}
+			tried.cut, tried.along = t.cuts(tried.grid), t.alongJoins(tried.grid)
+			if fewest < math.MaxInt && tried.compare(best) >= 0 {
+				continue // bridges do not make it better
+			}
+			tried.cells = joinable(readingOrder(tried.cells))
+			if fewest == math.MaxInt || tried.compare(best) < 0 {
+				best, fewest = tried, len(tried.cells)
+			}
+		}
+	}
+	return best.grid
+}
+
+// step is how far so many bins are, in mm.
+func (r raster) step(across, up int) plane.Point {
+	return plane.Point{X: float64(across) * r.pitch.X / float64(r.n), Y: float64(up) * r.pitch.Y / float64(r.n)}
+}
+
+// strips returns what of the columns of a grid, in rows of bins, has a line; the
+// grid begins so many bins to the left of the piece's room. pages returns the pages
+// these lie on where it begins so many below.
+func (r raster) strips(g Grid, left int) []Cell {
+	return merged(r.bins, g.Columns, func(b Cell) Cell { return Cell{b.Row, min(g.Columns-1, (b.Column+left)/r.n)} })
+}
+
+func (r raster) pages(g Grid, strips []Cell, below int) []Cell {
+	return merged(strips, g.Columns, func(s Cell) Cell { return Cell{g.Rows - 1 - min(g.Rows-1, (s.Row+below)/r.n), s.Column} })
+}
+
+// merged returns into which cells some others come, each once. These lie row by row,
+// and come into rows one after the other.
+func merged(cells []Cell, columns int, to func(Cell) Cell) []Cell {
+	var into []Cell
+	seen := make([]int, columns) // in which row, counted from 1, a column was last seen
+	for _, c := range cells {
+		if c = to(c); seen[c.Column] != c.Row+1 {
+			seen[c.Column] = c.Row + 1
+			into = append(into, c)
+		}
+	}
+	return into
+}

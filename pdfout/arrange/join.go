@@ -1,0 +1,139 @@
+package arrange
+
+import (
+	"slices"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: pages are laid together in their order, each on those that
+// lie already, cut along the trim lines at its left and at its top. So a trim line
+// is printed only on the page to the right of a join, or under it. The other page
+// has, where the cut edge will come to lie, a corner at either end of the join. Both
+// print two join marks at the same places of the sheet: a small circle with a cross
+// in it, and the join's number on either side of the line, so that the number is
+// still there when the page is cut. No two joins of a set have the same number.
+
+const (
+	MarkRadius = 2.2 // of a join mark's circle, in mm
+	MarkArm    = 1.3 // of its cross, from the middle, in mm
+	MarkNumber = 6.5 // size of its number, in points
+	// MarkAway is how far from the join line the middle of its number lies,
+	// in mm: beyond the circle and short of the window's side.
+	MarkAway = 3.6
+	// mostCounted bounds how many lines under a join mark are counted.
+	mostCounted = 1000
+	// markClear is kept free above and below the circle, in mm.
+	markClear = 0.5
+	// cornerLength is how long the corners at the ends of a join are, in mm.
+	cornerLength = 4.0
+)
+
+// join is a side that two printed pages share.
+type join struct {
+	Number int
+	From   plane.Point // the trim line runs from here ...
+	To     plane.Point // ... to here, up or to the right
+	Marks  [2]plane.Point
+	// A is the page to the left of the trim line, or over it; b is cut along it
+	// and laid on a.
+	A, B Cell
+}
+
+// Upright reports whether the trim line runs up.
+func (j join) Upright() bool { return j.From.X == j.To.X }
+
+// FindJoins numbers the joins of the sheet from a number on, in the order of its
+// pages, and finds places for their marks where as few lines as possible run; it
+// takes them. It returns the next number.
+func (s *Sheet) FindJoins(number int) int {
+	for _, c := range s.Cells {
+		core := s.Grid.CoreOf(c)
+		if right := (Cell{c.Row, c.Column + 1}); s.printed[right] {
+			s.addJoin(number+len(s.Joins), c, right, plane.Point{X: core.Max.X, Y: core.Min.Y}, core.Max)
+		}
+		if under := (Cell{c.Row + 1, c.Column}); s.printed[under] {
+			s.addJoin(number+len(s.Joins), c, under, core.Min, plane.Point{X: core.Max.X, Y: core.Min.Y})
+		}
+	}
+	return number + len(s.Joins)
+}
+
+func (s *Sheet) addJoin(number int, a, b Cell, from, to plane.Point) {
+	j := join{Number: number, From: from, To: to, A: a, B: b}
+	for i, middle := range []float64{0.25, 0.75} {
+		j.Marks[i] = from.Toward(to, middle)
+		fewest := -1
+		for _, aside := range []float64{0, -0.03, 0.03, -0.06, 0.06, -0.09, 0.09, -0.12, 0.12} {
+			at := from.Toward(to, middle+aside)
+			n := s.Field.Crossings(j.room(at, s.Grid.Overlap), mostCounted)
+			if fewest < 0 || n < fewest {
+				j.Marks[i], fewest = at, n
+			}
+			if n == 0 {
+				break
+			}
+		}
+	}
+	for _, m := range j.Marks {
+		s.Field.Take(j.room(m, s.Grid.Overlap))
+	}
+	s.Joins = append(s.Joins, j)
+}
+
+// room is what a join mark at a place takes, its numbers included: all of the
+// overlap's width.
+func (j join) room(at plane.Point, overlap float64) text.Slab {
+	across, along := overlap/2, MarkRadius+markClear
+	half := plane.Point{X: across, Y: along}
+	if !j.Upright() {
+		half = plane.Point{X: along, Y: across}
+	}
+	return text.Slab{Centre: at, Half: half, U: plane.Point{X: 1}}
+}
+
+// Corners are short lines from either end of the join along it.
+func (j join) Corners() []plane.Path {
+	along := j.To.Sub(j.From).Unit().Mul(cornerLength)
+	return []plane.Path{{j.From, j.From.Add(along)}, {j.To, j.To.Sub(along)}}
+}
+
+// gluingOrder returns the cells in the order in which their pages are laid together:
+// row by row, but none before one that it can be joined to. The cells hang together
+// by their sides; what does not comes last.
+func gluingOrder(cells []Cell) []Cell {
+	left := readingOrder(slices.Clone(cells))
+	laid := map[Cell]bool{}
+	touches := func(c Cell) bool {
+		return laid[Cell{c.Row, c.Column - 1}] || laid[Cell{c.Row - 1, c.Column}] ||
+			laid[Cell{c.Row, c.Column + 1}] || laid[Cell{c.Row + 1, c.Column}]
+	}
+	var order []Cell
+	for len(left) > 0 {
+		next := max(0, slices.IndexFunc(left, touches))
+		order = append(order, left[next])
+		laid[left[next]] = true
+		left = slices.Delete(left, next, next+1)
+	}
+	return order
+}
+
+// Slips reports whether a page of the sheet comes after the one that is laid on it:
+// it goes under the cut edge of that.
+func (s *Sheet) Slips() bool {
+	place := map[Cell]int{}
+	for k, c := range s.Cells {
+		place[c] = k
+	}
+	after := func(c Cell, k int) bool {
+		at, printed := place[c]
+		return printed && at > k
+	}
+	for k, c := range s.Cells {
+		if after(Cell{c.Row, c.Column - 1}, k) || after(Cell{c.Row - 1, c.Column}, k) {
+			return true
+		}
+	}
+	return false
+}

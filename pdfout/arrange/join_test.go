@@ -1,0 +1,63 @@
+package arrange
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+)
+
+// Join marks lie at a quarter and at three quarters of a join; where a line runs there,
+// beside it.
+func TestJoinMarksKeepOffLines(t *testing.T) {
+	const pageSide, overlap = 200.0, 10.0
+	join := pageSide - overlap/2
+	for _, c := range []struct {
+		name   string
+		across []float64 // where up the join lines cross it
+		want   []float64 // where up it the marks lie
+	}{
+		{"no line", nil, []float64{50, 150}},
+		{"a line at a quarter", []float64{50}, []float64{44, 150}},
+		{"lines at a quarter and under it", []float64{44, 50}, []float64{56, 150}},
+		{"a line at three quarters", []float64{151}, []float64{50, 144}},
+	} {
+		p := NewPiece(rectangle("p", "P", 2*pageSide, pageSide))
+		p.Lines = nil
+		for _, y := range c.across {
+			p.Lines = append(p.Lines, NewLine(mark.Cut, "", plane.Path{{X: 0, Y: y}, {X: 2 * pageSide, Y: y}}))
+		}
+		s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 2, Window: plane.Point{X: pageSide, Y: pageSide}, Overlap: overlap}, []Cell{{0, 0}, {0, 1}})
+		s.FindJoins(1)
+		require.Len(t, s.Joins, 1, c.name)
+		for i, m := range s.Joins[0].Marks {
+			assert.InDelta(t, join, m.X, 1e-9, c.name)
+			assert.InDelta(t, c.want[i], m.Y, 1e-9, c.name)
+		}
+	}
+}
+
+func TestGluingOrder(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		cells []Cell
+		want  []Cell
+	}{
+		{"a whole grid, row by row", []Cell{{1, 1}, {0, 1}, {1, 0}, {0, 0}}, []Cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}}},
+		{"both arms of a U", []Cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}}, []Cell{{0, 0}, {1, 0}, {1, 1}, {1, 2}, {0, 2}}},
+		{"from the right", []Cell{{0, 1}, {1, 0}, {1, 1}}, []Cell{{0, 1}, {1, 1}, {1, 0}}},
+		{"what hangs together with nothing comes last", []Cell{{0, 0}, {2, 2}, {0, 1}}, []Cell{{0, 0}, {0, 1}, {2, 2}}},
+		{"none", nil, nil},
+	} {
+		assert.Equal(t, c.want, gluingOrder(c.cells), c.name)
+	}
+	u := NewSheet(nil, Grid{Rows: 2, Columns: 3, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, []Cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}})
+	u.FindJoins(1)
+	assert.True(t, u.Slips(), "the second arm goes under its foot")
+	whole := NewSheet(nil, Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, []Cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
+	whole.FindJoins(1)
+	assert.False(t, whole.Slips())
+}

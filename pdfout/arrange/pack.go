@@ -1,0 +1,158 @@
+package arrange
+
+import (
+	"cmp"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: what is put on a page lies as high as it can there, and then
+// as far to the left, so that the rest of the page stays in one part. It is turned,
+// by a quarter, only where it would find no room otherwise. What lies there already
+// is not moved again.
+
+// Apart is how far pieces that share a page lie from each other, in mm: room
+// for scissors.
+const Apart = 6.0
+
+// Parcel is what is to be put on a page, as it is to lie there.
+type Parcel struct {
+	Piece  *Piece      // nil where only room is kept for something else
+	Size   plane.Point // of the room it takes, in mm
+	turned bool        // its piece lies by a quarter turn
+	// roomy tells that the check square has a place inside the piece.
+	roomy bool
+	// Number tells parcels apart where that matters.
+	Number int
+}
+
+// ParcelOf returns the parcel of a piece as it was drawn.
+func ParcelOf(p Piece) Parcel { return Parcel{Piece: &p, Size: p.Room()} }
+
+// QuarterTurned returns the parcel of a piece as it was drawn turned by a quarter.
+func (p Parcel) QuarterTurned() Parcel {
+	p.Size = p.Piece.roomOf(p.Piece.Bounds.Height(), p.Piece.Bounds.Width())
+	p.turned = true
+	return p
+}
+
+// ontoFirst puts the parcel of a piece on the first page that takes it: as it was
+// drawn if any does, turned if not. It returns the number of the page, and whether
+// there is one.
+func (p Parcel) ontoFirst(pages int, put func(page int, p Parcel) bool) (page int, found bool) {
+	for _, lies := range []Parcel{p, p.QuarterTurned()} {
+		for i := range pages {
+			if put(i, lies) {
+				return i, true
+			}
+		}
+	}
+	return 0, false
+}
+
+// packed is a parcel on its page.
+type packed struct {
+	Parcel
+	Room plane.Box
+}
+
+// Moved returns the parcel moved by a step on its page.
+func (p packed) Moved(step plane.Point) packed {
+	p.Room = plane.Box{Min: p.Room.Min.Add(step), Max: p.Room.Max.Add(step)}
+	return p
+}
+
+// Laid returns the piece as it lies on its page.
+func (p packed) Laid() Piece {
+	q := *p.Piece
+	if p.turned {
+		q = q.QuarterTurned()
+	}
+	low := p.Room.Min.Add(plane.Point{X: Spare, Y: Spare + q.Foot.Y})
+	return q.Moved(low.Sub(q.Bounds.Min))
+}
+
+// Packing is a page being filled.
+type Packing struct {
+	Parcels []packed
+	free    []plane.Box // the largest boxes in which nothing lies yet; they overlap
+}
+
+// EmptyPage is a page of a width and height with nothing on it.
+func EmptyPage(size plane.Point) Packing { return Packing{free: []plane.Box{{Max: size}}} }
+
+// places returns where a parcel can lie: the highest place first, and of those
+// equally high the leftmost.
+func (k Packing) places(p Parcel) []plane.Box {
+	var places []plane.Box
+	for _, f := range k.free {
+		if f.Width() >= p.Size.X && f.Height() >= p.Size.Y {
+			places = append(places, plane.Box{
+				Min: plane.Point{X: f.Min.X, Y: f.Max.Y - p.Size.Y},
+				Max: plane.Point{X: f.Min.X + p.Size.X, Y: f.Max.Y},
+			})
+		}
+	}
+	slices.SortStableFunc(places, func(a, b plane.Box) int {
+		return cmp.Or(cmp.Compare(b.Min.Y, a.Min.Y), cmp.Compare(a.Min.X, b.Min.X))
+	})
+	return places
+}
+
+// with returns the page with a parcel put at a place.
+func (k Packing) with(p Parcel, at plane.Box) Packing {
+	return Packing{append(slices.Clip(k.Parcels), packed{p, at}), without(k.free, at.Grown(Apart))}
+}
+
+// Put puts the parcel where it lies highest, and reports whether there was room.
+func (k *Packing) Put(p Parcel) bool {
+	places := k.places(p)
+	if len(places) > 0 {
+		*k = k.with(p, places[0])
+	}
+	return len(places) > 0
+}
+
+// Used is the box round all that lies on the page.
+func (k Packing) Used() plane.Box {
+	b := plane.EmptyBox()
+	for _, p := range k.Parcels {
+		b = b.Union(p.Room)
+	}
+	return b
+}
+
+// without returns the largest boxes that are left of some free boxes when a
+// box is taken out of them.
+func without(free []plane.Box, b plane.Box) []plane.Box {
+	var rest []plane.Box
+	for _, f := range free {
+		if f.Min.X >= b.Max.X || f.Max.X <= b.Min.X || f.Min.Y >= b.Max.Y || f.Max.Y <= b.Min.Y {
+			rest = append(rest, f)
+			continue
+		}
+		for _, part := range []plane.Box{
+			{Min: f.Min, Max: plane.Point{X: b.Min.X, Y: f.Max.Y}},
+			{Min: plane.Point{X: b.Max.X, Y: f.Min.Y}, Max: f.Max},
+			{Min: f.Min, Max: plane.Point{X: f.Max.X, Y: b.Min.Y}},
+			{Min: plane.Point{X: f.Min.X, Y: b.Max.Y}, Max: f.Max},
+		} {
+			if part.Width() > 0 && part.Height() > 0 {
+				rest = append(rest, part)
+			}
+		}
+	}
+	var largest []plane.Box
+	for i, f := range rest {
+		covered := false
+		for j, o := range rest {
+			// Of two that are the same the first stays.
+			covered = covered || j != i && o.Holds(f.Min) && o.Holds(f.Max) && (o != f || j < i)
+		}
+		if !covered {
+			largest = append(largest, f)
+		}
+	}
+	return largest
+}

@@ -1,0 +1,31 @@
+package arrange
+
+import (
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+)
+
+// Set is what is drawn at once.
+type Set struct {
+	Title  string // "Linden pinafore"; may be ""
+	Size   string // "18 months"; may be ""
+	Unit   length.Unit
+	Pieces []mark.Marking
+	// What the pieces are called together; "" for "the pieces".
+	What string
+	// Cautions stand on the first page.
+	Cautions []string
+	// Kind says under the title what they are; "" for full-size marking sheets.
+	Kind string
+	// Report is printed on pages of figures right behind those in front. Nil,
+	// and a report that says nothing, have none.
+	Report *mark.Report
+}
+
+// SizeLine is the set's size as its pages say it; "" when it has none.
+func (s Set) SizeLine() string {
+	if s.Size == "" {
+		return ""
+	}
+	return "size " + s.Size
+}

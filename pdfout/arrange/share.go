@@ -1,0 +1,202 @@
+package arrange
+
+import (
+	"slices"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: pieces that fit on one page are put beside large pieces,
+// on pages that are printed anyway, where that saves a page. Beside a large piece
+// means outside its outline and clear of its lines by what keeps pieces apart,
+// short of the strips that are joined, so that the piece is whole on one page,
+// and where neither the large piece's title nor the page's check square loses its
+// place. As few pieces as can be are taken from the others: a maker would rather
+// have the small ones together. A page with a form is not shared.
+
+// mostShared bounds the work of looking for room: on how many pages at most.
+const mostShared = 200
+
+// opening is a page of a large piece's sheet with room for a small one.
+type opening struct {
+	Packing
+	sheet int
+	cell  Cell
+	// squares are the free places for the page's check square, in the order in
+	// which it takes them.
+	squares []squarePlace
+	titles  []plane.Box // of the large piece
+}
+
+// guest is a small piece's parcel and the opening it is put on; nil where it is
+// put on none.
+type guest struct {
+	Parcel
+	host *opening
+}
+
+// mostGivenBack is how many parcels are tried to be given back to the pages that small
+// pieces share: each packs all of those anew.
+const mostGivenBack = 60
+
+// shareLarge puts parcels beside the large pieces of sheets where they then need
+// fewer shelves than they fill. It returns the sheets and the shelves.
+func shareLarge(sheets []Sheet, parcels []Parcel, shelves []*shelf, unit length.Unit, on paper.Paper) ([]Sheet, []*shelf) {
+	if len(shelves) == 0 {
+		return sheets, shelves
+	}
+	all := openings(sheets, parcels, SquareSize(unit), on)
+	guests := make([]guest, len(parcels))
+	for i, p := range parcels {
+		p.Number = i
+		guests[i].Parcel = p
+		if page, found := p.ontoFirst(len(all), func(page int, p Parcel) bool { return all[page].put(p) }); found {
+			guests[i].host = all[page]
+		}
+	}
+	others := func() []*shelf {
+		var left []Parcel
+		for _, g := range guests {
+			if g.host == nil {
+				left = append(left, g.Parcel)
+			}
+		}
+		fewer, _ := fewestShelves(left, PageOf(on).Window, SquareSize(unit))
+		return fewer
+	}
+	fewer := others()
+	if len(fewer) >= len(shelves) {
+		return sheets, shelves
+	}
+	for i, tried := len(guests)-1, 0; i >= 0 && len(fewer) > 0 && tried < mostGivenBack; i-- {
+		host := guests[i].host
+		if host == nil {
+			continue
+		}
+		tried++
+		guests[i].host = nil
+		if more := others(); len(more) == len(fewer) && host.giveBack(i) {
+			fewer = more
+		} else {
+			guests[i].host = host
+		}
+	}
+	return shared(sheets, all), fewer
+}
+
+// shared returns the sheets with what their openings hold.
+func shared(sheets []Sheet, all []*opening) []Sheet {
+	with := slices.Clone(sheets)
+	for _, o := range all {
+		if len(o.Parcels) == 0 {
+			continue
+		}
+		s := &with[o.sheet]
+		pieces := slices.Clone(s.Pieces)
+		for _, p := range o.Parcels {
+			pieces = append(pieces, p.Laid())
+		}
+		*s = NewSheet(pieces, s.Grid, s.Cells)
+	}
+	return with
+}
+
+// openings finds the pages of sheets that have room for one of the parcels.
+func openings(sheets []Sheet, parcels []Parcel, square float64, on paper.Paper) []*opening {
+	tooSmall := func(b plane.Box) bool {
+		one := Packing{free: []plane.Box{b}}
+		return !slices.ContainsFunc(parcels, func(p Parcel) bool {
+			return len(one.places(p)) > 0 || len(one.places(p.QuarterTurned())) > 0
+		})
+	}
+	var all []*opening
+	pages := 0
+	for i := range sheets {
+		s := &sheets[i]
+		if pages+len(s.Cells) > mostShared {
+			continue
+		}
+		pages += len(s.Cells)
+		var onSheet []*opening
+		around := s.obstacles()
+		for _, c := range s.Cells {
+			o := opening{sheet: i, cell: c}
+			o.free = slices.DeleteFunc(s.freeBoxes(around, s.clearOf(c)), tooSmall)
+			if len(o.free) > 0 {
+				onSheet = append(onSheet, &o)
+			}
+		}
+		if len(onSheet) > 0 {
+			s.reserve(onSheet, square, on)
+		}
+		all = append(all, onSheet...)
+	}
+	return all
+}
+
+// clearOf is what of a page lies short of the strips it shares with others.
+func (s *Sheet) clearOf(c Cell) plane.Box {
+	return s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap)
+}
+
+// reserve letters a copy of the sheet as it is, and tells its openings which
+// places there are for the check square and where the large piece's title is.
+func (s *Sheet) reserve(all []*opening, square float64, on paper.Paper) {
+	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
+	alone.FindJoins(1)
+	alone.TakeHeads()
+	places := Squares{square, on, map[plane.Box][]plane.Point{}}
+	for _, o := range all {
+		for place := range places.free(&alone, alone.Field, o.cell, places.corners(places.open(&alone, o.cell))) {
+			o.squares = append(o.squares, place)
+		}
+	}
+	for _, c := range alone.Cells {
+		places.find(&alone, alone.Field, c)
+	}
+	for _, p := range alone.Pieces {
+		alone.title(p, alone.Field)
+	}
+	for _, o := range all {
+		for _, l := range alone.Labels {
+			if title := l.Room.Bounds().Grown(besideRoom); title.Meets(s.Grid.WindowOf(o.cell)) {
+				o.titles = append(o.titles, title)
+				o.free = without(o.free, title)
+			}
+		}
+	}
+}
+
+// put puts the parcel where it lies highest of the places that leave the page's
+// check square one, and reports whether there is such a place.
+func (o *opening) put(p Parcel) bool {
+	for _, at := range o.places(p) {
+		if o.hasSquare(append(slices.Clip(o.Parcels), packed{p, at})) {
+			o.Packing = o.with(p, at)
+			return true
+		}
+	}
+	return false
+}
+
+// giveBack takes the parcel of a number off the page, if the check square does
+// not move on the large piece's title then; it reports whether it does not.
+func (o *opening) giveBack(number int) bool {
+	rest := slices.DeleteFunc(slices.Clone(o.Parcels), func(p packed) bool { return p.Number == number })
+	if !o.hasSquare(rest) {
+		return false
+	}
+	o.Parcels = rest
+	return true
+}
+
+// hasSquare reports whether the check square has a place among such parcels, and
+// the one that it takes is not that of the title.
+func (o *opening) hasSquare(parcels []packed) bool {
+	i := slices.IndexFunc(o.squares, func(q squarePlace) bool {
+		return !slices.ContainsFunc(parcels, func(p packed) bool { return p.Room.Meets(q.room.Bounds()) })
+	})
+	return i >= 0 && !slices.ContainsFunc(o.titles, o.squares[i].room.Bounds().Meets)
+}

@@ -1,0 +1,254 @@
+package arrange
+
+import (
+	"fmt"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
+)
+
+// flared is a large piece with slanting sides: a skirt panel.
+func flared(key string, top, bottom, h float64) mark.Marking {
+	in := (bottom - top) / 2
+	p := plane.Path{{}, {X: bottom}, {X: bottom - in, Y: h}, {X: in, Y: h}, {}}
+	m := mark.Marking{Key: key, Name: "Panel " + key, Notes: []string{"cut 2"}, Outline: p}
+	for i := 1; i < len(p); i++ {
+		m.Marks = append(m.Marks, edge(mark.Cut, "", p[i-1], p[i]))
+	}
+	return m
+}
+
+// someSet is large pieces and small ones.
+func someSet(t *rapid.T) Set {
+	s := Set{Title: "Set", Unit: length.Unit(rapid.IntRange(0, 2).Draw(t, "unit"))}
+	for i := range rapid.IntRange(1, 3).Draw(t, "large") {
+		top := rapid.Float64Range(20, 400).Draw(t, "top")
+		s.Pieces = append(s.Pieces, flared(fmt.Sprint("large ", i), top, top+rapid.Float64Range(0, 300).Draw(t, "flare"), rapid.Float64Range(300, 700).Draw(t, "height")))
+	}
+	for i := range rapid.IntRange(0, 8).Draw(t, "small") {
+		s.Pieces = append(s.Pieces, rectangle(fmt.Sprint("small ", i), fmt.Sprint("Small ", i),
+			rapid.Float64Range(13, 190).Draw(t, "w"), rapid.Float64Range(13, 200).Draw(t, "h"), "cut 2"))
+	}
+	return s
+}
+
+// alone is how many pages the sheets have when nothing is put beside large
+// pieces.
+func alone(set Set, on paper.Paper) int {
+	all := 0
+	for _, m := range set.Pieces {
+		p := NewPiece(m)
+		if w := PageOf(on).Window; p.Fits(w) || p.QuarterTurned().Fits(w) {
+			continue
+		}
+		s, _ := spread(p, PageOf(on))
+		all += len(s.Cells)
+	}
+	var pieces []Piece
+	for _, m := range set.Pieces {
+		p := NewPiece(m)
+		if !p.Fits(PageOf(on).Window) {
+			p = p.QuarterTurned()
+		}
+		if p.Fits(PageOf(on).Window) {
+			pieces = append(pieces, p)
+		}
+	}
+	sheets, _ := packedSheets(pieces, PageOf(on), SquareSize(set.Unit))
+	return all + len(sheets)
+}
+
+// checkShared checks all that is put beside a large piece.
+func checkShared(t require.TestingT, s Sheet) {
+	large := s.Pieces[0]
+	for i, p := range s.Pieces[1:] {
+		// Whole within one page that is printed, clear of what is joined.
+		in := slices.IndexFunc(s.Cells, func(c Cell) bool {
+			core := s.Grid.CoreOf(c)
+			room := p.Bounds.Grown(2 - rounding)
+			return core.Holds(room.Min) && core.Holds(room.Max)
+		})
+		require.GreaterOrEqual(t, in, 0, "%s is not whole within the joins of a page", p.Name)
+		strip := s.Grid.within(s.Cells[in], s.Grid.WindowOf(s.Cells[in]), s.Grid.Overlap).Grown(rounding)
+		require.True(t, strip.Holds(p.Bounds.Min) && strip.Holds(p.Bounds.Max), "%s lies under paste", p.Name)
+
+		near := text.Upright(p.Bounds.Grown(6 - 0.02))
+		for _, l := range append(large.Lines, NewLine(mark.Cut, "", large.Outline.Path())) {
+			path := l.Clip.Path()
+			for k := 1; k < len(path); k++ {
+				require.False(t, near.MeetsSegment(path[k-1], path[k]), "%s is too near to a line of %s", p.Name, large.Name)
+			}
+		}
+		require.False(t, large.Inside(p.Bounds.Centre()), "%s lies inside %s", p.Name, large.Name)
+		for _, o := range s.Pieces[i+2:] {
+			require.False(t, p.Bounds.Grown(6).Meets(o.Bounds), "%s is too near to %s", p.Name, o.Name)
+		}
+	}
+}
+
+// What is put beside a large piece is clear of it and whole on one page, and it
+// is put there only where that saves a page. Every check square has a free place,
+// and no title is lost that would have one.
+func TestSmallPiecesBesideLarge(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) { checkBeside(t, someSet(t)) })
+	assert.Positive(t, checkBeside(t, mixed()), "nothing is put beside a large piece")
+}
+
+// checkBeside checks how the pieces of a set share pages, and returns how many are put
+// beside large ones.
+func checkBeside(t require.TestingT, set Set) int {
+	on := paper.All()[0]
+	laid := Arrange(set, on)
+	require.True(t, laid.Exact)
+	again := Arrange(set, on)
+	pages := alone(set, on)
+	require.LessOrEqual(t, laid.Pages(), pages)
+	beside, names := 0, map[string]int{}
+	for i := range laid.Sheets {
+		s := &laid.Sheets[i]
+		require.Equal(t, s.Names(), again.Sheets[i].Names(), "it is the same every time")
+		for k, p := range s.Pieces {
+			names[p.Name]++
+			require.Equal(t, p.Bounds, again.Sheets[i].Pieces[k].Bounds, "it is the same every time")
+		}
+		if len(s.Cells) == 1 {
+			continue
+		}
+		checkShared(t, *s)
+		beside += len(s.Pieces) - 1
+		s.FindJoins(1)
+		s.Paper = on
+		s.Letter(set.Unit)
+		if beside > 0 {
+			checkSquaresFree(t, s, on, SquareSize(set.Unit))
+		}
+	}
+	require.Len(t, names, len(set.Pieces), "all pieces are there")
+	for name, n := range names {
+		require.Equal(t, 1, n, name)
+	}
+	if beside > 0 {
+		require.Less(t, laid.Pages(), pages, "pieces are scattered for nothing")
+	} else {
+		require.Equal(t, pages, laid.Pages())
+	}
+	return beside
+}
+
+// checkSquaresFree checks that no check square of a shared page lies on a line.
+func checkSquaresFree(t require.TestingT, s *Sheet, on paper.Paper, side float64) {
+	places := Squares{Side: side, Paper: on}
+	for i, c := range s.Cells {
+		window := s.Grid.WindowOf(c)
+		if !slices.ContainsFunc(s.Pieces[1:], func(p Piece) bool { return window.Holds(p.Bounds.Centre()) }) {
+			continue
+		}
+		room := places.roomAt(s, c, s.Squares[i])
+		require.Zero(t, s.Field.Crossings(room, 1), "the check square of %v lies on a line", c)
+	}
+}
+
+func TestSharing(t *testing.T) {
+	p := paper.All()[0] // of letter paper the window is 195.6 by 249.1 mm
+	// A piece that leaves 84 mm free over it, and no room for a square inside.
+	full := ruled("f", "Full", 185, 400)
+	for y := 8.0; y < 400; y += 8 {
+		full.Marks = append(full.Marks, edge(mark.Stitch, "", plane.Point{Y: y}, plane.Point{X: 185, Y: y}))
+	}
+	form := sampleSheet()
+	for _, c := range []struct {
+		name   string
+		pieces []mark.Marking
+		want   [][]string
+		pages  int
+	}{
+		{"a pocket beside a skirt", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("p", "Pocket", 60, 70)},
+			[][]string{{"Skirt", "Pocket"}}, 4},
+		{"a pocket that finds no room", []mark.Marking{rectangle("s", "Skirt", 370, 470), rectangle("p", "Pocket", 60, 70)},
+			[][]string{{"Skirt"}, {"Pocket"}}, 5},
+		{"a pocket that saves nothing, since the yoke finds no room", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("y", "Yoke", 185, 150), rectangle("p", "Pocket", 60, 70)},
+			[][]string{{"Skirt"}, {"Yoke", "Pocket"}}, 5},
+		{"a pocket that the yoke leaves no room", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("y", "Yoke", 185, 235), rectangle("p", "Pocket", 60, 70)},
+			[][]string{{"Skirt", "Pocket"}, {"Yoke"}}, 5},
+		{"a band that leaves the check square a place", []mark.Marking{full, rectangle("b", "Band", 120, 60)},
+			[][]string{{"Full", "Band"}}, 2},
+		{"a band that would leave it none", []mark.Marking{full, rectangle("b", "Band", 185, 60)},
+			[][]string{{"Full"}, {"Band"}}, 3},
+		{"no page with a form is shared", []mark.Marking{form, rectangle("p", "Pocket", 20, 20)},
+			[][]string{{"Pocket"}}, 1},
+		{"one with a form beside a skirt is not shared either", []mark.Marking{rectangle("s", "Skirt", 370, 470), form, rectangle("p", "Pocket", 60, 70)},
+			[][]string{{"Skirt"}, {"Pocket"}}, 5},
+	} {
+		laid := Arrange(Set{Pieces: c.pieces}, p)
+		var got [][]string
+		for i := range laid.Sheets {
+			got = append(got, laid.Sheets[i].Names())
+		}
+		assert.Equal(t, c.want, got, c.name)
+		assert.Equal(t, c.pages, laid.Pages(), c.name)
+	}
+}
+
+// A free box lies in free bins only, and each free bin in one of them.
+func TestLargestFreeBoxes(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		b := newBins(plane.Box{Max: plane.Point{X: 30, Y: 24}})
+		for i := range b.taken {
+			b.taken[i] = rapid.IntRange(0, 3).Draw(t, "taken") == 0
+		}
+		all := b.largest()
+		for row := b.around; row < b.grid.Rows-b.around; row++ {
+			for column := b.around; column < b.grid.Columns-b.around; column++ {
+				in := slices.ContainsFunc(all, func(o plane.Box) bool { return o.Holds(b.middle(column, row)) })
+				require.Equal(t, !b.taken[row*b.grid.Columns+column], in, "column %d, row %d", column, row)
+			}
+		}
+		for i, o := range all {
+			for k, p := range all {
+				require.False(t, i != k && o.Grown(rounding).Holds(p.Min) && o.Grown(rounding).Holds(p.Max), "%v holds %v", o, p)
+			}
+		}
+	})
+}
+
+// mixed is 50 pieces: some larger than a page, the others of all sizes that fit
+// one.
+func mixed() Set {
+	r := rand.New(rand.NewPCG(7, 7))
+	s := Set{Title: "Wardrobe", Unit: length.Centimetre}
+	for i := range 50 {
+		key := fmt.Sprint(i)
+		switch {
+		case i%5 == 0:
+			top := 100 + 200*r.Float64()
+			s.Pieces = append(s.Pieces, flared(key, top, top+200*r.Float64(), 300+300*r.Float64()))
+		case i%5 == 1:
+			s.Pieces = append(s.Pieces, wave(key, 60+100*r.Float64(), 60+120*r.Float64(), 2000))
+		default:
+			s.Pieces = append(s.Pieces, rectangle(key, "Piece "+key, 20+120*r.Float64(), 20+100*r.Float64(), "cut 2"))
+		}
+	}
+	return s
+}
+
+func BenchmarkArrangeMixed50(b *testing.B) {
+	set := mixed()
+	pages := 0
+	for b.Loop() {
+		laid := Arrange(set, paper.All()[0])
+		pages = laid.Pages()
+	}
+	before := alone(set, paper.All()[0])
+	b.ReportMetric(float64(pages), "pages")
+	b.ReportMetric(float64(before-pages), "shared")
+}

@@ -1,0 +1,114 @@
+package arrange
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+)
+
+// packedSheets packs pieces on sheets of one page each.
+func packedSheets(small []Piece, page Grid, square float64) ([]Sheet, bool) {
+	shelves, all := fewestShelves(parcelsOf(small, page.Window, square), page.Window, square)
+	var sheets []Sheet
+	for _, s := range shelves {
+		sheets = append(sheets, s.sheet(page))
+	}
+	return sheets, all
+}
+
+// No two pieces of a page lie closer than 6 mm, counted from 2 mm outside their
+// lines, none leaves its window, and
+// none is lost.
+func TestPack(t *testing.T) {
+	t.Parallel()
+	window := plane.Point{X: 194.7, Y: 248.2}
+	rapid.Check(t, func(t *rapid.T) {
+		var small []Piece
+		for i := range rapid.IntRange(0, 15).Draw(t, "pieces") {
+			p := NewPiece(rectangle("p", fmt.Sprint("piece ", i),
+				rapid.Float64Range(5, window.X-4).Draw(t, "w"), rapid.Float64Range(5, window.Y-4).Draw(t, "h")))
+			small = append(small, p)
+		}
+		names := map[string]int{}
+		sheets, all := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		require.True(t, all)
+		for _, s := range sheets {
+			require.NotEmpty(t, s.Pieces, "an empty page")
+			for i, p := range s.Pieces {
+				names[p.Name]++
+				b := p.Bounds.Grown(2 - 1e-9)
+				in := plane.Box{Max: window}
+				require.True(t, in.Holds(b.Min) && in.Holds(b.Max), "%s leaves the page: %v", p.Name, b)
+				for _, o := range s.Pieces[i+1:] {
+					require.False(t, b.Grown(6-1e-6).Meets(o.Bounds.Grown(2)), "%s and %s", p.Name, o.Name)
+				}
+			}
+		}
+		require.Len(t, names, len(small))
+		for name, n := range names {
+			require.Equal(t, 1, n, name)
+		}
+	})
+}
+
+func TestPackUsesRoom(t *testing.T) {
+	window := plane.Point{X: 194.7, Y: 248.2}
+	pages := func(n int, w, h float64) (int, int) {
+		var small []Piece
+		for range n {
+			small = append(small, NewPiece(rectangle("p", "P", w, h)))
+		}
+		turned := 0
+		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		for _, s := range sheets {
+			for _, p := range s.Pieces {
+				if p.Turned {
+					turned++
+				}
+			}
+		}
+		return len(sheets), turned
+	}
+	for _, c := range []struct {
+		name          string
+		n             int
+		w, h          float64
+		pages, turned int
+	}{
+		{"four quarters", 4, 85, 110, 1, 0},
+		{"nine small", 9, 50, 45, 1, 0},
+		{"a dozen small, too small for the check square", 12, 50, 45, 2, 0},
+		{"two halves up", 2, 85, 240, 1, 0},
+		{"a third, turned to fit", 3, 80, 120, 1, 1},
+		{"two that do not fit together", 2, 180, 120, 2, 0},
+	} {
+		n, turned := pages(c.n, c.w, c.h)
+		assert.Equal(t, c.pages, n, c.name)
+		assert.Equal(t, c.turned, turned, c.name)
+	}
+	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
+	// when it is turned.
+	sheets, _ := packedSheets([]Piece{NewPiece(rectangle("a", "A", 100, 240)), NewPiece(rectangle("b", "B", 120, 60))}, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+	require.Len(t, sheets, 1)
+	assert.False(t, sheets[0].Pieces[0].Turned)
+	assert.True(t, sheets[0].Pieces[1].Turned)
+}
+
+// A card too large for a page keeps its pages to itself as well.
+func TestALargeCardSharesNoPage(t *testing.T) {
+	card := rectangle("card", "Card", 60, 400)
+	card.Card = true
+	laid := Arrange(Set{Pieces: []mark.Marking{card, rectangle("a", "A", 60, 80), rectangle("b", "B", 60, 80)}}, paper.All()[0])
+	for _, s := range laid.Sheets {
+		for _, p := range s.Pieces {
+			assert.True(t, p.Name != "Card" || len(s.Pieces) == 1, "%v", s.Names())
+		}
+	}
+}

@@ -1,0 +1,283 @@
+package arrange
+
+import (
+	"cmp"
+	"maps"
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: a sheet is cut into a grid of windows, one to a page.
+// Neighbouring windows overlap. In the middle of the overlap both pages print
+// the same join line; what lies within a page's join lines is its core, and
+// the cores cover the sheet once. A page is printed when a line of a piece
+// falls into its core. Lines run on past the join line to the window's side,
+// so that a page that lies a little off shows it.
+
+// sliver is how much of a line, in mm, may reach past a join line without
+// needing a page of its own: less than a printer can show, and its neighbour
+// prints it anyway. It also keeps rounding from making pages.
+const sliver = 0.01
+
+// Cell is a place in the grid; row 0 is the topmost.
+type Cell struct{ Row, Column int }
+
+// Grid is the windows of a sheet.
+type Grid struct {
+	Rows, Columns int
+	Window        plane.Point // width and height of a window
+	Overlap       float64     // width of the strip that two neighbours share
+	origin        plane.Point // lower left corner of the whole
+}
+
+// PageOf is a grid of one page of a paper, to be made larger by who needs more.
+func PageOf(p paper.Paper) Grid {
+	w := p.Window()
+	return Grid{Rows: 1, Columns: 1, Window: plane.Point{X: w.Width(), Y: w.Height()}, Overlap: p.Overlap}
+}
+
+// Pitch is the step from one window to the next.
+func (g Grid) Pitch() plane.Point {
+	return plane.Point{X: g.Window.X - g.Overlap, Y: g.Window.Y - g.Overlap}
+}
+
+// box is the whole grid.
+func (g Grid) box() plane.Box {
+	p := g.Pitch()
+	return plane.Box{Min: g.origin, Max: g.origin.Add(plane.Point{
+		X: float64(g.Columns)*p.X + g.Overlap,
+		Y: float64(g.Rows)*p.Y + g.Overlap,
+	})}
+}
+
+// WindowOf is what the page of a cell shows.
+func (g Grid) WindowOf(c Cell) plane.Box {
+	p := g.Pitch()
+	corner := g.origin.Add(plane.Point{X: float64(c.Column) * p.X, Y: float64(g.Rows-1-c.Row) * p.Y})
+	return plane.Box{Min: corner, Max: corner.Add(g.Window)}
+}
+
+// CoreOf is what lies within the join lines of the page of a cell.
+func (g Grid) CoreOf(c Cell) plane.Box { return g.within(c, g.WindowOf(c), g.Overlap/2) }
+
+// within is a window without a strip of some width at every side that has a
+// neighbour in the grid.
+func (g Grid) within(c Cell, window plane.Box, strip float64) plane.Box {
+	if c.Column > 0 {
+		window.Min.X += strip
+	}
+	if c.Column < g.Columns-1 {
+		window.Max.X -= strip
+	}
+	if c.Row > 0 {
+		window.Max.Y -= strip
+	}
+	if c.Row < g.Rows-1 {
+		window.Min.Y += strip
+	}
+	return window
+}
+
+// windowsFor is how many windows in a row cover a length of mm.
+func windowsFor(length, window, overlap float64) int {
+	return 1 + int(math.Ceil(math.Max(0, length-window)/(window-overlap)))
+}
+
+// columnsOf returns the first and last column whose core holds part of the
+// span from a to b, leaving out slivers.
+func (g Grid) columnsOf(a, b float64) (first, last int) {
+	return span(a-g.origin.X-g.Overlap/2, b-g.origin.X-g.Overlap/2, g.Pitch().X, g.Columns)
+}
+
+// cellAt is the cell whose core holds a place, or the nearest of the grid.
+func (g Grid) cellAt(at plane.Point) Cell {
+	column, _ := g.columnsOf(at.X, at.X)
+	row, _ := g.rowsOf(at.Y, at.Y)
+	return Cell{row, column}
+}
+
+// rowsOf is columnsOf for rows; the first is the higher one on paper.
+func (g Grid) rowsOf(a, b float64) (first, last int) {
+	low, high := span(a-g.origin.Y-g.Overlap/2, b-g.origin.Y-g.Overlap/2, g.Pitch().Y, g.Rows)
+	return g.Rows - 1 - high, g.Rows - 1 - low
+}
+
+func span(a, b, pitch float64, count int) (first, last int) {
+	a, b = math.Min(a, b)+sliver, math.Max(a, b)-sliver
+	if a > b {
+		a = (a + b) / 2
+		b = a
+	}
+	index := func(v float64) int {
+		return int(math.Max(0, math.Min(float64(count-1), math.Floor(v/pitch))))
+	}
+	return index(a), index(b)
+}
+
+// mostVisits bounds the work of counting pages that are too many anyway: each
+// is a line entering a page. A piece of 100 m by 100 m needs some thousands.
+const mostVisits = 500_000
+
+// crossed returns the cells into whose cores lines fall, in reading order,
+// and whether it came to the end: it stops when there are more than MaxPages
+// and it has looked at mostVisits.
+func (g Grid) crossed(lines []Line) ([]Cell, bool) {
+	seen := CellSet{Has: map[Cell]bool{}, Last: Cell{-1, -1}}
+	visits := 0
+	for _, l := range lines {
+		if !g.walk(l.Clip.Path(), func(c Cell) bool {
+			if visits++; visits > mostVisits && len(seen.Has) > paper.MaxPages {
+				return false
+			}
+			seen.Add(c)
+			return true
+		}) {
+			return seen.List(), false
+		}
+	}
+	return seen.List(), true
+}
+
+// walk calls visit for the cells into whose cores a path falls, for some of
+// them several times, until visit returns false. It reports whether it came to
+// the end.
+func (g Grid) walk(p plane.Path, visit func(Cell) bool) bool {
+	for i := 1; i < len(p); i++ {
+		a, b := p[i-1], p[i]
+		if a == b {
+			continue
+		}
+		if a.X > b.X {
+			a, b = b, a
+		}
+		first, last := g.columnsOf(a.X, b.X)
+		for column := first; column <= last; column++ {
+			low, high := a.Y, b.Y
+			if first != last {
+				// Only the part of the segment in this column.
+				left := g.origin.X + g.Overlap/2 + float64(column)*g.Pitch().X
+				if column > first {
+					low = a.Toward(b, (left-a.X)/(b.X-a.X)).Y
+				}
+				if column < last {
+					high = a.Toward(b, (left+g.Pitch().X-a.X)/(b.X-a.X)).Y
+				}
+			}
+			top, bottom := g.rowsOf(low, high)
+			for row := top; row <= bottom; row++ {
+				if !visit(Cell{row, column}) {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+// CellSet is a set of cells of one grid that remembers the last one, since a
+// line mostly stays where it is.
+type CellSet struct {
+	Has  map[Cell]bool
+	Last Cell
+}
+
+func (s *CellSet) Add(c Cell) {
+	if c != s.Last {
+		s.Has[c] = true
+		s.Last = c
+	}
+}
+
+// List returns the cells in reading order.
+func (s *CellSet) List() []Cell { return readingOrder(slices.Collect(maps.Keys(s.Has))) }
+
+func readingOrder(cells []Cell) []Cell {
+	slices.SortFunc(cells, func(a, b Cell) int {
+		return cmp.Or(cmp.Compare(a.Row, b.Row), cmp.Compare(a.Column, b.Column))
+	})
+	return cells
+}
+
+// bridged adds the cells without which some of the cells could not be joined
+// to the others: a line in the middle of a large piece may lie on a page none
+// of whose neighbours has a line. Cells grow together by the shortest gap
+// first. It gives up when there are more than MaxPages.
+func bridged(cells []Cell) []Cell {
+	if len(cells) == 0 {
+		return nil
+	}
+	type loose struct {
+		Cell
+		nearest Cell // of those joined
+	}
+	var joined []Cell
+	left := make([]loose, len(cells))
+	for i, c := range cells {
+		left[i] = loose{c, cells[0]}
+	}
+	join := func(c Cell) {
+		joined = append(joined, c)
+		for i, l := range left {
+			if steps(l.Cell, c) < steps(l.Cell, l.nearest) {
+				left[i].nearest = c
+			}
+		}
+	}
+	for join(cells[0]); len(left) > 0 && len(joined) <= paper.MaxPages; {
+		next := 0
+		for i, l := range left {
+			if steps(l.Cell, l.nearest) < steps(left[next].Cell, left[next].nearest) {
+				next = i
+			}
+		}
+		to, at := left[next].Cell, left[next].nearest
+		left = slices.Delete(left, next, next+1)
+		if to == at {
+			continue // a bridge already led over it
+		}
+		for at != to && len(joined) <= paper.MaxPages {
+			if at.Column != to.Column {
+				at.Column += cmp.Compare(to.Column, at.Column)
+			} else {
+				at.Row += cmp.Compare(to.Row, at.Row)
+			}
+			join(at)
+		}
+	}
+	for _, l := range left {
+		joined = append(joined, l.Cell)
+	}
+	return readingOrder(joined)
+}
+
+// connected reports whether the cells, in reading order, hang together by
+// their sides.
+func connected(cells []Cell) bool {
+	if len(cells) == 0 {
+		return true
+	}
+	left := make(map[Cell]bool, len(cells))
+	for _, c := range cells {
+		left[c] = true
+	}
+	delete(left, cells[0])
+	for queue := []Cell{cells[0]}; len(queue) > 0 && len(left) > 0; queue = queue[1:] {
+		for _, d := range []Cell{{0, 1}, {0, -1}, {1, 0}, {-1, 0}} {
+			next := Cell{queue[0].Row + d.Row, queue[0].Column + d.Column}
+			if left[next] {
+				delete(left, next)
+				queue = append(queue, next)
+			}
+		}
+	}
+	return len(left) == 0
+}
+
+// steps is how many sides a way from one cell to another crosses.
+func steps(a, b Cell) int {
+	abs := func(n int) int { return max(n, -n) }
+	return abs(a.Row-b.Row) + abs(a.Column-b.Column)
+}

@@ -1,0 +1,126 @@
+package ink
+
+import (
+	"fmt"
+	"sync"
+	"unicode"
+	"unicode/utf8"
+
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/gofont/gobold"
+	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: all text is set in one family, the Go fonts, which have
+// the eighths, primes and arrows a maker's texts need. Sizes are in points
+// (1/72 in), lengths in mm.
+
+// Shares of the size of a font: how far its letters reach above the base line
+// and below it, and from one line to the next.
+const (
+	Ascent  = 0.74
+	Descent = 0.22
+	Leading = 1.25
+)
+
+// face is one cut of the family.
+type Face struct {
+	name string // as the PDF's writer knows it: "" or "B"
+	data []byte
+	font *sfnt.Font
+	// usual are the widths of the letters of most texts, in ems, looked up
+	// once: setting text asks for them over and over.
+	usual [usualLetters]float64
+}
+
+// usualLetters is how many letters, the first of Unicode, have their widths at
+// hand: those of western Europe.
+const usualLetters = 0x180
+
+// The two faces are read once, when first asked for.
+var (
+	readRegular = sync.OnceValue(func() *Face { return readFace("", goregular.TTF) })
+	readBold    = sync.OnceValue(func() *Face { return readFace("B", gobold.TTF) })
+)
+
+func Regular() *Face { return readRegular() }
+
+func Bold() *Face { return readBold() }
+
+// readFace reads an embedded font.
+func readFace(name string, ttf []byte) *Face {
+	font, err := sfnt.Parse(ttf)
+	if err != nil {
+		// The font is part of the program, and so not at a maker's mercy.
+		panic("the embedded font " + name + " cannot be read: " + err.Error())
+	}
+	f := &Face{name: name, data: ttf, font: font}
+	for r := range f.usual {
+		f.usual[r] = f.lookUp(rune(r))
+	}
+	return f
+}
+
+// lookUp returns the width of a letter in ems.
+func (f *Face) lookUp(r rune) float64 {
+	var buf sfnt.Buffer
+	em := fixed.I(int(f.font.UnitsPerEm()))
+	glyph, _ := f.font.GlyphIndex(&buf, r)
+	step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
+	return float64(step) / float64(em)
+}
+
+// CanPrint reports whether the embedded fonts, the regular and the bold one,
+// have the letter or sign r. Signs that end a line or move along it, such as
+// a tab, cannot be printed; a plain space can.
+func CanPrint(r rune) bool {
+	if !unicode.IsPrint(r) && r != '\u00a0' || r == utf8.RuneError || r > highest {
+		return false
+	}
+	var buf sfnt.Buffer
+	for _, f := range []*Face{Regular(), Bold()} {
+		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// highest is the last sign that the writer of the PDF can take.
+const highest = 0xffff
+
+// Width returns how long the text is at a size in points, in mm.
+func (f *Face) Width(text string, size float64) float64 {
+	sum := 0.0
+	for _, r := range text {
+		if r < usualLetters {
+			sum += f.usual[r]
+		} else {
+			sum += f.lookUp(r)
+		}
+	}
+	return sum * size * paper.Point
+}
+
+// Unprintable finds a sign that cannot be printed.
+func Unprintable(text string) (rune, bool) {
+	for _, r := range text {
+		if !CanPrint(r) {
+			return r, true
+		}
+	}
+	return 0, false
+}
+
+// NoLetter refuses a sign that cannot be printed.
+func NoLetter(bad rune, where string) error {
+	return &fault.Fault{
+		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
+		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
+	}
+}

@@ -1,0 +1,136 @@
+package paper
+
+import (
+	"fmt"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+)
+
+// Rules of this file: paper is asked for by a name, or by its size. A size has its
+// unit, because that of the pattern is no hint of how paper is measured. Capitals
+// and spaces around it do not matter.
+
+// All lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
+// memory of both standards), of legal paper as it is commonly sold, and one that fits on both letter and A4
+// paper.
+func All() []Paper {
+	const inch = 25.4
+	return []Paper{
+		letterPaper(),
+		a4Paper(),
+		Plain("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
+		Plain("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
+		Plain("a3", "A3 paper, 297 x 420 mm", 297, 420),
+		Either(),
+	}
+}
+
+func letterPaper() Paper {
+	const inch = 25.4
+	return Plain("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
+}
+
+func a4Paper() Paper { return Plain("a4", "A4 paper, 210 x 297 mm", 210, 297) }
+
+// Either is as wide as the narrower and as high as the lower of letter and A4.
+func Either() Paper {
+	return Plain(EitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
+}
+
+func Plain(name, title string, width, height float64) Paper {
+	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: UsualOverlap}
+}
+
+// EitherName asks for pages that fit on letter and on A4 paper.
+const EitherName = "either"
+
+// How paper of no fixed size is asked for.
+const (
+	rollName   = "roll"
+	SingleName = "single"
+)
+
+// Papers returns the names of the papers that have one size.
+func Papers() []string {
+	var names []string
+	for _, p := range All() {
+		names = append(names, p.Name)
+	}
+	return names
+}
+
+// Forms says in one line how paper is asked for.
+func Forms() string {
+	return strings.Join(Papers(), ", ") + "; roll:36in (of that width), single (one page for all), or a size such as 210x297mm"
+}
+
+// Find returns the paper of a name ("letter"), of a size ("210x297mm",
+// "11 x 17 in"), from a roll of a width ("roll:36in"), or one single page for
+// everything ("single"). The error is a *marking.Fault without a place.
+func Find(text string) (Paper, error) {
+	wanted := strings.ToLower(strings.TrimSpace(text))
+	for _, p := range All() {
+		if p.Name == wanted {
+			return p, nil
+		}
+	}
+	if wanted == SingleName {
+		p := Plain(SingleName, "one single page", LongestSide, LongestSide)
+		p.Cut = Single
+		return p, nil
+	}
+	if name, width, _ := strings.Cut(wanted, ":"); strings.TrimSpace(name) == rollName {
+		return rollOf(text, width)
+	}
+	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
+		return paperOf(text, width, height)
+	}
+	return Paper{}, &fault.Fault{
+		Cause: fmt.Sprintf("no paper is called %q", text),
+		Hint:  "the papers are " + ListOf(Papers()) + "; or write roll:36in, single, or a size such as 210x297mm",
+	}
+}
+
+// rollOf returns paper from a roll.
+func rollOf(text, width string) (Paper, error) {
+	const hint = "write roll:36in or roll:91cm"
+	if strings.TrimSpace(width) == "" {
+		return Paper{}, &fault.Fault{Cause: fmt.Sprintf("%q does not say how wide the roll is", text), Hint: hint}
+	}
+	unit, known := length.WrittenUnit(width)
+	mm, err := length.Parse(width, unit)
+	if err != nil {
+		return Paper{}, err
+	}
+	if !known {
+		return Paper{}, &fault.Fault{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
+	}
+	p := Plain(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, LongestSide)
+	p.Cut = Roll
+	return p, p.Check()
+}
+
+// paperOf returns paper of a size of its own. The unit behind the height counts for
+// a width without one.
+func paperOf(text, width, height string) (Paper, error) {
+	unit, known := length.WrittenUnit(height)
+	high, err := length.Parse(height, unit)
+	if err != nil {
+		return Paper{}, err
+	}
+	wide, err := length.Parse(width, unit)
+	if err != nil {
+		return Paper{}, err
+	}
+	if !known {
+		return Paper{}, &fault.Fault{
+			Cause: fmt.Sprintf("%q has no unit", text),
+			Hint:  "write in, cm or mm behind it, such as 210x297mm",
+		}
+	}
+	size := unit.Names(wide) + " x " + unit.Names(high)
+	p := Plain(strings.TrimSpace(text), "paper of "+size, wide, high)
+	return p, p.Check()
+}

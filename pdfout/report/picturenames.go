@@ -1,0 +1,127 @@
+package report
+
+import (
+	"math"
+	"strconv"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: a shape of a picture has its name inside it where that fits, else a
+// number in it or beside it, which stands with the name under the picture.
+
+// nameStyles and numberStyles are the styles that a shape's name and its number may
+// have, largest first.
+func nameStyles() []ink.Style {
+	return []ink.Style{ink.Plain(8), ink.Plain(7), ink.Plain(6), ink.Plain(5)}
+}
+
+func numberStyles() []ink.Style { return []ink.Style{ink.Strong(7), ink.Strong(6), ink.Strong(5)} }
+
+// nameShapes writes the names into the shapes, and a number in a shape or beside
+// it where a name has no room. It returns the names of the numbers, from 1 on, and
+// the names of shapes that have no room even for a number, each once.
+func (d *clothPicture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered, left []string) {
+	numbers, missing := map[string]int{}, map[string]bool{}
+	for _, p := range pieces {
+		if p.Name == "" {
+			continue
+		}
+		places := p.Places(f, nameRoom, nameClosest)
+		if d.nameIn(p, f, places, p.Name, nameStyles(), []plane.Point{text.Across(), text.Up()}) {
+			continue
+		}
+		n, known := numbers[p.Name]
+		if !known {
+			n = len(numbered) + 1
+		}
+		s := strconv.Itoa(n)
+		switch {
+		case d.nameIn(p, f, places, s, numberStyles(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, s):
+			if !known {
+				numbers[p.Name] = n
+				numbered = append(numbered, p.Name)
+			}
+		case !missing[p.Name]:
+			missing[p.Name] = true
+			left = append(left, p.Name)
+		}
+	}
+	return numbered, left
+}
+
+// nameIn writes a text into a shape at one of some places, along one of some
+// directions and in the first of some styles that it has room in, and reports
+// whether there is any.
+func (d *clothPicture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, text string, styles []ink.Style, along []plane.Point) bool {
+	for _, s := range styles {
+		for _, u := range along {
+			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
+				b := arrange.NameBlock(text, s, limit)
+				e := b.Extent(u)
+				if b.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
+					continue
+				}
+				if found, ok := p.Roomiest(f, places, b, u, nameRoom, d.framed); ok {
+					f.Take(found.Around(found.Middle, found.U))
+					d.labels = append(d.labels, found.Placed(found.Middle, found.U)...)
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// numberBeside writes a number next to a shape, where nothing else is, and reports
+// whether there is room.
+func (d *clothPicture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arrange.Piece, number string) bool {
+	if p.Bounds.Empty() {
+		return false
+	}
+	for _, s := range numberStyles() {
+		b := arrange.NameBlock(number, s, math.Inf(1))
+		side := plane.Point{X: (p.Bounds.Width()+b.Width)/2 + numberAway}
+		over := plane.Point{Y: (p.Bounds.Height()+b.Height)/2 + numberAway}
+		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
+			at := p.Bounds.Centre().Add(step)
+			room := b.Around(at, text.Across())
+			if d.onBand(room.Bounds()) && f.Free(room.Grown(numberApart)) && !inAny(pieces, at) {
+				f.Take(room)
+				d.labels = append(d.labels, b.Placed(at, text.Across())...)
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// legend sets the names of numbers in columns, row by row.
+func (s Setter) legend(names []string) []band {
+	if len(names) == 0 {
+		return nil
+	}
+	number := func(i int) string { return strconv.Itoa(i + 1) }
+	heavy, light := ink.Strong(asideSize), ink.Plain(asideSize)
+	indent := heavy.Width(number(len(names)-1)) + text.RuleAway
+	column := math.Min(indent+text.LongestWord(names, light), legendMost)
+	count := int((s.width + legendApart) / (column + legendApart))
+	var bands []band
+	for i, name := range names {
+		if i%count == 0 {
+			bands = append(bands, band{})
+		}
+		b := &bands[len(bands)-1]
+		set := text.LinesOf(text.WithinLines(name, light, column-indent+roundingOff, wordLines), light)
+		left := float64(i%count) * (column + legendApart)
+		b.Say(number(i), heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
+		b.With(set, plane.Point{X: left + indent})
+		b.Height = math.Max(b.Height, set.Height)
+	}
+	keepEnds(bands)
+	bands[0].above = legendAbove
+	return bands
+}

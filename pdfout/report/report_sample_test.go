@@ -1,0 +1,154 @@
+package report
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+)
+
+// The reports of these tests are written here by hand, as the figures of a
+// child's clothes may be.
+
+// withFigures is a set with a report.
+func withFigures(s arrange.Set, r *mark.Report) arrange.Set {
+	s.Report = r
+	return s
+}
+
+// oblong is a shape of a picture: a rectangle with its lower left corner at a
+// place.
+func oblong(name string, x, y, w, h float64) mark.Shape {
+	return mark.Shape{Name: name, Outline: plane.Path{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}, {X: x, Y: y}}}
+}
+
+// cells makes rows of cells.
+func cells(rows ...[]string) []mark.Row {
+	var all []mark.Row
+	for _, r := range rows {
+		all = append(all, mark.Row{Cells: r})
+	}
+	return all
+}
+
+// total is rows with one more under them, which is their total.
+func total(rows []mark.Row, cells ...string) []mark.Row {
+	return append(rows, mark.Row{Cells: cells, Total: true})
+}
+
+// dressFigures are the figures of a whole dress, with everything a report may
+// have.
+func dressFigures() *mark.Report {
+	cloth := &mark.Picture{
+		Caption: "The pieces as they may lie on cloth 44 in wide, the folded edge at the left. This picture is small and not to be measured.",
+		Width:   44 * inch, Height: 74 * inch,
+		Bands: []mark.Band{
+			{From: 0, To: 46 * inch, Width: 22 * inch, Text: "cloth folded lengthwise"},
+			{From: 46 * inch, To: 74 * inch, Width: 44 * inch, Text: "cloth laid single from here on, to the end"},
+		},
+	}
+	at := func(p plane.Path, x, y float64) plane.Path { return shrunk(p, plane.Point{X: x * inch, Y: y * inch}) }
+	front := bodice().Outline
+	cloth.Shapes = []mark.Shape{
+		oblong("Skirt panel", 2, 2, 18.2*inch, 25*inch),
+		{Name: "Front", Outline: at(front, 0, 28)},
+		{Name: "Back", Outline: at(front, 8, 28)},
+		oblong("Neck facing", 15.5*inch, 28*inch, 5*inch, 3*inch),
+		oblong("Pocket", 15.5*inch, 32*inch, 4.5*inch, 5*inch),
+		oblong("Placket", 15.5*inch, 38*inch, 6*inch, 1.25*inch),
+		oblong("Tie that goes twice round the waist", 0.5*inch, 47*inch, 1.25*inch, 26*inch),
+		oblong("Tie that goes twice round the waist", 2.25*inch, 47*inch, 1.25*inch, 26*inch),
+		oblong("Sleeve", 5*inch, 47*inch, 12*inch, 9*inch),
+		oblong("Sleeve", 5*inch, 57*inch, 12*inch, 9*inch),
+		oblong("Sleeve band", 5*inch, 67*inch, 7*inch, 1.5*inch),
+		oblong("Sleeve band", 13*inch, 67*inch, 7*inch, 1.5*inch),
+		oblong("Loop", 18*inch, 48*inch, 0.5*inch, 2*inch),
+		oblong("Stay", 18*inch, 52*inch, 0.25*inch, 0.5*inch),
+	}
+	return &mark.Report{
+		Title: "Linden pinafore, size 18 months",
+		Notes: []string{
+			"Lengths are printed to the nearest 1/16 in. Numbers in a column add up as they are printed.",
+			"What a tuck takes up was reckoned; sew the sample before you cut, and write what it takes up into the file.",
+		},
+		Sections: []mark.Section{
+			{
+				Title: "Pieces to cut",
+				Tables: []mark.Table{{
+					Heads: []string{"piece", "how many", "width flat", "length flat", "width sewn", "length sewn"},
+					Rows: cells(
+						[]string{"Front, on the fold", "1", "17 11/16 in", "14 3/4 in", "13 in", "14 in"},
+						[]string{"Back", "2", "9 1/4 in", "14 3/4 in", "6 1/2 in", "14 in"},
+						[]string{"Skirt panel with five growth tucks above a hem that can be let down twice", "2", "18 1/8 in", "25 3/16 in", "18 1/8 in", "20 in"},
+						[]string{"Sleeve", "2", "12 in", "9 in", "7 in", "8 1/4 in"},
+						[]string{"Tie that goes twice round the waist", "2", "1 1/4 in", "26 in", "less than 1/16 in", "25 1/2 in"},
+					),
+					Lines: []mark.Sentence{{Text: "The front is cut after it is tucked: cut a block of 19 in by 16 in first.", Warning: true}},
+				}},
+			},
+			{
+				Title: "Tucks and pleats",
+				Tables: []mark.Table{
+					{
+						Title: "Front: six tucks at either side of the centre",
+						Heads: []string{"", "fold to fold", "width of a tuck", "takes up each", "all"},
+						Rows: total(cells(
+							[]string{"tucks 1 to 6", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
+							[]string{"tucks 7 to 12", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
+							[]string{"inverted pleat", "", "3/4 in", "1 1/2 in", "1 1/2 in"},
+						), "taken up in all", "", "", "", "4 1/2 in"),
+						Lines: []mark.Sentence{
+							{Text: "takes up in the cloth you sew with, all tucks together:", Blank: true},
+							{Text: "Two tucks lie 1/16 in nearer to the armhole than their own width, so that the seam would catch the edge of the last tuck; move the set toward the centre by at least 1/8 in, or leave out tuck 6.", Warning: true},
+						},
+					},
+					{
+						Title: "Skirt panel: growth tucks",
+						Heads: []string{"", "from the lower edge"},
+						Rows:  cells([]string{"tuck 1", "4 1/4 in"}, []string{"tuck 2", "6 1/4 in"}, []string{"tuck 3", "8 1/4 in"}),
+					},
+				},
+				Lines: []mark.Sentence{{Blank: true}, {Text: "Measured by, and when:", Blank: true}},
+			},
+			{
+				Title: "Cloth",
+				Tables: []mark.Table{{
+					Heads: []string{"", "cloth 36 in wide", "cloth 44 in wide", "cloth 54 in wide"},
+					Rows: total(cells(
+						[]string{"folded", "52 in", "46 in", "40 1/2 in"},
+						[]string{"single", "31 1/4 in", "28 in", "26 in"},
+					), "to buy", "83 1/4 in", "74 in", "66 1/2 in"),
+				}},
+				Lines:   []mark.Sentence{{Text: "Add what the cloth shrinks when it is washed: 5 in for each 100 in, by a guess; wash it first and measure."}},
+				Picture: cloth,
+			},
+		},
+	}
+}
+
+// columnFigures are figures of which every table fits a column, with a picture.
+func columnFigures() *mark.Report {
+	dress := dressFigures()
+	r := &mark.Report{Title: dress.Title, Notes: dress.Notes}
+	edges := mark.Section{Title: "Edges"}
+	for _, name := range []string{"Front, half of it", "Back, both", "Neck facing strip, cut along the grain of the cloth", "Sleeve, both", "Sleeve band, both", "Pocket, both", "Collar", "Cuff"} {
+		edges.Tables = append(edges.Tables, mark.Table{
+			Title: name, Heads: []string{"", "cut", "sewn", "allowance"},
+			Rows: cells(
+				[]string{"hem", "9 in", "8 7/16 in", "hem 2, turn 1/4"},
+				[]string{"side", "11 3/16 in", "8 1/2 in", "3/8"},
+				[]string{"the armhole, from the side to the shoulder", "6 13/16 in", "6 in", "3/8"},
+				[]string{"shoulder", "2 1/8 in", "1 3/16 in", "3/8"},
+			),
+			Lines: []mark.Sentence{{Text: "sewn: with the tucks and pleats in"}, {Text: "The seam is 1/8 in too long.", Warning: true}},
+		})
+	}
+	seams := mark.Section{Title: "Seams", Tables: []mark.Table{{
+		Title: "side", Heads: []string{"", "cut", "sewn"},
+		Rows: total(cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
+	}}, Lines: []mark.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
+	cloth := dress.Sections[2]
+	cloth.Tables = nil
+	settings := mark.Section{Title: "Settings to keep", Lines: []mark.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
+	r.Sections = []mark.Section{edges, seams, cloth, settings}
+	return r
+}

@@ -1,0 +1,244 @@
+package report
+
+import (
+	"slices"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: the figures fill the columns of a page from top to bottom, the
+// left one first, and a column ends where a page would: the same bands stay
+// together, and the same come again. A table that fits a column is rather moved to
+// the next one than broken, as long as not too much of this one stays empty. What is
+// too wide for a column stands across the page, at the foot of the page on which its
+// turn comes, or at the head of the next. Nothing is moved forward for that: what
+// comes after it goes on in the columns.
+
+const (
+	overShare    = 1.0 / 3     // the most of the first page that title and notes take over its columns
+	acrossShare  = 0.8         // the most of a page that what stands across it takes
+	mostEmpty    = 0.36        // the most of a column that stays empty to keep a table whole
+	fewLines     = 16.0        // a last page with no more than this on it, in mm, is worth narrower gaps
+	ColumnsApart = text.Gutter // between two columns of a page, in mm
+)
+
+// narrowerGaps are what gaps may be narrowed to, in shares of what they are, widest
+// first.
+func narrowerGaps() []float64 { return []float64{0.9, 0.8, 0.7} }
+
+// fits reports whether a report can be set in columns of this width without leaving
+// out anything that the whole width would have room for.
+func (s Setter) fits(r mark.Report) bool {
+	for _, section := range r.Sections {
+		if len(text.WrapMeasures(section.Title, ink.Strong(sectionSize), s.width)) > headingLines {
+			return false
+		}
+		for _, t := range section.Tables {
+			title := t.Title
+			if title == "" {
+				title = section.Title
+			}
+			style := ink.Strong(figureSize)
+			if len(text.WrapMeasures(title, style, s.width-style.Width(continuedWords))) > headingLines {
+				return false
+			}
+			if _, ok := s.inHalf(t); !ok {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// ColumnPages breaks bands into the columns of pages.
+type ColumnPages struct {
+	Room  plane.Box // of a page
+	Count int       // of its columns
+	Gaps  float64   // what is left free over a band, in shares of what it asks for
+}
+
+// paged breaks bands into pages of some columns, under what stands over the columns
+// of the first page. Where only a few lines come to the last page, narrower gaps may
+// save it. It takes time proportional to the number of bands.
+func paged(over, bands []band, room plane.Box, count int) []Page {
+	wide := ColumnPages{room, count, 1}.Pages(over, bands)
+	if len(wide) < 2 || wide[len(wide)-1].filled() > fewLines {
+		return wide
+	}
+	for _, gaps := range narrowerGaps() {
+		if tight := (ColumnPages{room, count, gaps}).Pages(over, bands); len(tight) < len(wide) {
+			return tight
+		}
+	}
+	return wide
+}
+
+// filled is how high all bands of a page are together, in mm.
+func (p Page) filled() float64 {
+	sum := 0.0
+	for _, b := range p {
+		sum += b.Height
+	}
+	return sum
+}
+
+// Pages breaks bands into pages. What stands across a page comes in its order, and
+// so at the foot of a page only where nothing waits for the head of one.
+func (c ColumnPages) Pages(over, bands []band) []Page {
+	var pages []Page
+	var waiting [][]band
+	if len(over) > 0 {
+		waiting = append(waiting, over)
+	}
+	for len(bands)+len(waiting) > 0 {
+		area := c.Room
+		var page Page
+		if len(waiting) > 0 {
+			page = c.stacked(page, waiting[0], plane.Point{X: area.Min.X, Y: area.Max.Y})
+			area.Max.Y -= c.height(waiting[0]) + c.Gaps*sectionAbove
+			waiting = waiting[1:]
+		}
+		set := c.fill(bands, area)
+		if len(set.across) > 0 && len(waiting) == 0 {
+			if withFoot, ok := c.fillOver(set.across[0], bands, area); ok {
+				set = withFoot
+			}
+		}
+		pages = append(pages, append(page, set.placed...))
+		waiting = append(waiting, set.across...)
+		bands = bands[set.taken:]
+	}
+	return pages
+}
+
+// fillOver fills an area, and sets what stands across the page under its columns. It
+// reports whether the columns still come to that then.
+func (c ColumnPages) fillOver(foot []band, bands []band, area plane.Box) (filledArea, bool) {
+	gap := c.Gaps * sectionAbove
+	area.Min.Y += c.height(foot) + gap
+	if area.Min.Y > area.Max.Y {
+		return filledArea{}, false
+	}
+	set := c.fill(bands, area)
+	if len(set.across) == 0 {
+		return filledArea{}, false
+	}
+	set.across = set.across[1:]
+	if len(set.placed) > 0 {
+		set.low -= gap
+	}
+	set.placed = c.stacked(set.placed, foot, plane.Point{X: area.Min.X, Y: set.low})
+	return set, true
+}
+
+// filledArea is what has been set into the columns of an area.
+type filledArea struct {
+	placed []PlacedBand
+	low    float64  // the lowest that any of them reaches, in mm
+	across [][]band // what stands across the page, of the bands that were taken
+	taken  int      // how many of the bands
+}
+
+// fill sets as many bands into the columns of an area as go into it. On a page that
+// has nothing else each column takes some, so that there is an end to it.
+func (c ColumnPages) fill(bands []band, area plane.Box) filledArea {
+	f := filledArea{low: area.Max.Y}
+	for k := range c.Count {
+		c.fillColumn(&f, bands, area, area.Min.X+float64(k)*(ColumnWidth(area.Width(), c.Count)+ColumnsApart))
+	}
+	return f
+}
+
+// ColumnWidth is how wide each of some columns is in a width, in mm.
+func ColumnWidth(width float64, count int) float64 {
+	return (width+ColumnsApart)/float64(count) - ColumnsApart
+}
+
+// fillColumn sets the next bands into the column of an area that begins at x.
+func (c ColumnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x float64) {
+	y := area.Max.Y
+	for first := true; f.taken < len(bands); {
+		rest := bands[f.taken:]
+		if rest[0].across != nil {
+			f.across = append(f.across, rest[0].across)
+			f.taken++
+			continue
+		}
+		n := together(rest)
+		next, above := rest[:n], c.Gaps*rest[0].above
+		if first {
+			next, above = slices.Concat(rest[0].again, next), 0
+		}
+		room := y - area.Min.Y
+		height := c.height(next)
+		full := above+height > room
+		if first && full && area != c.Room || !first && (full || c.moves(rest, n, room, area.Height())) {
+			return
+		}
+		f.placed = c.stacked(f.placed, next, plane.Point{X: x, Y: y - above})
+		y -= above + height
+		f.low = min(f.low, y)
+		f.taken += n
+		first = false
+	}
+}
+
+// together is how many bands stay together, from the first on.
+func together(bands []band) int {
+	n := 1
+	for n < len(bands) && bands[n-1].keep {
+		n++
+	}
+	return n
+}
+
+// moves reports whether the first n bands, which have room in a column, go to the
+// next one all the same, so that what begins with them is not broken.
+func (c ColumnPages) moves(bands []band, n int, room, column float64) bool {
+	begins := slices.IndexFunc(bands[:n], func(b band) bool { return b.whole > 0 })
+	if begins < 0 || room > mostEmpty*column {
+		return false
+	}
+	end := begins + bands[begins].whole
+	if end <= n {
+		return false
+	}
+	height := c.Gaps*bands[0].above + bands[0].Height
+	for _, b := range bands[1:end] {
+		if height += c.Gaps*b.above + b.Height; height > column {
+			return false
+		}
+	}
+	return height > room
+}
+
+// heightOf is how high bands are, one under the other, in mm.
+func heightOf(bands []band) float64 { return ColumnPages{Gaps: 1}.height(bands) }
+
+// height is how high bands are, one under the other, in mm.
+func (c ColumnPages) height(bands []band) float64 {
+	sum := 0.0
+	for i, b := range bands {
+		if i > 0 {
+			sum += c.Gaps * b.above
+		}
+		sum += b.Height
+	}
+	return sum
+}
+
+// stacked adds bands to a page, one under the other, the first with its upper left
+// corner at a place.
+func (c ColumnPages) stacked(page []PlacedBand, bands []band, at plane.Point) []PlacedBand {
+	for i, b := range bands {
+		if i > 0 {
+			at.Y -= c.Gaps * b.above
+		}
+		page = append(page, PlacedBand{b, at})
+		at.Y -= b.Height
+	}
+	return page
+}

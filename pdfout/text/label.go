@@ -1,0 +1,32 @@
+package text
+
+import (
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+)
+
+// Across and up are the directions a text may run in: it reads from below or from the
+// right.
+func Across() plane.Point { return plane.Point{X: 1} }
+
+func Up() plane.Point { return plane.Point{Y: 1} }
+
+// Label is one line of text at a place.
+type Label struct {
+	Text  string
+	Style ink.Style
+	At    plane.Point // where its base line begins
+	U     plane.Point // the direction it runs in, of length 1
+	Room  Slab
+}
+
+// Measured returns the label with the room that its letters take.
+func (l Label) Measured() Label {
+	half := plane.Point{X: l.Style.Width(l.Text) / 2, Y: (ink.Ascent + ink.Descent) / 2 * l.Style.Size * paper.Point}
+	l.Room = Slab{l.At.Add(l.U.Mul(half.X)).Add(l.U.Left().Mul((ink.Ascent - ink.Descent) / 2 * l.Style.Size * paper.Point)), half, l.U}
+	return l
+}
+
+// Draw writes the label.
+func (l Label) Draw(d ink.Canvas) { d.Text(l.At, l.U, l.Style, l.Text) }

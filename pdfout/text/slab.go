@@ -1,0 +1,65 @@
+package text
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Slab is a rectangle that may lie at any angle: the room a text takes.
+type Slab struct {
+	Centre plane.Point
+	Half   plane.Point // half its length along u, half its height
+	U      plane.Point // the direction of its length, of length 1
+}
+
+// NewSlab returns a slab about a centre that reaches half its length along u.
+func NewSlab(centre, half, u plane.Point) Slab { return Slab{centre, half, u} }
+
+// Upright returns the slab of an upright box.
+func Upright(b plane.Box) Slab {
+	return Slab{b.Centre(), plane.Point{X: b.Width() / 2, Y: b.Height() / 2}, plane.Point{X: 1}}
+}
+
+// Grown returns the slab with every side moved outward by d mm.
+func (s Slab) Grown(d float64) Slab {
+	s.Half = s.Half.Add(plane.Point{X: d, Y: d})
+	return s
+}
+
+// reach is half the extent of the slab in a direction of length 1.
+func (s Slab) reach(axis plane.Point) float64 {
+	return s.Half.X*math.Abs(s.U.Dot(axis)) + s.Half.Y*math.Abs(s.U.Left().Dot(axis))
+}
+
+// Bounds is the upright box round the slab.
+func (s Slab) Bounds() plane.Box {
+	r := plane.Point{X: s.reach(plane.Point{X: 1}), Y: s.reach(plane.Point{Y: 1})}
+	return plane.Box{Min: s.Centre.Sub(r), Max: s.Centre.Add(r)}
+}
+
+// MeetsSegment reports whether the segment ab touches the slab. Two shapes
+// without hollows are apart when a line along a side of one of them keeps them
+// apart; that holds for meets as well.
+func (s Slab) MeetsSegment(a, b plane.Point) bool {
+	v := s.U.Left()
+	a, b = a.Sub(s.Centre), b.Sub(s.Centre)
+	ax, ay, bx, by := a.Dot(s.U), a.Dot(v), b.Dot(s.U), b.Dot(v)
+	if math.Min(ax, bx) > s.Half.X || math.Max(ax, bx) < -s.Half.X ||
+		math.Min(ay, by) > s.Half.Y || math.Max(ay, by) < -s.Half.Y {
+		return false
+	}
+	dx, dy := bx-ax, by-ay
+	return math.Abs(ax*dy-ay*dx) <= s.Half.X*math.Abs(dy)+s.Half.Y*math.Abs(dx)
+}
+
+// Meets reports whether two slabs touch.
+func (s Slab) Meets(t Slab) bool {
+	between := t.Centre.Sub(s.Centre)
+	for _, axis := range [4]plane.Point{s.U, s.U.Left(), t.U, t.U.Left()} {
+		if math.Abs(between.Dot(axis)) > s.reach(axis)+t.reach(axis) {
+			return false
+		}
+	}
+	return true
+}
