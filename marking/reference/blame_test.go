@@ -31,7 +31,7 @@ type ring struct{ seams []line }
 
 // sewn returns the seams between the corners as they come out by the options, one for each
 // corner. A seam whose ends pass each other is none.
-func (p piece) sewn(options []option) ring {
+func (p draft) sewn(options []option) ring {
 	var r ring
 	for k, s := range p.sides {
 		before, after := options[p.before(k)], options[k]
@@ -88,7 +88,7 @@ func (l line) places() line {
 // intrusion returns how deep at most, in mm, a seam of edge i lies in the allowance of edge
 // j: cloth to the left of it, not past its ends. Beside a corner that the two share and
 // that hardly turns out of the piece there may be a step.
-func (p piece) intrusion(i, j int, seam line) (deep float64, at complex128) {
+func (p draft) intrusion(i, j int, seam line) (deep float64, at complex128) {
 	s := p.sides[j]
 	if s.d == 0 || len(seam) == 0 || !boxOf(seam...).grown(s.d).meets(s.path.whole) {
 		return 0, 0
@@ -115,7 +115,7 @@ func (p piece) intrusion(i, j int, seam line) (deep float64, at complex128) {
 
 // blames returns all that keeps the piece from being sewn when its corners come out as the
 // options have it.
-func (p piece) blames(r ring) []blame {
+func (p draft) blames(r ring) []blame {
 	var all []blame
 	for k, s := range p.sides {
 		around := []int{p.before(k), k, p.next(k)}
@@ -175,7 +175,7 @@ func (r ring) tangles() []blame {
 }
 
 // lonely returns what is wrong with the edges each by itself.
-func (p piece) lonely() []blame {
+func (p draft) lonely() []blame {
 	var all []blame
 	for k, s := range p.sides {
 		switch {

@@ -10,8 +10,12 @@ import (
 	"github.com/stretchr/testify/require"
 	"github.com/tdewolff/canvas"
 
-	"tuckmark/marking"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
 )
 
 // sameArea bounds how much the areas of two templates may differ, in mm²: the other
@@ -27,28 +31,28 @@ const runOut = 60.0
 // the edge by the other library, twice as wide as the allowance, and the difference
 // is taken by it as well.
 func TestTemplatesAgainstStrokes(t *testing.T) {
-	files, err := filepath.Glob("../../../examples/*.toml")
+	files, err := filepath.Glob("../../examples/*.toml")
 	require.NoError(t, err)
 	compared := 0
 	for _, file := range files {
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
-		spec, err := marking.Read(filepath.Base(file), data, func(rune) bool { return true })
+		spec, err := source.Read(filepath.Base(file), data, func(rune) bool { return true })
 		require.NoError(t, err)
-		pattern, err := marking.Check(spec)
+		pattern, err := garment.Check(spec)
 		require.NoError(t, err)
-		templates := map[string]marking.Marking{}
-		for _, m := range marking.MarkingsOf(marking.Transferred(pattern, []marking.Transfer{marking.Template})) {
+		templates := map[string]mark.Marking{}
+		for _, m := range sheet.Of(sheet.Transferred(pattern, []source.Transfer{source.Template})) {
 			templates[m.Key] = m
 		}
-		for _, piece := range pattern.Pieces {
-			marked := slices.ContainsFunc(piece.Edges, func(e marking.Edge) bool { return e.Marked })
-			flat := !piece.Finished || len(piece.Tucks)+len(piece.Pleatings) == 0 || piece.Block != nil
-			if !marked || !flat || piece.Whole {
+		for _, one := range pattern.Pieces {
+			marked := slices.ContainsFunc(one.Edges, func(e piece.Edge) bool { return e.Marked })
+			flat := !one.Finished || len(one.Tucks)+len(one.Pleatings) == 0 || one.Block != nil
+			if !marked || !flat || one.Whole {
 				continue
 			}
-			left := toCanvas(piece.Outline)
-			for _, e := range piece.Edges {
+			left := toCanvas(one.Outline)
+			for _, e := range one.Edges {
 				if e.Marked {
 					long := slices.Concat(
 						plane.Path{e.Path[0].Sub(e.Path.StartDirection().Mul(runOut))},
@@ -59,8 +63,8 @@ func TestTemplatesAgainstStrokes(t *testing.T) {
 				}
 			}
 			want := largest(left)
-			got := templates[piece.Key+" template"].Outline.Area()
-			assert.InDelta(t, want, got, sameArea, "%s: %s", filepath.Base(file), piece.Key)
+			got := templates[one.Key+" template"].Outline.Area()
+			assert.InDelta(t, want, got, sameArea, "%s: %s", filepath.Base(file), one.Key)
 			compared++
 		}
 	}

@@ -375,8 +375,8 @@ func traced(points []complex128) []complex128 {
 	return line
 }
 
-// garment writes a random piece as a file.
-func garment(k kind, r *rand.Rand) string {
+// fileOf writes a random piece as a file.
+func fileOf(k kind, r *rand.Rand) string {
 	m := measures{r}
 	edges := k.draw(m)
 	folded := m.one(2) && edges[len(edges)-1].use == fold || k.name == "collar" || k.name == "cape"

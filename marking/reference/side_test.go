@@ -5,7 +5,7 @@ import (
 	"math/cmplx"
 	"slices"
 
-	"tuckmark/marking"
+	"tuckmark/marking/piece"
 )
 
 // The line inside one edge, reckoned from the points of the edge and its allowance alone. It
@@ -34,7 +34,7 @@ type side struct {
 // line is ruled on.
 const sturdy = 0.25
 
-func newSide(e marking.Edge) side {
+func newSide(e piece.Edge) side {
 	s := side{key: e.Key, d: e.Allowance, path: rule(lineOf(e.Path).simple())}
 	l := s.path.line
 	n := len(l)

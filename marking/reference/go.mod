@@ -1,8 +1,8 @@
-module tuckmark/marking/plane/reference
+module tuckmark/marking/reference
 
 go 1.26.0
 
-replace tuckmark => ../../..
+replace tuckmark => ../..
 
 require (
 	github.com/stretchr/testify v1.12.1

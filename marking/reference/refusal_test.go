@@ -37,7 +37,7 @@ var quoted = regexp.MustCompile(`"([^"]+)"`)
 var placed = regexp.MustCompile(`\.edge\.(?:"([^"]+)"|([\w-]+(?: [\w-]+)*)):`)
 
 // named returns the edges that a mistake names.
-func (p piece) named(message string) []int {
+func (p draft) named(message string) []int {
 	var all []int
 	for k, s := range p.sides {
 		for _, m := range append(quoted.FindAllStringSubmatch(message, -1), placed.FindAllStringSubmatch(message, -1)...) {
@@ -60,7 +60,7 @@ func (v *verdict) refusal(text string, refused error) {
 	for i := range given.Edges {
 		given.Edges[i].Allowance = wide[given.Edges[i].Key]
 	}
-	p := newPiece(given)
+	p := newDraft(given)
 	blames := append(p.lonely(), p.cornered()...)
 	var told []string
 	for _, b := range blames {
@@ -91,7 +91,7 @@ func (v *verdict) refusal(text string, refused error) {
 }
 
 // cornered returns what the corners are to blame for, each in all its ways.
-func (p piece) cornered() []blame {
+func (p draft) cornered() []blame {
 	if slices.ContainsFunc(p.sides, func(s side) bool { return s.gone }) {
 		return nil
 	}

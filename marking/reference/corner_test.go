@@ -6,7 +6,7 @@ import (
 	"math/cmplx"
 	"slices"
 
-	"tuckmark/marking"
+	"tuckmark/marking/piece"
 )
 
 // What becomes of the stitch lines where two edges meet, reckoned from the points of the
@@ -57,16 +57,16 @@ const (
 	betweenSteps  = "a crossing between 1 and 1.5 allowances off"
 )
 
-// piece is a piece as it is reckoned: its sides counter-clockwise.
-type piece struct {
+// draft is a piece as it is reckoned: its sides counter-clockwise.
+type draft struct {
 	sides   []side
 	outline ruled
 	widest  float64 // the widest allowance
-	over    *piece  // turned over
+	over    *draft  // turned over
 }
 
-func newPiece(p marking.Piece) piece {
-	var r piece
+func newDraft(p piece.Piece) draft {
+	var r draft
 	for _, e := range p.Edges {
 		s := newSide(e)
 		r.sides = append(r.sides, s)
@@ -80,8 +80,8 @@ func newPiece(p marking.Piece) piece {
 
 // mirrored turns a piece over, so that one end of an edge can be reckoned as the other is.
 // Side i becomes side n-1-i, and the corner after it the one before.
-func (p piece) mirrored() piece {
-	r := piece{outline: mirror(p.outline), widest: p.widest}
+func (p draft) mirrored() draft {
+	r := draft{outline: mirror(p.outline), widest: p.widest}
 	for _, s := range slices.Backward(p.sides) {
 		r.sides = append(r.sides, s.mirrored())
 	}
@@ -97,9 +97,9 @@ func turnedOver(l line) line {
 	return r
 }
 
-func (p piece) next(k int) int { return (k + 1) % len(p.sides) }
+func (p draft) next(k int) int { return (k + 1) % len(p.sides) }
 
-func (p piece) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
+func (p draft) before(k int) int { return (k + len(p.sides) - 1) % len(p.sides) }
 
 // option is one way in which a corner may come out.
 type option struct {
@@ -120,7 +120,7 @@ func (o option) mirrored() option {
 
 // turn returns the least and the most degrees, positive out of the piece, that the outline
 // may be said to turn by after edge k: by last steps, or by chords of the edges.
-func (p piece) turn(k int) (least, most float64) {
+func (p draft) turn(k int) (least, most float64) {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	reach := max(sturdy*max(a.d, b.d), 1) // beside two bare edges, a millimetre
 	chord := func(l line) complex128 { return unit(l.at(min(reach, l.length())) - l[0]) }
@@ -131,7 +131,7 @@ func (p piece) turn(k int) (least, most float64) {
 }
 
 // ruledOn returns the line of edge k ruled on past both ends.
-func (p piece) ruledOn(k int, in, out complex128) ruled {
+func (p draft) ruledOn(k int, in, out complex128) ruled {
 	main, long := p.sides[k].main, runOuts*p.widest
 	first, last := main[0], main[len(main)-1]
 	return rule(slices.Concat(line{first - times(in, long)}, main, line{last + times(out, long)}))
@@ -139,7 +139,7 @@ func (p piece) ruledOn(k int, in, out complex128) ruled {
 
 // exit returns where the line of edge k first meets the outline, past a place along it,
 // and whether that is on the next edge; in a corner it is on both.
-func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
+func (p draft) exit(k int, on ruled, from float64) (y meet, atNext bool) {
 	y.a = math.Inf(1)
 	for i, s := range p.sides {
 		for _, m := range meets(on, s.path) {
@@ -156,7 +156,7 @@ func (p piece) exit(k int, on ruled, from float64) (y meet, atNext bool) {
 
 // corner returns the ways in which the corner after edge k may come out, the expected one
 // first; none where the line of one edge passes a bare one by.
-func (p piece) corner(k int) []option {
+func (p draft) corner(k int) []option {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	switch {
 	case a.d == 0 && b.d == 0:
@@ -186,7 +186,7 @@ func (p piece) corner(k int) []option {
 }
 
 // besideBare reckons a corner whose second edge has no allowance.
-func (p piece) besideBare(k int) []option {
+func (p draft) besideBare(k int) []option {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	end, start := a.main[len(a.main)-1], b.path.line[0]
 	least, most := p.turn(k)
@@ -220,7 +220,7 @@ func (p piece) besideBare(k int) []option {
 
 // sharpness tells how far the corner after edge k turns: gently, sharply, or by so much that
 // it may be taken for either.
-func (p piece) sharpness(k int) (mild, sharp bool) {
+func (p draft) sharpness(k int) (mild, sharp bool) {
 	least, most := p.turn(k)
 	small, great := min(math.Abs(least), math.Abs(most)), max(math.Abs(least), math.Abs(most))
 	if least < 0 && most > 0 {
@@ -235,7 +235,7 @@ func (p piece) sharpness(k int) (mild, sharp bool) {
 
 // crossing reckons a corner between two allowances whose lines are ruled on in the given
 // directions. way is the rule that allows these.
-func (p piece) crossing(k int, out, in complex128, way string) []option {
+func (p draft) crossing(k int, out, in complex128, way string) []option {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	mild, sharp := p.sharpness(k)
 	named := func(rule string) string { return cmp.Or(way, rule) }
@@ -314,7 +314,7 @@ func mirror(r ruled) ruled { return rule(turnedOver(r.line)) }
 // drawn returns where the drawn line of edge k, whose seam ends at the crossing x with the
 // next, may end: at the cutting line of that edge where it comes to it before anything
 // else, or else at the crossing.
-func (p piece) drawn(k int, onA, onB ruled, x meet) line {
+func (p draft) drawn(k int, onA, onB ruled, x meet) line {
 	y, atNext := p.exit(k, onA, x.a)
 	if !atNext {
 		return line{x.at}
@@ -333,7 +333,7 @@ func (p piece) drawn(k int, onA, onB ruled, x meet) line {
 }
 
 // drawnBack does so for the line of the next edge.
-func (p piece) drawnBack(k int, onA, onB ruled, x meet) line {
+func (p draft) drawnBack(k int, onA, onB ruled, x meet) line {
 	n := len(p.sides)
 	over := meet{onB.length() - x.b, onA.length() - x.a, cmplx.Conj(x.at)}
 	return turnedOver(p.over.drawn((2*n-2-k)%n, mirror(onB), mirror(onA), over)).reversed()

@@ -15,7 +15,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"tuckmark/marking"
+	"tuckmark/marking/garment"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
 )
 
 // More pieces, or others, are held on request: go test . -seed 7 -pieces 20000.
@@ -68,7 +70,7 @@ func holdPiece(text string) verdict {
 		v.refusal(text, err)
 		return v
 	}
-	p := newPiece(given)
+	p := newDraft(given)
 	for _, b := range p.lonely() {
 		if b.why == nothingLeft {
 			v.fault("accepted", "%s: %s", p.keys(b.edges), b.why)
@@ -107,19 +109,19 @@ func holdPiece(text string) verdict {
 }
 
 // check reads and checks a file with one piece.
-func check(text string) (marking.Piece, error) {
-	spec, err := marking.Read("piece.toml", []byte(text), func(rune) bool { return true })
+func check(text string) (piece.Piece, error) {
+	spec, err := source.Read("piece.toml", []byte(text), func(rune) bool { return true })
 	if err != nil {
-		return marking.Piece{}, err
+		return piece.Piece{}, err
 	}
-	pattern, err := marking.Check(spec)
+	pattern, err := garment.Check(spec)
 	if err != nil {
-		return marking.Piece{}, err
+		return piece.Piece{}, err
 	}
 	return pattern.Pieces[0], nil
 }
 
-func (p piece) keys(edges []int) string {
+func (p draft) keys(edges []int) string {
 	var all []string
 	for _, k := range edges {
 		all = append(all, p.sides[k].key)
@@ -128,7 +130,7 @@ func (p piece) keys(edges []int) string {
 }
 
 // cornerName tells which corner is meant: the one after edge k.
-func (p piece) cornerName(k int) string {
+func (p draft) cornerName(k int) string {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	least, most := p.turn(k)
 	return fmt.Sprintf("the corner of %s (%.4g mm) and %s (%.4g mm), which turns %.2f to %.2f degrees",
@@ -136,7 +138,7 @@ func (p piece) cornerName(k int) string {
 }
 
 // corner looks how the corner after edge k came out, and returns which of its ways that is.
-func (v *verdict) corner(p piece, k int, drawn []line, sewn ring) (option, bool) {
+func (v *verdict) corner(p draft, k int, drawn []line, sewn ring) (option, bool) {
 	options := p.corner(k)
 	if len(options) == 0 {
 		v.fault("passes by", "%s: the allowance of one passes the other by, and no mistake was found", p.cornerName(k))
@@ -193,7 +195,7 @@ func endings(rule string, may line) []ending {
 
 // lineEnd looks whether the drawn line of an edge ends at q where it may, at the corner
 // after edge k.
-func (v *verdict) lineEnd(p piece, k, edge int, q complex128, may []ending) {
+func (v *verdict) lineEnd(p draft, k, edge int, q complex128, may []ending) {
 	nearest := may[0]
 	for _, e := range may[1:] {
 		if cmplx.Abs(q-e.at) < cmplx.Abs(q-nearest.at)-sameLine/2 {
@@ -209,7 +211,7 @@ func (v *verdict) lineEnd(p piece, k, edge int, q complex128, may []ending) {
 }
 
 // seams compares what is sewn with what is expected when the corners come out as they did.
-func (v *verdict) seams(p piece, expected, sewn ring) {
+func (v *verdict) seams(p draft, expected, sewn ring) {
 	for k, s := range p.sides {
 		want, got := expected.seams[k], sewn.seams[k]
 		if len(want) == 0 {
@@ -245,7 +247,7 @@ func (v *verdict) keepsAway(s side, places line) {
 }
 
 // acrossTheGarment looks whether a drawn line, past its seam, comes back into what is sewn.
-func (v *verdict) acrossTheGarment(p piece, sewn ring, drawn []line) {
+func (v *verdict) acrossTheGarment(p draft, sewn ring, drawn []line) {
 	whole := rule(sewn.closed())
 	for k, l := range drawn {
 		if p.sides[k].d == 0 {
@@ -273,7 +275,7 @@ func TestStitchLinesOfGarments(t *testing.T) {
 			continue
 		}
 		k := kinds[i%len(kinds)]
-		text := garment(k, rand.New(rand.NewSource(*seed*1_000_003+int64(i))))
+		text := fileOf(k, rand.New(rand.NewSource(*seed*1_000_003+int64(i))))
 		v := holdPiece(text)
 		if v.refused {
 			refused++
