@@ -48,8 +48,8 @@ func TestSeamsMatch(t *testing.T) {
 	const waist = "waist: W,8 0,8\ncentre: 0,8 0,0\nhem: 0,0 W,0\nside: W,0 W,8"
 	// A skirt against a front on the fold, 5 1/2 in wide, and a back of 5 in cut twice.
 	waists := func(skirt string) string {
-		return sketch.SewnOf("0.5", `join = ["skirt.waist", ["front.waist", "back.waist"]]`, sketch.PieceOf("skirt", skirt),
-			sketch.PieceOf("front", "fold = \"centre\"\n"+sketch.Swap(waist, "W", "5.5")), sketch.PieceOf("back", "cut = 2\n"+sketch.Swap(waist, "W", "5")))
+		return sketch.Sewn("0.5", `join = ["skirt.waist", ["front.waist", "back.waist"]]`, sketch.Piece("skirt", skirt),
+			sketch.Piece("front", "fold = \"centre\"\n"+sketch.Swap(waist, "W", "5.5")), sketch.Piece("back", "cut = 2\n"+sketch.Swap(waist, "W", "5")))
 	}
 	for _, c := range []struct {
 		name, text string
@@ -111,8 +111,8 @@ func TestSeamsMatch(t *testing.T) {
 		// Half the skirt, on the fold, is 9 1/2 - 1/2. All come twice, and count once.
 		{"half a skirt on the fold", waists("fold = \"centre\"\n" + sketch.Swap(waist, "W", "9.5")), "9 9", []string{"sewn, they match within 1/16 in"}},
 		// 2 x (9 - 1/2) = 17; twice 9 1/2 - 1 is as much.
-		{"two sleeves, half of each drawn", sketch.SewnOf("0.5", `join = ["sleeve.top", ["front.top", "back.top"]]`, sketch.PieceOf("sleeve", "cut = 2\nfold = \"left\"\n"+sketch.Rect("9")),
-			sketch.PieceOf("front", "cut = 2\n"+sketch.Rect("9.5")), sketch.PieceOf("back", "cut = 2\n"+sketch.Rect("9.5"))), "17 17", []string{"sewn, they match within 1/16 in"}},
+		{"two sleeves, half of each drawn", sketch.Sewn("0.5", `join = ["sleeve.top", ["front.top", "back.top"]]`, sketch.Piece("sleeve", "cut = 2\nfold = \"left\"\n"+sketch.Rect("9")),
+			sketch.Piece("front", "cut = 2\n"+sketch.Rect("9.5")), sketch.Piece("back", "cut = 2\n"+sketch.Rect("9.5"))), "17 17", []string{"sewn, they match within 1/16 in"}},
 		{"pieces cut two", sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10"), "cut = 2\n"+sketch.Rect("10"), sketch.Tops), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a piece cut four and one", sketch.Joined("0.5", "cut = 4\n"+sketch.Rect("10"), sketch.Rect("37"), sketch.Tops), "36 36",
 			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},

@@ -55,7 +55,7 @@ func TestMistakesInNamesOfEdges(t *testing.T) {
 	rule := sketch.Rect("10") + "\n---\n\n[line.rule]\nalong = \"top\"\ndistance = 2\n"
 	two := func(seam string) string { return sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), seam) }
 	dotted := func(seam string) string {
-		return sketch.SewnOf("0.5", seam, sketch.PieceOf(`"neck strip.v1"`, sketch.Rect("10")), sketch.PieceOf("front", sketch.Swap(sketch.Rect("10"), "top:", "top.left:")))
+		return sketch.Sewn("0.5", seam, sketch.Piece(`"neck strip.v1"`, sketch.Rect("10")), sketch.Piece("front", sketch.Swap(sketch.Rect("10"), "top:", "top.left:")))
 	}
 	for _, c := range []struct{ name, text, want string }{
 		{"no point", two(`join = ["top", "back.top"]`), `32: seam.s.join: "top" does not say which edge of which piece
@@ -116,8 +116,8 @@ func TestNamesWithPoints(t *testing.T) {
 		{"at the end", `"strip."`, "top", "strip..top"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			s := theSeam(t, sketch.SewnOf("0.5", sketch.Swap(`join = ["NAME", "front.top"]`, "NAME", c.joins),
-				sketch.PieceOf(c.strip, sketch.Swap(sketch.Rect("10"), "top:", c.edge+":")), sketch.PieceOf("front", sketch.Rect("10"))))
+			s := theSeam(t, sketch.Sewn("0.5", sketch.Swap(`join = ["NAME", "front.top"]`, "NAME", c.joins),
+				sketch.Piece(c.strip, sketch.Swap(sketch.Rect("10"), "top:", c.edge+":")), sketch.Piece("front", sketch.Rect("10"))))
 			one := s.Sides[0].Courses[0]
 			assert.Equal(t, strings.Trim(c.strip, `"`), one.Piece)
 			assert.Equal(t, c.edge, one.Edge)
@@ -128,8 +128,8 @@ func TestNamesWithPoints(t *testing.T) {
 
 // A name that could be a line of one piece and an edge of another is the edge.
 func TestNameOfALineAndOfAnEdge(t *testing.T) {
-	text := sketch.SewnOf("0.5", `join = ["a.b.c", "a.top"]`,
-		sketch.PieceOf("a", sketch.Rect("10")+"\n---\n\n[line.\"b.c\"]\nalong = \"top\"\ndistance = 2\n"), sketch.PieceOf(`"a.b"`, sketch.Swap(sketch.Rect("10"), "top:", "c:")))
+	text := sketch.Sewn("0.5", `join = ["a.b.c", "a.top"]`,
+		sketch.Piece("a", sketch.Rect("10")+"\n---\n\n[line.\"b.c\"]\nalong = \"top\"\ndistance = 2\n"), sketch.Piece(`"a.b"`, sketch.Swap(sketch.Rect("10"), "top:", "c:")))
 	one := theSeam(t, text).Sides[0].Courses[0]
 	assert.Equal(t, []string{"a.b", "c"}, []string{one.Piece, one.Edge})
 }
@@ -215,8 +215,8 @@ func TestFoldUnderATuckAboutIt(t *testing.T) {
 // counted.
 func TestEdgeJoinedWithItselfIsThereTwice(t *testing.T) {
 	self := `join = ["front.top", "front.top"]`
-	_, err := check(sketch.SewnOf("0.5", self, sketch.PieceOf("front", "cut = 2\nlayers = 2\n"+sketch.Rect("10"))))
+	_, err := check(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 2\nlayers = 2\n"+sketch.Rect("10"))))
 	assert.Error(t, err, "cut twice, one of them a lining")
-	_, err = check(sketch.SewnOf("0.5", self, sketch.PieceOf("front", "cut = 4\nlayers = 2\n"+sketch.Rect("10"))))
+	_, err = check(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 4\nlayers = 2\n"+sketch.Rect("10"))))
 	assert.NoError(t, err, "left and right")
 }

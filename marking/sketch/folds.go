@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// Tucked is a set of touching tucks beside a line.
+// Tucked writes a set of touching tucks, "t", beside a line.
 func Tucked(beside, width string, count int, first, rest string) string {
 	return fmt.Sprintf("[tuck.t]\nbeside = %q\nwidth = %q\ncount = %d\nfirst = %q\ngap = 0\n%s\n", beside, width, count, first, rest)
 }
@@ -22,29 +22,12 @@ func Rows(lines ...string) string {
 			size = "depth"
 		}
 		text += fmt.Sprintf("\n[%s.%s]\nbeside = %q\n%s = %q\ncount = %s\nfirst = %q\n%s\n", w[0], w[1], w[2], size, w[3], w[4], w[5],
-			strings.ReplaceAll(strings.TrimSuffix(strings.TrimSpace(more), ";"), "; ", "\n"))
+			asLines(more))
 	}
 	return text
 }
 
-func Pleated(change ...string) string {
-	return strings.NewReplacer(change...).Replace(`centre: 0,8 0,0
-hem: 0,0 6,0
-side: 6,0 6,6
-armhole: 6,6 4.5,6 4,8
-shoulder: 4,8 0,8
----
-
-[pleat.underarm]
-edge = "armhole"
-from = "side"
-at = "1 1/8"
-depth = "3/8"
-toward = "side"
-length = "1 1/2"
-`)
-}
-
+// Tuck writes a set of tucks of that key beside an edge called "raw".
 func Tuck(key, width string, count int, first, rest string) string {
 	return fmt.Sprintf("\n[tuck.%s]\nbeside = \"raw\"\nwidth = %q\ncount = %d\nfirst = %q\n%s\n", key, width, count, first, rest)
 }

@@ -5,15 +5,17 @@ import (
 	"strings"
 )
 
-func Swap(text string, change ...string) string { return strings.NewReplacer(change...).Replace(text) }
+// Front turns a sketch into a file with one piece, "front".
+func Front(text string) string { return piece("front", text) }
 
-// Front turns such a text into a file with one piece, "front".
-func Front(text string) string {
+// Piece writes a piece of that key from a sketch, for a file of several.
+func Piece(key, text string) string { return piece(key, text) + "\n" }
+
+func piece(key, text string) string {
 	outline, rest, _ := strings.Cut(text, "---\n")
-	var b strings.Builder
 	head, edges := "", ""
 	for _, line := range strings.Split(strings.TrimSpace(outline), "\n") {
-		key, points, isEdge := strings.Cut(strings.TrimSpace(line), ":")
+		edge, points, isEdge := strings.Cut(strings.TrimSpace(line), ":")
 		if !isEdge {
 			head += line + "\n"
 			continue
@@ -23,27 +25,29 @@ func Front(text string) string {
 		for _, p := range strings.Fields(points) {
 			list = append(list, "["+p+"]")
 		}
-		edges += fmt.Sprintf("[piece.front.edge.%q]\npoints = [%s]\n%s\n", key, strings.Join(list, ", "), strings.ReplaceAll(strings.TrimSpace(extra), "; ", "\n"))
+		edges += fmt.Sprintf("[piece.%s.edge.%q]\npoints = [%s]\n%s\n", key, edge, strings.Join(list, ", "), asLines(extra))
 	}
-	fmt.Fprintf(&b, "[piece.front]\n%s%s%s", head, edges, strings.ReplaceAll(rest, "\n[", "\n[piece.front."))
-	return b.String()
+	return fmt.Sprintf("[piece.%s]\n%s%s%s", key, head, edges, strings.ReplaceAll(rest, "\n[", "\n[piece."+key+"."))
 }
 
-// HasLetter stands in for the sheets' font: it lacks thirds and the scissors.
-func HasLetter(r rune) bool { return !strings.ContainsRune("⅓⅔✂", r) }
-
-// PieceOf writes a piece of that key from a sketch.
-func PieceOf(key, text string) string {
-	return strings.ReplaceAll(Front(text), "piece.front", "piece."+key) + "\n"
+// asLines writes what is parted by semicolons in lines of its own.
+func asLines(text string) string {
+	return strings.ReplaceAll(strings.TrimSuffix(strings.TrimSpace(text), ";"), "; ", "\n")
 }
 
-// SewnOf writes a file with an allowance for every edge, pieces, and one seam, whose keys
+// Sewn writes a file with an allowance for every edge, pieces, and one seam, whose keys
 // stand in a text.
-func SewnOf(allowance, seam string, pieces ...string) string {
+func Sewn(allowance, seam string, pieces ...string) string {
 	return "unit = \"in\"\nallowance = " + allowance + "\n" + strings.Join(pieces, "") + "[seam.s]\n" + seam + "\n"
 }
 
 // Joined writes a file with two sketches, "front" and "back", and one seam.
 func Joined(allowance, front, back, seam string) string {
-	return SewnOf(allowance, seam, PieceOf("front", front), PieceOf("back", back))
+	return Sewn(allowance, seam, Piece("front", front), Piece("back", back))
 }
+
+// Swap returns a text with changes: pairs of what stands there and what is to.
+func Swap(text string, change ...string) string { return strings.NewReplacer(change...).Replace(text) }
+
+// HasLetter stands in for the sheets' font: it lacks thirds and the scissors.
+func HasLetter(r rune) bool { return !strings.ContainsRune("⅓⅔✂", r) }
