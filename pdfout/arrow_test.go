@@ -10,6 +10,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // heads returns the triangles a page shows of a layer.
@@ -38,9 +39,9 @@ func TestHeadSize(t *testing.T) {
 		{"a line of 1.5 mm", mark.Arrow, 1.5, 0.5, 1.0 / 3},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			m := sail(100)
+			m := sample.Sail(100)
 			from := plane.Point{X: 40, Y: 40}
-			m.Marks = append(m.Marks, edge(c.role, "", from, from.Add(plane.Point{X: c.line})))
+			m.Marks = append(m.Marks, sample.Edge(c.role, "", from, from.Add(plane.Point{X: c.line})))
 			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 			p := d.pages[s.Front]
 			line := p.drawn(c.role.String())[0].parts[0].Bounds()
@@ -72,8 +73,8 @@ func checkHeads(t require.TestingT, set arrange.Set, d readDocument, s Summary) 
 // A grain line that ends just beyond the window of the first page has its head
 // on the second alone.
 func TestHeadOnOnePage(t *testing.T) {
-	m := sail(300)
-	m.Marks = append(m.Marks, edge(mark.Grain, "", plane.Point{X: 30, Y: 150}, plane.Point{X: 100, Y: 150}))
+	m := sample.Sail(300)
+	m.Marks = append(m.Marks, sample.Edge(mark.Grain, "", plane.Point{X: 30, Y: 150}, plane.Point{X: 100, Y: 150}))
 	laid := arrange.Arrange(arrange.Set{Pieces: []mark.Marking{m}}, paper.All()[0])
 	g := laid.Sheets[0].Grid
 	first := g.WindowOf(arrange.Cell{})

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // meander is a piece of 20 by 20 pages of letter paper with a line of 20,000
@@ -32,7 +33,7 @@ func meander(t testing.TB) (mark.Marking, paper.Paper) {
 			path = append(path, plane.Point{X: x * w, Y: (float64(row)+0.5)*h/rows + float64(i%2)*3})
 		}
 	}
-	m := rectangle("large", "Large", w, h)
+	m := sample.Rectangle("large", "Large", w, h)
 	m.Marks = append(m.Marks[:4], mark.Mark{Role: mark.Stitch, Path: path})
 	return m, p
 }
@@ -56,8 +57,8 @@ func BenchmarkFigures(b *testing.B) {
 			r := &mark.Report{}
 			for i := range n {
 				name := fmt.Sprint("Piece no. ", i)
-				r.Sections = append(r.Sections, mark.Section{Title: name, Tables: dressFigures().Sections[1].Tables})
-				cloth.Shapes = append(cloth.Shapes, oblong(name, float64(i%10)*100, float64(i/10)*1000, 90, 950))
+				r.Sections = append(r.Sections, mark.Section{Title: name, Tables: sample.DressFigures().Sections[1].Tables})
+				cloth.Shapes = append(cloth.Shapes, sample.Oblong(name, float64(i%10)*100, float64(i/10)*1000, 90, 950))
 			}
 			r.Sections = append(r.Sections, mark.Section{Picture: cloth})
 			set := withFigures(many(1), r)
@@ -71,7 +72,7 @@ func BenchmarkFigures(b *testing.B) {
 
 // A refusal must come soon, however much is asked for.
 func BenchmarkTooManyPages(b *testing.B) {
-	set := arrange.Set{Pieces: []mark.Marking{wave("w", 9e8, 9e8, 4000)}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Wave("w", 9e8, 9e8, 4000)}}
 	for b.Loop() {
 		_, err := Draw(io.Discard, set, paper.All()[0])
 		require.Error(b, err)

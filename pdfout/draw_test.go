@@ -22,6 +22,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // scenes are the sets most tests look at.
@@ -33,22 +34,22 @@ func scenes() map[string]arrange.Set {
 		"skirt and bodice":      large(),
 		"round skirt":           ring(),
 		"long titles":           longTitle(),
-		"no title at all":       {Pieces: []mark.Marking{rectangle("tie", "", 700, 30)}},
-		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{wave("a", 400, 500, 8000)}},
+		"no title at all":       {Pieces: []mark.Marking{sample.Rectangle("tie", "", 700, 30)}},
+		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{sample.Wave("a", 400, 500, 8000)}},
 		"lines far from others": islands(),
-		"narrow pieces":         narrowPieces(),
+		"narrow pieces":         {Title: "Linden pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
 		"strips 2 cm wide":      strips(),
-		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{tiny("a", 3), tiny("b", 4)}},
+		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{sample.Tiny("a", 3), sample.Tiny("b", 4)}},
 		"a sample sewn first":   sampleFirst(),
-		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sampleSheet()}},
+		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sample.TuckSample()}},
 		"forms of many sizes":   manyForms(),
 		"tucks close together":  closeLines(),
-		"a page full of tucks":  {Pieces: []mark.Marking{tuckSheet(9, longNotes()...)}},
-		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}},
-		"figures":               withFigures(sampleFirst(), longFigures()),
-		"figures in columns":    withFigures(few(), columnFigures()),
-		"a picture across":      withFigures(few(), scrapFigures()),
-		"figures of a house":    withFigures(arrange.Set{Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}}, dressFigures()),
+		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
+		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
+		"figures":               withFigures(sampleFirst(), sample.LongFigures()),
+		"figures in columns":    withFigures(few(), sample.ColumnFigures()),
+		"a picture across":      withFigures(few(), sample.ScrapFigures()),
+		"figures of a house":    withFigures(arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, sample.DressFigures()),
 	}
 }
 
@@ -142,9 +143,9 @@ func TestAnySet(t *testing.T) {
 					for range r.IntN(5) {
 						path = append(path, at(), path[r.IntN(len(path))])
 					}
-					m.Marks = append(m.Marks, edge(lineRoles()[r.IntN(len(lineRoles()))], names[r.IntN(4)], path...))
+					m.Marks = append(m.Marks, sample.Edge(lineRoles()[r.IntN(len(lineRoles()))], names[r.IntN(4)], path...))
 				}
-				m.Outline = outlineOf(m.Marks)
+				m.Outline = sample.OutlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)
 			}
 			d, s := drawn(t, set, paper.Papers()[r.IntN(5)])
@@ -361,13 +362,6 @@ func checkNoBlankPage(t require.TestingT, set arrange.Set, d readDocument, s Sum
 	}
 }
 
-// sail is a square piece of nothing but its outline.
-func sail(side float64) mark.Marking {
-	m := rectangle("sail", "Sail", side, side)
-	m.Marks = m.Marks[:4]
-	return m
-}
-
 // A window of letter paper shows 194.733 x 248.233 mm and shares 10 mm with
 // its neighbour: a square of 20 m needs 109 columns and 84 rows, of which its
 // outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
@@ -375,7 +369,7 @@ func TestManyPages(t *testing.T) {
 	t.Parallel()
 	p, err := paper.Find("letter")
 	require.NoError(t, err)
-	s, err := Draw(io.Discard, arrange.Set{Pieces: []mark.Marking{sail(20_000)}}, p)
+	s, err := Draw(io.Discard, arrange.Set{Pieces: []mark.Marking{sample.Sail(20_000)}}, p)
 	require.NoError(t, err)
 	assert.Equal(t, 382, s.Pages-s.Front)
 	assert.Equal(t, 109*84-382, s.Blank)
@@ -383,10 +377,10 @@ func TestManyPages(t *testing.T) {
 
 func TestTooManyPages(t *testing.T) {
 	t.Parallel()
-	dense := sail(50_000)
+	dense := sample.Sail(50_000)
 	for i := range 1000 {
 		y := 50 * float64(i)
-		dense.Marks = append(dense.Marks, edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 50_000, Y: y}))
+		dense.Marks = append(dense.Marks, sample.Edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 50_000, Y: y}))
 	}
 	for _, c := range []struct {
 		name  string
@@ -395,11 +389,11 @@ func TestTooManyPages(t *testing.T) {
 	}{
 		// Of a square of 100 m, 2 x 542 + 2 x 420 - 4 = 1,920 pages are printed;
 		// the pictures make up the rest.
-		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
-		{"two sails", arrange.Set{Pieces: []mark.Marking{sail(100_000), sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
+		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
+		{"two sails", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000), sample.Sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
 		// 271 x 210 = 56,910 of the sheet.
 		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 57,236 pages of letter paper; 2,000 is the most"},
-		{"beyond counting", arrange.Set{Pieces: []mark.Marking{wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
+		{"beyond counting", arrange.Set{Pieces: []mark.Marking{sample.Wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var out bytes.Buffer
@@ -415,7 +409,7 @@ func TestTooManyPages(t *testing.T) {
 
 func TestRefusals(t *testing.T) {
 	bad := func(change func(*arrange.Set)) arrange.Set {
-		s := arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{rectangle("tie", "Tie", 200, 40)}}
+		s := arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{sample.Rectangle("tie", "Tie", 200, 40)}}
 		change(&s)
 		return s
 	}
@@ -426,7 +420,7 @@ func TestRefusals(t *testing.T) {
 		want string
 	}{
 		{"nothing", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
-		{"a piece without lines", arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "A", Marks: []mark.Mark{edge(mark.Cut, "", plane.Point{}, plane.Point{})}}}},
+		{"a piece without lines", arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "A", Marks: []mark.Mark{sample.Edge(mark.Cut, "", plane.Point{}, plane.Point{})}}}},
 			"there is no line to draw\nhint: give the file at least one piece with an outline"},
 		{"scissors in the title", bad(func(s *arrange.Set) { s.Title = "cut ✂ here" }), "the title has the sign '✂', which the printed sheets have no letter for" + hint},
 		{"a third in the size", bad(func(s *arrange.Set) { s.Size = "⅓" }), "the size has the sign '⅓', which the printed sheets have no letter for" + hint},
@@ -437,7 +431,7 @@ func TestRefusals(t *testing.T) {
 		{"a third in a blank", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
 		{"a new line in a sum", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
 		{"a third in the figures", bad(func(s *arrange.Set) {
-			s.Report = &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: cells([]string{"tuck", "⅓"})}}}}}
+			s.Report = &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: sample.Cells([]string{"tuck", "⅓"})}}}}}
 		}), `a text of the figures has the sign '⅓', which the printed sheets have no letter for` + hint},
 		{"no number", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 		{"without end", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
@@ -463,12 +457,12 @@ func TestSummary(t *testing.T) {
 		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
 		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
 		{"a form", sampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
-		{"only a form", arrange.Set{Pieces: []mark.Marking{sampleSheet()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
+		{"only a form", arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
 		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
-		{"figures", withFigures(sampleFirst(), longFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
-		{"figures in columns", withFigures(few(), columnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
+		{"figures", withFigures(sampleFirst(), sample.LongFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
+		{"figures in columns", withFigures(few(), sample.ColumnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
 		{"figures on one page", withFigures(few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
-		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{wave("b", 5000, 1500, 1500)}}, ""},
+		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, s := drawn(t, c.set, "a4")
@@ -485,7 +479,7 @@ func TestSummary(t *testing.T) {
 	}
 	one := Summary{Pages: 12, Front: 3, Blank: 1}
 	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
-	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "Ghost"}, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "Ghost"}, sample.Rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Equal(t, []string{"Ghost"}, s.Left)
 	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost has no line and is left out", s.String())
 	one = Summary{Pages: 2, Front: 1, Left: []string{"Ghost", "Spirit"}}

@@ -18,6 +18,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
@@ -206,7 +207,7 @@ func TestSampleIsTrueToScale(t *testing.T) {
 
 // What the words of a sum keep between them: the spaces in their order.
 func TestSumInOrder(t *testing.T) {
-	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sampleSheet()}}, "letter")
+	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, "letter")
 	page := d.pages[s.Forms[0].Page-1]
 	var base float64
 	var words []string
@@ -272,7 +273,7 @@ func TestFormWithoutParts(t *testing.T) {
 // A form that has no line is left out as other pieces are.
 func TestFormWithoutLines(t *testing.T) {
 	ghost := mark.Marking{Key: "g", Name: "Ghost", Form: &mark.Form{Steps: []string{"sew"}}}
-	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{ghost, rectangle("tie", "Tie", 200, 40)}}, "a4")
+	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{ghost, sample.Rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Empty(t, s.Forms)
 	assert.Equal(t, []string{"Ghost"}, s.Left)
 }
@@ -284,11 +285,11 @@ func TestFormRefusals(t *testing.T) {
 		paper string
 		want  string
 	}{
-		{"lines too long", formOf(20*inch, 2*inch, 1, 1, 1), "letter",
+		{"lines too long", formOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "letter",
 			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on letter paper\nhint: choose larger paper, or make the piece smaller"},
-		{"too long for tabloid as well", formOf(20*inch, 2*inch, 1, 1, 1), "tabloid",
+		{"too long for tabloid as well", formOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "tabloid",
 			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on tabloid paper\nhint: choose larger paper, or make the piece smaller"},
-		{"too many steps", formOf(6*inch, 3*inch, 200, 1, 1), "a4",
+		{"too many steps", formOf(6*sample.Inch, 3*sample.Inch, 200, 1, 1), "a4",
 			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on A4 paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
 		{"no room beside", formOf(180, 240, 1, 1, 1), "letter",
 			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on letter paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
@@ -297,7 +298,7 @@ func TestFormRefusals(t *testing.T) {
 			p, err := paper.Find(c.paper)
 			require.NoError(t, err)
 			var out bytes.Buffer
-			_, err = Draw(&out, arrange.Set{Pieces: []mark.Marking{rectangle("tie", "Tie", 200, 40), c.m}}, p)
+			_, err = Draw(&out, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("tie", "Tie", 200, 40), c.m}}, p)
 			require.EqualError(t, err, c.want)
 			assert.IsType(t, &fault.Fault{}, err)
 			assert.Zero(t, out.Len(), "nothing is written")
@@ -329,12 +330,12 @@ func TestAnyForm(t *testing.T) {
 			}
 			return strings.Join(all, " ")
 		}
-		m := ruled("form", "Form", 20+200*r.Float64(), 20+200*r.Float64(), words[:r.IntN(4)]...)
+		m := sample.Ruled("form", "Form", 20+200*r.Float64(), 20+200*r.Float64(), words[:r.IntN(4)]...)
 		for range r.IntN(8) {
 			at := func() plane.Point {
 				return plane.Point{X: m.Outline[2].X * r.Float64(), Y: m.Outline[2].Y * r.Float64()}
 			}
-			m.Marks = append(m.Marks, edge(lineRoles()[r.IntN(len(lineRoles()))], words[r.IntN(len(words))], at(), at()))
+			m.Marks = append(m.Marks, sample.Edge(lineRoles()[r.IntN(len(lineRoles()))], words[r.IntN(len(words))], at(), at()))
 		}
 		m.Form = &mark.Form{}
 		for i := range r.IntN(9) {

@@ -14,6 +14,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
@@ -291,10 +292,10 @@ func checkCaption(t require.TestingT, r readPicture, sheet SheetSummary, numbers
 
 // Lines that lie close, as those of tucks do, stay apart in a picture.
 func TestPictureThinsOutTucks(t *testing.T) {
-	m := sail(150)
+	m := sample.Sail(150)
 	for i := range 70 {
 		y := 5 + 2*float64(i)
-		m.Marks = append(m.Marks, edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
+		m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
 	}
 	d, _ := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	pictures := d.pages[0].readPictures(t)

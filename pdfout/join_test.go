@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/sample"
 )
 
 // On one page every join has its two marks, and no other join has its number.
@@ -78,7 +79,7 @@ func checkTrimLines(t require.TestingT, set arrange.Set, d readDocument, s Summa
 // No join of the whole set has the number of another.
 func TestJoinNumbersOfAllSheets(t *testing.T) {
 	set := large()
-	second := skirt()
+	second := sample.Skirt()
 	second.Key, second.Name = "again", "Again"
 	set.Pieces = append(set.Pieces, second)
 	d, s := drawn(t, set, "letter")

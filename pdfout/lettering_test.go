@@ -13,6 +13,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
@@ -153,7 +154,7 @@ func TestTitleFitsThePiece(t *testing.T) {
 		{"many notes", 60, 60, []string{"18 months", "cut 2 of cloth and 1 of lining", "gathered to 4 in at the upper edge"}, 12, 15},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
+			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
 			found := false
 			for _, r := range d.pages[s.Front].texts {
 				if strings.HasPrefix(r.text, "Pocket") && r.at.Y < s.Paper.Window().Max.Y {

@@ -10,13 +10,14 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
 // A line that goes on to the next page is written well past the window's side,
 // so that the clip cuts it and no end of it shows.
 func TestLinesRunPastTheWindow(t *testing.T) {
-	m := sail(600)
+	m := sample.Sail(600)
 	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	window := s.Paper.Window()
 	past := 0
@@ -39,7 +40,7 @@ func TestLinesRunPastTheWindow(t *testing.T) {
 // A piece alone on its page lies in the middle of it.
 func TestSmallPieceIsCentred(t *testing.T) {
 	for _, p := range paper.All() {
-		d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sail(80)}}, p.Name)
+		d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.Sail(80)}}, p.Name)
 		seen := plane.EmptyBox()
 		for _, q := range d.pages[s.Front].drawn(mark.Cut.String()) {
 			for _, part := range q.parts {

@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // Rules of this file: the pages are put together again as a maker does it, by
@@ -376,7 +377,7 @@ func isOneOf(path plane.Path, lines []*plane.Tree) bool {
 // Dashes go on from page to page: the phase of each run is how far along its
 // line it starts.
 func TestDashesGoOn(t *testing.T) {
-	m := skirt()
+	m := sample.Skirt()
 	d, s := drawn(t, arrange.Set{Title: "Skirt", Pieces: []mark.Marking{m}}, "letter")
 	sheet := s.Sheets[0]
 	laid, _ := joinUp(t, d, sheet)
@@ -413,7 +414,7 @@ func TestArrowHeads(t *testing.T) {
 	d, s := drawn(t, few(), "letter")
 	sheet := s.Sheets[0]
 	laid, _ := joinUp(t, d, sheet)
-	m := bodice()
+	m := sample.Bodice()
 	step, ok := findPiece(laid, m, len(sheet.Turned) > 0, true, nil)
 	require.True(t, ok)
 	tips := func(role mark.Role) []plane.Point {

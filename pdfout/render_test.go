@@ -24,6 +24,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // Rules of this file: it hands the PDF to programs that others wrote, as a
@@ -80,7 +81,7 @@ func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, Summary) {
 func TestRenders(t *testing.T) {
 	for name, set := range map[string]arrange.Set{
 		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(), "a sample sewn first": sampleFirst(),
-		"figures": withFigures(few(), dressFigures()),
+		"figures": withFigures(few(), sample.DressFigures()),
 	} {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
@@ -345,12 +346,12 @@ func inMargin(g *image.Gray) string {
 // The pages of figures keep the margin as the others do; who asks for no margin gets
 // none.
 func TestMarginsRender(t *testing.T) {
-	full := arrange.Set{Pieces: []mark.Marking{rectangle("p", "Panel", 300, 250)}}
+	full := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 300, 250)}}
 	for _, r := range renderers() {
 		for _, name := range []string{"letter", "a4", paper.EitherName} {
 			t.Run(name+", "+r.name, func(t *testing.T) {
 				t.Parallel()
-				file, s := onDisk(t, withFigures(full, dressFigures()), name)
+				file, s := onDisk(t, withFigures(full, sample.DressFigures()), name)
 				require.Positive(t, s.Figures)
 				for i, g := range r.draw(t, file, 1, s.Pages) {
 					assert.Empty(t, inMargin(g), "page %d", i+1)
@@ -369,7 +370,7 @@ func TestMarginsRender(t *testing.T) {
 // A straight line of the piece lies on paper where it is said to lie, to the
 // dot, and is as long.
 func TestLinesMeasure(t *testing.T) {
-	set := arrange.Set{Pieces: []mark.Marking{rectangle("p", "Pocket", 101.6, 127)}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Pocket", 101.6, 127)}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Front+1)
 	d, _ := drawn(t, set, "letter")
@@ -394,7 +395,7 @@ func TestLinesMeasure(t *testing.T) {
 // The strip of a sample is as long and as high on paper as it is said to be,
 // and its two placement lines lie 6 in apart.
 func TestFormMeasures(t *testing.T) {
-	set := arrange.Set{Pieces: []mark.Marking{sampleSheet()}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Forms[0].Page)
 	d, _ := drawn(t, set, "letter")

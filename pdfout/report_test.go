@@ -19,6 +19,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
@@ -192,7 +193,7 @@ func TestFiguresBreak(t *testing.T) {
 				checkNothingLast(t, columns, headings)
 
 				wide := *r
-				wide.Sections = append(slices.Clone(r.Sections), mark.Section{Tables: []mark.Table{wideTable()}})
+				wide.Sections = append(slices.Clone(r.Sections), mark.Section{Tables: []mark.Table{sample.WideTable()}})
 				pages, _ = reported(t, &wide, paper)
 				assert.GreaterOrEqual(t, len(pages), c.leastPageCount)
 				checkTables(t, pages, tables)
@@ -215,7 +216,7 @@ func TestSentences(t *testing.T) {
 	}}
 	half := report.ColumnWidth(paper.All()[0].UnderHeader().Width(), 2)
 	t.Run("in a column", func(t *testing.T) { checkSentences(t, said, long, half) })
-	said.Tables = []mark.Table{wideTable()}
+	said.Tables = []mark.Table{sample.WideTable()}
 	t.Run("across the page", func(t *testing.T) { checkSentences(t, said, long, report.MostMeasure) })
 }
 
@@ -278,7 +279,7 @@ func TestLongTextsInFigures(t *testing.T) {
 				table.Rows = append(table.Rows, mark.Row{Cells: []string{text, "17 11/16 in", "3 cm"}, Total: true})
 			}
 			p := mark.Picture{Width: 1000, Height: 5000, Caption: text, Bands: []mark.Band{{From: 0, To: 1000, Width: 500, Text: text}, {From: 1000, To: 5000, Width: 1000, Text: text}}}
-			p.Shapes = []mark.Shape{oblong(text, 0, 0, 1000, 900), oblong(text+" 2", 0, 1100, 40, 40)}
+			p.Shapes = []mark.Shape{sample.Oblong(text, 0, 0, 1000, 900), sample.Oblong(text+" 2", 0, 1100, 40, 40)}
 			section := mark.Section{Title: text, Tables: []mark.Table{table, table}, Picture: &p}
 			for _, on := range paper.Papers() {
 				set := withFigures(many(1), &mark.Report{Title: text, Notes: []string{text}, Sections: []mark.Section{section, section}})
@@ -326,7 +327,7 @@ func TestFiguresAreHeaded(t *testing.T) {
 		{"with a title", "Linden pinafore, size 2", []string{"Figures for the cutting table", "Figures for the cutting table: Linden pinafore, size 2"}},
 		{"without", "", []string{"Figures for the cutting table: Small things, size 12 in doll", "Figures for the cutting table: Small things, size 12 in doll"}},
 	} {
-		r := longFigures()
+		r := sample.LongFigures()
 		r.Title = c.title
 		set := withFigures(many(1), r)
 		set.Title = "Small things"
@@ -351,11 +352,11 @@ func leastPapers() []paper.Paper {
 
 func TestFiguresCountAsPages(t *testing.T) {
 	t.Parallel()
-	section := mark.Section{Title: "Tucks", Tables: []mark.Table{wideTable()}}
+	section := mark.Section{Title: "Tucks", Tables: []mark.Table{sample.WideTable()}}
 	for i := range 4_000 {
 		section.Lines = append(section.Lines, mark.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
 	}
-	set := arrange.Set{Pieces: []mark.Marking{sail(97_000)}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Sail(97_000)}}
 	book, _, err := plan(set, paper.All()[0])
 	require.NoError(t, err)
 	require.InDelta(t, 1_980, book.pages, 19, "without figures it is nearly as much as can be drawn")

@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/sample"
 )
 
 // columnsOf takes pages apart into their columns, each as if it were a page, and all
@@ -39,7 +40,7 @@ func columnsOf(pages []readPage, s Summary, count int) []readPage {
 				var parts []plane.Path
 				for _, part := range q.parts {
 					if in(part.Bounds().Min.X) {
-						parts = append(parts, shrunk(part, left.Mul(-1)))
+						parts = append(parts, sample.Moved(part, left.Mul(-1)))
 					}
 				}
 				if q.parts = parts; len(parts) > 0 {
@@ -79,7 +80,7 @@ func checkInColumns(t require.TestingT, pages []readPage, s Summary, over []stri
 func TestColumnsAreFilled(t *testing.T) {
 	t.Parallel()
 	for _, p := range paper.Papers() {
-		r := columnFigures()
+		r := sample.ColumnFigures()
 		pages, s := reported(t, r, p)
 		room := s.Paper.UnderHeader()
 		right := room.Min.X + report.ColumnWidth(room.Width(), 2) + report.ColumnsApart

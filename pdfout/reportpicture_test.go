@@ -16,6 +16,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/sample"
 )
 
 // pictureOf draws a picture with anything in it: shapes that lie on each other,
@@ -28,7 +29,7 @@ func pictureOf(t *rapid.T) *mark.Picture {
 	}
 	for i := range rapid.IntRange(0, 25).Draw(t, "shapes") {
 		x, y := within(p.Width, "x"), within(p.Height, "y")
-		shape := oblong([]string{"Cuff", "Pocket flap", "a strip that goes twice round the waist", fmt.Sprint("No. ", i)}[i%4],
+		shape := sample.Oblong([]string{"Cuff", "Pocket flap", "a strip that goes twice round the waist", fmt.Sprint("No. ", i)}[i%4],
 			x, y, within(p.Width-x, "w"), within(p.Height-y, "h"))
 		shape.Outline = shape.Outline[:rapid.SampledFrom([]int{5, 5, 5, 5, 4, 2, 1, 0}).Draw(t, "points")]
 		p.Shapes = append(p.Shapes, shape)
@@ -82,7 +83,7 @@ func onCloth(p mark.Picture) *mark.Report {
 // onWideCloth is onCloth set across its pages: it has a table too wide for a column.
 func onWideCloth(p mark.Picture) *mark.Report {
 	r := onCloth(p)
-	r.Sections = append(r.Sections, mark.Section{Tables: []mark.Table{wideTable()}})
+	r.Sections = append(r.Sections, mark.Section{Tables: []mark.Table{sample.WideTable()}})
 	return r
 }
 
@@ -107,8 +108,8 @@ func TestPictureIsToScale(t *testing.T) {
 			p := mark.Picture{Width: c.width, Height: c.height, Caption: "Not to be measured."}
 			step := plane.Point{X: c.width / 10, Y: c.height / 10}
 			p.Shapes = []mark.Shape{
-				oblong("", 0, 0, c.width, c.height),
-				oblong("", step.X, 2*step.Y, 3*step.X, step.Y),
+				sample.Oblong("", 0, 0, c.width, c.height),
+				sample.Oblong("", step.X, 2*step.Y, 3*step.X, step.Y),
 				{Outline: plane.Path{{X: 5 * step.X, Y: 5 * step.Y}, {X: 9 * step.X, Y: 5 * step.Y}, {X: 5 * step.X, Y: 9 * step.Y}, {X: 5 * step.X, Y: 5 * step.Y}}},
 			}
 			for _, on := range paper.Papers() {
@@ -162,10 +163,10 @@ func TestBandsOfAPicture(t *testing.T) {
 		{From: 1500, To: length, Width: width, Text: "single: 150 to 180 cm"},
 	}}
 	p.Shapes = []mark.Shape{
-		oblong("Sleeve", 0, 20, 400, 450),
-		oblong("Front", 0, 510, 300, 400),
-		oblong("Skirt", 0, 920, width/2, 570),
-		oblong("Collar", 0, 1520, 500, 200),
+		sample.Oblong("Sleeve", 0, 20, 400, 450),
+		sample.Oblong("Front", 0, 510, 300, 400),
+		sample.Oblong("Skirt", 0, 920, width/2, 570),
+		sample.Oblong("Collar", 0, 1520, 500, 200),
 	}
 	bandOf := []int{0, 1, 1, 2}
 	for what, r := range map[string]*mark.Report{"upright": onCloth(p), "on its side": onWideCloth(p)} {
@@ -260,7 +261,7 @@ func TestBandsWithoutRoom(t *testing.T) {
 		{From: 200, To: 300, Width: -3, Text: "of no width"},
 	}}
 	for i := range 10 {
-		p.Shapes = append(p.Shapes, oblong("", 0, 99*float64(i), 1000, 99))
+		p.Shapes = append(p.Shapes, sample.Oblong("", 0, 99*float64(i), 1000, 99))
 	}
 	pages, _ := reported(t, onCloth(p), "letter")
 	cloth := pages[0].readCloths()[0]
@@ -274,17 +275,17 @@ func TestBandsWithoutRoom(t *testing.T) {
 // A name stands inside its shape; a number inside, or beside it.
 func TestNamesInAPicture(t *testing.T) {
 	p := mark.Picture{Width: 1000, Height: 1200, Shapes: []mark.Shape{
-		oblong("Skirt panel", 20, 20, 500, 600),
-		oblong("Neck facing", 540, 20, 105, 300),
-		oblong("Binding for the whole of the neck", 700, 20, 60, 40),
-		oblong("Binding for the whole of the neck", 800, 20, 60, 40),
-		oblong("Loop", 560, 500, 8, 8),
+		sample.Oblong("Skirt panel", 20, 20, 500, 600),
+		sample.Oblong("Neck facing", 540, 20, 105, 300),
+		sample.Oblong("Binding for the whole of the neck", 700, 20, 60, 40),
+		sample.Oblong("Binding for the whole of the neck", 800, 20, 60, 40),
+		sample.Oblong("Loop", 560, 500, 8, 8),
 		{Name: "Nothing"},
-		oblong("Stay", 598, 698, 4, 4),
+		sample.Oblong("Stay", 598, 698, 4, 4),
 	}}
 	// The stay has others on all sides.
 	for _, at := range []plane.Point{{X: 585, Y: 690}, {X: 605, Y: 690}, {X: 597, Y: 680}, {X: 597, Y: 705}} {
-		p.Shapes = append(p.Shapes, oblong("", at.X, at.Y, 10, 15))
+		p.Shapes = append(p.Shapes, sample.Oblong("", at.X, at.Y, 10, 15))
 	}
 	pages, _ := reported(t, onCloth(p), "letter")
 	cloth := pages[0].readCloths()[0]
@@ -322,7 +323,7 @@ func TestNamesInAPicture(t *testing.T) {
 func smallThings() mark.Picture {
 	p := mark.Picture{Width: 1000, Height: 2500, Caption: "As they lie."}
 	for i := range 20 {
-		p.Shapes = append(p.Shapes, oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 220, 40))
+		p.Shapes = append(p.Shapes, sample.Oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 220, 40))
 	}
 	return p
 }
@@ -334,7 +335,7 @@ var besidePicture = regexp.MustCompile(`^(Before|before|to buy|After|after)`)
 // with what belongs to it, at the foot or the head of a page.
 func TestPictureAcrossThePage(t *testing.T) {
 	t.Parallel()
-	large := mark.Picture{Width: 1000, Height: 1000, Shapes: []mark.Shape{oblong("Front", 0, 0, 400, 900), oblong("Back", 500, 0, 400, 900)}}
+	large := mark.Picture{Width: 1000, Height: 1000, Shapes: []mark.Shape{sample.Oblong("Front", 0, 0, 400, 900), sample.Oblong("Back", 500, 0, 400, 900)}}
 	for _, c := range []struct {
 		name    string
 		picture mark.Picture
@@ -354,7 +355,7 @@ func TestPictureAcrossThePage(t *testing.T) {
 				}
 				cloth := mark.Section{Title: "Cloth", Lines: []mark.Sentence{{Text: "first."}, {Text: "last."}}, Picture: &c.picture}
 				if c.tables {
-					cloth.Tables = []mark.Table{{Rows: cells([]string{"to buy", "2 m"})}}
+					cloth.Tables = []mark.Table{{Rows: sample.Cells([]string{"to buy", "2 m"})}}
 				}
 				r.Sections = append(r.Sections, cloth, mark.Section{Title: "After it", Lines: []mark.Sentence{{Text: "after."}}})
 				pages, s := reported(t, r, "letter")

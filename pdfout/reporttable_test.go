@@ -15,12 +15,8 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
-
-// wideTable is a table too wide for a column of any paper.
-func wideTable() mark.Table {
-	return mark.Table{Rows: cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
-}
 
 // checkTables holds tables against the pages, or against their columns: titles, and
 // the first words of all cells that are not empty, are all different, so that each is
@@ -93,7 +89,7 @@ func TestTablesAreKeptWhole(t *testing.T) {
 		}
 		table := mark.Table{Title: "Seam", Lines: []mark.Sentence{{Text: "They match."}}}
 		for i := range 24 {
-			table.Rows = append(table.Rows, cells([]string{fmt.Sprint("mark", i), fmt.Sprint(i, " in")})...)
+			table.Rows = append(table.Rows, sample.Cells([]string{fmt.Sprint("mark", i), fmt.Sprint(i, " in")})...)
 		}
 		pages, s := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Seams", Tables: []mark.Table{table}}}}, "letter")
 		columns := columnsOf(pages, s, 2)
@@ -122,7 +118,7 @@ func TestTablesAreKeptWhole(t *testing.T) {
 func TestTableWithoutTitleGoesOn(t *testing.T) {
 	var rows []mark.Row
 	for i := range 100 {
-		rows = append(rows, cells([]string{fmt.Sprint("tuck ", i), "1/8 in"})...)
+		rows = append(rows, sample.Cells([]string{fmt.Sprint("tuck ", i), "1/8 in"})...)
 	}
 	pages, s := reported(t, &mark.Report{Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{Rows: rows}}}}}, "letter")
 	require.Len(t, pages, 1)

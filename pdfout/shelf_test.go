@@ -9,14 +9,15 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/sample"
 )
 
 // What is cut from card shares its page with nothing but its kind, however much room
 // there is elsewhere.
 func TestCardsHaveTheirOwnPages(t *testing.T) {
-	set := arrange.Set{Pieces: []mark.Marking{rectangle("l", "Large", 150, 400), rectangle("p", "Pocket", 40, 40)}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("l", "Large", 150, 400), sample.Rectangle("p", "Pocket", 40, 40)}}
 	for i := range 3 {
-		card := rectangle(fmt.Sprint(i), fmt.Sprint("Card ", i), 30, 60)
+		card := sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Card ", i), 30, 60)
 		card.Card = true
 		set.Pieces = append(set.Pieces, card)
 	}

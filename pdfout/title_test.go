@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // squeezed is a text without its spaces: titles are broken into lines, and
@@ -65,9 +66,9 @@ func checkNotes(t require.TestingT, set arrange.Set, d readDocument, s Summary) 
 // in a strip of it where the page ends; on the page whole in any case.
 func TestLongNotes(t *testing.T) {
 	t.Parallel()
-	low := ruled("low", "Low tuck sheet", 7*inch, 2*inch, longNotes()...)
-	for x := 3.0; x < 7*inch; x += 3 {
-		low.Marks = append(low.Marks, edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * inch}))
+	low := sample.Ruled("low", "Low tuck sheet", 7*sample.Inch, 2*sample.Inch, sample.LongNotes()...)
+	for x := 3.0; x < 7*sample.Inch; x += 3 {
+		low.Marks = append(low.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * sample.Inch}))
 	}
 	for _, c := range []struct {
 		name   string
@@ -75,11 +76,11 @@ func TestLongNotes(t *testing.T) {
 		inside bool
 		lines  int // of the title
 	}{
-		{"in a thin strip", tuckRuler(longNotes()...), true, 4},
-		{"under a sheet of tucks", tuckSheet(6, longNotes()...), false, 7},
+		{"in a thin strip", sample.TuckRuler(sample.LongNotes()...), true, 4},
+		{"under a sheet of tucks", sample.TuckSheet(6, sample.LongNotes()...), false, 7},
 		{"under a low sheet", low, false, 7},
-		{"in a sheet as high as the page", tuckSheet(9, longNotes()...), true, 4},
-		{"in a large piece", ruled("panel", "Panel", 150, 150, longNotes()...), true, 7},
+		{"in a sheet as high as the page", sample.TuckSheet(9, sample.LongNotes()...), true, 4},
+		{"in a large piece", sample.Ruled("panel", "Panel", 150, 150, sample.LongNotes()...), true, 7},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			set := arrange.Set{Pieces: []mark.Marking{c.m}}
@@ -104,9 +105,9 @@ func TestLongNotes(t *testing.T) {
 // Where a title has no place at all, the header of the page says it.
 func TestTitleInTheHeader(t *testing.T) {
 	t.Parallel()
-	full := rectangle("p", "Panel", 186, 240, "cut 2", "Pinafore")
+	full := sample.Rectangle("p", "Panel", 186, 240, "cut 2", "Pinafore")
 	for y := 2.0; y < 240; y += 2 {
-		full.Marks = append(full.Marks, edge(mark.TuckFold, "", full.Outline[0].Toward(full.Outline[3], y/240), full.Outline[1].Toward(full.Outline[2], y/240)))
+		full.Marks = append(full.Marks, sample.Edge(mark.TuckFold, "", full.Outline[0].Toward(full.Outline[3], y/240), full.Outline[1].Toward(full.Outline[2], y/240)))
 	}
 	d, s := drawn(t, arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{full}}, "letter")
 	assert.Contains(t, d.pages[s.Front].words(), "Panel: cut 2")

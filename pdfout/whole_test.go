@@ -17,6 +17,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
@@ -216,7 +217,7 @@ func TestWholePages(t *testing.T) {
 	// A roll longer than a page can be goes on, on a page with a square of its own.
 	var strips []mark.Marking
 	for i := range 3 {
-		strips = append(strips, rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
+		strips = append(strips, sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
 	}
 	d, s = drawnOn(t, arrange.Set{Pieces: strips}, found(t, "roll:24in"))
 	require.Len(t, d.pages, 3)
@@ -228,7 +229,7 @@ func TestWholePages(t *testing.T) {
 	assert.Equal(t, "3 pages, 24 in wide, with the check square and the pieces", s.String())
 
 	// What is too wide for a roll is turned.
-	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
+	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
 	box := plane.EmptyBox()
 	for _, q := range d.pages[0].drawn(mark.Cut.String()) {
 		for _, part := range q.parts {
@@ -246,11 +247,11 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 		set         arrange.Set
 		want        string
 	}{
-		{"too wide both ways", "roll:24in", arrange.Set{Pieces: []mark.Marking{rectangle("p", "Cape", 900, 900)}},
+		{"too wide both ways", "roll:24in", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Cape", 900, 900)}},
 			"piece \"Cape\", 35 7/16 in by 35 7/16 in, does not fit on a roll of paper 24 in wide" + longer},
-		{"longer than a page can be", "single", arrange.Set{Pieces: []mark.Marking{rectangle("p", "Curtain", 300, 5100)}},
+		{"longer than a page can be", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Curtain", 300, 5100)}},
 			"piece \"Curtain\", 11 13/16 in by 200 13/16 in, does not fit on one single page" + longer},
-		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{rectangle("a", "A", 4000, 3000), rectangle("b", "B", 4000, 3000), rectangle("c", "C", 4000, 3000)}},
+		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 4000, 3000), sample.Rectangle("b", "B", 4000, 3000), sample.Rectangle("c", "C", 4000, 3000)}},
 			"the pieces need a page of more than 200 in on a side, which is as much as a PDF can show\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
 		{"nothing", "single", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
 		{"only the first page", "single", many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},

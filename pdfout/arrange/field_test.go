@@ -12,13 +12,14 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
 // Whether a segment meets a slab is found here by walking along it.
 // Two slabs meet when a side of one meets the other or one lies in the other.
 func TestFieldIsFree(t *testing.T) {
-	p := NewPiece(rectangle("p", "P", 100, 80))
+	p := NewPiece(sample.Rectangle("p", "P", 100, 80))
 	f := NewField([]Piece{p, p.Moved(plane.Point{X: 300, Y: 300})})
 	at := func(x, y, half float64) text.Slab {
 		return text.Slab{Centre: plane.Point{X: x, Y: y}, Half: plane.Point{X: half, Y: half}, U: plane.Point{X: 1}}
@@ -47,7 +48,7 @@ func windsRound(p plane.Path, q plane.Point) bool {
 }
 
 func TestInside(t *testing.T) {
-	path := quarter(plane.Point{}, 80, 50, 0, 360, 90)
+	path := sample.Quarter(plane.Point{}, 80, 50, 0, 360, 90)
 	path[len(path)-1] = path[0]
 	// A bay, so that a ray may cross more than twice.
 	path = append(plane.Path{{X: 20, Y: 0}}, path...)
@@ -62,10 +63,10 @@ func TestInside(t *testing.T) {
 
 // On a page full of lines the check square crosses as few as it can.
 func TestCheckSquareOnAFullPage(t *testing.T) {
-	m := rectangle("p", "P", 180, 240)
+	m := sample.Rectangle("p", "P", 180, 240)
 	for x := 10.0; x < 180; x += 10 {
 		if x != 120 && x != 130 { // one gap, 30 mm wide: too narrow to be free
-			m.Marks = append(m.Marks, edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
+			m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
 		}
 	}
 	sheets := Arrange(Set{Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
@@ -85,10 +86,10 @@ func TestCheckSquareOnAFullPage(t *testing.T) {
 // Where a page is so full that the check square crosses lines, it still keeps
 // off text.
 func TestCheckSquareKeepsOffText(t *testing.T) {
-	m := rectangle("p", "P", 180, 240)
+	m := sample.Rectangle("p", "P", 180, 240)
 	for x := 10.0; x < 180; x += 10 {
 		if x != 120 && x != 130 { // the one gap, which text lies in
-			m.Marks = append(m.Marks, edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
+			m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
 		}
 	}
 	s := &Arrange(Set{Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets[0]

@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 func letterPage() Grid { return PageOf(paper.All()[0]) }
@@ -27,18 +28,18 @@ func somePiece(t *rapid.T) Piece {
 	at := func() plane.Point {
 		return plane.Point{X: w * rapid.Float64Range(0, 1).Draw(t, "x"), Y: h * rapid.Float64Range(0, 1).Draw(t, "y")}
 	}
-	m.Marks = append(m.Marks, edge(mark.Cut, "", plane.Point{}, plane.Point{X: w, Y: h}))
+	m.Marks = append(m.Marks, sample.Edge(mark.Cut, "", plane.Point{}, plane.Point{X: w, Y: h}))
 	for range rapid.IntRange(0, 5).Draw(t, "lines") {
-		m.Marks = append(m.Marks, edge(mark.Stitch, "", at(), at()))
+		m.Marks = append(m.Marks, sample.Edge(mark.Stitch, "", at(), at()))
 	}
 	for range rapid.IntRange(0, 6).Draw(t, "notches") {
 		q := at()
-		m.Marks = append(m.Marks, edge(mark.Notch, "", q, q.Add(plane.Point{X: 8, Y: 5})))
+		m.Marks = append(m.Marks, sample.Edge(mark.Notch, "", q, q.Add(plane.Point{X: 8, Y: 5})))
 	}
 	if rapid.Bool().Draw(t, "box") {
-		m.Marks = append(m.Marks, ruled("", "", w, h).Marks...)
+		m.Marks = append(m.Marks, sample.Ruled("", "", w, h).Marks...)
 	}
-	m.Outline = ruled("", "", w, h).Outline
+	m.Outline = sample.Ruled("", "", w, h).Outline
 	return NewPiece(m)
 }
 
@@ -126,9 +127,9 @@ func clipped(p Piece, b plane.Box) bool {
 func TestOneColumnMoreAndFewerPages(t *testing.T) {
 	page := letterPage() // 195.6 by 249.1 mm
 	m := mark.Marking{Key: "p", Name: "P", Marks: []mark.Mark{
-		edge(mark.Cut, "", plane.Point{X: 0, Y: 50}, plane.Point{X: 370, Y: 50}),
-		edge(mark.Cut, "", plane.Point{X: 100}, plane.Point{X: 100, Y: 700}),
-		edge(mark.Cut, "", plane.Point{X: 270}, plane.Point{X: 270, Y: 700}),
+		sample.Edge(mark.Cut, "", plane.Point{X: 0, Y: 50}, plane.Point{X: 370, Y: 50}),
+		sample.Edge(mark.Cut, "", plane.Point{X: 100}, plane.Point{X: 100, Y: 700}),
+		sample.Edge(mark.Cut, "", plane.Point{X: 270}, plane.Point{X: 270, Y: 700}),
 	}}
 	p := NewPiece(m)
 	assert.Equal(t, 2, page.over(p, plane.Point{}).Columns)
@@ -144,7 +145,7 @@ func TestOneColumnMoreAndFewerPages(t *testing.T) {
 // shift of the grid keeps clear of it.
 func TestShortMarksAreNotCut(t *testing.T) {
 	page := letterPage()
-	smallest := page.over(NewPiece(ruled("p", "P", 300, 200)), plane.Point{})
+	smallest := page.over(NewPiece(sample.Ruled("p", "P", 300, 200)), plane.Point{})
 	even := smallest
 	even.origin = even.origin.Sub(smallest.box().Max.Sub(smallest.origin).Sub(plane.Point{X: 304, Y: 204}).Mul(0.5))
 	for _, c := range []struct {
@@ -156,11 +157,11 @@ func TestShortMarksAreNotCut(t *testing.T) {
 		{"a short arrow of 20 mm across the join", 10, true},
 		{"a line longer than a short mark", 10.1, false},
 	} {
-		m := ruled("p", "P", 300, 200)
+		m := sample.Ruled("p", "P", 300, 200)
 		naive := []Grid{smallest, even}
 		for i, g := range naive {
 			at := plane.Point{X: g.CoreOf(Cell{}).Max.X, Y: 60 + 40*float64(i)}
-			m.Marks = append(m.Marks, edge(mark.Notch, "", at.Sub(plane.Point{X: c.half}), at.Add(plane.Point{X: c.half})))
+			m.Marks = append(m.Marks, sample.Edge(mark.Notch, "", at.Sub(plane.Point{X: c.half}), at.Add(plane.Point{X: c.half})))
 		}
 		p := NewPiece(m)
 		for _, g := range naive {
@@ -179,9 +180,9 @@ func TestShortMarksAreNotCut(t *testing.T) {
 
 	// Notches all along a side, one every 4 mm: they are cut whatever is done,
 	// and the fewest are.
-	m := ruled("p", "P", 300, 200)
+	m := sample.Ruled("p", "P", 300, 200)
 	for x := 4.0; x < 296; x += 4 {
-		m.Marks = append(m.Marks, edge(mark.Notch, "", plane.Point{X: x, Y: 20}, plane.Point{X: x + 6, Y: 20}))
+		m.Marks = append(m.Marks, sample.Edge(mark.Notch, "", plane.Point{X: x, Y: 20}, plane.Point{X: x + 6, Y: 20}))
 	}
 	best, _ := place(NewPiece(m), page)
 	assert.Equal(t, 1, best.cut)
@@ -201,11 +202,11 @@ func BenchmarkPlace(b *testing.B) {
 	for _, c := range []struct {
 		w, h float64
 	}{{900, 700}, {3000, 3000}} {
-		m := wave("w", c.w, c.h, 100_000)
+		m := sample.Wave("w", c.w, c.h, 100_000)
 		r := rand.New(rand.NewPCG(1, 1))
 		for range 200 {
 			q := plane.Point{X: r.Float64() * c.w, Y: r.Float64() * c.h}
-			m.Marks = append(m.Marks, edge(mark.Notch, "", q, q.Add(plane.Point{X: 6})))
+			m.Marks = append(m.Marks, sample.Edge(mark.Notch, "", q, q.Add(plane.Point{X: 6})))
 		}
 		p := NewPiece(m)
 		b.Run(fmt.Sprintf("%.0f by %.0f", c.w, c.h), func(b *testing.B) {

@@ -8,6 +8,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/sample"
 )
 
 // Join marks lie at a quarter and at three quarters of a join; where a line runs there,
@@ -25,7 +26,7 @@ func TestJoinMarksKeepOffLines(t *testing.T) {
 		{"lines at a quarter and under it", []float64{44, 50}, []float64{56, 150}},
 		{"a line at three quarters", []float64{151}, []float64{50, 144}},
 	} {
-		p := NewPiece(rectangle("p", "P", 2*pageSide, pageSide))
+		p := NewPiece(sample.Rectangle("p", "P", 2*pageSide, pageSide))
 		p.Lines = nil
 		for _, y := range c.across {
 			p.Lines = append(p.Lines, NewLine(mark.Cut, "", plane.Path{{X: 0, Y: y}, {X: 2 * pageSide, Y: y}}))

@@ -7,13 +7,16 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // Names along the outline stand inside the piece, whatever way its edges run
 // on the paper.
 func TestNamesStandInside(t *testing.T) {
-	sheets := Arrange(large(), paper.All()[0]).Sheets
+	set := Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
+	sheets := Arrange(set, paper.All()[0]).Sheets
 	looked := 0
 	for i := range sheets {
 		s := &sheets[i]

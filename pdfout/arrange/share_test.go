@@ -2,7 +2,6 @@ package arrange
 
 import (
 	"fmt"
-	"math/rand/v2"
 	"slices"
 	"testing"
 
@@ -14,29 +13,19 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
-
-// flared is a large piece with slanting sides: a skirt panel.
-func flared(key string, top, bottom, h float64) mark.Marking {
-	in := (bottom - top) / 2
-	p := plane.Path{{}, {X: bottom}, {X: bottom - in, Y: h}, {X: in, Y: h}, {}}
-	m := mark.Marking{Key: key, Name: "Panel " + key, Notes: []string{"cut 2"}, Outline: p}
-	for i := 1; i < len(p); i++ {
-		m.Marks = append(m.Marks, edge(mark.Cut, "", p[i-1], p[i]))
-	}
-	return m
-}
 
 // someSet is large pieces and small ones.
 func someSet(t *rapid.T) Set {
 	s := Set{Title: "Set", Unit: length.Unit(rapid.IntRange(0, 2).Draw(t, "unit"))}
 	for i := range rapid.IntRange(1, 3).Draw(t, "large") {
 		top := rapid.Float64Range(20, 400).Draw(t, "top")
-		s.Pieces = append(s.Pieces, flared(fmt.Sprint("large ", i), top, top+rapid.Float64Range(0, 300).Draw(t, "flare"), rapid.Float64Range(300, 700).Draw(t, "height")))
+		s.Pieces = append(s.Pieces, sample.Flared(fmt.Sprint("large ", i), top, top+rapid.Float64Range(0, 300).Draw(t, "flare"), rapid.Float64Range(300, 700).Draw(t, "height")))
 	}
 	for i := range rapid.IntRange(0, 8).Draw(t, "small") {
-		s.Pieces = append(s.Pieces, rectangle(fmt.Sprint("small ", i), fmt.Sprint("Small ", i),
+		s.Pieces = append(s.Pieces, sample.Rectangle(fmt.Sprint("small ", i), fmt.Sprint("Small ", i),
 			rapid.Float64Range(13, 190).Draw(t, "w"), rapid.Float64Range(13, 200).Draw(t, "h"), "cut 2"))
 	}
 	return s
@@ -161,32 +150,32 @@ func checkSquaresFree(t require.TestingT, s *Sheet, on paper.Paper, side float64
 func TestSharing(t *testing.T) {
 	p := paper.All()[0] // of letter paper the window is 195.6 by 249.1 mm
 	// A piece that leaves 84 mm free over it, and no room for a square inside.
-	full := ruled("f", "Full", 185, 400)
+	full := sample.Ruled("f", "Full", 185, 400)
 	for y := 8.0; y < 400; y += 8 {
-		full.Marks = append(full.Marks, edge(mark.Stitch, "", plane.Point{Y: y}, plane.Point{X: 185, Y: y}))
+		full.Marks = append(full.Marks, sample.Edge(mark.Stitch, "", plane.Point{Y: y}, plane.Point{X: 185, Y: y}))
 	}
-	form := sampleSheet()
+	form := sample.TuckSample()
 	for _, c := range []struct {
 		name   string
 		pieces []mark.Marking
 		want   [][]string
 		pages  int
 	}{
-		{"a pocket beside a skirt", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("p", "Pocket", 60, 70)},
+		{"a pocket beside a skirt", []mark.Marking{sample.Rectangle("s", "Skirt", 250, 400), sample.Rectangle("p", "Pocket", 60, 70)},
 			[][]string{{"Skirt", "Pocket"}}, 4},
-		{"a pocket that finds no room", []mark.Marking{rectangle("s", "Skirt", 370, 470), rectangle("p", "Pocket", 60, 70)},
+		{"a pocket that finds no room", []mark.Marking{sample.Rectangle("s", "Skirt", 370, 470), sample.Rectangle("p", "Pocket", 60, 70)},
 			[][]string{{"Skirt"}, {"Pocket"}}, 5},
-		{"a pocket that saves nothing, since the yoke finds no room", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("y", "Yoke", 185, 150), rectangle("p", "Pocket", 60, 70)},
+		{"a pocket that saves nothing, since the yoke finds no room", []mark.Marking{sample.Rectangle("s", "Skirt", 250, 400), sample.Rectangle("y", "Yoke", 185, 150), sample.Rectangle("p", "Pocket", 60, 70)},
 			[][]string{{"Skirt"}, {"Yoke", "Pocket"}}, 5},
-		{"a pocket that the yoke leaves no room", []mark.Marking{rectangle("s", "Skirt", 250, 400), rectangle("y", "Yoke", 185, 235), rectangle("p", "Pocket", 60, 70)},
+		{"a pocket that the yoke leaves no room", []mark.Marking{sample.Rectangle("s", "Skirt", 250, 400), sample.Rectangle("y", "Yoke", 185, 235), sample.Rectangle("p", "Pocket", 60, 70)},
 			[][]string{{"Skirt", "Pocket"}, {"Yoke"}}, 5},
-		{"a band that leaves the check square a place", []mark.Marking{full, rectangle("b", "Band", 120, 60)},
+		{"a band that leaves the check square a place", []mark.Marking{full, sample.Rectangle("b", "Band", 120, 60)},
 			[][]string{{"Full", "Band"}}, 2},
-		{"a band that would leave it none", []mark.Marking{full, rectangle("b", "Band", 185, 60)},
+		{"a band that would leave it none", []mark.Marking{full, sample.Rectangle("b", "Band", 185, 60)},
 			[][]string{{"Full"}, {"Band"}}, 3},
-		{"no page with a form is shared", []mark.Marking{form, rectangle("p", "Pocket", 20, 20)},
+		{"no page with a form is shared", []mark.Marking{form, sample.Rectangle("p", "Pocket", 20, 20)},
 			[][]string{{"Pocket"}}, 1},
-		{"one with a form beside a skirt is not shared either", []mark.Marking{rectangle("s", "Skirt", 370, 470), form, rectangle("p", "Pocket", 60, 70)},
+		{"one with a form beside a skirt is not shared either", []mark.Marking{sample.Rectangle("s", "Skirt", 370, 470), form, sample.Rectangle("p", "Pocket", 60, 70)},
 			[][]string{{"Skirt"}, {"Pocket"}}, 5},
 	} {
 		laid := Arrange(Set{Pieces: c.pieces}, p)
@@ -221,25 +210,8 @@ func TestLargestFreeBoxes(t *testing.T) {
 	})
 }
 
-// mixed is 50 pieces: some larger than a page, the others of all sizes that fit
-// one.
-func mixed() Set {
-	r := rand.New(rand.NewPCG(7, 7))
-	s := Set{Title: "Wardrobe", Unit: length.Centimetre}
-	for i := range 50 {
-		key := fmt.Sprint(i)
-		switch {
-		case i%5 == 0:
-			top := 100 + 200*r.Float64()
-			s.Pieces = append(s.Pieces, flared(key, top, top+200*r.Float64(), 300+300*r.Float64()))
-		case i%5 == 1:
-			s.Pieces = append(s.Pieces, wave(key, 60+100*r.Float64(), 60+120*r.Float64(), 2000))
-		default:
-			s.Pieces = append(s.Pieces, rectangle(key, "Piece "+key, 20+120*r.Float64(), 20+100*r.Float64(), "cut 2"))
-		}
-	}
-	return s
-}
+// mixed is the set of pieces of all sizes.
+func mixed() Set { return Set{Unit: length.Centimetre, Pieces: sample.MixedPieces()} }
 
 func BenchmarkArrangeMixed50(b *testing.B) {
 	set := mixed()

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/sample"
 )
 
 // manyPoints are n small pieces whose outlines have 2,000 points each. The
@@ -15,7 +16,7 @@ import (
 func manyPoints(n int) []Piece {
 	var small []Piece
 	for i := range n {
-		m := wave(fmt.Sprint(i), 34-float64(i%7)/10, 29-float64(i%5)/10, 2000)
+		m := sample.Wave(fmt.Sprint(i), 34-float64(i%7)/10, 29-float64(i%5)/10, 2000)
 		small = append(small, NewPiece(m))
 	}
 	return small

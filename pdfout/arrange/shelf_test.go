@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // packedSheets packs pieces on sheets of one page each.
@@ -32,7 +33,7 @@ func TestPack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var small []Piece
 		for i := range rapid.IntRange(0, 15).Draw(t, "pieces") {
-			p := NewPiece(rectangle("p", fmt.Sprint("piece ", i),
+			p := NewPiece(sample.Rectangle("p", fmt.Sprint("piece ", i),
 				rapid.Float64Range(5, window.X-4).Draw(t, "w"), rapid.Float64Range(5, window.Y-4).Draw(t, "h")))
 			small = append(small, p)
 		}
@@ -63,7 +64,7 @@ func TestPackUsesRoom(t *testing.T) {
 	pages := func(n int, w, h float64) (int, int) {
 		var small []Piece
 		for range n {
-			small = append(small, NewPiece(rectangle("p", "P", w, h)))
+			small = append(small, NewPiece(sample.Rectangle("p", "P", w, h)))
 		}
 		turned := 0
 		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
@@ -95,7 +96,7 @@ func TestPackUsesRoom(t *testing.T) {
 	}
 	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
 	// when it is turned.
-	sheets, _ := packedSheets([]Piece{NewPiece(rectangle("a", "A", 100, 240)), NewPiece(rectangle("b", "B", 120, 60))}, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+	sheets, _ := packedSheets([]Piece{NewPiece(sample.Rectangle("a", "A", 100, 240)), NewPiece(sample.Rectangle("b", "B", 120, 60))}, Grid{Rows: 1, Columns: 1, Window: window}, 30)
 	require.Len(t, sheets, 1)
 	assert.False(t, sheets[0].Pieces[0].Turned)
 	assert.True(t, sheets[0].Pieces[1].Turned)
@@ -103,9 +104,9 @@ func TestPackUsesRoom(t *testing.T) {
 
 // A card too large for a page keeps its pages to itself as well.
 func TestALargeCardSharesNoPage(t *testing.T) {
-	card := rectangle("card", "Card", 60, 400)
+	card := sample.Rectangle("card", "Card", 60, 400)
 	card.Card = true
-	laid := Arrange(Set{Pieces: []mark.Marking{card, rectangle("a", "A", 60, 80), rectangle("b", "B", 60, 80)}}, paper.All()[0])
+	laid := Arrange(Set{Pieces: []mark.Marking{card, sample.Rectangle("a", "A", 60, 80), sample.Rectangle("b", "B", 60, 80)}}, paper.All()[0])
 	for _, s := range laid.Sheets {
 		for _, p := range s.Pieces {
 			assert.True(t, p.Name != "Card" || len(s.Pieces) == 1, "%v", s.Names())

@@ -9,6 +9,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // A check square lies in the larger of two pieces that leave no room beside them, even
@@ -16,8 +17,8 @@ import (
 func TestCheckSquareLiesInTheLargestPiece(t *testing.T) {
 	on := paper.All()[0]
 	window := PageOf(on).Window
-	small := NewPiece(ruled("s", "Small", 60, window.Y))
-	large := NewPiece(ruled("l", "Large", window.X-60, window.Y)).Moved(plane.Point{X: 60})
+	small := NewPiece(sample.Ruled("s", "Small", 60, window.Y))
+	large := NewPiece(sample.Ruled("l", "Large", window.X-60, window.Y)).Moved(plane.Point{X: 60})
 	s := NewSheet([]Piece{small, large}, PageOf(on), []Cell{{}})
 	places := Squares{30, on, map[plane.Box][]plane.Point{}}
 	var all []squarePlace

@@ -12,6 +12,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 func someGrid(t *rapid.T) Grid {
@@ -125,8 +126,8 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 // too many: 9 x 9 placings are counted here, one by one.
 func TestGridPrintsTheLeast(t *testing.T) {
 	t.Parallel()
-	m := sail(69_579)
-	m.Marks = append(m.Marks, edge(mark.Stitch, "", m.Outline[0], m.Outline[2]))
+	m := sample.Sail(69_579)
+	m.Marks = append(m.Marks, sample.Edge(mark.Stitch, "", m.Outline[0], m.Outline[2]))
 	p := NewPiece(m)
 	window := plane.Point{X: paper.All()[0].Window().Width(), Y: paper.All()[0].Window().Height()}
 	page := Grid{Window: window, Overlap: 10}
@@ -177,8 +178,8 @@ func TestAlongAJoinOnOnePageOnly(t *testing.T) {
 // columns is, is kept off the join.
 func TestGridKeepsOffLines(t *testing.T) {
 	window := plane.Point{X: 190, Y: 250}
-	m := rectangle("p", "P", 300, 200)
-	m.Marks = append(m.Marks, edge(mark.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
+	m := sample.Rectangle("p", "P", 300, 200)
+	m.Marks = append(m.Marks, sample.Edge(mark.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
 	p := NewPiece(m)
 	best, exact := place(p, Grid{Window: window, Overlap: 10})
 	assert.True(t, exact)
@@ -201,7 +202,7 @@ func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
 		{"a strip across", 480, 100, 2, true},
 		{"as many either way", 300, 300, 4, false},
 	} {
-		p := NewPiece(rectangle("p", "P", c.w, c.h))
+		p := NewPiece(sample.Rectangle("p", "P", c.w, c.h))
 		s, exact := spread(p, Grid{Window: window, Overlap: 10})
 		assert.True(t, exact, c.name)
 		assert.Len(t, s.Cells, c.pages, c.name)
@@ -270,7 +271,7 @@ func TestCountOfScatteredPages(t *testing.T) {
 	m := mark.Marking{Key: "p", Name: "P"}
 	for i := range 2500 {
 		at := plane.Point{X: 800 * float64(i%50), Y: 800 * float64(i/50)}
-		m.Marks = append(m.Marks, edge(mark.Placement, "", at, at.Add(plane.Point{X: 1})))
+		m.Marks = append(m.Marks, sample.Edge(mark.Placement, "", at, at.Add(plane.Point{X: 1})))
 	}
 	s, exact := spread(NewPiece(m), Grid{Window: plane.Point{X: 190, Y: 250}, Overlap: 10})
 	assert.GreaterOrEqual(t, len(s.Cells), 2500)

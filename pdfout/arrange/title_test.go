@@ -12,15 +12,14 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // A narrow piece has its title along it, in it.
 func TestTitlesOfNarrowPieces(t *testing.T) {
-	set := narrowPieces()
-	for i := range set.Pieces {
-		m := set.Pieces[i]
+	for _, m := range sample.NarrowPieces() {
 		t.Run(m.Name, func(t *testing.T) {
-			laid := Arrange(Set{Title: set.Title, Size: set.Size, Pieces: []mark.Marking{m}}, paper.All()[0])
+			laid := Arrange(Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{m}}, paper.All()[0])
 			s := &laid.Sheets[0]
 			s.FindJoins(1)
 			s.Paper = paper.All()[0]
@@ -43,7 +42,7 @@ func TestTinyPiecesBringRoom(t *testing.T) {
 	t.Parallel()
 	set := Set{Title: "Inlay"}
 	for i := range 60 {
-		m := rectangle(fmt.Sprint(i), fmt.Sprint("Diamond ", i+1), 12, 12, "Inlay", "cut 12, of three cloths, and turn each to the left")
+		m := sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Diamond ", i+1), 12, 12, "Inlay", "cut 12, of three cloths, and turn each to the left")
 		set.Pieces = append(set.Pieces, m)
 	}
 	sheets := Arrange(set, paper.All()[0]).Sheets
@@ -66,8 +65,8 @@ func TestTinyPiecesBringRoom(t *testing.T) {
 
 // A title beside its piece never stands in another piece.
 func TestTitleStandsInNoOtherPiece(t *testing.T) {
-	around := NewPiece(sail(150))
-	tiny := NewPiece(rectangle("t", "Tiny", 8, 8, "cut 2")).Moved(plane.Point{X: 70, Y: 70})
+	around := NewPiece(sample.Sail(150))
+	tiny := NewPiece(sample.Rectangle("t", "Tiny", 8, 8, "cut 2")).Moved(plane.Point{X: 70, Y: 70})
 	window := plane.Point{X: 190, Y: 240}
 	s := NewSheet([]Piece{around, tiny}, Grid{Rows: 1, Columns: 1, Window: window}, []Cell{{}})
 	s.title(tiny, s.Field)

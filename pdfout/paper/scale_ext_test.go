@@ -13,11 +13,12 @@ import (
 	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // A line of 9 in of which 3 15/16 of 4 parts are printed lacks 1/64 of its length.
 func TestJudge(t *testing.T) {
-	long := rectangle("p", "Panel", 228.6, 127)
+	long := sample.Rectangle("p", "Panel", 228.6, 127)
 	long.Marks = long.Marks[:4] // its edges
 	for _, c := range []struct {
 		name    string
@@ -56,9 +57,9 @@ func TestJudge(t *testing.T) {
 	var fan mark.Marking
 	for i := range 200 {
 		sin, cos := math.Sincos(math.Pi / 2 * float64(i) / 200)
-		fan.Marks = append(fan.Marks, edge(mark.Stitch, "", plane.Point{}, plane.Point{X: cos, Y: sin}.Mul(400+0.01*float64(i))))
+		fan.Marks = append(fan.Marks, sample.Edge(mark.Stitch, "", plane.Point{}, plane.Point{X: cos, Y: sin}.Mul(400+0.01*float64(i))))
 	}
-	fan.Outline = outlineOf(fan.Marks)
+	fan.Outline = sample.OutlineOf(fan.Marks)
 	v, err = pdfout.Judge(arrange.Set{Pieces: []mark.Marking{fan}}, found(t, "a3"), paper.Scale{Across: 1.0025, Down: 1})
 	require.NoError(t, err)
 	assert.InDelta(t, 1, math.Abs(v.Off), 0.01, "400 mm times 0.0025")

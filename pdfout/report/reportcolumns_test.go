@@ -11,17 +11,18 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 )
 
 // A report stands in two columns where all its tables fit one and say there what they
 // say on a whole page, else in one.
 func TestColumnsOfAReport(t *testing.T) {
-	edges := columnFigures().Sections[0].Tables[0]
+	edges := sample.ColumnFigures().Sections[0].Tables[0]
 	section := func(title string, tables ...mark.Table) *mark.Report {
 		return &mark.Report{Title: "Linden pinafore", Sections: []mark.Section{{Title: title, Tables: tables}}}
 	}
 	wordy := func(words string) mark.Table {
-		return mark.Table{Rows: cells([]string{words, "3 in", "17 11/16 in"})}
+		return mark.Table{Rows: sample.Cells([]string{words, "3 in", "17 11/16 in"})}
 	}
 	titled := func(title string) mark.Table { return mark.Table{Title: title, Rows: edges.Rows} }
 	noted := section("Edges", edges)
@@ -33,7 +34,7 @@ func TestColumnsOfAReport(t *testing.T) {
 	}{
 		{"narrow tables", section("Edges", edges, edges), 2},
 		{"no table", &mark.Report{Sections: []mark.Section{{Title: "Cautions", Lines: []mark.Sentence{{Text: "Count the pins."}}}}}, 2},
-		{"one wide table among narrow ones", section("Edges", edges, wideTable(), edges), 1},
+		{"one wide table among narrow ones", section("Edges", edges, sample.WideTable(), edges), 1},
 		{"words in three lines", section("Edges", wordy("A skirt panel with growth tucks above a hem that can be let down, in the second summer and in the third")), 2},
 		{"words in more lines than three", section("Edges", wordy(strings.Repeat("a skirt panel with growth tucks ", 7))), 1},
 		{"a word longer than its column", section("Edges", wordy(strings.Repeat("W", 40))), 1},
@@ -47,7 +48,7 @@ func TestColumnsOfAReport(t *testing.T) {
 			long := mark.Section{Lines: slices.Repeat([]mark.Sentence{{Text: "Measure twice."}}, 100)}
 			r := *c.report
 			r.Sections = append(slices.Clone(r.Sections), long)
-			pages, err := Lay(withFigures(arrange.Set{}, &r), paper.All()[0])
+			pages, err := Lay(arrange.Set{Report: &r}, paper.All()[0])
 			require.NoError(t, err)
 			lefts := map[float64]bool{}
 			for _, page := range pages {
@@ -76,7 +77,7 @@ func TestSizesInColumns(t *testing.T) {
 			row := append([]string{"Front, centre front"}, c.numbers...)
 			p := paper.All()[0]
 			s := Setter{Page: p.UnderHeader(), Paper: p}.Halved()
-			set, ok := s.inHalf(mark.Table{Rows: cells(row)})
+			set, ok := s.inHalf(mark.Table{Rows: sample.Cells(row)})
 			require.True(t, ok)
 			assert.Equal(t, c.size, set.size)
 			assert.LessOrEqual(t, set.ends[len(set.ends)-1], s.width+written)

@@ -1,28 +1,21 @@
-package report
+package sample
 
 import (
+	"fmt"
+	"slices"
+
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/arrange"
 )
 
-// The reports of these tests are written here by hand, as the figures of a
-// child's clothes may be.
-
-// withFigures is a set with a report.
-func withFigures(s arrange.Set, r *mark.Report) arrange.Set {
-	s.Report = r
-	return s
-}
-
-// oblong is a shape of a picture: a rectangle with its lower left corner at a
+// Oblong is a shape of a picture: a rectangle with its lower left corner at a
 // place.
-func oblong(name string, x, y, w, h float64) mark.Shape {
+func Oblong(name string, x, y, w, h float64) mark.Shape {
 	return mark.Shape{Name: name, Outline: plane.Path{{X: x, Y: y}, {X: x + w, Y: y}, {X: x + w, Y: y + h}, {X: x, Y: y + h}, {X: x, Y: y}}}
 }
 
-// cells makes rows of cells.
-func cells(rows ...[]string) []mark.Row {
+// Cells makes rows of cells.
+func Cells(rows ...[]string) []mark.Row {
 	var all []mark.Row
 	for _, r := range rows {
 		all = append(all, mark.Row{Cells: r})
@@ -30,39 +23,39 @@ func cells(rows ...[]string) []mark.Row {
 	return all
 }
 
-// total is rows with one more under them, which is their total.
-func total(rows []mark.Row, cells ...string) []mark.Row {
+// Totalled is rows with one more under them, which is their total.
+func Totalled(rows []mark.Row, cells ...string) []mark.Row {
 	return append(rows, mark.Row{Cells: cells, Total: true})
 }
 
-// dressFigures are the figures of a whole dress, with everything a report may
+// DressFigures are the figures of a whole dress, with everything a report may
 // have.
-func dressFigures() *mark.Report {
+func DressFigures() *mark.Report {
 	cloth := &mark.Picture{
 		Caption: "The pieces as they may lie on cloth 44 in wide, the folded edge at the left. This picture is small and not to be measured.",
-		Width:   44 * inch, Height: 74 * inch,
+		Width:   44 * Inch, Height: 74 * Inch,
 		Bands: []mark.Band{
-			{From: 0, To: 46 * inch, Width: 22 * inch, Text: "cloth folded lengthwise"},
-			{From: 46 * inch, To: 74 * inch, Width: 44 * inch, Text: "cloth laid single from here on, to the end"},
+			{From: 0, To: 46 * Inch, Width: 22 * Inch, Text: "cloth folded lengthwise"},
+			{From: 46 * Inch, To: 74 * Inch, Width: 44 * Inch, Text: "cloth laid single from here on, to the end"},
 		},
 	}
-	at := func(p plane.Path, x, y float64) plane.Path { return shrunk(p, plane.Point{X: x * inch, Y: y * inch}) }
-	front := bodice().Outline
+	at := func(p plane.Path, x, y float64) plane.Path { return Moved(p, plane.Point{X: x * Inch, Y: y * Inch}) }
+	front := Bodice().Outline
 	cloth.Shapes = []mark.Shape{
-		oblong("Skirt panel", 2, 2, 18.2*inch, 25*inch),
+		Oblong("Skirt panel", 2, 2, 18.2*Inch, 25*Inch),
 		{Name: "Front", Outline: at(front, 0, 28)},
 		{Name: "Back", Outline: at(front, 8, 28)},
-		oblong("Neck facing", 15.5*inch, 28*inch, 5*inch, 3*inch),
-		oblong("Pocket", 15.5*inch, 32*inch, 4.5*inch, 5*inch),
-		oblong("Placket", 15.5*inch, 38*inch, 6*inch, 1.25*inch),
-		oblong("Tie that goes twice round the waist", 0.5*inch, 47*inch, 1.25*inch, 26*inch),
-		oblong("Tie that goes twice round the waist", 2.25*inch, 47*inch, 1.25*inch, 26*inch),
-		oblong("Sleeve", 5*inch, 47*inch, 12*inch, 9*inch),
-		oblong("Sleeve", 5*inch, 57*inch, 12*inch, 9*inch),
-		oblong("Sleeve band", 5*inch, 67*inch, 7*inch, 1.5*inch),
-		oblong("Sleeve band", 13*inch, 67*inch, 7*inch, 1.5*inch),
-		oblong("Loop", 18*inch, 48*inch, 0.5*inch, 2*inch),
-		oblong("Stay", 18*inch, 52*inch, 0.25*inch, 0.5*inch),
+		Oblong("Neck facing", 15.5*Inch, 28*Inch, 5*Inch, 3*Inch),
+		Oblong("Pocket", 15.5*Inch, 32*Inch, 4.5*Inch, 5*Inch),
+		Oblong("Placket", 15.5*Inch, 38*Inch, 6*Inch, 1.25*Inch),
+		Oblong("Tie that goes twice round the waist", 0.5*Inch, 47*Inch, 1.25*Inch, 26*Inch),
+		Oblong("Tie that goes twice round the waist", 2.25*Inch, 47*Inch, 1.25*Inch, 26*Inch),
+		Oblong("Sleeve", 5*Inch, 47*Inch, 12*Inch, 9*Inch),
+		Oblong("Sleeve", 5*Inch, 57*Inch, 12*Inch, 9*Inch),
+		Oblong("Sleeve band", 5*Inch, 67*Inch, 7*Inch, 1.5*Inch),
+		Oblong("Sleeve band", 13*Inch, 67*Inch, 7*Inch, 1.5*Inch),
+		Oblong("Loop", 18*Inch, 48*Inch, 0.5*Inch, 2*Inch),
+		Oblong("Stay", 18*Inch, 52*Inch, 0.25*Inch, 0.5*Inch),
 	}
 	return &mark.Report{
 		Title: "Linden pinafore, size 18 months",
@@ -75,7 +68,7 @@ func dressFigures() *mark.Report {
 				Title: "Pieces to cut",
 				Tables: []mark.Table{{
 					Heads: []string{"piece", "how many", "width flat", "length flat", "width sewn", "length sewn"},
-					Rows: cells(
+					Rows: Cells(
 						[]string{"Front, on the fold", "1", "17 11/16 in", "14 3/4 in", "13 in", "14 in"},
 						[]string{"Back", "2", "9 1/4 in", "14 3/4 in", "6 1/2 in", "14 in"},
 						[]string{"Skirt panel with five growth tucks above a hem that can be let down twice", "2", "18 1/8 in", "25 3/16 in", "18 1/8 in", "20 in"},
@@ -91,7 +84,7 @@ func dressFigures() *mark.Report {
 					{
 						Title: "Front: six tucks at either side of the centre",
 						Heads: []string{"", "fold to fold", "width of a tuck", "takes up each", "all"},
-						Rows: total(cells(
+						Rows: Totalled(Cells(
 							[]string{"tucks 1 to 6", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
 							[]string{"tucks 7 to 12", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
 							[]string{"inverted pleat", "", "3/4 in", "1 1/2 in", "1 1/2 in"},
@@ -104,7 +97,7 @@ func dressFigures() *mark.Report {
 					{
 						Title: "Skirt panel: growth tucks",
 						Heads: []string{"", "from the lower edge"},
-						Rows:  cells([]string{"tuck 1", "4 1/4 in"}, []string{"tuck 2", "6 1/4 in"}, []string{"tuck 3", "8 1/4 in"}),
+						Rows:  Cells([]string{"tuck 1", "4 1/4 in"}, []string{"tuck 2", "6 1/4 in"}, []string{"tuck 3", "8 1/4 in"}),
 					},
 				},
 				Lines: []mark.Sentence{{Blank: true}, {Text: "Measured by, and when:", Blank: true}},
@@ -113,7 +106,7 @@ func dressFigures() *mark.Report {
 				Title: "Cloth",
 				Tables: []mark.Table{{
 					Heads: []string{"", "cloth 36 in wide", "cloth 44 in wide", "cloth 54 in wide"},
-					Rows: total(cells(
+					Rows: Totalled(Cells(
 						[]string{"folded", "52 in", "46 in", "40 1/2 in"},
 						[]string{"single", "31 1/4 in", "28 in", "26 in"},
 					), "to buy", "83 1/4 in", "74 in", "66 1/2 in"),
@@ -125,15 +118,15 @@ func dressFigures() *mark.Report {
 	}
 }
 
-// columnFigures are figures of which every table fits a column, with a picture.
-func columnFigures() *mark.Report {
-	dress := dressFigures()
+// ColumnFigures are figures of which every table fits a column, with a picture.
+func ColumnFigures() *mark.Report {
+	dress := DressFigures()
 	r := &mark.Report{Title: dress.Title, Notes: dress.Notes}
 	edges := mark.Section{Title: "Edges"}
 	for _, name := range []string{"Front, half of it", "Back, both", "Neck facing strip, cut along the grain of the cloth", "Sleeve, both", "Sleeve band, both", "Pocket, both", "Collar", "Cuff"} {
 		edges.Tables = append(edges.Tables, mark.Table{
 			Title: name, Heads: []string{"", "cut", "sewn", "allowance"},
-			Rows: cells(
+			Rows: Cells(
 				[]string{"hem", "9 in", "8 7/16 in", "hem 2, turn 1/4"},
 				[]string{"side", "11 3/16 in", "8 1/2 in", "3/8"},
 				[]string{"the armhole, from the side to the shoulder", "6 13/16 in", "6 in", "3/8"},
@@ -144,11 +137,45 @@ func columnFigures() *mark.Report {
 	}
 	seams := mark.Section{Title: "Seams", Tables: []mark.Table{{
 		Title: "side", Heads: []string{"", "cut", "sewn"},
-		Rows: total(cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
+		Rows: Totalled(Cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
 	}}, Lines: []mark.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
 	cloth := dress.Sections[2]
 	cloth.Tables = nil
 	settings := mark.Section{Title: "Settings to keep", Lines: []mark.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
 	r.Sections = []mark.Section{edges, seams, cloth, settings}
 	return r
+}
+
+// ScrapFigures are ColumnFigures with a picture of many small things.
+func ScrapFigures() *mark.Report {
+	r := ColumnFigures()
+	cloth := *r.Sections[2].Picture
+	cloth.Shapes = nil
+	for i := range 40 {
+		x, y := float64(i%4)*5.5*Inch, float64(i/4)*4.5*Inch
+		cloth.Shapes = append(cloth.Shapes, Oblong(fmt.Sprint("Flap no. ", i+1), x, y, 5*Inch, 1.3*Inch))
+	}
+	r.Sections[2].Picture = &cloth
+	return r
+}
+
+// LongFigures are more than a page holds, in every part of a report.
+func LongFigures() *mark.Report {
+	r := DressFigures()
+	long := mark.Section{Title: "Marks along the seams"}
+	for k := range 4 {
+		t := mark.Table{Title: fmt.Sprintf("Seam no. %d", k+1), Heads: []string{"mark", "from the start", "from the end"}}
+		for i := range 20 + 23*k {
+			t.Rows = append(t.Rows, Cells([]string{fmt.Sprintf("mark %d.%d", k+1, i+1), fmt.Sprintf("%d 3/16 in", i+1), fmt.Sprintf("%d 1/2 in", 90-i)})...)
+		}
+		t.Rows = Totalled(t.Rows, "in all", "91 11/16 in", "91 11/16 in")
+		long.Tables = append(long.Tables, t)
+	}
+	r.Sections = append(r.Sections, long)
+	return r
+}
+
+// WideTable is a table too wide for a column of any paper.
+func WideTable() mark.Table {
+	return mark.Table{Rows: Cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
 }

@@ -1,0 +1,170 @@
+package pdfout
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/sample"
+)
+
+// The sets of these tests: the pieces of package sample as a garment has them together.
+
+// few, many and large are whole sets.
+func few() arrange.Set {
+	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
+}
+
+func many(n int) arrange.Set {
+	s := arrange.Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: length.Centimetre}
+	names := []string{"Collar", "Cuff", "Pocket", "Facing", "Bonnet brim", "Sleeve band", "Tie"}
+	for i := range n {
+		w, h := 30+float64(i*37%110), 14+float64(i*53%70)
+		s.Pieces = append(s.Pieces, sample.Rectangle(fmt.Sprintf("p%d", i), fmt.Sprintf("%s %d", names[i%len(names)], i+1), w, h, "cut 2"))
+	}
+	return s
+}
+
+func large() arrange.Set {
+	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
+}
+
+func longTitle() arrange.Set {
+	s := large()
+	s.Title = "A pinafore with six pin tucks on either side of the front, for the long summer afternoons of children who climb into apple trees and for their teachers"
+	s.Size = "eighteen months to two years, to be let down by one growth tuck for the second summer, and again for the third"
+	s.Pieces = append(s.Pieces, sample.Rectangle("tie", "Tie that goes twice round the waist and is made into a bow at the back", 40, 900, "cut 2 along the selvage", "turn the ends to a point"))
+	s.Pieces = append(s.Pieces, many(9).Pieces...)
+	return s
+}
+
+// ring is a large piece whose inner pages have no line on them: a quarter of a
+// round skirt.
+func ring() arrange.Set {
+	m := mark.Marking{Key: "skirt", Name: "Round skirt", Notes: []string{"cut 2 on the fold"}}
+	hem := sample.Quarter(plane.Point{}, 820, 820, 0, 90, 400)
+	waist := sample.Quarter(plane.Point{}, 90, 90, 90, -90, 60)
+	m.Marks = []mark.Mark{
+		sample.Edge(mark.Cut, "seam", waist[len(waist)-1], hem[0]),
+		sample.Edge(mark.Cut, "hem", hem...),
+		sample.Edge(mark.FoldEdge, "fold", hem[len(hem)-1], waist[0]),
+		sample.Edge(mark.Cut, "waist", waist...),
+	}
+	m.Outline = sample.OutlineOf(m.Marks)
+	m.Marks = append(m.Marks, sample.Edge(mark.Fold, "hem fold", sample.Quarter(plane.Point{}, 790, 790, 0, 90, 400)...),
+		sample.Edge(mark.Grain, "grain", plane.Point{X: 200, Y: 150}, plane.Point{X: 320, Y: 270}))
+	return arrange.Set{Title: "Round skirt", Size: "3 years", Unit: length.Millimetre, Pieces: []mark.Marking{m}}
+}
+
+// islands is a large piece with lines in its middle that touch nothing.
+func islands() arrange.Set {
+	m := sample.Sail(1500)
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	m.Marks = append(m.Marks,
+		sample.Edge(mark.Grain, "grain", p(750, 700), p(750, 800)),
+		sample.Edge(mark.Placement, "button", p(400, 430), p(412, 442)),
+		sample.Edge(mark.Notch, "", p(1100, 1090), p(1101, 1090)))
+	return arrange.Set{Title: "Sunshade", Unit: length.Centimetre, Pieces: []mark.Marking{m}}
+}
+
+// strips are 2 cm wide with allowances of 0.5 cm.
+func strips() arrange.Set {
+	s := arrange.Set{Title: "Bands", Unit: length.Centimetre}
+	for i := range 5 {
+		length := 60 + 10*float64(i)
+		s.Pieces = append(s.Pieces, sample.Strip(fmt.Sprint("up", i), fmt.Sprint("Band up ", i+1), 20, length, 5, "stitch line, 0.5 cm", "Bands", "cut 2"),
+			sample.Strip(fmt.Sprint("across", i), fmt.Sprint("Band across ", i+1), length, 20, 5, "stitch line, 0.5 cm", "Bands", "cut 2"))
+	}
+	return s
+}
+
+// formOf is a rectangle with a form that has many steps, blanks and lines of a
+// sum, all short.
+func formOf(w, h float64, steps, blanks, sums int) mark.Marking {
+	m := sample.Ruled("form", "Form", w, h)
+	m.Form = &mark.Form{}
+	for i := range steps {
+		m.Form.Steps = append(m.Form.Steps, fmt.Sprintf("Take step no. %d of all.", i+1))
+	}
+	for i := range blanks {
+		m.Form.Blanks = append(m.Form.Blanks, fmt.Sprintf("blank no. %d", i+1))
+	}
+	for i := range sums {
+		m.Form.Sum = append(m.Form.Sum, fmt.Sprintf("sum no. %d: ____", i+1))
+	}
+	return m
+}
+
+// manyForms are forms whose lines leave room under them, to their right, and
+// only when they are turned; one is written on alone, and one has long words.
+func manyForms() arrange.Set {
+	s := arrange.Set{Title: "Forms", Unit: length.Centimetre}
+	for i, m := range []mark.Marking{formOf(100, 40, 3, 3, 2), formOf(80, 200, 8, 8, 4), formOf(230, 60, 8, 5, 2), formOf(186, 20, 0, 14, 0), formOf(40, 40, 1, 0, 1)} {
+		m.Key = fmt.Sprint("form", i)
+		m.Name = fmt.Sprint("Form ", i+1)
+		for k := range m.Form.Steps {
+			m.Form.Steps[k] += fmt.Sprintf(" It is of form no. %d.", i+1)
+		}
+		for k := range m.Form.Blanks {
+			m.Form.Blanks[k] += fmt.Sprintf(" of form no. %d", i+1)
+		}
+		for k := range m.Form.Sum {
+			m.Form.Sum[k] = fmt.Sprintf("form no. %d, ", i+1) + m.Form.Sum[k]
+		}
+		s.Pieces = append(s.Pieces, m)
+	}
+	s.Pieces[4].Form.Blanks = []string{
+		"who sews it, and on which machine, with which foot, and how fast, if that can be set, and by daylight or lamplight, and in which week of which year",
+		"",
+	}
+	s.Pieces[4].Form.Sum = append(s.Pieces[4].Form.Sum, "(____)____/____", "a sum that is longer than a line of any paper is, from one margin to the other: ____ and ____ and ____ and ____ and ____ and ____ and ____ and ____, all of it over 10")
+	return s
+}
+
+// sampleFirst is a set whose sample is sewn before its pieces are marked.
+func sampleFirst() arrange.Set {
+	s := large()
+	s.Pieces = append(s.Pieces, sample.TuckSample())
+	return s
+}
+
+// closeLines are a tuck sheet and a tuck ruler.
+func closeLines() arrange.Set {
+	return arrange.Set{Title: "Tucks", Pieces: []mark.Marking{sample.TuckSheet(6, sample.LongNotes()...), sample.TuckRuler(sample.LongNotes()...)}}
+}
+
+// withFigures is a set with a report.
+func withFigures(s arrange.Set, r *mark.Report) arrange.Set {
+	s.Report = r
+	return s
+}
+
+// examples reads the files in examples/ as the command does.
+func examples(t *testing.T) map[string]arrange.Set {
+	t.Helper()
+	files, err := filepath.Glob(filepath.Join("..", "examples", "*.toml"))
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	sets := map[string]arrange.Set{}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		spec, err := source.Read(file, data, ink.CanPrint)
+		require.NoError(t, err)
+		p, err := marking.Check(spec)
+		require.NoError(t, err)
+		sets[filepath.Base(file)] = arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
+	}
+	return sets
+}
