@@ -6,6 +6,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking/figures"
+	"tuckmark/marking/terminal"
 )
 
 // Rules of this file: the same figures come as text to be read or as data for a script,
@@ -64,11 +65,11 @@ func printFigures(say io.Writer, in string, f form) error {
 		return err
 	}
 	if f == asData {
-		return writeOut(say, figures.Of(pattern).JSON())
+		return writeOut(say, figures.JSON(pattern))
 	}
 	wording := figures.OwnUnit
 	if f == inAllUnits {
 		wording = figures.AllUnits
 	}
-	return writeOut(say, []byte(figures.Report(pattern, wording).Text(textWidth)))
+	return writeOut(say, []byte(terminal.Text(figures.Report(pattern, wording), textWidth)))
 }

@@ -246,8 +246,10 @@ type SettingData struct {
 	Value string `json:"value"`
 }
 
-// JSON gives the figures as text, indented, with a line end behind it.
-func (f Figures) JSON() []byte {
+// JSON gives the figures of a pattern as data: as text, indented, with a line end behind
+// it.
+func JSON(p *garment.Pattern) []byte {
+	f := Of(p)
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)

@@ -16,12 +16,13 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/source"
+	"tuckmark/marking/terminal"
 )
 
 // asData reads the figures of a pattern as any script does.
 func asData(t *testing.T, p *garment.Pattern) map[string]any {
 	t.Helper()
-	text := Of(p).JSON()
+	text := JSON(p)
 	require.True(t, strings.HasSuffix(string(text), "}\n"), "it ends with a line end")
 	var data map[string]any
 	require.NoError(t, json.Unmarshal(text, &data))
@@ -184,7 +185,7 @@ func readLength(t *testing.T, unit length.Unit, printed string) float64 {
 // from the data.
 func TestDataSayWhatIsPrinted(t *testing.T) {
 	for name, p := range patterns(t) {
-		text := words(Report(p, OwnUnit).Text(1000))
+		text := words(terminal.Text(Report(p, OwnUnit), 1000))
 		has := func(format string, args ...any) {
 			t.Helper()
 			row := strings.Join(strings.Fields(fmt.Sprintf(format, args...)), " ")
@@ -304,7 +305,7 @@ func TestDataInFull(t *testing.T) {
 	p, err := check("title = \"Cloth & <napkin>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
 	require.NoError(t, err)
 	var b strings.Builder
-	for _, line := range strings.Split(string(Of(p).JSON()), "\n") {
+	for _, line := range strings.Split(string(JSON(p)), "\n") {
 		b.WriteString(strings.TrimSpace(line))
 	}
 	length := func(mm float64, printed string) string { return fmt.Sprintf(`{"mm": %g,"printed": %q}`, mm, printed) }

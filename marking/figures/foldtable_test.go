@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/terminal"
 )
 
 const tucksAndPleats = "Tucks and pleats, on the flat cloth"
@@ -270,7 +271,7 @@ func TestFoldTablesInBothSystems(t *testing.T) {
 	var text strings.Builder
 	for _, s := range Report(garmentOf(t, half+sketch.Rows(`tuck yoke centre 1/8 1 1/2`), ""), AllUnits).Sections {
 		if s.Title == tucksAndPleats {
-			text.WriteString(mark.Report{Sections: []mark.Section{s}}.Text(80))
+			text.WriteString(terminal.Text(mark.Report{Sections: []mark.Section{s}}, 80))
 		}
 	}
 	assert.Equal(t, tucksAndPleats+`

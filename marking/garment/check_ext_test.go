@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/source"
+	"tuckmark/marking/terminal"
 )
 
 // Whatever is read, checking it neither panics nor leaves a line that is no
@@ -59,7 +60,7 @@ func FuzzCheck(f *testing.F) {
 				}
 			}
 		}
-		figures.Report(pattern, figures.AllUnits).Text(80)
-		figures.Of(pattern).JSON() // which cannot hold what is no number
+		terminal.Text(figures.Report(pattern, figures.AllUnits), 80)
+		figures.JSON(pattern) // which cannot hold what is no number
 	})
 }

@@ -118,7 +118,7 @@ func TestSpecWithoutAFile(t *testing.T) {
 		read.Remarks[i] = r
 	}
 	assert.Equal(t, figures.Report(read, figures.OwnUnit), figures.Report(made, figures.OwnUnit))
-	assert.Equal(t, string(figures.Of(read).JSON()), string(figures.Of(made).JSON()))
+	assert.Equal(t, string(figures.JSON(read)), string(figures.JSON(made)))
 }
 
 // What is said of a pattern without a file has the dotted place, and no line.

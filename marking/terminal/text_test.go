@@ -1,4 +1,4 @@
-package mark
+package terminal
 
 import (
 	"strings"
@@ -10,15 +10,16 @@ import (
 	"pgregory.net/rapid"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 )
 
 // A table with more numbers than fit keeps them whole and takes the room, its first
 // column being as narrow as its words. So does a word that is longer than a line.
 func TestTablesThatNeedMoreRoom(t *testing.T) {
-	r := Report{Sections: []Section{{Title: "S", Tables: []Table{{
+	r := mark.Report{Sections: []mark.Section{{Title: "S", Tables: []mark.Table{{
 		Heads: []string{"", "one", "two", "three"},
-		Rows:  []Row{{Cells: []string{"a name of some length", "1 15/16 (49)", "12 15/16 (329)", "3 1/16 (78)"}}},
-	}}, Lines: []Sentence{{Text: "an incomprehensibly-hyphenated-word"}}}}}
+		Rows:  []mark.Row{{Cells: []string{"a name of some length", "1 15/16 (49)", "12 15/16 (329)", "3 1/16 (78)"}}},
+	}}, Lines: []mark.Sentence{{Text: "an incomprehensibly-hyphenated-word"}}}}}
 	assert.Equal(t, `
 S
 -
@@ -30,24 +31,24 @@ S
 
   an
   incomprehensibly-hyphenated-word
-`, r.Text(30))
+`, Text(r, 30))
 }
 
 func TestReportsAsText(t *testing.T) {
-	r := Report{
+	r := mark.Report{
 		Title: "A frock, size 2",
 		Notes: []string{"Lengths are in inches."},
-		Sections: []Section{
-			{Title: "Tables", Tables: []Table{
-				{Title: "sums", Heads: []string{"", "how much", "across the cloth"}, Rows: []Row{
+		Sections: []mark.Section{
+			{Title: "Tables", Tables: []mark.Table{
+				{Title: "sums", Heads: []string{"", "how much", "across the cloth"}, Rows: []mark.Row{
 					{Cells: []string{"one", "1 1/2", "3"}},
 					{Cells: []string{"the second of them", "12", "4"}},
 					{Cells: []string{"together", "", "7"}, Total: true},
-				}, Lines: []Sentence{{Text: "said under it, in words that go on and on and on"}, {Text: "look at this before you cut: it is 17 11/16 in", Warning: true}}},
-				{Rows: []Row{{Cells: []string{"alone"}}}},
-			}, Lines: []Sentence{{Text: "said after all"}}},
-			{Title: "Blanks", Lines: []Sentence{{Text: "needle:", Blank: true}, {Text: "thread: silk"}, {Text: "the tension of the upper thread:", Blank: true}}},
-			{Title: "A heading that is longer than the lines", Lines: []Sentence{{Text: "!", Warning: true}}},
+				}, Lines: []mark.Sentence{{Text: "said under it, in words that go on and on and on"}, {Text: "look at this before you cut: it is 17 11/16 in", Warning: true}}},
+				{Rows: []mark.Row{{Cells: []string{"alone"}}}},
+			}, Lines: []mark.Sentence{{Text: "said after all"}}},
+			{Title: "Blanks", Lines: []mark.Sentence{{Text: "needle:", Blank: true}, {Text: "thread: silk"}, {Text: "the tension of the upper thread:", Blank: true}}},
+			{Title: "A heading that is longer than the lines", Lines: []mark.Sentence{{Text: "!", Warning: true}}},
 		},
 	}
 	assert.Equal(t, `A frock, size 2
@@ -84,7 +85,7 @@ A heading that is longer than the
 lines
 --------------------------------------
 ! !
-`, r.Text(38))
+`, Text(r, 38))
 }
 
 // Whatever a text is, wrapping keeps every word and every length, and no line is longer

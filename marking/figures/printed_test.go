@@ -1,10 +1,8 @@
-package mark_test
+package figures
 
 import (
 	"fmt"
 	"math"
-	"os"
-	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
@@ -15,37 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking/figures"
-	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
-	"tuckmark/marking/sketch"
+	"tuckmark/marking/terminal"
 )
-
-// patterns are the examples, the file that the README builds up, and one with
-// everything in it.
-func patterns(t *testing.T) map[string]*garment.Pattern {
-	t.Helper()
-	all := map[string]*garment.Pattern{}
-	files, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.toml"))
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for _, file := range files {
-		all[filepath.Base(file)] = example(t, filepath.Base(file))
-	}
-	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
-	require.NoError(t, err)
-	text := ""
-	for _, block := range regexp.MustCompile("(?s)```toml\n(.*?)```").FindAllStringSubmatch(string(readme), -1) {
-		text += block[1]
-	}
-	require.NotEmpty(t, text)
-	for name, text := range map[string]string{"README": text, "everything": sketch.Frock, "everything for a doll": strings.Replace(sketch.Frock, `unit = "in"`, `unit = "cm"`, 1)} {
-		p, err := check(text)
-		require.NoError(t, err, name)
-		all[name] = p
-	}
-	return all
-}
 
 // No line is longer than 80 letters. In both systems the table of a set of tucks whose
 // lines lie off the ruler needs up to 85: three readings such as "2 11/16 + 1/32 (69)".
@@ -53,10 +23,10 @@ var inTuckTable = regexp.MustCompile(`^  (tuck \d|[a-z ]+ stitch )`)
 
 func TestFiguresFitAScreen(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, w := range []figures.Wording{figures.OwnUnit, figures.AllUnits} {
-			for _, line := range strings.Split(figures.Report(p, w).Text(80), "\n") {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
+			for _, line := range strings.Split(terminal.Text(Report(p, w), 80), "\n") {
 				most := 80
-				if w == figures.AllUnits && inTuckTable.MatchString(line) {
+				if w == AllUnits && inTuckTable.MatchString(line) {
 					most = 85
 				}
 				assert.LessOrEqual(t, utf8.RuneCountInString(line), most, "%s, wording %d: %q", name, w, line)
@@ -75,9 +45,9 @@ var (
 // A number stays with its fraction and its unit, however narrow the screen.
 func TestNoNumberIsParted(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, w := range []figures.Wording{figures.OwnUnit, figures.AllUnits} {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
 			for _, width := range []int{40, 60, 80, 100} {
-				lines := strings.Split(figures.Report(p, w).Text(width), "\n")
+				lines := strings.Split(terminal.Text(Report(p, w), width), "\n")
 				for i := 1; i < len(lines); i++ {
 					last, next := strings.TrimLeft(lines[i-1], "! "), strings.TrimLeft(lines[i], "! ")
 					parted := numberLast.MatchString(last) && (beginsInFraction.MatchString(next) || beginsInUnit.MatchString(next))
@@ -95,13 +65,13 @@ func TestNumbersThatNobodyWrites(t *testing.T) {
 	decimal := regexp.MustCompile(`\d*\.\d+`)
 	decimals := regexp.MustCompile(`\d+ CFR [0-9.]+|\d\.\d+ times`)
 	for name, p := range patterns(t) {
-		for _, w := range []figures.Wording{figures.OwnUnit, figures.AllUnits} {
-			for _, text := range []string{figures.Report(p, w).Text(1000), string(figures.Of(p).JSON())} {
+		for _, w := range []Wording{OwnUnit, AllUnits} {
+			for _, text := range []string{terminal.Text(Report(p, w), 1000), string(JSON(p))} {
 				assert.Empty(t, never.FindAllString(text, -1), name)
 			}
 		}
 		if p.Unit == length.Inch {
-			text := decimals.ReplaceAllString(figures.Report(p, figures.OwnUnit).Text(1000), "")
+			text := decimals.ReplaceAllString(terminal.Text(Report(p, OwnUnit), 1000), "")
 			assert.Empty(t, decimal.FindAllString(text, -1), "%s: an inch has no decimals", name)
 		}
 	}
@@ -235,4 +205,17 @@ func TestTotalsAddUpAsTheyArePrinted(t *testing.T) {
 		require.Equal(t, 2+2+1+2, a.trims(printedSection(p, trimmings)), "totals of trims, ruffles and bindings")
 		require.Equal(t, 1+2+3, a.seams(printedSection(p, "Seams")), "totals of seams")
 	})
+}
+
+// steps parses a length in print into steps of its ruler: 1/16 in or 1 mm.
+func steps(t require.TestingT, unit length.Unit, printed string) int {
+	mm, err := length.Parse(printed, unit)
+	require.NoError(t, err)
+	step := 1.0
+	if unit == length.Inch {
+		step = 25.4 / 16
+	}
+	n := math.Round(mm / step)
+	require.InDelta(t, n, mm/step, 1e-6, "%q is a whole number of steps", printed)
+	return int(n)
 }
