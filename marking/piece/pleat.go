@@ -74,10 +74,6 @@ func between(u, v, width float64) (from, to float64) {
 	return math.Max(0, math.Min(from, to)), math.Min(1, math.Max(from, to))
 }
 
-// ArrowDown is how far down the lines of a pleat its arrow stands, as a share
-// of their length: clear of the seam, and of the end.
-const ArrowDown = 0.6
-
 // leastSlant bounds the sine of the angle between an edge and the lines of a
 // pleat in it (15 degrees): flatter ones would run along the edge.
 const leastSlant = 0.26
@@ -180,8 +176,7 @@ func layPleat(piece *Piece, p *Pleat, s source.PleatSpec, w walk, toward float64
 	}
 	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
 	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
-	from := p.Fold[0].Toward(p.Fold[1], ArrowDown)
-	p.Arrow = plane.Path{from, p.Placement[0].Toward(p.Placement[1], ArrowDown)}
+	p.Arrow = Arrow(p.Fold, placement.Sub(fold))
 	p.patch = plane.Path{p.Fold[0], p.Fold[1], p.Placement[1], p.Placement[0], p.Fold[0]}
 	for _, line := range []plane.Path{p.Fold, p.Placement} {
 		if !piece.Keeps(line) {

@@ -152,8 +152,7 @@ func (p Pleating) with(laid laidRow) Pleating {
 	for k, f := range laid.row.Folds {
 		one := PleatLines{Fold: laid.paths(k, mark.PleatFold), Placement: laid.paths(k, mark.Placement)}
 		if len(one.Fold) > 0 {
-			from := one.Fold[0][0].Toward(one.Fold[0][1], ArrowDown)
-			one.Arrow = plane.Path{from, from.Add(laid.row.Base.Out.Mul(f.Placement() - f.At))}
+			one.Arrow = Arrow(one.Fold[0], laid.row.Base.Out.Mul(f.Placement()-f.At))
 		}
 		p.Each = append(p.Each, one)
 	}

@@ -156,8 +156,8 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.Row) {
 			m.Add(l.Role, "", b.Along(u, vs))
 		}
 		if r.Kind == piece.PleatFolds {
-			v := vs.From + piece.ArrowDown*(vs.To-vs.From)
-			m.Add(mark.Arrow, "", b.Across(piece.Stretch{From: b.FlatU(r, f.At), To: b.FlatU(r, f.Placement())}, v))
+			at := b.FlatU(r, f.At)
+			m.Add(mark.Arrow, "", piece.Arrow(b.Along(at, vs), b.Folding.Out.Mul(b.FlatU(r, f.Placement())-at)))
 		}
 	}
 	if end := r.EndLine(); end != nil {
