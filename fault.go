@@ -11,16 +11,20 @@ import (
 // program is the place of what is wrong on the command line.
 const program = "tuckmark"
 
-// misuse is a command line that is not understood.
+// usageFault is a command line that is not understood; any other fault is in what it names.
+type usageFault struct{ *fault.Fault }
+
+// Unwrap returns the fault itself.
+func (m usageFault) Unwrap() error { return m.Fault }
+
+// misuse says what is not understood of a command line.
 func misuse(cause, hint string) error {
-	return &fault.Fault{Place: fault.Place{File: program}, Cause: cause, Hint: hint, Misuse: true}
+	return usageFault{&fault.Fault{Place: fault.Place{File: program}, Cause: cause, Hint: hint}}
 }
 
 // optionFault says which option on the command line has a value that is wrong.
 func optionFault(name string, err error) error {
-	f := fault.At(fault.Place{File: program, Path: "--" + name}, err)
-	f.Misuse = true
-	return f
+	return usageFault{fault.At(fault.Place{File: program, Path: "--" + name}, err)}
 }
 
 // fileFault is a file that cannot be read or written, or not be drawn.

@@ -7,8 +7,6 @@ import (
 	"os"
 
 	"github.com/urfave/cli/v2"
-
-	"tuckmark/marking/fault"
 )
 
 // Exit statuses.
@@ -30,8 +28,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 		return statusDone
 	}
 	fmt.Fprintln(stderr, err)
-	var f *fault.Fault
-	if errors.As(err, &f) && f.Misuse {
+	if errors.As(err, new(usageFault)) {
 		return statusUsage
 	}
 	return statusFault

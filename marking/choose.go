@@ -7,9 +7,8 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
-	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: of a pattern, some pieces may be had by themselves, by the
@@ -39,8 +38,8 @@ func Choose(p *garment.Pattern, names []string) (*garment.Pattern, error) {
 			chosen[i] = true
 			continue
 		}
-		unknown = append(unknown, length.Shown(name))
-		if near := source.NearestKey(name, keys); near != "" && len(unknown) == 1 {
+		unknown = append(unknown, wording.Quoted(name))
+		if near := wording.Nearest(name, keys); near != "" && len(unknown) == 1 {
 			hint = fmt.Sprintf("did you mean %q?", near)
 		}
 	}

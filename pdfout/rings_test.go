@@ -36,7 +36,7 @@ func TestRings(t *testing.T) {
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)
-	set := arrange.Set{Unit: pattern.Unit, Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{source.Pricked}))}
+	set := arrange.Set{Unit: pattern.Unit, Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{source.Prick}))}
 	d, s := drawn(t, set, "letter")
 	circles := 0
 	for _, sheet := range s.Sheets {

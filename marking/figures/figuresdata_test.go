@@ -15,8 +15,8 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
-	"tuckmark/marking/source"
 	"tuckmark/marking/terminal"
+	"tuckmark/marking/wording"
 )
 
 // asData reads the figures of a pattern as any script does.
@@ -263,9 +263,9 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 			has("bias strip %s\n", bareOf(b.Length))
 			has("cut it %s wide", b.Cut)
 			if b.Square != nil {
-				has("%s from a square of %s", source.Counted(b.Strips, "strip"), *b.Square)
+				has("%s from a square of %s", wording.Counted(b.Strips, "strip"), *b.Square)
 			} else {
-				has("%s from selvage to selvage, out of %s of cloth", source.Counted(b.Strips, "strip"), *b.Cloth)
+				has("%s from selvage to selvage, out of %s of cloth", wording.Counted(b.Strips, "strip"), *b.Cloth)
 			}
 		}
 		for _, s := range f.Seams {

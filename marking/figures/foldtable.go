@@ -10,6 +10,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A ruler is laid to the base and every line ticked off from there
@@ -54,7 +55,7 @@ func pleatingPlaces(p piece.Pleating, unit length.Unit) []FoldPlace {
 // on some ruler, else as the file's ruler shows them.
 func (w Wording) names(unit length.Unit) func(mm float64) string {
 	return func(mm float64) string {
-		if length.InchFraction(mm) == "" && unit.HalfMillimetres(mm) == "" {
+		if !length.IsPlain(mm) {
 			return w.length(unit.Amount(mm))
 		}
 		return w.length(unit.Chosen(mm))
@@ -134,7 +135,7 @@ func takenByRow(r piece.Row, unit length.Unit, w Wording) string {
 	if n == 1 {
 		return "it takes up " + w.length(together)
 	}
-	return fmt.Sprintf("%s together take up %s", source.Counted(n, r.Kind.String()), w.length(together))
+	return fmt.Sprintf("%s together take up %s", wording.Counted(n, r.Kind.String()), w.length(together))
 }
 
 // takenByFolds says what the folds of a row take up, each and together.

@@ -56,11 +56,11 @@ func seamVerdict(s garment.Seam, w Wording) []mark.Sentence {
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("%s is only %s times as long as %s, scant for gathers", longer.Title(), length.Factor(s.Fullness()), shorter.Title()), Warning: true})
 	case s.Gathered:
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("gather %s, %s times as long, into %s", longer.Title(), length.Factor(s.Fullness()), shorter.Title())})
-	case s.Matches() && off > s.Within.MM+length.SameLength:
+	case s.Matches() && off > s.Within.MM+length.Rounding:
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.Title(), w.length(s.Difference.Magnitude()), w.length(s.Ease))})
 	case s.Matches():
 		text := fmt.Sprintf("sewn, they match within %s", w.length(s.Within))
-		if math.Abs(s.Difference.Steps)*s.Within.Unit.Ruler() > s.Within.MM+length.SameLength {
+		if math.Abs(s.Difference.Steps)*s.Within.Unit.Ruler() > s.Within.MM+length.Rounding {
 			text += ": more than that is only the rounding of each length"
 		}
 		lines = append(lines, mark.Sentence{Text: text})
@@ -87,7 +87,7 @@ func seamEndLines(s garment.Seam, w Wording) []mark.Sentence {
 		if !end.Alike() {
 			where += " and " + end.Neighbours[1]
 		}
-		tooFar := func(a length.Amount) bool { return a.MM > s.Within.MM+length.SameLength }
+		tooFar := func(a length.Amount) bool { return a.MM > s.Within.MM+length.Rounding }
 		parts := seamJogs(s, end, w)
 		switch degrees := math.Round(math.Abs(end.Bend)); {
 		case end.Straight():

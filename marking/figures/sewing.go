@@ -7,7 +7,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. How a garment was sewn is written down, so that it can be done
@@ -23,7 +23,7 @@ func sewingSection(p *garment.Pattern, w Wording) mark.Section {
 		for _, t := range p.Pieces[i].Tucks {
 			name := fmt.Sprintf("sample of %s, %s: ", p.Pieces[i].Name, t.Key)
 			if t.Sampled {
-				s.Lines = append(s.Lines, mark.Sentence{Text: name + fmt.Sprintf("%s took up %s", source.Counted(t.Sample.Tucks.V, "tuck"),
+				s.Lines = append(s.Lines, mark.Sentence{Text: name + fmt.Sprintf("%s took up %s", wording.Counted(t.Sample.Tucks.V, "tuck"),
 					w.length(p.Unit.Amount(t.Sample.Flat.V-t.Sample.Sewn.V)))})
 			} else if sheet.WantsSample(t) {
 				s.Lines = append(s.Lines, mark.Sentence{Text: strings.TrimSuffix(name, " "), Blank: true})

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: every table adds up from its first row to its last as it is
@@ -184,7 +185,7 @@ func bindingTable(b garment.Binding, w Wording) mark.Table {
 	table.Rows = append(table.Rows,
 		mark.Row{Cells: []string{"joining or turning in", w.cell(b.Ends), strconv.Itoa(b.Joins), w.cell(b.Ends.Times(b.Joins))}},
 		mark.Row{Cells: []string{"bias strip", "", "", w.cell(b.Length)}, Total: true})
-	strips, joined := source.Counted(b.Strips, "strip"), ""
+	strips, joined := wording.Counted(b.Strips, "strip"), ""
 	if b.Strips > b.Joins && b.Joining.MM > 0 {
 		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))
 	}

@@ -54,12 +54,16 @@ const (
 	mostBias = 512
 )
 
+// squareStep is in what steps a square of cloth is given, in mm: halves of an inch or of a
+// centimetre, for a square that is torn.
+func squareStep(u length.Unit) float64 { return u.Either(length.Inch.MM(), length.Centimetre.MM()) / 2 }
+
 // newBinding works out a binding whose names have been checked; ok is false where it
 // cannot be.
 func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *piece.Findings) (b Binding, ok bool) {
 	b = Binding{
 		Key: s.Key, Fold: s.Fold.V, Courses: p.courses(s.Along, spec), place: s.Place,
-		Width: p.Unit.Chosen(s.Width.V), Joining: p.Unit.Chosen(p.Unit.Joining()), Joins: 1,
+		Width: p.Unit.Chosen(s.Width.V), Joining: p.Unit.Chosen(usualJoining(p.Unit)), Joins: 1,
 	}
 	if s.Joins.Given() {
 		b.Joins = s.Joins.V
@@ -76,7 +80,7 @@ func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *pie
 	b.Ends = p.Unit.AtLeast(b.perJoin())
 	b.Length = b.Edge.Plus(b.Ends.Times(b.Joins))
 	if s.Square.Given() {
-		if p.ClothWidth > 0 && s.Square.V > p.ClothWidth+length.SameLength {
+		if p.ClothWidth > 0 && s.Square.V > p.ClothWidth+length.Rounding {
 			found.Add(s.Square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
 				found.Given(s.Square.V), found.Given(p.ClothWidth))
 			return b, false
@@ -98,7 +102,7 @@ func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *pie
 		if 2*strips > mostBias {
 			most = largest // many short strips, before none at all
 		}
-		if side := b.leastSquare(p.Unit.SquareStep(), most, strips); side > 0 {
+		if side := b.leastSquare(squareStep(p.Unit), most, strips); side > 0 {
 			b.Square, b.Strips = p.Unit.Chosen(side), b.stripsOf(side, strips)
 			return b, true
 		}
@@ -120,7 +124,7 @@ func (b Binding) WidestAllowance() (widest length.Amount, wide bool) {
 			most = math.Max(most, c.Of.Edges[c.At].Allowance)
 		}
 	}
-	return b.Width.Unit.Chosen(most), most > b.Width.MM+length.SameLength
+	return b.Width.Unit.Chosen(most), most > b.Width.MM+length.Rounding
 }
 
 // perJoin is what one join takes of the length of the strip, in mm.
@@ -136,7 +140,7 @@ func (b Binding) stripsOf(side float64, most int) int {
 		if long <= b.perJoin() {
 			return 0
 		}
-		if got += long - b.perJoin(); got >= b.Length.Enough()-length.SameLength {
+		if got += long - b.perJoin(); got >= b.Length.Enough()-length.Rounding {
 			return n
 		}
 	}
@@ -146,7 +150,7 @@ func (b Binding) stripsOf(side float64, most int) int {
 // leastSquare returns the side of the least square that gives enough in so many strips,
 // in whole steps and no larger than largest; 0 where there is none.
 func (b Binding) leastSquare(step, largest float64, strips int) float64 {
-	low, high := 0, int(largest/step+length.SameLength)
+	low, high := 0, int(largest/step+length.Rounding)
 	if high < 1 || b.stripsOf(float64(high)*step, strips) == 0 {
 		return 0
 	}
@@ -168,7 +172,7 @@ func (b *Binding) fromWidth(p *Pattern) bool {
 	if long <= b.Cut.MM {
 		return false
 	}
-	n := math.Ceil((b.Length.Enough() + b.Cut.MM - b.perJoin() - length.SameLength) / long)
+	n := math.Ceil((b.Length.Enough() + b.Cut.MM - b.perJoin() - length.Rounding) / long)
 	if n > mostBias {
 		return false
 	}

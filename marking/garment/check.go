@@ -16,9 +16,9 @@ func Check(spec *source.Spec) (*Pattern, error) {
 		Unit:       spec.Unit.V,
 		ClothWidth: spec.ClothWidth.V,
 		SeeThrough: spec.SeeThrough.V,
-		Transfers:  source.UsualTransfers(spec.SeeThrough),
+		Transfers:  spec.UsualTransfers(),
 		Sleepwear:  spec.Sleepwear,
-		Sewing:     source.Settings(spec.Sewing),
+		Sewing:     spec.Sewing.Settings(),
 	}
 	found := &piece.Findings{Unit: spec.Unit.V}
 	piece.CheckNames(spec, found)

@@ -22,6 +22,16 @@ import (
 // has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
 // edge are quartered, and the marks matched before it is drawn up (Kinne and Cooley).
 
+// The allowance of the seams that join strips, in mm, where the file does not say
+// (common practice).
+const (
+	inchJoining   = 25.4 / 4
+	metricJoining = 6
+)
+
+// usualJoining is the allowance of joining seams in mm where the file does not say.
+func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJoining) }
+
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
 	Key      string
@@ -68,7 +78,7 @@ func (p *Pattern) newRuffle(s source.RuffleSpec, spec *source.Spec, found *piece
 	r = Ruffle{
 		Key: s.Key, Fullness: s.Fullness.V, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
 		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
-		Seam: or(s.Seam, spec.Allowance.V), Joining: or(s.Joining, p.Unit.Joining()),
+		Seam: or(s.Seam, spec.Allowance.V), Joining: or(s.Joining, usualJoining(p.Unit)),
 	}
 	r.Edge = p.length(r.Courses)
 	r.Length = r.Edge.By(r.Fullness)
@@ -102,8 +112,8 @@ func (p *Pattern) newRuffle(s source.RuffleSpec, spec *source.Spec, found *piece
 // each counts, in mm.
 func (r Ruffle) stripsOf(usable float64) float64 {
 	long := r.Length.Enough()
-	n := math.Max(1, math.Ceil((long-length.SameLength)/usable))
-	if r.CutsOneInTwo(n) && n*usable-2*r.Joining.MM < long-length.SameLength {
+	n := math.Max(1, math.Ceil((long-length.Rounding)/usable))
+	if r.CutsOneInTwo(n) && n*usable-2*r.Joining.MM < long-length.Rounding {
 		n++
 	}
 	return n
@@ -152,7 +162,7 @@ func (p *Pattern) joinPlaces(r Ruffle) []length.Amount {
 		first, last = strip/2, r.Edge.MM/2
 	}
 	var places []length.Amount
-	for at := first; at < last-length.SameLength; at += strip {
+	for at := first; at < last-length.Rounding; at += strip {
 		places = append(places, p.Unit.Amount(at))
 	}
 	if r.Closes() {

@@ -135,7 +135,7 @@ func (s Seam) Matches() bool { return s.Gathered || s.holds(s.Difference) }
 
 // holds reports whether a difference, first less second, is one that can be sewn.
 func (s Seam) holds(difference length.Amount) bool {
-	return difference.MM <= s.Ease.MM+s.Within.MM+length.SameLength && difference.MM >= -s.Within.MM-length.SameLength
+	return difference.MM <= s.Ease.MM+s.Within.MM+length.Rounding && difference.MM >= -s.Within.MM-length.Rounding
 }
 
 // CutMatches reports whether the cutting lines match as well, where they can be

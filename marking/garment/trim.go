@@ -62,7 +62,7 @@ const (
 func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
 	t := Trim{
 		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
-		Joins: 1, JoinTakes: p.Unit.Chosen(2 * p.Unit.Joining()), place: s.Place,
+		Joins: 1, JoinTakes: p.Unit.Chosen(2 * usualJoining(p.Unit)), place: s.Place,
 	}
 	if s.Fullness.Given() {
 		t.Fullness = s.Fullness.V

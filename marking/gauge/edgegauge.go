@@ -3,13 +3,14 @@ package gauge
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file:
@@ -83,8 +84,8 @@ func gaugedEdges(p *garment.Pattern) []*gaugedEdge {
 			} else {
 				same.like = append(same.like, fmt.Sprintf("the %s of %s", e.Key, piece.Name))
 			}
-			if turn != "" {
-				same.turns = length.AddOnce(same.turns, turn)
+			if turn != "" && !slices.Contains(same.turns, turn) {
+				same.turns = append(same.turns, turn)
 			}
 		}
 	}
@@ -153,7 +154,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	notes := append(pattern.Heading(),
 		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.Names(e.Allowance)))
 	if len(g.like) > 0 {
-		notes = append(notes, "the same for "+source.Listed(g.like, "and"))
+		notes = append(notes, "the same for "+wording.Listed(g.like, "and"))
 	}
 	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
 	if foldsRunInto(g.piece, g.index) {

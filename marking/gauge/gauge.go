@@ -48,7 +48,7 @@ func cutSide(name string, from, to plane.Point) mark.Mark {
 // onCard gives a length as it is printed on a gauge: exactly where it is a plain
 // one, else as a ruler shows it.
 func onCard(u length.Unit, mm float64) string {
-	if length.InchFraction(mm) != "" || u.HalfMillimetres(mm) != "" {
+	if length.IsPlain(mm) {
 		return u.Names(mm)
 	}
 	if mm < u.Ruler()/2 {

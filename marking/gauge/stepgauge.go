@@ -10,7 +10,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. The straight gauge is one card for every straight line beside
@@ -48,7 +48,9 @@ func gaugeSteps(p *garment.Pattern) []gaugeStep {
 		switch n := len(all); {
 		case mm < sameCard: // no line, or none that can be told from the edge
 		case n > 0 && mm-all[n-1].mm < sameCard:
-			all[n-1].names = length.AddOnce(all[n-1].names, name)
+			if like := &all[n-1]; !slices.Contains(like.names, name) {
+				like.names = append(like.names, name)
+			}
 		default:
 			all = append(all, gaugeStep{mm, []string{name}})
 		}
@@ -100,9 +102,9 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 		left = append(left, s.names...)
 	}
 	if len(left) > 0 {
-		m.Notes = append(m.Notes, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", source.Listed(left, "and")))
+		m.Notes = append(m.Notes, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", wording.Listed(left, "and")))
 		if len(left) > 1 {
-			m.Notes[len(m.Notes)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", source.Listed(left, "and"))
+			m.Notes[len(m.Notes)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", wording.Listed(left, "and"))
 		}
 	}
 	return m, true

@@ -9,7 +9,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file (w is the width of a tuck, fold to stitching; g the cloth that
@@ -120,7 +120,7 @@ func tuckGauges(p *garment.Pattern) []mark.Marking {
 		if k.row && !k.touches() && k.gap > 0 {
 			m.Name += ", " + onCard(p.Unit, k.gap) + " between"
 		}
-		m.Notes = append(p.Heading(), "for "+source.Listed(k.sets, "and"))
+		m.Notes = append(p.Heading(), "for "+wording.Listed(k.sets, "and"))
 		m.Notes = append(m.Notes, k.notes(p.Unit)...)
 		all = append(all, m)
 	}

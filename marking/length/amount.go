@@ -48,11 +48,12 @@ func (u Unit) Chosen(mm float64) Amount {
 // the step, and still be that step: a hair that is no cloth.
 const sameStep = 0.01
 
-// stepsUp never returns a 0 with a sign, which would be printed.
-// nearestStep rounds to the nearest step, halves up. Equal lengths that were worked out in
-// two ways differ by rounding, and must be read alike.
-func nearestStep(steps float64) float64 { return math.Floor(steps+0.5+SameLength) + 0 }
+// nearestStep rounds to the nearest step, halves up, and never to a 0 with a sign, which
+// would be printed. Equal lengths that were worked out in two ways differ by rounding,
+// and must be read alike.
+func nearestStep(steps float64) float64 { return math.Floor(steps+0.5+Rounding) + 0 }
 
+// stepsUp rounds to the step at or above, never to a 0 with a sign.
 func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
 
 // Enough returns the length in mm, or what is printed of it where that is more: whoever
@@ -172,7 +173,7 @@ func Hundredth(v float64) float64 {
 func Bare(printed string) string {
 	number, unit, found := strings.Cut(printed, " ")
 	for found {
-		if _, known := UnitNamed(unit); known {
+		if _, known := unitNamed(unit); known {
 			break
 		}
 		var more string
@@ -190,7 +191,7 @@ const sameFactor = 5e-5
 func Factor(v float64) string {
 	for _, parts := range []float64{1, 2, 3, 4, 8} {
 		if n := math.Round(v * parts); math.Abs(n/parts-v) < sameFactor {
-			return Bare(InchFraction(n / parts * Inch.MM()))
+			return Bare(inchFraction(n / parts * Inch.MM()))
 		}
 	}
 	return strconv.FormatFloat(Hundredth(v), 'f', -1, 64)
@@ -222,7 +223,7 @@ func (a Amount) Reading() string {
 	rest := math.Round(math.Abs(off)/fine) * fine
 	printed := strconv.FormatFloat(math.Round(rest/a.Unit.MM()*1000)/1000, 'f', -1, 64)
 	if a.Unit == Inch {
-		printed = Bare(InchFraction(rest))
+		printed = Bare(inchFraction(rest))
 	}
 	return Bare(read(a.Unit, steps)) + " " + sign + " " + printed
 }

@@ -44,7 +44,7 @@ func (p Purchase) Both() string {
 }
 
 func (p Purchase) yards() string {
-	return Bare(InchFraction(upTo(eighthYard, p.MM)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
+	return Bare(inchFraction(upTo(eighthYard, p.MM)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
 }
 
 func (p Purchase) metres() string {

@@ -35,8 +35,8 @@ var unitWords = [...]string{Inch: "in", Centimetre: "cm", Millimetre: "mm"}
 // String gives the unit as a file writes it: in, cm or mm.
 func (u Unit) String() string { return unitWords[u] }
 
-// UnitNamed returns the unit that String gives this name.
-func UnitNamed(name string) (Unit, bool) {
+// unitNamed returns the unit that String gives this name.
+func unitNamed(name string) (Unit, bool) {
 	i := slices.Index(unitWords[:], name)
 	return Unit(max(0, i)), i >= 0
 }
@@ -53,17 +53,27 @@ func (u Unit) Either(inch, metric float64) float64 {
 // sixteenths is how finely a ruler in inches is read: to 1/16 in.
 const sixteenths = 16
 
+// Ruler is the smallest step that is read off a ruler in this unit, in mm: 1/16 in, or
+// 1 mm also where the unit is the centimetre.
+func (u Unit) Ruler() float64 {
+	if u == Inch {
+		return u.MM() / sixteenths
+	}
+	return 1
+}
+
+// Up returns a length, in mm, rounded up to whole steps of the ruler.
+func (u Unit) Up(mm float64) float64 {
+	return math.Ceil(mm/u.Ruler()-Rounding) * u.Ruler()
+}
+
 // Print gives a length in mm as it is read off a ruler in this unit: to the
 // nearest 1/16 in as a reduced fraction, to the nearest 1 mm in centimetres
 // and in millimetres. A length that is not 0 but would read as 0 is said to
 // be less than the ruler's smallest step, whatever its sign. The length is
 // finite.
 func (u Unit) Print(mm float64) string {
-	steps := math.Abs(mm) // of 1 mm
-	if u == Inch {
-		steps = math.Abs(mm) / u.MM() * sixteenths
-	}
-	steps = math.Round(steps)
+	steps := math.Round(math.Abs(mm) / u.Ruler())
 	if steps == 0 && mm != 0 {
 		return "less than " + u.printSteps(1)
 	}
@@ -78,28 +88,32 @@ func (u Unit) Print(mm float64) string {
 // millimetres, else to three decimals. Sheets and messages that repeat a
 // length use it, so that it is found again in the file and on the ruler.
 func (u Unit) Names(mm float64) string {
-	readings := []func(float64) string{InchFraction, u.HalfMillimetres}
-	if u != Inch {
-		readings[0], readings[1] = readings[1], readings[0]
-	}
-	for _, reading := range readings {
-		if s := reading(mm); s != "" {
-			return s
-		}
+	inches, metric := inchFraction(mm), u.halfMillimetres(mm)
+	switch {
+	case inches != "" && (u == Inch || metric == ""):
+		return inches
+	case metric != "":
+		return metric
 	}
 	return strconv.FormatFloat(math.Round(mm/u.MM()*1000)/1000, 'f', -1, 64) + " " + u.String()
 }
 
-// SameLength bounds how far a length may lie off a plain number, in mm, and
-// still be that number: no more than rounding.
-const SameLength = 1e-6
+// IsPlain reports whether somebody may have chosen a length of so many mm: a plain
+// fraction of an inch, or a whole number of half millimetres.
+func IsPlain(mm float64) bool {
+	return inchFraction(mm) != "" || Millimetre.halfMillimetres(mm) != ""
+}
 
-// InchFraction prints a length that is a plain fraction of an inch, down to
+// Rounding bounds how far two lengths may lie apart, in mm, and still be one that was
+// worked out in two ways: no more than rounding.
+const Rounding = 1e-6
+
+// inchFraction prints a length that is a plain fraction of an inch, down to
 // 1/64 in or in thirds; "" for any other.
-func InchFraction(mm float64) string {
+func inchFraction(mm float64) string {
 	for _, parts := range []int{1, 2, 4, 8, 16, 32, 64, 3} {
 		n := math.Round(mm / Inch.MM() * float64(parts))
-		if math.Abs(n*Inch.MM()/float64(parts)-mm) > SameLength {
+		if math.Abs(n*Inch.MM()/float64(parts)-mm) > Rounding {
 			continue
 		}
 		whole, rest := int(n)/parts, int(n)%parts
@@ -114,11 +128,11 @@ func InchFraction(mm float64) string {
 	return ""
 }
 
-// HalfMillimetres prints a length that is a whole number of half millimetres,
+// halfMillimetres prints a length that is a whole number of half millimetres,
 // in centimetres where those are the unit; "" for any other.
-func (u Unit) HalfMillimetres(mm float64) string {
+func (u Unit) halfMillimetres(mm float64) string {
 	n := math.Round(mm * 2)
-	if math.Abs(n/2-mm) > SameLength {
+	if math.Abs(n/2-mm) > Rounding {
 		return ""
 	}
 	if u == Centimetre {

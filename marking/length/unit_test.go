@@ -17,11 +17,11 @@ func TestUnitIsMillimetres(t *testing.T) {
 
 func TestUnitNamed(t *testing.T) {
 	for _, u := range []Unit{Inch, Centimetre, Millimetre} {
-		got, ok := UnitNamed(u.String())
+		got, ok := unitNamed(u.String())
 		assert.True(t, ok, "%s is not found by its own name", u)
 		assert.Equal(t, u, got)
 	}
-	_, ok := UnitNamed("inch")
+	_, ok := unitNamed("inch")
 	assert.False(t, ok, "inch is not how a file writes it")
 }
 

@@ -8,6 +8,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // CheckNames looks for two pieces that would be called the same on the sheets.
@@ -36,14 +37,14 @@ func likePiece(spec *source.Spec, key string) string {
 		}
 		earlier = append(earlier, ps.Key)
 	}
-	return source.NearestKey(key, earlier)
+	return wording.Nearest(key, earlier)
 }
 
 // Check works out one piece: the outline first, then its stitch lines,
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
-	piece := &Piece{Key: ps.Key, Place: ps.Place, Name: ps.Title(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == source.Whole, Pair: ps.Print.V == source.LeftAndRight, Transfers: ps.Transfer.V, Finished: ps.Drawn.V == source.Finished}
+	piece := &Piece{Key: ps.Key, Place: ps.Place, Name: ps.Title(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight, Transfers: ps.Transfer.V, Finished: ps.Drawn.V == source.DrawnFinished}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V
 	}
@@ -100,7 +101,7 @@ func (f *Findings) unknown(at fault.Place, what, name string, known []string) {
 // Meant returns the hint for a misspelt name: the nearest known one, or all
 // when none is near.
 func Meant(name string, known []string) string {
-	if near := source.NearestKey(name, known); near != "" {
+	if near := wording.Nearest(name, known); near != "" {
 		return fmt.Sprintf("did you mean %q?", near)
 	}
 	quoted := make([]string, len(known))

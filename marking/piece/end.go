@@ -47,7 +47,7 @@ func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row
 	}
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.Tree.Bounds().Width() + piece.Tree.Bounds().Height()
-	if r.ends.End.V == source.Follow {
+	if r.ends.Shape.V == source.EndFollow {
 		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
@@ -56,13 +56,13 @@ func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row
 	for k := range r.Folds {
 		f := &r.Folds[k]
 		f.End = end
-		switch r.ends.End.V {
-		case source.Stepped:
+		switch r.ends.Shape.V {
+		case source.EndStepped:
 			f.End.length += float64(f.Number) * r.ends.Step.V
-		case source.Follow:
+		case source.EndFollow:
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
-				found.Add(r.ends.End.Place, `have them end level: end = "level"`,
+				found.Add(r.ends.Shape.Place, `have them end level: end = "level"`,
 					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
 					r.name(*f), found.Given(end.length), e.Key)
 				return r, false

@@ -2,6 +2,7 @@ package piece
 
 import (
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A tuck takes more cloth, or less, than twice its width: the
@@ -33,6 +34,6 @@ func (t *Tuck) takeSample(s source.SampleSpec, found *Findings) bool {
 	// Told for all of them: what a single one took is less than a ruler shows.
 	found.Add(s.Place, "count the tucks of the sample again, and measure it once more; "+betweenMarks,
 		"the sample took up %s, and its %s, %s wide, should take about %s", found.Given(s.Flat.V-s.Sewn.V),
-		source.Counted(s.Tucks.V, "tuck"), found.Given(t.Width), found.Given(2*t.Width*float64(s.Tucks.V)))
+		wording.Counted(s.Tucks.V, "tuck"), found.Given(t.Width), found.Given(2*t.Width*float64(s.Tucks.V)))
 	return false
 }

@@ -75,7 +75,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
 func (w *warnings) fine(t *Tuck) {
-	if !t.Twin && t.Width < narrowestTuck-length.SameLength {
+	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
 		w.say(t.Row.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
 			w.unit.Names(t.Width), w.unit.Names(narrowestTuck))
 	}
@@ -88,14 +88,14 @@ func (w *warnings) fine(t *Tuck) {
 	case t.Count > 1 && between < closest && between > SamePoint:
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
-	if closest < finestLines-length.SameLength {
+	if closest < finestLines-length.Rounding {
 		w.say(t.Row.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.Names(closest), rather)
 	}
 }
 
 // gap warns of tucks that cover the next stitching.
 func (w *warnings) gap(t *Tuck) {
-	if t.Count > 1 && t.Gap <= -leastCover+length.SameLength {
+	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
 		length := w.unit.Names
 		if t.Sampled {
 			length = w.unit.Print // what a sample took is no number that somebody chose

@@ -126,7 +126,7 @@ func TestDotsOfAStraightLine(t *testing.T) {
 
 func TestMirroredTwice(t *testing.T) {
 	for _, name := range []string{"linden.toml", "hazel.toml", "rowan.toml"} {
-		for _, m := range Of(Transferred(example(t, name), []source.Transfer{source.Trace, source.Template, source.Pricked})) {
+		for _, m := range Of(Transferred(example(t, name), []source.Transfer{source.Trace, source.Template, source.Prick})) {
 			twice := fromBehind(fromBehind(m))
 			require.Len(t, twice.Marks, len(m.Marks))
 			for i, mark := range m.Marks {

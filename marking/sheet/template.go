@@ -7,11 +7,10 @@ import (
 	"strings"
 
 	"tuckmark/marking/garment"
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A template is cut out in paper, laid on the cut piece by the
@@ -71,7 +70,9 @@ func templateSheet(p *piece.Piece, pattern *garment.Pattern) (mark.Marking, bool
 			m.Add(mark.FoldEdge, e.Key+": place on the fold", run.Path)
 		case shape.sewn[run.Edge]:
 			m.Add(mark.Cut, e.Key+": cut on the stitch line", run.Path)
-			along = length.AddOnce(along, e.Key)
+			if !slices.Contains(along, e.Key) {
+				along = append(along, e.Key)
+			}
 		default:
 			m.Add(mark.Cut, e.Key, run.Path)
 		}
@@ -131,20 +132,20 @@ func templateNotes(p *piece.Piece, shape templateShape, along []string, open ope
 	by := shape.alignedBy(p)
 	lay := "lay it on the cut piece, right side up"
 	if len(by) > 0 {
-		lay += ", with " + source.Listed(by, "and") + " on the edge and match marks on match marks"
+		lay += ", with " + wording.Listed(by, "and") + " on the edge and match marks on match marks"
 	}
 	notes = append(notes, lay)
 	if len(by) < 2 {
 		notes = append(notes, "fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it")
 	}
 	if len(along) > 0 {
-		notes = append(notes, "draw along "+source.Listed(along, "and")+": that is the stitch line")
+		notes = append(notes, "draw along "+wording.Listed(along, "and")+": that is the stitch line")
 	}
 	if len(shape.parted) > 0 {
-		notes = append(notes, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", source.Listed(shape.parted, "and")))
+		notes = append(notes, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", wording.Listed(shape.parted, "and")))
 	}
 	if len(shape.crossed) > 0 {
-		notes = append(notes, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", source.Listed(shape.crossed, "and")))
+		notes = append(notes, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", wording.Listed(shape.crossed, "and")))
 	}
 	if len(open.windows) > 0 {
 		notes = append(notes, "cut the windows out, and draw along the side of each on which its line goes on over the paper between them")

@@ -85,7 +85,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 				all = append(all, forWrongSides(s.Marking)...)
 			case way == source.Mirror && !s.onTucked:
 				all = append(all, forWrongSide(s.Marking))
-			case way == source.Pricked && !s.onTucked:
+			case way == source.Prick && !s.onTucked:
 				add(pricked(s.Marking, dotsApart(pattern), otherHalf(p)...))
 			default:
 				add(s.Marking)

@@ -4,10 +4,10 @@ import (
 	"math"
 	"slices"
 
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A line inside a template is drawn through windows: narrow
@@ -92,7 +92,9 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 			o.ticks = append(o.ticks, ticks...)
 			o.holes = append(o.holes, holes...)
 		default:
-			o.unmarked = length.AddOnce(o.unmarked, nameOf(w.mark))
+			if name := nameOf(w.mark); !slices.Contains(o.unmarked, name) {
+				o.unmarked = append(o.unmarked, name)
+			}
 		}
 	}
 	return o
@@ -113,7 +115,7 @@ func linesNear(all []windowed, i int, counts func(k int) bool) []*plane.Tree {
 // nameOf is what a line is called, or what it is.
 func nameOf(m mark.Mark) string {
 	if m.Name != "" {
-		return length.Shown(m.Name)
+		return wording.Quoted(m.Name)
 	}
 	return m.Role.String()
 }

@@ -8,13 +8,13 @@ package source
 // Drawn is how the outline of a piece is drawn.
 type Drawn int
 
-// Flat has room for what the folds take up; Finished has none yet.
+// DrawnFlat has room for what the folds take up; DrawnFinished has none yet.
 const (
-	Flat Drawn = iota
-	Finished
+	DrawnFlat Drawn = iota
+	DrawnFinished
 )
 
-var drawnWords = [...]string{Flat: "flat", Finished: "finished"}
+var drawnWords = [...]string{DrawnFlat: "flat", DrawnFinished: "finished"}
 
 // Print is how much of a piece is printed.
 type Print int
@@ -22,13 +22,13 @@ type Print int
 // Of a piece on the fold half is printed unless the whole is asked for; others are
 // printed as they are drawn, or turned over as well.
 const (
-	AsDrawn Print = iota
-	Half
-	Whole
-	LeftAndRight
+	PrintAsDrawn Print = iota
+	PrintHalf
+	PrintWhole
+	PrintLeftAndRight
 )
 
-var printWords = [...]string{Half: "half", Whole: "whole", LeftAndRight: "left and right"}
+var printWords = [...]string{PrintHalf: "half", PrintWhole: "whole", PrintLeftAndRight: "left and right"}
 
 // Press is to which side of its stitching, or of where it is folded, a tuck or a pleat
 // is laid.
@@ -49,12 +49,12 @@ type EndShape int
 // The shapes: all at one level, all equally long from the stitch line, or each longer
 // by a step than the one before.
 const (
-	Level EndShape = iota
-	Follow
-	Stepped
+	EndLevel EndShape = iota
+	EndFollow
+	EndStepped
 )
 
-var endWords = [...]string{Level: "level", Follow: "follow", Stepped: "stepped"}
+var endWords = [...]string{EndLevel: "level", EndFollow: "follow", EndStepped: "stepped"}
 
 // Stitching is how a tuck is sewn.
 type Stitching int

@@ -60,5 +60,26 @@ type BindingSpec struct {
 
 // SewingSpec is [sewing]: how it was sewn, to be found again next time.
 type SewingSpec struct {
-	Needle, Thread, Stitch, Tension, Position Text
+	Needle   Text
+	Thread   Text
+	Stitch   Text // its length, or what is set
+	Tension  Text
+	Position Text // of the needle
+}
+
+// Setting is one thing to be noted of how a garment is sewn.
+type Setting struct {
+	Name  string // "needle"
+	Value string // "" where the file does not say
+}
+
+// Settings lists what a file says of how it is sewn, and what it leaves out.
+func (s SewingSpec) Settings() []Setting {
+	return []Setting{
+		{"stitch length", s.Stitch.V},
+		{"needle", s.Needle.V},
+		{"thread", s.Thread.V},
+		{"tension", s.Tension.V},
+		{"needle position", s.Position.V},
+	}
 }

@@ -8,6 +8,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: it knows which keys a file may have and which of them
@@ -125,7 +126,7 @@ func (t *fileTable) piece() PieceSpec {
 		Drawn:  choice[Drawn](t, "drawn", drawnWords[:]),
 		Print:  choice[Print](t, "print", printWords[:]),
 	}
-	if p.Print.V == Half || p.Print.V == Whole {
+	if p.Print.V == PrintHalf || p.Print.V == PrintWhole {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
 	p.Transfer = t.transfers()
@@ -180,7 +181,7 @@ func (t *fileTable) grain() (Text, Points) {
 	case []any:
 		p := t.points("grain")
 		if len(v) > 2 {
-			t.report(p.Place, fmt.Sprintf("has %s, and needs two", Counted(len(v), "point")), "a grain line is straight: give its two ends")
+			t.report(p.Place, fmt.Sprintf("has %s, and needs two", wording.Counted(len(v), "point")), "a grain line is straight: give its two ends")
 		}
 		return Text{}, p
 	default:

@@ -39,7 +39,7 @@ func (t *fileTable) end(sewn string) EndSpec {
 	e := EndSpec{
 		Below:  t.reference("below"),
 		Length: t.length("length", aboveZero),
-		End:    choice[EndShape](t, "end", endWords[:]),
+		Shape:  choice[EndShape](t, "end", endWords[:]),
 		Step:   t.length("step", anywhere),
 	}
 	together := sewn + ` to "length" below the edge that "below" names; leave both out to have them run from edge to edge`
@@ -47,7 +47,7 @@ func (t *fileTable) end(sewn string) EndSpec {
 	t.refuseWithout("length", "below", together)
 	t.refuseWithout("end", "below", "end is the shape of the end line of folds that do not run from edge to edge")
 	switch {
-	case e.End.V == Stepped:
+	case e.Shape.V == EndStepped:
 		t.need("step", `it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`)
 	case t.has("step"):
 		t.report(t.at("step"), `has no meaning without end = "stepped"`, "a step makes each fold longer or shorter than the one before")

@@ -54,8 +54,8 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	spec, err := Read("linden.toml", []byte(folded), sketch.HasLetter)
 	require.NoError(t, err)
 	front := spec.Pieces[0]
-	assert.Equal(t, GivenAt(Finished, at("piece.front.drawn", 4)), front.Drawn)
-	assert.Equal(t, GivenAt(Whole, at("piece.front.print", 5)), front.Print)
+	assert.Equal(t, GivenAt(DrawnFinished, at("piece.front.drawn", 4)), front.Drawn)
+	assert.Equal(t, GivenAt(PrintWhole, at("piece.front.print", 5)), front.Print)
 
 	tuck := front.Tucks[0]
 	assert.Equal(t, at("piece.front.tuck.t", 8), tuck.Place)
@@ -64,7 +64,7 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	assert.Equal(t, EndSpec{
 		Below:  GivenAt("neck", at("piece.front.tuck.t.below", 16)),
 		Length: GivenAt(50.0, at("piece.front.tuck.t.length", 17)),
-		End:    GivenAt(Stepped, at("piece.front.tuck.t.end", 18)),
+		Shape:  GivenAt(EndStepped, at("piece.front.tuck.t.end", 18)),
 		Step:   GivenAt(-5.0, at("piece.front.tuck.t.step", 19)),
 	}, tuck.End)
 	require.NotNil(t, tuck.Sample)
@@ -81,7 +81,7 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
 	assert.Equal(t, KnifePleat, pleat.Kind.V)
 	assert.Equal(t, PressedAway, pleat.Press.V)
-	assert.Equal(t, Follow, pleat.End.End.V)
+	assert.Equal(t, EndFollow, pleat.End.Shape.V)
 	assert.Equal(t, GivenAt(20.0, at("piece.front.pleat.p.depth", 26)), pleat.Depth)
 	assert.Equal(t, GivenAt(4, at("piece.front.pleat.p.count", 27)), pleat.Count)
 	assert.Equal(t, GivenAt(0.0, at("piece.front.pleat.p.first", 28)), pleat.First)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: it knows which keys the tables beside the pieces may have,
@@ -196,8 +197,8 @@ func (t *fileTable) factor(key string) Factor {
 		n = v
 	case string:
 		var err error
-		if n, err = length.ParseNumber(v, v); err != nil {
-			t.report(at, length.Shown(v)+" is not a number", factorHint)
+		if n, err = length.ParseNumber(v); err != nil {
+			t.report(at, wording.Quoted(v)+" is not a number", factorHint)
 			return GivenAt[float64](leastFactor, at)
 		}
 	default:

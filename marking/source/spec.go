@@ -26,8 +26,6 @@ type Spec struct {
 	Ruffles    []RuffleSpec
 	Bindings   []BindingSpec
 	Sewing     SewingSpec
-
-	byKey map[string]*PieceSpec // the pieces, once one was looked for
 }
 
 // Value is one thing that a file says, or may leave out: then it is the zero value.
@@ -134,8 +132,16 @@ type TuckSpec struct {
 type EndSpec struct {
 	Below  Text // the edge from whose stitch line it is measured
 	Length Length
-	End    Value[EndShape]
-	Step   Length
+	Shape  Value[EndShape]
+	Step   Length // by which each is longer than the one before; below 0, shorter
+}
+
+// Place is where the file says how the folds end.
+func (e EndSpec) Place() fault.Place {
+	if e.Step.Given() {
+		return e.Step.Place
+	}
+	return e.Length.Place
 }
 
 // SampleSpec is what a strip took that was tucked as a trial: an inline table.

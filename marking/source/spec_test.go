@@ -82,12 +82,12 @@ func bibSpec() *source.Spec {
 		Title: source.Given("Bib"), Unit: source.Given(length.Millimetre),
 		Pieces: []source.PieceSpec{{
 			Key: "bib", Place: bib, Cut: source.Given(1), Fold: source.GivenAt("centre", bib.Under("fold")),
-			Drawn: source.Given(source.Finished), Transfer: source.Given([]source.Transfer{source.Template}),
+			Drawn: source.Given(source.DrawnFinished), Transfer: source.Given([]source.Transfer{source.Template}),
 			Edges: []source.EdgeSpec{centre, neck, side, hem},
 			Tucks: []source.TuckSpec{{
 				Key: "yoke", Place: yoke, Beside: source.GivenAt("centre", yoke.Under("beside")),
 				Width: source.Given(3.0), Count: source.Given(2), First: source.Given(9.0), Press: source.Given(source.PressedAway),
-				End: source.EndSpec{Below: source.GivenAt("neck", yoke.Under("below")), Length: source.Given(50.0), End: source.Given(source.Follow)},
+				End: source.EndSpec{Below: source.GivenAt("neck", yoke.Under("below")), Length: source.Given(50.0), Shape: source.Given(source.EndFollow)},
 			}},
 			Lines: []source.LineSpec{{
 				Key: "band", Place: band, Kind: source.Given(source.PlacementLine),

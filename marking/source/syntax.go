@@ -11,6 +11,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: the TOML library stops at the first letter it cannot
@@ -256,13 +257,13 @@ func (s slip) lengthWithoutQuotes() (cause, hint string) {
 		return "", ""
 	}
 	if m := s.around(fractionPart); m != "" {
-		return length.Brief(m) + " is not in quotes", "write lengths with a fraction in quotes: " + quotedLength(m)
+		return wording.Brief(m) + " is not in quotes", "write lengths with a fraction in quotes: " + quotedLength(m)
 	}
 	if m := s.around(unitForm); m != "" {
-		return length.Brief(m) + " is not in quotes", "write lengths with a unit in quotes: " + quotedLength(m)
+		return wording.Brief(m) + " is not in quotes", "write lengths with a unit in quotes: " + quotedLength(m)
 	}
 	if m := s.around(minusPart); m != "" {
-		return length.Brief(m) + " has a minus sign that is not on the keyboard", "write -" + length.Brief(strings.TrimPrefix(m, "−")) + ", or put it in quotes"
+		return wording.Brief(m) + " has a minus sign that is not on the keyboard", "write -" + wording.Brief(strings.TrimPrefix(m, "−")) + ", or put it in quotes"
 	}
 	return "", ""
 }
@@ -275,13 +276,13 @@ func quotedLength(s string) string {
 			break
 		}
 	}
-	return `"` + length.Brief(length.HyphenInside.ReplaceAllString(strings.TrimPrefix(s, "+"), "$1 $2")) + `"`
+	return `"` + wording.Brief(length.WithoutHyphen(strings.TrimPrefix(s, "+"))) + `"`
 }
 
 // decimalComma explains 1,5. In a list that is two numbers, and no slip yet.
 func (s slip) decimalComma() (cause, hint string) {
 	if m := s.around(commaPart); m != "" && s.letter == "," {
-		return length.Brief(m) + " is written with a comma", "write a decimal with a point: " + length.Brief(strings.Replace(m, ",", ".", 1))
+		return wording.Brief(m) + " is written with a comma", "write a decimal with a point: " + wording.Brief(strings.Replace(m, ",", ".", 1))
 	}
 	return "", ""
 }
@@ -351,11 +352,11 @@ func (s slip) badName() (cause, hint string) {
 func (s slip) badNumber() (cause, hint string) {
 	switch {
 	case s.says("out of range"):
-		return length.Brief(strings.TrimSpace(s.item)) + " is too large", "check the number"
+		return wording.Brief(strings.TrimSpace(s.item)) + " is too large", "check the number"
 	case s.says("floats must start with a digit"):
 		return "a number begins with its decimal point", "write a 0 before it, as in 0.375"
 	case s.says("Invalid float", "invalid float", "Invalid integer", "invalid datetime", "not a binary number", "not an octal number", "not a hexadecimal number", "expected a digit", "cannot use sign"):
-		return length.Brief(strings.TrimSpace(s.item)) + " is not a number", "write 2 or 2.5, without zeros in front, or a fraction in quotes"
+		return wording.Brief(strings.TrimSpace(s.item)) + " is not a number", "write 2 or 2.5, without zeros in front, or a fraction in quotes"
 	}
 	return "", ""
 }
@@ -386,7 +387,7 @@ func (s slip) badValue() (cause, hint string) {
 	case "true", "false", "yes", "no", "on", "off":
 		return word + " is not known here", "write true or false, in small letters and without quotes"
 	}
-	return length.Brief(word) + " is not in quotes", `write text in quotes, such as title = "Linden"`
+	return wording.Brief(word) + " is not in quotes", `write text in quotes, such as title = "Linden"`
 }
 
 const (

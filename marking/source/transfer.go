@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"tuckmark/marking/fault"
-	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Transfer is how lines come onto the cloth.
@@ -16,7 +16,7 @@ const (
 	Trace Transfer = iota
 	Template
 	Mirror
-	Pricked
+	Prick
 	transferCount
 )
 
@@ -39,22 +39,22 @@ func transfersNamed(names []string) ([]Transfer, error) {
 	for _, name := range names {
 		switch i := slices.Index(transferNames[:], strings.TrimSpace(name)); {
 		case i < 0:
-			unknown = append(unknown, length.Shown(name))
+			unknown = append(unknown, wording.Quoted(name))
 		case !slices.Contains(all, Transfer(i)):
 			all = append(all, Transfer(i))
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault.Fault{Cause: Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + Listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
+		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + wording.Listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
 }
 
-// UsualTransfers are how lines come onto a cloth of which only this is known: cloth
-// that may be either is traced.
-func UsualTransfers(seeThrough Flag) []Transfer {
-	if seeThrough.Given() && !seeThrough.V {
+// UsualTransfers are how lines come onto the cloth of the garment where a piece does not
+// say: cloth that may or may not be seen through is traced.
+func (s *Spec) UsualTransfers() []Transfer {
+	if s.SeeThrough.Given() && !s.SeeThrough.V {
 		return []Transfer{Trace, Template}
 	}
 	return []Transfer{Trace}

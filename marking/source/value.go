@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: each value is checked by itself, and a faulty one is
@@ -75,7 +76,7 @@ func (t *fileTable) know(known ...string) {
 			continue
 		}
 		hint := "known here are " + strings.Join(known, ", ")
-		if k := NearestKey(key, known); k != "" {
+		if k := wording.Nearest(key, known); k != "" {
 			hint = fmt.Sprintf("did you mean %q?", k)
 			t.meant = append(t.meant, k)
 		}
@@ -224,28 +225,19 @@ func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 	var quoted []string
 	for _, w := range words {
 		if w != "" {
-			quoted = append(quoted, length.Shown(w))
+			quoted = append(quoted, wording.Quoted(w))
 		}
 	}
-	hint := "write " + Listed(quoted, "or")
+	hint := "write " + wording.Listed(quoted, "or")
 	s, isText := v.(string)
 	chosen := slices.Index(words, s)
 	switch {
 	case !isText:
 		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), hint)
 	case s == "" || chosen < 0:
-		t.report(t.at(key), length.Shown(s)+" is not known here", hint)
+		t.report(t.at(key), wording.Quoted(s)+" is not known here", hint)
 	}
 	return GivenAt(E(max(0, chosen)), t.at(key))
-}
-
-// Listed joins words as a sentence does: a, b or c.
-func Listed(words []string, last string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	n := len(words) - 1
-	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
 }
 
 // yes reads true or false; what is not given is false.
@@ -279,7 +271,7 @@ func (t *fileTable) count(key string, most int) Count {
 	switch {
 	case !ok:
 		example := "2"
-		if s, isText := v.(string); isText && length.WholeForm.MatchString(s) {
+		if s, isText := v.(string); isText && s != "" && strings.Trim(s, "0123456789") == "" {
 			example = s
 		}
 		t.report(t.at(key), "must be a whole number, but is "+asGiven(v), fmt.Sprintf("write a number such as %s = %s, without quotes and without a point", key, example))
@@ -325,7 +317,7 @@ func (r *fileReader) measure(v any, allowed span) (float64, error) {
 	case string:
 		mm, err = length.Parse(v, r.unit)
 	default:
-		err = &fault.Fault{Cause: "must be a length, but is " + asGiven(v), Hint: length.LengthHint}
+		err = &fault.Fault{Cause: "must be a length, but is " + asGiven(v), Hint: length.Hint}
 	}
 	switch {
 	case err != nil:
@@ -357,7 +349,7 @@ func (t *fileTable) points(key string) Points {
 		return p
 	}
 	if len(elements) < 2 {
-		t.report(p.Place, fmt.Sprintf("has %s, and needs at least two", Counted(len(elements), "point")), pointsHint)
+		t.report(p.Place, fmt.Sprintf("has %s, and needs at least two", wording.Counted(len(elements), "point")), pointsHint)
 	}
 	p.V = make([]plane.Point, 0, len(elements))
 	p.Lines = make([]int, 0, len(elements))
@@ -383,7 +375,7 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 		if len(pair) == 3 || len(pair) == 4 {
 			hint = "a decimal is written with a point, not with a comma: [1.5, 3]"
 		}
-		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, Counted(len(pair), "number")), hint)
+		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, wording.Counted(len(pair), "number")), hint)
 		return plane.Point{}
 	}
 	x, errX := r.measure(pair[0], anywhere)
@@ -398,23 +390,12 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	return plane.Point{X: x, Y: y}
 }
 
-// Counted counts things: no point, 1 point, 2 points.
-func Counted(n int, thing string) string {
-	switch n {
-	case 0:
-		return "no " + thing
-	case 1:
-		return "1 " + thing
-	}
-	return fmt.Sprintf("%d %ss", n, thing)
-}
-
 // asGiven gives a value as a message repeats it: what it is, where it is too long
 // to be repeated.
 func asGiven(v any) string {
 	switch v := v.(type) {
 	case string:
-		return length.Shown(v)
+		return wording.Quoted(v)
 	case []any:
 		return "a list"
 	case []map[string]any:

@@ -7,28 +7,28 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
 	"golang.org/x/text/unicode/norm"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a length is written as it is read off a ruler, so a
 // fraction is as good as a decimal; whatever could be read in two ways (a
 // decimal comma, 2-1/8) is refused and the plain way of writing it shown.
 
-// MaxLength is the longest length a file may give, in mm: 100 m. It is more
+// maxLength is the longest length a file may give, in mm: 100 m. It is more
 // than any bolt of cloth holds; what is longer was given in a wrong unit.
-const MaxLength = 100_000
+const maxLength = 100_000
 
 var (
-	WholeForm    = regexp.MustCompile(`^[0-9]+$`)
+	wholeForm    = regexp.MustCompile(`^[0-9]+$`)
 	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
 	fractionForm = regexp.MustCompile(`^([0-9]+)/([0-9]+)$`)
 	commaForm    = regexp.MustCompile(`^[0-9]*,[0-9]+$`)
 	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–] ?[0-9]+/[0-9]+$`)
-	HyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–]\s*([0-9¼-¾⅐-⅞])`)
+	hyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–]\s*([0-9¼-¾⅐-⅞])`)
 )
 
 // Parse reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
@@ -49,12 +49,12 @@ func Parse(s string, bare Unit) (float64, error) {
 		}
 		if meant, spelled := unitSpelled(unit); spelled {
 			return 0, &fault.Fault{
-				Cause: fmt.Sprintf("%s has its unit written out", Shown(s)),
-				Hint:  "write " + Shown(strings.TrimSpace(number)+" "+meant.String()),
+				Cause: fmt.Sprintf("%s has its unit written out", wording.Quoted(s)),
+				Hint:  "write " + wording.Quoted(strings.TrimSpace(number)+" "+meant.String()),
 			}
 		}
 		return 0, &fault.Fault{
-			Cause: fmt.Sprintf("%s has the unit %s, which is not known", Shown(s), Shown(unit)),
+			Cause: fmt.Sprintf("%s has the unit %s, which is not known", wording.Quoted(s), wording.Quoted(unit)),
 			Hint:  `the units are in, cm and mm; a number alone counts in the unit of the file`,
 		}
 	}
@@ -65,14 +65,14 @@ func Parse(s string, bare Unit) (float64, error) {
 			break
 		}
 	}
-	n, err := ParseNumber(s, number)
+	n, err := parseNumber(s, number)
 	if err != nil {
 		return 0, err
 	}
 	if negative {
 		n = -n
 	}
-	return Bounded(Shown(s), n*bare.MM())
+	return Bounded(wording.Quoted(s), n*bare.MM())
 }
 
 // WrittenUnit returns the unit that a length is written with, and whether it has
@@ -87,7 +87,7 @@ func unitSigned(sign string) (Unit, bool) {
 	if sign == `"` || sign == "″" {
 		return Inch, true
 	}
-	return UnitNamed(sign)
+	return unitNamed(sign)
 }
 
 // unitSpelled returns the unit that a word stands for.
@@ -103,13 +103,14 @@ func unitSpelled(word string) (Unit, bool) {
 	return 0, false
 }
 
-// Bounded refuses what is no length at all, or a longer one than maxLength.
-// The value 0 comes back without a sign.
+// Bounded returns a length in mm as it is: without a sign where it is 0. Refused is what is
+// no number at all, and what is longer than 100 m either way; the message calls it as it
+// was written.
 func Bounded(written string, mm float64) (float64, error) {
 	if math.IsNaN(mm) {
-		return 0, &fault.Fault{Cause: written + " is not a length", Hint: LengthHint}
+		return 0, &fault.Fault{Cause: written + " is not a length", Hint: Hint}
 	}
-	if math.Abs(mm) > MaxLength {
+	if math.Abs(mm) > maxLength {
 		return 0, &fault.Fault{Cause: written + " is more than 100 m", Hint: "check the number and its unit"}
 	}
 	if mm == 0 {
@@ -130,34 +131,34 @@ func splitUnit(s string) (number, unit string) {
 	return strings.TrimSpace(s[:end]), s[end:]
 }
 
-// ParseNumber reads a number without sign and unit. The whole length as it
+// parseNumber reads a number without sign and unit. The whole length as it
 // was written is for the messages.
-func ParseNumber(written, number string) (float64, error) {
+func parseNumber(written, number string) (float64, error) {
 	number = spelledOut(number)
 	if number == "" {
 		return 0, noLength(written)
 	}
 	if commaForm.MatchString(number) {
 		return 0, &fault.Fault{
-			Cause: fmt.Sprintf("%s is written with a comma", Shown(written)),
-			Hint:  "write a decimal with a point: " + Shown(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
+			Cause: fmt.Sprintf("%s is written with a comma", wording.Quoted(written)),
+			Hint:  "write a decimal with a point: " + wording.Quoted(strings.Replace(strings.TrimSpace(written), ",", ".", 1)),
 		}
 	}
 	if hyphenForm.MatchString(number) {
 		return 0, &fault.Fault{
-			Cause: fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", Shown(written)),
-			Hint:  "write them with a space: " + Shown(HyphenInside.ReplaceAllString(strings.TrimSpace(written), "$1 $2")),
+			Cause: fmt.Sprintf("%s joins a whole number and a fraction with a hyphen", wording.Quoted(written)),
+			Hint:  "write them with a space: " + wording.Quoted(WithoutHyphen(strings.TrimSpace(written))),
 		}
 	}
 	whole, fraction, mixed := strings.Cut(number, " ")
 	if mixed {
-		if !WholeForm.MatchString(whole) || !fractionForm.MatchString(fraction) {
+		if !wholeForm.MatchString(whole) || !fractionForm.MatchString(fraction) {
 			return 0, noLength(written)
 		}
 		n, err := parseFraction(written, fraction)
 		if err == nil && n >= 1 {
 			err = &fault.Fault{
-				Cause: fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", Shown(written)),
+				Cause: fmt.Sprintf("%s has a fraction of 1 or more beside its whole number", wording.Quoted(written)),
 				Hint:  `the fraction of a mixed number is less than 1, as in "2 1/8"`,
 			}
 		}
@@ -166,12 +167,17 @@ func ParseNumber(written, number string) (float64, error) {
 		}
 		return digits(whole) + n, nil
 	}
-	if WholeForm.MatchString(number) || decimalForm.MatchString(number) {
+	if wholeForm.MatchString(number) || decimalForm.MatchString(number) {
 		return digits(number), nil
 	}
 	return parseFraction(written, number)
 }
 
+// ParseNumber reads a number without a sign and a unit, in any of the ways in which that
+// of a length is written. The error is a *fault.Fault without a place.
+func ParseNumber(s string) (float64, error) { return parseNumber(s, s) }
+
+// parseFraction reads "3/8".
 func parseFraction(written, fraction string) (float64, error) {
 	m := fractionForm.FindStringSubmatch(fraction)
 	if m == nil {
@@ -180,7 +186,7 @@ func parseFraction(written, fraction string) (float64, error) {
 	over, under := digits(m[1]), digits(m[2])
 	if under == 0 {
 		return 0, &fault.Fault{
-			Cause: fmt.Sprintf("%s has 0 under the stroke", Shown(written)),
+			Cause: fmt.Sprintf("%s has 0 under the stroke", wording.Quoted(written)),
 			Hint:  `a fraction divides by the number under its stroke, as in "3/8"`,
 		}
 	}
@@ -214,6 +220,10 @@ func spelledOut(number string) string {
 	return strings.Join(strings.Fields(b.String()), " ")
 }
 
+// WithoutHyphen writes a space in place of the hyphen that joins a whole number and its
+// fraction: 2-1/8 becomes 2 1/8.
+func WithoutHyphen(s string) string { return hyphenInside.ReplaceAllString(s, "$1 $2") }
+
 // vulgar returns what a fraction of one letter stands for, as the Unicode
 // Character Database spells it out, "" for any other letter.
 func vulgar(r rune) string {
@@ -224,26 +234,12 @@ func vulgar(r rune) string {
 	return over + "/" + under
 }
 
-const LengthHint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`
+// Hint is what to advise somebody who wrote something that is no length.
+const Hint = `a length is a whole number, a fraction or a decimal, such as "2", "3/8", "2 1/8" or "2.125"`
 
 func noLength(written string) error {
 	if strings.TrimSpace(written) == "" {
-		return &fault.Fault{Cause: "the length is empty", Hint: LengthHint}
+		return &fault.Fault{Cause: "the length is empty", Hint: Hint}
 	}
-	return &fault.Fault{Cause: Shown(written) + " is not a length", Hint: LengthHint}
-}
-
-// maxShown is how many letters of a value a message repeats.
-const maxShown = 40
-
-// Shown gives a string as a message repeats it: in quotes, cut off where it
-// is long, control characters spelled out.
-func Shown(s string) string { return strconv.Quote(Brief(s)) }
-
-// Brief cuts off a string that is too long to be repeated.
-func Brief(s string) string {
-	if utf8.RuneCountInString(s) > maxShown {
-		return string([]rune(s)[:maxShown]) + "..."
-	}
-	return s
+	return &fault.Fault{Cause: wording.Quoted(written) + " is not a length", Hint: Hint}
 }

@@ -1,4 +1,4 @@
-package source
+package wording
 
 import (
 	"testing"
@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-func TestNearestKey(t *testing.T) {
+func TestNearest(t *testing.T) {
 	known := []string{"name", "cut", "fold", "drawn", "grain", "edge", "tuck", "pleat", "line", "notch", "see-through", "hem", "at"}
 	tests := []struct{ name, key, want string }{
 		{"a letter too few", "tuk", "tuck"},
@@ -26,7 +26,7 @@ func TestNearestKey(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			assert.Equal(t, tt.want, NearestKey(tt.key, known))
+			assert.Equal(t, tt.want, Nearest(tt.key, known))
 		})
 	}
 }

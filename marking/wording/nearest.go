@@ -1,4 +1,4 @@
-package source
+package wording
 
 import (
 	"slices"
@@ -16,9 +16,9 @@ const (
 	shortKey = 3
 )
 
-// NearestKey returns the known key that a mistyped one is most likely meant
+// Nearest returns the known key that a mistyped one is most likely meant
 // for, the first of several equally near; "" when none is near.
-func NearestKey(key string, known []string) string {
+func Nearest(key string, known []string) string {
 	key = strings.ToLower(key)
 	best, found := maxSlips+1, ""
 	for _, k := range known {

@@ -4,19 +4,19 @@ import (
 	"slices"
 )
 
+// Rules of this file: names are looked up in the file as it is written, so that a piece
+// with a mistake of its own is not reported as missing too.
+
 // Piece returns what a file says of the piece of that key; nil where it has none.
 func (s *Spec) Piece(key string) *PieceSpec {
-	if s.byKey == nil {
-		s.byKey = map[string]*PieceSpec{}
-		for i := range s.Pieces {
-			s.byKey[s.Pieces[i].Key] = &s.Pieces[i]
-		}
+	i := slices.IndexFunc(s.Pieces, func(p PieceSpec) bool { return p.Key == key })
+	if i < 0 {
+		return nil
 	}
-	return s.byKey[key]
+	return &s.Pieces[i]
 }
 
-// HasEdge reports whether a file has an edge of that name. It looks at the file as it
-// is written, so that a piece with a mistake of its own is not reported as missing too.
+// HasEdge reports whether a file has an edge of that name.
 func (s *Spec) HasEdge(piece, edge string) bool {
 	ps := s.Piece(piece)
 	return ps != nil && slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge })

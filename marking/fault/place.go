@@ -1,0 +1,49 @@
+package fault
+
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+)
+
+// Place is where something stands that somebody wrote. The zero Place is nowhere.
+type Place struct {
+	File string // as it was named; "" where it is not known, or there is none
+	Path string // dotted key, such as piece.front.edge.neck; "" is the file as a whole
+	Line int    // counted from 1; 0 when it is not known
+}
+
+// bareKey is a key that stands without quotes.
+var bareKey = regexp.MustCompile(`^[A-Za-z0-9_-]+$`)
+
+// Under returns the place of a key under this one, on the same line.
+func (p Place) Under(key string) Place {
+	if !bareKey.MatchString(key) {
+		key = strconv.Quote(key)
+	}
+	if p.Path != "" {
+		key = p.Path + "." + key
+	}
+	p.Path = key
+	return p
+}
+
+// On returns the place on another line.
+func (p Place) On(line int) Place {
+	p.Line = line
+	return p
+}
+
+// Before begins a message with the place: "linden.toml:31: piece.front: ...".
+func (p Place) Before(message string) string {
+	if p.Path != "" {
+		message = p.Path + ": " + message
+	}
+	switch {
+	case p.File == "":
+		return message
+	case p.Line == 0:
+		return p.File + ": " + message
+	}
+	return fmt.Sprintf("%s:%d: %s", p.File, p.Line, message)
+}

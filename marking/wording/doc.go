@@ -1,0 +1,11 @@
+// Package wording puts what the program says into words: in messages about a file and
+// in the notes of a sheet alike.
+//
+// In come values and names; out come the pieces of a sentence. It knows no lengths (those
+// are read and printed in the room length), no file and no sewing, and is told the words
+// it joins.
+//
+//	quote.go    what somebody wrote, as a message repeats it
+//	list.go     several things in one sentence, and how many there are
+//	nearest.go  the known word that a mistyped one is meant for
+package wording

@@ -1,0 +1,27 @@
+package wording
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Listed joins words as a sentence does, with "and" or "or" before the last: a, b or c.
+// It gives "" for none.
+func Listed(words []string, last string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	n := len(words) - 1
+	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
+}
+
+// Counted counts things: no point, 1 point, 2 points.
+func Counted(n int, thing string) string {
+	switch n {
+	case 0:
+		return "no " + thing
+	case 1:
+		return "1 " + thing
+	}
+	return fmt.Sprintf("%d %ss", n, thing)
+}
