@@ -157,7 +157,7 @@ func describeSewn(b *strings.Builder, unit length.Unit, p piece.Piece) {
 	fmt.Fprintf(b, "%s, sewn\n", p.Key)
 	for _, e := range p.Edges {
 		fmt.Fprintf(b, "  %-28s %8s", e.Key, thousandths(unit, e.Sewn.Length()))
-		if folded := thousandths(unit, e.Folded); folded != thousandths(unit, e.Sewn.Length()) {
+		if folded := thousandths(unit, e.FinishedLength); folded != thousandths(unit, e.Sewn.Length()) {
 			fmt.Fprintf(b, ", folded %s", folded)
 		}
 		b.WriteByte('\n')

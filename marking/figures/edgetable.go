@@ -22,7 +22,7 @@ func edgeSection(p *garment.Pattern, w Wording) mark.Section {
 		for _, e := range edgeFigures(piece, p.Unit) {
 			t.Rows = append(t.Rows, mark.Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), allowanceIn(e.edge, w, p.Unit)}})
 		}
-		if len(piece.Rows())+len(piece.Pleats) > 0 {
+		if len(piece.FoldRows())+len(piece.EdgePleats) > 0 {
 			t.Lines = []mark.Sentence{{Text: "sewn: with the tucks and pleats in"}}
 		}
 		s.Tables = append(s.Tables, t)
@@ -59,7 +59,7 @@ func edgeFigures(p *piece.Piece, unit length.Unit) []EdgeFigure {
 	cut := p.CutLengths()
 	var all []EdgeFigure
 	for i, e := range p.Edges {
-		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.Amount(cut[i]), Sewn: unit.Amount(e.Folded), edge: e})
+		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.Amount(cut[i]), Sewn: unit.Amount(e.FinishedLength), edge: e})
 	}
 	return all
 }

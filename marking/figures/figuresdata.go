@@ -318,13 +318,13 @@ func pieceData(p *piece.Piece, unit length.Unit) PieceData {
 			Allowance: unit.Chosen(e.edge.Allowance), Hem: unit.Chosen(e.edge.Hem), Turn: unit.Chosen(e.edge.Turn),
 		})
 	}
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		d.Tucks = append(d.Tucks, foldSetData(t.Row, "tuck", t.Width, tuckPlaces(t, unit), unit))
 	}
-	for _, pl := range p.Pleatings {
+	for _, pl := range p.PleatRows {
 		d.Pleats = append(d.Pleats, foldSetData(pl.Row, pl.Kind.String(), pl.Depth, pleatingPlaces(pl, unit), unit))
 	}
-	for _, pl := range p.Pleats {
+	for _, pl := range p.EdgePleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{
 			Key: pl.Key, Edge: p.Edges[pl.Edge].Key, From: pl.From,
 			At: unit.Amount(pl.At).AsRead(), Depth: unit.Chosen(pl.Depth), TakeUp: unit.Amount(pl.TakeUp()),
@@ -333,7 +333,7 @@ func pieceData(p *piece.Piece, unit length.Unit) PieceData {
 	return d
 }
 
-func foldSetData(r piece.Row, kind string, width float64, places []FoldPlace, unit length.Unit) FoldSetData {
+func foldSetData(r piece.FoldRow, kind string, width float64, places []FoldPlace, unit length.Unit) FoldSetData {
 	d := FoldSetData{
 		Key: r.Key, Kind: kind, Beside: r.Base.Name, Width: unit.Chosen(width),
 		Count: r.Count, InAll: r.InAll(), TakeUp: unit.Amount(r.Taken()), Each: []FoldData{},

@@ -26,7 +26,7 @@ type FoldPlace struct {
 }
 
 // tuckPlaces lists where the tucks of a set lie.
-func tuckPlaces(t piece.Tuck, unit length.Unit) []FoldPlace {
+func tuckPlaces(t piece.TuckRow, unit length.Unit) []FoldPlace {
 	var all []FoldPlace
 	for k, f := range t.Row.Folds {
 		p := FoldPlace{Number: k + 1, Fold: unit.Amount(f.At), Sewn: unit.Amount(f.Stitching)}
@@ -41,7 +41,7 @@ func tuckPlaces(t piece.Tuck, unit length.Unit) []FoldPlace {
 }
 
 // pleatingPlaces lists where the pleats of a row lie; a box or inverted one has two folds.
-func pleatingPlaces(p piece.Pleating, unit length.Unit) []FoldPlace {
+func pleatingPlaces(p piece.PleatRow, unit length.Unit) []FoldPlace {
 	var all []FoldPlace
 	for _, f := range p.Row.Folds {
 		all = append(all, FoldPlace{
@@ -66,10 +66,10 @@ func (w Wording) names(unit length.Unit) func(mm float64) string {
 // in its edges.
 func foldTables(p *piece.Piece, unit length.Unit, w Wording) []mark.Table {
 	var tables []mark.Table
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		tables = append(tables, tuckTable(t, p, unit, w))
 	}
-	for _, pl := range p.Pleatings {
+	for _, pl := range p.PleatRows {
 		tables = append(tables, pleatingTable(pl, p, unit, w))
 	}
 	return append(tables, edgePleats(p, unit, w)...)
@@ -88,7 +88,7 @@ func offLine(places []FoldPlace) []mark.Sentence {
 }
 
 // tuckTable is the table of a set of tucks.
-func tuckTable(t piece.Tuck, p *piece.Piece, unit length.Unit, w Wording) mark.Table {
+func tuckTable(t piece.TuckRow, p *piece.Piece, unit length.Unit, w Wording) mark.Table {
 	table := mark.Table{
 		Title: p.Name + ", " + sheet.DescribeTuck(t, w.names(unit))[0],
 		Heads: []string{"from " + t.Row.Base.Name, "stitch", "fold", "stitch", "when sewn"},
@@ -130,7 +130,7 @@ func tuckTable(t piece.Tuck, p *piece.Piece, unit length.Unit, w Wording) mark.T
 }
 
 // takenByRow says what all folds of a row take up.
-func takenByRow(r piece.Row, unit length.Unit, w Wording) string {
+func takenByRow(r piece.FoldRow, unit length.Unit, w Wording) string {
 	n, together := r.InAll(), unit.Amount(r.Taken())
 	if n == 1 {
 		return "it takes up " + w.length(together)
@@ -139,7 +139,7 @@ func takenByRow(r piece.Row, unit length.Unit, w Wording) string {
 }
 
 // takenByFolds says what the folds of a row take up, each and together.
-func takenByFolds(r piece.Row, unit length.Unit, each float64, w Wording) string {
+func takenByFolds(r piece.FoldRow, unit length.Unit, each float64, w Wording) string {
 	n, one := r.InAll(), unit.Amount(each)
 	if n == 1 || one.IsOff() || one.Times(n).Steps != unit.Amount(r.Taken()).Steps {
 		return takenByRow(r, unit, w)
@@ -152,7 +152,7 @@ func takenByFolds(r piece.Row, unit length.Unit, each float64, w Wording) string
 }
 
 // pleatingTable is the table of a row of pleats across a piece.
-func pleatingTable(p piece.Pleating, pc *piece.Piece, unit length.Unit, w Wording) mark.Table {
+func pleatingTable(p piece.PleatRow, pc *piece.Piece, unit length.Unit, w Wording) mark.Table {
 	table := mark.Table{
 		Title: pc.Name + ", " + sheet.DescribePleating(p, w.names(unit))[0],
 		Heads: []string{"from " + p.Row.Base.Name, "fold", "laid to", "when laid"},
@@ -178,8 +178,8 @@ func pleatingTable(p piece.Pleating, pc *piece.Piece, unit length.Unit, w Wordin
 func edgePleats(p *piece.Piece, unit length.Unit, w Wording) []mark.Table {
 	var tables []mark.Table
 	var lines []FoldPlace // of the set that is being listed
-	for i, pleat := range p.Pleats {
-		if i == 0 || p.Pleats[i-1].Key != pleat.Key {
+	for i, pleat := range p.EdgePleats {
+		if i == 0 || p.EdgePleats[i-1].Key != pleat.Key {
 			tables = append(tables, mark.Table{
 				Title: fmt.Sprintf("%s, %s: in %s, from %s", p.Name, pleat.Key, p.Edges[pleat.Edge].Key, pleat.From),
 				Heads: []string{"along the edge", "fold", "takes up"},
@@ -190,7 +190,7 @@ func edgePleats(p *piece.Piece, unit length.Unit, w Wording) []mark.Table {
 		table.Rows = append(table.Rows, mark.Row{Cells: []string{
 			"pleat " + strconv.Itoa(len(table.Rows)+1), w.reading(at), w.cell(unit.Amount(pleat.TakeUp())),
 		}})
-		if i+1 == len(p.Pleats) || p.Pleats[i+1].Key != pleat.Key {
+		if i+1 == len(p.EdgePleats) || p.EdgePleats[i+1].Key != pleat.Key {
 			each := "each"
 			if len(table.Rows) == 1 {
 				each = "it"

@@ -117,7 +117,7 @@ func seamJogs(s garment.Seam, end garment.SeamEnd, w Wording) []string {
 	sewn := end.Past != 0
 	cut := end.CutJogKnown && end.CutPast != 0
 	switch {
-	case sewn && cut && end.Past == end.CutPast && (end.Jog.Steps == end.CutJog.Steps || math.Abs(end.Jog.MM-end.CutJog.MM) < piece.LeastFolded):
+	case sewn && cut && end.Past == end.CutPast && (end.Jog.Steps == end.CutJog.Steps || math.Abs(end.Jog.MM-end.CutJog.MM) < piece.LeastTakeUp):
 		return []string{past(end.Past, "", end.Jog)}
 	case sewn && cut:
 		return []string{past(end.Past, "", end.Jog), past(end.CutPast, "the cut edge of ", end.CutJog)}

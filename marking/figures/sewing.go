@@ -20,7 +20,7 @@ func sewingSection(p *garment.Pattern, w Wording) mark.Section {
 		s.Lines = append(s.Lines, mark.Sentence{Text: strings.TrimSuffix(one.Name+": "+one.Value, " "), Blank: one.Value == ""})
 	}
 	for i := range p.Pieces {
-		for _, t := range p.Pieces[i].Tucks {
+		for _, t := range p.Pieces[i].TuckRows {
 			name := fmt.Sprintf("sample of %s, %s: ", p.Pieces[i].Name, t.Key)
 			if t.Sampled {
 				s.Lines = append(s.Lines, mark.Sentence{Text: name + fmt.Sprintf("%s took up %s", wording.Counted(t.Sample.Tucks.V, "tuck"),

@@ -116,10 +116,10 @@ func (p *Pattern) course(name string, spec *source.Spec) Course {
 	var onAxis bool // both halves of a piece on the fold have it together
 	if c.At = c.Of.Edge(edgeKey); c.At >= 0 {
 		e := c.Of.Edges[c.At]
-		c.line, c.Length, onAxis = e.Sewn, p.Unit.Amount(e.Folded), e.OnFold
+		c.line, c.Length, onAxis = e.Sewn, p.Unit.Amount(e.FinishedLength), e.OnFold
 	} else {
 		line := c.Of.Line(edgeKey)
-		c.line, c.Length = line.Path, p.Unit.Amount(line.Folded)
+		c.line, c.Length = line.Path, p.Unit.Amount(line.FinishedLength)
 		onAxis = c.Of.OnAxis(c.line)
 	}
 	c.Times = c.Of.SideTimes()

@@ -207,7 +207,7 @@ func TestLineFromSeamToSeam(t *testing.T) {
 func TestFoldUnderATuckAboutIt(t *testing.T) {
 	for _, drawn := range []string{"flat", "finished"} {
 		piece := sketched(t, "0.5", "fold = \"left\"\ndrawn = \""+drawn+"\"\n"+sketch.Rect("10")+"\n---\n"+sketch.Rows("tuck a left 1/4 2 0 | gap = 0.25"))
-		assert.InDelta(t, 7, piece.Edges[piece.Edge("left")].Folded/25.4, 1e-6, drawn)
+		assert.InDelta(t, 7, piece.Edges[piece.Edge("left")].FinishedLength/25.4, 1e-6, drawn)
 	}
 }
 

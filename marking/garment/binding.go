@@ -82,14 +82,14 @@ func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *pie
 	if s.Square.Given() {
 		if p.ClothWidth > 0 && s.Square.V > p.ClothWidth+length.Rounding {
 			found.Add(s.Square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
-				found.Given(s.Square.V), found.Given(p.ClothWidth))
+				found.Written(s.Square.V), found.Written(p.ClothWidth))
 			return b, false
 		}
 		b.Square = p.Unit.Chosen(s.Square.V)
 		b.Strips = b.stripsOf(s.Square.V, mostBias)
 		if b.Strips == 0 {
 			found.Add(s.Square.Place, "take a larger square", "a square of %s does not give the %s of bias strip, %s wide, that this binding takes",
-				found.Given(s.Square.V), b.Length, b.Cut)
+				found.Written(s.Square.V), b.Length, b.Cut)
 		}
 		return b, b.Strips > 0
 	}

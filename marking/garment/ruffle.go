@@ -94,7 +94,7 @@ func (p *Pattern) newRuffle(s source.RuffleSpec, spec *source.Spec, found *piece
 			at = s.Place
 		}
 		found.Add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
-			found.Given(r.Joining.MM), found.Given(p.ClothWidth))
+			found.Written(r.Joining.MM), found.Written(p.ClothWidth))
 		return r, false
 	}
 	n := r.stripsOf(usable)

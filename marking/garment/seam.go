@@ -58,8 +58,8 @@ type cutEdge struct {
 func cutEdges(p *piece.Piece) []cutEdge {
 	var all []cutEdge
 	for i, length := range p.CutLengths() {
-		folded := p.FoldedAlong(i, p.Edges[i].Path)
-		all = append(all, cutEdge{length, math.Abs(length-folded) < piece.LeastFolded})
+		folded := p.FinishedAlong(i, p.Edges[i].Path)
+		all = append(all, cutEdge{length, math.Abs(length-folded) < piece.LeastTakeUp})
 	}
 	return all
 }
@@ -91,9 +91,9 @@ func (p *Pattern) newSeam(s source.SeamSpec, spec *source.Spec, cuts map[*piece.
 			c.Cut = p.Unit.Amount(cut.length)
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
 			seam.Plain = seam.Plain && cut.plain
-			if e := c.Of.Edges[c.At]; e.Folded < piece.LeastSeam && e.Folded < e.Sewn.Length()-piece.LeastFolded {
+			if e := c.Of.Edges[c.At]; e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
 				found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
-					c.Piece+"."+c.Edge, found.NothingOr(e.Folded))
+					c.Piece+"."+c.Edge, found.NothingOr(e.FinishedLength))
 			}
 		}
 		seam.Sides[i] = side

@@ -60,14 +60,14 @@ func sewnEnds(p *piece.Piece, edge int) [2]sewnEnd {
 		{
 			neighbour: p.Edges[before].Key,
 			angle:     piece.TurnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
-			beyond:    p.FoldedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
+			beyond:    p.FinishedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
 			reaches:   p.Corners[before].After.Out && !p.Edges[before].OnFold,
 			place:     p.Edges[before].Place,
 		},
 		{
 			neighbour: p.Edges[after].Key,
 			angle:     piece.TurnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
-			beyond:    p.FoldedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
+			beyond:    p.FinishedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
 			reaches:   p.Corners[edge].Before.Out && !p.Edges[after].OnFold,
 			place:     p.Edges[after].Place,
 		},

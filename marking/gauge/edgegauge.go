@@ -99,7 +99,7 @@ func foldsRunInto(p *piece.Piece, edge int) bool {
 	for _, line := range p.Flat.Lines[edge] {
 		flat += line.Length()
 	}
-	return math.Abs(drawn-flat) > sameCard || math.Abs(drawn-p.FoldedLength(p.Edges[edge].Line)) > sameCard
+	return math.Abs(drawn-flat) > sameCard || math.Abs(drawn-p.FinishedLength(p.Edges[edge].Line)) > sameCard
 }
 
 // edgeGauges returns the gauges of the marked edges, in the order of the file.
@@ -159,7 +159,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
 	if foldsRunInto(g.piece, g.index) {
 		when := "before the tucks and pleats that run into the edge are in"
-		if g.piece.Finished {
+		if g.piece.DrawnFinished {
 			when = "when the tucks and pleats that run into the edge are in"
 		}
 		notes = append(notes, "lay it on "+when)

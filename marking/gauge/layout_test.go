@@ -117,8 +117,8 @@ func (c frontCase) checkEdges(t *rapid.T, p *piece.Piece) {
 		if want := e.Path.Length(); math.Abs(outside[i]-want) > 1e-3 {
 			t.Fatalf("outside the strips %q measures %v, and finished %v", e.Key, outside[i], want)
 		}
-		if want := outside[i] + open[i]; math.Abs(e.Folded-want) > 1e-3 && !c.mixed() {
-			t.Fatalf("with its folds in %q is said to measure %v, not %v", e.Key, e.Folded, want)
+		if want := outside[i] + open[i]; math.Abs(e.FinishedLength-want) > 1e-3 && !c.mixed() {
+			t.Fatalf("with its folds in %q is said to measure %v, not %v", e.Key, e.FinishedLength, want)
 		}
 	}
 }

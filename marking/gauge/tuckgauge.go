@@ -53,10 +53,10 @@ type tuckKey struct{ width, gap float64 }
 func tuckKinds(p *garment.Pattern) []*tuckKind {
 	var kinds []*tuckKind
 	rows, widths := map[tuckKey]*tuckKind{}, map[float64]*tuckKind{}
-	each := func(visit func(t piece.Tuck, set string)) {
+	each := func(visit func(t piece.TuckRow, set string)) {
 		for i := range p.Pieces {
 			piece := &p.Pieces[i]
-			for _, t := range piece.Tucks {
+			for _, t := range piece.TuckRows {
 				if t.Twin || t.Width < length.Hair {
 					continue
 				}
@@ -75,7 +75,7 @@ func tuckKinds(p *garment.Pattern) []*tuckKind {
 		}
 		return k
 	}
-	each(func(t piece.Tuck, set string) {
+	each(func(t piece.TuckRow, set string) {
 		if t.Count < 2 {
 			return
 		}
@@ -85,7 +85,7 @@ func tuckKinds(p *garment.Pattern) []*tuckKind {
 		}
 		rows[key].sets = append(rows[key].sets, set)
 	})
-	each(func(t piece.Tuck, set string) {
+	each(func(t piece.TuckRow, set string) {
 		if t.Count >= 2 {
 			return
 		}

@@ -40,7 +40,7 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 		pattern, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front("a: 0,0 900,0\nb: 900,0 900,300\nc: 900,300 0,300\nd: 0,300 0,0\n---\n\n"+
 			fmt.Sprintf("[tuck.t]\nbeside = \"d\"\nwidth = %v\ncount = 2\nfirst = 200\ngap = %v\n", width, gap)+sample))
 		require.NoError(t, err)
-		tuck := pattern.Pieces[0].Tucks[0]
+		tuck := pattern.Pieces[0].TuckRows[0]
 		all := tuckGauges(pattern)
 		require.Len(t, all, 1)
 		requireCard(t, all[0])

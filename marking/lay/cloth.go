@@ -64,7 +64,7 @@ func itemsOf(p *garment.Pattern) []Item {
 		}
 		outline, whole := piece.TornWhole()
 		item := Item{Name: piece.Name, Outline: outline, Grain: piece.GrainDirection, Count: piece.Cut}
-		if axis := piece.FoldEdge(); axis >= 0 && !whole {
+		if axis := piece.EdgeOnFold(); axis >= 0 && !whole {
 			edge := piece.FlatEdge(axis)
 			item.Fold = plane.Path{edge[0], edge[len(edge)-1]}
 		}

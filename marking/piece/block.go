@@ -20,24 +20,24 @@ import (
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {
-	Width   float64 // across the tucks, as torn
-	Length  float64 // along the tucks
-	TakeUp  float64 // of all tucks of the whole block
-	Top     float64 // what the top edge must measure after stitching
-	Widest  float64 // of the finished piece, the whole of it
-	Ends    float64 // spare cloth at top and at bottom
-	Sides   float64 // spare cloth at each side
-	Folds   int     // tucks and pleats of the whole block
-	Cut     int     // how many blocks
-	Measure *Measure
+	Width     float64 // across the tucks, as torn
+	Length    float64 // along the tucks
+	TakeUp    float64 // of all tucks of the whole block
+	Top       float64 // what the top edge must measure after stitching
+	Widest    float64 // of the finished piece, the whole of it
+	Ends      float64 // spare cloth at top and at bottom
+	Sides     float64 // spare cloth at each side
+	FoldCount int     // tucks and pleats of the whole block
+	Cut       int     // how many blocks
+	Measured  *MeasuredTop
 
-	Folding flatFolding
-	Us, vs  Stretch // of the finished piece as it is drawn
-	Up      float64 // +1 where the top edge lies at greater v
+	Group  FlatGroup
+	Us, vs Stretch // of the finished piece as it is drawn
+	Up     float64 // +1 where the top edge lies at greater v
 }
 
-// Measure is what the top edge of a block measured once it was stitched.
-type Measure struct {
+// MeasuredTop is what the top edge of a block measured once it was stitched.
+type MeasuredTop struct {
 	Top  float64
 	Took float64 // by one fold on average
 	// Alike tells that all folds are asked for equally wide, so that the average
@@ -59,10 +59,10 @@ const defaultEnds = 25.4 / 2
 const leastLeft = 25.4 / 8
 
 // checkBlock works out the block of a piece, which has been unfolded.
-func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []flatFolding, found *Findings) {
+func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []FlatGroup, found *Findings) {
 	bs := ps.Block
 	switch {
-	case !piece.Finished:
+	case !piece.DrawnFinished:
 		found.Add(bs.Place, `draw the outline as the finished piece lies, and write drawn = "finished"`,
 			"a block is tucked before the piece is cut, so the piece is drawn finished")
 		return
@@ -73,12 +73,12 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []flat
 		found.Add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Folding: all[0], Up: all[0].up()}
+	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
 	if bs.Ends.Given() {
 		b.Ends = bs.Ends.V
 	}
 	b.Us, b.vs = extentOf(piece.Outline, b.u, b.V)
-	if piece.OnFold && !b.Folding.OnAxis && !b.openOut(piece, found) {
+	if piece.OnFold && !b.Group.OnAxis && !b.openOut(piece, found) {
 		return
 	}
 	b.takeSizes(spec.Unit.V)
@@ -92,11 +92,11 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []flat
 // takeSizes works out how large the block is torn.
 func (b *Block) takeSizes(unit length.Unit) {
 	b.Widest = b.Us.To - b.Us.From
-	if b.Folding.OnAxis {
+	if b.Group.OnAxis {
 		b.Widest = 2 * b.Us.To
 	}
-	folds := b.Folding.Flat.Folds()
-	b.Folds = len(folds)
+	folds := b.Group.Folding.Folds()
+	b.FoldCount = len(folds)
 	for _, one := range folds {
 		b.TakeUp += 2 * one.Width
 	}
@@ -112,13 +112,13 @@ func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 	if took < b.TakeUp/2-SamePoint {
 		found.Add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
 			"a block torn %s wide measures %s with all its %s in, which should take up %s",
-			found.mm(b.Width), found.Given(measured.V), b.What(), found.mm(b.TakeUp))
+			found.Length(b.Width), found.Written(measured.V), b.What(), found.Length(b.TakeUp))
 		return false
 	}
-	folds := b.Folding.Flat.Folds()
-	b.Measure = &Measure{
+	folds := b.Group.Folding.Folds()
+	b.Measured = &MeasuredTop{
 		Top:   measured.V,
-		Took:  took / float64(b.Folds),
+		Took:  took / float64(b.FoldCount),
 		Alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
 		Spare: measured.V - b.Widest,
 		place: measured.Place,
@@ -129,21 +129,21 @@ func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 // openOut has the block of a piece whose folds run square to the fold of the cloth
 // reach over both halves of it, along the folds.
 func (b *Block) openOut(piece *Piece, found *Findings) bool {
-	for _, r := range b.Folding.Rows {
+	for _, r := range b.Group.Rows {
 		if r.Folds[0].End.Given {
 			found.Add(r.ends.Length.Place, "draw the whole piece, or have them run from edge to edge",
 				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.Kind)
 			return false
 		}
 	}
-	axis := b.V(piece.Edges[piece.FoldEdge()].Path[0])
+	axis := b.V(piece.Edges[piece.EdgeOnFold()].Path[0])
 	b.vs = Stretch{min(b.vs.From, 2*axis-b.vs.To), max(b.vs.To, 2*axis-b.vs.From)}
 	return true
 }
 
 // up is +1 where the tops of the folds lie at greater v, -1 where at less. Folds
 // without an end have their top where the drawing has it.
-func (f folding) up() float64 {
+func (f FoldGroup) up() float64 {
 	for _, r := range f.Rows {
 		if end := r.Folds[0].End; end.Given {
 			return -math.Copysign(1, r.Base.Along.Mul(end.down).Dot(f.Out.Left()))
@@ -164,14 +164,14 @@ func (b *Block) checkCloth(piece *Piece, bs *source.BlockSpec, width source.Leng
 		if b.Length > width.V+SamePoint {
 			found.Add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
 				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",
-				found.mm(b.Width), found.mm(b.Length), found.Given(width.V), found.mm(b.Length-width.V))
+				found.Length(b.Width), found.Length(b.Length), found.Written(width.V), found.Length(b.Length-width.V))
 		}
 		return
 	}
 	if b.Width > width.V+SamePoint {
 		found.Add(bs.Place, "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck",
 			"the block is %s wide, and the cloth is %s between the selvages: %s too narrow",
-			found.mm(b.Width), found.Given(width.V), found.mm(b.Width-width.V))
+			found.Length(b.Width), found.Written(width.V), found.Length(b.Width-width.V))
 	}
 }
 
@@ -187,7 +187,7 @@ func (b *Block) Tear(unit length.Unit) string {
 
 // allTucks reports whether none of the folds of the block is a pleat.
 func (b *Block) allTucks() bool {
-	return !slices.ContainsFunc(b.Folding.Rows, func(r Row) bool { return r.Kind != tuckFolds })
+	return !slices.ContainsFunc(b.Group.Rows, func(r FoldRow) bool { return r.Kind != TuckFolds })
 }
 
 // What names the folds of the block: "tucks", or "folds" where some are pleats.
@@ -208,14 +208,14 @@ func (b *Block) Notes(unit length.Unit) []string {
 	}
 }
 
-// Measured says what the stitched block measured, and what follows, in parts, as it
+// MeasuredNotes says what the stitched block measured, and what follows, in parts, as it
 // is read on a ruler. What one fold took is told as a sample that gives it: a
 // fraction of it would be finer than any ruler.
-func (b *Block) Measured(piece *Piece, unit length.Unit) []string {
-	m := b.Measure
+func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
+	m := b.Measured
 	top, should := unit.Print(m.Top), unit.Print(b.Top)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
-	took := fmt.Sprintf("the %d %s took up %s", b.Folds, b.What(), unit.Print(b.Width-m.Top))
+	took := fmt.Sprintf("the %d %s took up %s", b.FoldCount, b.What(), unit.Print(b.Width-m.Top))
 	if top == should {
 		return []string{edge, took, b.Fit(piece, unit)}
 	}
@@ -224,18 +224,18 @@ func (b *Block) Measured(piece *Piece, unit length.Unit) []string {
 	parts := []string{edge, took, b.Fit(piece, unit)}
 	if m.Alike && b.allTucks() {
 		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
-			b.Folds, unit.Names(b.Width), unit.Names(m.Top)))
+			b.FoldCount, unit.Names(b.Width), unit.Names(m.Top)))
 	}
 	return parts
 }
 
 // Fit says whether the piece can be cut from the block as it has become.
 func (b *Block) Fit(piece *Piece, unit length.Unit) string {
-	spare, where := b.Measure.Spare, "in all"
-	if b.Folding.OnAxis { // the centre lies in the middle
+	spare, where := b.Measured.Spare, "in all"
+	if b.Group.OnAxis { // the centre lies in the middle
 		spare, where = spare/2, "at each side"
 	}
-	if unit.Print(b.Measure.Top) == unit.Print(b.Widest) {
+	if unit.Print(b.Measured.Top) == unit.Print(b.Widest) {
 		return "the piece just fits"
 	}
 	if spare > 0 {
@@ -259,7 +259,7 @@ func (b *Block) Fit(piece *Piece, unit length.Unit) string {
 func (b *Block) SideAllowance(piece *Piece) float64 {
 	narrowest := math.Inf(1)
 	for _, side := range []float64{-1, 1} {
-		if side < 0 && b.Folding.OnAxis {
+		if side < 0 && b.Group.OnAxis {
 			continue // the centre
 		}
 		widest := b.Us.To
@@ -273,7 +273,7 @@ func (b *Block) SideAllowance(piece *Piece) float64 {
 				if side*(widest-from) > SamePoint && side*(widest-to) > SamePoint {
 					continue
 				}
-				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Folding.Out.Left())
+				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Group.Out.Left())
 				if math.Abs(along) > steepest {
 					steepest, allowance = math.Abs(along), e.Allowance
 				}

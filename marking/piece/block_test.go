@@ -62,7 +62,7 @@ func TestHowLargeABlockIs(t *testing.T) {
 			assert.InDelta(t, c.takeUp, b.TakeUp/25.4, 1e-9, "take-up")
 			assert.InDelta(t, c.top, b.Top/25.4, 1e-9, "the top edge, stitched")
 			assert.InDelta(t, b.Width-b.TakeUp, b.Top, 1e-9, "width less take-up")
-			assert.Equal(t, c.folds, b.Folds, "tucks of the whole block")
+			assert.Equal(t, c.folds, b.FoldCount, "tucks of the whole block")
 		})
 	}
 }
@@ -152,7 +152,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			assert.Equal(t, c.want, strings.Join(piece.Block.Measured(piece, length.Inch), "; "))
+			assert.Equal(t, c.want, strings.Join(piece.Block.MeasuredNotes(piece, length.Inch), "; "))
 			at := ""
 			for _, r := range pattern.Remarks {
 				if r.Text == c.want {
@@ -168,7 +168,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 		require.NoError(t, err)
 		piece := &pattern.Pieces[0]
 		assert.Equal(t, "the top edge measures 12.6 cm and should measure 12 cm; the 12 tucks took up 5.4 cm instead of 6 cm; the piece fits, with 0.3 cm to spare at each side; "+
-			"for the next one: sample = {tucks = 12, flat = \"18 cm\", sewn = \"12.6 cm\"}", strings.Join(piece.Block.Measured(piece, length.Centimetre), "; "))
+			"for the next one: sample = {tucks = 12, flat = \"18 cm\", sewn = \"12.6 cm\"}", strings.Join(piece.Block.MeasuredNotes(piece, length.Centimetre), "; "))
 	})
 }
 
@@ -177,7 +177,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 func TestTheSampleThatAMeasuredBlockGives(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 6\nfirst = \"3/8\"\ngap = 0\n"
 	piece, _ := blockOf(t, sketch.Bosom+set+"\n[block]\nmeasured = \"11 1/4\"\n")
-	told := piece.Block.Measured(piece, length.Inch)
+	told := piece.Block.MeasuredNotes(piece, length.Inch)
 	_, sample, found := strings.Cut(told[len(told)-1], "for the next one: ")
 	require.True(t, found, told)
 	next, _ := blockOf(t, sketch.Bosom+strings.Replace(set, "3/8", "1/2", 1)+sample+"\n[block]\n")

@@ -44,7 +44,7 @@ func likePiece(spec *source.Spec, key string) string {
 // then what refers to them. Without an outline nothing further can be said, and
 // without stitch lines nothing of what is measured from them.
 func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
-	piece := &Piece{Key: ps.Key, Place: ps.Place, Name: ps.Title(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight, Transfers: ps.Transfer.V, Finished: ps.Drawn.V == source.DrawnFinished}
+	piece := &Piece{Key: ps.Key, Place: ps.Place, Name: ps.Title(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(), Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight, Transfers: ps.Transfer.V, DrawnFinished: ps.Drawn.V == source.DrawnFinished}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V
 	}
@@ -86,11 +86,11 @@ func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
 	f.List = append(f.List, &fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
-// mm prints a length that was worked out, as it is read on a ruler.
-func (f *Findings) mm(v float64) string { return f.Unit.Print(v) }
+// Length prints a length that was worked out, as it is read on a ruler.
+func (f *Findings) Length(v float64) string { return f.Unit.Print(v) }
 
-// Given prints a length that the file gives, as it may stand there.
-func (f *Findings) Given(v float64) string { return f.Unit.Names(v) }
+// Written prints a length that the file gives, as it may stand there.
+func (f *Findings) Written(v float64) string { return f.Unit.Names(v) }
 
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".

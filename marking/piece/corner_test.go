@@ -88,7 +88,7 @@ func TestStepAtTheEndOfAPlacket(t *testing.T) {
 	assert.Equal(t, "2,15 2,9", sketch.Inches(p.Line("guide").Path), "a line along the placket")
 	// Square to the seam from (0, 9): 0.375 along (9, 1.28089), made 1 long.
 	assert.Equal(t, "0.371,9.053", sketch.Inches(seam.Line[:1]), "the seam below begins square to its edge")
-	length := func(key string) float64 { return p.Line(key).Folded / 25.4 }
+	length := func(key string) float64 { return p.Line(key).FinishedLength / 25.4 }
 	assert.InDelta(t, 5-1.25, length("across"), 1e-4, "from the hem of the placket")
 	from := 1.28089/9 + 0.375*math.Hypot(9, 1.28089)/9
 	assert.InDelta(t, 5-from, length("below"), 1e-4, "from the seam")

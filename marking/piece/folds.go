@@ -36,7 +36,7 @@ func makeFolds(piece *Piece, ps source.PieceSpec, marks []mark.Mark, found *Find
 	}
 	all := foldings(piece, rows)
 	switch {
-	case !piece.Finished:
+	case !piece.DrawnFinished:
 		return foldPiece(piece, drawn, all, found)
 	case ps.Block == nil:
 		return unfoldPiece(piece, drawn, all, found)
@@ -46,22 +46,22 @@ func makeFolds(piece *Piece, ps source.PieceSpec, marks []mark.Mark, found *Find
 
 // foldedPiece is what the folds of a piece make of it.
 type foldedPiece struct {
-	flat     *layout
+	flat     *Shape
 	outline  plane.Path // with all folds in; nil without folds, or where it has no one shape
 	inFolds  inFolds
 	rows     []laidRow
-	foldings []flatFolding // of a piece that is drawn finished
+	foldings []FlatGroup // of a piece that is drawn finished
 }
 
 // take gives the piece what its folds make of it.
 func (p *Piece) take(made foldedPiece) {
-	p.Flat, p.Folded, p.inFolds = made.flat, made.outline, made.inFolds
+	p.Flat, p.FinishedOutline, p.inFolds = made.flat, made.outline, made.inFolds
 	for _, laid := range made.rows {
-		if n := laid.row.nth; n < len(p.Tucks) {
-			p.Tucks[n] = p.Tucks[n].with(laid)
+		if n := laid.row.nth; n < len(p.TuckRows) {
+			p.TuckRows[n] = p.TuckRows[n].with(laid)
 		} else {
-			n -= len(p.Tucks)
-			p.Pleatings[n] = p.Pleatings[n].with(laid)
+			n -= len(p.TuckRows)
+			p.PleatRows[n] = p.PleatRows[n].with(laid)
 		}
 	}
 }
@@ -71,16 +71,16 @@ func (p *Piece) take(made foldedPiece) {
 func (p *Piece) measure() {
 	for i := range p.Edges {
 		e := &p.Edges[i]
-		e.Folded = p.FoldedAlong(i, e.Sewn)
-		if e.OnFold && e.Folded < LeastFolded {
-			e.Folded = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
+		e.FinishedLength = p.FinishedAlong(i, e.Sewn)
+		if e.OnFold && e.FinishedLength < LeastTakeUp {
+			e.FinishedLength = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
 		}
 	}
 	for i := range p.Lines {
 		l := &p.Lines[i]
-		l.Folded = 0
+		l.FinishedLength = 0
 		for _, part := range seenOf(l.Path, p.Seams) {
-			l.Folded += p.FoldedLength(part)
+			l.FinishedLength += p.FinishedLength(part)
 		}
 	}
 }
@@ -100,22 +100,22 @@ func seenOf(line plane.Path, within *plane.Tree) []plane.Path {
 
 // readRows reads the rows of a piece, in the order of the file, whether tucks or
 // pleats.
-func readRows(piece *Piece, ps source.PieceSpec, found *Findings) ([]Row, bool) {
+func readRows(piece *Piece, ps source.PieceSpec, found *Findings) ([]FoldRow, bool) {
 	ok := true
 	for _, ts := range ps.Tucks {
-		t, fine := newTuck(piece, ts, found)
+		t, fine := newTuckRow(piece, ts, found)
 		ok = ok && fine
-		piece.Tucks = append(piece.Tucks, t)
+		piece.TuckRows = append(piece.TuckRows, t)
 	}
 	for _, s := range ps.Pleatings {
-		p, fine := newPleating(piece, s, found)
+		p, fine := newPleatRow(piece, s, found)
 		ok = ok && fine
-		piece.Pleatings = append(piece.Pleatings, p)
+		piece.PleatRows = append(piece.PleatRows, p)
 	}
 	if !ok {
 		return nil, false
 	}
-	rows, folds := piece.Rows(), 0
+	rows, folds := piece.FoldRows(), 0
 	for n := range rows {
 		rows[n].nth = n
 		if folds += len(rows[n].Folds); folds > mostTakeUps {
@@ -124,18 +124,18 @@ func readRows(piece *Piece, ps source.PieceSpec, found *Findings) ([]Row, bool) 
 		}
 	}
 	// In the order of the file: what stands first is folded first.
-	slices.SortStableFunc(rows, func(a, b Row) int { return a.place.Line - b.place.Line })
+	slices.SortStableFunc(rows, func(a, b FoldRow) int { return a.place.Line - b.place.Line })
 	return rows, true
 }
 
 // foldPiece lays the rows of a piece that is drawn flat, and folds it.
-func foldPiece(piece *Piece, drawn *layout, all []folding, found *Findings) (made foldedPiece, ok bool) {
+func foldPiece(piece *Piece, drawn *Shape, all []FoldGroup, found *Findings) (made foldedPiece, ok bool) {
 	made.flat, ok = drawn, true
-	var ended []folding
+	var ended []FoldGroup
 	for _, f := range all {
-		var rows []Row
+		var rows []FoldRow
 		for _, r := range f.Rows {
-			r, fine := r.byItself().ended(piece, func(one fold) float64 { return one.At }, found)
+			r, fine := r.byItself().ended(piece, func(one Fold) float64 { return one.At }, found)
 			laid := laidRow{row: r, lines: make([][][]plane.Path, len(r.Folds))}
 			if fine {
 				laid, fine = r.laid(piece.Tree, found)
@@ -170,7 +170,7 @@ func foldPiece(piece *Piece, drawn *layout, all []folding, found *Findings) (mad
 }
 
 // stitchedAs returns laid rows with the stitching that rows among them have.
-func stitchedAs(laid []laidRow, rows []Row) []laidRow {
+func stitchedAs(laid []laidRow, rows []FoldRow) []laidRow {
 	laid = slices.Clone(laid)
 	for i := range laid {
 		for _, r := range rows {
@@ -192,7 +192,7 @@ func drawIn(foldings []*plane.Folding, p plane.Path) plane.Path {
 
 // carriedOn returns the folding with its rows where they lie once an earlier one is
 // folded.
-func (f folding) carriedOn(earlier *plane.Folding) folding {
+func (f FoldGroup) carriedOn(earlier *plane.Folding) FoldGroup {
 	f.Origin = earlier.DrawnIn(f.Origin)
 	f.Rows = slices.Clone(f.Rows)
 	for i := range f.Rows {
@@ -203,20 +203,20 @@ func (f folding) carriedOn(earlier *plane.Folding) folding {
 
 // drawnFinished returns the foldings of a piece that is drawn finished, with their
 // stitching and their ends.
-func drawnFinished(piece *Piece, all []folding, found *Findings) ([]folding, bool) {
+func drawnFinished(piece *Piece, all []FoldGroup, found *Findings) ([]FoldGroup, bool) {
 	if !checkSquare(all, found) {
 		return nil, false
 	}
 	ok := true
-	var drawn []folding
+	var drawn []FoldGroup
 	for _, f := range all {
 		f, fine := f.settled(found)
 		if !fine {
 			return nil, false
 		}
-		var rows []Row
+		var rows []FoldRow
 		for _, r := range f.Rows {
-			r, fine := r.ended(piece, func(one fold) float64 { return one.Stitching }, found)
+			r, fine := r.ended(piece, func(one Fold) float64 { return one.Stitching }, found)
 			ok = fine && f.checkStitching(piece, r, found) && ok
 			rows = append(rows, r)
 		}
@@ -227,14 +227,14 @@ func drawnFinished(piece *Piece, all []folding, found *Findings) ([]folding, boo
 
 // unfoldPiece takes a piece that is drawn finished to the flat cloth, and lays its
 // rows there.
-func unfoldPiece(piece *Piece, drawn *layout, all []folding, found *Findings) (foldedPiece, bool) {
+func unfoldPiece(piece *Piece, drawn *Shape, all []FoldGroup, found *Findings) (foldedPiece, bool) {
 	made := foldedPiece{flat: drawn}
 	finished, ok := drawnFinished(piece, all, found)
 	if !ok || len(all) == 0 {
 		return made, ok
 	}
 	now := drawn
-	flat := make([]flatFolding, len(all))
+	flat := make([]FlatGroup, len(all))
 	laid := make([][]laidRow, len(all))
 	for i, f := range slices.Backward(finished) {
 		if flat[i], ok = f.flattenedBefore(flat[i+1:], found); !ok {
@@ -264,18 +264,18 @@ func unfoldPiece(piece *Piece, drawn *layout, all []folding, found *Findings) (f
 
 // unfoldBlock finds the places of the folds of a piece that is cut from a tucked block.
 // Such a piece never lies flat.
-func unfoldBlock(piece *Piece, drawn *layout, all []folding, found *Findings) (foldedPiece, bool) {
+func unfoldBlock(piece *Piece, drawn *Shape, all []FoldGroup, found *Findings) (foldedPiece, bool) {
 	made := foldedPiece{flat: drawn}
 	finished, ok := drawnFinished(piece, all, found)
 	if !ok || len(all) == 0 {
 		return made, ok
 	}
-	flat := make([]flatFolding, len(all))
+	flat := make([]FlatGroup, len(all))
 	for i, f := range slices.Backward(finished) {
 		if flat[i], ok = f.flattenedBefore(flat[i+1:], found); !ok {
 			return made, false
 		}
-		flat[i].Flat.Over(drawn.Outline.Path)
+		flat[i].Folding.Over(drawn.Outline.Path)
 		for k, r := range flat[i].Rows {
 			made.rows = append(made.rows, laidRow{row: f.Rows[k], lines: make([][][]plane.Path, len(r.Folds)), end: r.EndLine()})
 		}
@@ -289,7 +289,7 @@ func unfoldBlock(piece *Piece, drawn *layout, all []folding, found *Findings) (f
 
 // checkSquare looks whether the rows of a piece that is drawn finished run one way,
 // or two ways square to each other.
-func checkSquare(all []folding, found *Findings) bool {
+func checkSquare(all []FoldGroup, found *Findings) bool {
 	for i, f := range all {
 		for _, g := range all[:i] {
 			if math.Abs(f.Out.Dot(g.Out)) > squareWithin {
@@ -310,7 +310,7 @@ const squareWithin = 0.0087
 
 // checkStitching looks whether the stitching of every fold of a row lies on the piece,
 // which is drawn finished, and its flap as well.
-func (f folding) checkStitching(piece *Piece, r Row, found *Findings) bool {
+func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool {
 	us, _ := r.Base.Extent(piece.Outline)
 	lies := func(u float64) bool {
 		return len(r.Base.Chords(piece.Tree, u)) > 0 || math.Abs(u-us.From) < SamePoint || math.Abs(u-us.To) < SamePoint
@@ -319,7 +319,7 @@ func (f folding) checkStitching(piece *Piece, r Row, found *Findings) bool {
 		if !lies(one.Stitching) {
 			found.Add(r.place, howManyFit(one.Number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
-				r.name(one), r.stitchingName(), found.mm(one.Stitching), r.Base.Name, found.mm(us.To))
+				r.name(one), r.stitchingName(), found.Length(one.Stitching), r.Base.Name, found.Length(us.To))
 			return false
 		}
 		if chords := r.Base.Chords(piece.Tree, one.Stitching); one.End.Given && len(chords) > 0 {
@@ -340,7 +340,7 @@ func (f folding) checkStitching(piece *Piece, r Row, found *Findings) bool {
 		if !lies(crease) {
 			found.Add(r.place, "turn it the other way, or move it farther in",
 				"%s hangs over the edge of the piece: finished, it is %s wide, and from its %s to the edge there is %s",
-				r.name(one), found.Given(one.Width), r.stitchingName(), found.NothingOr(left))
+				r.name(one), found.Written(one.Width), r.stitchingName(), found.NothingOr(left))
 			return false
 		}
 	}
@@ -349,16 +349,16 @@ func (f folding) checkStitching(piece *Piece, r Row, found *Findings) bool {
 
 // flattenedBefore returns the folding on the flat cloth, that of a piece which is
 // folded by later ones as well.
-func (f folding) flattenedBefore(later []flatFolding, found *Findings) (flatFolding, bool) {
+func (f FoldGroup) flattenedBefore(later []FlatGroup, found *Findings) (FlatGroup, bool) {
 	for _, one := range later {
-		f = f.carriedBack(one.Flat)
+		f = f.carriedBack(one.Folding)
 	}
 	return f.flattened(found)
 }
 
 // carriedBack returns the folding with its rows where they lie before a later one is
 // folded, which runs square to it.
-func (f folding) carriedBack(later *plane.Folding) folding {
+func (f FoldGroup) carriedBack(later *plane.Folding) FoldGroup {
 	f.Origin = later.Flat(f.Origin)
 	f.Rows = slices.Clone(f.Rows)
 	for i := range f.Rows {
@@ -377,7 +377,7 @@ func (f folding) carriedBack(later *plane.Folding) folding {
 
 // unfoldRows takes rows, laid with the folds of an earlier folding in, to where their
 // lines lie before that.
-func unfoldRows(rows []laidRow, earlier flatFolding) []laidRow {
+func unfoldRows(rows []laidRow, earlier FlatGroup) []laidRow {
 	var unfolded []laidRow
 	for _, r := range rows {
 		one := laidRow{row: r.row, lines: make([][][]plane.Path, len(r.lines)), end: r.end}
@@ -407,10 +407,10 @@ const sameArea = 1
 // clearPatches returns what the pleats in the edges of a piece that is drawn finished
 // take up, on the flat cloth. It must lie clear of the folds: come through unfolding as
 // it is, only moved.
-func clearPatches(piece *Piece, all []flatFolding, found *Findings) (patches []plane.Path, ok bool) {
+func clearPatches(piece *Piece, all []FlatGroup, found *Findings) (patches []plane.Path, ok bool) {
 	ok = true
 	told := map[string]bool{}
-	for _, p := range piece.Pleats {
+	for _, p := range piece.EdgePleats {
 		patch := p.patch
 		for _, f := range slices.Backward(all) {
 			parts := f.unfold(patch)

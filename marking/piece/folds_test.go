@@ -54,7 +54,7 @@ func flatMarks(p *piece.Piece, role mark.Role) []string {
 // inches from their base.
 func seams(p *piece.Piece) string {
 	var all []string
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		for _, one := range t.Each {
 			all = append(all, sketch.Number(one.Stitching/25.4))
 		}
@@ -93,8 +93,8 @@ func TestFinishedPlaces(t *testing.T) {
 				assert.Equal(t, c.folds, folds, "flat fold lines")
 				assert.Equal(t, c.seams, seams(piece), "finished stitchings")
 				assert.InDelta(t, 30, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6, "the flat strip")
-				assert.InDelta(t, 30-c.takeUp, piece.Folded.Bounds().Width()/25.4, 1e-6, "the finished strip")
-				assert.InDelta(t, (30-c.takeUp)*25.4, piece.Edges[piece.Edge("top")].Folded, 1e-6, "its edge")
+				assert.InDelta(t, 30-c.takeUp, piece.FinishedOutline.Bounds().Width()/25.4, 1e-6, "the finished strip")
+				assert.InDelta(t, (30-c.takeUp)*25.4, piece.Edges[piece.Edge("top")].FinishedLength, 1e-6, "its edge")
 			})
 		}
 	}
@@ -252,7 +252,7 @@ func TestFlatRowsThatLean(t *testing.T) {
 		sketch.Rows(`tuck a raw 1 1 2`, `tuck b far 1 1 2`))
 	// The far edge leans by 1 in 10: along the bottom its tuck takes
 	// 2 in x sqrt(1.01) = 2.010 in.
-	assert.InDelta(t, 10-2-2.010, piece.Edges[piece.Edge("bottom")].Folded/25.4, 0.0005)
+	assert.InDelta(t, 10-2-2.010, piece.Edges[piece.Edge("bottom")].FinishedLength/25.4, 0.0005)
 }
 
 func TestMistakesInFolds(t *testing.T) {
@@ -326,8 +326,8 @@ width = "1/4"
 count = 1
 first = 5
 `)
-	require.Len(t, piece.Tucks, 3)
-	assert.NotEmpty(t, piece.Tucks[2].Each[0].Fold, "the growth tuck is laid")
+	require.Len(t, piece.TuckRows, 3)
+	assert.NotEmpty(t, piece.TuckRows[2].Each[0].Fold, "the growth tuck is laid")
 }
 
 // Of two rows square to each other the later one's end line is carried with its folds:
@@ -348,7 +348,7 @@ first = 4
 below = "side"
 length = 2
 `)
-	h := piece.Tucks[1]
+	h := piece.TuckRows[1]
 	require.NotNil(t, h.End)
 	for k, one := range h.Each {
 		require.Len(t, one.Fold, 1)

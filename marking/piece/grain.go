@@ -47,7 +47,7 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 // likelyGrain returns the direction of the grain where the file says nothing, and the
 // edge it follows: the fold, or else the longest edge that is straight; upward, and no
 // edge, where none is.
-func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
+func (p *Piece) likelyGrain(edges []EdgeRun) (grain plane.Point, along string) {
 	grain, longest := plane.Point{X: 0, Y: 1}, 0.0
 	for _, e := range edges {
 		last := len(e.Path) - 1
@@ -65,7 +65,7 @@ func (p *Piece) likelyGrain(edges []edgeRun) (grain plane.Point, along string) {
 // flatGrain finds the likely grain of a piece again once it is flat: an edge that
 // is straight when the piece is finished may not be so before.
 func flatGrain(piece *Piece, ps source.PieceSpec) {
-	if piece.Finished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
+	if piece.DrawnFinished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
 		piece.GrainDirection, piece.GrainAlong = piece.likelyGrain(piece.Flat.Outline.Runs())
 	}
 }
@@ -76,7 +76,7 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 	for _, m := range marks {
 		trees = append(trees, plane.NewTree(m.Path))
 	}
-	b := Base{Along: grain, Out: grain.Left()}
+	b := BaseLine{Along: grain, Out: grain.Left()}
 	us, _ := b.Extent(outline.Path())
 	var best plane.Path
 	bestScore := math.Inf(-1)

@@ -15,7 +15,7 @@ type Line struct {
 	Along int
 	// Folded is how long what lies between the stitch lines is, all that is seen of it
 	// when it is sewn, with tucks and pleats in.
-	Folded float64
+	FinishedLength float64
 }
 
 // lineRoles says what each kind of line is drawn as.

@@ -30,7 +30,7 @@ func (p *Piece) DrawnMarks(unit length.Unit) []mark.Mark {
 	for _, l := range p.Lines {
 		add(l.Role, l.Key, l.Path)
 	}
-	for _, pleat := range p.Pleats {
+	for _, pleat := range p.EdgePleats {
 		add(mark.PleatFold, pleat.Key, pleat.Fold)
 		add(mark.Placement, "", pleat.Placement)
 		add(mark.Arrow, "", pleat.Arrow)
@@ -55,14 +55,14 @@ func (p *Piece) FoldMarks() []mark.Mark {
 			}
 		}
 	}
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		for _, one := range t.Each {
 			add(mark.TuckFold, "", one.Fold...)
 			add(mark.TuckStitch, "", one.Sewn...)
 		}
 		add(mark.TuckEnd, "the "+t.Key+" tucks end here", t.End)
 	}
-	for _, pleats := range p.Pleatings {
+	for _, pleats := range p.PleatRows {
 		for _, one := range pleats.Each {
 			add(mark.PleatFold, "", one.Fold...)
 			add(mark.Placement, "", one.Placement...)

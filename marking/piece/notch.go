@@ -10,9 +10,9 @@ import (
 // never cuts the seam (common practice).
 const notchLength = 5
 
-// NotchMark is a notch: a short mark square to an edge, from the cutting line
+// Notch is a notch: a short mark square to an edge, from the cutting line
 // inward.
-type NotchMark struct {
+type Notch struct {
 	Key  string
 	Path plane.Path
 }
@@ -26,7 +26,7 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 		}
 		if length := w.path.Length(); s.At.V > length+SamePoint {
 			found.Add(s.At.Place, "measure from the other corner, or from another edge", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
-				s.Edge.V, found.Given(s.At.V), s.From.V, found.mm(length))
+				s.Edge.V, found.Written(s.At.V), s.From.V, found.Length(length))
 			continue
 		}
 		at, along := w.path.At(s.At.V)
@@ -42,6 +42,6 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 				break
 			}
 		}
-		piece.Notches = append(piece.Notches, NotchMark{s.Key, notch})
+		piece.Notches = append(piece.Notches, Notch{s.Key, notch})
 	}
 }

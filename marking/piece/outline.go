@@ -232,7 +232,7 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		told[nearest] = true
 		found.Add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks,
 			"the outline is open between %q and %q: their ends at %s and %s are %s apart",
-			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.mm(gap))
+			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.Length(gap))
 	}
 }
 
@@ -242,7 +242,7 @@ func (f *Findings) point(p plane.Point) string {
 		if math.Abs(v) < f.Unit.MM()/32 {
 			v = 0 // a place is on the line or it is not; a length may be less than
 		}
-		return f.mm(v)
+		return f.Length(v)
 	}
 	return fmt.Sprintf("(%s, %s)", number(p.X), number(p.Y))
 }

@@ -13,7 +13,7 @@ import (
 // rectangle that can be torn along its threads: of one on the fold, the whole.
 func (p *Piece) TornWhole() (outline plane.Path, torn bool) {
 	outline = p.Flat.Outline.Path
-	if axis := p.FoldEdge(); axis >= 0 && isRectangle(outline) {
+	if axis := p.EdgeOnFold(); axis >= 0 && isRectangle(outline) {
 		edge := p.FlatEdge(axis)
 		outline = wholeOutline(outline, edge[0], Inward(edge))
 	}

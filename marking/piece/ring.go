@@ -28,22 +28,22 @@ func ringOf(edges []Edge, outline plane.Path) Ring {
 	return r
 }
 
-// edgeRun is a part of a ring that belongs to one edge.
-type edgeRun struct {
+// EdgeRun is a part of a ring that belongs to one edge.
+type EdgeRun struct {
 	Edge int
 	Path plane.Path
 }
 
 // Runs returns the edges in their order round the ring. An edge that the folds part
 // comes in several runs.
-func (r Ring) Runs() []edgeRun {
-	var runs []edgeRun
+func (r Ring) Runs() []EdgeRun {
+	var runs []EdgeRun
 	for i, edge := range r.Edges {
 		if n := len(runs); n > 0 && runs[n-1].Edge == edge {
 			runs[n-1].Path = append(runs[n-1].Path, r.Path[i+1])
 			continue
 		}
-		runs = append(runs, edgeRun{edge, plane.Path{r.Path[i], r.Path[i+1]}})
+		runs = append(runs, EdgeRun{edge, plane.Path{r.Path[i], r.Path[i+1]}})
 	}
 	return runs
 }

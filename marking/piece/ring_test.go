@@ -61,7 +61,7 @@ func TestRingKeepsItsEdges(t *testing.T) {
 
 // Runs are the edges as a maker walks round them.
 func TestRunsOfARing(t *testing.T) {
-	assert.Equal(t, []edgeRun{
+	assert.Equal(t, []EdgeRun{
 		{0, plane.Path{{}, {X: 10}}},
 		{1, plane.Path{{X: 10}, {X: 10, Y: 4}, {X: 10, Y: 10}}},
 		{2, plane.Path{{X: 10, Y: 10}, {Y: 10}}},
@@ -73,5 +73,5 @@ func TestRunsOfARing(t *testing.T) {
 func TestLengthWithoutFolds(t *testing.T) {
 	line := plane.Path{{}, {X: 3, Y: 4}, {X: 3, Y: 16}}
 	assert.InDelta(t, 17, inFolds{}.length(line), 1e-12)
-	assert.InDelta(t, 17, new(Piece).FoldedLength(line), 1e-12)
+	assert.InDelta(t, 17, new(Piece).FinishedLength(line), 1e-12)
 }

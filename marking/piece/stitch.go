@@ -115,7 +115,7 @@ func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *
 		e.Allowance = e.Hem + e.Turn
 		if e.Turn > e.Hem {
 			found.Add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
-				"a turn of %s is deeper than the hem of %s", found.Given(e.Turn), found.Given(e.Hem))
+				"a turn of %s is deeper than the hem of %s", found.Written(e.Turn), found.Written(e.Hem))
 		}
 	case es.Allowance.Given():
 		e.Allowance = es.Allowance.V
@@ -254,12 +254,12 @@ func (p *Piece) nothingLeft(in inset, found *Findings) {
 	if path := p.Edges[in.edge].Path; path.Length() < 2*in.d && path.Straightness() > Straightness {
 		hint = "make it narrower, or make this curve part of the edge beside it"
 	}
-	found.Add(in.place, hint, "%s of %s leaves nothing of the piece along this edge", in.what, found.Given(in.d))
+	found.Add(in.place, hint, "%s of %s leaves nothing of the piece along this edge", in.what, found.Written(in.d))
 }
 
 func (f *Findings) meetsItself(in inset, at plane.Point) {
 	f.Add(in.place, "make it narrower, or the piece wider there",
-		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.Given(in.d), f.point(at))
+		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.Written(in.d), f.point(at))
 }
 
 // keepWithin finds the part of a line that lies on the piece: it must lie there in
@@ -282,7 +282,7 @@ func (p *Piece) keepWithin(r *ruling, found *Findings) bool {
 	case len(own) > 1:
 		found.Add(r.place, "make it narrower, or the piece wider there",
 			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
-			r.what, found.Given(r.d), found.point(r.line.At(own[0].To)))
+			r.what, found.Written(r.d), found.point(r.line.At(own[0].To)))
 		return false
 	}
 	r.within = own[0]

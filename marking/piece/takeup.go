@@ -41,19 +41,19 @@ func newTakeUp(a, b, c, d plane.Point) takeUp {
 // is drawn finished: they have been looked at when it was unfolded.
 func (p *Piece) takeUps() []takeUp {
 	var all []takeUp
-	if !p.Finished {
-		for _, t := range p.Tucks {
+	if !p.DrawnFinished {
+		for _, t := range p.TuckRows {
 			for k, one := range t.Each {
 				all = append(all, foldTakeUps(t.Row, k, one.Fold)...)
 			}
 		}
-		for _, pleats := range p.Pleatings {
+		for _, pleats := range p.PleatRows {
 			for k, one := range pleats.Each {
 				all = append(all, foldTakeUps(pleats.Row, k, one.Fold)...)
 			}
 		}
 	}
-	for _, pleat := range p.Pleats {
+	for _, pleat := range p.EdgePleats {
 		u := newTakeUp(pleat.Fold[0], pleat.Fold[1], pleat.Placement[1], pleat.Placement[0])
 		u.group, u.place = "pleat "+pleat.Key, pleat.place
 		u.name, u.of = "the pleat", fmt.Sprintf("the pleat %q", pleat.Key)
@@ -63,7 +63,7 @@ func (p *Piece) takeUps() []takeUp {
 }
 
 // foldTakeUps lists the patches of fold k of a row: one along each part of its fold line.
-func foldTakeUps(r Row, k int, creases []plane.Path) []takeUp {
+func foldTakeUps(r FoldRow, k int, creases []plane.Path) []takeUp {
 	var all []takeUp
 	f := r.Folds[k]
 	for _, line := range creases {

@@ -13,13 +13,13 @@ import (
 
 // At returns a place of the block, flat or finished.
 func (b *Block) At(u, v float64) plane.Point {
-	return b.Folding.Origin.Add(b.Folding.Out.Mul(u)).Add(b.Folding.Out.Left().Mul(v))
+	return b.Group.Origin.Add(b.Group.Out.Mul(u)).Add(b.Group.Out.Left().Mul(v))
 }
 
 // u is how far across the folds a place lies, v how far along them.
-func (b *Block) u(p plane.Point) float64 { return p.Sub(b.Folding.Origin).Dot(b.Folding.Out) }
+func (b *Block) u(p plane.Point) float64 { return p.Sub(b.Group.Origin).Dot(b.Group.Out) }
 
-func (b *Block) V(p plane.Point) float64 { return p.Sub(b.Folding.Origin).Dot(b.Folding.Out.Left()) }
+func (b *Block) V(p plane.Point) float64 { return p.Sub(b.Group.Origin).Dot(b.Group.Out.Left()) }
 
 // Across returns a line across the folds, along one along them.
 func (b *Block) Across(us Stretch, v float64) plane.Path {
@@ -36,8 +36,8 @@ func (b *Block) Rectangle(us, vs Stretch) plane.Path {
 }
 
 // FlatU returns where a distance from the base of a row lies on the flat block.
-func (b *Block) FlatU(r Row, u float64) float64 {
-	return b.Folding.Offset(r) + b.Folding.side(r)*u
+func (b *Block) FlatU(r FoldRow, u float64) float64 {
+	return b.Group.Offset(r) + b.Group.side(r)*u
 }
 
 // UpperEdge is the v of the torn end at which the piece has its top.
@@ -58,15 +58,15 @@ func (b *Block) Bottom() float64 {
 
 // Begin returns the v of the torn end at which the folds of a row begin: the top,
 // but for a row that hangs the other way, from an edge at the bottom.
-func (b *Block) Begin(r Row) float64 {
-	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Folding.Out.Left()) > 0 {
+func (b *Block) Begin(r FoldRow) float64 {
+	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Group.Out.Left()) > 0 {
 		return b.Bottom()
 	}
 	return b.UpperEdge()
 }
 
 // Level returns the v at which a fold ends: its end line, or the torn bottom.
-func (b *Block) Level(r Row, f fold) float64 {
+func (b *Block) Level(r FoldRow, f Fold) float64 {
 	if !f.End.Given {
 		return b.Bottom()
 	}
@@ -75,22 +75,22 @@ func (b *Block) Level(r Row, f fold) float64 {
 
 // OnCentre reports whether a tuck lies on the centre of a piece on the fold.
 func (b *Block) OnCentre() bool {
-	return b.Folding.OnAxis && slices.ContainsFunc(b.Folding.Rows, func(r Row) bool { return r.Folds[0].About() })
+	return b.Group.OnAxis && slices.ContainsFunc(b.Group.Rows, func(r FoldRow) bool { return r.Folds[0].About() })
 }
 
 // StitchedAt returns where the stitching of a fold lies on the finished piece, from its
 // base: where it was asked for, or, once the block is measured, where it has come to lie
 // with every fold taking its share of what they took together. The row is one of those
 // drawn, by its number.
-func (b *Block) StitchedAt(number int, f fold) float64 {
-	if b.Measure == nil || f.About() {
+func (b *Block) StitchedAt(number int, f Fold) float64 {
+	if b.Measured == nil || f.About() {
 		return f.Stitching
 	}
-	r := b.Folding.AsDrawn[number]
-	share := (b.Width - b.Measure.Top) / b.TakeUp
+	r := b.Group.AsDrawn[number]
+	share := (b.Width - b.Measured.Top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
-	taken := f.Near - f.Stitching + b.Folding.side(r)*b.Folding.moved[number].Dot(b.Folding.Out)
-	if r.Kind == tuckFolds {
+	taken := f.Near - f.Stitching + b.Group.side(r)*b.Group.moved[number].Dot(b.Group.Out)
+	if r.Kind == TuckFolds {
 		taken += f.Width // its fold line stays where it was drawn
 	}
 	return f.Stitching + (1-share)*taken
@@ -106,5 +106,5 @@ func (b *Block) OnCloth(piece *Piece) (across, along float64) {
 
 // alongGrain reports whether the folds of a block run along the grain.
 func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.GrainDirection.Dot(b.Folding.Out.Left())) >= math.Abs(piece.GrainDirection.Dot(b.Folding.Out))
+	return math.Abs(piece.GrainDirection.Dot(b.Group.Out.Left())) >= math.Abs(piece.GrainDirection.Dot(b.Group.Out))
 }

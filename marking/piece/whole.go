@@ -20,7 +20,7 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	var whole []mark.Mark
 	for _, one := range m.Marks {
 		if one.Role == mark.FoldEdge {
-			one.Role, one.Name = mark.Centre, p.Edges[p.FoldEdge()].Key
+			one.Role, one.Name = mark.Centre, p.Edges[p.EdgeOnFold()].Key
 		}
 		whole = append(whole, one)
 		// A line on the centre, or square across it, is its own image.
@@ -101,7 +101,7 @@ func (p *Piece) SideTimes() int {
 // OnAxis reports whether a line lies on the fold of the cloth, where both halves of the
 // piece have it together.
 func (p *Piece) OnAxis(line plane.Path) bool {
-	axis := p.FoldEdge()
+	axis := p.EdgeOnFold()
 	if axis < 0 {
 		return false
 	}

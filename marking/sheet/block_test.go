@@ -60,7 +60,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		if centred {
 			folds--
 		}
-		require.Equal(t, folds, b.Folds)
+		require.Equal(t, folds, b.FoldCount)
 		require.InDelta(t, float64(folds)*takes, b.TakeUp/25.4, 1e-6)
 		sum, torn := 12+2*sides+float64(folds)*takes, b.Width/25.4
 		require.True(t, torn > sum-1e-6 && torn < sum+1.0/16, "%g in is torn %g in wide: as wide, and less than 1/16 in more", sum, torn)
@@ -138,8 +138,8 @@ func TestTucksUpIntoTheArmhole(t *testing.T) {
 	require.NoError(t, err)
 	piece := &pattern.Pieces[0]
 	assert.InDelta(t, 16+28, piece.Block.Width/25.4, 1e-9, "28 tucks take up 1 in each")
-	require.Len(t, piece.Tucks[0].Each, 14)
-	for k, one := range piece.Tucks[0].Each {
+	require.Len(t, piece.TuckRows[0].Each, 14)
+	for k, one := range piece.TuckRows[0].Each {
 		assert.InDelta(t, 0.25+0.5*float64(k), one.Stitching/25.4, 1e-9, "stitching of tuck %d", k+1)
 		assert.Empty(t, one.Fold, "tuck %d is never drawn on the flat piece", k+1)
 		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)

@@ -47,11 +47,11 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.
 			m.Marks = append(m.Marks, crossAt(at, along)...)
 		}
 	}
-	for number := range b.Folding.AsDrawn {
+	for number := range b.Group.AsDrawn {
 		markStitching(&m, p, number)
 	}
 	m.Notes = cuttingNotes(p, pattern, by)
-	if axis := p.FoldEdge(); axis >= 0 {
+	if axis := p.EdgeOnFold(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.Printed(m, e[0], piece.Inward(e))
 	}
@@ -62,14 +62,14 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.
 // and how far each is stitched.
 func markStitching(m *mark.Marking, p *piece.Piece, number int) {
 	b := p.Block
-	r := b.Folding.AsDrawn[number]
+	r := b.Group.AsDrawn[number]
 	role := mark.TuckStitch
 	if r.Kind == piece.PleatFolds {
 		role = mark.PleatFold // there its fold lies on the cloth before it
 	}
 	for k, f := range r.Folds {
 		stitched, crease := b.StitchedAt(number, f), f.Width
-		onCentre := b.Folding.OnAxis && f.About()
+		onCentre := b.Group.OnAxis && f.About()
 		if f.Toward && !onCentre { // of one on the centre, half is here either way
 			crease = -crease
 		}
@@ -109,7 +109,7 @@ func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, by transferBy) []str
 	case !p.OnFold && p.Cut > 1:
 		notes = append(notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
 	}
-	if b.Measure != nil {
+	if b.Measured != nil {
 		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, pattern.Unit))
 	}
 	return notes
@@ -119,12 +119,12 @@ func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, by transferBy) []str
 // centre, and lines inside that tucks are measured from.
 func layingLines(p *piece.Piece) []plane.Path {
 	var lines []plane.Path
-	if axis := p.FoldEdge(); axis >= 0 {
+	if axis := p.EdgeOnFold(); axis >= 0 {
 		lines = append(lines, p.Edges[axis].Path)
 	}
 	for _, l := range p.Lines {
-		measured := func(r piece.Row) bool { return r.Base.Edge < 0 && r.Base.Name == l.Key }
-		if l.Role == mark.Centre || slices.ContainsFunc(p.Block.Folding.Rows, measured) {
+		measured := func(r piece.FoldRow) bool { return r.Base.Edge < 0 && r.Base.Name == l.Key }
+		if l.Role == mark.Centre || slices.ContainsFunc(p.Block.Group.Rows, measured) {
 			lines = append(lines, l.Path)
 		}
 	}
@@ -145,7 +145,7 @@ func crossesOn(line plane.Path) []plane.Point {
 
 // crosses returns the places of the crosses on the centre of a piece on the fold.
 func crosses(p *piece.Piece) []plane.Point {
-	if axis := p.FoldEdge(); axis >= 0 {
+	if axis := p.EdgeOnFold(); axis >= 0 {
 		return crossesOn(p.Edges[axis].Path)
 	}
 	return nil

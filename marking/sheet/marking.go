@@ -51,7 +51,7 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.
 	if by == withTemplate {
 		m.Notes = append(m.Notes, matchNote)
 	}
-	if axis := p.FoldEdge(); axis >= 0 && p.Whole {
+	if axis := p.EdgeOnFold(); axis >= 0 && p.Whole {
 		for _, run := range p.Flat.Outline.Runs() {
 			if run.Edge == axis {
 				return p.Printed(m, run.Path[0], piece.Inward(run.Path))
@@ -67,7 +67,7 @@ const letDownStep = 25.4 / 16
 
 // DescribeTuck says, in parts, what a set of tucks is, since its lines lie too close for
 // words beside them.
-func DescribeTuck(t piece.Tuck, length func(float64) string) []string {
+func DescribeTuck(t piece.TuckRow, length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 tuck, %s wide", t.Key, length(t.Width))
 	switch {
 	case t.Row.Mirrored && t.Row.Folds[0].About() && t.Count == 1:
@@ -108,7 +108,7 @@ func sideOf(press source.Press, line string) string {
 }
 
 // DescribePleating says, in parts, what a row of pleats is.
-func DescribePleating(p piece.Pleating, length func(float64) string) []string {
+func DescribePleating(p piece.PleatRow, length func(float64) string) []string {
 	words := fmt.Sprintf("%s: 1 %s pleat, %s deep", p.Key, p.Kind, length(p.Depth))
 	if n := p.Row.InAll(); n > 1 {
 		words = fmt.Sprintf("%s: %d %s pleats, each %s deep", p.Key, n, p.Kind, length(p.Depth))
@@ -134,14 +134,14 @@ func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
 		cut += " on the fold"
 	}
 	notes = append(notes, cut)
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		notes = append(notes, strings.Join(DescribeTuck(t, pattern.Unit.Names), ", "))
 	}
-	for _, pleats := range p.Pleatings {
+	for _, pleats := range p.PleatRows {
 		notes = append(notes, strings.Join(DescribePleating(pleats, pattern.Unit.Names), ", "))
 	}
-	if p.Folded != nil {
-		size := p.Folded.Bounds()
+	if p.FinishedOutline != nil {
+		size := p.FinishedOutline.Bounds()
 		what := "with its folds in it measures"
 		if p.OnFold { // whichever is printed
 			what = "with its folds in this half measures"

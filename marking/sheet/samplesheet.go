@@ -31,7 +31,7 @@ const (
 
 // sampledKind is tucks that one sample does for.
 type sampledKind struct {
-	tuck   piece.Tuck
+	tuck   piece.TuckRow
 	piece  *piece.Piece
 	tables []string // of the file, under which they stand
 }
@@ -58,7 +58,7 @@ func sampledKinds(pattern *garment.Pattern) []*sampledKind {
 	known := map[key]*sampledKind{}
 	for i := range pattern.Pieces {
 		piece := &pattern.Pieces[i]
-		for _, t := range piece.Tucks {
+		for _, t := range piece.TuckRows {
 			if t.Sampled || !WantsSample(t) {
 				continue
 			}
@@ -76,7 +76,7 @@ func sampledKinds(pattern *garment.Pattern) []*sampledKind {
 }
 
 // WantsSample reports whether a set of tucks is worth a trial.
-func WantsSample(t piece.Tuck) bool { return t.Count >= 2 && t.LetDown == 0 }
+func WantsSample(t piece.TuckRow) bool { return t.Count >= 2 && t.LetDown == 0 }
 
 // sampleStrip is the strip that a sample is sewn on.
 type sampleStrip struct {
@@ -89,7 +89,7 @@ func (s sampleStrip) wide() float64 { return s.flat + 2*sampleEnd }
 
 // stripFor returns the strip for as many tucks as have room across a sheet; fits is
 // false where not even two have.
-func stripFor(t piece.Tuck, unit length.Unit) (s sampleStrip, fits bool) {
+func stripFor(t piece.TuckRow, unit length.Unit) (s sampleStrip, fits bool) {
 	step := 25.4 / 4 // what a distance between marks is a multiple of
 	if unit != length.Inch {
 		step = 5

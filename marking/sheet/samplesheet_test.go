@@ -123,7 +123,7 @@ func TestWhatTheSampleSheetSaysCanBeWritten(t *testing.T) {
 			sum := samples(plainCloth(t, c.unit, set))[0].Form.Sum
 			assert.Equal(t, "in the file, under [piece.front.tuck.t]: "+c.line, sum[len(sum)-1])
 			sewn := plainCloth(t, c.unit, set+sketch.Swap(c.line, "____", c.sewn)+"\n")
-			assert.InDelta(t, 2*sewn.Pieces[0].Tucks[0].Width, sewn.Pieces[0].Tucks[0].Takes, 1e-9)
+			assert.InDelta(t, 2*sewn.Pieces[0].TuckRows[0].Width, sewn.Pieces[0].TuckRows[0].Takes, 1e-9)
 			assert.Empty(t, samples(sewn), "there is no sheet for what has its sample")
 		})
 	}

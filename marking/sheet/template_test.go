@@ -94,7 +94,7 @@ func TestTemplateLines(t *testing.T) {
 				continue
 			}
 			marked++
-			if len(piece.Tucks)+len(piece.Pleatings) > 0 && piece.Finished {
+			if len(piece.TuckRows)+len(piece.PleatRows) > 0 && piece.DrawnFinished {
 				continue // there the cutting line zigzags over the folds
 			}
 			edge := plane.NewTree(e.Path)

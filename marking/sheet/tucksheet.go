@@ -61,10 +61,10 @@ func tuckPaperOf(b *piece.Block) tuckPaper {
 // linesOf returns the stretches of u and v over which a block carries lines.
 func linesOf(b *piece.Block) (us, vs piece.Stretch) {
 	vs = piece.Stretch{From: b.UpperEdge(), To: b.UpperEdge()}
-	for _, r := range b.Folding.Rows {
+	for _, r := range b.Group.Rows {
 		for _, f := range r.Folds {
 			for _, u := range []float64{0, f.Near, f.Far()} {
-				if u < 0 && b.Folding.OnAxis {
+				if u < 0 && b.Group.OnAxis {
 					continue
 				}
 				us.From, us.To = min(us.From, b.FlatU(r, u)), max(us.To, b.FlatU(r, u))
@@ -80,11 +80,11 @@ func linesOf(b *piece.Block) (us, vs piece.Stretch) {
 // block, where that is near enough.
 func besides(b *piece.Block, us piece.Stretch) tuckPaper {
 	t := tuckPaper{wide: piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}}
-	if b.Folding.OnAxis {
+	if b.Group.OnAxis {
 		t.wide.From = 0
 		return t
 	}
-	flat := func(u float64) float64 { return b.Folding.Flat.U(b.Folding.Flat.Flat(b.At(u, 0))) }
+	flat := func(u float64) float64 { return b.Group.Folding.U(b.Group.Folding.Flat(b.At(u, 0))) }
 	left, right := flat(b.Us.From)-b.Sides, flat(b.Us.To)+b.Sides
 	if us.From-left <= right-us.To {
 		t.torn, t.side = left, us.From-left <= sheetReach
@@ -111,19 +111,19 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		}
 	}
 	for _, cross := range crosses(p) {
-		if v := b.V(cross); b.Folding.OnAxis && v > paper.below.From && v < paper.below.To {
-			m.Marks = append(m.Marks, crossAt(cross, b.Folding.Out)...)
+		if v := b.V(cross); b.Group.OnAxis && v > paper.below.From && v < paper.below.To {
+			m.Marks = append(m.Marks, crossAt(cross, b.Group.Out)...)
 		}
 	}
-	for _, r := range b.Folding.Rows {
+	for _, r := range b.Group.Rows {
 		markBlockRow(&m, b, r)
 	}
 	m.Notes = append(m.Notes, foldNotes(p, pattern.Unit)...)
-	if b.Measure != nil {
-		m.Notes = append(m.Notes, b.Measured(p, pattern.Unit)...)
+	if b.Measured != nil {
+		m.Notes = append(m.Notes, b.MeasuredNotes(p, pattern.Unit)...)
 	}
-	if b.Folding.OnAxis {
-		return p.Printed(m, b.Folding.Origin, b.Folding.Out)
+	if b.Group.OnAxis {
+		return p.Printed(m, b.Group.Origin, b.Group.Out)
 	}
 	return m
 }
@@ -145,19 +145,19 @@ func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
 
 // markBlockRow draws the lines of a row on its block, from the torn edge to where they
 // end.
-func markBlockRow(m *mark.Marking, b *piece.Block, r piece.Row) {
+func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 	for _, f := range r.Folds {
 		vs := piece.Stretch{From: b.Begin(r), To: b.Level(r, f)}
 		for _, l := range f.Lines {
 			u := b.FlatU(r, l.U)
-			if b.Folding.OnAxis && u < piece.SamePoint {
+			if b.Group.OnAxis && u < piece.SamePoint {
 				continue // the centre line, or the other half
 			}
 			m.Add(l.Role, "", b.Along(u, vs))
 		}
 		if r.Kind == piece.PleatFolds {
 			at := b.FlatU(r, f.At)
-			m.Add(mark.Arrow, "", piece.Arrow(b.Along(at, vs), b.Folding.Out.Mul(b.FlatU(r, f.Placement())-at)))
+			m.Add(mark.Arrow, "", piece.Arrow(b.Along(at, vs), b.Group.Out.Mul(b.FlatU(r, f.Placement())-at)))
 		}
 	}
 	if end := r.EndLine(); end != nil {
@@ -168,10 +168,10 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.Row) {
 // foldNotes says, in parts, what the tucks of a piece and the pleats across it are.
 func foldNotes(p *piece.Piece, unit length.Unit) []string {
 	var notes []string
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		notes = append(notes, DescribeTuck(t, unit.Names)...)
 	}
-	for _, pleats := range p.Pleatings {
+	for _, pleats := range p.PleatRows {
 		notes = append(notes, DescribePleating(pleats, unit.Names)...)
 	}
 	return notes
@@ -181,7 +181,7 @@ func foldNotes(p *piece.Piece, unit length.Unit) []string {
 // in one number for each row, or in one for each of its folds.
 func endsBelow(b *piece.Block, unit length.Unit) []string {
 	var notes []string
-	for _, r := range b.Folding.Rows {
+	for _, r := range b.Group.Rows {
 		if !r.Folds[0].End.Given {
 			continue
 		}
@@ -212,15 +212,15 @@ type baseLine struct {
 func baseLines(p *piece.Piece) []baseLine {
 	b := p.Block
 	var lines []baseLine
-	if b.Folding.OnAxis {
-		name := p.Edges[p.FoldEdge()].Key
+	if b.Group.OnAxis {
+		name := p.Edges[p.EdgeOnFold()].Key
 		if b.OnCentre() {
 			name += ", and the fold of tuck 1"
 		}
 		lines = append(lines, baseLine{name, 0})
 	}
-	for _, r := range b.Folding.Rows {
-		u := b.Folding.Offset(r)
+	for _, r := range b.Group.Rows {
+		u := b.Group.Offset(r)
 		if !slices.ContainsFunc(lines, func(l baseLine) bool { return math.Abs(l.u-u) < piece.SamePoint }) {
 			lines = append(lines, baseLine{r.Base.Name, u})
 		}
@@ -233,7 +233,7 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	b := p.Block
 	us, _ := linesOf(b)
 	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
-	if b.Folding.OnAxis {
+	if b.Group.OnAxis {
 		wide.From = 0
 	}
 	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
@@ -241,28 +241,28 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
 	}
 	for _, line := range baseLines(p) {
-		if !b.Folding.OnAxis || line.u > piece.SamePoint { // else the strip ends there
+		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
 			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))
 		}
 	}
-	for _, r := range b.Folding.Rows {
+	for _, r := range b.Group.Rows {
 		tickRow(&m, b, r)
 	}
 	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
-	if b.Folding.OnAxis {
-		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.FoldEdge()].Key+"; turn it over for the other half")
+	if b.Group.OnAxis {
+		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
 	}
 	return m
 }
 
 // tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
 // number.
-func tickRow(m *mark.Marking, b *piece.Block, r piece.Row) {
+func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 	told := -1
 	for _, f := range r.Folds {
 		for _, l := range f.Lines {
 			u := b.FlatU(r, l.U)
-			if b.Folding.OnAxis && u < piece.SamePoint {
+			if b.Group.OnAxis && u < piece.SamePoint {
 				continue
 			}
 			if l.Role == mark.TuckStitch || l.Role == mark.Placement {

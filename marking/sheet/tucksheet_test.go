@@ -188,8 +188,8 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 			continue
 		}
 		low := sketch.Ordered(one.Path)[0]
-		tuck := piece.Tucks[0].Each[k]
-		assert.InDelta(t, piece.Tucks[0].Flat(k), low.X, 1e-9, "tuck %d lies at its flat place", k+1)
+		tuck := piece.TuckRows[0].Each[k]
+		assert.InDelta(t, piece.TuckRows[0].Flat(k), low.X, 1e-9, "tuck %d lies at its flat place", k+1)
 		low.X = tuck.Stitching
 		_, _, away := neck.Nearest(low)
 		assert.InDelta(t, 2, away/25.4, 0.001, "tuck %d, finished, ends 2 in from the stitch line", k+1)
@@ -287,7 +287,7 @@ func TestNotesOfATuckSheet(t *testing.T) {
 	notes := tuckSheet(piece, pattern).Notes
 	require.Equal(t, append(piece.Block.Notes(length.Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
 	piece, pattern = blockOf(t, text+"measured = 12\n")
-	assert.Equal(t, append(notes, piece.Block.Measured(piece, length.Inch)...), tuckSheet(piece, pattern).Notes)
+	assert.Equal(t, append(notes, piece.Block.MeasuredNotes(piece, length.Inch)...), tuckSheet(piece, pattern).Notes)
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {

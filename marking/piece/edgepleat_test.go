@@ -30,10 +30,10 @@ length = 3
 count = 6
 spacing = "1 1/2"
 `)
-	require.Len(t, piece.Pleats, 6)
+	require.Len(t, piece.EdgePleats, 6)
 	var folds, places []string
 	sum := 0.0
-	for _, p := range piece.Pleats {
+	for _, p := range piece.EdgePleats {
 		folds = append(folds, sketch.Number(p.Fold[0].X/25.4))
 		places = append(places, sketch.Number(p.Placement[0].X/25.4))
 		sum += p.TakeUp() / 25.4
@@ -44,7 +44,7 @@ spacing = "1 1/2"
 	assert.InDelta(t, 3.5, 9.5-sum, 1e-9, "left when pleated")
 	// Touching side pleats use three times their finished width (the same):
 	// of each 1 1/2 in, 1/2 in is left.
-	assert.InDelta(t, 3, 1.5/(1.5-piece.Pleats[0].TakeUp()/25.4), 1e-9)
+	assert.InDelta(t, 3, 1.5/(1.5-piece.EdgePleats[0].TakeUp()/25.4), 1e-9)
 }
 
 func TestPleatLines(t *testing.T) {
@@ -63,7 +63,7 @@ func TestPleatLines(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", sketch.Pleated(c.change...))
-			p := piece.Pleats[0]
+			p := piece.EdgePleats[0]
 			assert.Equal(t, c.fold, sketch.Inches(p.Fold), "fold line")
 			assert.Equal(t, c.place, sketch.Inches(p.Placement), "placement line")
 			assert.Equal(t, c.arrow, sketch.Inches(p.Arrow), "from the fold to the placement line")
@@ -78,7 +78,7 @@ func TestPleatOnACurve(t *testing.T) {
 		t.Run(run, func(t *testing.T) {
 			piece := sketched(t, "0", sketch.Pleated("armhole: 6,6 4.5,6 4,8", "armhole: 6,6 5,6.3 4.3,7 4,8 | smooth = true",
 				"length = \"1 1/2\"", "length = 1\nrun = \""+run+"\""))
-			p := piece.Pleats[0]
+			p := piece.EdgePleats[0]
 			along := p.Fold[1].Sub(p.Fold[0]).Unit()
 			assert.InDelta(t, 0, along.Cross(p.Placement[1].Sub(p.Placement[0]).Unit()), 1e-9, "parallel")
 			apart := p.Placement[0].Sub(p.Fold[0]).Cross(along) / 25.4

@@ -28,7 +28,7 @@ func withSample(set, tucks, flat, sewn string) string {
 func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 3\nfirst = \"1/2\"\nspacing = \"3/8\"\n"
 	piece, _ := blockOf(t, sketch.Bosom+withSample(set, "10", "10", "7 3/8")+"\n[block]\n")
-	tucks := piece.Tucks[0]
+	tucks := piece.TuckRows[0]
 	assert.True(t, tucks.Sampled)
 	assert.InDelta(t, 0.2625, tucks.Takes/25.4, 1e-9, "by one tuck")
 	assert.InDelta(t, 0.7875, tucks.TakeUp()/25.4, 1e-9, "by three")
@@ -65,7 +65,7 @@ func TestWhichLinesASampleMoves(t *testing.T) {
 				folds, stitching := creases(piece)
 				assert.Equal(t, c.folds, folds, "fold lines")
 				assert.Equal(t, c.stitching, stitching, "stitching")
-				assert.InDelta(t, c.gap, piece.Tucks[0].Gap/25.4, 1e-9, "what shows between two tucks")
+				assert.InDelta(t, c.gap, piece.TuckRows[0].Gap/25.4, 1e-9, "what shows between two tucks")
 			})
 		}
 	}
@@ -75,7 +75,7 @@ func TestWhichLinesASampleMoves(t *testing.T) {
 func TestASampledGrowthTuckIsLetDownByWhatItTook(t *testing.T) {
 	piece := sketched(t, "0.375", strings.Replace(strings.Replace(sketch.Bosom, "finished", "flat", 1), "6,0 0,0", "6,0 0,0 | hem = 1", 1)+
 		withSample("[tuck.t]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = 4\n", "2", "4", "1 7/8"))
-	assert.InDelta(t, (4-1.875)/2, piece.Tucks[0].LetDown/25.4, 1e-9)
+	assert.InDelta(t, (4-1.875)/2, piece.TuckRows[0].LetDown/25.4, 1e-9)
 }
 
 func TestSamplesThatCannotBe(t *testing.T) {

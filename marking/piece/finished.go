@@ -11,9 +11,9 @@ import (
 // take up; below its end line a fold takes up nothing. Drawn finished, it gains what
 // folds that end above it leave open.
 
-// LeastFolded bounds how much of an edge a fold takes, in mm, to count: more than
+// LeastTakeUp bounds how much of an edge a fold takes, in mm, to count: more than
 // rounding.
-const LeastFolded = 0.05
+const LeastTakeUp = 0.05
 
 // inFolds measures lines of a piece with its folds in. The zero value has none: a line
 // is as long as it is drawn.
@@ -22,11 +22,11 @@ type inFolds struct {
 	// each has every fold by itself of a piece drawn flat that has no one finished
 	// shape: its edges still have a length.
 	each []*plane.Folding
-	open []flatFolding // of a piece drawn finished
+	open []FlatGroup // of a piece drawn finished
 }
 
 // foldByFold measures with every fold by itself.
-func foldByFold(all []folding) inFolds {
+func foldByFold(all []FoldGroup) inFolds {
 	var m inFolds
 	for _, f := range all {
 		for _, one := range f.all() {
@@ -70,33 +70,33 @@ func (m inFolds) spread(line plane.Path) float64 {
 	sum := 0.0
 	for _, f := range slices.Backward(m.open) {
 		if !f.OnAxis {
-			sum += f.Flat.Spread(line)
+			sum += f.Folding.Spread(line)
 		} else {
 			for _, half := range f.withImage(line) {
-				sum += f.Flat.Spread(half) / 2
+				sum += f.Folding.Spread(half) / 2
 			}
 		}
 		earlier := make(plane.Path, len(line))
 		for k, q := range line {
-			earlier[k] = f.Flat.Flat(q)
+			earlier[k] = f.Folding.Flat(q)
 		}
 		line = earlier
 	}
 	return sum
 }
 
-// FoldedLength returns how long a line of the piece, as it is drawn, is when tucks, and
+// FinishedLength returns how long a line of the piece, as it is drawn, is when tucks, and
 // pleats across the piece, are in.
-func (p *Piece) FoldedLength(line plane.Path) float64 { return p.inFolds.length(line) }
+func (p *Piece) FinishedLength(line plane.Path) float64 { return p.inFolds.length(line) }
 
-// FoldedAlong returns how long a line beside an edge, no farther inside than its
+// FinishedAlong returns how long a line beside an edge, no farther inside than its
 // allowance, is when tucks and pleats are in, those in the edge among them.
-func (p *Piece) FoldedAlong(edge int, line plane.Path) float64 {
+func (p *Piece) FinishedAlong(edge int, line plane.Path) float64 {
 	if len(line) < 2 {
 		return 0
 	}
-	length := p.FoldedLength(line)
-	for _, pleat := range p.Pleats {
+	length := p.FinishedLength(line)
+	for _, pleat := range p.EdgePleats {
 		if pleat.Edge == edge {
 			length -= pleat.takenFrom(line, p.Edges[edge].Allowance)
 		}
@@ -112,7 +112,7 @@ func (p *Piece) CutLengths() []float64 {
 	}
 	if p.Block != nil { // it is cut where its tucks are open below their end
 		for i, e := range p.Edges {
-			cut[i] = p.FoldedLength(e.Path)
+			cut[i] = p.FinishedLength(e.Path)
 		}
 	}
 	return cut

@@ -25,8 +25,8 @@ import (
 //   - A tuck whose fold line lies on the centre of a piece on the fold is one
 //     tuck of the whole piece, half of it on either side.
 
-// Tuck is a set of tucks.
-type Tuck struct {
+// TuckRow is a set of tucks.
+type TuckRow struct {
 	Key   string
 	Width float64 // of one tuck, fold to stitching
 	Takes float64 // of the cloth, by one tuck: twice the width, or what the sample took
@@ -45,7 +45,7 @@ type Tuck struct {
 	Each    []TuckLines
 	End     plane.Path // where the stitching ends; nil for tucks from edge to edge
 
-	Row Row
+	Row FoldRow
 }
 
 // TuckLines are the lines of one tuck on the flat cloth. Each is in one part,
@@ -60,23 +60,23 @@ type TuckLines struct {
 
 // TakeUp returns how much cloth the whole set takes, in mm: Takes for each
 // tuck, and half as much for one on the centre of a piece on the fold.
-func (t Tuck) TakeUp() float64 { return t.Row.takeUp() }
+func (t TuckRow) TakeUp() float64 { return t.Row.takeUp() }
 
 // Flat returns how far from the base the fold line of tuck k lies on the flat
 // cloth, in mm, counted from 0.
-func (t Tuck) Flat(k int) float64 { return t.First + float64(k)*t.Space }
+func (t TuckRow) Flat(k int) float64 { return t.First + float64(k)*t.Space }
 
 // onCentre reports whether the first tuck has its fold line on the base.
-func (t Tuck) onCentre() bool { return t.First < SamePoint }
+func (t TuckRow) onCentre() bool { return t.First < SamePoint }
 
-// newTuck reads a set of tucks off its part of the file, with its folds as they
+// newTuckRow reads a set of tucks off its part of the file, with its folds as they
 // lie beside its base.
-func newTuck(piece *Piece, ts source.TuckSpec, found *Findings) (Tuck, bool) {
-	t := Tuck{
+func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, bool) {
+	t := TuckRow{
 		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == source.TwinNeedle,
 	}
-	if piece.Finished && t.Press == source.Unpressed {
+	if piece.DrawnFinished && t.Press == source.Unpressed {
 		t.Press = source.PressedAway // the layers must lie one way or the other
 	}
 	if ts.Sample != nil {
@@ -89,7 +89,7 @@ func newTuck(piece *Piece, ts source.TuckSpec, found *Findings) (Tuck, bool) {
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
-	t.Row = Row{Kind: tuckFolds, Key: t.Key, place: ts.Place, Count: t.Count, ends: ts.End}
+	t.Row = FoldRow{Kind: TuckFolds, Key: t.Key, place: ts.Place, Count: t.Count, ends: ts.End}
 	var ok bool
 	if t.Row.Base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
@@ -102,15 +102,15 @@ func newTuck(piece *Piece, ts source.TuckSpec, found *Findings) (Tuck, bool) {
 	}
 	for k := range t.Count {
 		at := t.Flat(k)
-		f := fold{Number: k, At: at, Near: snapped(at - t.Takes/2), Width: t.Takes / 2, Toward: t.Press == source.PressedToward}
+		f := Fold{Number: k, At: at, Near: snapped(at - t.Takes/2), Width: t.Takes / 2, Toward: t.Press == source.PressedToward}
 		f.endLine = Stretch{at - t.Width, at + t.Width}
-		f.Lines = []foldLine{{Role: mark.TuckFold, U: at}}
+		f.Lines = []FoldLine{{Role: mark.TuckFold, U: at}}
 		if k == 0 && t.onCentre() {
 			f.Near = -f.Width // exactly, so that the strip lies about the base
 			f.endLine.From = 0
 		}
 		if !t.Twin {
-			f.Lines = append(f.Lines, foldLine{Role: mark.TuckStitch, U: at - t.Width}, foldLine{Role: mark.TuckStitch, U: at + t.Width})
+			f.Lines = append(f.Lines, FoldLine{Role: mark.TuckStitch, U: at - t.Width}, FoldLine{Role: mark.TuckStitch, U: at + t.Width})
 		}
 		t.Row.Folds = append(t.Row.Folds, f)
 	}
@@ -119,25 +119,25 @@ func newTuck(piece *Piece, ts source.TuckSpec, found *Findings) (Tuck, bool) {
 
 // fits looks whether the cloth can be folded as the set asks for: within the
 // set, and against the base.
-func (t Tuck) fits(piece *Piece, found *Findings) bool {
+func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 	base := t.Row.Base
 	if t.Count > 1 && t.Space < t.Takes-SamePoint {
-		found.Add(t.Row.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Given(t.Takes+t.Width)),
-			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Given(t.Space), found.Given(t.Takes))
+		found.Add(t.Row.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
+			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Written(t.Space), found.Written(t.Takes))
 		return false
 	}
 	centred := t.onCentre() && (base.Edge < 0 || piece.Edges[base.Edge].OnFold)
 	if base.Edge >= 0 && !centred && t.First < t.Takes/2-SamePoint {
-		found.Add(t.Row.place, fmt.Sprintf("give first at least %s", found.Given(t.Takes/2)),
+		found.Add(t.Row.place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
 			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
-			base.Name, found.Given(t.First), found.Given(t.Takes/2))
+			base.Name, found.Written(t.First), found.Written(t.Takes/2))
 		return false
 	}
 	return true
 }
 
 // with returns the tucks as they were laid.
-func (t Tuck) with(laid laidRow) Tuck {
+func (t TuckRow) with(laid laidRow) TuckRow {
 	t.Row, t.End = laid.row, laid.end
 	for k, f := range laid.row.Folds {
 		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, mark.TuckFold), Sewn: laid.paths(k, mark.TuckStitch), Stitching: f.Stitching})

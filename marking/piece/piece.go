@@ -30,33 +30,33 @@ type Piece struct {
 	// Finished tells that the outline and all lines but those of tucks and
 	// Pleatings are drawn as they lie when the piece is finished; else as they
 	// lie on the flat cloth.
-	Finished  bool
-	Tucks     []Tuck
-	Pleats    []Pleat    // in an edge
-	Pleatings []Pleating // across the piece
-	Block     *Block     // that the piece is cut from once it is tucked; nil for others
-	Whole     bool       // a piece on the fold is printed whole, not half of it
-	Pair      bool       // it is printed as it is drawn and turned over: left and right
+	DrawnFinished bool
+	TuckRows      []TuckRow
+	EdgePleats    []EdgePleat // in an edge
+	PleatRows     []PleatRow  // across the piece
+	Block         *Block      // that the piece is cut from once it is tucked; nil for others
+	Whole         bool        // a piece on the fold is printed whole, not half of it
+	Pair          bool        // it is printed as it is drawn and turned over: left and right
 	// Transfers are how its lines come onto the cloth; none where the file does not
 	// say it of this piece.
 	Transfers []source.Transfer
 	Lines     []Line
-	Notches   []NotchMark
+	Notches   []Notch
 	GrainLine plane.Path // two points, where the file gives them; else nil
 
 	// GrainAlong is the edge that the grain was taken to follow where the file does not
 	// say it, which is where grainGiven is false.
-	GrainAlong     string
-	GrainGiven     bool
-	Place          fault.Place
-	GrainDirection plane.Point // the direction of the grain, of length 1
-	Tree           *plane.Tree // of the outline
-	rulings        []ruling    // of each edge
-	Corners        []Corner    // at the end of each edge
-	Seams          *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
-	inFolds        inFolds     // measures its lines with tucks, and pleats across the piece, in
-	Flat           *layout     // the piece on the flat cloth
-	Folded         plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
+	GrainAlong      string
+	GrainGiven      bool
+	Place           fault.Place
+	GrainDirection  plane.Point // the direction of the grain, of length 1
+	Tree            *plane.Tree // of the outline
+	rulings         []ruling    // of each edge
+	Corners         []Corner    // at the end of each edge
+	Seams           *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
+	inFolds         inFolds     // measures its lines with tucks, and pleats across the piece, in
+	Flat            *Shape      // the piece on the flat cloth
+	FinishedOutline plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
 }
 
 // Edge is one edge of an outline.
@@ -81,7 +81,7 @@ type Edge struct {
 	// Folded is how long Sewn is when tucks and pleats are in, those in the edge
 	// itself among them; the length of Sewn where there are none. Below its end line a fold takes
 	// up nothing: there a piece drawn finished is longer than it is drawn.
-	Folded float64
+	FinishedLength float64
 
 	Place fault.Place
 	steps [2]float64 // how long its first and its last step are as the file gives them, in mm

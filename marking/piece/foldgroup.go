@@ -17,24 +17,24 @@ import (
 // finished, only those from the base of a row are: its stitching follows from
 // them, and the flat places of everything else from those.
 
-// folding is the rows of a piece that run the same way.
-type folding struct {
-	Rows   []Row
+// FoldGroup is the rows of a piece that run the same way.
+type FoldGroup struct {
+	Rows   []FoldRow
 	Origin plane.Point
 	Out    plane.Point
 	OnAxis bool // the rows run along the fold of the cloth, which is the origin
 }
 
-// flatFolding is a folding whose rows have found their places on the flat cloth.
-type flatFolding struct {
-	folding
-	AsDrawn []Row         // the rows before they were moved there
+// FlatGroup is a folding whose rows have found their places on the flat cloth.
+type FlatGroup struct {
+	FoldGroup
+	AsDrawn []FoldRow     // the rows before they were moved there
 	moved   []plane.Point // the step by which each was
-	Flat    *plane.Folding
+	Folding *plane.Folding
 }
 
 // with returns the folding with other rows.
-func (f folding) with(rows []Row) folding {
+func (f FoldGroup) with(rows []FoldRow) FoldGroup {
 	f.Rows = rows
 	return f
 }
@@ -44,16 +44,16 @@ func (f folding) with(rows []Row) folding {
 const aligned = Straightness
 
 // foldings sorts rows by the way they run, in the order of the file.
-func foldings(piece *Piece, rows []Row) []folding {
+func foldings(piece *Piece, rows []FoldRow) []FoldGroup {
 	extent := piece.Tree.Bounds().Width() + piece.Tree.Bounds().Height()
-	var all []folding
+	var all []FoldGroup
 	for _, r := range rows {
-		i := slices.IndexFunc(all, func(f folding) bool {
+		i := slices.IndexFunc(all, func(f FoldGroup) bool {
 			return math.Abs(f.Out.Cross(r.Base.Out))*extent < aligned
 		})
 		if i < 0 {
-			f := folding{Origin: r.Base.origin, Out: r.Base.Out}
-			if axis := piece.FoldEdge(); axis >= 0 {
+			f := FoldGroup{Origin: r.Base.origin, Out: r.Base.Out}
+			if axis := piece.EdgeOnFold(); axis >= 0 {
 				e := piece.Edges[axis].Path
 				if in := Inward(e); math.Abs(in.Cross(f.Out))*extent < aligned {
 					f.Origin, f.Out, f.OnAxis = e[0], in, true
@@ -68,34 +68,34 @@ func foldings(piece *Piece, rows []Row) []folding {
 	return all
 }
 
-// FoldEdge returns the number of the edge on the fold of the cloth, or -1.
-func (p *Piece) FoldEdge() int {
+// EdgeOnFold returns the number of the edge on the fold of the cloth, or -1.
+func (p *Piece) EdgeOnFold() int {
 	return slices.IndexFunc(p.Edges, func(e Edge) bool { return e.OnFold })
 }
 
 // side is +1 for a row on the side of its base toward which u grows, else -1.
-func (f folding) side(r Row) float64 { return math.Copysign(1, r.Base.Out.Dot(f.Out)) }
+func (f FoldGroup) side(r FoldRow) float64 { return math.Copysign(1, r.Base.Out.Dot(f.Out)) }
 
 // Offset is the u of the base of a row.
-func (f folding) Offset(r Row) float64 { return r.Base.origin.Sub(f.Origin).Dot(f.Out) }
+func (f FoldGroup) Offset(r FoldRow) float64 { return r.Base.origin.Sub(f.Origin).Dot(f.Out) }
 
 // placed is a fold at its place in a folding.
 type placed struct {
-	fold
-	row  *Row
+	Fold
+	row  *FoldRow
 	nth  [2]int  // the row among those of the folding, and the fold among those of the row
 	side float64 // of the row
 	u    float64 // of its stitching, finished
 }
 
 // placed returns a fold of the folding.
-func (f folding) placed(row, number int) placed {
+func (f FoldGroup) placed(row, number int) placed {
 	r := &f.Rows[row]
-	return placed{fold: r.Folds[number], row: r, nth: [2]int{row, number}, side: f.side(*r)}
+	return placed{Fold: r.Folds[number], row: r, nth: [2]int{row, number}, side: f.side(*r)}
 }
 
 // all returns every fold of the folding, row by row.
-func (f folding) all() []placed {
+func (f FoldGroup) all() []placed {
 	var all []placed
 	for i, r := range f.Rows {
 		for k := range r.Folds {
@@ -106,7 +106,7 @@ func (f folding) all() []placed {
 }
 
 // stitched returns the folding with the stitching of folds that have been placed.
-func (f folding) stitched(all []placed) folding {
+func (f FoldGroup) stitched(all []placed) FoldGroup {
 	rows := slices.Clone(f.Rows)
 	for i := range rows {
 		rows[i].Folds = slices.Clone(rows[i].Folds)
@@ -118,7 +118,7 @@ func (f folding) stitched(all []placed) folding {
 }
 
 // plane returns the fold as geometry knows it, with its strip from at on.
-func (f folding) plane(p placed, at float64) plane.Fold {
+func (f FoldGroup) plane(p placed, at float64) plane.Fold {
 	one := plane.Fold{
 		At: at, Width: p.Width, Back: p.Toward == (p.side > 0),
 		From: math.Inf(-1), To: math.Inf(1),
@@ -135,7 +135,7 @@ func (f folding) plane(p placed, at float64) plane.Fold {
 }
 
 // begins is the u at which the strip of a fold begins, on a piece that is drawn flat.
-func (f folding) begins(p placed) float64 {
+func (f FoldGroup) begins(p placed) float64 {
 	if p.side < 0 {
 		return f.Offset(*p.row) - p.Far()
 	}
@@ -146,7 +146,7 @@ func (f folding) begins(p placed) float64 {
 // that lies once all folds are in, and how it folds the plane; ok is false where two
 // strips share some of u, one above the other: then what lies between them has no one
 // finished place.
-func (f folding) folded() (settled folding, folded *plane.Folding, ok bool) {
+func (f FoldGroup) folded() (settled FoldGroup, folded *plane.Folding, ok bool) {
 	strips := f.all()
 	var folds []plane.Fold
 	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(f.begins(a), f.begins(b)) })
@@ -167,7 +167,7 @@ func (f folding) folded() (settled folding, folded *plane.Folding, ok bool) {
 }
 
 // mirrored adds to the folds of half a piece those of its other half.
-func (f folding) mirrored(folds []plane.Fold) []plane.Fold {
+func (f FoldGroup) mirrored(folds []plane.Fold) []plane.Fold {
 	if !f.OnAxis {
 		return folds
 	}
@@ -184,7 +184,7 @@ func (f folding) mirrored(folds []plane.Fold) []plane.Fold {
 }
 
 // settled returns the folding of a piece that is drawn finished, with its stitching.
-func (f folding) settled(found *Findings) (folding, bool) {
+func (f FoldGroup) settled(found *Findings) (FoldGroup, bool) {
 	lines, ok := f.besideLines(found)
 	if !ok {
 		return f, false
@@ -194,14 +194,14 @@ func (f folding) settled(found *Findings) (folding, bool) {
 
 // flattened returns the folding of a piece that is drawn finished, with its rows where
 // they lie on the flat cloth.
-func (f folding) flattened(found *Findings) (flatFolding, bool) {
+func (f FoldGroup) flattened(found *Findings) (FlatGroup, bool) {
 	lines, ok := f.besideLines(found)
 	if !ok {
-		return flatFolding{}, false
+		return FlatGroup{}, false
 	}
 	order := inOrder(lines)
 	if !order.check(found) {
-		return flatFolding{}, false
+		return FlatGroup{}, false
 	}
 	shift := order.shifts()
 	var folds []plane.Fold
@@ -209,9 +209,9 @@ func (f folding) flattened(found *Findings) (flatFolding, bool) {
 		folds = append(folds, f.plane(p, p.u+shift[i]))
 	}
 	settled := f.stitched(order.folds)
-	flat := flatFolding{
-		folding: settled.with(slices.Clone(settled.Rows)), AsDrawn: settled.Rows,
-		moved: make([]plane.Point, len(f.Rows)), Flat: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds)),
+	flat := FlatGroup{
+		FoldGroup: settled.with(slices.Clone(settled.Rows)), AsDrawn: settled.Rows,
+		moved: make([]plane.Point, len(f.Rows)), Folding: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds)),
 	}
 	for i, r := range f.Rows {
 		for k, l := range lines {
@@ -305,7 +305,7 @@ type foldsBeside struct {
 
 // besideLines sorts the folds by the lines they are measured from, with the origin
 // among them.
-func (f folding) besideLines(found *Findings) ([]foldsBeside, bool) {
+func (f FoldGroup) besideLines(found *Findings) ([]foldsBeside, bool) {
 	lines := []foldsBeside{{at: 0}}
 	for n, r := range f.Rows {
 		at := f.Offset(r)
@@ -355,7 +355,7 @@ func (l *foldsBeside) settle(found *Findings) bool {
 				p.Stitching, p.u = 0, l.at
 				if math.Abs(p.Near+p.Width) > SamePoint {
 					found.Add(p.row.place, "give first 0 to have it on the line, or at least half of what it takes up",
-						"%s lies across %q, but not on the middle of it", p.row.name(p.fold), l.name)
+						"%s lies across %q, but not on the middle of it", p.row.name(p.Fold), l.name)
 					return false
 				}
 				continue
@@ -390,5 +390,5 @@ func reportTaken(a, b placed, found *Findings) {
 		a, b = b, a
 	}
 	found.Add(a.row.place, "move one of the two, or make it smaller",
-		"%s takes up cloth that %s takes up already", a.row.name(a.fold), b.row.nameElsewhere(b.fold))
+		"%s takes up cloth that %s takes up already", a.row.name(a.Fold), b.row.nameElsewhere(b.Fold))
 }

@@ -21,29 +21,29 @@ import (
 type FoldKind int
 
 const (
-	tuckFolds  FoldKind = iota // a tuck: its sides are stitched together
+	TuckFolds  FoldKind = iota // a tuck: its sides are stitched together
 	PleatFolds                 // a pleat: one of its sides is laid on the other
 )
 
 // String names one of the kind.
 func (k FoldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
 
-// Row is folds made alike beside one line, as the piece is drawn.
-type Row struct {
+// FoldRow is folds made alike beside one line, as the piece is drawn.
+type FoldRow struct {
 	Kind     FoldKind
 	Key      string
 	place    fault.Place
 	nth      int // among the rows of the piece: its tucks, then the pleats across it
 	Count    int // of tucks or pleats; a box pleat has two folds
-	Base     Base
-	Folds    []fold // from the base outward
+	Base     BaseLine
+	Folds    []Fold // from the base outward
 	ends     source.EndSpec
 	Mirrored bool // on the other half of a piece on the fold there is as much again
 	Halved   bool // of the first pleat, one fold lies on the other half
 }
 
-// fold is one fold of a row.
-type fold struct {
+// Fold is one fold of a row.
+type Fold struct {
 	Number int     // of the tuck or pleat it belongs to, from 0
 	Near   float64 // where its strip begins, flat
 	Width  float64 // of the flap
@@ -52,34 +52,34 @@ type fold struct {
 	// Stitching is where the two sides of the strip meet, finished: the stitching of a
 	// tuck, the placement line of a pleat.
 	Stitching float64
-	End       tuckEnd
-	Lines     []foldLine
+	End       FoldEnd
+	Lines     []FoldLine
 	endLine   Stretch // over which the end line crosses the strip, as distances from the base, flat
 }
 
-// foldLine is a line that is drawn for a fold.
-type foldLine struct {
+// FoldLine is a line that is drawn for a fold.
+type FoldLine struct {
 	Role mark.Role
 	U    float64 // from the base, flat
 }
 
 // laidRow is a row with its lines on the flat cloth.
 type laidRow struct {
-	row   Row
+	row   FoldRow
 	lines [][][]plane.Path // of each fold, and each of its lines, the parts
 	end   plane.Path       // the line along which the row ends; nil from edge to edge
 }
 
 // Far is where the strip ends, flat.
-func (f fold) Far() float64 { return f.Near + 2*f.Width }
+func (f Fold) Far() float64 { return f.Near + 2*f.Width }
 
 // Placement is where the fold line of a pleat is laid to, flat: the other side of
 // the strip.
-func (f fold) Placement() float64 { return f.Near + f.Far() - f.At }
+func (f Fold) Placement() float64 { return f.Near + f.Far() - f.At }
 
 // nameElsewhere names one fold of a row in a message about another row: "tuck 3 of
 // "yoke"".
-func (r Row) nameElsewhere(f fold) string {
+func (r FoldRow) nameElsewhere(f Fold) string {
 	if r.Count == 1 {
 		return fmt.Sprintf("the %s %q", r.Kind, r.Key)
 	}
@@ -87,7 +87,7 @@ func (r Row) nameElsewhere(f fold) string {
 }
 
 // stitchingName is what a maker calls the line that the flap of a fold lies beside.
-func (r Row) stitchingName() string {
+func (r FoldRow) stitchingName() string {
 	if r.Kind == PleatFolds {
 		return "placement line"
 	}
@@ -104,10 +104,10 @@ func snapped(near float64) float64 {
 }
 
 // About reports whether the strip lies on both sides of the base.
-func (f fold) About() bool { return f.Near < 0 }
+func (f Fold) About() bool { return f.Near < 0 }
 
 // reach is how far from the base the flap lies, finished.
-func (f fold) reach() Stretch {
+func (f Fold) reach() Stretch {
 	if f.Toward {
 		return Stretch{f.Stitching - f.Width, f.Stitching}
 	}
@@ -127,7 +127,7 @@ func (l laidRow) paths(k int, role mark.Role) []plane.Path {
 
 // takeUp is the cloth that the whole row takes, in mm. Of a fold about the base,
 // half belongs to the row.
-func (r Row) takeUp() float64 {
+func (r FoldRow) takeUp() float64 {
 	sum := 0.0
 	for _, f := range r.Folds {
 		sum += f.Far() - math.Max(0, f.Near)
@@ -137,7 +137,7 @@ func (r Row) takeUp() float64 {
 
 // byItself returns the row with its stitching where it lies when the row is finished
 // and nothing else lies between it and the base.
-func (r Row) byItself() Row {
+func (r FoldRow) byItself() FoldRow {
 	r.Folds = slices.Clone(r.Folds)
 	taken := 0.0
 	for k := range r.Folds {
@@ -154,7 +154,7 @@ func (r Row) byItself() Row {
 }
 
 // stitchedAs returns the row with the stitching that another value of it has.
-func (r Row) stitchedAs(other Row) Row {
+func (r FoldRow) stitchedAs(other FoldRow) FoldRow {
 	r.Folds = slices.Clone(r.Folds)
 	for k := range r.Folds {
 		r.Folds[k].Stitching = other.Folds[k].Stitching
@@ -163,20 +163,20 @@ func (r Row) stitchedAs(other Row) Row {
 }
 
 // name names one fold of a row in a message: "tuck 3 of 6".
-func (r Row) name(f fold) string {
+func (r FoldRow) name(f Fold) string {
 	if r.Count == 1 {
 		return "the " + r.Kind.String()
 	}
 	return fmt.Sprintf("%s %d of %d", r.Kind, f.Number+1, r.Count)
 }
 
-// Rows returns the rows of a piece: its tucks, then the pleats across it.
-func (p *Piece) Rows() []Row {
-	var rows []Row
-	for _, t := range p.Tucks {
+// FoldRows returns the rows of a piece: its tucks, then the pleats across it.
+func (p *Piece) FoldRows() []FoldRow {
+	var rows []FoldRow
+	for _, t := range p.TuckRows {
 		rows = append(rows, t.Row)
 	}
-	for _, pleats := range p.Pleatings {
+	for _, pleats := range p.PleatRows {
 		rows = append(rows, pleats.Row)
 	}
 	return rows
@@ -184,7 +184,7 @@ func (p *Piece) Rows() []Row {
 
 // laid draws the lines of a row on the flat cloth. Where one of them leaves it that is
 // noted, and the row has those before it.
-func (r Row) laid(outline *plane.Tree, found *Findings) (laid laidRow, ok bool) {
+func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid laidRow, ok bool) {
 	laid = laidRow{row: r, lines: make([][][]plane.Path, len(r.Folds)), end: r.EndLine()}
 	us, _ := r.Base.Extent(outline.Path())
 	for k, f := range r.Folds {
@@ -217,15 +217,15 @@ func (r Row) laid(outline *plane.Tree, found *Findings) (laid laidRow, ok bool) 
 // onRim reports whether a line at u runs along the nearest or the farthest edge
 // of an outline that lies over us, or lies on the other side of the base where
 // that is such an edge: a tuck on the centre has its other half there.
-func (b Base) onRim(u float64, us Stretch) bool {
+func (b BaseLine) onRim(u float64, us Stretch) bool {
 	return math.Abs(u-us.From) < SamePoint || math.Abs(u-us.To) < SamePoint ||
 		b.Edge >= 0 && u < us.From && math.Abs(us.From) < SamePoint
 }
 
-func reportOutside(r Row, f fold, us Stretch, found *Findings) {
+func reportOutside(r FoldRow, f Fold, us Stretch, found *Findings) {
 	found.Add(r.place, howManyFit(f.Number),
 		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
-		r.name(f), found.mm(max(0, f.Near)), found.mm(f.Far()), r.Base.Name, found.mm(us.To))
+		r.name(f), found.Length(max(0, f.Near)), found.Length(f.Far()), r.Base.Name, found.Length(us.To))
 }
 
 // howManyFit is the hint for a row of which only the first k can be.
@@ -241,7 +241,7 @@ func howManyFit(k int) string {
 
 // InAll returns how many tucks or pleats the whole piece has of a row, the other half
 // included.
-func (r Row) InAll() int {
+func (r FoldRow) InAll() int {
 	switch {
 	case !r.Mirrored:
 		return r.Count
@@ -252,7 +252,7 @@ func (r Row) InAll() int {
 }
 
 // Taken returns what the row takes of the whole piece, both halves of it.
-func (r Row) Taken() float64 {
+func (r FoldRow) Taken() float64 {
 	if r.Mirrored {
 		return 2 * r.takeUp()
 	}

@@ -170,8 +170,8 @@ func (c frontCase) checkEdges(t *rapid.T, p *piece.Piece) {
 		if want := e.Path.Length(); math.Abs(outside[i]-want) > 1e-3 {
 			t.Fatalf("outside the strips %q measures %v, and finished %v", e.Key, outside[i], want)
 		}
-		if want := outside[i] + open[i]; math.Abs(e.Folded-want) > 1e-3 && !c.mixed() {
-			t.Fatalf("with its folds in %q is said to measure %v, not %v", e.Key, e.Folded, want)
+		if want := outside[i] + open[i]; math.Abs(e.FinishedLength-want) > 1e-3 && !c.mixed() {
+			t.Fatalf("with its folds in %q is said to measure %v, not %v", e.Key, e.FinishedLength, want)
 		}
 	}
 }
@@ -240,23 +240,23 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 		if len(c.across.all)+len(c.up.all) == 0 {
 			return
 		}
-		if got, want := again.Folded.Bounds(), p.Outline.Bounds(); got.Min.Distance(want.Min) > 0.01 || got.Max.Distance(want.Max) > 0.01 {
+		if got, want := again.FinishedOutline.Bounds(), p.Outline.Bounds(); got.Min.Distance(want.Min) > 0.01 || got.Max.Distance(want.Max) > 0.01 {
 			t.Fatalf("folded again it lies over %v, not %v", got, want)
 		}
 		folded := map[string]float64{}
 		for _, e := range again.Edges {
 			key, _, _ := strings.Cut(e.Key, " ")
-			folded[key] += e.Folded
+			folded[key] += e.FinishedLength
 		}
 		for _, e := range p.Edges {
-			if math.Abs(folded[e.Key]-e.Folded) > 0.01 {
-				t.Fatalf("with its folds in %q measures %v, and drawn flat %v", e.Key, e.Folded, folded[e.Key])
+			if math.Abs(folded[e.Key]-e.FinishedLength) > 0.01 {
+				t.Fatalf("with its folds in %q measures %v, and drawn flat %v", e.Key, e.FinishedLength, folded[e.Key])
 			}
 		}
-		for i, tuck := range again.Tucks {
+		for i, tuck := range again.TuckRows {
 			for k, one := range tuck.Each {
-				if math.Abs(one.Stitching-p.Tucks[i].Each[k].Stitching) > 1e-6 {
-					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Stitching, p.Tucks[i].Each[k].Stitching)
+				if math.Abs(one.Stitching-p.TuckRows[i].Each[k].Stitching) > 1e-6 {
+					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Stitching, p.TuckRows[i].Each[k].Stitching)
 				}
 			}
 		}
@@ -329,7 +329,7 @@ func TestFinishedWithoutFolds(t *testing.T) {
 		flat, finished := sketched(t, "0.375", outline), sketched(t, "0.375", "drawn = \"finished\"\n"+outline)
 		require.Equal(t, flat.Flat, finished.Flat)
 		for i := range flat.Edges {
-			require.Equal(t, flat.Edges[i].Folded, finished.Edges[i].Folded)
+			require.Equal(t, flat.Edges[i].FinishedLength, finished.Edges[i].FinishedLength)
 		}
 	}
 }

@@ -20,8 +20,8 @@ import (
 //   - A pleat lies under the cloth beside it, a tuck on it; the cloth is folded
 //     alike. Only what is drawn differs.
 
-// Pleating is a row of pleats across a whole piece.
-type Pleating struct {
+// PleatRow is a row of pleats across a whole piece.
+type PleatRow struct {
 	Key   string
 	Kind  source.PleatKind
 	Depth float64
@@ -33,7 +33,7 @@ type Pleating struct {
 	Each  []PleatLines
 	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
 
-	Row Row
+	Row FoldRow
 }
 
 // PleatLines are the lines of one fold on the flat cloth.
@@ -44,12 +44,12 @@ type PleatLines struct {
 }
 
 // TakeUp returns how much cloth the whole row takes, in mm.
-func (p Pleating) TakeUp() float64 { return p.Row.takeUp() }
+func (p PleatRow) TakeUp() float64 { return p.Row.takeUp() }
 
-// newPleating reads a row of pleats off its part of the file, with its folds as
+// newPleatRow reads a row of pleats off its part of the file, with its folds as
 // they lie beside its base.
-func newPleating(piece *Piece, ps source.PleatingSpec, found *Findings) (Pleating, bool) {
-	p := Pleating{
+func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRow, bool) {
+	p := PleatRow{
 		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
 		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
 	}
@@ -68,7 +68,7 @@ func newPleating(piece *Piece, ps source.PleatingSpec, found *Findings) (Pleatin
 		p.Space = ps.Spacing.V
 		p.Gap = p.Space - touching
 	}
-	p.Row = Row{Kind: PleatFolds, Key: p.Key, place: ps.Place, Count: p.Count, ends: ps.End}
+	p.Row = FoldRow{Kind: PleatFolds, Key: p.Key, place: ps.Place, Count: p.Count, ends: ps.End}
 	var ok bool
 	if p.Row.Base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
 		return p, false
@@ -90,23 +90,23 @@ func newPleating(piece *Piece, ps source.PleatingSpec, found *Findings) (Pleatin
 }
 
 // foldsOf returns the folds of pleat k.
-func (p Pleating) foldsOf(k int) []fold {
+func (p PleatRow) foldsOf(k int) []Fold {
 	at, d := p.First+float64(k)*p.Space, p.Depth
 	switch p.Kind {
 	case source.BoxPleat:
-		return []fold{p.fold(k, at-d, source.PressedToward), p.fold(k, at+d, source.PressedAway)}
+		return []Fold{p.fold(k, at-d, source.PressedToward), p.fold(k, at+d, source.PressedAway)}
 	case source.InvertedPleat:
 		near, far := p.fold(k, at-2*d, source.PressedAway), p.fold(k, at+2*d, source.PressedToward)
 		far.Lines = far.Lines[:1] // both are laid to the one line
-		return []fold{near, far}
+		return []Fold{near, far}
 	}
-	return []fold{p.fold(k, at, p.Press)}
+	return []Fold{p.fold(k, at, p.Press)}
 }
 
 // fold returns a fold of pleat k at its fold line. Laid away from the base, it has
 // its flap under the cloth before it.
-func (p Pleating) fold(k int, at float64, press source.Press) fold {
-	f := fold{Number: k, At: at, Near: at, Width: p.Depth, Toward: true}
+func (p PleatRow) fold(k int, at float64, press source.Press) Fold {
+	f := Fold{Number: k, At: at, Near: at, Width: p.Depth, Toward: true}
 	placement := at + 2*p.Depth
 	if press != source.PressedAway {
 		placement = at - 2*p.Depth
@@ -114,13 +114,13 @@ func (p Pleating) fold(k int, at float64, press source.Press) fold {
 	}
 	f.Near = snapped(f.Near)
 	f.endLine = Stretch{f.Near, f.Far()}
-	f.Lines = []foldLine{{Role: mark.PleatFold, U: at}, {Role: mark.Placement, U: placement}}
+	f.Lines = []FoldLine{{Role: mark.PleatFold, U: at}, {Role: mark.Placement, U: placement}}
 	return f
 }
 
 // fits looks whether the cloth can be folded as the row asks for: within the
 // row, and against the base.
-func (p Pleating) fits(piece *Piece, found *Findings) bool {
+func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 	folds, base := p.Row.Folds, p.Row.Base
 	takes := 4 * p.Depth
 	if p.Kind == source.KnifePleat {
@@ -128,26 +128,26 @@ func (p Pleating) fits(piece *Piece, found *Findings) bool {
 	}
 	for i := 1; i < len(folds); i++ {
 		if folds[i].Near < folds[i-1].Far()-SamePoint {
-			found.Add(p.Row.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Given(p.Space-p.Gap)),
+			found.Add(p.Row.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.Space-p.Gap)),
 				"the pleats overlap: they lie %s apart, and each takes up %s",
-				found.Given(p.Space), found.Given(takes))
+				found.Written(p.Space), found.Written(takes))
 			return false
 		}
 	}
-	if (base.Edge >= 0 || piece.Finished) && folds[0].Near < -SamePoint {
-		hint := fmt.Sprintf("give first at least %s", found.Given(p.First-folds[0].Near))
+	if (base.Edge >= 0 || piece.DrawnFinished) && folds[0].Near < -SamePoint {
+		hint := fmt.Sprintf("give first at least %s", found.Written(p.First-folds[0].Near))
 		if base.Edge < 0 {
 			hint += ", or measure it from an edge"
 		}
 		found.Add(p.Row.place, hint,
-			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.mm(-folds[0].Near))
+			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.Length(-folds[0].Near))
 		return false
 	}
 	return true
 }
 
 // with returns the pleats as they were laid, and which way each fold is laid.
-func (p Pleating) with(laid laidRow) Pleating {
+func (p PleatRow) with(laid laidRow) PleatRow {
 	p.Row, p.End = laid.row, laid.end
 	for k, f := range laid.row.Folds {
 		one := PleatLines{Fold: laid.paths(k, mark.PleatFold), Placement: laid.paths(k, mark.Placement)}

@@ -9,13 +9,13 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file. A layout is a piece at one stage of its making: finished,
+// Rules of this file. A shape is a piece at one stage of its making: finished,
 // or flat, or with some of its folds in. Unfolding takes it one stage back. Every
 // line is taken through every layer of cloth that it lies on: an edge is cut, and
 // a line stitched, through all of them.
 
-// layout is a piece as it lies at one stage of its making.
-type layout struct {
+// Shape is a piece as it lies at one stage of its making.
+type Shape struct {
 	Outline Ring
 	// Lines are the stitch lines, or hem folds, of each edge; one that the folds
 	// part comes in several.
@@ -26,26 +26,26 @@ type layout struct {
 }
 
 // laidOut returns the piece as it is drawn, with the marks it has.
-func (p *Piece) laidOut(marks []mark.Mark) *layout {
-	l := &layout{Outline: ringOf(p.Edges, p.Outline), Marks: marks}
+func (p *Piece) laidOut(marks []mark.Mark) *Shape {
+	l := &Shape{Outline: ringOf(p.Edges, p.Outline), Marks: marks}
 	for _, e := range p.Edges {
 		l.Lines = append(l.Lines, []plane.Path{e.Line})
 	}
-	for _, pleat := range p.Pleats {
+	for _, pleat := range p.EdgePleats {
 		l.patches = append(l.patches, pleat.patch)
 	}
 	return l
 }
 
 // unfolded returns the layout before the folds of a folding were folded.
-func (l *layout) unfolded(piece *Piece, f flatFolding, found *Findings) (*layout, bool) {
-	axis := piece.FoldEdge()
+func (l *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bool) {
+	axis := piece.EdgeOnFold()
 	outlines := l.parts(piece, f)
 	if len(outlines) != 1 {
 		l.reportParts(piece, f, len(outlines), found)
 		return nil, false
 	}
-	flat := &layout{Outline: outlines[0].toCorner()}
+	flat := &Shape{Outline: outlines[0].toCorner()}
 	if axis >= 0 && !f.OnAxis && !flat.keepsAxis(axis) {
 		found.Add(f.Rows[0].place, "run the tucks along the fold or square to it, or draw the whole piece",
 			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
@@ -66,14 +66,14 @@ func (l *layout) unfolded(piece *Piece, f flatFolding, found *Findings) (*layout
 
 // parts returns the outlines that unfold from that of the piece: one, or the folds
 // part the piece.
-func (l *layout) parts(piece *Piece, f flatFolding) []Ring {
-	outline, axis := l.Outline, piece.FoldEdge()
+func (l *Shape) parts(piece *Piece, f FlatGroup) []Ring {
+	outline, axis := l.Outline, piece.EdgeOnFold()
 	if f.OnAxis {
 		outline = outline.opened(axis, f.Origin, f.Out)
 	}
-	f.Flat.Over(outline.Path)
+	f.Folding.Over(outline.Path)
 	// A sliver beside a corner that a fold just touches is no part of a piece.
-	strands := slices.DeleteFunc(f.Flat.Unfolded(outline.Path), func(s plane.Strand) bool {
+	strands := slices.DeleteFunc(f.Folding.Unfolded(outline.Path), func(s plane.Strand) bool {
 		return math.Abs(s.Path.Area()) < LeastArea
 	})
 	if f.OnAxis && len(strands) == 1 {
@@ -96,19 +96,19 @@ func (l *layout) parts(piece *Piece, f flatFolding) []Ring {
 // reportParts says which fold is the first to part the piece, or to leave a hole in it
 // where the outline cuts into its flap. Each row is looked at by itself; where none of
 // them does it alone, the piece is named.
-func (l *layout) reportParts(piece *Piece, f flatFolding, parts int, found *Findings) {
+func (l *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Findings) {
 	for _, r := range f.AsDrawn {
 		parting := func(n int) bool {
 			some := r
 			some.Folds = r.Folds[:n]
-			alone, ok := f.with([]Row{some}).flattened(&Findings{Unit: found.Unit})
+			alone, ok := f.with([]FoldRow{some}).flattened(&Findings{Unit: found.Unit})
 			return ok && len(l.parts(piece, alone)) != 1
 		}
 		if n := sort.Search(len(r.Folds), func(n int) bool { return parting(n + 1) }); n < len(r.Folds) {
 			one := r.Folds[n]
 			found.Add(r.place, howManyFit(one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
 				"the outline cuts into %s from the side: laid flat, the piece would have a hole or come apart beside its %s, %s from %q finished",
-				r.name(one), r.stitchingName(), found.mm(one.Stitching), r.Base.Name)
+				r.name(one), r.stitchingName(), found.Length(one.Stitching), r.Base.Name)
 			return
 		}
 	}
@@ -118,7 +118,7 @@ func (l *layout) reportParts(piece *Piece, f flatFolding, parts int, found *Find
 
 // keepsAxis reports whether the edge on the fold of the cloth is still one
 // straight edge.
-func (l *layout) keepsAxis(axis int) bool {
+func (l *Shape) keepsAxis(axis int) bool {
 	parts := 0
 	straight := true
 	for _, r := range l.Outline.Runs() {
@@ -132,12 +132,12 @@ func (l *layout) keepsAxis(axis int) bool {
 
 // unfold returns a line as it lies before the folds were folded. On a piece on the
 // fold, layers of the other half may reach over the centre.
-func (f flatFolding) unfold(p plane.Path) []plane.Path {
-	strands := f.Flat.Unfolded(p)
+func (f FlatGroup) unfold(p plane.Path) []plane.Path {
+	strands := f.Folding.Unfolded(p)
 	if f.OnAxis {
 		strands = nil
 		for _, line := range f.withImage(p) {
-			for _, s := range f.Flat.Unfolded(line) {
+			for _, s := range f.Folding.Unfolded(line) {
 				strands = append(strands, plane.HalfPlane(s.Path, s.Source, f.Origin, f.Out)...)
 			}
 		}
@@ -153,7 +153,7 @@ func (f flatFolding) unfold(p plane.Path) []plane.Path {
 
 // withImage returns a line and its image on the other half of the piece, as one
 // line where they meet on the fold of the cloth: there the folds go on.
-func (f folding) withImage(p plane.Path) []plane.Path {
+func (f FoldGroup) withImage(p plane.Path) []plane.Path {
 	image := p.Mirrored(f.Origin, f.Out)
 	on := func(q plane.Point) bool { return math.Abs(q.Sub(f.Origin).Dot(f.Out)) < SamePoint }
 	last := len(p) - 1

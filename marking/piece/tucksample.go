@@ -19,13 +19,13 @@ const (
 )
 
 // takeSample makes the tucks take what those of a sample took.
-func (t *Tuck) takeSample(s source.SampleSpec, found *Findings) bool {
+func (t *TuckRow) takeSample(s source.SampleSpec, found *Findings) bool {
 	t.Takes = (s.Flat.V - s.Sewn.V) / float64(s.Tucks.V)
 	t.Sampled, t.Sample = true, s
 	const betweenMarks = "flat is measured before the tucks are sewn, sewn after, between the same two marks"
 	if s.Sewn.V > s.Flat.V-SamePoint {
 		found.Add(s.Place, betweenMarks, "the sample measures %s flat and %s sewn, so its tucks took nothing",
-			found.Given(s.Flat.V), found.Given(s.Sewn.V))
+			found.Written(s.Flat.V), found.Written(s.Sewn.V))
 		return false
 	}
 	if t.Takes >= leastTaken*t.Width-SamePoint && t.Takes <= mostTaken*t.Width+SamePoint {
@@ -33,7 +33,7 @@ func (t *Tuck) takeSample(s source.SampleSpec, found *Findings) bool {
 	}
 	// Told for all of them: what a single one took is less than a ruler shows.
 	found.Add(s.Place, "count the tucks of the sample again, and measure it once more; "+betweenMarks,
-		"the sample took up %s, and its %s, %s wide, should take about %s", found.Given(s.Flat.V-s.Sewn.V),
-		wording.Counted(s.Tucks.V, "tuck"), found.Given(t.Width), found.Given(2*t.Width*float64(s.Tucks.V)))
+		"the sample took up %s, and its %s, %s wide, should take about %s", found.Written(s.Flat.V-s.Sewn.V),
+		wording.Counted(s.Tucks.V, "tuck"), found.Written(t.Width), found.Written(2*t.Width*float64(s.Tucks.V)))
 	return false
 }

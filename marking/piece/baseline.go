@@ -7,10 +7,10 @@ import (
 	"tuckmark/marking/source"
 )
 
-// Base is the straight line that tucks are measured from, and the side of it
+// BaseLine is the straight line that tucks are measured from, and the side of it
 // they lie on. A place on the cloth has two numbers over it: u, how far it lies
 // from the line, and v, how far along it.
-type Base struct {
+type BaseLine struct {
 	Name   string
 	origin plane.Point
 	Along  plane.Point // direction of v, of length 1
@@ -18,18 +18,18 @@ type Base struct {
 	Edge   int         // the edge that the line is, or -1 for a line inside the piece
 }
 
-func (b Base) At(u, v float64) plane.Point {
+func (b BaseLine) At(u, v float64) plane.Point {
 	return b.origin.Add(b.Out.Mul(u)).Add(b.Along.Mul(v))
 }
 
-func (b Base) u(p plane.Point) float64 { return p.Sub(b.origin).Dot(b.Out) }
+func (b BaseLine) u(p plane.Point) float64 { return p.Sub(b.origin).Dot(b.Out) }
 
-func (b Base) v(p plane.Point) float64 { return p.Sub(b.origin).Dot(b.Along) }
+func (b BaseLine) v(p plane.Point) float64 { return p.Sub(b.origin).Dot(b.Along) }
 
 // findBase finds the line that name stands for, and the side of it the tucks
 // lie on: that of the edge named by side, where it is given, else the side the
 // piece lies on, or, for a line parallel to an edge, the side away from that.
-func findBase(piece *Piece, name, side source.Text, found *Findings) (Base, bool) {
+func findBase(piece *Piece, name, side source.Text, found *Findings) (BaseLine, bool) {
 	b, ok := findStraight(piece, name, found)
 	if !ok {
 		return b, false
@@ -55,8 +55,8 @@ func findBase(piece *Piece, name, side source.Text, found *Findings) (Base, bool
 
 // findStraight finds the edge or line that name stands for, which must be
 // straight. Out points to its left.
-func findStraight(piece *Piece, name source.Text, found *Findings) (Base, bool) {
-	b := Base{Name: name.V, Edge: piece.Edge(name.V)}
+func findStraight(piece *Piece, name source.Text, found *Findings) (BaseLine, bool) {
+	b := BaseLine{Name: name.V, Edge: piece.Edge(name.V)}
 	var path plane.Path
 	if b.Edge >= 0 {
 		path = piece.Edges[b.Edge].Path
@@ -72,7 +72,7 @@ func findStraight(piece *Piece, name source.Text, found *Findings) (Base, bool) 
 	}
 	if bent := path.Straightness(); bent > Straightness {
 		found.Add(name.Place, "name a straight edge, or a straight line of the piece",
-			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.V, found.mm(bent))
+			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.V, found.Length(bent))
 		return b, false
 	}
 	b.origin = path[0]
@@ -93,7 +93,7 @@ func (p *Piece) Line(key string) *Line {
 
 // Chords returns the stretches of v over which the line at distance u from the
 // base lies within an outline, in order.
-func (b Base) Chords(outline *plane.Tree, u float64) []Stretch {
+func (b BaseLine) Chords(outline *plane.Tree, u float64) []Stretch {
 	// Long enough to cross the outline from wherever the base lies.
 	bounds := outline.Bounds()
 	reach := bounds.Width() + bounds.Height()
@@ -114,7 +114,7 @@ func (b Base) Chords(outline *plane.Tree, u float64) []Stretch {
 // along the base, and how far along the line. An end of the line that lies off
 // the base by no more than an edge may bend counts as meeting it. The outline is
 // that of the piece.
-func (b Base) meets(outline, line plane.Path) (v, along float64, ok bool) {
+func (b BaseLine) meets(outline, line plane.Path) (v, along float64, ok bool) {
 	_, reach := b.Extent(outline)
 	base := plane.NewTree(plane.Path{b.At(0, reach.From), b.At(0, reach.To)})
 	if c := plane.Crossings(plane.NewTree(line), base); len(c) > 0 {
@@ -131,7 +131,7 @@ func (b Base) meets(outline, line plane.Path) (v, along float64, ok bool) {
 }
 
 // Extent returns the stretches of u and of v over which a path lies.
-func (b Base) Extent(p plane.Path) (us, vs Stretch) { return extentOf(p, b.u, b.v) }
+func (b BaseLine) Extent(p plane.Path) (us, vs Stretch) { return extentOf(p, b.u, b.v) }
 
 // extentOf returns the stretches of two coordinates over which a path lies.
 func extentOf(p plane.Path, u, v func(plane.Point) float64) (us, vs Stretch) {

@@ -54,8 +54,8 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 	for _, e := range p.Edges {
 		w.sewn = append(w.sewn, plane.NewTree(e.Sewn))
 	}
-	for i := range p.Tucks {
-		t := &p.Tucks[i]
+	for i := range p.TuckRows {
+		t := &p.TuckRows[i]
 		w.fine(t)
 		w.gap(t)
 		w.tops(t.Row)
@@ -63,18 +63,18 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		w.hem(t)
 		w.field(t)
 	}
-	for i := range p.Pleatings {
-		w.tops(p.Pleatings[i].Row)
-		w.creases(&p.Pleatings[i])
+	for i := range p.PleatRows {
+		w.tops(p.PleatRows[i].Row)
+		w.creases(&p.PleatRows[i])
 	}
-	if p.Block != nil && p.Block.Measure != nil {
-		w.say(p.Block.Measure.place, "%s", strings.Join(p.Block.Measured(p, unit), "; "))
+	if p.Block != nil && p.Block.Measured != nil {
+		w.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
 	}
 	return w.list
 }
 
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
-func (w *warnings) fine(t *Tuck) {
+func (w *warnings) fine(t *TuckRow) {
 	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
 		w.say(t.Row.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
 			w.unit.Names(t.Width), w.unit.Names(narrowestTuck))
@@ -94,7 +94,7 @@ func (w *warnings) fine(t *Tuck) {
 }
 
 // gap warns of tucks that cover the next stitching.
-func (w *warnings) gap(t *Tuck) {
+func (w *warnings) gap(t *TuckRow) {
 	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
 		length := w.unit.Names
 		if t.Sampled {
@@ -107,7 +107,7 @@ func (w *warnings) gap(t *Tuck) {
 
 // top is the number of the edge at whose stitch line a fold begins when the piece is
 // sewn, -1 where it begins at none. What lies beyond is seam allowance.
-func (w *warnings) top(r Row, f fold) int {
+func (w *warnings) top(r FoldRow, f Fold) int {
 	b := r.Base
 	u := w.drawn(f)
 	chords := b.Chords(w.piece.Tree, u)
@@ -144,7 +144,7 @@ func (w *warnings) top(r Row, f fold) int {
 
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
-func (w *warnings) tops(r Row) {
+func (w *warnings) tops(r FoldRow) {
 	own := w.piece.Edge(r.ends.Below.V)
 	if own < 0 && math.Abs(r.Base.Along.X) > math.Abs(r.Base.Along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
@@ -177,7 +177,7 @@ func (w *warnings) tops(r Row) {
 			which = fmt.Sprintf("%ss %d to %d", r.Kind, numbers[0]+1, numbers[n-1]+1)
 			verb = "run"
 		}
-		first := r.Folds[slices.IndexFunc(r.Folds, func(f fold) bool { return f.Number == numbers[0] })]
+		first := r.Folds[slices.IndexFunc(r.Folds, func(f Fold) bool { return f.Number == numbers[0] })]
 		instead := "instead of"
 		if !r.ends.Below.Given() {
 			instead = "where the first runs into"
@@ -188,9 +188,9 @@ func (w *warnings) tops(r Row) {
 }
 
 // nearestOf names what is measured of the nearest of some folds.
-func nearestOf(r Row, numbers []int) string {
+func nearestOf(r FoldRow, numbers []int) string {
 	name := "fold"
-	if r.Kind == tuckFolds {
+	if r.Kind == TuckFolds {
 		name = "stitching"
 	}
 	if len(numbers) > 1 {
@@ -200,8 +200,8 @@ func nearestOf(r Row, numbers []int) string {
 }
 
 // drawn returns how far from the base of its row a fold lies as the piece is drawn.
-func (w *warnings) drawn(f fold) float64 {
-	if w.piece.Finished {
+func (w *warnings) drawn(f Fold) float64 {
+	if w.piece.DrawnFinished {
 		return f.Stitching
 	}
 	return f.At
@@ -209,7 +209,7 @@ func (w *warnings) drawn(f fold) float64 {
 
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
-func (w *warnings) ends(t *Tuck) {
+func (w *warnings) ends(t *TuckRow) {
 	r := t.Row
 	own := w.piece.Edge(r.ends.Below.V)
 	if own < 0 {
@@ -232,7 +232,7 @@ func (w *warnings) ends(t *Tuck) {
 		return
 	}
 	end := plane.NewTree(t.End)
-	for i, p := range w.piece.Pleats {
+	for i, p := range w.piece.EdgePleats {
 		patch := w.piece.Flat.patches[i]
 		pleat := plane.NewTree(patch)
 		// Two paths that do not cross are nearest at a point of one of them.
@@ -251,7 +251,7 @@ func (w *warnings) ends(t *Tuck) {
 }
 
 // hem warns of tucks that lie in a hem, or end in one.
-func (w *warnings) hem(t *Tuck) {
+func (w *warnings) hem(t *TuckRow) {
 	r := t.Row
 	if i := r.Base.Edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
 		if e, near := w.piece.Edges[i], t.First-t.Width; near < e.Allowance-SamePoint {
@@ -277,7 +277,7 @@ func (w *warnings) hem(t *Tuck) {
 }
 
 // creases warns of pleats so close that their folds all lie on one line.
-func (w *warnings) creases(p *Pleating) {
+func (w *warnings) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
 		w.say(p.Row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
@@ -286,7 +286,7 @@ func (w *warnings) creases(p *Pleating) {
 // field warns of a field of tucks that ends before the neck does, from which they
 // hang, though one more tuck would have room. A straight edge is no neck: there a few
 // tucks in the middle are what is meant.
-func (w *warnings) field(t *Tuck) {
+func (w *warnings) field(t *TuckRow) {
 	own := w.piece.Edge(t.Row.ends.Below.V)
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= Straightness {
 		return
@@ -300,7 +300,7 @@ func (w *warnings) field(t *Tuck) {
 		return
 	}
 	reach := t.Row.Folds[len(t.Row.Folds)-1].reach().To
-	if !w.piece.Finished {
+	if !w.piece.DrawnFinished {
 		edge -= taken // the tucks lie below the edge, and take that much of it
 	}
 	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
@@ -312,9 +312,9 @@ func (w *warnings) field(t *Tuck) {
 // takenUp returns how much cloth is taken up from the base of a set of tucks to its
 // last one; ok is false where another row lies beyond that, and it is not this set
 // that ends the field.
-func (w *warnings) takenUp(t *Tuck) (taken float64, ok bool) {
+func (w *warnings) takenUp(t *TuckRow) (taken float64, ok bool) {
 	last := t.Row.Folds[len(t.Row.Folds)-1]
-	for _, r := range w.piece.Rows() {
+	for _, r := range w.piece.FoldRows() {
 		if r.Base.Out.Dot(t.Row.Base.Out) < 1-sameWay || math.Abs(t.Row.Base.u(r.Base.origin)) > SamePoint {
 			continue // beside another line, or on its other side
 		}

@@ -19,7 +19,7 @@ const strip = "raw: 0,10 0,0\nbottom: 0,0 30,0\nfar: 30,0 30,10\ntop: 30,10 0,10
 // of their stitching.
 func creases(p *piece.Piece) (folds, stitching string) {
 	var f, s []string
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		for _, one := range t.Each {
 			for _, line := range one.Fold {
 				f = append(f, sketch.Number(line[0].X/25.4))
@@ -34,7 +34,7 @@ func creases(p *piece.Piece) (folds, stitching string) {
 
 func tookUp(p *piece.Piece) float64 {
 	sum := 0.0
-	for _, t := range p.Tucks {
+	for _, t := range p.TuckRows {
 		sum += t.TakeUp() / 25.4
 	}
 	return sum
@@ -90,7 +90,7 @@ func TestStitchingToTheNextFold(t *testing.T) {
 	folds, stitching := creases(piece)
 	assert.Equal(t, "1 2.75", folds)
 	assert.Equal(t, "0.5 1.5 2.25 3.25", stitching)
-	set := piece.Tucks[0]
+	set := piece.TuckRows[0]
 	lastStitching := set.Each[0].Sewn[1][0].X
 	nextFold := set.Each[1].Fold[0][0].X
 	assert.InDelta(t, 2*0.5+0.25, (nextFold-lastStitching)/25.4, 1e-9, "2w + g")
@@ -98,8 +98,8 @@ func TestStitchingToTheNextFold(t *testing.T) {
 
 func TestTucksOfAYoke(t *testing.T) {
 	piece := sketched(t, "0.375", sketch.Yoke())
-	require.Len(t, piece.Tucks, 1)
-	set := piece.Tucks[0]
+	require.Len(t, piece.TuckRows, 1)
+	set := piece.TuckRows[0]
 	require.Len(t, set.Each, 6)
 	// The neck's stitch line meets the centre 3/8 in below 10, and 2 1/8 in
 	// below that the tucks end.
@@ -110,7 +110,7 @@ func TestTucksOfAYoke(t *testing.T) {
 		require.Len(t, one.Sewn, 2, "tuck %d is stitched on both sides of its fold", k+1)
 	}
 	twin := sketched(t, "0.375", sketch.Yoke(`length = "2 1/8"`, "length = \"2 1/8\"\nsewn = \"twin needle\""))
-	assert.Empty(t, twin.Tucks[0].Each[0].Sewn, "a twin needle follows the fold line")
+	assert.Empty(t, twin.TuckRows[0].Each[0].Sewn, "a twin needle follows the fold line")
 }
 
 func TestWhereTucksLie(t *testing.T) {
@@ -129,7 +129,7 @@ func TestWhereTucksLie(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			outline, _, _ := strings.Cut(sketch.Yoke(), "---\n")
 			piece := sketched(t, "0.375", outline+"---\n\n"+c.tuck+"\n")
-			assert.Equal(t, c.want, sketch.Inches(sketch.Ordered(piece.Tucks[0].Each[0].Fold[0])))
+			assert.Equal(t, c.want, sketch.Inches(sketch.Ordered(piece.TuckRows[0].Each[0].Fold[0])))
 		})
 	}
 }
@@ -139,7 +139,7 @@ func TestTuckInTwoParts(t *testing.T) {
 	piece := sketched(t, "0", "raw: 0,0 0,10\ntop: 0,10 4,10 2,5 6,5 8,10\nfar: 8,10 8,0\nhem: 8,0 0,0\n---\n"+
 		"\n[tuck.across]\nbeside = \"hem\"\nwidth = 0.25\ncount = 1\nfirst = 6\n")
 	var parts []string
-	for _, f := range piece.Tucks[0].Each[0].Fold {
+	for _, f := range piece.TuckRows[0].Each[0].Fold {
 		parts = append(parts, sketch.Inches(sketch.Ordered(f)))
 	}
 	assert.ElementsMatch(t, []string{"0,6 2.4,6", "6.4,6 8,6"}, parts)

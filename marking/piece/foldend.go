@@ -13,8 +13,8 @@ import (
 // from meets their base; or following that stitch line, the same length from all
 // of it; or stepped, each fold longer than the one before by the same step.
 
-// tuckEnd is the level at which a fold ends that does not run from edge to edge.
-type tuckEnd struct {
+// FoldEnd is the level at which a fold ends that does not run from edge to edge.
+type FoldEnd struct {
 	Given  bool
 	V      float64 // along the base
 	begin  float64 // where the stitch line that it is measured from meets the base
@@ -24,7 +24,7 @@ type tuckEnd struct {
 
 // ended returns a row with the ends of its folds. The piece is as it is drawn; drawn
 // says how far from the base a fold's stitching lies there.
-func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row, bool) {
+func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) (FoldRow, bool) {
 	if !r.ends.Below.Given() {
 		return r, true
 	}
@@ -41,7 +41,7 @@ func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row
 	}
 	// The cloth lies to the left of every edge's line.
 	_, dir := e.Line.At(along)
-	end := tuckEnd{Given: true, down: 1, begin: begin, length: r.ends.Length.V}
+	end := FoldEnd{Given: true, down: 1, begin: begin, length: r.ends.Length.V}
 	if dir.Left().Dot(r.Base.Along) < 0 {
 		end.down = -1
 	}
@@ -64,7 +64,7 @@ func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row
 			if !ok {
 				found.Add(r.ends.Shape.Place, `have them end level: end = "level"`,
 					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
-					r.name(*f), found.Given(end.length), e.Key)
+					r.name(*f), found.Written(end.length), e.Key)
 				return r, false
 			}
 			f.End.length = length
@@ -76,7 +76,7 @@ func (r Row) ended(piece *Piece, drawn func(fold) float64, found *Findings) (Row
 
 // following returns how far below the begin of the row a fold at u ends that ends
 // on a line. Nothing of the piece lies farther than reach from the begin.
-func following(r Row, line *plane.Tree, end tuckEnd, u, reach float64) (float64, bool) {
+func following(r FoldRow, line *plane.Tree, end FoldEnd, u, reach float64) (float64, bool) {
 	if line == nil {
 		return 0, false
 	}
@@ -91,7 +91,7 @@ func following(r Row, line *plane.Tree, end tuckEnd, u, reach float64) (float64,
 
 // UpTo returns the stretch of a line that holds the end, from its upper end
 // down to there.
-func (e tuckEnd) UpTo(stretches []Stretch) ([]Stretch, bool) {
+func (e FoldEnd) UpTo(stretches []Stretch) ([]Stretch, bool) {
 	for _, s := range stretches {
 		if e.V < s.From+SamePoint || e.V > s.To-SamePoint {
 			continue
@@ -106,7 +106,7 @@ func (e tuckEnd) UpTo(stretches []Stretch) ([]Stretch, bool) {
 
 // EndLine returns the line along which a row ends: across every strip, from one
 // to the next; nil for a row that runs from edge to edge.
-func (r Row) EndLine() plane.Path {
+func (r FoldRow) EndLine() plane.Path {
 	var line plane.Path
 	for _, f := range r.Folds {
 		if !f.End.Given {
@@ -121,7 +121,7 @@ func (r Row) EndLine() plane.Path {
 
 // reportEndOutside says why a fold cannot end where it is to: the cloth at u
 // either ends before or begins after that.
-func reportEndOutside(r Row, f fold, u float64, chords []Stretch, found *Findings) {
+func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Findings) {
 	end := f.End
 	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
 	for _, c := range chords {
@@ -131,12 +131,12 @@ func reportEndOutside(r Row, f fold, u float64, chords []Stretch, found *Finding
 	if highest > end.length-SamePoint {
 		found.Add(r.place, howManyFit(f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.mm(u), r.Base.Name, below(found.mm, highest), r.ends.Below.V, r.Kind, below(found.Given, end.length))
+			r.name(f), found.Length(u), r.Base.Name, below(found.Length, highest), r.ends.Below.V, r.Kind, below(found.Written, end.length))
 		return
 	}
 	found.Add(r.ends.Length.Place, r.Kind.String()+"s end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.Kind, f.Number+1, found.mm(u), r.Base.Name, below(found.mm, lowest), r.ends.Below.V, r.Kind, below(found.Given, end.length))
+		r.Kind, f.Number+1, found.Length(u), r.Base.Name, below(found.Length, lowest), r.ends.Below.V, r.Kind, below(found.Written, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

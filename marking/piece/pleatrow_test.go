@@ -24,10 +24,10 @@ func TestPublishedStrip(t *testing.T) {
 				sketch.Rows(`pleat side start 1/2 6 1 | press = "toward"`))
 			assert.Equal(t, "1 2.5 4 5.5 7 8.5", placesOf(piece, mark.PleatFold))
 			assert.Equal(t, "1.5 3 4.5 6 7.5", placesOf(piece, mark.Placement), "each is laid 1 in back, the first to the end of the strip")
-			assert.InDelta(t, 6, piece.Pleatings[0].TakeUp()/25.4, 1e-9, "taken up")
+			assert.InDelta(t, 6, piece.PleatRows[0].TakeUp()/25.4, 1e-9, "taken up")
 			assert.InDelta(t, 9.5, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6, "flat")
-			assert.InDelta(t, 3.5, piece.Folded.Bounds().Width()/25.4, 1e-6, "pleated")
-			assert.InDelta(t, 3.5, piece.Edges[piece.Edge("edge")].Folded/25.4, 1e-6, "its edge")
+			assert.InDelta(t, 3.5, piece.FinishedOutline.Bounds().Width()/25.4, 1e-6, "pleated")
+			assert.InDelta(t, 3.5, piece.Edges[piece.Edge("edge")].FinishedLength/25.4, 1e-6, "its edge")
 		})
 	}
 }
@@ -68,8 +68,8 @@ func TestSkirtToPleat(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", "left: 0,0 0,10\ntop: 0,10 44,10\nright: 44,10 44,0\nhem: 44,0 0,0\n---\n"+sketch.Rows(c.row))
-			assert.InDelta(t, c.toPleat, piece.Pleatings[0].TakeUp()/25.4, 1e-9)
-			assert.InDelta(t, c.pleated, piece.Edges[piece.Edge("top")].Folded/25.4, 1e-6)
+			assert.InDelta(t, c.toPleat, piece.PleatRows[0].TakeUp()/25.4, 1e-9)
+			assert.InDelta(t, c.pleated, piece.Edges[piece.Edge("top")].FinishedLength/25.4, 1e-6)
 		})
 	}
 }
@@ -103,7 +103,7 @@ func TestKindsOfPleats(t *testing.T) {
 			assert.Equal(t, c.placements, placesOf(piece, mark.Placement), "placement lines")
 			var arrows []string
 			sum := 0.0
-			for _, p := range piece.Pleatings {
+			for _, p := range piece.PleatRows {
 				sum += p.TakeUp() / 25.4
 				for _, one := range p.Each {
 					require.Len(t, one.Arrow, 2)

@@ -17,8 +17,8 @@ import (
 // to the edge midway between them (or along the grain), so that it is equally
 // deep all the way.
 
-// Pleat is one pleat in an edge.
-type Pleat struct {
+// EdgePleat is one pleat in an edge.
+type EdgePleat struct {
 	Key       string
 	Depth     float64
 	At        float64 // of the fold line, along the edge from its corner
@@ -33,12 +33,12 @@ type Pleat struct {
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
-func (p Pleat) TakeUp() float64 { return 2 * p.Depth }
+func (p EdgePleat) TakeUp() float64 { return 2 * p.Depth }
 
 // takenFrom returns how much of a line along its edge the pleat takes, the line
 // lying no farther inside than the given distance. Cloth is taken between the two
 // lines of the pleat; a line that begins or ends between them is folded in part.
-func (p Pleat) takenFrom(line plane.Path, inside float64) float64 {
+func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
 	in, mouth := p.Fold[1].Sub(p.Fold[0]).Unit(), p.Placement[0].Sub(p.Fold[0])
 	across := in.Left()
 	width := mouth.Dot(across)
@@ -136,20 +136,20 @@ func layPleats(piece *Piece, s source.PleatSpec, w walk, toward float64, found *
 	if count > 1 && s.Spacing.V < 2*s.Depth.V-SamePoint {
 		found.Add(s.Place, "pleats that just touch have their fold lines three depths apart",
 			"the pleats overlap: their fold lines lie %s apart, and each takes up %s",
-			found.Given(s.Spacing.V), found.Given(2*s.Depth.V))
+			found.Written(s.Spacing.V), found.Written(2*s.Depth.V))
 		return
 	}
 	for k := range count {
-		p := Pleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, place: s.Place, Edge: w.edge, From: s.From.V}
+		p := EdgePleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, place: s.Place, Edge: w.edge, From: s.From.V}
 		if !layPleat(piece, &p, s, w, toward, found) {
 			return
 		}
-		piece.Pleats = append(piece.Pleats, p)
+		piece.EdgePleats = append(piece.EdgePleats, p)
 	}
 }
 
 // layPleat draws the lines of one pleat.
-func layPleat(piece *Piece, p *Pleat, s source.PleatSpec, w walk, toward float64, found *Findings) bool {
+func layPleat(piece *Piece, p *EdgePleat, s source.PleatSpec, w walk, toward float64, found *Findings) bool {
 	length := w.path.Length()
 	fold, _ := w.path.At(p.At)
 	// How far a place is from the fold line, square to the lines.
@@ -166,7 +166,7 @@ func layPleat(piece *Piece, p *Pleat, s source.PleatSpec, w walk, toward float64
 	if p.At > length || !placed {
 		found.Add(s.Place, "move the pleat, or turn it the other way",
 			"the pleat leaves %q: its fold line lies %s and its placement line %s from %q, and the edge is %s long",
-			s.Edge.V, found.mm(p.At), found.mm(p.At+toward*p.TakeUp()), s.From.V, found.mm(length))
+			s.Edge.V, found.Length(p.At), found.Length(p.At+toward*p.TakeUp()), s.From.V, found.Length(length))
 		return false
 	}
 	placement, _ := w.path.At(place)
@@ -181,7 +181,7 @@ func layPleat(piece *Piece, p *Pleat, s source.PleatSpec, w walk, toward float64
 	for _, line := range []plane.Path{p.Fold, p.Placement} {
 		if !piece.Keeps(line) {
 			found.Add(s.Length.Place, "make the pleat shorter",
-				"the pleat leaves the piece: its lines are %s long", found.Given(s.Length.V))
+				"the pleat leaves the piece: its lines are %s long", found.Written(s.Length.V))
 			return false
 		}
 	}
