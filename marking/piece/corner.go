@@ -13,9 +13,9 @@ import (
 //     the two first meet, both seams end.
 //   - Beyond that place a line is ruled on, as on cloth, to where it comes out at
 //     the cutting line of its neighbour; but only where it does come out there,
-//     before anything else. Otherwise the bottom of a square neck would be ruled
-//     on to the armhole, and a side under a scooped armhole through the piece to
-//     the shoulder.
+//     and meets nothing that is sewn before. Otherwise the bottom of a square neck
+//     would be ruled on to the armhole, a side under a scooped armhole through the
+//     piece to the shoulder, and the hem of a cape over its rounded corner.
 //   - Where the outline hardly turns, two lines at unequal distances run beside
 //     each other and meet far off, where nobody would look for it, if they meet at
 //     all. So it is at the end of a placket. There each line ends square to its
@@ -128,10 +128,6 @@ func (p *Piece) decideCorner(before, after int, found *Findings) (Corner, bool) 
 		reportMeeting(p, min(before, after), max(before, after), p.Edges[after].Path[0], found)
 		return c, false
 	}
-	if c.points() {
-		c.Before = p.ruledOn(c.Before, b, a, Stretch{meet.B, math.Inf(1)}, b.within.To)
-		c.After = p.ruledOn(c.After, a, b, Stretch{math.Inf(-1), meet.A}, a.within.From)
-	}
 	return c, true
 }
 
@@ -171,18 +167,28 @@ func (p *Piece) comesOut(r ruling, at float64, other int) (along float64, ok boo
 	return along, away < LeastLine
 }
 
+// ruleOn rules the lines on beyond the places where they meet. What is sewn must be
+// known.
+func (p *Piece) ruleOn() {
+	for before := range p.Corners {
+		_, after := p.Neighbours(before)
+		c, b, a := &p.Corners[before], p.rulings[before], p.rulings[after]
+		if c.Kind == CornerMet && c.points() && b.d > 0 && a.d > 0 {
+			c.Before = p.ruledOn(c.Before, b, after, b.within.To)
+			c.After = p.ruledOn(c.After, a, before, a.within.From)
+		}
+	}
+}
+
 // ruledOn returns the end of a line beyond the place where it meets its neighbour:
-// where it comes out at the neighbour's edge, if it does before it meets the seam of
-// the neighbour again.
-func (p *Piece) ruledOn(end LineEnd, r, neighbour ruling, seam Stretch, out float64) LineEnd {
-	if _, ok := p.comesOut(r, out, neighbour.edge); !ok {
+// where it comes out at that edge, if it meets nothing that is sewn on the way.
+func (p *Piece) ruledOn(end LineEnd, r ruling, neighbour int, out float64) LineEnd {
+	if _, ok := p.comesOut(r, out, neighbour); !ok {
 		return end
 	}
-	from, to := min(end.Seam, out)+LeastLine, max(end.Seam, out)-LeastLine
-	for _, c := range plane.Crossings(r.line, neighbour.line) {
-		if from < c.A && c.A < to && seam.From+LeastLine < c.B && c.B < seam.To-LeastLine {
-			return end
-		}
+	beyond := r.line.Path().Between(min(end.Seam, out)+LeastLine, max(end.Seam, out)-LeastLine)
+	if len(plane.Crossings(plane.NewTree(beyond), p.Seams)) > 0 {
+		return end
 	}
 	end.Line, end.Out = out, true
 	return end

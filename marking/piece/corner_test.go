@@ -94,6 +94,34 @@ func TestStepAtTheEndOfAPlacket(t *testing.T) {
 	assert.InDelta(t, 5-from, length("below"), 1e-4, "from the seam")
 }
 
+// A short edge that turns out by 29 degrees beside a wrist ends before it meets the fold
+// of the wrist's hem, and the underarm, which goes straight up from there, begins in it.
+func TestShortEdgeInAHem(t *testing.T) {
+	sleeve := func(long float64) string {
+		sin, cos := math.Sincos(29 * math.Pi / 180)
+		return sketch.Swap("wrist: 8,0 8,6 | hem = 2\nsleeve: 8,6 END | allowance = 1\nunderarm: END X,16 | allowance = 0.75\ntop: X,16 0,16\nleft: 0,16 0,0\nbottom: 0,0 8,0",
+			"END", fmt.Sprintf("%.6f,%.6f", 8-long*sin, 6+long*cos), "X", fmt.Sprintf("%.6f", 8-long*sin))
+	}
+	_, err := check("allowance = 0.375\n" + sketch.Front(sleeve(0.5)))
+	require.Error(t, err)
+	// Where they meet is 0.75 inside x = 7.7576, and 1 inside the sleeve (worked out).
+	assert.Equal(t, "linden.toml:3: piece.front.edge.wrist: the allowances of \"wrist\" and \"underarm\", 2 in and 3/4 in, leave nothing between them at (7 in, 5 3/4 in): the edges come within 1/2 in of each other\nhint: make the allowances narrower, or the piece wider there", err.Error())
+	piece := sketched(t, "0.375", sleeve(3.5))
+	assert.InDelta(t, 6-0.375+meetsBeyond(2, 1, 29), piece.Edges[piece.Edge("wrist")].Sewn.Length()/25.4, 1e-4, "the wrist meets a longer sleeve")
+}
+
+// Where the hem of a cape goes on into a rounded corner, a ruler laid along the fold of
+// the hem would lead over the corner and out at its other end.
+func TestNothingIsRuledOverWhatIsSewn(t *testing.T) {
+	piece := sketched(t, "0", "fold = \"centre\"\ncentre: 3.25,0 14,0\n"+
+		"hem: 14,0 13.381,4.117 11.5787,7.8698 8.7524,10.9268 5.1522,13.0175 1.0964,13.957 -3.0564,13.6623 -6.9389,12.1594 -10.2078,9.5813 | smooth = true; hem = 2; turn = 0\n"+
+		"corner: -10.2078,9.5813 -11.0796,8.1316 -11.5528,6.9165 -11.6082,6.0125 -11.2268,5.4963 | smooth = true; hem = 1; turn = 0.375\n"+
+		"front: -11.2268,5.4963 -2.919,1.429 | hem = 0.75; turn = 0\n"+
+		"neck: -2.919,1.429 -1.6108,2.8227 0.2545,3.24 2.0318,2.5366 3.25,0 | smooth = true")
+	hem := piece.Edges[piece.Edge("hem")]
+	assert.Equal(t, hem.Sewn[len(hem.Sewn)-1], hem.Line[len(hem.Line)-1], "the fold of the hem ends where it meets that of the corner")
+}
+
 // A side whose allowance is wider than the ledge under a narrow armhole.
 func TestNarrowLedge(t *testing.T) {
 	ledge := func(x, armhole, side string) string {
@@ -155,7 +183,8 @@ func TestRoughEnd(t *testing.T) {
 		})
 	}
 	// Through places 1 mm apart on a round line, off by 0.05 mm in and out, it is
-	// lengthened as the round line runs there.
+	// lengthened as the round line runs in the middle of its last 5 mm: 2.5/200 less than
+	// half a radian round, and 0.1 mm on 5 off.
 	var round []string
 	for k := range 101 {
 		sin, cos := math.Sincos(float64(k)/200 - math.Pi/2)
@@ -168,7 +197,7 @@ func TestRoughEnd(t *testing.T) {
 	piece := &pattern.Pieces[0]
 	line := piece.Edges[piece.Edge("round")].Line
 	way := line.EndDirection()
-	assert.InDelta(t, 0.5, math.Atan2(way.Y, way.X), 0.03, "half a radian round")
+	assert.InDelta(t, 0.5-2.5/200, math.Atan2(way.Y, way.X), 0.021, "about half a radian round")
 }
 
 // A place written twice, in inches and in millimetres, is one point of a curve: two so

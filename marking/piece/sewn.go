@@ -19,7 +19,7 @@ const LeastSeam = 2
 func checkSewn(piece *Piece, found *Findings) bool {
 	ok := true
 	for i := range piece.Edges {
-		e, drawn, sewn := &piece.Edges[i], piece.Drawn(i), piece.Sewn(i)
+		e, sewn := &piece.Edges[i], piece.Sewn(i)
 		left := sewn.To - sewn.From
 		if left < LeastSeam && left < e.Path.Length()-LeastLine {
 			before, after := piece.Neighbours(i)
@@ -32,9 +32,9 @@ func checkSewn(piece *Piece, found *Findings) bool {
 			ok = false
 			continue
 		}
-		e.Sewn = e.Line.Between(sewn.From-drawn.From, sewn.To-drawn.From)
+		e.Sewn = piece.rulings[i].line.Path().Between(sewn.From, sewn.To)
 	}
-	return ok && checkRing(piece, found)
+	return ok && checkRing(piece, found) && checkSteps(piece, found)
 }
 
 // NothingOr prints a length, or says that it is none.
@@ -60,6 +60,33 @@ func checkRing(piece *Piece, found *Findings) bool {
 		reportMeeting(piece, min(edges[i], edges[j]), max(edges[i], edges[j]), at, found)
 	}
 	return false
+}
+
+// checkSteps looks whether the seam with the lesser allowance at a step comes out of
+// the wider allowance before it ends. Where it does not, the next seam begins in there.
+// Only where the outline turns out of the piece does it lead in.
+func checkSteps(piece *Piece, found *Findings) bool {
+	ok := true
+	for i, c := range piece.Corners {
+		before, after := piece.Neighbours(i)
+		wide, narrow := i, after
+		_, next := piece.Neighbours(narrow)
+		q := piece.Edges[narrow].Sewn[len(piece.Edges[narrow].Sewn)-1]
+		if piece.Edges[i].Allowance < piece.Edges[after].Allowance {
+			wide, narrow, next = after, i, before
+			q = piece.Edges[narrow].Sewn[0]
+		}
+		if c.Kind != CornerStep || c.Turn <= 0 {
+			continue
+		}
+		e := piece.Edges[wide]
+		if _, along, away := e.Path.Nearest(q); away < e.Allowance-LeastLine &&
+			LeastLine < along && along < e.Path.Length()-LeastLine {
+			reportMeeting(piece, min(wide, next), max(wide, next), q, found)
+			ok = false
+		}
+	}
+	return ok
 }
 
 // ring returns the seams of all edges as one closed path, with the edge of each of

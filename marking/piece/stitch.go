@@ -13,9 +13,10 @@ import (
 //   - The stitch line of an edge keeps that edge's own allowance from it, and
 //     knows nothing of the allowances of other edges. Where it ends is decided
 //     at the corners (corner.go).
-//   - Past the ends of its edge it is lengthened straight, the way the edge
-//     runs there as a whole: the last step of an edge measured off in small
-//     steps is as rough as the measuring.
+//   - Past the ends of its edge it is lengthened straight, the way the edge runs
+//     there: along its last step, or the curve's own direction, where the edge is
+//     given in steps longer than a quarter of the allowance; else along the chord
+//     over such a quarter, for a shorter step is as rough as the measuring.
 //   - An allowance that leaves nothing of the piece along its edge, or that the
 //     piece is too narrow for somewhere, is a mistake to be told, not a line to
 //     be drawn in part.
@@ -70,20 +71,22 @@ func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, f
 		return false
 	}
 	for i := range piece.Edges {
-		e, r := &piece.Edges[i], piece.rulings[i]
-		e.Line = e.Path
-		if e.Allowance > 0 {
-			drawn := piece.Drawn(i)
-			e.Line = r.line.Path().Between(drawn.From, drawn.To)
-		}
-		if e.Turn > 0 {
+		if e := &piece.Edges[i]; e.Turn > 0 {
 			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place}, run, found)
 		}
 	}
-	if len(found.List) > before {
+	if len(found.List) > before || !checkSewn(piece, found) {
 		return false
 	}
-	return checkSewn(piece, found)
+	piece.ruleOn()
+	for i := range piece.Edges {
+		e, drawn := &piece.Edges[i], piece.Drawn(i)
+		e.Line = e.Path
+		if e.Allowance > 0 {
+			e.Line = piece.rulings[i].line.Path().Between(drawn.From, drawn.To)
+		}
+	}
+	return true
 }
 
 // inset is a line wanted inside an edge.
@@ -213,39 +216,24 @@ func clearWay(edge *plane.Tree, from, way plane.Point, d, run float64) float64 {
 }
 
 // wayOut returns the way in which a path sets out, of length 1: its own, where the
-// step it is given in there is no shorter than reach; else the way of its whole
-// beginning.
+// step it is given in there is no shorter than reach; else that of the chord to the
+// place so far along it.
 func wayOut(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
-	if step >= reach {
+	chord := path.At(reach).Sub(path.At(0)).Unit()
+	if step >= reach || chord == (plane.Point{}) {
 		return own
 	}
-	reach = min(reach, path.Length())
-	return wayOfBend(path.At(reach), path.At(reach/2), path.At(0), own.Mul(-1)).Mul(-1)
+	return chord
 }
 
 // wayIn returns the way in which a path arrives, as wayOut does.
 func wayIn(path *plane.Tree, step float64, own plane.Point, reach float64) plane.Point {
-	if step >= reach {
-		return own
-	}
 	end := path.Length()
-	reach = min(reach, end)
-	return wayOfBend(path.At(end-reach), path.At(end-reach/2), path.At(end), own)
-}
-
-// wayOfBend returns the way in which a line through three places, about evenly
-// spaced, arrives at the last: that of a parabola, for the line may bend; that of
-// the chord where the parabola would turn a corner; own where all are one place.
-func wayOfBend(a, b, c, own plane.Point) plane.Point {
-	chord := c.Sub(a).Unit()
-	bend := c.Mul(3).Sub(b.Mul(4)).Add(a).Unit()
-	switch {
-	case chord == (plane.Point{}):
+	chord := path.At(end).Sub(path.At(end - reach)).Unit()
+	if step >= reach || chord == (plane.Point{}) {
 		return own
-	case bend.Dot(chord) < math.Cos(LeastTurn):
-		return chord
 	}
-	return bend
+	return chord
 }
 
 func (p *Piece) nothingLeft(in inset, found *Findings) {

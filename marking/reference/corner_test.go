@@ -39,9 +39,6 @@ const (
 
 // The rules that allow what is not expected.
 const (
-	// In a direction that the edge has at its end, though not along the chord.
-	ruledOtherwise = "ruled on between the last step and the chord"
-
 	// A line that ends before it is square to the end of its edge, because that bends more
 	// tightly than the allowance, would lead over its own allowance. So it need not be
 	// ruled on.
@@ -65,10 +62,11 @@ type draft struct {
 	over    *draft  // turned over
 }
 
-func newDraft(p piece.Piece) draft {
+// newDraft reckons a piece whose edges are given by these points.
+func newDraft(p piece.Piece, given map[string]line) draft {
 	var r draft
 	for _, e := range p.Edges {
-		s := newSide(e)
+		s := newSide(e, given[e.Key])
 		r.sides = append(r.sides, s)
 		r.widest = max(r.widest, s.d)
 	}
@@ -131,10 +129,10 @@ func (p draft) turn(k int) (least, most float64) {
 }
 
 // ruledOn returns the line of edge k ruled on past both ends.
-func (p draft) ruledOn(k int, in, out complex128) ruled {
-	main, long := p.sides[k].main, runOuts*p.widest
-	first, last := main[0], main[len(main)-1]
-	return rule(slices.Concat(line{first - times(in, long)}, main, line{last + times(out, long)}))
+func (p draft) ruledOn(k int) ruled {
+	s, long := p.sides[k], runOuts*p.widest
+	first, last := s.main[0], s.main[len(s.main)-1]
+	return rule(slices.Concat(line{first - times(s.in, long)}, s.main, line{last + times(s.out, long)}))
 }
 
 // exit returns where the line of edge k first meets the outline, past a place along it,
@@ -172,17 +170,7 @@ func (p draft) corner(k int) []option {
 	case b.d == 0:
 		return p.besideBare(k)
 	}
-	var options []option
-	for _, out := range a.ways() {
-		for _, in := range b.mirrored().ways() {
-			way := ""
-			if in = -cmplx.Conj(in); out != a.out || in != b.in {
-				way = ruledOtherwise
-			}
-			options = append(options, p.crossing(k, out, in, way)...)
-		}
-	}
-	return options
+	return p.crossing(k)
 }
 
 // besideBare reckons a corner whose second edge has no allowance.
@@ -192,20 +180,14 @@ func (p draft) besideBare(k int) []option {
 	least, most := p.turn(k)
 	var options []option
 	if most > gentle-about {
-		for _, out := range a.ways() {
-			on := p.ruledOn(k, a.in, out)
-			from := runOuts*p.widest + a.main.length()/2
-			if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
-				in, _ := p.exit(k, on, from)
-				from = in.a
-			}
-			if y, atNext := p.exit(k, on, from); atNext {
-				o := option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: out}
-				if out != a.out {
-					o.rule = ruledOtherwise
-				}
-				options = append(options, o)
-			}
+		on := p.ruledOn(k)
+		from := runOuts*p.widest + a.main.length()/2
+		if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
+			in, _ := p.exit(k, on, from)
+			from = in.a
+		}
+		if y, atNext := p.exit(k, on, from); atNext {
+			options = append(options, option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: a.out})
 		}
 	}
 	if least < gentle+about {
@@ -233,22 +215,20 @@ func (p draft) sharpness(k int) (mild, sharp bool) {
 	return great < limit-about, small > limit+about
 }
 
-// crossing reckons a corner between two allowances whose lines are ruled on in the given
-// directions. way is the rule that allows these.
-func (p draft) crossing(k int, out, in complex128, way string) []option {
+// crossing reckons a corner between two allowances.
+func (p draft) crossing(k int) []option {
 	a, b := p.sides[k], p.sides[p.next(k)]
 	mild, sharp := p.sharpness(k)
-	named := func(rule string) string { return cmp.Or(way, rule) }
 	square := func(rule string) option {
 		end, start := a.main[len(a.main)-1], b.main[0]
-		return option{rule: rule, a: end, b: start, lineA: line{end}, lineB: line{start}, out: out, in: in}
+		return option{rule: rule, a: end, b: start, lineA: line{end}, lineB: line{start}, out: a.out, in: b.in}
 	}
 	long := runOuts * p.widest
-	onA, onB := p.ruledOn(k, a.in, out), p.ruledOn(p.next(k), in, b.out)
+	onA, onB := p.ruledOn(k), p.ruledOn(p.next(k))
 	endA, endB := long+a.main.length(), long // where the lines are square to the corner
 	all := meets(onA, onB)
 	if len(all) == 0 && !mild {
-		return []option{square(named(neverCross))}
+		return []option{square(neverCross)}
 	}
 	// The nearest to the corner as one walks along the lines; between their middles, if there
 	// is one.
@@ -276,7 +256,7 @@ func (p draft) crossing(k int, out, in complex128, way string) []option {
 			if sharp {
 				options = append(options, square(swallowed))
 			} else {
-				options = append(options, square(way))
+				options = append(options, square(""))
 			}
 		}
 		switch {
@@ -286,7 +266,7 @@ func (p draft) crossing(k int, out, in complex128, way string) []option {
 			rule = betweenSteps
 		}
 		if counts {
-			o := option{rule: named(rule), a: x.at, b: x.at, out: out, in: in}
+			o := option{rule: rule, a: x.at, b: x.at, out: a.out, in: b.in}
 			o.lineA, o.lineB = p.drawn(k, onA, onB, x), p.drawnBack(k, onA, onB, x)
 			switch {
 			case !sharp: // some do not rule it on there
@@ -297,14 +277,14 @@ func (p draft) crossing(k int, out, in complex128, way string) []option {
 			options = append(options, o)
 		}
 		if mayStep && i == 0 {
-			options = append(options, square(way))
+			options = append(options, square(""))
 		}
 	}
 	if a.hookedOut || b.hookedIn {
 		options = append(options, square(tight))
 	}
 	if len(options) == 0 {
-		options = append(options, square(way))
+		options = append(options, square(""))
 	}
 	return options
 }

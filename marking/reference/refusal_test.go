@@ -52,15 +52,15 @@ func (p draft) named(message string) []int {
 // refusal looks whether the edges named are those to blame.
 func (v *verdict) refusal(text string, refused error) {
 	wide, bare := allowances(text)
-	given, err := check(bare)
+	made, given, err := check(bare)
 	if err != nil {
 		v.fault("no outline", "%v", err)
 		return
 	}
-	for i := range given.Edges {
-		given.Edges[i].Allowance = wide[given.Edges[i].Key]
+	for i := range made.Edges {
+		made.Edges[i].Allowance = wide[made.Edges[i].Key]
 	}
-	p := newDraft(given)
+	p := newDraft(made, given)
 	blames := append(p.lonely(), p.cornered()...)
 	var told []string
 	for _, b := range blames {

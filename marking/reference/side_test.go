@@ -3,38 +3,36 @@ package reference
 import (
 	"math"
 	"math/cmplx"
-	"slices"
 
 	"tuckmark/marking/piece"
 )
 
 // The line inside one edge, reckoned from the points of the edge and its allowance alone. It
-// keeps its allowance from the edge, and is ruled on straight past both ends of it, along a
-// chord of the edge over a quarter of the allowance, so that a rough last step does not turn it.
+// keeps its allowance from the edge, and is ruled on straight past both ends of it: the way
+// the edge runs there, or, where its points stand closer than a quarter of the allowance,
+// along the chord over that much, so that a rough last step does not turn it.
 
 // side is one edge of a piece as it is reckoned here.
 type side struct {
-	key     string
-	d       float64
-	path    ruled
-	main    line // beside the edge
-	gone    bool // nothing keeps the allowance
-	passed  float64
-	in, out complex128 // the directions of the chords in which it sets out and arrives
-	first   complex128 // the direction of the first step
-	last    complex128
-	// What the line that is held against this is seen to be ruled on along at its ends;
-	// the chords where that does not tell, or where it is no direction the edge has there.
-	seenIn, seenOut complex128
-	hookedIn        bool // the edge bends so tightly that its line does not begin beside its end
-	hookedOut       bool
+	key       string
+	d         float64
+	path      ruled
+	main      line // beside the edge
+	gone      bool // nothing keeps the allowance
+	passed    float64
+	in, out   complex128 // the directions in which it is ruled on, at its beginning and its end
+	first     complex128 // the direction of the first step
+	last      complex128
+	hookedIn  bool // the edge bends so tightly that its line does not begin beside its end
+	hookedOut bool
 }
 
 // sturdy is how much of the end of an edge, in allowances, tells the direction in which its
 // line is ruled on.
 const sturdy = 0.25
 
-func newSide(e piece.Edge) side {
+// newSide reckons the side along an edge whose points the file gives.
+func newSide(e piece.Edge, given line) side {
 	s := side{key: e.Key, d: e.Allowance, path: rule(lineOf(e.Path).simple())}
 	l := s.path.line
 	n := len(l)
@@ -42,21 +40,41 @@ func newSide(e piece.Edge) side {
 	s.in, s.out = s.first, s.last
 	s.main = l
 	if s.d > 0 {
-		chord := min(sturdy*s.d, l.length())
-		s.in, s.out = unit(l.at(chord)-l[0]), unit(l[n-1]-l.at(l.length()-chord))
 		s.main, s.passed = beside(s.path, s.d)
 		s.gone = len(s.main) < 2
 	}
-	if s.gone {
+	if s.gone || s.d == 0 {
 		return s
+	}
+	if cmplx.Abs(given[0]-l[0]) > cmplx.Abs(given[0]-l[n-1]) {
+		given = given.reversed()
 	}
 	const square = 0.01 // mm
 	s.hookedIn = cmplx.Abs(s.main[0]-l[0]-times(left(s.first), s.d)) > square
 	s.hookedOut = cmplx.Abs(s.main[len(s.main)-1]-l[n-1]-times(left(s.last), s.d)) > square
-	drawn := lineOf(e.Line).simple()
-	s.seenOut = s.seen(drawn)
-	s.seenIn = -cmplx.Conj(s.mirrored().seen(turnedOver(drawn)))
+	// Where an edge bends so tightly, its line is ruled on the way it runs itself.
+	along := func(hooked bool) (of, steps line) {
+		if hooked {
+			return s.main, s.main
+		}
+		return l, given
+	}
+	of, steps := along(s.hookedOut)
+	s.out = ruledWay(of, steps, sturdy*s.d)
+	of, steps = along(s.hookedIn)
+	s.in = -ruledWay(of.reversed(), steps.reversed(), sturdy*s.d)
 	return s
+}
+
+// ruledWay returns the direction in which a line is ruled on past its last place: its own,
+// or, where the steps it was given in are shorter than reach there, that of the chord over
+// so much of it.
+func ruledWay(l, given line, reach float64) complex128 {
+	end, n := l[len(l)-1], len(given)
+	if cmplx.Abs(given[n-1]-given[n-2]) >= reach {
+		return unit(end - l[len(l)-2])
+	}
+	return unit(end - l.at(l.length()-reach))
 }
 
 // beside returns the line d to the left of a path: sharp round corners that turn to the
@@ -116,50 +134,11 @@ func shifted(l line, d float64) line {
 	return raw.simple()
 }
 
-// seen returns the direction in which a drawn line is ruled on past the end of the edge, if
-// it is one between the last step, the chord, and what its bend makes of that; else the
-// chord.
-func (s side) seen(drawn line) complex128 {
-	if len(drawn) < 2 || s.d == 0 {
-		return s.out
-	}
-	end := s.main[len(s.main)-1]
-	past := drawn[len(drawn)-1] - end
-	if cmplx.Abs(past) < 1e-3 || dot(past, s.last) < 0 {
-		return s.out
-	}
-	l := s.path.line
-	reach := min(sturdy*s.d, l.length())
-	a, b, c := l.at(l.length()-reach), l.at(l.length()-reach/2), l[len(l)-1]
-	bend := cmplx.Phase((c - b) / (b - a))
-	turns := []float64{0, cmplx.Phase(s.last / s.out), bend, -bend, cmplx.Phase((c - b) / s.out)}
-	if s.hookedOut {
-		turns = append(turns, cmplx.Phase((end-s.main[len(s.main)-2])/s.out))
-	}
-	const about = 0.2 * math.Pi / 180
-	if turn := cmplx.Phase(past / s.out); turn < slices.Min(turns)-about || turn > slices.Max(turns)+about {
-		return s.out
-	}
-	return unit(past)
-}
-
 // mirrored is the side walked the other way round the piece turned over.
 func (s side) mirrored() side {
 	back := func(q complex128) complex128 { return -cmplx.Conj(q) }
 	s.path, s.main = rule(turnedOver(s.path.line)), turnedOver(s.main)
 	s.in, s.out, s.first, s.last = back(s.out), back(s.in), back(s.last), back(s.first)
-	s.seenIn, s.seenOut, s.hookedIn, s.hookedOut = back(s.seenOut), back(s.seenIn), s.hookedOut, s.hookedIn
+	s.hookedIn, s.hookedOut = s.hookedOut, s.hookedIn
 	return s
-}
-
-// ways returns the directions in which the line of an edge may be ruled on past its end: the
-// chord first, what is seen, and the last step.
-func (s side) ways() []complex128 {
-	ways := []complex128{s.out}
-	for _, way := range []complex128{s.seenOut, s.last} {
-		if !slices.ContainsFunc(ways, func(w complex128) bool { return cmplx.Abs(w-way) < 1e-6 }) {
-			ways = append(ways, way)
-		}
-	}
-	return ways
 }

@@ -64,13 +64,13 @@ func (v *verdict) same(what string, off, bound float64, text string, args ...any
 // holdPiece compares what came out for a piece with the reckoning.
 func holdPiece(text string) verdict {
 	v := verdict{explained: map[string]int{}, worst: map[string]float64{}}
-	given, err := check(text)
+	made, given, err := check(text)
 	if err != nil {
 		v.refused = true
 		v.refusal(text, err)
 		return v
 	}
-	p := newDraft(given)
+	p := newDraft(made, given)
 	for _, b := range p.lonely() {
 		if b.why == nothingLeft {
 			v.fault("accepted", "%s: %s", p.keys(b.edges), b.why)
@@ -78,7 +78,7 @@ func holdPiece(text string) verdict {
 		}
 	}
 	drawn, sewn := make([]line, len(p.sides)), ring{make([]line, len(p.sides))}
-	for k, e := range given.Edges {
+	for k, e := range made.Edges {
 		drawn[k], sewn.seams[k] = lineOf(e.Line).simple(), lineOf(e.Sewn).simple()
 		if len(drawn[k]) < 2 || len(sewn.seams[k]) < 2 {
 			v.fault("accepted", "%s has no seam", e.Key)
@@ -108,17 +108,22 @@ func holdPiece(text string) verdict {
 	return v
 }
 
-// check reads and checks a file with one piece.
-func check(text string) (piece.Piece, error) {
+// check reads and checks a file with one piece, and returns also the points that the file
+// gives its edges by, under their keys.
+func check(text string) (piece.Piece, map[string]line, error) {
 	spec, err := source.Read("piece.toml", []byte(text), func(rune) bool { return true })
 	if err != nil {
-		return piece.Piece{}, err
+		return piece.Piece{}, nil, err
 	}
 	pattern, err := garment.Check(spec)
 	if err != nil {
-		return piece.Piece{}, err
+		return piece.Piece{}, nil, err
 	}
-	return pattern.Pieces[0], nil
+	given := map[string]line{}
+	for _, e := range spec.Pieces[0].Edges {
+		given[e.Key] = lineOf(e.Points.V)
+	}
+	return pattern.Pieces[0], given, nil
 }
 
 func (p draft) keys(edges []int) string {
