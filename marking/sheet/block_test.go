@@ -67,7 +67,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		require.InDelta(t, math.Round(16*torn), 16*torn, 1e-6, "%g in can be read on a ruler", torn)
 		require.InDelta(t, torn-float64(folds)*takes, b.Top/25.4, 1e-6, "the top edge, stitched")
 
-		sheet, ruler, cutting := tuckSheet(p, pattern), tuckRuler(p, pattern), cuttingSheet(p, pattern, withoutTemplate)
+		sheet, ruler, cutting := tuckSheet(p, pattern), tuckRuler(p, pattern), cuttingSheet(p, pattern, nil)
 		places := func(m mark.Marking, role mark.Role) []float64 {
 			var all []float64
 			for _, one := range m.Marks {
@@ -145,6 +145,6 @@ func TestTucksUpIntoTheArmhole(t *testing.T) {
 		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)
 	}
 	// The twelfth crosses the tip from 11 1/2 in, and what lies under the armhole.
-	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.TuckStitch), "5.75,11.5 5.75,12")
-	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.TuckStitch), "5.75,0 5.75,9.75")
+	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,11.5 5.75,12")
+	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,0 5.75,9.75")
 }

@@ -17,14 +17,9 @@ import (
 // when the marks on the cloth are washed out; the stitching of every tuck, and the
 // fold of every pleat, lies under a line of its own.
 
-const (
-	crossAway = 25.4     // of a cross from the end of its line, in mm: clear of a seam
-	crossArm  = 25.4 / 4 // of a cross, in mm
-)
-
 // cuttingSheet returns the cutting sheet of a piece, with the match marks of its
-// template where it has one.
-func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.Marking {
+// template where that is not nil.
+func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
 	b := p.Block
 	m := mark.Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Outline: p.Outline}
 	for _, e := range p.Edges {
@@ -38,8 +33,8 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.
 		}
 	}
 	m.Marks = append(m.Marks, p.DrawnMarks(pattern.Unit)...)
-	if by == withTemplate {
-		m.Marks = append(m.Marks, matchMarks(p, templateShapeOf(p))...)
+	if template != nil {
+		m.Marks = append(m.Marks, template.matches...)
 	}
 	for _, line := range layingLines(p) {
 		_, along := line.At(0)
@@ -50,7 +45,7 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, by transferBy) mark.
 	for number := range b.Group.AsDrawn {
 		markStitching(&m, p, number)
 	}
-	m.Notes = cuttingNotes(p, pattern, by)
+	m.Notes = cuttingNotes(p, pattern, template)
 	if axis := p.EdgeOnFold(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.Printed(m, e[0], piece.Inward(e))
@@ -93,14 +88,14 @@ func markStitching(m *mark.Marking, p *piece.Piece, number int) {
 }
 
 // cuttingNotes says how a cutting sheet is laid and cut by.
-func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, by transferBy) []string {
+func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, template *template) []string {
 	b := p.Block
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
 	if p.OnFold {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.What())
 	}
 	notes := append(pattern.Heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
-	if by == withTemplate {
+	if template != nil {
 		notes = append(notes, matchNote)
 	}
 	switch {
@@ -129,33 +124,4 @@ func layingLines(p *piece.Piece) []plane.Path {
 		}
 	}
 	return lines
-}
-
-// crossesOn returns the places of the two crosses on a line, none where it is too
-// short for them.
-func crossesOn(line plane.Path) []plane.Point {
-	long := line.Length()
-	if long < 4*crossAway {
-		return nil
-	}
-	first, _ := line.At(crossAway)
-	last, _ := line.At(long - crossAway)
-	return []plane.Point{first, last}
-}
-
-// crosses returns the places of the crosses on the centre of a piece on the fold.
-func crosses(p *piece.Piece) []plane.Point {
-	if axis := p.EdgeOnFold(); axis >= 0 {
-		return crossesOn(p.Edges[axis].Path)
-	}
-	return nil
-}
-
-// crossAt returns the two arms of a cross, one of them along a direction.
-func crossAt(at, along plane.Point) []mark.Mark {
-	var arms []mark.Mark
-	for _, arm := range []plane.Point{along, along.Left()} {
-		arms = append(arms, mark.Mark{Role: mark.Cross, Path: plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))}})
-	}
-	return arms
 }

@@ -70,7 +70,7 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := cuttingSheet(piece, pattern, withoutTemplate)
+			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, "front: cutting sheet", m.Name)
 			assert.ElementsMatch(t, c.tucks, drawnAs(m, mark.TuckStitch), "the finished stitching")
 			assert.ElementsMatch(t, c.crosses, drawnAs(m, mark.Cross), "the crosses")
@@ -94,14 +94,14 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+
 		"\n[line.pocket]\npoints = [[3, 4], [5, 4]]\nkind = \"placement\"\n\n[notch.n]\nedge = \"side\"\nfrom = \"shoulder\"\nat = 2\n\n[block]\n")
-	m := cuttingSheet(piece, pattern, withoutTemplate)
+	m := cuttingSheet(piece, pattern, nil)
 	assert.Equal(t, []string{"3,4 5,4"}, drawnAs(m, mark.Placement))
 	assert.Len(t, drawnAs(m, mark.Stitch), 3, "neck, shoulder and side")
 	assert.Len(t, drawnAs(m, mark.Fold), 2, "hem and turn")
 	assert.Len(t, drawnAs(m, mark.Notch), 1)
 	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
 	whole, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
-	assert.NotContains(t, cuttingSheet(whole, pattern, withoutTemplate).Notes, "turn it over for the other half")
+	assert.NotContains(t, cuttingSheet(whole, pattern, nil).Notes, "turn it over for the other half")
 }
 
 // How the sheet is laid depends on whether the piece has a centre, and on what is
@@ -130,7 +130,7 @@ func TestHowACuttingSheetIsLaid(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			assert.Equal(t, c.notes, cuttingSheet(piece, pattern, withoutTemplate).Notes)
+			assert.Equal(t, c.notes, cuttingSheet(piece, pattern, nil).Notes)
 		})
 	}
 }
@@ -157,7 +157,7 @@ func TestEndsOfTheTucksOnACuttingSheet(t *testing.T) {
 				text += "\n[block]\n"
 			}
 			piece, pattern := blockOf(t, text)
-			assert.Equal(t, c.ends, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.TuckEnd))
+			assert.Equal(t, c.ends, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckEnd))
 		})
 	}
 }
@@ -172,7 +172,7 @@ func TestTheNameOfTheCentreOfACuttingSheet(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text+"\n[block]\n")
 			var names []string
-			for _, one := range cuttingSheet(piece, pattern, withoutTemplate).Marks {
+			for _, one := range cuttingSheet(piece, pattern, nil).Marks {
 				if one.Role == mark.Centre {
 					names = append(names, one.Name)
 				}
@@ -213,7 +213,7 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
-			m := cuttingSheet(piece, pattern, withoutTemplate)
+			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, c.lines, drawnAs(m, c.role))
 			require.GreaterOrEqual(t, len(m.Notes), 2)
 			assert.Equal(t, c.notes, m.Notes[len(m.Notes)-2:])
@@ -224,11 +224,11 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 // A pleat is not stitched: where its fold comes to lie is drawn as its fold.
 func TestPleatsOnACuttingSheet(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
-	m := cuttingSheet(piece, pattern, withoutTemplate)
+	m := cuttingSheet(piece, pattern, nil)
 	assert.Empty(t, drawnAs(m, mark.TuckStitch))
 	assert.Equal(t, []string{"1,0 1,10"}, drawnAs(m, mark.PleatFold))
 	piece, pattern = blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
-	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.PleatFold), "the two folds of an inverted pleat meet")
+	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(cuttingSheet(piece, pattern, nil), mark.PleatFold), "the two folds of an inverted pleat meet")
 }
 
 // A piece with a block has three sheets and no other; the rest of the pattern has
@@ -252,7 +252,7 @@ func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
 		sketch.Tucked("cf", "1/4", 1, "1", "")+strings.Replace(sketch.Tucked("rule", "1/4", 1, "1", ""), "[tuck.t]", "[tuck.u]", 1)+
 		"\n[block]\nmeasured = \"12 1/2\"\n")
 	var at []string
-	for _, line := range drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.TuckStitch) {
+	for _, line := range drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch) {
 		x, _, _ := strings.Cut(line, ",")
 		at = append(at, x)
 	}

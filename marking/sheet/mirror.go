@@ -18,8 +18,8 @@ func fromBehind(m mark.Marking) mark.Marking {
 	over := func(p plane.Path) plane.Path { return p.Mirrored(middle, plane.Point{X: 1}) }
 	m.Outline = over(m.Outline)
 	marks := make([]mark.Mark, len(m.Marks))
-	for i, theMark := range m.Marks {
-		marks[i] = mark.Mark{Role: theMark.Role, Name: theMark.Name, Path: piece.Directed(theMark.Role, over(theMark.Path))}
+	for i, line := range m.Marks {
+		marks[i] = mark.Mark{Role: line.Role, Name: line.Name, Path: piece.Directed(line.Role, over(line.Path))}
 	}
 	m.Marks = marks
 	return m
@@ -37,24 +37,21 @@ func asPair(m mark.Marking) []mark.Marking {
 // overTracingPaper is how a mirrored sheet is used.
 const overTracingPaper = "over tracing paper, and follow the lines with a wheel"
 
-// forWrongSide returns the sheet of a marking for the wrong side of the cloth.
-func forWrongSide(m mark.Marking) mark.Marking {
-	m = fromBehind(m)
-	m.Key += " mirrored"
-	m.Name += ": mirrored"
-	return m.Noted("lay it on the wrong side of the cloth, " + overTracingPaper + "; what is at the left here is at the right on the right side")
-}
-
-// forWrongSides returns the sheets of a marking for the wrong side of the cloth, for
-// each of two pieces that are left and right.
-func forWrongSides(m mark.Marking) []mark.Marking {
+// forWrongSide returns the sheets of a marking for the wrong side of the cloth: one, or,
+// of a piece that is cut for left and right, one for each.
+func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
+	const sides = "; what is at the left here is at the right on the right side"
 	first, second := fromBehind(m), m
 	first.Key += " mirrored"
+	if !p.Pair && (p.OnFold || p.Times() < 2) {
+		first.Name += ": mirrored"
+		return []mark.Marking{first.Noted("lay it on the wrong side of the cloth, " + overTracingPaper + sides)}
+	}
 	first.Name += ": mirrored 1 of 2"
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
 	return []mark.Marking{
-		first.Noted("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + "; what is at the left here is at the right on the right side"),
+		first.Noted("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + sides),
 		second.Noted("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
 	}
 }

@@ -1,9 +1,12 @@
 package sheet
 
 import (
+	"fmt"
 	"math"
 	"slices"
 
+	"tuckmark/marking/fault"
+	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -31,6 +34,26 @@ const (
 	// sameDot is how near to each other two places of one line, in mm, are one dot.
 	sameDot = 0.01
 )
+
+// Dotted returns the pattern with lines pricked no farther apart than mm. The error
+// is a *Fault without a place.
+func Dotted(p *garment.Pattern, mm float64) (*garment.Pattern, error) {
+	if !(mm >= leastDots && mm <= mostDots) {
+		return nil, &fault.Fault{Cause: "these dots are too close together or too far apart",
+			Hint: fmt.Sprintf("they may be from %.0f mm to %.0f mm apart; 1/4 in serves most cloth", leastDots, mostDots)}
+	}
+	other := *p
+	other.Dots = mm
+	return &other, nil
+}
+
+// dotsApart is how far apart dots are pricked, in mm.
+func dotsApart(pattern *garment.Pattern) float64 {
+	if pattern.Dots > 0 {
+		return pattern.Dots
+	}
+	return usualDots
+}
 
 // isPricked reports whether lines of the role are brought onto the cloth.
 func isPricked(role mark.Role) bool {

@@ -57,10 +57,17 @@ func matchMarks(p *piece.Piece, shape templateShape) []mark.Mark {
 	return marks
 }
 
-// templateSheet returns the template of a piece, and whether there is anything to be drawn
-// along it or through it.
-func templateSheet(p *piece.Piece, pattern *garment.Pattern) (mark.Marking, bool) {
+// template is the template of a piece.
+type template struct {
+	mark.Marking
+	matches []mark.Mark // its match marks, which the sheet the piece is cut by has too
+	useful  bool        // there is something to be drawn along it or through it
+}
+
+// templateOf returns the template of a piece.
+func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	shape := templateShapeOf(p)
+	matches := matchMarks(p, shape)
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline.Path}
 	var along []string
 	for _, run := range shape.outline.Runs() {
@@ -85,7 +92,7 @@ func templateSheet(p *piece.Piece, pattern *garment.Pattern) (mark.Marking, bool
 	for _, line := range lines {
 		m.Marks = append(m.Marks, insideOf(half, line)...)
 	}
-	m.Marks = append(m.Marks, matchMarks(p, shape)...)
+	m.Marks = append(m.Marks, matches...)
 	for _, run := range shape.outline.Runs() {
 		if p.Edges[run.Edge].OnFold {
 			m = p.Printed(m, run.Path[0], piece.Inward(run.Path))
@@ -106,7 +113,7 @@ func templateSheet(p *piece.Piece, pattern *garment.Pattern) (mark.Marking, bool
 		}
 	}
 	m.Notes = append(pattern.Heading(), templateNotes(p, shape, along, open)...)
-	return m, len(along)+len(open.windows)+len(open.ticks) > 0
+	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks) > 0}
 }
 
 // isLine reports whether a mark is a stitch line that the file asks for by itself, and

@@ -18,11 +18,10 @@ import (
 	"tuckmark/marking/source"
 )
 
-// templateOf returns the template of a sketched piece.
-func templateOf(t testing.TB, allowance, text string) (*piece.Piece, mark.Marking) {
-	piece := sketched(t, allowance, text)
-	m, _ := templateSheet(piece, &garment.Pattern{Unit: length.Inch})
-	return piece, m
+// sketchedTemplate returns the template of a sketched piece.
+func sketchedTemplate(t testing.TB, allowance, text string) (*piece.Piece, mark.Marking) {
+	p := sketched(t, allowance, text)
+	return p, templateOf(p, &garment.Pattern{Unit: length.Inch}).Marking
 }
 
 // square inches of a closed path.
@@ -47,7 +46,7 @@ func TestTemplateArea(t *testing.T) {
 		{"a hem, which is not marked", "top: 0,10 8,10 | hem = 1\nrest: 8,10 8,0 0,0 0,10", 80},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, m := templateOf(t, "0.5", c.text)
+			piece, m := sketchedTemplate(t, "0.5", c.text)
 			assert.InDelta(t, c.want, squareInches(m.Outline), 1e-6)
 			assert.Equal(t, m.Outline[0], m.Outline[len(m.Outline)-1], "closed")
 			assert.LessOrEqual(t, m.Outline.Area(), piece.Outline.Area()+1e-9)
@@ -59,7 +58,7 @@ func TestTemplateArea(t *testing.T) {
 		sin, cos := math.Sincos(float64(k) / 30 * math.Pi / 2)
 		neck = append(neck, sketch.Number(3*sin)+","+sketch.Number(10-3*cos))
 	}
-	_, m := templateOf(t, "0.5", "fold = \"centre\"\ncentre: 0,0 0,7\nneck: "+strings.Join(neck, " ")+" | smooth = true\nshoulder: 3,10 8,10\nside: 8,10 8,0\nhem: 8,0 0,0")
+	_, m := sketchedTemplate(t, "0.5", "fold = \"centre\"\ncentre: 0,0 0,7\nneck: "+strings.Join(neck, " ")+" | smooth = true\nshoulder: 3,10 8,10\nside: 8,10 8,0\nhem: 8,0 0,0")
 	assert.InDelta(t, 80-math.Pi/4*3.5*3.5, squareInches(m.Outline), 0.01)
 }
 
@@ -130,7 +129,7 @@ func TestTemplateNotes(t *testing.T) {
 			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "there is no room for a window along \"wave\": prick through it", pins}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, m := templateOf(t, "0.5", c.text)
+			_, m := sketchedTemplate(t, "0.5", c.text)
 			got := append([]string(nil), m.Notes...)
 			assert.Equal(t, c.want, got)
 		})
@@ -161,7 +160,7 @@ func TestMatchMarksMatch(t *testing.T) {
 				}
 				return all
 			}
-			if _, useful := templateSheet(&piece, pattern); !useful {
+			if !templateOf(&piece, pattern).useful {
 				continue // a strip with nothing to mark has none
 			}
 			want := matches(cut)
@@ -255,7 +254,7 @@ func TestWindowsKeepTheirWidths(t *testing.T) {
 // Tucks of 1/8 in, 3/8 in apart, lie too close for windows: each of their lines is
 // ticked where it comes out, at the top and at the foot.
 func TestCloseTucksAreTicked(t *testing.T) {
-	_, m := templateOf(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
+	_, m := sketchedTemplate(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
 		"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 3\nfirst = 2\nspacing = \"3/8\"\nsewn = \"twin needle\"\n")
 	var ticks []string
 	for _, theMark := range m.Marks {
@@ -268,7 +267,7 @@ func TestCloseTucksAreTicked(t *testing.T) {
 		"2,10 2,9.764", "2,0 2,0.236", "2.375,10 2.375,9.764", "2.375,0 2.375,0.236", "2.75,10 2.75,9.764", "2.75,0 2.75,0.236",
 	}, ticks)
 	// Twice as far apart there is room.
-	_, m = templateOf(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
+	_, m = sketchedTemplate(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
 		"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 3\nfirst = 2\nspacing = \"3/4\"\nsewn = \"twin needle\"\n")
 	windows := 0
 	for _, theMark := range m.Marks {

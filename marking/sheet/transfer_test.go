@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -99,6 +100,24 @@ func TestMistakesInTransfers(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 5, dotsApart(dotted), 1e-9)
 	assert.InDelta(t, 6.35, dotsApart(p), 1e-9, "1/4 in")
+}
+
+// Whatever a file may write has its sheets: of a plain back at least one.
+func TestEveryTransferHasSheets(t *testing.T) {
+	_, err := source.ParseTransfers("")
+	require.Error(t, err)
+	_, names, found := strings.Cut(err.Error(), "hint: write ")
+	require.True(t, found, "the hint names every way: %s", err)
+	names, _, _ = strings.Cut(names, ";")
+	names = strings.ReplaceAll(names, " or ", ", ")
+	require.Contains(t, names, ", ")
+	for _, name := range strings.Split(names, ", ") {
+		ways, err := source.ParseTransfers(name)
+		require.NoError(t, err)
+		pattern, err := check(sketch.Swap(plainBack, "CLOTH", "", "CUT", ""))
+		require.NoError(t, err)
+		assert.NotEmpty(t, Of(Transferred(pattern, ways)), name)
+	}
 }
 
 // Only smooth edges are marked unless the file says otherwise.

@@ -4,28 +4,21 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strconv"
-	"strings"
 
 	"tuckmark/marking/garment"
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
-	"tuckmark/marking/plane"
 )
 
 // Rules of this file. The tuck sheet is the part of a block that carries lines:
 // from its torn top edge to below the end line, from the centre line to beyond the
 // last stitching. Its lines run up to the torn edge, for the tucks are sewn before
-// anything is cut. The tuck ruler has a tick at every line, for cloth that cannot
-// be traced: ticked along the top edge and along the end line, and ruled between.
+// anything is cut.
 
 const (
-	sheetFoot   = 25.4 * 7 / 4    // below the end line, in mm: room for what is to be read there
-	sheetMargin = 25.4 / 2        // around the lines of a tuck sheet, in mm
-	sheetReach  = 25.4 * 8        // from a line to the torn side that is drawn with it, at most, in mm
-	rulerHeight = 25.4 * 5 / 4    // of a tuck ruler, in mm
-	stitchTick  = rulerHeight / 3 // of a stitching, on a ruler, in mm
+	sheetFoot   = 25.4 * 7 / 4 // below the end line, in mm: room for what is to be read there
+	sheetMargin = 25.4 / 2     // around the lines of a tuck sheet, in mm
+	sheetReach  = 25.4 * 8     // from a line to the torn side that is drawn with it, at most, in mm
 )
 
 // tuckPaper is how far a tuck sheet reaches over its block.
@@ -118,7 +111,7 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	for _, r := range b.Group.Rows {
 		markBlockRow(&m, b, r)
 	}
-	m.Notes = append(m.Notes, foldNotes(p, pattern.Unit)...)
+	m.Notes = append(m.Notes, slices.Concat(describeFolds(p, pattern.Unit)...)...)
 	if b.Measured != nil {
 		m.Notes = append(m.Notes, b.MeasuredNotes(p, pattern.Unit)...)
 	}
@@ -165,41 +158,6 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 	}
 }
 
-// foldNotes says, in parts, what the tucks of a piece and the pleats across it are.
-func foldNotes(p *piece.Piece, unit length.Unit) []string {
-	var notes []string
-	for _, t := range p.TuckRows {
-		notes = append(notes, DescribeTuck(t, unit.Names)...)
-	}
-	for _, pleats := range p.PleatRows {
-		notes = append(notes, DescribePleating(pleats, unit.Names)...)
-	}
-	return notes
-}
-
-// endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
-// in one number for each row, or in one for each of its folds.
-func endsBelow(b *piece.Block, unit length.Unit) []string {
-	var notes []string
-	for _, r := range b.Group.Rows {
-		if !r.Folds[0].End.Given {
-			continue
-		}
-		var ends []string
-		for _, f := range r.Folds {
-			if end := unit.Print(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
-				ends = append(ends, end)
-			}
-		}
-		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
-			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Kind, all[0]))
-		} else {
-			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Kind, strings.Join(ends, ", ")))
-		}
-	}
-	return notes
-}
-
 // baseLine is a line that tucks are measured from.
 type baseLine struct {
 	name string
@@ -226,54 +184,4 @@ func baseLines(p *piece.Piece) []baseLine {
 		}
 	}
 	return lines
-}
-
-// tuckRuler returns the tuck ruler of a piece.
-func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
-	b := p.Block
-	us, _ := linesOf(b)
-	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
-	if b.Group.OnAxis {
-		wide.From = 0
-	}
-	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
-	for i := 1; i < len(m.Outline); i++ {
-		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
-	}
-	for _, line := range baseLines(p) {
-		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
-			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))
-		}
-	}
-	for _, r := range b.Group.Rows {
-		tickRow(&m, b, r)
-	}
-	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
-	if b.Group.OnAxis {
-		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
-	}
-	return m
-}
-
-// tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
-// number.
-func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
-	told := -1
-	for _, f := range r.Folds {
-		for _, l := range f.Lines {
-			u := b.FlatU(r, l.U)
-			if b.Group.OnAxis && u < piece.SamePoint {
-				continue
-			}
-			if l.Role == mark.TuckStitch || l.Role == mark.Placement {
-				m.Add(l.Role, "", b.Along(u, piece.Stretch{From: 0, To: stitchTick}))
-				continue
-			}
-			number := ""
-			if told != f.Number {
-				number, told = strconv.Itoa(f.Number+1), f.Number
-			}
-			m.Add(l.Role, number, b.Along(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
-		}
-	}
 }

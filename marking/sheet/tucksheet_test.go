@@ -352,7 +352,7 @@ func TestCrossesOfATuckSheet(t *testing.T) {
 			got := drawnAs(tuckSheet(piece, pattern), mark.Cross)
 			assert.ElementsMatch(t, c.want, got)
 			if len(got) > 0 {
-				assert.Subset(t, drawnAs(cuttingSheet(piece, pattern, withoutTemplate), mark.Cross), got, "they are laid on each other")
+				assert.Subset(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.Cross), got, "they are laid on each other")
 			}
 		})
 	}

@@ -15,6 +15,6 @@ func TestHowManyToCutOfAWholePiece(t *testing.T) {
 	for print, want := range map[string]string{"half": "cut 1 on the fold", "whole": "cut 1"} {
 		piece := sketched(t, "0", fmt.Sprintf("print = %q\n", print)+sketch.Bosom[:len(sketch.Bosom)-len("---\n\n")])
 		assert.Equal(t, print == "whole", piece.Whole)
-		assert.Contains(t, markingSheet(piece, &garment.Pattern{}, withoutTemplate).Notes, want)
+		assert.Contains(t, markingSheet(piece, &garment.Pattern{}, nil).Notes, want)
 	}
 }

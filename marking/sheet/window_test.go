@@ -30,7 +30,7 @@ const oblongPiece = "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0
 // Tucks that end inside the piece are ticked where they come out, and have a hole at
 // the end of each line, beyond which nothing is ruled.
 func TestTucksThatEndHaveHoles(t *testing.T) {
-	_, m := templateOf(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 2\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
+	_, m := sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 2\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
 	assert.Contains(t, of(m, mark.TuckFold), "1,10 1,9.764", "a tick at the top")
 	assert.Contains(t, of(m, mark.TuckFold), "1,0 1,0.236", "and where it would come out at the foot")
 	ends := map[string]bool{}
@@ -47,7 +47,7 @@ func TestTucksThatEndHaveHoles(t *testing.T) {
 // it is not laid by it, and the centre line has windows.
 func TestTemplateOfAWholePiece(t *testing.T) {
 	const text = "fold = \"left\"\nprint = \"whole\"\ntop: 0,10 4,9 8,10 | smooth = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10"
-	piece, m := templateOf(t, "0.375", text)
+	piece, m := sketchedTemplate(t, "0.375", text)
 	for _, theMark := range of(m, mark.Match) {
 		x := strings.Split(strings.Fields(theMark)[0], ",")[0]
 		assert.NotEqual(t, "0", x, "a match mark in the middle: %s", theMark)
@@ -55,7 +55,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 	assert.Contains(t, strings.Join(m.Notes, "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, of(m, mark.Window), "of the centre line")
 	assert.Len(t, of(m, mark.Match), 2*4, "on both halves")
-	sheet := markingSheet(piece, &garment.Pattern{}, withTemplate)
+	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, &garment.Pattern{}))
 	assert.Equal(t, of(sheet, mark.Match), of(m, mark.Match))
 }
 
@@ -150,7 +150,7 @@ func TestWindowsKeepClear(t *testing.T) {
 // Match marks stand 8 mm long at a third and at two thirds of every edge by which the
 // template is laid.
 func TestMatchMarksAtThirds(t *testing.T) {
-	_, m := templateOf(t, "0.375", "top: 0,9 9,9 | marked = true\nright: 9,9 9,0\nfoot: 9,0 0,0\nleft: 0,0 0,9")
+	_, m := sketchedTemplate(t, "0.375", "top: 0,9 9,9 | marked = true\nright: 9,9 9,0\nfoot: 9,0 0,0\nleft: 0,0 0,9")
 	assert.ElementsMatch(t, []string{
 		"0,3 0.315,3", "0,6 0.315,6",
 		"3,0 3,0.315", "6,0 6,0.315",
@@ -161,16 +161,16 @@ func TestMatchMarksAtThirds(t *testing.T) {
 // Every line that the file asks for is brought onto the cloth, whatever its kind; and
 // one that has only ticks takes no room from others.
 func TestNoLineIsForgotten(t *testing.T) {
-	_, m := templateOf(t, "0.375", oblongPiece+"[line.casing]\npoints = [[2, 2], [5, 2]]\nkind = \"stitch\"\n")
+	_, m := sketchedTemplate(t, "0.375", oblongPiece+"[line.casing]\npoints = [[2, 2], [5, 2]]\nkind = \"stitch\"\n")
 	assert.NotEmpty(t, of(m, mark.Window), "a stitch line that is no edge's")
-	_, m = templateOf(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 12\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
+	_, m = sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 12\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
 	assert.NotEmpty(t, of(m, mark.Window), "the end line of tucks that are too close for windows")
 }
 
 // Two marked edges whose lines cross before they come to the edge between them: one of
 // them stays as it is cut, and the note says why.
 func TestMarkedEdgesWhoseLinesCross(t *testing.T) {
-	_, m := templateOf(t, "0.375", "top: 8,10 0.5,10 | marked = true\nchamfer: 0.5,10 0,9.5\nleft: 0,9.5 0,0 | marked = true\nfoot: 0,0 8,0\nright: 8,0 8,10")
+	_, m := sketchedTemplate(t, "0.375", "top: 8,10 0.5,10 | marked = true\nchamfer: 0.5,10 0,9.5\nleft: 0,9.5 0,0 | marked = true\nfoot: 0,0 8,0\nright: 8,0 8,10")
 	assert.Regexp(t, `the stitch line of (top|left) crosses another: mark it with a gauge`, strings.Join(m.Notes, "; "))
 	assert.NotContains(t, strings.Join(m.Notes, "; "), "folds part")
 }
@@ -181,7 +181,7 @@ func TestMatchMarksInANarrowPiece(t *testing.T) {
 		"top: 0,0.5 8,0.5 | marked = true; allowance = 0.25\nright: 8,0.5 8,0 | allowance = 0.125\nfoot: 8,0 0,0 | allowance = 0.125\nleft: 0,0 0,0.5 | allowance = 0.125",
 		"a: 0,0 3,0\nb: 3,0 0,0.9\nc: 0,0.9 0,0",
 	} {
-		_, m := templateOf(t, "0.1", text)
+		_, m := sketchedTemplate(t, "0.1", text)
 		tree := plane.NewTree(m.Outline)
 		marks := 0
 		for _, theMark := range m.Marks {
@@ -196,7 +196,7 @@ func TestMatchMarksInANarrowPiece(t *testing.T) {
 
 // A step from a stitch line that ends beside its neighbour's edge is no stitch line.
 func TestAStepIsNoStitchLine(t *testing.T) {
-	_, m := templateOf(t, "0.375", "a: 8,10 4,10.1 | marked = true\nb: 4,10.1 0,10\nc: 0,10 0,0\nd: 0,0 8,0\ne: 8,0 8,10")
+	_, m := sketchedTemplate(t, "0.375", "a: 8,10 4,10.1 | marked = true\nb: 4,10.1 0,10\nc: 0,10 0,0\nd: 0,0 8,0\ne: 8,0 8,10")
 	for _, mark := range m.Marks {
 		if mark.Name == "a: cut on the stitch line" {
 			assert.LessOrEqual(t, mark.Path.Straightness(), 0.05, "it goes round no corner: %s", sketch.Inches(mark.Path))

@@ -1,0 +1,44 @@
+package sheet
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A cross on a line of the tuck sheet is laid on the same one of the
+// cutting sheet. A line has one near either end.
+
+const (
+	crossAway = 25.4     // of a cross from the end of its line, in mm: clear of a seam
+	crossArm  = 25.4 / 4 // of a cross, in mm
+)
+
+// crossesOn returns the places of the two crosses on a line, none where it is too
+// short for them.
+func crossesOn(line plane.Path) []plane.Point {
+	long := line.Length()
+	if long < 4*crossAway {
+		return nil
+	}
+	first, _ := line.At(crossAway)
+	last, _ := line.At(long - crossAway)
+	return []plane.Point{first, last}
+}
+
+// crosses returns the places of the crosses on the centre of a piece on the fold.
+func crosses(p *piece.Piece) []plane.Point {
+	if axis := p.EdgeOnFold(); axis >= 0 {
+		return crossesOn(p.Edges[axis].Path)
+	}
+	return nil
+}
+
+// crossAt returns the two arms of a cross, one of them along a direction.
+func crossAt(at, along plane.Point) []mark.Mark {
+	var arms []mark.Mark
+	for _, arm := range []plane.Point{along, along.Left()} {
+		arms = append(arms, mark.Mark{Role: mark.Cross, Path: plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))}})
+	}
+	return arms
+}

@@ -1,0 +1,92 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. The lines of tucks and pleats lie too close for words beside them,
+// so it is told in the notes what they are: in parts, which stand in one line or in lines
+// of their own. On the fold a set is told as it is on the whole piece.
+
+// letDownStep is how finely it is told what a sampled tuck gives, in mm: no ruler shows
+// more than 1/16 in of it.
+const letDownStep = 25.4 / 16
+
+// DescribeTuck says, in parts, what a set of tucks is. Lengths in mm are written by the
+// function.
+func DescribeTuck(t piece.TuckRow, written func(float64) string) []string {
+	size := written(t.Width) + " wide"
+	if t.Row.Mirrored && t.Row.InAll() == 1 {
+		size = "on the centre, " + size
+	}
+	words := t.Key + ": " + counted(t.Row, "tuck", size)
+	if t.Twin {
+		words += ", twin needle"
+	}
+	parts := []string{words}
+	if t.Press != source.Unpressed {
+		parts = append(parts, "pressed "+sideOf(t.Press, t.Row.Base.Name))
+	}
+	if t.LetDown > 0 {
+		gives := "gives " + written(t.LetDown) + " let down"
+		if t.Sampled { // half a thread is no more than a ruler shows
+			gives = "gives about " + written(math.Round(t.LetDown/letDownStep)*letDownStep) + " let down"
+		}
+		if t.Count > 1 {
+			gives += " for each"
+		}
+		parts = append(parts, gives)
+	}
+	return parts
+}
+
+// DescribePleating says, in parts, what a row of pleats is. Lengths in mm are written by
+// the function.
+func DescribePleating(p piece.PleatRow, written func(float64) string) []string {
+	parts := []string{p.Key + ": " + counted(p.Row, p.Kind.String()+" pleat", written(p.Depth)+" deep")}
+	if p.Press != source.Unpressed {
+		parts = append(parts, "laid "+sideOf(p.Press, p.Row.Base.Name))
+	}
+	return parts
+}
+
+// describeFolds says what each set of tucks of a piece is, and each row of pleats across
+// it.
+func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
+	var all [][]string
+	for _, t := range p.TuckRows {
+		all = append(all, DescribeTuck(t, unit.Names))
+	}
+	for _, pleats := range p.PleatRows {
+		all = append(all, DescribePleating(pleats, unit.Names))
+	}
+	return all
+}
+
+// counted says how many a row has of what it is made of, and of which size.
+func counted(r piece.FoldRow, what, size string) string {
+	n := r.InAll()
+	words := fmt.Sprintf("%d %ss, ", n, what)
+	switch {
+	case n == 1:
+		return fmt.Sprintf("1 %s, %s", what, size)
+	case r.Mirrored && n%2 == 1:
+		words += fmt.Sprintf("1 on the centre and %d on each side, ", n/2)
+	case r.Mirrored:
+		words += fmt.Sprintf("%d on each side, ", n/2)
+	}
+	return words + "each " + size
+}
+
+// sideOf says to which side of a line something is pressed: "away from centre front".
+func sideOf(press source.Press, line string) string {
+	if press == source.PressedAway {
+		return "away from " + line
+	}
+	return "toward " + line
+}

@@ -1,0 +1,81 @@
+package sheet
+
+import (
+	"slices"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Of returns the markings of every piece, in the order of the file, as many as the ways
+// in which its lines come onto the cloth ask for. In front of them come the samples to be
+// sewn first.
+func Of(p *garment.Pattern) []mark.Marking {
+	all := samples(p)
+	for i := range p.Pieces {
+		all = append(all, sheetsOf(&p.Pieces[i], p)...)
+	}
+	return all
+}
+
+// pieceSheets is what the sheets of a piece are made of, whichever way its lines come
+// onto the cloth.
+type pieceSheets struct {
+	piece *piece.Piece
+	// flat is the sheet for the flat cloth: the marking sheet of the piece, or the tuck
+	// sheet of its block.
+	flat mark.Marking
+	// ruler and cutting are the other sheets of a piece that is cut from a tucked block,
+	// the same for every way: a tool, and what is laid on the tucked cloth, right side up.
+	ruler, cutting []mark.Marking
+	template       *template // nil where none is asked for, or it is of no use
+	dots           float64   // how far apart dots are pricked, in mm
+}
+
+// sheetsOf returns the sheets of a piece, each once, in the order of the ways in which
+// its lines come onto the cloth.
+func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
+	ways := p.Transfers
+	if len(ways) == 0 {
+		ways = pattern.Transfers
+	}
+	s := pieceSheets{piece: p, dots: dotsApart(pattern)}
+	if slices.Contains(ways, source.Template) {
+		if t := templateOf(p, pattern); t.useful {
+			s.template = t
+		}
+	}
+	if p.Block == nil {
+		s.flat = markingSheet(p, pattern, s.template)
+	} else {
+		s.flat = tuckSheet(p, pattern)
+		s.ruler = []mark.Marking{tuckRuler(p, pattern)}
+		s.cutting = s.printed(cuttingSheet(p, pattern, s.template))
+	}
+	var all []mark.Marking
+	for _, way := range ways {
+		for _, m := range transfers[way](s) {
+			if !slices.ContainsFunc(all, func(have mark.Marking) bool { return have.Key == m.Key }) {
+				all = append(all, m)
+			}
+		}
+	}
+	return all
+}
+
+// printed returns a marking as it is drawn and, where the file asks for left and right,
+// turned over as well.
+func (s pieceSheets) printed(m mark.Marking) []mark.Marking {
+	if s.piece.Pair {
+		return asPair(m)
+	}
+	return []mark.Marking{m}
+}
+
+// withBlock returns the sheets of one way for the flat cloth, and with them the others
+// of a tucked block.
+func (s pieceSheets) withBlock(flat []mark.Marking) []mark.Marking {
+	return slices.Concat(flat, s.ruler, s.cutting)
+}

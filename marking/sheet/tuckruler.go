@@ -1,0 +1,97 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. The tuck ruler is a strip that has a tick at every line of a block,
+// for cloth that cannot be traced: ticked along the top edge and along the end line, and
+// ruled between. The tick of a fold is twice as long as that of a stitching.
+
+const (
+	rulerHeight = 25.4 * 5 / 4    // in mm
+	stitchTick  = rulerHeight / 3 // of a stitching, in mm
+)
+
+// tuckRuler returns the tuck ruler of a piece.
+func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
+	b := p.Block
+	us, _ := linesOf(b)
+	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
+	if b.Group.OnAxis {
+		wide.From = 0
+	}
+	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
+	for i := 1; i < len(m.Outline); i++ {
+		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
+	}
+	for _, line := range baseLines(p) {
+		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
+			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))
+		}
+	}
+	for _, r := range b.Group.Rows {
+		tickRow(&m, b, r)
+	}
+	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
+	if b.Group.OnAxis {
+		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
+	}
+	return m
+}
+
+// tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
+// number.
+func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
+	told := -1
+	for _, f := range r.Folds {
+		for _, l := range f.Lines {
+			u := b.FlatU(r, l.U)
+			if b.Group.OnAxis && u < piece.SamePoint {
+				continue
+			}
+			if l.Role == mark.TuckStitch || l.Role == mark.Placement {
+				m.Add(l.Role, "", b.Along(u, piece.Stretch{From: 0, To: stitchTick}))
+				continue
+			}
+			number := ""
+			if told != f.Number {
+				number, told = strconv.Itoa(f.Number+1), f.Number
+			}
+			m.Add(l.Role, number, b.Along(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
+		}
+	}
+}
+
+// endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
+// in one number for each row, or in one for each of its folds.
+func endsBelow(b *piece.Block, unit length.Unit) []string {
+	var notes []string
+	for _, r := range b.Group.Rows {
+		if !r.Folds[0].End.Given {
+			continue
+		}
+		var ends []string
+		for _, f := range r.Folds {
+			if end := unit.Print(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
+				ends = append(ends, end)
+			}
+		}
+		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Kind, all[0]))
+		} else {
+			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Kind, strings.Join(ends, ", ")))
+		}
+	}
+	return notes
+}
