@@ -57,7 +57,7 @@ func given(c *cli.Context, name string) *string {
 // paperFlags are the options that say what is printed on.
 func paperFlags() []cli.Flag {
 	return []cli.Flag{
-		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + paper.Forms()},
+		&cli.StringFlag{Name: "paper", Value: "letter", Usage: "the `PAPER` in the printer: " + paper.Choices()},
 		onOrOff("landscape", "lay the pages on their long side"),
 		&cli.StringFlag{Name: "margin", Usage: "keep `LENGTH` free at every edge of the paper (without it: a little over 10 mm; most printers need 1/4 in)"},
 		&cli.StringFlag{Name: "overlap", Usage: "let pages that are joined share a strip `LENGTH` wide (without it: 10 mm)"},

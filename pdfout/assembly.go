@@ -8,7 +8,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -64,7 +63,7 @@ func (p picture) shows(c arrange.Cell) bool {
 func (p picture) width() float64 { return math.Max(narrowest, p.size.X) }
 
 func (p picture) height() float64 {
-	return p.size.Y + captionSpace + paper.Point*ink.Leading*(mostNameLines*pictureName+pictureText)
+	return p.size.Y + captionSpace + mostNameLines*ink.Strong(pictureName).Step() + ink.Plain(pictureText).Step()
 }
 
 // layPictures finds the places of all pictures: on the first page if they fit
@@ -225,7 +224,7 @@ func closeTogether(l, o arrange.Line, least float64) bool {
 // its own.
 func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size float64, n int) {
 	words, style := strconv.Itoa(n), ink.Strong(size)
-	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: size*paper.Point*numberHalf + numberAbove}.Mul(1 / scale)
+	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: style.Ems(numberHalf) + numberAbove}.Mul(1 / scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
@@ -244,7 +243,7 @@ func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size 
 	d.Fill()
 	d.Restore()
 	at.X -= style.Width(words) / 2 / scale
-	at.Y -= ink.Ascent / 2 * size * paper.Point / scale
+	at.Y -= style.Up() / 2 / scale
 	ink.Write(d, at, style, words)
 }
 

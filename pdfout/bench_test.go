@@ -20,8 +20,8 @@ func meander(t testing.TB) (mark.Marking, paper.Paper) {
 	p, err := paper.Find("letter")
 	require.NoError(t, err)
 	window := p.Window()
-	w := 20*(window.Width()-paper.UsualOverlap) + paper.UsualOverlap - 2*arrange.Spare - 1
-	h := 20*(window.Height()-paper.UsualOverlap) + paper.UsualOverlap - 2*arrange.Spare - 1
+	w := 20*(window.Width()-p.Overlap) + p.Overlap - 2*arrange.Spare - 1
+	h := 20*(window.Height()-p.Overlap) + p.Overlap - 2*arrange.Spare - 1
 	const rows, perRow = 40, 500
 	var path plane.Path
 	for row := range rows {

@@ -58,7 +58,7 @@ func addProse(t *text.Lines, heading string, paragraphs []string, width float64)
 	head, style := ink.Strong(headingSize), ink.Plain(proseSize)
 	t.Add(text.WrapShortened(heading, head, width, 1), head)
 	for _, s := range paragraphs {
-		t.Space(paragraph * proseSize * paper.Point)
+		t.Space(style.Ems(paragraph))
 		t.Add(text.Wrap(s, style, width), style)
 	}
 }
@@ -189,7 +189,7 @@ func (b *book) onPaper() string {
 	if b.paper.Cut == paper.Single {
 		return "one page for all"
 	}
-	return fmt.Sprintf("%s on %s", paper.Counted(b.pages, "page"), b.paper.Title)
+	return fmt.Sprintf("%s on %s", text.Counted(b.pages, "page"), b.paper.Title)
 }
 
 // joining says which pages come first and how to put the others together.
@@ -306,7 +306,7 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
 		d.Save()
 		d.Pen(p)
-		if p.Kind.Ring > 0 {
+		if p.Ring() > 0 {
 			ink.DrawRings(d, p, ringSample(sample), sample.Bounds())
 		} else {
 			ink.StrokeEach(d, sample)
@@ -339,6 +339,6 @@ func ringSample(sample plane.Path) plane.Path {
 
 // writeKey names a line of the key.
 func (b *book) writeKey(d ink.Canvas, at plane.Point, name string, end float64) {
-	at = at.Add(plane.Point{X: keySample + 4, Y: -ink.Ascent / 2 * proseSize * paper.Point})
+	at = at.Add(plane.Point{X: keySample + 4, Y: -ink.Plain(proseSize).Up() / 2})
 	ink.Write(d, at, ink.Plain(proseSize), text.Shorten(name, ink.Plain(proseSize), end-at.X))
 }

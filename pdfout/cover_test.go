@@ -17,7 +17,7 @@ import (
 // The cautions of a set stand under their heading on the first page; without any there
 // is no heading.
 func TestCautionsOnTheFirstPage(t *testing.T) {
-	for _, name := range paper.Papers() {
+	for _, name := range paper.Names() {
 		t.Run(name, func(t *testing.T) {
 			set := few()
 			d, _ := drawn(t, set, name)

@@ -10,6 +10,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/text"
 )
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
@@ -65,10 +66,10 @@ func plan(set arrange.Set, p paper.Paper) (*book, []string, error) {
 		return nil, nil, nothingToDraw()
 	}
 	if !laid.Exact {
-		return nil, nil, tooMany(set, "more than "+paper.Counted(laid.Pages(), "page"), p)
+		return nil, nil, tooMany(set, "more than "+text.Counted(laid.Pages(), "page"), p)
 	}
 	if n := len(laid.Forms); n > paper.MaxPages {
-		return nil, nil, tooMany(set, "more than "+paper.Counted(n, "page"), p)
+		return nil, nil, tooMany(set, "more than "+text.Counted(n, "page"), p)
 	}
 	forms, err := layForms(laid.Forms, set, p)
 	if err != nil {
@@ -80,7 +81,7 @@ func plan(set arrange.Set, p paper.Paper) (*book, []string, error) {
 	}
 	book := newBook(set, p, figures, forms, laid.Sheets)
 	if book.pages > paper.MaxPages {
-		return nil, nil, tooMany(set, paper.Counted(book.pages, "page"), p)
+		return nil, nil, tooMany(set, text.Counted(book.pages, "page"), p)
 	}
 	for i := range book.sheets {
 		book.sheets[i].Paper = p
@@ -99,7 +100,7 @@ func tooMany(set arrange.Set, need string, p paper.Paper) error {
 		who += " and the figures"
 	}
 	return &fault.Fault{
-		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), paper.Thousands(paper.MaxPages)),
+		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), text.Thousands(paper.MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
 }
@@ -116,8 +117,8 @@ func check(set arrange.Set, on paper.Paper) error {
 	if bad, found := ink.Unprintable(set.Size); found {
 		return ink.NoLetter(bad, "the size")
 	}
-	for _, text := range set.Cautions {
-		if bad, found := ink.Unprintable(text); found {
+	for _, words := range set.Cautions {
+		if bad, found := ink.Unprintable(words); found {
 			return ink.NoLetter(bad, "a caution")
 		}
 	}
@@ -129,8 +130,8 @@ func check(set arrange.Set, on paper.Paper) error {
 		if form := piece.Form; form != nil {
 			texts = slices.Concat(texts, form.Steps, form.Blanks, form.Sum)
 		}
-		for _, text := range texts {
-			if bad, found := ink.Unprintable(text); found {
+		for _, words := range texts {
+			if bad, found := ink.Unprintable(words); found {
 				return ink.NoLetter(bad, fmt.Sprintf("piece %q", piece.Key))
 			}
 		}

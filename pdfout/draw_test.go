@@ -112,7 +112,7 @@ func TestScenes(t *testing.T) {
 	sets := scenes()
 	maps.Copy(sets, examples(t))
 	for name, set := range sets {
-		for _, p := range paper.Papers() {
+		for _, p := range paper.Names() {
 			if !slices.Contains([]string{"letter", "a4"}, p) && !slices.Contains(onAnyPaper(), name) {
 				continue
 			}
@@ -148,7 +148,7 @@ func TestAnySet(t *testing.T) {
 				m.Outline = sample.OutlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)
 			}
-			d, s := drawn(t, set, paper.Papers()[r.IntN(5)])
+			d, s := drawn(t, set, paper.Names()[r.IntN(5)])
 			checkAll(t, set, d, s)
 		})
 	}
@@ -156,7 +156,7 @@ func TestAnySet(t *testing.T) {
 
 // written bounds how far a number read from the page may be off from the one
 // meant, in mm: half of 0.001 units.
-const written = 0.0005 * paper.Point
+const written = 0.0005 * paper.Pt
 
 func checkSquares(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
 	// Inch = 25.4 mm exactly; a unit is 1/72 in: 4 in are 288 units.
@@ -275,7 +275,7 @@ func checkMargins(t require.TestingT, set arrange.Set, d readDocument, s Summary
 			for _, b := range q.boxes {
 				seen = seen.Union(b)
 			}
-			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
+			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
 			if q.clip != whole {
 				seen = q.clip
 			}

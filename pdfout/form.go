@@ -172,7 +172,7 @@ func formText(form *mark.Form, size, width float64) text.Lines {
 			all.Space(formGap)
 		}
 		all.Under(text.LinesOf(text.Wrap(over, heading, width), heading))
-		all.Space(text.ItemGap * size * paper.Point)
+		all.Space(light.Ems(text.ItemGap))
 		all.Under(items)
 	}
 	add(stepsHeading, stepsOf(form.Steps, light, width))
@@ -191,7 +191,7 @@ func stepsOf(steps []string, s ink.Style, width float64) text.Lines {
 	for i, words := range steps {
 		var item text.Lines
 		item.AddAt(text.Wrap(words, s, column-indent), s, indent, s.Foot())
-		item.Space(text.ItemGap * s.Size * paper.Point)
+		item.Space(s.Ems(text.ItemGap))
 		item.Say(number(i), heavy, plane.Point{Y: -s.Step() + s.Foot()})
 		items = append(items, item)
 	}

@@ -185,7 +185,7 @@ func checkFormPage(t require.TestingT, page readPage, p paper.Paper, blanks, spa
 // 25.4 mm exactly (international inch, 1959).
 func TestSampleIsTrueToScale(t *testing.T) {
 	t.Parallel()
-	for _, p := range paper.Papers() {
+	for _, p := range paper.Names() {
 		d, s := drawn(t, sampleFirst(), p)
 		page := d.pages[s.Forms[0].Page-1]
 		assert.False(t, s.Forms[0].Turned, p)

@@ -88,7 +88,7 @@ type readPicture struct {
 
 // readPictures finds the pictures of a page: each has a clip of its own.
 func (p readPage) readPictures(t require.TestingT) []readPicture {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
 	var all []readPicture
 	index := map[plane.Box]int{}
 	boxes := map[plane.Box][]plane.Box{}

@@ -11,20 +11,15 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
-	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
 )
 
 // slabOf is the room a text on a page takes, reckoned from the page alone.
 func slabOf(r readText) text.Slab {
-	f := ink.Regular()
-	if r.bold() {
-		f = ink.Bold()
-	}
-	w, h := f.Width(r.text, r.size), (ink.Ascent+ink.Descent)*r.size*paper.Point
-	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((ink.Ascent - ink.Descent) / 2 * r.size * paper.Point))
+	s := r.style()
+	w, h := s.Width(r.text), s.Up()+s.Down()
+	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((s.Up() - s.Down()) / 2))
 	return text.Slab{Centre: middle, Half: plane.Point{X: w / 2, Y: h / 2}, U: r.u}
 }
 

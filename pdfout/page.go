@@ -136,7 +136,7 @@ func drawRole(d ink.Canvas, s *arrange.Sheet, role mark.Role, c arrange.Cell) {
 		d.Pen(p)
 		d.Ink(p.Colour)
 		for _, l := range lines {
-			if p.Kind.Ring > 0 {
+			if p.Ring() > 0 {
 				ink.DrawRings(d, p, l.Clip.Path(), window.Grown(bleed))
 				continue
 			}
@@ -165,7 +165,7 @@ func linesOn(s *arrange.Sheet, role mark.Role, box plane.Box) []shownLine {
 			if l.Role != role || !l.Bounds.Meets(box) {
 				continue
 			}
-			if ink.PenOf(role).Kind.Ring > 0 {
+			if ink.PenOf(role).Ring() > 0 {
 				lines = append(lines, shownLine{l, nil})
 			} else if runs := l.Clip.Clip(box); len(runs) > 0 {
 				lines = append(lines, shownLine{l, runs})

@@ -55,7 +55,7 @@ func TestSmallPieceIsCentred(t *testing.T) {
 // A label over a join line is on the two pages that meet there, and not on a
 // third whose window it only reaches into.
 func TestLabelOverAJoin(t *testing.T) {
-	g := arrange.Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: paper.UsualOverlap}
+	g := arrange.Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}
 	s := arrange.NewSheet(nil, g, []arrange.Cell{{Row: 0, Column: 0}, {Row: 0, Column: 1}, {Row: 1, Column: 0}, {Row: 1, Column: 1}})
 	join := g.CoreOf(arrange.Cell{}).Max.X
 	low := g.CoreOf(arrange.Cell{}).Min.Y

@@ -19,7 +19,7 @@ func TestPaperMustFit(t *testing.T) {
 		assert.ErrorAs(t, err, &refusal)
 		assert.Zero(t, out.Len())
 	}
-	_, err := Draw(&bytes.Buffer{}, few(), paper.Plain("", "large paper", 914, 1200))
+	_, err := Draw(&bytes.Buffer{}, few(), found(t, "914x1200mm"))
 	assert.NoError(t, err)
 	grown := found(t, "letter")
 	grown.Printed = paper.Scale{Across: 1.29, Down: 1.29}

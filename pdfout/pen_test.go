@@ -14,7 +14,7 @@ func checkWidths(t require.TestingT, set arrange.Set, d readDocument, s Summary)
 	for i, p := range d.pages {
 		for _, q := range p.paths {
 			if q.painted == "S" {
-				assert.GreaterOrEqual(t, q.width, 0.25*paper.Point, "page %d: a line of %s", i+1, q.layer)
+				assert.GreaterOrEqual(t, q.width, 0.25*paper.Pt, "page %d: a line of %s", i+1, q.layer)
 			}
 		}
 	}

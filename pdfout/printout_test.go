@@ -112,7 +112,7 @@ func asOneSheet(sheets [][]*tile) []*tile {
 	for _, more := range sheets[1:] {
 		page.pieces = append(page.pieces, more[0].pieces...)
 	}
-	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)}
+	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)}
 	page.core = page.window
 	return []*tile{page}
 }

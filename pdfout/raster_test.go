@@ -179,7 +179,7 @@ func (p placed) on(at plane.Point) plane.Point {
 
 // groundOf looks at a page whose lower left corner lies at a place of its sheet.
 func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
-	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)
+	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)
 	count := func(mm float64) int { return int(math.Ceil(mm/dot - pageRounding)) }
 	g := &ground{width: count(size.X), height: count(size.Y), top: size.Y}
 	g.of = make([]uint8, g.width*g.height)
@@ -202,15 +202,11 @@ func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
 func (g *ground) furnish(page readPage) {
 	cover := func(p plane.Path, reach float64) { g.stroke(p, reach+furnitureReach, underFurniture, underFurniture) }
 	for _, r := range page.texts {
-		f := ink.Regular()
-		if r.bold() {
-			f = ink.Bold()
-		}
+		s := r.style()
 		// A bar along the middle of the letters, as wide as they are high.
-		half := (ink.Ascent + ink.Descent) / 2 * r.size * paper.Point
-		beyond := letterReach * r.size * paper.Point
-		from := r.at.Add(r.u.Left().Mul(ink.Ascent*r.size*paper.Point - half))
-		cover(plane.Path{from, from.Add(r.u.Mul(f.Width(r.text, r.size)))}, half+beyond)
+		half := (s.Up() + s.Down()) / 2
+		from := r.at.Add(r.u.Left().Mul(s.Up() - half))
+		cover(plane.Path{from, from.Add(r.u.Mul(s.Width(r.text)))}, half+s.Ems(letterReach))
 	}
 	for _, q := range page.paths {
 		if q.layer != "" {

@@ -30,17 +30,22 @@ type readText struct {
 
 // box is the upright box round the text's letters.
 func (r readText) box() plane.Box {
-	f := ink.Regular()
-	if r.bold() {
-		f = ink.Bold()
-	}
+	s := r.style()
 	b := plane.EmptyBox()
-	for _, x := range []float64{0, f.Width(r.text, r.size)} {
-		for _, y := range []float64{-ink.Descent * r.size * paper.Point, ink.Ascent * r.size * paper.Point} {
+	for _, x := range []float64{0, s.Width(r.text)} {
+		for _, y := range []float64{-s.Down(), s.Up()} {
 			b = b.With(r.at.Add(r.u.Mul(x)).Add(r.u.Left().Mul(y)))
 		}
 	}
 	return b
+}
+
+// style is what the text is set in.
+func (r readText) style() ink.Style {
+	if r.bold() {
+		return ink.Strong(r.size)
+	}
+	return ink.Plain(r.size)
 }
 
 func (r readText) bold() bool { return r.font == "utf8goB" }
@@ -105,7 +110,7 @@ type state struct {
 
 func (s state) place(x, y float64) plane.Point {
 	m := s.matrix
-	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(paper.Point)
+	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(paper.Pt)
 }
 
 func readOnePage(t require.TestingT, p pdf.Page, printed paper.Scale) readPage {
@@ -121,7 +126,7 @@ func readOnePage(t require.TestingT, p pdf.Page, printed paper.Scale) readPage {
 	resources := p.Resources()
 
 	now := state{matrix: [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}}
-	now.path.clip = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)}
+	now.path.clip = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)}
 	var saved []state
 	var parts []plane.Path
 	var boxes []plane.Box
@@ -154,15 +159,15 @@ func readOnePage(t require.TestingT, p pdf.Page, printed paper.Scale) readPage {
 				b[4]*a[0] + b[5]*a[2] + a[4], b[4]*a[1] + b[5]*a[3] + a[5],
 			}
 		case "w":
-			now.path.width = n(0) * paper.Point
+			now.path.width = n(0) * paper.Pt
 		case "J":
 			now.path.round = n(0) == 1
 		case "d":
 			now.path.dashes = nil
 			for i := range args[0].Len() {
-				now.path.dashes = append(now.path.dashes, args[0].Index(i).Float64()*paper.Point)
+				now.path.dashes = append(now.path.dashes, args[0].Index(i).Float64()*paper.Pt)
 			}
-			now.path.phase = n(1) * paper.Point
+			now.path.phase = n(1) * paper.Pt
 		case "RG":
 			now.path.stroke = ink.Colour{n(0), n(1), n(2)}
 		case "rg":

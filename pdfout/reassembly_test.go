@@ -49,7 +49,7 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 		var numbers []string
 		for _, r := range p.texts {
 			b := r.box()
-			if d := b.Centre().Distance(at); d < paper.UsualOverlap/2 && d > arrange.MarkRadius {
+			if d := b.Centre().Distance(at); d < 5 && d > arrange.MarkRadius {
 				numbers = append(numbers, r.text)
 				aside := b.Centre().Sub(at)
 				j.upright = math.Abs(aside.X) > math.Abs(aside.Y)
@@ -67,7 +67,7 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 
 // window is what the page shows of the sheet: the clip of its lines.
 func (p readPage) window() plane.Box {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
 	for _, q := range p.paths {
 		if q.clip != whole {
 			return q.clip

@@ -281,7 +281,7 @@ func TestLongTextsInFigures(t *testing.T) {
 			p := mark.Picture{Width: 1000, Height: 5000, Caption: text, Bands: []mark.Band{{From: 0, To: 1000, Width: 500, Text: text}, {From: 1000, To: 5000, Width: 1000, Text: text}}}
 			p.Shapes = []mark.Shape{sample.Oblong(text, 0, 0, 1000, 900), sample.Oblong(text+" 2", 0, 1100, 40, 40)}
 			section := mark.Section{Title: text, Tables: []mark.Table{table, table}, Picture: &p}
-			for _, on := range paper.Papers() {
+			for _, on := range paper.Names() {
 				set := withFigures(many(1), &mark.Report{Title: text, Notes: []string{text}, Sections: []mark.Section{section, section}})
 				d, s := drawn(t, set, on)
 				checkMargins(t, set, d, s)
@@ -293,7 +293,7 @@ func TestLongTextsInFigures(t *testing.T) {
 				}
 			}
 			// A page as low as a page may be has room for what stays together.
-			for _, low := range leastPapers() {
+			for _, low := range leastPapers(t) {
 				pages, err := report.Lay(withFigures(arrange.Set{}, &mark.Report{Sections: []mark.Section{section, {Title: text, Picture: &p}}}), low)
 				require.NoError(t, err)
 				checkRoom(t, pages, low)
@@ -338,16 +338,14 @@ func TestFiguresAreHeaded(t *testing.T) {
 	}
 	// The first page names them in one line, whatever their numbers are: the room
 	// for its pictures is found before those are known.
-	narrow := leastPapers()[0].Front().Width()
-	assert.Less(t, ink.Regular().Width(report.Heading+": pages 1999 to 2000.", proseSize), (narrow-text.Gutter)/2)
+	narrow := leastPapers(t)[0].Front().Width()
+	assert.Less(t, ink.Plain(proseSize).Width(report.Heading+": pages 1999 to 2000."), (narrow-text.Gutter)/2)
 }
 
-// leastPapers are the smallest papers the pages in front fit on: upright, and lying.
-func leastPapers() []paper.Paper {
-	return []paper.Paper{
-		paper.Plain("", "low", paper.LeastUprightWidth+2*paper.FrontMargin, paper.LeastUprightHeight+2*paper.FrontMargin),
-		paper.Plain("", "lying", paper.LeastLyingWidth+2*paper.FrontMargin, paper.LeastLyingHeight+2*paper.FrontMargin),
-	}
+// leastPapers are the smallest papers the pages in front fit on, which have 170 x 240 mm
+// inside margins of 42 points upright, or 245 x 180 mm lying.
+func leastPapers(t require.TestingT) []paper.Paper {
+	return []paper.Paper{found(t, "199.634x269.634mm"), found(t, "274.634x209.634mm")}
 }
 
 func TestFiguresCountAsPages(t *testing.T) {
@@ -448,7 +446,7 @@ func TestAnyReport(t *testing.T) {
 			r.Sections = append(r.Sections, section)
 		}
 		set := withFigures(many(1), r)
-		d, s := drawn(t, set, rapid.SampledFrom(paper.Papers()).Draw(t, "paper"))
+		d, s := drawn(t, set, rapid.SampledFrom(paper.Names()).Draw(t, "paper"))
 		checkMargins(t, set, d, s)
 		checkFront(t, set, d, s)
 		laid, err := report.Lay(set, s.Paper)

@@ -79,7 +79,7 @@ func checkInColumns(t require.TestingT, pages []readPage, s Summary, over []stri
 // filled before the right.
 func TestColumnsAreFilled(t *testing.T) {
 	t.Parallel()
-	for _, p := range paper.Papers() {
+	for _, p := range paper.Names() {
 		r := sample.ColumnFigures()
 		pages, s := reported(t, r, p)
 		room := s.Paper.UnderHeader()

@@ -53,7 +53,7 @@ type readCloth struct {
 
 // readCloths finds the pictures of a page.
 func (p readPage) readCloths() []readCloth {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Point)}
+	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
 	all := []readCloth{{frame: plane.EmptyBox()}}
 	for _, q := range p.paths {
 		last := &all[len(all)-1]
@@ -112,7 +112,7 @@ func TestPictureIsToScale(t *testing.T) {
 				sample.Oblong("", step.X, 2*step.Y, 3*step.X, step.Y),
 				{Outline: plane.Path{{X: 5 * step.X, Y: 5 * step.Y}, {X: 9 * step.X, Y: 5 * step.Y}, {X: 5 * step.X, Y: 9 * step.Y}, {X: 5 * step.X, Y: 5 * step.Y}}},
 			}
-			for _, on := range paper.Papers() {
+			for _, on := range paper.Names() {
 				for what, r := range map[string]*mark.Report{"column": onCloth(p), "page": onWideCloth(p)} {
 					pages, s := reported(t, r, on)
 					require.Len(t, pages, 1)

@@ -20,7 +20,7 @@ import (
 func lineRoles() []mark.Role {
 	var roles []mark.Role
 	for _, role := range mark.Roles() {
-		if ink.PenOf(role).Kind.Ring == 0 {
+		if ink.PenOf(role).Ring() == 0 {
 			roles = append(roles, role)
 		}
 	}
@@ -70,7 +70,7 @@ func TestRings(t *testing.T) {
 				if q.layer == mark.Prick.String() {
 					require.Equal(t, 4, q.curves, "a circle")
 					centre := q.parts[0][0].Toward(q.parts[0][2], 0.5)
-					assert.InDelta(t, ink.Rings().Ring, centre.Distance(q.parts[0][0]), 3*written)
+					assert.InDelta(t, 0.7, centre.Distance(q.parts[0][0]), 3*written)
 					centres = append(centres, centre.Add(p.step))
 				}
 			}

@@ -57,7 +57,7 @@ func (s Summary) String() string {
 		return s.whole()
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s: the first proves the scale, ", paper.Counted(s.Pages, "page"))
+	fmt.Fprintf(&b, "%s: the first proves the scale, ", text.Counted(s.Pages, "page"))
 	if s.Front > 1 {
 		fmt.Fprintf(&b, "%s more of how pages are joined, ", text.PageRange(2, s.Front, "shows", "show"))
 	}
@@ -76,7 +76,7 @@ func (s Summary) String() string {
 		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
 	}
 	if s.Blank > 0 {
-		fmt.Fprintf(&b, "; %s on which no line falls %s left out", paper.Counted(s.Blank, "page"), text.IsAre(s.Blank))
+		fmt.Fprintf(&b, "; %s on which no line falls %s left out", text.Counted(s.Blank, "page"), text.IsAre(s.Blank))
 	}
 	return b.String() + s.leftOut()
 }
@@ -97,7 +97,7 @@ func (s Summary) whole() string {
 	if s.Pages == 1 {
 		size += " and " + s.Unit.Print(s.Paper.Height) + " high"
 	}
-	return fmt.Sprintf("%s, %s, with %s", paper.Counted(s.Pages, "page"), size, paper.ListOf(what)) + s.leftOut()
+	return fmt.Sprintf("%s, %s, with %s", text.Counted(s.Pages, "page"), size, text.ListOf(what)) + s.leftOut()
 }
 
 // leftOut says which pieces have no line.
@@ -105,5 +105,5 @@ func (s Summary) leftOut() string {
 	if len(s.Left) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %s %s no line and %s left out", paper.ListOf(s.Left), text.HasHave(len(s.Left)), text.IsAre(len(s.Left)))
+	return fmt.Sprintf("; %s %s no line and %s left out", text.ListOf(s.Left), text.HasHave(len(s.Left)), text.IsAre(len(s.Left)))
 }

@@ -70,7 +70,7 @@ func checkWhole(t *testing.T, set arrange.Set, d readDocument, s Summary) {
 	require.Len(t, d.pages, s.Pages)
 	require.Len(t, d.pages, 1)
 	page := d.pages[0]
-	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Point)
+	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)
 	may := plane.Box{Max: size}.Grown(-10)
 	panels := page.panelFrames()
 	require.Len(t, panels, 1+s.Figures+len(s.Forms), "a frame round each panel")
@@ -212,7 +212,7 @@ func TestWholePages(t *testing.T) {
 	d, s = drawnOn(t, many(1), found(t, "single"))
 	assert.Less(t, d.pages[0].width, 16*72.0)
 	assert.Less(t, d.pages[0].height, 16*72.0)
-	assert.InDelta(t, d.pages[0].width*paper.Point, s.Paper.Width, 0.01)
+	assert.InDelta(t, d.pages[0].width*paper.Pt, s.Paper.Width, 0.01)
 
 	// A roll longer than a page can be goes on, on a page with a square of its own.
 	var strips []mark.Marking

@@ -8,6 +8,8 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 )
 
@@ -61,4 +63,11 @@ func TestGluingOrder(t *testing.T) {
 	whole := NewSheet(nil, Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, []Cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
 	whole.FindJoins(1)
 	assert.False(t, whole.Slips())
+}
+
+// A join mark with its number has room in half the narrowest overlap that paper takes.
+func TestJoinMarkFitsTheNarrowestOverlap(t *testing.T) {
+	_, err := paper.All()[0].WithOverlap(8.9)
+	require.Error(t, err)
+	assert.GreaterOrEqual(t, 9.0/2, MarkAway+ink.Strong(MarkNumber).Up()/2)
 }

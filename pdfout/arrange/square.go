@@ -178,8 +178,9 @@ func closeSteps(within plane.Box) int {
 // squarePlaces returns the places for the corner of a square in a box of the
 // page, those near a corner of the box first.
 func squarePlaces(within plane.Box, side float64, steps int) []plane.Point {
-	low := plane.Point{X: math.Ceil(within.Min.X/paper.SquareGrid - paper.OnGrid), Y: math.Ceil(within.Min.Y/paper.SquareGrid - paper.OnGrid)}
-	high := plane.Point{X: math.Floor((within.Max.X-side)/paper.SquareGrid + paper.OnGrid), Y: math.Floor((within.Max.Y-side)/paper.SquareGrid + paper.OnGrid)}
+	// In steps of the grid.
+	low := plane.Point{X: math.Round(paper.SnapUp(within.Min.X) / paper.SquareGrid), Y: math.Round(paper.SnapUp(within.Min.Y) / paper.SquareGrid)}
+	high := plane.Point{X: math.Round(paper.SnapDown(within.Max.X-side) / paper.SquareGrid), Y: math.Round(paper.SnapDown(within.Max.Y-side) / paper.SquareGrid)}
 	var places []plane.Point
 	for i := range steps + 1 {
 		for k := range steps + 1 {

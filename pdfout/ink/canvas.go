@@ -5,7 +5,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: all that is ever drawn is drawn with these few strokes and
@@ -90,10 +89,10 @@ func DrawRuns(d Canvas, p Pen, runs []plane.Run) {
 // DrawRings draws a circle round every point of a path that shows in a window, with
 // the pen taken up.
 func DrawRings(d Canvas, p Pen, points plane.Path, window plane.Box) {
-	near := window.Grown(p.Kind.Ring)
+	near := window.Grown(p.Ring())
 	for _, q := range points {
 		if near.Holds(q) {
-			d.Circle(q, p.Kind.Ring)
+			d.Circle(q, p.Ring())
 			d.Stroke()
 		}
 	}
@@ -113,7 +112,7 @@ func WriteBefore(d Canvas, at plane.Point, s Style, text string) {
 // WriteMiddle is write with the middle of the text's letters at a place.
 func WriteMiddle(d Canvas, at plane.Point, s Style, text string) {
 	at.X -= s.Width(text) / 2
-	at.Y -= (Ascent - Descent/2) / 2 * s.Size * paper.Point
+	at.Y -= s.Ems((ascent - descent/2) / 2)
 	Write(d, at, s, text)
 }
 

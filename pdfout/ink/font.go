@@ -20,16 +20,20 @@ import (
 // the eighths, primes and arrows a maker's texts need. Sizes are in points
 // (1/72 in), lengths in mm.
 
-// Shares of the size of a font: how far its letters reach above the base line
-// and below it, and from one line to the next.
+// Weight is one of the two cuts of the family.
+type Weight int
+
+// The weights that text is set in.
 const (
-	Ascent  = 0.74
-	Descent = 0.22
-	Leading = 1.25
+	Regular Weight = iota
+	Bold
 )
 
-// face is one cut of the family.
-type Face struct {
+// weights are both, in their order.
+func weights() []Weight { return []Weight{Regular, Bold} }
+
+// face is a cut of the family, read.
+type face struct {
 	name string // as the PDF's writer knows it: "" or "B"
 	data []byte
 	font *sfnt.Font
@@ -44,22 +48,26 @@ const usualLetters = 0x180
 
 // The two faces are read once, when first asked for.
 var (
-	readRegular = sync.OnceValue(func() *Face { return readFace("", goregular.TTF) })
-	readBold    = sync.OnceValue(func() *Face { return readFace("B", gobold.TTF) })
+	regular = sync.OnceValue(func() *face { return readFace("", goregular.TTF) })
+	bold    = sync.OnceValue(func() *face { return readFace("B", gobold.TTF) })
 )
 
-func Regular() *Face { return readRegular() }
-
-func Bold() *Face { return readBold() }
+// face is the face of the weight.
+func (w Weight) face() *face {
+	if w == Bold {
+		return bold()
+	}
+	return regular()
+}
 
 // readFace reads an embedded font.
-func readFace(name string, ttf []byte) *Face {
+func readFace(name string, ttf []byte) *face {
 	font, err := sfnt.Parse(ttf)
 	if err != nil {
 		// The font is part of the program, and so not at a maker's mercy.
 		panic("the embedded font " + name + " cannot be read: " + err.Error())
 	}
-	f := &Face{name: name, data: ttf, font: font}
+	f := &face{name: name, data: ttf, font: font}
 	for r := range f.usual {
 		f.usual[r] = f.lookUp(rune(r))
 	}
@@ -67,7 +75,7 @@ func readFace(name string, ttf []byte) *Face {
 }
 
 // lookUp returns the width of a letter in ems.
-func (f *Face) lookUp(r rune) float64 {
+func (f *face) lookUp(r rune) float64 {
 	var buf sfnt.Buffer
 	em := fixed.I(int(f.font.UnitsPerEm()))
 	glyph, _ := f.font.GlyphIndex(&buf, r)
@@ -83,8 +91,8 @@ func CanPrint(r rune) bool {
 		return false
 	}
 	var buf sfnt.Buffer
-	for _, f := range []*Face{Regular(), Bold()} {
-		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
+	for _, w := range weights() {
+		if glyph, err := w.face().font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
 			return false
 		}
 	}
@@ -94,8 +102,8 @@ func CanPrint(r rune) bool {
 // highest is the last sign that the writer of the PDF can take.
 const highest = 0xffff
 
-// Width returns how long the text is at a size in points, in mm.
-func (f *Face) Width(text string, size float64) float64 {
+// width returns how long the text is at a size in points, in mm.
+func (f *face) width(text string, size float64) float64 {
 	sum := 0.0
 	for _, r := range text {
 		if r < usualLetters {
@@ -104,7 +112,7 @@ func (f *Face) Width(text string, size float64) float64 {
 			sum += f.lookUp(r)
 		}
 	}
-	return sum * size * paper.Point
+	return sum * size * paper.Pt
 }
 
 // Unprintable finds a sign that cannot be printed.

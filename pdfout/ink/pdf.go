@@ -44,7 +44,7 @@ var _ Canvas = (*PDF)(nil)
 func NewPDF(p paper.Paper, title string, roles []mark.Role) *PDF {
 	pdf := fpdf.NewCustom(&fpdf.InitType{
 		UnitStr: "pt",
-		Size:    fpdf.SizeType{Wd: p.Width / paper.Point, Ht: p.Height / paper.Point},
+		Size:    fpdf.SizeType{Wd: p.Width / paper.Pt, Ht: p.Height / paper.Pt},
 	})
 	// The same input gives the same bytes: nothing of the clock, nothing in
 	// the order of a map.
@@ -56,7 +56,8 @@ func NewPDF(p paper.Paper, title string, roles []mark.Role) *PDF {
 	pdf.SetLang("en")
 	pdf.SetMargins(0, 0, 0)
 	pdf.SetAutoPageBreak(false, 0)
-	for _, f := range []*Face{Regular(), Bold()} {
+	for _, w := range weights() {
+		f := w.face()
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 	}
 	d := &PDF{lib: pdf, printed: p.Printed.OrTrue(), layers: map[mark.Role]int{}, scale: 1}
@@ -70,7 +71,7 @@ func NewPDF(p paper.Paper, title string, roles []mark.Role) *PDF {
 // lower left corner.
 func (d *PDF) NewPage(size plane.Point) {
 	d.flush()
-	media := fpdf.SizeType{Wd: size.X / d.printed.Across / paper.Point, Ht: size.Y / d.printed.Down / paper.Point}
+	media := fpdf.SizeType{Wd: size.X / d.printed.Across / paper.Pt, Ht: size.Y / d.printed.Down / paper.Pt}
 	d.lib.AddPageFormat("P", media)
 	d.height = media.Ht
 	d.Place(plane.Point{}, 1)
@@ -129,14 +130,14 @@ func (d *PDF) number(v float64) {
 // units writes lengths of mm on the page.
 func (d *PDF) units(mm ...float64) {
 	for _, v := range mm {
-		d.number(v / paper.Point)
+		d.number(v / paper.Pt)
 	}
 }
 
 // at writes a place.
 func (d *PDF) at(p plane.Point) {
-	d.number((p.X*d.scale + d.origin.X) / paper.Point)
-	d.number((p.Y*d.scale + d.origin.Y) / paper.Point)
+	d.number((p.X*d.scale + d.origin.X) / paper.Pt)
+	d.number((p.Y*d.scale + d.origin.Y) / paper.Pt)
 }
 
 // do writes an operator.
@@ -211,8 +212,8 @@ func (d *PDF) Fill() { d.do("f") }
 // Box writes a rectangle; Stroke, Fill or Clip uses it.
 func (d *PDF) Box(b plane.Box) {
 	d.at(b.Min)
-	d.number(b.Width() * d.scale / paper.Point)
-	d.number(b.Height() * d.scale / paper.Point)
+	d.number(b.Width() * d.scale / paper.Pt)
+	d.number(b.Height() * d.scale / paper.Pt)
 	d.do("re")
 }
 
@@ -252,14 +253,14 @@ func (d *PDF) Text(at, u plane.Point, s Style, text string) {
 		return
 	}
 	d.Save()
-	d.Ink(s.ink)
+	d.Ink(s.Colour)
 	// The library writes text at a place of its own reckoning; the page is
 	// moved and turned under it instead.
 	d.matrix(u.X, u.Y, -u.Y, u.X)
 	d.at(at)
 	d.do("cm")
 	d.flush()
-	d.lib.SetFont("go", s.face.name, s.Size)
+	d.lib.SetFont("go", s.Weight.face().name, s.Size)
 	d.lib.Text(0, d.height, text)
 	d.Restore()
 }

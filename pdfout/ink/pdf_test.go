@@ -13,15 +13,16 @@ import (
 // The writer of the PDF reads the widths of letters for itself.
 func TestWidths(t *testing.T) {
 	pdf := fpdf.New("P", "mm", "A4", "")
-	for _, f := range []*Face{Regular(), Bold()} {
+	for _, w := range weights() {
+		f := w.face()
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 		pdf.SetFont("go", f.name, 10)
 		for r := rune(' '); r < 0x2300; r++ {
 			if CanPrint(r) {
 				// It rounds each to a thousandth of the size.
-				require.InDelta(t, pdf.GetStringWidth(string(r)), f.Width(string(r), 10), 10*paper.Point/1000, "%q in face %q", r, f.name)
+				require.InDelta(t, pdf.GetStringWidth(string(r)), f.width(string(r), 10), 10*paper.Pt/1000, "%q in face %q", r, f.name)
 			}
 		}
 	}
-	assert.Zero(t, Regular().Width("", 10))
+	assert.Zero(t, Plain(10).Width(""))
 }

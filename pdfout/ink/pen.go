@@ -12,14 +12,14 @@ import (
 
 // lineType is one of the line types of ISO 128-2 (2020, table 1: the numbers and names
 // second hand, from a drafting course that states them).
-type LineType struct {
+type lineType struct {
 	number string // as the standard numbers it
 	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
 	// dot. A continuous line has none.
 	pattern []float64
-	// Ring is the radius, in mm, of circles round the points of a path, which are
+	// ring is the radius, in mm, of circles round the points of a path, which are
 	// drawn in place of it; 0 for a line.
-	Ring float64
+	ring float64
 }
 
 // The line types of the standard. That a gap is 3 line widths and a long dash 24 is
@@ -29,26 +29,26 @@ type LineType struct {
 // across, so that a home printer shows it. Between the dots of a dotted line
 // the gap is 2.5 line widths, which keeps them as far apart, from middle to
 // middle, as the standard's.
-func continuous() LineType { return LineType{number: "01"} }
+func continuous() lineType { return lineType{number: "01"} }
 
-func dashed() LineType { return LineType{number: "02", pattern: []float64{12, 3}} }
+func dashed() lineType { return lineType{number: "02", pattern: []float64{12, 3}} }
 
-func longDashedDotted() LineType { return LineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
+func longDashedDotted() lineType { return lineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
 
-func longDashedTwiceDotted() LineType {
-	return LineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
+func longDashedTwiceDotted() lineType {
+	return lineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
 }
 
-func dotted() LineType { return LineType{number: "07", pattern: []float64{0, 2.5}} }
+func dotted() lineType { return lineType{number: "07", pattern: []float64{0, 2.5}} }
 
-func longDashedShortDashed() LineType { return LineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
+func longDashedShortDashed() lineType { return lineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
 
-func longDashedTwiceShort() LineType {
-	return LineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
+func longDashedTwiceShort() lineType {
+	return lineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
 }
 
-// Rings are circles, for which the standard has no number.
-func Rings() LineType { return LineType{number: "rings", Ring: 0.7} }
+// rings are circles, for which the standard has no number.
+func rings() lineType { return lineType{number: "rings", ring: 0.7} }
 
 // heads says which ends of a line carry an arrow head.
 type heads int
@@ -59,7 +59,7 @@ const (
 	bothHeads
 )
 
-// colour is red, green and blue, from 0 to 1.
+// Colour is red, green and blue, from 0 to 1.
 type Colour [3]float64
 
 func Black() Colour { return Colour{0, 0, 0} }
@@ -70,9 +70,9 @@ func pale() Colour { return Colour{0.72, 0.72, 0.72} }
 
 func White() Colour { return Colour{1, 1, 1} }
 
-// pen is how a line is drawn.
+// Pen is how a line is drawn.
 type Pen struct {
-	Kind   LineType
+	kind   lineType
 	Width  float64 // in mm
 	Colour Colour
 	heads  heads
@@ -110,7 +110,7 @@ func pens() map[mark.Role]Pen {
 		mark.Match: {continuous(), 1, ink, noHeads},
 		// Cut along, so as fine as a line can be.
 		mark.Window: {continuous(), 0.13, brown, noHeads},
-		mark.Prick:  {Rings(), 0.18, ink, noHeads},
+		mark.Prick:  {rings(), 0.18, ink, noHeads},
 	}
 }
 
@@ -126,7 +126,7 @@ func PenOf(role mark.Role) Pen {
 }
 
 // LinePen draws a continuous line of a width in mm, without heads.
-func LinePen(width float64, c Colour) Pen { return Pen{Kind: continuous(), Width: width, Colour: c} }
+func LinePen(width float64, c Colour) Pen { return Pen{kind: continuous(), Width: width, Colour: c} }
 
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
@@ -152,10 +152,18 @@ func JoinPen() Pen { return LinePen(FineLine, Grey()) }
 // WritingPen draws the lines that are written on by hand.
 func WritingPen() Pen { return LinePen(0.18, Grey()) }
 
+// In returns a pen of the same line type in another width, in mm, and colour, without
+// arrow heads.
+func (p Pen) In(width float64, c Colour) Pen { return Pen{kind: p.kind, Width: width, Colour: c} }
+
+// Ring is the radius, in mm, of circles round the points of a path, which are drawn in
+// place of it; 0 for a line.
+func (p Pen) Ring() float64 { return p.kind.ring }
+
 // Round reports whether the line needs round ends: dots are nothing else.
 func (p Pen) Round() bool {
-	for i := 0; i < len(p.Kind.pattern); i += 2 {
-		if p.Kind.pattern[i] == 0 {
+	for i := 0; i < len(p.kind.pattern); i += 2 {
+		if p.kind.pattern[i] == 0 {
 			return true
 		}
 	}
@@ -167,7 +175,7 @@ func (p Pen) Round() bool {
 // taken off here, so that what is seen has the standard's proportions.
 func (p Pen) Dashes() []float64 {
 	var lengths []float64
-	for i, n := range p.Kind.pattern {
+	for i, n := range p.kind.pattern {
 		if p.Round() {
 			if i%2 == 1 {
 				n++

@@ -15,7 +15,7 @@ import (
 func TestPensDiffer(t *testing.T) {
 	for _, a := range mark.Roles() {
 		for _, b := range mark.Roles() {
-			if a < b && PenOf(a).Kind.number == PenOf(b).Kind.number {
+			if a < b && PenOf(a).kind.number == PenOf(b).kind.number {
 				thin, wide := min(PenOf(a).Width, PenOf(b).Width), max(PenOf(a).Width, PenOf(b).Width)
 				assert.GreaterOrEqual(t, wide/thin, 1.35, "%v and %v", a, b)
 			}
@@ -24,7 +24,7 @@ func TestPensDiffer(t *testing.T) {
 	seen := map[string]mark.Role{}
 	for _, role := range mark.Roles() {
 		p := PenOf(role)
-		key := fmt.Sprint(p.Kind.number, " ", p.Width)
+		key := fmt.Sprint(p.kind.number, " ", p.Width)
 		other, taken := seen[key]
 		assert.False(t, taken, "%v and %v", role, other)
 		seen[key] = role
@@ -43,7 +43,7 @@ func TestLineTypes(t *testing.T) {
 		mark.Fold: "08", mark.TuckStitch: "02", mark.TuckEnd: "01", mark.Arrow: "01", mark.Notch: "01",
 		mark.BlockEdge: "09", mark.Cross: "01", mark.Match: "01", mark.Window: "01", mark.Prick: "rings",
 	} {
-		assert.Equal(t, want, PenOf(role).Kind.number, role)
+		assert.Equal(t, want, PenOf(role).kind.number, role)
 	}
 	// Marks and gaps as they are seen: round ends add a line width to each
 	// mark. Proportions from memory of ISO 128-2, second hand of DIN EN ISO 128-20.
@@ -52,7 +52,7 @@ func TestLineTypes(t *testing.T) {
 	} {
 		for _, role := range mark.Roles() {
 			p := PenOf(role)
-			if p.Kind.number != kind {
+			if p.kind.number != kind {
 				continue
 			}
 			var seen []float64
@@ -86,7 +86,7 @@ func TestEveryRoleHasAPen(t *testing.T) {
 func TestPensPrintWell(t *testing.T) {
 	for _, role := range mark.Roles() {
 		p := PenOf(role)
-		assert.GreaterOrEqual(t, p.Width/paper.Point, 0.25, "%v is too thin", role)
+		assert.GreaterOrEqual(t, p.Width/paper.Pt, 0.25, "%v is too thin", role)
 		// How dark it prints in grey: the usual weights of red, green, blue.
 		grey := 0.299*p.Colour[0] + 0.587*p.Colour[1] + 0.114*p.Colour[2]
 		assert.Less(t, grey, 0.35, "%v prints too pale", role)

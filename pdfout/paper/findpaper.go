@@ -20,27 +20,27 @@ func All() []Paper {
 	return []Paper{
 		letterPaper(),
 		a4Paper(),
-		Plain("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
-		Plain("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
-		Plain("a3", "A3 paper, 297 x 420 mm", 297, 420),
+		newPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
+		newPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
+		newPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
 		Either(),
 	}
 }
 
 func letterPaper() Paper {
 	const inch = 25.4
-	return Plain("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
+	return newPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
 }
 
-func a4Paper() Paper { return Plain("a4", "A4 paper, 210 x 297 mm", 210, 297) }
+func a4Paper() Paper { return newPaper("a4", "A4 paper, 210 x 297 mm", 210, 297) }
 
 // Either is as wide as the narrower and as high as the lower of letter and A4.
 func Either() Paper {
-	return Plain(EitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
+	return newPaper(EitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
 }
 
-func Plain(name, title string, width, height float64) Paper {
-	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: UsualOverlap}
+func newPaper(name, title string, width, height float64) Paper {
+	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
 }
 
 // EitherName asks for pages that fit on letter and on A4 paper.
@@ -52,8 +52,8 @@ const (
 	SingleName = "single"
 )
 
-// Papers returns the names of the papers that have one size.
-func Papers() []string {
+// Names returns the names of the papers that have one size.
+func Names() []string {
 	var names []string
 	for _, p := range All() {
 		names = append(names, p.Name)
@@ -61,9 +61,9 @@ func Papers() []string {
 	return names
 }
 
-// Forms says in one line how paper is asked for.
-func Forms() string {
-	return strings.Join(Papers(), ", ") + "; roll:36in (of that width), single (one page for all), or a size such as 210x297mm"
+// Choices says in one line how paper is asked for.
+func Choices() string {
+	return strings.Join(Names(), ", ") + "; roll:36in (of that width), single (one page for all), or a size such as 210x297mm"
 }
 
 // Find returns the paper of a name ("letter"), of a size ("210x297mm",
@@ -77,7 +77,7 @@ func Find(text string) (Paper, error) {
 		}
 	}
 	if wanted == SingleName {
-		p := Plain(SingleName, "one single page", LongestSide, LongestSide)
+		p := newPaper(SingleName, "one single page", LongestSide, LongestSide)
 		p.Cut = Single
 		return p, nil
 	}
@@ -87,9 +87,11 @@ func Find(text string) (Paper, error) {
 	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
 		return paperOf(text, width, height)
 	}
+	names := Names()
+	last := len(names) - 1
 	return Paper{}, &fault.Fault{
 		Cause: fmt.Sprintf("no paper is called %q", text),
-		Hint:  "the papers are " + ListOf(Papers()) + "; or write roll:36in, single, or a size such as 210x297mm",
+		Hint:  "the papers are " + strings.Join(names[:last], ", ") + " and " + names[last] + "; or write roll:36in, single, or a size such as 210x297mm",
 	}
 }
 
@@ -107,7 +109,7 @@ func rollOf(text, width string) (Paper, error) {
 	if !known {
 		return Paper{}, &fault.Fault{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
 	}
-	p := Plain(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, LongestSide)
+	p := newPaper(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, LongestSide)
 	p.Cut = Roll
 	return p, p.Check()
 }
@@ -131,6 +133,6 @@ func paperOf(text, width, height string) (Paper, error) {
 		}
 	}
 	size := unit.Names(wide) + " x " + unit.Names(high)
-	p := Plain(strings.TrimSpace(text), "paper of "+size, wide, high)
+	p := newPaper(strings.TrimSpace(text), "paper of "+size, wide, high)
 	return p, p.Check()
 }

@@ -17,21 +17,21 @@ import (
 // not print true, every length here but Width and Height is one on the printed
 // sheet.
 
-// Point is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
+// Pt is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
 // of the page as well (ISO 32000-1, 8.3.2.3, from memory).
-const Point = 25.4 / 72
+const Pt = 25.4 / 72
 
 const (
 	// usualMargin is how far everything stays from the edge of the paper where no
 	// other margin is asked for, in mm: a little over 10, so that a check square
 	// can stand at the very margin.
 	usualMargin = 5 * SquareGrid
-	// UsualOverlap is the width of the strip that two neighbouring pages share
+	// usualOverlap is the width of the strip that two neighbouring pages share
 	// where no other is asked for, in mm.
-	UsualOverlap = 10.0
-	// LeastOverlap is the least such strip, in mm: it has room for a join mark
+	usualOverlap = 10.0
+	// leastOverlap is the least such strip, in mm: it has room for a join mark
 	// with its number on both pages.
-	LeastOverlap = 9.0
+	leastOverlap = 9.0
 	// mostOverlap is the widest, in mm: 2 in. A wider one is a wrong unit.
 	mostOverlap = 50.8
 	// headerHeight is the strip above a page's window in which the page says what
@@ -42,22 +42,23 @@ const (
 	// LongestSide is the longest side that every reader of a PDF can show, in mm:
 	// 14,400 units, which are 200 in (ISO 32000-1, annex
 	// C, from memory).
-	LongestSide = 14_400 * Point
+	LongestSide = 14_400 * Pt
 	// The least room the first page needs inside its margins, in mm: for a page
 	// higher than wide, and for a lying one.
-	LeastUprightWidth, LeastUprightHeight = 170.0, 240.0
-	LeastLyingWidth, LeastLyingHeight     = 245.0, 180.0
+	leastUprightWidth, leastUprightHeight = 170.0, 240.0
+	leastLyingWidth, leastLyingHeight     = 245.0, 180.0
 )
 
 // MaxPages is the most pages that one PDF may have, the pages in front and those
 // of figures included. A set that needs more is refused before anything is drawn.
 const MaxPages = 2000
 
-// cut says how paper is cut into pages.
-type cut int
+// Cut says how paper is cut into pages.
+type Cut int
 
+// The ways of cutting paper into pages.
 const (
-	pages  cut = iota // all of one size
+	Pages  Cut = iota // all of one size
 	Roll              // of one width, each as long as it needs to be
 	Single            // one, as large as the pattern
 )
@@ -75,7 +76,8 @@ type Paper struct {
 	// true.
 	Printed Scale
 
-	Cut cut
+	// Cut is how it is cut into pages.
+	Cut Cut
 }
 
 // ShortTitle is the paper's name as a sentence needs it: "letter paper".
@@ -90,12 +92,12 @@ func (p Paper) ShortTitle() string {
 
 // WhollyOnOne reports whether the paper has everything on one page, or on pages
 // as long as they need to be, with nothing to be joined.
-func (p Paper) WhollyOnOne() bool { return p.Cut != pages }
+func (p Paper) WhollyOnOne() bool { return p.Cut != Pages }
 
 // Lying returns the paper turned so that it is wider than high. The error is a
 // *marking.Fault.
 func (p Paper) Lying() (Paper, error) {
-	if p.Cut != pages {
+	if p.Cut != Pages {
 		return p, &fault.Fault{
 			Cause: fmt.Sprintf("%s cannot be turned", p.Name),
 			Hint:  "leave the turning out: its pages are as large as they need to be",
@@ -130,7 +132,7 @@ func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	if p.WhollyOnOne() {
 		return p, &fault.Fault{Cause: "on " + p.ShortTitle() + " no pages are joined", Hint: "leave the overlap out"}
 	}
-	if !(mm >= LeastOverlap && mm <= mostOverlap) {
+	if !(mm >= leastOverlap && mm <= mostOverlap) {
 		return p, &fault.Fault{
 			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", length.Inch.Names(mm)),
 			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm",
@@ -210,8 +212,8 @@ func (p Paper) UnderHeader() plane.Box {
 // holdsFront reports whether the first page fits on the paper.
 func (p Paper) holdsFront() bool {
 	box := p.Front()
-	return box.Width() >= LeastUprightWidth && box.Height() >= LeastUprightHeight ||
-		box.Width() >= LeastLyingWidth && box.Height() >= LeastLyingHeight
+	return box.Width() >= leastUprightWidth && box.Height() >= leastUprightHeight ||
+		box.Width() >= leastLyingWidth && box.Height() >= leastLyingHeight
 }
 
 // Check refuses paper that is too small or too large. A size that is no number is
@@ -236,7 +238,7 @@ func (p Paper) Check() error {
 		return &fault.Fault{
 			Cause: name + " has no room for the first page",
 			Hint: fmt.Sprintf("inside its margins it must have at least %.0f x %.0f mm upright, or %.0f x %.0f mm lying",
-				LeastUprightWidth, LeastUprightHeight, LeastLyingWidth, LeastLyingHeight),
+				leastUprightWidth, leastUprightHeight, leastLyingWidth, leastLyingHeight),
 		}
 	}
 	return nil
@@ -245,13 +247,13 @@ func (p Paper) Check() error {
 // What the corners of check squares lie on.
 const (
 	// SquareGrid is what they are multiples of, in mm on the page.
-	SquareGrid = 6 * Point
-	// OnGrid bounds how far a place may be off the grid through rounding and
+	SquareGrid = 6 * Pt
+	// onGrid bounds how far a place may be off the grid through rounding and
 	// still count as on it, in steps of the grid.
-	OnGrid = 1e-6
+	onGrid = 1e-6
 )
 
 // SnapUp and snapDown bring a length on the page to a multiple of squareGrid.
-func SnapUp(mm float64) float64 { return math.Ceil(mm/SquareGrid-OnGrid) * SquareGrid }
+func SnapUp(mm float64) float64 { return math.Ceil(mm/SquareGrid-onGrid) * SquareGrid }
 
-func SnapDown(mm float64) float64 { return math.Floor(mm/SquareGrid+OnGrid) * SquareGrid }
+func SnapDown(mm float64) float64 { return math.Floor(mm/SquareGrid+onGrid) * SquareGrid }

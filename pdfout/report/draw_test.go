@@ -6,4 +6,4 @@ import (
 
 // written bounds how far a number read from the page may be off from the one
 // meant, in mm: half of 0.001 units.
-const written = 0.0005 * paper.Point
+const written = 0.0005 * paper.Pt

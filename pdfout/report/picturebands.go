@@ -8,7 +8,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -80,7 +79,7 @@ func (d *clothPicture) sayUnder(one saidOfBand, f *arrange.Field) bool {
 
 // sayOver sets what is said of a band that lies on its side over the picture.
 func (d *clothPicture) sayOver(one saidOfBand, f *arrange.Field) bool {
-	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Leading*bandTextSize*paper.Point)
+	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Plain(bandTextSize).Step())
 	if !ok || !d.say(b, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + b.Height}, f) {
 		return false
 	}

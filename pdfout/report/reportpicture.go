@@ -8,7 +8,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -108,7 +107,7 @@ func (s Setter) newClothScale(p mark.Picture) clothScale {
 	if c.lying {
 		size = plane.Point{X: p.Height, Y: p.Width}
 		if slices.ContainsFunc(p.Bands, func(b mark.Band) bool { return b.Text != "" }) {
-			room.Y -= bandLines*ink.Leading*bandTextSize*paper.Point + bandTextOver
+			room.Y -= bandLines*ink.Plain(bandTextSize).Step() + bandTextOver
 		}
 	}
 	c.scale = min(mostScale, room.X/size.X, room.Y/size.Y)
@@ -147,7 +146,7 @@ func (s Setter) picture(p mark.Picture) setPicture {
 	}
 	bands = append(bands, s.legend(numbered)...)
 	if len(left) > 0 {
-		say("Too small to be marked here: "+paper.ListOf(left)+".", aside)
+		say("Too small to be marked here: "+text.ListOf(left)+".", aside)
 	}
 	bands[0].keep = len(bands) > 1
 	return setPicture{bands, namesOf(p), len(numbered), len(left)}
@@ -209,9 +208,7 @@ func (d *clothPicture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) &&
 // there nothing is cut.
 func ClothPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Grey()) }
 
-func clothFoldPen() ink.Pen {
-	return ink.Pen{Kind: ink.PenOf(mark.FoldEdge).Kind, Width: 0.35, Colour: ink.Black()}
-}
+func clothFoldPen() ink.Pen { return ink.PenOf(mark.FoldEdge).In(0.35, ink.Black()) }
 
 func underFoldPen() ink.Pen { return ink.LinePen(0.5, ink.White()) }
 

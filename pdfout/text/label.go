@@ -3,7 +3,6 @@ package text
 import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 )
 
 // Across and up are the directions a text may run in: it reads from below or from the
@@ -23,8 +22,8 @@ type Label struct {
 
 // Measured returns the label with the room that its letters take.
 func (l Label) Measured() Label {
-	half := plane.Point{X: l.Style.Width(l.Text) / 2, Y: (ink.Ascent + ink.Descent) / 2 * l.Style.Size * paper.Point}
-	l.Room = Slab{l.At.Add(l.U.Mul(half.X)).Add(l.U.Left().Mul((ink.Ascent - ink.Descent) / 2 * l.Style.Size * paper.Point)), half, l.U}
+	half := l.Style.Half(l.Text)
+	l.Room = Slab{l.At.Add(l.U.Mul(half.X)).Add(l.U.Left().Mul(l.Style.Middle())), half, l.U}
 	return l
 }
 

@@ -5,7 +5,6 @@ import (
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: a sum to be done by hand is words with spaces for numbers among
@@ -88,7 +87,7 @@ func sumLine(text string, s ink.Style, width float64) Lines {
 		if space {
 			set.Space(sumStep)
 		} else {
-			set.Space((ink.Leading + ItemGap) * s.Size * paper.Point)
+			set.Space(s.Step() + s.Ems(ItemGap))
 		}
 		saySum(&set, words[:n], s)
 		words = words[n:]

@@ -3,11 +3,9 @@ package text
 import (
 	"fmt"
 	"strings"
-
-	"tuckmark/pdfout/paper"
 )
 
-// Rules of this file: notes, pages and ranges, as a sentence says them.
+// Rules of this file: counts, lists, notes and pages, as a sentence says them.
 
 // JoinedNotes joins notes into one text: with commas, or with semicolons where a
 // note has a comma in it; after a sign that ends a note, or parts it from the
@@ -57,7 +55,7 @@ func PagesOf(numbers []int) string {
 			runs = append(runs, fmt.Sprintf("%d to %d", first, last))
 		}
 	}
-	return "pages " + paper.ListOf(runs)
+	return "pages " + ListOf(runs)
 }
 
 func IsAre(n int) string {
@@ -81,4 +79,39 @@ func FromTo(noun string, first, last int) string {
 		return fmt.Sprintf("%s %d", noun, first+1)
 	}
 	return fmt.Sprintf("%ss %d to %d", noun, first+1, last+1)
+}
+
+// ListOf joins names as a sentence does: "a, b and c".
+func ListOf(names []string) string {
+	if len(names) < 2 {
+		return strings.Join(names, "")
+	}
+	last := len(names) - 1
+	return strings.Join(names[:last], ", ") + " and " + names[last]
+}
+
+// SomeNames joins the first names and counts the others.
+func SomeNames(names []string, shown int) string {
+	text := strings.Join(names[:shown], ", ")
+	if rest := len(names) - shown; rest > 0 {
+		text += fmt.Sprintf(" and %d more", rest)
+	}
+	return text
+}
+
+// Counted is a number and its noun: "1 page", "18,432 pages".
+func Counted(n int, noun string) string {
+	if n != 1 {
+		noun += "s"
+	}
+	return Thousands(n) + " " + noun
+}
+
+// Thousands is a whole number, not negative, with its thousands set apart.
+func Thousands(n int) string {
+	s := fmt.Sprint(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
 }

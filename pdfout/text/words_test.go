@@ -4,24 +4,22 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-
-	"tuckmark/pdfout/paper"
 )
 
 func TestCounted(t *testing.T) {
 	for n, want := range map[int]string{0: "0 pages", 1: "1 page", 999: "999 pages", 1000: "1,000 pages", 18432: "18,432 pages", 1234567: "1,234,567 pages"} {
-		assert.Equal(t, want, paper.Counted(n, "page"))
+		assert.Equal(t, want, Counted(n, "page"))
 	}
-	assert.Equal(t, "", paper.ListOf(nil))
-	assert.Equal(t, "a", paper.ListOf([]string{"a"}))
-	assert.Equal(t, "a, b and c", paper.ListOf([]string{"a", "b", "c"}))
+	assert.Equal(t, "", ListOf(nil))
+	assert.Equal(t, "a", ListOf([]string{"a"}))
+	assert.Equal(t, "a, b and c", ListOf([]string{"a", "b", "c"}))
 }
 
 func TestSomeNames(t *testing.T) {
 	names := []string{"Front", "Back", "Collar", "Cuff"}
-	assert.Equal(t, "Front, Back, Collar, Cuff", paper.SomeNames(names, 4))
-	assert.Equal(t, "Front, Back, Collar and 1 more", paper.SomeNames(names, 3))
-	assert.Equal(t, "Front and 3 more", paper.SomeNames(names, 1))
+	assert.Equal(t, "Front, Back, Collar, Cuff", SomeNames(names, 4))
+	assert.Equal(t, "Front, Back, Collar and 1 more", SomeNames(names, 3))
+	assert.Equal(t, "Front and 3 more", SomeNames(names, 1))
 }
 
 func TestJoinedNotes(t *testing.T) {
