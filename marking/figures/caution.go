@@ -54,7 +54,7 @@ func cordAtNeck(p *garment.Pattern) bool {
 			if l.Along >= 0 {
 				along = piece.Edges[l.Along].Key
 			}
-			if isCordAtNeck(l.Key, []garment.Course{{Edge: along, Of: &piece}}) {
+			if isCordAtNeck(l.Key, []garment.Course{{Key: along, Piece: &piece}}) {
 				return true
 			}
 		}
@@ -67,7 +67,7 @@ func cordAtNeck(p *garment.Pattern) bool {
 func isCordAtNeck(name string, along []garment.Course) bool {
 	at := name
 	for _, c := range along {
-		at += " " + c.Of.Key + " " + c.Of.Name + " " + c.Edge
+		at += " " + c.Piece.Key + " " + c.Piece.Name + " " + c.Key
 	}
 	return cordWords.MatchString(strings.ToLower(name)) && neckWords.MatchString(strings.ToLower(at))
 }

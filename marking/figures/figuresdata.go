@@ -351,7 +351,7 @@ func foldSetData(r piece.FoldRow, kind string, width float64, places []FoldPlace
 func courseData(courses []garment.Course) []CourseData {
 	all := []CourseData{}
 	for _, c := range courses {
-		all = append(all, CourseData{c.Piece, c.Edge, c.Times, c.Length, c.Whole()})
+		all = append(all, CourseData{c.Piece.Key, c.Key, c.Times, c.Length, c.Whole()})
 	}
 	return all
 }
@@ -409,7 +409,7 @@ func bindingData(b garment.Binding) BindingData {
 	if b.Square.MM > 0 {
 		d.Square = &b.Square
 	} else {
-		d.Cloth = &b.Along
+		d.Cloth = &b.Cloth
 	}
 	return d
 }

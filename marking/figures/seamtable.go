@@ -52,7 +52,7 @@ func seamVerdict(s garment.Seam, w Wording) []mark.Sentence {
 	}
 	longer, shorter := s.Longer(s.Difference)
 	switch off := math.Abs(s.Difference.MM); {
-	case s.Gathered && s.Fullness() < garment.LeastFull:
+	case s.Scant():
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("%s is only %s times as long as %s, scant for gathers", longer.Title(), length.Factor(s.Fullness()), shorter.Title()), Warning: true})
 	case s.Gathered:
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("gather %s, %s times as long, into %s", longer.Title(), length.Factor(s.Fullness()), shorter.Title())})
@@ -69,8 +69,7 @@ func seamVerdict(s garment.Seam, w Wording) []mark.Sentence {
 		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
 			w.length(longer.Sewn.Quarter()), longer.Title(), w.length(shorter.Sewn.Quarter()), shorter.Title())})
 	}
-	unit := s.Within.Unit
-	if text := s.AllowancesDiffer(func(mm float64) string { return w.length(unit.Chosen(mm)) }); text != "" {
+	if text := s.AllowancesDiffer(w.length); text != "" {
 		lines = append(lines, mark.Sentence{Text: text, Warning: true})
 	}
 	if s.Matches() && !s.CutMatches() {
@@ -134,10 +133,10 @@ func seamJogs(s garment.Seam, end garment.SeamEnd, w Wording) []string {
 func seamNames(s garment.Seam) [2]string {
 	a, b := s.Sides[0].Courses[0], s.Sides[1].Courses[0]
 	switch {
-	case a.Of != b.Of:
-		return [2]string{a.Of.Name, b.Of.Name}
-	case a.At != b.At:
-		return [2]string{a.Edge, b.Edge}
+	case a.Piece != b.Piece:
+		return [2]string{a.Piece.Name, b.Piece.Name}
+	case a.Key != b.Key:
+		return [2]string{a.Key, b.Key}
 	}
 	return [2]string{"one", "the other"}
 }

@@ -2,7 +2,6 @@ package figures
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,7 +9,6 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
-	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 )
 
@@ -36,7 +34,7 @@ func trimSection(p *garment.Pattern, w Wording) mark.Section {
 func courseRows(courses []garment.Course, total length.Amount, w Wording) []mark.Row {
 	var rows []mark.Row
 	for _, c := range courses {
-		rows = append(rows, mark.Row{Cells: []string{c.Of.Name + ", " + c.Edge, w.cell(c.Length), strconv.Itoa(c.Times), w.cell(c.Whole())}})
+		rows = append(rows, mark.Row{Cells: []string{c.Piece.Name + ", " + c.Key, w.cell(c.Length), strconv.Itoa(c.Times), w.cell(c.Whole())}})
 	}
 	return append(rows, mark.Row{Cells: []string{"the line", "", "", w.cell(total)}, Total: true})
 }
@@ -57,7 +55,7 @@ func trimTable(t garment.Trim, unit length.Unit, w Wording) mark.Table {
 	}
 	for _, c := range t.Corners {
 		name := "square corner of " + c.Piece
-		if math.Abs(c.Turn-90) >= garment.SameTurn {
+		if !c.Square() {
 			name = fmt.Sprintf("corner of %s, turning %.0f degrees", c.Piece, c.Turn)
 		}
 		table.Rows = append(table.Rows, mark.Row{Cells: []string{name, w.cell(c.Takes), strconv.Itoa(c.Times), w.cell(c.Takes.Times(c.Times))}})
@@ -65,7 +63,7 @@ func trimTable(t garment.Trim, unit length.Unit, w Wording) mark.Table {
 	table.Rows = append(table.Rows,
 		mark.Row{Cells: []string{"joining or turning in", w.cell(t.JoinTakes), strconv.Itoa(t.Joins), w.cell(t.JoinTakes.Times(t.Joins))}},
 		mark.Row{Cells: []string{"to cut", "", "", w.cell(t.Total)}, Total: true})
-	if len(t.Corners) > 0 && t.Width == 0 {
+	if t.CornersLeftOut() {
 		table.Lines = append(table.Lines, mark.Sentence{Text: "corners are not reckoned in: give the width", Warning: true})
 	}
 	table.Lines = append(table.Lines, mark.Sentence{Text: "buy " + w.buy(t.Total.Buy())})
@@ -82,8 +80,8 @@ func ruffleTable(r garment.Ruffle, w Wording) mark.Table {
 	say := func(text string, args ...any) {
 		table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf(text, args...)})
 	}
-	if !r.Full() {
-		table.Lines = append(table.Lines, mark.Sentence{Text: r.FullnessWarning(), Warning: true})
+	if text := r.FullnessWarning(); text != "" {
+		table.Lines = append(table.Lines, mark.Sentence{Text: text, Warning: true})
 	}
 	say("tear strips %s", ruffleDepths(r, w))
 	ends := ""
@@ -101,7 +99,7 @@ func ruffleTable(r garment.Ruffle, w Wording) mark.Table {
 	if len(r.Joins) > 0 {
 		say("%s", joinsFall(r, w))
 	}
-	if r.CutsOneInTwo(float64(r.Strips)) && r.Strips > 0 {
+	if r.CutsOneInTwo() {
 		say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}
 	say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Edge.Quarter()), w.length(r.Length.Quarter()))
@@ -177,11 +175,7 @@ func ruffleFrom(r garment.Ruffle) string {
 }
 
 func bindingTable(b garment.Binding, w Wording) mark.Table {
-	kind, folds := "single", garment.FoldsSingle
-	if b.Fold == source.DoubleFold {
-		kind, folds = "double", garment.FoldsDouble
-	}
-	table := mark.Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, kind, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}
+	table := mark.Table{Title: fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), Heads: trimHeads(), Rows: courseRows(b.Courses, b.Edge, w)}
 	table.Rows = append(table.Rows,
 		mark.Row{Cells: []string{"joining or turning in", w.cell(b.Ends), strconv.Itoa(b.Joins), w.cell(b.Ends.Times(b.Joins))}},
 		mark.Row{Cells: []string{"bias strip", "", "", w.cell(b.Length)}, Total: true})
@@ -192,11 +186,11 @@ func bindingTable(b garment.Binding, w Wording) mark.Table {
 	if e, wide := b.WidestAllowance(); wide {
 		table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))})
 	}
-	table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("cut it %s wide, %d times the finished width", w.length(b.Cut), folds)})
+	table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("cut it %s wide, %d times the finished width", w.length(b.Cut), b.Folds())})
 	if b.Square.MM > 0 {
 		table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("%s from a square of %s, the first cut from corner to corner%s", strips, w.length(b.Square), joined)})
 	} else {
-		table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Along), joined)})
+		table.Lines = append(table.Lines, mark.Sentence{Text: fmt.Sprintf("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Cloth), joined)})
 	}
 	return table
 }

@@ -402,7 +402,7 @@ func TestBindingFromSelvageToSelvage(t *testing.T) {
 	assert.Equal(t, "400 3/4 in", b.Length.String())
 	assert.Equal(t, 17, b.Strips)
 	assert.Zero(t, b.Square.MM)
-	assert.Equal(t, "162 1/4 in", b.Along.String())
+	assert.Equal(t, "162 1/4 in", b.Cloth.String())
 	text := printedSection(p, trimmings)
 	assert.Contains(t, text, "\n  17 strips from selvage to selvage, out of 162 1/4 in of cloth; join them along\n  a thread, with seams of 1/4 in\n")
 }

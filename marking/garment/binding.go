@@ -5,7 +5,6 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
 )
 
@@ -36,16 +35,16 @@ type Binding struct {
 	Length  length.Amount // of the whole strip
 	Strips  int
 	// Square is the side of the square it is cut from; 0 where it is cut from the
-	// whole width of the cloth. Then Along is how much of its length that takes.
+	// whole width of the cloth. Then Cloth is how much of its length that takes.
 	Square length.Amount
-	Along  length.Amount
+	Cloth  length.Amount
 
 	place fault.Place
 }
 
 const (
-	FoldsSingle = 4 // widths of a single binding
-	FoldsDouble = 6 // widths of a double one
+	foldsSingle = 4 // widths of a single binding
+	foldsDouble = 6 // widths of a double one
 	// largestSquare is the largest square of cloth that is cut for bias strips where
 	// the width of the cloth is not known, in mm: the width of a narrow cloth.
 	largestSquare = 36 * 25.4
@@ -58,42 +57,51 @@ const (
 // centimetre, for a square that is torn.
 func squareStep(u length.Unit) float64 { return u.Either(length.Inch.MM(), length.Centimetre.MM()) / 2 }
 
-// newBinding works out a binding whose names have been checked; ok is false where it
-// cannot be.
-func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *piece.Findings) (b Binding, ok bool) {
-	b = Binding{
-		Key: s.Key, Fold: s.Fold.V, Courses: p.courses(s.Along, spec), place: s.Place,
-		Width: p.Unit.Chosen(s.Width.V), Joining: p.Unit.Chosen(usualJoining(p.Unit)), Joins: 1,
+// binding works out a binding; where its strips cannot be, that is noted.
+func (j joiner) binding(s source.BindingSpec) Binding {
+	b := Binding{
+		Key: s.Key, Fold: s.Fold.V, Courses: j.courses(s.Along), place: s.Place,
+		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Joins: 1,
 	}
 	if s.Joins.Given() {
 		b.Joins = s.Joins.V
 	}
 	if s.Joining.Given() {
-		b.Joining = p.Unit.Amount(s.Joining.V)
+		b.Joining = j.Unit.Amount(s.Joining.V)
 	}
-	folds := FoldsSingle
-	if b.Fold == source.DoubleFold {
-		folds = FoldsDouble
-	}
-	b.Cut = p.Unit.Amount(s.Width.V * float64(folds))
-	b.Edge = p.length(b.Courses)
-	b.Ends = p.Unit.AtLeast(b.perJoin())
+	b.Cut = j.Unit.Amount(s.Width.V * float64(b.Folds()))
+	b.Edge = j.together(b.Courses)
+	b.Ends = j.Unit.AtLeast(b.perJoin())
 	b.Length = b.Edge.Plus(b.Ends.Times(b.Joins))
-	if s.Square.Given() {
-		if p.ClothWidth > 0 && s.Square.V > p.ClothWidth+length.Rounding {
-			found.Add(s.Square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
-				found.Written(s.Square.V), found.Written(p.ClothWidth))
-			return b, false
-		}
-		b.Square = p.Unit.Chosen(s.Square.V)
-		b.Strips = b.stripsOf(s.Square.V, mostBias)
-		if b.Strips == 0 {
-			found.Add(s.Square.Place, "take a larger square", "a square of %s does not give the %s of bias strip, %s wide, that this binding takes",
-				found.Written(s.Square.V), b.Length, b.Cut)
-		}
-		return b, b.Strips > 0
+	switch {
+	case s.Square.Given():
+		j.fromGiven(&b, s.Square)
+	case !j.fromLeast(&b) && !j.fromWidth(&b):
+		j.found.Add(s.Place, "see whether its width and the lengths of its edges are in the units meant, or divide it",
+			"the binding takes %s of bias strip, %s wide: more than is cut from one cloth", b.Length, b.Cut)
 	}
-	largest := p.ClothWidth
+	return b
+}
+
+// fromGiven cuts the strips from a square that the file gives; where that gives too
+// little, or is wider than the cloth, it is noted.
+func (j joiner) fromGiven(b *Binding, square source.Length) {
+	if j.ClothWidth > 0 && square.V > j.ClothWidth+length.Rounding {
+		j.found.Add(square.Place, "take a smaller square, or leave it out", "a square of %s is wider than the cloth, which is %s between the selvages",
+			j.found.Written(square.V), j.found.Written(j.ClothWidth))
+		return
+	}
+	b.Square, b.Strips = j.Unit.Chosen(square.V), b.stripsOf(square.V, mostBias)
+	if b.Strips == 0 {
+		j.found.Add(square.Place, "take a larger square", "a square of %s does not give the %s of bias strip, %s wide, that this binding takes",
+			j.found.Written(square.V), b.Length, b.Cut)
+	}
+}
+
+// fromLeast cuts the strips from the least square that gives them in few strips; false
+// where none does.
+func (j joiner) fromLeast(b *Binding) bool {
+	largest := j.ClothWidth
 	if largest == 0 {
 		largest = largestSquare
 	}
@@ -102,17 +110,20 @@ func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *pie
 		if 2*strips > mostBias {
 			most = largest // many short strips, before none at all
 		}
-		if side := b.leastSquare(squareStep(p.Unit), most, strips); side > 0 {
-			b.Square, b.Strips = p.Unit.Chosen(side), b.stripsOf(side, strips)
-			return b, true
+		if side := b.leastSquare(squareStep(j.Unit), most, strips); side > 0 {
+			b.Square, b.Strips = j.Unit.Chosen(side), b.stripsOf(side, strips)
+			return true
 		}
 	}
-	if p.ClothWidth > 0 && b.fromWidth(p) {
-		return b, true
+	return false
+}
+
+// Folds returns how many times its finished width the strip is cut.
+func (b Binding) Folds() int {
+	if b.Fold == source.DoubleFold {
+		return foldsDouble
 	}
-	found.Add(s.Place, "see whether its width and the lengths of its edges are in the units meant, or divide it",
-		"the binding takes %s of bias strip, %s wide: more than is cut from one cloth", b.Length, b.Cut)
-	return b, false
+	return foldsSingle
 }
 
 // WidestAllowance returns the widest allowance of the edges that are bound, and reports
@@ -120,8 +131,8 @@ func (p *Pattern) newBinding(s source.BindingSpec, spec *source.Spec, found *pie
 func (b Binding) WidestAllowance() (widest length.Amount, wide bool) {
 	most := 0.0
 	for _, c := range b.Courses {
-		if c.At >= 0 {
-			most = math.Max(most, c.Of.Edges[c.At].Allowance)
+		if c.isEdge() {
+			most = math.Max(most, c.drawn().Allowance)
 		}
 	}
 	return b.Width.Unit.Chosen(most), most > b.Width.MM+length.Rounding
@@ -164,12 +175,13 @@ func (b Binding) leastSquare(step, largest float64, strips int) float64 {
 	return float64(high) * step
 }
 
-// fromWidth cuts the strips from selvage to selvage.
-func (b *Binding) fromWidth(p *Pattern) bool {
+// fromWidth cuts the strips from selvage to selvage; false where the width of the cloth
+// is not known, or they would be too many or wider than long.
+func (j joiner) fromWidth(b *Binding) bool {
 	// Such a strip is slanted alike at both ends, and so are several joined: the slant is
 	// lost once.
-	long := p.ClothWidth*math.Sqrt2 - b.perJoin()
-	if long <= b.Cut.MM {
+	long := j.ClothWidth*math.Sqrt2 - b.perJoin()
+	if j.ClothWidth == 0 || long <= b.Cut.MM {
 		return false
 	}
 	n := math.Ceil((b.Length.Enough() + b.Cut.MM - b.perJoin() - length.Rounding) / long)
@@ -177,7 +189,7 @@ func (b *Binding) fromWidth(p *Pattern) bool {
 		return false
 	}
 	b.Strips = max(1, int(n))
-	b.Square = length.Amount{Unit: p.Unit}
-	b.Along = p.Unit.AtLeast(p.ClothWidth + float64(b.Strips)*b.Cut.MM*math.Sqrt2)
+	b.Square = length.Amount{Unit: j.Unit}
+	b.Cloth = j.Unit.AtLeast(j.ClothWidth + float64(b.Strips)*b.Cut.MM*math.Sqrt2)
 	return true
 }

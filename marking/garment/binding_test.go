@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"fmt"
@@ -9,16 +9,16 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // Squares are given in halves: of an inch, and of a centimetre also where a file is in
 // mm. 500 mm of hem and 17 mm of a join (2 x 6 x 1.414 = 16.97), 24 mm wide:
 // d - 48 >= 517, s >= 399.5.
 func TestSquaresOfAFileInMillimetres(t *testing.T) {
-	p, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front(sketch.Skirt(250)) + "\n[binding.hem]\nalong = \"front.hem\"\nwidth = 6\n")
+	p, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(sketch.Skirt(250)) + "\n[binding.hem]\nalong = \"front.hem\"\nwidth = 6\n")
 	require.NoError(t, err)
 	b := p.Bindings[0]
 	assert.Equal(t, "517 mm", b.Length.String())
@@ -35,7 +35,7 @@ func TestBindingsThatCannotBe(t *testing.T) {
 		{"wider than any cloth", "width = 20", "linden.toml:18: binding.r: the binding takes 400 3/4 in of bias strip, 80 in wide: more than is cut from one cloth\nhint: see whether its width and the lengths of its edges are in the units meant, or divide it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(sketch.Skirt(200)) + "\n[binding.r]\nalong = \"front.hem\"\n" + c.beside + "\n")
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Skirt(200)) + "\n[binding.r]\nalong = \"front.hem\"\n" + c.beside + "\n")
 			assert.EqualError(t, err, c.want)
 		})
 	}
@@ -94,7 +94,7 @@ func TestStripsOfASquareGiveTheBinding(t *testing.T) {
 		if given {
 			text += fmt.Sprintf("square = %g\n", float64(rapid.IntRange(10, 90).Draw(t, "square"))/2)
 		}
-		p, err := check("allowance = 0\n" + sketch.Front(sketch.Skirt(half)) + "\n" + text)
+		p, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Skirt(half)) + "\n" + text)
 		if err != nil {
 			require.True(t, given, "without a square that is given one is found: %v", err)
 			return
@@ -103,7 +103,7 @@ func TestStripsOfASquareGiveTheBinding(t *testing.T) {
 		// Two edges and what the joins take, rounded up each.
 		takes := math.Ceil(2*joining*math.Sqrt2*16-0.01) / 16
 		long := 2*half + float64(joins)*takes
-		require.InDelta(t, long, float64(steps(t, length.Inch, b.Length.String()))/16, 1e-9)
+		require.InDelta(t, long, printed(t, b.Length), 1e-9)
 		require.InDelta(t, cut, b.Cut.MM/25.4, 1e-9)
 		if b.Square.MM == 0 {
 			return

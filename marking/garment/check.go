@@ -1,7 +1,6 @@
 package garment
 
 import (
-	"tuckmark/marking/fault"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
 )
@@ -27,31 +26,40 @@ func Check(spec *source.Spec) (*Pattern, error) {
 			pattern.Pieces = append(pattern.Pieces, *p)
 		}
 	}
-	if checkNamesAlong(spec, found) && len(found.List) == 0 {
-		pattern.checkGarment(spec, found)
+	checkNames(spec, found)
+	if len(found.List) == 0 {
+		join(pattern, spec, found)
 	}
 	if len(found.List) > 0 {
 		return nil, found.List.Sorted()
 	}
-	remarkOmissions(pattern, spec)
-	for i := range pattern.Pieces {
-		pattern.Remarks = append(pattern.Remarks, pattern.Pieces[i].Remarks(spec.Unit.V)...)
-	}
-	pattern.remarkGarment()
+	pattern.Remarks = remarks(pattern, spec)
 	return pattern, nil
 }
 
-// remarkOmissions notes what a maker may have left out.
-func remarkOmissions(p *Pattern, spec *source.Spec) {
-	if !spec.Unit.Given() {
-		p.Remarks = append(p.Remarks, piece.Remark{Place: fault.Place{File: spec.File}, Text: `no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`})
+// joiner works out what joins the pieces of a pattern and is sewn to them, once all
+// pieces have been worked out and every name stands for something.
+type joiner struct {
+	*Pattern
+	spec  *source.Spec
+	found *piece.Findings
+	cuts  map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
+}
+
+// join adds to a pattern all that joins its pieces and is sewn to them, but for what
+// cannot be made.
+func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
+	j := joiner{p, spec, found, map[*piece.Piece][]float64{}}
+	for _, s := range spec.Seams {
+		p.Seams = append(p.Seams, j.seam(s))
 	}
-	for _, piece := range p.Pieces {
-		for _, e := range piece.Edges {
-			if e.Allowance > 0 {
-				return
-			}
-		}
+	for _, s := range spec.Trims {
+		p.Trims = append(p.Trims, j.trim(s))
 	}
-	p.Remarks = append(p.Remarks, piece.Remark{Place: fault.Place{File: spec.File}, Text: `no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`})
+	for _, s := range spec.Ruffles {
+		p.Ruffles = append(p.Ruffles, j.ruffle(s))
+	}
+	for _, s := range spec.Bindings {
+		p.Bindings = append(p.Bindings, j.binding(s))
+	}
 }

@@ -10,16 +10,16 @@ import (
 // something, every outline is closed, every line lies on its piece. Later
 // stages check nothing again. Lengths are in mm.
 type Pattern struct {
-	Title      string
+	Title      string // "" when not given, as is Size
 	Size       string
-	Unit       length.Unit
-	ClothWidth float64 // between the selvages; 0 when not given
-	SeeThrough bool
+	Unit       length.Unit // of the file, in which lengths are printed
+	ClothWidth float64     // between the selvages; 0 when not given
+	SeeThrough bool        // the cloth lets lines be traced from below
 	// Transfers are how lines come onto the cloth where a piece does not say.
 	Transfers []source.Transfer
-	Dots      float64 // how far apart lines are pricked; 0 for as usual
-	Sleepwear bool
-	Pieces    []piece.Piece
+	Dots      float64       // how far apart lines are pricked; 0 for as usual
+	Sleepwear bool          // it is meant to be slept in
+	Pieces    []piece.Piece // in the order of the file, as all that follows
 	Seams     []Seam
 	Trims     []Trim
 	Ruffles   []Ruffle
@@ -27,4 +27,17 @@ type Pattern struct {
 	Sewing    []source.Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []piece.Remark
+}
+
+// Heading returns the notes that every sheet has, and every gauge, for it is kept: the
+// title and the size, where they are given.
+func (p *Pattern) Heading() []string {
+	var notes []string
+	if p.Title != "" {
+		notes = append(notes, p.Title)
+	}
+	if p.Size != "" {
+		notes = append(notes, "size "+p.Size)
+	}
+	return notes
 }

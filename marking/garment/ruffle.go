@@ -6,7 +6,6 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
 )
 
@@ -21,16 +20,6 @@ import (
 // comes, and the others follow on either side. An open ruffle of an even number of strips
 // has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
 // edge are quartered, and the marks matched before it is drawn up (Kinne and Cooley).
-
-// The allowance of the seams that join strips, in mm, where the file does not say
-// (common practice).
-const (
-	inchJoining   = 25.4 / 4
-	metricJoining = 6
-)
-
-// usualJoining is the allowance of joining seams in mm where the file does not say.
-func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJoining) }
 
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
@@ -62,67 +51,75 @@ const mostStrips = 500
 // Fullness outside these bounds is told: a dust ruffle has 1 1/4 (Baldt), and
 // more than three times the edge hangs in folds too deep for a child's dress
 // (common practice).
-const LeastFull = 1.25
+const (
+	leastFull = 1.25
+	mostFull  = 3.0
+)
 
-const mostFull = 3.0
+// The allowance of the seams that join strips, in mm, where the file does not say
+// (common practice).
+const (
+	inchJoining   = 25.4 / 4
+	metricJoining = 6
+)
 
-// newRuffle works out a ruffle whose names have been checked; ok is false where it
-// cannot be.
-func (p *Pattern) newRuffle(s source.RuffleSpec, spec *source.Spec, found *piece.Findings) (r Ruffle, ok bool) {
+// usualJoining is the allowance of joining seams in mm where the file does not say.
+func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJoining) }
+
+// ruffle works out a ruffle; where its strips cannot be, that is noted.
+func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	or := func(l source.Length, otherwise float64) length.Amount {
 		if l.Given() {
-			return p.Unit.AtLeast(l.V)
+			return j.Unit.AtLeast(l.V)
 		}
-		return p.Unit.AtLeast(otherwise)
+		return j.Unit.AtLeast(otherwise)
 	}
-	r = Ruffle{
-		Key: s.Key, Fullness: s.Fullness.V, Courses: p.courses(s.Along, spec), Round: s.Round, place: s.Place,
+	r := Ruffle{
+		Key: s.Key, Fullness: s.Fullness.V, Courses: j.courses(s.Along), Round: s.Round, place: s.Place,
 		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
-		Seam: or(s.Seam, spec.Allowance.V), Joining: or(s.Joining, usualJoining(p.Unit)),
+		Seam: or(s.Seam, j.spec.Allowance.V), Joining: or(s.Joining, usualJoining(j.Unit)),
 	}
-	r.Edge = p.length(r.Courses)
+	r.Edge = j.together(r.Courses)
 	r.Length = r.Edge.By(r.Fullness)
-	r.CutDepth = p.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
+	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
 	r.Centre = centreFront(r.Courses)
-	if p.ClothWidth == 0 {
-		return r, true
+	if j.ClothWidth == 0 {
+		return r
 	}
-	usable := p.ClothWidth - 2*r.Joining.MM
+	usable := j.ClothWidth - 2*r.Joining.MM
 	if usable <= 0 {
 		at := s.Joining.Place
 		if !s.Joining.Given() {
 			at = s.Place
 		}
-		found.Add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
-			found.Written(r.Joining.MM), found.Written(p.ClothWidth))
-		return r, false
+		j.found.Add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
+			j.found.Written(r.Joining.MM), j.found.Written(j.ClothWidth))
+		return r
 	}
-	n := r.stripsOf(usable)
-	if n > mostStrips {
-		found.Add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
+	if r.Strips = r.stripsOf(usable); r.Strips > mostStrips {
+		j.found.Add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
 			"the ruffle needs more than %d strips of cloth", mostStrips)
-		return r, false
+		return r
 	}
-	r.Strips = int(n)
-	r.Joins = p.joinPlaces(r)
-	return r, true
+	r.Joins = r.joinPlaces()
+	return r
 }
 
 // stripsOf returns how many strips give the whole length, at least 1, where so much of
-// each counts, in mm.
-func (r Ruffle) stripsOf(usable float64) float64 {
-	long := r.Length.Enough()
-	n := math.Max(1, math.Ceil((long-length.Rounding)/usable))
-	if r.CutsOneInTwo(n) && n*usable-2*r.Joining.MM < long-length.Rounding {
-		n++
+// each counts, in mm; or any number above mostStrips where they are more than that.
+func (r Ruffle) stripsOf(usable float64) int {
+	long := r.Length.Enough() - length.Rounding
+	r.Strips = int(math.Min(math.Max(1, math.Ceil(long/usable)), mostStrips+1))
+	if r.CutsOneInTwo() && float64(r.Strips)*usable-2*r.Joining.MM < long {
+		r.Strips++
 	}
-	return n
+	return r.Strips
 }
 
-// CutsOneInTwo reports whether one strip of so many is cut in two, for the two ends, so
+// CutsOneInTwo reports whether one of its strips is cut in two, for the two ends, so
 // that the middle of another comes at the centre.
-func (r Ruffle) CutsOneInTwo(strips float64) bool {
-	return r.Centre != "" && !r.Round && math.Mod(strips, 2) == 0
+func (r Ruffle) CutsOneInTwo() bool {
+	return r.Centre != "" && !r.Round && r.Strips > 0 && r.Strips%2 == 0
 }
 
 // Closes reports whether its two ends meet in a join of their own: round the garment,
@@ -136,18 +133,18 @@ func (r Ruffle) Closes() bool {
 func centreFront(courses []Course) string {
 	name := ""
 	for _, c := range courses {
-		if c.At < 0 {
+		if !c.isEdge() {
 			continue
 		}
-		before, after := c.Of.Neighbours(c.At)
-		if !c.Of.Edges[before].OnFold && !c.Of.Edges[after].OnFold {
+		before, after := c.Piece.Neighbours(c.edge)
+		if !c.Piece.Edges[before].OnFold && !c.Piece.Edges[after].OnFold {
 			continue
 		}
-		if strings.Contains(strings.ToLower(c.Of.Key+c.Of.Name), "front") {
-			return c.Of.Name
+		if strings.Contains(strings.ToLower(c.Piece.Key+c.Piece.Name), "front") {
+			return c.Piece.Name
 		}
 		if name == "" {
-			name = c.Of.Name
+			name = c.Piece.Name
 		}
 	}
 	return name
@@ -155,7 +152,7 @@ func centreFront(courses []Course) string {
 
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
 // side of the centre, or, where that is not known, from the beginning on.
-func (p *Pattern) joinPlaces(r Ruffle) []length.Amount {
+func (r Ruffle) joinPlaces() []length.Amount {
 	strip := r.Edge.MM / float64(r.Strips) // of the edge, to each strip
 	first, last := strip, r.Edge.MM
 	if r.Centre != "" {
@@ -163,13 +160,24 @@ func (p *Pattern) joinPlaces(r Ruffle) []length.Amount {
 	}
 	var places []length.Amount
 	for at := first; at < last-length.Rounding; at += strip {
-		places = append(places, p.Unit.Amount(at))
+		places = append(places, r.Edge.Unit.Amount(at))
 	}
 	if r.Closes() {
-		places = append(places, p.Unit.Amount(last))
+		places = append(places, r.Edge.Unit.Amount(last))
 	}
 	return places
 }
 
-// Full reports whether the fullness is one that hangs well.
-func (r Ruffle) Full() bool { return r.Fullness >= LeastFull && r.Fullness <= mostFull }
+// FullnessWarning says what is wrong with a fullness that hangs badly; "" of one that
+// hangs well.
+func (r Ruffle) FullnessWarning() string {
+	switch full := length.Factor(r.Fullness); {
+	case r.Fullness == 1:
+		return "a ruffle no longer than its edge hangs flat; " + length.Factor(leastFull) + " times its edge is the least that hangs in folds"
+	case r.Fullness < leastFull:
+		return full + " times its edge is scant for a ruffle; " + length.Factor(leastFull) + " is the least that hangs in folds"
+	case r.Fullness > mostFull:
+		return full + " times its edge is much for a ruffle; " + length.Factor(mostFull) + " is the most that draws up well"
+	}
+	return ""
+}

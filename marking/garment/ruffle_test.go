@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"fmt"
@@ -12,6 +12,7 @@ import (
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // A petticoat's ruffle is one and a half times its edge: a skirt of 2 1/2 yd takes
@@ -63,10 +64,17 @@ func TestRufflesThatCannotBe(t *testing.T) {
 			"linden.toml:20: ruffle.r: the ruffle needs more than 500 strips of cloth\nhint: see whether depth, fullness and the width of the cloth are in the units meant"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(sketch.Skirt(20)) + "\n" + c.beside)
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Skirt(20)) + "\n" + c.beside)
 			assert.EqualError(t, err, c.want)
 		})
 	}
+}
+
+// printed returns a length in inches as it is read.
+func printed(t require.TestingT, a length.Amount) float64 {
+	mm, err := length.Parse(a.String(), length.Inch)
+	require.NoError(t, err)
+	return mm / 25.4
 }
 
 // Whatever the ruffle, its strips can be laid along the edge between the joins that are
@@ -87,7 +95,7 @@ func TestStripsFillTheRuffle(t *testing.T) {
 		r := garmentOf(t, sketch.Skirt(half), fmt.Sprintf("[cloth]\nwidth = %g\n%s[ruffle.r]\nalong = [%s]\nfullness = %g\ndepth = 4\njoining = %g\nround = %t\n",
 			cloth, sketch.SkirtBack(behind), along, fullness, joining, round)).Ruffles[0]
 		long := math.Ceil(edge*fullness*16-0.01) / 16
-		require.InDelta(t, long, float64(steps(t, length.Inch, r.Length.String()))/16, 1e-9)
+		require.InDelta(t, long, printed(t, r.Length), 1e-9)
 
 		// Where joins lie on the edge, the centre at 0, or the beginning.
 		var at []float64

@@ -1,7 +1,6 @@
 package garment
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -48,54 +47,31 @@ const seamTolerance = 25.4 / 16
 // metricTolerance is the same where the file is not in inches: 1.5 mm.
 const metricTolerance = 1.5
 
-// cutEdge is an edge as it is cut.
-type cutEdge struct {
-	length float64 // on the flat cloth
-	plain  bool    // nothing is folded in it, from one end of the cutting line to the other
-}
-
-// cutEdges returns the edges of a piece as they are cut.
-func cutEdges(p *piece.Piece) []cutEdge {
-	var all []cutEdge
-	for i, length := range p.CutLengths() {
-		folded := p.FinishedAlong(i, p.Edges[i].Path)
-		all = append(all, cutEdge{length, math.Abs(length-folded) < piece.LeastTakeUp})
-	}
-	return all
-}
-
-// newSeam works out a seam whose names have been checked. cuts holds the edges of every
-// piece. ok is false where tucks and pleats leave nothing of an edge to be sewn.
-func (p *Pattern) newSeam(s source.SeamSpec, spec *source.Spec, cuts map[*piece.Piece][]cutEdge, found *piece.Findings) (seam Seam, ok bool) {
-	seam = Seam{
-		Key: s.Key, Ease: p.Unit.Chosen(s.Ease.V), Within: p.Unit.Chosen(p.Unit.Either(seamTolerance, metricTolerance)),
+// seam works out a seam.
+func (j joiner) seam(s source.SeamSpec) Seam {
+	seam := Seam{
+		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(j.Unit.Either(seamTolerance, metricTolerance)),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
 	if s.Within.Given() {
-		seam.Within = p.Unit.Chosen(s.Within.V)
+		seam.Within = j.Unit.Chosen(s.Within.V)
 	}
-	sides := [2][]Course{p.courses(s.Sides[0], spec), p.courses(s.Sides[1], spec)}
+	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))
-	for i := range sides {
-		for k := range sides[i] {
-			sides[i][k].Times /= once
-		}
-	}
-	before := len(found.List)
 	for i, courses := range sides {
 		seam.Plain = seam.Plain && len(courses) == 1
-		side := SeamSide{Courses: courses, Cut: length.Amount{Unit: p.Unit}, Sewn: p.length(courses)}
+		side := SeamSide{Courses: courses, Cut: length.Amount{Unit: j.Unit}}
 		for k := range courses {
 			c := &courses[k]
-			cut := cuts[c.Of][c.At]
-			c.Cut = p.Unit.Amount(cut.length)
+			c.Times /= once
+			seam.Plain = j.cut(c) && seam.Plain
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
-			seam.Plain = seam.Plain && cut.plain
-			if e := c.Of.Edges[c.At]; e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
-				found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
-					c.Piece+"."+c.Edge, found.NothingOr(e.FinishedLength))
+			if e := c.drawn(); e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
+				j.found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
+					c.Piece.Key+"."+c.Key, j.found.NothingOr(e.FinishedLength))
 			}
 		}
+		side.Sewn = j.together(courses)
 		seam.Sides[i] = side
 	}
 	seam.Difference = seam.Sides[0].Sewn.Less(seam.Sides[1].Sewn)
@@ -103,11 +79,24 @@ func (p *Pattern) newSeam(s source.SeamSpec, spec *source.Spec, cuts map[*piece.
 	if a, b := sides[0], sides[1]; len(a) == 1 && len(b) == 1 && a[0].Times == b[0].Times {
 		off := seam.Difference
 		if seam.held() {
-			off = length.Amount{Unit: p.Unit}
+			off = length.Amount{Unit: j.Unit}
 		}
-		seam.Ends = p.seamEnds(a[0], b[0], off)
+		seam.Ends = seamEnds(a[0], b[0], off)
 	}
-	return seam, len(found.List) == before
+	return seam
+}
+
+// cut sets how long an edge is as it is cut, and reports whether nothing is folded in
+// it, from one end of the cutting line to the other.
+func (j joiner) cut(c *Course) (plain bool) {
+	lengths, known := j.cuts[c.Piece]
+	if !known {
+		lengths = c.Piece.CutLengths()
+		j.cuts[c.Piece] = lengths
+	}
+	cut := lengths[c.edge]
+	c.Cut = j.Unit.Amount(cut)
+	return math.Abs(cut-c.Piece.FinishedAlong(c.edge, c.drawn().Path)) < piece.LeastTakeUp
 }
 
 // oftenOfAll returns how often the same seam comes in the garment: the greatest number
@@ -144,6 +133,9 @@ func (s Seam) CutMatches() bool {
 	return s.Gathered || !s.Plain || s.holds(s.CutDifference)
 }
 
+// Scant reports whether a side is gathered that is hardly longer than the other.
+func (s Seam) Scant() bool { return s.Gathered && s.Fullness() < leastFull }
+
 // Fullness returns how many times as long the longer side is as the shorter.
 func (s Seam) Fullness() float64 {
 	a, b := s.Sides[0].Sewn.MM, s.Sides[1].Sewn.MM
@@ -156,31 +148,4 @@ func (s Seam) Longer(difference length.Amount) (longer, shorter SeamSide) {
 		return s.Sides[1], s.Sides[0]
 	}
 	return s.Sides[0], s.Sides[1]
-}
-
-// AllowancesDiffer says that the allowances of the two sides differ, where each side has
-// one; nothing where they do not.
-func (s Seam) AllowancesDiffer(length func(float64) string) string {
-	a, b, differ := s.allowances()
-	if !differ {
-		return ""
-	}
-	return fmt.Sprintf("the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn", length(a), length(b))
-}
-
-// allowances returns the allowances of the two sides where each has one, and reports
-// whether they differ.
-func (s Seam) allowances() (a, b float64, differ bool) {
-	one := func(side SeamSide) (float64, bool) {
-		first := side.Courses[0].Of.Edges[side.Courses[0].At].Allowance
-		for _, c := range side.Courses {
-			if math.Abs(c.Of.Edges[c.At].Allowance-first) > piece.SamePoint {
-				return 0, false
-			}
-		}
-		return first, true
-	}
-	a, oneA := one(s.Sides[0])
-	b, oneB := one(s.Sides[1])
-	return a, b, oneA && oneB && math.Abs(a-b) > piece.SamePoint
 }

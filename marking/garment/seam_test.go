@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"fmt"
@@ -10,21 +10,22 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // theSeam checks a file and returns its only seam.
-func theSeam(t require.TestingT, text string) Seam {
-	pattern, err := check(text)
-	require.NoError(t, err, "%s", text)
-	require.Len(t, pattern.Seams, 1)
-	return pattern.Seams[0]
+func theSeam(t require.TestingT, text string) garment.Seam {
+	seams := made.Of(t, text).Seams
+	require.Len(t, seams, 1)
+	return seams[0]
 }
 
 // sewnLengths writes how long the two sides are sewn, in inches, to four decimals.
-func sewnLengths(s Seam) string {
-	length := func(side SeamSide) string {
+func sewnLengths(s garment.Seam) string {
+	length := func(side garment.SeamSide) string {
 		return strconv.FormatFloat(math.Round(side.Sewn.MM/25.4*1e4)/1e4, 'f', -1, 64)
 	}
 	return length(s.Sides[0]) + " " + length(s.Sides[1])
@@ -35,12 +36,12 @@ func sewnLengths(s Seam) string {
 // 0.119 in apart; side seams 5.0249 in both. The stitch lines follow from curves that are
 // ours as well.
 func TestUnderwaistSeams(t *testing.T) {
-	pattern := example(t, "underwaist.toml")
+	pattern := made.Example(t, "underwaist.toml")
 	require.Len(t, pattern.Seams, 2)
 	shoulder, side := pattern.Seams[0], pattern.Seams[1]
 	for _, c := range []struct {
 		name        string
-		seam        Seam
+		seam        garment.Seam
 		front, back float64 // cut, in inches
 		cutMatches  bool
 	}{
@@ -73,7 +74,7 @@ func TestUnderwaistDraftWithoutCurves(t *testing.T) {
 		{"side", nil},
 	} {
 		t.Run(c.edge, func(t *testing.T) {
-			pattern, err := check(sketch.Joined("0", front, back, sketch.Swap(`join = ["front.E", "back.E"]`, "E", c.edge)))
+			pattern, err := made.Pattern(sketch.Joined("0", front, back, sketch.Swap(`join = ["front.E", "back.E"]`, "E", c.edge)))
 			require.NoError(t, err)
 			var got []string
 			for _, r := range pattern.Remarks {
@@ -100,7 +101,7 @@ func TestSeamsWhoseAllowancesDiffer(t *testing.T) {
 		{"a side that has no one allowance", sketch.Swap(back, "yoke: 4,8 0,8 | allowance = 0.25", "yoke: 4,8 0,8"), `join = ["front.top", ["back.top", "back.yoke"]]`, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pattern, err := check(sketch.Joined("0.5", sketch.Rect("10"), c.back, c.seam+"\nease = 2"))
+			pattern, err := made.Pattern(sketch.Joined("0.5", sketch.Rect("10"), c.back, c.seam+"\nease = 2"))
 			require.NoError(t, err)
 			var got []string
 			for _, r := range pattern.Remarks {
@@ -211,7 +212,7 @@ hint: give both edges the same point for their corner, or add the edge that is m
 hint: did you mean "top"?`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check(c.text)
+			_, err := made.Pattern(c.text)
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

@@ -53,7 +53,8 @@ type sewnEnd struct {
 }
 
 // sewnEnds returns the two ends of an edge, in the direction of the outline.
-func sewnEnds(p *piece.Piece, edge int) [2]sewnEnd {
+func sewnEnds(c Course) [2]sewnEnd {
+	p, edge := c.Piece, c.edge
 	before, after := p.Neighbours(edge)
 	e, drawn, sewn := p.Edges[edge], p.Drawn(edge), p.Sewn(edge)
 	return [2]sewnEnd{
@@ -77,14 +78,14 @@ func sewnEnds(p *piece.Piece, edge int) [2]sewnEnd {
 // seamEnds lays two edges along each other and looks at the ends. Which end lies on
 // which follows from the names of the neighbours; where these do not tell, from how
 // the ends meet best. off is by how much the first edge is longer.
-func (p *Pattern) seamEnds(a, b Course, off length.Amount) []SeamEnd {
-	first, second := sewnEnds(a.Of, a.At), sewnEnds(b.Of, b.At)
-	drawn := p.laid(first, second, off)
-	turned := p.laid(first, [2]sewnEnd{second[1], second[0]}, off)
+func seamEnds(a, b Course, off length.Amount) []SeamEnd {
+	first, second := sewnEnds(a), sewnEnds(b)
+	drawn := laid(first, second, off)
+	turned := laid(first, [2]sewnEnd{second[1], second[0]}, off)
 	// An edge that is joined with itself lies on its mirror image. Two pieces drawn
 	// side by side, as they are sewn, have their common edge run opposite ways; that
 	// is so where nothing else tells.
-	if a.Of == b.Of && a.At == b.At || meetBetter(drawn, turned) {
+	if a.Piece == b.Piece && a.edge == b.edge || meetBetter(drawn, turned) {
 		return drawn
 	}
 	return turned
@@ -92,18 +93,18 @@ func (p *Pattern) seamEnds(a, b Course, off length.Amount) []SeamEnd {
 
 // laid returns how two edges meet at their ends, the first end of the one lying on
 // the first of the other.
-func (p *Pattern) laid(first, second [2]sewnEnd, off length.Amount) []SeamEnd {
+func laid(first, second [2]sewnEnd, off length.Amount) []SeamEnd {
 	order := []int{0, 1}
 	if first[1].place.Line < first[0].place.Line {
 		order = []int{1, 0}
 	}
 	var ends []SeamEnd
 	for n, i := range order {
-		jog, cut := length.Amount{Unit: p.Unit}, first[i].beyond-second[i].beyond
+		jog, cut := length.Amount{Unit: off.Unit}, first[i].beyond-second[i].beyond
 		if n == 1 {
 			jog, cut = off, cut+off.MM
 		}
-		cutJog := p.Unit.Amount(math.Abs(cut))
+		cutJog := off.Unit.Amount(math.Abs(cut))
 		ends = append(ends, SeamEnd{
 			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
 			Jog:        jog.Magnitude(), Past: pastBy(jog.MM, jog),

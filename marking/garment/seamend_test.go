@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"fmt"
@@ -10,13 +10,14 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 )
 
 // endsOf writes how a seam ends, such as "neck: jog 0, cut 0.25, bend 90"; lengths in
 // inches, "cut none" where the cut edges cannot be compared.
-func endsOf(s Seam) []string {
+func endsOf(s garment.Seam) []string {
 	var all []string
 	for _, e := range s.Ends {
 		where, cut := e.Neighbours[0], "none"

@@ -5,6 +5,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
@@ -56,13 +57,22 @@ const (
 	// cornerWithin bounds the length of line, in mm, over which a corner may turn
 	// that is drawn with more points than one.
 	cornerWithin = 2
+	// sameTurn bounds by how much two corners may differ in their turn, in degrees, and be
+	// listed as one.
+	sameTurn = 0.5
 )
 
-// newTrim works out a trim whose names have been checked.
-func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
+// CornersLeftOut reports whether the line has corners, and what they take is not known.
+func (t Trim) CornersLeftOut() bool { return len(t.Corners) > 0 && t.Width == 0 }
+
+// Square reports whether the line turns square there.
+func (c TrimCorner) Square() bool { return math.Abs(c.Turn-90) < sameTurn }
+
+// trim works out a trim.
+func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
-		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: p.courses(s.Along, spec),
-		Joins: 1, JoinTakes: p.Unit.Chosen(2 * usualJoining(p.Unit)), place: s.Place,
+		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: j.courses(s.Along),
+		Joins: 1, JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)), place: s.Place,
 	}
 	if s.Fullness.Given() {
 		t.Fullness = s.Fullness.V
@@ -71,9 +81,9 @@ func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
 		t.Joins = s.Joins.V
 	}
 	if s.JoinTakes.Given() {
-		t.JoinTakes = p.Unit.AtLeast(s.JoinTakes.V)
+		t.JoinTakes = j.Unit.AtLeast(s.JoinTakes.V)
 	}
-	t.Line = p.length(t.Courses)
+	t.Line = j.together(t.Courses)
 	t.Gathered = t.Line.By(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
 	side := 1.0 // the sign of a turn round which the trim is on the outside
@@ -82,7 +92,7 @@ func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
 	}
 	for _, c := range corners(t.Courses) {
 		if turn := side * c.turn; turn >= leastCorner {
-			takes := p.Unit.AtLeast((1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2))
+			takes := j.Unit.AtLeast((1 + t.Fullness) * t.Width * math.Tan(math.Min(turn, mostCorner)/2))
 			t.addCorner(TrimCorner{Piece: c.piece, Turn: turn * 180 / math.Pi, Times: c.times, Takes: takes})
 			t.Total = t.Total.Plus(takes.Times(c.times))
 		}
@@ -90,15 +100,11 @@ func (p *Pattern) newTrim(s source.TrimSpec, spec *source.Spec) Trim {
 	return t
 }
 
-// SameTurn bounds by how much two corners may differ in their turn, in degrees, and be
-// listed as one.
-const SameTurn = 0.5
-
 // addCorner lists a corner; together with one of the same piece that is like it.
 func (t *Trim) addCorner(c TrimCorner) {
 	for i := range t.Corners {
 		one := &t.Corners[i]
-		if one.Piece == c.Piece && one.Takes.Steps == c.Takes.Steps && math.Abs(one.Turn-c.Turn) < SameTurn {
+		if one.Piece == c.Piece && one.Takes.Steps == c.Takes.Steps && math.Abs(one.Turn-c.Turn) < sameTurn {
 			one.Times += c.Times
 			return
 		}
@@ -119,27 +125,31 @@ type lineCorner struct {
 func corners(courses []Course) []lineCorner {
 	var all []lineCorner
 	add := func(c Course, turn float64, times int) {
-		all = append(all, lineCorner{c.Of.Name, turn, times})
+		all = append(all, lineCorner{c.Piece.Name, turn, times})
 	}
-	taken := map[[2]any]bool{} // an edge of a piece that stands in the list
+	type edge struct {
+		piece  *piece.Piece
+		number int
+	}
+	taken := map[edge]bool{} // what stands in the list
 	for _, c := range courses {
-		taken[[2]any{c.Of, c.At}] = true
+		taken[edge{c.Piece, c.edge}] = true
 	}
 	for _, c := range courses {
 		for _, turn := range sharpTurns(c.line) {
 			add(c, turn, c.Times)
 		}
-		if c.At < 0 {
+		if !c.isEdge() {
 			continue
 		}
-		before, after := c.Of.Neighbours(c.At)
-		ends := sewnEnds(c.Of, c.At)
+		before, after := c.Piece.Neighbours(c.edge)
+		ends := sewnEnds(c)
 		for i, other := range []int{before, after} {
-			if c.Of.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.Of.Times())
+			if c.Piece.Edges[other].OnFold {
+				add(c, math.Pi-2*ends[i].angle, c.Piece.Times())
 			}
 		}
-		if after != c.At && !c.Of.Edges[c.At].OnFold && !c.Of.Edges[after].OnFold && taken[[2]any{c.Of, after}] {
+		if after != c.edge && !c.drawn().OnFold && !c.Piece.Edges[after].OnFold && taken[edge{c.Piece, after}] {
 			add(c, math.Pi-ends[1].angle, c.Times)
 		}
 	}

@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"strings"
@@ -7,16 +7,16 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
-// garment checks the sketch of a front without allowances, and what stands beside the
+// garmentOf checks the sketch of a front without allowances, and what stands beside the
 // pieces.
-func garmentOf(t require.TestingT, text, beside string) *Pattern {
-	pattern, err := check("allowance = 0\n" + sketch.Front(text) + "\n" + beside)
-	require.NoError(t, err)
-	return pattern
+func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
+	return made.Of(t, "allowance = 0\n"+sketch.Front(text)+"\n"+beside)
 }
 
 // Lace round a square outside corner takes 2 widths more where it lies flat (Hapgood,

@@ -82,7 +82,7 @@ func CutList(p *garment.Pattern) (torn, cut []Cutting) {
 		if b.Square.MM > 0 {
 			torn = append(torn, Cutting{Name: b.Key, What: BiasSquare, Count: 1, Across: b.Square, Along: b.Square})
 		} else {
-			torn = append(torn, Cutting{Name: b.Key, What: BiasCloth, Count: 1, Across: p.Unit.Chosen(p.ClothWidth), Along: b.Along})
+			torn = append(torn, Cutting{Name: b.Key, What: BiasCloth, Count: 1, Across: p.Unit.Chosen(p.ClothWidth), Along: b.Cloth})
 		}
 	}
 	return append(torn, whole...), cut

@@ -25,6 +25,7 @@
 //	folds.go    tucks and pleats in a line each
 //	pieces.go   sketches that several tests use
 //	corners.go  sketches for what happens at corners
+//	drafts.go   garments of random measures
 //	frock.go    a file with all that figures can tell
 //	points.go   points as text; distances and places, worked out plainly
 package sketch

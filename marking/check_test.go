@@ -1,4 +1,4 @@
-package garment_test
+package marking_test
 
 import (
 	"math"
@@ -20,7 +20,7 @@ import (
 // line.
 func FuzzCheck(f *testing.F) {
 	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
-		data, err := os.ReadFile(filepath.Join("..", "..", "examples", name))
+		data, err := os.ReadFile(filepath.Join("..", "examples", name))
 		require.NoError(f, err)
 		f.Add(data)
 	}

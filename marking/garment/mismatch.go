@@ -2,15 +2,20 @@ package garment
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
 )
+
+// Rules of this file: it says in words what keeps the two sides of a seam from lying on
+// each other, for remarks and figures alike; how a length is put is left to those.
 
 // Mismatch says, in words, by how much the two sides do not match, sewn and cut;
 // nothing where their stitch lines do. Cut edges of matching stitch lines may differ:
 // their corners are cut at other angles.
-func (s Seam) Mismatch(long func(length.Amount) string) string {
+func (s Seam) Mismatch(say func(length.Amount) string) string {
 	if s.Matches() {
 		return ""
 	}
@@ -20,13 +25,13 @@ func (s Seam) Mismatch(long func(length.Amount) string) string {
 		if difference.Steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
 			off, exact = off.Unit.Amount(off.MM), ", by their exact lengths"
 		}
-		by, allowed := long(off), s.Within
+		by, allowed := say(off), s.Within
 		if difference.MM > 0 {
 			allowed = s.Ease.Plus(s.Within)
 		}
 		switch {
 		case off.Steps == 0:
-			by, exact = "less than "+long(off.Unit.Amount(off.Unit.Ruler())), ""
+			by, exact = "less than "+say(off.Unit.Amount(off.Unit.Ruler())), ""
 		case off.Steps <= allowed.Steps && off.Steps*off.Unit.Ruler() < off.MM:
 			by = "just over " + by
 		}
@@ -37,7 +42,7 @@ func (s Seam) Mismatch(long func(length.Amount) string) string {
 		text += "; as it is cut," + tell("", s.CutDifference)
 	}
 	if s.Ease.MM > 0 {
-		text += fmt.Sprintf("; the ease allowed is %s, of the side that is named first", long(s.Ease))
+		text += fmt.Sprintf("; the ease allowed is %s, of the side that is named first", say(s.Ease))
 	}
 	return text
 }
@@ -49,11 +54,11 @@ const mostNamed = 2
 // "and".
 func (s SeamSide) Title() string {
 	if n := len(s.Courses); n > mostNamed {
-		return fmt.Sprintf("the %s of %s and %d more", s.Courses[0].Edge, s.Courses[0].Of.Name, n-1)
+		return fmt.Sprintf("the %s of %s and %d more", s.Courses[0].Key, s.Courses[0].Piece.Name, n-1)
 	}
 	var names []string
 	for _, c := range s.Courses {
-		name := "the " + c.Edge + " of " + c.Of.Name
+		name := "the " + c.Key + " of " + c.Piece.Name
 		if c.Times > 1 {
 			name += fmt.Sprintf(" (%d times)", c.Times)
 		}
@@ -68,4 +73,31 @@ func (s SeamSide) is() string {
 		return "are together"
 	}
 	return "is"
+}
+
+// AllowancesDiffer says that the allowances of the two sides differ, where each side has
+// one; nothing where they do not.
+func (s Seam) AllowancesDiffer(say func(length.Amount) string) string {
+	a, b, differ := s.allowances()
+	if !differ {
+		return ""
+	}
+	return fmt.Sprintf("the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn", say(s.Within.Unit.Chosen(a)), say(s.Within.Unit.Chosen(b)))
+}
+
+// allowances returns the allowances of the two sides where each has one, and reports
+// whether they differ.
+func (s Seam) allowances() (a, b float64, differ bool) {
+	one := func(side SeamSide) (float64, bool) {
+		first := side.Courses[0].drawn().Allowance
+		for _, c := range side.Courses {
+			if math.Abs(c.drawn().Allowance-first) > piece.SamePoint {
+				return 0, false
+			}
+		}
+		return first, true
+	}
+	a, oneA := one(s.Sides[0])
+	b, oneB := one(s.Sides[1])
+	return a, b, oneA && oneB && math.Abs(a-b) > piece.SamePoint
 }

@@ -1,4 +1,4 @@
-package garment
+package garment_test
 
 import (
 	"strings"
@@ -7,8 +7,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/sketch"
-	"tuckmark/marking/source"
+	"tuckmark/marking/sketch/made"
 )
 
 // A name is parted at the point before which a piece stands and behind which an edge of
@@ -44,7 +45,7 @@ func TestSplitName(t *testing.T) {
 		{"étole.col", known("étole|col"), "étole", "col", true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, edge, ok := splitName(c.name, c.known)
+			piece, edge, ok := garment.SplitName(c.name, c.known)
 			assert.Equal(t, c.ok, ok)
 			assert.Equal(t, []string{c.piece, c.edge}, []string{piece, edge})
 		})
@@ -100,7 +101,7 @@ hint: did you mean "top.left"?`},
 hint: there is "neck strip.v1", "front"`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check(c.text)
+			_, err := made.Pattern(c.text)
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})
@@ -119,8 +120,8 @@ func TestNamesWithPoints(t *testing.T) {
 			s := theSeam(t, sketch.Sewn("0.5", sketch.Swap(`join = ["NAME", "front.top"]`, "NAME", c.joins),
 				sketch.Piece(c.strip, sketch.Swap(sketch.Rect("10"), "top:", c.edge+":")), sketch.Piece("front", sketch.Rect("10"))))
 			one := s.Sides[0].Courses[0]
-			assert.Equal(t, strings.Trim(c.strip, `"`), one.Piece)
-			assert.Equal(t, c.edge, one.Edge)
+			assert.Equal(t, strings.Trim(c.strip, `"`), one.Piece.Key)
+			assert.Equal(t, c.edge, one.Key)
 			assert.InDelta(t, 9, one.Length.MM/25.4, 1e-6)
 		})
 	}
@@ -131,92 +132,15 @@ func TestNameOfALineAndOfAnEdge(t *testing.T) {
 	text := sketch.Sewn("0.5", `join = ["a.b.c", "a.top"]`,
 		sketch.Piece("a", sketch.Rect("10")+"\n---\n\n[line.\"b.c\"]\nalong = \"top\"\ndistance = 2\n"), sketch.Piece(`"a.b"`, sketch.Swap(sketch.Rect("10"), "top:", "c:")))
 	one := theSeam(t, text).Sides[0].Courses[0]
-	assert.Equal(t, []string{"a.b", "c"}, []string{one.Piece, one.Edge})
-}
-
-// An edge comes once for each piece that is cut, and twice where half a piece is drawn,
-// but for the fold in its middle.
-func TestHowOftenAnEdgeComes(t *testing.T) {
-	const rule = "\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n[line.middle]\npoints = [[0, 2], [0, 6]]\n"
-	for _, c := range []struct {
-		name, head, edge string
-		times            int
-		title            string
-		whole            float64 // inches
-	}{
-		{"cut once", "", "top", 1, "front, top", 9},
-		{"cut twice", "cut = 2\n", "top", 2, "front, top (2 times)", 18},
-		{"half a piece", "fold = \"left\"\n", "top", 2, "front, top (2 times)", 19},
-		{"half a piece cut twice", "cut = 2\nfold = \"left\"\n", "top", 4, "front, top (4 times)", 38},
-		{"a piece and its lining", "cut = 2\nlayers = 2\n", "top", 1, "front, top", 9},
-		{"left and right, with linings", "cut = 4\nlayers = 2\n", "top", 2, "front, top (2 times)", 18},
-		{"half a collar and its lining", "cut = 2\nlayers = 2\nfold = \"left\"\n", "top", 2, "front, top (2 times)", 19},
-		{"the fold", "fold = \"left\"\n", "left", 1, "front, left", 7},
-		{"the folds of two", "cut = 2\nfold = \"left\"\n", "left", 2, "front, left (2 times)", 14},
-		{"a line on the fold", "fold = \"left\"\n", "middle", 1, "front, middle", 4},
-		{"a line inside", "", "rule", 1, "front, rule", 5},
-		{"a line inside half a piece", "fold = \"left\"\n", "rule", 2, "front, rule (2 times)", 10},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			spec, err := source.Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch.Front(c.head+sketch.Rect("10")+rule)), sketch.HasLetter)
-			require.NoError(t, err)
-			pattern, err := Check(spec)
-			require.NoError(t, err)
-			all := pattern.courses([]source.Text{source.Given("front." + c.edge)}, spec)
-			require.Len(t, all, 1)
-			assert.Equal(t, c.times, all[0].Times)
-			assert.Equal(t, c.title, all[0].Title())
-			assert.InDelta(t, c.whole, all[0].Whole().MM/25.4, 1e-6)
-			assert.InDelta(t, c.whole, pattern.length(all).MM/25.4, 1e-6)
-		})
-	}
-}
-
-// A line along which something is sewn is as long as it is with the tucks in.
-func TestLengthOfALineAcrossTucks(t *testing.T) {
-	spec, err := source.Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch.Front(sketch.Rect("10")+"\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n"+
-		sketch.Rows(`tuck t left 1/4 2 3`))), sketch.HasLetter)
-	require.NoError(t, err)
-	pattern, err := Check(spec)
-	require.NoError(t, err)
-	assert.InDelta(t, 4, pattern.course("front.rule", spec).Length.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
-}
-
-// A line inside a piece counts between stitch lines, as an edge does: 10 in less 1/2 in on
-// either side, and, where half a piece is drawn, less 1/2 in on one.
-func TestLineFromSeamToSeam(t *testing.T) {
-	for _, c := range []struct {
-		name, head string
-		want       float64
-	}{
-		{"across a piece", "", 9},
-		{"across half a piece", "fold = \"left\"\n", 9.5},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			spec, err := source.Read("f.toml", []byte("unit = \"in\"\nallowance = 0.5\n"+sketch.Front(c.head+sketch.Rect("10")+"\n---\n\n[line.casing]\npoints = [[0, 3], [10, 3]]\n")), sketch.HasLetter)
-			require.NoError(t, err)
-			pattern, err := Check(spec)
-			require.NoError(t, err)
-			assert.InDelta(t, c.want, pattern.course("front.casing", spec).Length.MM/25.4, 1e-6)
-		})
-	}
-}
-
-// A tuck about the centre has its crease on the fold of the cloth, which is as long as it
-// was: 8 in less 1/2 in at either end, however the piece is drawn.
-func TestFoldUnderATuckAboutIt(t *testing.T) {
-	for _, drawn := range []string{"flat", "finished"} {
-		piece := sketched(t, "0.5", "fold = \"left\"\ndrawn = \""+drawn+"\"\n"+sketch.Rect("10")+"\n---\n"+sketch.Rows("tuck a left 1/4 2 0 | gap = 0.25"))
-		assert.InDelta(t, 7, piece.Edges[piece.Edge("left")].FinishedLength/25.4, 1e-6, drawn)
-	}
+	assert.Equal(t, []string{"a.b", "c"}, []string{one.Piece.Key, one.Key})
 }
 
 // One tube is not two: an edge is joined with itself only where there are two, linings not
 // counted.
 func TestEdgeJoinedWithItselfIsThereTwice(t *testing.T) {
 	self := `join = ["front.top", "front.top"]`
-	_, err := check(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 2\nlayers = 2\n"+sketch.Rect("10"))))
+	_, err := made.Pattern(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 2\nlayers = 2\n"+sketch.Rect("10"))))
 	assert.Error(t, err, "cut twice, one of them a lining")
-	_, err = check(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 4\nlayers = 2\n"+sketch.Rect("10"))))
+	_, err = made.Pattern(sketch.Sewn("0.5", self, sketch.Piece("front", "cut = 4\nlayers = 2\n"+sketch.Rect("10"))))
 	assert.NoError(t, err, "left and right")
 }

@@ -1,0 +1,93 @@
+package garment
+
+import (
+	"strconv"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. What is sewn to a garment runs along edges of several
+// pieces. An edge counts once for each piece that is cut, and twice where half a
+// piece is drawn; its length is that of its stitch line, between those of its neighbours, with
+// all tucks and pleats in.
+
+// Course is an edge of a piece, or a line inside one, that something is sewn along: a
+// trim, a ruffle, a binding, or the other side of a seam.
+type Course struct {
+	Piece  *piece.Piece
+	Key    string        // of the edge or line
+	Times  int           // how often it comes in the garment; on a side of a seam, for each time that the seam does
+	Length length.Amount // of one, sewn
+	Cut    length.Amount // of one as it is cut on the flat cloth; only on a side of a seam
+
+	edge int        // its number in the piece; -1 for a line
+	line plane.Path // as the piece is drawn
+}
+
+// Whole returns the length of all of them together.
+func (c Course) Whole() length.Amount { return c.Length.Times(c.Times) }
+
+// Title names a course in print: "Front, neck", "Back, neck (2 times)".
+func (c Course) Title() string {
+	name := c.Piece.Name + ", " + c.Key
+	if c.Times > 1 {
+		name += " (" + strconv.Itoa(c.Times) + " times)"
+	}
+	return name
+}
+
+// isEdge reports whether it is an edge, and no line inside the piece.
+func (c Course) isEdge() bool { return c.edge >= 0 }
+
+// drawn returns the edge of a course that is one.
+func (c Course) drawn() piece.Edge { return c.Piece.Edges[c.edge] }
+
+// course returns what a name stands for that has been checked. Where it can be read
+// as an edge and as a line, it is the edge: only that can be joined.
+func (j joiner) course(name string) Course {
+	key, along, isEdge := splitName(name, j.spec.HasEdge)
+	if !isEdge {
+		key, along, _ = splitName(name, j.spec.HasCourse)
+	}
+	c := Course{Key: along}
+	for i := range j.Pieces {
+		if j.Pieces[i].Key == key {
+			c.Piece = &j.Pieces[i]
+		}
+	}
+	var onAxis bool // both halves of a piece on the fold have it together
+	if c.edge = c.Piece.Edge(along); c.isEdge() {
+		e := c.drawn()
+		c.line, c.Length, onAxis = e.Sewn, j.Unit.Amount(e.FinishedLength), e.OnFold
+	} else {
+		line := c.Piece.Line(along)
+		c.line, c.Length = line.Path, j.Unit.Amount(line.FinishedLength)
+		onAxis = c.Piece.OnAxis(c.line)
+	}
+	c.Times = c.Piece.SideTimes()
+	if onAxis {
+		c.Times = c.Piece.Times()
+	}
+	return c
+}
+
+// courses returns what names stand for that have been checked.
+func (j joiner) courses(names []source.Text) []Course {
+	var all []Course
+	for _, name := range names {
+		all = append(all, j.course(name.V))
+	}
+	return all
+}
+
+// together returns the length of courses together, as it is printed.
+func (j joiner) together(courses []Course) length.Amount {
+	total := length.Amount{Unit: j.Unit}
+	for _, c := range courses {
+		total = total.Plus(c.Whole())
+	}
+	return total
+}

@@ -1,0 +1,4 @@
+package garment
+
+// SplitName is seen by the tests.
+var SplitName = splitName

@@ -1,0 +1,139 @@
+package garment
+
+import (
+	"slices"
+	"strings"
+
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file: what stands beside the pieces names their edges, as "front.neck".
+// Every name must stand for something, once, that can be sewn. The names are held
+// against the file as it is written, so that they are looked at also where a piece has
+// mistakes of its own.
+
+// checkNames looks at every name of everything beside the pieces.
+func checkNames(spec *source.Spec, found *piece.Findings) {
+	for _, s := range spec.Seams {
+		checkNamed(slices.Concat(s.Sides[0], s.Sides[1]), spec, edgesOnly, found)
+		for _, side := range s.Sides {
+			checkOnce(side, found)
+		}
+		checkJoined(s, spec, found)
+	}
+	along := func(names []source.Text) {
+		checkNamed(names, spec, edgesAndLines, found)
+		checkOnce(names, found)
+	}
+	for _, s := range spec.Trims {
+		along(s.Along)
+	}
+	for _, s := range spec.Ruffles {
+		along(s.Along)
+	}
+	for _, s := range spec.Bindings {
+		along(s.Along)
+	}
+}
+
+// splitName parts "front.centre back" into the key of a piece and that of an edge,
+// either of which may have points of its own. Where nothing fits, ok is false and
+// the parts are those at the first point.
+func splitName(name string, known func(piece, edge string) bool) (piece, edge string, ok bool) {
+	for i, r := range name {
+		if r == '.' && known(name[:i], name[i+1:]) {
+			return name[:i], name[i+1:], true
+		}
+	}
+	piece, edge, _ = strings.Cut(name, ".")
+	return piece, edge, false
+}
+
+// mayName is what a name may stand for.
+type mayName int
+
+const (
+	edgesOnly mayName = iota
+	edgesAndLines
+)
+
+// checkNamed looks whether every name stands for an edge of the file, or for a
+// line where it may.
+func checkNamed(names []source.Text, spec *source.Spec, may mayName, found *piece.Findings) {
+	has := spec.HasEdge
+	if may == edgesAndLines {
+		has = spec.HasCourse
+	}
+	for _, name := range names {
+		if _, _, known := splitName(name.V, has); known {
+			continue
+		}
+		// The name of the piece may have points too; the one that is there was meant.
+		p, edge, _ := splitName(name.V, func(piece, _ string) bool { return spec.Piece(piece) != nil })
+		var pieces, edges []string
+		isLine := false
+		for _, ps := range spec.Pieces {
+			pieces = append(pieces, ps.Key)
+			if ps.Key != p {
+				continue
+			}
+			for _, e := range ps.Edges {
+				edges = append(edges, e.Key)
+			}
+			for _, l := range ps.Lines {
+				isLine = isLine || l.Key == edge
+				if may == edgesAndLines {
+					edges = append(edges, l.Key)
+				}
+			}
+		}
+		switch {
+		case !strings.Contains(name.V, "."):
+			found.Add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
+		case edges == nil:
+			found.Add(name.Place, piece.Meant(p, pieces), "there is no piece %q", p)
+		case may == edgesAndLines:
+			found.Add(name.Place, piece.Meant(edge, edges), "there is no edge or line %q in the piece %q", edge, p)
+		case isLine:
+			found.Add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, p)
+		default:
+			found.Add(name.Place, piece.Meant(edge, edges), "there is no edge %q in the piece %q", edge, p)
+		}
+	}
+}
+
+// checkOnce looks whether an edge is named twice, and tells it once.
+func checkOnce(names []source.Text, found *piece.Findings) {
+	times := map[string]int{}
+	for _, name := range names {
+		if times[name.V]++; times[name.V] == 2 {
+			found.Add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.V)
+		}
+	}
+}
+
+// checkJoined looks whether the edges of a seam can be sewn: none of them lies on the
+// fold of the cloth, and one that is joined with itself is there twice. What names
+// nothing is told elsewhere.
+func checkJoined(s source.SeamSpec, spec *source.Spec, found *piece.Findings) {
+	named := func(side []source.Text, name source.Text) bool {
+		return slices.ContainsFunc(side, func(t source.Text) bool { return t.V == name.V })
+	}
+	for i, side := range s.Sides {
+		for _, name := range side {
+			piece, edge, known := splitName(name.V, spec.HasEdge)
+			if !known || i == 1 && named(s.Sides[0], name) {
+				continue
+			}
+			switch ps := spec.Piece(piece); {
+			case ps.Fold.V == edge:
+				found.Add(name.Place, "name another edge; for a seam there, leave fold out of the piece and write cut = 2",
+					"%q lies on the fold of the cloth, where nothing is sewn", name.V)
+			case !ps.Fold.Given() && max(1, ps.Cut.V)/max(1, ps.Layers.V) < 2 && named(s.Sides[1], name) && i == 0:
+				found.Add(name.Place, "name the edge that it is sewn to, or write cut = 2 for the piece",
+					"%q is joined with itself, but there is only one of it", name.V)
+			}
+		}
+	}
+}

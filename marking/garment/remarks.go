@@ -1,0 +1,55 @@
+package garment
+
+import (
+	"slices"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file: of a pattern without mistakes it says what a teacher would point
+// at: what may have been left out, what does not match, and what is out of the common.
+
+// remarks returns what is said of a pattern, its pieces and what joins them.
+func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
+	all := omissions(p, spec)
+	for i := range p.Pieces {
+		all = append(all, p.Pieces[i].Remarks(p.Unit)...)
+	}
+	say := func(at fault.Place, text string) {
+		if text != "" {
+			all = append(all, piece.Remark{Place: at, Text: text, InTable: true})
+		}
+	}
+	for _, s := range p.Seams {
+		say(s.place, s.Mismatch(length.Amount.String))
+		say(s.place, s.AllowancesDiffer(length.Amount.String))
+	}
+	for _, t := range p.Trims {
+		if t.CornersLeftOut() {
+			say(t.place, "the line has corners, and no width is given: what they take is not reckoned in")
+		}
+	}
+	for _, r := range p.Ruffles {
+		say(r.place, r.FullnessWarning())
+	}
+	return all
+}
+
+// omissions returns what a maker may have left out of the whole file.
+func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
+	var all []piece.Remark
+	say := func(text string) {
+		all = append(all, piece.Remark{Place: fault.Place{File: spec.File}, Text: text})
+	}
+	if !spec.Unit.Given() {
+		say(`no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`)
+	}
+	sewn := func(e piece.Edge) bool { return e.Allowance > 0 }
+	if !slices.ContainsFunc(p.Pieces, func(p piece.Piece) bool { return slices.ContainsFunc(p.Edges, sewn) }) {
+		say(`no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`)
+	}
+	return all
+}
