@@ -14,9 +14,9 @@ import (
 //     knows nothing of the allowances of other edges. Where it ends is decided
 //     at the corners (corner.go).
 //   - Past the ends of its edge it is lengthened straight, the way the edge runs
-//     there: along its last step, or the curve's own direction, where the edge is
-//     given in steps longer than a quarter of the allowance; else along the chord
-//     over such a quarter, for a shorter step is as rough as the measuring.
+//     there; where that is given in shorter steps than a quarter of the allowance,
+//     or than 6 mm, along the chord over so much, for such a step is as rough as
+//     the measuring.
 //   - An allowance that leaves nothing of the piece along its edge, or that the
 //     piece is too narrow for somewhere, is a mistake to be told, not a line to
 //     be drawn in part.
@@ -27,12 +27,12 @@ const (
 	// that turns by leastTurn.
 	runOut = 8
 
-	// sturdy is how much of the end of an edge, in allowances, tells the way in
-	// which its line is lengthened, where the edge is given in shorter steps. So
-	// a step that is off by a tenth of a millimetre turns the line by less than
-	// a degree as soon as the allowance is wider than an inch, and what is
-	// lengthened is rarely longer than four times as much.
-	sturdy = 0.25
+	// sturdy and sturdyStep are how long a step of an edge must be to tell the way in
+	// which its line is lengthened: so much of its allowance, or so many mm, whichever
+	// is less. What is lengthened is rarely longer than four times as much, and a
+	// place that is off by a tenth of a millimetre turns such a step by a degree.
+	sturdy     = 0.25
+	sturdyStep = 6
 
 	// roughness bounds by how much, in mm, the lengthened end of a line may come
 	// nearer to its edge than its distance: as much as a last point may be off
@@ -182,7 +182,7 @@ func (p *Piece) rule(in inset, run float64, found *Findings) (ruling, bool) {
 		return ruling{}, false
 	}
 	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
-	reach := sturdy * in.d
+	reach := min(sturdy*in.d, sturdyStep)
 	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
 	last := len(line.Path) - 1
 	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > Rounding {

@@ -34,6 +34,8 @@ const (
 	// not beyond farStep, and may do either between them; slack bounds how exactly.
 	nearStep, farStep, slack = 1.0, 1.5, 0.02
 
+	hollowReach = 6.0 // how far such a crossing counts where the outline turns sharply into the piece
+
 	runOuts = 10 // of the widest allowance; farther than any crossing that counts
 )
 
@@ -105,6 +107,7 @@ type option struct {
 	a, b         complex128   // where the seams of the two edges end and begin
 	lineA, lineB []complex128 // where their drawn lines may; the first of them is expected
 	in, out      complex128   // the directions in which the lines are ruled on
+	step         bool         // both end square, and from one to the other leads a step
 }
 
 func (o option) mirrored() option {
@@ -120,7 +123,7 @@ func (o option) mirrored() option {
 // may be said to turn by after edge k: by last steps, or by chords of the edges.
 func (p draft) turn(k int) (least, most float64) {
 	a, b := p.sides[k], p.sides[p.next(k)]
-	reach := max(sturdy*max(a.d, b.d), 1) // beside two bare edges, a millimetre
+	reach := max(sturdy(max(a.d, b.d)), 1) // beside two bare edges, a millimetre
 	chord := func(l line) complex128 { return unit(l.at(min(reach, l.length())) - l[0]) }
 	out, in := -chord(a.path.reversed()), chord(b.path.line)
 	degrees := func(turn complex128) float64 { return cmplx.Phase(turn) * 180 / math.Pi }
@@ -136,20 +139,32 @@ func (p draft) ruledOn(k int) ruled {
 }
 
 // exit returns where the line of edge k first meets the outline, past a place along it,
-// and whether that is on the next edge; in a corner it is on both.
-func (p draft) exit(k int, on ruled, from float64) (y meet, atNext bool) {
-	y.a = math.Inf(1)
+// and on which edge; in a corner it is on both, of which the next is told. Where it does
+// not, the edge is k.
+func (p draft) exit(k int, on ruled, from float64) (y meet, edge int) {
+	y.a, edge = math.Inf(1), k
 	for i, s := range p.sides {
 		for _, m := range meets(on, s.path) {
 			if m.a > from+1e-4 && m.a < y.a {
-				y, atNext = m, i == p.next(k)
+				y, edge = m, i
 			}
 		}
 	}
 	if f := p.sides[p.next(k)].path.nearest(y.at, sameLine); f.segment >= 0 && !math.IsInf(y.a, 1) {
-		atNext = true
+		edge = p.next(k)
 	}
-	return y, atNext
+	return y, edge
+}
+
+// leaves returns where the line of edge k leaves the piece past its middle.
+func (p draft) leaves(k int) (y meet, edge int) {
+	on := p.ruledOn(k)
+	from := runOuts*p.widest + p.sides[k].main.length()/2
+	if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
+		in, _ := p.exit(k, on, from)
+		from = in.a
+	}
+	return p.exit(k, on, from)
 }
 
 // corner returns the ways in which the corner after edge k may come out, the expected one
@@ -180,13 +195,7 @@ func (p draft) besideBare(k int) []option {
 	least, most := p.turn(k)
 	var options []option
 	if most > gentle-about {
-		on := p.ruledOn(k)
-		from := runOuts*p.widest + a.main.length()/2
-		if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
-			in, _ := p.exit(k, on, from)
-			from = in.a
-		}
-		if y, atNext := p.exit(k, on, from); atNext {
+		if y, edge := p.leaves(k); edge == p.next(k) {
 			options = append(options, option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: a.out})
 		}
 	}
@@ -221,7 +230,7 @@ func (p draft) crossing(k int) []option {
 	mild, sharp := p.sharpness(k)
 	square := func(rule string) option {
 		end, start := a.main[len(a.main)-1], b.main[0]
-		return option{rule: rule, a: end, b: start, lineA: line{end}, lineB: line{start}, out: a.out, in: b.in}
+		return option{rule: rule, a: end, b: start, lineA: line{end}, lineB: line{start}, out: a.out, in: b.in, step: true}
 	}
 	long := runOuts * p.widest
 	onA, onB := p.ruledOn(k), p.ruledOn(p.next(k))
@@ -295,8 +304,8 @@ func mirror(r ruled) ruled { return rule(turnedOver(r.line)) }
 // next, may end: at the cutting line of that edge where it comes to it before anything
 // else, or else at the crossing.
 func (p draft) drawn(k int, onA, onB ruled, x meet) line {
-	y, atNext := p.exit(k, onA, x.a)
-	if !atNext {
+	y, edge := p.exit(k, onA, x.a)
+	if edge != p.next(k) {
 		return line{x.at}
 	}
 	next := p.sides[p.next(k)].path

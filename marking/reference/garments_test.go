@@ -8,8 +8,8 @@ import (
 	"strings"
 )
 
-// Random pieces of children's garments, in inches, as a maker drafts them: ten kinds and
-// one more, with the measures of one to eight years (common practice). A piece is drawn
+// Random pieces of children's garments, in inches, as a maker drafts them: twelve kinds,
+// with the measures of one to eight years (common practice). A piece is drawn
 // counter-clockwise with its lower left corner about the origin; then it is turned,
 // perhaps turned over, and written as a file. Real and imaginary part of a complex number
 // are x and y.
@@ -51,6 +51,7 @@ var kinds = []kind{
 	{"gusset", gusset},
 	{"placket", placket},
 	{"trousers", trousers},
+	{"yoke", yoke},
 }
 
 // measures draws the measures of one piece.
@@ -330,6 +331,29 @@ func trousers(m measures) []drawnEdge {
 		{"inside leg", seam, false, []complex128{foot, crotch}}, {"crotch", seam, true, curve},
 		{"waist", hem, false, []complex128{up, at(hip-waist, leg+rise)}}}
 	return append(edges, drawnEdge{"side", seam, false, []complex128{at(hip-waist, leg+rise), at(0, 0)}})
+}
+
+// yoke has a square or pointed neck, and an armhole with a ledge, each drawn as one edge.
+func yoke(m measures) []drawnEdge {
+	length, neckWide, neckDeep := m.of(3, 10), m.of(1.75, 3), m.of(1.5, 4)
+	strap, ledge, armhole := m.of(1.75, 3.5), m.of(1.25, 2.5), m.of(3, 5)
+	tip, top := at(neckWide+strap, length+neckDeep), at(neckWide, length+neckDeep)
+	inner := at(real(tip)+m.of(-0.25, 0.375), imag(tip)-armhole)
+	under := inner + at(ledge, m.of(-0.5, 0.5))
+	foot := at(real(under)+m.of(-0.5, 2), min(imag(under), 0)-m.of(1.5, 3))
+	neck := []complex128{top, at(neckWide+m.of(-0.5, 0.375), length), at(0, length)}
+	if m.one(3) {
+		neck = append(neck[:2], at(0, length-m.of(-0.5, 1.25)))
+	}
+	end := neck[len(neck)-1]
+	return []drawnEdge{
+		{"hem", hem, false, []complex128{at(0, imag(foot)), foot}},
+		{"side", seam, false, []complex128{foot, under}},
+		{"armhole", bound, false, []complex128{under, inner, tip}},
+		{"shoulder", seam, false, []complex128{tip, top}},
+		{"neck", opening, false, neck},
+		{"centre", fold, false, []complex128{end, at(0, imag(foot))}},
+	}
 }
 
 // allowance writes what an edge is given.

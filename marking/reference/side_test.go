@@ -9,8 +9,8 @@ import (
 
 // The line inside one edge, reckoned from the points of the edge and its allowance alone. It
 // keeps its allowance from the edge, and is ruled on straight past both ends of it: the way
-// the edge runs there, or, where its points stand closer than a quarter of the allowance,
-// along the chord over that much, so that a rough last step does not turn it.
+// the edge runs there, or, where its points stand close, along a chord, so that a rough last
+// step does not turn it.
 
 // side is one edge of a piece as it is reckoned here.
 type side struct {
@@ -27,9 +27,9 @@ type side struct {
 	hookedOut bool
 }
 
-// sturdy is how much of the end of an edge, in allowances, tells the direction in which its
-// line is ruled on.
-const sturdy = 0.25
+// sturdy returns how long the steps of an edge must be, in mm, for its last one to tell the
+// direction in which a line d inside it is ruled on: a quarter of that, or 6 mm.
+func sturdy(d float64) float64 { return min(d/4, 6) }
 
 // newSide reckons the side along an edge whose points the file gives.
 func newSide(e piece.Edge, given line) side {
@@ -60,9 +60,9 @@ func newSide(e piece.Edge, given line) side {
 		return l, given
 	}
 	of, steps := along(s.hookedOut)
-	s.out = ruledWay(of, steps, sturdy*s.d)
+	s.out = ruledWay(of, steps, sturdy(s.d))
 	of, steps = along(s.hookedIn)
-	s.in = -ruledWay(of.reversed(), steps.reversed(), sturdy*s.d)
+	s.in = -ruledWay(of.reversed(), steps.reversed(), sturdy(s.d))
 	return s
 }
 

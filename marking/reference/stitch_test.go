@@ -105,6 +105,9 @@ func holdPiece(text string) verdict {
 		}
 	}
 	v.acrossTheGarment(p, sewn, drawn)
+	for k, e := range made.Edges {
+		v.turnLine(p, k, e, given[e.Key], taken)
+	}
 	return v
 }
 

@@ -47,7 +47,7 @@ func TestTemplatesAgainstStrokes(t *testing.T) {
 		}
 		for _, one := range pattern.Pieces {
 			marked := slices.ContainsFunc(one.Edges, func(e piece.Edge) bool { return e.Marked })
-			flat := !one.Finished || len(one.Tucks)+len(one.Pleatings) == 0 || one.Block != nil
+			flat := !one.DrawnFinished || len(one.TuckRows)+len(one.PleatRows) == 0 || one.Block != nil
 			if !marked || !flat || one.Whole {
 				continue
 			}
