@@ -63,18 +63,18 @@ func isPricked(role mark.Role) bool {
 // pricked returns the marking with dots along its lines, no farther apart than
 // spacing mm, and with some more notes.
 func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
-	trees := make([]*plane.Tree, len(m.Marks))
-	for i, mark := range m.Marks {
-		trees[i] = plane.NewTree(mark.Path)
-	}
-	marks := slices.Clone(m.Marks)
-	for i, theMark := range m.Marks {
-		if !isPricked(theMark.Role) || trees[i].Length() < sameDot {
-			continue
+	var lines []*plane.Tree // that are pricked
+	for _, line := range m.Marks {
+		if isPricked(line.Role) {
+			lines = append(lines, plane.NewTree(line.Path))
 		}
-		marks = append(marks, mark.Mark{Role: mark.Prick, Path: dotsAlong(trees[i], fixedDots(m.Marks, trees, i), spacing)})
 	}
-	m.Marks = marks
+	m.Marks = slices.Clone(m.Marks)
+	for _, line := range lines {
+		if line.Length() >= sameDot {
+			m.Add(mark.Prick, "", dotsAlong(line, fixedDots(line, lines), spacing))
+		}
+	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
 	m = m.Noted(
@@ -83,12 +83,11 @@ func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
 	return m.Noted(more...)
 }
 
-// fixedDots returns how far along line i a dot must be, in order: at its ends, its
-// corners, and where it meets another line that is pricked.
-func fixedDots(marks []mark.Mark, trees []*plane.Tree, i int) []float64 {
-	tree := trees[i]
-	at := []float64{0, tree.Length()}
-	path := tree.Path()
+// fixedDots returns how far along a line a dot must be, in order: at its ends, its
+// corners, and where it meets another of all lines.
+func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
+	at := []float64{0, line.Length()}
+	path := line.Path()
 	along := 0.0
 	for k := 1; k+1 < len(path); k++ {
 		along += path[k].Distance(path[k-1])
@@ -97,16 +96,16 @@ func fixedDots(marks []mark.Mark, trees []*plane.Tree, i int) []float64 {
 			at = append(at, along)
 		}
 	}
-	for k, other := range trees {
-		if k != i && isPricked(marks[k].Role) {
-			for _, c := range plane.Crossings(tree, other) {
+	for _, other := range all {
+		if other != line {
+			for _, c := range plane.Crossings(line, other) {
 				at = append(at, c.A)
 			}
 		}
 	}
 	slices.Sort(at)
 	at = slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
-	at[len(at)-1] = tree.Length() // not a crossing close before it
+	at[len(at)-1] = line.Length() // not a crossing close before it
 	return at
 }
 

@@ -7,7 +7,6 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
-	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
@@ -57,19 +56,19 @@ func sampledKinds(pattern *garment.Pattern) []*sampledKind {
 	var kinds []*sampledKind
 	known := map[key]*sampledKind{}
 	for i := range pattern.Pieces {
-		piece := &pattern.Pieces[i]
-		for _, t := range piece.TuckRows {
+		p := &pattern.Pieces[i]
+		for _, t := range p.TuckRows {
 			if t.Sampled || !WantsSample(t) {
 				continue
 			}
 			alike := key{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
 			k := known[alike]
 			if k == nil {
-				k = &sampledKind{tuck: t, piece: piece}
+				k = &sampledKind{tuck: t, piece: p}
 				known[alike] = k
 				kinds = append(kinds, k)
 			}
-			k.tables = append(k.tables, "["+fault.Place{Path: "piece"}.Under(piece.Key).Under("tuck").Under(t.Key).Path+"]")
+			k.tables = append(k.tables, "["+fault.Place{Path: "piece"}.Under(p.Key).Under("tuck").Under(t.Key).Path+"]")
 		}
 	}
 	return kinds
@@ -107,20 +106,18 @@ func stripFor(t piece.TuckRow, unit length.Unit) (s sampleStrip, fits bool) {
 // sampleSheet returns the sheet for one kind of tucks; fits is false when not even two
 // of them have room across a sheet.
 func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool) {
-	t, piece := kind.tuck, kind.piece
+	t, p := kind.tuck, kind.piece
 	strip, fits := stripFor(t, unit)
 	if !fits {
 		return m, false
 	}
 	m = mark.Marking{
-		Key:     piece.Key + " " + t.Key + " sample",
-		Name:    fmt.Sprintf("%s: sample of the %s tucks", piece.Name, t.Key),
-		Outline: lay.Rectangle(strip.wide(), sampleHigh),
+		Key:     p.Key + " " + t.Key + " sample",
+		Name:    fmt.Sprintf("%s: sample of the %s tucks", p.Name, t.Key),
+		Outline: plane.Path{{}, {X: strip.wide()}, {X: strip.wide(), Y: sampleHigh}, {Y: sampleHigh}, {}},
 		Form:    sampleFormOf(kind, strip, unit),
 	}
-	for i := 1; i < len(m.Outline); i++ {
-		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
-	}
+	cutAllRound(&m)
 	across := func(role mark.Role, name string, x float64) {
 		m.Add(role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
 	}

@@ -20,7 +20,7 @@ const leastAligned = 20.0
 // templateShape is the outline of a template.
 type templateShape struct {
 	outline piece.Ring
-	sewn    []bool // of each edge: the template ends at its stitch line
+	sewn    map[int]bool // the edges at whose stitch lines it ends
 	// parted are the marked edges that stay as they are cut because folds part their
 	// lines, crossed those whose lines cross that of another marked edge.
 	parted, crossed []string
@@ -29,7 +29,7 @@ type templateShape struct {
 // templateShapeOf returns the outline of a piece's template, from the piece as it lies
 // when it is marked.
 func templateShapeOf(p *piece.Piece) templateShape {
-	s := templateShape{outline: p.Flat.Outline, sewn: make([]bool, len(p.Edges))}
+	s := templateShape{outline: p.Flat.Outline, sewn: map[int]bool{}}
 	for _, group := range markedGroups(p) {
 		if outline, ok := cutAlong(p, s.outline, group); ok {
 			s.outline = outline
@@ -123,14 +123,17 @@ func replaced(outline piece.Ring, group []int, line piece.Ring) (cut piece.Ring,
 func joinedLines(p *piece.Piece, group []int) (line piece.Ring, ok bool) {
 	n := len(group)
 	round := n == len(p.Edges)
-	trees := make([]*plane.Tree, n)
-	parts := make([]piece.Stretch, n)
+	type seam struct {
+		line *plane.Tree
+		part piece.Stretch // of it, between its neighbours
+	}
+	seams := make([]seam, n)
 	for k, i := range group {
 		if len(p.Flat.Lines[i]) != 1 {
 			return piece.Ring{}, false
 		}
-		trees[k] = plane.NewTree(p.Flat.Lines[i][0])
-		parts[k] = piece.Stretch{From: 0, To: trees[k].Length()}
+		line := plane.NewTree(p.Flat.Lines[i][0])
+		seams[k] = seam{line, piece.Stretch{From: 0, To: line.Length()}}
 	}
 	for k := range n {
 		next := (k + 1) % n
@@ -138,12 +141,12 @@ func joinedLines(p *piece.Piece, group []int) (line piece.Ring, ok bool) {
 			break
 		}
 		// The last crossing of the one that is the first of the other: at the corner.
-		if c := plane.Crossings(trees[k], trees[next]); len(c) > 0 && n > 1 {
-			parts[k].To, parts[next].From = c[len(c)-1].A, c[len(c)-1].B
+		if c := plane.Crossings(seams[k].line, seams[next].line); len(c) > 0 && n > 1 {
+			seams[k].part.To, seams[next].part.From = c[len(c)-1].A, c[len(c)-1].B
 		}
 	}
 	for k, i := range group {
-		part := trees[k].Path().Between(parts[k].From, parts[k].To)
+		part := seams[k].line.Path().Between(seams[k].part.From, seams[k].part.To)
 		if len(part) == 0 {
 			return piece.Ring{}, false
 		}

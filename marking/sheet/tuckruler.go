@@ -11,7 +11,6 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
-	"tuckmark/marking/plane"
 )
 
 // Rules of this file. The tuck ruler is a strip that has a tick at every line of a block,
@@ -26,15 +25,13 @@ const (
 // tuckRuler returns the tuck ruler of a piece.
 func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	b := p.Block
-	us, _ := linesOf(b)
+	us, _ := linesReach(b)
 	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
 	if b.Group.OnAxis {
 		wide.From = 0
 	}
 	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
-	for i := 1; i < len(m.Outline); i++ {
-		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
-	}
+	cutAllRound(&m)
 	for _, line := range baseLines(p) {
 		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
 			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))

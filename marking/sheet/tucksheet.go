@@ -33,7 +33,7 @@ type tuckPaper struct {
 
 // tuckPaperOf returns how far the tuck sheet of a block reaches.
 func tuckPaperOf(b *piece.Block) tuckPaper {
-	us, vs := linesOf(b)
+	us, vs := linesReach(b)
 	t := besides(b, us)
 	t.below = vs
 	if b.Up > 0 {
@@ -51,8 +51,8 @@ func tuckPaperOf(b *piece.Block) tuckPaper {
 	return t
 }
 
-// linesOf returns the stretches of u and v over which a block carries lines.
-func linesOf(b *piece.Block) (us, vs piece.Stretch) {
+// linesReach returns the stretches of u and v over which a block carries lines.
+func linesReach(b *piece.Block) (us, vs piece.Stretch) {
 	vs = piece.Stretch{From: b.UpperEdge(), To: b.UpperEdge()}
 	for _, r := range b.Group.Rows {
 		for _, f := range r.Folds {

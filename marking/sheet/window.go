@@ -49,6 +49,7 @@ func hasWindows(role mark.Role) bool {
 type windowed struct {
 	mark mark.Mark
 	tree *plane.Tree
+	open []piece.Stretch // where its windows lie; nil where it has none
 }
 
 // openings are the windows and ticks of a template, and the holes at the ends of lines
@@ -61,30 +62,29 @@ type openings struct {
 
 // openingsFor finds the windows and ticks of lines in a template with an outline.
 func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
-	var all []windowed
+	var all []*windowed
 	for _, m := range lines {
 		if tree := plane.NewTree(m.Path); tree.Length() > piece.LeastLine {
-			all = append(all, windowed{m, tree})
+			all = append(all, &windowed{mark: m, tree: tree})
 		}
 	}
-	stretches := make([][]piece.Stretch, len(all))
-	every := func(int) bool { return true }
-	for i, w := range all {
-		stretches[i] = w.room(outline, linesNear(all, i, every))
+	for _, w := range all {
+		w.open = w.room(outline, all)
 	}
 	// A line that has no windows does not stand in the way of another: but for those
 	// of its own role, so that of a row all lines are marked in one way.
-	for i, w := range all {
-		if stretches[i] == nil {
-			rival := func(k int) bool { return stretches[k] != nil || all[k].mark.Role == w.mark.Role }
-			stretches[i] = w.room(outline, linesNear(all, i, rival))
+	for _, w := range all {
+		if w.open == nil {
+			w.open = w.room(outline, slices.DeleteFunc(slices.Clone(all), func(other *windowed) bool {
+				return other.open == nil && other.mark.Role != w.mark.Role
+			}))
 		}
 	}
 	var o openings
-	for i, w := range all {
+	for _, w := range all {
 		switch {
-		case stretches[i] != nil:
-			for _, s := range stretches[i] {
+		case w.open != nil:
+			for _, s := range w.open {
 				o.windows = append(o.windows, w.windowsIn(s)...)
 			}
 		case w.mark.Path.Straightness() <= piece.Straightness:
@@ -100,12 +100,12 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 	return o
 }
 
-// linesNear returns the lines that may be too near to line i, of those that count.
-func linesNear(all []windowed, i int, counts func(k int) bool) []*plane.Tree {
-	reach := all[i].tree.Bounds().Grown(windowApart + 2*windowWidth)
+// near returns those of some other lines that may be too near to this one.
+func (w *windowed) near(others []*windowed) []*plane.Tree {
+	reach := w.tree.Bounds().Grown(windowApart + 2*windowWidth)
 	var trees []*plane.Tree
-	for k, other := range all {
-		if k != i && counts(k) && other.tree.Bounds().Meets(reach) {
+	for _, other := range others {
+		if other != w && other.tree.Bounds().Meets(reach) {
 			trees = append(trees, other.tree)
 		}
 	}
@@ -120,9 +120,11 @@ func nameOf(m mark.Mark) string {
 	return m.Role.String()
 }
 
-// room returns the stretches of the line that windows have room in; nil where that is
-// less than windowShare of it. Windows of other lines may lie on either side of these.
-func (w windowed) room(outline *plane.Tree, near []*plane.Tree) []piece.Stretch {
+// room returns the stretches of the line that windows have room in beside some others;
+// nil where that is less than windowShare of it. Windows of other lines may lie on either
+// side of these.
+func (w *windowed) room(outline *plane.Tree, others []*windowed) []piece.Stretch {
+	near := w.near(others)
 	length := w.tree.Length()
 	path := w.mark.Path
 	if length < 2*comesBack && path[0].Distance(path[len(path)-1]) < length/2 {
@@ -188,7 +190,7 @@ func comingBack(places []plane.Point, step float64) []bool {
 }
 
 // windowsIn returns the windows in a stretch of the line, all of one length.
-func (w windowed) windowsIn(s piece.Stretch) []mark.Mark {
+func (w *windowed) windowsIn(s piece.Stretch) []mark.Mark {
 	count := math.Max(1, math.Ceil((s.To-s.From+windowBridge)/(windowLength+windowBridge)))
 	long := (s.To - s.From - (count-1)*windowBridge) / count
 	var all []mark.Mark
@@ -207,7 +209,7 @@ func (w windowed) windowsIn(s piece.Stretch) []mark.Mark {
 
 // ticks returns the ticks of a straight line: from where it comes out at the edge of
 // the template, either way, inward; and a hole at each end that lies inside.
-func (w windowed) ticks(outline *plane.Tree) (ticks, holes []mark.Mark) {
+func (w *windowed) ticks(outline *plane.Tree) (ticks, holes []mark.Mark) {
 	path := w.mark.Path
 	a, b := path[0], path[len(path)-1]
 	for _, end := range []struct{ at, out plane.Point }{{a, a.Sub(b).Unit()}, {b, b.Sub(a).Unit()}} {
