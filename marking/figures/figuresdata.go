@@ -319,10 +319,10 @@ func pieceData(p *piece.Piece, unit length.Unit) PieceData {
 		})
 	}
 	for _, t := range p.TuckRows {
-		d.Tucks = append(d.Tucks, foldSetData(t.Row, "tuck", t.Width, tuckPlaces(t, unit), unit))
+		d.Tucks = append(d.Tucks, foldSetData(t.FoldRow, "tuck", t.Width, tuckPlaces(t, unit), unit))
 	}
 	for _, pl := range p.PleatRows {
-		d.Pleats = append(d.Pleats, foldSetData(pl.Row, pl.Kind.String(), pl.Depth, pleatingPlaces(pl, unit), unit))
+		d.Pleats = append(d.Pleats, foldSetData(pl.FoldRow, pl.Kind.String(), pl.Depth, pleatingPlaces(pl, unit), unit))
 	}
 	for _, pl := range p.EdgePleats {
 		d.EdgePleat = append(d.EdgePleat, PleatData{

@@ -28,7 +28,7 @@ type FoldPlace struct {
 // tuckPlaces lists where the tucks of a set lie.
 func tuckPlaces(t piece.TuckRow, unit length.Unit) []FoldPlace {
 	var all []FoldPlace
-	for k, f := range t.Row.Folds {
+	for k, f := range t.Folds {
 		p := FoldPlace{Number: k + 1, Fold: unit.Amount(f.At), Sewn: unit.Amount(f.Stitching)}
 		for _, l := range f.Lines {
 			if l.Role == mark.TuckStitch {
@@ -43,7 +43,7 @@ func tuckPlaces(t piece.TuckRow, unit length.Unit) []FoldPlace {
 // pleatingPlaces lists where the pleats of a row lie; a box or inverted one has two folds.
 func pleatingPlaces(p piece.PleatRow, unit length.Unit) []FoldPlace {
 	var all []FoldPlace
-	for _, f := range p.Row.Folds {
+	for _, f := range p.Folds {
 		all = append(all, FoldPlace{
 			Number: f.Number + 1, Fold: unit.Amount(f.At), Others: []length.Amount{unit.Amount(f.Placement())}, Sewn: unit.Amount(f.Stitching),
 		})
@@ -91,10 +91,10 @@ func offLine(places []FoldPlace) []mark.Sentence {
 func tuckTable(t piece.TuckRow, p *piece.Piece, unit length.Unit, w Wording) mark.Table {
 	table := mark.Table{
 		Title: p.Name + ", " + sheet.DescribeTuck(t, w.names(unit))[0],
-		Heads: []string{"from " + t.Row.Base.Name, "stitch", "fold", "stitch", "when sewn"},
+		Heads: []string{"from " + t.Base.Name, "stitch", "fold", "stitch", "when sewn"},
 	}
 	if t.Twin {
-		table.Heads = []string{"from " + t.Row.Base.Name, "fold", "when sewn"}
+		table.Heads = []string{"from " + t.Base.Name, "fold", "when sewn"}
 	}
 	places := tuckPlaces(t, unit)
 	for _, place := range places {
@@ -111,16 +111,16 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, unit length.Unit, w Wording) mar
 		table.Rows = append(table.Rows, mark.Row{Cells: append(cells, w.cell(place.Sewn))})
 	}
 	each := "each"
-	if t.Row.InAll() == 1 {
+	if t.InAll() == 1 {
 		each = "it"
 	}
 	deep := fmt.Sprintf("stitch %s %s from its fold", each, w.names(unit)(t.Width))
 	if t.Twin {
 		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
 	}
-	takes := takenByFolds(t.Row, unit, t.Takes, w)
+	takes := takenByFolds(t.FoldRow, unit, t.Takes, w)
 	if t.Sampled {
-		takes = takenByRow(t.Row, unit, w) // one takes less than a ruler shows
+		takes = takenByRow(t.FoldRow, unit, w) // one takes less than a ruler shows
 	}
 	table.Lines = append(offLine(places), mark.Sentence{Text: deep}, mark.Sentence{Text: takes})
 	for _, part := range sheet.DescribeTuck(t, w.names(unit))[1:] {
@@ -135,7 +135,7 @@ func takenByRow(r piece.FoldRow, unit length.Unit, w Wording) string {
 	if n == 1 {
 		return "it takes up " + w.length(together)
 	}
-	return fmt.Sprintf("%s together take up %s", wording.Counted(n, r.Kind.String()), w.length(together))
+	return fmt.Sprintf("%s together take up %s", wording.Counted(n, r.Makes.String()), w.length(together))
 }
 
 // takenByFolds says what the folds of a row take up, each and together.
@@ -155,7 +155,7 @@ func takenByFolds(r piece.FoldRow, unit length.Unit, each float64, w Wording) st
 func pleatingTable(p piece.PleatRow, pc *piece.Piece, unit length.Unit, w Wording) mark.Table {
 	table := mark.Table{
 		Title: pc.Name + ", " + sheet.DescribePleating(p, w.names(unit))[0],
-		Heads: []string{"from " + p.Row.Base.Name, "fold", "laid to", "when laid"},
+		Heads: []string{"from " + p.Base.Name, "fold", "laid to", "when laid"},
 	}
 	places := pleatingPlaces(p, unit)
 	for _, place := range places {
@@ -167,7 +167,7 @@ func pleatingTable(p piece.PleatRow, pc *piece.Piece, unit length.Unit, w Wordin
 	if p.Kind != source.KnifePleat {
 		each = 4 * p.Depth
 	}
-	table.Lines = append(offLine(places), mark.Sentence{Text: takenByFolds(p.Row, unit, each, w)})
+	table.Lines = append(offLine(places), mark.Sentence{Text: takenByFolds(p.FoldRow, unit, each, w)})
 	for _, part := range sheet.DescribePleating(p, w.names(unit))[1:] {
 		table.Lines = append(table.Lines, mark.Sentence{Text: part})
 	}

@@ -61,7 +61,7 @@ func tuckKinds(p *garment.Pattern) []*tuckKind {
 					continue
 				}
 				what := "tucks"
-				if t.Count == 1 && !t.Row.Mirrored {
+				if t.Count == 1 && !t.Mirrored {
 					what = "tuck"
 				}
 				visit(t, fmt.Sprintf("the %s %s of %s", t.Key, what, piece.Name))

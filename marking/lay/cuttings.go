@@ -90,7 +90,7 @@ func CutList(p *garment.Pattern) (torn, cut []Cutting) {
 
 // extentBy returns the size of a shape across a direction and along it.
 func extentBy(p plane.Path, direction plane.Point) (across, along float64) {
-	us, vs := piece.BaseLine{Along: direction, Out: direction.Left()}.Extent(p)
+	us, vs := piece.Frame{Along: direction, Out: direction.Left()}.Extent(p)
 	return us.To - us.From, vs.To - vs.From
 }
 

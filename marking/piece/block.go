@@ -20,6 +20,7 @@ import (
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {
+	Frame             // of its folds: u across them, v along them
 	Width     float64 // across the tucks, as torn
 	Length    float64 // along the tucks
 	TakeUp    float64 // of all tucks of the whole block
@@ -31,9 +32,9 @@ type Block struct {
 	Cut       int     // how many blocks
 	Measured  *MeasuredTop
 
-	Group  FlatGroup
-	Us, vs Stretch // of the finished piece as it is drawn
-	Up     float64 // +1 where the top edge lies at greater v
+	Group      FlatGroup
+	Wide, Long Stretch // of the finished piece as it is drawn
+	Up         float64 // +1 where the top edge lies at greater v
 }
 
 // MeasuredTop is what the top edge of a block measured once it was stitched.
@@ -73,11 +74,11 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 		found.Add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	b := &Block{Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
+	b := &Block{Frame: all[0].Frame, Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
 	if bs.Ends.Given() {
 		b.Ends = bs.Ends.V
 	}
-	b.Us, b.vs = extentOf(piece.Outline, b.u, b.V)
+	b.Wide, b.Long = b.Extent(piece.Outline)
 	if piece.OnFold && !b.Group.OnAxis && !b.openOut(piece, found) {
 		return
 	}
@@ -91,9 +92,9 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 
 // takeSizes works out how large the block is torn.
 func (b *Block) takeSizes(unit length.Unit) {
-	b.Widest = b.Us.To - b.Us.From
+	b.Widest = b.Wide.To - b.Wide.From
 	if b.Group.OnAxis {
-		b.Widest = 2 * b.Us.To
+		b.Widest = 2 * b.Wide.To
 	}
 	folds := b.Group.Folding.Folds()
 	b.FoldCount = len(folds)
@@ -102,7 +103,7 @@ func (b *Block) takeSizes(unit length.Unit) {
 	}
 	// What is torn must be readable on a ruler: a hair more is no harm.
 	b.Width = unit.Up(b.Widest + b.TakeUp + 2*b.Sides)
-	b.Length = unit.Up(b.vs.To - b.vs.From + 2*b.Ends)
+	b.Length = unit.Up(b.Long.To - b.Long.From + 2*b.Ends)
 	b.Top = b.Width - b.TakeUp
 }
 
@@ -132,12 +133,12 @@ func (b *Block) openOut(piece *Piece, found *Findings) bool {
 	for _, r := range b.Group.Rows {
 		if r.Folds[0].End.Given {
 			found.Add(r.ends.Length.Place, "draw the whole piece, or have them run from edge to edge",
-				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.Kind)
+				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.Makes)
 			return false
 		}
 	}
 	axis := b.V(piece.Edges[piece.EdgeOnFold()].Path[0])
-	b.vs = Stretch{min(b.vs.From, 2*axis-b.vs.To), max(b.vs.To, 2*axis-b.vs.From)}
+	b.Long = Stretch{min(b.Long.From, 2*axis-b.Long.To), max(b.Long.To, 2*axis-b.Long.From)}
 	return true
 }
 
@@ -146,10 +147,10 @@ func (b *Block) openOut(piece *Piece, found *Findings) bool {
 func (f FoldGroup) up() float64 {
 	for _, r := range f.Rows {
 		if end := r.Folds[0].End; end.Given {
-			return -math.Copysign(1, r.Base.Along.Mul(end.down).Dot(f.Out.Left()))
+			return -math.Copysign(1, r.Base.Along.Mul(end.down).Dot(f.Along))
 		}
 	}
-	if v := f.Out.Left(); v.Y < -SamePoint || math.Abs(v.Y) <= SamePoint && v.X < 0 {
+	if v := f.Along; v.Y < -SamePoint || math.Abs(v.Y) <= SamePoint && v.X < 0 {
 		return -1
 	}
 	return 1
@@ -187,7 +188,7 @@ func (b *Block) Tear(unit length.Unit) string {
 
 // allTucks reports whether none of the folds of the block is a pleat.
 func (b *Block) allTucks() bool {
-	return !slices.ContainsFunc(b.Group.Rows, func(r FoldRow) bool { return r.Kind != TuckFolds })
+	return !slices.ContainsFunc(b.Group.Rows, func(r FoldRow) bool { return r.Makes != TuckFolds })
 }
 
 // What names the folds of the block: "tucks", or "folds" where some are pleats.
@@ -262,18 +263,18 @@ func (b *Block) SideAllowance(piece *Piece) float64 {
 		if side < 0 && b.Group.OnAxis {
 			continue // the centre
 		}
-		widest := b.Us.To
+		widest := b.Wide.To
 		if side < 0 {
-			widest = b.Us.From
+			widest = b.Wide.From
 		}
 		steepest, allowance := -1.0, 0.0
 		for _, e := range piece.Edges {
 			for i := 1; i < len(e.Path); i++ {
-				from, to := b.u(e.Path[i-1]), b.u(e.Path[i])
+				from, to := b.U(e.Path[i-1]), b.U(e.Path[i])
 				if side*(widest-from) > SamePoint && side*(widest-to) > SamePoint {
 					continue
 				}
-				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Group.Out.Left())
+				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Along)
 				if math.Abs(along) > steepest {
 					steepest, allowance = math.Abs(along), e.Allowance
 				}

@@ -35,7 +35,7 @@ func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) 
 	e := piece.Edges[i]
 	begin, along, meets := r.Base.meets(piece.Outline, e.Line)
 	if i == r.Base.Edge || !meets {
-		found.Add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.Kind.String()+"s begin",
+		found.Add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.Makes.String()+"s begin",
 			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.Base.Name)
 		return r, false
 	}
@@ -84,7 +84,7 @@ func following(r FoldRow, line *plane.Tree, end FoldEnd, u, reach float64) (floa
 	fold := plane.NewTree(plane.Path{r.Base.At(u, end.begin-reach), r.Base.At(u, end.begin+reach)})
 	length, met := math.Inf(-1), false
 	for _, c := range plane.Crossings(line, fold) {
-		length, met = math.Max(length, end.down*(r.Base.v(c.At)-end.begin)), true
+		length, met = math.Max(length, end.down*(r.Base.V(c.At)-end.begin)), true
 	}
 	return length, met
 }
@@ -131,12 +131,12 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 	if highest > end.length-SamePoint {
 		found.Add(r.place, howManyFit(f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.Length(u), r.Base.Name, below(found.Length, highest), r.ends.Below.V, r.Kind, below(found.Written, end.length))
+			r.name(f), found.Length(u), r.Base.Name, below(found.Length, highest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
 		return
 	}
-	found.Add(r.ends.Length.Place, r.Kind.String()+"s end on the piece, below the edge they begin at",
+	found.Add(r.ends.Length.Place, r.Makes.String()+"s end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.Kind, f.Number+1, found.Length(u), r.Base.Name, below(found.Length, lowest), r.ends.Below.V, r.Kind, below(found.Written, end.length))
+		r.Makes, f.Number+1, found.Length(u), r.Base.Name, below(found.Length, lowest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

@@ -19,10 +19,9 @@ import (
 
 // FoldGroup is the rows of a piece that run the same way.
 type FoldGroup struct {
+	Frame  // its origin lies on a line that rows are measured from, and they run along it
 	Rows   []FoldRow
-	Origin plane.Point
-	Out    plane.Point
-	OnAxis bool // the rows run along the fold of the cloth, which is the origin
+	OnAxis bool // the rows run along the fold of the cloth, on which the origin lies
 }
 
 // FlatGroup is a folding whose rows have found their places on the flat cloth.
@@ -52,11 +51,11 @@ func foldings(piece *Piece, rows []FoldRow) []FoldGroup {
 			return math.Abs(f.Out.Cross(r.Base.Out))*extent < aligned
 		})
 		if i < 0 {
-			f := FoldGroup{Origin: r.Base.origin, Out: r.Base.Out}
+			f := FoldGroup{Frame: Frame{r.Base.Origin, r.Base.Out, r.Base.Out.Left()}}
 			if axis := piece.EdgeOnFold(); axis >= 0 {
 				e := piece.Edges[axis].Path
 				if in := Inward(e); math.Abs(in.Cross(f.Out))*extent < aligned {
-					f.Origin, f.Out, f.OnAxis = e[0], in, true
+					f.Frame, f.OnAxis = Frame{e[0], in, in.Left()}, true
 				}
 			}
 			i = len(all)
@@ -77,7 +76,7 @@ func (p *Piece) EdgeOnFold() int {
 func (f FoldGroup) side(r FoldRow) float64 { return math.Copysign(1, r.Base.Out.Dot(f.Out)) }
 
 // Offset is the u of the base of a row.
-func (f FoldGroup) Offset(r FoldRow) float64 { return r.Base.origin.Sub(f.Origin).Dot(f.Out) }
+func (f FoldGroup) Offset(r FoldRow) float64 { return f.U(r.Base.Origin) }
 
 // placed is a fold at its place in a folding.
 type placed struct {
@@ -124,8 +123,8 @@ func (f FoldGroup) plane(p placed, at float64) plane.Fold {
 		From: math.Inf(-1), To: math.Inf(1),
 	}
 	if p.End.Given {
-		level := p.row.Base.At(0, p.End.V).Sub(f.Origin).Dot(f.Out.Left())
-		if p.row.Base.Along.Mul(p.End.down).Dot(f.Out.Left()) > 0 {
+		level := f.V(p.row.Base.At(0, p.End.V))
+		if p.row.Base.Along.Mul(p.End.down).Dot(f.Along) > 0 {
 			one.To = level
 		} else {
 			one.From = level
@@ -160,7 +159,7 @@ func (f FoldGroup) folded() (settled FoldGroup, folded *plane.Folding, ok bool) 
 	folded = plane.NewFolding(f.Origin, f.Out, all)
 	for i := range strips {
 		p := &strips[i]
-		base := folded.U(folded.DrawnIn(p.row.Base.origin))
+		base := folded.U(folded.DrawnIn(p.row.Base.Origin))
 		p.Stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
 	}
 	return f.stitched(strips), folded, true
@@ -219,7 +218,7 @@ func (f FoldGroup) flattened(found *Findings) (FlatGroup, bool) {
 				flat.moved[i] = f.Out.Mul(order.shiftOf(k, shift))
 			}
 		}
-		flat.Rows[i].Base.origin = r.Base.origin.Add(flat.moved[i])
+		flat.Rows[i].Base.Origin = r.Base.Origin.Add(flat.moved[i])
 	}
 	return flat, true
 }
@@ -252,7 +251,7 @@ func (o foldOrder) check(found *Findings) bool {
 			a, b := o.folds[i-1].row, o.folds[i].row
 			found.Add(b.place, "measure both rows from the same line",
 				"the %ss of %q lie between %q and the %ss of %q, which are measured from there",
-				b.Kind, b.Key, a.Base.Name, a.Kind, a.Key)
+				b.Makes, b.Key, a.Base.Name, a.Makes, a.Key)
 			return false
 		}
 	}

@@ -30,7 +30,7 @@ func (k FoldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
 
 // FoldRow is folds made alike beside one line, as the piece is drawn.
 type FoldRow struct {
-	Kind     FoldKind
+	Makes    FoldKind
 	Key      string
 	place    fault.Place
 	nth      int // among the rows of the piece: its tucks, then the pleats across it
@@ -81,14 +81,14 @@ func (f Fold) Placement() float64 { return f.Near + f.Far() - f.At }
 // "yoke"".
 func (r FoldRow) nameElsewhere(f Fold) string {
 	if r.Count == 1 {
-		return fmt.Sprintf("the %s %q", r.Kind, r.Key)
+		return fmt.Sprintf("the %s %q", r.Makes, r.Key)
 	}
-	return fmt.Sprintf("%s %d of %q", r.Kind, f.Number+1, r.Key)
+	return fmt.Sprintf("%s %d of %q", r.Makes, f.Number+1, r.Key)
 }
 
 // stitchingName is what a maker calls the line that the flap of a fold lies beside.
 func (r FoldRow) stitchingName() string {
-	if r.Kind == PleatFolds {
+	if r.Makes == PleatFolds {
 		return "placement line"
 	}
 	return "stitching"
@@ -165,19 +165,19 @@ func (r FoldRow) stitchedAs(other FoldRow) FoldRow {
 // name names one fold of a row in a message: "tuck 3 of 6".
 func (r FoldRow) name(f Fold) string {
 	if r.Count == 1 {
-		return "the " + r.Kind.String()
+		return "the " + r.Makes.String()
 	}
-	return fmt.Sprintf("%s %d of %d", r.Kind, f.Number+1, r.Count)
+	return fmt.Sprintf("%s %d of %d", r.Makes, f.Number+1, r.Count)
 }
 
 // FoldRows returns the rows of a piece: its tucks, then the pleats across it.
 func (p *Piece) FoldRows() []FoldRow {
 	var rows []FoldRow
 	for _, t := range p.TuckRows {
-		rows = append(rows, t.Row)
+		rows = append(rows, t.FoldRow)
 	}
 	for _, pleats := range p.PleatRows {
-		rows = append(rows, pleats.Row)
+		rows = append(rows, pleats.FoldRow)
 	}
 	return rows
 }

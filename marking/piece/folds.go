@@ -196,7 +196,7 @@ func (f FoldGroup) carriedOn(earlier *plane.Folding) FoldGroup {
 	f.Origin = earlier.DrawnIn(f.Origin)
 	f.Rows = slices.Clone(f.Rows)
 	for i := range f.Rows {
-		f.Rows[i].Base.origin = earlier.DrawnIn(f.Rows[i].Base.origin)
+		f.Rows[i].Base.Origin = earlier.DrawnIn(f.Rows[i].Base.Origin)
 	}
 	return f
 }
@@ -296,7 +296,7 @@ func checkSquare(all []FoldGroup, found *Findings) bool {
 				a, b := g.Rows[0], f.Rows[0]
 				found.Add(b.place, `draw the piece flat, with the room its folds take, and write drawn = "flat"`,
 					"the %ss of %q run neither along those of %q nor square to them, so nothing says how the flat piece lies",
-					b.Kind, b.Key, a.Key)
+					b.Makes, b.Key, a.Key)
 				return false
 			}
 		}
@@ -364,13 +364,13 @@ func (f FoldGroup) carriedBack(later *plane.Folding) FoldGroup {
 	for i := range f.Rows {
 		r := &f.Rows[i]
 		r.Folds = slices.Clone(r.Folds)
-		origin := later.Flat(r.Base.origin)
+		origin := later.Flat(r.Base.Origin)
 		for k := range r.Folds {
 			if end := &r.Folds[k].End; end.Given {
 				end.V = later.Flat(r.Base.At(0, end.V)).Sub(origin).Dot(r.Base.Along)
 			}
 		}
-		r.Base.origin = origin
+		r.Base.Origin = origin
 	}
 	return f
 }
@@ -419,7 +419,7 @@ func clearPatches(piece *Piece, all []FlatGroup, found *Findings) (patches []pla
 				continue
 			}
 			if r := f.Rows[0]; !told[p.Key] {
-				found.Add(p.place, "move one of the two", "the pleat lies under or across the %ss of %q", r.Kind, r.Key)
+				found.Add(p.place, "move one of the two", "the pleat lies under or across the %ss of %q", r.Makes, r.Key)
 			}
 			told[p.Key], ok = true, false
 			break

@@ -76,7 +76,7 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 	for _, m := range marks {
 		trees = append(trees, plane.NewTree(m.Path))
 	}
-	b := BaseLine{Along: grain, Out: grain.Left()}
+	b := Frame{Along: grain, Out: grain.Left()}
 	us, _ := b.Extent(outline.Path())
 	var best plane.Path
 	bestScore := math.Inf(-1)
@@ -85,7 +85,7 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 		for _, s := range b.Chords(outline, u) {
 			long := math.Min(longestGrain, (s.To-s.From)*grainShare)
 			middle := (s.From + s.To) / 2
-			line := plane.Path{b.At(u, middle-long/2), b.At(u, middle+long/2)}
+			line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
 			if score := grainScore(line, trees); score > bestScore {
 				best, bestScore = line, score
 			}

@@ -18,6 +18,16 @@ type Line struct {
 	FinishedLength float64
 }
 
+// Line returns the line with that key, or nil.
+func (p *Piece) Line(key string) *Line {
+	for i := range p.Lines {
+		if p.Lines[i].Key == key {
+			return &p.Lines[i]
+		}
+	}
+	return nil
+}
+
 // lineRoles says what each kind of line is drawn as.
 var lineRoles = [...]mark.Role{source.FoldLine: mark.Fold, source.CentreLine: mark.Centre, source.PlacementLine: mark.Placement, source.StitchLine: mark.Stitch}
 

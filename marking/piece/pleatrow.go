@@ -22,18 +22,15 @@ import (
 
 // PleatRow is a row of pleats across a whole piece.
 type PleatRow struct {
-	Key   string
+	FoldRow
 	Kind  source.PleatKind
 	Depth float64
-	Count int
 	First float64      // from the base to the first fold line, or to the middle of the first box, flat
 	Space float64      // from pleat to pleat, flat
 	Gap   float64      // of cloth that shows between two pleats
 	Press source.Press // of knife pleats
 	Each  []PleatLines
 	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
-
-	Row FoldRow
 }
 
 // PleatLines are the lines of one fold on the flat cloth.
@@ -44,13 +41,14 @@ type PleatLines struct {
 }
 
 // TakeUp returns how much cloth the whole row takes, in mm.
-func (p PleatRow) TakeUp() float64 { return p.Row.takeUp() }
+func (p PleatRow) TakeUp() float64 { return p.takeUp() }
 
 // newPleatRow reads a row of pleats off its part of the file, with its folds as
 // they lie beside its base.
 func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRow, bool) {
 	p := PleatRow{
-		Key: ps.Key, Kind: ps.Kind.V, Depth: ps.Depth.V, Count: 1,
+		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, place: ps.Place, Count: 1, ends: ps.End},
+		Kind:    ps.Kind.V, Depth: ps.Depth.V,
 		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
 	}
 	if ps.Count.Given() {
@@ -68,23 +66,22 @@ func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRo
 		p.Space = ps.Spacing.V
 		p.Gap = p.Space - touching
 	}
-	p.Row = FoldRow{Kind: PleatFolds, Key: p.Key, place: ps.Place, Count: p.Count, ends: ps.End}
 	var ok bool
-	if p.Row.Base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
+	if p.Base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
 		return p, false
 	}
 	for k := range p.Count {
-		p.Row.Folds = append(p.Row.Folds, p.foldsOf(k)...)
+		p.Folds = append(p.Folds, p.foldsOf(k)...)
 	}
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
-	if i := p.Row.Base.Edge; p.First < SamePoint && p.Kind != source.KnifePleat && i >= 0 && piece.Edges[i].OnFold {
-		p.Row.Folds, p.Row.Halved = p.Row.Folds[1:], true
+	if i := p.Base.Edge; p.First < SamePoint && p.Kind != source.KnifePleat && i >= 0 && piece.Edges[i].OnFold {
+		p.Folds, p.Halved = p.Folds[1:], true
 		press := source.PressedToward
 		if p.Kind == source.BoxPleat {
 			press = source.PressedAway
 		}
-		p.Row.Folds[0].Lines = p.fold(0, p.Row.Folds[0].At, press).Lines
+		p.Folds[0].Lines = p.fold(0, p.Folds[0].At, press).Lines
 	}
 	return p, p.fits(piece, found)
 }
@@ -121,14 +118,14 @@ func (p PleatRow) fold(k int, at float64, press source.Press) Fold {
 // fits looks whether the cloth can be folded as the row asks for: within the
 // row, and against the base.
 func (p PleatRow) fits(piece *Piece, found *Findings) bool {
-	folds, base := p.Row.Folds, p.Row.Base
+	folds, base := p.Folds, p.Base
 	takes := 4 * p.Depth
 	if p.Kind == source.KnifePleat {
 		takes = 2 * p.Depth
 	}
 	for i := 1; i < len(folds); i++ {
 		if folds[i].Near < folds[i-1].Far()-SamePoint {
-			found.Add(p.Row.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.Space-p.Gap)),
+			found.Add(p.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.Space-p.Gap)),
 				"the pleats overlap: they lie %s apart, and each takes up %s",
 				found.Written(p.Space), found.Written(takes))
 			return false
@@ -139,7 +136,7 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 		if base.Edge < 0 {
 			hint += ", or measure it from an edge"
 		}
-		found.Add(p.Row.place, hint,
+		found.Add(p.place, hint,
 			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.Length(-folds[0].Near))
 		return false
 	}
@@ -148,7 +145,7 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 
 // with returns the pleats as they were laid, and which way each fold is laid.
 func (p PleatRow) with(laid laidRow) PleatRow {
-	p.Row, p.End = laid.row, laid.end
+	p.FoldRow, p.End = laid.row, laid.end
 	for k, f := range laid.row.Folds {
 		one := PleatLines{Fold: laid.paths(k, mark.PleatFold), Placement: laid.paths(k, mark.Placement)}
 		if len(one.Fold) > 0 {

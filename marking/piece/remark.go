@@ -58,13 +58,13 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		t := &p.TuckRows[i]
 		w.fine(t)
 		w.gap(t)
-		w.tops(t.Row)
+		w.tops(t.FoldRow)
 		w.ends(t)
 		w.hem(t)
 		w.field(t)
 	}
 	for i := range p.PleatRows {
-		w.tops(p.PleatRows[i].Row)
+		w.tops(p.PleatRows[i].FoldRow)
 		w.creases(&p.PleatRows[i])
 	}
 	if p.Block != nil && p.Block.Measured != nil {
@@ -76,7 +76,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
 func (w *warnings) fine(t *TuckRow) {
 	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
-		w.say(t.Row.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
+		w.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
 			w.unit.Names(t.Width), w.unit.Names(narrowestTuck))
 	}
 	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
@@ -89,7 +89,7 @@ func (w *warnings) fine(t *TuckRow) {
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
 	if closest < finestLines-length.Rounding {
-		w.say(t.Row.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.Names(closest), rather)
+		w.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.Names(closest), rather)
 	}
 }
 
@@ -100,7 +100,7 @@ func (w *warnings) gap(t *TuckRow) {
 		if t.Sampled {
 			length = w.unit.Print // what a sample took is no number that somebody chose
 		}
-		w.say(t.Row.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
+		w.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
 			length(-t.Gap), length(t.Takes+t.Width))
 	}
 }
@@ -171,10 +171,10 @@ func (w *warnings) tops(r FoldRow) {
 	}
 	for _, edge := range order {
 		numbers := strays[edge]
-		which := fmt.Sprintf("%s %d", r.Kind, numbers[0]+1)
+		which := fmt.Sprintf("%s %d", r.Makes, numbers[0]+1)
 		verb := "runs"
 		if n := len(numbers); n > 1 {
-			which = fmt.Sprintf("%ss %d to %d", r.Kind, numbers[0]+1, numbers[n-1]+1)
+			which = fmt.Sprintf("%ss %d to %d", r.Makes, numbers[0]+1, numbers[n-1]+1)
 			verb = "run"
 		}
 		first := r.Folds[slices.IndexFunc(r.Folds, func(f Fold) bool { return f.Number == numbers[0] })]
@@ -190,7 +190,7 @@ func (w *warnings) tops(r FoldRow) {
 // nearestOf names what is measured of the nearest of some folds.
 func nearestOf(r FoldRow, numbers []int) string {
 	name := "fold"
-	if r.Kind == TuckFolds {
+	if r.Makes == TuckFolds {
 		name = "stitching"
 	}
 	if len(numbers) > 1 {
@@ -210,7 +210,7 @@ func (w *warnings) drawn(f Fold) float64 {
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
 func (w *warnings) ends(t *TuckRow) {
-	r := t.Row
+	r := t.FoldRow
 	own := w.piece.Edge(r.ends.Below.V)
 	if own < 0 {
 		return
@@ -252,7 +252,7 @@ func (w *warnings) ends(t *TuckRow) {
 
 // hem warns of tucks that lie in a hem, or end in one.
 func (w *warnings) hem(t *TuckRow) {
-	r := t.Row
+	r := t.FoldRow
 	if i := r.Base.Edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
 		if e, near := w.piece.Edges[i], t.First-t.Width; near < e.Allowance-SamePoint {
 			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
@@ -279,7 +279,7 @@ func (w *warnings) hem(t *TuckRow) {
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
-		w.say(p.Row.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
+		w.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }
 
@@ -287,25 +287,25 @@ func (w *warnings) creases(p *PleatRow) {
 // hang, though one more tuck would have room. A straight edge is no neck: there a few
 // tucks in the middle are what is meant.
 func (w *warnings) field(t *TuckRow) {
-	own := w.piece.Edge(t.Row.ends.Below.V)
+	own := w.piece.Edge(t.ends.Below.V)
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= Straightness {
 		return
 	}
-	b, edge := t.Row.Base, 0.0
+	b, edge := t.Base, 0.0
 	for _, q := range w.piece.Edges[own].Path {
-		edge = math.Max(edge, b.u(q))
+		edge = math.Max(edge, b.U(q))
 	}
 	taken, ok := w.takenUp(t)
 	if !ok {
 		return
 	}
-	reach := t.Row.Folds[len(t.Row.Folds)-1].reach().To
+	reach := t.Folds[len(t.Folds)-1].reach().To
 	if !w.piece.DrawnFinished {
 		edge -= taken // the tucks lie below the edge, and take that much of it
 	}
 	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
-		w.say(t.Row.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
-			t.Row.ends.Below.V, w.unit.Print(reach), b.Name, t.Row.ends.Below.V, w.unit.Print(edge))
+		w.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
+			t.ends.Below.V, w.unit.Print(reach), b.Name, t.ends.Below.V, w.unit.Print(edge))
 	}
 }
 
@@ -313,9 +313,9 @@ func (w *warnings) field(t *TuckRow) {
 // last one; ok is false where another row lies beyond that, and it is not this set
 // that ends the field.
 func (w *warnings) takenUp(t *TuckRow) (taken float64, ok bool) {
-	last := t.Row.Folds[len(t.Row.Folds)-1]
+	last := t.Folds[len(t.Folds)-1]
 	for _, r := range w.piece.FoldRows() {
-		if r.Base.Out.Dot(t.Row.Base.Out) < 1-sameWay || math.Abs(t.Row.Base.u(r.Base.origin)) > SamePoint {
+		if r.Base.Out.Dot(t.Base.Out) < 1-sameWay || math.Abs(t.Base.U(r.Base.Origin)) > SamePoint {
 			continue // beside another line, or on its other side
 		}
 		if r.Folds[len(r.Folds)-1].Near > last.Near+SamePoint {

@@ -155,7 +155,7 @@ func (f FlatGroup) unfold(p plane.Path) []plane.Path {
 // line where they meet on the fold of the cloth: there the folds go on.
 func (f FoldGroup) withImage(p plane.Path) []plane.Path {
 	image := p.Mirrored(f.Origin, f.Out)
-	on := func(q plane.Point) bool { return math.Abs(q.Sub(f.Origin).Dot(f.Out)) < SamePoint }
+	on := func(q plane.Point) bool { return math.Abs(f.U(q)) < SamePoint }
 	last := len(p) - 1
 	switch {
 	case lies(p, image):

@@ -44,12 +44,12 @@ func (p *Piece) takeUps() []takeUp {
 	if !p.DrawnFinished {
 		for _, t := range p.TuckRows {
 			for k, one := range t.Each {
-				all = append(all, foldTakeUps(t.Row, k, one.Fold)...)
+				all = append(all, foldTakeUps(t.FoldRow, k, one.Fold)...)
 			}
 		}
 		for _, pleats := range p.PleatRows {
 			for k, one := range pleats.Each {
-				all = append(all, foldTakeUps(pleats.Row, k, one.Fold)...)
+				all = append(all, foldTakeUps(pleats.FoldRow, k, one.Fold)...)
 			}
 		}
 	}
@@ -67,10 +67,10 @@ func foldTakeUps(r FoldRow, k int, creases []plane.Path) []takeUp {
 	var all []takeUp
 	f := r.Folds[k]
 	for _, line := range creases {
-		from, to := r.Base.v(line[0]), r.Base.v(line[len(line)-1])
+		from, to := r.Base.V(line[0]), r.Base.V(line[len(line)-1])
 		u := newTakeUp(r.Base.At(f.Near, from), r.Base.At(f.Near, to), r.Base.At(f.Far(), to), r.Base.At(f.Far(), from))
-		u.group, u.place = r.Kind.String()+" "+r.Key, r.place
-		u.name, u.of = fmt.Sprintf("%s %d", r.Kind, f.Number+1), fmt.Sprintf("%s %d of %q", r.Kind, f.Number+1, r.Key)
+		u.group, u.place = r.Makes.String()+" "+r.Key, r.place
+		u.name, u.of = fmt.Sprintf("%s %d", r.Makes, f.Number+1), fmt.Sprintf("%s %d of %q", r.Makes, f.Number+1, r.Key)
 		all = append(all, u)
 	}
 	return all

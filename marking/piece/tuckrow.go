@@ -27,10 +27,9 @@ import (
 
 // TuckRow is a set of tucks.
 type TuckRow struct {
-	Key   string
+	FoldRow
 	Width float64 // of one tuck, fold to stitching
 	Takes float64 // of the cloth, by one tuck: twice the width, or what the sample took
-	Count int
 	First float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
@@ -44,8 +43,6 @@ type TuckRow struct {
 	LetDown float64
 	Each    []TuckLines
 	End     plane.Path // where the stitching ends; nil for tucks from edge to edge
-
-	Row FoldRow
 }
 
 // TuckLines are the lines of one tuck on the flat cloth. Each is in one part,
@@ -60,7 +57,7 @@ type TuckLines struct {
 
 // TakeUp returns how much cloth the whole set takes, in mm: Takes for each
 // tuck, and half as much for one on the centre of a piece on the fold.
-func (t TuckRow) TakeUp() float64 { return t.Row.takeUp() }
+func (t TuckRow) TakeUp() float64 { return t.takeUp() }
 
 // Flat returns how far from the base the fold line of tuck k lies on the flat
 // cloth, in mm, counted from 0.
@@ -73,7 +70,8 @@ func (t TuckRow) onCentre() bool { return t.First < SamePoint }
 // lie beside its base.
 func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, bool) {
 	t := TuckRow{
-		Key: ts.Key, Width: ts.Width.V, Takes: 2 * ts.Width.V, Count: ts.Count.V, First: ts.First.V,
+		FoldRow: FoldRow{Makes: TuckFolds, Key: ts.Key, place: ts.Place, Count: ts.Count.V, ends: ts.End},
+		Width:   ts.Width.V, Takes: 2 * ts.Width.V, First: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == source.TwinNeedle,
 	}
 	if piece.DrawnFinished && t.Press == source.Unpressed {
@@ -89,15 +87,14 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
-	t.Row = FoldRow{Kind: TuckFolds, Key: t.Key, place: ts.Place, Count: t.Count, ends: ts.End}
 	var ok bool
-	if t.Row.Base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
+	if t.Base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
 	}
 	if !t.fits(piece, found) {
 		return t, false
 	}
-	if i := t.Row.Base.Edge; i >= 0 && piece.Edges[i].Hem > 0 {
+	if i := t.Base.Edge; i >= 0 && piece.Edges[i].Hem > 0 {
 		t.LetDown = t.Takes
 	}
 	for k := range t.Count {
@@ -112,7 +109,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 		if !t.Twin {
 			f.Lines = append(f.Lines, FoldLine{Role: mark.TuckStitch, U: at - t.Width}, FoldLine{Role: mark.TuckStitch, U: at + t.Width})
 		}
-		t.Row.Folds = append(t.Row.Folds, f)
+		t.Folds = append(t.Folds, f)
 	}
 	return t, true
 }
@@ -120,15 +117,15 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 // fits looks whether the cloth can be folded as the set asks for: within the
 // set, and against the base.
 func (t TuckRow) fits(piece *Piece, found *Findings) bool {
-	base := t.Row.Base
+	base := t.Base
 	if t.Count > 1 && t.Space < t.Takes-SamePoint {
-		found.Add(t.Row.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
+		found.Add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
 			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Written(t.Space), found.Written(t.Takes))
 		return false
 	}
 	centred := t.onCentre() && (base.Edge < 0 || piece.Edges[base.Edge].OnFold)
 	if base.Edge >= 0 && !centred && t.First < t.Takes/2-SamePoint {
-		found.Add(t.Row.place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
+		found.Add(t.place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
 			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
 			base.Name, found.Written(t.First), found.Written(t.Takes/2))
 		return false
@@ -138,7 +135,7 @@ func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 
 // with returns the tucks as they were laid.
 func (t TuckRow) with(laid laidRow) TuckRow {
-	t.Row, t.End = laid.row, laid.end
+	t.FoldRow, t.End = laid.row, laid.end
 	for k, f := range laid.row.Folds {
 		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, mark.TuckFold), Sewn: laid.paths(k, mark.TuckStitch), Stitching: f.Stitching})
 	}

@@ -59,7 +59,7 @@ func markStitching(m *mark.Marking, p *piece.Piece, number int) {
 	b := p.Block
 	r := b.Group.AsDrawn[number]
 	role := mark.TuckStitch
-	if r.Kind == piece.PleatFolds {
+	if r.Makes == piece.PleatFolds {
 		role = mark.PleatFold // there its fold lies on the cloth before it
 	}
 	for k, f := range r.Folds {

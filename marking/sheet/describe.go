@@ -21,16 +21,16 @@ const letDownStep = 25.4 / 16
 // function.
 func DescribeTuck(t piece.TuckRow, written func(float64) string) []string {
 	size := written(t.Width) + " wide"
-	if t.Row.Mirrored && t.Row.InAll() == 1 {
+	if t.Mirrored && t.InAll() == 1 {
 		size = "on the centre, " + size
 	}
-	words := t.Key + ": " + counted(t.Row, "tuck", size)
+	words := t.Key + ": " + counted(t.FoldRow, "tuck", size)
 	if t.Twin {
 		words += ", twin needle"
 	}
 	parts := []string{words}
 	if t.Press != source.Unpressed {
-		parts = append(parts, "pressed "+sideOf(t.Press, t.Row.Base.Name))
+		parts = append(parts, "pressed "+sideOf(t.Press, t.Base.Name))
 	}
 	if t.LetDown > 0 {
 		gives := "gives " + written(t.LetDown) + " let down"
@@ -48,9 +48,9 @@ func DescribeTuck(t piece.TuckRow, written func(float64) string) []string {
 // DescribePleating says, in parts, what a row of pleats is. Lengths in mm are written by
 // the function.
 func DescribePleating(p piece.PleatRow, written func(float64) string) []string {
-	parts := []string{p.Key + ": " + counted(p.Row, p.Kind.String()+" pleat", written(p.Depth)+" deep")}
+	parts := []string{p.Key + ": " + counted(p.FoldRow, p.Kind.String()+" pleat", written(p.Depth)+" deep")}
 	if p.Press != source.Unpressed {
-		parts = append(parts, "laid "+sideOf(p.Press, p.Row.Base.Name))
+		parts = append(parts, "laid "+sideOf(p.Press, p.Base.Name))
 	}
 	return parts
 }

@@ -34,7 +34,7 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	cutAllRound(&m)
 	for _, line := range baseLines(p) {
 		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
-			m.Add(mark.Centre, line.name, b.Along(line.u, piece.Stretch{From: 0, To: rulerHeight}))
+			m.Add(mark.Centre, line.name, b.Lengthwise(line.u, piece.Stretch{From: 0, To: rulerHeight}))
 		}
 	}
 	for _, r := range b.Group.Rows {
@@ -58,14 +58,14 @@ func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 				continue
 			}
 			if l.Role == mark.TuckStitch || l.Role == mark.Placement {
-				m.Add(l.Role, "", b.Along(u, piece.Stretch{From: 0, To: stitchTick}))
+				m.Add(l.Role, "", b.Lengthwise(u, piece.Stretch{From: 0, To: stitchTick}))
 				continue
 			}
 			number := ""
 			if told != f.Number {
 				number, told = strconv.Itoa(f.Number+1), f.Number
 			}
-			m.Add(l.Role, number, b.Along(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
+			m.Add(l.Role, number, b.Lengthwise(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
 		}
 	}
 }
@@ -85,9 +85,9 @@ func endsBelow(b *piece.Block, unit length.Unit) []string {
 			}
 		}
 		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
-			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Kind, all[0]))
+			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Makes, all[0]))
 		} else {
-			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Kind, strings.Join(ends, ", ")))
+			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Makes, strings.Join(ends, ", ")))
 		}
 	}
 	return notes

@@ -78,7 +78,7 @@ func besides(b *piece.Block, us piece.Stretch) tuckPaper {
 		return t
 	}
 	flat := func(u float64) float64 { return b.Group.Folding.U(b.Group.Folding.Flat(b.At(u, 0))) }
-	left, right := flat(b.Us.From)-b.Sides, flat(b.Us.To)+b.Sides
+	left, right := flat(b.Wide.From)-b.Sides, flat(b.Wide.To)+b.Sides
 	if us.From-left <= right-us.To {
 		t.torn, t.side = left, us.From-left <= sheetReach
 	} else {
@@ -98,7 +98,7 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	m.Notes = b.Notes(pattern.Unit)
 	markTornEdges(&m, b, paper)
 	for _, line := range baseLines(p) {
-		m.Add(mark.Centre, line.name, b.Along(line.u, paper.high))
+		m.Add(mark.Centre, line.name, b.Lengthwise(line.u, paper.high))
 		if paper.side {
 			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-paper.torn))))
 		}
@@ -123,16 +123,16 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 
 // markTornEdges draws the edges of the block that a tuck sheet reaches.
 func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
-	top := b.Across(paper.wide, b.UpperEdge())
+	top := b.Crosswise(paper.wide, b.UpperEdge())
 	if b.Up < 0 {
 		top = top.Reversed()
 	}
 	m.Add(mark.BlockEdge, "top edge of the block", top)
 	if bottom := b.Bottom(); bottom == paper.below.From || bottom == paper.below.To {
-		m.Add(mark.BlockEdge, "bottom edge of the block", b.Across(paper.wide, bottom))
+		m.Add(mark.BlockEdge, "bottom edge of the block", b.Crosswise(paper.wide, bottom))
 	}
 	if paper.side {
-		m.Add(mark.BlockEdge, "side edge of the block", b.Along(paper.torn, paper.high))
+		m.Add(mark.BlockEdge, "side edge of the block", b.Lengthwise(paper.torn, paper.high))
 	}
 }
 
@@ -146,15 +146,15 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 			if b.Group.OnAxis && u < piece.SamePoint {
 				continue // the centre line, or the other half
 			}
-			m.Add(l.Role, "", b.Along(u, vs))
+			m.Add(l.Role, "", b.Lengthwise(u, vs))
 		}
-		if r.Kind == piece.PleatFolds {
+		if r.Makes == piece.PleatFolds {
 			at := b.FlatU(r, f.At)
-			m.Add(mark.Arrow, "", piece.Arrow(b.Along(at, vs), b.Group.Out.Mul(b.FlatU(r, f.Placement())-at)))
+			m.Add(mark.Arrow, "", piece.Arrow(b.Lengthwise(at, vs), b.Group.Out.Mul(b.FlatU(r, f.Placement())-at)))
 		}
 	}
 	if end := r.EndLine(); end != nil {
-		m.Add(mark.TuckEnd, fmt.Sprintf("the %s %ss end here", r.Key, r.Kind), end)
+		m.Add(mark.TuckEnd, fmt.Sprintf("the %s %ss end here", r.Key, r.Makes), end)
 	}
 }
 

@@ -3,37 +3,11 @@ package piece
 import (
 	"math"
 	"slices"
-
-	"tuckmark/marking/plane"
 )
 
 // Rules of this file: places on a block as it is torn, u across its folds from the line
 // they are measured from, v along them, and how it lies on the cloth. Its lines run from
 // torn edge to torn edge, or to where the folds end.
-
-// At returns a place of the block, flat or finished.
-func (b *Block) At(u, v float64) plane.Point {
-	return b.Group.Origin.Add(b.Group.Out.Mul(u)).Add(b.Group.Out.Left().Mul(v))
-}
-
-// u is how far across the folds a place lies, v how far along them.
-func (b *Block) u(p plane.Point) float64 { return p.Sub(b.Group.Origin).Dot(b.Group.Out) }
-
-func (b *Block) V(p plane.Point) float64 { return p.Sub(b.Group.Origin).Dot(b.Group.Out.Left()) }
-
-// Across returns a line across the folds, along one along them.
-func (b *Block) Across(us Stretch, v float64) plane.Path {
-	return plane.Path{b.At(us.From, v), b.At(us.To, v)}
-}
-
-func (b *Block) Along(u float64, vs Stretch) plane.Path {
-	return plane.Path{b.At(u, vs.From), b.At(u, vs.To)}
-}
-
-// Rectangle returns a closed path, counter-clockwise.
-func (b *Block) Rectangle(us, vs Stretch) plane.Path {
-	return plane.Path{b.At(us.From, vs.From), b.At(us.To, vs.From), b.At(us.To, vs.To), b.At(us.From, vs.To), b.At(us.From, vs.From)}
-}
 
 // FlatU returns where a distance from the base of a row lies on the flat block.
 func (b *Block) FlatU(r FoldRow, u float64) float64 {
@@ -43,23 +17,23 @@ func (b *Block) FlatU(r FoldRow, u float64) float64 {
 // UpperEdge is the v of the torn end at which the piece has its top.
 func (b *Block) UpperEdge() float64 {
 	if b.Up > 0 {
-		return b.vs.To + b.Ends
+		return b.Long.To + b.Ends
 	}
-	return b.vs.From - b.Ends
+	return b.Long.From - b.Ends
 }
 
 // Bottom is the v of the other torn end.
 func (b *Block) Bottom() float64 {
 	if b.Up > 0 {
-		return b.vs.From - b.Ends
+		return b.Long.From - b.Ends
 	}
-	return b.vs.To + b.Ends
+	return b.Long.To + b.Ends
 }
 
 // Begin returns the v of the torn end at which the folds of a row begin: the top,
 // but for a row that hangs the other way, from an edge at the bottom.
 func (b *Block) Begin(r FoldRow) float64 {
-	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Group.Out.Left()) > 0 {
+	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Along) > 0 {
 		return b.Bottom()
 	}
 	return b.UpperEdge()
@@ -89,8 +63,8 @@ func (b *Block) StitchedAt(number int, f Fold) float64 {
 	r := b.Group.AsDrawn[number]
 	share := (b.Width - b.Measured.Top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
-	taken := f.Near - f.Stitching + b.Group.side(r)*b.Group.moved[number].Dot(b.Group.Out)
-	if r.Kind == TuckFolds {
+	taken := f.Near - f.Stitching + b.Group.side(r)*b.Group.moved[number].Dot(b.Out)
+	if r.Makes == TuckFolds {
 		taken += f.Width // its fold line stays where it was drawn
 	}
 	return f.Stitching + (1-share)*taken
@@ -106,5 +80,5 @@ func (b *Block) OnCloth(piece *Piece) (across, along float64) {
 
 // alongGrain reports whether the folds of a block run along the grain.
 func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.GrainDirection.Dot(b.Group.Out.Left())) >= math.Abs(piece.GrainDirection.Dot(b.Group.Out))
+	return math.Abs(piece.GrainDirection.Dot(b.Along)) >= math.Abs(piece.GrainDirection.Dot(b.Out))
 }
