@@ -15,6 +15,6 @@ func Check(spec *source.Spec) (*garment.Pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	pattern.Remarks = append(pattern.Remarks, lay.WiderThanCloth(pattern)...)
+	pattern.Remarks = append(pattern.Remarks, lay.Remarks(pattern)...)
 	return pattern, nil
 }

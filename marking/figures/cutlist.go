@@ -12,7 +12,7 @@ import (
 // firstSection lists what is torn and cut.
 func firstSection(p *garment.Pattern, w Wording) mark.Section {
 	s := mark.Section{Title: "Tear and cut first"}
-	torn, cut := lay.CutList(p)
+	torn, cut := lay.Cuttings(p)
 	heads := func(what string) []string { return []string{what, "how many", "across the cloth", "along it"} }
 	rows := func(list []lay.Cutting) []mark.Row {
 		var rows []mark.Row

@@ -63,7 +63,7 @@ func Report(p *garment.Pattern, w Wording) mark.Report {
 	}
 	for _, s := range []mark.Section{
 		remarkSection(p), firstSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
-		clothSection(p, lay.ClothOf(p), w), sewingSection(p, w), cautionSection(p),
+		clothSection(p, lay.Of(p), w), sewingSection(p, w), cautionSection(p),
 	} {
 		if len(s.Tables)+len(s.Lines) > 0 || s.Picture != nil {
 			r.Sections = append(r.Sections, s)

@@ -270,7 +270,7 @@ func Of(p *garment.Pattern) Figures {
 	for _, r := range p.Remarks {
 		f.Remarks = append(f.Remarks, RemarkData{r.Line, r.Path, r.Text})
 	}
-	torn, cut := lay.CutList(p)
+	torn, cut := lay.Cuttings(p)
 	f.Tear, f.Cut = cuttingData(torn), cuttingData(cut)
 	for i := range p.Pieces {
 		f.Pieces = append(f.Pieces, pieceData(&p.Pieces[i], p.Unit))
@@ -287,7 +287,7 @@ func Of(p *garment.Pattern) Figures {
 	for _, b := range p.Bindings {
 		f.Bindings = append(f.Bindings, bindingData(b))
 	}
-	if cloth := lay.ClothOf(p); cloth != nil {
+	if cloth := lay.Of(p); cloth != nil {
 		f.Cloth = clothData(*cloth, p.Unit)
 	}
 	for _, s := range p.Sewing {
@@ -415,14 +415,13 @@ func bindingData(b garment.Binding) BindingData {
 }
 
 func clothData(cloth lay.Cloth, unit length.Unit) *ClothData {
-	lay := cloth.Lay
 	d := &ClothData{
-		Width: unit.Chosen(lay.Width), Length: unit.AtLeast(lay.Length), Buy: cloth.Buy,
-		TooWide: append([]string{}, lay.TooWide...), Parts: []PartData{},
+		Width: unit.Chosen(cloth.Width), Length: unit.AtLeast(cloth.Length), Buy: unit.Buy(cloth.Length),
+		TooWide: append([]string{}, cloth.TooWide...), Parts: []PartData{},
 	}
-	for _, part := range lay.Parts {
+	for _, part := range cloth.Parts {
 		one := PartData{Folded: part.Folded, From: unit.Amount(part.From), To: unit.Amount(part.To), Pieces: []LaidData{}}
-		for _, piece := range part.Pieces {
+		for _, piece := range part.Placed {
 			box := piece.Outline.Bounds()
 			one.Pieces = append(one.Pieces, LaidData{
 				Name: piece.Name, OnFold: piece.OnFold, Upper: piece.Upper, Left: unit.Amount(box.Min.X), Right: unit.Amount(box.Max.X),

@@ -26,34 +26,33 @@ func clothSection(p *garment.Pattern, cloth *lay.Cloth, w Wording) mark.Section 
 		say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.Either(44*25.4, 1120)))
 		return s
 	}
-	l := cloth.Lay
-	for _, name := range l.TooWide {
+	for _, name := range cloth.TooWide {
 		warn("%s is wider than the cloth and is not reckoned in", name)
 	}
-	if l.Length == 0 {
+	if cloth.Length == 0 {
 		return s
 	}
-	if width, length := w.length(p.Unit.Chosen(p.ClothWidth)), w.length(p.Unit.AtLeast(l.Length)); len(l.TooWide) > 0 {
+	if width, length := w.length(p.Unit.Chosen(p.ClothWidth)), w.length(p.Unit.AtLeast(cloth.Length)); len(cloth.TooWide) > 0 {
 		warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(cloth.Buy), width, length)
+		say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(cloth.Length)), width, length)
 	}
-	say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.Method)
+	say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)
 	pic := &mark.Picture{
-		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.Chosen(l.Width)), w.length(p.Unit.AtLeast(l.Length))),
-		Width:   l.Width, Height: l.Length,
+		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.Chosen(cloth.Width)), w.length(p.Unit.AtLeast(cloth.Length))),
+		Width:   cloth.Width, Height: cloth.Length,
 	}
 	from := p.Unit.Amount(0)
-	for _, part := range l.Parts {
+	for _, part := range cloth.Parts {
 		to := p.Unit.AtLeast(part.To)
-		b := mark.Band{From: part.From, To: part.To, Width: l.Width, Text: "single"}
+		b := mark.Band{From: part.From, To: part.To, Width: cloth.Width, Text: "single"}
 		if part.Folded {
-			b.Width, b.Text = l.Width/2, "folded lengthwise, fold at the left"
+			b.Width, b.Text = cloth.Width/2, "folded lengthwise, fold at the left"
 		}
 		b.Text += fmt.Sprintf(": %s to %s", w.cell(from), w.length(to))
 		from = to
 		pic.Bands = append(pic.Bands, b)
-		for _, one := range part.Pieces {
+		for _, one := range part.Placed {
 			name := one.Name
 			switch {
 			case one.Upper:

@@ -9,65 +9,70 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
-	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
 )
 
+// inchPart is a stretch of cloth of which both ends are given in inches, with one thing on
+// it.
+func inchPart(from, to float64, one lay.Placed) lay.Part {
+	box := plane.Box{Min: plane.Point{Y: from}, Max: plane.Point{X: 8, Y: to}}
+	for _, q := range box.Outline() {
+		one.Outline = append(one.Outline, q.Mul(25.4))
+	}
+	return lay.Part{From: from * 25.4, To: to * 25.4, Placed: []lay.Placed{one}}
+}
+
+// folded is the same on folded cloth.
+func folded(part lay.Part) lay.Part {
+	part.Folded = true
+	return part
+}
+
 // The parts of a lay become bands of its picture, one where the other ends, as it is
-// printed as well; folded cloth is half as wide, and everything lies on its band.
+// printed as well; folded cloth is half as wide. What lies on them is named by how.
 func TestLayPicture(t *testing.T) {
+	block, sleeve := lay.Placed{Name: "block"}, lay.Placed{Name: "sleeve"}
+	front, cuff := lay.Placed{Name: "front", OnFold: true}, lay.Placed{Name: "cuff", Upper: true}
+	two := []lay.Part{inchPart(0, 15, block), folded(inchPart(15, 30.2, sleeve))}
 	for _, c := range []struct {
 		name  string
-		items string
+		parts []lay.Part
 		unit  length.Unit
 		words Wording
-		width float64 // of the cloth, in inches
-		want  []string
+		bands []string
+		names []string
 	}{
-		{
-			"single cloth alone", "strip: 0,0 8,0 8,1.25 0,1.25 | torn", length.Inch, OwnUnit, 44,
-			[]string{"single: 0 to 1 1/4 in"},
-		},
-		{
-			"folded cloth alone", "front: 0,0 10,0 10,10 0,10 | fold 0,10 0,0", length.Inch, OwnUnit, 44,
-			[]string{"folded lengthwise, fold at the left: 0 to 10 in"},
-		},
-		{
-			"what is torn, and then folded", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", length.Inch, OwnUnit, 45,
-			[]string{"single: 0 to 15 in", "folded lengthwise, fold at the left: 15 to 30 1/4 in"},
-		},
-		{
-			"in centimetres", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", length.Centimetre, OwnUnit, 45,
-			[]string{"single: 0 to 38.1 cm", "folded lengthwise, fold at the left: 38.1 to 76.8 cm"},
-		},
-		{
-			"in both", "block: 0,0 17.75,0 17.75,15 0,15 | torn\nback: 0,0 8,0 8,15.2 0,15.2 | cut 2", length.Inch, AllUnits, 45,
-			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (768 mm)"},
-		},
+		{"single cloth alone", []lay.Part{inchPart(0, 1.25, block)}, length.Inch, OwnUnit, []string{"single: 0 to 1 1/4 in"}, []string{"block"}},
+		{"folded cloth alone", []lay.Part{folded(inchPart(0, 10, front))}, length.Inch, OwnUnit,
+			[]string{"folded lengthwise, fold at the left: 0 to 10 in"}, []string{"front, on the fold"}},
+		{"out of the upper layer", []lay.Part{folded(inchPart(0, 10, cuff))}, length.Inch, OwnUnit,
+			[]string{"folded lengthwise, fold at the left: 0 to 10 in"}, []string{"cuff, upper layer only"}},
+		{"single, and then folded", two, length.Inch, OwnUnit,
+			[]string{"single: 0 to 15 in", "folded lengthwise, fold at the left: 15 to 30 1/4 in"}, []string{"block", "sleeve"}},
+		{"in centimetres", two, length.Centimetre, OwnUnit,
+			[]string{"single: 0 to 38.1 cm", "folded lengthwise, fold at the left: 38.1 to 76.8 cm"}, []string{"block", "sleeve"}},
+		{"in both", two, length.Inch, AllUnits,
+			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (768 mm)"}, []string{"block", "sleeve"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			l := lay.Out(toCut(t, c.items), c.width*length.Inch.MM())
-			p := &garment.Pattern{Unit: c.unit, ClothWidth: l.Width}
-			pic := clothSection(p, &lay.Cloth{Lay: l, Buy: c.unit.Buy(l.Length)}, c.words).Picture
+			cloth := &lay.Cloth{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}
+			pic := clothSection(&garment.Pattern{Unit: c.unit, ClothWidth: 1100}, cloth, c.words).Picture
 			require.NotNil(t, pic)
-			var texts []string
-			end := 0.0
+			assert.Equal(t, []float64{1100, cloth.Length}, []float64{pic.Width, pic.Height})
+			var bands, names []string
 			for i, b := range pic.Bands {
-				texts = append(texts, b.Text)
-				assert.Equal(t, end, b.From, "band %d begins where the one before it ends", i)
-				end = b.To
-				width := l.Width
-				if l.Parts[i].Folded {
-					width /= 2
+				bands = append(bands, b.Text)
+				assert.Equal(t, []float64{c.parts[i].From, c.parts[i].To}, []float64{b.From, b.To}, "band %d", i)
+				width := 1100.0
+				if c.parts[i].Folded {
+					width = 550
 				}
 				assert.Equal(t, width, b.Width, "width of band %d", i)
-				for _, one := range l.Parts[i].Pieces {
-					box := one.Outline.Bounds()
-					assert.True(t, box.Min.X >= -piece.SamePoint && box.Max.X <= b.Width+piece.SamePoint &&
-						box.Min.Y >= b.From-piece.SamePoint && box.Max.Y <= b.To+piece.SamePoint, "%s lies on band %d", one.Name, i)
-				}
+				assert.Equal(t, c.parts[i].Placed[0].Outline, pic.Shapes[i].Outline)
+				names = append(names, pic.Shapes[i].Name)
 			}
-			assert.Equal(t, pic.Height, end, "the last ends where the picture does")
-			assert.Equal(t, c.want, texts)
+			assert.Equal(t, c.bands, bands)
+			assert.Equal(t, c.names, names)
 		})
 	}
 }

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"tuckmark/marking/garment"
-	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 )
@@ -13,32 +12,57 @@ import (
 // block it is cut from, a ruffle its strips, a binding its square. All other pieces
 // are laid as they are flat. Lace and ribbon are no cloth.
 
-// Cloth is what a pattern takes of the cloth, whose width is known.
+// Cloth is what a pattern takes of its cloth, in a plain lay: a stretch of it, laid from
+// its end on.
 type Cloth struct {
-	Lay Lay
-	Buy length.Purchase
+	Width   float64  // between its selvages, mm
+	Length  float64  // that the lay takes along it, mm; 0 where nothing is laid
+	Parts   []Part   // one after another, from the end of the cloth; none is empty
+	TooWide []string // names of what is wider than the cloth, and so is not laid; each once
 }
 
-// ClothOf lays everything of a pattern that is cut on the cloth; nil where the width of
+// Part is a stretch of cloth that lies one way; the one after it lies the other.
+type Part struct {
+	Folded   bool    // lengthwise, selvage on selvage: two layers, half as wide
+	From, To float64 // along the cloth, mm; each part begins where the one before it ends
+	Placed   []Placed
+}
+
+// Placed is one thing as it lies on the cloth. On folded cloth it stands for two
+// layers, or lies on the fold, or is cut out of the upper layer alone.
+type Placed struct {
+	Name string
+	// Outline is closed and runs counter-clockwise, in mm; x across the cloth from the
+	// fold, or from the left selvage on single cloth, y along it from the end of the
+	// whole lay.
+	Outline plane.Path
+	OnFold  bool // the outline is half of the piece, and the other half the layer below
+	// Upper is set for an odd one on folded cloth, which is cut out of the upper layer
+	// only: what lies under it stays whole. Never with OnFold.
+	Upper bool
+}
+
+// Of lays everything of a pattern that is cut on the cloth; nil where the width of
 // the cloth is not known.
-func ClothOf(p *garment.Pattern) *Cloth {
+func Of(p *garment.Pattern) *Cloth {
 	if p.ClothWidth == 0 {
 		return nil
 	}
-	lay := Out(itemsOf(p), p.ClothWidth)
-	return &Cloth{Lay: lay, Buy: p.Unit.Buy(lay.Length)}
+	cloth := layOut(itemsOf(p), p.ClothWidth)
+	return &cloth
 }
 
-// WiderThanCloth notes which pieces are too wide for the cloth.
-func WiderThanCloth(p *garment.Pattern) []piece.Remark {
+// Remarks says which pieces are too wide for the cloth; nothing where its width is not
+// known.
+func Remarks(p *garment.Pattern) []piece.Remark {
 	if p.ClothWidth == 0 {
 		return nil
 	}
 	var remarks []piece.Remark
 	names := tooWide(itemsOf(p), p.ClothWidth)
-	for _, pc := range p.Pieces {
-		if slices.Contains(names, pc.Name) {
-			remarks = append(remarks, piece.Remark{Place: pc.Place, Text: "the piece is wider than the cloth, which is " +
+	for _, one := range p.Pieces {
+		if slices.Contains(names, one.Name) {
+			remarks = append(remarks, piece.Remark{Place: one.Place, Text: "the piece is wider than the cloth, which is " +
 				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", InTable: true})
 		}
 	}
@@ -47,13 +71,13 @@ func WiderThanCloth(p *garment.Pattern) []piece.Remark {
 
 // itemsOf lists what is cut from the cloth: what is torn, and then the pieces as they are
 // flat. A piece that is a rectangle is laid among the pieces.
-func itemsOf(p *garment.Pattern) []Item {
-	var items []Item
-	torn, _ := CutList(p)
+func itemsOf(p *garment.Pattern) []item {
+	var items []item
+	torn, _ := Cuttings(p)
 	for _, c := range torn {
 		if c.What != TornRectangle {
-			items = append(items, Item{
-				Name: c.kind(), Outline: Rectangle(c.Across.MM, c.Along.MM), Grain: plane.Point{Y: 1}, Count: c.Count, Torn: true,
+			items = append(items, item{
+				name: c.kind(), outline: plane.Box{Max: plane.Point{X: c.Across.MM, Y: c.Along.MM}}.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
 			})
 		}
 	}
@@ -63,17 +87,12 @@ func itemsOf(p *garment.Pattern) []Item {
 			continue
 		}
 		outline, whole := piece.TornWhole()
-		item := Item{Name: piece.Name, Outline: outline, Grain: piece.GrainDirection, Count: piece.Cut}
+		item := item{name: piece.Name, outline: outline, grain: piece.GrainDirection, count: piece.Cut}
 		if axis := piece.EdgeOnFold(); axis >= 0 && !whole {
 			edge := piece.FlatEdge(axis)
-			item.Fold = plane.Path{edge[0], edge[len(edge)-1]}
+			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
 		}
 		items = append(items, item)
 	}
 	return items
-}
-
-// Rectangle returns the outline of a rectangle, counter-clockwise.
-func Rectangle(width, height float64) plane.Path {
-	return plane.Path{{}, {X: width}, {X: width, Y: height}, {Y: height}, {}}
 }

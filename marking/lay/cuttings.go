@@ -50,8 +50,8 @@ var cutKinds = [...]struct{ word, title, use string }{
 // MarshalText gives the word for a script.
 func (k CutKind) MarshalText() ([]byte, error) { return []byte(cutKinds[k].word), nil }
 
-// CutList lists what is torn, and then what is cut.
-func CutList(p *garment.Pattern) (torn, cut []Cutting) {
+// Cuttings lists what is torn, and then what is cut.
+func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
 	var whole []Cutting // rectangles come after blocks, strips and squares
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"tuckmark/marking/piece"
-	"tuckmark/marking/plane"
 )
 
 // Rules of this file. A plain lay shows how much cloth will do. It promises no
@@ -31,39 +30,9 @@ import (
 // That pieces are cut two at a time from folded cloth, and that narrow cloth is torn,
 // is common practice.
 
-// Method tells a maker how a plain lay is made.
-const Method = "Longest first, each as near the beginning as it goes. What is torn comes first, and what fits beside it is cut there. " +
+// HowLaid tells a maker how a plain lay is made.
+const HowLaid = "Longest first, each as near the beginning as it goes. What is torn comes first, and what fits beside it is cut there. " +
 	"The rest is cut from folded cloth, from single cloth or from both, whichever is shorter. This is no promise of the least cloth."
-
-// Lay is a plain lay of everything that is cut from the cloth. Without a width of
-// cloth it is empty, and without anything to cut it has no parts.
-type Lay struct {
-	Width   float64  // of the cloth between its selvages, mm
-	Length  float64  // that the lay takes along the cloth, mm
-	Parts   []Part   // one after another along the cloth, from its end; none is empty
-	TooWide []string // names of what is wider than the cloth, and so is not laid; each once
-}
-
-// Part is a stretch of cloth that lies one way; the one after it lies the other.
-type Part struct {
-	Folded   bool    // lengthwise, selvage on selvage: two layers, half as wide
-	From, To float64 // along the cloth, mm; each part begins where the one before it ends
-	Pieces   []Laid
-}
-
-// Laid is one thing as it lies on the cloth. On folded cloth it stands for two
-// layers, or lies on the fold, or is cut out of the upper layer alone.
-type Laid struct {
-	Name string
-	// Outline is closed and runs counter-clockwise, in mm; x across the cloth from the
-	// fold, or from the left selvage on single cloth, y along it from the end of the
-	// whole lay.
-	Outline plane.Path
-	OnFold  bool // the outline is half of the piece, and the other half the layer below
-	// Upper is set for an odd one on folded cloth, which is cut out of the upper layer
-	// only: what lies under it stays whole. Never with OnFold.
-	Upper bool
-}
 
 const (
 	// scissorsRoom is how far apart pieces lie at least, in mm, so that each can be cut
@@ -71,27 +40,27 @@ const (
 	// torn needs none, nor does a torn edge, a fold or a selvage.
 	scissorsRoom = 25.4 / 8
 
-	// layStep is how finely a piece is shifted across the cloth, in mm: by a sixteenth
+	// shiftStep is how finely a piece is shifted across the cloth, in mm: by a sixteenth
 	// of an inch, a step of the ruler, two of which are the room for scissors. Only on
 	// cloth wider than any that is woven, beyond 6 m, the skyline takes wider steps.
-	layStep = 25.4 / 16
+	shiftStep = 25.4 / 16
 )
 
 // Out lays everything out on cloth of a width in mm. It lays nothing where that is
 // 0 or less.
-func Out(items []Item, width float64) Lay {
+func layOut(items []item, width float64) Cloth {
 	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)
 }
 
 // layShortest is layOut by the ways given, at least one.
-func layShortest(items []Item, width float64, ways ...way) Lay {
+func layShortest(items []item, width float64, ways ...way) Cloth {
 	if !(width > 0) {
-		return Lay{}
+		return Cloth{}
 	}
-	lay := Lay{Width: width, TooWide: tooWide(items, width)}
+	lay := Cloth{Width: width, TooWide: tooWide(items, width)}
 	cloth := emptyCloth(width)
 	folded := cloth.like(width / 2)
-	var torn, pieces []cutPiece
+	var torn, pieces []poses
 	for _, item := range items {
 		if !item.isLaid() {
 			continue
@@ -99,10 +68,10 @@ func layShortest(items []Item, width float64, ways ...way) Lay {
 		whole := item.opened()
 		switch {
 		case !cloth.fits(whole.width):
-		case item.Torn:
-			torn = append(torn, cutPiece{count: item.Count, whole: whole})
+		case item.torn:
+			torn = append(torn, poses{count: item.count, whole: whole})
 		default:
-			pieces = append(pieces, item.cutFrom(cloth, folded, whole))
+			pieces = append(pieces, item.poses(cloth, folded, whole))
 		}
 	}
 	longestFirst(torn)
@@ -125,27 +94,27 @@ func layShortest(items []Item, width float64, ways ...way) Lay {
 }
 
 // emptyCloth is single cloth of a width in mm with nothing on it.
-func emptyCloth(width float64) *skyline { return newSkyline(width, layStep, scissorsRoom) }
+func emptyCloth(width float64) *skyline { return newSkyline(width, shiftStep, scissorsRoom) }
 
 // tooWide returns the names of what is wider than cloth of a width in mm, each once.
 // Nor would the half of it, by its fold, lie on half the cloth.
-func tooWide(items []Item, width float64) []string {
+func tooWide(items []item, width float64) []string {
 	var names []string
 	cloth := emptyCloth(width)
 	for _, item := range items {
-		if item.isLaid() && !cloth.fits(item.opened().width) && !slices.Contains(names, item.Name) {
-			names = append(names, item.Name)
+		if item.isLaid() && !cloth.fits(item.opened().width) && !slices.Contains(names, item.name) {
+			names = append(names, item.name)
 		}
 	}
 	return names
 }
 
 // add adds a part to the end of the lay.
-func (l *Lay) add(planned planPart) {
+func (l *Cloth) add(planned planPart) {
 	part := Part{Folded: planned.folded, From: l.Length}
 	for _, p := range planned.placed {
 		outline := p.outline()
-		part.Pieces = append(part.Pieces, Laid{Name: p.thing.name, Outline: outline, OnFold: p.thing.onFold, Upper: p.upper})
+		part.Placed = append(part.Placed, Placed{Name: p.pose.name, Outline: outline, OnFold: p.pose.onFold, Upper: p.upper})
 		l.Length = max(l.Length, outline.Bounds().Max.Y)
 	}
 	part.To = l.Length
@@ -162,7 +131,7 @@ type plan struct {
 // planPart is a stretch of cloth that lies one way; none of a plan is empty.
 type planPart struct {
 	folded bool
-	placed []layPlace
+	placed []place
 }
 
 // with returns the plan with more at its end, which belongs to the last part where
@@ -178,14 +147,14 @@ func (l plan) with(more planPart) plan {
 		l.parts = append(l.parts, more)
 	}
 	for _, p := range more.placed {
-		l.length = max(l.length, p.at.Y+p.thing.length)
+		l.length = max(l.length, p.at.Y+p.pose.length)
 	}
 	return l
 }
 
 // layOn returns the plan with pieces laid at its end in one of the ways, folded cloth
 // before single.
-func (l plan) layOn(cloth *skyline, way way, pieces []cutPiece) plan {
+func (l plan) layOn(cloth *skyline, way way, pieces []poses) plan {
 	onFolded, onSingle := way(pieces)
 	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
 	folded.fillTo(l.length)
@@ -201,12 +170,12 @@ func (l plan) layOn(cloth *skyline, way way, pieces []cutPiece) plan {
 
 // nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
 // wider than the cloth, and there is no end to that.
-func nest(all []some, cloth *skyline) []layPlace {
-	var laid []layPlace
-	for _, s := range all {
-		for k := range s.count {
-			p, _ := s.thing.lowest(cloth, k)
-			p.upper = s.upper
+func nest(all []batch, cloth *skyline) []place {
+	var laid []place
+	for _, b := range all {
+		for k := range b.count {
+			p, _ := b.pose.lowest(cloth, k)
+			p.upper = b.upper
 			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)
 		}

@@ -23,26 +23,26 @@ import (
 //	sleeve: 0,0 9,0 9,7 0,7 | cut 2
 //	ruffle: 0,0 36,0 36,3 0,3 | torn; cut 3
 
-func toCut(t *testing.T, text string) []Item {
+func toCut(t *testing.T, text string) []item {
 	t.Helper()
-	var items []Item
+	var items []item
 	for _, line := range strings.Split(text, "\n") {
 		name, rest, found := strings.Cut(strings.TrimSpace(line), ":")
 		require.True(t, found, "a line without a name: %q", line)
 		points, extra, _ := strings.Cut(rest, "|")
-		item := Item{Name: name, Grain: plane.Point{Y: 1}, Count: 1, Outline: inchPoints(t, points)}
-		item.Outline = append(item.Outline, item.Outline[0])
+		item := item{name: name, grain: plane.Point{Y: 1}, count: 1, outline: inchPoints(t, points)}
+		item.outline = append(item.outline, item.outline[0])
 		for _, one := range strings.Split(extra, ";") {
 			key, value, _ := strings.Cut(strings.TrimSpace(one), " ")
 			switch key {
 			case "cut":
-				item.Count, _ = strconv.Atoi(value)
+				item.count, _ = strconv.Atoi(value)
 			case "fold":
-				item.Fold = inchPoints(t, value)
+				item.fold = inchPoints(t, value)
 			case "grain":
-				item.Grain = inchPoints(t, value)[0].Unit()
+				item.grain = inchPoints(t, value)[0].Unit()
 			case "torn":
-				item.Torn = true
+				item.torn = true
 			}
 		}
 		items = append(items, item)
@@ -64,7 +64,7 @@ func inchPoints(t *testing.T, text string) plane.Path {
 
 // told writes a lay in inches: each part, and under it each thing with two opposite
 // corners of its box.
-func told(lay Lay) string {
+func told(lay Cloth) string {
 	var lines []string
 	for _, part := range lay.Parts {
 		how := "single"
@@ -72,7 +72,7 @@ func told(lay Lay) string {
 			how = "folded"
 		}
 		lines = append(lines, fmt.Sprintf("%s, %s to %s", how, sketch.Number(part.From/25.4), sketch.Number(part.To/25.4)))
-		for _, p := range part.Pieces {
+		for _, p := range part.Placed {
 			box := p.Outline.Bounds()
 			line := p.Name + ": " + sketch.Inches(plane.Path{box.Min, box.Max})
 			if p.OnFold {
@@ -226,7 +226,7 @@ func TestLay(t *testing.T) {
 		{"nothing is cut of it", "cuff: 0,0 50,0 50,4 0,4 | cut 0\nline: 0,0 5,0 2,0", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			lay := Out(toCut(t, c.items), 36*25.4)
+			lay := layOut(toCut(t, c.items), 36*25.4)
 			assert.Equal(t, unindented(c.want), told(lay))
 			assert.Equal(t, 36*25.4, lay.Width)
 			if n := len(lay.Parts); n > 0 {
@@ -240,9 +240,9 @@ func TestLay(t *testing.T) {
 
 func TestLayOfNothing(t *testing.T) {
 	items := toCut(t, "cuff: 0,0 5,0 5,4 0,4")
-	assert.Equal(t, Lay{Width: 914.4}, Out(nil, 914.4), "nothing to cut")
+	assert.Equal(t, Cloth{Width: 914.4}, layOut(nil, 914.4), "nothing to cut")
 	for _, width := range []float64{0, -914.4, math.NaN()} {
-		assert.Equal(t, Lay{}, Out(items, width), "cloth of %g", width)
+		assert.Equal(t, Cloth{}, layOut(items, width), "cloth of %g", width)
 	}
 }
 
@@ -260,23 +260,23 @@ func TestLayKeepsTheOrderOfTheFile(t *testing.T) {
 		items := toCut(t, strings.Join(lines, "\n"))
 		for k := range items {
 			angle := float64(k)
-			for i, q := range items[k].Outline {
-				items[k].Outline[i] = sketch.Turned(q, angle)
+			for i, q := range items[k].outline {
+				items[k].outline[i] = sketch.Turned(q, angle)
 			}
-			items[k].Grain = sketch.Turned(items[k].Grain, angle)
+			items[k].grain = sketch.Turned(items[k].grain, angle)
 		}
-		lay := Out(items, 36*25.4)
+		lay := layOut(items, 36*25.4)
 		require.Len(t, lay.Parts, 1)
 		var got []string
-		for _, p := range lay.Parts[0].Pieces {
+		for _, p := range lay.Parts[0].Placed {
 			got = append(got, p.Name)
 		}
 		assert.Equal(t, want, got)
 	}
 }
 
-func TestLayMethodIsShort(t *testing.T) {
-	assert.LessOrEqual(t, len(Method), 300, "it is to be read at a glance: a sentence or two")
+func TestHowLaidIsShort(t *testing.T) {
+	assert.LessOrEqual(t, len(HowLaid), 300, "it is to be read at a glance: a sentence or two")
 }
 
 // fromLowest returns the corners of an outline in inches, from the lowest on, of
@@ -353,8 +353,8 @@ func TestLayTurnsPieces(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string
-			for _, part := range Out(toCut(t, c.items), c.width*25.4).Parts {
-				for _, p := range part.Pieces {
+			for _, part := range layOut(toCut(t, c.items), c.width*25.4).Parts {
+				for _, p := range part.Placed {
 					require.Positive(t, p.Outline.Area(), "%s runs clockwise", p.Name)
 					got = append(got, p.Name+" "+fromLowest(p.Outline))
 				}
@@ -379,17 +379,17 @@ func wavyPiece(points int, radius float64) plane.Path {
 func BenchmarkLay(b *testing.B) {
 	for _, pieces := range []int{50, 1_000} {
 		b.Run(fmt.Sprintf("%d pieces", pieces), func(b *testing.B) {
-			var items []Item
+			var items []item
 			for k := range pieces {
-				items = append(items, Item{
-					Name:    fmt.Sprintf("piece %d", k+1),
-					Outline: wavyPiece(3_000, 40+float64(k*37%120)),
-					Grain:   plane.Point{Y: 1},
-					Count:   1 + k%3,
+				items = append(items, item{
+					name:    fmt.Sprintf("piece %d", k+1),
+					outline: wavyPiece(3_000, 40+float64(k*37%120)),
+					grain:   plane.Point{Y: 1},
+					count:   1 + k%3,
 				})
 			}
 			for b.Loop() {
-				Out(items, 1_500)
+				layOut(items, 1_500)
 			}
 		})
 	}

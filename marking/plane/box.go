@@ -24,6 +24,12 @@ func (b Box) Width() float64 { return b.Max.X - b.Min.X }
 // Height returns the extent in y, in mm. It is not meaningful for an empty box.
 func (b Box) Height() float64 { return b.Max.Y - b.Min.Y }
 
+// Outline returns the sides of the box as a closed path, counter-clockwise from its lower
+// left corner. It is not meaningful for an empty box.
+func (b Box) Outline() Path {
+	return Path{b.Min, {b.Max.X, b.Min.Y}, b.Max, {b.Min.X, b.Max.Y}, b.Min}
+}
+
 // Centre returns the middle of the box.
 func (b Box) Centre() Point { return b.Min.Toward(b.Max, 0.5) }
 

@@ -114,7 +114,7 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 	m = mark.Marking{
 		Key:     p.Key + " " + t.Key + " sample",
 		Name:    fmt.Sprintf("%s: sample of the %s tucks", p.Name, t.Key),
-		Outline: plane.Path{{}, {X: strip.wide()}, {X: strip.wide(), Y: sampleHigh}, {Y: sampleHigh}, {}},
+		Outline: plane.Box{Max: plane.Point{X: strip.wide(), Y: sampleHigh}}.Outline(),
 		Form:    sampleFormOf(kind, strip, unit),
 	}
 	cutAllRound(&m)

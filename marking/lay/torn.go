@@ -16,35 +16,35 @@ import (
 //     torn things, so that none has to be looked for in two places.
 //   - Nothing crosses a torn edge. None needs room for scissors.
 
-// layStrip is a strip torn across the cloth.
-type layStrip struct{ at, length, taken float64 }
+// strip is a strip torn across the cloth.
+type strip struct{ at, length, taken float64 }
 
-// layRest is what is left of a strip beside the things torn from it.
-type layRest struct {
+// rest is what is left of a strip beside the things torn from it.
+type rest struct {
 	corner plane.Point // where it begins on the cloth
 	cloth  *skyline
 }
 
 // tear lays what is torn, in strips across the whole cloth, and returns what is left
 // beside it.
-func tear(torn []cutPiece, cloth *skyline) (laid []layPlace, rests []layRest) {
-	var strips []layStrip
+func tear(torn []poses, cloth *skyline) (laid []place, rests []rest) {
+	var strips []strip
 	end := 0.0
 	for _, p := range torn {
 		for range p.count {
-			k := slices.IndexFunc(strips, func(s layStrip) bool { return cloth.fits(s.taken + p.whole.width) })
+			k := slices.IndexFunc(strips, func(s strip) bool { return cloth.fits(s.taken + p.whole.width) })
 			if k < 0 {
 				k = len(strips)
-				strips = append(strips, layStrip{at: end, length: p.whole.length})
+				strips = append(strips, strip{at: end, length: p.whole.length})
 				end += p.whole.length
 			}
-			laid = append(laid, layPlace{thing: p.whole, at: plane.Point{X: strips[k].taken, Y: strips[k].at}})
+			laid = append(laid, place{pose: p.whole, at: plane.Point{X: strips[k].taken, Y: strips[k].at}})
 			strips[k].taken += p.whole.width
 		}
 	}
 	for _, s := range strips {
 		if left := cloth.width - s.taken; left > 0 {
-			rest := layRest{plane.Point{X: s.taken, Y: s.at}, cloth.like(left)}
+			rest := rest{plane.Point{X: s.taken, Y: s.at}, cloth.like(left)}
 			rest.cloth.closeAt(s.length)
 			rests = append(rests, rest)
 		}
@@ -54,7 +54,7 @@ func tear(torn []cutPiece, cloth *skyline) (laid []layPlace, rests []layRest) {
 
 // layBeside lays in the rests each piece of which all find room there, and returns
 // the others.
-func layBeside(pieces []cutPiece, rests []layRest) (laid []layPlace, others []cutPiece) {
+func layBeside(pieces []poses, rests []rest) (laid []place, others []poses) {
 	for _, p := range pieces {
 		if all, ok := p.beside(rests); ok {
 			laid = append(laid, all...)
@@ -67,7 +67,7 @@ func layBeside(pieces []cutPiece, rests []layRest) (laid []layPlace, others []cu
 
 // beside lays all of a piece in the rests, each in the first in which it finds room.
 // Where one finds none it lays none.
-func (p cutPiece) beside(rests []layRest) (laid []layPlace, ok bool) {
+func (p poses) beside(rests []rest) (laid []place, ok bool) {
 	before := map[int]*skyline{} // of the rests in which some are laid
 	for face := range p.count {
 		found := false

@@ -104,7 +104,7 @@ func TestLayBesideTorn(t *testing.T) {
 			skirt: 0,15 16,35 on the fold`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, unindented(c.want), told(Out(toCut(t, c.items), 36*25.4)))
+			assert.Equal(t, unindented(c.want), told(layOut(toCut(t, c.items), 36*25.4)))
 		})
 	}
 }

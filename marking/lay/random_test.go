@@ -16,7 +16,7 @@ import (
 
 // clothItem is a random thing to cut, with what is known of it from how it was made.
 type clothItem struct {
-	Item
+	item
 	whole  plane.Path // both halves, where there is a fold
 	across float64    // how wide the whole lies across the cloth
 	along  bool       // there is a fold, and it runs along the grain
@@ -26,7 +26,7 @@ type clothItem struct {
 // or a rectangle, and turns it by some angle.
 func randomItem(t *rapid.T, name string) clothItem {
 	var i clothItem
-	i.Name, i.Count = name, rapid.IntRange(1, 5).Draw(t, "count")
+	i.name, i.count = name, rapid.IntRange(1, 5).Draw(t, "count")
 	n := rapid.IntRange(3, 9).Draw(t, "points")
 	angle := rapid.SampledFrom([]float64{0, math.Pi / 2, 0.3, 2.5, -1}).Draw(t, "turned by")
 	place := func(x, y float64) plane.Point { return sketch.Turned(plane.Point{X: x, Y: y}, angle) }
@@ -48,9 +48,9 @@ func randomItem(t *rapid.T, name string) clothItem {
 			half = append(half, place(r*cos, r*sin))
 			image = append(image, place(-r*cos, r*sin))
 		}
-		i.Fold = plane.Path{half[0], half[n-1]}
+		i.fold = plane.Path{half[0], half[n-1]}
 		if rapid.Bool().Draw(t, "fold downward") {
-			i.Fold = i.Fold.Reversed()
+			i.fold = i.fold.Reversed()
 		}
 		i.along = math.Abs(math.Cos(grain)) < 1e-9
 	case "whole":
@@ -62,14 +62,14 @@ func randomItem(t *rapid.T, name string) clothItem {
 	case "torn":
 		w, l := radius(), radius()
 		half = plane.Path{place(0, 0), place(w, 0), place(w, l), place(0, l)}
-		i.Torn = true
+		i.torn = true
 	}
 	slices.Reverse(image)
 	i.whole = slices.Concat(half, image)
 	i.whole = append(i.whole, i.whole[0])
-	i.Outline = append(slices.Clone(half), half[0])
-	i.Grain = sketch.Turned(plane.Point{X: math.Cos(grain), Y: math.Sin(grain)}, angle)
-	i.across = lieAcross(i.whole, i.Grain).Bounds().Width()
+	i.outline = append(slices.Clone(half), half[0])
+	i.grain = sketch.Turned(plane.Point{X: math.Cos(grain), Y: math.Sin(grain)}, angle)
+	i.across = lieAcross(i.whole, i.grain).Bounds().Width()
 	return i
 }
 
@@ -112,15 +112,15 @@ func TestLayOfAnything(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		width := float64(rapid.IntRange(100, 1500).Draw(t, "width"))
 		var made []clothItem
-		var items []Item
+		var items []item
 		for k := range rapid.IntRange(1, 8).Draw(t, "things") {
 			made = append(made, randomItem(t, fmt.Sprintf("thing %d", k+1)))
-			items = append(items, made[k].Item)
+			items = append(items, made[k].item)
 		}
 		before := fmt.Sprint(items)
-		lay := Out(items, width)
+		lay := layOut(items, width)
 		require.Equal(t, before, fmt.Sprint(items), "the things themselves are changed")
-		require.Equal(t, lay, Out(items, width), "the same things lie otherwise the second time")
+		require.Equal(t, lay, layOut(items, width), "the same things lie otherwise the second time")
 		checkLay(t, lay, made, width)
 		for _, way := range []way{foldedThenSingle, foldedThroughout, singleThroughout} {
 			one := layShortest(items, width, way)
@@ -137,17 +137,17 @@ func TestLayOfAnything(t *testing.T) {
 const laySlack = 1e-5
 
 // checkLay looks at a lay of things as the polygons they are.
-func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
+func checkLay(t *rapid.T, lay Cloth, made []clothItem, width float64) {
 	torn := map[string]bool{}
 	for _, i := range made {
-		torn[i.Name] = i.Torn
+		torn[i.name] = i.torn
 	}
 	edges := tornEdges(lay, torn)
 	end, area := 0.0, 0.0
-	laid := map[string][]Laid{}
+	laid := map[string][]Placed{}
 	layers, pairs, odd := map[string]int{}, map[string]int{}, map[string]int{}
 	for k, part := range lay.Parts {
-		require.NotEmpty(t, part.Pieces, "part %d", k+1)
+		require.NotEmpty(t, part.Placed, "part %d", k+1)
 		require.Equal(t, end, part.From, "part %d does not begin where the one before it ends", k+1)
 		if k > 0 {
 			require.NotEqual(t, lay.Parts[k-1].Folded, part.Folded, "parts %d and %d lie one way", k, k+1)
@@ -161,7 +161,7 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		end = part.To
 		reach := plane.EmptyBox()
 		var trees []*plane.Tree
-		for _, p := range part.Pieces {
+		for _, p := range part.Placed {
 			box := p.Outline.Bounds()
 			reach = reach.Union(box)
 			require.True(t, p.Outline.Closed(), "%s is open", p.Name)
@@ -187,7 +187,7 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		require.InDelta(t, part.To, reach.Max.Y, 1e-9, "cloth is left over at the end of part %d", k+1)
 		for i, a := range trees {
 			for j, b := range trees[:i] {
-				one, other := part.Pieces[i].Name, part.Pieces[j].Name
+				one, other := part.Placed[i].Name, part.Placed[j].Name
 				switch {
 				case torn[one] || torn[other]: // a rectangle, and nothing reaches round it
 					require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, of which one is torn", one, other)
@@ -203,27 +203,27 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 
 	for _, i := range made {
 		if i.across > width+laySlack {
-			require.Contains(t, lay.TooWide, i.Name, "%g wide on %g", i.across, width)
-			require.Empty(t, laid[i.Name], "%s, too wide", i.Name)
+			require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+			require.Empty(t, laid[i.name], "%s, too wide", i.name)
 			continue
 		}
 		if i.across < width {
-			require.NotContains(t, lay.TooWide, i.Name, "%g wide on %g", i.across, width)
+			require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
 		}
-		require.Equal(t, i.Count, layers[i.Name], "how many are cut of %s", i.Name)
-		require.LessOrEqual(t, odd[i.Name], i.Count%2, "%s out of the upper layer", i.Name)
+		require.Equal(t, i.count, layers[i.name], "how many are cut of %s", i.name)
+		require.LessOrEqual(t, odd[i.name], i.count%2, "%s out of the upper layer", i.name)
 		left, right := 0, 0 // as it is drawn, and turned over
-		for _, p := range laid[i.Name] {
-			drawn := lieAcross(i.whole, i.Grain)
+		for _, p := range laid[i.name] {
+			drawn := lieAcross(i.whole, i.grain)
 			if p.OnFold {
-				require.True(t, i.along && !i.Torn, "%s on the fold", i.Name)
-				drawn = lieAcross(i.Outline, i.Grain)
-				require.InDelta(t, i.Fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.Name)
+				require.True(t, i.along && !i.torn, "%s on the fold", i.name)
+				drawn = lieAcross(i.outline, i.grain)
+				require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
 			}
-			require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.Name)
+			require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
 			same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
 			over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
-			require.True(t, same || over, "%s is laid with another outline, or off the grain", i.Name)
+			require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
 			switch {
 			case !over:
 				left++
@@ -231,23 +231,23 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 				right++
 			}
 		}
-		if i.Fold == nil {
-			singly := i.Count - 2*pairs[i.Name]
-			require.LessOrEqual(t, left, pairs[i.Name]+(singly+1)/2, "%s, as it is drawn", i.Name)
-			require.LessOrEqual(t, right, singly/2, "%s, turned over", i.Name)
+		if i.fold == nil {
+			singly := i.count - 2*pairs[i.name]
+			require.LessOrEqual(t, left, pairs[i.name]+(singly+1)/2, "%s, as it is drawn", i.name)
+			require.LessOrEqual(t, right, singly/2, "%s, turned over", i.name)
 		} else if i.along {
-			require.Zero(t, pairs[i.Name]+odd[i.Name], "%s, off the fold of folded cloth", i.Name)
+			require.Zero(t, pairs[i.name]+odd[i.name], "%s, off the fold of folded cloth", i.name)
 		}
 	}
 }
 
 // tornEdges returns how far along the cloth the torn edges lie: where each strip
 // begins, and where the last ends; the end of the cloth alone where nothing is torn.
-func tornEdges(lay Lay, torn map[string]bool) []float64 {
+func tornEdges(lay Cloth, torn map[string]bool) []float64 {
 	var edges []float64
 	last := 0.0
 	for _, part := range lay.Parts {
-		for _, p := range part.Pieces {
+		for _, p := range part.Placed {
 			if box := p.Outline.Bounds(); torn[p.Name] {
 				edges = append(edges, box.Min.Y)
 				last = max(last, box.Max.Y)
@@ -259,10 +259,10 @@ func tornEdges(lay Lay, torn map[string]bool) []float64 {
 
 // checkTornEdges looks for what crosses a torn edge, and for a piece of which not all
 // lie beside what is torn.
-func checkTornEdges(t *rapid.T, lay Lay, edges []float64) {
+func checkTornEdges(t *rapid.T, lay Cloth, edges []float64) {
 	beside, after := map[string]bool{}, map[string]bool{}
 	for _, part := range lay.Parts {
-		for _, p := range part.Pieces {
+		for _, p := range part.Placed {
 			box := p.Outline.Bounds()
 			for _, y := range edges {
 				require.False(t, box.Min.Y < y-laySlack && box.Max.Y > y+laySlack, "%s from %g to %g crosses the torn edge at %g", p.Name, box.Min.Y, box.Max.Y, y)

@@ -85,7 +85,7 @@ func TestLayWays(t *testing.T) {
 			`front is too wide`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, unindented(c.want), told(Out(toCut(t, c.items), 36*25.4)))
+			assert.Equal(t, unindented(c.want), told(layOut(toCut(t, c.items), 36*25.4)))
 		})
 	}
 }
