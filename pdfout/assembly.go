@@ -99,11 +99,11 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 		rows := int((room.Height() - caption - g.Overlap*scale) / (g.Pitch().Y * scale))
 		columns, rows = max(1, columns), max(1, rows)
 		// The parts with a page that is printed, in reading order.
-		parts := arrange.CellSet{Has: map[arrange.Cell]bool{}, Last: arrange.Cell{Row: -1, Column: -1}}
+		parts := map[arrange.Cell]bool{}
 		for _, c := range s.Cells {
-			parts.Add(arrange.Cell{Row: c.Row / rows, Column: c.Column / columns})
+			parts[arrange.Cell{Row: c.Row / rows, Column: c.Column / columns}] = true
 		}
-		for _, c := range parts.List() {
+		for _, c := range arrange.InReadingOrder(parts) {
 			p := picture{sheet: i, scale: scale, first: arrange.Cell{Row: c.Row * rows, Column: c.Column * columns}}
 			p.last = arrange.Cell{Row: min(p.first.Row+rows, g.Rows) - 1, Column: min(p.first.Column+columns, g.Columns) - 1}
 			area := p.area(g)
@@ -229,7 +229,7 @@ func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size 
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
 		near := middle.Add(plane.Point{X: share.X * core.Width() / 5, Y: share.Y * core.Height() / 5})
-		lines := s.Field.Crossings(text.Slab{Centre: near, Half: half, U: plane.Point{X: 1}}, mostCovered)
+		lines := s.Field.Crossings(text.Level(near, half), mostCovered)
 		if fewest < 0 || lines < fewest {
 			at, fewest = near, lines
 		}

@@ -321,7 +321,7 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 		d.Save()
 		d.Pen(ink.JoinPen())
 		ink.StrokeEach(d, plane.Path{at, at.Add(plane.Point{X: keySample})})
-		drawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
+		arrange.DrawJoinMark(d, at.Add(plane.Point{X: keySample / 2}))
 		d.Restore()
 		b.writeKey(d, at, "trim line and join mark", end)
 	}

@@ -83,9 +83,6 @@ func plan(set arrange.Set, p paper.Paper) (*book, []string, error) {
 	if book.pages > paper.MaxPages {
 		return nil, nil, tooMany(set, text.Counted(book.pages, "page"), p)
 	}
-	for i := range book.sheets {
-		book.sheets[i].Paper = p
-	}
 	return book, laid.Left, nil
 }
 

@@ -79,8 +79,7 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 // text before small, the text under the lines before to their right. It
 // reports whether the page has room for it.
 func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bool) {
-	p := arrange.NewPiece(m)
-	p.Brief = arrange.Fewer(m.Notes, set)
+	p := set.Piece(m)
 	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
 		for _, size := range formSizes() {
 			for _, where := range []textPlace{underLines, besideLines} {
@@ -137,14 +136,13 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	}
 
 	s := arrange.NewSheet([]arrange.Piece{p}, arrange.PageOf(on), []arrange.Cell{{}})
+	s.Paper = on
 	s.TakeHeads()
 	s.TakeText(title, plane.Point{Y: window.Y})
 	s.TakeText(text, at)
-	corner, ok := arrange.Squares{Side: side, Paper: on}.Nearest(&s, s.Field, square)
-	if !ok {
+	if !s.SquareNear(square, side) {
 		return arrange.Sheet{}, false
 	}
-	s.Squares = append(s.Squares, corner)
 	s.CaptionLines()
 	return s, true
 }

@@ -2,7 +2,6 @@ package pdfout
 
 import (
 	"fmt"
-	"strconv"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -35,7 +34,9 @@ func (b *book) drawTile(d ink.Canvas, i, k int, number string) {
 	d.Save()
 	d.Clip(paperWindow)
 	d.Place(paperWindow.Min.Sub(window.Min), 1)
-	drawJoins(d, s, c)
+	for _, j := range s.Joins {
+		j.Draw(d, c)
+	}
 	if len(s.Rules) > 0 {
 		ink.DrawLines(d, ink.WritingPen(), s.Rules...)
 	}
@@ -52,7 +53,7 @@ func (b *book) drawTile(d ink.Canvas, i, k int, number string) {
 	if len(s.Cells) > 1 && !hasLine(s, c) {
 		ink.WriteMiddle(d, paperWindow.Centre(), ink.Plain(textSize).In(ink.Grey()), bridgeNote)
 	}
-	b.drawSquare(d, s.Squares[k])
+	b.drawSquare(d, s.Squares[c])
 }
 
 // bridgeNote stands on a page that no line falls on.
@@ -184,46 +185,6 @@ func namesOn(s *arrange.Sheet, role mark.Role, c arrange.Cell) []arrange.Caption
 		}
 	}
 	return names
-}
-
-// drawJoins draws the joins of a page: the trim lines it is cut along, the corners
-// where others come to lie, and the marks of both.
-func drawJoins(d ink.Canvas, s *arrange.Sheet, c arrange.Cell) {
-	for _, j := range s.Joins {
-		lines := []plane.Path{{j.From, j.To}}
-		switch c {
-		case j.A:
-			lines = j.Corners()
-		case j.B:
-		default:
-			continue
-		}
-		d.Save()
-		d.Pen(ink.JoinPen())
-		ink.StrokeEach(d, lines...)
-		for _, m := range j.Marks {
-			drawJoinMark(d, m)
-		}
-		d.Restore()
-		aside := plane.Point{X: arrange.MarkAway}
-		if !j.Upright() {
-			aside = plane.Point{Y: arrange.MarkAway}
-		}
-		for _, m := range j.Marks {
-			for _, at := range []plane.Point{m.Add(aside), m.Sub(aside)} {
-				ink.WriteMiddle(d, at, ink.Strong(arrange.MarkNumber).In(ink.Grey()), strconv.Itoa(j.Number))
-			}
-		}
-	}
-}
-
-// drawJoinMark draws the circle and cross of a join mark.
-func drawJoinMark(d ink.Canvas, at plane.Point) {
-	d.Circle(at, arrange.MarkRadius)
-	for _, arm := range []plane.Point{{X: arrange.MarkArm}, {Y: arrange.MarkArm}} {
-		d.Path(plane.Path{at.Sub(arm), at.Add(arm)})
-	}
-	d.Stroke()
 }
 
 // The two lines of text in a check square: sizes in points, and how far from

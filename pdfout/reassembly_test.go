@@ -44,12 +44,12 @@ func (p readPage) joinMarks(t require.TestingT) []foundJoin {
 		}
 		ring := q.parts[0]
 		at := ring[0].Toward(ring[2], 0.5)
-		require.InDelta(t, arrange.MarkRadius, ring[0].Distance(at), 3*written)
+		require.InDelta(t, 2.2, ring[0].Distance(at), 3*written)
 		j := foundJoin{at: at}
 		var numbers []string
 		for _, r := range p.texts {
 			b := r.box()
-			if d := b.Centre().Distance(at); d < 5 && d > arrange.MarkRadius {
+			if d := b.Centre().Distance(at); d < 5 && d > 2.2 {
 				numbers = append(numbers, r.text)
 				aside := b.Centre().Sub(at)
 				j.upright = math.Abs(aside.X) > math.Abs(aside.Y)

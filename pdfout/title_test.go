@@ -85,7 +85,6 @@ func TestLongNotes(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			set := arrange.Set{Pieces: []mark.Marking{c.m}}
 			s := &arrange.Arrange(set, paper.All()[0]).Sheets[0]
-			s.Paper = paper.All()[0]
 			s.Letter(length.Inch)
 			assert.Empty(t, s.Untitled)
 			lines := 0

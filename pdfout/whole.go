@@ -76,8 +76,7 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, []string, error) {
 	if b.sheets, err = layForms(forms, set, leaf); err != nil {
 		return nil, nil, err
 	}
-	for i := range b.sheets {
-		b.sheets[i].Paper = leaf
+	for range b.sheets {
 		b.first = append(b.first, 1)
 	}
 	b.forms = len(b.sheets)
@@ -236,7 +235,7 @@ func (b *book) addFloor(number int, f *floor) {
 	}
 	sh := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: thePaper.Overlap}, []arrange.Cell{{}})
 	sh.Paper = thePaper
-	sh.Squares = []plane.Point{square}
+	sh.Squares[arrange.Cell{}] = square
 	for _, k := range kept {
 		sh.Field.Take(k)
 	}

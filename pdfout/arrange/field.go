@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/text"
@@ -13,10 +14,10 @@ import (
 // Field is what lies on a sheet: its lines, and what has found its place
 // among them.
 type Field struct {
-	// tree is over all lines, one after the other; segment i is a line only
-	// where gap[i] is false.
+	// tree is over all lines, one after the other; the segments numbered in
+	// gaps, which rise, only lead from one line to the next.
 	tree *plane.Tree
-	gap  []bool
+	gaps []int
 	// taken are the placed slabs, by the squares of bucketSide they reach
 	// into.
 	taken map[bucket][]text.Slab
@@ -47,11 +48,8 @@ func NewField(pieces []Piece) *Field {
 	f := &Field{taken: map[bucket][]text.Slab{}}
 	for _, p := range pieces {
 		for _, l := range p.Lines {
-			path := l.Clip.Path()
-			for i, q := range path {
-				all = append(all, q)
-				f.gap = append(f.gap, i == len(path)-1)
-			}
+			all = append(all, l.Clip.Path()...)
+			f.gaps = append(f.gaps, len(all)-1)
 		}
 	}
 	f.tree = plane.NewTree(all)
@@ -89,12 +87,19 @@ func (f *Field) Crossings(s text.Slab, limit int) int {
 	path := f.tree.Path()
 	n := 0
 	f.tree.Within(s.Bounds(), func(i int) bool {
-		if !f.gap[i] && s.MeetsSegment(path[i], path[i+1]) {
-			n++
+		if s.MeetsSegment(path[i], path[i+1]) {
+			if _, gap := slices.BinarySearch(f.gaps, i); !gap {
+				n++
+			}
 		}
 		return n < limit
 	})
 	return n
+}
+
+// free reports whether a place lies inside the piece with room mm free on every side.
+func (p Piece) free(f *Field, at plane.Point, room float64) bool {
+	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
 }
 
 // Inside reports whether a place lies within the piece's outline.

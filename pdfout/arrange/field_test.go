@@ -22,7 +22,7 @@ func TestFieldIsFree(t *testing.T) {
 	p := NewPiece(sample.Rectangle("p", "P", 100, 80))
 	f := NewField([]Piece{p, p.Moved(plane.Point{X: 300, Y: 300})})
 	at := func(x, y, half float64) text.Slab {
-		return text.Slab{Centre: plane.Point{X: x, Y: y}, Half: plane.Point{X: half, Y: half}, U: plane.Point{X: 1}}
+		return text.Level(plane.Point{X: x, Y: y}, plane.Point{X: half, Y: half})
 	}
 	assert.True(t, f.Free(at(50, 40, 10)), "inside the piece")
 	assert.False(t, f.Free(at(50, 40, 40)), "reaches its seam line")
@@ -71,13 +71,12 @@ func TestCheckSquareOnAFullPage(t *testing.T) {
 	}
 	sheets := Arrange(Set{Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
 	s := &sheets[0]
-	s.Paper = paper.All()[0]
 	s.Letter(length.Inch)
 	require.Len(t, s.Squares, 1)
-	low := s.Squares[0].Sub(paper.All()[0].Window().Min)
+	low := s.Squares[Cell{}].Sub(paper.All()[0].Window().Min)
 	room := text.Upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: 25.4, Y: 25.4})})
 	assert.LessOrEqual(t, NewField(s.Pieces).Crossings(room, 100), 1)
-	for _, v := range []float64{s.Squares[0].X, s.Squares[0].Y} {
+	for _, v := range []float64{s.Squares[Cell{}].X, s.Squares[Cell{}].Y} {
 		steps := v / (6 * 25.4 / 72)
 		assert.InDelta(t, math.Round(steps), steps, 1e-9, "on whole dots of a printer")
 	}
@@ -96,8 +95,7 @@ func TestCheckSquareKeepsOffText(t *testing.T) {
 	low := s.Pieces[0].Bounds.Min
 	words := text.Upright(plane.Box{Min: low.Add(plane.Point{X: 111}), Max: low.Add(plane.Point{X: 139, Y: 240})})
 	s.Field.Take(words)
-	s.Paper = paper.All()[0]
 	s.Letter(length.Inch)
-	corner := s.Squares[0].Sub(paper.All()[0].Window().Min)
+	corner := s.Squares[Cell{}].Sub(paper.All()[0].Window().Min)
 	assert.False(t, text.Upright(plane.Box{Min: corner, Max: corner.Add(plane.Point{X: 25.4, Y: 25.4})}).Meets(words))
 }

@@ -2,8 +2,10 @@ package arrange
 
 import (
 	"slices"
+	"strconv"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
 )
 
@@ -16,12 +18,12 @@ import (
 // still there when the page is cut. No two joins of a set have the same number.
 
 const (
-	MarkRadius = 2.2 // of a join mark's circle, in mm
-	MarkArm    = 1.3 // of its cross, from the middle, in mm
-	MarkNumber = 6.5 // size of its number, in points
-	// MarkAway is how far from the join line the middle of its number lies,
+	markRadius = 2.2 // of a join mark's circle, in mm
+	markArm    = 1.3 // of its cross, from the middle, in mm
+	markNumber = 6.5 // size of its number, in points
+	// markAway is how far from the join line the middle of its number lies,
 	// in mm: beyond the circle and short of the window's side.
-	MarkAway = 3.6
+	markAway = 3.6
 	// mostCounted bounds how many lines under a join mark are counted.
 	mostCounted = 1000
 	// markClear is kept free above and below the circle, in mm.
@@ -30,19 +32,19 @@ const (
 	cornerLength = 4.0
 )
 
-// join is a side that two printed pages share.
-type join struct {
-	Number int
-	From   plane.Point // the trim line runs from here ...
-	To     plane.Point // ... to here, up or to the right
-	Marks  [2]plane.Point
-	// A is the page to the left of the trim line, or over it; b is cut along it
+// Join is a side that two printed pages share.
+type Join struct {
+	number int
+	from   plane.Point // the trim line runs from here ...
+	to     plane.Point // ... to here, up or to the right
+	marks  [2]plane.Point
+	// a is the page to the left of the trim line, or over it; b is cut along it
 	// and laid on a.
-	A, B Cell
+	a, b Cell
 }
 
-// Upright reports whether the trim line runs up.
-func (j join) Upright() bool { return j.From.X == j.To.X }
+// upright reports whether the trim line runs up.
+func (j Join) upright() bool { return j.from.X == j.to.X }
 
 // FindJoins numbers the joins of the sheet from a number on, in the order of its
 // pages, and finds places for their marks where as few lines as possible run; it
@@ -61,22 +63,22 @@ func (s *Sheet) FindJoins(number int) int {
 }
 
 func (s *Sheet) addJoin(number int, a, b Cell, from, to plane.Point) {
-	j := join{Number: number, From: from, To: to, A: a, B: b}
+	j := Join{number: number, from: from, to: to, a: a, b: b}
 	for i, middle := range []float64{0.25, 0.75} {
-		j.Marks[i] = from.Toward(to, middle)
+		j.marks[i] = from.Toward(to, middle)
 		fewest := -1
 		for _, aside := range []float64{0, -0.03, 0.03, -0.06, 0.06, -0.09, 0.09, -0.12, 0.12} {
 			at := from.Toward(to, middle+aside)
 			n := s.Field.Crossings(j.room(at, s.Grid.Overlap), mostCounted)
 			if fewest < 0 || n < fewest {
-				j.Marks[i], fewest = at, n
+				j.marks[i], fewest = at, n
 			}
 			if n == 0 {
 				break
 			}
 		}
 	}
-	for _, m := range j.Marks {
+	for _, m := range j.marks {
 		s.Field.Take(j.room(m, s.Grid.Overlap))
 	}
 	s.Joins = append(s.Joins, j)
@@ -84,19 +86,53 @@ func (s *Sheet) addJoin(number int, a, b Cell, from, to plane.Point) {
 
 // room is what a join mark at a place takes, its numbers included: all of the
 // overlap's width.
-func (j join) room(at plane.Point, overlap float64) text.Slab {
-	across, along := overlap/2, MarkRadius+markClear
+func (j Join) room(at plane.Point, overlap float64) text.Slab {
+	across, along := overlap/2, markRadius+markClear
 	half := plane.Point{X: across, Y: along}
-	if !j.Upright() {
+	if !j.upright() {
 		half = plane.Point{X: along, Y: across}
 	}
-	return text.Slab{Centre: at, Half: half, U: plane.Point{X: 1}}
+	return text.Level(at, half)
 }
 
-// Corners are short lines from either end of the join along it.
-func (j join) Corners() []plane.Path {
-	along := j.To.Sub(j.From).Unit().Mul(cornerLength)
-	return []plane.Path{{j.From, j.From.Add(along)}, {j.To, j.To.Sub(along)}}
+// Draw draws the join on the page of a cell: the trim line where that page is cut
+// along it, the corners where the other comes to lie on it, the marks on both; nothing
+// on the pages of other cells.
+func (j Join) Draw(d ink.Canvas, c Cell) {
+	lines := []plane.Path{{j.from, j.to}}
+	switch c {
+	case j.a:
+		along := j.to.Sub(j.from).Unit().Mul(cornerLength)
+		lines = []plane.Path{{j.from, j.from.Add(along)}, {j.to, j.to.Sub(along)}}
+	case j.b:
+	default:
+		return
+	}
+	d.Save()
+	d.Pen(ink.JoinPen())
+	ink.StrokeEach(d, lines...)
+	for _, m := range j.marks {
+		DrawJoinMark(d, m)
+	}
+	d.Restore()
+	aside := plane.Point{X: markAway}
+	if !j.upright() {
+		aside = plane.Point{Y: markAway}
+	}
+	for _, m := range j.marks {
+		for _, at := range []plane.Point{m.Add(aside), m.Sub(aside)} {
+			ink.WriteMiddle(d, at, ink.Strong(markNumber).In(ink.Grey()), strconv.Itoa(j.number))
+		}
+	}
+}
+
+// DrawJoinMark draws the circle and cross of a join mark with the pen taken up.
+func DrawJoinMark(d ink.Canvas, at plane.Point) {
+	d.Circle(at, markRadius)
+	for _, arm := range []plane.Point{{X: markArm}, {Y: markArm}} {
+		d.Path(plane.Path{at.Sub(arm), at.Add(arm)})
+	}
+	d.Stroke()
 }
 
 // gluingOrder returns the cells in the order in which their pages are laid together:

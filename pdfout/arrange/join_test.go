@@ -36,7 +36,7 @@ func TestJoinMarksKeepOffLines(t *testing.T) {
 		s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 2, Window: plane.Point{X: pageSide, Y: pageSide}, Overlap: overlap}, []Cell{{0, 0}, {0, 1}})
 		s.FindJoins(1)
 		require.Len(t, s.Joins, 1, c.name)
-		for i, m := range s.Joins[0].Marks {
+		for i, m := range s.Joins[0].marks {
 			assert.InDelta(t, join, m.X, 1e-9, c.name)
 			assert.InDelta(t, c.want[i], m.Y, 1e-9, c.name)
 		}
@@ -69,5 +69,5 @@ func TestGluingOrder(t *testing.T) {
 func TestJoinMarkFitsTheNarrowestOverlap(t *testing.T) {
 	_, err := paper.All()[0].WithOverlap(8.9)
 	require.Error(t, err)
-	assert.GreaterOrEqual(t, 9.0/2, MarkAway+ink.Strong(MarkNumber).Up()/2)
+	assert.GreaterOrEqual(t, 9.0/2, markAway+ink.Strong(markNumber).Up()/2)
 }

@@ -29,9 +29,9 @@ func (s *Sheet) Letter(unit length.Unit) {
 		}
 	}
 	if len(s.Squares) == 0 {
-		places := Squares{SquareSize(unit), s.Paper, map[plane.Box][]plane.Point{}}
+		places := newSquares(SquareSize(unit), s.Paper)
 		for _, c := range s.Cells {
-			s.Squares = append(s.Squares, places.find(s, f, c))
+			s.Squares[c] = places.find(s, f, c)
 		}
 	}
 	for _, p := range s.Pieces {
@@ -64,7 +64,7 @@ func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role
 
 // roomOfHead is what an arrow head takes up.
 func roomOfHead(h ink.ArrowHead) text.Slab {
-	return text.NewSlab(h.Tip.Sub(h.U.Mul(h.Length/2)), plane.Point{X: h.Length / 2, Y: h.Width / 2}, h.U)
+	return text.Slab{Centre: h.Tip.Sub(h.U.Mul(h.Length / 2)), Half: plane.Point{X: h.Length / 2, Y: h.Width / 2}, U: h.U}
 }
 
 // TakeText puts text on the sheet and takes its room: of a line to write on,
@@ -144,7 +144,7 @@ func (l Line) captionPlaces(size float64) []text.Label {
 		return text.Label{
 			Text: l.Name, Style: style, U: reads,
 			At:   centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2)),
-			Room: text.NewSlab(centre, plane.Point{X: w / 2, Y: (up + down) / 2}, reads),
+			Room: text.Slab{Centre: centre, Half: plane.Point{X: w / 2, Y: (up + down) / 2}, U: reads},
 		}
 	}
 	if w > length {

@@ -21,7 +21,6 @@ func TestNamesStandInside(t *testing.T) {
 	for i := range sheets {
 		s := &sheets[i]
 		s.FindJoins(1)
-		s.Paper = paper.All()[0]
 		s.Letter(length.Inch)
 		outline := s.Pieces[0].Outline.Path()
 		all := slices.Clone(s.Labels)

@@ -51,20 +51,20 @@ func (p Parcel) ontoFirst(pages int, put func(page int, p Parcel) bool) (page in
 	return 0, false
 }
 
-// packed is a parcel on its page.
-type packed struct {
+// Packed is a parcel on its page.
+type Packed struct {
 	Parcel
 	Room plane.Box
 }
 
 // Moved returns the parcel moved by a step on its page.
-func (p packed) Moved(step plane.Point) packed {
+func (p Packed) Moved(step plane.Point) Packed {
 	p.Room = plane.Box{Min: p.Room.Min.Add(step), Max: p.Room.Max.Add(step)}
 	return p
 }
 
 // Laid returns the piece as it lies on its page.
-func (p packed) Laid() Piece {
+func (p Packed) Laid() Piece {
 	q := *p.Piece
 	if p.turned {
 		q = q.QuarterTurned()
@@ -75,7 +75,7 @@ func (p packed) Laid() Piece {
 
 // Packing is a page being filled.
 type Packing struct {
-	Parcels []packed
+	Parcels []Packed
 	free    []plane.Box // the largest boxes in which nothing lies yet; they overlap
 }
 
@@ -102,7 +102,7 @@ func (k Packing) places(p Parcel) []plane.Box {
 
 // with returns the page with a parcel put at a place.
 func (k Packing) with(p Parcel, at plane.Box) Packing {
-	return Packing{append(slices.Clip(k.Parcels), packed{p, at}), without(k.free, at.Grown(Apart))}
+	return Packing{append(slices.Clip(k.Parcels), Packed{p, at}), without(k.free, at.Grown(Apart))}
 }
 
 // Put puts the parcel where it lies highest, and reports whether there was room.

@@ -147,7 +147,7 @@ func (s *Sheet) reserve(all []*opening, square float64, on paper.Paper) {
 	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
 	alone.FindJoins(1)
 	alone.TakeHeads()
-	places := Squares{square, on, map[plane.Box][]plane.Point{}}
+	places := newSquares(square, on)
 	for _, o := range all {
 		for place := range places.free(&alone, alone.Field, o.cell, places.corners(places.open(&alone, o.cell))) {
 			o.squares = append(o.squares, place)
@@ -173,7 +173,7 @@ func (s *Sheet) reserve(all []*opening, square float64, on paper.Paper) {
 // check square one, and reports whether there is such a place.
 func (o *opening) put(p Parcel) bool {
 	for _, at := range o.places(p) {
-		if o.hasSquare(append(slices.Clip(o.Parcels), packed{p, at})) {
+		if o.hasSquare(append(slices.Clip(o.Parcels), Packed{p, at})) {
 			o.Packing = o.with(p, at)
 			return true
 		}
@@ -184,7 +184,7 @@ func (o *opening) put(p Parcel) bool {
 // giveBack takes the parcel of a number off the page, if the check square does
 // not move on the large piece's title then; it reports whether it does not.
 func (o *opening) giveBack(number int) bool {
-	rest := slices.DeleteFunc(slices.Clone(o.Parcels), func(p packed) bool { return p.Number == number })
+	rest := slices.DeleteFunc(slices.Clone(o.Parcels), func(p Packed) bool { return p.Number == number })
 	if !o.hasSquare(rest) {
 		return false
 	}
@@ -194,9 +194,9 @@ func (o *opening) giveBack(number int) bool {
 
 // hasSquare reports whether the check square has a place among such parcels, and
 // the one that it takes is not that of the title.
-func (o *opening) hasSquare(parcels []packed) bool {
+func (o *opening) hasSquare(parcels []Packed) bool {
 	i := slices.IndexFunc(o.squares, func(q squarePlace) bool {
-		return !slices.ContainsFunc(parcels, func(p packed) bool { return p.Room.Meets(q.room.Bounds()) })
+		return !slices.ContainsFunc(parcels, func(p Packed) bool { return p.Room.Meets(q.room.Bounds()) })
 	})
 	return i >= 0 && !slices.ContainsFunc(o.titles, o.squares[i].room.Bounds().Meets)
 }

@@ -116,7 +116,6 @@ func checkBeside(t require.TestingT, set Set) int {
 		checkShared(t, *s)
 		beside += len(s.Pieces) - 1
 		s.FindJoins(1)
-		s.Paper = on
 		s.Letter(set.Unit)
 		if beside > 0 {
 			checkSquaresFree(t, s, on, SquareSize(set.Unit))
@@ -136,13 +135,13 @@ func checkBeside(t require.TestingT, set Set) int {
 
 // checkSquaresFree checks that no check square of a shared page lies on a line.
 func checkSquaresFree(t require.TestingT, s *Sheet, on paper.Paper, side float64) {
-	places := Squares{Side: side, Paper: on}
-	for i, c := range s.Cells {
+	places := newSquares(side, on)
+	for _, c := range s.Cells {
 		window := s.Grid.WindowOf(c)
 		if !slices.ContainsFunc(s.Pieces[1:], func(p Piece) bool { return window.Holds(p.Bounds.Centre()) }) {
 			continue
 		}
-		room := places.roomAt(s, c, s.Squares[i])
+		room := places.roomAt(s, c, s.Squares[c])
 		require.Zero(t, s.Field.Crossings(room, 1), "the check square of %v lies on a line", c)
 	}
 }

@@ -50,7 +50,7 @@ type Sheet struct {
 	Cells   []Cell // those that are printed, in the order of gluing
 	printed map[Cell]bool
 	Field   *Field // what lies on it so far
-	Joins   []join
+	Joins   []Join
 	Labels  []text.Label
 	// Captions are the names of lines.
 	Captions []Caption
@@ -58,14 +58,14 @@ type Sheet struct {
 	// Untitled are the pieces whose titles found no place: the header says
 	// their notes.
 	Untitled []Piece
-	// Squares are the lower left corners of the pages' check squares, in
-	// page coordinates, in the order of cells.
-	Squares []plane.Point
+	// Squares are the lower left corners of the check squares of the cells' pages,
+	// on the page, in mm.
+	Squares map[Cell]plane.Point
 }
 
 // NewSheet makes a sheet of which some cells are printed.
 func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
-	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Field: NewField(pieces)}
+	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Squares: map[Cell]plane.Point{}, Field: NewField(pieces)}
 	for _, c := range cells {
 		s.printed[c] = true
 	}
@@ -246,6 +246,9 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
 	}
 	a.Exact = a.Exact && all && allCards
+	for i := range a.Sheets {
+		a.Sheets[i].Paper = p
+	}
 	return a
 }
 
@@ -253,8 +256,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 // and of what has no line the name.
 func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 	for _, m := range set.Pieces {
-		p := NewPiece(m)
-		p.Brief = Fewer(m.Notes, set)
+		p := set.Piece(m)
 		switch {
 		case len(p.Lines) == 0:
 			left = append(left, p.Name)

@@ -6,7 +6,6 @@ import (
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
-	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: pieces that fit on one page share pages. The tallest is
@@ -93,7 +92,7 @@ func (s *shelf) hasSquare() bool {
 	// Its corner cannot lie everywhere.
 	side := s.square + paper.SquareGrid
 	return slices.ContainsFunc(s.free, func(f plane.Box) bool { return f.Width() >= side && f.Height() >= side }) ||
-		s.where == insideOneToo && slices.ContainsFunc(s.Parcels, func(p packed) bool { return p.roomy })
+		s.where == insideOneToo && slices.ContainsFunc(s.Parcels, func(p Packed) bool { return p.roomy })
 }
 
 // roomSteps is how many places a piece is looked at, across and up, for room
@@ -110,7 +109,7 @@ func (p Piece) hasRoom(f *Field, side float64) bool {
 				X: p.Bounds.Width() * (float64(i) + 0.5) / roomSteps,
 				Y: p.Bounds.Height() * (float64(k) + 0.5) / roomSteps,
 			})
-			if p.Inside(at) && f.Free(text.Slab{Centre: at, Half: plane.Point{X: half, Y: half}, U: plane.Point{X: 1}}) {
+			if p.free(f, at, half) {
 				return true
 			}
 		}

@@ -44,13 +44,17 @@ func SquareLabel(unit length.Unit) string {
 	return "30 mm"
 }
 
-// Squares finds the places of the check squares of one sheet.
-type Squares struct {
-	Side  float64
-	Paper paper.Paper
+// squares finds the places of the check squares of one sheet.
+type squares struct {
+	side  float64
+	paper paper.Paper
 	// known are the places on a page, by what of the page is clear of join
 	// lines; most pages of a sheet have the same.
 	known map[plane.Box][]plane.Point
+}
+
+func newSquares(side float64, on paper.Paper) squares {
+	return squares{side, on, map[plane.Box][]plane.Point{}}
 }
 
 // squarePlace is a place for a check square.
@@ -61,25 +65,25 @@ type squarePlace struct {
 
 // at is the place of a check square whose lower left corner is at a place of the page
 // of a cell, and roomAt what it takes up of the sheet itself.
-func (q Squares) at(s *Sheet, c Cell, corner plane.Point) squarePlace {
+func (q squares) at(s *Sheet, c Cell, corner plane.Point) squarePlace {
 	return squarePlace{corner, q.roomAt(s, c, corner).Grown(Clearing)}
 }
 
-func (q Squares) roomAt(s *Sheet, c Cell, corner plane.Point) text.Slab {
-	low := corner.Add(s.Grid.WindowOf(c).Min.Sub(q.Paper.Window().Min))
-	return text.Upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.Side, Y: q.Side})})
+func (q squares) roomAt(s *Sheet, c Cell, corner plane.Point) text.Slab {
+	low := corner.Add(s.Grid.WindowOf(c).Min.Sub(q.paper.Window().Min))
+	return text.Upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: q.side, Y: q.side})})
 }
 
 // open is what of the page of a cell is clear of join lines.
-func (q Squares) open(s *Sheet, c Cell) plane.Box {
-	return s.Grid.within(c, q.Paper.Window(), s.Grid.Overlap/2+Clearing)
+func (q squares) open(s *Sheet, c Cell) plane.Box {
+	return s.Grid.within(c, q.paper.Window(), s.Grid.Overlap/2+Clearing)
 }
 
 // corners returns where the corner of a check square may lie on an open box of a
 // page, the same for all alike.
-func (q Squares) corners(open plane.Box) []plane.Point {
+func (q squares) corners(open plane.Box) []plane.Point {
 	if q.known[open] == nil {
-		q.known[open] = squarePlaces(open, q.Side, squareSteps)
+		q.known[open] = squarePlaces(open, q.side, squareSteps)
 	}
 	return q.known[open]
 }
@@ -87,7 +91,7 @@ func (q Squares) corners(open plane.Box) []plane.Point {
 // free leads through those of some places for the check square of a page that are
 // free of lines and text, in the order in which the square takes them: rather outside
 // the pieces than in the largest of them, rather in a corner.
-func (q Squares) free(s *Sheet, f *Field, c Cell, corners []plane.Point) iter.Seq[squarePlace] {
+func (q squares) free(s *Sheet, f *Field, c Cell, corners []plane.Point) iter.Seq[squarePlace] {
 	return func(yield func(squarePlace) bool) {
 		type inside struct {
 			squarePlace
@@ -114,7 +118,7 @@ func (q Squares) free(s *Sheet, f *Field, c Cell, corners []plane.Point) iter.Se
 // find finds the place for the check square of a page and takes it: the first free
 // one. On a page without a free place it goes where it crosses the fewest lines, and
 // no text if it can. It returns the lower left corner, on the page.
-func (q Squares) find(s *Sheet, f *Field, c Cell) plane.Point {
+func (q squares) find(s *Sheet, f *Field, c Cell) plane.Point {
 	open := q.open(s, c)
 	for place := range q.free(s, f, c, q.corners(open)) {
 		f.Take(place.room)
@@ -122,7 +126,7 @@ func (q Squares) find(s *Sheet, f *Field, c Cell) plane.Point {
 	}
 	if len(s.Cells) == 1 {
 		// On a page that pieces share there is a gap for it, if a narrow one.
-		for place := range q.free(s, f, c, squarePlaces(open, q.Side, closeSteps(open))) {
+		for place := range q.free(s, f, c, squarePlaces(open, q.side, closeSteps(open))) {
 			f.Take(place.room)
 			return place.corner
 		}
@@ -138,25 +142,25 @@ func (q Squares) find(s *Sheet, f *Field, c Cell) plane.Point {
 	return best
 }
 
-// Nearest finds the place for the check square of a sheet of one page whose
-// middle lies nearest to a place of the sheet, free of lines and text and
-// outside all pieces, and takes it. It returns the lower left corner, on the
-// page, and whether there is such a place.
-func (q Squares) Nearest(s *Sheet, f *Field, to plane.Point) (plane.Point, bool) {
-	window := q.Paper.Window()
+// SquareNear puts the check square of a sheet of one page where its middle lies
+// nearest to a place of the sheet, free of lines and text and outside all pieces. It
+// reports whether there is such a place. The side is in mm.
+func (s *Sheet) SquareNear(to plane.Point, side float64) bool {
+	q, window := newSquares(side, s.Paper), s.Paper.Window()
 	best, away := squarePlace{}, math.Inf(1)
-	for _, corner := range squarePlaces(window, q.Side, closeSteps(window)) {
+	for _, corner := range squarePlaces(window, side, closeSteps(window)) {
 		place := q.at(s, Cell{}, corner)
 		centre := place.room.Centre
-		if d := centre.Distance(to); d < away && s.sizeAround(centre) == 0 && f.Free(place.room) {
+		if d := centre.Distance(to); d < away && s.sizeAround(centre) == 0 && s.Field.Free(place.room) {
 			best, away = place, d
 		}
 	}
 	if math.IsInf(away, 1) {
-		return plane.Point{}, false
+		return false
 	}
-	f.Take(best.room)
-	return best.corner, true
+	s.Field.Take(best.room)
+	s.Squares[Cell{}] = best.corner
+	return true
 }
 
 // textWeight is how many crossed lines are better than one crossed text.

@@ -20,7 +20,7 @@ func TestCheckSquareLiesInTheLargestPiece(t *testing.T) {
 	small := NewPiece(sample.Ruled("s", "Small", 60, window.Y))
 	large := NewPiece(sample.Ruled("l", "Large", window.X-60, window.Y)).Moved(plane.Point{X: 60})
 	s := NewSheet([]Piece{small, large}, PageOf(on), []Cell{{}})
-	places := Squares{30, on, map[plane.Box][]plane.Point{}}
+	places := newSquares(30, on)
 	var all []squarePlace
 	for p := range places.free(&s, s.Field, Cell{}, places.corners(places.open(&s, Cell{}))) {
 		all = append(all, p)

@@ -125,20 +125,23 @@ const mostVisits = 500_000
 // and whether it came to the end: it stops when there are more than MaxPages
 // and it has looked at mostVisits.
 func (g Grid) crossed(lines []Line) ([]Cell, bool) {
-	seen := CellSet{Has: map[Cell]bool{}, Last: Cell{-1, -1}}
+	seen := map[Cell]bool{}
+	last := Cell{-1, -1} // a line mostly stays where it is
 	visits := 0
 	for _, l := range lines {
 		if !g.walk(l.Clip.Path(), func(c Cell) bool {
-			if visits++; visits > mostVisits && len(seen.Has) > paper.MaxPages {
+			if visits++; visits > mostVisits && len(seen) > paper.MaxPages {
 				return false
 			}
-			seen.Add(c)
+			if c != last {
+				seen[c], last = true, c
+			}
 			return true
 		}) {
-			return seen.List(), false
+			return InReadingOrder(seen), false
 		}
 	}
-	return seen.List(), true
+	return InReadingOrder(seen), true
 }
 
 // walk calls visit for the cells into whose cores a path falls, for some of
@@ -177,23 +180,10 @@ func (g Grid) walk(p plane.Path, visit func(Cell) bool) bool {
 	return true
 }
 
-// CellSet is a set of cells of one grid that remembers the last one, since a
-// line mostly stays where it is.
-type CellSet struct {
-	Has  map[Cell]bool
-	Last Cell
-}
+// InReadingOrder returns the cells of a set, row by row.
+func InReadingOrder(set map[Cell]bool) []Cell { return readingOrder(slices.Collect(maps.Keys(set))) }
 
-func (s *CellSet) Add(c Cell) {
-	if c != s.Last {
-		s.Has[c] = true
-		s.Last = c
-	}
-}
-
-// List returns the cells in reading order.
-func (s *CellSet) List() []Cell { return readingOrder(slices.Collect(maps.Keys(s.Has))) }
-
+// readingOrder brings cells into reading order, in place.
 func readingOrder(cells []Cell) []Cell {
 	slices.SortFunc(cells, func(a, b Cell) int {
 		return cmp.Or(cmp.Compare(a.Row, b.Row), cmp.Compare(a.Column, b.Column))

@@ -149,7 +149,7 @@ func (b Block) Extent(u plane.Point) plane.Point {
 
 // Around returns the room the block takes with its middle at a place.
 func (b Block) Around(middle, u plane.Point) text.Slab {
-	return text.NewSlab(middle, plane.Point{X: b.Width / 2, Y: b.Height / 2}, u)
+	return text.Slab{Centre: middle, Half: plane.Point{X: b.Width / 2, Y: b.Height / 2}, U: u}
 }
 
 // Placed returns the block's lines with its middle at a place.
@@ -164,15 +164,15 @@ func (b Block) Placed(middle, u plane.Point) []text.Label {
 	return lines
 }
 
-// placedBlock is a block that has found its place.
-type placedBlock struct {
+// PlacedBlock is a block that has found its place.
+type PlacedBlock struct {
 	Block
 	Middle, U plane.Point
 }
 
 // title puts the piece's title on the sheet.
 func (s *Sheet) title(p Piece, f *Field) {
-	at, ok := placedBlock{}, false
+	at, ok := PlacedBlock{}, false
 	if p.Foot == (plane.Point{}) {
 		at, ok = p.titleInside(f, s.Whole, s.shown)
 	}
@@ -192,16 +192,9 @@ func (s *Sheet) title(p Piece, f *Field) {
 	s.Labels = append(s.Labels, at.Placed(at.Middle, at.U)...)
 }
 
-// Fewer leaves out the notes that the header of every page says anyway.
-func Fewer(notes []string, set Set) []string {
-	return slices.DeleteFunc(slices.Clone(notes), func(note string) bool {
-		return note == set.Title || note == set.SizeLine()
-	})
-}
-
 // titleInside finds a place for the title in the piece: for one that is whole
 // on a page first, then for one that is at least partly shown.
-func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (placedBlock, bool) {
+func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (PlacedBlock, bool) {
 	places := p.Places(f, titleRoom, closest)
 	if found, ok := p.blockInside(f, places, whole); ok {
 		return found, true
@@ -221,7 +214,7 @@ func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (placedB
 }
 
 // blockInside finds the largest title of several lines that has a place.
-func (p Piece) blockInside(f *Field, places []plane.Point, fits func(plane.Box) bool) (placedBlock, bool) {
+func (p Piece) blockInside(f *Field, places []plane.Point, fits func(plane.Box) bool) (PlacedBlock, bool) {
 	for _, size := range []float64{18, 15, 12, 10.5, modest, 8, 7, Smallest} {
 		for _, u := range []plane.Point{text.Across(), text.Up()} {
 			if u == text.Up() && size >= modest && p.Bounds.Height() < narrow*p.Bounds.Width() {
@@ -237,14 +230,14 @@ func (p Piece) blockInside(f *Field, places []plane.Point, fits func(plane.Box) 
 			}
 		}
 	}
-	return placedBlock{}, false
+	return PlacedBlock{}, false
 }
 
 // titleAlong finds a place in the piece for a title with long notes that has
 // none anywhere else: in a few small lines, close to the lines of the piece.
-func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (placedBlock, bool) {
+func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedBlock, bool) {
 	if !long(p.Brief) {
-		return placedBlock{}, false
+		return PlacedBlock{}, false
 	}
 	for _, u := range []plane.Point{text.Across(), text.Up()} {
 		places := p.strips(f, narrowRoom, u)
@@ -259,7 +252,7 @@ func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (placedBlock, boo
 			}
 		}
 	}
-	return placedBlock{}, false
+	return PlacedBlock{}, false
 }
 
 // stripTrials is how many places lines along a strip try along it; across it
@@ -283,7 +276,7 @@ func (p Piece) strips(f *Field, room float64, u plane.Point) []plane.Point {
 	for y := -math.Floor(width / 2 / step); y <= width/2/step; y++ {
 		for k := range stripTrials {
 			at := middle.Add(u.Mul(stepFromMiddle(k) * length / (stripTrials + 1))).Add(u.Left().Mul(y * step))
-			if p.Inside(at) && f.Free(text.NewSlab(at, plane.Point{X: room, Y: room}, text.Across())) {
+			if p.free(f, at, room) {
 				places = append(places, at)
 			}
 		}
@@ -332,7 +325,7 @@ func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 	for x := -math.Floor(p.Bounds.Width() / 2 / dx); x <= trials/2; x++ {
 		for y := -math.Floor(p.Bounds.Height() / 2 / dy); y <= trials/2; y++ {
 			at := middle.Add(plane.Point{X: x * dx, Y: y * dy})
-			if p.Inside(at) && f.Free(text.NewSlab(at, plane.Point{X: room, Y: room}, text.Across())) {
+			if p.free(f, at, room) {
 				places = append(places, at)
 			}
 		}
@@ -342,7 +335,7 @@ func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 
 // Roomiest returns the place where the block has the most room round it, at
 // least some mm; of several, the one nearest the middle of the piece.
-func (p Piece) Roomiest(f *Field, places []plane.Point, b Block, u plane.Point, least float64, fits func(plane.Box) bool) (placedBlock, bool) {
+func (p Piece) Roomiest(f *Field, places []plane.Point, b Block, u plane.Point, least float64, fits func(plane.Box) bool) (PlacedBlock, bool) {
 	var best []plane.Point
 	for _, more := range []float64{least, 2, 3, 4.5, 6, 12, 20, 30, 45} {
 		if more < least {
@@ -361,7 +354,7 @@ func (p Piece) Roomiest(f *Field, places []plane.Point, b Block, u plane.Point, 
 		best, places = wider, wider
 	}
 	if len(best) == 0 {
-		return placedBlock{}, false
+		return PlacedBlock{}, false
 	}
 	nearest := best[0]
 	middle := p.Bounds.Centre()
@@ -370,7 +363,7 @@ func (p Piece) Roomiest(f *Field, places []plane.Point, b Block, u plane.Point, 
 			nearest = at
 		}
 	}
-	return placedBlock{b, nearest, u}, true
+	return PlacedBlock{b, nearest, u}, true
 }
 
 // beside sets a title to stand beside the piece, in the same way when the piece
@@ -405,22 +398,22 @@ func FootOf(p Piece, f *Field, window plane.Point) plane.Point {
 // titleBeside finds a place for the title next to a piece that has no room for
 // it: under it, over it, or at a side of it, rather near its middle; never in
 // another piece.
-func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (placedBlock, bool) {
+func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (PlacedBlock, bool) {
 	b := p.beside(notes)
 	middle := p.Bounds.Centre()
 	away := func(u plane.Point, b Block) plane.Point {
 		e := b.Extent(u)
 		return plane.Point{X: (p.Bounds.Width()+e.X)/2 + besideAway, Y: (p.Bounds.Height()+e.Y)/2 + besideAway}
 	}
-	free := func(b Block, u plane.Point, steps ...plane.Point) (placedBlock, bool) {
+	free := func(b Block, u plane.Point, steps ...plane.Point) (PlacedBlock, bool) {
 		for _, step := range steps {
 			at := middle.Add(step)
 			room := b.Around(at, u)
 			if s.Whole(room.Bounds()) && f.Free(room.Grown(besideRoom)) && !s.insideAny(at) {
-				return placedBlock{b, at, u}, true
+				return PlacedBlock{b, at, u}, true
 			}
 		}
-		return placedBlock{}, false
+		return PlacedBlock{}, false
 	}
 	if p.Foot != (plane.Point{}) {
 		// The place kept under the piece begins where the piece does.
@@ -446,7 +439,7 @@ func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (placedBlock, boo
 			return found, true
 		}
 	}
-	return placedBlock{}, false
+	return PlacedBlock{}, false
 }
 
 // stepFromMiddle counts 0, 1, -1, 2, -2, ...

@@ -22,7 +22,6 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 			laid := Arrange(Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{m}}, paper.All()[0])
 			s := &laid.Sheets[0]
 			s.FindJoins(1)
-			s.Paper = paper.All()[0]
 			s.Letter(length.Inch)
 			assert.Empty(t, s.Untitled)
 			in := false
@@ -49,7 +48,6 @@ func TestTinyPiecesBringRoom(t *testing.T) {
 	require.Greater(t, len(sheets), 1, "the first page is full")
 	for i := range sheets {
 		s := &sheets[i]
-		s.Paper = paper.All()[0]
 		s.Letter(length.Inch)
 		assert.Empty(t, s.Untitled)
 		for _, p := range s.Pieces {

@@ -13,12 +13,12 @@ type Slab struct {
 	U      plane.Point // the direction of its length, of length 1
 }
 
-// NewSlab returns a slab about a centre that reaches half its length along u.
-func NewSlab(centre, half, u plane.Point) Slab { return Slab{centre, half, u} }
+// Level returns the slab about a centre whose sides run across and up.
+func Level(centre, half plane.Point) Slab { return Slab{centre, half, Across()} }
 
 // Upright returns the slab of an upright box.
 func Upright(b plane.Box) Slab {
-	return Slab{b.Centre(), plane.Point{X: b.Width() / 2, Y: b.Height() / 2}, plane.Point{X: 1}}
+	return Level(b.Centre(), plane.Point{X: b.Width() / 2, Y: b.Height() / 2})
 }
 
 // Grown returns the slab with every side moved outward by d mm.
