@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 	"testing"
@@ -10,6 +11,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // Finished, the stitching of tuck k lies at f - w - 2wk (DESIGN: finished places),
@@ -72,10 +74,10 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
 			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, "front: cutting sheet", m.Name)
-			assert.ElementsMatch(t, c.tucks, drawnAs(m, mark.TuckStitch), "the finished stitching")
-			assert.ElementsMatch(t, c.crosses, drawnAs(m, mark.Cross), "the crosses")
-			assert.ElementsMatch(t, c.centre, drawnAs(m, mark.Centre), "the centre")
-			assert.Empty(t, drawnAs(m, mark.TuckFold), "what is folded is out of sight")
+			assert.ElementsMatch(t, c.tucks, orderedLinesOf(m, mark.TuckStitch), "the finished stitching")
+			assert.ElementsMatch(t, c.crosses, orderedLinesOf(m, mark.Cross), "the crosses")
+			assert.ElementsMatch(t, c.centre, orderedLinesOf(m, mark.Centre), "the centre")
+			assert.Empty(t, orderedLinesOf(m, mark.TuckFold), "what is folded is out of sight")
 			assert.Positive(t, m.Outline.Area(), "counter-clockwise")
 			area := piece.Outline.Area()
 			if piece.Whole {
@@ -95,10 +97,10 @@ func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+
 		"\n[line.pocket]\npoints = [[3, 4], [5, 4]]\nkind = \"placement\"\n\n[notch.n]\nedge = \"side\"\nfrom = \"shoulder\"\nat = 2\n\n[block]\n")
 	m := cuttingSheet(piece, pattern, nil)
-	assert.Equal(t, []string{"3,4 5,4"}, drawnAs(m, mark.Placement))
-	assert.Len(t, drawnAs(m, mark.Stitch), 3, "neck, shoulder and side")
-	assert.Len(t, drawnAs(m, mark.Fold), 2, "hem and turn")
-	assert.Len(t, drawnAs(m, mark.Notch), 1)
+	assert.Equal(t, []string{"3,4 5,4"}, orderedLinesOf(m, mark.Placement))
+	assert.Len(t, orderedLinesOf(m, mark.Stitch), 3, "neck, shoulder and side")
+	assert.Len(t, orderedLinesOf(m, mark.Fold), 2, "hem and turn")
+	assert.Len(t, orderedLinesOf(m, mark.Notch), 1)
 	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
 	whole, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
 	assert.NotContains(t, cuttingSheet(whole, pattern, nil).Notes, "turn it over for the other half")
@@ -157,7 +159,7 @@ func TestEndsOfTheTucksOnACuttingSheet(t *testing.T) {
 				text += "\n[block]\n"
 			}
 			piece, pattern := blockOf(t, text)
-			assert.Equal(t, c.ends, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckEnd))
+			assert.Equal(t, c.ends, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckEnd))
 		})
 	}
 }
@@ -214,7 +216,7 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
 			m := cuttingSheet(piece, pattern, nil)
-			assert.Equal(t, c.lines, drawnAs(m, c.role))
+			assert.Equal(t, c.lines, orderedLinesOf(m, c.role))
 			require.GreaterOrEqual(t, len(m.Notes), 2)
 			assert.Equal(t, c.notes, m.Notes[len(m.Notes)-2:])
 		})
@@ -225,22 +227,10 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 func TestPleatsOnACuttingSheet(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
 	m := cuttingSheet(piece, pattern, nil)
-	assert.Empty(t, drawnAs(m, mark.TuckStitch))
-	assert.Equal(t, []string{"1,0 1,10"}, drawnAs(m, mark.PleatFold))
+	assert.Empty(t, orderedLinesOf(m, mark.TuckStitch))
+	assert.Equal(t, []string{"1,0 1,10"}, orderedLinesOf(m, mark.PleatFold))
 	piece, pattern = blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
-	assert.Equal(t, []string{"1.5,0 1.5,10"}, drawnAs(cuttingSheet(piece, pattern, nil), mark.PleatFold), "the two folds of an inverted pleat meet")
-}
-
-// A piece with a block has three sheets and no other; the rest of the pattern has
-// its own.
-func TestSheetsOfAPieceWithABlock(t *testing.T) {
-	pattern, err := check("allowance = 0.375\n" + sketch.Front(sketch.Bosom+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n") + sketch.Swap(sketch.Front(sketch.Box), "front", "back"))
-	require.NoError(t, err)
-	var names []string
-	for _, m := range Of(pattern) {
-		names = append(names, m.Name)
-	}
-	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)
+	assert.Equal(t, []string{"1.5,0 1.5,10"}, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.PleatFold), "the two folds of an inverted pleat meet")
 }
 
 // Two rows of one 1/4 in tuck on each side, one beside the centre and one beside a line
@@ -252,7 +242,7 @@ func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
 		sketch.Tucked("cf", "1/4", 1, "1", "")+strings.Replace(sketch.Tucked("rule", "1/4", 1, "1", ""), "[tuck.t]", "[tuck.u]", 1)+
 		"\n[block]\nmeasured = \"12 1/2\"\n")
 	var at []string
-	for _, line := range drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch) {
+	for _, line := range orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckStitch) {
 		x, _, _ := strings.Cut(line, ",")
 		at = append(at, x)
 	}
@@ -263,4 +253,45 @@ func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
 		require.NoError(t, err)
 		assert.InDelta(t, want, got, 0.00051, "stitching %d", i+1)
 	}
+}
+
+// undercut is half a front whose armhole is hollowed out to 5 in from the centre, so
+// that the tip of its shoulder, at 6 in, overhangs it.
+const undercut = `fold = "cf"
+drawn = "finished"
+cf: 0,0 0,10
+neck: 0,10 3,10 3,12
+shoulder: 3,12 6,12
+armhole: 6,12 5,10 8,9
+side: 8,9 8,0
+hem: 8,0 0,0
+---
+
+`
+
+// Touching tucks of 1/2 in have their stitching at 1/4, 3/4, ... in. The flap of the
+// ninth reaches to 4 3/4 in; that of the tenth to 5 1/4 in, past the inmost point of the
+// armhole at 5 in: laid flat, both its layers are hollowed out there, and the piece would
+// have a hole. From a tucked block such a front can be cut.
+func TestTucksUpIntoTheArmhole(t *testing.T) {
+	set := func(count int) string { return undercut + sketch.Tucked("cf", "1/2", count, "3/4", "") }
+	const head = "allowance = 0\n"
+	made.Of(t, head+sketch.Front(set(9)))
+	for _, count := range []int{10, 14} {
+		_, err := made.Pattern(head + sketch.Front(set(count)))
+		assert.EqualError(t, err, fmt.Sprintf("linden.toml:24: piece.front.tuck.t: the outline cuts into tuck 10 of %d from the side: laid flat, the piece would have a hole or come apart beside its stitching, 4 3/4 in from \"cf\" finished\n"+
+			"hint: the first 9 fit; a piece that is cut from a tucked block may have more of them: give it a table for its block", count))
+	}
+	pattern := made.Of(t, head+sketch.Front(set(14)+"\n[block]\n"))
+	piece := &pattern.Pieces[0]
+	assert.InDelta(t, 16+28, piece.Block.Width/25.4, 1e-9, "28 tucks take up 1 in each")
+	require.Len(t, piece.TuckRows[0].Each, 14)
+	for k, one := range piece.TuckRows[0].Each {
+		assert.InDelta(t, 0.25+0.5*float64(k), one.Stitching/25.4, 1e-9, "stitching of tuck %d", k+1)
+		assert.Empty(t, one.Fold, "tuck %d is never drawn on the flat piece", k+1)
+		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)
+	}
+	// The twelfth crosses the tip from 11 1/2 in, and what lies under the armhole.
+	assert.Contains(t, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,11.5 5.75,12")
+	assert.Contains(t, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,0 5.75,9.75")
 }

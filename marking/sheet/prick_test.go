@@ -10,7 +10,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
 )
 
 // arc is a part of a circle that turns by an angle, in straight steps.
@@ -124,26 +123,21 @@ func TestDotsOfAStraightLine(t *testing.T) {
 	}
 }
 
-func TestMirroredTwice(t *testing.T) {
-	for _, name := range []string{"linden.toml", "hazel.toml", "rowan.toml"} {
-		for _, m := range Of(Transferred(example(t, name), []source.Transfer{source.Trace, source.Template, source.Prick})) {
-			twice := fromBehind(fromBehind(m))
-			require.Len(t, twice.Marks, len(m.Marks))
-			for i, mark := range m.Marks {
-				assert.Equal(t, mark.Role, twice.Marks[i].Role)
-				for k, q := range mark.Path {
-					require.InDelta(t, 0, q.Distance(twice.Marks[i].Path[k]), 1e-9, "%s: %v", m.Key, mark.Role)
-				}
-			}
-			once := fromBehind(m)
-			assert.InDelta(t, m.Outline.Area(), once.Outline.Area(), 1e-6, "counter-clockwise as well")
-			for i, theMark := range m.Marks {
-				assert.InDelta(t, theMark.Path.Length(), once.Marks[i].Path.Length(), 1e-9)
-				if theMark.Role == mark.Arrow {
-					middle := m.Outline.Bounds().Centre().X
-					assert.InDelta(t, 2*middle-theMark.Path[0].X, once.Marks[i].Path[0].X, 1e-9, "it points the way it did")
-				}
-			}
-		}
+// A small ring is not one dot, however far apart dots may be.
+func TestDotsOfASmallRing(t *testing.T) {
+	for radius, spacing := range map[float64]float64{7.9: 50, 6: 40, 2.5: 6.35} {
+		p := arc(plane.Point{}, radius, 2*math.Pi, 100)
+		p[100] = p[0]
+		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, spacing)[0]
+		assert.GreaterOrEqual(t, len(dots)-1, 4, "round a circle of %v", radius)
 	}
+	// A bend makes dots closer only where it is.
+	p := plane.Path{{}, {X: 500}}
+	for i := range 21 {
+		sin, cos := math.Sincos(float64(i) / 20 * math.Pi / 2)
+		p = append(p, plane.Point{X: 500 + 3*sin, Y: 3 - 3*cos})
+	}
+	p = append(p, plane.Point{X: 503, Y: 100})
+	dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, 25.4/4)[0]
+	assert.Less(t, len(dots), 102)
 }

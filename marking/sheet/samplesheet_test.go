@@ -12,13 +12,14 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // plainCloth is a square piece that sets of tucks are put on, 40 in wide whatever
 // the unit of the file.
 func plainCloth(t *testing.T, unit, sets string) *garment.Pattern {
 	t.Helper()
-	pattern, err := check("unit = \"" + unit + "\"\nallowance = 0\n" + sketch.Front(
+	pattern, err := made.Pattern("unit = \"" + unit + "\"\nallowance = 0\n" + sketch.Front(
 		`raw: 0,"40in" 0,0
 bottom: 0,0 "40in",0 | hem = "1 in"
 far: "40in",0 "40in","40in"
@@ -172,8 +173,7 @@ func TestSampleSheetsOfTwoPiecesHaveTwoNames(t *testing.T) {
 	text := func(key, width string) string {
 		return sketch.Swap(sketch.Front(sketch.Box+"\n---\n\n[tuck.yoke]\nbeside = \"left\"\nwidth = \"W\"\ncount = 2\nfirst = 1\n"), "front", key, "W", width)
 	}
-	pattern, err := check(text("front", "1/8") + text("back", "1/4"))
-	require.NoError(t, err)
+	pattern := made.Of(t, text("front", "1/8")+text("back", "1/4"))
 	sheets := samples(pattern)
 	require.Len(t, sheets, 2)
 	assert.Equal(t, "front: sample of the yoke tucks", sheets[0].Name)

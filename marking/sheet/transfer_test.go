@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 )
 
@@ -43,8 +44,7 @@ func TestSheetsOfATransfer(t *testing.T) {
 		{"left and right", "", "cut = 2\nprint = \"left and right\"", "trace,prick", []string{"Back: as drawn", "Back: turned over", "Back: to be pricked: as drawn", "Back: to be pricked: turned over"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pattern, err := check(sketch.Swap(plainBack, "CLOTH", c.cloth, "CUT", c.cut))
-			require.NoError(t, err)
+			pattern := made.Of(t, sketch.Swap(plainBack, "CLOTH", c.cloth, "CUT", c.cut))
 			if c.asked != "" {
 				ways, err := source.ParseTransfers(c.asked)
 				require.NoError(t, err)
@@ -62,7 +62,7 @@ func TestSheetsOfATransfer(t *testing.T) {
 	ways, err := source.ParseTransfers("mirror,prick")
 	require.NoError(t, err)
 	var names []string
-	for _, m := range Of(Transferred(example(t, "rowan.toml"), ways)) {
+	for _, m := range Of(Transferred(made.Example(t, "rowan.toml"), ways)) {
 		if m.Form == nil {
 			names = append(names, m.Name)
 		}
@@ -83,13 +83,13 @@ func TestMistakesInTransfers(t *testing.T) {
 		{"a pair of one", `print = "left and right"`, "linden.toml:5: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check(sketch.Swap(plainBack, "CLOTH", "", "CUT", c.cut))
+			_, err := made.Pattern(sketch.Swap(plainBack, "CLOTH", "", "CUT", c.cut))
 			assert.EqualError(t, err, c.want)
 		})
 	}
-	_, err := check("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nallowance = 0\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
+	_, err := made.Pattern("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nallowance = 0\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
 	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out, or give the edge an allowance")
-	_, err = check("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nhem = 1\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
+	_, err = made.Pattern("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nhem = 1\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
 	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out: the fold of a hem has windows in a template as it is")
 	_, err = source.ParseTransfers("trace,tarce")
 	assert.EqualError(t, err, "\"tarce\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted")
@@ -114,18 +114,7 @@ func TestEveryTransferHasSheets(t *testing.T) {
 	for _, name := range strings.Split(names, ", ") {
 		ways, err := source.ParseTransfers(name)
 		require.NoError(t, err)
-		pattern, err := check(sketch.Swap(plainBack, "CLOTH", "", "CUT", ""))
-		require.NoError(t, err)
+		pattern := made.Of(t, sketch.Swap(plainBack, "CLOTH", "", "CUT", ""))
 		assert.NotEmpty(t, Of(Transferred(pattern, ways)), name)
 	}
-}
-
-// Only smooth edges are marked unless the file says otherwise.
-func TestMarkedEdges(t *testing.T) {
-	piece := sketched(t, "0.375", "neck: 0,10 2,9 4,10 | smooth = true\nside: 4,10 4,0 | marked = true\nhem: 4,0 0,0\nback: 0,0 0.5,5 0,10 | smooth = true; marked = false")
-	got := map[string]bool{}
-	for _, e := range piece.Edges {
-		got[e.Key] = e.Marked
-	}
-	assert.Equal(t, map[string]bool{"neck": true, "side": true, "hem": false, "back": false}, got)
 }

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"testing"
 
@@ -13,17 +12,6 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
 )
-
-// drawnAs lists the lines of one role, in inches, each from its lower or left end.
-func drawnAs(m mark.Marking, role mark.Role) []string {
-	var all []string
-	for _, one := range m.Marks {
-		if one.Role == role {
-			all = append(all, sketch.Inches(sketch.Ordered(one.Path)))
-		}
-	}
-	return all
-}
 
 // extent is the rectangle of a marking, in inches: from left to right, from bottom
 // to top.
@@ -106,8 +94,8 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 			piece, pattern := blockOf(t, c.text)
 			m := tuckSheet(piece, pattern)
 			assert.Equal(t, "front: tuck sheet", m.Name)
-			assert.ElementsMatch(t, c.folds, drawnAs(m, mark.TuckFold), "fold lines")
-			assert.ElementsMatch(t, c.stitching, drawnAs(m, mark.TuckStitch), "stitching")
+			assert.ElementsMatch(t, c.folds, orderedLinesOf(m, mark.TuckFold), "fold lines")
+			assert.ElementsMatch(t, c.stitching, orderedLinesOf(m, mark.TuckStitch), "stitching")
 			var ends []string
 			for _, one := range m.Marks {
 				if one.Role == mark.TuckEnd {
@@ -135,44 +123,6 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 			checkRuler(t, m, tuckRuler(piece, pattern))
 		})
 	}
-}
-
-// checkRuler looks whether a ruler has a tick for every line of a tuck sheet, at the
-// same places.
-func checkRuler(t *testing.T, sheet, ruler mark.Marking) {
-	t.Helper()
-	places := func(m mark.Marking, role mark.Role) []string {
-		var all []string
-		for _, one := range m.Marks {
-			if one.Role == role {
-				assert.InDelta(t, one.Path[0].X, one.Path[1].X, 1e-9, "it stands upright")
-				all = append(all, sketch.Number(one.Path[0].X/25.4))
-			}
-		}
-		slices.Sort(all)
-		return all
-	}
-	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Placement} {
-		assert.Equal(t, places(sheet, role), places(ruler, role), "%s", role)
-	}
-	a, b := sheet.Outline.Bounds(), ruler.Outline.Bounds()
-	if slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool { return m.Name == "side edge of the block" }) {
-		assert.True(t, a.Min.X < b.Min.X+1e-9 && b.Max.X < a.Max.X+1e-9, "the sheet goes on to the torn side, the ruler does not")
-	} else {
-		assert.InDelta(t, a.Min.X, b.Min.X, 1e-9, "sheet and ruler begin at one place")
-		assert.InDelta(t, a.Max.X, b.Max.X, 1e-9)
-	}
-	for _, one := range ruler.Marks {
-		box := one.Path.Bounds()
-		assert.True(t, box.Min.Y > b.Min.Y-1e-9 && box.Max.Y < b.Max.Y+1e-9, "ticks lie on the ruler")
-		switch one.Role {
-		case mark.TuckStitch, mark.Placement:
-			assert.InDelta(t, 31.75/3, box.Height(), 1e-9, "a tick for stitching is a third of the ruler high")
-		case mark.TuckFold, mark.PleatFold:
-			assert.InDelta(t, 31.75*2/3, box.Height(), 1e-9, "a tick for a fold is two thirds of the ruler high")
-		}
-	}
-	assert.InDelta(t, 31.75, b.Height(), 1e-9, "the ruler is 1 1/4 in high")
 }
 
 // What ends along the neck keeps its length from the stitch line of the finished neck,
@@ -207,51 +157,13 @@ func TestATuckSheetOfAWholePiece(t *testing.T) {
 	assert.Equal(t, "-1.375 to 1.375, 5.875 to 13", extent(both))
 	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch} {
 		var want []string
-		for _, line := range drawnAs(one, role) {
+		for _, line := range orderedLinesOf(one, role) {
 			want = append(want, line, "-"+strings.ReplaceAll(line, " ", " -"))
 		}
-		assert.ElementsMatch(t, want, drawnAs(both, role), "%s: every line on both sides", role)
+		assert.ElementsMatch(t, want, orderedLinesOf(both, role), "%s: every line on both sides", role)
 	}
-	assert.Equal(t, []string{"0,5.875 0,13"}, drawnAs(both, mark.Centre), "one centre line")
-	assert.ElementsMatch(t, []string{"0.25,7.625 0.875,7.625", "-0.875,7.625 -0.25,7.625"}, drawnAs(both, mark.TuckEnd))
-}
-
-// A ruler says which tuck is which, where its end lies, and what lies there.
-func TestWhatATuckRulerSays(t *testing.T) {
-	const tick = "a tick at every line: tick along the torn edge and along the end line, and rule between"
-	names := func(m mark.Marking) []string {
-		var all []string
-		for _, one := range m.Marks {
-			if one.Name != "" {
-				all = append(all, one.Name)
-			}
-		}
-		return all
-	}
-	for _, c := range []struct {
-		name, text string
-		names      []string
-		notes      []string
-	}{
-		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n", []string{"1", "2", "3"},
-			[]string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"with a tuck on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "0", "") + "\n[block]\n", []string{"2", "3"},
-			[]string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"beside another line of a piece on the fold", sketch.Bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + sketch.Tucked("rule", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"rule", "1", "2", "3"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
-		// Torn at 12 1/2 in, ending at 7 5/8 in.
-		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
-			[]string{tick, "the t tucks end 4 7/8 in from the torn edge", "its end lies on cf; turn it over for the other half"}},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
-			ruler := tuckRuler(piece, pattern)
-			assert.Equal(t, "front: tuck ruler", ruler.Name)
-			assert.Equal(t, c.names, names(ruler))
-			assert.Equal(t, c.notes, ruler.Notes)
-		})
-	}
+	assert.Equal(t, []string{"0,5.875 0,13"}, orderedLinesOf(both, mark.Centre), "one centre line")
+	assert.ElementsMatch(t, []string{"0.25,7.625 0.875,7.625", "-0.875,7.625 -0.25,7.625"}, orderedLinesOf(both, mark.TuckEnd))
 }
 
 // The sheet has the centre of a piece on the fold even where no tucks are measured
@@ -293,17 +205,11 @@ func TestNotesOfATuckSheet(t *testing.T) {
 func TestPleatsOnATuckSheet(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
 	m := tuckSheet(piece, pattern)
-	assert.Equal(t, []string{"1,-0.5 1,12.5"}, drawnAs(m, mark.PleatFold))
-	assert.Equal(t, []string{"2,-0.5 2,12.5"}, drawnAs(m, mark.Placement))
+	assert.Equal(t, []string{"1,-0.5 1,12.5"}, orderedLinesOf(m, mark.PleatFold))
+	assert.Equal(t, []string{"2,-0.5 2,12.5"}, orderedLinesOf(m, mark.Placement))
 	// Six tenths of the way down from 12 1/2 in to -1/2 in, from the fold line to where
 	// it is laid.
-	var arrows []string
-	for _, one := range m.Marks {
-		if one.Role == mark.Arrow {
-			arrows = append(arrows, sketch.Inches(one.Path))
-		}
-	}
-	assert.Equal(t, []string{"1,4.7 2,4.7"}, arrows)
+	assert.Equal(t, []string{"1,4.7 2,4.7"}, linesOf(m, mark.Arrow))
 	checkRuler(t, m, tuckRuler(piece, pattern))
 	assert.Contains(t, m.Notes, "all folds together take up 2 in")
 }
@@ -321,39 +227,7 @@ func TestArrowsOfATuckSheet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\n"+c.pleat+"\n[block]\n")
-			var got []string
-			for _, one := range tuckSheet(piece, pattern).Marks {
-				if one.Role == mark.Arrow {
-					got = append(got, sketch.Inches(one.Path))
-				}
-			}
-			assert.Equal(t, c.want, got)
-		})
-	}
-}
-
-// The centre has its crosses at the heights at which the cutting sheet has them, 1 in
-// from its ends: at 9 in and at 1 in, where the sheet reaches so far.
-func TestCrossesOfATuckSheet(t *testing.T) {
-	const below = "below = \"neck\"\nlength = "
-	high, low := []string{"-0.25,9 0.25,9", "0,8.75 0,9.25"}, []string{"-0.25,1 0.25,1", "0,0.75 0,1.25"}
-	for _, c := range []struct {
-		name, text string
-		want       []string
-	}{
-		{"the upper part of the block", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", below+"2"), high},
-		{"the whole length", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", ""), append(append([]string{}, high...), low...)},
-		{"printed whole", sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =") + sketch.Tucked("cf", "1/8", 2, "3/8", below+"2"), high},
-		{"not on the fold", sketch.Bib + sketch.Tucked("middle", "1/4", 1, "1", "side = \"right\""), nil},
-		{"tucks across the fold", sketch.Bosom + sketch.Tucked("hem", "1/2", 1, "3", ""), nil},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text+"\n[block]\n")
-			got := drawnAs(tuckSheet(piece, pattern), mark.Cross)
-			assert.ElementsMatch(t, c.want, got)
-			if len(got) > 0 {
-				assert.Subset(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.Cross), got, "they are laid on each other")
-			}
+			assert.Equal(t, c.want, linesOf(tuckSheet(piece, pattern), mark.Arrow))
 		})
 	}
 }
@@ -396,67 +270,4 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 			assert.Equal(t, c.note, note)
 		})
 	}
-}
-
-// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in.
-func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
-	const below = "below = \"neck\"\nlength = 2\n"
-	for _, c := range []struct {
-		name, text string
-		want       []string
-	}{
-		{"level", sketch.Tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in from the torn edge"}},
-		{"stepped", sketch.Tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
-			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
-		{"follow, where the neck is level", sketch.Tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in from the torn edge"}},
-		// The two folds of a box pleat end at one height, told once.
-		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in from the torn edge"}},
-		{"edge to edge", sketch.Tucked("cf", "1/8", 2, "3/8", ""), nil},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, sketch.Bosom+c.text+"\n[block]\n")
-			var got []string
-			for _, one := range tuckRuler(piece, pattern).Notes {
-				if strings.Contains(one, "from the torn edge") {
-					got = append(got, one)
-				}
-			}
-			assert.Equal(t, c.want, got)
-		})
-	}
-}
-
-// On the fold a set is told as it is on the whole block.
-func TestHowManyTucksATuckSheetCounts(t *testing.T) {
-	for _, c := range []struct{ name, text, want string }{
-		{"one on each side", sketch.Bosom + sketch.Tucked("cf", "1/8", 1, "3/8", ""), "t: 2 tucks, 1 on each side, each 1/8 in wide"},
-		{"seven on each side", sketch.Bosom + sketch.Tucked("cf", "1/8", 7, "3/8", ""), "t: 14 tucks, 7 on each side, each 1/8 in wide"},
-		{"one on the centre", sketch.Bosom + sketch.Tucked("cf", "1/8", 1, "0", ""), "t: 1 tuck, on the centre, 1/8 in wide"},
-		{"on the centre and on each side", sketch.Bosom + sketch.Tucked("cf", "1/8", 7, "0", ""), "t: 13 tucks, 1 on the centre and 6 on each side, each 1/8 in wide"},
-		{"not on the fold", sketch.Bib + sketch.Tucked("middle", "1/8", 7, "3/8", "side = \"right\""), "t: 7 tucks, each 1/8 in wide"},
-		{"across the fold", sketch.Bosom + sketch.Tucked("hem", "1/2", 2, "3", ""), "t: 2 tucks, each 1/2 in wide"},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text+"press = \"away\"\n\n[block]\n")
-			notes := tuckSheet(piece, pattern).Notes
-			assert.Contains(t, notes, c.want)
-		})
-	}
-}
-
-// The tuck ruler is a strip 1 1/4 in high with one tick for every line, each from its
-// lower edge: of a fold line two thirds of its height, of a stitching one third. Three
-// touching tucks of 1/4 in from 3/4 in on have their folds 3/4 in apart (3w: Kinne &
-// Cooley, Clothing and Health, 1916, p. 99), and stitching 1/4 in before and behind each.
-// The strip lies where the centre line has its upper end, at 10 in.
-func TestTicksOfTheTuckRuler(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+sketch.Tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
-	ruler := tuckRuler(piece, pattern)
-	assert.ElementsMatch(t, []string{
-		"0.75,10 0.75,10.833", "1.5,10 1.5,10.833", "2.25,10 2.25,10.833",
-	}, drawnAs(ruler, mark.TuckFold), "one tick for each fold line")
-	assert.ElementsMatch(t, []string{
-		"0.5,10 0.5,10.417", "1,10 1,10.417", "1.25,10 1.25,10.417",
-		"1.75,10 1.75,10.417", "2,10 2,10.417", "2.5,10 2.5,10.417",
-	}, drawnAs(ruler, mark.TuckStitch), "one tick for each stitching")
 }

@@ -7,56 +7,27 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 )
 
-// of lists the marks of a role, in inches.
-func of(m mark.Marking, role mark.Role) []string {
-	var all []string
-	for _, mark := range m.Marks {
-		if mark.Role == role {
-			all = append(all, sketch.Inches(mark.Path))
-		}
-	}
-	return all
-}
-
-const oblongPiece = "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"
-
 // Tucks that end inside the piece are ticked where they come out, and have a hole at
 // the end of each line, beyond which nothing is ruled.
 func TestTucksThatEndHaveHoles(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 2\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
-	assert.Contains(t, of(m, mark.TuckFold), "1,10 1,9.764", "a tick at the top")
-	assert.Contains(t, of(m, mark.TuckFold), "1,0 1,0.236", "and where it would come out at the foot")
+	assert.Contains(t, linesOf(m, mark.TuckFold), "1,10 1,9.764", "a tick at the top")
+	assert.Contains(t, linesOf(m, mark.TuckFold), "1,0 1,0.236", "and where it would come out at the foot")
 	ends := map[string]bool{}
-	for _, theMark := range m.Marks {
-		if theMark.Role == mark.Prick {
-			ends[sketch.Inches(theMark.Path[:1])] = true
+	for _, line := range m.Marks {
+		if line.Role == mark.Prick {
+			ends[sketch.Inches(line.Path[:1])] = true
 		}
 	}
 	assert.True(t, ends["1,6.625"] && ends["1.375,6.625"], "holes at the ends, 3 in below the stitch line: %v", ends)
 	assert.Contains(t, strings.Join(m.Notes, "; "), "rule from circle to circle, or from the edge to a circle, and no farther")
-}
-
-// A piece that is printed whole has no edge in its middle: there are no match marks,
-// it is not laid by it, and the centre line has windows.
-func TestTemplateOfAWholePiece(t *testing.T) {
-	const text = "fold = \"left\"\nprint = \"whole\"\ntop: 0,10 4,9 8,10 | smooth = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10"
-	piece, m := sketchedTemplate(t, "0.375", text)
-	for _, theMark := range of(m, mark.Match) {
-		x := strings.Split(strings.Fields(theMark)[0], ",")[0]
-		assert.NotEqual(t, "0", x, "a match mark in the middle: %s", theMark)
-	}
-	assert.Contains(t, strings.Join(m.Notes, "; "), "with foot and right on the edge")
-	assert.NotEmpty(t, of(m, mark.Window), "of the centre line")
-	assert.Len(t, of(m, mark.Match), 2*4, "on both halves")
-	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, &garment.Pattern{}))
-	assert.Equal(t, of(sheet, mark.Match), of(m, mark.Match))
 }
 
 // Windows of one line keep apart as well, where it closes or comes back.
@@ -147,78 +118,114 @@ func TestWindowsKeepClear(t *testing.T) {
 	}
 }
 
-// Match marks stand 8 mm long at a third and at two thirds of every edge by which the
-// template is laid.
-func TestMatchMarksAtThirds(t *testing.T) {
-	_, m := sketchedTemplate(t, "0.375", "top: 0,9 9,9 | marked = true\nright: 9,9 9,0\nfoot: 9,0 0,0\nleft: 0,0 0,9")
-	assert.ElementsMatch(t, []string{
-		"0,3 0.315,3", "0,6 0.315,6",
-		"3,0 3,0.315", "6,0 6,0.315",
-		"9,3 8.685,3", "9,6 8.685,6",
-	}, of(m, mark.Match))
-}
-
 // Every line that the file asks for is brought onto the cloth, whatever its kind; and
 // one that has only ticks takes no room from others.
 func TestNoLineIsForgotten(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", oblongPiece+"[line.casing]\npoints = [[2, 2], [5, 2]]\nkind = \"stitch\"\n")
-	assert.NotEmpty(t, of(m, mark.Window), "a stitch line that is no edge's")
+	assert.NotEmpty(t, linesOf(m, mark.Window), "a stitch line that is no edge's")
 	_, m = sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 12\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
-	assert.NotEmpty(t, of(m, mark.Window), "the end line of tucks that are too close for windows")
+	assert.NotEmpty(t, linesOf(m, mark.Window), "the end line of tucks that are too close for windows")
 }
 
-// Two marked edges whose lines cross before they come to the edge between them: one of
-// them stays as it is cut, and the note says why.
-func TestMarkedEdgesWhoseLinesCross(t *testing.T) {
-	_, m := sketchedTemplate(t, "0.375", "top: 8,10 0.5,10 | marked = true\nchamfer: 0.5,10 0,9.5\nleft: 0,9.5 0,0 | marked = true\nfoot: 0,0 8,0\nright: 8,0 8,10")
-	assert.Regexp(t, `the stitch line of (top|left) crosses another: mark it with a gauge`, strings.Join(m.Notes, "; "))
-	assert.NotContains(t, strings.Join(m.Notes, "; "), "folds part")
-}
-
-// In a narrow place match marks are short enough to stay on the template.
-func TestMatchMarksInANarrowPiece(t *testing.T) {
-	for _, text := range []string{
-		"top: 0,0.5 8,0.5 | marked = true; allowance = 0.25\nright: 8,0.5 8,0 | allowance = 0.125\nfoot: 8,0 0,0 | allowance = 0.125\nleft: 0,0 0,0.5 | allowance = 0.125",
-		"a: 0,0 3,0\nb: 3,0 0,0.9\nc: 0,0.9 0,0",
-	} {
-		_, m := sketchedTemplate(t, "0.1", text)
-		tree := plane.NewTree(m.Outline)
-		marks := 0
-		for _, theMark := range m.Marks {
-			if theMark.Role == mark.Match {
-				marks++
-				assert.True(t, tree.Holds(theMark.Path[1]), "a match mark ends outside, at %s", sketch.Inches(theMark.Path[1:]))
+// Windows keep what is said of them, whatever lines a piece has.
+func TestWindowsKeepTheirWidths(t *testing.T) {
+	windows, ticked := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		wide, high := rapid.Float64Range(60, 400).Draw(t, "width"), rapid.Float64Range(60, 400).Draw(t, "height")
+		ring := plane.Path{{}, {X: wide}, {X: wide, Y: high}, {Y: high}, {}}
+		outline := plane.NewTree(ring)
+		at := func(name string) plane.Point {
+			return plane.Point{X: rapid.Float64Range(0, wide).Draw(t, name+" x"), Y: rapid.Float64Range(0, high).Draw(t, name+" y")}
+		}
+		var lines []mark.Mark
+		for k := range rapid.IntRange(1, 5).Draw(t, "lines") {
+			path := plane.Path{at("from"), at("to")}
+			if rapid.Bool().Draw(t, "bent") { // an arc
+				centre, radius := at("centre"), rapid.Float64Range(15, 120).Draw(t, "radius")
+				path = arc(centre, radius, 2, 40)
+			}
+			lines = append(lines, insideOf(outline, mark.Mark{Role: mark.Fold, Name: sketch.Number(float64(k)), Path: path})...)
+		}
+		open := openingsFor(outline, lines)
+		ticked += len(open.ticks)
+		var trees []*plane.Tree
+		of := make([]int, len(open.windows)) // the line each window is of
+		for k, w := range open.windows {
+			windows++
+			tree := plane.NewTree(w.Path)
+			trees = append(trees, tree)
+			require.Equal(t, w.Path[0], w.Path[len(w.Path)-1], "closed")
+			_, _, _, crosses := plane.SelfCrossing(tree)
+			require.False(t, crosses)
+			long := 0.0
+			of[k] = -1
+			for i, line := range lines {
+				on := plane.NewTree(line.Path)
+				beside := 0
+				farthest := 0.0
+				for _, q := range w.Path {
+					away := on.Distance(q, math.Inf(1))
+					farthest = math.Max(farthest, away)
+					if away < 1e-6 {
+						beside++
+					}
+				}
+				if beside >= 2 && farthest < 3 {
+					of[k] = i
+					require.InDelta(t, 2, farthest, 0.05, "width of a window, in mm")
+				}
+			}
+			require.GreaterOrEqual(t, of[k], 0, "one side lies on a line")
+			long = w.Path.Length() / 2
+			require.LessOrEqual(t, long, 50*1.2+2, "length of a window, in mm; round a bend its outer side is longer")
+			for _, q := range w.Path {
+				require.GreaterOrEqual(t, outline.Distance(q, math.Inf(1)), 8-1e-6, "clear of the template's edge")
+				require.True(t, outline.Holds(q))
 			}
 		}
-		require.Positive(t, marks)
-	}
+		for i := range trees {
+			for k := range i {
+				least := 10.0
+				if of[i] == of[k] {
+					least = 7.5 // round a bend the inner sides come nearer
+				}
+				for _, q := range open.windows[i].Path {
+					require.GreaterOrEqual(t, trees[k].Distance(q, math.Inf(1)), least-1e-6, "windows of lines %d and %d", of[i], of[k])
+				}
+			}
+		}
+		for _, tick := range open.ticks {
+			require.True(t, outline.Nearer(tick.Path[0], 1e-6), "a tick begins at the edge")
+			require.InDelta(t, 6, tick.Path.Length(), 1e-6)
+		}
+	})
+	assert.Positive(t, windows)
+	assert.Positive(t, ticked)
 }
 
-// A step from a stitch line that ends beside its neighbour's edge is no stitch line.
-func TestAStepIsNoStitchLine(t *testing.T) {
-	_, m := sketchedTemplate(t, "0.375", "a: 8,10 4,10.1 | marked = true\nb: 4,10.1 0,10\nc: 0,10 0,0\nd: 0,0 8,0\ne: 8,0 8,10")
-	for _, mark := range m.Marks {
-		if mark.Name == "a: cut on the stitch line" {
-			assert.LessOrEqual(t, mark.Path.Straightness(), 0.05, "it goes round no corner: %s", sketch.Inches(mark.Path))
+// Tucks of 1/8 in, 3/8 in apart, lie too close for windows: each of their lines is
+// ticked where it comes out, at the top and at the foot.
+func TestCloseTucksAreTicked(t *testing.T) {
+	_, m := sketchedTemplate(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
+		"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 3\nfirst = 2\nspacing = \"3/8\"\nsewn = \"twin needle\"\n")
+	var ticks []string
+	for _, line := range m.Marks {
+		require.NotEqual(t, mark.Window, line.Role)
+		if line.Role == mark.TuckFold && line.Path.Length() < 10 {
+			ticks = append(ticks, sketch.Inches(line.Path))
 		}
 	}
-}
-
-// A small ring is not one dot, however far apart dots may be.
-func TestDotsOfASmallRing(t *testing.T) {
-	for radius, spacing := range map[float64]float64{7.9: 50, 6: 40, 2.5: 6.35} {
-		p := arc(plane.Point{}, radius, 2*math.Pi, 100)
-		p[100] = p[0]
-		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, spacing)[0]
-		assert.GreaterOrEqual(t, len(dots)-1, 4, "round a circle of %v", radius)
+	assert.ElementsMatch(t, []string{
+		"2,10 2,9.764", "2,0 2,0.236", "2.375,10 2.375,9.764", "2.375,0 2.375,0.236", "2.75,10 2.75,9.764", "2.75,0 2.75,0.236",
+	}, ticks)
+	// Twice as far apart there is room.
+	_, m = sketchedTemplate(t, "0.375", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"+
+		"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 3\nfirst = 2\nspacing = \"3/4\"\nsewn = \"twin needle\"\n")
+	windows := 0
+	for _, line := range m.Marks {
+		if line.Role == mark.Window {
+			windows++
+		}
 	}
-	// A bend makes dots closer only where it is.
-	p := plane.Path{{}, {X: 500}}
-	for i := range 21 {
-		sin, cos := math.Sincos(float64(i) / 20 * math.Pi / 2)
-		p = append(p, plane.Point{X: 500 + 3*sin, Y: 3 - 3*cos})
-	}
-	p = append(p, plane.Point{X: 503, Y: 100})
-	dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, 25.4/4)[0]
-	assert.Less(t, len(dots), 102)
+	assert.Equal(t, 3*5, windows, "five in each of three lines of 10 in")
 }

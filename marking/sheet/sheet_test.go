@@ -14,16 +14,15 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // blockOf checks a sketch and returns its piece, which has a block.
 func blockOf(t *testing.T, text string) (*piece.Piece, *garment.Pattern) {
 	t.Helper()
-	pattern, err := check("allowance = 0.375\n" + sketch.Front(text))
-	require.NoError(t, err)
-	piece := &pattern.Pieces[0]
-	require.NotNil(t, piece.Block, "the piece has a block")
-	return piece, pattern
+	p, pattern := made.Front(t, "0.375", text)
+	require.NotNil(t, p.Block, "the piece has a block")
+	return p, pattern
 }
 
 // Whatever tucks a front has, its three sheets say one thing: the block is wider than
@@ -50,7 +49,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 			change = []string{"fold =", "print = \"whole\"\nfold ="}
 		}
 		sides := float64(rapid.IntRange(0, 8).Draw(t, "sides")) / 8
-		pattern, err := check("allowance = 0\n" + sketch.Front(sketch.Swap(sketch.Bosom, change...)+fmt.Sprintf(
+		pattern, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Swap(sketch.Bosom, change...)+fmt.Sprintf(
 			"[tuck.t]\nbeside = \"cf\"\nwidth = %g\ncount = %d\nfirst = %g\ngap = %g\n%s\n[block]\nsides = %g\n", width, count, first, gap, sample, sides)))
 		require.NoError(t, err)
 		p := &pattern.Pieces[0]
@@ -106,45 +105,35 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 	})
 }
 
-// undercut is half a front whose armhole is hollowed out to 5 in from the centre, so
-// that the tip of its shoulder, at 6 in, overhangs it.
-const undercut = `fold = "cf"
-drawn = "finished"
-cf: 0,0 0,10
-neck: 0,10 3,10 3,12
-shoulder: 3,12 6,12
-armhole: 6,12 5,10 8,9
-side: 8,9 8,0
-hem: 8,0 0,0
----
-
-`
-
-// Touching tucks of 1/2 in have their stitching at 1/4, 3/4, ... in. The flap of the
-// ninth reaches to 4 3/4 in; that of the tenth to 5 1/4 in, past the inmost point of the
-// armhole at 5 in: laid flat, both its layers are hollowed out there, and the piece would
-// have a hole. From a tucked block such a front can be cut.
-func TestTucksUpIntoTheArmhole(t *testing.T) {
-	set := func(count int) string { return undercut + sketch.Tucked("cf", "1/2", count, "3/4", "") }
-	const head = "allowance = 0\n"
-	_, err := check(head + sketch.Front(set(9)))
-	require.NoError(t, err)
-	for _, count := range []int{10, 14} {
-		_, err = check(head + sketch.Front(set(count)))
-		assert.EqualError(t, err, fmt.Sprintf("linden.toml:24: piece.front.tuck.t: the outline cuts into tuck 10 of %d from the side: laid flat, the piece would have a hole or come apart beside its stitching, 4 3/4 in from \"cf\" finished\n"+
-			"hint: the first 9 fit; a piece that is cut from a tucked block may have more of them: give it a table for its block", count))
+// orderedLinesOf lists the lines of one role, in inches, each from its lower or left end.
+func orderedLinesOf(m mark.Marking, role mark.Role) []string {
+	var all []string
+	for _, one := range m.Marks {
+		if one.Role == role {
+			all = append(all, sketch.Inches(sketch.Ordered(one.Path)))
+		}
 	}
-	pattern, err := check(head + sketch.Front(set(14)+"\n[block]\n"))
-	require.NoError(t, err)
-	piece := &pattern.Pieces[0]
-	assert.InDelta(t, 16+28, piece.Block.Width/25.4, 1e-9, "28 tucks take up 1 in each")
-	require.Len(t, piece.TuckRows[0].Each, 14)
-	for k, one := range piece.TuckRows[0].Each {
-		assert.InDelta(t, 0.25+0.5*float64(k), one.Stitching/25.4, 1e-9, "stitching of tuck %d", k+1)
-		assert.Empty(t, one.Fold, "tuck %d is never drawn on the flat piece", k+1)
-		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)
+	return all
+}
+
+// linesOf lists the lines of one role, in inches, as they run.
+func linesOf(m mark.Marking, role mark.Role) []string {
+	var all []string
+	for _, one := range m.Marks {
+		if one.Role == role {
+			all = append(all, sketch.Inches(one.Path))
+		}
 	}
-	// The twelfth crosses the tip from 11 1/2 in, and what lies under the armhole.
-	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,11.5 5.75,12")
-	assert.Contains(t, drawnAs(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,0 5.75,9.75")
+	return all
+}
+
+// A piece with a block has three sheets and no other; the rest of the pattern has
+// its own.
+func TestSheetsOfAPieceWithABlock(t *testing.T) {
+	pattern := made.Of(t, "allowance = 0.375\n"+sketch.Front(sketch.Bosom+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")+sketch.Swap(sketch.Front(sketch.Box), "front", "back"))
+	var names []string
+	for _, m := range Of(pattern) {
+		names = append(names, m.Name)
+	}
+	assert.Equal(t, []string{"front: sample of the t tucks", "front: tuck sheet", "front: tuck ruler", "front: cutting sheet", "back"}, names)
 }

@@ -1,0 +1,133 @@
+package sheet
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/sketch"
+)
+
+// checkRuler looks whether a ruler has a tick for every line of a tuck sheet, at the
+// same places.
+func checkRuler(t *testing.T, sheet, ruler mark.Marking) {
+	t.Helper()
+	places := func(m mark.Marking, role mark.Role) []string {
+		var all []string
+		for _, one := range m.Marks {
+			if one.Role == role {
+				assert.InDelta(t, one.Path[0].X, one.Path[1].X, 1e-9, "it stands upright")
+				all = append(all, sketch.Number(one.Path[0].X/25.4))
+			}
+		}
+		slices.Sort(all)
+		return all
+	}
+	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Placement} {
+		assert.Equal(t, places(sheet, role), places(ruler, role), "%s", role)
+	}
+	a, b := sheet.Outline.Bounds(), ruler.Outline.Bounds()
+	if slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool { return m.Name == "side edge of the block" }) {
+		assert.True(t, a.Min.X < b.Min.X+1e-9 && b.Max.X < a.Max.X+1e-9, "the sheet goes on to the torn side, the ruler does not")
+	} else {
+		assert.InDelta(t, a.Min.X, b.Min.X, 1e-9, "sheet and ruler begin at one place")
+		assert.InDelta(t, a.Max.X, b.Max.X, 1e-9)
+	}
+	for _, one := range ruler.Marks {
+		box := one.Path.Bounds()
+		assert.True(t, box.Min.Y > b.Min.Y-1e-9 && box.Max.Y < b.Max.Y+1e-9, "ticks lie on the ruler")
+		switch one.Role {
+		case mark.TuckStitch, mark.Placement:
+			assert.InDelta(t, 31.75/3, box.Height(), 1e-9, "a tick for stitching is a third of the ruler high")
+		case mark.TuckFold, mark.PleatFold:
+			assert.InDelta(t, 31.75*2/3, box.Height(), 1e-9, "a tick for a fold is two thirds of the ruler high")
+		}
+	}
+	assert.InDelta(t, 31.75, b.Height(), 1e-9, "the ruler is 1 1/4 in high")
+}
+
+// A ruler says which tuck is which, where its end lies, and what lies there.
+func TestWhatATuckRulerSays(t *testing.T) {
+	const tick = "a tick at every line: tick along the torn edge and along the end line, and rule between"
+	names := func(m mark.Marking) []string {
+		var all []string
+		for _, one := range m.Marks {
+			if one.Name != "" {
+				all = append(all, one.Name)
+			}
+		}
+		return all
+	}
+	for _, c := range []struct {
+		name, text string
+		names      []string
+		notes      []string
+	}{
+		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n", []string{"1", "2", "3"},
+			[]string{tick, "its end lies on cf; turn it over for the other half"}},
+		{"with a tuck on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "0", "") + "\n[block]\n", []string{"2", "3"},
+			[]string{tick, "its end lies on cf; turn it over for the other half"}},
+		{"beside another line of a piece on the fold", sketch.Bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + sketch.Tucked("rule", "1/8", 3, "3/8", "") + "\n[block]\n",
+			[]string{"rule", "1", "2", "3"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
+		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
+		// Torn at 12 1/2 in, ending at 7 5/8 in.
+		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
+			[]string{tick, "the t tucks end 4 7/8 in from the torn edge", "its end lies on cf; turn it over for the other half"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, c.text)
+			ruler := tuckRuler(piece, pattern)
+			assert.Equal(t, "front: tuck ruler", ruler.Name)
+			assert.Equal(t, c.names, names(ruler))
+			assert.Equal(t, c.notes, ruler.Notes)
+		})
+	}
+}
+
+// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in.
+func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
+	const below = "below = \"neck\"\nlength = 2\n"
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"level", sketch.Tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in from the torn edge"}},
+		{"stepped", sketch.Tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
+			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
+		{"follow, where the neck is level", sketch.Tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in from the torn edge"}},
+		// The two folds of a box pleat end at one height, told once.
+		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in from the torn edge"}},
+		{"edge to edge", sketch.Tucked("cf", "1/8", 2, "3/8", ""), nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := blockOf(t, sketch.Bosom+c.text+"\n[block]\n")
+			var got []string
+			for _, one := range tuckRuler(piece, pattern).Notes {
+				if strings.Contains(one, "from the torn edge") {
+					got = append(got, one)
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// The tuck ruler is a strip 1 1/4 in high with one tick for every line, each from its
+// lower edge: of a fold line two thirds of its height, of a stitching one third. Three
+// touching tucks of 1/4 in from 3/4 in on have their folds 3/4 in apart (3w: Kinne &
+// Cooley, Clothing and Health, 1916, p. 99), and stitching 1/4 in before and behind each.
+// The strip lies where the centre line has its upper end, at 10 in.
+func TestTicksOfTheTuckRuler(t *testing.T) {
+	piece, pattern := blockOf(t, sketch.Bosom+sketch.Tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
+	ruler := tuckRuler(piece, pattern)
+	assert.ElementsMatch(t, []string{
+		"0.75,10 0.75,10.833", "1.5,10 1.5,10.833", "2.25,10 2.25,10.833",
+	}, orderedLinesOf(ruler, mark.TuckFold), "one tick for each fold line")
+	assert.ElementsMatch(t, []string{
+		"0.5,10 0.5,10.417", "1,10 1,10.417", "1.25,10 1.25,10.417",
+		"1.75,10 1.75,10.417", "2,10 2,10.417", "2.5,10 2.5,10.417",
+	}, orderedLinesOf(ruler, mark.TuckStitch), "one tick for each stitching")
+}
