@@ -67,9 +67,9 @@ func printFigures(say io.Writer, in string, f form) error {
 	if f == asData {
 		return writeOut(say, figures.JSON(pattern))
 	}
-	wording := figures.OwnUnit
+	units := figures.OwnUnit
 	if f == inAllUnits {
-		wording = figures.AllUnits
+		units = figures.AllUnits
 	}
-	return writeOut(say, []byte(terminal.Text(figures.Report(pattern, wording), textWidth)))
+	return writeOut(say, []byte(terminal.Text(figures.Report(pattern, units), textWidth)))
 }

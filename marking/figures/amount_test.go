@@ -28,8 +28,8 @@ func TestAmountsInBothSystems(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.both, c.a.Both())
-			assert.Equal(t, c.cell, AllUnits.cell(c.a))
-			assert.Equal(t, c.plain, OwnUnit.cell(c.a))
+			assert.Equal(t, c.cell, writer{units: AllUnits}.cell(c.a))
+			assert.Equal(t, c.plain, writer{units: OwnUnit}.cell(c.a))
 		})
 	}
 }

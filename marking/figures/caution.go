@@ -115,8 +115,6 @@ func isCut(sheet mark.Marking) bool {
 
 func cautionSection(p *garment.Pattern) mark.Section {
 	s := mark.Section{Title: "Cautions"}
-	for _, text := range cautionsOf(p) {
-		s.Lines = append(s.Lines, mark.Sentence{Text: text})
-	}
+	sayAll(&s.Lines, cautionsOf(p))
 	return s
 }

@@ -11,7 +11,7 @@ import (
 // cloth; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
-func edgeSection(p *garment.Pattern, w Wording) mark.Section {
+func edgeSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Edges"}
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
@@ -20,46 +20,45 @@ func edgeSection(p *garment.Pattern, w Wording) mark.Section {
 			t.Title += ", half of it"
 		}
 		for _, e := range edgeFigures(piece, p.Unit) {
-			t.Rows = append(t.Rows, mark.Row{Cells: []string{e.Key, w.cell(e.Cut), w.cell(e.Sewn), allowanceIn(e.edge, w, p.Unit)}})
+			t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(e.Edge, w))
 		}
 		if len(piece.FoldRows())+len(piece.EdgePleats) > 0 {
-			t.Lines = []mark.Sentence{{Text: "sewn: with the tucks and pleats in"}}
+			t.Lines.Say("sewn: with the tucks and pleats in")
 		}
 		s.Tables = append(s.Tables, t)
 	}
 	return s
 }
 
-// allowanceIn says what lies beyond the stitch line of an edge.
-func allowanceIn(e piece.Edge, w Wording, unit length.Unit) string {
+// beyond says what lies beyond the stitch line of an edge.
+func beyond(e piece.Edge, w writer) string {
+	cell := func(mm float64) string { return w.cell(w.unit.Chosen(mm)) }
 	switch {
 	case e.OnFold:
 		return "on the fold"
 	case e.Hem > 0 && e.Turn > 0:
-		return "hem " + w.cell(unit.Chosen(e.Hem)) + ", turn " + w.cell(unit.Chosen(e.Turn))
+		return "hem " + cell(e.Hem) + ", turn " + cell(e.Turn)
 	case e.Hem > 0:
-		return "hem " + w.cell(unit.Chosen(e.Hem))
+		return "hem " + cell(e.Hem)
 	case e.Allowance > 0:
-		return w.cell(unit.Chosen(e.Allowance))
+		return cell(e.Allowance)
 	}
 	return "none"
 }
 
-// EdgeFigure is how long one edge is.
-type EdgeFigure struct {
-	Key  string
-	Cut  length.Amount // on the flat cloth
-	Sewn length.Amount // with tucks and pleats in
-
-	edge piece.Edge
+// edgeFigure is an edge with its lengths as they are printed.
+type edgeFigure struct {
+	piece.Edge
+	cut  length.Amount // on the flat cloth
+	sewn length.Amount // with tucks and pleats in
 }
 
 // edgeFigures lists the lengths of the edges of a piece.
-func edgeFigures(p *piece.Piece, unit length.Unit) []EdgeFigure {
-	cut := p.CutLengths()
-	var all []EdgeFigure
-	for i, e := range p.Edges {
-		all = append(all, EdgeFigure{Key: e.Key, Cut: unit.Amount(cut[i]), Sewn: unit.Amount(e.FinishedLength), edge: e})
+func edgeFigures(p *piece.Piece, unit length.Unit) []edgeFigure {
+	var all []edgeFigure
+	for i, cut := range p.CutLengths() {
+		e := p.Edges[i]
+		all = append(all, edgeFigure{e, unit.Amount(cut), unit.Amount(e.FinishedLength)})
 	}
 	return all
 }

@@ -2,6 +2,7 @@ package figures
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 
 	"tuckmark/marking/garment"
@@ -17,196 +18,185 @@ import (
 // on the flat cloth, so each line has its own distance from the base. What a ruler does
 // not show exactly is given as its nearest step and how far off that is.
 
-// FoldPlace is where one fold of a row lies.
-type FoldPlace struct {
-	Number int
-	Fold   length.Amount   // from the base, flat
-	Others []length.Amount // stitching lines of a tuck, or what a pleat is laid to; flat
-	Sewn   length.Amount   // from the base when the whole piece is finished
+// foldPlace is where one fold of a row lies.
+type foldPlace struct {
+	number int
+	fold   length.Amount   // from the base, flat
+	others []length.Amount // stitching lines of a tuck, or what a pleat is laid to; flat
+	sewn   length.Amount   // from the base when the whole piece is finished
 }
 
-// tuckPlaces lists where the tucks of a set lie.
-func tuckPlaces(t piece.TuckRow, unit length.Unit) []FoldPlace {
-	var all []FoldPlace
-	for k, f := range t.Folds {
-		p := FoldPlace{Number: k + 1, Fold: unit.Amount(f.At), Sewn: unit.Amount(f.Stitching)}
+// foldPlaces lists where the folds of a row lie; a box or inverted pleat has two.
+func foldPlaces(r piece.FoldRow, unit length.Unit) []foldPlace {
+	var all []foldPlace
+	for _, f := range r.Folds {
+		p := foldPlace{number: f.Number + 1, fold: unit.Amount(f.At), sewn: unit.Amount(f.Stitching)}
 		for _, l := range f.Lines {
 			if l.Role == mark.TuckStitch {
-				p.Others = append(p.Others, unit.Amount(l.U))
+				p.others = append(p.others, unit.Amount(l.U))
 			}
+		}
+		// Both folds of an inverted pleat are laid to one line, which is drawn for the
+		// first.
+		if r.Makes == piece.PleatFolds {
+			p.others = []length.Amount{unit.Amount(f.Placement())}
 		}
 		all = append(all, p)
 	}
 	return all
 }
 
-// pleatingPlaces lists where the pleats of a row lie; a box or inverted one has two folds.
-func pleatingPlaces(p piece.PleatRow, unit length.Unit) []FoldPlace {
-	var all []FoldPlace
-	for _, f := range p.Folds {
-		all = append(all, FoldPlace{
-			Number: f.Number + 1, Fold: unit.Amount(f.At), Others: []length.Amount{unit.Amount(f.Placement())}, Sewn: unit.Amount(f.Stitching),
-		})
-	}
-	return all
-}
-
-// names gives lengths that stand in the file: as they were chosen where they are plain
-// on some ruler, else as the file's ruler shows them.
-func (w Wording) names(unit length.Unit) func(mm float64) string {
-	return func(mm float64) string {
-		if !length.IsPlain(mm) {
-			return w.length(unit.Amount(mm))
-		}
-		return w.length(unit.Chosen(mm))
-	}
-}
-
-// foldTables lists the tables of a piece: of its tucks, the pleats across it, and those
+// foldSection lists the folds of every piece: its tucks, the pleats across it, and those
 // in its edges.
-func foldTables(p *piece.Piece, unit length.Unit, w Wording) []mark.Table {
-	var tables []mark.Table
-	for _, t := range p.TuckRows {
-		tables = append(tables, tuckTable(t, p, unit, w))
-	}
-	for _, pl := range p.PleatRows {
-		tables = append(tables, pleatingTable(pl, p, unit, w))
-	}
-	return append(tables, edgePleats(p, unit, w)...)
-}
-
-// offLine explains places that lie off a step of the ruler; nothing where none does.
-func offLine(places []FoldPlace) []mark.Sentence {
-	for _, p := range places {
-		for _, a := range append([]length.Amount{p.Fold}, p.Others...) {
-			if a.IsOff() {
-				return []mark.Sentence{{Text: "+ or -: the line lies that much farther or nearer than the mark"}}
-			}
+func foldSection(p *garment.Pattern, w writer) mark.Section {
+	s := mark.Section{Title: "Tucks and pleats, on the flat cloth"}
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
+		for _, t := range piece.TuckRows {
+			s.Tables = append(s.Tables, tuckTable(t, piece, w))
 		}
+		for _, pl := range piece.PleatRows {
+			s.Tables = append(s.Tables, pleatingTable(pl, piece, w))
+		}
+		s.Tables = append(s.Tables, edgePleatTables(piece, w)...)
 	}
-	return nil
+	return s
 }
 
 // tuckTable is the table of a set of tucks.
-func tuckTable(t piece.TuckRow, p *piece.Piece, unit length.Unit, w Wording) mark.Table {
+func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
+	described := sheet.DescribeTuck(t, w.named)
 	table := mark.Table{
-		Title: p.Name + ", " + sheet.DescribeTuck(t, w.names(unit))[0],
+		Title: p.Name + ", " + described[0],
 		Heads: []string{"from " + t.Base.Name, "stitch", "fold", "stitch", "when sewn"},
 	}
 	if t.Twin {
 		table.Heads = []string{"from " + t.Base.Name, "fold", "when sewn"}
 	}
-	places := tuckPlaces(t, unit)
+	places := foldPlaces(t.FoldRow, w.unit)
 	for _, place := range places {
-		cells := []string{"tuck " + strconv.Itoa(place.Number)}
-		if len(place.Others) == 2 {
-			near := w.reading(place.Others[0])
-			if place.Others[0].MM < -length.Hair {
-				near = w.reading(place.Others[0].Magnitude()) + " beyond"
+		cells := []string{w.reading(place.fold)}
+		if len(place.others) == 2 {
+			near := w.reading(place.others[0])
+			if place.others[0].MM < -length.Hair {
+				near = w.reading(place.others[0].Magnitude()) + " beyond"
 			}
-			cells = append(cells, near, w.reading(place.Fold), w.reading(place.Others[1]))
-		} else {
-			cells = append(cells, w.reading(place.Fold))
+			cells = []string{near, w.reading(place.fold), w.reading(place.others[1])}
 		}
-		table.Rows = append(table.Rows, mark.Row{Cells: append(cells, w.cell(place.Sewn))})
+		table.Add(slices.Concat([]string{"tuck " + strconv.Itoa(place.number)}, cells, []string{w.cell(place.sewn)})...)
 	}
-	each := "each"
-	if t.InAll() == 1 {
-		each = "it"
-	}
-	deep := fmt.Sprintf("stitch %s %s from its fold", each, w.names(unit)(t.Width))
+	sayOffRuler(&table.Lines, places)
 	if t.Twin {
-		deep = fmt.Sprintf("stitch %s along its fold line with a twin needle", each)
+		table.Lines.Say("stitch %s along its fold line with a twin needle", oneOf(t.InAll()))
+	} else {
+		table.Lines.Say("stitch %s %s from its fold", oneOf(t.InAll()), w.named(t.Width))
 	}
-	takes := takenByFolds(t.FoldRow, unit, t.Takes, w)
-	if t.Sampled {
-		takes = takenByRow(t.FoldRow, unit, w) // one takes less than a ruler shows
+	if t.Sampled { // one takes less than a ruler shows
+		sayTakenByRow(&table.Lines, t.FoldRow, w)
+	} else {
+		sayTakenByFolds(&table.Lines, t.FoldRow, t.Takes, w)
 	}
-	table.Lines = append(offLine(places), mark.Sentence{Text: deep}, mark.Sentence{Text: takes})
-	for _, part := range sheet.DescribeTuck(t, w.names(unit))[1:] {
-		table.Lines = append(table.Lines, mark.Sentence{Text: part})
-	}
+	sayAll(&table.Lines, described[1:])
 	return table
-}
-
-// takenByRow says what all folds of a row take up.
-func takenByRow(r piece.FoldRow, unit length.Unit, w Wording) string {
-	n, together := r.InAll(), unit.Amount(r.Taken())
-	if n == 1 {
-		return "it takes up " + w.length(together)
-	}
-	return fmt.Sprintf("%s together take up %s", wording.Counted(n, r.Makes.String()), w.length(together))
-}
-
-// takenByFolds says what the folds of a row take up, each and together.
-func takenByFolds(r piece.FoldRow, unit length.Unit, each float64, w Wording) string {
-	n, one := r.InAll(), unit.Amount(each)
-	if n == 1 || one.IsOff() || one.Times(n).Steps != unit.Amount(r.Taken()).Steps {
-		return takenByRow(r, unit, w)
-	}
-	all := fmt.Sprintf("all %d", n)
-	if n == 2 {
-		all = "both"
-	}
-	return fmt.Sprintf("each takes up %s, %s together %s", w.length(one), all, w.length(one.Times(n)))
 }
 
 // pleatingTable is the table of a row of pleats across a piece.
-func pleatingTable(p piece.PleatRow, pc *piece.Piece, unit length.Unit, w Wording) mark.Table {
+func pleatingTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
+	described := sheet.DescribePleating(row, w.named)
 	table := mark.Table{
-		Title: pc.Name + ", " + sheet.DescribePleating(p, w.names(unit))[0],
-		Heads: []string{"from " + p.Base.Name, "fold", "laid to", "when laid"},
+		Title: p.Name + ", " + described[0],
+		Heads: []string{"from " + row.Base.Name, "fold", "laid to", "when laid"},
 	}
-	places := pleatingPlaces(p, unit)
+	places := foldPlaces(row.FoldRow, w.unit)
 	for _, place := range places {
-		table.Rows = append(table.Rows, mark.Row{Cells: []string{
-			"pleat " + strconv.Itoa(place.Number), w.reading(place.Fold), w.reading(place.Others[0]), w.cell(place.Sewn),
-		}})
+		table.Add("pleat "+strconv.Itoa(place.number), w.reading(place.fold), w.reading(place.others[0]), w.cell(place.sewn))
 	}
-	each := 2 * p.Depth
-	if p.Kind != source.KnifePleat {
-		each = 4 * p.Depth
+	takes := 2 * row.Depth
+	if row.Kind != source.KnifePleat {
+		takes = 4 * row.Depth
 	}
-	table.Lines = append(offLine(places), mark.Sentence{Text: takenByFolds(p.FoldRow, unit, each, w)})
-	for _, part := range sheet.DescribePleating(p, w.names(unit))[1:] {
-		table.Lines = append(table.Lines, mark.Sentence{Text: part})
-	}
+	sayOffRuler(&table.Lines, places)
+	sayTakenByFolds(&table.Lines, row.FoldRow, takes, w)
+	sayAll(&table.Lines, described[1:])
 	return table
 }
 
-// edgePleats are the tables of the pleats that lie in edges, one for each set.
-func edgePleats(p *piece.Piece, unit length.Unit, w Wording) []mark.Table {
+// edgePleatTables are the tables of the pleats that lie in edges, one for each set.
+func edgePleatTables(p *piece.Piece, w writer) []mark.Table {
 	var tables []mark.Table
-	var lines []FoldPlace // of the set that is being listed
-	for i, pleat := range p.EdgePleats {
-		if i == 0 || p.EdgePleats[i-1].Key != pleat.Key {
-			tables = append(tables, mark.Table{
-				Title: fmt.Sprintf("%s, %s: in %s, from %s", p.Name, pleat.Key, p.Edges[pleat.Edge].Key, pleat.From),
-				Heads: []string{"along the edge", "fold", "takes up"},
-			})
+	for rest := p.EdgePleats; len(rest) > 0; {
+		n := 1
+		for n < len(rest) && rest[n].Key == rest[0].Key {
+			n++
 		}
-		table, at := &tables[len(tables)-1], unit.Amount(pleat.At)
-		lines = append(lines, FoldPlace{Fold: at})
-		table.Rows = append(table.Rows, mark.Row{Cells: []string{
-			"pleat " + strconv.Itoa(len(table.Rows)+1), w.reading(at), w.cell(unit.Amount(pleat.TakeUp())),
-		}})
-		if i+1 == len(p.EdgePleats) || p.EdgePleats[i+1].Key != pleat.Key {
-			each := "each"
-			if len(table.Rows) == 1 {
-				each = "it"
-			}
-			table.Lines = append(offLine(lines), mark.Sentence{Text: fmt.Sprintf("%s is laid %s along, twice its depth of %s",
-				each, w.names(unit)(pleat.TakeUp()), w.names(unit)(pleat.Depth))})
-			lines = nil
-		}
+		tables = append(tables, edgePleatTable(rest[:n], p, w))
+		rest = rest[n:]
 	}
 	return tables
 }
 
-func foldSection(p *garment.Pattern, w Wording) mark.Section {
-	s := mark.Section{Title: "Tucks and pleats, on the flat cloth"}
-	for i := range p.Pieces {
-		s.Tables = append(s.Tables, foldTables(&p.Pieces[i], p.Unit, w)...)
+// edgePleatTable is the table of a set of pleats in an edge.
+func edgePleatTable(set []piece.EdgePleat, p *piece.Piece, w writer) mark.Table {
+	first := set[0]
+	table := mark.Table{
+		Title: fmt.Sprintf("%s, %s: in %s, from %s", p.Name, first.Key, p.Edges[first.Edge].Key, first.From),
+		Heads: []string{"along the edge", "fold", "takes up"},
 	}
-	return s
+	var places []foldPlace
+	for i, pleat := range set {
+		at := w.unit.Amount(pleat.At)
+		places = append(places, foldPlace{fold: at})
+		table.Add("pleat "+strconv.Itoa(i+1), w.reading(at), w.cell(w.unit.Amount(pleat.TakeUp())))
+	}
+	sayOffRuler(&table.Lines, places)
+	table.Lines.Say("%s is laid %s along, twice its depth of %s", oneOf(len(set)), w.named(first.TakeUp()), w.named(first.Depth))
+	return table
+}
+
+// sayOffRuler explains places that lie off a step of the ruler, where one does.
+func sayOffRuler(lines *mark.Lines, places []foldPlace) {
+	for _, p := range places {
+		if p.fold.IsOff() || slices.ContainsFunc(p.others, length.Amount.IsOff) {
+			lines.Say("+ or -: the line lies that much farther or nearer than the mark")
+			return
+		}
+	}
+}
+
+// sayTakenByRow says what all folds of a row take up.
+func sayTakenByRow(lines *mark.Lines, r piece.FoldRow, w writer) {
+	together := w.length(w.unit.Amount(r.Taken()))
+	if n := r.InAll(); n > 1 {
+		lines.Say("%s together take up %s", wording.Counted(n, r.Makes.String()), together)
+	} else {
+		lines.Say("it takes up %s", together)
+	}
+}
+
+// sayTakenByFolds says what the folds of a row take up, each so many mm and all together.
+func sayTakenByFolds(lines *mark.Lines, r piece.FoldRow, each float64, w writer) {
+	n, one := r.InAll(), w.unit.Amount(each)
+	all := fmt.Sprintf("all %d", n)
+	switch {
+	case n == 1 || one.IsOff() || one.Times(n).Steps != w.unit.Amount(r.Taken()).Steps:
+		sayTakenByRow(lines, r, w)
+		return
+	case n == 2:
+		all = "both"
+	}
+	lines.Say("each takes up %s, %s together %s", w.length(one), all, w.length(one.Times(n)))
+}
+
+// oneOf names one fold of so many in a sentence.
+func oneOf(n int) string {
+	if n == 1 {
+		return "it"
+	}
+	return "each"
+}
+
+func sayAll(lines *mark.Lines, sentences []string) {
+	for _, text := range sentences {
+		lines.Say("%s", text)
+	}
 }

@@ -190,7 +190,7 @@ func TestTakeUpsThatDoNotAddUpOnARuler(t *testing.T) {
 	assert.Contains(t, printedSection(p, tucksAndPleats), "each takes up 1/4 in, all 14 together 3 1/2 in\n")
 	p = garmentOf(t, half+strings.Replace(sketch.Rows(`tuck yoke centre W 7 1/2`), "W", "3.1 mm", 1), "")
 	assert.Contains(t, printedSection(p, tucksAndPleats), "\n  14 tucks together take up 3 7/16 in\n")
-	assert.Equal(t, "3 7/16 in", Of(p).Pieces[0].Tucks[0].TakeUp.String(), "the data say the same")
+	assert.Equal(t, "3 7/16 in", asData(t, p).each("pieces")[0].each("tucks")[0].printed("take_up_in_all"), "the data say the same")
 }
 
 // A strip of 9 1/2 in with six pleats of 1/2 in takes 6 in (Hapgood, School Needlework,
@@ -228,6 +228,15 @@ func TestPleatTables(t *testing.T) {
   from centre   fold  laid to  when laid
   pleat 1      2 1/2    1 1/2      1 1/2
   pleat 1      3 1/2    4 1/2      2 1/2
+  each takes up 2 in, both together 4 in
+`},
+		// An inverted one about 4 in: folds 1 in to either side, and both laid to its
+		// middle. It takes 4 x 1/2 in.
+		{"inverted", half + sketch.Rows(`pleat a centre 1/2 1 4 | kind = "inverted"`), `
+  front, a: 2 inverted pleats, 1 on each side, each 1/2 in deep
+  from centre  fold  laid to  when laid
+  pleat 1         3        4          3
+  pleat 1         5        4          3
   each takes up 2 in, both together 4 in
 `},
 		// On the centre: one fold of it, 2 in out, laid to the centre; the other half has

@@ -14,37 +14,37 @@ import (
 
 // clothSection says how much cloth to buy, and draws how it was reckoned. There is no
 // cloth where its width is not known.
-func clothSection(p *garment.Pattern, cloth *lay.Cloth, w Wording) mark.Section {
+func clothSection(p *garment.Pattern, cloth *lay.Cloth, w writer) mark.Section {
 	s := mark.Section{Title: "Cloth to buy"}
-	say := func(text string, args ...any) {
-		s.Lines = append(s.Lines, mark.Sentence{Text: fmt.Sprintf(text, args...)})
-	}
-	warn := func(text string, args ...any) {
-		s.Lines = append(s.Lines, mark.Sentence{Text: fmt.Sprintf(text, args...), Warning: true})
-	}
 	if cloth == nil {
-		say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.Either(44*25.4, 1120)))
+		s.Lines.Say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.Either(44*25.4, 1120)))
 		return s
 	}
 	for _, name := range cloth.TooWide {
-		warn("%s is wider than the cloth and is not reckoned in", name)
+		s.Lines.Warn("%s is wider than the cloth and is not reckoned in", name)
 	}
 	if cloth.Length == 0 {
 		return s
 	}
-	if width, length := w.length(p.Unit.Chosen(p.ClothWidth)), w.length(p.Unit.AtLeast(cloth.Length)); len(cloth.TooWide) > 0 {
-		warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
+	if width, length := w.chosen(p.ClothWidth), w.length(p.Unit.AtLeast(cloth.Length)); len(cloth.TooWide) > 0 {
+		s.Lines.Warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(cloth.Length)), width, length)
+		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(cloth.Length)), width, length)
 	}
-	say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)
+	s.Lines.Say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)
+	s.Picture = layPicture(cloth, w)
+	return s
+}
+
+// layPicture draws the lay: a band for each part of it, and what lies there.
+func layPicture(cloth *lay.Cloth, w writer) *mark.Picture {
 	pic := &mark.Picture{
-		Caption: fmt.Sprintf("%s wide, %s long", w.length(p.Unit.Chosen(cloth.Width)), w.length(p.Unit.AtLeast(cloth.Length))),
+		Caption: fmt.Sprintf("%s wide, %s long", w.chosen(cloth.Width), w.length(w.unit.AtLeast(cloth.Length))),
 		Width:   cloth.Width, Height: cloth.Length,
 	}
-	from := p.Unit.Amount(0)
+	from := w.unit.Amount(0)
 	for _, part := range cloth.Parts {
-		to := p.Unit.AtLeast(part.To)
+		to := w.unit.AtLeast(part.To)
 		b := mark.Band{From: part.From, To: part.To, Width: cloth.Width, Text: "single"}
 		if part.Folded {
 			b.Width, b.Text = cloth.Width/2, "folded lengthwise, fold at the left"
@@ -63,6 +63,5 @@ func clothSection(p *garment.Pattern, cloth *lay.Cloth, w Wording) mark.Section 
 			pic.Shapes = append(pic.Shapes, mark.Shape{Name: name, Outline: one.Outline})
 		}
 	}
-	s.Picture = pic
-	return s
+	return pic
 }

@@ -4,9 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
@@ -38,7 +36,7 @@ func TestLayPicture(t *testing.T) {
 		name  string
 		parts []lay.Part
 		unit  length.Unit
-		words Wording
+		units Units
 		bands []string
 		names []string
 	}{
@@ -56,8 +54,7 @@ func TestLayPicture(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			cloth := &lay.Cloth{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}
-			pic := clothSection(&garment.Pattern{Unit: c.unit, ClothWidth: 1100}, cloth, c.words).Picture
-			require.NotNil(t, pic)
+			pic := layPicture(cloth, writer{c.unit, c.units})
 			assert.Equal(t, []float64{1100, cloth.Length}, []float64{pic.Width, pic.Height})
 			var bands, names []string
 			for i, b := range pic.Bands {

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/source"
 )
@@ -40,3 +41,6 @@ func example(t testing.TB, name string) *garment.Pattern {
 	require.NoError(t, err)
 	return pattern
 }
+
+// inches writes lengths in inches alone.
+var inches = writer{length.Inch, OwnUnit}

@@ -23,7 +23,7 @@ var inTuckTable = regexp.MustCompile(`^  (tuck \d|[a-z ]+ stitch )`)
 
 func TestFiguresFitAScreen(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, w := range []Wording{OwnUnit, AllUnits} {
+		for _, w := range []Units{OwnUnit, AllUnits} {
 			for _, line := range strings.Split(terminal.Text(Report(p, w), 80), "\n") {
 				most := 80
 				if w == AllUnits && inTuckTable.MatchString(line) {
@@ -45,7 +45,7 @@ var (
 // A number stays with its fraction and its unit, however narrow the screen.
 func TestNoNumberIsParted(t *testing.T) {
 	for name, p := range patterns(t) {
-		for _, w := range []Wording{OwnUnit, AllUnits} {
+		for _, w := range []Units{OwnUnit, AllUnits} {
 			for _, width := range []int{40, 60, 80, 100} {
 				lines := strings.Split(terminal.Text(Report(p, w), width), "\n")
 				for i := 1; i < len(lines); i++ {
@@ -65,7 +65,7 @@ func TestNumbersThatNobodyWrites(t *testing.T) {
 	decimal := regexp.MustCompile(`\d*\.\d+`)
 	decimals := regexp.MustCompile(`\d+ CFR [0-9.]+|\d\.\d+ times`)
 	for name, p := range patterns(t) {
-		for _, w := range []Wording{OwnUnit, AllUnits} {
+		for _, w := range []Units{OwnUnit, AllUnits} {
 			for _, text := range []string{terminal.Text(Report(p, w), 1000), string(JSON(p))} {
 				assert.Empty(t, never.FindAllString(text, -1), name)
 			}

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
 )
@@ -31,7 +32,7 @@ func sewnLengths(s garment.Seam) string {
 }
 
 // toldOf writes what the figures say under a seam, a warning with "! " before it.
-func toldOf(lines []mark.Sentence) []string {
+func toldOf(lines mark.Lines) []string {
 	var all []string
 	for _, l := range lines {
 		mark := ""
@@ -121,7 +122,7 @@ func TestSeamsMatch(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			s := theSeam(t, c.text)
 			assert.Equal(t, c.sewn, sewnLengths(s))
-			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)))
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, inches)))
 		})
 	}
 }
@@ -150,9 +151,9 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
 			s := pattern.Seams[0]
-			rows := seamSection(pattern, OwnUnit).Tables[0].Rows
+			rows := seamSection(pattern, inches).Tables[0].Rows
 			assert.Equal(t, c.row, rows[len(rows)-1].Cells[2], "the difference in the table")
-			assert.Equal(t, c.told, toldOf(seamVerdict(s, OwnUnit)[:1]))
+			assert.Equal(t, c.told, toldOf(seamVerdict(s, inches)[:1]))
 		})
 	}
 }
@@ -160,7 +161,7 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 // With ease and in both systems.
 func TestVerdictInBothSystems(t *testing.T) {
 	s := theSeam(t, sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""))
-	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, AllUnits)))
+	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, writer{length.Inch, AllUnits})))
 }
 
 // A piece drawn finished is sewn as it is drawn; it is cut with what the tucks take up.
@@ -182,10 +183,10 @@ func TestTucksInASeamOfAPieceDrawnFinished(t *testing.T) {
 			assert.InDelta(t, c.sewn, s.Sides[0].Sewn.MM/25.4, 1e-6, "sewn")
 			assert.InDelta(t, c.cut, s.Sides[0].Cut.MM/25.4, 1e-6, "cut")
 			assert.Equal(t, c.plain, s.Plain, "whether the cut edges may be compared")
-			edges := edgeSection(pattern, OwnUnit).Tables[0]
+			edges := edgeSection(pattern, inches).Tables[0]
 			for _, row := range edges.Rows {
 				if row.Cells[0] == "top" {
-					assert.Equal(t, row.Cells[1:3], seamSection(pattern, OwnUnit).Tables[0].Rows[0].Cells[1:], "the edge and the seam say the same")
+					assert.Equal(t, row.Cells[1:3], seamSection(pattern, inches).Tables[0].Rows[0].Cells[1:], "the edge and the seam say the same")
 				}
 			}
 		})
@@ -207,7 +208,7 @@ func TestSeamTable(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pattern, err := check(c.text)
 			require.NoError(t, err)
-			section := seamSection(pattern, OwnUnit)
+			section := seamSection(pattern, inches)
 			require.Len(t, section.Tables, 1)
 			assert.Equal(t, "s", section.Tables[0].Title)
 			var got []string

@@ -39,7 +39,7 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := theSeam(t, sketch.Joined("0.5", c.front, c.back, c.seam))
-			assert.Equal(t, c.want, toldOf(seamEndLines(s, OwnUnit)))
+			assert.Equal(t, c.want, toldOf(seamEndLines(s, inches)))
 		})
 	}
 }

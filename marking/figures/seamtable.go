@@ -16,96 +16,104 @@ import (
 // whether they match, and then how the edges beside it go over it, end by end.
 
 // seamSection walks the seams.
-func seamSection(p *garment.Pattern, w Wording) mark.Section {
+func seamSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Seams"}
 	for _, seam := range p.Seams {
-		t := mark.Table{Title: seam.Key, Heads: []string{"", "cut", "sewn"}}
-		for _, side := range seam.Sides {
-			for _, c := range side.Courses {
-				t.Rows = append(t.Rows, mark.Row{Cells: []string{c.Title(), w.cell(c.Cut.Times(c.Times)), w.cell(c.Whole())}})
-			}
-			if len(side.Courses) > 1 {
-				t.Rows = append(t.Rows, mark.Row{Cells: []string{"together", w.cell(side.Cut), w.cell(side.Sewn)}, Total: true})
-			}
-		}
-		cut := ""
-		if seam.Plain {
-			cut = w.cell(seam.CutDifference.Magnitude())
-		}
-		if !seam.Gathered {
-			t.Rows = append(t.Rows, mark.Row{Cells: []string{"difference", cut, w.cell(seam.Difference.Magnitude())}, Total: true})
-		}
-		t.Lines = append(seamVerdict(seam, w), seamEndLines(seam, w)...)
-		s.Tables = append(s.Tables, t)
+		s.Tables = append(s.Tables, seamTable(seam, w))
 	}
 	if slices.ContainsFunc(p.Seams, func(s garment.Seam) bool { return len(s.Ends) > 0 }) {
-		s.Lines = []mark.Sentence{{Text: "The two sides are matched at the end named first. A jog is a step where the edge beside the seam goes over it, a point sticks out there, a dip falls in."}}
+		s.Lines.Say("The two sides are matched at the end named first. A jog is a step where the edge beside the seam goes over it, a point sticks out there, a dip falls in.")
 	}
 	return s
 }
 
+func seamTable(s garment.Seam, w writer) mark.Table {
+	t := mark.Table{Title: s.Key, Heads: []string{"", "cut", "sewn"}}
+	for _, side := range s.Sides {
+		for _, c := range side.Courses {
+			t.Add(c.Title(), w.cell(c.Cut.Times(c.Times)), w.cell(c.Whole()))
+		}
+		if len(side.Courses) > 1 {
+			t.AddTotal("together", w.cell(side.Cut), w.cell(side.Sewn))
+		}
+	}
+	cut := ""
+	if s.Plain {
+		cut = w.cell(s.CutDifference.Magnitude())
+	}
+	if !s.Gathered {
+		t.AddTotal("difference", cut, w.cell(s.Difference.Magnitude()))
+	}
+	t.Lines = append(seamVerdict(s, w), seamEndLines(s, w)...)
+	return t
+}
+
 // seamVerdict says whether the sides of a seam match.
-func seamVerdict(s garment.Seam, w Wording) []mark.Sentence {
-	var lines []mark.Sentence
+func seamVerdict(s garment.Seam, w writer) mark.Lines {
+	var lines mark.Lines
 	if text := s.Mismatch(w.length); text != "" {
-		lines = append(lines, mark.Sentence{Text: text, Warning: true})
+		lines.Warn("%s", text)
 	}
 	longer, shorter := s.Longer(s.Difference)
 	switch off := math.Abs(s.Difference.MM); {
 	case s.Scant():
-		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("%s is only %s times as long as %s, scant for gathers", longer.Title(), length.Factor(s.Fullness()), shorter.Title()), Warning: true})
+		lines.Warn("%s is only %s times as long as %s, scant for gathers", longer.Title(), length.Factor(s.Fullness()), shorter.Title())
 	case s.Gathered:
-		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("gather %s, %s times as long, into %s", longer.Title(), length.Factor(s.Fullness()), shorter.Title())})
+		lines.Say("gather %s, %s times as long, into %s", longer.Title(), length.Factor(s.Fullness()), shorter.Title())
 	case s.Matches() && off > s.Within.MM+length.Rounding:
-		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("ease %s in: by %s, and the ease allowed is %s", longer.Title(), w.length(s.Difference.Magnitude()), w.length(s.Ease))})
+		lines.Say("ease %s in: by %s, and the ease allowed is %s", longer.Title(), w.length(s.Difference.Magnitude()), w.length(s.Ease))
 	case s.Matches():
-		text := fmt.Sprintf("sewn, they match within %s", w.length(s.Within))
+		rounding := ""
 		if math.Abs(s.Difference.Steps)*s.Within.Unit.Ruler() > s.Within.MM+length.Rounding {
-			text += ": more than that is only the rounding of each length"
+			rounding = ": more than that is only the rounding of each length"
 		}
-		lines = append(lines, mark.Sentence{Text: text})
+		lines.Say("sewn, they match within %s%s", w.length(s.Within), rounding)
 	}
 	if s.Gathered {
-		lines = append(lines, mark.Sentence{Text: fmt.Sprintf("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
-			w.length(longer.Sewn.Quarter()), longer.Title(), w.length(shorter.Sewn.Quarter()), shorter.Title())})
+		lines.Say("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
+			w.length(longer.Sewn.Quarter()), longer.Title(), w.length(shorter.Sewn.Quarter()), shorter.Title())
 	}
 	if text := s.AllowancesDiffer(w.length); text != "" {
-		lines = append(lines, mark.Sentence{Text: text, Warning: true})
+		lines.Warn("%s", text)
 	}
 	if s.Matches() && !s.CutMatches() {
-		lines = append(lines, mark.Sentence{Text: "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"})
+		lines.Say("the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines")
 	}
 	return lines
 }
 
 // seamEndLines says how the edges beside a seam go over it.
-func seamEndLines(s garment.Seam, w Wording) []mark.Sentence {
-	var lines []mark.Sentence
+func seamEndLines(s garment.Seam, w writer) mark.Lines {
+	var lines mark.Lines
+	tooFar := func(a length.Amount) bool { return a.MM > s.Within.MM+length.Rounding }
 	for _, end := range s.Ends {
-		where := "at " + end.Neighbours[0]
+		where := end.Neighbours[0]
 		if !end.Alike() {
 			where += " and " + end.Neighbours[1]
 		}
-		tooFar := func(a length.Amount) bool { return a.MM > s.Within.MM+length.Rounding }
-		parts := seamJogs(s, end, w)
-		switch degrees := math.Round(math.Abs(end.Bend)); {
-		case end.Straight():
-			parts = append(parts, "no point")
-		case end.Bend > 0:
-			parts = append(parts, fmt.Sprintf("a point of %.0f degrees", degrees))
-		default:
-			parts = append(parts, fmt.Sprintf("a dip of %.0f degrees", degrees))
+		say := lines.Say
+		if end.Alike() && (!end.Straight() || tooFar(end.Jog) || end.CutJogKnown && tooFar(end.CutJog)) {
+			say = lines.Warn
 		}
-		lines = append(lines, mark.Sentence{
-			Text:    where + ": " + strings.Join(parts, ", "),
-			Warning: end.Alike() && (!end.Straight() || tooFar(end.Jog) || end.CutJogKnown && tooFar(end.CutJog)),
-		})
+		say("at %s: %s, %s", where, strings.Join(seamJogs(s, end, w), ", "), bendOf(end))
 	}
 	return lines
 }
 
+// bendOf says how the line turns that goes over a seam.
+func bendOf(end garment.SeamEnd) string {
+	degrees := math.Round(math.Abs(end.Bend))
+	switch {
+	case end.Straight():
+		return "no point"
+	case end.Bend > 0:
+		return fmt.Sprintf("a point of %.0f degrees", degrees)
+	}
+	return fmt.Sprintf("a dip of %.0f degrees", degrees)
+}
+
 // seamJogs says which side runs past the other at an end of a seam, sewn and cut.
-func seamJogs(s garment.Seam, end garment.SeamEnd, w Wording) []string {
+func seamJogs(s garment.Seam, end garment.SeamEnd, w writer) []string {
 	past := func(side int, of string, by length.Amount) string {
 		names := seamNames(s)
 		if side < 0 {
@@ -113,19 +121,20 @@ func seamJogs(s garment.Seam, end garment.SeamEnd, w Wording) []string {
 		}
 		return fmt.Sprintf("%s%s runs %s past %s", of, names[0], w.length(by), names[1])
 	}
+	var jogs []string
 	sewn := end.Past != 0
-	cut := end.CutJogKnown && end.CutPast != 0
-	switch {
-	case sewn && cut && end.Past == end.CutPast && (end.Jog.Steps == end.CutJog.Steps || math.Abs(end.Jog.MM-end.CutJog.MM) < piece.LeastTakeUp):
-		return []string{past(end.Past, "", end.Jog)}
-	case sewn && cut:
-		return []string{past(end.Past, "", end.Jog), past(end.CutPast, "the cut edge of ", end.CutJog)}
-	case sewn:
-		return []string{past(end.Past, "", end.Jog)}
-	case cut:
-		return []string{past(end.CutPast, "the cut edge of ", end.CutJog)}
+	if sewn {
+		jogs = append(jogs, past(end.Past, "", end.Jog))
 	}
-	return []string{"no jog"}
+	same := sewn && end.Past == end.CutPast &&
+		(end.Jog.Steps == end.CutJog.Steps || math.Abs(end.Jog.MM-end.CutJog.MM) < piece.LeastTakeUp)
+	if end.CutJogKnown && end.CutPast != 0 && !same {
+		jogs = append(jogs, past(end.CutPast, "the cut edge of ", end.CutJog))
+	}
+	if len(jogs) == 0 {
+		return []string{"no jog"}
+	}
+	return jogs
 }
 
 // seamNames are what the two sides of a seam between two edges are called where they meet:

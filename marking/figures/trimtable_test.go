@@ -291,7 +291,7 @@ func TestWhatIsAddedToARuffle(t *testing.T) {
 			r := p.Ruffles[0]
 			assert.Equal(t, c.cut, r.CutDepth.String())
 			assert.InDelta(t, 10+c.added, r.CutDepth.MM/25.4, 1e-9)
-			assert.Equal(t, c.said, ruffleDepths(r, OwnUnit))
+			assert.Equal(t, c.said, ruffleDepths(r, inches))
 		})
 	}
 }
@@ -310,7 +310,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 	} {
 		t.Run(c.fullness, func(t *testing.T) {
 			p := garmentOf(t, sketch.Skirt(10), "[ruffle.r]\nalong = \"front.hem\"\nfullness = \""+c.fullness+"\"\ndepth = 4\n")
-			table := ruffleTable(p.Ruffles[0], OwnUnit)
+			table := ruffleTable(p.Ruffles[0], inches)
 			assert.Equal(t, c.row, table.Rows[2].Cells[0])
 			var warnings, remarks []string
 			for _, s := range table.Lines {
@@ -336,7 +336,7 @@ func TestManyJoins(t *testing.T) {
 	assert.Equal(t, 19, r.Strips)
 	assert.Len(t, r.Joins, 9)
 	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+
-		"along the edge, to either side of the fold of Front, where the middle of a strip comes", joinsFall(r, OwnUnit))
+		"along the edge, to either side of the fold of Front, where the middle of a strip comes", joinsFall(r, inches))
 }
 
 // A true bias runs at 45 degrees to the threads. A join along a thread takes

@@ -1,6 +1,8 @@
 package mark
 
 import (
+	"fmt"
+
 	"tuckmark/marking/plane"
 )
 
@@ -18,17 +20,26 @@ type Report struct {
 type Section struct {
 	Title   string // "Tucks and pleats"
 	Tables  []Table
-	Lines   []Sentence // said after the tables
-	Picture *Picture   // drawn after the lines; nil for most
+	Lines   Lines    // said after the tables
+	Picture *Picture // drawn after the lines; nil for most
 }
+
+// Empty reports whether a section has nothing but its title.
+func (s Section) Empty() bool { return len(s.Tables)+len(s.Lines) == 0 && s.Picture == nil }
 
 // Table is rows of cells under one heading.
 type Table struct {
 	Title string   // may be ""
 	Heads []string // over the columns; nil where they need none
 	Rows  []Row
-	Lines []Sentence // said under it
+	Lines Lines // said under it
 }
+
+// Add adds a row to the table.
+func (t *Table) Add(cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells}) }
+
+// AddTotal adds a row that is drawn as the sum of those above it.
+func (t *Table) AddTotal(cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells, Total: true}) }
 
 // Row is one row of a table. The first cell is words and stands at the left, the
 // others are numbers and end at the right of their columns. A row may have fewer
@@ -37,6 +48,22 @@ type Row struct {
 	Cells []string
 	Total bool // a line is drawn over its numbers
 }
+
+// Lines are sentences that are said one after another.
+type Lines []Sentence
+
+// Say adds a sentence, put together as fmt.Sprintf does.
+func (l *Lines) Say(format string, args ...any) {
+	*l = append(*l, Sentence{Text: fmt.Sprintf(format, args...)})
+}
+
+// Warn adds a sentence that has to be looked at before cloth is cut.
+func (l *Lines) Warn(format string, args ...any) {
+	*l = append(*l, Sentence{Text: fmt.Sprintf(format, args...), Warning: true})
+}
+
+// Ask adds a sentence with a line to write on behind it.
+func (l *Lines) Ask(text string) { *l = append(*l, Sentence{Text: text, Blank: true}) }
 
 // Sentence is said in words.
 type Sentence struct {

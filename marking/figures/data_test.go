@@ -19,15 +19,32 @@ import (
 	"tuckmark/marking/wording"
 )
 
+// read is an object of the data.
+type read map[string]any
+
 // asData reads the figures of a pattern as any script does.
-func asData(t *testing.T, p *garment.Pattern) map[string]any {
+func asData(t *testing.T, p *garment.Pattern) read {
 	t.Helper()
 	text := JSON(p)
 	require.True(t, strings.HasSuffix(string(text), "}\n"), "it ends with a line end")
-	var data map[string]any
+	var data read
 	require.NoError(t, json.Unmarshal(text, &data))
 	return data
 }
+
+// each are the objects of a list.
+func (r read) each(key string) []read { return readAll(r[key]) }
+
+func readAll(list any) []read {
+	var all []read
+	for _, one := range list.([]any) {
+		all = append(all, one.(map[string]any))
+	}
+	return all
+}
+
+// printed is what stands in print of a length.
+func (r read) printed(key string) string { return read(r[key].(map[string]any))["printed"].(string) }
 
 // everyValue visits every value of the data with its path, such as trims[].buy.mm.
 func everyValue(path string, v any, visit func(path string, v any)) {
@@ -92,7 +109,7 @@ func TestKeysOfTheData(t *testing.T) {
 	p, err := check(sketch.Frock)
 	require.NoError(t, err)
 	found := map[string]bool{}
-	everyValue("", asData(t, p), func(path string, _ any) {
+	everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
 		if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
 			found[path] = true
 		}
@@ -117,7 +134,7 @@ func TestDataOfEveryPattern(t *testing.T) {
 	all["hardly anything"] = bare
 	for name, p := range all {
 		lengths := 0
-		everyValue("", asData(t, p), func(path string, v any) {
+		everyValue("", map[string]any(asData(t, p)), func(path string, v any) {
 			if v == nil {
 				assert.Contains(t, mayBeNull, path, name)
 			}
@@ -146,7 +163,7 @@ var (
 func TestWhatIsPrintedIsTheLength(t *testing.T) {
 	for name, p := range patterns(t) {
 		step := p.Unit.Ruler()
-		everyValue("", asData(t, p), func(path string, v any) {
+		everyValue("", map[string]any(asData(t, p)), func(path string, v any) {
 			length, ok := v.(map[string]any)
 			if !ok || length["mm"] == nil {
 				return
@@ -191,113 +208,108 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 			row := strings.Join(strings.Fields(fmt.Sprintf(format, args...)), " ")
 			assert.Contains(t, text, row, "%s: a row of the figures", name)
 		}
-		bareOf := func(a length.Amount) string {
-			return strings.TrimSuffix(printedAs(t, a), " "+p.Unit.String())
-		}
-		f := Of(p)
-		for _, list := range [][]CuttingData{f.Tear, f.Cut} {
-			for _, c := range list {
-				fold := ""
-				if c.OnFold {
-					fold = ", on the fold"
-				}
-				has("%d%s %s %s\n", c.Count, fold, bareOf(c.Across), bareOf(c.Along))
+		// bare are lengths as they stand in a table.
+		bare := func(of read, keys ...string) string {
+			var all []string
+			for _, key := range keys {
+				all = append(all, strings.TrimSuffix(of.printed(key), " "+p.Unit.String()))
 			}
+			return strings.Join(all, " ")
 		}
-		for _, piece := range f.Pieces {
-			for _, e := range piece.Edges {
-				has("%s %s %s", e.Key, bareOf(e.Cut), bareOf(e.Sewn))
+		f := asData(t, p)
+		for _, c := range slices.Concat(f.each("tear"), f.each("cut")) {
+			fold := ""
+			if c["on_fold"] == true {
+				fold = ", on the fold"
 			}
-			for _, set := range slices.Concat(piece.Tucks, piece.Pleats) {
+			has("%v%s %s\n", c["count"], fold, bare(c, "across", "along"))
+		}
+		for _, piece := range f.each("pieces") {
+			for _, e := range piece.each("edges") {
+				has("%s %s", e["key"], bare(e, "cut", "sewn"))
+			}
+			for _, set := range slices.Concat(piece.each("tucks"), piece.each("pleats")) {
 				of := "pleat"
-				if set.Kind == "tuck" {
+				if set["kind"] == "tuck" {
 					of = "tuck"
 				}
-				for _, one := range set.Each {
-					switch len(one.Lines) {
-					case 2:
-						near, far := bareOf(one.Lines[0]), bareOf(one.Lines[1])
-						has("%s %d %s %s %s %s", of, one.Number, near, bareOf(one.Fold), far, bareOf(one.Sewn))
-					case 1:
-						has("%s %d %s %s %s", of, one.Number, bareOf(one.Fold), bareOf(one.Lines[0]), bareOf(one.Sewn))
-					default:
-						has("%s %d %s %s", of, one.Number, bareOf(one.Fold), bareOf(one.Sewn))
+				for _, one := range set.each("each") {
+					fold, lines := []string{bare(one, "fold")}, []string{}
+					for _, l := range readAll(one["lines"]) {
+						lines = append(lines, bare(read{"line": map[string]any(l)}, "line"))
 					}
+					if len(lines) == 2 {
+						fold, lines = append(lines[:1:1], fold...), lines[1:]
+					}
+					has("%s %v %s %s", of, one["number"], strings.Join(append(fold, lines...), " "), bare(one, "when_sewn"))
 				}
-				assert.Contains(t, text, printedAs(t, set.TakeUp), "%s: what %s takes up", name, set.Key)
+				assert.Contains(t, text, set.printed("take_up_in_all"), "%s: what %s takes up", name, set["key"])
 			}
-			for _, pleat := range piece.EdgePleat {
-				has("%s %s", bareOf(pleat.At), bareOf(pleat.TakeUp))
-			}
-		}
-		along := func(courses []CourseData) {
-			for _, c := range courses {
-				has("%s %s %d %s", c.Edge, bareOf(c.Each), c.Times, bareOf(c.Together))
+			for _, pleat := range piece.each("edge_pleats") {
+				has("%s", bare(pleat, "at", "take_up"))
 			}
 		}
-		for _, trim := range f.Trims {
-			along(trim.Along)
-			has("the line %s", bareOf(trim.Line))
-			for _, c := range trim.Corners {
-				has("%s %d %s", bareOf(c.Takes), c.Times, bareOf(c.Takes.Times(c.Times)))
+		along := func(courses any) {
+			for _, c := range readAll(courses) {
+				has("%s %s %v %s", c["edge"], bare(c, "each"), c["times"], bare(c, "together"))
 			}
-			has("joining or turning in %s %d", bareOf(trim.JoinTakes), trim.Joins)
-			has("to cut %s\n", bareOf(trim.Total))
-			has("buy %s\n", trim.Buy)
 		}
-		for _, r := range f.Ruffles {
-			along(r.Along)
-			has("ungathered %s\n", bareOf(r.Length))
-			has("tear strips %s deep: %s finished", r.CutDepth, r.Depth)
-			for _, at := range r.Joins {
-				assert.Contains(t, text, at.String())
+		for _, trim := range f.each("trims") {
+			along(trim["along"])
+			has("the line %s", bare(trim, "line"))
+			for _, c := range trim.each("corners") {
+				has("%s %v", bare(c, "takes"), c["times"])
 			}
-			if len(r.Joins) > 0 {
-				has("%s", r.JoinsFrom)
-			}
-			has("the edge every %s, the ruffle every %s", r.QuarterEdge, r.QuarterRuffle)
+			has("joining or turning in %s %v", bare(trim, "join_takes"), trim["joins"])
+			has("to cut %s\n", bare(trim, "total"))
+			has("buy %s\n", trim.printed("buy"))
 		}
-		for _, b := range f.Bindings {
-			along(b.Along)
-			has("joining or turning in %s %d", bareOf(b.Ends), b.Joins)
-			has("bias strip %s\n", bareOf(b.Length))
-			has("cut it %s wide", b.Cut)
-			if b.Square != nil {
-				has("%s from a square of %s", wording.Counted(b.Strips, "strip"), *b.Square)
+		for _, r := range f.each("ruffles") {
+			along(r["along"])
+			has("ungathered %s\n", bare(r, "length"))
+			has("tear strips %s deep: %s finished", r.printed("cut_depth"), r.printed("depth"))
+			for _, at := range r.each("joins") {
+				assert.Contains(t, text, at["printed"])
+			}
+			if len(r.each("joins")) > 0 {
+				has("%s", r["joins_from"])
+			}
+			has("the edge every %s, the ruffle every %s", r.printed("quarter_of_edge"), r.printed("quarter_of_ruffle"))
+		}
+		for _, b := range f.each("bindings") {
+			along(b["along"])
+			has("joining or turning in %s %v", bare(b, "join_takes"), b["joins"])
+			has("bias strip %s\n", bare(b, "length"))
+			has("cut it %s wide", b.printed("cut_width"))
+			strips := wording.Counted(int(b["strips"].(float64)), "strip")
+			if b["square"] != nil {
+				has("%s from a square of %s", strips, b.printed("square"))
 			} else {
-				has("%s from selvage to selvage, out of %s of cloth", wording.Counted(b.Strips, "strip"), *b.Cloth)
+				has("%s from selvage to selvage, out of %s of cloth", strips, b.printed("cloth"))
 			}
 		}
-		for _, s := range f.Seams {
-			for i, side := range s.Sides {
-				if len(side) > 1 {
-					has("together %s %s\n", bareOf(s.Cut[i]), bareOf(s.Sewn[i]))
-				} else {
-					has("%s %s\n", bareOf(s.Cut[i]), bareOf(s.Sewn[i]))
+		for _, s := range f.each("seams") {
+			for i, side := range s["sides"].([]any) {
+				of := read{"cut": s["cut"].([]any)[i], "sewn": s["sewn"].([]any)[i]}
+				together := ""
+				if len(side.([]any)) > 1 {
+					together = "together"
 				}
+				has("%s %s\n", together, bare(of, "cut", "sewn"))
 			}
+			difference := strings.TrimPrefix(bare(s, "difference"), "-")
 			switch {
-			case s.Gathered:
-			case s.CutDifference != nil:
-				has("difference %s %s\n", strings.TrimPrefix(bareOf(*s.CutDifference), "-"), strings.TrimPrefix(bareOf(s.Difference), "-"))
+			case s["gathered"] == true:
+			case s["cut_difference"] != nil:
+				has("difference %s %s\n", strings.TrimPrefix(bare(s, "cut_difference"), "-"), difference)
 			default:
-				has("difference %s\n", strings.TrimPrefix(bareOf(s.Difference), "-"))
+				has("difference %s\n", difference)
 			}
 		}
-		for _, text := range f.Cautions {
+		for _, text := range f["cautions"].([]any) {
 			has("%s", text)
 		}
 	}
-}
-
-// printedAs is what the data print of a length.
-func printedAs(t *testing.T, a length.Amount) string {
-	t.Helper()
-	text, err := json.Marshal(a)
-	require.NoError(t, err)
-	var length struct{ Printed string }
-	require.NoError(t, json.Unmarshal(text, &length))
-	return length.Printed
 }
 
 // A small file, whole: a rectangle of 4 in by 3 in.
@@ -327,9 +339,9 @@ func TestDataOfClothTooNarrowForAnything(t *testing.T) {
 	for unit, want := range map[string]string{"in": "0 yd", "cm": "0 m"} {
 		p, err := check("unit = \"" + unit + "\"\nallowance = 0\n[cloth]\nwidth = 4\n" + sketch.Front(sketch.SquareCollar))
 		require.NoError(t, err)
-		f := Of(p)
-		assert.Equal(t, []string{"front"}, f.Cloth.TooWide)
-		assert.Equal(t, want, f.Cloth.Buy.String())
-		assert.Equal(t, "0 "+unit, f.Cloth.Length.String())
+		cloth := read(asData(t, p)["cloth"].(map[string]any))
+		assert.Equal(t, []any{"front"}, cloth["too_wide"])
+		assert.Equal(t, want, cloth.printed("buy"))
+		assert.Equal(t, "0 "+unit, cloth.printed("length"))
 	}
 }

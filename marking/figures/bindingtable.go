@@ -1,0 +1,29 @@
+package figures
+
+import (
+	"fmt"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/wording"
+)
+
+func bindingTable(b garment.Binding, w writer) mark.Table {
+	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.Courses, b.Edge, w)
+	addTimes(&table, "joining or turning in", b.Ends, b.Joins, w)
+	table.AddTotal("bias strip", "", "", w.cell(b.Length))
+	if e, wide := b.WidestAllowance(); wide {
+		table.Lines.Say("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))
+	}
+	table.Lines.Say("cut it %s wide, %d times the finished width", w.length(b.Cut), b.Folds())
+	strips, joined := wording.Counted(b.Strips, "strip"), ""
+	if b.Strips > b.Joins && b.Joining.MM > 0 {
+		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))
+	}
+	if b.Square.MM > 0 {
+		table.Lines.Say("%s from a square of %s, the first cut from corner to corner%s", strips, w.length(b.Square), joined)
+	} else {
+		table.Lines.Say("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Cloth), joined)
+	}
+	return table
+}

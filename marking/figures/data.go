@@ -1,0 +1,321 @@
+package figures
+
+import (
+	"bytes"
+	"math"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/lay"
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. These are the figures as data, for the scripts of somebody who
+// hands sheets to others. A key keeps its meaning for good: what is new gets a new key.
+// Every length is an object of mm, to a hundredth, and printed, as the figures print it;
+// lists are never null.
+
+// JSON gives the figures of a pattern as data: as text, indented, with a line end behind
+// it.
+func JSON(p *garment.Pattern) []byte {
+	var b bytes.Buffer
+	e := newEncoder(&b)
+	e.SetIndent("", "  ")
+	if err := e.Encode(data{p.Unit}.pattern(p)); err != nil {
+		panic("figures are plain data: " + err.Error()) // no value of them can fail
+	}
+	return b.Bytes()
+}
+
+// data makes objects of what a pattern has, with lengths in the unit of its file.
+type data struct{ length.Unit }
+
+func (d data) pattern(p *garment.Pattern) object {
+	torn, cut := lay.Cuttings(p)
+	return object{
+		{"title", p.Title},
+		{"size", p.Size},
+		{"unit", p.Unit.String()},
+		{"remarks", each(p.Remarks, d.remark)},
+		{"tear", each(torn, d.cutting)},
+		{"cut", each(cut, d.cutting)},
+		{"pieces", each(p.Pieces, d.piece)},
+		{"seams", each(p.Seams, d.seam)},
+		{"trims", each(p.Trims, d.trim)},
+		{"ruffles", each(p.Ruffles, d.ruffle)},
+		{"bindings", each(p.Bindings, d.binding)},
+		{"cloth", d.cloth(lay.Of(p))},
+		{"sewing", each(p.Sewing, d.setting)},
+		{"cautions", cautionsOf(p)},
+	}
+}
+
+func (data) remark(r piece.Remark) object {
+	return object{
+		{"line", r.Line}, // of the file; 0 for the file as a whole
+		{"key", r.Path},
+		{"text", r.Text},
+	}
+}
+
+func (data) cutting(c lay.Cutting) object {
+	return object{
+		{"name", c.Name},
+		{"what", c.What},
+		{"count", c.Count},
+		{"on_fold", c.OnFold},
+		{"across", c.Across},
+		{"along", c.Along},
+	}
+}
+
+func (d data) piece(p piece.Piece) object {
+	return object{
+		{"key", p.Key},
+		{"name", p.Name},
+		{"cut", p.Cut},
+		{"layers", p.Layers},
+		{"on_fold", p.OnFold},
+		{"block", d.block(p.Block)},
+		{"edges", each(edgeFigures(&p, d.Unit), d.edge)},
+		{"tucks", each(p.TuckRows, d.tucks)},
+		{"pleats", each(p.PleatRows, d.pleats)},
+		{"edge_pleats", each(p.EdgePleats, func(pl piece.EdgePleat) object { return d.edgePleat(pl, p.Edges[pl.Edge]) })},
+	}
+}
+
+// block is null where the piece is not cut from one.
+func (d data) block(b *piece.Block) object {
+	if b == nil {
+		return nil
+	}
+	return object{
+		{"width", d.AtLeast(b.Width)},
+		{"length", d.AtLeast(b.Length)},
+		{"take_up", d.Amount(b.TakeUp)},
+		{"top_when_sewn", d.Amount(b.Top)},
+	}
+}
+
+func (d data) edge(e edgeFigure) object {
+	return object{
+		{"key", e.Key},
+		{"on_fold", e.OnFold},
+		{"cut", e.cut},
+		{"sewn", e.sewn},
+		{"allowance", d.Chosen(e.Allowance)},
+		{"hem", d.Chosen(e.Hem)},
+		{"turn", d.Chosen(e.Turn)},
+	}
+}
+
+func (d data) tucks(t piece.TuckRow) object {
+	return d.folds(t.FoldRow, "tuck", t.Width)
+}
+
+func (d data) pleats(p piece.PleatRow) object {
+	return d.folds(p.FoldRow, p.Kind.String(), p.Depth)
+}
+
+// folds is a set of tucks, or of pleats across a piece.
+func (d data) folds(r piece.FoldRow, kind string, width float64) object {
+	return object{
+		{"key", r.Key},
+		{"kind", kind},
+		{"beside", r.Base.Name},
+		{"width", d.Chosen(width)},
+		{"count", r.Count},
+		{"in_all", r.InAll()},
+		{"take_up_in_all", d.Amount(r.Taken())},
+		{"each", each(foldPlaces(r, d.Unit), d.fold)},
+	}
+}
+
+func (data) fold(p foldPlace) object {
+	lines := []length.Amount{}
+	for _, l := range p.others {
+		lines = append(lines, l.AsRead())
+	}
+	return object{
+		{"number", p.number},
+		{"fold", p.fold.AsRead()},
+		{"lines", lines},
+		{"when_sewn", p.sewn},
+	}
+}
+
+func (d data) edgePleat(p piece.EdgePleat, in piece.Edge) object {
+	return object{
+		{"key", p.Key},
+		{"edge", in.Key},
+		{"from", p.From},
+		{"at", d.Amount(p.At).AsRead()},
+		{"depth", d.Chosen(p.Depth)},
+		{"take_up", d.Amount(p.TakeUp())},
+	}
+}
+
+// course is an edge, or a line, that something runs along.
+func (data) course(c garment.Course) object {
+	return object{
+		{"piece", c.Piece.Key},
+		{"edge", c.Key},
+		{"times", c.Times},
+		{"each", c.Length},
+		{"together", c.Whole()},
+	}
+}
+
+func (d data) seam(s garment.Seam) object {
+	a, b := s.Sides[0], s.Sides[1]
+	return object{
+		{"key", s.Key},
+		{"sides", [2][]object{each(a.Courses, d.course), each(b.Courses, d.course)}},
+		{"sewn", [2]length.Amount{a.Sewn, b.Sewn}},
+		{"cut", [2]length.Amount{a.Cut, b.Cut}},
+		{"difference", s.Difference},
+		{"cut_difference", orNull(s.CutDifference, s.Plain)}, // null where folds lie in the seam
+		{"ease", s.Ease},
+		{"within", s.Within},
+		{"gathered", s.Gathered},
+		{"fullness", length.Hundredth(s.Fullness())},
+		{"matches", s.Matches()},
+		{"cut_matches", s.CutMatches()},
+		{"ends", each(s.Ends, d.seamEnd)},
+	}
+}
+
+func (data) seamEnd(e garment.SeamEnd) object {
+	return object{
+		{"neighbours", e.Neighbours},
+		{"jog", e.Jog},
+		{"cut_jog", orNull(e.CutJog, e.CutJogKnown)},
+		{"past", e.Past},
+		{"cut_past", e.CutPast},
+		{"bend_degrees", tenth(e.Bend)},
+	}
+}
+
+func (d data) trim(t garment.Trim) object {
+	return object{
+		{"key", t.Key},
+		{"kind", t.Kind.String()},
+		{"width", d.Chosen(t.Width)},
+		{"fullness", t.Fullness},
+		{"along", each(t.Courses, d.course)},
+		{"line", t.Line},
+		{"gathered", t.Gathered},
+		{"corners", each(t.Corners, d.corner)},
+		{"joins", t.Joins},
+		{"join_takes", t.JoinTakes},
+		{"total", t.Total},
+		{"buy", t.Total.Buy()},
+	}
+}
+
+func (data) corner(c garment.TrimCorner) object {
+	return object{
+		{"piece", c.Piece},
+		{"turn_degrees", tenth(c.Turn)},
+		{"times", c.Times},
+		{"takes", c.Takes},
+	}
+}
+
+func (d data) ruffle(r garment.Ruffle) object {
+	return object{
+		{"key", r.Key},
+		{"fullness", r.Fullness},
+		{"along", each(r.Courses, d.course)},
+		{"edge", r.Edge},
+		{"length", r.Length},
+		{"depth", r.Depth},
+		{"hem", r.Hem},
+		{"turn", r.Turn},
+		{"seam", r.Seam},
+		{"cut_depth", r.CutDepth},
+		{"strips", r.Strips}, // 0 where the width of the cloth is not given
+		{"joining", r.Joining},
+		{"joins", append([]length.Amount{}, r.Joins...)},
+		{"joins_from", ruffleFrom(r)},
+		{"quarter_of_edge", r.Edge.Quarter()},
+		{"quarter_of_ruffle", r.Length.Quarter()},
+	}
+}
+
+func (d data) binding(b garment.Binding) object {
+	ofSquare := b.Square.MM > 0
+	return object{
+		{"key", b.Key},
+		{"fold", b.Fold.String()},
+		{"along", each(b.Courses, d.course)},
+		{"edge", b.Edge},
+		{"width", b.Width},
+		{"cut_width", b.Cut},
+		{"joins", b.Joins},
+		{"join_takes", b.Ends},
+		{"length", b.Length},
+		{"strips", b.Strips},
+		{"joining", b.Joining},
+		{"square", orNull(b.Square, ofSquare)}, // null where it is cut from selvage to selvage
+		{"cloth", orNull(b.Cloth, !ofSquare)},  // null where it is cut from a square
+	}
+}
+
+// cloth is null where the width of the cloth is not given.
+func (d data) cloth(c *lay.Cloth) object {
+	if c == nil {
+		return nil
+	}
+	return object{
+		{"width", d.Chosen(c.Width)},
+		{"length", d.AtLeast(c.Length)},
+		{"buy", d.Buy(c.Length)},
+		{"too_wide", append([]string{}, c.TooWide...)},
+		{"parts", each(c.Parts, d.part)},
+	}
+}
+
+// part is a stretch of the lay.
+func (d data) part(p lay.Part) object {
+	return object{
+		{"folded", p.Folded},
+		{"from", d.Amount(p.From)},
+		{"to", d.Amount(p.To)},
+		{"pieces", each(p.Placed, d.laid)},
+	}
+}
+
+// laid is the box around what lies on the cloth, from the fold or the left selvage and
+// from the beginning of the cloth.
+func (d data) laid(l lay.Placed) object {
+	box := l.Outline.Bounds()
+	return object{
+		{"name", l.Name},
+		{"on_fold", l.OnFold},
+		{"upper_layer_only", l.Upper},
+		{"left", d.Amount(box.Min.X)},
+		{"right", d.Amount(box.Max.X)},
+		{"from", d.Amount(box.Min.Y)},
+		{"to", d.Amount(box.Max.Y)},
+	}
+}
+
+func (data) setting(s source.Setting) object {
+	return object{
+		{"name", s.Name},
+		{"value", s.Value},
+	}
+}
+
+// orNull is a length where it is known, else null.
+func orNull(a length.Amount, known bool) any {
+	if known {
+		return a
+	}
+	return nil
+}
+
+// tenth rounds degrees to one decimal, with no sign at 0.
+func tenth(degrees float64) float64 { return math.Round(degrees*10)/10 + 0 }

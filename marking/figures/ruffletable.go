@@ -1,0 +1,112 @@
+package figures
+
+import (
+	"fmt"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+)
+
+func ruffleTable(r garment.Ruffle, w writer) mark.Table {
+	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.Courses, r.Edge, w)
+	full := length.Factor(r.Fullness) + " times that, ungathered"
+	if r.Fullness == 1 {
+		full = "as long as that, ungathered"
+	}
+	table.Add(full, "", "", w.cell(r.Length))
+	lines := &table.Lines
+	if text := r.FullnessWarning(); text != "" {
+		lines.Warn("%s", text)
+	}
+	lines.Say("tear strips %s", ruffleDepths(r, w))
+	ends := ""
+	if r.Joining.MM > 0 {
+		ends = fmt.Sprintf(", %s for a seam or a hem at each end included", w.length(r.Joining))
+	}
+	switch {
+	case r.Strips == 1:
+		lines.Say("1 strip across the cloth is enough; cut it %s long%s", w.length(ruffleStrip(r)), ends)
+	case r.Strips > 1:
+		lines.Say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(ruffleStrip(r)), ends)
+	default:
+		lines.Warn("the width of the cloth is not given, so its strips cannot be counted")
+	}
+	if len(r.Joins) > 0 {
+		lines.Say("%s", joinsFall(r, w))
+	}
+	if r.CutsOneInTwo() {
+		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
+	}
+	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Edge.Quarter()), w.length(r.Length.Quarter()))
+	return table
+}
+
+// ruffleStrip is how long each strip is cut, so that the joins fall where they are told: all of
+// them alike, with a joining seam at either end.
+func ruffleStrip(r garment.Ruffle) length.Amount {
+	return r.Length.Unit.AtLeast(r.Length.Enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
+}
+
+// mostJoins is how many joins are listed one by one.
+const mostJoins = 8
+
+// ruffleDepths says how deep the strips are torn, and what that is made of.
+func ruffleDepths(r garment.Ruffle, w writer) string {
+	parts := w.length(r.Depth) + " finished"
+	for _, part := range []struct {
+		length.Amount
+		name string
+	}{{r.Hem, "hem"}, {r.Turn, "turned in"}, {r.Seam, "seam"}} {
+		if part.MM > 0 {
+			parts += ", " + w.length(part.Amount) + " " + part.name
+		}
+	}
+	text := w.length(r.CutDepth) + " deep: " + parts
+	if r.CutDepth.MM == r.Depth.MM {
+		text += ", nothing for a hem or a seam"
+	}
+	return text
+}
+
+// joinsFall says where the joins of a ruffle, of which there are some, come to lie.
+func joinsFall(r garment.Ruffle, w writer) string {
+	inner, last := r.Joins, ""
+	if r.Closes() {
+		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
+		if r.Centre != "" {
+			last = "halfway round"
+		}
+	}
+	if len(inner) == 0 {
+		if r.Centre == "" {
+			return "the join falls where the edge begins"
+		}
+		return fmt.Sprintf("the join falls halfway round from the fold of %s, where the middle of the strip comes", r.Centre)
+	}
+	var places []string
+	for _, at := range inner[:min(len(inner), mostJoins)] {
+		places = append(places, w.length(at))
+	}
+	list := "joins fall " + strings.Join(places, ", ")
+	switch {
+	case len(inner) > mostJoins:
+		list += " and so on"
+	case len(inner) == 1 && r.Centre == "" && last == "":
+		list = "a join falls " + places[0]
+	}
+	text := list + " " + ruffleFrom(r)
+	if last != "" {
+		text += "; the last falls " + last
+	}
+	return text
+}
+
+// ruffleFrom says where the places of joins are measured from.
+func ruffleFrom(r garment.Ruffle) string {
+	if r.Centre == "" {
+		return "along the edge from where it begins"
+	}
+	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
+}
