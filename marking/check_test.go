@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
@@ -15,6 +16,35 @@ import (
 	"tuckmark/marking/source"
 	"tuckmark/marking/terminal"
 )
+
+// A piece that does not lie on the cloth is remarked on, opened out where it lies on the
+// fold.
+func TestRemarkOfAPieceWiderThanTheCloth(t *testing.T) {
+	const wider = "the piece is wider than the cloth, which is 36 in between the selvages: it would have to be joined; it is not reckoned in"
+	for _, c := range []struct {
+		name, head, width string
+		want              []string
+	}{
+		{"as wide as the cloth", "grain = \"left\"\n", "36", nil},
+		{"wider", "grain = \"left\"\n", "36.5", []string{"linden.toml:5: piece.front: " + wider}},
+		{"half as wide, on the fold", "grain = \"left\"\nfold = \"left\"\n", "18", nil},
+		{"more than half as wide, on the fold", "grain = \"left\"\nfold = \"left\"\n", "18.25", []string{"linden.toml:5: piece.front: " + wider}},
+		{"wider, but its grain runs across", "grain = \"bottom\"\n", "36.5", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			text := "unit = \"in\"\nallowance = 0.5\n[cloth]\nwidth = 36\n" + sketch.Front(c.head+sketch.Rect(c.width))
+			spec, err := source.Read("linden.toml", []byte(text), sketch.HasLetter)
+			require.NoError(t, err)
+			pattern, err := marking.Check(spec)
+			require.NoError(t, err)
+			var got []string
+			for _, r := range pattern.Remarks {
+				got = append(got, r.String())
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
 
 // Whatever is read, checking it neither panics nor leaves a line that is no
 // line.

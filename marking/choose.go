@@ -20,38 +20,47 @@ import (
 // kept as it is. The error is a *Fault without a place, which names every name that no
 // piece has.
 func Choose(p *garment.Pattern, names []string) (*garment.Pattern, error) {
-	chosen := make([]bool, len(p.Pieces))
-	var keys, unknown []string
-	for _, piece := range p.Pieces {
-		keys = append(keys, piece.Key)
-	}
-	hint := "the pieces are " + strings.Join(keys, ", ")
+	chosen := map[string]bool{} // by key
+	var unknown []string
 	for _, name := range names {
 		name = strings.TrimSpace(name)
-		i := slices.IndexFunc(p.Pieces, func(pc piece.Piece) bool { return pc.Key == name })
-		if i < 0 {
-			i = slices.IndexFunc(p.Pieces, func(pc piece.Piece) bool {
-				return strings.EqualFold(pc.Key, name) || strings.EqualFold(pc.Name, name)
-			})
-		}
-		if i >= 0 {
-			chosen[i] = true
-			continue
-		}
-		unknown = append(unknown, wording.Quoted(name))
-		if near := wording.Nearest(name, keys); near != "" && len(unknown) == 1 {
-			hint = fmt.Sprintf("did you mean %q?", near)
+		if i := called(p.Pieces, name); i >= 0 {
+			chosen[p.Pieces[i].Key] = true
+		} else {
+			unknown = append(unknown, name)
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault.Fault{Cause: "no piece is called " + strings.Join(unknown, ", or "), Hint: hint}
+		return nil, notThere(p.Pieces, unknown)
 	}
 	only := *p
-	only.Pieces = nil
-	for i, piece := range p.Pieces {
-		if chosen[i] {
-			only.Pieces = append(only.Pieces, piece)
-		}
-	}
+	only.Pieces = slices.DeleteFunc(slices.Clone(p.Pieces), func(one piece.Piece) bool { return !chosen[one.Key] })
 	return &only, nil
+}
+
+// called returns the number of the piece that is called so: by its key, or else by that
+// or its name in any letters; -1 where there is none.
+func called(pieces []piece.Piece, name string) int {
+	if i := slices.IndexFunc(pieces, func(p piece.Piece) bool { return p.Key == name }); i >= 0 {
+		return i
+	}
+	return slices.IndexFunc(pieces, func(p piece.Piece) bool {
+		return strings.EqualFold(p.Key, name) || strings.EqualFold(p.Name, name)
+	})
+}
+
+// notThere says that no piece has these names, at least one, and which one was meant.
+func notThere(pieces []piece.Piece, names []string) error {
+	var keys, quoted []string
+	for _, p := range pieces {
+		keys = append(keys, p.Key)
+	}
+	for _, name := range names {
+		quoted = append(quoted, wording.Quoted(name))
+	}
+	hint := "the pieces are " + strings.Join(keys, ", ")
+	if near := wording.Nearest(names[0], keys); near != "" {
+		hint = fmt.Sprintf("did you mean %q?", near)
+	}
+	return &fault.Fault{Cause: "no piece is called " + strings.Join(quoted, ", or "), Hint: hint}
 }

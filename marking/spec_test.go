@@ -1,6 +1,7 @@
-package source_test
+package marking_test
 
 import (
+	"bytes"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -9,11 +10,15 @@ import (
 	"tuckmark/marking"
 	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
+	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/source"
+	"tuckmark/pdfout"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
 )
 
 // bibFile describes a tucked bib; bibSpec makes the same without a file.
@@ -100,7 +105,23 @@ func bibSpec() *source.Spec {
 	}
 }
 
-// A pattern that is made without a file is the one that a file describes.
+// printed is the PDF of a pattern with its figures.
+func printed(t *testing.T, p *garment.Pattern) []byte {
+	t.Helper()
+	a4, err := paper.Find("a4")
+	require.NoError(t, err)
+	told := figures.Report(p, figures.OwnUnit)
+	var pdf bytes.Buffer
+	summary, err := pdfout.Draw(&pdf, arrange.Set{Title: p.Title, Unit: p.Unit, Pieces: sheet.Of(p), Report: &told}, a4)
+	require.NoError(t, err)
+	assert.NotEmpty(t, summary.Sheets)
+	assert.Positive(t, summary.Figures, "pages of figures")
+	assert.Empty(t, summary.Left)
+	return pdf.Bytes()
+}
+
+// A pattern that is made without a file is the one that a file describes, and is drawn and
+// printed as that is, to the byte.
 func TestSpecWithoutAFile(t *testing.T) {
 	made, err := marking.Check(bibSpec())
 	require.NoError(t, err)
