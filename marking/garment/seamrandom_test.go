@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // swapped returns a seam with its sides the other way round.
@@ -70,6 +71,10 @@ func TestSeamsOfPiecesDrawnAnywhere(t *testing.T) {
 		unequal := seam // ease is given to one of the two
 		if rapid.Bool().Draw(t, "ease") {
 			seam += "\nease = 2"
+		}
+		if _, err := made.Pattern(sketch.Joined("0.5", front, back, seam)); err != nil {
+			require.ErrorContains(t, err, "its line does not come out at that edge")
+			t.Skip("an allowance passes a bare armhole by, and so cannot be sewn")
 		}
 		first := theSeam(t, sketch.Joined("0.5", front, back, seam))
 		frontAnew, backAnew := setDown(front, somewhere(t)), setDown(back, somewhere(t))
