@@ -56,19 +56,24 @@ func (r *fileReader) read(data []byte) *Spec {
 
 // parsed returns the values of a file, and where they stand. The fault has the line,
 // and no file.
-func parsed(data []byte) (*spot, map[string]any, *fault.Fault) {
+func parsed(data []byte) (root *spot, values map[string]any, f *fault.Fault) {
+	// The libraries panic where their halves disagree about a text. No such text is
+	// known; it would still be the file's fault, not a reason to stop the program.
+	defer func() {
+		if broken := recover(); broken != nil {
+			f = &fault.Fault{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}
+		}
+	}()
 	text, f := plainText(data)
 	if f == nil && strings.TrimSpace(text) == "" {
 		f = &fault.Fault{Cause: "the file is empty", Hint: emptyHint}
 	}
-	if f != nil {
-		return nil, nil, f
+	if f == nil {
+		root, f = findSpots(text)
 	}
-	root, f := findSpots(text)
-	if f != nil {
-		return nil, nil, f
+	if f == nil {
+		values, f = valuesOf(text, root)
 	}
-	values, f := parseTOML(text, root)
 	return root, values, f
 }
 

@@ -19,82 +19,18 @@ import (
 // together with its line, and said is what a maker most likely did: a fraction
 // without quotes, a decimal comma, a quote or a bracket left open.
 
-const utf8Hint = `save the file again as plain text in UTF-8 (in most editors: "Save as", encoding UTF-8)`
-
-// otherKinds are files that somebody may hand over in place of a description,
-// and how they begin (each as its format defines it, from memory).
-var otherKinds = []struct{ begins, what, hint string }{
-	{"%PDF-", "a PDF", meantHint},
-	{"\x89PNG", "a picture", meantHint},
-	{"\xff\xd8\xff", "a picture", meantHint},
-	{"GIF8", "a picture", meantHint},
-	{"PK\x03\x04", "a document of a word processor or a packed folder", plainHint},
-	{"{\\rtf", "a document of a word processor", plainHint},
-	{"\xd0\xcf\x11\xe0", "a document of a word processor", plainHint},
-}
-
-const (
-	meantHint = "name the file that ends in .toml"
-	plainHint = "write the description in an editor for plain text, and save it under a name that ends in .toml"
-)
-
-// plainText returns the bytes of a file as text, without a byte order mark, or
-// says why they are none.
-func plainText(data []byte) (string, *fault.Fault) {
-	for _, k := range otherKinds {
-		if strings.HasPrefix(string(data), k.begins) {
-			return "", &fault.Fault{Cause: "this is " + k.what + ", not the description of a pattern", Hint: k.hint}
-		}
-	}
-	text := strings.TrimPrefix(string(data), "\ufeff")
-	if strings.HasPrefix(text, "\xff\xfe") || strings.HasPrefix(text, "\xfe\xff") ||
-		len(text) > 1 && (text[0] == 0) != (text[1] == 0) {
-		return "", &fault.Fault{Cause: "the file is saved as UTF-16", Hint: utf8Hint}
-	}
-	line := 1
-	for i := 0; i < len(text); {
-		c, size := utf8.DecodeRuneInString(text[i:])
-		rest := text[i+size:]
-		cause, hint := "", ""
-		switch {
-		case c == '\n':
-			line++
-		case c == utf8.RuneError && size == 1:
-			cause, hint = "there is a letter that is not UTF-8", utf8Hint
-		case c == '\r' && !strings.HasPrefix(rest, "\n"):
-			cause, hint = "a line ends in a way that is not known here", `save the file again with "Unix" or "Windows" line ends`
-		case c < ' ' && c != '\t' && c != '\r' || c == 0x7f:
-			cause, hint = fmt.Sprintf("there is a character that cannot be seen (U+%04X)", c), "type the line again; is this a plain text file?"
-		}
-		if cause != "" {
-			return "", &fault.Fault{Place: fault.Place{Line: line}, Cause: cause, Hint: hint}
-		}
-		i += size
-	}
-	return text, nil
-}
-
-// parseTOML returns the values of a text that findSpots has let pass. root is
-// what findSpots found in it.
-func parseTOML(text string, root *spot) (values map[string]any, p *fault.Fault) {
-	// The library panics with "BUG" where its two halves disagree about a
-	// text. No such text is known; it would still be the file's fault, not a
-	// reason to stop the program.
-	defer func() {
-		if broken := recover(); broken != nil {
-			values, p = nil, &fault.Fault{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}
-		}
-	}()
+// valuesOf returns the values of a text that findSpots has let pass. root is what
+// findSpots found in it.
+func valuesOf(text string, root *spot) (values map[string]any, f *fault.Fault) {
 	_, err := toml.Decode(text, &values)
 	var syntax toml.ParseError
 	switch {
 	case err == nil:
 		return values, nil
 	case errors.As(err, &syntax):
-		return nil, syntaxProblem(text, syntax, root)
-	default:
-		return nil, &fault.Fault{Cause: err.Error()}
+		return nil, syntaxFault(text, syntax, root)
 	}
+	return nil, &fault.Fault{Cause: err.Error()}
 }
 
 // slip is where and how the library stumbled over a text.
@@ -110,7 +46,8 @@ type slip struct {
 	outer   opening // what stands open before the line
 }
 
-func syntaxProblem(text string, e toml.ParseError, root *spot) *fault.Fault {
+// syntaxFault says what a maker most likely did where the library stopped.
+func syntaxFault(text string, e toml.ParseError, root *spot) *fault.Fault {
 	start := max(0, min(e.Position.Start, len(text)))
 	end := max(start, min(start+e.Position.Len, len(text)))
 	s := slip{message: e.Message, text: text, item: text[start:end]}
@@ -166,7 +103,7 @@ func (s slip) repeated(p *fault.Fault, root *spot) bool {
 		return false
 	}
 	first := root
-	for _, part := range (&spotScan{text: m[1], line: 1}).key() {
+	for _, part := range keyParts(m[1]) {
 		first = first.child(part)
 		p.Place = p.Place.Under(part)
 	}
@@ -410,60 +347,4 @@ func (s slip) afterValue() (cause, hint string) {
 		return "there is a comma behind the end of the value", "a list of points begins with two brackets: " + pointsForm
 	}
 	return "there is something behind the end of the value", "put text in quotes, and # before a remark"
-}
-
-// opening is the bracket or the long text that stands open somewhere.
-type opening struct {
-	bracket byte // '[' or '{'; 0 in a text, or where nothing is open
-	line    int
-}
-
-// openedBefore returns what stands open at the end of a text that is TOML so
-// far: the last of several brackets, and nothing in a table's header.
-func openedBefore(text string) opening {
-	var open []opening
-	line := 1
-	keyed := false // a "=" has come before on this line
-	for i := 0; i < len(text); i++ {
-		switch c := text[i]; c {
-		case '\n':
-			line++
-			keyed = false
-		case '=':
-			keyed = true
-		case '#':
-			if end := strings.IndexByte(text[i:], '\n'); end >= 0 {
-				i += end - 1
-			} else {
-				return last(open)
-			}
-		case '"', '\'':
-			s := spotScan{text: text, at: i, line: line}
-			if three := strings.Repeat(string(c), 3); strings.HasPrefix(text[i:], three) {
-				s.skipLong(three)
-			} else {
-				s.skipQuoted(c)
-			}
-			if s.lost {
-				return opening{line: line}
-			}
-			i, line = s.at-1, s.line
-		case '[', '{':
-			if keyed || len(open) > 0 {
-				open = append(open, opening{c, line})
-			}
-		case ']', '}':
-			if len(open) > 0 {
-				open = open[:len(open)-1]
-			}
-		}
-	}
-	return last(open)
-}
-
-func last(open []opening) opening {
-	if len(open) == 0 {
-		return opening{}
-	}
-	return open[len(open)-1]
 }

@@ -37,6 +37,7 @@ func TestFindSpots(t *testing.T) {
 		{"windows line ends", "a = 1\r\nb = 2\r\n", []string{"a:1", "b:2"}},
 		{"quoted keys", "\"a b\" = 1\n'c.d' = 2\n\"\\u00e9\\\"\" = 3\n\"\" = 4",
 			[]string{`"a b":1`, `"c.d":2`, `"é\"":3`, `"":4`}},
+		{"every escape in a key", "\n" + `"a\b\t\n\f\r\e\"\\\x41\u0042\U00000043b" = 1`, []string{`"a\b\t\n\f\r\x1b\"\\ABCb":2`}},
 		{"dotted keys", "a.b = 1\na . \"c d\" = 2", []string{"a:1", "a.b:1", `a."c d":2`}},
 		{"tables", "[a.b]\nc = 1\n[ d . 'e f' ] # x\ng = 2",
 			[]string{"a:1", "a.b:1", "a.b.c:2", "d:3", `d."e f":3`, `d."e f".g:4`}},
@@ -48,6 +49,8 @@ func TestFindSpots(t *testing.T) {
 			[]string{"a:1", "a.0:1", "a.1:2", "a.1.0:2", "a.1.1:2", "a.2:4", "b:5"}},
 		{"inline tables", "a = {b = 1, c.d = [2], \"e f\" = {}}\ng = 2",
 			[]string{"a:1", "a.b:1", "a.c:1", "a.c.d:1", "a.c.d.0:1", `a."e f":1`, "g:2"}},
+		{"brackets on lines of their own", "a = [ # [\n[\n1], [], # ]\n[],\n\n{\nb = 1}]",
+			[]string{"a:1", "a.0:2", "a.0.0:3", "a.1:3", "a.2:4", "a.3:6", "a.3.b:7"}},
 		{"tables in an array", "a = [{b = 1},\n{b = 2}]",
 			[]string{"a:1", "a.0:1", "a.0.b:1", "a.1:2", "a.1.b:2"}},
 		{"long texts", "a = \"\"\"\nb = 1 \\\"\"\" [\n\"\"\"\"\nc = '''\n\\'''''\nd = 1",
@@ -63,30 +66,6 @@ func TestFindSpots(t *testing.T) {
 			root, p := findSpots(tt.text)
 			require.Nil(t, p)
 			assert.Equal(t, tt.want, allSpots(root, ""))
-		})
-	}
-}
-
-func TestUnescaped(t *testing.T) {
-	tests := []struct{ name, in, want string }{
-		{"nothing to do", "centre front", "centre front"},
-		{"all of them", `\b\t\n\f\r\e\"\\\x41\u0042\U00000043`, "\b\t\n\f\r\x1b\"\\ABC"},
-		{"between letters", `a\u00e9b`, "aéb"},
-		{"cut off", `a\`, `a\`},
-		{"digits cut off", `a\u00`, "a00"},
-		{"no digits", `a\xzzb`, "ab"},
-		{"not known", `a\qb`, "aqb"},
-	}
-	for _, tt := range tests {
-		t.Run(tt.name, func(t *testing.T) {
-			assert.Equal(t, tt.want, unescaped(tt.in))
-			if strings.Contains(tt.name, "cut off") || strings.HasPrefix(tt.name, "no") && tt.in != tt.want {
-				return
-			}
-			var values map[string]any
-			_, err := toml.Decode(`"`+tt.in+`" = 1`, &values)
-			require.NoError(t, err)
-			assert.Contains(t, values, tt.want, "the library reads the key in another way")
 		})
 	}
 }
