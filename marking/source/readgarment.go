@@ -2,9 +2,6 @@ package source
 
 import (
 	"fmt"
-
-	"tuckmark/marking/length"
-	"tuckmark/marking/wording"
 )
 
 // Rules of this file: it knows which keys the tables beside the pieces may have,
@@ -172,42 +169,4 @@ func (t *fileTable) binding() BindingSpec {
 		Joining: t.length("joining", fromZero),
 		Square:  t.length("square", aboveZero),
 	}
-}
-
-// Bounds of what is called fullness: below the least nothing is gathered, beyond the
-// most nobody could draw it up.
-const (
-	leastFactor = 1
-	mostFactor  = 20
-)
-
-const factorHint = `it is a number such as 2 or "1 1/2": how many times as long as the edge`
-
-// factor reads how many times as long something is as its edge.
-func (t *fileTable) factor(key string) Factor {
-	v, ok := t.values[key]
-	if !ok {
-		return Factor{}
-	}
-	n, at := 0.0, t.at(key)
-	switch v := v.(type) {
-	case int64:
-		n = float64(v)
-	case float64:
-		n = v
-	case string:
-		var err error
-		if n, err = length.ParseNumber(v); err != nil {
-			t.report(at, wording.Quoted(v)+" is not a number", factorHint)
-			return GivenAt[float64](leastFactor, at)
-		}
-	default:
-		t.report(at, "must be a number, but is "+asGiven(v), factorHint)
-		return GivenAt[float64](leastFactor, at)
-	}
-	if !(n >= leastFactor && n <= mostFactor) {
-		t.report(at, fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), factorHint)
-		n = leastFactor
-	}
-	return GivenAt(n, at)
 }

@@ -3,7 +3,6 @@ package source
 import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/plane"
 )
 
 // Spec is a file as it is written: every value read and turned into
@@ -26,45 +25,6 @@ type Spec struct {
 	Ruffles    []RuffleSpec
 	Bindings   []BindingSpec
 	Sewing     SewingSpec
-}
-
-// Value is one thing that a file says, or may leave out: then it is the zero value.
-type Value[T any] struct {
-	V     T
-	Place fault.Place
-	given bool
-}
-
-// Given returns a value that comes from no file.
-func Given[T any](v T) Value[T] { return GivenAt(v, fault.Place{}) }
-
-// GivenAt returns a value with the place that messages about it name.
-func GivenAt[T any](v T, at fault.Place) Value[T] { return Value[T]{V: v, Place: at, given: true} }
-
-// Given reports whether the value was given at all.
-func (v Value[T]) Given() bool { return v.given }
-
-// What most values of a file are.
-type (
-	Text   = Value[string]
-	Length = Value[float64] // in mm
-	Factor = Value[float64] // how many times as long something is
-	Count  = Value[int]
-	Flag   = Value[bool] // yes or no, where it matters whether it was said
-)
-
-// Points are places of the piece, at least two.
-type Points struct {
-	Value[[]plane.Point]
-	Lines []int // the line of each point; nil where they come from no file
-}
-
-// Line returns the line of a point, counted from 0: 0 where it has none.
-func (p Points) Line(i int) int {
-	if i >= len(p.Lines) {
-		return 0
-	}
-	return p.Lines[i]
 }
 
 // PieceSpec is one [piece.KEY].

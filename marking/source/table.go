@@ -1,0 +1,161 @@
+package source
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: a key that is not known, is missing, or has no sense beside another is
+// reported where it stands. An unknown one that was most likely meant for a known one is
+// reported once, and that one does not count as missing.
+
+// fileReader collects what is wrong with a file while it is read.
+type fileReader struct {
+	file      string
+	unit      length.Unit
+	printable func(rune) bool
+	faults    fault.List
+}
+
+func (r *fileReader) report(at fault.Place, cause, hint string) {
+	r.faults = append(r.faults, &fault.Fault{Place: at, Cause: cause, Hint: hint})
+}
+
+// fileTable is one table of the file.
+type fileTable struct {
+	*fileReader
+	name   string // the last part of its place
+	place  fault.Place
+	spot   *spot
+	values map[string]any
+	// meant are the known keys that unknown ones were taken for; they are not
+	// reported as missing as well.
+	meant []string
+}
+
+// keys returns the keys of the table in the order of the file.
+func (t *fileTable) keys() []string {
+	keys := slices.Sorted(maps.Keys(t.values))
+	if t.spot == nil {
+		return keys
+	}
+	order := make(map[string]int, len(keys))
+	for i, c := range t.spot.within {
+		order[c.name] = i
+	}
+	slices.SortStableFunc(keys, func(a, b string) int { return order[a] - order[b] })
+	return keys
+}
+
+// at returns the place of a key of the table.
+func (t *fileTable) at(key string) fault.Place {
+	return t.place.Under(key).On(t.spot.child(key).lineOf())
+}
+
+// has reports whether the table holds the key.
+func (t *fileTable) has(key string) bool {
+	_, ok := t.values[key]
+	return ok
+}
+
+// know reports every key of the table that is none of these.
+func (t *fileTable) know(known ...string) {
+	for _, key := range t.keys() {
+		if slices.Contains(known, key) {
+			continue
+		}
+		hint := "known here are " + strings.Join(known, ", ")
+		if k := wording.Nearest(key, known); k != "" {
+			hint = fmt.Sprintf("did you mean %q?", k)
+			t.meant = append(t.meant, k)
+		}
+		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {
+			hint = fmt.Sprintf("an edge stands under [%s]", t.place.Under("edge").Under(key).Path)
+		}
+		t.report(t.at(key), "this key is not known", hint)
+	}
+}
+
+// need reports a key that the table does not hold. The hint says what the key
+// is for.
+func (t *fileTable) need(key, hint string) {
+	if !t.has(key) && !slices.Contains(t.meant, key) {
+		t.report(t.place, fmt.Sprintf("%q is missing", key), hint)
+	}
+}
+
+// needSome reports that no table stands under a key.
+func (t *fileTable) needSome(key, hint string) {
+	v, ok := t.values[key]
+	if m, isTable := v.(map[string]any); ok && (!isTable || len(m) > 0) || slices.Contains(t.meant, key) {
+		return
+	}
+	t.report(t.place, "no "+key+" is described", hint)
+}
+
+// refuseBeside reports a key that must not stand beside another one.
+func (t *fileTable) refuseBeside(key, other, hint string) {
+	if t.has(key) && t.has(other) {
+		t.report(t.at(key), fmt.Sprintf("cannot stand beside %q", other), hint)
+	}
+}
+
+// refuseWithout reports a key that has no sense without another one.
+func (t *fileTable) refuseWithout(key, other, hint string) {
+	if t.has(key) && !t.has(other) && !slices.Contains(t.meant, other) {
+		t.report(t.at(key), fmt.Sprintf("has no meaning without %q", other), hint)
+	}
+}
+
+// table returns the table under a key, nil when there is none.
+func (t *fileTable) table(key string) *fileTable {
+	v, ok := t.values[key]
+	if !ok {
+		return nil
+	}
+	return t.asTable(key, v, fmt.Sprintf("write [%s] on a line of its own, and what belongs to it below", t.at(key).Path))
+}
+
+func (t *fileTable) asTable(key string, v any, hint string) *fileTable {
+	switch v := v.(type) {
+	case map[string]any:
+		return &fileTable{fileReader: t.fileReader, name: key, place: t.at(key), spot: t.spot.child(key), values: v}
+	case []map[string]any:
+		t.report(t.at(key), "written as a list, in two pairs of brackets", hint)
+	default:
+		t.report(t.at(key), "must be a table, but is "+asGiven(v), hint)
+	}
+	return nil
+}
+
+// named returns the tables [key.NAME] under a key, in the order of the file.
+// A name is printed on the sheets, so its letters are checked.
+func (t *fileTable) named(key string) []*fileTable {
+	v, ok := t.values[key]
+	if !ok {
+		return nil
+	}
+	hint := fmt.Sprintf("write [%s.NAME] on a line of its own, with a name for each", t.at(key).Path)
+	all := t.asTable(key, v, hint)
+	if all == nil {
+		return nil
+	}
+	var tables []*fileTable
+	if n := len(all.values); n > mostOfAKind {
+		t.report(t.at(key), fmt.Sprintf("there are %d here; at most %d are drawn", n, mostOfAKind), "divide the file")
+		return nil
+	}
+	for _, name := range all.keys() {
+		all.checkPrinted(all.at(name), name)
+		if one := all.asTable(name, all.values[name], hint); one != nil {
+			tables = append(tables, one)
+		}
+	}
+	return tables
+}
