@@ -10,6 +10,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // The rules that a caution names are those of the United States: 16 CFR 1120.3 with
@@ -27,9 +28,7 @@ var always = []string{
 }
 
 func cautioned(t *testing.T, head, piece, beside string) []string {
-	p, err := check(head + "allowance = 0\n" + sketch.Front(piece) + "\n" + beside)
-	require.NoError(t, err)
-	return cautionsOf(p)
+	return cautionsOf(made.Of(t, head+"allowance = 0\n"+sketch.Front(piece)+"\n"+beside))
 }
 
 const neckRibbon = "[trim.tie]\nalong = \"front.neck\"\nkind = \"ribbon\"\n"
@@ -137,8 +136,7 @@ func TestSleepwear(t *testing.T) {
 
 // The figures end with the cautions.
 func TestCautionsInPrint(t *testing.T) {
-	p, err := check("title = \"Nightgown\"\nallowance = 0\n" + sketch.Front(sketch.VNeck))
-	require.NoError(t, err)
+	p := made.Of(t, "title = \"Nightgown\"\nallowance = 0\n"+sketch.Front(sketch.VNeck))
 	sections := Report(p, OwnUnit).Sections
 	last := sections[len(sections)-1]
 	assert.Equal(t, "Cautions", last.Title)

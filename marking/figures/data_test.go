@@ -15,6 +15,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/terminal"
 	"tuckmark/marking/wording"
 )
@@ -106,8 +107,7 @@ unit
 `
 
 func TestKeysOfTheData(t *testing.T) {
-	p, err := check(sketch.Frock)
-	require.NoError(t, err)
+	p := made.Of(t, sketch.Frock)
 	found := map[string]bool{}
 	everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
 		if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
@@ -129,8 +129,7 @@ var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "s
 
 func TestDataOfEveryPattern(t *testing.T) {
 	all := patterns(t)
-	bare, err := check("[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
-	require.NoError(t, err)
+	bare := made.Of(t, "[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
 	all["hardly anything"] = bare
 	for name, p := range all {
 		lengths := 0
@@ -314,8 +313,7 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 
 // A small file, whole: a rectangle of 4 in by 3 in.
 func TestDataInFull(t *testing.T) {
-	p, err := check("title = \"Cloth & <napkin>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
-	require.NoError(t, err)
+	p := made.Of(t, "title = \"Cloth & <napkin>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
 	var b strings.Builder
 	for _, line := range strings.Split(string(JSON(p)), "\n") {
 		b.WriteString(strings.TrimSpace(line))
@@ -337,11 +335,23 @@ func TestDataInFull(t *testing.T) {
 // Cloth too narrow for everything: nothing is laid, and nothing is bought.
 func TestDataOfClothTooNarrowForAnything(t *testing.T) {
 	for unit, want := range map[string]string{"in": "0 yd", "cm": "0 m"} {
-		p, err := check("unit = \"" + unit + "\"\nallowance = 0\n[cloth]\nwidth = 4\n" + sketch.Front(sketch.SquareCollar))
-		require.NoError(t, err)
+		p := made.Of(t, "unit = \""+unit+"\"\nallowance = 0\n[cloth]\nwidth = 4\n"+sketch.Front(sketch.SquareCollar))
 		cloth := read(asData(t, p)["cloth"].(map[string]any))
 		assert.Equal(t, []any{"front"}, cloth["too_wide"])
 		assert.Equal(t, want, cloth.printed("buy"))
 		assert.Equal(t, "0 "+unit, cloth.printed("length"))
 	}
+}
+
+// shopLength parses "2 3/8 yd" and "1.25 m" into mm.
+func shopLength(t require.TestingT, printed string) float64 {
+	for unit, mm := range map[string]float64{" yd": 914.4, " m": 1000} {
+		if number, ok := strings.CutSuffix(printed, unit); ok {
+			n, err := length.Parse(number, length.Millimetre)
+			require.NoError(t, err)
+			return n * mm
+		}
+	}
+	require.Failf(t, "no length of a shop", "%q", printed)
+	return 0
 }

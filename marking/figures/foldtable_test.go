@@ -6,15 +6,18 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/terminal"
 )
 
 const tucksAndPleats = "Tucks and pleats, on the flat cloth"
+
+// strip is a plain length of cloth, 30 in long and 10 in wide, whose raw edge
+// lies at x = 0: flat places of tucks are their x.
+const strip = "raw: 0,10 0,0\nbottom: 0,0 30,0\nfar: 30,0 30,10\ntop: 30,10 0,10\n---\n"
 
 // foldsInPrint checks a sketch and returns what the figures say of its folds.
 func foldsInPrint(t *testing.T, text string) string {
@@ -177,8 +180,7 @@ func TestTuckTablesInMillimetres(t *testing.T) {
   each takes up 5 mm, all 4 together 20 mm
 `},
 	} {
-		p, err := check("unit = \"" + c.unit + "\"\nallowance = 0\n" + sketch.Front(c.text))
-		require.NoError(t, err)
+		p := made.Of(t, "unit = \""+c.unit+"\"\nallowance = 0\n"+sketch.Front(c.text))
 		assert.Equal(t, c.want, printedSection(p, tucksAndPleats))
 	}
 }
@@ -291,25 +293,4 @@ func TestFoldTablesInBothSystems(t *testing.T) {
   stitch each 1/8 in (3 mm) from its fold
   each takes up 1/4 in (6 mm), both together 1/2 in (13 mm)
 `, strings.TrimPrefix(text.String(), "\n"))
-}
-
-func TestReadingsOffARuler(t *testing.T) {
-	for _, c := range []struct {
-		want string
-		a    length.Amount
-	}{
-		{"2 3/8", length.Inch.Amount(2.375 * 25.4)},
-		{"2 3/8", length.Inch.Amount((2.375 + 1.0/256) * 25.4)}, // less than half of 1/64
-		{"2 3/8 + 1/64", length.Inch.Amount((2.375 + 1.0/64) * 25.4)},
-		{"2 3/8 - 1/64", length.Inch.Amount((2.375 - 1.0/64) * 25.4)},
-		{"2 3/8 + 1/64", length.Inch.Amount((2.375 + 1.0/48) * 25.4)}, // 1.3/64
-		{"2 7/16 - 1/32", length.Inch.Amount((2.375 + 1.0/32) * 25.4)},
-		{"0 + 1/64", length.Inch.Amount(25.4 / 64)},
-		{"12", length.Millimetre.Amount(12.1)},
-		{"12 + 0.3", length.Millimetre.Amount(12.3)},
-		{"13 - 0.4", length.Millimetre.Amount(12.6)},
-		{"1.3 - 0.04", length.Centimetre.Amount(12.6)},
-	} {
-		assert.Equal(t, c.want, c.a.Reading(), "%g mm", c.a.MM)
-	}
 }

@@ -6,33 +6,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/garment"
-	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
-	"tuckmark/marking/terminal"
+	"tuckmark/marking/sketch/made"
 )
-
-// printedSection is a section of the figures as it is read on the screen, "" where
-// there is none of that title.
-func printedSection(p *garment.Pattern, title string) string {
-	for _, s := range Report(p, OwnUnit).Sections {
-		if s.Title == title {
-			_, text, _ := strings.Cut(terminal.Text(mark.Report{Sections: []mark.Section{s}}, 80), strings.Repeat("-", len(title))+"\n")
-			return text
-		}
-	}
-	return ""
-}
-
-// garment checks the sketch of a front without allowances, and what stands beside the
-// pieces.
-func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
-	pattern, err := check("allowance = 0\n" + sketch.Front(text) + "\n" + beside)
-	require.NoError(t, err)
-	return pattern
-}
 
 const trimmings = "Trims, ruffles and bindings"
 
@@ -121,9 +98,8 @@ func TestTrimsInPrint(t *testing.T) {
 // In a file in cm a join takes 1.2 cm where the file does not say, and no fraction of an
 // inch stands among centimetres: 13 + 1.3.
 func TestTrimsInCentimetres(t *testing.T) {
-	pattern, err := check("unit = \"cm\"\nallowance = 0\n" + sketch.Front(sketch.SquareCollar) + "\n[trim.lace]\nalong = \"front.outer\"\nwidth = \"5/8 in\"\nlies = \"on\"\n" +
+	pattern := made.Of(t, "unit = \"cm\"\nallowance = 0\n"+sketch.Front(sketch.SquareCollar)+"\n[trim.lace]\nalong = \"front.outer\"\nwidth = \"5/8 in\"\nlies = \"on\"\n"+
 		"[trim.other]\nalong = \"front.neck\"\njoin-takes = \"1/4 in\"\n")
-	require.NoError(t, err)
 	assert.Equal(t, `  lace, 5/8 in wide
                          each  times  together
   front, outer             16      1        16
@@ -286,8 +262,7 @@ func TestWhatIsAddedToARuffle(t *testing.T) {
 		{"a hem in mm", "hem = \"6 mm\"\nseam = 0", "10 1/4 in", "10 1/4 in deep: 10 in finished, 1/4 in hem", 6 / 25.4},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p, err := check("allowance = \"3/8\"\n" + sketch.Front(sketch.Skirt(20)) + "\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 10\n" + c.ruffle + "\n")
-			require.NoError(t, err)
+			p := made.Of(t, "allowance = \"3/8\"\n"+sketch.Front(sketch.Skirt(20))+"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 10\n"+c.ruffle+"\n")
 			r := p.Ruffles[0]
 			assert.Equal(t, c.cut, r.CutDepth.String())
 			assert.InDelta(t, 10+c.added, r.CutDepth.MM/25.4, 1e-9)

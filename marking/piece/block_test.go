@@ -25,8 +25,8 @@ func blockOf(t *testing.T, text string) (*piece.Piece, *garment.Pattern) {
 }
 
 // The width over the widest part of the piece and the length over the piece's own
-// are common practice, as SOURCES lists them: 3 in for twelve tucks of 1/8 in, 4 in
-// for eight of 1/4 in, and 1 in for the ends. The other sums are derived from
+// are common practice: 3 in for twelve tucks of 1/8 in, 4 in for eight of 1/4 in, and
+// 1 in for the ends. The other sums are derived from
 // 2w a tuck (Baldt, Clothing for Women, 1916).
 func TestHowLargeABlockIs(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2"

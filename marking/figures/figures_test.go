@@ -3,6 +3,8 @@ package figures
 import (
 	"fmt"
 	"math"
+	"os"
+	"path/filepath"
 	"regexp"
 	"strconv"
 	"strings"
@@ -13,9 +15,58 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/terminal"
 )
+
+// inches writes lengths in inches alone.
+var inches = writer{length.Inch, OwnUnit}
+
+// printedSection is a section of the figures as it is read on the screen, "" where
+// there is none of that title.
+func printedSection(p *garment.Pattern, title string) string {
+	for _, s := range Report(p, OwnUnit).Sections {
+		if s.Title == title {
+			_, text, _ := strings.Cut(terminal.Text(mark.Report{Sections: []mark.Section{s}}, 80), strings.Repeat("-", len(title))+"\n")
+			return text
+		}
+	}
+	return ""
+}
+
+// garmentOf checks the sketch of a front without allowances, and what stands beside the
+// pieces.
+func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
+	return made.Of(t, "allowance = 0\n"+sketch.Front(text)+"\n"+beside)
+}
+
+// patterns are the examples, the file that the README builds up, and one with
+// everything in it.
+func patterns(t *testing.T) map[string]*garment.Pattern {
+	t.Helper()
+	all := map[string]*garment.Pattern{}
+	files, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.toml"))
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	for _, file := range files {
+		all[filepath.Base(file)] = made.Example(t, filepath.Base(file))
+	}
+	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	require.NoError(t, err)
+	text := ""
+	for _, block := range regexp.MustCompile("(?s)```toml\n(.*?)```").FindAllStringSubmatch(string(readme), -1) {
+		text += block[1]
+	}
+	require.NotEmpty(t, text)
+	for name, text := range map[string]string{"README": text, "everything": sketch.Frock, "everything for a doll": strings.Replace(sketch.Frock, `unit = "in"`, `unit = "cm"`, 1)} {
+		all[name] = made.Of(t, text)
+	}
+	return all
+}
 
 // No line is longer than 80 letters. In both systems the table of a set of tucks whose
 // lines lie off the ruler needs up to 85: three readings such as "2 11/16 + 1/32 (69)".
@@ -197,7 +248,7 @@ func TestTotalsAddUpAsTheyArePrinted(t *testing.T) {
 			fmt.Sprintf("[ruffle.r]\nalong = [%s]\nfullness = %s\ndepth = %s\nhem = %s\nturn = %s\nseam = %s\n", edges("ruffle"), full("ruffle"), length("depth", 2, 6), small("hem"), small("turn"), small("seam")) +
 			fmt.Sprintf("[binding.b]\nalong = [%s]\nwidth = %s\njoins = %d\njoining = %s\n", edges("binding"), small("binding"), rapid.IntRange(1, 4).Draw(t, "rounds"), small("joining")) +
 			"[seam.one]\njoin = [\"a.side\", \"b.side\"]\n[seam.two]\njoin = [[\"a.bottom\", \"a.slant\"], \"b.middle\"]\n[seam.three]\njoin = [[\"a.side\", \"a.slant\"], [\"b.slant\", \"b.middle\"]]\n"
-		p, err := check(text)
+		p, err := made.Pattern(text)
 		if err != nil { // an outline that cannot be sewn
 			t.Skip(err)
 		}

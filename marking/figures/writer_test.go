@@ -33,3 +33,24 @@ func TestAmountsInBothSystems(t *testing.T) {
 		})
 	}
 }
+
+func TestReadingsOffARuler(t *testing.T) {
+	for _, c := range []struct {
+		want string
+		a    length.Amount
+	}{
+		{"2 3/8", length.Inch.Amount(2.375 * 25.4)},
+		{"2 3/8", length.Inch.Amount((2.375 + 1.0/256) * 25.4)}, // less than half of 1/64
+		{"2 3/8 + 1/64", length.Inch.Amount((2.375 + 1.0/64) * 25.4)},
+		{"2 3/8 - 1/64", length.Inch.Amount((2.375 - 1.0/64) * 25.4)},
+		{"2 3/8 + 1/64", length.Inch.Amount((2.375 + 1.0/48) * 25.4)}, // 1.3/64
+		{"2 7/16 - 1/32", length.Inch.Amount((2.375 + 1.0/32) * 25.4)},
+		{"0 + 1/64", length.Inch.Amount(25.4 / 64)},
+		{"12", length.Millimetre.Amount(12.1)},
+		{"12 + 0.3", length.Millimetre.Amount(12.3)},
+		{"13 - 0.4", length.Millimetre.Amount(12.6)},
+		{"1.3 - 0.04", length.Centimetre.Amount(12.6)},
+	} {
+		assert.Equal(t, c.want, c.a.Reading(), "%g mm", c.a.MM)
+	}
+}
