@@ -60,9 +60,9 @@ func guessedGrain(p *garment.Pattern) []string {
 	var guessed []string
 	for _, piece := range p.Pieces {
 		switch {
-		case piece.GrainGiven || piece.OnFold:
-		case piece.GrainAlong != "":
-			guessed = append(guessed, piece.Name+" along "+piece.GrainAlong)
+		case piece.Flat.Grain.Given || piece.OnFold:
+		case piece.Flat.Grain.Along != "":
+			guessed = append(guessed, piece.Name+" along "+piece.Flat.Grain.Along)
 		default:
 			guessed = append(guessed, piece.Name+" straight up")
 		}

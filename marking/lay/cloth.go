@@ -87,7 +87,7 @@ func itemsOf(p *garment.Pattern) []item {
 			continue
 		}
 		outline, whole := piece.TornWhole()
-		item := item{name: piece.Name, outline: outline, grain: piece.GrainDirection, count: piece.Cut}
+		item := item{name: piece.Name, outline: outline, grain: piece.Flat.Grain.Direction, count: piece.Cut}
 		if axis := piece.EdgeOnFold(); axis >= 0 && !whole {
 			edge := piece.FlatEdge(axis)
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}

@@ -64,7 +64,7 @@ func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
 		}
 		c := Cutting{Name: piece.Name, What: CutPiece, Count: piece.Cut, OnFold: piece.OnFold}
 		outline, isTorn := piece.TornWhole()
-		across, along := extentBy(outline, piece.GrainDirection)
+		across, along := extentBy(outline, piece.Flat.Grain.Direction)
 		c.Across, c.Along = p.Unit.Amount(across), p.Unit.Amount(along)
 		if isTorn {
 			c.What, c.OnFold = TornRectangle, false

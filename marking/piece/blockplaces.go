@@ -80,5 +80,5 @@ func (b *Block) OnCloth(piece *Piece) (across, along float64) {
 
 // alongGrain reports whether the folds of a block run along the grain.
 func (b *Block) alongGrain(piece *Piece) bool {
-	return math.Abs(piece.GrainDirection.Dot(b.Along)) >= math.Abs(piece.GrainDirection.Dot(b.Out))
+	return math.Abs(piece.Flat.Grain.Direction.Dot(b.Along)) >= math.Abs(piece.Flat.Grain.Direction.Dot(b.Out))
 }

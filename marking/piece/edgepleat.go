@@ -19,17 +19,16 @@ import (
 
 // EdgePleat is one pleat in an edge.
 type EdgePleat struct {
-	Key       string
-	Depth     float64
-	At        float64 // of the fold line, along the edge from its corner
-	Fold      plane.Path
-	Placement plane.Path
-	Arrow     plane.Path // from fold to placement
+	Key   string
+	Depth float64
+	Edge  int     // that it lies in
+	From  string  // the key of the neighbour of that edge at whose corner At starts
+	At    float64 // of the fold line, along the edge from that corner
 
-	place fault.Place
-	Edge  int        // that it lies in
-	From  string     // the neighbour of that edge at whose corner At starts
-	patch plane.Path // the cloth it takes up, a closed path, as the piece is drawn
+	place           fault.Place
+	fold, placement plane.Path // as the piece is drawn
+	arrow           plane.Path // from fold to placement
+	patch           plane.Path // the cloth it takes up, a closed path
 }
 
 // TakeUp returns how much cloth the pleat takes, in mm.
@@ -39,7 +38,7 @@ func (p EdgePleat) TakeUp() float64 { return 2 * p.Depth }
 // lying no farther inside than the given distance. Cloth is taken between the two
 // lines of the pleat; a line that begins or ends between them is folded in part.
 func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
-	in, mouth := p.Fold[1].Sub(p.Fold[0]).Unit(), p.Placement[0].Sub(p.Fold[0])
+	in, mouth := p.fold[1].Sub(p.fold[0]).Unit(), p.placement[0].Sub(p.fold[0])
 	across := in.Left()
 	width := mouth.Dot(across)
 	if width < 0 {
@@ -52,7 +51,7 @@ func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
 	most := math.Max(0, mouth.Dot(in)) + inside*mouth.Length()/width + p.TakeUp()
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
-		a, b := line[i-1].Sub(p.Fold[0]), line[i].Sub(p.Fold[0])
+		a, b := line[i-1].Sub(p.fold[0]), line[i].Sub(p.fold[0])
 		from, to := between(a.Dot(across), b.Dot(across), width)
 		if middle := a.Toward(b, (from+to)/2).Dot(in); from < to && middle > least && middle < most {
 			sum += a.Distance(b) * (to - from)
@@ -78,8 +77,8 @@ func between(u, v, width float64) (from, to float64) {
 // pleat in it (15 degrees): flatter ones would run along the edge.
 const leastSlant = 0.26
 
-// checkPleats works out the pleats of a piece.
-func checkPleats(piece *Piece, ps source.PieceSpec, found *Findings) {
+// checkEdgePleats works out the pleats of a piece.
+func checkEdgePleats(piece *Piece, ps source.PieceSpec, found *Findings) {
 	for _, s := range ps.Pleats {
 		walk, ok := findWalk(piece, s.Edge, s.From, found)
 		if !ok {
@@ -155,8 +154,8 @@ func layPleat(piece *Piece, p *EdgePleat, s source.PleatSpec, w walk, toward flo
 	// How far a place is from the fold line, square to the lines.
 	away := func(q plane.Point) float64 { return q.Distance(fold) }
 	if s.Run.V == source.RunGrain {
-		away = func(q plane.Point) float64 { return math.Abs(piece.GrainDirection.Cross(q.Sub(fold))) }
-		if _, along := w.path.At(p.At); math.Abs(piece.GrainDirection.Cross(along)) < leastSlant {
+		away = func(q plane.Point) float64 { return math.Abs(piece.grain.Direction.Cross(q.Sub(fold))) }
+		if _, along := w.path.At(p.At); math.Abs(piece.grain.Direction.Cross(along)) < leastSlant {
 			found.Add(s.Run.Place, "leave run out: the pleat then runs square to its edge",
 				"a pleat cannot run along the grain here: %q runs along it too", s.Edge.V)
 			return false
@@ -172,13 +171,13 @@ func layPleat(piece *Piece, p *EdgePleat, s source.PleatSpec, w walk, toward flo
 	placement, _ := w.path.At(place)
 	in := placement.Sub(fold).Mul(toward * w.inward).Unit().Left()
 	if s.Run.V == source.RunGrain {
-		in = piece.GrainDirection.Mul(math.Copysign(1, piece.GrainDirection.Dot(in)))
+		in = piece.grain.Direction.Mul(math.Copysign(1, piece.grain.Direction.Dot(in)))
 	}
-	p.Fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
-	p.Placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
-	p.Arrow = Arrow(p.Fold, placement.Sub(fold))
-	p.patch = plane.Path{p.Fold[0], p.Fold[1], p.Placement[1], p.Placement[0], p.Fold[0]}
-	for _, line := range []plane.Path{p.Fold, p.Placement} {
+	p.fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
+	p.placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
+	p.arrow = Arrow(p.fold, placement.Sub(fold))
+	p.patch = plane.Path{p.fold[0], p.fold[1], p.placement[1], p.placement[0], p.fold[0]}
+	for _, line := range []plane.Path{p.fold, p.placement} {
 		if !piece.Keeps(line) {
 			found.Add(s.Length.Place, "make the pleat shorter",
 				"the pleat leaves the piece: its lines are %s long", found.Written(s.Length.V))

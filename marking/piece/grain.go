@@ -20,54 +20,57 @@ const (
 	grainPlaces  = 40    // how many places across the piece are tried
 )
 
-// checkGrain finds the direction of the grain.
+// Grain is which way the threads of the cloth run on a piece.
+type Grain struct {
+	Direction plane.Point // of length 1
+	Given     bool        // the file says it
+	Drawn     bool        // the file draws a line of it, which is among the marks
+	// Along is the key of the edge that it was taken to follow where the file does not
+	// say it; "" where no edge is straight.
+	Along string
+}
+
+// checkGrain finds the grain of a piece as it is drawn.
 func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
-	piece.GrainDirection, piece.GrainAlong = piece.likelyGrain(piece.laidOut(nil).Outline.Runs())
-	piece.GrainGiven = ps.GrainAlong.Given() || ps.GrainPoints.Given()
+	piece.grain = piece.likelyGrain(ringOf(piece.Edges, piece.Outline))
 	switch {
 	case ps.GrainAlong.Given():
+		piece.grain.Given, piece.grain.Along = true, ""
 		// A grain line has no side, so it does not matter where cloth lies.
 		if b, ok := findStraight(piece, ps.GrainAlong, found); ok {
-			piece.GrainDirection = b.Along
+			piece.grain.Direction = b.Along
 		}
 	case ps.GrainPoints.Given():
 		ends := ps.GrainPoints.V
-		piece.GrainLine = plane.Path{ends[0], ends[1]}
-		piece.GrainDirection = ends[1].Sub(ends[0]).Unit()
+		piece.grainLine = plane.Path{ends[0], ends[1]}
+		piece.grain = Grain{Direction: ends[1].Sub(ends[0]).Unit(), Given: true, Drawn: true}
 		if ends[0].Distance(ends[1]) <= SamePoint {
 			found.Add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		if piece.checkPlaces(ps.GrainPoints, found) && !piece.Keeps(piece.GrainLine) {
+		if piece.checkPlaces(ps.GrainPoints, found) && !piece.Keeps(piece.grainLine) {
 			found.Add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
 		}
 	}
 }
 
-// likelyGrain returns the direction of the grain where the file says nothing, and the
-// edge it follows: the fold, or else the longest edge that is straight; upward, and no
-// edge, where none is.
-func (p *Piece) likelyGrain(edges []EdgeRun) (grain plane.Point, along string) {
-	grain, longest := plane.Point{X: 0, Y: 1}, 0.0
-	for _, e := range edges {
+// likelyGrain returns the grain where the file says nothing, for an outline of the piece:
+// along the fold, or else the longest edge that is straight; upward where none is. An
+// edge that is straight when the piece is finished may not be so when it lies flat.
+func (p *Piece) likelyGrain(outline Ring) Grain {
+	grain, longest := Grain{Direction: plane.Point{X: 0, Y: 1}}, 0.0
+	for _, e := range outline.Runs() {
 		last := len(e.Path) - 1
 		l := e.Path[0].Distance(e.Path[last])
 		if p.Edges[e.Edge].OnFold {
 			l = math.Inf(1)
 		}
 		if l > longest && e.Path.Straightness() <= Straightness {
-			longest, grain, along = l, e.Path[last].Sub(e.Path[0]).Unit(), p.Edges[e.Edge].Key
+			longest = l
+			grain = Grain{Direction: e.Path[last].Sub(e.Path[0]).Unit(), Along: p.Edges[e.Edge].Key}
 		}
 	}
-	return grain, along
-}
-
-// flatGrain finds the likely grain of a piece again once it is flat: an edge that
-// is straight when the piece is finished may not be so before.
-func flatGrain(piece *Piece, ps source.PieceSpec) {
-	if piece.DrawnFinished && !ps.GrainAlong.Given() && !ps.GrainPoints.Given() {
-		piece.GrainDirection, piece.GrainAlong = piece.likelyGrain(piece.Flat.Outline.Runs())
-	}
+	return grain
 }
 
 // PlaceGrain puts the grain line where there is room, beside the other marks.

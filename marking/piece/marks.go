@@ -1,6 +1,8 @@
 package piece
 
 import (
+	"fmt"
+
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -9,9 +11,9 @@ import (
 // Rules of this file: which lines of a piece are marks, in what role, and what each is
 // called.
 
-// DrawnMarks lists the lines of the piece as it is drawn, all but its edges and
+// drawnMarks lists the lines of the piece as it is drawn, all but its edges and
 // its tucks and the pleats across it.
-func (p *Piece) DrawnMarks(unit length.Unit) []mark.Mark {
+func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 	var marks []mark.Mark
 	add := func(role mark.Role, name string, path plane.Path) {
 		marks = append(marks, mark.Mark{Role: role, Name: name, Path: path})
@@ -19,8 +21,8 @@ func (p *Piece) DrawnMarks(unit length.Unit) []mark.Mark {
 	for _, e := range p.Edges {
 		switch {
 		case e.Hem > 0:
-			if e.TurnLine != nil {
-				add(mark.Fold, "turn in "+unit.Names(e.Turn), e.TurnLine)
+			if e.turnLine != nil {
+				add(mark.Fold, "turn in "+unit.Names(e.Turn), e.turnLine)
 			}
 			add(mark.Fold, "hem "+unit.Names(e.Hem), e.Line)
 		case e.Allowance > 0:
@@ -31,44 +33,40 @@ func (p *Piece) DrawnMarks(unit length.Unit) []mark.Mark {
 		add(l.Role, l.Key, l.Path)
 	}
 	for _, pleat := range p.EdgePleats {
-		add(mark.PleatFold, pleat.Key, pleat.Fold)
-		add(mark.Placement, "", pleat.Placement)
-		add(mark.Arrow, "", pleat.Arrow)
+		add(mark.PleatFold, pleat.Key, pleat.fold)
+		add(mark.Placement, "", pleat.placement)
+		add(mark.Arrow, "", pleat.arrow)
 	}
-	for _, n := range p.Notches {
-		add(mark.Notch, n.Key, n.Path)
+	for _, n := range p.notches {
+		add(mark.Notch, n.key, n.path)
 	}
-	if p.GrainLine != nil {
-		add(mark.Grain, "", p.GrainLine)
+	if p.grainLine != nil {
+		add(mark.Grain, "", p.grainLine)
 	}
 	return marks
 }
 
-// FoldMarks lists the lines of the tucks of a piece, and of the pleats across it,
-// on the flat cloth.
+// FoldMarks lists the lines of the tucks of a piece, and of the pleats across it, on the
+// flat cloth.
 func (p *Piece) FoldMarks() []mark.Mark {
 	var marks []mark.Mark
-	add := func(role mark.Role, name string, paths ...plane.Path) {
-		for _, path := range paths {
-			if path != nil {
-				marks = append(marks, mark.Mark{Role: role, Name: name, Path: path})
+	add := func(role mark.Role, name string, path plane.Path) {
+		marks = append(marks, mark.Mark{Role: role, Name: name, Path: path})
+	}
+	for _, r := range p.FoldRows() {
+		for _, f := range r.Folds {
+			for _, line := range f.Lines {
+				for _, part := range line.Flat {
+					add(line.Role, "", part)
+				}
+			}
+			if crease := f.crease().Flat; r.Makes == PleatFolds && len(crease) > 0 {
+				add(mark.Arrow, "", Arrow(crease[0], r.Base.Out.Mul(f.Placement()-f.At)))
 			}
 		}
-	}
-	for _, t := range p.TuckRows {
-		for _, one := range t.Each {
-			add(mark.TuckFold, "", one.Fold...)
-			add(mark.TuckStitch, "", one.Sewn...)
+		if r.FlatEnd != nil {
+			add(mark.TuckEnd, fmt.Sprintf("the %s %ss end here", r.Key, r.Makes), r.FlatEnd)
 		}
-		add(mark.TuckEnd, "the "+t.Key+" tucks end here", t.End)
-	}
-	for _, pleats := range p.PleatRows {
-		for _, one := range pleats.Each {
-			add(mark.PleatFold, "", one.Fold...)
-			add(mark.Placement, "", one.Placement...)
-			add(mark.Arrow, "", one.Arrow)
-		}
-		add(mark.TuckEnd, "the "+pleats.Key+" pleats end here", pleats.End)
 	}
 	return marks
 }

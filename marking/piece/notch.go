@@ -10,11 +10,11 @@ import (
 // never cuts the seam (common practice).
 const notchLength = 5
 
-// Notch is a notch: a short mark square to an edge, from the cutting line
+// notch is a notch: a short mark square to an edge, from the cutting line
 // inward.
-type Notch struct {
-	Key  string
-	Path plane.Path
+type notch struct {
+	key  string
+	path plane.Path
 }
 
 // checkNotches works out the notches of a piece.
@@ -34,14 +34,14 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
 			long = a
 		}
-		notch := plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}
+		snip := plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}
 		// In a sharp corner it must not cut through to the other edge.
-		for _, c := range plane.Crossings(plane.NewTree(notch), piece.Tree) {
+		for _, c := range plane.Crossings(plane.NewTree(snip), piece.Tree) {
 			if c.A > SamePoint {
-				notch = notch.Between(0, c.A/2)
+				snip = snip.Between(0, c.A/2)
 				break
 			}
 		}
-		piece.Notches = append(piece.Notches, Notch{s.Key, notch})
+		piece.notches = append(piece.notches, notch{s.Key, snip})
 	}
 }

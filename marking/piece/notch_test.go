@@ -4,9 +4,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/sketch"
+	"tuckmark/marking/mark"
 )
 
 // A notch reaches 5 mm into the piece (0.197 in), square to its edge; never past the
@@ -34,8 +33,7 @@ func TestNotches(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, c.allowance, c.text)
-			require.Len(t, piece.Notches, 1)
-			assert.Equal(t, c.want, sketch.Inches(piece.Notches[0].Path))
+			assert.Equal(t, []string{"n " + c.want}, drawnMarks(piece, mark.Notch))
 		})
 	}
 }

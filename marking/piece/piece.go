@@ -1,62 +1,52 @@
 package piece
 
 import (
+	"slices"
+
 	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
-// Remark is something in a file that is no mistake but may not be meant, or that
-// follows from it.
-type Remark struct {
-	fault.Place
-	Text string
-
-	InTable bool // a table of the figures says it too
-}
-
-// String gives the remark behind its place.
-func (r Remark) String() string { return r.Place.Before(r.Text) }
-
-// Piece is one piece of the pattern, with the places of all its lines.
+// Piece is one piece of the pattern, with the places of all its lines. The file has it as
+// AsDrawn; Flat is what is cut; how long its lines are when it is finished is asked of it.
 type Piece struct {
-	Key     string
-	Name    string
-	Cut     int        // how many to cut
-	Layers  int        // of those, how many make one, such as outside and lining
-	OnFold  bool       // the outline is half the piece
-	Outline plane.Path // closed, counter-clockwise
-	Edges   []Edge     // in their order round the outline
-	// Finished tells that the outline and all lines but those of tucks and
-	// Pleatings are drawn as they lie when the piece is finished; else as they
-	// lie on the flat cloth.
-	DrawnFinished bool
-	TuckRows      []TuckRow
-	EdgePleats    []EdgePleat // in an edge
-	PleatRows     []PleatRow  // across the piece
-	Block         *Block      // that the piece is cut from once it is tucked; nil for others
-	Whole         bool        // a piece on the fold is printed whole, not half of it
-	Pair          bool        // it is printed as it is drawn and turned over: left and right
+	Key    string
+	Name   string
+	Place  fault.Place
+	Cut    int  // how many to cut
+	Layers int  // of those, how many make one, such as outside and lining
+	OnFold bool // the outline is half the piece
+	Whole  bool // a piece on the fold is printed whole, not half of it
+	Pair   bool // it is printed as it is drawn and turned over: left and right
 	// Transfers are how its lines come onto the cloth; none where the file does not
 	// say it of this piece.
 	Transfers []source.Transfer
-	Lines     []Line
-	Notches   []Notch
-	GrainLine plane.Path // two points, where the file gives them; else nil
+	// DrawnFinished tells that the outline, and all lines but those of tucks and of
+	// pleats across, are drawn as they lie when the piece is finished; else as they lie
+	// on the flat cloth.
+	DrawnFinished bool
 
-	// GrainAlong is the edge that the grain was taken to follow where the file does not
-	// say it, which is where grainGiven is false.
-	GrainAlong      string
-	GrainGiven      bool
-	Place           fault.Place
-	GrainDirection  plane.Point // the direction of the grain, of length 1
-	Tree            *plane.Tree // of the outline
-	rulings         []ruling    // of each edge
-	Corners         []Corner    // at the end of each edge
-	Seams           *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
-	inFolds         inFolds     // measures its lines with tucks, and pleats across the piece, in
-	Flat            *Shape      // the piece on the flat cloth
-	FinishedOutline plane.Path  // the outline when all folds are in; nil without folds, or where it has no one shape
+	Outline    plane.Path  // closed, counter-clockwise, as it is drawn
+	Tree       *plane.Tree // of the outline
+	Edges      []Edge      // in their order round the outline
+	rulings    []ruling    // of each edge
+	Corners    []Corner    // at the end of each edge
+	Seams      *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
+	Lines      []Line
+	grain      Grain       // as it is drawn
+	grainLine  plane.Path  // two points, where the file gives them; else nil
+	EdgePleats []EdgePleat // pleats in an edge
+	notches    []notch
+
+	AsDrawn   *Shape     // the piece as the file has it
+	TuckRows  []TuckRow  // in the order of the file
+	PleatRows []PleatRow // pleats across the piece, in the order of the file
+	Flat      *Shape     // the piece on the flat cloth, its folds not yet made
+	Block     *Block     // that the piece is cut from once it is tucked; nil for others
+
+	FinishedOutline plane.Path      // with all folds in; nil without folds, or where it has no one shape
+	lengths         finishedLengths // measures its lines with tucks, and pleats across the piece, in
 }
 
 // Edge is one edge of an outline.
@@ -74,8 +64,8 @@ type Edge struct {
 	// Line is where the finished garment ends at this edge: the stitch line,
 	// the fold of the hem, or, without an allowance, the edge itself.
 	Line plane.Path
-	// TurnLine is the fold of what is turned in, nil where nothing is.
-	TurnLine plane.Path
+	// turnLine is the fold of what is turned in, nil where nothing is.
+	turnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
 	// Folded is how long Sewn is when tucks and pleats are in, those in the edge
@@ -102,4 +92,9 @@ func (p *Piece) Edge(key string) int {
 func (p *Piece) Neighbours(i int) (before, after int) {
 	n := len(p.Edges)
 	return (i + n - 1) % n, (i + 1) % n
+}
+
+// EdgeOnFold returns the number of the edge on the fold of the cloth, or -1.
+func (p *Piece) EdgeOnFold() int {
+	return slices.IndexFunc(p.Edges, func(e Edge) bool { return e.OnFold })
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"tuckmark/marking/mark"
-	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
@@ -29,19 +28,7 @@ type PleatRow struct {
 	Space float64      // from pleat to pleat, flat
 	Gap   float64      // of cloth that shows between two pleats
 	Press source.Press // of knife pleats
-	Each  []PleatLines
-	End   plane.Path // where the pressing ends; nil for pleats from edge to edge
 }
-
-// PleatLines are the lines of one fold on the flat cloth.
-type PleatLines struct {
-	Fold      []plane.Path
-	Placement []plane.Path
-	Arrow     plane.Path // from fold to placement
-}
-
-// TakeUp returns how much cloth the whole row takes, in mm.
-func (p PleatRow) TakeUp() float64 { return p.takeUp() }
 
 // newPleatRow reads a row of pleats off its part of the file, with its folds as
 // they lie beside its base.
@@ -141,17 +128,4 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 		return false
 	}
 	return true
-}
-
-// with returns the pleats as they were laid, and which way each fold is laid.
-func (p PleatRow) with(laid laidRow) PleatRow {
-	p.FoldRow, p.End = laid.row, laid.end
-	for k, f := range laid.row.Folds {
-		one := PleatLines{Fold: laid.paths(k, mark.PleatFold), Placement: laid.paths(k, mark.Placement)}
-		if len(one.Fold) > 0 {
-			one.Arrow = Arrow(one.Fold[0], laid.row.Base.Out.Mul(f.Placement()-f.At))
-		}
-		p.Each = append(p.Each, one)
-	}
-	return p
 }

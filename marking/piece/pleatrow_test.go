@@ -24,7 +24,7 @@ func TestPublishedStrip(t *testing.T) {
 				sketch.Rows(`pleat side start 1/2 6 1 | press = "toward"`))
 			assert.Equal(t, "1 2.5 4 5.5 7 8.5", placesOf(piece, mark.PleatFold))
 			assert.Equal(t, "1.5 3 4.5 6 7.5", placesOf(piece, mark.Placement), "each is laid 1 in back, the first to the end of the strip")
-			assert.InDelta(t, 6, piece.PleatRows[0].TakeUp()/25.4, 1e-9, "taken up")
+			assert.InDelta(t, 6, piece.PleatRows[0].Taken()/25.4, 1e-9, "taken up")
 			assert.InDelta(t, 9.5, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6, "flat")
 			assert.InDelta(t, 3.5, piece.FinishedOutline.Bounds().Width()/25.4, 1e-6, "pleated")
 			assert.InDelta(t, 3.5, piece.Edges[piece.Edge("edge")].FinishedLength/25.4, 1e-6, "its edge")
@@ -34,9 +34,12 @@ func TestPublishedStrip(t *testing.T) {
 
 // placesOf lists where the lines of a role lie across a piece whose folds run up it,
 // in inches.
-func placesOf(p *piece.Piece, role mark.Role) string {
+func placesOf(p *piece.Piece, role mark.Role) string { return across(p.FoldMarks(), role) }
+
+// across lists where the lines of a role begin across a piece, in inches.
+func across(marks []mark.Mark, role mark.Role) string {
 	var all []string
-	for _, m := range p.FoldMarks() {
+	for _, m := range marks {
 		if m.Role == role {
 			all = append(all, sketch.Number(m.Path[0].X/25.4))
 		}
@@ -68,7 +71,7 @@ func TestSkirtToPleat(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", "left: 0,0 0,10\ntop: 0,10 44,10\nright: 44,10 44,0\nhem: 44,0 0,0\n---\n"+sketch.Rows(c.row))
-			assert.InDelta(t, c.toPleat, piece.PleatRows[0].TakeUp()/25.4, 1e-9)
+			assert.InDelta(t, c.toPleat, piece.PleatRows[0].Taken()/25.4, 1e-9)
 			assert.InDelta(t, c.pleated, piece.Edges[piece.Edge("top")].FinishedLength/25.4, 1e-6)
 		})
 	}
@@ -93,27 +96,29 @@ func TestKindsOfPleats(t *testing.T) {
 		{"box pleats that touch", level, `pleat a left 1/2 2 3 | kind = "box"`,
 			"2.5 3.5 5.5 6.5", "1.5 4.5 4.5 7.5", "2.5 1.5 | 3.5 4.5 | 5.5 4.5 | 6.5 7.5", "hem 0,0 14,0", 4},
 		{"a box pleat on the centre: half of it", sketch.Slope, `pleat a centre 1 1 0 | kind = "box"`,
-			"1", "3", "1 3", "neck 6,12 2,10 1,10.5 0,10", 2},
+			"1", "3", "1 3", "neck 6,12 2,10 1,10.5 0,10", 4},
 		{"an inverted pleat on the centre, laid to it", sketch.Slope, `pleat a centre 1 1 0 | kind = "inverted"`,
-			"2", "", "2 0", "neck 6,12 2,10 1,10.5 0,10", 2},
+			"2", "", "2 0", "neck 6,12 2,10 1,10.5 0,10", 4},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", c.piece+sketch.Rows(strings.Split(c.row, "\x00")...))
 			assert.Equal(t, c.folds, placesOf(piece, mark.PleatFold), "fold lines")
 			assert.Equal(t, c.placements, placesOf(piece, mark.Placement), "placement lines")
 			var arrows []string
+			for _, m := range piece.FoldMarks() {
+				if m.Role == mark.Arrow {
+					require.Len(t, m.Path, 2)
+					arrows = append(arrows, sketch.Number(m.Path[0].X/25.4)+" "+sketch.Number(m.Path[1].X/25.4))
+				}
+			}
 			sum := 0.0
 			for _, p := range piece.PleatRows {
-				sum += p.TakeUp() / 25.4
-				for _, one := range p.Each {
-					require.Len(t, one.Arrow, 2)
-					arrows = append(arrows, sketch.Number(one.Arrow[0].X/25.4)+" "+sketch.Number(one.Arrow[1].X/25.4))
-				}
+				sum += p.Taken() / 25.4
 			}
 			assert.Equal(t, c.arrows, strings.Join(arrows, " | "), "from fold to placement")
 			key, want, _ := strings.Cut(c.edge, " ")
 			assert.Equal(t, want, flatEdges(piece)[key], "the flat edge %q", key)
-			assert.InDelta(t, c.takeUp, sum, 1e-9, "take-up")
+			assert.InDelta(t, c.takeUp, sum, 1e-9, "take-up of the whole piece")
 		})
 	}
 }

@@ -17,7 +17,7 @@ func (p *Piece) TornWhole() (outline plane.Path, torn bool) {
 		edge := p.FlatEdge(axis)
 		outline = wholeOutline(outline, edge[0], Inward(edge))
 	}
-	if isRectangle(outline) && squareTo(outline, p.GrainDirection) {
+	if isRectangle(outline) && squareTo(outline, p.Flat.Grain.Direction) {
 		return outline, true
 	}
 	return p.Flat.Outline.Path, false

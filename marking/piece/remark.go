@@ -36,6 +36,18 @@ const (
 	sameWay = 0.001
 )
 
+// Remark is something in a file that is no mistake but may not be meant, or that
+// follows from it.
+type Remark struct {
+	fault.Place
+	Text string
+
+	InTable bool // a table of the figures says it too
+}
+
+// String gives the remark behind its place.
+func (r Remark) String() string { return r.Place.Before(r.Text) }
+
 // warnings collects what is said of one piece.
 type warnings struct {
 	piece *Piece
@@ -228,16 +240,16 @@ func (w *warnings) ends(t *TuckRow) {
 			break
 		}
 	}
-	if t.End == nil {
+	if t.FlatEnd == nil {
 		return
 	}
-	end := plane.NewTree(t.End)
+	end := plane.NewTree(t.FlatEnd)
 	for i, p := range w.piece.EdgePleats {
 		patch := w.piece.Flat.patches[i]
 		pleat := plane.NewTree(patch)
 		// Two paths that do not cross are nearest at a point of one of them.
 		nearest := math.Inf(1)
-		for _, q := range t.End {
+		for _, q := range t.FlatEnd {
 			nearest = pleat.Distance(q, nearest)
 		}
 		for _, q := range patch {

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"sort"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 )
@@ -20,41 +21,45 @@ type Shape struct {
 	// Lines are the stitch lines, or hem folds, of each edge; one that the folds
 	// part comes in several.
 	Lines [][]plane.Path
-	Marks []mark.Mark // all lines but the edges
+	Marks []mark.Mark // all lines but the edges, and those of tucks and pleats across
+	Grain Grain
 	// patches are what the pleats in the edges take up, as closed paths.
 	patches []plane.Path
 }
 
-// laidOut returns the piece as it is drawn, with the marks it has.
-func (p *Piece) laidOut(marks []mark.Mark) *Shape {
-	l := &Shape{Outline: ringOf(p.Edges, p.Outline), Marks: marks}
+// drawnShape returns the piece as it is drawn.
+func (p *Piece) drawnShape(unit length.Unit) *Shape {
+	s := &Shape{Outline: ringOf(p.Edges, p.Outline), Marks: p.drawnMarks(unit), Grain: p.grain}
 	for _, e := range p.Edges {
-		l.Lines = append(l.Lines, []plane.Path{e.Line})
+		s.Lines = append(s.Lines, []plane.Path{e.Line})
 	}
 	for _, pleat := range p.EdgePleats {
-		l.patches = append(l.patches, pleat.patch)
+		s.patches = append(s.patches, pleat.patch)
 	}
-	return l
+	return s
 }
 
-// unfolded returns the layout before the folds of a folding were folded.
-func (l *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bool) {
+// unfolded returns the shape before the folds of a folding were folded.
+func (s *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bool) {
 	axis := piece.EdgeOnFold()
-	outlines := l.parts(piece, f)
+	outlines := s.parts(piece, f)
 	if len(outlines) != 1 {
-		l.reportParts(piece, f, len(outlines), found)
+		s.reportParts(piece, f, len(outlines), found)
 		return nil, false
 	}
-	flat := &Shape{Outline: outlines[0].toCorner()}
+	flat := &Shape{Outline: outlines[0].toCorner(), Grain: s.Grain}
+	if !s.Grain.Given {
+		flat.Grain = piece.likelyGrain(flat.Outline)
+	}
 	if axis >= 0 && !f.OnAxis && !flat.keepsAxis(axis) {
 		found.Add(f.Rows[0].place, "run the tucks along the fold or square to it, or draw the whole piece",
 			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
 		return nil, false
 	}
-	for _, m := range l.Marks {
+	for _, m := range s.Marks {
 		flat.Marks = append(flat.Marks, m.InParts(f.unfold(m.Path))...)
 	}
-	for _, lines := range l.Lines {
+	for _, lines := range s.Lines {
 		var unfolded []plane.Path
 		for _, line := range lines {
 			unfolded = append(unfolded, f.unfold(line)...)
@@ -66,8 +71,8 @@ func (l *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bo
 
 // parts returns the outlines that unfold from that of the piece: one, or the folds
 // part the piece.
-func (l *Shape) parts(piece *Piece, f FlatGroup) []Ring {
-	outline, axis := l.Outline, piece.EdgeOnFold()
+func (s *Shape) parts(piece *Piece, f FlatGroup) []Ring {
+	outline, axis := s.Outline, piece.EdgeOnFold()
 	if f.OnAxis {
 		outline = outline.opened(axis, f.Origin, f.Out)
 	}
@@ -80,9 +85,9 @@ func (l *Shape) parts(piece *Piece, f FlatGroup) []Ring {
 		strands = plane.HalfPlane(strands[0].Path, strands[0].Source, f.Origin, f.Out)
 	}
 	var parts []Ring
-	for _, s := range strands {
-		part := Ring{Path: s.Path}
-		for _, segment := range s.Source {
+	for _, strand := range strands {
+		part := Ring{Path: strand.Path}
+		for _, segment := range strand.Source {
 			part.Edges = append(part.Edges, outline.Edges[segment])
 		}
 		if f.OnAxis && len(strands) == 1 {
@@ -96,13 +101,13 @@ func (l *Shape) parts(piece *Piece, f FlatGroup) []Ring {
 // reportParts says which fold is the first to part the piece, or to leave a hole in it
 // where the outline cuts into its flap. Each row is looked at by itself; where none of
 // them does it alone, the piece is named.
-func (l *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Findings) {
+func (s *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Findings) {
 	for _, r := range f.AsDrawn {
 		parting := func(n int) bool {
 			some := r
 			some.Folds = r.Folds[:n]
 			alone, ok := f.with([]FoldRow{some}).flattened(&Findings{Unit: found.Unit})
-			return ok && len(l.parts(piece, alone)) != 1
+			return ok && len(s.parts(piece, alone)) != 1
 		}
 		if n := sort.Search(len(r.Folds), func(n int) bool { return parting(n + 1) }); n < len(r.Folds) {
 			one := r.Folds[n]
@@ -118,10 +123,10 @@ func (l *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Finding
 
 // keepsAxis reports whether the edge on the fold of the cloth is still one
 // straight edge.
-func (l *Shape) keepsAxis(axis int) bool {
+func (s *Shape) keepsAxis(axis int) bool {
 	parts := 0
 	straight := true
-	for _, r := range l.Outline.Runs() {
+	for _, r := range s.Outline.Runs() {
 		if r.Edge == axis {
 			parts++
 			straight = straight && r.Path.Straightness() <= Straightness

@@ -254,9 +254,9 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 			}
 		}
 		for i, tuck := range again.TuckRows {
-			for k, one := range tuck.Each {
-				if math.Abs(one.Stitching-p.TuckRows[i].Each[k].Stitching) > 1e-6 {
-					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Stitching, p.TuckRows[i].Each[k].Stitching)
+			for k, one := range tuck.Folds {
+				if math.Abs(one.Stitching-p.TuckRows[i].Folds[k].Stitching) > 1e-6 {
+					t.Fatalf("tuck %d is stitched %v from its base, not %v", k, one.Stitching, p.TuckRows[i].Folds[k].Stitching)
 				}
 			}
 		}

@@ -42,19 +42,14 @@ func newTakeUp(a, b, c, d plane.Point) takeUp {
 func (p *Piece) takeUps() []takeUp {
 	var all []takeUp
 	if !p.DrawnFinished {
-		for _, t := range p.TuckRows {
-			for k, one := range t.Each {
-				all = append(all, foldTakeUps(t.FoldRow, k, one.Fold)...)
-			}
-		}
-		for _, pleats := range p.PleatRows {
-			for k, one := range pleats.Each {
-				all = append(all, foldTakeUps(pleats.FoldRow, k, one.Fold)...)
+		for _, r := range p.FoldRows() {
+			for _, f := range r.Folds {
+				all = append(all, foldTakeUps(r, f)...)
 			}
 		}
 	}
 	for _, pleat := range p.EdgePleats {
-		u := newTakeUp(pleat.Fold[0], pleat.Fold[1], pleat.Placement[1], pleat.Placement[0])
+		u := newTakeUp(pleat.fold[0], pleat.fold[1], pleat.placement[1], pleat.placement[0])
 		u.group, u.place = "pleat "+pleat.Key, pleat.place
 		u.name, u.of = "the pleat", fmt.Sprintf("the pleat %q", pleat.Key)
 		all = append(all, u)
@@ -62,11 +57,10 @@ func (p *Piece) takeUps() []takeUp {
 	return all
 }
 
-// foldTakeUps lists the patches of fold k of a row: one along each part of its fold line.
-func foldTakeUps(r FoldRow, k int, creases []plane.Path) []takeUp {
+// foldTakeUps lists the patches of a fold of a row: one along each part of its crease.
+func foldTakeUps(r FoldRow, f Fold) []takeUp {
 	var all []takeUp
-	f := r.Folds[k]
-	for _, line := range creases {
+	for _, line := range f.crease().Flat {
 		from, to := r.Base.V(line[0]), r.Base.V(line[len(line)-1])
 		u := newTakeUp(r.Base.At(f.Near, from), r.Base.At(f.Near, to), r.Base.At(f.Far(), to), r.Base.At(f.Far(), from))
 		u.group, u.place = r.Makes.String()+" "+r.Key, r.place

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"tuckmark/marking/mark"
-	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
@@ -41,23 +40,7 @@ type TuckRow struct {
 	// LetDown is how much one tuck of a row beside a hem lengthens the piece
 	// when it is let down; 0 for other tucks.
 	LetDown float64
-	Each    []TuckLines
-	End     plane.Path // where the stitching ends; nil for tucks from edge to edge
 }
-
-// TuckLines are the lines of one tuck on the flat cloth. Each is in one part,
-// or in several where the edge of the piece comes in between.
-type TuckLines struct {
-	Fold []plane.Path
-	Sewn []plane.Path // none where a twin needle follows the fold line
-	// Stitching is how far from the base the stitching lies when the piece is
-	// finished, in mm.
-	Stitching float64
-}
-
-// TakeUp returns how much cloth the whole set takes, in mm: Takes for each
-// tuck, and half as much for one on the centre of a piece on the fold.
-func (t TuckRow) TakeUp() float64 { return t.takeUp() }
 
 // Flat returns how far from the base the fold line of tuck k lies on the flat
 // cloth, in mm, counted from 0.
@@ -131,13 +114,4 @@ func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 		return false
 	}
 	return true
-}
-
-// with returns the tucks as they were laid.
-func (t TuckRow) with(laid laidRow) TuckRow {
-	t.FoldRow, t.End = laid.row, laid.end
-	for k, f := range laid.row.Folds {
-		t.Each = append(t.Each, TuckLines{Fold: laid.paths(k, mark.TuckFold), Sewn: laid.paths(k, mark.TuckStitch), Stitching: f.Stitching})
-	}
-	return t
 }

@@ -7,7 +7,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 )
 
@@ -20,11 +22,11 @@ const strip = "raw: 0,10 0,0\nbottom: 0,0 30,0\nfar: 30,0 30,10\ntop: 30,10 0,10
 func creases(p *piece.Piece) (folds, stitching string) {
 	var f, s []string
 	for _, t := range p.TuckRows {
-		for _, one := range t.Each {
-			for _, line := range one.Fold {
+		for _, one := range t.Folds {
+			for _, line := range linesOf(one, mark.TuckFold) {
 				f = append(f, sketch.Number(line[0].X/25.4))
 			}
-			for _, line := range one.Sewn {
+			for _, line := range linesOf(one, mark.TuckStitch) {
 				s = append(s, sketch.Number(line[0].X/25.4))
 			}
 		}
@@ -32,10 +34,22 @@ func creases(p *piece.Piece) (folds, stitching string) {
 	return strings.Join(f, " "), strings.Join(s, " ")
 }
 
+// linesOf returns the lines of a fold on the flat cloth that have one role.
+func linesOf(f piece.Fold, role mark.Role) []plane.Path {
+	var all []plane.Path
+	for _, line := range f.Lines {
+		if line.Role == role {
+			all = append(all, line.Flat...)
+		}
+	}
+	return all
+}
+
+// tookUp is what all tucks of a piece take, both halves of it, in inches.
 func tookUp(p *piece.Piece) float64 {
 	sum := 0.0
 	for _, t := range p.TuckRows {
-		sum += t.TakeUp() / 25.4
+		sum += t.Taken() / 25.4
 	}
 	return sum
 }
@@ -91,8 +105,8 @@ func TestStitchingToTheNextFold(t *testing.T) {
 	assert.Equal(t, "1 2.75", folds)
 	assert.Equal(t, "0.5 1.5 2.25 3.25", stitching)
 	set := piece.TuckRows[0]
-	lastStitching := set.Each[0].Sewn[1][0].X
-	nextFold := set.Each[1].Fold[0][0].X
+	lastStitching := linesOf(set.Folds[0], mark.TuckStitch)[1][0].X
+	nextFold := linesOf(set.Folds[1], mark.TuckFold)[0][0].X
 	assert.InDelta(t, 2*0.5+0.25, (nextFold-lastStitching)/25.4, 1e-9, "2w + g")
 }
 
@@ -100,17 +114,17 @@ func TestTucksOfAYoke(t *testing.T) {
 	piece := sketched(t, "0.375", sketch.Yoke())
 	require.Len(t, piece.TuckRows, 1)
 	set := piece.TuckRows[0]
-	require.Len(t, set.Each, 6)
+	require.Len(t, set.Folds, 6)
 	// The neck's stitch line meets the centre 3/8 in below 10, and 2 1/8 in
 	// below that the tucks end.
-	assert.Equal(t, "0.375,7.5 0.375,10", sketch.Inches(sketch.Ordered(set.Each[0].Fold[0])), "the first fold line, from the cut neck down")
-	assert.Equal(t, "2.25,7.5 2.25,10.75", sketch.Inches(sketch.Ordered(set.Each[5].Fold[0])), "the last, from the slant of the neck down")
-	assert.Equal(t, "0.25,7.5 2.375,7.5", sketch.Inches(set.End), "the end line lies across them all")
-	for k, one := range set.Each {
-		require.Len(t, one.Sewn, 2, "tuck %d is stitched on both sides of its fold", k+1)
+	assert.Equal(t, "0.375,7.5 0.375,10", sketch.Inches(sketch.Ordered(linesOf(set.Folds[0], mark.TuckFold)[0])), "the first fold line, from the cut neck down")
+	assert.Equal(t, "2.25,7.5 2.25,10.75", sketch.Inches(sketch.Ordered(linesOf(set.Folds[5], mark.TuckFold)[0])), "the last, from the slant of the neck down")
+	assert.Equal(t, "0.25,7.5 2.375,7.5", sketch.Inches(set.FlatEnd), "the end line lies across them all")
+	for k, one := range set.Folds {
+		require.Len(t, linesOf(one, mark.TuckStitch), 2, "tuck %d is stitched on both sides of its fold", k+1)
 	}
 	twin := sketched(t, "0.375", sketch.Yoke(`length = "2 1/8"`, "length = \"2 1/8\"\nsewn = \"twin needle\""))
-	assert.Empty(t, twin.TuckRows[0].Each[0].Sewn, "a twin needle follows the fold line")
+	assert.Empty(t, linesOf(twin.TuckRows[0].Folds[0], mark.TuckStitch), "a twin needle follows the fold line")
 }
 
 func TestWhereTucksLie(t *testing.T) {
@@ -129,7 +143,7 @@ func TestWhereTucksLie(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			outline, _, _ := strings.Cut(sketch.Yoke(), "---\n")
 			piece := sketched(t, "0.375", outline+"---\n\n"+c.tuck+"\n")
-			assert.Equal(t, c.want, sketch.Inches(sketch.Ordered(piece.TuckRows[0].Each[0].Fold[0])))
+			assert.Equal(t, c.want, sketch.Inches(sketch.Ordered(linesOf(piece.TuckRows[0].Folds[0], mark.TuckFold)[0])))
 		})
 	}
 }
@@ -139,7 +153,7 @@ func TestTuckInTwoParts(t *testing.T) {
 	piece := sketched(t, "0", "raw: 0,0 0,10\ntop: 0,10 4,10 2,5 6,5 8,10\nfar: 8,10 8,0\nhem: 8,0 0,0\n---\n"+
 		"\n[tuck.across]\nbeside = \"hem\"\nwidth = 0.25\ncount = 1\nfirst = 6\n")
 	var parts []string
-	for _, f := range piece.TuckRows[0].Each[0].Fold {
+	for _, f := range linesOf(piece.TuckRows[0].Folds[0], mark.TuckFold) {
 		parts = append(parts, sketch.Inches(sketch.Ordered(f)))
 	}
 	assert.ElementsMatch(t, []string{"0,6 2.4,6", "6.4,6 8,6"}, parts)

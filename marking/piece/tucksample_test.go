@@ -31,9 +31,9 @@ func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	tucks := piece.TuckRows[0]
 	assert.True(t, tucks.Sampled)
 	assert.InDelta(t, 0.2625, tucks.Takes/25.4, 1e-9, "by one tuck")
-	assert.InDelta(t, 0.7875, tucks.TakeUp()/25.4, 1e-9, "by three")
+	assert.InDelta(t, 0.7875, tucks.Taken()/25.4/2, 1e-9, "by three, on either half")
 	for k, want := range []float64{0.36875, 0.48125, 0.59375} {
-		assert.InDelta(t, want, tucks.Each[k].Stitching/25.4, 1e-9, "finished stitching of tuck %d", k+1)
+		assert.InDelta(t, want, tucks.Folds[k].Stitching/25.4, 1e-9, "finished stitching of tuck %d", k+1)
 	}
 	assert.InDelta(t, 1.575, piece.Block.TakeUp/25.4, 1e-9)
 	assert.InDelta(t, 13.625, piece.Block.Width/25.4, 1e-9)

@@ -32,7 +32,7 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 			m.Add(mark.Centre, e.Key, e.Path)
 		}
 	}
-	m.Marks = append(m.Marks, p.DrawnMarks(pattern.Unit)...)
+	m.Marks = append(m.Marks, p.AsDrawn.Marks...)
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
 	}

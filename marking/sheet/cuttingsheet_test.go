@@ -285,11 +285,12 @@ func TestTucksUpIntoTheArmhole(t *testing.T) {
 	pattern := made.Of(t, head+sketch.Front(set(14)+"\n[block]\n"))
 	piece := &pattern.Pieces[0]
 	assert.InDelta(t, 16+28, piece.Block.Width/25.4, 1e-9, "28 tucks take up 1 in each")
-	require.Len(t, piece.TuckRows[0].Each, 14)
-	for k, one := range piece.TuckRows[0].Each {
+	require.Len(t, piece.TuckRows[0].Folds, 14)
+	for k, one := range piece.TuckRows[0].Folds {
 		assert.InDelta(t, 0.25+0.5*float64(k), one.Stitching/25.4, 1e-9, "stitching of tuck %d", k+1)
-		assert.Empty(t, one.Fold, "tuck %d is never drawn on the flat piece", k+1)
-		assert.Empty(t, one.Sewn, "tuck %d is never drawn on the flat piece", k+1)
+		for _, line := range one.Lines {
+			assert.Empty(t, line.Flat, "tuck %d is never drawn on the flat piece", k+1)
+		}
 	}
 	// The twelfth crosses the tip from 11 1/2 in, and what lies under the armhole.
 	assert.Contains(t, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckStitch), "5.75,11.5 5.75,12")

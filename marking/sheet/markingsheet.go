@@ -27,8 +27,8 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
 	}
-	if p.GrainLine == nil { // else it is among the marks
-		if g := piece.PlaceGrain(plane.NewTree(m.Outline), p.GrainDirection, m.Marks); g != nil {
+	if !p.Flat.Grain.Drawn { // else it is among the marks
+		if g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks); g != nil {
 			m.Add(mark.Grain, "", g)
 		}
 	}

@@ -107,8 +107,8 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	}
 	open := openingsFor(outline, through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
-	if p.GrainLine == nil {
-		if g := piece.PlaceGrain(outline, p.GrainDirection, m.Marks); g != nil {
+	if !p.Flat.Grain.Drawn {
+		if g := piece.PlaceGrain(outline, p.Flat.Grain.Direction, m.Marks); g != nil {
 			m.Add(mark.Grain, "", g)
 		}
 	}

@@ -138,7 +138,7 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 			continue
 		}
 		low := sketch.Ordered(one.Path)[0]
-		tuck := piece.TuckRows[0].Each[k]
+		tuck := piece.TuckRows[0].Folds[k]
 		assert.InDelta(t, piece.TuckRows[0].Flat(k), low.X, 1e-9, "tuck %d lies at its flat place", k+1)
 		low.X = tuck.Stitching
 		_, _, away := neck.Nearest(low)

@@ -1,0 +1,67 @@
+package piece
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
+)
+
+// Findings collects mistakes while the checks run.
+type Findings struct {
+	Unit length.Unit
+	List fault.List
+}
+
+// Add notes a mistake. The hint may be "".
+func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
+	f.List = append(f.List, &fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+}
+
+// Length prints a length that was worked out, as it is read on a ruler.
+func (f *Findings) Length(v float64) string { return f.Unit.Print(v) }
+
+// Written prints a length that the file gives, as it may stand there.
+func (f *Findings) Written(v float64) string { return f.Unit.Names(v) }
+
+// unknown notes that a name stands for nothing, and says which was likely
+// meant. what is the kind of thing, such as "edge".
+func (f *Findings) unknown(at fault.Place, what, name string, known []string) {
+	f.Add(at, Meant(name, known), "there is no %s %q in this piece", what, name)
+}
+
+// Meant returns the hint for a misspelt name: the nearest known one, or all
+// when none is near.
+func Meant(name string, known []string) string {
+	if near := wording.Nearest(name, known); near != "" {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	quoted := make([]string, len(known))
+	for i, k := range known {
+		quoted[i] = strconv.Quote(k)
+	}
+	return "there is " + strings.Join(quoted, ", ")
+}
+
+// edgeKeys returns the keys of the edges of a piece.
+func edgeKeys(p *Piece) []string {
+	keys := make([]string, len(p.Edges))
+	for i, e := range p.Edges {
+		keys[i] = e.Key
+	}
+	return keys
+}
+
+// findEdge returns the edge a text names, or notes that there is none and
+// returns -1.
+func (f *Findings) findEdge(p *Piece, name source.Text) int {
+	i := p.Edge(name.V)
+	if i < 0 {
+		f.unknown(name.Place, "edge", name.V, edgeKeys(p))
+	}
+	return i
+}
