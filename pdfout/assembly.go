@@ -206,7 +206,7 @@ func drawSmall(d ink.Canvas, s *arrange.Sheet, area plane.Box, scale float64) {
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
 				d.Pen(ink.InnerPen())
 			}
-			d.Path(text.Coarse(l.Clip.Path(), text.PictureDetail/scale))
+			d.Path(ink.Coarse(l.Clip.Path(), ink.PictureDetail/scale))
 			d.Stroke()
 		}
 	}

@@ -14,7 +14,7 @@ import (
 )
 
 // Draw writes the set as a PDF for the paper. Nothing is written when the set
-// cannot be drawn; such an error is a *marking.Fault without a place. Pieces without
+// cannot be drawn; such an error is a *fault.Fault without a place. Pieces without
 // any line are left out and named in the summary.
 func Draw(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
 	return draw(w, set, p, (*book).draw)

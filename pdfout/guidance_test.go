@@ -15,7 +15,6 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
-	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: what guides a maker through the pages is held against
@@ -228,7 +227,7 @@ func checkHatching(t require.TestingT, r readPicture) {
 
 // The outlines of pieces lie in the picture where they lie on the sheet.
 func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printedLine) {
-	const off = 2 * text.PictureDetail
+	const off = 2 * ink.PictureDetail
 	var trees []*plane.Tree
 	for _, part := range r.outline {
 		trees = append(trees, plane.NewTree(part))

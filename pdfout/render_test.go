@@ -278,7 +278,7 @@ func rankIn(all []float64, own float64) int {
 // pages that are to be joined and on one single page.
 func TestSquaresMeasure(t *testing.T) {
 	t.Parallel()
-	for _, p := range []string{"letter", "a4", paper.EitherName, paper.SingleName} {
+	for _, p := range []string{"letter", "a4", "either", "single"} {
 		for _, unit := range []length.Unit{length.Inch, length.Centimetre, length.Millimetre} {
 			set := few()
 			set.Unit = unit
@@ -348,7 +348,7 @@ func inMargin(g *image.Gray) string {
 func TestMarginsRender(t *testing.T) {
 	full := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 300, 250)}}
 	for _, r := range renderers() {
-		for _, name := range []string{"letter", "a4", paper.EitherName} {
+		for _, name := range []string{"letter", "a4", "either"} {
 			t.Run(name+", "+r.name, func(t *testing.T) {
 				t.Parallel()
 				file, s := onDisk(t, withFigures(full, sample.DressFigures()), name)

@@ -11,7 +11,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: the pages as they come out of a renderer are laid together by
@@ -276,10 +275,10 @@ func TestExamplesAsPrinted(t *testing.T) {
 	for name, set := range examples(t) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
-			whole := printedOn(t, set, paper.SingleName)
+			whole := printedOn(t, set, "single")
 			require.Len(t, whole.sheets[0][0].pieces, len(set.Pieces), "pieces on the single page")
 			cuts := map[string]*printout{}
-			for _, p := range []string{"letter", "a4", paper.EitherName} {
+			for _, p := range []string{"letter", "a4", "either"} {
 				cuts[p] = printedOn(t, set, p)
 			}
 			for _, r := range renderers() {
@@ -312,7 +311,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 func TestStitchedFindsFaults(t *testing.T) {
 	t.Parallel()
 	set := examples(t)["linden.toml"]
-	whole, cut := printedOn(t, set, paper.SingleName), printedOn(t, set, "letter")
+	whole, cut := printedOn(t, set, "single"), printedOn(t, set, "letter")
 	r := renderers()[0]
 	whole.seenBy(t, r.draw(t, whole.file, 1, 1))
 	pictures := r.draw(t, cut.file, 1, cut.summary.Pages)

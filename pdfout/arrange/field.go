@@ -96,11 +96,3 @@ func (f *Field) Crossings(s text.Slab, limit int) int {
 	})
 	return n
 }
-
-// free reports whether a place lies inside the piece with room mm free on every side.
-func (p Piece) free(f *Field, at plane.Point, room float64) bool {
-	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
-}
-
-// Inside reports whether a place lies within the piece's outline.
-func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }

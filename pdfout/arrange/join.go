@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"slices"
 	"strconv"
 
 	"tuckmark/marking/plane"
@@ -133,26 +132,6 @@ func DrawJoinMark(d ink.Canvas, at plane.Point) {
 		d.Path(plane.Path{at.Sub(arm), at.Add(arm)})
 	}
 	d.Stroke()
-}
-
-// gluingOrder returns the cells in the order in which their pages are laid together:
-// row by row, but none before one that it can be joined to. The cells hang together
-// by their sides; what does not comes last.
-func gluingOrder(cells []Cell) []Cell {
-	left := readingOrder(slices.Clone(cells))
-	laid := map[Cell]bool{}
-	touches := func(c Cell) bool {
-		return laid[Cell{c.Row, c.Column - 1}] || laid[Cell{c.Row - 1, c.Column}] ||
-			laid[Cell{c.Row, c.Column + 1}] || laid[Cell{c.Row + 1, c.Column}]
-	}
-	var order []Cell
-	for len(left) > 0 {
-		next := max(0, slices.IndexFunc(left, touches))
-		order = append(order, left[next])
-		laid[left[next]] = true
-		left = slices.Delete(left, next, next+1)
-	}
-	return order
 }
 
 // Slips reports whether a page of the sheet comes after the one that is laid on it:

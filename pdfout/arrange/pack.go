@@ -51,7 +51,7 @@ func (p Parcel) ontoFirst(pages int, put func(page int, p Parcel) bool) (page in
 	return 0, false
 }
 
-// Packed is a parcel on its page.
+// Packed is a parcel on its page, with the room it takes there.
 type Packed struct {
 	Parcel
 	Room plane.Box
@@ -75,7 +75,7 @@ func (p Packed) Laid() Piece {
 
 // Packing is a page being filled.
 type Packing struct {
-	Parcels []Packed
+	Parcels []Packed    // in the order in which they were put there
 	free    []plane.Box // the largest boxes in which nothing lies yet; they overlap
 }
 

@@ -9,9 +9,9 @@ import (
 
 // Set is what is drawn at once.
 type Set struct {
-	Title  string // "Linden pinafore"; may be ""
-	Size   string // "18 months"; may be ""
-	Unit   length.Unit
+	Title  string      // "Linden pinafore"; may be ""
+	Size   string      // "18 months"; may be ""
+	Unit   length.Unit // that lengths are printed in
 	Pieces []mark.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string

@@ -19,7 +19,7 @@ const (
 	headShare = 1.0 / 3
 )
 
-// ArrowHead is a head with its tip at a place, pointing along u.
+// ArrowHead is a head with its tip at a place, pointing along U, of length 1.
 type ArrowHead struct {
 	Tip, U        plane.Point
 	Length, Width float64 // in mm

@@ -148,6 +148,7 @@ func (d *PDF) do(operator string) {
 // Save keeps pen, ink, clip and shift until Restore.
 func (d *PDF) Save() { d.do("q") }
 
+// Restore brings back what the last Save kept.
 func (d *PDF) Restore() { d.do("Q") }
 
 // Clip keeps what follows inside the box, until Restore.
@@ -204,9 +205,10 @@ func (d *PDF) Path(p plane.Path) {
 	}
 }
 
-// Stroke and Fill show what is written.
+// Stroke draws what is written with the pen.
 func (d *PDF) Stroke() { d.do("S") }
 
+// Fill fills it with the ink.
 func (d *PDF) Fill() { d.do("f") }
 
 // Box writes a rectangle; Stroke, Fill or Clip uses it.

@@ -59,17 +59,6 @@ const (
 	bothHeads
 )
 
-// Colour is red, green and blue, from 0 to 1.
-type Colour [3]float64
-
-func Black() Colour { return Colour{0, 0, 0} }
-
-func Grey() Colour { return Colour{0.35, 0.35, 0.35} }
-
-func pale() Colour { return Colour{0.72, 0.72, 0.72} }
-
-func White() Colour { return Colour{1, 1, 1} }
-
 // Pen is how a line is drawn.
 type Pen struct {
 	kind   lineType
@@ -125,32 +114,9 @@ func PenOf(role mark.Role) Pen {
 	return strangePen()
 }
 
-// LinePen draws a continuous line of a width in mm, without heads.
-func LinePen(width float64, c Colour) Pen { return Pen{kind: continuous(), Width: width, Colour: c} }
-
 // strangePen draws a role that the table lacks, so that nobody can overlook
 // it: wide, red and of no type that another role has.
 func strangePen() Pen { return LinePen(1, Colour{0.8, 0, 0}) }
-
-// FineLine is the width of lines that are not on the cloth: trim lines, rules,
-// the grid in pictures; in mm.
-const FineLine = 0.13
-
-// FinePen draws what divides a page or a picture.
-func FinePen() Pen { return LinePen(FineLine, pale()) }
-
-// What lines in pictures are drawn with: what bounds a piece, and what lies in
-// it.
-func OutlinePen() Pen { return LinePen(0.22, Black()) }
-
-func InnerPen() Pen { return LinePen(0.1, Grey()) }
-
-// JoinPen draws trim lines and join marks, which are on the paper, not on the
-// cloth.
-func JoinPen() Pen { return LinePen(FineLine, Grey()) }
-
-// WritingPen draws the lines that are written on by hand.
-func WritingPen() Pen { return LinePen(0.18, Grey()) }
 
 // In returns a pen of the same line type in another width, in mm, and colour, without
 // arrow heads.

@@ -62,3 +62,21 @@ func (s Style) Middle() float64 { return s.Ems((ascent - descent) / 2) }
 // Foot is how far the base line lies over the foot of a line of text, in mm, where
 // what is free between two lines is shared out above and below each.
 func (s Style) Foot() float64 { return s.Ems(descent + (leading-1)/2) }
+
+// Write puts text at a place of a page, from left to right.
+func Write(d Canvas, at plane.Point, s Style, text string) {
+	d.Text(at, plane.Point{X: 1}, s, text)
+}
+
+// WriteBefore is Write with the text ending at a place.
+func WriteBefore(d Canvas, at plane.Point, s Style, text string) {
+	at.X -= s.Width(text)
+	Write(d, at, s, text)
+}
+
+// WriteMiddle is Write with the middle of the text's letters at a place.
+func WriteMiddle(d Canvas, at plane.Point, s Style, text string) {
+	at.X -= s.Width(text) / 2
+	at.Y -= s.Ems((ascent - descent/2) / 2)
+	Write(d, at, s, text)
+}

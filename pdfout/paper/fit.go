@@ -23,7 +23,7 @@ const (
 
 // Fit is what "fit to page" makes of sheets.
 type Fit struct {
-	Scale float64
+	Scale float64 // 1 where nothing changes
 	// On names the paper they come out on: "A4 paper".
 	On string
 	// Inside tells that they are fitted into what a printer can print of it.
@@ -51,7 +51,7 @@ func (p Paper) fits() []Fit {
 		}
 	}
 	for _, on := range All() {
-		if on.Name != p.Name && on.Name != EitherName {
+		if on.Name != p.Name && on.Name != eitherName {
 			add(on, 0)
 		}
 	}

@@ -3,19 +3,13 @@ package paper
 import (
 	"cmp"
 	"fmt"
-	"math"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/plane"
 )
 
-// Rules of this file: lengths in mm, paper upright unless it is asked for lying.
-// A home printer cannot print the outer quarter of an inch (6.35 mm) of a sheet,
-// so nothing at all is printed nearer than the margin to an edge of the paper. A
-// page is planned as it comes out of the printer: on paper for a printer that does
-// not print true, every length here but Width and Height is one on the printed
-// sheet.
+// Rules of this file: lengths in mm, paper upright unless it is asked for lying. What a
+// page keeps free is in window.go.
 
 // Pt is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
 // of the page as well (ISO 32000-1, 8.3.2.3, from memory).
@@ -34,11 +28,6 @@ const (
 	leastOverlap = 9.0
 	// mostOverlap is the widest, in mm: 2 in. A wider one is a wrong unit.
 	mostOverlap = 50.8
-	// headerHeight is the strip above a page's window in which the page says what
-	// it is, in mm.
-	headerHeight = 10.0
-	// FrontMargin is that of the pages in front, in mm.
-	FrontMargin = 7 * SquareGrid
 	// LongestSide is the longest side that every reader of a PDF can show, in mm:
 	// 14,400 units, which are 200 in (ISO 32000-1, annex
 	// C, from memory).
@@ -95,7 +84,7 @@ func (p Paper) ShortTitle() string {
 func (p Paper) WhollyOnOne() bool { return p.Cut != Pages }
 
 // Lying returns the paper turned so that it is wider than high. The error is a
-// *marking.Fault.
+// *fault.Fault.
 func (p Paper) Lying() (Paper, error) {
 	if p.Cut != Pages {
 		return p, &fault.Fault{
@@ -111,7 +100,7 @@ func (p Paper) Lying() (Paper, error) {
 }
 
 // WithMargin returns the paper with a margin of mm, which may be 0. The error is a
-// *marking.Fault.
+// *fault.Fault.
 func (p Paper) WithMargin(mm float64) (Paper, error) {
 	if !(mm >= 0) {
 		return p, &fault.Fault{Cause: "a margin cannot be less than nothing"}
@@ -127,7 +116,7 @@ func (p Paper) WithMargin(mm float64) (Paper, error) {
 }
 
 // WithOverlap returns the paper with pages that share a strip of mm. The error is
-// a *marking.Fault.
+// a *fault.Fault.
 func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	if p.WhollyOnOne() {
 		return p, &fault.Fault{Cause: "on " + p.ShortTitle() + " no pages are joined", Hint: "leave the overlap out"}
@@ -140,80 +129,6 @@ func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	}
 	p.Overlap = mm
 	return p, nil
-}
-
-// Size is the paper as it comes out of the printer, in mm of the printed sheet.
-func (p Paper) Size() plane.Point {
-	s := p.Printed.OrTrue()
-	return plane.Point{X: p.Width * s.Across, Y: p.Height * s.Down}
-}
-
-// inside is what lies a margin or more inside the printed sheet. What a printer
-// makes larger moves outward, from whichever corner it begins in: that is kept
-// free as well, so that it stays on the sheet.
-func (p Paper) inside(margin float64) plane.Box {
-	s, size := p.Printed.OrTrue(), p.Size()
-	keep := plane.Point{
-		X: margin + math.Max(0, s.Across-1)*p.Width,
-		Y: margin + math.Max(0, s.Down-1)*p.Height,
-	}
-	return plane.Box{Min: keep, Max: size.Sub(keep)}
-}
-
-// Printable is what a printer can print of the page, in mm from its lower
-// left corner.
-func (p Paper) Printable() plane.Box { return p.inside(p.Margin) }
-
-// Window is where a tile is drawn on the page: all that is printable under
-// the header.
-func (p Paper) Window() plane.Box {
-	w := p.Printable()
-	w.Max.Y -= headerHeight
-	return w
-}
-
-// Around returns the paper in the size in which its window is one of a size.
-func (p Paper) Around(window plane.Point) Paper {
-	// Of a page made larger, its own growth is kept free at both sides.
-	side := func(length, scale float64) float64 {
-		if scale > 1 {
-			scale = 2 - scale
-		}
-		return (length + 2*p.Margin) / scale
-	}
-	s := p.Printed.OrTrue()
-	p.Width = side(window.X, s.Across)
-	// Renderers count dots from the upper edge: check squares, whose places are
-	// counted from the lower one, lie on whole dots only where the height does.
-	p.Height = SnapUp(side(window.Y+headerHeight, s.Down))
-	return p
-}
-
-// Front is what a page in front is set in: it stays a little further from the
-// edges than a tile, which looks better, and no printer minds.
-func (p Paper) Front() plane.Box {
-	box := p.Printable()
-	if !p.Printed.IsTrue() {
-		return box // a page made smaller has no room to spare
-	}
-	least := plane.Box{Max: p.Size()}.Grown(-FrontMargin)
-	box.Min.X, box.Min.Y = math.Max(box.Min.X, least.Min.X), math.Max(box.Min.Y, least.Min.Y)
-	box.Max.X, box.Max.Y = math.Min(box.Max.X, least.Max.X), math.Min(box.Max.Y, least.Max.Y)
-	return box
-}
-
-// UnderHeader is what a page in front has under its header.
-func (p Paper) UnderHeader() plane.Box {
-	box := p.Front()
-	box.Max.Y -= headerHeight
-	return box
-}
-
-// holdsFront reports whether the first page fits on the paper.
-func (p Paper) holdsFront() bool {
-	box := p.Front()
-	return box.Width() >= leastUprightWidth && box.Height() >= leastUprightHeight ||
-		box.Width() >= leastLyingWidth && box.Height() >= leastLyingHeight
 }
 
 // Check refuses paper that is too small or too large. A size that is no number is
@@ -244,16 +159,9 @@ func (p Paper) Check() error {
 	return nil
 }
 
-// What the corners of check squares lie on.
-const (
-	// SquareGrid is what they are multiples of, in mm on the page.
-	SquareGrid = 6 * Pt
-	// onGrid bounds how far a place may be off the grid through rounding and
-	// still count as on it, in steps of the grid.
-	onGrid = 1e-6
-)
-
-// SnapUp and snapDown bring a length on the page to a multiple of squareGrid.
-func SnapUp(mm float64) float64 { return math.Ceil(mm/SquareGrid-onGrid) * SquareGrid }
-
-func SnapDown(mm float64) float64 { return math.Floor(mm/SquareGrid+onGrid) * SquareGrid }
+// holdsFront reports whether the first page fits on the paper.
+func (p Paper) holdsFront() bool {
+	box := p.Front()
+	return box.Width() >= leastUprightWidth && box.Height() >= leastUprightHeight ||
+		box.Width() >= leastLyingWidth && box.Height() >= leastLyingHeight
+}

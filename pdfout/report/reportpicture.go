@@ -181,7 +181,7 @@ func (d *clothPicture) setShapes(p mark.Picture, c clothScale) []arrange.Piece {
 		for _, q := range shape.Outline {
 			path = append(path, c.at(q))
 		}
-		path = text.Coarse(path, text.PictureDetail)
+		path = ink.Coarse(path, ink.PictureDetail)
 		if len(path) > 1 && path[0] != path[len(path)-1] {
 			path = append(path, path[0])
 		}

@@ -5,10 +5,10 @@ import (
 	"tuckmark/pdfout/ink"
 )
 
-// Across and up are the directions a text may run in: it reads from below or from the
-// right.
+// Across is the direction of a text that reads from below.
 func Across() plane.Point { return plane.Point{X: 1} }
 
+// Up is the direction of a text that reads from the right.
 func Up() plane.Point { return plane.Point{Y: 1} }
 
 // Label is one line of text at a place.
@@ -17,7 +17,7 @@ type Label struct {
 	Style ink.Style
 	At    plane.Point // where its base line begins
 	U     plane.Point // the direction it runs in, of length 1
-	Room  Slab
+	Room  Slab        // that its letters take; zero until it is measured
 }
 
 // Measured returns the label with the room that its letters take.

@@ -12,7 +12,7 @@ import (
 // Lines is text set in lines, and the lines to write on among it, as it lies with its
 // upper left corner at (0, 0).
 type Lines struct {
-	Labels []Label
+	Labels []Label      // not measured
 	Rules  []plane.Path // lines to write on
 	Height float64      // in mm
 }
@@ -34,7 +34,7 @@ func LinesOf(lines []string, s ink.Style) Lines {
 // Add sets lines under what there is.
 func (t *Lines) Add(lines []string, s ink.Style) { t.AddAt(lines, s, 0, s.Foot()) }
 
-// AddAt is add with the lines beginning some mm to the right, and with their base
+// AddAt is Add with the lines beginning some mm to the right, and with their base
 // lines some mm over their feet.
 func (t *Lines) AddAt(lines []string, s ink.Style, left, foot float64) {
 	for _, line := range lines {
@@ -85,6 +85,9 @@ const (
 	// RuleAway is what is kept free between words and a line to write on.
 	RuleAway = 1.5
 )
+
+// ItemGap is kept free under each step, in sizes of its text.
+const ItemGap = 0.4
 
 // Gutter is kept free between two columns of text, in mm.
 const Gutter = 8.0

@@ -8,8 +8,8 @@ import (
 
 // Slab is a rectangle that may lie at any angle: the room a text takes.
 type Slab struct {
-	Centre plane.Point
-	Half   plane.Point // half its length along u, half its height
+	Centre plane.Point // its middle
+	Half   plane.Point // half its length along U, half its height, in mm
 	U      plane.Point // the direction of its length, of length 1
 }
 

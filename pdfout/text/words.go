@@ -58,6 +58,7 @@ func PagesOf(numbers []int) string {
 	return "pages " + ListOf(runs)
 }
 
+// IsAre is the verb of one or of many.
 func IsAre(n int) string {
 	if n == 1 {
 		return "is"
@@ -65,6 +66,7 @@ func IsAre(n int) string {
 	return "are"
 }
 
+// HasHave is the verb of one or of many.
 func HasHave(n int) string {
 	if n == 1 {
 		return "has"

@@ -1,4 +1,4 @@
-package text
+package ink
 
 import (
 	"tuckmark/marking/plane"

@@ -36,20 +36,18 @@ func a4Paper() Paper { return newPaper("a4", "A4 paper, 210 x 297 mm", 210, 297)
 
 // Either is as wide as the narrower and as high as the lower of letter and A4.
 func Either() Paper {
-	return newPaper(EitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
+	return newPaper(eitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
 }
 
 func newPaper(name, title string, width, height float64) Paper {
 	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
 }
 
-// EitherName asks for pages that fit on letter and on A4 paper.
-const EitherName = "either"
-
-// How paper of no fixed size is asked for.
+// Papers that are asked for by a name, but have no size of their own.
 const (
+	eitherName = "either"
 	rollName   = "roll"
-	SingleName = "single"
+	singleName = "single"
 )
 
 // Names returns the names of the papers that have one size.
@@ -68,7 +66,7 @@ func Choices() string {
 
 // Find returns the paper of a name ("letter"), of a size ("210x297mm",
 // "11 x 17 in"), from a roll of a width ("roll:36in"), or one single page for
-// everything ("single"). The error is a *marking.Fault without a place.
+// everything ("single"). The error is a *fault.Fault without a place.
 func Find(text string) (Paper, error) {
 	wanted := strings.ToLower(strings.TrimSpace(text))
 	for _, p := range All() {
@@ -76,8 +74,8 @@ func Find(text string) (Paper, error) {
 			return p, nil
 		}
 	}
-	if wanted == SingleName {
-		p := newPaper(SingleName, "one single page", LongestSide, LongestSide)
+	if wanted == singleName {
+		p := newPaper(singleName, "one single page", LongestSide, LongestSide)
 		p.Cut = Single
 		return p, nil
 	}

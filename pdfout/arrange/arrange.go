@@ -1,0 +1,142 @@
+package arrange
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: pieces are laid on sheets; one with a form is left to who lays
+// forms. A piece larger than one page has a sheet of its own, made of as many
+// pages as it needs; it is turned by a quarter turn where that saves pages, or
+// cuts fewer short marks (place.go). Pieces that fit on one page share pages
+// (shelf.go), where that saves a page those of a large piece (share.go); what is cut
+// from card shares them only with its kind.
+
+// countable is the most pages that are counted before a set is refused; a set
+// that needs more is refused with the words "more than".
+const countable = 1_000_000
+
+// Arrangement is pieces laid on sheets.
+type Arrangement struct {
+	Sheets []Sheet        // in the order of their pages
+	Forms  []mark.Marking // what has a form, not yet laid
+	Left   []string       // names of the pieces that have nothing to draw
+	// Exact tells that the sheets' pages are all counted. Where they are too
+	// many, sheets of large pieces have only their grids and cells.
+	Exact bool
+}
+
+// Pages is how many pages of the sheets are printed.
+func (a Arrangement) Pages() int {
+	n := 0
+	for i := range a.Sheets {
+		n += len(a.Sheets[i].Cells)
+	}
+	return n
+}
+
+// Arrange lays the pieces on sheets: the large ones each on its own, in the
+// order they come in, then the small ones, where that saves a page among the
+// large ones, else together. Forms are set aside, in their order.
+func Arrange(set Set, p paper.Paper) Arrangement {
+	window := PageOf(p).Window
+	a := Arrangement{Exact: true}
+	var small, cards []Piece
+	var largeCards []Sheet
+	pages := 0
+	var pieces []Piece
+	pieces, a.Forms, a.Left = PiecesOf(set)
+	for _, upright := range pieces {
+		group := &small
+		if upright.card {
+			group = &cards
+		}
+		if upright.Fits(window) {
+			*group = append(*group, upright)
+			continue
+		}
+		if turned := upright.QuarterTurned(); turned.Fits(window) {
+			*group = append(*group, turned)
+			continue
+		}
+		s, all := Sheet{}, false
+		if pages <= paper.MaxPages {
+			s, all = spread(upright, PageOf(p))
+		} else {
+			s, all = counting(upright, PageOf(p)) // it is refused anyway
+		}
+		if upright.card {
+			largeCards = append(largeCards, s)
+		} else {
+			a.Sheets = append(a.Sheets, s)
+		}
+		a.Exact = a.Exact && all
+		if pages += len(s.Cells); pages > countable {
+			a.Exact = false
+			return a
+		}
+	}
+	square := SquareSize(set.Unit)
+	parcels := parcelsOf(small, window, square)
+	shelves, all := fewestShelves(parcels, window, square)
+	if a.Exact && all && pages <= paper.MaxPages {
+		a.Sheets, shelves = shareLarge(a.Sheets, parcels, shelves, set.Unit, p)
+	}
+	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
+	for _, s := range shelves {
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
+	}
+	a.Sheets = append(a.Sheets, largeCards...)
+	for _, s := range ofCard {
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
+	}
+	a.Exact = a.Exact && all && allCards
+	for i := range a.Sheets {
+		a.Sheets[i].Paper = p
+	}
+	return a
+}
+
+// PiecesOf takes up the pieces of a set, in their order. What has a form is set aside,
+// and of what has no line the name.
+func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
+	for _, m := range set.Pieces {
+		p := set.Piece(m)
+		switch {
+		case len(p.Lines) == 0:
+			left = append(left, p.Name)
+		case m.Form != nil:
+			forms = append(forms, m)
+		default:
+			pieces = append(pieces, p)
+		}
+	}
+	return pieces, forms, left
+}
+
+// counting is a sheet of a piece that is of no use but for counting its pages, and
+// whether all were counted.
+func counting(p Piece, page Grid) (Sheet, bool) {
+	g := page.over(p, plane.Point{})
+	cells, counted := g.crossed(p.Lines)
+	return Sheet{Grid: g, Cells: cells}, counted && connected(cells)
+}
+
+// spread lays a piece too large for a page on a sheet of its own, turned if
+// that takes fewer pages or cuts fewer short marks. It also says whether all
+// its pages were counted. A sheet of too many pages is of no use but for
+// counting, and only that is done.
+func spread(upright Piece, page Grid) (Sheet, bool) {
+	best, exact := place(upright, page)
+	if exact {
+		turned := upright.QuarterTurned()
+		if other, all := place(turned, page); all && other.worthTurning(best) {
+			upright, best = turned, other
+		}
+	}
+	if len(best.cells) > paper.MaxPages {
+		return Sheet{Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
+	}
+	return NewSheet([]Piece{upright}, best.grid, best.cells), exact
+}

@@ -1,0 +1,38 @@
+// Package arrange lays pieces on pages.
+//
+// In comes a Set of markings and a paper; out come Sheets, each a grid of pages with
+// the pieces on it, its joins, the places of the check squares and of all that is
+// written on it. Nothing is drawn here but joins. It knows lines by their roles, pages
+// by their cells; what a tuck or a seam is it does not know, nor which page of a PDF a
+// page will be. Lengths are in mm, y is up.
+//
+//	set.go          what is drawn at once
+//	piece.go        a piece as it lies on a sheet
+//	sheet.go        a sheet, and what lies on it
+//	arrange.go      which pieces come on which sheet
+//	grid.go         a sheet as a grid of pages
+//	cell.go         how pages hang together, and in which order they are glued
+//	place.go        where the grid lies on a large piece
+//	pack.go         a page being filled, for all that put pieces on one
+//	shelf.go        small pieces on pages of their own
+//	share.go        small pieces on pages of large ones
+//	freeroom.go     what large pieces leave free there
+//	join.go         trim lines and join marks
+//	field.go        which places of a sheet are free
+//	square.go       check squares
+//	lettering.go    all text of a sheet, in its order
+//	block.go        a title set in lines, and the roomiest place for it
+//	title.go        titles in their pieces
+//	titlebeside.go  titles beside them
+//	caption.go      names along lines
+//
+// A sheet is made by Arrange, then FindJoins takes room for its marks, then Letter for
+// its text; each takes what the one before has left.
+//
+// Decisions. A page is cut at its left and at its top and laid on those before it: a
+// trim line is needed on two sides only, and the order of the pages is that of gluing.
+// Fewest pages count first, bridges among them, then fewest short marks cut, then least
+// line along a join. Small pieces go beside large ones only where that saves a page,
+// since a maker would rather have them together. Check squares have one order of places
+// (squares.free): find takes the first, share.go leaves one.
+package arrange

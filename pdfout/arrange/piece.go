@@ -1,0 +1,110 @@
+package arrange
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: no piece is scaled, mirrored, or turned by anything but a quarter.
+
+// Spare is kept free between the bounds of a piece's lines and the sides of
+// its sheet, in mm: room for half a line's width and for arrow heads.
+const Spare = 2.0
+
+// Line is a mark as it lies on its sheet.
+type Line struct {
+	Role   mark.Role
+	Name   string      // stands along it; "" for none
+	Clip   *plane.Tree // its path
+	Bounds plane.Box
+}
+
+// NewLine makes a line of a path, which may have no length.
+func NewLine(role mark.Role, name string, p plane.Path) Line {
+	return Line{Role: role, Name: name, Clip: plane.NewTree(p), Bounds: p.Bounds()}
+}
+
+// ArrowHeads returns the heads of a line.
+func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role), l.Clip.Path()) }
+
+// Piece is a piece as it lies on its sheet.
+type Piece struct {
+	Name    string // that the title has; the key of one without a name
+	notes   []string
+	Brief   []string    // those of the notes that no header says
+	Outline *plane.Tree // says what lies in it; it need not be drawn
+	Lines   []Line
+	Bounds  plane.Box // of all its lines
+	Turned  bool      // by a quarter turn to the left
+	card    bool      // it is cut out of card
+	// Foot is the room kept under the piece for its title, in mm; zero where
+	// the title has room inside.
+	Foot plane.Point
+}
+
+// NewPiece takes the lines of a marking that have some length.
+func NewPiece(m mark.Marking) Piece {
+	p := Piece{Name: m.Name, notes: m.Notes, card: m.Card, Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
+	if p.Name == "" {
+		p.Name = m.Key
+	}
+	for _, mark := range m.Marks {
+		if l := NewLine(mark.Role, mark.Name, mark.Path); l.Clip.Length() > 0 {
+			p.Lines = append(p.Lines, l)
+			p.Bounds = p.Bounds.Union(l.Bounds)
+		}
+	}
+	return p
+}
+
+// Moved returns the piece moved by a step.
+func (p Piece) Moved(step plane.Point) Piece { return p.laid(step.Add) }
+
+// QuarterTurned returns the piece turned by a quarter turn to the left.
+func (p Piece) QuarterTurned() Piece {
+	p.Turned = !p.Turned
+	return p.laid(plane.Point.Left)
+}
+
+// laid returns the piece with every point brought where it is to lie.
+func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
+	path := func(p plane.Path) plane.Path {
+		q := make(plane.Path, len(p))
+		for i, at := range p {
+			q[i] = to(at)
+		}
+		return q
+	}
+	p.Outline = plane.NewTree(path(p.Outline.Path()))
+	lines := p.Lines
+	p.Lines, p.Bounds = nil, plane.EmptyBox()
+	for _, l := range lines {
+		l = NewLine(l.Role, l.Name, path(l.Clip.Path()))
+		p.Lines = append(p.Lines, l)
+		p.Bounds = p.Bounds.Union(l.Bounds)
+	}
+	return p
+}
+
+// Room is how much of a sheet the piece needs, in mm, its foot included.
+func (p Piece) Room() plane.Point { return p.roomOf(p.Bounds.Width(), p.Bounds.Height()) }
+
+// roomOf is room for a width and height of the piece's lines.
+func (p Piece) roomOf(width, height float64) plane.Point {
+	return plane.Point{X: max(width, p.Foot.X) + 2*Spare, Y: height + p.Foot.Y + 2*Spare}
+}
+
+// Fits reports whether the piece can be printed on one page.
+func (p Piece) Fits(window plane.Point) bool {
+	return p.Room().X <= window.X && p.Room().Y <= window.Y
+}
+
+// Inside reports whether a place lies within the piece's outline.
+func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }
+
+// free reports whether a place lies inside the piece with room mm free on every side.
+func (p Piece) free(f *Field, at plane.Point, room float64) bool {
+	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
+}

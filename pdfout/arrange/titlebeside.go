@@ -1,0 +1,84 @@
+package arrange
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/text"
+)
+
+// FootOf is the room that the title of a piece takes under it, when it has no
+// place inside among the lines of f: the zero point when it has one, and when
+// the piece would not go on a page with it.
+func FootOf(p Piece, f *Field, window plane.Point) plane.Point {
+	anywhere := func(plane.Box) bool { return true }
+	if _, ok := p.titleInside(f, anywhere, anywhere); ok {
+		return plane.Point{}
+	}
+	b := p.beside(p.notes)
+	p.Foot = plane.Point{X: b.Width + 2*besideRoom, Y: b.Height + besideAway + besideRoom}
+	if !p.Fits(window) {
+		return plane.Point{}
+	}
+	return p.Foot
+}
+
+// beside sets a title to stand beside the piece, in the same way when the piece
+// is turned: short notes in one.
+func (p Piece) beside(notes []string) Block {
+	if long(notes) && math.Max(p.Bounds.Width(), p.Bounds.Height()) >= besideWide {
+		return newBlock(p.Name, notes, besideWideSize, besideWide)
+	}
+	var joined []string
+	if len(notes) > 0 {
+		joined = []string{text.JoinedNotes(notes)}
+	}
+	return newBlock(p.Name, joined, besideSize, besideWidth)
+}
+
+// titleBeside finds a place for the title next to a piece that has no room for
+// it: under it, over it, or at a side of it, rather near its middle; never in
+// another piece.
+func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (PlacedBlock, bool) {
+	b := p.beside(notes)
+	middle := p.Bounds.Centre()
+	away := func(u plane.Point, b Block) plane.Point {
+		e := b.Extent(u)
+		return plane.Point{X: (p.Bounds.Width()+e.X)/2 + besideAway, Y: (p.Bounds.Height()+e.Y)/2 + besideAway}
+	}
+	free := func(b Block, u plane.Point, steps ...plane.Point) (PlacedBlock, bool) {
+		for _, step := range steps {
+			at := middle.Add(step)
+			room := b.Around(at, u)
+			if s.Whole(room.Bounds()) && f.Free(room.Grown(besideRoom)) && !s.insideAny(at) {
+				return PlacedBlock{b, at, u}, true
+			}
+		}
+		return PlacedBlock{}, false
+	}
+	if p.Foot != (plane.Point{}) {
+		// The place kept under the piece begins where the piece does.
+		kept := math.Max(0, (b.Width-p.Bounds.Width())/2)
+		if found, ok := free(b, text.Across(), plane.Point{X: kept, Y: -away(text.Across(), b).Y}); ok {
+			return found, true
+		}
+	}
+	long := oneLine(p.Name, notes, besideSize)
+	for k := range besideSteps {
+		t := stepFromMiddle(k) / (besideSteps - 1)
+		along := plane.Point{X: t * p.Bounds.Width(), Y: t * p.Bounds.Height()}
+		if p.Bounds.Height() > narrow*p.Bounds.Width() {
+			// Along the side of a narrow piece, where pieces lie apart.
+			side := away(text.Up(), long).X
+			if found, ok := free(long, text.Up(), plane.Point{X: side, Y: along.Y}, plane.Point{X: -side, Y: along.Y}); ok {
+				return found, true
+			}
+		}
+		step := away(text.Across(), b)
+		if found, ok := free(b, text.Across(), plane.Point{X: along.X, Y: -step.Y}, plane.Point{X: along.X, Y: step.Y},
+			plane.Point{X: step.X, Y: along.Y}, plane.Point{X: -step.X, Y: along.Y}); ok {
+			return found, true
+		}
+	}
+	return PlacedBlock{}, false
+}

@@ -1,0 +1,27 @@
+package ink
+
+// Rules of this file: what is not on the cloth is drawn thin, and grey or pale, so that
+// nobody rules it on.
+
+// LinePen draws a continuous line of a width in mm, without heads.
+func LinePen(width float64, c Colour) Pen { return Pen{kind: continuous(), Width: width, Colour: c} }
+
+// FineLine is the width of lines that are not on the cloth: trim lines, rules,
+// the grid in pictures; in mm.
+const FineLine = 0.13
+
+// FinePen draws what divides a page or a picture.
+func FinePen() Pen { return LinePen(FineLine, pale()) }
+
+// JoinPen draws trim lines and join marks, which are on the paper, not on the
+// cloth.
+func JoinPen() Pen { return LinePen(FineLine, Grey()) }
+
+// WritingPen draws the lines that are written on by hand.
+func WritingPen() Pen { return LinePen(0.18, Grey()) }
+
+// OutlinePen draws what bounds a piece in a picture.
+func OutlinePen() Pen { return LinePen(0.22, Black()) }
+
+// InnerPen draws what lies in a piece in a picture.
+func InnerPen() Pen { return LinePen(0.1, Grey()) }

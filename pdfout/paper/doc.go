@@ -1,0 +1,25 @@
+// Package paper knows what is printed on: its size, what of it a printer can print, how
+// pages are asked for, and what a printer that is off makes of a mm.
+//
+// In comes what somebody asked for or measured, as text ("a4", "roll:36in",
+// "3 15/16"); out comes a Paper, whose boxes say where things may be printed, or a
+// Scale. It knows no marking: neither a piece nor a role, and nothing of what is
+// printed. Lengths are in mm, upward and to the right from the lower left corner.
+//
+//	paper.go    a paper, its margin and overlap, and which papers are refused
+//	window.go   what of a page is kept free, and what is left
+//	snap.go     the grid that check squares stand on
+//	find.go     papers by their names and sizes
+//	scale.go    what a printer makes of a mm
+//	measure.go  what somebody measured of the check square
+//	fit.go      what "fit to page" makes of a sheet, and which fit a scale tells of
+//
+// A paper is added as a row in All; the message that lists the papers, the help of the
+// command line and what "fit to page" may have done follow from there. One row more, in
+// the test of sizes, holds it against its standard.
+//
+// Decisions. For a printer that is off the whole page is scaled, text and margins with
+// it: what comes out is the page as it was planned. So every box here is one of the
+// printed sheet, and only who writes the page turns it into what is written. Half a per
+// mille counts as true: nobody reads it off a ruler.
+package paper

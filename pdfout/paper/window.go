@@ -1,0 +1,88 @@
+package paper
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: a home printer cannot print the outer quarter of an inch
+// (6.35 mm) of a sheet, so nothing at all is printed nearer than the margin to an edge
+// of the paper. A page is planned as it comes out of the printer: on paper for a
+// printer that does not print true, every length here but Width and Height is one on
+// the printed sheet.
+
+const (
+	// headerHeight is the strip above a page's window in which the page says what
+	// it is, in mm.
+	headerHeight = 10.0
+	// FrontMargin is that of the pages in front, in mm.
+	FrontMargin = 7 * SquareGrid
+)
+
+// Size is the paper as it comes out of the printer, in mm of the printed sheet.
+func (p Paper) Size() plane.Point {
+	s := p.Printed.OrTrue()
+	return plane.Point{X: p.Width * s.Across, Y: p.Height * s.Down}
+}
+
+// inside is what lies a margin or more inside the printed sheet. What a printer
+// makes larger moves outward, from whichever corner it begins in: that is kept
+// free as well, so that it stays on the sheet.
+func (p Paper) inside(margin float64) plane.Box {
+	s, size := p.Printed.OrTrue(), p.Size()
+	keep := plane.Point{
+		X: margin + math.Max(0, s.Across-1)*p.Width,
+		Y: margin + math.Max(0, s.Down-1)*p.Height,
+	}
+	return plane.Box{Min: keep, Max: size.Sub(keep)}
+}
+
+// Printable is what a printer can print of the page, in mm from its lower
+// left corner.
+func (p Paper) Printable() plane.Box { return p.inside(p.Margin) }
+
+// Window is where a tile is drawn on the page: all that is printable under
+// the header.
+func (p Paper) Window() plane.Box {
+	w := p.Printable()
+	w.Max.Y -= headerHeight
+	return w
+}
+
+// Around returns the paper in the size in which its window is one of a size.
+func (p Paper) Around(window plane.Point) Paper {
+	// Of a page made larger, its own growth is kept free at both sides.
+	side := func(length, scale float64) float64 {
+		if scale > 1 {
+			scale = 2 - scale
+		}
+		return (length + 2*p.Margin) / scale
+	}
+	s := p.Printed.OrTrue()
+	p.Width = side(window.X, s.Across)
+	// Renderers count dots from the upper edge: check squares, whose places are
+	// counted from the lower one, lie on whole dots only where the height does.
+	p.Height = SnapUp(side(window.Y+headerHeight, s.Down))
+	return p
+}
+
+// Front is what a page in front is set in: it stays a little further from the
+// edges than a tile, which looks better, and no printer minds.
+func (p Paper) Front() plane.Box {
+	box := p.Printable()
+	if !p.Printed.IsTrue() {
+		return box // a page made smaller has no room to spare
+	}
+	least := plane.Box{Max: p.Size()}.Grown(-FrontMargin)
+	box.Min.X, box.Min.Y = math.Max(box.Min.X, least.Min.X), math.Max(box.Min.Y, least.Min.Y)
+	box.Max.X, box.Max.Y = math.Min(box.Max.X, least.Max.X), math.Min(box.Max.Y, least.Max.Y)
+	return box
+}
+
+// UnderHeader is what a page in front has under its header.
+func (p Paper) UnderHeader() plane.Box {
+	box := p.Front()
+	box.Max.Y -= headerHeight
+	return box
+}
