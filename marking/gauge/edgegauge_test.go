@@ -16,6 +16,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // laidBack returns a path of a gauge as it lies on the piece, given where the gauge
@@ -31,18 +32,6 @@ func laidBack(path, edge plane.Path, part piece.Stretch) plane.Path {
 	return back
 }
 
-// sampled returns places along a path, not far apart, its corners among them.
-func sampledAlong(path plane.Path, step float64) plane.Path {
-	var all plane.Path
-	for i := 1; i < len(path); i++ {
-		n := int(path[i].Distance(path[i-1])/step) + 1
-		for k := range n {
-			all = append(all, path[i-1].Toward(path[i], float64(k)/float64(n)))
-		}
-	}
-	return append(all, path[len(path)-1])
-}
-
 const (
 	near = 0.01 // mm: how far the two sides may be from the allowance apart
 	// cornerPass is how much nearer an offset may lie where one rounded corner passes
@@ -50,13 +39,22 @@ const (
 	cornerPass = 0.0051
 )
 
+// bends is how an edge bends, which is how closely its gauge can be held against it.
+type bends struct {
+	// even: the two sides keep the allowance on the inner side throughout.
+	even bool
+	// curved: the stitch line passes by nothing but the insides of curves, where a sharp
+	// corner has places that keep the allowance and lie behind where the line meets itself.
+	curved bool
+	// tight: the corners of the inner side may leave no room for a join.
+	tight bool
+}
+
+// gentle is how an edge bends that does so nowhere as tightly as its allowance.
+var gentle = bends{even: true, curved: true}
+
 // requireEdgeGauge holds the gauge of an edge against the edge.
-//
-// With even the two sides keep the allowance on the inner side throughout; with curved
-// the stitch line passes by nothing but the insides of curves, where a sharp corner has
-// places that keep the allowance and lie behind where the line meets itself. With tight
-// the corners of the inner side may leave no room for a join.
-func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Pattern, even, curved, tight bool) {
+func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Pattern, is bends) {
 	e := g.edge()
 	s, ok := newStrip(e)
 	require.True(t, ok)
@@ -65,7 +63,7 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 		most, overlap = 150, 20
 	}
 	parts, all := s.divide(most, overlap), g.markings(pattern)
-	if tight { // among deep corners there may be no place to divide it
+	if is.tight { // among deep corners there may be no place to divide it
 		most *= 2
 	}
 	require.Len(t, all, len(parts), "parts")
@@ -84,13 +82,13 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 		outer := laidBack(pathNamed(t, m, "cutting line"), e.Path, part)
 		inner := laidBack(pathNamed(t, m, "stitch line"), e.Path, part)
 		require.InDelta(t, part.To-part.From, outer.Length(), 1e-6, "length of part %d", k+1)
-		for _, q := range sampledAlong(outer, 5) {
+		for _, q := range sketch.Places(outer, 5) {
 			require.Less(t, edge.Distance(q, 1), 1e-6, "part %d: %v is not on the cutting line", k+1, q)
 		}
-		for _, q := range sampledAlong(inner, 1) {
+		for _, q := range sketch.Places(inner, 1) {
 			away := edge.Distance(q, math.Inf(1))
 			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: %v is too near to the cutting line", k+1, q)
-			if even {
+			if is.even {
 				require.InDelta(t, e.Allowance, away, near, "part %d: %v", k+1, q)
 			}
 		}
@@ -100,16 +98,23 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 			away := inside.Distance(q, math.Inf(1))
 			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: the inner side is too near to %v", k+1, q)
 			// Away from a tight curve nothing of the edge is nearer to the place beside q.
-			if curved && edge.Distance(q.Add(left.Mul(e.Allowance)), math.Inf(1)) > e.Allowance-1e-6 {
+			if is.curved && edge.Distance(q.Add(left.Mul(e.Allowance)), math.Inf(1)) > e.Allowance-1e-6 {
 				require.InDelta(t, e.Allowance, away, near, "part %d: the inner side beside %v", k+1, q)
 			}
 		}
 		// Where it is divided it is cut off square.
+		var ends [][3]plane.Point // on the cutting line, on the stitch line; which way the edge runs
 		if k > 0 {
-			requireSquare(t, outer[0], inner[len(inner)-1], outer.StartDirection(), e.Allowance, even)
+			ends = append(ends, [3]plane.Point{outer[0], inner[len(inner)-1], outer.StartDirection()})
 		}
 		if k+1 < len(parts) {
-			requireSquare(t, outer[len(outer)-1], inner[0], outer.EndDirection(), e.Allowance, even)
+			ends = append(ends, [3]plane.Point{outer[len(outer)-1], inner[0], outer.EndDirection()})
+		}
+		for _, end := range ends {
+			require.InDelta(t, e.Allowance, end[0].Distance(end[1]), 2*near, "an end is not as long as the allowance")
+			if is.even { // at a sharp corner there are two directions
+				require.InDelta(t, 0, end[1].Sub(end[0]).Unit().Dot(end[2]), 0.05, "an end is not square to the cutting line")
+			}
 		}
 		ticks := pathsOf(m, mark.Match)
 		want := 2
@@ -126,7 +131,7 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 				require.Less(t, first[i].Distance(before[i]), 1e-6, "the ticks before part %d are not at one place", k+1)
 			}
 		}
-		if !tight {
+		if !is.tight {
 			for _, tick := range ticks {
 				_, along := edge.Nearest(laidBack(tick, e.Path, part)[0])
 				require.Greater(t, min(along-part.From, part.To-along), overlap/5, "a tick of part %d lies at its end", k+1)
@@ -140,26 +145,31 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 	}
 }
 
-func requireSquare(t require.TestingT, outer, inner, along plane.Point, d float64, even bool) {
-	require.InDelta(t, d, outer.Distance(inner), 2*near, "an end is not as long as the allowance")
-	if even { // at a sharp corner there are two directions
-		require.InDelta(t, 0, inner.Sub(outer).Unit().Dot(along), 0.05, "an end is not square to the cutting line")
-	}
-}
-
-func TestEdgeGaugesOfRandomFronts(t *testing.T) {
+// The neck of a front, in mm: the centre at x = 0, the hem at y = 0, all of it turned by
+// some angle.
+func TestEdgeGaugesOfRandomNecks(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		c := randomFront(t)
-		allowance := math.Round(rapid.Float64Range(0.5, 15).Draw(t, "allowance")*10) / 10
-		text := fmt.Sprintf("unit = \"mm\"\nallowance = %v\n", allowance) + sketch.Front(sketch.Swap(c.text, "| smooth = true", "| smooth = true; marked = true"))
-		pattern, err := check(text)
+		draw := func(name string, from, to float64) float64 {
+			return math.Round(rapid.Float64Range(from, to).Draw(t, name)*100) / 100
+		}
+		angle := draw("angle", -3, 3)
+		write := func(all ...plane.Point) string { return sketch.TurnedPoints(angle, all...) }
+		allowance := math.Round(draw("allowance", 0.5, 15)*10) / 10
+		hem, high := plane.Point{X: draw("hem", 120, 190)}, plane.Point{Y: draw("height", 200, 320)}
+		neck := high.Add(plane.Point{X: draw("neck", 40, 70), Y: draw("rise", 5, 60)})
+		bend := plane.Point{X: neck.X / 2, Y: high.Y + (neck.Y-high.Y)*draw("bend", 0.35, 0.6)}
+		shoulder := neck.Add(plane.Point{X: draw("shoulder", 20, 80), Y: -draw("drop", 0, 30)})
+		head := rapid.SampledFrom([]string{"", "fold = \"centre\"\n"}).Draw(t, "fold")
+		text := fmt.Sprintf("unit = \"mm\"\nallowance = %v\n", allowance) + sketch.Front(head+"centre: "+write(plane.Point{}, high)+
+			"\nneck: "+write(high, bend, neck)+" | smooth = true; marked = true\nshoulder: "+write(neck, shoulder)+"\nside: "+write(shoulder, hem)+"\nhem: "+write(hem, plane.Point{})+"\n---\n")
+		pattern, err := made.Pattern(text)
 		if err != nil {
 			t.Skip("too wide an allowance") // it is the matter of other tests
 		}
 		all := gaugedEdges(pattern)
 		require.NotEmpty(t, all, "the neck is marked\n%s", text)
 		for _, g := range all {
-			requireEdgeGauge(t, g, pattern, true, true, false)
+			requireEdgeGauge(t, g, pattern, gentle)
 		}
 	})
 }
@@ -185,20 +195,20 @@ func TestEdgeGaugesOfRandomWaves(t *testing.T) {
 			for _, q := range all {
 				scaled = append(scaled, q.Mul(1/scale))
 			}
-			return pointsOf(angle, scaled...)
+			return sketch.TurnedPoints(angle, scaled...)
 		}
 		at := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
 		text := fmt.Sprintf("unit = %q\nallowance = 0\n", unit) + sketch.Front("wave: "+write(points...)+
 			fmt.Sprintf(" | allowance = \"%v mm\"; marked = true; smooth = %v", allowance, smooth)+
 			"\nright: "+write(at(end, 0), at(end, 500))+"\ntop: "+write(at(end, 500), at(-20, 500))+"\nleft: "+write(at(-20, 500), at(-20, 0))+"\n---\n")
-		pattern, err := check(text)
+		pattern, err := made.Pattern(text)
 		if err != nil {
 			t.Skip("not to be sewn")
 		}
 		all := gaugedEdges(pattern)
 		require.Len(t, all, 1, text)
 		// A wave of corners is not held to the allowance at those that stand out.
-		requireEdgeGauge(t, all[0], pattern, false, smooth, step < 4*allowance)
+		requireEdgeGauge(t, all[0], pattern, bends{curved: smooth, tight: step < 4*allowance})
 	})
 }
 
@@ -222,9 +232,8 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			at := func(x, y float64) string { return fmt.Sprintf("%v,%v", x, y) }
 			up := 100 * c.long
-			pattern, err := check(fmt.Sprintf("unit = %q\nallowance = 0\n", c.unit) + sketch.Front("a: "+at(0, 0)+" "+at(c.long, 0)+" | allowance = \"2 mm\"; marked = true\nb: "+
+			pattern := made.Of(t, fmt.Sprintf("unit = %q\nallowance = 0\n", c.unit)+sketch.Front("a: "+at(0, 0)+" "+at(c.long, 0)+" | allowance = \"2 mm\"; marked = true\nb: "+
 				at(c.long, 0)+" "+at(c.long, up)+"\nc: "+at(c.long, up)+" "+at(0, up)+"\nd: "+at(0, up)+" "+at(0, 0)+"\n---\n"))
-			require.NoError(t, err)
 			all := edgeGauges(pattern)
 			var long []float64
 			for _, m := range all {
@@ -235,7 +244,7 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 			for i := range long {
 				assert.InDelta(t, c.parts[i], long[i], 1e-9, "part %d", i+1)
 			}
-			requireEdgeGauge(t, gaugedEdges(pattern)[0], pattern, true, true, false)
+			requireEdgeGauge(t, gaugedEdges(pattern)[0], pattern, gentle)
 		})
 	}
 }
@@ -243,10 +252,9 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 // Beside an inner corner of the edge nothing can be cut off square, so the join moves
 // back from it: by 1 in before the corner the stitch line is no longer square to it.
 func TestAGaugeIsNotDividedInACorner(t *testing.T) {
-	pattern, err := check("allowance = 0\n" + sketch.Front("sides: 10,10 10,4.375 0,4.375 0,10 | allowance = 1; marked = true\ntop: 0,10 10,10\n---\n"))
-	require.NoError(t, err)
+	pattern := made.Of(t, "allowance = 0\n"+sketch.Front("sides: 10,10 10,4.375 0,4.375 0,10 | allowance = 1; marked = true\ntop: 0,10 10,10\n---\n"))
 	g := gaugedEdges(pattern)[0]
-	requireEdgeGauge(t, g, pattern, true, true, false)
+	requireEdgeGauge(t, g, pattern, gentle)
 	s, ok := newStrip(g.edge())
 	require.True(t, ok)
 	for _, part := range s.divide(152.4, 19.05)[:1] {
@@ -267,7 +275,7 @@ func TestGaugesOfAPocket(t *testing.T) {
 		if g.piece.Name != "Pocket" {
 			continue
 		}
-		requireEdgeGauge(t, g, pattern, true, true, false)
+		requireEdgeGauge(t, g, pattern, gentle)
 		s, ok := newStrip(g.edge())
 		require.True(t, ok)
 		var parts []string
@@ -283,7 +291,7 @@ func TestGaugesOfAPocket(t *testing.T) {
 // withMarkedPocket is an example; the straight sides of its pocket, if it has one,
 // are marked.
 func withMarkedPocket(t testing.TB, name string) *garment.Pattern {
-	pattern := example(t, name)
+	pattern := made.Example(t, name)
 	for i := range pattern.Pieces {
 		piece := &pattern.Pieces[i]
 		if e := piece.Edge("sides"); piece.Name == "Pocket" && e >= 0 {
@@ -322,8 +330,7 @@ func TestEdgesThatShareAGauge(t *testing.T) {
 			if strings.Contains(text, "edge.more") {
 				text = strings.Replace(strings.TrimSuffix(text, "\n[piece.other.edge.more]"), "[piece.other.edge.curve]\n", "[piece.other.edge.curve]\nallowance = 8.5\n", 1)
 			}
-			pattern, err := check(text)
-			require.NoError(t, err)
+			pattern := made.Of(t, text)
 			all := edgeGauges(pattern)
 			if !c.alike {
 				assert.Len(t, all, 2)
@@ -390,8 +397,7 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 func TestANarrowStripSaysSo(t *testing.T) {
 	const narrow = "its strip is narrow: paste it on stiff card before it is cut out"
 	for allowance, want := range map[string]bool{"1/16": true, "7/64": true, "1/8": false, "2.9 mm": true, "0.001": true} {
-		pattern, err := check("allowance = " + fmt.Sprintf("%q", allowance) + "\n" + sketch.Front(dipped))
-		require.NoError(t, err)
+		pattern := made.Of(t, "allowance = "+fmt.Sprintf("%q", allowance)+"\n"+sketch.Front(dipped))
 		all := edgeGauges(pattern)
 		require.Len(t, all, 2, allowance)
 		for _, m := range all {

@@ -16,6 +16,10 @@ import (
 // no scissors cut card more finely.
 const sameCard = 0.1
 
+// widestCard returns the most that a gauge reaches across, or a part of one along its
+// edge, in mm: what is held flat with one hand.
+func widestCard(u length.Unit) float64 { return u.Either(25.4*6, 150) }
+
 // Of returns the gauges of the pattern, to be cut from card: one for every marked
 // edge, in parts where it is long; one for all straight lines; and one for every kind
 // of tucks. Each comes once, though several edges or sets may need it. None for a

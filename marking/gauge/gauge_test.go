@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // requireCard looks whether a gauge can be cut out: one outline that nowhere meets
@@ -23,9 +24,9 @@ func requireCard(t require.TestingT, m mark.Marking) {
 	at, _, _, crosses := plane.SelfCrossing(plane.NewTree(m.Outline))
 	require.False(t, crosses, "%s: the outline meets itself at %v", m.Name, at)
 	var round plane.Path
-	for _, theMark := range m.Marks {
-		if theMark.Role == mark.Cut {
-			round = append(round, theMark.Path[:len(theMark.Path)-1]...)
+	for _, side := range m.Marks {
+		if side.Role == mark.Cut {
+			round = append(round, side.Path[:len(side.Path)-1]...)
 		}
 	}
 	require.Equal(t, m.Outline, append(round, round[0]), "%s: its cut sides are not its outline", m.Name)
@@ -42,9 +43,9 @@ func gaugeNames(all []mark.Marking) []string {
 
 // pathNamed returns the side of that name.
 func pathNamed(t require.TestingT, m mark.Marking, name string) plane.Path {
-	for _, mark := range m.Marks {
-		if mark.Name == name {
-			return mark.Path
+	for _, one := range m.Marks {
+		if one.Name == name {
+			return one.Path
 		}
 	}
 	require.Fail(t, "no side of that name", "%s: %s", m.Name, name)
@@ -53,9 +54,9 @@ func pathNamed(t require.TestingT, m mark.Marking, name string) plane.Path {
 
 func pathsOf(m mark.Marking, role mark.Role) []plane.Path {
 	var all []plane.Path
-	for _, mark := range m.Marks {
-		if mark.Role == role {
-			all = append(all, mark.Path)
+	for _, one := range m.Marks {
+		if one.Role == role {
+			all = append(all, one.Path)
 		}
 	}
 	return all
@@ -98,8 +99,7 @@ func TestWhichGaugesThereAre(t *testing.T) {
 		{"twin-needle tucks", "allowance = 0\n" + sketch.Front(dipped+sketch.Tucked("left", "1/8", 2, "3/8", "sewn = \"twin needle\"")), []string{}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pattern, err := check(c.text)
-			require.NoError(t, err)
+			pattern := made.Of(t, c.text)
 			all := Of(pattern)
 			for _, m := range all {
 				requireCard(t, m)
@@ -120,7 +120,7 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 		name  string
 		count int
 	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 9}} {
-		all := Of(example(t, c.name))
+		all := Of(made.Example(t, c.name))
 		assert.Len(t, all, c.count, c.name)
 		keys := map[string]bool{}
 		for _, m := range all {
@@ -153,8 +153,7 @@ func thousandEdges(t testing.TB) *garment.Pattern {
 			fmt.Fprintf(&b, "[piece.p%d.edge.e%d]\npoints = [%s]\nsmooth = true\n", i, k, edge)
 		}
 	}
-	pattern, err := check(b.String())
-	require.NoError(t, err)
+	pattern := made.Of(t, b.String())
 	return pattern
 }
 

@@ -22,10 +22,6 @@ import (
 // its name.
 func stepLong(u length.Unit) float64 { return u.Either(25.4*5/4, 30) }
 
-// widestCard returns the most that a gauge reaches across, or a part of one along its
-// edge, in mm: what is held flat with one hand.
-func widestCard(u length.Unit) float64 { return u.Either(25.4*6, 150) }
-
 // gaugeStep is one step of the straight gauge.
 type gaugeStep struct {
 	mm    float64
@@ -60,8 +56,8 @@ func gaugeSteps(p *garment.Pattern) []gaugeStep {
 
 // hasHem reports whether an edge of the pattern is hemmed.
 func hasHem(p *garment.Pattern) bool {
-	return slices.ContainsFunc(p.Pieces, func(pc piece.Piece) bool {
-		return slices.ContainsFunc(pc.Edges, func(e piece.Edge) bool { return e.Hem > 0 })
+	return slices.ContainsFunc(p.Pieces, func(one piece.Piece) bool {
+		return slices.ContainsFunc(one.Edges, func(e piece.Edge) bool { return e.Hem > 0 })
 	})
 }
 
@@ -76,8 +72,8 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	if held == 0 {
 		return m, false
 	}
-	long := stepLong(p.Unit)
-	at := func(k int, y float64) plane.Point { return plane.Point{X: float64(k) * long, Y: y} }
+	step := stepLong(p.Unit)
+	at := func(k int, y float64) plane.Point { return plane.Point{X: float64(k) * step, Y: y} }
 	sides := []mark.Mark{
 		cutSide("lay this side on the cut edge", at(0, 0), at(held, 0)),
 		cutSide("", at(held, 0), at(held, all[held-1].mm)),

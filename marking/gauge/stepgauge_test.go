@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // stepsOf reads the steps off the outline of the straight gauge: how far each level
@@ -52,8 +53,7 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 			at := func(x, y float64) string { return fmt.Sprintf("%v,%v", x*scale, y*scale) }
 			text := "bottom: " + at(0, 0) + " " + at(20, 0) + " | " + c.extra[0] + "\nright: " + at(20, 0) + " " + at(20, 20) + " | " + c.extra[1] +
 				"\ntop: " + at(20, 20) + " " + at(0, 20) + "\nleft: " + at(0, 20) + " " + at(0, 0) + " | " + c.extra[2] + "\n---\n"
-			pattern, err := check(fmt.Sprintf("unit = %q\nallowance = %q\n", c.unit, c.allowance) + sketch.Front(text))
-			require.NoError(t, err)
+			pattern := made.Of(t, fmt.Sprintf("unit = %q\nallowance = %q\n", c.unit, c.allowance)+sketch.Front(text))
 			m, ok := stepGauge(pattern)
 			require.True(t, ok)
 			requireCard(t, m)
@@ -70,9 +70,9 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 			base := pathNamed(t, m, "lay this side on the cut edge")
 			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, base)
 			var names []string
-			for _, mark := range m.Marks {
-				if mark.Path[0].Y == mark.Path[1].Y && mark.Path[0].Y > 0 {
-					names = append([]string{mark.Name}, names...)
+			for _, one := range m.Marks {
+				if one.Path[0].Y == one.Path[1].Y && one.Path[0].Y > 0 {
+					names = append([]string{one.Name}, names...)
 				}
 			}
 			assert.Equal(t, c.names, strings.Join(names, "; "))
@@ -85,15 +85,14 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 
 func TestNoStraightGauge(t *testing.T) {
 	for _, allowance := range []string{"0", "0.001", "7"} { // none, none that can be seen, none within a card
-		pattern, err := check("allowance = " + allowance + "\n" + sketch.Front("a: 0,0 20,0\nb: 20,0 20,20\nc: 20,20 0,20\nd: 0,20 0,0\n---\n"))
-		require.NoError(t, err)
+		pattern := made.Of(t, "allowance = "+allowance+"\n"+sketch.Front("a: 0,0 20,0\nb: 20,0 20,20\nc: 20,20 0,20\nd: 0,20 0,0\n---\n"))
 		_, ok := stepGauge(pattern)
 		assert.False(t, ok, "an allowance of %s in", allowance)
 	}
 }
 
 func TestNotesOfTheStraightGauge(t *testing.T) {
-	m, ok := stepGauge(example(t, "linden.toml"))
+	m, ok := stepGauge(made.Example(t, "linden.toml"))
 	require.True(t, ok)
 	assert.Equal(t, []string{
 		"Linden pinafore",

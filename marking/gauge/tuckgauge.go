@@ -3,6 +3,7 @@ package gauge
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
@@ -45,57 +46,50 @@ type tuckKind struct {
 	sets  []string
 }
 
-// tuckKey is what makes two sets of tucks one kind, in steps of a thousandth of 1 mm.
-type tuckKey struct{ width, gap float64 }
+// sameTucks reports whether two lengths of tucks are one, to a thousandth of 1 mm.
+func sameTucks(a, b float64) bool { return math.Round(a*1000) == math.Round(b*1000) }
 
 // tuckKinds returns the kinds of tucks in the order of the file; single tucks go with
 // the first row of that width, and come last where there is none.
 func tuckKinds(p *garment.Pattern) []*tuckKind {
 	var kinds []*tuckKind
-	rows, widths := map[tuckKey]*tuckKind{}, map[float64]*tuckKind{}
-	each := func(visit func(t piece.TuckRow, set string)) {
-		for i := range p.Pieces {
-			piece := &p.Pieces[i]
-			for _, t := range piece.TuckRows {
-				if t.Twin || t.Width < length.Hair {
-					continue
-				}
-				what := "tucks"
-				if t.Count == 1 && !t.Mirrored {
-					what = "tuck"
-				}
-				visit(t, fmt.Sprintf("the %s %s of %s", t.Key, what, piece.Name))
-			}
+	add := func(kind tuckKind, set string, alike func(k *tuckKind) bool) {
+		i := slices.IndexFunc(kinds, alike)
+		if i < 0 {
+			i = len(kinds)
+			kinds = append(kinds, &kind)
 		}
+		kinds[i].sets = append(kinds[i].sets, set)
 	}
-	add := func(k *tuckKind, width float64) *tuckKind {
-		kinds = append(kinds, k)
-		if widths[width] == nil {
-			widths[width] = k
-		}
-		return k
-	}
-	each(func(t piece.TuckRow, set string) {
-		if t.Count < 2 {
-			return
-		}
-		key := tuckKey{math.Round(t.Width * 1000), math.Round(t.Gap * 1000)}
-		if rows[key] == nil {
-			rows[key] = add(&tuckKind{width: t.Width, gap: t.Gap, row: true}, key.width)
-		}
-		rows[key].sets = append(rows[key].sets, set)
-	})
-	each(func(t piece.TuckRow, set string) {
+	eachGauged(p, func(t piece.TuckRow, set string) {
 		if t.Count >= 2 {
-			return
+			add(tuckKind{width: t.Width, gap: t.Gap, row: true}, set,
+				func(k *tuckKind) bool { return sameTucks(k.width, t.Width) && sameTucks(k.gap, t.Gap) })
 		}
-		k := widths[math.Round(t.Width*1000)]
-		if k == nil {
-			k = add(&tuckKind{width: t.Width}, math.Round(t.Width*1000))
+	})
+	eachGauged(p, func(t piece.TuckRow, set string) {
+		if t.Count < 2 {
+			add(tuckKind{width: t.Width}, set, func(k *tuckKind) bool { return sameTucks(k.width, t.Width) })
 		}
-		k.sets = append(k.sets, set)
 	})
 	return kinds
+}
+
+// eachGauged visits the sets of tucks that a gauge can be made for, with what a note
+// calls each.
+func eachGauged(p *garment.Pattern, visit func(t piece.TuckRow, set string)) {
+	for _, one := range p.Pieces {
+		for _, t := range one.TuckRows {
+			if t.Twin || t.Width < length.Hair {
+				continue
+			}
+			what := "tucks"
+			if t.Count == 1 && !t.Mirrored {
+				what = "tuck"
+			}
+			visit(t, fmt.Sprintf("the %s %s of %s", t.Key, what, one.Name))
+		}
+	}
 }
 
 // touches reports whether the tucks of a row just touch: there is nothing between

@@ -11,6 +11,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // notchPoints returns how far the points of the notches lie from the square end, read
@@ -37,9 +38,8 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 		if took := rapid.Float64Range(1.8, 2.4).Draw(t, "takes") * width; rapid.Bool().Draw(t, "sampled") {
 			sample = fmt.Sprintf("sample = {tucks = 10, flat = 3000, sewn = %f}\n", 3000-10*took)
 		}
-		pattern, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front("a: 0,0 900,0\nb: 900,0 900,300\nc: 900,300 0,300\nd: 0,300 0,0\n---\n\n"+
+		pattern := made.Of(t, "unit = \"mm\"\nallowance = 0\n"+sketch.Front("a: 0,0 900,0\nb: 900,0 900,300\nc: 900,300 0,300\nd: 0,300 0,0\n---\n\n"+
 			fmt.Sprintf("[tuck.t]\nbeside = \"d\"\nwidth = %v\ncount = 2\nfirst = 200\ngap = %v\n", width, gap)+sample))
-		require.NoError(t, err)
 		tuck := pattern.Pieces[0].TuckRows[0]
 		all := tuckGauges(pattern)
 		require.Len(t, all, 1)
@@ -64,7 +64,6 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 }
 
 func TestNotchesOfNarrowAndWideTucks(t *testing.T) {
-	const notch = 25.4 / 4 // deep
 	for _, c := range []struct {
 		name string
 		at   []float64
@@ -82,7 +81,7 @@ func TestNotchesOfNarrowAndWideTucks(t *testing.T) {
 			for i, x := range c.at {
 				assert.InDelta(t, x, notchPoints(m)[i], 1e-9)
 			}
-			assert.InDelta(t, tuckCardHigh-notch, pathsOf(m, mark.TuckStitch)[0].Length(), 1e-9, "the line reaches the point of the notch")
+			assert.InDelta(t, 12.7, pathsOf(m, mark.TuckStitch)[0].Length(), 1e-9, "the line reaches the point of the notch: of 3/4 in, 1/4 in is cut")
 		})
 	}
 }
@@ -121,8 +120,7 @@ func TestNotesOfATuckGauge(t *testing.T) {
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pattern, err := check(c.text)
-			require.NoError(t, err)
+			pattern := made.Of(t, c.text)
 			all := tuckGauges(pattern)
 			require.Len(t, all, 1)
 			requireCard(t, all[0])

@@ -137,16 +137,16 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 
 // sampleFormOf returns what is done with a sample, and what is written down.
 func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
-	t, length := kind.tuck, unit.Names
+	t, written := kind.tuck, unit.Names
 	sew := "fold on each fold line and stitch on the line beside it, with the needle and thread you mean to use"
 	if t.Twin {
 		sew = "sew along each fold line with the twin needle and thread you mean to use"
 	}
-	n, flat := strip.tucks, length(strip.flat)
+	n, flat := strip.tucks, written(strip.flat)
 	return &mark.Form{
 		Steps: []string{
 			"tear or cut a strip of the cloth of the piece itself, along the same grain",
-			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, length(t.Width), flat),
+			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, written(t.Width), flat),
 			sew,
 			"press it as you will press the piece, and let it lie until it is cool",
 			"measure from the first mark to the second, at the top and at the bottom",
@@ -156,7 +156,7 @@ func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.
 		Sum: []string{
 			fmt.Sprintf("flat, from mark to mark: %s", flat),
 			"sewn, from mark to mark: ____",
-			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, flat, n, length(2*t.Width)),
+			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, flat, n, written(2*t.Width)),
 			fmt.Sprintf("in the file, under %s: sample = {tucks = %d, flat = %q, sewn = \"____\"}",
 				strings.Join(kind.tables, " and "), n, flat),
 		},
