@@ -41,6 +41,15 @@ func (t *Table) Add(cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells}
 // AddTotal adds a row that is drawn as the sum of those above it.
 func (t *Table) AddTotal(cells ...string) { t.Rows = append(t.Rows, Row{Cells: cells, Total: true}) }
 
+// Columns is how many columns the table has.
+func (t Table) Columns() int {
+	n := len(t.Heads)
+	for _, r := range t.Rows {
+		n = max(n, len(r.Cells))
+	}
+	return n
+}
+
 // Row is one row of a table. The first cell is words and stands at the left, the
 // others are numbers and end at the right of their columns. A row may have fewer
 // cells than the table has columns.

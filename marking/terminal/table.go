@@ -1,83 +1,94 @@
 package terminal
 
 import (
-	"slices"
+	"fmt"
 	"strings"
+
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
-	"unicode/utf8"
 )
 
-// tableLines sets a table in columns: words at the left, numbers at the right.
+// Rules of this file. Words stand at the left, numbers at the right. A column is as wide
+// as its widest cell, but that of words, which wrap to leave the numbers room.
+
+const (
+	columnGap  = 2  // letters between two columns
+	leastFirst = 16 // letters that a word in the first column keeps, whatever the others need
+	headWidth  = 11 // letters of a head over numbers, before it wraps
+)
+
+// tableLines sets a table in columns.
 func tableLines(t mark.Table, width int) []string {
-	columns := len(t.Heads)
-	for _, r := range t.Rows {
-		columns = max(columns, len(r.Cells))
-	}
-	if columns == 0 {
+	widths := columnWidths(t)
+	if len(widths) == 0 {
 		return nil
 	}
-	widths := make([]int, columns)
-	for _, r := range t.Rows {
-		for i, cell := range r.Cells {
-			widths[i] = max(widths[i], utf8.RuneCountInString(cell))
-		}
-	}
-	for i, head := range t.Heads {
-		if i > 0 {
-			widths[i] = max(widths[i], min(headWidth, utf8.RuneCountInString(head)))
-			for _, word := range strings.Fields(head) {
-				widths[i] = max(widths[i], utf8.RuneCountInString(word))
-			}
-		} else {
-			widths[0] = max(widths[0], utf8.RuneCountInString(head))
-		}
-	}
-	numbers := 0
 	for _, w := range widths[1:] {
-		numbers += textGap + w
+		width -= columnGap + w
 	}
-	widths[0] = min(widths[0], max(leastFirstOf(t), width-numbers))
+	widths[0] = min(widths[0], max(longestWord(t), width))
 
 	var lines []string
-	row := func(cells []string) {
-		lines = append(lines, columnLines(cells, widths)...)
-	}
 	if t.Heads != nil {
-		row(t.Heads)
+		lines = rowLines(t.Heads, widths)
 	}
 	for _, r := range t.Rows {
 		if r.Total {
-			rules := make([]string, columns)
+			rules := make([]string, len(widths))
 			for i, cell := range r.Cells {
 				if i > 0 && cell != "" {
 					rules[i] = strings.Repeat("-", widths[i])
 				}
 			}
-			row(rules)
+			lines = append(lines, rowLines(rules, widths)...)
 		}
-		row(r.Cells)
+		lines = append(lines, rowLines(r.Cells, widths)...)
 	}
 	return lines
 }
 
-// leastFirstOf is how wide the first column is at least: as its longest word.
-func leastFirstOf(t mark.Table) int {
-	cells := slices.Clone(t.Heads[:min(1, len(t.Heads))])
+// columnWidths is how wide each column is where nothing of it wraps but heads over numbers.
+func columnWidths(t mark.Table) []int {
+	widths := make([]int, t.Columns())
+	for i, head := range t.Heads {
+		widths[i] = letters(head)
+		if i > 0 {
+			widths[i] = max(min(headWidth, widths[i]), longest(strings.Fields(head)))
+		}
+	}
 	for _, r := range t.Rows {
-		cells = append(cells, r.Cells[0])
+		for i, cell := range r.Cells {
+			widths[i] = max(widths[i], letters(cell))
+		}
 	}
-	longest := 1
-	for _, word := range length.Words(strings.Join(cells, " ")) {
-		longest = max(longest, utf8.RuneCountInString(word))
-	}
-	return min(longest, leastFirst)
+	return widths
 }
 
-// columnLines sets the cells of one row, each wrapped in its column; what is shorter
+// longestWord is how wide the first column is at least.
+func longestWord(t mark.Table) int {
+	var words []string
+	if len(t.Heads) > 0 {
+		words = length.Words(t.Heads[0])
+	}
+	for _, r := range t.Rows {
+		words = append(words, length.Words(r.Cells[0])...)
+	}
+	return max(1, min(longest(words), leastFirst))
+}
+
+// longest is how wide the longest of some words is; 0 for none.
+func longest(words []string) int {
+	most := 0
+	for _, word := range words {
+		most = max(most, letters(word))
+	}
+	return most
+}
+
+// rowLines sets the cells of one row, each wrapped in its column; what is shorter
 // stands at the foot, so that heads stand on their numbers.
-func columnLines(cells []string, widths []int) []string {
-	parts := make([][]string, len(cells))
+func rowLines(cells []string, widths []int) []string {
+	parts := make([][]string, len(widths))
 	high := 1
 	for i, cell := range cells {
 		parts[i] = wrapped(cell, widths[i])
@@ -87,16 +98,13 @@ func columnLines(cells []string, widths []int) []string {
 	for i, w := range widths {
 		for k := range lines {
 			cell := ""
-			if i < len(parts) {
-				if at := k - (high - len(parts[i])); at >= 0 {
-					cell = parts[i][at]
-				}
+			if at := k - (high - len(parts[i])); at >= 0 {
+				cell = parts[i][at]
 			}
-			pad := strings.Repeat(" ", max(0, w-utf8.RuneCountInString(cell)))
 			if i == 0 {
-				lines[k] += cell + pad
+				lines[k] = fmt.Sprintf("%-*s", w, cell)
 			} else {
-				lines[k] += strings.Repeat(" ", textGap) + pad + cell
+				lines[k] += fmt.Sprintf("%*s", columnGap+w, cell)
 			}
 		}
 	}

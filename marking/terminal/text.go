@@ -8,78 +8,91 @@ import (
 	"tuckmark/marking/mark"
 )
 
-// Rules of this file: a report as plain text, for a screen that is so many letters
-// wide. Words wrap; a number is never parted. What has to be looked at begins with "!".
+// Rules of this file. Words wrap between words; a number is never parted. What has to be
+// looked at begins with "!".
 
 const (
-	textIndent = 2  // letters before everything under a heading
-	textGap    = 2  // letters between two columns
-	leastFirst = 16 // letters that a word in the first column keeps, whatever the others need
-	headWidth  = 11 // letters of a head over numbers, before it wraps
-	writeRule  = 30 // letters of a line to write on
+	indent    = "  " // before everything under a heading
+	warning   = "! " // the same before what has to be looked at
+	writeRule = 30   // letters of a line to write on
 )
 
 // pictureNote stands for a picture, which a screen of letters cannot show.
 const pictureNote = "How it lies is drawn in the PDF that `tuckmark sheet` makes."
 
 // Text gives a report as plain text of at most so many letters in a line, or a few
-// more where the numbers of a table need them.
+// more where the numbers of a table need them. Every line ends with a line end.
 func Text(r mark.Report, width int) string {
-	var b strings.Builder
-	paragraph := func(first, rest, text string) {
-		for i, line := range wrapped(text, width-utf8.RuneCountInString(first)) {
-			if i > 0 {
-				first = rest
-			}
-			b.WriteString(first + line + "\n")
-		}
-	}
+	s := screen{width: width}
 	if r.Title != "" {
-		paragraph("", "", r.Title)
+		s.paragraph("", r.Title)
 	}
 	for _, note := range r.Notes {
-		paragraph("", "", note)
+		s.paragraph("", note)
 	}
-	indent := strings.Repeat(" ", textIndent)
-	say := func(all []mark.Sentence) {
-		for _, s := range all {
-			first := indent
-			if s.Warning {
-				first = "! "
-			}
-			text := s.Text
-			if s.Blank {
-				text += " " + strings.Repeat("_", writeRule)
-			}
-			paragraph(first, indent, text)
-		}
+	for _, section := range r.Sections {
+		s.line("")
+		s.section(section)
 	}
-	for _, s := range r.Sections {
-		b.WriteString("\n")
-		paragraph("", "", s.Title)
-		b.WriteString(strings.Repeat("-", min(width, utf8.RuneCountInString(s.Title))) + "\n")
-		for i, t := range s.Tables {
-			if i > 0 {
-				b.WriteString("\n")
-			}
-			if t.Title != "" {
-				paragraph(indent, indent, t.Title)
-			}
-			for _, line := range tableLines(t, width-textIndent) {
-				b.WriteString(strings.TrimRight(indent+line, " ") + "\n")
-			}
-			say(t.Lines)
-		}
-		if len(s.Tables) > 0 && len(s.Lines) > 0 {
-			b.WriteString("\n")
-		}
-		say(s.Lines)
-		if s.Picture != nil {
-			paragraph(indent, indent, pictureNote)
-		}
-	}
-	return b.String()
+	return s.text.String()
 }
+
+// screen is text that is being set.
+type screen struct {
+	text  strings.Builder
+	width int // in letters
+}
+
+func (s *screen) section(section mark.Section) {
+	s.paragraph("", section.Title)
+	s.line(strings.Repeat("-", min(s.width, letters(section.Title))))
+	for i, t := range section.Tables {
+		if i > 0 {
+			s.line("")
+		}
+		if t.Title != "" {
+			s.paragraph(indent, t.Title)
+		}
+		for _, line := range tableLines(t, s.width-letters(indent)) {
+			s.line(indent + line)
+		}
+		s.say(t.Lines)
+	}
+	if len(section.Tables) > 0 && len(section.Lines) > 0 {
+		s.line("")
+	}
+	s.say(section.Lines)
+	if section.Picture != nil {
+		s.paragraph(indent, pictureNote)
+	}
+}
+
+func (s *screen) say(lines mark.Lines) {
+	for _, said := range lines {
+		begin, text := indent, said.Text
+		if said.Warning {
+			begin = warning
+		}
+		if said.Blank {
+			text += " " + strings.Repeat("_", writeRule)
+		}
+		s.paragraph(begin, text)
+	}
+}
+
+// paragraph sets a text in lines, the first behind what it begins with and the others
+// under it.
+func (s *screen) paragraph(begin, text string) {
+	for _, line := range wrapped(text, s.width-letters(begin)) {
+		s.line(begin + line)
+		begin = strings.Repeat(" ", letters(begin))
+	}
+}
+
+func (s *screen) line(text string) { s.text.WriteString(strings.TrimRight(text, " ") + "\n") }
+
+// letters is how many letters wide a text is.
+func letters(text string) int { return utf8.RuneCountInString(text) }
 
 // wrapped parts a text into lines of at most limit letters, between words; a word that
 // is longer has a line of its own. A length with its unit is one word.
@@ -90,7 +103,7 @@ func wrapped(text string, limit int) []string {
 		switch {
 		case *last == "":
 			*last = word
-		case utf8.RuneCountInString(*last)+1+utf8.RuneCountInString(word) <= limit:
+		case letters(*last)+1+letters(word) <= limit:
 			*last += " " + word
 		default:
 			lines = append(lines, word)

@@ -175,10 +175,7 @@ func (s Setter) columns(t mark.Table) (columns, error) {
 // longer than longest mm may be broken.
 func newColumns(t mark.Table, size, longest float64) (set columns, natural float64) {
 	set.size = size
-	n := len(t.Heads)
-	for _, row := range t.Rows {
-		n = max(n, len(row.Cells))
-	}
+	n := t.Columns()
 	set.widths, set.heads = make([]float64, n), make([][]string, n)
 	for _, row := range t.Rows {
 		for i, text := range row.Cells {
