@@ -43,28 +43,6 @@ func TestJoinMarksKeepOffLines(t *testing.T) {
 	}
 }
 
-func TestGluingOrder(t *testing.T) {
-	for _, c := range []struct {
-		name  string
-		cells []Cell
-		want  []Cell
-	}{
-		{"a whole grid, row by row", []Cell{{1, 1}, {0, 1}, {1, 0}, {0, 0}}, []Cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}}},
-		{"both arms of a U", []Cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}}, []Cell{{0, 0}, {1, 0}, {1, 1}, {1, 2}, {0, 2}}},
-		{"from the right", []Cell{{0, 1}, {1, 0}, {1, 1}}, []Cell{{0, 1}, {1, 1}, {1, 0}}},
-		{"what hangs together with nothing comes last", []Cell{{0, 0}, {2, 2}, {0, 1}}, []Cell{{0, 0}, {0, 1}, {2, 2}}},
-		{"none", nil, nil},
-	} {
-		assert.Equal(t, c.want, gluingOrder(c.cells), c.name)
-	}
-	u := NewSheet(nil, Grid{Rows: 2, Columns: 3, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, []Cell{{0, 0}, {0, 2}, {1, 0}, {1, 1}, {1, 2}})
-	u.FindJoins(1)
-	assert.True(t, u.Slips(), "the second arm goes under its foot")
-	whole := NewSheet(nil, Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, []Cell{{0, 0}, {0, 1}, {1, 0}, {1, 1}})
-	whole.FindJoins(1)
-	assert.False(t, whole.Slips())
-}
-
 // A join mark with its number has room in half the narrowest overlap that paper takes.
 func TestJoinMarkFitsTheNarrowestOverlap(t *testing.T) {
 	_, err := paper.All()[0].WithOverlap(8.9)

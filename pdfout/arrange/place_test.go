@@ -219,3 +219,64 @@ func BenchmarkPlace(b *testing.B) {
 		})
 	}
 }
+
+// The least number of pages is taken, even where some placings of the grid print
+// too many: 9 x 9 placings are counted here, one by one.
+func TestGridPrintsTheLeast(t *testing.T) {
+	t.Parallel()
+	m := sample.Sail(69_579)
+	m.Marks = append(m.Marks, sample.Edge(mark.Stitch, "", m.Outline[0], m.Outline[2]))
+	p := NewPiece(m)
+	window := plane.Point{X: paper.All()[0].Window().Width(), Y: paper.All()[0].Window().Height()}
+	page := Grid{Window: window, Overlap: 10}
+	best, exact := place(p, page)
+	require.True(t, exact)
+	g := page.over(p, plane.Point{})
+	least, most := math.MaxInt, 0
+	slack := g.box().Max.Sub(g.origin).Sub(p.Room())
+	for x := 0.1; x < 1; x += 0.1 {
+		for y := 0.1; y < 1; y += 0.1 {
+			g.origin = p.Bounds.Min.Sub(plane.Point{X: 2 + x*slack.X, Y: 2 + y*slack.Y})
+			found, _ := g.crossed(p.Lines)
+			least, most = min(least, len(found)), max(most, len(found))
+		}
+	}
+	require.Greater(t, most, 2000, "a placing prints too many")
+	assert.LessOrEqual(t, len(best.cells), least)
+}
+
+// A line that would run along the middle of the sheet, where the join of two
+// columns is, is kept off the join.
+func TestGridKeepsOffLines(t *testing.T) {
+	window := plane.Point{X: 190, Y: 250}
+	m := sample.Rectangle("p", "P", 300, 200)
+	m.Marks = append(m.Marks, sample.Edge(mark.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
+	p := NewPiece(m)
+	best, exact := place(p, Grid{Window: window, Overlap: 10})
+	assert.True(t, exact)
+	assert.Len(t, best.cells, 2)
+	g := best.grid
+	assert.Zero(t, tenderOf(p.Lines).alongJoins(g), "mm of line along a join")
+	// Nothing of the piece falls out of the grid.
+	assert.True(t, g.box().Holds(p.Bounds.Grown(2-1e-9).Min) && g.box().Holds(p.Bounds.Grown(2-1e-9).Max))
+}
+
+// A line that rises by 1 in 60, or runs by that, counts as running along a join; one
+// of 1 in 40 does not.
+func TestWhatRunsAlongAJoin(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		to         plane.Point
+		up, across int
+	}{
+		{"straight up", plane.Point{Y: 120}, 1, 0},
+		{"nearly up", plane.Point{X: 2, Y: 120}, 1, 0},
+		{"less nearly up", plane.Point{X: 3, Y: 120}, 0, 0},
+		{"nearly across", plane.Point{X: 120, Y: -2}, 0, 1},
+		{"less nearly across", plane.Point{X: 120, Y: -3}, 0, 0},
+	} {
+		found := tenderOf([]Line{NewLine(mark.Cut, "", plane.Path{{}, c.to})})
+		assert.Len(t, found.up, c.up, c.name)
+		assert.Len(t, found.across, c.across, c.name)
+	}
+}

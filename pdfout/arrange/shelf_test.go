@@ -8,9 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 )
 
@@ -102,14 +100,27 @@ func TestPackUsesRoom(t *testing.T) {
 	assert.True(t, sheets[0].Pieces[1].Turned)
 }
 
-// A card too large for a page keeps its pages to itself as well.
-func TestALargeCardSharesNoPage(t *testing.T) {
-	card := sample.Rectangle("card", "Card", 60, 400)
-	card.Card = true
-	laid := Arrange(Set{Pieces: []mark.Marking{card, sample.Rectangle("a", "A", 60, 80), sample.Rectangle("b", "B", 60, 80)}}, paper.All()[0])
-	for _, s := range laid.Sheets {
-		for _, p := range s.Pieces {
-			assert.True(t, p.Name != "Card" || len(s.Pieces) == 1, "%v", s.Names())
-		}
+// manyPoints are n small pieces whose outlines have 2,000 points each. The
+// twelfth on a page would leave no room for its check square, so that every
+// piece is tried on every page.
+func manyPoints(n int) []Piece {
+	var small []Piece
+	for i := range n {
+		m := sample.Wave(fmt.Sprint(i), 34-float64(i%7)/10, 29-float64(i%5)/10, 2000)
+		small = append(small, NewPiece(m))
+	}
+	return small
+}
+
+func benchmarkPack(b *testing.B, n int) {
+	small := manyPoints(n)
+	window := plane.Point{X: 194.7, Y: 248.2}
+	for b.Loop() {
+		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		require.NotEmpty(b, sheets)
 	}
 }
+
+func BenchmarkPack50(b *testing.B) { benchmarkPack(b, 50) }
+
+func BenchmarkPack200(b *testing.B) { benchmarkPack(b, 200) }

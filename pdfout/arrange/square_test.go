@@ -1,15 +1,18 @@
 package arrange
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/text"
 )
 
 // A check square lies in the larger of two pieces that leave no room beside them, even
@@ -32,22 +35,41 @@ func TestCheckSquareLiesInTheLargestPiece(t *testing.T) {
 	assert.Equal(t, all[0].corner, places.find(&s, s.Field, Cell{}), "it takes the first")
 }
 
-// A line that rises by 1 in 60, or runs by that, counts as running along a join; one
-// of 1 in 40 does not.
-func TestWhatRunsAlongAJoin(t *testing.T) {
-	for _, c := range []struct {
-		name       string
-		to         plane.Point
-		up, across int
-	}{
-		{"straight up", plane.Point{Y: 120}, 1, 0},
-		{"nearly up", plane.Point{X: 2, Y: 120}, 1, 0},
-		{"less nearly up", plane.Point{X: 3, Y: 120}, 0, 0},
-		{"nearly across", plane.Point{X: 120, Y: -2}, 0, 1},
-		{"less nearly across", plane.Point{X: 120, Y: -3}, 0, 0},
-	} {
-		found := tenderOf([]Line{NewLine(mark.Cut, "", plane.Path{{}, c.to})})
-		assert.Len(t, found.up, c.up, c.name)
-		assert.Len(t, found.across, c.across, c.name)
+// On a page full of lines the check square crosses as few as it can.
+func TestCheckSquareOnAFullPage(t *testing.T) {
+	m := sample.Rectangle("p", "P", 180, 240)
+	for x := 10.0; x < 180; x += 10 {
+		if x != 120 && x != 130 { // one gap, 30 mm wide: too narrow to be free
+			m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
+		}
 	}
+	sheets := Arrange(Set{Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
+	s := &sheets[0]
+	s.Letter(length.Inch)
+	require.Len(t, s.Squares, 1)
+	low := s.Squares[Cell{}].Sub(paper.All()[0].Window().Min)
+	room := text.Upright(plane.Box{Min: low, Max: low.Add(plane.Point{X: 25.4, Y: 25.4})})
+	assert.LessOrEqual(t, NewField(s.Pieces).Crossings(room, 100), 1)
+	for _, v := range []float64{s.Squares[Cell{}].X, s.Squares[Cell{}].Y} {
+		steps := v / (6 * 25.4 / 72)
+		assert.InDelta(t, math.Round(steps), steps, 1e-9, "on whole dots of a printer")
+	}
+}
+
+// Where a page is so full that the check square crosses lines, it still keeps
+// off text.
+func TestCheckSquareKeepsOffText(t *testing.T) {
+	m := sample.Rectangle("p", "P", 180, 240)
+	for x := 10.0; x < 180; x += 10 {
+		if x != 120 && x != 130 { // the one gap, which text lies in
+			m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 240}))
+		}
+	}
+	s := &Arrange(Set{Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets[0]
+	low := s.Pieces[0].Bounds.Min
+	words := text.Upright(plane.Box{Min: low.Add(plane.Point{X: 111}), Max: low.Add(plane.Point{X: 139, Y: 240})})
+	s.Field.Take(words)
+	s.Letter(length.Inch)
+	corner := s.Squares[Cell{}].Sub(paper.All()[0].Window().Min)
+	assert.False(t, text.Upright(plane.Box{Min: corner, Max: corner.Add(plane.Point{X: 25.4, Y: 25.4})}).Meets(words))
 }
