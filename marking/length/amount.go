@@ -3,7 +3,6 @@ package length
 import (
 	"encoding/json"
 	"math"
-	"strconv"
 	"strings"
 )
 
@@ -17,10 +16,9 @@ import (
 
 // Amount is a length, with what a ruler shows of it: to 1/16 in or to 1 mm.
 type Amount struct {
-	MM float64 // as it was worked out
-
-	Unit  Unit
-	Steps float64 // a whole number of the ruler's smallest steps
+	MM    float64 // as it was worked out
+	Unit  Unit    // of the ruler
+	Steps float64 // what the ruler shows: a whole number of its smallest steps
 	up    bool    // less would not do: it was rounded up
 	named string  // a length that somebody chose, as it may have been written
 }
@@ -104,7 +102,7 @@ func (a Amount) String() string {
 	if a.named != "" {
 		return a.named
 	}
-	return read(a.Unit, a.Steps)
+	return a.Unit.printSteps(a.Steps)
 }
 
 // Foreign reports whether it was chosen in the other system, and is repeated so.
@@ -121,14 +119,6 @@ func (a Amount) Bare() string {
 	return Bare(a.String())
 }
 
-// read gives a whole number of a ruler's smallest steps; one below 0 has its sign.
-func read(u Unit, steps float64) string {
-	if steps < 0 {
-		return "-" + u.printSteps(-steps)
-	}
-	return u.printSteps(steps)
-}
-
 // Both gives the length in the file's unit and, in brackets, in the other system:
 // "2 1/8 in (54 mm)".
 func (a Amount) Both() string { return a.InUnit() + " (" + a.Other() + ")" }
@@ -137,11 +127,13 @@ func (a Amount) Both() string { return a.InUnit() + " (" + a.Other() + ")" }
 // the other system.
 func (a Amount) InUnit() string {
 	if a.Foreign() {
-		return read(a.Unit, a.Steps)
+		return a.Unit.printSteps(a.Steps)
 	}
 	return a.String()
 }
 
+// Other gives the length in the other system, converted from what was worked out: in inches,
+// or in millimetres where the file is in inches. One that was chosen in that is repeated.
 func (a Amount) Other() string {
 	if a.Foreign() {
 		return a.named
@@ -151,87 +143,18 @@ func (a Amount) Other() string {
 		other = Millimetre
 	}
 	if a.up {
-		return read(other, stepsUp(a.MM/other.Ruler()))
+		return other.AtLeast(a.MM).String()
 	}
-	return read(other, nearestStep(a.MM/other.Ruler()))
+	return other.Amount(a.MM).String()
 }
 
 // MarshalJSON gives the length in mm, to a hundredth, and as it is printed.
 func (a Amount) MarshalJSON() ([]byte, error) {
-	return json.Marshal(struct {
-		MM      float64 `json:"mm"`
-		Printed string  `json:"printed"`
-	}{Hundredth(a.MM), a.String()})
+	return json.Marshal(asData{Hundredth(a.MM), a.String()})
 }
 
-// Hundredth rounds a number to two decimals, with no sign at 0.
-func Hundredth(v float64) float64 {
-	return math.Round(v*100)/100 + 0
-}
-
-// Bare takes the unit off a printed length: "2 1/8".
-func Bare(printed string) string {
-	number, unit, found := strings.Cut(printed, " ")
-	for found {
-		if _, known := unitNamed(unit); known {
-			break
-		}
-		var more string
-		more, unit, found = strings.Cut(unit, " ")
-		number += " " + more
-	}
-	return number
-}
-
-// sameFactor bounds how far a factor may lie off a plain fraction and still be that: no
-// more than what was rounded when somebody worked it out to four decimals.
-const sameFactor = 5e-5
-
-// Factor prints how many times as long something is: "2", "1 1/3" or "1.53".
-func Factor(v float64) string {
-	for _, parts := range []float64{1, 2, 3, 4, 8} {
-		if n := math.Round(v * parts); math.Abs(n/parts-v) < sameFactor {
-			return Bare(inchFraction(n / parts * Inch.MM()))
-		}
-	}
-	return strconv.FormatFloat(Hundredth(v), 'f', -1, 64)
-}
-
-// Hair is how far, in mm, a line may lie off a step of the ruler and still be read as
-// lying on it: 1/128 in, half of what can be ruled (common practice).
-const Hair = 25.4 / 128
-
-// off is how far a length lies beyond what a ruler shows of it.
-func (a Amount) off() float64 { return a.MM - a.Steps*a.Unit.Ruler() }
-
-// IsOff reports whether it lies off that by more than a hair.
-func (a Amount) IsOff() bool { return math.Abs(a.off()) >= Hair }
-
-// Reading gives a place as it is found on a ruler: "2 3/8", or "2 3/8 + 1/64".
-func (a Amount) Reading() string {
-	steps := a.Steps
-	if !a.IsOff() {
-		return Bare(read(a.Unit, steps))
-	}
-	off, fine, sign := a.off(), Inch.MM()/64, "+"
-	if a.Unit != Inch {
-		fine = 0.1
-	}
-	if off < 0 {
-		sign = "-"
-	}
-	rest := math.Round(math.Abs(off)/fine) * fine
-	printed := strconv.FormatFloat(math.Round(rest/a.Unit.MM()*1000)/1000, 'f', -1, 64)
-	if a.Unit == Inch {
-		printed = Bare(inchFraction(rest))
-	}
-	return Bare(read(a.Unit, steps)) + " " + sign + " " + printed
-}
-
-// AsRead returns the place as it is found on a ruler, in print as well.
-func (a Amount) AsRead() Amount {
-	if a.IsOff() {
-		a.named = a.Reading() + " " + a.Unit.String()
-	}
-	return a
+// asData is a length as scripts read it.
+type asData struct {
+	MM      float64 `json:"mm"`
+	Printed string  `json:"printed"`
 }

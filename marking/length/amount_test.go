@@ -70,18 +70,6 @@ func TestAmountsAsData(t *testing.T) {
 	}
 }
 
-func TestFactorsInPrint(t *testing.T) {
-	for _, c := range []struct {
-		v    float64
-		want string
-	}{
-		{1, "1"}, {2, "2"}, {1.5, "1 1/2"}, {1.25, "1 1/4"}, {2.75, "2 3/4"}, {4.0 / 3, "1 1/3"}, {1.3333, "1 1/3"}, {1.375, "1 3/8"},
-		{1.53, "1.53"}, {1.5321, "1.53"}, {1.2, "1.2"}, {1.333, "1.33"}, {20, "20"},
-	} {
-		assert.Equal(t, c.want, Factor(c.v), "%g", c.v)
-	}
-}
-
 // steps parses a length in print into steps of its ruler: 1/16 in or 1 mm.
 func steps(t require.TestingT, unit Unit, printed string) int {
 	mm, err := Parse(printed, unit)

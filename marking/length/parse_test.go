@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-func TestParseLength(t *testing.T) {
+func TestParse(t *testing.T) {
 	const inch = 25.4 // mm exactly (international inch, 1959)
 	tests := []struct {
 		name string
@@ -58,7 +58,7 @@ func TestParseLength(t *testing.T) {
 
 // The values of the fractions of one letter are those of the Unicode Character
 // Database (numeric value and compatibility decomposition).
-func TestParseLengthKnowsEveryFractionOfOneLetter(t *testing.T) {
+func TestParseKnowsEveryFractionOfOneLetter(t *testing.T) {
 	values := map[rune]float64{
 		0xbc: 1. / 4, 0xbd: 1. / 2, 0xbe: 3. / 4,
 		0x2150: 1. / 7, 0x2151: 1. / 9, 0x2152: 1. / 10, 0x2153: 1. / 3, 0x2154: 2. / 3,
@@ -77,7 +77,7 @@ func TestParseLengthKnowsEveryFractionOfOneLetter(t *testing.T) {
 	}
 }
 
-func TestParseLengthSaysWhatIsWrong(t *testing.T) {
+func TestParseSaysWhatIsWrong(t *testing.T) {
 	const general = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	tests := []struct{ name, in, want string }{
 		{"empty", "", "the length is empty" + general},
@@ -121,7 +121,7 @@ func TestParseLengthSaysWhatIsWrong(t *testing.T) {
 	}
 }
 
-func FuzzParseLength(f *testing.F) {
+func FuzzParse(f *testing.F) {
 	for _, s := range []string{"2 1/8", "2⅛ in", "-1/2", "−3.5cm", "54 mm", `1"`, "1,5", "2-1/8", "3/0", "99999999999999999999", "5 yd", "½", "1⁄2″", ""} {
 		f.Add(s)
 	}

@@ -2,7 +2,6 @@ package length
 
 import (
 	"encoding/json"
-	"strconv"
 )
 
 // Rules of this file. Cloth and trimmings are bought to the next 1/8 yd, rounded up
@@ -15,10 +14,10 @@ type Purchase struct {
 }
 
 const (
-	eighthYard   = 36 * 25.4 / 8 // mm
-	fiveCentis   = 50.0          // mm
-	inMetres     = 1000.0        // mm
 	eighthsAYard = 8
+	eighthYard   = 36 * 25.4 / eighthsAYard // mm
+	fiveCentis   = 50.0                     // mm
+	inMetres     = 1000.0                   // mm
 )
 
 // Buy returns what is bought of a length in mm.
@@ -44,11 +43,11 @@ func (p Purchase) Both() string {
 }
 
 func (p Purchase) yards() string {
-	return Bare(inchFraction(upTo(eighthYard, p.MM)/eighthYard/eighthsAYard*Inch.MM())) + " yd"
+	return mixed(stepsUp(p.MM/eighthYard), eighthsAYard) + " yd"
 }
 
 func (p Purchase) metres() string {
-	return strconv.FormatFloat(upTo(fiveCentis, p.MM)/inMetres, 'f', -1, 64) + " m"
+	return decimal(upTo(fiveCentis, p.MM)/inMetres) + " m"
 }
 
 // upTo returns a length rounded up to whole steps, both in mm.
@@ -56,8 +55,5 @@ func upTo(step, mm float64) float64 { return stepsUp(mm/step) * step }
 
 // MarshalJSON gives what is bought, in mm to a hundredth, and as it is asked for.
 func (p Purchase) MarshalJSON() ([]byte, error) {
-	return json.Marshal(struct {
-		MM      float64 `json:"mm"`
-		Printed string  `json:"printed"`
-	}{Hundredth(upTo(p.unit.Either(eighthYard, fiveCentis), p.MM)), p.String()})
+	return json.Marshal(asData{Hundredth(upTo(p.unit.Either(eighthYard, fiveCentis), p.MM)), p.String()})
 }
