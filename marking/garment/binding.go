@@ -61,10 +61,7 @@ func squareStep(u length.Unit) float64 { return u.Either(length.Inch.MM(), lengt
 func (j joiner) binding(s source.BindingSpec) Binding {
 	b := Binding{
 		Key: s.Key, Fold: s.Fold.V, Courses: j.courses(s.Along), place: s.Place,
-		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Joins: 1,
-	}
-	if s.Joins.Given() {
-		b.Joins = s.Joins.V
+		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Joins: s.Joins.Or(1),
 	}
 	if s.Joining.Given() {
 		b.Joining = j.Unit.Amount(s.Joining.V)

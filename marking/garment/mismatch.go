@@ -3,6 +3,7 @@ package garment
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"tuckmark/marking/length"
@@ -78,26 +79,18 @@ func (s SeamSide) is() string {
 // AllowancesDiffer says that the allowances of the two sides differ, where each side has
 // one; nothing where they do not.
 func (s Seam) AllowancesDiffer(say func(length.Amount) string) string {
-	a, b, differ := s.allowances()
-	if !differ {
+	a, oneA := s.Sides[0].allowance()
+	b, oneB := s.Sides[1].allowance()
+	if !oneA || !oneB || math.Abs(a-b) <= piece.SamePoint {
 		return ""
 	}
-	return fmt.Sprintf("the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn", say(s.Within.Unit.Chosen(a)), say(s.Within.Unit.Chosen(b)))
+	chosen := s.Within.Unit.Chosen
+	return fmt.Sprintf("the allowances of its two sides differ, %s and %s: the cut edges do not lie on each other when it is sewn", say(chosen(a)), say(chosen(b)))
 }
 
-// allowances returns the allowances of the two sides where each has one, and reports
-// whether they differ.
-func (s Seam) allowances() (a, b float64, differ bool) {
-	one := func(side SeamSide) (float64, bool) {
-		first := side.Courses[0].drawn().Allowance
-		for _, c := range side.Courses {
-			if math.Abs(c.drawn().Allowance-first) > piece.SamePoint {
-				return 0, false
-			}
-		}
-		return first, true
-	}
-	a, oneA := one(s.Sides[0])
-	b, oneB := one(s.Sides[1])
-	return a, b, oneA && oneB && math.Abs(a-b) > piece.SamePoint
+// allowance returns the allowance of a side in mm; one is false where its edges have
+// several.
+func (s SeamSide) allowance() (mm float64, one bool) {
+	mm = s.Courses[0].drawn().Allowance
+	return mm, !slices.ContainsFunc(s.Courses, func(c Course) bool { return math.Abs(c.drawn().Allowance-mm) > piece.SamePoint })
 }

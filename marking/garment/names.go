@@ -70,37 +70,43 @@ func checkNamed(names []source.Text, spec *source.Spec, may mayName, found *piec
 			continue
 		}
 		// The name of the piece may have points too; the one that is there was meant.
-		p, edge, _ := splitName(name.V, func(piece, _ string) bool { return spec.Piece(piece) != nil })
-		var pieces, edges []string
-		isLine := false
-		for _, ps := range spec.Pieces {
-			pieces = append(pieces, ps.Key)
-			if ps.Key != p {
-				continue
-			}
-			for _, e := range ps.Edges {
-				edges = append(edges, e.Key)
-			}
-			for _, l := range ps.Lines {
-				isLine = isLine || l.Key == edge
-				if may == edgesAndLines {
-					edges = append(edges, l.Key)
-				}
-			}
-		}
+		key, edge, isPiece := splitName(name.V, func(piece, _ string) bool { return spec.Piece(piece) != nil })
 		switch {
 		case !strings.Contains(name.V, "."):
 			found.Add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
-		case edges == nil:
-			found.Add(name.Place, piece.Meant(p, pieces), "there is no piece %q", p)
+		case !isPiece:
+			found.Add(name.Place, piece.Meant(key, pieceKeys(spec)), "there is no piece %q", key)
 		case may == edgesAndLines:
-			found.Add(name.Place, piece.Meant(edge, edges), "there is no edge or line %q in the piece %q", edge, p)
-		case isLine:
-			found.Add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, p)
+			found.Add(name.Place, piece.Meant(edge, keysOf(spec.Piece(key), may)), "there is no edge or line %q in the piece %q", edge, key)
+		case spec.HasCourse(key, edge):
+			found.Add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, key)
 		default:
-			found.Add(name.Place, piece.Meant(edge, edges), "there is no edge %q in the piece %q", edge, p)
+			found.Add(name.Place, piece.Meant(edge, keysOf(spec.Piece(key), may)), "there is no edge %q in the piece %q", edge, key)
 		}
 	}
+}
+
+// pieceKeys lists the keys of all pieces.
+func pieceKeys(spec *source.Spec) []string {
+	var keys []string
+	for _, p := range spec.Pieces {
+		keys = append(keys, p.Key)
+	}
+	return keys
+}
+
+// keysOf lists what of a piece may be named.
+func keysOf(p *source.PieceSpec, may mayName) []string {
+	var keys []string
+	for _, e := range p.Edges {
+		keys = append(keys, e.Key)
+	}
+	if may == edgesAndLines {
+		for _, l := range p.Lines {
+			keys = append(keys, l.Key)
+		}
+	}
+	return keys
 }
 
 // checkOnce looks whether an edge is named twice, and tells it once.

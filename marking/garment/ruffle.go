@@ -68,16 +68,10 @@ func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJo
 
 // ruffle works out a ruffle; where its strips cannot be, that is noted.
 func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
-	or := func(l source.Length, otherwise float64) length.Amount {
-		if l.Given() {
-			return j.Unit.AtLeast(l.V)
-		}
-		return j.Unit.AtLeast(otherwise)
-	}
 	r := Ruffle{
 		Key: s.Key, Fullness: s.Fullness.V, Courses: j.courses(s.Along), Round: s.Round, place: s.Place,
-		Depth: or(s.Depth, 0), Hem: or(s.Hem, 0), Turn: or(s.Turn, 0),
-		Seam: or(s.Seam, j.spec.Allowance.V), Joining: or(s.Joining, usualJoining(j.Unit)),
+		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
+		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
 	}
 	r.Edge = j.together(r.Courses)
 	r.Length = r.Edge.By(r.Fullness)

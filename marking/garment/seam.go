@@ -50,11 +50,8 @@ const metricTolerance = 1.5
 // seam works out a seam.
 func (j joiner) seam(s source.SeamSpec) Seam {
 	seam := Seam{
-		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(j.Unit.Either(seamTolerance, metricTolerance)),
+		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(s.Within.Or(j.Unit.Either(seamTolerance, metricTolerance))),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
-	}
-	if s.Within.Given() {
-		seam.Within = j.Unit.Chosen(s.Within.V)
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))

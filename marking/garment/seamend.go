@@ -117,46 +117,40 @@ func laid(first, second [2]sewnEnd, off length.Amount) []SeamEnd {
 }
 
 // pastBy returns which side runs past the other by a length: neither where it is read as
-// nothing.
+// nothing, or is nothing.
 func pastBy(mm float64, read length.Amount) int {
-	if read.Steps == 0 {
-		return 0
-	}
-	return sign(mm)
-}
-
-// sign is 1 for a length above 0, -1 for one below, and 0 for one that is nothing.
-func sign(mm float64) int {
 	switch {
-	case mm > piece.Rounding:
+	case read.Steps == 0 || math.Abs(mm) <= piece.Rounding:
+		return 0
+	case mm > 0:
 		return 1
-	case mm < -piece.Rounding:
-		return -1
 	}
-	return 0
+	return -1
 }
 
 // meetBetter reports whether the first way of laying two edges is the likelier one:
 // more neighbours of one name meet, or else the lines bend less, or else the cut edges
 // miss each other less.
 func meetBetter(a, b []SeamEnd) bool {
-	for _, amiss := range []func(SeamEnd) float64{
-		func(e SeamEnd) float64 {
-			if e.Alike() {
-				return 0
-			}
-			return 1
-		},
-		func(e SeamEnd) float64 { return math.Abs(e.Bend) },
-		func(e SeamEnd) float64 { return e.CutJog.MM },
-	} {
-		sum := 0.0
-		for i := range a {
-			sum += amiss(a[i]) - amiss(b[i])
-		}
-		if math.Abs(sum) > piece.Rounding {
-			return sum < 0
+	of, than := amiss(a), amiss(b)
+	for i := range of {
+		if math.Abs(of[i]-than[i]) > piece.Rounding {
+			return of[i] < than[i]
 		}
 	}
 	return false
+}
+
+// amiss returns what speaks against laying two edges so, the weightiest first: how many
+// ends have neighbours of two names, by how much the lines bend at them together, and by
+// how much the cut edges miss each other.
+func amiss(ends []SeamEnd) (sum [3]float64) {
+	for _, e := range ends {
+		if !e.Alike() {
+			sum[0]++
+		}
+		sum[1] += math.Abs(e.Bend)
+		sum[2] += e.CutJog.MM
+	}
+	return sum
 }

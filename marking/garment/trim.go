@@ -71,17 +71,8 @@ func (c TrimCorner) Square() bool { return math.Abs(c.Turn-90) < sameTurn }
 // trim works out a trim.
 func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
-		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: 1, Courses: j.courses(s.Along),
-		Joins: 1, JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)), place: s.Place,
-	}
-	if s.Fullness.Given() {
-		t.Fullness = s.Fullness.V
-	}
-	if s.Joins.Given() {
-		t.Joins = s.Joins.V
-	}
-	if s.JoinTakes.Given() {
-		t.JoinTakes = j.Unit.AtLeast(s.JoinTakes.V)
+		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: s.Fullness.Or(1), Courses: j.courses(s.Along),
+		Joins: s.Joins.Or(1), JoinTakes: j.Unit.AtLeast(s.JoinTakes.Or(2 * usualJoining(j.Unit))), place: s.Place,
 	}
 	t.Line = j.together(t.Courses)
 	t.Gathered = t.Line.By(t.Fullness)

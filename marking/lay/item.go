@@ -32,9 +32,13 @@ type item struct {
 // isLaid reports whether there is anything to be laid.
 func (i item) isLaid() bool { return i.count > 0 && math.Abs(i.outline.Area()) >= piece.LeastArea }
 
+// alongGrain bounds the sine of the angle between the grain and a fold that runs along
+// it: half a degree, more than a drawing is off by chance.
+const alongGrain = 0.0087
+
 // foldsAlongGrain reports whether the fold runs along the grain.
 func (i item) foldsAlongGrain() bool {
-	return math.Abs(i.foldDirection().Cross(i.grain)) <= piece.AlongGrain
+	return math.Abs(i.foldDirection().Cross(i.grain)) <= alongGrain
 }
 
 // foldDirection is the direction of the fold, of length 1, with the piece to the right
@@ -57,35 +61,13 @@ func (i item) foldDirection() plane.Point {
 // together. Its fold runs along the cloth, or its grain where there is none or the two
 // are not the same.
 func (i item) opened() *pose {
-	along := i.grain
-	outline := i.outline
-	if i.fold != nil {
-		outline = i.wholeOutline()
-		if i.foldsAlongGrain() {
-			along = i.foldDirection()
-		}
+	if i.fold == nil {
+		return newPose(i.name, i.outline, i.grain)
 	}
-	return newPose(i.name, outline, along)
-}
-
-// wholeOutline returns the outline of the whole of a piece of which the half is drawn.
-// What lies between the ends of the fold comes to lie within it.
-func (i item) wholeOutline() plane.Path {
-	ring := i.outline[:len(i.outline)-1]
-	nearest := func(to plane.Point) int {
-		best := 0
-		for k, q := range ring {
-			if q.Distance(to) < ring[best].Distance(to) {
-				best = k
-			}
-		}
-		return best
-	}
-	// With the piece to its right the fold runs against the outline.
 	along := i.foldDirection()
-	from, to := nearest(i.fold[0]), nearest(i.fold[1])
-	if i.fold[1].Sub(i.fold[0]).Dot(along) < 0 {
-		from, to = to, from
+	whole := piece.WholeOutline(i.outline, i.fold[0], along.Left().Mul(-1))
+	if !i.foldsAlongGrain() {
+		along = i.grain
 	}
-	return piece.BothHalves(i.outline, from, to, i.fold[0], along.Left())
+	return newPose(i.name, whole, along)
 }

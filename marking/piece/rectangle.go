@@ -15,7 +15,7 @@ func (p *Piece) TornWhole() (outline plane.Path, torn bool) {
 	outline = p.Flat.Outline.Path
 	if axis := p.EdgeOnFold(); axis >= 0 && isRectangle(outline) {
 		edge := p.FlatEdge(axis)
-		outline = wholeOutline(outline, edge[0], Inward(edge))
+		outline = WholeOutline(outline, edge[0], Inward(edge))
 	}
 	if isRectangle(outline) && squareTo(outline, p.Flat.Grain.Direction) {
 		return outline, true

@@ -134,5 +134,5 @@ func (r Ring) opened(axis int, origin, out plane.Point) Ring {
 	for _, edge := range slices.Backward(slices.Clone(edges)) {
 		edges = append(edges, edge)
 	}
-	return Ring{BothHalves(r.Path, beyond%len(r.Edges), first, origin, out), edges}
+	return Ring{bothHalves(r.Path, beyond%len(r.Edges), first, origin, out), edges}
 }

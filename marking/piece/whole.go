@@ -30,7 +30,7 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 		}
 	}
 	m.Marks = whole
-	m.Outline = wholeOutline(m.Outline, origin, out)
+	m.Outline = WholeOutline(m.Outline, origin, out)
 	return m
 }
 
@@ -43,9 +43,9 @@ func Directed(role mark.Role, image plane.Path) plane.Path {
 	return image
 }
 
-// wholeOutline returns the outline of both halves of a piece from that of one,
+// WholeOutline returns the outline of both halves of a piece from that of one,
 // which ends on the line through origin, square to out.
-func wholeOutline(half plane.Path, origin, out plane.Point) plane.Path {
+func WholeOutline(half plane.Path, origin, out plane.Point) plane.Path {
 	on := func(q plane.Point) bool { return q.Sub(origin).Dot(out) < SamePoint }
 	n := len(half) - 1
 	start := slices.IndexFunc(half[:n], func(q plane.Point) bool { return !on(q) })
@@ -64,14 +64,14 @@ func wholeOutline(half plane.Path, origin, out plane.Point) plane.Path {
 	if back < 0 {
 		return half
 	}
-	return BothHalves(half, leave, back, origin, out)
+	return bothHalves(half, leave, back, origin, out)
 }
 
-// BothHalves returns the outline of both halves of a piece from that of one, which ends
+// bothHalves returns the outline of both halves of a piece from that of one, which ends
 // on the line through origin, square to out: from where it leaves that to where it
 // comes back, both numbers of its points. What lies between those on the line comes to
 // lie within the whole.
-func BothHalves(half plane.Path, leave, back int, origin, out plane.Point) plane.Path {
+func bothHalves(half plane.Path, leave, back int, origin, out plane.Point) plane.Path {
 	n := len(half) - 1
 	open := slices.Concat(half[leave:n], half[:leave+1])[:(back-leave+n-1)%n+2]
 	whole := slices.Concat(open, open.Mirrored(origin, out)[1:])

@@ -33,7 +33,7 @@ func TestOutlineOfAWholePiece(t *testing.T) {
 		half := append(append(plane.Path{}, ring[first:]...), ring[:first]...)
 		half = append(half, half[0])
 
-		whole := wholeOutline(half, origin, out)
+		whole := WholeOutline(half, origin, out)
 		require.Equal(t, whole[0], whole[len(whole)-1], "closed")
 		require.InDelta(t, 2*half.Area(), whole.Area(), 1e-6*half.Area(), "twice the half, counter-clockwise")
 		for _, q := range whole {

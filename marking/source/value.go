@@ -21,6 +21,14 @@ func GivenAt[T any](v T, at fault.Place) Value[T] { return Value[T]{V: v, Place:
 // Given reports whether the value was given at all.
 func (v Value[T]) Given() bool { return v.given }
 
+// Or returns the value, or another one where it was not given.
+func (v Value[T]) Or(otherwise T) T {
+	if v.given {
+		return v.V
+	}
+	return otherwise
+}
+
 // What most values of a file are.
 type (
 	Text   = Value[string]
