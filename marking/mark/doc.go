@@ -1,0 +1,22 @@
+// Package mark is all that paper and screen may know of a pattern: lines with a role and a
+// name, and figures as they are printed.
+//
+// What comes in is made by the rooms above it: sheet and gauge make markings, figures makes
+// a report. It goes out as it is to whatever draws or prints. Nothing is worked out here.
+//
+// Drawing knows roles, not sewing: of a tuck there is a name in the line key and nothing
+// more. Whether two lines are drawn alike is decided by their roles alone; a line that is
+// to be drawn as none is yet gets a role of its own, and a pen in pdfout.
+//
+//	role.go     what a line is for
+//	mark.go     one line
+//	marking.go  the lines of one sheet, gauge or form, and what is written with them
+//	report.go   the figures: tables, sentences, pictures
+//
+// Decided here:
+//
+//   - A pricked line is one mark, and the points of its path are its dots: so a sheet has
+//     as many marks as lines, however closely they are pricked.
+//   - Lengths are in mm where something is drawn, and words where something is read:
+//     nobody behind this room rounds a length that is printed.
+package mark

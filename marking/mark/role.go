@@ -1,0 +1,47 @@
+package mark
+
+// Role says what a line is for, and with that how it is drawn. Drawing knows nothing else
+// of it.
+type Role int
+
+// The roles, in the order in which the line key lists them.
+const (
+	Cut        Role = iota // the cut outline, edge by edge
+	FoldEdge               // an edge of the outline that lies on the fold of the cloth
+	Stitch                 // where a seam is sewn or lace is laid
+	Fold                   // a hem or placket is folded here
+	Centre                 // a centre line inside the piece
+	TuckFold               // the crease of a tuck
+	TuckStitch             // the stitching of a tuck
+	TuckEnd                // tucks are stitched as far as this
+	PleatFold              // the crease of a pleat
+	Placement              // something is laid to this: the crease of a pleat
+	Arrow                  // which way a pleat is folded, from crease to placement
+	Notch                  // a short mark across an edge, matched with another
+	Grain                  // the direction of the cloth's threads
+	BlockEdge              // an edge of the cloth as it is torn, before anything is cut
+	Cross                  // a cross on the centre line, to be laid on one on the cloth
+	Match                  // a short mark at an edge, laid on the same one of another sheet
+	Window                 // an opening that is cut in a template
+	Prick                  // where a line is pricked through: the points of its path, two or more, are the places
+	roleCount
+)
+
+var roleNames = [roleCount]string{
+	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
+	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
+	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
+	"match mark", "window to be cut", "prick here",
+}
+
+// String gives the name of the role as the line key prints it.
+func (r Role) String() string { return roleNames[r] }
+
+// Roles returns every role, in the order of the line key.
+func Roles() []Role {
+	all := make([]Role, roleCount)
+	for i := range all {
+		all[i] = Role(i)
+	}
+	return all
+}
