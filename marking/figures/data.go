@@ -133,14 +133,10 @@ func (d data) folds(r piece.FoldRow, kind string, width float64) object {
 }
 
 func (data) fold(p foldPlace) object {
-	lines := []length.Amount{}
-	for _, l := range p.others {
-		lines = append(lines, l.AsRead())
-	}
 	return object{
 		{"number", p.number},
-		{"fold", p.fold.AsRead()},
-		{"lines", lines},
+		{"fold", p.fold},
+		{"lines", p.others},
 		{"when_sewn", p.sewn},
 	}
 }

@@ -15,9 +15,11 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/terminal"
@@ -66,6 +68,36 @@ func patterns(t *testing.T) map[string]*garment.Pattern {
 		all[name] = made.Of(t, text)
 	}
 	return all
+}
+
+// The head of the figures says in what unit they are, and a total what it adds.
+func TestHeadOfTheFigures(t *testing.T) {
+	const of = ". Totals are those of the lengths as printed."
+	for _, c := range []struct {
+		unit              string
+		units             Units
+		head, title, note string
+	}{
+		{"in", OwnUnit, "title = \"Bib\"\nsize = \"2\"\n", "Bib, size 2", "Lengths are in inches, to the nearest 1/16" + of},
+		{"cm", OwnUnit, "title = \"Bib\"\n", "Bib", "Lengths are in centimetres, to the nearest millimetre" + of},
+		{"mm", OwnUnit, "size = \"2\"\n", "size 2", "Lengths are in millimetres" + of},
+		{"in", AllUnits, "", "", "Lengths are in inches, to the nearest 1/16" + of + " In brackets is the exact length in millimetres, rounded."},
+		{"mm", AllUnits, "", "", "Lengths are in millimetres" + of + " In brackets is the exact length in inches, rounded."},
+	} {
+		r := Report(made.Of(t, c.head+"unit = \""+c.unit+"\"\nallowance = 0\n"+sketch.Front(sketch.Rect("10"))), c.units)
+		assert.Equal(t, c.title, r.Title)
+		assert.Equal(t, []string{c.note}, r.Notes)
+	}
+}
+
+// What may not be meant comes first, with its place, but for what a table says by itself.
+func TestWhatToLookAtFirst(t *testing.T) {
+	p := &garment.Pattern{Remarks: []piece.Remark{
+		{Place: fault.Place{Line: 7, Path: "piece.front"}, Text: "a piece of cloth"},
+		{Place: fault.Place{Line: 9, Path: "seam.side"}, Text: "too short", InTable: true},
+		{Text: "of the whole file"},
+	}}
+	assert.Equal(t, "! line 7, piece.front: a piece of cloth\n! of the whole file\n", printedSection(p, "Look at first"))
 }
 
 // No line is longer than 80 letters. In both systems the table of a set of tucks whose

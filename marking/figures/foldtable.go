@@ -22,7 +22,7 @@ import (
 type foldPlace struct {
 	number int
 	fold   length.Amount   // from the base, flat
-	others []length.Amount // stitching lines of a tuck, or what a pleat is laid to; flat
+	others []length.Amount // stitching lines of a tuck, or what a pleat is laid to; flat; never nil
 	sewn   length.Amount   // from the base when the whole piece is finished
 }
 
@@ -30,16 +30,17 @@ type foldPlace struct {
 func foldPlaces(r piece.FoldRow, unit length.Unit) []foldPlace {
 	var all []foldPlace
 	for _, f := range r.Folds {
-		p := foldPlace{number: f.Number + 1, fold: unit.Amount(f.At), sewn: unit.Amount(f.Stitching)}
+		p := foldPlace{number: f.Number + 1, fold: unit.Amount(f.At).AsRead(), others: []length.Amount{}, sewn: unit.Amount(f.Stitching)}
+		add := func(flat float64) { p.others = append(p.others, unit.Amount(flat).AsRead()) }
 		for _, l := range f.Lines {
 			if l.Role == mark.TuckStitch {
-				p.others = append(p.others, unit.Amount(l.U))
+				add(l.U)
 			}
 		}
 		// Both folds of an inverted pleat are laid to one line, which is drawn for the
 		// first.
 		if r.Makes == piece.PleatFolds {
-			p.others = []length.Amount{unit.Amount(f.Placement())}
+			add(f.Placement())
 		}
 		all = append(all, p)
 	}
@@ -56,7 +57,7 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 			s.Tables = append(s.Tables, tuckTable(t, piece, w))
 		}
 		for _, pl := range piece.PleatRows {
-			s.Tables = append(s.Tables, pleatingTable(pl, piece, w))
+			s.Tables = append(s.Tables, pleatTable(pl, piece, w))
 		}
 		s.Tables = append(s.Tables, edgePleatTables(piece, w)...)
 	}
@@ -100,8 +101,8 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 	return table
 }
 
-// pleatingTable is the table of a row of pleats across a piece.
-func pleatingTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
+// pleatTable is the table of a row of pleats across a piece.
+func pleatTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
 	described := sheet.DescribePleating(row, w.named)
 	table := mark.Table{
 		Title: p.Name + ", " + described[0],

@@ -1,0 +1,204 @@
+package figures
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
+)
+
+func TestRufflesInPrint(t *testing.T) {
+	const round = "[cloth]\nwidth = 44\n%s[ruffle.hem]\nalong = [\"front.hem\", \"back.hem\"]\nfullness = 2\ndepth = 4\nhem = \"1/2\"\nturn = \"1/4\"\nseam = \"3/8\"\nround = true\n"
+	for _, c := range []struct {
+		name   string
+		half   float64
+		beside string
+		want   string
+	}{
+		// 4 x 5 = 20, twice 40, less than 44 - 1/2. It meets itself opposite the front.
+		{"one strip, round", 5, fmt.Sprintf(round, sketch.SkirtBack(5)), `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                   5      2        10
+  Back, hem                    5      2        10
+                                         --------
+  the line                                     20
+  2 times that, ungathered                     40
+  tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
+  seam
+  1 strip across the cloth is enough; cut it 40 1/2 in long, 1/4 in for a seam
+  or a hem at each end included
+  the join falls halfway round from the fold of Front, where the middle of the
+  strip comes
+  quarter both and match the marks: the edge every 5 in, the ruffle every 10 in
+`},
+		// 4 x 10 = 40, twice 80 = 2 x 43 1/2 less 7: two strips, each on 20 in of the
+		// edge, so 10 in to either side of the centre
+		{"two strips, round", 10, fmt.Sprintf(round, sketch.SkirtBack(10)), `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                  10      2        20
+  Back, hem                   10      2        20
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
+  seam
+  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  joins fall 10 in along the edge, to either side of the fold of Front, where
+  the middle of a strip comes
+  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+`},
+		// 4 x 12 = 48, twice 96 = 2.2 x 43 1/2: three strips of 16 in of the edge; one
+		// join is 24 in from the centre both ways
+		{"three strips, round", 12, fmt.Sprintf(round, sketch.SkirtBack(12)), `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                  12      2        24
+  Back, hem                   12      2        24
+                                         --------
+  the line                                     48
+  2 times that, ungathered                     96
+  tear strips 5 1/8 in deep: 4 in finished, 1/2 in hem, 1/4 in turned in, 3/8 in
+  seam
+  3 strips across the cloth; cut each 32 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  joins fall 8 in along the edge, to either side of the fold of Front, where the
+  middle of a strip comes; the last falls halfway round
+  quarter both and match the marks: the edge every 12 in, the ruffle every 24 in
+`},
+		// 2 x 20 = 40, 1 1/2 times 60 = 1.4 x 43 1/2. Open: half a strip at either end
+		{"two strips, open", 20, "[cloth]\nwidth = 44\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 1.5\ndepth = 4\nseam = \"3/8\"\n", `
+  hem, ruffle 4 in deep
+                                each  times  together
+  Front, hem                      20      2        40
+                                             --------
+  the line                                         40
+  1 1/2 times that, ungathered                     60
+  tear strips 4 3/8 in deep: 4 in finished, 3/8 in seam
+  2 strips across the cloth; cut each 30 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  joins fall 10 in along the edge, to either side of the fold of Front, where
+  the middle of a strip comes
+  cut one strip 1/2 in longer, and in two, for the two ends
+  quarter both and match the marks: the edge every 10 in, the ruffle every 15 in
+`},
+		// A back alone has no fold: 2 x 20 = 40, twice 80, two strips from the beginning
+		{"two strips, from the beginning on", 10, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\njoining = 0\n", `
+  back, ruffle 4 in deep
+                            each  times  together
+  Back, hem                   20      2        40
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+  2 strips across the cloth; cut each 40 in long, and join them
+  a join falls 20 in along the edge from where it begins
+  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+`},
+		// the same round: one join more, where it begins
+		{"two strips, round from the beginning on", 10, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\nround = true\n", `
+  back, ruffle 4 in deep
+                            each  times  together
+  Back, hem                   20      2        40
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  joins fall 20 in along the edge from where it begins; the last falls where it
+  begins
+  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+`},
+		{"cloth of no known width", 20, "[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                  20      2        40
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+! the width of the cloth is not given, so its strips cannot be counted
+  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), printedSection(garmentOf(t, sketch.Skirt(c.half), c.beside), trimmings))
+		})
+	}
+}
+
+// A strip is as deep as the ruffle with all that is added to it: 3 1/2 in of hem, a turn
+// and a seam of 1/4 in each are 4 in (Kinne and Cooley, p. 36); 1/2 in of turn, 5 in of
+// hem and 1/2 in of seam are 6 in (Ontario Teachers' Manuals, Household Science in Rural
+// Schools, 1918, pp. 130-133).
+func TestWhatIsAddedToARuffle(t *testing.T) {
+	for _, c := range []struct {
+		name, ruffle, cut, said string
+		added                   float64 // inches
+	}{
+		{"a hem of 3 1/2 in", "hem = \"3 1/2\"\nturn = \"1/4\"\nseam = \"1/4\"", "14 in", "14 in deep: 10 in finished, 3 1/2 in hem, 1/4 in turned in, 1/4 in seam", 4},
+		{"a hem of 5 in", "hem = 5\nturn = \"1/2\"\nseam = \"1/2\"", "16 in", "16 in deep: 10 in finished, 5 in hem, 1/2 in turned in, 1/2 in seam", 6},
+		{"its seam alone, as all others", "", "10 3/8 in", "10 3/8 in deep: 10 in finished, 3/8 in seam", 0.375},
+		{"nothing", "seam = 0", "10 in", "10 in deep: 10 in finished, nothing for a hem or a seam", 0},
+		// 6 mm is 3.78 sixteenths, and is read as 1/4 in
+		{"a hem in mm", "hem = \"6 mm\"\nseam = 0", "10 1/4 in", "10 1/4 in deep: 10 in finished, 1/4 in hem", 6 / 25.4},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, "allowance = \"3/8\"\n"+sketch.Front(sketch.Skirt(20))+"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 10\n"+c.ruffle+"\n")
+			r := p.Ruffles[0]
+			assert.Equal(t, c.cut, r.CutDepth.String())
+			assert.InDelta(t, 10+c.added, r.CutDepth.MM/25.4, 1e-9)
+			assert.Equal(t, c.said, ruffleDepths(r, inches))
+		})
+	}
+}
+
+// A dust ruffle is 1 1/4 to 1 1/3 times its edge (Baldt, Petticoats), and is not warned
+// of. More than three times is told (common practice).
+func TestFullnessThatIsWarnedOf(t *testing.T) {
+	for _, c := range []struct{ fullness, row, warning string }{
+		{"1", "as long as that, ungathered", "a ruffle no longer than its edge hangs flat; 1 1/4 times its edge is the least that hangs in folds"},
+		{"1 1/5", "1.2 times that, ungathered", "1.2 times its edge is scant for a ruffle; 1 1/4 is the least that hangs in folds"},
+		{"1 1/4", "1 1/4 times that, ungathered", ""},
+		{"1 1/3", "1 1/3 times that, ungathered", ""},
+		{"2", "2 times that, ungathered", ""},
+		{"3", "3 times that, ungathered", ""},
+		{"3 1/8", "3 1/8 times that, ungathered", "3 1/8 times its edge is much for a ruffle; 3 is the most that draws up well"},
+	} {
+		t.Run(c.fullness, func(t *testing.T) {
+			p := garmentOf(t, sketch.Skirt(10), "[ruffle.r]\nalong = \"front.hem\"\nfullness = \""+c.fullness+"\"\ndepth = 4\n")
+			table := ruffleTable(p.Ruffles[0], inches)
+			assert.Equal(t, c.row, table.Rows[2].Cells[0])
+			var warnings, remarks []string
+			for _, s := range table.Lines {
+				if s.Warning && !strings.Contains(s.Text, "the width of the cloth") {
+					warnings = append(warnings, s.Text)
+				}
+			}
+			for _, r := range p.Remarks {
+				if r.Path == "ruffle.r" {
+					remarks = append(remarks, r.Text)
+				}
+			}
+			assert.Equal(t, c.warning, strings.Join(warnings, "\n"), "in the figures")
+			assert.Equal(t, c.warning, strings.Join(remarks, "\n"), "as a remark")
+		})
+	}
+}
+
+// Eight joins are listed, and that there are more is said. 2 x 90 = 180, twice 360; of
+// cloth 20 in wide with seams of 1/2 in 360 / 19 = 18.9 strips of 9.47 in of the edge.
+func TestManyJoins(t *testing.T) {
+	r := garmentOf(t, sketch.Skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0]
+	assert.Equal(t, 19, r.Strips)
+	assert.Len(t, r.Joins, 9)
+	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+
+		"along the edge, to either side of the fold of Front, where the middle of a strip comes", joinsFall(r, inches))
+}
