@@ -46,7 +46,7 @@ const (
 	shiftStep = 25.4 / 16
 )
 
-// Out lays everything out on cloth of a width in mm. It lays nothing where that is
+// layOut lays everything out on cloth of a width in mm. It lays nothing where that is
 // 0 or less.
 func layOut(items []item, width float64) Cloth {
 	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)

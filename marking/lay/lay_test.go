@@ -23,6 +23,7 @@ import (
 //	sleeve: 0,0 9,0 9,7 0,7 | cut 2
 //	ruffle: 0,0 36,0 36,3 0,3 | torn; cut 3
 
+// toCut reads things that are written so.
 func toCut(t *testing.T, text string) []item {
 	t.Helper()
 	var items []item
@@ -50,15 +51,11 @@ func toCut(t *testing.T, text string) []item {
 	return items
 }
 
+// inchPoints reads points that are written in inches.
 func inchPoints(t *testing.T, text string) plane.Path {
 	t.Helper()
-	var p plane.Path
-	for _, word := range strings.Fields(text) {
-		var q plane.Point
-		_, err := fmt.Sscanf(word, "%g,%g", &q.X, &q.Y)
-		require.NoError(t, err, "point %q", word)
-		p = append(p, q.Mul(25.4))
-	}
+	p, err := sketch.FromInches(text)
+	require.NoError(t, err)
 	return p
 }
 

@@ -1,0 +1,38 @@
+// Package garment makes a pattern of what a file says: its pieces, each checked and worked
+// out by the room piece, and all that joins them or is sewn to them.
+//
+// In comes a source.Spec, in which every value is of the right kind by itself. Out comes a
+// Pattern in which all that names anything has found it and every length is known, sewn
+// and cut; or every mistake of the file at once. What is drawn of it, on what, and in which
+// words it is told is never known here, but for the remarks that a teacher would make.
+//
+//	pattern.go   what comes out
+//	check.go     the way from a file to it
+//	names.go     names such as "front.neck" stand for something that can be sewn
+//	course.go    an edge or a line that something is sewn along, as often as it comes
+//	seam.go      two sides that are sewn together, and whether they match
+//	seamend.go   how what lies beside a seam goes on over it
+//	mismatch.go  in words, what keeps two sides from lying on each other
+//	trim.go      lace, ribbon, cord and braid along stitch lines, and round corners
+//	ruffle.go    gathered strips: how many, how deep, where their joins fall
+//	binding.go   bias strips, and the square they come from
+//	remarks.go   what is no mistake, but may not be meant
+//
+// "Seam" is here what two edges are joined by, and nothing else.
+//
+// Decided:
+//
+//   - Whether a seam matches is said of its stitch lines. Cut edges of equal stitch lines
+//     differ in length where their corners, or the allowances beside them, do; that is no
+//     fault, and is said only beside one.
+//   - The difference of two lengths that are printed is that of the printed ones, so that
+//     a maker finds it again; whether it matters is decided by the exact one.
+//   - Which ends of a seam meet follows from the names of the neighbours (neck to neck).
+//     Where these do not tell, it follows from how the lines bend least, and then from how
+//     the cut edges meet best. An edge joined with itself lies on its mirror image.
+//   - A bend or a jog at the end of a seam is amiss only where the two neighbours are called
+//     alike, as the two halves of a neck are, for then no corner is meant.
+//   - A bias strip comes from the least square that gives it in few strips, for every join
+//     shows; from the whole width of the cloth only where no square does.
+//   - The middle of a strip of a ruffle comes at the centre front, so that no join does.
+package garment

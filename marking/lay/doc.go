@@ -1,0 +1,33 @@
+// Package lay says what is torn and cut of the cloth, and lays it out, so that the length
+// to buy is known.
+//
+// In comes a garment.Pattern. Out come its cuttings, each with its size across the cloth
+// and along it; the Cloth they take, with everything in its place, where the width of the
+// cloth is known; and remarks on what does not lie on it. How a garment is sewn is never
+// known here, nor how the lay is drawn or told, nor in what lengths cloth is sold (that is
+// the room length).
+//
+//	cuttings.go  what is torn, and what is cut round its outline
+//	cloth.go     what of that is laid, and the lay as it comes out
+//	item.go      a thing to be cut, as it is drawn: grain, fold, how many
+//	pose.go      a thing as it lies on the cloth, and where
+//	lay.go       the rules of a plain lay, and the shortest of a few
+//	torn.go      what is torn from selvage to selvage, and what is cut beside it
+//	ways.go      what comes from folded cloth and what from single: the few ways
+//	skyline.go   shapes put into a band one on another, and how far up it is taken
+//
+// An item becomes poses (whole, by its half on the fold, doubled on folded cloth), a way
+// chooses among them, and each gets a place. Of all the plans that are made only the
+// shortest is turned into outlines.
+//
+// Decided:
+//
+//   - A plain lay is one that a maker can repeat without a picture: the longest first, each
+//     as near to the end of the cloth as it goes. It promises no least cloth.
+//   - All that are cut of one piece lie beside what is torn, or none, so that nobody looks
+//     for one piece in two places.
+//   - Of ways that are equally short the first is taken, and shorter by rounding is not
+//     shorter: the same file gives the same lay on every machine.
+//   - What is wider than the cloth is left out and said; it is never turned off its grain
+//     to make it fit.
+package lay
