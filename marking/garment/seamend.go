@@ -6,6 +6,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
 )
 
 // Rules of this file. At the ends of a seam its neighbours go on into each other: the neck
@@ -60,14 +61,14 @@ func sewnEnds(c Course) [2]sewnEnd {
 	return [2]sewnEnd{
 		{
 			neighbour: p.Edges[before].Key,
-			angle:     piece.TurnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
+			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
 			reaches:   p.Corners[before].After.Out && !p.Edges[before].OnFold,
 			place:     p.Edges[before].Place,
 		},
 		{
 			neighbour: p.Edges[after].Key,
-			angle:     piece.TurnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
+			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
 			reaches:   p.Corners[edge].Before.Out && !p.Edges[after].OnFold,
 			place:     p.Edges[after].Place,
@@ -153,4 +154,14 @@ func amiss(ends []SeamEnd) (sum [3]float64) {
 		sum[2] += e.CutJog.MM
 	}
 	return sum
+}
+
+// turnLeft returns the angle from one direction to another, turning left: from 0 to
+// a full turn.
+func turnLeft(from, to plane.Point) float64 {
+	angle := math.Atan2(from.Cross(to), from.Dot(to))
+	if angle < 0 {
+		angle += 2 * math.Pi
+	}
+	return angle
 }

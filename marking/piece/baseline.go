@@ -61,7 +61,7 @@ func findStraight(piece *Piece, name source.Text, found *Findings) (BaseLine, bo
 	}
 	if bent := path.Straightness(); bent > Straightness {
 		found.Add(name.Place, "name a straight edge, or a straight line of the piece",
-			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.V, found.Length(bent))
+			"%q is not straight: it bends by %s, and cloth folds along a straight line only", name.V, found.length(bent))
 		return b, false
 	}
 	b.Origin = path[0]

@@ -25,28 +25,28 @@ type Block struct {
 	Length    float64 // along the tucks
 	TakeUp    float64 // of all tucks of the whole block
 	Top       float64 // what the top edge must measure after stitching
-	Widest    float64 // of the finished piece, the whole of it
-	Ends      float64 // spare cloth at top and at bottom
+	widest    float64 // of the finished piece, the whole of it
+	ends      float64 // spare cloth at top and at bottom
 	Sides     float64 // spare cloth at each side
-	FoldCount int     // tucks and pleats of the whole block
+	foldCount int     // tucks and pleats of the whole block
 	Cut       int     // how many blocks
 	Measured  *MeasuredTop
 
 	Group      FlatGroup
-	Wide, Long Stretch // of the finished piece as it is drawn
+	Wide, long Stretch // of the finished piece as it is drawn
 	Up         float64 // +1 where the top edge lies at greater v
 }
 
 // MeasuredTop is what the top edge of a block measured once it was stitched.
 type MeasuredTop struct {
-	Top  float64
-	Took float64 // by one fold on average
+	top  float64
+	took float64 // by one fold on average
 	// Alike tells that all folds are asked for equally wide, so that the average
 	// says what each of them took.
-	Alike bool
+	alike bool
 	// Spare is what is left beside the widest part of the piece, at both sides
 	// together; below 0 that much is missing.
-	Spare float64
+	spare float64
 
 	place fault.Place
 }
@@ -74,11 +74,11 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 		found.Add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	b := &Block{Frame: all[0].Frame, Ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
+	b := &Block{Frame: all[0].Frame, ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
 	if bs.Ends.Given() {
-		b.Ends = bs.Ends.V
+		b.ends = bs.Ends.V
 	}
-	b.Wide, b.Long = b.Extent(piece.Outline)
+	b.Wide, b.long = b.Extent(piece.Outline)
 	if piece.OnFold && !b.Group.OnAxis && !b.openOut(piece, found) {
 		return
 	}
@@ -92,18 +92,18 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 
 // takeSizes works out how large the block is torn.
 func (b *Block) takeSizes(unit length.Unit) {
-	b.Widest = b.Wide.To - b.Wide.From
+	b.widest = b.Wide.To - b.Wide.From
 	if b.Group.OnAxis {
-		b.Widest = 2 * b.Wide.To
+		b.widest = 2 * b.Wide.To
 	}
 	folds := b.Group.Folding.Folds()
-	b.FoldCount = len(folds)
+	b.foldCount = len(folds)
 	for _, one := range folds {
 		b.TakeUp += 2 * one.Width
 	}
 	// What is torn must be readable on a ruler: a hair more is no harm.
-	b.Width = unit.Up(b.Widest + b.TakeUp + 2*b.Sides)
-	b.Length = unit.Up(b.Long.To - b.Long.From + 2*b.Ends)
+	b.Width = unit.Up(b.widest + b.TakeUp + 2*b.Sides)
+	b.Length = unit.Up(b.long.To - b.long.From + 2*b.ends)
 	b.Top = b.Width - b.TakeUp
 }
 
@@ -113,15 +113,15 @@ func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 	if took < b.TakeUp/2-SamePoint {
 		found.Add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
 			"a block torn %s wide measures %s with all its %s in, which should take up %s",
-			found.Length(b.Width), found.Written(measured.V), b.What(), found.Length(b.TakeUp))
+			found.length(b.Width), found.Written(measured.V), b.What(), found.length(b.TakeUp))
 		return false
 	}
 	folds := b.Group.Folding.Folds()
 	b.Measured = &MeasuredTop{
-		Top:   measured.V,
-		Took:  took / float64(b.FoldCount),
-		Alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
-		Spare: measured.V - b.Widest,
+		top:   measured.V,
+		took:  took / float64(b.foldCount),
+		alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
+		spare: measured.V - b.widest,
 		place: measured.Place,
 	}
 	return true
@@ -138,7 +138,7 @@ func (b *Block) openOut(piece *Piece, found *Findings) bool {
 		}
 	}
 	axis := b.V(piece.Edges[piece.EdgeOnFold()].Path[0])
-	b.Long = Stretch{min(b.Long.From, 2*axis-b.Long.To), max(b.Long.To, 2*axis-b.Long.From)}
+	b.long = Stretch{min(b.long.From, 2*axis-b.long.To), max(b.long.To, 2*axis-b.long.From)}
 	return true
 }
 
@@ -165,14 +165,14 @@ func (b *Block) checkCloth(piece *Piece, bs *source.BlockSpec, width source.Leng
 		if b.Length > width.V+SamePoint {
 			found.Add(bs.Place, "take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth",
 				"the tucks run across the grain, so the block of %s by %s lies with its length across the cloth, which is %s between the selvages: %s too narrow",
-				found.Length(b.Width), found.Length(b.Length), found.Written(width.V), found.Length(b.Length-width.V))
+				found.length(b.Width), found.length(b.Length), found.Written(width.V), found.length(b.Length-width.V))
 		}
 		return
 	}
 	if b.Width > width.V+SamePoint {
 		found.Add(bs.Place, "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck",
 			"the block is %s wide, and the cloth is %s between the selvages: %s too narrow",
-			found.Length(b.Width), found.Written(width.V), found.Length(b.Width-width.V))
+			found.length(b.Width), found.Written(width.V), found.length(b.Width-width.V))
 	}
 }
 
@@ -214,35 +214,35 @@ func (b *Block) Notes(unit length.Unit) []string {
 // fraction of it would be finer than any ruler.
 func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	m := b.Measured
-	top, should := unit.Print(m.Top), unit.Print(b.Top)
+	top, should := unit.Print(m.top), unit.Print(b.Top)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
-	took := fmt.Sprintf("the %d %s took up %s", b.FoldCount, b.What(), unit.Print(b.Width-m.Top))
+	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.Print(b.Width-m.top))
 	if top == should {
 		return []string{edge, took, b.Fit(piece, unit)}
 	}
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
 	took += " instead of " + unit.Print(b.TakeUp)
 	parts := []string{edge, took, b.Fit(piece, unit)}
-	if m.Alike && b.allTucks() {
+	if m.alike && b.allTucks() {
 		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
-			b.FoldCount, unit.Names(b.Width), unit.Names(m.Top)))
+			b.foldCount, unit.Names(b.Width), unit.Names(m.top)))
 	}
 	return parts
 }
 
 // Fit says whether the piece can be cut from the block as it has become.
 func (b *Block) Fit(piece *Piece, unit length.Unit) string {
-	spare, where := b.Measured.Spare, "in all"
+	spare, where := b.Measured.spare, "in all"
 	if b.Group.OnAxis { // the centre lies in the middle
 		spare, where = spare/2, "at each side"
 	}
-	if unit.Print(b.Measured.Top) == unit.Print(b.Widest) {
+	if unit.Print(b.Measured.top) == unit.Print(b.widest) {
 		return "the piece just fits"
 	}
 	if spare > 0 {
 		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.Print(spare), where)
 	}
-	allowance := b.SideAllowance(piece)
+	allowance := b.sideAllowance(piece)
 	switch left := allowance + spare; {
 	case left >= leastLeft:
 		return fmt.Sprintf("the piece is %s too wide for it %s: of the allowance of %s there, %s is left",
@@ -257,7 +257,7 @@ func (b *Block) Fit(piece *Piece, unit length.Unit) string {
 // SideAllowance is the allowance at the widest places of the piece, measured across
 // the folds: of the edge there that runs most nearly along them, and of the two
 // sides the narrower one.
-func (b *Block) SideAllowance(piece *Piece) float64 {
+func (b *Block) sideAllowance(piece *Piece) float64 {
 	narrowest := math.Inf(1)
 	for _, side := range []float64{-1, 1} {
 		if side < 0 && b.Group.OnAxis {

@@ -8,21 +8,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
-
-// blockOf checks a sketch and returns its piece, which has a block.
-func blockOf(t *testing.T, text string) (*piece.Piece, *garment.Pattern) {
-	t.Helper()
-	pattern, err := check("allowance = 0.375\n" + sketch.Front(text))
-	require.NoError(t, err)
-	piece := &pattern.Pieces[0]
-	require.NotNil(t, piece.Block, "the piece has a block")
-	return piece, pattern
-}
 
 // The width over the widest part of the piece and the length over the piece's own
 // are common practice: 3 in for twelve tucks of 1/8 in, 4 in for eight of 1/4 in, and
@@ -62,7 +52,7 @@ func TestHowLargeABlockIs(t *testing.T) {
 			assert.InDelta(t, c.takeUp, b.TakeUp/25.4, 1e-9, "take-up")
 			assert.InDelta(t, c.top, b.Top/25.4, 1e-9, "the top edge, stitched")
 			assert.InDelta(t, b.Width-b.TakeUp, b.Top, 1e-9, "width less take-up")
-			assert.Equal(t, c.folds, b.FoldCount, "tucks of the whole block")
+			assert.Equal(t, c.folds, len(b.Group.Folding.Folds()), "tucks of the whole block")
 		})
 	}
 }
@@ -71,7 +61,7 @@ func TestHowLargeABlockIs(t *testing.T) {
 // (10 - 4.87) / 10 = 0.513 cm, and six of them 3.078 cm: 15.078 cm is torn 15.1 cm
 // wide. Half an inch at both ends makes 12 + 2.54 = 14.54 cm: 14.6 cm long.
 func TestABlockInMillimetres(t *testing.T) {
-	pattern, err := check("unit = \"cm\"\nallowance = 0\n" + sketch.Front(sketch.Bosom+
+	pattern, err := made.Pattern("unit = \"cm\"\nallowance = 0\n" + sketch.Front(sketch.Bosom+
 		withSample("[tuck.t]\nbeside = \"cf\"\nwidth = 0.25\ncount = 3\nfirst = 1\n", "10", "10", "4.87")+"\n[block]\n"))
 	require.NoError(t, err)
 	b := pattern.Pieces[0].Block
@@ -164,7 +154,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 	}
 	// Twelve tucks of 1/4 cm in a block of 12 + 6 cm.
 	t.Run("in centimetres", func(t *testing.T) {
-		pattern, err := check("unit = \"cm\"\nallowance = 0.5\n" + sketch.Front(sketch.Bosom+sketch.Tucked("cf", "0.25", 6, "0.5", "")+"\n[block]\nmeasured = 12.6\n"))
+		pattern, err := made.Pattern("unit = \"cm\"\nallowance = 0.5\n" + sketch.Front(sketch.Bosom+sketch.Tucked("cf", "0.25", 6, "0.5", "")+"\n[block]\nmeasured = 12.6\n"))
 		require.NoError(t, err)
 		piece := &pattern.Pieces[0]
 		assert.Equal(t, "the top edge measures 12.6 cm and should measure 12 cm; the 12 tucks took up 5.4 cm instead of 6 cm; the piece fits, with 0.3 cm to spare at each side; "+
@@ -215,7 +205,7 @@ func TestBlocksThatCannotBe(t *testing.T) {
 			if c.cloth != "" {
 				head += "[cloth]\nwidth = \"" + c.cloth + "\"\n"
 			}
-			_, err := check(head + sketch.Front(c.text))
+			_, err := made.Pattern(head + sketch.Front(c.text))
 			assert.EqualError(t, err, c.want)
 		})
 	}
@@ -230,8 +220,41 @@ func TestTheSideOfABlockThatMustFitTheCloth(t *testing.T) {
 		{"wider than the cloth, tucked across the grain", "13", strings.Replace(sketch.Bosom, "drawn", "grain = \"hem\"\ndrawn", 1) + set},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0.375\n[cloth]\nwidth = " + c.cloth + "\n" + sketch.Front(c.text))
+			_, err := made.Pattern("allowance = 0.375\n[cloth]\nwidth = " + c.cloth + "\n" + sketch.Front(c.text))
 			assert.NoError(t, err)
 		})
 	}
+}
+
+// What is missing at the sides comes off the seam that runs along the tucks there,
+// however the other edge at that corner is cut.
+func TestTheAllowanceAtTheWidestPlace(t *testing.T) {
+	const corner = `fold = "cf"
+drawn = "finished"
+cf: 0,0 0,10
+top: 0,10 3,10
+armhole: 3,10 4,7 %s6,6 | allowance = "1/8"
+side: 6,6 5,0 | allowance = "1/2"
+hem: 5,0 0,0 | allowance = "1/4"
+---
+
+`
+	for _, c := range []struct {
+		name, text string
+		want       float64 // inches
+	}{
+		{"a side that slopes in from the armhole", fmt.Sprintf(corner, ""), 1.0 / 2},
+		{"an armhole of short pieces", fmt.Sprintf(corner, "5.9,6.01 5.99,6.001 "), 1.0 / 2},
+		{"a side that slopes out to the hem", strings.NewReplacer("6,6 5,0", "6,6 7,0", "5,0 0,0", "7,0 0,0").Replace(fmt.Sprintf(corner, "")), 1.0 / 2},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			front, _ := blockOf(t, c.text+sketch.Tucked("cf", "1/8", 2, "3/8", "")+"\n[block]\n")
+			assert.InDelta(t, c.want, piece.SideAllowance(front)/25.4, 1e-9)
+		})
+	}
+	t.Run("the narrower of two sides", func(t *testing.T) {
+		text := strings.Replace(sketch.Bib, "left: -6,12 -6,0", "left: -6,12 -6,0 | allowance = \"1/4\"", 1)
+		front, _ := blockOf(t, text+sketch.Tucked("middle", "1/4", 4, "1", "side = \"right\"")+"\n[block]\n")
+		assert.InDelta(t, 0.25, piece.SideAllowance(front)/25.4, 1e-9)
+	})
 }

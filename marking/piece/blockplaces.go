@@ -17,17 +17,17 @@ func (b *Block) FlatU(r FoldRow, u float64) float64 {
 // UpperEdge is the v of the torn end at which the piece has its top.
 func (b *Block) UpperEdge() float64 {
 	if b.Up > 0 {
-		return b.Long.To + b.Ends
+		return b.long.To + b.ends
 	}
-	return b.Long.From - b.Ends
+	return b.long.From - b.ends
 }
 
 // Bottom is the v of the other torn end.
 func (b *Block) Bottom() float64 {
 	if b.Up > 0 {
-		return b.Long.From - b.Ends
+		return b.long.From - b.ends
 	}
-	return b.Long.To + b.Ends
+	return b.long.To + b.ends
 }
 
 // Begin returns the v of the torn end at which the folds of a row begin: the top,
@@ -61,7 +61,7 @@ func (b *Block) StitchedAt(number int, f Fold) float64 {
 		return f.Stitching
 	}
 	r := b.Group.AsDrawn[number]
-	share := (b.Width - b.Measured.Top) / b.TakeUp
+	share := (b.Width - b.Measured.top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
 	taken := f.Near - f.Stitching + b.Group.side(r)*b.Group.moved[number].Dot(b.Out)
 	if r.Makes == TuckFolds {

@@ -187,7 +187,7 @@ func (p *Piece) ruledOn(end LineEnd, r ruling, neighbour int, out float64) LineE
 		return end
 	}
 	beyond := r.line.Path().Between(min(end.Seam, out)+LeastLine, max(end.Seam, out)-LeastLine)
-	if len(plane.Crossings(plane.NewTree(beyond), p.Seams)) > 0 {
+	if len(plane.Crossings(plane.NewTree(beyond), p.seams)) > 0 {
 		return end
 	}
 	end.Line, end.Out = out, true

@@ -12,6 +12,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // meetsBeyond is by how much, in inches, the line at a meets the one at b past the end of
@@ -103,7 +104,7 @@ func TestShortEdgeInAHem(t *testing.T) {
 		return sketch.Swap("wrist: 8,0 8,6 | hem = 2\nsleeve: 8,6 END | allowance = 1\nunderarm: END X,16 | allowance = 0.75\ntop: X,16 0,16\nleft: 0,16 0,0\nbottom: 0,0 8,0",
 			"END", fmt.Sprintf("%.6f,%.6f", 8-long*sin, 6+long*cos), "X", fmt.Sprintf("%.6f", 8-long*sin))
 	}
-	_, err := check("allowance = 0.375\n" + sketch.Front(sleeve(0.5)))
+	_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(sleeve(0.5)))
 	require.Error(t, err)
 	// Where they meet is 0.75 inside x = 7.7576, and 1 inside the sleeve (worked out).
 	assert.Equal(t, "linden.toml:3: piece.front.edge.wrist: the allowances of \"wrist\" and \"underarm\", 2 in and 3/4 in, leave nothing between them at (7 in, 5 3/4 in): the edges come within 1/2 in of each other\nhint: make the allowances narrower, or the piece wider there", err.Error())
@@ -141,7 +142,7 @@ func TestNarrowLedge(t *testing.T) {
 			"9: piece.front.edge.ledge: the allowances of \"side\" and \"arm\" leave nothing of this edge, which is 1/2 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(c.text))
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(c.text))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})
@@ -173,12 +174,12 @@ func TestRoughEnd(t *testing.T) {
 		{"the other way", "321,0.1 320,0 0,0"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			pattern, err := check("unit = \"mm\"\nallowance = 10\n" + sketch.Front(fmt.Sprintf(skirt, c.hem)))
+			pattern, err := made.Pattern("unit = \"mm\"\nallowance = 10\n" + sketch.Front(fmt.Sprintf(skirt, c.hem)))
 			require.NoError(t, err)
 			piece := &pattern.Pieces[0]
 			hem := piece.Edges[piece.Edge("hem")]
 			assert.InDelta(t, want, hem.Sewn.Length(), 0.1)
-			for _, q := range sampled(hem.Line) {
+			for _, q := range sketch.Places(hem.Line, 2) {
 				assert.InDelta(t, 60, q.Y, 0.3, "at %v", q)
 			}
 		})
@@ -193,7 +194,7 @@ func TestRoughEnd(t *testing.T) {
 		round = append(round, fmt.Sprintf("%.3f,%.3f", radius*cos, radius*sin+200))
 	}
 	end := round[100]
-	pattern, err := check("unit = \"mm\"\nallowance = 20\n" + sketch.Front("round: "+strings.Join(round, " ")+"\nright: "+end+" 95,200\ntop: 95,200 0,200\nleft: 0,200 "+round[0]))
+	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 20\n" + sketch.Front("round: "+strings.Join(round, " ")+"\nright: "+end+" 95,200\ntop: 95,200 0,200\nleft: 0,200 "+round[0]))
 	require.NoError(t, err)
 	piece := &pattern.Pieces[0]
 	line := piece.Edges[piece.Edge("round")].Line
@@ -208,10 +209,10 @@ func TestTwinPoints(t *testing.T) {
 		return "unit = \"in\"\nallowance = 0.375\n" + sketch.Front("fold = \"c\"\nc: 0,0 0,14\nneck: 0,14 1.75,14.125"+twin+" 3,14.875 3.625,16.75 | smooth = true\n"+
 			"shoulder: 3.625,16.75 6,16.25\nside: 6,16.25 8,0\nhem: 8,0 0,0")
 	}
-	_, err := check(front(` "44.45mm","358.8mm"`))
+	_, err := made.Pattern(front(` "44.45mm","358.8mm"`))
 	require.Error(t, err)
 	assert.Equal(t, "linden.toml:9: piece.front.edge.neck: points 2 and 3 are the same\nhint: take one of them out", err.Error())
-	_, err = check(front(` "45.45mm","359.1mm"`))
+	_, err = made.Pattern(front(` "45.45mm","359.1mm"`))
 	assert.NoError(t, err, "points a millimetre apart are two")
 }
 
@@ -224,7 +225,7 @@ func TestTabThatIsAllSeam(t *testing.T) {
 			"9: piece.front.edge.tab: the allowances of \"tab 2\" and \"tab 1\" leave nothing of this edge, which is 11/16 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0.375\n" + sketch.Front(c.text))
+			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(c.text))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

@@ -131,7 +131,7 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 		if !lies(one.Stitching) {
 			found.Add(r.place, howManyFit(one.Number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
-				r.name(one), r.stitchingName(), found.Length(one.Stitching), r.Base.Name, found.Length(us.To))
+				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name, found.length(us.To))
 			return false
 		}
 		if chords := r.Base.Chords(piece.Tree, one.Stitching); one.End.Given && len(chords) > 0 {

@@ -23,7 +23,7 @@ func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
 }
 
 // Length prints a length that was worked out, as it is read on a ruler.
-func (f *Findings) Length(v float64) string { return f.Unit.Print(v) }
+func (f *Findings) length(v float64) string { return f.Unit.Print(v) }
 
 // Written prints a length that the file gives, as it may stand there.
 func (f *Findings) Written(v float64) string { return f.Unit.Names(v) }

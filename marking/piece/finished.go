@@ -108,7 +108,7 @@ func (p *Piece) FinishedAlong(edge int, line plane.Path) float64 {
 // pleats in: what lies between the stitch lines. A line that lies in the allowances alone
 // is measured whole.
 func (p *Piece) seenLength(line plane.Path) float64 {
-	seen := InsideStretches(p.Seams, plane.NewTree(line))
+	seen := InsideStretches(p.seams, plane.NewTree(line))
 	if len(seen) == 0 {
 		return p.FinishedLength(line)
 	}

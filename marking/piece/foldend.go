@@ -131,12 +131,12 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 	if highest > end.length-SamePoint {
 		found.Add(r.place, howManyFit(f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.Length(u), r.Base.Name, below(found.Length, highest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
+			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
 		return
 	}
 	found.Add(r.ends.Length.Place, r.Makes.String()+"s end on the piece, below the edge they begin at",
 		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.Makes, f.Number+1, found.Length(u), r.Base.Name, below(found.Length, lowest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
+		r.Makes, f.Number+1, found.length(u), r.Base.Name, below(found.length, lowest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

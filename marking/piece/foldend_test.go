@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // A piece whose neck rises by three to every four across, 1/2 in allowed there: its
@@ -92,7 +93,7 @@ hint: a step makes each fold longer or shorter than the one before`},
 hint: it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(sketch.Slope+sketch.Rows(c.row)))
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Slope+sketch.Rows(c.row)))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

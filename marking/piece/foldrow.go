@@ -43,7 +43,7 @@ type FoldRow struct {
 	FlatEnd  plane.Path
 	ends     source.EndSpec
 	Mirrored bool // on the other half of a piece on the fold there is as much again
-	Halved   bool // of the first pleat, one fold lies on the other half
+	halved   bool // of the first pleat, one fold lies on the other half
 }
 
 // Fold is one fold of a row.
@@ -237,7 +237,7 @@ func (b BaseLine) onRim(u float64, us Stretch) bool {
 func reportOutside(r FoldRow, f Fold, us Stretch, found *Findings) {
 	found.Add(r.place, howManyFit(f.Number),
 		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
-		r.name(f), found.Length(max(0, f.Near)), found.Length(f.Far()), r.Base.Name, found.Length(us.To))
+		r.name(f), found.length(max(0, f.Near)), found.length(f.Far()), r.Base.Name, found.length(us.To))
 }
 
 // howManyFit is the hint for a row of which only the first k can be.
@@ -257,7 +257,7 @@ func (r FoldRow) InAll() int {
 	switch {
 	case !r.Mirrored:
 		return r.Count
-	case r.Folds[0].About(), r.Halved:
+	case r.Folds[0].About(), r.halved:
 		return 2*r.Count - 1
 	}
 	return 2 * r.Count

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // level is a piece drawn finished, 10 in square, with a line down its middle.
@@ -298,7 +299,7 @@ hint: move one of the two`},
 hint: give first 0 to have it on the line, or at least half of what it takes up`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(c.piece+sketch.Rows(c.rows...)))
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(c.piece+sketch.Rows(c.rows...)))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

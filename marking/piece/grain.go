@@ -48,7 +48,7 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 			found.Add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		if piece.checkPlaces(ps.GrainPoints, found) && !piece.Keeps(piece.grainLine) {
+		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.grainLine) {
 			found.Add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
 		}
 	}

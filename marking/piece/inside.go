@@ -34,7 +34,7 @@ func InsideStretches(outline, line *plane.Tree) []Stretch {
 
 // Keeps reports whether a line stays on the piece. It may run along the
 // outline, as the placement line of a pleat at the very end of a strip does.
-func (p *Piece) Keeps(line plane.Path) bool {
+func (p *Piece) keeps(line plane.Path) bool {
 	tree := plane.NewTree(line)
 	for _, s := range divide(p.Tree, tree) {
 		middle := tree.At((s.From + s.To) / 2)

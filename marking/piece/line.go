@@ -50,7 +50,7 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 			if ls.Smooth {
 				line.Path = plane.Curve(ls.Points.V, plane.Point{}, plane.Point{})
 			}
-			if piece.checkPlaces(ls.Points, found) && !piece.Keeps(line.Path) {
+			if piece.checkPlaces(ls.Points, found) && !piece.keeps(line.Path) {
 				found.Add(ls.Place, "let it run round the gap, or make it two lines", "the line leaves the piece between its points")
 			}
 		}

@@ -26,7 +26,7 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 		}
 		if length := w.path.Length(); s.At.V > length+SamePoint {
 			found.Add(s.At.Place, "measure from the other corner, or from another edge", "the notch leaves %q: it lies %s from %q, and the edge is %s long",
-				s.Edge.V, found.Written(s.At.V), s.From.V, found.Length(length))
+				s.Edge.V, found.Written(s.At.V), s.From.V, found.length(length))
 			continue
 		}
 		at, along := w.path.At(s.At.V)

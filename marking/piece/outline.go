@@ -34,6 +34,9 @@ const (
 	// be drawn square to it, as a neck must be to open without a point.
 	squareAtFold = 20 * math.Pi / 180
 
+	// Rounding bounds what a length or a place that is worked out may be off by.
+	Rounding = 1e-6
+
 	// LeastArea bounds, in mm², what an outline goes round to be a piece at
 	// all.
 	LeastArea = 1
@@ -232,7 +235,7 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		told[nearest] = true
 		found.Add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks,
 			"the outline is open between %q and %q: their ends at %s and %s are %s apart",
-			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.Length(gap))
+			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap))
 	}
 }
 
@@ -242,7 +245,7 @@ func (f *Findings) point(p plane.Point) string {
 		if math.Abs(v) < f.Unit.MM()/32 {
 			v = 0 // a place is on the line or it is not; a length may be less than
 		}
-		return f.Length(v)
+		return f.length(v)
 	}
 	return fmt.Sprintf("(%s, %s)", number(p.X), number(p.Y))
 }

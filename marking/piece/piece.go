@@ -32,7 +32,7 @@ type Piece struct {
 	Edges      []Edge      // in their order round the outline
 	rulings    []ruling    // of each edge
 	Corners    []Corner    // at the end of each edge
-	Seams      *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
+	seams      *plane.Tree // all that is sewn, with the steps between: what is seen of the piece lies in it
 	Lines      []Line
 	grain      Grain       // as it is drawn
 	grainLine  plane.Path  // two points, where the file gives them; else nil

@@ -24,9 +24,9 @@ type PleatRow struct {
 	FoldRow
 	Kind  source.PleatKind
 	Depth float64
-	First float64      // from the base to the first fold line, or to the middle of the first box, flat
-	Space float64      // from pleat to pleat, flat
-	Gap   float64      // of cloth that shows between two pleats
+	first float64      // from the base to the first fold line, or to the middle of the first box, flat
+	space float64      // from pleat to pleat, flat
+	gap   float64      // of cloth that shows between two pleats
 	Press source.Press // of knife pleats
 }
 
@@ -36,7 +36,7 @@ func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRo
 	p := PleatRow{
 		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, place: ps.Place, Count: 1, ends: ps.End},
 		Kind:    ps.Kind.V, Depth: ps.Depth.V,
-		First: ps.First.V, Gap: ps.Gap.V, Press: ps.Press.V,
+		first: ps.First.V, gap: ps.Gap.V, Press: ps.Press.V,
 	}
 	if ps.Count.Given() {
 		p.Count = ps.Count.V
@@ -48,10 +48,10 @@ func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRo
 	if p.Kind == source.KnifePleat {
 		touching = 3 * p.Depth
 	}
-	p.Space = touching + p.Gap
+	p.space = touching + p.gap
 	if ps.Spacing.Given() {
-		p.Space = ps.Spacing.V
-		p.Gap = p.Space - touching
+		p.space = ps.Spacing.V
+		p.gap = p.space - touching
 	}
 	var ok bool
 	if p.Base, ok = findBase(piece, ps.Beside, ps.Side, found); !ok {
@@ -62,8 +62,8 @@ func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRo
 	}
 	// Of a box or inverted pleat on the centre of a piece on the fold, one fold
 	// belongs to this half.
-	if i := p.Base.Edge; p.First < SamePoint && p.Kind != source.KnifePleat && i >= 0 && piece.Edges[i].OnFold {
-		p.Folds, p.Halved = p.Folds[1:], true
+	if i := p.Base.Edge; p.first < SamePoint && p.Kind != source.KnifePleat && i >= 0 && piece.Edges[i].OnFold {
+		p.Folds, p.halved = p.Folds[1:], true
 		press := source.PressedToward
 		if p.Kind == source.BoxPleat {
 			press = source.PressedAway
@@ -75,7 +75,7 @@ func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRo
 
 // foldsOf returns the folds of pleat k.
 func (p PleatRow) foldsOf(k int) []Fold {
-	at, d := p.First+float64(k)*p.Space, p.Depth
+	at, d := p.first+float64(k)*p.space, p.Depth
 	switch p.Kind {
 	case source.BoxPleat:
 		return []Fold{p.fold(k, at-d, source.PressedToward), p.fold(k, at+d, source.PressedAway)}
@@ -112,19 +112,19 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 	}
 	for i := 1; i < len(folds); i++ {
 		if folds[i].Near < folds[i-1].Far()-SamePoint {
-			found.Add(p.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.Space-p.Gap)),
+			found.Add(p.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.space-p.gap)),
 				"the pleats overlap: they lie %s apart, and each takes up %s",
-				found.Written(p.Space), found.Written(takes))
+				found.Written(p.space), found.Written(takes))
 			return false
 		}
 	}
 	if (base.Edge >= 0 || piece.DrawnFinished) && folds[0].Near < -SamePoint {
-		hint := fmt.Sprintf("give first at least %s", found.Written(p.First-folds[0].Near))
+		hint := fmt.Sprintf("give first at least %s", found.Written(p.first-folds[0].Near))
 		if base.Edge < 0 {
 			hint += ", or measure it from an edge"
 		}
 		found.Add(p.place, hint,
-			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.Length(-folds[0].Near))
+			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.length(-folds[0].Near))
 		return false
 	}
 	return true

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // A strip 9 1/2 in long with pleats of 1/2 in, folds at 1, 2 1/2, 4, 5 1/2, 7 and
@@ -126,7 +127,7 @@ func TestKindsOfPleats(t *testing.T) {
 // Lengths in cm whose sums are off by rounding: the first box pleat touches the
 // edge and does not lie across it.
 func TestPleatThatTouchesTheFold(t *testing.T) {
-	_, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front("drawn = \"finished\"\nfold = \"centre\"\ncentre: 0,0 0,200\ntop: 0,200 60,200\nside: 60,200 60,0\nhem: 60,0 0,0\n---\n"+
+	_, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front("drawn = \"finished\"\nfold = \"centre\"\ncentre: 0,0 0,200\ntop: 0,200 60,200\nside: 60,200 60,0\nhem: 60,0 0,0\n---\n"+
 		sketch.Rows(`pleat a centre 2.22 1 6.66 | kind = "box"`)))
 	require.NoError(t, err)
 }
@@ -147,7 +148,7 @@ hint: give first at least 2 in, or measure it from an edge`},
 hint: turn it the other way, or move it farther in`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0\n" + sketch.Front(c.piece+sketch.Rows(c.row)))
+			_, err := made.Pattern("allowance = 0\n" + sketch.Front(c.piece+sketch.Rows(c.row)))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // A random front, in mm: the centre at x = 0, the hem at y = 0, a smooth neck, a
@@ -191,7 +192,7 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 
 // piece checks the front as it is drawn.
 func (c frontCase) piece(t *rapid.T, drawn, text string) *piece.Piece {
-	pattern, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front("drawn = \""+drawn+"\"\n"+text+c.rows))
+	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front("drawn = \""+drawn+"\"\n"+text+c.rows))
 	require.NoError(t, err, "%s", text+c.rows)
 	return &pattern.Pieces[0]
 }

@@ -266,7 +266,7 @@ func (w *warnings) ends(t *TuckRow) {
 func (w *warnings) hem(t *TuckRow) {
 	r := t.FoldRow
 	if i := r.Base.Edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
-		if e, near := w.piece.Edges[i], t.First-t.Width; near < e.Allowance-SamePoint {
+		if e, near := w.piece.Edges[i], t.first-t.Width; near < e.Allowance-SamePoint {
 			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
 				w.unit.Print(near), w.unit.Print(e.Allowance))
 		}
@@ -290,7 +290,7 @@ func (w *warnings) hem(t *TuckRow) {
 
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *PleatRow) {
-	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.Space < covered+leastCover {
+	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
 		w.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
 	}
 }

@@ -9,13 +9,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // warningsOf checks a text and returns what is said of it, each with its line, but
 // for what is said of a file that names no unit.
 func warningsOf(t *testing.T, text string) []string {
 	t.Helper()
-	pattern, err := check("unit = \"in\"\n" + text)
+	pattern, err := made.Pattern("unit = \"in\"\n" + text)
 	require.NoError(t, err)
 	var all []string
 	for _, r := range pattern.Remarks {
@@ -246,7 +247,7 @@ func TestTucksThatEndNearAPleat(t *testing.T) {
 
 // What is said of a file in millimetres is said in millimetres.
 func TestWarningsInMillimetres(t *testing.T) {
-	pattern, err := check("unit = \"mm\"\nallowance = 0\n" + sketch.Front(`cf: 0,0 0,200
+	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(`cf: 0,0 0,200
 top: 0,200 200,200
 side: 200,200 200,0
 hem: 200,0 0,0
@@ -287,7 +288,7 @@ func TestWarningsOfTheExamples(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			var got []string
-			for _, r := range example(t, name).Remarks {
+			for _, r := range made.Example(t, name).Remarks {
 				got = append(got, r.Text)
 			}
 			assert.Equal(t, want, got)

@@ -28,7 +28,7 @@ func checkSewn(piece *Piece, found *Findings) bool {
 				allowances = fmt.Sprintf("the allowance of %q leaves", piece.Edges[before].Key)
 			}
 			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it",
-				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.Length(e.Path.Length()))
+				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.length(e.Path.Length()))
 			ok = false
 			continue
 		}
@@ -42,15 +42,15 @@ func (f *Findings) NothingOr(v float64) string {
 	if v < LeastLine {
 		return "nothing"
 	}
-	return f.Length(v)
+	return f.length(v)
 }
 
 // checkRing chains the seams to one ring and looks whether it crosses itself. It
 // keeps the ring.
 func checkRing(piece *Piece, found *Findings) bool {
 	ring, edges := piece.ring()
-	piece.Seams = plane.NewTree(ring)
-	at, i, j, crosses := plane.SelfCrossing(piece.Seams)
+	piece.seams = plane.NewTree(ring)
+	at, i, j, crosses := plane.SelfCrossing(piece.seams)
 	if !crosses {
 		return true
 	}
@@ -142,5 +142,5 @@ func reportMeeting(piece *Piece, i, j int, at plane.Point, found *Findings) {
 	}
 	found.Add(a.Place, "make the allowances narrower, or the piece wider there",
 		"the allowances of %q and %q, %s and %s, leave nothing between them at %s: the edges come within %s of each other",
-		a.Key, b.Key, found.Written(a.Allowance), found.Written(b.Allowance), found.point(at), found.Length(width))
+		a.Key, b.Key, found.Written(a.Allowance), found.Written(b.Allowance), found.point(at), found.length(width))
 }

@@ -113,7 +113,7 @@ func (s *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Finding
 			one := r.Folds[n]
 			found.Add(r.place, howManyFit(one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
 				"the outline cuts into %s from the side: laid flat, the piece would have a hole or come apart beside its %s, %s from %q finished",
-				r.name(one), r.stitchingName(), found.Length(one.Stitching), r.Base.Name)
+				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name)
 			return
 		}
 	}

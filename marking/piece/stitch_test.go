@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // the front of the 1910 underwaist (McGlauflin, p. 53) with its curves taken
@@ -106,7 +107,7 @@ func TestSewnLengthsByHand(t *testing.T) {
 // in which the curves arrive at their corners, hold to the little that the
 // curves bend within the allowance: less than 1/25 in.
 func TestSewnLengthsOfTheUnderwaist(t *testing.T) {
-	pattern := example(t, "underwaist.toml")
+	pattern := made.Example(t, "underwaist.toml")
 	for _, piece := range pattern.Pieces {
 		for _, key := range []string{"side", "shoulder"} {
 			i := piece.Edge(key)
@@ -186,7 +187,7 @@ func TestStitchLinesKeepTheirAllowance(t *testing.T) {
 		"a tight bulge":    sketched(t, "0.5", "bulge: 0,0 1.6,0 2,-0.6 2.4,0 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
 	}
 	for _, name := range []string{"linden.toml", "underwaist.toml"} {
-		for i, p := range example(t, name).Pieces {
+		for i, p := range made.Example(t, name).Pieces {
 			pieces[fmt.Sprint(name, " ", i)] = &p
 		}
 	}
@@ -233,7 +234,7 @@ func TestSeamsAddUpToTheInset(t *testing.T) {
 		slices.Sort(some)
 		for _, corners := range [][]int{each, some} {
 			text := fmt.Sprintf("allowance = %g\n", allowance) + sketch.Front(divided(outline, corners))
-			pattern, err := check(text)
+			pattern, err := made.Pattern(text)
 			require.NoError(t, err, text)
 			sum := 0.0
 			for _, e := range pattern.Pieces[0].Edges {

@@ -29,7 +29,7 @@ type TuckRow struct {
 	FoldRow
 	Width float64 // of one tuck, fold to stitching
 	Takes float64 // of the cloth, by one tuck: twice the width, or what the sample took
-	First float64 // from the base to the first fold line, flat
+	first float64 // from the base to the first fold line, flat
 	Space float64 // from fold line to fold line, flat
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
 	Press source.Press
@@ -44,17 +44,17 @@ type TuckRow struct {
 
 // Flat returns how far from the base the fold line of tuck k lies on the flat
 // cloth, in mm, counted from 0.
-func (t TuckRow) Flat(k int) float64 { return t.First + float64(k)*t.Space }
+func (t TuckRow) Flat(k int) float64 { return t.first + float64(k)*t.Space }
 
 // onCentre reports whether the first tuck has its fold line on the base.
-func (t TuckRow) onCentre() bool { return t.First < SamePoint }
+func (t TuckRow) onCentre() bool { return t.first < SamePoint }
 
 // newTuckRow reads a set of tucks off its part of the file, with its folds as they
 // lie beside its base.
 func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, bool) {
 	t := TuckRow{
 		FoldRow: FoldRow{Makes: TuckFolds, Key: ts.Key, place: ts.Place, Count: ts.Count.V, ends: ts.End},
-		Width:   ts.Width.V, Takes: 2 * ts.Width.V, First: ts.First.V,
+		Width:   ts.Width.V, Takes: 2 * ts.Width.V, first: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == source.TwinNeedle,
 	}
 	if piece.DrawnFinished && t.Press == source.Unpressed {
@@ -107,10 +107,10 @@ func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 		return false
 	}
 	centred := t.onCentre() && (base.Edge < 0 || piece.Edges[base.Edge].OnFold)
-	if base.Edge >= 0 && !centred && t.First < t.Takes/2-SamePoint {
+	if base.Edge >= 0 && !centred && t.first < t.Takes/2-SamePoint {
 		found.Add(t.place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
 			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
-			base.Name, found.Written(t.First), found.Written(t.Takes/2))
+			base.Name, found.Written(t.first), found.Written(t.Takes/2))
 		return false
 	}
 	return true

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // withSample writes a set of tucks with what its sample took.
@@ -90,7 +91,7 @@ func TestSamplesThatCannotBe(t *testing.T) {
 		{"one tuck", "1", "3", "1", "the sample took up 2 in, and its 1 tuck, 1/8 in wide, should take about 1/4 in\nhint: " + again},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0.375\n" + sketch.Front(sketch.Bosom+withSample(set, c.tucks, c.flat, c.sewn)))
+			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(sketch.Bosom+withSample(set, c.tucks, c.flat, c.sewn)))
 			assert.EqualError(t, err, "linden.toml:26: piece.front.tuck.t.sample: "+c.want)
 		})
 	}
@@ -99,7 +100,7 @@ func TestSamplesThatCannotBe(t *testing.T) {
 		{"just twice what they should", "1"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = 0.375\n" + sketch.Front(sketch.Bosom+strings.Replace(withSample(set, "10", "6", c.sewn), "first = \"1/2\"", "first = 2", 1)))
+			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(sketch.Bosom+strings.Replace(withSample(set, "10", "6", c.sewn), "first = \"1/2\"", "first = 2", 1)))
 			require.NoError(t, err)
 		})
 	}

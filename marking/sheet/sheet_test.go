@@ -59,7 +59,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		if centred {
 			folds--
 		}
-		require.Equal(t, folds, b.FoldCount)
+		require.Equal(t, folds, len(b.Group.Folding.Folds()))
 		require.InDelta(t, float64(folds)*takes, b.TakeUp/25.4, 1e-6)
 		sum, torn := 12+2*sides+float64(folds)*takes, b.Width/25.4
 		require.True(t, torn > sum-1e-6 && torn < sum+1.0/16, "%g in is torn %g in wide: as wide, and less than 1/16 in more", sum, torn)

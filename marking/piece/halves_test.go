@@ -6,12 +6,14 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // everything is a front with every kind of line there is, half of it drawn.
@@ -95,7 +97,7 @@ func TestMarksOfAWholePiece(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			markings := func(text string) mark.Marking {
-				pattern, err := check("allowance = 0.375\n" + sketch.Front(text))
+				pattern, err := made.Pattern("allowance = 0.375\n" + sketch.Front(text))
 				require.NoError(t, err)
 				for _, m := range sheet.Of(pattern) {
 					if m.Form == nil {
@@ -176,4 +178,42 @@ func nearestOfRole(m mark.Marking, role mark.Role, q plane.Point) float64 {
 		}
 	}
 	return nearest
+}
+
+// The outline of a whole piece is that of its half and the mirror image: twice the
+// area, closed, counter-clockwise, wherever the half begins and the fold lies.
+func TestOutlineOfAWholePiece(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		angle := rapid.Float64Range(-math.Pi, math.Pi).Draw(t, "angle")
+		origin := plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")}
+		out := plane.Point{X: math.Cos(angle), Y: math.Sin(angle)}
+		n := rapid.IntRange(1, 8).Draw(t, "corners off the fold")
+		at := func(r, phi float64) plane.Point {
+			return origin.Add(out.Mul(r * math.Cos(phi))).Add(out.Left().Mul(r * math.Sin(phi)))
+		}
+		ring := plane.Path{at(rapid.Float64Range(50, 300).Draw(t, "lower end"), -math.Pi/2)}
+		for k := range n {
+			ring = append(ring, at(rapid.Float64Range(50, 300).Draw(t, "radius"), math.Pi*(float64(k+1)/float64(n+1)-0.5)))
+		}
+		ring = append(ring, at(rapid.Float64Range(50, 300).Draw(t, "upper end"), math.Pi/2))
+		if rapid.Bool().Draw(t, "a point within the fold") {
+			ring = append(ring, origin)
+		}
+		first := rapid.IntRange(0, len(ring)-1).Draw(t, "first")
+		half := append(append(plane.Path{}, ring[first:]...), ring[:first]...)
+		half = append(half, half[0])
+
+		whole := piece.WholeOutline(half, origin, out)
+		require.Equal(t, whole[0], whole[len(whole)-1], "closed")
+		require.InDelta(t, 2*half.Area(), whole.Area(), 1e-6*half.Area(), "twice the half, counter-clockwise")
+		for _, q := range whole {
+			image := q.Sub(out.Mul(2 * q.Sub(origin).Dot(out)))
+			_, _, away := whole.Nearest(image)
+			require.InDelta(t, 0, away, 1e-6, "it is its own mirror image")
+		}
+		for i := 1; i < len(whole); i++ {
+			middle := whole[i-1].Toward(whole[i], 0.5).Sub(origin).Dot(out)
+			require.Greater(t, math.Abs(middle), 1e-6, "no side lies on the fold")
+		}
+	})
 }

@@ -1,4 +1,4 @@
-package garment
+package piece_test
 
 import (
 	"fmt"
@@ -15,6 +15,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // None of the drafts of children's garments may be refused, and each line is looked at
@@ -31,7 +32,7 @@ func TestGarments(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			rapid.Check(t, func(t *rapid.T) {
 				text := c.draft(t)
-				pattern, err := check(sketch.Front(text))
+				pattern, err := made.Pattern(sketch.Front(text))
 				if err != nil && passedBy(t, text, err.Error()) {
 					return
 				}
@@ -40,7 +41,7 @@ func TestGarments(t *testing.T) {
 					require.Empty(t, lineFlaws(&pattern.Pieces[0], e), text)
 				}
 				require.Empty(t, cornerFlaws(&pattern.Pieces[0]), text)
-				other, err := check(sketch.Front(mirrored(text)))
+				other, err := made.Pattern(sketch.Front(mirrored(text)))
 				require.NoError(t, err, "the same piece for the other side of the body\n%s", text)
 				for _, e := range pattern.Pieces[0].Edges {
 					o := other.Pieces[0].Edges[other.Pieces[0].Edge(e.Key)]
@@ -64,12 +65,12 @@ func mirrored(text string) string {
 
 // lineFlaws says what is wrong with the line of an edge by itself, or "".
 func lineFlaws(p *piece.Piece, e piece.Edge) string {
-	for _, q := range sampled(e.Sewn) {
+	for _, q := range sketch.Places(e.Sewn, 2) {
 		if sketch.Away(q, e.Path) < e.Allowance-piece.Rounding {
 			return fmt.Sprintf("%s: the seam lies %g mm from the edge at %v", e.Key, sketch.Away(q, e.Path), q)
 		}
 	}
-	for _, q := range sampled(e.Line) {
+	for _, q := range sketch.Places(e.Line, 2) {
 		if !sketch.Within(q, p.Outline) && sketch.Away(q, p.Outline) > piece.LeastLine {
 			return fmt.Sprintf("%s: the line leaves the piece at %v", e.Key, q)
 		}
@@ -104,7 +105,7 @@ func cornerFlaws(p *piece.Piece) string {
 			if j == i || o.Allowance == 0 || e.Allowance == 0 {
 				continue
 			}
-			for _, q := range sampled(e.Sewn) {
+			for _, q := range sketch.Places(e.Sewn, 2) {
 				if atStep(p, i, j, q) {
 					continue
 				}
@@ -145,7 +146,7 @@ func passedBy(t require.TestingT, text, refusal string) bool {
 	require.NotNil(t, given, "%s", refusal)
 	allowance, err := strconv.ParseFloat(given[1], 64)
 	require.NoError(t, err)
-	pattern, err := check(sketch.Front(regexp.MustCompile(`(allowance|hem) = [\d.]+(; turn = [\d.]+)?`).ReplaceAllString(text, "allowance = 0")))
+	pattern, err := made.Pattern(sketch.Front(regexp.MustCompile(`(allowance|hem) = [\d.]+(; turn = [\d.]+)?`).ReplaceAllString(text, "allowance = 0")))
 	require.NoError(t, err, "%s", text)
 	p := &pattern.Pieces[0]
 	i := p.Edge(words[1])
@@ -177,18 +178,6 @@ func atStep(p *piece.Piece, i, j int, q plane.Point) bool {
 		}
 	}
 	return false
-}
-
-// sampled returns places along a path, a millimetre or two apart.
-func sampled(p plane.Path) plane.Path {
-	var places plane.Path
-	for i := 1; i < len(p); i++ {
-		n := math.Ceil(p[i].Distance(p[i-1]) / 2)
-		for k := range int(n) {
-			places = append(places, p[i-1].Toward(p[i], float64(k)/n))
-		}
-	}
-	return append(places, p[len(p)-1])
 }
 
 // Single outlines that are hard on one rule or another.
@@ -251,7 +240,7 @@ func TestRunOutAcrossACollar(t *testing.T) {
 	for _, end := range []plane.Point{outer.Line[0], outer.Line[len(outer.Line)-1]} {
 		assert.Less(t, sketch.Away(end, neck.Line), 1e-6, "the outer line ends at %v", end)
 	}
-	for _, q := range sampled(outer.Line) {
+	for _, q := range sketch.Places(outer.Line, 2) {
 		assert.Greater(t, sketch.Away(q, outer.Path), outer.Allowance-piece.Rounding, "at %v", q)
 	}
 }
@@ -268,7 +257,7 @@ func TestGarmentsThatCannotBeSewn(t *testing.T) {
 		{"a crown whose neck is all seam", "0", "round: 3.5,0 5.5,2 5.5,5 -0.5,5 -0.5,2 1.5,0 | allowance = 1\nneck: 1.5,0 3.5,0 | allowance = 0.25", "6: piece.front.edge.neck: the allowance of \"round\" leaves nothing of this edge, which is 2 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			_, err := check("allowance = " + c.allowance + "\n" + sketch.Front(c.text))
+			_, err := made.Pattern("allowance = " + c.allowance + "\n" + sketch.Front(c.text))
 			require.Error(t, err)
 			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
 		})

@@ -1,4 +1,4 @@
-package garment
+package piece_test
 
 import (
 	"fmt"
@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // Whatever the outline and its allowances, a stitch line that is given keeps
@@ -34,7 +35,7 @@ func TestStitchLinesOfAnyPiece(t *testing.T) {
 			allowance := rapid.SampledFrom([]float64{0, 0.25, 0.375, 0.5, 1}).Draw(t, "allowance")
 			fmt.Fprintf(&b, "edge %d: %s %s | allowance = %g\n", k, corner[k], corner[(k+1)%n], allowance)
 		}
-		pattern, err := check(sketch.Front(b.String()))
+		pattern, err := made.Pattern(sketch.Front(b.String()))
 		if err != nil {
 			require.IsType(t, fault.List{}, err)
 			return
@@ -46,7 +47,7 @@ func TestStitchLinesOfAnyPiece(t *testing.T) {
 			for i := 1; i < len(e.Line); i++ {
 				q := e.Line[i-1].Toward(e.Line[i], 0.5)
 				require.Greater(t, edge.Distance(q, math.Inf(1)), e.Allowance-piece.Rounding, "%s keeps its allowance", e.Key)
-				require.True(t, p.Keeps(e.Line), "%s stays on the piece", e.Key)
+				require.True(t, piece.Keeps(&p, e.Line), "%s stays on the piece", e.Key)
 			}
 			require.Positive(t, e.Sewn.Length(), "%s is sewn", e.Key)
 		}

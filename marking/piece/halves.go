@@ -34,15 +34,6 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	return m
 }
 
-// Directed returns the mirror image of a line walked as the line is, where that
-// tells something: an arrow points to its end.
-func Directed(role mark.Role, image plane.Path) plane.Path {
-	if role == mark.Arrow {
-		return image.Reversed()
-	}
-	return image
-}
-
 // WholeOutline returns the outline of both halves of a piece from that of one,
 // which ends on the line through origin, square to out.
 func WholeOutline(half plane.Path, origin, out plane.Point) plane.Path {

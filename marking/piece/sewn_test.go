@@ -1,4 +1,4 @@
-package garment
+package piece_test
 
 import (
 	"testing"
@@ -16,9 +16,10 @@ import (
 func TestSeamsGoRound(t *testing.T) {
 	for _, text := range []string{sketch.RaglanSleeve, sketch.KimonoBack, sketch.Slashed, sketch.GussetDiamond, sketch.BareBib, sketch.FlatSetCollar, slit, apron, sketch.Swap(sketch.PlacketAboveSeam, "X", "1.28")} {
 		p := sketched(t, "0.375", text)
-		ring := p.Seams.Path()
+		seams := piece.SeamsOf(p)
+		ring := seams.Path()
 		require.True(t, ring.Closed(), "%s", text)
-		_, _, _, crosses := plane.SelfCrossing(p.Seams)
+		_, _, _, crosses := plane.SelfCrossing(seams)
 		assert.False(t, crosses, "%s", text)
 		assert.Positive(t, ring.Area(), "%s", text)
 		for i, e := range p.Edges {
