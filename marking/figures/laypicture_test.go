@@ -8,6 +8,8 @@ import (
 	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // inchPart is a stretch of cloth of which both ends are given in inches, with one thing on
@@ -70,6 +72,35 @@ func TestLayPicture(t *testing.T) {
 			}
 			assert.Equal(t, c.bands, bands)
 			assert.Equal(t, c.names, names)
+		})
+	}
+}
+
+// What is too wide is told before anything is bought. The skirt is 40 in along the cloth
+// and 10 in across it, the front 10 in and 5 in.
+func TestClothToBuy(t *testing.T) {
+	const front, skirt = "centre: 0,0 0,10\ntop: 0,10 5,10\nside: 5,10 5,1\nhem: 5,1 0,0\n", "a: 0,0 40,0\nb: 40,0 40,10 0,10 0,0\n"
+	for _, c := range []struct {
+		name, beside string
+		units        Units
+		want         []string
+	}{
+		{"wide enough", "[cloth]\nwidth = 44\n", OwnUnit, []string{"buy 1 1/8 yd of cloth that is 44 in between the selvages: the lay takes 40 in"}},
+		{"in both units", "[cloth]\nwidth = 44\n", AllUnits, []string{"buy 1 1/8 yd (1.05 m) of cloth that is 44 in (1118 mm) between the selvages: the lay takes 40 in (1016 mm)"}},
+		{"too narrow for one", "[cloth]\nwidth = 8\n", OwnUnit, []string{"! skirt is wider than the cloth and is not reckoned in",
+			"! the rest takes 10 in of cloth that is 8 in between the selvages, which is not enough for the whole"}},
+		{"too narrow for all", "[cloth]\nwidth = 4\n", OwnUnit, []string{"! front is wider than the cloth and is not reckoned in", "! skirt is wider than the cloth and is not reckoned in"}},
+		{"of no known width", "", OwnUnit, []string{"the file gives no width of the cloth; with [cloth] and, say, width = \"44 in\" this says how much to buy"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, "allowance = 0\n"+c.beside+sketch.Front(front)+sketch.Piece("skirt", skirt))
+			cloth := lay.Of(p)
+			told := toldOf(clothSection(p, cloth, writer{p.Unit, c.units}).Lines)
+			if cloth != nil && cloth.Length > 0 {
+				assert.Contains(t, told[len(told)-1], "This is no promise of the least cloth. It has nothing to spare for shrinking")
+				told = told[:len(told)-1]
+			}
+			assert.Equal(t, c.want, told)
 		})
 	}
 }

@@ -116,6 +116,21 @@ func TestRufflesInPrint(t *testing.T) {
   begins
   quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
 `},
+		// 2 x 5 = 10, twice 20, is one strip. No fold: it meets itself where it begins.
+		{"one strip, round from the beginning on", 10, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(5) + "[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\nround = true\n", `
+  back, ruffle 4 in deep
+                            each  times  together
+  Back, hem                    5      2        10
+                                         --------
+  the line                                     10
+  2 times that, ungathered                     20
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+  1 strip across the cloth is enough; cut it 20 1/2 in long, 1/4 in for a seam
+  or a hem at each end included
+  the join falls where the edge begins
+  quarter both and match the marks: the edge every 2 1/2 in, the ruffle every
+  5 in
+`},
 		{"cloth of no known width", 20, "[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
   hem, ruffle 4 in deep
                             each  times  together

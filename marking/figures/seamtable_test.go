@@ -79,6 +79,9 @@ func TestSeamsMatch(t *testing.T) {
 		{"to be exact, and it is not", sketch.Joined("0.5", sketch.Rect("10.02"), sketch.Rect("10"), sketch.Tops+"\nwithin = 0"), "9.02 9",
 			[]string{"! sewn, the top of front is less than 1/16 in longer than the top of back; as it is cut, the top of front is less than 1/16 in longer than the top of back"}},
 
+		{"allowances that differ", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top: 10,8 0,8 | allowance = 0.25"), sketch.Tops), "9 9", []string{
+			"sewn, they match within 1/16 in", "! the allowances of its two sides differ, 1/2 in and 1/4 in: the cut edges do not lie on each other when it is sewn"}},
+
 		{"no ease", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\nease = 0"), "9 9", []string{"sewn, they match within 1/16 in"}},
 		{"ease that is not needed", sketch.Joined("0.5", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
 		{"the first is eased in", sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.5 9", []string{"ease the top of front in: by 1/2 in, and the ease allowed is 1/2 in"}},
@@ -235,6 +238,10 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 			[]string{"at right: no jog, no point", "at left: front runs 1/16 in past back, no point"}},
 		{"a jog beyond it", sketch.Rect("10.125"), sketch.Rect("10"), sketch.Tops,
 			[]string{"at right: no jog, no point", "! at left: front runs 1/8 in past back, no point"}},
+		// 9 - 1/2 less 0.5525 in, and 8 - 1/2 less 0.4525 in, for the seam along the slanted
+		// bottom, whose rise is 1 in 10: 7 15/16 and 7 1/16.
+		{"two edges of one piece", "bottom: 0,0 10,-1\nright: 10,-1 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0", sketch.Rect("10"), `join = ["front.right", "front.left"]`,
+			[]string{"at bottom: no jog, no point", "! at top: right runs 7/8 in past left, no point"}},
 		{"a jog of the cut edges", sketch.Rect("10"), sketch.Swap(sketch.Rect("9.75"), "right: 9.75,0 9.75,8", "right: 9.75,0 9.75,8 | allowance = 0.25"), sketch.Tops,
 			[]string{"! at right: the cut edge of front runs 1/4 in past back, no point", "at left: no jog, no point"}},
 		{"a point", slant(80), slant(80), sketch.Tops, []string{"! at right: no jog, a point of 20 degrees", "at left: no jog, no point"}},
