@@ -85,11 +85,11 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 	}
 	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
 	for _, s := range shelves {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p), square))
 	}
 	a.Sheets = append(a.Sheets, largeCards...)
 	for _, s := range ofCard {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p), square))
 	}
 	a.Exact = a.Exact && all && allCards
 	for i := range a.Sheets {

@@ -43,7 +43,7 @@ const mostGivenBack = 60
 
 // shareLarge puts parcels beside the large pieces of sheets where they then need
 // fewer shelves than they fill. It returns the sheets and the shelves.
-func shareLarge(sheets []Sheet, parcels []Parcel, shelves []*shelf, unit length.Unit, on paper.Paper) ([]Sheet, []*shelf) {
+func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, unit length.Unit, on paper.Paper) ([]Sheet, []Packing) {
 	if len(shelves) == 0 {
 		return sheets, shelves
 	}
@@ -56,7 +56,7 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []*shelf, unit length.
 			guests[i].host = all[page]
 		}
 	}
-	others := func() []*shelf {
+	others := func() []Packing {
 		var left []Parcel
 		for _, g := range guests {
 			if g.host == nil {

@@ -17,7 +17,7 @@ func packedSheets(small []Piece, page Grid, square float64) ([]Sheet, bool) {
 	shelves, all := fewestShelves(parcelsOf(small, page.Window, square), page.Window, square)
 	var sheets []Sheet
 	for _, s := range shelves {
-		sheets = append(sheets, s.sheet(page))
+		sheets = append(sheets, s.sheet(page, square))
 	}
 	return sheets, all
 }

@@ -29,9 +29,6 @@ const (
 	Bold
 )
 
-// weights are both, in their order.
-func weights() []Weight { return []Weight{Regular, Bold} }
-
 // face is a cut of the family, read.
 type face struct {
 	name string // as the PDF's writer knows it: "" or "B"
@@ -46,19 +43,10 @@ type face struct {
 // hand: those of western Europe.
 const usualLetters = 0x180
 
-// The two faces are read once, when first asked for.
-var (
-	regular = sync.OnceValue(func() *face { return readFace("", goregular.TTF) })
-	bold    = sync.OnceValue(func() *face { return readFace("B", gobold.TTF) })
-)
-
-// face is the face of the weight.
-func (w Weight) face() *face {
-	if w == Bold {
-		return bold()
-	}
-	return regular()
-}
+// faces are those of the weights, read when first asked for.
+var faces = sync.OnceValue(func() [2]*face {
+	return [...]*face{Regular: readFace("", goregular.TTF), Bold: readFace("B", gobold.TTF)}
+})
 
 // readFace reads an embedded font.
 func readFace(name string, ttf []byte) *face {
@@ -91,8 +79,8 @@ func CanPrint(r rune) bool {
 		return false
 	}
 	var buf sfnt.Buffer
-	for _, w := range weights() {
-		if glyph, err := w.face().font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
+	for _, f := range faces() {
+		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
 			return false
 		}
 	}

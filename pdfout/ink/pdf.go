@@ -56,8 +56,7 @@ func NewPDF(p paper.Paper, title string, roles []mark.Role) *PDF {
 	pdf.SetLang("en")
 	pdf.SetMargins(0, 0, 0)
 	pdf.SetAutoPageBreak(false, 0)
-	for _, w := range weights() {
-		f := w.face()
+	for _, f := range faces() {
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 	}
 	d := &PDF{lib: pdf, printed: p.Printed.OrTrue(), layers: map[mark.Role]int{}, scale: 1}
@@ -262,7 +261,7 @@ func (d *PDF) Text(at, u plane.Point, s Style, text string) {
 	d.at(at)
 	d.do("cm")
 	d.flush()
-	d.lib.SetFont("go", s.Weight.face().name, s.Size)
+	d.lib.SetFont("go", faces()[s.Weight].name, s.Size)
 	d.lib.Text(0, d.height, text)
 	d.Restore()
 }

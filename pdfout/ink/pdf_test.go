@@ -13,8 +13,7 @@ import (
 // The writer of the PDF reads the widths of letters for itself.
 func TestWidths(t *testing.T) {
 	pdf := fpdf.New("P", "mm", "A4", "")
-	for _, w := range weights() {
-		f := w.face()
+	for _, f := range faces() {
 		pdf.AddUTF8FontFromBytes("go", f.name, f.data)
 		pdf.SetFont("go", f.name, 10)
 		for r := rune(' '); r < 0x2300; r++ {

@@ -36,7 +36,7 @@ func (s Style) In(c Colour) Style {
 }
 
 // Width returns how long the text is, in mm.
-func (s Style) Width(text string) float64 { return s.Weight.face().width(text, s.Size) }
+func (s Style) Width(text string) float64 { return faces()[s.Weight].width(text, s.Size) }
 
 // Ems returns so many times the size of the letters, in mm.
 func (s Style) Ems(n float64) float64 { return n * s.Size * paper.Pt }

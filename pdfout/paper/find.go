@@ -18,21 +18,14 @@ import (
 func All() []Paper {
 	const inch = 25.4
 	return []Paper{
-		letterPaper(),
-		a4Paper(),
+		newPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
+		newPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
 		newPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
 		newPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
 		newPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
 		Either(),
 	}
 }
-
-func letterPaper() Paper {
-	const inch = 25.4
-	return newPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch)
-}
-
-func a4Paper() Paper { return newPaper("a4", "A4 paper, 210 x 297 mm", 210, 297) }
 
 // Either is as wide as the narrower and as high as the lower of letter and A4.
 func Either() Paper {

@@ -67,8 +67,8 @@ func (p Paper) OtherFit() (Fit, bool) {
 		return Fit{}, false
 	}
 	var least Fit
-	for _, on := range []Paper{letterPaper(), a4Paper()} {
-		if on.Name == p.Name {
+	for _, on := range All() {
+		if on.Name == p.Name || on.Name != "letter" && on.Name != "a4" {
 			continue
 		}
 		if f := p.fitted(on.Width, on.Height); least.On == "" || f < least.Scale {
