@@ -9,7 +9,7 @@ import (
 )
 
 func bindingTable(b garment.Binding, w writer) mark.Table {
-	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.Courses, b.Edge, w)
+	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.Courses, b.Line, w)
 	addTimes(&table, "joining or turning in", b.Ends, b.Joins, w)
 	table.AddTotal("bias strip", "", "", w.cell(b.Length))
 	if e, wide := b.WidestAllowance(); wide {

@@ -224,7 +224,7 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"key", r.Key},
 		{"fullness", r.Fullness},
 		{"along", each(r.Courses, d.course)},
-		{"edge", r.Edge},
+		{"edge", r.Line},
 		{"length", r.Length},
 		{"depth", r.Depth},
 		{"hem", r.Hem},
@@ -235,7 +235,7 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"joining", r.Joining},
 		{"joins", append([]length.Amount{}, r.Joins...)},
 		{"joins_from", ruffleFrom(r)},
-		{"quarter_of_edge", r.Edge.Quarter()},
+		{"quarter_of_edge", r.Line.Quarter()},
 		{"quarter_of_ruffle", r.Length.Quarter()},
 	}
 }
@@ -246,7 +246,7 @@ func (d data) binding(b garment.Binding) object {
 		{"key", b.Key},
 		{"fold", b.Fold.String()},
 		{"along", each(b.Courses, d.course)},
-		{"edge", b.Edge},
+		{"edge", b.Line},
 		{"width", b.Width},
 		{"cut_width", b.Cut},
 		{"joins", b.Joins},

@@ -10,7 +10,7 @@ import (
 )
 
 func ruffleTable(r garment.Ruffle, w writer) mark.Table {
-	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.Courses, r.Edge, w)
+	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.Courses, r.Line, w)
 	full := length.Factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
 		full = "as long as that, ungathered"
@@ -39,7 +39,7 @@ func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 	if r.CutsOneInTwo() {
 		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}
-	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Edge.Quarter()), w.length(r.Length.Quarter()))
+	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Line.Quarter()), w.length(r.Length.Quarter()))
 	return table
 }
 

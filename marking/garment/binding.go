@@ -2,8 +2,8 @@ package garment
 
 import (
 	"math"
+	"sort"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
 )
@@ -23,23 +23,19 @@ import (
 
 // Binding is a bias strip along edges.
 type Binding struct {
-	Key     string
+	SewnOn
 	Fold    source.BindingFold
-	Courses []Course
-	Edge    length.Amount // of all courses together
 	Width   length.Amount // finished
 	Cut     length.Amount // how wide the strip is cut
 	Joining length.Amount // the allowance of each joining seam
 	Joins   int           // how many times its ends are joined: once for every round
 	Ends    length.Amount // what each of these takes
 	Length  length.Amount // of the whole strip
-	Strips  int
+	Strips  int           // that it is joined of
 	// Square is the side of the square it is cut from; 0 where it is cut from the
 	// whole width of the cloth. Then Cloth is how much of its length that takes.
 	Square length.Amount
 	Cloth  length.Amount
-
-	place fault.Place
 }
 
 const (
@@ -60,16 +56,15 @@ func squareStep(u length.Unit) float64 { return u.Either(length.Inch.MM(), lengt
 // binding works out a binding; where its strips cannot be, that is noted.
 func (j joiner) binding(s source.BindingSpec) Binding {
 	b := Binding{
-		Key: s.Key, Fold: s.Fold.V, Courses: j.courses(s.Along), place: s.Place,
+		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Fold: s.Fold.V,
 		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Joins: s.Joins.Or(1),
 	}
 	if s.Joining.Given() {
 		b.Joining = j.Unit.Amount(s.Joining.V)
 	}
 	b.Cut = j.Unit.Amount(s.Width.V * float64(b.Folds()))
-	b.Edge = j.together(b.Courses)
 	b.Ends = j.Unit.AtLeast(b.perJoin())
-	b.Length = b.Edge.Plus(b.Ends.Times(b.Joins))
+	b.Length = b.Line.Plus(b.Ends.Times(b.Joins))
 	switch {
 	case s.Square.Given():
 		j.fromGiven(&b, s.Square)
@@ -158,18 +153,13 @@ func (b Binding) stripsOf(side float64, most int) int {
 // leastSquare returns the side of the least square that gives enough in so many strips,
 // in whole steps and no larger than largest; 0 where there is none.
 func (b Binding) leastSquare(step, largest float64, strips int) float64 {
-	low, high := 0, int(largest/step+length.Rounding)
-	if high < 1 || b.stripsOf(float64(high)*step, strips) == 0 {
+	most := int(largest/step + length.Rounding)
+	// The larger the square, the more it gives.
+	n := 1 + sort.Search(most, func(i int) bool { return b.stripsOf(float64(i+1)*step, strips) > 0 })
+	if n > most {
 		return 0
 	}
-	for high-low > 1 { // the larger the square, the more it gives
-		if middle := (low + high) / 2; b.stripsOf(float64(middle)*step, strips) > 0 {
-			high = middle
-		} else {
-			low = middle
-		}
-	}
-	return float64(high) * step
+	return float64(n) * step
 }
 
 // fromWidth cuts the strips from selvage to selvage; false where the width of the cloth

@@ -3,6 +3,7 @@ package garment
 import (
 	"strconv"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -90,4 +91,19 @@ func (j joiner) together(courses []Course) length.Amount {
 		total = total.Plus(c.Whole())
 	}
 	return total
+}
+
+// SewnOn is what trims, ruffles and bindings have in common.
+type SewnOn struct {
+	Key     string        // what the file calls it
+	Courses []Course      // that it runs along
+	Line    length.Amount // of all of them together, each as often as it comes
+
+	place fault.Place
+}
+
+// sewnOn finds what something runs along.
+func (j joiner) sewnOn(key string, place fault.Place, along []source.Text) SewnOn {
+	courses := j.courses(along)
+	return SewnOn{Key: key, Courses: courses, Line: j.together(courses), place: place}
 }

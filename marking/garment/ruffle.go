@@ -4,7 +4,6 @@ import (
 	"math"
 	"strings"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
 )
@@ -23,26 +22,22 @@ import (
 
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
-	Key      string
-	Fullness float64
-	Courses  []Course
-	Edge     length.Amount // of all courses together
+	SewnOn
+	Fullness float64       // how many times as long as its line
 	Length   length.Amount // of the strip before it is gathered
 	Depth    length.Amount // finished
-	Hem      length.Amount
-	Turn     length.Amount
-	Seam     length.Amount
+	Hem      length.Amount // at its lower edge
+	Turn     length.Amount // what is turned in there
+	Seam     length.Amount // the allowance by which it is sewn on
 	CutDepth length.Amount // all four together
 	Joining  length.Amount // the allowance of each joining seam
 	Strips   int           // across the cloth; 0 where its width is not known
-	Round    bool
+	Round    bool          // it goes all round, without ends
 	// Centre names the piece on whose fold the middle of a strip comes; "" where no
 	// edge of the ruffle begins at a fold. Then Joins are measured from the
 	// beginning of the first edge, else from that centre, to either side.
 	Centre string
 	Joins  []length.Amount
-
-	place fault.Place
 }
 
 // mostStrips is the most strips that one ruffle is torn in.
@@ -69,12 +64,11 @@ func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJo
 // ruffle works out a ruffle; where its strips cannot be, that is noted.
 func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	r := Ruffle{
-		Key: s.Key, Fullness: s.Fullness.V, Courses: j.courses(s.Along), Round: s.Round, place: s.Place,
+		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Fullness: s.Fullness.V, Round: s.Round,
 		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
 		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
 	}
-	r.Edge = j.together(r.Courses)
-	r.Length = r.Edge.By(r.Fullness)
+	r.Length = r.Line.By(r.Fullness)
 	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
 	r.Centre = centreFront(r.Courses)
 	if j.ClothWidth == 0 {
@@ -147,17 +141,17 @@ func centreFront(courses []Course) string {
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
 // side of the centre, or, where that is not known, from the beginning on.
 func (r Ruffle) joinPlaces() []length.Amount {
-	strip := r.Edge.MM / float64(r.Strips) // of the edge, to each strip
-	first, last := strip, r.Edge.MM
+	strip := r.Line.MM / float64(r.Strips) // of the edge, to each strip
+	first, last := strip, r.Line.MM
 	if r.Centre != "" {
-		first, last = strip/2, r.Edge.MM/2
+		first, last = strip/2, r.Line.MM/2
 	}
 	var places []length.Amount
 	for at := first; at < last-length.Rounding; at += strip {
-		places = append(places, r.Edge.Unit.Amount(at))
+		places = append(places, r.Line.Unit.Amount(at))
 	}
 	if r.Closes() {
-		places = append(places, r.Edge.Unit.Amount(last))
+		places = append(places, r.Line.Unit.Amount(last))
 	}
 	return places
 }

@@ -3,7 +3,6 @@ package garment
 import (
 	"math"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -23,26 +22,22 @@ import (
 
 // Trim is what is sewn on along stitch lines and bought by length.
 type Trim struct {
-	Key       string
+	SewnOn
 	Kind      source.TrimKind
-	Width     float64 // 0 where the file does not say
-	Fullness  float64
-	Courses   []Course
-	Line      length.Amount // of all courses together
+	Width     float64       // 0 where the file does not say
+	Fullness  float64       // how many times as long as its line; 1 where it lies flat
 	Gathered  length.Amount // the line times the fullness
-	Corners   []TrimCorner
-	Joins     int
+	Corners   []TrimCorner  // round which it reaches on the outside
+	Joins     int           // how many times its ends are joined or turned in
 	JoinTakes length.Amount // each
-	Total     length.Amount
-
-	place fault.Place
+	Total     length.Amount // to be cut
 }
 
 // TrimCorner is an outside corner of the line, as often as it comes.
 type TrimCorner struct {
-	Piece string
-	Turn  float64 // by which the line turns, in degrees
-	Times int
+	Piece string        // its name
+	Turn  float64       // by which the line turns, in degrees
+	Times int           // how often it comes in the garment
 	Takes length.Amount // each
 }
 
@@ -71,10 +66,9 @@ func (c TrimCorner) Square() bool { return math.Abs(c.Turn-90) < sameTurn }
 // trim works out a trim.
 func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
-		Key: s.Key, Kind: s.Kind.V, Width: s.Width.V, Fullness: s.Fullness.Or(1), Courses: j.courses(s.Along),
-		Joins: s.Joins.Or(1), JoinTakes: j.Unit.AtLeast(s.JoinTakes.Or(2 * usualJoining(j.Unit))), place: s.Place,
+		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Kind: s.Kind.V, Width: s.Width.V, Fullness: s.Fullness.Or(1),
+		Joins: s.Joins.Or(1), JoinTakes: j.Unit.AtLeast(s.JoinTakes.Or(2 * usualJoining(j.Unit))),
 	}
-	t.Line = j.together(t.Courses)
 	t.Gathered = t.Line.By(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
 	side := 1.0 // the sign of a turn round which the trim is on the outside
@@ -115,9 +109,6 @@ type lineCorner struct {
 // on the fold, and where two that are neighbours meet.
 func corners(courses []Course) []lineCorner {
 	var all []lineCorner
-	add := func(c Course, turn float64, times int) {
-		all = append(all, lineCorner{c.Piece.Name, turn, times})
-	}
 	type edge struct {
 		piece  *piece.Piece
 		number int
@@ -128,7 +119,7 @@ func corners(courses []Course) []lineCorner {
 	}
 	for _, c := range courses {
 		for _, turn := range sharpTurns(c.line) {
-			add(c, turn, c.Times)
+			all = append(all, lineCorner{c.Piece.Name, turn, c.Times})
 		}
 		if !c.isEdge() {
 			continue
@@ -137,11 +128,11 @@ func corners(courses []Course) []lineCorner {
 		ends := sewnEnds(c)
 		for i, other := range []int{before, after} {
 			if c.Piece.Edges[other].OnFold {
-				add(c, math.Pi-2*ends[i].angle, c.Piece.Times())
+				all = append(all, lineCorner{c.Piece.Name, math.Pi - 2*ends[i].angle, c.Piece.Times()})
 			}
 		}
 		if after != c.edge && !c.drawn().OnFold && !c.Piece.Edges[after].OnFold && taken[edge{c.Piece, after}] {
-			add(c, math.Pi-ends[1].angle, c.Times)
+			all = append(all, lineCorner{c.Piece.Name, math.Pi - ends[1].angle, c.Times})
 		}
 	}
 	return all
