@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"tuckmark/marking/mark"
-	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 )
 
@@ -26,19 +25,9 @@ func crossesOn(line plane.Path) []plane.Point {
 	return []plane.Point{first, last}
 }
 
-// crosses returns the places of the crosses on the centre of a piece on the fold.
-func crosses(p *piece.Piece) []plane.Point {
-	if axis := p.EdgeOnFold(); axis >= 0 {
-		return crossesOn(p.Edges[axis].Path)
+// addCross adds the two arms of a cross, one of them along a direction.
+func addCross(m *mark.Marking, at, along plane.Point) {
+	for _, arm := range []plane.Point{along.Mul(crossArm), along.Left().Mul(crossArm)} {
+		m.Add(mark.Cross, "", plane.Path{at.Sub(arm), at.Add(arm)})
 	}
-	return nil
-}
-
-// crossAt returns the two arms of a cross, one of them along a direction.
-func crossAt(at, along plane.Point) []mark.Mark {
-	var arms []mark.Mark
-	for _, arm := range []plane.Point{along, along.Left()} {
-		arms = append(arms, mark.Mark{Role: mark.Cross, Path: plane.Path{at.Sub(arm.Mul(crossArm)), at.Add(arm.Mul(crossArm))}})
-	}
-	return arms
 }

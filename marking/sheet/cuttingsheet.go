@@ -39,7 +39,7 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	for _, line := range layingLines(p) {
 		_, along := line.At(0)
 		for _, at := range crossesOn(line) {
-			m.Marks = append(m.Marks, crossAt(at, along)...)
+			addCross(&m, at, along)
 		}
 	}
 	for number := range b.Group.AsDrawn {

@@ -3,11 +3,13 @@
 //
 // In comes a checked pattern (garment.Pattern), whose lines are worked out; out go
 // markings (mark.Marking), each of which is printed by itself. Nothing is checked here
-// again, and nothing here knows paper: no size of a page, no pen, no place on it. A sample
-// is no wider than what fits across every paper, and that is one number.
+// again, and nothing here knows paper: no size of a page, no pen, no place on it. There are
+// two crumbs of it: a sample is no wider than fits across every page (sampleWidest), since
+// a strip is ruled in one; and a template is told to be joined before it is cut out.
 //
 //	sheet.go            which sheets a piece has
 //	transfer.go         the table of transfers: for each way to bring lines onto cloth its sheets
+//	outline.go          what all sheets of flat cloth do with an outline
 //	markingsheet.go     a piece as it is cut from flat cloth
 //	tucksheet.go        the tucked block that a piece is cut from
 //	tuckruler.go        a tick for every line of that block

@@ -63,16 +63,16 @@ func isPricked(role mark.Role) bool {
 // pricked returns the marking with dots along its lines, no farther apart than
 // spacing mm, and with some more notes.
 func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
-	var lines []*plane.Tree // that are pricked
-	for _, line := range m.Marks {
-		if isPricked(line.Role) {
-			lines = append(lines, plane.NewTree(line.Path))
+	var lines []bends // of what is pricked
+	for _, one := range m.Marks {
+		if isPricked(one.Role) {
+			lines = append(lines, bendsOf(one.Path))
 		}
 	}
 	m.Marks = slices.Clone(m.Marks)
-	for _, line := range lines {
-		if line.Length() >= sameDot {
-			m.Add(mark.Prick, "", dotsAlong(line, fixedDots(line, lines), spacing))
+	for _, b := range lines {
+		if b.line.Length() >= sameDot {
+			m.Add(mark.Prick, "", b.dots(b.fixed(lines), spacing))
 		}
 	}
 	m.Key += " pricked"
@@ -83,42 +83,48 @@ func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
 	return m.Noted(more...)
 }
 
-// fixedDots returns how far along a line a dot must be, in order: at its ends, its
+// bends is a line, with how far along it each of its points lies.
+type bends struct {
+	line  *plane.Tree
+	along []float64
+}
+
+func bendsOf(path plane.Path) bends {
+	b := bends{line: plane.NewTree(path), along: make([]float64, len(path))}
+	for i := 1; i < len(path); i++ {
+		b.along[i] = b.along[i-1] + path[i].Distance(path[i-1])
+	}
+	return b
+}
+
+// fixed returns how far along the line a dot must be, in order: at its ends, its
 // corners, and where it meets another of all lines.
-func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
-	at := []float64{0, line.Length()}
-	path := line.Path()
-	along := 0.0
+func (b bends) fixed(all []bends) []float64 {
+	at := []float64{0, b.line.Length()}
+	path := b.line.Path()
 	for k := 1; k+1 < len(path); k++ {
-		along += path[k].Distance(path[k-1])
 		in, out := path[k].Sub(path[k-1]), path[k+1].Sub(path[k])
 		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > piece.LeastTurn {
-			at = append(at, along)
+			at = append(at, b.along[k])
 		}
 	}
 	for _, other := range all {
-		if other != line {
-			for _, c := range plane.Crossings(line, other) {
+		if other.line != b.line {
+			for _, c := range plane.Crossings(b.line, other.line) {
 				at = append(at, c.A)
 			}
 		}
 	}
 	slices.Sort(at)
 	at = slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
-	at[len(at)-1] = line.Length() // not a crossing close before it
+	at[len(at)-1] = b.line.Length() // not a crossing close before it
 	return at
 }
 
-// dotsAlong returns dots at the fixed places of a line and between them: evenly, and
+// dots returns dots at the fixed places of the line and between them: evenly, and
 // where it bends closer.
-func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
-	b := bends{line: line, along: make([]float64, len(line.Path()))}
-	for i, q := range line.Path() {
-		if i > 0 {
-			b.along[i] = b.along[i-1] + q.Distance(line.Path()[i-1])
-		}
-	}
-	dots := plane.Path{line.At(fixed[0])}
+func (b bends) dots(fixed []float64, spacing float64) plane.Path {
+	dots := plane.Path{b.line.At(fixed[0])}
 	for i := 1; i < len(fixed); i++ {
 		from, to := fixed[i-1], fixed[i]
 		parts := math.Max(1, math.Ceil((to-from)/spacing-sameDot/spacing))
@@ -127,12 +133,6 @@ func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
 		}
 	}
 	return dots
-}
-
-// bends is a line, with how far along it each of its points lies.
-type bends struct {
-	line  *plane.Tree
-	along []float64
 }
 
 // between adds the dots behind one place of the line as far as another: that, and

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"tuckmark/marking/fault"
@@ -49,29 +50,27 @@ func samples(pattern *garment.Pattern) []mark.Marking {
 
 // sampledKinds sorts the tucks of a pattern that want a sample by kind.
 func sampledKinds(pattern *garment.Pattern) []*sampledKind {
-	type key struct {
-		width, space float64
-		twin         bool
-	}
 	var kinds []*sampledKind
-	known := map[key]*sampledKind{}
 	for i := range pattern.Pieces {
 		p := &pattern.Pieces[i]
 		for _, t := range p.TuckRows {
 			if t.Sampled || !WantsSample(t) {
 				continue
 			}
-			alike := key{math.Round(t.Width * 1000), math.Round(t.Space * 1000), t.Twin}
-			k := known[alike]
-			if k == nil {
-				k = &sampledKind{tuck: t, piece: p}
-				known[alike] = k
-				kinds = append(kinds, k)
+			n := slices.IndexFunc(kinds, func(k *sampledKind) bool { return alike(k.tuck, t) })
+			if n < 0 {
+				n = len(kinds)
+				kinds = append(kinds, &sampledKind{tuck: t, piece: p})
 			}
-			k.tables = append(k.tables, "["+fault.Place{Path: "piece"}.Under(p.Key).Under("tuck").Under(t.Key).Path+"]")
+			kinds[n].tables = append(kinds[n].tables, "["+fault.Place{Path: "piece"}.Under(p.Key).Under("tuck").Under(t.Key).Path+"]")
 		}
 	}
 	return kinds
+}
+
+// alike reports whether one sample does for both, to a thousandth of 1 mm.
+func alike(a, b piece.TuckRow) bool {
+	return math.Round(a.Width*1000) == math.Round(b.Width*1000) && math.Round(a.Space*1000) == math.Round(b.Space*1000) && a.Twin == b.Twin
 }
 
 // WantsSample reports whether a set of tucks is worth a trial.
@@ -89,10 +88,7 @@ func (s sampleStrip) wide() float64 { return s.flat + 2*sampleEnd }
 // stripFor returns the strip for as many tucks as have room across a sheet; fits is
 // false where not even two have.
 func stripFor(t piece.TuckRow, unit length.Unit) (s sampleStrip, fits bool) {
-	step := 25.4 / 4 // what a distance between marks is a multiple of
-	if unit != length.Inch {
-		step = 5
-	}
+	step := unit.Either(25.4/4, 5) // what a distance between marks is a multiple of
 	for n := mostSampled; n >= 2; n-- {
 		least := float64(n-1)*t.Space + 2*(t.Width+sampleBeside)
 		s = sampleStrip{tucks: n, flat: math.Ceil(least/step-piece.Rounding) * step}

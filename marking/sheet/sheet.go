@@ -6,7 +6,6 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
-	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
@@ -79,11 +78,4 @@ func (s pieceSheets) printed(m mark.Marking) []mark.Marking {
 // of a tucked block.
 func (s pieceSheets) withBlock(flat []mark.Marking) []mark.Marking {
 	return slices.Concat(flat, s.ruler, s.cutting)
-}
-
-// cutAllRound adds the sides of the outline, which are cut along.
-func cutAllRound(m *mark.Marking) {
-	for i := 1; i < len(m.Outline); i++ {
-		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
-	}
 }

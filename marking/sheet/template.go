@@ -69,21 +69,7 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	shape := templateShapeOf(p)
 	matches := matchMarks(p, shape)
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline.Path}
-	var along []string
-	for _, run := range shape.outline.Runs() {
-		e := p.Edges[run.Edge]
-		switch {
-		case e.OnFold:
-			m.Add(mark.FoldEdge, e.Key+": place on the fold", run.Path)
-		case shape.sewn[run.Edge]:
-			m.Add(mark.Cut, e.Key+": cut on the stitch line", run.Path)
-			if !slices.Contains(along, e.Key) {
-				along = append(along, e.Key)
-			}
-		default:
-			m.Add(mark.Cut, e.Key, run.Path)
-		}
-	}
+	m.Marks = edgeMarks(p, shape.outline, shape.sewn)
 	half := plane.NewTree(shape.outline.Path)
 	lines := p.Flat.Marks
 	if p.Block == nil {
@@ -93,25 +79,17 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 		m.Marks = append(m.Marks, insideOf(half, line)...)
 	}
 	m.Marks = append(m.Marks, matches...)
-	for _, run := range shape.outline.Runs() {
-		if p.Edges[run.Edge].OnFold {
-			m = p.Printed(m, run.Path[0], piece.Inward(run.Path))
-		}
-	}
-	outline := plane.NewTree(m.Outline)
+	m = openedOut(p, m, shape.outline)
 	var through []mark.Mark
 	for _, line := range m.Marks {
 		if hasWindows(line.Role) || isLine(p, line) {
 			through = append(through, line)
 		}
 	}
-	open := openingsFor(outline, through)
+	open := openingsFor(plane.NewTree(m.Outline), through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
-	if !p.Flat.Grain.Drawn {
-		if g := piece.PlaceGrain(outline, p.Flat.Grain.Direction, m.Marks); g != nil {
-			m.Add(mark.Grain, "", g)
-		}
-	}
+	addGrain(&m, p)
+	along := shape.drawnAlong(p)
 	m.Notes = append(pattern.Heading(), templateNotes(p, shape, along, open)...)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks) > 0}
 }

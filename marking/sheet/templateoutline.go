@@ -164,11 +164,22 @@ func inMiddle(p *piece.Piece, e piece.Edge) bool { return e.OnFold && p.Whole }
 // alignedBy returns the keys of the edges by which the template is laid on the cut
 // piece, in their order.
 func (s templateShape) alignedBy(p *piece.Piece) []string {
+	return s.keys(p, func(run piece.EdgeRun) bool {
+		return !s.sewn[run.Edge] && !inMiddle(p, p.Edges[run.Edge]) && run.Path.Length() >= leastAligned
+	})
+}
+
+// drawnAlong returns the keys of the edges at whose stitch lines it ends, in their order.
+func (s templateShape) drawnAlong(p *piece.Piece) []string {
+	return s.keys(p, func(run piece.EdgeRun) bool { return s.sewn[run.Edge] })
+}
+
+// keys returns the keys of the edges of some runs of the outline, each once.
+func (s templateShape) keys(p *piece.Piece, counts func(run piece.EdgeRun) bool) []string {
 	var keys []string
 	for _, run := range s.outline.Runs() {
-		e := p.Edges[run.Edge]
-		if !s.sewn[run.Edge] && !inMiddle(p, e) && run.Path.Length() >= leastAligned && !slices.Contains(keys, e.Key) {
-			keys = append(keys, e.Key)
+		if key := p.Edges[run.Edge].Key; counts(run) && !slices.Contains(keys, key) {
+			keys = append(keys, key)
 		}
 	}
 	return keys

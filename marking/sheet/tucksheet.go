@@ -36,17 +36,13 @@ func tuckPaperOf(b *piece.Block) tuckPaper {
 	us, vs := linesReach(b)
 	t := besides(b, us)
 	t.below = vs
+	// The name of the torn edge stands over it, clear of the lines.
 	if b.Up > 0 {
 		t.below.From = max(vs.From-sheetFoot, b.Bottom())
+		t.high = piece.Stretch{From: t.below.From, To: vs.To + sheetMargin}
 	} else {
 		t.below.To = min(vs.To+sheetFoot, b.Bottom())
-	}
-	// The name of the torn edge stands over it, clear of the lines.
-	t.high = t.below
-	if b.Up > 0 {
-		t.high.To += sheetMargin
-	} else {
-		t.high.From -= sheetMargin
+		t.high = piece.Stretch{From: vs.From - sheetMargin, To: t.below.To}
 	}
 	return t
 }
@@ -103,9 +99,11 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-paper.torn))))
 		}
 	}
-	for _, cross := range crosses(p) {
-		if v := b.V(cross); b.Group.OnAxis && v > paper.below.From && v < paper.below.To {
-			m.Marks = append(m.Marks, crossAt(cross, b.Group.Out)...)
+	if b.Group.OnAxis {
+		for _, cross := range crossesOn(p.Edges[p.EdgeOnFold()].Path) {
+			if v := b.V(cross); v > paper.below.From && v < paper.below.To {
+				addCross(&m, cross, b.Group.Out)
+			}
 		}
 	}
 	for _, r := range b.Group.Rows {

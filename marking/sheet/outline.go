@@ -1,0 +1,56 @@
+package sheet
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A sheet of flat cloth has the edges of its piece by their keys. It is
+// made of half a piece, which ends at the edge on the fold, and opened out where the whole
+// is printed.
+
+// edgeMarks returns the edges of a piece, as an outline of flat cloth has them. It ends at
+// the stitch lines of those that are sewn.
+func edgeMarks(p *piece.Piece, outline piece.Ring, sewn map[int]bool) []mark.Mark {
+	var marks []mark.Mark
+	for _, run := range outline.Runs() {
+		one := mark.Mark{Role: mark.Cut, Name: p.Edges[run.Edge].Key, Path: run.Path}
+		switch {
+		case p.Edges[run.Edge].OnFold:
+			one.Role = mark.FoldEdge
+			one.Name += ": place on the fold"
+		case sewn[run.Edge]:
+			one.Name += ": cut on the stitch line"
+		}
+		marks = append(marks, one)
+	}
+	return marks
+}
+
+// openedOut returns a marking, whose outline of half a piece is given, as it is printed.
+func openedOut(p *piece.Piece, m mark.Marking, half piece.Ring) mark.Marking {
+	for _, run := range half.Runs() {
+		if p.Edges[run.Edge].OnFold {
+			return p.Printed(m, run.Path[0], piece.Inward(run.Path))
+		}
+	}
+	return m
+}
+
+// addGrain adds the grain line of a piece whose file draws none, where there is room.
+func addGrain(m *mark.Marking, p *piece.Piece) {
+	if p.Flat.Grain.Drawn {
+		return // it is among the marks
+	}
+	if g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks); g != nil {
+		m.Add(mark.Grain, "", g)
+	}
+}
+
+// cutAllRound adds the sides of the outline, which are cut along.
+func cutAllRound(m *mark.Marking) {
+	for i := 1; i < len(m.Outline); i++ {
+		m.Add(mark.Cut, "", plane.Path{m.Outline[i-1], m.Outline[i]})
+	}
+}
