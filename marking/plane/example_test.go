@@ -6,36 +6,8 @@ import (
 	"strings"
 
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
 )
-
-// inked is a path and the character it is drawn in.
-type inked struct {
-	ink  byte
-	path plane.Path
-}
-
-// draw prints paths as a picture in text: y runs up, a character is 1 mm wide and 2 mm
-// high. Where paths lie on each other the last one is seen.
-func draw(paths ...inked) {
-	bounds := plane.EmptyBox()
-	for _, p := range paths {
-		bounds = bounds.Union(p.path.Bounds())
-	}
-	rows := make([][]byte, int(math.Round(bounds.Height()/2))+1)
-	for i := range rows {
-		rows[i] = []byte(strings.Repeat(" ", int(math.Round(bounds.Width()))+1))
-	}
-	for _, p := range paths {
-		tree := plane.NewTree(p.path)
-		for along := 0.0; along <= tree.Length(); along += 0.05 {
-			off := tree.At(along).Sub(bounds.Min)
-			rows[len(rows)-1-int(math.Round(off.Y/2))][int(math.Round(off.X))] = p.ink
-		}
-	}
-	for _, row := range rows {
-		fmt.Println(strings.TrimRight(string(row), " "))
-	}
-}
 
 // upright returns the line straight up at x, from one y to another.
 func upright(x, from, to float64) plane.Path { return plane.Path{{X: x, Y: from}, {X: x, Y: to}} }
@@ -55,7 +27,7 @@ func ExampleOffset() {
 	edge := plane.Path{{X: 0, Y: 20}, {X: 0, Y: 0}, {X: 24, Y: 0}, {X: 24, Y: 8}, {X: 44, Y: 8}}
 	line, ok := plane.Offset(edge, 4, 0)
 	fmt.Println(ok, rounded(line.Path))
-	draw(inked{'#', edge}, inked{'.', line.Path})
+	fmt.Println(sketch.Picture("#.", edge, line.Path))
 	// Output:
 	// true 4,20 4,4 20,4 20,12 44,12
 	// #   .
@@ -76,7 +48,7 @@ func ExampleOffset_pinched() {
 	edge := plane.Path{{X: 0, Y: 24}, {X: 20, Y: 24}, {X: 20, Y: 18}, {X: 10, Y: 18}, {X: 10, Y: 0}, {X: 36, Y: 0}, {X: 36, Y: 18}, {X: 25, Y: 18}, {X: 25, Y: 24}, {X: 46, Y: 24}}
 	line, _ := plane.Offset(edge, 4, 0)
 	fmt.Println("pinched:", line.Pinched, "at", rounded(plane.Path{line.At}))
-	draw(inked{'#', edge}, inked{'.', line.Path})
+	fmt.Println(sketch.Picture("#.", edge, line.Path))
 	// Output:
 	// pinched: true at 24,28
 	// ...............................................
@@ -100,7 +72,7 @@ func ExampleOffset_pinched() {
 func ExampleCurve() {
 	points := plane.Path{{X: 0, Y: 20}, {X: 8, Y: 4}, {X: 24, Y: 0}, {X: 40, Y: 12}}
 	curve := plane.Curve(points, plane.Point{Y: -1}, plane.Point{})
-	draw(inked{'*', curve})
+	fmt.Println(sketch.Picture("*", curve))
 	fmt.Printf("%.1f mm long\n", curve.Length())
 	// Output:
 	// *
@@ -124,7 +96,7 @@ func ExampleCrossings() {
 	for _, c := range plane.Crossings(plane.NewTree(a), plane.NewTree(b)) {
 		fmt.Printf("at %s: %.1f mm along the first, %.1f mm along the second\n", rounded(plane.Path{c.At}), c.A, c.B)
 	}
-	draw(inked{'-', a}, inked{'*', b})
+	fmt.Println(sketch.Picture("-*", a, b))
 	// Output:
 	// at 8,4: 8.0 mm along the first, 5.7 mm along the second
 	// at 32,4: 32.0 mm along the first, 39.6 mm along the second
@@ -147,7 +119,7 @@ func ExampleTree_Clip() {
 		fmt.Printf("from %.1f mm on: %s\n", run.Start, rounded(run.Path))
 	}
 	sides := plane.Path{box.Min, {X: box.Max.X, Y: box.Min.Y}, box.Max, {X: box.Min.X, Y: box.Max.Y}, box.Min}
-	draw(inked{'.', sides}, inked{'*', path})
+	fmt.Println(sketch.Picture(".*", sides, path))
 	// Output:
 	// from 8.5 mm on: 6,6 12,12
 	// from 39.6 mm on: 28,12 34,6
@@ -173,10 +145,10 @@ func ExampleFolding_Unfolded() {
 	folding := plane.NewFolding(plane.Point{}, plane.Point{X: 1}, []plane.Fold{fold})
 	shape := plane.Path{{X: 0, Y: 0}, {X: 32, Y: 0}, {X: 32, Y: 16}, {X: 0, Y: 0}}
 	fmt.Println("folded:")
-	draw(inked{'#', shape}, inked{'|', upright(12, 0, 6)})
+	fmt.Println(sketch.Picture("#|", shape, upright(12, 0, 6)))
 	fmt.Println("flat:")
 	for _, flat := range folding.Unfolded(shape) {
-		draw(inked{'#', flat.Path}, inked{'|', upright(12, 0, 6)}, inked{':', upright(16, 0, 8)}, inked{'|', upright(20, 0, 6)})
+		fmt.Println(sketch.Picture("#|:|", flat.Path, upright(12, 0, 6), upright(16, 0, 8), upright(20, 0, 6)))
 	}
 	// Output:
 	// folded:
@@ -207,7 +179,7 @@ func ExampleFold() {
 	fold := plane.Fold{At: 12, Width: 4, From: 8, To: math.Inf(1)}
 	folding := plane.NewFolding(plane.Point{}, plane.Point{X: 1}, []plane.Fold{fold})
 	flat := folding.Unfolded(plane.Path{{X: 0, Y: 0}, {X: 30, Y: 0}, {X: 30, Y: 16}, {X: 0, Y: 16}, {X: 0, Y: 0}})[0].Path
-	draw(inked{'#', flat}, inked{'|', upright(12, 8, 16)}, inked{':', upright(16, 8, 16)}, inked{'|', upright(20, 8, 16)})
+	fmt.Println(sketch.Picture("#|:|", flat, upright(12, 8, 16), upright(16, 8, 16), upright(20, 8, 16)))
 	fmt.Println("bottom of the flat shape:", rounded(flat[:2]))
 	fmt.Println("its strip drawn in:", rounded(folding.DrawnInPath(flat[:2])))
 	// Output:

@@ -27,5 +27,6 @@
 //	corners.go  sketches for what happens at corners
 //	drafts.go   garments of random measures
 //	frock.go    a file with all that figures can tell
+//	picture.go  paths as a picture in text
 //	points.go   points as text; distances and places, worked out plainly
 package sketch
