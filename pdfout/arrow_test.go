@@ -11,18 +11,8 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
-
-// heads returns the triangles a page shows of a layer.
-func (p readPage) heads(layer mark.Role) []plane.Path {
-	var all []plane.Path
-	for _, q := range p.paths {
-		if q.layer == layer.String() && q.painted == "f" {
-			all = append(all, q.parts...)
-		}
-	}
-	return all
-}
 
 // A head is 3 mm long and 2 mm wide, less on a line shorter than 9 mm: never
 // more than a third of it, and always of the same shape.
@@ -43,15 +33,15 @@ func TestHeadSize(t *testing.T) {
 			from := plane.Point{X: 40, Y: 40}
 			m.Marks = append(m.Marks, sample.Edge(c.role, "", from, from.Add(plane.Point{X: c.line})))
 			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
-			p := d.pages[s.Front]
-			line := p.drawn(c.role.String())[0].parts[0].Bounds()
-			heads := p.heads(c.role)
+			p := d.Pages[s.Front]
+			line := p.Drawn(c.role.String())[0].Parts[0].Bounds()
+			heads := p.Heads(c.role)
 			require.NotEmpty(t, heads)
 			for _, h := range heads {
-				assert.InDelta(t, c.length, h.Bounds().Width(), 4*written)
-				assert.InDelta(t, c.width, h.Bounds().Height(), 4*written)
-				assert.GreaterOrEqual(t, h.Bounds().Min.X, line.Min.X-4*written, "past its line")
-				assert.LessOrEqual(t, h.Bounds().Max.X, line.Max.X+4*written, "past its line")
+				assert.InDelta(t, c.length, h.Bounds().Width(), 4*seen.Written)
+				assert.InDelta(t, c.width, h.Bounds().Height(), 4*seen.Written)
+				assert.GreaterOrEqual(t, h.Bounds().Min.X, line.Min.X-4*seen.Written, "past its line")
+				assert.LessOrEqual(t, h.Bounds().Max.X, line.Max.X+4*seen.Written, "past its line")
 			}
 		})
 	}
@@ -59,11 +49,11 @@ func TestHeadSize(t *testing.T) {
 
 // checkHeads holds for every head of any set: its tip is on the page, so that
 // no page shows a base alone.
-func checkHeads(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[inFront(s):] {
-		window := s.Paper.Window().Grown(2 * written)
+func checkHeads(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[inFront(s):] {
+		window := s.Paper.Window().Grown(2 * seen.Written)
 		for _, role := range mark.Roles() {
-			for _, h := range p.heads(role) {
+			for _, h := range p.Heads(role) {
 				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", inFront(s)+i+1, role, h[0])
 			}
 		}
@@ -83,8 +73,8 @@ func TestHeadOnOnePage(t *testing.T) {
 	m.Marks[len(m.Marks)-1].Path[1].X = end + 1
 	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	total := 0
-	for _, p := range d.pages[inFront(s):] {
-		total += len(p.heads(mark.Grain))
+	for _, p := range d.Pages[inFront(s):] {
+		total += len(p.Heads(mark.Grain))
 	}
 	require.Len(t, laid.Sheets[0].Cells, 4)
 	// One at the left on the first column; one at the right on the second;

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"maps"
 	"math"
 	"slices"
 	"strconv"
@@ -37,7 +38,7 @@ func columnWidths() []float64 { return []float64{30, 26, 22, 18, 15, 12, 10, 8} 
 
 // picture shows part of a sheet, mostly all of it.
 type picture struct {
-	sheet       int
+	sheet       *laidSheet
 	first, last arrange.Cell // the part shown: upper left and lower right cell
 	scale       float64      // mm in the picture to a mm of the sheet
 	size        plane.Point  // of what is drawn, without its name, in mm
@@ -45,12 +46,13 @@ type picture struct {
 }
 
 // area is the part of the sheet the picture shows.
-func (p picture) area(g arrange.Grid) plane.Box {
-	return g.CoreOf(p.first).Union(g.CoreOf(p.last))
+func (p picture) area() plane.Box {
+	return p.sheet.Grid.CoreOf(p.first).Union(p.sheet.Grid.CoreOf(p.last))
 }
 
 // whole reports whether the picture shows all of its sheet.
-func (p picture) whole(g arrange.Grid) bool {
+func (p picture) whole() bool {
+	g := p.sheet.Grid
 	return p.first == arrange.Cell{} && p.last == arrange.Cell{Row: g.Rows - 1, Column: g.Columns - 1}
 }
 
@@ -60,7 +62,7 @@ func (p picture) shows(c arrange.Cell) bool {
 }
 
 // width and height are the room the picture takes with its name.
-func (p picture) width() float64 { return math.Max(narrowest, p.size.X) }
+func (p picture) width() float64 { return max(narrowest, p.size.X) }
 
 func (p picture) height() float64 {
 	return p.size.Y + captionSpace + mostNameLines*ink.Strong(pictureName).Step() + ink.Plain(pictureText).Step()
@@ -70,10 +72,10 @@ func (p picture) height() float64 {
 // there, else going on on pages of their own. It returns the pictures of each
 // page in front, the first page included.
 func (b *book) layPictures(onCover plane.Box) [][]picture {
-	further := b.overview()
+	further := b.leaf.UnderHeader()
 	for _, width := range columnWidths() {
 		all := b.picturesOf(width, onCover)
-		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets)-b.forms {
+		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets) {
 			return pages
 		}
 	}
@@ -90,8 +92,7 @@ func (b *book) layPictures(onCover plane.Box) [][]picture {
 // parts no larger than the room.
 func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	var all []picture
-	for i := b.forms; i < len(b.sheets); i++ {
-		s := &b.sheets[i]
+	for _, s := range b.sheets {
 		g := s.Grid
 		scale := width / g.Pitch().X
 		caption := picture{}.height()
@@ -104,9 +105,9 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 			parts[arrange.Cell{Row: c.Row / rows, Column: c.Column / columns}] = true
 		}
 		for _, c := range arrange.InReadingOrder(parts) {
-			p := picture{sheet: i, scale: scale, first: arrange.Cell{Row: c.Row * rows, Column: c.Column * columns}}
+			p := picture{sheet: s, scale: scale, first: arrange.Cell{Row: c.Row * rows, Column: c.Column * columns}}
 			p.last = arrange.Cell{Row: min(p.first.Row+rows, g.Rows) - 1, Column: min(p.first.Column+columns, g.Columns) - 1}
-			area := p.area(g)
+			area := p.area()
 			p.size = plane.Point{X: area.Width() * scale, Y: area.Height() * scale}
 			all = append(all, p)
 		}
@@ -135,43 +136,51 @@ func flow(all []picture, first, further plane.Box) [][]picture {
 		p.corner = at
 		pages[len(pages)-1] = append(pages[len(pages)-1], p)
 		at.X += p.width() + pictureGap
-		tallest = math.Max(tallest, p.height())
+		tallest = max(tallest, p.height())
 	}
 	return pages
 }
 
-// drawPicture draws a picture and what it is called.
-func (b *book) drawPicture(d ink.Canvas, p picture) {
-	s := &b.sheets[p.sheet]
-	area := p.area(s.Grid)
+// drawOverview draws a page of the pictures that have no room on the first.
+func (b *book) drawOverview(d ink.Canvas, i int) {
+	b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), b.pageNumber(i+1))
+	b.drawPictures(d, i)
+}
+
+// drawPictures draws the pictures of a page in front.
+func (b *book) drawPictures(d ink.Canvas, i int) {
+	for _, p := range b.pictures[i] {
+		p.draw(d)
+	}
+}
+
+// draw draws a picture and what it is called.
+func (p picture) draw(d ink.Canvas) {
+	grid, area := p.sheet.Grid, p.area()
 	d.Save()
 	d.Place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
 	d.Clip(area.Grown(pictureEdge / p.scale))
-	numbers := map[arrange.Cell]int{}
-	for k, c := range s.Cells {
-		numbers[c] = b.first[p.sheet] + k
-	}
+	numbers := p.numbers()
 	for row := p.first.Row; row <= p.last.Row; row++ {
 		for column := p.first.Column; column <= p.last.Column; column++ {
 			c := arrange.Cell{Row: row, Column: column}
 			if numbers[c] == 0 {
-				drawHatching(d, s.Grid.CoreOf(c), p.scale)
+				drawHatching(d, grid.CoreOf(c), p.scale)
 			}
 			d.Pen(ink.FinePen())
-			d.Box(s.Grid.CoreOf(c))
+			d.Box(grid.CoreOf(c))
 			d.Stroke()
 		}
 	}
-	drawSmall(d, s, area, p.scale)
-	size := math.Min(8, math.Max(5, s.Grid.Pitch().X*p.scale/3))
-	for _, c := range s.Cells {
+	p.drawPieces(d)
+	for _, c := range p.sheet.Cells {
 		if p.shows(c) {
-			drawPageNumber(d, s, s.Grid.CoreOf(c), p.scale, size, numbers[c])
+			p.drawNumber(d, grid.CoreOf(c), numbers[c])
 		}
 	}
 	d.Restore()
 	d.Place(plane.Point{}, 1)
-	b.drawPictureName(d, p)
+	p.drawName(d)
 }
 
 // drawHatching fills a box of the sheet with slanting lines.
@@ -188,25 +197,25 @@ func drawHatching(d ink.Canvas, b plane.Box, scale float64) {
 	d.Stroke()
 }
 
-// drawSmall draws the lines of the sheet's pieces as they look from afar:
+// drawPieces draws the lines of the sheet's pieces as they look from afar:
 // what bounds a piece stronger than what lies in it. Of lines that lie as close
 // together as those of tucks, some stand for all.
-func drawSmall(d ink.Canvas, s *arrange.Sheet, area plane.Box, scale float64) {
-	for _, p := range s.Pieces {
+func (p picture) drawPieces(d ink.Canvas) {
+	for _, piece := range p.sheet.Pieces {
 		var drawn []arrange.Line // of the lines in the piece, the last few
-		for _, l := range p.Lines {
-			if !l.Bounds.Meets(area) {
+		for _, l := range piece.Lines {
+			if !l.Bounds.Meets(p.area()) {
 				continue
 			}
 			d.Pen(ink.OutlinePen())
 			if !ink.Bounding(l.Role) {
-				if slices.ContainsFunc(drawn, func(o arrange.Line) bool { return closeTogether(l, o, pictureApart/scale) }) {
+				if slices.ContainsFunc(drawn, func(o arrange.Line) bool { return closeTogether(l, o, pictureApart/p.scale) }) {
 					continue
 				}
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
 				d.Pen(ink.InnerPen())
 			}
-			d.Path(ink.Coarse(l.Clip.Path(), ink.PictureDetail/scale))
+			d.Path(ink.Coarse(l.Clip.Path(), ink.PictureDetail/p.scale))
 			d.Stroke()
 		}
 	}
@@ -219,17 +228,18 @@ func closeTogether(l, o arrange.Line, least float64) bool {
 	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
 }
 
-// drawPageNumber writes a page number into the picture of a page: in the
+// drawNumber writes a page number into the picture of a page, given its core: in the
 // middle, or near it where that covers fewer lines. It stands on a ground of
 // its own.
-func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size float64, n int) {
+func (p picture) drawNumber(d ink.Canvas, core plane.Box, n int) {
+	size := min(mostNumber, max(leastNumber, p.sheet.Grid.Pitch().X*p.scale/3))
 	words, style := strconv.Itoa(n), ink.Strong(size)
-	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: style.Ems(numberHalf) + numberAbove}.Mul(1 / scale)
+	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: style.Ems(numberHalf) + numberAbove}.Mul(1 / p.scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
 	for _, share := range []plane.Point{{}, {Y: 1}, {Y: -1}, {X: 1}, {X: -1}, {X: 1, Y: 1}, {X: -1, Y: 1}, {X: 1, Y: -1}, {X: -1, Y: -1}} {
 		near := middle.Add(plane.Point{X: share.X * core.Width() / 5, Y: share.Y * core.Height() / 5})
-		lines := s.Field.Crossings(text.Level(near, half), mostCovered)
+		lines := p.sheet.Field.Crossings(text.Level(near, half), mostCovered)
 		if fewest < 0 || lines < fewest {
 			at, fewest = near, lines
 		}
@@ -242,13 +252,15 @@ func drawPageNumber(d ink.Canvas, s *arrange.Sheet, core plane.Box, scale, size 
 	d.Box(plane.Box{Min: at.Sub(half), Max: at.Add(half)})
 	d.Fill()
 	d.Restore()
-	at.X -= style.Width(words) / 2 / scale
-	at.Y -= style.Up() / 2 / scale
+	at.X -= style.Width(words) / 2 / p.scale
+	at.Y -= style.Up() / 2 / p.scale
 	ink.Write(d, at, style, words)
 }
 
-// The ground a page number in a picture stands on.
+// A page number in a picture, and the ground it stands on.
 const (
+	leastNumber  = 5.0 // its least size, in points, and its largest
+	mostNumber   = 8.0
 	numberBeside = 0.6  // beside the number, in mm
 	numberAbove  = 0.3  // above and below it, in mm
 	numberHalf   = 0.45 // half the height of a number, in sizes
@@ -257,19 +269,17 @@ const (
 // mostCovered bounds how many lines under a page number are counted.
 const mostCovered = 20
 
-// drawPictureName writes the names of the pieces and the page numbers under a
-// picture.
-func (b *book) drawPictureName(d ink.Canvas, p picture) {
-	s := &b.sheets[p.sheet]
-	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - ink.Strong(pictureName).Up()}
+// drawName writes the names of the pieces and the page numbers under the picture.
+func (p picture) drawName(d ink.Canvas) {
+	name, style := ink.Strong(pictureName), ink.Plain(pictureText).In(ink.Grey())
+	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - name.Up()}
 	limit := p.width()
-	for _, words := range text.NameLines(s.Names(), ink.Strong(pictureName), limit, mostNameLines) {
-		ink.Write(d, at, ink.Strong(pictureName), words)
-		at.Y -= ink.Strong(pictureName).Step()
+	for _, words := range text.NameLines(p.sheet.Names(), name, limit, mostNameLines) {
+		ink.Write(d, at, name, words)
+		at.Y -= name.Step()
 	}
-	style := ink.Plain(pictureText).In(ink.Grey())
-	pages := text.PagesOf(b.numbersIn(p))
-	if !p.whole(s.Grid) {
+	pages := text.PagesOf(slices.Sorted(maps.Values(p.numbers())))
+	if !p.whole() {
 		part := pages + ": " + text.FromTo("row", p.first.Row, p.last.Row) + ", " + text.FromTo("column", p.first.Column, p.last.Column)
 		if style.Width(part) <= limit {
 			pages = part
@@ -278,13 +288,12 @@ func (b *book) drawPictureName(d ink.Canvas, p picture) {
 	ink.Write(d, at, style, text.Shorten(pages, style, limit))
 }
 
-// numbersIn returns the numbers of the pages that a picture shows.
-func (b *book) numbersIn(p picture) []int {
-	s := &b.sheets[p.sheet]
-	var numbers []int
-	for k, c := range s.Cells {
+// numbers are the numbers of the pages that the picture shows, by their cells.
+func (p picture) numbers() map[arrange.Cell]int {
+	numbers := map[arrange.Cell]int{}
+	for k, c := range p.sheet.Cells {
 		if p.shows(c) {
-			numbers = append(numbers, b.first[p.sheet]+k)
+			numbers[c] = p.sheet.first + k
 		}
 	}
 	return numbers

@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -12,6 +13,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
 )
 
 // The cautions of a set stand under their heading on the first page; without any there
@@ -21,7 +23,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			set := few()
 			d, _ := drawn(t, set, name)
-			said := d.pages[0].said()
+			said := squeezed(strings.Join(d.Pages[0].Words(), ""))
 			assert.Contains(t, said, squeezed("Take care"))
 			for _, text := range figures.Cautions(set.Pieces) {
 				assert.Contains(t, said, squeezed(text))
@@ -29,7 +31,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 		})
 	}
 	p := found(t, "letter")
-	b, _, err := plan(few(), p)
+	b, err := plan(few(), p)
 	require.NoError(t, err)
 	for _, l := range b.cover().Labels {
 		assert.NotEqual(t, "Take care", l.Text)
@@ -40,28 +42,28 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 // the colour that they have on the sheets.
 func TestHeadsInTheKey(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
-	first := d.pages[0]
+	first := d.Pages[0]
 	for role, heads := range map[mark.Role]int{mark.Arrow: 1, mark.Grain: 2, mark.Cut: 0, mark.Stitch: 0} {
 		t.Run(role.String(), func(t *testing.T) {
-			var name readText
-			for _, r := range first.texts {
-				if r.text == role.String() {
+			var name seen.Text
+			for _, r := range first.Texts {
+				if r.Text == role.String() {
 					name = r
 				}
 			}
-			require.NotEmpty(t, name.text, "not in the key")
+			require.NotEmpty(t, name.Text, "not in the key")
 			var line plane.Path
 			var tips []plane.Point
-			for _, q := range first.paths {
-				if len(q.parts) != 1 || math.Abs(q.parts[0][0].Y-name.at.Y) > 2 || q.parts[0][0].X >= name.at.X {
+			for _, q := range first.Paths {
+				if len(q.Parts) != 1 || math.Abs(q.Parts[0][0].Y-name.At.Y) > 2 || q.Parts[0][0].X >= name.At.X {
 					continue
 				}
 				switch {
-				case q.painted == "S" && len(q.parts[0]) == 2:
-					line = q.parts[0]
-				case q.painted == "f" && len(q.parts[0]) == 3:
-					tips = append(tips, q.parts[0][0])
-					assert.Equal(t, ink.PenOf(role).Colour, q.fill)
+				case q.Painted == seen.Stroked && len(q.Parts[0]) == 2:
+					line = q.Parts[0]
+				case q.Painted == seen.Filled && len(q.Parts[0]) == 3:
+					tips = append(tips, q.Parts[0][0])
+					assert.Equal(t, ink.PenOf(role).Colour, q.Fill)
 				}
 			}
 			require.Len(t, line, 2, "no sample")

@@ -3,9 +3,9 @@ package pdfout
 import (
 	"fmt"
 	"io"
-	"slices"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
@@ -13,9 +13,9 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Draw writes the set as a PDF for the paper. Nothing is written when the set
-// cannot be drawn; such an error is a *fault.Fault without a place. Pieces without
-// any line are left out and named in the summary.
+// Draw writes a set as a PDF for the paper. Nothing is written when the set cannot be
+// drawn; such an error is a *fault.Fault without a place. Pieces without any line are
+// left out and named in the summary.
 func Draw(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
 	return draw(w, set, p, (*book).draw)
 }
@@ -33,57 +33,61 @@ func DrawFirst(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
 	return draw(w, set, p, (*book).drawFirst)
 }
 
-// draw plans a set, draws of it what is wanted, and writes that.
+// draw plans a set, draws of it what is wanted, and writes that as a PDF.
 func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Canvas)) (Summary, error) {
-	book, left, err := plan(set, p)
+	b, err := plan(set, p)
 	if err != nil {
 		return Summary{}, err
 	}
-	number := 1
-	for i := book.forms; i < len(book.sheets); i++ {
-		number = book.sheets[i].FindJoins(number)
-		book.sheets[i].Letter(set.Unit)
-	}
-	d := ink.NewPDF(p, book.fullTitle(), book.roles)
-	wanted(book, d)
+	b.letter()
+	d := ink.NewPDF(p, b.fullTitle(), b.roles)
+	wanted(b, d)
 	if err := d.Finish(w); err != nil {
 		return Summary{}, err
 	}
-	return book.summary(left), nil
+	return b.summary(), nil
 }
 
-// plan lays everything on its page, without joins and lettering, and returns the
-// names of the pieces that have no line as well.
-func plan(set arrange.Set, p paper.Paper) (*book, []string, error) {
+// plan lays everything on its page, without joins and lettering.
+func plan(set arrange.Set, p paper.Paper) (*book, error) {
 	if err := check(set, p); err != nil {
-		return nil, nil, err
+		return nil, err
 	}
 	if p.WhollyOnOne() {
 		return planWhole(set, p)
 	}
 	laid := arrange.Arrange(set, p)
 	if len(laid.Sheets)+len(laid.Forms) == 0 {
-		return nil, nil, nothingToDraw()
+		return nil, nothingToDraw()
 	}
 	if !laid.Exact {
-		return nil, nil, tooMany(set, "more than "+text.Counted(laid.Pages(), "page"), p)
+		return nil, tooMany(set, "more than "+text.Counted(laid.Pages(), "page"), p)
 	}
 	if n := len(laid.Forms); n > paper.MaxPages {
-		return nil, nil, tooMany(set, "more than "+text.Counted(n, "page"), p)
+		return nil, tooMany(set, "more than "+text.Counted(n, "page"), p)
 	}
-	forms, err := layForms(laid.Forms, set, p)
-	if err != nil {
-		return nil, nil, err
+	b := newBook(set, p, p)
+	b.left = laid.Left
+	if err := b.layLeaves(laid.Forms); err != nil {
+		return nil, err
 	}
-	figures, err := report.Lay(set, p)
-	if err != nil {
-		return nil, nil, err
+	for _, s := range laid.Sheets {
+		b.sheets = append(b.sheets, &laidSheet{Sheet: s})
 	}
-	book := newBook(set, p, figures, forms, laid.Sheets)
-	if book.pages > paper.MaxPages {
-		return nil, nil, tooMany(set, text.Counted(book.pages, "page"), p)
+	b.number()
+	if b.pages > paper.MaxPages {
+		return nil, tooMany(set, text.Counted(b.pages, "page"), p)
 	}
-	return book, laid.Left, nil
+	return b, nil
+}
+
+// layLeaves lays the forms and the figures, each on a leaf of its own.
+func (b *book) layLeaves(forms []mark.Marking) (err error) {
+	if b.forms, err = layForms(forms, b.set, b.leaf); err != nil {
+		return err
+	}
+	b.figures, err = report.Lay(b.set.Report, b.leaf)
+	return err
 }
 
 func nothingToDraw() error {
@@ -100,48 +104,4 @@ func tooMany(set arrange.Set, need string, p paper.Paper) error {
 		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), text.Thousands(paper.MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
-}
-
-// check refuses what the fonts cannot print, places that are no places, and
-// paper that is too small or too large.
-func check(set arrange.Set, on paper.Paper) error {
-	if err := on.Check(); err != nil {
-		return err
-	}
-	if bad, found := ink.Unprintable(set.Title); found {
-		return ink.NoLetter(bad, "the title")
-	}
-	if bad, found := ink.Unprintable(set.Size); found {
-		return ink.NoLetter(bad, "the size")
-	}
-	for _, words := range set.Cautions {
-		if bad, found := ink.Unprintable(words); found {
-			return ink.NoLetter(bad, "a caution")
-		}
-	}
-	if err := report.Check(set.Report); err != nil {
-		return err
-	}
-	for _, piece := range set.Pieces {
-		texts := append([]string{piece.Name}, piece.Notes...)
-		if form := piece.Form; form != nil {
-			texts = slices.Concat(texts, form.Steps, form.Blanks, form.Sum)
-		}
-		for _, words := range texts {
-			if bad, found := ink.Unprintable(words); found {
-				return ink.NoLetter(bad, fmt.Sprintf("piece %q", piece.Key))
-			}
-		}
-		for _, m := range piece.Marks {
-			if bad, found := ink.Unprintable(m.Name); found {
-				return ink.NoLetter(bad, fmt.Sprintf("a line of piece %q", piece.Key))
-			}
-			for _, p := range m.Path {
-				if !ink.IsPlace(p) {
-					return &fault.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
-				}
-			}
-		}
-	}
-	return nil
 }

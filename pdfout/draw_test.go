@@ -23,6 +23,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // scenes are the sets most tests look at.
@@ -57,18 +58,18 @@ func scenes() map[string]arrange.Set {
 func inFront(s Summary) int { return s.Front + s.Figures }
 
 // drawn draws a set and reads it back.
-func drawn(t require.TestingT, set arrange.Set, paper string) (readDocument, Summary) {
+func drawn(t require.TestingT, set arrange.Set, paper string) (seen.Document, Summary) {
 	return drawnOn(t, set, found(t, paper))
 }
 
 // drawnOn draws a set, with its cautions, and reads it back as it comes out of the
 // printer.
-func drawnOn(t require.TestingT, set arrange.Set, p paper.Paper) (readDocument, Summary) {
+func drawnOn(t require.TestingT, set arrange.Set, p paper.Paper) (seen.Document, Summary) {
 	set.Cautions = figures.Cautions(set.Pieces)
 	var out bytes.Buffer
 	summary, err := Draw(&out, set, p)
 	require.NoError(t, err)
-	return readPDF(t, out.Bytes(), p.Printed), summary
+	return seen.Read(t, out.Bytes(), p.Printed), summary
 }
 
 // found is the paper of a name.
@@ -79,8 +80,8 @@ func found(t require.TestingT, name string) paper.Paper {
 }
 
 // checks is all that is true of any set that was drawn.
-func checks() map[string]func(require.TestingT, arrange.Set, readDocument, Summary) {
-	return map[string]func(require.TestingT, arrange.Set, readDocument, Summary){
+func checks() map[string]func(require.TestingT, arrange.Set, seen.Document, Summary) {
+	return map[string]func(require.TestingT, arrange.Set, seen.Document, Summary){
 		"check squares":                checkSquares,
 		"pages say what they are":      checkHeaders,
 		"margins":                      checkMargins,
@@ -101,7 +102,7 @@ func checks() map[string]func(require.TestingT, arrange.Set, readDocument, Summa
 }
 
 // checkAll makes all checks of a set that was drawn.
-func checkAll(t *testing.T, set arrange.Set, d readDocument, s Summary) {
+func checkAll(t *testing.T, set arrange.Set, d seen.Document, s Summary) {
 	for what, check := range checks() {
 		t.Run(what, func(t *testing.T) { check(t, set, d, s) })
 	}
@@ -154,38 +155,34 @@ func TestAnySet(t *testing.T) {
 	}
 }
 
-// written bounds how far a number read from the page may be off from the one
-// meant, in mm: half of 0.001 units.
-const written = 0.0005 * paper.Pt
-
-func checkSquares(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkSquares(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	// Inch = 25.4 mm exactly; a unit is 1/72 in: 4 in are 288 units.
-	frames := d.pages[0].frames()
+	frames := d.Pages[0].Frames()
 	require.Len(t, frames, 2, "frames on the first page")
 	for i, side := range []float64{288 * 25.4 / 72, 100} {
-		assert.InDelta(t, side, frames[i].Width(), 2*written, "across")
-		assert.InDelta(t, side, frames[i].Height(), 2*written, "up")
+		assert.InDelta(t, side, frames[i].Width(), 2*seen.Written, "across")
+		assert.InDelta(t, side, frames[i].Height(), 2*seen.Written, "up")
 	}
-	assert.InDelta(t, 0, frames[0].Min.Distance(frames[1].Min), 2*written, "one lower left corner")
-	for i, p := range d.pages {
-		for _, f := range p.frames() {
+	assert.InDelta(t, 0, frames[0].Min.Distance(frames[1].Min), 2*seen.Written, "one lower left corner")
+	for i, p := range d.Pages {
+		for _, f := range p.Frames() {
 			// 6 units are 25 dots at 300 to the inch: no side is rounded away.
 			for _, v := range []float64{f.Min.X, f.Min.Y} {
-				assert.InDelta(t, 0, math.Remainder(v, 6*25.4/72), 2*written, "page %d: a square off the dots", i+1)
+				assert.InDelta(t, 0, math.Remainder(v, 6*25.4/72), 2*seen.Written, "page %d: a square off the dots", i+1)
 			}
 		}
 	}
 	small := map[length.Unit]float64{length.Inch: 25.4, length.Centimetre: 30, length.Millimetre: 30}[set.Unit]
 	label := map[length.Unit]string{length.Inch: "1 in", length.Centimetre: "3 cm", length.Millimetre: "30 mm"}[set.Unit]
-	for i, p := range d.pages[inFront(s):] {
-		frames := p.frames()
+	for i, p := range d.Pages[inFront(s):] {
+		frames := p.Frames()
 		require.Len(t, frames, 1, "page %d", inFront(s)+i+1)
-		assert.InDelta(t, small, frames[0].Width(), 2*written, "page %d, across", inFront(s)+i+1)
-		assert.InDelta(t, small, frames[0].Height(), 2*written, "page %d, up", inFront(s)+i+1)
-		assert.Contains(t, p.words(), label)
+		assert.InDelta(t, small, frames[0].Width(), 2*seen.Written, "page %d, across", inFront(s)+i+1)
+		assert.InDelta(t, small, frames[0].Height(), 2*seen.Written, "page %d, up", inFront(s)+i+1)
+		assert.Contains(t, p.Words(), label)
 	}
-	for _, p := range d.pages[1:inFront(s)] {
-		assert.Empty(t, p.frames(), "a page of pictures or figures")
+	for _, p := range d.Pages[1:inFront(s)] {
+		assert.Empty(t, p.Frames(), "a page of pictures or figures")
 	}
 }
 
@@ -195,12 +192,12 @@ func TestLayersAndPreferences(t *testing.T) {
 	for _, role := range lineRoles() {
 		want = append(want, role.String())
 	}
-	assert.Equal(t, want, d.layers, "one layer for every role, in the order of the line key")
+	assert.Equal(t, want, d.Layers, "one layer for every role, in the order of the line key")
 	d, _ = drawn(t, many(3), "letter")
-	assert.Equal(t, []string{"cutting line", "stitch line"}, d.layers, "only roles that occur")
+	assert.Equal(t, []string{"cutting line", "stitch line"}, d.Layers, "only roles that occur")
 
 	// ISO 32000-1, 12.2, table 150 (from memory).
-	catalogue := d.reader.Trailer().Key("Root")
+	catalogue := d.Root()
 	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
 	assert.Equal(t, "en", catalogue.Key("Lang").RawString())
 }
@@ -223,10 +220,10 @@ func TestSameInputSameBytes(t *testing.T) {
 	}
 }
 
-func checkHeaders(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[inFront(s):] {
+func checkHeaders(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[inFront(s):] {
 		number := inFront(s) + i + 1
-		texts := strings.Join(p.words(), "\n")
+		texts := strings.Join(p.Words(), "\n")
 		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
 		if s.Paper.Printed.IsTrue() {
 			assert.Contains(t, texts, "print at 100 %")
@@ -235,7 +232,7 @@ func checkHeaders(t require.TestingT, set arrange.Set, d readDocument, s Summary
 		}
 	}
 	for i := 1; i < inFront(s); i++ {
-		assert.Contains(t, d.pages[i].words(), fmt.Sprintf("page %d of %d", i+1, s.Pages))
+		assert.Contains(t, d.Pages[i].Words(), fmt.Sprintf("page %d of %d", i+1, s.Pages))
 	}
 }
 
@@ -243,12 +240,12 @@ func TestTexts(t *testing.T) {
 	d, s := drawn(t, large(), "letter")
 	for _, sheet := range s.Sheets {
 		for n := sheet.First; n <= sheet.Last; n++ {
-			texts := d.pages[n-1].words()
+			texts := d.Pages[n-1].Words()
 			assert.Contains(t, texts, sheet.Pieces[0], "page %d", n)
 			assert.Contains(t, texts, "Linden pinafore, size 18 months", "page %d", n)
 		}
 	}
-	first := strings.Join(d.pages[0].words(), "\n")
+	first := strings.Join(d.Pages[0].Words(), "\n")
 	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure this square before you mark any cloth", "place on the fold", "trim line and join mark"} {
 		assert.Contains(t, first, want)
 	}
@@ -256,39 +253,39 @@ func TestTexts(t *testing.T) {
 	assert.NotContains(t, first, "Hatched")
 	d, s = drawn(t, ring(), "letter")
 	assert.Positive(t, s.Blank)
-	assert.Contains(t, strings.Join(d.pages[0].words(), "\n"), "Hatched pages have no line on them and are not printed.")
+	assert.Contains(t, strings.Join(d.Pages[0].Words(), "\n"), "Hatched pages have no line on them and are not printed.")
 }
 
 // Everything stays on what a printer can print, 10 mm and more from the edge
 // of the paper; and only lines of pieces and what joins pages is in a page's
 // window, the header is above it.
-func checkMargins(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkMargins(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	on := s.Paper
 	// 10 mm where no margin was asked for.
-	may := plane.Box{Max: on.Size()}.Grown(2*written - min(on.Margin, 10))
-	for i, p := range d.pages {
-		for _, q := range p.paths {
-			seen := plane.EmptyBox()
-			for _, part := range q.parts {
-				seen = seen.Union(part.Bounds())
+	may := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 10))
+	for i, p := range d.Pages {
+		for _, q := range p.Paths {
+			shown := plane.EmptyBox()
+			for _, part := range q.Parts {
+				shown = shown.Union(part.Bounds())
 			}
-			for _, b := range q.boxes {
-				seen = seen.Union(b)
+			for _, b := range q.Boxes {
+				shown = shown.Union(b)
 			}
-			whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
-			if q.clip != whole {
-				seen = q.clip
+			whole := p.Whole()
+			if q.Clip != whole {
+				shown = q.Clip
 			}
-			if !seen.Empty() {
-				assert.True(t, may.Holds(seen.Min) && may.Holds(seen.Max), "page %d: %v", i+1, seen)
+			if !shown.Empty() {
+				assert.True(t, may.Holds(shown.Min) && may.Holds(shown.Max), "page %d: %v", i+1, shown)
 			}
 		}
-		for _, r := range p.texts {
-			b := r.box()
+		for _, r := range p.Texts {
+			b := r.Box()
 			if i < inFront(s) {
-				assert.True(t, may.Holds(b.Min) && may.Holds(b.Max), "page %d: %q at %v", i+1, r.text, b)
+				assert.True(t, may.Holds(b.Min) && may.Holds(b.Max), "page %d: %q at %v", i+1, r.Text, b)
 			}
-			if i >= inFront(s) && strings.HasPrefix(r.text, "page ") {
+			if i >= inFront(s) && strings.HasPrefix(r.Text, "page ") {
 				assert.Greater(t, b.Min.Y, on.Window().Max.Y, "page %d: the header", i+1)
 			}
 		}
@@ -297,18 +294,18 @@ func checkMargins(t require.TestingT, set arrange.Set, d readDocument, s Summary
 
 // Texts on the pages in front do not overlap each other or the check squares'
 // frames.
-func checkFront(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[:inFront(s)] {
-		for k, a := range p.texts {
-			for _, b := range p.texts[k+1:] {
+func checkFront(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[:inFront(s)] {
+		for k, a := range p.Texts {
+			for _, b := range p.Texts[k+1:] {
 				// A box that only touches does no harm.
-				assert.False(t, a.box().Grown(-0.05).Meets(b.box()), "page %d: %q and %q", i+1, a.text, b.text)
+				assert.False(t, a.Box().Grown(-0.05).Meets(b.Box()), "page %d: %q and %q", i+1, a.Text, b.Text)
 			}
-			for _, f := range p.frames() {
+			for _, f := range p.Frames() {
 				inner := f.Grown(-ink.FrameWidth)
-				box := a.box()
+				box := a.Box()
 				in := inner.Holds(box.Min) && inner.Holds(box.Max)
-				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.text)
+				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.Text)
 			}
 		}
 	}
@@ -316,25 +313,25 @@ func checkFront(t require.TestingT, set arrange.Set, d readDocument, s Summary) 
 
 func TestLineKey(t *testing.T) {
 	d, _ := drawn(t, few(), "letter")
-	first := d.pages[0]
+	first := d.Pages[0]
 	for _, role := range lineRoles() {
 		want := ink.PenOf(role)
 		found := false
-		for _, r := range first.texts {
-			if r.text != role.String() {
+		for _, r := range first.Texts {
+			if r.Text != role.String() {
 				continue
 			}
-			for _, q := range first.paths {
+			for _, q := range first.Paths {
 				// The sample lies left of the name, at its height.
-				if q.painted == "S" && len(q.parts) == 1 && len(q.parts[0]) == 2 && q.layer == "" &&
-					math.Abs(q.parts[0][0].Y-r.at.Y) < 2 && q.parts[0][0].X < r.at.X && q.parts[0][1].X < r.at.X {
+				if q.Painted == seen.Stroked && len(q.Parts) == 1 && len(q.Parts[0]) == 2 && q.Layer == "" &&
+					math.Abs(q.Parts[0][0].Y-r.At.Y) < 2 && q.Parts[0][0].X < r.At.X && q.Parts[0][1].X < r.At.X {
 					found = true
-					assert.InDelta(t, want.Width, q.width, 2*written, role)
-					require.Len(t, q.dashes, len(want.Dashes()), role)
+					assert.InDelta(t, want.Width, q.Width, 2*seen.Written, role)
+					require.Len(t, q.Dashes, len(want.Dashes()), role)
 					for i, length := range want.Dashes() {
-						assert.InDelta(t, length, q.dashes[i], 2*written, role)
+						assert.InDelta(t, length, q.Dashes[i], 2*seen.Written, role)
 					}
-					assert.Equal(t, want.Round(), q.round, role)
+					assert.Equal(t, want.Round(), q.Round, role)
 				}
 			}
 		}
@@ -342,13 +339,13 @@ func TestLineKey(t *testing.T) {
 	}
 }
 
-func checkNoBlankPage(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[inFront(s):] {
+func checkNoBlankPage(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[inFront(s):] {
 		length := 0.0
-		for _, layer := range d.layers {
-			for _, q := range p.drawn(layer) {
-				for _, part := range q.parts {
-					for _, run := range plane.NewTree(part).Clip(q.clip) {
+		for _, layer := range d.Layers {
+			for _, q := range p.Drawn(layer) {
+				for _, part := range q.Parts {
+					for _, run := range plane.NewTree(part).Clip(q.Clip) {
 						length += run.Path.Length()
 					}
 				}
@@ -356,8 +353,8 @@ func checkNoBlankPage(t require.TestingT, set arrange.Set, d readDocument, s Sum
 		}
 		if length == 0 {
 			// The one reason to print a page without a line.
-			assert.Contains(t, p.words(), "No line falls on this page: it is here to join its neighbours.", "page %d", inFront(s)+i+1)
-			assert.GreaterOrEqual(t, len(p.joinMarks(t)), 4, "page %d joins two neighbours", inFront(s)+i+1)
+			assert.Contains(t, p.Words(), "No line falls on this page: it is here to join its neighbours.", "page %d", inFront(s)+i+1)
+			assert.GreaterOrEqual(t, len(p.JoinMarks(t)), 4, "page %d joins two neighbours", inFront(s)+i+1)
 		}
 	}
 }

@@ -22,17 +22,15 @@ import (
 // has one size. A form that does not fit its page is refused: nothing of it is
 // left out or made smaller.
 
-const formTitleSize = 15.0 // in points
-
-const formNoteSize = 9.0
-
-const formGap = 5.0 // between two parts of a form, in mm
-
-// manyItems is how many steps, or lines to write on, go in two columns,
-// where those are leastColumn mm wide or more.
-const manyItems = 4
-
-const leastColumn = 70.0
+const (
+	formTitleSize = 15.0 // sizes in points
+	formNoteSize  = 9.0
+	formGap       = 5.0 // between two parts of a form, in mm
+	// manyItems is how many steps, or lines to write on, go in two columns,
+	// where those are leastColumn mm wide or more.
+	manyItems   = 4
+	leastColumn = 70.0
+)
 
 // What stands over the parts of a form.
 const (
@@ -45,14 +43,14 @@ const (
 func formSizes() []float64 { return []float64{11, 10, 9, 8} }
 
 // layForms lays every form on its page.
-func layForms(forms []mark.Marking, set arrange.Set, p paper.Paper) ([]arrange.Sheet, error) {
-	var sheets []arrange.Sheet
+func layForms(forms []mark.Marking, set arrange.Set, on paper.Paper) ([]*laidSheet, error) {
+	var sheets []*laidSheet
 	for _, m := range forms {
-		s, ok := layForm(m, set, p)
+		s, ok := layForm(m, set, on)
 		if !ok {
-			return nil, formTooLarge(m, set.Unit, p)
+			return nil, formTooLarge(m, set.Unit, on)
 		}
-		sheets = append(sheets, s)
+		sheets = append(sheets, &laidSheet{Sheet: s})
 	}
 	return sheets, nil
 }

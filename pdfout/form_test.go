@@ -16,9 +16,9 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
-	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/text"
 )
 
@@ -36,33 +36,21 @@ func formsAsSheets(s Summary) []SheetSummary {
 }
 
 // boundsOf is what the lines of a role take up on a page.
-func boundsOf(p readPage, role mark.Role) plane.Box {
+func boundsOf(p seen.Page, role mark.Role) plane.Box {
 	b := plane.EmptyBox()
-	for _, q := range p.drawn(role.String()) {
-		for _, part := range q.parts {
+	for _, q := range p.Drawn(role.String()) {
+		for _, part := range q.Parts {
 			b = b.Union(part.Bounds())
 		}
 	}
 	return b
 }
 
-// toWriteOn returns the lines of a page that are written on, from left to
-// right each.
-func (p readPage) toWriteOn() []plane.Path {
-	var all []plane.Path
-	for _, q := range p.paths {
-		if q.layer == "" && q.painted == "S" && len(q.parts) == 1 && math.Abs(q.width-ink.WritingPen().Width) < 2*written {
-			all = append(all, q.parts[0])
-		}
-	}
-	return all
-}
-
 // pagesWith counts the pages on which a text stands, however it is broken.
-func (d readDocument) pagesWith(text string) []int {
+func pagesWith(d seen.Document, text string) []int {
 	var numbers []int
-	for i, p := range d.pages {
-		if strings.Contains(squeezed(strings.Join(p.words(), "")), squeezed(text)) {
+	for i, p := range d.Pages {
+		if strings.Contains(squeezed(strings.Join(p.Words(), "")), squeezed(text)) {
 			numbers = append(numbers, i+1)
 		}
 	}
@@ -72,7 +60,7 @@ func (d readDocument) pagesWith(text string) []int {
 // checkForms: forms come right after the pages in front, in their order, with
 // all that is to be read and written, and nothing overlaps. That their lines
 // are true to scale is checked with those of all pieces.
-func checkForms(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkForms(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	var forms []mark.Marking
 	for _, m := range set.Pieces {
 		if m.Form != nil {
@@ -80,7 +68,7 @@ func checkForms(t require.TestingT, set arrange.Set, d readDocument, s Summary) 
 		}
 	}
 	require.Len(t, s.Forms, len(forms))
-	first := strings.Join(d.pages[0].words(), "\n")
+	first := strings.Join(d.Pages[0].Words(), "\n")
 	if len(forms) == 0 {
 		assert.NotContains(t, first, "filled in")
 		return
@@ -98,48 +86,48 @@ func checkForms(t require.TestingT, set arrange.Set, d readDocument, s Summary) 
 	for i, m := range forms {
 		at := s.Forms[i]
 		require.Equal(t, inFront(s)+1+i, at.Page)
-		page := d.pages[at.Page-1]
+		page := d.Pages[at.Page-1]
 		name := m.Name
 		if name == "" {
 			name = m.Key
 		}
 		assert.Equal(t, name, at.Piece)
-		assert.Contains(t, page.words(), fmt.Sprintf("page %d of %d", at.Page, s.Pages))
+		assert.Contains(t, page.Words(), fmt.Sprintf("page %d of %d", at.Page, s.Pages))
 		spaces := 0
 		for k, step := range m.Form.Steps {
-			assert.Equal(t, []int{at.Page}, d.pagesWith(step), "step %q", step)
-			assert.Contains(t, page.words(), fmt.Sprintf("%d.", k+1))
+			assert.Equal(t, []int{at.Page}, pagesWith(d, step), "step %q", step)
+			assert.Contains(t, page.Words(), fmt.Sprintf("%d.", k+1))
 		}
 		for _, blank := range m.Form.Blanks {
 			if blank != "" {
-				assert.Equal(t, []int{at.Page}, d.pagesWith(blank), "blank %q", blank)
+				assert.Equal(t, []int{at.Page}, pagesWith(d, blank), "blank %q", blank)
 			}
 		}
 		for _, line := range m.Form.Sum {
 			words := strings.Split(line, "____")
 			spaces += len(words) - 1
 			// What stands between two spaces may stand in other lines, too.
-			assert.Contains(t, d.pagesWith(strings.Join(words, "")), at.Page, "sum %q", line)
+			assert.Contains(t, pagesWith(d, strings.Join(words, "")), at.Page, "sum %q", line)
 		}
 		checkFormPage(t, page, s.Paper, len(m.Form.Blanks), spaces)
 	}
 	for _, sheet := range s.Sheets {
 		for n := sheet.First; n <= sheet.Last; n++ {
-			assert.Empty(t, d.pages[n-1].toWriteOn(), "page %d", n)
+			assert.Empty(t, d.Pages[n-1].ToWriteOn(), "page %d", n)
 		}
 	}
 }
 
 // checkFormPage looks at the lines to write on, and at what lies near them.
-func checkFormPage(t require.TestingT, page readPage, p paper.Paper, blanks, spaces int) {
+func checkFormPage(t require.TestingT, page seen.Page, p paper.Paper, blanks, spaces int) {
 	// Far enough from the edge for any printer: 1/4 in by common practice.
-	may := plane.Box{Max: p.Size()}.Grown(2*written - min(p.Margin, 10))
-	rules := page.toWriteOn()
+	may := plane.Box{Max: p.Size()}.Grown(2*seen.Written - min(p.Margin, 10))
+	rules := page.ToWriteOn()
 	require.Len(t, rules, blanks+spaces)
 	short := 0
 	for i, r := range rules {
 		require.Len(t, r, 2)
-		assert.InDelta(t, r[0].Y, r[1].Y, 2*written, "a line to write on that slants")
+		assert.InDelta(t, r[0].Y, r[1].Y, 2*seen.Written, "a line to write on that slants")
 		assert.True(t, may.Holds(r[0]) && may.Holds(r[1]), "a line to write on at %v", r)
 		if length := r.Length(); length < 45 {
 			// "10 1/16 in" by hand: 10 signs of 3 mm (common practice).
@@ -147,36 +135,36 @@ func checkFormPage(t require.TestingT, page readPage, p paper.Paper, blanks, spa
 			short++
 		}
 		// Handwriting of 6 mm stands on the line and meets nothing.
-		hand := plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: 6})}.Grown(-2 * written)
+		hand := plane.Box{Min: r[0], Max: r[1].Add(plane.Point{Y: 6})}.Grown(-2 * seen.Written)
 		for k, o := range rules {
 			assert.True(t, k == i || !text.Upright(hand).MeetsSegment(o[0], o[1]), "lines to write on at %v and %v", r, o)
 		}
-		for _, s := range page.texts {
-			assert.False(t, text.Upright(hand).Meets(slabOf(s)), "%q stands where is written: %v", s.text, r)
+		for _, s := range page.Texts {
+			assert.False(t, text.Upright(hand).Meets(slabOf(s)), "%q stands where is written: %v", s.Text, r)
 		}
-		for _, f := range page.frames() {
+		for _, f := range page.Frames() {
 			assert.False(t, hand.Meets(f), "a check square stands where is written: %v", r)
 		}
-		for _, q := range page.paths {
-			for _, part := range q.parts {
-				for n := 1; n < len(part) && q.layer != ""; n++ {
-					assert.False(t, text.Upright(hand).MeetsSegment(part[n-1], part[n]), "a %s lies where is written: %v", q.layer, r)
+		for _, q := range page.Paths {
+			for _, part := range q.Parts {
+				for n := 1; n < len(part) && q.Layer != ""; n++ {
+					assert.False(t, text.Upright(hand).MeetsSegment(part[n-1], part[n]), "a %s lies where is written: %v", q.Layer, r)
 				}
 			}
 		}
 	}
 	assert.Equal(t, spaces, short, "spaces for numbers")
-	frames := page.frames()
+	frames := page.Frames()
 	require.Len(t, frames, 1)
 	checkFrameIsFree(t, page, 0)
-	for k, s := range page.texts {
-		box := s.box()
-		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%q at %v", s.text, box)
+	for k, s := range page.Texts {
+		box := s.Box()
+		assert.True(t, may.Holds(box.Min) && may.Holds(box.Max), "%q at %v", s.Text, box)
 		if !frames[0].Holds(box.Centre()) {
-			assert.False(t, text.Upright(frames[0]).Meets(slabOf(s)), "%q on the check square", s.text)
+			assert.False(t, text.Upright(frames[0]).Meets(slabOf(s)), "%q on the check square", s.Text)
 		}
-		for _, o := range page.texts[k+1:] {
-			assert.False(t, slabOf(s).Meets(slabOf(o)), "%q and %q", s.text, o.text)
+		for _, o := range page.Texts[k+1:] {
+			assert.False(t, slabOf(s).Meets(slabOf(o)), "%q and %q", s.Text, o.Text)
 		}
 	}
 }
@@ -187,20 +175,20 @@ func TestSampleIsTrueToScale(t *testing.T) {
 	t.Parallel()
 	for _, p := range paper.Names() {
 		d, s := drawn(t, sampleFirst(), p)
-		page := d.pages[s.Forms[0].Page-1]
+		page := d.Pages[s.Forms[0].Page-1]
 		assert.False(t, s.Forms[0].Turned, p)
 		outline := boundsOf(page, mark.Cut)
-		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*written, p)
-		assert.InDelta(t, 3*25.4, outline.Height(), 4*written, p)
+		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*seen.Written, p)
+		assert.InDelta(t, 3*25.4, outline.Height(), 4*seen.Written, p)
 		placement := boundsOf(page, mark.Placement)
-		assert.InDelta(t, 6*25.4, placement.Width(), 4*written, p)
-		assert.Len(t, page.drawn(mark.TuckFold.String()), 10, p)
-		assert.Len(t, page.drawn(mark.TuckStitch.String()), 20, p)
+		assert.InDelta(t, 6*25.4, placement.Width(), 4*seen.Written, p)
+		assert.Len(t, page.Drawn(mark.TuckFold.String()), 10, p)
+		assert.Len(t, page.Drawn(mark.TuckStitch.String()), 20, p)
 		for _, name := range []string{"measure from here", "to here"} {
-			assert.Contains(t, page.words(), name, p)
+			assert.Contains(t, page.Words(), name, p)
 		}
 		for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
-			assert.Contains(t, page.words(), heading, p)
+			assert.Contains(t, page.Words(), heading, p)
 		}
 	}
 }
@@ -208,24 +196,24 @@ func TestSampleIsTrueToScale(t *testing.T) {
 // What the words of a sum keep between them: the spaces in their order.
 func TestSumInOrder(t *testing.T) {
 	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, "letter")
-	page := d.pages[s.Forms[0].Page-1]
+	page := d.Pages[s.Forms[0].Page-1]
 	var base float64
 	var words []string
-	for _, r := range page.texts {
-		if strings.HasPrefix(r.text, "(flat less sewn)") {
-			base = r.at.Y
+	for _, r := range page.Texts {
+		if strings.HasPrefix(r.Text, "(flat less sewn)") {
+			base = r.At.Y
 		}
 	}
 	x := 0.0
-	for _, r := range page.texts {
-		if base > 0 && math.Abs(r.at.Y-base) < 0.01 {
-			for _, rule := range page.toWriteOn() {
-				if math.Abs(rule[0].Y-base) < 2 && rule[0].X > x && rule[0].X < r.at.X {
+	for _, r := range page.Texts {
+		if base > 0 && math.Abs(r.At.Y-base) < 0.01 {
+			for _, rule := range page.ToWriteOn() {
+				if math.Abs(rule[0].Y-base) < 2 && rule[0].X > x && rule[0].X < r.At.X {
 					words = append(words, "____")
 				}
 			}
-			words = append(words, r.text)
-			x = r.at.X
+			words = append(words, r.Text)
+			x = r.At.X
 		}
 	}
 	assert.Equal(t, []string{"(flat less sewn) over 10 tucks: ( 6 in -", "____", ") / 10 =", "____", "for each tuck"}, words)
@@ -247,12 +235,12 @@ func TestFormTurns(t *testing.T) {
 			set := arrange.Set{Pieces: []mark.Marking{formOf(c.w, c.h, 3, 3, 1)}}
 			d, s := drawn(t, set, c.paper)
 			assert.Equal(t, c.turned, s.Forms[0].Turned)
-			b := boundsOf(d.pages[s.Forms[0].Page-1], mark.Cut)
+			b := boundsOf(d.Pages[s.Forms[0].Page-1], mark.Cut)
 			if c.turned {
 				c.w, c.h = c.h, c.w
 			}
-			assert.InDelta(t, c.w, b.Width(), 4*written)
-			assert.InDelta(t, c.h, b.Height(), 4*written)
+			assert.InDelta(t, c.w, b.Width(), 4*seen.Written)
+			assert.InDelta(t, c.h, b.Height(), 4*seen.Written)
 			checkForms(t, set, d, s)
 		})
 	}
@@ -263,7 +251,7 @@ func TestFormWithoutParts(t *testing.T) {
 	m := formOf(100, 40, 0, 0, 0)
 	set := arrange.Set{Pieces: []mark.Marking{m}}
 	d, s := drawn(t, set, "letter")
-	words := d.pages[s.Forms[0].Page-1].words()
+	words := d.Pages[s.Forms[0].Page-1].Words()
 	for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
 		assert.NotContains(t, words, heading)
 	}
@@ -320,7 +308,7 @@ func TestTooManyForms(t *testing.T) {
 func TestAnyForm(t *testing.T) {
 	t.Parallel()
 	words := []string{"needle", "a", "thread", "1/16 in", "(", "=", "dampness of the cloth", "Donaudampfschifffahrtsgesellschaftskapitänsmütze", "½"}
-	seen := 0
+	met := 0
 	for seed := range uint64(60) {
 		r := rand.New(rand.NewPCG(seed, 2))
 		text := func(i, most int) string {
@@ -355,11 +343,11 @@ func TestAnyForm(t *testing.T) {
 			require.IsType(t, &fault.Fault{}, err)
 			continue
 		}
-		seen++
+		met++
 		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) {
-			d := readPDF(t, out.Bytes(), paper.Scale{})
+			d := seen.Read(t, out.Bytes(), paper.Scale{})
 			checkAll(t, set, d, s)
 		})
 	}
-	assert.Greater(t, seen, 30, "forms that were drawn")
+	assert.Greater(t, met, 30, "forms that were drawn")
 }

@@ -13,8 +13,8 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // Rules of this file: what guides a maker through the pages is held against
@@ -22,16 +22,16 @@ import (
 
 // placesOf returns the row and column of every page, counted from 0, from where
 // it lies: from one page to the next it is a window less the overlap.
-func placesOf(laid []laidPage, overlap float64) map[int]arrange.Cell {
+func placesOf(laid []seen.LaidPage, overlap float64) map[int]arrange.Cell {
 	all := plane.EmptyBox()
 	for i := range laid {
-		all = all.Union(laid[i].window)
+		all = all.Union(laid[i].Window)
 	}
 	places := map[int]arrange.Cell{}
 	for _, p := range laid {
-		places[p.number] = arrange.Cell{
-			Row:    int(math.Round((all.Max.Y - p.window.Max.Y) / (p.window.Height() - overlap))),
-			Column: int(math.Round((p.window.Min.X - all.Min.X) / (p.window.Width() - overlap))),
+		places[p.Number] = arrange.Cell{
+			Row:    int(math.Round((all.Max.Y - p.Window.Max.Y) / (p.Window.Height() - overlap))),
+			Column: int(math.Round((p.Window.Min.X - all.Min.X) / (p.Window.Width() - overlap))),
 		}
 	}
 	return places
@@ -39,8 +39,8 @@ func placesOf(laid []laidPage, overlap float64) map[int]arrange.Cell {
 
 // share is what of the sheet a page stands for: its window, less half the
 // overlap at each side where another page of the grid lies, printed or not.
-func share(p laidPage, at arrange.Cell, sheet SheetSummary, overlap float64) plane.Box {
-	b := p.window
+func share(p seen.LaidPage, at arrange.Cell, sheet SheetSummary, overlap float64) plane.Box {
+	b := p.Window
 	if at.Column > 0 {
 		b.Min.X += overlap / 2
 	}
@@ -58,18 +58,18 @@ func share(p laidPage, at arrange.Cell, sheet SheetSummary, overlap float64) pla
 
 // checkPlaces compares the row and column in each header with where the page
 // lies.
-func checkPlaces(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkPlaces(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	for _, sheet := range s.Sheets {
-		laid, _ := joinUp(t, d, sheet)
+		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 		places := placesOf(laid, s.Paper.Overlap)
 		for _, p := range laid {
-			texts := strings.Join(p.words(), "\n")
+			texts := strings.Join(p.Words(), "\n")
 			if len(laid) == 1 {
-				assert.NotRegexp(t, `row \d`, texts, "page %d is the whole sheet", p.number)
+				assert.NotRegexp(t, `row \d`, texts, "page %d is the whole sheet", p.Number)
 				continue
 			}
-			at := places[p.number]
-			assert.Contains(t, texts, fmt.Sprintf("row %d of %d, column %d of %d", at.Row+1, sheet.Rows, at.Column+1, sheet.Columns), "page %d", p.number)
+			at := places[p.Number]
+			assert.Contains(t, texts, fmt.Sprintf("row %d of %d, column %d of %d", at.Row+1, sheet.Rows, at.Column+1, sheet.Columns), "page %d", p.Number)
 		}
 	}
 }
@@ -86,28 +86,28 @@ type readPicture struct {
 }
 
 // readPictures finds the pictures of a page: each has a clip of its own.
-func (p readPage) readPictures(t require.TestingT) []readPicture {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
+func readPictures(t require.TestingT, p seen.Page) []readPicture {
+	whole := p.Whole()
 	var all []readPicture
 	index := map[plane.Box]int{}
 	boxes := map[plane.Box][]plane.Box{}
-	for _, q := range p.paths {
-		if q.clip == whole {
+	for _, q := range p.Paths {
+		if q.Clip == whole {
 			continue
 		}
-		if _, known := index[q.clip]; !known {
-			index[q.clip] = len(all)
-			all = append(all, readPicture{frame: q.clip, pages: map[int]plane.Box{}})
+		if _, known := index[q.Clip]; !known {
+			index[q.Clip] = len(all)
+			all = append(all, readPicture{frame: q.Clip, pages: map[int]plane.Box{}})
 		}
-		r := &all[index[q.clip]]
+		r := &all[index[q.Clip]]
 		switch {
-		case q.painted != "S":
-		case len(q.boxes) > 0:
-			boxes[q.clip] = append(boxes[q.clip], q.boxes...)
-		case math.Abs(q.width-ink.OutlinePen().Width) < 2*written:
-			r.outline = append(r.outline, q.parts...)
-		case math.Abs(q.width-ink.FineLine) < 2*written:
-			for _, part := range q.parts {
+		case q.Painted != seen.Stroked:
+		case len(q.Boxes) > 0:
+			boxes[q.Clip] = append(boxes[q.Clip], q.Boxes...)
+		case math.Abs(q.Width-ink.OutlinePen().Width) < 2*seen.Written:
+			r.outline = append(r.outline, q.Parts...)
+		case math.Abs(q.Width-ink.FineLine) < 2*seen.Written:
+			for _, part := range q.Parts {
 				require.Len(t, part, 2, "a line of a hatching")
 				r.hatched = append(r.hatched, part[0].Toward(part[1], 0.5))
 			}
@@ -119,8 +119,8 @@ func (p readPage) readPictures(t require.TestingT) []readPicture {
 		r := &all[i]
 		for _, b := range boxes[r.frame] {
 			n := 0
-			for _, text := range p.texts {
-				if v, err := parseNumber(text.text); err == nil && b.Holds(text.box().Centre()) {
+			for _, text := range p.Texts {
+				if v, err := parseNumber(text.Text); err == nil && b.Holds(text.Box().Centre()) {
 					require.Zero(t, n, "two numbers in a page of a picture")
 					n = v
 				}
@@ -132,10 +132,10 @@ func (p readPage) readPictures(t require.TestingT) []readPicture {
 				r.pages[n] = b
 			}
 		}
-		for _, text := range p.texts {
-			left := math.Abs(text.at.X-(r.frame.Min.X+pictureEdge)) < 0.01
-			if under := r.frame.Min.Y - text.at.Y; left && under > 0 && under < (picture{}).height() {
-				r.caption += text.text + "\n"
+		for _, text := range p.Texts {
+			left := math.Abs(text.At.X-(r.frame.Min.X+pictureEdge)) < 0.01
+			if under := r.frame.Min.Y - text.At.Y; left && under > 0 && under < (picture{}).height() {
+				r.caption += text.Text + "\n"
 			}
 		}
 	}
@@ -143,22 +143,22 @@ func (p readPage) readPictures(t require.TestingT) []readPicture {
 }
 
 // checkPictures compares every picture with the pages it shows.
-func checkPictures(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkPictures(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	shown := map[int]bool{}
 	var pictures []readPicture
-	for _, p := range d.pages[:s.Front] {
-		pictures = append(pictures, p.readPictures(t)...)
+	for _, p := range d.Pages[:s.Front] {
+		pictures = append(pictures, readPictures(t, p)...)
 	}
 	for _, sheet := range s.Sheets {
-		laid, _ := joinUp(t, d, sheet)
+		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 		places := placesOf(laid, s.Paper.Overlap)
 		shares := map[int]plane.Box{}
 		for _, p := range laid {
-			shares[p.number] = share(p, places[p.number], sheet, s.Paper.Overlap)
+			shares[p.Number] = share(p, places[p.Number], sheet, s.Paper.Overlap)
 		}
-		var lines []*printedLine
+		var lines []*seen.Line
 		for _, role := range []mark.Role{mark.Cut, mark.FoldEdge, mark.BlockEdge} {
-			lines = append(lines, printedLines(laid, role.String())...)
+			lines = append(lines, seen.Lines(laid, role.String())...)
 		}
 		for _, r := range pictures {
 			var numbers []int
@@ -226,8 +226,8 @@ func checkHatching(t require.TestingT, r readPicture) {
 }
 
 // The outlines of pieces lie in the picture where they lie on the sheet.
-func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printedLine) {
-	const off = 2 * ink.PictureDetail
+func checkOutline(t require.TestingT, r readPicture, to laying, lines []*seen.Line) {
+	const off = 0.24
 	var trees []*plane.Tree
 	for _, part := range r.outline {
 		trees = append(trees, plane.NewTree(part))
@@ -242,8 +242,8 @@ func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printed
 	}
 	var printed []*plane.Tree
 	for _, l := range lines {
-		moved := make(plane.Path, len(l.tree.Path()))
-		for i, at := range l.tree.Path() {
+		moved := make(plane.Path, len(l.Tree.Path()))
+		for i, at := range l.Tree.Path() {
 			moved[i] = to.at(at)
 		}
 		if !moved.Bounds().Meets(r.frame) {
@@ -251,8 +251,8 @@ func checkOutline(t require.TestingT, r readPicture, to laying, lines []*printed
 		}
 		printed = append(printed, plane.NewTree(moved))
 		for i := 0; i < len(moved); i += 1 + len(moved)/200 {
-			if r.frame.Holds(moved[i]) && l.page.core.Holds(l.tree.Path()[i]) && !near(trees, moved[i]) {
-				assert.Fail(t, "a piece is not in its picture", "%v of page %d", moved[i], l.page.number)
+			if r.frame.Holds(moved[i]) && l.Page.Core.Holds(l.Tree.Path()[i]) && !near(trees, moved[i]) {
+				assert.Fail(t, "a piece is not in its picture", "%v of page %d", moved[i], l.Page.Number)
 				return
 			}
 		}
@@ -297,7 +297,7 @@ func TestPictureThinsOutTucks(t *testing.T) {
 		m.Marks = append(m.Marks, sample.Edge(mark.TuckFold, "", plane.Point{Y: y}, plane.Point{X: 150, Y: y}))
 	}
 	d, _ := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
-	pictures := d.pages[0].readPictures(t)
+	pictures := readPictures(t, d.Pages[0])
 	require.Len(t, pictures, 1)
 	// 2 mm on the sheet are 0.3 mm here; every third line is 0.9 mm away.
 	assert.Greater(t, pictures[0].inner, 15)

@@ -10,14 +10,15 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // On one page every join has its two marks, and no other join has its number.
-func checkJoinNumbers(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[inFront(s):] {
+func checkJoinNumbers(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[inFront(s):] {
 		times := map[int]int{}
-		for _, m := range p.joinMarks(t) {
-			times[m.number]++
+		for _, m := range p.JoinMarks(t) {
+			times[m.Number]++
 		}
 		for number, k := range times {
 			assert.Equal(t, 2, k, "page %d, join %d", inFront(s)+i+1, number)
@@ -29,49 +30,49 @@ func checkJoinNumbers(t require.TestingT, set arrange.Set, d readDocument, s Sum
 // at its top, and at no other side; at the other sides it has a corner at each end
 // of the join, 4 mm long, and no line. Pages come in the order in which they are laid: each
 // after the first is joined to one before it.
-func checkTrimLines(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkTrimLines(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	for _, sheet := range s.Sheets {
-		laid, _ := joinUp(t, d, sheet)
+		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 		numbers := map[int]bool{}
 		for i, p := range laid {
-			marks := p.joinMarks(t)
+			marks := p.JoinMarks(t)
 			before := i == 0
-			middle := p.readPage.window().Centre()
+			middle := p.Page.Window().Centre()
 			for _, m := range marks {
-				before = before || numbers[m.number]
+				before = before || numbers[m.Number]
 				along, across := func(q plane.Point) float64 { return q.X }, func(q plane.Point) float64 { return q.Y }
-				toCut := m.at.Y > middle.Y
-				if m.upright {
+				toCut := m.At.Y > middle.Y
+				if m.Upright {
 					along, across = across, along
-					toCut = m.at.X < middle.X
+					toCut = m.At.X < middle.X
 				}
 				lines, ends := 0, 0
-				for _, q := range p.paths {
-					if q.layer != "" || q.painted != "S" || len(q.parts) != 1 || len(q.parts[0]) != 2 || q.curves > 0 {
+				for _, q := range p.Paths {
+					if q.Layer != "" || q.Painted != seen.Stroked || len(q.Parts) != 1 || len(q.Parts[0]) != 2 || q.Curves > 0 {
 						continue
 					}
-					a, z := q.parts[0][0], q.parts[0][1]
-					if math.Abs(across(a)-across(m.at)) > 3*written || math.Abs(across(z)-across(m.at)) > 3*written {
+					a, z := q.Parts[0][0], q.Parts[0][1]
+					if math.Abs(across(a)-across(m.At)) > 3*seen.Written || math.Abs(across(z)-across(m.At)) > 3*seen.Written {
 						continue
 					}
 					switch reach := math.Abs(along(a) - along(z)); {
 					case reach > 50:
 						lines++
-					case math.Abs(reach-4) < 4*written:
+					case math.Abs(reach-4) < 4*seen.Written:
 						ends++
 					}
 				}
 				if toCut {
-					assert.Equal(t, 1, lines, "page %d, join %d: it is cut here", p.number, m.number)
+					assert.Equal(t, 1, lines, "page %d, join %d: it is cut here", p.Number, m.Number)
 				} else {
-					assert.Zero(t, lines, "page %d, join %d: it is not cut here", p.number, m.number)
-					assert.GreaterOrEqual(t, ends, 2, "page %d, join %d: corners where the next page comes to lie", p.number, m.number)
+					assert.Zero(t, lines, "page %d, join %d: it is not cut here", p.Number, m.Number)
+					assert.GreaterOrEqual(t, ends, 2, "page %d, join %d: corners where the next page comes to lie", p.Number, m.Number)
 				}
 			}
 			for _, m := range marks {
-				numbers[m.number] = true
+				numbers[m.Number] = true
 			}
-			assert.True(t, before, "page %d is joined to none before it", p.number)
+			assert.True(t, before, "page %d is joined to none before it", p.Number)
 		}
 	}
 }
@@ -87,11 +88,11 @@ func TestJoinNumbersOfAllSheets(t *testing.T) {
 	on := map[int]int{}
 	for i, sheet := range s.Sheets {
 		for n := sheet.First; n <= sheet.Last; n++ {
-			for _, m := range d.pages[n-1].joinMarks(t) {
-				if was, known := on[m.number]; known {
-					assert.Equal(t, was, i, "join %d is on two sheets", m.number)
+			for _, m := range d.Pages[n-1].JoinMarks(t) {
+				if was, known := on[m.Number]; known {
+					assert.Equal(t, was, i, "join %d is on two sheets", m.Number)
 				}
-				on[m.number] = i
+				on[m.Number] = i
 			}
 		}
 	}

@@ -12,27 +12,28 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/text"
 )
 
 // slabOf is the room a text on a page takes, reckoned from the page alone.
-func slabOf(r readText) text.Slab {
-	s := r.style()
-	w, h := s.Width(r.text), s.Up()+s.Down()
-	middle := r.at.Add(r.u.Mul(w / 2)).Add(r.u.Left().Mul((s.Up() - s.Down()) / 2))
-	return text.Slab{Centre: middle, Half: plane.Point{X: w / 2, Y: h / 2}, U: r.u}
+func slabOf(r seen.Text) text.Slab {
+	s := r.Style()
+	w, h := s.Width(r.Text), s.Up()+s.Down()
+	middle := r.At.Add(r.U.Mul(w / 2)).Add(r.U.Left().Mul((s.Up() - s.Down()) / 2))
+	return text.Slab{Centre: middle, Half: plane.Point{X: w / 2, Y: h / 2}, U: r.U}
 }
 
 // No text in a window lies on a line of a piece or on another text, nor does
 // a check square where a page has room for one; every text can be read from
 // below or from the right, and is large enough.
-func checkLabels(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
-	for i, p := range d.pages[inFront(s):] {
+func checkLabels(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages[inFront(s):] {
 		number := inFront(s) + i + 1
-		var inWindow []readText
+		var inWindow []seen.Text
 		window := s.Paper.Window()
-		for _, r := range p.texts {
-			if window.Meets(r.box()) {
+		for _, r := range p.Texts {
+			if window.Meets(r.Box()) {
 				inWindow = append(inWindow, r)
 			}
 		}
@@ -41,33 +42,33 @@ func checkLabels(t require.TestingT, set arrange.Set, d readDocument, s Summary)
 				checkFrameIsFree(t, p, number)
 			}
 		}
-		core := p.core(p.joinMarks(t))
+		core := p.Core(p.JoinMarks(t))
 		for k, r := range inWindow {
 			room := slabOf(r)
-			if _, err := parseNumber(r.text); err != nil {
-				assert.True(t, core.Meets(room.Bounds()), "page %d: %q belongs to another page", number, r.text)
+			if _, err := parseNumber(r.Text); err != nil {
+				assert.True(t, core.Meets(room.Bounds()), "page %d: %q belongs to another page", number, r.Text)
 			}
 			for _, o := range inWindow[k+1:] {
-				assert.False(t, room.Meets(slabOf(o)), "page %d: %q and %q", number, r.text, o.text)
+				assert.False(t, room.Meets(slabOf(o)), "page %d: %q and %q", number, r.Text, o.Text)
 			}
-			angle := math.Atan2(r.u.Y, r.u.X)
-			assert.True(t, angle > -math.Pi/2+0.04 && angle < math.Pi/2+0.06, "page %d: %q reads at %.2f", number, r.text, angle)
-			assert.GreaterOrEqual(t, r.size, 5.0, "page %d: %q", number, r.text)
+			angle := math.Atan2(r.U.Y, r.U.X)
+			assert.True(t, angle > -math.Pi/2+0.04 && angle < math.Pi/2+0.06, "page %d: %q reads at %.2f", number, r.Text, angle)
+			assert.GreaterOrEqual(t, r.Size, 5.0, "page %d: %q", number, r.Text)
 			onSquare := false // of the texts in a check square, which may have had no free place
-			for _, f := range p.frames() {
+			for _, f := range p.Frames() {
 				onSquare = onSquare || f.Holds(room.Centre)
 			}
-			if _, err := parseNumber(r.text); err == nil || onSquare {
+			if _, err := parseNumber(r.Text); err == nil || onSquare {
 				continue
 			}
-			for _, q := range p.paths {
-				if q.layer == "" || q.painted != "S" {
+			for _, q := range p.Paths {
+				if q.Layer == "" || q.Painted != seen.Stroked {
 					continue
 				}
-				for _, part := range q.parts {
+				for _, part := range q.Parts {
 					for n := 1; n < len(part); n++ {
 						if room.MeetsSegment(part[n-1], part[n]) {
-							assert.Fail(t, "a text on a line", "page %d: %q on a %s", number, r.text, q.layer)
+							assert.Fail(t, "a text on a line", "page %d: %q on a %s", number, r.Text, q.Layer)
 							n = len(part)
 						}
 					}
@@ -78,14 +79,14 @@ func checkLabels(t require.TestingT, set arrange.Set, d readDocument, s Summary)
 }
 
 // On a page that pieces share the check square's frame lies free of all lines.
-func checkFrameIsFree(t require.TestingT, p readPage, number int) {
-	for _, f := range p.frames() {
+func checkFrameIsFree(t require.TestingT, p seen.Page, number int) {
+	for _, f := range p.Frames() {
 		room := text.Upright(f)
-		for _, q := range p.paths {
-			for _, part := range q.parts {
-				for n := 1; n < len(part) && q.layer != ""; n++ {
+		for _, q := range p.Paths {
+			for _, part := range q.Parts {
+				for n := 1; n < len(part) && q.Layer != ""; n++ {
 					if room.MeetsSegment(part[n-1], part[n]) {
-						assert.Fail(t, "a check square on a line", "page %d: on a %s", number, q.layer)
+						assert.Fail(t, "a check square on a line", "page %d: on a %s", number, q.Layer)
 						return
 					}
 				}
@@ -108,14 +109,14 @@ func parseNumber(text string) (int, error) {
 
 func TestNamesOfLines(t *testing.T) {
 	d, s := drawn(t, few(), "letter")
-	found := map[string]readText{}
-	var titles []readText
-	for _, p := range d.pages[inFront(s):] {
-		for _, r := range p.texts {
-			if r.layer != "" {
-				found[r.text+"/"+r.layer] = r
+	found := map[string]seen.Text{}
+	var titles []seen.Text
+	for _, p := range d.Pages[inFront(s):] {
+		for _, r := range p.Texts {
+			if r.Layer != "" {
+				found[r.Text+"/"+r.Layer] = r
 			}
-			if r.text == "Front" && r.layer == "" && r.at.Y < s.Paper.Window().Max.Y {
+			if r.Text == "Front" && r.Layer == "" && r.At.Y < s.Paper.Window().Max.Y {
 				titles = append(titles, r)
 			}
 		}
@@ -130,8 +131,8 @@ func TestNamesOfLines(t *testing.T) {
 	// Six tucks 3/8 in apart with stitching between leave no room for a name.
 	assert.NotContains(t, found, "tuck 3/tuck fold")
 	require.Len(t, titles, 1, "the title is on one page, whole")
-	assert.Equal(t, 18.0, titles[0].size)
-	assert.Equal(t, plane.Point{X: 1}, titles[0].u, "upright")
+	assert.Equal(t, 18.0, titles[0].Size)
+	assert.Equal(t, plane.Point{X: 1}, titles[0].U, "upright")
 }
 
 func TestTitleFitsThePiece(t *testing.T) {
@@ -151,11 +152,11 @@ func TestTitleFitsThePiece(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
 			found := false
-			for _, r := range d.pages[s.Front].texts {
-				if strings.HasPrefix(r.text, "Pocket") && r.at.Y < s.Paper.Window().Max.Y {
+			for _, r := range d.Pages[s.Front].Texts {
+				if strings.HasPrefix(r.Text, "Pocket") && r.At.Y < s.Paper.Window().Max.Y {
 					found = true
-					assert.GreaterOrEqual(t, r.size, c.least)
-					assert.LessOrEqual(t, r.size, c.most)
+					assert.GreaterOrEqual(t, r.Size, c.least)
+					assert.LessOrEqual(t, r.Size, c.most)
 				}
 			}
 			assert.True(t, found, "the title is missing")
@@ -169,10 +170,9 @@ func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 	t.Parallel()
 	for name, set := range examples(t) {
 		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
-			book, _, err := plan(set, found(t, paper))
+			book, err := plan(set, found(t, paper))
 			require.NoError(t, err)
-			for i := book.forms; i < len(book.sheets); i++ {
-				s := &book.sheets[i]
+			for _, s := range book.sheets {
 				s.FindJoins(1)
 				s.Letter(set.Unit)
 				assert.Empty(t, s.Untitled, "%s on %s", name, paper)

@@ -11,6 +11,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/text"
 )
 
@@ -21,9 +22,9 @@ func TestLinesRunPastTheWindow(t *testing.T) {
 	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	window := s.Paper.Window()
 	past := 0
-	for _, p := range d.pages[inFront(s):] {
-		for _, q := range p.drawn(mark.Cut.String()) {
-			for _, part := range q.parts {
+	for _, p := range d.Pages[inFront(s):] {
+		for _, q := range p.Drawn(mark.Cut.String()) {
+			for _, part := range q.Parts {
 				for _, end := range []plane.Point{part[0], part[len(part)-1]} {
 					if window.Grown(-0.5).Holds(end) {
 						continue // a corner of the piece
@@ -41,14 +42,14 @@ func TestLinesRunPastTheWindow(t *testing.T) {
 func TestSmallPieceIsCentred(t *testing.T) {
 	for _, p := range paper.All() {
 		d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.Sail(80)}}, p.Name)
-		seen := plane.EmptyBox()
-		for _, q := range d.pages[s.Front].drawn(mark.Cut.String()) {
-			for _, part := range q.parts {
-				seen = seen.Union(part.Bounds())
+		shown := plane.EmptyBox()
+		for _, q := range d.Pages[s.Front].Drawn(mark.Cut.String()) {
+			for _, part := range q.Parts {
+				shown = shown.Union(part.Bounds())
 			}
 		}
-		require.InDelta(t, 80, seen.Width(), 4*written)
-		assert.InDelta(t, p.Width/2, seen.Centre().X, 0.01, p.Name)
+		require.InDelta(t, 80, shown.Width(), 4*seen.Written)
+		assert.InDelta(t, p.Width/2, shown.Centre().X, 0.01, p.Name)
 	}
 }
 

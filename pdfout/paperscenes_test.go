@@ -64,10 +64,10 @@ func TestPageSizes(t *testing.T) {
 		"a3":      {297 / 25.4 * 72, 420 / 25.4 * 72},
 	} {
 		d, s := drawn(t, large(), paper)
-		require.Len(t, d.pages, s.Pages)
-		for i, p := range d.pages {
-			assert.InDelta(t, want[0], p.width, 0.006, "%s, width of page %d", paper, i+1)
-			assert.InDelta(t, want[1], p.height, 0.006, "%s, height of page %d", paper, i+1)
+		require.Len(t, d.Pages, s.Pages)
+		for i, p := range d.Pages {
+			assert.InDelta(t, want[0]/72*25.4, p.Width, 0.002, "%s, width of page %d", paper, i+1)
+			assert.InDelta(t, want[1]/72*25.4, p.Height, 0.002, "%s, height of page %d", paper, i+1)
 		}
 	}
 }

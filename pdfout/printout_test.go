@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
 )
 
 // Rules of this file: a set as it was printed: its pages true to scale, each with its
@@ -21,21 +22,21 @@ import (
 
 // tile is a page true to scale, as one renderer drew it.
 type tile struct {
-	laidPage
+	seen.LaidPage
 	ground *ground
 	pieces []placed // on its sheet
-	heads  []readPath
+	heads  []seen.Path
 	image  *image.Gray
 }
 
 // at is the place on the sheet of a place in the picture, given in dots.
 func (p *tile) at(x, y float64) plane.Point {
-	return plane.Point{X: x * dot, Y: p.ground.top - y*dot}.Add(p.step)
+	return plane.Point{X: x * dot, Y: p.ground.top - y*dot}.Add(p.Step)
 }
 
 // dotsOf is a place of the sheet in dots.
 func (p *tile) dotsOf(at plane.Point) (x, y float64) {
-	at = at.Sub(p.step)
+	at = at.Sub(p.Step)
 	return at.X / dot, (p.ground.top - at.Y) / dot
 }
 
@@ -60,7 +61,7 @@ func (p *tile) find(number int) (placed, bool) {
 // printout is a set as it was printed, without the pages that are not true to scale.
 type printout struct {
 	file    string
-	doc     readDocument
+	doc     seen.Document
 	summary Summary
 	sheets  [][]*tile
 }
@@ -75,9 +76,9 @@ func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 	file, summary := onDisk(t, set, on)
 	data, err := os.ReadFile(file)
 	require.NoError(t, err)
-	out := &printout{file: file, doc: readPDF(t, data, paper.Scale{}), summary: summary}
+	out := &printout{file: file, doc: seen.Read(t, data, paper.Scale{}), summary: summary}
 	for _, sheet := range append(formsAsSheets(summary), summary.Sheets...) {
-		laid, apart := joinUp(t, out.doc, sheet)
+		laid, apart := out.doc.JoinUp(t, sheet.First, sheet.Last)
 		require.Empty(t, apart, "pages without a join")
 		pieces := piecesOn(t, set, laid, sheet)
 		if len(pieces) == 0 {
@@ -85,9 +86,9 @@ func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 		}
 		var tiles []*tile
 		for _, page := range laid {
-			p := &tile{laidPage: page, pieces: pieces}
-			for _, q := range page.paths {
-				if q.layer != "" && q.painted == "f" {
+			p := &tile{LaidPage: page, pieces: pieces}
+			for _, q := range page.Paths {
+				if q.Layer != "" && q.Painted == seen.Filled {
 					p.heads = append(p.heads, q)
 				}
 			}
@@ -100,7 +101,7 @@ func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 	}
 	for _, sheet := range out.sheets {
 		for _, p := range sheet {
-			p.ground = groundOf(p.readPage, p.step, p.pieces)
+			p.ground = groundOf(p.Page, p.Step, p.pieces)
 		}
 	}
 	return out
@@ -112,14 +113,14 @@ func asOneSheet(sheets [][]*tile) []*tile {
 	for _, more := range sheets[1:] {
 		page.pieces = append(page.pieces, more[0].pieces...)
 	}
-	page.window = plane.Box{Max: plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)}
-	page.core = page.window
+	page.Window = page.Whole()
+	page.Core = page.Window
 	return []*tile{page}
 }
 
 // piecesOn finds where the pieces that are named on a sheet lie: the first, which may
 // take several pages, last, by what is of none of the others.
-func piecesOn(t *testing.T, set arrange.Set, laid []laidPage, sheet SheetSummary) []placed {
+func piecesOn(t *testing.T, set arrange.Set, laid []seen.LaidPage, sheet SheetSummary) []placed {
 	t.Helper()
 	var all []placed
 	lines := map[mark.Role][]*plane.Tree{}
@@ -133,10 +134,10 @@ func piecesOn(t *testing.T, set arrange.Set, laid []laidPage, sheet SheetSummary
 				p.turned = p.turned || turned == name
 			}
 			var found bool
-			p.step, found = findPiece(laid, m, p.turned, k == 0, lines)
+			p.step, found = seen.Find(laid, m, p.turned, k == 0, lines)
 			require.True(t, found, "%s is not on its sheet", name)
 			for _, mark := range m.Marks {
-				lines[mark.Role] = append(lines[mark.Role], plane.NewTree(onPaper(mark.Path, p.turned, p.step)))
+				lines[mark.Role] = append(lines[mark.Role], plane.NewTree(seen.Moved(mark.Path, p.turned, p.step)))
 			}
 			all = append(all, p)
 			break
@@ -151,8 +152,8 @@ func (out *printout) seenBy(t *testing.T, pictures []*image.Gray) {
 	t.Helper()
 	for _, sheet := range out.sheets {
 		for _, p := range sheet {
-			p.image = pictures[p.number-1]
-			require.Equal(t, image.Rect(0, 0, p.ground.width, p.ground.height), p.image.Rect, "page %d", p.number)
+			p.image = pictures[p.Number-1]
+			require.Equal(t, image.Rect(0, 0, p.ground.width, p.ground.height), p.image.Rect, "page %d", p.Number)
 		}
 	}
 }

@@ -16,7 +16,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
 )
 
 // Rules of this file: pages as dots. Two programs that know nothing of each other
@@ -174,17 +174,17 @@ func (p placed) from(at plane.Point) plane.Point {
 
 // on brings a place of the piece to the sheet.
 func (p placed) on(at plane.Point) plane.Point {
-	return onPaper(plane.Path{at}, p.turned, p.step)[0]
+	return seen.Moved(plane.Path{at}, p.turned, p.step)[0]
 }
 
 // groundOf looks at a page whose lower left corner lies at a place of its sheet.
-func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
-	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)
+func groundOf(page seen.Page, corner plane.Point, pieces []placed) *ground {
+	size := plane.Point{X: page.Width, Y: page.Height}
 	count := func(mm float64) int { return int(math.Ceil(mm/dot - pageRounding)) }
 	g := &ground{width: count(size.X), height: count(size.Y), top: size.Y}
 	g.of = make([]uint8, g.width*g.height)
 	for _, p := range pieces {
-		onPage := func(path plane.Path) plane.Path { return onPaper(path, p.turned, p.step.Sub(corner)) }
+		onPage := func(path plane.Path) plane.Path { return seen.Moved(path, p.turned, p.step.Sub(corner)) }
 		outline := onPage(p.piece.Outline)
 		g.fill(outline, pieceBits, uint8(p.number))
 		g.stroke(outline, pieceReach, pieceBits, uint8(p.number))
@@ -199,32 +199,32 @@ func groundOf(page readPage, corner plane.Point, pieces []placed) *ground {
 }
 
 // furnish marks all that is printed on the page and is not a line of a piece.
-func (g *ground) furnish(page readPage) {
+func (g *ground) furnish(page seen.Page) {
 	cover := func(p plane.Path, reach float64) { g.stroke(p, reach+furnitureReach, underFurniture, underFurniture) }
-	for _, r := range page.texts {
-		s := r.style()
+	for _, r := range page.Texts {
+		s := r.Style()
 		// A bar along the middle of the letters, as wide as they are high.
 		half := (s.Up() + s.Down()) / 2
-		from := r.at.Add(r.u.Left().Mul(s.Up() - half))
-		cover(plane.Path{from, from.Add(r.u.Mul(s.Width(r.text)))}, half+s.Ems(letterReach))
+		from := r.At.Add(r.U.Left().Mul(s.Up() - half))
+		cover(plane.Path{from, from.Add(r.U.Mul(s.Width(r.Text)))}, half+s.Ems(letterReach))
 	}
-	for _, q := range page.paths {
-		if q.layer != "" {
+	for _, q := range page.Paths {
+		if q.Layer != "" {
 			continue
 		}
-		for _, part := range q.parts {
-			if q.painted != "S" {
+		for _, part := range q.Parts {
+			if q.Painted != seen.Stroked {
 				g.fill(part, underFurniture, underFurniture)
 			}
-			if q.curves == 4 && len(part) == 5 {
+			if q.Curves == 4 && len(part) == 5 {
 				part = circleAround(part) // with the cross of the mark as parts beside it
 			}
-			cover(part, q.width/2)
+			cover(part, q.Width/2)
 		}
-		for i, b := range q.boxes {
-			reach := q.width / 2
-			if q.painted == "f*" && i == 0 && len(q.boxes) == 2 {
-				reach = q.boxes[1].Min.X - b.Min.X // the frame between the two
+		for i, b := range q.Boxes {
+			reach := q.Width / 2
+			if q.Painted == seen.Framed && i == 0 && len(q.Boxes) == 2 {
+				reach = q.Boxes[1].Min.X - b.Min.X // the frame between the two
 			}
 			cover(plane.Path{b.Min, {X: b.Max.X, Y: b.Min.Y}, b.Max, {X: b.Min.X, Y: b.Max.Y}, b.Min}, reach)
 		}

@@ -25,6 +25,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // Rules of this file: it hands the PDF to programs that others wrote, as a
@@ -159,9 +160,9 @@ func sides(t *testing.T, g *image.Gray, f plane.Box) (across, up int) {
 // assertSquares measures the check squares of a page. One whose sides are whole dots,
 // as 4 in and 1 in are, must have exactly these; of 100 mm, 1181.1 dots, and 30 mm,
 // 354.3 dots, the next dot above or below is allowed.
-func assertSquares(t *testing.T, g *image.Gray, page readPage) {
+func assertSquares(t *testing.T, g *image.Gray, page seen.Page) {
 	t.Helper()
-	frames := page.frames()
+	frames := page.Frames()
 	require.NotEmpty(t, frames)
 	for _, f := range frames {
 		want := squareSides(t, f)
@@ -205,14 +206,14 @@ func TestPagesAreRead(t *testing.T) {
 			texts := strings.Split(string(data), "\f") // one behind every page
 			require.Len(t, texts, s.Pages+1)
 			for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
-				laid, _ := joinUp(t, d, sheet)
+				laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 				require.Len(t, laid, sheet.Last-sheet.First+1)
 				for _, name := range sheet.Pieces {
-					named := slices.ContainsFunc(laid, func(page laidPage) bool { return strings.Contains(texts[page.number-1], name) })
+					named := slices.ContainsFunc(laid, func(page seen.LaidPage) bool { return strings.Contains(texts[page.Number-1], name) })
 					assert.True(t, named || len(sheet.Pieces) > 3, "%q is on no page of its sheet", name)
 				}
 				for _, page := range laid {
-					checkPageText(t, texts[page.number-1], set, s, sheet, page, laid)
+					checkPageText(t, texts[page.Number-1], set, s, sheet, page, laid)
 				}
 			}
 		})
@@ -220,9 +221,9 @@ func TestPagesAreRead(t *testing.T) {
 }
 
 // checkPageText looks at what a page says.
-func checkPageText(t *testing.T, text string, set arrange.Set, s Summary, sheet SheetSummary, page laidPage, laid []laidPage) {
+func checkPageText(t *testing.T, text string, set arrange.Set, s Summary, sheet SheetSummary, page seen.LaidPage, laid []seen.LaidPage) {
 	t.Helper()
-	number := fmt.Sprintf("page %d of %d", page.number, s.Pages)
+	number := fmt.Sprintf("page %d of %d", page.Number, s.Pages)
 	before, after, there := strings.Cut(text, number)
 	require.True(t, there, "%q is missing", number)
 	// The names stand on the line that ends with the number, all else on the next.
@@ -238,22 +239,22 @@ func checkPageText(t *testing.T, text string, set arrange.Set, s Summary, sheet 
 		}
 	}
 	if left > 0 {
-		assert.True(t, strings.HasSuffix(header, fmt.Sprintf(" and %d more", left)), "page %d: %q leaves out %d of %v", page.number, header, left, sheet.Pieces)
+		assert.True(t, strings.HasSuffix(header, fmt.Sprintf(" and %d more", left)), "page %d: %q leaves out %d of %v", page.Number, header, left, sheet.Pieces)
 	}
-	assert.Contains(t, second, set.Title, "page %d", page.number)
+	assert.Contains(t, second, set.Title, "page %d", page.Number)
 	place := regexp.MustCompile(`row (\d+) of (\d+), column (\d+) of (\d+)`).FindStringSubmatch(second)
 	if len(laid) == 1 {
-		assert.Nil(t, place, "page %d is joined to no other", page.number)
+		assert.Nil(t, place, "page %d is joined to no other", page.Number)
 		return
 	}
 	var lefts, uppers []float64
 	for _, other := range laid {
-		lefts, uppers = append(lefts, other.window.Min.X), append(uppers, -other.window.Max.Y)
+		lefts, uppers = append(lefts, other.Window.Min.X), append(uppers, -other.Window.Max.Y)
 	}
-	want := []int{rankIn(uppers, -page.window.Max.Y), sheet.Rows, rankIn(lefts, page.window.Min.X), sheet.Columns}
-	require.NotNil(t, place, "page %d does not say its row and column", page.number)
+	want := []int{rankIn(uppers, -page.Window.Max.Y), sheet.Rows, rankIn(lefts, page.Window.Min.X), sheet.Columns}
+	require.NotNil(t, place, "page %d does not say its row and column", page.Number)
 	for i, n := range want {
-		assert.Equal(t, strconv.Itoa(n), place[i+1], "page %d: %s", page.number, place[0])
+		assert.Equal(t, strconv.Itoa(n), place[i+1], "page %d: %s", page.Number, place[0])
 	}
 }
 
@@ -288,7 +289,7 @@ func TestSquaresMeasure(t *testing.T) {
 				t.Run(fmt.Sprintf("%s, %v, %s", p, unit, r.name), func(t *testing.T) {
 					t.Parallel()
 					for i, g := range r.draw(t, file, 1, s.Pages) {
-						assertSquares(t, g, d.pages[i])
+						assertSquares(t, g, d.Pages[i])
 					}
 				})
 			}
@@ -304,10 +305,10 @@ func TestCorrectedSquaresMeasure(t *testing.T) {
 	file, s := onDiskOn(t, few(), p)
 	data, err := os.ReadFile(file)
 	require.NoError(t, err)
-	d := readPDF(t, data, paper.Scale{}) // as it is before it is printed
+	d := seen.Read(t, data, paper.Scale{}) // as it is before it is printed
 	for _, r := range renderers() {
 		for i, g := range r.draw(t, file, 1, s.Pages) {
-			frames := d.pages[i].frames()
+			frames := d.Pages[i].Frames()
 			require.NotEmpty(t, frames, "page %d", i+1)
 			for k, f := range frames {
 				want := float64(dots) // 1 in
@@ -375,13 +376,13 @@ func TestLinesMeasure(t *testing.T) {
 	g := rendered(t, file, s.Front+1)
 	d, _ := drawn(t, set, "letter")
 	outline := plane.EmptyBox()
-	for _, q := range d.pages[s.Front].drawn("cutting line") {
-		for _, part := range q.parts {
+	for _, q := range d.Pages[s.Front].Drawn("cutting line") {
+		for _, part := range q.Parts {
 			outline = outline.Union(part.Bounds())
 		}
 	}
-	require.InDelta(t, 101.6, outline.Width(), 4*written)
-	require.InDelta(t, 127, outline.Height(), 4*written)
+	require.InDelta(t, 101.6, outline.Width(), 4*seen.Written)
+	require.InDelta(t, 127, outline.Height(), 4*seen.Written)
 	// From outside edge to outside edge: 4 in and 5 in and once the width of
 	// the line.
 	line := ink.PenOf(mark.Cut).Width / 25.4 * dots
@@ -399,7 +400,7 @@ func TestFormMeasures(t *testing.T) {
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Forms[0].Page)
 	d, _ := drawn(t, set, "letter")
-	outline := boundsOf(d.pages[s.Forms[0].Page-1], mark.Cut)
+	outline := boundsOf(d.Pages[s.Forms[0].Page-1], mark.Cut)
 	line := ink.PenOf(mark.Cut).Width / 25.4 * dots
 	across := dotAt(g, plane.Point{X: outline.Min.X - 1, Y: outline.Min.Y + 2})
 	up := dotAt(g, plane.Point{X: outline.Min.X + 2, Y: outline.Min.Y - 1})

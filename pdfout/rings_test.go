@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/seen"
 )
 
 // lineRoles are the roles that are drawn as lines, and not as rings.
@@ -40,7 +41,7 @@ func TestRings(t *testing.T) {
 	d, s := drawn(t, set, "letter")
 	circles := 0
 	for _, sheet := range s.Sheets {
-		laid, _ := joinUp(t, d, sheet)
+		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 		if len(sheet.Pieces) != 1 {
 			continue // where each of several lies is found in other tests
 		}
@@ -52,26 +53,26 @@ func TestRings(t *testing.T) {
 		}
 		turned := len(sheet.Turned) > 0
 		// It lies where its outline is printed.
-		printed, meant := plane.EmptyBox(), onPaper(m.Outline, turned, plane.Point{}).Bounds()
-		for _, l := range append(printedLines(laid, mark.Cut.String()), printedLines(laid, mark.FoldEdge.String())...) {
-			printed = printed.Union(l.bounds)
+		printed, meant := plane.EmptyBox(), seen.Moved(m.Outline, turned, plane.Point{}).Bounds()
+		for _, l := range append(seen.Lines(laid, mark.Cut.String()), seen.Lines(laid, mark.FoldEdge.String())...) {
+			printed = printed.Union(l.Bounds)
 		}
 		step := printed.Min.Sub(meant.Min)
 		var dots plane.Path
 		for _, theMark := range m.Marks {
 			if theMark.Role == mark.Prick {
-				dots = append(dots, onPaper(theMark.Path, turned, step)...)
+				dots = append(dots, seen.Moved(theMark.Path, turned, step)...)
 			}
 		}
 		require.NotEmpty(t, dots)
 		for _, p := range laid {
 			var centres plane.Path
-			for _, q := range p.paths {
-				if q.layer == mark.Prick.String() {
-					require.Equal(t, 4, q.curves, "a circle")
-					centre := q.parts[0][0].Toward(q.parts[0][2], 0.5)
-					assert.InDelta(t, 0.7, centre.Distance(q.parts[0][0]), 3*written)
-					centres = append(centres, centre.Add(p.step))
+			for _, q := range p.Paths {
+				if q.Layer == mark.Prick.String() {
+					require.Equal(t, 4, q.Curves, "a circle")
+					centre := q.Parts[0][0].Toward(q.Parts[0][2], 0.5)
+					assert.InDelta(t, 0.7, centre.Distance(q.Parts[0][0]), 3*seen.Written)
+					centres = append(centres, centre.Add(p.Step))
 				}
 			}
 			circles += len(centres)
@@ -83,12 +84,12 @@ func TestRings(t *testing.T) {
 				return best
 			}
 			for _, q := range dots {
-				if p.window.Holds(q) {
-					assert.Less(t, nearest(q, centres), offLine, "page %d lacks the dot at %v", p.number, q)
+				if p.Window.Holds(q) {
+					assert.Less(t, nearest(q, centres), seen.OffLine, "page %d lacks the dot at %v", p.Number, q)
 				}
 			}
 			for _, q := range centres {
-				assert.Less(t, nearest(q, dots), offLine, "page %d has a circle at %v that is no dot", p.number, q)
+				assert.Less(t, nearest(q, dots), seen.OffLine, "page %d has a circle at %v that is no dot", p.Number, q)
 			}
 		}
 	}

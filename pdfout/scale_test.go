@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
 )
 
 // What is printed at m/N of the length drawn and is to come out true is drawn at
@@ -27,19 +28,19 @@ func TestCorrectedSquare(t *testing.T) {
 		set := many(2)
 		set.Unit = length.Inch
 		d, s := drawnOn(t, set, on)
-		for i, p := range d.pages {
-			for k, f := range p.frames() {
+		for i, p := range d.Pages {
+			for k, f := range p.Frames() {
 				want := []float64{4 * 25.4, 100}[k]
 				if i >= s.Front {
 					want = 25.4
 				}
-				require.InDelta(t, want, f.Width(), 4*written, "page %d, across", i+1)
-				require.InDelta(t, want, f.Height(), 4*written, "page %d, up", i+1)
+				require.InDelta(t, want, f.Width(), 4*seen.Written, "page %d, across", i+1)
+				require.InDelta(t, want, f.Height(), 4*seen.Written, "page %d, up", i+1)
 			}
 		}
-		drawn := d.pages[0].frames()[0].Width() / on.Printed.Across
-		require.InDelta(t, 101.6/on.Printed.Across, drawn, 4*written, "4 in divided by m/4")
-		require.InDelta(t, on.Width/25.4*72*on.Printed.Across, d.pages[0].width, 0.01, "the sheet itself has the size of the paper")
+		drawn := d.Pages[0].Frames()[0].Width() / on.Printed.Across
+		require.InDelta(t, 101.6/on.Printed.Across, drawn, 4*seen.Written, "4 in divided by m/4")
+		require.InDelta(t, on.Width*on.Printed.Across, d.Pages[0].Width, 0.004, "the sheet itself has the size of the paper")
 	})
 }
 
@@ -62,13 +63,13 @@ func TestTooLittleToBeCorrected(t *testing.T) {
 			paper := found(t, "letter")
 			paper.Printed = c.printed
 			d, _ := drawnOn(t, few(), paper)
-			f := d.pages[0].frames()[0]
+			f := d.Pages[0].Frames()[0]
 			want := plane.Point{X: 4 * 25.4, Y: 4 * 25.4}
 			if !c.corrected {
 				want = plane.Point{X: want.X * c.printed.Across, Y: want.Y * c.printed.Down}
 			}
-			assert.InDelta(t, want.X, f.Width(), 4*written, "across")
-			assert.InDelta(t, want.Y, f.Height(), 4*written, "up")
+			assert.InDelta(t, want.X, f.Width(), 4*seen.Written, "across")
+			assert.InDelta(t, want.Y, f.Height(), 4*seen.Written, "up")
 		})
 	}
 }

@@ -60,7 +60,7 @@ func (c comparison) String() string {
 // lack notes a dot that is not found.
 func (c *comparison) lack(from *tile, x, y int, what string, args ...any) {
 	if c.lacking++; c.first == "" {
-		c.first = fmt.Sprintf("page %d, %.1f mm from the left and %.1f mm from the top: ", from.number, float64(x)*dot, float64(y)*dot) +
+		c.first = fmt.Sprintf("page %d, %.1f mm from the left and %.1f mm from the top: ", from.Number, float64(x)*dot, float64(y)*dot) +
 			fmt.Sprintf(what, args...)
 	}
 }
@@ -77,7 +77,7 @@ type target struct {
 
 // onto prepares to look for a piece of one page on another.
 func onto(from *tile, p placed, to *tile, q placed) target {
-	goal := target{tile: to, inside: to.window.Grown(-windowSide), core: to.core.Grown(coreSide)}
+	goal := target{tile: to, inside: to.Window.Grown(-windowSide), core: to.Core.Grown(coreSide)}
 	carry := func(at plane.Point) plane.Point { return q.on(p.from(at)) }
 	for i, of := range [3][2]float64{{0, 0}, {1, 0}, {0, 1}} {
 		goal.x[i], goal.y[i] = to.dotsOf(carry(from.at(of[0], of[1])))
@@ -88,9 +88,9 @@ func onto(from *tile, p placed, to *tile, q placed) target {
 	}
 	// A head is drawn on the pages that show its tip.
 	for _, h := range from.heads {
-		if !to.window.Holds(carry(h.parts[0][0].Add(from.step))) {
-			around := h.parts[0].Bounds().Grown(dot)
-			goal.missed = append(goal.missed, plane.Box{Min: around.Min.Add(from.step), Max: around.Max.Add(from.step)})
+		if !to.Window.Holds(carry(h.Parts[0][0].Add(from.Step))) {
+			around := h.Parts[0].Bounds().Grown(dot)
+			goal.missed = append(goal.missed, plane.Box{Min: around.Min.Add(from.Step), Max: around.Max.Add(from.Step)})
 		}
 	}
 	return goal
@@ -105,7 +105,7 @@ func (c *comparison) seek(from *tile, p placed, others []*tile, everyDot bool) {
 		reach = reach.Union(mark.Path.Bounds())
 	}
 	area := plane.EmptyBox().With(p.on(reach.Min)).With(p.on(reach.Max)).Grown(pieceReach)
-	rect := from.rows(area).Intersect(from.rows(from.window))
+	rect := from.rows(area).Intersect(from.rows(from.Window))
 	var goals []target
 	for _, to := range others {
 		if q, there := to.find(p.number); there {
@@ -153,7 +153,7 @@ func (c *comparison) seekDot(from *tile, x, y int, goals []target, everyDot bool
 		same = same && off == 0
 		if off > math.Sqrt2 {
 			c.farthest = max(c.farthest, off)
-			c.lack(from, x, y, "page %d of the other has no line there, %s", to.number, nearest(off))
+			c.lack(from, x, y, "page %d of the other has no line there, %s", to.Number, nearest(off))
 		}
 	}
 	if everyDot && !within {
@@ -214,7 +214,7 @@ func nearest(off float64) string {
 // strays counts what is surely dark in a page's window and belongs to no piece and
 // nothing else that is known to be printed there.
 func (c *comparison) strays(p *tile) {
-	rect := p.rows(p.window)
+	rect := p.rows(p.Window)
 	for y := rect.Min.Y; y < rect.Max.Y; y++ {
 		for x := rect.Min.X; x < rect.Max.X; x++ {
 			if p.image.Pix[y*p.image.Stride+x] < surelyDark && p.ground.of[y*p.ground.width+x] == 0 {
@@ -291,7 +291,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 						for i, g := range pictures {
 							assert.Empty(t, inMargin(g), "page %d", i+1)
 							if i == 0 || i >= inFront(cut.summary) {
-								assertSquares(t, g, cut.doc.pages[i])
+								assertSquares(t, g, cut.doc.Pages[i])
 							}
 						}
 						for _, f := range judged(whole, cut) {
@@ -301,7 +301,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 						}
 					})
 				}
-				assertSquares(t, single[0], whole.doc.pages[0])
+				assertSquares(t, single[0], whole.doc.Pages[0])
 			}
 		})
 	}
@@ -324,7 +324,7 @@ func TestStitchedFindsFaults(t *testing.T) {
 	require.Greater(t, len(sheet), 1, "pages that are joined")
 	cut.seenBy(t, pictures)
 	page := sheet[0]
-	middle := page.rows(page.core)
+	middle := page.rows(page.Core)
 	middle = middle.Inset(min(middle.Dx(), middle.Dy())/2 - 20)
 	const lost, added, shared = 0, 1, 2
 	for _, c := range []struct {

@@ -47,6 +47,38 @@ type SheetSummary struct {
 	Turned        []string // pieces that lie on it by a quarter turn
 }
 
+// summary says what the book holds.
+func (b *book) summary() Summary {
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What}
+	if b.paper.WhollyOnOne() {
+		s.Paper, s.Front = b.sheets[0].Paper, 0
+	}
+	for _, form := range b.forms {
+		p := form.Pieces[0]
+		s.Forms = append(s.Forms, FormSummary{Piece: p.Name, Page: form.first, Turned: p.Turned})
+	}
+	for _, sheet := range b.sheets {
+		s.Sheets = append(s.Sheets, sheet.summary())
+	}
+	return s
+}
+
+// summary says what is on the sheet.
+func (s *laidSheet) summary() SheetSummary {
+	one := SheetSummary{
+		Pieces: s.Names(),
+		Rows:   s.Grid.Rows, Columns: s.Grid.Columns,
+		First: s.first, Last: s.first + len(s.Cells) - 1,
+		Blank: s.Blank(),
+	}
+	for _, p := range s.Pieces {
+		if p.Turned {
+			one.Turned = append(one.Turned, p.Name)
+		}
+	}
+	return one
+}
+
 // thePieces is what the pieces of a set are called together.
 const thePieces = "the pieces"
 

@@ -14,6 +14,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // squeezed is a text without its spaces: titles are broken into lines, and
@@ -39,11 +40,11 @@ func titleOf(set arrange.Set, m mark.Marking) *regexp.Regexp {
 }
 
 // The name and every note of every piece stand on a page of its sheet, whole.
-func checkNotes(t require.TestingT, set arrange.Set, d readDocument, s Summary) {
+func checkNotes(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	on := map[string][]string{} // the texts of the pages of each piece
 	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		for n := sheet.First; n <= sheet.Last; n++ {
-			text := squeezed(strings.Join(d.pages[n-1].words(), ""))
+			text := squeezed(strings.Join(d.Pages[n-1].Words(), ""))
 			for _, name := range sheet.Pieces {
 				on[name] = append(on[name], text)
 			}
@@ -109,5 +110,5 @@ func TestTitleInTheHeader(t *testing.T) {
 		full.Marks = append(full.Marks, sample.Edge(mark.TuckFold, "", full.Outline[0].Toward(full.Outline[3], y/240), full.Outline[1].Toward(full.Outline[2], y/240)))
 	}
 	d, s := drawn(t, arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{full}}, "letter")
-	assert.Contains(t, d.pages[s.Front].words(), "Panel: cut 2")
+	assert.Contains(t, d.Pages[s.Front].Words(), "Panel: cut 2")
 }

@@ -38,15 +38,15 @@ type Line struct {
 // are printed at a scale. The error is that of Draw.
 func Judge(set arrange.Set, on paper.Paper, printed paper.Scale) (Verdict, error) {
 	on.Printed = paper.Scale{}
-	book, _, err := plan(set, on)
+	b, err := plan(set, on)
 	if err != nil {
 		return Verdict{}, err
 	}
 	v := Verdict{Printed: printed.OrTrue()}
 	var all []Verdict // of every line by itself
 	most := 0.0
-	for i := range book.sheets {
-		for _, p := range book.sheets[i].Pieces {
+	for _, s := range b.all() {
+		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
 				length := l.Clip.Length()
 				off := printedLength(l.Clip.Path(), v.Printed) - length

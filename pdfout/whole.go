@@ -11,7 +11,6 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
-	"tuckmark/pdfout/report"
 	"tuckmark/pdfout/text"
 )
 
@@ -35,8 +34,8 @@ const (
 
 // panel is what would be a page of its own, as it lies on a large page.
 type panel struct {
-	on int         // the number of the sheet it lies on
-	at plane.Point // where its lower left corner comes to lie on that page, in mm
+	number int         // of what it is, in the order of the pages it would be
+	at     plane.Point // where its lower left corner comes to lie on that page, in mm
 }
 
 // panelBox is what of a panel's own page its frame encloses: on the first page, all
@@ -64,40 +63,34 @@ func newFloor(width, height float64) *floor {
 const ofSquare = -1
 
 // planWhole plans the pages of paper that has every piece whole.
-func planWhole(set arrange.Set, p paper.Paper) (*book, []string, error) {
+func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	leaf := paper.Either() // on any paper it was made for such a panel would fit
 	leaf.Title = p.Title
-	b := &book{set: set, paper: p, leaf: leaf, roles: rolesIn(set), pictures: [][]picture{nil}}
+	b := newBook(set, p, leaf)
 	pieces, forms, left := arrange.PiecesOf(set)
 	if len(forms)+len(pieces) == 0 {
-		return nil, nil, nothingToDraw()
+		return nil, nothingToDraw()
 	}
-	var err error
-	if b.sheets, err = layForms(forms, set, leaf); err != nil {
-		return nil, nil, err
-	}
-	for range b.sheets {
-		b.first = append(b.first, 1)
-	}
-	b.forms = len(b.sheets)
-	if b.figures, err = report.Lay(set, leaf); err != nil {
-		return nil, nil, err
+	b.left = left
+	b.pictures = [][]picture{nil} // one page in front, without pictures
+	if err := b.layLeaves(forms); err != nil {
+		return nil, err
 	}
 	floors, err := b.layFloors(pieces)
 	if err != nil {
-		return nil, nil, err
+		return nil, err
 	}
-	for i, f := range floors {
-		b.addFloor(i, f)
+	for _, f := range floors {
+		b.addFloor(f)
 	}
-	b.pages = len(floors)
-	return b, left, nil
+	b.pages = len(b.sheets)
+	return b, nil
 }
 
 // parcels are those of the panels and, after them, of the pieces, the highest first.
 func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	var parcels []arrange.Parcel
-	for i := range 1 + len(b.figures) + b.forms {
+	for i := range 1 + len(b.figures) + len(b.forms) {
 		box := b.panelBox(i)
 		// With room to be moved onto the grid of the check squares.
 		parcels = append(parcels, arrange.Parcel{Number: i, Size: plane.Point{X: box.Width() + paper.SquareGrid, Y: box.Height() + paper.SquareGrid}})
@@ -204,7 +197,7 @@ func onOnePage(parcels []arrange.Parcel, window plane.Box) *floor {
 }
 
 // addFloor makes a filled page the next sheet.
-func (b *book) addFloor(number int, f *floor) {
+func (b *book) addFloor(f *floor) {
 	used := f.Used()
 	width := used.Width()
 	if b.paper.Cut == paper.Roll {
@@ -215,6 +208,7 @@ func (b *book) addFloor(number int, f *floor) {
 	down := plane.Point{Y: -used.Min.Y}
 	corner := thePaper.Window().Min
 	var pieces []arrange.Piece
+	var panels []panel
 	var kept []text.Slab // for what is no piece
 	square := plane.Point{}
 	for _, p := range f.Parcels {
@@ -231,7 +225,7 @@ func (b *book) addFloor(number int, f *floor) {
 			continue
 		}
 		at := low.Sub(b.panelBox(p.Number).Min)
-		b.panels = append(b.panels, panel{on: b.forms + number, at: plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
+		panels = append(panels, panel{p.Number, plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
 	}
 	sh := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: thePaper.Overlap}, []arrange.Cell{{}})
 	sh.Paper = thePaper
@@ -239,23 +233,19 @@ func (b *book) addFloor(number int, f *floor) {
 	for _, k := range kept {
 		sh.Field.Take(k)
 	}
-	b.sheets = append(b.sheets, sh)
-	b.first = append(b.first, number+1)
+	b.sheets = append(b.sheets, &laidSheet{sh, len(b.sheets) + 1, panels})
 }
 
 // drawWhole draws the large pages, with the panels on them.
 func (b *book) drawWhole(d ink.Canvas) {
-	for i := b.forms; i < len(b.sheets); i++ {
-		s := &b.sheets[i]
+	for _, s := range b.sheets {
 		d.NewPage(s.Paper.Size())
-		b.drawTile(d, i, 0, b.pageNumber(b.first[i]))
-		for k, p := range b.panels {
-			if p.on == i {
-				d.Save()
-				d.Shift(p.at)
-				b.drawPanel(d, k)
-				d.Restore()
-			}
+		b.drawPage(d, s.page(0), b.pageNumber(s.first))
+		for _, p := range s.panels {
+			d.Save()
+			d.Shift(p.at)
+			b.drawPanel(d, p.number)
+			d.Restore()
 		}
 	}
 }
@@ -273,6 +263,6 @@ func (b *book) drawPanel(d ink.Canvas, i int) {
 	case i <= figures:
 		b.drawFigures(d, i-1, "")
 	default:
-		b.drawTile(d, i-1-figures, 0, "")
+		b.drawPage(d, b.forms[i-1-figures].page(0), "")
 	}
 }

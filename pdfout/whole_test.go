@@ -18,6 +18,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/text"
 )
 
@@ -38,11 +39,11 @@ func wholePapers(t require.TestingT) map[string]paper.Paper {
 
 // panelFrames are the frames of the panels of a page: rectangles drawn with the
 // finest pen.
-func (p readPage) panelFrames() []plane.Box {
+func panelFrames(p seen.Page) []plane.Box {
 	var all []plane.Box
-	for _, q := range p.paths {
-		if q.painted == "S" && q.layer == "" && len(q.boxes) == 1 && len(q.parts) == 0 {
-			all = append(all, q.boxes[0])
+	for _, q := range p.Paths {
+		if q.Painted == seen.Stroked && q.Layer == "" && len(q.Boxes) == 1 && len(q.Parts) == 0 {
+			all = append(all, q.Boxes[0])
 		}
 	}
 	return all
@@ -66,13 +67,13 @@ func TestWhole(t *testing.T) {
 	}
 }
 
-func checkWhole(t *testing.T, set arrange.Set, d readDocument, s Summary) {
-	require.Len(t, d.pages, s.Pages)
-	require.Len(t, d.pages, 1)
-	page := d.pages[0]
-	size := plane.Point{X: page.width, Y: page.height}.Mul(paper.Pt)
+func checkWhole(t *testing.T, set arrange.Set, d seen.Document, s Summary) {
+	require.Len(t, d.Pages, s.Pages)
+	require.Len(t, d.Pages, 1)
+	page := d.Pages[0]
+	size := plane.Point{X: page.Width, Y: page.Height}
 	may := plane.Box{Max: size}.Grown(-10)
-	panels := page.panelFrames()
+	panels := panelFrames(page)
 	require.Len(t, panels, 1+s.Figures+len(s.Forms), "a frame round each panel")
 	for i, a := range panels {
 		assert.True(t, may.Grown(0.01).Holds(a.Min) && may.Grown(0.01).Holds(a.Max), "panel %d at %v", i, a)
@@ -80,13 +81,13 @@ func checkWhole(t *testing.T, set arrange.Set, d readDocument, s Summary) {
 			assert.False(t, a.Meets(b), "panels %v and %v", a, b)
 		}
 	}
-	page.checkOneSquareBeside(t, panels, len(s.Forms))
-	words := strings.Join(page.words(), "\n")
+	checkOneSquareBeside(t, page, panels, len(s.Forms))
+	words := strings.Join(page.Words(), "\n")
 	assert.NotContains(t, words, "row ", "nothing is joined")
 	assert.NotContains(t, words, bridgeNote)
 	assert.Contains(t, words, "page 1 of 1")
 
-	boxes := page.boxesOfPieces(t, set)
+	boxes := boxesOfPieces(t, page, set)
 	forms := map[string]bool{}
 	for _, m := range set.Pieces {
 		forms[m.Key] = m.Form != nil
@@ -106,8 +107,8 @@ func checkWhole(t *testing.T, set arrange.Set, d readDocument, s Summary) {
 
 // checkOneSquareBeside checks that one check square lies beside the panels, and that
 // no line of a piece runs over it. A form has one in its panel.
-func (p readPage) checkOneSquareBeside(t *testing.T, panels []plane.Box, forms int) {
-	frames := p.frames()
+func checkOneSquareBeside(t *testing.T, p seen.Page, panels []plane.Box, forms int) {
+	frames := p.Frames()
 	require.Len(t, frames, 3+forms, "the two of the large square, one of the page, one in each form")
 	free := 0
 	for _, f := range frames {
@@ -115,10 +116,10 @@ func (p readPage) checkOneSquareBeside(t *testing.T, panels []plane.Box, forms i
 			continue
 		}
 		free++
-		for _, q := range p.paths {
-			for _, part := range q.parts {
-				for n := 1; n < len(part) && q.layer != ""; n++ {
-					assert.False(t, text.Upright(f).MeetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.layer)
+		for _, q := range p.Paths {
+			for _, part := range q.Parts {
+				for n := 1; n < len(part) && q.Layer != ""; n++ {
+					assert.False(t, text.Upright(f).MeetsSegment(part[n-1], part[n]), "a %s runs over the check square", q.Layer)
 				}
 			}
 		}
@@ -134,12 +135,12 @@ type printed struct {
 
 // boxesOfPieces checks that every line of every piece is on the page once, moved and
 // perhaps turned, and no other. It returns the box round each piece, by its key.
-func (p readPage) boxesOfPieces(t *testing.T, set arrange.Set) map[string]plane.Box {
+func boxesOfPieces(t *testing.T, p seen.Page, set arrange.Set) map[string]plane.Box {
 	byRole := map[string][]*printed{}
-	for _, q := range p.paths {
-		for _, part := range q.parts {
-			if q.layer != "" && q.painted == "S" {
-				byRole[q.layer] = append(byRole[q.layer], &printed{path: part})
+	for _, q := range p.Paths {
+		for _, part := range q.Parts {
+			if q.Layer != "" && q.Painted == seen.Stroked {
+				byRole[q.Layer] = append(byRole[q.Layer], &printed{path: part})
 			}
 		}
 	}
@@ -161,7 +162,7 @@ func (p readPage) boxesOfPieces(t *testing.T, set arrange.Set) map[string]plane.
 // them.
 func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
 	for _, turned := range []bool{false, true} {
-		first := onPaper(m.Marks[0].Path, turned, plane.Point{})
+		first := seen.Moved(m.Marks[0].Path, turned, plane.Point{})
 		for _, start := range byRole[m.Marks[0].Role.String()] {
 			if start.used {
 				continue
@@ -170,7 +171,7 @@ func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
 			box := plane.EmptyBox()
 			var taken []*printed
 			for _, mark := range m.Marks {
-				want := onPaper(mark.Path, turned, step)
+				want := seen.Moved(mark.Path, turned, step)
 				all := byRole[mark.Role.String()]
 				if i := slices.IndexFunc(all, func(p *printed) bool { return !p.used && samePath(p.path, want) }); i >= 0 {
 					all[i].used = true
@@ -195,7 +196,7 @@ func samePath(a, b plane.Path) bool {
 		return false
 	}
 	for i := range a {
-		if a[i].Distance(b[i]) > offLine {
+		if a[i].Distance(b[i]) > seen.OffLine {
 			return false
 		}
 	}
@@ -206,13 +207,13 @@ func TestWholePages(t *testing.T) {
 	t.Parallel()
 	// A roll is as wide as it is asked for, whatever lies on it.
 	d, s := drawnOn(t, large(), found(t, "roll:36in"))
-	assert.InDelta(t, 36*72, d.pages[0].width, 0.01)
+	assert.InDelta(t, 36*25.4, d.Pages[0].Width, 0.004)
 	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.Print(s.Paper.Height)), s.String())
 	// A single page is no larger than what is on it needs.
 	d, s = drawnOn(t, many(1), found(t, "single"))
-	assert.Less(t, d.pages[0].width, 16*72.0)
-	assert.Less(t, d.pages[0].height, 16*72.0)
-	assert.InDelta(t, d.pages[0].width*paper.Pt, s.Paper.Width, 0.01)
+	assert.Less(t, d.Pages[0].Width, 16*25.4)
+	assert.Less(t, d.Pages[0].Height, 16*25.4)
+	assert.InDelta(t, d.Pages[0].Width, s.Paper.Width, 0.01)
 
 	// A roll longer than a page can be goes on, on a page with a square of its own.
 	var strips []mark.Marking
@@ -220,19 +221,19 @@ func TestWholePages(t *testing.T) {
 		strips = append(strips, sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
 	}
 	d, s = drawnOn(t, arrange.Set{Pieces: strips}, found(t, "roll:24in"))
-	require.Len(t, d.pages, 3)
-	for i, p := range d.pages {
-		assert.LessOrEqual(t, p.height, 14_400.0)
-		assert.Contains(t, p.words(), fmt.Sprintf("page %d of 3", i+1))
-		assert.NotEmpty(t, p.frames())
+	require.Len(t, d.Pages, 3)
+	for i, p := range d.Pages {
+		assert.LessOrEqual(t, p.Height, 200*25.4)
+		assert.Contains(t, p.Words(), fmt.Sprintf("page %d of 3", i+1))
+		assert.NotEmpty(t, p.Frames())
 	}
 	assert.Equal(t, "3 pages, 24 in wide, with the check square and the pieces", s.String())
 
 	// What is too wide for a roll is turned.
 	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
 	box := plane.EmptyBox()
-	for _, q := range d.pages[0].drawn(mark.Cut.String()) {
-		for _, part := range q.parts {
+	for _, q := range d.Pages[0].Drawn(mark.Cut.String()) {
+		for _, part := range q.Parts {
 			box = box.Union(part.Bounds())
 		}
 	}
@@ -281,9 +282,9 @@ func TestFirstPageOnly(t *testing.T) {
 		var out bytes.Buffer
 		summary, err := DrawFirst(&out, set, p)
 		require.NoError(t, err)
-		first := readPDF(t, out.Bytes(), paper.Scale{})
-		require.Len(t, first.pages, 1, name)
-		assert.Equal(t, whole.pages[0], first.pages[0], name)
+		first := seen.Read(t, out.Bytes(), paper.Scale{})
+		require.Len(t, first.Pages, 1, name)
+		assert.Equal(t, whole.Pages[0], first.Pages[0], name)
 		assert.Equal(t, s, summary, name)
 	}
 }

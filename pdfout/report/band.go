@@ -12,9 +12,6 @@ import (
 // page. A band may bring others with it that come again where a column begins with
 // it.
 
-// Page is a page of figures.
-type Page []PlacedBand
-
 // band is a strip of the figures that is not broken, as it lies with its upper
 // left corner at (0, 0).
 type band struct {
@@ -31,13 +28,13 @@ type band struct {
 	across  []band
 	totals  []plane.Path // lines over a total
 	flags   []plane.Path // the marks of warnings, filled
-	picture *clothPicture
+	picture *picture
 }
 
-// PlacedBand is a band on its page.
-type PlacedBand struct {
+// placedBand is a band on its page.
+type placedBand struct {
 	band
-	At plane.Point // its upper left corner
+	at plane.Point // its upper left corner
 }
 
 // bandsOf sets lines of a text, each as a band, beginning some mm to the right.
@@ -64,16 +61,26 @@ func headingOf(lines []string, s ink.Style) band {
 	return band{Lines: text.LinesOf(lines, s), keep: true}
 }
 
-// TotalPen draws the lines over totals.
-func TotalPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Black()) }
+// totalPen draws the lines over totals.
+func totalPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Black()) }
 
-func (b PlacedBand) Draw(d ink.Canvas) {
-	if b.picture != nil {
-		b.picture.draw(d, b.At)
+// Page is a page of figures as it is laid: its bands, without a header.
+type Page []placedBand
+
+// Draw draws the page.
+func (p Page) Draw(d ink.Canvas) {
+	for _, b := range p {
+		b.draw(d)
 	}
-	d.Place(b.At, 1)
+}
+
+func (b placedBand) draw(d ink.Canvas) {
+	if b.picture != nil {
+		b.picture.draw(d, b.at)
+	}
+	d.Place(b.at, 1)
 	if len(b.totals) > 0 {
-		ink.DrawLines(d, TotalPen(), b.totals...)
+		ink.DrawLines(d, totalPen(), b.totals...)
 	}
 	if len(b.Rules) > 0 {
 		ink.DrawLines(d, ink.WritingPen(), b.Rules...)

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/mark"
@@ -15,7 +14,7 @@ import (
 // narrower than the frame, over it, in its free cloth, or under the picture.
 
 // setBands sets the frames of the bands.
-func (d *clothPicture) setBands(p mark.Picture, c clothScale) {
+func (d *picture) setBands(p mark.Picture, c pictureScale) {
 	for _, b := range p.Bands {
 		box := c.box(b, p)
 		if box.Empty() {
@@ -44,7 +43,7 @@ type saidOfBand struct {
 
 // sayOutside sets what is said of the bands beside them, within some width, and over
 // a picture that lies on its side. It returns what has no room there.
-func (d *clothPicture) sayOutside(p mark.Picture, c clothScale, f *arrange.Field, width float64) []saidOfBand {
+func (d *picture) sayOutside(p mark.Picture, c pictureScale, f *arrange.Field, width float64) []saidOfBand {
 	var unsaid []saidOfBand
 	for _, b := range p.Bands {
 		if b.Text == "" {
@@ -65,31 +64,31 @@ func (d *clothPicture) sayOutside(p mark.Picture, c clothScale, f *arrange.Field
 
 // sayBeside sets what is said of a band to the right of its frame, at the middle of
 // its height, and reports whether there is room.
-func (d *clothPicture) sayBeside(one saidOfBand, f *arrange.Field, width float64) bool {
+func (d *picture) sayBeside(one saidOfBand, f *arrange.Field, width float64) bool {
 	b, ok := bandText(one.text, width-one.box.Max.X-2*bandTextAway, one.box.Height()-2*bandTextOver)
 	return ok && d.say(b, plane.Point{X: one.box.Max.X + bandTextAway, Y: one.box.Centre().Y + b.Height/2}, f)
 }
 
 // sayUnder sets what is said of a band that lies on its side under its frame, in
 // the frame of the whole.
-func (d *clothPicture) sayUnder(one saidOfBand, f *arrange.Field) bool {
+func (d *picture) sayUnder(one saidOfBand, f *arrange.Field) bool {
 	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, one.box.Min.Y-d.frame.Min.Y-bandTextOver)
 	return ok && d.say(b, one.box.Min.Add(plane.Point{X: bandTextAway, Y: -bandTextOver}), f)
 }
 
 // sayOver sets what is said of a band that lies on its side over the picture.
-func (d *clothPicture) sayOver(one saidOfBand, f *arrange.Field) bool {
+func (d *picture) sayOver(one saidOfBand, f *arrange.Field) bool {
 	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Plain(bandTextSize).Step())
 	if !ok || !d.say(b, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + b.Height}, f) {
 		return false
 	}
-	d.over = math.Max(d.over, bandTextOver+b.Height)
+	d.over = max(d.over, bandTextOver+b.Height)
 	return true
 }
 
 // sayInside sets what is said of bands where nothing lies on them, and returns what
 // has no room there.
-func (d *clothPicture) sayInside(said []saidOfBand, f *arrange.Field, pieces []arrange.Piece) []saidOfBand {
+func (d *picture) sayInside(said []saidOfBand, f *arrange.Field, pieces []arrange.Piece) []saidOfBand {
 	var unsaid []saidOfBand
 	for _, one := range said {
 		if one.box.Empty() || !d.sayAmong(one, f, pieces) {
@@ -101,7 +100,7 @@ func (d *clothPicture) sayInside(said []saidOfBand, f *arrange.Field, pieces []a
 
 // sayAmong sets what is said of a band among the shapes on it, and reports whether
 // there is room.
-func (d *clothPicture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Piece) bool {
+func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Piece) bool {
 	corners := plane.Path{one.box.Min, {X: one.box.Max.X, Y: one.box.Min.Y}, one.box.Max, {X: one.box.Min.X, Y: one.box.Max.Y}, one.box.Min}
 	band := arrange.Piece{Outline: plane.NewTree(corners), Bounds: one.box}
 	places := band.Places(f, nameRoom, nameClosest)
@@ -109,7 +108,7 @@ func (d *clothPicture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arran
 		return one.box.Holds(b.Min) && one.box.Holds(b.Max) && !inAny(pieces, b.Centre())
 	}
 	for _, limit := range []float64{bandMost, 0.6 * bandMost, 0.4 * bandMost} {
-		b, ok := bandText(one.text, math.Min(limit, one.box.Width()), one.box.Height())
+		b, ok := bandText(one.text, min(limit, one.box.Width()), one.box.Height())
 		if !ok {
 			continue
 		}
@@ -123,7 +122,7 @@ func (d *clothPicture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arran
 // bandText sets what is said of a band in lines of limit mm, or of bandMost, and
 // reports whether they are long enough and no higher than high.
 func bandText(text string, limit, high float64) (arrange.Block, bool) {
-	limit = math.Min(limit, bandMost)
+	limit = min(limit, bandMost)
 	if limit < bandLeast {
 		return arrange.Block{}, false
 	}
@@ -136,7 +135,7 @@ func bandText(text string, limit, high float64) (arrange.Block, bool) {
 
 // say sets a text with its upper left corner at a place, and reports whether that is
 // free.
-func (d *clothPicture) say(b arrange.Block, at plane.Point, f *arrange.Field) bool {
+func (d *picture) say(b arrange.Block, at plane.Point, f *arrange.Field) bool {
 	middle := at.Add(plane.Point{X: b.Width / 2, Y: -b.Height / 2})
 	room := b.Around(middle, text.Across())
 	if !f.Free(room) {

@@ -24,7 +24,7 @@ func numberStyles() []ink.Style { return []ink.Style{ink.Strong(7), ink.Strong(6
 // nameShapes writes the names into the shapes, and a number in a shape or beside
 // it where a name has no room. It returns the names of the numbers, from 1 on, and
 // the names of shapes that have no room even for a number, each once.
-func (d *clothPicture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered, left []string) {
+func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered, left []string) {
 	numbers, missing := map[string]int{}, map[string]bool{}
 	for _, p := range pieces {
 		if p.Name == "" {
@@ -56,7 +56,7 @@ func (d *clothPicture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (num
 // nameIn writes a text into a shape at one of some places, along one of some
 // directions and in the first of some styles that it has room in, and reports
 // whether there is any.
-func (d *clothPicture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, text string, styles []ink.Style, along []plane.Point) bool {
+func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, text string, styles []ink.Style, along []plane.Point) bool {
 	for _, s := range styles {
 		for _, u := range along {
 			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
@@ -78,7 +78,7 @@ func (d *clothPicture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.
 
 // numberBeside writes a number next to a shape, where nothing else is, and reports
 // whether there is room.
-func (d *clothPicture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arrange.Piece, number string) bool {
+func (d *picture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arrange.Piece, number string) bool {
 	if p.Bounds.Empty() {
 		return false
 	}
@@ -100,14 +100,14 @@ func (d *clothPicture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []
 }
 
 // legend sets the names of numbers in columns, row by row.
-func (s Setter) legend(names []string) []band {
+func (s setter) legend(names []string) []band {
 	if len(names) == 0 {
 		return nil
 	}
 	number := func(i int) string { return strconv.Itoa(i + 1) }
 	heavy, light := ink.Strong(asideSize), ink.Plain(asideSize)
 	indent := heavy.Width(number(len(names)-1)) + text.RuleAway
-	column := math.Min(indent+text.LongestWord(names, light), legendMost)
+	column := min(indent+text.LongestWord(names, light), legendMost)
 	count := int((s.width + legendApart) / (column + legendApart))
 	var bands []band
 	for i, name := range names {
@@ -119,7 +119,7 @@ func (s Setter) legend(names []string) []band {
 		left := float64(i%count) * (column + legendApart)
 		b.Say(number(i), heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
 		b.With(set, plane.Point{X: left + indent})
-		b.Height = math.Max(b.Height, set.Height)
+		b.Height = max(b.Height, set.Height)
 	}
 	keepEnds(bands)
 	bands[0].above = legendAbove

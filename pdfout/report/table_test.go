@@ -1,7 +1,6 @@
-package pdfout
+package report
 
 import (
-	"bytes"
 	"fmt"
 	"math"
 	"slices"
@@ -14,18 +13,18 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // checkTables holds tables against the pages, or against their columns: titles, and
 // the first words of all cells that are not empty, are all different, so that each is
 // found.
-func checkTables(t require.TestingT, pages []readPage, tables []mark.Table) {
+func checkTables(t require.TestingT, pages []seen.Page, tables []mark.Table) {
 	texts := placesOfTexts(pages)
 	totals := 0
 	for _, p := range pages {
-		totals += len(p.totalLines())
+		totals += len(totalLines(p))
 	}
 	numbersOfTotals := 0
 	for _, table := range tables {
@@ -35,28 +34,28 @@ func checkTables(t require.TestingT, pages []readPage, tables []mark.Table) {
 		for i, row := range table.Rows {
 			words, page := texts.only(t, strings.Fields(row.Cells[0])[0])
 			rowsOn[page]++
-			assert.InDelta(t, title.at.X, words.at.X, 2*written, "words of %q begin at the left", table.Title)
+			assert.InDelta(t, title.At.X, words.At.X, 2*seen.Written, "words of %q begin at the left", table.Title)
 			if i == 0 {
 				assert.Equal(t, firstPage, page, "the title of %q stands with its first row", table.Title)
-				assert.Greater(t, title.at.Y, words.at.Y)
+				assert.Greater(t, title.At.Y, words.At.Y)
 			}
 			for c, number := range row.Cells {
 				if c == 0 || number == "" {
 					continue
 				}
 				r, on := texts.only(t, strings.Fields(number)[0])
-				assert.Equal(t, number, r.text)
+				assert.Equal(t, number, r.Text)
 				assert.Equal(t, page, on, "row %q is broken", row.Cells[0])
-				assert.InDelta(t, words.at.Y, r.at.Y, 2*written, "row %q in one line", row.Cells[0])
+				assert.InDelta(t, words.At.Y, r.At.Y, 2*seen.Written, "row %q in one line", row.Cells[0])
 				if _, known := ends[c]; !known {
-					ends[c] = r.rightEnd()
+					ends[c] = rightEnd(r)
 				}
-				assert.InDelta(t, ends[c], r.rightEnd(), 4*written, "column %d of %q has one right end", c, table.Title)
+				assert.InDelta(t, ends[c], rightEnd(r), 4*seen.Written, "column %d of %q has one right end", c, table.Title)
 				if row.Total {
 					numbersOfTotals++
-					over := slices.IndexFunc(pages[page].totalLines(), func(p plane.Path) bool {
-						above := p[0].Y - r.box().Max.Y
-						return math.Abs(p[1].X-r.rightEnd()) < 4*written && p[0].X <= r.at.X+2*written && p[0].Y == p[1].Y && above > 0 && above < 2
+					over := slices.IndexFunc(totalLines(pages[page]), func(p plane.Path) bool {
+						above := p[0].Y - r.Box().Max.Y
+						return math.Abs(p[1].X-rightEnd(r)) < 4*seen.Written && p[0].X <= r.At.X+2*seen.Written && p[0].Y == p[1].Y && above > 0 && above < 2
 					})
 					assert.GreaterOrEqual(t, over, 0, "no line over %q", number)
 				}
@@ -67,9 +66,9 @@ func checkTables(t require.TestingT, pages []readPage, tables []mark.Table) {
 			if page == firstPage {
 				continue
 			}
-			assert.Contains(t, pages[page].words(), table.Title+" (continued)")
+			assert.Contains(t, pages[page].Words(), table.Title+" (continued)")
 			for _, head := range table.Heads {
-				assert.Contains(t, pages[page].said(), squeezed(head), "heads of %q come again", table.Title)
+				assert.Contains(t, said(pages[page]), squeezed(head), "heads of %q come again", table.Title)
 			}
 		}
 	}
@@ -91,24 +90,24 @@ func TestTablesAreKeptWhole(t *testing.T) {
 		for i := range 24 {
 			table.Rows = append(table.Rows, sample.Cells([]string{fmt.Sprint("mark", i), fmt.Sprint(i, " in")})...)
 		}
-		pages, s := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Seams", Tables: []mark.Table{table}}}}, "letter")
-		columns := columnsOf(pages, s, 2)
-		room := s.Paper.UnderHeader()
+		pages, onPaper := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Seams", Tables: []mark.Table{table}}}}, "letter")
+		columns := columnsOn(pages, onPaper, 2)
+		room := onPaper.UnderHeader()
 		heading, first := only(t, columns, "Seams")
 		_, last := only(t, columns, "They match.")
 		if first == last {
-			if heading.at.Y > room.Max.Y-10 && first > 0 {
+			if heading.At.Y > room.Max.Y-10 && first > 0 {
 				moved++
 				low := room.Max.Y
-				for _, text := range columns[first-1].texts {
-					low = math.Min(low, text.at.Y)
+				for _, text := range columns[first-1].Texts {
+					low = math.Min(low, text.At.Y)
 				}
 				assert.LessOrEqual(t, (low-room.Min.Y)/room.Height(), third+0.02, "n = %d: so much stays empty", n)
 			}
 			continue
 		}
 		broken++
-		assert.Greater(t, (heading.at.Y-room.Min.Y)/room.Height(), third-0.05, "n = %d: it is broken though little would stay empty", n)
+		assert.Greater(t, (heading.At.Y-room.Min.Y)/room.Height(), third-0.05, "n = %d: it is broken though little would stay empty", n)
 	}
 	assert.Positive(t, broken)
 	assert.Positive(t, moved)
@@ -120,11 +119,11 @@ func TestTableWithoutTitleGoesOn(t *testing.T) {
 	for i := range 100 {
 		rows = append(rows, sample.Cells([]string{fmt.Sprint("tuck ", i), "1/8 in"})...)
 	}
-	pages, s := reported(t, &mark.Report{Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{Rows: rows}}}}}, "letter")
+	pages, onPaper := reported(t, &mark.Report{Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{Rows: rows}}}}}, "letter")
 	require.Len(t, pages, 1)
-	columns := columnsOf(pages, s, 2)
-	assert.Contains(t, columns[1].words(), "Tucks (continued)")
-	assert.NotContains(t, columns[0].words(), "Tucks (continued)")
+	columns := columnsOn(pages, onPaper, 2)
+	assert.Contains(t, columns[1].Words(), "Tucks (continued)")
+	assert.NotContains(t, columns[0].Words(), "Tucks (continued)")
 }
 
 func TestTableFits(t *testing.T) {
@@ -149,15 +148,12 @@ func TestTableFits(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			pages, _ := reported(t, &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{c.row}}}}}}, "letter")
 			number, _ := only(t, pages, c.row.Cells[1])
-			assert.GreaterOrEqual(t, number.size, c.least)
-			assert.LessOrEqual(t, number.size, c.most)
+			assert.GreaterOrEqual(t, number.Size, c.least)
+			assert.LessOrEqual(t, number.Size, c.most)
 			only(t, pages, c.words)
 		})
 	}
-	wide := withFigures(many(1), &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}})
-	var out bytes.Buffer
-	_, err := Draw(&out, wide, paper.All()[0])
+	_, err := Lay(&mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}}, found(t, "letter"))
 	require.EqualError(t, err, "the figures have a table whose numbers alone are wider than letter paper\nhint: choose larger paper")
 	assert.IsType(t, &fault.Fault{}, err)
-	assert.Zero(t, out.Len(), "nothing is written")
 }

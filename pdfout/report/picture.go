@@ -1,7 +1,6 @@
 package report
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/mark"
@@ -25,7 +24,7 @@ import (
 const (
 	pictureShare = 0.6  // the most of a page that a picture takes
 	mostScale    = 0.5  // the most a picture shows of a mm, in mm
-	longCloth    = 1.5  // what is longer than this many times its width lies on its side
+	lyingFrom    = 1.5  // what is longer than this many times its width lies on its side
 	bandTextSize = 7.0  // of what is said of a band, in points
 	bandLines    = 3    // the most lines of it over a picture that lies on its side
 	bandLeast    = 14.0 // the least it is long, in mm
@@ -41,9 +40,9 @@ const (
 	legendAbove  = 1.0  // free above the legend, and above the caption, in mm
 )
 
-// clothPicture is a picture as it lies with the upper left corner of its frame at
+// picture is a picture as it lies with the upper left corner of its frame at
 // (0, 0).
-type clothPicture struct {
+type picture struct {
 	frame  plane.Box // round the whole, whatever its bands cover
 	over   float64   // how far texts reach over the frame, in mm
 	bands  []plane.Box
@@ -72,15 +71,15 @@ func (p setPicture) easierThan(o setPicture) bool {
 	return p.left < o.left || p.left == o.left && p.numbered < o.numbered
 }
 
-// clothScale is where the places of a picture are drawn.
-type clothScale struct {
+// pictureScale is where the places of a picture are drawn.
+type pictureScale struct {
 	lying bool
 	scale float64
 	frame plane.Box // what is drawn of the whole, in mm
 }
 
 // at is where a place is drawn.
-func (c clothScale) at(p plane.Point) plane.Point {
+func (c pictureScale) at(p plane.Point) plane.Point {
 	p = p.Mul(c.scale)
 	if c.lying {
 		return plane.Point{X: c.frame.Min.X + p.Y, Y: c.frame.Max.Y - p.X}
@@ -90,20 +89,20 @@ func (c clothScale) at(p plane.Point) plane.Point {
 
 // box is where a band of a picture is drawn, as far as it lies on the picture; an
 // empty box where nothing of it does.
-func (c clothScale) box(b mark.Band, p mark.Picture) plane.Box {
-	from, to := math.Max(0, b.From), math.Min(p.Height, b.To)
-	width := math.Min(p.Width, b.Width)
+func (c pictureScale) box(b mark.Band, p mark.Picture) plane.Box {
+	from, to := max(0, b.From), min(p.Height, b.To)
+	width := min(p.Width, b.Width)
 	if !(from < to && width > 0) {
 		return plane.EmptyBox()
 	}
 	return plane.EmptyBox().With(c.at(plane.Point{Y: from})).With(c.at(plane.Point{X: width, Y: to}))
 }
 
-// newClothScale finds the scale of a picture, and whether it lies on its side.
-func (s Setter) newClothScale(p mark.Picture) clothScale {
+// scaleOf finds the scale of a picture, and whether it lies on its side.
+func (s setter) scaleOf(p mark.Picture) pictureScale {
 	size := plane.Point{X: p.Width, Y: p.Height}
-	room := plane.Point{X: s.width, Y: pictureShare * s.Page.Height()}
-	c := clothScale{lying: !s.half && p.Height > longCloth*p.Width}
+	room := plane.Point{X: s.width, Y: pictureShare * s.page.Height()}
+	c := pictureScale{lying: s.count == 1 && p.Height > lyingFrom*p.Width}
 	if c.lying {
 		size = plane.Point{X: p.Height, Y: p.Width}
 		if slices.ContainsFunc(p.Bands, func(b mark.Band) bool { return b.Text != "" }) {
@@ -116,12 +115,12 @@ func (s Setter) newClothScale(p mark.Picture) clothScale {
 }
 
 // picture sets a picture with its caption, and what had no room in it.
-func (s Setter) picture(p mark.Picture) setPicture {
+func (s setter) picture(p mark.Picture) setPicture {
 	if len(p.Bands) == 0 {
 		p.Bands = []mark.Band{{To: p.Height, Width: p.Width}}
 	}
-	c := s.newClothScale(p)
-	drawn := &clothPicture{frame: c.frame}
+	c := s.scaleOf(p)
+	drawn := &picture{frame: c.frame}
 	drawn.setBands(p, c)
 	pieces := drawn.setShapes(p, c)
 	f := drawn.newField(pieces)
@@ -134,7 +133,7 @@ func (s Setter) picture(p mark.Picture) setPicture {
 	bands := []band{b}
 	aside := ink.Plain(asideSize)
 	say := func(words string, style ink.Style) {
-		more := bandsOf(text.WrapMeasures(words, style, math.Min(s.width, MostMeasure)), style, 0)
+		more := bandsOf(text.WrapMeasures(words, style, min(s.width, mostMeasure)), style, 0)
 		more[0].above = legendAbove
 		bands = append(bands, more...)
 	}
@@ -164,7 +163,7 @@ func namesOf(p mark.Picture) int {
 }
 
 // newField looks at all lines of the picture.
-func (d *clothPicture) newField(pieces []arrange.Piece) *arrange.Field {
+func (d *picture) newField(pieces []arrange.Piece) *arrange.Field {
 	var edges arrange.Piece
 	for _, path := range slices.Concat(d.edges, d.folds) {
 		edges.Lines = append(edges.Lines, arrange.NewLine(mark.Cut, "", path))
@@ -174,7 +173,7 @@ func (d *clothPicture) newField(pieces []arrange.Piece) *arrange.Field {
 
 // setShapes sets the outlines of the shapes, and returns them as pieces that a
 // name can be set in.
-func (d *clothPicture) setShapes(p mark.Picture, c clothScale) []arrange.Piece {
+func (d *picture) setShapes(p mark.Picture, c pictureScale) []arrange.Piece {
 	var pieces []arrange.Piece
 	for _, shape := range p.Shapes {
 		var path plane.Path
@@ -195,20 +194,20 @@ func (d *clothPicture) setShapes(p mark.Picture, c clothScale) []arrange.Piece {
 }
 
 // onBand reports whether a box lies in a band of the picture.
-func (d *clothPicture) onBand(b plane.Box) bool {
+func (d *picture) onBand(b plane.Box) bool {
 	return slices.ContainsFunc(d.bands, func(on plane.Box) bool { return on.Holds(b.Min) && on.Holds(b.Max) })
 }
 
 // framed reports whether a box lies in the picture's frame.
-func (d *clothPicture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) && d.frame.Holds(b.Max) }
+func (d *picture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) && d.frame.Holds(b.Max) }
 
 // What the pictures in the figures are drawn with, besides outlinePen: the sides of
 // their bands, the folds, what lies under those, and the ground of their shapes. A
 // fold is drawn as on a sheet, but thinner. An outline that lies on it is covered:
 // there nothing is cut.
-func ClothPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Grey()) }
+func bandPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Grey()) }
 
-func clothFoldPen() ink.Pen { return ink.PenOf(mark.FoldEdge).In(0.35, ink.Black()) }
+func bandFoldPen() ink.Pen { return ink.PenOf(mark.FoldEdge).In(0.35, ink.Black()) }
 
 func underFoldPen() ink.Pen { return ink.LinePen(0.5, ink.White()) }
 
@@ -221,7 +220,7 @@ func overFrame() float64 { return ink.OutlinePen().Width / 2 }
 const roundingOff = 1e-6
 
 // draw draws the picture in a band with its upper left corner at a place.
-func (p *clothPicture) draw(d ink.Canvas, at plane.Point) {
+func (p *picture) draw(d ink.Canvas, at plane.Point) {
 	d.Place(at.Sub(plane.Point{Y: p.over}), 1)
 	d.Save()
 	// Half of a line on the very frame lies beyond it.
@@ -245,7 +244,7 @@ func (p *clothPicture) draw(d ink.Canvas, at plane.Point) {
 	for _, set := range []struct {
 		pen   ink.Pen
 		lines []plane.Path
-	}{{ClothPen(), p.edges}, {underFoldPen(), p.folds}, {clothFoldPen(), p.folds}} {
+	}{{bandPen(), p.edges}, {underFoldPen(), p.folds}, {bandFoldPen(), p.folds}} {
 		d.Pen(set.pen)
 		ink.StrokeEach(d, set.lines...)
 	}

@@ -2,7 +2,7 @@ package report
 
 import (
 	"fmt"
-	"math"
+	"slices"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
@@ -44,6 +44,9 @@ const (
 	brokenHead   = 10.0 // the same in the smallest size
 )
 
+// continued stands behind the title of a table that goes on.
+const continued = " (continued)"
+
 // columns are the columns of a table as they are set.
 type columns struct {
 	size  float64 // in points
@@ -59,7 +62,7 @@ func (set columns) style() ink.Style { return ink.Plain(set.size) }
 func (set columns) headStyle() ink.Style { return ink.Plain(set.size * smallHead).In(ink.Grey()) }
 
 // table sets a table that stands under a heading.
-func (s Setter) table(t mark.Table, over string) ([]band, error) {
+func (s setter) table(t mark.Table, over string) ([]band, error) {
 	var bands []band
 	if len(t.Rows) > 0 {
 		set, err := s.columns(t)
@@ -70,7 +73,7 @@ func (s Setter) table(t mark.Table, over string) ([]band, error) {
 		if over != "" && t.Title == "" {
 			t.Title = over
 		}
-		again := s.tableHead(t.Title, continuedWords, set)
+		again := s.tableHead(t.Title, continued, set)
 		for i, row := range t.Rows {
 			b := set.row(row)
 			last := len(t.Rows) - 1
@@ -87,7 +90,7 @@ func (s Setter) table(t mark.Table, over string) ([]band, error) {
 	for _, line := range t.Lines {
 		said := s.sentence(line)
 		if len(said) > 0 && len(bands) > 0 && t.Title != "" {
-			said[0].again = []band{s.tableTitle(t.Title, continuedWords)}
+			said[0].again = []band{s.tableTitle(t.Title, continued)}
 		}
 		bands = append(bands, said...)
 	}
@@ -97,22 +100,56 @@ func (s Setter) table(t mark.Table, over string) ([]band, error) {
 	return bands, nil
 }
 
+// trial is a way to set the columns of a table.
+type trial struct {
+	size  float64 // in points
+	head  float64 // a longer word of a head may be broken, in mm
+	least float64 // the least the first column may be narrowed to, in mm
+	most  float64 // the most it is wide
+}
+
+// try sets the columns of a table in one way, and reports whether there is room.
+func (s setter) try(t mark.Table, as trial) (columns, bool) {
+	set, natural := newColumns(t, as)
+	left := s.width - set.numbers()
+	if left < min(natural, as.least) {
+		return columns{}, false
+	}
+	set.words = min(natural, left, as.most)
+	return set.placed(t), true
+}
+
+// columns finds the largest size in which a table fits its page.
+func (s setter) columns(t mark.Table) (columns, error) {
+	if s.count > 1 {
+		if set, ok := s.inHalf(t); ok {
+			return set, nil
+		}
+	}
+	most := mostWords
+	if t.Columns() < 2 {
+		most = s.width
+	}
+	for size := figureSize; size >= leastFigures; size -= figureStep {
+		if set, ok := s.try(t, trial{size, mostHead, leastWords, most}); ok {
+			return set, nil
+		}
+	}
+	if set, ok := s.try(t, trial{leastFigures, brokenHead, shortWords, s.width}); ok {
+		return set, nil
+	}
+	return columns{}, &fault.Fault{
+		Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.paper.ShortTitle()),
+		Hint:  "choose larger paper",
+	}
+}
+
 // inHalf finds the largest size in which the table fits one of two columns of a
 // page, and reports whether there is any.
-func (s Setter) inHalf(t mark.Table) (columns, bool) {
+func (s setter) inHalf(t mark.Table) (columns, bool) {
 	for size := figureSize; size >= leastHalf; size -= figureStep {
-		set, natural := newColumns(t, size, mostHead)
-		if len(set.widths) == 0 {
-			return set, true
-		}
-		least := math.Min(natural, math.Max(halfWords, text.LongestWord(wordsOf(t), ink.Plain(size))))
-		left := s.width - set.numbers()
-		if left < least {
-			continue
-		}
-		set.words = math.Min(natural, left)
-		set = set.placed(t)
-		if set.saysAll(t) {
+		least := max(halfWords, text.LongestWord(wordsOf(t), ink.Plain(size)))
+		if set, ok := s.try(t, trial{size, mostHead, least, s.width}); ok && set.saysAll(t) {
 			return set, true
 		}
 	}
@@ -141,57 +178,25 @@ func (set columns) saysAll(t mark.Table) bool {
 	return len(t.Heads) == 0 || len(text.WrapMeasures(t.Heads[0], set.headStyle(), set.words)) <= headLines
 }
 
-// columns finds the largest size in which the table fits its page.
-func (s Setter) columns(t mark.Table) (columns, error) {
-	if s.half {
-		if set, ok := s.inHalf(t); ok {
-			return set, nil
-		}
-	}
-	for size := figureSize; size >= leastFigures; size -= figureStep {
-		set, natural := newColumns(t, size, mostHead)
-		if left := s.width - set.numbers(); left >= math.Min(natural, leastWords) {
-			set.words = math.Min(natural, left)
-			if len(set.widths) > 1 {
-				set.words = math.Min(set.words, mostWords)
-			}
-			return set.placed(t), nil
-		}
-	}
-	set, natural := newColumns(t, leastFigures, brokenHead)
-	left := s.width - set.numbers()
-	if left < math.Min(natural, shortWords) {
-		return columns{}, &fault.Fault{
-			Cause: fmt.Sprintf("the figures have a table whose numbers alone are wider than %s", s.Paper.ShortTitle()),
-			Hint:  "choose larger paper",
-		}
-	}
-	set.words = math.Min(natural, left)
-	return set.placed(t), nil
-}
-
-// newColumns measures the columns of a table in a size, and returns how wide the
-// first would have to be for its words to stand in one line each. Words of heads
-// longer than longest mm may be broken.
-func newColumns(t mark.Table, size, longest float64) (set columns, natural float64) {
-	set.size = size
+// newColumns measures the columns of a table, and returns how wide the first would
+// have to be for its words to stand in one line each.
+func newColumns(t mark.Table, as trial) (set columns, natural float64) {
 	n := t.Columns()
-	set.widths, set.heads = make([]float64, n), make([][]string, n)
+	set = columns{size: as.size, widths: make([]float64, n), heads: make([][]string, n)}
 	for _, row := range t.Rows {
-		for i, text := range row.Cells {
-			set.widths[i] = math.Max(set.widths[i], set.style().Width(text))
+		for i, words := range row.Cells {
+			set.widths[i] = max(set.widths[i], set.style().Width(words))
 		}
 	}
 	style := set.headStyle()
 	for i, head := range t.Heads {
 		if i == 0 {
-			set.widths[0] = math.Max(set.widths[0], style.Width(head))
+			set.widths[0] = max(set.widths[0], style.Width(head))
 			continue
 		}
-		limit := math.Max(set.widths[i], math.Min(longest, headMeasure))
-		limit = math.Max(limit, math.Min(longest, text.LongestWord(length.Words(head), style)))
+		limit := max(set.widths[i], min(as.head, max(headMeasure, text.LongestWord(length.Words(head), style))))
 		set.heads[i] = text.WithinLines(head, style, limit, headLines)
-		set.widths[i] = math.Max(set.widths[i], text.LongestWord(set.heads[i], style))
+		set.widths[i] = max(set.widths[i], text.LongestWord(set.heads[i], style))
 	}
 	if n > 0 {
 		natural = set.widths[0]
@@ -227,39 +232,33 @@ func (set columns) placed(t mark.Table) columns {
 }
 
 // tableTitle sets what a table is called, and that it goes on.
-func (s Setter) tableTitle(title, more string) band {
+func (s setter) tableTitle(title, more string) band {
 	style := ink.Strong(figureSize)
 	lines := text.WithinLines(title, style, s.width-style.Width(more), headingLines)
 	lines[len(lines)-1] += more
 	return headingOf(lines, style)
 }
 
-// tableHead sets what stands over a table: what it is called, and its heads.
-func (s Setter) tableHead(title, more string, set columns) []band {
+// tableHead sets what stands over a table: what it is called, and its heads, of which
+// the last lines stand side by side.
+func (s setter) tableHead(title, more string, set columns) []band {
 	var bands []band
 	if title != "" {
 		b := s.tableTitle(title, more)
-		b.Height += rowGap
+		b.Space(rowGap)
 		bands = append(bands, b)
 	}
-	style := set.headStyle()
 	b := band{keep: true}
-	for _, lines := range set.heads {
-		b.Height = math.Max(b.Height, float64(len(lines))*style.Step())
-	}
+	var heads []text.Lines
 	for i, lines := range set.heads {
-		for k, line := range lines {
-			at := plane.Point{Y: -b.Height + float64(len(lines)-1-k)*style.Step() + style.Foot()}
-			if i > 0 {
-				at.X = set.ends[i] - style.Width(line)
-			}
-			if line != "" {
-				b.Say(line, style, at)
-			}
-		}
+		heads = append(heads, set.cell(i, lines, set.headStyle()))
+		b.Height = max(b.Height, heads[i].Height)
 	}
-	b.Height += headGap
-	if len(b.Labels) > 0 {
+	for _, head := range heads {
+		b.With(head, plane.Point{Y: head.Height - b.Height})
+	}
+	b.Space(headGap)
+	if slices.ContainsFunc(b.Labels, func(l text.Label) bool { return l.Text != "" }) {
 		bands = append(bands, b)
 	}
 	return bands
@@ -269,26 +268,35 @@ func (s Setter) tableHead(title, more string, set columns) []band {
 func (set columns) row(row mark.Row) band {
 	var b band
 	if row.Total {
-		b.Height = totalRoom
+		b.Space(totalRoom)
 	}
-	style := set.style()
-	base := -b.Height - style.Step() + style.Foot()
-	lines := 1
-	for i, s := range row.Cells {
-		if i > 0 {
-			b.Say(s, style, plane.Point{X: set.ends[i] - style.Width(s), Y: base})
-			if row.Total && s != "" {
-				from := plane.Point{X: set.ends[i] - set.widths[i], Y: -totalDown}
-				b.totals = append(b.totals, plane.Path{from, {X: set.ends[i], Y: -totalDown}})
-			}
-			continue
+	top, style := plane.Point{Y: -b.Height}, set.style()
+	height := style.Step()
+	for i, words := range row.Cells {
+		lines := []string{words}
+		if i == 0 {
+			lines = text.WithinLines(words, style, set.words, wordLines)
+		} else if row.Total && words != "" {
+			from := plane.Point{X: set.ends[i] - set.widths[i], Y: -totalDown}
+			b.totals = append(b.totals, plane.Path{from, {X: set.ends[i], Y: -totalDown}})
 		}
-		words := text.WithinLines(s, style, set.words, wordLines)
-		lines = len(words)
-		for k, line := range words {
-			b.Say(line, style, plane.Point{Y: base - float64(k)*style.Step()})
-		}
+		cell := set.cell(i, lines, style)
+		b.With(cell, top)
+		height = max(height, cell.Height)
 	}
-	b.Height += float64(lines)*style.Step() + rowGap
+	b.Space(height + rowGap)
 	return b
+}
+
+// cell sets lines in a column: the first begins at its left, the others end at their
+// right ends.
+func (set columns) cell(i int, lines []string, s ink.Style) text.Lines {
+	if i == 0 {
+		return text.LinesOf(lines, s)
+	}
+	var cell text.Lines
+	for _, line := range lines {
+		cell.AddAt([]string{line}, s, set.ends[i]-s.Width(line), s.Foot())
+	}
+	return cell
 }

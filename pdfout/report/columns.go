@@ -22,7 +22,7 @@ const (
 	acrossShare  = 0.8         // the most of a page that what stands across it takes
 	mostEmpty    = 0.36        // the most of a column that stays empty to keep a table whole
 	fewLines     = 16.0        // a last page with no more than this on it, in mm, is worth narrower gaps
-	ColumnsApart = text.Gutter // between two columns of a page, in mm
+	columnsApart = text.Gutter // between two columns of a page, in mm
 )
 
 // narrowerGaps are what gaps may be narrowed to, in shares of what they are, widest
@@ -31,7 +31,7 @@ func narrowerGaps() []float64 { return []float64{0.9, 0.8, 0.7} }
 
 // fits reports whether a report can be set in columns of this width without leaving
 // out anything that the whole width would have room for.
-func (s Setter) fits(r mark.Report) bool {
+func (s setter) fits(r mark.Report) bool {
 	for _, section := range r.Sections {
 		if len(text.WrapMeasures(section.Title, ink.Strong(sectionSize), s.width)) > headingLines {
 			return false
@@ -42,7 +42,7 @@ func (s Setter) fits(r mark.Report) bool {
 				title = section.Title
 			}
 			style := ink.Strong(figureSize)
-			if len(text.WrapMeasures(title, style, s.width-style.Width(continuedWords))) > headingLines {
+			if len(text.WrapMeasures(title, style, s.width-style.Width(continued))) > headingLines {
 				return false
 			}
 			if _, ok := s.inHalf(t); !ok {
@@ -53,23 +53,26 @@ func (s Setter) fits(r mark.Report) bool {
 	return true
 }
 
-// ColumnPages breaks bands into the columns of pages.
-type ColumnPages struct {
-	Room  plane.Box // of a page
-	Count int       // of its columns
-	Gaps  float64   // what is left free over a band, in shares of what it asks for
+// columnPages breaks bands into the columns of pages.
+type columnPages struct {
+	room  plane.Box // of a page
+	count int       // of its columns
+	gaps  float64   // what is left free over a band, in shares of what it asks for
 }
 
-// paged breaks bands into pages of some columns, under what stands over the columns
-// of the first page. Where only a few lines come to the last page, narrower gaps may
-// save it. It takes time proportional to the number of bands.
-func paged(over, bands []band, room plane.Box, count int) []Page {
-	wide := ColumnPages{room, count, 1}.Pages(over, bands)
+// paged breaks bands into pages, under what stands over the columns of the first one.
+// Where only a few lines come to the last page, narrower gaps may save it. It takes
+// time proportional to the number of bands.
+func (s setter) paged(over, bands []band) []Page {
+	if s.count == 1 {
+		over, bands = nil, append(over, bands...)
+	}
+	wide := columnPages{s.page, s.count, 1}.pages(over, bands)
 	if len(wide) < 2 || wide[len(wide)-1].filled() > fewLines {
 		return wide
 	}
 	for _, gaps := range narrowerGaps() {
-		if tight := (ColumnPages{room, count, gaps}).Pages(over, bands); len(tight) < len(wide) {
+		if tight := (columnPages{s.page, s.count, gaps}).pages(over, bands); len(tight) < len(wide) {
 			return tight
 		}
 	}
@@ -85,20 +88,20 @@ func (p Page) filled() float64 {
 	return sum
 }
 
-// Pages breaks bands into pages. What stands across a page comes in its order, and
+// pages breaks bands into pages. What stands across a page comes in its order, and
 // so at the foot of a page only where nothing waits for the head of one.
-func (c ColumnPages) Pages(over, bands []band) []Page {
+func (c columnPages) pages(over, bands []band) []Page {
 	var pages []Page
 	var waiting [][]band
 	if len(over) > 0 {
 		waiting = append(waiting, over)
 	}
 	for len(bands)+len(waiting) > 0 {
-		area := c.Room
+		area := c.room
 		var page Page
 		if len(waiting) > 0 {
 			page = c.stacked(page, waiting[0], plane.Point{X: area.Min.X, Y: area.Max.Y})
-			area.Max.Y -= c.height(waiting[0]) + c.Gaps*sectionAbove
+			area.Max.Y -= c.height(waiting[0]) + c.gaps*sectionAbove
 			waiting = waiting[1:]
 		}
 		set := c.fill(bands, area)
@@ -116,8 +119,8 @@ func (c ColumnPages) Pages(over, bands []band) []Page {
 
 // fillOver fills an area, and sets what stands across the page under its columns. It
 // reports whether the columns still come to that then.
-func (c ColumnPages) fillOver(foot []band, bands []band, area plane.Box) (filledArea, bool) {
-	gap := c.Gaps * sectionAbove
+func (c columnPages) fillOver(foot []band, bands []band, area plane.Box) (filledArea, bool) {
+	gap := c.gaps * sectionAbove
 	area.Min.Y += c.height(foot) + gap
 	if area.Min.Y > area.Max.Y {
 		return filledArea{}, false
@@ -136,7 +139,7 @@ func (c ColumnPages) fillOver(foot []band, bands []band, area plane.Box) (filled
 
 // filledArea is what has been set into the columns of an area.
 type filledArea struct {
-	placed []PlacedBand
+	placed []placedBand
 	low    float64  // the lowest that any of them reaches, in mm
 	across [][]band // what stands across the page, of the bands that were taken
 	taken  int      // how many of the bands
@@ -144,21 +147,21 @@ type filledArea struct {
 
 // fill sets as many bands into the columns of an area as go into it. On a page that
 // has nothing else each column takes some, so that there is an end to it.
-func (c ColumnPages) fill(bands []band, area plane.Box) filledArea {
+func (c columnPages) fill(bands []band, area plane.Box) filledArea {
 	f := filledArea{low: area.Max.Y}
-	for k := range c.Count {
-		c.fillColumn(&f, bands, area, area.Min.X+float64(k)*(ColumnWidth(area.Width(), c.Count)+ColumnsApart))
+	for k := range c.count {
+		c.fillColumn(&f, bands, area, area.Min.X+float64(k)*(columnWidth(area.Width(), c.count)+columnsApart))
 	}
 	return f
 }
 
-// ColumnWidth is how wide each of some columns is in a width, in mm.
-func ColumnWidth(width float64, count int) float64 {
-	return (width+ColumnsApart)/float64(count) - ColumnsApart
+// columnWidth is how wide each of some columns is in a width, in mm.
+func columnWidth(width float64, count int) float64 {
+	return (width+columnsApart)/float64(count) - columnsApart
 }
 
 // fillColumn sets the next bands into the column of an area that begins at x.
-func (c ColumnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x float64) {
+func (c columnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x float64) {
 	y := area.Max.Y
 	for first := true; f.taken < len(bands); {
 		rest := bands[f.taken:]
@@ -168,14 +171,14 @@ func (c ColumnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x f
 			continue
 		}
 		n := together(rest)
-		next, above := rest[:n], c.Gaps*rest[0].above
+		next, above := rest[:n], c.gaps*rest[0].above
 		if first {
 			next, above = slices.Concat(rest[0].again, next), 0
 		}
 		room := y - area.Min.Y
 		height := c.height(next)
 		full := above+height > room
-		if first && full && area != c.Room || !first && (full || c.moves(rest, n, room, area.Height())) {
+		if first && full && area != c.room || !first && (full || c.moves(rest, n, room, area.Height())) {
 			return
 		}
 		f.placed = c.stacked(f.placed, next, plane.Point{X: x, Y: y - above})
@@ -197,7 +200,7 @@ func together(bands []band) int {
 
 // moves reports whether the first n bands, which have room in a column, go to the
 // next one all the same, so that what begins with them is not broken.
-func (c ColumnPages) moves(bands []band, n int, room, column float64) bool {
+func (c columnPages) moves(bands []band, n int, room, column float64) bool {
 	begins := slices.IndexFunc(bands[:n], func(b band) bool { return b.whole > 0 })
 	if begins < 0 || room > mostEmpty*column {
 		return false
@@ -206,9 +209,9 @@ func (c ColumnPages) moves(bands []band, n int, room, column float64) bool {
 	if end <= n {
 		return false
 	}
-	height := c.Gaps*bands[0].above + bands[0].Height
+	height := c.gaps*bands[0].above + bands[0].Height
 	for _, b := range bands[1:end] {
-		if height += c.Gaps*b.above + b.Height; height > column {
+		if height += c.gaps*b.above + b.Height; height > column {
 			return false
 		}
 	}
@@ -216,14 +219,14 @@ func (c ColumnPages) moves(bands []band, n int, room, column float64) bool {
 }
 
 // heightOf is how high bands are, one under the other, in mm.
-func heightOf(bands []band) float64 { return ColumnPages{Gaps: 1}.height(bands) }
+func heightOf(bands []band) float64 { return columnPages{gaps: 1}.height(bands) }
 
 // height is how high bands are, one under the other, in mm.
-func (c ColumnPages) height(bands []band) float64 {
+func (c columnPages) height(bands []band) float64 {
 	sum := 0.0
 	for i, b := range bands {
 		if i > 0 {
-			sum += c.Gaps * b.above
+			sum += c.gaps * b.above
 		}
 		sum += b.Height
 	}
@@ -232,12 +235,12 @@ func (c ColumnPages) height(bands []band) float64 {
 
 // stacked adds bands to a page, one under the other, the first with its upper left
 // corner at a place.
-func (c ColumnPages) stacked(page []PlacedBand, bands []band, at plane.Point) []PlacedBand {
+func (c columnPages) stacked(page []placedBand, bands []band, at plane.Point) []placedBand {
 	for i, b := range bands {
 		if i > 0 {
-			at.Y -= c.Gaps * b.above
+			at.Y -= c.gaps * b.above
 		}
-		page = append(page, PlacedBand{b, at})
+		page = append(page, placedBand{b, at})
 		at.Y -= b.Height
 	}
 	return page

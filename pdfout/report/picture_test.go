@@ -1,4 +1,4 @@
-package pdfout
+package report
 
 import (
 	"fmt"
@@ -15,8 +15,8 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
-	"tuckmark/pdfout/report"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // pictureOf draws a picture with anything in it: shapes that lie on each other,
@@ -43,46 +43,46 @@ func pictureOf(t *rapid.T) *mark.Picture {
 	return p
 }
 
-// readCloth is a picture of the figures as it stands on a page.
-type readCloth struct {
+// seenPicture is a picture of the figures as it stands on a page.
+type seenPicture struct {
 	frame    plane.Box // round all of its bands
 	bands    []plane.Box
-	folds    []readPath
+	folds    []seen.Path
 	outlines []plane.Path
 }
 
-// readCloths finds the pictures of a page.
-func (p readPage) readCloths() []readCloth {
-	whole := plane.Box{Max: plane.Point{X: p.width, Y: p.height}.Mul(paper.Pt)}
-	all := []readCloth{{frame: plane.EmptyBox()}}
-	for _, q := range p.paths {
+// picturesOn finds the pictures of a page.
+func picturesOn(p seen.Page) []seenPicture {
+	whole := p.Whole()
+	all := []seenPicture{{frame: plane.EmptyBox()}}
+	for _, q := range p.Paths {
 		last := &all[len(all)-1]
 		switch {
-		case q.painted != "S":
-		case q.clip != whole:
+		case q.Painted != seen.Stroked:
+		case q.Clip != whole:
 			if len(last.bands) > 0 {
-				all = append(all, readCloth{frame: plane.EmptyBox()})
+				all = append(all, seenPicture{frame: plane.EmptyBox()})
 				last = &all[len(all)-1]
 			}
-			last.outlines = append(last.outlines, q.parts...)
-		case len(q.dashes) > 0:
+			last.outlines = append(last.outlines, q.Parts...)
+		case len(q.Dashes) > 0:
 			last.folds = append(last.folds, q)
-		case math.Abs(q.width-report.ClothPen().Width) < 2*written && q.stroke == ink.Grey():
-			last.bands = append(last.bands, q.parts[0].Bounds())
-			last.frame = last.frame.Union(q.parts[0].Bounds())
+		case math.Abs(q.Width-fineLine) < 2*seen.Written && q.Stroke == ink.Grey():
+			last.bands = append(last.bands, q.Parts[0].Bounds())
+			last.frame = last.frame.Union(q.Parts[0].Bounds())
 		}
 	}
 	return all
 }
 
-// onCloth is a report of nothing but a picture.
-func onCloth(p mark.Picture) *mark.Report {
+// ofPicture is a report of nothing but a picture.
+func ofPicture(p mark.Picture) *mark.Report {
 	return &mark.Report{Sections: []mark.Section{{Picture: &p}}}
 }
 
-// onWideCloth is onCloth set across its pages: it has a table too wide for a column.
-func onWideCloth(p mark.Picture) *mark.Report {
-	r := onCloth(p)
+// ofWidePicture is ofPicture set across its pages: it has a table too wide for a column.
+func ofWidePicture(p mark.Picture) *mark.Report {
+	r := ofPicture(p)
 	r.Sections = append(r.Sections, mark.Section{Tables: []mark.Table{sample.WideTable()}})
 	return r
 }
@@ -113,10 +113,10 @@ func TestPictureIsToScale(t *testing.T) {
 				{Outline: plane.Path{{X: 5 * step.X, Y: 5 * step.Y}, {X: 9 * step.X, Y: 5 * step.Y}, {X: 5 * step.X, Y: 9 * step.Y}, {X: 5 * step.X, Y: 5 * step.Y}}},
 			}
 			for _, on := range paper.Names() {
-				for what, r := range map[string]*mark.Report{"column": onCloth(p), "page": onWideCloth(p)} {
-					pages, s := reported(t, r, on)
+				for what, r := range map[string]*mark.Report{"column": ofPicture(p), "page": ofWidePicture(p)} {
+					pages, onPaper := reported(t, r, on)
 					require.Len(t, pages, 1)
-					cloths := pages[0].readCloths()
+					cloths := picturesOn(pages[0])
 					require.Len(t, cloths, 1)
 					frame := cloths[0].frame
 					require.Len(t, cloths[0].outlines, len(p.Shapes))
@@ -131,19 +131,19 @@ func TestPictureIsToScale(t *testing.T) {
 						at = func(q plane.Point) plane.Point {
 							return plane.Point{X: frame.Min.X + q.Y*scale, Y: frame.Max.Y - q.X*scale}
 						}
-						assert.InDelta(t, c.width*scale, frame.Height(), 4*written)
+						assert.InDelta(t, c.width*scale, frame.Height(), 4*seen.Written)
 					} else {
-						assert.InDelta(t, c.width*scale, frame.Width(), 4*written)
-						assert.InDelta(t, c.height*scale, frame.Height(), 4*written)
+						assert.InDelta(t, c.width*scale, frame.Width(), 4*seen.Written)
+						assert.InDelta(t, c.height*scale, frame.Height(), 4*seen.Written)
 					}
-					assert.LessOrEqual(t, scale, 0.5+written)
-					assert.LessOrEqual(t, frame.Height(), 0.6*s.Paper.Height)
+					assert.LessOrEqual(t, scale, 0.5+seen.Written)
+					assert.LessOrEqual(t, frame.Height(), 0.6*onPaper.Height)
 					for i, shape := range p.Shapes {
 						path := cloths[0].outlines[i]
 						require.Len(t, path, len(shape.Outline))
 						for k, q := range shape.Outline {
-							assert.InDelta(t, 0, path[k].Distance(at(q)), 4*written, "shape %d, point %d in a %s of %s", i, k, what, on)
-							assert.True(t, frame.Grown(2*written).Holds(path[k]))
+							assert.InDelta(t, 0, path[k].Distance(at(q)), 4*seen.Written, "shape %d, point %d in a %s of %s", i, k, what, on)
+							assert.True(t, frame.Grown(2*seen.Written).Holds(path[k]))
 						}
 					}
 				}
@@ -169,11 +169,11 @@ func TestBandsOfAPicture(t *testing.T) {
 		sample.Oblong("Collar", 0, 1520, 500, 200),
 	}
 	bandOf := []int{0, 1, 1, 2}
-	for what, r := range map[string]*mark.Report{"upright": onCloth(p), "on its side": onWideCloth(p)} {
+	for what, r := range map[string]*mark.Report{"upright": ofPicture(p), "on its side": ofWidePicture(p)} {
 		for _, paper := range []string{"letter", "a4"} {
 			t.Run(what+" on "+paper, func(t *testing.T) {
 				pages, _ := reported(t, r, paper)
-				cloth := pages[0].readCloths()[0]
+				cloth := picturesOn(pages[0])[0]
 				require.Len(t, cloth.bands, len(p.Bands))
 				// Along and across the cloth, whichever way it lies.
 				lying := what == "on its side"
@@ -189,22 +189,22 @@ func TestBandsOfAPicture(t *testing.T) {
 				}
 				for i, b := range p.Bands {
 					want := plane.EmptyBox().With(place(plane.Point{Y: b.From})).With(place(plane.Point{X: b.Width, Y: b.To}))
-					assert.InDelta(t, 0, want.Min.Distance(cloth.bands[i].Min), 4*written, "band %d", i)
-					assert.InDelta(t, 0, want.Max.Distance(cloth.bands[i].Max), 4*written, "band %d", i)
+					assert.InDelta(t, 0, want.Min.Distance(cloth.bands[i].Min), 4*seen.Written, "band %d", i)
+					assert.InDelta(t, 0, want.Max.Distance(cloth.bands[i].Max), 4*seen.Written, "band %d", i)
 				}
 				for i, outline := range cloth.outlines {
 					b := outline.Bounds()
-					on := cloth.bands[bandOf[i]].Grown(2 * written)
+					on := cloth.bands[bandOf[i]].Grown(2 * seen.Written)
 					assert.True(t, on.Holds(b.Min) && on.Holds(b.Max), "%s lies in its band", p.Shapes[i].Name)
 				}
 
 				require.Len(t, cloth.folds, 1, "one band is folded")
 				fold := cloth.folds[0]
-				assert.Len(t, fold.dashes, len(ink.PenOf(mark.FoldEdge).Dashes()), "a fold looks as it does on a sheet")
-				assert.True(t, fold.round)
+				assert.Len(t, fold.Dashes, len(ink.PenOf(mark.FoldEdge).Dashes()), "a fold looks as it does on a sheet")
+				assert.True(t, fold.Round)
 				ends := plane.Path{place(plane.Point{Y: 500}), place(plane.Point{Y: 1500})}
-				assert.InDelta(t, 0, fold.parts[0][0].Distance(ends[0]), 4*written, "the fold is the left side")
-				assert.InDelta(t, 0, fold.parts[0][1].Distance(ends[1]), 4*written, "the fold is the left side")
+				assert.InDelta(t, 0, fold.Parts[0][0].Distance(ends[0]), 4*seen.Written, "the fold is the left side")
+				assert.InDelta(t, 0, fold.Parts[0][1].Distance(ends[1]), 4*seen.Written, "the fold is the left side")
 
 				for i, b := range p.Bands {
 					checkSaid(t, pages[0], cloth, i, b.Text, lying)
@@ -217,19 +217,19 @@ func TestBandsOfAPicture(t *testing.T) {
 // checkSaid: what is said of band i stands at it. Beside a narrow one it lies in its
 // length, and on no cloth; a wide one has it on itself where nothing lies, or, on its
 // side, above.
-func checkSaid(t *testing.T, page readPage, cloth readCloth, i int, text string, lying bool) {
+func checkSaid(t *testing.T, page seen.Page, cloth seenPicture, i int, text string, lying bool) {
 	t.Helper()
 	// The lines of the text follow each other on the page.
 	said, letters := plane.EmptyBox(), ""
-	for _, r := range page.texts {
+	for _, r := range page.Texts {
 		if letters == squeezed(text) {
 			break
 		}
-		if !strings.HasPrefix(squeezed(text), letters+squeezed(r.text)) {
+		if !strings.HasPrefix(squeezed(text), letters+squeezed(r.Text)) {
 			said, letters = plane.EmptyBox(), ""
 			continue
 		}
-		said, letters = said.Union(r.box()), letters+squeezed(r.text)
+		said, letters = said.Union(r.Box()), letters+squeezed(r.Text)
 	}
 	require.Equal(t, squeezed(text), letters)
 	band := cloth.bands[i]
@@ -263,12 +263,12 @@ func TestBandsWithoutRoom(t *testing.T) {
 	for i := range 10 {
 		p.Shapes = append(p.Shapes, sample.Oblong("", 0, 99*float64(i), 1000, 99))
 	}
-	pages, _ := reported(t, onCloth(p), "letter")
-	cloth := pages[0].readCloths()[0]
+	pages, _ := reported(t, ofPicture(p), "letter")
+	cloth := picturesOn(pages[0])[0]
 	assert.Len(t, cloth.bands, 2)
 	for _, b := range p.Bands {
 		r, _ := only(t, pages, b.Text)
-		assert.Less(t, r.at.Y, cloth.frame.Min.Y, b.Text)
+		assert.Less(t, r.At.Y, cloth.frame.Min.Y, b.Text)
 	}
 }
 
@@ -287,32 +287,32 @@ func TestNamesInAPicture(t *testing.T) {
 	for _, at := range []plane.Point{{X: 585, Y: 690}, {X: 605, Y: 690}, {X: 597, Y: 680}, {X: 597, Y: 705}} {
 		p.Shapes = append(p.Shapes, sample.Oblong("", at.X, at.Y, 10, 15))
 	}
-	pages, _ := reported(t, onCloth(p), "letter")
-	cloth := pages[0].readCloths()[0]
+	pages, _ := reported(t, ofPicture(p), "letter")
+	cloth := picturesOn(pages[0])[0]
 	require.Len(t, cloth.outlines, len(p.Shapes)-1, "a shape without a line is not drawn")
 	for i, name := range []string{"Skirt panel", "Neck facing"} {
 		inside := cloth.outlines[i].Bounds()
 		found := 0
-		for _, r := range pages[0].texts {
-			if b := r.box(); inside.Holds(b.Min) && inside.Holds(b.Max) {
-				found += len(squeezed(r.text))
-				assert.Contains(t, name, r.text)
+		for _, r := range pages[0].Texts {
+			if b := r.Box(); inside.Holds(b.Min) && inside.Holds(b.Max) {
+				found += len(squeezed(r.Text))
+				assert.Contains(t, name, r.Text)
 			}
 		}
 		assert.Equal(t, len(squeezed(name)), found, "letters of %q in its shape", name)
 	}
-	numbers := map[string][]readText{}
-	for _, r := range pages[0].texts {
-		if r.bold() && cloth.frame.Holds(r.at) {
-			numbers[r.text] = append(numbers[r.text], r)
+	numbers := map[string][]seen.Text{}
+	for _, r := range pages[0].Texts {
+		if r.Bold && cloth.frame.Holds(r.At) {
+			numbers[r.Text] = append(numbers[r.Text], r)
 		}
 	}
 	require.Len(t, numbers["1"], 2, "both shapes of one name have one number")
 	for i, r := range numbers["1"] {
-		assert.True(t, cloth.outlines[2+i].Bounds().Holds(r.box().Centre()))
+		assert.True(t, cloth.outlines[2+i].Bounds().Holds(r.Box().Centre()))
 	}
 	require.Len(t, numbers["2"], 1)
-	assert.Less(t, cloth.outlines[4].Bounds().Distance(numbers["2"][0].box().Centre()), 2.5, "beside the loop")
+	assert.Less(t, cloth.outlines[4].Bounds().Distance(numbers["2"][0].Box().Centre()), 2.5, "beside the loop")
 	assert.Len(t, numbers, 2)
 	only(t, pages, "Binding for the whole of the neck")
 	only(t, pages, "Loop")
@@ -358,25 +358,25 @@ func TestPictureAcrossThePage(t *testing.T) {
 					cloth.Tables = []mark.Table{{Rows: sample.Cells([]string{"to buy", "2 m"})}}
 				}
 				r.Sections = append(r.Sections, cloth, mark.Section{Title: "After it", Lines: []mark.Sentence{{Text: "after."}}})
-				pages, s := reported(t, r, "letter")
+				pages, onPaper := reported(t, r, "letter")
 				last, on := only(t, pages, "last.")
-				picture := pages[on].readCloths()[0]
+				picture := picturesOn(pages[on])[0]
 				require.NotEmpty(t, picture.outlines, "the picture stands with the last sentence before it: n = %d", n)
-				half := report.ColumnWidth(s.Paper.UnderHeader().Width(), 2)
-				assert.Equal(t, c.across, picture.frame.Width() > half, "n = %d: %v", n, picture.frame)
-				assert.InDelta(t, 0, last.at.Y-picture.frame.Max.Y, 6, "right under it: n = %d", n)
+				column := half(onPaper)
+				assert.Equal(t, c.across, picture.frame.Width() > column, "n = %d: %v", n, picture.frame)
+				assert.InDelta(t, 0, last.At.Y-picture.frame.Max.Y, 6, "right under it: n = %d", n)
 				if c.across && !c.tables {
 					heading, headed := only(t, pages, "Cloth")
 					assert.Equal(t, on, headed, "its heading stands with it: n = %d", n)
-					assert.Greater(t, heading.at.Y, last.at.Y)
+					assert.Greater(t, heading.At.Y, last.At.Y)
 				}
 				if c.across {
-					assert.InDelta(t, s.Paper.UnderHeader().Min.X, last.at.X, 2*written)
+					assert.InDelta(t, onPaper.UnderHeader().Min.X, last.At.X, 2*seen.Written)
 					above, under := 0, 0
-					for _, r := range pages[on].texts {
+					for _, r := range pages[on].Texts {
 						switch {
-						case !besidePicture.MatchString(r.text):
-						case r.at.Y > picture.frame.Max.Y:
+						case !besidePicture.MatchString(r.Text):
+						case r.At.Y > picture.frame.Max.Y:
 							above++
 						default:
 							under++
@@ -398,15 +398,15 @@ func TestHeadingOfAPicture(t *testing.T) {
 		for range 2 * n {
 			before.Lines = append(before.Lines, mark.Sentence{Text: "Measure it."})
 		}
-		pages, s := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Cloth", Picture: &cloth}}}, "letter")
-		columns := columnsOf(pages, s, 2)
+		pages, onPaper := reported(t, &mark.Report{Sections: []mark.Section{before, {Title: "Cloth", Picture: &cloth}}}, "letter")
+		columns := columnsOn(pages, onPaper, 2)
 		heading, in := only(t, columns, "Cloth")
-		cloths := columns[in].readCloths()
+		cloths := picturesOn(columns[in])
 		require.NotEmpty(t, cloths[0].bands, "n = %d", n)
-		assert.InDelta(t, 0, heading.at.Y-cloths[0].frame.Max.Y, 4, "n = %d", n)
+		assert.InDelta(t, 0, heading.At.Y-cloths[0].frame.Max.Y, 4, "n = %d", n)
 		caption, under := only(t, columns, "As they lie.")
 		assert.Equal(t, in, under, "n = %d", n)
-		assert.Less(t, caption.at.Y, cloths[0].frame.Min.Y)
+		assert.Less(t, caption.At.Y, cloths[0].frame.Min.Y)
 	}
 }
 
@@ -422,7 +422,6 @@ func TestPicturesThatAreNone(t *testing.T) {
 		"a band without end": {Width: 1, Height: 1, Bands: []mark.Band{{To: math.Inf(1), Width: 1}}},
 		"a band of no width": {Width: 1, Height: 1, Bands: []mark.Band{{To: 1, Width: math.NaN()}}},
 	} {
-		_, err := Draw(nil, withFigures(many(1), onCloth(p)), paper.All()[0])
-		assert.EqualError(t, err, "the figures have a picture that leads nowhere on paper", name)
+		assert.EqualError(t, Check(ofPicture(p)), "the figures have a picture that leads nowhere on paper", name)
 	}
 }

@@ -1,0 +1,100 @@
+package pdfout
+
+import (
+	"bytes"
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/mark"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
+)
+
+// figuresHeading heads the pages of figures.
+const figuresHeading = "Figures for the cutting table"
+
+// checkFigures: the pages of figures come right after those in front, and say what
+// they are. What stands on them is held against the report in the room that lays it.
+func checkFigures(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	first := strings.Join(d.Pages[0].Words(), "\n")
+	if set.Report == nil {
+		assert.Zero(t, s.Figures)
+		assert.NotContains(t, first, figuresHeading)
+		return
+	}
+	named := fmt.Sprintf("%s: pages %d to %d.", figuresHeading, s.Front+1, inFront(s))
+	if s.Figures == 1 {
+		named = fmt.Sprintf("%s: page %d.", figuresHeading, s.Front+1)
+	}
+	assert.Contains(t, first, named)
+	assert.Contains(t, squeezed(first), squeezed("Every full-size page has a square"))
+	for i, p := range d.Pages[s.Front:inFront(s)] {
+		assert.True(t, strings.HasPrefix(p.Texts[0].Text, figuresHeading), "page %d is headed %q", s.Front+i+1, p.Texts[0].Text)
+		assert.Equal(t, fmt.Sprintf("page %d of %d", s.Front+i+1, s.Pages), p.Texts[1].Text)
+	}
+	words := d.Pages[s.Front].Words()
+	for _, note := range set.Report.Notes {
+		assert.Contains(t, squeezed(strings.Join(words, "")), squeezed(note), "a note of the report")
+	}
+}
+
+// A report that says nothing has no pages.
+func TestEmptyReport(t *testing.T) {
+	for name, r := range map[string]*mark.Report{
+		"none":            nil,
+		"a title alone":   {Title: "Linden pinafore"},
+		"a heading alone": {Sections: []mark.Section{{Title: "Tucks"}}},
+	} {
+		d, s := drawn(t, withFigures(many(1), r), "a4")
+		assert.Zero(t, s.Figures, name)
+		assert.Len(t, d.Pages, 2, name)
+		assert.NotContains(t, strings.Join(d.Pages[0].Words(), "\n"), figuresHeading, name)
+	}
+}
+
+func TestFiguresAreHeaded(t *testing.T) {
+	for _, c := range []struct {
+		name, title string
+		want        []string
+	}{
+		{"with a title", "Linden pinafore, size 2", []string{"Figures for the cutting table", "Figures for the cutting table: Linden pinafore, size 2"}},
+		{"without", "", []string{"Figures for the cutting table: Small things, size 12 in doll", "Figures for the cutting table: Small things, size 12 in doll"}},
+	} {
+		r := sample.LongFigures()
+		r.Title = c.title
+		set := withFigures(many(1), r)
+		set.Title = "Small things"
+		d, s := drawn(t, set, "letter")
+		for i, want := range c.want {
+			assert.Equal(t, want, d.Pages[s.Front+i].Texts[0].Text, c.name)
+		}
+	}
+	// The first page names them in one line, whatever their numbers are: the room
+	// for its pictures is found before those are known.
+	long := ink.Plain(8.5).Width(figuresHeading + ": pages 1999 to 2000.")
+	assert.Less(t, long, (found(t, "199.634x269.634mm").Front().Width()-8)/2, "in a column of the smallest paper")
+}
+
+func TestFiguresCountAsPages(t *testing.T) {
+	t.Parallel()
+	section := mark.Section{Title: "Tucks"}
+	for i := range 8_000 {
+		section.Lines = append(section.Lines, mark.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
+	}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Sail(97_000)}}
+	b, err := plan(set, paper.All()[0])
+	require.NoError(t, err)
+	require.InDelta(t, 1_980, b.pages, 19, "without figures it is nearly as much as can be drawn")
+	var out bytes.Buffer
+	_, err = Draw(&out, withFigures(set, &mark.Report{Sections: []mark.Section{section}}), paper.All()[0])
+	require.ErrorContains(t, err, "the pieces and the figures need 2,")
+	require.ErrorContains(t, err, " pages of letter paper; 2,000 is the most\nhint: see whether")
+	assert.Zero(t, out.Len())
+}

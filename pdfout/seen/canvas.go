@@ -1,0 +1,123 @@
+package seen
+
+import (
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+)
+
+// Rules of this file: a canvas that keeps what is drawn on it, in the order in which it
+// is drawn, as Read finds it in a PDF.
+
+// Canvas is an ink.Canvas that nothing is printed from.
+type Canvas struct {
+	pages  []Page
+	now    drawing
+	saved  []drawing
+	parts  []plane.Path
+	boxes  []plane.Box
+	curves int
+	layer  string
+	origin plane.Point // where (0, 0) falls on the page
+	scale  float64
+}
+
+// drawing is what Save keeps and Restore brings back.
+type drawing struct {
+	path  Path // pen, ink and clip
+	shift plane.Point
+}
+
+var _ ink.Canvas = (*Canvas)(nil)
+
+// Pages are the pages drawn so far.
+func (c *Canvas) Pages() []Page { return c.pages }
+
+func (c *Canvas) page() *Page { return &c.pages[len(c.pages)-1] }
+
+// at is the place on the page of a place that is drawn.
+func (c *Canvas) at(p plane.Point) plane.Point {
+	return p.Mul(c.scale).Add(c.origin).Add(c.now.shift)
+}
+
+// box is the same for a box.
+func (c *Canvas) box(b plane.Box) plane.Box { return plane.Box{Min: c.at(b.Min), Max: c.at(b.Max)} }
+
+// NewPage, Place and the others are those of ink.Canvas.
+func (c *Canvas) NewPage(size plane.Point) {
+	c.pages = append(c.pages, Page{Width: size.X, Height: size.Y})
+	c.now = drawing{path: Path{Clip: plane.Box{Max: size}}}
+	c.Place(plane.Point{}, 1)
+}
+
+func (c *Canvas) Place(origin plane.Point, scale float64) { c.origin, c.scale = origin, scale }
+
+func (c *Canvas) Layer(role mark.Role) { c.layer = role.String() }
+
+func (c *Canvas) EndLayer() { c.layer = "" }
+
+func (c *Canvas) Save() { c.saved = append(c.saved, c.now) }
+
+func (c *Canvas) Restore() {
+	c.now, c.saved = c.saved[len(c.saved)-1], c.saved[:len(c.saved)-1]
+}
+
+func (c *Canvas) Shift(to plane.Point) { c.now.shift = c.now.shift.Add(to) }
+
+func (c *Canvas) Clip(b plane.Box) { c.now.path.Clip = overlap(c.now.path.Clip, c.box(b)) }
+
+func (c *Canvas) Pen(p ink.Pen) {
+	q := &c.now.path
+	q.Width, q.Stroke, q.Round, q.Dashes, q.Phase = p.Width, p.Colour, p.Round(), p.Dashes(), 0
+}
+
+func (c *Canvas) Dashes(p ink.Pen, phase float64) {
+	c.now.path.Dashes, c.now.path.Phase = p.Dashes(), phase
+}
+
+func (c *Canvas) Ink(colour ink.Colour) { c.now.path.Fill = colour }
+
+func (c *Canvas) Path(p plane.Path) {
+	var part plane.Path
+	for _, q := range p {
+		part = append(part, c.at(q))
+	}
+	c.parts = append(c.parts, part)
+}
+
+func (c *Canvas) Box(b plane.Box) { c.boxes = append(c.boxes, c.box(b)) }
+
+func (c *Canvas) Circle(centre plane.Point, radius float64) {
+	step := plane.Point{X: radius}
+	ring := plane.Path{c.at(centre.Add(step))}
+	for range 4 {
+		step = step.Left()
+		ring = append(ring, c.at(centre.Add(step)))
+		c.curves++
+	}
+	c.parts = append(c.parts, ring)
+}
+
+func (c *Canvas) Stroke() { c.paint(Stroked) }
+
+func (c *Canvas) Fill() { c.paint(Filled) }
+
+func (c *Canvas) Between(outer, inner plane.Box) {
+	c.Box(outer)
+	c.Box(inner)
+	c.paint(Framed)
+}
+
+// paint puts what is laid out on the page.
+func (c *Canvas) paint(how Painting) {
+	path := c.now.path
+	path.Painted, path.Parts, path.Curves, path.Boxes, path.Layer = how, c.parts, c.curves, c.boxes, c.layer
+	c.page().Paths = append(c.page().Paths, path)
+	c.parts, c.boxes, c.curves = nil, nil, 0
+}
+
+func (c *Canvas) Text(at, u plane.Point, s ink.Style, text string) {
+	if text != "" {
+		c.page().Texts = append(c.page().Texts, Text{text, c.at(at), u, s.Size, s.Weight == ink.Bold, c.layer})
+	}
+}

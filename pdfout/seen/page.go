@@ -1,0 +1,153 @@
+package seen
+
+import (
+	"math"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: all places are in mm from the lower left corner of the page as it
+// comes out of the printer.
+
+// Written bounds how far a number read from the page may be off from the one
+// meant, in mm: half of 0.001 units.
+const Written = 0.0005 * paper.Pt
+
+// Text is a text as it stands on a page.
+type Text struct {
+	Text  string
+	At    plane.Point // where its base line begins
+	U     plane.Point // the direction it runs in, of length 1
+	Size  float64     // in points
+	Bold  bool
+	Layer string // "" outside all layers
+}
+
+// Style is what the text is set in, whatever its colour.
+func (r Text) Style() ink.Style {
+	if r.Bold {
+		return ink.Strong(r.Size)
+	}
+	return ink.Plain(r.Size)
+}
+
+// Box is the upright box round the letters.
+func (r Text) Box() plane.Box {
+	s := r.Style()
+	b := plane.EmptyBox()
+	for _, x := range []float64{0, s.Width(r.Text)} {
+		for _, y := range []float64{-s.Down(), s.Up()} {
+			b = b.With(r.At.Add(r.U.Mul(x)).Add(r.U.Left().Mul(y)))
+		}
+	}
+	return b
+}
+
+// Painting is how a path is painted.
+type Painting int
+
+// The ways to paint: with the pen, with the ink, and with the ink between two boxes.
+const (
+	Stroked Painting = iota
+	Filled
+	Framed
+)
+
+// Path is what is painted on a page at once.
+type Path struct {
+	Painted Painting
+	Parts   []plane.Path
+	Curves  int // how many of its steps are curves
+	Boxes   []plane.Box
+	Layer   string    // "" outside all layers
+	Clip    plane.Box // what of the page it may show on
+	Width   float64   // of the pen, in mm
+	Round   bool      // the ends of its lines
+	Dashes  []float64 // in mm
+	Phase   float64   // where in them the line begins, in mm
+	Stroke  ink.Colour
+	Fill    ink.Colour
+}
+
+// IsLine reports whether it is one straight line drawn outside all layers.
+func (q Path) IsLine() bool {
+	return q.Layer == "" && q.Painted == Stroked && len(q.Parts) == 1 && len(q.Parts[0]) == 2 && q.Curves == 0
+}
+
+// Page is a page with all that is on it, in the order in which it was painted.
+type Page struct {
+	Width, Height float64 // in mm
+	Texts         []Text
+	Paths         []Path
+}
+
+// Whole is the whole page.
+func (p Page) Whole() plane.Box { return plane.Box{Max: plane.Point{X: p.Width, Y: p.Height}} }
+
+// Words returns the texts of the page.
+func (p Page) Words() []string {
+	var all []string
+	for _, r := range p.Texts {
+		all = append(all, r.Text)
+	}
+	return all
+}
+
+// Frames returns the filled frames of the page: the outer boxes of what is
+// filled between two boxes.
+func (p Page) Frames() []plane.Box {
+	var all []plane.Box
+	for _, q := range p.Paths {
+		if q.Painted == Framed && len(q.Boxes) == 2 {
+			all = append(all, q.Boxes[0])
+		}
+	}
+	return all
+}
+
+// Drawn returns what is drawn of a layer's lines.
+func (p Page) Drawn(layer string) []Path { return p.painted(layer, Stroked) }
+
+func (p Page) painted(layer string, how Painting) []Path {
+	var all []Path
+	for _, q := range p.Paths {
+		if q.Layer == layer && q.Painted == how {
+			all = append(all, q)
+		}
+	}
+	return all
+}
+
+// Heads returns the triangles the page shows of a layer.
+func (p Page) Heads(role mark.Role) []plane.Path {
+	var all []plane.Path
+	for _, q := range p.painted(role.String(), Filled) {
+		all = append(all, q.Parts...)
+	}
+	return all
+}
+
+// ToWriteOn returns the lines to write on of the page.
+func (p Page) ToWriteOn() []plane.Path {
+	var all []plane.Path
+	for _, q := range p.painted("", Stroked) {
+		if len(q.Parts) == 1 && math.Abs(q.Width-writingPen) < 2*Written {
+			all = append(all, q.Parts[0])
+		}
+	}
+	return all
+}
+
+// writingPen is how wide the lines to write on are, in mm.
+const writingPen = 0.18
+
+// overlap is what two boxes have in common.
+func overlap(a, b plane.Box) plane.Box {
+	return plane.Box{
+		Min: plane.Point{X: max(a.Min.X, b.Min.X), Y: max(a.Min.Y, b.Min.Y)},
+		Max: plane.Point{X: min(a.Max.X, b.Max.X), Y: min(a.Max.Y, b.Max.Y)},
+	}
+}
