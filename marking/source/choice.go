@@ -20,7 +20,7 @@ var drawnWords = [...]string{DrawnFlat: "flat", DrawnFinished: "finished"}
 type Print int
 
 // Of a piece on the fold half is printed unless the whole is asked for; others are
-// printed as they are drawn, or turned over as well.
+// printed as they are drawn, or turned over as well. PrintAsDrawn cannot be written.
 const (
 	PrintAsDrawn Print = iota
 	PrintHalf

@@ -23,10 +23,10 @@ type SeamSpec struct {
 type TrimSpec struct {
 	Key       string
 	Place     fault.Place
-	Along     []Text
+	Along     []Text // the edges or lines
 	Kind      Value[TrimKind]
 	Width     Length
-	Fullness  Factor
+	Fullness  Factor // 1 where it is sewn on flat
 	Lies      Value[Lies]
 	Joins     Count  // how many times its ends are joined or turned in
 	JoinTakes Length // what each of them takes
@@ -36,11 +36,11 @@ type TrimSpec struct {
 type RuffleSpec struct {
 	Key      string
 	Place    fault.Place
-	Along    []Text
+	Along    []Text // the edges
 	Fullness Factor
 	Depth    Length // finished
-	Hem      Length
-	Turn     Length
+	Hem      Length // at its lower edge
+	Turn     Length // what is folded under at the edge of the hem
 	Seam     Length // by which it is sewn on
 	Joining  Length // the allowance of the seams that join its strips
 	Round    bool   // it goes all round, without ends
@@ -50,7 +50,7 @@ type RuffleSpec struct {
 type BindingSpec struct {
 	Key     string
 	Place   fault.Place
-	Along   []Text
+	Along   []Text // the edges
 	Width   Length // finished
 	Fold    Value[BindingFold]
 	Joins   Count  // how many times its ends are joined

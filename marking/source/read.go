@@ -19,6 +19,9 @@ import (
 const MaxFileSize = 10 << 20
 
 const (
+	// maxText is how many letters a name or any other text may have. It
+	// bounds what is printed and what a message repeats.
+	maxText  = 200
 	maxCut   = 99  // the most pieces cut from one outline
 	maxFolds = 500 // the most tucks, or pleats, of one set
 	// mostOfAKind is the most pieces, or edges, lines, sets or notches of one
@@ -26,9 +29,9 @@ const (
 	mostOfAKind = 1000
 )
 
-// Read turns the bytes of a file into a Spec. printable reports whether the
-// sheets' font has a character; every text that is printed is held against it.
-// The error is of type Faults: one when the text is not TOML, else all
+// Read turns the bytes of a file into a Spec. file is what messages call it. printable
+// reports whether the sheets' font has a character; every text that is printed is held
+// against it. The error is a fault.List: one fault when the text is not TOML, else all
 // that are found, in the order of their lines, up to the first hundred.
 func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 	r := &fileReader{file: file, printable: printable}
@@ -112,9 +115,7 @@ func (t *fileTable) pattern() *Spec {
 		spec.SeeThrough = cloth.flag("see-through")
 	}
 	t.needSome("piece", emptyHint)
-	for _, p := range t.named("piece") {
-		spec.Pieces = append(spec.Pieces, p.piece())
-	}
+	spec.Pieces = each(t, "piece", (*fileTable).piece)
 	t.garment(spec)
 	return spec
 }
@@ -137,12 +138,8 @@ func (t *fileTable) piece() PieceSpec {
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
-	for _, e := range t.named("edge") {
-		p.Edges = append(p.Edges, e.edge())
-	}
-	for _, k := range t.named("tuck") {
-		p.Tucks = append(p.Tucks, k.tuck())
-	}
+	p.Edges = each(t, "edge", (*fileTable).edge)
+	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {
 		switch {
 		case k.has("beside") && k.has("edge"):
@@ -154,12 +151,8 @@ func (t *fileTable) piece() PieceSpec {
 			p.Pleats = append(p.Pleats, k.pleat())
 		}
 	}
-	for _, l := range t.named("line") {
-		p.Lines = append(p.Lines, l.line())
-	}
-	for _, n := range t.named("notch") {
-		p.Notches = append(p.Notches, n.notch())
-	}
+	p.Lines = each(t, "line", (*fileTable).line)
+	p.Notches = each(t, "notch", (*fileTable).notch)
 	if b := t.table("block"); b != nil {
 		p.Block = b.block()
 	}

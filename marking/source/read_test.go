@@ -133,7 +133,7 @@ func TestReadTakesEveryKey(t *testing.T) {
 		Place: at(`piece.front.edge."centre front"`, 17),
 		Points: Points{
 			Value: GivenAt([]plane.Point{{X: 0, Y: 0}, {X: 0, Y: 125}}, at(`piece.front.edge."centre front".points`, 18)),
-			Lines: []int{18, 18},
+			lines: []int{18, 18},
 		},
 		Allowance: GivenAt(0.0, at(`piece.front.edge."centre front".allowance`, 19)),
 	}, front.Edges[0])
@@ -142,7 +142,7 @@ func TestReadTakesEveryKey(t *testing.T) {
 		Place: at("piece.front.edge.neck", 21),
 		Points: Points{
 			Value: GivenAt([]plane.Point{{X: 0, Y: 125}, {X: -5, Y: 132.5}, {X: -60, Y: 140}}, at("piece.front.edge.neck.points", 22)),
-			Lines: []int{23, 24, 25},
+			lines: []int{23, 24, 25},
 		},
 		Smooth: true,
 	}, front.Edges[1])

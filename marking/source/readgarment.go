@@ -13,18 +13,10 @@ const mostAlong = 100
 
 // garment reads what stands beside the pieces.
 func (t *fileTable) garment(spec *Spec) {
-	for _, s := range t.named("seam") {
-		spec.Seams = append(spec.Seams, s.seam())
-	}
-	for _, s := range t.named("trim") {
-		spec.Trims = append(spec.Trims, s.trim())
-	}
-	for _, s := range t.named("ruffle") {
-		spec.Ruffles = append(spec.Ruffles, s.ruffle())
-	}
-	for _, s := range t.named("binding") {
-		spec.Bindings = append(spec.Bindings, s.binding())
-	}
+	spec.Seams = each(t, "seam", (*fileTable).seam)
+	spec.Trims = each(t, "trim", (*fileTable).trim)
+	spec.Ruffles = each(t, "ruffle", (*fileTable).ruffle)
+	spec.Bindings = each(t, "binding", (*fileTable).binding)
 	if s := t.table("sewing"); s != nil {
 		s.know("needle", "thread", "stitch", "tension", "position")
 		spec.Sewing = SewingSpec{
@@ -117,7 +109,7 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 			t.report(at, fmt.Sprintf("name %d must be text in quotes, but is %s", i+1, asGiven(v)), hint)
 			return nil
 		}
-		t.checkText(at, name)
+		t.note(at, checkText(name))
 		names = append(names, GivenAt(name, at))
 	}
 	return names

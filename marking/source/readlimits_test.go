@@ -48,8 +48,8 @@ func TestTheCostOfReadingGrowsWithThePoints(t *testing.T) {
 	require.NoError(t, err)
 	all := spec.Pieces[0].Edges[0].Points
 	require.Len(t, all.V, 1000)
-	assert.Equal(t, 3, all.Lines[0])
-	assert.Equal(t, 1002, all.Lines[999])
+	assert.Equal(t, 3, all.lines[0])
+	assert.Equal(t, 1002, all.lines[999])
 
 	cost := func(points int) float64 {
 		data := edgeOf(points)
@@ -117,10 +117,10 @@ func checkSpec(t *testing.T, spec *Spec) {
 		for _, e := range p.Edges {
 			require.True(t, e.Points.Given())
 			require.GreaterOrEqual(t, len(e.Points.V), 2)
-			require.Len(t, e.Points.Lines, len(e.Points.V))
+			require.Len(t, e.Points.lines, len(e.Points.V))
 			for i, q := range e.Points.V {
 				require.LessOrEqual(t, q.X*q.X+q.Y*q.Y, 2*100_000.0*100_000.0)
-				require.Positive(t, e.Points.Lines[i])
+				require.Positive(t, e.Points.lines[i])
 			}
 			require.False(t, e.Hem.Given() && (e.Allowance.Given() || e.Hem.V <= 0))
 		}

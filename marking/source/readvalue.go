@@ -19,122 +19,116 @@ import (
 // reported once and counts as given, so that no second message says that it is
 // missing. What two values have to do with each other is said in read.go.
 
+// value reads what a key is given. read returns what counts where it also returns an error.
+func value[T any](t *fileTable, key string, read func(v any) (T, error)) Value[T] {
+	v, ok := t.values[key]
+	if !ok {
+		return Value[T]{}
+	}
+	given, err := read(v)
+	t.note(t.at(key), err)
+	return GivenAt(given, t.at(key))
+}
+
 // printed reads text that comes onto the sheets, letter by letter.
 func (t *fileTable) printed(key string) Text { return t.text(key, t.checkPrinted) }
 
 // reference reads text that names something else in the file.
-func (t *fileTable) reference(key string) Text { return t.text(key, t.checkText) }
+func (t *fileTable) reference(key string) Text { return t.text(key, checkText) }
 
-func (t *fileTable) text(key string, check func(fault.Place, string) bool) Text {
-	v, ok := t.values[key]
-	if !ok {
-		return Text{}
-	}
-	s, ok := v.(string)
-	if !ok {
-		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), fmt.Sprintf(`write %s = "..."`, key))
-		return GivenAt("", t.at(key))
-	}
-	check(t.at(key), s)
-	return GivenAt(s, t.at(key))
+func (t *fileTable) text(key string, check func(string) error) Text {
+	return value(t, key, func(v any) (string, error) {
+		s, isText := v.(string)
+		if !isText {
+			return "", &fault.Fault{Cause: "must be text in quotes, but is " + asGiven(v), Hint: fmt.Sprintf(`write %s = "..."`, key)}
+		}
+		return s, check(s)
+	})
 }
 
-// checkText reports text that is empty or too long.
-func (r *fileReader) checkText(at fault.Place, s string) (ok bool) {
+// checkText refuses text that is empty or too long.
+func checkText(s string) error {
 	if strings.TrimSpace(s) == "" {
-		r.report(at, "the name or text is empty", "write at least one letter, or leave the line out")
-		return false
+		return &fault.Fault{Cause: "the name or text is empty", Hint: "write at least one letter, or leave the line out"}
 	}
 	if n := utf8.RuneCountInString(s); n > maxText {
-		r.report(at, fmt.Sprintf("the text has %d letters", n), fmt.Sprintf("a text has at most %d letters", maxText))
-		return false
+		return &fault.Fault{Cause: fmt.Sprintf("the text has %d letters", n), Hint: fmt.Sprintf("a text has at most %d letters", maxText)}
 	}
-	return true
+	return nil
 }
 
-// checkPrinted reports text that cannot be printed.
-func (r *fileReader) checkPrinted(at fault.Place, s string) (ok bool) {
-	if !r.checkText(at, s) {
-		return false
+// checkPrinted refuses text that cannot be printed.
+func (r *fileReader) checkPrinted(s string) error {
+	if err := checkText(s); err != nil {
+		return err
 	}
 	for _, c := range s {
 		if unicode.IsControl(c) {
-			r.report(at, fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), "write the text on one line, without tabs")
-			return false
+			return &fault.Fault{Cause: fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), Hint: "write the text on one line, without tabs"}
 		}
 		if !r.printable(c) {
-			r.report(at, fmt.Sprintf("the sheets' font has no %q (U+%04X)", string(c), c), "write it with other letters")
-			return false
+			return &fault.Fault{Cause: fmt.Sprintf("the sheets' font has no %q (U+%04X)", string(c), c), Hint: "write it with other letters"}
 		}
 	}
-	return true
+	return nil
 }
 
-// choice reads one of a few words, each of which stands at its constant.
+// choice reads one of a few words, each of which stands at its constant. A constant
+// without a word cannot be written.
 func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
-	v, ok := t.values[key]
-	if !ok {
-		return Value[E]{}
-	}
-	var quoted []string
-	for _, w := range words {
-		if w != "" {
-			quoted = append(quoted, wording.Quoted(w))
+	return value(t, key, func(v any) (E, error) {
+		var quoted []string
+		for _, w := range words {
+			if w != "" {
+				quoted = append(quoted, wording.Quoted(w))
+			}
 		}
-	}
-	hint := "write " + wording.Listed(quoted, "or")
-	s, isText := v.(string)
-	chosen := slices.Index(words, s)
-	switch {
-	case !isText:
-		t.report(t.at(key), "must be text in quotes, but is "+asGiven(v), hint)
-	case s == "" || chosen < 0:
-		t.report(t.at(key), wording.Quoted(s)+" is not known here", hint)
-	}
-	return GivenAt(E(max(0, chosen)), t.at(key))
+		hint := "write " + wording.Listed(quoted, "or")
+		s, isText := v.(string)
+		chosen := slices.Index(words, s)
+		switch {
+		case !isText:
+			return 0, &fault.Fault{Cause: "must be text in quotes, but is " + asGiven(v), Hint: hint}
+		case s == "" || chosen < 0:
+			return 0, &fault.Fault{Cause: wording.Quoted(s) + " is not known here", Hint: hint}
+		}
+		return E(chosen), nil
+	})
 }
 
 // yes reads true or false; what is not given is false.
-func (t *fileTable) yes(key string) bool {
-	v, ok := t.values[key]
-	if !ok {
-		return false
-	}
-	b, ok := v.(bool)
-	if !ok {
-		t.report(t.at(key), "must be true or false, but is "+asGiven(v), fmt.Sprintf("write %s = true without quotes", key))
-	}
-	return b
-}
+func (t *fileTable) yes(key string) bool { return t.flag(key).V }
 
-// flag reads yes or no where it matters whether the file says it at all.
+// flag reads true or false where it matters whether the file says it at all.
 func (t *fileTable) flag(key string) Flag {
-	if !t.has(key) {
-		return Flag{}
-	}
-	return GivenAt(t.yes(key), t.at(key))
+	return value(t, key, func(v any) (bool, error) {
+		b, isBool := v.(bool)
+		if !isBool {
+			return false, &fault.Fault{Cause: "must be true or false, but is " + asGiven(v), Hint: fmt.Sprintf("write %s = true without quotes", key)}
+		}
+		return b, nil
+	})
 }
 
 // count reads a whole number from 1 to most.
 func (t *fileTable) count(key string, most int) Count {
-	v, ok := t.values[key]
-	if !ok {
-		return Count{}
-	}
-	n, ok := v.(int64)
-	switch {
-	case !ok:
-		example := "2"
-		if s, isText := v.(string); isText && s != "" && strings.Trim(s, "0123456789") == "" {
-			example = s
+	return value(t, key, func(v any) (int, error) {
+		n, isWhole := v.(int64)
+		switch {
+		case !isWhole:
+			example := "2"
+			if s, isText := v.(string); isText && s != "" && strings.Trim(s, "0123456789") == "" {
+				example = s
+			}
+			return 1, &fault.Fault{
+				Cause: "must be a whole number, but is " + asGiven(v),
+				Hint:  fmt.Sprintf("write a number such as %s = %s, without quotes and without a point", key, example),
+			}
+		case n < 1 || n > int64(most):
+			return 1, &fault.Fault{Cause: fmt.Sprintf("must be from 1 to %d, but is %d", most, n)}
 		}
-		t.report(t.at(key), "must be a whole number, but is "+asGiven(v), fmt.Sprintf("write a number such as %s = %s, without quotes and without a point", key, example))
-	case n < 1 || n > int64(most):
-		t.report(t.at(key), fmt.Sprintf("must be from 1 to %d, but is %d", most, n), "")
-	default:
-		return GivenAt(int(n), t.at(key))
-	}
-	return GivenAt(1, t.at(key))
+		return int(n), nil
+	})
 }
 
 // Bounds of what is called fullness: below the least nothing is gathered, beyond the
@@ -148,31 +142,26 @@ const factorHint = `it is a number such as 2 or "1 1/2": how many times as long 
 
 // factor reads how many times as long something is as its edge.
 func (t *fileTable) factor(key string) Factor {
-	v, ok := t.values[key]
-	if !ok {
-		return Factor{}
-	}
-	n, at := 0.0, t.at(key)
-	switch v := v.(type) {
-	case int64:
-		n = float64(v)
-	case float64:
-		n = v
-	case string:
-		var err error
-		if n, err = length.ParseNumber(v); err != nil {
-			t.report(at, wording.Quoted(v)+" is not a number", factorHint)
-			return GivenAt[float64](leastFactor, at)
+	return value(t, key, func(v any) (float64, error) {
+		var n float64
+		switch v := v.(type) {
+		case int64:
+			n = float64(v)
+		case float64:
+			n = v
+		case string:
+			var err error
+			if n, err = length.ParseNumber(v); err != nil {
+				return leastFactor, &fault.Fault{Cause: wording.Quoted(v) + " is not a number", Hint: factorHint}
+			}
+		default:
+			return leastFactor, &fault.Fault{Cause: "must be a number, but is " + asGiven(v), Hint: factorHint}
 		}
-	default:
-		t.report(at, "must be a number, but is "+asGiven(v), factorHint)
-		return GivenAt[float64](leastFactor, at)
-	}
-	if !(n >= leastFactor && n <= mostFactor) {
-		t.report(at, fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), factorHint)
-		n = leastFactor
-	}
-	return GivenAt(n, at)
+		if !(n >= leastFactor && n <= mostFactor) {
+			return leastFactor, &fault.Fault{Cause: fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), Hint: factorHint}
+		}
+		return n, nil
+	})
 }
 
 // span is which lengths make sense for a key.
@@ -186,15 +175,7 @@ const (
 
 // length reads a length in the unit of the file.
 func (t *fileTable) length(key string, allowed span) Length {
-	v, ok := t.values[key]
-	if !ok {
-		return Length{}
-	}
-	mm, err := t.measure(v, allowed)
-	if err != nil {
-		t.faults = append(t.faults, fault.At(t.at(key), err))
-	}
-	return GivenAt(mm, t.at(key))
+	return value(t, key, func(v any) (float64, error) { return t.measure(v, allowed) })
 }
 
 // measure returns the length of a value of the file in mm.
@@ -244,7 +225,7 @@ func (t *fileTable) points(key string) Points {
 		t.report(p.Place, fmt.Sprintf("has %s, and needs at least two", wording.Counted(len(elements), "point")), pointsHint)
 	}
 	p.V = make([]plane.Point, 0, len(elements))
-	p.Lines = make([]int, 0, len(elements))
+	p.lines = make([]int, 0, len(elements))
 	for i, e := range elements {
 		at := p.Place.On(where.element(i).lineOf())
 		pair, ok := e.([]any)
@@ -255,7 +236,7 @@ func (t *fileTable) points(key string) Points {
 			return p
 		}
 		p.V = append(p.V, t.point(at, i+1, pair))
-		p.Lines = append(p.Lines, at.Line)
+		p.lines = append(p.lines, at.Line)
 	}
 	return p
 }

@@ -7,19 +7,19 @@ import (
 
 // Spec is a file as it is written: every value read and turned into
 // millimetres, none yet compared with another. What the file leaves out is
-// the zero value. Read makes it; Check turns it into a Pattern. Whoever makes one
+// the zero value. Whoever makes one
 // without a file keeps what Read sees to: what must be there is there, an edge has two
 // points or more, a count is 1 or more, and a length has no sign that makes no sense.
 type Spec struct {
-	File       string
-	Title      Text
-	Size       Text
+	File       string             // as it was named; "" where there is none
+	Title      Text               // of the garment
+	Size       Text               // in the maker's own words
 	Unit       Value[length.Unit] // inches where none is given, which the maker ought to be told
 	Allowance  Length             // of every edge that gives none
 	ClothWidth Length             // between the selvages
-	SeeThrough Flag
-	Sleepwear  bool
-	Pieces     []PieceSpec // in the order of the file, like every list below
+	SeeThrough Flag               // whether lines below the cloth can be traced
+	Sleepwear  bool               // it is worn at night, where its title does not say so
+	Pieces     []PieceSpec        // in the order of the file, like every list below
 	Seams      []SeamSpec
 	Trims      []TrimSpec
 	Ruffles    []RuffleSpec
@@ -31,12 +31,12 @@ type Spec struct {
 type PieceSpec struct {
 	Key    string
 	Place  fault.Place
-	Name   Text
-	Cut    Count
-	Layers Count // of those cut, how many make one, such as outside and lining
-	Fold   Text  // the edge that lies on a fold
-	Drawn  Value[Drawn]
-	Print  Value[Print]
+	Name   Text         // on the sheets; its key where none is given
+	Cut    Count        // how many are cut
+	Layers Count        // of those cut, how many make one, such as outside and lining
+	Fold   Text         // the edge that lies on a fold
+	Drawn  Value[Drawn] // with room for what the folds take up, or without
+	Print  Value[Print] // how much of it
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
 	Transfer    Value[[]Transfer]
 	GrainAlong  Text // grain = "an edge or a line", or ...
@@ -63,35 +63,35 @@ func (p PieceSpec) Title() string {
 type EdgeSpec struct {
 	Key       string
 	Place     fault.Place
-	Points    Points
-	Smooth    bool
-	Allowance Length
-	Hem       Length
-	Turn      Length
-	Marked    Flag // its stitch line is drawn on the cloth itself
+	Points    Points // from corner to corner
+	Smooth    bool   // a curve through its points, else straight from each to the next
+	Allowance Length // of its seam
+	Hem       Length // its depth, in place of a seam's allowance
+	Turn      Length // what is folded under at the edge of the hem
+	Marked    Flag   // its stitch line is drawn on the cloth itself
 }
 
 // TuckSpec is one [piece.KEY.tuck.KEY].
 type TuckSpec struct {
 	Key     string
 	Place   fault.Place
-	Beside  Text
-	Side    Text // the edge on whose side of Beside the tucks lie
-	Width   Length
+	Beside  Text   // the edge or line that they run along
+	Side    Text   // the edge on whose side of Beside the tucks lie
+	Width   Length // from the fold to the stitching
 	Count   Count
-	First   Length
-	Spacing Length
-	Gap     Length
+	First   Length // from Beside to the first fold
+	Spacing Length // from fold to fold on the flat cloth, or ...
+	Gap     Length // ... what shows between two of them once they are sewn
 	Press   Value[Press]
 	End     EndSpec
 	Sewn    Value[Stitching]
-	Sample  *SampleSpec
+	Sample  *SampleSpec // nil where none was sewn
 }
 
 // EndSpec is where folds end that do not run from edge to edge.
 type EndSpec struct {
-	Below  Text // the edge from whose stitch line it is measured
-	Length Length
+	Below  Text   // the edge from whose stitch line it is measured
+	Length Length // from there to the end of the first fold
 	Shape  Value[EndShape]
 	Step   Length // by which each is longer than the one before; below 0, shorter
 }
@@ -107,7 +107,7 @@ func (e EndSpec) Place() fault.Place {
 // SampleSpec is what a strip took that was tucked as a trial: an inline table.
 type SampleSpec struct {
 	Place fault.Place
-	Tucks Count
+	Tucks Count  // how many were sewn
 	Flat  Length // between two marks before the tucks were sewn
 	Sewn  Length // between the same marks after
 }
@@ -124,14 +124,14 @@ type BlockSpec struct {
 type PleatingSpec struct {
 	Key     string
 	Place   fault.Place
-	Beside  Text
-	Side    Text
+	Beside  Text // the edge or line that they run along
+	Side    Text // the edge on whose side of Beside they lie
 	Kind    Value[PleatKind]
-	Depth   Length
+	Depth   Length // how far the fold lies over
 	Count   Count
-	First   Length
-	Spacing Length
-	Gap     Length
+	First   Length       // from Beside to the first fold line, or to the middle of the first box pleat
+	Spacing Length       // from pleat to pleat on the flat cloth, or ...
+	Gap     Length       // ... what shows between two of them once they are pressed
 	Press   Value[Press] // of knife pleats
 	End     EndSpec
 }
@@ -140,14 +140,14 @@ type PleatingSpec struct {
 type PleatSpec struct {
 	Key     string
 	Place   fault.Place
-	Edge    Text
-	From    Text
-	At      Length
-	Depth   Length
-	Toward  Text
-	Length  Length
+	Edge    Text   // that is pleated
+	From    Text   // the edge at whose corner measuring starts
+	At      Length // from there, along Edge, to the first fold line
+	Depth   Length // half the way from the fold line to the placement line
+	Toward  Text   // the edge that the fold is laid toward
+	Length  Length // of its lines
 	Count   Count
-	Spacing Length
+	Spacing Length // from fold line to fold line
 	Run     Value[Run]
 }
 
@@ -155,10 +155,10 @@ type PleatSpec struct {
 type LineSpec struct {
 	Key      string
 	Place    fault.Place
-	Along    Text
-	Distance Length
-	Points   Points
-	Smooth   bool
+	Along    Text   // the edge it runs along, ...
+	Distance Length // ... so far from it; or
+	Points   Points // where it runs,
+	Smooth   bool   // as a curve
 	Kind     Value[LineKind]
 }
 
@@ -166,7 +166,7 @@ type LineSpec struct {
 type NotchSpec struct {
 	Key   string
 	Place fault.Place
-	Edge  Text
-	From  Text
-	At    Length
+	Edge  Text   // that is notched
+	From  Text   // the edge at whose corner measuring starts
+	At    Length // from there, along Edge
 }

@@ -22,9 +22,6 @@ const (
 	// many parts a dotted key may have. It bounds the recursion of the TOML
 	// library and of the scan; a pattern needs five.
 	maxNesting = 64
-	// maxText is how many letters a name or any other text may have. It
-	// bounds what is printed and what a message repeats.
-	maxText = 200
 	// maxKeyBytes is how many bytes the dotted keys of a file may have
 	// together, each written out in full. It bounds the memory of the TOML
 	// library, which keeps every one of them.

@@ -27,6 +27,13 @@ func (r *fileReader) report(at fault.Place, cause, hint string) {
 	r.faults = append(r.faults, &fault.Fault{Place: at, Cause: cause, Hint: hint})
 }
 
+// note reports what is wrong at a place, if anything is.
+func (r *fileReader) note(at fault.Place, err error) {
+	if err != nil {
+		r.faults = append(r.faults, fault.At(at, err))
+	}
+}
+
 // fileTable is one table of the file.
 type fileTable struct {
 	*fileReader
@@ -152,10 +159,19 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	for _, name := range all.keys() {
-		all.checkPrinted(all.at(name), name)
+		t.note(all.at(name), t.checkPrinted(name))
 		if one := all.asTable(name, all.values[name], hint); one != nil {
 			tables = append(tables, one)
 		}
 	}
 	return tables
+}
+
+// each reads every table [key.NAME] under a key.
+func each[T any](t *fileTable, key string, read func(*fileTable) T) []T {
+	var all []T
+	for _, one := range t.named(key) {
+		all = append(all, read(one))
+	}
+	return all
 }

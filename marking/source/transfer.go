@@ -8,6 +8,9 @@ import (
 	"tuckmark/marking/wording"
 )
 
+// Rules of this file: one piece may be brought onto cloth in several ways; their sheets
+// come in the order of the ways, each once, however they are written.
+
 // Transfer is how lines come onto the cloth.
 type Transfer int
 
@@ -17,13 +20,12 @@ const (
 	Template
 	Mirror
 	Prick
-	transferCount
 )
 
-var transferNames = [transferCount]string{"trace", "template", "mirror", "prick"}
+var transferWords = [...]string{Trace: "trace", Template: "template", Mirror: "mirror", Prick: "prick"}
 
-// String gives the name as a file writes it.
-func (t Transfer) String() string { return transferNames[t] }
+// String gives the word that a file writes.
+func (t Transfer) String() string { return transferWords[t] }
 
 // ParseTransfers reads names of transfers with commas between them: "trace,template".
 // The error is a *Fault without a place.
@@ -37,7 +39,7 @@ func transfersNamed(names []string) ([]Transfer, error) {
 	var all []Transfer
 	var unknown []string
 	for _, name := range names {
-		switch i := slices.Index(transferNames[:], strings.TrimSpace(name)); {
+		switch i := slices.Index(transferWords[:], strings.TrimSpace(name)); {
 		case i < 0:
 			unknown = append(unknown, wording.Quoted(name))
 		case !slices.Contains(all, Transfer(i)):
@@ -45,7 +47,7 @@ func transfersNamed(names []string) ([]Transfer, error) {
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + wording.Listed(transferNames[:], "or") + "; more than one where more than one is wanted"}
+		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + wording.Listed(transferWords[:], "or") + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
@@ -62,33 +64,26 @@ func (s *Spec) UsualTransfers() []Transfer {
 
 // transfers reads how lines come onto the cloth: one way, or a list of ways.
 func (t *fileTable) transfers() Value[[]Transfer] {
-	v, given := t.values["transfer"]
-	if !given {
-		return Value[[]Transfer]{}
-	}
-	at := t.at("transfer")
-	faulty := GivenAt[[]Transfer](nil, at)
-	var names []string
-	switch v := v.(type) {
-	case string:
-		names = []string{v}
-	case []any:
-		for _, one := range v {
-			name, isText := one.(string)
-			if !isText {
-				t.report(at, "must hold nothing but text in quotes, but has "+asGiven(one), `write transfer = ["trace", "template"]`)
-				return faulty
+	return value(t, "transfer", func(v any) ([]Transfer, error) {
+		var names []string
+		switch v := v.(type) {
+		case string:
+			names = []string{v}
+		case []any:
+			for _, one := range v {
+				name, isText := one.(string)
+				if !isText {
+					return nil, &fault.Fault{Cause: "must hold nothing but text in quotes, but has " + asGiven(one), Hint: `write transfer = ["trace", "template"]`}
+				}
+				names = append(names, name)
 			}
-			names = append(names, name)
 		}
-	}
-	if len(names) == 0 {
-		t.report(at, "must be text in quotes, or a list of such, but is "+asGiven(v), `write transfer = "template", or transfer = ["trace", "template"]`)
-		return faulty
-	}
-	all, err := transfersNamed(names)
-	if err != nil {
-		t.faults = append(t.faults, fault.At(at, err))
-	}
-	return GivenAt(all, at)
+		if len(names) == 0 {
+			return nil, &fault.Fault{
+				Cause: "must be text in quotes, or a list of such, but is " + asGiven(v),
+				Hint:  `write transfer = "template", or transfer = ["trace", "template"]`,
+			}
+		}
+		return transfersNamed(names)
+	})
 }

@@ -41,13 +41,14 @@ type (
 // Points are places of the piece, at least two.
 type Points struct {
 	Value[[]plane.Point]
-	Lines []int // the line of each point; nil where they come from no file
+	lines []int // the line of each point; nil where they come from no file
 }
 
-// Line returns the line of a point, counted from 0: 0 where it has none.
+// Line returns the line of the file on which a point stands, the first of which is 0; the
+// line is 0 where it is not known.
 func (p Points) Line(i int) int {
-	if i >= len(p.Lines) {
+	if i >= len(p.lines) {
 		return 0
 	}
-	return p.Lines[i]
+	return p.lines[i]
 }
