@@ -16,7 +16,7 @@
 //
 // A paper is added as a row in All; the message that lists the papers, the help of the
 // command line and what "fit to page" may have done follow from there. One row more, in
-// the test of sizes, holds it against its standard.
+// find_test.go, holds its size against the standard, and the messages there name it.
 //
 // Decisions. For a printer that is off the whole page is scaled, text and margins with
 // it: what comes out is the page as it was planned. So every box here is one of the
