@@ -121,6 +121,9 @@ type PlacedBlock struct {
 	Middle, U plane.Point
 }
 
+// trials is how many places a title tries across and up a piece.
+const trials = 32
+
 // Places returns the places inside the piece that a title might be put at,
 // with room mm round them and step mm or more between them.
 func (p Piece) Places(f *Field, room, step float64) []plane.Point {

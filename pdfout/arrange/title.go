@@ -27,9 +27,7 @@ const (
 	Smallest = 6.0
 	// noteShare is the size of the notes, in sizes of the name.
 	noteShare = 0.62
-	// trials is how many places a title tries across and up a piece.
-	trials = 32
-	// closest is the least distance between those places, in mm, and
+	// closest is the least distance between the places it tries, in mm, and
 	// narrowClosest the least in a narrow piece.
 	closest       = 2.0
 	narrowClosest = 0.4
@@ -42,23 +40,6 @@ const (
 	// narrow is how many times as high as wide a piece is in which larger
 	// titles run up, too.
 	narrow = 2.0
-	// besideSize is the size of a title beside its piece, in points, and
-	// besideWidth the most its lines may be long, in mm.
-	besideSize  = 8.0
-	besideWidth = 60.0
-	// longLines is how many lines of besideWidth, in the smallest size, notes
-	// may fill before they are long. Beside a piece whose longer side is
-	// besideWide mm or more long notes stay under each other, in lines of up
-	// to that width, and the title has besideWideSize.
-	longLines      = 4
-	besideWide     = 110.0
-	besideWideSize = 11.5
-	// besideAway is how far it stays from its piece, in mm, and besideRoom
-	// how far from everything else.
-	besideAway = 1.5
-	besideRoom = 1.0
-	// besideSteps is how many places it tries along each side of the piece.
-	besideSteps = 33
 )
 
 // title puts the piece's title on the sheet.
@@ -127,7 +108,7 @@ func (p Piece) blockInside(f *Field, places []plane.Point, fits func(plane.Box) 
 // titleAlong finds a place in the piece for a title with long notes that has
 // none anywhere else: in a few small lines, close to the lines of the piece.
 func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedBlock, bool) {
-	if !long(p.Brief) {
+	if !wordy(p.Brief) {
 		return PlacedBlock{}, false
 	}
 	for _, u := range []plane.Point{text.Across(), text.Up()} {
@@ -178,7 +159,7 @@ func (p Piece) strips(f *Field, room float64, u plane.Point) []plane.Point {
 // blocks returns the ways to set the title in a size, best first.
 func (p Piece) blocks(size float64) []Block {
 	blocks := []Block{newBlock(p.Name, p.notes, size, math.Inf(1))}
-	if long(p.notes) {
+	if wordy(p.notes) {
 		for _, limit := range []float64{160, 130, 100, 75} {
 			blocks = append(blocks, newBlock(p.Name, []string{text.JoinedNotes(p.notes)}, size, limit))
 		}
@@ -189,8 +170,8 @@ func (p Piece) blocks(size float64) []Block {
 	return blocks
 }
 
-// long reports whether notes are too long for a few short lines.
-func long(notes []string) bool {
+// wordy reports whether notes are too long for a few short lines.
+func wordy(notes []string) bool {
 	return ink.Plain(Smallest).Width(text.JoinedNotes(notes)) > longLines*besideWidth
 }
 

@@ -7,6 +7,30 @@ import (
 	"tuckmark/pdfout/text"
 )
 
+// Rules of this file: a piece without room inside for its title brings room for it
+// along, under it; it is packed with that. Whatever stands beside a piece stands in no
+// other.
+
+const (
+	// besideSize is the size of a title beside its piece, in points, and
+	// besideWidth the most its lines may be long, in mm.
+	besideSize  = 8.0
+	besideWidth = 60.0
+	// longLines is how many lines of besideWidth, in the smallest size, notes
+	// may fill before they are long. Beside a piece whose longer side is
+	// besideWide mm or more long notes stay under each other, in lines of up
+	// to that width, and the title has besideWideSize.
+	longLines      = 4
+	besideWide     = 110.0
+	besideWideSize = 11.5
+	// besideAway is how far it stays from its piece, in mm, and besideRoom
+	// how far from everything else.
+	besideAway = 1.5
+	besideRoom = 1.0
+	// besideSteps is how many places it tries along each side of the piece.
+	besideSteps = 33
+)
+
 // FootOf is the room that the title of a piece takes under it, when it has no
 // place inside among the lines of f: the zero point when it has one, and when
 // the piece would not go on a page with it.
@@ -26,7 +50,7 @@ func FootOf(p Piece, f *Field, window plane.Point) plane.Point {
 // beside sets a title to stand beside the piece, in the same way when the piece
 // is turned: short notes in one.
 func (p Piece) beside(notes []string) Block {
-	if long(notes) && math.Max(p.Bounds.Width(), p.Bounds.Height()) >= besideWide {
+	if wordy(notes) && math.Max(p.Bounds.Width(), p.Bounds.Height()) >= besideWide {
 		return newBlock(p.Name, notes, besideWideSize, besideWide)
 	}
 	var joined []string

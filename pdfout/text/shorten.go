@@ -54,20 +54,20 @@ func WithinLines(text string, s ink.Style, limit float64, most int) []string {
 // NamesWithin joins names in limit mm; those that do not fit are counted.
 func NamesWithin(names []string, s ink.Style, limit float64) string {
 	for shown := len(names); shown > 0; shown-- {
-		if text := SomeNames(names, shown); s.Width(text) <= limit {
+		if text := someNames(names, shown); s.Width(text) <= limit {
 			return text
 		}
 	}
-	return Shorten(SomeNames(names, 1), s, limit)
+	return Shorten(someNames(names, 1), s, limit)
 }
 
 // NameLines sets names in at most most lines; the last of them counts the names left
 // over.
 func NameLines(names []string, s ink.Style, limit float64, most int) []string {
 	for shown := len(names); shown > 1; shown-- {
-		if lines := Wrap(SomeNames(names, shown), s, limit); len(lines) <= most {
+		if lines := Wrap(someNames(names, shown), s, limit); len(lines) <= most {
 			return lines
 		}
 	}
-	return WrapShortened(SomeNames(names, 1), s, limit, most)
+	return WrapShortened(someNames(names, 1), s, limit, most)
 }

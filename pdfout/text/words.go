@@ -92,8 +92,8 @@ func ListOf(names []string) string {
 	return strings.Join(names[:last], ", ") + " and " + names[last]
 }
 
-// SomeNames joins the first names and counts the others.
-func SomeNames(names []string, shown int) string {
+// someNames joins the first names and counts the others.
+func someNames(names []string, shown int) string {
 	text := strings.Join(names[:shown], ", ")
 	if rest := len(names) - shown; rest > 0 {
 		text += fmt.Sprintf(" and %d more", rest)

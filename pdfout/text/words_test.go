@@ -17,9 +17,9 @@ func TestCounted(t *testing.T) {
 
 func TestSomeNames(t *testing.T) {
 	names := []string{"Front", "Back", "Collar", "Cuff"}
-	assert.Equal(t, "Front, Back, Collar, Cuff", SomeNames(names, 4))
-	assert.Equal(t, "Front, Back, Collar and 1 more", SomeNames(names, 3))
-	assert.Equal(t, "Front and 3 more", SomeNames(names, 1))
+	assert.Equal(t, "Front, Back, Collar, Cuff", someNames(names, 4))
+	assert.Equal(t, "Front, Back, Collar and 1 more", someNames(names, 3))
+	assert.Equal(t, "Front and 3 more", someNames(names, 1))
 }
 
 func TestJoinedNotes(t *testing.T) {
