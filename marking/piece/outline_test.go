@@ -1,56 +1,15 @@
-package garment
+package piece_test
 
 import (
-	"os"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
-	"tuckmark/marking/source"
+	"tuckmark/marking/sketch/made"
 )
-
-// Pieces in tests are written as short text: one edge a line, its key, then
-// its points in inches, then what else the edge holds, such as
-//
-//	hem: 6,0 0,0 | hem = 2
-//
-// What follows a line of dashes is TOML, with [ under a piece short for
-// [piece.front.
-
-// check reads and checks a text.
-func check(text string) (*Pattern, error) {
-	spec, err := source.Read("linden.toml", []byte(text), sketch.HasLetter)
-	if err != nil {
-		return nil, err
-	}
-	return Check(spec)
-}
-
-// sketched checks a sketch, with an allowance for every edge, and returns its
-// piece.
-func sketched(t testing.TB, allowance, text string) *piece.Piece {
-	t.Helper()
-	pattern, err := check("allowance = " + allowance + "\n" + sketch.Front(text))
-	require.NoError(t, err)
-	return &pattern.Pieces[0]
-}
-
-// example reads and checks one of the examples.
-func example(t testing.TB, name string) *Pattern {
-	t.Helper()
-	data, err := os.ReadFile(filepath.Join("..", "..", "examples", name))
-	require.NoError(t, err)
-	spec, err := source.Read(name, data, sketch.HasLetter)
-	require.NoError(t, err)
-	pattern, err := Check(spec)
-	require.NoError(t, err)
-	return pattern
-}
 
 func TestOutlineIsChained(t *testing.T) {
 	square := "0,0 4,0 4,3 0,3"
@@ -62,7 +21,7 @@ func TestOutlineIsChained(t *testing.T) {
 		{"two edges", "a: 0,0 4,0 4,3\nb: 0,0 0,3 4,3"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece := sketched(t, "0", c.text)
+			piece, _ := made.Front(t, "0", c.text)
 			assert.InDelta(t, 12*25.4*25.4, piece.Outline.Area(), 1e-6, "the area, counter-clockwise")
 			for _, corner := range strings.Fields(square) {
 				assert.Contains(t, sketch.Inches(piece.Outline), corner)
@@ -77,13 +36,12 @@ func TestOutlineIsChained(t *testing.T) {
 }
 
 func TestUnitsStandSideBySide(t *testing.T) {
-	pattern, err := check(`unit = "cm"
+	pattern := made.Of(t, `unit = "cm"
 [piece.strip]
 [piece.strip.edge.long]
 points = [[0, 0], ["4 in", "0 mm"]]
 [piece.strip.edge.rest]
 points = [["101.6 mm", 0], ["10.16", "1"], ["0", '3/8"'], [0, 0]]`)
-	require.NoError(t, err)
 	got := pattern.Pieces[0].Outline.Bounds().Max
 	assert.InDelta(t, 101.6, got.X, 1e-9, "4 in, 101.6 mm and 10.16 cm are one")
 	assert.InDelta(t, 10, got.Y, 1e-9)
@@ -100,7 +58,7 @@ func TestSmoothEdgeMeetsTheFoldSquare(t *testing.T) {
 		{"a V neck", "1.5,11.2", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece := sketched(t, "0", "fold = \"cf\"\ncf: 0,0 0,10\nneck: 0,10 "+c.second+" 3,12 | smooth = true\nrest: 3,12 6,12 6,0 0,0")
+			piece, _ := made.Front(t, "0", "fold = \"cf\"\ncf: 0,0 0,10\nneck: 0,10 "+c.second+" 3,12 | smooth = true\nrest: 3,12 6,12 6,0 0,0")
 			neck := piece.Edges[piece.Edge("neck")].Path
 			arrives := neck.EndDirection() // counter-clockwise: from the shoulder to the fold
 			assert.Equal(t, c.square, arrives.Y > -0.03 && arrives.Y < 0.03, "it arrives at %v", arrives)
@@ -111,7 +69,7 @@ func TestSmoothEdgeMeetsTheFoldSquare(t *testing.T) {
 // The full-size draft of a child's underwaist: McGlauflin, Handicraft for
 // Girls, 1910, p. 53; the lengths are derived from its corner points.
 func TestUnderwaistDraft(t *testing.T) {
-	pattern := example(t, "underwaist.toml")
+	pattern := made.Example(t, "underwaist.toml")
 	front, back := pattern.Pieces[0], pattern.Pieces[1]
 	for _, c := range []struct {
 		name  string
