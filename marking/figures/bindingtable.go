@@ -8,6 +8,7 @@ import (
 	"tuckmark/marking/wording"
 )
 
+// bindingTable is the table of a bias binding.
 func bindingTable(b garment.Binding, w writer) mark.Table {
 	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.Courses, b.Line, w)
 	addTimes(&table, "joining or turning in", b.Ends, b.Joins, w)

@@ -113,6 +113,7 @@ func isCut(sheet mark.Marking) bool {
 	})
 }
 
+// cautionSection says what is to be heeded, after everything else.
 func cautionSection(p *garment.Pattern) mark.Section {
 	s := mark.Section{Title: "Cautions"}
 	sayAll(&s.Lines, cautionsOf(p))

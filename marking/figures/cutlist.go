@@ -10,8 +10,8 @@ import (
 	"tuckmark/marking/mark"
 )
 
-// firstSection lists what is torn and cut.
-func firstSection(p *garment.Pattern, w writer) mark.Section {
+// cutSection lists what is torn and cut.
+func cutSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Tear and cut first"}
 	torn, cut := lay.Cuttings(p)
 	if len(torn) > 0 {

@@ -196,6 +196,7 @@ func oneOf(n int) string {
 	return "each"
 }
 
+// sayAll says sentences as they are.
 func sayAll(lines *mark.Lines, sentences []string) {
 	for _, text := range sentences {
 		lines.Say("%s", text)

@@ -9,6 +9,10 @@ import (
 	"tuckmark/marking/mark"
 )
 
+// Rules of this file: strips are told as they are torn and cut, with all seams in; joins by
+// where they fall along the edge, which is what is pinned.
+
+// ruffleTable is the table of a ruffle.
 func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.Courses, r.Line, w)
 	full := length.Factor(r.Fullness) + " times that, ungathered"

@@ -15,7 +15,7 @@ import (
 // Rules of this file: the table of a seam has the lengths of both sides, under it stands
 // whether they match, and then how the edges beside it go over it, end by end.
 
-// seamSection walks the seams.
+// seamSection lists the seams.
 func seamSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Seams"}
 	for _, seam := range p.Seams {
@@ -27,6 +27,7 @@ func seamSection(p *garment.Pattern, w writer) mark.Section {
 	return s
 }
 
+// seamTable is the table of a seam.
 func seamTable(s garment.Seam, w writer) mark.Table {
 	t := mark.Table{Title: s.Key, Heads: []string{"", "cut", "sewn"}}
 	for _, side := range s.Sides {

@@ -45,6 +45,7 @@ func addTimes(t *mark.Table, name string, each length.Amount, times int, w write
 	t.Add(name, w.cell(each), strconv.Itoa(times), w.cell(each.Times(times)))
 }
 
+// trimTable is the table of what is sewn on and bought by length.
 func trimTable(t garment.Trim, w writer) mark.Table {
 	title := t.Key
 	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
