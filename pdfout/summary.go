@@ -16,19 +16,18 @@ import (
 
 // Summary says what was drawn.
 type Summary struct {
-	Paper paper.Paper
-	Pages int // of the whole PDF
-	Front int // pages in front: the first, and more if the pictures need them
-	// Figures is how many pages of figures come right behind those in front.
-	Figures int
-	Blank   int // pages of the sheets that are left out: no line falls on them
-	Forms   []FormSummary
-	Sheets  []SheetSummary
-	// Left names the pieces that have no line to draw.
-	Left []string
-	// Unit and What are those of the set.
-	Unit length.Unit
-	What string
+	// Paper is what it was drawn for; of paper that has everything on one page, that page
+	// with the size it came to.
+	Paper   paper.Paper
+	Pages   int            // of the whole PDF
+	Front   int            // in front: the first, and more if the pictures need them; 0 where these are panels
+	Figures int            // pages of figures, right behind those in front
+	Blank   int            // pages of the sheets that are left out: no line falls on them
+	Forms   []FormSummary  // in the order of their pages
+	Sheets  []SheetSummary // in the order of their pages
+	Left    []string       // the names of the pieces that have no line to draw
+	Unit    length.Unit    // that of the set
+	What    string         // what the set calls its pieces together; may be ""
 }
 
 // FormSummary says where a form to be filled in is.

@@ -17,7 +17,7 @@ import (
 
 // Verdict is what a scale does to the lines of a set.
 type Verdict struct {
-	Printed paper.Scale
+	Printed paper.Scale // what the printer makes of a mm
 	// Worst is the line that comes out most off; of lines that come out true, the
 	// longest.
 	Worst Line
@@ -30,7 +30,7 @@ type Verdict struct {
 type Line struct {
 	Piece  string // the name of its piece
 	Name   string // what stands beside it; may be ""
-	Role   mark.Role
+	Role   mark.Role // what it is for
 	Length float64 // in mm
 }
 

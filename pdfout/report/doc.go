@@ -1,0 +1,32 @@
+// Package report sets figures on pages: the titles, tables, sentences and pictures of a
+// mark.Report. Lay gives the pages, and a Page draws itself on a canvas; Check refuses
+// what cannot be printed. What the figures say, and of what, is not known here, nor
+// where in a book the pages come and what stands over them.
+//
+// The way of the data: a setter turns the parts of a report into bands, strips that are
+// never broken; columns.go breaks the bands into columns and pages.
+//
+//	setter.go        Lay: what is set, in which order, and what stays together
+//	sentence.go      sentences, warnings and lines to write on
+//	table.go         tables
+//	picture.go       a picture of how things lie
+//	picturebands.go  what is said of the bands of a picture
+//	picturenames.go  the names of its shapes
+//	band.go          bands, and pages of them
+//	columns.go       bands in columns and on pages
+//	check.go         what is refused
+//
+// What took thought:
+//
+//   - Two columns or one is decided for a whole report, by its widest table: a page on
+//     which both are mixed is hard to read from across a table.
+//   - A number that is cut short is a wrong one, and so is a measure broken between two
+//     lines. Words are shortened before a number is; where numbers alone are too wide
+//     the report is refused.
+//   - Nothing that heads something is the last in its column, and no row of a table stands
+//     alone. What has to stay together is bounded in height, so that it fits on any page.
+//   - A picture is never true to size, and looks it: thin lines, a tint, no pen that a
+//     sheet has but that of a fold.
+//   - What stands across a page is not moved forward for what comes after it, and that
+//     goes on in the columns; so a picture may come a page after its section begins.
+package report
