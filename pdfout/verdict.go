@@ -28,10 +28,10 @@ type Verdict struct {
 
 // Line is a line on the sheets.
 type Line struct {
-	Piece  string // the name of its piece
-	Name   string // what stands beside it; may be ""
+	Piece  string    // the name of its piece
+	Name   string    // what stands beside it; may be ""
 	Role   mark.Role // what it is for
-	Length float64 // in mm
+	Length float64   // in mm
 }
 
 // Judge says what becomes of the lines of a set, drawn true on the paper, when they
