@@ -13,10 +13,10 @@
 //	garment.Pattern        its pieces (piece.Piece, flat and finished) and what joins them
 //	  | marking.Choose     some of the pieces by name
 //	  |
-//	  | sheet.Of, gauge.Of every line of a sheet or a card, with its role
+//	  | sheet.Of, gauge.Of  every line of a sheet or a card, with its role
 //	  +--> mark.Marking
 //	  |
-//	  | figures.Report     every length that is told, in tables; figures.Of: as data
+//	  | figures.Report     every length that is told, in tables; figures.JSON: as data
 //	  +--> mark.Report
 //
 // mark.Marking and mark.Report are all that paper (pdfout) and screen (marking/terminal)

@@ -140,6 +140,7 @@ func TestSpecWithoutAFile(t *testing.T) {
 	}
 	assert.Equal(t, figures.Report(read, figures.OwnUnit), figures.Report(made, figures.OwnUnit))
 	assert.Equal(t, string(figures.JSON(read)), string(figures.JSON(made)))
+	assert.True(t, bytes.Equal(printed(t, read), printed(t, made)), "the PDFs differ")
 }
 
 // What is said of a pattern without a file has the dotted place, and no line.
