@@ -10,7 +10,7 @@ import (
 
 // bindingTable is the table of a bias binding.
 func bindingTable(b garment.Binding, w writer) mark.Table {
-	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.Courses, b.Line, w)
+	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.SewnOn, w)
 	addTimes(&table, "joining or turning in", b.Ends, b.Joins, w)
 	table.AddTotal("bias strip", "", "", w.cell(b.Length))
 	if e, wide := b.WidestAllowance(); wide {

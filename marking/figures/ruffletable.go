@@ -14,7 +14,7 @@ import (
 
 // ruffleTable is the table of a ruffle.
 func ruffleTable(r garment.Ruffle, w writer) mark.Table {
-	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.Courses, r.Line, w)
+	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.SewnOn, w)
 	full := length.Factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
 		full = "as long as that, ungathered"

@@ -31,12 +31,12 @@ func trimSection(p *garment.Pattern, w writer) mark.Section {
 
 // courseTable begins the table of something with the edges that it runs along, and the
 // line that they make together.
-func courseTable(title string, courses []garment.Course, line length.Amount, w writer) mark.Table {
+func courseTable(title string, on garment.SewnOn, w writer) mark.Table {
 	t := mark.Table{Title: title, Heads: []string{"", "each", "times", "together"}}
-	for _, c := range courses {
+	for _, c := range on.Courses {
 		addTimes(&t, c.Piece.Name+", "+c.Key, c.Length, c.Times, w)
 	}
-	t.AddTotal("the line", "", "", w.cell(line))
+	t.AddTotal("the line", "", "", w.cell(on.Line))
 	return t
 }
 
@@ -54,7 +54,7 @@ func trimTable(t garment.Trim, w writer) mark.Table {
 	if t.Width > 0 {
 		title += ", " + w.chosen(t.Width) + " wide"
 	}
-	table := courseTable(title, t.Courses, t.Line, w)
+	table := courseTable(title, t.SewnOn, w)
 	if t.Fullness != 1 {
 		table.Add(length.Factor(t.Fullness)+" times that, gathered", "", "", w.cell(t.Gathered))
 	}
