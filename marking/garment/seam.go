@@ -18,11 +18,11 @@ import (
 
 // Seam is two sides that are sewn together.
 type Seam struct {
-	Key        string
+	Key        string // what the file calls it
 	Sides      [2]SeamSide
 	Ease       length.Amount // by how much the first side may be longer than the second
 	Within     length.Amount // what they may differ beyond that
-	Gathered   bool
+	Gathered   bool          // the longer side is drawn up to the other
 	Difference length.Amount // of the sewn lengths as they are printed: first less second
 	// Plain tells that either side is one edge and nothing is folded in it, so that
 	// the cut edges may be compared as well. CutDifference is theirs, first less second.
@@ -40,17 +40,17 @@ type SeamSide struct {
 	Sewn    length.Amount // of the stitch lines, with folds in
 }
 
-// seamTolerance is by how much two sides may differ that are to match, in mm, where
-// the file does not say: 1/16 in, as fine as a ruler is read.
-const seamTolerance = 25.4 / 16
-
-// metricTolerance is the same where the file is not in inches: 1.5 mm.
-const metricTolerance = 1.5
+// By how much two sides may differ that are to match, in mm, where the file does not say:
+// about as fine as a ruler is read.
+const (
+	inchTolerance   = 25.4 / 16
+	metricTolerance = 1.5
+)
 
 // seam works out a seam.
 func (j joiner) seam(s source.SeamSpec) Seam {
 	seam := Seam{
-		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(s.Within.Or(j.Unit.Either(seamTolerance, metricTolerance))),
+		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(s.Within.Or(j.Unit.Either(inchTolerance, metricTolerance))),
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}

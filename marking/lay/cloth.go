@@ -76,9 +76,8 @@ func itemsOf(p *garment.Pattern) []item {
 	torn, _ := Cuttings(p)
 	for _, c := range torn {
 		if c.What != TornRectangle {
-			items = append(items, item{
-				name: c.kind(), outline: plane.Box{Max: plane.Point{X: c.Across.MM, Y: c.Along.MM}}.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: true,
-			})
+			size := plane.Box{Max: plane.Point{X: c.Across.MM, Y: c.Along.MM}}
+			items = append(items, item{name: c.kind(), outline: size.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: true})
 		}
 	}
 	for i := range p.Pieces {

@@ -71,7 +71,7 @@ func layShortest(items []item, width float64, ways ...way) Cloth {
 		case item.torn:
 			torn = append(torn, poses{count: item.count, whole: whole})
 		default:
-			pieces = append(pieces, item.poses(cloth, folded, whole))
+			pieces = append(pieces, item.posesOn(cloth, folded, whole))
 		}
 	}
 	longestFirst(torn)

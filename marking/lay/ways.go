@@ -26,9 +26,9 @@ type poses struct {
 	opened bool  // it has a fold, but none to lie on
 }
 
-// poses returns the ways in which a piece, of which the whole is given, can be laid
+// posesOn returns the ways in which a piece, of which the whole is given, can be laid
 // on cloth, single and folded.
-func (i item) poses(cloth, folded *skyline, whole *pose) poses {
+func (i item) posesOn(cloth, folded *skyline, whole *pose) poses {
 	p := poses{count: i.count, whole: whole}
 	if i.fold != nil && i.foldsAlongGrain() {
 		onFold := newPose(i.name, i.outline, i.foldDirection())
