@@ -19,7 +19,8 @@ type SeamEnd struct {
 	Neighbours [2]string // the edges that meet there, of the first and second side
 	// Jog is by how much the finished lines of the two miss each other along the
 	// seam, the pieces being laid stitch line on stitch line and matched at the
-	// first end: the one whose neighbour in the first side stands first in the file.
+	// first end: the one whose neighbour in the first side stands first in the file, or,
+	// without a file, comes first round the outline.
 	// CutJog is the same of their cutting lines; CutJogKnown is false where one of
 	// them does not reach the seam, or there is none, on the fold of the cloth.
 	Jog, CutJog length.Amount

@@ -15,9 +15,9 @@ import (
 
 // Cutting is something that is torn or cut from the cloth.
 type Cutting struct {
-	Name   string
+	Name   string // of its piece, or what the file calls the ruffle or binding
 	What   CutKind
-	Count  int
+	Count  int  // how many, at least 1
 	OnFold bool // cut on the fold: the sizes are those of the half that is drawn
 	// Across and Along are its size over all, across the cloth and along it.
 	Across, Along length.Amount
@@ -28,12 +28,12 @@ type CutKind int
 
 // The kinds.
 const (
-	CutPiece CutKind = iota
-	TornRectangle
-	TornBlock
-	TornStrips
-	BiasSquare
-	BiasCloth // that strips are cut from at a slant, from selvage to selvage
+	CutPiece      CutKind = iota // a piece, round its outline
+	TornRectangle                // a piece that is one, along its grain
+	TornBlock                    // a piece is cut from it once it is tucked
+	TornStrips                   // for a ruffle, from selvage to selvage
+	BiasSquare                   // that bias strips are cut from
+	BiasCloth                    // that strips are cut from at a slant, from selvage to selvage
 )
 
 // cutKinds has the word of each kind for a script, what it is called in the figures,
