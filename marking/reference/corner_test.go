@@ -138,33 +138,55 @@ func (p draft) ruledOn(k int) ruled {
 	return rule(slices.Concat(line{first - times(s.in, long)}, s.main, line{last + times(s.out, long)}))
 }
 
-// exit returns where the line of edge k first meets the outline, past a place along it,
-// and on which edge; in a corner it is on both, of which the next is told. Where it does
-// not, the edge is k.
-func (p draft) exit(k int, on ruled, from float64) (y meet, edge int) {
-	y.a, edge = math.Inf(1), k
+// exit is where a line meets the outline, and on which edge.
+type exit struct {
+	meet
+	edge int
+}
+
+// exits returns where the line of edge k meets the outline, in its order. In a corner it
+// meets two edges, of which the next is told.
+func (p draft) exits(k int, on ruled) []exit {
+	var all []exit
 	for i, s := range p.sides {
 		for _, m := range meets(on, s.path) {
-			if m.a > from+1e-4 && m.a < y.a {
-				y, edge = m, i
+			if f := p.sides[p.next(k)].path.nearest(m.at, sameLine); f.segment >= 0 {
+				all = append(all, exit{m, p.next(k)})
+			} else {
+				all = append(all, exit{m, i})
 			}
 		}
 	}
-	if f := p.sides[p.next(k)].path.nearest(y.at, sameLine); f.segment >= 0 && !math.IsInf(y.a, 1) {
-		edge = p.next(k)
-	}
-	return y, edge
+	slices.SortFunc(all, func(x, y exit) int { return cmp.Compare(x.a, y.a) })
+	return all
 }
 
-// leaves returns where the line of edge k leaves the piece past its middle.
-func (p draft) leaves(k int) (y meet, edge int) {
-	on := p.ruledOn(k)
-	from := runOuts*p.widest + p.sides[k].main.length()/2
-	if !p.outline.holds(on.at(from)) { // half of the line lies across another corner
-		in, _ := p.exit(k, on, from)
-		from = in.a
+// exit returns where the line of edge k first meets the outline past a place along it; where
+// it does not, that is on edge k itself.
+func (p draft) exit(k int, on ruled, from float64) exit {
+	for _, y := range p.exits(k, on) {
+		if y.a > from+1e-4 {
+			return y
+		}
 	}
-	return p.exit(k, on, from)
+	return exit{meet{a: math.Inf(1)}, k}
+}
+
+// leaves returns where the line of edge k leaves the piece at its end: before that, where a
+// sharp corner cuts off what lies beside the end of the edge.
+func (p draft) leaves(k int) exit {
+	on := p.ruledOn(k)
+	end := runOuts*p.widest + p.sides[k].main.length() - sameLine/2
+	if p.outline.holds(on.at(end)) {
+		return p.exit(k, on, end)
+	}
+	last := exit{edge: k}
+	for _, y := range p.exits(k, on) {
+		if y.a < end {
+			last = y
+		}
+	}
+	return last
 }
 
 // corner returns the ways in which the corner after edge k may come out, the expected one
@@ -195,7 +217,7 @@ func (p draft) besideBare(k int) []option {
 	least, most := p.turn(k)
 	var options []option
 	if most > gentle-about {
-		if y, edge := p.leaves(k); edge == p.next(k) {
+		if y := p.leaves(k); y.edge == p.next(k) {
 			options = append(options, option{a: y.at, b: y.at, lineA: line{y.at}, lineB: line{start}, out: a.out})
 		}
 	}
@@ -205,6 +227,18 @@ func (p draft) besideBare(k int) []option {
 			o.rule = aboutSharp
 		}
 		options = append(options, o)
+		// A bare edge that bends round comes before the line after all.
+		for _, m := range meets(p.ruledOn(k), b.path) {
+			far := max(cmplx.Abs(m.at-end), m.b) / a.d
+			o := option{rule: betweenSteps, a: m.at, b: m.at, lineA: line{m.at}, lineB: line{start}, out: a.out}
+			switch {
+			case far < nearStep-slack:
+				o.rule = ""
+				options = append([]option{o}, options...)
+			case far < farStep+slack:
+				options = append(options, o)
+			}
+		}
 	}
 	return options
 }
@@ -304,8 +338,8 @@ func mirror(r ruled) ruled { return rule(turnedOver(r.line)) }
 // next, may end: at the cutting line of that edge where it comes to it before anything
 // else, or else at the crossing.
 func (p draft) drawn(k int, onA, onB ruled, x meet) line {
-	y, edge := p.exit(k, onA, x.a)
-	if edge != p.next(k) {
+	y := p.exit(k, onA, x.a)
+	if y.edge != p.next(k) {
 		return line{x.at}
 	}
 	next := p.sides[p.next(k)].path

@@ -65,7 +65,7 @@ func (p draft) turnEnds(k int, taken option) []complex128 {
 	least, most := p.turn(k)
 	var ends []complex128
 	if most > gentle-about {
-		if y, edge := p.leaves(k); edge != k && cmplx.Abs(y.at-square) < turnReach*a.d+sameLine {
+		if y := p.leaves(k); y.edge != k && cmplx.Abs(y.at-square) < turnReach*a.d+sameLine {
 			ends = append(ends, y.at)
 		}
 	}
