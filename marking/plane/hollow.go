@@ -62,7 +62,8 @@ func touchedPoints(p Path, d float64) []int {
 	var touched []int
 	for i, q := range p {
 		for n := len(touched); n > 1 && p[touched[n-2]].Distance(q) <= widestHollow*d; n-- {
-			if b := newBridge(p[touched[n-2]], q, d); !b.over(p[touched[n-1]]) {
+			from, last := touched[n-2], touched[n-1]
+			if b := newBridge(p[from], q, d); !b.over(p[last]) || b.cuts(p, from, last) || b.cuts(p, last, i) {
 				break
 			}
 			touched = touched[:n-1]
@@ -96,6 +97,16 @@ func (b bridge) over(q Point) bool {
 		return b.to.Sub(b.from).Unit().Cross(q.Sub(b.from)) <= touch
 	}
 	return q.Distance(b.centre) >= b.d-touch
+}
+
+// cuts reports whether the bridge, if it is an arc, leads below a straight bridge between
+// two points of a path: what that hides it might rest on.
+func (b bridge) cuts(p Path, i, j int) bool {
+	if b.pieces <= 1 || j == i+1 || newBridge(p[i], p[j], b.d).pieces > 1 {
+		return false
+	}
+	foot, _ := nearestOnSegment(p[i], p[j], b.centre)
+	return !b.over(foot)
 }
 
 // hides reports whether the part of a path that it bridges is a crowded hollow, all

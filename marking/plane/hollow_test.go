@@ -77,6 +77,27 @@ func TestBridgesAreArcsOfTheDisc(t *testing.T) {
 	}
 }
 
+// A noise far below what is seen takes nothing off the bridging, also where the path bends
+// toward the line, so that straight bridges would hide what longer arcs rest on.
+func TestFineNoiseIsBridgedInABend(t *testing.T) {
+	r := rand.New(rand.NewSource(3))
+	for bend, radius := range map[string]float64{"toward the line": 120, "away from it": -120} {
+		var p Path
+		for i := range 20_001 { // 100 mm of it, 0.005 mm from point to point
+			sin, cos := math.Sincos(100 / radius * (float64(i)/20_000 - 0.5))
+			away := math.Abs(radius) + 0.006*(r.Float64()-0.5)
+			p = append(p, Point{away * sin * radius / math.Abs(radius), -away * cos * radius / math.Abs(radius)})
+		}
+		bridged, straps := withoutHollows(p, 50)
+		assert.Less(t, len(bridged), 1_000, "points of a path that bends %s", bend)
+		assert.Empty(t, straps)
+		source := NewTree(p)
+		for _, q := range bridged {
+			assert.Less(t, source.Distance(q, 1), 0.0061, "a bridge at %v", q)
+		}
+	}
+}
+
 // Rough edges of every fineness and depth: the line keeps its distance, is no farther
 // than the teeth that stand out most let it be, and does not take more work than
 // their length asks for.

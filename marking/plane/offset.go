@@ -107,7 +107,7 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	r.prune(source)
 	other := drawRaw(NewTree(right), d)
 	other.prune(source)
-	r.cut(other)
+	r.cut(other, source)
 	r.test(source)
 	line, ok = r.walk()
 	if !ok {

@@ -82,6 +82,18 @@ func TestOffsetTellsCornersFromRoughness(t *testing.T) {
 	assert.Less(t, farthest(t, step(0.95), 8), 8.0051, "a step of 0.95 mm")
 }
 
+// Beside a zigzag the line is straight, also beside its first and its last tooth, where
+// there is no path behind the tooth to tell it from a corner.
+func TestOffsetOfAZigzagKeepsNoPoint(t *testing.T) {
+	for _, apart := range []float64{0.05, 0.2, 0.5, 1} {
+		var p Path
+		for i := 0.0; i*apart < 60; i++ {
+			p = append(p, Point{i * apart, math.Mod(i, 2)})
+		}
+		assert.Less(t, farthest(t, p, 9.5), 9.5051, "teeth %g mm apart", apart)
+	}
+}
+
 // The path comes back and ends above its own beginning. Where the end comes nearer to
 // the line than the distance, by more than rounding, the line begins beyond it.
 func TestOffsetKeepsItsDistanceToRounding(t *testing.T) {

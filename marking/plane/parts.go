@@ -12,16 +12,18 @@ import (
 
 // cut finds every place where the raw line crosses itself or enters the reach
 // of the source where no raw line marks that: round its ends and its sharp
-// corners, and on its other side, beside which other is drawn.
-func (r *raw) cut(other *raw) {
-	t := NewTree(r.path)
+// corners, and on its other side, beside which other is drawn. At a place that is
+// too near itself nothing changes.
+func (r *raw) cut(other *raw, source *Tree) {
+	t := newTreeWithout(r.dead, r.path)
+	tooNear := func(at Point) bool { return source.Nearer(at, r.d-rounding) }
 	r.cuts = make([][]cut, len(r.dead))
 	for i := range r.dead {
 		r.crossings(i, r, t, func(j int, at Point, a, b float64) {
 			// That the line ends where it began is no crossing.
 			closes := i == 0 && j == len(r.dead)-1 &&
 				at.Distance(r.path[0]) < rounding && at.Distance(r.path[j+1]) < rounding
-			if j > i+1 && !closes {
+			if j > i+1 && !closes && !tooNear(at) {
 				node := r.node(at)
 				r.cuts[i] = append(r.cuts[i], cut{a, node})
 				r.cuts[j] = append(r.cuts[j], cut{b, node})
@@ -30,7 +32,9 @@ func (r *raw) cut(other *raw) {
 	}
 	for i := range other.dead {
 		other.crossings(i, r, t, func(j int, at Point, _, b float64) {
-			r.cuts[j] = append(r.cuts[j], cut{b, r.node(at)})
+			if !tooNear(at) {
+				r.cuts[j] = append(r.cuts[j], cut{b, r.node(at)})
+			}
 		})
 	}
 	ends := []Point{r.source[0], r.source[len(r.source)-1]}
@@ -41,7 +45,9 @@ func (r *raw) cut(other *raw) {
 			}
 			for _, s := range crossCircle(r.path[i], r.path[i+1], c, r.d) {
 				at := r.path[i].Toward(r.path[i+1], s)
-				r.cuts[i] = append(r.cuts[i], cut{s, r.node(at)})
+				if !tooNear(at) {
+					r.cuts[i] = append(r.cuts[i], cut{s, r.node(at)})
+				}
 			}
 			return true
 		})

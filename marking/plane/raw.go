@@ -118,12 +118,13 @@ func (r *raw) round(c, from Point, turn float64) {
 	}
 }
 
-// sharp reports whether the offset keeps the corner at point i sharp.
+// sharp reports whether the offset keeps the corner at point i sharp. Nearer to an end of
+// the path than it is looked at, nothing tells a corner from the first of many teeth.
 func sharp(source *Tree, i int, d, turn float64) bool {
-	if math.Cos(turn/2)*mitreLimit < 1 {
+	corner, reach := source.path[i], cornerReach*d
+	if math.Cos(turn/2)*mitreLimit < 1 || source.along[i] < reach || source.Length()-source.along[i] < reach {
 		return false
 	}
-	corner, reach := source.path[i], cornerReach*d
 	in := corner.Sub(source.At(source.along[i] - reach))
 	out := source.At(source.along[i] + reach).Sub(corner)
 	return math.Atan2(-in.Cross(out), in.Dot(out)) >= turn/2

@@ -24,7 +24,10 @@ const leafSize = 4
 
 // NewTree builds the tree of a path, in time proportional to its points. The
 // path must not change afterwards.
-func NewTree(p Path) *Tree {
+func NewTree(p Path) *Tree { return newTreeWithout(nil, p) }
+
+// newTreeWithout builds the tree of a path in which some segments need not be found.
+func newTreeWithout(dead []bool, p Path) *Tree {
 	t := &Tree{path: p, along: make([]float64, len(p))}
 	for i := 1; i < len(p); i++ {
 		t.along[i] = t.along[i-1] + p[i].Distance(p[i-1])
@@ -36,8 +39,10 @@ func NewTree(p Path) *Tree {
 	leaves := make([]Box, (n+leafSize-1)/leafSize)
 	for k := range leaves {
 		b := EmptyBox()
-		for i := k * leafSize; i <= min((k+1)*leafSize, n); i++ {
-			b = b.With(p[i])
+		for i := k * leafSize; i < min((k+1)*leafSize, n); i++ {
+			if dead == nil || !dead[i] {
+				b = b.With(p[i]).With(p[i+1])
+			}
 		}
 		leaves[k] = b
 	}

@@ -178,11 +178,11 @@ func (p draft) leaves(k int) exit {
 	on := p.ruledOn(k)
 	end := runOuts*p.widest + p.sides[k].main.length() - sameLine/2
 	if p.outline.holds(on.at(end)) {
-		return p.exit(k, on, end)
+		return p.exit(k, on, end-1e-4)
 	}
 	last := exit{edge: k}
 	for _, y := range p.exits(k, on) {
-		if y.a < end {
+		if y.a <= end {
 			last = y
 		}
 	}
