@@ -21,8 +21,8 @@ func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 	for _, e := range p.Edges {
 		switch {
 		case e.Hem > 0:
-			if e.turnLine != nil {
-				add(mark.Fold, "turn in "+unit.Names(e.Turn), e.turnLine)
+			if e.TurnLine != nil {
+				add(mark.Fold, "turn in "+unit.Names(e.Turn), e.TurnLine)
 			}
 			add(mark.Fold, "hem "+unit.Names(e.Hem), e.Line)
 		case e.Allowance > 0:

@@ -64,8 +64,8 @@ type Edge struct {
 	// Line is where the finished garment ends at this edge: the stitch line,
 	// the fold of the hem, or, without an allowance, the edge itself.
 	Line plane.Path
-	// turnLine is the fold of what is turned in, nil where nothing is.
-	turnLine plane.Path
+	// TurnLine is the fold of what is turned in, nil where nothing is.
+	TurnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
 	// Folded is how long Sewn is when tucks and pleats are in, those in the edge

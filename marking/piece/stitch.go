@@ -72,7 +72,7 @@ func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, f
 	}
 	for i := range piece.Edges {
 		if e := &piece.Edges[i]; e.Turn > 0 {
-			e.turnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place}, run, found)
+			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place}, run, found)
 		}
 	}
 	if len(found.List) > before || !checkSewn(piece, found) {
