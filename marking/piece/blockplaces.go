@@ -54,16 +54,15 @@ func (b *Block) OnCentre() bool {
 
 // StitchedAt returns where the stitching of a fold lies on the finished piece, from its
 // base: where it was asked for, or, once the block is measured, where it has come to lie
-// with every fold taking its share of what they took together. The row is one of those
-// drawn, by its number.
-func (b *Block) StitchedAt(number int, f Fold) float64 {
+// with every fold taking its share of what they took together. The row is one of those as
+// drawn.
+func (b *Block) StitchedAt(r FoldRow, f Fold) float64 {
 	if b.Measured == nil || f.About() {
 		return f.Stitching
 	}
-	r := b.Group.AsDrawn[number]
 	share := (b.Width - b.Measured.top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
-	taken := f.Near - f.Stitching + b.Group.side(r)*b.Group.moved[number].Dot(b.Out)
+	taken := f.Near - f.Stitching + b.Group.side(r)*r.moved.Dot(b.Out)
 	if r.Makes == TuckFolds {
 		taken += f.Width // its fold line stays where it was drawn
 	}

@@ -12,7 +12,7 @@ import (
 // before theirs. One that is cut from a tucked block is never flat: there only its folds
 // find their places.
 
-// drawnFinished returns the foldings of a piece that is drawn finished, with their
+// drawnFinished returns the groups of a piece that is drawn finished, with their
 // stitching and their ends.
 func drawnFinished(piece *Piece, all []FoldGroup, found *Findings) ([]FoldGroup, bool) {
 	if !checkSquare(all, found) {
@@ -159,7 +159,7 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 	return true
 }
 
-// flattenedBefore returns the folding on the flat cloth, that of a piece which is
+// flattenedBefore returns the group on the flat cloth, that of a piece which is
 // folded by later ones as well.
 func (f FoldGroup) flattenedBefore(later []FlatGroup, found *Findings) (FlatGroup, bool) {
 	for _, one := range later {
@@ -168,7 +168,7 @@ func (f FoldGroup) flattenedBefore(later []FlatGroup, found *Findings) (FlatGrou
 	return f.flattened(found)
 }
 
-// carriedBack returns the folding with its rows where they lie before a later one is
+// carriedBack returns the group with its rows where they lie before a later one is
 // folded, which runs square to it.
 func (f FoldGroup) carriedBack(later *plane.Folding) FoldGroup {
 	f.Origin = later.Flat(f.Origin)

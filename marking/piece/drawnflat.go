@@ -62,7 +62,7 @@ func drawIn(foldings []*plane.Folding, p plane.Path) plane.Path {
 	return p
 }
 
-// carriedOn returns the folding with its rows where they lie once an earlier one is
+// carriedOn returns the group with its rows where they lie once an earlier one is
 // folded.
 func (f FoldGroup) carriedOn(earlier *plane.Folding) FoldGroup {
 	f.Origin = earlier.DrawnIn(f.Origin)

@@ -9,7 +9,7 @@ import (
 )
 
 // Rules of this file. All rows that run the same way fold the cloth together: they
-// are one folding. Rows that run square to them are another, and what is folded
+// are one group. Rows that run square to them are another, and what is folded
 // first is folded first in the file. On a piece that is half of one on the fold,
 // every row along the fold has its mirror image on the other half.
 //
@@ -24,15 +24,14 @@ type FoldGroup struct {
 	OnAxis bool // the rows run along the fold of the cloth, on which the origin lies
 }
 
-// FlatGroup is a folding whose rows have found their places on the flat cloth.
+// FlatGroup is a group whose rows have found their places on the flat cloth.
 type FlatGroup struct {
 	FoldGroup
-	AsDrawn []FoldRow     // the rows before they were moved there
-	moved   []plane.Point // the step by which each was
-	Folding *plane.Folding
+	AsDrawn []FoldRow      // the rows before they were moved there, in the same order
+	Folding *plane.Folding // how they fold the plane
 }
 
-// with returns the folding with other rows.
+// with returns the group with other rows.
 func (f FoldGroup) with(rows []FoldRow) FoldGroup {
 	f.Rows = rows
 	return f
@@ -73,22 +72,22 @@ func (f FoldGroup) side(r FoldRow) float64 { return math.Copysign(1, r.Base.Out.
 // Offset is the u of the base of a row.
 func (f FoldGroup) Offset(r FoldRow) float64 { return f.U(r.Base.Origin) }
 
-// placed is a fold at its place in a folding.
+// placed is a fold at its place in a group.
 type placed struct {
 	Fold
 	row  *FoldRow
-	nth  [2]int  // the row among those of the folding, and the fold among those of the row
+	nth  [2]int  // the row among those of the group, and the fold among those of the row
 	side float64 // of the row
 	u    float64 // of its stitching, finished
 }
 
-// placed returns a fold of the folding.
+// placed returns a fold of the group.
 func (f FoldGroup) placed(row, number int) placed {
 	r := &f.Rows[row]
 	return placed{Fold: r.Folds[number], row: r, nth: [2]int{row, number}, side: f.side(*r)}
 }
 
-// all returns every fold of the folding, row by row.
+// all returns every fold of the group, row by row.
 func (f FoldGroup) all() []placed {
 	var all []placed
 	for i, r := range f.Rows {
@@ -136,7 +135,7 @@ func (f FoldGroup) begins(p placed) float64 {
 	return f.Offset(*p.row) + p.Near
 }
 
-// folded returns the folding of a piece that is drawn flat, with its stitching where
+// folded returns the group of a piece that is drawn flat, with its stitching where
 // that lies once all folds are in, and how it folds the plane; ok is false where two
 // strips share some of u, one above the other: then what lies between them has no one
 // finished place.
@@ -177,7 +176,7 @@ func (f FoldGroup) mirrored(folds []plane.Fold) []plane.Fold {
 	return append(both, folds...)
 }
 
-// settled returns the folding of a piece that is drawn finished, with its stitching.
+// settled returns the group of a piece that is drawn finished, with its stitching.
 func (f FoldGroup) settled(found *Findings) (FoldGroup, bool) {
 	lines, ok := f.besideLines(found)
 	if !ok {
@@ -186,7 +185,7 @@ func (f FoldGroup) settled(found *Findings) (FoldGroup, bool) {
 	return f.stitched(inOrder(lines).folds), true
 }
 
-// flattened returns the folding of a piece that is drawn finished, with its rows where
+// flattened returns the group of a piece that is drawn finished, with its rows where
 // they lie on the flat cloth.
 func (f FoldGroup) flattened(found *Findings) (FlatGroup, bool) {
 	lines, ok := f.besideLines(found)
@@ -202,18 +201,15 @@ func (f FoldGroup) flattened(found *Findings) (FlatGroup, bool) {
 	for i, p := range order.folds {
 		folds = append(folds, f.plane(p, p.u+shift[i]))
 	}
-	settled := f.stitched(order.folds)
-	flat := FlatGroup{
-		FoldGroup: settled.with(slices.Clone(settled.Rows)), AsDrawn: settled.Rows,
-		moved: make([]plane.Point, len(f.Rows)), Folding: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds)),
-	}
-	for i, r := range f.Rows {
+	flat := f.stitched(order.folds)
+	drawn := slices.Clone(flat.Rows)
+	for i := range drawn {
 		for k, l := range lines {
-			if math.Abs(f.Offset(r)-l.at) < SamePoint {
-				flat.moved[i] = f.Out.Mul(order.shiftOf(k, shift))
+			if math.Abs(f.Offset(drawn[i])-l.at) < SamePoint {
+				drawn[i].moved = f.Out.Mul(order.shiftOf(k, shift))
 			}
 		}
-		flat.Rows[i].Base.Origin = r.Base.Origin.Add(flat.moved[i])
+		flat.Rows[i].Base.Origin = drawn[i].Base.Origin.Add(drawn[i].moved)
 	}
-	return flat, true
+	return FlatGroup{FoldGroup: flat, AsDrawn: drawn, Folding: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds))}, true
 }

@@ -11,7 +11,7 @@ import (
 // their order, their stitching is counted from there, and how far the flat cloth is moved
 // follows from all folds between it and the origin, which stays where it is.
 
-// foldOrder is the folds of a folding in the order of their u.
+// foldOrder is the folds of a group in the order of their u.
 type foldOrder struct {
 	folds  []placed
 	starts []int // of each line that rows are measured from, the first fold beyond it
@@ -83,7 +83,7 @@ func (o foldOrder) shiftOf(k int, shift []float64) float64 {
 	return shift[start]
 }
 
-// foldsBeside is the folds of a folding beside one and the same line.
+// foldsBeside is the folds of a group beside one and the same line.
 type foldsBeside struct {
 	name           string
 	at             float64  // u, as drawn

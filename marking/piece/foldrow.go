@@ -31,19 +31,23 @@ func (k FoldKind) String() string { return [...]string{"tuck", "pleat"}[k] }
 // FoldRow is folds made alike beside one line. What it is made of is known as soon as
 // the file is read; Stitching, End and Flat of its folds when it is folded.
 type FoldRow struct {
-	Makes FoldKind
-	Key   string
-	place fault.Place
-	nth   int // among the rows of the piece: its tucks, then the pleats across it
-	Count int // of tucks or pleats; a box pleat has two folds
-	Base  BaseLine
-	Folds []Fold // from the base outward
+	Makes    FoldKind
+	Key      string
+	Count    int // of tucks or pleats; a box pleat has two folds
+	Base     BaseLine
+	Folds    []Fold // from the base outward
+	Mirrored bool   // on the other half of a piece on the fold there is as much again
 	// FlatEnd is the line along which the row ends on the flat cloth; nil from edge to
 	// edge.
-	FlatEnd  plane.Path
-	ends     source.EndSpec
-	Mirrored bool // on the other half of a piece on the fold there is as much again
-	halved   bool // of the first pleat, one fold lies on the other half
+	FlatEnd plane.Path
+
+	place  fault.Place
+	nth    int // among the rows of the piece: its tucks, then the pleats across it
+	ends   source.EndSpec
+	halved bool // of the first pleat, one fold lies on the other half
+	// moved is, of a row that is drawn finished, the step from there to its place on the
+	// flat cloth.
+	moved plane.Point
 }
 
 // Fold is one fold of a row.

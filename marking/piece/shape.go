@@ -39,7 +39,7 @@ func (p *Piece) drawnShape(unit length.Unit) *Shape {
 	return s
 }
 
-// unfolded returns the shape before the folds of a folding were folded.
+// unfolded returns the shape before the folds of a group were folded.
 func (s *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bool) {
 	axis := piece.EdgeOnFold()
 	outlines := s.parts(piece, f)

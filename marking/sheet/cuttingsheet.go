@@ -42,8 +42,8 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 			addCross(&m, at, along)
 		}
 	}
-	for number := range b.Group.AsDrawn {
-		markStitching(&m, p, number)
+	for _, r := range b.Group.AsDrawn {
+		markStitching(&m, p, r)
 	}
 	m.Notes = cuttingNotes(p, pattern, template)
 	if axis := p.EdgeOnFold(); axis >= 0 {
@@ -55,21 +55,20 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 
 // markStitching draws the lines under which the stitched folds of one row come to lie,
 // and how far each is stitched.
-func markStitching(m *mark.Marking, p *piece.Piece, number int) {
+func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	b := p.Block
-	r := b.Group.AsDrawn[number]
 	role := mark.TuckStitch
 	if r.Makes == piece.PleatFolds {
 		role = mark.PleatFold // there its fold lies on the cloth before it
 	}
 	for k, f := range r.Folds {
-		stitched, crease := b.StitchedAt(number, f), f.Width
+		stitched, crease := b.StitchedAt(r, f), f.Width
 		onCentre := b.Group.OnAxis && f.About()
 		if f.Toward && !onCentre { // of one on the centre, half is here either way
 			crease = -crease
 		}
 		if f.End.Given {
-			m.Add(mark.TuckEnd, "", plane.Path{r.Base.At(stitched, f.End.V), r.Base.At(stitched+crease, f.End.V)})
+			m.Add(mark.TuckEnd, "", r.Base.Crosswise(piece.Stretch{From: stitched, To: stitched + crease}, f.End.V))
 		}
 		if onCentre {
 			continue // its stitching is the centre line
@@ -82,7 +81,7 @@ func markStitching(m *mark.Marking, p *piece.Piece, number int) {
 			stretches, _ = f.End.UpTo(stretches)
 		}
 		for _, s := range stretches {
-			m.Add(role, "", plane.Path{r.Base.At(stitched, s.From), r.Base.At(stitched, s.To)})
+			m.Add(role, "", r.Base.Lengthwise(stitched, s))
 		}
 	}
 }
