@@ -7,9 +7,9 @@ import (
 
 // HalfPlane returns the parts of a path at which u is not below 0 by more than
 // rounding, u measured from origin in the direction out, with where their segments
-// come from: source names it for each segment of p. A closed path that crosses the line comes in
-// open parts, in the order of the path; what lies over the path's beginning is
-// one part. A path without a point below is given whole, to the bit.
+// come from: source names it for each segment of p. A closed path that crosses the
+// line comes in open parts, in the order of the path; what lies over the path's
+// beginning is one part. A path without a point below is given whole, to the bit.
 func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 	within := func(q Point) float64 {
 		u := q.Sub(origin).Dot(out)
