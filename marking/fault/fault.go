@@ -5,15 +5,13 @@ import (
 )
 
 // Rules of this file: a fault says the cause first, in lower case and without a
-// full stop; what to do about it goes into the hint. The place is the file, the
-// line, and the dotted key a reader can search for. Whoever first knows the place
-// says it: a length does not know where it is written, the file does.
+// full stop; what to do about it goes into the hint.
 
 // Fault is why something cannot be done as it was asked for.
 type Fault struct {
-	Place Place
-	Cause string
-	Hint  string // "" when there is nothing to advise
+	Place Place  // the zero Place where whoever found it does not know
+	Cause string // in a few words, never empty
+	Hint  string // what to do about it; "" when there is nothing to advise
 }
 
 // Error gives the place and the cause, and the hint on a line of its own.
@@ -25,8 +23,8 @@ func (f *Fault) Error() string {
 	return message
 }
 
-// At returns what is wrong as a fault with a place, unless it has one of its
-// own.
+// At returns what is wrong as a fault at a place, or at its own where it has one. The error
+// that is handed in stays as it is, and is not nil.
 func At(at Place, err error) *Fault {
 	var f *Fault
 	if !errors.As(err, &f) {

@@ -6,6 +6,9 @@ import (
 	"strconv"
 )
 
+// Rules of this file: a place is the file, the line, and the dotted key, which can be
+// searched for in the file.
+
 // Place is where something stands that somebody wrote. The zero Place is nowhere.
 type Place struct {
 	File string // as it was named; "" where it is not known, or there is none
@@ -16,7 +19,8 @@ type Place struct {
 // bareKey is a key that stands without quotes.
 var bareKey = regexp.MustCompile(`^[A-Za-z0-9_-]+$`)
 
-// Under returns the place of a key under this one, on the same line.
+// Under returns the place of a key under this one, on the same line. A key that could not
+// stand bare in the file is put in quotes.
 func (p Place) Under(key string) Place {
 	if !bareKey.MatchString(key) {
 		key = strconv.Quote(key)
@@ -34,7 +38,8 @@ func (p Place) On(line int) Place {
 	return p
 }
 
-// Before begins a message with the place: "linden.toml:31: piece.front: ...".
+// Before begins a message with the place, as far as it is known:
+// "linden.toml:31: piece.front: ...".
 func (p Place) Before(message string) string {
 	if p.Path != "" {
 		message = p.Path + ": " + message

@@ -9,7 +9,7 @@ import (
 
 // Purchase is a length to buy.
 type Purchase struct {
-	MM   float64 // as it was worked out
+	mm   float64 // as it was worked out
 	unit Unit
 }
 
@@ -21,7 +21,7 @@ const (
 )
 
 // Buy returns what is bought of a length in mm.
-func (u Unit) Buy(mm float64) Purchase { return Purchase{MM: mm, unit: u} }
+func (u Unit) Buy(mm float64) Purchase { return Purchase{mm: mm, unit: u} }
 
 // Buy returns what is bought of a length, which is no less than what is printed of it.
 func (a Amount) Buy() Purchase { return a.Unit.Buy(a.Enough()) }
@@ -43,11 +43,11 @@ func (p Purchase) Both() string {
 }
 
 func (p Purchase) yards() string {
-	return mixed(stepsUp(p.MM/eighthYard), eighthsAYard) + " yd"
+	return mixed(stepsUp(p.mm/eighthYard), eighthsAYard) + " yd"
 }
 
 func (p Purchase) metres() string {
-	return decimal(upTo(fiveCentis, p.MM)/inMetres) + " m"
+	return decimal(upTo(fiveCentis, p.mm)/inMetres) + " m"
 }
 
 // upTo returns a length rounded up to whole steps, both in mm.
@@ -55,5 +55,5 @@ func upTo(step, mm float64) float64 { return stepsUp(mm/step) * step }
 
 // MarshalJSON gives what is bought, in mm to a hundredth, and as it is asked for.
 func (p Purchase) MarshalJSON() ([]byte, error) {
-	return json.Marshal(asData{Hundredth(upTo(p.unit.Either(eighthYard, fiveCentis), p.MM)), p.String()})
+	return json.Marshal(asData{Hundredth(upTo(p.unit.Either(eighthYard, fiveCentis), p.mm)), p.String()})
 }

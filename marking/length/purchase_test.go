@@ -44,7 +44,7 @@ func TestWhatIsBoughtHoldsWhatIsPrinted(t *testing.T) {
 	// 5 x 4 7/16 in = 22 3/16 in as read, 21.9 in as worked out
 	five := Inch.AtLeast(4.38 * 25.4).Times(5)
 	assert.Equal(t, "22 3/16 in", five.String())
-	assert.InDelta(t, 22.1875*25.4, five.Buy().MM, 1e-9)
+	assert.InDelta(t, 22.1875*25.4, five.Buy().mm, 1e-9)
 	// 4 x 1 1/8 in = 4 1/2 in as read, 4.56 in as worked out
 	four := Inch.Amount(1.14 * 25.4).Times(4)
 	assert.Equal(t, "4 1/2 in", four.String())

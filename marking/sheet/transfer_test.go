@@ -91,8 +91,6 @@ func TestMistakesInTransfers(t *testing.T) {
 	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out, or give the edge an allowance")
 	_, err = made.Pattern("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nhem = 1\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
 	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out: the fold of a hem has windows in a template as it is")
-	_, err = source.ParseTransfers("trace,tarce")
-	assert.EqualError(t, err, "\"tarce\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted")
 	p := &garment.Pattern{}
 	_, err = Dotted(p, 1)
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")

@@ -9,11 +9,12 @@ import (
 
 // Piece returns what a file says of the piece of that key; nil where it has none.
 func (s *Spec) Piece(key string) *PieceSpec {
-	i := slices.IndexFunc(s.Pieces, func(p PieceSpec) bool { return p.Key == key })
-	if i < 0 {
-		return nil
+	for i := range s.Pieces {
+		if s.Pieces[i].Key == key {
+			return &s.Pieces[i]
+		}
 	}
-	return &s.Pieces[i]
+	return nil
 }
 
 // HasEdge reports whether a file has an edge of that name.

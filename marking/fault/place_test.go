@@ -1,0 +1,21 @@
+package fault
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+func TestPlaceUnder(t *testing.T) {
+	assert.Equal(t, Place{"linden.toml", "neck", 3}, Place{File: "linden.toml", Line: 3}.Under("neck"))
+	for _, c := range []struct{ path, key, want string }{
+		{"piece.front.edge", "neck-2_b", "piece.front.edge.neck-2_b"},
+		{"piece.front.edge", "centre front", `piece.front.edge."centre front"`},
+		{"piece.front.edge", "größe", `piece.front.edge."größe"`},
+		{"piece", "", `piece.""`},
+		{"piece", "a\nb", `piece."a\nb"`},
+		{"piece", "a\n", `piece."a\n"`},
+	} {
+		assert.Equal(t, c.want, Place{Path: c.path}.Under(c.key).Path)
+	}
+}
