@@ -1,3 +1,17 @@
+// Command tuckmark makes full-size marking sheets for sewing from a description of the
+// pieces.
+//
+// In come the words of a command line; out go files, what is said on the screen, and an exit
+// status. A file is read and checked (marking), what is asked for is made of it
+// (marking/sheet, gauge, figures) and drawn on paper (pdfout). Nothing is worked out here:
+// no sewing, no paper, no arithmetic.
+//
+//	main.go         commands, and how a run ends
+//	commandline.go  what people type, and what is wrong with it
+//	fault.go        faults of the command line
+//	printing.go     paper, printer and pieces: options that several commands share
+//	sheet.go, gauge.go, figures.go, scale.go  a command each
+//	file.go         reading and writing files, whole or not at all
 package main
 
 import (
