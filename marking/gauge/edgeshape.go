@@ -43,7 +43,7 @@ func (s *edgeShape) alike(o *edgeShape) bool {
 	}
 	// Where either has a corner, by the share of the way along it.
 	var a, b plane.Path
-	for _, share := range append(shares(s.path.Path(), s.length), shares(o.path.Path(), o.length)...) {
+	for _, share := range append(s.shares(), o.shares()...) {
 		a, b = append(a, s.path.At(share*s.length)), append(b, o.path.At(share*o.length))
 	}
 	middle := func(p plane.Path) plane.Point {
@@ -71,13 +71,11 @@ func (s *edgeShape) alike(o *edgeShape) bool {
 	return true
 }
 
-// shares returns where the points of a path lie, in shares of its length.
-func shares(p plane.Path, length float64) []float64 {
-	all := make([]float64, len(p))
-	walked := 0.0
-	for i := 1; i < len(p); i++ {
-		walked += p[i].Distance(p[i-1])
-		all[i] = walked / length
+// shares returns where the points of the edge lie, in shares of its length.
+func (s *edgeShape) shares() []float64 {
+	all := make([]float64, len(s.path.Path()))
+	for i := range all {
+		all[i] = s.path.Along(i) / s.length
 	}
 	return all
 }

@@ -61,6 +61,9 @@ func newTreeWithout(dead []bool, p Path) *Tree {
 	return t
 }
 
+// Along returns how far along the path its point i lies, in mm.
+func (t *Tree) Along(i int) float64 { return t.along[i] }
+
 // Path returns the path the tree was built over.
 func (t *Tree) Path() Path { return t.path }
 

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
@@ -63,16 +64,16 @@ func isPricked(role mark.Role) bool {
 // pricked returns the marking with dots along its lines, no farther apart than
 // spacing mm, and with some more notes.
 func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
-	var lines []bends // of what is pricked
+	var lines []*plane.Tree // that are pricked
 	for _, one := range m.Marks {
 		if isPricked(one.Role) {
-			lines = append(lines, bendsOf(one.Path))
+			lines = append(lines, plane.NewTree(one.Path))
 		}
 	}
 	m.Marks = slices.Clone(m.Marks)
-	for _, b := range lines {
-		if b.line.Length() >= sameDot {
-			m.Add(mark.Prick, "", b.dots(b.fixed(lines), spacing))
+	for _, line := range lines {
+		if line.Length() >= sameDot {
+			m.Add(mark.Prick, "", dotsAlong(line, fixedDots(line, lines), spacing))
 		}
 	}
 	m.Key += " pricked"
@@ -83,76 +84,62 @@ func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
 	return m.Noted(more...)
 }
 
-// bends is a line, with how far along it each of its points lies.
-type bends struct {
-	line  *plane.Tree
-	along []float64
-}
-
-func bendsOf(path plane.Path) bends {
-	b := bends{line: plane.NewTree(path), along: make([]float64, len(path))}
-	for i := 1; i < len(path); i++ {
-		b.along[i] = b.along[i-1] + path[i].Distance(path[i-1])
-	}
-	return b
-}
-
-// fixed returns how far along the line a dot must be, in order: at its ends, its
+// fixedDots returns how far along a line a dot must be, in order: at its ends, its
 // corners, and where it meets another of all lines.
-func (b bends) fixed(all []bends) []float64 {
-	at := []float64{0, b.line.Length()}
-	path := b.line.Path()
+func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
+	at := []float64{0, line.Length()}
+	path := line.Path()
 	for k := 1; k+1 < len(path); k++ {
 		in, out := path[k].Sub(path[k-1]), path[k+1].Sub(path[k])
 		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > piece.LeastTurn {
-			at = append(at, b.along[k])
+			at = append(at, line.Along(k))
 		}
 	}
 	for _, other := range all {
-		if other.line != b.line {
-			for _, c := range plane.Crossings(b.line, other.line) {
+		if other != line {
+			for _, c := range plane.Crossings(line, other) {
 				at = append(at, c.A)
 			}
 		}
 	}
 	slices.Sort(at)
 	at = slices.CompactFunc(at, func(a, b float64) bool { return math.Abs(a-b) < sameDot })
-	at[len(at)-1] = b.line.Length() // not a crossing close before it
+	at[len(at)-1] = line.Length() // not a crossing close before it
 	return at
 }
 
-// dots returns dots at the fixed places of the line and between them: evenly, and
+// dotsAlong returns dots at the fixed places of a line and between them: evenly, and
 // where it bends closer.
-func (b bends) dots(fixed []float64, spacing float64) plane.Path {
-	dots := plane.Path{b.line.At(fixed[0])}
+func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
+	dots := plane.Path{line.At(fixed[0])}
 	for i := 1; i < len(fixed); i++ {
 		from, to := fixed[i-1], fixed[i]
 		parts := math.Max(1, math.Ceil((to-from)/spacing-sameDot/spacing))
 		for k := 0.0; k < parts; k++ {
-			dots = b.between(dots, from+(to-from)*k/parts, from+(to-from)*(k+1)/parts)
+			dots = dotsBetween(dots, line, from+(to-from)*k/parts, from+(to-from)*(k+1)/parts)
 		}
 	}
 	return dots
 }
 
-// between adds the dots behind one place of the line as far as another: that, and
+// dotsBetween adds the dots behind one place of a line as far as another: that, and
 // those in halves of the way where the line bends too far for one straight.
-func (b bends) between(dots plane.Path, from, to float64) plane.Path {
-	if to-from > leastDots && !b.flat(from, to) {
+func dotsBetween(dots plane.Path, line *plane.Tree, from, to float64) plane.Path {
+	if to-from > leastDots && !isFlat(line, from, to) {
 		middle := (from + to) / 2
-		return b.between(b.between(dots, from, middle), middle, to)
+		return dotsBetween(dotsBetween(dots, line, from, middle), line, middle, to)
 	}
-	return append(dots, b.line.At(to))
+	return append(dots, line.At(to))
 }
 
-// flat reports whether the line strays from the straight between two of its places by
+// isFlat reports whether a line strays from the straight between two of its places by
 // no more than dotSagitta.
-func (b bends) flat(from, to float64) bool {
-	start, end := b.line.At(from), b.line.At(to)
-	chord := plane.NewTree(plane.Path{start, end})
-	first, _ := slices.BinarySearch(b.along, from)
-	for i := first; i < len(b.along) && b.along[i] < to; i++ {
-		if !chord.Nearer(b.line.Path()[i], dotSagitta) {
+func isFlat(line *plane.Tree, from, to float64) bool {
+	chord := plane.NewTree(plane.Path{line.At(from), line.At(to)})
+	path := line.Path()
+	first := sort.Search(len(path), func(i int) bool { return line.Along(i) >= from })
+	for i := first; i < len(path) && line.Along(i) < to; i++ {
+		if !chord.Nearer(path[i], dotSagitta) {
 			return false
 		}
 	}

@@ -131,7 +131,7 @@ func (w *windowed) room(outline *plane.Tree, others []*windowed) []piece.Stretch
 		return nil // what lies in so small a ring would fall out
 	}
 	looks := int(math.Ceil(length / windowLook))
-	places := make([]plane.Point, looks+1)
+	places := make(plane.Path, looks+1)
 	for k := range places {
 		places[k] = w.tree.At(length * float64(k) / float64(looks))
 	}
@@ -165,26 +165,18 @@ func (w *windowed) room(outline *plane.Tree, others []*windowed) []piece.Stretch
 
 // comingBack tells of places along a line, each a step of mm from the last, whether
 // the line comes near them once more, farther along or before.
-func comingBack(places []plane.Point, step float64) []bool {
+func comingBack(places plane.Path, step float64) []bool {
 	const reach = windowApart + 2*windowWidth
-	type square struct{ x, y int }
-	squareOf := func(q plane.Point) square {
-		return square{int(math.Floor(q.X / reach)), int(math.Floor(q.Y / reach))}
-	}
-	in := map[square][]int{}
-	for k, q := range places {
-		in[squareOf(q)] = append(in[squareOf(q)], k)
-	}
+	tree := plane.NewTree(places)
 	back := make([]bool, len(places))
 	for k, q := range places {
-		at := squareOf(q)
-		for x := at.x - 1; x <= at.x+1 && !back[k]; x++ {
-			for y := at.y - 1; y <= at.y+1 && !back[k]; y++ {
-				back[k] = slices.ContainsFunc(in[square{x, y}], func(o int) bool {
-					return math.Abs(float64(o-k))*step > comesBack && places[o].Distance(q) < reach
-				})
-			}
+		again := func(o int) bool {
+			return math.Abs(float64(o-k))*step > comesBack && places[o].Distance(q) < reach
 		}
+		tree.Within(plane.EmptyBox().With(q).Grown(reach), func(i int) bool {
+			back[k] = again(i) || again(i+1)
+			return !back[k]
+		})
 	}
 	return back
 }
@@ -192,11 +184,11 @@ func comingBack(places []plane.Point, step float64) []bool {
 // windowsIn returns the windows in a stretch of the line, all of one length.
 func (w *windowed) windowsIn(s piece.Stretch) []mark.Mark {
 	count := math.Max(1, math.Ceil((s.To-s.From+windowBridge)/(windowLength+windowBridge)))
-	long := (s.To - s.From - (count-1)*windowBridge) / count
+	each := (s.To - s.From - (count-1)*windowBridge) / count
 	var all []mark.Mark
 	for k := range int(count) {
-		from := s.From + float64(k)*(long+windowBridge)
-		side := w.mark.Path.Between(from, from+long)
+		from := s.From + float64(k)*(each+windowBridge)
+		side := w.mark.Path.Between(from, from+each)
 		beside, ok := plane.Offset(side, windowWidth, 0)
 		if !ok {
 			continue
