@@ -76,6 +76,9 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	if err := b.layLeaves(forms); err != nil {
 		return nil, err
 	}
+	for _, form := range b.forms {
+		form.first = 1 // as a panel
+	}
 	floors, err := b.layFloors(pieces)
 	if err != nil {
 		return nil, err
