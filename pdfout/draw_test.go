@@ -45,6 +45,7 @@ func scenes() map[string]arrange.Set {
 		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sample.TuckSample()}},
 		"forms of many sizes":   manyForms(),
 		"tucks close together":  closeLines(),
+		"long notes":            {Pieces: longNoted()},
 		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
 		"figures":               withFigures(sampleFirst(), sample.LongFigures()),
@@ -481,4 +482,24 @@ func TestSummary(t *testing.T) {
 	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost has no line and is left out", s.String())
 	one = Summary{Pages: 2, Front: 1, Left: []string{"Ghost", "Spirit"}}
 	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost and Spirit have no line and are left out", one.String())
+}
+
+// All that is true of any set is true of one whose large pieces have small ones
+// beside them: a panel, and a tie with its title beside it.
+func TestSharedPages(t *testing.T) {
+	wardrobe := arrange.Set{Title: "Wardrobe", Unit: length.Centimetre, Pieces: sample.MixedPieces()}
+	tie := arrange.Set{Title: "Ties", Unit: length.Inch, Pieces: []mark.Marking{
+		sample.Strip("tie", "Tie", 30*sample.Inch, sample.Inch, 0.375*sample.Inch, "stitch line, 3/8 in", sample.LongNotes()...),
+		sample.Flared("p", 220, 300, 420), sample.Wave("w", 70, 60, 400), sample.Tiny("t", 90), sample.TuckRuler("cut 2"), sample.Rectangle("c", "Collar", 120, 50, "cut 2"),
+	}}
+	for name, set := range map[string]arrange.Set{"wardrobe": wardrobe, "ties": tie} {
+		for _, paper := range []string{"letter", "a4"} {
+			t.Run(name+" on "+paper, func(t *testing.T) {
+				t.Parallel()
+				d, s := drawn(t, set, paper)
+				assert.True(t, slices.ContainsFunc(s.Sheets, func(s SheetSummary) bool { return s.Last > s.First && len(s.Pieces) > 1 }), "no page is shared")
+				checkAll(t, set, d, s)
+			})
+		}
+	}
 }

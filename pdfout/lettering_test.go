@@ -2,16 +2,13 @@ package pdfout
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
-	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/text"
 )
@@ -105,63 +102,6 @@ func parseNumber(text string) (int, error) {
 		n = n*10 + int(r-'0')
 	}
 	return n, nil
-}
-
-func TestNamesOfLines(t *testing.T) {
-	d, s := drawn(t, few(), "letter")
-	found := map[string]seen.Text{}
-	var titles []seen.Text
-	for _, p := range d.Pages[inFront(s):] {
-		for _, r := range p.Texts {
-			if r.Layer != "" {
-				found[r.Text+"/"+r.Layer] = r
-			}
-			if r.Text == "Front" && r.Layer == "" && r.At.Y < s.Paper.Window().Max.Y {
-				titles = append(titles, r)
-			}
-		}
-	}
-	for _, want := range []string{
-		"neck/cutting line", "armhole/cutting line", "shoulder/cutting line", "hem/cutting line",
-		"centre front, place on the fold/place on the fold", "neck/stitch line", "hem/fold line",
-		"bust line/centre line", "grain/grain line", "tucks end/end of tucks", "placement/placement line",
-	} {
-		assert.Contains(t, found, want)
-	}
-	// Six tucks 3/8 in apart with stitching between leave no room for a name.
-	assert.NotContains(t, found, "tuck 3/tuck fold")
-	require.Len(t, titles, 1, "the title is on one page, whole")
-	assert.Equal(t, 18.0, titles[0].Size)
-	assert.Equal(t, plane.Point{X: 1}, titles[0].U, "upright")
-}
-
-func TestTitleFitsThePiece(t *testing.T) {
-	for _, c := range []struct {
-		name  string
-		w, h  float64
-		notes []string
-		least float64 // size of the name, in points
-		most  float64
-	}{
-		{"large", 150, 120, []string{"cut 2"}, 18, 18},
-		{"small", 45, 30, []string{"cut 2"}, 15, 15},
-		{"narrow: in one line", 30, 12, []string{"cut 2"}, 9, 9},
-		{"too small: beside it", 20, 8, []string{"cut 2"}, 8, 8},
-		{"many notes", 60, 60, []string{"18 months", "cut 2 of cloth and 1 of lining", "gathered to 4 in at the upper edge"}, 12, 15},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Pocket", c.w, c.h, c.notes...)}}, "a4")
-			found := false
-			for _, r := range d.Pages[s.Front].Texts {
-				if strings.HasPrefix(r.Text, "Pocket") && r.At.Y < s.Paper.Window().Max.Y {
-					found = true
-					assert.GreaterOrEqual(t, r.Size, c.least)
-					assert.LessOrEqual(t, r.Size, c.most)
-				}
-			}
-			assert.True(t, found, "the title is missing")
-		})
-	}
 }
 
 // On the sheets of the examples no text is cut where two pages meet, and each piece

@@ -1,11 +1,13 @@
 package pdfout
 
 import (
+	"bytes"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/fault"
 	"tuckmark/pdfout/paper"
 )
 
@@ -70,4 +72,15 @@ func TestPageSizes(t *testing.T) {
 			assert.InDelta(t, want[1]/72*25.4, p.Height, 0.002, "%s, height of page %d", paper, i+1)
 		}
 	}
+}
+
+// Nothing is written for paper that is refused.
+func TestPaperMustFit(t *testing.T) {
+	var out bytes.Buffer
+	_, err := Draw(&out, few(), paper.Paper{Width: 148, Height: 210})
+	var refusal *fault.Fault
+	assert.ErrorAs(t, err, &refusal)
+	assert.Zero(t, out.Len())
+	_, err = Draw(&out, few(), found(t, "914x1200mm"))
+	assert.NoError(t, err)
 }

@@ -168,3 +168,12 @@ func examples(t *testing.T) map[string]arrange.Set {
 	}
 	return sets
 }
+
+// longNoted are pieces with long notes: one low and full of lines, one with room.
+func longNoted() []mark.Marking {
+	low := sample.Ruled("low", "Low tuck sheet", 7*sample.Inch, 2*sample.Inch, sample.LongNotes()...)
+	for x := 3.0; x < 7*sample.Inch; x += 3 {
+		low.Marks = append(low.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * sample.Inch}))
+	}
+	return []mark.Marking{low, sample.Ruled("panel", "Panel", 150, 150, sample.LongNotes()...)}
+}

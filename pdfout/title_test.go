@@ -8,11 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
-	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
 )
@@ -60,45 +57,6 @@ func checkNotes(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 			found = found || want.MatchString(text)
 		}
 		assert.True(t, found, "no page says %q and all of %q", name, m.Notes)
-	}
-}
-
-// Long notes stand in the piece if they have room there, under it if not, and
-// in a strip of it where the page ends; on the page whole in any case.
-func TestLongNotes(t *testing.T) {
-	t.Parallel()
-	low := sample.Ruled("low", "Low tuck sheet", 7*sample.Inch, 2*sample.Inch, sample.LongNotes()...)
-	for x := 3.0; x < 7*sample.Inch; x += 3 {
-		low.Marks = append(low.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * sample.Inch}))
-	}
-	for _, c := range []struct {
-		name   string
-		m      mark.Marking
-		inside bool
-		lines  int // of the title
-	}{
-		{"in a thin strip", sample.TuckRuler(sample.LongNotes()...), true, 4},
-		{"under a sheet of tucks", sample.TuckSheet(6, sample.LongNotes()...), false, 7},
-		{"under a low sheet", low, false, 7},
-		{"in a sheet as high as the page", sample.TuckSheet(9, sample.LongNotes()...), true, 4},
-		{"in a large piece", sample.Ruled("panel", "Panel", 150, 150, sample.LongNotes()...), true, 7},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			set := arrange.Set{Pieces: []mark.Marking{c.m}}
-			s := &arrange.Arrange(set, paper.All()[0]).Sheets[0]
-			s.Letter(length.Inch)
-			assert.Empty(t, s.Untitled)
-			lines := 0
-			for _, l := range s.Labels {
-				lines++
-				assert.GreaterOrEqual(t, l.Style.Size, arrange.Smallest, l.Text)
-				assert.Equal(t, c.inside, s.Pieces[0].Inside(l.Room.Centre), l.Text)
-			}
-			assert.Equal(t, c.lines, lines)
-			d, summary := drawn(t, set, "letter")
-			checkNotes(t, set, d, summary)
-			checkLabels(t, set, d, summary)
-		})
 	}
 }
 

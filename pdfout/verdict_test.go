@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
@@ -65,4 +66,19 @@ func TestJudge(t *testing.T) {
 	_, err = Judge(arrange.Set{}, found(t, "letter"), paper.Scale{Across: 1, Down: 1})
 	assert.EqualError(t, err, "there is no line to draw\nhint: give the file at least one piece with an outline")
 	assert.InDelta(t, 254.0/128, Verdict{Worst: Line{Length: 254}}.Unseen(length.Inch), 1e-9, "1/32 of 4 in is 1/128")
+}
+
+// However a line lies, it comes out no more off than its length times the worse of
+// the two scales.
+func TestLengthAsPrinted(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := paper.Scale{Across: rapid.Float64Range(0.9, 1.1).Draw(t, "across"), Down: rapid.Float64Range(0.9, 1.1).Draw(t, "down")}
+		var p plane.Path
+		for range rapid.IntRange(2, 9).Draw(t, "points") {
+			p = append(p, plane.Point{X: rapid.Float64Range(-500, 500).Draw(t, "x"), Y: rapid.Float64Range(-500, 500).Draw(t, "y")})
+		}
+		got := printedLength(p, s)
+		require.GreaterOrEqual(t, got, min(s.Across, s.Down)*p.Length()-1e-9)
+		require.LessOrEqual(t, got, max(s.Across, s.Down)*p.Length()+1e-9)
+	})
 }

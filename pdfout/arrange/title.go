@@ -14,7 +14,7 @@ import (
 // can be. Long notes that find no place under each other follow each other in
 // wide lines. In a narrow piece the title runs along it, if need be in one
 // small line close to the lines of the piece and without what the header says
-// anyway. A piece without room has it beside it, for which pack keeps a place;
+// anyway. A piece without room has it beside it, for which room is kept (titlebeside.go);
 // failing that, long notes fill a strip of the piece in small lines, and short
 // ones stand in the header of the page.
 

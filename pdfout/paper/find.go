@@ -12,7 +12,7 @@ import (
 // unit, because that of the pattern is no hint of how paper is measured. Capitals
 // and spaces around it do not matter.
 
-// All lists what FindPaper finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
+// All lists what Find finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
 // memory of both standards), of legal paper as it is commonly sold, and one that fits on both letter and A4
 // paper.
 func All() []Paper {
