@@ -20,34 +20,33 @@ import (
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {
-	Frame             // of its folds: u across them, v along them
-	Width     float64 // across the tucks, as torn
-	Length    float64 // along the tucks
-	TakeUp    float64 // of all tucks of the whole block
-	Top       float64 // what the top edge must measure after stitching
-	widest    float64 // of the finished piece, the whole of it
-	ends      float64 // spare cloth at top and at bottom
-	Sides     float64 // spare cloth at each side
-	foldCount int     // tucks and pleats of the whole block
-	Cut       int     // how many blocks
-	Measured  *MeasuredTop
+	Frame                 // of its folds: u across them, v along them
+	Group    FlatGroup    // the folds
+	Width    float64      // across the folds, as torn
+	Length   float64      // along the folds, as torn
+	Sides    float64      // spare cloth at each side
+	TakeUp   float64      // of all folds of the whole block
+	Top      float64      // what the top edge must measure after stitching
+	Wide     Stretch      // of the finished piece as it is drawn, across the folds
+	Up       float64      // +1 where the top edge lies at greater v, else -1
+	Cut      int          // how many blocks
+	Measured *MeasuredTop // once it is stitched; nil before that
 
-	Group      FlatGroup
-	Wide, long Stretch // of the finished piece as it is drawn
-	Up         float64 // +1 where the top edge lies at greater v
+	ends      float64 // spare cloth at top and at bottom
+	foldCount int     // tucks and pleats of the whole block
+	widest    float64 // of the finished piece, the whole of it
+	long      Stretch // of the finished piece as it is drawn, along the folds
 }
 
 // MeasuredTop is what the top edge of a block measured once it was stitched.
 type MeasuredTop struct {
-	top  float64
-	took float64 // by one fold on average
-	// Alike tells that all folds are asked for equally wide, so that the average
+	top float64
+	// alike tells that all folds are asked for equally wide, so that the average
 	// says what each of them took.
 	alike bool
-	// Spare is what is left beside the widest part of the piece, at both sides
+	// spare is what is left beside the widest part of the piece, at both sides
 	// together; below 0 that much is missing.
 	spare float64
-
 	place fault.Place
 }
 
@@ -119,7 +118,6 @@ func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 	folds := b.Group.Folding.Folds()
 	b.Measured = &MeasuredTop{
 		top:   measured.V,
-		took:  took / float64(b.foldCount),
 		alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
 		spare: measured.V - b.widest,
 		place: measured.Place,

@@ -16,43 +16,39 @@
 //
 // In reading order:
 //
-//	piece.go, check.go           what a piece is; the stages
-//	findings.go, names.go        mistakes; what things are called, and are likely meant to be
-//	outline.go, walk.go          edges chained to one outline; along one from a corner
-//	stitch.go, corner.go         the stitch line of an armhole, and of any edge; where it ends
-//	sewn.go, inside.go           all that is sewn, as one ring; what of a line lies on the piece
-//	line.go, notch.go            what a maker asked for
-//	edgepleat.go, pleatarrow.go  pleats in an edge; the arrow of every pleat
-//	grain.go, marks.go           the grain; which lines are marks, in what role
-//	frame.go, baseline.go        u and v; the line that folds are measured from
-//	foldrow.go, foldend.go       folds made alike, tucks or pleats; where they end
-//	tuckrow.go, pleatrow.go      what a file says of tucks, and of pleats across
-//	tucksample.go                what a tuck takes of the cloth, by a sample
-//	folds.go                     from rows to flat and finished, by one of two ways:
-//	drawnflat.go                 fold it
-//	drawnfinished.go, shape.go   unfold it; every line through every layer
-//	foldgroup.go, foldorder.go   where folds lie, by both ways; by the second
-//	ring.go, finished.go         an outline that knows its edges; lengths with folds in
-//	takeup.go                    whether two folds take the same cloth
-//	block.go, blockplaces.go     the rectangle that is tucked before the piece is cut
-//	halves.go, rectangle.go      a piece on the fold and its other half; one that is torn
-//	remark.go                    what a teacher would point at
+//	check.go, piece.go            the stages; what a piece is
+//	findings.go, names.go         mistakes; what things are called, and likely meant to be
+//	outline.go, walk.go           edges chained to one outline; along one from a corner
+//	stitch.go, corner.go          the stitch line of an armhole, as of any edge; where it ends
+//	sewn.go, inside.go            all that is sewn, as one ring; what of a line lies inside
+//	line.go, notch.go, grain.go   what a maker asked for
+//	edgepleat.go, pleatarrow.go   pleats in an edge; the arrow of every pleat
+//	marks.go                      which lines are marks, in what role
+//	frame.go, baseline.go         u and v; the line that folds are measured from
+//	foldrow.go, foldend.go        folds made alike; where they end
+//	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
+//	pleatrow.go                   what a file says of pleats across a piece
+//	folds.go                      from rows to flat and finished, by one of two ways:
+//	drawnflat.go                  by folding
+//	drawnfinished.go, shape.go    by unfolding every line through every layer
+//	foldgroup.go, foldorder.go    where folds lie
+//	ring.go, finished.go          an outline that knows its edges; lengths with folds in
+//	takeup.go, remark.go          cloth taken twice; what a teacher would point at
+//	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
+//	halves.go, rectangle.go       a piece on the fold; one that is torn
 //
 // A mark that is new gets a file that fills a field of Piece, a line in Check, and one in
 // marks.go; then every sheet has it.
 //
 // Decided:
 //
-//   - The two lines of a pleat are parallel, also in a curved edge: it is equally deep all
-//     the way.
+//   - The two lines of a pleat are parallel, also in a curved edge: equally deep all the way.
 //   - Short pleats in an edge are part of an outline drawn finished: room for one would have
 //     to be made across the whole piece.
-//   - A fold that ends at a line is open below it: an edge below is spread straight by the
-//     take-up, as cloth lies that is let out of a tuck.
+//   - Below the line at which a fold ends it is open, as cloth lies that is let out of a tuck.
 //   - A row beside the fold of the cloth is unfolded together with its image on the other
 //     half, so that a tuck may lie on the centre itself.
 //   - A piece with a block is drawn finished and its folds run one way: it is cut after it
 //     is tucked, so nothing else could be cut from it.
-//   - Take-ups may touch, and a fold may cover the next stitching; take-ups that overlap are
-//     refused, for cloth folds only once.
+//   - Take-ups may touch; those that overlap are refused, for cloth folds only once.
 package piece

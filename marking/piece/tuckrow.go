@@ -42,10 +42,6 @@ type TuckRow struct {
 	LetDown float64
 }
 
-// Flat returns how far from the base the fold line of tuck k lies on the flat
-// cloth, in mm, counted from 0.
-func (t TuckRow) Flat(k int) float64 { return t.first + float64(k)*t.Space }
-
 // onCentre reports whether the first tuck has its fold line on the base.
 func (t TuckRow) onCentre() bool { return t.first < SamePoint }
 
@@ -81,7 +77,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 		t.LetDown = t.Takes
 	}
 	for k := range t.Count {
-		at := t.Flat(k)
+		at := t.first + float64(k)*t.Space
 		f := Fold{Number: k, At: at, Near: snapped(at - t.Takes/2), Width: t.Takes / 2, Toward: t.Press == source.PressedToward}
 		f.endLine = Stretch{at - t.Width, at + t.Width}
 		f.Lines = []FoldLine{{Role: mark.TuckFold, U: at}}

@@ -139,7 +139,7 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 		}
 		low := sketch.Ordered(one.Path)[0]
 		tuck := piece.TuckRows[0].Folds[k]
-		assert.InDelta(t, piece.TuckRows[0].Flat(k), low.X, 1e-9, "tuck %d lies at its flat place", k+1)
+		assert.InDelta(t, piece.TuckRows[0].Folds[k].At, low.X, 1e-9, "tuck %d lies at its flat place", k+1)
 		low.X = tuck.Stitching
 		_, _, away := neck.Nearest(low)
 		assert.InDelta(t, 2, away/25.4, 0.001, "tuck %d, finished, ends 2 in from the stitch line", k+1)
