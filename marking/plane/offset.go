@@ -46,6 +46,11 @@ const (
 	// must still turn half as much.
 	cornerReach = 0.25
 
+	// sharpAtEnd is how far, in radians (60 degrees), a corner nearer to an end of the
+	// path than it is looked at may turn and keep its point, which lies a sixth of the
+	// distance out: nothing tells there a corner from the first of many teeth.
+	sharpAtEnd = math.Pi / 3
+
 	// islandLength is how long the parts cut off behind a place where the
 	// offset meets itself must be, in distances, to be a region of their own
 	// rather than crumbs beside a corner.

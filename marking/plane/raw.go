@@ -118,11 +118,11 @@ func (r *raw) round(c, from Point, turn float64) {
 	}
 }
 
-// sharp reports whether the offset keeps the corner at point i sharp. Nearer to an end of
-// the path than it is looked at, nothing tells a corner from the first of many teeth.
+// sharp reports whether the offset keeps the corner at point i sharp.
 func sharp(source *Tree, i int, d, turn float64) bool {
 	corner, reach := source.path[i], cornerReach*d
-	if math.Cos(turn/2)*mitreLimit < 1 || source.along[i] < reach || source.Length()-source.along[i] < reach {
+	atEnd := min(source.along[i], source.Length()-source.along[i]) < reach
+	if math.Cos(turn/2)*mitreLimit < 1 || atEnd && turn > sharpAtEnd {
 		return false
 	}
 	in := corner.Sub(source.At(source.along[i] - reach))
