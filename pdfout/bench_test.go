@@ -12,6 +12,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/sets"
 )
 
 // meander is a piece of 20 by 20 pages of letter paper with a line of 20,000
@@ -61,7 +62,7 @@ func BenchmarkFigures(b *testing.B) {
 				cloth.Shapes = append(cloth.Shapes, sample.Oblong(name, float64(i%10)*100, float64(i/10)*1000, 90, 950))
 			}
 			r.Sections = append(r.Sections, mark.Section{Picture: cloth})
-			set := withFigures(many(1), r)
+			set := sets.WithFigures(sets.Many(1), r)
 			for b.Loop() {
 				_, err := Draw(io.Discard, set, paper.All()[0])
 				require.NoError(b, err)

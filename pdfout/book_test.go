@@ -15,6 +15,7 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // figuresHeading heads the pages of figures.
@@ -52,7 +53,7 @@ func TestEmptyReport(t *testing.T) {
 		"a title alone":   {Title: "Linden pinafore"},
 		"a heading alone": {Sections: []mark.Section{{Title: "Tucks"}}},
 	} {
-		d, s := drawn(t, withFigures(many(1), r), "a4")
+		d, s := drawn(t, sets.WithFigures(sets.Many(1), r), "a4")
 		assert.Zero(t, s.Figures, name)
 		assert.Len(t, d.Pages, 2, name)
 		assert.NotContains(t, strings.Join(d.Pages[0].Words(), "\n"), figuresHeading, name)
@@ -69,7 +70,7 @@ func TestFiguresAreHeaded(t *testing.T) {
 	} {
 		r := sample.LongFigures()
 		r.Title = c.title
-		set := withFigures(many(1), r)
+		set := sets.WithFigures(sets.Many(1), r)
 		set.Title = "Small things"
 		d, s := drawn(t, set, "letter")
 		for i, want := range c.want {
@@ -93,7 +94,7 @@ func TestFiguresCountAsPages(t *testing.T) {
 	require.NoError(t, err)
 	require.InDelta(t, 1_980, b.pages, 19, "without figures it is nearly as much as can be drawn")
 	var out bytes.Buffer
-	_, err = Draw(&out, withFigures(set, &mark.Report{Sections: []mark.Section{section}}), paper.All()[0])
+	_, err = Draw(&out, sets.WithFigures(set, &mark.Report{Sections: []mark.Section{section}}), paper.All()[0])
 	require.ErrorContains(t, err, "the pieces and the figures need 2,")
 	require.ErrorContains(t, err, " pages of letter paper; 2,000 is the most\nhint: see whether")
 	assert.Zero(t, out.Len())

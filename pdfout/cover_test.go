@@ -14,6 +14,7 @@ import (
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // The cautions of a set stand under their heading on the first page; without any there
@@ -21,7 +22,7 @@ import (
 func TestCautionsOnTheFirstPage(t *testing.T) {
 	for _, name := range paper.Names() {
 		t.Run(name, func(t *testing.T) {
-			set := few()
+			set := sets.Few()
 			d, _ := drawn(t, set, name)
 			said := squeezed(strings.Join(d.Pages[0].Words(), ""))
 			assert.Contains(t, said, squeezed("Take care"))
@@ -31,7 +32,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 		})
 	}
 	p := found(t, "letter")
-	b, err := plan(few(), p)
+	b, err := plan(sets.Few(), p)
 	require.NoError(t, err)
 	for _, l := range b.cover().Labels {
 		assert.NotEqual(t, "Take care", l.Text)
@@ -41,7 +42,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 // A line of the key whose pen has arrow heads is drawn with them, at the ends and in
 // the colour that they have on the sheets.
 func TestHeadsInTheKey(t *testing.T) {
-	d, _ := drawn(t, few(), "letter")
+	d, _ := drawn(t, sets.Few(), "letter")
 	first := d.Pages[0]
 	for role, heads := range map[mark.Role]int{mark.Arrow: 1, mark.Grain: 2, mark.Cut: 0, mark.Stitch: 0} {
 		t.Run(role.String(), func(t *testing.T) {

@@ -24,36 +24,8 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
-
-// scenes are the sets most tests look at.
-func scenes() map[string]arrange.Set {
-	return map[string]arrange.Set{
-		"a bodice front":        few(),
-		"one small piece":       {Title: "Bonnet", Pieces: many(1).Pieces},
-		"fifty small pieces":    many(50),
-		"skirt and bodice":      large(),
-		"round skirt":           ring(),
-		"long titles":           longTitle(),
-		"no title at all":       {Pieces: []mark.Marking{sample.Rectangle("tie", "", 700, 30)}},
-		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{sample.Wave("a", 400, 500, 8000)}},
-		"lines far from others": islands(),
-		"narrow pieces":         {Title: "Linden pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
-		"strips 2 cm wide":      strips(),
-		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{sample.Tiny("a", 3), sample.Tiny("b", 4)}},
-		"a sample sewn first":   sampleFirst(),
-		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sample.TuckSample()}},
-		"forms of many sizes":   manyForms(),
-		"tucks close together":  closeLines(),
-		"long notes":            {Pieces: longNoted()},
-		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
-		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
-		"figures":               withFigures(sampleFirst(), sample.LongFigures()),
-		"figures in columns":    withFigures(few(), sample.ColumnFigures()),
-		"a picture across":      withFigures(few(), sample.ScrapFigures()),
-		"figures of a house":    withFigures(arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, sample.DressFigures()),
-	}
-}
 
 // inFront is how many pages come before those that are true to scale.
 func inFront(s Summary) int { return s.Front + s.Figures }
@@ -111,9 +83,9 @@ func checkAll(t *testing.T, set arrange.Set, d seen.Document, s Summary) {
 
 // TestScenes draws every scene, and every example.
 func TestScenes(t *testing.T) {
-	sets := scenes()
-	maps.Copy(sets, examples(t))
-	for name, set := range sets {
+	all := sets.All()
+	maps.Copy(all, sets.Examples(t, "../examples"))
+	for name, set := range all {
 		for _, p := range paper.Names() {
 			if !slices.Contains([]string{"letter", "a4"}, p) && !slices.Contains(onAnyPaper(), name) {
 				continue
@@ -188,13 +160,13 @@ func checkSquares(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 }
 
 func TestLayersAndPreferences(t *testing.T) {
-	d, _ := drawn(t, few(), "letter")
+	d, _ := drawn(t, sets.Few(), "letter")
 	var want []string
 	for _, role := range lineRoles() {
 		want = append(want, role.String())
 	}
 	assert.Equal(t, want, d.Layers, "one layer for every role, in the order of the line key")
-	d, _ = drawn(t, many(3), "letter")
+	d, _ = drawn(t, sets.Many(3), "letter")
 	assert.Equal(t, []string{"cutting line", "stitch line"}, d.Layers, "only roles that occur")
 
 	// ISO 32000-1, 12.2, table 150 (from memory).
@@ -207,7 +179,7 @@ func TestSameInputSameBytes(t *testing.T) {
 	p, err := paper.Find("a4")
 	require.NoError(t, err)
 	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "long titles", "figures"} {
-		set := scenes()[name]
+		set := sets.All()[name]
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			var one, two bytes.Buffer
@@ -238,7 +210,7 @@ func checkHeaders(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 }
 
 func TestTexts(t *testing.T) {
-	d, s := drawn(t, large(), "letter")
+	d, s := drawn(t, sets.Large(), "letter")
 	for _, sheet := range s.Sheets {
 		for n := sheet.First; n <= sheet.Last; n++ {
 			texts := d.Pages[n-1].Words()
@@ -252,7 +224,7 @@ func TestTexts(t *testing.T) {
 	}
 	// Blank pages are spoken of where there are some, and only there.
 	assert.NotContains(t, first, "Hatched")
-	d, s = drawn(t, ring(), "letter")
+	d, s = drawn(t, sets.Ring(), "letter")
 	assert.Positive(t, s.Blank)
 	assert.Contains(t, strings.Join(d.Pages[0].Words(), "\n"), "Hatched pages have no line on them and are not printed.")
 }
@@ -313,7 +285,7 @@ func checkFront(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 }
 
 func TestLineKey(t *testing.T) {
-	d, _ := drawn(t, few(), "letter")
+	d, _ := drawn(t, sets.Few(), "letter")
 	first := d.Pages[0]
 	for _, role := range lineRoles() {
 		want := ink.PenOf(role)
@@ -451,15 +423,15 @@ func TestSummary(t *testing.T) {
 		set  arrange.Set
 		want string
 	}{
-		{"one page", arrange.Set{Pieces: many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
-		{"several", few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
-		{"blank ones", ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
-		{"a form", sampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
+		{"one page", arrange.Set{Pieces: sets.Many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
+		{"several", sets.Few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
+		{"blank ones", sets.Ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
+		{"a form", sets.SampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
 		{"only a form", arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
-		{"only forms", manyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
-		{"figures", withFigures(sampleFirst(), sample.LongFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
-		{"figures in columns", withFigures(few(), sample.ColumnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
-		{"figures on one page", withFigures(few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
+		{"only forms", sets.ManyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
+		{"figures", sets.WithFigures(sets.SampleFirst(), sample.LongFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
+		{"figures in columns", sets.WithFigures(sets.Few(), sample.ColumnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
+		{"figures on one page", sets.WithFigures(sets.Few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
 		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {

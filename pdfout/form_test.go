@@ -19,6 +19,7 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 	"tuckmark/pdfout/text"
 )
 
@@ -33,17 +34,6 @@ func formsAsSheets(s Summary) []SheetSummary {
 		sheets = append(sheets, sheet)
 	}
 	return sheets
-}
-
-// boundsOf is what the lines of a role take up on a page.
-func boundsOf(p seen.Page, role mark.Role) plane.Box {
-	b := plane.EmptyBox()
-	for _, q := range p.Drawn(role.String()) {
-		for _, part := range q.Parts {
-			b = b.Union(part.Bounds())
-		}
-	}
-	return b
 }
 
 // pagesWith counts the pages on which a text stands, however it is broken.
@@ -174,13 +164,13 @@ func checkFormPage(t require.TestingT, page seen.Page, p paper.Paper, blanks, sp
 func TestSampleIsTrueToScale(t *testing.T) {
 	t.Parallel()
 	for _, p := range paper.Names() {
-		d, s := drawn(t, sampleFirst(), p)
+		d, s := drawn(t, sets.SampleFirst(), p)
 		page := d.Pages[s.Forms[0].Page-1]
 		assert.False(t, s.Forms[0].Turned, p)
-		outline := boundsOf(page, mark.Cut)
+		outline := page.BoundsOf(mark.Cut)
 		assert.InDelta(t, 6.5*25.4, outline.Width(), 4*seen.Written, p)
 		assert.InDelta(t, 3*25.4, outline.Height(), 4*seen.Written, p)
-		placement := boundsOf(page, mark.Placement)
+		placement := page.BoundsOf(mark.Placement)
 		assert.InDelta(t, 6*25.4, placement.Width(), 4*seen.Written, p)
 		assert.Len(t, page.Drawn(mark.TuckFold.String()), 10, p)
 		assert.Len(t, page.Drawn(mark.TuckStitch.String()), 20, p)
@@ -232,10 +222,10 @@ func TestFormTurns(t *testing.T) {
 		{"high, text to the right", 60, 200, "a4", false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			set := arrange.Set{Pieces: []mark.Marking{formOf(c.w, c.h, 3, 3, 1)}}
+			set := arrange.Set{Pieces: []mark.Marking{sets.FormOf(c.w, c.h, 3, 3, 1)}}
 			d, s := drawn(t, set, c.paper)
 			assert.Equal(t, c.turned, s.Forms[0].Turned)
-			b := boundsOf(d.Pages[s.Forms[0].Page-1], mark.Cut)
+			b := d.Pages[s.Forms[0].Page-1].BoundsOf(mark.Cut)
 			if c.turned {
 				c.w, c.h = c.h, c.w
 			}
@@ -248,7 +238,7 @@ func TestFormTurns(t *testing.T) {
 
 // A part that is empty has no heading.
 func TestFormWithoutParts(t *testing.T) {
-	m := formOf(100, 40, 0, 0, 0)
+	m := sets.FormOf(100, 40, 0, 0, 0)
 	set := arrange.Set{Pieces: []mark.Marking{m}}
 	d, s := drawn(t, set, "letter")
 	words := d.Pages[s.Forms[0].Page-1].Words()
@@ -273,13 +263,13 @@ func TestFormRefusals(t *testing.T) {
 		paper string
 		want  string
 	}{
-		{"lines too long", formOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "letter",
+		{"lines too long", sets.FormOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "letter",
 			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on letter paper\nhint: choose larger paper, or make the piece smaller"},
-		{"too long for tabloid as well", formOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "tabloid",
+		{"too long for tabloid as well", sets.FormOf(20*sample.Inch, 2*sample.Inch, 1, 1, 1), "tabloid",
 			"piece \"form\" must be whole on one page, and its lines, 20 in by 2 in, do not fit on tabloid paper\nhint: choose larger paper, or make the piece smaller"},
-		{"too many steps", formOf(6*sample.Inch, 3*sample.Inch, 200, 1, 1), "a4",
+		{"too many steps", sets.FormOf(6*sample.Inch, 3*sample.Inch, 200, 1, 1), "a4",
 			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on A4 paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
-		{"no room beside", formOf(180, 240, 1, 1, 1), "letter",
+		{"no room beside", sets.FormOf(180, 240, 1, 1, 1), "letter",
 			"piece \"form\" must be whole on one page, and what is to be read and written beside its lines does not fit on letter paper\nhint: choose larger paper, make the piece smaller, or let it say less"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -297,7 +287,7 @@ func TestFormRefusals(t *testing.T) {
 func TestTooManyForms(t *testing.T) {
 	var set arrange.Set
 	for range paper.MaxPages + 1 {
-		set.Pieces = append(set.Pieces, formOf(60, 40, 1, 1, 1))
+		set.Pieces = append(set.Pieces, sets.FormOf(60, 40, 1, 1, 1))
 	}
 	_, err := Draw(&bytes.Buffer{}, set, paper.All()[0])
 	assert.EqualError(t, err, "the pieces need more than 2,001 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper")

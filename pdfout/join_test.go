@@ -11,6 +11,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // On one page every join has its two marks, and no other join has its number.
@@ -79,7 +80,7 @@ func checkTrimLines(t require.TestingT, set arrange.Set, d seen.Document, s Summ
 
 // No join of the whole set has the number of another.
 func TestJoinNumbersOfAllSheets(t *testing.T) {
-	set := large()
+	set := sets.Large()
 	second := sample.Skirt()
 	second.Key, second.Name = "again", "Again"
 	set.Pieces = append(set.Pieces, second)

@@ -10,6 +10,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 	"tuckmark/pdfout/text"
 )
 
@@ -108,7 +109,7 @@ func parseNumber(text string) (int, error) {
 // is called by its name on the paper itself.
 func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 	t.Parallel()
-	for name, set := range examples(t) {
+	for name, set := range sets.Examples(t, "../examples") {
 		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
 			book, err := plan(set, found(t, paper))
 			require.NoError(t, err)

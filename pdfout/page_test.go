@@ -15,6 +15,7 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 	"tuckmark/pdfout/text"
 )
 
@@ -134,7 +135,7 @@ func TestCorrectedSquare(t *testing.T) {
 		if math.Max(math.Abs(on.Printed.Across-1), math.Abs(on.Printed.Down-1)) <= 0.0005 {
 			t.Skip("too little to be corrected")
 		}
-		set := many(2)
+		set := sets.Many(2)
 		set.Unit = length.Inch
 		d, s := drawnOn(t, set, on)
 		for i, p := range d.Pages {
@@ -171,7 +172,7 @@ func TestTooLittleToBeCorrected(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			paper := found(t, "letter")
 			paper.Printed = c.printed
-			d, _ := drawnOn(t, few(), paper)
+			d, _ := drawnOn(t, sets.Few(), paper)
 			f := d.Pages[0].Frames()[0]
 			want := plane.Point{X: 4 * 25.4, Y: 4 * 25.4}
 			if !c.corrected {

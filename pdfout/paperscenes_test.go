@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sets"
 )
 
 // onAnyPaper are the scenes that are drawn on every paper; the others are drawn
@@ -35,11 +36,11 @@ func unusualPapers(t require.TestingT) map[string]paper.Paper {
 // margin and overlap are others, and, as it comes out of the printer, when it is
 // drawn for one that does not print true.
 func TestScenesOnUnusualPaper(t *testing.T) {
-	sets := examples(t)
+	all := sets.Examples(t, "../examples")
 	for _, name := range onAnyPaper() {
-		sets[name] = scenes()[name]
+		all[name] = sets.All()[name]
 	}
-	for name, set := range sets {
+	for name, set := range all {
 		for what, paper := range unusualPapers(t) {
 			if name == "forms of many sizes" && paper.Width > paper.Height {
 				continue // the largest of them is too high for it, and refused
@@ -65,7 +66,7 @@ func TestPageSizes(t *testing.T) {
 		"a4":      {210 / 25.4 * 72, 297 / 25.4 * 72},
 		"a3":      {297 / 25.4 * 72, 420 / 25.4 * 72},
 	} {
-		d, s := drawn(t, large(), paper)
+		d, s := drawn(t, sets.Large(), paper)
 		require.Len(t, d.Pages, s.Pages)
 		for i, p := range d.Pages {
 			assert.InDelta(t, want[0]/72*25.4, p.Width, 0.002, "%s, width of page %d", paper, i+1)
@@ -77,10 +78,10 @@ func TestPageSizes(t *testing.T) {
 // Nothing is written for paper that is refused.
 func TestPaperMustFit(t *testing.T) {
 	var out bytes.Buffer
-	_, err := Draw(&out, few(), paper.Paper{Width: 148, Height: 210})
+	_, err := Draw(&out, sets.Few(), paper.Paper{Width: 148, Height: 210})
 	var refusal *fault.Fault
 	assert.ErrorAs(t, err, &refusal)
 	assert.Zero(t, out.Len())
-	_, err = Draw(&out, few(), found(t, "914x1200mm"))
+	_, err = Draw(&out, sets.Few(), found(t, "914x1200mm"))
 	assert.NoError(t, err)
 }

@@ -13,6 +13,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 func checkJoined(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
@@ -84,7 +85,7 @@ func TestDashesGoOn(t *testing.T) {
 
 // Arrow heads have their tips at the ends of their lines.
 func TestArrowHeads(t *testing.T) {
-	d, s := drawn(t, few(), "letter")
+	d, s := drawn(t, sets.Few(), "letter")
 	sheet := s.Sheets[0]
 	laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 	m := sample.Bodice()

@@ -76,9 +76,6 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	if err := b.layLeaves(forms); err != nil {
 		return nil, err
 	}
-	for _, form := range b.forms {
-		form.first = 1 // as a panel
-	}
 	floors, err := b.layFloors(pieces)
 	if err != nil {
 		return nil, err
@@ -228,6 +225,9 @@ func (b *book) addFloor(f *floor) {
 			continue
 		}
 		at := low.Sub(b.panelBox(p.Number).Min)
+		if form := p.Number - 1 - len(b.figures); form >= 0 {
+			b.forms[form].first = len(b.sheets) + 1
+		}
 		panels = append(panels, panel{p.Number, plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
 	}
 	sh := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: thePaper.Overlap}, []arrange.Cell{{}})

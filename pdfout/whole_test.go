@@ -19,6 +19,7 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 	"tuckmark/pdfout/text"
 )
 
@@ -52,11 +53,11 @@ func panelFrames(p seen.Page) []plane.Box {
 // On one page, or on a roll, every piece is there, true and whole, beside all else
 // and not over it.
 func TestWhole(t *testing.T) {
-	sets := examples(t)
+	all := sets.Examples(t, "../examples")
 	for _, name := range []string{"skirt and bodice", "fifty small pieces", "a sample sewn first", "nothing but a sample", "figures", "long titles"} {
-		sets[name] = scenes()[name]
+		all[name] = sets.All()[name]
 	}
-	for name, set := range sets {
+	for name, set := range all {
 		for what, paper := range wholePapers(t) {
 			t.Run(name+" on "+what, func(t *testing.T) {
 				t.Parallel()
@@ -70,6 +71,9 @@ func TestWhole(t *testing.T) {
 func checkWhole(t *testing.T, set arrange.Set, d seen.Document, s Summary) {
 	require.Len(t, d.Pages, s.Pages)
 	require.Len(t, d.Pages, 1)
+	for _, form := range s.Forms {
+		assert.Equal(t, 1, form.Page, "the form of %s", form.Piece)
+	}
 	page := d.Pages[0]
 	size := plane.Point{X: page.Width, Y: page.Height}
 	may := plane.Box{Max: size}.Grown(-10)
@@ -206,11 +210,11 @@ func samePath(a, b plane.Path) bool {
 func TestWholePages(t *testing.T) {
 	t.Parallel()
 	// A roll is as wide as it is asked for, whatever lies on it.
-	d, s := drawnOn(t, large(), found(t, "roll:36in"))
+	d, s := drawnOn(t, sets.Large(), found(t, "roll:36in"))
 	assert.InDelta(t, 36*25.4, d.Pages[0].Width, 0.004)
 	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.Print(s.Paper.Height)), s.String())
 	// A single page is no larger than what is on it needs.
-	d, s = drawnOn(t, many(1), found(t, "single"))
+	d, s = drawnOn(t, sets.Many(1), found(t, "single"))
 	assert.Less(t, d.Pages[0].Width, 16*25.4)
 	assert.Less(t, d.Pages[0].Height, 16*25.4)
 	assert.InDelta(t, d.Pages[0].Width, s.Paper.Width, 0.01)
@@ -255,7 +259,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 4000, 3000), sample.Rectangle("b", "B", 4000, 3000), sample.Rectangle("c", "C", 4000, 3000)}},
 			"the pieces need a page of more than 200 in on a side, which is as much as a PDF can show\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
 		{"nothing", "single", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
-		{"only the first page", "single", many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
+		{"only the first page", "single", sets.Many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var out bytes.Buffer
@@ -275,7 +279,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 func TestFirstPageOnly(t *testing.T) {
 	t.Parallel()
 	for _, name := range []string{"skirt and bodice", "nothing but a sample", "as large as a house", "figures", "a picture across"} {
-		set := scenes()[name]
+		set := sets.All()[name]
 		p := found(t, "letter")
 		whole, s := drawnOn(t, set, p)
 		set.Cautions = figures.Cautions(set.Pieces)

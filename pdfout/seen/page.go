@@ -121,6 +121,17 @@ func (p Page) painted(layer string, how Painting) []Path {
 	return all
 }
 
+// BoundsOf is what the lines of a role take up on the page.
+func (p Page) BoundsOf(role mark.Role) plane.Box {
+	b := plane.EmptyBox()
+	for _, q := range p.Drawn(role.String()) {
+		for _, part := range q.Parts {
+			b = b.Union(part.Bounds())
+		}
+	}
+	return b
+}
+
 // Heads returns the triangles the page shows of a layer.
 func (p Page) Heads(role mark.Role) []plane.Path {
 	var all []plane.Path

@@ -1,4 +1,4 @@
-package pdfout
+package proof
 
 import (
 	"bytes"
@@ -21,11 +21,13 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // Rules of this file: it hands the PDF to programs that others wrote, as a
@@ -60,20 +62,51 @@ func run(t *testing.T, name string, args ...string) {
 	require.Empty(t, complaints.String(), name)
 }
 
+// found is the paper of a name.
+func found(t require.TestingT, name string) paper.Paper {
+	p, err := paper.Find(name)
+	require.NoError(t, err)
+	return p
+}
+
+// inFront is how many pages come before those that are true to scale.
+func inFront(s pdfout.Summary) int { return s.Front + s.Figures }
+
+// formsAsSheets are the forms as if each were a sheet of one page.
+func formsAsSheets(s pdfout.Summary) []pdfout.SheetSummary {
+	var sheets []pdfout.SheetSummary
+	for _, form := range s.Forms {
+		sheet := pdfout.SheetSummary{Pieces: []string{form.Piece}, Rows: 1, Columns: 1, First: form.Page, Last: form.Page}
+		if form.Turned {
+			sheet.Turned = sheet.Pieces
+		}
+		sheets = append(sheets, sheet)
+	}
+	return sheets
+}
+
+// read reads back what was drawn into a file.
+func read(t *testing.T, file string) seen.Document {
+	t.Helper()
+	data, err := os.ReadFile(file)
+	require.NoError(t, err)
+	return seen.Read(t, data, paper.Scale{})
+}
+
 // onDisk draws a set, with its cautions, into a file.
-func onDisk(t *testing.T, set arrange.Set, paper string) (string, Summary) {
+func onDisk(t *testing.T, set arrange.Set, paper string) (string, pdfout.Summary) {
 	t.Helper()
 	return onDiskOn(t, set, found(t, paper))
 }
 
 // onDiskOn is onDisk for paper that is asked for with more than a name.
-func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, Summary) {
+func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, pdfout.Summary) {
 	t.Helper()
 	set.Cautions = figures.Cautions(set.Pieces)
 	file := filepath.Join(t.TempDir(), "sheets.pdf")
 	out, err := os.Create(file)
 	require.NoError(t, err)
-	summary, err := Draw(out, set, p)
+	summary, err := pdfout.Draw(out, set, p)
 	require.NoError(t, err)
 	require.NoError(t, out.Close())
 	return file, summary
@@ -81,8 +114,8 @@ func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, Summary) {
 
 func TestRenders(t *testing.T) {
 	for name, set := range map[string]arrange.Set{
-		"a bodice front": few(), "small pieces": many(9), "round skirt": ring(), "long titles": longTitle(), "a sample sewn first": sampleFirst(),
-		"figures": withFigures(few(), sample.DressFigures()),
+		"a bodice front": sets.Few(), "small pieces": sets.Many(9), "round skirt": sets.Ring(), "long titles": sets.LongTitle(), "a sample sewn first": sets.SampleFirst(),
+		"figures": sets.WithFigures(sets.Few(), sample.DressFigures()),
 	} {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
@@ -97,7 +130,7 @@ func TestRenders(t *testing.T) {
 }
 
 func TestTextsAreText(t *testing.T) {
-	file, _ := onDisk(t, longTitle(), "letter")
+	file, _ := onDisk(t, sets.LongTitle(), "letter")
 	out := filepath.Join(t.TempDir(), "text")
 	run(t, "pdftotext", "-layout", file, out)
 	text, err := os.ReadFile(out)
@@ -193,10 +226,10 @@ func squareSides(t *testing.T, f plane.Box) float64 {
 // where in it the page belongs, what the set is called and which page it is.
 func TestPagesAreRead(t *testing.T) {
 	t.Parallel()
-	for name, set := range examples(t) {
+	for name, set := range sets.Examples(t, "../../examples") {
 		t.Run(name, func(t *testing.T) {
 			file, s := onDisk(t, set, "letter")
-			d, _ := drawn(t, set, "letter")
+			d := read(t, file)
 			out := filepath.Join(t.TempDir(), "text")
 			// In the order in which it was written: of a page with much text on its
 			// side pdftotext otherwise takes that for upright.
@@ -221,7 +254,7 @@ func TestPagesAreRead(t *testing.T) {
 }
 
 // checkPageText looks at what a page says.
-func checkPageText(t *testing.T, text string, set arrange.Set, s Summary, sheet SheetSummary, page seen.LaidPage, laid []seen.LaidPage) {
+func checkPageText(t *testing.T, text string, set arrange.Set, s pdfout.Summary, sheet pdfout.SheetSummary, page seen.LaidPage, laid []seen.LaidPage) {
 	t.Helper()
 	number := fmt.Sprintf("page %d of %d", page.Number, s.Pages)
 	before, after, there := strings.Cut(text, number)
@@ -281,10 +314,10 @@ func TestSquaresMeasure(t *testing.T) {
 	t.Parallel()
 	for _, p := range []string{"letter", "a4", "either", "single"} {
 		for _, unit := range []length.Unit{length.Inch, length.Centimetre, length.Millimetre} {
-			set := few()
+			set := sets.Few()
 			set.Unit = unit
 			file, s := onDisk(t, set, p)
-			d, _ := drawn(t, set, p)
+			d := read(t, file)
 			for _, r := range renderers() {
 				t.Run(fmt.Sprintf("%s, %v, %s", p, unit, r.name), func(t *testing.T) {
 					t.Parallel()
@@ -302,10 +335,8 @@ func TestSquaresMeasure(t *testing.T) {
 func TestCorrectedSquaresMeasure(t *testing.T) {
 	p := found(t, "letter")
 	p.Printed = paper.Scale{Across: 0.96875, Down: 0.984375} // 3 7/8 and 3 15/16 of 4 in
-	file, s := onDiskOn(t, few(), p)
-	data, err := os.ReadFile(file)
-	require.NoError(t, err)
-	d := seen.Read(t, data, paper.Scale{}) // as it is before it is printed
+	file, s := onDiskOn(t, sets.Few(), p)
+	d := read(t, file) // as it is before it is printed
 	for _, r := range renderers() {
 		for i, g := range r.draw(t, file, 1, s.Pages) {
 			frames := d.Pages[i].Frames()
@@ -352,7 +383,7 @@ func TestMarginsRender(t *testing.T) {
 		for _, name := range []string{"letter", "a4", "either"} {
 			t.Run(name+", "+r.name, func(t *testing.T) {
 				t.Parallel()
-				file, s := onDisk(t, withFigures(full, sample.DressFigures()), name)
+				file, s := onDisk(t, sets.WithFigures(full, sample.DressFigures()), name)
 				require.Positive(t, s.Figures)
 				for i, g := range r.draw(t, file, 1, s.Pages) {
 					assert.Empty(t, inMargin(g), "page %d", i+1)
@@ -374,7 +405,7 @@ func TestLinesMeasure(t *testing.T) {
 	set := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Pocket", 101.6, 127)}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Front+1)
-	d, _ := drawn(t, set, "letter")
+	d := read(t, file)
 	outline := plane.EmptyBox()
 	for _, q := range d.Pages[s.Front].Drawn("cutting line") {
 		for _, part := range q.Parts {
@@ -399,8 +430,8 @@ func TestFormMeasures(t *testing.T) {
 	set := arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}
 	file, s := onDisk(t, set, "letter")
 	g := rendered(t, file, s.Forms[0].Page)
-	d, _ := drawn(t, set, "letter")
-	outline := boundsOf(d.Pages[s.Forms[0].Page-1], mark.Cut)
+	d := read(t, file)
+	outline := d.Pages[s.Forms[0].Page-1].BoundsOf(mark.Cut)
 	line := ink.PenOf(mark.Cut).Width / 25.4 * dots
 	across := dotAt(g, plane.Point{X: outline.Min.X - 1, Y: outline.Min.Y + 2})
 	up := dotAt(g, plane.Point{X: outline.Min.X + 2, Y: outline.Min.Y - 1})

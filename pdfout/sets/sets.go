@@ -1,10 +1,12 @@
-package pdfout
+// Package sets has whole sets of pieces for the tests of package pdfout and of what it
+// prints; tests alone use it. Its pieces are those of package sample, as a garment has
+// them together, and the files of the examples.
+package sets
 
 import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"testing"
 
 	"github.com/stretchr/testify/require"
 
@@ -21,12 +23,12 @@ import (
 
 // The sets of these tests: the pieces of package sample as a garment has them together.
 
-// few, many and large are whole sets.
-func few() arrange.Set {
+// Few, many and large are whole sets.
+func Few() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
 }
 
-func many(n int) arrange.Set {
+func Many(n int) arrange.Set {
 	s := arrange.Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: length.Centimetre}
 	names := []string{"Collar", "Cuff", "Pocket", "Facing", "Bonnet brim", "Sleeve band", "Tie"}
 	for i := range n {
@@ -36,22 +38,22 @@ func many(n int) arrange.Set {
 	return s
 }
 
-func large() arrange.Set {
+func Large() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
 }
 
-func longTitle() arrange.Set {
-	s := large()
+func LongTitle() arrange.Set {
+	s := Large()
 	s.Title = "A pinafore with six pin tucks on either side of the front, for the long summer afternoons of children who climb into apple trees and for their teachers"
 	s.Size = "eighteen months to two years, to be let down by one growth tuck for the second summer, and again for the third"
 	s.Pieces = append(s.Pieces, sample.Rectangle("tie", "Tie that goes twice round the waist and is made into a bow at the back", 40, 900, "cut 2 along the selvage", "turn the ends to a point"))
-	s.Pieces = append(s.Pieces, many(9).Pieces...)
+	s.Pieces = append(s.Pieces, Many(9).Pieces...)
 	return s
 }
 
-// ring is a large piece whose inner pages have no line on them: a quarter of a
+// Ring is a large piece whose inner pages have no line on them: a quarter of a
 // round skirt.
-func ring() arrange.Set {
+func Ring() arrange.Set {
 	m := mark.Marking{Key: "skirt", Name: "Round skirt", Notes: []string{"cut 2 on the fold"}}
 	hem := sample.Quarter(plane.Point{}, 820, 820, 0, 90, 400)
 	waist := sample.Quarter(plane.Point{}, 90, 90, 90, -90, 60)
@@ -67,8 +69,8 @@ func ring() arrange.Set {
 	return arrange.Set{Title: "Round skirt", Size: "3 years", Unit: length.Millimetre, Pieces: []mark.Marking{m}}
 }
 
-// islands is a large piece with lines in its middle that touch nothing.
-func islands() arrange.Set {
+// Islands is a large piece with lines in its middle that touch nothing.
+func Islands() arrange.Set {
 	m := sample.Sail(1500)
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
 	m.Marks = append(m.Marks,
@@ -78,8 +80,8 @@ func islands() arrange.Set {
 	return arrange.Set{Title: "Sunshade", Unit: length.Centimetre, Pieces: []mark.Marking{m}}
 }
 
-// strips are 2 cm wide with allowances of 0.5 cm.
-func strips() arrange.Set {
+// Strips are 2 cm wide with allowances of 0.5 cm.
+func Strips() arrange.Set {
 	s := arrange.Set{Title: "Bands", Unit: length.Centimetre}
 	for i := range 5 {
 		length := 60 + 10*float64(i)
@@ -89,9 +91,9 @@ func strips() arrange.Set {
 	return s
 }
 
-// formOf is a rectangle with a form that has many steps, blanks and lines of a
+// FormOf is a rectangle with a form that has many steps, blanks and lines of a
 // sum, all short.
-func formOf(w, h float64, steps, blanks, sums int) mark.Marking {
+func FormOf(w, h float64, steps, blanks, sums int) mark.Marking {
 	m := sample.Ruled("form", "Form", w, h)
 	m.Form = &mark.Form{}
 	for i := range steps {
@@ -106,11 +108,11 @@ func formOf(w, h float64, steps, blanks, sums int) mark.Marking {
 	return m
 }
 
-// manyForms are forms whose lines leave room under them, to their right, and
+// ManyForms are forms whose lines leave room under them, to their right, and
 // only when they are turned; one is written on alone, and one has long words.
-func manyForms() arrange.Set {
+func ManyForms() arrange.Set {
 	s := arrange.Set{Title: "Forms", Unit: length.Centimetre}
-	for i, m := range []mark.Marking{formOf(100, 40, 3, 3, 2), formOf(80, 200, 8, 8, 4), formOf(230, 60, 8, 5, 2), formOf(186, 20, 0, 14, 0), formOf(40, 40, 1, 0, 1)} {
+	for i, m := range []mark.Marking{FormOf(100, 40, 3, 3, 2), FormOf(80, 200, 8, 8, 4), FormOf(230, 60, 8, 5, 2), FormOf(186, 20, 0, 14, 0), FormOf(40, 40, 1, 0, 1)} {
 		m.Key = fmt.Sprint("form", i)
 		m.Name = fmt.Sprint("Form ", i+1)
 		for k := range m.Form.Steps {
@@ -132,28 +134,27 @@ func manyForms() arrange.Set {
 	return s
 }
 
-// sampleFirst is a set whose sample is sewn before its pieces are marked.
-func sampleFirst() arrange.Set {
-	s := large()
+// SampleFirst is a set whose sample is sewn before its pieces are marked.
+func SampleFirst() arrange.Set {
+	s := Large()
 	s.Pieces = append(s.Pieces, sample.TuckSample())
 	return s
 }
 
-// closeLines are a tuck sheet and a tuck ruler.
-func closeLines() arrange.Set {
+// CloseLines are a tuck sheet and a tuck ruler.
+func CloseLines() arrange.Set {
 	return arrange.Set{Title: "Tucks", Pieces: []mark.Marking{sample.TuckSheet(6, sample.LongNotes()...), sample.TuckRuler(sample.LongNotes()...)}}
 }
 
-// withFigures is a set with a report.
-func withFigures(s arrange.Set, r *mark.Report) arrange.Set {
+// WithFigures is a set with a report.
+func WithFigures(s arrange.Set, r *mark.Report) arrange.Set {
 	s.Report = r
 	return s
 }
 
-// examples reads the files in examples/ as the command does.
-func examples(t *testing.T) map[string]arrange.Set {
-	t.Helper()
-	files, err := filepath.Glob(filepath.Join("..", "examples", "*.toml"))
+// Examples reads the files of a folder of examples as the command does.
+func Examples(t require.TestingT, folder string) map[string]arrange.Set {
+	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
 	sets := map[string]arrange.Set{}
@@ -169,11 +170,40 @@ func examples(t *testing.T) map[string]arrange.Set {
 	return sets
 }
 
-// longNoted are pieces with long notes: one low and full of lines, one with room.
-func longNoted() []mark.Marking {
+// LongNoted are pieces with long notes: one low and full of lines, one with room.
+func LongNoted() []mark.Marking {
 	low := sample.Ruled("low", "Low tuck sheet", 7*sample.Inch, 2*sample.Inch, sample.LongNotes()...)
 	for x := 3.0; x < 7*sample.Inch; x += 3 {
 		low.Marks = append(low.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * sample.Inch}))
 	}
 	return []mark.Marking{low, sample.Ruled("panel", "Panel", 150, 150, sample.LongNotes()...)}
+}
+
+// All are the sets most tests look at.
+func All() map[string]arrange.Set {
+	return map[string]arrange.Set{
+		"a bodice front":        Few(),
+		"one small piece":       {Title: "Bonnet", Pieces: Many(1).Pieces},
+		"fifty small pieces":    Many(50),
+		"skirt and bodice":      Large(),
+		"round skirt":           Ring(),
+		"long titles":           LongTitle(),
+		"no title at all":       {Pieces: []mark.Marking{sample.Rectangle("tie", "", 700, 30)}},
+		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{sample.Wave("a", 400, 500, 8000)}},
+		"lines far from others": Islands(),
+		"narrow pieces":         {Title: "Linden pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
+		"strips 2 cm wide":      Strips(),
+		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{sample.Tiny("a", 3), sample.Tiny("b", 4)}},
+		"a sample sewn first":   SampleFirst(),
+		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sample.TuckSample()}},
+		"forms of many sizes":   ManyForms(),
+		"tucks close together":  CloseLines(),
+		"long notes":            {Pieces: LongNoted()},
+		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
+		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
+		"figures":               WithFigures(SampleFirst(), sample.LongFigures()),
+		"figures in columns":    WithFigures(Few(), sample.ColumnFigures()),
+		"a picture across":      WithFigures(Few(), sample.ScrapFigures()),
+		"figures of a house":    WithFigures(arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, sample.DressFigures()),
+	}
 }

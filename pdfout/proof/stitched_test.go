@@ -1,4 +1,4 @@
-package pdfout
+package proof
 
 import (
 	"fmt"
@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/sets"
 )
 
 // Rules of this file: the pages as they come out of a renderer are laid together by
@@ -272,7 +273,7 @@ func judged(whole, cut *printout) []finding {
 // pages joined are the single page, the check squares measure true, and what a
 // printer cannot print is white.
 func TestExamplesAsPrinted(t *testing.T) {
-	for name, set := range examples(t) {
+	for name, set := range sets.Examples(t, "../../examples") {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			whole := printedOn(t, set, "single")
@@ -310,7 +311,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 // The comparison finds what it is there to find.
 func TestStitchedFindsFaults(t *testing.T) {
 	t.Parallel()
-	set := examples(t)["linden.toml"]
+	set := sets.Examples(t, "../../examples")["linden.toml"]
 	whole, cut := printedOn(t, set, "single"), printedOn(t, set, "letter")
 	r := renderers()[0]
 	whole.seenBy(t, r.draw(t, whole.file, 1, 1))

@@ -1,4 +1,4 @@
-package pdfout
+package proof
 
 import (
 	"image"
@@ -11,6 +11,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/seen"
@@ -62,7 +63,7 @@ func (p *tile) find(number int) (placed, bool) {
 type printout struct {
 	file    string
 	doc     seen.Document
-	summary Summary
+	summary pdfout.Summary
 	sheets  [][]*tile
 }
 
@@ -120,7 +121,7 @@ func asOneSheet(sheets [][]*tile) []*tile {
 
 // piecesOn finds where the pieces that are named on a sheet lie: the first, which may
 // take several pages, last, by what is of none of the others.
-func piecesOn(t *testing.T, set arrange.Set, laid []seen.LaidPage, sheet SheetSummary) []placed {
+func piecesOn(t *testing.T, set arrange.Set, laid []seen.LaidPage, sheet pdfout.SheetSummary) []placed {
 	t.Helper()
 	var all []placed
 	lines := map[mark.Role][]*plane.Tree{}

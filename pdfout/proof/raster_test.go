@@ -1,4 +1,4 @@
-package pdfout
+package proof
 
 import (
 	"bytes"
