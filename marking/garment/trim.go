@@ -67,7 +67,10 @@ func (c TrimCorner) Square() bool { return math.Abs(c.Turn-90) < sameTurn }
 func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
 		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Kind: s.Kind.V, Width: s.Width.V, Fullness: s.Fullness.Or(1),
-		Joins: s.Joins.Or(1), JoinTakes: j.Unit.AtLeast(s.JoinTakes.Or(2 * usualJoining(j.Unit))),
+		Joins: s.Joins.Or(1), JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)),
+	}
+	if s.JoinTakes.Given() {
+		t.JoinTakes = j.Unit.AtLeast(s.JoinTakes.V)
 	}
 	t.Gathered = t.Line.By(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
