@@ -43,6 +43,8 @@ pdfout/report:       marking/plane marking/fault marking/length marking/mark pdf
 pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
+pdfout/proof:
+pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
 main:                marking/fault marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2
 `
 
@@ -96,7 +98,7 @@ func TestRoomsStandAboveWhatTheyImport(t *testing.T) {
 // forTests reports whether a room is there for the tests of others: what they draw, and
 // how they read what was drawn.
 func forTests(room string) bool {
-	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen"}, room)
+	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen", "pdfout/proof", "pdfout/sets"}, room)
 }
 
 // importsOfRooms returns what the files of every folder import, tests left out.
