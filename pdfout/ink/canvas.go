@@ -11,6 +11,10 @@ import (
 // letters, whatever the pages are made of in the end. Lengths are in mm, y is up. A
 // shape is laid out first, in one part or more, and then stroked, filled or clipped
 // to, all its parts at once.
+//
+// An output is added as a type with these methods, in a file beside pdf.go. draw, in
+// pdfout/draw.go, makes it, lets the book of pages draw on it, and ends it, as Finish ends
+// a PDF: how a document is begun and ended is its own affair, and not the Canvas's.
 
 // Canvas is what pages are drawn on, one after the other.
 type Canvas interface {

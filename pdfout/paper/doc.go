@@ -3,18 +3,22 @@
 //
 // In comes what somebody asked for or measured, as text ("a4", "roll:36in",
 // "3 15/16"); out comes a Paper, whose boxes say where things may be printed, or a
-// Scale. It knows no marking: neither a piece nor a role, and nothing of what is
-// printed. Lengths are in mm, upward and to the right from the lower left corner.
+// Scale. Never known here are pieces, roles, and what is written or drawn on a page. What
+// any page needs is known, since paper that cannot give it is refused: the room of the
+// first page, the strip for the header, the grid and the frames of check squares, how
+// wide a join must be, and how long and how many pages of a PDF may be. Lengths are in
+// mm, upward and to the right from the lower left corner.
 //
 //	paper.go    a paper, its margin and overlap, and which papers are refused
+//	papers.go   the papers that have a name: a row for each
 //	window.go   what of a page is kept free, and what is left
 //	snap.go     the grid that check squares stand on
-//	find.go     papers by their names and sizes
+//	find.go     papers as they are asked for: by name, by size, from a roll
 //	scale.go    what a printer makes of a mm
 //	measure.go  what somebody measured of the check square
 //	fit.go      what "fit to page" makes of a sheet, and which fit a scale tells of
 //
-// A paper is added as a row in All; the message that lists the papers, the help of the
+// A paper is added as a row in papers.go; the message that lists the papers, the help of the
 // command line and what "fit to page" may have done follow from there. One row more, in
 // find_test.go, holds its size against the standard, and the messages there name it.
 //

@@ -12,31 +12,8 @@ import (
 // unit, because that of the pattern is no hint of how paper is measured. Capitals
 // and spaces around it do not matter.
 
-// All lists what Find finds by name: sizes of ANSI/ASME Y14.1 and ISO 216 (from
-// memory of both standards), of legal paper as it is commonly sold, and one that fits on both letter and A4
-// paper.
-func All() []Paper {
-	const inch = 25.4
-	return []Paper{
-		newPaper("letter", "letter paper, 8 1/2 x 11 in", 8.5*inch, 11*inch),
-		newPaper("a4", "A4 paper, 210 x 297 mm", 210, 297),
-		newPaper("legal", "legal paper, 8 1/2 x 14 in", 8.5*inch, 14*inch),
-		newPaper("tabloid", "tabloid paper, 11 x 17 in", 11*inch, 17*inch),
-		newPaper("a3", "A3 paper, 297 x 420 mm", 297, 420),
-		Either(),
-	}
-}
-
-// Either is as wide as the narrower and as high as the lower of letter and A4.
-func Either() Paper {
-	return newPaper(eitherName, "letter or A4 paper, whichever there is", 210, 11*25.4)
-}
-
-func newPaper(name, title string, width, height float64) Paper {
-	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
-}
-
-// Papers that are asked for by a name, but have no size of their own.
+// Names that the rules know: of the paper that fits in two printers, and of paper that
+// has no size of its own.
 const (
 	eitherName = "either"
 	rollName   = "roll"
@@ -57,15 +34,29 @@ func Choices() string {
 	return strings.Join(Names(), ", ") + "; roll:36in (of that width), single (one page for all), or a size such as 210x297mm"
 }
 
+// named returns the paper of a name in All, and whether there is one.
+func named(name string) (Paper, bool) {
+	for _, p := range All() {
+		if p.Name == name {
+			return p, true
+		}
+	}
+	return Paper{}, false
+}
+
+// Either is as wide as the narrower and as high as the lower of letter and A4.
+func Either() Paper {
+	p, _ := named(eitherName)
+	return p
+}
+
 // Find returns the paper of a name ("letter"), of a size ("210x297mm",
 // "11 x 17 in"), from a roll of a width ("roll:36in"), or one single page for
 // everything ("single"). The error is a *fault.Fault without a place.
 func Find(text string) (Paper, error) {
 	wanted := strings.ToLower(strings.TrimSpace(text))
-	for _, p := range All() {
-		if p.Name == wanted {
-			return p, nil
-		}
+	if p, known := named(wanted); known {
+		return p, nil
 	}
 	if wanted == singleName {
 		p := newPaper(singleName, "one single page", LongestSide, LongestSide)

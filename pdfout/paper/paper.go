@@ -8,8 +8,8 @@ import (
 	"tuckmark/marking/length"
 )
 
-// Rules of this file: lengths in mm, paper upright unless it is asked for lying. What a
-// page keeps free is in window.go.
+// Rules of this file: lengths in mm, paper upright unless it is asked for lying. Which
+// papers there are is in papers.go, what a page keeps free in window.go.
 
 // Pt is a typographer's point in mm: 1/72 of an inch of 25.4 mm, the unit
 // of the page as well (ISO 32000-1, 8.3.2.3, from memory).
@@ -29,8 +29,7 @@ const (
 	// mostOverlap is the widest, in mm: 2 in. A wider one is a wrong unit.
 	mostOverlap = 50.8
 	// LongestSide is the longest side that every reader of a PDF can show, in mm:
-	// 14,400 units, which are 200 in (ISO 32000-1, annex
-	// C, from memory).
+	// 14,400 units, which are 200 in (ISO 32000-1, annex C, from memory).
 	LongestSide = 14_400 * Pt
 	// The least room the first page needs inside its margins, in mm: for a page
 	// higher than wide, and for a lying one.
@@ -64,9 +63,12 @@ type Paper struct {
 	// Printed is what the printer makes of what is drawn; the zero Scale prints
 	// true.
 	Printed Scale
+	Cut     Cut // how it is cut into pages
+}
 
-	// Cut is how it is cut into pages.
-	Cut Cut
+// newPaper is paper of a size in mm, with the usual margin and overlap.
+func newPaper(name, title string, width, height float64) Paper {
+	return Paper{Name: name, Title: title, Width: width, Height: height, Margin: usualMargin, Overlap: usualOverlap}
 }
 
 // ShortTitle is the paper's name as a sentence needs it: "letter paper".
