@@ -107,12 +107,12 @@ func (a answer) worst() string {
 	if s := a.verdict.Printed; s.Across != s.Down {
 		which = "over the line that takes it worst"
 	}
-	line := fmt.Sprintf("%s, %s of %s, %s, ", which, name, l.Piece, a.unit.Print(l.Length))
+	line := fmt.Sprintf("%s, %s of %s, %s, ", which, name, l.Piece, a.unit.OnRuler(l.Length))
 	switch off := a.verdict.Off; {
 	case off > 0:
-		return line + "that is " + a.unit.Print(off) + " too long"
+		return line + "that is " + a.unit.OnRuler(off) + " too long"
 	case off < 0:
-		return line + "that is " + a.unit.Print(-off) + " too short"
+		return line + "that is " + a.unit.OnRuler(-off) + " too short"
 	}
 	return line + "that is nothing"
 }
@@ -120,14 +120,14 @@ func (a answer) worst() string {
 // whenTrue says how to go on with sheets that came out true.
 func (a answer) whenTrue() []string {
 	return []string{
-		fmt.Sprintf("that is no more than %s: the sheets are true; print the other pages with the same settings", a.unit.Names(a.limit)),
-		fmt.Sprintf("a ruler may miss up to %s of that line on the small length of the square: when the pages are joined, lay it along that line too", a.unit.Print(a.verdict.Unseen(a.unit))),
+		fmt.Sprintf("that is no more than %s: the sheets are true; print the other pages with the same settings", a.unit.AsWritten(a.limit)),
+		fmt.Sprintf("a ruler may miss up to %s of that line on the small length of the square: when the pages are joined, lay it along that line too", a.unit.OnRuler(a.verdict.Unseen(a.unit))),
 	}
 }
 
 // whenOff says how to come to sheets that are true.
 func (a answer) whenOff() []string {
-	lines := []string{fmt.Sprintf("that is more than %s, beyond which a line cannot be ruled where it belongs: mark no cloth with these sheets", a.unit.Names(a.limit))}
+	lines := []string{fmt.Sprintf("that is more than %s, beyond which a line cannot be ruled where it belongs: mark no cloth with these sheets", a.unit.AsWritten(a.limit))}
 	lines = append(lines, a.causes()...)
 	again := []string{
 		"     print the first page once more, and measure its square again:",
@@ -144,7 +144,7 @@ func (a answer) whenOff() []string {
 		"     on them, as they come out of the printer, the square measures what it should:",
 		"     "+a.again(a.file, a.correction()...),
 		fmt.Sprintf("     read the square as finely as you can: %s misread on it is %s on that line",
-			a.unit.Names(pdfout.UsualWithin(a.unit)), a.unit.Print(a.verdict.Unseen(a.unit))),
+			a.unit.AsWritten(pdfout.UsualWithin(a.unit)), a.unit.OnRuler(a.verdict.Unseen(a.unit))),
 	)
 }
 
@@ -167,5 +167,5 @@ func (a answer) causes() []string {
 		return nil // it could not have been that
 	}
 	return []string{fmt.Sprintf("for comparison: “fit to page” on %s would print these sheets at %s both ways, and the square would measure %s",
-		other.On, paper.Percent(other.Scale), a.unit.Print(pdfout.Side(other.Scale, a.unit)))}
+		other.On, paper.Percent(other.Scale), a.unit.OnRuler(pdfout.Side(other.Scale, a.unit)))}
 }

@@ -62,7 +62,7 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 	if !p.Fits(window) && !p.QuarterTurned().Fits(window) {
 		return &fault.Fault{
 			Cause: fmt.Sprintf("piece %q must be whole on one page, and its lines, %s by %s, do not fit on %s",
-				m.Key, unit.Print(p.Bounds.Width()), unit.Print(p.Bounds.Height()), on.ShortTitle()),
+				m.Key, unit.OnRuler(p.Bounds.Width()), unit.OnRuler(p.Bounds.Height()), on.ShortTitle()),
 			Hint: "choose larger paper, or make the piece smaller",
 		}
 	}

@@ -124,9 +124,9 @@ func (s Summary) whole() string {
 	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
 		what = append(what, cmp.Or(s.What, thePieces))
 	}
-	size := s.Unit.Print(s.Paper.Width) + " wide"
+	size := s.Unit.OnRuler(s.Paper.Width) + " wide"
 	if s.Pages == 1 {
-		size += " and " + s.Unit.Print(s.Paper.Height) + " high"
+		size += " and " + s.Unit.OnRuler(s.Paper.Height) + " high"
 	}
 	return fmt.Sprintf("%s, %s, with %s", text.Counted(s.Pages, "page"), size, text.ListOf(what)) + s.leftOut()
 }

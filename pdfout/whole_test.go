@@ -212,7 +212,7 @@ func TestWholePages(t *testing.T) {
 	// A roll is as wide as it is asked for, whatever lies on it.
 	d, s := drawnOn(t, sets.Large(), found(t, "roll:36in"))
 	assert.InDelta(t, 36*25.4, d.Pages[0].Width, 0.004)
-	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.Print(s.Paper.Height)), s.String())
+	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.OnRuler(s.Paper.Height)), s.String())
 	// A single page is no larger than what is on it needs.
 	d, s = drawnOn(t, sets.Many(1), found(t, "single"))
 	assert.Less(t, d.Pages[0].Width, 16*25.4)

@@ -17,7 +17,7 @@ import (
 func clothSection(p *garment.Pattern, cloth *lay.Cloth, w writer) mark.Section {
 	s := mark.Section{Title: "Cloth to buy"}
 	if cloth == nil {
-		s.Lines.Say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.Names(p.Unit.Either(44*25.4, 1120)))
+		s.Lines.Say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.AsWritten(p.Unit.Either(44*25.4, 1120)))
 		return s
 	}
 	for _, name := range cloth.TooWide {

@@ -128,7 +128,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	before, after := g.piece.Neighbours(g.index)
 	from, to := g.piece.Edges[before].Key, g.piece.Edges[after].Key
 	notes := append(pattern.Heading(),
-		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.Names(e.Allowance)))
+		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.AsWritten(e.Allowance)))
 	if len(g.like) > 0 {
 		notes = append(notes, "the same for "+wording.Listed(g.like, "and"))
 	}
@@ -140,7 +140,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 		}
 		notes = append(notes, "lay it on "+when)
 	}
-	begins := fmt.Sprintf("begins %s along the edge from the corner with %s: lay its ", unit.Print(parts[k].From), from)
+	begins := fmt.Sprintf("begins %s along the edge from the corner with %s: lay its ", unit.OnRuler(parts[k].From), from)
 	switch last := len(parts) - 1; {
 	case last == 0:
 		notes = append(notes, fmt.Sprintf("reaches from the corner with %s to the corner with %s", from, to))

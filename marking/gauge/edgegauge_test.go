@@ -280,7 +280,7 @@ func TestGaugesOfAPocket(t *testing.T) {
 		require.True(t, ok)
 		var parts []string
 		for _, part := range s.divide(150, 20) {
-			parts = append(parts, pattern.Unit.Print(part.From)+" to "+pattern.Unit.Print(part.To))
+			parts = append(parts, pattern.Unit.OnRuler(part.From)+" to "+pattern.Unit.OnRuler(part.To))
 		}
 		assert.Equal(t, []string{"0 cm to 9 cm", "7 cm to 18 cm", "16 cm to 29 cm"}, parts)
 		return

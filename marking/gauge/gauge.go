@@ -53,10 +53,10 @@ func cutSide(name string, from, to plane.Point) mark.Mark {
 // one, else as a ruler shows it.
 func onCard(u length.Unit, mm float64) string {
 	if length.IsPlain(mm) {
-		return u.Names(mm)
+		return u.AsWritten(mm)
 	}
 	if mm < u.Ruler()/2 {
-		return u.Print(mm) // which says that it is less
+		return u.OnRuler(mm) // which says that it is less
 	}
-	return "about " + u.Print(mm)
+	return "about " + u.OnRuler(mm)
 }

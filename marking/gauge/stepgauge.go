@@ -40,7 +40,7 @@ func gaugeSteps(p *garment.Pattern) []gaugeStep {
 	slices.Sort(widths)
 	var all []gaugeStep
 	for _, mm := range widths {
-		name := p.Unit.Names(mm)
+		name := p.Unit.AsWritten(mm)
 		switch n := len(all); {
 		case mm < sameCard: // no line, or none that can be told from the edge
 		case n > 0 && mm-all[n-1].mm < sameCard:

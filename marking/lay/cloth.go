@@ -63,7 +63,7 @@ func Remarks(p *garment.Pattern) []piece.Remark {
 	for _, one := range p.Pieces {
 		if slices.Contains(names, one.Name) {
 			remarks = append(remarks, piece.Remark{Place: one.Place, Text: "the piece is wider than the cloth, which is " +
-				p.Unit.Names(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", InTable: true})
+				p.Unit.AsWritten(p.ClothWidth) + " between the selvages: it would have to be joined; it is not reckoned in", InTable: true})
 		}
 	}
 	return remarks

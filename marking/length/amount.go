@@ -38,7 +38,7 @@ func (u Unit) AtLeast(mm float64) Amount {
 // chosen.
 func (u Unit) Chosen(mm float64) Amount {
 	a := u.Amount(mm)
-	a.named = u.Names(mm)
+	a.named = u.AsWritten(mm)
 	return a
 }
 

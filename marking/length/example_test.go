@@ -32,10 +32,10 @@ func ExampleParse() {
 // |.......'.......|.......'.......|.......'.......|
 //
 //	^ 54.4 mm: 2.1417 in, between 2 1/8 and 2 3/16
-func ExampleUnit_Print() {
-	fmt.Println(length.Inch.Print(54.4))
-	fmt.Println(length.Centimetre.Print(54.4))
-	fmt.Println(length.Inch.Print(0.5))
+func ExampleUnit_OnRuler() {
+	fmt.Println(length.Inch.OnRuler(54.4))
+	fmt.Println(length.Centimetre.OnRuler(54.4))
+	fmt.Println(length.Inch.OnRuler(0.5))
 	fmt.Println(length.Inch.Amount(54.4).Reading())
 	// Output:
 	// 2 1/8 in

@@ -135,7 +135,7 @@ func FuzzParse(f *testing.F) {
 		require.LessOrEqual(t, math.Abs(mm), float64(maxLength))
 		require.False(t, mm == 0 && math.Signbit(mm), "0 has a sign")
 		for _, u := range []Unit{Inch, Centimetre, Millimetre} {
-			printed := u.Print(mm)
+			printed := u.OnRuler(mm)
 			if n, found := strings.CutPrefix(printed, "less than "); found {
 				printed = n
 			}

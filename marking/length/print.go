@@ -11,12 +11,12 @@ import (
 // What a ruler shows is printed to its smallest step; what somebody chose is printed as
 // they may have written it, so that it is found again in the file.
 
-// Print gives a length in mm as it is read off a ruler in this unit: to the
+// OnRuler gives a length in mm as it is read off a ruler in this unit: to the
 // nearest 1/16 in as a reduced fraction, to the nearest 1 mm in centimetres
 // and in millimetres. A length that is not 0 but would read as 0 is said to
 // be less than the ruler's smallest step, whatever its sign. The length is
 // finite.
-func (u Unit) Print(mm float64) string {
+func (u Unit) OnRuler(mm float64) string {
 	steps := math.Round(mm / u.Ruler())
 	if steps == 0 && mm != 0 {
 		return "less than " + u.printSteps(1)
@@ -35,11 +35,11 @@ func (u Unit) printSteps(steps float64) string {
 	return mixed(steps, sixteenths) + " in"
 }
 
-// Names gives a length in mm that somebody chose, as they may have written it:
+// AsWritten gives a length in mm that somebody chose, as they may have written it:
 // exactly, where it is a plain fraction of an inch or a plain number of
 // millimetres, else to three decimals. Sheets and messages that repeat a
 // length use it, so that it is found again in the file and on the ruler.
-func (u Unit) Names(mm float64) string {
+func (u Unit) AsWritten(mm float64) string {
 	inches, metric := inchFraction(mm), u.halfMillimetres(mm)
 	switch {
 	case inches != "" && (u == Inch || metric == ""):

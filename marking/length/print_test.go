@@ -39,7 +39,7 @@ func TestUnitPrint(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			assert.Equal(t, tt.want, tt.unit.Print(tt.mm))
+			assert.Equal(t, tt.want, tt.unit.OnRuler(tt.mm))
 		})
 	}
 }
@@ -48,19 +48,19 @@ func TestUnitPrint(t *testing.T) {
 func TestUnitPrintIsReadBack(t *testing.T) {
 	for n := -40; n <= 800; n++ {
 		mm := float64(n) * 25.4 / 16
-		read, err := Parse(Inch.Print(mm), Millimetre)
+		read, err := Parse(Inch.OnRuler(mm), Millimetre)
 		require.NoError(t, err)
-		assert.InDelta(t, mm, read, 1e-9, "%d/16 in is printed as %s", n, Inch.Print(mm))
+		assert.InDelta(t, mm, read, 1e-9, "%d/16 in is printed as %s", n, Inch.OnRuler(mm))
 
 		written := fmt.Sprintf("%d/16", n)
 		read, err = Parse(written, Inch)
 		require.NoError(t, err)
-		assert.Equal(t, Inch.Print(mm), Inch.Print(read), "of %s", written)
+		assert.Equal(t, Inch.OnRuler(mm), Inch.OnRuler(read), "of %s", written)
 
 		for _, u := range []Unit{Centimetre, Millimetre} {
-			read, err = Parse(u.Print(float64(n)), Inch)
+			read, err = Parse(u.OnRuler(float64(n)), Inch)
 			require.NoError(t, err)
-			assert.InDelta(t, float64(n), read, 1e-9, "%d mm is printed as %s", n, u.Print(float64(n)))
+			assert.InDelta(t, float64(n), read, 1e-9, "%d mm is printed as %s", n, u.OnRuler(float64(n)))
 		}
 	}
 }
@@ -90,9 +90,9 @@ func TestUnitNames(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			assert.Equal(t, tt.inch, Inch.Names(tt.mm))
-			assert.Equal(t, tt.cm, Centimetre.Names(tt.mm))
-			assert.Equal(t, tt.mms, Millimetre.Names(tt.mm))
+			assert.Equal(t, tt.inch, Inch.AsWritten(tt.mm))
+			assert.Equal(t, tt.cm, Centimetre.AsWritten(tt.mm))
+			assert.Equal(t, tt.mms, Millimetre.AsWritten(tt.mm))
 			assert.Equal(t, tt.plain, IsPlain(tt.mm))
 		})
 	}

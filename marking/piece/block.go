@@ -177,7 +177,7 @@ func (b *Block) checkCloth(piece *Piece, bs *source.BlockSpec, width source.Leng
 // Tear says how large a block is torn, in words: "tear a block 17 3/4 in wide and
 // 15 in long".
 func (b *Block) Tear(unit length.Unit) string {
-	size := fmt.Sprintf("%s wide and %s long", unit.Print(b.Width), unit.Print(b.Length))
+	size := fmt.Sprintf("%s wide and %s long", unit.OnRuler(b.Width), unit.OnRuler(b.Length))
 	if b.Cut > 1 {
 		return fmt.Sprintf("tear %d blocks, each %s", b.Cut, size)
 	}
@@ -201,8 +201,8 @@ func (b *Block) What() string {
 func (b *Block) Notes(unit length.Unit) []string {
 	return []string{
 		b.Tear(unit),
-		fmt.Sprintf("all %s together take up %s", b.What(), unit.Print(b.TakeUp)),
-		fmt.Sprintf("with them in, its top edge must measure %s", unit.Print(b.Top)),
+		fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp)),
+		fmt.Sprintf("with them in, its top edge must measure %s", unit.OnRuler(b.Top)),
 		"draw its bottom edge in to the same",
 	}
 }
@@ -212,18 +212,18 @@ func (b *Block) Notes(unit length.Unit) []string {
 // fraction of it would be finer than any ruler.
 func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	m := b.Measured
-	top, should := unit.Print(m.top), unit.Print(b.Top)
+	top, should := unit.OnRuler(m.top), unit.OnRuler(b.Top)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
-	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.Print(b.Width-m.top))
+	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.OnRuler(b.Width-m.top))
 	if top == should {
 		return []string{edge, took, b.Fit(piece, unit)}
 	}
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
-	took += " instead of " + unit.Print(b.TakeUp)
+	took += " instead of " + unit.OnRuler(b.TakeUp)
 	parts := []string{edge, took, b.Fit(piece, unit)}
 	if m.alike && b.allTucks() {
 		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
-			b.foldCount, unit.Names(b.Width), unit.Names(m.top)))
+			b.foldCount, unit.AsWritten(b.Width), unit.AsWritten(m.top)))
 	}
 	return parts
 }
@@ -234,22 +234,22 @@ func (b *Block) Fit(piece *Piece, unit length.Unit) string {
 	if b.Group.OnAxis { // the centre lies in the middle
 		spare, where = spare/2, "at each side"
 	}
-	if unit.Print(b.Measured.top) == unit.Print(b.widest) {
+	if unit.OnRuler(b.Measured.top) == unit.OnRuler(b.widest) {
 		return "the piece just fits"
 	}
 	if spare > 0 {
-		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.Print(spare), where)
+		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.OnRuler(spare), where)
 	}
 	allowance := b.sideAllowance(piece)
 	switch left := allowance + spare; {
 	case left >= leastLeft:
 		return fmt.Sprintf("the piece is %s too wide for it %s: of the allowance of %s there, %s is left",
-			unit.Print(-spare), where, unit.Names(allowance), unit.Print(left))
+			unit.OnRuler(-spare), where, unit.AsWritten(allowance), unit.OnRuler(left))
 	case allowance > 0:
 		return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and the allowance there is only %s; let out a tuck or two",
-			unit.Print(-spare), where, unit.Names(allowance))
+			unit.OnRuler(-spare), where, unit.AsWritten(allowance))
 	}
-	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.Print(-spare), where)
+	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.OnRuler(-spare), where)
 }
 
 // SideAllowance is the allowance at the widest places of the piece, measured across

@@ -23,10 +23,10 @@ func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
 }
 
 // Length prints a length that was worked out, as it is read on a ruler.
-func (f *Findings) length(v float64) string { return f.Unit.Print(v) }
+func (f *Findings) length(v float64) string { return f.Unit.OnRuler(v) }
 
 // Written prints a length that the file gives, as it may stand there.
-func (f *Findings) Written(v float64) string { return f.Unit.Names(v) }
+func (f *Findings) Written(v float64) string { return f.Unit.AsWritten(v) }
 
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".

@@ -22,11 +22,11 @@ func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 		switch {
 		case e.Hem > 0:
 			if e.TurnLine != nil {
-				add(mark.Fold, "turn in "+unit.Names(e.Turn), e.TurnLine)
+				add(mark.Fold, "turn in "+unit.AsWritten(e.Turn), e.TurnLine)
 			}
-			add(mark.Fold, "hem "+unit.Names(e.Hem), e.Line)
+			add(mark.Fold, "hem "+unit.AsWritten(e.Hem), e.Line)
 		case e.Allowance > 0:
-			add(mark.Stitch, "stitch line, "+unit.Names(e.Allowance), e.Line)
+			add(mark.Stitch, "stitch line, "+unit.AsWritten(e.Allowance), e.Line)
 		}
 	}
 	for _, l := range p.Lines {

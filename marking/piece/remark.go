@@ -89,7 +89,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 func (w *warnings) fine(t *TuckRow) {
 	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
 		w.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
-			w.unit.Names(t.Width), w.unit.Names(narrowestTuck))
+			w.unit.AsWritten(t.Width), w.unit.AsWritten(narrowestTuck))
 	}
 	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
 	switch between := t.Space - 2*t.Width; {
@@ -101,16 +101,16 @@ func (w *warnings) fine(t *TuckRow) {
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
 	if closest < finestLines-length.Rounding {
-		w.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.Names(closest), rather)
+		w.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.AsWritten(closest), rather)
 	}
 }
 
 // gap warns of tucks that cover the next stitching.
 func (w *warnings) gap(t *TuckRow) {
 	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
-		length := w.unit.Names
+		length := w.unit.AsWritten
 		if t.Sampled {
-			length = w.unit.Print // what a sample took is no number that somebody chose
+			length = w.unit.OnRuler // what a sample took is no number that somebody chose
 		}
 		w.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
 			length(-t.Gap), length(t.Takes+t.Width))
@@ -195,7 +195,7 @@ func (w *warnings) tops(r FoldRow) {
 			instead = "where the first runs into"
 		}
 		w.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
-			which, r.Count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.Print(first.Stitching), r.Base.Name)
+			which, r.Count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.OnRuler(first.Stitching), r.Base.Name)
 	}
 }
 
@@ -236,7 +236,7 @@ func (w *warnings) ends(t *TuckRow) {
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
 			w.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
-				r.name(f), w.unit.Print(c[0].A), r.ends.Below.V)
+				r.name(f), w.unit.OnRuler(c[0].A), r.ends.Below.V)
 			break
 		}
 	}
@@ -257,7 +257,7 @@ func (w *warnings) ends(t *TuckRow) {
 		}
 		if nearest < clearOfPleat-SamePoint {
 			w.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
-				w.unit.Print(nearest), p.Key, w.unit.Print(clearOfPleat))
+				w.unit.OnRuler(nearest), p.Key, w.unit.OnRuler(clearOfPleat))
 		}
 	}
 }
@@ -268,7 +268,7 @@ func (w *warnings) hem(t *TuckRow) {
 	if i := r.Base.Edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
 		if e, near := w.piece.Edges[i], t.first-t.Width; near < e.Allowance-SamePoint {
 			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
-				w.unit.Print(near), w.unit.Print(e.Allowance))
+				w.unit.OnRuler(near), w.unit.OnRuler(e.Allowance))
 		}
 	}
 	for _, e := range w.piece.Edges {
@@ -281,7 +281,7 @@ func (w *warnings) hem(t *TuckRow) {
 				continue
 			}
 			if away := edge.Distance(r.Base.At(w.drawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
-				w.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.Print(away), e.Key)
+				w.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.OnRuler(away), e.Key)
 				break
 			}
 		}
@@ -291,7 +291,7 @@ func (w *warnings) hem(t *TuckRow) {
 // creases warns of pleats so close that their folds all lie on one line.
 func (w *warnings) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
-		w.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.Names(p.Depth))
+		w.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.AsWritten(p.Depth))
 	}
 }
 
@@ -317,7 +317,7 @@ func (w *warnings) field(t *TuckRow) {
 	}
 	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
 		w.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
-			t.ends.Below.V, w.unit.Print(reach), b.Name, t.ends.Below.V, w.unit.Print(edge))
+			t.ends.Below.V, w.unit.OnRuler(reach), b.Name, t.ends.Below.V, w.unit.OnRuler(edge))
 	}
 }
 

@@ -60,10 +60,10 @@ func DescribePleating(p piece.PleatRow, written func(float64) string) []string {
 func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	var all [][]string
 	for _, t := range p.TuckRows {
-		all = append(all, DescribeTuck(t, unit.Names))
+		all = append(all, DescribeTuck(t, unit.AsWritten))
 	}
 	for _, pleats := range p.PleatRows {
-		all = append(all, DescribePleating(pleats, unit.Names))
+		all = append(all, DescribePleating(pleats, unit.AsWritten))
 	}
 	return all
 }

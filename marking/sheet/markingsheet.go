@@ -40,7 +40,7 @@ func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
 		if p.OnFold { // whichever is printed
 			what = "with its folds in this half measures"
 		}
-		notes = append(notes, fmt.Sprintf("%s %s across, %s up", what, pattern.Unit.Print(size.Width()), pattern.Unit.Print(size.Height())))
+		notes = append(notes, fmt.Sprintf("%s %s across, %s up", what, pattern.Unit.OnRuler(size.Width()), pattern.Unit.OnRuler(size.Height())))
 	}
 	return notes
 }

@@ -133,7 +133,7 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 
 // sampleFormOf returns what is done with a sample, and what is written down.
 func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
-	t, written := kind.tuck, unit.Names
+	t, written := kind.tuck, unit.AsWritten
 	sew := "fold on each fold line and stitch on the line beside it, with the needle and thread you mean to use"
 	if t.Twin {
 		sew = "sew along each fold line with the twin needle and thread you mean to use"

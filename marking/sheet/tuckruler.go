@@ -80,7 +80,7 @@ func endsBelow(b *piece.Block, unit length.Unit) []string {
 		}
 		var ends []string
 		for _, f := range r.Folds {
-			if end := unit.Print(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
+			if end := unit.OnRuler(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
 				ends = append(ends, end)
 			}
 		}

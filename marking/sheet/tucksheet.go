@@ -96,7 +96,7 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	for _, line := range baseLines(p) {
 		m.Add(mark.Centre, line.name, b.Lengthwise(line.u, paper.high))
 		if paper.side {
-			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.Print(math.Abs(line.u-paper.torn))))
+			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.OnRuler(math.Abs(line.u-paper.torn))))
 		}
 	}
 	if b.Group.OnAxis {

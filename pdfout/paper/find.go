@@ -91,7 +91,7 @@ func rollOf(text, width string) (Paper, error) {
 	if !known {
 		return Paper{}, &fault.Fault{Cause: fmt.Sprintf("%q has no unit", text), Hint: hint}
 	}
-	p := newPaper(rollName, "a roll of paper "+unit.Names(mm)+" wide", mm, LongestSide)
+	p := newPaper(rollName, "a roll of paper "+unit.AsWritten(mm)+" wide", mm, LongestSide)
 	p.Cut = Roll
 	return p, p.Check()
 }
@@ -114,7 +114,7 @@ func paperOf(text, width, height string) (Paper, error) {
 			Hint:  "write in, cm or mm behind it, such as 210x297mm",
 		}
 	}
-	size := unit.Names(wide) + " x " + unit.Names(high)
+	size := unit.AsWritten(wide) + " x " + unit.AsWritten(high)
 	p := newPaper(strings.TrimSpace(text), "paper of "+size, wide, high)
 	return p, p.Check()
 }

@@ -56,7 +56,7 @@ func Measure(text string, bare length.Unit) (Measured, error) {
 	if err != nil {
 		return Measured{}, err
 	}
-	m := Measured{Text: unit.Names(mm), frame: FrameFor(unit)}
+	m := Measured{Text: unit.AsWritten(mm), frame: FrameFor(unit)}
 	m.Scale = mm / m.frame.Side
 	if m.Scale >= leastPrinted && m.Scale <= mostPrinted {
 		return m, nil

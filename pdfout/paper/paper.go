@@ -110,7 +110,7 @@ func (p Paper) WithMargin(mm float64) (Paper, error) {
 	p.Margin = mm
 	if !p.holdsFront() {
 		return p, &fault.Fault{
-			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", length.Inch.Names(mm), p.ShortTitle()),
+			Cause: fmt.Sprintf("a margin of %s leaves too little of %s for the first page", length.Inch.AsWritten(mm), p.ShortTitle()),
 			Hint:  "most printers need 1/4 in; without a margin given it is a little over 10 mm",
 		}
 	}
@@ -125,7 +125,7 @@ func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	}
 	if !(mm >= leastOverlap && mm <= mostOverlap) {
 		return p, &fault.Fault{
-			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", length.Inch.Names(mm)),
+			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", length.Inch.AsWritten(mm)),
 			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm",
 		}
 	}
