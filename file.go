@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
 )
 
@@ -50,7 +51,7 @@ func readFile(name string) ([]byte, error) {
 func unreadable(name string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
-		return fileFault(name, "there is no such file", fmt.Sprintf("did you mean %q?", name+".toml"))
+		return fileFault(name, "there is no such file", wording.DidYouMean(name+".toml"))
 	case errors.Is(err, fs.ErrNotExist):
 		return fileFault(name, "there is no such file", "look at its name, and at the folder you are in")
 	case errors.Is(err, fs.ErrPermission):

@@ -45,7 +45,7 @@ pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.
 pdfout:              marking/plane marking/fault marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/proof:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
-main:                marking/fault marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2
+main:                marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2
 `
 
 // wall is what one room may import.

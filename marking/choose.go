@@ -1,7 +1,6 @@
 package marking
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -17,7 +16,7 @@ import (
 
 // Choose returns the pattern with only the pieces of these names, in the order of
 // the file; capitals and spaces around a name do not matter. What joins pieces is
-// kept as it is. The error is a *Fault without a place, which names every name that no
+// kept as it is. The error is a *fault.Fault without a place, which names every name that no
 // piece has.
 func Choose(p *garment.Pattern, names []string) (*garment.Pattern, error) {
 	chosen := map[string]bool{} // by key
@@ -60,7 +59,7 @@ func notThere(pieces []piece.Piece, names []string) error {
 	}
 	hint := "the pieces are " + strings.Join(keys, ", ")
 	if near := wording.Nearest(names[0], keys); near != "" {
-		hint = fmt.Sprintf("did you mean %q?", near)
+		hint = wording.DidYouMean(near)
 	}
 	return &fault.Fault{Cause: "no piece is called " + strings.Join(quoted, ", or "), Hint: hint}
 }

@@ -60,7 +60,7 @@ func (j joiner) course(name string) Course {
 		}
 	}
 	var onAxis bool // both halves of a piece on the fold have it together
-	if c.edge = c.Piece.Edge(along); c.isEdge() {
+	if c.edge = c.Piece.EdgeNumber(along); c.isEdge() {
 		e := c.drawn()
 		c.line, c.Length, onAxis = e.Sewn, j.Unit.Amount(e.FinishedLength), e.OnFold
 	} else {

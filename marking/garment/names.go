@@ -75,13 +75,13 @@ func checkNamed(names []source.Text, spec *source.Spec, may mayName, found *piec
 		case !strings.Contains(name.V, "."):
 			found.Add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
 		case !isPiece:
-			found.Add(name.Place, piece.Meant(key, pieceKeys(spec)), "there is no piece %q", key)
+			found.Add(name.Place, piece.HintFor(key, pieceKeys(spec)), "there is no piece %q", key)
 		case may == edgesAndLines:
-			found.Add(name.Place, piece.Meant(edge, keysOf(spec.Piece(key), may)), "there is no edge or line %q in the piece %q", edge, key)
+			found.Add(name.Place, piece.HintFor(edge, keysOf(spec.Piece(key), may)), "there is no edge or line %q in the piece %q", edge, key)
 		case spec.HasCourse(key, edge):
 			found.Add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, key)
 		default:
-			found.Add(name.Place, piece.Meant(edge, keysOf(spec.Piece(key), may)), "there is no edge %q in the piece %q", edge, key)
+			found.Add(name.Place, piece.HintFor(edge, keysOf(spec.Piece(key), may)), "there is no edge %q in the piece %q", edge, key)
 		}
 	}
 }

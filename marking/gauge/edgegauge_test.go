@@ -294,7 +294,7 @@ func withMarkedPocket(t testing.TB, name string) *garment.Pattern {
 	pattern := made.Example(t, name)
 	for i := range pattern.Pieces {
 		piece := &pattern.Pieces[i]
-		if e := piece.Edge("sides"); piece.Name == "Pocket" && e >= 0 {
+		if e := piece.EdgeNumber("sides"); piece.Name == "Pocket" && e >= 0 {
 			piece.Edges[e].Marked = true
 		}
 	}

@@ -45,7 +45,7 @@ func findBase(piece *Piece, name, side source.Text, found *Findings) (BaseLine, 
 // findStraight finds the edge or line that name stands for, which must be
 // straight. Out points to its left.
 func findStraight(piece *Piece, name source.Text, found *Findings) (BaseLine, bool) {
-	b := BaseLine{Name: name.V, Edge: piece.Edge(name.V)}
+	b := BaseLine{Name: name.V, Edge: piece.EdgeNumber(name.V)}
 	var path plane.Path
 	if b.Edge >= 0 {
 		path = piece.Edges[b.Edge].Path

@@ -73,7 +73,7 @@ func TestSeamsBetweenCorners(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, c.allowance, c.text)
-			assert.InDelta(t, c.want, piece.Edges[piece.Edge(c.edge)].Sewn.Length()/25.4, 1e-4)
+			assert.InDelta(t, c.want, piece.Edges[piece.EdgeNumber(c.edge)].Sewn.Length()/25.4, 1e-4)
 		})
 	}
 }
@@ -83,8 +83,8 @@ func TestSeamsBetweenCorners(t *testing.T) {
 func TestStepAtTheEndOfAPlacket(t *testing.T) {
 	p := sketched(t, "0.375", sketch.Swap(sketch.PlacketAboveSeam, "X", "1.280890")+
 		"\n---\n\n[line.guide]\nalong = \"placket\"\ndistance = 2\n\n[line.across]\npoints = [[0, 9.5], [5, 9.5]]\n\n[line.below]\npoints = [[0.2, 8], [5, 8]]")
-	placket, seam := p.Edges[p.Edge("placket")], p.Edges[p.Edge("seam")]
-	assert.Equal(t, piece.CornerStep, p.Corners[p.Edge("placket")].Kind)
+	placket, seam := p.Edges[p.EdgeNumber("placket")], p.Edges[p.EdgeNumber("seam")]
+	assert.Equal(t, piece.CornerStep, p.Corners[p.EdgeNumber("placket")].Kind)
 	assert.Equal(t, "1.25,15 1.25,9", sketch.Inches(placket.Line))
 	assert.Contains(t, drawnMarks(p, mark.Fold), "turn in 1/4 in 0.25,15 0.25,9", "what is turned in")
 	assert.Equal(t, "2,15 2,9", sketch.Inches(p.Line("guide").Path), "a line along the placket")
@@ -109,7 +109,7 @@ func TestShortEdgeInAHem(t *testing.T) {
 	// Where they meet is 0.75 inside x = 7.7576, and 1 inside the sleeve (worked out).
 	assert.Equal(t, "linden.toml:3: piece.front.edge.wrist: the allowances of \"wrist\" and \"underarm\", 2 in and 3/4 in, leave nothing between them at (7 in, 5 3/4 in): the edges come within 1/2 in of each other\nhint: make the allowances narrower, or the piece wider there", err.Error())
 	piece := sketched(t, "0.375", sleeve(3.5))
-	assert.InDelta(t, 6-0.375+meetsBeyond(2, 1, 29), piece.Edges[piece.Edge("wrist")].Sewn.Length()/25.4, 1e-4, "the wrist meets a longer sleeve")
+	assert.InDelta(t, 6-0.375+meetsBeyond(2, 1, 29), piece.Edges[piece.EdgeNumber("wrist")].Sewn.Length()/25.4, 1e-4, "the wrist meets a longer sleeve")
 }
 
 // Where the hem of a cape goes on into a rounded corner, a ruler laid along the fold of
@@ -120,7 +120,7 @@ func TestNothingIsRuledOverWhatIsSewn(t *testing.T) {
 		"corner: -10.2078,9.5813 -11.0796,8.1316 -11.5528,6.9165 -11.6082,6.0125 -11.2268,5.4963 | smooth = true; hem = 1; turn = 0.375\n"+
 		"front: -11.2268,5.4963 -2.919,1.429 | hem = 0.75; turn = 0\n"+
 		"neck: -2.919,1.429 -1.6108,2.8227 0.2545,3.24 2.0318,2.5366 3.25,0 | smooth = true")
-	hem := piece.Edges[piece.Edge("hem")]
+	hem := piece.Edges[piece.EdgeNumber("hem")]
 	assert.Equal(t, hem.Sewn[len(hem.Sewn)-1], hem.Line[len(hem.Line)-1], "the fold of the hem ends where it meets that of the corner")
 }
 
@@ -151,7 +151,7 @@ func TestNarrowLedge(t *testing.T) {
 	// With an allowance at the armhole the two lines meet. Ruled on, that of the side
 	// would come out at the shoulder, so it ends there.
 	piece := sketched(t, "0", ledge("5.8", "0.5", "1"))
-	side, armhole := piece.Edges[piece.Edge("side")], piece.Edges[piece.Edge("armhole")]
+	side, armhole := piece.Edges[piece.EdgeNumber("side")], piece.Edges[piece.EdgeNumber("armhole")]
 	end := side.Line[len(side.Line)-1]
 	assert.Less(t, sketch.Away(end, armhole.Sewn), 1e-6, "the line of the side ends at that of the armhole")
 	assert.InDelta(t, 4.8, end.X/25.4, 1e-9, "1 in from the side")
@@ -177,7 +177,7 @@ func TestRoughEnd(t *testing.T) {
 			pattern, err := made.Pattern("unit = \"mm\"\nallowance = 10\n" + sketch.Front(fmt.Sprintf(skirt, c.hem)))
 			require.NoError(t, err)
 			piece := &pattern.Pieces[0]
-			hem := piece.Edges[piece.Edge("hem")]
+			hem := piece.Edges[piece.EdgeNumber("hem")]
 			assert.InDelta(t, want, hem.Sewn.Length(), 0.1)
 			for _, q := range sketch.Places(hem.Line, 2) {
 				assert.InDelta(t, 60, q.Y, 0.3, "at %v", q)
@@ -197,7 +197,7 @@ func TestRoughEnd(t *testing.T) {
 	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 20\n" + sketch.Front("round: "+strings.Join(round, " ")+"\nright: "+end+" 95,200\ntop: 95,200 0,200\nleft: 0,200 "+round[0]))
 	require.NoError(t, err)
 	piece := &pattern.Pieces[0]
-	line := piece.Edges[piece.Edge("round")].Line
+	line := piece.Edges[piece.EdgeNumber("round")].Line
 	way := line.EndDirection()
 	assert.InDelta(t, 0.5-2.5/200, math.Atan2(way.Y, way.X), 0.021, "about half a radian round")
 }

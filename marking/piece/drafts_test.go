@@ -44,7 +44,7 @@ func TestGarments(t *testing.T) {
 				other, err := made.Pattern(sketch.Front(mirrored(text)))
 				require.NoError(t, err, "the same piece for the other side of the body\n%s", text)
 				for _, e := range pattern.Pieces[0].Edges {
-					o := other.Pieces[0].Edges[other.Pieces[0].Edge(e.Key)]
+					o := other.Pieces[0].Edges[other.Pieces[0].EdgeNumber(e.Key)]
 					require.InDelta(t, e.Sewn.Length(), o.Sewn.Length(), 1e-6, "%s, mirrored\n%s", e.Key, text)
 				}
 			})
@@ -149,7 +149,7 @@ func passedBy(t require.TestingT, text, refusal string) bool {
 	pattern, err := made.Pattern(sketch.Front(regexp.MustCompile(`(allowance|hem) = [\d.]+(; turn = [\d.]+)?`).ReplaceAllString(text, "allowance = 0")))
 	require.NoError(t, err, "%s", text)
 	p := &pattern.Pieces[0]
-	i := p.Edge(words[1])
+	i := p.EdgeNumber(words[1])
 	e := p.Edges[i]
 	if len(e.Path) != 2 {
 		return false
@@ -227,7 +227,7 @@ func TestSewnPartsOfGarments(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0.375", c.text)
-			assert.InDelta(t, c.want, piece.Edges[piece.Edge(c.edge)].Sewn.Length()/25.4, 0.001)
+			assert.InDelta(t, c.want, piece.Edges[piece.EdgeNumber(c.edge)].Sewn.Length()/25.4, 0.001)
 		})
 	}
 }
@@ -236,7 +236,7 @@ func TestSewnPartsOfGarments(t *testing.T) {
 // the far side of its own edge, ends at its neighbour's line.
 func TestRunOutAcrossACollar(t *testing.T) {
 	p := sketched(t, "0", fmt.Sprintf(flatCollar, "0.625", "0.625"))
-	outer, neck := p.Edges[p.Edge("outer")], p.Edges[p.Edge("neck")]
+	outer, neck := p.Edges[p.EdgeNumber("outer")], p.Edges[p.EdgeNumber("neck")]
 	for _, end := range []plane.Point{outer.Line[0], outer.Line[len(outer.Line)-1]} {
 		assert.Less(t, sketch.Away(end, neck.Line), 1e-6, "the outer line ends at %v", end)
 	}

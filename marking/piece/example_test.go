@@ -34,7 +34,7 @@ shoulder: 16,46 36,42
 armhole: 36,42 32,36 32,28 40,20 | smooth = true
 side: 40,20 40,0
 hem: 40,0 0,0`)
-	armhole := front.Edges[front.Edge("armhole")]
+	armhole := front.Edges[front.EdgeNumber("armhole")]
 	fmt.Printf("cut %.1f, sewn %.1f\n", armhole.Path.Length(), armhole.Sewn.Length())
 	fmt.Println(sketch.Picture("#.", front.Outline, armhole.Line))
 	// Output:

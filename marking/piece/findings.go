@@ -31,14 +31,14 @@ func (f *Findings) Written(v float64) string { return f.Unit.AsWritten(v) }
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".
 func (f *Findings) unknown(at fault.Place, what, name string, known []string) {
-	f.Add(at, Meant(name, known), "there is no %s %q in this piece", what, name)
+	f.Add(at, HintFor(name, known), "there is no %s %q in this piece", what, name)
 }
 
-// Meant returns the hint for a misspelt name: the nearest known one, or all
+// HintFor returns the hint for a misspelt name: the nearest known one, or all
 // when none is near.
-func Meant(name string, known []string) string {
+func HintFor(name string, known []string) string {
 	if near := wording.Nearest(name, known); near != "" {
-		return fmt.Sprintf("did you mean %q?", near)
+		return wording.DidYouMean(near)
 	}
 	quoted := make([]string, len(known))
 	for i, k := range known {
@@ -59,7 +59,7 @@ func edgeKeys(p *Piece) []string {
 // findEdge returns the edge a text names, or notes that there is none and
 // returns -1.
 func (f *Findings) findEdge(p *Piece, name source.Text) int {
-	i := p.Edge(name.V)
+	i := p.EdgeNumber(name.V)
 	if i < 0 {
 		f.unknown(name.Place, "edge", name.V, edgeKeys(p))
 	}

@@ -14,6 +14,6 @@ import (
 func TestFoldUnderATuckAboutIt(t *testing.T) {
 	for _, drawn := range []string{"flat", "finished"} {
 		piece, _ := made.Front(t, "0.5", "fold = \"left\"\ndrawn = \""+drawn+"\"\n"+sketch.Rect("10")+"\n---\n"+sketch.Rows("tuck a left 1/4 2 0 | gap = 0.25"))
-		assert.InDelta(t, 7, piece.Edges[piece.Edge("left")].FinishedLength/25.4, 1e-6, drawn)
+		assert.InDelta(t, 7, piece.Edges[piece.EdgeNumber("left")].FinishedLength/25.4, 1e-6, drawn)
 	}
 }

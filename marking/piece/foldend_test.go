@@ -62,12 +62,12 @@ func TestHemIsSpread(t *testing.T) {
 			piece := sketched(t, "0", "drawn = \""+drawn+"\"\n"+rising+tucks)
 			through := sketched(t, "0", "drawn = \""+drawn+"\"\n"+rising+sketch.Rows(`tuck a centre 1/4 3 1`))
 			finished := map[string]float64{"flat": 8 - 1.5, "finished": 8}[drawn]
-			hem := piece.Edge("hem")
+			hem := piece.EdgeNumber("hem")
 			assert.InDelta(t, finished+1.5, piece.Edges[hem].FinishedLength/25.4, 1e-6, "open at the hem")
 			assert.InDelta(t, finished, through.Edges[hem].FinishedLength/25.4, 1e-6, "stitched from edge to edge")
 			if drawn == "finished" {
 				assert.Equal(t, "0,0 9.5,0", flatEdges(piece)["hem"])
-				neck := piece.Edges[piece.Edge("neck")]
+				neck := piece.Edges[piece.EdgeNumber("neck")]
 				assert.InDelta(t, neck.Sewn.Length(), neck.FinishedLength, 1e-6, "the tucks are closed at the neck")
 			}
 		})

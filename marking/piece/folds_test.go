@@ -100,7 +100,7 @@ func TestFinishedPlaces(t *testing.T) {
 				assert.Equal(t, c.seams, seams(piece), "finished stitchings")
 				assert.InDelta(t, 30, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6, "the flat strip")
 				assert.InDelta(t, 30-c.takeUp, piece.FinishedOutline.Bounds().Width()/25.4, 1e-6, "the finished strip")
-				assert.InDelta(t, (30-c.takeUp)*25.4, piece.Edges[piece.Edge("top")].FinishedLength, 1e-6, "its edge")
+				assert.InDelta(t, (30-c.takeUp)*25.4, piece.Edges[piece.EdgeNumber("top")].FinishedLength, 1e-6, "its edge")
 			})
 		}
 	}
@@ -258,7 +258,7 @@ func TestFlatRowsThatLean(t *testing.T) {
 		sketch.Rows(`tuck a raw 1 1 2`, `tuck b far 1 1 2`))
 	// The far edge leans by 1 in 10: along the bottom its tuck takes
 	// 2 in x sqrt(1.01) = 2.010 in.
-	assert.InDelta(t, 10-2-2.010, piece.Edges[piece.Edge("bottom")].FinishedLength/25.4, 0.0005)
+	assert.InDelta(t, 10-2-2.010, piece.Edges[piece.EdgeNumber("bottom")].FinishedLength/25.4, 0.0005)
 }
 
 func TestMistakesInFolds(t *testing.T) {

@@ -35,7 +35,7 @@ var lineRoles = [...]mark.Role{source.FoldLine: mark.Fold, source.CentreLine: ma
 func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 	for _, ls := range ps.Lines {
 		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1}
-		if piece.Edge(ls.Key) >= 0 {
+		if piece.EdgeNumber(ls.Key) >= 0 {
 			found.Add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
 			continue
 		}

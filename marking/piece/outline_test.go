@@ -59,7 +59,7 @@ func TestSmoothEdgeMeetsTheFoldSquare(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, _ := made.Front(t, "0", "fold = \"cf\"\ncf: 0,0 0,10\nneck: 0,10 "+c.second+" 3,12 | smooth = true\nrest: 3,12 6,12 6,0 0,0")
-			neck := piece.Edges[piece.Edge("neck")].Path
+			neck := piece.Edges[piece.EdgeNumber("neck")].Path
 			arrives := neck.EndDirection() // counter-clockwise: from the shoulder to the fold
 			assert.Equal(t, c.square, arrives.Y > -0.03 && arrives.Y < 0.03, "it arrives at %v", arrives)
 		})
@@ -83,11 +83,11 @@ func TestUnderwaistDraft(t *testing.T) {
 		{"shoulder, back", back, "shoulder", 2.5739},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			e := c.piece.Edges[c.piece.Edge(c.edge)]
+			e := c.piece.Edges[c.piece.EdgeNumber(c.edge)]
 			assert.InDelta(t, c.want, e.Path.Length()/25.4, 0.00005)
 		})
 	}
-	difference := front.Edges[front.Edge("shoulder")].Path.Length() - back.Edges[back.Edge("shoulder")].Path.Length()
+	difference := front.Edges[front.EdgeNumber("shoulder")].Path.Length() - back.Edges[back.EdgeNumber("shoulder")].Path.Length()
 	assert.InDelta(t, 0.119, difference/25.4, 0.0005, "the front shoulder is longer")
-	assert.InDelta(t, 1, back.Edges[back.Edge("centre back")].Line[0].X/25.4, 0.0005, "the draft's hem line lies at x = 1")
+	assert.InDelta(t, 1, back.Edges[back.EdgeNumber("centre back")].Line[0].X/25.4, 0.0005, "the draft's hem line lies at x = 1")
 }

@@ -77,8 +77,8 @@ type Edge struct {
 	steps [2]float64 // how long its first and its last step are as the file gives them, in mm
 }
 
-// Edge returns the number of the edge with that key, or -1.
-func (p *Piece) Edge(key string) int {
+// EdgeNumber returns the number of the edge with that key, or -1.
+func (p *Piece) EdgeNumber(key string) int {
 	for i := range p.Edges {
 		if p.Edges[i].Key == key {
 			return i

@@ -28,7 +28,7 @@ func TestPublishedStrip(t *testing.T) {
 			assert.InDelta(t, 6, piece.PleatRows[0].Taken()/25.4, 1e-9, "taken up")
 			assert.InDelta(t, 9.5, piece.Flat.Outline.Path.Bounds().Width()/25.4, 1e-6, "flat")
 			assert.InDelta(t, 3.5, piece.FinishedOutline.Bounds().Width()/25.4, 1e-6, "pleated")
-			assert.InDelta(t, 3.5, piece.Edges[piece.Edge("edge")].FinishedLength/25.4, 1e-6, "its edge")
+			assert.InDelta(t, 3.5, piece.Edges[piece.EdgeNumber("edge")].FinishedLength/25.4, 1e-6, "its edge")
 		})
 	}
 }
@@ -73,7 +73,7 @@ func TestSkirtToPleat(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", "left: 0,0 0,10\ntop: 0,10 44,10\nright: 44,10 44,0\nhem: 44,0 0,0\n---\n"+sketch.Rows(c.row))
 			assert.InDelta(t, c.toPleat, piece.PleatRows[0].Taken()/25.4, 1e-9)
-			assert.InDelta(t, c.pleated, piece.Edges[piece.Edge("top")].FinishedLength/25.4, 1e-6)
+			assert.InDelta(t, c.pleated, piece.Edges[piece.EdgeNumber("top")].FinishedLength/25.4, 1e-6)
 		})
 	}
 }

@@ -157,7 +157,7 @@ func (w *warnings) top(r FoldRow, f Fold) int {
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
 func (w *warnings) tops(r FoldRow) {
-	own := w.piece.Edge(r.ends.Below.V)
+	own := w.piece.EdgeNumber(r.ends.Below.V)
 	if own < 0 && math.Abs(r.Base.Along.X) > math.Abs(r.Base.Along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
 	}
@@ -223,7 +223,7 @@ func (w *warnings) drawn(f Fold) float64 {
 // pleat.
 func (w *warnings) ends(t *TuckRow) {
 	r := t.FoldRow
-	own := w.piece.Edge(r.ends.Below.V)
+	own := w.piece.EdgeNumber(r.ends.Below.V)
 	if own < 0 {
 		return
 	}
@@ -299,7 +299,7 @@ func (w *warnings) creases(p *PleatRow) {
 // hang, though one more tuck would have room. A straight edge is no neck: there a few
 // tucks in the middle are what is meant.
 func (w *warnings) field(t *TuckRow) {
-	own := w.piece.Edge(t.ends.Below.V)
+	own := w.piece.EdgeNumber(t.ends.Below.V)
 	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= Straightness {
 		return
 	}

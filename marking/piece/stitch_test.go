@@ -60,7 +60,7 @@ func TestStitchLines(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", c.text)
-			e := piece.Edges[piece.Edge(c.edge)]
+			e := piece.Edges[piece.EdgeNumber(c.edge)]
 			assert.Equal(t, c.line, sketch.Inches(e.Line), "the stitch line")
 			assert.Equal(t, c.sewn, sketch.Inches(e.Sewn), "the sewn part")
 		})
@@ -94,13 +94,13 @@ func TestSewnLengthsByHand(t *testing.T) {
 		{"neck", neck.Distance(top) - two(point, neck, top) - fold(neck, top, cf)},
 	} {
 		t.Run(c.edge, func(t *testing.T) {
-			assert.InDelta(t, c.want, piece.Edges[piece.Edge(c.edge)].Sewn.Length()/25.4, 1e-6)
+			assert.InDelta(t, c.want, piece.Edges[piece.EdgeNumber(c.edge)].Sewn.Length()/25.4, 1e-6)
 		})
 	}
 	// The hem once in plain numbers: 5 1/2 less what the side's slope of 1 in
 	// 10 and its allowance leave: 5.5 + 0.025 - 0.25 * 5.0249 / 5.
-	assert.InDelta(t, 5.2738, piece.Edges[piece.Edge("hem")].Sewn.Length()/25.4, 0.00005)
-	assert.Zero(t, piece.Edges[piece.Edge("centre front")].Allowance, "nothing is sewn on the fold")
+	assert.InDelta(t, 5.2738, piece.Edges[piece.EdgeNumber("hem")].Sewn.Length()/25.4, 0.00005)
+	assert.Zero(t, piece.Edges[piece.EdgeNumber("centre front")].Allowance, "nothing is sewn on the fold")
 }
 
 // With the curves of the draft itself, the lengths by hand, from the directions
@@ -110,7 +110,7 @@ func TestSewnLengthsOfTheUnderwaist(t *testing.T) {
 	pattern := made.Example(t, "underwaist.toml")
 	for _, piece := range pattern.Pieces {
 		for _, key := range []string{"side", "shoulder"} {
-			i := piece.Edge(key)
+			i := piece.EdgeNumber(key)
 			e := piece.Edges[i]
 			before, after := piece.Neighbours(i)
 			in := e.Path.StartDirection()
@@ -164,7 +164,7 @@ func TestCornersOfEveryAngle(t *testing.T) {
 				rest = fmt.Sprintf("rest: %.6f,%.6f -10,20 -10,0 0,0 | allowance = 0", x, y)
 			}
 			piece := sketched(t, "0.25", fmt.Sprintf("one: 0,0 5,0\ntwo: 5,0 %.6f,%.6f\n%s", x, y, rest))
-			one := piece.Edges[piece.Edge("one")]
+			one := piece.Edges[piece.EdgeNumber("one")]
 			half := degrees * math.Pi / 360
 			end := one.Sewn[len(one.Sewn)-1]
 			assert.InDelta(t, 5-0.25/math.Tan(half), end.X/25.4, 1e-4, "the sewn part ends where both allowances meet")
@@ -332,7 +332,7 @@ func TestSewnParts(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0.375", c.text)
-			assert.InDelta(t, c.want, piece.Edges[piece.Edge(c.edge)].Sewn.Length()/25.4, 0.0006)
+			assert.InDelta(t, c.want, piece.Edges[piece.EdgeNumber(c.edge)].Sewn.Length()/25.4, 0.0006)
 		})
 	}
 }
@@ -347,7 +347,7 @@ func TestHorseshoe(t *testing.T) {
 			arc = append(arc, fmt.Sprintf("%.5f,%.5f", 3*cos, 3*sin))
 		}
 		p := sketched(t, "0.375", "round: "+strings.Join(arc, " ")+"\nneck: "+arc[40]+" "+arc[0]+" | hem = 0.5; turn = 0.25")
-		round := p.Edges[p.Edge("round")]
+		round := p.Edges[p.EdgeNumber("round")]
 		crown := plane.NewTree(round.Path)
 		for _, q := range round.Sewn {
 			require.False(t, crown.Nearer(q, round.Allowance-piece.Rounding), "%g degrees", degrees)
@@ -363,7 +363,7 @@ func TestAnEdgeOfManyPoints(t *testing.T) {
 		fmt.Fprintf(&b, "%.6f,%.6f ", 8*a, 0.8*math.Sin(20*a))
 	}
 	p := sketched(t, "0.375", "wave: "+b.String()+fmt.Sprintf("\nrest: 8,%.6f 8,9 0,9 0,0", 0.8*math.Sin(20)))
-	e := p.Edges[p.Edge("wave")]
+	e := p.Edges[p.EdgeNumber("wave")]
 	edge := plane.NewTree(e.Path)
 	for i, q := range e.Line {
 		require.Greater(t, edge.Distance(q, math.Inf(1)), 0.375*25.4-piece.Rounding, "point %d", i)

@@ -131,7 +131,7 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 	piece, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "1.5,10 2.5,11", "1,10.1 2,10.8 2.4,11.3", "2.5,12\nshoulder", "2.5,12 | smooth = true\nshoulder")+
 		sketch.Tucked("cf", "1/8", 8, "3/8", "below = \"neck\"\nlength = 2\nend = \"follow\"")+"\n[block]\n")
 	m := tuckSheet(piece, pattern)
-	neck := piece.Edges[piece.Edge("neck")].Line
+	neck := piece.Edges[piece.EdgeNumber("neck")].Line
 	k := 0
 	for _, one := range m.Marks {
 		if one.Role != mark.TuckFold {

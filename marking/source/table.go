@@ -79,7 +79,7 @@ func (t *fileTable) know(known ...string) {
 		}
 		hint := "known here are " + strings.Join(known, ", ")
 		if k := wording.Nearest(key, known); k != "" {
-			hint = fmt.Sprintf("did you mean %q?", k)
+			hint = wording.DidYouMean(k)
 			t.meant = append(t.meant, k)
 		}
 		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {

@@ -7,5 +7,5 @@
 //
 //	quote.go    what somebody wrote, as a message repeats it
 //	list.go     several things in one sentence, and how many there are
-//	nearest.go  the known word that a mistyped one is meant for
+//	nearest.go  the known word that a mistyped one is meant for, and the hint that says so
 package wording

@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -40,6 +41,9 @@ func Nearest(key string, known []string) string {
 	}
 	return found
 }
+
+// DidYouMean is the hint that a word was most likely meant for another.
+func DidYouMean(other string) string { return fmt.Sprintf("did you mean %q?", other) }
 
 // sameLetters reports whether two words have the same letters in any order.
 func sameLetters(a, b string) bool {
