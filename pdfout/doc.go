@@ -1,18 +1,21 @@
-// Package pdfout prints a set of marked pieces (arrange.Set) true to size: it decides
-// which page comes when, and draws them. Draw writes a PDF, DrawFirst its first page
-// alone, and Judge says what a printer that is off does to the lines. Nothing of sewing
-// is known here: a line has a role, and a name; nor anything of the PDF, for pages are
+// Package pdfout prints a set of marked pieces true to size: it decides which page comes
+// when, and draws them.
+//
+// In come an arrange.Set and a paper; out come a PDF and a Summary of it (Draw), its first
+// page alone (DrawFirst), or a Verdict on what a printer that is off does to the lines
+// (Judge). Never known here is sewing: a line has a role, and a name. How a PDF is written
+// is known in ink/pdf.go alone; here it is begun and ended, in draw.go, and all pages are
 // drawn on an ink.Canvas.
 //
 // The way of the data: check refuses what cannot be drawn; plan takes the sheets of
 // arrange.Arrange, lays forms and figures (package report) and numbers all pages, which
 // makes a book; letter finds joins and places for all texts; draw leads through the book
 // page by page. Each stage adds to the book and changes nothing of the stage before.
-// Another output is another ink.Canvas: beside draw in draw.go, with the same book.
+// Another output is another ink.Canvas: in draw.go, with the same book.
 //
 //	draw.go      Draw and DrawFirst: from a set to a PDF
-//	check.go     what is refused before anything is planned
-//	book.go      the order of the pages, which is decided there alone
+//	refuse.go    what is refused before anything is planned
+//	book.go      the book, and the order of pages that are printed one by one
 //	cover.go     the first page: the check square, and what is told beside it
 //	guidance.go  the words of that
 //	linekey.go   the key of the lines, on the first page
@@ -20,7 +23,8 @@
 //	form.go      a page to sew from and to write on
 //	page.go      a page of a sheet
 //	header.go    what stands over a page
-//	whole.go     paper on which nothing is joined: pages as panels on a large one
+//	whole.go     paper on which nothing is joined: large pages, and the order of what
+//	             lies on them, pages in front, figures and forms among it
 //	verdict.go   Judge: what a scale does to the lines
 //	summary.go   what was drawn, in a sentence or two
 //
@@ -30,7 +34,8 @@
 //     Its words name only what is on these pages.
 //   - For a printer that is off the whole page is scaled, text and margins with it: what
 //     comes out is the page as it was planned. So all is planned in mm of the paper as it
-//     comes out, and the canvas alone knows the scale.
+//     comes out: what room there is (package paper) hangs on the scale, and the canvas
+//     alone draws by it. The first page and the headers only name it; Judge reckons with it.
 //   - Whether a scale matters is told by the line that comes out most off, not by the
 //     scale: a small piece may be marked from sheets that would spoil a large one.
 //   - A form is refused rather than made smaller or cut short: it is written on.

@@ -103,10 +103,10 @@ func TestArrowHeads(t *testing.T) {
 		}
 		return all
 	}
-	for _, theMark := range m.Marks {
-		path := seen.Moved(theMark.Path, len(sheet.Turned) > 0, step)
+	for _, line := range m.Marks {
+		path := seen.Moved(line.Path, len(sheet.Turned) > 0, step)
 		var want []plane.Point
-		switch theMark.Role {
+		switch line.Role {
 		case mark.Grain:
 			want = []plane.Point{path[0], path[len(path)-1]}
 		case mark.Arrow:
@@ -114,14 +114,14 @@ func TestArrowHeads(t *testing.T) {
 		default:
 			continue
 		}
-		got := tips(theMark.Role)
-		require.Len(t, got, len(want), theMark.Role)
+		got := tips(line.Role)
+		require.Len(t, got, len(want), line.Role)
 		for _, w := range want {
 			nearest := math.Inf(1)
 			for _, g := range got {
 				nearest = math.Min(nearest, g.Distance(w))
 			}
-			assert.Less(t, nearest, seen.OffLine, "%v", theMark.Role)
+			assert.Less(t, nearest, seen.OffLine, "%v", line.Role)
 		}
 	}
 }

@@ -78,8 +78,8 @@ func (s *laidSheet) summary() SheetSummary {
 	return one
 }
 
-// thePieces is what the pieces of a set are called together.
-const thePieces = "the pieces"
+// usualWhat is what the pieces of a set are called together where it does not say.
+const usualWhat = "the pieces"
 
 // String says it in a sentence or two: "9 pages: the first proves the scale,
 // pages 2 to 9 hold the pieces".
@@ -104,7 +104,7 @@ func (s Summary) String() string {
 		}
 	}
 	if pieces <= s.Pages {
-		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, thePieces))
+		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, usualWhat))
 	}
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", text.Counted(s.Blank, "page"), text.IsAre(s.Blank))
@@ -122,7 +122,7 @@ func (s Summary) whole() string {
 		what = append(what, "what is to be sewn and filled in first")
 	}
 	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
-		what = append(what, cmp.Or(s.What, thePieces))
+		what = append(what, cmp.Or(s.What, usualWhat))
 	}
 	size := s.Unit.OnRuler(s.Paper.Width) + " wide"
 	if s.Pages == 1 {

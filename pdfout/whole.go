@@ -204,9 +204,9 @@ func (b *book) addFloor(f *floor) {
 		width = f.width
 	}
 	window := plane.Point{X: width, Y: used.Height()}
-	thePaper := b.paper.Around(window)
+	around := b.paper.Around(window)
 	down := plane.Point{Y: -used.Min.Y}
-	corner := thePaper.Window().Min
+	corner := around.Window().Min
 	var pieces []arrange.Piece
 	var panels []panel
 	var kept []text.Slab // for what is no piece
@@ -230,13 +230,13 @@ func (b *book) addFloor(f *floor) {
 		}
 		panels = append(panels, panel{p.Number, plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
 	}
-	sh := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: thePaper.Overlap}, []arrange.Cell{{}})
-	sh.Paper = thePaper
-	sh.Squares[arrange.Cell{}] = square
+	sheet := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: around.Overlap}, []arrange.Cell{{}})
+	sheet.Paper = around
+	sheet.Squares[arrange.Cell{}] = square
 	for _, k := range kept {
-		sh.Field.Take(k)
+		sheet.Field.Take(k)
 	}
-	b.sheets = append(b.sheets, &laidSheet{sh, len(b.sheets) + 1, panels})
+	b.sheets = append(b.sheets, &laidSheet{sheet, len(b.sheets) + 1, panels})
 }
 
 // drawWhole draws the large pages, with the panels on them.

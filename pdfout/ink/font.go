@@ -103,20 +103,18 @@ func (f *face) width(text string, size float64) float64 {
 	return sum * size * paper.Pt
 }
 
-// Unprintable finds a sign that cannot be printed.
-func Unprintable(text string) (rune, bool) {
-	for _, r := range text {
-		if !CanPrint(r) {
-			return r, true
+// CheckTexts refuses the first letter or sign of some texts that cannot be printed; whose
+// says whose texts they are. The error is a *fault.Fault without a place.
+func CheckTexts(whose string, texts ...string) error {
+	for _, text := range texts {
+		for _, r := range text {
+			if !CanPrint(r) {
+				return &fault.Fault{
+					Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", whose, r),
+					Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
+				}
+			}
 		}
 	}
-	return 0, false
-}
-
-// NoLetter refuses a sign that cannot be printed.
-func NoLetter(bad rune, where string) error {
-	return &fault.Fault{
-		Cause: fmt.Sprintf("%s has the sign %q, which the printed sheets have no letter for", where, bad),
-		Hint:  "write it with letters, digits and common signs; eighths such as ⅛ can be printed",
-	}
+	return nil
 }

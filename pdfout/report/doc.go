@@ -1,7 +1,9 @@
-// Package report sets figures on pages: the titles, tables, sentences and pictures of a
-// mark.Report. Lay gives the pages, and a Page draws itself on a canvas; Check refuses
-// what cannot be printed. What the figures say, and of what, is not known here, nor
-// where in a book the pages come and what stands over them.
+// Package report sets figures on pages: titles, tables, sentences and pictures.
+//
+// In come a mark.Report and a paper; out come pages (Lay), each of which draws itself on a
+// canvas, or the refusal of what cannot be printed (Check, and Lay where numbers are too
+// wide). Never known here is what the figures say, and of what, nor where in a book the
+// pages come and what stands over them.
 //
 // The way of the data: a setter turns the parts of a report into bands, strips that are
 // never broken; columns.go breaks the bands into columns and pages.
@@ -14,7 +16,7 @@
 //	picturenames.go  the names of its shapes
 //	band.go          bands, and pages of them
 //	columns.go       bands in columns and on pages
-//	check.go         what is refused
+//	printable.go     Check: whether there is a letter for every sign, a place for every point
 //
 // What took thought:
 //

@@ -59,9 +59,9 @@ func TestRings(t *testing.T) {
 		}
 		step := printed.Min.Sub(meant.Min)
 		var dots plane.Path
-		for _, theMark := range m.Marks {
-			if theMark.Role == mark.Prick {
-				dots = append(dots, seen.Moved(theMark.Path, turned, step)...)
+		for _, line := range m.Marks {
+			if line.Role == mark.Prick {
+				dots = append(dots, seen.Moved(line.Path, turned, step)...)
 			}
 		}
 		require.NotEmpty(t, dots)

@@ -9,15 +9,15 @@ import (
 	"tuckmark/pdfout/ink"
 )
 
+// Rules of this file: what a report says is looked at once, before any of it is set.
+
 // Check refuses what the fonts cannot print, and a picture that is none.
 func Check(r *mark.Report) error {
 	if r == nil {
 		return nil
 	}
-	for _, text := range texts(*r) {
-		if bad, found := ink.Unprintable(text); found {
-			return ink.NoLetter(bad, "a text of the figures")
-		}
+	if err := ink.CheckTexts("a text of the figures", texts(*r)...); err != nil {
+		return err
 	}
 	for _, section := range r.Sections {
 		if p := section.Picture; p != nil && !drawable(*p) {
