@@ -8,8 +8,8 @@ import (
 
 // Check works out every line of every piece, and what joins them, and turns a Spec into
 // a Pattern. It goes on after a mistake as far as the mistake allows, and reports all it
-// finds together, as Faults. What is no mistake but may not be meant becomes a remark of
-// the pattern, and so does what of it does not lie on its cloth.
+// finds together, as a fault.List. What is no mistake but may not be meant becomes a
+// remark of the pattern, and so does what of it does not lie on its cloth.
 func Check(spec *source.Spec) (*garment.Pattern, error) {
 	pattern, err := garment.Check(spec)
 	if err != nil {

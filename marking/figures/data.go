@@ -260,7 +260,7 @@ func (d data) binding(b garment.Binding) object {
 }
 
 // cloth is null where the width of the cloth is not given.
-func (d data) cloth(c *lay.Cloth) object {
+func (d data) cloth(c *lay.Lay) object {
 	if c == nil {
 		return nil
 	}

@@ -66,7 +66,7 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 
 // tuckTable is the table of a set of tucks.
 func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
-	described := sheet.DescribeTuck(t, w.named)
+	described := sheet.DescribeTucks(t, w.named)
 	table := mark.Table{
 		Title: p.Name + ", " + described[0],
 		Heads: []string{"from " + t.Base.Name, "stitch", "fold", "stitch", "when sewn"},
@@ -103,7 +103,7 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 
 // pleatTable is the table of a row of pleats across a piece.
 func pleatTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
-	described := sheet.DescribePleating(row, w.named)
+	described := sheet.DescribePleats(row, w.named)
 	table := mark.Table{
 		Title: p.Name + ", " + described[0],
 		Heads: []string{"from " + row.Base.Name, "fold", "laid to", "when laid"},

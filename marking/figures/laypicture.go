@@ -14,40 +14,40 @@ import (
 
 // clothSection says how much cloth to buy, and draws how it was reckoned. There is no
 // cloth where its width is not known.
-func clothSection(p *garment.Pattern, cloth *lay.Cloth, w writer) mark.Section {
+func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	s := mark.Section{Title: "Cloth to buy"}
-	if cloth == nil {
+	if laid == nil {
 		s.Lines.Say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.AsWritten(p.Unit.Either(44*25.4, 1120)))
 		return s
 	}
-	for _, name := range cloth.TooWide {
+	for _, name := range laid.TooWide {
 		s.Lines.Warn("%s is wider than the cloth and is not reckoned in", name)
 	}
-	if cloth.Length == 0 {
+	if laid.Length == 0 {
 		return s
 	}
-	if width, length := w.chosen(p.ClothWidth), w.length(p.Unit.AtLeast(cloth.Length)); len(cloth.TooWide) > 0 {
+	if width, length := w.chosen(p.ClothWidth), w.length(p.Unit.AtLeast(laid.Length)); len(laid.TooWide) > 0 {
 		s.Lines.Warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(cloth.Length)), width, length)
+		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(laid.Length)), width, length)
 	}
 	s.Lines.Say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)
-	s.Picture = layPicture(cloth, w)
+	s.Picture = layPicture(laid, w)
 	return s
 }
 
 // layPicture draws the lay: a band for each part of it, and what lies there.
-func layPicture(cloth *lay.Cloth, w writer) *mark.Picture {
+func layPicture(laid *lay.Lay, w writer) *mark.Picture {
 	pic := &mark.Picture{
-		Caption: fmt.Sprintf("%s wide, %s long", w.chosen(cloth.Width), w.length(w.unit.AtLeast(cloth.Length))),
-		Width:   cloth.Width, Height: cloth.Length,
+		Caption: fmt.Sprintf("%s wide, %s long", w.chosen(laid.Width), w.length(w.unit.AtLeast(laid.Length))),
+		Width:   laid.Width, Height: laid.Length,
 	}
 	from := w.unit.Amount(0)
-	for _, part := range cloth.Parts {
+	for _, part := range laid.Parts {
 		to := w.unit.AtLeast(part.To)
-		b := mark.Band{From: part.From, To: part.To, Width: cloth.Width, Text: "single"}
+		b := mark.Band{From: part.From, To: part.To, Width: laid.Width, Text: "single"}
 		if part.Folded {
-			b.Width, b.Text = cloth.Width/2, "folded lengthwise, fold at the left"
+			b.Width, b.Text = laid.Width/2, "folded lengthwise, fold at the left"
 		}
 		b.Text += fmt.Sprintf(": %s to %s", w.cell(from), w.length(to))
 		from = to

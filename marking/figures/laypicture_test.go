@@ -55,9 +55,9 @@ func TestLayPicture(t *testing.T) {
 			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (768 mm)"}, []string{"block", "sleeve"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			cloth := &lay.Cloth{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}
-			pic := layPicture(cloth, writer{c.unit, c.units})
-			assert.Equal(t, []float64{1100, cloth.Length}, []float64{pic.Width, pic.Height})
+			laid := &lay.Lay{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}
+			pic := layPicture(laid, writer{c.unit, c.units})
+			assert.Equal(t, []float64{1100, laid.Length}, []float64{pic.Width, pic.Height})
 			var bands, names []string
 			for i, b := range pic.Bands {
 				bands = append(bands, b.Text)
@@ -94,9 +94,9 @@ func TestClothToBuy(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = 0\n"+c.beside+sketch.Front(front)+sketch.Piece("skirt", skirt))
-			cloth := lay.Of(p)
-			told := toldOf(clothSection(p, cloth, writer{p.Unit, c.units}).Lines)
-			if cloth != nil && cloth.Length > 0 {
+			laid := lay.Of(p)
+			told := toldOf(clothSection(p, laid, writer{p.Unit, c.units}).Lines)
+			if laid != nil && laid.Length > 0 {
 				assert.Contains(t, told[len(told)-1], "This is no promise of the least cloth. It has nothing to spare for shrinking")
 				told = told[:len(told)-1]
 			}

@@ -6,8 +6,8 @@ import (
 )
 
 // Check works out every line of every piece, and what joins them. It goes on
-// after a mistake as far as the mistake allows, and reports all it finds together, as
-// Faults.
+// after a mistake as far as the mistake allows, and reports all it finds together, as a
+// fault.List.
 func Check(spec *source.Spec) (*Pattern, error) {
 	pattern := &Pattern{
 		Title:      spec.Title.V,

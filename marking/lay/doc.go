@@ -2,13 +2,13 @@
 // to buy is known.
 //
 // In comes a garment.Pattern. Out come its cuttings, each with its size across the cloth
-// and along it; the Cloth they take, with everything in its place, where the width of the
+// and along it; the Lay they make, with everything in its place, where the width of the
 // cloth is known; and remarks on what does not lie on it. How a garment is sewn is never
 // known here, nor how the lay is drawn or told, nor in what lengths cloth is sold (that is
 // the room length).
 //
 //	cuttings.go  what is torn, and what is cut round its outline
-//	cloth.go     what of that is laid, and the lay as it comes out
+//	laid.go      what of that is laid, and the lay as it comes out
 //	item.go      a thing to be cut, as it is drawn: grain, fold, how many
 //	pose.go      a thing as it lies on the cloth, and where
 //	lay.go       the rules of a plain lay, and the shortest of a few

@@ -48,16 +48,16 @@ const (
 
 // layOut lays everything out on cloth of a width in mm. It lays nothing where that is
 // 0 or less.
-func layOut(items []item, width float64) Cloth {
+func layOut(items []item, width float64) Lay {
 	return layShortest(items, width, foldedThenSingle, foldedThroughout, singleThroughout)
 }
 
 // layShortest is layOut by the ways given, at least one.
-func layShortest(items []item, width float64, ways ...way) Cloth {
+func layShortest(items []item, width float64, ways ...way) Lay {
 	if !(width > 0) {
-		return Cloth{}
+		return Lay{}
 	}
-	lay := Cloth{Width: width, TooWide: tooWide(items, width)}
+	lay := Lay{Width: width, TooWide: tooWide(items, width)}
 	cloth := emptyCloth(width)
 	folded := cloth.like(width / 2)
 	var torn, pieces []poses
@@ -110,7 +110,7 @@ func tooWide(items []item, width float64) []string {
 }
 
 // add adds a part to the end of the lay.
-func (l *Cloth) add(planned planPart) {
+func (l *Lay) add(planned planPart) {
 	part := Part{Folded: planned.folded, From: l.Length}
 	for _, p := range planned.placed {
 		outline := p.outline()

@@ -61,7 +61,7 @@ func inchPoints(t *testing.T, text string) plane.Path {
 
 // told writes a lay in inches: each part, and under it each thing with two opposite
 // corners of its box.
-func told(lay Cloth) string {
+func told(lay Lay) string {
 	var lines []string
 	for _, part := range lay.Parts {
 		how := "single"
@@ -237,9 +237,9 @@ func TestLay(t *testing.T) {
 
 func TestLayOfNothing(t *testing.T) {
 	items := toCut(t, "cuff: 0,0 5,0 5,4 0,4")
-	assert.Equal(t, Cloth{Width: 914.4}, layOut(nil, 914.4), "nothing to cut")
+	assert.Equal(t, Lay{Width: 914.4}, layOut(nil, 914.4), "nothing to cut")
 	for _, width := range []float64{0, -914.4, math.NaN()} {
-		assert.Equal(t, Cloth{}, layOut(items, width), "cloth of %g", width)
+		assert.Equal(t, Lay{}, layOut(items, width), "cloth of %g", width)
 	}
 }
 

@@ -137,7 +137,7 @@ func TestLayOfAnything(t *testing.T) {
 const laySlack = 1e-5
 
 // checkLay looks at a lay of things as the polygons they are.
-func checkLay(t *rapid.T, lay Cloth, made []clothItem, width float64) {
+func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 	torn := map[string]bool{}
 	for _, i := range made {
 		torn[i.name] = i.torn
@@ -243,7 +243,7 @@ func checkLay(t *rapid.T, lay Cloth, made []clothItem, width float64) {
 
 // tornEdges returns how far along the cloth the torn edges lie: where each strip
 // begins, and where the last ends; the end of the cloth alone where nothing is torn.
-func tornEdges(lay Cloth, torn map[string]bool) []float64 {
+func tornEdges(lay Lay, torn map[string]bool) []float64 {
 	var edges []float64
 	last := 0.0
 	for _, part := range lay.Parts {
@@ -259,7 +259,7 @@ func tornEdges(lay Cloth, torn map[string]bool) []float64 {
 
 // checkTornEdges looks for what crosses a torn edge, and for a piece of which not all
 // lie beside what is torn.
-func checkTornEdges(t *rapid.T, lay Cloth, edges []float64) {
+func checkTornEdges(t *rapid.T, lay Lay, edges []float64) {
 	beside, after := map[string]bool{}, map[string]bool{}
 	for _, part := range lay.Parts {
 		for _, p := range part.Placed {

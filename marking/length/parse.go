@@ -34,8 +34,8 @@ var (
 // Parse reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
 // or `2"` and returns it in mm. Without a unit of its own the number counts in
 // bare. A minus sign (- or −) is read; whether a negative length makes sense
-// is for the caller to say, as it is for 0. The error is a *Fault without a
-// place.
+// is for the caller to say, as it is for 0. The error is a *fault.Fault
+// without a place.
 func Parse(s string, bare Unit) (float64, error) {
 	number, unit := splitUnit(strings.TrimSpace(s))
 	own, known := unitSigned(unit)

@@ -252,7 +252,7 @@ func (b *Block) Fit(piece *Piece, unit length.Unit) string {
 	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.OnRuler(-spare), where)
 }
 
-// SideAllowance is the allowance at the widest places of the piece, measured across
+// sideAllowance is the allowance at the widest places of the piece, measured across
 // the folds: of the edge there that runs most nearly along them, and of the two
 // sides the narrower one.
 func (b *Block) sideAllowance(piece *Piece) float64 {

@@ -22,7 +22,7 @@ func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
 	f.List = append(f.List, &fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
-// Length prints a length that was worked out, as it is read on a ruler.
+// length prints a length that was worked out, as it is read on a ruler.
 func (f *Findings) length(v float64) string { return f.Unit.OnRuler(v) }
 
 // Written prints a length that the file gives, as it may stand there.

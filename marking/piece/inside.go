@@ -32,7 +32,7 @@ func InsideStretches(outline, line *plane.Tree) []Stretch {
 	return inside
 }
 
-// Keeps reports whether a line stays on the piece. It may run along the
+// keeps reports whether a line stays on the piece. It may run along the
 // outline, as the placement line of a pleat at the very end of a strip does.
 func (p *Piece) keeps(line plane.Path) bool {
 	tree := plane.NewTree(line)

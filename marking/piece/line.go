@@ -13,8 +13,8 @@ type Line struct {
 	Path plane.Path
 	// Along is the number of the edge the line runs parallel to, or -1.
 	Along int
-	// Folded is how long what lies between the stitch lines is, all that is seen of it
-	// when it is sewn, with tucks and pleats in.
+	// FinishedLength is how long what lies between the stitch lines is, all that is seen
+	// of it when it is sewn, with tucks and pleats in.
 	FinishedLength float64
 }
 

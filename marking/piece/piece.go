@@ -68,9 +68,9 @@ type Edge struct {
 	TurnLine plane.Path
 	// Sewn is the part of Line between the lines of the two neighbours.
 	Sewn plane.Path
-	// Folded is how long Sewn is when tucks and pleats are in, those in the edge
-	// itself among them; the length of Sewn where there are none. Below its end line a fold takes
-	// up nothing: there a piece drawn finished is longer than it is drawn.
+	// FinishedLength is how long Sewn is when tucks and pleats are in, those in the edge
+	// itself among them; the length of Sewn where there are none. Below its end line a
+	// fold takes up nothing: there a piece drawn finished is longer than it is drawn.
 	FinishedLength float64
 
 	Place fault.Place

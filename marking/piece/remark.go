@@ -48,48 +48,48 @@ type Remark struct {
 // String gives the remark behind its place.
 func (r Remark) String() string { return r.Place.Before(r.Text) }
 
-// warnings collects what is said of one piece.
-type warnings struct {
+// remarker collects what is said of one piece.
+type remarker struct {
 	piece *Piece
 	sewn  []*plane.Tree // of each edge, the part of its line that is sewn
 	unit  length.Unit
 	list  []Remark
 }
 
-func (w *warnings) say(at fault.Place, text string, args ...any) {
-	w.list = append(w.list, Remark{Place: at, Text: fmt.Sprintf(text, args...)})
+func (m *remarker) say(at fault.Place, text string, args ...any) {
+	m.list = append(m.list, Remark{Place: at, Text: fmt.Sprintf(text, args...)})
 }
 
 // Remarks returns what is to be said of a piece that could be made.
 func (p *Piece) Remarks(unit length.Unit) []Remark {
-	w := &warnings{piece: p, unit: unit}
+	m := &remarker{piece: p, unit: unit}
 	for _, e := range p.Edges {
-		w.sewn = append(w.sewn, plane.NewTree(e.Sewn))
+		m.sewn = append(m.sewn, plane.NewTree(e.Sewn))
 	}
 	for i := range p.TuckRows {
 		t := &p.TuckRows[i]
-		w.fine(t)
-		w.gap(t)
-		w.tops(t.FoldRow)
-		w.ends(t)
-		w.hem(t)
-		w.field(t)
+		m.fine(t)
+		m.gap(t)
+		m.tops(t.FoldRow)
+		m.ends(t)
+		m.hem(t)
+		m.field(t)
 	}
 	for i := range p.PleatRows {
-		w.tops(p.PleatRows[i].FoldRow)
-		w.creases(&p.PleatRows[i])
+		m.tops(p.PleatRows[i].FoldRow)
+		m.creases(&p.PleatRows[i])
 	}
 	if p.Block != nil && p.Block.Measured != nil {
-		w.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
+		m.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
 	}
-	return w.list
+	return m.list
 }
 
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
-func (w *warnings) fine(t *TuckRow) {
+func (m *remarker) fine(t *TuckRow) {
 	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
-		w.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
-			w.unit.AsWritten(t.Width), w.unit.AsWritten(narrowestTuck))
+		m.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
+			m.unit.AsWritten(t.Width), m.unit.AsWritten(narrowestTuck))
 	}
 	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
 	switch between := t.Space - 2*t.Width; {
@@ -101,28 +101,28 @@ func (w *warnings) fine(t *TuckRow) {
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
 	if closest < finestLines-length.Rounding {
-		w.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, w.unit.AsWritten(closest), rather)
+		m.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, m.unit.AsWritten(closest), rather)
 	}
 }
 
 // gap warns of tucks that cover the next stitching.
-func (w *warnings) gap(t *TuckRow) {
+func (m *remarker) gap(t *TuckRow) {
 	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
-		length := w.unit.AsWritten
+		length := m.unit.AsWritten
 		if t.Sampled {
-			length = w.unit.OnRuler // what a sample took is no number that somebody chose
+			length = m.unit.OnRuler // what a sample took is no number that somebody chose
 		}
-		w.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
+		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
 			length(-t.Gap), length(t.Takes+t.Width))
 	}
 }
 
 // top is the number of the edge at whose stitch line a fold begins when the piece is
 // sewn, -1 where it begins at none. What lies beyond is seam allowance.
-func (w *warnings) top(r FoldRow, f Fold) int {
+func (m *remarker) top(r FoldRow, f Fold) int {
 	b := r.Base
-	u := w.drawn(f)
-	chords := b.Chords(w.piece.Tree, u)
+	u := m.drawn(f)
+	chords := b.Chords(m.piece.Tree, u)
 	low := b.Along.Y < 0 || b.Along.Y == 0 && b.Along.X > 0 // the top lies at less v
 	if f.End.Given {
 		chords, _ = f.End.UpTo(chords)
@@ -141,8 +141,8 @@ func (w *warnings) top(r FoldRow, f Fold) int {
 	up := plane.Path{b.At(u, from), b.At(u, to)}
 	rising := up.StartDirection()
 	nearest, edge := math.Inf(1), -1
-	for i, e := range w.piece.Edges {
-		for _, c := range plane.Crossings(plane.NewTree(up), w.sewn[i]) {
+	for i, e := range m.piece.Edges {
+		for _, c := range plane.Crossings(plane.NewTree(up), m.sewn[i]) {
 			// The garment lies to the left of every stitch line: from below a hem
 			// the fold comes into it first.
 			_, along := e.Sewn.At(c.B)
@@ -156,15 +156,15 @@ func (w *warnings) top(r FoldRow, f Fold) int {
 
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
-func (w *warnings) tops(r FoldRow) {
-	own := w.piece.EdgeNumber(r.ends.Below.V)
+func (m *remarker) tops(r FoldRow) {
+	own := m.piece.EdgeNumber(r.ends.Below.V)
 	if own < 0 && math.Abs(r.Base.Along.X) > math.Abs(r.Base.Along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
 	}
 	strays := map[int][]int{} // tucks by the edge at which they begin
 	var order []int
 	for _, f := range r.Folds {
-		edge := w.top(r, f)
+		edge := m.top(r, f)
 		if edge < 0 {
 			continue
 		}
@@ -194,8 +194,8 @@ func (w *warnings) tops(r FoldRow) {
 		if !r.ends.Below.Given() {
 			instead = "where the first runs into"
 		}
-		w.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
-			which, r.Count, verb, w.piece.Edges[edge].Key, w.piece.Edges[own].Key, nearestOf(r, numbers), w.unit.OnRuler(first.Stitching), r.Base.Name)
+		m.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
+			which, r.Count, verb, m.piece.Edges[edge].Key, m.piece.Edges[own].Key, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
 	}
 }
 
@@ -212,8 +212,8 @@ func nearestOf(r FoldRow, numbers []int) string {
 }
 
 // drawn returns how far from the base of its row a fold lies as the piece is drawn.
-func (w *warnings) drawn(f Fold) float64 {
-	if w.piece.DrawnFinished {
+func (m *remarker) drawn(f Fold) float64 {
+	if m.piece.DrawnFinished {
 		return f.Stitching
 	}
 	return f.At
@@ -221,22 +221,22 @@ func (w *warnings) drawn(f Fold) float64 {
 
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
-func (w *warnings) ends(t *TuckRow) {
+func (m *remarker) ends(t *TuckRow) {
 	r := t.FoldRow
-	own := w.piece.EdgeNumber(r.ends.Below.V)
+	own := m.piece.EdgeNumber(r.ends.Below.V)
 	if own < 0 {
 		return
 	}
-	line := w.piece.Edges[own].Line
+	line := m.piece.Edges[own].Line
 	b := r.Base
-	bounds := w.piece.Tree.Bounds()
+	bounds := m.piece.Tree.Bounds()
 	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
 	for _, f := range r.Folds {
-		u, v := w.drawn(f), f.End.V
+		u, v := m.drawn(f), f.End.V
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
-			w.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
-				r.name(f), w.unit.OnRuler(c[0].A), r.ends.Below.V)
+			m.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
+				r.name(f), m.unit.OnRuler(c[0].A), r.ends.Below.V)
 			break
 		}
 	}
@@ -244,8 +244,8 @@ func (w *warnings) ends(t *TuckRow) {
 		return
 	}
 	end := plane.NewTree(t.FlatEnd)
-	for i, p := range w.piece.EdgePleats {
-		patch := w.piece.Flat.patches[i]
+	for i, p := range m.piece.EdgePleats {
+		patch := m.piece.Flat.patches[i]
 		pleat := plane.NewTree(patch)
 		// Two paths that do not cross are nearest at a point of one of them.
 		nearest := math.Inf(1)
@@ -256,22 +256,22 @@ func (w *warnings) ends(t *TuckRow) {
 			nearest = end.Distance(q, nearest)
 		}
 		if nearest < clearOfPleat-SamePoint {
-			w.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
-				w.unit.OnRuler(nearest), p.Key, w.unit.OnRuler(clearOfPleat))
+			m.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
+				m.unit.OnRuler(nearest), p.Key, m.unit.OnRuler(clearOfPleat))
 		}
 	}
 }
 
 // hem warns of tucks that lie in a hem, or end in one.
-func (w *warnings) hem(t *TuckRow) {
+func (m *remarker) hem(t *TuckRow) {
 	r := t.FoldRow
-	if i := r.Base.Edge; i >= 0 && w.piece.Edges[i].Hem > 0 {
-		if e, near := w.piece.Edges[i], t.first-t.Width; near < e.Allowance-SamePoint {
-			w.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
-				w.unit.OnRuler(near), w.unit.OnRuler(e.Allowance))
+	if i := r.Base.Edge; i >= 0 && m.piece.Edges[i].Hem > 0 {
+		if e, near := m.piece.Edges[i], t.first-t.Width; near < e.Allowance-SamePoint {
+			m.say(r.place, "the first tuck lies in the hem: its stitching comes within %s of the cut edge, and hem and turn take %s",
+				m.unit.OnRuler(near), m.unit.OnRuler(e.Allowance))
 		}
 	}
-	for _, e := range w.piece.Edges {
+	for _, e := range m.piece.Edges {
 		if e.Hem == 0 || e.Key == r.ends.Below.V {
 			continue
 		}
@@ -280,8 +280,8 @@ func (w *warnings) hem(t *TuckRow) {
 			if !f.End.Given {
 				continue
 			}
-			if away := edge.Distance(r.Base.At(w.drawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
-				w.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), w.unit.OnRuler(away), e.Key)
+			if away := edge.Distance(r.Base.At(m.drawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
+				m.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), m.unit.OnRuler(away), e.Key)
 				break
 			}
 		}
@@ -289,44 +289,44 @@ func (w *warnings) hem(t *TuckRow) {
 }
 
 // creases warns of pleats so close that their folds all lie on one line.
-func (w *warnings) creases(p *PleatRow) {
+func (m *remarker) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
-		w.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", w.unit.AsWritten(p.Depth))
+		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", m.unit.AsWritten(p.Depth))
 	}
 }
 
 // field warns of a field of tucks that ends before the neck does, from which they
 // hang, though one more tuck would have room. A straight edge is no neck: there a few
 // tucks in the middle are what is meant.
-func (w *warnings) field(t *TuckRow) {
-	own := w.piece.EdgeNumber(t.ends.Below.V)
-	if own < 0 || t.Count < 2 || w.piece.Edges[own].Path.Straightness() <= Straightness {
+func (m *remarker) field(t *TuckRow) {
+	own := m.piece.EdgeNumber(t.ends.Below.V)
+	if own < 0 || t.Count < 2 || m.piece.Edges[own].Path.Straightness() <= Straightness {
 		return
 	}
 	b, edge := t.Base, 0.0
-	for _, q := range w.piece.Edges[own].Path {
+	for _, q := range m.piece.Edges[own].Path {
 		edge = math.Max(edge, b.U(q))
 	}
-	taken, ok := w.takenUp(t)
+	taken, ok := m.takenUp(t)
 	if !ok {
 		return
 	}
 	reach := t.Folds[len(t.Folds)-1].reach().To
-	if !w.piece.DrawnFinished {
+	if !m.piece.DrawnFinished {
 		edge -= taken // the tucks lie below the edge, and take that much of it
 	}
 	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
-		w.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
-			t.ends.Below.V, w.unit.OnRuler(reach), b.Name, t.ends.Below.V, w.unit.OnRuler(edge))
+		m.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
+			t.ends.Below.V, m.unit.OnRuler(reach), b.Name, t.ends.Below.V, m.unit.OnRuler(edge))
 	}
 }
 
 // takenUp returns how much cloth is taken up from the base of a set of tucks to its
 // last one; ok is false where another row lies beyond that, and it is not this set
 // that ends the field.
-func (w *warnings) takenUp(t *TuckRow) (taken float64, ok bool) {
+func (m *remarker) takenUp(t *TuckRow) (taken float64, ok bool) {
 	last := t.Folds[len(t.Folds)-1]
-	for _, r := range w.piece.FoldRows() {
+	for _, r := range m.piece.FoldRows() {
 		if r.Base.Out.Dot(t.Base.Out) < 1-sameWay || math.Abs(t.Base.U(r.Base.Origin)) > SamePoint {
 			continue // beside another line, or on its other side
 		}

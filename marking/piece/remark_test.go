@@ -12,9 +12,9 @@ import (
 	"tuckmark/marking/sketch/made"
 )
 
-// warningsOf checks a text and returns what is said of it, each with its line, but
+// remarksOf checks a text and returns what is said of it, each with its line, but
 // for what is said of a file that names no unit.
-func warningsOf(t *testing.T, text string) []string {
+func remarksOf(t *testing.T, text string) []string {
 	t.Helper()
 	pattern, err := made.Pattern("unit = \"in\"\n" + text)
 	require.NoError(t, err)
@@ -65,7 +65,7 @@ func TestNoWarning(t *testing.T) {
 			if drawn == "flat" { // with room for what the tucks take up, 2 1/2 in
 				text = frontOf(drawn, "3,", "5.5,", "6,", "8.5,", "8,", "10.5,")
 			}
-			assert.Empty(t, warningsOf(t, text))
+			assert.Empty(t, remarksOf(t, text))
 		})
 	}
 }
@@ -158,7 +158,7 @@ func TestWarnings(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			text := frontOf(c.drawn, append(append(change{}, c.sizes...), c.set...)...)
 			var got []string
-			for _, one := range warningsOf(t, text) {
+			for _, one := range remarksOf(t, text) {
 				if !strings.Contains(one, "the tucked width is narrower") {
 					got = append(got, one)
 				}
@@ -182,7 +182,7 @@ func TestPleatsThatLieOnEachOther(t *testing.T) {
 		{"box pleats", "kind = \"box\"\ncount = 2\ngap = 0", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.want, warningsOf(t, "allowance = 0.375\n"+sketch.Front(sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 2\n"+c.pleat+"\n")))
+			assert.Equal(t, c.want, remarksOf(t, "allowance = 0.375\n"+sketch.Front(sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 2\n"+c.pleat+"\n")))
 		})
 	}
 }
@@ -217,7 +217,7 @@ func TestFieldsNarrowerThanTheNeck(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			text := frontOf(c.drawn, append(append(change{}, c.sizes...), c.set...)...)
-			assert.Equal(t, c.want, warningsOf(t, text))
+			assert.Equal(t, c.want, remarksOf(t, text))
 		})
 	}
 }
@@ -239,7 +239,7 @@ func TestTucksThatEndNearAPleat(t *testing.T) {
 				if drawn == "flat" {
 					change = append(change, "3,", "5.5,", "6,", "8.5,", "8,", "10.5,")
 				}
-				assert.Equal(t, c.want, warningsOf(t, frontOf(drawn, change...)))
+				assert.Equal(t, c.want, remarksOf(t, frontOf(drawn, change...)))
 			})
 		}
 	}

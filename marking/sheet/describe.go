@@ -17,9 +17,9 @@ import (
 // more than 1/16 in of it.
 const letDownStep = 25.4 / 16
 
-// DescribeTuck says, in parts, what a set of tucks is. Lengths in mm are written by the
+// DescribeTucks says, in parts, what a set of tucks is. Lengths in mm are written by the
 // function.
-func DescribeTuck(t piece.TuckRow, written func(float64) string) []string {
+func DescribeTucks(t piece.TuckRow, written func(float64) string) []string {
 	size := written(t.Width) + " wide"
 	if t.Mirrored && t.InAll() == 1 {
 		size = "on the centre, " + size
@@ -45,9 +45,9 @@ func DescribeTuck(t piece.TuckRow, written func(float64) string) []string {
 	return parts
 }
 
-// DescribePleating says, in parts, what a row of pleats is. Lengths in mm are written by
+// DescribePleats says, in parts, what a row of pleats is. Lengths in mm are written by
 // the function.
-func DescribePleating(p piece.PleatRow, written func(float64) string) []string {
+func DescribePleats(p piece.PleatRow, written func(float64) string) []string {
 	parts := []string{p.Key + ": " + counted(p.FoldRow, p.Kind.String()+" pleat", written(p.Depth)+" deep")}
 	if p.Press != source.Unpressed {
 		parts = append(parts, "laid "+sideOf(p.Press, p.Base.Name))
@@ -60,10 +60,10 @@ func DescribePleating(p piece.PleatRow, written func(float64) string) []string {
 func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	var all [][]string
 	for _, t := range p.TuckRows {
-		all = append(all, DescribeTuck(t, unit.AsWritten))
+		all = append(all, DescribeTucks(t, unit.AsWritten))
 	}
 	for _, pleats := range p.PleatRows {
-		all = append(all, DescribePleating(pleats, unit.AsWritten))
+		all = append(all, DescribePleats(pleats, unit.AsWritten))
 	}
 	return all
 }

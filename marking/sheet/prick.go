@@ -37,7 +37,7 @@ const (
 )
 
 // Dotted returns the pattern with lines pricked no farther apart than mm. The error
-// is a *Fault without a place.
+// is a *fault.Fault without a place.
 func Dotted(p *garment.Pattern, mm float64) (*garment.Pattern, error) {
 	if !(mm >= leastDots && mm <= mostDots) {
 		return nil, &fault.Fault{Cause: "these dots are too close together or too far apart",

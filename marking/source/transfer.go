@@ -28,7 +28,7 @@ var transferWords = [...]string{Trace: "trace", Template: "template", Mirror: "m
 func (t Transfer) String() string { return transferWords[t] }
 
 // ParseTransfers reads names of transfers with commas between them: "trace,template".
-// The error is a *Fault without a place.
+// The error is a *fault.Fault without a place.
 func ParseTransfers(text string) ([]Transfer, error) {
 	return transfersNamed(strings.Split(text, ","))
 }

@@ -12,9 +12,9 @@ import (
 // block it is cut from, a ruffle its strips, a binding its square. All other pieces
 // are laid as they are flat. Lace and ribbon are no cloth.
 
-// Cloth is what a pattern takes of its cloth, in a plain lay: a stretch of it, laid from
+// Lay is what a pattern takes of its cloth, in a plain lay: a stretch of it, laid from
 // its end on.
-type Cloth struct {
+type Lay struct {
 	Width   float64  // between its selvages, mm
 	Length  float64  // that the lay takes along it, mm; 0 where nothing is laid
 	Parts   []Part   // one after another, from the end of the cloth; none is empty
@@ -44,12 +44,12 @@ type Placed struct {
 
 // Of lays everything of a pattern that is cut on the cloth; nil where the width of
 // the cloth is not known.
-func Of(p *garment.Pattern) *Cloth {
+func Of(p *garment.Pattern) *Lay {
 	if p.ClothWidth == 0 {
 		return nil
 	}
-	cloth := layOut(itemsOf(p), p.ClothWidth)
-	return &cloth
+	lay := layOut(itemsOf(p), p.ClothWidth)
+	return &lay
 }
 
 // Remarks says which pieces are too wide for the cloth; nothing where its width is not
