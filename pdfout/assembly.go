@@ -204,7 +204,7 @@ func (p picture) drawPieces(d ink.Canvas) {
 	for _, piece := range p.sheet.Pieces {
 		var drawn []arrange.Line // of the lines in the piece, the last few
 		for _, l := range piece.Lines {
-			if !l.Bounds.Meets(p.area()) {
+			if !l.Bounds().Meets(p.area()) {
 				continue
 			}
 			d.Pen(ink.OutlinePen())
@@ -215,7 +215,7 @@ func (p picture) drawPieces(d ink.Canvas) {
 				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
 				d.Pen(ink.InnerPen())
 			}
-			d.Path(ink.Coarse(l.Clip.Path(), ink.PictureDetail/p.scale))
+			d.Path(ink.Coarse(l.Path(), ink.PictureDetail/p.scale))
 			d.Stroke()
 		}
 	}
@@ -224,7 +224,7 @@ func (p picture) drawPieces(d ink.Canvas) {
 // closeTogether reports whether two lines run closer than least mm to each other, as far
 // as their ends tell.
 func closeTogether(l, o arrange.Line, least float64) bool {
-	a, b := l.Clip.Path(), o.Clip.Path()
+	a, b := l.Path(), o.Path()
 	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
 }
 

@@ -67,7 +67,7 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 func (p page) hasLine() bool {
 	for _, piece := range p.Pieces {
 		for _, l := range piece.Lines {
-			if l.Bounds.Meets(p.window()) && len(l.Clip.Clip(p.window())) > 0 {
+			if l.Bounds().Meets(p.window()) && len(l.Clip(p.window())) > 0 {
 				return true
 			}
 		}
@@ -106,7 +106,7 @@ func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 	d.Ink(pen.Colour)
 	for _, l := range lines {
 		if pen.Ring() > 0 {
-			ink.DrawRings(d, pen, l.Clip.Path(), p.window().Grown(bleed))
+			ink.DrawRings(d, pen, l.Path(), p.window().Grown(bleed))
 			continue
 		}
 		ink.DrawRuns(d, pen, l.runs)
@@ -126,12 +126,12 @@ func (p page) linesOf(role mark.Role) []shownLine {
 	var lines []shownLine
 	for _, piece := range p.Pieces {
 		for _, l := range piece.Lines {
-			if l.Role != role || !l.Bounds.Meets(box) {
+			if l.Role != role || !l.Bounds().Meets(box) {
 				continue
 			}
 			if ink.PenOf(role).Ring() > 0 {
 				lines = append(lines, shownLine{l, nil})
-			} else if runs := l.Clip.Clip(box); len(runs) > 0 {
+			} else if runs := l.Clip(box); len(runs) > 0 {
 				lines = append(lines, shownLine{l, runs})
 			}
 		}

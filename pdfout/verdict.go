@@ -48,8 +48,8 @@ func Judge(set arrange.Set, on paper.Paper, printed paper.Scale) (Verdict, error
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
-				length := l.Clip.Length()
-				off := printedLength(l.Clip.Path(), v.Printed) - length
+				length := l.Length()
+				off := printedLength(l.Path(), v.Printed) - length
 				most = math.Max(most, math.Abs(off))
 				all = append(all, Verdict{v.Printed, Line{p.Name, l.Name, l.Role, length}, off})
 			}

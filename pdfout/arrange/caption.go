@@ -25,7 +25,7 @@ func (s *Sheet) CaptionLines() {
 	for _, p := range s.Pieces {
 		// Short lines first: a long one has many more places for its name.
 		byLength := slices.SortedStableFunc(slices.Values(p.Lines), func(a, b Line) int {
-			return cmp.Compare(a.Clip.Length(), b.Clip.Length())
+			return cmp.Compare(a.Length(), b.Length())
 		})
 		for _, l := range byLength {
 			if c, ok := l.caption(s.Field, p, s); ok {
@@ -75,7 +75,7 @@ func (l Line) caption(f *Field, p Piece, on *Sheet) (text.Label, bool) {
 func (l Line) captionPlaces(size float64) []text.Label {
 	style := ink.Plain(size).In(ink.PenOf(l.Role).Colour)
 	w := style.Width(l.Name)
-	length := l.Clip.Length()
+	length := l.Length()
 	up, down := style.Up(), style.Down()
 	set := func(centre, reads plane.Point) text.Label {
 		return text.Label{
@@ -85,14 +85,14 @@ func (l Line) captionPlaces(size float64) []text.Label {
 		}
 	}
 	if w > length {
-		end := l.Clip.Path().EndDirection()
-		centre := l.Clip.At(length).Add(end.Mul(captionAway + (up+down)/2))
+		end := l.Path().EndDirection()
+		centre := l.At(length).Add(end.Mul(captionAway + (up+down)/2))
 		return []text.Label{set(centre, readable(end.Left()))}
 	}
 	var found []text.Label
 	for k := range captionPlaces {
 		start := (length-w)/2 + stepFromMiddle(k)*(length-w)/captionPlaces
-		a, b := l.Clip.At(start), l.Clip.At(start+w)
+		a, b := l.At(start), l.At(start+w)
 		u := b.Sub(a).Unit()
 		if b.Distance(a) < w-straight || !l.staysBy(start, w, a, u) {
 			continue
@@ -123,7 +123,7 @@ func readable(u plane.Point) plane.Point {
 func (l Line) staysBy(start, w float64, a, u plane.Point) bool {
 	const looks = 8
 	for i := 1; i < looks; i++ {
-		if math.Abs(l.Clip.At(start+w*float64(i)/looks).Sub(a).Cross(u)) > straight {
+		if math.Abs(l.At(start+w*float64(i)/looks).Sub(a).Cross(u)) > straight {
 			return false
 		}
 	}

@@ -22,7 +22,7 @@
 //	field.go        which places of a sheet are free
 //	square.go       check squares
 //	lettering.go    all text of a sheet, in its order
-//	block.go        a title set in lines, and the roomiest place for it
+//	inscription.go  a title or a name set in lines, and the roomiest place for it
 //	title.go        titles in their pieces
 //	titlebeside.go  titles beside them
 //	caption.go      names along lines

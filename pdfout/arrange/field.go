@@ -48,7 +48,7 @@ func NewField(pieces []Piece) *Field {
 	f := &Field{taken: map[bucket][]text.Slab{}}
 	for _, p := range pieces {
 		for _, l := range p.Lines {
-			all = append(all, l.Clip.Path()...)
+			all = append(all, l.Path()...)
 			f.gaps = append(f.gaps, len(all)-1)
 		}
 	}

@@ -123,7 +123,7 @@ func (g Grid) crossed(lines []Line) ([]Cell, bool) {
 	last := Cell{-1, -1} // a line mostly stays where it is
 	visits := 0
 	for _, l := range lines {
-		if !g.walk(l.Clip.Path(), func(c Cell) bool {
+		if !g.walk(l.Path(), func(c Cell) bool {
 			if visits++; visits > mostVisits && len(seen) > paper.MaxPages {
 				return false
 			}

@@ -86,10 +86,10 @@ func TestCrossedCells(t *testing.T) {
 			found[c] = true
 		}
 		for _, c := range g.all() {
-			near := l.Clip.Clip(g.CoreOf(c).Grown(rounding))
+			near := l.Clip(g.CoreOf(c).Grown(rounding))
 			// A corner cut off by a line may be long and yet reach less
 			// than 0.01 mm into the core.
-			if inner := l.Clip.Clip(g.CoreOf(c).Grown(-0.02)); len(inner) > 0 {
+			if inner := l.Clip(g.CoreOf(c).Grown(-0.02)); len(inner) > 0 {
 				require.True(t, found[c], "%v", c)
 			}
 			if len(near) == 0 {
@@ -111,8 +111,8 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 			l := NewLine(mark.Cut, "", plane.Path{{X: 20, Y: top}, {X: 60, Y: top}})
 			cells, _ := g.crossed([]Line{l})
 			assert.Equal(t, []Cell{{}}, cells, "at %v", top)
-			assert.NotEmpty(t, l.Clip.Clip(g.CoreOf(Cell{}).Grown(rounding)), "within rounding of the core")
-			if top == box.Min.Y+box.Height() && len(l.Clip.Clip(g.CoreOf(Cell{}))) == 0 {
+			assert.NotEmpty(t, l.Clip(g.CoreOf(Cell{}).Grown(rounding)), "within rounding of the core")
+			if top == box.Min.Y+box.Height() && len(l.Clip(g.CoreOf(Cell{}))) == 0 {
 				beyond++
 			}
 		}

@@ -13,21 +13,20 @@ import (
 // its sheet, in mm: room for half a line's width and for arrow heads.
 const Spare = 2.0
 
-// Line is a mark as it lies on its sheet.
+// Line is a mark as it lies on its sheet: its path, with a role and a name.
 type Line struct {
-	Role   mark.Role
-	Name   string      // stands along it; "" for none
-	Clip   *plane.Tree // its path
-	Bounds plane.Box
+	*plane.Tree
+	Role mark.Role
+	Name string // stands along it; "" for none
 }
 
 // NewLine makes a line of a path, which may have no length.
 func NewLine(role mark.Role, name string, p plane.Path) Line {
-	return Line{Role: role, Name: name, Clip: plane.NewTree(p), Bounds: p.Bounds()}
+	return Line{plane.NewTree(p), role, name}
 }
 
 // ArrowHeads returns the heads of a line.
-func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role), l.Clip.Path()) }
+func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role), l.Path()) }
 
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
@@ -51,9 +50,9 @@ func NewPiece(m mark.Marking) Piece {
 		p.Name = m.Key
 	}
 	for _, mark := range m.Marks {
-		if l := NewLine(mark.Role, mark.Name, mark.Path); l.Clip.Length() > 0 {
+		if l := NewLine(mark.Role, mark.Name, mark.Path); l.Length() > 0 {
 			p.Lines = append(p.Lines, l)
-			p.Bounds = p.Bounds.Union(l.Bounds)
+			p.Bounds = p.Bounds.Union(l.Bounds())
 		}
 	}
 	return p
@@ -81,9 +80,9 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 	lines := p.Lines
 	p.Lines, p.Bounds = nil, plane.EmptyBox()
 	for _, l := range lines {
-		l = NewLine(l.Role, l.Name, path(l.Clip.Path()))
+		l = NewLine(l.Role, l.Name, path(l.Path()))
 		p.Lines = append(p.Lines, l)
-		p.Bounds = p.Bounds.Union(l.Bounds)
+		p.Bounds = p.Bounds.Union(l.Bounds())
 	}
 	return p
 }

@@ -102,10 +102,10 @@ const steep = 0.02
 func tenderOf(lines []Line) tender {
 	var t tender
 	for _, l := range lines {
-		if l.Clip.Length() <= shortMark {
+		if l.Length() <= shortMark {
 			t.short = append(t.short, l)
 		}
-		p := l.Clip.Path()
+		p := l.Path()
 		for i := 1; i < len(p); i++ {
 			step := p[i].Sub(p[i-1])
 			switch dx, dy := math.Abs(step.X), math.Abs(step.Y); {
@@ -144,8 +144,8 @@ func joinable(cells []Cell) []Cell {
 func (t tender) cuts(g Grid) int {
 	n := 0
 	for _, l := range t.short {
-		left, right := g.columnsOf(l.Bounds.Min.X, l.Bounds.Max.X)
-		top, bottom := g.rowsOf(l.Bounds.Min.Y, l.Bounds.Max.Y)
+		left, right := g.columnsOf(l.Bounds().Min.X, l.Bounds().Max.X)
+		top, bottom := g.rowsOf(l.Bounds().Min.Y, l.Bounds().Max.Y)
 		if left != right || top != bottom {
 			n++
 		}

@@ -118,7 +118,7 @@ func TestRasterCountsAsTheGridDoes(t *testing.T) {
 
 // clipped reports whether a line of the piece runs in a box.
 func clipped(p Piece, b plane.Box) bool {
-	return slices.ContainsFunc(p.Lines, func(l Line) bool { return len(l.Clip.Clip(b)) > 0 })
+	return slices.ContainsFunc(p.Lines, func(l Line) bool { return len(l.Clip(b)) > 0 })
 }
 
 // A tall frame over a bar as wide as two pages: the smallest grid has its join

@@ -73,7 +73,7 @@ func checkShared(t require.TestingT, s Sheet) {
 
 		near := text.Upright(p.Bounds.Grown(6 - 0.02))
 		for _, l := range append(large.Lines, NewLine(mark.Cut, "", large.Outline.Path())) {
-			path := l.Clip.Path()
+			path := l.Path()
 			for k := 1; k < len(path); k++ {
 				require.False(t, near.MeetsSegment(path[k-1], path[k]), "%s is too near to a line of %s", p.Name, large.Name)
 			}

@@ -44,7 +44,7 @@ const (
 
 // title puts the piece's title on the sheet.
 func (s *Sheet) title(p Piece, f *Field) {
-	at, ok := PlacedBlock{}, false
+	at, ok := PlacedInscription{}, false
 	if p.Foot == (plane.Point{}) {
 		at, ok = p.titleInside(f, s.Whole, s.shown)
 	}
@@ -66,50 +66,50 @@ func (s *Sheet) title(p Piece, f *Field) {
 
 // titleInside finds a place for the title in the piece: for one that is whole
 // on a page first, then for one that is at least partly shown.
-func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (PlacedBlock, bool) {
+func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (PlacedInscription, bool) {
 	places := p.Places(f, titleRoom, closest)
-	if found, ok := p.blockInside(f, places, whole); ok {
+	if found, ok := p.linesInside(f, places, whole); ok {
 		return found, true
 	}
 	close := p.Places(f, narrowRoom, narrowClosest)
 	for _, notes := range [][]string{p.notes, p.Brief} {
 		for _, size := range []float64{modest, 8, 7, Smallest} {
-			b := oneLine(p.Name, notes, size)
+			title := oneLine(p.Name, notes, size)
 			for _, u := range []plane.Point{text.Across(), text.Up()} {
-				if found, ok := p.Roomiest(f, close, b, u, narrowRoom, whole); ok {
+				if found, ok := p.Roomiest(f, close, title, u, narrowRoom, whole); ok {
 					return found, true
 				}
 			}
 		}
 	}
-	return p.blockInside(f, places, shown)
+	return p.linesInside(f, places, shown)
 }
 
-// blockInside finds the largest title of several lines that has a place.
-func (p Piece) blockInside(f *Field, places []plane.Point, fits func(plane.Box) bool) (PlacedBlock, bool) {
+// linesInside finds the largest title of several lines that has a place.
+func (p Piece) linesInside(f *Field, places []plane.Point, fits func(plane.Box) bool) (PlacedInscription, bool) {
 	for _, size := range []float64{18, 15, 12, 10.5, modest, 8, 7, Smallest} {
 		for _, u := range []plane.Point{text.Across(), text.Up()} {
 			if u == text.Up() && size >= modest && p.Bounds.Height() < narrow*p.Bounds.Width() {
 				continue
 			}
-			for _, b := range p.blocks(size) {
-				if !b.suits(p, size, u) {
+			for _, title := range p.inscriptions(size) {
+				if !title.suits(p, size, u) {
 					continue
 				}
-				if found, ok := p.Roomiest(f, places, b, u, titleRoom, fits); ok {
+				if found, ok := p.Roomiest(f, places, title, u, titleRoom, fits); ok {
 					return found, true
 				}
 			}
 		}
 	}
-	return PlacedBlock{}, false
+	return PlacedInscription{}, false
 }
 
 // titleAlong finds a place in the piece for a title with long notes that has
 // none anywhere else: in a few small lines, close to the lines of the piece.
-func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedBlock, bool) {
+func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedInscription, bool) {
 	if !wordy(p.Brief) {
-		return PlacedBlock{}, false
+		return PlacedInscription{}, false
 	}
 	for _, u := range []plane.Point{text.Across(), text.Up()} {
 		places := p.strips(f, narrowRoom, u)
@@ -124,7 +124,7 @@ func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedBlock, boo
 			}
 		}
 	}
-	return PlacedBlock{}, false
+	return PlacedInscription{}, false
 }
 
 // stripTrials is how many places lines along a strip try along it; across it
@@ -156,18 +156,18 @@ func (p Piece) strips(f *Field, room float64, u plane.Point) []plane.Point {
 	return places
 }
 
-// blocks returns the ways to set the title in a size, best first.
-func (p Piece) blocks(size float64) []Block {
-	blocks := []Block{newBlock(p.Name, p.notes, size, math.Inf(1))}
+// inscriptions returns the ways to set the title in a size, best first.
+func (p Piece) inscriptions(size float64) []Inscription {
+	inscriptions := []Inscription{newInscription(p.Name, p.notes, size, math.Inf(1))}
 	if wordy(p.notes) {
 		for _, limit := range []float64{160, 130, 100, 75} {
-			blocks = append(blocks, newBlock(p.Name, []string{text.JoinedNotes(p.notes)}, size, limit))
+			inscriptions = append(inscriptions, newInscription(p.Name, []string{text.JoinedNotes(p.notes)}, size, limit))
 		}
 	}
 	for _, limit := range []float64{60, 40, 25, 18} {
-		blocks = append(blocks, newBlock(p.Name, p.notes, size, limit))
+		inscriptions = append(inscriptions, newInscription(p.Name, p.notes, size, limit))
 	}
-	return blocks
+	return inscriptions
 }
 
 // wordy reports whether notes are too long for a few short lines.
@@ -177,13 +177,13 @@ func wordy(notes []string) bool {
 
 // suits reports whether a title of a size looks well in a piece: a large one
 // must not crowd it, and only the smallest may break a word.
-func (b Block) suits(p Piece, size float64, u plane.Point) bool {
-	e := b.Extent(u)
+func (title Inscription) suits(p Piece, size float64, u plane.Point) bool {
+	e := title.Extent(u)
 	if e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
 		return false
 	}
-	if size > modest && (e.X > modestShare*p.Bounds.Width() || e.Y > modestShare*p.Bounds.Height() || len(b.Labels) > modestLines) {
+	if size > modest && (e.X > modestShare*p.Bounds.Width() || e.Y > modestShare*p.Bounds.Height() || len(title.Labels) > modestLines) {
 		return false
 	}
-	return !b.Broken || size == Smallest
+	return !title.Broken || size == Smallest
 }

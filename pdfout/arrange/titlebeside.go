@@ -39,8 +39,8 @@ func FootOf(p Piece, f *Field, window plane.Point) plane.Point {
 	if _, ok := p.titleInside(f, anywhere, anywhere); ok {
 		return plane.Point{}
 	}
-	b := p.beside(p.notes)
-	p.Foot = plane.Point{X: b.Width + 2*besideRoom, Y: b.Height + besideAway + besideRoom}
+	title := p.beside(p.notes)
+	p.Foot = plane.Point{X: title.Width + 2*besideRoom, Y: title.Height + besideAway + besideRoom}
 	if !p.Fits(window) {
 		return plane.Point{}
 	}
@@ -49,41 +49,41 @@ func FootOf(p Piece, f *Field, window plane.Point) plane.Point {
 
 // beside sets a title to stand beside the piece, in the same way when the piece
 // is turned: short notes in one.
-func (p Piece) beside(notes []string) Block {
+func (p Piece) beside(notes []string) Inscription {
 	if wordy(notes) && math.Max(p.Bounds.Width(), p.Bounds.Height()) >= besideWide {
-		return newBlock(p.Name, notes, besideWideSize, besideWide)
+		return newInscription(p.Name, notes, besideWideSize, besideWide)
 	}
 	var joined []string
 	if len(notes) > 0 {
 		joined = []string{text.JoinedNotes(notes)}
 	}
-	return newBlock(p.Name, joined, besideSize, besideWidth)
+	return newInscription(p.Name, joined, besideSize, besideWidth)
 }
 
 // titleBeside finds a place for the title next to a piece that has no room for
 // it: under it, over it, or at a side of it, rather near its middle; never in
 // another piece.
-func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (PlacedBlock, bool) {
-	b := p.beside(notes)
+func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (PlacedInscription, bool) {
+	title := p.beside(notes)
 	middle := p.Bounds.Centre()
-	away := func(u plane.Point, b Block) plane.Point {
-		e := b.Extent(u)
+	away := func(u plane.Point, title Inscription) plane.Point {
+		e := title.Extent(u)
 		return plane.Point{X: (p.Bounds.Width()+e.X)/2 + besideAway, Y: (p.Bounds.Height()+e.Y)/2 + besideAway}
 	}
-	free := func(b Block, u plane.Point, steps ...plane.Point) (PlacedBlock, bool) {
+	free := func(title Inscription, u plane.Point, steps ...plane.Point) (PlacedInscription, bool) {
 		for _, step := range steps {
 			at := middle.Add(step)
-			room := b.Around(at, u)
+			room := title.Around(at, u)
 			if s.Whole(room.Bounds()) && f.Free(room.Grown(besideRoom)) && !s.insideAny(at) {
-				return PlacedBlock{b, at, u}, true
+				return PlacedInscription{title, at, u}, true
 			}
 		}
-		return PlacedBlock{}, false
+		return PlacedInscription{}, false
 	}
 	if p.Foot != (plane.Point{}) {
 		// The place kept under the piece begins where the piece does.
-		kept := math.Max(0, (b.Width-p.Bounds.Width())/2)
-		if found, ok := free(b, text.Across(), plane.Point{X: kept, Y: -away(text.Across(), b).Y}); ok {
+		kept := math.Max(0, (title.Width-p.Bounds.Width())/2)
+		if found, ok := free(title, text.Across(), plane.Point{X: kept, Y: -away(text.Across(), title).Y}); ok {
 			return found, true
 		}
 	}
@@ -98,11 +98,11 @@ func (s *Sheet) titleBeside(p Piece, f *Field, notes []string) (PlacedBlock, boo
 				return found, true
 			}
 		}
-		step := away(text.Across(), b)
-		if found, ok := free(b, text.Across(), plane.Point{X: along.X, Y: -step.Y}, plane.Point{X: along.X, Y: step.Y},
+		step := away(text.Across(), title)
+		if found, ok := free(title, text.Across(), plane.Point{X: along.X, Y: -step.Y}, plane.Point{X: along.X, Y: step.Y},
 			plane.Point{X: step.X, Y: along.Y}, plane.Point{X: -step.X, Y: along.Y}); ok {
 			return found, true
 		}
 	}
-	return PlacedBlock{}, false
+	return PlacedInscription{}, false
 }

@@ -65,24 +65,24 @@ func (d *picture) sayOutside(p mark.Picture, c pictureScale, f *arrange.Field, w
 // sayBeside sets what is said of a band to the right of its frame, at the middle of
 // its height, and reports whether there is room.
 func (d *picture) sayBeside(one saidOfBand, f *arrange.Field, width float64) bool {
-	b, ok := bandText(one.text, width-one.box.Max.X-2*bandTextAway, one.box.Height()-2*bandTextOver)
-	return ok && d.say(b, plane.Point{X: one.box.Max.X + bandTextAway, Y: one.box.Centre().Y + b.Height/2}, f)
+	said, ok := bandText(one.text, width-one.box.Max.X-2*bandTextAway, one.box.Height()-2*bandTextOver)
+	return ok && d.say(said, plane.Point{X: one.box.Max.X + bandTextAway, Y: one.box.Centre().Y + said.Height/2}, f)
 }
 
 // sayUnder sets what is said of a band that lies on its side under its frame, in
 // the frame of the whole.
 func (d *picture) sayUnder(one saidOfBand, f *arrange.Field) bool {
-	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, one.box.Min.Y-d.frame.Min.Y-bandTextOver)
-	return ok && d.say(b, one.box.Min.Add(plane.Point{X: bandTextAway, Y: -bandTextOver}), f)
+	said, ok := bandText(one.text, one.box.Width()-2*bandTextAway, one.box.Min.Y-d.frame.Min.Y-bandTextOver)
+	return ok && d.say(said, one.box.Min.Add(plane.Point{X: bandTextAway, Y: -bandTextOver}), f)
 }
 
 // sayOver sets what is said of a band that lies on its side over the picture.
 func (d *picture) sayOver(one saidOfBand, f *arrange.Field) bool {
-	b, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Plain(bandTextSize).Step())
-	if !ok || !d.say(b, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + b.Height}, f) {
+	said, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Plain(bandTextSize).Step())
+	if !ok || !d.say(said, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + said.Height}, f) {
 		return false
 	}
-	d.over = max(d.over, bandTextOver+b.Height)
+	d.over = max(d.over, bandTextOver+said.Height)
 	return true
 }
 
@@ -108,12 +108,12 @@ func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Pi
 		return one.box.Holds(b.Min) && one.box.Holds(b.Max) && !inAny(pieces, b.Centre())
 	}
 	for _, limit := range []float64{bandMost, 0.6 * bandMost, 0.4 * bandMost} {
-		b, ok := bandText(one.text, min(limit, one.box.Width()), one.box.Height())
+		said, ok := bandText(one.text, min(limit, one.box.Width()), one.box.Height())
 		if !ok {
 			continue
 		}
-		if found, ok := band.Roomiest(f, places, b, text.Across(), nameRoom, free); ok {
-			return d.say(b, found.Middle.Add(plane.Point{X: -b.Width / 2, Y: b.Height / 2}), f)
+		if found, ok := band.Roomiest(f, places, said, text.Across(), nameRoom, free); ok {
+			return d.say(said, found.Middle.Add(plane.Point{X: -said.Width / 2, Y: said.Height / 2}), f)
 		}
 	}
 	return false
@@ -121,28 +121,28 @@ func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Pi
 
 // bandText sets what is said of a band in lines of limit mm, or of bandMost, and
 // reports whether they are long enough and no higher than high.
-func bandText(text string, limit, high float64) (arrange.Block, bool) {
+func bandText(text string, limit, high float64) (arrange.Inscription, bool) {
 	limit = min(limit, bandMost)
 	if limit < bandLeast {
-		return arrange.Block{}, false
+		return arrange.Inscription{}, false
 	}
-	b := arrange.NameBlock(text, ink.Plain(bandTextSize).In(ink.Grey()), limit)
-	for i := range b.Labels {
-		b.Labels[i].At.X = 0
+	said := arrange.InscriptionOf(text, ink.Plain(bandTextSize).In(ink.Grey()), limit)
+	for i := range said.Labels {
+		said.Labels[i].At.X = 0
 	}
-	return b, !b.Broken && b.Height <= high
+	return said, !said.Broken && said.Height <= high
 }
 
 // say sets a text with its upper left corner at a place, and reports whether that is
 // free.
-func (d *picture) say(b arrange.Block, at plane.Point, f *arrange.Field) bool {
-	middle := at.Add(plane.Point{X: b.Width / 2, Y: -b.Height / 2})
-	room := b.Around(middle, text.Across())
+func (d *picture) say(said arrange.Inscription, at plane.Point, f *arrange.Field) bool {
+	middle := at.Add(plane.Point{X: said.Width / 2, Y: -said.Height / 2})
+	room := said.Around(middle, text.Across())
 	if !f.Free(room) {
 		return false
 	}
 	f.Take(room)
-	d.labels = append(d.labels, b.Placed(middle, text.Across())...)
+	d.labels = append(d.labels, said.Placed(middle, text.Across())...)
 	return true
 }
 

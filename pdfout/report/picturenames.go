@@ -60,12 +60,12 @@ func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point
 	for _, s := range styles {
 		for _, u := range along {
 			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
-				b := arrange.NameBlock(text, s, limit)
-				e := b.Extent(u)
-				if b.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
+				name := arrange.InscriptionOf(text, s, limit)
+				e := name.Extent(u)
+				if name.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
 					continue
 				}
-				if found, ok := p.Roomiest(f, places, b, u, nameRoom, d.framed); ok {
+				if found, ok := p.Roomiest(f, places, name, u, nameRoom, d.framed); ok {
 					f.Take(found.Around(found.Middle, found.U))
 					d.labels = append(d.labels, found.Placed(found.Middle, found.U)...)
 					return true
@@ -83,15 +83,15 @@ func (d *picture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arran
 		return false
 	}
 	for _, s := range numberStyles() {
-		b := arrange.NameBlock(number, s, math.Inf(1))
-		side := plane.Point{X: (p.Bounds.Width()+b.Width)/2 + numberAway}
-		over := plane.Point{Y: (p.Bounds.Height()+b.Height)/2 + numberAway}
+		name := arrange.InscriptionOf(number, s, math.Inf(1))
+		side := plane.Point{X: (p.Bounds.Width()+name.Width)/2 + numberAway}
+		over := plane.Point{Y: (p.Bounds.Height()+name.Height)/2 + numberAway}
 		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
 			at := p.Bounds.Centre().Add(step)
-			room := b.Around(at, text.Across())
+			room := name.Around(at, text.Across())
 			if d.onBand(room.Bounds()) && f.Free(room.Grown(numberApart)) && !inAny(pieces, at) {
 				f.Take(room)
-				d.labels = append(d.labels, b.Placed(at, text.Across())...)
+				d.labels = append(d.labels, name.Placed(at, text.Across())...)
 				return true
 			}
 		}
