@@ -47,7 +47,7 @@ func gaugeCommand() *cli.Command {
 
 // makeGauges takes the file in to the PDF of its gauges, and says what it made.
 func makeGauges(say io.Writer, in, out string, p printing) error {
-	pattern, paper, err := p.open(in)
+	pattern, on, err := p.open(in)
 	if err != nil {
 		return err
 	}
@@ -55,7 +55,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if len(gauges) == 0 {
 		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks")
 	}
-	m, err := p.draw(in, out, gaugeSet(pattern, gauges), paper, allPages)
+	m, err := p.draw(in, out, gaugeSet(pattern, gauges), on, allPages)
 	if err != nil {
 		return err
 	}

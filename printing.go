@@ -257,8 +257,8 @@ func (p printing) open(in string) (*garment.Pattern, paper.Paper, error) {
 	if pattern, err = p.chosen(pattern); err != nil {
 		return nil, paper.Paper{}, err
 	}
-	paper, err := p.paperIn(pattern.Unit)
-	return pattern, paper, err
+	on, err := p.paperIn(pattern.Unit)
+	return pattern, on, err
 }
 
 // draw draws those pages of a set into the file out; in is the file it comes from.

@@ -35,14 +35,14 @@ marking/terminal:    marking/length marking/mark
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay
 marking/sketch:      marking/plane; pgregory.net/rapid
 marking/sketch/made: marking/source marking/piece marking/garment marking/sketch; github.com/stretchr/testify/require
-pdfout/paper:        marking/plane marking/fault marking/length
+pdfout/paper:        marking/plane marking/fault marking/wording marking/length
 pdfout/ink:          marking/plane marking/fault marking/mark pdfout/paper; github.com/go-pdf/fpdf golang.org/x/image/font golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/goregular golang.org/x/image/font/sfnt golang.org/x/image/math/fixed
-pdfout/text:         marking/plane marking/length pdfout/ink
+pdfout/text:         marking/plane marking/wording marking/length pdfout/ink
 pdfout/arrange:      marking/plane marking/length marking/mark pdfout/paper pdfout/ink pdfout/text
-pdfout/report:       marking/plane marking/fault marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange
+pdfout/report:       marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange
 pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
-pdfout:              marking/plane marking/fault marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
+pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/proof:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
 main:                marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2

@@ -44,7 +44,7 @@ func scaleCommand() *cli.Command {
 
 // sayScale answers for the sheets of a file.
 func sayScale(say io.Writer, in string, p printing, within string) error {
-	pattern, paper, err := p.open(in)
+	pattern, on, err := p.open(in)
 	if err != nil {
 		return err
 	}
@@ -65,7 +65,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(pattern), paper, measured.scale())
+	verdict, err := pdfout.Judge(p.set(pattern), on, measured.scale())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}

@@ -70,11 +70,11 @@ const firstPageFile = "-first-page"
 
 // makeSheets takes the file in to the PDF out, and says what it made.
 func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
-	pattern, paper, err := p.open(in)
+	pattern, on, err := p.open(in)
 	if err != nil {
 		return err
 	}
-	m, err := p.draw(in, out, p.set(pattern), paper, which)
+	m, err := p.draw(in, out, p.set(pattern), on, which)
 	if err != nil {
 		return err
 	}

@@ -40,9 +40,9 @@ func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Ca
 		return Summary{}, err
 	}
 	b.letter()
-	d := ink.NewPDF(p, b.fullTitle(), b.roles)
-	wanted(b, d)
-	if err := d.Finish(w); err != nil {
+	pdf := ink.NewPDF(p, b.fullTitle(), b.roles)
+	wanted(b, pdf)
+	if err := pdf.Finish(w); err != nil {
 		return Summary{}, err
 	}
 	return b.summary(), nil
@@ -61,10 +61,10 @@ func plan(set arrange.Set, p paper.Paper) (*book, error) {
 		return nil, nothingToDraw()
 	}
 	if !laid.Exact {
-		return nil, tooMany(set, "more than "+text.Counted(laid.Pages(), "page"), p)
+		return nil, tooMany(set, "more than "+text.PageCount(laid.Pages()), p)
 	}
 	if n := len(laid.Forms); n > paper.MaxPages {
-		return nil, tooMany(set, "more than "+text.Counted(n, "page"), p)
+		return nil, tooMany(set, "more than "+text.PageCount(n), p)
 	}
 	b := newBook(set, p, p)
 	b.left = laid.Left
@@ -76,7 +76,7 @@ func plan(set arrange.Set, p paper.Paper) (*book, error) {
 	}
 	b.number()
 	if b.pages > paper.MaxPages {
-		return nil, tooMany(set, text.Counted(b.pages, "page"), p)
+		return nil, tooMany(set, text.PageCount(b.pages), p)
 	}
 	return b, nil
 }

@@ -128,8 +128,8 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 		square.Y = upper - arrange.Spare - side/2
 		at.Y = min(at.Y, upper-arrange.Spare-side-paper.SquareGrid-formGap)
 	}
-	text := formText(form, size, width)
-	if text.Height > at.Y {
+	words := formText(form, size, width)
+	if words.Height > at.Y {
 		return arrange.Sheet{}, false
 	}
 
@@ -137,7 +137,7 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	s.Paper = on
 	s.TakeHeads()
 	s.TakeText(title, plane.Point{Y: window.Y})
-	s.TakeText(text, at)
+	s.TakeText(words, at)
 	if !s.SquareNear(square, side) {
 		return arrange.Sheet{}, false
 	}

@@ -58,7 +58,7 @@ func (b *book) onPaper() string {
 	if b.paper.Cut == paper.Single {
 		return "one page for all"
 	}
-	return fmt.Sprintf("%s on %s", text.Counted(b.pages, "page"), b.paper.Title)
+	return fmt.Sprintf("%s on %s", text.PageCount(b.pages), b.paper.Title)
 }
 
 // joining says which pages come first and how to put the others together.

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -88,7 +89,7 @@ func (s Summary) String() string {
 		return s.whole()
 	}
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s: the first proves the scale, ", text.Counted(s.Pages, "page"))
+	fmt.Fprintf(&b, "%s: the first proves the scale, ", text.PageCount(s.Pages))
 	if s.Front > 1 {
 		fmt.Fprintf(&b, "%s more of how pages are joined, ", text.PageRange(2, s.Front, "shows", "show"))
 	}
@@ -107,7 +108,7 @@ func (s Summary) String() string {
 		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, usualWhat))
 	}
 	if s.Blank > 0 {
-		fmt.Fprintf(&b, "; %s on which no line falls %s left out", text.Counted(s.Blank, "page"), text.IsAre(s.Blank))
+		fmt.Fprintf(&b, "; %s on which no line falls %s left out", text.PageCount(s.Blank), text.IsAre(s.Blank))
 	}
 	return b.String() + s.leftOut()
 }
@@ -128,7 +129,7 @@ func (s Summary) whole() string {
 	if s.Pages == 1 {
 		size += " and " + s.Unit.OnRuler(s.Paper.Height) + " high"
 	}
-	return fmt.Sprintf("%s, %s, with %s", text.Counted(s.Pages, "page"), size, text.ListOf(what)) + s.leftOut()
+	return fmt.Sprintf("%s, %s, with %s", text.PageCount(s.Pages), size, wording.Listed(what, "and")) + s.leftOut()
 }
 
 // leftOut says which pieces have no line.
@@ -136,5 +137,5 @@ func (s Summary) leftOut() string {
 	if len(s.Left) == 0 {
 		return ""
 	}
-	return fmt.Sprintf("; %s %s no line and %s left out", text.ListOf(s.Left), text.HasHave(len(s.Left)), text.IsAre(len(s.Left)))
+	return fmt.Sprintf("; %s %s no line and %s left out", wording.Listed(s.Left, "and"), text.HasHave(len(s.Left)), text.IsAre(len(s.Left)))
 }

@@ -6,6 +6,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: paper is asked for by a name, or by its size. A size has its
@@ -69,11 +70,9 @@ func Find(text string) (Paper, error) {
 	if width, height, found := strings.Cut(strings.ReplaceAll(wanted, "×", "x"), "x"); found && strings.ContainsAny(width, "0123456789") {
 		return paperOf(text, width, height)
 	}
-	names := Names()
-	last := len(names) - 1
 	return Paper{}, &fault.Fault{
 		Cause: fmt.Sprintf("no paper is called %q", text),
-		Hint:  "the papers are " + strings.Join(names[:last], ", ") + " and " + names[last] + "; or write roll:36in, single, or a size such as 210x297mm",
+		Hint:  "the papers are " + wording.Listed(Names(), "and") + "; or write roll:36in, single, or a size such as 210x297mm",
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -145,7 +146,7 @@ func (s setter) picture(p mark.Picture) setPicture {
 	}
 	bands = append(bands, s.legend(numbered)...)
 	if len(left) > 0 {
-		say("Too small to be marked here: "+text.ListOf(left)+".", aside)
+		say("Too small to be marked here: "+wording.Listed(left, "and")+".", aside)
 	}
 	bands[0].keep = len(bands) > 1
 	return setPicture{bands, namesOf(p), len(numbered), len(left)}

@@ -5,7 +5,7 @@
 // somewhere. It knows letters and how wide they are; not what is said, nor what
 // else is on the page.
 //
-//	words.go    counts, lists, notes and page numbers as a sentence says them
+//	words.go    names, notes, page numbers and counts of pages as a sentence says them
 //	wrap.go     a text broken into lines
 //	shorten.go  what is left out where there is too little room
 //	lines.go    lines one under the other

@@ -3,9 +3,12 @@ package text
 import (
 	"fmt"
 	"strings"
+
+	"tuckmark/marking/wording"
 )
 
-// Rules of this file: counts, lists, notes and pages, as a sentence says them.
+// Rules of this file: notes, names, pages and how many of them, as a sentence says them.
+// What messages about a file have as well is in package wording.
 
 // JoinedNotes joins notes into one text: with commas, or with semicolons where a
 // note has a comma in it; after a sign that ends a note, or parts it from the
@@ -55,7 +58,7 @@ func PagesOf(numbers []int) string {
 			runs = append(runs, fmt.Sprintf("%d to %d", first, last))
 		}
 	}
-	return "pages " + ListOf(runs)
+	return "pages " + wording.Listed(runs, "and")
 }
 
 // IsAre is the verb of one or of many.
@@ -83,15 +86,6 @@ func FromTo(noun string, first, last int) string {
 	return fmt.Sprintf("%ss %d to %d", noun, first+1, last+1)
 }
 
-// ListOf joins names as a sentence does: "a, b and c".
-func ListOf(names []string) string {
-	if len(names) < 2 {
-		return strings.Join(names, "")
-	}
-	last := len(names) - 1
-	return strings.Join(names[:last], ", ") + " and " + names[last]
-}
-
 // someNames joins the first names and counts the others.
 func someNames(names []string, shown int) string {
 	text := strings.Join(names[:shown], ", ")
@@ -101,12 +95,12 @@ func someNames(names []string, shown int) string {
 	return text
 }
 
-// Counted is a number and its noun: "1 page", "18,432 pages".
-func Counted(n int, noun string) string {
-	if n != 1 {
-		noun += "s"
+// PageCount is how many pages there are: "0 pages", "1 page", "18,432 pages".
+func PageCount(n int) string {
+	if n == 1 {
+		return "1 page"
 	}
-	return Thousands(n) + " " + noun
+	return Thousands(n) + " pages"
 }
 
 // Thousands is a whole number, not negative, with its thousands set apart.

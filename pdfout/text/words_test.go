@@ -6,13 +6,10 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-func TestCounted(t *testing.T) {
+func TestPageCount(t *testing.T) {
 	for n, want := range map[int]string{0: "0 pages", 1: "1 page", 999: "999 pages", 1000: "1,000 pages", 18432: "18,432 pages", 1234567: "1,234,567 pages"} {
-		assert.Equal(t, want, Counted(n, "page"))
+		assert.Equal(t, want, PageCount(n))
 	}
-	assert.Equal(t, "", ListOf(nil))
-	assert.Equal(t, "a", ListOf([]string{"a"}))
-	assert.Equal(t, "a, b and c", ListOf([]string{"a", "b", "c"}))
 }
 
 func TestSomeNames(t *testing.T) {
