@@ -1,8 +1,10 @@
 // Package fault is what is told of a mistake: its cause, what to do about it, and where it
 // is.
 //
-// Every room hands mistakes on as these, from the file to the screen, and none puts them
-// into words twice. Never known here: what was asked for, and who is told.
+// In come the words and the place, from the room that found the mistake; out comes an error
+// that reads as a maker is told. Every room hands mistakes on as these, from the file to
+// the screen, and none words again what another has said. Never known here: what was asked
+// for, and who is told.
 //
 //	fault.go  one mistake
 //	place.go  where something stands that somebody wrote

@@ -3,8 +3,9 @@
 //
 // In comes a source.Spec, in which every value is of the right kind by itself. Out comes a
 // Pattern in which all that names anything has found it and every length is known, sewn
-// and cut; or every mistake of the file at once. What is drawn of it, on what, and in which
-// words it is told is never known here, but for the remarks that a teacher would make.
+// and cut; or every mistake of the file at once. What is drawn of it, and on what, is never
+// known here. Words are: the remarks that a teacher would make, and what does not match in
+// a seam (mismatch.go), which figures tell as well, lengths as they wish.
 //
 //	pattern.go   what comes out
 //	check.go     the way from a file to it

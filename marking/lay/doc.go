@@ -4,8 +4,9 @@
 // In comes a garment.Pattern. Out come its cuttings, each with its size across the cloth
 // and along it; the Lay they make, with everything in its place, where the width of the
 // cloth is known; and remarks on what does not lie on it. How a garment is sewn is never
-// known here, nor how the lay is drawn or told, nor in what lengths cloth is sold (that is
-// the room length).
+// known here, nor how the lay is drawn, nor in what lengths cloth is sold (that is the room
+// length). Of the words about a lay this room has those that say how it was made, and what
+// each cutting is called; tables are made in figures.
 //
 //	cuttings.go  what is torn, and what is cut round its outline
 //	laid.go      what of that is laid, and the lay as it comes out

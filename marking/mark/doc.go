@@ -17,6 +17,8 @@
 //
 //   - A pricked line is one mark, and the points of its path are its dots: so a sheet has
 //     as many marks as lines, however closely they are pricked.
-//   - Lengths are in mm where something is drawn, and words where something is read:
-//     nobody behind this room rounds a length that is printed.
+//   - Lengths are in mm where something is drawn, and words where something is read: what
+//     is printed of a pattern is rounded before it comes here. Behind this room only sizes
+//     that are first known there are put into words, in messages: of paper, and of a
+//     form or a piece that does not go onto it.
 package mark

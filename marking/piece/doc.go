@@ -1,8 +1,12 @@
 // Package piece works out one piece of a garment: every line on it, as the file has it, as
 // it lies flat, and as it is when it is finished.
 //
-// In comes a source.PieceSpec, as written. Out comes a Piece, or mistakes with their
-// places, in Findings. Other pieces, cloth, sheets and paper are never known here.
+// In comes a source.PieceSpec, as written, with the Spec it stands in: its unit, the
+// allowance that counts where an edge gives none, the width of the cloth, beyond which no
+// block goes, and the keys of the other pieces, since an open outline may come from a slip
+// in one. Out comes a Piece, or mistakes with their places, in Findings. What other pieces
+// look like, sheets and paper are never known here. Only CheckNames looks at all pieces: no
+// two may be called alike.
 //
 // [Check] leads the way, from top to bottom, and each stage is a value that the next one
 // takes as it is:

@@ -4,15 +4,20 @@
 //
 // Points, and directions of length 1, come in; paths go out. A curve is a path of short
 // straight pieces from the first, so all that follows knows straight lines alone. What a
-// path stands for is never known here: no edge, seam, cloth, paper or file.
+// path stands for is never known here: no edge, cloth, paper or file. A seam is in this
+// room the line on which both sides of a folded strip come to lie (Folding.Seam), sewn or
+// not.
 //
-//	point, box, path   what everything is made of
-//	tree               finding the segments near a place, of one long path
-//	crossing, clip     where two paths meet, and what of one lies in a box
-//	curve              a smooth curve through points
-//	offset             the line beside a path: hollow, then raw, then parts
-//	fold, unfold       the plane folded along parallel lines, and what comes to lie where
-//	halfplane          what of a path lies to one side of a line, and mirrored
+//	point.go, box.go, path.go  what everything is made of
+//	tree.go                    finding the segments near a place, of one long path
+//	crossing.go, clip.go       where two paths meet, and what of one lies in a box
+//	curve.go                   a smooth curve through points
+//	offset.go                  the line beside a path, by the three that follow
+//	hollow.go                  what is crowded with points is bridged
+//	raw.go                     the line beside every part of the path
+//	parts.go                   what of that counts, joined
+//	fold.go, unfold.go         the plane folded along parallel lines; what comes to lie where
+//	halfplane.go               what of a path lies to one side of a line, and mirrored
 //
 // Decisions that hold throughout:
 //

@@ -23,8 +23,9 @@
 //	prick.go            dots along the lines
 //	samplesheet.go      a strip of tucks to be sewn first
 //
-// A transfer is added in three places: its word in marking/source, its row in the table
-// of transfer.go, and a file that makes its sheet out of the piece's. A sheet that every
+// A transfer is added in three places: its constant and its word in marking/source, from
+// where messages and the command line's help have it; its row in the table of transfer.go;
+// and a file that makes its sheet out of the piece's. A sheet that every
 // way has in common is a field of pieceSheets.
 //
 // Decided here:

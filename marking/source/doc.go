@@ -1,10 +1,11 @@
 // Package source reads the file that a maker writes.
 //
-// In come the bytes of a TOML file; out comes a Spec, which has every value as it is
+// In come the bytes of a TOML file, and which letters can be printed, for what comes onto
+// the sheets is looked through for them; out comes a Spec, which has every value as it is
 // written, lengths in mm, each with its place; or all mistakes that can be told from the
 // writing alone, in the order of their lines. Never known here: whether a name stands for
 // anything and whether a value makes sense beside another piece or edge, which are looked
-// at where pieces are worked out; paper, and how anything is drawn. Which keys go
+// at where pieces are worked out; paper, fonts, and how anything is drawn. Which keys go
 // together is known. A Spec may come from elsewhere than a file: Given and GivenAt make
 // its values.
 //

@@ -27,6 +27,9 @@ var transferWords = [...]string{Trace: "trace", Template: "template", Mirror: "m
 // String gives the word that a file writes.
 func (t Transfer) String() string { return transferWords[t] }
 
+// TransferChoices lists the words of all ways in a sentence: "trace, template or mirror".
+func TransferChoices() string { return wording.Listed(transferWords[:], "or") }
+
 // ParseTransfers reads names of transfers with commas between them: "trace,template".
 // The error is a *fault.Fault without a place.
 func ParseTransfers(text string) ([]Transfer, error) {
@@ -47,7 +50,7 @@ func transfersNamed(names []string) ([]Transfer, error) {
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + wording.Listed(transferWords[:], "or") + "; more than one where more than one is wanted"}
+		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + TransferChoices() + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil
