@@ -12,12 +12,12 @@ import (
 	"tuckmark/pdfout/report"
 )
 
-// Rules of this file: the order of pages that are printed one by one; that of paper which
-// has everything whole is in whole.go. In front
-// goes the page that proves the scale, with the pictures of the sheets; pictures that
-// do not fit there follow on pages of their own; then come the figures, which are read
-// at the cutting table, and the forms, since they are filled in before anything is
-// marked, and then the pages of each sheet, in the order of gluing.
+// Rules of this file: the order of pages that are printed one by one; that of paper
+// which has everything whole is in whole.go. In front goes the page that proves the
+// scale, with the pictures of the sheets; pictures that do not fit there follow on
+// pages of their own; then come the figures, which are read at the cutting table, and
+// the forms, since they are filled in before anything is marked, and then the pages of
+// each sheet, in the order of gluing.
 
 // book is a set planned to the page.
 type book struct {

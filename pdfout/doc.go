@@ -11,7 +11,8 @@
 // arrange.Arrange, lays forms and figures (package report) and numbers all pages, which
 // makes a book; letter finds joins and places for all texts; draw leads through the book
 // page by page. Each stage adds to the book and changes nothing of the stage before.
-// Another output is another ink.Canvas: in draw.go, with the same book.
+// Another output is another ink.Canvas, with a function beside draw that leads it through
+// the same book.
 //
 //	draw.go      Draw and DrawFirst: from a set to a PDF
 //	refuse.go    what is refused before anything is planned

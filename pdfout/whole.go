@@ -15,12 +15,12 @@ import (
 )
 
 // Rules of this file: on a roll, and on one single page, every piece is whole and
-// nothing is joined. What would be the first page, the pages of figures and the
-// forms are panels: they lie on the first of the large pages beside the pieces,
-// each in a frame. What is cut from card lies among the others there. Every large page has its check square. A piece is turned, by a
-// quarter, only where the roll is too narrow for it. A single page is as wide as
-// makes it smallest around; a roll is cut into pages only where it would be longer
-// than a PDF can show.
+// nothing is joined. What would be the first page, the pages of figures and the forms
+// are panels: they lie on the first of the large pages beside the pieces, each in a
+// frame. What is cut from card lies among the others there. Every large page has its
+// check square. A piece is turned, by a quarter, only where the roll is too narrow for
+// it. A single page is as wide as makes it smallest around; a roll is cut into pages
+// only where it would be longer than a PDF can show.
 
 const (
 	// panelFrame is how far the frame of a panel lies inside the page that the

@@ -1,11 +1,11 @@
 // Package arrange lays pieces on pages.
 //
-// In comes a Set of markings and a paper; out come Sheets, each a grid of pages with
-// the pieces on it, its joins, the places of the check squares and of all that is
-// written on it. What has a form to be filled in comes out as it came, not laid: how a
-// form is laid is not decided here. Nothing is drawn here but joins. It knows lines by their roles, pages
-// by their cells; what a tuck or a seam is it does not know, nor which page of a PDF a
-// page will be. Lengths are in mm, y is up.
+// In comes a Set of markings and a paper; out come Sheets, each a grid of pages with the
+// pieces on it, its joins, the places of the check squares and of all that is written on
+// it. What has a form to be filled in comes out as it came, and is laid elsewhere. Nothing
+// is drawn here but joins. It knows lines by their roles, pages by their cells; what a tuck
+// or a seam is it does not know, nor which page of a PDF a page will be. Lengths are in
+// mm, y is up.
 //
 //	set.go          what is drawn at once
 //	piece.go        a piece as it lies on a sheet

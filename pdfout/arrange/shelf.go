@@ -8,12 +8,12 @@ import (
 	"tuckmark/pdfout/paper"
 )
 
-// Rules of this file: pieces that fit on one page share pages. The tallest is
-// placed first; each goes onto the first page that has room for it, and a piece is
-// turned only where it would need a new page otherwise.
-// Pieces share a page only where that leaves the check square a place: outside
-// all of them, or, where that saves a page, inside one. A piece that has no
-// room inside for its title brings the room for it, under the piece, along.
+// Rules of this file: pieces that fit on one page share pages. The tallest is placed
+// first; each goes onto the first page that has room for it, and a piece is turned only
+// where it would need a new page otherwise. Pieces share a page only where that leaves
+// the check square a place: outside all of them, or, where that saves a page, inside
+// one. A piece that has no room inside for its title brings the room for it, under the
+// piece, along.
 
 // parcelsOf makes parcels of pieces, each of which fits into the window of a
 // page, the tallest first. A check square has sides of square mm.

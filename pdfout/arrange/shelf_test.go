@@ -22,9 +22,8 @@ func packedSheets(small []Piece, page Grid, square float64) ([]Sheet, bool) {
 	return sheets, all
 }
 
-// No two pieces of a page lie closer than 6 mm, counted from 2 mm outside their
-// lines, none leaves its window, and
-// none is lost.
+// No two pieces of a page lie closer than 6 mm, counted from 2 mm outside their lines,
+// none leaves its window, and none is lost.
 func TestPack(t *testing.T) {
 	t.Parallel()
 	window := plane.Point{X: 194.7, Y: 248.2}

@@ -21,7 +21,7 @@ import (
 const (
 	// Clearing is how far a check square stays from lines, in mm.
 	Clearing = 2.0
-	// largestSquare is the largest squareSize, in mm.
+	// largestSquare is the largest SquareSize, in mm.
 	largestSquare = 30.0
 )
 

@@ -12,9 +12,9 @@ import (
 // shape is laid out first, in one part or more, and then stroked, filled or clipped
 // to, all its parts at once.
 //
-// An output is added as a type with these methods, in a file beside pdf.go. draw, in
-// pdfout/draw.go, makes it, lets the book of pages draw on it, and ends it, as Finish ends
-// a PDF: how a document is begun and ended is its own affair, and not the Canvas's.
+// An output is added as a type with these methods, in a file beside pdf.go, and a function
+// beside draw in pdfout/draw.go, which makes it, lets the book of pages draw on it, and ends
+// it, as Finish ends a PDF: how a document begins and ends is no Canvas's affair.
 
 // Canvas is what pages are drawn on, one after the other.
 type Canvas interface {

@@ -19,8 +19,8 @@
 // A role gets its pen as a row in pens; a test fails while one has none or looks like
 // another.
 //
-// Another output is one more file with a type that implements Canvas; pdfout.Draw makes
-// the canvas and ends it. An SVG, for instance, would begin an <svg> for each NewPage,
+// Another output is one more file with a type that implements Canvas; who draws on it
+// makes it and ends it. An SVG, for instance, would begin an <svg> for each NewPage,
 // width and height in mm, under a transform that turns y up (and divides by the
 // paper's Scale, as the PDF does); collect Path, Box and Circle in one d attribute until
 // Stroke, Fill or Clip uses it (Between fills by the even-odd rule); keep pen, ink,

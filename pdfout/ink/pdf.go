@@ -16,11 +16,11 @@ import (
 	"tuckmark/pdfout/paper"
 )
 
-// Rules of this file: it alone touches the PDF library. Everything it is
-// given is in mm with y up, as the PDF's own page is; 1 mm is 72/25.4 units
-// (ISO 32000-1, 8.3.2.3; what is quoted of that standard here is from memory of it).
-// Lines are written straight into the page: the
-// library would round them to 0.01 units and begin the dashes of each anew.
+// Rules of this file: it alone touches the PDF library. Everything it is given is in mm
+// with y up, as the PDF's own page is; 1 mm is 72/25.4 units (ISO 32000-1, 8.3.2.3;
+// what is quoted of that standard here is from memory of it). Lines are written
+// straight into the page: the library would round them to 0.01 units and begin the
+// dashes of each anew.
 
 // thousand is how finely a page unit is written: 0.001 units are 0.00035 mm.
 const thousand = 1000

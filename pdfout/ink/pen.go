@@ -24,10 +24,9 @@ type lineType struct {
 
 // The line types of the standard. That a gap is 3 line widths and a long dash 24 is
 // second hand, from DIN EN ISO 128-20; that a dash is 12 and a short dash 6 is from
-// memory of ISO 128-2. The
-// standard's dot is half a line width long; here it is round and one line width
-// across, so that a home printer shows it. Between the dots of a dotted line
-// the gap is 2.5 line widths, which keeps them as far apart, from middle to
+// memory of ISO 128-2. The standard's dot is half a line width long; here it is round
+// and one line width across, so that a home printer shows it. Between the dots of a
+// dotted line the gap is 2.5 line widths, which keeps them as far apart, from middle to
 // middle, as the standard's.
 func continuous() lineType { return lineType{number: "01"} }
 

@@ -42,7 +42,7 @@ func (p Paper) inside(margin float64) plane.Box {
 // left corner.
 func (p Paper) Printable() plane.Box { return p.inside(p.Margin) }
 
-// Window is where a tile is drawn on the page: all that is printable under
+// Window is where a page shows its part of a sheet: all that is printable under
 // the header.
 func (p Paper) Window() plane.Box {
 	w := p.Printable()
@@ -68,7 +68,7 @@ func (p Paper) Around(window plane.Point) Paper {
 }
 
 // Front is what a page in front is set in: it stays a little further from the
-// edges than a tile, which looks better, and no printer minds.
+// edges than a page of a sheet, which looks better, and no printer minds.
 func (p Paper) Front() plane.Box {
 	box := p.Printable()
 	if !p.Printed.IsTrue() {

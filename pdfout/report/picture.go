@@ -202,7 +202,7 @@ func (d *picture) onBand(b plane.Box) bool {
 // framed reports whether a box lies in the picture's frame.
 func (d *picture) framed(b plane.Box) bool { return d.frame.Holds(b.Min) && d.frame.Holds(b.Max) }
 
-// What the pictures in the figures are drawn with, besides outlinePen: the sides of
+// What the pictures in the figures are drawn with, besides ink.OutlinePen: the sides of
 // their bands, the folds, what lies under those, and the ground of their shapes. A
 // fold is drawn as on a sheet, but thinner. An outline that lies on it is covered:
 // there nothing is cut.
