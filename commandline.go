@@ -102,7 +102,7 @@ func noCommand(c *cli.Context) error {
 		return misuse("no command was given", commandsHint)
 	case strings.EqualFold(filepath.Ext(word), ".toml"):
 		return misuse(fmt.Sprintf("there is no command %q", word),
-			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", word))
+			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", fileInShell(word)))
 	}
 	return misuse(fmt.Sprintf("there is no command %q", word), commandsHint)
 }

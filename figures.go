@@ -65,11 +65,11 @@ func printFigures(say io.Writer, in string, f form) error {
 		return err
 	}
 	if f == asData {
-		return writeOut(say, figures.JSON(pattern))
+		return writeOut(say, "the figures", figures.JSON(pattern))
 	}
 	units := figures.OwnUnit
 	if f == inAllUnits {
 		units = figures.AllUnits
 	}
-	return writeOut(say, []byte(terminal.Text(figures.Report(pattern, units), textWidth)))
+	return writeOut(say, "the figures", []byte(terminal.Text(figures.Report(pattern, units), textWidth)))
 }

@@ -74,7 +74,8 @@ func writeFile(in, out string, draw func(io.Writer) error) error {
 	case err == nil && !info.Mode().IsRegular():
 		return fileFault(out, "this is no ordinary file", "give -o another name")
 	}
-	// A link keeps pointing where it does: what it points to is replaced.
+	// A link keeps pointing where it does: what it points to is replaced. Only one that
+	// points to nothing is replaced itself.
 	if target, err := filepath.EvalSymlinks(out); err == nil {
 		out = target
 	}
@@ -166,10 +167,11 @@ func innermost(err error) string {
 	}
 }
 
-// writeOut writes what was asked for to the screen, or to where it is led.
-func writeOut(w io.Writer, data []byte) error {
+// writeOut writes what was asked for, such as "the figures", to the screen, or to where it
+// is led.
+func writeOut(w io.Writer, what string, data []byte) error {
 	if _, err := w.Write(data); err != nil {
-		return fileFault(program, "the figures cannot be written: "+innermost(err), "")
+		return fileFault(program, what+" cannot be written: "+innermost(err), "")
 	}
 	return nil
 }

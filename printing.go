@@ -125,6 +125,15 @@ func readPrinting(c *cli.Context) (printing, error) {
 	return p, nil
 }
 
+// fileInShell writes the name of a file as it is typed on a command line: one that begins
+// with a dash must not be taken for an option.
+func fileInShell(name string) string {
+	if strings.HasPrefix(name, "-") {
+		name = "./" + name
+	}
+	return inShell(name)
+}
+
 // inShell writes a value as it is typed on a command line.
 func inShell(value string) string {
 	plain := func(r rune) bool {
@@ -235,7 +244,7 @@ func (p printing) measured(unit length.Unit) (square, error) {
 // again is the command line that prints the same sheets of a file, with more
 // options in front.
 func (p printing) again(file string, more ...string) string {
-	words := slices.Concat([]string{"tuckmark sheet"}, more, p.said, p.added, []string{inShell(file)})
+	words := slices.Concat([]string{"tuckmark sheet"}, more, p.said, p.added, []string{fileInShell(file)})
 	return strings.Join(words, " ")
 }
 

@@ -31,7 +31,7 @@ func scaleCommand() *cli.Command {
 			}
 			if !c.IsSet("across") && !c.IsSet("down") {
 				return misuse("scale needs what the check square measures",
-					"measure it on the printed first page, from outside edge to outside edge, and write it like `"+`tuckmark scale --across "3 15/16" --down 4 `+inShell(in)+"`")
+					"measure it on the printed first page, from outside edge to outside edge, and write it like `"+`tuckmark scale --across "3 15/16" --down 4 `+fileInShell(in)+"`")
 			}
 			p, err := readPrinting(c)
 			if err != nil {
@@ -70,7 +70,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 		return fault.At(fault.Place{File: in}, err)
 	}
 	a := answer{printing: p, file: in, unit: unit, limit: limit, square: measured, verdict: verdict}
-	return writeOut(say, []byte(a.text()))
+	return writeOut(say, "the answer", []byte(a.text()))
 }
 
 // answer is what is known of how sheets came out.
