@@ -127,7 +127,7 @@ func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 		}
 	}
 	if b.paper.Cut == paper.Roll {
-		return b.fillRoll(parcels, window), nil
+		return b.fillRoll(parcels, window)
 	}
 	f := onOnePage(parcels, window)
 	if f == nil {
@@ -155,8 +155,9 @@ func (b *book) tooLargeFor(p arrange.Parcel) error {
 }
 
 // fillRoll lays the parcels on pages of the roll's width; a further page begins, with
-// a check square, only where one would be longer than a page can be.
-func (b *book) fillRoll(parcels []arrange.Parcel, window plane.Box) []*floor {
+// a check square, only where one would be longer than a page can be. A piece as long as
+// that is refused, since its page has no room for the square.
+func (b *book) fillRoll(parcels []arrange.Parcel, window plane.Box) ([]*floor, error) {
 	var floors []*floor
 	for _, p := range parcels {
 		if slices.ContainsFunc(floors, func(f *floor) bool { return f.Put(p) }) {
@@ -166,10 +167,12 @@ func (b *book) fillRoll(parcels []arrange.Parcel, window plane.Box) []*floor {
 		if len(floors) > 0 {
 			next.Put(b.squareParcel())
 		}
-		next.Put(p)
+		if !next.Put(p) {
+			return nil, b.tooLargeFor(p)
+		}
 		floors = append(floors, next)
 	}
-	return floors
+	return floors, nil
 }
 
 // onOnePage returns all parcels on one page whose width and height together are least;
