@@ -40,18 +40,18 @@ func TestRings(t *testing.T) {
 	set := arrange.Set{Unit: pattern.Unit, Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{source.Prick}))}
 	d, s := drawn(t, set, "letter")
 	circles := 0
-	for _, sheet := range s.Sheets {
-		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
-		if len(sheet.Pieces) != 1 {
+	for _, on := range s.Sheets {
+		laid, _ := d.JoinUp(t, on.First, on.Last)
+		if len(on.Pieces) != 1 {
 			continue // where each of several lies is found in other tests
 		}
 		var m mark.Marking
 		for _, piece := range set.Pieces {
-			if piece.Name == sheet.Pieces[0] {
+			if piece.Name == on.Pieces[0] {
 				m = piece
 			}
 		}
-		turned := len(sheet.Turned) > 0
+		turned := len(on.Turned) > 0
 		// It lies where its outline is printed.
 		printed, meant := plane.EmptyBox(), seen.Moved(m.Outline, turned, plane.Point{}).Bounds()
 		for _, l := range append(seen.Lines(laid, mark.Cut.String()), seen.Lines(laid, mark.FoldEdge.String())...) {

@@ -48,10 +48,10 @@ func Judge(set arrange.Set, on paper.Paper, printed paper.Scale) (Verdict, error
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
-				length := l.Length()
-				off := printedLength(l.Path(), v.Printed) - length
+				drawn := l.Length()
+				off := printedLength(l.Path(), v.Printed) - drawn
 				most = math.Max(most, math.Abs(off))
-				all = append(all, Verdict{v.Printed, Line{p.Name, l.Name, l.Role, length}, off})
+				all = append(all, Verdict{v.Printed, Line{p.Name, l.Name, l.Role, drawn}, off})
 			}
 		}
 	}

@@ -49,8 +49,8 @@ func NewPiece(m mark.Marking) Piece {
 	if p.Name == "" {
 		p.Name = m.Key
 	}
-	for _, mark := range m.Marks {
-		if l := NewLine(mark.Role, mark.Name, mark.Path); l.Length() > 0 {
+	for _, one := range m.Marks {
+		if l := NewLine(one.Role, one.Name, one.Path); l.Length() > 0 {
 			p.Lines = append(p.Lines, l)
 			p.Bounds = p.Bounds.Union(l.Bounds())
 		}

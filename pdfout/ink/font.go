@@ -50,12 +50,12 @@ var faces = sync.OnceValue(func() [2]*face {
 
 // readFace reads an embedded font.
 func readFace(name string, ttf []byte) *face {
-	font, err := sfnt.Parse(ttf)
+	read, err := sfnt.Parse(ttf)
 	if err != nil {
 		// The font is part of the program, and so not at a maker's mercy.
 		panic("the embedded font " + name + " cannot be read: " + err.Error())
 	}
-	f := &face{name: name, data: ttf, font: font}
+	f := &face{name: name, data: ttf, font: read}
 	for r := range f.usual {
 		f.usual[r] = f.lookUp(rune(r))
 	}

@@ -121,12 +121,12 @@ func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Pi
 
 // bandText sets what is said of a band in lines of limit mm, or of bandMost, and
 // reports whether they are long enough and no higher than high.
-func bandText(text string, limit, high float64) (arrange.Inscription, bool) {
+func bandText(words string, limit, high float64) (arrange.Inscription, bool) {
 	limit = min(limit, bandMost)
 	if limit < bandLeast {
 		return arrange.Inscription{}, false
 	}
-	said := arrange.InscriptionOf(text, ink.Plain(bandTextSize).In(ink.Grey()), limit)
+	said := arrange.InscriptionOf(words, ink.Plain(bandTextSize).In(ink.Grey()), limit)
 	for i := range said.Labels {
 		said.Labels[i].At.X = 0
 	}

@@ -56,11 +56,11 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered
 // nameIn writes a text into a shape at one of some places, along one of some
 // directions and in the first of some styles that it has room in, and reports
 // whether there is any.
-func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, text string, styles []ink.Style, along []plane.Point) bool {
+func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, words string, styles []ink.Style, along []plane.Point) bool {
 	for _, s := range styles {
 		for _, u := range along {
 			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
-				name := arrange.InscriptionOf(text, s, limit)
+				name := arrange.InscriptionOf(words, s, limit)
 				e := name.Extent(u)
 				if name.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
 					continue

@@ -201,6 +201,7 @@ func Bodice() mark.Marking {
 	return m
 }
 
+// Skirt is a skirt panel of 460 by 640 mm: a hem fold and three tucks across it.
 func Skirt() mark.Marking {
 	m := Rectangle("skirt", "Skirt panel", 460, 640, "18 months", "cut 2", "gathered at the upper edge to 11 1/2 in")
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }

@@ -86,12 +86,12 @@ func Lacks(laid []LaidPage, m mark.Marking, turned bool, step plane.Point) strin
 		}
 	}
 	wrong := ""
-	for k, mark := range m.Marks {
+	for k, one := range m.Marks {
 		lines := make([][]*Line, len(laid)) // of the mark's role, by page
 		for i := range laid {
-			lines[i] = byPage[i][mark.Role]
+			lines[i] = byPage[i][one.Role]
 		}
-		Samples(Moved(mark.Path, turned, step), func(at plane.Point, along float64) bool {
+		Samples(Moved(one.Path, turned, step), func(at plane.Point, along float64) bool {
 			within := false
 			for i := range laid {
 				page := &laid[i]
@@ -103,13 +103,13 @@ func Lacks(laid []LaidPage, m mark.Marking, turned bool, step plane.Point) strin
 					found = found || l.Bounds.Grown(OffLine).Holds(at) && l.Tree.Distance(at, 1) <= OffLine
 				}
 				if !found {
-					wrong = fmt.Sprintf("page %d lacks mark %d (%v %q) %.1f mm along, at %v", page.Number, k, mark.Role, mark.Name, along, at)
+					wrong = fmt.Sprintf("page %d lacks mark %d (%v %q) %.1f mm along, at %v", page.Number, k, one.Role, one.Name, along, at)
 					return false
 				}
 				within = within || page.Core.Grown(OffLine).Holds(at)
 			}
 			if !within {
-				wrong = fmt.Sprintf("mark %d (%v %q) is within the joins of no page %.1f mm along, at %v", k, mark.Role, mark.Name, along, at)
+				wrong = fmt.Sprintf("mark %d (%v %q) is within the joins of no page %.1f mm along, at %v", k, one.Role, one.Name, along, at)
 			}
 			return within
 		})
@@ -155,8 +155,8 @@ func Find(laid []LaidPage, m mark.Marking, turned, last bool, found map[mark.Rol
 				}
 			}
 		}
-		for _, mark := range m.Marks {
-			meant = meant.Union(Moved(mark.Path, turned, plane.Point{}).Bounds())
+		for _, one := range m.Marks {
+			meant = meant.Union(Moved(one.Path, turned, plane.Point{}).Bounds())
 		}
 		return printed.Min.Sub(meant.Min), true
 	}

@@ -21,13 +21,12 @@ import (
 	"tuckmark/pdfout/sample"
 )
 
-// The sets of these tests: the pieces of package sample as a garment has them together.
-
-// Few, many and large are whole sets.
+// Few is a set of one piece.
 func Few() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
 }
 
+// Many is a set of n small pieces, in centimetres.
 func Many(n int) arrange.Set {
 	s := arrange.Set{Title: "Doll's wardrobe", Size: "12 in doll", Unit: length.Centimetre}
 	names := []string{"Collar", "Cuff", "Pocket", "Facing", "Bonnet brim", "Sleeve band", "Tie"}
@@ -38,10 +37,12 @@ func Many(n int) arrange.Set {
 	return s
 }
 
+// Large is a set of two pieces; the skirt goes over several pages of letter paper.
 func Large() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
 }
 
+// LongTitle is a set whose title, size, names and notes are long.
 func LongTitle() arrange.Set {
 	s := Large()
 	s.Title = "A pinafore with six pin tucks on either side of the front, for the long summer afternoons of children who climb into apple trees and for their teachers"
@@ -84,9 +85,9 @@ func Islands() arrange.Set {
 func Strips() arrange.Set {
 	s := arrange.Set{Title: "Bands", Unit: length.Centimetre}
 	for i := range 5 {
-		length := 60 + 10*float64(i)
-		s.Pieces = append(s.Pieces, sample.Strip(fmt.Sprint("up", i), fmt.Sprint("Band up ", i+1), 20, length, 5, "stitch line, 0.5 cm", "Bands", "cut 2"),
-			sample.Strip(fmt.Sprint("across", i), fmt.Sprint("Band across ", i+1), length, 20, 5, "stitch line, 0.5 cm", "Bands", "cut 2"))
+		long := 60 + 10*float64(i)
+		s.Pieces = append(s.Pieces, sample.Strip(fmt.Sprint("up", i), fmt.Sprint("Band up ", i+1), 20, long, 5, "stitch line, 0.5 cm", "Bands", "cut 2"),
+			sample.Strip(fmt.Sprint("across", i), fmt.Sprint("Band across ", i+1), long, 20, 5, "stitch line, 0.5 cm", "Bands", "cut 2"))
 	}
 	return s
 }
