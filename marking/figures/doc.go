@@ -29,8 +29,8 @@
 //
 //   - The keys of the data are a promise to scripts. So each stands in one place, data.go,
 //     beside what it says, in the order in which it comes out, and not as a tag on a type of
-//     garment or lay: there a change of name would be a change of the promise, and a reader
-//     would look for one list in six rooms. Only how a length itself looks, in mm and as it
+//     garment or lay: there a change of name would be a change of the promise, and one list
+//     would lie in six rooms. Only how a length itself looks, in mm and as it
 //     is printed, is said in marking/length.
 //   - Totals are sums of rounded parts: a maker adds up what she reads. What stands in
 //     brackets, in the other system, is converted from the exact length, so those do not

@@ -39,6 +39,7 @@ type gaugedEdge struct {
 	like  []string // the others, as notes say them
 	shape edgeShape
 	turns []string // what the notes say of turning it over
+	laid  []string // and of when it is laid on
 }
 
 func (g *gaugedEdge) edge() *piece.Edge { return &g.piece.Edges[g.index] }
@@ -62,6 +63,9 @@ func gaugedEdges(pattern *garment.Pattern) []*gaugedEdge {
 			}
 			if turn := p.TurnOver(); turn != "" && !slices.Contains(g.turns, turn) {
 				g.turns = append(g.turns, turn)
+			}
+			if when := laidOn(p, k); when != "" && !slices.Contains(g.laid, when) {
+				g.laid = append(g.laid, when)
 			}
 		}
 	}
@@ -122,6 +126,17 @@ func (g *gaugedEdge) markings(pattern *garment.Pattern) []mark.Marking {
 	return all
 }
 
+// laidOn says when a gauge is laid on an edge, where that matters.
+func laidOn(p *piece.Piece, edge int) string {
+	switch {
+	case !foldsRunInto(p, edge):
+		return ""
+	case p.DrawnFinished:
+		return "lay it on when the tucks and pleats that run into the edge are in"
+	}
+	return "lay it on before the tucks and pleats that run into the edge are in"
+}
+
 // notes says what part k is for and how it is used.
 func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k int) []string {
 	e, unit := g.edge(), pattern.Unit
@@ -133,13 +148,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 		notes = append(notes, "the same for "+wording.Listed(g.like, "and"))
 	}
 	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
-	if foldsRunInto(g.piece, g.index) {
-		when := "before the tucks and pleats that run into the edge are in"
-		if g.piece.DrawnFinished {
-			when = "when the tucks and pleats that run into the edge are in"
-		}
-		notes = append(notes, "lay it on "+when)
-	}
+	notes = append(notes, g.laid...)
 	begins := fmt.Sprintf("begins %s along the edge from the corner with %s: lay its ", unit.OnRuler(parts[k].From), from)
 	switch last := len(parts) - 1; {
 	case last == 0:

@@ -406,3 +406,14 @@ func TestANarrowStripSaysSo(t *testing.T) {
 		}
 	}
 }
+
+// The gauge of two edges that are alike says of either what has to be seen to: here the
+// tucks of the second, which run up into its neck.
+func TestAGaugeOfTwoEdgesSpeaksForBoth(t *testing.T) {
+	plain := strings.TrimSuffix(dipped, "---\n\n")
+	pattern := made.Of(t, "allowance = 0.375\n"+sketch.Piece("front", plain)+
+		sketch.Piece("back", sketch.Swap(plain, "Front", "Back")+"---\n\n"+sketch.Tucked("left", "1/8", 3, "1", "")))
+	notes := edgeGauges(pattern)[0].Notes
+	assert.Contains(t, notes, "the same for the neck of Back")
+	assert.Contains(t, notes, "lay it on before the tucks and pleats that run into the edge are in")
+}

@@ -28,7 +28,7 @@ type gaugeStep struct {
 	names []string // of every width that it is cut for
 }
 
-// gaugeSteps returns the distances of lines from straight edges, each once, in rising
+// gaugeSteps returns the distances of lines from their edges, each once, in rising
 // order. Those that differ by no more than what can be cut are one.
 func gaugeSteps(p *garment.Pattern) []gaugeStep {
 	var widths []float64

@@ -71,7 +71,9 @@ func longestWord(t mark.Table) int {
 		words = length.Words(t.Heads[0])
 	}
 	for _, r := range t.Rows {
-		words = append(words, length.Words(r.Cells[0])...)
+		if len(r.Cells) > 0 {
+			words = append(words, length.Words(r.Cells[0])...)
+		}
 	}
 	return max(1, min(longest(words), leastFirst))
 }

@@ -21,9 +21,10 @@ const (
 const pictureNote = "How it lies is drawn in the PDF that `tuckmark sheet` makes."
 
 // Text gives a report as plain text of at most so many letters in a line, or a few
-// more where the numbers of a table need them. Every line ends with a line end.
+// more where the numbers of a table need them; a width below 1 counts as 1. Every line
+// ends with a line end.
 func Text(r mark.Report, width int) string {
-	s := screen{width: width}
+	s := screen{width: max(1, width)}
 	if r.Title != "" {
 		s.paragraph("", r.Title)
 	}

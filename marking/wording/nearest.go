@@ -18,18 +18,19 @@ const (
 )
 
 // Nearest returns the known key that a mistyped one is most likely meant
-// for, the first of several equally near; "" when none is near.
+// for, the first of several equally near; "" when none is near. Capitals are no slips.
 func Nearest(key string, known []string) string {
 	key = strings.ToLower(key)
 	best, found := maxSlips+1, ""
 	for _, k := range known {
+		small := strings.ToLower(k)
 		// A letter has four bytes at most. What is longer or shorter by more
 		// cannot be near, and measuring it would only take time.
-		if len(key) > len(k)+4*maxSlips || len(key) < len(k)-maxSlips {
+		if max(len(key), len(small)) > min(len(key), len(small))+4*maxSlips {
 			continue
 		}
-		d := levenshtein.ComputeDistance(key, k)
-		if sameLetters(key, k) {
+		d := levenshtein.ComputeDistance(key, small)
+		if sameLetters(key, small) {
 			d = 1
 		}
 		if len(k) <= shortKey && d > 1 {

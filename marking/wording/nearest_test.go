@@ -7,7 +7,7 @@ import (
 )
 
 func TestNearest(t *testing.T) {
-	known := []string{"name", "cut", "fold", "drawn", "grain", "edge", "tuck", "pleat", "line", "notch", "see-through", "hem", "at"}
+	known := []string{"name", "cut", "fold", "drawn", "grain", "edge", "tuck", "pleat", "line", "notch", "see-through", "hem", "at", "FRONT", "a–b–c"}
 	tests := []struct{ name, key, want string }{
 		{"a letter too few", "tuk", "tuck"},
 		{"a letter too many", "tucks", "tuck"},
@@ -21,6 +21,8 @@ func TestNearest(t *testing.T) {
 		{"a short key, two letters changed", "cog", ""},
 		{"an accent", "édge", "edge"},
 		{"another word", "colour", ""},
+		{"a known key in capitals", "fronz", "FRONT"},
+		{"signs of several bytes", "a-b-c", "a–b–c"},
 		{"nothing", "", ""},
 		{"very long", "tucktucktucktucktucktuck", ""},
 	}
