@@ -21,7 +21,7 @@ import (
 // begins at its lower left corner, every page of that grid printed, and no page
 // shared. Forms are pages of their own either way, and are not counted.
 
-// windowOf is what of a page a tile can show, and overlap what two tiles share;
+// windowOf is what a page can show of a sheet, and overlap what two pages share;
 // here from the paper's margins: 10.58 mm all round, and 10 mm for the
 // header.
 func windowOf(p paper.Paper) (window plane.Point, overlap float64) {

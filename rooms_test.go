@@ -34,7 +34,7 @@ marking/figures:     marking/wording marking/length marking/source marking/mark 
 marking/terminal:    marking/length marking/mark
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay
 marking/sketch:      marking/plane; pgregory.net/rapid
-marking/sketch/made: marking/source marking/piece marking/garment marking/sketch; github.com/stretchr/testify/require
+marking/sketch/made: marking/plane marking/fault marking/length marking/source marking/piece marking/garment marking/sketch; github.com/stretchr/testify/require
 pdfout/paper:        marking/plane marking/fault marking/wording marking/length
 pdfout/ink:          marking/plane marking/fault marking/mark pdfout/paper; github.com/go-pdf/fpdf golang.org/x/image/font golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/goregular golang.org/x/image/font/sfnt golang.org/x/image/math/fixed
 pdfout/text:         marking/plane marking/wording marking/length pdfout/ink

@@ -39,7 +39,8 @@ func meander(t testing.TB) (mark.Marking, paper.Paper) {
 	return m, p
 }
 
-func BenchmarkTiles400(b *testing.B) {
+// 400 pages are drawn of one piece as large as all of them.
+func BenchmarkPages400(b *testing.B) {
 	m, paper := meander(b)
 	set := arrange.Set{Title: "Large", Pieces: []mark.Marking{m}}
 	for b.Loop() {

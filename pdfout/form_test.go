@@ -71,7 +71,7 @@ func checkForms(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 		assert.Contains(t, first, "To be sewn and filled in first: "+pages+".")
 	} else {
 		assert.Contains(t, first, "To be sewn and filled in: "+pages+".")
-		assert.NotContains(t, first, picturesHeading)
+		assert.NotContains(t, first, "How the pages lie")
 	}
 	for i, m := range forms {
 		at := s.Forms[i]
@@ -177,7 +177,7 @@ func TestSampleIsTrueToScale(t *testing.T) {
 		for _, name := range []string{"measure from here", "to here"} {
 			assert.Contains(t, page.Words(), name, p)
 		}
-		for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
+		for _, heading := range []string{"What to do", "Write down", "Work out"} {
 			assert.Contains(t, page.Words(), heading, p)
 		}
 	}
@@ -242,7 +242,7 @@ func TestFormWithoutParts(t *testing.T) {
 	set := arrange.Set{Pieces: []mark.Marking{m}}
 	d, s := drawn(t, set, "letter")
 	words := d.Pages[s.Forms[0].Page-1].Words()
-	for _, heading := range []string{stepsHeading, blanksHeading, sumHeading} {
+	for _, heading := range []string{"What to do", "Write down", "Work out"} {
 		assert.NotContains(t, words, heading)
 	}
 	checkForms(t, set, d, s)

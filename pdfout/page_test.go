@@ -16,7 +16,6 @@ import (
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
-	"tuckmark/pdfout/text"
 )
 
 // A line that goes on to the next page is written well past the window's side,
@@ -54,19 +53,6 @@ func TestSmallPieceIsCentred(t *testing.T) {
 		}
 		require.InDelta(t, 80, shown.Width(), 4*seen.Written)
 		assert.InDelta(t, p.Width/2, shown.Centre().X, 0.01, p.Name)
-	}
-}
-
-// A label over a join line is on the two pages that meet there, and not on a
-// third whose window it only reaches into.
-func TestLabelOverAJoin(t *testing.T) {
-	g := arrange.Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10}
-	s := arrange.NewSheet(nil, g, []arrange.Cell{{Row: 0, Column: 0}, {Row: 0, Column: 1}, {Row: 1, Column: 0}, {Row: 1, Column: 1}})
-	join := g.CoreOf(arrange.Cell{}).Max.X
-	low := g.CoreOf(arrange.Cell{}).Min.Y
-	l := text.Label{Room: text.Upright(plane.Box{Min: plane.Point{X: join - 20, Y: low + 1}, Max: plane.Point{X: join + 20, Y: low + 4}})}
-	for c, want := range map[arrange.Cell]bool{{Row: 0, Column: 0}: true, {Row: 0, Column: 1}: true, {Row: 1, Column: 0}: false, {Row: 1, Column: 1}: false} {
-		assert.Equal(t, want, s.Shows(l, c), "%v", c)
 	}
 }
 

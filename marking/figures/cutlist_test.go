@@ -82,7 +82,7 @@ func TestTearAndCutList(t *testing.T) {
   the bottom edge in to the same
 `},
 		// 40 in of hem, full twice, 80 in: two strips of 4 + 1/2 + 1/4 + 1/4 in. 10 in of
-		// it bound 1 in wide: see binding_test.go.
+		// it bound 1 in wide: see binding_test.go of package garment.
 		{"strips and a square, before rectangles", strings.Replace(sketch.Skirt(20), "name = \"Front\"", "cut = 1", 1), "[cloth]\nwidth = 44\n" +
 			"[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\nhem = \"1/2\"\nturn = \"1/4\"\nseam = \"1/4\"\n[binding.edge]\nalong = \"front.hem\"\nwidth = \"1/4\"\nsquare = 20\n", `
                                       across the
@@ -106,7 +106,7 @@ func TestTearAndCutList(t *testing.T) {
   frill ruffle, strips              2      1100 mm         4
   Front, a rectangle         1           40        10
 `},
-		// 17 strips from selvage to selvage: see binding_test.go.
+		// 17 strips from selvage to selvage: see binding_test.go of package garment.
 		{"cloth for bias strips", sketch.Skirt(200), "[cloth]\nwidth = 18\n[binding.hem]\nalong = \"front.hem\"\nwidth = 1\nfold = \"double\"\n", `
                                          across the
   tear                         how many       cloth   along it

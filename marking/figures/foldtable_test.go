@@ -25,7 +25,7 @@ func foldsInPrint(t *testing.T, text string) string {
 }
 
 // The places and sums of published tucks, as a maker reads them. Sources as beside the
-// same tucks in tuck_test.go.
+// same tucks in the tests of package piece (tuckrow_test.go).
 func TestPublishedTucksInPrint(t *testing.T) {
 	for _, c := range []struct {
 		name, tucks string
@@ -124,7 +124,7 @@ func TestTuckTables(t *testing.T) {
   it takes up 1 in
   gives 1 in let down
 `},
-		// Ten took up 2 5/8 in (see sample_test.go): one 0.2625 in, and four 1.05 in =
+		// Ten took up 2 5/8 in (see tucksample_test.go of package piece): one 0.2625 in, and four 1.05 in =
 		// 16.8/16; finished 0.36875 = 5.9/16, 0.48125 = 7.7/16.
 		{"sampled", half + sketch.Rows(`tuck yoke centre 1/8 2 1/2 | spacing = "3/8"; sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`), `
   front, yoke: 4 tucks, 2 on each side, each 1/8 in wide

@@ -44,8 +44,8 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 		all := tuckGauges(pattern)
 		require.Len(t, all, 1)
 		requireCard(t, all[0])
-		fold := tuck.Folds[0].At - tuck.Takes/2 + tuck.Takes/2 // of the sewn tuck, laid over toward the next
-		next := tuck.Folds[1].At - tuck.Takes                  // the next fold line, with one tuck sewn
+		fold := tuck.Folds[0].At              // of the sewn tuck, laid over toward the next: half of what it takes before it, half behind
+		next := tuck.Folds[1].At - tuck.Takes // the next fold line, with one tuck sewn
 		at := notchPoints(all[0])
 		if gap == 0 {
 			require.Len(t, at, 1)

@@ -12,7 +12,7 @@ import (
 )
 
 // Nothing is torn shorter than it is needed: a block 12.05 in wide with its tucks takes
-// 12 1/16 in. A piece that is cut has the nearest size.
+// 12 9/16 in with its sides. A piece that is cut has the nearest size.
 func TestBlocksAreTornWideEnough(t *testing.T) {
 	p := made.Of(t, "allowance = 0\n"+sketch.Front(strings.ReplaceAll(sketch.Bosom, "6,0", "6.025,0")+sketch.Tucked("cf", "1/8", 1, "3/8", "")+"\n[block]\nends = \"0\"\n"))
 	torn, _ := Cuttings(p)

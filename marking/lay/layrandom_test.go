@@ -156,7 +156,7 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		if part.Folded {
 			wide = width / 2
 		} else if k > 0 {
-			room = scissorsRoom
+			room = 25.4 / 8
 		}
 		end = part.To
 		reach := plane.EmptyBox()
@@ -192,7 +192,7 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 				case torn[one] || torn[other]: // a rectangle, and nothing reaches round it
 					require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, of which one is torn", one, other)
 				case !tornApart(a.Bounds(), b.Bounds(), edges):
-					require.Empty(t, tooClose(a, b, scissorsRoom-laySlack), "%s and %s", one, other)
+					require.Empty(t, tooClose(a, b, 25.4/8-laySlack), "%s and %s", one, other)
 				}
 			}
 		}

@@ -14,9 +14,9 @@ import (
 	"tuckmark/marking/sketch/made"
 )
 
-// Finished, the stitching of tuck k lies at f - w - 2wk (DESIGN: finished places),
-// here with w = 1/8 and touching tucks: f = 3/8 + 3/8 k gives 1/4 + 1/8 k. It runs from
-// the cut edge of the neck down to 7 5/8 in, 2 in below the stitch line.
+// Finished, the stitching of tuck k lies at f - w - 2wk, here with w = 1/8 and touching
+// tucks: f = 3/8 + 3/8 k gives 1/4 + 1/8 k. It runs from the cut edge of the neck down to
+// 7 5/8 in, 2 in below the stitch line.
 func TestWhatACuttingSheetHolds(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2\n"
 	upsideDown := sketch.Swap(sketch.Bosom, "0,10", "0,-10", "1.5,10", "1.5,-10", "2.5,11", "2.5,-11", "2.5,12", "2.5,-12", "5,11.5", "5,-11.5")

@@ -137,7 +137,7 @@ func checkSpec(t *testing.T, spec *Spec) {
 		require.NotEmpty(t, s.Key)
 		for _, side := range s.Sides {
 			require.NotEmpty(t, side)
-			require.LessOrEqual(t, len(side), mostAlong)
+			require.LessOrEqual(t, len(side), 100)
 		}
 		require.True(t, s.Ease.V >= 0 && s.Within.V >= 0)
 		require.False(t, s.Gathered && (s.Ease.Given() || s.Within.Given()))

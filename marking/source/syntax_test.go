@@ -83,6 +83,8 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"inch mark in quotes in a point", "p = [\"2 1/8\"\", 3]", "f.toml:1: there is a quotation mark too many\nhint: inside quotes write in instead of the inch mark: \"2 1/8 in\""},
 		{"backslash", `title = "a\d"`, "f.toml:1: " + noText},
 		{"half an escape", `title = "\u12"`, "f.toml:1: " + noText},
+		{"half an escape in a name", `"a\u00" = 1`, "f.toml:1: " + noText},
+		{"backslash in a name", `"a\qb" = 1`, "f.toml:1: " + noText},
 		{"escape of no letter", `title = "\ud800"`, "f.toml:1: " + noText},
 
 		{"list not closed before a key", "p = [[0, 0], [1, 1]\nsmooth = true", "f.toml:2: the \"[\" that is opened in line 1 is not closed" + square},

@@ -2,6 +2,9 @@
 // tests of rooms that work on checked ones. Nothing that is built into the program may
 // import it. Tests of marking/garment and of the rooms below it can use it from outside
 // their package only ("package piece_test").
+//
+//	made.go  patterns out of a text, and the examples
+//	bib.go   one pattern twice: as the text of a file, and without a file
 package made
 
 import (
