@@ -7,10 +7,11 @@
 // is known in ink/pdf.go alone; here it is begun and ended, in draw.go, and all pages are
 // drawn on an ink.Canvas.
 //
-// The way of the data: check refuses what cannot be drawn; plan takes the sheets of
-// arrange.Arrange, lays forms and figures (package report) and numbers all pages, which
-// makes a book; letter finds joins and places for all texts; draw leads through the book
-// page by page. Each stage adds to the book and changes nothing of the stage before.
+// The way of the data: check refuses what cannot be drawn on any page; plan takes the
+// sheets of arrange.Arrange, lays forms and figures (package report), refuses what they
+// have no room for, and numbers all pages, which makes a book; letter finds joins and
+// places for all texts; draw leads through the book page by page. Each stage adds to the
+// book and changes nothing of the stage before.
 // Another output is another ink.Canvas, with a function beside draw that leads it through
 // the same book.
 //
