@@ -3,34 +3,17 @@ package figures
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
-
-// theSeam checks a file and returns its only seam.
-func theSeam(t require.TestingT, text string) garment.Seam {
-	pattern := made.Of(t, text)
-	require.Len(t, pattern.Seams, 1)
-	return pattern.Seams[0]
-}
-
-// sewnLengths writes how long the two sides are sewn, in inches, to four decimals.
-func sewnLengths(s garment.Seam) string {
-	length := func(side garment.SeamSide) string {
-		return strconv.FormatFloat(math.Round(side.Sewn.MM/25.4*1e4)/1e4, 'f', -1, 64)
-	}
-	return length(s.Sides[0]) + " " + length(s.Sides[1])
-}
 
 // toldOf writes what the figures say under a seam, a warning with "! " before it.
 func toldOf(lines mark.Lines) []string {
@@ -124,8 +107,8 @@ func TestSeamsMatch(t *testing.T) {
 		{"in centimetres", strings.Replace(sketch.Joined("1", sketch.Rect("20.5"), sketch.Rect("20"), sketch.Tops+"\nease = 1"), `"in"`, `"cm"`, 1), "7.2835 7.0866", []string{"ease the top of front in: by 0.5 cm, and the ease allowed is 1 cm"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			s := theSeam(t, c.text)
-			assert.Equal(t, c.sewn, sewnLengths(s))
+			s := made.Seam(t, c.text)
+			assert.Equal(t, c.sewn, made.SewnLengths(s))
 			assert.Equal(t, c.told, toldOf(seamVerdict(s, inches)))
 		})
 	}
@@ -163,7 +146,7 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 
 // With ease and in both systems.
 func TestVerdictInBothSystems(t *testing.T) {
-	s := theSeam(t, sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""))
+	s := made.Seam(t, sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""))
 	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, writer{length.Inch, AllUnits})))
 }
 
@@ -253,7 +236,7 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right and r: no jog, a point of 60 degrees", "at left: no jog, no point"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			s := theSeam(t, sketch.Joined("0.5", c.front, c.back, c.seam))
+			s := made.Seam(t, sketch.Joined("0.5", c.front, c.back, c.seam))
 			assert.Equal(t, c.want, toldOf(seamEndLines(s, inches)))
 		})
 	}

@@ -117,7 +117,7 @@ func TestNamesWithPoints(t *testing.T) {
 		{"at the end", `"strip."`, "top", "strip..top"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			s := theSeam(t, sketch.Sewn("0.5", sketch.Swap(`join = ["NAME", "front.top"]`, "NAME", c.joins),
+			s := made.Seam(t, sketch.Sewn("0.5", sketch.Swap(`join = ["NAME", "front.top"]`, "NAME", c.joins),
 				sketch.Piece(c.strip, sketch.Swap(sketch.Rect("10"), "top:", c.edge+":")), sketch.Piece("front", sketch.Rect("10"))))
 			one := s.Sides[0].Courses[0]
 			assert.Equal(t, strings.Trim(c.strip, `"`), one.Piece.Key)
@@ -131,7 +131,7 @@ func TestNamesWithPoints(t *testing.T) {
 func TestNameOfALineAndOfAnEdge(t *testing.T) {
 	text := sketch.Sewn("0.5", `join = ["a.b.c", "a.top"]`,
 		sketch.Piece("a", sketch.Rect("10")+"\n---\n\n[line.\"b.c\"]\nalong = \"top\"\ndistance = 2\n"), sketch.Piece(`"a.b"`, sketch.Swap(sketch.Rect("10"), "top:", "c:")))
-	one := theSeam(t, text).Sides[0].Courses[0]
+	one := made.Seam(t, text).Sides[0].Courses[0]
 	assert.Equal(t, []string{"a.b", "c"}, []string{one.Piece.Key, one.Key})
 }
 

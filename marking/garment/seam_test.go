@@ -2,8 +2,6 @@ package garment_test
 
 import (
 	"fmt"
-	"math"
-	"strconv"
 	"strings"
 	"testing"
 
@@ -15,21 +13,6 @@ import (
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
-
-// theSeam checks a file and returns its only seam.
-func theSeam(t require.TestingT, text string) garment.Seam {
-	seams := made.Of(t, text).Seams
-	require.Len(t, seams, 1)
-	return seams[0]
-}
-
-// sewnLengths writes how long the two sides are sewn, in inches, to four decimals.
-func sewnLengths(s garment.Seam) string {
-	length := func(side garment.SeamSide) string {
-		return strconv.FormatFloat(math.Round(side.Sewn.MM/25.4*1e4)/1e4, 'f', -1, 64)
-	}
-	return length(s.Sides[0]) + " " + length(s.Sides[1])
-}
 
 // The full-size draft of a child's underwaist, McGlauflin, Handicraft for Girls, 1910,
 // p. 53; derived from its corner points: shoulders 2.6926 in front and 2.5739 in back,
@@ -166,7 +149,7 @@ func TestFoldsInASeam(t *testing.T) {
 			if c.piece == pouch {
 				edge = "round"
 			}
-			s := theSeam(t, sketch.Joined("0.5", c.piece+"\n---\n"+c.folds, c.piece, sketch.Swap(`join = ["front.E", "back.E"]`, "E", edge)))
+			s := made.Seam(t, sketch.Joined("0.5", c.piece+"\n---\n"+c.folds, c.piece, sketch.Swap(`join = ["front.E", "back.E"]`, "E", edge)))
 			assert.InDelta(t, -c.want, s.Difference.MM/25.4, 1e-6, "the folds take")
 			assert.Equal(t, c.plain, s.Plain, "whether nothing is folded")
 		})
@@ -176,8 +159,8 @@ func TestFoldsInASeam(t *testing.T) {
 // The edges of a tucked block are cut when it is tucked.
 func TestSeamOfATuckedBlock(t *testing.T) {
 	tucks := sketch.Rows(`tuck t left 1/4 2 3 | below = "top"; length = 3`)
-	s := theSeam(t, sketch.Joined("0.5", "drawn = \"finished\"\n"+sketch.Rect("10")+"\n---\n"+tucks+"\n[block]\nends = 0.5\n", sketch.Rect("10"), sketch.Tops))
-	assert.Equal(t, "9 9", sewnLengths(s))
+	s := made.Seam(t, sketch.Joined("0.5", "drawn = \"finished\"\n"+sketch.Rect("10")+"\n---\n"+tucks+"\n[block]\nends = 0.5\n", sketch.Rect("10"), sketch.Tops))
+	assert.Equal(t, "9 9", made.SewnLengths(s))
 	assert.InDelta(t, 10, s.Sides[0].Cut.MM/25.4, 1e-6)
 	assert.True(t, s.Plain, "the cut edges may be compared")
 }

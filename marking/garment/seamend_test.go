@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // endsOf writes how a seam ends, such as "neck: jog 0, cut 0.25, bend 90"; lengths in
@@ -115,7 +116,7 @@ func TestSeamEnds(t *testing.T) {
 		{"edges that do not come equally often have none", sketch.Rect("19"), "cut = 2\n" + sketch.Rect("10"), sketch.Tops, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.want, endsOf(theSeam(t, sketch.Joined("0.5", c.front, c.back, c.seam))))
+			assert.Equal(t, c.want, endsOf(made.Seam(t, sketch.Joined("0.5", c.front, c.back, c.seam))))
 		})
 	}
 }
@@ -140,8 +141,8 @@ func TestFoldInTheAllowanceOfTheNeighbour(t *testing.T) {
 		"tuck":  sketch.Rows(`tuck t left 1/2 1 1/2`),
 	} {
 		t.Run(name, func(t *testing.T) {
-			s := theSeam(t, sketch.Joined("0.5", sketch.Rect("10.5")+"\n---\n"+fold, sketch.Rect("10"), sketch.Tops))
-			assert.Equal(t, "9 9", sewnLengths(s))
+			s := made.Seam(t, sketch.Joined("0.5", sketch.Rect("10.5")+"\n---\n"+fold, sketch.Rect("10"), sketch.Tops))
+			assert.Equal(t, "9 9", made.SewnLengths(s))
 			assert.Equal(t, []string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut 0.5, bend 0"}, endsOf(s))
 		})
 	}

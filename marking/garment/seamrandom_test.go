@@ -76,14 +76,14 @@ func TestSeamsOfPiecesDrawnAnywhere(t *testing.T) {
 			require.ErrorContains(t, err, "its line does not come out at that edge")
 			t.Skip("an allowance passes a bare armhole by, and so cannot be sewn")
 		}
-		first := theSeam(t, sketch.Joined("0.5", front, back, seam))
+		first := made.Seam(t, sketch.Joined("0.5", front, back, seam))
 		frontAnew, backAnew := setDown(front, somewhere(t)), setDown(back, somewhere(t))
 		text := sketch.Joined("0.5", frontAnew, back, seam)
-		sameSeam(t, first, theSeam(t, text), text)
+		sameSeam(t, first, made.Seam(t, text), text)
 		text = sketch.Joined("0.5", front, backAnew, seam)
-		sameSeam(t, first, theSeam(t, text), text)
+		sameSeam(t, first, made.Seam(t, text), text)
 		text = sketch.Joined("0.5", frontAnew, backAnew, regexp.MustCompile(`\[(".*"), (".*")\]`).ReplaceAllString(unequal, "[$2, $1]"))
-		sameSeam(t, theSeam(t, sketch.Joined("0.5", front, back, unequal)), swapped(theSeam(t, text)), text)
+		sameSeam(t, made.Seam(t, sketch.Joined("0.5", front, back, unequal)), swapped(made.Seam(t, text)), text)
 	})
 }
 
@@ -106,7 +106,7 @@ func TestSeamWithItsOwnCopy(t *testing.T) {
 		if rapid.Bool().Draw(t, "cut twice") {
 			file = sketch.Joined("0", "cut = 2\n"+text, text, fmt.Sprintf("join = [\"front.side %[1]d\", \"front.side %[1]d\"]", edge+1))
 		}
-		s := theSeam(t, file)
+		s := made.Seam(t, file)
 		require.True(t, s.Matches() && s.CutMatches(), file)
 		require.InDelta(t, 0, s.Difference.MM, 1e-6, file)
 		require.Len(t, s.Ends, 2, file)
@@ -135,7 +135,7 @@ func TestFoldsInASeamDrawnAnywhere(t *testing.T) {
 			sketch.Rows(fmt.Sprintf(`tuck t left %.4f %d 3`, depth, count)) +
 			fmt.Sprintf("\n[pleat.p]\nedge = \"top\"\nfrom = \"right\"\nat = 4\ndepth = %.4f\ntoward = \"right\"\nlength = 1\ncount = %d\nspacing = 2\n", depth, count)
 		plain, _, _ := strings.Cut(text, "---\n")
-		s := theSeam(t, sketch.Joined("0.5", text, plain, sketch.Tops))
+		s := made.Seam(t, sketch.Joined("0.5", text, plain, sketch.Tops))
 		slant := math.Hypot(20, rise) / 20
 		taken := 2 * depth * float64(count)
 		require.InDelta(t, -taken-taken*slant, s.Difference.MM/25.4, 1e-5, text)

@@ -45,7 +45,7 @@ func TestHowLargeABlockIs(t *testing.T) {
 		{"pleats", sketch.Bosom + "[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\ncount = 2\nfirst = 1\n\n[block]\n", 12 + 4, 13, 12, 4, 4},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, _ := blockOf(t, c.text)
+			piece, _ := made.Block(t, c.text)
 			b := piece.Block
 			assert.InDelta(t, c.width, b.Width/25.4, 1e-9, "width")
 			assert.InDelta(t, c.length, b.Length/25.4, 1e-9, "length")
@@ -73,7 +73,7 @@ func TestABlockInMillimetres(t *testing.T) {
 
 // The bottom edge is drawn in to measure what the top does (common practice).
 func TestABlockSaysHowItIsTorn(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
+	piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
 	assert.Equal(t, "tear a block 16 in wide and 13 in long", piece.Block.Tear(length.Inch))
 	assert.Equal(t, "tear a block 40.6 cm wide and 33 cm long", piece.Block.Tear(length.Centimetre))
 	assert.Equal(t, []string{
@@ -82,7 +82,7 @@ func TestABlockSaysHowItIsTorn(t *testing.T) {
 		"with them in, its top edge must measure 13 in",
 		"draw its bottom edge in to the same",
 	}, piece.Block.Notes(pattern.Unit))
-	piece, _ = blockOf(t, "cut = 2\n"+sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
+	piece, _ = made.Block(t, "cut = 2\n"+sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
 	assert.Equal(t, "tear 2 blocks, each 16 in wide and 13 in long", piece.Block.Tear(length.Inch))
 }
 
@@ -141,7 +141,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 			"the top edge measures 12 1/4 in and should measure 12 in; the 2 folds took up 1 3/4 in instead of 2 in; the piece fits, with 1/8 in to spare at each side"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			assert.Equal(t, c.want, strings.Join(piece.Block.MeasuredNotes(piece, length.Inch), "; "))
 			at := ""
 			for _, r := range pattern.Remarks {
@@ -166,11 +166,11 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 // torn so wide that the same tucks leave the piece its width.
 func TestTheSampleThatAMeasuredBlockGives(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 6\nfirst = \"3/8\"\ngap = 0\n"
-	piece, _ := blockOf(t, sketch.Bosom+set+"\n[block]\nmeasured = \"11 1/4\"\n")
+	piece, _ := made.Block(t, sketch.Bosom+set+"\n[block]\nmeasured = \"11 1/4\"\n")
 	told := piece.Block.MeasuredNotes(piece, length.Inch)
 	_, sample, found := strings.Cut(told[len(told)-1], "for the next one: ")
 	require.True(t, found, told)
-	next, _ := blockOf(t, sketch.Bosom+strings.Replace(set, "3/8", "1/2", 1)+sample+"\n[block]\n")
+	next, _ := made.Block(t, sketch.Bosom+strings.Replace(set, "3/8", "1/2", 1)+sample+"\n[block]\n")
 	// They took 15 - 11 1/4 = 3 3/4 in.
 	assert.InDelta(t, 3.75, next.Block.TakeUp/25.4, 1e-9)
 	assert.InDelta(t, 15.75, next.Block.Width/25.4, 1e-9)
@@ -248,13 +248,13 @@ hem: 5,0 0,0 | allowance = "1/4"
 		{"a side that slopes out to the hem", strings.NewReplacer("6,6 5,0", "6,6 7,0", "5,0 0,0", "7,0 0,0").Replace(fmt.Sprintf(corner, "")), 1.0 / 2},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			front, _ := blockOf(t, c.text+sketch.Tucked("cf", "1/8", 2, "3/8", "")+"\n[block]\n")
+			front, _ := made.Block(t, c.text+sketch.Tucked("cf", "1/8", 2, "3/8", "")+"\n[block]\n")
 			assert.InDelta(t, c.want, piece.SideAllowance(front)/25.4, 1e-9)
 		})
 	}
 	t.Run("the narrower of two sides", func(t *testing.T) {
 		text := strings.Replace(sketch.Bib, "left: -6,12 -6,0", "left: -6,12 -6,0 | allowance = \"1/4\"", 1)
-		front, _ := blockOf(t, text+sketch.Tucked("middle", "1/4", 4, "1", "side = \"right\"")+"\n[block]\n")
+		front, _ := made.Block(t, text+sketch.Tucked("middle", "1/4", 4, "1", "side = \"right\"")+"\n[block]\n")
 		assert.InDelta(t, 0.25, piece.SideAllowance(front)/25.4, 1e-9)
 	})
 }

@@ -28,7 +28,7 @@ func withSample(set, tucks, flat, sewn string) string {
 // is 13.575 in wide, and torn 13 5/8 in.
 func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 3\nfirst = \"1/2\"\nspacing = \"3/8\"\n"
-	piece, _ := blockOf(t, sketch.Bosom+withSample(set, "10", "10", "7 3/8")+"\n[block]\n")
+	piece, _ := made.Block(t, sketch.Bosom+withSample(set, "10", "10", "7 3/8")+"\n[block]\n")
 	tucks := piece.TuckRows[0]
 	assert.True(t, tucks.Sampled)
 	assert.InDelta(t, 0.2625, tucks.Takes/25.4, 1e-9, "by one tuck")

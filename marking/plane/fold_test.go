@@ -159,14 +159,22 @@ func shapeAbout(t *rapid.T, middle Point, reach float64) Path {
 	return append(p, p[0])
 }
 
+// extent is how far random folds go along their lines.
+type extent int
+
+const (
+	endless   extent = iota
+	anyExtent        // some of them begin or end somewhere
+)
+
 // folding draws folds over the whole of a shape about the origin.
-func folding(t *rapid.T, partial bool) *Folding {
+func folding(t *rapid.T, along extent) *Folding {
 	n := rapid.IntRange(0, 8).Draw(t, "folds")
 	at := rapid.Float64Range(-60, 10).Draw(t, "at")
 	var folds []Fold
 	for range n {
 		f := Fold{At: at, Width: rapid.Float64Range(0.5, 12).Draw(t, "width"), Back: rapid.Bool().Draw(t, "back"), From: always[0], To: always[1]}
-		if partial {
+		if along == anyExtent {
 			switch rapid.IntRange(0, 2).Draw(t, "extent") {
 			case 1:
 				f.From = rapid.Float64Range(-60, 60).Draw(t, "from")
@@ -195,7 +203,7 @@ func holds(trees []*Tree, q Point) (in, near bool) {
 // the membership of places, and by area.
 func TestUnfoldedIsThePreimage(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		f := folding(t, true)
+		f := folding(t, anyExtent)
 		shape := shapeAbout(t, Point{}, 50)
 		whole := NewTree(shape)
 		var trees []*Tree
@@ -223,7 +231,7 @@ func TestUnfoldedIsThePreimage(t *testing.T) {
 // flaps, found by clipping the shape to each flap.
 func TestAreaOfTheUnfolded(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		f := folding(t, false)
+		f := folding(t, endless)
 		shape := shapeAbout(t, Point{}, 50)
 		want := shape.Area()
 		for k, one := range f.folds {
@@ -269,7 +277,7 @@ func areaBefore(f *Folding, p Path, level float64) float64 {
 // the mark has one on what it unfolds to.
 func TestMarksComeBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		f := folding(t, false)
+		f := folding(t, endless)
 		mark := shapeAbout(t, Point{}, 50)
 		if rapid.Bool().Draw(t, "open") {
 			mark = mark[:len(mark)-1]

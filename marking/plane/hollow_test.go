@@ -119,7 +119,7 @@ func TestOffsetOfRoughEdges(t *testing.T) {
 			line, ok := Offset(p, 9.5, 0)
 			require.True(t, ok)
 			assert.False(t, line.Pinched)
-			assert.Empty(t, flaws(p, line.Path, 9.5, true))
+			assert.Empty(t, flaws(p, line.Path, 9.5, cornered))
 			assert.LessOrEqual(t, line.Path.Bounds().Max.Y, 9.5+0.005+1e-9, "every other point lies on the line y = 0")
 			// Counted rather than timed: 30 for each of the pieces that its bridges
 			// could have, 0.617 mm long.
@@ -162,7 +162,7 @@ func TestOffsetOfRoughStars(t *testing.T) {
 		}
 		d := rapid.Float64Range(2, 12).Draw(t, "distance")
 		if line, ok := Offset(p, d, 0); ok {
-			assert.Empty(t, flaws(p, line.Path, d, true))
+			assert.Empty(t, flaws(p, line.Path, d, cornered))
 		}
 	})
 }

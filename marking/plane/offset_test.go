@@ -118,12 +118,20 @@ func TestOffsetIsPinched(t *testing.T) {
 	assert.False(t, wide.Pinched, "a narrower distance passes the neck")
 }
 
+// corners is how a path turns from step to step.
+type corners int
+
+const (
+	smooth   corners = iota // as a curve does
+	cornered                // at any angle: there the line may lie farther off
+)
+
 // flaws says what is wrong with an offset by looking at every place of it and
 // of its path, or "".
-func flaws(p, line Path, d float64, corners bool) string {
+func flaws(p, line Path, d float64, turns corners) string {
 	source, offset := NewTree(p), NewTree(line)
 	near := 1e-6
-	if corners {
+	if turns == cornered {
 		near = 0.005 // two rounded corners may meet
 	}
 	for i := 1; i < len(line); i++ {
@@ -133,7 +141,7 @@ func flaws(p, line Path, d float64, corners bool) string {
 			if away < d-near {
 				return fmt.Sprintf("%v lies %.9f from the path, nearer than %g", q, away, d)
 			}
-			if !corners && away > d*1.005+0.005 {
+			if turns == smooth && away > d*1.005+0.005 {
 				return fmt.Sprintf("%v lies %.9f from the path, farther than %g", q, away, d)
 			}
 			if away > d*6+1e-6 {
@@ -152,7 +160,7 @@ func flaws(p, line Path, d float64, corners bool) string {
 		if source.Distance(q, math.Inf(1)) < d-1e-6 {
 			continue
 		}
-		if away := offset.Distance(q, math.Inf(1)); !corners && away > 0.01 {
+		if away := offset.Distance(q, math.Inf(1)); turns == smooth && away > 0.01 {
 			return fmt.Sprintf("%v keeps the distance and lies %.6f off the line", q, away)
 		}
 	}
@@ -165,7 +173,7 @@ func TestOffsetKeepsItsDistance(t *testing.T) {
 			p := star(t, 30, 40, 100)
 			d := rapid.Float64Range(0.5, 12).Draw(t, "distance")
 			if line, ok := Offset(p, d, 0); ok {
-				assert.Empty(t, flaws(p, line.Path, d, true))
+				assert.Empty(t, flaws(p, line.Path, d, cornered))
 			}
 		})
 	})
@@ -177,7 +185,7 @@ func TestOffsetKeepsItsDistance(t *testing.T) {
 				return
 			}
 			if line, ok := Offset(p, d, 0); ok && !line.Pinched {
-				assert.Empty(t, flaws(p, line.Path, d, false))
+				assert.Empty(t, flaws(p, line.Path, d, smooth))
 			}
 		})
 	})
@@ -229,5 +237,5 @@ func TestOffsetOfManyPoints(t *testing.T) {
 	p := wavy(20_000)
 	line, ok := Offset(p, 9.5, 0)
 	require.True(t, ok)
-	assert.Empty(t, flaws(p, line.Path, 9.5, false))
+	assert.Empty(t, flaws(p, line.Path, 9.5, smooth))
 }

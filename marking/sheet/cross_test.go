@@ -7,6 +7,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // The centre has its crosses at the heights at which the cutting sheet has them, 1 in
@@ -25,7 +26,7 @@ func TestCrossesOfATuckSheet(t *testing.T) {
 		{"tucks across the fold", sketch.Bosom + sketch.Tucked("hem", "1/2", 1, "3", ""), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text+"\n[block]\n")
+			piece, pattern := made.Block(t, c.text+"\n[block]\n")
 			got := orderedLinesOf(tuckSheet(piece, pattern), mark.Cross)
 			assert.ElementsMatch(t, c.want, got)
 			if len(got) > 0 {

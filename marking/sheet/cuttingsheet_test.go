@@ -71,7 +71,7 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 			[]string{"0.75,0 0.75,12"}, nil, []string{"0,4 0,7.9"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, "front: cutting sheet", m.Name)
 			assert.ElementsMatch(t, c.tucks, orderedLinesOf(m, mark.TuckStitch), "the finished stitching")
@@ -94,7 +94,7 @@ func TestWhatACuttingSheetHolds(t *testing.T) {
 // The stitch lines, the hem and all other lines are where the finished piece has
 // them.
 func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+
+	piece, pattern := made.Block(t, sketch.Swap(sketch.Bosom, "6,0 0,0", "6,0 0,0 | hem = 1; turn = 0.25")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+
 		"\n[line.pocket]\npoints = [[3, 4], [5, 4]]\nkind = \"placement\"\n\n[notch.n]\nedge = \"side\"\nfrom = \"shoulder\"\nat = 2\n\n[block]\n")
 	m := cuttingSheet(piece, pattern, nil)
 	assert.Equal(t, []string{"3,4 5,4"}, orderedLinesOf(m, mark.Placement))
@@ -102,7 +102,7 @@ func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	assert.Len(t, orderedLinesOf(m, mark.Fold), 2, "hem and turn")
 	assert.Len(t, orderedLinesOf(m, mark.Notch), 1)
 	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "cut one layer at a time", "turn it over for the other half"}, m.Notes)
-	whole, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
+	whole, pattern := made.Block(t, sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
 	assert.NotContains(t, cuttingSheet(whole, pattern, nil).Notes, "turn it over for the other half")
 }
 
@@ -131,7 +131,7 @@ func TestHowACuttingSheetIsLaid(t *testing.T) {
 			[]string{"cut 1", "lay it on the tucked block, with the folds under their lines", "cut one layer at a time"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			assert.Equal(t, c.notes, cuttingSheet(piece, pattern, nil).Notes)
 		})
 	}
@@ -158,7 +158,7 @@ func TestEndsOfTheTucksOnACuttingSheet(t *testing.T) {
 			if !strings.Contains(text, "[block]") {
 				text += "\n[block]\n"
 			}
-			piece, pattern := blockOf(t, text)
+			piece, pattern := made.Block(t, text)
 			assert.Equal(t, c.ends, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.TuckEnd))
 		})
 	}
@@ -172,7 +172,7 @@ func TestTheNameOfTheCentreOfACuttingSheet(t *testing.T) {
 		{"with tucks across it", sketch.Bosom + sketch.Tucked("hem", "1/2", 1, "3", ""), "cf"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text+"\n[block]\n")
+			piece, pattern := made.Block(t, c.text+"\n[block]\n")
 			var names []string
 			for _, one := range cuttingSheet(piece, pattern, nil).Marks {
 				if one.Role == mark.Centre {
@@ -214,7 +214,7 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 			[]string{"1,0 1,10", "1.625,0 1.625,10.125"}, []string{"the folds are drawn as they were sewn", "the piece fits, with 1/4 in to spare at each side"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, c.lines, orderedLinesOf(m, c.role))
 			require.GreaterOrEqual(t, len(m.Notes), 2)
@@ -225,11 +225,11 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 
 // A pleat is not stitched: where its fold comes to lie is drawn as its fold.
 func TestPleatsOnACuttingSheet(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
+	piece, pattern := made.Block(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
 	m := cuttingSheet(piece, pattern, nil)
 	assert.Empty(t, orderedLinesOf(m, mark.TuckStitch))
 	assert.Equal(t, []string{"1,0 1,10"}, orderedLinesOf(m, mark.PleatFold))
-	piece, pattern = blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
+	piece, pattern = made.Block(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\nkind = \"inverted\"\ndepth = \"1/4\"\nfirst = 2\n\n[block]\n")
 	assert.Equal(t, []string{"1.5,0 1.5,10"}, orderedLinesOf(cuttingSheet(piece, pattern, nil), mark.PleatFold), "the two folds of an inverted pleat meet")
 }
 
@@ -238,7 +238,7 @@ func TestPleatsOnACuttingSheet(t *testing.T) {
 // 3/8 each: the flat fold of the second lies at 3 + 1/2 + 1 = 4 1/2 in, less 3/16 for its
 // own half and 3/8 for the first tuck that is 3 15/16 in.
 func TestTucksBesideASecondLineOnceMeasured(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+"[line.rule]\nalong = \"cf\"\ndistance = 3\n"+
+	piece, pattern := made.Block(t, sketch.Bosom+"[line.rule]\nalong = \"cf\"\ndistance = 3\n"+
 		sketch.Tucked("cf", "1/4", 1, "1", "")+strings.Replace(sketch.Tucked("rule", "1/4", 1, "1", ""), "[tuck.t]", "[tuck.u]", 1)+
 		"\n[block]\nmeasured = \"12 1/2\"\n")
 	var at []string

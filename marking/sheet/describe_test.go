@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // On the fold a set is told as it is on the whole block.
@@ -19,7 +20,7 @@ func TestHowManyTucksATuckSheetCounts(t *testing.T) {
 		{"across the fold", sketch.Bosom + sketch.Tucked("hem", "1/2", 2, "3", ""), "t: 2 tucks, each 1/2 in wide"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text+"press = \"away\"\n\n[block]\n")
+			piece, pattern := made.Block(t, c.text+"press = \"away\"\n\n[block]\n")
 			notes := tuckSheet(piece, pattern).Notes
 			assert.Contains(t, notes, c.want)
 		})

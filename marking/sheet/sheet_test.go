@@ -10,20 +10,11 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
-
-// blockOf checks a sketch and returns its piece, which has a block.
-func blockOf(t *testing.T, text string) (*piece.Piece, *garment.Pattern) {
-	t.Helper()
-	p, pattern := made.Front(t, "0.375", text)
-	require.NotNil(t, p.Block, "the piece has a block")
-	return p, pattern
-}
 
 // Whatever tucks a front has, its three sheets say one thing: the block is wider than
 // the piece by what they take; every line of the tuck sheet has its tick; and folded

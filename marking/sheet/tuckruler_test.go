@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // checkRuler looks whether a ruler has a tick for every line of a tuck sheet, at the
@@ -78,7 +79,7 @@ func TestWhatATuckRulerSays(t *testing.T) {
 			[]string{tick, "the t tucks end 4 7/8 in from the torn edge", "its end lies on cf; turn it over for the other half"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			ruler := tuckRuler(piece, pattern)
 			assert.Equal(t, "front: tuck ruler", ruler.Name)
 			assert.Equal(t, c.names, names(ruler))
@@ -103,7 +104,7 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 		{"edge to edge", sketch.Tucked("cf", "1/8", 2, "3/8", ""), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, sketch.Bosom+c.text+"\n[block]\n")
+			piece, pattern := made.Block(t, sketch.Bosom+c.text+"\n[block]\n")
 			var got []string
 			for _, one := range tuckRuler(piece, pattern).Notes {
 				if strings.Contains(one, "from the torn edge") {
@@ -121,7 +122,7 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 // Cooley, Clothing and Health, 1916, p. 99), and stitching 1/4 in before and behind each.
 // The strip lies where the centre line has its upper end, at 10 in.
 func TestTicksOfTheTuckRuler(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+sketch.Tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
+	piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", "1/4", 3, "3/4", "")+"\n[block]\n")
 	ruler := tuckRuler(piece, pattern)
 	assert.ElementsMatch(t, []string{
 		"0.75,10 0.75,10.833", "1.5,10 1.5,10.833", "2.25,10 2.25,10.833",

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 )
 
 // extent is the rectangle of a marking, in inches: from left to right, from bottom
@@ -91,7 +92,7 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 			nil, "0 to 5.25, -0.5 to 13", "top bottom"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			m := tuckSheet(piece, pattern)
 			assert.Equal(t, "front: tuck sheet", m.Name)
 			assert.ElementsMatch(t, c.folds, orderedLinesOf(m, mark.TuckFold), "fold lines")
@@ -128,7 +129,7 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 // What ends along the neck keeps its length from the stitch line of the finished neck,
 // though the sheet is flat.
 func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Swap(sketch.Bosom, "1.5,10 2.5,11", "1,10.1 2,10.8 2.4,11.3", "2.5,12\nshoulder", "2.5,12 | smooth = true\nshoulder")+
+	piece, pattern := made.Block(t, sketch.Swap(sketch.Bosom, "1.5,10 2.5,11", "1,10.1 2,10.8 2.4,11.3", "2.5,12\nshoulder", "2.5,12 | smooth = true\nshoulder")+
 		sketch.Tucked("cf", "1/8", 8, "3/8", "below = \"neck\"\nlength = 2\nend = \"follow\"")+"\n[block]\n")
 	m := tuckSheet(piece, pattern)
 	neck := piece.Edges[piece.EdgeNumber("neck")].Line
@@ -150,9 +151,9 @@ func TestLinesOfATuckSheetFollowTheNeck(t *testing.T) {
 
 func TestATuckSheetOfAWholePiece(t *testing.T) {
 	text := sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n"
-	half, pattern := blockOf(t, text)
+	half, pattern := made.Block(t, text)
 	one := tuckSheet(half, pattern)
-	whole, pattern := blockOf(t, sketch.Swap(text, "fold =", "print = \"whole\"\nfold ="))
+	whole, pattern := made.Block(t, sketch.Swap(text, "fold =", "print = \"whole\"\nfold ="))
 	both := tuckSheet(whole, pattern)
 	assert.Equal(t, "-1.375 to 1.375, 5.875 to 13", extent(both))
 	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch} {
@@ -179,7 +180,7 @@ func TestTheCentreOfATuckSheet(t *testing.T) {
 		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			var got []string
 			for _, one := range tuckSheet(piece, pattern).Marks {
 				if one.Role == mark.Centre {
@@ -195,15 +196,15 @@ func TestTheCentreOfATuckSheet(t *testing.T) {
 // tucks are; once it is measured, also what follows from that.
 func TestNotesOfATuckSheet(t *testing.T) {
 	text := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "press = \"toward\"") + "\n[block]\n"
-	piece, pattern := blockOf(t, text)
+	piece, pattern := made.Block(t, text)
 	notes := tuckSheet(piece, pattern).Notes
 	require.Equal(t, append(piece.Block.Notes(length.Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
-	piece, pattern = blockOf(t, text+"measured = 12\n")
+	piece, pattern = made.Block(t, text+"measured = 12\n")
 	assert.Equal(t, append(notes, piece.Block.MeasuredNotes(piece, length.Inch)...), tuckSheet(piece, pattern).Notes)
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {
-	piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
+	piece, pattern := made.Block(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n")
 	m := tuckSheet(piece, pattern)
 	assert.Equal(t, []string{"1,-0.5 1,12.5"}, orderedLinesOf(m, mark.PleatFold))
 	assert.Equal(t, []string{"2,-0.5 2,12.5"}, orderedLinesOf(m, mark.Placement))
@@ -226,7 +227,7 @@ func TestArrowsOfATuckSheet(t *testing.T) {
 		{"inverted", "kind = \"inverted\"\nfirst = 3\n", []string{"2,4.7 3,4.7", "4,4.7 3,4.7"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\n"+c.pleat+"\n[block]\n")
+			piece, pattern := made.Block(t, sketch.Bosom+"[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\n"+c.pleat+"\n[block]\n")
 			assert.Equal(t, c.want, linesOf(tuckSheet(piece, pattern), mark.Arrow))
 		})
 	}
@@ -252,7 +253,7 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", "") + "\n[block]\n", nil, nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			piece, pattern := blockOf(t, c.text)
+			piece, pattern := made.Block(t, c.text)
 			m := tuckSheet(piece, pattern)
 			var side, note []string
 			for _, one := range m.Marks {

@@ -10,6 +10,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/text"
@@ -31,7 +32,7 @@ func TestNamesStandInside(t *testing.T) {
 			all = append(all, name.Label)
 		}
 		for _, l := range all {
-			assert.True(t, windsRound(outline, l.Room.Centre), "%q of %v", l.Text, s.Pieces[0].Name)
+			assert.True(t, sketch.Within(l.Room.Centre, outline), "%q of %v", l.Text, s.Pieces[0].Name)
 			looked++
 		}
 	}

@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,19 +9,9 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
 	"tuckmark/pdfout/sample"
 )
-
-// windsRound reports whether a closed path goes round a place, found here by
-// adding up the angles under which the place sees the path's steps.
-func windsRound(p plane.Path, q plane.Point) bool {
-	sum := 0.0
-	for i := 1; i < len(p); i++ {
-		a, b := p[i-1].Sub(q), p[i].Sub(q)
-		sum += math.Atan2(a.Cross(b), a.Dot(b))
-	}
-	return math.Abs(sum) > math.Pi
-}
 
 func TestInside(t *testing.T) {
 	path := sample.Quarter(plane.Point{}, 80, 50, 0, 360, 90)
@@ -33,7 +22,7 @@ func TestInside(t *testing.T) {
 	p := NewPiece(mark.Marking{Outline: path})
 	rapid.Check(t, func(t *rapid.T) {
 		q := plane.Point{X: rapid.Float64Range(-90, 90).Draw(t, "x"), Y: rapid.Float64Range(-60, 60).Draw(t, "y")}
-		require.Equal(t, windsRound(path, q), p.Inside(q))
+		require.Equal(t, sketch.Within(q, path), p.Inside(q))
 	})
 	assert.False(t, NewPiece(mark.Marking{}).Inside(plane.Point{}), "no outline, no inside")
 }

@@ -8,8 +8,10 @@
 package made
 
 import (
+	"math"
 	"os"
 	"path/filepath"
+	"strconv"
 
 	"github.com/stretchr/testify/require"
 
@@ -50,4 +52,28 @@ func Example(t require.TestingT, name string) *garment.Pattern {
 	pattern, err := garment.Check(spec)
 	require.NoError(t, err)
 	return pattern
+}
+
+// Block returns the piece of a sketch that has a block, with allowances of 3/8 in, and its
+// pattern.
+func Block(t require.TestingT, text string) (*piece.Piece, *garment.Pattern) {
+	p, pattern := Front(t, "0.375", text)
+	require.NotNil(t, p.Block, "the piece has a block")
+	return p, pattern
+}
+
+// Seam returns the only seam of the text of a file.
+func Seam(t require.TestingT, text string) garment.Seam {
+	seams := Of(t, text).Seams
+	require.Len(t, seams, 1)
+	return seams[0]
+}
+
+// SewnLengths writes how long the two sides of a seam are sewn, in inches, to four
+// decimals.
+func SewnLengths(s garment.Seam) string {
+	length := func(side garment.SeamSide) string {
+		return strconv.FormatFloat(math.Round(side.Sewn.MM/25.4*1e4)/1e4, 'f', -1, 64)
+	}
+	return length(s.Sides[0]) + " " + length(s.Sides[1])
 }
