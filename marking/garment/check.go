@@ -5,10 +5,13 @@ import (
 	"tuckmark/marking/source"
 )
 
-// Check works out every line of every piece, and what joins them. It goes on
-// after a mistake as far as the mistake allows, and reports all it finds together, as a
-// fault.List.
+// Check works out every line of every piece, and what joins them. Of a Spec that no file
+// could have brought it says only that. Else it goes on after a mistake as far as the
+// mistake allows, and reports all it finds together. Either error is a fault.List.
 func Check(spec *source.Spec) (*Pattern, error) {
+	if faults := spec.Faults(); len(faults) > 0 {
+		return nil, faults.Sorted()
+	}
 	pattern := &Pattern{
 		Title:      spec.Title.V,
 		Size:       spec.Size.V,

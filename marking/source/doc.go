@@ -15,6 +15,7 @@
 //	transfer.go     the ways to bring lines onto cloth, which the command line names too
 //	value.go        a value that was given, or was not, and its place
 //	names.go        pieces, edges and lines looked up by name
+//	specfaults.go   what of a Spec that was made without a file could never be in one
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
 //	readfold.go     the keys of tucks and of pleats across a piece
 //	readgarment.go  the keys of seams, trims, ruffles, bindings

@@ -2,6 +2,8 @@ package source
 
 import (
 	"fmt"
+
+	"tuckmark/marking/fault"
 )
 
 // Rules of this file: it knows which keys the tables beside the pieces may have,
@@ -94,12 +96,8 @@ func (t *fileTable) along() []Text {
 // edgeNames reads the names of edges out of a list.
 func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 	at := t.at(key)
-	switch {
-	case len(list) == 0:
-		t.report(at, "names no edge", hint)
-		return nil
-	case len(list) > mostAlong:
-		t.report(at, fmt.Sprintf("names %d edges; at most %d are measured", len(list), mostAlong), "divide it")
+	if err := refuseNames(len(list), hint); err != nil {
+		t.note(at, err)
 		return nil
 	}
 	var names []Text
@@ -113,6 +111,18 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 		names = append(names, GivenAt(name, at))
 	}
 	return names
+}
+
+// refuseNames refuses no name at all, and more than are measured. The hint says how to
+// write some.
+func refuseNames(n int, hint string) error {
+	switch {
+	case n == 0:
+		return &fault.Fault{Cause: "names no edge", Hint: hint}
+	case n > mostAlong:
+		return &fault.Fault{Cause: fmt.Sprintf("names %d edges; at most %d are measured", n, mostAlong), Hint: "divide it"}
+	}
+	return nil
 }
 
 func (t *fileTable) trim() TrimSpec {

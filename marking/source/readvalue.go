@@ -124,11 +124,20 @@ func (t *fileTable) count(key string, most int) Count {
 				Cause: "must be a whole number, but is " + asGiven(v),
 				Hint:  fmt.Sprintf("write a number such as %s = %s, without quotes and without a point", key, example),
 			}
-		case n < 1 || n > int64(most):
-			return 1, &fault.Fault{Cause: fmt.Sprintf("must be from 1 to %d, but is %d", most, n)}
+		}
+		if err := refuseCount(n, most); err != nil {
+			return 1, err
 		}
 		return int(n), nil
 	})
+}
+
+// refuseCount refuses a number that is not from 1 to most.
+func refuseCount(n int64, most int) error {
+	if n < 1 || n > int64(most) {
+		return &fault.Fault{Cause: fmt.Sprintf("must be from 1 to %d, but is %d", most, n)}
+	}
+	return nil
 }
 
 // Bounds of what is called fullness: below the least nothing is gathered, beyond the
@@ -157,11 +166,19 @@ func (t *fileTable) factor(key string) Factor {
 		default:
 			return leastFactor, &fault.Fault{Cause: "must be a number, but is " + asGiven(v), Hint: factorHint}
 		}
-		if !(n >= leastFactor && n <= mostFactor) {
-			return leastFactor, &fault.Fault{Cause: fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(v)), Hint: factorHint}
+		if err := refuseFactor(n, v); err != nil {
+			return leastFactor, err
 		}
 		return n, nil
 	})
+}
+
+// refuseFactor refuses a number that is out of its bounds, or none; it was written as given.
+func refuseFactor(n float64, given any) error {
+	if !(n >= leastFactor && n <= mostFactor) {
+		return &fault.Fault{Cause: fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(given)), Hint: factorHint}
+	}
+	return nil
 }
 
 // span is which lengths make sense for a key.
@@ -172,6 +189,17 @@ const (
 	fromZero              // 0 and above
 	aboveZero             // above 0
 )
+
+// refuse refuses a length in mm that makes no sense for the key; it was written as given.
+func (allowed span) refuse(mm float64, given string) error {
+	switch {
+	case mm < 0 && allowed != anywhere:
+		return &fault.Fault{Cause: "must not be negative, but is " + given}
+	case mm == 0 && allowed == aboveZero:
+		return &fault.Fault{Cause: "must be more than 0, but is " + given}
+	}
+	return nil
+}
 
 // length reads a length in the unit of the file.
 func (t *fileTable) length(key string, allowed span) Length {
@@ -192,13 +220,11 @@ func (r *fileReader) measure(v any, allowed span) (float64, error) {
 	default:
 		err = &fault.Fault{Cause: "must be a length, but is " + asGiven(v), Hint: length.Hint}
 	}
-	switch {
-	case err != nil:
+	if err == nil {
+		err = allowed.refuse(mm, asGiven(v))
+	}
+	if err != nil {
 		return 0, err
-	case mm < 0 && allowed != anywhere:
-		return 0, &fault.Fault{Cause: "must not be negative, but is " + asGiven(v)}
-	case mm == 0 && allowed == aboveZero:
-		return 0, &fault.Fault{Cause: "must be more than 0, but is " + asGiven(v)}
 	}
 	return mm, nil
 }
@@ -221,9 +247,7 @@ func (t *fileTable) points(key string) Points {
 		t.report(p.Place, "must be a list of points, but is "+asGiven(v), pointsHint)
 		return p
 	}
-	if len(elements) < 2 {
-		t.report(p.Place, fmt.Sprintf("has %s, and needs at least two", wording.Counted(len(elements), "point")), pointsHint)
-	}
+	t.note(p.Place, refuseFew(len(elements)))
 	p.V = make([]plane.Point, 0, len(elements))
 	p.lines = make([]int, 0, len(elements))
 	for i, e := range elements {
@@ -241,6 +265,14 @@ func (t *fileTable) points(key string) Points {
 	return p
 }
 
+// refuseFew refuses fewer points than two.
+func refuseFew(n int) error {
+	if n < 2 {
+		return &fault.Fault{Cause: fmt.Sprintf("has %s, and needs at least two", wording.Counted(n, "point")), Hint: pointsHint}
+	}
+	return nil
+}
+
 // point reads the two coordinates of the nth point, counted from 1.
 func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	if len(pair) != 2 {
@@ -255,12 +287,17 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	y, errY := r.measure(pair[1], anywhere)
 	for _, err := range []error{errX, errY} {
 		if err != nil {
-			f := fault.At(at, err)
-			f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
-			r.faults = append(r.faults, f)
+			r.note(at, ofPoint(nth, err))
 		}
 	}
 	return plane.Point{X: x, Y: y}
+}
+
+// ofPoint says of which point something is wrong, counted from 1.
+func ofPoint(nth int, err error) error {
+	f := fault.At(fault.Place{}, err)
+	f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
+	return f
 }
 
 // asGiven gives a value as a message repeats it: what it is, where it is too long

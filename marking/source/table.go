@@ -154,8 +154,8 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	var tables []*fileTable
-	if n := len(all.values); n > mostOfAKind {
-		t.report(t.at(key), fmt.Sprintf("there are %d here; at most %d are drawn", n, mostOfAKind), "divide the file")
+	if err := refuseMany(len(all.values)); err != nil {
+		t.note(t.at(key), err)
 		return nil
 	}
 	for _, name := range all.keys() {
@@ -165,6 +165,14 @@ func (t *fileTable) named(key string) []*fileTable {
 		}
 	}
 	return tables
+}
+
+// refuseMany refuses more of one kind than are drawn.
+func refuseMany(n int) error {
+	if n > mostOfAKind {
+		return &fault.Fault{Cause: fmt.Sprintf("there are %d here; at most %d are drawn", n, mostOfAKind), Hint: "divide the file"}
+	}
+	return nil
 }
 
 // each reads every table [key.NAME] under a key.
