@@ -35,14 +35,14 @@ func checkFigures(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 		named = fmt.Sprintf("%s: page %d.", figuresHeading, s.Front+1)
 	}
 	assert.Contains(t, first, named)
-	assert.Contains(t, squeezed(first), squeezed("Every full-size page has a square"))
+	assert.Contains(t, seen.Squeezed(first), seen.Squeezed("Every full-size page has a square"))
 	for i, p := range d.Pages[s.Front:inFront(s)] {
 		assert.True(t, strings.HasPrefix(p.Texts[0].Text, figuresHeading), "page %d is headed %q", s.Front+i+1, p.Texts[0].Text)
 		assert.Equal(t, fmt.Sprintf("page %d of %d", s.Front+i+1, s.Pages), p.Texts[1].Text)
 	}
 	words := d.Pages[s.Front].Words()
 	for _, note := range set.Report.Notes {
-		assert.Contains(t, squeezed(strings.Join(words, "")), squeezed(note), "a note of the report")
+		assert.Contains(t, seen.Squeezed(strings.Join(words, "")), seen.Squeezed(note), "a note of the report")
 	}
 }
 
@@ -80,7 +80,7 @@ func TestFiguresAreHeaded(t *testing.T) {
 	// The first page names them in one line, whatever their numbers are: the room
 	// for its pictures is found before those are known.
 	long := ink.Plain(8.5).Width(figuresHeading + ": pages 1999 to 2000.")
-	assert.Less(t, long, (found(t, "199.634x269.634mm").Front().Width()-8)/2, "in a column of the smallest paper")
+	assert.Less(t, long, (seen.Paper(t, "199.634x269.634mm").Front().Width()-8)/2, "in a column of the smallest paper")
 }
 
 func TestFiguresCountAsPages(t *testing.T) {

@@ -111,7 +111,7 @@ func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 	t.Parallel()
 	for name, set := range sets.Examples(t, "../examples") {
 		for _, paper := range []string{"letter", "a4", "either", "legal", "tabloid", "a3"} {
-			book, err := plan(set, found(t, paper))
+			book, err := plan(set, seen.Paper(t, paper))
 			require.NoError(t, err)
 			for _, s := range book.sheets {
 				s.FindJoins(1)

@@ -51,9 +51,9 @@ func TestRings(t *testing.T) {
 				m = piece
 			}
 		}
-		turned := len(on.Turned) > 0
+		turn := seen.TurnOf(m.Name, on.Turned)
 		// It lies where its outline is printed.
-		printed, meant := plane.EmptyBox(), seen.Moved(m.Outline, turned, plane.Point{}).Bounds()
+		printed, meant := plane.EmptyBox(), seen.Moved(m.Outline, turn, plane.Point{}).Bounds()
 		for _, l := range append(seen.Lines(laid, mark.Cut.String()), seen.Lines(laid, mark.FoldEdge.String())...) {
 			printed = printed.Union(l.Bounds)
 		}
@@ -61,7 +61,7 @@ func TestRings(t *testing.T) {
 		var dots plane.Path
 		for _, line := range m.Marks {
 			if line.Role == mark.Prick {
-				dots = append(dots, seen.Moved(line.Path, turned, step)...)
+				dots = append(dots, seen.Moved(line.Path, turn, step)...)
 			}
 		}
 		require.NotEmpty(t, dots)

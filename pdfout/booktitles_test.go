@@ -14,10 +14,6 @@ import (
 	"tuckmark/pdfout/seen"
 )
 
-// squeezed is a text without its spaces: titles are broken into lines, and
-// very long words within.
-func squeezed(text string) string { return strings.Join(strings.Fields(text), "") }
-
 // titleOf matches a name with all notes right after it, in order, as one title
 // or header has them. Notes that the header says on every page may be missing.
 func titleOf(set arrange.Set, m mark.Marking) *regexp.Regexp {
@@ -25,9 +21,9 @@ func titleOf(set arrange.Set, m mark.Marking) *regexp.Regexp {
 	if name == "" {
 		name = m.Key
 	}
-	expr := regexp.QuoteMeta(squeezed(name)) + ":?"
+	expr := regexp.QuoteMeta(seen.Squeezed(name)) + ":?"
 	for _, note := range m.Notes {
-		one := "([,;]?" + regexp.QuoteMeta(squeezed(note)) + ")"
+		one := "([,;]?" + regexp.QuoteMeta(seen.Squeezed(note)) + ")"
 		if note == set.Title || note == "size "+set.Size {
 			one += "?"
 		}
@@ -41,7 +37,7 @@ func checkNotes(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 	on := map[string][]string{} // the texts of the pages of each piece
 	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		for n := sheet.First; n <= sheet.Last; n++ {
-			text := squeezed(strings.Join(d.Pages[n-1].Words(), ""))
+			text := seen.Squeezed(strings.Join(d.Pages[n-1].Words(), ""))
 			for _, name := range sheet.Pieces {
 				on[name] = append(on[name], text)
 			}

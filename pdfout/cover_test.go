@@ -24,14 +24,14 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			set := sets.Few()
 			d, _ := drawn(t, set, name)
-			said := squeezed(strings.Join(d.Pages[0].Words(), ""))
-			assert.Contains(t, said, squeezed("Take care"))
+			said := seen.Squeezed(strings.Join(d.Pages[0].Words(), ""))
+			assert.Contains(t, said, seen.Squeezed("Take care"))
 			for _, text := range figures.Cautions(set.Pieces) {
-				assert.Contains(t, said, squeezed(text))
+				assert.Contains(t, said, seen.Squeezed(text))
 			}
 		})
 	}
-	p := found(t, "letter")
+	p := seen.Paper(t, "letter")
 	b, err := plan(sets.Few(), p)
 	require.NoError(t, err)
 	for _, l := range b.cover().Labels {

@@ -32,7 +32,7 @@ func inFront(s Summary) int { return s.Front + s.Figures }
 
 // drawn draws a set and reads it back.
 func drawn(t require.TestingT, set arrange.Set, paper string) (seen.Document, Summary) {
-	return drawnOn(t, set, found(t, paper))
+	return drawnOn(t, set, seen.Paper(t, paper))
 }
 
 // drawnOn draws a set, with its cautions, and reads it back as it comes out of the
@@ -43,13 +43,6 @@ func drawnOn(t require.TestingT, set arrange.Set, p paper.Paper) (seen.Document,
 	summary, err := Draw(&out, set, p)
 	require.NoError(t, err)
 	return seen.Read(t, out.Bytes(), p.Printed), summary
-}
-
-// found is the paper of a name.
-func found(t require.TestingT, name string) paper.Paper {
-	p, err := paper.Find(name)
-	require.NoError(t, err)
-	return p
 }
 
 // checks is all that is true of any set that was drawn.

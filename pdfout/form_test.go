@@ -40,7 +40,7 @@ func formsAsSheets(s Summary) []SheetSummary {
 func pagesWith(d seen.Document, text string) []int {
 	var numbers []int
 	for i, p := range d.Pages {
-		if strings.Contains(squeezed(strings.Join(p.Words(), "")), squeezed(text)) {
+		if strings.Contains(seen.Squeezed(strings.Join(p.Words(), "")), seen.Squeezed(text)) {
 			numbers = append(numbers, i+1)
 		}
 	}

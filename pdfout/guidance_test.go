@@ -286,7 +286,7 @@ func checkCaption(t require.TestingT, r readPicture, sheet SheetSummary, numbers
 		assert.Len(t, r.blank, sheet.Blank, "pages left out")
 	}
 	assert.Contains(t, r.caption, want)
-	assert.Contains(t, squeezed(r.caption), squeezed(sheet.Pieces[0])[:min(6, len(squeezed(sheet.Pieces[0])))], "the name of the first piece")
+	assert.Contains(t, seen.Squeezed(r.caption), seen.Squeezed(sheet.Pieces[0])[:min(6, len(seen.Squeezed(sheet.Pieces[0])))], "the name of the first piece")
 }
 
 // Lines that lie close, as those of tucks do, stay apart in a picture.

@@ -116,7 +116,7 @@ func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 func TestCorrectedSquare(t *testing.T) {
 	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
-		on := found(t, rapid.SampledFrom([]string{"letter", "a4", "either"}).Draw(t, "paper"))
+		on := seen.Paper(t, rapid.SampledFrom([]string{"letter", "a4", "either"}).Draw(t, "paper"))
 		on.Printed = paper.Scale{Across: rapid.Float64Range(0.94, 1.05).Draw(t, "across"), Down: rapid.Float64Range(0.94, 1.05).Draw(t, "down")}
 		if math.Max(math.Abs(on.Printed.Across-1), math.Abs(on.Printed.Down-1)) <= 0.0005 {
 			t.Skip("too little to be corrected")
@@ -156,7 +156,7 @@ func TestTooLittleToBeCorrected(t *testing.T) {
 		{"more the other way", paper.Scale{Across: 1, Down: 0.99947}, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			paper := found(t, "letter")
+			paper := seen.Paper(t, "letter")
 			paper.Printed = c.printed
 			d, _ := drawnOn(t, sets.Few(), paper)
 			f := d.Pages[0].Frames()[0]

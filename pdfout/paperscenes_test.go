@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
 )
 
@@ -20,13 +21,13 @@ func onAnyPaper() []string {
 
 // unusualPapers are papers that are asked for with more than a name.
 func unusualPapers(t require.TestingT) map[string]paper.Paper {
-	lying, err := found(t, "letter").Lying()
+	lying, err := seen.Paper(t, "letter").Lying()
 	require.NoError(t, err)
-	own, err := found(t, "11x14in").WithMargin(7)
+	own, err := seen.Paper(t, "11x14in").WithMargin(7)
 	require.NoError(t, err)
 	own, err = own.WithOverlap(25.4)
 	require.NoError(t, err)
-	small, large := found(t, "a4"), found(t, "letter")
+	small, large := seen.Paper(t, "a4"), seen.Paper(t, "letter")
 	small.Printed = paper.Scale{Across: 0.97, Down: 0.985}
 	large.Printed = paper.Scale{Across: 1.02, Down: 1}
 	return map[string]paper.Paper{"letter, lying": lying, "own size, margin and overlap": own, "a4, printed too small": small, "letter, printed too wide": large}
@@ -82,6 +83,6 @@ func TestPaperMustFit(t *testing.T) {
 	var refusal *fault.Fault
 	assert.ErrorAs(t, err, &refusal)
 	assert.Zero(t, out.Len())
-	_, err = Draw(&out, sets.Few(), found(t, "914x1200mm"))
+	_, err = Draw(&out, sets.Few(), seen.Paper(t, "914x1200mm"))
 	assert.NoError(t, err)
 }

@@ -2,7 +2,6 @@ package pdfout
 
 import (
 	"math"
-	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -16,34 +15,19 @@ import (
 	"tuckmark/pdfout/sets"
 )
 
+// checkJoined: put together, the pages of every sheet have the lines of its pieces, and no
+// others.
 func checkJoined(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
-	byName := map[string]mark.Marking{}
-	for _, m := range set.Pieces {
-		name := m.Name
-		if name == "" {
-			name = m.Key
-		}
-		byName[name] = m
-	}
 	found := 0
 	for _, sheet := range append(formsAsSheets(s), s.Sheets...) {
 		laid, apart := d.JoinUp(t, sheet.First, sheet.Last)
 		require.Empty(t, apart, "pages without a join")
-		lines := map[mark.Role][]*plane.Tree{}
-		// The first may be a large piece: it is found by what the others leave.
-		for k, name := range slices.Backward(sheet.Pieces) {
-			m, known := byName[name]
-			require.True(t, known, name)
-			turned := slices.Contains(sheet.Turned, name)
-			step, ok := seen.Find(laid, m, turned, k == 0, lines)
-			require.True(t, ok, "%s is not on its sheet", name)
-			assert.Empty(t, seen.Lacks(laid, m, turned, step), name)
-			for _, mark := range m.Marks {
-				lines[mark.Role] = append(lines[mark.Role], plane.NewTree(seen.Moved(mark.Path, turned, step)))
-			}
+		pieces := seen.PiecesOn(t, laid, set.Pieces, sheet.Pieces, sheet.Turned)
+		for _, p := range pieces {
+			assert.Empty(t, seen.Lacks(laid, p), p.Piece.Name)
 			found++
 		}
-		assert.Empty(t, seen.Strays(laid, lines))
+		assert.Empty(t, seen.Strays(laid, pieces))
 	}
 	assert.Equal(t, len(set.Pieces), found, "pieces on sheets")
 }
@@ -55,12 +39,10 @@ func TestDashesGoOn(t *testing.T) {
 	d, s := drawn(t, arrange.Set{Title: "Skirt", Pieces: []mark.Marking{m}}, "letter")
 	sheet := s.Sheets[0]
 	laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
-	turned := len(sheet.Turned) > 0
-	step, ok := seen.Find(laid, m, turned, true, nil)
-	require.True(t, ok)
+	piece := seen.PiecesOn(t, laid, []mark.Marking{m}, sheet.Pieces, sheet.Turned)[0]
 	looked := 0
 	for _, mark := range m.Marks {
-		path := seen.Moved(mark.Path, turned, step)
+		path := piece.On(mark.Path)
 		for _, l := range seen.Lines(laid, mark.Role.String()) {
 			if len(l.Path.Dashes) == 0 {
 				continue
@@ -89,8 +71,7 @@ func TestArrowHeads(t *testing.T) {
 	sheet := s.Sheets[0]
 	laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
 	m := sample.Bodice()
-	step, ok := seen.Find(laid, m, len(sheet.Turned) > 0, true, nil)
-	require.True(t, ok)
+	piece := seen.PiecesOn(t, laid, []mark.Marking{m}, sheet.Pieces, sheet.Turned)[0]
 	tips := func(role mark.Role) []plane.Point {
 		var all []plane.Point
 		for _, p := range laid {
@@ -104,7 +85,7 @@ func TestArrowHeads(t *testing.T) {
 		return all
 	}
 	for _, line := range m.Marks {
-		path := seen.Moved(line.Path, len(sheet.Turned) > 0, step)
+		path := piece.On(line.Path)
 		var want []plane.Point
 		switch line.Role {
 		case mark.Grain:

@@ -14,6 +14,7 @@ import (
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/seen"
 )
 
 // A line of 9 in of which 3 15/16 of 4 parts are printed lacks 1/64 of its length.
@@ -32,7 +33,7 @@ func TestJudge(t *testing.T) {
 		{"larger", paper.Scale{Across: 1.0078125, Down: 1.0078125}, 228.6 * 0.0078125, 228.6},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, found(t, "letter"), c.printed)
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), c.printed)
 			require.NoError(t, err)
 			assert.InDelta(t, c.off, v.Off, 1e-9)
 			assert.InDelta(t, c.length, v.Worst.Length, 1e-9)
@@ -42,12 +43,12 @@ func TestJudge(t *testing.T) {
 	}
 	// The panel lies turned on its page, its long sides run down: what the printer
 	// does across falls on its 5 in.
-	v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, found(t, "letter"), paper.Scale{Across: 0.984375, Down: 1})
+	v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), paper.Scale{Across: 0.984375, Down: 1})
 	require.NoError(t, err)
 	assert.InDelta(t, -127*0.015625, v.Off, 1e-9)
 	assert.InDelta(t, 127, v.Worst.Length, 1e-9)
 	// And whatever paper it will be drawn on, it is judged as drawn true.
-	corrected := found(t, "letter")
+	corrected := seen.Paper(t, "letter")
 	corrected.Printed = paper.Scale{Across: 0.984375, Down: 1}
 	same, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, corrected, paper.Scale{Across: 0.984375, Down: 1})
 	require.NoError(t, err)
@@ -60,10 +61,10 @@ func TestJudge(t *testing.T) {
 		fan.Marks = append(fan.Marks, sample.Edge(mark.Stitch, "", plane.Point{}, plane.Point{X: cos, Y: sin}.Mul(400+0.01*float64(i))))
 	}
 	fan.Outline = sample.OutlineOf(fan.Marks)
-	v, err = Judge(arrange.Set{Pieces: []mark.Marking{fan}}, found(t, "a3"), paper.Scale{Across: 1.0025, Down: 1})
+	v, err = Judge(arrange.Set{Pieces: []mark.Marking{fan}}, seen.Paper(t, "a3"), paper.Scale{Across: 1.0025, Down: 1})
 	require.NoError(t, err)
 	assert.InDelta(t, 1, math.Abs(v.Off), 0.01, "400 mm times 0.0025")
-	_, err = Judge(arrange.Set{}, found(t, "letter"), paper.Scale{Across: 1, Down: 1})
+	_, err = Judge(arrange.Set{}, seen.Paper(t, "letter"), paper.Scale{Across: 1, Down: 1})
 	assert.EqualError(t, err, "there is no line to draw\nhint: give the file at least one piece with an outline")
 	assert.InDelta(t, 254.0/128, Verdict{Worst: Line{Length: 254}}.Unseen(length.Inch), 1e-9, "1/32 of 4 in is 1/128")
 }

@@ -27,12 +27,12 @@ import (
 func wholePapers(t require.TestingT) map[string]paper.Paper {
 	all := map[string]paper.Paper{}
 	for _, name := range []string{"single", "roll:36in", "roll:610mm"} {
-		all[name] = found(t, name)
+		all[name] = seen.Paper(t, name)
 	}
-	small := found(t, "roll:24in")
+	small := seen.Paper(t, "roll:24in")
 	small.Printed = paper.Scale{Across: 0.97, Down: 0.985}
 	all["a roll printed too small"] = small
-	large := found(t, "single")
+	large := seen.Paper(t, "single")
 	large.Printed = paper.Scale{Across: 1.02, Down: 1.01}
 	all["a page printed too large"] = large
 	return all
@@ -165,8 +165,8 @@ func boxesOfPieces(t *testing.T, p seen.Page, set arrange.Set) map[string]plane.
 // boxOnPage finds the lines of a marking among those that are not used yet, and uses
 // them.
 func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
-	for _, turned := range []bool{false, true} {
-		first := seen.Moved(m.Marks[0].Path, turned, plane.Point{})
+	for _, turn := range []seen.Turn{seen.AsGiven, seen.Quarter} {
+		first := seen.Moved(m.Marks[0].Path, turn, plane.Point{})
 		for _, start := range byRole[m.Marks[0].Role.String()] {
 			if start.used {
 				continue
@@ -175,7 +175,7 @@ func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
 			box := plane.EmptyBox()
 			var taken []*printed
 			for _, mark := range m.Marks {
-				want := seen.Moved(mark.Path, turned, step)
+				want := seen.Moved(mark.Path, turn, step)
 				all := byRole[mark.Role.String()]
 				if i := slices.IndexFunc(all, func(p *printed) bool { return !p.used && samePath(p.path, want) }); i >= 0 {
 					all[i].used = true
@@ -210,11 +210,11 @@ func samePath(a, b plane.Path) bool {
 func TestWholePages(t *testing.T) {
 	t.Parallel()
 	// A roll is as wide as it is asked for, whatever lies on it.
-	d, s := drawnOn(t, sets.Large(), found(t, "roll:36in"))
+	d, s := drawnOn(t, sets.Large(), seen.Paper(t, "roll:36in"))
 	assert.InDelta(t, 36*25.4, d.Pages[0].Width, 0.004)
 	assert.Equal(t, fmt.Sprintf("1 page, 36 in wide and %s high, with the check square and the pieces", length.Inch.OnRuler(s.Paper.Height)), s.String())
 	// A single page is no larger than what is on it needs.
-	d, s = drawnOn(t, sets.Many(1), found(t, "single"))
+	d, s = drawnOn(t, sets.Many(1), seen.Paper(t, "single"))
 	assert.Less(t, d.Pages[0].Width, 16*25.4)
 	assert.Less(t, d.Pages[0].Height, 16*25.4)
 	assert.InDelta(t, d.Pages[0].Width, s.Paper.Width, 0.01)
@@ -224,7 +224,7 @@ func TestWholePages(t *testing.T) {
 	for i := range 3 {
 		strips = append(strips, sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Strip ", i), 500, 4000))
 	}
-	d, s = drawnOn(t, arrange.Set{Pieces: strips}, found(t, "roll:24in"))
+	d, s = drawnOn(t, arrange.Set{Pieces: strips}, seen.Paper(t, "roll:24in"))
 	require.Len(t, d.Pages, 3)
 	for i, p := range d.Pages {
 		assert.LessOrEqual(t, p.Height, 200*25.4)
@@ -234,7 +234,7 @@ func TestWholePages(t *testing.T) {
 	assert.Equal(t, "3 pages, 24 in wide, with the check square and the pieces", s.String())
 
 	// What is too wide for a roll is turned.
-	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 900, 300)}}, found(t, "roll:24in"))
+	d, _ = drawnOn(t, arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", 900, 300)}}, seen.Paper(t, "roll:24in"))
 	box := plane.EmptyBox()
 	for _, q := range d.Pages[0].Drawn(mark.Cut.String()) {
 		for _, part := range q.Parts {
@@ -269,7 +269,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 			if c.name == "only the first page" {
 				draw = DrawFirst
 			}
-			_, err := draw(&out, c.set, found(t, c.paper))
+			_, err := draw(&out, c.set, seen.Paper(t, c.paper))
 			require.EqualError(t, err, c.want)
 			assert.IsType(t, &fault.Fault{}, err)
 			assert.Zero(t, out.Len())
@@ -282,7 +282,7 @@ func TestFirstPageOnly(t *testing.T) {
 	t.Parallel()
 	for _, name := range []string{"skirt and bodice", "nothing but a sample", "as large as a house", "figures", "a picture across"} {
 		set := sets.All()[name]
-		p := found(t, "letter")
+		p := seen.Paper(t, "letter")
 		whole, s := drawnOn(t, set, p)
 		set.Cautions = figures.Cautions(set.Pieces)
 		var out bytes.Buffer

@@ -3,7 +3,6 @@ package piece_test
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -67,16 +66,6 @@ type frontCase struct {
 	angle  float64
 }
 
-// pointsOf writes points of an edge, turned by an angle.
-func pointsOf(angle float64, all ...plane.Point) string {
-	var words []string
-	for _, q := range all {
-		q = sketch.Turned(q, angle)
-		words = append(words, fmt.Sprintf("%.9f,%.9f", q.X, q.Y))
-	}
-	return strings.Join(words, " ")
-}
-
 func randomFront(t *rapid.T) frontCase {
 	length := func(name string, from, to float64) float64 {
 		return math.Round(rapid.Float64Range(from, to).Draw(t, name)*100) / 100
@@ -94,11 +83,11 @@ func randomFront(t *rapid.T) frontCase {
 	if c.onFold {
 		head = "fold = \"centre\"\n"
 	}
-	c.text = head + "centre: " + pointsOf(c.angle, at(0, 0), at(0, high)) +
-		"\nneck: " + pointsOf(c.angle, at(0, high), at(neck/2, high+rise*length("bend", 0.35, 0.6)), at(neck, high+rise)) + " | smooth = true" +
-		"\nshoulder: " + pointsOf(c.angle, at(neck, high+rise), at(shoulder, high+rise-drop)) +
-		"\nside: " + pointsOf(c.angle, at(shoulder, high+rise-drop), at(hem, 0)) +
-		"\nhem: " + pointsOf(c.angle, at(hem, 0), at(0, 0)) + "\n---\n"
+	c.text = head + "centre: " + sketch.TurnedPoints(c.angle, at(0, 0), at(0, high)) +
+		"\nneck: " + sketch.TurnedPoints(c.angle, at(0, high), at(neck/2, high+rise*length("bend", 0.35, 0.6)), at(neck, high+rise)) + " | smooth = true" +
+		"\nshoulder: " + sketch.TurnedPoints(c.angle, at(neck, high+rise), at(shoulder, high+rise-drop)) +
+		"\nside: " + sketch.TurnedPoints(c.angle, at(shoulder, high+rise-drop), at(hem, 0)) +
+		"\nhem: " + sketch.TurnedPoints(c.angle, at(hem, 0), at(0, 0)) + "\n---\n"
 	c.across.mirrored = c.onFold
 	c.addRows(t, &c.across, "centre", math.Min(shoulder, hem)-1, high)
 	if rapid.Bool().Draw(t, "growth tucks") {

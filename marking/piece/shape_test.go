@@ -234,7 +234,7 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 				}
 				local = append(local, q)
 			}
-			text += key + ": " + pointsOf(c.angle, local...) + "\n"
+			text += key + ": " + sketch.TurnedPoints(c.angle, local...) + "\n"
 		}
 		again := c.piece(t, "flat", head+text+"---\n")
 		if len(c.across.all)+len(c.up.all) == 0 {
@@ -274,7 +274,7 @@ func TestLinesComeBack(t *testing.T) {
 		x := rapid.Float64Range(1, 15)
 		a := plane.Point{X: x.Draw(t, "ax"), Y: rapid.Float64Range(20, 180).Draw(t, "ay")}
 		b := plane.Point{X: 35 + x.Draw(t, "bx")/10, Y: rapid.Float64Range(20, 180).Draw(t, "by")}
-		ends := strings.Fields(pointsOf(c.angle, a, b))
+		ends := strings.Fields(sketch.TurnedPoints(c.angle, a, b))
 		c.rows = fmt.Sprintf("\n[line.ruled]\npoints = [[%s], [%s]]\n", ends[0], ends[1]) + c.rows
 		piece := c.piece(t, "finished", c.text)
 		drawn := piece.Line("ruled").Path

@@ -4,12 +4,10 @@ import (
 	"image"
 	"math"
 	"os"
-	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
@@ -25,7 +23,7 @@ import (
 type tile struct {
 	seen.LaidPage
 	ground *ground
-	pieces []placed // on its sheet
+	pieces []seen.Placed // on its sheet
 	heads  []seen.Path
 	image  *image.Gray
 }
@@ -50,13 +48,13 @@ func (p *tile) rows(b plane.Box) image.Rectangle {
 }
 
 // find returns how a piece lies on the page's sheet.
-func (p *tile) find(number int) (placed, bool) {
+func (p *tile) find(number int) (seen.Placed, bool) {
 	for _, q := range p.pieces {
-		if q.number == number {
+		if q.Number == number {
 			return q, true
 		}
 	}
-	return placed{}, false
+	return seen.Placed{}, false
 }
 
 // printout is a set as it was printed, without the pages that are not true to scale.
@@ -81,7 +79,7 @@ func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 	for _, sheet := range append(formsAsSheets(summary), summary.Sheets...) {
 		laid, apart := out.doc.JoinUp(t, sheet.First, sheet.Last)
 		require.Empty(t, apart, "pages without a join")
-		pieces := piecesOn(t, set, laid, sheet)
+		pieces := seen.PiecesOn(t, laid, set.Pieces, sheet.Pieces, sheet.Turned)
 		if len(pieces) == 0 {
 			continue // a large page with nothing but panels
 		}
@@ -117,35 +115,6 @@ func asOneSheet(sheets [][]*tile) []*tile {
 	page.Window = page.Whole()
 	page.Core = page.Window
 	return []*tile{page}
-}
-
-// piecesOn finds where the pieces that are named on a sheet lie: the first, which may
-// take several pages, last, by what is of none of the others.
-func piecesOn(t *testing.T, set arrange.Set, laid []seen.LaidPage, sheet pdfout.SheetSummary) []placed {
-	t.Helper()
-	var all []placed
-	lines := map[mark.Role][]*plane.Tree{}
-	for k, name := range slices.Backward(sheet.Pieces) {
-		for i, m := range set.Pieces {
-			if m.Name != name && (m.Name != "" || m.Key != name) {
-				continue
-			}
-			p := placed{number: i + 1, piece: m}
-			for _, turned := range sheet.Turned {
-				p.turned = p.turned || turned == name
-			}
-			var found bool
-			p.step, found = seen.Find(laid, m, p.turned, k == 0, lines)
-			require.True(t, found, "%s is not on its sheet", name)
-			for _, mark := range m.Marks {
-				lines[mark.Role] = append(lines[mark.Role], plane.NewTree(seen.Moved(mark.Path, p.turned, p.step)))
-			}
-			all = append(all, p)
-			break
-		}
-	}
-	require.Len(t, all, len(sheet.Pieces), "names of pieces")
-	return all
 }
 
 // seenBy takes the pictures of a renderer.

@@ -13,7 +13,6 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/seen"
@@ -155,42 +154,20 @@ type ground struct {
 	of            []uint8 // row by row, from the top
 }
 
-// placed is a piece as it lies on a sheet: turned or not, and moved.
-type placed struct {
-	number int // from 1, in its set
-	piece  mark.Marking
-	turned bool
-	step   plane.Point
-}
-
-// from brings a place of the sheet back to the piece.
-func (p placed) from(at plane.Point) plane.Point {
-	at = at.Sub(p.step)
-	if p.turned {
-		return plane.Point{X: at.Y, Y: -at.X}
-	}
-	return at
-}
-
-// on brings a place of the piece to the sheet.
-func (p placed) on(at plane.Point) plane.Point {
-	return seen.Moved(plane.Path{at}, p.turned, p.step)[0]
-}
-
 // groundOf looks at a page whose lower left corner lies at a place of its sheet.
-func groundOf(page seen.Page, corner plane.Point, pieces []placed) *ground {
+func groundOf(page seen.Page, corner plane.Point, pieces []seen.Placed) *ground {
 	size := plane.Point{X: page.Width, Y: page.Height}
 	count := func(mm float64) int { return int(math.Ceil(mm/dot - pageRounding)) }
 	g := &ground{width: count(size.X), height: count(size.Y), top: size.Y}
 	g.of = make([]uint8, g.width*g.height)
 	for _, p := range pieces {
-		onPage := func(path plane.Path) plane.Path { return seen.Moved(path, p.turned, p.step.Sub(corner)) }
-		outline := onPage(p.piece.Outline)
-		g.fill(outline, pieceBits, uint8(p.number))
-		g.stroke(outline, pieceReach, pieceBits, uint8(p.number))
-		for _, mark := range p.piece.Marks {
+		onPage := func(path plane.Path) plane.Path { return seen.Moved(path, p.Turn, p.Step.Sub(corner)) }
+		outline := onPage(p.Piece.Outline)
+		g.fill(outline, pieceBits, uint8(p.Number))
+		g.stroke(outline, pieceReach, pieceBits, uint8(p.Number))
+		for _, mark := range p.Piece.Marks {
 			path := onPage(mark.Path)
-			g.stroke(path, pieceReach, pieceBits, uint8(p.number))
+			g.stroke(path, pieceReach, pieceBits, uint8(p.Number))
 			g.stroke(path, ink.PenOf(mark.Role).Width/2+lineReach, onLine, onLine)
 		}
 	}

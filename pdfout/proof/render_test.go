@@ -62,13 +62,6 @@ func run(t *testing.T, name string, args ...string) {
 	require.Empty(t, complaints.String(), name)
 }
 
-// found is the paper of a name.
-func found(t require.TestingT, name string) paper.Paper {
-	p, err := paper.Find(name)
-	require.NoError(t, err)
-	return p
-}
-
 // inFront is how many pages come before those that are true to scale.
 func inFront(s pdfout.Summary) int { return s.Front + s.Figures }
 
@@ -96,7 +89,7 @@ func read(t *testing.T, file string) seen.Document {
 // onDisk draws a set, with its cautions, into a file.
 func onDisk(t *testing.T, set arrange.Set, paper string) (string, pdfout.Summary) {
 	t.Helper()
-	return onDiskOn(t, set, found(t, paper))
+	return onDiskOn(t, set, seen.Paper(t, paper))
 }
 
 // onDiskOn is onDisk for paper that is asked for with more than a name.
@@ -333,7 +326,7 @@ func TestSquaresMeasure(t *testing.T) {
 // On a sheet for a printer that does not print true the squares are drawn larger or
 // smaller by as much: what comes out of that printer is 4 in, to the dot.
 func TestCorrectedSquaresMeasure(t *testing.T) {
-	p := found(t, "letter")
+	p := seen.Paper(t, "letter")
 	p.Printed = paper.Scale{Across: 0.96875, Down: 0.984375} // 3 7/8 and 3 15/16 of 4 in
 	file, s := onDiskOn(t, sets.Few(), p)
 	d := read(t, file) // as it is before it is printed
@@ -388,7 +381,7 @@ func TestMarginsRender(t *testing.T) {
 				for i, g := range r.draw(t, file, 1, s.Pages) {
 					assert.Empty(t, inMargin(g), "page %d", i+1)
 				}
-				bare, err := found(t, name).WithMargin(0)
+				bare, err := seen.Paper(t, name).WithMargin(0)
 				require.NoError(t, err)
 				file, s = onDiskOn(t, full, bare)
 				for i, g := range r.draw(t, file, inFront(s)+1, s.Pages) {

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
 )
 
@@ -77,9 +78,9 @@ type target struct {
 }
 
 // onto prepares to look for a piece of one page on another.
-func onto(from *tile, p placed, to *tile, q placed) target {
+func onto(from *tile, p seen.Placed, to *tile, q seen.Placed) target {
 	goal := target{tile: to, inside: to.Window.Grown(-windowSide), core: to.Core.Grown(coreSide)}
-	carry := func(at plane.Point) plane.Point { return q.on(p.from(at)) }
+	carry := func(at plane.Point) plane.Point { return q.On(plane.Path{p.From(at)})[0] }
 	for i, of := range [3][2]float64{{0, 0}, {1, 0}, {0, 1}} {
 		goal.x[i], goal.y[i] = to.dotsOf(carry(from.at(of[0], of[1])))
 		if i > 0 {
@@ -100,16 +101,16 @@ func onto(from *tile, p placed, to *tile, q placed) target {
 // seek looks for all surely dark dots of a piece that one page shows on others: on
 // each whose window holds them. Where every dot must lie within the joins of one of
 // the others, that is looked at as well.
-func (c *comparison) seek(from *tile, p placed, others []*tile, everyDot bool) {
-	reach := p.piece.Outline.Bounds()
-	for _, mark := range p.piece.Marks {
+func (c *comparison) seek(from *tile, p seen.Placed, others []*tile, everyDot bool) {
+	reach := p.Piece.Outline.Bounds()
+	for _, mark := range p.Piece.Marks {
 		reach = reach.Union(mark.Path.Bounds())
 	}
-	area := plane.EmptyBox().With(p.on(reach.Min)).With(p.on(reach.Max)).Grown(pieceReach)
+	area := p.On(plane.Path{reach.Min, reach.Max}).Bounds().Grown(pieceReach)
 	rect := from.rows(area).Intersect(from.rows(from.Window))
 	var goals []target
 	for _, to := range others {
-		if q, there := to.find(p.number); there {
+		if q, there := to.find(p.Number); there {
 			goals = append(goals, onto(from, p, to, q))
 		}
 	}
@@ -117,7 +118,7 @@ func (c *comparison) seek(from *tile, p placed, others []*tile, everyDot bool) {
 		greys := from.image.Pix[y*from.image.Stride:]
 		of := from.ground.of[y*from.ground.width:]
 		for x := rect.Min.X; x < rect.Max.X; x++ {
-			if greys[x] >= surelyDark || int(of[x]&pieceBits) != p.number {
+			if greys[x] >= surelyDark || int(of[x]&pieceBits) != p.Number {
 				continue
 			}
 			if of[x]&underFurniture != 0 {
@@ -230,7 +231,7 @@ func stitch(whole, cut *printout) (lost, added, shared comparison) {
 	single := whole.sheets[0][0]
 	for _, sheet := range cut.sheets {
 		for _, p := range sheet[0].pieces {
-			q, _ := single.find(p.number)
+			q, _ := single.find(p.Number)
 			lost.seek(single, q, sheet, true)
 			for i, page := range sheet {
 				added.seek(page, p, whole.sheets[0], false)
@@ -374,7 +375,7 @@ func TestStitchedFindsFaults(t *testing.T) {
 		var lost comparison
 		single := whole.sheets[0][0]
 		for _, p := range page.pieces {
-			q, there := single.find(p.number)
+			q, there := single.find(p.Number)
 			require.True(t, there)
 			lost.seek(single, q, sheet[1:], true)
 		}

@@ -62,10 +62,10 @@ func checkInColumns(t require.TestingT, pages []seen.Page, onPaper paper.Paper, 
 		Min: plane.Point{X: room.Min.X + width + 0.1, Y: room.Min.Y},
 		Max: plane.Point{X: room.Min.X + width + apart - 0.1, Y: room.Max.Y},
 	}
-	mayCross := squeezed(strings.Join(over, ""))
+	mayCross := seen.Squeezed(strings.Join(over, ""))
 	for i, p := range pages {
 		for _, r := range p.Texts {
-			assert.True(t, !r.Box().Meets(gap) || strings.Contains(mayCross, squeezed(r.Text)), "page %d: %q", i+1, r.Text)
+			assert.True(t, !r.Box().Meets(gap) || strings.Contains(mayCross, seen.Squeezed(r.Text)), "page %d: %q", i+1, r.Text)
 		}
 		for _, q := range p.Paths {
 			for _, part := range q.Parts {

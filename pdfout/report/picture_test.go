@@ -222,16 +222,16 @@ func checkSaid(t *testing.T, page seen.Page, cloth seenPicture, i int, text stri
 	// The lines of the text follow each other on the page.
 	said, letters := plane.EmptyBox(), ""
 	for _, r := range page.Texts {
-		if letters == squeezed(text) {
+		if letters == seen.Squeezed(text) {
 			break
 		}
-		if !strings.HasPrefix(squeezed(text), letters+squeezed(r.Text)) {
+		if !strings.HasPrefix(seen.Squeezed(text), letters+seen.Squeezed(r.Text)) {
 			said, letters = plane.EmptyBox(), ""
 			continue
 		}
-		said, letters = said.Union(r.Box()), letters+squeezed(r.Text)
+		said, letters = said.Union(r.Box()), letters+seen.Squeezed(r.Text)
 	}
-	require.Equal(t, squeezed(text), letters)
+	require.Equal(t, seen.Squeezed(text), letters)
 	band := cloth.bands[i]
 	if narrow := len(cloth.folds) > 0 && i == 1; narrow || lying {
 		for _, b := range cloth.bands {
@@ -295,11 +295,11 @@ func TestNamesInAPicture(t *testing.T) {
 		found := 0
 		for _, r := range pages[0].Texts {
 			if b := r.Box(); inside.Holds(b.Min) && inside.Holds(b.Max) {
-				found += len(squeezed(r.Text))
+				found += len(seen.Squeezed(r.Text))
 				assert.Contains(t, name, r.Text)
 			}
 		}
-		assert.Equal(t, len(squeezed(name)), found, "letters of %q in its shape", name)
+		assert.Equal(t, len(seen.Squeezed(name)), found, "letters of %q in its shape", name)
 	}
 	numbers := map[string][]seen.Text{}
 	for _, r := range pages[0].Texts {

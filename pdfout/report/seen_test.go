@@ -25,21 +25,14 @@ const apart = 8.0
 // half is how wide each of two columns of a page is, in mm.
 func half(on paper.Paper) float64 { return (on.UnderHeader().Width() - apart) / 2 }
 
-// found is the paper of a name.
-func found(t require.TestingT, name string) paper.Paper {
-	p, err := paper.Find(name)
-	require.NoError(t, err)
-	return p
-}
-
 // leastPapers are the smallest papers the pages in front fit on: upright, and lying.
 func leastPapers(t require.TestingT) []paper.Paper {
-	return []paper.Paper{found(t, "199.634x269.634mm"), found(t, "274.634x209.634mm")}
+	return []paper.Paper{seen.Paper(t, "199.634x269.634mm"), seen.Paper(t, "274.634x209.634mm")}
 }
 
 // reported lays a report on a paper, which must have room for it, and draws it.
 func reported(t require.TestingT, r *mark.Report, name string) ([]seen.Page, paper.Paper) {
-	on := found(t, name)
+	on := seen.Paper(t, name)
 	pages, err := Lay(r, on)
 	require.NoError(t, err)
 	checkRoom(t, pages, on)
@@ -87,9 +80,6 @@ func checkRoom(t require.TestingT, pages []Page, p paper.Paper) {
 	}
 }
 
-// squeezed is a text without its spaces.
-func squeezed(text string) string { return strings.Join(strings.Fields(text), "") }
-
 // said is all that stands on a page of figures, in its order, without spaces,
 // without the signs in the marks of warnings.
 func said(p seen.Page) string {
@@ -99,7 +89,7 @@ func said(p seen.Page) string {
 			all = append(all, r.Text)
 		}
 	}
-	return squeezed(strings.Join(all, ""))
+	return seen.Squeezed(strings.Join(all, ""))
 }
 
 // rightEnd is where a text that reads across ends.

@@ -63,7 +63,7 @@ func checkSentences(t *testing.T, section mark.Section, long string, measure flo
 	assert.InDelta(t, behind.At.Y, lines[0][0].Y, 1)
 	assert.InDelta(t, plain.At.X, lines[1][0].X, 2*seen.Written, "a whole line where nothing is said")
 	assert.InDelta(t, measure, lines[1].Length(), 4*seen.Written)
-	assert.Contains(t, said(page), squeezed(long))
+	assert.Contains(t, said(page), seen.Squeezed(long))
 	for i, r := range lines {
 		assert.GreaterOrEqual(t, r.Length(), 45-4*seen.Written, "room for a hand to write in")
 		// Handwriting of 6 mm stands on the line and meets nothing.

@@ -214,7 +214,7 @@ func TestAnyReport(t *testing.T) {
 		}
 		for _, section := range r.Sections {
 			for _, line := range section.Lines {
-				require.True(t, saidIn(all.String(), squeezed(line.Text)), "%q", line.Text)
+				require.True(t, saidIn(all.String(), seen.Squeezed(line.Text)), "%q", line.Text)
 			}
 		}
 	})
@@ -251,7 +251,7 @@ func TestPagesSayAll(t *testing.T) {
 				words = append(words, p.Words()...)
 			}
 			for _, text := range texts(*r) {
-				assert.Contains(t, all.String(), squeezed(text), "%s on %s", name, on)
+				assert.Contains(t, all.String(), seen.Squeezed(text), "%s on %s", name, on)
 			}
 			for _, section := range r.Sections {
 				for _, table := range section.Tables {

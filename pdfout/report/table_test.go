@@ -68,7 +68,7 @@ func checkTables(t require.TestingT, pages []seen.Page, tables []mark.Table) {
 			}
 			assert.Contains(t, pages[page].Words(), table.Title+" (continued)")
 			for _, head := range table.Heads {
-				assert.Contains(t, said(pages[page]), squeezed(head), "heads of %q come again", table.Title)
+				assert.Contains(t, said(pages[page]), seen.Squeezed(head), "heads of %q come again", table.Title)
 			}
 		}
 	}
@@ -153,7 +153,7 @@ func TestTableFits(t *testing.T) {
 			only(t, pages, c.words)
 		})
 	}
-	_, err := Lay(&mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}}, found(t, "letter"))
+	_, err := Lay(&mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: []mark.Row{row("a", "very much less than # 11/16 in of cloth", 6)}}}}}}, seen.Paper(t, "letter"))
 	require.EqualError(t, err, "the figures have a table whose numbers alone are wider than letter paper\nhint: choose larger paper")
 	assert.IsType(t, &fault.Fault{}, err)
 }

@@ -2,6 +2,9 @@ package seen
 
 import (
 	"math"
+	"strings"
+
+	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -15,6 +18,13 @@ import (
 // Written bounds how far a number read from the page may be off from the one
 // meant, in mm: half of 0.001 units.
 const Written = 0.0005 * paper.Pt
+
+// Paper is the paper of a name, for a test that fails where there is none.
+func Paper(t require.TestingT, name string) paper.Paper {
+	p, err := paper.Find(name)
+	require.NoError(t, err)
+	return p
+}
 
 // Text is a text as it stands on a page.
 type Text struct {
@@ -72,11 +82,6 @@ type Path struct {
 	Fill    ink.Colour
 }
 
-// IsLine reports whether it is one straight line drawn outside all layers.
-func (q Path) IsLine() bool {
-	return q.Layer == "" && q.Painted == Stroked && len(q.Parts) == 1 && len(q.Parts[0]) == 2 && q.Curves == 0
-}
-
 // Page is a page with all that is on it, in the order in which it was painted.
 type Page struct {
 	Width, Height float64 // in mm
@@ -95,6 +100,10 @@ func (p Page) Words() []string {
 	}
 	return all
 }
+
+// Squeezed is a text without its spaces: titles are broken into lines, and very long words
+// within.
+func Squeezed(text string) string { return strings.Join(strings.Fields(text), "") }
 
 // Frames returns the filled frames of the page: the outer boxes of what is
 // filled between two boxes.

@@ -3,6 +3,9 @@ package seen
 import (
 	"fmt"
 	"math"
+	"slices"
+
+	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -61,23 +64,91 @@ func Samples(p plane.Path, look func(at plane.Point, along float64) bool) {
 	look(p[len(p)-1], walked)
 }
 
+// Turn is how a piece lies on its sheet.
+type Turn int
+
+const (
+	// AsGiven is the way in which the piece was given.
+	AsGiven Turn = iota
+	// Quarter is turned by a quarter turn, counter-clockwise.
+	Quarter
+)
+
+// TurnOf is how the piece of a name lies, given the names of those that are turned.
+func TurnOf(name string, turned []string) Turn {
+	if slices.Contains(turned, name) {
+		return Quarter
+	}
+	return AsGiven
+}
+
 // Moved returns a mark's path turned as the sheet is and moved.
-func Moved(p plane.Path, turned bool, step plane.Point) plane.Path {
+func Moved(p plane.Path, turn Turn, step plane.Point) plane.Path {
 	q := make(plane.Path, len(p))
 	for i, at := range p {
-		if turned {
-			at = plane.Point{X: -at.Y, Y: at.X}
+		if turn == Quarter {
+			at = at.Left()
 		}
 		q[i] = at.Add(step)
 	}
 	return q
 }
 
+// Placed is a piece as it lies on a sheet: turned or not, and moved.
+type Placed struct {
+	Number int // from 1, in its set
+	Piece  mark.Marking
+	Turn   Turn
+	Step   plane.Point
+}
+
+// On brings a path of the piece to the sheet.
+func (p Placed) On(path plane.Path) plane.Path { return Moved(path, p.Turn, p.Step) }
+
+// From brings a place of the sheet back to the piece.
+func (p Placed) From(at plane.Point) plane.Point {
+	at = at.Sub(p.Step)
+	if p.Turn == Quarter {
+		return plane.Point{X: at.Y, Y: -at.X}
+	}
+	return at
+}
+
+// addTo adds the lines of the piece to those of others, by their roles.
+func (p Placed) addTo(lines map[mark.Role][]*plane.Tree) {
+	for _, one := range p.Piece.Marks {
+		lines[one.Role] = append(lines[one.Role], plane.NewTree(p.On(one.Path)))
+	}
+}
+
+// PiecesOn finds where the pieces that are named on a sheet lie, those that are turned
+// named once more. The first may be a large one: it comes last, and is found by what is
+// of none of the others.
+func PiecesOn(t require.TestingT, laid []LaidPage, set []mark.Marking, names, turned []string) []Placed {
+	var all []Placed
+	lines := map[mark.Role][]*plane.Tree{}
+	for k, name := range slices.Backward(names) {
+		i := slices.IndexFunc(set, func(m mark.Marking) bool { return m.Name == name || m.Name == "" && m.Key == name })
+		require.GreaterOrEqual(t, i, 0, "no piece is called %s", name)
+		p := Placed{Number: i + 1, Piece: set[i], Turn: TurnOf(name, turned)}
+		var found bool
+		if k == 0 {
+			p.Step, found = findLast(laid, p.Piece, p.Turn, lines)
+		} else {
+			p.Step, found = find(laid, p.Piece, p.Turn)
+		}
+		require.True(t, found, "%s is not on its sheet", name)
+		p.addTo(lines)
+		all = append(all, p)
+	}
+	return all
+}
+
 // Lacks compares a piece, brought to its place, with what is printed:
 // every place of every line is on some page within its joins, and on
 // every page in whose window it lies. It returns what is wrong first, "" if
 // nothing is.
-func Lacks(laid []LaidPage, m mark.Marking, turned bool, step plane.Point) string {
+func Lacks(laid []LaidPage, p Placed) string {
 	byPage := make([]map[mark.Role][]*Line, len(laid))
 	for i := range laid {
 		byPage[i] = map[mark.Role][]*Line{}
@@ -86,12 +157,12 @@ func Lacks(laid []LaidPage, m mark.Marking, turned bool, step plane.Point) strin
 		}
 	}
 	wrong := ""
-	for k, one := range m.Marks {
+	for k, one := range p.Piece.Marks {
 		lines := make([][]*Line, len(laid)) // of the mark's role, by page
 		for i := range laid {
 			lines[i] = byPage[i][one.Role]
 		}
-		Samples(Moved(one.Path, turned, step), func(at plane.Point, along float64) bool {
+		Samples(p.On(one.Path), func(at plane.Point, along float64) bool {
 			within := false
 			for i := range laid {
 				page := &laid[i]
@@ -122,7 +193,11 @@ func Lacks(laid []LaidPage, m mark.Marking, turned bool, step plane.Point) strin
 
 // Strays returns the first printed place of a sheet that is on no line of its
 // pieces, "" if there is none.
-func Strays(laid []LaidPage, lines map[mark.Role][]*plane.Tree) string {
+func Strays(laid []LaidPage, pieces []Placed) string {
+	lines := map[mark.Role][]*plane.Tree{}
+	for _, p := range pieces {
+		p.addTo(lines)
+	}
 	wrong := ""
 	for _, role := range mark.Roles() {
 		for _, l := range Lines(laid, role.String()) {
@@ -140,29 +215,34 @@ func Strays(laid []LaidPage, lines map[mark.Role][]*plane.Tree) string {
 	return wrong
 }
 
-// Find finds where on the sheet the piece lies. The last of a sheet of
-// several pages lies where its bounds are those of what is printed and is no line
-// of the pieces found before. Any other, which is whole on one page, lies where a
-// printed line is its first line moved, and all its other lines are there as well.
-func Find(laid []LaidPage, m mark.Marking, turned, last bool, found map[mark.Role][]*plane.Tree) (plane.Point, bool) {
-	first := Moved(m.Marks[0].Path, turned, plane.Point{})
-	if len(laid) > 1 && last {
-		printed, meant := plane.EmptyBox(), plane.EmptyBox()
-		for _, role := range mark.Roles() {
-			for _, l := range Lines(laid, role.String()) {
-				if !isOneOf(l.Tree.Path(), found[role]) {
-					printed = printed.Union(l.Bounds)
-				}
+// findLast finds where on the sheet the last of its pieces lies, which may take several
+// pages: where its bounds are those of what is printed and is no line of the pieces found
+// before.
+func findLast(laid []LaidPage, m mark.Marking, turn Turn, others map[mark.Role][]*plane.Tree) (plane.Point, bool) {
+	if len(laid) == 1 {
+		return find(laid, m, turn)
+	}
+	printed, meant := plane.EmptyBox(), plane.EmptyBox()
+	for _, role := range mark.Roles() {
+		for _, l := range Lines(laid, role.String()) {
+			if !isOneOf(l.Tree.Path(), others[role]) {
+				printed = printed.Union(l.Bounds)
 			}
 		}
-		for _, one := range m.Marks {
-			meant = meant.Union(Moved(one.Path, turned, plane.Point{}).Bounds())
-		}
-		return printed.Min.Sub(meant.Min), true
 	}
+	for _, one := range m.Marks {
+		meant = meant.Union(Moved(one.Path, turn, plane.Point{}).Bounds())
+	}
+	return printed.Min.Sub(meant.Min), true
+}
+
+// find finds where on the sheet a piece lies that is whole on one page: where a printed
+// line is its first line moved, and all its other lines are there as well.
+func find(laid []LaidPage, m mark.Marking, turn Turn) (plane.Point, bool) {
+	first := Moved(m.Marks[0].Path, turn, plane.Point{}).Bounds()
 	for _, l := range Lines(laid, m.Marks[0].Role.String()) {
-		step := l.Bounds.Min.Sub(first.Bounds().Min)
-		if l.Bounds.Max.Distance(first.Bounds().Max.Add(step)) < OffLine && Lacks(laid, m, turned, step) == "" {
+		step := l.Bounds.Min.Sub(first.Min)
+		if l.Bounds.Max.Distance(first.Max.Add(step)) < OffLine && Lacks(laid, Placed{Piece: m, Turn: turn, Step: step}) == "" {
 			return step, true
 		}
 	}
