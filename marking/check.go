@@ -1,6 +1,8 @@
 package marking
 
 import (
+	"slices"
+
 	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/source"
@@ -15,6 +17,7 @@ func Check(spec *source.Spec) (*garment.Pattern, error) {
 	if err != nil {
 		return nil, err
 	}
-	pattern.Remarks = append(pattern.Remarks, lay.Remarks(pattern)...)
-	return pattern, nil
+	whole := *pattern
+	whole.Remarks = slices.Concat(pattern.Remarks, lay.Remarks(pattern))
+	return &whole, nil
 }

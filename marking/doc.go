@@ -10,7 +10,8 @@
 //	bytes of a file        at most source.MaxFileSize
 //	  | source.Read        keys known, values of the right kind, lengths in mm, with places,
 //	  |                    or a fault.List of what is written wrong;
-//	  |                    a program may make the Spec itself: source.Given, source.GivenAt
+//	  |                    a program may make the Spec itself: source.Given, source.GivenAt;
+//	  |                    Check first holds it to the same bounds: Spec.Faults
 //	source.Spec
 //	  | marking.Check      outlines closed, names found, every line on its piece; what of
 //	  |                    that is wrong is told at once, as a fault.List

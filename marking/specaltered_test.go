@@ -10,8 +10,10 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking"
+	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/sheet"
@@ -48,6 +50,43 @@ func TestNoValueOfASpecStopsTheProgram(t *testing.T) {
 	}
 	assert.Greater(t, len(altered), 900, "values that were tried")
 	assert.Greater(t, refused, 250, "values that were refused")
+}
+
+// So it is where several are wrong at once.
+func TestNoTwoValuesOfASpecStopTheProgram(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		name := rapid.SampledFrom([]string{"hazel.toml", "linden.toml", "rowan.toml", "underwaist.toml"}).Draw(t, "example")
+		data, err := os.ReadFile(filepath.Join("..", "examples", name))
+		require.NoError(t, err)
+		spec, err := source.Read(name, data, func(rune) bool { return true })
+		require.NoError(t, err)
+		alterOne(t, spec, func() {
+			alterOne(t, spec, func() {
+				p, err := marking.Check(spec)
+				if err != nil {
+					require.NotEmpty(t, err.(fault.List), "an error that says nothing")
+					return
+				}
+				sheet.Of(p)
+				gauge.Of(p)
+				figures.Report(p, figures.OwnUnit)
+				figures.JSON(p)
+			})
+		})
+	})
+}
+
+// alterOne alters one value of a Spec while something is tried.
+func alterOne(t *rapid.T, spec *source.Spec, try func()) {
+	v, ways := reflect.ValueOf(spec).Elem(), 0
+	alter(v, "Spec", func(string) { ways++ })
+	chosen, way := rapid.IntRange(1, ways).Draw(t, "way"), 0
+	alter(v, "Spec", func(how string) {
+		if way++; way == chosen {
+			t.Log(how)
+			try()
+		}
+	})
 }
 
 // alter sets every value within v to others of its type, one at a time, tries each and sets

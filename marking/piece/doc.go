@@ -9,7 +9,8 @@
 // two may be called alike.
 //
 // [Check] leads the way, from top to bottom, and each stage is a value that the next one
-// takes as it is:
+// takes as it is; only the ends of stitch lines are ruled on (corner.go) when the ring of
+// all that is sewn is known:
 //
 //	Edges, Lines, EdgePleats  read off the file, with their stitch lines
 //	AsDrawn                   a Shape: all of that as marks

@@ -312,7 +312,7 @@ func closeOutline(piece *Piece, found *Findings) bool {
 		}
 		return false
 	}
-	if piece.Outline.Area() < LeastArea {
+	if !(piece.Outline.Area() >= LeastArea) { // nor where it is no number
 		found.Add(piece.Edges[0].Place, "is the unit the right one?", "the outline goes round nothing")
 		return false
 	}

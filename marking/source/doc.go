@@ -7,15 +7,16 @@
 // anything and whether a value makes sense beside another piece or edge, which are looked
 // at where pieces are worked out; paper, fonts, and how anything is drawn. Which keys go
 // together is known. A Spec may come from elsewhere than a file: Given and GivenAt make
-// its values.
+// its values, and Faults holds it to what Read sees to.
 //
 //	spec.go         a piece as it is written
 //	garmentspec.go  the garment: what joins the pieces and is sewn to them
 //	choice.go       the words that a file may choose among, a type for each choice
 //	transfer.go     the ways to bring lines onto cloth, which the command line names too
 //	value.go        a value that was given, or was not, and its place
+//	faults.go       a Spec that a program made, held to the bounds of one that was read
+//	part.go         one part of it: its place, each value by itself, its faults
 //	names.go        pieces, edges and lines looked up by name
-//	specfaults.go   what of a Spec that was made without a file could never be in one
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
 //	readfold.go     the keys of tucks and of pleats across a piece
 //	readgarment.go  the keys of seams, trims, ruffles, bindings

@@ -100,7 +100,7 @@ func megabytes(bytes int64) string {
 
 func (t *fileTable) pattern() *Spec {
 	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
-	unit := choice[length.Unit](t, "unit", []string{length.Inch.String(), length.Centimetre.String(), length.Millimetre.String()})
+	unit := choice[length.Unit](t, "unit", unitWords())
 	t.unit = unit.V
 	spec := &Spec{
 		Title:     t.printed("title"),
@@ -118,6 +118,11 @@ func (t *fileTable) pattern() *Spec {
 	spec.Pieces = each(t, "piece", (*fileTable).piece)
 	t.garment(spec)
 	return spec
+}
+
+// unitWords are the units that a file may be written in, each at its constant.
+func unitWords() []string {
+	return []string{length.Inch: length.Inch.String(), length.Centimetre: length.Centimetre.String(), length.Millimetre: length.Millimetre.String()}
 }
 
 func (t *fileTable) piece() PieceSpec {
@@ -179,7 +184,7 @@ func (t *fileTable) grain() (Text, Points) {
 	case []any:
 		p := t.points("grain")
 		if len(v) > 2 {
-			t.report(p.Place, fmt.Sprintf("has %s, and needs two", wording.Counted(len(v), "point")), "a grain line is straight: give its two ends")
+			t.report(p.Place, notTwoPoints(len(v)), "a grain line is straight: give its two ends")
 		}
 		return Text{}, p
 	default:
@@ -187,6 +192,10 @@ func (t *fileTable) grain() (Text, Points) {
 			`write grain = "centre front", or grain = [[0, 0], [0, 5]]`)
 		return GivenAt("", t.at("grain")), Points{}
 	}
+}
+
+func notTwoPoints(n int) string {
+	return fmt.Sprintf("has %s, and needs two", wording.Counted(n, "point"))
 }
 
 func (t *fileTable) edge() EdgeSpec {
@@ -237,6 +246,8 @@ func (t *fileTable) pleat() PleatSpec {
 	return p
 }
 
+const lineNowhere = "where the line runs is missing"
+
 func (t *fileTable) line() LineSpec {
 	t.know("along", "distance", "points", "smooth", "kind")
 	const either = "give the edge it runs along and its distance from it, or give its points"
@@ -248,7 +259,7 @@ func (t *fileTable) line() LineSpec {
 		t.refuseWithout("along", "distance", either)
 		t.refuseWithout("distance", "along", either)
 		if !t.has("along") && !t.has("distance") && len(t.meant) == 0 {
-			t.report(t.place, "where the line runs is missing", either)
+			t.report(t.place, lineNowhere, either)
 		}
 	}
 	return LineSpec{

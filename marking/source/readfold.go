@@ -50,10 +50,12 @@ func (t *fileTable) end(sewn string) EndSpec {
 	case e.Shape.V == EndStepped:
 		t.need("step", `it says how much longer each is than the one before, or, below 0, how much shorter: step = "1/4"`)
 	case t.has("step"):
-		t.report(t.at("step"), `has no meaning without end = "stepped"`, "a step makes each fold longer or shorter than the one before")
+		t.report(t.at("step"), stepAlone, "a step makes each fold longer or shorter than the one before")
 	}
 	return e
 }
+
+const stepAlone = `has no meaning without end = "stepped"`
 
 const sampleForm = `write sample = {tucks = 10, flat = "6", sewn = "3 9/16"}: how many were sewn, and how far apart two marks lay before and after`
 

@@ -64,7 +64,7 @@ func (t *fileTable) seam() SeamSpec {
 			s.Sides[i] = t.edgeNames("join", []any{side}, joinHint)
 		case []any:
 			if len(side) == 0 {
-				t.report(s.Join, fmt.Sprintf("side %d names no edge", i+1), joinHint)
+				t.report(s.Join, emptySide(i+1), joinHint)
 				continue
 			}
 			s.Sides[i] = t.edgeNames("join", side, joinHint)
@@ -112,6 +112,8 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 	}
 	return names
 }
+
+func emptySide(nth int) string { return fmt.Sprintf("side %d names no edge", nth) }
 
 // refuseNames refuses no name at all, and more than are measured. The hint says how to
 // write some.

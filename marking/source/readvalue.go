@@ -58,7 +58,11 @@ func checkText(s string) error {
 }
 
 // checkPrinted refuses text that cannot be printed.
-func (r *fileReader) checkPrinted(s string) error {
+func (r *fileReader) checkPrinted(s string) error { return checkLetters(s, r.printable) }
+
+// checkLetters refuses text that is no text, or that stands on no one line, or has a
+// letter that is not printable.
+func checkLetters(s string, printable func(rune) bool) error {
 	if err := checkText(s); err != nil {
 		return err
 	}
@@ -66,7 +70,7 @@ func (r *fileReader) checkPrinted(s string) error {
 		if unicode.IsControl(c) {
 			return &fault.Fault{Cause: fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), Hint: "write the text on one line, without tabs"}
 		}
-		if !r.printable(c) {
+		if !printable(c) {
 			return &fault.Fault{Cause: fmt.Sprintf("the sheets' font has no %q (U+%04X)", string(c), c), Hint: "write it with other letters"}
 		}
 	}
@@ -77,13 +81,7 @@ func (r *fileReader) checkPrinted(s string) error {
 // without a word cannot be written.
 func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 	return value(t, key, func(v any) (E, error) {
-		var quoted []string
-		for _, w := range words {
-			if w != "" {
-				quoted = append(quoted, wording.Quoted(w))
-			}
-		}
-		hint := "write " + wording.Listed(quoted, "or")
+		hint := "write " + choices(words)
 		s, isText := v.(string)
 		chosen := slices.Index(words, s)
 		switch {
@@ -94,6 +92,17 @@ func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 		}
 		return E(chosen), nil
 	})
+}
+
+// choices lists the words of a choice in a sentence.
+func choices(words []string) string {
+	var quoted []string
+	for _, w := range words {
+		if w != "" {
+			quoted = append(quoted, wording.Quoted(w))
+		}
+	}
+	return wording.Listed(quoted, "or")
 }
 
 // yes reads true or false; what is not given is false.
@@ -114,8 +123,7 @@ func (t *fileTable) flag(key string) Flag {
 func (t *fileTable) count(key string, most int) Count {
 	return value(t, key, func(v any) (int, error) {
 		n, isWhole := v.(int64)
-		switch {
-		case !isWhole:
+		if !isWhole {
 			example := "2"
 			if s, isText := v.(string); isText && s != "" && strings.Trim(s, "0123456789") == "" {
 				example = s

@@ -7,9 +7,7 @@ import (
 
 // Spec is a file as it is written: every value read and turned into
 // millimetres, none yet compared with another. What the file leaves out is
-// the zero value. Whoever makes one without a file keeps what Read sees to: what must be
-// there is there, an edge has two points or more, a count is 1 or more, and a length has
-// no sign that makes no sense. Faults tells what of that is not so.
+// the zero value. One that a program makes may break what Read sees to: Faults tells.
 type Spec struct {
 	File       string             // as it was named; "" where there is none
 	Title      Text               // of the garment

@@ -93,7 +93,7 @@ func (t *fileTable) know(known ...string) {
 // is for.
 func (t *fileTable) need(key, hint string) {
 	if !t.has(key) && !slices.Contains(t.meant, key) {
-		t.report(t.place, fmt.Sprintf("%q is missing", key), hint)
+		t.report(t.place, missing(key), hint)
 	}
 }
 
@@ -103,22 +103,32 @@ func (t *fileTable) needSome(key, hint string) {
 	if m, isTable := v.(map[string]any); ok && (!isTable || len(m) > 0) || slices.Contains(t.meant, key) {
 		return
 	}
-	t.report(t.place, "no "+key+" is described", hint)
+	t.report(t.place, noneDescribed(key), hint)
 }
 
 // refuseBeside reports a key that must not stand beside another one.
 func (t *fileTable) refuseBeside(key, other, hint string) {
 	if t.has(key) && t.has(other) {
-		t.report(t.at(key), fmt.Sprintf("cannot stand beside %q", other), hint)
+		t.report(t.at(key), notBeside(other), hint)
 	}
 }
 
 // refuseWithout reports a key that has no sense without another one.
 func (t *fileTable) refuseWithout(key, other, hint string) {
 	if t.has(key) && !t.has(other) && !slices.Contains(t.meant, other) {
-		t.report(t.at(key), fmt.Sprintf("has no meaning without %q", other), hint)
+		t.report(t.at(key), notWithout(other), hint)
 	}
 }
+
+// The causes of what a file or a program leaves out, or says beside something else.
+
+func missing(key string) string { return fmt.Sprintf("%q is missing", key) }
+
+func noneDescribed(kind string) string { return "no " + kind + " is described" }
+
+func notBeside(other string) string { return fmt.Sprintf("cannot stand beside %q", other) }
+
+func notWithout(other string) string { return fmt.Sprintf("has no meaning without %q", other) }
 
 // table returns the table under a key, nil when there is none.
 func (t *fileTable) table(key string) *fileTable {

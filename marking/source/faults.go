@@ -1,0 +1,264 @@
+package source
+
+import (
+	"tuckmark/marking/fault"
+)
+
+// Rules of this file: a Spec that a program makes is held to what Read sees to in a file,
+// so that whoever works with one may rely on it: what must be there is there, every value
+// lies within its bounds, no key comes twice. Bounds and causes are those of Read. A fault
+// stands at the place of its value; where that has none, at its dotted path.
+
+// Faults returns all that a Spec breaks of what Read sees to; none of one that Read made.
+// Letters are not held against a font. A nil Spec describes nothing.
+func (s *Spec) Faults() fault.List {
+	if s == nil {
+		s = &Spec{}
+	}
+	var faults fault.List
+	p := part{fault.Place{File: s.File}, &faults}
+	p.printed("title", s.Title)
+	p.printed("size", s.Size)
+	word(p, "unit", s.Unit, unitWords())
+	p.length("allowance", s.Allowance, fromZero)
+	p.under("cloth").length("width", s.ClothWidth, aboveZero)
+	p.under("cloth").flag("see-through", s.SeeThrough)
+	if len(s.Pieces) == 0 {
+		p.report(p.place, noneDescribed("piece"))
+	}
+	all := p.group("piece", len(s.Pieces))
+	for _, one := range s.Pieces {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("seam", len(s.Seams))
+	for _, one := range s.Seams {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("trim", len(s.Trims))
+	for _, one := range s.Trims {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("ruffle", len(s.Ruffles))
+	for _, one := range s.Ruffles {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("binding", len(s.Bindings))
+	for _, one := range s.Bindings {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	s.Sewing.faults(p.under("sewing"))
+	return faults
+}
+
+func (s PieceSpec) faults(p part) {
+	p.printed("name", s.Name)
+	p.count("cut", s.Cut, maxCut)
+	p.count("layers", s.Layers, maxCut)
+	fold := p.text("fold", s.Fold)
+	word(p, "drawn", s.Drawn, drawnWords[:])
+	printed := word(p, "print", s.Print, printWords[:])
+	if s.Print.V == PrintHalf || s.Print.V == PrintWhole {
+		p.refuseWithout(printed, fold)
+	}
+	p.transfers(s.Transfer)
+	grain := p.text("grain", s.GrainAlong)
+	if line := p.points("grain", s.GrainPoints); line.given {
+		if len(s.GrainPoints.V) > 2 {
+			p.report(line.at, notTwoPoints(len(s.GrainPoints.V)))
+		}
+		p.refuseBeside(grain, line)
+	}
+	if s.Block != nil {
+		s.Block.faults(p.within("block", s.Block.Place))
+	}
+	if len(s.Edges) == 0 {
+		p.report(p.place, noneDescribed("edge"))
+	}
+	all := p.group("edge", len(s.Edges))
+	for _, one := range s.Edges {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("tuck", len(s.Tucks))
+	for _, one := range s.Tucks {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("pleat", len(s.Pleats)+len(s.Pleatings))
+	for _, one := range s.Pleats {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	for _, one := range s.Pleatings {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("line", len(s.Lines))
+	for _, one := range s.Lines {
+		one.faults(all.next(one.Key, one.Place))
+	}
+	all = p.group("notch", len(s.Notches))
+	for _, one := range s.Notches {
+		one.faults(all.next(one.Key, one.Place))
+	}
+}
+
+func (s BlockSpec) faults(p part) {
+	p.length("ends", s.Ends, fromZero)
+	p.length("sides", s.Sides, fromZero)
+	p.length("measured", s.Measured, aboveZero)
+}
+
+func (s EdgeSpec) faults(p part) {
+	p.need(p.points("points", s.Points))
+	allowance := p.length("allowance", s.Allowance, fromZero)
+	hem := p.length("hem", s.Hem, aboveZero)
+	turn := p.length("turn", s.Turn, fromZero)
+	p.flag("marked", s.Marked)
+	p.refuseBeside(allowance, hem)
+	p.refuseWithout(turn, hem)
+}
+
+func (s TuckSpec) faults(p part) {
+	p.need(
+		p.text("beside", s.Beside),
+		p.length("width", s.Width, aboveZero),
+		p.count("count", s.Count, maxFolds),
+		p.length("first", s.First, fromZero),
+	)
+	p.text("side", s.Side)
+	p.refuseBeside(p.length("gap", s.Gap, fromZero), p.length("spacing", s.Spacing, aboveZero))
+	word(p, "press", s.Press, pressWords[:])
+	s.End.faults(p)
+	word(p, "sewn", s.Sewn, stitchingWords[:])
+	if s.Sample != nil {
+		s.Sample.faults(p.within("sample", s.Sample.Place))
+	}
+}
+
+func (e EndSpec) faults(p part) {
+	below, far := p.text("below", e.Below), p.length("length", e.Length, aboveZero)
+	shape, step := word(p, "end", e.Shape, endWords[:]), p.length("step", e.Step, anywhere)
+	p.refuseWithout(below, far)
+	p.refuseWithout(far, below)
+	p.refuseWithout(shape, below)
+	switch {
+	case e.Shape.V == EndStepped:
+		p.need(step)
+	case step.given:
+		p.report(step.at, stepAlone)
+	}
+}
+
+func (s SampleSpec) faults(p part) {
+	p.need(
+		p.count("tucks", s.Tucks, maxFolds),
+		p.length("flat", s.Flat, aboveZero),
+		p.length("sewn", s.Sewn, aboveZero),
+	)
+}
+
+func (s PleatingSpec) faults(p part) {
+	p.need(
+		p.text("beside", s.Beside),
+		p.length("depth", s.Depth, aboveZero),
+		p.length("first", s.First, fromZero),
+	)
+	p.text("side", s.Side)
+	kind := word(p, "kind", s.Kind, pleatWords[:])
+	p.count("count", s.Count, maxFolds)
+	p.refuseBeside(p.length("gap", s.Gap, fromZero), p.length("spacing", s.Spacing, aboveZero))
+	if press := word(p, "press", s.Press, pressWords[:]); s.Kind.V != KnifePleat {
+		p.refuseBeside(press, kind)
+	}
+	s.End.faults(p)
+}
+
+func (s PleatSpec) faults(p part) {
+	p.need(
+		p.text("edge", s.Edge),
+		p.text("from", s.From),
+		p.length("at", s.At, fromZero),
+		p.length("depth", s.Depth, aboveZero),
+		p.text("toward", s.Toward),
+		p.length("length", s.Length, aboveZero),
+	)
+	p.count("count", s.Count, maxFolds)
+	if spacing := p.length("spacing", s.Spacing, aboveZero); s.Count.V > 1 {
+		p.need(spacing)
+	}
+	word(p, "run", s.Run, runWords[:])
+}
+
+func (s LineSpec) faults(p part) {
+	along, distance := p.text("along", s.Along), p.length("distance", s.Distance, aboveZero)
+	points := p.points("points", s.Points)
+	word(p, "kind", s.Kind, lineWords[:])
+	switch {
+	case points.given:
+		p.refuseBeside(along, points)
+		p.refuseBeside(distance, points)
+	case !along.given && !distance.given:
+		p.report(p.place, lineNowhere)
+	default:
+		p.refuseWithout(along, distance)
+		p.refuseWithout(distance, along)
+		p.refuseWithout(said{"smooth", p.place.Under("smooth"), s.Smooth}, points)
+	}
+}
+
+func (s NotchSpec) faults(p part) {
+	p.need(
+		p.text("edge", s.Edge),
+		p.text("from", s.From),
+		p.length("at", s.At, fromZero),
+	)
+}
+
+func (s SeamSpec) faults(p part) {
+	at := p.at("join", s.Join)
+	for i, side := range s.Sides {
+		if len(side) == 0 {
+			p.note(at, &fault.Fault{Cause: emptySide(i + 1), Hint: joinHint})
+			continue
+		}
+		p.note(at, refuseNames(len(side), joinHint))
+		p.names(side, at)
+	}
+	ease, within := p.length("ease", s.Ease, fromZero), p.length("within", s.Within, fromZero)
+	gathered := said{key: "gathered", given: s.Gathered}
+	p.refuseBeside(ease, gathered)
+	p.refuseBeside(within, gathered)
+}
+
+func (s TrimSpec) faults(p part) {
+	p.along(s.Along)
+	word(p, "kind", s.Kind, trimWords[:])
+	p.length("width", s.Width, aboveZero)
+	p.factor("fullness", s.Fullness)
+	word(p, "lies", s.Lies, liesWords[:])
+	p.count("joins", s.Joins, maxFolds)
+	p.length("join-takes", s.JoinTakes, fromZero)
+}
+
+func (s RuffleSpec) faults(p part) {
+	p.along(s.Along)
+	p.need(p.factor("fullness", s.Fullness), p.length("depth", s.Depth, aboveZero))
+	p.length("hem", s.Hem, fromZero)
+	p.length("turn", s.Turn, fromZero)
+	p.length("seam", s.Seam, fromZero)
+	p.length("joining", s.Joining, fromZero)
+}
+
+func (s BindingSpec) faults(p part) {
+	p.along(s.Along)
+	p.need(p.length("width", s.Width, aboveZero))
+	word(p, "fold", s.Fold, bindingWords[:])
+	p.count("joins", s.Joins, maxFolds)
+	p.length("joining", s.Joining, fromZero)
+	p.length("square", s.Square, aboveZero)
+}
+
+func (s SewingSpec) faults(p part) {
+	p.printed("needle", s.Needle)
+	p.printed("thread", s.Thread)
+	p.printed("stitch", s.Stitch)
+	p.printed("tension", s.Tension)
+	p.printed("position", s.Position)
+}
