@@ -43,40 +43,51 @@ func (c *Canvas) at(p plane.Point) plane.Point {
 // box is the same for a box.
 func (c *Canvas) box(b plane.Box) plane.Box { return plane.Box{Min: c.at(b.Min), Max: c.at(b.Max)} }
 
-// NewPage, Place and the others are those of ink.Canvas.
+// NewPage begins a page of a size, with nothing set and nothing drawn.
 func (c *Canvas) NewPage(size plane.Point) {
 	c.pages = append(c.pages, Page{Width: size.X, Height: size.Y})
 	c.now = drawing{path: Path{Clip: plane.Box{Max: size}}}
 	c.Place(plane.Point{}, 1)
 }
 
+// Place sets where (0, 0) falls on the page, and how much larger things are there.
 func (c *Canvas) Place(origin plane.Point, scale float64) { c.origin, c.scale = origin, scale }
 
+// Layer begins the layer of a role.
 func (c *Canvas) Layer(role mark.Role) { c.layer = role.String() }
 
+// EndLayer ends the layer.
 func (c *Canvas) EndLayer() { c.layer = "" }
 
+// Save keeps pen, ink, clip and shift.
 func (c *Canvas) Save() { c.saved = append(c.saved, c.now) }
 
+// Restore brings back what was saved last.
 func (c *Canvas) Restore() {
 	c.now, c.saved = c.saved[len(c.saved)-1], c.saved[:len(c.saved)-1]
 }
 
+// Shift moves all that follows, in mm on the page.
 func (c *Canvas) Shift(to plane.Point) { c.now.shift = c.now.shift.Add(to) }
 
+// Clip lets what follows show in a box alone, and in the clip there is.
 func (c *Canvas) Clip(b plane.Box) { c.now.path.Clip = overlap(c.now.path.Clip, c.box(b)) }
 
+// Pen takes a pen, whose dashes begin with the line.
 func (c *Canvas) Pen(p ink.Pen) {
 	q := &c.now.path
 	q.Width, q.Stroke, q.Round, q.Dashes, q.Phase = p.Width, p.Colour, p.Round(), p.Dashes(), 0
 }
 
+// Dashes takes the dashes of a pen from some mm along them.
 func (c *Canvas) Dashes(p ink.Pen, phase float64) {
 	c.now.path.Dashes, c.now.path.Phase = p.Dashes(), phase
 }
 
+// Ink takes what is filled with.
 func (c *Canvas) Ink(colour ink.Colour) { c.now.path.Fill = colour }
 
+// Path lays out a path, to be stroked or filled.
 func (c *Canvas) Path(p plane.Path) {
 	var part plane.Path
 	for _, q := range p {
@@ -85,8 +96,10 @@ func (c *Canvas) Path(p plane.Path) {
 	c.parts = append(c.parts, part)
 }
 
+// Box lays out a box.
 func (c *Canvas) Box(b plane.Box) { c.boxes = append(c.boxes, c.box(b)) }
 
+// Circle lays out a circle as a PDF has it: four curves.
 func (c *Canvas) Circle(centre plane.Point, radius float64) {
 	step := plane.Point{X: radius}
 	ring := plane.Path{c.at(centre.Add(step))}
@@ -98,10 +111,13 @@ func (c *Canvas) Circle(centre plane.Point, radius float64) {
 	c.parts = append(c.parts, ring)
 }
 
+// Stroke draws along what is laid out.
 func (c *Canvas) Stroke() { c.paint(Stroked) }
 
+// Fill fills what is laid out.
 func (c *Canvas) Fill() { c.paint(Filled) }
 
+// Between fills what lies between two boxes, one in the other.
 func (c *Canvas) Between(outer, inner plane.Box) {
 	c.Box(outer)
 	c.Box(inner)
@@ -116,6 +132,7 @@ func (c *Canvas) paint(how Painting) {
 	c.parts, c.boxes, c.curves = nil, nil, 0
 }
 
+// Text writes a text whose base line begins at a place and runs along u.
 func (c *Canvas) Text(at, u plane.Point, s ink.Style, text string) {
 	if text != "" {
 		c.page().Texts = append(c.page().Texts, Text{text, c.at(at), u, s.Size, s.Weight == ink.Bold, c.layer})

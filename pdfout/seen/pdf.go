@@ -60,6 +60,25 @@ func (s state) place(x, y float64) plane.Point {
 	return plane.Point{X: m[0]*x + m[2]*y + m[4], Y: m[1]*x + m[3]*y + m[5]}.Mul(paper.Pt)
 }
 
+// reader carries out what a page says.
+type reader struct {
+	t         require.TestingT
+	resources pdf.Value
+	page      Page
+	now       state
+	saved     []state
+	// What is laid out and not yet painted.
+	parts  []plane.Path
+	boxes  []plane.Box
+	curves int
+	layer  string
+	// How the next text is set.
+	font   string
+	size   float64
+	textAt plane.Point
+}
+
+// readPage reads a page as it comes out of a printer that prints at a scale.
 func readPage(t require.TestingT, p pdf.Page, printed paper.Scale) Page {
 	box := p.V
 	for box.Key("MediaBox").IsNull() { // it may be inherited
@@ -70,107 +89,138 @@ func readPage(t require.TestingT, p pdf.Page, printed paper.Scale) Page {
 	require.Zero(t, media.Index(0).Float64())
 	require.Zero(t, media.Index(1).Float64())
 	page := Page{Width: media.Index(2).Float64() * printed.Across * paper.Pt, Height: media.Index(3).Float64() * printed.Down * paper.Pt}
-	resources := p.Resources()
-
-	now := state{matrix: [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}}
-	now.path.Clip = page.Whole()
-	var saved []state
-	var parts []plane.Path
-	var boxes []plane.Box
-	curves := 0
-	font, size, layer := "", 0.0, ""
-	var textAt plane.Point
-	paint := func(how Painting) {
-		path := now.path
-		path.Painted, path.Parts, path.Curves, path.Boxes, path.Layer = how, parts, curves, boxes, layer
-		page.Paths = append(page.Paths, path)
-		parts, boxes, curves = nil, nil, 0
-	}
+	r := &reader{t: t, resources: p.Resources(), page: page}
+	r.now.matrix = [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}
+	r.now.path.Clip = page.Whole()
 	pdf.Interpret(p.V.Key("Contents"), func(stk *pdf.Stack, op string) {
 		args := make([]pdf.Value, stk.Len())
 		for i := len(args) - 1; i >= 0; i-- {
 			args[i] = stk.Pop()
 		}
-		n := func(i int) float64 { return args[i].Float64() }
-		switch op {
-		case "q":
-			saved = append(saved, now)
-		case "Q":
-			require.NotEmpty(t, saved, "Q without q")
-			now, saved = saved[len(saved)-1], saved[:len(saved)-1]
-		case "cm":
-			a, b := now.matrix, [6]float64{n(0), n(1), n(2), n(3), n(4), n(5)}
-			now.matrix = [6]float64{
-				b[0]*a[0] + b[1]*a[2], b[0]*a[1] + b[1]*a[3],
-				b[2]*a[0] + b[3]*a[2], b[2]*a[1] + b[3]*a[3],
-				b[4]*a[0] + b[5]*a[2] + a[4], b[4]*a[1] + b[5]*a[3] + a[5],
-			}
-		case "w":
-			now.path.Width = n(0) * paper.Pt
-		case "J":
-			now.path.Round = n(0) == 1
-		case "d":
-			now.path.Dashes = nil
-			for i := range args[0].Len() {
-				now.path.Dashes = append(now.path.Dashes, args[0].Index(i).Float64()*paper.Pt)
-			}
-			now.path.Phase = n(1) * paper.Pt
-		case "RG":
-			now.path.Stroke = ink.Colour{n(0), n(1), n(2)}
-		case "rg":
-			now.path.Fill = ink.Colour{n(0), n(1), n(2)}
-		case "m":
-			parts = append(parts, plane.Path{now.place(n(0), n(1))})
-		case "l":
-			parts[len(parts)-1] = append(parts[len(parts)-1], now.place(n(0), n(1)))
-		case "c":
-			parts[len(parts)-1] = append(parts[len(parts)-1], now.place(n(4), n(5)))
-			curves++
-		case "re":
-			boxes = append(boxes, plane.EmptyBox().With(now.place(n(0), n(1))).With(now.place(n(0)+n(2), n(1)+n(3))))
-		case "W":
-			require.Len(t, boxes, 1, "a clip that is not a rectangle")
-			now.path.Clip = overlap(now.path.Clip, boxes[0])
-		case "n":
-			parts, boxes, curves = nil, nil, 0
-		case "S":
-			paint(Stroked)
-		case "f":
-			paint(Filled)
-		case "f*":
-			paint(Framed)
-		case "BDC":
-			require.Equal(t, "OC", args[0].Name())
-			require.Empty(t, layer, "a layer in a layer")
-			layer = resources.Key("Properties").Key(args[1].Name()).Key("Name").Text()
-			require.NotEmpty(t, layer)
-		case "EMC":
-			layer = ""
-		case "BT":
-			textAt = plane.Point{}
-		case "Td":
-			textAt = plane.Point{X: n(0), Y: n(1)}
-		case "Tf":
-			font, size = resources.Key("Font").Key(args[0].Name()).Key("BaseFont").Name(), n(1)
-		case "Tj":
-			// Each letter is two bytes, its number in Unicode.
-			raw := args[0].RawString()
-			var letters []uint16
-			for i := 0; i+1 < len(raw); i += 2 {
-				letters = append(letters, uint16(raw[i])<<8|uint16(raw[i+1]))
-			}
-			at := now.place(textAt.X, textAt.Y)
-			page.Texts = append(page.Texts, Text{
-				Text: string(utf16.Decode(letters)), At: at,
-				U:    now.place(textAt.X+1, textAt.Y).Sub(at).Unit(),
-				Size: size, Bold: font == boldFont, Layer: layer,
-			})
-		case "g", "G", "j", "ET":
-		default:
-			require.Fail(t, "an operator this test does not know: "+op)
-		}
+		known := r.setState(op, args) || r.layOut(op, args) || r.paint(op) || r.write(op, args)
+		require.True(t, known, "an operator this test does not know: %s", op)
 	})
-	require.Empty(t, saved, "q without Q")
-	require.Empty(t, layer, "a layer that does not end")
-	return page
+	require.Empty(t, r.saved, "q without Q")
+	require.Empty(t, r.layer, "a layer that does not end")
+	return r.page
+}
+
+// setState carries out what says how and where things are drawn, and reports whether the
+// operator is one of these; so do the others.
+func (r *reader) setState(op string, args []pdf.Value) bool {
+	n := func(i int) float64 { return args[i].Float64() }
+	path := &r.now.path
+	switch op {
+	case "q":
+		r.saved = append(r.saved, r.now)
+	case "Q":
+		require.NotEmpty(r.t, r.saved, "Q without q")
+		r.now, r.saved = r.saved[len(r.saved)-1], r.saved[:len(r.saved)-1]
+	case "cm":
+		a, b := r.now.matrix, [6]float64{n(0), n(1), n(2), n(3), n(4), n(5)}
+		r.now.matrix = [6]float64{
+			b[0]*a[0] + b[1]*a[2], b[0]*a[1] + b[1]*a[3],
+			b[2]*a[0] + b[3]*a[2], b[2]*a[1] + b[3]*a[3],
+			b[4]*a[0] + b[5]*a[2] + a[4], b[4]*a[1] + b[5]*a[3] + a[5],
+		}
+	case "w":
+		path.Width = n(0) * paper.Pt
+	case "J":
+		path.Round = n(0) == 1
+	case "d":
+		path.Dashes = nil
+		for i := range args[0].Len() {
+			path.Dashes = append(path.Dashes, args[0].Index(i).Float64()*paper.Pt)
+		}
+		path.Phase = n(1) * paper.Pt
+	case "RG":
+		path.Stroke = ink.Colour{n(0), n(1), n(2)}
+	case "rg":
+		path.Fill = ink.Colour{n(0), n(1), n(2)}
+	case "g", "G", "j":
+	default:
+		return false
+	}
+	return true
+}
+
+// layOut carries out what makes a path.
+func (r *reader) layOut(op string, args []pdf.Value) bool {
+	n := func(i int) float64 { return args[i].Float64() }
+	last := len(r.parts) - 1
+	switch op {
+	case "m":
+		r.parts = append(r.parts, plane.Path{r.now.place(n(0), n(1))})
+	case "l":
+		r.parts[last] = append(r.parts[last], r.now.place(n(0), n(1)))
+	case "c":
+		r.parts[last] = append(r.parts[last], r.now.place(n(4), n(5)))
+		r.curves++
+	case "re":
+		r.boxes = append(r.boxes, plane.EmptyBox().With(r.now.place(n(0), n(1))).With(r.now.place(n(0)+n(2), n(1)+n(3))))
+	case "W":
+		require.Len(r.t, r.boxes, 1, "a clip that is not a rectangle")
+		r.now.path.Clip = overlap(r.now.path.Clip, r.boxes[0])
+	default:
+		return false
+	}
+	return true
+}
+
+// paint puts what is laid out on the page, or drops it.
+func (r *reader) paint(op string) bool {
+	path := r.now.path
+	path.Parts, path.Curves, path.Boxes, path.Layer = r.parts, r.curves, r.boxes, r.layer
+	switch op {
+	case "n":
+	case "S":
+		path.Painted = Stroked
+	case "f":
+		path.Painted = Filled
+	case "f*":
+		path.Painted = Framed
+	default:
+		return false
+	}
+	if op != "n" {
+		r.page.Paths = append(r.page.Paths, path)
+	}
+	r.parts, r.boxes, r.curves = nil, nil, 0
+	return true
+}
+
+// write carries out what begins and ends layers, and what writes.
+func (r *reader) write(op string, args []pdf.Value) bool {
+	switch op {
+	case "BDC":
+		require.Equal(r.t, "OC", args[0].Name())
+		require.Empty(r.t, r.layer, "a layer in a layer")
+		r.layer = r.resources.Key("Properties").Key(args[1].Name()).Key("Name").Text()
+		require.NotEmpty(r.t, r.layer)
+	case "EMC":
+		r.layer = ""
+	case "BT":
+		r.textAt = plane.Point{}
+	case "Td":
+		r.textAt = plane.Point{X: args[0].Float64(), Y: args[1].Float64()}
+	case "Tf":
+		r.font, r.size = r.resources.Key("Font").Key(args[0].Name()).Key("BaseFont").Name(), args[1].Float64()
+	case "Tj":
+		// Each letter is two bytes, its number in Unicode.
+		raw := args[0].RawString()
+		var letters []uint16
+		for i := 0; i+1 < len(raw); i += 2 {
+			letters = append(letters, uint16(raw[i])<<8|uint16(raw[i+1]))
+		}
+		at := r.now.place(r.textAt.X, r.textAt.Y)
+		r.page.Texts = append(r.page.Texts, Text{
+			Text: string(utf16.Decode(letters)), At: at,
+			U:    r.now.place(r.textAt.X+1, r.textAt.Y).Sub(at).Unit(),
+			Size: r.size, Bold: r.font == boldFont, Layer: r.layer,
+		})
+	case "ET":
+	default:
+		return false
+	}
+	return true
 }
