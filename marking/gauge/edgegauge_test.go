@@ -53,6 +53,15 @@ type bends struct {
 // gentle is how an edge bends that does so nowhere as tightly as its allowance.
 var gentle = bends{even: true, curved: true}
 
+// heldEdge is an edge against which the parts of its gauge are held.
+type heldEdge struct {
+	path      plane.Path
+	tree      *plane.Tree
+	allowance float64
+	parts     []piece.Stretch
+	is        bends
+}
+
 // requireEdgeGauge holds the gauge of an edge against the edge.
 func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Pattern, is bends) {
 	e := g.edge()
@@ -67,82 +76,99 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 		most *= 2
 	}
 	require.Len(t, all, len(parts), "parts")
-	edge := plane.NewTree(e.Path)
+	edge := heldEdge{e.Path, plane.NewTree(e.Path), e.Allowance, parts, is}
 	require.Zero(t, parts[0].From, "the beginning of the edge has no gauge")
-	require.InDelta(t, edge.Length(), parts[len(parts)-1].To, 1e-9, "the end of the edge has no gauge")
+	require.InDelta(t, edge.tree.Length(), parts[len(parts)-1].To, 1e-9, "the end of the edge has no gauge")
 	var before plane.Path // the last tick of the part before
 	for k, part := range parts {
-		m := all[k]
-		requireCard(t, m)
+		requireCard(t, all[k])
 		require.LessOrEqual(t, part.To-part.From, most+1e-3, "part %d is too long", k+1)
 		if k > 0 {
 			require.GreaterOrEqual(t, parts[k-1].To-part.From, overlap-1e-6, "the overlap before part %d", k+1)
 			require.Greater(t, part.From, parts[k-1].From)
 		}
-		outer := laidBack(pathNamed(t, m, "cutting line"), e.Path, part)
-		inner := laidBack(pathNamed(t, m, "stitch line"), e.Path, part)
-		require.InDelta(t, part.To-part.From, outer.Length(), 1e-6, "length of part %d", k+1)
-		for _, q := range sketch.Places(outer, 5) {
-			require.Less(t, edge.Distance(q, 1), 1e-6, "part %d: %v is not on the cutting line", k+1, q)
-		}
-		for _, q := range sketch.Places(inner, 1) {
-			away := edge.Distance(q, math.Inf(1))
-			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: %v is too near to the cutting line", k+1, q)
-			if is.even {
-				require.InDelta(t, e.Allowance, away, near, "part %d: %v", k+1, q)
-			}
-		}
-		inside := plane.NewTree(inner)
-		for i := 1; i < len(outer); i++ {
-			q, left := outer[i-1].Toward(outer[i], 0.5), outer[i].Sub(outer[i-1]).Unit().Left()
-			away := inside.Distance(q, math.Inf(1))
-			require.GreaterOrEqual(t, away, e.Allowance-cornerPass, "part %d: the inner side is too near to %v", k+1, q)
-			// Away from a tight curve nothing of the edge is nearer to the place beside q.
-			if is.curved && edge.Distance(q.Add(left.Mul(e.Allowance)), math.Inf(1)) > e.Allowance-1e-6 {
-				require.InDelta(t, e.Allowance, away, near, "part %d: the inner side beside %v", k+1, q)
-			}
-		}
-		// Where it is divided it is cut off square.
-		var ends [][3]plane.Point // on the cutting line, on the stitch line; which way the edge runs
-		if k > 0 {
-			ends = append(ends, [3]plane.Point{outer[0], inner[len(inner)-1], outer.StartDirection()})
-		}
-		if k+1 < len(parts) {
-			ends = append(ends, [3]plane.Point{outer[len(outer)-1], inner[0], outer.EndDirection()})
-		}
-		for _, end := range ends {
-			require.InDelta(t, e.Allowance, end[0].Distance(end[1]), 2*near, "an end is not as long as the allowance")
-			if is.even { // at a sharp corner there are two directions
-				require.InDelta(t, 0, end[1].Sub(end[0]).Unit().Dot(end[2]), 0.05, "an end is not square to the cutting line")
-			}
-		}
-		ticks := pathsOf(m, mark.Match)
-		want := 2
-		if k == 0 {
-			want--
-		}
-		if k+1 == len(parts) {
-			want--
-		}
-		require.Len(t, ticks, want, "ticks of part %d", k+1)
-		if k > 0 {
-			first := laidBack(ticks[0], e.Path, part)
-			for i := range first {
-				require.Less(t, first[i].Distance(before[i]), 1e-6, "the ticks before part %d are not at one place", k+1)
-			}
-		}
-		if !is.tight {
-			for _, tick := range ticks {
-				_, along := edge.Nearest(laidBack(tick, e.Path, part)[0])
-				require.Greater(t, min(along-part.From, part.To-along), overlap/5, "a tick of part %d lies at its end", k+1)
-			}
-		}
-		if k+1 < len(parts) {
-			before = laidBack(ticks[len(ticks)-1], e.Path, part)
-			require.Less(t, edge.Distance(before[0], 1), 1e-6, "the tick of part %d does not begin on the cutting line", k+1)
-			require.InDelta(t, e.Allowance, before[0].Distance(before[1]), 2*near, "the tick of part %d is not square", k+1)
+		outer := laidBack(pathNamed(t, all[k], "cutting line"), e.Path, part)
+		inner := laidBack(pathNamed(t, all[k], "stitch line"), e.Path, part)
+		edge.requireSides(t, k, outer, inner)
+		edge.requireSquareEnds(t, k, outer, inner)
+		before = edge.requireTicks(t, k, pathsOf(all[k], mark.Match), before, overlap)
+	}
+}
+
+// requireSides: the outer side of a part is the cutting line, and its inner side keeps the
+// allowance from it.
+func (e heldEdge) requireSides(t require.TestingT, k int, outer, inner plane.Path) {
+	require.InDelta(t, e.parts[k].To-e.parts[k].From, outer.Length(), 1e-6, "length of part %d", k+1)
+	for _, q := range sketch.Places(outer, 5) {
+		require.Less(t, e.tree.Distance(q, 1), 1e-6, "part %d: %v is not on the cutting line", k+1, q)
+	}
+	for _, q := range sketch.Places(inner, 1) {
+		away := e.tree.Distance(q, math.Inf(1))
+		require.GreaterOrEqual(t, away, e.allowance-cornerPass, "part %d: %v is too near to the cutting line", k+1, q)
+		if e.is.even {
+			require.InDelta(t, e.allowance, away, near, "part %d: %v", k+1, q)
 		}
 	}
+	inside := plane.NewTree(inner)
+	for i := 1; i < len(outer); i++ {
+		q, left := outer[i-1].Toward(outer[i], 0.5), outer[i].Sub(outer[i-1]).Unit().Left()
+		away := inside.Distance(q, math.Inf(1))
+		require.GreaterOrEqual(t, away, e.allowance-cornerPass, "part %d: the inner side is too near to %v", k+1, q)
+		// Away from a tight curve nothing of the edge is nearer to the place beside q.
+		if e.is.curved && e.tree.Distance(q.Add(left.Mul(e.allowance)), math.Inf(1)) > e.allowance-1e-6 {
+			require.InDelta(t, e.allowance, away, near, "part %d: the inner side beside %v", k+1, q)
+		}
+	}
+}
+
+// requireSquareEnds: where the gauge is divided it is cut off square.
+func (e heldEdge) requireSquareEnds(t require.TestingT, k int, outer, inner plane.Path) {
+	var ends [][3]plane.Point // on the cutting line, on the stitch line; which way the edge runs
+	if k > 0 {
+		ends = append(ends, [3]plane.Point{outer[0], inner[len(inner)-1], outer.StartDirection()})
+	}
+	if k+1 < len(e.parts) {
+		ends = append(ends, [3]plane.Point{outer[len(outer)-1], inner[0], outer.EndDirection()})
+	}
+	for _, end := range ends {
+		require.InDelta(t, e.allowance, end[0].Distance(end[1]), 2*near, "an end is not as long as the allowance")
+		if e.is.even { // at a sharp corner there are two directions
+			require.InDelta(t, 0, end[1].Sub(end[0]).Unit().Dot(end[2]), 0.05, "an end is not square to the cutting line")
+		}
+	}
+}
+
+// requireTicks: two parts have ticks at one place, square to the cutting line, not at
+// their ends. It returns the last tick of a part that another follows.
+func (e heldEdge) requireTicks(t require.TestingT, k int, ticks []plane.Path, before plane.Path, overlap float64) plane.Path {
+	part := e.parts[k]
+	want := 2
+	if k == 0 {
+		want--
+	}
+	if k+1 == len(e.parts) {
+		want--
+	}
+	require.Len(t, ticks, want, "ticks of part %d", k+1)
+	if k > 0 {
+		first := laidBack(ticks[0], e.path, part)
+		for i := range first {
+			require.Less(t, first[i].Distance(before[i]), 1e-6, "the ticks before part %d are not at one place", k+1)
+		}
+	}
+	if !e.is.tight {
+		for _, tick := range ticks {
+			_, along := e.tree.Nearest(laidBack(tick, e.path, part)[0])
+			require.Greater(t, min(along-part.From, part.To-along), overlap/5, "a tick of part %d lies at its end", k+1)
+		}
+	}
+	if k+1 == len(e.parts) {
+		return nil
+	}
+	last := laidBack(ticks[len(ticks)-1], e.path, part)
+	require.Less(t, e.tree.Distance(last[0], 1), 1e-6, "the tick of part %d does not begin on the cutting line", k+1)
+	require.InDelta(t, e.allowance, last[0].Distance(last[1]), 2*near, "the tick of part %d is not square", k+1)
+	return last
 }
 
 // The neck of a front, in mm: the centre at x = 0, the hem at y = 0, all of it turned by

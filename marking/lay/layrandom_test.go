@@ -136,6 +136,35 @@ func TestLayOfAnything(t *testing.T) {
 // pass.
 const laySlack = 1e-5
 
+// scissorsApart is how far apart the pieces lie at least, in mm: 1/8 in.
+const scissorsApart = 25.4 / 8
+
+// tally is what is counted of a lay, by the names of the things.
+type tally struct {
+	laid               map[string][]Placed
+	layers, pairs, odd map[string]int // layers of cloth; two cut at once; out of the upper layer
+	area               float64        // of cloth under all that is laid, in mm²
+}
+
+// add counts what is laid in a part.
+func (c *tally) add(t *rapid.T, p Placed, part Part) {
+	c.laid[p.Name] = append(c.laid[p.Name], p)
+	c.layers[p.Name]++
+	c.area += p.Outline.Area()
+	switch {
+	case p.Upper:
+		require.True(t, part.Folded && !p.OnFold, "%s out of the upper layer of single cloth, or on the fold", p.Name)
+		c.odd[p.Name]++
+	case p.OnFold:
+		require.True(t, part.Folded, "%s lies on the fold of single cloth", p.Name)
+		c.area += p.Outline.Area()
+	case part.Folded:
+		c.area += p.Outline.Area()
+		c.layers[p.Name]++
+		c.pairs[p.Name]++
+	}
+}
+
 // checkLay looks at a lay of things as the polygons they are.
 func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 	torn := map[string]bool{}
@@ -143,9 +172,8 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		torn[i.name] = i.torn
 	}
 	edges := tornEdges(lay, torn)
-	end, area := 0.0, 0.0
-	laid := map[string][]Placed{}
-	layers, pairs, odd := map[string]int{}, map[string]int{}, map[string]int{}
+	end := 0.0
+	count := tally{laid: map[string][]Placed{}, layers: map[string]int{}, pairs: map[string]int{}, odd: map[string]int{}}
 	for k, part := range lay.Parts {
 		require.NotEmpty(t, part.Placed, "part %d", k+1)
 		require.Equal(t, end, part.From, "part %d does not begin where the one before it ends", k+1)
@@ -156,88 +184,86 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		if part.Folded {
 			wide = width / 2
 		} else if k > 0 {
-			room = 25.4 / 8
+			room = scissorsApart
 		}
 		end = part.To
 		reach := plane.EmptyBox()
-		var trees []*plane.Tree
 		for _, p := range part.Placed {
 			box := p.Outline.Bounds()
 			reach = reach.Union(box)
 			require.True(t, p.Outline.Closed(), "%s is open", p.Name)
 			require.True(t, box.Min.X >= -laySlack && box.Max.X <= wide+laySlack && box.Min.Y >= part.From+room-laySlack && box.Max.Y <= part.To,
 				"%s at %v is not on cloth %g wide from %g to %g", p.Name, box, wide, part.From, part.To)
-			trees = append(trees, plane.NewTree(p.Outline))
-			laid[p.Name] = append(laid[p.Name], p)
-			layers[p.Name]++
-			area += p.Outline.Area()
-			switch {
-			case p.Upper:
-				require.True(t, part.Folded && !p.OnFold, "%s out of the upper layer of single cloth, or on the fold", p.Name)
-				odd[p.Name]++
-			case p.OnFold:
-				require.True(t, part.Folded, "%s lies on the fold of single cloth", p.Name)
-				area += p.Outline.Area()
-			case part.Folded:
-				area += p.Outline.Area()
-				layers[p.Name]++
-				pairs[p.Name]++
-			}
+			count.add(t, p, part)
 		}
 		require.InDelta(t, part.To, reach.Max.Y, 1e-9, "cloth is left over at the end of part %d", k+1)
-		for i, a := range trees {
-			for j, b := range trees[:i] {
-				one, other := part.Placed[i].Name, part.Placed[j].Name
-				switch {
-				case torn[one] || torn[other]: // a rectangle, and nothing reaches round it
-					require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, of which one is torn", one, other)
-				case !tornApart(a.Bounds(), b.Bounds(), edges):
-					require.Empty(t, tooClose(a, b, 25.4/8-laySlack), "%s and %s", one, other)
-				}
-			}
-		}
+		checkApart(t, part, torn, edges)
 	}
 	require.Equal(t, end, lay.Length, "the length of the lay")
-	require.LessOrEqual(t, area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
+	require.LessOrEqual(t, count.area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
 	checkTornEdges(t, lay, edges)
-
 	for _, i := range made {
-		if i.across > width+laySlack {
-			require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
-			require.Empty(t, laid[i.name], "%s, too wide", i.name)
-			continue
-		}
-		if i.across < width {
-			require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
-		}
-		require.Equal(t, i.count, layers[i.name], "how many are cut of %s", i.name)
-		require.LessOrEqual(t, odd[i.name], i.count%2, "%s out of the upper layer", i.name)
-		left, right := 0, 0 // as it is drawn, and turned over
-		for _, p := range laid[i.name] {
-			drawn := lieAcross(i.whole, i.grain)
-			if p.OnFold {
-				require.True(t, i.along && !i.torn, "%s on the fold", i.name)
-				drawn = lieAcross(i.outline, i.grain)
-				require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
-			}
-			require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
-			same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
-			over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
-			require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
+		checkThing(t, lay, i, &count, width)
+	}
+}
+
+// checkApart looks for what comes too near to another thing of a part.
+func checkApart(t *rapid.T, part Part, torn map[string]bool, edges []float64) {
+	var trees []*plane.Tree
+	for _, p := range part.Placed {
+		a, one := plane.NewTree(p.Outline), p.Name
+		for j, b := range trees {
+			other := part.Placed[j].Name
 			switch {
-			case !over:
-				left++
-			case !same:
-				right++
+			case torn[one] || torn[other]: // a rectangle, and nothing reaches round it
+				require.False(t, share(a.Bounds(), b.Bounds()), "%s and %s, of which one is torn", one, other)
+			case !tornApart(a.Bounds(), b.Bounds(), edges):
+				require.Empty(t, tooClose(a, b, scissorsApart-laySlack), "%s and %s", one, other)
 			}
 		}
-		if i.fold == nil {
-			singly := i.count - 2*pairs[i.name]
-			require.LessOrEqual(t, left, pairs[i.name]+(singly+1)/2, "%s, as it is drawn", i.name)
-			require.LessOrEqual(t, right, singly/2, "%s, turned over", i.name)
-		} else if i.along {
-			require.Zero(t, pairs[i.name]+odd[i.name], "%s, off the fold of folded cloth", i.name)
+		trees = append(trees, a)
+	}
+}
+
+// checkThing looks at all that is laid of one thing: as many as are to be cut, each with
+// its outline, on its grain, and as many turned over as there have to be.
+func checkThing(t *rapid.T, lay Lay, i clothItem, count *tally, width float64) {
+	if i.across > width+laySlack {
+		require.Contains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+		require.Empty(t, count.laid[i.name], "%s, too wide", i.name)
+		return
+	}
+	if i.across < width {
+		require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
+	}
+	pairs, odd := count.pairs[i.name], count.odd[i.name]
+	require.Equal(t, i.count, count.layers[i.name], "how many are cut of %s", i.name)
+	require.LessOrEqual(t, odd, i.count%2, "%s out of the upper layer", i.name)
+	left, right := 0, 0 // as it is drawn, and turned over
+	for _, p := range count.laid[i.name] {
+		drawn := lieAcross(i.whole, i.grain)
+		if p.OnFold {
+			require.True(t, i.along && !i.torn, "%s on the fold", i.name)
+			drawn = lieAcross(i.outline, i.grain)
+			require.InDelta(t, i.fold.Length(), onFoldOf(p.Outline), 1e-6, "what lies on the fold of %s", i.name)
 		}
+		require.InDelta(t, drawn.Area(), p.Outline.Area(), 1e-6*drawn.Area(), "the area of %s", i.name)
+		same := liesAs(p.Outline, drawn, 1, 1) || liesAs(p.Outline, drawn, -1, -1)
+		over := liesAs(p.Outline, drawn, -1, 1) || liesAs(p.Outline, drawn, 1, -1)
+		require.True(t, same || over, "%s is laid with another outline, or off the grain", i.name)
+		switch {
+		case !over:
+			left++
+		case !same:
+			right++
+		}
+	}
+	if i.fold == nil {
+		singly := i.count - 2*pairs
+		require.LessOrEqual(t, left, pairs+(singly+1)/2, "%s, as it is drawn", i.name)
+		require.LessOrEqual(t, right, singly/2, "%s, turned over", i.name)
+	} else if i.along {
+		require.Zero(t, pairs+odd, "%s, off the fold of folded cloth", i.name)
 	}
 }
 

@@ -101,51 +101,19 @@ func randomFront(t *rapid.T) frontCase {
 func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high float64) {
 	flat, taken := 0.0, 0.0 // where the last strip ended
 	for n := range rapid.IntRange(0, 2).Draw(t, "rows") {
-		kind := rapid.SampledFrom([]string{"tuck", "knife", "box", "inverted"}).Draw(t, "kind")
-		width := math.Round(rapid.Float64Range(1, 12).Draw(t, "width")*100) / 100
+		r := row{kind: rapid.SampledFrom([]rowKind{tucks, knifePleats, boxPleats, invertedPleats}).Draw(t, "kind")}
+		r.width = math.Round(rapid.Float64Range(1, 12).Draw(t, "width")*100) / 100
 		count := rapid.IntRange(1, 4).Draw(t, "count")
-		gap := rapid.SampledFrom([]float64{0, 0, 3.5}).Draw(t, "gap")
-		away := rapid.Bool().Draw(t, "away")
-		press := map[bool]string{true: "away", false: "toward"}[away]
+		r.gap = rapid.SampledFrom([]float64{0, 0, 3.5}).Draw(t, "gap")
+		r.away = rapid.Bool().Draw(t, "away")
 		clear := rapid.SampledFrom([]float64{0, 2, 9.25}).Draw(t, "clear")
-		level := math.Inf(-1)
-		end := ""
-		step := 0.0
-		if high > 0 && rapid.IntRange(0, 2).Draw(t, "ends") > 0 {
-			long := math.Round(rapid.Float64Range(20, 90).Draw(t, "length"))
-			end = fmt.Sprintf("below = \"neck\"\nlength = %v\n", long)
-			if rapid.Bool().Draw(t, "stepped") {
-				step = rapid.SampledFrom([]float64{-4, 3, 0}).Draw(t, "step")
-				end += fmt.Sprintf("end = \"stepped\"\nstep = %v\n", step)
-			}
-			level = high - long
-			c.ends = true
-		}
+		level, step, end := c.randomEnd(t, high)
 		// Nothing may hang over the edge beside which the row lies, but over a
 		// centre lies the other half.
 		if flat == 0 && !(c.onFold && beside == "centre") {
-			clear += 2 * width
+			clear += 2 * r.width
 		}
-		// The strips of one pleat or tuck, from where its room begins.
-		var room, pitch, first float64
-		var each []oneStrip
-		switch kind {
-		case "tuck":
-			first, pitch, room = width, 3*width+gap, 2*width
-			each = []oneStrip{{0, width, !away, 0, 0}}
-		case "knife":
-			first, pitch, room = 2*width, 3*width+gap, 2*width
-			if away {
-				first = 0
-			}
-			each = []oneStrip{{0, width, away, 0, 0}}
-		case "box":
-			first, pitch, room = 3*width, 6*width+gap, 6*width
-			each = []oneStrip{{0, width, false, 0, 0}, {4 * width, width, true, 0, 0}}
-		case "inverted":
-			first, pitch, room = 2*width, 6*width+gap, 4*width
-			each = []oneStrip{{0, width, true, 0, 0}, {2 * width, width, false, 0, 0}}
-		}
+		first, pitch, room, each := r.one()
 		begin := flat + clear
 		start := begin
 		var added []oneStrip
@@ -167,15 +135,78 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 		s.all = append(s.all, added...)
 		taken = took
 		flat = begin + float64(count-1)*pitch + room
-		name := fmt.Sprintf("%s%d", beside, n)
-		head := fmt.Sprintf("\n[pleat.%s]\nkind = %q\ndepth = %v\n", name, kind, width)
-		switch kind {
-		case "tuck":
-			head = fmt.Sprintf("\n[tuck.%s]\nwidth = %v\npress = %q\n", name, width, press)
-		case "knife":
-			head += fmt.Sprintf("press = %q\n", press)
+		c.rows += r.head(fmt.Sprintf("%s%d", beside, n)) +
+			fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, start+first, pitch, end)
+	}
+}
+
+// randomEnd draws where a row ends: above which level the first of it is folded, and by how
+// much lower each of the others ends; everywhere and by nothing where the row has no end,
+// as all do beside an edge of no height.
+func (c *frontCase) randomEnd(t *rapid.T, high float64) (level, step float64, text string) {
+	if high == 0 || rapid.IntRange(0, 2).Draw(t, "ends") == 0 {
+		return math.Inf(-1), 0, ""
+	}
+	c.ends = true
+	long := math.Round(rapid.Float64Range(20, 90).Draw(t, "length"))
+	text = fmt.Sprintf("below = \"neck\"\nlength = %v\n", long)
+	if rapid.Bool().Draw(t, "stepped") {
+		step = rapid.SampledFrom([]float64{-4, 3, 0}).Draw(t, "step")
+		text += fmt.Sprintf("end = \"stepped\"\nstep = %v\n", step)
+	}
+	return high - long, step, text
+}
+
+// rowKind is what a row of folds is.
+type rowKind int
+
+const (
+	tucks rowKind = iota
+	knifePleats
+	boxPleats
+	invertedPleats
+)
+
+// row is a row of folds, but for how many there are and where.
+type row struct {
+	kind       rowKind
+	width, gap float64
+	away       bool // pressed away from the edge
+}
+
+// one returns the strips of one tuck or pleat, from where its room begins; to where its
+// place is counted, how far on the next one is, and how much room it has.
+func (r row) one() (first, pitch, room float64, strips []oneStrip) {
+	switch r.kind {
+	case tucks:
+		return r.width, 3*r.width + r.gap, 2 * r.width, []oneStrip{{0, r.width, !r.away, 0, 0}}
+	case knifePleats:
+		if !r.away {
+			first = 2 * r.width
 		}
-		c.rows += head + fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, start+first, pitch, end)
+		return first, 3*r.width + r.gap, 2 * r.width, []oneStrip{{0, r.width, r.away, 0, 0}}
+	case boxPleats:
+		return 3 * r.width, 6*r.width + r.gap, 6 * r.width, []oneStrip{{0, r.width, false, 0, 0}, {4 * r.width, r.width, true, 0, 0}}
+	default: // inverted
+		return 2 * r.width, 6*r.width + r.gap, 4 * r.width, []oneStrip{{0, r.width, true, 0, 0}, {2 * r.width, r.width, false, 0, 0}}
+	}
+}
+
+// head writes what the row is.
+func (r row) head(name string) string {
+	press := "press = \"toward\"\n"
+	if r.away {
+		press = "press = \"away\"\n"
+	}
+	switch r.kind {
+	case tucks:
+		return fmt.Sprintf("\n[tuck.%s]\nwidth = %v\n", name, r.width) + press
+	case knifePleats:
+		return fmt.Sprintf("\n[pleat.%s]\nkind = \"knife\"\ndepth = %v\n", name, r.width) + press
+	case boxPleats:
+		return fmt.Sprintf("\n[pleat.%s]\nkind = \"box\"\ndepth = %v\n", name, r.width)
+	default:
+		return fmt.Sprintf("\n[pleat.%s]\nkind = \"inverted\"\ndepth = %v\n", name, r.width)
 	}
 }
 
