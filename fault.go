@@ -24,7 +24,7 @@ func misuse(cause, hint string) error {
 
 // optionFault says which option on the command line has a value that is wrong.
 func optionFault(name string, err error) error {
-	return usageFault{fault.At(fault.Place{File: program, Path: "--" + name}, err)}
+	return usageFault{fault.At(fault.Place{File: program, Key: "--" + name}, err)}
 }
 
 // fileFault is a file that cannot be read or written, or not be drawn.

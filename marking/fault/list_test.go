@@ -18,7 +18,7 @@ func TestListError(t *testing.T) {
 		{"a place and a hint", List{{Place: key, Cause: "points 2 and 3 are the same", Hint: "leave one out"}},
 			"linden.toml:31: piece.front.edge.neck: points 2 and 3 are the same\nhint: leave one out"},
 		{"a place without a line", List{{Place: file.Under("title"), Cause: "is missing"}}, "linden.toml: title: is missing"},
-		{"a key of no file", List{{Place: Place{Path: "piece.front"}, Cause: "has no edge", Hint: "give it one"}},
+		{"a key of no file", List{{Place: Place{Key: "piece.front"}, Cause: "has no edge", Hint: "give it one"}},
 			"piece.front: has no edge\nhint: give it one"},
 		{"nowhere", List{{Cause: "the length is empty"}}, "the length is empty"},
 		{"several", List{{Place: file.Under("title").On(1), Cause: "is empty", Hint: "write it"}, {Place: file.Under("size").On(2), Cause: "is empty"}},

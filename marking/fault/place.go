@@ -12,7 +12,7 @@ import (
 // Place is where something stands that somebody wrote. The zero Place is nowhere.
 type Place struct {
 	File string // as it was named; "" where it is not known, or there is none
-	Path string // dotted key, such as piece.front.edge.neck; "" is the file as a whole
+	Key  string // dotted key, such as piece.front.edge.neck; "" is the file as a whole
 	Line int    // counted from 1; 0 when it is not known
 }
 
@@ -25,10 +25,10 @@ func (p Place) Under(key string) Place {
 	if !bareKey.MatchString(key) {
 		key = strconv.Quote(key)
 	}
-	if p.Path != "" {
-		key = p.Path + "." + key
+	if p.Key != "" {
+		key = p.Key + "." + key
 	}
-	p.Path = key
+	p.Key = key
 	return p
 }
 
@@ -41,8 +41,8 @@ func (p Place) On(line int) Place {
 // Before begins a message with the place, as far as it is known:
 // "linden.toml:31: piece.front: ...".
 func (p Place) Before(message string) string {
-	if p.Path != "" {
-		message = p.Path + ": " + message
+	if p.Key != "" {
+		message = p.Key + ": " + message
 	}
 	switch {
 	case p.File == "":

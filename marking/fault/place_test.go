@@ -16,6 +16,6 @@ func TestPlaceUnder(t *testing.T) {
 		{"piece", "a\nb", `piece."a\nb"`},
 		{"piece", "a\n", `piece."a\n"`},
 	} {
-		assert.Equal(t, c.want, Place{Path: c.path}.Under(c.key).Path)
+		assert.Equal(t, c.want, Place{Key: c.path}.Under(c.key).Key)
 	}
 }

@@ -11,12 +11,12 @@ import (
 // bindingTable is the table of a bias binding.
 func bindingTable(b garment.Binding, w writer) mark.Table {
 	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.SewnOn, w)
-	addTimes(&table, "joining or turning in", b.Ends, b.Joins, w)
+	addTimes(&table, "joining or turning in", b.JoinTakes, b.Joins, w)
 	table.AddTotal("bias strip", "", "", w.cell(b.Length))
 	if e, wide := b.WidestAllowance(); wide {
 		table.Lines.Say("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))
 	}
-	table.Lines.Say("cut it %s wide, %d times the finished width", w.length(b.Cut), b.Folds())
+	table.Lines.Say("cut it %s wide, %d times the finished width", w.length(b.CutWidth), b.Folds())
 	strips, joined := wording.Counted(b.Strips, "strip"), ""
 	if b.Strips > b.Joins && b.Joining.MM > 0 {
 		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))

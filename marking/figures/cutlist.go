@@ -27,7 +27,7 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 	for _, piece := range p.Pieces {
 		if b := piece.Block; b != nil {
 			s.Lines.Say("%s: once it is tucked, the top edge of its block must measure %s; draw the bottom edge in to the same",
-				piece.Name, w.length(p.Unit.Amount(b.Top)))
+				piece.Name, w.length(p.Unit.Amount(b.TopMeasures)))
 		}
 	}
 	if guessed := guessedGrain(p); len(guessed) > 0 {

@@ -54,7 +54,7 @@ func (d data) pattern(p *garment.Pattern) object {
 func (data) remark(r piece.Remark) object {
 	return object{
 		{"line", r.Line}, // of the file; 0 for the file as a whole
-		{"key", r.Path},
+		{"key", r.Key},
 		{"text", r.Text},
 	}
 }
@@ -94,7 +94,7 @@ func (d data) block(b *piece.Block) object {
 		{"width", d.AtLeast(b.Width)},
 		{"length", d.AtLeast(b.Length)},
 		{"take_up", d.Amount(b.TakeUp)},
-		{"top_when_sewn", d.Amount(b.Top)},
+		{"top_when_sewn", d.Amount(b.TopMeasures)},
 	}
 }
 
@@ -200,7 +200,7 @@ func (d data) trim(t garment.Trim) object {
 		{"width", d.Chosen(t.Width)},
 		{"fullness", t.Fullness},
 		{"along", each(t.Courses, d.course)},
-		{"line", t.Line},
+		{"line", t.LineLength},
 		{"gathered", t.Gathered},
 		{"corners", each(t.Corners, d.corner)},
 		{"joins", t.Joins},
@@ -224,7 +224,7 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"key", r.Key},
 		{"fullness", r.Fullness},
 		{"along", each(r.Courses, d.course)},
-		{"edge", r.Line},
+		{"edge", r.LineLength},
 		{"length", r.Length},
 		{"depth", r.Depth},
 		{"hem", r.Hem},
@@ -233,9 +233,9 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"cut_depth", r.CutDepth},
 		{"strips", r.Strips}, // 0 where the width of the cloth is not given
 		{"joining", r.Joining},
-		{"joins", append([]length.Amount{}, r.Joins...)},
+		{"joins", append([]length.Amount{}, r.JoinPlaces...)},
 		{"joins_from", ruffleFrom(r)},
-		{"quarter_of_edge", r.Line.Quarter()},
+		{"quarter_of_edge", r.LineLength.Quarter()},
 		{"quarter_of_ruffle", r.Length.Quarter()},
 	}
 }
@@ -246,11 +246,11 @@ func (d data) binding(b garment.Binding) object {
 		{"key", b.Key},
 		{"fold", b.Fold.String()},
 		{"along", each(b.Courses, d.course)},
-		{"edge", b.Line},
+		{"edge", b.LineLength},
 		{"width", b.Width},
-		{"cut_width", b.Cut},
+		{"cut_width", b.CutWidth},
 		{"joins", b.Joins},
-		{"join_takes", b.Ends},
+		{"join_takes", b.JoinTakes},
 		{"length", b.Length},
 		{"strips", b.Strips},
 		{"joining", b.Joining},

@@ -54,8 +54,8 @@ func remarkSection(p *garment.Pattern) mark.Section {
 			continue
 		}
 		text := r.Text
-		if r.Path != "" {
-			text = r.Path + ": " + text
+		if r.Key != "" {
+			text = r.Key + ": " + text
 		}
 		if r.Line > 0 {
 			text = fmt.Sprintf("line %d, %s", r.Line, text)

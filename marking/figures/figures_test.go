@@ -93,8 +93,8 @@ func TestHeadOfTheFigures(t *testing.T) {
 // What may not be meant comes first, with its place, but for what a table says by itself.
 func TestWhatToLookAtFirst(t *testing.T) {
 	p := &garment.Pattern{Remarks: []piece.Remark{
-		{Place: fault.Place{Line: 7, Path: "piece.front"}, Text: "a piece of cloth"},
-		{Place: fault.Place{Line: 9, Path: "seam.side"}, Text: "too short", InTable: true},
+		{Place: fault.Place{Line: 7, Key: "piece.front"}, Text: "a piece of cloth"},
+		{Place: fault.Place{Line: 9, Key: "seam.side"}, Text: "too short", InTable: true},
 		{Text: "of the whole file"},
 	}}
 	assert.Equal(t, "! line 7, piece.front: a piece of cloth\n! of the whole file\n", printedSection(p, "Look at first"))

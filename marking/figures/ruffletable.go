@@ -37,13 +37,13 @@ func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 	default:
 		lines.Warn("the width of the cloth is not given, so its strips cannot be counted")
 	}
-	if len(r.Joins) > 0 {
+	if len(r.JoinPlaces) > 0 {
 		lines.Say("%s", joinsFall(r, w))
 	}
 	if r.CutsOneInTwo() {
 		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}
-	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.Line.Quarter()), w.length(r.Length.Quarter()))
+	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.LineLength.Quarter()), w.length(r.Length.Quarter()))
 	return table
 }
 
@@ -76,9 +76,9 @@ func ruffleDepths(r garment.Ruffle, w writer) string {
 
 // joinsFall says where the joins of a ruffle, of which there are some, come to lie.
 func joinsFall(r garment.Ruffle, w writer) string {
-	inner, last := r.Joins, ""
+	inner, last := r.JoinPlaces, ""
 	if r.Closes() {
-		inner, last = r.Joins[:len(r.Joins)-1], "where it begins"
+		inner, last = r.JoinPlaces[:len(r.JoinPlaces)-1], "where it begins"
 		if r.Centre != "" {
 			last = "halfway round"
 		}

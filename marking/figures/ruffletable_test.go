@@ -198,7 +198,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 				}
 			}
 			for _, r := range p.Remarks {
-				if r.Path == "ruffle.r" {
+				if r.Key == "ruffle.r" {
 					remarks = append(remarks, r.Text)
 				}
 			}
@@ -213,7 +213,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 func TestManyJoins(t *testing.T) {
 	r := garmentOf(t, sketch.Skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0]
 	assert.Equal(t, 19, r.Strips)
-	assert.Len(t, r.Joins, 9)
+	assert.Len(t, r.JoinPlaces, 9)
 	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+
 		"along the edge, to either side of the fold of Front, where the middle of a strip comes", joinsFall(r, inches))
 }

@@ -36,7 +36,7 @@ func courseTable(title string, on garment.SewnOn, w writer) mark.Table {
 	for _, c := range on.Courses {
 		addTimes(&t, c.Piece.Name+", "+c.Key, c.Length, c.Times, w)
 	}
-	t.AddTotal("the line", "", "", w.cell(on.Line))
+	t.AddTotal("the line", "", "", w.cell(on.LineLength))
 	return t
 }
 

@@ -24,14 +24,14 @@ import (
 // Binding is a bias strip along edges.
 type Binding struct {
 	SewnOn
-	Fold    source.BindingFold
-	Width   length.Amount // finished
-	Cut     length.Amount // how wide the strip is cut
-	Joining length.Amount // the allowance of each joining seam
-	Joins   int           // how many times its ends are joined: once for every round
-	Ends    length.Amount // what each of these takes
-	Length  length.Amount // of the whole strip
-	Strips  int           // that it is joined of
+	Fold      source.BindingFold
+	Width     length.Amount // finished
+	CutWidth  length.Amount // how wide the strip is cut
+	Joining   length.Amount // the allowance of each joining seam
+	Joins     int           // how many times its ends are joined: once for every round
+	JoinTakes length.Amount // what each of these takes
+	Length    length.Amount // of the whole strip
+	Strips    int           // that it is joined of
 	// Square is the side of the square it is cut from; 0 where it is cut from the
 	// whole width of the cloth. Then Cloth is how much of its length that takes.
 	Square length.Amount
@@ -62,15 +62,15 @@ func (j joiner) binding(s source.BindingSpec) Binding {
 	if s.Joining.Given() {
 		b.Joining = j.Unit.Amount(s.Joining.V)
 	}
-	b.Cut = j.Unit.Amount(s.Width.V * float64(b.Folds()))
-	b.Ends = j.Unit.AtLeast(b.perJoin())
-	b.Length = b.Line.Plus(b.Ends.Times(b.Joins))
+	b.CutWidth = j.Unit.Amount(s.Width.V * float64(b.Folds()))
+	b.JoinTakes = j.Unit.AtLeast(b.perJoin())
+	b.Length = b.LineLength.Plus(b.JoinTakes.Times(b.Joins))
 	switch {
 	case s.Square.Given():
 		j.fromGiven(&b, s.Square)
 	case !j.fromLeast(&b) && !j.fromWidth(&b):
 		j.found.Add(s.Place, "see whether its width and the lengths of its edges are in the units meant, or divide it",
-			"the binding takes %s of bias strip, %s wide: more than is cut from one cloth", b.Length, b.Cut)
+			"the binding takes %s of bias strip, %s wide: more than is cut from one cloth", b.Length, b.CutWidth)
 	}
 	return b
 }
@@ -86,7 +86,7 @@ func (j joiner) fromGiven(b *Binding, square source.Length) {
 	b.Square, b.Strips = j.Unit.Chosen(square.V), b.stripsOf(square.V, mostBias)
 	if b.Strips == 0 {
 		j.found.Add(square.Place, "take a larger square", "a square of %s does not give the %s of bias strip, %s wide, that this binding takes",
-			j.found.Written(square.V), b.Length, b.Cut)
+			j.found.Written(square.V), b.Length, b.CutWidth)
 	}
 }
 
@@ -139,7 +139,7 @@ func (b Binding) stripsOf(side float64, most int) int {
 	got := b.perJoin() // the first has none
 	for n := 1; n <= most; n++ {
 		k := float64((n + 1) / 2) // of its side of the diagonal
-		long := side*math.Sqrt2 - 2*k*b.Cut.MM
+		long := side*math.Sqrt2 - 2*k*b.CutWidth.MM
 		if long <= b.perJoin() {
 			return 0
 		}
@@ -168,15 +168,15 @@ func (j joiner) fromWidth(b *Binding) bool {
 	// Such a strip is slanted alike at both ends, and so are several joined: the slant is
 	// lost once.
 	long := j.ClothWidth*math.Sqrt2 - b.perJoin()
-	if j.ClothWidth == 0 || long <= b.Cut.MM {
+	if j.ClothWidth == 0 || long <= b.CutWidth.MM {
 		return false
 	}
-	n := math.Ceil((b.Length.Enough() + b.Cut.MM - b.perJoin() - length.Rounding) / long)
+	n := math.Ceil((b.Length.Enough() + b.CutWidth.MM - b.perJoin() - length.Rounding) / long)
 	if n > mostBias {
 		return false
 	}
 	b.Strips = max(1, int(n))
 	b.Square = length.Amount{Unit: j.Unit}
-	b.Cloth = j.Unit.AtLeast(j.ClothWidth + float64(b.Strips)*b.Cut.MM*math.Sqrt2)
+	b.Cloth = j.Unit.AtLeast(j.ClothWidth + float64(b.Strips)*b.CutWidth.MM*math.Sqrt2)
 	return true
 }

@@ -104,7 +104,7 @@ func TestStripsOfASquareGiveTheBinding(t *testing.T) {
 		takes := math.Ceil(2*joining*math.Sqrt2*16-0.01) / 16
 		long := 2*half + float64(joins)*takes
 		require.InDelta(t, long, printed(t, b.Length), 1e-9)
-		require.InDelta(t, cut, b.Cut.MM/25.4, 1e-9)
+		require.InDelta(t, cut, b.CutWidth.MM/25.4, 1e-9)
 		if b.Square.MM == 0 {
 			return
 		}

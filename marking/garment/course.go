@@ -95,9 +95,9 @@ func (j joiner) together(courses []Course) length.Amount {
 
 // SewnOn is what trims, ruffles and bindings have in common.
 type SewnOn struct {
-	Key     string        // what the file calls it
-	Courses []Course      // that it runs along
-	Line    length.Amount // of all of them together, each as often as it comes
+	Key        string        // what the file calls it
+	Courses    []Course      // that it runs along
+	LineLength length.Amount // of all of them together, each as often as it comes
 
 	place fault.Place
 }
@@ -105,5 +105,5 @@ type SewnOn struct {
 // sewnOn finds what something runs along.
 func (j joiner) sewnOn(key string, place fault.Place, along []source.Text) SewnOn {
 	courses := j.courses(along)
-	return SewnOn{Key: key, Courses: courses, Line: j.together(courses), place: place}
+	return SewnOn{Key: key, Courses: courses, LineLength: j.together(courses), place: place}
 }

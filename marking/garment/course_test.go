@@ -47,7 +47,7 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 			assert.Equal(t, c.times, one.Times)
 			assert.Equal(t, c.title, one.Title())
 			assert.InDelta(t, c.whole, one.Whole().MM/25.4, 1e-6)
-			assert.InDelta(t, c.whole, trim.Line.MM/25.4, 1e-6)
+			assert.InDelta(t, c.whole, trim.LineLength.MM/25.4, 1e-6)
 		})
 	}
 }
@@ -55,14 +55,14 @@ func TestHowOftenAnEdgeComes(t *testing.T) {
 // A line along which something is sewn is as long as it is with the tucks in.
 func TestLengthOfALineAcrossTucks(t *testing.T) {
 	text := sketch.Rect("10") + "\n---\n\n[line.rule]\npoints = [[2, 2], [7, 2]]\n" + sketch.Rows(`tuck t left 1/4 2 3`)
-	assert.InDelta(t, 4, sewnOn(t, text, "rule").Line.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
+	assert.InDelta(t, 4, sewnOn(t, text, "rule").LineLength.MM/25.4, 1e-6, "5 in, less two tucks of 1/4 in")
 }
 
 // A line inside a piece counts between stitch lines, as an edge does: 10 in less 1/2 in on
 // either side.
 func TestLineFromSeamToSeam(t *testing.T) {
 	const casing = "\n---\n\n[line.casing]\npoints = [[0, 3], [10, 3]]\n"
-	assert.InDelta(t, 9, sewnOn(t, sketch.Rect("10")+casing, "casing").Line.MM/25.4, 1e-6)
+	assert.InDelta(t, 9, sewnOn(t, sketch.Rect("10")+casing, "casing").LineLength.MM/25.4, 1e-6)
 	half := sewnOn(t, "fold = \"left\"\n"+sketch.Rect("10")+casing, "casing").Courses[0]
 	assert.InDelta(t, 9.5, half.Length.MM/25.4, 1e-6, "of half a piece, less 1/2 in on one side")
 }

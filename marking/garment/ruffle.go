@@ -36,8 +36,8 @@ type Ruffle struct {
 	// Centre names the piece on whose fold the middle of a strip comes; "" where no
 	// edge of the ruffle begins at a fold. Then Joins are measured from the
 	// beginning of the first edge, else from that centre, to either side.
-	Centre string
-	Joins  []length.Amount
+	Centre     string
+	JoinPlaces []length.Amount
 }
 
 // mostStrips is the most strips that one ruffle is torn in.
@@ -68,7 +68,7 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
 		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
 	}
-	r.Length = r.Line.By(r.Fullness)
+	r.Length = r.LineLength.By(r.Fullness)
 	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
 	r.Centre = centreFront(r.Courses)
 	if j.ClothWidth == 0 {
@@ -89,7 +89,7 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 			"the ruffle needs more than %d strips of cloth", mostStrips)
 		return r
 	}
-	r.Joins = r.joinPlaces()
+	r.JoinPlaces = r.joinPlaces()
 	return r
 }
 
@@ -141,17 +141,17 @@ func centreFront(courses []Course) string {
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
 // side of the centre, or, where that is not known, from the beginning on.
 func (r Ruffle) joinPlaces() []length.Amount {
-	strip := r.Line.MM / float64(r.Strips) // of the edge, to each strip
-	first, last := strip, r.Line.MM
+	strip := r.LineLength.MM / float64(r.Strips) // of the edge, to each strip
+	first, last := strip, r.LineLength.MM
 	if r.Centre != "" {
-		first, last = strip/2, r.Line.MM/2
+		first, last = strip/2, r.LineLength.MM/2
 	}
 	var places []length.Amount
 	for at := first; at < last-length.Rounding; at += strip {
-		places = append(places, r.Line.Unit.Amount(at))
+		places = append(places, r.LineLength.Unit.Amount(at))
 	}
 	if r.Closes() {
-		places = append(places, r.Line.Unit.Amount(last))
+		places = append(places, r.LineLength.Unit.Amount(last))
 	}
 	return places
 }

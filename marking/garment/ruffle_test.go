@@ -25,11 +25,11 @@ func TestPetticoatRuffle(t *testing.T) {
 	for _, joining := range []string{"0", "1/4"} {
 		r := garmentOf(t, sketch.Skirt(22.5), "[cloth]\nwidth = 36\n"+sketch.SkirtBack(22.5)+
 			"[ruffle.r]\nalong = [\"front.hem\", \"back.hem\"]\nfullness = \"1 1/2\"\ndepth = 8\nround = true\njoining = \""+joining+"\"\n").Ruffles[0]
-		assert.Equal(t, "90 in", r.Line.String())
+		assert.Equal(t, "90 in", r.LineLength.String())
 		assert.Equal(t, "135 in", r.Length.String())
 		assert.Equal(t, "3 3/4 yd", r.Length.Buy().String())
 		assert.Equal(t, 4, r.Strips)
-		assert.Equal(t, "22 1/2 in", r.Line.Quarter().String())
+		assert.Equal(t, "22 1/2 in", r.LineLength.Quarter().String())
 		assert.Equal(t, "33 3/4 in", r.Length.Quarter().String())
 	}
 }
@@ -99,7 +99,7 @@ func TestStripsFillTheRuffle(t *testing.T) {
 
 		// Where joins lie on the edge, the centre at 0, or the beginning.
 		var at []float64
-		for _, join := range r.Joins {
+		for _, join := range r.JoinPlaces {
 			at = append(at, join.MM/25.4)
 			if centred && join.MM/25.4 < edge/2-1e-6 {
 				at = append(at, -join.MM/25.4)

@@ -61,7 +61,7 @@ func TestUnderwaistDraftWithoutCurves(t *testing.T) {
 			require.NoError(t, err)
 			var got []string
 			for _, r := range pattern.Remarks {
-				if r.Path == "seam.s" {
+				if r.Key == "seam.s" {
 					got = append(got, r.Text)
 				}
 			}
@@ -88,7 +88,7 @@ func TestSeamsWhoseAllowancesDiffer(t *testing.T) {
 			require.NoError(t, err)
 			var got []string
 			for _, r := range pattern.Remarks {
-				assert.Equal(t, "seam.s", r.Path)
+				assert.Equal(t, "seam.s", r.Key)
 				got = append(got, r.Text)
 			}
 			assert.Equal(t, c.want, got)

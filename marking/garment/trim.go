@@ -72,7 +72,7 @@ func (j joiner) trim(s source.TrimSpec) Trim {
 	if s.JoinTakes.Given() {
 		t.JoinTakes = j.Unit.AtLeast(s.JoinTakes.V)
 	}
-	t.Gathered = t.Line.By(t.Fullness)
+	t.Gathered = t.LineLength.By(t.Fullness)
 	t.Total = t.Gathered.Plus(t.JoinTakes.Times(t.Joins))
 	side := 1.0 // the sign of a turn round which the trim is on the outside
 	if s.Lies.V == source.LiesOn {

@@ -95,9 +95,9 @@ func TestCornersDrawnWithManyPoints(t *testing.T) {
 func TestTrimOnALineInsideThePiece(t *testing.T) {
 	const line = "---\n\n[line.band]\nalong = \"hem\"\ndistance = 2\n"
 	trim := garmentOf(t, sketch.VNeck+line, "[trim.x]\nalong = \"front.band\"\n").Trims[0]
-	assert.Equal(t, "10 in", trim.Line.String())
+	assert.Equal(t, "10 in", trim.LineLength.String())
 	pleated := garmentOf(t, sketch.VNeck+line+sketch.Rows("pleat a centre 1 1 3"), "[trim.x]\nalong = \"front.band\"\n").Trims[0]
-	assert.Equal(t, "6 in", pleated.Line.String())
+	assert.Equal(t, "6 in", pleated.LineLength.String())
 }
 
 // Lace down the centre meets the lace at the neck in a T, not in a corner.

@@ -20,17 +20,17 @@ import (
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {
-	Frame                 // of its folds: u across them, v along them
-	Group    FlatGroup    // the folds
-	Width    float64      // across the folds, as torn
-	Length   float64      // along the folds, as torn
-	Sides    float64      // spare cloth at each side
-	TakeUp   float64      // of all folds of the whole block
-	Top      float64      // what the top edge must measure after stitching
-	Wide     Stretch      // of the finished piece as it is drawn, across the folds
-	Up       float64      // +1 where the top edge lies at greater v, else -1
-	Cut      int          // how many blocks
-	Measured *MeasuredTop // once it is stitched; nil before that
+	Frame                    // of its folds: u across them, v along them
+	Group       FlatGroup    // the folds
+	Width       float64      // across the folds, as torn
+	Length      float64      // along the folds, as torn
+	Sides       float64      // spare cloth at each side
+	TakeUp      float64      // of all folds of the whole block
+	TopMeasures float64      // what the top edge must measure after stitching
+	Wide        Stretch      // of the finished piece as it is drawn, across the folds
+	Up          float64      // +1 where the top edge lies at greater v, else -1
+	Cut         int          // how many blocks
+	Measured    *MeasuredTop // once it is stitched; nil before that
 
 	ends      float64 // spare cloth at top and at bottom
 	foldCount int     // tucks and pleats of the whole block
@@ -103,7 +103,7 @@ func (b *Block) takeSizes(unit length.Unit) {
 	// What is torn must be readable on a ruler: a hair more is no harm.
 	b.Width = unit.Up(b.widest + b.TakeUp + 2*b.Sides)
 	b.Length = unit.Up(b.long.To - b.long.From + 2*b.ends)
-	b.Top = b.Width - b.TakeUp
+	b.TopMeasures = b.Width - b.TakeUp
 }
 
 // takeMeasure works out what follows from what the top edge measured.
@@ -202,7 +202,7 @@ func (b *Block) Notes(unit length.Unit) []string {
 	return []string{
 		b.Tear(unit),
 		fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp)),
-		fmt.Sprintf("with them in, its top edge must measure %s", unit.OnRuler(b.Top)),
+		fmt.Sprintf("with them in, its top edge must measure %s", unit.OnRuler(b.TopMeasures)),
 		"draw its bottom edge in to the same",
 	}
 }
@@ -212,7 +212,7 @@ func (b *Block) Notes(unit length.Unit) []string {
 // fraction of it would be finer than any ruler.
 func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	m := b.Measured
-	top, should := unit.OnRuler(m.top), unit.OnRuler(b.Top)
+	top, should := unit.OnRuler(m.top), unit.OnRuler(b.TopMeasures)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
 	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.OnRuler(b.Width-m.top))
 	if top == should {

@@ -50,8 +50,8 @@ func TestHowLargeABlockIs(t *testing.T) {
 			assert.InDelta(t, c.width, b.Width/25.4, 1e-9, "width")
 			assert.InDelta(t, c.length, b.Length/25.4, 1e-9, "length")
 			assert.InDelta(t, c.takeUp, b.TakeUp/25.4, 1e-9, "take-up")
-			assert.InDelta(t, c.top, b.Top/25.4, 1e-9, "the top edge, stitched")
-			assert.InDelta(t, b.Width-b.TakeUp, b.Top, 1e-9, "width less take-up")
+			assert.InDelta(t, c.top, b.TopMeasures/25.4, 1e-9, "the top edge, stitched")
+			assert.InDelta(t, b.Width-b.TakeUp, b.TopMeasures, 1e-9, "width less take-up")
 			assert.Equal(t, c.folds, len(b.Group.Folding.Folds()), "tucks of the whole block")
 		})
 	}
@@ -67,7 +67,7 @@ func TestABlockInMillimetres(t *testing.T) {
 	b := pattern.Pieces[0].Block
 	assert.InDelta(t, 151, b.Width, 1e-9, "width")
 	assert.InDelta(t, 146, b.Length, 1e-9, "length")
-	assert.InDelta(t, 151-30.78, b.Top, 1e-9, "the top edge")
+	assert.InDelta(t, 151-30.78, b.TopMeasures, 1e-9, "the top edge")
 	assert.Equal(t, "tear a block 15.1 cm wide and 14.6 cm long", b.Tear(pattern.Unit))
 }
 
@@ -146,7 +146,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 			at := ""
 			for _, r := range pattern.Remarks {
 				if r.Text == c.want {
-					at = r.Path
+					at = r.Key
 				}
 			}
 			assert.Equal(t, "piece.front.block.measured", at, "it is told at the key that was measured")
@@ -174,7 +174,7 @@ func TestTheSampleThatAMeasuredBlockGives(t *testing.T) {
 	// They took 15 - 11 1/4 = 3 3/4 in.
 	assert.InDelta(t, 3.75, next.Block.TakeUp/25.4, 1e-9)
 	assert.InDelta(t, 15.75, next.Block.Width/25.4, 1e-9)
-	assert.InDelta(t, 12, next.Block.Top/25.4, 1e-9)
+	assert.InDelta(t, 12, next.Block.TopMeasures/25.4, 1e-9)
 }
 
 func TestBlocksThatCannotBe(t *testing.T) {

@@ -22,8 +22,8 @@ func (b *Block) UpperEdge() float64 {
 	return b.long.From - b.ends
 }
 
-// Bottom is the v of the other torn end.
-func (b *Block) Bottom() float64 {
+// LowerEdge is the v of the other torn end.
+func (b *Block) LowerEdge() float64 {
 	if b.Up > 0 {
 		return b.long.From - b.ends
 	}
@@ -34,7 +34,7 @@ func (b *Block) Bottom() float64 {
 // but for a row that hangs the other way, from an edge at the bottom.
 func (b *Block) Begin(r FoldRow) float64 {
 	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Along) > 0 {
-		return b.Bottom()
+		return b.LowerEdge()
 	}
 	return b.UpperEdge()
 }
@@ -42,7 +42,7 @@ func (b *Block) Begin(r FoldRow) float64 {
 // Level returns the v at which a fold ends: its end line, or the torn bottom.
 func (b *Block) Level(r FoldRow, f Fold) float64 {
 	if !f.End.Given {
-		return b.Bottom()
+		return b.LowerEdge()
 	}
 	return b.V(r.Base.At(0, f.End.V))
 }

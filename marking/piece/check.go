@@ -30,7 +30,7 @@ func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
 // newPiece reads what the file says of a piece as a whole.
 func newPiece(ps source.PieceSpec, found *Findings) (*Piece, bool) {
 	piece := &Piece{
-		Key: ps.Key, Place: ps.Place, Name: ps.Title(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(),
+		Key: ps.Key, Place: ps.Place, Name: ps.ShownName(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(),
 		Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight,
 		Transfers: ps.Transfer.V, DrawnFinished: ps.Drawn.V == source.DrawnFinished,
 	}

@@ -9,7 +9,7 @@ import (
 func CheckNames(spec *source.Spec, found *Findings) {
 	owner := map[string]string{}
 	for _, ps := range spec.Pieces {
-		name, at := ps.Title(), ps.Name.Place
+		name, at := ps.ShownName(), ps.Name.Place
 		if !ps.Name.Given() {
 			at = ps.Place
 		}

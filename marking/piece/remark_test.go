@@ -20,7 +20,7 @@ func remarksOf(t *testing.T, text string) []string {
 	require.NoError(t, err)
 	var all []string
 	for _, r := range pattern.Remarks {
-		all = append(all, fmt.Sprintf("%d: %s: %s", r.Line, r.Path, r.Text))
+		all = append(all, fmt.Sprintf("%d: %s: %s", r.Line, r.Key, r.Text))
 	}
 	return all
 }

@@ -38,7 +38,7 @@ func TestWhatASampleTookStandsForTwiceTheWidth(t *testing.T) {
 	}
 	assert.InDelta(t, 1.575, piece.Block.TakeUp/25.4, 1e-9)
 	assert.InDelta(t, 13.625, piece.Block.Width/25.4, 1e-9)
-	assert.InDelta(t, 12.05, piece.Block.Top/25.4, 1e-9)
+	assert.InDelta(t, 12.05, piece.Block.TopMeasures/25.4, 1e-9)
 	// A flat piece has that much more cloth for each half.
 	flat := sketched(t, "0.375", sketch.Bosom+withSample(set, "10", "10", "7 3/8"))
 	assert.InDelta(t, 6+0.7875, flat.Flat.Outline.Path.Bounds().Width()/25.4, 1e-9)

@@ -62,7 +62,7 @@ func sampledKinds(pattern *garment.Pattern) []*sampledKind {
 				n = len(kinds)
 				kinds = append(kinds, &sampledKind{tuck: t, piece: p})
 			}
-			kinds[n].tables = append(kinds[n].tables, "["+fault.Place{Path: "piece"}.Under(p.Key).Under("tuck").Under(t.Key).Path+"]")
+			kinds[n].tables = append(kinds[n].tables, "["+fault.Place{Key: "piece"}.Under(p.Key).Under("tuck").Under(t.Key).Key+"]")
 		}
 	}
 	return kinds

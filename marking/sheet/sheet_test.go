@@ -55,7 +55,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		sum, torn := 12+2*sides+float64(folds)*takes, b.Width/25.4
 		require.True(t, torn > sum-1e-6 && torn < sum+1.0/16, "%g in is torn %g in wide: as wide, and less than 1/16 in more", sum, torn)
 		require.InDelta(t, math.Round(16*torn), 16*torn, 1e-6, "%g in can be read on a ruler", torn)
-		require.InDelta(t, torn-float64(folds)*takes, b.Top/25.4, 1e-6, "the top edge, stitched")
+		require.InDelta(t, torn-float64(folds)*takes, b.TopMeasures/25.4, 1e-6, "the top edge, stitched")
 
 		sheet, ruler, cutting := tuckSheet(p, pattern), tuckRuler(p, pattern), cuttingSheet(p, pattern, nil)
 		places := func(m mark.Marking, role mark.Role) []float64 {

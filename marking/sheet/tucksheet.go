@@ -38,10 +38,10 @@ func tuckPaperOf(b *piece.Block) tuckPaper {
 	t.below = vs
 	// The name of the torn edge stands over it, clear of the lines.
 	if b.Up > 0 {
-		t.below.From = max(vs.From-sheetFoot, b.Bottom())
+		t.below.From = max(vs.From-sheetFoot, b.LowerEdge())
 		t.high = piece.Stretch{From: t.below.From, To: vs.To + sheetMargin}
 	} else {
-		t.below.To = min(vs.To+sheetFoot, b.Bottom())
+		t.below.To = min(vs.To+sheetFoot, b.LowerEdge())
 		t.high = piece.Stretch{From: vs.From - sheetMargin, To: t.below.To}
 	}
 	return t
@@ -126,7 +126,7 @@ func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
 		top = top.Reversed()
 	}
 	m.Add(mark.BlockEdge, "top edge of the block", top)
-	if bottom := b.Bottom(); bottom == paper.below.From || bottom == paper.below.To {
+	if bottom := b.LowerEdge(); bottom == paper.below.From || bottom == paper.below.To {
 		m.Add(mark.BlockEdge, "bottom edge of the block", b.Crosswise(paper.wide, bottom))
 	}
 	if paper.side {

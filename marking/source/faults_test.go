@@ -64,7 +64,7 @@ func TestFaults(t *testing.T) {
 		{"a title of two lines", func(s *Spec, p *PieceSpec) { s.Title.V = "Bib\nfor Ann" },
 			"title: has a character that cannot be printed (U+000A)\nhint: write the text on one line, without tabs"},
 		{"a file and a place", func(s *Spec, p *PieceSpec) {
-			s.File, s.ClothWidth, s.Allowance.V = "bib.toml", GivenAt(0.0, fault.Place{File: "bib.toml", Path: "cloth.width", Line: 3}), -1
+			s.File, s.ClothWidth, s.Allowance.V = "bib.toml", GivenAt(0.0, fault.Place{File: "bib.toml", Key: "cloth.width", Line: 3}), -1
 		}, "bib.toml: allowance: must not be negative, but is -1 mm\nbib.toml:3: cloth.width: must be more than 0, but is 0 mm"},
 
 		{"two pieces with one key", func(s *Spec, p *PieceSpec) { s.Pieces = append(s.Pieces, *p) },

@@ -142,7 +142,7 @@ func (t *fileTable) piece() PieceSpec {
 	}
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
-	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Path))
+	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key))
 	p.Edges = each(t, "edge", (*fileTable).edge)
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {

@@ -103,7 +103,7 @@ points = [[0, 0], [1, 0]]
 
 // at is a place in linden.toml.
 func at(path string, line int) fault.Place {
-	return fault.Place{File: "linden.toml", Path: path, Line: line}
+	return fault.Place{File: "linden.toml", Key: path, Line: line}
 }
 
 func TestReadTakesEveryKey(t *testing.T) {

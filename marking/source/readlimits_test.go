@@ -97,7 +97,7 @@ func FuzzRead(f *testing.F) {
 			require.LessOrEqual(t, p.Place.Line, lines)
 			require.NotContains(t, p.Cause, "\n")
 			require.NotContains(t, p.Hint, "\n")
-			require.NotContains(t, p.Place.Path, "\n")
+			require.NotContains(t, p.Place.Key, "\n")
 			require.NotContains(t, p.Cause, "cannot be understood", "the library has panicked")
 			if i < 100 {
 				require.GreaterOrEqual(t, p.Place.Line, last, "faults stand in the order of their lines")

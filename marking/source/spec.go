@@ -48,9 +48,9 @@ type PieceSpec struct {
 	Block       *BlockSpec // nil where the piece is not cut from a tucked block
 }
 
-// Title returns what the piece is called on the sheets: its key where the file
+// ShownName returns what the piece is called on the sheets: its key where the file
 // gives no name.
-func (p PieceSpec) Title() string {
+func (p PieceSpec) ShownName() string {
 	if p.Name.Given() {
 		return p.Name.V
 	}

@@ -18,7 +18,7 @@ func allSpots(n *spot, path string) []string {
 	for i, c := range n.within {
 		p := fmt.Sprintf("%s.%d", path, i)
 		if c.own || c.name != "" {
-			p = fault.Place{Path: path}.Under(c.name).Path
+			p = fault.Place{Key: path}.Under(c.name).Key
 		}
 		list = append(list, fmt.Sprintf("%s:%d", p, c.line))
 		list = append(list, allSpots(c, p)...)
@@ -205,7 +205,7 @@ func sameKeys(t *testing.T, value any, n *spot, path string) {
 	switch v := value.(type) {
 	case map[string]any:
 		for name, inner := range v {
-			sameKeys(t, inner, n.child(name), fault.Place{Path: path}.Under(name).Path)
+			sameKeys(t, inner, n.child(name), fault.Place{Key: path}.Under(name).Key)
 		}
 	case []map[string]any:
 		for _, inner := range v {

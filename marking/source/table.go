@@ -83,7 +83,7 @@ func (t *fileTable) know(known ...string) {
 			t.meant = append(t.meant, k)
 		}
 		if of, isTable := t.values[key].(map[string]any); isTable && of["points"] != nil && slices.Contains(known, "edge") {
-			hint = fmt.Sprintf("an edge stands under [%s]", t.place.Under("edge").Under(key).Path)
+			hint = fmt.Sprintf("an edge stands under [%s]", t.place.Under("edge").Under(key).Key)
 		}
 		t.report(t.at(key), "this key is not known", hint)
 	}
@@ -136,7 +136,7 @@ func (t *fileTable) table(key string) *fileTable {
 	if !ok {
 		return nil
 	}
-	return t.asTable(key, v, fmt.Sprintf("write [%s] on a line of its own, and what belongs to it below", t.at(key).Path))
+	return t.asTable(key, v, fmt.Sprintf("write [%s] on a line of its own, and what belongs to it below", t.at(key).Key))
 }
 
 func (t *fileTable) asTable(key string, v any, hint string) *fileTable {
@@ -158,7 +158,7 @@ func (t *fileTable) named(key string) []*fileTable {
 	if !ok {
 		return nil
 	}
-	hint := fmt.Sprintf("write [%s.NAME] on a line of its own, with a name for each", t.at(key).Path)
+	hint := fmt.Sprintf("write [%s.NAME] on a line of its own, with a name for each", t.at(key).Key)
 	all := t.asTable(key, v, hint)
 	if all == nil {
 		return nil

@@ -54,7 +54,7 @@ kind = "lace"
 
 // BibSpec is what BibFile describes, made without a file; it is another at each call.
 func BibSpec() *source.Spec {
-	bib := fault.Place{Path: "piece.bib"}
+	bib := fault.Place{Key: "piece.bib"}
 	points := func(at fault.Place, points ...plane.Point) source.Points {
 		return source.Points{Value: source.GivenAt(points, at.Under("points"))}
 	}
@@ -69,7 +69,7 @@ func BibSpec() *source.Spec {
 	side.Allowance = source.Given(6.0)
 	hem := edge("hem", plane.Point{X: 100}, plane.Point{})
 	hem.Hem = source.Given(12.0)
-	yoke, band, lace := bib.Under("tuck").Under("yoke"), bib.Under("line").Under("band"), fault.Place{Path: "trim.lace"}
+	yoke, band, lace := bib.Under("tuck").Under("yoke"), bib.Under("line").Under("band"), fault.Place{Key: "trim.lace"}
 	return &source.Spec{
 		Title: source.Given("Bib"), Unit: source.Given(length.Millimetre),
 		Pieces: []source.PieceSpec{{
