@@ -153,7 +153,8 @@ func WithFigures(s arrange.Set, r *mark.Report) arrange.Set {
 	return s
 }
 
-// Examples reads the files of a folder of examples as the command does.
+// Examples are the sheets of the files in a folder of examples, by the names of the
+// files, without figures and cautions.
 func Examples(t require.TestingT, folder string) map[string]arrange.Set {
 	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
 	require.NoError(t, err)
