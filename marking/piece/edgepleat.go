@@ -79,7 +79,7 @@ const leastSlant = 0.26
 
 // checkEdgePleats works out the pleats of a piece.
 func checkEdgePleats(piece *Piece, ps source.PieceSpec, found *Findings) {
-	for _, s := range ps.Pleats {
+	for _, s := range ps.EdgePleats {
 		walk, ok := findWalk(piece, s.Edge, s.From, found)
 		if !ok {
 			continue
@@ -99,7 +99,7 @@ func checkEdgePleats(piece *Piece, ps source.PieceSpec, found *Findings) {
 	}
 }
 
-func layPleats(piece *Piece, s source.PleatSpec, w walk, toward float64, found *Findings) {
+func layPleats(piece *Piece, s source.EdgePleatSpec, w walk, toward float64, found *Findings) {
 	count := 1
 	if s.Count.Given() {
 		count = s.Count.V
@@ -120,7 +120,7 @@ func layPleats(piece *Piece, s source.PleatSpec, w walk, toward float64, found *
 }
 
 // layPleat draws the lines of one pleat.
-func layPleat(piece *Piece, p *EdgePleat, s source.PleatSpec, w walk, toward float64, found *Findings) bool {
+func layPleat(piece *Piece, p *EdgePleat, s source.EdgePleatSpec, w walk, toward float64, found *Findings) bool {
 	length := w.path.Length()
 	fold, _ := w.path.At(p.At)
 	// How far a place is from the fold line, square to the lines.

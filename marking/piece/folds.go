@@ -77,7 +77,7 @@ func readRows(piece *Piece, ps source.PieceSpec, found *Findings) (tucks []TuckR
 		ok = ok && fine
 		tucks = append(tucks, t)
 	}
-	for _, s := range ps.Pleatings {
+	for _, s := range ps.PleatRows {
 		p, fine := newPleatRow(piece, s, found)
 		ok = ok && fine
 		pleats = append(pleats, p)

@@ -32,7 +32,7 @@ type PleatRow struct {
 
 // newPleatRow reads a row of pleats off its part of the file, with its folds as
 // they lie beside its base.
-func newPleatRow(piece *Piece, ps source.PleatingSpec, found *Findings) (PleatRow, bool) {
+func newPleatRow(piece *Piece, ps source.PleatRowSpec, found *Findings) (PleatRow, bool) {
 	p := PleatRow{
 		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, place: ps.Place, Count: 1, ends: ps.End},
 		Kind:    ps.Kind.V, Depth: ps.Depth.V,

@@ -82,11 +82,11 @@ func (s PieceSpec) faults(p part) {
 	for _, one := range s.Tucks {
 		one.faults(all.next(one.Key, one.Place))
 	}
-	all = p.group("pleat", len(s.Pleats)+len(s.Pleatings))
-	for _, one := range s.Pleats {
+	all = p.group("pleat", len(s.EdgePleats)+len(s.PleatRows))
+	for _, one := range s.EdgePleats {
 		one.faults(all.next(one.Key, one.Place))
 	}
-	for _, one := range s.Pleatings {
+	for _, one := range s.PleatRows {
 		one.faults(all.next(one.Key, one.Place))
 	}
 	all = p.group("line", len(s.Lines))
@@ -154,7 +154,7 @@ func (s SampleSpec) faults(p part) {
 	)
 }
 
-func (s PleatingSpec) faults(p part) {
+func (s PleatRowSpec) faults(p part) {
 	p.need(
 		p.text("beside", s.Beside),
 		p.length("depth", s.Depth, aboveZero),
@@ -170,7 +170,7 @@ func (s PleatingSpec) faults(p part) {
 	s.End.faults(p)
 }
 
-func (s PleatSpec) faults(p part) {
+func (s EdgePleatSpec) faults(p part) {
 	p.need(
 		p.text("edge", s.Edge),
 		p.text("from", s.From),

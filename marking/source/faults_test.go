@@ -30,8 +30,8 @@ func madeSpec() *Spec {
 				End:    EndSpec{Below: Given("hem"), Length: Given(50.0), Shape: Given(EndStepped), Step: Given(-1.0)},
 				Sample: &SampleSpec{Tucks: Given(10), Flat: Given(150.0), Sewn: Given(90.0)},
 			}},
-			Pleatings: []PleatingSpec{{Key: "box", Beside: Given("centre"), Depth: Given(10.0), First: Given(60.0), Kind: Given(BoxPleat)}},
-			Pleats: []PleatSpec{{
+			PleatRows: []PleatRowSpec{{Key: "box", Beside: Given("centre"), Depth: Given(10.0), First: Given(60.0), Kind: Given(BoxPleat)}},
+			EdgePleats: []EdgePleatSpec{{
 				Key: "ease", Edge: Given("hem"), From: Given("centre"), At: Given(0.0), Depth: Given(5.0), Toward: Given("centre"), Length: Given(20.0),
 			}},
 			Lines:   []LineSpec{{Key: "band", Along: Given("hem"), Distance: Given(20.0)}},
@@ -105,12 +105,12 @@ func TestFaults(t *testing.T) {
 		{"a step without steps", func(s *Spec, p *PieceSpec) { p.Tucks[0].End.Shape.V = EndLevel },
 			"piece.bib.tuck.yoke.step: has no meaning without end = \"stepped\""},
 		{"a sample without tucks", func(s *Spec, p *PieceSpec) { p.Tucks[0].Sample.Tucks.V = 0 }, "piece.bib.tuck.yoke.sample.tucks: must be from 1 to 500, but is 0"},
-		{"two pleats with one key", func(s *Spec, p *PieceSpec) { p.Pleats[0].Key = "box" },
+		{"two pleats with one key", func(s *Spec, p *PieceSpec) { p.EdgePleats[0].Key = "box" },
 			"piece.bib.pleat.box: another pleat has the same key\nhint: give each a key of its own"},
-		{"box pleats that are pressed", func(s *Spec, p *PieceSpec) { p.Pleatings[0].Press = Given(PressedAway) },
+		{"box pleats that are pressed", func(s *Spec, p *PieceSpec) { p.PleatRows[0].Press = Given(PressedAway) },
 			"piece.bib.pleat.box.press: cannot stand beside \"kind\""},
-		{"pleats without a depth", func(s *Spec, p *PieceSpec) { p.Pleatings[0].Depth.V = 0 }, "piece.bib.pleat.box.depth: must be more than 0, but is 0 mm"},
-		{"two pleats in an edge at one place", func(s *Spec, p *PieceSpec) { p.Pleats[0].Count = Given(2) }, "piece.bib.pleat.ease: \"spacing\" is missing"},
+		{"pleats without a depth", func(s *Spec, p *PieceSpec) { p.PleatRows[0].Depth.V = 0 }, "piece.bib.pleat.box.depth: must be more than 0, but is 0 mm"},
+		{"two pleats in an edge at one place", func(s *Spec, p *PieceSpec) { p.EdgePleats[0].Count = Given(2) }, "piece.bib.pleat.ease: \"spacing\" is missing"},
 		{"a line nowhere", func(s *Spec, p *PieceSpec) { p.Lines[0] = LineSpec{Key: "band"} }, "piece.bib.line.band: where the line runs is missing"},
 		{"a line without points", func(s *Spec, p *PieceSpec) {
 			p.Lines[0] = LineSpec{Key: "band", Points: Points{Value: Given([]plane.Point{})}}

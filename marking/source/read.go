@@ -151,9 +151,9 @@ func (t *fileTable) piece() PieceSpec {
 			k.report(k.at("beside"), `cannot stand beside "edge"`,
 				"a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one")
 		case k.has("beside"):
-			p.Pleatings = append(p.Pleatings, k.pleating())
+			p.PleatRows = append(p.PleatRows, k.pleatRow())
 		default:
-			p.Pleats = append(p.Pleats, k.pleat())
+			p.EdgePleats = append(p.EdgePleats, k.edgePleat())
 		}
 	}
 	p.Lines = each(t, "line", (*fileTable).line)
@@ -219,7 +219,7 @@ func (t *fileTable) edge() EdgeSpec {
 	return e
 }
 
-func (t *fileTable) pleat() PleatSpec {
+func (t *fileTable) edgePleat() EdgePleatSpec {
 	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
 	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
 	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
@@ -227,7 +227,7 @@ func (t *fileTable) pleat() PleatSpec {
 	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)
 	t.need("toward", `it names the edge that the fold is laid toward: toward = "side"`)
 	t.need("length", `it says how long the lines are: length = "1 1/2"`)
-	p := PleatSpec{
+	p := EdgePleatSpec{
 		Key:     t.name,
 		Place:   t.place,
 		Edge:    t.reference("edge"),

@@ -168,8 +168,8 @@ func TestReadTakesEveryKey(t *testing.T) {
 	assert.Equal(t, PressedToward, growth.Press.V)
 	assert.Equal(t, EdgeStitched, growth.Sewn.V)
 
-	require.Len(t, front.Pleats, 1)
-	pleat := front.Pleats[0]
+	require.Len(t, front.EdgePleats, 1)
+	pleat := front.EdgePleats[0]
 	assert.Equal(t, []string{"underarm", "armhole", "side", "side"},
 		[]string{pleat.Key, pleat.Edge.V, pleat.From.V, pleat.Toward.V})
 	assert.Equal(t, RunGrain, pleat.Run.V)

@@ -72,7 +72,7 @@ func (t *fileTable) sample() *SampleSpec {
 	}
 }
 
-func (t *fileTable) pleating() PleatingSpec {
+func (t *fileTable) pleatRow() PleatRowSpec {
 	if t.has("toward") { // which is known, though not here
 		t.report(t.at("toward"), "belongs to a pleat in one edge", `which way a pleat across the piece is laid says press = "toward" or press = "away"`)
 		delete(t.values, "toward")
@@ -80,7 +80,7 @@ func (t *fileTable) pleating() PleatingSpec {
 	t.know("beside", "side", "kind", "depth", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step")
 	t.need("depth", `it is how far the fold of the pleat lies over: depth = "1"`)
 	t.need("first", `it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = "2"`)
-	p := PleatingSpec{
+	p := PleatRowSpec{
 		Key:     t.name,
 		Place:   t.place,
 		Beside:  t.reference("beside"),

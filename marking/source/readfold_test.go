@@ -74,9 +74,9 @@ func TestReadTakesEveryKeyOfFolds(t *testing.T) {
 	assert.InDelta(t, 90.4875, tuck.Sample.Sewn.V, 1e-9)
 	assert.Equal(t, at("piece.front.tuck.t.sample.sewn", 21), tuck.Sample.Sewn.Place)
 
-	assert.Empty(t, front.Pleats, "a pleat beside a line runs across the piece")
-	require.Len(t, front.Pleatings, 1)
-	pleat := front.Pleatings[0]
+	assert.Empty(t, front.EdgePleats, "a pleat beside a line runs across the piece")
+	require.Len(t, front.PleatRows, 1)
+	pleat := front.PleatRows[0]
 	assert.Equal(t, []string{"p", "all", "hem", "waist"},
 		[]string{pleat.Key, pleat.Beside.V, pleat.Side.V, pleat.End.Below.V})
 	assert.Equal(t, KnifePleat, pleat.Kind.V)

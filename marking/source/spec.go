@@ -41,8 +41,8 @@ type PieceSpec struct {
 	GrainPoints Points
 	Edges       []EdgeSpec
 	Tucks       []TuckSpec
-	Pleats      []PleatSpec
-	Pleatings   []PleatingSpec
+	EdgePleats  []EdgePleatSpec
+	PleatRows   []PleatRowSpec
 	Lines       []LineSpec
 	Notches     []NotchSpec
 	Block       *BlockSpec // nil where the piece is not cut from a tucked block
@@ -118,8 +118,8 @@ type BlockSpec struct {
 	Measured Length // what the top edge measured once the tucks were in
 }
 
-// PleatingSpec is one [piece.KEY.pleat.KEY] that runs across the piece.
-type PleatingSpec struct {
+// PleatRowSpec is one [piece.KEY.pleat.KEY] that runs across the piece.
+type PleatRowSpec struct {
 	Key     string
 	Place   fault.Place
 	Beside  Text // the edge or line that they run along
@@ -134,8 +134,8 @@ type PleatingSpec struct {
 	End     EndSpec
 }
 
-// PleatSpec is one [piece.KEY.pleat.KEY] that lies in an edge.
-type PleatSpec struct {
+// EdgePleatSpec is one [piece.KEY.pleat.KEY] that lies in an edge.
+type EdgePleatSpec struct {
 	Key     string
 	Place   fault.Place
 	Edge    Text   // that is pleated
