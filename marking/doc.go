@@ -26,7 +26,8 @@
 //
 // mark.Marking and mark.Report are all of a pattern that paper (pdfout) and screen
 // (marking/terminal) may know. Beside them these know lengths; and paper points and paths,
-// and what a mistake is.
+// and what a mistake is. How another output is added, such as an SVG, is told at the door of
+// pdfout.
 //
 // Behind Check no mistake of a file is looked for. What can still be refused is what was
 // asked for on the command line: a piece that is not there, dots too close, a paper too

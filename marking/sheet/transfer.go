@@ -18,7 +18,8 @@ import (
 // template.
 
 // transfers has for every way the sheets with which it brings the lines of a piece onto
-// the cloth.
+// the cloth. A way is added as a row here, with a name in marking/source/transfer.go and a
+// file of this room that makes its sheet.
 var transfers = [...]func(pieceSheets) []mark.Marking{
 	source.Trace:    func(s pieceSheets) []mark.Marking { return s.withBlock(s.printed(s.flat)) },
 	source.Template: pieceSheets.templates,
