@@ -80,7 +80,7 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 	}
 	// The sheets are made; that nobody listens is no failure.
 	for _, remark := range pattern.Remarks {
-		fmt.Fprintln(say, remark)
+		fmt.Fprintf(say, "note: %s\n", remark)
 	}
 	for _, piece := range pattern.Pieces {
 		if piece.Block != nil {
