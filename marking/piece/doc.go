@@ -38,7 +38,9 @@
 //	drawnfinished.go, shape.go    by unfolding every line through every layer
 //	foldgroup.go, foldorder.go    where folds lie
 //	ring.go, finished.go          an outline that knows its edges; lengths with folds in
-//	takeup.go, remark.go          cloth taken twice; what a teacher would point at
+//	takeup.go                     cloth taken twice
+//	remark.go                     what a teacher would point at
+//	foldremark.go, hemremark.go   of tucks and pleats; of what a hem folds back
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
 //

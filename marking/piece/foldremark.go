@@ -1,0 +1,261 @@
+package piece
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file: what is remarked of tucks and pleats by themselves: how fine they
+// are, where they begin and where they end.
+
+const (
+	// narrowestTuck is the width below which tucks are hardly ever sewn, in
+	// mm: 1/16 in (Woolman, A Sewing Course for Teachers, about 1893).
+	narrowestTuck = 25.4 / 16
+	// finestLines is how close two lines may lie, in mm, and still be drawn
+	// as two: the point of a marking pen is half to one millimetre wide
+	// (common practice).
+	finestLines = 1.5
+	// clearOfPleat is how far the end line of tucks stays from the lines of
+	// a pleat in an edge, in mm: half an inch (common practice).
+	clearOfPleat = 25.4 / 2
+	// leastCover is how much of a tuck may lie on the next stitching, in mm,
+	// before it is worth a word: the thickness of cloth and thread, by which
+	// a sample differs from the drawing.
+	leastCover = 25.4 / 64
+	// sameWay bounds how far the cosine of the angle between two directions may
+	// lie below 1 for rows to lie on one side of one line.
+	sameWay = 0.001
+)
+
+// fine warns of tucks that are too narrow, and of lines too close to be drawn.
+func (m *remarker) fine(t *TuckRow) {
+	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
+		m.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
+			m.unit.AsWritten(t.Width), m.unit.AsWritten(narrowestTuck))
+	}
+	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
+	switch between := t.Space - 2*t.Width; {
+	case t.Twin && t.Count < 2:
+		return
+	case t.Twin:
+		closest, which, rather = t.Space, "fold lines", "mark every other one"
+	case t.Count > 1 && between < closest && between > SamePoint:
+		closest, which = between, "stitching lines of neighbouring tucks"
+	}
+	if closest < finestLines-length.Rounding {
+		m.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, m.unit.AsWritten(closest), rather)
+	}
+}
+
+// gap warns of tucks that cover the next stitching.
+func (m *remarker) gap(t *TuckRow) {
+	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
+		length := m.unit.AsWritten
+		if t.Sampled {
+			length = m.unit.OnRuler // what a sample took is no number that somebody chose
+		}
+		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
+			length(-t.Gap), length(t.Takes+t.Width))
+	}
+}
+
+// top is the number of the edge at whose stitch line a fold begins when the piece is
+// sewn, -1 where it begins at none. What lies beyond is seam allowance.
+func (m *remarker) top(r FoldRow, f Fold) int {
+	b := r.Base
+	u := m.drawn(f)
+	chords := b.Chords(m.piece.Tree, u)
+	low := b.Along.Y < 0 || b.Along.Y == 0 && b.Along.X > 0 // the top lies at less v
+	if f.End.Given {
+		chords, _ = f.End.UpTo(chords)
+		low = f.End.down > 0
+	}
+	if len(chords) == 0 {
+		return -1
+	}
+	from, to := chords[len(chords)-1].From, chords[len(chords)-1].To
+	if low {
+		from, to = chords[0].To, chords[0].From
+	}
+	if !f.End.Given {
+		from = (from + to) / 2
+	}
+	up := plane.Path{b.At(u, from), b.At(u, to)}
+	rising := up.StartDirection()
+	nearest, edge := math.Inf(1), -1
+	for i, e := range m.piece.Edges {
+		for _, c := range plane.Crossings(plane.NewTree(up), m.sewn[i]) {
+			// The garment lies to the left of every stitch line: from below a hem
+			// the fold comes into it first.
+			_, along := e.Sewn.At(c.B)
+			if c.A < nearest && along.Cross(rising) < 0 {
+				nearest, edge = c.A, i
+			}
+		}
+	}
+	return edge
+}
+
+// tops warns of folds that begin at another edge than the rest: under the armhole,
+// or in the shoulder seam.
+func (m *remarker) tops(r FoldRow) {
+	own := m.piece.EdgeNumber(r.ends.Below.V)
+	if own < 0 && math.Abs(r.Base.Along.X) > math.Abs(r.Base.Along.Y) {
+		return // they run across the piece, from edge to edge, and have no top
+	}
+	strays := map[int][]int{} // tucks by the edge at which they begin
+	var order []int
+	for _, f := range r.Folds {
+		edge := m.top(r, f)
+		if edge < 0 {
+			continue
+		}
+		if own < 0 {
+			own = edge // rows from edge to edge begin where their first does
+		}
+		if edge == own {
+			continue
+		}
+		if n := len(strays[edge]); n == 0 {
+			order = append(order, edge)
+		} else if strays[edge][n-1] == f.Number {
+			continue
+		}
+		strays[edge] = append(strays[edge], f.Number)
+	}
+	for _, edge := range order {
+		numbers := strays[edge]
+		which := fmt.Sprintf("%s %d", r.Makes, numbers[0]+1)
+		verb := "runs"
+		if n := len(numbers); n > 1 {
+			which = fmt.Sprintf("%ss %d to %d", r.Makes, numbers[0]+1, numbers[n-1]+1)
+			verb = "run"
+		}
+		first := r.Folds[slices.IndexFunc(r.Folds, func(f Fold) bool { return f.Number == numbers[0] })]
+		instead := "instead of"
+		if !r.ends.Below.Given() {
+			instead = "where the first runs into"
+		}
+		m.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
+			which, r.Count, verb, m.piece.Edges[edge].Key, m.piece.Edges[own].Key, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
+	}
+}
+
+// nearestOf names what is measured of the nearest of some folds.
+func nearestOf(r FoldRow, numbers []int) string {
+	name := "fold"
+	if r.Makes == TuckFolds {
+		name = "stitching"
+	}
+	if len(numbers) > 1 {
+		return "the first " + name
+	}
+	return "its " + name
+}
+
+// drawn returns how far from the base of its row a fold lies as the piece is drawn.
+func (m *remarker) drawn(f Fold) float64 {
+	if m.piece.DrawnFinished {
+		return f.Stitching
+	}
+	return f.At
+}
+
+// ends warns of tucks that end above the stitch line they hang from, or close to a
+// pleat.
+func (m *remarker) ends(t *TuckRow) {
+	r := t.FoldRow
+	own := m.piece.EdgeNumber(r.ends.Below.V)
+	if own < 0 {
+		return
+	}
+	line := m.piece.Edges[own].Line
+	b := r.Base
+	bounds := m.piece.Tree.Bounds()
+	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
+	for _, f := range r.Folds {
+		u, v := m.drawn(f), f.End.V
+		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
+		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
+			m.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
+				r.name(f), m.unit.OnRuler(c[0].A), r.ends.Below.V)
+			break
+		}
+	}
+	if t.FlatEnd == nil {
+		return
+	}
+	end := plane.NewTree(t.FlatEnd)
+	for i, p := range m.piece.EdgePleats {
+		patch := m.piece.Flat.patches[i]
+		pleat := plane.NewTree(patch)
+		// Two paths that do not cross are nearest at a point of one of them.
+		nearest := math.Inf(1)
+		for _, q := range t.FlatEnd {
+			nearest = pleat.Distance(q, nearest)
+		}
+		for _, q := range patch {
+			nearest = end.Distance(q, nearest)
+		}
+		if nearest < clearOfPleat-SamePoint {
+			m.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
+				m.unit.OnRuler(nearest), p.Key, m.unit.OnRuler(clearOfPleat))
+		}
+	}
+}
+
+// creases warns of pleats so close that their folds all lie on one line.
+func (m *remarker) creases(p *PleatRow) {
+	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
+		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", m.unit.AsWritten(p.Depth))
+	}
+}
+
+// field warns of a field of tucks that ends before the neck does, from which they
+// hang, though one more tuck would have room. A straight edge is no neck: there a few
+// tucks in the middle are what is meant.
+func (m *remarker) field(t *TuckRow) {
+	own := m.piece.EdgeNumber(t.ends.Below.V)
+	if own < 0 || t.Count < 2 || m.piece.Edges[own].Path.Straightness() <= Straightness {
+		return
+	}
+	b, edge := t.Base, 0.0
+	for _, q := range m.piece.Edges[own].Path {
+		edge = math.Max(edge, b.U(q))
+	}
+	taken, ok := m.takenUp(t)
+	if !ok {
+		return
+	}
+	reach := t.Folds[len(t.Folds)-1].reach().To
+	if !m.piece.DrawnFinished {
+		edge -= taken // the tucks lie below the edge, and take that much of it
+	}
+	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
+		m.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
+			t.ends.Below.V, m.unit.OnRuler(reach), b.Name, t.ends.Below.V, m.unit.OnRuler(edge))
+	}
+}
+
+// takenUp returns how much cloth is taken up from the base of a set of tucks to its
+// last one; ok is false where another row lies beyond that, and it is not this set
+// that ends the field.
+func (m *remarker) takenUp(t *TuckRow) (taken float64, ok bool) {
+	last := t.Folds[len(t.Folds)-1]
+	for _, r := range m.piece.FoldRows() {
+		if r.Base.Out.Dot(t.Base.Out) < 1-sameWay || math.Abs(t.Base.U(r.Base.Origin)) > SamePoint {
+			continue // beside another line, or on its other side
+		}
+		if r.Folds[len(r.Folds)-1].Near > last.Near+SamePoint {
+			return 0, false
+		}
+		taken += r.takeUp()
+	}
+	return taken, true
+}
