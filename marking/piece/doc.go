@@ -40,7 +40,9 @@
 //	ring.go, finished.go          an outline that knows its edges; lengths with folds in
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at
-//	foldremark.go, hemremark.go   of tucks and pleats; of what a hem folds back
+//	foldremark.go                 of tucks and pleats
+//	hemremark.go, hemfoldremark.go, placketremark.go
+//	                              of what a hem folds back, and of where a placket ends
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
 //

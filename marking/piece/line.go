@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
@@ -16,6 +17,8 @@ type Line struct {
 	// FinishedLength is how long what lies between the stitch lines is, all that is seen
 	// of it when it is sewn, with tucks and pleats in.
 	FinishedLength float64
+
+	place fault.Place
 }
 
 // Line returns the line with that key, or nil.
@@ -34,7 +37,7 @@ var lineRoles = [...]mark.Role{source.FoldLine: mark.Fold, source.CentreLine: ma
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 	for _, ls := range ps.Lines {
-		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1}
+		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1, place: ls.Place}
 		if piece.EdgeNumber(ls.Key) >= 0 {
 			found.Add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
 			continue

@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
@@ -13,8 +14,10 @@ const notchLength = 5
 // notch is a notch: a short mark square to an edge, from the cutting line
 // inward.
 type notch struct {
-	key  string
-	path plane.Path
+	key   string
+	edge  int // that it lies in
+	path  plane.Path
+	place fault.Place
 }
 
 // checkNotches works out the notches of a piece.
@@ -42,6 +45,6 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 				break
 			}
 		}
-		piece.notches = append(piece.notches, notch{s.Key, snip})
+		piece.notches = append(piece.notches, notch{s.Key, w.edge, snip, s.Place})
 	}
 }

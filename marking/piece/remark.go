@@ -49,13 +49,14 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		m.gap(t)
 		m.tops(t.FoldRow)
 		m.ends(t)
-		m.hem(t)
+		m.endsInHem(t)
 		m.field(t)
 	}
 	for i := range p.PleatRows {
 		m.tops(p.PleatRows[i].FoldRow)
 		m.creases(&p.PleatRows[i])
 	}
+	m.hems()
 	if p.Block != nil && p.Block.Measured != nil {
 		m.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
 	}
