@@ -84,12 +84,32 @@ func oneFile(c *cli.Context, example string) (string, error) {
 		return in, nil
 	}
 	hint := "write it like `" + example + "`"
+	if name := parted(c.Args().Slice()); name != "" {
+		return "", misuse(fmt.Sprintf("%s takes the name of one file, and %q was taken for several, for it has a space in it", c.Command.Name, name),
+			"put the name in quotes: "+fileInShell(name))
+	}
 	for _, word := range c.Args().Slice() {
 		if strings.Contains(word, "/") && strings.IndexFunc(word, func(r rune) bool { return r != '/' && !unicode.IsDigit(r) }) < 0 {
 			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
 		}
 	}
 	return "", misuse(c.Command.Name+" takes the name of one file", hint)
+}
+
+// mostWords is of how many words a name with spaces is looked for. It bounds the time.
+const mostWords = 10
+
+// parted returns the name of a file that is there, which words follow each other in, the
+// spaces between them being its own; "" where there is none.
+func parted(words []string) string {
+	for from := range words {
+		for to := from + 2; to <= min(len(words), from+mostWords); to++ {
+			if name := strings.Join(words[from:to], " "); exists(name) {
+				return name
+			}
+		}
+	}
+	return ""
 }
 
 const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"

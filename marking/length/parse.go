@@ -4,9 +4,11 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"golang.org/x/text/unicode/norm"
 
@@ -47,6 +49,9 @@ func Parse(s string, bare Unit) (float64, error) {
 		if number == "" {
 			return 0, noLength(s)
 		}
+		if err := signFault(s, strings.TrimSpace(number), unit); err != nil {
+			return 0, err
+		}
 		if meant, spelled := unitSpelled(unit); spelled {
 			return 0, &fault.Fault{
 				Cause: fmt.Sprintf("%s has its unit written out", wording.Quoted(s)),
@@ -73,6 +78,38 @@ func Parse(s string, bare Unit) (float64, error) {
 		n = -n
 	}
 	return Bounded(wording.Quoted(s), n*bare.MM())
+}
+
+// inchMarks are signs that stand for inches on paper, beside those that are read.
+var inchMarks = []string{"”", "“", "„", "''", "’’", "′′", "´´"}
+
+// signFault says what is wrong with a sign, behind a number, that is no unit; nil where
+// nothing is known of it.
+func signFault(written, number, sign string) error {
+	first, _ := utf8.DecodeRuneInString(sign)
+	switch {
+	case slices.Contains(inchMarks, sign):
+		return &fault.Fault{
+			Cause: fmt.Sprintf("%s has an inch mark of another kind", wording.Quoted(written)),
+			Hint:  "write " + wording.Quoted(number+" in"),
+		}
+	case strings.ContainsRune("'’′´", first):
+		return &fault.Fault{
+			Cause: fmt.Sprintf("%s is given in feet", wording.Quoted(written)),
+			Hint:  "write it in inches, 12 to the foot",
+		}
+	case strings.ContainsRune("×*xX", first) && strings.ContainsAny(sign, "0123456789"):
+		return &fault.Fault{
+			Cause: fmt.Sprintf("%s is more than one length", wording.Quoted(written)),
+			Hint:  "give one length; the two of a point stand in brackets, with a comma between: [2, 3]",
+		}
+	case unicode.Is(unicode.Cf, first):
+		return &fault.Fault{
+			Cause: fmt.Sprintf("%s has a sign behind %s that cannot be seen (U+%04X)", wording.Quoted(written), wording.Quoted(number), first),
+			Hint:  "take it out, or type the length again",
+		}
+	}
+	return nil
 }
 
 // WrittenUnit returns the unit that a length is written with, and whether it has

@@ -22,9 +22,12 @@
 //	readgarment.go  the keys of seams, trims, ruffles, bindings
 //	readvalue.go    one value: text, a choice, a number, a length, points
 //	table.go        one table: its keys, which of them are unknown or missing, its faults
+//	otherwise.go    words of the trade that are no keys
 //	plaintext.go    bytes that are no text
 //	spots.go        on which line each key, table and point stands
 //	syntax.go       what is no TOML, in a maker's words
+//	readon.go       how a text is read on behind a slip
+//	space.go        spaces that are not those of the space bar
 //	opening.go      the bracket or the text that was left open
 //
 // Decided here: each value is checked by itself, and a faulty one counts as given, so that

@@ -67,6 +67,10 @@ func TestFaults(t *testing.T) {
 			s.File, s.ClothWidth, s.Allowance.V = "bib.toml", GivenAt(0.0, fault.Place{File: "bib.toml", Key: "cloth.width", Line: 3}), -1
 		}, "bib.toml: allowance: must not be negative, but is -1 mm\nbib.toml:3: cloth.width: must be more than 0, but is 0 mm"},
 
+		{"a key with a no-break space", func(s *Spec, p *PieceSpec) { p.Key = "the\u00a0bib" },
+			"piece.\"the\\u00a0bib\": the name has a no-break space (U+00A0) behind \"the\"\nhint: take it out, and type what is meant with the space bar"},
+		{"a name with a no-break space", func(s *Spec, p *PieceSpec) { p.Fold.V = "centre\u00a0" },
+			"piece.bib.fold: the name has a no-break space (U+00A0) behind \"centre\"\nhint: take it out, and type what is meant with the space bar"},
 		{"two pieces with one key", func(s *Spec, p *PieceSpec) { s.Pieces = append(s.Pieces, *p) },
 			"piece.bib: another piece has the same key\nhint: give each a key of its own"},
 		{"a piece without a key", func(s *Spec, p *PieceSpec) { p.Key = "" },

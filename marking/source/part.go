@@ -56,7 +56,7 @@ func (p part) group(kind string, n int) group {
 // next is the part of the next one of the group.
 func (g group) next(key string, own fault.Place) part {
 	p := g.within(key, own)
-	p.note(p.place, checkLine(key))
+	p.note(p.place, checkKey(key, anyLetter))
 	if g.seen[key] {
 		p.note(p.place, &fault.Fault{Cause: "another " + g.kind + " has the same key", Hint: "give each a key of its own"})
 	}
@@ -94,9 +94,11 @@ func look[T comparable](p part, key string, v Value[T], check func(T) error) sai
 func (p part) printed(key string, v Text) said { return look(p, key, v, checkLine) }
 
 // checkLine is checkLetters for whatever font there will be.
-func checkLine(s string) error { return checkLetters(s, func(rune) bool { return true }) }
+func checkLine(s string) error { return checkLetters(s, anyLetter) }
 
-func (p part) text(key string, v Text) said { return look(p, key, v, checkText) }
+func anyLetter(rune) bool { return true }
+
+func (p part) text(key string, v Text) said { return look(p, key, v, checkName) }
 
 func (p part) flag(key string, v Flag) said {
 	return look(p, key, v, func(bool) error { return nil })
@@ -190,7 +192,7 @@ func (p part) names(names []Text, at fault.Place) {
 		if name.Place != (fault.Place{}) {
 			own = name.Place
 		}
-		p.note(own, checkText(name.V))
+		p.note(own, checkName(name.V))
 	}
 }
 

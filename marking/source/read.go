@@ -31,8 +31,9 @@ const (
 
 // Read turns the bytes of a file into a Spec. file is what messages call it. printable
 // reports whether the sheets' font has a character; every text that is printed is held
-// against it. The error is a fault.List: one fault when the text is not TOML, else all
-// that are found, in the order of their lines, up to the first hundred.
+// against it. The error is a fault.List in the order of the lines, up to the first hundred:
+// the slips where the text is not TOML, up to the first of which it is not certain what was
+// meant, else all that is wrong with the values.
 func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 	r := &fileReader{file: file, printable: printable}
 	spec := r.read(data)
@@ -48,36 +49,34 @@ func (r *fileReader) read(data []byte) *Spec {
 		r.faults = fault.List{TooLarge(r.file, int64(len(data)))}
 		return nil
 	}
-	root, values, f := parsed(data)
-	if f != nil {
+	root, values, slips := parsed(data)
+	for _, f := range slips {
 		f.Place.File = r.file
-		r.faults = fault.List{f}
+	}
+	if r.faults = slips; len(slips) > 0 {
 		return nil
 	}
 	return (&fileTable{fileReader: r, place: fault.Place{File: r.file}, spot: root, values: values}).pattern()
 }
 
-// parsed returns the values of a file, and where they stand. The fault has the line,
-// and no file.
-func parsed(data []byte) (root *spot, values map[string]any, f *fault.Fault) {
+// parsed returns the values of a file, and where they stand. The faults have their lines,
+// and no file; with one of them the values count for nothing.
+func parsed(data []byte) (root *spot, values map[string]any, faults fault.List) {
 	// The libraries panic where their halves disagree about a text. No such text is
 	// known; it would still be the file's fault, not a reason to stop the program.
 	defer func() {
 		if broken := recover(); broken != nil {
-			f = &fault.Fault{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}
+			faults = fault.List{{Cause: fmt.Sprintf("the file cannot be understood: %v", broken)}}
 		}
 	}()
 	text, f := plainText(data)
 	if f == nil && strings.TrimSpace(text) == "" {
 		f = &fault.Fault{Cause: "the file is empty", Hint: emptyHint}
 	}
-	if f == nil {
-		root, f = findSpots(text)
+	if f != nil {
+		return nil, nil, fault.List{f}
 	}
-	if f == nil {
-		values, f = valuesOf(text, root)
-	}
-	return root, values, f
+	return readOn(text)
 }
 
 const emptyHint = "describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"

@@ -238,6 +238,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 	const general = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	const points = "\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"
 	const empty = "\nhint: describe each piece under a line such as [piece.front], and each of its edges under [piece.front.edge.neck]"
+	const inPiece = "\nhint: what is folded back at an edge is the hem of that edge (hem, turn); what lies or is cut within the piece is a line: write "
+	const space = "\nhint: take it out, and type what is meant with the space bar"
 	const comma = "\nhint: a decimal is written with a point, not with a comma: [1.5, 3]"
 	const either = "\nhint: give the edge it runs along and its distance from it, or give its points"
 	const together = "\nhint: tucks are stitched to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
@@ -264,6 +266,24 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"mistyped table in a piece", "[piece.front]\n[piece.front.egde.all]\npoints = 3", "f.toml:2: piece.front.egde: this key is not known\nhint: did you mean \"edge\"?"},
 		{"mistyped key that is needed", small + "[piece.front.notch.n]\nedge = \"all\"\nform = \"all\"\nat = 1", "f.toml:5: piece.front.notch.n.form: this key is not known\nhint: did you mean \"from\"?"},
 		{"unknown key of a pleat", pleat("press = 1"), "f.toml:10: piece.front.pleat.p.press: this key is not known\nhint: known here are edge, from, at, depth, toward, length, count, spacing, run"},
+
+		{"a placket", small + "[piece.front.placket]\nlength = 4", "f.toml:3: piece.front.placket: this key is not known" + inPiece + "[piece.front.line.placket] and its points below it"},
+		{"a slash, as a number", small + "[piece.front]\nslash = 4", "f.toml:4: piece.front.slash: this key is not known" + inPiece + "[piece.front.line.slash] and its points below it"},
+		{"a cut line", small + "[piece.front.\"Cut line\"]", "f.toml:3: piece.front.\"Cut line\": this key is not known" + inPiece + "[piece.front.line.\"Cut line\"] and its points below it"},
+		{"buttonholes", small + "[piece.front.buttonholes]", "f.toml:3: piece.front.buttonholes: this key is not known" + inPiece + "[piece.front.line.buttonholes] and its points below it"},
+		{"a placket of an edge", edge("points = [[0, 0], [1, 0]]\nplacket = 1"), "f.toml:3: piece.front.edge.all.placket: this key is not known\nhint: what is folded back at this edge is its hem: hem = 1, and turn for what is turned in"},
+		{"a hem of a piece", small + "[piece.front]\nhem = 1", "f.toml:4: piece.front.hem: this key is not known\nhint: it belongs to an edge of the piece, under [piece.front.edge.NAME]"},
+		{"an allowance of a piece", small + "[piece.front]\nseam-allowance = 1", "f.toml:4: piece.front.seam-allowance: this key is not known\nhint: it belongs to an edge of the piece, under [piece.front.edge.NAME]"},
+		{"a seam allowance", "seam_allowance = 1\n" + small, "f.toml:1: seam_allowance: this key is not known\nhint: it is called allowance here: allowance = \"3/8\""},
+		{"a placket of the garment", "placket = 1\n" + small, "f.toml:1: placket: this key is not known\nhint: known here are title, size, unit, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing"},
+		{"a mistyped line", small + "[piece.front.lines.x]", "f.toml:3: piece.front.lines: this key is not known\nhint: did you mean \"line\"?"},
+
+		{"no-break space in a reference", small + "[piece.front]\nfold = \"centre\u00a0front\"", "f.toml:4: piece.front.fold: the name has a no-break space (U+00A0) behind \"centre\"" + space},
+		{"no-break space in a key", "[piece.front.edge.\"\u00a0all\"]\npoints = [[0, 0], [1, 0]]", "f.toml:1: piece.front.edge.\"\\u00a0all\": the name has a no-break space (U+00A0) at its beginning" + space},
+		{"no-break space in a seam", small + "[seam.s]\njoin = [\"front.all\", \"front.a\u2009b\"]", "f.toml:4: seam.s.join: the name has a space of another kind (U+2009) behind \"front.a\"" + space},
+		{"soft hyphen in a reference", small + "[trim.t]\nalong = \"front.a\u00adll\"", "f.toml:4: trim.t.along: the name has a sign that cannot be seen (U+00AD) behind \"front.a\"" + space},
+
+		{"a point in quotes", edge("points = [[0, 0], [\"4 1/8, 0\"]]"), "f.toml:2: piece.front.edge.all.points: point 2 has 1 number, and needs two\nhint: put each number in quotes by itself: [\"4 1/8\", \"0\"]"},
 
 		{"unknown unit", "unit = \"inch\"\n" + small, "f.toml:1: unit: \"inch\" is not known here\nhint: write \"in\", \"cm\" or \"mm\""},
 		{"unit is no text", "unit = 1\n" + small, "f.toml:1: unit: must be text in quotes, but is 1\nhint: write \"in\", \"cm\" or \"mm\""},

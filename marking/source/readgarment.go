@@ -107,7 +107,7 @@ func (t *fileTable) edgeNames(key string, list []any, hint string) []Text {
 			t.report(at, fmt.Sprintf("name %d must be text in quotes, but is %s", i+1, asGiven(v)), hint)
 			return nil
 		}
-		t.note(at, checkText(name))
+		t.note(at, checkName(name))
 		names = append(names, GivenAt(name, at))
 	}
 	return names

@@ -34,7 +34,15 @@ func value[T any](t *fileTable, key string, read func(v any) (T, error)) Value[T
 func (t *fileTable) printed(key string) Text { return t.text(key, t.checkPrinted) }
 
 // reference reads text that names something else in the file.
-func (t *fileTable) reference(key string) Text { return t.text(key, checkText) }
+func (t *fileTable) reference(key string) Text { return t.text(key, checkName) }
+
+// checkName refuses text that cannot be a name.
+func checkName(s string) error {
+	if err := checkText(s); err != nil {
+		return err
+	}
+	return checkSpaces(s)
+}
 
 func (t *fileTable) text(key string, check func(string) error) Text {
 	return value(t, key, func(v any) (string, error) {
@@ -59,6 +67,14 @@ func checkText(s string) error {
 
 // checkPrinted refuses text that cannot be printed.
 func (r *fileReader) checkPrinted(s string) error { return checkLetters(s, r.printable) }
+
+// checkKey refuses what cannot be printed, or cannot be a name.
+func checkKey(name string, printable func(rune) bool) error {
+	if err := checkSpaces(name); err != nil {
+		return err
+	}
+	return checkLetters(name, printable)
+}
 
 // checkLetters refuses text that is no text, or that stands on no one line, or has a
 // letter that is not printable.
@@ -284,11 +300,7 @@ func refuseFew(n int) error {
 // point reads the two coordinates of the nth point, counted from 1.
 func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	if len(pair) != 2 {
-		hint := pointsHint
-		if len(pair) == 3 || len(pair) == 4 {
-			hint = "a decimal is written with a point, not with a comma: [1.5, 3]"
-		}
-		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, wording.Counted(len(pair), "number")), hint)
+		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, wording.Counted(len(pair), "number")), pairHint(pair))
 		return plane.Point{}
 	}
 	x, errX := r.measure(pair[0], anywhere)
@@ -299,6 +311,20 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 		}
 	}
 	return plane.Point{X: x, Y: y}
+}
+
+// pairHint advises whoever wrote as a point what has not two numbers.
+func pairHint(pair []any) string {
+	switch len(pair) {
+	case 1:
+		s, _ := pair[0].(string)
+		if x, y, both := strings.Cut(s, ","); both {
+			return fmt.Sprintf("put each number in quotes by itself: [%s, %s]", wording.Quoted(strings.TrimSpace(x)), wording.Quoted(strings.TrimSpace(y)))
+		}
+	case 3, 4:
+		return "a decimal is written with a point, not with a comma: [1.5, 3]"
+	}
+	return pointsHint
 }
 
 // ofPoint says of which point something is wrong, counted from 1.

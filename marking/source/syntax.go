@@ -1,7 +1,6 @@
 package source
 
 import (
-	"errors"
 	"fmt"
 	"regexp"
 	"strings"
@@ -17,21 +16,8 @@ import (
 // Rules of this file: the TOML library stops at the first letter it cannot
 // place and speaks of it as a programmer would. Here that letter is looked at
 // together with its line, and said is what a maker most likely did: a fraction
-// without quotes, a decimal comma, a quote or a bracket left open.
-
-// valuesOf returns the values of a text that findSpots has let pass. root is what
-// findSpots found in it.
-func valuesOf(text string, root *spot) (values map[string]any, f *fault.Fault) {
-	_, err := toml.Decode(text, &values)
-	var syntax toml.ParseError
-	switch {
-	case err == nil:
-		return values, nil
-	case errors.As(err, &syntax):
-		return nil, syntaxFault(text, syntax, root)
-	}
-	return nil, &fault.Fault{Cause: err.Error()}
-}
+// without quotes, a decimal comma, a quote or a bracket left open. Where there is no
+// doubt what was meant, the text is put right as well.
 
 // slip is where and how the library stumbled over a text.
 type slip struct {
@@ -44,13 +30,40 @@ type slip struct {
 	letter  string  // that letter; "" at the end of a line or of the text
 	open    opening // what stands open before that letter
 	outer   opening // what stands open before the line
+	start   int     // the byte of text at which the line starts
+	mended  string  // the text as it was meant; "" where that is not certain
 }
 
-// syntaxFault says what a maker most likely did where the library stopped.
-func syntaxFault(text string, e toml.ParseError, root *spot) *fault.Fault {
+// put puts something else in place of bytes of the line.
+func (s *slip) put(from, to int, instead string) {
+	s.mended = s.text[:s.start+from] + instead + s.text[s.start+to:]
+}
+
+// syntaxFault says what a maker most likely did where the library stopped, and how the
+// text was meant where that is certain.
+func syntaxFault(text string, e toml.ParseError, root *spot) (f *fault.Fault, mended string) {
+	s := slipAt(text, e)
+	f = &fault.Fault{Place: fault.Place{Line: s.lineNo}}
+	if s.repeated(f, root) {
+		return f, ""
+	}
+	for _, explain := range []func(*slip) (string, string){
+		(*slip).strangeSpace, (*slip).curlyQuote, (*slip).openQuote, (*slip).escape, (*slip).lengthWithoutQuotes, (*slip).decimalComma,
+		(*slip).openArray, (*slip).badName, (*slip).badNumber, (*slip).badValue, (*slip).afterValue,
+	} {
+		if f.Cause, f.Hint = explain(s); f.Cause != "" {
+			return f, s.mended
+		}
+	}
+	f.Cause = "this is not TOML: " + s.message
+	return f, ""
+}
+
+// slipAt looks at the place where the library stopped.
+func slipAt(text string, e toml.ParseError) *slip {
 	start := max(0, min(e.Position.Start, len(text)))
 	end := max(start, min(start+e.Position.Len, len(text)))
-	s := slip{message: e.Message, text: text, item: text[start:end]}
+	s := &slip{message: e.Message, text: text, item: text[start:end]}
 	last := start
 	if c, size := utf8.DecodeLastRuneInString(s.item); size > 0 {
 		last = end - size
@@ -62,30 +75,16 @@ func syntaxFault(text string, e toml.ParseError, root *spot) *fault.Fault {
 		s.letter = ""
 	}
 	s.lineNo = 1 + strings.Count(text[:last], "\n")
-	lineStart := strings.LastIndexByte(text[:last], '\n') + 1
-	s.line, _, _ = strings.Cut(text[lineStart:], "\n")
+	s.start = strings.LastIndexByte(text[:last], '\n') + 1
+	s.line, _, _ = strings.Cut(text[s.start:], "\n")
 	s.line = strings.TrimSuffix(s.line, "\r")
-	s.column = min(last-lineStart, len(s.line))
-	s.open, s.outer = openedBefore(text[:last]), openedBefore(text[:lineStart])
-
-	p := &fault.Fault{Place: fault.Place{Line: s.lineNo}}
-	if s.repeated(p, root) {
-		return p
-	}
-	for _, explain := range []func(slip) (string, string){
-		slip.curlyQuote, slip.openQuote, slip.escape, slip.lengthWithoutQuotes, slip.decimalComma,
-		slip.openArray, slip.badName, slip.badNumber, slip.badValue, slip.afterValue,
-	} {
-		if p.Cause, p.Hint = explain(s); p.Cause != "" {
-			return p
-		}
-	}
-	p.Cause = "this is not TOML: " + s.message
-	return p
+	s.column = min(last-s.start, len(s.line))
+	s.open, s.outer = openedBefore(text[:last]), openedBefore(text[:s.start])
+	return s
 }
 
 // says reports whether the library's message has one of these parts.
-func (s slip) says(parts ...string) bool {
+func (s *slip) says(parts ...string) bool {
 	for _, part := range parts {
 		if strings.Contains(s.message, part) {
 			return true
@@ -97,7 +96,7 @@ func (s slip) says(parts ...string) bool {
 var repeatedForm = regexp.MustCompile(`(?s)^Key '(.*)' (?:has already|was already)`)
 
 // repeated explains a key or table that is given twice.
-func (s slip) repeated(p *fault.Fault, root *spot) bool {
+func (s *slip) repeated(p *fault.Fault, root *spot) bool {
 	m := repeatedForm.FindStringSubmatch(s.message)
 	if m == nil {
 		return false
@@ -120,8 +119,16 @@ const (
 	curlyDoubles = "“”„‟" // not those that are apostrophes as well
 )
 
+// closedBy returns the marks that may close a text which a curly one opens.
+func closedBy(mark string) string {
+	if strings.Contains(curlyDoubles, mark) {
+		return curlyDoubles
+	}
+	return curlyQuotes
+}
+
 // curlyQuote explains quotation marks that a word processor has bent.
-func (s slip) curlyQuote() (cause, hint string) {
+func (s *slip) curlyQuote() (cause, hint string) {
 	mark := s.letter
 	if s.says("strings cannot contain newlines", "unexpected EOF; expected") {
 		// A straight mark opens the text and a bent one was to close it.
@@ -134,16 +141,29 @@ func (s slip) curlyQuote() (cause, hint string) {
 	if mark == "" || !strings.Contains(curlyQuotes, mark) {
 		return "", ""
 	}
-	if m := s.around(unitForm); m != "" {
+	if m, _ := s.around(unitForm); m != "" {
 		return "", ""
+	}
+	if s.letter == mark {
+		begin := s.column + len(mark)
+		within, _, _ := strings.Cut(s.line[begin:], `"`)
+		if end := strings.IndexAny(within, closedBy(mark)); end >= 0 && !strings.HasPrefix(within[end:], mark) {
+			_, size := utf8.DecodeRuneInString(within[end:])
+			s.put(s.column, begin+end+size, `"`+within[:end]+`"`)
+		}
 	}
 	return fmt.Sprintf("the quotation mark %s is a curly one", mark), `type straight ones, in an editor for plain text: "`
 }
 
 // openQuote explains a quotation mark without its partner.
-func (s slip) openQuote() (cause, hint string) {
+func (s *slip) openQuote() (cause, hint string) {
+	atNewline := s.says("strings cannot contain newlines")
+	if number, end := unclosedLength(s.line); number != "" && (atNewline || s.inValue()) {
+		s.put(end, end, `"`)
+		return fmt.Sprintf("a quotation mark is missing behind %s", number), fmt.Sprintf(`put " at both ends: "%s"`, number)
+	}
 	switch {
-	case s.says("strings cannot contain newlines", `expected '"'`, `expected "'"`):
+	case atNewline || s.says(`expected '"'`, `expected "'"`):
 		return "a quotation mark is opened on this line and not closed", `put " at both ends of a text`
 	case s.inValue() && s.letter != `"` && strings.Count(s.line, `"`)%2 == 1 && strings.Count(s.line[:s.column], `"`) >= 2:
 		// The mark that was to open this text closed an earlier one.
@@ -154,8 +174,35 @@ func (s slip) openQuote() (cause, hint string) {
 	return "", ""
 }
 
+// unclosedLength returns the first length in a list of points whose closing quotation mark
+// is missing, and the byte of the line at which it ends. What goes on to the next mark
+// holds a bracket then, or ends in a comma.
+func unclosedLength(line string) (number string, end int) {
+	for begin := 0; ; {
+		opens := strings.IndexByte(line[begin:], '"')
+		if opens < 0 {
+			return "", 0
+		}
+		begin += opens + 1
+		within, _, _ := strings.Cut(line[begin:], `"`)
+		stop := strings.IndexAny(within, ",]")
+		goesOn := strings.ContainsAny(within, "[]") || strings.HasSuffix(strings.TrimSpace(within), ",")
+		if stop > 0 && goesOn && strings.Contains(line[:begin], "[") {
+			number = strings.TrimRight(within[:stop], " \t")
+			if _, err := length.Parse(number, length.Inch); err == nil {
+				return number, begin + len(number)
+			}
+		}
+		begin += len(within)
+		if begin == len(line) {
+			return "", 0
+		}
+		begin++
+	}
+}
+
 // escape explains a backslash.
-func (s slip) escape() (cause, hint string) {
+func (s *slip) escape() (cause, hint string) {
 	if s.says("invalid escape", "hexadecimal digits", "Escaped character") {
 		return `a text here has a \ that means nothing`, `write \\ for a single \`
 	}
@@ -165,42 +212,64 @@ func (s slip) escape() (cause, hint string) {
 const numberPart = `[-+−]?(?:[0-9]+(?:[.,][0-9]+)?[ \t]*(?:[-‐–][ \t]*)?)?`
 
 var (
-	fractionPart = regexp.MustCompile(numberPart + `(?:[0-9]+[ \t]*[/⁄][ \t]*[0-9]+|[¼-¾⅐-⅞])(?:[ \t]*(?:in|cm|mm)\b|[ \t]*["″”])?`)
+	fractionPart = regexp.MustCompile(numberPart + `(?:[0-9]+[ \t]*[/⁄][ \t]*[0-9]+|[¼-¾⅐-⅞])(?:[ \t]*(?:in|inch|inches|cm|mm)\b|[ \t]*["″”])?`)
 	unitForm     = regexp.MustCompile(`[-+−]?[0-9][0-9.]*[ \t]*(?:(?:in|inch|inches|cm|mm)\b|["″”])`)
 	commaPart    = regexp.MustCompile(`[-+−]?[0-9]+,[0-9]+`)
-	minusPart    = regexp.MustCompile(`−[0-9.]+`)
+	minusPart    = regexp.MustCompile(`[−–—‒][0-9.]+`)
 )
 
 // around returns the part of the line that has this form and the letter the
 // library stumbled over within it.
-func (s slip) around(form *regexp.Regexp) string {
+func (s *slip) around(form *regexp.Regexp) (part string, from int) {
 	for _, m := range form.FindAllStringIndex(s.line, -1) {
 		if m[0] <= s.column && s.column < m[1] {
-			return s.line[m[0]:m[1]]
+			return s.line[m[0]:m[1]], m[0]
 		}
 	}
-	return ""
+	return "", 0
+}
+
+// endsValue is what may follow a value on its line.
+var endsValue = regexp.MustCompile(`^[ \t]*(?:[],}#]|$)`)
+
+// putValue puts a value in place of a part of the line that is one as well: what was meant
+// is not certain where something else follows.
+func (s *slip) putValue(from int, part, instead string) {
+	if to := from + len(part); endsValue.MatchString(s.line[to:]) {
+		s.put(from, to, instead)
+	}
 }
 
 // inValue reports whether the library stumbled in a value or just behind it.
-func (s slip) inValue() bool {
+func (s *slip) inValue() bool {
 	return s.letter != "" && s.says("expected a top-level item to end", "expected a comma", "invalid datetime",
 		"expected value", "Invalid float", "invalid float", "Invalid integer", "expected a digit")
 }
 
 // lengthWithoutQuotes explains a length that TOML does not take for a number.
-func (s slip) lengthWithoutQuotes() (cause, hint string) {
+func (s *slip) lengthWithoutQuotes() (cause, hint string) {
 	if !s.inValue() {
 		return "", ""
 	}
-	if m := s.around(fractionPart); m != "" {
-		return wording.Brief(m) + " is not in quotes", "write lengths with a fraction in quotes: " + quotedLength(m)
+	for _, of := range []struct {
+		form *regexp.Regexp
+		with string
+	}{{fractionPart, "fraction"}, {unitForm, "unit"}} {
+		m, from := s.around(of.form)
+		if m == "" {
+			continue
+		}
+		s.putValue(from, m, quotedLength(m))
+		hint = "write lengths with a " + of.with + " in quotes: " + quotedLength(m)
+		if bare, marked := strings.CutSuffix(m, `"`); marked {
+			hint += ", or " + quotedLength(bare) + " where the mark was only to close the quotes"
+		}
+		return wording.Brief(m) + " is not in quotes", hint
 	}
-	if m := s.around(unitForm); m != "" {
-		return wording.Brief(m) + " is not in quotes", "write lengths with a unit in quotes: " + quotedLength(m)
-	}
-	if m := s.around(minusPart); m != "" {
-		return wording.Brief(m) + " has a minus sign that is not on the keyboard", "write -" + wording.Brief(strings.TrimPrefix(m, "−")) + ", or put it in quotes"
+	if m, from := s.around(minusPart); m != "" {
+		_, size := utf8.DecodeRuneInString(m)
+		s.putValue(from, m, "-"+m[size:])
+		return wording.Brief(m) + " has a minus sign that is not on the keyboard", "write -" + wording.Brief(m[size:]) + ", or put it in quotes"
 	}
 	return "", ""
 }
@@ -217,8 +286,9 @@ func quotedLength(s string) string {
 }
 
 // decimalComma explains 1,5. In a list that is two numbers, and no slip yet.
-func (s slip) decimalComma() (cause, hint string) {
-	if m := s.around(commaPart); m != "" && s.letter == "," {
+func (s *slip) decimalComma() (cause, hint string) {
+	if m, from := s.around(commaPart); m != "" && s.letter == "," {
+		s.putValue(from, m, strings.Replace(m, ",", ".", 1))
 		return wording.Brief(m) + " is written with a comma", "write a decimal with a point: " + wording.Brief(strings.Replace(m, ",", ".", 1))
 	}
 	return "", ""
@@ -228,7 +298,7 @@ func (s slip) decimalComma() (cause, hint string) {
 var newLineForm = regexp.MustCompile(`^\s*(?:\[\[?\s*["'A-Za-z_][^,\[\]]*\]|["'A-Za-z_][^,\[\]{}]*=)`)
 
 // openArray explains a list without its closing bracket or without a comma.
-func (s slip) openArray() (cause, hint string) {
+func (s *slip) openArray() (cause, hint string) {
 	if !s.says("expected a comma", "expected value", "unexpected comma", "unexpected EOF", "unexpected '='", "expected '.' or '='") {
 		return "", ""
 	}
@@ -258,13 +328,38 @@ func (s slip) openArray() (cause, hint string) {
 	case s.letter == `"` && s.column > 0 && s.line[s.column-1] == '"':
 		return tooManyQuotes, inchMarkHint
 	case s.says("expected a comma"):
-		return "a comma is missing between two values", pointsHint
+		return s.missingComma(), pointsHint
 	}
 	return "", ""
 }
 
+const valueForm = `(?:\[[^\[\]]*\]|"[^"]*"|'[^']*'|[^\s,;\[\]{}"'#]+)`
+
+var (
+	valueBefore = regexp.MustCompile(valueForm + `[ \t]*$`)
+	valueBehind = regexp.MustCompile(`^` + valueForm)
+)
+
+// missingComma says between which values no comma stands.
+func (s *slip) missingComma() (cause string) {
+	if s.letter == ";" {
+		s.put(s.column, s.column+1, ",")
+		return `there is a ";" where a comma belongs`
+	}
+	before := strings.TrimSpace(valueBefore.FindString(s.line[:s.column]))
+	behind := valueBehind.FindString(s.line[s.column:])
+	if behind == "" {
+		return "a comma is missing between two values"
+	}
+	s.put(len(strings.TrimRight(s.line[:s.column], " \t")), s.column, ", ")
+	if before == "" {
+		return "a comma is missing before " + wording.Brief(behind)
+	}
+	return "a comma is missing between " + wording.Brief(before) + " and " + wording.Brief(behind)
+}
+
 // badName explains the names before "=" and in [ ].
-func (s slip) badName() (cause, hint string) {
+func (s *slip) badName() (cause, hint string) {
 	inHeader := s.says("to end table name", "end of table array name", "table names cannot be empty")
 	switch {
 	case s.says("end of table array name"):
@@ -274,9 +369,12 @@ func (s slip) badName() (cause, hint string) {
 	case inHeader && (s.letter == "" || s.letter == "#"):
 		return `a "]" is missing`, "write [piece.front]"
 	case inHeader:
-		return "a name here is not in quotes", `write a name with a space or an accent in quotes: [piece.front.edge."centre front"]`
+		return "a name here is not in quotes", `write a name with a space or an accent in quotes: ` + s.quotedHeader()
 	case !s.says("expected '.' or '='", "expected key separator"):
 		return "", ""
+	case remarkForm.MatchString(s.line):
+		s.put(0, len(s.line), "")
+		return "a remark begins with another sign than #", "write # before a remark"
 	case s.letter == ":":
 		return `there is a ":" where "=" belongs`, "write name = value"
 	case strings.Contains(s.line, "="):
@@ -285,8 +383,29 @@ func (s slip) badName() (cause, hint string) {
 	return `there is no "=" on this line`, "write name = value, or put # before a remark"
 }
 
+// remarkForm is a line that stands behind the sign for a remark in other kinds of files.
+var remarkForm = regexp.MustCompile(`^\s*(?://|--|;|%|/\*)`)
+
+// headerForm is the header of one table without any quotes.
+var headerForm = regexp.MustCompile(`^[ \t]*\[([^\[\]"'#]+)\][ \t]*(?:#.*)?$`)
+
+// quotedHeader returns the header of the line with quotes round the names that need them,
+// or an example of one where it cannot be told which do.
+func (s *slip) quotedHeader() string {
+	m := headerForm.FindStringSubmatchIndex(s.line)
+	if m == nil {
+		return `[piece.front.edge."centre front"]`
+	}
+	var place fault.Place
+	for name := range strings.SplitSeq(s.line[m[2]:m[3]], ".") {
+		place = place.Under(strings.TrimSpace(name))
+	}
+	s.put(m[2], m[3], place.Key)
+	return "[" + place.Key + "]"
+}
+
 // badNumber explains what begins as a number and is none.
-func (s slip) badNumber() (cause, hint string) {
+func (s *slip) badNumber() (cause, hint string) {
 	switch {
 	case s.says("out of range"):
 		return wording.Brief(strings.TrimSpace(s.item)) + " is too large", "check the number"
@@ -300,16 +419,20 @@ func (s slip) badNumber() (cause, hint string) {
 
 var bareWord = regexp.MustCompile(`[^\s,\[\]{}"'=#]+`)
 
-// word returns the whole word around the letter that the library stumbled over.
-func (s slip) word() string {
-	if m := s.around(bareWord); m != "" {
-		return m
+// word returns the whole word around the letter that the library stumbled over, and the
+// byte of the line at which it begins.
+func (s *slip) word() (word string, from int) {
+	if m, from := s.around(bareWord); m != "" {
+		return m, from
 	}
-	return s.letter
+	return s.letter, s.column
 }
 
+// truth is what words were meant for that stand in place of true and false.
+var truth = map[string]string{"true": "true", "yes": "true", "on": "true", "false": "false", "no": "false", "off": "false"}
+
 // badValue explains what stands in place of a value.
-func (s slip) badValue() (cause, hint string) {
+func (s *slip) badValue() (cause, hint string) {
 	if !s.says("expected value") {
 		return "", ""
 	}
@@ -319,11 +442,12 @@ func (s slip) badValue() (cause, hint string) {
 	if s.letter == "(" {
 		return `there is a "(" where a "[" belongs`, pointsHint
 	}
-	word := s.word()
-	switch strings.ToLower(word) {
-	case "true", "false", "yes", "no", "on", "off":
+	word, from := s.word()
+	if meant := truth[strings.ToLower(word)]; meant != "" {
+		s.putValue(from, word, meant)
 		return word + " is not known here", "write true or false, in small letters and without quotes"
 	}
+	s.putValue(from, word, `"`+word+`"`)
 	return wording.Brief(word) + " is not in quotes", `write text in quotes, such as title = "Linden"`
 }
 
@@ -333,7 +457,7 @@ const (
 )
 
 // afterValue explains what stands between a value and the end of its line.
-func (s slip) afterValue() (cause, hint string) {
+func (s *slip) afterValue() (cause, hint string) {
 	if !s.says("expected a top-level item to end") {
 		return "", ""
 	}

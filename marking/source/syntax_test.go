@@ -1,6 +1,7 @@
 package source
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"unicode/utf16"
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/sketch"
 )
 
@@ -24,19 +26,23 @@ func asUTF16(text, mark string) string {
 
 func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 	const (
-		noTOML   = "\nhint: save the file again as plain text in UTF-8 (in most editors: \"Save as\", encoding UTF-8)"
-		curly    = "\nhint: type straight ones, in an editor for plain text: \""
-		oneQuote = "a quotation mark is opened on this line and not closed\nhint: put \" at both ends of a text"
-		square   = "\nhint: put \"]\" where it ends: every opening bracket needs its own"
-		name     = "a name here is not in quotes\nhint: write a name with a space or an accent in quotes: [piece.front.edge.\"centre front\"]"
-		key      = "the name before \"=\" is not in quotes\nhint: write a name with a space or an accent in quotes: \"centre front\" = ..."
-		boolean  = "\nhint: write true or false, in small letters and without quotes"
-		noNumber = "\nhint: write 2 or 2.5, without zeros in front, or a fraction in quotes"
-		noEquals = "there is no \"=\" on this line\nhint: write name = value, or put # before a remark"
-		noText   = "a text here has a \\ that means nothing\nhint: write \\\\ for a single \\"
-		noName   = "a name is missing here\nhint: write name = value, or [piece.front]"
-		behind   = "there is something behind the end of the value\nhint: put text in quotes, and # before a remark"
-		twice    = "\nhint: give each a name of its own, or put both together"
+		noTOML        = "\nhint: save the file again as plain text in UTF-8 (in most editors: \"Save as\", encoding UTF-8)"
+		curly         = "\nhint: type straight ones, in an editor for plain text: \""
+		oneQuote      = "a quotation mark is opened on this line and not closed\nhint: put \" at both ends of a text"
+		square        = "\nhint: put \"]\" where it ends: every opening bracket needs its own"
+		nameNotQuoted = "a name here is not in quotes\nhint: write a name with a space or an accent in quotes: "
+		name          = nameNotQuoted + "[piece.front.edge.\"centre front\"]"
+		remark        = "a remark begins with another sign than #\nhint: write # before a remark"
+		points        = "\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"
+		space         = "\nhint: take it out, and type what is meant with the space bar"
+		key           = "the name before \"=\" is not in quotes\nhint: write a name with a space or an accent in quotes: \"centre front\" = ..."
+		boolean       = "\nhint: write true or false, in small letters and without quotes"
+		noNumber      = "\nhint: write 2 or 2.5, without zeros in front, or a fraction in quotes"
+		noEquals      = "there is no \"=\" on this line\nhint: write name = value, or put # before a remark"
+		noText        = "a text here has a \\ that means nothing\nhint: write \\\\ for a single \\"
+		noName        = "a name is missing here\nhint: write name = value, or [piece.front]"
+		behind        = "there is something behind the end of the value\nhint: put text in quotes, and # before a remark"
+		twice         = "\nhint: give each a name of its own, or put both together"
 	)
 	tests := []struct{ name, in, want string }{
 		{"a PDF", "%PDF-1.6\n%\xe2", "f.toml: this is a PDF, not the description of a pattern\nhint: name the file that ends in .toml"},
@@ -60,11 +66,24 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"fraction in a point", "p = [[0, 0],\n[1 1/2, 3]]", "f.toml:2: 1 1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"1 1/2\""},
 		{"the second fraction in a point", "p = [[\"1/8\", 3/8]]", "f.toml:1: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
 		{"fraction in an inline table", "p = {w = 3/8}", "f.toml:1: 3/8 is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8\""},
+		{"fraction with a unit written out", "w = 3/8 inches", "f.toml:1: 3/8 inches is not in quotes\nhint: write lengths with a fraction in quotes: \"3/8 in\""},
 		{"unit", "w = 2 cm", "f.toml:1: 2 cm is not in quotes\nhint: write lengths with a unit in quotes: \"2 cm\""},
-		{"inch mark", "w = 2\"", "f.toml:1: 2\" is not in quotes\nhint: write lengths with a unit in quotes: \"2 in\""},
+		{"inch mark", "w = 2\"", "f.toml:1: 2\" is not in quotes\nhint: write lengths with a unit in quotes: \"2 in\", or \"2\" where the mark was only to close the quotes"},
 		{"inch mark of a word processor", "w = 2.5”", "f.toml:1: 2.5” is not in quotes\nhint: write lengths with a unit in quotes: \"2.5 in\""},
 		{"fraction with a unit", "w = 2 1/8 in", "f.toml:1: 2 1/8 in is not in quotes\nhint: write lengths with a fraction in quotes: \"2 1/8 in\""},
 		{"minus sign", "w = −3", "f.toml:1: −3 has a minus sign that is not on the keyboard\nhint: write -3, or put it in quotes"},
+		{"a dash for a minus sign", "p = [—3, 2]", "f.toml:1: —3 has a minus sign that is not on the keyboard\nhint: write -3, or put it in quotes"},
+
+		{"no-break space before a value", "w =\u00a044", "f.toml:1: there is a no-break space (U+00A0) behind \"=\"" + space},
+		{"no-break space in a header", "[piece.\u00a0front]", "f.toml:1: there is a no-break space (U+00A0) behind \"[piece.\"" + space},
+		{"no-break space in a point", "p = [[0,\u00a00]]", "f.toml:1: there is a no-break space (U+00A0) behind \"[[0,\"" + space},
+		{"no-break space behind a value", "w = 44\u00a0\n", "f.toml:1: there is a no-break space (U+00A0) behind \"44\"" + space},
+		{"no-break spaces for an indent", "a = 1\n\u00a0\u00a0b = 2\n\u00a0c = 3\n\u00a0d = 4", "f.toml:2: there is a no-break space (U+00A0) at the beginning of this line, and the like in 2 other lines" + space},
+		{"no-break space in a text and in a remark", "# \u00a0\ntitle = \"a\u00a0b\"\nw = 1\u2003# \u00a0", "f.toml:3: there is a space of another kind (U+2003) behind \"1\"" + space},
+		{"space without width", "w = \u200b44", "f.toml:1: there is a sign that cannot be seen (U+200B) behind \"=\"" + space},
+		{"no-break space in a fraction", "w = 1\u00a01/2", "f.toml:1: there is a no-break space (U+00A0) behind \"1\"" + space +
+			"\nf.toml:1: 1 1/2 is not in quotes\nhint: write lengths with a fraction in quotes: \"1 1/2\""},
+
 		{"decimal comma", "w = 1,5", "f.toml:1: 1,5 is written with a comma\nhint: write a decimal with a point: 1.5"},
 		{"comma at the end", "w = 1,", "f.toml:1: " + behind},
 
@@ -73,7 +92,13 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"no closing quote, windows line ends", "title = \"Linden\r\nb = 2\r\n", "f.toml:1: " + oneQuote},
 		{"no closing quote after an apostrophe", "title = \"Anna’s\n", "f.toml:1: " + oneQuote},
 		{"no closing single quote", "title = 'Linden\n", "f.toml:1: " + oneQuote},
-		{"no closing quote in a point", "p = [[0, 0],\n[\"1 1/2, 3]]\n", "f.toml:2: " + oneQuote},
+		{"no closing quote in a point", "p = [[0, 0],\n[\"1 1/2, 3]]\n", "f.toml:2: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
+		{"no closing quote at a bracket", "p = [[0, 0], [1, \"1 1/2]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
+		{"two without a closing quote", "p = [[\"1 1/2, 3], [\"2 1/2, 3]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\"\n" +
+			"f.toml:1: a quotation mark is missing behind 2 1/2\nhint: put \" at both ends: \"2 1/2\""},
+		{"no closing quote between two that have theirs", "p = [[\"1\", \"1 1/2], [\"2 1/2\", 3]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
+		{"no opening quote", "p = [[0, 0], [4 1/8\", 3]]", "f.toml:1: 4 1/8\" is not in quotes\nhint: write lengths with a fraction in quotes: \"4 1/8 in\", or \"4 1/8\" where the mark was only to close the quotes"},
+		{"no closing quote in a list of names", "join = [\"a.b, \"c.d\"]\n", "f.toml:1: a quotation mark is missing on this line\nhint: put \" at both ends of each text"},
 		{"long text not closed", "\ntitle = \"\"\"Linden\nb = 1\n", "f.toml:3: the text that begins in line 2 is not closed\nhint: put its three quotation marks at its end too"},
 		{"curly quotes", "title = “Linden”", "f.toml:1: the quotation mark “ is a curly one" + curly},
 		{"curly closing quote", "title = \"Linden”\n", "f.toml:1: the quotation mark ” is a curly one" + curly},
@@ -94,13 +119,18 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"list not closed at the end of the file", "p = [[0, 0], [1, 1]", "f.toml:1: the \"[\" that is opened on this line is not closed" + square},
 		{"list not closed at the end of the last line", "a = \"[\"\n# [\np = [[0, 0],\n", "f.toml:3: the \"[\" that is opened on this line is not closed" + square},
 		{"inline table not closed", "p = {a = 1\n", "f.toml:1: the \"{\" that is opened on this line is not closed\nhint: put \"}\" where it ends: every opening bracket needs its own"},
-		{"no comma between points", "p = [[0, 0]\n[1, 1]]", "f.toml:2: a comma is missing between two values\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
+		{"no comma between points", "p = [[0, 0]\n[1, 1]]", "f.toml:2: a comma is missing before [1, 1]" + points},
+		{"no comma between points on a line", "p = [[0, 0] [\"1 1/2\", 1]]", "f.toml:1: a comma is missing between [0, 0] and [\"1 1/2\", 1]" + points},
+		{"no comma in a point", "p = [[0, 0], [1 2.5]]", "f.toml:1: a comma is missing between 1 and 2.5" + points},
+		{"no comma between quotes", "p = [[\"1 1/2\" \"2\"]]", "f.toml:1: a comma is missing between \"1 1/2\" and \"2\"" + points},
+		{"semicolon between points", "p = [[0, 0]; [1, 1]]", "f.toml:1: there is a \";\" where a comma belongs" + points},
+		{"no comma in a table", "p = {a = 1 b = 2}", "f.toml:1: a comma is missing between 1 and b" + points},
 		{"two commas", "p = [1,,2]", "f.toml:1: there is a comma too many\nhint: put one comma between two values"},
 		{"wrong bracket", "p = [[0, 0}]", "f.toml:1: there is a \"}\" where a \"]\" belongs\nhint: close brackets in the order in which they are nested"},
 		{"bracket too many", "p = [[0, 0]]]", "f.toml:1: there is a \"]\" too many\nhint: every closing bracket needs an opening one"},
 		{"brackets too deep", "p = " + strings.Repeat("[", 5_000_000), "f.toml:1: more than 64 brackets stand inside each other\nhint: a list of points has two: [[0, 0], [3, \"4 1/2\"]]"},
 
-		{"no closing quote before a comma", "p = [[\"2 3/4, 12], [5, \"11 3/8\"]]", "f.toml:1: a quotation mark is missing on this line\nhint: put \" at both ends of each text"},
+		{"no closing quote before a comma", "p = [[\"2 3/4, 12], [5, \"11 3/8\"]]", "f.toml:1: a quotation mark is missing behind 2 3/4\nhint: put \" at both ends: \"2 3/4\""},
 		{"a unit without quotes", "unit = in", "f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
 		{"a list with one bracket too few", "p = [\"2 3/4\", 12], [5, 6]]", "f.toml:1: there is a comma behind the end of the value\nhint: a list of points begins with two brackets: [[0, 0], [3, \"4 1/2\"]]"},
 		{"round brackets", "p = [(1, 2), (3, 4)]", "f.toml:1: there is a \"(\" where a \"[\" belongs\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
@@ -130,7 +160,10 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"no name in a header", "a = 1\n[]\n", "f.toml:2: " + noName},
 		{"half a name in a header", "[piece.]\n", "f.toml:1: " + noName},
 		{"header with a space", "[piece.front.edge.centre front]\n", "f.toml:1: " + name},
-		{"header with an accent", "[piece.rücken]", "f.toml:1: " + name},
+		{"header with an accent", "[piece.rücken]", "f.toml:1: " + nameNotQuoted + "[piece.\"rücken\"]"},
+		{"header with a space in its middle", "[piece.my front.edge.neck] # x", "f.toml:1: " + nameNotQuoted + "[piece.\"my front\".edge.neck]"},
+		{"header with a quoted name as well", "[piece.my front.edge.\"centre front\"]", "f.toml:1: " + name},
+		{"remark of another kind", "// a dress\n-- of lawn\n", "f.toml:1: " + remark + "\nf.toml:2: " + remark},
 		{"header not closed", "a = 1\n[piece.front\nb = 1", "f.toml:2: a \"]\" is missing\nhint: write [piece.front]"},
 		{"header not closed at the end of the file", "[piece.front", "f.toml:1: a \"]\" is missing\nhint: write [piece.front]"},
 		{"header of a list closed once", "[[piece.front]\n", "f.toml:1: a \"]\" is missing\nhint: write [piece.front], with one pair of brackets"},
@@ -152,6 +185,71 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 			assert.Equal(t, tt.want, err.Error())
 		})
 	}
+}
+
+// Slips whose meaning is certain are told together, in the order of the lines, and nothing
+// is said of the values before the text is whole.
+func TestReadTellsSlipsTogether(t *testing.T) {
+	const (
+		fraction = " is not in quotes\nhint: write lengths with a fraction in quotes: "
+		points   = "\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"
+		header   = "a name here is not in quotes\nhint: write a name with a space or an accent in quotes: "
+		boolean  = " is not known here\nhint: write true or false, in small letters and without quotes"
+	)
+	tests := []struct{ name, in, want string }{
+		{"fractions", "unknown = 1\nallowance = 3/8\n[piece.a]\n[piece.a.edge.b]\npoints = [\n[0, 0],\n[1 1/2, 3],\n[2, 2⅛]]\nhem = 1 in",
+			"f.toml:2: 3/8" + fraction + "\"3/8\"" +
+				"\nf.toml:7: 1 1/2" + fraction + "\"1 1/2\"" +
+				"\nf.toml:8: 2⅛" + fraction + "\"2⅛\"" +
+				"\nf.toml:9: 1 in is not in quotes\nhint: write lengths with a unit in quotes: \"1 in\""},
+		{"the same twice on a line", "p = [[1/2, 1/2], [1/2, 3/4]]",
+			"f.toml:1: 1/2" + fraction + "\"1/2\"\nf.toml:1: 3/4" + fraction + "\"3/4\""},
+		{"of many kinds", "title = “A \u201cbib”\nunit = in\n[piece.my bib]\nw = 1,5\nsmooth = Yes\nmarked = OFF\np = [[0 0] [1/2, −3]]",
+			"f.toml:1: the quotation mark “ is a curly one\nhint: type straight ones, in an editor for plain text: \""},
+		{"up to one that may mean anything", "unit = in\n[piece.my bib]\nw = 1,5\nsmooth = Yes\nmarked = OFF\np = [[0 0] [1/2, −3]]\nq = 1 2 3\nr = 1/2",
+			"f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\"" +
+				"\nf.toml:2: " + header + "[piece.\"my bib\"]" +
+				"\nf.toml:3: 1,5 is written with a comma\nhint: write a decimal with a point: 1.5" +
+				"\nf.toml:4: Yes" + boolean + "\nf.toml:5: OFF" + boolean +
+				"\nf.toml:6: a comma is missing between 0 and 0" + points +
+				"\nf.toml:6: a comma is missing between [0, 0] and [1/2, −3]" + points +
+				"\nf.toml:6: 1/2" + fraction + "\"1/2\"" +
+				"\nf.toml:6: −3 has a minus sign that is not on the keyboard\nhint: write -3, or put it in quotes" +
+				"\nf.toml:7: there is something behind the end of the value\nhint: put text in quotes, and # before a remark"},
+		{"curly quotes", "title = “Bib”\nsize = ‘2 years’\nname = „x“",
+			"f.toml:1: the quotation mark “ is a curly one\nhint: type straight ones, in an editor for plain text: \"" +
+				"\nf.toml:2: the quotation mark ‘ is a curly one\nhint: type straight ones, in an editor for plain text: \"" +
+				"\nf.toml:3: the quotation mark „ is a curly one\nhint: type straight ones, in an editor for plain text: \""},
+		{"a fraction where it is not certain how far it goes", "a = 1/2 x\nb = 1/2", "f.toml:1: 1/2" + fraction + "\"1/2\""},
+		{"a slip, and a key twice", "a = 1/2\na = 2\nb = 3/4", "f.toml:1: 1/2" + fraction + "\"1/2\"" +
+			"\nf.toml:2: a: is given twice, the first time in line 1\nhint: give each a name of its own, or put both together"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			spec, err := Read("f.toml", []byte(tt.in), sketch.HasLetter)
+			require.Error(t, err)
+			assert.Nil(t, spec)
+			assert.Equal(t, tt.want, err.Error())
+		})
+	}
+}
+
+// However many slips a text has, they are counted up to a hundred, and a long text is not
+// read again for each.
+func TestReadOnIsBounded(t *testing.T) {
+	var many strings.Builder
+	for i := range 300 {
+		fmt.Fprintf(&many, "a%d = %d/8\n", i, i)
+	}
+	var slips fault.List
+	_, err := Read("f.toml", []byte(many.String()), sketch.HasLetter)
+	require.ErrorAs(t, err, &slips)
+	assert.Len(t, slips, 100)
+
+	padded := many.String() + "# " + strings.Repeat("x", 4<<20)
+	_, err = Read("f.toml", []byte(padded), sketch.HasLetter)
+	require.ErrorAs(t, err, &slips)
+	assert.Len(t, slips, 3, "4 MB are read two times more, of 10 MB in all")
 }
 
 func TestOpenedBefore(t *testing.T) {

@@ -78,7 +78,9 @@ func (t *fileTable) know(known ...string) {
 			continue
 		}
 		hint := "known here are " + strings.Join(known, ", ")
-		if k := wording.Nearest(key, known); k != "" {
+		if otherwise := writtenOtherwise(t.place, key, known); otherwise != "" {
+			hint = otherwise
+		} else if k := wording.Nearest(key, known); k != "" {
 			hint = wording.DidYouMean(k)
 			t.meant = append(t.meant, k)
 		}
@@ -169,7 +171,7 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	for _, name := range all.keys() {
-		t.note(all.at(name), t.checkPrinted(name))
+		t.note(all.at(name), checkKey(name, t.printable))
 		if one := all.asTable(name, all.values[name], hint); one != nil {
 			tables = append(tables, one)
 		}

@@ -1,0 +1,102 @@
+package source
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: a space that is not that of the space bar, and a sign without width,
+// look like nothing and come in with what is copied from elsewhere. They are named by what
+// they are and by what stands before them.
+
+// isStrange reports whether a letter looks like an ordinary space, or like none at all.
+func isStrange(c rune) bool {
+	return c != ' ' && unicode.In(c, unicode.Zs, unicode.Cf)
+}
+
+// strangeName says what such a letter is.
+func strangeName(c rune) string {
+	switch {
+	case c == '\u00a0':
+		return "a no-break space (U+00A0)"
+	case unicode.Is(unicode.Zs, c):
+		return fmt.Sprintf("a space of another kind (U+%04X)", c)
+	}
+	return fmt.Sprintf("a sign that cannot be seen (U+%04X)", c)
+}
+
+const strangeHint = "take it out, and type what is meant with the space bar"
+
+// strangeSpace explains such a letter outside of quotes. All of a text are told at once.
+func (s *slip) strangeSpace() (cause, hint string) {
+	c, _ := utf8.DecodeRuneInString(s.letter)
+	if s.letter == "" || !isStrange(c) {
+		return "", ""
+	}
+	cause = "there is " + strangeName(c) + " at the beginning of this line"
+	if before := strings.Fields(s.line[:s.column]); len(before) > 0 {
+		cause = "there is " + strangeName(c) + " behind " + wording.Quoted(before[len(before)-1])
+	}
+	var lines []int
+	s.mended, lines = withoutStrange(s.text)
+	lines = slices.DeleteFunc(lines, func(line int) bool { return line == s.lineNo })
+	if len(lines) > 0 {
+		cause += ", and the like in " + wording.Counted(len(lines), "other line")
+	}
+	return cause, strangeHint
+}
+
+// withoutStrange returns a text without strange spaces outside of quotes and remarks, and
+// the lines that had some.
+func withoutStrange(text string) (plain string, lines []int) {
+	var b strings.Builder
+	line := 1
+	for i := 0; i < len(text); {
+		c, size := utf8.DecodeRuneInString(text[i:])
+		switch {
+		case c == '"' || c == '\'':
+			if size = quotedSize(text[i:]); size == 0 {
+				size = len(text) - i
+			}
+		case c == '#':
+			if size = strings.IndexByte(text[i:], '\n'); size < 0 {
+				size = len(text) - i
+			}
+		}
+		part := text[i : i+size]
+		if isStrange(c) {
+			part = ""
+			if unicode.Is(unicode.Zs, c) {
+				part = " "
+			}
+			if len(lines) == 0 || lines[len(lines)-1] != line {
+				lines = append(lines, line)
+			}
+		}
+		b.WriteString(part)
+		line += strings.Count(text[i:i+size], "\n")
+		i += size
+	}
+	return b.String(), lines
+}
+
+// checkSpaces refuses a strange space in a name: with one it is not the same name as with
+// an ordinary one, and nobody sees why.
+func checkSpaces(name string) error {
+	i := strings.IndexFunc(name, isStrange)
+	if i < 0 {
+		return nil
+	}
+	c, _ := utf8.DecodeRuneInString(name[i:])
+	at := "at its beginning"
+	if i > 0 {
+		at = "behind " + wording.Quoted(name[:i])
+	}
+	return &fault.Fault{Cause: fmt.Sprintf("the name has %s %s", strangeName(c), at), Hint: strangeHint}
+}
