@@ -179,6 +179,7 @@ func (d data) seam(s garment.Seam) object {
 		{"matches", s.Matches()},
 		{"cut_matches", s.CutMatches()},
 		{"ends", each(s.Ends, d.seamEnd)},
+		{"ends_told_by", s.ToldBy.String()},
 	}
 }
 
@@ -189,7 +190,7 @@ func (data) seamEnd(e garment.SeamEnd) object {
 		{"cut_jog", orNull(e.CutJog, e.CutJogKnown)},
 		{"past", e.Past},
 		{"cut_past", e.CutPast},
-		{"bend_degrees", tenth(e.Bend)},
+		{"bend_degrees", bendOrNull(e)},
 	}
 }
 
@@ -309,6 +310,14 @@ func (data) setting(s source.Setting) object {
 func orNull(a length.Amount, known bool) any {
 	if known {
 		return a
+	}
+	return nil
+}
+
+// bendOrNull is how far the line turns that goes over a seam, null where none does.
+func bendOrNull(e garment.SeamEnd) any {
+	if e.GoesOver {
+		return tenth(e.Bend)
 	}
 	return nil
 }

@@ -94,7 +94,7 @@ ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].l
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
 seams seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].ease seams[].ends
 seams[].ends[].bend_degrees seams[].ends[].cut_jog seams[].ends[].cut_past seams[].ends[].jog
-seams[].ends[].neighbours seams[].ends[].past
+seams[].ends[].neighbours seams[].ends[].past seams[].ends_told_by
 seams[].fullness seams[].gathered seams[].key seams[].matches seams[].sewn seams[].sides seams[].sides[][].each
 seams[].sides[][].edge seams[].sides[][].piece seams[].sides[][].times seams[].sides[][].together seams[].within
 sewing sewing[].name sewing[].value size
@@ -125,7 +125,7 @@ func TestKeysOfTheData(t *testing.T) {
 }
 
 // mayBeNull are the keys that stand for something a pattern need not have.
-var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "bindings[].square", "bindings[].cloth"}
+var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "bindings[].square", "bindings[].cloth"}
 
 func TestDataOfEveryPattern(t *testing.T) {
 	all := patterns(t)

@@ -88,17 +88,35 @@ func seamEndLines(s garment.Seam, w writer) mark.Lines {
 	var lines mark.Lines
 	tooFar := func(a length.Amount) bool { return a.MM > s.Within.MM+length.Rounding }
 	for _, end := range s.Ends {
-		where := end.Neighbours[0]
-		if !end.Alike() {
-			where += " and " + end.Neighbours[1]
+		told := seamJogs(s, end, w)
+		if end.GoesOver {
+			told = append(told, bendOf(end))
 		}
 		say := lines.Say
-		if end.Alike() && (!end.Straight() || tooFar(end.Jog) || end.CutJogKnown && tooFar(end.CutJog)) {
+		if end.GoesOver && (!end.Straight() || tooFar(end.Jog) || end.CutJogKnown && tooFar(end.CutJog)) {
 			say = lines.Warn
 		}
-		say("at %s: %s, %s", where, strings.Join(seamJogs(s, end, w), ", "), bendOf(end))
+		say("at %s: %s", endName(s, end), strings.Join(told, ", "))
+	}
+	switch {
+	case s.Undecided():
+		lines.Warn("%s", s.MeetUndecided())
+	case s.ToldBy.Guess():
+		lines.Say("which ends meet is hardly more than a guess, by the %s; if it is the others, meet = [%q, %q] says it", s.ToldBy, s.Else[0], s.Else[1])
 	}
 	return lines
+}
+
+// endName names an end of a seam by the edges that come together there.
+func endName(s garment.Seam, end garment.SeamEnd) string {
+	if end.Alike() {
+		return end.Neighbours[0]
+	}
+	a, b := s.Sides[0].Courses[0].Piece, s.Sides[1].Courses[0].Piece
+	if a == b {
+		return end.Neighbours[0] + " and " + end.Neighbours[1]
+	}
+	return fmt.Sprintf("%s of %s and %s of %s", end.Neighbours[0], a.Name, end.Neighbours[1], b.Name)
 }
 
 // bendOf says how the line turns that goes over a seam.

@@ -211,6 +211,11 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 	slant := func(t float64) string {
 		return fmt.Sprintf("bottom: 0,0 %.9[1]f,0\nright: %.9[1]f,0 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0", 10-8/math.Tan(t*math.Pi/180))
 	}
+	// Corners of 70 and 90 degrees, 8 and 7 in high: 0.364 in out for every inch down.
+	const (
+		leaning = "bottom: 0,0 10,0\nright: 10,0 7.0883,8 | allowance = 0\ntop: 7.0883,8 0,8\nleft: 0,8 0,0 | allowance = 0"
+		lower   = "bottom: 0,0 9.6361,0\nr: 9.6361,0 7.0883,7 | allowance = 0\ntop: 7.0883,7 0,7\nl: 0,7 0,0 | allowance = 0"
+	)
 	for _, c := range []struct {
 		name, front, back, seam string
 		want                    []string
@@ -233,7 +238,14 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		{"a point of 7.8 degrees", slant(86.1), slant(86.1), sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
 		{"a point of 8.2 degrees", slant(85.9), slant(85.9), sketch.Tops, []string{"! at right: no jog, a point of 8 degrees", "at left: no jog, no point"}},
 		{"a dip of 8.2 degrees", slant(94.1), slant(94.1), sketch.Tops, []string{"! at right: no jog, a dip of 8 degrees", "at left: no jog, no point"}},
-		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right and r: no jog, a point of 60 degrees", "at left: no jog, no point"}},
+		{"a guess", sketch.Outward, sketch.Swap(sketch.Inward45, "right:", "r:", "left:", "l:", "18,0", "17,0"), sketch.Tops,
+			[]string{"at right of front and r of back: no jog", "at left of front and l of back: no jog",
+				`which ends meet is hardly more than a guess, by the lengths; if it is the others, meet = ["right", "l"] says it`}},
+		// Both ends bend by 20 degrees, or the one by 40 and the other by none.
+		{"nothing tells", leaning, lower, sketch.Tops,
+			[]string{"at right of front and l of back: no jog", "at left of front and r of back: no jog",
+				`! which ends meet could not be told: "right" was laid on "l"; if it lies on "r", write meet = ["right", "r"]`}},
+		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right of front and r of back: no jog", "at left: no jog, no point"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := made.Seam(t, sketch.Joined("0.5", c.front, c.back, c.seam))

@@ -47,12 +47,14 @@ type joiner struct {
 	spec  *source.Spec
 	found *piece.Findings
 	cuts  map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
+	ties  ties
 }
 
 // join adds to a pattern all that joins its pieces and is sewn to them, but for what
 // cannot be made.
 func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
-	j := joiner{p, spec, found, map[*piece.Piece][]float64{}}
+	j := joiner{Pattern: p, spec: spec, found: found, cuts: map[*piece.Piece][]float64{}}
+	j.ties = j.allTies()
 	for _, s := range spec.Seams {
 		p.Seams = append(p.Seams, j.seam(s))
 	}

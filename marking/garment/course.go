@@ -43,6 +43,9 @@ func (c Course) Title() string {
 // isEdge reports whether it is an edge, and no line inside the piece.
 func (c Course) isEdge() bool { return c.edge >= 0 }
 
+// pieceEdge is the edge of a course that is one.
+func (c Course) pieceEdge() pieceEdge { return pieceEdge{c.Piece, c.edge} }
+
 // drawn returns the edge of a course that is one.
 func (c Course) drawn() piece.Edge { return c.Piece.Edges[c.edge] }
 

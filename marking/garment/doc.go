@@ -12,6 +12,8 @@
 //	names.go     names such as "front.neck" stand for something that can be sewn
 //	course.go    an edge or a line that something is sewn along, as often as it comes
 //	seam.go      two sides that are sewn together, and whether they match
+//	ties.go      what the seams and trims of the whole garment hold together
+//	meeting.go   which ends of a seam come together, and what tells it
 //	seamend.go   how what lies beside a seam goes on over it
 //	mismatch.go  in words, what keeps two sides from lying on each other
 //	trim.go      lace, ribbon, cord and braid along stitch lines, and round corners
@@ -28,11 +30,11 @@
 //     fault, and is said only beside one.
 //   - The difference of two lengths that are printed is that of the printed ones, so that
 //     a maker finds it again; whether it matters is decided by the exact one.
-//   - Which ends of a seam meet follows from the names of the neighbours (neck to neck).
-//     Where these do not tell, it follows from how the lines bend least, and then from how
-//     the cut edges meet best. An edge joined with itself lies on its mirror image.
-//   - A bend or a jog at the end of a seam is amiss only where the two neighbours are called
-//     alike, as the two halves of a neck are, for then no corner is meant.
+//   - Which ends of a seam meet is asked of all that may tell it, the weightiest first: what
+//     the file says, the centre, the other seams, names, notches (meeting.go). Only then of
+//     lengths and angles, and the figures say that this is hardly more than a guess.
+//   - A bend or a jog at the end of a seam is amiss only where one line goes over it, as the
+//     two halves of a neck do; elsewhere it is not told, for a corner is meant.
 //   - A bias strip comes from the least square that gives it in few strips, for every join
 //     shows; from the whole width of the cloth only where no square does.
 //   - The middle of a strip of a ruffle comes at the centre front, so that no join does.

@@ -76,6 +76,16 @@ func (s SeamSide) is() string {
 	return "is"
 }
 
+// MeetUndecided says that nothing tells which ends of the two edges come together; nothing
+// where something does, or the seam is the same either way.
+func (s Seam) MeetUndecided() string {
+	if !s.Undecided() {
+		return ""
+	}
+	end := s.Ends[0].Neighbours
+	return fmt.Sprintf("which ends meet could not be told: %q was laid on %q; if it lies on %q, write meet = [%q, %q]", end[0], end[1], s.Else[1], s.Else[0], s.Else[1])
+}
+
 // AllowancesDiffer says that the allowances of the two sides differ, where each side has
 // one; nothing where they do not.
 func (s Seam) AllowancesDiffer(say func(length.Amount) string) string {

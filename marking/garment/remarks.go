@@ -26,6 +26,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	for _, s := range p.Seams {
 		say(s.place, s.Mismatch(length.Amount.String))
 		say(s.place, s.AllowancesDiffer(length.Amount.String))
+		say(s.place, s.MeetUndecided())
 	}
 	for _, t := range p.Trims {
 		if t.CornersLeftOut() {

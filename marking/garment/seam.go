@@ -28,7 +28,7 @@ type Seam struct {
 	// the cut edges may be compared as well. CutDifference is theirs, first less second.
 	Plain         bool
 	CutDifference length.Amount
-	Ends          []SeamEnd // none where a side is more than one edge
+	Meeting       // without ends where a side is more than one edge
 
 	place fault.Place
 }
@@ -54,6 +54,7 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 		Gathered: s.Gathered, Plain: true, place: s.Place,
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
+	j.checkMeet(s, sides)
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))
 	for i, courses := range sides {
 		seam.Plain = seam.Plain && len(courses) == 1
@@ -78,7 +79,7 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 		if seam.held() {
 			off = length.Amount{Unit: j.Unit}
 		}
-		seam.Ends = seamEnds(a[0], b[0], off)
+		seam.Meeting = j.seamEnds(s, a[0], b[0], off)
 	}
 	return seam
 }

@@ -3,33 +3,45 @@ package garment
 import (
 	"math"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
 )
 
-// Rules of this file. At the ends of a seam its neighbours go on into each other: the neck
-// over the shoulder, the hem over the side. The two pieces are laid stitch line on stitch
-// line and matched at one end; then the lines beside the seam must meet without a jog and
-// without a point.
+// Rules of this file. At the ends of a seam its neighbours come together (meeting.go). The
+// two pieces are laid stitch line on stitch line and matched at one end. Where one line goes
+// over the seam, as the neck goes over the shoulder and the hem over the side, it must meet
+// there without a jog and without a point. No line goes over it
+//
+//   - at the centre: on the fold of the cloth, or where another seam joins one of the two
+//     with itself;
+//   - where another seam joins the two with each other, as the underarm of a kimono sleeve
+//     does at the side: they lie on each other there;
+//   - where each is sewn to another edge that does not go on into the other's;
+//   - where nothing says that they belong together: no name, hem, or thing sewn along both.
+//     A corner is meant there;
+//   - where the two corners make a full turn or more together: they cannot lie flat.
 
-// SeamEnd is where a seam ends, and its two neighbours go on into each other.
+// SeamEnd is where a seam ends, and its two neighbours come together.
 type SeamEnd struct {
 	Neighbours [2]string // the edges that meet there, of the first and second side
+	// GoesOver tells that the two are one line, which goes over the seam.
+	GoesOver bool
 	// Jog is by how much the finished lines of the two miss each other along the
 	// seam, the pieces being laid stitch line on stitch line and matched at the
 	// first end: the one whose neighbour in the first side stands first in the file, or,
 	// without a file, comes first round the outline.
-	// CutJog is the same of their cutting lines; CutJogKnown is false where one of
-	// them does not reach the seam, or there is none, on the fold of the cloth.
+	// CutJog is the same of their cutting lines; CutJogKnown is false where no line goes
+	// over the seam, or one of the two does not reach it.
 	Jog, CutJog length.Amount
 	CutJogKnown bool
 	// Past and CutPast tell which side runs past the other there: 1 the first, -1
 	// the second, 0 neither.
 	Past, CutPast int
 	// Bend is how far the line turns where it goes over the seam, in degrees:
-	// above 0 it makes a point, below 0 a dip.
+	// above 0 it makes a point, below 0 a dip. It lies between -180 and 180 where a line
+	// goes over the seam, and has no meaning elsewhere.
 	Bend float64
 }
 
@@ -41,18 +53,31 @@ const leastBend = piece.LeastTurn * 180 / math.Pi
 // is seen.
 func (e SeamEnd) Straight() bool { return math.Abs(e.Bend) < leastBend }
 
-// Alike reports whether the two neighbours are called alike, as two halves of one
-// neck are, so that no corner is meant between them.
+// Alike reports whether the two neighbours have one name.
 func (e SeamEnd) Alike() bool { return e.Neighbours[0] == e.Neighbours[1] }
+
+// Meeting is how the ends of two edges come together.
+type Meeting struct {
+	Ends   []SeamEnd
+	ToldBy Telling // what tells that these ends come together
+	// Else are the neighbours that would come together at the first end if the edges lay
+	// the other way. Matters tells that the lines beside the seam would turn otherwise.
+	Else    [2]string
+	Matters bool
+}
+
+// Undecided reports whether nothing tells which ends come together, though it matters.
+func (m Meeting) Undecided() bool { return len(m.Ends) > 0 && m.ToldBy == TellsNothing && m.Matters }
 
 // sewnEnd is one end of an edge as it is sewn.
 type sewnEnd struct {
-	neighbour string
-	angle     float64     // of the piece between the two sewn lines, in radians
-	beyond    float64     // along the stitch line from its sewn end to the cutting line, with folds in
-	reaches   bool        // whether it reaches the cutting line of its neighbour
-	place     fault.Place // of the neighbour
+	neighbour pieceEdge
+	angle     float64 // of the piece between the two sewn lines, in radians
+	beyond    float64 // along the stitch line from its sewn end to the cutting line, with folds in
+	reaches   bool    // whether it reaches the cutting line of its neighbour
 }
+
+func (e sewnEnd) name() string { return e.neighbour.drawn().Key }
 
 // sewnEnds returns the two ends of an edge, in the direction of the outline.
 func sewnEnds(c Course) [2]sewnEnd {
@@ -61,61 +86,109 @@ func sewnEnds(c Course) [2]sewnEnd {
 	e, drawn, sewn := p.Edges[edge], p.Drawn(edge), p.Sewn(edge)
 	return [2]sewnEnd{
 		{
-			neighbour: p.Edges[before].Key,
+			neighbour: pieceEdge{p, before},
 			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
 			reaches:   p.Corners[before].After.Out && !p.Edges[before].OnFold,
-			place:     p.Edges[before].Place,
 		},
 		{
-			neighbour: p.Edges[after].Key,
+			neighbour: pieceEdge{p, after},
 			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
 			reaches:   p.Corners[edge].Before.Out && !p.Edges[after].OnFold,
-			place:     p.Edges[after].Place,
 		},
 	}
 }
 
-// seamEnds lays two edges along each other and looks at the ends. Which end lies on
-// which follows from the names of the neighbours; where these do not tell, from how
-// the ends meet best. off is by how much the first edge is longer.
-func seamEnds(a, b Course, off length.Amount) []SeamEnd {
-	first, second := sewnEnds(a), sewnEnds(b)
-	drawn := laid(first, second, off)
-	turned := laid(first, [2]sewnEnd{second[1], second[0]}, off)
-	// An edge that is joined with itself lies on its mirror image. Two pieces drawn
-	// side by side, as they are sewn, have their common edge run opposite ways; that
-	// is so where nothing else tells.
-	if a.Piece == b.Piece && a.edge == b.edge || meetBetter(drawn, turned) {
-		return drawn
+// notches returns how far the notches of an edge stand from the beginning of its stitch
+// line, as it is sewn.
+func (c Course) notches() (places []float64) {
+	p, edge := c.Piece, c.edge
+	e, begins := c.drawn(), p.Sewn(edge).From-p.Drawn(edge).From
+	for _, q := range p.NotchPlaces(edge) {
+		_, along, _ := e.Line.Nearest(q)
+		places = append(places, p.FinishedAlong(edge, e.Line.Between(begins, math.Max(begins, along))))
 	}
-	return turned
+	return places
 }
 
-// laid returns how two edges meet at their ends, the first end of the one lying on
-// the first of the other.
-func laid(first, second [2]sewnEnd, off length.Amount) []SeamEnd {
-	order := []int{0, 1}
-	if first[1].place.Line < first[0].place.Line {
-		order = []int{1, 0}
+// laying is two edges laid on each other.
+type laying struct {
+	sides  [2]Course
+	turned bool          // the first end of the one lies on the last of the other
+	ends   [2][2]sewnEnd // that lie on each other; matched at the first
+	off    length.Amount // by how much the first edge is longer
+}
+
+// layings returns the two ways in which edges may be laid on each other: the first end of
+// the one on the first of the other, and on its last.
+func layings(a, b Course, off length.Amount) (as, turned laying) {
+	first, second := sewnEnds(a), sewnEnds(b)
+	i, last := 0, 1
+	if first[1].neighbour.drawn().Place.Line < first[0].neighbour.drawn().Place.Line {
+		i, last = 1, 0
 	}
-	var ends []SeamEnd
-	for n, i := range order {
-		jog, cut := length.Amount{Unit: off.Unit}, first[i].beyond-second[i].beyond
-		if n == 1 {
-			jog, cut = off, cut+off.MM
-		}
-		cutJog := off.Unit.Amount(math.Abs(cut))
-		ends = append(ends, SeamEnd{
-			Neighbours: [2]string{first[i].neighbour, second[i].neighbour},
-			Jog:        jog.Magnitude(), Past: pastBy(jog.MM, jog),
-			CutJog: cutJog, CutPast: pastBy(cut, cutJog),
-			CutJogKnown: first[i].reaches && second[i].reaches,
-			Bend:        (math.Pi - first[i].angle - second[i].angle) * 180 / math.Pi,
-		})
+	as = laying{[2]Course{a, b}, false, [2][2]sewnEnd{{first[i], second[i]}, {first[last], second[last]}}, off}
+	turned = laying{[2]Course{a, b}, true, [2][2]sewnEnd{{first[i], second[last]}, {first[last], second[i]}}, off}
+	return as, turned
+}
+
+// end returns how the lines beside the seam meet at one of its ends.
+func (l laying) end(n int, t ties) SeamEnd {
+	a, b := l.ends[n][0], l.ends[n][1]
+	jog, cut := length.Amount{Unit: l.off.Unit}, a.beyond-b.beyond
+	if n == 1 {
+		jog, cut = l.off, cut+l.off.MM
 	}
-	return ends
+	cutJog, over := l.off.Unit.Amount(math.Abs(cut)), t.goesOver(a, b)
+	return SeamEnd{
+		Neighbours: [2]string{a.name(), b.name()},
+		GoesOver:   over,
+		Jog:        jog.Magnitude(), Past: pastBy(jog.MM, jog),
+		CutJog: cutJog, CutPast: pastBy(cut, cutJog),
+		CutJogKnown: over && a.reaches && b.reaches,
+		Bend:        bend(a, b),
+	}
+}
+
+// bend returns how far the line turns from one end to the other, in degrees.
+func bend(a, b sewnEnd) float64 { return (math.Pi - a.angle - b.angle) * 180 / math.Pi }
+
+// goesOver reports whether two edges that come together are one line, which goes over the
+// seam.
+func (t ties) goesOver(a, b sewnEnd) bool {
+	x, y := a.neighbour, b.neighbour
+	switch {
+	case t.atCentre(x) || t.atCentre(y) || bend(a, b) <= leastBend-180:
+		return false
+	case t.together(x, y):
+		return true
+	case x != y && t.joined(x, y) || t.setBetween(x, y):
+		return false
+	}
+	return likeness(a.name(), b.name()) > 0 || x.drawn().Hem > 0 && y.drawn().Hem > 0
+}
+
+// seamEnds lays two edges along each other and looks at the ends. off is by how much the
+// first edge is longer.
+func (j joiner) seamEnds(s source.SeamSpec, a, b Course, off length.Amount) (m Meeting) {
+	as, turned := layings(a, b, off)
+	best, by := j.tells(s, as, turned)
+	other := as
+	if !best.turned {
+		other = turned
+	}
+	for n := range best.ends {
+		m.Ends = append(m.Ends, best.end(n, j.ties))
+	}
+	m.ToldBy, m.Else = by, other.end(0, j.ties).Neighbours
+	m.Matters = math.Abs(best.sharpest()-other.sharpest()) > leastBend
+	return m
+}
+
+// sharpest returns how far the line that turns most over the seam does so, in degrees.
+func (l laying) sharpest() float64 {
+	return math.Max(math.Abs(bend(l.ends[0][0], l.ends[0][1])), math.Abs(bend(l.ends[1][0], l.ends[1][1])))
 }
 
 // pastBy returns which side runs past the other by a length: neither where it is read as
@@ -128,33 +201,6 @@ func pastBy(mm float64, read length.Amount) int {
 		return 1
 	}
 	return -1
-}
-
-// meetBetter reports whether the first way of laying two edges is the likelier one:
-// more neighbours of one name meet, or else the lines bend less, or else the cut edges
-// miss each other less.
-func meetBetter(a, b []SeamEnd) bool {
-	of, than := amiss(a), amiss(b)
-	for i := range of {
-		if math.Abs(of[i]-than[i]) > piece.Rounding {
-			return of[i] < than[i]
-		}
-	}
-	return false
-}
-
-// amiss returns what speaks against laying two edges so, the weightiest first: how many
-// ends have neighbours of two names, by how much the lines bend at them together, and by
-// how much the cut edges miss each other.
-func amiss(ends []SeamEnd) (sum [3]float64) {
-	for _, e := range ends {
-		if !e.Alike() {
-			sum[0]++
-		}
-		sum[1] += math.Abs(e.Bend)
-		sum[2] += e.CutJog.MM
-	}
-	return sum
 }
 
 // turnLeft returns the angle from one direction to another, turning left: from 0 to

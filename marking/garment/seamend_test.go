@@ -17,18 +17,22 @@ import (
 )
 
 // endsOf writes how a seam ends, such as "neck: jog 0, cut 0.25, bend 90"; lengths in
-// inches, "cut none" where the cut edges cannot be compared.
+// inches, "cut none" where the cut edges cannot be compared, "no line" where none goes over
+// the seam.
 func endsOf(s garment.Seam) []string {
 	var all []string
 	for _, e := range s.Ends {
-		where, cut := e.Neighbours[0], "none"
+		where, cut, bend := e.Neighbours[0], "none", "no line"
 		if !e.Alike() {
 			where += "+" + e.Neighbours[1]
 		}
 		if e.CutJogKnown {
 			cut = sketch.Number(e.CutJog.MM / 25.4)
 		}
-		all = append(all, fmt.Sprintf("%s: jog %s, cut %s, bend %s", where, sketch.Number(e.Jog.MM/25.4), cut, sketch.Number(e.Bend)))
+		if e.GoesOver {
+			bend = "bend " + sketch.Number(e.Bend)
+		}
+		all = append(all, fmt.Sprintf("%s: jog %s, cut %s, %s", where, sketch.Number(e.Jog.MM/25.4), cut, bend))
 	}
 	return all
 }
@@ -77,29 +81,29 @@ func TestSeamEnds(t *testing.T) {
 			[]string{"right: jog 0, cut 0.5, bend 0", "left: jog 0, cut 0, bend 0"}},
 
 		{"neighbours on the fold", "fold = \"left\"\n" + sketch.Rect("10"), "fold = \"left\"\n" + sketch.Rect("10"), sketch.Tops,
-			[]string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut none, bend 0"}},
+			[]string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut none, no line"}},
 		// A skirt with a seam at the centre, under a bodice that has none.
 		{"one neighbour on the fold", "fold = \"left\"\n" + sketch.Rect("9.5"), "cut = 2\n" + sketch.Rect("10"), sketch.Tops,
-			[]string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut none, bend 0"}},
+			[]string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut none, no line"}},
 		// A neighbour that the edge goes on into has no cut edge ahead of the seam.
 		{"a neighbour straight on", sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top: 10,8 4,8\nyoke: 4,8 0,8"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top: 10,8 4,8\nyoke: 4,8 0,8"), sketch.Tops,
-			[]string{"right: jog 0, cut 0, bend 0", "yoke: jog 0, cut none, bend -180"}},
+			[]string{"right: jog 0, cut 0, bend 0", "yoke: jog 0, cut none, no line"}},
 
 		// Which end lies on which.
 		{"drawn mirrored, told by names", sketch.Outward, mirror(sketch.Inward45), sketch.Tops, []string{"right: jog 0, cut 0, bend 0", "left: jog 0, cut 0, bend 0"}},
 		{"names outweigh bends", sketch.Outward, sketch.Swap(sketch.Inward45, "right:", "left:", "left:", "right:"), sketch.Tops,
 			[]string{"right: jog 0, cut 0.207, bend -45", "left: jog 0, cut 0.207, bend 45"}},
 		{"one name is enough", sketch.Outward, sketch.Swap(sketch.Inward45, "left:", "right:", "right:", "r:"), sketch.Tops,
-			[]string{"right: jog 0, cut 0.207, bend -45", "left+r: jog 0, cut 0.207, bend 45"}},
-		{"no names, the least bend", sketch.Outward, other(sketch.Inward45), sketch.Tops, []string{"right+r: jog 0, cut 0, bend 0", "left+l: jog 0, cut 0, bend 0"}},
-		{"no names, the least bend, drawn mirrored", sketch.Outward, other(mirror(sketch.Inward45)), sketch.Tops, []string{"right+r: jog 0, cut 0, bend 0", "left+l: jog 0, cut 0, bend 0"}},
+			[]string{"right: jog 0, cut 0.207, bend -45", "left+r: jog 0, cut none, no line"}},
+		{"no names, the least bend", sketch.Outward, other(sketch.Inward45), sketch.Tops, []string{"right+r: jog 0, cut none, no line", "left+l: jog 0, cut none, no line"}},
+		{"no names, the least bend, drawn mirrored", sketch.Outward, other(mirror(sketch.Inward45)), sketch.Tops, []string{"right+r: jog 0, cut none, no line", "left+l: jog 0, cut none, no line"}},
 		{"no names, no bends, the least jog", sketch.Swap(sketch.Rect("10.25"), "right: 10.25,0 10.25,8", "right: 10.25,0 10.25,8 | allowance = 0.75"), other(sketch.Swap(sketch.Rect("10.25"), "right: 10.25,0 10.25,8", "right: 10.25,0 10.25,8 | allowance = 0.75")), sketch.Tops,
-			[]string{"right+r: jog 0, cut 0, bend 0", "left+l: jog 0, cut 0, bend 0"}},
+			[]string{"right+r: jog 0, cut none, no line", "left+l: jog 0, cut none, no line"}},
 		// Nothing tells: the back stands above the front, as the two are sewn.
 		{"as they are drawn, one above the other", sketch.Rect("10"), other(sketch.Rect("10")), `join = ["front.top", "back.bottom"]`,
-			[]string{"right+r: jog 0, cut 0, bend 0", "left+l: jog 0, cut 0, bend 0"}},
+			[]string{"right+r: jog 0, cut none, no line", "left+l: jog 0, cut none, no line"}},
 		{"as they are drawn, side by side", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top:", "t:", "bottom:", "b:"), `join = ["front.right", "back.left"]`,
-			[]string{"bottom+b: jog 0, cut 0, bend 0", "top+t: jog 0, cut 0, bend 0"}},
+			[]string{"bottom+b: jog 0, cut none, no line", "top+t: jog 0, cut none, no line"}},
 
 		// The underarm of a sleeve: 180 - 2 x 63.435 at the cap, 180 - 2 x 116.565 at the
 		// hem.

@@ -40,6 +40,7 @@ func sameSeam(t *rapid.T, a, b garment.Seam, text string) {
 	require.Equal(t, a.Matches(), b.Matches(), text)
 	require.Equal(t, a.CutMatches(), b.CutMatches(), text)
 	require.Equal(t, len(a.Ends), len(b.Ends), text)
+	require.Equal(t, a.ToldBy, b.ToldBy, text)
 	for i, end := range a.Ends {
 		other := b.Ends[i]
 		require.Equal(t, end.Neighbours, other.Neighbours, text)

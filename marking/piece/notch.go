@@ -20,6 +20,17 @@ type notch struct {
 	place fault.Place
 }
 
+// NotchPlaces returns where notches stand on the cutting line of an edge.
+func (p *Piece) NotchPlaces(edge int) []plane.Point {
+	var places []plane.Point
+	for _, n := range p.notches {
+		if n.edge == edge {
+			places = append(places, n.path[0])
+		}
+	}
+	return places
+}
+
 // checkNotches works out the notches of a piece.
 func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 	for _, s := range ps.Notches {

@@ -221,6 +221,10 @@ func (s SeamSpec) faults(p part) {
 		p.note(at, refuseNames(len(side), joinHint))
 		p.names(side, at)
 	}
+	first, second := p.text("meet", s.Meet[0]), p.text("meet", s.Meet[1])
+	if first.given != second.given {
+		p.report(p.place.Under("meet"), "names an edge beside one side alone")
+	}
 	ease, within := p.length("ease", s.Ease, fromZero), p.length("within", s.Within, fromZero)
 	gathered := said{key: "gathered", given: s.Gathered}
 	p.refuseBeside(ease, gathered)

@@ -126,6 +126,9 @@ func TestFaults(t *testing.T) {
 		{"a block less than nothing", func(s *Spec, p *PieceSpec) { p.Block.Ends.V = -1 }, "piece.bib.block.ends: must not be negative, but is -1 mm"},
 
 		{"a seam with an empty side", func(s *Spec, p *PieceSpec) { s.Seams[0].Sides[1] = nil }, "seam.shoulder.join: side 2 names no edge\nhint: " + joinHint},
+		{"one name of two that meet", func(s *Spec, p *PieceSpec) { s.Seams[0].Meet[1] = Given("hem") }, "seam.shoulder.meet: names an edge beside one side alone"},
+		{"a name that is empty", func(s *Spec, p *PieceSpec) { s.Seams[0].Meet = [2]Text{Given("hem"), Given("")} },
+			"seam.shoulder.meet: the name or text is empty\nhint: write at least one letter, or leave the line out"},
 		{"a gathered seam with ease", func(s *Spec, p *PieceSpec) { s.Seams[0].Gathered, s.Seams[0].Ease = true, Given(9.0) },
 			"seam.shoulder.ease: cannot stand beside \"gathered\""},
 		{"a trim along nothing", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = nil }, "trim.lace.along: names no edge\nhint: " + alongHint},

@@ -31,12 +31,13 @@ func (t *fileTable) garment(spec *Spec) {
 const joinHint = `write join = ["front.shoulder", "back.shoulder"]; a side of several edges is a list of its own: join = ["sleeve.cap", ["front.armhole", "back.armhole"]]`
 
 func (t *fileTable) seam() SeamSpec {
-	t.know("join", "ease", "within", "gathered")
+	t.know("join", "meet", "ease", "within", "gathered")
 	t.need("join", "it names the two edges that are sewn together: "+`join = ["front.shoulder", "back.shoulder"]`)
 	s := SeamSpec{
 		Key:      t.name,
 		Place:    t.place,
 		Join:     t.at("join"),
+		Meet:     t.meet(),
 		Ease:     t.length("ease", fromZero),
 		Within:   t.length("within", fromZero),
 		Gathered: t.yes("gathered"),
@@ -73,6 +74,42 @@ func (t *fileTable) seam() SeamSpec {
 		}
 	}
 	return s
+}
+
+const meetHint = `write meet = "hem", or meet = ["hem", "lower edge"] where the second side calls it otherwise`
+
+// meet reads the names of the edges beside a seam that come together at one end of it.
+func (t *fileTable) meet() [2]Text {
+	at := t.at("meet")
+	switch v := t.values["meet"].(type) {
+	case nil:
+		return [2]Text{}
+	case string:
+		name := t.reference("meet")
+		return [2]Text{name, name}
+	case []any:
+		first, second, ok := twoTexts(v)
+		if !ok {
+			t.report(at, "must name one edge, or two, in quotes", meetHint)
+			return [2]Text{}
+		}
+		t.note(at, checkText(first))
+		t.note(at, checkText(second))
+		return [2]Text{GivenAt(first, at), GivenAt(second, at)}
+	default:
+		t.report(at, "must be the name of an edge, but is "+asGiven(v), meetHint)
+		return [2]Text{}
+	}
+}
+
+// twoTexts returns the two texts of a list of two.
+func twoTexts(list []any) (first, second string, ok bool) {
+	if len(list) != 2 {
+		return "", "", false
+	}
+	first, isText := list[0].(string)
+	second, both := list[1].(string)
+	return first, second, isText && both
 }
 
 const alongHint = `write along = ["front.neck", "back.neck"]: piece and edge`

@@ -58,6 +58,7 @@ func TestReadSaysWhatIsWrongWithSeams(t *testing.T) {
 	const length = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	const named = "\nhint: write [seam.NAME] on a line of its own, with a name for each"
 	const drawn = "\nhint: a gathered side is drawn up to the other, whatever it measures: leave ease out"
+	const meet = "\nhint: write meet = \"hem\", or meet = [\"hem\", \"lower edge\"] where the second side calls it otherwise"
 	seam := func(s string) string { return small + "[seam.s]\n" + s }
 	with := func(s string) string { return seam("join = [\"a.b\", \"c.d\"]\n" + s) }
 	var many []string
@@ -94,9 +95,14 @@ func TestReadSaysWhatIsWrongWithSeams(t *testing.T) {
 		{"within beside gathered", with("gathered = true\nwithin = 1"), "f.toml:6: seam.s.within: cannot stand beside \"gathered\"\nhint: a gathered side is drawn up to the other, whatever it measures: leave within out"},
 		{"negative ease beside gathered", with("gathered = true\nease = -1"), "f.toml:6: seam.s.ease: must not be negative, but is -1\nf.toml:6: seam.s.ease: cannot stand beside \"gathered\"" + drawn},
 
+		{"meet is a number", with("meet = 3"), "f.toml:5: seam.s.meet: must be the name of an edge, but is 3" + meet},
+		{"meet names three", with("meet = [\"a\", \"b\", \"c\"]"), "f.toml:5: seam.s.meet: must name one edge, or two, in quotes" + meet},
+		{"meet names a number", with("meet = [\"a\", 2]"), "f.toml:5: seam.s.meet: must name one edge, or two, in quotes" + meet},
+		{"meet names nothing", with("meet = [\"a\", \"\"]"), "f.toml:5: seam.s.meet: the name or text is empty\nhint: write at least one letter, or leave the line out"},
+
 		{"mistyped key", with("gatherd = true"), "f.toml:5: seam.s.gatherd: this key is not known\nhint: did you mean \"gathered\"?"},
 		{"mistyped join", seam("joins = [\"a.b\", \"c.d\"]"), "f.toml:4: seam.s.joins: this key is not known\nhint: did you mean \"join\"?"},
-		{"unknown key", with("stitch = \"French\""), "f.toml:5: seam.s.stitch: this key is not known\nhint: known here are join, ease, within, gathered"},
+		{"unknown key", with("stitch = \"French\""), "f.toml:5: seam.s.stitch: this key is not known\nhint: known here are join, meet, ease, within, gathered"},
 
 		{"a seam without a name of its own", small + "[seam]\njoin = [\"a.b\", \"c.d\"]", "f.toml:4: seam.join: must be a table, but is a list" + named},
 		{"seams in a list", small + "[[seam]]\njoin = [\"a.b\", \"c.d\"]", "f.toml:3: seam: written as a list, in two pairs of brackets" + named},
