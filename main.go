@@ -9,7 +9,8 @@
 //	main.go         commands, and how a run ends
 //	commandline.go  what people type, and what is wrong with it
 //	fault.go        faults of the command line
-//	printing.go     paper, printer and pieces: options that several commands share
+//	printing.go     paper and pieces: options that several commands share
+//	measured.go     what was measured on a printed page: three more
 //	sheet.go, gauge.go, figures.go, scale.go  a command each
 //	file.go         reading and writing files, whole or not at all
 package main

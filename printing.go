@@ -22,14 +22,15 @@ import (
 )
 
 // Rules of this file: what the command line says of paper and printer, and which
-// pieces are meant. Lengths count in the unit of the file, which is known only when
+// pieces are meant; what was measured is in measured.go. Lengths count in the unit of the file, which is known only when
 // that has been read.
 
 // printing is how the sheets are to be printed. What is nil was not given.
 type printing struct {
 	paper           paper.Paper
 	margin, overlap *string
-	across, down    *string // of the check square, as it was measured
+	across, down    *string // of the check square, or of a longer line, as it was measured
+	of              *string // how long that is to be, where it was no check square
 	pieces          []string
 	transfers       []source.Transfer
 	dots            *string
@@ -73,11 +74,11 @@ func pieceFlags() []cli.Flag {
 	}
 }
 
-// squareFlags are the options that say what the check square measures.
-func squareFlags() []cli.Flag {
+// pageFlags are the options that say which pages there are besides those of the pieces.
+func pageFlags() []cli.Flag {
 	return []cli.Flag{
-		&cli.StringFlag{Name: "across", Usage: "the check square measures `LENGTH` across: in inches of the 4 in square, in mm of the 100 mm one"},
-		&cli.StringFlag{Name: "down", Usage: "and `LENGTH` down"},
+		onOrOff("no-figures", "leave out the pages with the figures for the cutting table"),
+		onOrOff("gauges", "add the gauges, to be cut from card"),
 	}
 }
 
@@ -85,7 +86,7 @@ func squareFlags() []cli.Flag {
 func readPrinting(c *cli.Context) (printing, error) {
 	p := printing{
 		margin: given(c, "margin"), overlap: given(c, "overlap"), dots: given(c, "dots"),
-		across: given(c, "across"), down: given(c, "down"),
+		across: given(c, "across"), down: given(c, "down"), of: given(c, "of"),
 		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"),
 	}
 	var err error
@@ -116,13 +117,7 @@ func readPrinting(c *cli.Context) (printing, error) {
 			p.added = append(p.added, "--"+name)
 		}
 	}
-	for _, pair := range [][2]string{{"across", "down"}, {"down", "across"}} {
-		if c.IsSet(pair[0]) && !c.IsSet(pair[1]) {
-			return p, misuse(fmt.Sprintf("--%s was given without --%s", pair[0], pair[1]),
-				"measure the check square both ways: a printer may be off one way only")
-		}
-	}
-	return p, nil
+	return p, checkMeasured(c)
 }
 
 // fileInShell writes the name of a file as it is typed on a command line: one that begins
@@ -178,7 +173,7 @@ func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
 	if err != nil {
 		return on, err
 	}
-	on.Printed = measured.scale()
+	on.Printed = measured.Scale()
 	return on, nil
 }
 
@@ -222,39 +217,17 @@ func (p printing) chosen(pattern *garment.Pattern) (*garment.Pattern, error) {
 	return dotted, nil
 }
 
-// square is what was measured of the two sides of the check square.
-type square struct{ across, down paper.Measured }
-
-func (s square) scale() paper.Scale {
-	return paper.Scale{Across: s.across.Scale, Down: s.down.Scale}
-}
-
-func (p printing) measured(unit length.Unit) (square, error) {
-	var s square
-	var err error
-	if s.across, err = paper.Measure(*p.across, unit); err != nil {
-		return s, optionFault("across", err)
-	}
-	if s.down, err = paper.Measure(*p.down, unit); err != nil {
-		return s, optionFault("down", err)
-	}
-	return s, nil
-}
-
 // again is the command line that prints the same sheets of a file, with more
 // options in front.
 func (p printing) again(file string, more ...string) string {
-	words := slices.Concat([]string{"tuckmark sheet"}, more, p.said, p.added, []string{fileInShell(file)})
-	return strings.Join(words, " ")
+	return p.command("tuckmark sheet", file, more)
 }
 
-// correction is what stands on the command line for a printer that is off; nothing
-// where that was not asked for.
-func (p printing) correction() []string {
-	if p.across == nil {
-		return nil
-	}
-	return []string{"--across " + inShell(*p.across), "--down " + inShell(*p.down)}
+// command is the line of a command for the same sheets of a file, with more options in
+// front.
+func (p printing) command(name, file string, more []string) string {
+	words := slices.Concat([]string{name}, more, p.said, p.added, []string{fileInShell(file)})
+	return strings.Join(words, " ")
 }
 
 // open reads a file: the pieces of it that are meant, and the paper they are for.

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"math"
 	"slices"
 	"strings"
 
@@ -14,15 +15,16 @@ import (
 	"tuckmark/pdfout/paper"
 )
 
-// Rules of this file: what the check square measures is answered in words: at what
-// scale the sheets came out, what that does to the longest line, what may have done
-// it, and what to do. Sheets that are off are an answer, not a failure.
+// Rules of this file: what the check square measures, or a longer line, is answered in
+// words: at what scale the sheets came out, what that does to the longest line, what may
+// have done it, and what to do. Sheets that are off are an answer, not a failure. They are
+// called true only where no reading could be wrong enough for a line to be off.
 
 func scaleCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "scale",
 		Usage: "say what the printer did to the sheets, from the check square as it was measured",
-		Flags: append(slices.Concat(paperFlags(), pieceFlags(), squareFlags()),
+		Flags: append(slices.Concat(paperFlags(), pieceFlags(), pageFlags(), squareFlags()),
 			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)
@@ -65,11 +67,11 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(pattern), on, measured.scale())
+	verdict, err := pdfout.Judge(p.set(pattern), on, measured.Scale(), measured.Doubt())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}
-	a := answer{printing: p, file: in, unit: unit, limit: limit, square: measured, verdict: verdict}
+	a := answer{printing: p, file: in, unit: unit, limit: limit, reading: measured, verdict: verdict}
 	return writeOut(say, "the answer", []byte(a.text()))
 }
 
@@ -79,35 +81,43 @@ type answer struct {
 	file    string
 	unit    length.Unit
 	limit   float64 // what a line may be off, in mm
-	square  square
+	reading paper.Reading
 	verdict pdfout.Verdict
 }
 
 // text is the answer.
 func (a answer) text() string {
 	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", a.file, a.verdict.Printed,
-		a.square.across.Text, a.square.across.Frame(), a.square.down.Text, a.square.down.Frame())}
+		a.reading.Across.Text, a.reading.Across.Whole, a.reading.Down.Text, a.reading.Down.Whole)}
 	lines = append(lines, a.worst())
-	if a.verdict.True(a.limit) {
-		lines = append(lines, a.whenTrue()...)
-	} else {
+	switch {
+	case a.verdict.IsTrue(a.limit):
+		lines = append(lines, a.whenTrue())
+	case a.verdict.SeemsTrue(a.limit):
+		lines = append(lines, a.whenOpen()...)
+	default:
 		lines = append(lines, a.whenOff()...)
 	}
 	return strings.Join(lines, "\n") + "\n"
 }
 
-// worst says what becomes of the line that comes out most off.
-func (a answer) worst() string {
-	l := a.verdict.Worst
+// named names a line, its piece and its length.
+func (a answer) named(l pdfout.Line) string {
 	name := l.Role.String()
 	if own := strings.TrimSuffix(l.Name, ": "+name); own != "" {
 		name = fmt.Sprintf("%q, a %s", own, l.Role)
 	}
+	return name + " of " + l.Piece
+}
+
+// worst says what becomes of the line that comes out most off.
+func (a answer) worst() string {
+	l := a.verdict.Worst
 	which := "over the longest line of these sheets"
 	if s := a.verdict.Printed; s.Across != s.Down {
 		which = "over the line that takes it worst"
 	}
-	line := fmt.Sprintf("%s, %s of %s, %s, ", which, name, l.Piece, a.unit.OnRuler(l.Length))
+	line := fmt.Sprintf("%s, %s, %s, ", which, a.named(l), a.unit.OnRuler(l.Length))
 	switch off := a.verdict.Off; {
 	case off > 0:
 		return line + "that is " + a.unit.OnRuler(off) + " too long"
@@ -117,12 +127,92 @@ func (a answer) worst() string {
 	return line + "that is nothing"
 }
 
-// whenTrue says how to go on with sheets that came out true.
-func (a answer) whenTrue() []string {
-	return []string{
-		fmt.Sprintf("that is no more than %s: the sheets are true; print the other pages with the same settings", a.unit.AsWritten(a.limit)),
-		fmt.Sprintf("a ruler may miss up to %s of that line on the small length of the square: when the pages are joined, lay it along that line too", a.unit.OnRuler(a.verdict.Unseen(a.unit))),
+// open says what the reading leaves open.
+func (a answer) open() string {
+	l := a.verdict.Unsure
+	which := "that line"
+	if l != a.verdict.Worst {
+		which = fmt.Sprintf("%s, %s", a.named(l), a.unit.OnRuler(l.Length))
 	}
+	return fmt.Sprintf("a reading to %s may miss %s of %s", a.reading.ReadTo(), a.unit.OnRuler(a.verdict.Open), which)
+}
+
+// whenTrue says how to go on with sheets that are known to be true.
+func (a answer) whenTrue() string {
+	line := fmt.Sprintf("that is no more than %s, whatever a reading to %s may miss: the sheets are true", a.unit.AsWritten(a.limit), a.reading.ReadTo())
+	if !a.paper.WhollyOnOne() {
+		line += "; print the other pages with the same settings"
+	}
+	return line
+}
+
+// whenOpen says how to make sure of sheets that seem to be true.
+func (a answer) whenOpen() []string {
+	lines := []string{fmt.Sprintf("that is no more than %s, but %s: it does not show whether the sheets are true", a.unit.AsWritten(a.limit), a.open())}
+	lines = append(lines, a.longer()...)
+	if a.paper.WhollyOnOne() {
+		return lines
+	}
+	return append(lines, "when the pages are joined, lay a long ruler along the longest line too, before you mark cloth")
+}
+
+// longer says which lines show more than what was measured; what could be done without
+// them where there are none.
+func (a answer) longer() []string {
+	all := a.verdict.Longer
+	across, down := a.betterThan(all.Across, a.reading.Across), a.betterThan(all.Down, a.reading.Down)
+	if !across && !down {
+		finer := `read it as finely as you can, and write it so: "4 0/32" was read to 1/32 in`
+		if a.unit != length.Inch {
+			finer = `read it as finely as you can, and write it so: "100 0/2 mm" was read to half a mm`
+		}
+		return []string{finer}
+	}
+	again := printing{said: a.said, added: a.added}
+	lines := []string{"a longer line shows more; print it with the same settings, and measure it from the middle of its one end to the middle of the other:"}
+	wholes := []string{a.reading.Across.Whole, a.reading.Down.Whole}
+	if across {
+		wholes[0] = a.plain(all.Across.Straight)
+		lines = append(lines, "  across: "+a.where(all.Across))
+	}
+	if down {
+		wholes[1] = a.plain(all.Down.Straight)
+		lines = append(lines, "  down: "+a.where(all.Down))
+	}
+	options := []string{"--of " + inShell(strings.Join(wholes, " x ")), "--across ...", "--down ..."}
+	return append(lines, "  "+again.command("tuckmark scale", a.file, options))
+}
+
+// betterThan reports whether a line is so much longer than what was measured that it shows
+// more.
+func (a answer) betterThan(m pdfout.Measurable, measured paper.Measured) bool {
+	return m.Straight > worthwhile*measured.Of
+}
+
+// worthwhile is how many times as long as what was measured a line must be for somebody to
+// be asked to measure once more.
+const worthwhile = 1.1
+
+// nearPlain bounds how far, in mm, a line that is to be measured may lie off a plain
+// length and be given as that: a hundredth of what anybody reads.
+const nearPlain = 0.01
+
+// plain gives the length of a line that was worked out, for somebody who has to repeat it.
+func (a answer) plain(mm float64) string {
+	step := a.unit.Ruler() / 2
+	if near := math.Round(mm/step) * step; math.Abs(near-mm) < nearPlain {
+		mm = near
+	}
+	return a.unit.AsWritten(mm)
+}
+
+// where says where to find what is measured of a line.
+func (a answer) where(m pdfout.Measurable) string {
+	name, long := a.named(m.Line), a.plain(m.Straight)
+	if m.IsPart() {
+		name = "the straight part of " + name
+	}
+	return fmt.Sprintf("%s, %s, %s", name, long, m.Where())
 }
 
 // whenOff says how to come to sheets that are true.
@@ -139,13 +229,18 @@ func (a answer) whenOff() []string {
 	lines = append(lines,
 		"what to do:",
 		"  1. where you print, choose 100 % or actual size, turn off “fit to page” and every other scaling,")
-	return append(append(lines, again...),
+	lines = append(append(lines, again...),
 		"  2. should it measure the same again, print sheets that make up for it, on the same paper and with the same settings;",
 		"     on them, as they come out of the printer, the square measures what it should:",
 		"     "+a.again(a.file, a.correction()...),
-		fmt.Sprintf("     read the square as finely as you can: %s misread on it is %s on that line",
-			a.unit.AsWritten(pdfout.UsualWithin(a.unit)), a.unit.OnRuler(a.verdict.Unseen(a.unit))),
-	)
+		"     "+a.open())
+	if a.verdict.Open <= a.limit {
+		return lines
+	}
+	for _, line := range a.longer() {
+		lines = append(lines, "     "+line)
+	}
+	return lines
 }
 
 // causes says what may have made the sheets come out so.

@@ -28,9 +28,7 @@ func sheetCommand() *cli.Command {
 				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name)",
 			},
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
-			onOrOff("no-figures", "leave out the pages with the figures for the cutting table"),
-			onOrOff("gauges", "add the gauges, to be cut from card"),
-		}, slices.Concat(paperFlags(), pieceFlags(), squareFlags())...),
+		}, slices.Concat(pageFlags(), paperFlags(), pieceFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, "tuckmark sheet linden.toml -o linden.pdf")
 			if err != nil {

@@ -27,7 +27,8 @@
 //	header.go    what stands over a page
 //	whole.go     paper on which nothing is joined: large pages, and the order of what
 //	             lies on them, pages in front, figures and forms among it
-//	verdict.go   Judge: what a scale does to the lines
+//	verdict.go   Judge: what a scale does to the lines, and what a reading leaves open
+//	longer.go    lines on one page that show more than the check square
 //	summary.go   what was drawn, in a sentence or two
 //
 // What took thought:

@@ -13,7 +13,8 @@ import (
 // Rules of this file: whether a scale matters is told by the line that comes out
 // most off, as it lies on its sheet: over the longest line |m/N - 1| of its length
 // where both ways have one scale. A line that runs across has nothing of the scale
-// down.
+// down. What was read may be off by half a step of the ruler, and that grows with the
+// line as well: sheets are true only where the longest has room for it.
 
 // Verdict is what a scale does to the lines of a set.
 type Verdict struct {
@@ -24,6 +25,16 @@ type Verdict struct {
 	// Off is how much longer it comes out than it is, in mm; less than 0 where it
 	// comes out shorter.
 	Off float64
+	// Unsure is the line of which the reading leaves most open, Open how much longer or
+	// shorter than it seems that may come out, in mm.
+	Unsure Line
+	Open   float64
+	// Most is how far any line may be off, in mm: what it seems to be and what the reading
+	// leaves open of it.
+	Most float64
+	// Longer are lines to be measured in place of the check square, since they show
+	// more.
+	Longer Longer
 }
 
 // Line is a line on the sheets.
@@ -35,32 +46,48 @@ type Line struct {
 }
 
 // Judge says what becomes of the lines of a set, drawn true on the paper, when they
-// are printed at a scale. The error is that of Draw.
-func Judge(set arrange.Set, on paper.Paper, printed paper.Scale) (Verdict, error) {
+// are printed at a scale, which may be off by a doubt. The error is that of Draw.
+func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict, error) {
 	on.Printed = paper.Scale{}
 	b, err := plan(set, on)
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Printed: printed.OrTrue()}
-	var all []Verdict // of every line by itself
+	v := Verdict{Printed: printed.OrTrue(), Longer: b.longer()}
+	var all []lineAsPrinted
 	most := 0.0
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
-				drawn := l.Length()
-				off := printedLength(l.Path(), v.Printed) - drawn
-				most = math.Max(most, math.Abs(off))
-				all = append(all, Verdict{v.Printed, Line{p.Name, l.Name, l.Role, drawn}, off})
+				one := v.asPrinted(p.Name, l, doubt)
+				all = append(all, one)
+				most = math.Max(most, math.Abs(one.off))
+				v.Most = math.Max(v.Most, math.Abs(one.off)+one.open)
+				if one.open > v.Open+sameOff {
+					v.Unsure, v.Open = one.Line, one.open
+				}
 			}
 		}
 	}
 	for _, one := range all {
-		if math.Abs(one.Off) >= most-sameOff && one.Worst.Length > v.Worst.Length {
-			v = one
+		if math.Abs(one.off) >= most-sameOff && one.Length > v.Worst.Length {
+			v.Worst, v.Off = one.Line, one.off
 		}
 	}
 	return v, nil
+}
+
+// lineAsPrinted is a line, how much longer it seems to come out than it is, and how much
+// of that the reading leaves open, in mm.
+type lineAsPrinted struct {
+	Line
+	off, open float64
+}
+
+func (v Verdict) asPrinted(piece string, l arrange.Line, doubt paper.Scale) lineAsPrinted {
+	drawn, printed := l.Length(), printedLength(l.Path(), v.Printed)
+	larger := paper.Scale{Across: v.Printed.Across + doubt.Across, Down: v.Printed.Down + doubt.Down}
+	return lineAsPrinted{Line{piece, l.Name, l.Role, drawn}, printed - drawn, printedLength(l.Path(), larger) - printed}
 }
 
 // sameOff bounds how much less off than the worst a line may be, in mm, to be as bad
@@ -87,14 +114,13 @@ func UsualWithin(unit length.Unit) float64 {
 	return 0.5
 }
 
-// True reports whether no line is off by more than within mm.
-func (v Verdict) True(within float64) bool { return math.Abs(v.Off) <= within }
+// SeemsTrue reports whether no line is off by more than within mm, as far as the reading
+// shows.
+func (v Verdict) SeemsTrue(within float64) bool { return math.Abs(v.Off) <= within }
 
-// Unseen is how far the worst line may be off, in mm, without the check square
-// showing it to somebody who reads her ruler to half of its smallest step.
-func (v Verdict) Unseen(unit length.Unit) float64 {
-	return UsualWithin(unit) / paper.FrameFor(unit).Side * v.Worst.Length
-}
+// IsTrue reports whether no line is off by more than within mm, whatever the reading may
+// have missed.
+func (v Verdict) IsTrue(within float64) bool { return v.Most <= within+length.Rounding }
 
 // Side is what a side of the check square that is to be 4 in, or 100 mm, measures
 // at a scale, in mm.

@@ -33,24 +33,25 @@ func TestJudge(t *testing.T) {
 		{"larger", paper.Scale{Across: 1.0078125, Down: 1.0078125}, 228.6 * 0.0078125, 228.6},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), c.printed)
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), c.printed, paper.Scale{})
 			require.NoError(t, err)
 			assert.InDelta(t, c.off, v.Off, 1e-9)
 			assert.InDelta(t, c.length, v.Worst.Length, 1e-9)
 			assert.Equal(t, "Panel", v.Worst.Piece)
-			assert.Equal(t, math.Abs(c.off) <= 0.79375, v.True(UsualWithin(length.Inch)))
+			assert.Equal(t, math.Abs(c.off) <= 0.79375, v.SeemsTrue(UsualWithin(length.Inch)))
+			assert.Equal(t, math.Abs(c.off) <= 0.79375, v.IsTrue(UsualWithin(length.Inch)), "without a doubt that is the same")
 		})
 	}
 	// The panel lies turned on its page, its long sides run down: what the printer
 	// does across falls on its 5 in.
-	v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), paper.Scale{Across: 0.984375, Down: 1})
+	v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), paper.Scale{Across: 0.984375, Down: 1}, paper.Scale{})
 	require.NoError(t, err)
 	assert.InDelta(t, -127*0.015625, v.Off, 1e-9)
 	assert.InDelta(t, 127, v.Worst.Length, 1e-9)
 	// And whatever paper it will be drawn on, it is judged as drawn true.
 	corrected := seen.Paper(t, "letter")
 	corrected.Printed = paper.Scale{Across: 0.984375, Down: 1}
-	same, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, corrected, paper.Scale{Across: 0.984375, Down: 1})
+	same, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, corrected, paper.Scale{Across: 0.984375, Down: 1}, paper.Scale{})
 	require.NoError(t, err)
 	assert.Equal(t, v, same)
 	// Lines that are less and less off, and longer and longer: the worst is still the
@@ -61,12 +62,65 @@ func TestJudge(t *testing.T) {
 		fan.Marks = append(fan.Marks, sample.Edge(mark.Stitch, "", plane.Point{}, plane.Point{X: cos, Y: sin}.Mul(400+0.01*float64(i))))
 	}
 	fan.Outline = sample.OutlineOf(fan.Marks)
-	v, err = Judge(arrange.Set{Pieces: []mark.Marking{fan}}, seen.Paper(t, "a3"), paper.Scale{Across: 1.0025, Down: 1})
+	v, err = Judge(arrange.Set{Pieces: []mark.Marking{fan}}, seen.Paper(t, "a3"), paper.Scale{Across: 1.0025, Down: 1}, paper.Scale{})
 	require.NoError(t, err)
 	assert.InDelta(t, 1, math.Abs(v.Off), 0.01, "400 mm times 0.0025")
-	_, err = Judge(arrange.Set{}, seen.Paper(t, "letter"), paper.Scale{Across: 1, Down: 1})
+	_, err = Judge(arrange.Set{}, seen.Paper(t, "letter"), paper.Scale{Across: 1, Down: 1}, paper.Scale{})
 	assert.EqualError(t, err, "there is no line to draw\nhint: give the file at least one piece with an outline")
-	assert.InDelta(t, 254.0/128, Verdict{Worst: Line{Length: 254}}.Unseen(length.Inch), 1e-9, "1/32 of 4 in is 1/128")
+}
+
+// What a reading leaves open grows with the line: half a step of the ruler on what was
+// measured, as many times as the line is longer than that.
+func TestJudgeWithADoubt(t *testing.T) {
+	for _, c := range []struct {
+		name          string
+		long          float64 // of the longest line, mm
+		across, of    string  // what was measured; of the check square where of is ""
+		unit          length.Unit
+		open, within  float64 // mm
+		seems, proven bool
+	}{
+		{"the square to 1/16 in, over 12 1/2 in: 1/128 of it", 317.5, "4", "", length.Inch, 317.5 / 128, 0.79375, true, false},
+		{"the square to 1/32 in", 317.5, "4 0/32", "", length.Inch, 317.5 / 256, 0.79375, true, false},
+		{"the line itself to 1/16 in: half of that", 317.5, "12 1/2", "12 1/2", length.Inch, 0.79375, 0.79375, true, true},
+		{"the line itself, off by no more than it may be", 317.5, "12 17/32", "12 1/2", length.Inch, 0.396875, 0.8, true, false},
+		{"and more", 317.5, "12 7/16", "12 1/2", length.Inch, 0.79375, 0.79375, false, false},
+		{"a line no longer than the square", 101.6, "4", "", length.Inch, 0.79375, 0.79375, true, true},
+		{"the square to 1 mm, over 600 mm", 600, "100", "", length.Millimetre, 3, 0.5, true, false},
+		{"and to half of one", 600, "100.5", "", length.Millimetre, 1.5, 5, true, true},
+		{"240 mm of it to 1 mm", 600, "240", "240", length.Millimetre, 1.25, 0.5, true, false},
+		{"all of it to 1 mm", 600, "600", "600", length.Millimetre, 0.5, 0.5, true, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			m, err := paper.Measure(c.across, c.unit)
+			if c.of != "" {
+				whole, bad := length.Parse(c.of, c.unit)
+				require.NoError(t, bad)
+				m, err = paper.MeasureOf(c.across, whole, c.unit)
+			}
+			require.NoError(t, err)
+			r := paper.Reading{Across: m, Down: m}
+			piece := mark.Marking{Name: "Band", Marks: []mark.Mark{sample.Edge(mark.Cut, "edge", plane.Point{}, plane.Point{X: c.long})}}
+			piece.Outline = sample.OutlineOf(piece.Marks)
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{piece}}, seen.Paper(t, "letter"), r.Scale(), r.Doubt())
+			require.NoError(t, err)
+			assert.InDelta(t, c.open, v.Open, 1e-9)
+			assert.Equal(t, v.Worst, v.Unsure)
+			assert.InDelta(t, c.open+math.Abs(v.Off), v.Most, 1e-9)
+			assert.Equal(t, c.seems, v.SeemsTrue(c.within), "it seems so")
+			assert.Equal(t, c.proven, v.IsTrue(c.within), "it is so")
+		})
+	}
+	// What is off most and what is open most may be two lines: of one across, 5 in, the
+	// scale is known, of one down, 9 in, it is not.
+	panel := sample.Rectangle("p", "Panel", 228.6, 127)
+	panel.Marks = panel.Marks[:4]
+	v, err := Judge(arrange.Set{Pieces: []mark.Marking{panel}}, seen.Paper(t, "letter"), paper.Scale{Across: 0.99, Down: 1}, paper.Scale{Down: 0.01})
+	require.NoError(t, err)
+	assert.InDelta(t, -1.27, v.Off, 1e-9)
+	assert.InDelta(t, 127, v.Worst.Length, 1e-9)
+	assert.InDelta(t, 2.286, v.Open, 1e-9)
+	assert.InDelta(t, 228.6, v.Unsure.Length, 1e-9)
 }
 
 // However a line lies, it comes out no more off than its length times the worse of

@@ -11,6 +11,7 @@
 //	print.go     millimetres become a text: what a ruler shows, or what somebody chose
 //	amount.go    a length with what the ruler shows of it: totals that add up in print
 //	reading.go   a place between two steps of the ruler
+//	fineness.go  to which step of a ruler a length was read
 //	purchase.go  a length as it is asked for in a shop
 //	words.go     where a sentence may be broken, so that no measure is torn
 //

@@ -15,7 +15,7 @@
 //	snap.go     the grid that check squares stand on
 //	find.go     papers as they are asked for: by name, by size, from a roll
 //	scale.go    what a printer makes of a mm
-//	measure.go  what somebody measured of the check square
+//	measure.go  what somebody measured of the check square, or of a longer line
 //	fit.go      what "fit to page" makes of a sheet, and which fit a scale tells of
 //
 // A paper is added as a row in papers.go; the message that lists the papers, the help of the

@@ -2,10 +2,15 @@ package paper
 
 import (
 	"fmt"
+	"math"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 )
+
+// Rules of this file: a length read in inches is a side of the 4 in square, one in cm or
+// mm a side of the 100 mm square, unless it is said what it is to be. What was read to
+// some step of a ruler may be off by half of it.
 
 // The most a printed square may be off before it is rather a wrong unit, or another
 // thing that was measured, than a printer's doing; as a scale.
@@ -34,33 +39,101 @@ func FrameFor(unit length.Unit) LargeFrame {
 	return LargeFrame{"100 mm", InnerSquare}
 }
 
-// Measured is what somebody measured of one side of the first page's check square.
+// Measured is what somebody measured of a line that was printed.
 type Measured struct {
 	Text  string  // as it was written
-	Scale float64 // what the side is printed at
-	frame LargeFrame
+	Whole string  // what it is to be: "4 in"
+	Of    float64 // the same in mm
+	Scale float64 // what it is printed at
+	ReadTo
 }
 
-// Frame names the frame of the square that was measured: "4 in".
-func (m Measured) Frame() string { return m.frame.name }
+// ReadTo is a step of a ruler to which something was read.
+type ReadTo struct {
+	Step  float64 // in mm
+	ruler length.Unit
+}
+
+// String names the step: "1/16 in".
+func (r ReadTo) String() string { return r.ruler.AsWritten(r.Step) }
 
 // Measure reads what was measured of one side of the check square, such as
 // "3 15/16", "98.5 mm" or "9.8cm". A number without a unit counts in bare. The
 // error is a *fault.Fault without a place.
 func Measure(text string, bare length.Unit) (Measured, error) {
+	m, unit, mm, err := readMeasured(text, bare)
+	if err != nil {
+		return m, err
+	}
+	frame := FrameFor(unit)
+	m.Whole, m.Of, m.Scale = frame.name, frame.Side, mm/frame.Side
+	if !m.plausible() {
+		err = &fault.Fault{
+			Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text),
+			Hint:  fmt.Sprintf("measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; %q counts in %s", text, unit),
+		}
+	}
+	return m, err
+}
+
+// MeasureOf reads what was measured of a line that is to be so many mm, as Measure does.
+func MeasureOf(text string, whole float64, bare length.Unit) (Measured, error) {
+	m, unit, mm, err := readMeasured(text, bare)
+	if err != nil {
+		return m, err
+	}
+	m.Whole, m.Of, m.Scale = unit.AsWritten(whole), whole, mm/whole
+	if !m.plausible() {
+		err = &fault.Fault{
+			Cause: fmt.Sprintf("%s of %s is no printer's doing", m.Text, m.Whole),
+			Hint:  "--of says how long the line is to be that was measured",
+		}
+	}
+	return m, err
+}
+
+// readMeasured reads a length that was measured, whatever of, and the unit it was read in.
+func readMeasured(text string, bare length.Unit) (Measured, length.Unit, float64, error) {
 	unit, own := length.WrittenUnit(text)
 	if !own {
 		unit = bare
 	}
 	mm, err := length.Parse(text, unit)
-	if err != nil {
-		return Measured{}, err
+	ruler := unit
+	if unit != length.Inch {
+		ruler = length.Millimetre
 	}
-	m := Measured{Text: unit.AsWritten(mm), frame: FrameFor(unit)}
-	m.Scale = mm / m.frame.Side
-	if m.Scale >= leastPrinted && m.Scale <= mostPrinted {
-		return m, nil
+	return Measured{Text: unit.AsWritten(mm), ReadTo: ReadTo{length.ReadTo(text, unit), ruler}}, unit, mm, err
+}
+
+func (m Measured) plausible() bool { return m.Scale >= leastPrinted && m.Scale <= mostPrinted }
+
+// Doubt is how far the scale may lie from Scale, through the reading alone.
+func (m Measured) Doubt() float64 { return m.Step / 2 / m.Of }
+
+// Reading is what was measured across the page and down.
+type Reading struct{ Across, Down Measured }
+
+// ByOneRuler returns the reading where both were read off one ruler: to the finer step of
+// the two, since "4" does not tell it. In inches and in mm they were read off two.
+func (r Reading) ByOneRuler() Reading {
+	if r.Across.ruler == r.Down.ruler {
+		step := math.Min(r.Across.Step, r.Down.Step)
+		r.Across.Step, r.Down.Step = step, step
 	}
-	hint := fmt.Sprintf("measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; %q counts in %s", text, unit)
-	return m, &fault.Fault{Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text), Hint: hint}
+	return r
+}
+
+// Scale is what the printer makes of a mm, as far as the reading tells.
+func (r Reading) Scale() Scale { return Scale{r.Across.Scale, r.Down.Scale} }
+
+// Doubt is how far the two may be off through the reading alone.
+func (r Reading) Doubt() Scale { return Scale{r.Across.Doubt(), r.Down.Doubt()} }
+
+// ReadTo is the coarser of the steps that both were read to.
+func (r Reading) ReadTo() ReadTo {
+	if r.Down.Step > r.Across.Step {
+		return r.Down.ReadTo
+	}
+	return r.Across.ReadTo
 }

@@ -30,7 +30,7 @@ func TestMeasure(t *testing.T) {
 			m, err := Measure(c.text, c.bare)
 			require.NoError(t, err)
 			assert.InDelta(t, c.scale, m.Scale, 1e-12)
-			assert.Equal(t, c.frame, m.Frame())
+			assert.Equal(t, c.frame, m.Whole)
 			assert.Equal(t, c.shown, m.Text)
 		})
 	}
@@ -52,4 +52,56 @@ func TestMeasureThatIsNone(t *testing.T) {
 		_, err := Measure(c.text, c.bare)
 		assert.EqualError(t, err, c.want)
 	}
+}
+
+// What is to be so long is measured as the square is.
+func TestMeasureOf(t *testing.T) {
+	m, err := MeasureOf("12 7/16", 317.5, length.Inch)
+	require.NoError(t, err)
+	assert.InDelta(t, 0.995, m.Scale, 1e-12)
+	assert.Equal(t, "12 7/16 in", m.Text)
+	assert.Equal(t, "12 1/2 in", m.Whole)
+	assert.Equal(t, "1/16 in", m.ReadTo.String())
+	assert.InDelta(t, 1.0/400, m.Doubt(), 1e-12, "1/32 of 12 1/2")
+
+	m, err = MeasureOf("23.95cm", 240, length.Inch)
+	require.NoError(t, err)
+	assert.InDelta(t, 239.5/240, m.Scale, 1e-12)
+	assert.Equal(t, "24 cm", m.Whole)
+	assert.Equal(t, "0.5 mm", m.ReadTo.String())
+	assert.InDelta(t, 0.25/240, m.Doubt(), 1e-12)
+
+	_, err = MeasureOf("4", 317.5, length.Inch)
+	assert.EqualError(t, err, "4 in of 12 1/2 in is no printer's doing\nhint: --of says how long the line is to be that was measured")
+	_, err = MeasureOf("wide", 317.5, length.Inch)
+	assert.ErrorContains(t, err, `"wide" is not a length`)
+}
+
+// One ruler reads both ways to the same step.
+func TestReadingsByOneRuler(t *testing.T) {
+	read := func(across, down string) Reading {
+		a, err := Measure(across, length.Inch)
+		require.NoError(t, err)
+		d, err := Measure(down, length.Inch)
+		require.NoError(t, err)
+		return Reading{a, d}.ByOneRuler()
+	}
+	for _, c := range []struct {
+		across, down, to string
+		a, d             float64 // what may be off of the scale
+	}{
+		{"4", "4", "1/16 in", 1.0 / 128, 1.0 / 128},
+		{"3 31/32", "4", "1/32 in", 1.0 / 256, 1.0 / 256},
+		{"4", "3 63/64", "1/64 in", 1.0 / 512, 1.0 / 512},
+		{"98.5mm", "99mm", "0.5 mm", 1.0 / 400, 1.0 / 400},
+		{"4", "98.5mm", "1/16 in", 1.0 / 128, 1.0 / 400},
+		{"98.5mm", "4", "1/16 in", 1.0 / 400, 1.0 / 128},
+	} {
+		r := read(c.across, c.down)
+		assert.Equal(t, c.to, r.ReadTo().String(), "%s, %s", c.across, c.down)
+		assert.InDelta(t, c.a, r.Doubt().Across, 1e-12, "%s, %s", c.across, c.down)
+		assert.InDelta(t, c.d, r.Doubt().Down, 1e-12, "%s, %s", c.across, c.down)
+	}
+	assert.InDelta(t, 0.984375, read("3 15/16", "4").Scale().Across, 1e-12)
+	assert.InDelta(t, 1, read("3 15/16", "4").Scale().Down, 1e-12)
 }

@@ -1,0 +1,132 @@
+package pdfout
+
+import (
+	"math"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: the longer a line is that is measured, the less a ruler misses on
+// it. A line can be measured where it is straight and runs nearly across its pages, or
+// nearly down them, as they are printed; and where its ends are seen, which are those of
+// an outline, of a fold or of a stitch line, not an arrow's. One that is whole on a page
+// needs no joining, which may be off as well, and is measured rather than one over several
+// that is only somewhat longer.
+
+const (
+	// mostSlant is how much a line may slant that counts as one across or down: a tenth,
+	// of which a hundredth of what the printer does the other way falls on it.
+	mostSlant = 0.1
+	// worthMeasuring is how many times the length of the check square's 4 in a line must
+	// have to be measured in its place.
+	worthMeasuring = 1.25
+	// worthJoining is how many times as long as a line on one page another must be for
+	// pages to be joined before it is measured.
+	worthJoining = 1.5
+	// sameLength bounds how much longer a line may be, in mm, and be no better than one
+	// that was found before it.
+	sameLength = 1.0
+)
+
+// Longer are the lines that are best measured, one across the page and one down it.
+type Longer struct{ Across, Down Measurable }
+
+// Measurable is a straight line, or a straight part of a line.
+type Measurable struct {
+	Line             // its Length is that of all the line
+	Straight float64 // how long the straight part is, in mm; 0 where there is no such line
+	Pages    []int   // the numbers of those it is on
+}
+
+// IsPart reports whether it is only part of its line.
+func (m Measurable) IsPart() bool { return m.Length-m.Straight > sameLength }
+
+// Where says where it is: "on page 5", "on pages 5 and 6, joined".
+func (m Measurable) Where() string {
+	where := "on " + text.PagesOf(m.Pages)
+	if len(m.Pages) > 1 {
+		where += ", joined"
+	}
+	return where
+}
+
+// longer finds them. Of lines as long as each other the first is taken.
+func (b *book) longer() Longer {
+	var whole, joined Longer
+	least := worthMeasuring * paper.LargeSquare
+	for _, s := range b.sheets {
+		for _, p := range s.Pieces {
+			for _, l := range p.Lines {
+				if l.Length() < least || !hasEnds(l.Role) {
+					continue
+				}
+				path := l.Path().WithoutStraightPoints()
+				for i := 1; i < len(path); i++ {
+					part := plane.Path{path[i-1], path[i]}
+					if part.Length() < least {
+						continue
+					}
+					m := Measurable{Line{p.Name, l.Name, l.Role, l.Length()}, part.Length(), s.pagesOf(part)}
+					if len(m.Pages) == 1 {
+						whole.take(m, part)
+					} else {
+						joined.take(m, part)
+					}
+				}
+			}
+		}
+	}
+	return Longer{worthier(whole.Across, joined.Across), worthier(whole.Down, joined.Down)}
+}
+
+// worthier is the line to measure of one that is whole on a page and one that is not.
+func worthier(whole, joined Measurable) Measurable {
+	if joined.Straight > worthJoining*whole.Straight {
+		return joined
+	}
+	return whole
+}
+
+// hasEnds reports whether it can be seen where lines of a role end: not in an arrow, or in
+// what is cut for a window.
+func hasEnds(role mark.Role) bool {
+	switch role {
+	case mark.Arrow, mark.Grain, mark.Window, mark.Notch, mark.Cross, mark.Match:
+		return false
+	}
+	return true
+}
+
+// take takes a straight line of two points where it is longer than what there is.
+func (l *Longer) take(m Measurable, line plane.Path) {
+	step, better := line[1].Sub(line[0]), &l.Across
+	switch {
+	case math.Abs(step.X) < mostSlant*m.Straight:
+		better = &l.Down
+	case math.Abs(step.Y) >= mostSlant*m.Straight:
+		return
+	}
+	if m.Straight > better.Straight+sameLength {
+		*better = m
+	}
+}
+
+// pagesOf returns the numbers of the pages that a straight line is on: of one where that
+// shows both its ends.
+func (s *laidSheet) pagesOf(line plane.Path) []int {
+	var pages []int
+	tree := plane.NewTree(line)
+	for k := range s.Cells {
+		p := s.page(k)
+		if w := p.window(); w.Holds(line[0]) && w.Holds(line[1]) {
+			return []int{s.first + k}
+		}
+		if len(tree.Clip(p.core())) > 0 {
+			pages = append(pages, s.first+k)
+		}
+	}
+	return pages
+}
