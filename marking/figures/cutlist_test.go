@@ -83,13 +83,16 @@ func TestTearAndCutList(t *testing.T) {
 `},
 		// 40 in of hem, full twice, 80 in: two strips of 4 + 1/2 + 1/4 + 1/4 in. 10 in of
 		// it bound 1 in wide: see binding_test.go of package garment.
-		{"strips and a square, before rectangles", strings.Replace(sketch.Skirt(20), "name = \"Front\"", "cut = 1", 1), "[cloth]\nwidth = 44\n" +
+		{"strips before rectangles, and a square", strings.Replace(sketch.Skirt(20), "name = \"Front\"", "cut = 1", 1), "[cloth]\nwidth = 44\n" +
 			"[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\nhem = \"1/2\"\nturn = \"1/4\"\nseam = \"1/4\"\n[binding.edge]\nalong = \"front.hem\"\nwidth = \"1/4\"\nsquare = 20\n", `
+                                 across the
+  tear                 how many       cloth  along it
+  frill ruffle, strips                2           44         5
+  front, a rectangle          1           40        10
+
                                       across the
-  tear                      how many        cloth  along it
-  frill ruffle, strips                    2           44         5
+  cut                       how many       cloth  along it
   edge binding, bias square     1           20        20
-  front, a rectangle               1           40        10
 `},
 		{"strips of cloth of no known width", sketch.Skirt(20), "[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
                                  across the

@@ -269,6 +269,7 @@ func (d data) cloth(c *lay.Lay) object {
 		{"width", d.Chosen(c.Width)},
 		{"length", d.AtLeast(c.Length)},
 		{"buy", d.Buy(c.Length)},
+		{"share_used", length.Hundredth(c.ShareUsed())},
 		{"too_wide", append([]string{}, c.TooWide...)},
 		{"parts", each(c.Parts, d.part)},
 	}

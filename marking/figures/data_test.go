@@ -73,7 +73,7 @@ cautions
 cloth cloth.buy cloth.length cloth.parts cloth.parts[].folded cloth.parts[].from cloth.parts[].pieces
 cloth.parts[].pieces[].from cloth.parts[].pieces[].left cloth.parts[].pieces[].name cloth.parts[].pieces[].on_fold
 cloth.parts[].pieces[].right cloth.parts[].pieces[].to cloth.parts[].pieces[].upper_layer_only
-cloth.parts[].to cloth.too_wide cloth.width
+cloth.parts[].to cloth.share_used cloth.too_wide cloth.width
 cut cut[].across cut[].along cut[].count cut[].name cut[].on_fold cut[].what
 pieces pieces[].block pieces[].block.length pieces[].block.take_up pieces[].block.top_when_sewn pieces[].block.width
 pieces[].cut pieces[].edge_pleats pieces[].edge_pleats[].at pieces[].edge_pleats[].depth pieces[].edge_pleats[].edge

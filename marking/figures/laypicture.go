@@ -29,7 +29,8 @@ func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	if width, length := w.chosen(p.ClothWidth), w.length(p.Unit.AtLeast(laid.Length)); len(laid.TooWide) > 0 {
 		s.Lines.Warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s", w.buy(p.Unit.Buy(laid.Length)), width, length)
+		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s, of which %.0f %% is used",
+			w.buy(p.Unit.Buy(laid.Length)), width, length, 100*laid.ShareUsed())
 	}
 	s.Lines.Say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)
 	s.Picture = layPicture(laid, w)

@@ -77,7 +77,8 @@ func TestLayPicture(t *testing.T) {
 }
 
 // What is too wide is told before anything is bought. The skirt is 40 in along the cloth
-// and 10 in across it, the front 10 in and 5 in.
+// and 10 in across it, the front 10 in and 5 in: 40 × 10 and (10 + 9) / 2 × 5 of 44 × 40
+// square inches.
 func TestClothToBuy(t *testing.T) {
 	const front, skirt = "centre: 0,0 0,10\ntop: 0,10 5,10\nside: 5,10 5,1\nhem: 5,1 0,0\n", "a: 0,0 40,0\nb: 40,0 40,10 0,10 0,0\n"
 	for _, c := range []struct {
@@ -85,8 +86,8 @@ func TestClothToBuy(t *testing.T) {
 		units        Units
 		want         []string
 	}{
-		{"wide enough", "[cloth]\nwidth = 44\n", OwnUnit, []string{"buy 1 1/8 yd of cloth that is 44 in between the selvages: the lay takes 40 in"}},
-		{"in both units", "[cloth]\nwidth = 44\n", AllUnits, []string{"buy 1 1/8 yd (1.05 m) of cloth that is 44 in (1118 mm) between the selvages: the lay takes 40 in (1016 mm)"}},
+		{"wide enough", "[cloth]\nwidth = 44\n", OwnUnit, []string{"buy 1 1/8 yd of cloth that is 44 in between the selvages: the lay takes 40 in, of which 25 % is used"}},
+		{"in both units", "[cloth]\nwidth = 44\n", AllUnits, []string{"buy 1 1/8 yd (1.05 m) of cloth that is 44 in (1118 mm) between the selvages: the lay takes 40 in (1016 mm), of which 25 % is used"}},
 		{"too narrow for one", "[cloth]\nwidth = 8\n", OwnUnit, []string{"! skirt is wider than the cloth and is not reckoned in",
 			"! the rest takes 10 in of cloth that is 8 in between the selvages, which is not enough for the whole"}},
 		{"too narrow for all", "[cloth]\nwidth = 4\n", OwnUnit, []string{"! front is wider than the cloth and is not reckoned in", "! skirt is wider than the cloth and is not reckoned in"}},

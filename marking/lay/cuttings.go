@@ -10,8 +10,9 @@ import (
 )
 
 // Rules of this file. What is torn is torn first, while the cloth has its straight
-// ends: blocks to be tucked, strips for ruffles, squares for bias strips, and pieces
-// that are nothing but rectangles. The rest is cut round its outline.
+// ends: blocks to be tucked, strips for ruffles, and pieces that are nothing but
+// rectangles. The rest is cut: squares for bias strips where there is room, and pieces
+// round their outline.
 
 // Cutting is something that is torn or cut from the cloth.
 type Cutting struct {
@@ -80,7 +81,7 @@ func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
 	}
 	for _, b := range p.Bindings {
 		if b.Square.MM > 0 {
-			torn = append(torn, Cutting{Name: b.Key, What: BiasSquare, Count: 1, Across: b.Square, Along: b.Square})
+			cut = append(cut, Cutting{Name: b.Key, What: BiasSquare, Count: 1, Across: b.Square, Along: b.Square})
 		} else {
 			torn = append(torn, Cutting{Name: b.Key, What: BiasCloth, Count: 1, Across: p.Unit.Chosen(p.ClothWidth), Along: b.Cloth})
 		}

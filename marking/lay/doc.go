@@ -15,7 +15,9 @@
 //	lay.go       the rules of a plain lay, and the shortest of a few
 //	torn.go      what is torn from selvage to selvage, and what is cut beside it
 //	ways.go      what comes from folded cloth and what from single: the few ways
-//	skyline.go   shapes put into a band one on another, and how far up it is taken
+//	orders.go    what is laid before what
+//	band.go      shapes put into a band, and what of it is taken
+//	profile.go   a shape as a band sees it
 //
 // An item becomes poses (whole, by its half on the fold, doubled on folded cloth), a way
 // chooses among them, and each gets a place. Of all the plans that are made only the
@@ -23,8 +25,13 @@
 //
 // Decided:
 //
-//   - A plain lay is one that a maker can repeat without a picture: the longest first, each
-//     as near to the end of the cloth as it goes. It promises no least cloth.
+//   - A plain lay is one that a maker can repeat from its picture: one piece after another,
+//     each as near to the end of the cloth as it goes, also in the bays of those before it.
+//     A few orders are tried, and no piece is moved again. It promises no least cloth.
+//   - The least that any lay can take is all area over the width of the cloth, or the
+//     longest piece; BenchmarkLayOfExamples holds the lays of the examples beside it.
+//   - However much is laid, the time grows with it and no faster: a band closes the gaps
+//     between its shapes after it has looked for room so many times.
 //   - All that are cut of one piece lie beside what is torn, or none, so that nobody looks
 //     for one piece in two places.
 //   - Of ways that are equally short the first is taken, and shorter by rounding is not

@@ -42,6 +42,25 @@ type Placed struct {
 	Upper bool
 }
 
+// ShareUsed is how much of the cloth of a lay is cut out or torn off, between 0 and 1, both
+// layers counted where it is folded; the rest is left over. It is 0 where nothing is laid.
+func (l *Lay) ShareUsed() float64 {
+	used := 0.0
+	for _, part := range l.Parts {
+		for _, one := range part.Placed {
+			area := one.Outline.Area()
+			if part.Folded && !one.Upper { // out of both layers, or on the fold
+				area *= 2
+			}
+			used += area
+		}
+	}
+	if l.Length == 0 {
+		return 0
+	}
+	return used / (l.Width * l.Length)
+}
+
 // Of lays everything of a pattern that is cut on the cloth; nil where the width of
 // the cloth is not known.
 func Of(p *garment.Pattern) *Lay {
@@ -69,15 +88,16 @@ func Remarks(p *garment.Pattern) []piece.Remark {
 	return remarks
 }
 
-// itemsOf lists what is cut from the cloth: what is torn, and then the pieces as they are
-// flat. A piece that is a rectangle is laid among the pieces.
+// itemsOf lists what is cut from the cloth: what is torn, squares for bias strips, and then
+// the pieces as they are flat. What is a rectangle, but not torn across the cloth, is laid
+// among the pieces.
 func itemsOf(p *garment.Pattern) []item {
 	var items []item
-	torn, _ := Cuttings(p)
-	for _, c := range torn {
-		if c.What != TornRectangle {
+	torn, cut := Cuttings(p)
+	for _, c := range slices.Concat(torn, cut) {
+		if c.What != TornRectangle && c.What != CutPiece {
 			size := plane.Box{Max: plane.Point{X: c.Across.MM, Y: c.Along.MM}}
-			items = append(items, item{name: c.kind(), outline: size.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: true})
+			items = append(items, item{name: c.kind(), outline: size.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: c.What != BiasSquare})
 		}
 	}
 	for i := range p.Pieces {

@@ -10,29 +10,29 @@ import (
 // least cloth: a patient maker can often push pieces closer. From the end of the
 // cloth on:
 //
-//   - First comes what is torn, from single cloth, in strips from selvage to selvage.
-//     What is left of a strip beside the torn things is single cloth like any other,
-//     and other pieces are cut there where all that are cut of one find room.
-//   - What is then left is laid in three ways, and the shortest lay is taken; of
-//     equally short ones the first. The cloth is folded lengthwise, selvage on
+//   - First comes what is torn across the cloth, from single cloth, in strips from selvage
+//     to selvage. What is left of a strip beside the torn things is single cloth like any
+//     other, and other pieces are cut there where all that are cut of one find room.
+//   - What is then left is laid in three ways. The cloth is folded lengthwise, selvage on
 //     selvage, for all that is best cut so, and single again for the rest; or folded
 //     for all that is narrow enough, though an odd one comes out of the upper layer
 //     alone; or not folded at all.
 //   - The grain of every piece runs along the cloth. A piece may be turned end for end,
 //     where it can lie lower that way: the cloth has neither nap nor a pattern that
 //     goes one way.
-//   - The pieces are laid in turn, the longest along the cloth first, and as they
-//     stand in the file where they are equally long. Each lies as near to the end of
-//     the cloth as those before it let it, and then as far left; but nothing is put
-//     into a gap behind another piece.
+//   - The pieces are laid in turn, each as near to the end of the cloth as those that lie
+//     there let it, also in a bay of one or between them, and then as far left.
+//   - Their order is tried three times: the longest along the cloth first, the largest
+//     first, the widest first; each with all of one piece one after another, and with
+//     some of each in rounds. The shortest lay is taken, of equally short ones the first.
 //   - Single cloth right after a torn strip is one part of the lay with it.
 //
-// That pieces are cut two at a time from folded cloth, and that narrow cloth is torn,
-// is common practice.
+// That pieces are cut two at a time from folded cloth, that narrow cloth is torn, and that
+// gussets are cut from the waste beside a gown is common practice.
 
 // HowLaid tells a maker how a plain lay is made.
-const HowLaid = "Longest first, each as near the beginning as it goes. What is torn comes first, and what fits beside it is cut there. " +
-	"The rest is cut from folded cloth, from single cloth or from both, whichever is shorter. This is no promise of the least cloth."
+const HowLaid = "What is torn across comes first. Each piece lies as near the beginning as it goes, also in a bay of others, " +
+	"on folded or single cloth or both, in the order that is shortest. This is no promise of the least cloth."
 
 const (
 	// scissorsRoom is how far apart pieces lie at least, in mm, so that each can be cut
@@ -42,8 +42,12 @@ const (
 
 	// shiftStep is how finely a piece is shifted across the cloth, in mm: by a sixteenth
 	// of an inch, a step of the ruler, two of which are the room for scissors. Only on
-	// cloth wider than any that is woven, beyond 6 m, the skyline takes wider steps.
+	// cloth wider than any that is woven, beyond 6 m, the steps are wider.
 	shiftStep = 25.4 / 16
+
+	// mostTurned bounds how many things are laid in every order: more of them only with
+	// the longest first, so that the lay for a class does not take a maker's patience.
+	mostTurned = 100
 )
 
 // layOut lays everything out on cloth of a width in mm. It lays nothing where that is
@@ -74,17 +78,19 @@ func layShortest(items []item, width float64, ways ...way) Lay {
 			pieces = append(pieces, item.posesOn(cloth, folded, whole))
 		}
 	}
-	longestFirst(torn)
-	longestFirst(pieces)
-
-	laid, rests := tear(torn, cloth)
-	beside, pieces := layBeside(pieces, rests)
-	begun := plan{}.with(planPart{placed: slices.Concat(laid, beside)})
+	torn = longestFirst.of(torn)
 	var best plan
-	for k, way := range ways {
-		plan := begun.layOn(cloth, way, pieces)
-		if k == 0 || plan.length < best.length-piece.SamePoint {
-			best = plan
+	for _, order := range ordersFor(pieces) {
+		laid, rests := tear(torn, cloth)
+		beside, others := layBeside(order.of(pieces), rests)
+		begun := plan{}.with(planPart{placed: slices.Concat(laid, beside)})
+		for _, way := range ways {
+			for _, dealt := range way(others).deals() {
+				plan := begun.layOn(cloth, dealt)
+				if best.parts == nil || plan.length < best.length-piece.SamePoint {
+					best = plan
+				}
+			}
 		}
 	}
 	for _, part := range best.parts {
@@ -94,7 +100,7 @@ func layShortest(items []item, width float64, ways ...way) Lay {
 }
 
 // emptyCloth is single cloth of a width in mm with nothing on it.
-func emptyCloth(width float64) *skyline { return newSkyline(width, shiftStep, scissorsRoom) }
+func emptyCloth(width float64) *band { return newBand(width, shiftStep, scissorsRoom) }
 
 // tooWide returns the names of what is wider than cloth of a width in mm, each once.
 // Nor would the half of it, by its fold, lie on half the cloth.
@@ -152,29 +158,27 @@ func (l plan) with(more planPart) plan {
 	return l
 }
 
-// layOn returns the plan with pieces laid at its end in one of the ways, folded cloth
-// before single.
-func (l plan) layOn(cloth *skyline, way way, pieces []poses) plan {
-	onFolded, onSingle := way(pieces)
+// layOn returns the plan with pieces laid at its end, folded cloth before single.
+func (l plan) layOn(cloth *band, pieces shares) plan {
 	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
 	folded.fillTo(l.length)
-	nested := nest(onFolded, folded)
+	nested := nest(pieces.folded, folded)
 	l = l.with(planPart{folded: true, placed: nested})
 	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
 	if len(nested) > 0 {
 		room = scissorsRoom
 	}
 	single.fillTo(l.length + room)
-	return l.with(planPart{placed: nest(onSingle, single)})
+	return l.with(planPart{placed: nest(pieces.single, single)})
 }
 
 // nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
 // wider than the cloth, and there is no end to that.
-func nest(all []batch, cloth *skyline) []place {
+func nest(all []batch, cloth *band) []place {
 	var laid []place
 	for _, b := range all {
 		for k := range b.count {
-			p, _ := b.pose.lowest(cloth, k)
+			p, _ := b.pose.lowest(cloth, b.before+k)
 			p.upper = b.upper
 			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)

@@ -188,6 +188,7 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 		}
 		end = part.To
 		reach := plane.EmptyBox()
+		require.False(t, part.Folded && !slices.ContainsFunc(part.Placed, func(p Placed) bool { return !p.Upper }), "part %d is folded, and nothing is cut out of both layers", k+1)
 		for _, p := range part.Placed {
 			box := p.Outline.Bounds()
 			reach = reach.Union(box)
@@ -201,10 +202,23 @@ func checkLay(t *rapid.T, lay Lay, made []clothItem, width float64) {
 	}
 	require.Equal(t, end, lay.Length, "the length of the lay")
 	require.LessOrEqual(t, count.area, (lay.Length+1e-6)*(width+laySlack), "more cloth is laid than there is")
+	require.InDelta(t, count.area, lay.ShareUsed()*lay.Length*width, 1e-6*(1+count.area), "the share of the cloth that is used")
 	checkTornEdges(t, lay, edges)
 	for _, i := range made {
 		checkThing(t, lay, i, &count, width)
 	}
+	require.GreaterOrEqual(t, lay.Length, leastLength(fitting(made, width), width)-1e-3, "the lay is shorter than any can be")
+}
+
+// fitting returns the things that are no wider than the cloth.
+func fitting(made []clothItem, width float64) []item {
+	var items []item
+	for _, i := range made {
+		if i.across <= width {
+			items = append(items, i.item)
+		}
+	}
+	return items
 }
 
 // checkApart looks for what comes too near to another thing of a part.

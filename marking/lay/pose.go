@@ -31,7 +31,7 @@ func newPose(name string, outline plane.Path, along plane.Point) *pose {
 }
 
 // see makes so many faces, 1 or 2.
-func (p *pose) see(cloth *skyline, faces int) {
+func (p *pose) see(cloth *band, faces int) {
 	for over := range faces {
 		p.faces = append(p.faces, [2]*profile{cloth.profileOf(p.turned(over, 0)), cloth.profileOf(p.turned(over, 1))})
 	}
@@ -65,7 +65,7 @@ type place struct {
 
 // lowest returns where the kth of a thing lies lowest, and of its two ends the one
 // that lies lower; false where there is no room for it.
-func (p *pose) lowest(cloth *skyline, k int) (lowest place, ok bool) {
+func (p *pose) lowest(cloth *band, k int) (lowest place, ok bool) {
 	look := cloth.lowest
 	if p.onFold {
 		look = cloth.lowestAtLeft
@@ -79,7 +79,7 @@ func (p *pose) lowest(cloth *skyline, k int) (lowest place, ok bool) {
 	return lowest, ok
 }
 
-// profile is the thing as the skyline it is put into sees it.
+// profile is the thing as the band it is put into sees it.
 func (l place) profile() *profile { return l.pose.faces[l.over][l.end] }
 
 // outline returns the thing where it lies.

@@ -22,12 +22,12 @@ type strip struct{ at, length, taken float64 }
 // rest is what is left of a strip beside the things torn from it.
 type rest struct {
 	corner plane.Point // where it begins on the cloth
-	cloth  *skyline
+	cloth  *band
 }
 
 // tear lays what is torn, in strips across the whole cloth, and returns what is left
 // beside it.
-func tear(torn []poses, cloth *skyline) (laid []place, rests []rest) {
+func tear(torn []poses, cloth *band) (laid []place, rests []rest) {
 	var strips []strip
 	end := 0.0
 	for _, p := range torn {
@@ -68,7 +68,7 @@ func layBeside(pieces []poses, rests []rest) (laid []place, others []poses) {
 // beside lays all of a piece in the rests, each in the first in which it finds room.
 // Where one finds none it lays none.
 func (p poses) beside(rests []rest) (laid []place, ok bool) {
-	before := map[int]*skyline{} // of the rests in which some are laid
+	before := map[int]*band{} // of the rests in which some are laid
 	for face := range p.count {
 		found := false
 		for k, rest := range rests {

@@ -1,13 +1,5 @@
 package lay
 
-import (
-	"cmp"
-	"math"
-	"slices"
-
-	"tuckmark/marking/piece"
-)
-
 // Rules of this file: what is cut from folded cloth and what from single, in three
 // ways.
 //
@@ -28,7 +20,7 @@ type poses struct {
 
 // posesOn returns the ways in which a piece, of which the whole is given, can be laid
 // on cloth, single and folded.
-func (i item) posesOn(cloth, folded *skyline, whole *pose) poses {
+func (i item) posesOn(cloth, folded *band, whole *pose) poses {
 	p := poses{count: i.count, whole: whole}
 	if i.fold != nil && i.foldsAlongGrain() {
 		onFold := newPose(i.name, i.outline, i.foldDirection())
@@ -58,64 +50,61 @@ type batch struct {
 	pose  *pose
 	count int  // of places it takes, may be 0
 	upper bool // they are cut out of the upper layer only
+	// before is how many of it lie already: every second is turned over.
+	before int
 }
 
-// way shares pieces out between folded and single cloth, in their order.
-type way func(pieces []poses) (folded, single []batch)
+// shares are pieces shared out between folded and single cloth.
+type shares struct{ folded, single []batch }
+
+// way shares pieces out, in their order.
+type way func(pieces []poses) shares
 
 // foldedThenSingle lays on single cloth what folded cloth is not for: the odd one of
 // three or five, and a piece that is opened out.
-func foldedThenSingle(pieces []poses) (folded, single []batch) {
+func foldedThenSingle(pieces []poses) (s shares) {
 	for _, p := range pieces {
 		switch {
 		case p.half != nil:
-			folded = append(folded, batch{pose: p.half, count: p.count})
+			s.folded = append(s.folded, batch{pose: p.half, count: p.count})
 		case p.double != nil && !p.opened:
-			folded = append(folded, batch{pose: p.double, count: p.count / 2})
-			single = append(single, batch{pose: p.whole, count: p.count % 2})
+			s.folded = append(s.folded, batch{pose: p.double, count: p.count / 2})
+			s.single = append(s.single, batch{pose: p.whole, count: p.count % 2})
 		default:
-			single = append(single, batch{pose: p.whole, count: p.count})
+			s.single = append(s.single, batch{pose: p.whole, count: p.count})
 		}
 	}
-	return folded, single
+	return s
 }
 
 // foldedThroughout lays on folded cloth all that is narrow enough, an odd one on the
 // upper layer. Where nothing is cut out of both layers there is no use in folding, and
 // it shares out as foldedThenSingle does.
-func foldedThroughout(pieces []poses) (folded, single []batch) {
+func foldedThroughout(pieces []poses) (s shares) {
 	both := false
 	for _, p := range pieces {
 		switch {
 		case p.half != nil:
-			folded = append(folded, batch{pose: p.half, count: p.count})
+			s.folded = append(s.folded, batch{pose: p.half, count: p.count})
 			both = true
 		case p.double != nil:
-			folded = append(folded, batch{pose: p.double, count: p.count / 2},
+			s.folded = append(s.folded, batch{pose: p.double, count: p.count / 2},
 				batch{pose: p.double, count: p.count % 2, upper: true})
 			both = both || p.count > 1
 		default:
-			single = append(single, batch{pose: p.whole, count: p.count})
+			s.single = append(s.single, batch{pose: p.whole, count: p.count})
 		}
 	}
 	if !both {
 		return foldedThenSingle(pieces)
 	}
-	return folded, single
+	return s
 }
 
 // singleThroughout lays everything on single cloth.
-func singleThroughout(pieces []poses) (folded, single []batch) {
+func singleThroughout(pieces []poses) (s shares) {
 	for _, p := range pieces {
-		single = append(single, batch{pose: p.whole, count: p.count})
+		s.single = append(s.single, batch{pose: p.whole, count: p.count})
 	}
-	return nil, single
-}
-
-// longestFirst sorts by length along the cloth. What differs by rounding alone
-// stays in order.
-func longestFirst(pieces []poses) {
-	slices.SortStableFunc(pieces, func(a, b poses) int {
-		return cmp.Compare(math.Round(b.whole.length/piece.SamePoint), math.Round(a.whole.length/piece.SamePoint))
-	})
+	return s
 }

@@ -40,13 +40,11 @@ func TestLayWays(t *testing.T) {
 			front: 0,0 4,20 on the fold
 			yoke: 4.125,0 10.125,8
 			yoke: 10.25,0 16.25,8 out of the upper layer`},
-		// The panel is longer than the tab and lies first, over the gore; the tab would lie
-		// beside the gore, were the two laid on folded cloth before the panel.
 		{"odd ones alone are no reason to fold", "gore: 0,0 15,0 7,7 0,7\ntab: 0,0 4,0 0,4\npanel: 0,0 36,0 36,5 0,5",
-			`single, 0 to 16.25
+			`single, 0 to 12.125
 			gore: 0,0 15,7
 			panel: 0,7.125 36,12.125
-			tab: 0,12.25 4,16.25`},
+			tab: 15.125,0 19.125,4`},
 		{"two of a piece on the fold beside each other on single cloth: 10, not 10 + 1/8 + 10", "front: 0,0 4,0 4,10 0,10 | fold 0,0 0,10; cut 2",
 			`single, 0 to 10
 			front: 0,0 8,10

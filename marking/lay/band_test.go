@@ -12,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
 )
 
 // pathOf reads a path written as short text: "0,0 10,0 10,5" is one of three points,
@@ -31,7 +32,7 @@ func pathOf(t testing.TB, text string) plane.Path {
 // thousandths writes a number to a thousandth.
 func thousandths(v float64) string { return strconv.FormatFloat(math.Round(v*1000)/1000, 'f', -1, 64) }
 
-// A profile is written as low to high of each column.
+// A profile is written as low to high of each column, "+" between two rises of one.
 func TestProfile(t *testing.T) {
 	for _, c := range []struct{ name, path, want string }{
 		{"a square on the sides of columns", "0,0 2,0 2,2 0,2 0,0", "0-2 0-2"},
@@ -43,17 +44,26 @@ func TestProfile(t *testing.T) {
 		{"what can be told does", "0,0 2.00001,0 2.00001,2 0,2 0,0", "0-2 0-2 0-2"},
 		{"a step on the side of a column belongs to the tall one alone", "0,0 2,0 2,1 1,1 1,5 0,5 0,0", "0-5 0-1"},
 		{"a point within a column", "0,0 1,0 0.5,7 0,0", "0-7"},
-		{"what lies between is covered", "0,0 1,0 1,5 0,5 0,4 0.5,4 0.5,1 0,1 0,0", "0-5"},
+		{"a bay within a column is covered", "0,0 1,0 1,5 0,5 0,4 0.5,4 0.5,1 0,1 0,0", "0-5"},
+		{"a bay across a column is free", "0,0 2,0 2,5 0,5 0,4 1,4 1,1 0,1 0,0", "0-1+4-5 0-5"},
+		{"and as far as it is open across all of it", "0,0 2,0 2,6 0,6 0,5 1,3 0,1 0,0", "0-6 0-6"},
+		{"with a slope at each side: from 2 to 4 it is open at 1", "0,0 3,0 3,6 0,6 0,5 2,3 0,1 0,0", "0-2+4-6 0-6 0-6"},
+		{"two bays", "0,0 2,0 2,5 0,5 0,4 1,4 1,3 0,3 0,2 1,2 1,1 0,1 0,0", "0-1+2-3+4-5 0-5"},
+		{"the same, run round the other way", "0,0 0,1 1,1 1,2 0,2 0,3 1,3 1,4 0,4 0,5 2,5 2,0 0,0", "0-1+2-3+4-5 0-5"},
 		{"left open, closed by a straight line", "0,4 0,0 4,0", "0-4 0-3 0-2 0-1"},
 		{"a line straight up", "3,1 3,6", "0-5"},
 		{"one place", "3,1", "0-0"},
 		{"nothing", "", "0-0"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := newSkyline(100, 1, 0).profileOf(pathOf(t, c.path))
+			p := newBand(100, 1, 0).profileOf(pathOf(t, c.path))
 			var columns []string
-			for _, c := range p.columns {
-				columns = append(columns, thousandths(c.low)+"-"+thousandths(c.high))
+			for _, rises := range p.columns {
+				var all []string
+				for _, r := range rises {
+					all = append(all, thousandths(r.low)+"-"+thousandths(r.high))
+				}
+				columns = append(columns, strings.Join(all, "+"))
 			}
 			assert.Equal(t, c.want, strings.Join(columns, " "))
 		})
@@ -61,7 +71,7 @@ func TestProfile(t *testing.T) {
 }
 
 // fillInTurn puts shapes in turn and tells where the corner of each comes to lie.
-func fillInTurn(s *skyline, shapes ...plane.Path) string {
+func fillInTurn(s *band, shapes ...plane.Path) string {
 	var places []string
 	for _, shape := range shapes {
 		p := s.profileOf(shape)
@@ -76,7 +86,7 @@ func fillInTurn(s *skyline, shapes ...plane.Path) string {
 	return strings.Join(places, " ")
 }
 
-func TestSkyline(t *testing.T) {
+func TestBand(t *testing.T) {
 	for _, c := range []struct {
 		name         string
 		width, clear float64
@@ -88,7 +98,13 @@ func TestSkyline(t *testing.T) {
 		{"above, where there is no room beside", 9, 2, "0,0 4,0 4,5 0,5 0,0; 0,0 4,0 4,5 0,5 0,0", "0,0 0,7"},
 		{"the lowest place, not the first", 10, 0, "0,0 6,0 6,5 0,5 0,0; 0,0 4,0 4,3 0,3 0,0; 0,0 4,0 4,1 0,1 0,0", "0,0 6,0 6,3"},
 		{"into a hollow", 6, 0, "0,0 6,0 6,5 4,5 4,2 2,2 2,5 0,5 0,0; 0,0 2,0 2,9 0,9 0,0", "0,0 2,2"},
-		{"not into a gap behind", 6, 0, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,1 0,1 0,0", "0,0 0,7"},
+		{"into a bay behind", 6, 0, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,1 0,1 0,0", "0,0 2,0"},
+		{"just as high as the bay with its clearance, and the clearance beside it", 6, 1, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 3,0 3,4 0,4 0,0", "0,0 3,0"},
+		{"a hair higher than the bay", 6, 1, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 3,0 3,4.0000005 0,4.0000005 0,0", "0,0 3,0"},
+		{"higher than the bay", 6, 1, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 3,0 3,4.01 0,4.01 0,0", "0,0 0,8"},
+		{"wider than the bay", 6, 1, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 3.1,0 3.1,4 0,4 0,0", "0,0 0,8"},
+		{"between two, from above and from the side", 6, 1, "0,0 6,0 6,2 0,2 0,0; 0,0 3,0 3,3 0,3 0,0; 0,0 6,0 6,2 0,2 0,0; 0,0 2,0 2,3 0,3 0,0", "0,0 0,3 0,7 4,3"},
+		{"an arm of it into a bay", 6, 0, "0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,6 -3,6 -3,5 0,5 0,0", "0,0 0,7"},
 		{"just as wide as the band", 10, 2, "0,0 10,0 10,5 0,5 0,0", "0,0"},
 		{"a hair wider than the band", 10, 0, "0,0 10.0000005,0 10.0000005,5 0,5 0,0", "0,0"},
 		{"wider than the band", 10, 0, "0,0 10.1,0 10.1,5 0,5 0,0", "nowhere"},
@@ -99,13 +115,13 @@ func TestSkyline(t *testing.T) {
 			for _, one := range strings.Split(c.shapes, ";") {
 				shapes = append(shapes, pathOf(t, one))
 			}
-			assert.Equal(t, c.want, fillInTurn(newSkyline(c.width, 1, c.clear), shapes...))
+			assert.Equal(t, c.want, fillInTurn(newBand(c.width, 1, c.clear), shapes...))
 		})
 	}
 }
 
-func TestSkylineAtLeft(t *testing.T) {
-	s := newSkyline(10, 1, 1)
+func TestBandAtLeft(t *testing.T) {
+	s := newBand(10, 1, 1)
 	square := s.profileOf(pathOf(t, "0,0 4,0 4,4 0,4 0,0"))
 	at, ok := s.lowestAtLeft(square, math.Inf(1))
 	require.True(t, ok)
@@ -117,8 +133,8 @@ func TestSkylineAtLeft(t *testing.T) {
 	assert.False(t, ok, "wider than the band")
 }
 
-func TestSkylineBelow(t *testing.T) {
-	s := newSkyline(10, 1, 1)
+func TestBandBelow(t *testing.T) {
+	s := newBand(10, 1, 1)
 	s.fillTo(20)
 	square := s.profileOf(pathOf(t, "0,0 4,0 4,4 0,4 0,0"))
 	for below, want := range map[float64]bool{math.Inf(1): true, 20.1: true, 20: false, 20.0000005: false, 5: false} {
@@ -130,7 +146,7 @@ func TestSkylineBelow(t *testing.T) {
 	}
 }
 
-func TestSkylineUnderACeiling(t *testing.T) {
+func TestBandUnderACeiling(t *testing.T) {
 	const square = "0,0 4,0 4,4 0,4 0,0"
 	for _, c := range []struct {
 		name, ceiling, shapes, want string
@@ -147,7 +163,7 @@ func TestSkylineUnderACeiling(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			ceiling, err := strconv.ParseFloat(c.ceiling, 64)
 			require.NoError(t, err)
-			s := newSkyline(10, 1, 1)
+			s := newBand(10, 1, 1)
 			s.closeAt(ceiling)
 			var shapes []plane.Path
 			for _, one := range strings.Split(c.shapes, ";") {
@@ -159,8 +175,8 @@ func TestSkylineUnderACeiling(t *testing.T) {
 }
 
 // The ceiling is never raised, nor the floor lowered, and they hold at the left side too.
-func TestSkylineCeilingStays(t *testing.T) {
-	s := newSkyline(10, 1, 1)
+func TestBandCeilingStays(t *testing.T) {
+	s := newBand(10, 1, 1)
 	s.closeAt(7)
 	s.closeAt(9)
 	square := s.profileOf(pathOf(t, "0,0 4,0 4,4 0,4 0,0"))
@@ -175,9 +191,9 @@ func TestSkylineCeilingStays(t *testing.T) {
 	}
 }
 
-func TestSkylineCloneIsAnother(t *testing.T) {
+func TestBandCloneIsAnother(t *testing.T) {
 	square := pathOf(t, "0,0 4,0 4,4 0,4 0,0")
-	s := newSkyline(10, 1, 1)
+	s := newBand(10, 1, 1)
 	assert.Equal(t, "0,0", fillInTurn(s, square))
 	c := s.clone()
 	assert.Equal(t, "5,0 0,5", fillInTurn(c, square, square), "beside what was there")
@@ -187,9 +203,9 @@ func TestSkylineCloneIsAnother(t *testing.T) {
 
 // A profile of one band is good for a narrower one like it, even where the columns of
 // the first had to be wider than was asked for.
-func TestSkylineLikeAnother(t *testing.T) {
+func TestBandLikeAnother(t *testing.T) {
 	for _, width := range []float64{10, 100_000} {
-		s := newSkyline(width, 1, 1)
+		s := newBand(width, 1, 1)
 		s.fillTo(7)
 		s.closeAt(20)
 		c := s.like(width / 2)
@@ -203,8 +219,8 @@ func TestSkylineLikeAnother(t *testing.T) {
 }
 
 // However wide the band, its columns are few.
-func TestSkylineIsBounded(t *testing.T) {
-	s := newSkyline(100_000, 1, 1)
+func TestBandIsBounded(t *testing.T) {
+	s := newBand(100_000, 1, 1)
 	assert.LessOrEqual(t, len(s.taken), 4096)
 	square := pathOf(t, "0,0 40000,0 40000,90000 0,90000 0,0")
 	assert.Equal(t, "0,0 40039.063,0 0,90001", fillInTurn(s, square, square, square), "the first, and after it one column of 100,000/4,096 mm")
@@ -232,88 +248,120 @@ func standing(p plane.Path, at plane.Point) plane.Path {
 	return q
 }
 
-// columnsOf returns how far a path that begins at x = 0 reaches in each column, from
-// the path clipped to the column made wider by so much at each side.
-func columnsOf(p plane.Path, step, wider float64) []plane.Box {
-	var columns []plane.Box
-	tree, box := plane.NewTree(p), p.Bounds()
-	for left := 0.0; left < box.Max.X-flush; left += step {
-		reach := plane.EmptyBox()
-		for _, run := range tree.Clip(plane.Box{Min: plane.Point{X: left - wider, Y: box.Min.Y}, Max: plane.Point{X: left + step + wider, Y: box.Max.Y}}) {
-			reach = reach.Union(run.Path.Bounds())
-		}
-		columns = append(columns, reach)
-	}
-	return columns
+// reaches reports whether anything of a closed path lies in a box.
+func reaches(tree *plane.Tree, box plane.Box) bool {
+	return len(tree.Clip(box)) > 0 || sketch.Within(box.Min.Toward(box.Max, 0.5), tree.Path())
 }
 
-// Each column of a profile is held against the path clipped to that column, made a
-// little narrower and a little wider.
+// Each column of a profile is held against the path clipped to that column: at the height
+// of a rise something of the path lies in the column made a little wider, and between
+// rises nothing in the column made a little narrower.
 func TestProfileIsThePathByColumns(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		step := rapid.Float64Range(0.5, 30).Draw(t, "step")
 		shape := blob(t)
-		p := newSkyline(500, step, 0).profileOf(shape)
+		p := newBand(500, step, 0).profileOf(shape)
 		shape = standing(shape, plane.Point{})
-		narrow, wide := columnsOf(shape, step, -2*flush), columnsOf(shape, step, 2*flush)
-		require.Len(t, p.columns, len(wide), "columns")
-		for k, c := range p.columns {
-			require.GreaterOrEqual(t, c.low, wide[k].Min.Y-flush, "the low of column %d", k)
-			require.LessOrEqual(t, c.low, narrow[k].Min.Y+flush, "the low of column %d", k)
-			require.LessOrEqual(t, c.high, wide[k].Max.Y+flush, "the high of column %d", k)
-			require.GreaterOrEqual(t, c.high, narrow[k].Max.Y-flush, "the high of column %d", k)
+		tree := plane.NewTree(shape)
+		require.Len(t, p.columns, int(math.Ceil((p.width-flush)/step)), "columns")
+		for k, rises := range p.columns {
+			strip := func(from, to, wider float64) plane.Box {
+				return plane.Box{Min: plane.Point{X: float64(k)*step - wider, Y: from}, Max: plane.Point{X: float64(k+1)*step + wider, Y: to}}
+			}
+			end := -1.0
+			for _, r := range rises {
+				require.Greater(t, r.low, end, "rises of column %d: %v", k, rises)
+				if r.low-end > 8*flush {
+					require.False(t, reaches(tree, strip(end+3*flush, r.low-3*flush, -2*flush)), "something lies in column %d below %v", k, r)
+				}
+				for _, part := range []float64{0, 0.2, 0.5, 0.9, 1} {
+					y := r.low + part*(r.high-r.low)
+					require.True(t, reaches(tree, strip(y-2*flush, y+2*flush, 2*flush)), "nothing lies in column %d at %g, in %v", k, y, r)
+				}
+				end = r.high
+			}
+			require.False(t, reaches(tree, strip(end+3*flush, p.height+1, -2*flush)), "something lies in column %d over %v", k, rises)
 		}
 	})
 }
 
-// Shapes are looked at as the polygons they are: none may come nearer to another than
-// the clearance, and none leaves the band. And wherever else a shape might lie, the
-// columns of those before it hold it up at least as high.
-func TestSkylineKeepsShapesApart(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		width := rapid.Float64Range(80, 300).Draw(t, "width")
-		clear := rapid.SampledFrom([]float64{0.1, 2, 5}).Draw(t, "clearance")
-		step := rapid.Float64Range(0.5, 9).Draw(t, "step")
-		s := newSkyline(width, step, clear)
-		var laid []*plane.Tree
-		taken := make([]float64, int(width/step)+2)
-		for range rapid.IntRange(2, 12).Draw(t, "shapes") {
-			shape := blob(t)
-			p := s.profileOf(shape)
-			at, ok := s.lowest(p, math.Inf(1))
-			require.True(t, ok, "a shape of %g in a band of %g", p.width, width)
-			own := columnsOf(standing(shape, plane.Point{}), step, 2*flush)
-			for first := 0; float64(first)*step+p.width <= width; first++ {
-				y := 0.0
-				for k, reach := range own {
-					y = math.Max(y, taken[first+k]-reach.Min.Y)
+// overlap reports whether a shape that begins in a column at a y takes what others take.
+func overlap(p *profile, first int, y float64, taken [][]rise) bool {
+	for k, rises := range p.columns {
+		for _, r := range rises {
+			for _, t := range taken[first+k] {
+				if t.low < y+r.high-3*flush && t.high > y+r.low+3*flush {
+					return true
 				}
-				require.GreaterOrEqual(t, y, at.Y-2*flush, "it could lie at %g as well as at %v", float64(first)*step, at)
 			}
-			s.put(p, at)
-			path := standing(shape, at)
+		}
+	}
+	return false
+}
+
+// Shapes are looked at as the polygons they are: none may come nearer to another than
+// the clearance, and none leaves the band. And there is no lower place: wherever a shape
+// might rest on those before it, lower than where it lies, it would take what they take.
+func TestBandKeepsShapesApart(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		width := rapid.Float64Range(80, 200).Draw(t, "width")
+		clear := rapid.SampledFrom([]float64{0.1, 2, 5}).Draw(t, "clearance")
+		step := rapid.Float64Range(3, 12).Draw(t, "step")
+		b := newBand(width, step, clear)
+		var laid []*plane.Tree
+		taken := make([][]rise, int(width/step)+2)
+		var kinds []*profile // some shapes are alike
+		var paths []plane.Path
+		for range rapid.IntRange(2, 12).Draw(t, "shapes") {
+			kind := rapid.IntRange(0, len(kinds)).Draw(t, "kind")
+			if kind == len(kinds) {
+				paths = append(paths, standing(blob(t), plane.Point{}))
+				kinds = append(kinds, b.profileOf(paths[kind]))
+			}
+			p := kinds[kind]
+			at, ok := b.lowest(p, math.Inf(1))
+			require.True(t, ok, "a shape of %g in a band of %g", p.width, width)
+			for first := 0; float64(first)*step+p.width <= width; first++ {
+				ys := []float64{0}
+				for k, rises := range p.columns {
+					for _, r := range rises {
+						for _, t := range taken[first+k] {
+							ys = append(ys, t.high-r.low)
+						}
+					}
+				}
+				for _, y := range ys {
+					if y >= 0 && y < at.Y-9*flush {
+						require.True(t, overlap(p, first, y, taken), "it could lie at %g,%g as well as at %v", float64(first)*step, y, at)
+					}
+				}
+			}
+			b.put(p, at)
+			path := standing(paths[kind], at)
 			box := path.Bounds()
 			require.True(t, box.Min.X >= 0 && box.Min.Y >= 0 && box.Max.X <= width+flush, "it lies at %v in a band of %g", box, width)
 			tree := plane.NewTree(path)
 			for i, other := range laid {
-				require.Empty(t, tooClose(tree, other, clear-2*flush), "shapes %d and %d", i, len(laid))
+				require.Empty(t, tooClose(tree, other, clear-4*flush), "shapes %d and %d", i, len(laid))
 			}
 			laid = append(laid, tree)
 			beside := int(math.Ceil(clear / step))
-			for k, reach := range own {
+			for k, rises := range p.columns {
 				k += int(math.Round(at.X / step))
 				for i := max(0, k-beside); i <= min(k+beside, len(taken)-1); i++ {
-					taken[i] = math.Max(taken[i], at.Y+reach.Max.Y+clear)
+					for _, r := range rises {
+						taken[i] = append(taken[i], rise{at.Y + r.low - clear, at.Y + r.high + clear})
+					}
 				}
 			}
 		}
 	})
 }
 
-func BenchmarkSkyline(b *testing.B) {
+func BenchmarkBand(b *testing.B) {
 	shape := wavyPiece(5_000, 150)
 	for b.Loop() {
-		s := newSkyline(1_500, 1.5, 3)
+		s := newBand(1_500, 1.5, 3)
 		p := s.profileOf(shape)
 		for range 1_000 {
 			at, _ := s.lowest(p, math.Inf(1))
