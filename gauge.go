@@ -23,7 +23,7 @@ const gaugesFile = "-gauges"
 func gaugeCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "gauge",
-		Usage: "make gauges to be cut from card: for curved edges, allowances and tucks, as a PDF",
+		Usage: "make gauges to be cut from card: for edges that bend, allowances and tucks, as a PDF",
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
@@ -53,7 +53,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	}
 	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
-		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for a curved edge with an allowance, for every allowance, and for tucks")
+		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
 	m, err := p.draw(in, out, gaugeSet(pattern, gauges), on, allPages)
 	if err != nil {

@@ -8,7 +8,7 @@ import (
 )
 
 // Rules of this file. A gauge is a card that is cut out once and laid on the cloth
-// again and again, where a ruler is no help or is slow: along a curved edge, along
+// again and again, where a ruler is no help or is slow: along an edge that bends, along
 // the straight ones, and on the fold of a tuck. All of its sides are cut, so all of
 // them have that role. What can be cut and held in card bounds what is told apart.
 

@@ -115,11 +115,21 @@ func TestWhichGaugesThereAre(t *testing.T) {
 	}
 }
 
+// A square neck bends, though no part of it is curved: it has a gauge in one piece. Its
+// stitch line goes round the outside of the corner: 2 1/4 and 2 1/4 in to 2 and 2 in.
+func TestASquareNeckHasAGauge(t *testing.T) {
+	all := Of(made.Of(t, "allowance = 0.25\n"+sketch.Front(sketch.SquareNeck)))
+	require.Equal(t, []string{"front neck: gauge", "Straight gauge"}, gaugeNames(all))
+	requireCard(t, all[0])
+	assert.InDelta(t, 4*25.4, pathNamed(t, all[0], "cutting line").Length(), 1e-6)
+	assert.InDelta(t, 4.5*25.4, pathNamed(t, all[0], "stitch line").Length(), 1e-6)
+}
+
 func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 	for _, c := range []struct {
 		name  string
 		count int
-	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 9}} {
+	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 12}} {
 		all := Of(made.Example(t, c.name))
 		assert.Len(t, all, c.count, c.name)
 		keys := map[string]bool{}

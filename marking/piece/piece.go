@@ -58,8 +58,8 @@ type Edge struct {
 	Hem       float64    // depth of the hem; 0 where the edge has an allowance
 	Turn      float64    // what is turned in at the edge of the hem
 	// Marked tells that the line is drawn on the cloth itself, as where lace is to
-	// lie on it: what the file says, or else whether it is a smooth curve, along
-	// which no ruler can be laid.
+	// lie on it: what the file says, or else whether it bends between its ends,
+	// so that no one ruler can be laid along it.
 	Marked bool
 	// Line is where the finished garment ends at this edge: the stitch line,
 	// the fold of the hem, or, without an allowance, the edge itself.

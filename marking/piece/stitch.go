@@ -126,7 +126,7 @@ func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *
 		e.Allowance = allowance.V
 	}
 	sewn := e.Allowance > 0 && e.Hem == 0
-	e.Marked = sewn && es.Smooth && e.Path.Straightness() > Straightness
+	e.Marked = sewn && e.Path.Straightness() > Straightness
 	if es.Marked.Given() {
 		e.Marked = es.Marked.V
 		if e.Marked && !sewn {

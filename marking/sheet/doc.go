@@ -31,8 +31,8 @@
 // Decided here:
 //
 //   - A template is cut along the stitch lines as they are ruled, run out to the next
-//     cutting line. Which edges those are is a word in the file; without it the smooth
-//     ones, for straight ones are as well ruled.
+//     cutting line. Which edges those are is a word in the file; without it all that
+//     bend, round or square, for straight ones are as well ruled.
 //   - A window has one side on its line, and not the line in its middle: a pencil leans on
 //     the side, and half a millimetre either way is too much.
 //   - A cutting sheet lies on tucked cloth, right side up: it is neither mirrored nor

@@ -24,16 +24,21 @@ func TestTemplateArea(t *testing.T) {
 		name, text string
 		want       float64 // in square inches
 	}{
-		{"nothing marked", "top: 0,10 8,10\nrest: 8,10 8,0 0,0 0,10", 80},
-		{"a straight edge", "top: 0,10 8,10 | marked = true\nrest: 8,10 8,0 0,0 0,10", 8 * 9.5},
-		{"an edge on the fold beside it", "fold = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 8,10 | marked = true\nrest: 8,10 8,0 0,0", 8 * 9.5},
-		{"two that follow each other", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10", 7.5 * 9.5},
-		{"two with unequal allowances", "top: 0,10 8,10 | marked = true; allowance = 1\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10", 7.5 * 9},
+		{"nothing marked", "top: 0,10 8,10\nrest: 8,10 8,0 0,0 0,10 | marked = false", 80},
+		{"a straight edge", "top: 0,10 8,10 | marked = true\nrest: 8,10 8,0 0,0 0,10 | marked = false", 8 * 9.5},
+		{"an edge on the fold beside it", "fold = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 8,10 | marked = true\nrest: 8,10 8,0 0,0 | marked = false", 8 * 9.5},
+		{"two that follow each other", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10 | marked = false", 7.5 * 9.5},
+		{"two with unequal allowances", "top: 0,10 8,10 | marked = true; allowance = 1\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10 | marked = false", 7.5 * 9},
 		{"two apart", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0 | marked = true\nleft: 0,0 0,10", 8 * 9},
 		{"all round", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nfoot: 8,0 0,0 | marked = true\nleft: 0,0 0,10 | marked = true", 7 * 9},
-		{"a notch out of the corner", "top: 3,10 8,10\nrest: 8,10 8,0 0,0 0,7\nlow: 0,7 3,7 | marked = true\nup: 3,7 3,10 | marked = true", 8*10 - 3.5*3.5},
-		{"a slanted one", "top: 0,6 8,10 | marked = true\nrest: 8,10 8,0 0,0 0,6", 8*8 - 8*0.5/math.Cos(math.Atan2(4, 8))},
-		{"a hem, which is not marked", "top: 0,10 8,10 | hem = 1\nrest: 8,10 8,0 0,0 0,10", 80},
+		{"a notch out of the corner", "top: 3,10 8,10\nrest: 8,10 8,0 0,0 0,7 | marked = false\nlow: 0,7 3,7 | marked = true\nup: 3,7 3,10 | marked = true", 8*10 - 3.5*3.5},
+		{"a slanted one", "top: 0,6 8,10 | marked = true\nrest: 8,10 8,0 0,0 0,6 | marked = false", 8*8 - 8*0.5/math.Cos(math.Atan2(4, 8))},
+		// The inner sides of a square neck lie 1/2 in farther out, those of three sides of a
+		// box 1/2 in farther in: 80 - 2.5 x 3.5, and 7 x 9.5.
+		{"a square neck", "fold = \"centre\"\ncentre: 0,0 0,7\nneck: 0,7 2,7 2,10\nshoulder: 2,10 8,10\nside: 8,10 8,0\nhem: 8,0 0,0", 80 - 2.5*3.5},
+		{"a pointed neck", "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 1,10\nshoulder: 1,10 8,10\nside: 8,10 8,0\nhem: 8,0 0,0", 80 - 1},
+		{"three sides in one", "top: 0,10 8,10\nsides: 8,10 8,0 0,0 0,10", 7 * 9.5},
+		{"a hem, which is not marked", "top: 0,10 8,10 | hem = 1\nrest: 8,10 8,0 0,0 0,10 | marked = false", 80},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, m := sketchedTemplate(t, "0.5", c.text)
@@ -116,12 +121,13 @@ func TestAStepIsNoStitchLine(t *testing.T) {
 	}
 }
 
-// Only smooth edges are marked unless the file says otherwise.
+// Only edges that bend, round or square, are marked unless the file says otherwise.
 func TestMarkedEdges(t *testing.T) {
-	piece, _ := made.Front(t, "0.375", "neck: 0,10 2,9 4,10 | smooth = true\nside: 4,10 4,0 | marked = true\nhem: 4,0 0,0\nback: 0,0 0.5,5 0,10 | smooth = true; marked = false")
+	piece, _ := made.Front(t, "0.375", "neck: 0,10 2,9.5 4,10 | smooth = true\narm: 4,10 3,8 4,7\nside: 4,7 4,0 | marked = true\n"+
+		"hem: 4,0 2,0 0,0\nback: 0,0 0.5,5 0,7 | smooth = true; marked = false\nbent: 0,7 0.5,9 0,10 | allowance = 0")
 	got := map[string]bool{}
 	for _, e := range piece.Edges {
 		got[e.Key] = e.Marked
 	}
-	assert.Equal(t, map[string]bool{"neck": true, "side": true, "hem": false, "back": false}, got)
+	assert.Equal(t, map[string]bool{"neck": true, "arm": true, "side": true, "hem": false, "back": false, "bent": false}, got)
 }
