@@ -16,7 +16,9 @@ import (
 func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	all := omissions(p, spec)
 	for i := range p.Pieces {
-		all = append(all, p.Pieces[i].Remarks(p.Unit)...)
+		one := &p.Pieces[i]
+		all = append(all, one.Remarks(p.Unit)...)
+		all = append(all, one.StepRemarks(p.Unit, func(edge int) bool { return p.likelySewn(one, edge) })...)
 	}
 	say := func(at fault.Place, text string) {
 		if text != "" {
@@ -37,6 +39,20 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		say(r.place, r.FullnessWarning())
 	}
 	return all
+}
+
+// likelySewn reports whether an edge is sewn to another: a seam of the file joins it, or it is
+// straight, as side and shoulder are in a file without seams. A curved edge is a neck, say,
+// that is trued when it is finished.
+func (p *Pattern) likelySewn(of *piece.Piece, edge int) bool {
+	for _, s := range p.Seams {
+		for _, side := range s.Sides {
+			if slices.ContainsFunc(side.Courses, func(c Course) bool { return c.Piece == of && c.edge == edge }) {
+				return true
+			}
+		}
+	}
+	return of.Edges[edge].Path.Straightness() <= piece.Straightness
 }
 
 // omissions returns what a maker may have left out of the whole file.

@@ -41,6 +41,7 @@
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at
 //	foldremark.go                 of tucks and pleats
+//	stepremark.go                 of steps that folds leave in a slanting edge
 //	hemremark.go, hemfoldremark.go, placketremark.go
 //	                              of what a hem folds back, and of where a placket ends
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
