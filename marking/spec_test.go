@@ -37,6 +37,18 @@ func TestSpecWithoutAFile(t *testing.T) {
 	assert.Equal(t, string(figures.JSON(read)), string(figures.JSON(built)))
 }
 
+// A line that such a Spec asks to run to edges does.
+func TestLineOfASpecWithoutAFile(t *testing.T) {
+	spec := made.BibSpec()
+	spec.Pieces[0].Lines[0].From, spec.Pieces[0].Lines[0].To = source.Given("centre"), source.Given("side")
+	pattern, err := marking.Check(spec)
+	require.NoError(t, err)
+	line := pattern.Pieces[0].Line("band").Path
+	require.Len(t, line.WithoutStraightPoints(), 2)
+	assert.InDelta(t, 0, line[0].X, 1e-9)
+	assert.InDelta(t, 100, line[len(line)-1].X, 1e-9)
+}
+
 // What is said of a pattern without a file has the dotted place, and no line.
 func TestSpecWithoutAFileIsSpokenOf(t *testing.T) {
 	spec := made.BibSpec()
@@ -69,7 +81,7 @@ hint: give both edges the same point for their corner, or add the edge that is m
 		{"tucks beside nothing", func(p *source.PieceSpec) { p.Tucks[0].Beside.V = "middle" },
 			"piece.bib.tuck.yoke.beside: there is no edge or line \"middle\" in this piece\nhint: there is \"hem\", \"side\", \"neck\", \"centre\", \"band\""},
 		{"a line off the piece", func(p *source.PieceSpec) { p.Lines[0].Points.V[1].X = 500 },
-			"piece.bib.line.band.points: point 2, (500 mm, 25 mm), lies outside the piece\nhint: is a number wrong? x comes first, then y"},
+			"piece.bib.line.band.points: point 2, (500 mm, 25 mm), lies outside the piece by 400 mm\nhint: is a number wrong? x comes first, then y; a line that is to end at that edge has to = \"side\""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			spec := made.BibSpec()

@@ -110,8 +110,8 @@ hint: did you mean "right"?`},
 			`16: piece.front.line.rule: a distance of 4 1/2 in leaves nothing of the piece along this edge
 hint: make it narrower`},
 		{"a line with a point outside", "0.25", sketch.Box + "\n---\n\n[line.rule]\npoints = [[1, 1], [5, 1]]",
-			`17: piece.front.line.rule.points: point 2, (5 in, 1 in), lies outside the piece
-hint: is a number wrong? x comes first, then y`},
+			`17: piece.front.line.rule.points: point 2, (5 in, 1 in), lies outside the piece by 1 in
+hint: is a number wrong? x comes first, then y; a line that is to end at that edge has to = "right"`},
 		{"a notch beyond the edge", "0.25", sketch.Box + "\n---\n\n[notch.one]\nedge = \"right\"\nfrom = \"top\"\nat = 3.5",
 			`19: piece.front.notch.one.at: the notch leaves "right": it lies 3 1/2 in from "top", and the edge is 3 in long
 hint: measure from the other corner, or from another edge`},
@@ -122,7 +122,7 @@ hint: from is "bottom" or "top"`},
 			`3: piece.front.grain: there is no edge or line "lfet" in this piece
 hint: did you mean "left"?`},
 		{"a grain line outside", "0.25", "grain = [[1, 1], [1, 7]]\n" + sketch.Box,
-			`3: piece.front.grain: point 2, (1 in, 7 in), lies outside the piece
+			`3: piece.front.grain: point 2, (1 in, 7 in), lies outside the piece by 4 in
 hint: is a number wrong? x comes first, then y`},
 		{"tucks that overlap", "0.375", sketch.Yoke("spacing = \"3/8\"", "spacing = \"3/16\""),
 			`20: piece.front.tuck.yoke: the tucks overlap: their fold lines lie 3/16 in apart, and each takes up 1/4 in
@@ -167,7 +167,7 @@ hint: move the pleat, or turn it the other way`},
 			`19: piece.front.pleat.underarm: the pleat leaves "armhole": its fold line lies 9 in and its placement line 8 1/4 in from "side", and the edge is 3 9/16 in long
 hint: move the pleat, or turn it the other way`},
 		{"a pleat that leaves the piece", "0", sketch.Pleated("length = \"1 1/2\"", "length = 7"),
-			`25: piece.front.pleat.underarm.length: the pleat leaves the piece: its lines are 7 in long
+			`25: piece.front.pleat.underarm.length: the pleat leaves the piece by 1 in: its lines are 7 in long
 hint: make the pleat shorter`},
 		{"a pleat toward nothing beside it", "0", sketch.Pleated("toward = \"side\"", "toward = \"hem\""),
 			`24: piece.front.pleat.underarm.toward: a pleat in "armhole" cannot be folded toward "hem", which is not next to it
@@ -181,7 +181,7 @@ hint: move one of the two, or make it smaller`},
 hint: move one of the two, or make it smaller`},
 		{"a pleat along the grain in an edge along it", "0", sketch.Pleated("edge = \"armhole\"", "edge = \"side\"", "from = \"side\"", "from = \"hem\"", "toward = \"side\"", "toward = \"hem\"\nrun = \"grain\""), `25: piece.front.pleat.underarm.run: a pleat cannot run along the grain here: "side" runs along it too
 hint: leave run out: the pleat then runs square to its edge`},
-		{"a line over a gap", "0", "left: 0,8 0,0\nbottom: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 5,2 0,8\n---\n\n[line.rule]\npoints = [[1, 6], [9, 6]]\n", `16: piece.front.line.rule: the line leaves the piece between its points
+		{"a line over a gap", "0", "left: 0,8 0,0\nbottom: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 5,2 0,8\n---\n\n[line.rule]\npoints = [[1, 6], [9, 6]]\n", `16: piece.front.line.rule: the line leaves the piece between its points, by 2 9/16 in
 hint: let it run round the gap, or make it two lines`},
 		{"a line with the name of an edge", "0", sketch.Box + "\n---\n\n[line.top]\nalong = \"right\"\ndistance = 1\n", `16: piece.front.line.top: the line has the name of an edge
 hint: give the line a name of its own`},

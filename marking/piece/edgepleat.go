@@ -151,8 +151,9 @@ func layPleat(piece *Piece, p *EdgePleat, s source.EdgePleatSpec, w walk, toward
 	p.patch = plane.Path{p.fold[0], p.fold[1], p.placement[1], p.placement[0], p.fold[0]}
 	for _, line := range []plane.Path{p.fold, p.placement} {
 		if !piece.keeps(line) {
+			_, out := piece.toEdge(line)
 			found.Add(s.Length.Place, "make the pleat shorter",
-				"the pleat leaves the piece: its lines are %s long", found.Written(s.Length.V))
+				"the pleat leaves the piece by %s: its lines are %s long", found.length(out), found.Written(s.Length.V))
 			return false
 		}
 	}

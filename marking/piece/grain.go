@@ -48,8 +48,13 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 			found.Add(ps.GrainPoints.Place, "", "the two points of the grain line are the same")
 			return
 		}
-		if piece.checkPlaces(ps.GrainPoints, found) && !piece.keeps(piece.grainLine) {
-			found.Add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points")
+		from, to := piece.checkPlace(ps.GrainPoints, 0, "", found), piece.checkPlace(ps.GrainPoints, 1, "", found)
+		on, out := piece.onPiece(piece.grainLine)
+		if from && to && out > nearEdge {
+			found.Add(ps.GrainPoints.Place, "draw it where the piece has no gap", "the grain line leaves the piece between its points, by %s", found.length(out))
+		}
+		if out <= nearEdge {
+			piece.grainLine = plane.Path{on[0], on[len(on)-1]}
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package piece
 
 import (
+	"fmt"
+
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -49,13 +51,7 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 			}
 			line.Path = parallelLine(piece, ls, line.Along, found)
 		} else {
-			line.Path = ls.Points.V
-			if ls.Smooth {
-				line.Path = plane.Curve(ls.Points.V, plane.Point{}, plane.Point{})
-			}
-			if piece.checkPlaces(ls.Points, found) && !piece.keeps(line.Path) {
-				found.Add(ls.Place, "let it run round the gap, or make it two lines", "the line leaves the piece between its points")
-			}
+			line.Path = pointsLine(piece, ls, found)
 		}
 		if line.Path.Length() < LeastLine {
 			if line.Path != nil {
@@ -67,15 +63,53 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 	}
 }
 
-// checkPlaces looks whether each of the points of a line lies on the piece.
-func (p *Piece) checkPlaces(points source.Points, found *Findings) bool {
-	ok := true
-	for i, q := range points.V {
-		if !p.Tree.Holds(q) && !p.Tree.Nearer(q, cornerTolerance) {
-			found.Add(points.Place.On(points.Line(i)), "is a number wrong? x comes first, then y",
-				"point %d, %s, lies outside the piece", i+1, found.point(q))
-			ok = false
+// pointsLine returns the line through points, or notes why it is none and returns nil.
+func pointsLine(piece *Piece, ls source.LineSpec, found *Findings) plane.Path {
+	line := plane.Path(ls.Points.V)
+	if ls.Smooth {
+		line = plane.Curve(line, plane.Point{}, plane.Point{})
+	}
+	if line.Length() < LeastLine {
+		return line
+	}
+	ends, ok := piece.findEnds(ls, found)
+	if !ok || !piece.checkPoints(ls, found) {
+		return nil
+	}
+	if ls.From.Given() || ls.To.Given() {
+		if line = piece.runToEdges(line, ends, ls, found); line == nil {
+			return nil
 		}
+	}
+	line, out := piece.onPiece(line)
+	if out > nearEdge {
+		found.leavesPiece(ls, out)
+		return nil
+	}
+	return line
+}
+
+// checkPoints looks whether the points of a line lie on the piece. Where it runs to an edge
+// its points may lie beyond that.
+func (p *Piece) checkPoints(ls source.LineSpec, found *Findings) bool {
+	points := ls.Points.V
+	first, last := 0, len(points)-1
+	for ls.From.Given() && first < len(points) && p.outside(points[first]) > nearEdge {
+		first++
+	}
+	for ls.To.Given() && last >= 0 && p.outside(points[last]) > nearEdge {
+		last--
+	}
+	ok := true
+	for i := first; i <= last; i++ {
+		more := ""
+		switch {
+		case i == 0 && !ls.From.Given():
+			more = fmt.Sprintf("; a line that is to begin at that edge has from = %q", p.edgeNear(points[i]))
+		case i == len(points)-1 && !ls.To.Given():
+			more = fmt.Sprintf("; a line that is to end at that edge has to = %q", p.edgeNear(points[i]))
+		}
+		ok = p.checkPlace(ls.Points, i, more, found) && ok
 	}
 	return ok
 }

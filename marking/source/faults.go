@@ -189,6 +189,7 @@ func (s EdgePleatSpec) faults(p part) {
 func (s LineSpec) faults(p part) {
 	along, distance := p.text("along", s.Along), p.length("distance", s.Distance, aboveZero)
 	points := p.points("points", s.Points)
+	from, to := p.text("from", s.From), p.text("to", s.To)
 	word(p, "kind", s.Kind, lineWords[:])
 	switch {
 	case points.given:
@@ -200,6 +201,8 @@ func (s LineSpec) faults(p part) {
 		p.refuseWithout(along, distance)
 		p.refuseWithout(distance, along)
 		p.refuseWithout(said{"smooth", p.place.Under("smooth"), s.Smooth}, points)
+		p.refuseWithout(from, points)
+		p.refuseWithout(to, points)
 	}
 }
 

@@ -120,6 +120,8 @@ func TestFaults(t *testing.T) {
 			p.Lines[0] = LineSpec{Key: "band", Points: Points{Value: Given([]plane.Point{})}}
 		},
 			"piece.bib.line.band.points: has no point, and needs at least two\nhint: " + pointsHint},
+		{"a line along an edge that runs to another", func(s *Spec, p *PieceSpec) { p.Lines[0].From, p.Lines[0].To = Given("centre"), Given("hem") },
+			"piece.bib.line.band.from: has no meaning without \"points\"\npiece.bib.line.band.to: has no meaning without \"points\""},
 		{"a line of a kind that is none", func(s *Spec, p *PieceSpec) { p.Lines[0].Kind = Given(LineKind(-1)) },
 			"piece.bib.line.band.kind: -1 is none of the choices\nhint: known here are \"fold\", \"centre\", \"placement\" or \"stitch\""},
 		{"a notch nowhere", func(s *Spec, p *PieceSpec) { p.Notches[0].At = Length{} }, "piece.bib.notch.middle: \"at\" is missing"},

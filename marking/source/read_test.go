@@ -371,6 +371,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"along without distance", line("along = \"all\""), "f.toml:4: piece.front.line.l.along: has no meaning without \"distance\"" + either},
 		{"distance without along", line("distance = 1"), "f.toml:4: piece.front.line.l.distance: has no meaning without \"along\"" + either},
 		{"along and points", line("along = \"all\"\ndistance = 1\npoints = [[0, 0], [1, 1]]"), "f.toml:4: piece.front.line.l.along: cannot stand beside \"points\"" + either + "\nf.toml:5: piece.front.line.l.distance: cannot stand beside \"points\"" + either},
+		{"along an edge, and to another", line("along = \"all\"\ndistance = 1\nto = \"all\""), "f.toml:6: piece.front.line.l.to: has no meaning without \"points\"\nhint: from and to name the edges that a line through points runs from and to; one along an edge runs from cutting line to cutting line anyway"},
+		{"from no name", line("points = [[1, 1], [2, 2]]\nfrom = 3"), "f.toml:5: piece.front.line.l.from: must be text in quotes, but is 3\nhint: write from = \"...\""},
 		{"smooth along an edge", line("along = \"all\"\ndistance = 1\nsmooth = true"), "f.toml:6: piece.front.line.l.smooth: has no meaning without \"points\"\nhint: smooth draws a curve through points; a line along an edge is as that edge is"},
 		{"line of another kind", line("points = [[0, 0], [1, 1]]\nkind = \"center\""), "f.toml:5: piece.front.line.l.kind: \"center\" is not known here\nhint: write \"fold\", \"centre\", \"placement\" or \"stitch\""},
 		{"distance of nothing", line("along = \"all\"\ndistance = \"0\""), "f.toml:5: piece.front.line.l.distance: must be more than 0, but is \"0\""},

@@ -156,7 +156,9 @@ type LineSpec struct {
 	Along    Text   // the edge it runs along, ...
 	Distance Length // ... so far from it; or
 	Points   Points // where it runs,
-	Smooth   bool   // as a curve
+	Smooth   bool   // as a curve,
+	From     Text   // from the cutting line of this edge, past its first point or short of it,
+	To       Text   // to that of this one
 	Kind     Value[LineKind]
 }
 
