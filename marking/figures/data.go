@@ -42,6 +42,8 @@ func (d data) pattern(p *garment.Pattern) object {
 		{"cut", each(cut, d.cutting)},
 		{"pieces", each(p.Pieces, d.piece)},
 		{"seams", each(p.Seams, d.seam)},
+		{"girths", each(p.Measures.Girths, d.girth)},
+		{"lengths", each(p.Measures.Drops, d.drop)},
 		{"trims", each(p.Trims, d.trim)},
 		{"ruffles", each(p.Ruffles, d.ruffle)},
 		{"bindings", each(p.Bindings, d.binding)},
@@ -191,6 +193,41 @@ func (data) seamEnd(e garment.SeamEnd) object {
 		{"past", e.Past},
 		{"cut_past", e.CutPast},
 		{"bend_degrees", bendOrNull(e)},
+	}
+}
+
+func (d data) girth(g garment.Girth) object {
+	return object{
+		{"level", g.Level.String()},
+		{"pieces", each(g.Parts, d.girthPart)},
+		{"gathered", g.Gathered},
+		{"finished", g.Round},
+		{"opens_at", g.Opening},
+		{"closed_on", g.Closed},
+		{"child", orNull(g.Fit.Child, g.Fit.Given)},
+		{"ease", orNull(g.Fit.Ease, g.Fit.Given)},
+	}
+}
+
+func (data) girthPart(g garment.GirthPart) object {
+	return object{
+		{"name", g.Piece},
+		{"edge", g.Edge},
+		{"times", g.Times},
+		{"each", g.Each},
+		{"together", g.Whole()},
+	}
+}
+
+func (data) drop(d garment.Drop) object {
+	return object{
+		{"name", d.Piece},
+		{"along", d.Along},
+		{"from", d.Top},
+		{"to", d.Bottom},
+		{"finished", d.Length},
+		{"child", orNull(d.Fit.Child, d.Fit.Given)},
+		{"longer", orNull(d.Fit.Ease, d.Fit.Given)},
 	}
 }
 

@@ -75,6 +75,10 @@ cloth.parts[].pieces[].from cloth.parts[].pieces[].left cloth.parts[].pieces[].n
 cloth.parts[].pieces[].right cloth.parts[].pieces[].to cloth.parts[].pieces[].upper_layer_only
 cloth.parts[].to cloth.share_used cloth.too_wide cloth.width
 cut cut[].across cut[].along cut[].count cut[].name cut[].on_fold cut[].what
+girths girths[].child girths[].closed_on girths[].ease girths[].finished girths[].gathered girths[].level
+girths[].opens_at girths[].pieces girths[].pieces[].each girths[].pieces[].edge girths[].pieces[].name
+girths[].pieces[].times girths[].pieces[].together
+lengths lengths[].along lengths[].child lengths[].finished lengths[].from lengths[].longer lengths[].name lengths[].to
 pieces pieces[].block pieces[].block.length pieces[].block.take_up pieces[].block.top_when_sewn pieces[].block.width
 pieces[].cut pieces[].edge_pleats pieces[].edge_pleats[].at pieces[].edge_pleats[].depth pieces[].edge_pleats[].edge
 pieces[].edge_pleats[].from pieces[].edge_pleats[].key pieces[].edge_pleats[].take_up
@@ -107,13 +111,14 @@ unit
 `
 
 func TestKeysOfTheData(t *testing.T) {
-	p := made.Of(t, sketch.Frock)
 	found := map[string]bool{}
-	everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
-		if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
-			found[path] = true
-		}
-	})
+	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock), made.Example(t, "rowan.toml")} {
+		everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
+			if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
+				found[path] = true
+			}
+		})
+	}
 	var keys []string
 	for key := range found {
 		keys = append(keys, key)
@@ -125,7 +130,8 @@ func TestKeysOfTheData(t *testing.T) {
 }
 
 // mayBeNull are the keys that stand for something a pattern need not have.
-var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "bindings[].square", "bindings[].cloth"}
+var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "bindings[].square", "bindings[].cloth",
+	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}
 
 func TestDataOfEveryPattern(t *testing.T) {
 	all := patterns(t)
@@ -151,8 +157,8 @@ func TestDataOfEveryPattern(t *testing.T) {
 var (
 	// added are sums of lengths that were rounded before they were added, and what
 	// follows from such sums.
-	added = regexp.MustCompile(`\.(together|line|gathered|total|length|difference|cut_difference|jog|cut_jog|cut_depth|quarter_of_\w+|buy)$|` +
-		`^(seams\[\]\.(sewn|cut)\[\]|ruffles\[\]\.edge|bindings\[\]\.edge|tear\[\]\.along)$`)
+	added = regexp.MustCompile(`\.(together|line|gathered|total|length|difference|cut_difference|jog|cut_jog|cut_depth|quarter_of_\w+|buy|ease|longer)$|` +
+		`^(girths\[\]\.finished|seams\[\]\.(sewn|cut)\[\]|ruffles\[\]\.edge|bindings\[\]\.edge|tear\[\]\.along)$`)
 	// roundedUp are lengths of which less would not do.
 	roundedUp = regexp.MustCompile(`\.(join_takes|takes|buy)$|^(tear\[\]\.(across|along)|cloth\.length|bindings\[\]\.cloth|pieces\[\]\.block\.(width|length))$`)
 )
@@ -327,7 +333,7 @@ func TestDataInFull(t *testing.T) {
 	assert.Equal(t, `{"title": "Cloth & <napkin>","size": "","unit": "in","remarks": [],`+
 		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(101.6, "4 in")+`,"along": `+length(76.2, "3 in")+`}],"cut": [],`+
 		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
-		`"seams": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+
+		`"seams": [],"girths": [],"lengths": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+
 		`"sewing": [`+strings.Join([]string{setting("stitch length"), setting("needle"), setting("thread"), setting("tension"), setting("needle position")}, ",")+`],`+
 		`"cautions": ["`+strings.Join(cautionsOf(p), `","`)+`"]}`, b.String())
 }

@@ -1,6 +1,7 @@
 // Package figures tells a pattern in numbers, for the cutting table: what is torn and cut
-// first, where tucks and pleats lie, how long edges and seams are, what trims, ruffles and
-// bindings take, how much cloth to buy, how it was sewn and what to heed.
+// first, where tucks and pleats lie, how long edges and seams are, how large the garment
+// comes out, what trims, ruffles and bindings take, how much cloth to buy, how it was sewn
+// and what to heed.
 //
 // In comes a checked pattern (garment.Pattern); out goes a report (mark.Report), which is
 // set for a screen by marking/terminal and on paper by pdfout/report, or the same numbers
@@ -14,6 +15,7 @@
 //	foldtable.go     tucks and pleats, on the flat cloth
 //	edgetable.go     edges, cut and sewn
 //	seamtable.go     the two sides of a seam, whether they match, and how its ends go over it
+//	measuretable.go  how large the finished garment is, and the child beside it
 //	trimtable.go     trims, and what their tables have in common with the next two
 //	ruffletable.go   ruffles: their strips and joins
 //	bindingtable.go  bias bindings

@@ -22,7 +22,7 @@ func Report(p *garment.Pattern, units Units) mark.Report {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
 	for _, s := range []mark.Section{
-		remarkSection(p), cutSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), trimSection(p, w),
+		remarkSection(p), cutSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), measureSection(p, w), trimSection(p, w),
 		clothSection(p, lay.Of(p), w), settingSection(p, w), cautionSection(p),
 	} {
 		if !s.Empty() {

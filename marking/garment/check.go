@@ -36,6 +36,7 @@ func Check(spec *source.Spec) (*Pattern, error) {
 	if len(found.List) > 0 {
 		return nil, found.List.Sorted()
 	}
+	pattern.Measures = measures(pattern, spec.Fit)
 	pattern.Remarks = remarks(pattern, spec)
 	return pattern, nil
 }

@@ -19,6 +19,10 @@
 //	trim.go      lace, ribbon, cord and braid along stitch lines, and round corners
 //	ruffle.go    gathered strips: how many, how deep, where their joins fall
 //	binding.go   bias strips, and the square they come from
+//	round.go     what goes round the garment, from piece to piece over the seams
+//	girth.go     how far it is round: at chest, waist and hem
+//	drop.go      how long it is, from neck to hem
+//	fit.go       that beside what the child measures
 //	remarks.go   what is no mistake, but may not be meant
 //
 // "Seam" is here what two edges are joined by, and nothing else.
@@ -37,5 +41,7 @@
 //     two halves of a neck do; elsewhere it is not told, for a corner is meant.
 //   - A bias strip comes from the least square that gives it in few strips, for every join
 //     shows; from the whole width of the cloth only where no square does.
+//   - What goes round follows from the seams, and what a level is called from names. Where a
+//     seam is left out nothing is known, rather than something that is nearly so.
 //   - The middle of a strip of a ruffle comes at the centre front, so that no join does.
 package garment

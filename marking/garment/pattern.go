@@ -24,6 +24,7 @@ type Pattern struct {
 	Trims     []Trim
 	Ruffles   []Ruffle
 	Bindings  []Binding
+	Measures  Measures         // of the finished garment
 	Sewing    []source.Setting // how it is sewn, as far as the file says
 	// Remarks are what is no mistake, but may not be meant.
 	Remarks []piece.Remark

@@ -38,7 +38,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	for _, r := range p.Ruffles {
 		say(r.place, r.FullnessWarning())
 	}
-	return all
+	return append(all, p.Measures.remarks()...)
 }
 
 // likelySewn reports whether an edge is sewn to another: a seam of the file joins it, or it is

@@ -39,6 +39,7 @@
 //	drawnfinished.go, shape.go    by unfolding every line through every layer
 //	foldgroup.go, foldorder.go    where folds lie
 //	ring.go, finished.go          an outline that knows its edges; lengths with folds in
+//	across.go                     how wide the finished piece is at a level
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at
 //	foldremark.go                 of tucks and pleats

@@ -47,6 +47,7 @@ func (s *Spec) Faults() fault.List {
 		one.faults(all.next(one.Key, one.Place))
 	}
 	s.Sewing.faults(p.under("sewing"))
+	s.Fit.faults(p.under("fit"))
 	return faults
 }
 
@@ -260,6 +261,12 @@ func (s BindingSpec) faults(p part) {
 	p.count("joins", s.Joins, maxFolds)
 	p.length("joining", s.Joining, fromZero)
 	p.length("square", s.Square, aboveZero)
+}
+
+func (s FitSpec) faults(p part) {
+	p.length("chest", s.Chest, aboveZero)
+	p.length("waist", s.Waist, aboveZero)
+	p.length("length", s.Length, aboveZero)
 }
 
 func (s SewingSpec) faults(p part) {

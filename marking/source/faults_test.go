@@ -43,6 +43,7 @@ func madeSpec() *Spec {
 		Ruffles:  []RuffleSpec{{Key: "frill", Along: []Text{Given("bib.hem")}, Fullness: Given(2.0), Depth: Given(30.0)}},
 		Bindings: []BindingSpec{{Key: "edge", Along: []Text{Given("bib.hem")}, Width: Given(6.0)}},
 		Sewing:   SewingSpec{Needle: Given("70")},
+		Fit:      FitSpec{Chest: Given(508.0), Waist: Given(500.0), Length: Given(550.0)},
 	}
 }
 
@@ -142,6 +143,7 @@ func TestFaults(t *testing.T) {
 		{"a ruffle that shrinks", func(s *Spec, p *PieceSpec) { s.Ruffles[0].Fullness.V = math.NaN() },
 			"ruffle.frill.fullness: must be from 1 to 20, but is nan\nhint: it is a number such as 2 or \"1 1/2\": how many times as long as the edge"},
 		{"a binding that never joins", func(s *Spec, p *PieceSpec) { s.Bindings[0].Joins = Given(0) }, "binding.edge.joins: must be from 1 to 500, but is 0"},
+		{"a child of no girth", func(s *Spec, p *PieceSpec) { s.Fit.Chest.V = 0 }, "fit.chest: must be more than 0, but is 0 mm"},
 		{"a needle of too many letters", func(s *Spec, p *PieceSpec) { s.Sewing.Needle.V = strings.Repeat("7", 201) },
 			"sewing.needle: the text has 201 letters\nhint: a text has at most 200 letters"},
 	} {

@@ -68,6 +68,13 @@ type SewingSpec struct {
 	Position Text // of the needle
 }
 
+// FitSpec is [fit]: what the child measures that the garment is for.
+type FitSpec struct {
+	Chest  Length // round, under the arms
+	Waist  Length // round
+	Length Length // from the neck at the back to where the hem is to come
+}
+
 // Setting is one thing to be noted of how a garment is sewn.
 type Setting struct {
 	Name  string // "needle"

@@ -98,7 +98,7 @@ func megabytes(bytes int64) string {
 }
 
 func (t *fileTable) pattern() *Spec {
-	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing")
+	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing", "fit")
 	unit := choice[length.Unit](t, "unit", unitWords())
 	t.unit = unit.V
 	spec := &Spec{

@@ -26,6 +26,10 @@ func (t *fileTable) garment(spec *Spec) {
 			Tension: s.printed("tension"), Position: s.printed("position"),
 		}
 	}
+	if f := t.table("fit"); f != nil {
+		f.know("chest", "waist", "length")
+		spec.Fit = FitSpec{Chest: f.length("chest", aboveZero), Waist: f.length("waist", aboveZero), Length: f.length("length", aboveZero)}
+	}
 }
 
 const joinHint = `write join = ["front.shoulder", "back.shoulder"]; a side of several edges is a list of its own: join = ["sleeve.cap", ["front.armhole", "back.armhole"]]`

@@ -23,6 +23,7 @@ type Spec struct {
 	Ruffles    []RuffleSpec
 	Bindings   []BindingSpec
 	Sewing     SewingSpec
+	Fit        FitSpec
 }
 
 // PieceSpec is one [piece.KEY].

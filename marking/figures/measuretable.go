@@ -1,0 +1,93 @@
+package figures
+
+import (
+	"fmt"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+)
+
+// Rules of this file: what the garment measures when it is finished, for every level with the pieces
+// it adds up from, and beside it what the child measures, where the file says that.
+
+// measureSection tells how large the finished garment is; nothing where the seams do not
+// tell it.
+func measureSection(p *garment.Pattern, w writer) mark.Section {
+	s := mark.Section{Title: "Finished measures"}
+	for _, g := range p.Measures.Girths {
+		s.Tables = append(s.Tables, girthTable(g, w))
+	}
+	if len(p.Measures.Drops) > 0 {
+		s.Tables = append(s.Tables, dropTable(p.Measures.Drops, w))
+	}
+	for _, r := range p.Measures.Untold {
+		s.Lines.Warn("%s", r.Text)
+	}
+	return s
+}
+
+// girthTable is how far it is round at one level.
+func girthTable(g garment.Girth, w writer) mark.Table {
+	t := mark.Table{Title: "round the " + g.Level.String(), Heads: []string{"", "each", "times", "together"}}
+	if g.Level == garment.AtChest {
+		t.Title = "round the chest, under the arms"
+	}
+	for _, part := range g.Parts {
+		name := part.Piece
+		if part.Edge != "" {
+			name += ", " + part.Edge
+		}
+		addTimes(&t, name, part.Each, part.Times, w)
+	}
+	if g.Gathered {
+		t.Lines.Say("it is gathered: drawn up to what it is sewn to, it measures %s", w.length(g.Round))
+	} else {
+		t.AddTotal("finished", "", "", w.cell(g.Round))
+	}
+	fitRows(&t, g.Fit, "ease", w)
+	switch {
+	case g.Closed != "":
+		t.Lines.Say("it opens at %s, and is closed with one %q on the other", g.Opening, g.Closed)
+	case g.Opening != "":
+		t.Lines.Say("it opens at %s, and is measured with its two edges meeting; what one laps over the other is to be taken off", g.Opening)
+	}
+	if text := g.Tight(w.length); text != "" {
+		t.Lines.Warn("%s", text)
+	}
+	return t
+}
+
+// fitRows adds the measure of the child, and by how much the garment is larger.
+func fitRows(t *mark.Table, f garment.Fit, larger string, w writer) {
+	if !f.Given {
+		return
+	}
+	before := make([]string, t.Columns()-2)
+	t.Add(append(append([]string{"the child"}, before...), w.cell(f.Child))...)
+	if f.Ease.Steps < 0 {
+		t.AddTotal(append(append([]string{"smaller by"}, before...), w.cell(f.Ease.Magnitude()))...)
+		return
+	}
+	t.AddTotal(append(append([]string{larger}, before...), w.cell(f.Ease))...)
+}
+
+// dropTable is how long the finished garment is.
+func dropTable(drops []garment.Drop, w writer) mark.Table {
+	t := mark.Table{Title: "length", Heads: []string{"", "finished"}}
+	for _, d := range drops {
+		t.Add(fmt.Sprintf("%s, %s, from %s to %s", d.Piece, d.Along, d.Top, d.Bottom), w.cell(d.Length))
+		if !d.Fit.Given {
+			continue
+		}
+		way := "longer"
+		if d.Fit.Ease.Steps < 0 {
+			way = "shorter"
+		}
+		if d.Fit.Ease.Steps == 0 {
+			t.Lines.Say("at the back that is as long as was wanted, %s", w.length(d.Fit.Child))
+			continue
+		}
+		t.Lines.Say("at the back that is %s %s than was wanted, %s", w.length(d.Fit.Ease.Magnitude()), way, w.length(d.Fit.Child))
+	}
+	return t
+}

@@ -1,0 +1,66 @@
+package figures
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
+)
+
+// How large the garment is, level by level, with the child beside it where the file says
+// what it measures.
+func TestFinishedMeasures(t *testing.T) {
+	const (
+		front = "name = \"Front\"\nfold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
+		back  = "name = \"Back\"\ncut = 2\ncentre back: 0,0 0,11 | hem = 1\nneck: 0,11 3,11 3,12\nshoulder: 3,12 5,12\narmhole: 5,12 5,8 6,8\nside: 6,8 7,0\nhem: 7,0 0,0\n"
+		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
+		line  = "---\n\n[line.middle]\nalong = \"centre back\"\ndistance = 2\nkind = \"centre\"\n"
+	)
+	shirt := func(back, fit string) string {
+		return "unit = \"in\"\nallowance = 0\n" + sketch.Piece("front", front) + sketch.Piece("back", back) + seams + fit
+	}
+	p := made.Of(t, shirt(back, ""))
+	assert.Equal(t, `  round the chest, under the arms
+            each  times  together
+  Front        5      2        10
+  Back         5      2        10
+                         --------
+  finished                     20
+  it opens at the centre back of Back, and is measured with its two edges
+  meeting; what one laps over the other is to be taken off
+
+  round the hem
+              each  times  together
+  Front, hem     6      2        12
+  Back, hem      6      2        12
+                           --------
+  finished                       24
+  it opens at the centre back of Back, and is measured with its two edges
+  meeting; what one laps over the other is to be taken off
+
+  length
+                                       finished
+  Front, centre, from neck to hem            10
+  Back, centre back, from neck to hem        11
+`, printedSection(p, "Finished measures"))
+
+	fitted := printedSection(made.Of(t, shirt(back+line, "[fit]\nchest = 19\nwaist = 18\nlength = 10\n")), "Finished measures")
+	assert.Contains(t, fitted, `
+  Front          5      2        10
+  Back           4      2         8
+                           --------
+  finished                       18
+  the child                      19
+                           --------
+  smaller by                      1
+  it opens at the centre back of Back, and is closed with one "middle" on the
+  other
+! the finished chest, 18 in, is smaller than the child's by 1 in
+`)
+	assert.Contains(t, fitted, "  at the back that is 1 in longer than was wanted, 10 in\n\n! the finished waist is not known: no edge and no seam is called a waist\n")
+	for length, want := range map[string]string{"11": "is as long as was wanted, 11 in", "12": "is 1 in shorter than was wanted, 12 in"} {
+		assert.Contains(t, printedSection(made.Of(t, shirt(back, "[fit]\nlength = "+length+"\n")), "Finished measures"), "  at the back that "+want+"\n")
+	}
+}

@@ -1,0 +1,145 @@
+package garment
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
+)
+
+// Rules of this file. How long the finished garment is, is measured where a round ends: along
+// a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which is
+// the neck mostly, and over seams to the piece above. It is known from stitch line to hem line with
+// tucks in. Where the pieces above could be reached over pieces of several lengths, nothing is
+// said.
+
+// Drop is how long the finished garment is at one place.
+type Drop struct {
+	Piece  string // at the top
+	Along  string // the edge of it that is measured, such as "centre front"
+	Top    string // the edge from which it is measured
+	Bottom string // that to which it is
+	Length length.Amount
+	Back   bool // it lies at the back
+	Fit    Fit
+}
+
+// drops returns the lengths of a garment above each of its hems.
+func (m measurer) drops() []Drop {
+	var all []Drop
+	seen := map[edgeOf]bool{}
+	for i := range m.Pieces {
+		for edge := range m.Pieces[i].Edges {
+			e := edgeOf{&m.Pieces[i], edge}
+			if seen[e] || m.levelOf(e) != AtHem {
+				continue
+			}
+			r := m.follow(e)
+			for _, p := range r.panels {
+				seen[p.edgeOf] = true
+			}
+			if r.broken == "" {
+				all = append(all, m.above(r)...)
+			}
+		}
+	}
+	at := func(d Drop) int {
+		return slices.IndexFunc(m.Pieces, func(p piece.Piece) bool { return p.Name == d.Piece })
+	}
+	slices.SortStableFunc(all, func(a, b Drop) int { return at(a) - at(b) })
+	return all
+}
+
+// above returns the lengths from a hem up.
+func (m measurer) above(r round) []Drop {
+	var found []Drop
+	var tops []edgeOf // of each
+	apart := map[edgeOf]bool{}
+	ends := r.ends()
+	slices.SortStableFunc(ends, func(a, b panelSide) int { return int(a.kind - b.kind) })
+	for _, end := range ends {
+		i := 0
+		if end.panel.sides[1].edge == end.edge {
+			i = 1
+		}
+		for _, way := range m.upward(edgeOf{end.panel.piece, end.edge}, i, 0) {
+			d := Drop{
+				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key,
+				Length: m.Unit.Amount(way.mm), Back: calls(way.along.piece.Key+way.along.piece.Name+way.along.drawn().Key, "back"),
+			}
+			switch k := slices.Index(tops, way.along); {
+			case k < 0:
+				found, tops = append(found, d), append(tops, way.along)
+			case math.Abs(found[k].Length.MM-d.Length.MM) > m.Unit.Ruler():
+				apart[way.along] = true
+			}
+		}
+	}
+	var all []Drop
+	for k, d := range found {
+		if !apart[tops[k]] {
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// wayUp is the way from a hem to the top of a garment.
+type wayUp struct {
+	along, top edgeOf // the last edge, and the one it ends at
+	mm         float64
+}
+
+// mostStoreys bounds over how many seams a length is followed up.
+const mostStoreys = 20
+
+// upward follows an edge up, the way round its outline that is given, and on over the seam
+// at its upper end.
+func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
+	mm := 0.0
+	along := e
+	for range e.piece.Edges {
+		mm += e.drawn().FinishedLength
+		along = e
+		next, turn := e.further(way)
+		e = next
+		if math.Abs(turn) >= goesOn {
+			break
+		}
+	}
+	joined := m.at(e)
+	if len(joined) == 0 || storey == mostStoreys {
+		return []wayUp{{along, e, mm}}
+	}
+	var all []wayUp
+	for _, s := range joined {
+		if other, ok := s.other(); ok && other == e {
+			continue
+		}
+		for _, c := range s.Sides[1-s.side].Courses {
+			above := edgeOf{c.Piece, c.edge}
+			before, after := above.piece.Neighbours(above.edge)
+			for way, by := range []int{before, after} {
+				side := edgeOf{above.piece, by}
+				if kind, _, _ := m.over(above, by); kind == sideSeam || kind == sideLoose || !m.meets(s, e, along, side) {
+					continue
+				}
+				for _, one := range m.upward(side, way, storey+1) {
+					one.mm += mm
+					all = append(all, one)
+				}
+			}
+		}
+	}
+	return all
+}
+
+// meets reports whether an edge below a seam and one above it may be at one end of it: not
+// where the ends of the seam tell otherwise.
+func (m measurer) meets(s seamAt, joined, below, above edgeOf) bool {
+	if next, ok := s.beyond(below.drawn().Key); ok && joined.piece == below.piece {
+		return next == above
+	}
+	return true
+}

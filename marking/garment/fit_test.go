@@ -1,0 +1,101 @@
+package garment_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
+)
+
+// plain is a front and a back on the fold, so wide at the side, straight down, without
+// seams; the arm is cut out square.
+func plain(half string) string {
+	return sketch.Swap("fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 W,8\nside: W,8 W,0\nhem: W,0 0,0\n", "W", half)
+}
+
+// ofFit are the remarks of a pattern that speak of its fit.
+func ofFit(p *garment.Pattern) []piece.Remark {
+	return slices.DeleteFunc(slices.Clone(p.Remarks), func(r piece.Remark) bool { return !strings.HasPrefix(r.Key, "fit") })
+}
+
+// What is said of the ease: woven cloth wants 2 in of it about the chest, 1 in about the waist
+// (common practice).
+func TestEase(t *testing.T) {
+	both := []string{"front", "back"}
+	shirt := func(half, fit string) string {
+		return sewnTogether("0", map[string]string{"front": plain(half), "back": plain(half)}, both, shoulders, sides) + "[fit]\n" + fit
+	}
+	cm := func(half, fit string) string {
+		return strings.Replace(shirt(half, fit), `unit = "in"`, `unit = "cm"`, 1)
+	}
+	opened := strings.Replace(plain("5"), "fold = \"centre\"\n", "cut = 2\n", 1)
+	skirt := "cut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"none is asked", sewnTogether("0", map[string]string{"front": plain("5"), "back": plain("5")}, both, shoulders, sides), nil},
+		{"enough", shirt("5", "chest = 18"), nil},
+		{"little", shirt("5", "chest = \"18 1/2\""), []string{"the finished chest, 20 in, has 1 1/2 in of ease; woven cloth wants 2 in or more; its seams tell of no opening"}},
+		{"none", shirt("5", "chest = 20"), []string{"the finished chest, 20 in, has no ease; woven cloth wants 2 in or more; its seams tell of no opening"}},
+		{"too small", shirt("5", "chest = 21"), []string{"the finished chest, 20 in, is smaller than the child's by 1 in; its seams tell of no opening"}},
+		{"too small, and opens", sewnTogether("0", map[string]string{"front": opened, "back": plain("5")}, both, shoulders, sides) + "[fit]\nchest = 21\n",
+			[]string{"the finished chest, 20 in, is smaller than the child's by 1 in"}},
+		{"enough in centimetres", cm("14", "chest = 51"), nil},
+		{"little in centimetres", cm("14", "chest = 52"), []string{"the finished chest, 56 cm, has 4 cm of ease; woven cloth wants 5 cm or more; its seams tell of no opening"}},
+		{"a waist", sewnTogether("0", map[string]string{"skirt": skirt}, []string{"skirt"}, `side: ["skirt.side", "skirt.side"]`) + "[fit]\nwaist = 19.5\n",
+			[]string{"the finished waist, 20 in, has 1/2 in of ease; woven cloth wants 1 in or more; its seams tell of no opening"}},
+		{"a length", shirt("5", "length = 9"), nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, r := range ofFit(made.Of(t, c.text)) {
+				assert.True(t, r.InTable)
+				got = append(got, r.Text)
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
+// Where nothing is known to go round, nothing is said, but for the reason where a child is
+// to be fitted.
+func TestNothingGoesRound(t *testing.T) {
+	both, pieces := []string{"front", "back"}, map[string]string{"front": plain("5"), "back": plain("5")}
+	loose := strings.Replace(plain("5"), "fold = \"centre\"\n", "cut = 2\n", 1)
+	for _, c := range []struct {
+		name, text string
+		chest      string
+	}{
+		{"a bib", sewnTogether("0", map[string]string{"bib": sketch.Rect("6")}, []string{"bib"}), "no seam joins the left of bib"},
+		{"the sides are left out", sewnTogether("0.25", pieces, both, shoulders), "no seam joins the side of front"},
+		{"a seam at the centre is left out", sewnTogether("0.25", map[string]string{"front": strings.Replace(loose, "centre", "inner", 1), "back": plain("5")}, both, shoulders, sides),
+			"no seam joins the inner of front"},
+		{"a sleeve by itself", sewnTogether("0", map[string]string{"sleeve": "fold = \"middle\"\ncut = 2\nmiddle: 0,0 0,8\ncap: 0,8 5,5\nunder: 5,5 4,0\nhem: 4,0 0,0\n"}, []string{"sleeve"}, `under: ["sleeve.under", "sleeve.under"]`),
+			"the hem of sleeve comes 4 times"},
+		{"two of everything", sewnTogether("0", map[string]string{"front": "cut = 2\n" + plain("5"), "back": "cut = 2\n" + plain("5")}, both, shoulders, sides),
+			"the hem of front comes 4 times"},
+		{"a skirt", sewnTogether("0", map[string]string{"front": sketch.Swap(sketch.Skirt(5), "name = \"Front\"\n", ""), "back": sketch.Swap(sketch.Skirt(5), "name = \"Front\"\n", "")}, both, sides),
+			"no seam at a side of front runs up to an armhole or a sleeve"},
+		{"two edges in one side", sewnTogether("0", map[string]string{"front": sketch.Swap(plain("5"), "side: 5,8 5,0", "side: 5,8 5,4\nskirt side: 5,4 5,0"), "back": plain("5")}, both, shoulders,
+			`side: [["front.side", "front.skirt side"], "back.side"]`),
+			"the skirt side of front is sewn to several edges at once, or not as often as there are of them, so that no one piece goes on there"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Empty(t, ofFit(made.Of(t, c.text)), "silent where no child is to be fitted")
+			p := made.Of(t, c.text+"[fit]\nchest = 20\nwaist = 19\nlength = 18\n")
+			var got []string
+			for _, r := range ofFit(p) {
+				got = append(got, r.Text)
+			}
+			assert.Contains(t, got, "the finished chest is not known: "+c.chest)
+			assert.Contains(t, got, "the finished waist is not known: no edge and no seam is called a waist")
+		})
+	}
+}
