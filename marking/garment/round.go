@@ -135,10 +135,11 @@ func (s seamAt) other() (e edgeOf, ok bool) {
 	return edgeOf{b[0].Piece, b[0].edge}, true
 }
 
-// beyond returns the edge that meets the one of that key over the seam.
+// beyond returns the edge that meets the one of that key over the seam; ok is false where
+// nothing tells which does.
 func (s seamAt) beyond(key string) (e edgeOf, ok bool) {
 	other, ok := s.other()
-	if !ok {
+	if !ok || s.Undecided() {
 		return edgeOf{}, false
 	}
 	for _, end := range s.Ends {
@@ -227,6 +228,11 @@ func (all seams) onward(r round, way int) round {
 
 // looseEnd says why a way round ends at an edge.
 func (all seams) looseEnd(e edgeOf) string {
+	for _, s := range all.at(e) {
+		if s.Undecided() {
+			return fmt.Sprintf("nothing tells which ends of the seam %q come together; meet = says it", s.Key)
+		}
+	}
 	if all.joins(e) {
 		return e.title() + " is sewn to several edges at once, or not as often as there are of them, so that no one piece goes on there"
 	}
