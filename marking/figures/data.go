@@ -240,7 +240,10 @@ func (d data) trim(t garment.Trim) object {
 		{"along", each(t.Courses, d.course)},
 		{"line", t.LineLength},
 		{"gathered", t.Gathered},
-		{"corners", each(t.Corners, d.corner)},
+		{"corners", each(t.Corners, d.bend)},
+		{"curves", each(t.Curves, d.curve)},
+		{"spare_in_hollows", t.Spare},
+		{"hollow_without_room", orNull(t.Hollow, t.Hollow.MM > 0)}, // its radius; null where there is room
 		{"joins", t.Joins},
 		{"join_takes", t.JoinTakes},
 		{"total", t.Total},
@@ -248,13 +251,18 @@ func (d data) trim(t garment.Trim) object {
 	}
 }
 
-func (data) corner(c garment.TrimCorner) object {
+func (data) bend(b garment.Bend) object {
 	return object{
-		{"piece", c.Piece},
-		{"turn_degrees", tenth(c.Turn)},
-		{"times", c.Times},
-		{"takes", c.Takes},
+		{"piece", b.Piece},
+		{"turn_degrees", tenth(b.Turn)},
+		{"times", b.Times},
+		{"takes", b.Takes},
 	}
+}
+
+// curve is a bend of which gathers may give what it needs.
+func (d data) curve(b garment.Bend) object {
+	return append(d.bend(b), field{"needs", b.Needs})
 }
 
 func (d data) ruffle(r garment.Ruffle) object {
@@ -263,6 +271,9 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"fullness", r.Fullness},
 		{"along", each(r.Courses, d.course)},
 		{"edge", r.LineLength},
+		{"gathered", r.Gathered},
+		{"corners", each(r.Corners, d.bend)},
+		{"curves", each(r.Curves, d.curve)},
 		{"length", r.Length},
 		{"depth", r.Depth},
 		{"hem", r.Hem},
@@ -274,7 +285,7 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"joins", append([]length.Amount{}, r.JoinPlaces...)},
 		{"joins_from", ruffleFrom(r)},
 		{"quarter_of_edge", r.LineLength.Quarter()},
-		{"quarter_of_ruffle", r.Length.Quarter()},
+		{"quarter_of_ruffle", r.Gathered.Quarter()}, // without what corners and curves take
 	}
 }
 

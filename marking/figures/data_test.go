@@ -93,7 +93,10 @@ pieces[].tucks[].each[].lines pieces[].tucks[].each[].number pieces[].tucks[].ea
 pieces[].tucks[].in_all pieces[].tucks[].key pieces[].tucks[].kind pieces[].tucks[].take_up_in_all pieces[].tucks[].width
 remarks remarks[].key remarks[].line remarks[].text
 ruffles ruffles[].along ruffles[].along[].each ruffles[].along[].edge ruffles[].along[].piece ruffles[].along[].times
-ruffles[].along[].together ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].hem
+ruffles[].along[].together ruffles[].corners ruffles[].corners[].piece ruffles[].corners[].takes ruffles[].corners[].times
+ruffles[].corners[].turn_degrees ruffles[].curves ruffles[].curves[].needs ruffles[].curves[].piece ruffles[].curves[].takes
+ruffles[].curves[].times ruffles[].curves[].turn_degrees
+ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].gathered ruffles[].hem
 ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
 seams seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].ease seams[].ends
@@ -105,14 +108,32 @@ sewing sewing[].name sewing[].value size
 tear tear[].across tear[].along tear[].count tear[].name tear[].on_fold tear[].what title
 trims trims[].along trims[].along[].each trims[].along[].edge trims[].along[].piece trims[].along[].times
 trims[].along[].together trims[].buy trims[].corners trims[].corners[].piece trims[].corners[].takes
-trims[].corners[].times trims[].corners[].turn_degrees trims[].fullness trims[].gathered trims[].join_takes
-trims[].joins trims[].key trims[].kind trims[].line trims[].total trims[].width
+trims[].corners[].times trims[].corners[].turn_degrees trims[].curves trims[].curves[].needs trims[].curves[].piece
+trims[].curves[].takes trims[].curves[].times trims[].curves[].turn_degrees trims[].fullness trims[].gathered
+trims[].hollow_without_room trims[].join_takes
+trims[].joins trims[].key trims[].kind trims[].line trims[].spare_in_hollows trims[].total trims[].width
 unit
+`
+
+// cape has an outward curve, with lace, and corners beside it, with a ruffle round both.
+const cape = `
+[piece.cape.edge.hem]
+points = [[0, 0], [9, 0], [14.5, 4], [16, 12]]
+smooth = true
+[piece.cape.edge.rest]
+points = [[0, 0], [0, 12], [16, 12]]
+[trim."cape lace"]
+along = "cape.hem"
+width = 1
+[ruffle.cape]
+along = ["cape.hem", "cape.rest"]
+fullness = 2
+depth = 3
 `
 
 func TestKeysOfTheData(t *testing.T) {
 	found := map[string]bool{}
-	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock), made.Example(t, "rowan.toml")} {
+	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock+cape), made.Example(t, "rowan.toml")} {
 		everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
 			if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
 				found[path] = true
@@ -130,7 +151,7 @@ func TestKeysOfTheData(t *testing.T) {
 }
 
 // mayBeNull are the keys that stand for something a pattern need not have.
-var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "bindings[].square", "bindings[].cloth",
+var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room", "bindings[].square", "bindings[].cloth",
 	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}
 
 func TestDataOfEveryPattern(t *testing.T) {
@@ -160,7 +181,7 @@ var (
 	added = regexp.MustCompile(`\.(together|line|gathered|total|length|difference|cut_difference|jog|cut_jog|cut_depth|quarter_of_\w+|buy|ease|longer)$|` +
 		`^(girths\[\]\.finished|seams\[\]\.(sewn|cut)\[\]|ruffles\[\]\.edge|bindings\[\]\.edge|tear\[\]\.along)$`)
 	// roundedUp are lengths of which less would not do.
-	roundedUp = regexp.MustCompile(`\.(join_takes|takes|buy)$|^(tear\[\]\.(across|along)|cloth\.length|bindings\[\]\.cloth|pieces\[\]\.block\.(width|length))$`)
+	roundedUp = regexp.MustCompile(`\.(join_takes|takes|needs|buy)$|^(tear\[\]\.(across|along)|cloth\.length|bindings\[\]\.cloth|pieces\[\]\.block\.(width|length))$`)
 )
 
 // What is printed is the length in mm to half a step of the ruler, or to the next step

@@ -17,6 +17,7 @@
 //	seamtable.go     the two sides of a seam, whether they match, and how its ends go over it
 //	measuretable.go  how large the finished garment is, and the child beside it
 //	trimtable.go     trims, and what their tables have in common with the next two
+//	reachtable.go    what trims and ruffles take round corners and curves
 //	ruffletable.go   ruffles: their strips and joins
 //	bindingtable.go  bias bindings
 //	laypicture.go    cloth to buy, and the lay it was reckoned by

@@ -285,7 +285,11 @@ func TestTotalsAddUpAsTheyArePrinted(t *testing.T) {
 			t.Skip(err)
 		}
 		a := adder{t, unit}
-		require.Equal(t, 2+2+1+2, a.trims(printedSection(p, trimmings)), "totals of trims, ruffles and bindings")
+		rules := 2 + 2 + 1 + 2
+		if p.Ruffles[0].Uneven() {
+			rules++
+		}
+		require.Equal(t, rules, a.trims(printedSection(p, trimmings)), "totals of trims, ruffles and bindings")
 		require.Equal(t, 1+2+3, a.seams(printedSection(p, "Seams")), "totals of seams")
 	})
 }

@@ -19,7 +19,11 @@ func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 	if r.Fullness == 1 {
 		full = "as long as that, ungathered"
 	}
-	table.Add(full, "", "", w.cell(r.Length))
+	table.Add(full, "", "", w.cell(r.Gathered))
+	if r.Uneven() {
+		addBends(&table, r.Reach, w)
+		table.AddTotal("in all, ungathered", "", "", w.cell(r.Length))
+	}
 	lines := &table.Lines
 	if text := r.FullnessWarning(); text != "" {
 		lines.Warn("%s", text)
@@ -37,13 +41,21 @@ func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 	default:
 		lines.Warn("the width of the cloth is not given, so its strips cannot be counted")
 	}
-	if len(r.JoinPlaces) > 0 {
+	switch {
+	case r.Uneven() && r.Strips > 1:
+		lines.Say("%s", unevenJoins(r))
+	case len(r.JoinPlaces) > 0:
 		lines.Say("%s", joinsFall(r, w))
 	}
 	if r.CutsOneInTwo() {
 		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}
-	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s", w.length(r.LineLength.Quarter()), w.length(r.Length.Quarter()))
+	sayReach(lines, r.Reach, "gathered close there, within the depth of the ruffle on either side", "gathered in along it", w)
+	more := ""
+	if r.Uneven() {
+		more = ", and as much more as is added between two marks"
+	}
+	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s%s", w.length(r.LineLength.Quarter()), w.length(r.Gathered.Quarter()), more)
 	return table
 }
 
@@ -105,6 +117,22 @@ func joinsFall(r garment.Ruffle, w writer) string {
 		text += "; the last falls " + last
 	}
 	return text
+}
+
+// unevenJoins says of the joins of an uneven ruffle what is known of them.
+func unevenJoins(r garment.Ruffle) string {
+	text := "begin where the edge does"
+	if r.Centre != "" {
+		text = fmt.Sprintf("begin with the middle of a strip at the fold of %s", r.Centre)
+	}
+	text += "; where joins fall shows when it is pinned, for strips go less far where something is added"
+	switch {
+	case !r.Closes():
+		return text
+	case r.Centre == "":
+		return text + "; the last falls where it begins"
+	}
+	return text + "; the last falls halfway round"
 }
 
 // ruffleFrom says where the places of joins are measured from.

@@ -131,6 +131,77 @@ func TestRufflesInPrint(t *testing.T) {
   quarter both and match the marks: the edge every 2 1/2 in, the ruffle every
   5 in
 `},
+		// 10 + 20 + 10 = 40, twice 80, and 4 square corners of 2 x 4 in: 112 = 2.6 x 43 1/2,
+		// so three strips of 37 3/8. It closes opposite the front.
+		{"round square corners", 5, "[cloth]\nwidth = 44\n[ruffle.hem]\nalong = [\"front.hem\", \"front.side\", \"front.top\"]\nfullness = 2\ndepth = 4\nseam = \"3/8\"\nround = true\n", `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                   5      2        10
+  Front, side                 10      2        20
+  Front, top                   5      2        10
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  square corner of Front       8      4        32
+                                         --------
+  in all, ungathered                          112
+  tear strips 4 3/8 in deep: 4 in finished, 3/8 in seam
+  3 strips across the cloth; cut each 37 7/8 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  begin with the middle of a strip at the fold of Front; where joins fall shows
+  when it is pinned, for strips go less far where something is added; the last
+  falls halfway round
+  what is added at a corner is gathered close there, within the depth of the
+  ruffle on either side
+  quarter both and match the marks: the edge every 10 in, the ruffle every
+  20 in, and as much more as is added between two marks
+`},
+		// 10 + 20, and two corners: 76 = 1.7 x 43 1/2
+		{"round square corners, open", 5, "[cloth]\nwidth = 44\n[ruffle.hem]\nalong = [\"front.hem\", \"front.side\"]\nfullness = 2\ndepth = 4\nseam = \"3/8\"\n", `
+  hem, ruffle 4 in deep
+                            each  times  together
+  Front, hem                   5      2        10
+  Front, side                 10      2        20
+                                         --------
+  the line                                     30
+  2 times that, ungathered                     60
+  square corner of Front       8      2        16
+                                         --------
+  in all, ungathered                           76
+  tear strips 4 3/8 in deep: 4 in finished, 3/8 in seam
+  2 strips across the cloth; cut each 38 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  begin with the middle of a strip at the fold of Front; where joins fall shows
+  when it is pinned, for strips go less far where something is added
+  cut one strip 1/2 in longer, and in two, for the two ends
+  what is added at a corner is gathered close there, within the depth of the
+  ruffle on either side
+  quarter both and match the marks: the edge every 7 1/2 in, the ruffle every
+  15 in, and as much more as is added between two marks
+`},
+		// Two backs, each 10 + 30 in round with 4 corners: 160 + 64 = 224 = 9.5 x 23 1/2. A
+		// back has no fold.
+		{"round square corners, from the beginning on", 10, "[cloth]\nwidth = 24\n" + sketch.SkirtBack(10) + "[ruffle.back]\nalong = [\"back.hem\", \"back.rest\"]\nfullness = 2\ndepth = 4\nround = true\n", `
+  back, ruffle 4 in deep
+                            each  times  together
+  Back, hem                   10      2        20
+  Back, rest                  30      2        60
+                                         --------
+  the line                                     80
+  2 times that, ungathered                    160
+  square corner of Back        8      8        64
+                                         --------
+  in all, ungathered                          224
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+  10 strips across the cloth; cut each 22 15/16 in long, 1/4 in for a seam or a
+  hem at each end included, and join them
+  begin where the edge does; where joins fall shows when it is pinned, for
+  strips go less far where something is added; the last falls where it begins
+  what is added at a corner is gathered close there, within the depth of the
+  ruffle on either side
+  quarter both and match the marks: the edge every 20 in, the ruffle every
+  40 in, and as much more as is added between two marks
+`},
 		{"cloth of no known width", 20, "[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
   hem, ruffle 4 in deep
                             each  times  together

@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -9,6 +8,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file: every table adds up from its first row to its last as it is
@@ -45,6 +45,10 @@ func addTimes(t *mark.Table, name string, each length.Amount, times int, w write
 	t.Add(name, w.cell(each), strconv.Itoa(times), w.cell(each.Times(times)))
 }
 
+// unseen is how much too much an outer edge may have, in steps of the ruler, and not be seen
+// to be full.
+const unseen = 1
+
 // trimTable is the table of what is sewn on and bought by length.
 func trimTable(t garment.Trim, w writer) mark.Table {
 	title := t.Key
@@ -58,17 +62,25 @@ func trimTable(t garment.Trim, w writer) mark.Table {
 	if t.Fullness != 1 {
 		table.Add(length.Factor(t.Fullness)+" times that, gathered", "", "", w.cell(t.Gathered))
 	}
-	for _, c := range t.Corners {
-		name := "square corner of " + c.Piece
-		if !c.Square() {
-			name = fmt.Sprintf("corner of %s, turning %.0f degrees", c.Piece, c.Turn)
-		}
-		addTimes(&table, name, c.Takes, c.Times, w)
-	}
+	addBends(&table, t.Reach, w)
 	addTimes(&table, "joining or turning in", t.JoinTakes, t.Joins, w)
 	table.AddTotal("to cut", "", "", w.cell(t.Total))
-	if t.CornersLeftOut() {
-		table.Lines.Warn("corners are not reckoned in: give the width")
+	if turns := t.LeftOut(); turns != "" {
+		table.Lines.Warn("%s are not reckoned in: give the width", turns)
+	}
+	if text := t.NoRoom(w.length); text != "" {
+		table.Lines.Warn("%s", text)
+	}
+	corner, curve := "folded into a mitre", "drawn up on a thread along its inner edge"
+	if t.Fullness > 1 {
+		corner = "gathered close there, within a width on either side"
+	}
+	if t.Kind == source.Lace {
+		curve = "drawn up on its heading thread"
+	}
+	sayReach(&table.Lines, t.Reach, corner, curve, w)
+	if t.Spare.Steps > unseen {
+		table.Lines.Say("nothing is added where the line is hollow: there the outer edge has %s more than it needs, and will be full", w.length(t.Spare))
 	}
 	table.Lines.Say("buy %s", w.buy(t.Total.Buy()))
 	return table

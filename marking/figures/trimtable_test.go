@@ -1,6 +1,8 @@
 package figures
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -24,6 +26,19 @@ points = [[0, 9], [1.5, 10]]
 [piece.back.edge.rest]
 points = [[1.5, 10], [5, 10], [5, 0], [0, 0]]
 `
+
+// quarterRound is a quarter of a circle of 4 in, between two straight sides.
+var quarterRound = "outer: " + quarterCircle() + "\nleft: 0,4 0,0\nright: 0,0 4,0\n"
+
+// quarterCircle writes the points of that circle, three degrees apart.
+func quarterCircle() string {
+	var points []string
+	for k := range 31 {
+		sin, cos := math.Sincos(float64(k) * math.Pi / 60)
+		points = append(points, fmt.Sprintf("%.6f,%.6f", 4*cos, 4*sin))
+	}
+	return strings.Join(points, " ")
+}
 
 func TestTrimsInPrint(t *testing.T) {
 	for _, c := range []struct{ name, piece, trim, want string }{
@@ -70,7 +85,115 @@ func TestTrimsInPrint(t *testing.T) {
   joining or turning in                      0      1         0
                                                        --------
   to cut                                               18 11/16
+  what is added at a corner is folded into a mitre
   buy 5/8 yd
+`},
+		// pi x 4 / 2 = 6.283 -> 6 5/16, of which gathers give an eighth, 0.785, more; pi / 2 x 1 =
+		// 1.571 -> 1 5/8, less 0.785 -> 13/16; square corners where the sides meet it and each other
+		{"round a curve and three corners, gathered a little", quarterRound, "[trim.outer]\nalong = [\"front.outer\", \"front.left\", \"front.right\"]\nwidth = 1\nfullness = \"1 1/8\"\njoin-takes = 0\n", `
+  outer, lace, 1 in wide
+                                        each  times  together
+  front, outer                        6 5/16      1    6 5/16
+  front, left                              4      1         4
+  front, right                             4      1         4
+                                                     --------
+  the line                                            14 5/16
+  1 1/8 times that, gathered                           16 1/8
+  square corner of front                   2      3         6
+  curve of front, turning 90 degrees   13/16      1     13/16
+  joining or turning in                    0      1         0
+                                                     --------
+  to cut                                             22 15/16
+  what is added at a corner is gathered close there, within a width on either
+  side
+  what is added round a curve is drawn up on its heading thread, or the outer
+  edge cups
+  another 13/16 in of what the outer edge needs round curves comes out of its
+  fullness
+  buy 3/4 yd
+`},
+		// half as full again it has pi more along the curve, which needs pi / 2
+		{"round a curve, gathered enough", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nwidth = 1\nfullness = \"1 1/2\"\njoin-takes = 0\n", `
+  outer, lace, 1 in wide
+                                each  times  together
+  front, outer                6 5/16      1    6 5/16
+                                             --------
+  the line                                     6 5/16
+  1 1/2 times that, gathered                    9 1/2
+  joining or turning in            0      1         0
+                                             --------
+  to cut                                        9 1/2
+  round curves the outer edge needs 1 5/8 in more, which its fullness gives
+  buy 3/8 yd
+`},
+		{"braid round a curve", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nkind = \"braid\"\nwidth = \"1/2\"\njoin-takes = 0\n", `
+  outer, braid, 1/2 in wide
+                                        each  times  together
+  front, outer                        6 5/16      1    6 5/16
+                                                     --------
+  the line                                             6 5/16
+  curve of front, turning 90 degrees   13/16      1     13/16
+  joining or turning in                    0      1         0
+                                                     --------
+  to cut                                                7 1/8
+  what is added round a curve is drawn up on a thread along its inner edge, or
+  the outer edge cups
+  buy 1/4 yd
+`},
+		{"on the piece along its curve", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nwidth = 1\nlies = \"on\"\njoin-takes = 0\n", `
+  outer, lace, 1 in wide
+                           each  times  together
+  front, outer           6 5/16      1    6 5/16
+                                        --------
+  the line                                6 5/16
+  joining or turning in       0      1         0
+                                        --------
+  to cut                                  6 5/16
+  nothing is added where the line is hollow: there the outer edge has 1 9/16 in
+  more than it needs, and will be full
+  buy 1/4 yd
+`},
+		// as wide as the radius: its outer edge is one point
+		{"on the piece, as wide as its radius", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nwidth = 4\nlies = \"on\"\njoin-takes = 0\n", `
+  outer, lace, 4 in wide
+                           each  times  together
+  front, outer           6 5/16      1    6 5/16
+                                        --------
+  the line                                6 5/16
+  joining or turning in       0      1         0
+                                        --------
+  to cut                                  6 5/16
+! the line has a hollow curve of 4 in radius, and lace as wide as that has no
+  room there for its outer edge: take it narrower, or fold it there as in a
+  corner
+  nothing is added where the line is hollow: there the outer edge has 6 5/16 in
+  more than it needs, and will be full
+  buy 1/4 yd
+`},
+		{"a curve and corners without a width", quarterRound, "[trim.outer]\nalong = [\"front.outer\", \"front.left\"]\njoin-takes = 0\n", `
+  outer, lace
+                            each  times  together
+  front, outer            6 5/16      1    6 5/16
+  front, left                  4      1         4
+                                         --------
+  the line                                10 5/16
+  square corner of front       0      1         0
+  joining or turning in        0      1         0
+                                         --------
+  to cut                                  10 5/16
+! corners and outward curves are not reckoned in: give the width
+  buy 3/8 yd
+`},
+		{"a cord without a width, along a curve", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nkind = \"cord\"\njoin-takes = 0\n", `
+  outer, cord
+                           each  times  together
+  front, outer           6 5/16      1    6 5/16
+                                        --------
+  the line                                6 5/16
+  joining or turning in       0      1         0
+                                        --------
+  to cut                                  6 5/16
+  buy 1/4 yd
 `},
 		{"lace is no part of a placement", sketch.SquareCollar, "[trim.placement]\nalong = \"front.neck\"\n", `
   placement, lace

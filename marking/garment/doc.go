@@ -16,7 +16,10 @@
 //	meeting.go   which ends of a seam come together, and what tells it
 //	seamend.go   how what lies beside a seam goes on over it
 //	mismatch.go  in words, what keeps two sides from lying on each other
-//	trim.go      lace, ribbon, cord and braid along stitch lines, and round corners
+//	chain.go     courses that go on into each other, also over the fold
+//	turning.go   the corners and curves of a line, also of one that was traced
+//	reach.go     what the outer edge takes to reach round them
+//	trim.go      lace, ribbon, cord and braid along stitch lines
 //	ruffle.go    gathered strips: how many, how deep, where their joins fall
 //	binding.go   bias strips, and the square they come from
 //	round.go     what goes round the garment, from piece to piece over the seams
@@ -43,5 +46,9 @@
 //     shows; from the whole width of the cloth only where no square does.
 //   - What goes round follows from the seams, and what a level is called from names. Where a
 //     seam is left out nothing is known, rather than something that is nearly so.
+//   - Curves and corners are one matter: what lies beside the line must reach round. They are
+//     told apart by how sharply a line turns, for a mitre is longer than an arc, and a maker
+//     folds the one and draws up the other. The turns are added up and not the length of
+//     the outer edge measured, since what is too long in a hollow is of no use elsewhere.
 //   - The middle of a strip of a ruffle comes at the centre front, so that no join does.
 package garment

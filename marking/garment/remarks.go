@@ -31,9 +31,10 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		say(s.place, s.MeetUndecided())
 	}
 	for _, t := range p.Trims {
-		if t.CornersLeftOut() {
-			say(t.place, "the line has corners, and no width is given: what they take is not reckoned in")
+		if turns := t.LeftOut(); turns != "" {
+			say(t.place, "the line has "+turns+", and no width is given: what they take is not reckoned in")
 		}
+		say(t.place, t.NoRoom(length.Amount.String))
 	}
 	for _, r := range p.Ruffles {
 		say(r.place, r.FullnessWarning())

@@ -15,6 +15,9 @@ import (
 // the cloth). A strip is as deep as the finished ruffle with its hem, what is turned in,
 // and the seam it is sewn on by.
 //
+// Round what turns outward its outer edge has to reach as that of lace does, which is as
+// wide as the ruffle is deep (reach.go).
+//
 // Joins lie as far from the centre front as they can: there the middle of a strip
 // comes, and the others follow on either side. An open ruffle of an even number of strips
 // has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
@@ -23,8 +26,10 @@ import (
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
 	SewnOn
+	Reach
 	Fullness float64       // how many times as long as its line
-	Length   length.Amount // of the strip before it is gathered
+	Gathered length.Amount // the line times the fullness
+	Length   length.Amount // of the strip before it is gathered, with what corners and curves take
 	Depth    length.Amount // finished
 	Hem      length.Amount // at its lower edge
 	Turn     length.Amount // what is turned in there
@@ -35,7 +40,9 @@ type Ruffle struct {
 	Round    bool          // it goes all round, without ends
 	// Centre names the piece on whose fold the middle of a strip comes; "" where no
 	// edge of the ruffle begins at a fold. Then Joins are measured from the
-	// beginning of the first edge, else from that centre, to either side.
+	// beginning of the first edge, else from that centre, to either side. Where corners
+	// or curves take a length of their own, joins fall nearer together there, and only
+	// one where the ruffle closes is known.
 	Centre     string
 	JoinPlaces []length.Amount
 }
@@ -68,7 +75,9 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
 		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
 	}
-	r.Length = r.LineLength.By(r.Fullness)
+	r.Gathered = r.LineLength.By(r.Fullness)
+	r.Reach = j.reach(r.Courses, s.Depth.V, r.Fullness, 1)
+	r.Length = r.Gathered.Plus(r.Reach.Takes())
 	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
 	r.Centre = centreFront(r.Courses)
 	if j.ClothWidth == 0 {
@@ -138,8 +147,13 @@ func centreFront(courses []Course) string {
 	return name
 }
 
+// Uneven reports whether corners or curves take a length of their own, so that it is fuller
+// there than elsewhere.
+func (r Ruffle) Uneven() bool { return r.Reach.Takes().MM > 0 }
+
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
-// side of the centre, or, where that is not known, from the beginning on.
+// side of the centre, or, where that is not known, from the beginning on; of an uneven
+// ruffle only where it closes.
 func (r Ruffle) joinPlaces() []length.Amount {
 	strip := r.LineLength.MM / float64(r.Strips) // of the edge, to each strip
 	first, last := strip, r.LineLength.MM
@@ -147,7 +161,7 @@ func (r Ruffle) joinPlaces() []length.Amount {
 		first, last = strip/2, r.LineLength.MM/2
 	}
 	var places []length.Amount
-	for at := first; at < last-length.Rounding; at += strip {
+	for at := first; at < last-length.Rounding && !r.Uneven(); at += strip {
 		places = append(places, r.LineLength.Unit.Amount(at))
 	}
 	if r.Closes() {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -54,6 +55,58 @@ func TestStripsHoldWhatIsPrinted(t *testing.T) {
 	assert.Equal(t, "43 1/2 in", r.Length.String())
 	assert.InDelta(t, 43.4375, r.Length.MM/25.4, 1e-9)
 	assert.Equal(t, 2, r.Strips)
+}
+
+// bib is 7 in wide and 8 in deep, whole: 8 + 7 + 8 = 23 in of edge to be frilled.
+const bib = "outer: 0,8 0,0 7,0 7,8\ntop: 7,8 0,8\n"
+
+// A frill's outer edge reaches round a corner as that of lace does, at any fullness: by two
+// of its depths at a square one (McGlauflin, Handicraft for Girls, 1910, p. 88, of lace).
+// Round a curve it needs its depth times the angle of the turn, in radians (plane geometry;
+// derived), of which gathers give what they have along it. At a neck it needs nothing.
+func TestAFrillRoundCornersAndCurves(t *testing.T) {
+	for _, c := range []struct {
+		name, piece, ruffle string
+		corners, curves     string
+		gathered, length    string
+		strips              int // of cloth 24 in wide, 23 1/2 without seams
+	}{
+		// 46 in are two strips; with 2 x 2 x 2 in they are three
+		{"two square corners", bib, `along = "front.outer"; fullness = 2; depth = 2`, "90 x 2: 4.00", "", "46 in", "54 in", 3},
+		{"fuller", bib, `along = "front.outer"; fullness = 3; depth = 2`, "90 x 2: 4.00", "", "69 in", "77 in", 4},
+		{"deeper", bib, `along = "front.outer"; fullness = 2; depth = 4`, "90 x 2: 8.00", "", "46 in", "62 in", 3},
+		{"all round", bib, `along = ["front.outer", "front.top"]; fullness = 2; depth = 2; round = true`, "90 x 4: 4.00", "", "60 in", "76 in", 4},
+		{"inside corners", sketch.SquareNeck, `along = "front.neck"; fullness = 2; depth = 2`, "", "", "16 in", "16 in", 1},
+		// 3 in x pi = 9.42, half of it is 4.71; 1 in x pi is less
+		{"a half circle, gathered enough", half, `along = "front.outer"; fullness = 1.5; depth = 1`, "", "180 x 1: 0.00", "14 3/16 in", "14 3/16 in", 1},
+		// 3 in x pi is 4.71 more than that
+		{"the same, deeper", half, `along = "front.outer"; fullness = 1.5; depth = 3`, "", "180 x 1: 4.71", "14 3/16 in", "18 15/16 in", 1},
+		// 4 11/16 in on either half, 9 3/8 together
+		{"at a neck", roundNeck, `along = "front.neck"; fullness = 1.5; depth = 4`, "", "", "14 1/16 in", "14 1/16 in", 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := garmentOf(t, c.piece, "[cloth]\nwidth = 24\n[ruffle.r]\n"+strings.ReplaceAll(c.ruffle, "; ", "\n")+"\n").Ruffles[0]
+			assert.Equal(t, c.corners, bends(r.Corners), "corners")
+			assert.Equal(t, c.curves, bends(r.Curves), "curves")
+			assert.Equal(t, c.gathered, r.Gathered.String())
+			assert.Equal(t, c.length, r.Length.String())
+			assert.Equal(t, c.strips, r.Strips)
+			assert.Equal(t, c.gathered != c.length, r.Uneven())
+		})
+	}
+}
+
+// Where joins fall along the edge is not known of a ruffle that is fuller at its corners,
+// but for the one where it closes: where it begins.
+func TestJoinsOfAnUnevenRuffle(t *testing.T) {
+	for round, want := range map[bool]string{false: "", true: "30 in"} {
+		r := garmentOf(t, bib, fmt.Sprintf("[cloth]\nwidth = 24\n[ruffle.r]\nalong = [\"front.outer\", \"front.top\"]\nfullness = 2\ndepth = 2\nround = %t\n", round)).Ruffles[0]
+		var places []string
+		for _, at := range r.JoinPlaces {
+			places = append(places, at.String())
+		}
+		assert.Equal(t, want, strings.Join(places, ", "), "round: %t", round)
+	}
 }
 
 func TestRufflesThatCannotBe(t *testing.T) {
