@@ -81,8 +81,8 @@ func (d data) piece(p piece.Piece) object {
 		{"on_fold", p.OnFold},
 		{"block", d.block(p.Block)},
 		{"edges", each(edgeFigures(&p, d.Unit), d.edge)},
-		{"tucks", each(p.TuckRows, d.tucks)},
-		{"pleats", each(p.PleatRows, d.pleats)},
+		{"tucks", each(p.TuckRows, func(t piece.TuckRow) object { return d.tucks(&p, t) })},
+		{"pleats", each(p.PleatRows, func(pl piece.PleatRow) object { return d.pleats(&p, pl) })},
 		{"edge_pleats", each(p.EdgePleats, func(pl piece.EdgePleat) object { return d.edgePleat(pl, p.Edges[pl.Edge]) })},
 	}
 }
@@ -112,16 +112,16 @@ func (d data) edge(e edgeFigure) object {
 	}
 }
 
-func (d data) tucks(t piece.TuckRow) object {
-	return d.folds(t.FoldRow, "tuck", t.Width)
+func (d data) tucks(p *piece.Piece, t piece.TuckRow) object {
+	return d.folds(p, t.FoldRow, "tuck", t.Width)
 }
 
-func (d data) pleats(p piece.PleatRow) object {
-	return d.folds(p.FoldRow, p.Kind.String(), p.Depth)
+func (d data) pleats(p *piece.Piece, row piece.PleatRow) object {
+	return d.folds(p, row.FoldRow, row.Kind.String(), row.Depth)
 }
 
 // folds is a set of tucks, or of pleats across a piece.
-func (d data) folds(r piece.FoldRow, kind string, width float64) object {
+func (d data) folds(p *piece.Piece, r piece.FoldRow, kind string, width float64) object {
 	return object{
 		{"key", r.Key},
 		{"kind", kind},
@@ -131,6 +131,7 @@ func (d data) folds(r piece.FoldRow, kind string, width float64) object {
 		{"in_all", r.InAll()},
 		{"take_up_in_all", d.Amount(r.Taken())},
 		{"each", each(foldPlaces(r, d.Unit), d.fold)},
+		{"ends", each(foldEnds(p, r, d.Unit), func(e foldEnd) object { return foldEndData(e, p.Block != nil) })},
 	}
 }
 
@@ -140,6 +141,17 @@ func (data) fold(p foldPlace) object {
 		{"fold", p.fold},
 		{"lines", p.others},
 		{"when_sewn", p.sewn},
+	}
+}
+
+// foldEndData is how deep a fold ends.
+func foldEndData(e foldEnd, torn bool) object {
+	return object{
+		{"number", e.number},
+		{"edge", e.edge},
+		{"below_stitch_line", e.sewn},
+		{"below_cut_edge", e.cut},
+		{"below_torn_edge", orNull(e.torn, torn)}, // null where the piece is not cut from a block
 	}
 }
 

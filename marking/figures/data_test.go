@@ -87,9 +87,11 @@ pieces[].edges[].on_fold pieces[].edges[].sewn pieces[].edges[].turn pieces[].ke
 pieces[].name pieces[].on_fold
 pieces[].pleats pieces[].pleats[].beside pieces[].pleats[].count pieces[].pleats[].each pieces[].pleats[].each[].fold
 pieces[].pleats[].each[].lines pieces[].pleats[].each[].number pieces[].pleats[].each[].when_sewn
-pieces[].pleats[].in_all pieces[].pleats[].key pieces[].pleats[].kind pieces[].pleats[].take_up_in_all pieces[].pleats[].width
+pieces[].pleats[].ends pieces[].pleats[].in_all pieces[].pleats[].key pieces[].pleats[].kind pieces[].pleats[].take_up_in_all pieces[].pleats[].width
 pieces[].tucks pieces[].tucks[].beside pieces[].tucks[].count pieces[].tucks[].each pieces[].tucks[].each[].fold
 pieces[].tucks[].each[].lines pieces[].tucks[].each[].number pieces[].tucks[].each[].when_sewn
+pieces[].tucks[].ends pieces[].tucks[].ends[].below_cut_edge pieces[].tucks[].ends[].below_stitch_line
+pieces[].tucks[].ends[].below_torn_edge pieces[].tucks[].ends[].edge pieces[].tucks[].ends[].number
 pieces[].tucks[].in_all pieces[].tucks[].key pieces[].tucks[].kind pieces[].tucks[].take_up_in_all pieces[].tucks[].width
 remarks remarks[].key remarks[].line remarks[].text
 ruffles ruffles[].along ruffles[].along[].each ruffles[].along[].edge ruffles[].along[].piece ruffles[].along[].times
@@ -151,7 +153,9 @@ func TestKeysOfTheData(t *testing.T) {
 }
 
 // mayBeNull are the keys that stand for something a pattern need not have.
-var mayBeNull = []string{"cloth", "pieces[].block", "seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room", "bindings[].square", "bindings[].cloth",
+var mayBeNull = []string{"cloth", "pieces[].block", "pieces[].tucks[].ends[].below_torn_edge", "pieces[].pleats[].ends[].below_torn_edge",
+	"seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room",
+	"bindings[].square", "bindings[].cloth",
 	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}
 
 func TestDataOfEveryPattern(t *testing.T) {

@@ -13,6 +13,7 @@
 //	writer.go        how a length is written: in the unit of the file, or in all
 //	cutlist.go       what is torn and cut
 //	foldtable.go     tucks and pleats, on the flat cloth
+//	depthtable.go    how deep they end
 //	edgetable.go     edges, cut and sewn
 //	seamtable.go     the two sides of a seam, whether they match, and how its ends go over it
 //	measuretable.go  how large the finished garment is, and the child beside it

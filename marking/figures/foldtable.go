@@ -54,14 +54,20 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
 		for _, t := range piece.TuckRows {
-			s.Tables = append(s.Tables, tuckTable(t, piece, w))
+			s.Tables = append(s.Tables, rowTables(tuckTable(t, piece, w), piece, t.FoldRow, w)...)
 		}
 		for _, pl := range piece.PleatRows {
-			s.Tables = append(s.Tables, pleatTable(pl, piece, w))
+			s.Tables = append(s.Tables, rowTables(pleatTable(pl, piece, w), piece, pl.FoldRow, w)...)
 		}
 		s.Tables = append(s.Tables, edgePleatTables(piece, w)...)
 	}
 	return s
+}
+
+// rowTables are the table of where the folds of a row lie, and that of how deep they end.
+func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []mark.Table {
+	depths := depthTables(p, r, &places.Lines, w)
+	return append([]mark.Table{places}, depths...)
 }
 
 // tuckTable is the table of a set of tucks.

@@ -32,6 +32,7 @@
 //	marks.go                      which lines are marks, in what role
 //	frame.go, baseline.go         u and v; the line that folds are measured from
 //	foldrow.go, foldend.go        folds made alike; where they end
+//	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
 //	pleatrow.go                   what a file says of pleats across a piece
 //	folds.go                      from rows to flat and finished, by one of two ways:

@@ -85,6 +85,15 @@ func (m finishedLengths) spread(line plane.Path) float64 {
 	return sum
 }
 
+// flat returns where a place of the piece as it is drawn lies on the flat cloth, beside
+// every fold.
+func (m finishedLengths) flat(q plane.Point) plane.Point {
+	for _, f := range slices.Backward(m.open) {
+		q = f.Folding.Flat(q)
+	}
+	return q
+}
+
 // FinishedLength returns how long a line of the piece, as it is drawn, is when tucks, and
 // pleats across the piece, are in.
 func (p *Piece) FinishedLength(line plane.Path) float64 { return p.lengths.length(line) }

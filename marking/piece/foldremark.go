@@ -69,7 +69,7 @@ func (m *remarker) gap(t *TuckRow) {
 // sewn, -1 where it begins at none. What lies beyond is seam allowance.
 func (m *remarker) top(r FoldRow, f Fold) int {
 	b := r.Base
-	u := m.drawn(f)
+	u := m.piece.stitchingDrawn(f)
 	chords := b.Chords(m.piece.Tree, u)
 	low := b.Along.Y < 0 || b.Along.Y == 0 && b.Along.X > 0 // the top lies at less v
 	if f.End.Given {
@@ -159,14 +159,6 @@ func nearestOf(r FoldRow, numbers []int) string {
 	return "its " + name
 }
 
-// drawn returns how far from the base of its row a fold lies as the piece is drawn.
-func (m *remarker) drawn(f Fold) float64 {
-	if m.piece.DrawnFinished {
-		return f.Stitching
-	}
-	return f.At
-}
-
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
 func (m *remarker) ends(t *TuckRow) {
@@ -180,7 +172,7 @@ func (m *remarker) ends(t *TuckRow) {
 	bounds := m.piece.Tree.Bounds()
 	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
 	for _, f := range r.Folds {
-		u, v := m.drawn(f), f.End.V
+		u, v := m.piece.stitchingDrawn(f), f.End.V
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
 			m.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",

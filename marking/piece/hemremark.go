@@ -64,7 +64,7 @@ func (m *remarker) endsInHem(t *TuckRow) {
 			if !f.End.Given {
 				continue
 			}
-			if away := edge.Distance(r.Base.At(m.drawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
+			if away := edge.Distance(r.Base.At(m.piece.stitchingDrawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
 				m.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), m.unit.OnRuler(away), e.Key)
 				break
 			}

@@ -3,6 +3,8 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
@@ -66,6 +68,41 @@ func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 		all = append(all, DescribePleats(pleats, unit.AsWritten))
 	}
 	return all
+}
+
+// describeEnds says how far from an edge the folds of a row end, each at its own fold
+// line: in one number, or in one for each tuck or pleat. Nothing for a row without ends.
+func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit) []string {
+	var told []string
+	for i, end := range ends {
+		if len(told) <= r.Folds[i].Number {
+			told = append(told, unit.OnRuler(end))
+		}
+	}
+	switch len(slices.Compact(slices.Clone(told))) {
+	case 0:
+		return nil
+	case 1:
+		return []string{fmt.Sprintf("the %s %ss end %s from the %s", r.Key, r.Makes, told[0], edge)}
+	}
+	for i := range len(told) - 1 { // the last has the unit
+		told[i] = length.Bare(told[i])
+	}
+	return []string{fmt.Sprintf("the %s %ss end, measured from the %s, first to last: %s", r.Key, r.Makes, edge, strings.Join(told, ", "))}
+}
+
+// endsOnPiece says how far below the cut edge the folds of a piece that is marked flat
+// end.
+func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
+	var notes []string
+	for _, r := range p.FoldRows() {
+		var ends []float64
+		for _, d := range p.Depths(r) {
+			ends = append(ends, d.Cut)
+		}
+		notes = append(notes, describeEnds(r, ends, "cut edge", unit)...)
+	}
+	return notes
 }
 
 // counted says how many a row has of what it is made of, and of which size.

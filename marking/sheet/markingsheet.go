@@ -34,6 +34,7 @@ func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
 	for _, parts := range describeFolds(p, pattern.Unit) {
 		notes = append(notes, strings.Join(parts, ", "))
 	}
+	notes = append(notes, endsOnPiece(p, pattern.Unit)...)
 	if p.FinishedOutline != nil {
 		size := p.FinishedOutline.Bounds()
 		what := "with its folds in it measures"

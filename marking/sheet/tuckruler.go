@@ -1,11 +1,8 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
-	"slices"
 	"strconv"
-	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
@@ -70,25 +67,18 @@ func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 	}
 }
 
-// endsBelow says how far below the torn edge the folds end, for cloth that is ruled:
-// in one number for each row, or in one for each of its folds.
+// endsBelow says how far below the torn edge the folds of a block end, for cloth that is
+// ruled.
 func endsBelow(b *piece.Block, unit length.Unit) []string {
 	var notes []string
 	for _, r := range b.Group.Rows {
-		if !r.Folds[0].End.Given {
-			continue
-		}
-		var ends []string
+		var ends []float64
 		for _, f := range r.Folds {
-			if end := unit.OnRuler(math.Abs(b.Level(r, f) - b.Begin(r))); len(ends) <= f.Number {
-				ends = append(ends, end)
+			if f.End.Given {
+				ends = append(ends, math.Abs(b.Level(r, f)-b.Begin(r)))
 			}
 		}
-		if all := slices.Compact(slices.Clone(ends)); len(all) == 1 {
-			notes = append(notes, fmt.Sprintf("the %s %ss end %s from the torn edge", r.Key, r.Makes, all[0]))
-		} else {
-			notes = append(notes, fmt.Sprintf("the %s %ss end, measured from the torn edge, first to last: %s", r.Key, r.Makes, strings.Join(ends, ", ")))
-		}
+		notes = append(notes, describeEnds(r, ends, "torn edge", unit)...)
 	}
 	return notes
 }

@@ -88,8 +88,9 @@ func TestWhatATuckRulerSays(t *testing.T) {
 	}
 }
 
-// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in.
-func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
+// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in, on the
+// ruler and on the sheet of the block.
+func TestHowFarDownTheTucksEnd(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2\n"
 	for _, c := range []struct {
 		name, text string
@@ -97,7 +98,7 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 	}{
 		{"level", sketch.Tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in from the torn edge"}},
 		{"stepped", sketch.Tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
-			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8 in, 5 1/8 in, 5 3/8 in"}},
+			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8, 5 1/8, 5 3/8 in"}},
 		{"follow, where the neck is level", sketch.Tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in from the torn edge"}},
 		// The two folds of a box pleat end at one height, told once.
 		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in from the torn edge"}},
@@ -105,13 +106,15 @@ func TestHowFarDownATuckRulerSaysTheTucksEnd(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, sketch.Bosom+c.text+"\n[block]\n")
-			var got []string
-			for _, one := range tuckRuler(piece, pattern).Notes {
-				if strings.Contains(one, "from the torn edge") {
-					got = append(got, one)
+			for _, m := range []mark.Marking{tuckRuler(piece, pattern), tuckSheet(piece, pattern)} {
+				var got []string
+				for _, one := range m.Notes {
+					if strings.Contains(one, "from the torn edge") {
+						got = append(got, one)
+					}
 				}
+				assert.Equal(t, c.want, got, m.Name)
 			}
-			assert.Equal(t, c.want, got)
 		})
 	}
 }

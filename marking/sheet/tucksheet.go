@@ -110,6 +110,7 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		markBlockRow(&m, b, r)
 	}
 	m.Notes = append(m.Notes, slices.Concat(describeFolds(p, pattern.Unit)...)...)
+	m.Notes = append(m.Notes, endsBelow(b, pattern.Unit)...)
 	if b.Measured != nil {
 		m.Notes = append(m.Notes, b.MeasuredNotes(p, pattern.Unit)...)
 	}
