@@ -139,6 +139,25 @@ func TestLaceRoundARoundCollar(t *testing.T) {
 	assert.Equal(t, "31 7/16 in", trim.Total.String(), "24 5/8, 6 5/16 and 1/2")
 }
 
+// A line of a piece that runs along an edge turns as the edge does; to the right of one that
+// is drawn by points is beyond it, whichever way the piece lies.
+func TestLaceBesideALine(t *testing.T) {
+	round := places(arc(0, 0, 3, 0, 90, 45))
+	back := places(arc(0, 0, 3, 0, 90, 45).Reversed())
+	for _, c := range []struct{ name, line, lies, curves, spare string }{
+		{"along an edge", "along = \"outer\"\ndistance = 1\n", "beyond", "90 x 1: 1.57", "0 in"},
+		{"along an edge, on the piece", "along = \"outer\"\ndistance = 1\n", "on", "", "1 9/16 in"},
+		{"turning left", "points = [[" + strings.ReplaceAll(round, " ", "], [") + "]]\n", "beyond", "90 x 1: 1.57", "0 in"},
+		{"turning right", "points = [[" + strings.ReplaceAll(back, " ", "], [") + "]]\n", "beyond", "", "1 9/16 in"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			trim := garmentOf(t, quarter+"---\n\n[line.band]\n"+c.line, "[trim.x]\nalong = \"front.band\"\nwidth = 1\nlies = \""+c.lies+"\"\n").Trims[0]
+			assert.Equal(t, c.curves, bends(trim.Curves))
+			assert.Equal(t, c.spare, trim.Spare.String())
+		})
+	}
+}
+
 // Gathered half as full again, lace 1/2 in wide along 10 in takes 15 in, and round the square
 // corner in their middle 2 widths more: 2 1/2 widths on each width of edge beside it are 5 on
 // 2, of which the fullness is 3 (McGlauflin, Handicraft for Girls, 1910, p. 88; derived).
