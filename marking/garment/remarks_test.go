@@ -31,6 +31,26 @@ along = ["front.bottom", "front.right"]
 	}, got)
 }
 
+// Of a trim without a width it is said what of the line would take more of it; a cord is too
+// thin to take any along a curve.
+func TestRemarksOnTrimWithoutAWidth(t *testing.T) {
+	for _, c := range []struct{ along, kind, want string }{
+		{`"front.outer"`, "lace", "the line has outward curves, and no width is given: what they take is not reckoned in"},
+		{`"front.outer", "front.up"`, "braid", "the line has corners and outward curves, and no width is given: what they take is not reckoned in"},
+		{`"front.outer", "front.up"`, "cord", "the line has corners, and no width is given: what they take is not reckoned in"},
+		{`"front.outer"`, "cord", ""},
+		{`"front.up"`, "lace", ""},
+	} {
+		got := ""
+		for _, r := range garmentOf(t, quarter, "[trim.x]\nalong = ["+c.along+"]\nkind = \""+c.kind+"\"\n").Remarks {
+			if r.Key == "trim.x" {
+				got += r.Text
+			}
+		}
+		assert.Equal(t, c.want, got, "%s along %s", c.kind, c.along)
+	}
+}
+
 // What may have been left out of the whole file is said first, without a line.
 func TestRemarksOnWhatIsLeftOut(t *testing.T) {
 	for _, c := range []struct {

@@ -149,7 +149,7 @@ func centreFront(courses []Course) string {
 
 // Uneven reports whether corners or curves take a length of their own, so that it is fuller
 // there than elsewhere.
-func (r Ruffle) Uneven() bool { return r.Reach.Takes().MM > 0 }
+func (r Ruffle) Uneven() bool { return r.Takes().Steps > 0 }
 
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
 // side of the centre, or, where that is not known, from the beginning on; of an uneven
