@@ -91,7 +91,7 @@ func (b *book) joining() (string, []string) {
 		return "The pages", append(steps, "Every piece is whole on its page: there is nothing to join.")
 	}
 	steps = append(steps,
-		"Take the pages of a piece in their order. The first stays as it is; cut each other one along the trim lines at its left and at its top, where it has them.",
+		"Take the pages of a piece in their order. The first stays as it is; cut each other one along the trim lines at its left and at its top, where it has them, with scissors, or with a blade along a metal ruler on a cutting mat.",
 		"Lay it on those that lie already, its cut edge on their short corners and its half circles on the circles of the same number. Paste or tape it down.",
 	)
 	if slices.ContainsFunc(b.sheets, func(s *laidSheet) bool { return s.Slips() }) {

@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
@@ -15,11 +14,8 @@ import (
 // garment is follows from the words that the file itself uses for it.
 
 var (
-	childWords = regexp.MustCompile(`\b(month|months|mo|year|years|yr|yrs|child|child's|children|toddler|infant|baby|newborn|boy|boys|girl|girls|[0-9]+t|[0-9]+m)\b`)
-	adultWords = regexp.MustCompile(`\b(adult|adult's|woman|women|woman's|women's|man|men|man's|men's|lady|ladies)\b`)
-	sleepWords = regexp.MustCompile(`\b(night|nighty|night(gown|dress|shirt|suit|wear|clothes|ie)(s|es)?|sleep|sleeping|sleep(er|suit|sack|shirt|wear)s?|pyjamas?|pajamas?|bedtime|bed[ -]?gowns?)\b`)
-	cordWords  = regexp.MustCompile(`\b(ribbons?|cords?|drawstrings?|casings?|ties?|strings?)\b`)
-	neckWords  = regexp.MustCompile(`\b(neck\w*|hoods?|collars?)\b`)
+	childWords = anyOf(`month|months|mo|year|years|yr|yrs|child|child's|children|toddler|infant|baby|newborn|boy|boys|girl|girls|[0-9]+t|[0-9]+m`)
+	adultWords = anyOf(`adult|adult's|woman|women|woman's|women's|man|men|man's|men's|lady|ladies`)
 )
 
 // titleWords are all the words that a pattern is described with, in small letters.
@@ -31,60 +27,40 @@ func forChild(p *garment.Pattern) bool {
 	return childWords.MatchString(titleWords(p)) || !adultWords.MatchString(titleWords(p))
 }
 
-// cordAtNeck reports whether a ribbon, a cord or a casing for one runs at a neck: sewn
-// on, as a line or a piece of its own, or as a binding that is left long to be tied.
-func cordAtNeck(p *garment.Pattern) bool {
-	for _, t := range p.Trims {
-		if isCordAtNeck(t.Key+" "+t.Kind.String(), t.Courses) {
-			return true
-		}
-	}
-	for _, b := range p.Bindings {
-		if isCordAtNeck(b.Key, b.Courses) {
-			return true
-		}
-	}
-	for _, piece := range p.Pieces {
-		of := piece.Key + " " + piece.Name
-		if isCordAtNeck(of, nil) {
-			return true
-		}
-		for _, l := range piece.Lines {
-			along := ""
-			if l.Along >= 0 {
-				along = piece.Edges[l.Along].Key
-			}
-			if isCordAtNeck(l.Key, []garment.Course{{Key: along, Piece: &piece}}) {
-				return true
-			}
-		}
-	}
-	return false
-}
+// What the rules for cords say (16 CFR 1120.3 with ASTM F1816-97).
+const (
+	strangles   = " can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12"
+	atNeck      = "A ribbon, cord, tie or casing lies at the neck. It" + strangles + "."
+	atWaist     = "A cord, tie or casing lies at the waist or the hem. Its ends can catch in a door or on a vehicle, and drag a child. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with drawstrings at waist and bottom of children's upper outerwear, sizes 2T to 16: " + threeInches + "."
+	anyhow      = "A string or tie is a piece by itself. At a neck or a hood it" + strangles + "; at waist and bottom, sizes 2T to 16, " + threeInches + "."
+	threeInches = "at most 3 in of one may lie outside its channel at full width, without knots or toggles, and it is bar-tacked"
+)
 
-// isCordAtNeck reports whether a name is that of a ribbon, cord or casing, and it or what
-// it runs along is at a neck.
-func isCordAtNeck(name string, along []garment.Course) bool {
-	at := name
-	for _, c := range along {
-		at += " " + c.Piece.Key + " " + c.Piece.Name + " " + c.Key
-	}
-	return cordWords.MatchString(strings.ToLower(name)) && neckWords.MatchString(strings.ToLower(at))
-}
+// What is said where sheets are cut, and where they are pricked (common practice).
+const (
+	ofBlades = "Cut paper and card with a sharp blade along a metal ruler, on a cutting mat, the fingers well behind it."
+	ofPoints = "Prick over felt or cork, the fingers clear of pin and punch. Use fine powder sparingly, do not breathe it in, and keep it and all that is sharp from children."
+)
 
 // cautionsOf lists what is to be heeded when this garment is made.
 func cautionsOf(p *garment.Pattern) []string {
 	var all []string
-	legal := false
-	if forChild(p) && cordAtNeck(p) {
-		all = append(all, "A ribbon, cord or casing lies at the neck. It can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12.")
-		legal = true
+	if forChild(p) {
+		switch lies := cordsOf(p); {
+		case lies[cordAtNeck] && lies[cordAtWaist]:
+			all = append(all, atNeck, atWaist)
+		case lies[cordAtNeck]:
+			all = append(all, atNeck)
+		case lies[cordAnyhow]:
+			all = append(all, anyhow)
+		case lies[cordAtWaist]:
+			all = append(all, atWaist)
+		}
+		if isNightwear(p) {
+			all = append(all, nightCaution(p))
+		}
 	}
-	if forChild(p) && (p.Sleepwear || sleepWords.MatchString(titleWords(p))) {
-		all = append(all, "Children's sleepwear must meet flammability rules in many countries. In the United States 16 CFR 1615 and 1616 ask for cloth that passes flame tests, unless the garment is tight-fitting or an infant's of nine months or smaller.")
-		legal = true
-	}
-	if legal {
+	if len(all) > 0 {
 		all = append(all, "Follow the rules where you live and where you sell; this is no legal advice.")
 	}
 	return append(all,
@@ -97,13 +73,21 @@ func cautionsOf(p *garment.Pattern) []string {
 func Cautions(sheets []mark.Marking) []string {
 	all := []string{
 		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
-		"Cords and ribbons at a child's neck can catch, and nightwear can burn: follow the safety rules where you live.",
+		"Cords and ribbons at a child's neck, hood, waist or hem can catch, and nightwear and robes can burn: follow the safety rules where you live.",
 		"Count your pins in, and count them out again.",
 	}
 	if slices.ContainsFunc(sheets, isCut) {
-		all = append(all, "Cut paper and card with a sharp blade on a cutting mat, the fingers well behind it.")
+		all = append(all, ofBlades)
+	}
+	if slices.ContainsFunc(sheets, isPricked) {
+		all = append(all, ofPoints)
 	}
 	return all
+}
+
+// isPricked reports whether a sheet has dots to be pricked.
+func isPricked(sheet mark.Marking) bool {
+	return slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool { return m.Role == mark.Prick })
 }
 
 // isCut reports whether a sheet itself is cut, as templates and gauges are.

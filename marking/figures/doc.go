@@ -24,6 +24,8 @@
 //	laypicture.go    cloth to buy, and the lay it was reckoned by
 //	settings.go      how it was sewn, with lines to write on
 //	caution.go       what is to be heeded, for a garment and for any sheets
+//	cord.go          where a cord, a ribbon, a tie or a casing lies
+//	nightwear.go     what counts as sleepwear, and which exemptions it may fall under
 //	data.go          all of it as data
 //	object.go        objects of JSON with their keys in order
 //

@@ -49,6 +49,7 @@
 //	                              of what a hem folds back, and of where a placket ends
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
+//	farthest.go                   how long a finished piece is from an edge
 //
 // A mark that is new gets a file that fills a field of Piece, a line in Check, and one in
 // marks.go; then every sheet has it.
