@@ -63,7 +63,6 @@ func TestSpecWithoutAFileIsSpokenOf(t *testing.T) {
 		`no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`,
 		"piece.bib.tuck.yoke: tucks of 1 mm are narrower than 1/16 in, and hard to keep even; a twin needle or a corded foot makes them easier",
 		"piece.bib.tuck.yoke: fold line and stitching lie 1 mm apart, finer than a marking pen draws; mark the fold lines only",
-		`piece.bib.tuck.yoke: the tucked width is narrower than "neck": finished, the tucks reach 3/8 in from "centre", and "neck" reaches 1 15/16 in; the rest of it is plain`,
 	}, remarks)
 
 	for _, c := range []struct {

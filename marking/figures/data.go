@@ -113,7 +113,22 @@ func (d data) edge(e edgeFigure) object {
 }
 
 func (d data) tucks(p *piece.Piece, t piece.TuckRow) object {
-	return d.folds(p, t.FoldRow, "tuck", t.Width)
+	return append(d.folds(p, t.FoldRow, "tuck", t.Width), field{"field", d.field(p, t)})
+}
+
+// field is null where a set of tucks does not end before the neck does.
+func (d data) field(p *piece.Piece, t piece.TuckRow) object {
+	f, short := p.Field(t)
+	if !short {
+		return nil
+	}
+	return object{
+		{"edge", p.Edges[f.Edge].Key},
+		{"reaches", d.Amount(f.Tucks)},
+		{"edge_reaches", d.Amount(f.Neck)},
+		{"count_to_fill", f.Fill},
+		{"wider_to_fill", orNull(d.Amount(f.Wider), !p.DrawnFinished)}, // null where the outline is drawn finished
+	}
 }
 
 func (d data) pleats(p *piece.Piece, row piece.PleatRow) object {

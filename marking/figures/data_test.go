@@ -92,6 +92,8 @@ pieces[].tucks pieces[].tucks[].beside pieces[].tucks[].count pieces[].tucks[].e
 pieces[].tucks[].each[].lines pieces[].tucks[].each[].number pieces[].tucks[].each[].when_sewn
 pieces[].tucks[].ends pieces[].tucks[].ends[].below_cut_edge pieces[].tucks[].ends[].below_stitch_line
 pieces[].tucks[].ends[].below_torn_edge pieces[].tucks[].ends[].edge pieces[].tucks[].ends[].number
+pieces[].tucks[].field pieces[].tucks[].field.count_to_fill pieces[].tucks[].field.edge pieces[].tucks[].field.edge_reaches
+pieces[].tucks[].field.reaches pieces[].tucks[].field.wider_to_fill
 pieces[].tucks[].in_all pieces[].tucks[].key pieces[].tucks[].kind pieces[].tucks[].take_up_in_all pieces[].tucks[].width
 remarks remarks[].key remarks[].line remarks[].text
 ruffles ruffles[].along ruffles[].along[].each ruffles[].along[].edge ruffles[].along[].piece ruffles[].along[].times
@@ -153,7 +155,8 @@ func TestKeysOfTheData(t *testing.T) {
 }
 
 // mayBeNull are the keys that stand for something a pattern need not have.
-var mayBeNull = []string{"cloth", "pieces[].block", "pieces[].tucks[].ends[].below_torn_edge", "pieces[].pleats[].ends[].below_torn_edge",
+var mayBeNull = []string{"cloth", "pieces[].tucks[].field", "pieces[].tucks[].field.wider_to_fill",
+	"pieces[].block", "pieces[].tucks[].ends[].below_torn_edge", "pieces[].pleats[].ends[].below_torn_edge",
 	"seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room",
 	"bindings[].square", "bindings[].cloth",
 	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}

@@ -104,7 +104,30 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 		sayTakenByFolds(&table.Lines, t.FoldRow, t.Takes, w)
 	}
 	sayAll(&table.Lines, described[1:])
+	sayField(&table.Lines, t, p, w)
 	return table
+}
+
+// sayField says how far along the neck a set of tucks reaches that ends before it does, and
+// how many would fill it.
+func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
+	f, short := p.Field(t)
+	if !short {
+		return
+	}
+	fill := strconv.Itoa(f.Fill)
+	switch {
+	case t.Mirrored && t.Folds[0].About():
+		fill = fmt.Sprintf("1 on the centre and %d on each side", f.Fill-1)
+	case t.Mirrored:
+		fill += " on each side"
+	}
+	fill += " would fill it"
+	if !p.DrawnFinished {
+		fill += fmt.Sprintf(", in an outline drawn %s wider", w.length(w.unit.Amount(f.Wider)))
+	}
+	lines.Say("finished, they reach %s from %s, and %s %s; %s",
+		w.length(w.unit.Amount(f.Tucks)), t.Base.Name, p.Edges[f.Edge].Key, w.length(w.unit.Amount(f.Neck)), fill)
 }
 
 // pleatTable is the table of a row of pleats across a piece.

@@ -34,6 +34,7 @@
 //	foldrow.go, foldend.go        folds made alike; where they end
 //	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
+//	tuckfield.go                  how far tucks reach along the neck, and how many fill it
 //	pleatrow.go                   what a file says of pleats across a piece
 //	folds.go                      from rows to flat and finished, by one of two ways:
 //	drawnflat.go                  by folding

@@ -28,9 +28,6 @@ const (
 	// before it is worth a word: the thickness of cloth and thread, by which
 	// a sample differs from the drawing.
 	leastCover = 25.4 / 64
-	// sameWay bounds how far the cosine of the angle between two directions may
-	// lie below 1 for rows to lie on one side of one line.
-	sameWay = 0.001
 )
 
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
@@ -207,47 +204,4 @@ func (m *remarker) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
 		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", m.unit.AsWritten(p.Depth))
 	}
-}
-
-// field warns of a field of tucks that ends before the neck does, from which they
-// hang, though one more tuck would have room. A straight edge is no neck: there a few
-// tucks in the middle are what is meant.
-func (m *remarker) field(t *TuckRow) {
-	own := m.piece.EdgeNumber(t.ends.Below.V)
-	if own < 0 || t.Count < 2 || m.piece.Edges[own].Path.Straightness() <= Straightness {
-		return
-	}
-	b, edge := t.Base, 0.0
-	for _, q := range m.piece.Edges[own].Path {
-		edge = math.Max(edge, b.U(q))
-	}
-	taken, ok := m.takenUp(t)
-	if !ok {
-		return
-	}
-	reach := t.Folds[len(t.Folds)-1].reach().To
-	if !m.piece.DrawnFinished {
-		edge -= taken // the tucks lie below the edge, and take that much of it
-	}
-	if pitch := t.Space - t.Takes; edge-reach > math.Max(pitch, t.Width)+SamePoint {
-		m.say(t.place, "the tucked width is narrower than %q: finished, the tucks reach %s from %q, and %q reaches %s; the rest of it is plain",
-			t.ends.Below.V, m.unit.OnRuler(reach), b.Name, t.ends.Below.V, m.unit.OnRuler(edge))
-	}
-}
-
-// takenUp returns how much cloth is taken up from the base of a set of tucks to its
-// last one; ok is false where another row lies beyond that, and it is not this set
-// that ends the field.
-func (m *remarker) takenUp(t *TuckRow) (taken float64, ok bool) {
-	last := t.Folds[len(t.Folds)-1]
-	for _, r := range m.piece.FoldRows() {
-		if r.Base.Out.Dot(t.Base.Out) < 1-sameWay || math.Abs(t.Base.U(r.Base.Origin)) > SamePoint {
-			continue // beside another line, or on its other side
-		}
-		if r.Folds[len(r.Folds)-1].Near > last.Near+SamePoint {
-			return 0, false
-		}
-		taken += r.takeUp()
-	}
-	return taken, true
 }

@@ -50,7 +50,6 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		m.tops(t.FoldRow)
 		m.ends(t)
 		m.endsInHem(t)
-		m.field(t)
 	}
 	for i := range p.PleatRows {
 		m.tops(p.PleatRows[i].FoldRow)

@@ -1,0 +1,68 @@
+package piece
+
+import (
+	"math"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. A field of tucks may end before the neck does that it hangs from:
+// often a few tucks in the middle are what is meant, so it is only said how far they reach,
+// and how many would fill the neck. With all folds in, each tuck more reaches a width and a
+// gap farther. The neck goes as far as its own stitch line, to the seam it ends at. On a
+// piece that is drawn flat, the cloth for more tucks is not there yet. A straight edge is no
+// neck.
+
+// sameWay bounds the sine of the angle between two rows that run the same way.
+const sameWay = 0.001
+
+// Field is how far a set of tucks reaches along the edge that it hangs from: finished, from
+// its base, in mm.
+type Field struct {
+	Edge  int     // the number of the edge
+	Tucks float64 // to where the last tuck reaches
+	Neck  float64 // to the end of the edge's stitch line on that side
+	Fill  int     // how many tucks of the set would reach as far, as near as whole tucks come
+	Wider float64 // the cloth that the others take, which an outline drawn flat lacks
+}
+
+// Field returns how far a set of tucks reaches along the neck; false where it hangs from
+// none, is a single tuck, is gone on with by another set, or leaves no room for one more.
+func (p *Piece) Field(t TuckRow) (Field, bool) {
+	edge := p.EdgeNumber(t.ends.Below.V)
+	pitch := t.Space - t.Takes
+	if edge < 0 || t.Count < 2 || pitch < SamePoint || p.Edges[edge].Path.Straightness() <= Straightness {
+		return Field{}, false
+	}
+	end := p.Edges[edge].Sewn[0]
+	for _, q := range p.Edges[edge].Sewn {
+		if t.Base.U(q) > t.Base.U(end) {
+			end = q
+		}
+	}
+	last := t.Folds[len(t.Folds)-1]
+	if p.goneOnWith(t, p.stitchingDrawn(last), t.Base.U(end)) {
+		return Field{}, false
+	}
+	f := Field{Edge: edge, Tucks: last.reach().To}
+	f.Neck = p.FinishedLength(plane.Path{t.Base.At(0, t.Base.V(end)), end})
+	more := int(math.Floor((f.Neck - f.Tucks + SamePoint) / pitch))
+	f.Fill, f.Wider = t.Count+more, float64(more)*t.Takes
+	return f, more > 0
+}
+
+// goneOnWith reports whether a fold of another row lies beyond the last one of a set and
+// before the end of the neck, both as the piece is drawn.
+func (p *Piece) goneOnWith(t TuckRow, last, end float64) bool {
+	for _, r := range p.FoldRows() {
+		if math.Abs(r.Base.Out.Cross(t.Base.Out)) > sameWay {
+			continue
+		}
+		for _, f := range r.Folds {
+			if u := t.Base.U(r.Base.At(p.stitchingDrawn(f), 0)); u > last+SamePoint && u < end {
+				return true
+			}
+		}
+	}
+	return false
+}
