@@ -26,7 +26,7 @@ marking/length:      marking/fault marking/wording; golang.org/x/text/unicode/no
 marking/source:      marking/plane marking/fault marking/wording marking/length; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable
 marking/mark:        marking/plane
 marking/piece:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark
-marking/garment:     marking/plane marking/fault marking/length marking/source marking/piece
+marking/garment:     marking/plane marking/fault marking/wording marking/length marking/source marking/piece
 marking/lay:         marking/plane marking/length marking/piece marking/garment
 marking/sheet:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment

@@ -347,7 +347,7 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 
 // A small file, whole: a rectangle of 4 in by 3 in.
 func TestDataInFull(t *testing.T) {
-	p := made.Of(t, "title = \"Cloth & <napkin>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
+	p := made.Of(t, "title = \"Cloth & <sample>\"\nallowance = \"1/4\"\nunit = \"in\"\n[piece.a.edge.one]\npoints = [[0, 0], [4, 0], [4, 3]]\n[piece.a.edge.other]\npoints = [[0, 0], [0, 3], [4, 3]]\n")
 	var b strings.Builder
 	for _, line := range strings.Split(string(JSON(p)), "\n") {
 		b.WriteString(strings.TrimSpace(line))
@@ -358,7 +358,7 @@ func TestDataInFull(t *testing.T) {
 			key, length(177.8, "7 in"), length(152.4, "6 in"), length(6.35, "1/4 in"), length(0, "0 in"), length(0, "0 in"))
 	}
 	setting := func(name string) string { return fmt.Sprintf(`{"name": %q,"value": ""}`, name) }
-	assert.Equal(t, `{"title": "Cloth & <napkin>","size": "","unit": "in","remarks": [],`+
+	assert.Equal(t, `{"title": "Cloth & <sample>","size": "","unit": "in","remarks": [],`+
 		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(101.6, "4 in")+`,"along": `+length(76.2, "3 in")+`}],"cut": [],`+
 		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
 		`"seams": [],"girths": [],"lengths": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+

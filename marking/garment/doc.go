@@ -27,6 +27,8 @@
 //	drop.go      how long it is, from neck to hem
 //	fit.go       that beside what the child measures
 //	remarks.go   what is no mistake, but may not be meant
+//	omission.go  of that, what may have been left out
+//	size.go      of that, what is too small or too large to be meant
 //
 // "Seam" is here what two edges are joined by, and nothing else.
 //

@@ -1,8 +1,6 @@
 package garment
 
 import (
-	"slices"
-
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
@@ -15,11 +13,14 @@ import (
 // remarks returns what is said of a pattern, its pieces and what joins them.
 func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	all := omissions(p, spec)
+	all = append(all, sizes(p)...)
 	for i := range p.Pieces {
 		one := &p.Pieces[i]
+		all = append(all, p.noFold(one)...)
 		all = append(all, one.Remarks(p.Unit)...)
 		all = append(all, one.StepRemarks(p.Unit, func(edge int) bool { return p.likelySewn(one, edge) })...)
 	}
+	all = append(all, p.noTurn()...)
 	say := func(at fault.Place, text string) {
 		if text != "" {
 			all = append(all, piece.Remark{Place: at, Text: text, InTable: true})
@@ -27,7 +28,11 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	}
 	for _, s := range p.Seams {
 		say(s.place, s.Mismatch(length.Amount.String))
-		say(s.place, s.AllowancesDiffer(length.Amount.String))
+		if bare := p.noAllowance(s); bare != "" {
+			all = append(all, piece.Remark{Place: s.place, Text: bare})
+		} else {
+			say(s.place, s.AllowancesDiffer(length.Amount.String))
+		}
 		say(s.place, s.MeetUndecided())
 	}
 	for _, t := range p.Trims {
@@ -39,6 +44,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	for _, r := range p.Ruffles {
 		say(r.place, r.FullnessWarning())
 	}
+	all = append(all, p.linings()...)
 	return append(all, p.Measures.remarks()...)
 }
 
@@ -46,28 +52,5 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 // straight, as side and shoulder are in a file without seams. A curved edge is a neck, say,
 // that is trued when it is finished.
 func (p *Pattern) likelySewn(of *piece.Piece, edge int) bool {
-	for _, s := range p.Seams {
-		for _, side := range s.Sides {
-			if slices.ContainsFunc(side.Courses, func(c Course) bool { return c.Piece == of && c.edge == edge }) {
-				return true
-			}
-		}
-	}
-	return of.Edges[edge].Path.Straightness() <= piece.Straightness
-}
-
-// omissions returns what a maker may have left out of the whole file.
-func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
-	var all []piece.Remark
-	say := func(text string) {
-		all = append(all, piece.Remark{Place: fault.Place{File: spec.File}, Text: text})
-	}
-	if !spec.Unit.Given() {
-		say(`no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`)
-	}
-	sewn := func(e piece.Edge) bool { return e.Allowance > 0 }
-	if !slices.ContainsFunc(p.Pieces, func(p piece.Piece) bool { return slices.ContainsFunc(p.Edges, sewn) }) {
-		say(`no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`)
-	}
-	return all
+	return p.isJoined(of, edge) || of.Edges[edge].Path.Straightness() <= piece.Straightness
 }

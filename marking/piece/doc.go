@@ -48,6 +48,7 @@
 //	stepremark.go                 of steps that folds leave in a slanting edge
 //	hemremark.go, hemfoldremark.go, placketremark.go
 //	                              of what a hem folds back, and of where a placket ends
+//	sizeremark.go                 of what is too large for the piece
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
 //	farthest.go                   how long a finished piece is from an edge

@@ -200,14 +200,14 @@ func TestTucksThatEndNearAPleat(t *testing.T) {
 
 // What is said of a file in millimetres is said in millimetres.
 func TestWarningsInMillimetres(t *testing.T) {
-	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(`cf: 0,0 0,200
+	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(`left: 0,0 0,200
 top: 0,200 200,200
 side: 200,200 200,0
 hem: 200,0 0,0
 ---
 
 [tuck.t]
-beside = "cf"
+beside = "left"
 width = 1
 count = 2
 first = 20
