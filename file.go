@@ -151,6 +151,8 @@ func unwritable(name, folder string, err error) error {
 		return fileFault(name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o")
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
 		return fileFault(name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o")
+	case errors.Is(err, syscall.EFBIG):
+		return fileFault(name, "the disk takes no more of it; nothing was written", "make room, or write the sheets elsewhere with -o")
 	}
 	return fileFault(name, "the file cannot be written: "+innermost(err), "")
 }

@@ -12,58 +12,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Rules of this file: what cannot be written as a session, for it takes rights over the
-// machine, or the lack of them.
-
-// smallDisk mounts a disk with room for less than a PDF. That takes the right to mount one:
-// whoever has it not skips what needs the disk, unless TUCKMARK_DISK=1 says that it must be
-// there.
-func smallDisk(t *testing.T) string {
-	t.Helper()
-	disk := t.TempDir()
-	err := syscall.Mount("tmpfs", disk, "tmpfs", 0, "size=16k")
-	if err != nil && os.Getenv("TUCKMARK_DISK") == "1" {
-		require.NoError(t, err, "TUCKMARK_DISK=1 asks for a small disk")
-	}
-	if err != nil {
-		t.Skipf("a small disk takes the right to mount one: %v", err)
-	}
-	t.Cleanup(func() { assert.NoError(t, syscall.Unmount(disk, 0)) })
-	return disk
-}
-
-// A disk with room for less than a PDF must be left as it was: without sheets, or with
-// those of before.
-func TestDiskFull(t *testing.T) {
-	for _, c := range []struct {
-		name   string
-		before map[string]string
-	}{
-		{"an empty disk", nil},
-		{"a disk with sheets of before", map[string]string{"out.pdf": "old"}},
-	} {
-		t.Run(c.name, func(t *testing.T) {
-			disk := smallDisk(t)
-			for name, text := range c.before {
-				require.NoError(t, os.WriteFile(filepath.Join(disk, name), []byte(text), 0o644))
-			}
-			out := filepath.Join(disk, "out.pdf")
-			var stdout, stderr bytes.Buffer
-			status := run([]string{"tuckmark", "sheet", filepath.Join("examples", "linden.toml"), "-o", out}, &stdout, &stderr)
-			assert.Equal(t, statusFault, status)
-			assert.Empty(t, stdout.String())
-			assert.Equal(t, out+": the disk is full; nothing was written\nhint: make room, or write the sheets elsewhere with -o\n", stderr.String())
-			after, err := os.ReadDir(disk)
-			require.NoError(t, err)
-			assert.Len(t, after, len(c.before), "not even a part of a file is left")
-			for name, text := range c.before {
-				kept, err := os.ReadFile(filepath.Join(disk, name))
-				require.NoError(t, err)
-				assert.Equal(t, text, string(kept), name)
-			}
-		})
-	}
-}
+// Rules of this file: what cannot be written as a session, for it takes the lack of rights,
+// which a thread alone can give up on Linux.
 
 const bib = `unit = "in"
 allowance = "1/4"
