@@ -206,6 +206,7 @@ func (d data) seam(s garment.Seam) object {
 		{"gathered", s.Gathered},
 		{"fullness", length.Hundredth(s.Fullness())},
 		{"matches", s.Matches()},
+		{"advice", s.Advice(length.Amount.String)}, // "" where they match
 		{"cut_matches", s.CutMatches()},
 		{"ends", each(s.Ends, d.seamEnd)},
 		{"ends_told_by", s.ToldBy.String()},

@@ -103,7 +103,7 @@ ruffles[].curves[].times ruffles[].curves[].turn_degrees
 ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].gathered ruffles[].hem
 ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
-seams seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].ease seams[].ends
+seams seams[].advice seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].ease seams[].ends
 seams[].ends[].bend_degrees seams[].ends[].cut_jog seams[].ends[].cut_past seams[].ends[].jog
 seams[].ends[].neighbours seams[].ends[].past seams[].ends_told_by
 seams[].fullness seams[].gathered seams[].key seams[].matches seams[].sewn seams[].sides seams[].sides[][].each

@@ -55,6 +55,9 @@ func seamVerdict(s garment.Seam, w writer) mark.Lines {
 	if text := s.Mismatch(w.length); text != "" {
 		lines.Warn("%s", text)
 	}
+	if text := s.Advice(w.length); text != "" {
+		lines.Say("%s", text)
+	}
 	longer, shorter := s.Longer(s.Difference)
 	switch off := math.Abs(s.Difference.MM); {
 	case s.Scant():

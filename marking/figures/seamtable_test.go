@@ -47,17 +47,21 @@ func TestSeamsMatch(t *testing.T) {
 			[]string{"sewn, they match within 1/16 in", "the cut edges differ in length, because their corners or the allowances beside them do; match the stitch lines"}},
 		// By the same corners: 10 - 1/2 - 0.2071 and 10 - 1/2 - 1.2071.
 		{"trapezoids of equal cut", sketch.Joined("0.5", sketch.Outward, sketch.Swap(sketch.Inward45, "3,0", "2,0", "11,8", "10,8"), sketch.Tops), "9.2929 8.2929",
-			[]string{"! sewn, the top of front is 1 in longer than the top of back"}},
+			[]string{"! sewn, the top of front is 1 in longer than the top of back",
+				`the corners take 1 3/16 in of back and 3/16 in of front at "right"; take 1 in off front at "left", or add it to back`}},
 
 		{"just under the tolerance", sketch.Joined("0.5", sketch.Rect("10.062"), sketch.Rect("10"), sketch.Tops), "9.062 9", []string{"sewn, they match within 1/16 in"}},
 		{"exactly the tolerance", sketch.Joined("0.5", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
 		{"just over the tolerance", sketch.Joined("0.5", sketch.Rect("10.063"), sketch.Rect("10"), sketch.Tops), "9.063 9",
-			[]string{"! sewn, the top of front is just over 1/16 in longer than the top of back; as it is cut, the top of front is just over 1/16 in longer than the top of back"}},
+			[]string{"! sewn, the top of front is just over 1/16 in longer than the top of back; as it is cut, the top of front is just over 1/16 in longer than the top of back",
+				`take 1/16 in off front at "left", or add it to back; or allow an ease of 1/16 in`}},
 		{"the second is longer", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.125"), sketch.Tops), "9 9.125",
-			[]string{"! sewn, the top of back is 1/8 in longer than the top of front; as it is cut, the top of back is 1/8 in longer than the top of front"}},
+			[]string{"! sewn, the top of back is 1/8 in longer than the top of front; as it is cut, the top of back is 1/8 in longer than the top of front",
+				`take 1/8 in off back at "left", or add it to front; or allow an ease of 1/8 in, back named first`}},
 		{"within what is asked for", sketch.Joined("0.5", sketch.Rect("10.25"), sketch.Rect("10"), sketch.Tops+"\nwithin = \"1/4\""), "9.25 9", []string{"sewn, they match within 1/4 in"}},
 		{"not within what is asked for", sketch.Joined("0.5", sketch.Rect("10.05"), sketch.Rect("10"), sketch.Tops+"\nwithin = \"1/32\""), "9.05 9",
-			[]string{"! sewn, the top of front is 1/16 in longer than the top of back; as it is cut, the top of front is 1/16 in longer than the top of back"}},
+			[]string{"! sewn, the top of front is 1/16 in longer than the top of back; as it is cut, the top of front is 1/16 in longer than the top of back",
+				`take 1/16 in off front at "left", or add it to back; or allow an ease of 1/16 in`}},
 		{"to be exact, and it is", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\nwithin = 0"), "9 9", []string{"sewn, they match within 0 in"}},
 		{"to be exact, and it is not", sketch.Joined("0.5", sketch.Rect("10.02"), sketch.Rect("10"), sketch.Tops+"\nwithin = 0"), "9.02 9",
 			[]string{"! sewn, the top of front is less than 1/16 in longer than the top of back; as it is cut, the top of front is less than 1/16 in longer than the top of back"}},
@@ -69,12 +73,14 @@ func TestSeamsMatch(t *testing.T) {
 		{"ease that is not needed", sketch.Joined("0.5", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.0625 9", []string{"sewn, they match within 1/16 in"}},
 		{"the first is eased in", sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.5 9", []string{"ease the top of front in: by 1/2 in, and the ease allowed is 1/2 in"}},
 		{"the second is longer, and ease is the first one's", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.25"), sketch.Tops+"\nease = \"1/2\""), "9 9.25", []string{
-			"! sewn, the top of back is 1/4 in longer than the top of front; as it is cut, the top of back is 1/4 in longer than the top of front; the ease allowed is 1/2 in, of the side that is named first"}},
+			"! sewn, the top of back is 1/4 in longer than the top of front; as it is cut, the top of back is 1/4 in longer than the top of front; the ease allowed is 1/2 in, of the side that is named first",
+			`to have back eased in, name it first`}},
 		// 1/2 in of ease and 1/16 in beyond it.
 		{"exactly the ease and the tolerance", sketch.Joined("0.5", sketch.Rect("10.5625"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.5625 9",
 			[]string{"ease the top of front in: by 9/16 in, and the ease allowed is 1/2 in"}},
 		{"over the ease", sketch.Joined("0.5", sketch.Rect("10.563"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""), "9.563 9",
-			[]string{"! sewn, the top of front is just over 9/16 in longer than the top of back; as it is cut, the top of front is just over 9/16 in longer than the top of back; the ease allowed is 1/2 in, of the side that is named first"}},
+			[]string{"! sewn, the top of front is just over 9/16 in longer than the top of back; as it is cut, the top of front is just over 9/16 in longer than the top of back; the ease allowed is 1/2 in, of the side that is named first",
+				`take 1/16 in off front at "left", or add it to back; or allow an ease of 9/16 in`}},
 
 		// 13 1/2 to 9.
 		{"gathered", sketch.Joined("0.5", sketch.Rect("14.5"), sketch.Rect("10"), sketch.Tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back",
@@ -89,13 +95,15 @@ func TestSeamsMatch(t *testing.T) {
 		{"a side of two edges", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.top", ["back.top 1", "back.top 2"]]`),
 			"9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a side of two edges, too long", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.right", ["back.top 1", "back.top 2"]]`),
-			"7 9", []string{"! sewn, the top 1 of back and the top 2 of back are together 2 in longer than the right of front"}},
+			"7 9", []string{"! sewn, the top 1 of back and the top 2 of back are together 2 in longer than the right of front",
+				`if the longer side is to be gathered, 1.29 times as long, write gathered = true; else take 2 in off the longer side, or add it to front`}},
 
 		// The whole skirt is 19 - 1 = 18. Half the front is 5 1/2 - 1/2, since it begins
 		// on the fold, and the back 5 - 1: twice 5 and twice 4 make 18 too.
 		{"a whole skirt on a front and two backs", waists(sketch.Swap(waist, "W", "19")), "18 18", []string{"sewn, they match within 1/16 in"}},
 		{"a whole skirt that is too narrow", waists(sketch.Swap(waist, "W", "18.5")), "17.5 18",
-			[]string{"! sewn, the waist of front (2 times) and the waist of back (2 times) are together 1/2 in longer than the waist of skirt"}},
+			[]string{"! sewn, the waist of front (2 times) and the waist of back (2 times) are together 1/2 in longer than the waist of skirt",
+				`take 1/2 in off the longer side, or add it to skirt; or allow an ease of 1/2 in, the longer side named first`}},
 		// Half the skirt, on the fold, is 9 1/2 - 1/2. All come twice, and count once.
 		{"half a skirt on the fold", waists("fold = \"centre\"\n" + sketch.Swap(waist, "W", "9.5")), "9 9", []string{"sewn, they match within 1/16 in"}},
 		// 2 x (9 - 1/2) = 17; twice 9 1/2 - 1 is as much.

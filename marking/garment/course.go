@@ -43,8 +43,8 @@ func (c Course) Title() string {
 // isEdge reports whether it is an edge, and no line inside the piece.
 func (c Course) isEdge() bool { return c.edge >= 0 }
 
-// pieceEdge is the edge of a course that is one.
-func (c Course) pieceEdge() pieceEdge { return pieceEdge{c.Piece, c.edge} }
+// outlineEdge is the edge of a course that is one.
+func (c Course) outlineEdge() edgeOf { return edgeOf{c.Piece, c.edge} }
 
 // drawn returns the edge of a course that is one.
 func (c Course) drawn() piece.Edge { return c.Piece.Edges[c.edge] }
@@ -62,20 +62,28 @@ func (j joiner) course(name string) Course {
 			c.Piece = &j.Pieces[i]
 		}
 	}
-	var onAxis bool // both halves of a piece on the fold have it together
-	if c.edge = c.Piece.EdgeNumber(along); c.isEdge() {
-		e := c.drawn()
-		c.line, c.Length, onAxis = e.Sewn, j.Unit.Amount(e.FinishedLength), e.OnFold
-	} else {
-		line := c.Piece.Line(along)
-		c.line, c.Length = line.Path, j.Unit.Amount(line.FinishedLength)
-		onAxis = c.Piece.OnAxis(c.line)
+	if i := c.Piece.EdgeNumber(along); i >= 0 {
+		return j.edgeCourse(c.Piece, i)
 	}
-	c.Times = c.Piece.SideTimes()
-	if onAxis {
-		c.Times = c.Piece.Times()
-	}
+	line := c.Piece.Line(along)
+	c.edge, c.line, c.Length = -1, line.Path, j.Unit.Amount(line.FinishedLength)
+	c.Times = times(c.Piece, c.Piece.OnAxis(c.line))
 	return c
+}
+
+// edgeCourse returns an edge of a piece as a course.
+func (j joiner) edgeCourse(p *piece.Piece, edge int) Course {
+	e := p.Edges[edge]
+	return Course{Piece: p, Key: e.Key, Times: times(p, e.OnFold), Length: j.Unit.Amount(e.FinishedLength), edge: edge, line: e.Sewn}
+}
+
+// times returns how often an edge or line of a piece comes in the garment; one on the axis
+// is there once in both halves of a piece on the fold.
+func times(p *piece.Piece, onAxis bool) int {
+	if onAxis {
+		return p.Times()
+	}
+	return p.SideTimes()
 }
 
 // courses returns what names stand for that have been checked.

@@ -16,6 +16,7 @@
 //	meeting.go   which ends of a seam come together, and what tells it
 //	seamend.go   how what lies beside a seam goes on over it
 //	mismatch.go  in words, what keeps two sides from lying on each other
+//	advice.go    where that likely comes from, and what to move by how much
 //	chain.go     courses that go on into each other, also over the fold
 //	turning.go   the corners and curves of a line, also of one that was traced
 //	reach.go     what the outer edge takes to reach round them

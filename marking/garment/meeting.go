@@ -112,7 +112,7 @@ func (j joiner) against(s source.SeamSpec, l laying) (sum [tellings]float64) {
 		sum[TellsCutEdges] += end.CutJog.MM
 	}
 	count(TellsFile, s.Meet[0].Given() && !said)
-	count(TellsItself, l.sides[0].pieceEdge() == l.sides[1].pieceEdge() && l.turned)
+	count(TellsItself, l.sides[0].outlineEdge() == l.sides[1].outlineEdge() && l.turned)
 	sum[TellsNotches] = l.notchesApart()
 	return sum
 }

@@ -1,6 +1,9 @@
 package garment
 
 import (
+	"slices"
+	"strings"
+
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
@@ -27,7 +30,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		}
 	}
 	for _, s := range p.Seams {
-		say(s.place, s.Mismatch(length.Amount.String))
+		say(s.place, joinTexts("; ", s.Mismatch(length.Amount.String), s.Advice(length.Amount.String)))
 		if bare := p.noAllowance(s); bare != "" {
 			all = append(all, piece.Remark{Place: s.place, Text: bare})
 		} else {
@@ -46,6 +49,11 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	}
 	all = append(all, p.linings()...)
 	return append(all, p.Measures.remarks()...)
+}
+
+// joinTexts joins those of some texts that say something.
+func joinTexts(by string, texts ...string) string {
+	return strings.Join(slices.DeleteFunc(texts, func(text string) bool { return text == "" }), by)
 }
 
 // likelySewn reports whether an edge is sewn to another: a seam of the file joins it, or it is

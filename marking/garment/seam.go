@@ -30,6 +30,8 @@ type Seam struct {
 	CutDifference length.Amount
 	Meeting       // without ends where a side is more than one edge
 
+	once  int      // how often it comes in the garment
+	free  []Course // edges that no seam joins
 	place fault.Place
 }
 
@@ -38,6 +40,9 @@ type SeamSide struct {
 	Courses []Course
 	Cut     length.Amount // of the cutting lines
 	Sewn    length.Amount // of the stitch lines, with folds in
+
+	taken float64 // what tucks and pleats take of the stitch lines as they are drawn, in mm
+	room  float64 // what is added to cutting lines that are drawn finished for them, in mm
 }
 
 // By how much two sides may differ that are to match, in mm, where the file does not say:
@@ -51,11 +56,12 @@ const (
 func (j joiner) seam(s source.SeamSpec) Seam {
 	seam := Seam{
 		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(s.Within.Or(j.Unit.Either(inchTolerance, metricTolerance))),
-		Gathered: s.Gathered, Plain: true, place: s.Place,
+		Gathered: s.Gathered, Plain: true, free: j.free, place: s.Place,
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
 	j.checkMeet(s, sides)
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))
+	seam.once = once
 	for i, courses := range sides {
 		seam.Plain = seam.Plain && len(courses) == 1
 		side := SeamSide{Courses: courses, Cut: length.Amount{Unit: j.Unit}}
@@ -64,7 +70,10 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 			c.Times /= once
 			seam.Plain = j.cut(c) && seam.Plain
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
-			if e := c.drawn(); e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
+			e := c.drawn()
+			side.taken += float64(c.Times) * math.Max(0, e.Sewn.Length()-e.FinishedLength)
+			side.room += float64(c.Times) * math.Max(0, c.Cut.MM-e.Path.Length())
+			if e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
 				j.found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
 					c.Piece.Key+"."+c.Key, j.found.NothingOr(e.FinishedLength))
 			}

@@ -53,7 +53,7 @@ func TestUnderwaistDraftWithoutCurves(t *testing.T) {
 		edge string
 		want []string
 	}{
-		{"shoulder", []string{"sewn, the shoulder of front is 1/8 in longer than the shoulder of back; as it is cut, the shoulder of front is 1/8 in longer than the shoulder of back"}},
+		{"shoulder", []string{"sewn, the shoulder of front is 1/8 in longer than the shoulder of back; as it is cut, the shoulder of front is 1/8 in longer than the shoulder of back; take 1/8 in off front at \"armhole\", or add it to back; or allow an ease of 1/8 in"}},
 		{"side", nil},
 	} {
 		t.Run(c.edge, func(t *testing.T) {

@@ -43,6 +43,10 @@ type SeamEnd struct {
 	// above 0 it makes a point, below 0 a dip. It lies between -180 and 180 where a line
 	// goes over the seam, and has no meaning elsewhere.
 	Bend float64
+
+	edges    [2]edgeOf  // the neighbours
+	corner   [2]float64 // what the corner takes of the cutting line of each side, in mm
+	atCentre bool
 }
 
 // leastBend is from how much on a line that goes over a seam has a point or a dip
@@ -71,9 +75,10 @@ func (m Meeting) Undecided() bool { return len(m.Ends) > 0 && m.ToldBy == TellsN
 
 // sewnEnd is one end of an edge as it is sewn.
 type sewnEnd struct {
-	neighbour pieceEdge
+	neighbour edgeOf
 	angle     float64 // of the piece between the two sewn lines, in radians
 	beyond    float64 // along the stitch line from its sewn end to the cutting line, with folds in
+	corner    float64 // along the cutting line, from its end to beside the sewn end
 	reaches   bool    // whether it reaches the cutting line of its neighbour
 }
 
@@ -84,17 +89,21 @@ func sewnEnds(c Course) [2]sewnEnd {
 	p, edge := c.Piece, c.edge
 	before, after := p.Neighbours(edge)
 	e, drawn, sewn := p.Edges[edge], p.Drawn(edge), p.Sewn(edge)
+	_, first, _ := e.Path.Nearest(e.Sewn[0])
+	_, last, _ := e.Path.Nearest(e.Sewn[len(e.Sewn)-1])
 	return [2]sewnEnd{
 		{
-			neighbour: pieceEdge{p, before},
+			neighbour: edgeOf{p, before},
 			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
+			corner:    first,
 			reaches:   p.Corners[before].After.Out && !p.Edges[before].OnFold,
 		},
 		{
-			neighbour: pieceEdge{p, after},
+			neighbour: edgeOf{p, after},
 			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
+			corner:    e.Path.Length() - last,
 			reaches:   p.Corners[edge].Before.Out && !p.Edges[after].OnFold,
 		},
 	}
@@ -148,6 +157,8 @@ func (l laying) end(n int, t ties) SeamEnd {
 		CutJog: cutJog, CutPast: pastBy(cut, cutJog),
 		CutJogKnown: over && a.reaches && b.reaches,
 		Bend:        bend(a, b),
+		edges:       [2]edgeOf{a.neighbour, b.neighbour}, corner: [2]float64{a.corner, b.corner},
+		atCentre: t.atCentre(a.neighbour) || t.atCentre(b.neighbour),
 	}
 }
 

@@ -232,8 +232,8 @@ func TestWarningsOfTheExamples(t *testing.T) {
 		// Handicraft for Girls, 1910, page 53: 2.6926 in front, 2.5739 back). What is
 		// sewn follows from curves that are ours.
 		"underwaist.toml": {
-			"sewn, the shoulder of Back is 1/8 in longer than the shoulder of Front; as it is cut, the shoulder of Front is 1/8 in longer than the shoulder of Back",
-			"sewn, the side of Back is 1/8 in longer than the side of Front",
+			"sewn, the shoulder of Back is 1/8 in longer than the shoulder of Front; as it is cut, the shoulder of Front is 1/8 in longer than the shoulder of Back; the corners take 5/16 in of Front and 1/4 in of Back at \"neck\", 3/8 in of Front and 1/4 in of Back at \"armhole\"; take 1/8 in off Back at \"armhole\", or add it to Front; or allow an ease of 1/8 in, Back named first",
+			"sewn, the side of Back is 1/8 in longer than the side of Front; the corners take 3/8 in of Front and 1/4 in of Back at \"armhole\"; take 1/8 in off Back at \"hem\", or add it to Front; or allow an ease of 1/8 in, Back named first",
 		},
 		"rowan.toml":  nil,
 		"linden.toml": nil,
