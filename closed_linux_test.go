@@ -41,6 +41,7 @@ func TestClosedToWriting(t *testing.T) {
 	secret := filepath.Join(dir, "secret.toml")
 	require.NoError(t, os.WriteFile(secret, []byte(bib), 0o000))
 
+	t.Chdir(closed)
 	if os.Geteuid() == 0 {
 		// Root may read and write anything; its thread can go without that.
 		const nobody = 65534
@@ -52,6 +53,8 @@ func TestClosedToWriting(t *testing.T) {
 	for _, c := range []struct{ name, in, out, want string }{
 		{"a folder", file, filepath.Join(closed, "out.pdf"),
 			closed + "/out.pdf: nothing may be written in the folder \"" + closed + "\"\nhint: write the sheets elsewhere with -o\n"},
+		{"the folder one is in", file, "out.pdf",
+			"out.pdf: nothing may be written in the folder you are in\nhint: write the sheets elsewhere with -o\n"},
 		{"sheets of before", file, kept,
 			kept + ": the file is there already and may not be written\nhint: look at its permissions, or write the sheets elsewhere with -o\n"},
 		{"a description closed to reading", secret, filepath.Join(open, "out.pdf"),

@@ -141,14 +141,26 @@ func exists(name string) bool {
 	return err == nil
 }
 
+func isFolder(name string) bool {
+	info, err := os.Stat(name)
+	return err == nil && info.IsDir()
+}
+
 func unwritable(name, folder string, err error) error {
+	in := fmt.Sprintf("the folder %q", folder)
+	if folder == "." {
+		in = "the folder you are in"
+	}
+	missing := errors.Is(err, fs.ErrNotExist) || errors.Is(err, syscall.ENOTDIR)
 	switch {
-	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
+	case missing && !isFolder(folder):
 		return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o")
+	case missing: // a folder of the system's own, that takes no files
+		return fileFault(name, in+" takes no files", "write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission) && exists(name):
 		return fileFault(name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
-		return fileFault(name, fmt.Sprintf("nothing may be written in the folder %q", folder), "write the sheets elsewhere with -o")
+		return fileFault(name, "nothing may be written in "+in, "write the sheets elsewhere with -o")
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
 		return fileFault(name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o")
 	case errors.Is(err, syscall.EFBIG):

@@ -27,7 +27,7 @@ func gaugeCommand() *cli.Command {
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the gauges to `OUT.pdf` (without it: beside FILE, under its name and " + gaugesFile + ")",
+				Usage: "write the gauges to `OUT.pdf` (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
 			},
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
@@ -40,22 +40,27 @@ func gaugeCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			return makeGauges(c.App.Writer, in, outputName(c, in, gaugesFile), p)
+			return makeGauges(c.App.Writer, in, c.String("output"), p)
 		},
 	}
 }
 
-// makeGauges takes the file in to the PDF of its gauges, and says what it made.
+// makeGauges takes the file in to the PDF of its gauges, out, or one with the name of the file
+// where that is "", and says what it made.
 func makeGauges(say io.Writer, in, out string, p printing) error {
-	pattern, on, err := p.open(in)
+	file, err := p.open(in)
 	if err != nil {
 		return err
 	}
+	pattern := file.pattern
 	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
 		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
-	m, err := p.draw(in, out, gaugeSet(pattern, gauges), on, allPages)
+	if out == "" {
+		out = p.outName(in, file, gaugesFile)
+	}
+	m, err := p.draw(in, out, gaugeSet(pattern, gauges), file.paper, allPages)
 	if err != nil {
 		return err
 	}

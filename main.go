@@ -12,6 +12,7 @@
 //	printing.go     paper and pieces: options that several commands share
 //	measured.go     what was measured on a printed page: three more
 //	sheet.go, gauge.go, figures.go, scale.go  a command each
+//	outname.go      what a PDF is called
 //	file.go         reading and writing files, whole or not at all
 package main
 

@@ -230,17 +230,43 @@ func (p printing) command(name, file string, more []string) string {
 	return strings.Join(words, " ")
 }
 
+// opened is a file that was read.
+type opened struct {
+	pattern *garment.Pattern // with the pieces that are meant
+	paper   paper.Paper      // that they are for
+	keys    []string         // of all its pieces
+}
+
 // open reads a file: the pieces of it that are meant, and the paper they are for.
-func (p printing) open(in string) (*garment.Pattern, paper.Paper, error) {
-	pattern, err := readPattern(in)
+func (p printing) open(in string) (opened, error) {
+	whole, err := readPattern(in)
 	if err != nil {
-		return nil, paper.Paper{}, err
+		return opened{}, err
 	}
-	if pattern, err = p.chosen(pattern); err != nil {
-		return nil, paper.Paper{}, err
+	o := opened{keys: keysOf(whole)}
+	if o.pattern, err = p.chosen(whole); err != nil {
+		return opened{}, err
 	}
-	on, err := p.paperIn(pattern.Unit)
-	return pattern, on, err
+	o.paper, err = p.paperIn(whole.Unit)
+	return o, err
+}
+
+// keysOf are the keys of the pieces of a pattern.
+func keysOf(p *garment.Pattern) []string {
+	var keys []string
+	for _, one := range p.Pieces {
+		keys = append(keys, one.Key)
+	}
+	return keys
+}
+
+// outName is the name of the PDF that is made of what was opened, with what it is behind it.
+func (p printing) outName(in string, o opened, behind string) string {
+	var part []string
+	if p.pieces != nil {
+		part = keysOf(o.pattern)
+	}
+	return outName(in, o.keys, part, behind)
 }
 
 // draw draws those pages of a set into the file out; in is the file it comes from.

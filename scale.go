@@ -46,10 +46,11 @@ func scaleCommand() *cli.Command {
 
 // sayScale answers for the sheets of a file.
 func sayScale(say io.Writer, in string, p printing, within string) error {
-	pattern, on, err := p.open(in)
+	file, err := p.open(in)
 	if err != nil {
 		return err
 	}
+	pattern := file.pattern
 	unit := pattern.Unit
 	measured, err := p.measured(unit)
 	if err != nil {
@@ -67,7 +68,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(pattern), on, measured.Scale(), measured.Doubt())
+	verdict, err := pdfout.Judge(p.set(pattern), file.paper, measured.Scale(), measured.Doubt())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}

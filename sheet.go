@@ -3,9 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
-	"path/filepath"
 	"slices"
-	"strings"
 
 	"github.com/urfave/cli/v2"
 
@@ -25,7 +23,7 @@ func sheetCommand() *cli.Command {
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name)",
+				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name and those of the pieces that --pieces names)",
 			},
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
 		}, slices.Concat(pageFlags(), paperFlags(), pieceFlags(), squareFlags())...),
@@ -38,21 +36,13 @@ func sheetCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
+			which := allPages
 			if c.Bool("first-page-only") {
-				return makeSheets(c.App.Writer, in, outputName(c, in, firstPageFile), p, firstPage)
+				which = firstPage
 			}
-			return makeSheets(c.App.Writer, in, outputName(c, in, ""), p, allPages)
+			return makeSheets(c.App.Writer, in, c.String("output"), p, which)
 		},
 	}
-}
-
-// outputName is the name of the PDF that is asked for, or else that of the file, with
-// something behind it.
-func outputName(c *cli.Context, in, behind string) string {
-	if out := c.String("output"); out != "" {
-		return out
-	}
-	return strings.TrimSuffix(in, filepath.Ext(in)) + behind + ".pdf"
 }
 
 // pages are those of the sheets that are made.
@@ -66,13 +56,22 @@ const (
 // firstPageFile is what the first page alone is called behind the name of the file.
 const firstPageFile = "-first-page"
 
-// makeSheets takes the file in to the PDF out, and says what it made.
+// makeSheets takes the file in to the PDF out, or one with the name of the file where that is
+// "", and says what it made.
 func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
-	pattern, on, err := p.open(in)
+	file, err := p.open(in)
 	if err != nil {
 		return err
 	}
-	m, err := p.draw(in, out, p.set(pattern), on, which)
+	pattern := file.pattern
+	if out == "" {
+		behind := ""
+		if which == firstPage {
+			behind = firstPageFile
+		}
+		out = p.outName(in, file, behind)
+	}
+	m, err := p.draw(in, out, p.set(pattern), file.paper, which)
 	if err != nil {
 		return err
 	}

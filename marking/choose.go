@@ -12,7 +12,8 @@ import (
 
 // Rules of this file: of a pattern, some pieces may be had by themselves, by the
 // names they have in the file or on the sheets. What is not a piece of a kind, such
-// as a tuck sheet, comes with its piece.
+// as a tuck sheet, comes with its piece; what is remarked of others, or of what joins only
+// others, does not come.
 
 // Choose returns the pattern with only the pieces of these names, in the order of
 // the file; capitals and spaces around a name do not matter. What joins pieces is
@@ -34,7 +35,39 @@ func Choose(p *garment.Pattern, names []string) (*garment.Pattern, error) {
 	}
 	only := *p
 	only.Pieces = slices.DeleteFunc(slices.Clone(p.Pieces), func(one piece.Piece) bool { return !chosen[one.Key] })
+	only.Remarks = slices.DeleteFunc(slices.Clone(p.Remarks), leftOut(p, chosen))
 	return &only, nil
+}
+
+// leftOut reports whether a remark is about nothing that is chosen: a piece that is not, or
+// what is sewn to none that is.
+func leftOut(p *garment.Pattern, chosen map[string]bool) func(piece.Remark) bool {
+	var left []string // as they begin a place
+	leave := func(kind, key string, courses []garment.Course) {
+		if !slices.ContainsFunc(courses, func(c garment.Course) bool { return chosen[c.Piece.Key] }) {
+			left = append(left, fault.Place{Key: kind}.Under(key).Key)
+		}
+	}
+	for _, one := range p.Pieces {
+		if !chosen[one.Key] {
+			leave("piece", one.Key, nil)
+		}
+	}
+	for _, s := range p.Seams {
+		leave("seam", s.Key, slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses))
+	}
+	for _, t := range p.Trims {
+		leave("trim", t.Key, t.Courses)
+	}
+	for _, r := range p.Ruffles {
+		leave("ruffle", r.Key, r.Courses)
+	}
+	for _, b := range p.Bindings {
+		leave("binding", b.Key, b.Courses)
+	}
+	return func(r piece.Remark) bool {
+		return slices.ContainsFunc(left, func(key string) bool { return r.Key == key || strings.HasPrefix(r.Key, key+".") })
+	}
 }
 
 // called returns the number of the piece that is called so: by its key, or else by that

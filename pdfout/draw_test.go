@@ -409,6 +409,14 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
+// withCard is a set with one piece more, which is cut out of card.
+func withCard(set arrange.Set) arrange.Set {
+	card := sample.Rectangle("card", "Card", 60, 30)
+	card.Card = true
+	set.Pieces = append(slices.Clone(set.Pieces), card)
+	return set
+}
+
 func TestSummary(t *testing.T) {
 	t.Parallel()
 	for _, c := range []struct {
@@ -424,6 +432,8 @@ func TestSummary(t *testing.T) {
 		{"only forms", sets.ManyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
 		{"figures", sets.WithFigures(sets.SampleFirst(), sample.LongFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
 		{"figures in columns", sets.WithFigures(sets.Few(), sample.ColumnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
+		{"some of card", withCard(sets.Few()), "4 pages: the first proves the scale, pages 2 to 3 hold the pieces, page 4 what is to be cut from card"},
+		{"all of card", arrange.Set{What: "the gauges", Pieces: withCard(arrange.Set{}).Pieces}, "2 pages: the first proves the scale, page 2 holds the gauges"},
 		{"figures on one page", sets.WithFigures(sets.Few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
 		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, "57 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 57 hold the pieces; 126 pages on which no line falls are left out"},
 	} {

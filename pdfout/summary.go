@@ -29,6 +29,7 @@ type Summary struct {
 	Left    []string       // the names of the pieces that have no line to draw
 	Unit    length.Unit    // that of the set
 	What    string         // what the set calls its pieces together; may be ""
+	Card    bool           // besides pieces there is what is cut out of card
 }
 
 // FormSummary says where a form to be filled in is.
@@ -44,6 +45,7 @@ type SheetSummary struct {
 	Rows, Columns int      // of pages
 	First, Last   int      // page numbers
 	Blank         int      // pages left out
+	card          int      // how many of the pieces are cut out of card
 	Turned        []string // pieces that lie on it by a quarter turn
 }
 
@@ -57,9 +59,13 @@ func (b *book) summary() Summary {
 		p := form.Pieces[0]
 		s.Forms = append(s.Forms, FormSummary{Piece: p.Name, Page: form.first, Turned: p.Turned})
 	}
+	cards, all := 0, 0
 	for _, sheet := range b.sheets {
-		s.Sheets = append(s.Sheets, sheet.summary())
+		one := sheet.summary()
+		s.Sheets = append(s.Sheets, one)
+		cards, all = cards+one.card, all+len(one.Pieces)
 	}
+	s.Card = 0 < cards && cards < all
 	return s
 }
 
@@ -72,6 +78,9 @@ func (s *laidSheet) summary() SheetSummary {
 		Blank: s.Blank(),
 	}
 	for _, p := range s.Pieces {
+		if p.Card {
+			one.card++
+		}
 		if p.Turned {
 			one.Turned = append(one.Turned, p.Name)
 		}
@@ -81,6 +90,18 @@ func (s *laidSheet) summary() SheetSummary {
 
 // usualWhat is what the pieces of a set are called together where it does not say.
 const usualWhat = "the pieces"
+
+// ofCard is what is cut out of card, beside the pieces.
+const ofCard = "what is to be cut from card"
+
+// firstOfCard is the number of the first page of what is cut out of card, which comes
+// last; one past the last page where nothing is, or everything.
+func (s Summary) firstOfCard() int {
+	if !s.Card {
+		return s.Pages + 1
+	}
+	return s.Sheets[slices.IndexFunc(s.Sheets, func(sheet SheetSummary) bool { return sheet.card > 0 })].First
+}
 
 // String says it in a sentence or two: "9 pages: the first proves the scale,
 // pages 2 to 9 hold the pieces".
@@ -105,7 +126,11 @@ func (s Summary) String() string {
 		}
 	}
 	if pieces <= s.Pages {
-		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, s.Pages, "holds", "hold"), cmp.Or(s.What, usualWhat))
+		card := s.firstOfCard()
+		fmt.Fprintf(&b, "%s %s", text.PageRange(pieces, card-1, "holds", "hold"), cmp.Or(s.What, usualWhat))
+		if card <= s.Pages {
+			fmt.Fprintf(&b, ", %s %s", text.PageRange(card, s.Pages, "", ""), ofCard)
+		}
 	}
 	if s.Blank > 0 {
 		fmt.Fprintf(&b, "; %s on which no line falls %s left out", text.PageCount(s.Blank), text.IsAre(s.Blank))
@@ -124,6 +149,9 @@ func (s Summary) whole() string {
 	}
 	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
 		what = append(what, cmp.Or(s.What, usualWhat))
+	}
+	if s.Card {
+		what = append(what, ofCard)
 	}
 	size := s.Unit.OnRuler(s.Paper.Width) + " wide"
 	if s.Pages == 1 {

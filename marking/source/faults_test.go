@@ -59,14 +59,14 @@ func TestFaults(t *testing.T) {
 	}{
 		{"no piece", func(s *Spec, p *PieceSpec) { s.Pieces = nil }, "no piece is described"},
 		{"a unit that is none", func(s *Spec, p *PieceSpec) { s.Unit.V = 7 }, "unit: 7 is none of the choices\nhint: known here are \"in\", \"cm\" or \"mm\""},
-		{"cloth narrower than nothing", func(s *Spec, p *PieceSpec) { s.ClothWidth.V = -900 }, "cloth.width: must not be negative, but is -900 mm"},
+		{"cloth narrower than nothing", func(s *Spec, p *PieceSpec) { s.ClothWidth.V = -900 }, "cloth.width: must not be negative, but is -900 mm\nhint: take the minus sign away"},
 		{"an allowance that is no number", func(s *Spec, p *PieceSpec) { s.Allowance.V = math.NaN() },
 			"allowance: nan mm is not a length\nhint: " + length.Hint},
 		{"a title of two lines", func(s *Spec, p *PieceSpec) { s.Title.V = "Bib\nfor Ann" },
 			"title: has a character that cannot be printed (U+000A)\nhint: write the text on one line, without tabs"},
 		{"a file and a place", func(s *Spec, p *PieceSpec) {
 			s.File, s.ClothWidth, s.Allowance.V = "bib.toml", GivenAt(0.0, fault.Place{File: "bib.toml", Key: "cloth.width", Line: 3}), -1
-		}, "bib.toml: allowance: must not be negative, but is -1 mm\nbib.toml:3: cloth.width: must be more than 0, but is 0 mm"},
+		}, "bib.toml: allowance: must not be negative, but is -1 mm\nhint: take the minus sign away\nbib.toml:3: cloth.width: must be more than 0, but is 0 mm"},
 
 		{"a key with a no-break space", func(s *Spec, p *PieceSpec) { p.Key = "the\u00a0bib" },
 			"piece.\"the\\u00a0bib\": the name has a no-break space (U+00A0) behind \"the\"\nhint: take it out, and type what is meant with the space bar"},
@@ -126,7 +126,7 @@ func TestFaults(t *testing.T) {
 		{"a line of a kind that is none", func(s *Spec, p *PieceSpec) { p.Lines[0].Kind = Given(LineKind(-1)) },
 			"piece.bib.line.band.kind: -1 is none of the choices\nhint: known here are \"fold\", \"centre\", \"placement\" or \"stitch\""},
 		{"a notch nowhere", func(s *Spec, p *PieceSpec) { p.Notches[0].At = Length{} }, "piece.bib.notch.middle: \"at\" is missing"},
-		{"a block less than nothing", func(s *Spec, p *PieceSpec) { p.Block.Ends.V = -1 }, "piece.bib.block.ends: must not be negative, but is -1 mm"},
+		{"a block less than nothing", func(s *Spec, p *PieceSpec) { p.Block.Ends.V = -1 }, "piece.bib.block.ends: must not be negative, but is -1 mm\nhint: take the minus sign away"},
 
 		{"a seam with an empty side", func(s *Spec, p *PieceSpec) { s.Seams[0].Sides[1] = nil }, "seam.shoulder.join: side 2 names no edge\nhint: " + joinHint},
 		{"one name of two that meet", func(s *Spec, p *PieceSpec) { s.Seams[0].Meet[1] = Given("hem") }, "seam.shoulder.meet: names an edge beside one side alone"},

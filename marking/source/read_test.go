@@ -309,8 +309,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 
 		{"see-through in quotes", "[cloth]\nsee-through = \"true\"\n" + small, "f.toml:2: cloth.see-through: must be true or false, but is \"true\"\nhint: write see-through = true without quotes"},
 		{"cloth of no width", "[cloth]\nwidth = 0\n" + small, "f.toml:2: cloth.width: must be more than 0, but is 0"},
-		{"negative allowance", "allowance = \"-3/8\"\n" + small, "f.toml:1: allowance: must not be negative, but is \"-3/8\""},
-		{"negative number", "allowance = -0.5\n" + small, "f.toml:1: allowance: must not be negative, but is -0.5"},
+		{"negative allowance", "allowance = \"-3/8\"\n" + small, "f.toml:1: allowance: must not be negative, but is \"-3/8\"\nhint: take the minus sign away"},
+		{"negative number", "allowance = -0.5\n" + small, "f.toml:1: allowance: must not be negative, but is -0.5\nhint: take the minus sign away"},
 		{"not a number", "allowance = nan\n" + small, "f.toml:1: allowance: nan is not a length" + general},
 		{"infinite", "allowance = inf\n" + small, "f.toml:1: allowance: inf is more than 100 m\nhint: check the number and its unit"},
 		{"infinite below zero", "allowance = -inf\n" + small, "f.toml:1: allowance: -inf is more than 100 m\nhint: check the number and its unit"},
@@ -428,7 +428,8 @@ linden.toml:15: piece.front.tuck.yoke.width: "1-1/8" joins a whole number and a 
 hint: write them with a space: "1 1/8"
 linden.toml:16: piece.front.tuck.yoke.count: must be a whole number, but is "6"
 hint: write a number such as count = 6, without quotes and without a point
-linden.toml:19: cloth.width: must not be negative, but is -1`, err.Error())
+linden.toml:19: cloth.width: must not be negative, but is -1
+hint: take the minus sign away`, err.Error())
 }
 
 func TestReadListsTheFirstHundredMistakes(t *testing.T) {

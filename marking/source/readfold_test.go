@@ -151,7 +151,7 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"tucks of a sample in quotes", tuck("sample = {tucks = \"10\", flat = 6, sewn = 3}"), "f.toml:8: piece.front.tuck.t.sample.tucks: must be a whole number, but is \"10\"\nhint: write a number such as tucks = 10, without quotes and without a point"},
 		{"sample that is still blank", tuck("sample = {tucks = 10, flat = 6, sewn = \"____\"}"), "f.toml:8: piece.front.tuck.t.sample.sewn: \"____\" is not a length" + length},
 		{"sample of no length", tuck("sample = {tucks = 10, flat = 0, sewn = -1}"), "f.toml:8: piece.front.tuck.t.sample.flat: must be more than 0, but is 0" +
-			"\nf.toml:8: piece.front.tuck.t.sample.sewn: must not be negative, but is -1"},
+			"\nf.toml:8: piece.front.tuck.t.sample.sewn: must not be negative, but is -1\nhint: take the minus sign away"},
 		{"sample further down", tuck("press = \"away\"\n\n# sewn on Monday\nsample.tucks = 10\nsample.flat = 6\nsample.sewn = \"3,5\""), "f.toml:13: piece.front.tuck.t.sample.sewn: \"3,5\" is written with a comma\nhint: write a decimal with a point: \"3.5\""},
 
 		{"end without below", tuck("end = \"level\""), "f.toml:8: piece.front.tuck.t.end: has no meaning without \"below\"\nhint: end is the shape of the end line of folds that do not run from edge to edge"},
@@ -161,7 +161,7 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"step alone", tuck("step = 1"), "f.toml:8: piece.front.tuck.t.step: has no meaning without end = \"stepped\"\nhint: a step makes each fold longer or shorter than the one before"},
 		{"step that is no length", ends("end = \"stepped\"\nstep = true"), "f.toml:11: piece.front.tuck.t.step: must be a length, but is true" + length},
 		{"length of nothing", tuck("below = \"all\"\nlength = 0"), "f.toml:9: piece.front.tuck.t.length: must be more than 0, but is 0"},
-		{"negative gap", tuck("gap = \"-1/8\""), "f.toml:8: piece.front.tuck.t.gap: must not be negative, but is \"-1/8\""},
+		{"negative gap", tuck("gap = \"-1/8\""), "f.toml:8: piece.front.tuck.t.gap: must not be negative, but is \"-1/8\"\nhint: take the minus sign away"},
 		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, press, below, length, end, step, sewn, sample"},
 
 		{"empty pleat beside a line", small + "[piece.front.pleat.p]\nbeside = \"all\"", "f.toml:3: piece.front.pleat.p: \"depth\" is missing\nhint: it is how far the fold of the pleat lies over: depth = \"1\"\n" +
@@ -182,7 +182,7 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"block in a list", small + "[[piece.front.block]]\nends = 1", "f.toml:3: piece.front.block: written as a list, in two pairs of brackets\nhint: write [piece.front.block] on a line of its own, and what belongs to it below"},
 		{"unknown key of a block", small + "[piece.front.block]\nwidth = 1", "f.toml:4: piece.front.block.width: this key is not known\nhint: known here are ends, sides, measured"},
 		{"mistyped key of a block", small + "[piece.front.block]\nside = 1", "f.toml:4: piece.front.block.side: this key is not known\nhint: did you mean \"sides\"?"},
-		{"ends below nought", small + "[piece.front.block]\nends = \"-1/2\"\nsides = -1", "f.toml:4: piece.front.block.ends: must not be negative, but is \"-1/2\"\nf.toml:5: piece.front.block.sides: must not be negative, but is -1"},
+		{"ends below nought", small + "[piece.front.block]\nends = \"-1/2\"\nsides = -1", "f.toml:4: piece.front.block.ends: must not be negative, but is \"-1/2\"\nhint: take the minus sign away\nf.toml:5: piece.front.block.sides: must not be negative, but is -1\nhint: take the minus sign away"},
 		{"block that measures nothing", small + "[piece.front.block]\nmeasured = 0", "f.toml:4: piece.front.block.measured: must be more than 0, but is 0"},
 
 		{"print without fold", small + "[piece.front]\nprint = \"whole\"", "f.toml:4: piece.front.print: has no meaning without \"fold\"\nhint: print says whether half of a piece that lies on the fold is drawn, or the whole of it"},

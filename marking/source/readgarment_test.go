@@ -86,14 +86,14 @@ func TestReadSaysWhatIsWrongWithSeams(t *testing.T) {
 		{"a long name", seam("join = [\"a.b\", \"" + strings.Repeat("x", 201) + "\"]"), "f.toml:4: seam.s.join: the text has 201 letters\nhint: a text has at most 200 letters"},
 		{"too many names", seam("join = [\"a.b\", [" + strings.Join(many, ", ") + "]]"), "f.toml:4: seam.s.join: names 101 edges; at most 100 are measured\nhint: divide it"},
 
-		{"negative ease", with("ease = \"-1/4\""), "f.toml:5: seam.s.ease: must not be negative, but is \"-1/4\""},
+		{"negative ease", with("ease = \"-1/4\""), "f.toml:5: seam.s.ease: must not be negative, but is \"-1/4\"\nhint: take the minus sign away"},
 		{"ease that is no length", with("ease = true"), "f.toml:5: seam.s.ease: must be a length, but is true" + length},
-		{"negative tolerance", with("within = -1"), "f.toml:5: seam.s.within: must not be negative, but is -1"},
+		{"negative tolerance", with("within = -1"), "f.toml:5: seam.s.within: must not be negative, but is -1\nhint: take the minus sign away"},
 		{"a decimal comma", with("within = \"0,1\""), "f.toml:5: seam.s.within: \"0,1\" is written with a comma\nhint: write a decimal with a point: \"0.1\""},
 		{"gathered in quotes", with("gathered = \"yes\""), "f.toml:5: seam.s.gathered: must be true or false, but is \"yes\"\nhint: write gathered = true without quotes"},
 		{"ease beside gathered", with("ease = 1\ngathered = true"), "f.toml:5: seam.s.ease: cannot stand beside \"gathered\"" + drawn},
 		{"within beside gathered", with("gathered = true\nwithin = 1"), "f.toml:6: seam.s.within: cannot stand beside \"gathered\"\nhint: a gathered side is drawn up to the other, whatever it measures: leave within out"},
-		{"negative ease beside gathered", with("gathered = true\nease = -1"), "f.toml:6: seam.s.ease: must not be negative, but is -1\nf.toml:6: seam.s.ease: cannot stand beside \"gathered\"" + drawn},
+		{"negative ease beside gathered", with("gathered = true\nease = -1"), "f.toml:6: seam.s.ease: must not be negative, but is -1\nhint: take the minus sign away\nf.toml:6: seam.s.ease: cannot stand beside \"gathered\"" + drawn},
 
 		{"meet is a number", with("meet = 3"), "f.toml:5: seam.s.meet: must be the name of an edge, but is 3" + meet},
 		{"meet names three", with("meet = [\"a\", \"b\", \"c\"]"), "f.toml:5: seam.s.meet: must name one edge, or two, in quotes" + meet},
@@ -112,7 +112,7 @@ func TestReadSaysWhatIsWrongWithSeams(t *testing.T) {
 		{"mistyped table", small + "[seem.s]\njoin = [\"a.b\", \"c.d\"]", "f.toml:3: seem: this key is not known\nhint: did you mean \"seam\"?"},
 
 		{"several at once", seam("join = [\"a.b\"]\nease = -1\n[seam.t]\nwithn = 1"), "f.toml:4: seam.s.join: joins two sides, but names 1" + form +
-			"\nf.toml:5: seam.s.ease: must not be negative, but is -1" +
+			"\nf.toml:5: seam.s.ease: must not be negative, but is -1\nhint: take the minus sign away" +
 			"\nf.toml:6: seam.t: \"join\" is missing\nhint: it names the two edges that are sewn together: join = [\"front.shoulder\", \"back.shoulder\"]" +
 			"\nf.toml:7: seam.t.withn: this key is not known\nhint: did you mean \"within\"?"},
 	} {

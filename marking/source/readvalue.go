@@ -218,7 +218,7 @@ const (
 func (allowed span) refuse(mm float64, given string) error {
 	switch {
 	case mm < 0 && allowed != anywhere:
-		return &fault.Fault{Cause: "must not be negative, but is " + given}
+		return &fault.Fault{Cause: "must not be negative, but is " + given, Hint: "take the minus sign away"}
 	case mm == 0 && allowed == aboveZero:
 		return &fault.Fault{Cause: "must be more than 0, but is " + given}
 	}

@@ -49,7 +49,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 	pieces, a.Forms, a.Left = PiecesOf(set)
 	for _, upright := range pieces {
 		group := &small
-		if upright.card {
+		if upright.Card {
 			group = &cards
 		}
 		if upright.Fits(window) {
@@ -66,7 +66,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		} else {
 			s, all = counting(upright, PageOf(p)) // it is refused anyway
 		}
-		if upright.card {
+		if upright.Card {
 			largeCards = append(largeCards, s)
 		} else {
 			a.Sheets = append(a.Sheets, s)

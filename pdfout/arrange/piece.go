@@ -37,7 +37,7 @@ type Piece struct {
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
 	Turned  bool      // by a quarter turn to the left
-	card    bool      // it is cut out of card
+	Card    bool      // it is cut out of card
 	// Foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	Foot plane.Point
@@ -45,7 +45,7 @@ type Piece struct {
 
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
-	p := Piece{Name: m.Name, notes: m.Notes, card: m.Card, Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
+	p := Piece{Name: m.Name, notes: m.Notes, Card: m.Card, Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
 	if p.Name == "" {
 		p.Name = m.Key
 	}
