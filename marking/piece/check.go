@@ -20,6 +20,7 @@ func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
 
 	made, ok := makeFolds(piece, ps, found)
 	piece.take(made)
+	piece.letDown(spec)
 	if ok && ps.Block != nil {
 		checkBlock(piece, ps, spec, made.groups, found)
 	}

@@ -35,6 +35,7 @@
 //	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
 //	tuckfield.go                  how far tucks reach along the neck, and how many fill it
+//	letdown.go                    tucks that are let down when the child has grown
 //	pleatrow.go                   what a file says of pleats across a piece
 //	folds.go                      from rows to flat and finished, by one of two ways:
 //	drawnflat.go                  by folding

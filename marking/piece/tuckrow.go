@@ -37,7 +37,7 @@ type TuckRow struct {
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
 	Sample  source.SampleSpec
-	// LetDown is how much one tuck of a row beside a hem lengthens the piece
+	// LetDown is how much one tuck of a row along a hem lengthens the garment
 	// when it is let down; 0 for other tucks.
 	LetDown float64
 }
@@ -72,9 +72,6 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 	}
 	if !t.fits(piece, found) {
 		return t, false
-	}
-	if i := t.Base.Edge; i >= 0 && piece.Edges[i].Hem > 0 {
-		t.LetDown = t.Takes
 	}
 	for k := range t.Count {
 		at := t.first + float64(k)*t.Space

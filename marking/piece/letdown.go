@@ -1,0 +1,65 @@
+package piece
+
+import (
+	"math"
+	"regexp"
+	"slices"
+
+	"tuckmark/marking/source"
+)
+
+// Rules of this file. A growth tuck is let out when the child has grown, and then lengthens
+// the garment by all it takes: by twice its width, or by what a sample took (derived). Only
+// a tuck does so that runs from edge to edge along the foot of the garment: a lower edge that
+// hangs free. That is one which is called a hem, or which is hemmed and lies at the foot of
+// the piece as it is drawn; but none that a seam joins, and none of a bonnet, a yoke or
+// another piece that does not hang. What a piece and its edges are follows from the words
+// that the file uses for them.
+
+var (
+	footWords  = wordsOf(`hem|foot`)
+	apartWords = wordsOf(`centre|center|opening|placket|neck|waist|armhole|top`)      // hemmed, and no foot
+	shortWords = wordsOf(`bonnet|cap|hood|hat|brim|crown|yoke|collar|cuff|belt|band`) // of a piece that does not hang
+	faceWords  = wordsOf(`face|brim|nape`)                                            // of an edge that a piece for the head has
+)
+
+// wordsOf finds any of some words among others, small or large.
+func wordsOf(words string) *regexp.Regexp { return regexp.MustCompile(`(?i)\b(` + words + `)s?\b`) }
+
+const (
+	// alongFoot bounds the sine of the angle between a tuck and the foot it runs along,
+	// from end to end of a curved one.
+	alongFoot = 0.2
+	// upright bounds from below the cosine of the angle between the straight up and the
+	// direction from the foot of a piece into it.
+	upright = 0.7
+)
+
+// letDown works out which tucks of a piece lengthen it when they are let down.
+func (p *Piece) letDown(spec *source.Spec) {
+	if shortWords.MatchString(p.Key+" "+p.Name) || slices.ContainsFunc(p.Edges, func(e Edge) bool { return faceWords.MatchString(e.Key) }) {
+		return
+	}
+	for i := range p.TuckRows {
+		t := &p.TuckRows[i]
+		runsAlong := func(e Edge) bool {
+			across := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit().Cross(t.Base.Along)
+			return math.Abs(across) < alongFoot && p.isFoot(e, spec)
+		}
+		if !t.ends.Below.Given() && slices.ContainsFunc(p.Edges, runsAlong) {
+			t.LetDown = t.Takes
+		}
+	}
+}
+
+// isFoot reports whether an edge is a lower edge that hangs free.
+func (p *Piece) isFoot(e Edge, spec *source.Spec) bool {
+	name := p.Key + "." + e.Key
+	joined := slices.ContainsFunc(spec.Seams, func(s source.SeamSpec) bool {
+		return slices.ContainsFunc(slices.Concat(s.Sides[0], s.Sides[1]), func(side source.Text) bool { return side.V == name })
+	})
+	if e.OnFold || joined || apartWords.MatchString(e.Key) {
+		return false
+	}
+	return footWords.MatchString(e.Key) || e.Hem > 0 && Inward(e.Path).Y > upright
+}
