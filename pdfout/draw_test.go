@@ -268,7 +268,7 @@ func checkFront(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 				assert.False(t, a.Box().Grown(-0.05).Meets(b.Box()), "page %d: %q and %q", i+1, a.Text, b.Text)
 			}
 			for _, f := range p.Frames() {
-				inner := f.Grown(-ink.FrameWidth)
+				inner := f.Grown(-0.3) // as wide as the frame is, in mm
 				box := a.Box()
 				in := inner.Holds(box.Min) && inner.Holds(box.Max)
 				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.Text)

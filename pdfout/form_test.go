@@ -286,7 +286,7 @@ func TestFormRefusals(t *testing.T) {
 
 func TestTooManyForms(t *testing.T) {
 	var set arrange.Set
-	for range paper.MaxPages + 1 {
+	for range 2001 {
 		set.Pieces = append(set.Pieces, sets.FormOf(60, 40, 1, 1, 1))
 	}
 	_, err := Draw(&bytes.Buffer{}, set, paper.All()[0])

@@ -106,7 +106,7 @@ func readPictures(t require.TestingT, p seen.Page) []readPicture {
 			boxes[q.Clip] = append(boxes[q.Clip], q.Boxes...)
 		case math.Abs(q.Width-ink.OutlinePen().Width) < 2*seen.Written:
 			r.outline = append(r.outline, q.Parts...)
-		case math.Abs(q.Width-ink.FineLine) < 2*seen.Written:
+		case math.Abs(q.Width-0.13) < 2*seen.Written:
 			for _, part := range q.Parts {
 				require.Len(t, part, 2, "a line of a hatching")
 				r.hatched = append(r.hatched, part[0].Toward(part[1], 0.5))
@@ -133,7 +133,7 @@ func readPictures(t require.TestingT, p seen.Page) []readPicture {
 			}
 		}
 		for _, text := range p.Texts {
-			left := math.Abs(text.At.X-(r.frame.Min.X+pictureEdge)) < 0.01
+			left := math.Abs(text.At.X-(r.frame.Min.X+0.2)) < 0.01
 			if under := r.frame.Min.Y - text.At.Y; left && under > 0 && under < (picture{}).height() {
 				r.caption += text.Text + "\n"
 			}

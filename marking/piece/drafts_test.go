@@ -66,12 +66,12 @@ func mirrored(text string) string {
 // lineFlaws says what is wrong with the line of an edge by itself, or "".
 func lineFlaws(p *piece.Piece, e piece.Edge) string {
 	for _, q := range sketch.Places(e.Sewn, 2) {
-		if sketch.Away(q, e.Path) < e.Allowance-piece.Rounding {
+		if sketch.Away(q, e.Path) < e.Allowance-1e-6 {
 			return fmt.Sprintf("%s: the seam lies %g mm from the edge at %v", e.Key, sketch.Away(q, e.Path), q)
 		}
 	}
 	for _, q := range sketch.Places(e.Line, 2) {
-		if !sketch.Within(q, p.Outline) && sketch.Away(q, p.Outline) > piece.LeastLine {
+		if !sketch.Within(q, p.Outline) && sketch.Away(q, p.Outline) > 0.05 {
 			return fmt.Sprintf("%s: the line leaves the piece at %v", e.Key, q)
 		}
 	}
@@ -98,7 +98,7 @@ func cornerFlaws(p *piece.Piece) string {
 				return fmt.Sprintf("%s: its line ends %g mm from the cutting line of %s", next.Key, d, e.Key)
 			}
 		}
-		if gap := e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]); gap > piece.LeastLine && (holds || e.Allowance == next.Allowance) {
+		if gap := e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]); gap > 0.05 && (holds || e.Allowance == next.Allowance) {
 			return fmt.Sprintf("%s and %s: their seams end %g mm apart at a corner of %.1f degrees", e.Key, next.Key, gap, degrees)
 		}
 		for j, o := range p.Edges {
@@ -109,7 +109,7 @@ func cornerFlaws(p *piece.Piece) string {
 				if atStep(p, i, j, q) {
 					continue
 				}
-				if sketch.Away(q, o.Path) < o.Allowance-piece.LeastLine {
+				if sketch.Away(q, o.Path) < o.Allowance-0.05 {
 					return fmt.Sprintf("the seam of %s lies in the allowance of %s at %v", e.Key, o.Key, q)
 				}
 			}
@@ -170,7 +170,7 @@ func atStep(p *piece.Piece, i, j int, q plane.Point) bool {
 	n := len(p.Edges)
 	for _, before := range []int{i, j} {
 		e, next := p.Edges[before], p.Edges[(before+1)%n]
-		if after := i + j - before; (before+1)%n != after || e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]) < piece.LeastLine {
+		if after := i + j - before; (before+1)%n != after || e.Sewn[len(e.Sewn)-1].Distance(next.Sewn[0]) < 0.05 {
 			continue
 		}
 		if q.Distance(next.Path[0]) < max(e.Allowance, next.Allowance) {
@@ -241,7 +241,7 @@ func TestRunOutAcrossACollar(t *testing.T) {
 		assert.Less(t, sketch.Away(end, neck.Line), 1e-6, "the outer line ends at %v", end)
 	}
 	for _, q := range sketch.Places(outer.Line, 2) {
-		assert.Greater(t, sketch.Away(q, outer.Path), outer.Allowance-piece.Rounding, "at %v", q)
+		assert.Greater(t, sketch.Away(q, outer.Path), outer.Allowance-1e-6, "at %v", q)
 	}
 }
 

@@ -75,8 +75,8 @@ func same(a, b plane.Path) bool {
 	}
 	fore, back := true, true
 	for i := range a {
-		fore = fore && a[i].Distance(b[i]) < piece.SamePoint
-		back = back && a[i].Distance(b[len(b)-1-i]) < piece.SamePoint
+		fore = fore && a[i].Distance(b[i]) < 0.001
+		back = back && a[i].Distance(b[len(b)-1-i]) < 0.001
 	}
 	return fore || back
 }

@@ -229,7 +229,7 @@ func TestFlatDrawnAsFinished(t *testing.T) {
 			var local []plane.Point
 			for _, q := range runs[i].Path {
 				// What lies nearer is one point to a file.
-				if q = c.local(q); len(local) > 0 && q.Distance(local[len(local)-1]) < 2*piece.SamePoint {
+				if q = c.local(q); len(local) > 0 && q.Distance(local[len(local)-1]) < 2*0.001 {
 					local = local[:len(local)-1]
 				}
 				local = append(local, q)

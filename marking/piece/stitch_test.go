@@ -200,10 +200,10 @@ func TestStitchLinesKeepTheirAllowance(t *testing.T) {
 			for i := 1; i < len(e.Line); i++ {
 				q := e.Line[i-1].Toward(e.Line[i], 0.5)
 				away := edge.Distance(q, math.Inf(1))
-				require.Greater(t, away, e.Allowance-2*piece.Rounding, "%s, %s at %v", name, e.Key, q)
+				require.Greater(t, away, e.Allowance-2*1e-6, "%s, %s at %v", name, e.Key, q)
 			}
 			for _, q := range e.Sewn {
-				require.True(t, pc.Tree.Holds(q) || pc.Tree.Nearer(q, piece.LeastLine), "%s, %s stays on the piece", name, e.Key)
+				require.True(t, pc.Tree.Holds(q) || pc.Tree.Nearer(q, 0.05), "%s, %s stays on the piece", name, e.Key)
 			}
 		}
 	}
@@ -350,7 +350,7 @@ func TestHorseshoe(t *testing.T) {
 		round := p.Edges[p.EdgeNumber("round")]
 		crown := plane.NewTree(round.Path)
 		for _, q := range round.Sewn {
-			require.False(t, crown.Nearer(q, round.Allowance-piece.Rounding), "%g degrees", degrees)
+			require.False(t, crown.Nearer(q, round.Allowance-1e-6), "%g degrees", degrees)
 		}
 		assert.Greater(t, round.Sewn.Length(), 0.7*round.Path.Length(), "%g degrees", degrees)
 	}
@@ -366,6 +366,6 @@ func TestAnEdgeOfManyPoints(t *testing.T) {
 	e := p.Edges[p.EdgeNumber("wave")]
 	edge := plane.NewTree(e.Path)
 	for i, q := range e.Line {
-		require.Greater(t, edge.Distance(q, math.Inf(1)), 0.375*25.4-piece.Rounding, "point %d", i)
+		require.Greater(t, edge.Distance(q, math.Inf(1)), 0.375*25.4-1e-6, "point %d", i)
 	}
 }

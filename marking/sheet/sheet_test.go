@@ -11,7 +11,6 @@ import (
 	"pgregory.net/rapid"
 
 	"tuckmark/marking/mark"
-	"tuckmark/marking/piece"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -61,7 +60,7 @@ func TestTheSheetsOfABlockAgree(t *testing.T) {
 		places := func(m mark.Marking, role mark.Role) []float64 {
 			var all []float64
 			for _, one := range m.Marks {
-				if one.Role == role && one.Path[0].X > piece.SamePoint {
+				if one.Role == role && one.Path[0].X > 0.001 {
 					all = append(all, one.Path[0].X/25.4)
 				}
 			}

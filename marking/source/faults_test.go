@@ -52,6 +52,12 @@ func TestFaultsOfAWholeSpec(t *testing.T) {
 }
 
 func TestFaults(t *testing.T) {
+	const (
+		general = "a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
+		points  = "a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"
+		join    = "write join = [\"front.shoulder\", \"back.shoulder\"]; a side of several edges is a list of its own: join = [\"sleeve.cap\", [\"front.armhole\", \"back.armhole\"]]"
+		along   = "write along = [\"front.neck\", \"back.neck\"]: piece and edge"
+	)
 	for _, c := range []struct {
 		name   string
 		change func(s *Spec, p *PieceSpec)
@@ -61,7 +67,7 @@ func TestFaults(t *testing.T) {
 		{"a unit that is none", func(s *Spec, p *PieceSpec) { s.Unit.V = 7 }, "unit: 7 is none of the choices\nhint: known here are \"in\", \"cm\" or \"mm\""},
 		{"cloth narrower than nothing", func(s *Spec, p *PieceSpec) { s.ClothWidth.V = -900 }, "cloth.width: must not be negative, but is -900 mm\nhint: take the minus sign away"},
 		{"an allowance that is no number", func(s *Spec, p *PieceSpec) { s.Allowance.V = math.NaN() },
-			"allowance: nan mm is not a length\nhint: " + length.Hint},
+			"allowance: nan mm is not a length\nhint: " + general},
 		{"a title of two lines", func(s *Spec, p *PieceSpec) { s.Title.V = "Bib\nfor Ann" },
 			"title: has a character that cannot be printed (U+000A)\nhint: write the text on one line, without tabs"},
 		{"a file and a place", func(s *Spec, p *PieceSpec) {
@@ -83,7 +89,7 @@ func TestFaults(t *testing.T) {
 		{"a way onto the cloth that is none", func(s *Spec, p *PieceSpec) { p.Transfer.V = []Transfer{Trace, 9, Trace} },
 			"piece.bib.transfer: 9 is none of the choices\nhint: known here are \"trace\", \"template\", \"mirror\" or \"prick\"\npiece.bib.transfer: \"trace\" is named twice"},
 		{"no way onto the cloth", func(s *Spec, p *PieceSpec) { p.Transfer.V = nil }, "piece.bib.transfer: names no way to bring lines onto cloth"},
-		{"a grain of one point", func(s *Spec, p *PieceSpec) { p.GrainPoints.V = p.GrainPoints.V[:1] }, "piece.bib.grain: has 1 point, and needs at least two\nhint: " + pointsHint},
+		{"a grain of one point", func(s *Spec, p *PieceSpec) { p.GrainPoints.V = p.GrainPoints.V[:1] }, "piece.bib.grain: has 1 point, and needs at least two\nhint: " + points},
 		{"a grain of three", func(s *Spec, p *PieceSpec) { p.GrainPoints.V = append(p.GrainPoints.V, plane.Point{}) },
 			"piece.bib.grain: has 3 points, and needs two"},
 
@@ -92,13 +98,13 @@ func TestFaults(t *testing.T) {
 			"piece.bib.edge.centre: another edge has the same key\nhint: give each a key of its own"},
 		{"an edge without points", func(s *Spec, p *PieceSpec) { p.Edges[0].Points = Points{} }, "piece.bib.edge.centre: \"points\" is missing"},
 		{"an edge of one point", func(s *Spec, p *PieceSpec) { p.Edges[0].Points.V = p.Edges[0].Points.V[:1] },
-			"piece.bib.edge.centre.points: has 1 point, and needs at least two\nhint: " + pointsHint},
+			"piece.bib.edge.centre.points: has 1 point, and needs at least two\nhint: " + points},
 		{"points that are not given", func(s *Spec, p *PieceSpec) {
 			p.Edges[0].Points = Points{Value: Value[[]plane.Point]{V: p.Edges[0].Points.V}}
 		},
 			"piece.bib.edge.centre.points: is set, but not given\nhint: source.Given makes a value that counts"},
 		{"a point that is no place", func(s *Spec, p *PieceSpec) { p.Edges[1].Points.V[1] = plane.Point{X: math.NaN(), Y: math.Inf(1)} },
-			"piece.bib.edge.hem.points: point 2: nan mm is not a length\nhint: " + length.Hint +
+			"piece.bib.edge.hem.points: point 2: nan mm is not a length\nhint: " + general +
 				"\npiece.bib.edge.hem.points: point 2: inf mm is more than 100 m\nhint: check the number and its unit"},
 		{"a hem and an allowance", func(s *Spec, p *PieceSpec) { p.Edges[1].Allowance = Given(6.0) }, "piece.bib.edge.hem.allowance: cannot stand beside \"hem\""},
 		{"a turn without a hem", func(s *Spec, p *PieceSpec) { p.Edges[1].Hem = Length{} }, "piece.bib.edge.hem.turn: has no meaning without \"hem\""},
@@ -120,7 +126,7 @@ func TestFaults(t *testing.T) {
 		{"a line without points", func(s *Spec, p *PieceSpec) {
 			p.Lines[0] = LineSpec{Key: "band", Points: Points{Value: Given([]plane.Point{})}}
 		},
-			"piece.bib.line.band.points: has no point, and needs at least two\nhint: " + pointsHint},
+			"piece.bib.line.band.points: has no point, and needs at least two\nhint: " + points},
 		{"a line along an edge that runs to another", func(s *Spec, p *PieceSpec) { p.Lines[0].From, p.Lines[0].To = Given("centre"), Given("hem") },
 			"piece.bib.line.band.from: has no meaning without \"points\"\npiece.bib.line.band.to: has no meaning without \"points\""},
 		{"a line of a kind that is none", func(s *Spec, p *PieceSpec) { p.Lines[0].Kind = Given(LineKind(-1)) },
@@ -128,13 +134,13 @@ func TestFaults(t *testing.T) {
 		{"a notch nowhere", func(s *Spec, p *PieceSpec) { p.Notches[0].At = Length{} }, "piece.bib.notch.middle: \"at\" is missing"},
 		{"a block less than nothing", func(s *Spec, p *PieceSpec) { p.Block.Ends.V = -1 }, "piece.bib.block.ends: must not be negative, but is -1 mm\nhint: take the minus sign away"},
 
-		{"a seam with an empty side", func(s *Spec, p *PieceSpec) { s.Seams[0].Sides[1] = nil }, "seam.shoulder.join: side 2 names no edge\nhint: " + joinHint},
+		{"a seam with an empty side", func(s *Spec, p *PieceSpec) { s.Seams[0].Sides[1] = nil }, "seam.shoulder.join: side 2 names no edge\nhint: " + join},
 		{"one name of two that meet", func(s *Spec, p *PieceSpec) { s.Seams[0].Meet[1] = Given("hem") }, "seam.shoulder.meet: names an edge beside one side alone"},
 		{"a name that is empty", func(s *Spec, p *PieceSpec) { s.Seams[0].Meet = [2]Text{Given("hem"), Given("")} },
 			"seam.shoulder.meet: the name or text is empty\nhint: write at least one letter, or leave the line out"},
 		{"a gathered seam with ease", func(s *Spec, p *PieceSpec) { s.Seams[0].Gathered, s.Seams[0].Ease = true, Given(9.0) },
 			"seam.shoulder.ease: cannot stand beside \"gathered\""},
-		{"a trim along nothing", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = nil }, "trim.lace.along: names no edge\nhint: " + alongHint},
+		{"a trim along nothing", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = nil }, "trim.lace.along: names no edge\nhint: " + along},
 		{"a trim along too much", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = slices.Repeat(s.Trims[0].Along, 101) },
 			"trim.lace.along: names 101 edges; at most 100 are measured\nhint: divide it"},
 		{"a trim along an edge without a name", func(s *Spec, p *PieceSpec) { s.Trims[0].Along[0].V = "" },
