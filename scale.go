@@ -158,36 +158,36 @@ func (a answer) whenOpen() []string {
 }
 
 // longer says which lines show more than what was measured; what could be done without
-// them where there are none.
+// them where there are none. What was measured the other way need not be measured again.
 func (a answer) longer() []string {
-	all := a.verdict.Longer
-	across, down := a.betterThan(all.Across, a.reading.Across), a.betterThan(all.Down, a.reading.Down)
-	if !across && !down {
-		finer := `read it as finely as you can, and write it so: "4 0/32" was read to 1/32 in`
-		if a.unit != length.Inch {
-			finer = `read it as finely as you can, and write it so: "100 0/2 mm" was read to half a mm`
-		}
-		return []string{finer}
-	}
-	again := printing{said: a.said, added: a.added}
 	lines := []string{"a longer line shows more; print it with the same settings, and measure it from the middle of its one end to the middle of the other:"}
-	wholes := []string{a.reading.Across.Whole, a.reading.Down.Whole}
-	if across {
-		wholes[0] = a.plain(all.Across.Straight)
-		lines = append(lines, "  across: "+a.where(all.Across))
+	var wholes, options []string
+	for _, one := range []struct {
+		way      string
+		line     pdfout.Measurable
+		measured paper.Measured
+		text     string // as it was given
+	}{
+		{"across", a.verdict.Longer.Across, a.reading.Across, *a.across},
+		{"down", a.verdict.Longer.Down, a.reading.Down, *a.down},
+	} {
+		whole, text := one.measured.Whole, inShell(one.text)
+		if one.line.Straight > worthwhile*one.measured.Of {
+			whole, text = a.plain(one.line.Straight), "..."
+			lines = append(lines, "  "+one.way+": "+a.where(one.line))
+		}
+		wholes = append(wholes, whole)
+		options = append(options, "--"+one.way+" "+text)
 	}
-	if down {
-		wholes[1] = a.plain(all.Down.Straight)
-		lines = append(lines, "  down: "+a.where(all.Down))
+	switch {
+	case len(lines) > 1:
+		options = append([]string{"--of " + inShell(strings.Join(wholes, " x "))}, options...)
+		return append(lines, "  "+a.command("tuckmark scale", a.file, options))
+	case a.unit == length.Inch:
+		return []string{`read it as finely as you can, and write it so: "4 0/32" was read to 1/32 in`}
+	default:
+		return []string{`read it as finely as you can, and write it so: "100 0/2 mm" was read to half a mm`}
 	}
-	options := []string{"--of " + inShell(strings.Join(wholes, " x ")), "--across ...", "--down ..."}
-	return append(lines, "  "+again.command("tuckmark scale", a.file, options))
-}
-
-// betterThan reports whether a line is so much longer than what was measured that it shows
-// more.
-func (a answer) betterThan(m pdfout.Measurable, measured paper.Measured) bool {
-	return m.Straight > worthwhile*measured.Of
 }
 
 // worthwhile is how many times as long as what was measured a line must be for somebody to
