@@ -42,6 +42,7 @@
 //	drawnfinished.go, shape.go    by unfolding every line through every layer
 //	foldgroup.go, foldorder.go    where folds lie
 //	ring.go, finished.go          an outline that knows its edges; lengths with folds in
+//	foldedsize.go                 what a piece measures with folds in, and at what level
 //	across.go                     how wide the finished piece is at a level
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at

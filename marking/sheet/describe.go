@@ -9,6 +9,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. The lines of tucks and pleats lie too close for words beside them,
@@ -103,6 +104,30 @@ func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
 		notes = append(notes, describeEnds(r, ends, "cut edge", unit)...)
 	}
 	return notes
+}
+
+// describeSizes says what a piece measures with its folds in, in one direction: at the end of
+// the folds that end on it, and where they are open.
+func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) string {
+	var told []string
+	for i, at := range sizes {
+		words := unit.OnRuler(at.MM)
+		if i == 0 {
+			words += " " + direction
+		}
+		var ends []string
+		for _, r := range at.Ends {
+			ends = append(ends, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
+		}
+		if len(ends) > 0 {
+			words += " at the end of " + wording.Listed(ends, "and")
+		}
+		if len(at.Open) > 0 {
+			words += " at " + wording.Listed(at.Open, "and") + ", where they are open"
+		}
+		told = append(told, words)
+	}
+	return wording.Listed(told, "and")
 }
 
 // counted says how many a row has of what it is made of, and of which size.

@@ -35,13 +35,16 @@ func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
 		notes = append(notes, strings.Join(parts, ", "))
 	}
 	notes = append(notes, endsOnPiece(p, pattern.Unit)...)
-	if p.FinishedOutline != nil {
-		size := p.FinishedOutline.Bounds()
+	if across, up := p.FoldedSizes(); len(across) > 0 {
 		what := "with its folds in it measures"
 		if p.OnFold { // whichever is printed
 			what = "with its folds in this half measures"
 		}
-		notes = append(notes, fmt.Sprintf("%s %s across, %s up", what, pattern.Unit.OnRuler(size.Width()), pattern.Unit.OnRuler(size.Height())))
+		between := ","
+		if len(across)+len(up) > 2 {
+			between = ";"
+		}
+		notes = append(notes, fmt.Sprintf("%s %s%s %s", what, describeSizes(across, "across", pattern.Unit), between, describeSizes(up, "up", pattern.Unit)))
 	}
 	return notes
 }

@@ -41,3 +41,42 @@ func TestHowFarDownFoldsEndOnAMarkingSheet(t *testing.T) {
 		})
 	}
 }
+
+// What a piece measures with its folds in is told where it is true: a yoke whose tucks end
+// above a hem of 9 in is narrower at their end, and 9 in at the hem. All derived: six tucks of
+// 1/8 in take 1 1/2 in of each half.
+func TestSizesWithFoldsIn(t *testing.T) {
+	const square = "fold = \"centre\"\ncentre: 0,0 0,12\ntop: 0,12 9,12\nside: 9,12 9,0\nhem: 9,0 0,0\n---\n"
+	const whole = "left: -6,12 -6,0\nhem: -6,0 6,0\nright: 6,0 6,12\ntop: 6,12 -6,12\n---\n\n[line.middle]\npoints = [[0, 0], [0, 12]]\n"
+	yoke := func(end string) string {
+		return sketch.Rows(`tuck yoke centre 1/8 6 3/8 | below = "top"; length = 4; press = "away"; ` + end)
+	}
+	for _, c := range []struct{ name, text, want string }{
+		{"tucks that end above the hem", square + yoke(""), "7 1/2 in across at the end of the yoke tucks and 9 in at hem, where they are open; 12 in up"},
+		{"drawn finished", "drawn = \"finished\"\n" + square + yoke(""), "9 in across at the end of the yoke tucks and 10 1/2 in at hem, where they are open; 12 in up"},
+		// Where the first of them ends all are in.
+		{"stepped", square + yoke(`end = "stepped"; step = -0.25`), "7 1/2 in across at the end of the yoke tucks and 9 in at hem, where they are open; 12 in up"},
+		// Where the tucks end, at 7 7/8 in, the side lies 5.315 in out.
+		{"a side that slants", sketch.Yoke(), "3 13/16 in across at the end of the yoke tucks and 6 in at hem, where they are open; 12 in up"},
+		{"pleats let go below the waist", square + sketch.Rows(`pleat front centre 1/2 2 1 | below = "top"; length = 4; press = "away"`),
+			"7 in across at the end of the front pleats and 9 in at hem, where they are open; 12 in up"},
+		{"from edge to edge", square + sketch.Rows("tuck yoke centre 1/8 6 3/8"), "7 1/2 in across, 12 in up"},
+		{"with growth tucks of 1/2 in", square + yoke("") + sketch.Rows("tuck growth hem 1/2 1 4"), "7 1/2 in across at the end of the yoke tucks and 9 in at hem, where they are open; 11 in up"},
+		// Four on the one side of the middle and two on the other, to one level.
+		{"two sets to one level", whole + sketch.Rows(`tuck a middle 1/4 4 1 | side = "right"; below = "top"; length = 4`, `tuck b middle 1/4 2 1 | side = "left"; below = "top"; length = 4`),
+			"9 in across at the end of the a tucks and the b tucks and 12 in at hem, where they are open; 12 in up"},
+		// The second ends 2 in above the first: there both are in, and lower down only one.
+		{"two sets to two levels", whole + sketch.Rows(`tuck a middle 1/4 4 1 | side = "right"; below = "top"; length = 6`, `tuck b middle 1/4 2 1 | side = "left"; below = "top"; length = 4`),
+			"10 in across at the end of the a tucks, 9 in at the end of the b tucks and 12 in at hem, where they are open; 12 in up"},
+		// Hung from the left they lie across, and take up of the height.
+		{"tucks that run across", whole + sketch.Rows(`tuck a hem 1/2 2 4 | below = "left"; length = 3`),
+			"12 in across; 10 in up at the end of the a tucks and 12 in at right, where they are open"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := made.Front(t, "0\nunit = \"in\"", c.text)
+			notes := markingSheet(piece, pattern, nil).Notes
+			_, size, _ := strings.Cut(notes[len(notes)-1], " measures ")
+			assert.Equal(t, c.want, size)
+		})
+	}
+}

@@ -1,0 +1,119 @@
+package piece
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. What a piece measures with its folds in depends on where it is
+// measured, for below its end a fold is open. So it is told at a level that has a name: at
+// the end of folds, with all of them in, and at the edge they would run on to, where they
+// are open. One whose folds all run from edge to edge has one size. It is that of the piece
+// as cut; of one on the fold, that of half of it.
+
+// SizeAt is how far it is across the folds of a piece at some level.
+type SizeAt struct {
+	MM   float64
+	Ends []FoldRow // at whose end it is measured; none where it is elsewhere
+	Open []string  // the edges at which it is measured, where folds that end above are open
+}
+
+// FoldedSizes returns what a piece measures with its folds in, across and up as it is drawn,
+// in one size or at every level where it matters; none for a piece without folds, or that has
+// no one finished shape.
+func (p *Piece) FoldedSizes() (across, up []SizeAt) {
+	if p.FinishedOutline == nil {
+		return nil, nil
+	}
+	var sideways, upright []FoldRow // that end, by the way their folds lie beside each other
+	for _, r := range p.FoldRows() {
+		switch out := r.Base.Out; {
+		case !r.Folds[0].End.Given:
+		case math.Abs(out.X) >= math.Abs(out.Y):
+			sideways = append(sideways, r)
+		default:
+			upright = append(upright, r)
+		}
+	}
+	box := p.FinishedOutline.Bounds()
+	return p.sizes(sideways, box.Width()), p.sizes(upright, box.Height())
+}
+
+// sizes returns what a piece measures across some rows that end on it, whole where there are
+// none.
+func (p *Piece) sizes(rows []FoldRow, whole float64) []SizeAt {
+	var all []SizeAt
+	for _, r := range rows {
+		if at, ok := p.sizeAtEnd(r); ok {
+			all = withSize(all, at)
+		}
+	}
+	for _, r := range rows {
+		if at, ok := p.sizeBelow(r); ok {
+			all = withSize(all, at)
+		}
+	}
+	if len(all) == 0 {
+		return []SizeAt{{MM: whole}}
+	}
+	return all
+}
+
+// withSize adds a size to others, or the row it is measured at to that of the same size.
+func withSize(all []SizeAt, at SizeAt) []SizeAt {
+	for i, have := range all {
+		if math.Abs(have.MM-at.MM) < LeastLine && len(have.Open) == len(at.Open) {
+			for _, r := range at.Ends {
+				all[i].Ends = append(all[i].Ends, r)
+			}
+			return all
+		}
+	}
+	return append(all, at)
+}
+
+// sizeAtEnd returns what a piece measures where the first fold of a row ends, from one
+// edge to the other.
+func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
+	shortest := slices.MinFunc(r.Folds, func(a, b Fold) int { return cmp.Compare(a.End.length, b.End.length) })
+	level := shortest.End.V - 2*shortest.End.down*SamePoint // they are still in
+	chords := Frame{r.Base.Origin, r.Base.Along, r.Base.Out}.Chords(p.Tree, level)
+	if len(chords) == 0 {
+		return SizeAt{}, false
+	}
+	us := Stretch{chords[0].From, chords[len(chords)-1].To}
+	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(us, level)), Ends: []FoldRow{r}}, true
+}
+
+// sizeBelow returns what a piece measures at the edges that the folds of a row would run on
+// to; false where those run along the folds rather than across.
+func (p *Piece) sizeBelow(r FoldRow) (SizeAt, bool) {
+	var at SizeAt
+	var line plane.Path
+	for _, f := range r.Folds {
+		cloth, ok := p.clothOver(r, f)
+		if !ok {
+			return at, false
+		}
+		e := p.nearestEdge(cloth[0])
+		if !slices.Contains(at.Open, e.Key) {
+			at.Open = append(at.Open, e.Key)
+			line = append(line, e.Path...)
+		}
+	}
+	us, vs := r.Base.Extent(line)
+	at.MM = p.FinishedLength(r.Base.Crosswise(us, (vs.From+vs.To)/2))
+	return at, us.To-us.From > vs.To-vs.From
+}
+
+// nearestEdge is the edge whose cutting line lies nearest to a place.
+func (p *Piece) nearestEdge(q plane.Point) Edge {
+	return slices.MinFunc(p.Edges, func(a, b Edge) int {
+		_, _, toA := a.Path.Nearest(q)
+		_, _, toB := b.Path.Nearest(q)
+		return cmp.Compare(toA, toB)
+	})
+}
