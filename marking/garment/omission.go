@@ -223,9 +223,13 @@ func (p *Pattern) linings() []piece.Remark {
 				cut = "cut twice on the fold"
 			}
 			long := joiner{Pattern: p}.together(own)
+			for k := range own {
+				own[k].Times /= 2
+			}
+			once := joiner{Pattern: p}.together(own)
 			all = append(all, piece.Remark{Place: s.place, Text: fmt.Sprintf(
 				"%q is %s, and its line is reckoned for all of them, %s; is half of it the lining? layers = 2 in the piece makes it %s",
-				one.Key, cut, long, p.Unit.OnRuler(long.MM/2))})
+				one.Key, cut, long, once)})
 		}
 	}
 	return all

@@ -104,7 +104,7 @@ func TestAHemWithoutItsTurn(t *testing.T) {
 	}
 }
 
-// The outer edge of a collar, half of it drawn, is 7 1/2 in sewn, and 15 in whole: 8 in
+// The outer edge of a collar, half of it drawn, is 7 1/2 in sewn, and 15 in whole: 7 3/4 in
 // less 1/4 in at the front, and less nothing on the fold, where sewing takes nothing.
 func TestALiningThatIsReckonedIn(t *testing.T) {
 	collar := func(key, head string) string {
@@ -122,6 +122,10 @@ func TestALiningThatIsReckonedIn(t *testing.T) {
 		{"cut once on the fold", collar("collar", fold) + along("collar"), nil},
 		{"cut twice on the fold", collar("collar", fold+"cut = 2\n") + along("collar"), []string{
 			`linden.toml:19: trim.lace: "collar" is cut twice on the fold` + says, `linden.toml:22: ruffle.frill: "collar" is cut twice on the fold` + says}},
+		// 7 25/32 in, read as 7 13/16 in, four times and twice: as the figures add it up.
+		{"of a length between two sixteenths", strings.ReplaceAll(collar("collar", fold+"cut = 2\n"), "7.75", "8.03125") + along("collar"), []string{
+			`linden.toml:19: trim.lace: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`,
+			`linden.toml:22: ruffle.frill: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`}},
 		{"with its lining said", collar("collar", fold+"cut = 2\nlayers = 2\n") + along("collar"), nil},
 		{"four of a half", collar("yoke", "cut = 4\n") + along("yoke"), []string{
 			`linden.toml:18: trim.lace: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`,

@@ -34,9 +34,9 @@ func (m *remarker) foldsAlong(e *Edge) {
 		var in, on, under, over []hemFold
 		for _, f := range rows[n] {
 			switch {
-			case f.from < -SamePoint && (m.piece.DrawnFinished || f.far() <= e.Allowance+SamePoint):
+			case f.from < 0 && (m.piece.DrawnFinished || f.far() <= e.Allowance+SamePoint):
 				in = append(in, f)
-			case f.from < -SamePoint:
+			case f.from < 0:
 				on = append(on, f)
 			case f.from < e.Hem-SamePoint:
 				under = append(under, f)
@@ -83,11 +83,11 @@ func (m *remarker) hemRows(e *Edge) [][]hemFold {
 	for k := range all {
 		f := &all[k].hemFold
 		if m.piece.DrawnFinished {
-			f.from = f.near - e.Allowance
+			f.from = snapped(f.near - e.Allowance)
 			f.near += taken
 			taken += 2 * f.Width
 		} else {
-			f.from = f.near - e.Allowance - taken
+			f.from = snapped(f.near - e.Allowance - taken)
 			if f.near > e.Allowance-SamePoint {
 				taken += 2 * f.Width
 			}

@@ -1,9 +1,12 @@
 package piece_test
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking/sketch"
 )
@@ -85,6 +88,30 @@ func TestTucksAlongAHem(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, skirtRemarks(t, c.drawn, c.hem, "", c.tuck)) })
 	}
+}
+
+// A skirt drawn flat, with room for its tucks, and the same drawn finished are one skirt:
+// the same is said of tucks above the fold of its hem.
+func TestTucksAlongAHemHoweverItIsDrawn(t *testing.T) {
+	told := 0
+	rapid.Check(t, func(r *rapid.T) {
+		eighths := func(name string, least, most int) float64 {
+			return float64(rapid.IntRange(least, most).Draw(r, name)) / 8
+		}
+		hem, turn, count := eighths("hem", 4, 32), eighths("turn", 0, 4), rapid.IntRange(1, 4).Draw(r, "count")
+		width := eighths("width", 1, min(8, int(8*(hem+turn)))) // no tuck hangs beyond the cut edge, which is refused
+		first := hem + turn + width + eighths("above the fold of the hem", 0, 24)
+		press := rapid.SampledFrom([]string{"away", "toward"}).Draw(r, "press")
+		tucks := fmt.Sprintf("[tuck.growth]\nbeside = \"hem\"\nwidth = %g\ncount = %d\nfirst = %g\ngap = %g\npress = %q\n", width, count, first, eighths("gap", 0, 8), press)
+		said := func(drawn string, high float64) []string {
+			text := sketch.Swap(hemmedSkirt, "DRAWN", drawn, "HEM", fmt.Sprintf("hem = %g; turn = %g", hem, turn), "SIDE", "", ",20", fmt.Sprintf(",%g", high))
+			return remarksOf(t, "allowance = 0.375\n"+sketch.Front(text+tucks))
+		}
+		finished := said("finished", 30)
+		require.Equal(r, said("flat", 30+2*width*float64(count)), finished, "%s", tucks)
+		told += len(finished)
+	})
+	assert.Positive(t, told, "something was said")
 }
 
 // A placket is a hem: its fold lies 1 1/4 in from the side, at 12 3/4 in, and folded back
