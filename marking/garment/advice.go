@@ -220,12 +220,11 @@ func (a adviser) slip() string {
 
 // remedy says what to move, by how much.
 func (a adviser) remedy() string {
-	over := a.off
+	by := a.Difference.Magnitude()
 	if a.long == 0 {
-		over -= a.Ease.MM
+		by = by.Less(a.Ease)
 	}
-	by := a.Within.Unit.Amount(over)
-	if by.Steps == 0 {
+	if by.Steps <= 0 {
 		return ""
 	}
 	where := ""
