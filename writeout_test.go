@@ -4,10 +4,13 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"os"
 	"path/filepath"
+	"syscall"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 )
 
 // full is somewhere that nothing can be written to any more.
@@ -36,6 +39,9 @@ func TestFoldersThatTakeNoFile(t *testing.T) {
 	} {
 		assert.EqualError(t, unwritable(out, c.folder, fs.ErrNotExist), c.want)
 	}
+	file := filepath.Join(folder, "file")
+	require.NoError(t, os.WriteFile(file, nil, 0o644))
+	assert.EqualError(t, unwritable(out, file, syscall.ENOTDIR), fmt.Sprintf("%s: there is no folder %q\nhint: make the folder first, or write the sheets elsewhere with -o", out, file))
 }
 
 func TestFileInShell(t *testing.T) {
