@@ -204,6 +204,7 @@ func (d data) seam(s garment.Seam) object {
 		{"ease", s.Ease},
 		{"within", s.Within},
 		{"gathered", s.Gathered},
+		{"drawn_up", orNull(s.DrawnUp(), s.Gathered)}, // null where it is not gathered
 		{"fullness", length.Hundredth(s.Fullness())},
 		{"matches", s.Matches()},
 		{"advice", s.Advice(length.Amount.String)}, // "" where they match

@@ -103,7 +103,7 @@ ruffles[].curves[].times ruffles[].curves[].turn_degrees
 ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].gathered ruffles[].hem
 ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
-seams seams[].advice seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].ease seams[].ends
+seams seams[].advice seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].drawn_up seams[].ease seams[].ends
 seams[].ends[].bend_degrees seams[].ends[].cut_jog seams[].ends[].cut_past seams[].ends[].jog
 seams[].ends[].neighbours seams[].ends[].past seams[].ends_told_by
 seams[].fullness seams[].gathered seams[].key seams[].matches seams[].sewn seams[].sides seams[].sides[][].each
@@ -157,7 +157,7 @@ func TestKeysOfTheData(t *testing.T) {
 // mayBeNull are the keys that stand for something a pattern need not have.
 var mayBeNull = []string{"cloth", "pieces[].tucks[].field", "pieces[].tucks[].field.wider_to_fill",
 	"pieces[].block", "pieces[].tucks[].ends[].below_torn_edge", "pieces[].pleats[].ends[].below_torn_edge",
-	"seams[].cut_difference", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room",
+	"seams[].cut_difference", "seams[].drawn_up", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room",
 	"bindings[].square", "bindings[].cloth",
 	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}
 

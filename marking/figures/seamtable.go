@@ -58,10 +58,14 @@ func seamVerdict(s garment.Seam, w writer) mark.Lines {
 	if text := s.Advice(w.length); text != "" {
 		lines.Say("%s", text)
 	}
+	if text := s.FullnessWarning(); text != "" {
+		lines.Warn("%s", text)
+	}
 	longer, shorter := s.Longer(s.Difference)
 	switch off := math.Abs(s.Difference.MM); {
-	case s.Scant():
-		lines.Warn("%s is only %s times as long as %s, scant for gathers", longer.Title(), length.Factor(s.Fullness()), shorter.Title())
+	case s.Scant(): // the warning says it
+	case s.Gathered && s.Ease.MM > 0:
+		lines.Say("%s", s.EaseAndGathers(w.length))
 	case s.Gathered:
 		lines.Say("gather %s, %s times as long, into %s", longer.Title(), length.Factor(s.Fullness()), shorter.Title())
 	case s.Matches() && off > s.Within.MM+length.Rounding:
@@ -73,7 +77,7 @@ func seamVerdict(s garment.Seam, w writer) mark.Lines {
 		}
 		lines.Say("sewn, they match within %s%s", w.length(s.Within), rounding)
 	}
-	if s.Gathered {
+	if s.Gathered && s.Ease.MM == 0 {
 		lines.Say("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
 			w.length(longer.Sewn.Quarter()), longer.Title(), w.length(shorter.Sewn.Quarter()), shorter.Title())
 	}

@@ -89,6 +89,18 @@ func TestSeamsMatch(t *testing.T) {
 			"mark both in four equal parts and match the marks: every 4 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
 		{"scant for gathers", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10.9"), sketch.Tops+"\ngathered = true"), "9 9.9", []string{"! the top of back is only 1.1 times as long as the top of front, scant for gathers",
 			"mark both in four equal parts and match the marks: every 2 1/2 in on the top of back, every 2 1/4 in on the top of front"}},
+		// A cap of 13 1/2 in into 9 in: 4 1/2 in longer.
+		{"gathered and eased", sketch.Joined("0.5", sketch.Rect("14.5"), sketch.Rect("10"), sketch.Tops+"\ngathered = true\nease = \"1/2\""), "13.5 9",
+			[]string{"ease and gathers in one seam: of the 4 1/2 in by which the top of front is longer, 1/2 in are eased in and 4 in drawn up; notches on both sides show where the gathers begin and end"}},
+		{"gathered and eased, the second longer", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("14.5"), sketch.Tops+"\ngathered = true\nease = \"1/2\""), "9 13.5",
+			[]string{"ease and gathers in one seam: of the 4 1/2 in by which the top of back is longer, 1/2 in are eased in and 4 in drawn up; notches on both sides show where the gathers begin and end"}},
+		{"gathered, though ease takes all", sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\ngathered = true\nease = \"1/2\""), "9.5 9",
+			[]string{"ease and gathers in one seam: the top of front is no more than 1/2 in longer than the top of back, which the ease takes; leave gathered out"}},
+		// 11 1/4 in are 1 1/4 times 9 in, and just less are not.
+		{"an ease as full as gathers", sketch.Joined("0.5", sketch.Rect("12.25"), sketch.Rect("10"), sketch.Tops+"\nease = 3"), "11.25 9", []string{
+			"! the top of front is 1 1/4 times as long as the top of back: as full as gathers, and too full to be eased in; gathered = true in place of ease draws it up",
+			"ease the top of front in: by 2 1/4 in, and the ease allowed is 3 in"}},
+		{"an ease not as full", sketch.Joined("0.5", sketch.Rect("12.2"), sketch.Rect("10"), sketch.Tops+"\nease = 3"), "11.2 9", []string{"ease the top of front in: by 2 3/16 in, and the ease allowed is 3 in"}},
 		{"not gathered after all", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops+"\ngathered = false"), "9 9", []string{"sewn, they match within 1/16 in"}},
 
 		// 4 - 1/2 and 6 - 1/2, the edges going straight on into each other.

@@ -36,6 +36,8 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		} else {
 			say(s.place, s.AllowancesDiffer(length.Amount.String))
 		}
+		say(s.place, s.EaseAndGathers(length.Amount.String))
+		say(s.place, s.FullnessWarning())
 		say(s.place, s.MeetUndecided())
 	}
 	for _, t := range p.Trims {

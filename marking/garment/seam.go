@@ -140,9 +140,6 @@ func (s Seam) CutMatches() bool {
 	return s.Gathered || !s.Plain || s.holds(s.CutDifference)
 }
 
-// Scant reports whether a side is gathered that is hardly longer than the other.
-func (s Seam) Scant() bool { return s.Gathered && s.Fullness() < leastFull }
-
 // Fullness returns how many times as long the longer side is as the shorter.
 func (s Seam) Fullness() float64 {
 	a, b := s.Sides[0].Sewn.MM, s.Sides[1].Sewn.MM

@@ -229,10 +229,8 @@ func (s SeamSpec) faults(p part) {
 	if first.given != second.given {
 		p.report(p.place.Under("meet"), "names an edge beside one side alone")
 	}
-	ease, within := p.length("ease", s.Ease, fromZero), p.length("within", s.Within, fromZero)
-	gathered := said{key: "gathered", given: s.Gathered}
-	p.refuseBeside(ease, gathered)
-	p.refuseBeside(within, gathered)
+	p.length("ease", s.Ease, fromZero)
+	p.refuseBeside(p.length("within", s.Within, fromZero), said{key: "gathered", given: s.Gathered})
 }
 
 func (s TrimSpec) faults(p part) {

@@ -15,7 +15,7 @@ type SeamSpec struct {
 	Join     fault.Place // where the two sides are given
 	Sides    [2][]Text   // the edges of each
 	Meet     [2]Text     // the edges beside the first and the second side that come together
-	Ease     Length      // by how much the first side may be longer, to be eased in
+	Ease     Length      // by how much the first side may be longer, to be eased in; where it is gathered, what of the longer is only eased
 	Within   Length      // what they may differ beyond that
 	Gathered bool        // the longer side is drawn up to the other
 }

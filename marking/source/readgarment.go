@@ -47,7 +47,6 @@ func (t *fileTable) seam() SeamSpec {
 		Gathered: t.yes("gathered"),
 	}
 	if s.Gathered {
-		t.refuseBeside("ease", "gathered", "a gathered side is drawn up to the other, whatever it measures: leave ease out")
 		t.refuseBeside("within", "gathered", "a gathered side is drawn up to the other, whatever it measures: leave within out")
 	}
 	v, given := t.values["join"]
