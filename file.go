@@ -151,12 +151,11 @@ func unwritable(name, folder string, err error) error {
 	if folder == "." {
 		in = "the folder you are in"
 	}
-	missing := errors.Is(err, fs.ErrNotExist) || errors.Is(err, syscall.ENOTDIR)
 	switch {
-	case missing && !isFolder(folder):
-		return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o")
-	case missing: // a folder of the system's own, that takes no files
+	case errors.Is(err, fs.ErrNotExist) && isFolder(folder): // one of the system's own
 		return fileFault(name, in+" takes no files", "write the sheets elsewhere with -o")
+	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
+		return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission) && exists(name):
 		return fileFault(name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o")
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
