@@ -54,17 +54,13 @@ func cutTable(what string, list []lay.Cutting, w writer) mark.Table {
 	return t
 }
 
-// guessedGrain says along what the grain of each piece was taken whose file does not say
-// it; nothing where all do, or lie on the fold.
+// guessedGrain says how the grain of each piece was taken of which the file does not say it;
+// nothing where it does, or the piece lies on the fold.
 func guessedGrain(p *garment.Pattern) []string {
 	var guessed []string
 	for _, piece := range p.Pieces {
-		switch {
-		case piece.Flat.Grain.Given || piece.OnFold:
-		case piece.Flat.Grain.Along != "":
-			guessed = append(guessed, piece.Name+" along "+piece.Flat.Grain.Along)
-		default:
-			guessed = append(guessed, piece.Name+" straight up")
+		if how := piece.Flat.Grain.Guess; how != "" {
+			guessed = append(guessed, piece.Name+" "+how)
 		}
 	}
 	return guessed

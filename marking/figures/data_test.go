@@ -359,7 +359,7 @@ func TestDataInFull(t *testing.T) {
 	}
 	setting := func(name string) string { return fmt.Sprintf(`{"name": %q,"value": ""}`, name) }
 	assert.Equal(t, `{"title": "Cloth & <sample>","size": "","unit": "in","remarks": [],`+
-		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(101.6, "4 in")+`,"along": `+length(76.2, "3 in")+`}],"cut": [],`+
+		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(76.2, "3 in")+`,"along": `+length(101.6, "4 in")+`}],"cut": [],`+
 		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
 		`"seams": [],"girths": [],"lengths": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+
 		`"sewing": [`+strings.Join([]string{setting("stitch length"), setting("needle"), setting("thread"), setting("tension"), setting("needle position")}, ",")+`],`+

@@ -2,16 +2,16 @@ package piece
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
-// Rules of this file. The grain line is drawn where the file puts it. A file
-// that only names an edge or a line to follow, or says nothing, gets one
-// parallel to that: to the fold, or else to the longest straight edge. It is
-// put where it crosses no other line and stands clear of those beside it.
+// Rules of this file. The grain line is drawn where the file puts it. Where the file
+// only names an edge or a line to follow, or says nothing, it is put where it crosses no
+// other line and stands clear of those beside it.
 
 const (
 	longestGrain = 200.0 // mm; a longer grain line is no easier to lay a ruler to
@@ -25,9 +25,9 @@ type Grain struct {
 	Direction plane.Point // of length 1
 	Given     bool        // the file says it
 	Drawn     bool        // the file draws a line of it, which is among the marks
-	// Along is the key of the edge that it was taken to follow where the file does not
-	// say it; "" where no edge is straight.
-	Along string
+	// Guess says how it was taken where neither the file says it nor a fold: "along centre
+	// back"; "" otherwise.
+	Guess string
 }
 
 // checkGrain finds the grain of a piece as it is drawn.
@@ -35,7 +35,7 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 	piece.grain = piece.likelyGrain(ringOf(piece.Edges, piece.Outline))
 	switch {
 	case ps.GrainAlong.Given():
-		piece.grain.Given, piece.grain.Along = true, ""
+		piece.grain.Given, piece.grain.Guess = true, ""
 		// A grain line has no side, so it does not matter where cloth lies.
 		if b, ok := findStraight(piece, ps.GrainAlong, found); ok {
 			piece.grain.Direction = b.Along
@@ -59,25 +59,6 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 	}
 }
 
-// likelyGrain returns the grain where the file says nothing, for an outline of the piece:
-// along the fold, or else the longest edge that is straight; upward where none is. An
-// edge that is straight when the piece is finished may not be so when it lies flat.
-func (p *Piece) likelyGrain(outline Ring) Grain {
-	grain, longest := Grain{Direction: plane.Point{X: 0, Y: 1}}, 0.0
-	for _, e := range outline.Runs() {
-		last := len(e.Path) - 1
-		l := e.Path[0].Distance(e.Path[last])
-		if p.Edges[e.Edge].OnFold {
-			l = math.Inf(1)
-		}
-		if l > longest && e.Path.Straightness() <= Straightness {
-			longest = l
-			grain = Grain{Direction: e.Path[last].Sub(e.Path[0]).Unit(), Along: p.Edges[e.Edge].Key}
-		}
-	}
-	return grain
-}
-
 // PlaceGrain puts the grain line where there is room, beside the other marks.
 func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane.Path {
 	var trees []*plane.Tree
@@ -90,16 +71,35 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 	bestScore := math.Inf(-1)
 	for k := range grainPlaces {
 		u := us.From + (us.To-us.From)*(float64(k)+0.5)/grainPlaces
-		for _, s := range b.Chords(outline, u) {
-			long := math.Min(longestGrain, (s.To-s.From)*grainShare)
-			middle := (s.From + s.To) / 2
-			line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
-			if score := grainScore(line, trees); score > bestScore {
-				best, bestScore = line, score
+		for _, chord := range b.Chords(outline, u) {
+			for _, s := range append([]Stretch{chord}, b.between(u, chord, trees)...) {
+				long := math.Min(longestGrain, (s.To-s.From)*grainShare)
+				middle := (s.From + s.To) / 2
+				line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
+				if score := grainScore(line, trees); score > bestScore {
+					best, bestScore = line, score
+				}
 			}
 		}
 	}
 	return best
+}
+
+// between returns the parts of a chord, u out, between the lines that cross it.
+func (f Frame) between(u float64, chord Stretch, others []*plane.Tree) []Stretch {
+	tree := plane.NewTree(f.Lengthwise(u, chord))
+	vs := []float64{chord.From, chord.To}
+	for _, o := range others {
+		for _, c := range plane.Crossings(tree, o) {
+			vs = append(vs, f.V(c.At))
+		}
+	}
+	slices.Sort(vs)
+	var parts []Stretch
+	for i := 1; i < len(vs); i++ {
+		parts = append(parts, Stretch{vs[i-1], vs[i]})
+	}
+	return parts
 }
 
 // grainScore says how good a place for the grain line is: its length, as far

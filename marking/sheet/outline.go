@@ -38,13 +38,18 @@ func openedOut(p *piece.Piece, m mark.Marking, half piece.Ring) mark.Marking {
 	return m
 }
 
-// addGrain adds the grain line of a piece whose file draws none, where there is room.
+// addGrain adds the grain line of a piece whose file draws none, where there is room. One
+// that was guessed says so.
 func addGrain(m *mark.Marking, p *piece.Piece) {
 	if p.Flat.Grain.Drawn {
 		return // it is among the marks
 	}
+	name := ""
+	if how := p.Flat.Grain.Guess; how != "" {
+		name = "grain (taken " + how + ")"
+	}
 	if g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks); g != nil {
-		m.Add(mark.Grain, "", g)
+		m.Add(mark.Grain, name, g)
 	}
 }
 
