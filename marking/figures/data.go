@@ -145,7 +145,7 @@ func (d data) folds(p *piece.Piece, r piece.FoldRow, kind string, width float64)
 		{"count", r.Count},
 		{"in_all", r.InAll()},
 		{"take_up_in_all", d.Amount(r.Taken())},
-		{"each", each(foldPlaces(r, d.Unit), d.fold)},
+		{"each", each(foldPlaces(p, r, d.Unit), d.fold)},
 		{"ends", each(foldEnds(p, r, d.Unit), func(e foldEnd) object { return foldEndData(e, p.Block != nil) })},
 	}
 }

@@ -27,10 +27,10 @@ type foldPlace struct {
 }
 
 // foldPlaces lists where the folds of a row lie; a box or inverted pleat has two.
-func foldPlaces(r piece.FoldRow, unit length.Unit) []foldPlace {
+func foldPlaces(in *piece.Piece, r piece.FoldRow, unit length.Unit) []foldPlace {
 	var all []foldPlace
 	for _, f := range r.Folds {
-		p := foldPlace{number: f.Number + 1, fold: unit.Amount(f.At).AsRead(), others: []length.Amount{}, sewn: unit.Amount(f.Stitching)}
+		p := foldPlace{number: f.Number + 1, fold: unit.Amount(f.At).AsRead(), others: []length.Amount{}, sewn: unit.Amount(in.StitchedAt(r, f))}
 		add := func(flat float64) { p.others = append(p.others, unit.Amount(flat).AsRead()) }
 		for _, l := range f.Lines {
 			if l.Role == mark.TuckStitch {
@@ -66,6 +66,9 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 
 // rowTables are the table of where the folds of a row lie, and that of how deep they end.
 func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []mark.Table {
+	if p.Block != nil && p.Block.Measured != nil {
+		places.Lines.Say("%s: by what the top edge of the block measured", places.Heads[len(places.Heads)-1])
+	}
 	depths := depthTables(p, r, &places.Lines, w)
 	return append([]mark.Table{places}, depths...)
 }
@@ -80,7 +83,7 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 	if t.Twin {
 		table.Heads = []string{"from " + t.Base.Name, "fold", "when sewn"}
 	}
-	places := foldPlaces(t.FoldRow, w.unit)
+	places := foldPlaces(p, t.FoldRow, w.unit)
 	for _, place := range places {
 		cells := []string{w.reading(place.fold)}
 		if len(place.others) == 2 {
@@ -137,7 +140,7 @@ func pleatTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
 		Title: p.Name + ", " + described[0],
 		Heads: []string{"from " + row.Base.Name, "fold", "laid to", "when laid"},
 	}
-	places := foldPlaces(row.FoldRow, w.unit)
+	places := foldPlaces(p, row.FoldRow, w.unit)
 	for _, place := range places {
 		table.Add("pleat "+strconv.Itoa(place.number), w.reading(place.fold), w.reading(place.others[0]), w.cell(place.sewn))
 	}

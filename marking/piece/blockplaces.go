@@ -69,6 +69,16 @@ func (b *Block) StitchedAt(r FoldRow, f Fold) float64 {
 	return f.Stitching + (1-share)*taken
 }
 
+// StitchedAt returns where the stitching of a fold of a row lies on the finished piece, from
+// its base; once its block is measured, where that has come to lie.
+func (p *Piece) StitchedAt(r FoldRow, f Fold) float64 {
+	if p.Block == nil {
+		return f.Stitching
+	}
+	drawn := p.Block.Group.AsDrawn
+	return p.Block.StitchedAt(drawn[slices.IndexFunc(drawn, func(one FoldRow) bool { return one.nth == r.nth })], f)
+}
+
 // OnCloth returns how far a block reaches across the cloth and along it.
 func (b *Block) OnCloth(piece *Piece) (across, along float64) {
 	if b.alongGrain(piece) {

@@ -97,6 +97,7 @@ func (p *Piece) foldDrawn(r FoldRow, f Fold) float64 {
 	if f.Toward {
 		u = f.reach().From
 	}
+	u += p.StitchedAt(r, f) - f.Stitching
 	if axis := p.EdgeOnFold(); r.Mirrored {
 		e := p.Edges[axis].Path
 		if at := r.Base.At(u, 0); at.Sub(e[0]).Dot(Inward(e)) < 0 {

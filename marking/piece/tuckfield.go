@@ -27,8 +27,12 @@ type Field struct {
 }
 
 // Field returns how far a set of tucks reaches along the neck; false where it hangs from
-// none, is a single tuck, is gone on with by another set, or leaves no room for one more.
+// none, is a single tuck, is gone on with by another set, or leaves no room for one more; and
+// once its block is stitched and measured, for then there are as many as there are.
 func (p *Piece) Field(t TuckRow) (Field, bool) {
+	if p.Block != nil && p.Block.Measured != nil {
+		return Field{}, false
+	}
 	edge := p.EdgeNumber(t.ends.Below.V)
 	pitch := t.Space - t.Takes
 	if edge < 0 || t.Count < 2 || pitch < SamePoint || p.Edges[edge].Path.Straightness() <= Straightness {
