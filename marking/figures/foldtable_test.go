@@ -31,15 +31,15 @@ func TestPublishedTucksInPrint(t *testing.T) {
 		name, tucks string
 		want        []string // lines of the tables, spaces made one
 	}{
-		// Kinne and Cooley, 1916, p. 101, problem 2; the answer is derived.
+		// Kinne and Cooley, Clothing and Health, 1916, p. 101, problem 2; the answer is derived.
 		{"three tucks of 1/2 in", sketch.Tuck("a", "1/2", 3, "3", `gap = "1/2"`), []string{"each takes up 1 in, all 3 together 3 in"}},
-		// A school arithmetic's problem; the answer is derived.
+		// A school arithmetic's problem (the copy read shows no author); the answer is derived.
 		{"32 quarter-inch tucks", strings.NewReplacer("30,", "40,").Replace(sketch.Tuck("a", "1/4", 32, "1", "")), []string{"each takes up 1/2 in, all 32 together 16 in"}},
-		// Krolik, about 1901, Model 6; derived. Stitched w on either side; finished
+		// Krolik, Hand Sewing Lessons, about 1901, Model 6; derived. Stitched w on either side; finished
 		// at 1, 1 1/2, 2: w apart, for they touch.
 		{"touching tucks of 1/2 in", sketch.Tuck("a", "1/2", 3, "1 1/2", ""), []string{
 			"tuck 1 1 1 1/2 2 1", "tuck 2 2 1/2 3 3 1/2 1 1/2", "tuck 3 4 4 1/2 5 2"}},
-		// McGlauflin, 1910, pp. 51-52; derived: creases 2 1/4, 3 5/8, 4 1/8, 4 5/8;
+		// McGlauflin, Handicraft for Girls, 1910, pp. 51-52; derived: creases 2 1/4, 3 5/8, 4 1/8, 4 5/8;
 		// the hem tuck has taken 2 in where the others are sewn.
 		{"a hem tuck and three of 1/8 in", sketch.Tuck("hem", "1", 1, "2 1/4", "") + sketch.Tuck("three", "1/8", 3, "3 5/8", `gap = "1/8"`), []string{
 			"tuck 1 1 1/4 2 1/4 3 1/4 1 1/4", "it takes up 2 in",
@@ -53,7 +53,7 @@ func TestPublishedTucksInPrint(t *testing.T) {
 		{"six 1/2 in tucks each way", sketch.Tuck("one", "1/2", 6, "1", `press = "toward"`) + sketch.Tuck("other", "1/2", 6, "15", ""), []string{"each takes up 1 in, all 6 together 6 in", "pressed toward raw"}},
 		// Common practice.
 		{"1/8 in tucks 3/8 in apart", sketch.Tuck("a", "1/8", 6, "3/8", `spacing = "3/8"`), []string{"tuck 6 2 1/8 2 1/4 2 3/8 7/8", "each takes up 1/4 in, all 6 together 1 1/2 in"}},
-		// Woolman, about 1893: the narrowest and the widest.
+		// Woolman, A Sewing Course for Teachers, about 1893: the narrowest and the widest.
 		{"the narrowest", sketch.Tuck("a", "1/16", 2, "1", ""), []string{"tuck 1 15/16 1 1 1/16 15/16", "stitch each 1/16 in from its fold", "each takes up 1/8 in, both together 1/4 in"}},
 		{"the widest", sketch.Tuck("a", "2", 2, "2", ""), []string{"tuck 1 0 2 4 0", "tuck 2 6 8 10 2", "each takes up 4 in, both together 8 in"}},
 	} {

@@ -16,8 +16,9 @@ import (
 
 // The width over the widest part of the piece and the length over the piece's own
 // are common practice: 3 in for twelve tucks of 1/8 in, 4 in for eight of 1/4 in, and
-// 1 in for the ends. The other sums are derived from
-// 2w a tuck (Baldt, Clothing for Women, 1916).
+// 1 in for the ends; the counts are derived. So are the other sums, from 2w a tuck
+// (Baldt, Clothing for Women, 1916, Self-Trimmings; Kinne and Cooley, Clothing and Health,
+// 1916, p. 99).
 func TestHowLargeABlockIs(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2"
 	for _, c := range []struct {
@@ -71,7 +72,8 @@ func TestABlockInMillimetres(t *testing.T) {
 	assert.Equal(t, "tear a block 15.1 cm wide and 14.6 cm long", b.Tear(pattern.Unit))
 }
 
-// The bottom edge is drawn in to measure what the top does (common practice).
+// The bottom edge is drawn in to measure what the top does (common practice); that a piece
+// is tucked first and cut afterwards, Watson, Textiles and Clothing, 1907, p. 185.
 func TestABlockSaysHowItIsTorn(t *testing.T) {
 	piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
 	assert.Equal(t, "tear a block 16 in wide and 13 in long", piece.Block.Tear(length.Inch))

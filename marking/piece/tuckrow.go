@@ -11,10 +11,12 @@ import (
 // that shows between one tuck's fold and the next tuck's stitching):
 //
 //   - A tuck takes up 2w of the cloth: w on either side of its fold line. The
-//     spaces between tucks take up nothing (Baldt, Clothing for Women, 1916;
-//     Kinne and Cooley, Clothing and Health, 1916).
-//   - Flat, fold lines lie 3w + g apart: from one stitching to the next fold
-//     line it is 2w + g (McGlauflin, Handicraft for Girls, 1910).
+//     spaces between tucks take up nothing (Baldt, Clothing for Women, 1916,
+//     Self-Trimmings; Kinne and Cooley, Clothing and Health, 1916, p. 99).
+//   - Flat, fold lines lie 3w + g apart: a tuck covers w and takes 2w (Kinne and
+//     Cooley, p. 99; Patton, Home and School Sewing, about 1901), and from one
+//     stitching to the next fold line it is 2w + g (McGlauflin, Handicraft for
+//     Girls, 1910, p. 89).
 //   - Finished, the stitching of tuck k, counted from 0, lies at f - w - 2wk,
 //     where f is its fold line on the flat cloth.
 //   - Cloth and needle take a little of their own. A sample says how much a tuck

@@ -63,7 +63,7 @@ func TestPublishedTucks(t *testing.T) {
 		// Kinne and Cooley, Clothing and Health, 1916, p. 101, problem 2;
 		// the answer is derived.
 		{"three tucks of 1/2 in with 1/2 in spaces", sketch.Tuck("a", "1/2", 3, "3", `gap = "1/2"`), "", 3},
-		// A school arithmetic's problem; the answer is derived.
+		// A school arithmetic's problem (the copy read shows no author); the answer is derived.
 		{"32 quarter-inch tucks", sketch.Tuck("a", "1/4", 32, "1", ""), "", 16},
 		// Krolik, Hand Sewing Lessons, about 1901, Model 6; derived.
 		{"touching tucks of 1/2 in", sketch.Tuck("a", "1/2", 3, "1 1/2", ""), "1.5 3 4.5", 3},
