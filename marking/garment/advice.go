@@ -104,9 +104,9 @@ func (a adviser) easeOfTheOther() string {
 
 // forgotten finds an edge that may be missing on the shorter side.
 func (a adviser) forgotten() string {
-	for _, c := range a.free {
-		for _, own := range a.Sides[a.short].Courses {
-			if c.Key == own.Key && c.Piece != own.Piece && a.fits(c.Whole().MM/float64(a.once)) {
+	for _, own := range a.Sides[a.short].Courses {
+		for _, c := range a.free[own.Key] {
+			if c.Piece != own.Piece && a.fits(c.Whole().MM/float64(a.once)) {
 				return fmt.Sprintf("that is as much as the %s of %s, which no seam joins: does it belong to that side?", c.Key, c.Piece.Name)
 			}
 		}

@@ -49,7 +49,6 @@ type joiner struct {
 	found *piece.Findings
 	cuts  map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
 	ties  ties
-	free  []Course // edges that no seam joins
 }
 
 // join adds to a pattern all that joins its pieces and is sewn to them, but for what
@@ -57,7 +56,6 @@ type joiner struct {
 func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
 	j := joiner{Pattern: p, spec: spec, found: found, cuts: map[*piece.Piece][]float64{}}
 	j.ties = j.allTies()
-	j.free = j.freeEdges()
 	for _, s := range spec.Seams {
 		p.Seams = append(p.Seams, j.seam(s))
 	}

@@ -30,8 +30,8 @@ type Seam struct {
 	CutDifference length.Amount
 	Meeting       // without ends where a side is more than one edge
 
-	once  int      // how often it comes in the garment
-	free  []Course // edges that no seam joins
+	once  int                 // how often it comes in the garment
+	free  map[string][]Course // edges that no seam joins, by their keys
 	place fault.Place
 }
 
@@ -56,7 +56,7 @@ const (
 func (j joiner) seam(s source.SeamSpec) Seam {
 	seam := Seam{
 		Key: s.Key, Ease: j.Unit.Chosen(s.Ease.V), Within: j.Unit.Chosen(s.Within.Or(j.Unit.Either(inchTolerance, metricTolerance))),
-		Gathered: s.Gathered, Plain: true, free: j.free, place: s.Place,
+		Gathered: s.Gathered, Plain: true, free: j.ties.free, place: s.Place,
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
 	j.checkMeet(s, sides)

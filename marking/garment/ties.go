@@ -1,9 +1,10 @@
 package garment
 
 import (
-	"slices"
+	"math"
 
 	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file: what a file says of the whole garment tells how the corners of its
@@ -12,76 +13,99 @@ import (
 
 // ties are all the edges that something joins.
 type ties struct {
-	seams [][2][]edgeOf // the two sides of each seam, in the order of the file
-	along [][]edgeOf    // what each trim, ruffle and binding runs along
+	seams [][2][]edgeOf              // the two sides of each seam, in the order of the file
+	sides map[edgeOf]map[sideOf]bool // that an edge is part of
+	along map[edgeOf]map[sideOf]bool // the trims, ruffles and bindings along it, numbered as seams of one side
+	free  map[string][]Course        // edges that no seam joins and that do not lie on the fold, by their keys
 }
+
+// sideOf is a side of a seam, by their numbers.
+type sideOf struct{ seam, side int }
 
 // allTies returns what the file joins.
 func (j joiner) allTies() ties {
-	edges := func(courses []Course) (all []edgeOf) {
-		for _, c := range courses {
-			if c.isEdge() {
-				all = append(all, c.outlineEdge())
+	t := ties{sides: map[edgeOf]map[sideOf]bool{}, along: map[edgeOf]map[sideOf]bool{}, free: map[string][]Course{}}
+	for n, s := range j.spec.Seams {
+		var both [2][]edgeOf
+		for i, side := range s.Sides {
+			both[i] = edgesOf(j.courses(side))
+			for _, e := range both[i] {
+				put(t.sides, e, sideOf{n, i})
 			}
 		}
-		return all
+		t.seams = append(t.seams, both)
 	}
-	var t ties
-	for _, s := range j.spec.Seams {
-		t.seams = append(t.seams, [2][]edgeOf{edges(j.courses(s.Sides[0])), edges(j.courses(s.Sides[1]))})
+	n := 0
+	along := func(names []source.Text) {
+		for _, e := range edgesOf(j.courses(names)) {
+			put(t.along, e, sideOf{seam: n})
+		}
+		n++
 	}
 	for _, s := range j.spec.Trims {
-		t.along = append(t.along, edges(j.courses(s.Along)))
+		along(s.Along)
 	}
 	for _, s := range j.spec.Ruffles {
-		t.along = append(t.along, edges(j.courses(s.Along)))
+		along(s.Along)
 	}
 	for _, s := range j.spec.Bindings {
-		t.along = append(t.along, edges(j.courses(s.Along)))
+		along(s.Along)
+	}
+	for i := range j.Pieces {
+		for k, e := range j.Pieces[i].Edges {
+			if !e.OnFold && !t.sewn(edgeOf{&j.Pieces[i], k}) {
+				t.free[e.Key] = append(t.free[e.Key], j.edgeCourse(&j.Pieces[i], k))
+			}
+		}
 	}
 	return t
 }
 
-// freeEdges returns the edges that no seam joins and that do not lie on the fold.
-func (j joiner) freeEdges() (all []Course) {
-	for i := range j.Pieces {
-		for k, e := range j.Pieces[i].Edges {
-			if !e.OnFold && !j.ties.sewn(edgeOf{&j.Pieces[i], k}) {
-				all = append(all, j.edgeCourse(&j.Pieces[i], k))
-			}
+// edgesOf returns the edges among courses.
+func edgesOf(courses []Course) (all []edgeOf) {
+	for _, c := range courses {
+		if c.isEdge() {
+			all = append(all, c.outlineEdge())
 		}
 	}
 	return all
+}
+
+// put notes one more thing that an edge is part of.
+func put(all map[edgeOf]map[sideOf]bool, e edgeOf, one sideOf) {
+	if all[e] == nil {
+		all[e] = map[sideOf]bool{}
+	}
+	all[e][one] = true
 }
 
 // joined reports whether a seam joins two edges with each other.
 func (t ties) joined(a, b edgeOf) bool {
-	return slices.ContainsFunc(t.seams, func(s [2][]edgeOf) bool {
-		return slices.Contains(s[0], a) && slices.Contains(s[1], b) || slices.Contains(s[0], b) && slices.Contains(s[1], a)
-	})
+	for s := range t.sides[a] {
+		if t.sides[b][sideOf{s.seam, 1 - s.side}] {
+			return true
+		}
+	}
+	return false
 }
 
 // sewn reports whether an edge is part of any seam.
-func (t ties) sewn(a edgeOf) bool { return len(t.partners(a)) > 0 }
-
-// partners returns the edges that seams join with one.
-func (t ties) partners(a edgeOf) (all []edgeOf) {
-	for _, s := range t.seams {
-		for i, side := range s {
-			if slices.Contains(side, a) {
-				all = append(all, s[1-i]...)
-			}
-		}
-	}
-	return all
-}
+func (t ties) sewn(a edgeOf) bool { return len(t.sides[a]) > 0 }
 
 // together reports whether two edges are of one side of a seam, or something else is sewn
 // along both.
 func (t ties) together(a, b edgeOf) bool {
-	both := func(all []edgeOf) bool { return a != b && slices.Contains(all, a) && slices.Contains(all, b) }
-	return slices.ContainsFunc(t.along, both) ||
-		slices.ContainsFunc(t.seams, func(s [2][]edgeOf) bool { return both(s[0]) || both(s[1]) })
+	return a != b && (share(t.sides[a], t.sides[b]) || share(t.along[a], t.along[b]))
+}
+
+// share reports whether two sets have something in common.
+func share(a, b map[sideOf]bool) bool {
+	for one := range a {
+		if b[one] {
+			return true
+		}
+	}
+	return false
 }
 
 // atCentre reports whether an edge is the middle of something: the fold of the cloth, or
@@ -95,9 +119,10 @@ func (t ties) setBetween(a, b edgeOf) bool {
 	if !t.sewn(a) || !t.sewn(b) || t.together(a, b) {
 		return false
 	}
-	for _, x := range t.partners(a) {
-		for _, y := range t.partners(b) {
-			if x.goesOnInto(y) || y.goesOnInto(x) {
+	for s := range t.sides[a] {
+		for _, x := range t.seams[s.seam][1-s.side] {
+			before, after := x.piece.Neighbours(x.edge)
+			if t.joined(b, edgeOf{x.piece, after}) && smooth(x.piece, x.edge) || t.joined(b, edgeOf{x.piece, before}) && smooth(x.piece, before) {
 				return false
 			}
 		}
@@ -105,10 +130,5 @@ func (t ties) setBetween(a, b edgeOf) bool {
 	return true
 }
 
-// goesOnInto reports whether the next edge of the piece is the other one, and they make no
-// corner.
-func (e edgeOf) goesOnInto(next edgeOf) bool {
-	_, after := e.piece.Neighbours(e.edge)
-	turn := e.piece.Corners[e.edge].Turn
-	return e.piece == next.piece && after == next.edge && -piece.LeastTurn < turn && turn < piece.LeastTurn
-}
+// smooth reports whether an edge goes on into the next without a corner.
+func smooth(p *piece.Piece, edge int) bool { return math.Abs(p.Corners[edge].Turn) < piece.LeastTurn }

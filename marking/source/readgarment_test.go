@@ -17,6 +17,7 @@ func TestReadTakesEveryKeyOfSeams(t *testing.T) {
 join = ["front.shoulder", "back.shoulder"]
 ease = "1/4 in"
 within = 0.2
+meet = "neck"
 [seam."cap, eased"]
 join = [
   "sleeve.cap",
@@ -24,6 +25,7 @@ join = [
 ]
 [seam.waist]
 join = [["skirt.waist"], ["front.waist", "back.waist"]]
+meet = ["side", "side seam"]
 gathered = true
 `), sketch.HasLetter)
 	require.NoError(t, err)
@@ -34,20 +36,22 @@ gathered = true
 		}
 		return all
 	}
-	shoulder, cap, waist := at("seam.shoulder.join", 5), at(`seam."cap, eased".join`, 9), at("seam.waist.join", 14)
+	shoulder, cap, waist := at("seam.shoulder.join", 5), at(`seam."cap, eased".join`, 10), at("seam.waist.join", 15)
 	assert.Equal(t, []SeamSpec{
 		{
 			Key: "shoulder", Place: at("seam.shoulder", 4), Join: shoulder,
 			Sides: [2][]Text{texts(shoulder, "front.shoulder"), texts(shoulder, "back.shoulder")},
 			Ease:  GivenAt(6.35, at("seam.shoulder.ease", 6)), Within: GivenAt(2.0, at("seam.shoulder.within", 7)),
+			Meet: [2]Text{GivenAt("neck", at("seam.shoulder.meet", 8)), GivenAt("neck", at("seam.shoulder.meet", 8))},
 		},
 		{
-			Key: "cap, eased", Place: at(`seam."cap, eased"`, 8), Join: cap,
+			Key: "cap, eased", Place: at(`seam."cap, eased"`, 9), Join: cap,
 			Sides: [2][]Text{texts(cap, "sleeve.cap"), texts(cap, "front.armhole", "back.armhole")},
 		},
 		{
-			Key: "waist", Place: at("seam.waist", 13), Join: waist,
+			Key: "waist", Place: at("seam.waist", 14), Join: waist,
 			Sides:    [2][]Text{texts(waist, "skirt.waist"), texts(waist, "front.waist", "back.waist")},
+			Meet:     [2]Text{GivenAt("side", at("seam.waist.meet", 16)), GivenAt("side seam", at("seam.waist.meet", 16))},
 			Gathered: true,
 		},
 	}, spec.Seams)
