@@ -11,10 +11,10 @@ import (
 
 // Rules of this file: the longer a line is that is measured, the less a ruler misses on
 // it. A line can be measured where it is straight and runs nearly across its pages, or
-// nearly down them, as they are printed; and where its ends are seen, which are those of
-// an outline, of a fold or of a stitch line, not an arrow's. One that is whole on a page
-// needs no joining, which may be off as well, and is measured rather than one over several
-// that is only somewhat longer.
+// nearly down them, as they are printed; where its ends are seen, which are those of an
+// outline, of a fold or of a stitch line, not an arrow's; and where it has a name to be
+// found by. One that is whole on a page needs no joining, which may be off as well, and is
+// measured rather than one over several that is only somewhat longer.
 
 const (
 	// mostSlant is how much a line may slant that counts as one across or down: a tenth,
@@ -60,15 +60,10 @@ func (b *book) longer() Longer {
 	for _, s := range b.sheets {
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
-				if l.Length() < least || !hasEnds(l.Role) {
+				if l.Length() < least || l.Name == "" || !hasEnds(l.Role) {
 					continue
 				}
-				path := l.Path().WithoutStraightPoints()
-				for i := 1; i < len(path); i++ {
-					part := plane.Path{path[i-1], path[i]}
-					if part.Length() < least {
-						continue
-					}
+				for _, part := range straightParts(l.Path(), least) {
 					m := Measurable{Line{p.Name, l.Name, l.Role, l.Length()}, part.Length(), s.pagesOf(part)}
 					if len(m.Pages) == 1 {
 						whole.take(m, part)
@@ -80,6 +75,19 @@ func (b *book) longer() Longer {
 		}
 	}
 	return Longer{worthier(whole.Across, joined.Across), worthier(whole.Down, joined.Down)}
+}
+
+// straightParts returns the straight parts of a path that are no shorter than least mm, each
+// from point to point.
+func straightParts(path plane.Path, least float64) []plane.Path {
+	var parts []plane.Path
+	path = path.WithoutStraightPoints()
+	for i := 1; i < len(path); i++ {
+		if path[i].Distance(path[i-1]) >= least {
+			parts = append(parts, path[i-1:i+1])
+		}
+	}
+	return parts
 }
 
 // worthier is the line to measure of one that is whole on a page and one that is not.

@@ -44,10 +44,11 @@ func TestLinesToMeasure(t *testing.T) {
 			Measurable{Line{"Panel", "rest", mark.Cut, 200 + math.Hypot(150, 10)}, 200, []int{2}},
 		},
 		{
-			"nothing that slants more, is no longer than the square, or is an arrow",
+			"nothing that slants more, is no longer than the square, has no name, or is an arrow",
 			[]mark.Mark{
 				line(mark.Cut, "bias", plane.Point{}, plane.Point{X: 150, Y: 150}),
 				line(mark.Cut, "hem", plane.Point{}, plane.Point{X: 126}),
+				line(mark.Fold, "", plane.Point{X: 20}, plane.Point{X: 20, Y: 170}), // which one is meant?
 				line(mark.Grain, "grain", plane.Point{X: 50}, plane.Point{X: 50, Y: 180}),
 			},
 			Measurable{}, Measurable{},
