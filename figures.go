@@ -19,6 +19,7 @@ func figuresCommand() *cli.Command {
 		Flags: []cli.Flag{
 			onOrOff("all-units", "give every length in inches and in millimetres"),
 			onOrOff("json", "give the figures as data for a script"),
+			timesFlag(),
 		},
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, "tuckmark figures linden.toml")
@@ -29,7 +30,11 @@ func figuresCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			return printFigures(c.App.Writer, in, form)
+			times, err := readTimes(c)
+			if err != nil {
+				return err
+			}
+			return printFigures(c.App.Writer, in, form, times)
 		},
 	}
 }
@@ -58,12 +63,13 @@ func readForm(c *cli.Context) (form, error) {
 // textWidth is how many letters a line on the screen has.
 const textWidth = 80
 
-// printFigures takes the file in to its figures.
-func printFigures(say io.Writer, in string, f form) error {
+// printFigures takes the file in to its figures, for so many garments.
+func printFigures(say io.Writer, in string, f form, times int) error {
 	pattern, err := readPattern(in)
 	if err != nil {
 		return err
 	}
+	pattern = pattern.ForGarments(times)
 	if f == asData {
 		return writeOut(say, "the figures", figures.JSON(pattern))
 	}

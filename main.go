@@ -11,6 +11,7 @@
 //	fault.go        faults of the command line
 //	printing.go     paper and pieces: options that several commands share
 //	measured.go     what was measured on a printed page: three more
+//	times.go        how many garments the figures are for
 //	sheet.go, gauge.go, figures.go, scale.go  a command each
 //	outname.go      what a PDF is called
 //	file.go         reading and writing files, whole or not at all

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/urfave/cli/v2"
@@ -35,6 +36,7 @@ type printing struct {
 	transfers       []source.Transfer
 	dots            *string
 	figures, gauges bool
+	times           int // how many garments the figures are for
 	// said are the options that name the paper and the pieces, as they were given,
 	// and added those that say what is printed besides: whoever prints the same again
 	// repeats them.
@@ -79,6 +81,7 @@ func pageFlags() []cli.Flag {
 	return []cli.Flag{
 		onOrOff("no-figures", "leave out the pages with the figures for the cutting table"),
 		onOrOff("gauges", "add the gauges, to be cut from card"),
+		timesFlag(),
 	}
 }
 
@@ -116,6 +119,15 @@ func readPrinting(c *cli.Context) (printing, error) {
 		if c.Bool(name) {
 			p.added = append(p.added, "--"+name)
 		}
+	}
+	if p.times, err = readTimes(c); err != nil {
+		return p, err
+	}
+	if c.IsSet("times") {
+		if !p.figures {
+			return p, misuse("--times was given, and the figures, which it is for, are left out", "leave --times out, or --no-figures and --pieces")
+		}
+		p.added = append(p.added, "--times "+strconv.Itoa(p.times))
 	}
 	return p, checkMeasured(c)
 }
@@ -181,7 +193,7 @@ func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
 func (p printing) set(pattern *garment.Pattern) arrange.Set {
 	set := newSet(pattern)
 	if p.figures {
-		set = withFigures(set, pattern)
+		set = withFigures(set, pattern.ForGarments(p.times))
 	}
 	if p.gauges {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)

@@ -8,8 +8,9 @@ import (
 	"tuckmark/marking/wording"
 )
 
-// bindingTable is the table of a bias binding.
-func bindingTable(b garment.Binding, w writer) mark.Table {
+// bindingTable is the table of a bias binding, for so many garments: each has cloth of its
+// own.
+func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.SewnOn, w)
 	addTimes(&table, "joining or turning in", b.JoinTakes, b.Joins, w)
 	table.AddTotal("bias strip", "", "", w.cell(b.Length))
@@ -21,10 +22,15 @@ func bindingTable(b garment.Binding, w writer) mark.Table {
 	if b.Strips > b.Joins && b.Joining.MM > 0 {
 		joined = fmt.Sprintf("; join them along a thread, with seams of %s", w.length(b.Joining))
 	}
+	cloth := "pieces of cloth"
 	if b.Square.MM > 0 {
+		cloth = "squares"
 		table.Lines.Say("%s from a square of %s, the first cut from corner to corner%s", strips, w.length(b.Square), joined)
 	} else {
 		table.Lines.Say("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Cloth), joined)
+	}
+	if garments > 1 {
+		table.Lines.Say("for %d garments, %d such %s", garments, garments, cloth)
 	}
 	return table
 }

@@ -37,6 +37,7 @@ func (d data) pattern(p *garment.Pattern) object {
 		{"title", p.Title},
 		{"size", p.Size},
 		{"unit", p.Unit.String()},
+		{"garments", p.Garments()}, // that are made at once
 		{"remarks", each(p.Remarks, d.remark)},
 		{"tear", each(torn, d.cutting)},
 		{"cut", each(cut, d.cutting)},
@@ -44,7 +45,7 @@ func (d data) pattern(p *garment.Pattern) object {
 		{"seams", each(p.Seams, d.seam)},
 		{"girths", each(p.Measures.Girths, d.girth)},
 		{"lengths", each(p.Measures.Drops, d.drop)},
-		{"trims", each(p.Trims, d.trim)},
+		{"trims", each(p.Trims, func(t garment.Trim) object { return d.trim(t, p.Garments()) })},
 		{"ruffles", each(p.Ruffles, d.ruffle)},
 		{"bindings", each(p.Bindings, d.binding)},
 		{"cloth", d.cloth(lay.Of(p))},
@@ -260,7 +261,7 @@ func (data) drop(d garment.Drop) object {
 	}
 }
 
-func (d data) trim(t garment.Trim) object {
+func (d data) trim(t garment.Trim, garments int) object {
 	return object{
 		{"key", t.Key},
 		{"kind", t.Kind.String()},
@@ -276,7 +277,8 @@ func (d data) trim(t garment.Trim) object {
 		{"joins", t.Joins},
 		{"join_takes", t.JoinTakes},
 		{"total", t.Total},
-		{"buy", t.Total.Buy()},
+		{"total_of_all", t.Total.Times(garments)}, // that are made at once
+		{"buy", t.Total.Times(garments).Buy()},
 	}
 }
 

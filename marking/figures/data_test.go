@@ -75,7 +75,7 @@ cloth.parts[].pieces[].from cloth.parts[].pieces[].left cloth.parts[].pieces[].n
 cloth.parts[].pieces[].right cloth.parts[].pieces[].to cloth.parts[].pieces[].upper_layer_only
 cloth.parts[].to cloth.share_used cloth.too_wide cloth.width
 cut cut[].across cut[].along cut[].count cut[].name cut[].on_fold cut[].what
-girths girths[].child girths[].closed_on girths[].ease girths[].finished girths[].gathered girths[].level
+garments girths girths[].child girths[].closed_on girths[].ease girths[].finished girths[].gathered girths[].level
 girths[].opens_at girths[].pieces girths[].pieces[].each girths[].pieces[].edge girths[].pieces[].name
 girths[].pieces[].times girths[].pieces[].together
 lengths lengths[].along lengths[].child lengths[].finished lengths[].from lengths[].longer lengths[].name lengths[].to
@@ -115,7 +115,7 @@ trims[].along[].together trims[].buy trims[].corners trims[].corners[].piece tri
 trims[].corners[].times trims[].corners[].turn_degrees trims[].curves trims[].curves[].needs trims[].curves[].piece
 trims[].curves[].takes trims[].curves[].times trims[].curves[].turn_degrees trims[].fullness trims[].gathered
 trims[].hollow_without_room trims[].join_takes
-trims[].joins trims[].key trims[].kind trims[].line trims[].spare_in_hollows trims[].total trims[].width
+trims[].joins trims[].key trims[].kind trims[].line trims[].spare_in_hollows trims[].total trims[].total_of_all trims[].width
 unit
 `
 
@@ -185,7 +185,7 @@ func TestDataOfEveryPattern(t *testing.T) {
 var (
 	// added are sums of lengths that were rounded before they were added, and what
 	// follows from such sums.
-	added = regexp.MustCompile(`\.(together|line|gathered|total|length|difference|cut_difference|jog|cut_jog|cut_depth|quarter_of_\w+|buy|ease|longer)$|` +
+	added = regexp.MustCompile(`\.(together|line|gathered|total|total_of_all|length|difference|cut_difference|jog|cut_jog|cut_depth|quarter_of_\w+|buy|ease|longer)$|` +
 		`^(girths\[\]\.finished|seams\[\]\.(sewn|cut)\[\]|ruffles\[\]\.edge|bindings\[\]\.edge|tear\[\]\.along)$`)
 	// roundedUp are lengths of which less would not do.
 	roundedUp = regexp.MustCompile(`\.(join_takes|takes|needs|buy)$|^(tear\[\]\.(across|along)|cloth\.length|bindings\[\]\.cloth|pieces\[\]\.block\.(width|length))$`)
@@ -358,7 +358,7 @@ func TestDataInFull(t *testing.T) {
 			key, length(177.8, "7 in"), length(152.4, "6 in"), length(6.35, "1/4 in"), length(0, "0 in"), length(0, "0 in"))
 	}
 	setting := func(name string) string { return fmt.Sprintf(`{"name": %q,"value": ""}`, name) }
-	assert.Equal(t, `{"title": "Cloth & <sample>","size": "","unit": "in","remarks": [],`+
+	assert.Equal(t, `{"title": "Cloth & <sample>","size": "","unit": "in","garments": 1,"remarks": [],`+
 		`"tear": [{"name": "a","what": "rectangle","count": 1,"on_fold": false,"across": `+length(76.2, "3 in")+`,"along": `+length(101.6, "4 in")+`}],"cut": [],`+
 		`"pieces": [{"key": "a","name": "a","cut": 1,"layers": 1,"on_fold": false,"block": null,"edges": [`+edge("one")+","+edge("other")+`],"tucks": [],"pleats": [],"edge_pleats": []}],`+
 		`"seams": [],"girths": [],"lengths": [],"trims": [],"ruffles": [],"bindings": [],"cloth": null,`+

@@ -21,6 +21,10 @@ func Report(p *garment.Pattern, units Units) mark.Report {
 	if p.Size != "" {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")
 	}
+	if n := p.Garments(); n > 1 {
+		r.Title = strings.TrimPrefix(fmt.Sprintf("%s, for %d", r.Title, n), ", ")
+		r.Notes = append(r.Notes, fmt.Sprintf("What is torn and cut, the cloth and what is to be bought are for %d garments. All else is of one.", n))
+	}
 	for _, s := range []mark.Section{
 		remarkSection(p), cutSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), measureSection(p, w), trimSection(p, w),
 		clothSection(p, lay.Of(p), w), settingSection(p, w), cautionSection(p),

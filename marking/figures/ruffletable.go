@@ -12,8 +12,9 @@ import (
 // Rules of this file: strips are told as they are torn and cut, with all seams in; joins by
 // where they fall along the edge, which is what is pinned.
 
-// ruffleTable is the table of a ruffle.
-func ruffleTable(r garment.Ruffle, w writer) mark.Table {
+// ruffleTable is the table of a ruffle, for so many garments: none shares a strip with
+// another.
+func ruffleTable(r garment.Ruffle, garments int, w writer) mark.Table {
 	table := courseTable(r.Key+", ruffle "+w.length(r.Depth)+" deep", r.SewnOn, w)
 	full := length.Factor(r.Fullness) + " times that, ungathered"
 	if r.Fullness == 1 {
@@ -40,6 +41,9 @@ func ruffleTable(r garment.Ruffle, w writer) mark.Table {
 		lines.Say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(ruffleStrip(r)), ends)
 	default:
 		lines.Warn("the width of the cloth is not given, so its strips cannot be counted")
+	}
+	if garments > 1 && r.Strips > 0 {
+		lines.Say("for %d garments, tear %d strips", garments, garments*r.Strips)
 	}
 	switch {
 	case r.Uneven() && r.Strips > 1:

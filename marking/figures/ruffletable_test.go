@@ -260,7 +260,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 	} {
 		t.Run(c.fullness, func(t *testing.T) {
 			p := garmentOf(t, sketch.Skirt(10), "[ruffle.r]\nalong = \"front.hem\"\nfullness = \""+c.fullness+"\"\ndepth = 4\n")
-			table := ruffleTable(p.Ruffles[0], inches)
+			table := ruffleTable(p.Ruffles[0], 1, inches)
 			assert.Equal(t, c.row, table.Rows[2].Cells[0])
 			var warnings, remarks []string
 			for _, s := range table.Lines {

@@ -18,13 +18,13 @@ import (
 func trimSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Trims, ruffles and bindings"}
 	for _, t := range p.Trims {
-		s.Tables = append(s.Tables, trimTable(t, w))
+		s.Tables = append(s.Tables, trimTable(t, p.Garments(), w))
 	}
 	for _, r := range p.Ruffles {
-		s.Tables = append(s.Tables, ruffleTable(r, w))
+		s.Tables = append(s.Tables, ruffleTable(r, p.Garments(), w))
 	}
 	for _, b := range p.Bindings {
-		s.Tables = append(s.Tables, bindingTable(b, w))
+		s.Tables = append(s.Tables, bindingTable(b, p.Garments(), w))
 	}
 	return s
 }
@@ -49,8 +49,9 @@ func addTimes(t *mark.Table, name string, each length.Amount, times int, w write
 // to be full.
 const unseen = 1
 
-// trimTable is the table of what is sewn on and bought by length.
-func trimTable(t garment.Trim, w writer) mark.Table {
+// trimTable is the table of what is sewn on and bought by length, for so many garments: each
+// has its own length.
+func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	title := t.Key
 	if !slices.Contains(strings.Fields(strings.ToLower(title)), t.Kind.String()) {
 		title += ", " + t.Kind.String()
@@ -82,6 +83,10 @@ func trimTable(t garment.Trim, w writer) mark.Table {
 	if t.Spare.Steps > unseen {
 		table.Lines.Say("nothing is added where the line is hollow: there the outer edge has %s more than it needs, and will be full", w.length(t.Spare))
 	}
-	table.Lines.Say("buy %s", w.buy(t.Total.Buy()))
+	all := t.Total.Times(garments)
+	if garments > 1 {
+		table.Lines.Say("for %d garments, cut it %d times: %s in all", garments, garments, w.length(all))
+	}
+	table.Lines.Say("buy %s", w.buy(all.Buy()))
 	return table
 }

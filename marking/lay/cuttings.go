@@ -51,19 +51,20 @@ var cutKinds = [...]struct{ word, title, use string }{
 // MarshalText gives the word for a script.
 func (k CutKind) MarshalText() ([]byte, error) { return []byte(cutKinds[k].word), nil }
 
-// Cuttings lists what is torn, and then what is cut.
+// Cuttings lists what is torn, and then what is cut, for all garments that are made at once.
 func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
+	n := p.Garments()
 	var whole []Cutting // rectangles come after blocks, strips and squares
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
 		if b := piece.Block; b != nil {
 			across, along := b.OnCloth(piece)
 			torn = append(torn, Cutting{
-				Name: piece.Name, What: TornBlock, Count: b.Cut, Across: p.Unit.AtLeast(across), Along: p.Unit.AtLeast(along),
+				Name: piece.Name, What: TornBlock, Count: n * b.Cut, Across: p.Unit.AtLeast(across), Along: p.Unit.AtLeast(along),
 			})
 			continue
 		}
-		c := Cutting{Name: piece.Name, What: CutPiece, Count: piece.Cut, OnFold: piece.OnFold}
+		c := Cutting{Name: piece.Name, What: CutPiece, Count: n * piece.Cut, OnFold: piece.OnFold}
 		outline, isTorn := piece.TornWhole()
 		across, along := extentBy(outline, piece.Flat.Grain.Direction)
 		c.Across, c.Along = p.Unit.Amount(across), p.Unit.Amount(along)
@@ -76,14 +77,14 @@ func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
 	}
 	for _, r := range p.Ruffles {
 		if r.Strips > 0 {
-			torn = append(torn, Cutting{Name: r.Key, What: TornStrips, Count: r.Strips, Across: p.Unit.Chosen(p.ClothWidth), Along: r.CutDepth})
+			torn = append(torn, Cutting{Name: r.Key, What: TornStrips, Count: n * r.Strips, Across: p.Unit.Chosen(p.ClothWidth), Along: r.CutDepth})
 		}
 	}
 	for _, b := range p.Bindings {
 		if b.Square.MM > 0 {
-			cut = append(cut, Cutting{Name: b.Key, What: BiasSquare, Count: 1, Across: b.Square, Along: b.Square})
+			cut = append(cut, Cutting{Name: b.Key, What: BiasSquare, Count: n, Across: b.Square, Along: b.Square})
 		} else {
-			torn = append(torn, Cutting{Name: b.Key, What: BiasCloth, Count: 1, Across: p.Unit.Chosen(p.ClothWidth), Along: b.Cloth})
+			torn = append(torn, Cutting{Name: b.Key, What: BiasCloth, Count: n, Across: p.Unit.Chosen(p.ClothWidth), Along: b.Cloth})
 		}
 	}
 	return append(torn, whole...), cut

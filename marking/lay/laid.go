@@ -18,6 +18,7 @@ type Lay struct {
 	Width   float64  // between its selvages, mm
 	Length  float64  // that the lay takes along it, mm; 0 where nothing is laid
 	Parts   []Part   // one after another, from the end of the cloth; none is empty
+	Repeats int      // how often it is the lay of one garment, one behind the other; 0 where it is one lay for all
 	TooWide []string // names of what is wider than the cloth, and so is not laid; each once
 }
 
@@ -61,14 +62,56 @@ func (l *Lay) ShareUsed() float64 {
 	return used / (l.Width * l.Length)
 }
 
-// Of lays everything of a pattern that is cut on the cloth; nil where the width of
+// Of lays everything of a pattern that is cut on the cloth, of all garments that are made at
+// once; nil where the width of
 // the cloth is not known.
 func Of(p *garment.Pattern) *Lay {
 	if p.ClothWidth == 0 {
 		return nil
 	}
 	lay := layOut(itemsOf(p), p.ClothWidth)
+	if n := p.Garments(); n > 1 {
+		// One garment after another is as plain, and now and then shorter.
+		each := layOut(itemsOf(p.ForGarments(1)), p.ClothWidth).repeated(n)
+		if each.Length < lay.Length-piece.SamePoint {
+			lay = each
+		}
+	}
 	return &lay
+}
+
+// repeated returns the same lay so many times, one behind the other, with room for the
+// scissors between.
+func (l Lay) repeated(n int) Lay {
+	whole := Lay{Width: l.Width, Repeats: n, TooWide: l.TooWide}
+	for k := range n {
+		step := plane.Point{Y: whole.Length}
+		if k > 0 {
+			step.Y += scissorsRoom
+		}
+		for _, part := range l.Parts {
+			if m := len(whole.Parts); m == 0 || whole.Parts[m-1].Folded != part.Folded {
+				whole.Parts = append(whole.Parts, Part{Folded: part.Folded, From: whole.Length})
+			}
+			last := &whole.Parts[len(whole.Parts)-1]
+			for _, one := range part.Placed {
+				one.Outline = moved(one.Outline, step)
+				last.Placed = append(last.Placed, one)
+			}
+			last.To = step.Y + part.To
+			whole.Length = last.To
+		}
+	}
+	return whole
+}
+
+// moved returns a path as it lies a step further.
+func moved(p plane.Path, step plane.Point) plane.Path {
+	there := make(plane.Path, len(p))
+	for k, q := range p {
+		there[k] = q.Add(step)
+	}
+	return there
 }
 
 // Remarks says which pieces are too wide for the cloth; nothing where its width is not
@@ -106,7 +149,7 @@ func itemsOf(p *garment.Pattern) []item {
 			continue
 		}
 		outline, whole := piece.TornWhole()
-		item := item{name: piece.Name, outline: outline, grain: piece.Flat.Grain.Direction, count: piece.Cut}
+		item := item{name: piece.Name, outline: outline, grain: piece.Flat.Grain.Direction, count: p.Garments() * piece.Cut}
 		if axis := piece.EdgeOnFold(); axis >= 0 && !whole {
 			edge := piece.FlatEdge(axis)
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}
