@@ -8,14 +8,35 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: of a pattern without mistakes it says what a teacher would point
 // at: what may have been left out, what does not match, and what is out of the common.
 
+// unspaced asks about fractions in which a space may be missing, about each once.
+func unspaced(spec *source.Spec) []piece.Remark {
+	places := map[string]int{}
+	for _, u := range spec.Unspaced {
+		places[u.V.Written]++
+	}
+	var all []piece.Remark
+	for _, u := range spec.Unspaced {
+		switch n := places[u.V.Written]; n {
+		case 0: // asked about
+		case 1:
+			all = append(all, piece.Remark{Place: u.Place, Text: u.V.String()})
+		default:
+			all = append(all, piece.Remark{Place: u.Place, Text: u.V.String() + ", here and in " + wording.Counted(n-1, "other place")})
+		}
+		delete(places, u.V.Written)
+	}
+	return all
+}
+
 // remarks returns what is said of a pattern, its pieces and what joins them.
 func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
-	all := omissions(p, spec)
+	all := append(omissions(p, spec), unspaced(spec)...)
 	all = append(all, sizes(p)...)
 	for i := range p.Pieces {
 		one := &p.Pieces[i]

@@ -51,6 +51,38 @@ func TestRemarksOnTrimWithoutAWidth(t *testing.T) {
 	}
 }
 
+// A fraction in which a space may be missing is asked about once, wherever it stands; what
+// comes of it is reckoned as it is written.
+func TestRemarksOnMissingSpaces(t *testing.T) {
+	pattern := made.Of(t, `unit = "in"
+allowance = 0.25
+[piece.front]
+[piece.front.edge.bottom]
+points = [[0, 0], ["37/8", 0]]
+hem = "11/8"
+[piece.front.edge.rest]
+points = [
+  ["37/8", 0], ["37/8", "99/8"],
+  ["15/16", 9], [0, 9], [0, 0]]
+[ruffle.frill]
+along = "front.bottom"
+fullness = "13/8"
+depth = "31/2 cm"
+`)
+	var got []string
+	for _, r := range pattern.Remarks {
+		got = append(got, r.String())
+	}
+	assert.Equal(t, []string{
+		"linden.toml:5: piece.front.edge.bottom.points: 37/8 counts as 4 5/8; if a space is missing in it, write \"3 7/8\", here and in 2 other places",
+		"linden.toml:6: piece.front.edge.bottom.hem: 11/8 counts as 1 3/8; if a space is missing in it, write \"1 1/8\"",
+		"linden.toml:13: ruffle.frill.fullness: 13/8 counts as 1 5/8; if a space is missing in it, write \"1 3/8\"",
+		"linden.toml:14: ruffle.frill.depth: 31/2 counts as 15 1/2; if a space is missing in it, write \"3 1/2\"",
+	}, got)
+	assert.InDelta(t, 4.625*25.4, pattern.Pieces[0].Outline.Bounds().Width(), 1e-9)
+	assert.InDelta(t, 155, pattern.Ruffles[0].Depth.MM, 1e-9)
+}
+
 // What may have been left out of the whole file is said first, without a line.
 func TestRemarksOnWhatIsLeftOut(t *testing.T) {
 	for _, c := range []struct {

@@ -10,6 +10,7 @@
 //	parse.go     a text becomes millimetres, or a fault that shows how to write it
 //	print.go     millimetres become a text: what a ruler shows, or what somebody chose
 //	amount.go    a length with what the ruler shows of it: totals that add up in print
+//	unspaced.go  fractions in which a space may be missing
 //	reading.go   a place between two steps of the ruler
 //	fineness.go  to which step of a ruler a length was read
 //	purchase.go  a length as it is asked for in a shop

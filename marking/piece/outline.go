@@ -84,7 +84,7 @@ func checkOutline(piece *Piece, ps source.PieceSpec, spec *source.Spec, found *F
 			"the edge lies on the fold but is not straight")
 		return false
 	}
-	return closeOutline(piece, found)
+	return closeOutline(piece, wrongOrder+spaceMissing(ps), found)
 }
 
 // checkPoints looks at the points of one edge by themselves.
@@ -219,6 +219,13 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 			line = es.Points.Line(len(es.Points.V) - 1)
 		}
 		at := es.Place.On(line)
+		told[e] = true
+		if o, by, ok := metWithASpace(ps, e, open, told); ok {
+			told[o] = true
+			found.Add(at, "a space may be missing: with "+by+" the two ends meet"+asks, openBetween,
+				es.Key, ps.Edges[o.edge].Key, found.point(place(e)), found.point(place(o)), found.length(place(o).Distance(place(e))))
+			continue
+		}
 		var nearest edgeEnd
 		gap := math.Inf(1)
 		for _, o := range open {
@@ -226,18 +233,18 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 				nearest, gap = o, d
 			}
 		}
-		told[e] = true
 		if math.IsInf(gap, 1) {
 			found.Add(at, "every corner is shared by two edges"+asks,
 				"the outline is open: no other edge ends at %s", found.point(place(e)))
 			continue
 		}
 		told[nearest] = true
-		found.Add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks,
-			"the outline is open between %q and %q: their ends at %s and %s are %s apart",
+		found.Add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks, openBetween,
 			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap))
 	}
 }
+
+const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart"
 
 // point prints a place as the two numbers a maker measures it by.
 func (f *Findings) point(p plane.Point) string {
@@ -282,8 +289,8 @@ func squareStep(fold, step plane.Point) plane.Point {
 }
 
 // closeOutline joins the edges to an outline, turns it counter-clockwise and
-// looks for crossings.
-func closeOutline(piece *Piece, found *Findings) bool {
+// looks for crossings; the hint is for those.
+func closeOutline(piece *Piece, ifItCrosses string, found *Findings) bool {
 	join := func() plane.Path {
 		var outline plane.Path
 		for _, e := range piece.Edges {
@@ -306,9 +313,9 @@ func closeOutline(piece *Piece, found *Findings) bool {
 	if at, i, j, crosses := plane.SelfCrossing(piece.Tree); crosses {
 		a, b := piece.edgeOfSegment(i), piece.edgeOfSegment(j)
 		if a == b {
-			found.Add(a.Place, wrongOrder, "the edge crosses or touches itself at %s", found.point(at))
+			found.Add(a.Place, ifItCrosses, "the edge crosses or touches itself at %s", found.point(at))
 		} else {
-			found.Add(a.Place, wrongOrder, "the outline crosses or touches itself: %q and %q meet at %s", a.Key, b.Key, found.point(at))
+			found.Add(a.Place, ifItCrosses, "the outline crosses or touches itself: %q and %q meet at %s", a.Key, b.Key, found.point(at))
 		}
 		return false
 	}

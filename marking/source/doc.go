@@ -23,6 +23,7 @@
 //	readvalue.go    one value: text, a choice, a number, a length, points
 //	table.go        one table: its keys, which of them are unknown or missing, its faults
 //	otherwise.go    words of the trade that are no keys
+//	unspaced.go     fractions in which a space may be missing
 //	plaintext.go    bytes that are no text
 //	spots.go        on which line each key, table and point stands
 //	syntax.go       what is no TOML, in a maker's words

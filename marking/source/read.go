@@ -3,6 +3,7 @@ package source
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -116,6 +117,8 @@ func (t *fileTable) pattern() *Spec {
 	t.needSome("piece", emptyHint)
 	spec.Pieces = each(t, "piece", (*fileTable).piece)
 	t.garment(spec)
+	slices.SortStableFunc(t.unspaced, func(a, b Value[length.Unspaced]) int { return a.Place.Line - b.Place.Line })
+	spec.Unspaced = t.unspaced
 	return spec
 }
 

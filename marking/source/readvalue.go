@@ -187,6 +187,7 @@ func (t *fileTable) factor(key string) Factor {
 			if n, err = length.ParseNumber(v); err != nil {
 				return leastFactor, &fault.Fault{Cause: wording.Quoted(v) + " is not a number", Hint: factorHint}
 			}
+			t.noteUnspaced(t.at(key), v, nil)
 		default:
 			return leastFactor, &fault.Fault{Cause: "must be a number, but is " + asGiven(v), Hint: factorHint}
 		}
@@ -227,7 +228,11 @@ func (allowed span) refuse(mm float64, given string) error {
 
 // length reads a length in the unit of the file.
 func (t *fileTable) length(key string, allowed span) Length {
-	return value(t, key, func(v any) (float64, error) { return t.measure(v, allowed) })
+	return value(t, key, func(v any) (float64, error) {
+		mm, err := t.measure(v, allowed)
+		t.noteUnspaced(t.at(key), v, err)
+		return mm, err
+	})
 }
 
 // measure returns the length of a value of the file in mm.
@@ -284,6 +289,12 @@ func (t *fileTable) points(key string) Points {
 			return p
 		}
 		p.V = append(p.V, t.point(at, i+1, pair))
+		if others := t.others(p.V[i], pair); others != nil {
+			if p.others == nil {
+				p.others = map[int][]Other{}
+			}
+			p.others[i] = others
+		}
 		p.lines = append(p.lines, at.Line)
 	}
 	return p
@@ -305,6 +316,8 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	}
 	x, errX := r.measure(pair[0], anywhere)
 	y, errY := r.measure(pair[1], anywhere)
+	r.noteUnspaced(at, pair[0], errX)
+	r.noteUnspaced(at, pair[1], errY)
 	for _, err := range []error{errX, errY} {
 		if err != nil {
 			r.note(at, ofPoint(nth, err))

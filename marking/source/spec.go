@@ -24,6 +24,8 @@ type Spec struct {
 	Bindings   []BindingSpec
 	Sewing     SewingSpec
 	Fit        FitSpec
+	// Unspaced are the fractions in which a space may be missing, in the order of the file.
+	Unspaced []Value[length.Unspaced]
 }
 
 // PieceSpec is one [piece.KEY].

@@ -20,6 +20,7 @@ type fileReader struct {
 	file      string
 	unit      length.Unit
 	printable func(rune) bool
+	unspaced  []Value[length.Unspaced]
 	faults    fault.List
 }
 

@@ -41,8 +41,18 @@ type (
 // Points are places of the piece, at least two.
 type Points struct {
 	Value[[]plane.Point]
-	lines []int // the line of each point; nil where they come from no file
+	lines  []int           // the line of each point; nil where they come from no file
+	others map[int][]Other // what points may be meant as, by their numbers
 }
+
+// Other is what a point may be meant as, if a space is missing in a fraction.
+type Other struct {
+	V  plane.Point
+	By string // how it is to be written: `"3 7/8" for 37/8`
+}
+
+// Others returns what a point may be meant as, the first of which is 0; nil for most.
+func (p Points) Others(i int) []Other { return p.others[i] }
 
 // Line returns the line of the file on which a point stands, the first of which is 0; the
 // line is 0 where it is not known.
