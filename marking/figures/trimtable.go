@@ -76,8 +76,11 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	if t.Fullness > 1 {
 		corner = "gathered close there, within a width on either side"
 	}
-	if t.Kind == source.Lace {
+	switch t.Kind {
+	case source.Lace:
 		curve = "drawn up on its heading thread"
+	case source.Cord:
+		corner = "for going round it"
 	}
 	sayReach(&table.Lines, t.Reach, corner, curve, w)
 	if t.Spare.Steps > unseen {

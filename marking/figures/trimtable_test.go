@@ -195,6 +195,33 @@ func TestTrimsInPrint(t *testing.T) {
   to cut                                  6 5/16
   buy 1/4 yd
 `},
+		// the corners are square, and take 2 x 1/4 each; along the curve it bends by itself
+		{"a cord round a curve and three corners", quarterRound, "[trim.outer]\nalong = [\"front.outer\", \"front.left\", \"front.right\"]\nkind = \"cord\"\nwidth = \"1/4\"\njoin-takes = 0\n", `
+  outer, cord, 1/4 in wide
+                            each  times  together
+  front, outer            6 5/16      1    6 5/16
+  front, left                  4      1         4
+  front, right                 4      1         4
+                                         --------
+  the line                                14 5/16
+  square corner of front     1/2      3     1 1/2
+  joining or turning in        0      1         0
+                                         --------
+  to cut                                 15 13/16
+  what is added at a corner is for going round it
+  buy 1/2 yd
+`},
+		{"a cord in a hollow", quarterRound, "[trim.outer]\nalong = \"front.outer\"\nkind = \"cord\"\nwidth = \"1/4\"\nlies = \"on\"\njoin-takes = 0\n", `
+  outer, cord, 1/4 in wide
+                           each  times  together
+  front, outer           6 5/16      1    6 5/16
+                                        --------
+  the line                                6 5/16
+  joining or turning in       0      1         0
+                                        --------
+  to cut                                  6 5/16
+  buy 1/4 yd
+`},
 		{"lace is no part of a placement", sketch.SquareCollar, "[trim.placement]\nalong = \"front.neck\"\n", `
   placement, lace
                          each  times  together

@@ -97,6 +97,11 @@ func (j joiner) reach(courses []Course, width, fullness, side float64) Reach {
 	return r
 }
 
+// atCorners is how something goes round the corners alone, that along curves bends by itself.
+func (r Reach) atCorners() Reach {
+	return Reach{Corners: r.Corners, Spare: length.Amount{Unit: r.Spare.Unit}}
+}
+
 // withBend lists a bend; together with one of the same piece that is like it.
 func withBend(all []Bend, b Bend) []Bend {
 	for i := range all {

@@ -72,6 +72,10 @@ var (
 	// scallops are four half circles of 1 in, side by side.
 	scallops = "outer: " + places(arc(1, 0, 1, 180, 360, 60), arc(3, 0, 1, 180, 360, 60), arc(5, 0, 1, 180, 360, 60), arc(7, 0, 1, 180, 360, 60)) +
 		"\nright: 8,0 8,3\ntop: 8,3 0,3\nleft: 0,3 0,0\n"
+	// small are eight half circles of 1/4 in, side by side, and apart the same with 1/2 in of
+	// straight edge after each.
+	small = scalloped(1.0/4, 0)
+	apart = scalloped(1.0/4, 1.0/2)
 	// wave turns outward by 60 degrees, back by 60 and outward again by 60, always with a
 	// radius of 4 in.
 	wave = "hem: " + places(arc(0, 4, 4, 240, 300, 30), arc(4, -2.928203, 4, 120, 60, 30), arc(8, 4, 4, 240, 300, 30)) +
@@ -79,6 +83,19 @@ var (
 	// roundNeck is half a front whose neck is a quarter circle of 3 in.
 	roundNeck = "fold = \"centre\"\ncentre: 0,0 0,7\nneck: " + places(arc(0, 10, 3, 270, 360, 8)) + " | smooth = true\nshoulder: 3,10 6,10\nside: 6,10 6,0\nhem: 6,0 0,0\n"
 )
+
+// scalloped is a piece with an outer edge of eight half circles of a radius, and so much of
+// straight edge after each.
+func scalloped(radius, straight float64) string {
+	var outer plane.Path
+	x := 0.0
+	for range 8 {
+		outer = append(outer, arc(x+radius, 0, radius, 180, 360, 30)...)
+		x += 2*radius + straight
+		outer = append(outer, plane.Point{X: x})
+	}
+	return "outer: " + places(outer) + fmt.Sprintf("\nright: %[1]f,0 %[1]f,3\ntop: %[1]f,3 0,3\nleft: 0,3 0,0\n", x)
+}
 
 // Flat lace along an outward curve has an outer edge that is longer by its width times the
 // angle of the turn, in radians: 1.5708 widths round a quarter circle, where a square corner
@@ -102,6 +119,9 @@ func TestLaceRoundACurve(t *testing.T) {
 		{"of no known width", oneEdge, `along = "front.outer"`, "", "90 x 2: 0.00", "0 in", 20},
 		// Each is a half circle; at the points between them nothing is added.
 		{"scallops", scallops, `along = "front.outer"; width = "1/2"`, "", "180 x 4: 1.57", "0 in", 4*math.Pi + 2*math.Pi},
+		// However small, each turns by all of its half circle, and the point beside it by none.
+		{"small scallops", small, `along = "front.outer"; width = "1/2"`, "", "180 x 8: 1.57", "0 in", 8*math.Pi/4 + 8*1.5708},
+		{"small scallops with straight edge between", apart, `along = "front.outer"; width = "1/2"`, "", "180 x 8: 1.57", "0 in", 4 + 8*math.Pi/4 + 8*1.5708},
 		// 60 degrees twice, and hollow by 60 between them, which gives nothing to either
 		{"a line that turns both ways", wave, `along = "front.hem"; width = 1`, "", "60 x 2: 1.05", "1 1/16 in", 4*math.Pi + 2*math.Pi/3},
 		{"the same on the piece", wave, `along = "front.hem"; width = 1; lies = "on"`, "", "60 x 1: 1.05", "2 1/8 in", 4*math.Pi + math.Pi/3},

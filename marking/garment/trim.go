@@ -9,7 +9,8 @@ import (
 
 // Rules of this file. Lace, ribbon, cord or braid lies on a stitch line. It takes the
 // length of that line, times its fullness; round what turns outward a little more, so
-// that its outer edge reaches round (reach.go); and what its joins take.
+// that its outer edge reaches round (reach.go); and what its joins take. A cord bends along
+// a curve by itself, and takes more at corners alone.
 
 // Trim is what is sewn on along stitch lines and bought by length.
 type Trim struct {
@@ -25,10 +26,9 @@ type Trim struct {
 }
 
 // LeftOut says what turns outward of the line where what that takes is not known, for want
-// of a width; "" where nothing does, or it is known. A cord is too thin to take anything
-// along a curve.
+// of a width; "" where nothing does, or it is known.
 func (t Trim) LeftOut() string {
-	corners, curves := len(t.Corners) > 0, len(t.Curves) > 0 && t.Kind != source.Cord
+	corners, curves := len(t.Corners) > 0, len(t.Curves) > 0
 	switch {
 	case t.Width > 0:
 		return ""
@@ -67,6 +67,9 @@ func (j joiner) trim(s source.TrimSpec) Trim {
 		side = -1
 	}
 	t.Reach = j.reach(t.Courses, t.Width, t.Fullness, side)
+	if t.Kind == source.Cord {
+		t.Reach = t.Reach.atCorners()
+	}
 	t.Total = j.Unit.Sum(t.Gathered, t.Reach.Takes(), t.JoinTakes.Times(t.Joins))
 	return t
 }

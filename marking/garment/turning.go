@@ -9,7 +9,8 @@ import (
 // Rules of this file. A line turns at its corners and along its curves. It turns sharply
 // where it does so within cornerWithin, by much, and by much more than it does on either
 // side of that; all other turning is a curve's. A curve is a stretch that turns one way and
-// is not broken by a straight length much longer than the steps it is drawn with. What a
+// is not broken by a straight length much longer than the steps it is drawn with; what turns
+// the other way beside it, as the point between two scallops does, is none of it. What a
 // curve turns by is told by its steps, and by half a step more at either end, where no
 // corner of two steps tells it.
 //
@@ -29,7 +30,8 @@ const (
 	// noTurn bounds the turn, in radians, of a point that stands on a straight line.
 	noTurn = 1e-5
 	// gentlePoint is the turn, in radians (5 degrees), from which on a point may be
-	// the first or last of a corner: smooth curves are drawn with points of 4.
+	// the first or last of a corner: smooth curves of more than 10 mm radius are drawn
+	// with points of less.
 	gentlePoint = 5 * math.Pi / 180
 	// roughness bounds how far a line that was traced strays from the one that was
 	// meant, in mm, and how far a curve lies from the steps that it is drawn with: of
@@ -119,8 +121,8 @@ func turnings(line plane.Path) []turning {
 	return all
 }
 
-// begunWithin returns a closed line begun in the middle of its longest step, so that neither
-// a corner nor a curve lies over its beginning.
+// begunWithin returns a closed line begun in the middle of its longest step, so that no corner
+// lies over its beginning, nor a curve where the line has a straight length.
 func begunWithin(line plane.Path) plane.Path {
 	longest := 1
 	for i := 1; i < len(line); i++ {
@@ -150,14 +152,16 @@ func pointsOf(line plane.Path) []point {
 }
 
 // cornerAt returns by how much a line turns at the corner that begins at point i, and the
-// point behind it; i itself where none begins there.
+// point behind it; i itself where none begins there. What turns the other way ends a corner,
+// and is not set against what turns beside it.
 func cornerAt(points []point, i int) (angle float64, next int) {
 	if math.Abs(points[i].angle) < gentlePoint {
 		return 0, i
 	}
+	way := math.Copysign(1, points[i].angle)
 	sum := 0.0
 	for k := i; k < len(points) && points[k].at-points[i].at <= cornerWithin; k++ {
-		if sum += points[k].angle; math.Abs(points[k].angle) >= gentlePoint {
+		if sum += points[k].angle; way*sum > way*angle && way*points[k].angle >= gentlePoint {
 			angle, next = sum, k+1
 		}
 	}
@@ -165,14 +169,18 @@ func cornerAt(points []point, i int) (angle float64, next int) {
 		return 0, i
 	}
 	beside := math.Max(cornerWithin, longestStep(angle))
-	before, after := 0.0, 0.0
+	before, after := 0.0, 0.0 // the most that it turns the same way beside the corner
+	sum = 0
 	for k := i - 1; k >= 0 && points[i].at-points[k].at <= beside; k-- {
-		before += points[k].angle
+		sum += points[k].angle
+		before = math.Max(before, way*sum)
 	}
+	sum = 0
 	for k := next; k < len(points) && points[k].at-points[next-1].at <= beside; k++ {
-		after += points[k].angle
+		sum += points[k].angle
+		after = math.Max(after, way*sum)
 	}
-	if math.Max(before/angle, after/angle) > 1.0/sharper {
+	if math.Max(before, after) > math.Abs(angle)/sharper {
 		return 0, i
 	}
 	return angle, next
@@ -200,8 +208,8 @@ func curveOf(points []point, first, last bit) turning {
 	for _, p := range points {
 		t.angle, t.length = t.angle+p.angle, t.length+p.step()
 		angle, long = angle+math.Abs(p.angle), long+p.step()
-		for first := points[from]; angle-math.Abs(first.angle) >= leastCorner; first = points[from] {
-			angle, long = angle-math.Abs(first.angle), long-first.step()
+		for least := points[from]; angle-math.Abs(least.angle) >= leastCorner; least = points[from] {
+			angle, long = angle-math.Abs(least.angle), long-least.step()
 			from++
 		}
 		if angle >= leastCorner {
