@@ -98,20 +98,27 @@ func sameMeasurable(t *testing.T, want, got Measurable) {
 func TestLinesToMeasureAreThere(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		wide, high := rapid.Float64Range(20, 900).Draw(t, "wide"), rapid.Float64Range(20, 900).Draw(t, "high")
-		set := arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", wide, high)}}
+		panel := sample.Rectangle("p", "Panel", wide, high)
+		for i := range panel.Marks {
+			panel.Marks[i].Name = "edge"
+		}
+		set := arrange.Set{Pieces: []mark.Marking{panel}}
 		on, err := paper.Find(rapid.SampledFrom([]string{"letter", "a4", "a3", "single"}).Draw(t, "paper"))
 		require.NoError(t, err)
 		b, err := plan(set, on)
 		require.NoError(t, err)
 		longer := b.longer()
 		longest := max(wide, high)
-		require.Equal(t, longest >= 127, max(longer.Across.Straight, longer.Down.Straight) > 0)
+		if math.Abs(longest-127) < 1e-6 {
+			t.Skip("at the bound itself rounding decides")
+		}
+		require.Equal(t, longest > 127, max(longer.Across.Straight, longer.Down.Straight) > 0)
 		for _, m := range []Measurable{longer.Across, longer.Down} {
 			if m.Straight == 0 {
 				continue
 			}
 			require.LessOrEqual(t, m.Straight, longest+1e-9)
-			require.GreaterOrEqual(t, m.Straight, 127.0)
+			require.GreaterOrEqual(t, m.Straight, 127-1e-9)
 			for i, page := range m.Pages {
 				require.LessOrEqual(t, page, b.pages)
 				require.True(t, i == 0 || page > m.Pages[i-1])
