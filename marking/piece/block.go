@@ -12,11 +12,11 @@ import (
 )
 
 // Rules of this file. A tucked front is torn as a rectangle, tucked, and only then
-// cut out (Watson, Textiles and Clothing, 1907, p. 185). Across its tucks the block is as wide as the finished piece at its
-// widest and all take-ups together, and as long as the finished piece; to which
-// come spare cloth at the sides and at both ends. After stitching, its top edge
-// must measure what is left of the width, and the bottom, where tucks are open, is
-// drawn in to the same. Half an inch at either end is common practice.
+// cut out (Watson, Textiles and Clothing, 1907, p. 185). Across its tucks the block is
+// as wide as the finished piece at its widest and all take-ups together, and as long as
+// the finished piece; to which come spare cloth at the sides and at both ends. After
+// stitching, its top edge must measure what is left of the width, and the bottom, where
+// tucks are open, is drawn in to the same. Half an inch at either end is common practice.
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {

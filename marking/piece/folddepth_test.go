@@ -60,6 +60,9 @@ func TestHowDeepFoldsEnd(t *testing.T) {
 		{"above the stitch line", flat, strings.NewReplacer("= 3", "= 2", "length = 2", "length = 0.5").Replace(sketch.Rows(quarter + `end = "stepped"; step = -2.25`)), "neck 1.25 1.875 | neck -0.25 0.375"},
 		// Beside a line 2 in out, where the stitch line is at 10 7/8 in.
 		{"beside a line", flat, "\n[line.rule]\nalong = \"centre\"\ndistance = 2\n" + strings.NewReplacer("centre", "rule", "= 3", "= 1").Replace(sketch.Rows(quarter)), "neck 2.75 3.375"},
+		// Of 0.2 in, one on the centre has its fold as far out on either half; the other is
+		// stitched 0.6 in out.
+		{"on the centre, drawn finished", finished, strings.NewReplacer(`"1/4"`, `"0.2"`, `"1"`, `"0"`, "= 3", "= 2").Replace(sketch.Rows(quarter)), "neck 2.15 2.775 | neck 2.6 3.225"},
 		{"up from the hem", flat, strings.Replace(sketch.Rows(quarter), "neck", "hem", 1), "hem 2 2 | hem 2 2 | hem 2 2"},
 		{"from edge to edge", flat, sketch.Rows("tuck a centre 1/4 3 1 | spacing = 1"), ""},
 	} {
