@@ -66,9 +66,7 @@ func (p *Piece) sizes(rows []FoldRow, whole float64) []SizeAt {
 func withSize(all []SizeAt, at SizeAt) []SizeAt {
 	for i, have := range all {
 		if math.Abs(have.MM-at.MM) < LeastLine && len(have.Open) == len(at.Open) {
-			for _, r := range at.Ends {
-				all[i].Ends = append(all[i].Ends, r)
-			}
+			all[i].Ends = append(all[i].Ends, at.Ends...)
 			return all
 		}
 	}

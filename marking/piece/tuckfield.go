@@ -10,11 +10,13 @@ import (
 // often a few tucks in the middle are what is meant, so it is only said how far they reach,
 // and how many would fill the neck. With all folds in, each tuck more reaches a width and a
 // gap farther. The neck goes as far as its own stitch line, to the seam it ends at. On a
-// piece that is drawn flat, the cloth for more tucks is not there yet. A straight edge is no
-// neck.
+// piece that is drawn flat, the cloth for more tucks is not there yet. A straight edge is a
+// neck only where the file calls it so: along others a few tucks in the middle are meant.
 
 // sameWay bounds the sine of the angle between two rows that run the same way.
 const sameWay = 0.001
+
+var neckWords = wordsOf(`neck|neckline`)
 
 // Field is how far a set of tucks reaches along the edge that it hangs from: finished, from
 // its base, in mm.
@@ -35,7 +37,10 @@ func (p *Piece) Field(t TuckRow) (Field, bool) {
 	}
 	edge := p.EdgeNumber(t.ends.Below.V)
 	pitch := t.Space - t.Takes
-	if edge < 0 || t.Count < 2 || pitch < SamePoint || p.Edges[edge].Path.Straightness() <= Straightness {
+	if edge < 0 || t.Count < 2 || pitch < SamePoint {
+		return Field{}, false
+	}
+	if e := p.Edges[edge]; e.Path.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {
 		return Field{}, false
 	}
 	end := p.Edges[edge].Sewn[0]

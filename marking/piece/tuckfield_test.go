@@ -38,7 +38,9 @@ func TestHowFarAFieldOfTucksReaches(t *testing.T) {
 		{"pressed toward, flat", "flat", change{"COUNT", "4", "3,", "5,", "6,", "8,", "8,", "10,", "\"away\"", "\"toward\""}, 0, want{true, 1.75, 3.375, 7, 1.5}},
 		// Beside a line 1 in from the fold the neck reaches 2 3/8 in, and three tucks 1 1/2.
 		{"beside another line", "finished", change{"COUNT", "3", "beside = \"cf\"", "beside = \"rule\"", "[tuck.t]", "[line.rule]\nalong = \"cf\"\ndistance = 1\n[tuck.t]"}, 0, want{true, 1.5, 2.375, 4, 0.5}},
-		{"a straight edge is no neck", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "neck: 0,10 3,10\nyoke: 3,10 3,12"}, 0, want{}},
+		{"a straight edge is no neck", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "top: 0,10 3,10\nyoke: 3,10 3,12", "\"neck\"", "\"top\""}, 0, want{}},
+		// Sewn it goes on 3/8 in to the line of the yoke; two tucks reach 1 in.
+		{"a straight neck", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "neck: 0,10 3,10\nyoke: 3,10 3,12"}, 0, want{true, 1, 3.375, 6, 2}},
 		{"a single tuck is no field", "finished", change{"COUNT", "1"}, 0, want{}},
 		{"gone on with by another set", "finished", change{"COUNT", "3", "length = 2", after("3 1/2")}, 0, want{}},
 		// Three took 1 1/2 in: stitched at 1 3/4 and 2 1/4 in.
