@@ -88,6 +88,9 @@ func oneFile(c *cli.Context, example string) (string, error) {
 		return "", misuse(fmt.Sprintf("%s takes the name of one file, and %q was taken for several, for it has a space in it", c.Command.Name, name),
 			"put the name in quotes: "+fileInShell(name))
 	}
+	if name := partedOutput(c.String("output"), c.Args().Slice()); name != "" {
+		hint = "a name with a space in it stands in quotes: -o " + inShell(name)
+	}
 	for _, word := range c.Args().Slice() {
 		if strings.Contains(word, "/") && strings.IndexFunc(word, func(r rune) bool { return r != '/' && !unicode.IsDigit(r) }) < 0 {
 			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
@@ -108,6 +111,22 @@ func parted(words []string) string {
 				return name
 			}
 		}
+	}
+	return ""
+}
+
+// partedOutput returns the name for the sheets whose first word is taken for all of it and
+// whose last one says .pdf; "" where none is likely.
+func partedOutput(first string, words []string) string {
+	name := []string{first}
+	for _, word := range words {
+		switch ext := filepath.Ext(word); {
+		case first == "" || strings.EqualFold(ext, ".toml"):
+			continue
+		case strings.EqualFold(ext, ".pdf"):
+			return strings.Join(append(name, word), " ")
+		}
+		name = append(name, word)
 	}
 	return ""
 }
