@@ -108,15 +108,54 @@ func TestLayForSeveral(t *testing.T) {
 	for _, children := range []int{2, 5, 40} {
 		items := toCut(t, one)
 		for k := range items {
-			items[k].count *= children
+			items[k].garments = children
 		}
 		lay := layOut(items, 36*25.4)
 		assert.LessOrEqual(t, lay.Length, float64(children)*(alone+scissorsApart), "for %d children", children)
 	}
 }
 
-// Where a thing lies among many does not depend on how often it was looked for: after much
-// looking the gaps are closed, and what comes after lies above all of them.
+// What is cut once for a garment is never cut as a left and a right, for however many
+// garments; of two, one of each belongs to every garment, and of three two as it is drawn.
+func TestLayTurnsOverWithinAGarment(t *testing.T) {
+	const fly = "fly: 0,0 9,0 9,5 0,8 | "
+	for _, c := range []struct {
+		name, items        string
+		width              float64 // of the cloth, in inches
+		pairs, drawn, over int
+	}{
+		{"one for each of three", fly + "for 3", 30, 0, 3, 0},
+		{"one for each of four, on cloth on which two would lie folded", fly + "for 4", 18, 0, 4, 0},
+		{"two for each of two, out of both layers", fly + "cut 2; for 2", 37, 2, 0, 0},
+		{"two for each of two, on cloth too narrow to be folded", fly + "cut 2; for 2", 17, 0, 2, 2},
+		{"three for each of two, on cloth too narrow to be folded", fly + "cut 3; for 2", 17, 0, 4, 2},
+		{"three for each of two: pairs, and two as it is drawn", fly + "cut 3; for 2", 18.5, 2, 2, 0},
+		{"two for each of two beside a block", "block: 0,0 20,0 20,9 0,9 | torn\n" + fly + "cut 2; for 2", 57, 0, 2, 2},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			items := toCut(t, c.items)
+			fly := items[len(items)-1].outline
+			pairs, drawn, over := 0, 0, 0
+			for _, part := range layOut(items, c.width*25.4).Parts {
+				for _, p := range part.Placed {
+					switch asDrawn := liesAs(p.Outline, fly, 1, 1) || liesAs(p.Outline, fly, -1, -1); {
+					case p.Name != "fly":
+					case part.Folded && !p.Upper:
+						pairs++
+					case asDrawn:
+						drawn++
+					default:
+						over++
+					}
+				}
+			}
+			assert.Equal(t, []int{c.pairs, c.drawn, c.over}, []int{pairs, drawn, over}, "pairs, as it is drawn, turned over")
+		})
+	}
+}
+
+// After much looking for room the gaps are closed, and what comes then lies above all that
+// is there.
 func TestBandClosesItsGaps(t *testing.T) {
 	shapes := strings.Split("0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,1 0,1 0,0", ";")
 	b := newBand(6, 1, 0)
@@ -126,4 +165,8 @@ func TestBandClosesItsGaps(t *testing.T) {
 	b = newBand(6, 1, 0)
 	fillInTurn(b, pathOf(t, shapes[0]))
 	assert.Equal(t, "2,0", fillInTurn(b, pathOf(t, shapes[1])), "before that it lies in the bay")
+	b = newBand(6, 1, 0)
+	b.looks = mostLooks + 1
+	assert.Equal(t, "0,0", fillInTurn(b, pathOf(t, shapes[0])))
+	assert.Zero(t, b.looks, "it begins to look anew")
 }

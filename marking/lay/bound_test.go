@@ -20,7 +20,7 @@ func leastLength(items []item, width float64) float64 {
 			continue
 		}
 		whole := i.opened()
-		area += float64(i.count) * math.Abs(whole.path.Area())
+		area += float64(i.count*i.garments) * math.Abs(whole.path.Area())
 		longest = math.Max(longest, whole.length)
 	}
 	return math.Max(area/width, longest)

@@ -13,7 +13,8 @@ import (
 //   - A piece on the fold lies there by its half, or is opened out and lies by the
 //     whole; then it is its own mirror image.
 //   - Of more than one of any other piece on single cloth every second is turned over,
-//     so that they are left and right.
+//     so that they are left and right. What is cut once for a garment is cut as it is
+//     drawn for every one.
 
 // item is something to be cut.
 type item struct {
@@ -24,9 +25,11 @@ type item struct {
 	// grain is the direction of the cloth's length on the outline, of length 1. It has
 	// no arrow: the thing may be turned end for end.
 	grain plane.Point
-	count int        // how many are cut, at least 1
+	count int        // how many are cut of it for one garment, at least 1
 	fold  plane.Path // two points: the straight edge that lies on the fold; nil where none
 	torn  bool       // a rectangle that is torn across the whole width of the cloth
+	// garments is for how many garments it is cut, at least 1.
+	garments int
 }
 
 // isLaid reports whether there is anything to be laid.

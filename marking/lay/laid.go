@@ -140,7 +140,7 @@ func itemsOf(p *garment.Pattern) []item {
 	for _, c := range slices.Concat(torn, cut) {
 		if c.What != TornRectangle && c.What != CutPiece {
 			size := plane.Box{Max: plane.Point{X: c.Across.MM, Y: c.Along.MM}}
-			items = append(items, item{name: c.kind(), outline: size.Outline(), grain: plane.Point{Y: 1}, count: c.Count, torn: c.What != BiasSquare})
+			items = append(items, item{name: c.kind(), outline: size.Outline(), grain: plane.Point{Y: 1}, count: c.Count, garments: 1, torn: c.What != BiasSquare})
 		}
 	}
 	for i := range p.Pieces {
@@ -149,7 +149,7 @@ func itemsOf(p *garment.Pattern) []item {
 			continue
 		}
 		outline, whole := piece.TornWhole()
-		item := item{name: piece.Name, outline: outline, grain: piece.Flat.Grain.Direction, count: p.Garments() * piece.Cut}
+		item := item{name: piece.Name, outline: outline, grain: piece.Flat.Grain.Direction, count: piece.Cut, garments: p.Garments()}
 		if axis := piece.EdgeOnFold(); axis >= 0 && !whole {
 			edge := piece.FlatEdge(axis)
 			item.fold = plane.Path{edge[0], edge[len(edge)-1]}

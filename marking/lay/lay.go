@@ -73,7 +73,7 @@ func layShortest(items []item, width float64, ways ...way) Lay {
 		switch {
 		case !cloth.fits(whole.width):
 		case item.torn:
-			torn = append(torn, poses{count: item.count, whole: whole})
+			torn = append(torn, poses{count: item.count, garments: item.garments, whole: whole})
 		default:
 			pieces = append(pieces, item.posesOn(cloth, folded, whole))
 		}
@@ -178,7 +178,7 @@ func nest(all []batch, cloth *band) []place {
 	var laid []place
 	for _, b := range all {
 		for k := range b.count {
-			p, _ := b.pose.lowest(cloth, b.before+k)
+			p, _ := b.pose.lowest(cloth, (b.before+k)%b.each)
 			p.upper = b.upper
 			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)

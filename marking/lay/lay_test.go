@@ -31,13 +31,15 @@ func toCut(t *testing.T, text string) []item {
 		name, rest, found := strings.Cut(strings.TrimSpace(line), ":")
 		require.True(t, found, "a line without a name: %q", line)
 		points, extra, _ := strings.Cut(rest, "|")
-		item := item{name: name, grain: plane.Point{Y: 1}, count: 1, outline: inchPoints(t, points)}
+		item := item{name: name, grain: plane.Point{Y: 1}, count: 1, garments: 1, outline: inchPoints(t, points)}
 		item.outline = append(item.outline, item.outline[0])
 		for _, one := range strings.Split(extra, ";") {
 			key, value, _ := strings.Cut(strings.TrimSpace(one), " ")
 			switch key {
 			case "cut":
 				item.count, _ = strconv.Atoi(value)
+			case "for":
+				item.garments, _ = strconv.Atoi(value)
 			case "fold":
 				item.fold = inchPoints(t, value)
 			case "grain":
@@ -379,10 +381,11 @@ func BenchmarkLay(b *testing.B) {
 			var items []item
 			for k := range pieces {
 				items = append(items, item{
-					name:    fmt.Sprintf("piece %d", k+1),
-					outline: wavyPiece(3_000, 40+float64(k*37%120)),
-					grain:   plane.Point{Y: 1},
-					count:   1 + k%3,
+					name:     fmt.Sprintf("piece %d", k+1),
+					outline:  wavyPiece(3_000, 40+float64(k*37%120)),
+					grain:    plane.Point{Y: 1},
+					count:    1 + k%3,
+					garments: 1,
 				})
 			}
 			for b.Loop() {

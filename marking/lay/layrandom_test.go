@@ -26,7 +26,7 @@ type clothItem struct {
 // or a rectangle, and turns it by some angle.
 func randomItem(t *rapid.T, name string) clothItem {
 	var i clothItem
-	i.name, i.count = name, rapid.IntRange(1, 5).Draw(t, "count")
+	i.name, i.count, i.garments = name, rapid.IntRange(1, 5).Draw(t, "count"), rapid.IntRange(1, 3).Draw(t, "garments")
 	n := rapid.IntRange(3, 9).Draw(t, "points")
 	angle := rapid.SampledFrom([]float64{0, math.Pi / 2, 0.3, 2.5, -1}).Draw(t, "turned by")
 	place := func(x, y float64) plane.Point { return sketch.Turned(plane.Point{X: x, Y: y}, angle) }
@@ -251,8 +251,8 @@ func checkThing(t *rapid.T, lay Lay, i clothItem, count *tally, width float64) {
 		require.NotContains(t, lay.TooWide, i.name, "%g wide on %g", i.across, width)
 	}
 	pairs, odd := count.pairs[i.name], count.odd[i.name]
-	require.Equal(t, i.count, count.layers[i.name], "how many are cut of %s", i.name)
-	require.LessOrEqual(t, odd, i.count%2, "%s out of the upper layer", i.name)
+	require.Equal(t, i.count*i.garments, count.layers[i.name], "how many are cut of %s", i.name)
+	require.LessOrEqual(t, odd, i.count%2*i.garments, "%s out of the upper layer", i.name)
 	left, right := 0, 0 // as it is drawn, and turned over
 	for _, p := range count.laid[i.name] {
 		drawn := lieAcross(i.whole, i.grain)
@@ -273,9 +273,8 @@ func checkThing(t *rapid.T, lay Lay, i clothItem, count *tally, width float64) {
 		}
 	}
 	if i.fold == nil {
-		singly := i.count - 2*pairs
-		require.LessOrEqual(t, left, pairs+(singly+1)/2, "%s, as it is drawn", i.name)
-		require.LessOrEqual(t, right, singly/2, "%s, turned over", i.name)
+		require.LessOrEqual(t, left, i.garments*((i.count+1)/2), "%s, as it is drawn", i.name)
+		require.LessOrEqual(t, right, i.garments*(i.count/2)-pairs, "%s, turned over", i.name)
 	} else if i.along {
 		require.Zero(t, pairs+odd, "%s, off the fold of folded cloth", i.name)
 	}

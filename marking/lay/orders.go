@@ -26,7 +26,7 @@ var (
 func ordersFor(pieces []poses) []order {
 	things := 0
 	for _, p := range pieces {
-		things += p.count
+		things += p.total()
 	}
 	if things > mostTurned {
 		return []order{longestFirst}

@@ -54,8 +54,8 @@ func (b *band) profileOf(path plane.Path) *profile {
 // column is what of an outline runs through a column.
 type column []crossing
 
-// crossing is a piece of an outline in a column. It turns 1 where it runs over the
-// middle of the column to the right, -1 to the left, 0 where it does not reach it.
+// crossing is a piece of an outline in a column. It turns by 1 each time it runs over the
+// middle of the column to the right, by -1 each time it does so to the left.
 type crossing struct {
 	rise
 	turn int
@@ -83,8 +83,19 @@ func take(columns []column, a, b plane.Point, step float64) {
 		if a.X <= middle && middle < b.X {
 			c.turn = turn
 		}
-		columns[k] = append(columns[k], c)
+		columns[k] = columns[k].with(c)
 	}
+}
+
+// with adds a piece of an outline, which mostly goes on where the last one ends.
+func (c column) with(next crossing) column {
+	if n := len(c); n > 0 && next.low <= c[n-1].high && next.high >= c[n-1].low {
+		last := &c[n-1]
+		last.low, last.high = math.Min(last.low, next.low), math.Max(last.high, next.high)
+		last.turn += next.turn
+		return c
+	}
+	return append(c, next)
 }
 
 // heightAt returns how high the segment ab lies at an x between its ends.

@@ -67,6 +67,23 @@ func TestSeveralGarmentsTakeNoMoreThanEachByItself(t *testing.T) {
 	}
 }
 
+// A fly that is cut once for a garment lies as it is drawn for every one of four, or end
+// for end.
+func TestWhatIsCutOnceIsNotTurnedOverForAnother(t *testing.T) {
+	p := made.Of(t, "allowance = 0\n[cloth]\nwidth = 18\n"+sketch.Piece("fly", "cut = 1\ngrain = \"left\"\nbottom: 0,0 8,0\nright: 8,0 8,4\ntop: 8,4 0,9\nleft: 0,9 0,0\n"))
+	drawn := p.Pieces[0].Flat.Outline.Path
+	laid := layOut(itemsOf(p.ForGarments(4)), p.ClothWidth)
+	count := 0
+	for _, part := range laid.Parts {
+		assert.False(t, part.Folded, "a left and a right are cut at once")
+		for _, one := range part.Placed {
+			assert.True(t, liesAs(one.Outline, drawn, 1, 1) || liesAs(one.Outline, drawn, -1, -1), "it is turned over")
+			count++
+		}
+	}
+	assert.Equal(t, 4, count)
+}
+
 // cut is how much of the cloth is cut out, in mm².
 func cut(l *Lay) float64 { return l.ShareUsed() * l.Width * l.Length }
 

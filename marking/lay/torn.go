@@ -31,7 +31,7 @@ func tear(torn []poses, cloth *band) (laid []place, rests []rest) {
 	var strips []strip
 	end := 0.0
 	for _, p := range torn {
-		for range p.count {
+		for range p.total() {
 			k := slices.IndexFunc(strips, func(s strip) bool { return cloth.fits(s.taken + p.whole.width) })
 			if k < 0 {
 				k = len(strips)
@@ -69,10 +69,10 @@ func layBeside(pieces []poses, rests []rest) (laid []place, others []poses) {
 // Where one finds none it lays none.
 func (p poses) beside(rests []rest) (laid []place, ok bool) {
 	before := map[int]*band{} // of the rests in which some are laid
-	for face := range p.count {
+	for n := range p.total() {
 		found := false
 		for k, rest := range rests {
-			one, fits := p.whole.lowest(rest.cloth, face)
+			one, fits := p.whole.lowest(rest.cloth, n%p.count)
 			if !fits {
 				continue
 			}

@@ -11,17 +11,18 @@ package lay
 
 // poses is a piece in all the ways it can be laid.
 type poses struct {
-	count  int
-	whole  *pose
-	half   *pose // lies on the fold; nil where it has none along the grain
-	double *pose // the whole as it lies on folded cloth; nil where it is too wide for that
-	opened bool  // it has a fold, but none to lie on
+	count    int // for each of the garments
+	garments int
+	whole    *pose
+	half     *pose // lies on the fold; nil where it has none along the grain
+	double   *pose // the whole as it lies on folded cloth; nil where it is too wide for that
+	opened   bool  // it has a fold, but none to lie on
 }
 
 // posesOn returns the ways in which a piece, of which the whole is given, can be laid
 // on cloth, single and folded.
 func (i item) posesOn(cloth, folded *band, whole *pose) poses {
-	p := poses{count: i.count, whole: whole}
+	p := poses{count: i.count, garments: i.garments, whole: whole}
 	if i.fold != nil && i.foldsAlongGrain() {
 		onFold := newPose(i.name, i.outline, i.foldDirection())
 		// A fold drawn a hair crooked may make the half wider than half the whole.
@@ -45,13 +46,32 @@ func (i item) posesOn(cloth, folded *band, whole *pose) poses {
 	return p
 }
 
+// total is how many are cut.
+func (p poses) total() int { return p.count * p.garments }
+
+// pairs is how many twos of it are cut out of both layers of folded cloth: a left and a
+// right of one garment, or any two of what is its own mirror image.
+func (p poses) pairs() int {
+	if p.opened {
+		return p.total() / 2
+	}
+	return p.count / 2 * p.garments
+}
+
+// alike is a batch of what lies one way, however many there are.
+func alike(pose *pose, count int) batch { return batch{pose: pose, count: count, each: 1} }
+
+// single is a batch of all that are cut, one after another.
+func (p poses) single() batch { return batch{pose: p.whole, count: p.total(), each: p.count} }
+
 // batch is so many of a thing to lay on one part of the cloth, one after another.
 type batch struct {
 	pose  *pose
 	count int  // of places it takes, may be 0
 	upper bool // they are cut out of the upper layer only
-	// before is how many of it lie already: every second is turned over.
-	before int
+	// each is how many of them belong to one garment, of which every second is turned over;
+	// before is how many lie already.
+	each, before int
 }
 
 // shares are pieces shared out between folded and single cloth.
@@ -66,12 +86,12 @@ func foldedThenSingle(pieces []poses) (s shares) {
 	for _, p := range pieces {
 		switch {
 		case p.half != nil:
-			s.folded = append(s.folded, batch{pose: p.half, count: p.count})
+			s.folded = append(s.folded, alike(p.half, p.total()))
 		case p.double != nil && !p.opened:
-			s.folded = append(s.folded, batch{pose: p.double, count: p.count / 2})
-			s.single = append(s.single, batch{pose: p.whole, count: p.count % 2})
+			s.folded = append(s.folded, alike(p.double, p.pairs()))
+			s.single = append(s.single, alike(p.whole, p.total()-2*p.pairs()))
 		default:
-			s.single = append(s.single, batch{pose: p.whole, count: p.count})
+			s.single = append(s.single, p.single())
 		}
 	}
 	return s
@@ -85,14 +105,15 @@ func foldedThroughout(pieces []poses) (s shares) {
 	for _, p := range pieces {
 		switch {
 		case p.half != nil:
-			s.folded = append(s.folded, batch{pose: p.half, count: p.count})
+			s.folded = append(s.folded, alike(p.half, p.total()))
 			both = true
 		case p.double != nil:
-			s.folded = append(s.folded, batch{pose: p.double, count: p.count / 2},
-				batch{pose: p.double, count: p.count % 2, upper: true})
-			both = both || p.count > 1
+			odd := alike(p.double, p.total()-2*p.pairs())
+			odd.upper = true
+			s.folded = append(s.folded, alike(p.double, p.pairs()), odd)
+			both = both || p.pairs() > 0
 		default:
-			s.single = append(s.single, batch{pose: p.whole, count: p.count})
+			s.single = append(s.single, p.single())
 		}
 	}
 	if !both {
@@ -104,7 +125,7 @@ func foldedThroughout(pieces []poses) (s shares) {
 // singleThroughout lays everything on single cloth.
 func singleThroughout(pieces []poses) (s shares) {
 	for _, p := range pieces {
-		s.single = append(s.single, batch{pose: p.whole, count: p.count})
+		s.single = append(s.single, p.single())
 	}
 	return s
 }
