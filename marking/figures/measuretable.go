@@ -75,7 +75,11 @@ func fitRows(t *mark.Table, f garment.Fit, larger string, w writer) {
 func dropTable(drops []garment.Drop, w writer) mark.Table {
 	t := mark.Table{Title: "length", Heads: []string{"", "finished"}}
 	for _, d := range drops {
-		t.Add(fmt.Sprintf("%s, %s, from %s to %s", d.Piece, d.Along, d.Top, d.Bottom), w.cell(d.Length))
+		where := d.Piece + ", " + d.Along
+		if d.Along == "" {
+			where = d.Piece + ", straight down"
+		}
+		t.Add(fmt.Sprintf("%s, from %s to %s", where, d.Top, d.Bottom), w.cell(d.Length))
 		if !d.Fit.Given {
 			continue
 		}

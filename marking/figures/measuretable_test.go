@@ -41,9 +41,11 @@ func TestFinishedMeasures(t *testing.T) {
   meeting; what one laps over the other is to be taken off
 
   length
-                                       finished
-  Front, centre, from neck to hem            10
-  Back, centre back, from neck to hem        11
+                                                       finished
+  Front, centre, from neck to hem                            10
+  Front, straight down, from neck and shoulder to hem        12
+  Back, centre back, from neck to hem                        11
+  Back, straight down, from neck and shoulder to hem         12
 `, printedSection(p, "Finished measures"))
 
 	fitted := printedSection(made.Of(t, shirt(back+line, "[fit]\nchest = 19\nwaist = 18\nlength = 10\n")), "Finished measures")

@@ -6,19 +6,21 @@ import (
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
 )
 
 // Rules of this file. How long the finished garment is, is measured where a round ends: along
 // a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which is
 // the neck mostly, and over seams to the piece above. It is known from stitch line to hem line with
-// tucks in. Where the pieces above could be reached over pieces of several lengths, nothing is
+// tucks in. A piece that has neck and hem both is measured from the shoulder as well: from where neck
+// and shoulder meet straight down. Where the pieces above could be reached over pieces of several lengths, nothing is
 // said.
 
 // Drop is how long the finished garment is at one place.
 type Drop struct {
 	Piece  string // at the top
-	Along  string // the edge of it that is measured, such as "centre front"
-	Top    string // the edge from which it is measured
+	Along  string // the edge of it that is measured, such as "centre front"; "" from the shoulder, straight down
+	Top    string // the edge from which it is measured; from the shoulder, the corner: "neck and shoulder"
 	Bottom string // that to which it is
 	Length length.Amount
 	Back   bool // it lies at the back
@@ -71,6 +73,10 @@ func (m measurer) above(r round) []Drop {
 			switch k := slices.Index(tops, way.along); {
 			case k < 0:
 				found, tops = append(found, d), append(tops, way.along)
+				if mm, far, ok := m.fromShoulder(end.panel, way, i); ok {
+					d.Along, d.Top, d.Length, d.Back = "", d.Top+" and "+far.drawn().Key, m.Unit.Amount(mm), false
+					found, tops = append(found, d), append(tops, edgeOf{})
+				}
 			case math.Abs(found[k].Length.MM-d.Length.MM) > m.Unit.Ruler():
 				apart[way.along] = true
 			}
@@ -85,10 +91,37 @@ func (m measurer) above(r round) []Drop {
 	return all
 }
 
+// fromShoulder measures a panel from the far end of the edge at its top straight down, along the
+// way up; ok is false where that edge is not on the panel's piece, or ends at no seam.
+func (m measurer) fromShoulder(p panel, way wayUp, i int) (mm float64, far edgeOf, ok bool) {
+	far, _ = way.top.further(i)
+	if way.top.piece != p.piece || far.edge == p.edge || far.edge == p.sides[0].edge || far.edge == p.sides[1].edge || !m.joins(far) {
+		return 0, far, false
+	}
+	top, along := way.top.drawn().Sewn, way.along.drawn().Sewn
+	at := top[len(top)-1]
+	if i == 0 {
+		at = top[0]
+	}
+	down := along[len(along)-1].Sub(along[0]).Unit()
+	if i == 1 {
+		down = down.Mul(-1)
+	}
+	bounds := p.piece.Tree.Bounds()
+	plumb := plane.NewTree(plane.Path{at, at.Add(down.Mul(bounds.Width() + bounds.Height()))})
+	c := plane.Crossings(plumb, plane.NewTree(p.drawn().Sewn))
+	if len(c) == 0 {
+		return 0, far, false
+	}
+	// Tucks across the piece take as much there as they do along the way up.
+	return c[0].A - (way.drawn - way.mm), far, true
+}
+
 // wayUp is the way from a hem to the top of a garment.
 type wayUp struct {
 	along, top edgeOf // the last edge, and the one it ends at
 	mm         float64
+	drawn      float64 // as the pieces are drawn, in mm
 }
 
 // mostStoreys bounds over how many seams a length is followed up.
@@ -97,10 +130,11 @@ const mostStoreys = 20
 // upward follows an edge up, the way round its outline that is given, and on over the seam
 // at its upper end.
 func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
-	mm := 0.0
+	mm, drawn := 0.0, 0.0
 	along := e
 	for range e.piece.Edges {
 		mm += e.drawn().FinishedLength
+		drawn += e.drawn().Sewn.Length()
 		along = e
 		next, turn := e.further(way)
 		e = next
@@ -110,7 +144,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 	}
 	joined := m.at(e)
 	if len(joined) == 0 || storey == mostStoreys {
-		return []wayUp{{along, e, mm}}
+		return []wayUp{{along, e, mm, drawn}}
 	}
 	var all []wayUp
 	for _, s := range joined {
@@ -127,6 +161,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 				}
 				for _, one := range m.upward(side, way, storey+1) {
 					one.mm += mm
+					one.drawn += drawn
 					all = append(all, one)
 				}
 			}

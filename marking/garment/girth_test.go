@@ -39,7 +39,11 @@ func measured(p *garment.Pattern) []string {
 		all = append(all, text)
 	}
 	for _, d := range p.Measures.Drops {
-		all = append(all, fmt.Sprintf("%s %s, %s to %s: %s", d.Piece, d.Along, d.Top, d.Bottom, inInches(d.Length.MM)))
+		along := d.Along
+		if along == "" {
+			along = "straight down"
+		}
+		all = append(all, fmt.Sprintf("%s %s, %s to %s: %s", d.Piece, along, d.Top, d.Bottom, inInches(d.Length.MM)))
 	}
 	return all
 }
@@ -66,7 +70,9 @@ const (
 // The full-size draft of a child's underwaist, McGlauflin, Handicraft for Girls, 1910, p. 53,
 // by its corner points and straight lines between them, as it is cut. Under the arms the front
 // is 6 in from the centre, the back 6 less the inch that its hem line lies inside the edge;
-// along the hem they are 5 1/2 in and, from (5.5, 0.5) to (1, 0), 4.5277 in (derived).
+// along the hem they are 5 1/2 in and, from (5.5, 0.5) to (1, 0), 4.5277 in. From neck and
+// shoulder the back is 9 1/2 less 1/6 in long, for there its hem has risen by 1.5/4.5 of 1/2 in
+// (derived).
 func TestUnderwaistDraftRound(t *testing.T) {
 	front := "fold = \"centre\"\nneck: 0,7 2.5,9.5\nshoulder: 2.5,9.5 5,8.5\narmhole: 5,8.5 4,6.1 6,5\nside: 6,5 5.5,0\nhem: 5.5,0 0,0\ncentre: 0,0 0,7"
 	back := "cut = 2\nneck: 0,8.5 1,8.5 2.5,9.5\nshoulder: 2.5,9.5 4.75,8.25\narmhole: 4.75,8.25 6,5.5\nside: 6,5.5 5.5,0.5\nhem: 5.5,0.5 1,0 0,0\ncentre: 0,0 0,8.5 | hem = 0.75; turn = 0.25"
@@ -75,7 +81,9 @@ func TestUnderwaistDraftRound(t *testing.T) {
 		"chest 22: front 6 x 2, back 5 x 2; opens at the centre of back",
 		"hem 20.055: front 5.5 x 2, back 4.528 x 2; opens at the centre of back",
 		"front centre, neck to hem: 7",
+		"front straight down, neck and shoulder to hem: 9.5",
 		"back centre, neck to hem: 8.5",
+		"back straight down, neck and shoulder to hem: 9.333",
 	}, measured(p))
 }
 
@@ -121,26 +129,26 @@ func TestRoundTheGarment(t *testing.T) {
 		wants []string
 	}{
 		{"front and back on the fold", sewnTogether("0", map[string]string{"front": front, "back": back}, both, shoulders, sides),
-			[]string{"chest 26: front 7 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 26: front 7 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		// Half an inch of seam at every edge: under the arms the side lies at 7 - 1/2 x
 		// sqrt(65)/8 - 1/16 on the level of the armhole's seam, the hem is as much shorter.
 		{"with seams", sewnTogether("0.5", map[string]string{"front": front, "back": back}, both, shoulders, sides),
-			[]string{"chest 24.234: front 6.559 x 2, back 5.559 x 2", "hem 27.734: front 7.434 x 2, back 6.434 x 2", "front centre, neck to hem: 9", "back centre, neck to hem: 10"}},
+			[]string{"chest 24.234: front 6.559 x 2, back 5.559 x 2", "hem 27.734: front 7.434 x 2, back 6.434 x 2", "front centre, neck to hem: 9", "front straight down, neck and shoulder to hem: 11", "back centre, neck to hem: 10", "back straight down, neck and shoulder to hem: 11"}},
 		{"tucks that are open under the arms", sewnTogether("0", map[string]string{"front": tucked("1"), "back": back}, both, shoulders, sides),
-			[]string{"chest 26: front 7 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 26: front 7 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		{"tucks that end on the level", sewnTogether("0", map[string]string{"front": tucked("2"), "back": back}, both, shoulders, sides),
-			[]string{"chest 22: front 5 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 22: front 5 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		{"tucks that reach below it", sewnTogether("0", map[string]string{"front": tucked("5"), "back": back}, both, shoulders, sides),
-			[]string{"chest 22: front 5 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 22: front 5 x 2, back 6 x 2", "hem 30: front 8 x 2, back 7 x 2", "front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		{"open in front, edge to edge", sewnTogether("0", map[string]string{"front": open, "back": back}, both, shoulders, sides),
-			[]string{"chest 26: front 7 x 2, back 6 x 2; opens at the centre front of front", "hem 30: front 8 x 2, back 7 x 2; opens at the centre front of front", "front centre front, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 26: front 7 x 2, back 6 x 2; opens at the centre front of front", "hem 30: front 8 x 2, back 7 x 2; opens at the centre front of front", "front centre front, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		{"open in front, closed on its centre", sewnTogether("0", map[string]string{"front": open + centre, "back": back}, both, shoulders, sides),
-			[]string{"chest 25: front 6.5 x 2, back 6 x 2; closed on middle", "hem 29: front 7.5 x 2, back 7 x 2; closed on middle", "front centre front, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 25: front 6.5 x 2, back 6 x 2; closed on middle", "hem 29: front 7.5 x 2, back 7 x 2; closed on middle", "front centre front, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 		{"a raglan", sewnTogether("0", map[string]string{"front": raglan, "back": strings.NewReplacer("0,10\n", "0,10.5\n", "0,10 2", "0,10.5 2").Replace(raglan), "sleeve": sleeve}, []string{"front", "back", "sleeve"},
 			sides, `front raglan: ["front.raglan", "sleeve.raglan front"]`, `back raglan: ["back.raglan", "sleeve.raglan back"]`, `under: ["sleeve.under front", "sleeve.under back"]`),
-			[]string{"chest 28: front 7 x 2, back 7 x 2", "hem 28: front 7 x 2, back 7 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 10.5"}},
+			[]string{"chest 28: front 7 x 2, back 7 x 2", "hem 28: front 7 x 2, back 7 x 2", "front centre, neck to hem: 10", "front straight down, neck and raglan to hem: 11", "back centre, neck to hem: 10.5", "back straight down, neck and raglan to hem: 11"}},
 		{"a kimono gown", sewnTogether("0", map[string]string{"front": kimono, "back": kimono}, both, sides, `top: ["front.top", "back.top"]`),
-			[]string{"chest 32: front 8 x 2, back 8 x 2", "hem 36: front 9 x 2, back 9 x 2", "front centre, neck to hem: 18", "back centre, neck to hem: 18"}},
+			[]string{"chest 32: front 8 x 2, back 8 x 2", "hem 36: front 9 x 2, back 9 x 2", "front centre, neck to hem: 18", "front straight down, neck and top to hem: 20", "back centre, neck to hem: 18", "back straight down, neck and top to hem: 20"}},
 		{"a bodice and its gathered skirt", sewnTogether("0", map[string]string{"front": bodice, "back": bodice, "skirt": skirt}, []string{"front", "back", "skirt"},
 			shoulders, sides, `skirt side: ["skirt.side", "skirt.side"]`, "waist: [\"skirt.waist\", [\"front.waist\", \"back.waist\"]]\ngathered = true"),
 			[]string{"chest 24: front 6 x 2, back 6 x 2", "waist 24: front 6 x 2, back 6 x 2", "hem 48: skirt 12 x 4", "front centre, neck to hem: 15", "back centre, neck to hem: 15"}},
@@ -151,7 +159,7 @@ func TestRoundTheGarment(t *testing.T) {
 			[]string{"chest 48: front 12 x 2, back 12 x 2", "hem 52: front 13 x 2, back 13 x 2", "yoke centre, neck to hem: 16", "yokeback centre, neck to hem: 16"}},
 		{"a panel under each arm", sewnTogether("0", map[string]string{"front": front, "back": back, "panel": panel}, []string{"front", "back", "panel"},
 			shoulders, `fore: ["front.side", "panel.fore"]`, `hind: ["panel.hind", "back.side"]`),
-			[]string{"chest 32: front 7 x 2, back 6 x 2, panel 3 x 2", "hem 36: front 8 x 2, back 7 x 2, panel 3 x 2", "front centre, neck to hem: 10", "back centre, neck to hem: 11"}},
+			[]string{"chest 32: front 7 x 2, back 6 x 2, panel 3 x 2", "hem 36: front 8 x 2, back 7 x 2, panel 3 x 2", "front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 11", "back straight down, neck and shoulder to hem: 12"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.wants, measured(made.Of(t, c.text)))
