@@ -105,6 +105,9 @@ func seamEndLines(s garment.Seam, w writer) mark.Lines {
 		}
 		say("at %s: %s", endName(s, end), strings.Join(told, ", "))
 	}
+	if text := s.NotchesTurned(w.length); text != "" {
+		lines.Warn("%s", text)
+	}
 	switch {
 	case s.Undecided():
 		lines.Warn("%s", s.MeetUndecided())

@@ -265,6 +265,9 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		{"nothing tells", leaning, lower, sketch.Tops,
 			[]string{"at right of front and l of back: no jog", "at left of front and r of back: no jog",
 				`! which ends meet could not be told: "right" was laid on "l"; if it lies on "r", write meet = ["right", "r"]`}},
+		{"notches from two ends", sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"right\"\nat = 2\n",
+			sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"left\"\nat = 2\n", sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point",
+				"! the notches miss each other by 6 in, and would meet if those of one side were measured from its other end"}},
 		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right of front and r of back: no jog", "at left: no jog, no point"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

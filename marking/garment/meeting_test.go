@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -136,6 +137,27 @@ func TestWhatTellsWhichEndsMeet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.want, meetings(t, c.text)[0])
+		})
+	}
+}
+
+// A side of 10 in, whose notches stand 2 in from the right and 2 in from the left, sewn 9 1/2
+// in: 1 3/4 and 7 3/4 in from the right.
+func TestNotchesThatMissEachOther(t *testing.T) {
+	notched := func(from, at string) string {
+		return sketch.Rect("10") + "\n---\n" + fmt.Sprintf("\n[notch.n]\nedge = \"top\"\nfrom = %q\nat = %s\n", from, at)
+	}
+	for _, c := range []struct{ name, front, back, want string }{
+		{"they meet", notched("right", "2"), notched("right", "2"), ""},
+		{"nearly", notched("right", "2"), notched("right", "2.2"), ""},
+		{"from the other end", notched("right", "2"), notched("left", "2"),
+			"the notches miss each other by 6 in, and would meet if those of one side were measured from its other end"},
+		{"from neither end", notched("right", "2"), notched("right", "3"), ""},
+		{"on one side alone", notched("right", "2"), sketch.Rect("10"), ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			s := made.Seam(t, sketch.Joined("0.25", c.front, c.back, sketch.Tops))
+			assert.Equal(t, c.want, s.NotchesTurned(length.Amount.String))
 		})
 	}
 }

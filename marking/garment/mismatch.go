@@ -76,6 +76,15 @@ func (s SeamSide) is() string {
 	return "is"
 }
 
+// NotchesTurned says that notches miss each other that would meet from the other end of one
+// side; nothing of others.
+func (s Seam) NotchesTurned(say func(length.Amount) string) string {
+	if s.NotchesMiss == 0 {
+		return ""
+	}
+	return fmt.Sprintf("the notches miss each other by %s, and would meet if those of one side were measured from its other end", say(s.Within.Unit.Amount(s.NotchesMiss)))
+}
+
 // MeetUndecided says that nothing tells which ends of the two edges come together; nothing
 // where something does, or the seam is the same either way.
 func (s Seam) MeetUndecided() string {

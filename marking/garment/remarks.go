@@ -59,6 +59,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		}
 		say(s.place, s.EaseAndGathers(length.Amount.String))
 		say(s.place, s.FullnessWarning())
+		say(s.place, s.NotchesTurned(length.Amount.String))
 		say(s.place, s.MeetUndecided())
 	}
 	for _, t := range p.Trims {

@@ -68,6 +68,9 @@ type Meeting struct {
 	// the other way. Matters tells that the lines beside the seam would turn otherwise.
 	Else    [2]string
 	Matters bool
+	// NotchesMiss is how far the notches of the two sides miss each other, in mm, where
+	// they would meet if those of one side were measured from its other end; else 0.
+	NotchesMiss float64
 }
 
 // Undecided reports whether nothing tells which ends come together, though it matters.
@@ -193,6 +196,9 @@ func (j joiner) seamEnds(s source.SeamSpec, a, b Course, off length.Amount) (m M
 		m.Ends = append(m.Ends, best.end(n, j.ties))
 	}
 	m.ToldBy, m.Else = by, other.end(0, j.ties).Neighbours
+	if miss := best.notchesApart(); miss > notchTelling && other.notchesApart() < equalNeighbours {
+		m.NotchesMiss = miss
+	}
 	m.Matters = math.Abs(best.sharpest()-other.sharpest()) > leastBend
 	return m
 }
