@@ -2,7 +2,6 @@ package lay
 
 import (
 	"fmt"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -154,19 +153,43 @@ func TestLayTurnsOverWithinAGarment(t *testing.T) {
 	}
 }
 
-// After much looking for room the gaps are closed, and what comes then lies above all that
-// is there.
+// After much looking the gaps are closed, and what comes later lies above all that is there;
+// before that it lies in a bay as well.
 func TestBandClosesItsGaps(t *testing.T) {
-	shapes := strings.Split("0,0 2,0 2,5 6,5 6,7 0,7 0,0; 0,0 2,0 2,1 0,1 0,0", ";")
-	b := newBand(6, 1, 0)
-	assert.Equal(t, "0,0", fillInTurn(b, pathOf(t, shapes[0])))
-	b.closeGaps()
-	assert.Equal(t, "0,7", fillInTurn(b, pathOf(t, shapes[1])))
-	b = newBand(6, 1, 0)
-	fillInTurn(b, pathOf(t, shapes[0]))
-	assert.Equal(t, "2,0", fillInTurn(b, pathOf(t, shapes[1])), "before that it lies in the bay")
-	b = newBand(6, 1, 0)
-	b.looks = mostLooks + 1
-	assert.Equal(t, "0,0", fillInTurn(b, pathOf(t, shapes[0])))
-	assert.Zero(t, b.looks, "it begins to look anew")
+	const hook, crumb = "0,0 2,0 2,5 6,5 6,7 0,7 0,0", "0,0 2,0 2,1 0,1 0,0"
+	for _, c := range []struct {
+		name  string
+		looks int
+		want  string
+	}{
+		{"after a few looks", 10, "2,0 4,0"},
+		{"after millions", 5_000_000, "2,0 0,7"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			b := newBand(6, 1, 0)
+			require.Equal(t, "0,0", fillInTurn(b, pathOf(t, hook)))
+			first, second := pathOf(t, crumb), pathOf(t, crumb)
+			b.looks = c.looks // before the first, which has its place when they are closed
+			assert.Equal(t, c.want, fillInTurn(b, first, second))
+		})
+	}
+}
+
+// Of more than a hundred things one order is tried, of fewer three.
+func TestOrdersForMany(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		counts []int
+		orders int
+	}{
+		{"nothing", nil, 3},
+		{"a hundred", []int{99, 1}, 3},
+		{"one more", []int{99, 2}, 1},
+	} {
+		var pieces []poses
+		for _, count := range c.counts {
+			pieces = append(pieces, poses{count: count, garments: 1})
+		}
+		assert.Len(t, ordersFor(pieces), c.orders, c.name)
+	}
 }

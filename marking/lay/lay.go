@@ -24,7 +24,8 @@ import (
 //     there let it, also in a bay of one or between them, and then as far left.
 //   - Their order is tried three times: the longest along the cloth first, the largest
 //     first, the widest first; each with all of one piece one after another, and with
-//     some of each in rounds. The shortest lay is taken, of equally short ones the first.
+//     some of each in rounds; of very many only with the longest first. The shortest lay is
+//     taken, of equally short ones the first.
 //   - Single cloth right after a torn strip is one part of the lay with it.
 //
 // That pieces are cut two at a time from folded cloth, that narrow cloth is torn, and that
@@ -32,7 +33,7 @@ import (
 
 // HowLaid tells a maker how a plain lay is made.
 const HowLaid = "What is torn across comes first. Each piece lies as near the beginning as it goes, also in a bay of others, " +
-	"on folded or single cloth or both, in the order that is shortest. This is no promise of the least cloth."
+	"on folded or single cloth or both; of a few such lays it is the shortest. This is no promise of the least cloth."
 
 const (
 	// scissorsRoom is how far apart pieces lie at least, in mm, so that each can be cut
@@ -44,10 +45,6 @@ const (
 	// of an inch, a step of the ruler, two of which are the room for scissors. Only on
 	// cloth wider than any that is woven, beyond 6 m, the steps are wider.
 	shiftStep = 25.4 / 16
-
-	// mostTurned bounds how many things are laid in every order: more of them only with
-	// the longest first, so that the lay for a class does not take a maker's patience.
-	mostTurned = 100
 )
 
 // layOut lays everything out on cloth of a width in mm. It lays nothing where that is

@@ -22,13 +22,17 @@ var (
 	largestFirst order = func(p *pose) float64 { return math.Sqrt(math.Abs(p.path.Area())) }
 )
 
+// mostReordered bounds how many things are laid in every order: more of them only with the
+// longest first, so that the lay for a class does not take a maker's patience.
+const mostReordered = 100
+
 // ordersFor returns the orders that are tried for pieces, at least one.
 func ordersFor(pieces []poses) []order {
 	things := 0
 	for _, p := range pieces {
 		things += p.total()
 	}
-	if things > mostTurned {
+	if things > mostReordered {
 		return []order{longestFirst}
 	}
 	return []order{longestFirst, largestFirst, widestFirst}
