@@ -7,9 +7,9 @@ package plane
 // as it is, however slight its bend; but for a few points between stretches that were not:
 // they tell nothing of which way it bends.
 
-// mostSplits bounds how often a path is split to find its straight stretches, and so the
-// time in proportion to its points; what is left then stays as it is. Halves of halves come
-// to single points after a quarter of that.
+// mostSplits bounds how many splits of a path lie one within another, and so keeps the time in
+// proportion to its points; a stretch that comes out of so many stays as it is. Halves of
+// halves come to single points after a quarter of that.
 const mostSplits = 64
 
 // fewPoints is how many points a stretch of a rough path may have that is taken as straight
