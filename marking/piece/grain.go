@@ -56,6 +56,9 @@ func checkGrain(piece *Piece, ps source.PieceSpec, found *Findings) {
 		if out <= nearEdge {
 			piece.grainLine = plane.Path{on[0], on[len(on)-1]}
 		}
+		if from && to && piece.grainLine.Length() <= SamePoint {
+			found.Add(ps.GrainPoints.Place, "draw it on the piece", "nothing of the grain line lies on the piece between its points")
+		}
 	}
 }
 

@@ -99,7 +99,20 @@ func TestPointsNearAnEdge(t *testing.T) {
 			staysOn(t, p, m.Path)
 		}
 	})
+	t.Run("over a corner, both ends 0.7 mm outside", func(t *testing.T) {
+		over := inInches(plane.Point{X: -0.7, Y: 0.7}, plane.Point{X: 0.7, Y: -0.7})
+		p, line := ruled(t, "grain = "+strings.TrimPrefix(over, "points = ")+hollow, over)
+		assert.InDelta(t, 1.4, line.Length(), 1e-6, "it runs along both edges")
+		staysOn(t, p, line)
+		for _, m := range p.AsDrawn.Marks {
+			staysOn(t, p, m.Path)
+		}
+	})
 	for _, c := range []struct{ name, text, line, want string }{
+		{"a line and a grain line that only touch a corner", "grain = [[\"-0.5 mm\", \"-0.5 mm\"], [0, 0]]\n" + hollow, "points = [[\"-0.5 mm\", \"-0.5 mm\"], [0, 0]]\n",
+			`piece.front.grain: nothing of the grain line lies on the piece between its points
+hint: draw it on the piece
+piece.front.line.rule: the line has no length`},
 		{"0.9 mm outside", hollow, inInches(below, beyond(neck, neck.Length()/2, 0.9)),
 			`piece.front.line.rule.points: point 2, (1 3/4 in, 10 1/2 in), lies outside the piece by 1/16 in
 hint: is a number wrong? x comes first, then y; a line that is to end at that edge has to = "neck"`},

@@ -74,8 +74,11 @@ func (p *Piece) onPiece(line plane.Path) (on plane.Path, farthest float64) {
 			}
 		}
 	}
-	if farthest < LeastLine {
+	switch {
+	case farthest < LeastLine:
 		return line, 0
+	case on.Length() < LeastLine: // both its ends are outside, beyond a corner
+		return p.toEdge(line)
 	}
 	return on, farthest
 }
