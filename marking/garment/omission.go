@@ -26,8 +26,7 @@ func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
 	if !spec.Unit.Given() {
 		say(`no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`)
 	}
-	sewn := func(e piece.Edge) bool { return e.Allowance > 0 }
-	if !slices.ContainsFunc(p.Pieces, func(p piece.Piece) bool { return slices.ContainsFunc(p.Edges, sewn) }) {
+	if !p.hasAllowance() {
 		say(`no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`)
 	}
 	return all
@@ -35,22 +34,22 @@ func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
 
 // atCentre matches the names of edges that lie in the middle of the body, and of those
 // that are called after the fold.
-var atCentre = regexp.MustCompile(`(?i)^(?:centre|center|mid|middle)[ _-]?(?:front|back)$|^c\.? ?[fb]\.?$|\bfold\b`)
+var atCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)[ -]?(?:front|back)$|^c\.? ?[fb]\.?$|\bfold\b`)
 
 // oneOfTwo matches the names of pieces of which one side of the body has one.
-var oneOfTwo = regexp.MustCompile(`(?i)\b(?:left|right|half)\b`)
+var oneOfTwo = regexp.MustCompile(`\b(?:left|right|half)\b`)
 
 // noFold says of a piece that is cut once that it makes one half only: an edge that is
 // called after the centre lies on no fold, has no hem and is sewn to nothing.
 func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
-	if one.OnFold || one.Times() > 1 || oneOfTwo.MatchString(one.Key+" "+one.Name) {
+	if one.OnFold || one.Times() > 1 || oneOfTwo.MatchString(wording.InWords(one.Key+" "+one.Name)) {
 		return nil
 	}
 	for i, e := range one.Edges {
 		another := func(o piece.Edge) bool {
 			return o.Key != e.Key && strings.Contains(strings.ToLower(o.Key), strings.ToLower(e.Key))
 		}
-		if e.Hem > 0 || !atCentre.MatchString(e.Key) || e.Path.Straightness() > piece.Straightness ||
+		if e.Hem > 0 || !atCentre.MatchString(wording.InWords(e.Key)) || e.Path.Straightness() > piece.Straightness ||
 			slices.ContainsFunc(one.Edges, another) || p.isSewn(one, i) {
 			continue
 		}
@@ -189,8 +188,8 @@ func (p *Pattern) hemsThatGoOn() [][2]hemmed {
 // comesOnce matches the names of pieces that a garment has one of, however often they are
 // cut, and comesTwice of those it has two of.
 var (
-	comesOnce  = regexp.MustCompile(`(?i)\b(?:collar|yoke|bib|bodice|front|back)\b`)
-	comesTwice = regexp.MustCompile(`(?i)\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
+	comesOnce  = regexp.MustCompile(`\b(?:collar|yoke|bib|bodice|front|back)\b`)
+	comesTwice = regexp.MustCompile(`\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
 )
 
 // lined reports whether a piece is likely cut together with its lining, though the file
@@ -200,10 +199,10 @@ func lined(one *piece.Piece) bool {
 	if one.OnFold {
 		often = 2
 	}
-	names := one.Key + " " + one.Name
+	names := wording.InWords(one.Key + " " + one.Name)
 	once := comesOnce.MatchString(names)
 	if fold := one.EdgeOnFold(); fold >= 0 {
-		once = once || atCentre.MatchString(one.Edges[fold].Key)
+		once = once || atCentre.MatchString(wording.InWords(one.Edges[fold].Key))
 	}
 	return one.Layers == 1 && one.Cut == often && once && !comesTwice.MatchString(names)
 }

@@ -6,6 +6,7 @@ import (
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a garment whose largest piece is no larger than a doll's, or a piece
@@ -21,7 +22,7 @@ const (
 )
 
 // smallWithReason matches titles, and names of pieces, that are meant to be small.
-var smallWithReason = regexp.MustCompile(`(?i)doll|gusset|tab|string|\btie|loop|strap|pocket|cuff|collar|band|belt|boot|shoe|mitten|button|sample|trial`)
+var smallWithReason = regexp.MustCompile(`doll|gusset|tab|string|\btie|loop|strap|pocket|cuff|collar|band|belt|boot|shoe|mitten|button|sample|trial`)
 
 // sizes says which pieces are too small or too large to be meant.
 func sizes(p *Pattern) []piece.Remark {
@@ -52,7 +53,7 @@ func sizes(p *Pattern) []piece.Remark {
 		return all
 	}
 	one := &p.Pieces[largest]
-	if longest(one) <= dollSize && !smallWithReason.MatchString(p.Title+" "+one.Key+" "+one.Name) {
+	if longest(one) <= dollSize && !smallWithReason.MatchString(wording.InWords(p.Title+" "+one.Key+" "+one.Name)) {
 		say(one, "the largest piece, %q, is %s by %s, no larger than a doll's: is the unit right?",
 			func(a, b float64) bool { return max(a, b) > dollSize && !beyondBed(a, b) })
 	}

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A growth tuck is let out when the child has grown, and then lengthens
@@ -23,8 +24,8 @@ var (
 	faceWords  = wordsOf(`face|brim|nape`)                                            // of an edge that a piece for the head has
 )
 
-// wordsOf finds any of some words among others, small or large.
-func wordsOf(words string) *regexp.Regexp { return regexp.MustCompile(`(?i)\b(` + words + `)s?\b`) }
+// wordsOf finds any of some words among others, in small letters.
+func wordsOf(words string) *regexp.Regexp { return regexp.MustCompile(`\b(` + words + `)s?\b`) }
 
 const (
 	// alongFoot bounds the sine of the angle between a tuck and the foot it runs along,
@@ -37,7 +38,8 @@ const (
 
 // letDown works out which tucks of a piece lengthen it when they are let down.
 func (p *Piece) letDown(spec *source.Spec) {
-	if shortWords.MatchString(p.Key+" "+p.Name) || slices.ContainsFunc(p.Edges, func(e Edge) bool { return faceWords.MatchString(e.Key) }) {
+	isFace := func(e Edge) bool { return faceWords.MatchString(wording.InWords(e.Key)) }
+	if shortWords.MatchString(wording.InWords(p.Key+" "+p.Name)) || slices.ContainsFunc(p.Edges, isFace) {
 		return
 	}
 	for i := range p.TuckRows {
@@ -58,8 +60,9 @@ func (p *Piece) isFoot(e Edge, spec *source.Spec) bool {
 	joined := slices.ContainsFunc(spec.Seams, func(s source.SeamSpec) bool {
 		return slices.ContainsFunc(slices.Concat(s.Sides[0], s.Sides[1]), func(side source.Text) bool { return side.V == name })
 	})
-	if e.OnFold || joined || apartWords.MatchString(e.Key) {
+	words := wording.InWords(e.Key)
+	if e.OnFold || joined || apartWords.MatchString(words) {
 		return false
 	}
-	return footWords.MatchString(e.Key) || e.Hem > 0 && Inward(e.Path).Y > upright
+	return footWords.MatchString(words) || e.Hem > 0 && Inward(e.Path).Y > upright
 }

@@ -25,6 +25,7 @@ func TestWhichTucksAreLetDown(t *testing.T) {
 		{"beside a hem", one("hem", "hem = 2", "hem"), 1, ""},
 		{"beside a lower edge that is hemmed", one("lower", "hem = 2", "lower"), 1, ""},
 		{"beside one that is called a hem, faced or bound", one("back hem", `allowance = "1/4"`, "waist"), 1, ""},
+		{"the same with an underscore", one("back_hem", `allowance = "1/4"`, "waist"), 1, ""},
 		{"measured from the waist, along the hem", one("hem", "hem = 2", "waist"), 1, ""},
 		{"beside a line along the hem", one("hem", "hem = 2", "casing") + "\n[line.casing]\nalong = \"hem\"\ndistance = 3\n", 1, ""},
 		// From end to end it lies 1/2 in off the level over 10.
@@ -38,6 +39,7 @@ func TestWhichTucksAreLetDown(t *testing.T) {
 		{"up and down, beside a placket", sketch.Swap(one("hem", "hem = 2", "left"), "left: 0,12 0,0", "left: 0,12 0,0 | hem = 0.75"), 0, ""},
 		{"beside a placket that is drawn at the foot", one("placket", `hem = "3/4"`, "placket"), 0, ""},
 		{"of a bonnet", "name = \"Baby's bonnet\"\n" + one("hem", "hem = 2", "hem"), 0, ""},
+		{"of a bonnet with an underscore", "name = \"baby_bonnet\"\n" + one("hem", "hem = 2", "hem"), 0, ""},
 		{"of a brim, along the face", one("face", "hem = 1", "face"), 0, ""},
 		{"of a yoke", "name = \"Front yoke\"\n" + one("lower", "hem = 1", "lower"), 0, ""},
 		{"of a cape, which is no cap", "name = \"Cape\"\n" + one("hem", "hem = 1", "hem"), 1, ""},

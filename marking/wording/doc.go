@@ -7,5 +7,6 @@
 //
 //	quote.go    what somebody wrote, as a message repeats it
 //	list.go     several things in one sentence, and how many there are
+//	inwords.go  a name as words are looked for in it
 //	nearest.go  the known word that a mistyped one is meant for, and the hint that says so
 package wording
