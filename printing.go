@@ -23,8 +23,8 @@ import (
 )
 
 // Rules of this file: what the command line says of paper and printer, and which
-// pieces are meant; what was measured is in measured.go. Lengths count in the unit of the file, which is known only when
-// that has been read.
+// pieces are meant; what was measured is in measured.go. Lengths count in the unit of the
+// file, which is known only when that has been read.
 
 // printing is how the sheets are to be printed. What is nil was not given.
 type printing struct {

@@ -72,9 +72,9 @@ func (m *remarker) placketEnds() []hemEnd {
 		if l.Role != mark.Fold {
 			continue
 		}
-		for _, q := range []plane.Point{l.Path[0], l.Path[len(l.Path)-1]} {
-			if !p.Tree.Nearer(q, Straightness) {
-				ends = append(ends, hemEnd{q, l.Path.StartDirection(), fmt.Sprintf("the line %q", l.Key)})
+		for _, way := range []plane.Path{l.Path, l.Path.Reversed()} {
+			if !p.Tree.Nearer(way[0], Straightness) {
+				ends = append(ends, hemEnd{way[0], way.StartDirection(), fmt.Sprintf("the line %q", l.Key)})
 			}
 		}
 	}
