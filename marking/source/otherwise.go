@@ -24,8 +24,11 @@ func isInPiece(word string) bool {
 // word; else "". known are the keys of the table.
 func writtenOtherwise(table fault.Place, key string, known []string) string {
 	word := strings.NewReplacer("-", "", "_", "", " ", "").Replace(strings.ToLower(key))
-	isPiece, isEdge := slices.Contains(known, "edge") && slices.Contains(known, "line"), slices.Contains(known, "hem") && slices.Contains(known, "points")
+	isPiece := slices.Contains(known, "edge") && slices.Contains(known, "line")
+	isEdge := slices.Contains(known, "hem") && slices.Contains(known, "points")
 	switch {
+	case slices.Contains(known, strings.TrimSuffix(word, "s")):
+		return "" // it is that key, and a slip
 	case word == "seamallowance" && slices.Contains(known, "allowance"):
 		return `it is called allowance here: allowance = "3/8"`
 	case isPiece && slices.Contains([]string{"hem", "turn", "allowance", "seamallowance"}, word):
@@ -33,6 +36,8 @@ func writtenOtherwise(table fault.Place, key string, known []string) string {
 	case isPiece && isInPiece(word):
 		return fmt.Sprintf("what is folded back at an edge is the hem of that edge (hem, turn); what lies or is cut within the piece is a line: write [%s] and its points below it",
 			table.Under("line").Under(key).Key)
+	case isEdge && slices.Contains([]string{"fold", "folded", "onfold", "onthefold"}, word):
+		return `the edge that lies on the fold of the cloth is named in its piece, above the edges: fold = "centre front"`
 	case isEdge && isInPiece(word):
 		return "what is folded back at this edge is its hem: hem = 1, and turn for what is turned in"
 	}
