@@ -298,7 +298,6 @@ type crossing struct {
 	up   plane.Point
 	arms []rise // one or two
 	to   plane.Path
-	most float64 // the sine of the greatest slant
 }
 
 // crossing returns the way across a panel; arms is false where neither of its sides ends
@@ -313,8 +312,7 @@ func (m measurer) crossing(p panel) (c crossing, arms bool) {
 		}
 	}
 	if len(c.arms) == 1 {
-		along := c.to[len(c.to)-1].Sub(c.to[0]).Unit()
-		c.up = along
+		c.up = c.to[len(c.to)-1].Sub(c.to[0]).Unit()
 	}
 	return c, len(c.arms) > 0
 }
