@@ -10,11 +10,11 @@ import (
 )
 
 // Rules of this file. How long the finished garment is, is measured where a round ends: along
-// a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which is
-// the neck mostly, and over seams to the piece above. It is known from stitch line to hem line with
-// tucks in. A piece that has neck and hem both is measured from the shoulder as well: from where neck
-// and shoulder meet straight down. Where the pieces above could be reached over pieces of several lengths, nothing is
-// said.
+// a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which
+// is the neck mostly, and over seams to the piece above. It is known from stitch line to hem
+// line with tucks in. A piece that has neck and hem both is measured from the shoulder as
+// well: from where neck and shoulder meet straight down. Where the pieces above could be
+// reached over pieces of several lengths, nothing is said.
 
 // Drop is how long the finished garment is at one place.
 type Drop struct {

@@ -99,3 +99,16 @@ func TestNothingGoesRound(t *testing.T) {
 		})
 	}
 }
+
+// A piece whose other side leans out from its hem, so that no level runs to it, is not
+// measured under the arms, and nothing else goes wrong.
+func TestSideThatLeansOut(t *testing.T) {
+	front := "cut = 2\nbottom: 0,0 6,0\nside: 6,0 6,8\narmhole: 6,8 4,8 4,12\nshoulder: 4,12 2,12\nneck: 2,12 -8,10\nlean: -8,10 -10,2\nin: -10,2 0,0\n"
+	for _, seam := range []string{`mid: ["front.in", "front.in"]`, `mid: ["front.lean", "front.lean"]`} {
+		p := made.Of(t, sewnTogether("0", map[string]string{"front": front, "back": plain("6")}, []string{"front", "back"}, `side: ["front.side", "back.side"]`, shoulders, seam)+"[fit]\nchest = 20\n")
+		for _, g := range p.Measures.Girths {
+			assert.NotEqual(t, garment.AtChest, g.Level)
+		}
+		assert.NotEmpty(t, ofFit(p))
+	}
+}

@@ -351,7 +351,10 @@ func (c crossing) line(down float64) plane.Path {
 		at, _ := r.path.At(r.path.Length() - down)
 		ends = append(ends, at)
 	}
-	if len(ends) == 1 {
+	switch {
+	case len(ends) == 1 && len(c.to) < 2: // the other side leans out at once
+		return nil
+	case len(ends) == 1:
 		return levelFrom(ends[0], c.to)
 	}
 	if math.Abs(ends.StartDirection().Dot(c.up)) > mostSlant {
