@@ -44,7 +44,7 @@ func (m *remarker) sizes() {
 	}
 	for i := range m.piece.Edges {
 		if m.piece.Edges[i].Hem > 0 {
-			m.deepHem(&m.piece.Edges[i])
+			m.deepHem(i)
 		}
 	}
 }
@@ -70,11 +70,19 @@ func (m *remarker) wideSeams(wide float64) {
 		wording.Listed(names, "and"), has, m.unit.AsWritten(wide), m.unit.AsWritten(m.unit.Either(widestSeam, 50)))
 }
 
-// deepHem says that a hem, folded back, reaches past the other side of its piece.
-func (m *remarker) deepHem(e *Edge) {
+// deepHem says that a hem, folded back, reaches past the other side of its piece. One that
+// does not come to the fold of the cloth may reach over it, onto the other half.
+func (m *remarker) deepHem(i int) {
+	e := m.piece.Edges[i]
+	whole := slices.Clone(m.piece.Outline)
+	before, after := m.piece.Neighbours(i)
+	if axis := m.piece.EdgeOnFold(); axis >= 0 && axis != before && axis != after {
+		fold := m.piece.Edges[axis].Path
+		whole = append(whole, whole.Mirrored(fold[0], Inward(fold))...)
+	}
 	edge := plane.NewTree(e.Path)
 	far := 0.0
-	for _, q := range m.piece.Outline {
+	for _, q := range whole {
 		far = math.Max(far, edge.Distance(q, math.Inf(1)))
 	}
 	if reach := e.Allowance + e.Hem; reach > far+SamePoint {

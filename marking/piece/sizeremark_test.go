@@ -32,6 +32,12 @@ func TestAllowancesOutOfTheCommon(t *testing.T) {
 			assert.Equal(t, c.want, remarksOf(t, "allowance = 0.25\n"+sketch.Front(sketch.Swap(bib, "TOP", c.top, "LEFT", c.left, "HEM", c.hem))))
 		})
 	}
+	// Half of a cape, 4 in and 8 in whole: its front is folded back over the middle, its foot
+	// cannot be folded beyond the neck.
+	const cape = "fold = \"middle\"\nmiddle: 0,3 0,0\nfoot: 0,0 4,0 | FOOT\nfront: 4,0 4,3 | FRONT\nneck: 4,3 0,3"
+	assert.Empty(t, remarksOf(t, "allowance = 0.25\n"+sketch.Front(sketch.Swap(cape, "FOOT", "", "FRONT", "hem = 3"))))
+	assert.Equal(t, []string{`8: piece.front.edge.foot: the hem is deeper than there is room for: folded back, it reaches 4 in from the cut edge, and the piece ends at 3 in`},
+		remarksOf(t, "allowance = 0.25\n"+sketch.Front(sketch.Swap(cape, "FOOT", "hem = 2", "FRONT", ""))))
 	assert.Equal(t, []string{`4: piece.front.edge.bottom: "bottom", "right" and 2 more have allowances of 2 1/2 in, ` + most},
 		remarksOf(t, "allowance = 2.5\n"+sketch.Front(sketch.Rect("10"))))
 }
