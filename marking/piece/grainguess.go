@@ -15,7 +15,9 @@ import (
 //   - A belt, a string or a tie is cut along its length.
 //   - Another piece has its grain along its centre front or centre back, where an edge or
 //     a line is called so or is a centre line.
-//   - A piece whose two halves are alike has it down its middle.
+//   - A piece whose two halves are alike has it down its middle. Where that is so both ways,
+//     as of a rectangle, it runs along its length; but square to its hem, as of a skirt that
+//     is wider than it is long.
 //   - Then it runs along the longest stretch that is straight, whether that is an edge, a
 //     part of one or several; but of those that are about as long along the one with more
 //     square corners, for a centre is square to hem and waist, and a side slants. One that
@@ -96,6 +98,8 @@ func (p *Piece) lengthOrMiddle(outline Ring, main side) (direction plane.Point, 
 		return long, "along its length", true
 	case called:
 		return centre.direction, "along " + centre.edge, true
+	case alikeLong && alikeAcross && p.hemsRunAlong(long):
+		return across, "down its middle", true
 	case alikeLong && alikeAcross:
 		return long, "along its length", true
 	case alikeLong:
@@ -104,6 +108,21 @@ func (p *Piece) lengthOrMiddle(outline Ring, main side) (direction plane.Point, 
 		return across, "down its middle", true
 	}
 	return plane.Point{}, "", false
+}
+
+// hemsRunAlong reports whether a piece has hems, and all of them run in some direction.
+func (p *Piece) hemsRunAlong(direction plane.Point) bool {
+	hems := 0
+	for _, e := range p.Edges {
+		if e.Hem == 0 {
+			continue
+		}
+		if way := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit(); math.Abs(way.Dot(direction)) < runsAlong {
+			return false
+		}
+		hems++
+	}
+	return hems > 0
 }
 
 // halvesAlike reports whether a closed path is its own mirror image over a line through a
