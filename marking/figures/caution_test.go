@@ -148,6 +148,8 @@ func TestCords(t *testing.T) {
 		{"a string that is drawn for the neck", "", named("Neck string"), "", neck},
 		{"a tie that is drawn for the waist", "", named("Waist tie"), "", waist},
 		{"a necktie", "", square, drawn("Necktie"), neck},
+		{"a necktie by its key alone, with an underscore", "", square, strings.ReplaceAll(strings.ReplaceAll(drawn("Tie"), "name = \"Tie\"\n", ""), "piece.tie", "piece.neck_tie"), neck},
+		{"a casing at the waist, with an underscore", "", line("waist_casing", "side"), "", waist},
 		{"a tie that is drawn", "", square, drawn("Tie"), anyhow},
 		{"a tie that is sewn to the neck", "", square, drawn("Tie") + sewn("neck"), neck},
 		{"a tie that is sewn to the hem", "", square, drawn("Tie") + sewn("hem"), waist},

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: where cords, ribbons, ties and casings lie is told by the words that
@@ -103,8 +104,8 @@ var (
 // place returns where a cord lies in a garment of some title; noCord where it is none. A
 // ribbon along a hem is sewn flat, and draws nothing up.
 func (c cord) place(title string) cordPlace {
-	name := strings.ToLower(c.name)
-	at := name + " " + strings.ToLower(strings.Join(c.at, " "))
+	name := wording.InWords(c.name)
+	at := name + " " + wording.InWords(strings.Join(c.at, " "))
 	isString := stringWords.MatchString(name)
 	isDrawn := isString || casingWords.MatchString(name)
 	if !isDrawn && !ribbonWords.MatchString(name) || elasticWords.MatchString(name) {

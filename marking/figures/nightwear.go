@@ -4,10 +4,10 @@ import (
 	"fmt"
 	"regexp"
 	"strconv"
-	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: what is worn to bed, or about it, is told by the title, or by the
@@ -121,7 +121,7 @@ var topWords = anyOf(`neck\w*|shoulders?`)
 func lengthToHem(p *piece.Piece) float64 {
 	hem, hasTop := -1, false
 	for i, e := range p.Edges {
-		key := strings.ToLower(e.Key)
+		key := wording.InWords(e.Key)
 		hasTop = hasTop || topWords.MatchString(key)
 		if hemWords.MatchString(key) {
 			hem = i
