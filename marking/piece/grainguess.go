@@ -2,10 +2,11 @@ package piece
 
 import (
 	"math"
-	"strings"
+	"regexp"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: the grain where the file says nothing, as a teacher of pattern
@@ -163,11 +164,11 @@ func (p *Piece) centreSide(outline Ring) (centre side, ok bool) {
 	return centre, centre.length > 0
 }
 
+// centreForm is the name of a centre front or back, written out or as cf, c.b.
+var centreForm = regexp.MustCompile(`centre|center|^c\.? ?[fb]\.?$`)
+
 // isCentre reports whether a name is that of a centre front or back.
-func isCentre(name string) bool {
-	name = strings.ToLower(name)
-	return strings.Contains(name, "centre") || strings.Contains(name, "center")
-}
+func isCentre(name string) bool { return centreForm.MatchString(wording.InWords(name)) }
 
 // mainSide returns the straight stretch of an outline that tells most of its grain, which
 // may be a whole edge, a part of one, or parts of several in one line. Its length is 0 where
