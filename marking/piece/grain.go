@@ -75,7 +75,7 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 	for k := range grainPlaces {
 		u := us.From + (us.To-us.From)*(float64(k)+0.5)/grainPlaces
 		for _, chord := range b.Chords(outline, u) {
-			for _, s := range append([]Stretch{chord}, b.between(u, chord, trees)...) {
+			for _, s := range []Stretch{chord, b.widestBetween(u, chord, trees)} {
 				long := math.Min(longestGrain, (s.To-s.From)*grainShare)
 				middle := (s.From + s.To) / 2
 				line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
@@ -88,8 +88,9 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark) plane
 	return best
 }
 
-// between returns the parts of a chord, u out, between the lines that cross it.
-func (f Frame) between(u float64, chord Stretch, others []*plane.Tree) []Stretch {
+// widestBetween returns the longest part of a chord, u out, between lines that cross it: all
+// of it where none does. Where hundreds do, to look at every part would take too long.
+func (f Frame) widestBetween(u float64, chord Stretch, others []*plane.Tree) Stretch {
 	tree := plane.NewTree(f.Lengthwise(u, chord))
 	vs := []float64{chord.From, chord.To}
 	for _, o := range others {
@@ -98,11 +99,13 @@ func (f Frame) between(u float64, chord Stretch, others []*plane.Tree) []Stretch
 		}
 	}
 	slices.Sort(vs)
-	var parts []Stretch
-	for i := 1; i < len(vs); i++ {
-		parts = append(parts, Stretch{vs[i-1], vs[i]})
+	widest := Stretch{vs[0], vs[1]}
+	for i := 2; i < len(vs); i++ {
+		if vs[i]-vs[i-1] > widest.To-widest.From {
+			widest = Stretch{vs[i-1], vs[i]}
+		}
 	}
-	return parts
+	return widest
 }
 
 // grainScore says how good a place for the grain line is: its length, as far
