@@ -67,7 +67,7 @@ func (p printing) wholes(unit length.Unit) (wholes [2]float64, err error) {
 	if p.of == nil {
 		return wholes, nil
 	}
-	across, down, two := strings.Cut(strings.ReplaceAll(*p.of, "×", "x"), "x")
+	across, down, two := strings.Cut(strings.NewReplacer("×", "x", "X", "x").Replace(*p.of), "x")
 	if !two {
 		down = across
 	}

@@ -56,7 +56,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		m.creases(&p.PleatRows[i])
 	}
 	m.hems()
-	m.sizes()
+	m.tooLarge()
 	if p.Block != nil && p.Block.Measured != nil {
 		m.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
 	}

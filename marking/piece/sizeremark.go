@@ -31,8 +31,8 @@ func (p *Piece) Size() (across, along float64) {
 	return 2 * us.To, vs.To - vs.From
 }
 
-// sizes remarks on what is too large for the piece.
-func (m *remarker) sizes() {
+// tooLarge remarks on allowances and hems that are too large for the piece.
+func (m *remarker) tooLarge() {
 	var wide []float64 // allowances
 	for _, e := range m.piece.Edges {
 		if e.Hem == 0 && e.Allowance > widestSeam+SamePoint && !slices.Contains(wide, e.Allowance) {

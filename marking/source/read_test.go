@@ -285,6 +285,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"no-break space in a reference", small + "[piece.front]\nfold = \"centre\u00a0front\"", "f.toml:4: piece.front.fold: the name has a no-break space (U+00A0) behind \"centre\"" + space},
 		{"no-break space in a key", "[piece.front.edge.\"\u00a0all\"]\npoints = [[0, 0], [1, 0]]", "f.toml:1: piece.front.edge.\"\\u00a0all\": the name has a no-break space (U+00A0) at its beginning" + space},
 		{"no-break space in a seam", small + "[seam.s]\njoin = [\"front.all\", \"front.a\u2009b\"]", "f.toml:4: seam.s.join: the name has a space of another kind (U+2009) behind \"front.a\"" + space},
+		{"no-break space in what meets", small + "[seam.s]\njoin = [\"front.all\", \"front.all\"]\nmeet = [\"hem\", \"hem\u00a0edge\"]", "f.toml:5: seam.s.meet: the name has a no-break space (U+00A0) behind \"hem\"" + space},
 		{"soft hyphen in a reference", small + "[trim.t]\nalong = \"front.a\u00adll\"", "f.toml:4: trim.t.along: the name has a sign that cannot be seen (U+00AD) behind \"front.a\"" + space},
 
 		{"a point in quotes", edge("points = [[0, 0], [\"4 1/8, 0\"]]"), "f.toml:2: piece.front.edge.all.points: point 2 has 1 number, and needs two\nhint: put each number in quotes by itself: [\"4 1/8\", \"0\"]"},

@@ -96,8 +96,8 @@ func (t *fileTable) meet() [2]Text {
 			t.report(at, "must name one edge, or two, in quotes", meetHint)
 			return [2]Text{}
 		}
-		t.note(at, checkText(first))
-		t.note(at, checkText(second))
+		t.note(at, checkName(first))
+		t.note(at, checkName(second))
 		return [2]Text{GivenAt(first, at), GivenAt(second, at)}
 	default:
 		t.report(at, "must be the name of an edge, but is "+asGiven(v), meetHint)
