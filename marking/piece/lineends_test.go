@@ -108,6 +108,11 @@ func TestPointsNearAnEdge(t *testing.T) {
 			staysOn(t, p, m.Path)
 		}
 	})
+	t.Run("a point between its ends, 0.07 mm outside", func(t *testing.T) {
+		p, line := ruled(t, hollow, inInches(below, plane.Point{X: -0.07, Y: 80}, plane.Point{X: 50, Y: 60}))
+		staysOn(t, p, line)
+		assert.InDelta(t, 0, line.Bounds().Min.X, 1e-9)
+	})
 	for _, c := range []struct{ name, text, line, want string }{
 		{"a line and a grain line that only touch a corner", "grain = [[\"-0.5 mm\", \"-0.5 mm\"], [0, 0]]\n" + hollow, "points = [[\"-0.5 mm\", \"-0.5 mm\"], [0, 0]]\n",
 			`piece.front.grain: nothing of the grain line lies on the piece between its points

@@ -21,9 +21,9 @@ const (
 	// still flatter runs along the edge.
 	shortEnd = 4 * nearEdge
 	// sampled is how far apart, in mm, places of a line are looked at that lies outside,
-	// and those at which it is brought to the edge: on the tightest curve of an outline
-	// that leaves no more than a hundredth of a millimetre between them. There are no more
-	// than mostSampled of them: so long a line is near no edge.
+	// and those at which it is brought to the edge, besides its own points: on the tightest
+	// curve of an outline that leaves no more than a hundredth of a millimetre between them.
+	// There are no more than mostSampled of them: so long a line is near no edge.
 	sampled     = 0.5
 	mostSampled = 20_000
 )
@@ -40,12 +40,15 @@ func (p *Piece) outside(q plane.Point) float64 {
 // toEdge returns a line with every place of it brought to the edge of the piece, and how far
 // outside, in mm, the farthest lay.
 func (p *Piece) toEdge(line plane.Path) (on plane.Path, farthest float64) {
-	tree := plane.NewTree(line)
-	steps := min(max(1, math.Ceil(tree.Length()/sampled)), mostSampled)
-	for k := range int(steps) + 1 {
-		q := tree.At(tree.Length() * float64(k) / steps)
-		at, _ := p.Tree.Nearest(q)
-		on, farthest = append(on, at), math.Max(farthest, p.outside(q))
+	apart := math.Max(sampled, line.Length()/mostSampled)
+	for k, to := range line {
+		from := line[max(0, k-1)]
+		steps := math.Max(1, math.Ceil(from.Distance(to)/apart))
+		for j := range int(steps) {
+			q := from.Toward(to, float64(j+1)/steps)
+			at, _ := p.Tree.Nearest(q)
+			on, farthest = append(on, at), math.Max(farthest, p.outside(q))
+		}
 	}
 	return on, farthest
 }
