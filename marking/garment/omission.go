@@ -34,7 +34,7 @@ func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
 
 // atCentre matches the names of edges that lie in the middle of the body, and of those
 // that are called after the fold.
-var atCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)[ -]?(?:front|back)$|^c\.? ?[fb]\.?$|\bfold\b`)
+var atCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)(?:[ -]?(?:front|back))?(?: line)?$|^c\.? ?[fb]\.?$|\bfold\b`)
 
 // oneOfTwo matches the names of pieces of which one side of the body has one.
 var oneOfTwo = regexp.MustCompile(`\b(?:left|right|half)\b`)
