@@ -17,8 +17,8 @@ import (
 // SizeAt is how far it is across the folds of a piece at some level.
 type SizeAt struct {
 	MM   float64
-	Ends []FoldRow // at whose end it is measured; none where it is elsewhere
-	Open []string  // the edges at which it is measured, where folds that end above are open
+	Rows []FoldRow // at whose end it is measured, or which are open there
+	Open []string  // the edges at which it is measured, where they are open; none at their end
 }
 
 // FoldedSizes returns what a piece measures with its folds in, across and up as it is drawn,
@@ -62,11 +62,11 @@ func (p *Piece) sizes(rows []FoldRow, whole float64) []SizeAt {
 	return all
 }
 
-// withSize adds a size to others, or the row it is measured at to that of the same size.
+// withSize adds a size to others, or its row to that of the same size at the same place.
 func withSize(all []SizeAt, at SizeAt) []SizeAt {
 	for i, have := range all {
-		if math.Abs(have.MM-at.MM) < LeastLine && len(have.Open) == len(at.Open) {
-			all[i].Ends = append(all[i].Ends, at.Ends...)
+		if math.Abs(have.MM-at.MM) < LeastLine && slices.Equal(have.Open, at.Open) {
+			all[i].Rows = append(all[i].Rows, at.Rows...)
 			return all
 		}
 	}
@@ -83,13 +83,13 @@ func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
 		return SizeAt{}, false
 	}
 	us := Stretch{chords[0].From, chords[len(chords)-1].To}
-	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(us, level)), Ends: []FoldRow{r}}, true
+	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(us, level)), Rows: []FoldRow{r}}, true
 }
 
 // sizeBelow returns what a piece measures at the edges that the folds of a row would run on
 // to; false where those run along the folds rather than across.
 func (p *Piece) sizeBelow(r FoldRow) (SizeAt, bool) {
-	var at SizeAt
+	at := SizeAt{Rows: []FoldRow{r}}
 	var line plane.Path
 	for _, f := range r.Folds {
 		cloth, ok := p.clothOver(r, f)

@@ -110,20 +110,26 @@ func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
 // the folds that end on it, and where they are open.
 func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) string {
 	var told []string
+	named := 0 // rows, so far
 	for i, at := range sizes {
 		words := unit.OnRuler(at.MM)
 		if i == 0 {
 			words += " " + direction
 		}
-		var ends []string
-		for _, r := range at.Ends {
-			ends = append(ends, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
+		var rows []string
+		for _, r := range at.Rows {
+			rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
 		}
-		if len(ends) > 0 {
-			words += " at the end of " + wording.Listed(ends, "and")
-		}
-		if len(at.Open) > 0 {
-			words += " at " + wording.Listed(at.Open, "and") + ", where they are open"
+		which := wording.Listed(rows, "and")
+		switch {
+		case len(at.Open) == 0 && len(rows) > 0:
+			words += " at the end of " + which
+			named += len(rows)
+		case len(at.Open) > 0:
+			if len(rows) == named {
+				which = "they"
+			}
+			words += " at " + wording.Listed(at.Open, "and") + ", where " + which + " are open"
 		}
 		told = append(told, words)
 	}

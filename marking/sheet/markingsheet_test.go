@@ -69,6 +69,9 @@ func TestSizesWithFoldsIn(t *testing.T) {
 		{"two sets to two levels", whole + sketch.Rows(`tuck a middle 1/4 4 1 | side = "right"; below = "top"; length = 6`, `tuck b middle 1/4 2 1 | side = "left"; below = "top"; length = 4`),
 			"10 in across at the end of the a tucks, 9 in at the end of the b tucks and 12 in at hem, where they are open; 12 in up"},
 		// Hung from the left they lie across, and take up of the height.
+		// At the hem those are stitched that hang from it, and at the top the others.
+		{"tucks from the top and tucks from the hem", whole + sketch.Rows(`tuck a middle 1/4 4 1 | side = "right"; below = "top"; length = 4`, `tuck b middle 1/4 2 1 | side = "left"; below = "hem"; length = 4`),
+			"10 in across at the end of the a tucks, 11 in at the end of the b tucks, 11 in at hem, where the a tucks are open and 10 in at top, where the b tucks are open; 12 in up"},
 		{"tucks that run across", whole + sketch.Rows(`tuck a hem 1/2 2 4 | below = "left"; length = 3`),
 			"12 in across; 10 in up at the end of the a tucks and 12 in at right, where they are open"},
 	} {
