@@ -73,7 +73,40 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 		return fault.At(fault.Place{File: in}, err)
 	}
 	a := answer{printing: p, file: in, unit: unit, limit: limit, reading: measured, verdict: verdict}
+	if err := a.checkOf(); err != nil {
+		return optionFault("of", err)
+	}
 	return writeOut(say, "the answer", []byte(a.text()))
+}
+
+// checkOf refuses to judge by a line that these sheets do not have: what it measures may be
+// true to what was written, and no sheet be true. It may be as far off as a length that was
+// read off a ruler or off the sheets, by a step.
+func (a answer) checkOf() error {
+	if a.of == nil {
+		return nil
+	}
+	within := a.unit.Ruler() + length.Rounding
+	var none []string
+	if one := a.reading.Across; !a.verdict.Straights.Across(one.Of, within) {
+		none = append(none, one.Whole+" across")
+	}
+	if one := a.reading.Down; !a.verdict.Straights.Down(one.Of, within) {
+		none = append(none, one.Whole+" down")
+	}
+	if len(none) == 0 {
+		return nil
+	}
+	hint := "leave --of out where the check square was measured"
+	for _, one := range []struct {
+		way  string
+		line pdfout.Measurable
+	}{{"down", a.verdict.Longer.Down}, {"across", a.verdict.Longer.Across}} {
+		if one.line.Straight > 0 {
+			hint = fmt.Sprintf("the longest line %s is %s; %s", one.way, a.where(one.line), hint)
+		}
+	}
+	return &fault.Fault{Cause: "no line of these sheets is " + strings.Join(none, ", nor ") + ", as they are printed", Hint: hint}
 }
 
 // answer is what is known of how sheets came out.

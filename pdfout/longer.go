@@ -2,9 +2,11 @@ package pdfout
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -14,7 +16,8 @@ import (
 // nearly down them, as they are printed; where its ends are seen, which are those of an
 // outline, of a fold or of a stitch line, not an arrow's; and where it has a name to be
 // found by. One that is whole on a page needs no joining, which may be off as well, and is
-// measured rather than one over several that is only somewhat longer.
+// measured rather than one over several that is only somewhat longer. Somebody may have
+// measured any other straight line: of those only the lengths are known.
 
 const (
 	// mostSlant is how much a line may slant that counts as one across or down: a tenth,
@@ -75,6 +78,42 @@ func (b *book) longer() Longer {
 		}
 	}
 	return Longer{worthier(whole.Across, joined.Across), worthier(whole.Down, joined.Down)}
+}
+
+// Straights are the lengths, in mm, of all straight lines that run across the pages, and of
+// those that run down them.
+type Straights struct{ across, down []float64 }
+
+// Across reports whether a line across the page is so long, give or take some mm.
+func (s Straights) Across(mm, within float64) bool { return isNearOne(s.across, mm, within) }
+
+// Down reports whether a line down the page is so long, give or take some mm.
+func (s Straights) Down(mm, within float64) bool { return isNearOne(s.down, mm, within) }
+
+func isNearOne(lengths []float64, mm, within float64) bool {
+	return slices.ContainsFunc(lengths, func(one float64) bool { return math.Abs(one-mm) <= within })
+}
+
+// straights finds them: every straight part of every line, and the sides of the check
+// squares.
+func (b *book) straights() Straights {
+	squares := []float64{paper.LargeSquare, paper.InnerSquare, arrange.SquareSize(b.set.Unit)}
+	found := Straights{slices.Clone(squares), squares}
+	for _, s := range b.all() {
+		for _, p := range s.Pieces {
+			for _, l := range p.Lines {
+				for _, part := range straightParts(l.Path(), 0) {
+					switch step, long := part[1].Sub(part[0]), part.Length(); {
+					case math.Abs(step.X) < mostSlant*long:
+						found.down = append(found.down, long)
+					case math.Abs(step.Y) < mostSlant*long:
+						found.across = append(found.across, long)
+					}
+				}
+			}
+		}
+	}
+	return found
 }
 
 // straightParts returns the straight parts of a path that are no shorter than least mm, each

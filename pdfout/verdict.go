@@ -35,6 +35,8 @@ type Verdict struct {
 	// Longer are lines to be measured in place of the check square, since they show
 	// more.
 	Longer Longer
+	// Straights are all that could have been measured.
+	Straights Straights
 }
 
 // Line is a line on the sheets.
@@ -53,7 +55,7 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Printed: printed.OrTrue(), Longer: b.longer()}
+	v := Verdict{Printed: printed.OrTrue(), Longer: b.longer(), Straights: b.straights()}
 	var all []lineAsPrinted
 	most := 0.0
 	for _, s := range b.all() {
