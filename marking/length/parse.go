@@ -29,8 +29,8 @@ var (
 	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
 	fractionForm = regexp.MustCompile(`^([0-9]+)/([0-9]+)$`)
 	commaForm    = regexp.MustCompile(`^[0-9]*,[0-9]+$`)
-	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–] ?[0-9]+/[0-9]+$`)
-	hyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–]\s*([0-9¼-¾⅐-⅞])`)
+	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–—] ?[0-9]+/[0-9]+$`)
+	hyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–—]\s*([0-9¼-¾⅐-⅞])`)
 )
 
 // Parse reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
@@ -160,7 +160,7 @@ func Bounded(written string, mm float64) (float64, error) {
 // with is a digit, a sign, a stroke, a fraction of one letter or a space.
 func splitUnit(s string) (number, unit string) {
 	end := strings.IndexFunc(s, func(r rune) bool {
-		return !strings.ContainsRune("0123456789.,/⁄-‐–−", r) && !unicode.IsSpace(r) && vulgar(r) == ""
+		return !strings.ContainsRune("0123456789.,/⁄-‐–—−", r) && !unicode.IsSpace(r) && vulgar(r) == ""
 	})
 	if end < 0 {
 		return s, ""

@@ -101,6 +101,7 @@ func TestParseSaysWhatIsWrong(t *testing.T) {
 		{"hyphen", "2-1/8", `"2-1/8" joins a whole number and a fraction with a hyphen` + "\n" + `hint: write them with a space: "2 1/8"`},
 		{"hyphen and fraction of one letter", "2-⅛ in", `"2-⅛ in" joins a whole number and a fraction with a hyphen` + "\n" + `hint: write them with a space: "2 ⅛ in"`},
 		{"hyphen below zero", "-2–1/8", `"-2–1/8" joins a whole number and a fraction with a hyphen` + "\n" + `hint: write them with a space: "-2 1/8"`},
+		{"a dash", "2—1/8", `"2—1/8" joins a whole number and a fraction with a hyphen` + "\n" + `hint: write them with a space: "2 1/8"`},
 		{"nothing under the stroke", "3/0", `"3/0" has 0 under the stroke` + "\n" + `hint: a fraction divides by the number under its stroke, as in "3/8"`},
 		{"fraction over one in a mixed number", "2 9/8", `"2 9/8" has a fraction of 1 or more beside its whole number` + "\n" + `hint: the fraction of a mixed number is less than 1, as in "2 1/8"`},
 		{"unknown unit", "5 yd", `"5 yd" has the unit "yd", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},

@@ -209,7 +209,7 @@ func (s *slip) escape() (cause, hint string) {
 	return "", ""
 }
 
-const numberPart = `[-+−]?(?:[0-9]+(?:[.,][0-9]+)?[ \t]*(?:[-‐–][ \t]*)?)?`
+const numberPart = `[-+−]?(?:[0-9]+(?:[.,][0-9]+)?[ \t]*(?:[-‐–—][ \t]*)?)?`
 
 var (
 	fractionPart = regexp.MustCompile(numberPart + `(?:[0-9]+[ \t]*[/⁄][ \t]*[0-9]+|[¼-¾⅐-⅞])(?:[ \t]*(?:in|inch|inches|cm|mm)\b|[ \t]*["″”])?`)
