@@ -6,10 +6,11 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a length read in inches is a side of the 4 in square, one in cm or
-// mm a side of the 100 mm square, unless it is said what it is to be. What was read to
+// mm a side of the 100 mm square, unless it is said what it is to be; what could be either is asked. What was read to
 // some step of a ruler may be off by half of it.
 
 // The most a printed square may be off before it is rather a wrong unit, or another
@@ -24,6 +25,10 @@ const (
 	LargeSquare = 101.6 // 4 in
 	InnerSquare = 100.0
 )
+
+// nearOuter bounds, in mm, how near to the side of the outer frame something read in mm may
+// be to be that: half of the smallest step of a ruler.
+const nearOuter = 0.5
 
 // LargeFrame is a frame of the first page's check square.
 type LargeFrame struct {
@@ -65,13 +70,20 @@ func Measure(text string, bare length.Unit) (Measured, error) {
 	if err != nil {
 		return m, err
 	}
+	if unit != length.Inch && math.Abs(mm-LargeSquare) <= nearOuter {
+		return m, &fault.Fault{
+			Cause: wording.Quoted(text) + " could be the outer frame, measured in mm, or the inner one, printed too large",
+			Hint:  `say which was measured: --of "4 in" for the outer frame, --of "100 mm" for the inner one`,
+		}
+	}
 	frame := FrameFor(unit)
 	m.Whole, m.Of, m.Scale = frame.name, frame.Side, mm/frame.Side
 	if !m.plausible() {
-		err = &fault.Fault{
-			Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text),
-			Hint:  fmt.Sprintf("measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; %q counts in %s", text, unit),
+		hint := "measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm"
+		if _, own := length.WrittenUnit(text); !own {
+			hint += fmt.Sprintf("; %s is taken for %s", wording.Quoted(text), m.Text)
 		}
+		err = &fault.Fault{Cause: fmt.Sprintf("a side of %s is no printer's doing", m.Text), Hint: hint}
 	}
 	return m, err
 }

@@ -23,6 +23,8 @@ func TestMeasure(t *testing.T) {
 		{`4 1/32"`, length.Millimetre, 1.0078125, "4 in", "4 1/32 in"},
 		{"98.5 mm", length.Inch, 0.985, "100 mm", "98.5 mm"},
 		{"9.85cm", length.Inch, 0.985, "100 mm", "9.85 cm"},
+		{"101 mm", length.Inch, 1.01, "100 mm", "101 mm"}, // neither frame is near: it is the inner one
+		{"102.2 mm", length.Inch, 1.022, "100 mm", "102.2 mm"},
 		{"97", length.Millimetre, 0.97, "100 mm", "97 mm"},
 		{"9.7", length.Centimetre, 0.97, "100 mm", "9.7 cm"},
 	} {
@@ -37,16 +39,22 @@ func TestMeasure(t *testing.T) {
 }
 
 func TestMeasureThatIsNone(t *testing.T) {
-	const hint = "\nhint: measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; "
+	const hint = "\nhint: measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm"
+	const either = " the outer frame, measured in mm, or the inner one, printed too large" +
+		"\nhint: say which was measured: --of \"4 in\" for the outer frame, --of \"100 mm\" for the inner one"
 	for _, c := range []struct {
 		text string
 		bare length.Unit
 		want string
 	}{
-		{"98", length.Inch, "a side of 98 in is no printer's doing" + hint + `"98" counts in in`},
-		{"4", length.Millimetre, "a side of 4 mm is no printer's doing" + hint + `"4" counts in mm`},
-		{"0", length.Inch, "a side of 0 in is no printer's doing" + hint + `"0" counts in in`},
-		{"-4", length.Inch, "a side of -4 in is no printer's doing" + hint + `"-4" counts in in`},
+		{"98", length.Inch, "a side of 98 in is no printer's doing" + hint + `; "98" is taken for 98 in`},
+		{"4", length.Millimetre, "a side of 4 mm is no printer's doing" + hint + `; "4" is taken for 4 mm`},
+		{"0", length.Inch, "a side of 0 in is no printer's doing" + hint + `; "0" is taken for 0 in`},
+		{"-4", length.Inch, "a side of -4 in is no printer's doing" + hint + `; "-4" is taken for -4 in`},
+		{"40 mm", length.Inch, "a side of 40 mm is no printer's doing" + hint},
+		{"101.6 mm", length.Inch, `"101.6 mm" could be` + either},
+		{"101.1", length.Millimetre, `"101.1" could be` + either},
+		{"10.2cm", length.Inch, `"10.2cm" could be` + either},
 		{"3,9", length.Inch, "\"3,9\" is written with a comma\nhint: write a decimal with a point: \"3.9\""},
 	} {
 		_, err := Measure(c.text, c.bare)
