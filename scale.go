@@ -123,7 +123,9 @@ type answer struct {
 func (a answer) text() string {
 	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", a.file, a.verdict.Printed,
 		a.reading.Across.Text, a.reading.Across.Whole, a.reading.Down.Text, a.reading.Down.Whole)}
-	lines = append(lines, a.worst())
+	if a.verdict.Off != 0 {
+		lines = append(lines, a.worst())
+	}
 	switch {
 	case a.verdict.IsTrue(a.limit):
 		lines = append(lines, a.whenTrue())
@@ -144,21 +146,23 @@ func (a answer) named(l pdfout.Line) string {
 	return name + " of " + l.Piece
 }
 
-// worst says what becomes of the line that comes out most off.
+// worst says what becomes of the line that comes out most off; where none is, the rest of the
+// answer goes on from there.
 func (a answer) worst() string {
-	l := a.verdict.Worst
+	off, l := a.verdict.Off, a.verdict.Worst
+	line := fmt.Sprintf("%s, %s", a.named(l), a.unit.OnRuler(l.Length))
+	if off == 0 {
+		return "no line seems to be off, not even the longest of these sheets, " + line
+	}
 	which := "over the longest line of these sheets"
 	if s := a.verdict.Printed; s.Across != s.Down {
 		which = "over the line that takes it worst"
 	}
-	line := fmt.Sprintf("%s, %s, %s, ", which, a.named(l), a.unit.OnRuler(l.Length))
-	switch off := a.verdict.Off; {
-	case off > 0:
-		return line + "that is " + a.unit.OnRuler(off) + " too long"
-	case off < 0:
-		return line + "that is " + a.unit.OnRuler(-off) + " too short"
+	how := "long"
+	if off < 0 {
+		how = "short"
 	}
-	return line + "that is nothing"
+	return fmt.Sprintf("%s, %s, that is %s too %s", which, line, a.unit.OnRuler(math.Abs(off)), how)
 }
 
 // open says what the reading leaves open.
@@ -173,7 +177,11 @@ func (a answer) open() string {
 
 // whenTrue says how to go on with sheets that are known to be true.
 func (a answer) whenTrue() string {
-	line := fmt.Sprintf("that is no more than %s, whatever a reading to %s may miss: the sheets are true", a.unit.AsWritten(a.limit), a.reading.ReadTo())
+	line := fmt.Sprintf("that is no more than %s, whatever a reading to %s may miss", a.unit.AsWritten(a.limit), a.reading.ReadTo())
+	if a.verdict.Off == 0 {
+		line = fmt.Sprintf("%s, and a reading to %s misses no more than %s of any line", a.worst(), a.reading.ReadTo(), a.unit.AsWritten(a.limit))
+	}
+	line += ": the sheets are true"
 	if !a.paper.WhollyOnOne() {
 		line += "; print the other pages with the same settings"
 	}
@@ -182,7 +190,11 @@ func (a answer) whenTrue() string {
 
 // whenOpen says how to make sure of sheets that seem to be true.
 func (a answer) whenOpen() []string {
-	lines := []string{fmt.Sprintf("that is no more than %s, but %s: it does not show whether the sheets are true", a.unit.AsWritten(a.limit), a.open())}
+	line := "that is no more than " + a.unit.AsWritten(a.limit)
+	if a.verdict.Off == 0 {
+		line = a.worst()
+	}
+	lines := []string{fmt.Sprintf("%s, but %s: it does not show whether the sheets are true", line, a.open())}
 	lines = append(lines, a.longer()...)
 	if a.paper.WhollyOnOne() {
 		return lines

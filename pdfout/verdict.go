@@ -71,10 +71,15 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 			}
 		}
 	}
+	var worst lineAsPrinted
 	for _, one := range all {
-		if math.Abs(one.off) >= most-sameOff && one.Length > v.Worst.Length {
-			v.Worst, v.Off = one.Line, one.off
+		if math.Abs(one.off) >= most-sameOff && one.Length > worst.Length+sameOff {
+			worst = one
 		}
+	}
+	v.Worst, v.Off = worst.Line, worst.off
+	if worst.open >= v.Open-sameOff { // one line is named rather than two
+		v.Unsure = worst.Line
 	}
 	return v, nil
 }
@@ -93,7 +98,7 @@ func (v Verdict) asPrinted(piece string, l arrange.Line, doubt paper.Scale) line
 }
 
 // sameOff bounds how much less off than the worst a line may be, in mm, to be as bad
-// through rounding alone: of such lines the longest is named.
+// through rounding alone: of such lines the longest is named, the first of those as long.
 const sameOff = 1e-6
 
 // printedLength is how long a path comes out at a scale.

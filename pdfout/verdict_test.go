@@ -42,6 +42,14 @@ func TestJudge(t *testing.T) {
 			assert.Equal(t, math.Abs(c.off) <= 0.79375, v.IsTrue(UsualWithin(length.Inch)), "without a doubt that is the same")
 		})
 	}
+	// Of lines as long and as much off as each other one is named, whatever is rounded.
+	beside := long
+	beside.Marks = append([]mark.Mark{}, long.Marks...)
+	beside.Marks = append(beside.Marks, sample.Edge(mark.Fold, "turn in", plane.Point{Y: 20}, plane.Point{X: 228.6 + 1e-10, Y: 20}))
+	one, err := Judge(arrange.Set{Pieces: []mark.Marking{beside}}, seen.Paper(t, "letter"), paper.Scale{Across: 1, Down: 1}, paper.Scale{Across: 0.01, Down: 0.01})
+	require.NoError(t, err)
+	assert.Equal(t, mark.Cut, one.Worst.Role)
+	assert.Equal(t, one.Worst, one.Unsure)
 	// The panel lies turned on its page, its long sides run down: what the printer
 	// does across falls on its 5 in.
 	v, err := Judge(arrange.Set{Pieces: []mark.Marking{long}}, seen.Paper(t, "letter"), paper.Scale{Across: 0.984375, Down: 1}, paper.Scale{})
