@@ -302,11 +302,23 @@ count = 1
 first = 12
 `
 	along := strings.Replace(across, `"hem"`, `"side"`, 1)
+	frill := func(along, depth string) string {
+		return "[cloth]\nwidth = 90\n[ruffle.frill]\nalong = [\"front." + along + "\"]\nfullness = 2\ndepth = " + depth + "\nseam = 1\n"
+	}
+	const lace = "[trim.edging]\nalong = [\"front.hem\"]\nkind = \"lace\"\nwidth = 3\n"
 	for _, c := range []struct{ name, height, top, bottom, more, want string }{
 		{"both", "44", "shoulder", "hem", "", ": Gown front is 40 cm long as sewn, within both."},
 		{"one piece", "44.2", "shoulder", "hem", "", ": Gown front is 40.2 cm long as sewn, within the first."},
 		{"one piece to the hair", "68.8", "shoulder", "hem", "", ": Gown front is 64.8 cm long as sewn, within the first."},
 		{"neither", "69", "neck", "hem", "", ": Gown front is 65 cm long as sewn, more than either."},
+		{"a ruffle that makes it too long", "62", "shoulder", "hem", frill("hem", "8"), ": Gown front is 66 cm long as sewn with its ruffle, more than either."},
+		{"a ruffle that leaves it within", "62", "shoulder", "hem", frill("hem", "6"), ": Gown front is 64 cm long as sewn with its ruffle, within the first."},
+		{"a ruffle elsewhere", "62", "shoulder", "hem", frill("side", "8"), ": Gown front is 58 cm long as sewn, within the first."},
+		{"lace", "42", "shoulder", "hem", lace, ": Gown front is 41 cm long as sewn with its lace, within the first."},
+		{"lace that lies on it", "42", "shoulder", "hem", lace + "lies = \"on\"\n", ": Gown front is 38 cm long as sewn, within both."},
+		{"a ruffle and lace, perhaps one below the other", "42", "shoulder", "hem", frill("hem", "8") + lace, "each in two."},
+		{"a ruffle on a line", "42", "shoulder", "hem", "[piece.front.line.low]\nalong = \"hem\"\ndistance = 6\n" + frill("low", "8"), "each in two."},
+		{"a border sewn on below", "42", "shoulder", "hem", "[piece.border]\n[piece.border.edge.top]\npoints = [[0, 9], [20, 9]]\nallowance = 3\n[piece.border.edge.right]\npoints = [[20, 9], [20, 0]]\n[piece.border.edge.foot]\npoints = [[20, 0], [0, 0]]\n[piece.border.edge.left]\npoints = [[0, 0], [0, 9]]\n[seam.border]\njoin = [\"front.hem\", \"border.top\"]\n", "each in two."},
 		{"a skirt", "69", "waist", "hem", "", "each in two."},
 		{"a yoke", "69", "shoulder", "foot", "", "each in two."},
 		{"tucks across that take it up", "69", "shoulder", "hem", across, "each in two."},

@@ -13,7 +13,7 @@ import (
 // Rules of this file: what is worn to bed, or about it, is told by the title, or by the
 // file outright. Of the exemptions that 16 CFR 1615.1 and 1616.2 have, those are named that
 // the garment may fall under: its size is what the file says, and its length what its
-// pieces measure. How close a tight-fitting garment must lie is a table of its own there,
+// pieces measure, with a ruffle or lace that hangs from the hem. How close a tight-fitting garment must lie is a table of its own there,
 // which no piece is held against.
 
 var (
@@ -92,13 +92,34 @@ func nightCaution(p *garment.Pattern) string {
 		besideLimits(p) + "."
 }
 
-// besideLimits holds the longest piece from neck or shoulder to hem against the limits of an
-// infant's garment; it says nothing where no piece has both.
+// besideLimits holds the longest piece from neck or shoulder to hem, with what hangs from that, against
+// the limits of an infant's garment; it says nothing where no piece has both, where the length of
+// one that has is not known, or where the garment is as long as several pieces.
 func besideLimits(p *garment.Pattern) string {
-	name, longest := "", 0.0
+	said, longest := "", 0.0
+	measured := map[string]bool{}
 	for i := range p.Pieces {
-		if mm := lengthToHem(&p.Pieces[i]); mm > longest {
-			name, longest = p.Pieces[i].Name, mm
+		one := &p.Pieces[i]
+		hem, hasTop := neckAndHem(one)
+		if hem < 0 || !hasTop {
+			continue
+		}
+		mm, known := one.FarthestFrom(hem)
+		hangs, ends := p.HangsFrom(one, hem)
+		if !known || !ends {
+			return ""
+		}
+		measured[one.Name] = true
+		if mm += hangs.Depth.MM; mm > longest {
+			said, longest = fmt.Sprintf("%s is %s long as sewn", one.Name, p.Unit.OnRuler(mm)), mm
+			if hangs.Key != "" {
+				said += " with its " + hangs.What
+			}
+		}
+	}
+	for _, d := range p.Measures.Drops {
+		if topWords.MatchString(wording.InWords(d.Top)) && !measured[d.Piece] {
+			return ""
 		}
 	}
 	if longest == 0 {
@@ -111,15 +132,15 @@ func besideLimits(p *garment.Pattern) string {
 	case longest > infantTwoPiece+piece.Rounding:
 		verdict = "within the first"
 	}
-	return fmt.Sprintf(": %s is %s long as sewn, %s", name, p.Unit.OnRuler(longest), verdict)
+	return fmt.Sprintf(": %s, %s", said, verdict)
 }
 
 var topWords = anyOf(`neck\w*|shoulders?`)
 
-// lengthToHem returns how long a finished piece is that has a neck or a shoulder, and a hem,
-// in mm; 0 where it has not both, or tucks and pleats change it.
-func lengthToHem(p *piece.Piece) float64 {
-	hem, hasTop := -1, false
+// neckAndHem returns the number of the hem of a piece, below 0 where it has none, and whether it
+// has a neck or a shoulder.
+func neckAndHem(p *piece.Piece) (hem int, hasTop bool) {
+	hem = -1
 	for i, e := range p.Edges {
 		key := wording.InWords(e.Key)
 		hasTop = hasTop || topWords.MatchString(key)
@@ -127,9 +148,5 @@ func lengthToHem(p *piece.Piece) float64 {
 			hem = i
 		}
 	}
-	if hem < 0 || !hasTop {
-		return 0
-	}
-	far, _ := p.FarthestFrom(hem)
-	return far
+	return hem, hasTop
 }

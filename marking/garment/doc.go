@@ -26,6 +26,7 @@
 //	binding.go   bias strips, and the square they come from
 //	round.go     what goes round the garment, from piece to piece over the seams
 //	girth.go     how far it is round: at chest, waist and hem
+//	hanging.go   what hangs beyond an edge it is sewn to
 //	drop.go      how long it is, from neck to hem
 //	fit.go       that beside what the child measures
 //	remarks.go   what is no mistake, but may not be meant

@@ -17,6 +17,7 @@ type Trim struct {
 	SewnOn
 	Reach
 	Kind      source.TrimKind
+	Lies      source.Lies   // on which side of its line
 	Width     float64       // 0 where the file does not say
 	Fullness  float64       // how many times as long as its line; 1 where it lies flat
 	Gathered  length.Amount // the line times the fullness
@@ -55,7 +56,7 @@ func (t Trim) NoRoom(say func(length.Amount) string) string {
 // trim works out a trim.
 func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
-		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Kind: s.Kind.V, Width: s.Width.V, Fullness: s.Fullness.Or(1),
+		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Kind: s.Kind.V, Lies: s.Lies.V, Width: s.Width.V, Fullness: s.Fullness.Or(1),
 		Joins: s.Joins.Or(1), JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)),
 	}
 	if s.JoinTakes.Given() {
