@@ -86,6 +86,41 @@ func TestMeetingsOfThreeGarments(t *testing.T) {
 	}
 }
 
+// A square gusset under the arm of a gown, whose body and sleeve go on nearly as its seams do:
+// 5 and 14 degrees off, or 21 in front. Over its seams goes no line. Over the shoulder does the
+// armhole of a sleeve that is sewn in by halves, and goes on from one to the other (common
+// practice).
+func TestNoLineGoesOverTheSeamsOfAGusset(t *testing.T) {
+	gown := func(key, under string) string {
+		return sketch.Piece(key, "centre: 0,0 0,24\nneck: 0,24 2,26\noverarm: 2,26 11,25.5\nwrist: 11,25.5 11,21.5\nunderarm: 11,21.5 7.5,21.5\n"+
+			"gusset sleeve: 7.5,21.5 5.5,22\ngusset side: 5.5,22 6,20\nside: 6,20 "+under+"\nhem: "+under+" 0,0")
+	}
+	gusset := sketch.Piece("gusset", "front sleeve: 0,0 2,0\nback sleeve: 2,0 2,2\nback side: 2,2 0,2\nfront side: 0,2 0,0")
+	lines := []string{"side, front.side, back.side", "under, front.underarm, back.underarm", "1, gusset.front sleeve, front.gusset sleeve",
+		"2, gusset.back sleeve, back.gusset sleeve", "3, gusset.front side, front.gusset side", "4, gusset.back side, back.gusset side"}
+	body := func(key string) string {
+		return sketch.Piece(key, "armhole: 6,8 6,14\nshoulder: 6,14 3,14\nneck: 3,14 0,12\ncentre: 0,12 0,0\nhem: 0,0 8,0\nside: 8,0 6,8")
+	}
+	sleeve := sketch.Piece("sleeve", "front armhole: 6,0 0,0\nback armhole: 0,0 -6,0\nback under: -6,0 -5,-6\nwrist: -5,-6 5,-6\nfront under: 5,-6 6,0")
+	for _, c := range []struct {
+		name, text string
+		seam       int
+		want       string
+	}{
+		{"a gusset", seams([]string{gown("front", "9,0"), gown("back", "9,0"), gusset}, lines...), 4,
+			"3, by seams: front sleeve + gusset sleeve |; back side + side |"},
+		{"in a body that flares in front", seams([]string{gown("front", "20,0"), gown("back", "9,0"), gusset}, lines...), 4,
+			"3, by seams: front sleeve + gusset sleeve |; back side + side |"},
+		{"its other seam", seams([]string{gown("front", "9,0"), gown("back", "9,0"), gusset}, lines...), 5,
+			"4, by seams: back sleeve + gusset sleeve |; front side + side |"},
+		{"a sleeve in halves", seams([]string{body("front"), body("back"), sleeve}, "shoulder, front.shoulder, back.shoulder",
+			"front, sleeve.front armhole, front.armhole", "back, sleeve.back armhole, back.armhole"), 0,
+			"shoulder, by names: armhole + armhole; neck + neck"},
+	} {
+		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, meetings(t, c.text)[c.seam]) })
+	}
+}
+
 // What tells which ends meet, one after the other, and what outweighs what.
 func TestWhatTellsWhichEndsMeet(t *testing.T) {
 	box := func(key, a, b, more string) string { // the seam is its top, from a on the right to b on the left

@@ -19,6 +19,8 @@ import (
 //   - where another seam joins the two with each other, as the underarm of a kimono sleeve
 //     does at the side: they lie on each other there;
 //   - where each is sewn to another edge that does not go on into the other's;
+//   - where each is sewn, and one goes on as the seam does: what is set into the opening
+//     that the seam ends in, as a gusset is, has a corner there;
 //   - where nothing says that they belong together: no name, hem, or thing sewn along both.
 //     A corner is meant there;
 //   - where the two corners make a full turn or more together: they cannot lie flat.
@@ -86,6 +88,9 @@ type sewnEnd struct {
 }
 
 func (e sewnEnd) name() string { return e.neighbour.drawn().Key }
+
+// goesOn reports whether the neighbour goes on as the edge does.
+func (e sewnEnd) goesOn() bool { return math.Abs(math.Pi-e.angle) < goesOn }
 
 // sewnEnds returns the two ends of an edge, in the direction of the outline.
 func sewnEnds(c Course) [2]sewnEnd {
@@ -178,6 +183,8 @@ func (t ties) goesOver(a, b sewnEnd) bool {
 	case t.together(x, y):
 		return true
 	case x != y && t.joined(x, y) || t.setBetween(x, y):
+		return false
+	case t.sewn(x) && t.sewn(y) && (a.goesOn() || b.goesOn()):
 		return false
 	}
 	return likeness(a.name(), b.name()) > 0 || x.drawn().Hem > 0 && y.drawn().Hem > 0
