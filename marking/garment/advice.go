@@ -3,10 +3,12 @@ package garment
 import (
 	"fmt"
 	"math"
+	"regexp"
 	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: of a seam that does not match it says what a teacher would: where the
@@ -22,7 +24,8 @@ import (
 //	a slip        whole inches, or centimetres
 //
 // What is moved lies at the hem, where there is one; never at the centre; else at the end
-// that does not come to lie on the other when the two are matched at the first.
+// that does not come to lie on the other when the two are matched at the first. Where the
+// longer side may be meant to be gathered, that is asked first.
 
 const (
 	// causeFits is how near a cause must come to a difference, in mm: half a step of a ruler.
@@ -61,10 +64,40 @@ func (s Seam) Advice(say func(length.Amount) string) string {
 		}
 		return why + "; " + text
 	}
-	if text != "" && a.Fullness() >= leastFull {
+	if text != "" && a.likelyGathered() {
 		return fmt.Sprintf("if the longer side is to be gathered, %s times as long, write gathered = true; else %s", length.Factor(a.Fullness()), text)
 	}
 	return text
+}
+
+// Names tell what is gathered (common practice): drawsUp matches edges that are, such as the top
+// of a skirt or the cap of a sleeve; holds matches pieces that others are gathered to, and
+// neverDrawn those beside them that are sewn as they are; staysPlain matches such edges.
+var (
+	drawsUp    = regexp.MustCompile(`\b(?:top|waist|waistline|head|cap|crown|foot|bottom|wrist|frill|ruffle|flounce)\b|gather`)
+	holds      = regexp.MustCompile(`\b(?:yoke|waist|waistband|band|neckband|wristband|cuff)\b`)
+	neverDrawn = regexp.MustCompile(`\b(?:collar|facing|lining|gusset)\b`)
+	staysPlain = regexp.MustCompile(`\b(?:shoulder|side|underarm|overarm|under|over|gusset|centre|center|seam|end|fold)\b|^c\.? ?[fb]\.?$`)
+)
+
+// likelyGathered reports whether the longer side may be meant to be gathered: it is as full
+// as gathers are, and names tell of them.
+func (a adviser) likelyGathered() bool {
+	if full := a.Fullness(); full < leastFull || full > mostFull {
+		return false
+	}
+	likely := false
+	for i, side := range a.Sides {
+		for _, c := range side.Courses {
+			of, edge, long := wording.InWords(c.Piece.Key+" "+c.Piece.Name), wording.InWords(c.Key), i == a.long
+			if staysPlain.MatchString(edge) || long && (holds.MatchString(of) || neverDrawn.MatchString(of)) {
+				return false
+			}
+			likely = likely || !long && holds.MatchString(of) || long && drawsUp.MatchString(edge) ||
+				long && strings.Contains(of, "sleeve") && strings.Contains(edge, "arm")
+		}
+	}
+	return likely
 }
 
 // adviser looks for causes of a difference.

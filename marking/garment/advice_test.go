@@ -1,6 +1,7 @@
 package garment_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -62,6 +63,34 @@ func TestAdviceOnSeams(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			s := made.Seam(t, sketch.Joined("0.5", c.front, c.back, c.seam))
 			assert.Equal(t, c.want, s.Advice(length.Amount.String))
+		})
+	}
+}
+
+// The longer edge is 16.3 - 1 = 15.3 in sewn, the shorter 9 in: 1.7 times; 3.07 times at 28.65.
+func TestGathersAreAskedAfterOnlyWhereTheyAreLikely(t *testing.T) {
+	file := func(key, edge, wide, other, of string) string {
+		return sketch.Sewn("0.5", fmt.Sprintf("join = [%q, %q]", key+"."+edge, other+"."+of),
+			sketch.Piece(key, strings.Replace(sketch.Rect(wide), "top:", edge+":", 1)), sketch.Piece(other, strings.Replace(sketch.Rect("10"), "top:", of+":", 1)))
+	}
+	const asked = "if the longer side is to be gathered, 1.7 times as long, write gathered = true; else take 6 5/16 in off "
+	const plain = "take 6 5/16 in off "
+	for _, c := range []struct{ name, text, begins string }{
+		{"a skirt to a bodice", file("skirt", "waist", "16.3", "bodice", "waist"), asked},
+		{"a skirt to a yoke, its edge called otherwise", file("skirt", "upper_edge", "16.3", "yoke", "lower_edge"), asked},
+		{"the cap of a sleeve", file("sleeve", "cap", "16.3", "front", "armhole"), asked},
+		{"a sleeve by its armhole", file("sleeve", "armhole", "16.3", "front", "armhole"), asked},
+		{"a sleeve to a cuff", file("sleeve", "wrist_edge", "16.3", "cuff", "edge"), asked},
+		{"the shoulders of two yokes", file("back", "shoulder", "16.3", "yoke", "shoulder"), plain},
+		{"a sleeve to a gusset", file("front", "gusset_sleeve", "16.3", "gusset", "front_sleeve"), plain},
+		{"a collar to a yoke", file("collar", "neck", "16.3", "yoke", "neck"), plain},
+		{"a yoke to a skirt", file("yoke", "foot", "16.3", "skirt", "top"), plain},
+		{"two edges that tell nothing", file("front", "inner", "16.3", "back", "inner"), plain},
+		{"more than draws up", file("skirt", "waist", "28.65", "bodice", "waist"), "take 18 5/8 in off "},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := made.Seam(t, c.text).Advice(length.Amount.String)
+			assert.True(t, strings.HasPrefix(got, c.begins), got)
 		})
 	}
 }
