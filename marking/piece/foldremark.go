@@ -53,12 +53,13 @@ func (m *remarker) fine(t *TuckRow) {
 // gap warns of tucks that cover the next stitching.
 func (m *remarker) gap(t *TuckRow) {
 	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
-		length := m.unit.AsWritten
-		if t.Sampled {
-			length = m.unit.OnRuler // what a sample took is no number that somebody chose
+		covers, apart := -t.Gap, t.Takes+t.Width
+		say := m.unit.AsWritten
+		if t.Sampled || !length.IsPlain(covers) || !length.IsPlain(apart) {
+			say = m.unit.OnRuler // what a sample took, or widths in two units make, is no number that somebody chose
 		}
 		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
-			length(-t.Gap), length(t.Takes+t.Width))
+			say(covers), say(apart))
 	}
 }
 

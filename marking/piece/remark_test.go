@@ -108,6 +108,9 @@ func TestWarnings(t *testing.T) {
 			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		{"a gap that is worth a word", "finished", nil, change{"COUNT", "8", "SPACING", "47/64"},
 			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/64 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+		// 19.05 mm - 18 mm = 1.05 mm.
+		{"a gap between lengths in two units", "finished", nil, change{"COUNT", "8", "SPACING", "18 mm"},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		// 10 - 4 13/16 = 5 3/16 in over ten: 0.519 in each, 0.082 in more than there is room for.
 		{"a gap that the sample has far below nought", "finished", nil, change{"COUNT", "8", "SPACING", "11/16", "length = 2", "length = 2\nsample = {tucks = 10, flat = 10, sewn = \"4 13/16\"}"},
 			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
