@@ -37,7 +37,11 @@ func unspaced(spec *source.Spec) []piece.Remark {
 // remarks returns what is said of a pattern, its pieces and what joins them.
 func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	all := append(omissions(p, spec), unspaced(spec)...)
-	all = append(all, sizes(p)...)
+	outOfSize := sizes(p)
+	if len(outOfSize) == 0 {
+		outOfSize = tooSmallToWear(p, spec)
+	}
+	all = append(all, outOfSize...)
 	for i := range p.Pieces {
 		one := &p.Pieces[i]
 		all = append(all, p.noFold(one)...)

@@ -1,6 +1,7 @@
 package garment_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -50,4 +51,45 @@ func TestSizesOutOfTheCommon(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, saidOf(t, c.text)) })
 	}
+}
+
+// Front and back are on the fold, W wide from it at the hem and under the arm, without
+// allowances: the chest is 4 times W. That of a new-born child is 13 in (common practice), of one
+// of a year 18 in (Holt, The Care and Feeding of Children, 1907).
+func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
+	text := func(unit, wide, head, rest string) string {
+		half := "fold = \"centre\"\n" + strings.ReplaceAll("centre: 0,0 0,24\nneck: 0,24 1,25\nshoulder: 1,25 2.5,24\narmhole: 2.5,24 2.5,20.25 W,20\nside: W,20 W,0\nhem: W,0 0,0 | hem = \"1/4 in\"", "W", wide)
+		return head + "unit = \"" + unit + "\"\n" + sketch.Piece("front", half) + sketch.Piece("back", half) +
+			"[seam.side]\njoin = [\"front.side\", \"back.side\"]\n[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n" + rest
+	}
+	const chest = "[fit]\nchest = 21\n"
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"inches taken for centimetres", text("cm", "5.5", "", ""),
+			[]string{`linden.toml:1: unit: the finished chest, 22 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 22 in`}},
+		{"23.2 cm of no size", text("cm", "5.8", "", ""), nil},
+		{"23.2 cm by months", text("cm", "5.8", "size = \"18 months\"\n", ""),
+			[]string{`linden.toml:2: unit: the finished chest, 23.2 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 23 3/16 in`}},
+		{"34 cm by months", text("cm", "8.5", "size = \"3 months\"\n", ""), nil},
+		{"for one born too soon", text("cm", "5.5", "title = \"Gown, premature\"\n", ""), nil},
+		{"for a doll", text("cm", "5.5", "size = \"18 in doll\"\n", ""), nil},
+		{"no other unit would do", text("in", "4.125", "size = \"3 years\"\n", ""), nil},
+		{"half of what was meant", text("in", "3", "size = \"3 years\"\n", ""),
+			[]string{`linden.toml:2: unit: the finished chest, 12 in, would fit a doll, for that of a new-born child is about 13 in: is the unit right?`}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, one := range saidOf(t, c.text) {
+				if strings.Contains(one, "doll") {
+					got = append(got, one)
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+	said := saidOf(t, text("cm", "5.5", "", chest))
+	assert.Contains(t, said, `linden.toml:49: fit.chest: a chest of 21 cm is a doll's, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 21 in`)
+	assert.NotContains(t, strings.Join(said, "\n"), "would fit a doll")
 }

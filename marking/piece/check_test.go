@@ -119,6 +119,14 @@ hint: make it narrower`},
 hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it
 12: piece.front.edge.left: the allowances of "top" and "bottom" leave nothing of this edge, which is 3 in long, to be sewn
 hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
+		{"allowances that meet on a piece of 1/2 in", "0.25", "bottom: 0,0 0.75,0\nright: 0.75,0 0.75,0.5\ntop: 0.75,0.5 0,0.5\nleft: 0,0.5 0,0",
+			`6: piece.front.edge.right: the allowances of "bottom" and "top" leave nothing of this edge, which is 1/2 in long, to be sewn
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in
+12: piece.front.edge.left: the allowances of "top" and "bottom" leave nothing of this edge, which is 1/2 in long, to be sewn
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in`},
+		{"an allowance wider than a piece of 1/2 in", "1", "bottom: 0,0 0.5,0 | allowance = 0\nright: 0.5,0 0.5,0.5 | allowance = 0\ntop: 0.5,0.5 0,0.5\nleft: 0,0.5 0,0 | allowance = 0",
+			`9: piece.front.edge.top: an allowance of 1 in leaves nothing of the piece along this edge
+hint: make it narrower; or is the unit right? all that is drawn of this piece is 1/2 in by 1/2 in`},
 		{"a strap too narrow for its allowances", "0.375", "neck: 2,10 2,14\nshoulder: 2,14 2.625,14\narmhole: 2.625,14 2.625,10 6,9\nrest: 6,9 6,0 0,0 0,10 2,10",
 			`6: piece.front.edge.shoulder: the allowances of "armhole" and "neck" leave nothing of this edge, which is 5/8 in long, to be sewn
 hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},

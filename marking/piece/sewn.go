@@ -27,7 +27,7 @@ func checkSewn(piece *Piece, found *Findings) bool {
 			if before == after {
 				allowances = fmt.Sprintf("the allowance of %q leaves", piece.Edges[before].Key)
 			}
-			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it",
+			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"+piece.tiny(found),
 				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.length(e.Path.Length()))
 			ok = false
 			continue

@@ -31,6 +31,23 @@ func (p *Piece) Size() (across, along float64) {
 	return 2 * us.To, vs.To - vs.From
 }
 
+// tinyPiece is how large a piece is, in mm, that is hardly cut of cloth: 1 in, both ways.
+const tinyPiece = 25.4
+
+// tiny asks after the unit where a piece, or the half of it that is drawn, is hardly cut of
+// cloth; nothing of others. It goes on behind a hint.
+func (p *Piece) tiny(found *Findings) string {
+	var outline plane.Path
+	for _, e := range p.Edges {
+		outline = append(outline, e.Path...)
+	}
+	wide, high := outline.Bounds().Width(), outline.Bounds().Height()
+	if max(wide, high) > tinyPiece {
+		return ""
+	}
+	return fmt.Sprintf("; or is the unit right? all that is drawn of this piece is %s by %s", found.length(wide), found.length(high))
+}
+
 // tooLarge remarks on allowances and hems that are too large for the piece.
 func (m *remarker) tooLarge() {
 	var wide []float64 // allowances

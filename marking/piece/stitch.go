@@ -242,7 +242,7 @@ func (p *Piece) nothingLeft(in inset, found *Findings) {
 	if path := p.Edges[in.edge].Path; path.Length() < 2*in.d && path.Straightness() > Straightness {
 		hint = "make it narrower, or make this curve part of the edge beside it"
 	}
-	found.Add(in.place, hint, "%s of %s leaves nothing of the piece along this edge", in.what, found.Written(in.d))
+	found.Add(in.place, hint+p.tiny(found), "%s of %s leaves nothing of the piece along this edge", in.what, found.Written(in.d))
 }
 
 func (f *Findings) meetsItself(in inset, at plane.Point) {
