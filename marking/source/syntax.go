@@ -256,13 +256,13 @@ func (s *slip) lengthWithoutQuotes() (cause, hint string) {
 		with string
 	}{{fractionPart, "fraction"}, {unitForm, "unit"}} {
 		m, from := s.around(of.form)
-		if m == "" {
+		if m == "" || s.opensText(from+len(m)) {
 			continue
 		}
 		s.putValue(from, m, quotedLength(m))
 		hint = "write lengths with a " + of.with + " in quotes: " + quotedLength(m)
 		if bare, marked := strings.CutSuffix(m, `"`); marked {
-			hint += ", or " + quotedLength(bare) + " where the mark was only to close the quotes"
+			hint += ", or " + quotedLength(strings.TrimSpace(bare)) + " where the mark was only to close the quotes"
 		}
 		return wording.Brief(m) + " is not in quotes", hint
 	}
@@ -272,6 +272,15 @@ func (s *slip) lengthWithoutQuotes() (cause, hint string) {
 		return wording.Brief(m) + " has a minus sign that is not on the keyboard", "write -" + wording.Brief(m[size:]) + ", or put it in quotes"
 	}
 	return "", ""
+}
+
+// textInList is a text behind a space in a list, of which the first mark is no inch mark.
+var textInList = regexp.MustCompile(`^[ \t]"[^",\[\]{}]+"[ \t]*(?:[,\]]|$)`)
+
+// opensText reports whether what ends at the column ends with the quotation mark of the next
+// text, where the library stumbled over it.
+func (s *slip) opensText(end int) bool {
+	return s.letter == `"` && end == s.column+1 && end > 1 && textInList.MatchString(s.line[end-2:])
 }
 
 // quotedLength writes a length as ParseLength reads it.
@@ -322,13 +331,13 @@ func (s *slip) openArray() (cause, hint string) {
 		return fmt.Sprintf("the %q that is opened %s is not closed", string(open.bracket), begins),
 			fmt.Sprintf("put %q where it ends: every opening bracket needs its own", closing)
 	case s.says("unexpected comma"):
-		return "there is a comma too many", "put one comma between two values"
+		return "there is a comma too many", commaHint
 	case s.says("expected a comma") && strings.ContainsAny(s.letter, "])}"):
 		return fmt.Sprintf("there is a %q where a %q belongs", s.letter, closing), "close brackets in the order in which they are nested"
 	case s.letter == `"` && s.column > 0 && s.line[s.column-1] == '"':
 		return tooManyQuotes, inchMarkHint
 	case s.says("expected a comma"):
-		return s.missingComma(), pointsHint
+		return s.missingComma()
 	}
 	return "", ""
 }
@@ -341,21 +350,36 @@ var (
 )
 
 // missingComma says between which values no comma stands.
-func (s *slip) missingComma() (cause string) {
+func (s *slip) missingComma() (cause, hint string) {
 	if s.letter == ";" {
 		s.put(s.column, s.column+1, ",")
-		return `there is a ";" where a comma belongs`
+		return `there is a ";" where a comma belongs`, pointsHint
 	}
 	before := strings.TrimSpace(valueBefore.FindString(s.line[:s.column]))
 	behind := valueBehind.FindString(s.line[s.column:])
 	if behind == "" {
-		return "a comma is missing between two values"
+		return "a comma is missing between two values", pointsHint
 	}
 	s.put(len(strings.TrimRight(s.line[:s.column], " \t")), s.column, ", ")
-	if before == "" {
-		return "a comma is missing before " + wording.Brief(behind)
+	hint = pointsHint
+	if isName(before) || isName(behind) {
+		hint = commaHint
 	}
-	return "a comma is missing between " + wording.Brief(before) + " and " + wording.Brief(behind)
+	if before == "" {
+		return "a comma is missing before " + wording.Brief(behind), hint
+	}
+	return "a comma is missing between " + wording.Brief(before) + " and " + wording.Brief(behind), hint
+}
+
+const commaHint = "put one comma between two values"
+
+// isName reports whether a value is a text that is no length, as no point has one.
+func isName(value string) bool {
+	if value == "" || !strings.ContainsAny(value[:1], `"'`) {
+		return false
+	}
+	_, err := length.Parse(strings.Trim(value, `"'`), length.Inch)
+	return err != nil
 }
 
 // badName explains the names before "=" and in [ ].

@@ -123,6 +123,12 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"no comma between points on a line", "p = [[0, 0] [\"1 1/2\", 1]]", "f.toml:1: a comma is missing between [0, 0] and [\"1 1/2\", 1]" + points},
 		{"no comma in a point", "p = [[0, 0], [1 2.5]]", "f.toml:1: a comma is missing between 1 and 2.5" + points},
 		{"no comma between quotes", "p = [[\"1 1/2\" \"2\"]]", "f.toml:1: a comma is missing between \"1 1/2\" and \"2\"" + points},
+		{"no comma before quotes", "p = [[0 \"5 1/2\"], [1, 2]]", "f.toml:1: a comma is missing between 0 and \"5 1/2\"" + points},
+		{"no comma before quotes at the end of a line", "p = [\n1.5 \"3/4 in\"\n]", "f.toml:2: a comma is missing between 1.5 and \"3/4 in\"" + points},
+		{"inch marks behind spaces", "p = [[5 \", 3 \"]]", "f.toml:1: 5 \" is not in quotes\nhint: write lengths with a unit in quotes: \"5 in\", or \"5\" where the mark was only to close the quotes" +
+			"\nf.toml:1: 3 \" is not in quotes\nhint: write lengths with a unit in quotes: \"3 in\", or \"3\" where the mark was only to close the quotes"},
+		{"no comma between names", "join = [\"a\" \"b\"]", "f.toml:1: a comma is missing between \"a\" and \"b\"\nhint: put one comma between two values"},
+		{"no comma between names on two lines", "join = ['a.side'\n'b.side']", "f.toml:2: a comma is missing before 'b.side'\nhint: put one comma between two values"},
 		{"semicolon between points", "p = [[0, 0]; [1, 1]]", "f.toml:1: there is a \";\" where a comma belongs" + points},
 		{"no comma in a table", "p = {a = 1 b = 2}", "f.toml:1: a comma is missing between 1 and b" + points},
 		{"two commas", "p = [1,,2]", "f.toml:1: there is a comma too many\nhint: put one comma between two values"},
