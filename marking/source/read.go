@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strconv"
@@ -115,6 +116,12 @@ func (t *fileTable) pattern() *Spec {
 		spec.SeeThrough = cloth.flag("see-through")
 	}
 	t.needSome("piece", emptyHint)
+	pieces, _ := t.values["piece"].(map[string]any)
+	for _, name := range slices.Sorted(maps.Keys(pieces)) {
+		if one, isTable := pieces[name].(map[string]any); isTable && one["edge"] != nil {
+			t.outlined = append(t.outlined, name)
+		}
+	}
 	spec.Pieces = each(t, "piece", (*fileTable).piece)
 	t.garment(spec)
 	slices.SortStableFunc(t.unspaced, func(a, b Value[length.Unspaced]) int { return a.Place.Line - b.Place.Line })
@@ -144,7 +151,11 @@ func (t *fileTable) piece() PieceSpec {
 	}
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
-	t.needSome("edge", fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key))
+	hint := fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key)
+	if other := wording.Nearest(t.name, t.outlined); other != "" {
+		hint = wording.DidYouMean(other) + " Otherwise " + hint
+	}
+	t.needSome("edge", hint)
 	p.Edges = each(t, "edge", (*fileTable).edge)
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {

@@ -311,6 +311,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"piece without a name of its own", "[piece]\ncut = 2", "f.toml:2: piece.cut: must be a table, but is 2\nhint: write [piece.NAME] on a line of its own, with a name for each"},
 		{"edge without a name of its own", "[piece.front.edge]\npoints = [[0, 0], [1, 1]]", "f.toml:2: piece.front.edge.points: must be a table, but is a list\nhint: write [piece.front.edge.NAME] on a line of its own, with a name for each"},
 		{"piece without edges", "\n[piece.front]\ncut = 1", "f.toml:2: piece.front: no edge is described\nhint: write [piece.front.edge.neck], or another name, and its points below it"},
+		{"mistyped piece in a header", small + "[piece.frnot.tuck.growth]\nbeside = \"all\"\nwidth = 1\ncount = 1\nfirst = 1", "f.toml:3: piece.frnot: no edge is described\nhint: did you mean \"front\"? Otherwise write [piece.frnot.edge.neck], or another name, and its points below it"},
+		{"another piece without edges", small + "[piece.back]\ncut = 1", "f.toml:3: piece.back: no edge is described\nhint: write [piece.back.edge.neck], or another name, and its points below it"},
 
 		{"see-through in quotes", "[cloth]\nsee-through = \"true\"\n" + small, "f.toml:2: cloth.see-through: must be true or false, but is \"true\"\nhint: write see-through = true without quotes"},
 		{"cloth of no width", "[cloth]\nwidth = 0\n" + small, "f.toml:2: cloth.width: must be more than 0, but is 0"},

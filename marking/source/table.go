@@ -21,6 +21,7 @@ type fileReader struct {
 	unit      length.Unit
 	printable func(rune) bool
 	unspaced  []Value[length.Unspaced]
+	outlined  []string // the pieces that have edges
 	faults    fault.List
 }
 
