@@ -278,5 +278,25 @@ func noLength(written string) error {
 	if strings.TrimSpace(written) == "" {
 		return &fault.Fault{Cause: "the length is empty", Hint: Hint}
 	}
+	if i := strings.IndexFunc(written, wording.IsStrange); i > 0 {
+		c, _ := utf8.DecodeRuneInString(written[i:])
+		return &fault.Fault{
+			Cause: fmt.Sprintf("%s is not a length: it has %s behind %s", quotedPlainly(written), wording.StrangeLetter(c), wording.Quoted(strings.TrimSpace(written[:i]))),
+			Hint:  Hint,
+		}
+	}
 	return &fault.Fault{Cause: wording.Quoted(written) + " is not a length", Hint: Hint}
+}
+
+// quotedPlainly repeats what was written as it looks on a screen.
+func quotedPlainly(written string) string {
+	return wording.Quoted(strings.Map(func(c rune) rune {
+		switch {
+		case !wording.IsStrange(c):
+			return c
+		case unicode.Is(unicode.Zs, c):
+			return ' '
+		}
+		return -1
+	}, written))
 }

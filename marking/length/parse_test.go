@@ -105,6 +105,8 @@ func TestParseSaysWhatIsWrong(t *testing.T) {
 		{"nothing under the stroke", "3/0", `"3/0" has 0 under the stroke` + "\n" + `hint: a fraction divides by the number under its stroke, as in "3/8"`},
 		{"fraction over one in a mixed number", "2 9/8", `"2 9/8" has a fraction of 1 or more beside its whole number` + "\n" + `hint: the fraction of a mixed number is less than 1, as in "2 1/8"`},
 		{"unknown unit", "5 yd", `"5 yd" has the unit "yd", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
+		{"no-break space in a fraction", "3\u00a0/4", `"3 /4" is not a length: it has a no-break space (U+00A0) behind "3"` + "\n" + `hint: ` + Hint},
+		{"narrow space in a fraction", "1 3/\u20094", `"1 3/ 4" is not a length: it has a space of another kind (U+2009) behind "1 3/"` + "\n" + `hint: ` + Hint},
 		{"unit spelled out", "5 inches", `"5 inches" has its unit written out` + "\n" + `hint: write "5 in"`},
 		{"feet", "3'", `"3'" is given in feet` + "\n" + `hint: write it in inches, 12 to the foot`},
 		{"feet and inches", "1' 3\"", `"1' 3\"" is given in feet` + "\n" + `hint: write it in inches, 12 to the foot`},

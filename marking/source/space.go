@@ -15,33 +15,15 @@ import (
 // look like nothing and come in with what is copied from elsewhere. They are named by what
 // they are and by what stands before them.
 
-// isStrange reports whether a letter looks like an ordinary space, or like none at all.
-func isStrange(c rune) bool {
-	return c != ' ' && unicode.In(c, unicode.Zs, unicode.Cf)
-}
-
-// strangeName says what such a letter is.
-func strangeName(c rune) string {
-	switch {
-	case c == '\u00a0':
-		return "a no-break space (U+00A0)"
-	case unicode.Is(unicode.Zs, c):
-		return fmt.Sprintf("a space of another kind (U+%04X)", c)
-	}
-	return fmt.Sprintf("a sign that cannot be seen (U+%04X)", c)
-}
-
-const strangeHint = "take it out, and type what is meant with the space bar"
-
 // strangeSpace explains such a letter outside of quotes. All of a text are told at once.
 func (s *slip) strangeSpace() (cause, hint string) {
 	c, _ := utf8.DecodeRuneInString(s.letter)
-	if s.letter == "" || !isStrange(c) {
+	if s.letter == "" || !wording.IsStrange(c) {
 		return "", ""
 	}
-	cause = "there is " + strangeName(c) + " at the beginning of this line"
+	cause = "there is " + wording.StrangeLetter(c) + " at the beginning of this line"
 	if before := strings.Fields(s.line[:s.column]); len(before) > 0 {
-		cause = "there is " + strangeName(c) + " behind " + wording.Quoted(before[len(before)-1])
+		cause = "there is " + wording.StrangeLetter(c) + " behind " + wording.Quoted(before[len(before)-1])
 	}
 	var lines []int
 	s.mended, lines = withoutStrange(s.text)
@@ -49,7 +31,7 @@ func (s *slip) strangeSpace() (cause, hint string) {
 	if len(lines) > 0 {
 		cause += ", and the like in " + wording.Counted(len(lines), "other line")
 	}
-	return cause, strangeHint
+	return cause, wording.StrangeHint
 }
 
 // withoutStrange returns a text without strange spaces outside of quotes and remarks, and
@@ -70,7 +52,7 @@ func withoutStrange(text string) (plain string, lines []int) {
 			}
 		}
 		part := text[i : i+size]
-		if isStrange(c) {
+		if wording.IsStrange(c) {
 			part = ""
 			if unicode.Is(unicode.Zs, c) {
 				part = " "
@@ -89,7 +71,7 @@ func withoutStrange(text string) (plain string, lines []int) {
 // checkSpaces refuses a strange space in a name: with one it is not the same name as with
 // an ordinary one, and nobody sees why.
 func checkSpaces(name string) error {
-	i := strings.IndexFunc(name, isStrange)
+	i := strings.IndexFunc(name, wording.IsStrange)
 	if i < 0 {
 		return nil
 	}
@@ -98,5 +80,5 @@ func checkSpaces(name string) error {
 	if i > 0 {
 		at = "behind " + wording.Quoted(name[:i])
 	}
-	return &fault.Fault{Cause: fmt.Sprintf("the name has %s %s", strangeName(c), at), Hint: strangeHint}
+	return &fault.Fault{Cause: fmt.Sprintf("the name has %s %s", wording.StrangeLetter(c), at), Hint: wording.StrangeHint}
 }
