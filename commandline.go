@@ -8,6 +8,8 @@ import (
 	"unicode"
 
 	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: what people type is put in the order in which the parser takes
@@ -148,12 +150,30 @@ func noCommand(c *cli.Context) error {
 
 // misused says what the parser found wrong with the options.
 func misused(c *cli.Context, err error, _ bool) error {
-	return misuse(plainUsage(err.Error()), "`"+c.Command.HelpName+" --help` shows what it takes")
+	hint := "`" + c.Command.HelpName + " --help` shows what it takes"
+	if option, unknown := strings.CutPrefix(err.Error(), unknownOption); unknown {
+		if other := wording.Nearest(strings.TrimLeft(option, "-"), optionNames(c.Command)); other != "" {
+			hint = wording.DidYouMean("--"+other) + " " + hint
+		}
+	}
+	return misuse(plainUsage(err.Error()), hint)
+}
+
+// unknownOption is how the parser begins what it says of an option that it does not know.
+const unknownOption = "flag provided but not defined: "
+
+// optionNames are the long names of the options that a command takes.
+func optionNames(of *cli.Command) []string {
+	var names []string
+	for _, f := range of.Flags {
+		names = append(names, slices.DeleteFunc(slices.Clone(f.Names()), func(name string) bool { return len(name) == 1 })...)
+	}
+	return names
 }
 
 // plainUsage says in our own words what the parser of the options said.
 func plainUsage(said string) string {
-	if option, ok := strings.CutPrefix(said, "flag provided but not defined: "); ok {
+	if option, ok := strings.CutPrefix(said, unknownOption); ok {
 		return fmt.Sprintf("there is no option %q", strings.TrimLeft(option, "-"))
 	}
 	if option, ok := strings.CutPrefix(said, "bad flag syntax: "); ok {
