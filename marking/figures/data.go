@@ -255,6 +255,7 @@ func (data) drop(d garment.Drop) object {
 		{"along", d.Along},
 		{"from", d.Top},
 		{"to", d.Bottom},
+		{"hangs", orNull(d.Hangs.Depth, d.Hangs.Key != "")},
 		{"finished", d.Length},
 		{"child", orNull(d.Fit.Child, d.Fit.Given)},
 		{"longer", orNull(d.Fit.Ease, d.Fit.Given)},

@@ -78,7 +78,7 @@ cut cut[].across cut[].along cut[].count cut[].name cut[].on_fold cut[].what
 garments girths girths[].child girths[].closed_on girths[].ease girths[].finished girths[].gathered girths[].level
 girths[].opens_at girths[].pieces girths[].pieces[].each girths[].pieces[].edge girths[].pieces[].name
 girths[].pieces[].times girths[].pieces[].together
-lengths lengths[].along lengths[].child lengths[].finished lengths[].from lengths[].longer lengths[].name lengths[].to
+lengths lengths[].along lengths[].child lengths[].finished lengths[].from lengths[].hangs lengths[].longer lengths[].name lengths[].to
 pieces pieces[].block pieces[].block.length pieces[].block.take_up pieces[].block.top_when_sewn pieces[].block.width
 pieces[].cut pieces[].edge_pleats pieces[].edge_pleats[].at pieces[].edge_pleats[].depth pieces[].edge_pleats[].edge
 pieces[].edge_pleats[].from pieces[].edge_pleats[].key pieces[].edge_pleats[].take_up
@@ -159,7 +159,7 @@ var mayBeNull = []string{"cloth", "pieces[].tucks[].field", "pieces[].tucks[].fi
 	"pieces[].block", "pieces[].tucks[].ends[].below_torn_edge", "pieces[].pleats[].ends[].below_torn_edge",
 	"seams[].cut_difference", "seams[].drawn_up", "seams[].ends[].cut_jog", "seams[].ends[].bend_degrees", "trims[].hollow_without_room",
 	"bindings[].square", "bindings[].cloth",
-	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].longer"}
+	"girths[].child", "girths[].ease", "lengths[].child", "lengths[].hangs", "lengths[].longer"}
 
 func TestDataOfEveryPattern(t *testing.T) {
 	all := patterns(t)

@@ -2,6 +2,7 @@ package figures
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
@@ -74,12 +75,21 @@ func fitRows(t *mark.Table, f garment.Fit, larger string, w writer) {
 // dropTable is how long the finished garment is.
 func dropTable(drops []garment.Drop, w writer) mark.Table {
 	t := mark.Table{Title: "length", Heads: []string{"", "finished"}}
+	var told []string // of what hangs from a hem
 	for _, d := range drops {
 		where := d.Piece + ", " + d.Along
 		if d.Along == "" {
 			where = d.Piece + ", straight down"
 		}
-		t.Add(fmt.Sprintf("%s, from %s to %s", where, d.Top, d.Bottom), w.cell(d.Length))
+		to := d.Bottom
+		if d.Hangs.Key != "" {
+			to += ", with " + d.Hangs.What
+			counted := fmt.Sprintf("with %s: the %s by which %s hangs below is counted in", d.Hangs.What, w.length(d.Hangs.Depth), d.Hangs.Key)
+			if !slices.Contains(told, counted) {
+				told = append(told, counted)
+			}
+		}
+		t.Add(fmt.Sprintf("%s, from %s to %s", where, d.Top, to), w.cell(d.Length))
 		if !d.Fit.Given {
 			continue
 		}
@@ -92,6 +102,9 @@ func dropTable(drops []garment.Drop, w writer) mark.Table {
 			continue
 		}
 		t.Lines.Say("at the back that is %s %s than was wanted, %s", w.length(d.Fit.Ease.Magnitude()), way, w.length(d.Fit.Child))
+	}
+	for _, counted := range told {
+		t.Lines.Say("%s", counted)
 	}
 	return t
 }

@@ -66,3 +66,47 @@ func TestFinishedMeasures(t *testing.T) {
 		assert.Contains(t, printedSection(made.Of(t, shirt(back, "[fit]\nlength = "+length+"\n")), "Finished measures"), "  at the back that "+want+"\n")
 	}
 }
+
+// A length is that to the lower edge of what hangs from the hem: a ruffle of 3 in, of lace
+// 1/2 in wide that lies beyond it; not ribbon, nor a ruffle elsewhere. Derived.
+func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
+	const (
+		half  = "fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
+		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n[fit]\nlength = 12\n"
+		hems  = "along = [\"front.hem\", \"back.hem\"]\n"
+		full  = "fullness = 2\ndepth = 3\nseam = 0\n"
+	)
+	for _, c := range []struct{ name, more, want string }{
+		{"a ruffle", "[ruffle.frill]\nround = true\n" + hems + full, `  length
+                                                                    finished
+  front, centre, from neck to hem, with ruffle                            13
+  front, straight down, from neck and shoulder to hem, with ruffle        15
+  back, centre, from neck to hem, with ruffle                             13
+  back, straight down, from neck and shoulder to hem, with ruffle         15
+  at the back that is 1 in longer than was wanted, 12 in
+  with ruffle: the 3 in by which frill hangs below is counted in
+`},
+		{"lace at the back alone", "[trim.edging]\nalong = [\"back.hem\"]\nkind = \"lace\"\nwidth = 0.5\n", `  length
+                                                                 finished
+  front, centre, from neck to hem                                      10
+  front, straight down, from neck and shoulder to hem                  12
+  back, centre, from neck to hem, with lace                        10 1/2
+  back, straight down, from neck and shoulder to hem, with lace    12 1/2
+  at the back that is 1 1/2 in shorter than was wanted, 12 in
+  with lace: the 1/2 in by which edging hangs below is counted in
+`},
+		{"ribbon, and a ruffle at the neck", "[trim.band]\n" + hems + "kind = \"ribbon\"\nwidth = 0.5\n[ruffle.frill]\nalong = [\"front.neck\", \"back.neck\"]\n" + full, `  length
+                                                       finished
+  front, centre, from neck to hem                            10
+  front, straight down, from neck and shoulder to hem        12
+  back, centre, from neck to hem                             10
+  back, straight down, from neck and shoulder to hem         12
+  at the back that is 2 in shorter than was wanted, 12 in
+`},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, "unit = \"in\"\nallowance = 0\n[cloth]\nwidth = 36\n"+sketch.Piece("front", half)+sketch.Piece("back", half)+seams+c.more)
+			assert.Contains(t, printedSection(p, "Finished measures"), c.want)
+		})
+	}
+}

@@ -14,16 +14,18 @@ import (
 // is the neck mostly, and over seams to the piece above. It is known from stitch line to hem
 // line with tucks in. A piece that has neck and hem both is measured from the shoulder as
 // well: from where neck and shoulder meet straight down. Where the pieces above could be
-// reached over pieces of several lengths, nothing is said.
+// reached over pieces of several lengths, nothing is said. What hangs beyond the hem, as a ruffle
+// does, is part of it, for that is where the garment ends.
 
 // Drop is how long the finished garment is at one place.
 type Drop struct {
-	Piece  string // at the top
-	Along  string // the edge of it that is measured, such as "centre front"; "" from the shoulder, straight down
-	Top    string // the edge from which it is measured; from the shoulder, the corner: "neck and shoulder"
-	Bottom string // that to which it is
-	Length length.Amount
-	Back   bool // it lies at the back
+	Piece  string        // at the top
+	Along  string        // the edge of it that is measured, such as "centre front"; "" from the shoulder, straight down
+	Top    string        // the edge from which it is measured; from the shoulder, the corner: "neck and shoulder"
+	Bottom string        // that to which it is
+	Hangs  Hanging       // what hangs from there
+	Length length.Amount // with it
+	Back   bool          // it lies at the back
 	Fit    Fit
 }
 
@@ -66,15 +68,16 @@ func (m measurer) above(r round) []Drop {
 			i = 1
 		}
 		for _, way := range m.upward(edgeOf{end.panel.piece, end.edge}, i, 0) {
+			hangs, _ := m.HangsFrom(end.panel.piece, end.panel.edge)
 			d := Drop{
-				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key,
-				Length: m.Unit.Amount(way.mm), Back: calls(way.along.piece.Key+way.along.piece.Name+way.along.drawn().Key, "back"),
+				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key, Hangs: hangs,
+				Length: m.Unit.Amount(way.mm + hangs.Depth.MM), Back: calls(way.along.piece.Key+way.along.piece.Name+way.along.drawn().Key, "back"),
 			}
 			switch k := slices.Index(tops, way.along); {
 			case k < 0:
 				found, tops = append(found, d), append(tops, way.along)
 				if mm, far, ok := m.fromShoulder(end.panel, way, i); ok {
-					d.Along, d.Top, d.Length, d.Back = "", d.Top+" and "+far.drawn().Key, m.Unit.Amount(mm), false
+					d.Along, d.Top, d.Length, d.Back = "", d.Top+" and "+far.drawn().Key, m.Unit.Amount(mm+hangs.Depth.MM), false
 					found, tops = append(found, d), append(tops, edgeOf{})
 				}
 			case math.Abs(found[k].Length.MM-d.Length.MM) > m.Unit.Ruler():
