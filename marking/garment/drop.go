@@ -11,7 +11,8 @@ import (
 
 // Rules of this file. How long the finished garment is, is measured where a round ends: along
 // a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which
-// is the neck mostly, and over seams to the piece above. It is known from stitch line to hem
+// is the neck mostly, and over seams to the piece above; at a neck it ends, whether a collar
+// is sewn on there or not. It is known from stitch line to hem
 // line with tucks in. A piece that has neck and hem both is measured from the shoulder as
 // well: from where neck and shoulder meet straight down. Where the pieces above could be
 // reached over pieces of several lengths, nothing is said. What hangs beyond the hem, as a ruffle
@@ -146,7 +147,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 		}
 	}
 	joined := m.at(e)
-	if len(joined) == 0 || storey == mostStoreys {
+	if len(joined) == 0 || storey == mostStoreys || e.called("neck") {
 		return []wayUp{{along, e, mm, drawn}}
 	}
 	var all []wayUp

@@ -2,6 +2,7 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
@@ -71,10 +72,23 @@ func measures(p *Pattern, of source.FitSpec) Measures {
 			}
 		}
 		if !known {
-			untold(of.Length, "length at the back", missing[AtHem])
+			untold(of.Length, "length at the back", all.noLength(missing[AtHem]))
 		}
 	}
 	return all
+}
+
+// noLength says why no length at the back is known, where it is not; noHem is why no hem goes
+// round, where none does.
+func (m Measures) noLength(noHem string) string {
+	atHem := slices.ContainsFunc(m.Girths, func(g Girth) bool { return g.Level == AtHem })
+	switch {
+	case len(m.Drops) > 0:
+		return "no piece that is measured, and no edge of one, is called the back"
+	case atHem:
+		return "no fold, centre or opening leads from the hem up to one neck"
+	}
+	return noHem
 }
 
 // fit holds a measure of the garment against one of the child.

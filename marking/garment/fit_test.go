@@ -112,3 +112,46 @@ func TestSideThatLeansOut(t *testing.T) {
 		assert.NotEmpty(t, ofFit(p))
 	}
 }
+
+// A length is counted from the neck, whether a collar is sewn on there or not; and a piece that
+// no seam joins is no reason why it is not known. The neck of each half is 4 in long. Derived.
+func TestLengthWithACollarAndAnApron(t *testing.T) {
+	const (
+		collar = "cut = 2\nlayers = 2\nouter: 0,2 16,2\nright: 16,2 16,0\nneck: 16,0 0,0\nleft: 0,0 0,2\n"
+		apron  = "fold = \"middle\"\nmiddle: 0,0 0,9\ntop: 0,9 4,9\nside: 4,9 4,0 | allowance = 0.25\nhem: 4,0 0,0\n"
+		joined = `collar: ["collar.neck", ["front.neck", "back.neck"]]`
+	)
+	lengths := []string{"front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "back centre, neck to hem: 10", "back straight down, neck and shoulder to hem: 12"}
+	pieces := map[string]string{"apron": apron, "front": plain("5"), "back": plain("5"), "collar": collar}
+	all := []string{"apron", "front", "back", "collar"}
+	noBack := map[string]string{"apron": apron, "front": plain("5"), "rear": plain("5"), "collar": collar}
+	open := map[string]string{"apron": apron, "front": sketch.Swap(plain("5"), "side: 5,8 5,0\n", "side: 5,8 5,0 | allowance = 0.25\n"), "back": plain("5")}
+	for _, c := range []struct {
+		name, text string
+		lengths    []string
+		said       []string
+	}{
+		{"a collar", sewnTogether("0", pieces, all, shoulders, sides, joined), lengths, nil},
+		{"no collar", sewnTogether("0", pieces, all[:3], shoulders, sides), lengths, nil},
+		{"no back", sewnTogether("0", noBack, []string{"apron", "front", "rear"}, `shoulder: ["front.shoulder", "rear.shoulder"]`, `side: ["front.side", "rear.side"]`),
+			[]string{"front centre, neck to hem: 10", "front straight down, neck and shoulder to hem: 12", "rear centre, neck to hem: 10", "rear straight down, neck and shoulder to hem: 12"},
+			[]string{"the finished length at the back is not known: no piece that is measured, and no edge of one, is called the back"}},
+		{"no sides", sewnTogether("0", open, all[:3], shoulders), nil,
+			[]string{"the finished length at the back is not known: no seam joins the side of front"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, c.text+"[fit]\nlength = 10\n")
+			var got, said []string
+			for _, text := range measured(p) {
+				if strings.Contains(text, " to hem: ") {
+					got = append(got, text)
+				}
+			}
+			for _, r := range ofFit(p) {
+				said = append(said, r.Text)
+			}
+			assert.Equal(t, c.lengths, got)
+			assert.Equal(t, c.said, said)
+		})
+	}
+}

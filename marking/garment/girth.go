@@ -91,7 +91,9 @@ func (m measurer) girths() (all []Girth, missing [AtHem + 1]string) {
 				seen[p.edgeOf] = true
 			}
 			if r.broken != "" {
-				m.lacks(&missing, level, under, r.broken)
+				if len(m.Seams) == 0 || m.isInSeams(e.piece) { // an apron by itself is on nobody's way round
+					m.lacks(&missing, level, under, r.broken)
+				}
 				continue
 			}
 			if level >= 0 {

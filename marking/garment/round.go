@@ -107,6 +107,15 @@ type seams []Seam
 // joins reports whether a seam joins the edge.
 func (all seams) joins(e edgeOf) bool { return len(all.at(e)) > 0 }
 
+// isInSeams reports whether a seam joins any edge of a piece.
+func (all seams) isInSeams(p *piece.Piece) bool {
+	return slices.ContainsFunc(all, func(s Seam) bool {
+		return slices.ContainsFunc(s.Sides[:], func(side SeamSide) bool {
+			return slices.ContainsFunc(side.Courses, func(c Course) bool { return c.Piece == p })
+		})
+	})
+}
+
 // at returns the seams that join an edge, and on which side of each it is.
 func (all seams) at(e edgeOf) (found []seamAt) {
 	for i := range all {
