@@ -93,15 +93,19 @@ func dropTable(drops []garment.Drop, w writer) mark.Table {
 		if !d.Fit.Given {
 			continue
 		}
+		at := "at the back"
+		if d.FromWaist {
+			at = "from the waist"
+		}
 		way := "longer"
 		if d.Fit.Ease.Steps < 0 {
 			way = "shorter"
 		}
 		if d.Fit.Ease.Steps == 0 {
-			t.Lines.Say("at the back that is as long as was wanted, %s", w.length(d.Fit.Child))
+			t.Lines.Say("%s that is as long as was wanted, %s", at, w.length(d.Fit.Child))
 			continue
 		}
-		t.Lines.Say("at the back that is %s %s than was wanted, %s", w.length(d.Fit.Ease.Magnitude()), way, w.length(d.Fit.Child))
+		t.Lines.Say("%s that is %s %s than was wanted, %s", at, w.length(d.Fit.Ease.Magnitude()), way, w.length(d.Fit.Child))
 	}
 	for _, counted := range told {
 		t.Lines.Say("%s", counted)

@@ -110,3 +110,16 @@ func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
 		})
 	}
 }
+
+// The length of a skirt is that from its waist, and is said so. Derived.
+func TestLengthFromTheWaistInPrint(t *testing.T) {
+	skirt := "name = \"Skirt\"\ncut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
+	for length, want := range map[string]string{"10": "is as long as was wanted, 10 in", "12": "is 2 in shorter than was wanted, 12 in"} {
+		p := made.Of(t, "unit = \"in\"\nallowance = 0\n"+sketch.Piece("skirt", skirt)+"[seam.side]\njoin = [\"skirt.side\", \"skirt.side\"]\n[fit]\nlength = "+length+"\n")
+		assert.Contains(t, printedSection(p, "Finished measures"), `  length
+                                    finished
+  Skirt, centre, from waist to hem        10
+  Skirt, side, from waist to hem          10
+  from the waist that `+want+"\n")
+	}
+}

@@ -12,7 +12,8 @@ import (
 // Rules of this file. How long the finished garment is, is measured where a round ends: along
 // a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which
 // is the neck mostly, and over seams to the piece above; at a neck it ends, whether a collar
-// is sewn on there or not. It is known from stitch line to hem
+// is sewn on there or not, and where no piece has a neck, at the waist likewise, as the length
+// of a skirt is counted. It is known from stitch line to hem
 // line with tucks in. A piece that has neck and hem both is measured from the shoulder as
 // well: from where neck and shoulder meet straight down. Where the pieces above could be
 // reached over pieces of several lengths, nothing is said. What hangs beyond the hem, as a ruffle
@@ -27,7 +28,11 @@ type Drop struct {
 	Hangs  Hanging       // what hangs from there
 	Length length.Amount // with it
 	Back   bool          // it lies at the back
-	Fit    Fit
+	// FromWaist tells that the garment begins at the waist, and so does the length.
+	FromWaist bool
+	Fit       Fit
+
+	middle bool // it lies at a fold or a centre
 }
 
 // drops returns the lengths of a garment above each of its hems.
@@ -73,12 +78,13 @@ func (m measurer) above(r round) []Drop {
 			d := Drop{
 				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key, Hangs: hangs,
 				Length: m.Unit.Amount(way.mm + hangs.Depth.MM), Back: calls(way.along.piece.Key+way.along.piece.Name+way.along.drawn().Key, "back"),
+				FromWaist: m.beginsAt(way.top), middle: way.along.drawn().OnFold || way.along.called("centre", "center"),
 			}
 			switch k := slices.Index(tops, way.along); {
 			case k < 0:
 				found, tops = append(found, d), append(tops, way.along)
 				if mm, far, ok := m.fromShoulder(end.panel, way, i); ok {
-					d.Along, d.Top, d.Length, d.Back = "", d.Top+" and "+far.drawn().Key, m.Unit.Amount(mm+hangs.Depth.MM), false
+					d.Along, d.Top, d.Length, d.Back, d.middle = "", d.Top+" and "+far.drawn().Key, m.Unit.Amount(mm+hangs.Depth.MM), false, false
 					found, tops = append(found, d), append(tops, edgeOf{})
 				}
 			case math.Abs(found[k].Length.MM-d.Length.MM) > m.Unit.Ruler():
@@ -121,6 +127,19 @@ func (m measurer) fromShoulder(p panel, way wayUp, i int) (mm float64, far edgeO
 	return c[0].A - (way.drawn - way.mm), far, true
 }
 
+// beginsAt reports whether an edge is the waist of a garment that begins there: none of its
+// pieces reaches up to a neck, a shoulder or an arm.
+func (m measurer) beginsAt(e edgeOf) bool {
+	for i := range m.Pieces {
+		for edge := range m.Pieces[i].Edges {
+			if (edgeOf{&m.Pieces[i], edge}).called("neck", "shoulder", "armhole", "sleeve", "raglan") {
+				return false
+			}
+		}
+	}
+	return m.levelOf(e) == AtWaist
+}
+
 // wayUp is the way from a hem to the top of a garment.
 type wayUp struct {
 	along, top edgeOf // the last edge, and the one it ends at
@@ -147,7 +166,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 		}
 	}
 	joined := m.at(e)
-	if len(joined) == 0 || storey == mostStoreys || e.called("neck") {
+	if len(joined) == 0 || storey == mostStoreys || e.called("neck") || m.beginsAt(e) {
 		return []wayUp{{along, e, mm, drawn}}
 	}
 	var all []wayUp

@@ -66,8 +66,9 @@ func measures(p *Pattern, of source.FitSpec) Measures {
 		}
 	}
 	if known := !of.Length.Given(); !known {
+		wanted := all.wanted()
 		for i := range all.Drops {
-			if d := &all.Drops[i]; d.Back {
+			if d := &all.Drops[i]; wanted(*d) {
 				d.Fit, known = m.fit(d.Length, of.Length), true
 			}
 		}
@@ -78,6 +79,16 @@ func measures(p *Pattern, of source.FitSpec) Measures {
 	return all
 }
 
+// wanted returns which lengths are held against that of the child: those at the back; where a
+// garment begins at the waist and none is called so, those at any fold or centre.
+func (m Measures) wanted() func(Drop) bool {
+	back := func(d Drop) bool { return d.Back }
+	if slices.ContainsFunc(m.Drops, back) {
+		return back
+	}
+	return func(d Drop) bool { return d.FromWaist && d.middle }
+}
+
 // noLength says why no length at the back is known, where it is not; noHem is why no hem goes
 // round, where none does.
 func (m Measures) noLength(noHem string) string {
@@ -86,7 +97,7 @@ func (m Measures) noLength(noHem string) string {
 	case len(m.Drops) > 0:
 		return "no piece that is measured, and no edge of one, is called the back"
 	case atHem:
-		return "no fold, centre or opening leads from the hem up to one neck"
+		return "no fold, centre or opening leads from the hem up to one edge at the top"
 	}
 	return noHem
 }

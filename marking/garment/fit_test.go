@@ -155,3 +155,42 @@ func TestLengthWithACollarAndAnApron(t *testing.T) {
 		})
 	}
 }
+
+// A skirt is measured from its waist, whether a band is sewn on there or not, and held against
+// the length that is wanted at its fold; at its back, where it has one. Derived.
+func TestLengthFromTheWaist(t *testing.T) {
+	const (
+		skirt = "cut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
+		back  = "fold = \"centre\"\ncentre: 0,0 0,11\nwaist: 0,11 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
+		band  = "cut = 1\ntop: 0,2 20,2\nright: 20,2 20,0\nbottom: 20,0 0,0\nleft: 0,0 0,2\n"
+		loose = "cut = 1\nleft: 0,0 0,10\nwaist: 0,10 5,10\nright: 5,10 5,0\nhem: 5,0 0,0\n"
+	)
+	round := `side: ["skirt.side", "skirt.side"]`
+	for _, c := range []struct {
+		name, text string
+		given      []string
+		said       []string
+	}{
+		{"a skirt", sewnTogether("0", map[string]string{"skirt": skirt}, []string{"skirt"}, round), []string{"skirt centre -2"}, nil},
+		{"with a band", sewnTogether("0", map[string]string{"skirt": skirt, "band": band}, []string{"skirt", "band"}, round, `waist: ["skirt.waist", "band.bottom"]`), []string{"skirt centre -2"}, nil},
+		{"front and back", sewnTogether("0", map[string]string{"front": strings.Replace(skirt, "cut = 2", "cut = 1", 1), "back": back}, []string{"front", "back"}, sides), []string{"back centre -1"}, nil},
+		{"no fold and no centre", sewnTogether("0.5", map[string]string{"fore": loose, "aft": loose}, []string{"fore", "aft"}, `a: ["fore.left", "aft.right"]`, `b: ["fore.right", "aft.left"]`), nil,
+			[]string{"the finished length at the back is not known: no fold, centre or opening leads from the hem up to one edge at the top"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, c.text+"[fit]\nlength = 12\n")
+			var given, said []string
+			for _, d := range p.Measures.Drops {
+				assert.True(t, d.FromWaist, "%s of %s", d.Along, d.Piece)
+				if d.Fit.Given {
+					given = append(given, d.Piece+" "+d.Along+" "+inInches(d.Fit.Ease.MM))
+				}
+			}
+			for _, r := range ofFit(p) {
+				said = append(said, r.Text)
+			}
+			assert.Equal(t, c.given, given)
+			assert.Equal(t, c.said, said)
+		})
+	}
+}
