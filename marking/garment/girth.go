@@ -12,7 +12,7 @@ import (
 
 // Rules of this file. How far it is round the finished garment is known at the level of edges
 // that go round it, such as the hem, and under the arms: on the line across each piece from
-// where its side seam ends at the armhole, or turns out into a sleeve. A chest is measured
+// where its side seam ends at the armhole, or at a gusset, or turns out into a sleeve. A chest is measured
 // there (common practice). Everything is measured between stitch lines, with tucks and pleats as
 // they lie at that level; a gathered skirt by its own width. Where the garment opens it is measured to
 // the line at which it is closed: a centre line beside the opening, else the finished edge.
@@ -413,7 +413,7 @@ func (m measurer) rise(p panel, i int, s side) rise {
 			r.path = append(r.path, q)
 		}
 		next, turn := e.further(i)
-		if math.Abs(turn) >= goesOn {
+		if math.Abs(turn) >= goesOn || m.setIn(e, next) {
 			if (s.kind == sideSeam || s.kind == sideMirror) && m.underArm(next) {
 				r.arm, r.armhole = true, next.drawn().Sewn
 			}
@@ -424,17 +424,18 @@ func (m measurer) rise(p panel, i int, s side) rise {
 	return r
 }
 
+// setIn reports whether the seam of a side ends where the outline goes on beyond it, for
+// another piece is set in there, as a gusset is, than it joins.
+func (m measurer) setIn(below, above edgeOf) bool {
+	joined := m.joinedTo(below)
+	return len(joined) > 0 && m.joins(above) &&
+		!slices.ContainsFunc(m.joinedTo(above), func(p *piece.Piece) bool { return slices.Contains(joined, p) })
+}
+
 // underArm reports whether an edge, above the seam of a side, is at an arm.
 func (m measurer) underArm(e edgeOf) bool {
 	if e.called("arm", "sleeve", "raglan", "scye") || m.loops(e) {
 		return true
 	}
-	for _, s := range m.at(e) {
-		for _, c := range s.Sides[1-s.side].Courses {
-			if calls(c.Piece.Key+" "+c.Piece.Name, "sleeve", "gusset") {
-				return true
-			}
-		}
-	}
-	return false
+	return slices.ContainsFunc(m.joinedTo(e), func(p *piece.Piece) bool { return calls(p.Key+" "+p.Name, "sleeve", "gusset") })
 }

@@ -3,6 +3,7 @@ package garment_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -163,6 +164,48 @@ func TestRoundTheGarment(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.wants, measured(made.Of(t, c.text)))
+		})
+	}
+}
+
+// A gown with something set in under the arm, where the side goes on almost straight: across the
+// lower end of that, where the side seam ends, half a front is 8 1/4 in, and 8 in at the upper
+// end, where the set-in piece would be to be added. With nothing set in it is measured on the
+// level of the lower end of the slit that is left above, 15 in up: 8 1/16 in. Derived.
+func TestChestBelowWhatIsSetIn(t *testing.T) {
+	const gown = "fold = \"centre\"\ncentre: 0,0 0,18\nneck: 0,18 3,20\ntop: 3,20 14,20\nwrist: 14,20 14,15\ninner: 14,15 10,15\n" +
+		"outer slit: 10,15 8,15.5\nslit: 8,15.5 8.25,13.5\nside: 8.25,13.5 10,0\nhem: 10,0 0,0\n"
+	square := func(name string) string {
+		return "name = \"" + name + "\"\ncut = 2\na: 0,0 2,0\nb: 2,0 2,2\nc: 2,2 0,2\nd: 0,2 0,0\n"
+	}
+	ring := []string{sides, `top: ["front.top", "back.top"]`, `inner: ["front.inner", "back.inner"]`}
+	set := []string{`g1: ["inset.a", "front.outer slit"]`, `g2: ["inset.b", "back.outer slit"]`, `g3: ["inset.d", "front.slit"]`, `g4: ["inset.c", "back.slit"]`}
+	robe := func(name string, seams ...string) *garment.Pattern {
+		return made.Of(t, sewnTogether("0", map[string]string{"front": gown, "back": gown, "inset": square(name)}, []string{"front", "back", "inset"}, append(slices.Clone(ring), seams...)...)+"[fit]\nchest = 24\n")
+	}
+	for _, c := range []struct {
+		name  string
+		p     *garment.Pattern
+		chest string
+		said  []string
+	}{
+		{"a gusset", robe("Gusset", set...), "chest 33: front 8.25 x 2, back 8.25 x 2", nil},
+		{"a piece that may be anything", robe("Inset", set[2:]...), "", []string{"the finished chest is not known: no seam at a side of front runs up to an armhole or a sleeve"}},
+		{"a side in two seams, nothing set in", robe("Pocket", `g3: ["front.slit", "back.slit"]`), "chest 32.25: front 8.063 x 2, back 8.063 x 2", nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			chest := ""
+			for _, text := range measured(c.p) {
+				if strings.HasPrefix(text, "chest") {
+					chest = text
+				}
+			}
+			var said []string
+			for _, r := range ofFit(c.p) {
+				said = append(said, r.Text)
+			}
+			assert.Equal(t, c.chest, chest)
+			assert.Equal(t, c.said, said)
 		})
 	}
 }

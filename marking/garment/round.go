@@ -128,6 +128,16 @@ func (all seams) at(e edgeOf) (found []seamAt) {
 	return found
 }
 
+// joinedTo returns the pieces to which seams join an edge.
+func (all seams) joinedTo(e edgeOf) (found []*piece.Piece) {
+	for _, s := range all.at(e) {
+		for _, c := range s.Sides[1-s.side].Courses {
+			found = append(found, c.Piece)
+		}
+	}
+	return found
+}
+
 // seamAt is a seam, and one side of it.
 type seamAt struct {
 	*Seam
