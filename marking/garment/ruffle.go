@@ -1,11 +1,14 @@
 package garment
 
 import (
+	"fmt"
 	"math"
+	"regexp"
 	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A ruffle is as long as its edge times its fullness: a petticoat's
@@ -168,6 +171,30 @@ func (r Ruffle) joinPlaces() []length.Amount {
 		places = append(places, r.LineLength.Unit.Amount(last))
 	}
 	return places
+}
+
+// carries matches pieces, and edges of them, that a skirt is hung from as well as a ruffle.
+var carries = regexp.MustCompile(`\b(?:bodice|body|yoke|waist|waistline|underwaist|band|waistband|strap|bib|cuff)\b`)
+
+// TooDeep says that it is deeper than the longest piece that it hangs from is long or wide;
+// "" where it is not, or may be a skirt.
+func (r Ruffle) TooDeep(say func(length.Amount) string) string {
+	longestOf := r.Courses[0].Piece
+	for _, c := range r.Courses {
+		if carries.MatchString(wording.InWords(c.Piece.Key + " " + c.Piece.Name + " " + c.Key)) {
+			return ""
+		}
+		if longest(c.Piece) > longest(longestOf) {
+			longestOf = c.Piece
+		}
+	}
+	across, along := longestOf.Size()
+	if r.Depth.MM <= max(across, along) {
+		return ""
+	}
+	u := r.Depth.Unit
+	return fmt.Sprintf("the ruffle is %s deep, and %q, the largest piece that it hangs from, is %s by %s: is the depth right?",
+		say(r.Depth), longestOf.Key, say(u.Amount(across)), say(u.Amount(along)))
 }
 
 // FullnessWarning says what is wrong with a fullness that hangs badly; "" of one that

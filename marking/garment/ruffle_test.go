@@ -35,6 +35,19 @@ func TestPetticoatRuffle(t *testing.T) {
 	}
 }
 
+// A petticoat of 32 by 10 in, whole, the frill along its hem.
+func TestARuffleDeeperThanItsPiece(t *testing.T) {
+	text := func(depth, along string) string {
+		return "unit = \"in\"\nallowance = 0.25\n" + sketch.Piece("petticoat", sketch.Swap(sketch.Skirt(16), "top:", along+":", "hem:", "foot:")) +
+			"[ruffle.flounce]\nalong = [\"petticoat." + map[bool]string{true: "foot", false: along}[along == "top"] + "\"]\nfullness = 2\ndepth = " + depth + "\n"
+	}
+	assert.Equal(t, []string{`linden.toml:19: ruffle.flounce: the ruffle is 40 in deep, and "petticoat", the largest piece that it hangs from, is 32 in by 10 in: is the depth right?`},
+		saidOf(t, text("40", "top")))
+	assert.Empty(t, saidOf(t, text("32", "top")))
+	assert.Contains(t, saidOf(t, text("32.0625", "top"))[0], `the ruffle is 32 1/16 in deep`)
+	assert.Empty(t, saidOf(t, text("40", "waist")), "a skirt hung from a waist")
+}
+
 // Two strips of 43 1/2 in give 87 in. Open, with one of them cut in two, there is one
 // seam more, and they give 86 1/2: a ruffle of 87 in takes three then.
 func TestAStripThatIsCutInTwoTakesASeamMore(t *testing.T) {
