@@ -186,10 +186,12 @@ func (p *Pattern) hemsThatGoOn() [][2]hemmed {
 }
 
 // comesOnce matches the names of pieces that a garment has one of, however often they are
-// cut, and comesTwice of those it has two of.
+// cut, and comesTwice of those it has two of. atOneCentre matches edges of pieces that come
+// in front, or behind, alone: a skirt by its centre may come in both.
 var (
-	comesOnce  = regexp.MustCompile(`\b(?:collar|yoke|bib|bodice|front|back)\b`)
-	comesTwice = regexp.MustCompile(`\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
+	comesOnce   = regexp.MustCompile(`\b(?:collar|yoke|bib|bodice|front|back)\b`)
+	atOneCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)[ -]?(?:front|back)\b|^c\.? ?[fb]\.?$`)
+	comesTwice  = regexp.MustCompile(`\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
 )
 
 // lined reports whether a piece is likely cut together with its lining, though the file
@@ -202,7 +204,7 @@ func lined(one *piece.Piece) bool {
 	names := wording.InWords(one.Key + " " + one.Name)
 	once := comesOnce.MatchString(names)
 	if fold := one.EdgeOnFold(); fold >= 0 {
-		once = once || atCentre.MatchString(wording.InWords(one.Edges[fold].Key))
+		once = once || atOneCentre.MatchString(wording.InWords(one.Edges[fold].Key))
 	}
 	return one.Layers == 1 && one.Cut == often && once && !comesTwice.MatchString(names)
 }

@@ -133,6 +133,9 @@ func TestALiningThatIsReckonedIn(t *testing.T) {
 		{"of a length between two sixteenths", strings.ReplaceAll(collar("collar", fold+"cut = 2\n"), "7.75", "8.03125") + along("collar"), []string{
 			`linden.toml:19: trim.lace: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`,
 			`linden.toml:22: ruffle.frill: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`}},
+		{"front and back of a skirt by one pattern", strings.ReplaceAll(collar("skirt", fold+"cut = 2\n"), "centre back", "centre") + along("skirt"), nil},
+		{"a skirt by its centre back", collar("skirt", fold+"cut = 2\n") + along("skirt"), []string{
+			`linden.toml:19: trim.lace: "skirt" is cut twice on the fold` + says, `linden.toml:22: ruffle.frill: "skirt" is cut twice on the fold` + says}},
 		{"with its lining said", collar("collar", fold+"cut = 2\nlayers = 2\n") + along("collar"), nil},
 		{"four of a half", collar("yoke", "cut = 4\n") + along("yoke"), []string{
 			`linden.toml:18: trim.lace: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`,
