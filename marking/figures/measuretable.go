@@ -6,6 +6,7 @@ import (
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 )
 
 // Rules of this file: what the garment measures when it is finished, for every level with the pieces
@@ -46,6 +47,11 @@ func girthTable(g garment.Girth, w writer) mark.Table {
 		t.AddTotal("finished", "", "", w.cell(g.Round))
 	}
 	fitRows(&t, g.Fit, "ease", w)
+	for _, part := range g.Parts {
+		if part.HeldIn {
+			t.Lines.Say("tucks or pleats of %s end within %s of that level, and still hold it in", part.Piece, w.length(g.Round.Unit.Amount(piece.NearFoldEnd)))
+		}
+	}
 	switch {
 	case g.Closed != "":
 		t.Lines.Say("it opens at %s, and is closed with one %q on the other", g.Opening, g.Closed)

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -121,5 +122,34 @@ func TestLengthFromTheWaistInPrint(t *testing.T) {
   Skirt, centre, from waist to hem        10
   Skirt, side, from waist to hem          10
   from the waist that `+want+"\n")
+	}
+}
+
+// Tucks that end within 1/4 in above the chest hold it in still, and that is said; those that end
+// higher are open there. The side is 3 in, its seam at the arm 3/8, so that the chest lies at
+// 2 5/8; eight tucks take 2 in of 2 x 5 in less two side seams of 3/8. Derived.
+func TestTucksThatEndNearTheChest(t *testing.T) {
+	half := func(more string) string {
+		return "fold = \"centre\"\ncentre: 0,0 0,6\nneck: 0,6 2,6 2,8\nshoulder: 2,8 4,8\narmhole: 4,8 4,3 5,3\nside: 5,3 5,0\nhem: 5,0 0,0\n" + more
+	}
+	const seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
+	const note = "tucks or pleats of Front end within 1/4 in of that level, and still hold it in"
+	for _, c := range []struct {
+		name, length string // below the neck, whose stitch line lies at 5 5/8
+		each         string
+		noted        bool
+	}{
+		{"to the level", "3", "  Front  3 5/8", false},
+		{"3/16 in above it", "2 13/16", "  Front  3 5/8", true},
+		{"5/16 in above it", "2 11/16", "  Front  4 5/8", false},
+		{"at the cut corner, 3/8 in above it", "2 5/8", "  Front  4 5/8", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			front := "name = \"Front\"\n" + half("---\n\n"+sketch.Rows(`tuck yoke centre 1/8 4 1/4 | below = "neck"; length = "`+c.length+`"`)+"\n")
+			p := made.Of(t, "unit = \"in\"\nallowance = 0.375\n"+sketch.Piece("front", front)+sketch.Piece("back", half(""))+seams)
+			got := strings.Join(strings.Fields(printedSection(p, "Finished measures")), " ")
+			assert.Contains(t, got, strings.Join(strings.Fields(c.each), " "))
+			assert.Equal(t, c.noted, strings.Contains(got, note), "%s", got)
+		})
 	}
 }

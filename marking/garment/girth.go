@@ -49,6 +49,9 @@ type GirthPart struct {
 	Edge  string // that goes round; "" where it is measured across the piece
 	Each  length.Amount
 	Times int
+	// HeldIn tells that folds which end near the level, within piece.NearFoldEnd, are
+	// counted in as they lie.
+	HeldIn bool
 }
 
 // Whole returns the length of all of them together.
@@ -281,14 +284,15 @@ func (m measurer) underArms(r round) (g Girth, why string, ok bool) {
 		all, down = append(all, c), math.Max(down, c.hollow())
 	}
 	for i, p := range r.panels {
-		mm, inside := 0.0, false
+		mm, inside, held := 0.0, false, false
 		if line := all[i].line(down); line != nil && down <= mostHollow {
 			mm, inside = p.piece.Across(line)
+			held = p.piece.HeldIn(line)
 		}
 		if !inside {
 			return g, fmt.Sprintf("there is no level line across %s from where its side seam ends under the arm", p.piece.Name), false
 		}
-		g.Parts = append(g.Parts, GirthPart{Piece: p.piece.Name, Each: m.Unit.Amount(mm), Times: p.piece.SideTimes()})
+		g.Parts = append(g.Parts, GirthPart{Piece: p.piece.Name, Each: m.Unit.Amount(mm), Times: p.piece.SideTimes(), HeldIn: held})
 	}
 	g.Round = g.together()
 	return g, "", true

@@ -12,9 +12,9 @@ import (
 // end at the level itself still hold it in.
 
 const (
-	// atFoldEnd is how near to a line folds may end, in mm, and still hold it in: half the
+	// NearFoldEnd is how near to a line folds may end, in mm, and still hold it in: half the
 	// width of a tape, 1/4 in.
-	atFoldEnd = 25.4 / 4
+	NearFoldEnd = 25.4 / 4
 	// offSewn bounds how much of a line across a piece, in mm, may lie outside what is
 	// sewn, for its ends to lie on the stitch lines.
 	offSewn = 0.5
@@ -36,11 +36,24 @@ func (p *Piece) Across(line plane.Path) (mm float64, ok bool) {
 	if !p.holds(line) && !p.holds(beside(offSewn)) && !p.holds(beside(-offSewn)) {
 		return 0, false
 	}
-	mm = min(p.FinishedLength(line), p.FinishedLength(beside(atFoldEnd)), p.FinishedLength(beside(-atFoldEnd)))
+	mm = p.narrowest(line)
 	for _, patch := range p.AsDrawn.patches {
 		mm -= inside(plane.NewTree(patch), line)
 	}
 	return mm, true
+}
+
+// narrowest returns the least length of a line and those so near beside it that folds which end there
+// hold it in.
+func (p *Piece) narrowest(line plane.Path) float64 {
+	aside := line.StartDirection().Left().Mul(NearFoldEnd)
+	return min(p.FinishedLength(line), p.FinishedLength(moved(line, aside)), p.FinishedLength(moved(line, aside.Mul(-1))))
+}
+
+// HeldIn reports whether folds that are open on a straight line across the piece end so near it, within
+// NearFoldEnd, that Across counts them as they lie.
+func (p *Piece) HeldIn(line plane.Path) bool {
+	return p.FinishedLength(line)-p.narrowest(line) > Rounding
 }
 
 // holds reports whether a line lies within what is sewn, but for its ends.
