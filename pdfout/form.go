@@ -148,9 +148,9 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 // formTitle sets the name and the notes that no header says.
 func formTitle(p arrange.Piece, width float64) text.Lines {
 	heavy, light := ink.Strong(formTitleSize), ink.Plain(formNoteSize)
-	title := text.LinesOf(text.Wrap(p.Name, heavy, width), heavy)
+	title := text.LinesOf(text.WrapMeasures(p.Name, heavy, width), heavy)
 	if len(p.Brief) > 0 {
-		title.Under(text.LinesOf(text.Wrap(text.JoinedNotes(p.Brief), light, width), light))
+		title.Under(text.LinesOf(text.WrapMeasures(text.JoinedNotes(p.Brief), light, width), light))
 	}
 	title.Space(formGap / 2)
 	return title
@@ -167,7 +167,7 @@ func formText(form *mark.Form, size, width float64) text.Lines {
 		if all.Height > 0 {
 			all.Space(formGap)
 		}
-		all.Under(text.LinesOf(text.Wrap(over, heading, width), heading))
+		all.Under(text.LinesOf(text.WrapMeasures(over, heading, width), heading))
 		all.Space(light.Ems(text.ItemGap))
 		all.Under(items)
 	}
@@ -186,7 +186,7 @@ func stepsOf(steps []string, s ink.Style, width float64) text.Lines {
 	var items []text.Lines
 	for i, words := range steps {
 		var item text.Lines
-		item.AddAt(text.Wrap(words, s, column-indent), s, indent, s.Foot())
+		item.AddAt(text.WrapMeasures(words, s, column-indent), s, indent, s.Foot())
 		item.Space(s.Ems(text.ItemGap))
 		item.Say(number(i), heavy, plane.Point{Y: -s.Step() + s.Foot()})
 		items = append(items, item)
@@ -205,7 +205,7 @@ func blanksOf(blanks []string, s ink.Style, width float64) text.Lines {
 	}
 	var items []text.Lines
 	for _, words := range blanks {
-		lines := text.Wrap(words, s, column-text.RuleAway-text.LeastToWrite)
+		lines := text.WrapMeasures(words, s, column-text.RuleAway-text.LeastToWrite)
 		// Over its words there is the height of handwriting.
 		item := text.Lines{Height: text.WriteStep - s.Step()}
 		item.Add(lines, s)

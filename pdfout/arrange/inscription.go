@@ -41,7 +41,7 @@ func (t Inscription) centred() Inscription {
 func newInscription(name string, notes []string, size, limit float64) Inscription {
 	var t Inscription
 	add := func(words string, s ink.Style) {
-		t.addCentred(text.Wrap(words, s, limit), strings.Fields(words), s, limit, s.Down())
+		t.addCentred(text.WrapMeasures(words, s, limit), length.Words(words), s, limit, s.Down())
 	}
 	add(name, ink.Strong(size))
 	for _, note := range notes {
@@ -78,11 +78,11 @@ func runIn(name string, notes []string, size, limit float64) Inscription {
 	}
 	// The first line is shorter than the others by the name.
 	left := t.Width + heavy.Width("  ")
-	lines := text.Wrap(s, light, limit-left)
+	lines := text.WrapMeasures(s, light, limit-left)
 	t.Say(lines[0], light, plane.Point{X: left, Y: -light.Up()})
 	t.Width = left + light.Width(lines[0])
 	if len(lines) > 1 {
-		lines = text.Wrap(strings.Join(lines[1:], " "), light, limit)
+		lines = text.WrapMeasures(strings.Join(lines[1:], " "), light, limit)
 		t.AddAt(lines, light, 0, light.Down())
 		t.Width = math.Max(t.Width, text.LongestWord(lines, light))
 	}

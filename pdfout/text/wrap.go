@@ -10,8 +10,8 @@ import (
 )
 
 // Rules of this file: how a text is broken into lines, and shortened where it must
-// be. Names and prose are broken at any space (Wrap), what has measures in it never
-// inside one (WrapMeasures).
+// be. Words without measures are broken at any space (Wrap), what may have measures in it
+// never inside one (WrapMeasures).
 
 // Wrap breaks the text into lines no longer than limit mm, at its spaces; a
 // word longer than a whole line is broken where the line ends. It returns at
