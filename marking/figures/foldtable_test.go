@@ -124,6 +124,17 @@ func TestTuckTables(t *testing.T) {
   it takes up 1 in
   gives 1 in let down
 `},
+		// Three of them: each gives 1 in.
+		{"three growth tucks", strings.Replace(half, "12,0 0,0", "12,0 0,0 | hem = 2", 1) + sketch.Rows(`tuck growth hem 1/2 3 4 | gap = "1/2"`), `
+  front, growth: 3 tucks, each 1/2 in wide
+  from hem  stitch  fold  stitch  when sewn
+  tuck 1     3 1/2     4   4 1/2      3 1/2
+  tuck 2     5 1/2     6   6 1/2      4 1/2
+  tuck 3     7 1/2     8   8 1/2      5 1/2
+  stitch each 1/2 in from its fold
+  each takes up 1 in, all 3 together 3 in
+  each tuck that is let down makes the piece 1 in longer, all 3 together 3 in
+`},
 		// Ten took up 2 5/8 in (see tucksample_test.go of package piece): one 0.2625 in, and four 1.05 in =
 		// 16.8/16; finished 0.36875 = 5.9/16, 0.48125 = 7.7/16.
 		{"sampled", half + sketch.Rows(`tuck yoke centre 1/8 2 1/2 | spacing = "3/8"; sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`), `

@@ -36,16 +36,24 @@ func DescribeTucks(t piece.TuckRow, written func(float64) string) []string {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.Base.Name))
 	}
 	if t.LetDown > 0 {
-		gives := "gives " + written(t.LetDown) + " let down"
-		if t.Sampled { // half a thread is no more than a ruler shows
-			gives = "gives about " + written(math.Round(t.LetDown/letDownStep)*letDownStep) + " let down"
-		}
-		if t.Count > 1 {
-			gives += " for each"
-		}
-		parts = append(parts, gives)
+		parts = append(parts, letDown(t, written))
 	}
 	return parts
+}
+
+// letDown says how much longer growth tucks make their piece when they are let down.
+func letDown(t piece.TuckRow, written func(float64) string) string {
+	longer := func(tucks int) string {
+		mm := t.LetDown * float64(tucks)
+		if t.Sampled { // half a thread is no more than a ruler shows
+			return "about " + written(math.Round(mm/letDownStep)*letDownStep)
+		}
+		return written(mm)
+	}
+	if t.Count == 1 {
+		return "gives " + longer(1) + " let down"
+	}
+	return fmt.Sprintf("each tuck that is let down makes the piece %s longer, all %d together %s", longer(1), t.Count, longer(t.Count))
 }
 
 // DescribePleats says, in parts, what a row of pleats is. Lengths in mm are written by

@@ -36,9 +36,9 @@ func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
 	}
 	notes = append(notes, endsOnPiece(p, pattern.Unit)...)
 	if across, up := p.FoldedSizes(); len(across) > 0 {
-		what := "with its folds in it measures"
+		what := "as cut, with its folds in it measures"
 		if p.OnFold { // whichever is printed
-			what = "with its folds in this half measures"
+			what = "as cut, with its folds in this half measures"
 		}
 		between := ","
 		if len(across)+len(up) > 2 {
