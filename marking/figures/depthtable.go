@@ -88,6 +88,9 @@ func depthTables(p *piece.Piece, r piece.FoldRow, said *mark.Lines, w writer) []
 		}
 		t.Add(cells...)
 	}
+	if slices.ContainsFunc(ends, func(e foldEnd) bool { return e.edge != ends[0].edge }) {
+		t.Lines.Say("each %s is told at the edge that its fold line runs into; near a corner its stitching may run into the other", r.Makes)
+	}
 	return []mark.Table{t}
 }
 

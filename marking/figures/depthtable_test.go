@@ -72,7 +72,9 @@ each ends 6 1/8 in below the torn edge of the block
   down each fold line, below  stitch line  cut edge
   tuck 1, neck                      4 1/4     4 7/8
   tuck 2, neck                      5 3/8     5 5/8
-  tuck 3, shoulder                  5 5/8     5 5/8`},
+  tuck 3, shoulder                  5 5/8     5 5/8
+  each tuck is told at the edge that its fold line runs into; near a corner its
+  stitching may run into the other`},
 		{"within the allowance", rising + strings.NewReplacer("= 3", "= 2", "length = 2", "length = 0.5").Replace(quarter(`end = "stepped"; step = -2.25`)), `
   front, a: how deep the tucks end
   down each fold line, below  stitch line  cut edge
