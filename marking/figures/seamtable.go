@@ -78,7 +78,11 @@ func seamVerdict(s garment.Seam, w writer) mark.Lines {
 		lines.Say("sewn, they match within %s%s", w.length(s.Within), rounding)
 	}
 	if s.Gathered && s.Ease.MM == 0 {
-		lines.Say("mark both in four equal parts and match the marks: every %s on %s, every %s on %s",
+		both := "both"
+		if s.OfHalves() {
+			both = "each half of both"
+		}
+		lines.Say("mark %s in four equal parts and match the marks: every %s on %s, every %s on %s", both,
 			w.length(longer.Sewn.Quarter()), longer.Title(), w.length(shorter.Sewn.Quarter()), shorter.Title())
 	}
 	if text := s.AllowancesDiffer(w.length); text != "" {

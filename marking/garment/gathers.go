@@ -2,6 +2,7 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/length"
 )
@@ -35,6 +36,15 @@ func (s Seam) EaseAndGathers(say func(length.Amount) string) string {
 		return fmt.Sprintf("ease and gathers in one seam: of the %s by which %s %s longer, %s are eased in and %s drawn up; notches on both sides show where the gathers begin and end",
 			say(off), longer.Title(), longer.is(), say(s.Ease), say(up))
 	}
+}
+
+// OfHalves reports whether its sides are half of what is sewn: an edge of them begins at the
+// fold of the cloth, and goes on beyond it.
+func (s Seam) OfHalves() bool {
+	return s.once > 1 && slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c Course) bool {
+		before, after := c.Piece.Neighbours(c.edge)
+		return c.Piece.Edges[before].OnFold || c.Piece.Edges[after].OnFold
+	})
 }
 
 // Scant reports whether a side is gathered that is hardly longer than the other.
