@@ -316,6 +316,7 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"joining", r.Joining},
 		{"joins", append([]length.Amount{}, r.JoinPlaces...)},
 		{"joins_from", ruffleFrom(r)},
+		{"apart", r.Apart}, // 0 where it is one
 		{"quarter_of_edge", r.LineLength.Quarter()},
 		{"quarter_of_ruffle", r.Gathered.Quarter()}, // without what corners and curves take
 	}

@@ -101,7 +101,7 @@ ruffles[].along[].together ruffles[].corners ruffles[].corners[].piece ruffles[]
 ruffles[].corners[].turn_degrees ruffles[].curves ruffles[].curves[].needs ruffles[].curves[].piece ruffles[].curves[].takes
 ruffles[].curves[].times ruffles[].curves[].turn_degrees
 ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].gathered ruffles[].hem
-ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
+ruffles[].apart ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
 seams seams[].advice seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].drawn_up seams[].ease seams[].ends
 seams[].ends[].bend_degrees seams[].ends[].cut_jog seams[].ends[].cut_past seams[].ends[].jog

@@ -51,6 +51,10 @@ func ruffleTable(r garment.Ruffle, garments int, w writer) mark.Table {
 	case len(r.JoinPlaces) > 0:
 		lines.Say("%s", joinsFall(r, w))
 	}
+	if r.Apart > 0 {
+		lines.Say("it is reckoned as one length; on %d edges that lie apart it is %d ruffles, each %s long ungathered, with %s more at each end for a hem",
+			r.Apart, r.Apart, w.length(r.EachApart()), w.length(r.Joining))
+	}
 	if r.CutsOneInTwo() {
 		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
 	}

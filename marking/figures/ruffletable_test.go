@@ -202,6 +202,23 @@ func TestRufflesInPrint(t *testing.T) {
   quarter both and match the marks: the edge every 20 in, the ruffle every
   40 in, and as much more as is added between two marks
 `},
+		// 2 x 20, and twice that in two: 40 in each.
+		{"on two pieces that lie apart", 5, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[piece.band]\n[piece.band.edge.top]\npoints = [[0, 0], [5, 0]]\n[piece.band.edge.rest]\npoints = [[5, 0], [5, 2], [0, 2], [0, 0]]\n" +
+			"[seam.top]\njoin = [\"front.top\", \"band.top\"]\ngathered = true\n[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\n", `
+  back, ruffle 4 in deep
+                            each  times  together
+  Back, hem                   20      2        40
+                                         --------
+  the line                                     40
+  2 times that, ungathered                     80
+  tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
+  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
+  at each end included, and join them
+  a join falls 20 in along the edge from where it begins
+  it is reckoned as one length; on 2 edges that lie apart it is 2 ruffles, each
+  40 in long ungathered, with 1/4 in more at each end for a hem
+  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+`},
 		{"cloth of no known width", 20, "[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
   hem, ruffle 4 in deep
                             each  times  together

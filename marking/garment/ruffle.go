@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 
 	"tuckmark/marking/length"
@@ -41,6 +42,10 @@ type Ruffle struct {
 	Joining  length.Amount // the allowance of each joining seam
 	Strips   int           // across the cloth; 0 where its width is not known
 	Round    bool          // it goes all round, without ends
+	// Apart is how many ruffles it is, where the lines it hangs from may lie apart: one
+	// stretch of one piece, that the garment has several times, as two collars are, and whose
+	// ends no seam joins; else 0.
+	Apart int
 	// Centre names the piece on whose fold the middle of a strip comes; "" where no
 	// edge of the ruffle begins at a fold. Then Joins are measured from the
 	// beginning of the first edge, else from that centre, to either side. Where corners
@@ -83,6 +88,9 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	r.Length = r.Gathered.Plus(r.Reach.Takes())
 	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
 	r.Centre = centreFront(r.Courses)
+	if !r.Round {
+		r.Apart = j.apart(r.Courses)
+	}
 	if j.ClothWidth == 0 {
 		return r
 	}
@@ -103,6 +111,37 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	}
 	r.JoinPlaces = r.joinPlaces()
 	return r
+}
+
+// apart returns how often the garment has a line that something hangs from, where that is
+// one stretch of a piece whose ends no seam joins; else 0. Without any seam nothing is known.
+func (j joiner) apart(courses []Course) int {
+	lines := chains(courses)
+	if len(j.spec.Seams) == 0 || len(lines) != 1 || lines[0].times < 2 {
+		return 0
+	}
+	one := lines[0]
+	if one.line[0] == one.line[len(one.line)-1] {
+		return one.times
+	}
+	for _, c := range courses {
+		if !c.isEdge() {
+			return 0
+		}
+		before, after := c.Piece.Neighbours(c.edge)
+		for _, beside := range []int{before, after} {
+			own := slices.ContainsFunc(courses, func(o Course) bool { return o.edge == beside })
+			if !own && j.ties.sewn(edgeOf{c.Piece, beside}) {
+				return 0
+			}
+		}
+	}
+	return one.times
+}
+
+// EachApart returns how long each of the ruffles is before it is gathered, where it is several.
+func (r Ruffle) EachApart() length.Amount {
+	return r.Length.Unit.AtLeast(r.Length.MM / float64(max(1, r.Apart)))
 }
 
 // stripsOf returns how many strips give the whole length, at least 1, where so much of

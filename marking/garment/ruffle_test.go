@@ -48,6 +48,38 @@ func TestARuffleDeeperThanItsPiece(t *testing.T) {
 	assert.Empty(t, saidOf(t, text("40", "waist")), "a skirt hung from a waist")
 }
 
+// A collar's outer edge of 10 in, without allowances, is 15 in at one and a half times; a square
+// corner adds two depths, 4 in.
+func TestRufflesThatLieApart(t *testing.T) {
+	text := func(head, along, seams string) string {
+		return "unit = \"in\"\nallowance = 0\n" + sketch.Piece("collar", head+"neck: 0,0 10,0\nfront: 10,0 10,3\nouter: 10,3 0,3\nback: 0,3 0,0") +
+			sketch.Piece("front", "neck: 0,0 10,0\nrest: 10,0 10,9 0,9 0,0") + seams + "[ruffle.frill]\nalong = " + along + "\nfullness = 1.5\ndepth = 2\n"
+	}
+	const neck = "[seam.neck]\njoin = [\"collar.neck\", \"front.neck\"]\n"
+	const outer = `["collar.outer"]`
+	for _, c := range []struct {
+		name, text, each string
+		apart            int
+	}{
+		{"two collars", text("cut = 2\n", outer, neck), "15 in", 2},
+		{"two of two layers", text("cut = 4\nlayers = 2\n", outer, neck), "15 in", 2},
+		{"round three edges of both", text("cut = 2\n", `["collar.front", "collar.outer", "collar.back"]`, neck), "64 in", 0},
+		{"one collar", text("", outer, neck), "15 in", 0},
+		{"on the fold, one", text("fold = \"back\"\n", outer, neck), "30 in", 0},
+		{"on the fold, two", text("cut = 2\nfold = \"back\"\n", outer, neck), "30 in", 2},
+		{"joined at the back", text("cut = 2\n", outer, neck+"[seam.back]\njoin = [\"collar.back\", \"collar.back\"]\n"), "30 in", 0},
+		{"without any seam nothing is known", text("cut = 2\n", outer, ""), "30 in", 0},
+		{"round", text("cut = 2\n", outer, neck) + "round = true\n", "30 in", 0},
+		{"on two pieces", text("cut = 2\n", `["collar.outer", "front.rest"]`, neck), "80 in", 0},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := made.Of(t, c.text).Ruffles[0]
+			assert.Equal(t, c.apart, r.Apart)
+			assert.Equal(t, c.each, r.EachApart().String())
+		})
+	}
+}
+
 // Two strips of 43 1/2 in give 87 in. Open, with one of them cut in two, there is one
 // seam more, and they give 86 1/2: a ruffle of 87 in takes three then.
 func TestAStripThatIsCutInTwoTakesASeamMore(t *testing.T) {
