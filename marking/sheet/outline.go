@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"unicode/utf8"
+
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -38,17 +40,25 @@ func openedOut(p *piece.Piece, m mark.Marking, half piece.Ring) mark.Marking {
 	return m
 }
 
+// leastPerLetter is about how much of a line, in mm, a letter of its name takes, with what is
+// free at both ends.
+const leastPerLetter = 1.3
+
 // addGrain adds the grain line of a piece whose file draws none, where there is room. One
-// that was guessed says so.
+// that was guessed says so, or the notes say it where the line is too short for its name.
 func addGrain(m *mark.Marking, p *piece.Piece) {
 	if p.Flat.Grain.Drawn {
 		return // it is among the marks
 	}
+	g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks)
 	name := ""
 	if how := p.Flat.Grain.Guess; how != "" {
 		name = "grain (taken " + how + ")"
+		if g.Length() < leastPerLetter*float64(utf8.RuneCountInString(name)) {
+			name, m.Notes = "", append(m.Notes, "grain taken "+how)
+		}
 	}
-	if g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks); g != nil {
+	if g != nil {
 		m.Add(mark.Grain, name, g)
 	}
 }

@@ -88,9 +88,9 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	}
 	open := openingsFor(plane.NewTree(m.Outline), through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
-	addGrain(&m, p)
 	along := shape.drawnAlong(p)
 	m.Notes = append(pattern.Heading(), templateNotes(p, shape, along, open)...)
+	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks) > 0}
 }
 
