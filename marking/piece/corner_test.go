@@ -133,11 +133,11 @@ func TestNarrowLedge(t *testing.T) {
 		"armhole: 4.75,7.5 4.5,5.3 5.166666666666667,3.875 6,3.5 | smooth = true\nside: 6,3.5 8,0 | allowance = 0.625\nhem: 8,0 0,0 | hem = 0.5; turn = 0.25"
 	for _, c := range []struct{ name, text, want string }{
 		{"a bare armhole, its ledge narrower than the allowance", ledge("5.3", "0", "0.375"),
-			"17: piece.front.edge.side: the allowance of \"side\", 3/8 in, passes \"armhole\" by: its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
+			"17: piece.front.edge.side: the allowance of \"side\", 3/8 in, runs past \"armhole\": its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
 		{"the same with an allowance that reaches to the shoulder", ledge("5.6", "0", "0.75"),
-			"17: piece.front.edge.side: the allowance of \"side\", 3/4 in, passes \"armhole\" by: its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
+			"17: piece.front.edge.side: the allowance of \"side\", 3/4 in, runs past \"armhole\": its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
 		{"a scooped bare armhole", scooped,
-			"16: piece.front.edge.side: the allowance of \"side\", 5/8 in, passes \"armhole\" by: its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
+			"16: piece.front.edge.side: the allowance of \"side\", 5/8 in, runs past \"armhole\": its line does not come out at that edge\nhint: make it narrower, or the piece wider there"},
 		{"as wide as the ledge of a step", "bottom: 0,0 6,0\nside: 6,0 6,5 | allowance = 0.5\nledge: 6,5 5.5,5\narm: 5.5,5 5.5,9\ntop: 5.5,9 0,9\nleft: 0,9 0,0",
 			"9: piece.front.edge.ledge: the allowances of \"side\" and \"arm\" leave nothing of this edge, which is 1/2 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {

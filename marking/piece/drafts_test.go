@@ -138,7 +138,7 @@ func firstEdge(p *piece.Piece, from, direction plane.Point) string {
 // does not come out at the edge beside it, and it does not: looked for on the same
 // piece without allowances.
 func passedBy(t require.TestingT, text, refusal string) bool {
-	words := regexp.MustCompile(`the allowance of "([^"]+)", .*, passes "([^"]+)" by`).FindStringSubmatch(refusal)
+	words := regexp.MustCompile(`the allowance of "([^"]+)", .*, runs past "([^"]+)":`).FindStringSubmatch(refusal)
 	if words == nil {
 		return false
 	}
