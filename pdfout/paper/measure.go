@@ -3,6 +3,8 @@ package paper
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
@@ -115,7 +117,11 @@ func readMeasured(text string, bare length.Unit) (Measured, length.Unit, float64
 	if unit != length.Inch {
 		ruler = length.Millimetre
 	}
-	return Measured{Text: unit.AsWritten(mm), ReadTo: ReadTo{length.ReadTo(text, unit), ruler}}, unit, mm, err
+	written := unit.AsWritten(mm)
+	if unit != length.Inch && strings.HasSuffix(written, " in") { // 101.6 mm was not read in inches
+		written = strconv.FormatFloat(length.Hundredth(mm/unit.MM()), 'f', -1, 64) + " " + unit.String()
+	}
+	return Measured{Text: written, ReadTo: ReadTo{length.ReadTo(text, unit), ruler}}, unit, mm, err
 }
 
 func (m Measured) plausible() bool { return m.Scale >= leastPrinted && m.Scale <= mostPrinted }

@@ -79,6 +79,12 @@ func TestMeasureOf(t *testing.T) {
 	assert.Equal(t, "0.5 mm", m.ReadTo.String())
 	assert.InDelta(t, 0.25/240, m.Doubt(), 1e-12)
 
+	for text, want := range map[string]string{"101.6 mm": "101.6 mm", "10.16cm": "10.16 cm", "4 in": "4 in"} {
+		m, err = MeasureOf(text, 100, length.Inch)
+		require.NoError(t, err)
+		assert.Equal(t, want, m.Text, "in the unit in which it was read")
+	}
+
 	_, err = MeasureOf("4", 317.5, length.Inch)
 	assert.EqualError(t, err, "4 in of 12 1/2 in is no printer's doing\nhint: --of says how long the line is to be that was measured")
 	_, err = MeasureOf("wide", 317.5, length.Inch)
