@@ -31,7 +31,9 @@ func forChild(p *garment.Pattern) bool {
 const (
 	strangles   = " can catch and strangle a child: sew it down, or leave it out. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with neck and hood drawstrings on children's upper outerwear, sizes 2T to 12"
 	atNeck      = "A ribbon, cord, tie or casing lies at the neck. It" + strangles + "."
-	atWaist     = "A cord, tie or casing lies at the waist or the hem. Its ends can catch in a door or on a vehicle, and drag a child. In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with drawstrings at waist and bottom of children's upper outerwear, sizes 2T to 16: " + threeInches + "."
+	drags       = " Its ends can catch in a door or on a vehicle, and drag a child"
+	below       = "A cord, ribbon, tie or casing lies at the waist." + drags + "."
+	atWaist     = "A cord, tie or casing lies at the waist or the hem." + drags + ". In the United States 16 CFR 1120.3 (with ASTM F1816-97) deals with drawstrings at waist and bottom of children's upper outerwear, sizes 2T to 16: " + threeInches + "."
 	anyhow      = "A string or tie is a piece by itself. At a neck or a hood it" + strangles + "; at waist and bottom, sizes 2T to 16, " + threeInches + "."
 	threeInches = "at most 3 in of one may lie outside its channel at full width, without knots or toggles, and it is bar-tacked"
 )
@@ -49,12 +51,16 @@ func cautionsOf(p *garment.Pattern) []string {
 		switch lies := cordsOf(p); {
 		case lies[cordAtNeck] && lies[cordAtWaist]:
 			all = append(all, atNeck, atWaist)
+		case lies[cordAtNeck] && lies[cordBelow]:
+			all = append(all, atNeck, below)
 		case lies[cordAtNeck]:
 			all = append(all, atNeck)
 		case lies[cordAnyhow]:
 			all = append(all, anyhow)
 		case lies[cordAtWaist]:
 			all = append(all, atWaist)
+		case lies[cordBelow]:
+			all = append(all, below)
 		}
 		if isNightwear(p) {
 			all = append(all, nightCaution(p))

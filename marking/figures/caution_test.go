@@ -23,6 +23,7 @@ var always = []string{
 var (
 	ofNeck  = []string{"16 CFR 1120.3", "ASTM F1816-97", "neck and hood", "sizes 2T to 12", "strangle"}                                                        // 16 CFR 1120.3 with ASTM F1816-97
 	ofWaist = []string{"16 CFR 1120.3", "ASTM F1816-97", "waist and bottom", "sizes 2T to 16", "at most 3 in", "full width", "knots or toggles", "bar-tacked"} // 16 CFR 1120.3 with ASTM F1816-97
+	ofLower = []string{"at the waist. Its ends can catch in a door or on a vehicle, and drag a child."}                                                        // common practice
 	ofNight = []string{"16 CFR 1615", "flame tests", "sleepwear"}                                                                                              // 16 CFR 1615 and 1616
 	ofAges  = []string{"16 CFR 1615 (sizes 0 to 6X) and 1616 (sizes 7 to 14)"}                                                                                 // 16 CFR 1615.1(a), 1616.2(a)
 	ofClose = []string{"tight-fitting"}                                                                                                                        // 16 CFR 1615.1(o), 1616.2(m)
@@ -109,6 +110,7 @@ func TestCords(t *testing.T) {
 		return "[trim.\"" + name + "\"]\nalong = \"front." + along + "\"\nkind = \"" + kind + "\"\n"
 	}
 	neck, waist, both, none := [][]string{ofNeck}, [][]string{ofWaist}, [][]string{ofNeck, ofWaist}, [][]string(nil)
+	lower := [][]string{ofLower}
 	anyhow := [][]string{{"16 CFR 1120.3", "ASTM F1816-97", "At a neck or a hood", "sizes 2T to 12", "waist and bottom, sizes 2T to 16", "at most 3 in"}}
 	for _, c := range []struct {
 		name, title, piece, beside string
@@ -140,9 +142,16 @@ func TestCords(t *testing.T) {
 		{"a ribbon that is sewn flat along the hem", "", square, trim("x", "hem", "ribbon"), none},
 		{"lace along the hem", "", square, trim("x", "hem", "lace"), none},
 		{"a casing along the hem of a sleeve", "", "name = \"Sleeve\"\n" + line("casing", "hem"), "", none},
-		{"a cord at the waist of trousers", "", named("Trousers"), trim("waist", "side", "cord"), none},
+		{"a cord at the waist of trousers", "", named("Trousers"), trim("waist", "side", "cord"), lower},
+		{"a drawstring at the waist of bloomers, by the title", "Bloomers", square, trim("waist drawstring", "side", "cord"), lower},
+		{"a cord at the waist of the bloomers of a suit", "Play suit", named("Bloomers"), trim("waist", "side", "cord"), lower},
+		{"a tie that is drawn for the waist of bloomers", "Bloomers", square, drawn("Waist tie"), lower},
+		{"a cord at the leg of bloomers", "Bloomers", square, trim("leg", "side", "cord"), none},
+		{"a cord at the waist of a skirt", "Lawn skirt", square, trim("waist", "side", "cord"), lower},
+		{"a cord at the waist of a frock with a skirt", "Frock and skirt", named("Skirt"), trim("waist", "side", "cord"), waist},
 		{"a casing at the waist of bloomers, by the title", "Bloomers", line("\"waist casing\"", "hem"), "", none},
 		{"a casing at the waist of a frock with bloomers", "Frock and bloomers", line("\"waist casing\"", "hem"), "", waist},
+		{"a ribbon at the neck and a cord at the waist of trousers", "", named("Trousers"), neckRibbon + trim("waist", "side", "cord"), [][]string{ofNeck, ofLower}},
 		{"at the neck and at the waist", "", line("\"waist casing\"", "hem"), neckRibbon, both},
 
 		{"a string that is drawn for the neck", "", named("Neck string"), "", neck},
@@ -175,6 +184,18 @@ func TestCords(t *testing.T) {
 	}
 	adult := "size = \"adult M\"\n"
 	requireNamed(t, cautioned(t, adult, line("casing", "hem"), neckRibbon+drawn("Tie")))
+	requireNamed(t, cautioned(t, adult, named("Trousers"), trim("waist", "side", "cord")))
+}
+
+// Of what is worn below the waist the rule for upper outerwear is not named (ASTM F1816-97).
+func TestCordsBelowTheWaist(t *testing.T) {
+	for _, head := range []string{"title = \"Bloomers\"\n", "title = \"Lawn petticoat\"\n"} {
+		got := legal(t, cautioned(t, head, sketch.SquareNeck, "[trim.\"waist cord\"]\nalong = \"front.side\"\nkind = \"cord\"\n"))
+		assert.Equal(t, []string{
+			"A cord, ribbon, tie or casing lies at the waist. Its ends can catch in a door or on a vehicle, and drag a child.",
+			"Follow the rules where you live and where you sell; this is no legal advice.",
+		}, got)
+	}
 }
 
 // What counts as sleepwear (16 CFR 1616.2(a), with robes, and loungewear by a letter of the

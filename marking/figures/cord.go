@@ -18,6 +18,7 @@ type cordPlace int
 const (
 	noCord      cordPlace = iota
 	cordAnyhow            // a string that is a piece of its own, of which the file does not say where it goes
+	cordBelow             // at the waist of what is worn below it only
 	cordAtWaist           // or at the hem of the garment
 	cordAtNeck            // or on a hood or a bonnet
 )
@@ -95,14 +96,16 @@ var (
 	elsewhereWords = anyOf(`sleeves?|cuffs?|wrists?|ankles?|knees?|legs?|shoulders?|pockets?|hair|bows?|bags?|dolls?`)
 
 	// What is tied at the neck as a whole, what hangs from the shoulders, and what does
-	// not: no upper garment, of which the rules speak.
+	// not: no upper garment, of which the rules speak. A skirt may be that of a frock.
 	tiedWords    = anyOf(`bonnets?|hoods?|bibs?`)
 	upperWords   = anyOf(`dress|dresses|frocks?|gowns?|robes?|coats?|jackets?|capes?|cloaks?|shirts?|blouses?|suits?|sets?|outfits?`)
 	trouserWords = anyOf(`trousers|pants|bloomers|drawers|knickers|shorts|leggings|breeches|tights`)
+	skirtWords   = anyOf(`skirts?|petticoats?|underskirts?`)
 )
 
 // place returns where a cord lies in a garment of some title; noCord where it is none. A
-// ribbon along a hem is sewn flat, and draws nothing up.
+// ribbon along a hem is sewn flat, and draws nothing up; a casing of trousers is mostly for
+// elastic.
 func (c cord) place(title string) cordPlace {
 	name := wording.InWords(c.name)
 	at := name + " " + wording.InWords(strings.Join(c.at, " "))
@@ -111,14 +114,22 @@ func (c cord) place(title string) cordPlace {
 	if !isDrawn && !ribbonWords.MatchString(name) || elasticWords.MatchString(name) {
 		return noCord
 	}
-	if !upperWords.MatchString(title) {
+	isUpper := upperWords.MatchString(title)
+	if !isUpper {
 		at += " " + strings.Join(append(trouserWords.FindAllString(title, 1), tiedWords.FindAllString(title, 1)...), " ")
 	}
 	switch {
 	case neckWords.MatchString(at):
 		return cordAtNeck
-	case elsewhereWords.MatchString(at), trouserWords.MatchString(at):
+	case elsewhereWords.MatchString(at):
 		return noCord
+	case trouserWords.MatchString(at):
+		if waistWords.MatchString(at) && !casingWords.MatchString(name) {
+			return cordBelow
+		}
+		return noCord
+	case !isUpper && skirtWords.MatchString(title) && waistWords.MatchString(at):
+		return cordBelow
 	case waistWords.MatchString(at), isDrawn && hemWords.MatchString(at):
 		return cordAtWaist
 	case isString && c.isPiece:
