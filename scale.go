@@ -298,7 +298,7 @@ func (a answer) causes() []string {
 		if f.Inside {
 			on += ", inside the 1/4 in that many printers leave free at each edge"
 		}
-		lines = append(lines, fmt.Sprintf("“fit to page” does this to sheets for %s, printed %s: %s both ways", a.paper.ShortTitle(), on, paper.Percent(f.Scale)))
+		lines = append(lines, fmt.Sprintf("“fit to page” may have done this: of sheets for %s, printed %s, it makes %s both ways", a.paper.ShortTitle(), on, paper.Percent(f.Scale)))
 	}
 	if len(found) > 0 {
 		return lines
