@@ -274,6 +274,7 @@ func (d data) trim(t garment.Trim, garments int) object {
 		{"corners", each(t.Corners, d.bend)},
 		{"curves", each(t.Curves, d.curve)},
 		{"spare_in_hollows", t.Spare},
+		{"spare_at_corners", t.SpareAtCorners},
 		{"hollow_without_room", orNull(t.Hollow, t.Hollow.MM > 0)}, // its radius; null where there is room
 		{"joins", t.Joins},
 		{"join_takes", t.JoinTakes},

@@ -115,7 +115,7 @@ trims[].along[].together trims[].buy trims[].corners trims[].corners[].piece tri
 trims[].corners[].times trims[].corners[].turn_degrees trims[].curves trims[].curves[].needs trims[].curves[].piece
 trims[].curves[].takes trims[].curves[].times trims[].curves[].turn_degrees trims[].fullness trims[].gathered
 trims[].hollow_without_room trims[].join_takes
-trims[].joins trims[].key trims[].kind trims[].line trims[].spare_in_hollows trims[].total trims[].total_of_all trims[].width
+trims[].joins trims[].key trims[].kind trims[].line trims[].spare_at_corners trims[].spare_in_hollows trims[].total trims[].total_of_all trims[].width
 unit
 `
 

@@ -86,6 +86,9 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	if t.Spare.Steps > unseen {
 		table.Lines.Say("nothing is added where the line is hollow: there the outer edge has %s more than it needs, and will be full", w.length(t.Spare))
 	}
+	if t.SpareAtCorners.Steps > unseen {
+		table.Lines.Say("nothing is added at inside corners: there the outer edge has %s more than it needs; fold it away in a mitre", w.length(t.SpareAtCorners))
+	}
 	all := t.Total.Times(garments)
 	if garments > 1 {
 		table.Lines.Say("for %d garments, cut it %d times: %s in all", garments, garments, w.length(all))

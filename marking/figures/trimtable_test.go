@@ -56,6 +56,8 @@ func TestTrimsInPrint(t *testing.T) {
   joining or turning in           3/4      2     1 1/2
                                               --------
   to cut                                            17
+  nothing is added at inside corners: there the outer edge has 2 1/2 in more
+  than it needs; fold it away in a mitre
   buy 1/2 yd
 `},
 		// An edge without a width: its corners are counted and not reckoned in.
@@ -257,6 +259,8 @@ func TestTrimsInCentimetres(t *testing.T) {
   joining or turning in   1.2      1       1.2
                                       --------
   to cut                                  17.2
+  nothing is added at inside corners: there the outer edge has 6.4 cm more than
+  it needs; fold it away in a mitre
   buy 0.2 m
 
   other, lace

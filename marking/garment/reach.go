@@ -29,8 +29,8 @@ type Reach struct {
 	Corners []Bend // outside ones
 	Curves  []Bend // outward ones that a ruler shows
 	// Spare is by how much its outer edge is longer than it need be where the line is
-	// hollow, all together.
-	Spare length.Amount
+	// hollow, all together; SpareAtCorners the same at its inside corners.
+	Spare, SpareAtCorners length.Amount
 	// Hollow is the radius of the tightest hollow curve where what lies in it is as wide
 	// as that, or wider, and its outer edge has no room; nothing where there is room.
 	Hollow length.Amount
@@ -66,7 +66,7 @@ func (b Bend) Square() bool { return math.Abs(b.Turn-90) < sameTurn }
 // not known, it tells what turns alone.
 func (j joiner) reach(courses []Course, width, fullness, side float64) Reach {
 	var r Reach
-	spare, tightest := 0.0, math.Inf(1)
+	spare, spareAtCorners, tightest := 0.0, 0.0, math.Inf(1)
 	for _, c := range chains(courses) {
 		for _, t := range turnings(c.line) {
 			outward := side * t.angle
@@ -85,12 +85,15 @@ func (j joiner) reach(courses []Course, width, fullness, side float64) Reach {
 				if j.Unit.Amount(width*outward).Steps > 0 || width == 0 && bend.Turn >= wideCurve {
 					r.Curves = withBend(r.Curves, bend)
 				}
-			case !t.sharp():
+			case t.sharp():
+				spareAtCorners += 2 * width * math.Tan(math.Min(-outward, mostCorner)/2) * float64(c.times)
+			default:
 				spare -= width * outward * float64(c.times)
 				tightest = math.Min(tightest, t.radius)
 			}
 		}
 	}
+	r.SpareAtCorners = j.Unit.Amount(spareAtCorners)
 	if r.Spare = j.Unit.Amount(spare); tightest <= width {
 		r.Hollow = j.Unit.Amount(tightest)
 	}
@@ -99,7 +102,7 @@ func (j joiner) reach(courses []Course, width, fullness, side float64) Reach {
 
 // atCorners is how something goes round the corners alone, that along curves bends by itself.
 func (r Reach) atCorners() Reach {
-	return Reach{Corners: r.Corners, Spare: length.Amount{Unit: r.Spare.Unit}}
+	return Reach{Corners: r.Corners, Spare: length.Amount{Unit: r.Spare.Unit}, SpareAtCorners: length.Amount{Unit: r.Spare.Unit}}
 }
 
 // withBend lists a bend; together with one of the same piece that is like it.

@@ -147,6 +147,24 @@ func TestLaceRoundACurve(t *testing.T) {
 	}
 }
 
+// At an inside corner the outer edge has too much what it lacks at an outside one: two widths
+// where it is square (derived). Nothing of it is taken from what is cut.
+func TestLaceAtInsideCorners(t *testing.T) {
+	for _, c := range []struct{ name, piece, trim, spare string }{
+		{"a square neck, half of it drawn", "fold = \"up\"\nup: 0,0 0,4\nneck: 0,4 2,4 2,6\nside: 2,6 6,6 6,0 0,0\n", `along = "front.neck"; width = "5/8"`, "2 1/2 in"},
+		{"on a square corner", "sides: 0,5 0,0 5,0\nrest: 5,0 5,5 0,5\n", `along = "front.sides"; width = 1; lies = "on"`, "2 in"},
+		{"round a square corner", "sides: 0,5 0,0 5,0\nrest: 5,0 5,5 0,5\n", `along = "front.sides"; width = 1`, "0 in"},
+		// A bend of 60 degrees: 2 tan 30 = 1.155.
+		{"a bend of 60 degrees", "top: 0,6 3,4.268 6,6\nrest: 6,6 6,0 0,0 0,6\n", `along = "front.top"; width = 1`, "1 1/8 in"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			trim := garmentOf(t, c.piece, "[trim.x]\njoin-takes = 0\n"+strings.ReplaceAll(c.trim, "; ", "\n")+"\n").Trims[0]
+			assert.Equal(t, c.spare, trim.SpareAtCorners.String())
+			assert.Equal(t, "0 in", trim.Spare.String(), "no curve is hollow")
+		})
+	}
+}
+
 // Lace 1 in wide round a collar whose outer edge is a whole circle, 24 5/8 in long and 25 1/8
 // with a join of 1/2 in, has an outer edge that is longer by 2 pi in (derived): 31.4 in.
 func TestLaceRoundARoundCollar(t *testing.T) {
