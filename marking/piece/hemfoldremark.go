@@ -150,17 +150,22 @@ func (m *remarker) hangs(f hemFold) float64 {
 	return 0
 }
 
-// hanging says by how much the fold of the first of some hangs over the finished edge;
-// "" where it does not.
-func (m *remarker) hanging(f hemFold) string {
-	hangs := m.hangs(f)
+// hanging says by how much the fold of some hangs over the finished edge that hangs most;
+// "" where none does.
+func (m *remarker) hanging(r FoldRow, folds []hemFold) string {
+	most := slices.MaxFunc(folds, func(a, b hemFold) int { return cmp.Compare(m.hangs(a), m.hangs(b)) })
+	hangs := m.hangs(most)
+	whose := "its fold"
+	if len(folds) > 1 {
+		whose = "the fold of " + r.name(most.Fold)
+	}
 	switch {
 	case hangs == 0:
 		return ""
-	case f.pressed:
-		return fmt.Sprintf("; its fold hangs %s over the finished edge", m.unit.OnRuler(hangs))
+	case most.pressed:
+		return fmt.Sprintf("; %s hangs %s over the finished edge", whose, m.unit.OnRuler(hangs))
 	}
-	return fmt.Sprintf("; pressed toward the finished edge, its fold hangs %s over it", m.unit.OnRuler(hangs))
+	return fmt.Sprintf("; pressed toward the finished edge, %s hangs %s over it", whose, m.unit.OnRuler(hangs))
 }
 
 // some names folds of a row, with the verb that goes with them: "tucks 1 to 3 of 6 lie".
@@ -205,7 +210,7 @@ func (m *remarker) fromFold(r FoldRow, folds []hemFold) string {
 // inHem says that folds of a row lie in a hem.
 func (m *remarker) inHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.between(r, folds), m.takes(e), m.hanging(folds[0]))
+		m.say(r.place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.between(r, folds), m.takes(e), m.hanging(r, folds))
 	}
 }
 
@@ -219,8 +224,8 @@ func (m *remarker) onHemFold(r FoldRow, e *Edge, folds []hemFold) {
 // underHem says that folds of a row lie where a hem is folded back.
 func (m *remarker) underHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s where the hem of %q is folded back: finished, %s, and that is %s deep; made before the hem, covered by it; made after, through both layers%s",
-			r.some(folds), e.Key, m.fromFold(r, folds), m.unit.OnRuler(e.Hem), m.hanging(folds[0]))
+		m.say(r.place, "%s where the hem of %q is folded back: finished, %s, and that is %s deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers%s",
+			r.some(folds), e.Key, m.fromFold(r, folds), m.unit.OnRuler(e.Hem), m.hanging(r, folds))
 	}
 }
 
@@ -228,6 +233,6 @@ func (m *remarker) underHem(r FoldRow, e *Edge, folds []hemFold) {
 func (m *remarker) overHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
 		m.say(r.place, "%s close to the finished edge of %q: finished, %s, and the %s is %s wide%s",
-			r.some(folds), e.Key, m.fromFold(r, folds), r.Makes, m.unit.OnRuler(folds[0].Width), m.hanging(folds[0]))
+			r.some(folds), e.Key, m.fromFold(r, folds), r.Makes, m.unit.OnRuler(folds[0].Width), m.hanging(r, folds))
 	}
 }

@@ -45,7 +45,7 @@ func growth(beside, width, first, more string) string {
 // With a hem of 6 in the fold of the hem lies at 6 1/4 in: all of the tuck is folded
 // back, its second stitching 1/4 in from the fold, over which it hangs 3/4 in. (Derived.)
 func TestTucksAlongAHem(t *testing.T) {
-	const under = `: the tuck lies where the hem of "hem" is folded back: finished, its stitching is 3/4 in from the fold of the hem, and that is 3 in deep; made before the hem, covered by it; made after, through both layers`
+	const under = `: the tuck lies where the hem of "hem" is folded back: finished, its stitching is 3/4 in from the fold of the hem, and that is 3 in deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers`
 	const in = `: the tuck lies in the hem of "hem": its stitching is 4 in and 6 in from the cut edge, and hem and turn take 6 1/4 in`
 	for _, c := range []struct {
 		name, drawn, hem, tuck string
@@ -70,20 +70,26 @@ func TestTucksAlongAHem(t *testing.T) {
 		{"across the fold of the hem", "flat", threeDeep, growth("hem", "1", "4", ""),
 			[]string{`22: piece.front.tuck.growth: the tuck lies across the fold of the hem of "hem": its stitching is 3 in and 5 in from the cut edge, and hem and turn take 3 1/4 in`}},
 		{"stitched on the fold of the hem", "flat", "hem = 3", growth("hem", "1", "4", `press = "away"`),
-			[]string{`21: piece.front.tuck.growth: the tuck lies where the hem of "hem" is folded back: finished, its stitching is on the fold of the hem, and that is 3 in deep; made before the hem, covered by it; made after, through both layers`}},
+			[]string{`21: piece.front.tuck.growth: the tuck lies where the hem of "hem" is folded back: finished, its stitching is on the fold of the hem, and that is 3 in deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers`}},
 		// 3 1/4 + 3 + 1 = 7 1/4 in: stitched where the hem ends, it covers the hem's stitching.
 		{"above the hem", "flat", threeDeep, growth("hem", "1", "7.25", ""), nil},
 		{"a sixteenth lower", "flat", threeDeep, growth("hem", "1", "7.1875", ""),
-			[]string{`22: piece.front.tuck.growth: the tuck lies where the hem of "hem" is folded back: finished, its stitching is 2 15/16 in from the fold of the hem, and that is 3 in deep; made before the hem, covered by it; made after, through both layers`}},
+			[]string{`22: piece.front.tuck.growth: the tuck lies where the hem of "hem" is folded back: finished, its stitching is 2 15/16 in from the fold of the hem, and that is 3 in deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers`}},
 		{"wider than it is high above a narrow hem", "flat", "hem = 0.25; turn = 0.25", growth("hem", "1", "2", ""),
 			[]string{`22: piece.front.tuck.growth: the tuck lies close to the finished edge of "hem": finished, its stitching is 1/2 in from the fold of the hem, and the tuck is 1 in wide; pressed toward the finished edge, its fold hangs 1/2 in over it`}},
 		{"an edge with a seam", "flat", "allowance = 1", growth("hem", "1", "2", ""), nil},
 		// Tucks of 1/2 in, touching: stitched at 4, 5 1/2 and 7 in, finished 3/4, 1 1/4 and
 		// 1 3/4 in above the fold of the hem.
 		{"three in a row", "flat", "hem = 1.5; turn = 0.25", "[tuck.growth]\nbeside = \"hem\"\nwidth = 0.5\ncount = 3\nfirst = 3\ngap = 0\npress = \"toward\"",
-			[]string{`22: piece.front.tuck.growth: tucks 1 to 2 of 3 lie where the hem of "hem" is folded back: finished, the nearest stitching is 3/4 in from the fold of the hem, and that is 1 1/2 in deep; made before the hem, covered by it; made after, through both layers`}},
+			[]string{`22: piece.front.tuck.growth: tucks 1 to 2 of 3 lie where the hem of "hem" is folded back: finished, the nearest stitching is 3/4 in from the fold of the hem, and that is 1 1/2 in deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers`}},
 		{"two in the hem", "flat", sixDeep, "[tuck.growth]\nbeside = \"hem\"\nwidth = 0.5\ncount = 2\nfirst = 1\ngap = 0\npress = \"toward\"",
 			[]string{`22: piece.front.tuck.growth: tucks 1 to 2 of 2 lie in the hem of "hem": of the nearest, the stitching is 1/2 in and 1 1/2 in from the cut edge, and hem and turn take 6 1/4 in`}},
+		// Tucks of 1 in, touching: 3/4 and 1 3/4 in above the fold of the hem; only the first hangs.
+		{"two in a row, of which one hangs", "flat", threeDeep, "[tuck.growth]\nbeside = \"hem\"\nwidth = 1\ncount = 2\nfirst = 5\ngap = 0\npress = \"toward\"",
+			[]string{`22: piece.front.tuck.growth: tucks 1 to 2 of 2 lie where the hem of "hem" is folded back: finished, the nearest stitching is 3/4 in from the fold of the hem, and that is 3 in deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers; the fold of tuck 1 of 2 hangs 1/4 in over the finished edge`}},
+		// Stitched 1 and 3 in, and 4 and 6 in from the cut edge: the second is nearer the fold.
+		{"two in the hem, of which the second hangs", "flat", sixDeep, "[tuck.growth]\nbeside = \"hem\"\nwidth = 1\ncount = 2\nfirst = 2\ngap = 0\npress = \"away\"",
+			[]string{`22: piece.front.tuck.growth: tucks 1 to 2 of 2 lie in the hem of "hem": of the nearest, the stitching is 1 in and 3 in from the cut edge, and hem and turn take 6 1/4 in; the fold of tuck 2 of 2 hangs 3/4 in over the finished edge`}},
 		{"across the hem, from edge to edge", "flat", threeDeep, growth("centre", "1", "5", ""), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, skirtRemarks(t, c.drawn, c.hem, "", c.tuck)) })
