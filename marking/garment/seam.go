@@ -73,9 +73,11 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 			e := c.drawn()
 			side.taken += float64(c.Times) * math.Max(0, e.Sewn.Length()-e.FinishedLength)
 			side.room += float64(c.Times) * math.Max(0, c.Cut.MM-e.Path.Length())
-			if e.FinishedLength < piece.LeastSeam && e.FinishedLength < e.Sewn.Length()-piece.LeastTakeUp {
+			// Within a tuck an edge is as long as ever, but no seam can be sewn there.
+			left := math.Min(e.FinishedLength, c.Piece.FinishedLength(e.Sewn))
+			if left < piece.LeastSeam && left < e.Sewn.Length()-piece.LeastTakeUp {
 				j.found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
-					c.Piece.Key+"."+c.Key, j.found.NothingOr(e.FinishedLength))
+					c.Piece.Key+"."+c.Key, j.found.NothingOr(left))
 			}
 		}
 		side.Sewn = j.together(courses)

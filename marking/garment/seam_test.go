@@ -184,6 +184,9 @@ hint: name the edge that it is sewn to, or write cut = 2 for the piece`},
 		{"an edge that is all pleats", sketch.Joined("0", sketch.Rect("10")+pleated, sketch.Rect("10"), sketch.Tops+"\ngathered = true"),
 			`42: seam.s.join: the tucks and pleats of "front.top" leave nothing of it to be sewn
 hint: make them fewer or smaller`},
+		{"an edge that lies within a tuck", sketch.Joined("0.5", sketch.Rect("10")+"\n---\n"+sketch.Rows("tuck t top 1/4 1 1/2"), sketch.Rect("10"), sketch.Tops),
+			`39: seam.s.join: the tucks and pleats of "front.top" leave nothing of it to be sewn
+hint: make them fewer or smaller`},
 		// A piece with a mistake of its own is there all the same.
 		{"a seam of a piece that has a mistake", sketch.Joined("0.5", sketch.Swap(sketch.Rect("10"), "right: 10,0 10,8", "right: 10,0.5 10,8"), sketch.Rect("10"), sketch.Tops),
 			`5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (10 in, 0 in) and (10 in, 1/2 in) are 1/2 in apart

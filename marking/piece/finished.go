@@ -9,7 +9,8 @@ import (
 // Rules of this file. A line of a piece, as it is drawn, is as long as what can be seen
 // of it when tucks, and pleats across the piece, are in. Drawn flat, it loses what they
 // take up; below its end line a fold takes up nothing. Drawn finished, it gains what
-// folds that end above it leave open.
+// folds that end above it leave open. An edge that runs along a fold, within it, as the
+// centre does along a tuck about it, is not taken up by it: it is as long as it lies there.
 
 // LeastTakeUp bounds how much of an edge a fold takes, in mm, to count: more than
 // rounding.
@@ -37,25 +38,28 @@ func foldByFold(all []FoldGroup) finishedLengths {
 	return m
 }
 
-// length returns how long a line is, in mm.
-func (m finishedLengths) length(line plane.Path) float64 {
+// leaving is what a folding leaves of a line of the flat piece.
+type leaving func(*plane.Folding, plane.Path) []plane.Path
+
+// length returns how long a line is, in mm, of which folds leave so much.
+func (m finishedLengths) length(line plane.Path, left leaving) float64 {
 	taken := 0.0
 	for _, one := range m.each {
-		taken += line.Length() - shownLength([]*plane.Folding{one}, line)
+		taken += line.Length() - left.length([]*plane.Folding{one}, line)
 	}
-	return shownLength(m.shown, line) - taken + m.spread(line)
+	return left.length(m.shown, line) - taken + m.spread(line)
 }
 
-// shownLength returns the length of a line of the flat piece when folds are in: of all
+// length returns the length of a line of the flat piece when folds are in: of all
 // but what they take up.
-func shownLength(foldings []*plane.Folding, line plane.Path) float64 {
+func (l leaving) length(foldings []*plane.Folding, line plane.Path) float64 {
 	lines := []plane.Path{line}
 	for _, f := range foldings {
-		var shown []plane.Path
+		var parts []plane.Path
 		for _, p := range lines {
-			shown = append(shown, f.Shown(p)...)
+			parts = append(parts, l(f, p)...)
 		}
-		lines = shown
+		lines = parts
 	}
 	sum := 0.0
 	for _, p := range lines {
@@ -96,15 +100,18 @@ func (m finishedLengths) flat(q plane.Point) plane.Point {
 
 // FinishedLength returns how long a line of the piece, as it is drawn, is when tucks, and
 // pleats across the piece, are in.
-func (p *Piece) FinishedLength(line plane.Path) float64 { return p.lengths.length(line) }
+func (p *Piece) FinishedLength(line plane.Path) float64 {
+	return p.lengths.length(line, (*plane.Folding).Shown)
+}
 
 // FinishedAlong returns how long a line beside an edge, no farther inside than its
-// allowance, is when tucks and pleats are in, those in the edge among them.
+// allowance, is when tucks and pleats are in, those in the edge among them. What
+// runs along a fold, within it, counts as it lies.
 func (p *Piece) FinishedAlong(edge int, line plane.Path) float64 {
 	if len(line) < 2 {
 		return 0
 	}
-	length := p.FinishedLength(line)
+	length := p.lengths.length(line, (*plane.Folding).Lying)
 	for _, pleat := range p.EdgePleats {
 		if pleat.Edge == edge {
 			length -= pleat.takenFrom(line, p.Edges[edge].Allowance)

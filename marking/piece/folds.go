@@ -60,9 +60,6 @@ func (p *Piece) take(made madeFolds) {
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.FinishedLength = p.FinishedAlong(i, e.Sewn)
-		if e.OnFold && e.FinishedLength < LeastTakeUp {
-			e.FinishedLength = e.Sewn.Length() // along a tuck about the centre, which takes it in whole
-		}
 	}
 	for i := range p.Lines {
 		p.Lines[i].FinishedLength = p.seenLength(p.Lines[i].Path)

@@ -72,6 +72,6 @@ func TestRunsOfARing(t *testing.T) {
 // Without folds a line is as long as it is drawn, also on a piece that nobody folded.
 func TestLengthWithoutFolds(t *testing.T) {
 	line := plane.Path{{}, {X: 3, Y: 4}, {X: 3, Y: 16}}
-	assert.InDelta(t, 17, finishedLengths{}.length(line), 1e-12)
+	assert.InDelta(t, 17, finishedLengths{}.length(line, (*plane.Folding).Lying), 1e-12)
 	assert.InDelta(t, 17, new(Piece).FinishedLength(line), 1e-12)
 }

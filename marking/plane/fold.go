@@ -146,6 +146,31 @@ func (f *Folding) DrawnIn(p Point) Point {
 // folded there, each moved to where it lies on the folded plane. What lies in an
 // open strip is not drawn in: it goes on from what lies before the strip.
 func (f *Folding) Shown(p Path) []Path {
+	return f.parts(p, func(a, b Point) (Point, Point, bool) {
+		step, shown := f.shown(a.Toward(b, 0.5))
+		return f.moved(a, step), f.moved(b, step), shown
+	})
+}
+
+// alongStrip bounds the sine of the angle (15 degrees) at which a line still runs along a
+// strip, not across it.
+const alongStrip = 0.26
+
+// Lying returns what Shown does, and with it what runs along a strip within it, where the
+// strip is folded: drawn in to the strip's line, beside which it lies in the flap.
+func (f *Folding) Lying(p Path) []Path {
+	return f.parts(p, func(a, b Point) (Point, Point, bool) {
+		step, shown := f.shown(a.Toward(b, 0.5))
+		if !shown && math.Abs(f.U(b)-f.U(a)) <= alongStrip*a.Distance(b) {
+			return f.DrawnIn(a), f.DrawnIn(b), true
+		}
+		return f.moved(a, step), f.moved(b, step), shown
+	})
+}
+
+// parts takes a path of the flat plane stretch by stretch, of which each lies in one strip
+// or in none, to where it lies on the folded plane, and leaves out what does not.
+func (f *Folding) parts(p Path, lies func(a, b Point) (Point, Point, bool)) []Path {
 	if len(f.folds) == 0 {
 		return []Path{p}
 	}
@@ -157,12 +182,10 @@ func (f *Folding) Shown(p Path) []Path {
 			if j+1 < len(at) {
 				to = at[j+1]
 			}
-			step, shown := f.shown(p[i-1].Toward(p[i], (from+to)/2))
-			if !shown {
+			a, b, ok := lies(p[i-1].Toward(p[i], from), p[i-1].Toward(p[i], to))
+			if !ok {
 				continue
 			}
-			a := f.moved(p[i-1].Toward(p[i], from), step)
-			b := f.moved(p[i-1].Toward(p[i], to), step)
 			if n := len(parts); n > 0 && parts[n-1][len(parts[n-1])-1].Distance(a) <= touch {
 				parts[n-1] = append(parts[n-1], b)
 			} else {

@@ -415,6 +415,27 @@ func TestShown(t *testing.T) {
 	}
 }
 
+// What runs along a strip within it lies on the strip's line; what goes across it is gone.
+func TestLying(t *testing.T) {
+	for _, c := range []struct{ name, folds, flat, lies string }{
+		{"no fold", "", "0,0 9,3", "0,0 9,3"},
+		{"across a strip", "2+1", "0,5 11,5", "0,5 9,5"},
+		{"a slope across it", "2+1", "0,0 11,11", "0,0 2,2 | 2,4 9,11"},
+		{"along it on the crease", "2+1", "3,0 3,9", "2,0 2,9"},
+		{"along it, aslant", "2+1", "2.5,0 3.5,9", "2,0 2,9"},
+		{"a corner within it", "2+1", "3,0 3,9 11,9", "2,0 2,9 9,9"},
+		{"on out of an open strip", "2+1:9", "3,0 3,20", "3,0 3,9 | 2,9 2,20"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var parts []Strand
+			for _, p := range over(t, c.folds).Lying(path(t, c.flat)) {
+				parts = append(parts, Strand{Path: p.WithoutStraightPoints()})
+			}
+			assert.Equal(t, c.lies, strands(parts))
+		})
+	}
+}
+
 func TestSpread(t *testing.T) {
 	for _, c := range []struct {
 		name, folds, path string
