@@ -18,7 +18,8 @@ import (
 //     a line is called so or is a centre line.
 //   - A piece whose two halves are alike has it down its middle. Where that is so both ways,
 //     as of a rectangle, it runs along its length; but square to its hem, as of a skirt that
-//     is wider than it is long.
+//     is wider than it is long, and a sleeve square to its cuff.
+//   - Another sleeve has it square to its cuff, or to its hem.
 //   - Then it runs along the longest stretch that is straight, whether that is an edge, a
 //     part of one or several; but of those that are about as long along the one with more
 //     square corners, for a centre is square to hem and waist, and a side slants. One that
@@ -92,6 +93,7 @@ func (p *Piece) lengthOrMiddle(outline Ring, main side) (direction plane.Point, 
 	us, vs := Frame{Along: long, Out: across}.Extent(outline.Path)
 	narrow := spread && vs.To-vs.From >= longNarrow*(us.To-us.From)
 	centre, called := p.centreSide(outline)
+	cuff, sleeve := p.cuffSide(outline)
 	switch {
 	case narrow && !alikeLong && main.length > 0 && math.Abs(main.direction.Cross(long)) <= alongLength:
 		return main.direction, "along " + main.edge, true
@@ -99,7 +101,7 @@ func (p *Piece) lengthOrMiddle(outline Ring, main side) (direction plane.Point, 
 		return long, "along its length", true
 	case called:
 		return centre.direction, "along " + centre.edge, true
-	case alikeLong && alikeAcross && p.hemsRunAlong(long):
+	case alikeLong && alikeAcross && (p.hemsRunAlong(long) || sleeve && math.Abs(cuff.direction.Dot(long)) >= runsAlong):
 		return across, "down its middle", true
 	case alikeLong && alikeAcross:
 		return long, "along its length", true
@@ -107,6 +109,8 @@ func (p *Piece) lengthOrMiddle(outline Ring, main side) (direction plane.Point, 
 		return long, "down its middle", true
 	case alikeAcross:
 		return across, "down its middle", true
+	case sleeve:
+		return cuff.direction.Left(), "square to " + cuff.edge, true
 	}
 	return plane.Point{}, "", false
 }
@@ -124,6 +128,44 @@ func (p *Piece) hemsRunAlong(direction plane.Point) bool {
 		hems++
 	}
 	return hems > 0
+}
+
+var (
+	sleeveWords = wordsOf(`sleeve`)
+	// partWords are what is sewn to a sleeve, and is none.
+	partWords = wordsOf(`cuff|band|binding|facing|frill|ruffle|placket|tab|tie|head`)
+	cuffWords = wordsOf(`cuff|wrist|hem`)
+)
+
+// cuffSide returns the edge of a sleeve that is called its cuff, wrist or hem, or else has a
+// hem, from corner to corner; false where there is none, or where two run different ways, as
+// of a front with its sleeve cut in one.
+func (p *Piece) cuffSide(outline Ring) (cuff side, ok bool) {
+	name := wording.InWords(p.Key + " " + p.Name)
+	if !sleeveWords.MatchString(name) || partWords.MatchString(name) {
+		return side{}, false
+	}
+	var called, hemmed []side
+	for _, run := range outline.Runs() {
+		switch e := p.Edges[run.Edge]; {
+		case cuffWords.MatchString(wording.InWords(e.Key)):
+			called = append(called, p.sideOf(run))
+		case e.Hem > 0:
+			hemmed = append(hemmed, p.sideOf(run))
+		}
+	}
+	if len(called) == 0 {
+		called = hemmed
+	}
+	for _, s := range called {
+		if math.Abs(s.direction.Dot(called[0].direction)) < runsAlong {
+			return side{}, false
+		}
+		if s.length > cuff.length {
+			cuff = s
+		}
+	}
+	return cuff, cuff.length > SamePoint
 }
 
 // halvesAlike reports whether a closed path is its own mirror image over a line through a
