@@ -12,7 +12,7 @@ import (
 // Rules of this file. How long the finished garment is, is measured where a round ends: along
 // a fold, a seam at the centre or an opening, from the hem up to the edge at the top, which
 // is the neck mostly, and over seams to the piece above; at a neck it ends, whether a collar
-// is sewn on there or not, and where no piece has a neck, at the waist likewise, as the length
+// is sewn on there or not, and where none of its pieces has a neck, at the waist likewise, as the length
 // of a skirt is counted. It is known from stitch line to hem
 // line with tucks in. A piece that has neck and hem both is measured from the shoulder as
 // well: from where neck and shoulder meet straight down. Where the pieces above could be
@@ -127,17 +127,24 @@ func (m measurer) fromShoulder(p panel, way wayUp, i int) (mm float64, far edgeO
 	return c[0].A - (way.drawn - way.mm), far, true
 }
 
-// beginsAt reports whether an edge is the waist of a garment that begins there: none of its
-// pieces reaches up to a neck, a shoulder or an arm.
+// beginsAt reports whether an edge is the waist of a garment that begins there: no piece that
+// seams join to it, over others too, reaches up to a neck, and none at all to a shoulder or
+// an arm. A bonnet beside a petticoat has a neck of its own; a bodice whose seam at the waist
+// is left out is not told from another garment.
 func (m measurer) beginsAt(e edgeOf) bool {
+	if m.levelOf(e) != AtWaist {
+		return false
+	}
+	together := m.togetherWith(e.piece)
 	for i := range m.Pieces {
 		for edge := range m.Pieces[i].Edges {
-			if (edgeOf{&m.Pieces[i], edge}).called("neck", "shoulder", "armhole", "sleeve", "raglan") {
+			one := edgeOf{&m.Pieces[i], edge}
+			if one.called("shoulder", "armhole", "sleeve", "raglan") || together[one.piece] && one.called("neck") {
 				return false
 			}
 		}
 	}
-	return m.levelOf(e) == AtWaist
+	return true
 }
 
 // wayUp is the way from a hem to the top of a garment.

@@ -163,6 +163,8 @@ func TestLengthFromTheWaist(t *testing.T) {
 		skirt = "cut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
 		back  = "fold = \"centre\"\ncentre: 0,0 0,11\nwaist: 0,11 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
 		band  = "cut = 1\ntop: 0,2 20,2\nright: 20,2 20,0\nbottom: 20,0 0,0\nleft: 0,0 0,2\n"
+		brim  = "cut = 1\nback: 0,4 6,4\nneck: 6,4 6,0\nface: 6,0 0,0\nend: 0,0 0,4\n"
+		crown = "cut = 1\nround: 0,6 6,6\nright: 6,6 6,0\nneck: 6,0 0,0\nleft: 0,0 0,6\n"
 		loose = "cut = 1\nleft: 0,0 0,10\nwaist: 0,10 5,10\nright: 5,10 5,0\nhem: 5,0 0,0\n"
 	)
 	round := `side: ["skirt.side", "skirt.side"]`
@@ -173,6 +175,8 @@ func TestLengthFromTheWaist(t *testing.T) {
 	}{
 		{"a skirt", sewnTogether("0", map[string]string{"skirt": skirt}, []string{"skirt"}, round), []string{"skirt centre -2"}, nil},
 		{"with a band", sewnTogether("0", map[string]string{"skirt": skirt, "band": band}, []string{"skirt", "band"}, round, `waist: ["skirt.waist", "band.bottom"]`), []string{"skirt centre -2"}, nil},
+		{"with a band and a bonnet", sewnTogether("0", map[string]string{"skirt": skirt, "band": band, "brim": brim, "crown": crown}, []string{"brim", "crown", "skirt", "band"},
+			round, `waist: ["skirt.waist", "band.bottom"]`, `bonnet: ["brim.back", "crown.round"]`), []string{"skirt centre -2"}, nil},
 		{"front and back", sewnTogether("0", map[string]string{"front": strings.Replace(skirt, "cut = 2", "cut = 1", 1), "back": back}, []string{"front", "back"}, sides), []string{"back centre -1"}, nil},
 		{"no fold and no centre", sewnTogether("0.5", map[string]string{"fore": loose, "aft": loose}, []string{"fore", "aft"}, `a: ["fore.left", "aft.right"]`, `b: ["fore.right", "aft.left"]`), nil,
 			[]string{"the finished length at the back is not known: no fold, centre or opening leads from the hem up to one edge at the top"}},
@@ -192,5 +196,34 @@ func TestLengthFromTheWaist(t *testing.T) {
 			assert.Equal(t, c.given, given)
 			assert.Equal(t, c.said, said)
 		})
+	}
+}
+
+// What is sewn to a skirt and has a neck, also over another piece, makes the length go on
+// over the waist; so does a bodice that no seam joins to it, for its seam may be left out.
+func TestLengthOverTheWaist(t *testing.T) {
+	const (
+		skirt  = "cut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"
+		band   = "cut = 1\ntop: 0,2 20,2\nright: 20,2 20,0\nbottom: 20,0 0,0\nleft: 0,0 0,2\n"
+		bib    = "cut = 1\nneck: 0,6 20,6\nright: 20,6 20,0\nbottom: 20,0 0,0\nleft: 0,0 0,6\n"
+		bodice = "cut = 1\nneck: 0,6 20,6\narmhole: 20,6 20,0\nbottom: 20,0 0,0\nleft: 0,0 0,6\n"
+		round  = `side: ["skirt.side", "skirt.side"]`
+		waist  = `waist: ["skirt.waist", "band.bottom"]`
+	)
+	for name, text := range map[string]string{
+		"a neck over the band": sewnTogether("0", map[string]string{"skirt": skirt, "band": band, "bib": bib}, []string{"skirt", "band", "bib"}, round, waist, `bib: ["band.top", "bib.bottom"]`),
+		"a bodice by itself":   sewnTogether("0", map[string]string{"skirt": skirt, "band": band, "bodice": bodice}, []string{"skirt", "band", "bodice"}, round, waist),
+	} {
+		drops := made.Of(t, text).Measures.Drops
+		assert.NotEmpty(t, drops, name)
+		for _, d := range drops {
+			assert.False(t, d.FromWaist, "%s: %s of %s", name, d.Along, d.Piece)
+		}
+	}
+	free := sewnTogether("0", map[string]string{"skirt": skirt, "band": band, "bib": bib}, []string{"skirt", "band", "bib"}, round, waist)
+	drops := made.Of(t, free).Measures.Drops
+	assert.NotEmpty(t, drops)
+	for _, d := range drops {
+		assert.True(t, d.FromWaist, "a neck that nothing joins: %s of %s", d.Along, d.Piece)
 	}
 }

@@ -116,6 +116,23 @@ func (all seams) isInSeams(p *piece.Piece) bool {
 	})
 }
 
+// togetherWith returns a piece and all that seams join to it, over others too.
+func (all seams) togetherWith(p *piece.Piece) map[*piece.Piece]bool {
+	together := map[*piece.Piece]bool{p: true}
+	for grown := 0; grown < len(together); {
+		grown = len(together)
+		for _, s := range all {
+			courses := slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses)
+			if slices.ContainsFunc(courses, func(c Course) bool { return together[c.Piece] }) {
+				for _, c := range courses {
+					together[c.Piece] = true
+				}
+			}
+		}
+	}
+	return together
+}
+
 // at returns the seams that join an edge, and on which side of each it is.
 func (all seams) at(e edgeOf) (found []seamAt) {
 	for i := range all {
