@@ -182,7 +182,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 			continue
 		}
 		for _, c := range s.Sides[1-s.side].Courses {
-			above := edgeOf{c.Piece, c.edge}
+			above := c.outlineEdge()
 			before, after := above.piece.Neighbours(above.edge)
 			for way, by := range []int{before, after} {
 				side := edgeOf{above.piece, by}

@@ -105,8 +105,8 @@ func (m measurer) girths() (all []Girth, missing [AtHem + 1]string) {
 			if under {
 				if g, why, ok := m.underArms(r); ok {
 					all = append(all, g)
-				} else if missing[AtChest] == "" {
-					missing[AtChest] = why
+				} else {
+					m.lacks(&missing, -1, under, why)
 				}
 			}
 		}

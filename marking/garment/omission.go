@@ -47,7 +47,7 @@ func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
 	}
 	for i, e := range one.Edges {
 		another := func(o piece.Edge) bool {
-			return o.Key != e.Key && strings.Contains(strings.ToLower(o.Key), strings.ToLower(e.Key))
+			return o.Key != e.Key && calls(o.Key, strings.ToLower(e.Key))
 		}
 		if e.Hem > 0 || !atCentre.MatchString(wording.InWords(e.Key)) || e.Path.Straightness() > piece.Straightness ||
 			slices.ContainsFunc(one.Edges, another) || p.isSewn(one, i) {

@@ -168,7 +168,7 @@ func (s seamAt) other() (e edgeOf, ok bool) {
 	if len(a) != 1 || len(b) != 1 {
 		return edgeOf{}, false
 	}
-	return edgeOf{b[0].Piece, b[0].edge}, true
+	return b[0].outlineEdge(), true
 }
 
 // beyond returns the edge that meets the one of that key over the seam; ok is false where
@@ -339,7 +339,7 @@ func (r round) hangsFromLoop(all seams) bool {
 		for edge := range p.piece.Edges {
 			for _, s := range all.at(edgeOf{p.piece, edge}) {
 				for _, c := range s.Sides[1-s.side].Courses {
-					e := edgeOf{c.Piece, c.edge}
+					e := c.outlineEdge()
 					if e.piece != p.piece && all.loops(e) {
 						return true
 					}

@@ -5,7 +5,6 @@ import (
 	"math"
 	"regexp"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
@@ -179,7 +178,7 @@ func centreFront(courses []Course) string {
 		if !c.Piece.Edges[before].OnFold && !c.Piece.Edges[after].OnFold {
 			continue
 		}
-		if strings.Contains(strings.ToLower(c.Piece.Key+c.Piece.Name), "front") {
+		if calls(c.Piece.Key+c.Piece.Name, "front") {
 			return c.Piece.Name
 		}
 		if name == "" {

@@ -95,7 +95,7 @@ func (l Lay) repeated(n int) Lay {
 			}
 			last := &whole.Parts[len(whole.Parts)-1]
 			for _, one := range part.Placed {
-				one.Outline = moved(one.Outline, step)
+				one.Outline = one.Outline.Moved(step)
 				last.Placed = append(last.Placed, one)
 			}
 			last.To = step.Y + part.To
@@ -103,15 +103,6 @@ func (l Lay) repeated(n int) Lay {
 		}
 	}
 	return whole
-}
-
-// moved returns a path as it lies a step further.
-func moved(p plane.Path, step plane.Point) plane.Path {
-	there := make(plane.Path, len(p))
-	for k, q := range p {
-		there[k] = q.Add(step)
-	}
-	return there
 }
 
 // Remarks says which pieces are too wide for the cloth; nothing where its width is not

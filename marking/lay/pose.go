@@ -85,10 +85,5 @@ func (l place) profile() *profile { return l.pose.faces[l.over][l.end] }
 // outline returns the thing where it lies.
 func (l place) outline() plane.Path {
 	path := l.pose.turned(l.over, l.end)
-	step := l.at.Sub(path.Bounds().Min)
-	moved := make(plane.Path, len(path))
-	for k, q := range path {
-		moved[k] = q.Add(step)
-	}
-	return moved
+	return path.Moved(l.at.Sub(path.Bounds().Min))
 }

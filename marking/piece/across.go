@@ -31,7 +31,7 @@ const (
 // leaves what is sewn of the piece.
 func (p *Piece) Across(line plane.Path) (mm float64, ok bool) {
 	aside := line.StartDirection().Left()
-	beside := func(by float64) plane.Path { return moved(line, aside.Mul(by)) }
+	beside := func(by float64) plane.Path { return line.Moved(aside.Mul(by)) }
 	// A line along a straight edge is in the piece to one side of it.
 	if !p.holds(line) && !p.holds(beside(offSewn)) && !p.holds(beside(-offSewn)) {
 		return 0, false
@@ -47,7 +47,7 @@ func (p *Piece) Across(line plane.Path) (mm float64, ok bool) {
 // hold it in.
 func (p *Piece) narrowest(line plane.Path) float64 {
 	aside := line.StartDirection().Left().Mul(NearFoldEnd)
-	return min(p.FinishedLength(line), p.FinishedLength(moved(line, aside)), p.FinishedLength(moved(line, aside.Mul(-1))))
+	return min(p.FinishedLength(line), p.FinishedLength(line.Moved(aside)), p.FinishedLength(line.Moved(aside.Mul(-1))))
 }
 
 // HeldIn reports whether folds that are open on a straight line across the piece end so near it, within
@@ -68,15 +68,6 @@ func inside(outline *plane.Tree, line plane.Path) float64 {
 		sum += s.To - s.From
 	}
 	return sum
-}
-
-// moved returns a path as it lies a step further.
-func moved(p plane.Path, step plane.Point) plane.Path {
-	there := make(plane.Path, len(p))
-	for k, q := range p {
-		there[k] = q.Add(step)
-	}
-	return there
 }
 
 // CentreBeside returns the centre line beside an edge at which the garment opens, on which

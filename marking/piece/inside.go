@@ -23,13 +23,19 @@ func InsideStretches(outline, line *plane.Tree) []Stretch {
 			outline.Nearer(middle, math.Min(SamePoint, (s.To-s.From)/1000)) {
 			continue
 		}
-		if n := len(inside); n > 0 && s.From-inside[n-1].To < SamePoint {
-			inside[n-1].To = s.To
-		} else {
-			inside = append(inside, s)
-		}
+		inside = joinedOn(inside, s)
 	}
 	return inside
+}
+
+// joinedOn returns stretches in order with one more at their end: the last goes on where it
+// begins at that.
+func joinedOn(all []Stretch, s Stretch) []Stretch {
+	if n := len(all); n > 0 && s.From-all[n-1].To < SamePoint {
+		all[n-1].To = s.To
+		return all
+	}
+	return append(all, s)
 }
 
 // keeps reports whether a line stays on the piece. It may run along the

@@ -85,11 +85,7 @@ func (p *Piece) stretchesOn(line *plane.Tree) []Stretch {
 		if p.outside(line.At((s.From+s.To)/2)) > LeastLine {
 			continue
 		}
-		if n := len(on); n > 0 && s.From-on[n-1].To < SamePoint {
-			on[n-1].To = s.To
-		} else {
-			on = append(on, s)
-		}
+		on = joinedOn(on, s)
 	}
 	return on
 }

@@ -37,6 +37,15 @@ func (p Path) Reversed() Path {
 	return r
 }
 
+// Moved returns the path as it lies a step further.
+func (p Path) Moved(step Point) Path {
+	there := make(Path, len(p))
+	for i, q := range p {
+		there[i] = q.Add(step)
+	}
+	return there
+}
+
 // Closed reports whether the last point is the first again.
 func (p Path) Closed() bool { return len(p) > 2 && p[0] == p[len(p)-1] }
 

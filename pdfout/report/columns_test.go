@@ -40,7 +40,7 @@ func columnsOn(pages []seen.Page, onPaper paper.Paper, count int) []seen.Page {
 				var parts []plane.Path
 				for _, part := range q.Parts {
 					if in(part.Bounds().Min.X) {
-						parts = append(parts, sample.Moved(part, left.Mul(-1)))
+						parts = append(parts, part.Moved(left.Mul(-1)))
 					}
 				}
 				if q.Parts = parts; len(parts) > 0 {

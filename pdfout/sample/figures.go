@@ -39,7 +39,7 @@ func DressFigures() *mark.Report {
 			{From: 46 * Inch, To: 74 * Inch, Width: 44 * Inch, Text: "cloth laid single from here on, to the end"},
 		},
 	}
-	at := func(p plane.Path, x, y float64) plane.Path { return Moved(p, plane.Point{X: x * Inch, Y: y * Inch}) }
+	at := func(p plane.Path, x, y float64) plane.Path { return p.Moved(plane.Point{X: x * Inch, Y: y * Inch}) }
 	front := Bodice().Outline
 	cloth.Shapes = []mark.Shape{
 		Oblong("Skirt panel", 2, 2, 18.2*Inch, 25*Inch),

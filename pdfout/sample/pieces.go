@@ -38,15 +38,6 @@ func OutlineOf(marks []mark.Mark) plane.Path {
 	return p
 }
 
-// Moved is a path moved by a step: a rough stitch line, where it leads inward.
-func Moved(p plane.Path, step plane.Point) plane.Path {
-	q := make(plane.Path, len(p))
-	for i := range p {
-		q[i] = p[i].Add(step)
-	}
-	return q
-}
-
 // Rectangle is a piece of a width and height, with a seam line round.
 func Rectangle(key, name string, w, h float64, notes ...string) mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
@@ -175,8 +166,8 @@ func Bodice() mark.Marking {
 	add := func(role mark.Role, name string, points ...plane.Point) {
 		m.Marks = append(m.Marks, Edge(role, name, points...))
 	}
-	add(mark.Stitch, "neck", Moved(neck, p(0, -0.375))...)
-	add(mark.Stitch, "armhole", Moved(hole[:len(hole)-4], p(-0.375, 0))...)
+	add(mark.Stitch, "neck", neck.Moved(p(0, -0.375))...)
+	add(mark.Stitch, "armhole", hole[:len(hole)-4].Moved(p(-0.375, 0))...)
 	add(mark.Stitch, "side", p(6.1, 0), p(5.87, 7.5))
 	add(mark.Fold, "hem", p(0, 2.25), p(6.4, 2.25))
 	add(mark.Fold, "turn", p(0, 0.25), p(6.48, 0.25))
