@@ -46,9 +46,7 @@ func measures(p *Pattern, of source.FitSpec) Measures {
 	for level, why := range map[Level]string{
 		AtChest: "no seam joins what would go round under the arms", AtWaist: "no edge and no seam is called a waist", AtHem: "no hem goes round",
 	} {
-		if missing[level] == "" {
-			missing[level] = why
-		}
+		missing.note(level, why)
 	}
 	all := Measures{Girths: girths, Drops: m.drops()}
 	untold := func(child source.Length, what, why string) {

@@ -80,7 +80,7 @@ type measurer struct {
 
 // girths returns what is known of a pattern at every level, and why there is nothing at the
 // others.
-func (m measurer) girths() (all []Girth, missing [AtHem + 1]string) {
+func (m measurer) girths() (all []Girth, missing reasons) {
 	seen := map[edgeOf]bool{}
 	for i := range m.Pieces {
 		for edge := range m.Pieces[i].Edges {
@@ -95,7 +95,10 @@ func (m measurer) girths() (all []Girth, missing [AtHem + 1]string) {
 			}
 			if r.broken != "" {
 				if len(m.Seams) == 0 || m.isInSeams(e.piece) { // an apron by itself is on nobody's way round
-					m.lacks(&missing, level, under, r.broken)
+					missing.note(level, r.broken)
+					if under {
+						missing.note(AtChest, r.broken)
+					}
 				}
 				continue
 			}
@@ -106,7 +109,7 @@ func (m measurer) girths() (all []Girth, missing [AtHem + 1]string) {
 				if g, why, ok := m.underArms(r); ok {
 					all = append(all, g)
 				} else {
-					m.lacks(&missing, -1, under, why)
+					missing.note(AtChest, why)
 				}
 			}
 		}
@@ -127,13 +130,13 @@ func (m measurer) inOrder(parts []GirthPart) {
 	slices.SortStableFunc(parts, func(a, b GirthPart) int { return at(a) - at(b) })
 }
 
-// lacks notes why an edge that was followed does not go round.
-func (m measurer) lacks(missing *[AtHem + 1]string, level Level, under bool, why string) {
-	if level >= 0 && missing[level] == "" {
-		missing[level] = why
-	}
-	if under && missing[AtChest] == "" {
-		missing[AtChest] = why
+// reasons are why nothing is known of a level.
+type reasons [AtHem + 1]string
+
+// note adds the reason of a level that has none yet; nothing below the first level.
+func (r *reasons) note(level Level, why string) {
+	if level >= 0 && r[level] == "" {
+		r[level] = why
 	}
 }
 
