@@ -48,14 +48,12 @@ const (
 func cautionsOf(p *garment.Pattern) []string {
 	var all []string
 	if forChild(p) {
-		switch lies := cordsOf(p); {
-		case lies[cordAtNeck] && lies[cordAtWaist]:
-			all = append(all, atNeck, atWaist)
-		case lies[cordAtNeck] && lies[cordBelow]:
-			all = append(all, atNeck, below)
-		case lies[cordAtNeck]:
+		lies := cordsOf(p)
+		if lies[cordAtNeck] {
 			all = append(all, atNeck)
-		case lies[cordAnyhow]:
+		}
+		switch {
+		case lies[cordAnyhow] && !lies[cordAtNeck]:
 			all = append(all, anyhow)
 		case lies[cordAtWaist]:
 			all = append(all, atWaist)

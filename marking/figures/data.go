@@ -147,7 +147,7 @@ func (d data) folds(p *piece.Piece, r piece.FoldRow, kind string, width float64)
 		{"in_all", r.InAll()},
 		{"take_up_in_all", d.Amount(r.Taken())},
 		{"each", each(foldPlaces(p, r, d.Unit), d.fold)},
-		{"ends", each(foldEnds(p, r, d.Unit), func(e foldEnd) object { return foldEndData(e, p.Block != nil) })},
+		{"ends", each(foldEnds(p, r, d.Unit), func(e foldEnd) object { return foldEndData(p, e) })},
 	}
 }
 
@@ -161,13 +161,13 @@ func (data) fold(p foldPlace) object {
 }
 
 // foldEndData is how deep a fold ends.
-func foldEndData(e foldEnd, torn bool) object {
+func foldEndData(p *piece.Piece, e foldEnd) object {
 	return object{
 		{"number", e.number},
 		{"edge", e.edge},
 		{"below_stitch_line", e.sewn},
 		{"below_cut_edge", e.cut},
-		{"below_torn_edge", orNull(e.torn, torn)}, // null where the piece is not cut from a block
+		{"below_torn_edge", orNull(e.torn, p.Block != nil)}, // null where the piece is not cut from a block
 	}
 }
 
