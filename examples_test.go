@@ -116,7 +116,10 @@ func TestFiguresGolden(t *testing.T) {
 // describe writes the marks of a piece: role, name, how long, and the path by
 // its points, or, for a curve, by five places spread along it.
 func describe(b *strings.Builder, unit length.Unit, m mark.Marking) {
-	fmt.Fprintf(b, "%s: %s\n", m.Key, strings.Join(append([]string{m.Name}, m.Notes...), " / "))
+	fmt.Fprintf(b, "%s: %s\n", m.Key, strings.Join(slices.DeleteFunc(slices.Concat([]string{m.Name, m.Cut, m.Side.String()}, m.Notes), func(s string) bool { return s == "" }), " / "))
+	for i, step := range m.Steps {
+		fmt.Fprintf(b, "  step %-11d %s\n", i+1, step)
+	}
 	place := func(v float64) string { return thousandths(unit, v) }
 	for _, mark := range m.Marks {
 		fmt.Fprintf(b, "  %-16s %-28s %8s ", mark.Role, mark.Name, place(mark.Path.Length()))
@@ -134,8 +137,14 @@ func describe(b *strings.Builder, unit length.Unit, m mark.Marking) {
 		}
 		b.WriteByte('\n')
 	}
+	for _, w := range m.Words {
+		fmt.Fprintf(b, "  word             %-37s  %s,%s\n", w.Text, place(w.At.X), place(w.At.Y))
+	}
+	for _, d := range m.Dimensions {
+		fmt.Fprintf(b, "  dimension        %-28s %8s  %s,%s %s,%s\n", d.Text, place(d.From.Distance(d.To)), place(d.From.X), place(d.From.Y), place(d.To.X), place(d.To.Y))
+	}
 	if f := m.Form; f != nil {
-		for _, line := range slices.Concat(f.Steps, f.Blanks, f.Sum) {
+		for _, line := range slices.Concat(f.Blanks, f.Sum) {
 			fmt.Fprintf(b, "  to fill in       %s\n", line)
 		}
 	}

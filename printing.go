@@ -15,6 +15,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout"
@@ -198,6 +199,7 @@ func (p printing) set(pattern *garment.Pattern) arrange.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
+	set.Pieces = mark.Numbered(set.Pieces)
 	set.Cautions = figures.Cautions(set.Pieces)
 	return set
 }

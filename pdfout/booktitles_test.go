@@ -15,19 +15,19 @@ import (
 )
 
 // titleOf matches a name with all notes right after it, in order, as one title
-// or header has them. Notes that the header says on every page may be missing.
-func titleOf(set arrange.Set, m mark.Marking) *regexp.Regexp {
+// or header has them.
+func titleOf(m mark.Marking) *regexp.Regexp {
 	name := m.Name
 	if name == "" {
 		name = m.Key
 	}
 	expr := regexp.QuoteMeta(seen.Squeezed(name)) + ":?"
-	for _, note := range m.Notes {
-		one := "([,;]?" + regexp.QuoteMeta(seen.Squeezed(note)) + ")"
-		if note == set.Title || note == "size "+set.Size {
-			one += "?"
-		}
-		expr += one
+	notes := m.Told()
+	if m.Form != nil { // whose steps stand under headings of their own
+		notes = m.Notes
+	}
+	for _, note := range notes {
+		expr += "[,;]?" + regexp.QuoteMeta(seen.Squeezed(note))
 	}
 	return regexp.MustCompile(expr)
 }
@@ -44,7 +44,7 @@ func checkNotes(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 		}
 	}
 	for _, m := range set.Pieces {
-		name, want := m.Name, titleOf(set, m)
+		name, want := m.Name, titleOf(m)
 		if name == "" {
 			name = m.Key
 		}
@@ -52,14 +52,14 @@ func checkNotes(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 		for _, text := range on[name] {
 			found = found || want.MatchString(text)
 		}
-		assert.True(t, found, "no page says %q and all of %q", name, m.Notes)
+		assert.True(t, found, "no page says %q and all of %q", name, m.Told())
 	}
 }
 
 // Where a title has no place at all, the header of the page says it.
 func TestTitleInTheHeader(t *testing.T) {
 	t.Parallel()
-	full := sample.Rectangle("p", "Panel", 186, 240, "cut 2", "Pinafore")
+	full := sample.Rectangle("p", "Panel", 186, 240, "cut 2")
 	for y := 2.0; y < 240; y += 2 {
 		full.Marks = append(full.Marks, sample.Edge(mark.TuckFold, "", full.Outline[0].Toward(full.Outline[3], y/240), full.Outline[1].Toward(full.Outline[2], y/240)))
 	}

@@ -390,7 +390,7 @@ func TestRefusals(t *testing.T) {
 		{"a smile in the name", bad(func(s *arrange.Set) { s.Pieces[0].Name = "Tie 😀" }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
 		{"a tab in the notes", bad(func(s *arrange.Set) { s.Pieces[0].Notes = []string{"cut\t2"} }), `piece "tie" has the sign '\t', which the printed sheets have no letter for` + hint},
 		{"broken letters on a line", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Name = "a\xffb" }), `a line of piece "tie" has the sign '�', which the printed sheets have no letter for` + hint},
-		{"a check mark in a step", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Steps: []string{"sew", "done ✓"}} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
+		{"a check mark in a step", bad(func(s *arrange.Set) { s.Pieces[0].Steps = []string{"sew", "done ✓"} }), `piece "tie" has the sign '✓', which the printed sheets have no letter for` + hint},
 		{"a third in a blank", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Blanks: []string{"⅓"}} }), `piece "tie" has the sign '⅓', which the printed sheets have no letter for` + hint},
 		{"a new line in a sum", bad(func(s *arrange.Set) { s.Pieces[0].Form = &mark.Form{Sum: []string{"a\nb"}} }), `piece "tie" has the sign '\n', which the printed sheets have no letter for` + hint},
 		{"a third in the figures", bad(func(s *arrange.Set) {
@@ -412,7 +412,7 @@ func TestRefusals(t *testing.T) {
 // withCard is a set with one piece more, which is cut out of card.
 func withCard(set arrange.Set) arrange.Set {
 	card := sample.Rectangle("card", "Card", 60, 30)
-	card.Card = true
+	card.Kind = mark.Gauge
 	set.Pieces = append(slices.Clone(set.Pieces), card)
 	return set
 }

@@ -77,7 +77,7 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 // text before small, the text under the lines before to their right. It
 // reports whether the page has room for it.
 func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bool) {
-	p := set.Piece(m)
+	p := arrange.NewPiece(m)
 	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
 		for _, size := range formSizes() {
 			for _, where := range []textPlace{underLines, besideLines} {
@@ -128,7 +128,7 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 		square.Y = upper - arrange.Spare - side/2
 		at.Y = min(at.Y, upper-arrange.Spare-side-paper.SquareGrid-formGap)
 	}
-	words := formText(form, size, width)
+	words := formText(p.Steps, form, size, width)
 	if words.Height > at.Y {
 		return arrange.Sheet{}, false
 	}
@@ -149,15 +149,15 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 func formTitle(p arrange.Piece, width float64) text.Lines {
 	heavy, light := ink.Strong(formTitleSize), ink.Plain(formNoteSize)
 	title := text.LinesOf(text.WrapMeasures(p.Name, heavy, width), heavy)
-	if len(p.Brief) > 0 {
-		title.Under(text.LinesOf(text.WrapMeasures(text.JoinedNotes(p.Brief), light, width), light))
+	if len(p.Notes) > 0 {
+		title.Under(text.LinesOf(text.WrapMeasures(text.JoinedNotes(p.Notes), light, width), light))
 	}
 	title.Space(formGap / 2)
 	return title
 }
 
 // formText sets all that is to be read and written.
-func formText(form *mark.Form, size, width float64) text.Lines {
+func formText(steps []string, form *mark.Form, size, width float64) text.Lines {
 	var all text.Lines
 	light, heading := ink.Plain(size), ink.Strong(size+1)
 	add := func(over string, items text.Lines) {
@@ -171,7 +171,7 @@ func formText(form *mark.Form, size, width float64) text.Lines {
 		all.Space(light.Ems(text.ItemGap))
 		all.Under(items)
 	}
-	add(stepsHeading, stepsOf(form.Steps, light, width))
+	add(stepsHeading, stepsOf(steps, light, width))
 	add(blanksHeading, blanksOf(form.Blanks, light, width))
 	add(sumHeading, text.SumOf(form.Sum, light, width))
 	return all

@@ -84,7 +84,7 @@ func checkForms(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 		assert.Equal(t, name, at.Piece)
 		assert.Contains(t, page.Words(), fmt.Sprintf("page %d of %d", at.Page, s.Pages))
 		spaces := 0
-		for k, step := range m.Form.Steps {
+		for k, step := range m.Steps {
 			assert.Equal(t, []int{at.Page}, pagesWith(d, step), "step %q", step)
 			assert.Contains(t, page.Words(), fmt.Sprintf("%d.", k+1))
 		}
@@ -250,7 +250,7 @@ func TestFormWithoutParts(t *testing.T) {
 
 // A form that has no line is left out as other pieces are.
 func TestFormWithoutLines(t *testing.T) {
-	ghost := mark.Marking{Key: "g", Name: "Ghost", Form: &mark.Form{Steps: []string{"sew"}}}
+	ghost := mark.Marking{Key: "g", Name: "Ghost", Steps: []string{"sew"}, Form: &mark.Form{}}
 	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{ghost, sample.Rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Empty(t, s.Forms)
 	assert.Equal(t, []string{"Ghost"}, s.Left)
@@ -317,7 +317,7 @@ func TestAnyForm(t *testing.T) {
 		}
 		m.Form = &mark.Form{}
 		for i := range r.IntN(9) {
-			m.Form.Steps = append(m.Form.Steps, "step "+text(i, 25))
+			m.Steps = append(m.Steps, "step "+text(i, 25))
 		}
 		for i := range r.IntN(9) {
 			m.Form.Blanks = append(m.Form.Blanks, "blank "+text(i, 8))

@@ -63,8 +63,8 @@ func (p page) headings() []string {
 		}
 		name := piece.Name
 		for _, u := range p.Untitled {
-			if u.Name == piece.Name && len(u.Brief) > 0 {
-				name = piece.Name + ": " + text.JoinedNotes(u.Brief)
+			if u.Name == piece.Name && len(u.Told()) > 0 {
+				name = piece.Name + ": " + text.JoinedNotes(u.Told())
 			}
 		}
 		names = append(names, name)

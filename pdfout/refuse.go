@@ -46,9 +46,15 @@ func check(set arrange.Set, on paper.Paper) error {
 
 // checkMarking refuses a piece that cannot be drawn.
 func checkMarking(piece mark.Marking) error {
-	texts := append([]string{piece.Name}, piece.Notes...)
+	texts := slices.Concat([]string{piece.Name, piece.Piece, piece.Cut}, piece.Notes, piece.Steps, piece.Pale)
+	for _, w := range piece.Words {
+		texts = append(texts, w.Text)
+	}
+	for _, d := range piece.Dimensions {
+		texts = append(texts, d.Text)
+	}
 	if form := piece.Form; form != nil {
-		texts = slices.Concat(texts, form.Steps, form.Blanks, form.Sum)
+		texts = slices.Concat(texts, form.Blanks, form.Sum)
 	}
 	if err := ink.CheckTexts(fmt.Sprintf("piece %q", piece.Key), texts...); err != nil {
 		return err

@@ -96,7 +96,7 @@ func isPricked(sheet mark.Marking) bool {
 
 // isCut reports whether a sheet itself is cut, as templates and gauges are.
 func isCut(sheet mark.Marking) bool {
-	return sheet.Card || slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool {
+	return sheet.Kind.OfCard() || slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool {
 		return (m.Role == mark.Match || m.Role == mark.Window) && m.Path.Length() > 0
 	})
 }

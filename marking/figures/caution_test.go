@@ -378,9 +378,9 @@ func TestCautionsOfSheets(t *testing.T) {
 		{"with windows", mark.Marking{Marks: []mark.Mark{{Role: mark.Window, Path: line}}}, true, false},
 		{"laid by match marks", mark.Marking{Marks: []mark.Mark{{Role: mark.Match, Path: line}}}, true, false},
 		{"a match mark without length", mark.Marking{Marks: []mark.Mark{{Role: mark.Match, Path: plane.Path{{}, {}}}}}, false, false},
-		{"of card", mark.Marking{Card: true}, true, false},
+		{"of card", mark.Marking{Kind: mark.Gauge}, true, false},
 		{"pricked", mark.Marking{Marks: []mark.Mark{{Role: mark.Prick, Path: line}}}, false, true},
-		{"of card, and pricked", mark.Marking{Card: true, Marks: []mark.Mark{{Role: mark.Prick, Path: line}}}, true, true},
+		{"of card, and pricked", mark.Marking{Kind: mark.Gauge, Marks: []mark.Mark{{Role: mark.Prick, Path: line}}}, true, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := strings.Join(Cautions([]mark.Marking{{}, c.sheet}), "\n")

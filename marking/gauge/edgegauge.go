@@ -120,7 +120,7 @@ func (g *gaugedEdge) markings(pattern *garment.Pattern) []mark.Marking {
 			m.Key += fmt.Sprintf(" %d", k+1)
 			m.Name += fmt.Sprintf(" %d of %d", k+1, len(parts))
 		}
-		m.Notes = g.notes(pattern, parts, k)
+		m.Steps = g.notes(pattern, parts, k)
 		all = append(all, m)
 	}
 	return all
@@ -142,7 +142,7 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	e, unit := g.edge(), pattern.Unit
 	before, after := g.piece.Neighbours(g.index)
 	from, to := g.piece.Edges[before].Key, g.piece.Edges[after].Key
-	notes := append(pattern.Heading(),
+	notes := append([]string(nil),
 		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.AsWritten(e.Allowance)))
 	if len(g.like) > 0 {
 		notes = append(notes, "the same for "+wording.Listed(g.like, "and"))

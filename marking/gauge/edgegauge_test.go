@@ -363,7 +363,7 @@ func TestEdgesThatShareAGauge(t *testing.T) {
 				return
 			}
 			require.Len(t, all, 1)
-			assert.Equal(t, "the same for the curve of "+pattern.Pieces[1].Name, all[0].Notes[1])
+			assert.Equal(t, "the same for the curve of "+pattern.Pieces[1].Name, all[0].Told()[1])
 		})
 	}
 }
@@ -374,8 +374,6 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 		want          []string
 	}{
 		{"linden.toml", "Front neck: gauge", []string{
-			"Linden pinafore",
-			"size 18 months",
 			"for the neck of Front: allowance 3/8 in",
 			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
 			"lay it on before the tucks and pleats that run into the edge are in",
@@ -383,16 +381,12 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 			"turn it over for the other half",
 		}},
 		{"linden.toml", "Back armhole: gauge 1 of 2", []string{
-			"Linden pinafore",
-			"size 18 months",
 			"for the armhole of Back: allowance 3/8 in",
 			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
 			"begins at the corner with side; draw its tick on the cloth, for the next",
 			"where one is for the left and one for the right, turn it over for the second",
 		}},
 		{"hazel.toml", "Skirt front hem: gauge 2 of 3", []string{
-			"Hazel nightgown",
-			"size 4 years",
 			"for the hem of Skirt front: allowance 1 cm",
 			"the same for the hem of Skirt back",
 			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
@@ -400,8 +394,6 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 			"turn it over for the other half",
 		}},
 		{"hazel.toml", "Pocket sides: gauge 3 of 3", []string{
-			"Hazel nightgown",
-			"size 4 years",
 			"for the sides of Pocket: allowance 1 cm",
 			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
 			"begins 16 cm along the edge from the corner with top: lay its tick on the last of gauge 2",
@@ -411,7 +403,7 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			for _, m := range Of(withMarkedPocket(t, c.example)) {
 				if m.Name == c.name {
-					assert.Equal(t, c.want, m.Notes)
+					assert.Equal(t, c.want, m.Told())
 					return
 				}
 			}
@@ -428,7 +420,7 @@ func TestANarrowStripSaysSo(t *testing.T) {
 		require.Len(t, all, 2, allowance)
 		for _, m := range all {
 			requireCard(t, m)
-			assert.Equal(t, want, m.Notes[len(m.Notes)-1] == narrow, "an allowance of %s", allowance)
+			assert.Equal(t, want, m.Told()[len(m.Told())-1] == narrow, "an allowance of %s", allowance)
 		}
 	}
 }
@@ -439,7 +431,7 @@ func TestAGaugeOfTwoEdgesSpeaksForBoth(t *testing.T) {
 	plain := strings.TrimSuffix(dipped, "---\n\n")
 	pattern := made.Of(t, "allowance = 0.375\n"+sketch.Piece("front", plain)+
 		sketch.Piece("back", sketch.Swap(plain, "Front", "Back")+"---\n\n"+sketch.Tucked("left", "1/8", 3, "1", "")))
-	notes := edgeGauges(pattern)[0].Notes
+	notes := edgeGauges(pattern)[0].Told()
 	assert.Contains(t, notes, "the same for the neck of Back")
 	assert.Contains(t, notes, "lay it on before the tucks and pleats that run into the edge are in")
 }

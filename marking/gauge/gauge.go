@@ -35,7 +35,7 @@ func Of(p *garment.Pattern) []mark.Marking {
 // card returns a marking whose outline is made of sides, each of which begins where
 // the one before it ends, counter-clockwise, the last where the first begins.
 func card(sides []mark.Mark) mark.Marking {
-	m := mark.Marking{Card: true}
+	m := mark.Marking{Kind: mark.Gauge}
 	for _, side := range sides {
 		m.Marks = append(m.Marks, side)
 		m.Outline = append(m.Outline, side.Path[:len(side.Path)-1]...)

@@ -89,18 +89,18 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	}
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
-	m.Notes = append(p.Heading(), "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
+	m.Steps = append(m.Steps, "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
 	if hasHem(p) {
-		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
+		m.Steps = append(m.Steps, "a hem has the step of its turn, and that of turn and hem together")
 	}
 	var left []string
 	for _, s := range all[held:] {
 		left = append(left, s.names...)
 	}
 	if len(left) > 0 {
-		m.Notes = append(m.Notes, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", wording.Listed(left, "and")))
+		m.Steps = append(m.Steps, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", wording.Listed(left, "and")))
 		if len(left) > 1 {
-			m.Notes[len(m.Notes)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", wording.Listed(left, "and"))
+			m.Steps[len(m.Steps)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", wording.Listed(left, "and"))
 		}
 	}
 	return m, true

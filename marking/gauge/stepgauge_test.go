@@ -77,7 +77,7 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 			}
 			assert.Equal(t, c.names, strings.Join(names, "; "))
 			if c.last != "" {
-				assert.Equal(t, c.last, m.Notes[len(m.Notes)-1])
+				assert.Equal(t, c.last, m.Told()[len(m.Told())-1])
 			}
 		})
 	}
@@ -95,9 +95,7 @@ func TestNotesOfTheStraightGauge(t *testing.T) {
 	m, ok := stepGauge(made.Example(t, "linden.toml"))
 	require.True(t, ok)
 	assert.Equal(t, []string{
-		"Linden pinafore",
-		"size 18 months",
 		"lay the long side on the cut edge, and draw along the step that has the width of the allowance",
 		"a hem has the step of its turn, and that of turn and hem together",
-	}, m.Notes)
+	}, m.Told())
 }

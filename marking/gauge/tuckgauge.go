@@ -114,8 +114,8 @@ func tuckGauges(p *garment.Pattern) []mark.Marking {
 		if k.row && !k.touches() && k.gap > 0 {
 			m.Name += ", " + onCard(p.Unit, k.gap) + " between"
 		}
-		m.Notes = append(p.Heading(), "for "+wording.Listed(k.sets, "and"))
-		m.Notes = append(m.Notes, k.notes(p.Unit)...)
+		m.Notes = append(m.Notes, "for "+wording.Listed(k.sets, "and"))
+		m.Steps = k.notes(p.Unit)
 		all = append(all, m)
 	}
 	return all

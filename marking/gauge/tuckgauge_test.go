@@ -124,7 +124,7 @@ func TestNotesOfATuckGauge(t *testing.T) {
 			all := tuckGauges(pattern)
 			require.Len(t, all, 1)
 			requireCard(t, all[0])
-			assert.Equal(t, c.want, all[0].Notes)
+			assert.Equal(t, c.want, all[0].Told())
 		})
 	}
 }

@@ -10,6 +10,8 @@
 //
 //	role.go     what a line is for
 //	mark.go     one line
+//	word.go     what is written at a place of them
+//	kind.go     what a marking is for, and which side of the cloth lies up
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
 //	report.go   the figures: tables, sentences, pictures
 //

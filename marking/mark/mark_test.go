@@ -36,14 +36,14 @@ func TestALineInParts(t *testing.T) {
 	}
 }
 
-// A marking with more notes is another one: the first keeps its own.
-func TestNotedLeavesTheOtherAsItIs(t *testing.T) {
+// A marking with more steps is another one: the first keeps its own.
+func TestWithLeavesTheOtherAsItIs(t *testing.T) {
 	notes := append(make([]string, 0, 8), "cut 1")
-	one := mark.Marking{Notes: notes}
-	first, second := one.Noted("turn it over"), one.Noted("lay it down", "pin it")
-	assert.Equal(t, []string{"cut 1"}, one.Notes)
-	assert.Equal(t, []string{"cut 1", "turn it over"}, first.Notes)
-	assert.Equal(t, []string{"cut 1", "lay it down", "pin it"}, second.Notes)
+	one := mark.Marking{Steps: notes}
+	first, second := one.With("turn it over"), one.With("lay it down", "pin it")
+	assert.Equal(t, []string{"cut 1"}, one.Steps)
+	assert.Equal(t, []string{"cut 1", "turn it over"}, first.Steps)
+	assert.Equal(t, []string{"cut 1", "lay it down", "pin it"}, second.Steps)
 }
 
 // The line key names every role, each in its own words.

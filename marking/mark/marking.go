@@ -1,6 +1,7 @@
 package mark
 
 import (
+	"cmp"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -8,21 +9,40 @@ import (
 
 // Marking is a piece with every line that must be on the cloth: one sheet, gauge or form.
 type Marking struct {
-	Key   string   // no other marking of a pattern has it: "front template"
-	Name  string   // as it is printed: "Front: template"
-	Notes []string // printed inside the piece under its name: size, how many to cut
+	Key   string // no other marking of a pattern has it: "front template"
+	Name  string // as it is printed: "Front: template"
+	Kind  Kind
+	Piece string // the name of the piece it is of: "Front"; "" where it is of several
+	// Part is its number among all that is printed with it, from 1, in the order of use;
+	// 0 before it is known (Numbered).
+	Part  int
+	Cut   string   // how often it is cut: "cut 2 on the fold"; "" where it is not
+	Side  Side     // that lies up
+	Notes []string // what is to be known of it, each a sentence
+	Steps []string // what is done with it, in order; printed with numbers
+	// Pale are words that are printed large and pale across it: "LEFT", "WRONG SIDE UP".
+	Pale []string
 	// Outline is the closed cut outline, in mm, counter-clockwise: where the paper
 	// ends and the piece begins.
 	Outline plane.Path
 	// Marks are its lines, those of the outline among them. They may lie anywhere, and
 	// cross it.
-	Marks []Mark
-	// Card tells that the marking is cut out of card: it shares its page with nothing
-	// but others of that kind.
-	Card bool
+	Marks      []Mark
+	Words      []Word
+	Dimensions []Dimension
 	// Form makes the marking a page of its own, to be written on; nil for a
 	// piece.
 	Form *Form
+}
+
+// Numbered returns markings in the order of their use, with the numbers of their parts.
+func Numbered(all []Marking) []Marking {
+	all = slices.Clone(all)
+	slices.SortStableFunc(all, func(a, b Marking) int { return cmp.Compare(a.Kind, b.Kind) })
+	for i := range all {
+		all[i].Part = i + 1
+	}
+	return all
 }
 
 // Add adds a line to the marking. The name may be "".
@@ -30,16 +50,24 @@ func (m *Marking) Add(role Role, name string, path plane.Path) {
 	m.Marks = append(m.Marks, Mark{role, name, path})
 }
 
-// Noted returns the marking with more notes; it has its own list of them.
-func (m Marking) Noted(notes ...string) Marking {
-	m.Notes = slices.Concat(m.Notes, notes)
+// With returns the marking with more steps; it has its own list of them.
+func (m Marking) With(steps ...string) Marking {
+	m.Steps = slices.Concat(m.Steps, steps)
 	return m
+}
+
+// Told is all that is written under the name of the marking, in its order.
+func (m Marking) Told() []string {
+	var all []string
+	if m.Cut != "" {
+		all = append(all, m.Cut)
+	}
+	return slices.Concat(all, m.Notes, m.Steps)
 }
 
 // Form is what is printed, and left blank, on a page that is filled in by hand
 // beside the lines of a marking.
 type Form struct {
-	Steps  []string // what to do, in order; printed with numbers
 	Blanks []string // what is to be written down, each before a line to write on
 	Sum    []string // a sum to be done, line by line; "____" is a space for a number
 }

@@ -30,6 +30,9 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 		}
 	}
 	m.Marks = whole
+	for _, w := range m.Words[:len(m.Words):len(m.Words)] {
+		m.Words = append(m.Words, w.Placed(func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(origin, out)[0] }))
+	}
 	m.Outline = WholeOutline(m.Outline, origin, out)
 	return m
 }

@@ -21,7 +21,7 @@ import (
 // template where that is not nil.
 func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
 	b := p.Block
-	m := mark.Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Outline: p.Outline}
+	m := mark.Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Kind: mark.CuttingSheet, Piece: p.Name, Cut: fmt.Sprintf("cut %d", p.Cut), Side: mark.RightSideUp, Outline: p.Outline}
 	for _, e := range p.Edges {
 		switch {
 		case !e.OnFold:
@@ -45,7 +45,10 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	for _, r := range b.Group.AsDrawn {
 		markStitching(&m, p, r)
 	}
-	m.Notes = cuttingNotes(p, pattern, template)
+	m.Steps = cuttingSteps(p, template)
+	if b.Measured != nil {
+		m.Notes = append(m.Notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, pattern.Unit))
+	}
 	if axis := p.EdgeOnFold(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.Printed(m, e[0], piece.Inward(e))
@@ -86,27 +89,24 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	}
 }
 
-// cuttingNotes says how a cutting sheet is laid and cut by.
-func cuttingNotes(p *piece.Piece, pattern *garment.Pattern, template *template) []string {
+// cuttingSteps says how a cutting sheet is laid and cut by.
+func cuttingSteps(p *piece.Piece, template *template) []string {
 	b := p.Block
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
 	if p.OnFold {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.What())
 	}
-	notes := append(pattern.Heading(), fmt.Sprintf("cut %d", p.Cut), lay, "cut one layer at a time")
+	steps := []string{lay, "cut one layer at a time"}
 	if template != nil {
-		notes = append(notes, matchNote)
+		steps = append(steps, matchNote)
 	}
 	switch {
 	case p.OnFold && !p.Whole:
-		notes = append(notes, "turn it over for the other half")
+		steps = append(steps, "turn it over for the other half")
 	case !p.OnFold && p.Cut > 1:
-		notes = append(notes, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
+		steps = append(steps, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
 	}
-	if b.Measured != nil {
-		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, pattern.Unit))
-	}
-	return notes
+	return steps
 }
 
 // layingLines returns the lines of the piece by which a sheet is laid on the block: the

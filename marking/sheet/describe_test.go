@@ -21,7 +21,7 @@ func TestHowManyTucksATuckSheetCounts(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text+"press = \"away\"\n\n[block]\n")
-			notes := tuckSheet(piece, pattern).Notes
+			notes := tuckSheet(piece, pattern).Told()
 			assert.Contains(t, notes, c.want)
 		})
 	}

@@ -13,24 +13,28 @@ import (
 // markingSheet lists every line of the flat piece by role and says what is printed
 // with it; with the match marks of its template where that is not nil.
 func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
-	m := mark.Marking{Key: p.Key, Name: p.Name, Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern)}
+	m := mark.Marking{Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: cutHow(p), Side: mark.RightSideUp, Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern)}
 	m.Marks = slices.Concat(edgeMarks(p, p.Flat.Outline, nil), p.Flat.Marks, p.FoldMarks())
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
-		m.Notes = append(m.Notes, matchNote)
+		m.Steps = append(m.Steps, matchNote)
 	}
 	addGrain(&m, p)
 	return openedOut(p, m, p.Flat.Outline)
 }
 
-// pieceNotes returns what is printed under the name of the piece.
-func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
-	notes := pattern.Heading()
+// cutHow says how often a piece is cut from flat cloth.
+func cutHow(p *piece.Piece) string {
 	cut := fmt.Sprintf("cut %d", p.Cut)
 	if p.OnFold && !p.Whole {
 		cut += " on the fold"
 	}
-	notes = append(notes, cut)
+	return cut
+}
+
+// pieceNotes returns what is printed under the name of the piece.
+func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
+	var notes []string
 	for _, parts := range describeFolds(p, pattern.Unit) {
 		notes = append(notes, strings.Join(parts, ", "))
 	}

@@ -17,7 +17,7 @@ func TestHowManyToCutOfAWholePiece(t *testing.T) {
 	for print, want := range map[string]string{"half": "cut 1 on the fold", "whole": "cut 1"} {
 		piece, _ := made.Front(t, "0", fmt.Sprintf("print = %q\n", print)+sketch.Bosom[:len(sketch.Bosom)-len("---\n\n")])
 		assert.Equal(t, print == "whole", piece.Whole)
-		assert.Contains(t, markingSheet(piece, &garment.Pattern{}, nil).Notes, want)
+		assert.Contains(t, markingSheet(piece, &garment.Pattern{}, nil).Told(), want)
 	}
 }
 
@@ -32,7 +32,7 @@ func TestHowFarDownFoldsEndOnAMarkingSheet(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Front(t, "0.375\nunit = \"in\"", c.text)
 			said := ""
-			for _, note := range markingSheet(piece, pattern, nil).Notes {
+			for _, note := range markingSheet(piece, pattern, nil).Told() {
 				if strings.Contains(note, "tucks end") {
 					said += note
 				}
@@ -77,7 +77,7 @@ func TestSizesWithFoldsIn(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Front(t, "0\nunit = \"in\"", c.text)
-			notes := markingSheet(piece, pattern, nil).Notes
+			notes := markingSheet(piece, pattern, nil).Told()
 			_, size, _ := strings.Cut(notes[len(notes)-1], " measures ")
 			assert.Equal(t, c.want, size)
 		})

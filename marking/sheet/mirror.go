@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -22,6 +24,14 @@ func fromBehind(m mark.Marking) mark.Marking {
 		marks[i] = mark.Mark{Role: line.Role, Name: line.Name, Path: piece.Directed(line.Role, over(line.Path))}
 	}
 	m.Marks = marks
+	placed := func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(middle, plane.Point{X: 1})[0] }
+	m.Words, m.Dimensions = slices.Clone(m.Words), slices.Clone(m.Dimensions)
+	for i, w := range m.Words {
+		m.Words[i] = w.Placed(placed)
+	}
+	for i, d := range m.Dimensions {
+		m.Dimensions[i] = d.Placed(placed)
+	}
 	return m
 }
 
@@ -31,7 +41,7 @@ func asPair(m mark.Marking) []mark.Marking {
 	m.Name += ": as drawn"
 	other.Key += " turned over"
 	other.Name += ": turned over"
-	return []mark.Marking{m, other.Noted("the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")}
+	return []mark.Marking{m, other.With("the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")}
 }
 
 // overTracingPaper is how a mirrored sheet is used.
@@ -41,18 +51,19 @@ const overTracingPaper = "over tracing paper, and follow the lines with a wheel"
 // of a piece that is cut for left and right, one for each.
 func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
 	const sides = "; what is at the left here is at the right on the right side"
+	m.Side = mark.WrongSideUp
 	first, second := fromBehind(m), m
 	first.Key += " mirrored"
 	if !p.Pair && (p.OnFold || p.Times() < 2) {
 		first.Name += ": mirrored"
-		return []mark.Marking{first.Noted("lay it on the wrong side of the cloth, " + overTracingPaper + sides)}
+		return []mark.Marking{first.With("lay it on the wrong side of the cloth, " + overTracingPaper + sides)}
 	}
 	first.Name += ": mirrored 1 of 2"
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
 	return []mark.Marking{
-		first.Noted("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + sides),
-		second.Noted("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
+		first.With("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + sides),
+		second.With("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
 	}
 }
 

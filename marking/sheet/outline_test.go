@@ -32,9 +32,9 @@ func TestGuessedGrainIsToldOnce(t *testing.T) {
 			}
 			assert.Equal(t, c.grain, said)
 			if c.note != "" {
-				assert.Contains(t, sheet.Notes, c.note)
+				assert.Contains(t, sheet.Told(), c.note)
 			} else {
-				assert.NotContains(t, sheet.Notes, "grain taken along side")
+				assert.NotContains(t, sheet.Told(), "grain taken along side")
 			}
 		})
 	}

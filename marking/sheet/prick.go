@@ -78,10 +78,10 @@ func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
-	m = m.Noted(
+	m = m.With(
 		"prick a hole through the middle of every circle, with a pin or a punch, and dot through the holes with a sharp pencil or pounce powder",
 		"count your pins: none may stay in the cloth")
-	return m.Noted(more...)
+	return m.With(more...)
 }
 
 // fixedDots returns how far along a line a dot must be, in order: at its ends, its

@@ -110,6 +110,9 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 	m = mark.Marking{
 		Key:     p.Key + " " + t.Key + " sample",
 		Name:    fmt.Sprintf("%s: sample of the %s tucks", p.Name, t.Key),
+		Kind:    mark.Sample,
+		Piece:   p.Name,
+		Steps:   sampleSteps(t, strip, unit),
 		Outline: plane.Box{Max: plane.Point{X: strip.wide(), Y: sampleHigh}}.Outline(),
 		Form:    sampleFormOf(kind, strip, unit),
 	}
@@ -131,23 +134,27 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 	return m, true
 }
 
-// sampleFormOf returns what is done with a sample, and what is written down.
-func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
-	t, written := kind.tuck, unit.AsWritten
+// sampleSteps says what is done with a sample.
+func sampleSteps(t piece.TuckRow, strip sampleStrip, unit length.Unit) []string {
 	sew := "fold on each fold line and stitch on the line beside it, with the needle and thread you mean to use"
 	if t.Twin {
 		sew = "sew along each fold line with the twin needle and thread you mean to use"
 	}
+	return []string{
+		"tear or cut a strip of the cloth of the piece itself, along the same grain",
+		fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", strip.tucks, unit.AsWritten(t.Width), unit.AsWritten(strip.flat)),
+		sew,
+		"press it as you will press the piece, and let it lie until it is cool",
+		"measure from the first mark to the second, at the top and at the bottom",
+		"write down what you used, so that the piece is sewn with the same",
+	}
+}
+
+// sampleFormOf returns what is written down of a sample.
+func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
+	t, written := kind.tuck, unit.AsWritten
 	n, flat := strip.tucks, written(strip.flat)
 	return &mark.Form{
-		Steps: []string{
-			"tear or cut a strip of the cloth of the piece itself, along the same grain",
-			fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", n, written(t.Width), flat),
-			sew,
-			"press it as you will press the piece, and let it lie until it is cool",
-			"measure from the first mark to the second, at the top and at the bottom",
-			"write down what you used, so that the piece is sewn with the same",
-		},
 		Blanks: []string{"cloth and date", "needle", "thread", "stitch length", "tension", "needle position or foot"},
 		Sum: []string{
 			fmt.Sprintf("flat, from mark to mark: %s", flat),

@@ -101,7 +101,7 @@ func TestWhatASampleStripHolds(t *testing.T) {
 			assert.GreaterOrEqual(t, marks[1]-stitching[len(stitching)-1], 12.7-1e-9, "no mark is taken up")
 			require.NotNil(t, m.Form)
 			unit := map[string]length.Unit{"in": length.Inch, "cm": length.Centimetre, "mm": length.Millimetre}[c.unit]
-			assert.Contains(t, m.Form.Steps, fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", c.tucks, unit.AsWritten(c.width), c.flat))
+			assert.Contains(t, m.Steps, fmt.Sprintf("mark it as ruled here: %d tucks %s wide, and the two marks, %s apart", c.tucks, unit.AsWritten(c.width), c.flat))
 			assert.Equal(t, []string{
 				"flat, from mark to mark: " + c.flat,
 				"sewn, from mark to mark: ____",
@@ -136,7 +136,7 @@ func TestATwinNeedleSampleHasFoldLinesOnly(t *testing.T) {
 	_, _, folds, stitching := stripOf(t, sheets[0])
 	assert.Len(t, folds, 10)
 	assert.Empty(t, stitching)
-	assert.Contains(t, sheets[0].Form.Steps, "sew along each fold line with the twin needle and thread you mean to use")
+	assert.Contains(t, sheets[0].Steps, "sew along each fold line with the twin needle and thread you mean to use")
 }
 
 func TestWhichTucksHaveASampleSheet(t *testing.T) {

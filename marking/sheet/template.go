@@ -68,7 +68,7 @@ type template struct {
 func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	shape := templateShapeOf(p)
 	matches := matchMarks(p, shape)
-	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Outline: shape.outline.Path}
+	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Kind: mark.Template, Piece: p.Name, Side: mark.RightSideUp, Outline: shape.outline.Path}
 	m.Marks = edgeMarks(p, shape.outline, shape.sewn)
 	half := plane.NewTree(shape.outline.Path)
 	lines := p.Flat.Marks
@@ -89,7 +89,7 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 	open := openingsFor(plane.NewTree(m.Outline), through)
 	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
 	along := shape.drawnAlong(p)
-	m.Notes = append(pattern.Heading(), templateNotes(p, shape, along, open)...)
+	m.Steps = templateSteps(p, shape, along, open)
 	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks) > 0}
 }
@@ -111,39 +111,39 @@ func insideOf(outline *plane.Tree, m mark.Mark) []mark.Mark {
 	return m.InParts(parts)
 }
 
-// templateNotes says how a template is cut, laid and used.
-func templateNotes(p *piece.Piece, shape templateShape, along []string, open openings) []string {
-	notes := []string{"a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"}
+// templateSteps says how a template is cut, laid and used.
+func templateSteps(p *piece.Piece, shape templateShape, along []string, open openings) []string {
+	steps := []string{"a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"}
 	by := shape.alignedBy(p)
 	lay := "lay it on the cut piece, right side up"
 	if len(by) > 0 {
 		lay += ", with " + wording.Listed(by, "and") + " on the edge and match marks on match marks"
 	}
-	notes = append(notes, lay)
+	steps = append(steps, lay)
 	if len(by) < 2 {
-		notes = append(notes, "fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it")
+		steps = append(steps, "fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it")
 	}
 	if len(along) > 0 {
-		notes = append(notes, "draw along "+wording.Listed(along, "and")+": that is the stitch line")
+		steps = append(steps, "draw along "+wording.Listed(along, "and")+": that is the stitch line")
 	}
 	if len(shape.parted) > 0 {
-		notes = append(notes, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", wording.Listed(shape.parted, "and")))
+		steps = append(steps, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", wording.Listed(shape.parted, "and")))
 	}
 	if len(shape.crossed) > 0 {
-		notes = append(notes, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", wording.Listed(shape.crossed, "and")))
+		steps = append(steps, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", wording.Listed(shape.crossed, "and")))
 	}
 	if len(open.windows) > 0 {
-		notes = append(notes, "cut the windows out, and draw along the side of each on which its line goes on over the paper between them")
+		steps = append(steps, "cut the windows out, and draw along the side of each on which its line goes on over the paper between them")
 	}
 	if len(open.ticks) > 0 {
-		notes = append(notes, "where a line comes out at the edge, tick the cloth, and lay a ruler from tick to tick")
+		steps = append(steps, "where a line comes out at the edge, tick the cloth, and lay a ruler from tick to tick")
 	}
 	if len(open.holes) > 0 {
-		notes = append(notes, "prick through the circles at the ends of lines, and rule from circle to circle, or from the edge to a circle, and no farther")
+		steps = append(steps, "prick through the circles at the ends of lines, and rule from circle to circle, or from the edge to a circle, and no farther")
 	}
 	if len(open.unmarked) > 0 {
-		notes = append(notes, fmt.Sprintf("there is no room for a window along %s: prick through it", strings.Join(open.unmarked, ", ")))
+		steps = append(steps, fmt.Sprintf("there is no room for a window along %s: prick through it", strings.Join(open.unmarked, ", ")))
 	}
-	notes = append(notes, otherHalf(p)...)
-	return append(notes, "count your pins: none may stay in the cloth")
+	steps = append(steps, otherHalf(p)...)
+	return append(steps, "count your pins: none may stay in the cloth")
 }

@@ -47,7 +47,7 @@ func TestTemplateNotes(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, m := sketchedTemplate(t, "0.5", c.text)
-			got := append([]string(nil), m.Notes...)
+			got := append([]string(nil), m.Told()...)
 			assert.Equal(t, c.want, got)
 		})
 	}
@@ -103,7 +103,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 		x := strings.Split(strings.Fields(line)[0], ",")[0]
 		assert.NotEqual(t, "0", x, "a match mark in the middle: %s", line)
 	}
-	assert.Contains(t, strings.Join(m.Notes, "; "), "with foot and right on the edge")
+	assert.Contains(t, strings.Join(m.Told(), "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, linesOf(m, mark.Window), "of the centre line")
 	assert.Len(t, linesOf(m, mark.Match), 2*4, "on both halves")
 	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, &garment.Pattern{}))

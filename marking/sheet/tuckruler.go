@@ -27,7 +27,7 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	if b.Group.OnAxis {
 		wide.From = 0
 	}
-	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
+	m := mark.Marking{Key: p.Key + " tuck ruler", Name: p.Name + ": tuck ruler", Kind: mark.TuckRuler, Piece: p.Name, Outline: b.Rectangle(wide, piece.Stretch{From: 0, To: rulerHeight})}
 	cutAllRound(&m)
 	for _, line := range baseLines(p) {
 		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
@@ -37,9 +37,10 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	for _, r := range b.Group.Rows {
 		tickRow(&m, b, r)
 	}
-	m.Notes = append([]string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}, endsBelow(b, pattern.Unit)...)
+	m.Notes = endsBelow(b, pattern.Unit)
+	m.Steps = []string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}
 	if b.Group.OnAxis {
-		m.Notes = append(m.Notes, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
+		m.Steps = append(m.Steps, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
 	}
 	return m
 }

@@ -76,14 +76,14 @@ func TestWhatATuckRulerSays(t *testing.T) {
 		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
 		// Torn at 12 1/2 in, ending at 7 5/8 in.
 		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
-			[]string{tick, "the t tucks end 4 7/8 in from the torn edge", "its end lies on cf; turn it over for the other half"}},
+			[]string{"the t tucks end 4 7/8 in from the torn edge", tick, "its end lies on cf; turn it over for the other half"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
 			ruler := tuckRuler(piece, pattern)
 			assert.Equal(t, "front: tuck ruler", ruler.Name)
 			assert.Equal(t, c.names, names(ruler))
-			assert.Equal(t, c.notes, ruler.Notes)
+			assert.Equal(t, c.notes, ruler.Told())
 		})
 	}
 }
@@ -108,7 +108,7 @@ func TestHowFarDownTheTucksEnd(t *testing.T) {
 			piece, pattern := made.Block(t, sketch.Bosom+c.text+"\n[block]\n")
 			for _, m := range []mark.Marking{tuckRuler(piece, pattern), tuckSheet(piece, pattern)} {
 				var got []string
-				for _, one := range m.Notes {
+				for _, one := range m.Told() {
 					if strings.Contains(one, "from the torn edge") {
 						got = append(got, one)
 					}

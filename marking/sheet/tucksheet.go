@@ -90,7 +90,7 @@ func besides(b *piece.Block, us piece.Stretch) tuckPaper {
 func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	b := p.Block
 	paper := tuckPaperOf(b)
-	m := mark.Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Outline: b.Rectangle(paper.wide, paper.high)}
+	m := mark.Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Kind: mark.TuckSheet, Piece: p.Name, Side: mark.RightSideUp, Outline: b.Rectangle(paper.wide, paper.high)}
 	m.Notes = b.Notes(pattern.Unit)
 	markTornEdges(&m, b, paper)
 	for _, line := range baseLines(p) {

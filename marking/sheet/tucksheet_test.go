@@ -197,10 +197,10 @@ func TestTheCentreOfATuckSheet(t *testing.T) {
 func TestNotesOfATuckSheet(t *testing.T) {
 	text := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "press = \"toward\"") + "\n[block]\n"
 	piece, pattern := made.Block(t, text)
-	notes := tuckSheet(piece, pattern).Notes
+	notes := tuckSheet(piece, pattern).Told()
 	require.Equal(t, append(piece.Block.Notes(length.Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
 	piece, pattern = made.Block(t, text+"measured = 12\n")
-	assert.Equal(t, append(notes, piece.Block.MeasuredNotes(piece, length.Inch)...), tuckSheet(piece, pattern).Notes)
+	assert.Equal(t, append(notes, piece.Block.MeasuredNotes(piece, length.Inch)...), tuckSheet(piece, pattern).Told())
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {
@@ -212,7 +212,7 @@ func TestPleatsOnATuckSheet(t *testing.T) {
 	// it is laid.
 	assert.Equal(t, []string{"1,4.7 2,4.7"}, linesOf(m, mark.Arrow))
 	checkRuler(t, m, tuckRuler(piece, pattern))
-	assert.Contains(t, m.Notes, "all folds together take up 2 in")
+	assert.Contains(t, m.Told(), "all folds together take up 2 in")
 }
 
 // Which way each pleat is laid can be seen from its arrow.
@@ -262,7 +262,7 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 					side = append(side, sketch.Inches(sketch.Ordered(one.Path)))
 				}
 			}
-			for _, one := range m.Notes {
+			for _, one := range m.Told() {
 				if strings.Contains(one, "torn side") {
 					note = append(note, one)
 				}

@@ -27,7 +27,7 @@ func TestTucksThatEndHaveHoles(t *testing.T) {
 		}
 	}
 	assert.True(t, ends["1,6.625"] && ends["1.375,6.625"], "holes at the ends, 3 in below the stitch line: %v", ends)
-	assert.Contains(t, strings.Join(m.Notes, "; "), "rule from circle to circle, or from the edge to a circle, and no farther")
+	assert.Contains(t, strings.Join(m.Told(), "; "), "rule from circle to circle, or from the edge to a circle, and no farther")
 }
 
 // Windows of one line keep apart as well, where it closes or comes back.

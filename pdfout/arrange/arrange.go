@@ -102,7 +102,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 // and of what has no line the name.
 func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 	for _, m := range set.Pieces {
-		p := set.Piece(m)
+		p := NewPiece(m)
 		switch {
 		case len(p.Lines) == 0:
 			left = append(left, p.Name)

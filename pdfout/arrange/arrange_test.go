@@ -18,7 +18,7 @@ func TestCardsHaveTheirOwnPages(t *testing.T) {
 	pieces := []mark.Marking{sample.Rectangle("l", "Large", 150, 400), sample.Rectangle("p", "Pocket", 40, 40)}
 	for i := range 3 {
 		card := sample.Rectangle(fmt.Sprint(i), fmt.Sprint("Card ", i), 30, 60)
-		card.Card = true
+		card.Kind = mark.Gauge
 		pieces = append(pieces, card)
 	}
 	laid := Arrange(Set{Pieces: pieces}, paper.All()[0])
@@ -32,7 +32,7 @@ func TestCardsHaveTheirOwnPages(t *testing.T) {
 // A card too large for a page keeps its pages to itself as well.
 func TestALargeCardSharesNoPage(t *testing.T) {
 	card := sample.Rectangle("card", "Card", 60, 400)
-	card.Card = true
+	card.Kind = mark.Gauge
 	laid := Arrange(Set{Pieces: []mark.Marking{card, sample.Rectangle("a", "A", 60, 80), sample.Rectangle("b", "B", 60, 80)}}, paper.All()[0])
 	for _, s := range laid.Sheets {
 		for _, p := range s.Pieces {

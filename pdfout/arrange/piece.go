@@ -30,9 +30,10 @@ func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role
 
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
-	Name    string // that the title has; the key of one without a name
-	notes   []string
-	Brief   []string    // those of the notes that no header says
+	Name    string      // that the title has; the key of one without a name
+	Notes   []string    // what is to be known of it
+	Steps   []string    // what is done with it
+	notes   []string    // both, and how often it is cut
 	Outline *plane.Tree // says what lies in it; it need not be drawn
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
@@ -45,7 +46,7 @@ type Piece struct {
 
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
-	p := Piece{Name: m.Name, notes: m.Notes, Card: m.Card, Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
+	p := Piece{Name: m.Name, Notes: m.Notes, Steps: m.Steps, notes: m.Told(), Card: m.Kind.OfCard(), Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
 	if p.Name == "" {
 		p.Name = m.Key
 	}
@@ -107,3 +108,6 @@ func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }
 func (p Piece) free(f *Field, at plane.Point, room float64) bool {
 	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
 }
+
+// Told is all that stands under the name of the piece.
+func (p Piece) Told() []string { return p.notes }

@@ -1,8 +1,6 @@
 package arrange
 
 import (
-	"slices"
-
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 )
@@ -30,14 +28,4 @@ func (s Set) SizeLine() string {
 		return ""
 	}
 	return "size " + s.Size
-}
-
-// Piece takes up one of the set's pieces, as NewPiece does, and knows which of its
-// notes the header of every page says anyway.
-func (s Set) Piece(m mark.Marking) Piece {
-	p := NewPiece(m)
-	p.Brief = slices.DeleteFunc(slices.Clone(m.Notes), func(note string) bool {
-		return note == s.Title || note == s.SizeLine()
-	})
-	return p
 }

@@ -48,7 +48,7 @@ func (s *Sheet) title(p Piece, f *Field) {
 	if p.Foot == (plane.Point{}) {
 		at, ok = p.titleInside(f, s.Whole, s.shown)
 	}
-	for _, notes := range [][]string{p.notes, p.Brief} {
+	for _, notes := range [][]string{p.notes, p.notes} {
 		if !ok {
 			at, ok = s.titleBeside(p, f, notes)
 		}
@@ -72,7 +72,7 @@ func (p Piece) titleInside(f *Field, whole, shown func(plane.Box) bool) (PlacedI
 		return found, true
 	}
 	close := p.Places(f, narrowRoom, narrowClosest)
-	for _, notes := range [][]string{p.notes, p.Brief} {
+	for _, notes := range [][]string{p.notes, p.notes} {
 		for _, size := range []float64{modest, 8, 7, Smallest} {
 			title := oneLine(p.Name, notes, size)
 			for _, u := range []plane.Point{text.Across(), text.Up()} {
@@ -108,7 +108,7 @@ func (p Piece) linesInside(f *Field, places []plane.Point, fits func(plane.Box) 
 // titleAlong finds a place in the piece for a title with long notes that has
 // none anywhere else: in a few small lines, close to the lines of the piece.
 func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedInscription, bool) {
-	if !wordy(p.Brief) {
+	if !wordy(p.notes) {
 		return PlacedInscription{}, false
 	}
 	for _, u := range []plane.Point{text.Across(), text.Up()} {
@@ -118,7 +118,7 @@ func (p Piece) titleAlong(f *Field, fits func(plane.Box) bool) (PlacedInscriptio
 				if ink.Strong(size).Width(p.Name) > limit/2 {
 					continue
 				}
-				if found, ok := p.Roomiest(f, places, runIn(p.Name, p.Brief, size, limit), u, narrowRoom, fits); ok {
+				if found, ok := p.Roomiest(f, places, runIn(p.Name, p.notes, size, limit), u, narrowRoom, fits); ok {
 					return found, true
 				}
 			}

@@ -134,7 +134,7 @@ func Strip(key, name string, w, h, allowance float64, label string, notes ...str
 // NarrowPieces are a tie, a tab, a neck strip and a strip that nothing can be
 // written into.
 func NarrowPieces() []mark.Marking {
-	notes := []string{"Linden pinafore", "size 18 months", "cut 2"}
+	notes := []string{"cut 2"}
 	return []mark.Marking{
 		Strip("tie", "Tie", 30*Inch, Inch, 0.375*Inch, "stitch line, 3/8 in", notes...),
 		Strip("tab", "Tab", 2*Inch, Inch, 0.25*Inch, "stitch line, 1/4 in", append(notes, "turn the end to a point")...),
@@ -160,7 +160,7 @@ func Bodice() mark.Marking {
 	}
 	m := mark.Marking{
 		Key: "front", Name: "Front",
-		Notes:   []string{"Linden pinafore, 18 months", "cut 1 on the fold"},
+		Notes:   []string{"cut 1 on the fold"},
 		Outline: OutlineOf(outline), Marks: outline,
 	}
 	add := func(role mark.Role, name string, points ...plane.Point) {

@@ -23,15 +23,15 @@ func TuckSample() mark.Marking {
 		add(mark.TuckStitch, "", x-0.125)
 		add(mark.TuckStitch, "", x+0.125)
 	}
+	m.Steps = []string{
+		"Cut a strip of the cloth that the garment is made of, along the cutting line, with the grain as the garment has it.",
+		"Rule every line of the strip on it. Measure between the two placement lines: it must be 6 in.",
+		"Fold on each tuck fold and stitch on the stitching beside it, with the needle, the thread and the stitch length that the garment will have.",
+		"Press all tucks to one side, as they will lie.",
+		"Measure between the two placement lines again, to 1/16 in, and write it down.",
+		"Do the sum. What one tuck takes up is written into the file in place of what was reckoned.",
+	}
 	m.Form = &mark.Form{
-		Steps: []string{
-			"Cut a strip of the cloth that the garment is made of, along the cutting line, with the grain as the garment has it.",
-			"Rule every line of the strip on it. Measure between the two placement lines: it must be 6 in.",
-			"Fold on each tuck fold and stitch on the stitching beside it, with the needle, the thread and the stitch length that the garment will have.",
-			"Press all tucks to one side, as they will lie.",
-			"Measure between the two placement lines again, to 1/16 in, and write it down.",
-			"Do the sum. What one tuck takes up is written into the file in place of what was reckoned.",
-		},
 		Blanks: []string{"needle", "thread", "stitch length", "tension", "needle position", "date and cloth"},
 		Sum: []string{
 			"flat, between the two lines: 6 in",

@@ -98,7 +98,7 @@ func FormOf(w, h float64, steps, blanks, sums int) mark.Marking {
 	m := sample.Ruled("form", "Form", w, h)
 	m.Form = &mark.Form{}
 	for i := range steps {
-		m.Form.Steps = append(m.Form.Steps, fmt.Sprintf("Take step no. %d of all.", i+1))
+		m.Steps = append(m.Steps, fmt.Sprintf("Take step no. %d of all.", i+1))
 	}
 	for i := range blanks {
 		m.Form.Blanks = append(m.Form.Blanks, fmt.Sprintf("blank no. %d", i+1))
@@ -116,8 +116,8 @@ func ManyForms() arrange.Set {
 	for i, m := range []mark.Marking{FormOf(100, 40, 3, 3, 2), FormOf(80, 200, 8, 8, 4), FormOf(230, 60, 8, 5, 2), FormOf(186, 20, 0, 14, 0), FormOf(40, 40, 1, 0, 1)} {
 		m.Key = fmt.Sprint("form", i)
 		m.Name = fmt.Sprint("Form ", i+1)
-		for k := range m.Form.Steps {
-			m.Form.Steps[k] += fmt.Sprintf(" It is of form no. %d.", i+1)
+		for k := range m.Steps {
+			m.Steps[k] += fmt.Sprintf(" It is of form no. %d.", i+1)
 		}
 		for k := range m.Form.Blanks {
 			m.Form.Blanks[k] += fmt.Sprintf(" of form no. %d", i+1)

@@ -1,0 +1,36 @@
+package mark
+
+import "tuckmark/marking/plane"
+
+// Rules of this file: what is written in a drawing, and belongs to a place of it. It is
+// never turned over with the lines: it must be read.
+
+// Word is a short text at a place of a marking, such as the number of a tuck at its end.
+type Word struct {
+	Role Role // of the line that it belongs to
+	Text string
+	At   plane.Point
+	// Out, of length 1, is the side of the place on which the text stands.
+	Out plane.Point
+}
+
+// Dimension is a distance that is told in words: from one place to another, in mm.
+type Dimension struct {
+	From, To plane.Point
+	Text     string // "fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in"
+}
+
+// Placed returns the word with its place and its side brought where a map of the plane
+// brings them, which keeps lengths.
+func (w Word) Placed(to func(plane.Point) plane.Point) Word {
+	at := to(w.At)
+	w.Out = to(w.At.Add(w.Out)).Sub(at)
+	w.At = at
+	return w
+}
+
+// Placed returns the dimension between the places to which a map brings its ends.
+func (d Dimension) Placed(to func(plane.Point) plane.Point) Dimension {
+	d.From, d.To = to(d.From), to(d.To)
+	return d
+}
