@@ -217,7 +217,7 @@ func TestACuttingSheetOfAMeasuredBlock(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
 			m := cuttingSheet(piece, pattern, nil)
 			assert.Equal(t, c.lines, orderedLinesOf(m, c.role))
-						assert.Equal(t, c.notes, m.Notes)
+			assert.Equal(t, c.notes, m.Notes)
 		})
 	}
 }
