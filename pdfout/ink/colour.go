@@ -14,3 +14,6 @@ func pale() Colour { return Colour{0.72, 0.72, 0.72} }
 
 // White covers what lies under it.
 func White() Colour { return Colour{1, 1, 1} }
+
+// faint is what other things are drawn over: it is seen, and no line is lost in it.
+func faint() Colour { return Colour{0.84, 0.84, 0.84} }

@@ -13,6 +13,7 @@
 //	colour.go   colours
 //	coarse.go   which points lines in small pictures leave out
 //	style.go    how letters are drawn, and how much room they take
+//	type.go     the table of sizes of type, one for each use
 //	font.go     the two fonts, and what they have a letter for
 //	pdf.go      a Canvas that is a PDF; it alone touches the library
 //
