@@ -13,6 +13,7 @@
 //	word.go     what is written at a place of them
 //	kind.go     what a marking is for, and which side of the cloth lies up
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
+//	task.go     a step of the order of work
 //	report.go   the figures: tables, sentences, pictures
 //
 // Decided here:

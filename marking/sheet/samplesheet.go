@@ -99,6 +99,16 @@ func stripFor(t piece.TuckRow, unit length.Unit) (s sampleStrip, fits bool) {
 	return s, false
 }
 
+// SampleKey is the key of the sheet that a set of tucks is tried on, where it is the first
+// of its kind and has one.
+func SampleKey(p *piece.Piece, t piece.TuckRow) string { return p.Key + " " + t.Key + " sample" }
+
+// SampleFlat is how far apart the two marks of the sample of a set of tucks are ruled, in mm.
+func SampleFlat(t piece.TuckRow, unit length.Unit) float64 {
+	strip, _ := stripFor(t, unit)
+	return strip.flat
+}
+
 // sampleSheet returns the sheet for one kind of tucks; fits is false when not even two
 // of them have room across a sheet.
 func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool) {
@@ -108,7 +118,7 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 		return m, false
 	}
 	m = mark.Marking{
-		Key:     p.Key + " " + t.Key + " sample",
+		Key:     SampleKey(p, t),
 		Name:    fmt.Sprintf("%s: sample of the %s tucks", p.Name, t.Key),
 		Kind:    mark.Sample,
 		Piece:   p.Name,

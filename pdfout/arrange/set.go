@@ -13,6 +13,8 @@ type Set struct {
 	Pieces []mark.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string
+	// Work is the order of work, which stands on the first page.
+	Work []mark.Task
 	// Cautions stand on the first page.
 	Cautions []string
 	// Kind says under the title what they are; "" for full-size marking sheets.

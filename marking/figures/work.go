@@ -1,0 +1,279 @@
+package figures
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: the order of work from marking to the finished edge, only of what the
+// file holds. A step has one number at most, which is one of those in the tables; what is
+// to be known besides is read there. Steps that are alike but for their piece are one.
+
+// mostInStep is how many names a step lists.
+const mostInStep = 3
+
+// work gathers steps.
+type work struct {
+	pattern  *garment.Pattern
+	markings []mark.Marking
+	tasks    []mark.Task
+}
+
+// Work returns the order of work by the markings of a pattern; none without any.
+func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
+	w := work{pattern: p, markings: markings}
+	if len(markings) == 0 {
+		return nil
+	}
+	w.sampled()
+	for i := range p.Pieces {
+		if p.Pieces[i].Block != nil {
+			w.tucked(&p.Pieces[i])
+		}
+	}
+	w.marked()
+	w.folded()
+	w.seamed()
+	w.sewnOn()
+	w.hemmed()
+	return w.tasks
+}
+
+// add adds a step; Number may be "".
+func (w *work) add(do, number string, keys []string) {
+	w.tasks = append(w.tasks, mark.Task{Do: do, Number: number, Keys: keys})
+}
+
+// keys are those of the markings of some kinds; of the pieces that are named, or of all
+// where none is.
+func (w *work) keys(names []string, kinds ...mark.Kind) []string {
+	var keys []string
+	for _, m := range w.markings {
+		if slices.Contains(kinds, m.Kind) && (names == nil || slices.Contains(names, m.Piece)) {
+			keys = append(keys, m.Key)
+		}
+	}
+	return keys
+}
+
+// drawn are the keys of the markings on which the lines of pieces are drawn: the finished
+// piece, or its template where there is no other.
+func (w *work) drawn(names []string) []string {
+	var keys []string
+	for _, name := range names {
+		own := w.keys([]string{name}, mark.CuttingSheet, mark.Piece)
+		if own == nil {
+			own = w.keys([]string{name}, mark.Template)
+		}
+		keys = append(keys, own...)
+	}
+	return keys
+}
+
+// sampled adds the samples, each to be measured against its strip as it is ruled.
+func (w *work) sampled() {
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		for _, t := range p.TuckRows {
+			key := sheet.SampleKey(p, t)
+			if slices.ContainsFunc(w.markings, func(m mark.Marking) bool { return m.Key == key }) {
+				w.add(fmt.Sprintf("Sew the sample of the %s tucks", t.Key), "flat "+w.pattern.Unit.AsWritten(sheet.SampleFlat(t, w.pattern.Unit)), []string{key})
+			}
+		}
+	}
+}
+
+// tucked adds what is done with the block of a piece until the piece is cut from it.
+func (w *work) tucked(p *piece.Piece) {
+	b, unit, name := p.Block, w.pattern.Unit, []string{p.Name}
+	lines, cutting := w.keys(name, mark.TuckSheet, mark.TuckRuler), w.keys(name, mark.CuttingSheet)
+	blocks := "the block"
+	if b.Cut > 1 {
+		blocks = wording.Counted(b.Cut, "block")
+	}
+	w.add(fmt.Sprintf("Tear %s for %s, and press it", blocks, p.Name),
+		unit.Amount(b.Width).String()+" by "+unit.Amount(b.Length).String(), w.keys(name, mark.TuckSheet))
+	w.add(fmt.Sprintf("Rule the centre and the %s of %s", b.What(), p.Name), ruled(p, unit), lines)
+	w.add(fmt.Sprintf("Sew the %s of %s, press them, and measure the top edge", b.What(), p.Name), unit.Amount(b.TopMeasures).String(), w.keys(name, mark.TuckSheet))
+	if cutting != nil {
+		w.add(fmt.Sprintf("Lay the cutting sheet of %s on the block, and cut one layer at a time", p.Name), fmt.Sprintf("cut %d", p.Cut), cutting)
+	}
+}
+
+// ruled says how far apart the fold lines of a block are ruled, or where the only one is;
+// "" where that is not one number.
+func ruled(p *piece.Piece, unit length.Unit) string {
+	var spaces []string
+	for _, r := range p.Block.Group.Rows {
+		folds := r.Folds
+		if len(folds) < 2 {
+			spaces = append(spaces, unit.Amount(folds[0].At).String()+" from "+r.Base.Name)
+		}
+		for k := 1; k < len(folds); k++ {
+			spaces = append(spaces, unit.Amount(folds[k].At-folds[k-1].At).String()+" from fold to fold")
+		}
+	}
+	if spaces = slices.Compact(spaces); len(spaces) == 1 {
+		return spaces[0]
+	}
+	return ""
+}
+
+// marked adds how the pieces that have no block are marked and cut, and what is drawn with
+// templates and gauges.
+func (w *work) marked() {
+	count, blocks := 0, false
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		blocks = blocks || p.Block != nil
+		if p.Block == nil && w.keys([]string{p.Name}, mark.Piece) != nil {
+			count += p.Cut
+		}
+	}
+	if count > 0 {
+		others := "pieces"
+		if blocks {
+			others = "other pieces"
+		}
+		w.add("Mark and cut the "+others, fmt.Sprintf("%d in all", count), w.keys(nil, mark.Piece))
+	}
+	if keys := w.keys(nil, mark.Template); keys != nil {
+		w.add("Draw along the templates, and through their windows", "", keys)
+	}
+	if keys := w.keys(nil, mark.Gauge); keys != nil {
+		w.add("Cut the gauges out of card, and draw the other lines along them", "", keys)
+	}
+}
+
+// step is one that may be the same for several pieces.
+type step struct{ do, number, piece string }
+
+// addSteps adds steps, those that are alike as one, with the names of their pieces behind.
+func (w *work) addSteps(all []step) {
+	for len(all) > 0 {
+		first := all[0]
+		var names []string
+		all = slices.DeleteFunc(all, func(s step) bool {
+			alike := s.do == first.do && s.number == first.number
+			if alike && !slices.Contains(names, s.piece) {
+				names = append(names, s.piece)
+			}
+			return alike
+		})
+		w.add(first.do+" "+namesOf(names), first.number, w.drawn(names))
+	}
+}
+
+// namesOf lists names, as many as a step has room for.
+func namesOf(names []string) string {
+	if more := len(names) - mostInStep; more > 0 {
+		return strings.Join(names[:mostInStep], ", ") + fmt.Sprintf(" and %d more", more)
+	}
+	return wording.Listed(names, "and")
+}
+
+// folded adds the tucks and pleats of the pieces that are marked flat.
+func (w *work) folded() {
+	unit := w.pattern.Unit
+	var all []step
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		if p.Block == nil {
+			for _, t := range p.TuckRows {
+				number := unit.AsWritten(t.Width) + " from the fold"
+				if t.Twin {
+					number = unit.AsWritten(t.Space) + " from fold to fold"
+				}
+				all = append(all, step{"Sew the tucks of", number, p.Name})
+			}
+			for _, r := range p.PleatRows {
+				all = append(all, step{"Lay the pleats of", unit.AsWritten(r.Depth) + " deep", p.Name})
+			}
+		}
+		for _, pleat := range p.EdgePleats {
+			all = append(all, step{"Lay the pleats of", unit.AsWritten(pleat.Depth) + " deep", p.Name})
+		}
+	}
+	w.addSteps(all)
+}
+
+// seamed adds the seams, and which sides are gathered.
+func (w *work) seamed() {
+	var allowances []string
+	for _, s := range w.pattern.Seams {
+		for _, side := range s.Sides {
+			for _, c := range side.Courses {
+				allowances = append(allowances, w.pattern.Unit.AsWritten(c.Piece.Edges[c.Piece.EdgeNumber(c.Key)].Allowance))
+			}
+		}
+	}
+	for _, s := range w.pattern.Seams {
+		if s.Gathered {
+			longer, shorter := s.Longer(s.Difference)
+			do := fmt.Sprintf("Gather %s to %s", longer.Title(), shorter.Title())
+			if s.OfHalves() {
+				do += ", in each half"
+			}
+			w.add(do, longer.Sewn.String()+" to "+shorter.Sewn.String(), nil)
+		}
+	}
+	slices.Sort(allowances)
+	switch allowances = slices.Compact(allowances); len(allowances) {
+	case 0:
+	case 1:
+		w.add("Sew the seams", allowances[0]+" from the cut edge", nil)
+	default:
+		w.add("Sew the seams, each on its stitch line", "", nil)
+	}
+}
+
+// sewnOn adds trims, ruffles and bindings, each with how long it is cut.
+func (w *work) sewnOn() {
+	along := func(on garment.SewnOn) []string {
+		var names []string
+		for _, c := range on.Courses {
+			names = append(names, c.Piece.Name)
+		}
+		slices.Sort(names)
+		return w.drawn(slices.Compact(names))
+	}
+	for _, t := range w.pattern.Trims {
+		w.add("Cut the "+named(t.Key, t.Kind.String())+", and sew it on", t.Total.String(), along(t.SewnOn))
+	}
+	for _, r := range w.pattern.Ruffles {
+		w.add("Gather the "+named(r.Key, "ruffle")+", and sew it on", r.Length.String()+" to "+r.LineLength.String(), along(r.SewnOn))
+	}
+	for _, b := range w.pattern.Bindings {
+		w.add("Cut the "+named(b.Key, "binding")+" on the bias, and sew it on", b.Length.String(), along(b.SewnOn))
+	}
+}
+
+// named is a key with what it is behind it, unless it says so itself.
+func named(key, what string) string {
+	if slices.Contains(strings.Fields(wording.InWords(key)), what) {
+		return key
+	}
+	return key + " " + what
+}
+
+// hemmed adds the hems.
+func (w *work) hemmed() {
+	var all []step
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		for _, e := range p.Edges {
+			if e.Hem > 0 {
+				all = append(all, step{"Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of", w.pattern.Unit.AsWritten(e.Hem) + " deep", p.Name})
+			}
+		}
+	}
+	w.addSteps(all)
+}

@@ -1,0 +1,167 @@
+package figures
+
+import (
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
+	"tuckmark/marking/source"
+	"tuckmark/marking/terminal"
+)
+
+// told are steps of the work as a test writes them: "what is done: its number, [pages]".
+func told(tasks []mark.Task) []string {
+	var all []string
+	for _, t := range tasks {
+		text := t.Do
+		if t.Number != "" {
+			text += ": " + t.Number
+		}
+		if len(t.Keys) > 0 {
+			text += " [" + strings.Join(t.Keys, ", ") + "]"
+		}
+		all = append(all, text)
+	}
+	return all
+}
+
+func TestTheOrderOfWork(t *testing.T) {
+	const (
+		plain  = "left: 0,8 0,0\nhem: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 0,8"
+		hemmed = "hem: 0,0 10,0 | hem = 2\nrest: 10,0 10,8 0,8 0,0"
+		tucked = `[piece.bib]
+name = "Bib"
+fold = "centre"
+drawn = "finished"
+[piece.bib.edge]
+centre = {points = [[0, 0], [0, 6]]}
+top = {points = [[0, 6], [4, 6]]}
+side = {points = [[4, 6], [4, 0]]}
+foot = {points = [[4, 0], [0, 0]], hem = "1/2"}
+[piece.bib.tuck.pin]
+beside = "centre"
+width = "1/8"
+count = 4
+first = "1/2"
+gap = "1/8"
+[piece.bib.block]
+sides = 1
+`
+	)
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"one flat piece", "allowance = 0\n" + sketch.Front(plain), []string{"Mark and cut the pieces: 1 in all [front]"}},
+		// 8 tucks that take 1/4 in each: 8 + 2 + 2 = 12 wide, of which 10 are left; 6 + 2 x 1/2
+		// long. Fold lines lie 3 x 1/8 + 1/8 apart. The sample: 9 x 1/2 + 2 (1/8 + 1/2) =
+		// 5 3/4 is too wide; 8 x 1/2 + 1 1/4 = 5 1/4 for nine.
+		{"a tucked block", "allowance = \"1/4\"\n" + tucked, []string{
+			"Sew the sample of the pin tucks: flat 5 1/4 in [bib pin sample]",
+			"Tear the block for Bib, and press it: 12 in by 7 in [bib tuck sheet]",
+			"Rule the centre and the tucks of Bib: 1/2 in from fold to fold [bib tuck sheet, bib tuck ruler]",
+			"Sew the tucks of Bib, press them, and measure the top edge: 10 in [bib tuck sheet]",
+			"Lay the cutting sheet of Bib on the block, and cut one layer at a time: cut 1 [bib cutting sheet]",
+			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
+		}},
+		{"a tucked block and another piece", "allowance = \"1/4\"\n" + tucked + sketch.Front(plain+"\n---\n[seam.one]\njoin = [\"bib.side\", \"front.left\"]\nwithin = 3"), []string{
+			"Sew the sample of the pin tucks: flat 5 1/4 in [bib pin sample]",
+			"Tear the block for Bib, and press it: 12 in by 7 in [bib tuck sheet]",
+			"Rule the centre and the tucks of Bib: 1/2 in from fold to fold [bib tuck sheet, bib tuck ruler]",
+			"Sew the tucks of Bib, press them, and measure the top edge: 10 in [bib tuck sheet]",
+			"Lay the cutting sheet of Bib on the block, and cut one layer at a time: cut 1 [bib cutting sheet]",
+			"Mark and cut the other pieces: 1 in all [front]",
+			"Sew the seams: 1/4 in from the cut edge",
+			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
+		}},
+		// Two hems of one depth on pieces of one name for it are one step; a third is another.
+		{"hems", "allowance = 0\n" + sketch.Piece("a", hemmed) + sketch.Piece("b", hemmed) + sketch.Piece("c", sketch.Swap(hemmed, "hem = 2", "hem = 1")), []string{
+			"Mark and cut the pieces: 3 in all [a, b, c]",
+			"Fold in and sew the hem of a and b: 2 in deep [a, b]",
+			"Fold in and sew the hem of c: 1 in deep [c]",
+		}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern := made.Of(t, c.text)
+			assert.Equal(t, c.want, told(Work(pattern, sheet.Of(pattern))))
+		})
+	}
+}
+
+// Every length that a step is done to stands in a table of the figures or on a sheet.
+func TestNumbersOfTheWorkAreThoseOfTheFigures(t *testing.T) {
+	lengths := regexp.MustCompile(`\d[\d/ .]*(?: in| cm| mm)`)
+	numbered := 0
+	for name, pattern := range map[string]*garment.Pattern{
+		"everything": made.Of(t, sketch.Frock),
+		"sampled":    made.Of(t, sketch.Swap(sketch.Frock, `sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`, "")),
+	} {
+		t.Run(name, func(t *testing.T) {
+			markings := sheet.Of(pattern)
+			all := terminal.Text(Report(pattern, OwnUnit), 400)
+			for _, m := range markings {
+				all += strings.Join(m.Told(), "\n") + "\n"
+			}
+			for _, task := range Work(pattern, markings) {
+				for _, one := range lengths.FindAllString(task.Number, -1) {
+					numbered++
+					assert.Regexp(t, `(?m)(^|[^\d/])`+regexp.QuoteMeta(strings.TrimSuffix(one, " in"))+`([^\d/]|$)`, all, "%s: %s", task.Do, task.Number)
+				}
+			}
+		})
+	}
+	assert.Greater(t, numbered, 20)
+}
+
+// Every step that has pages has those of markings that are printed.
+func TestStepsNameMarkingsThatThereAre(t *testing.T) {
+	for _, ways := range [][]source.Transfer{nil, {source.Trace}, {source.Template}, {source.Mirror}, {source.Prick}, {source.Trace, source.Template}} {
+		pattern := sheet.Transferred(made.Of(t, sketch.Frock), ways)
+		markings := append(sheet.Of(pattern), gauge.Of(pattern)...)
+		known := map[string]bool{}
+		for _, m := range markings {
+			known[m.Key] = true
+		}
+		used := map[string]bool{}
+		tasks := Work(pattern, markings)
+		for _, task := range tasks {
+			for _, key := range task.Keys {
+				assert.True(t, known[key], "%s: there is no %q", task.Do, key)
+				used[key] = true
+			}
+		}
+		for _, m := range markings {
+			assert.True(t, used[m.Key], "no step is done with %q", m.Key)
+		}
+		require.NotEmpty(t, tasks)
+		assert.Contains(t, tasks[len(tasks)-1].Do, "Fold in and sew")
+	}
+}
+
+func TestNoWorkWithoutMarkings(t *testing.T) {
+	assert.Empty(t, Work(made.Of(t, sketch.Frock), nil))
+}
+
+// Many names are cut short, so that a step stays one.
+func TestNamesInAStep(t *testing.T) {
+	for _, c := range []struct {
+		names []string
+		want  string
+	}{
+		{[]string{"Front"}, "Front"},
+		{[]string{"Front", "Back", "Yoke"}, "Front, Back and Yoke"},
+		{[]string{"Front", "Back", "Yoke", "Skirt"}, "Front, Back, Yoke and 1 more"},
+		{[]string{"Front", "Back", "Yoke", "Skirt", "Cuff"}, "Front, Back, Yoke and 2 more"},
+	} {
+		assert.Equal(t, c.want, namesOf(c.names))
+	}
+}

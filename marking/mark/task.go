@@ -1,0 +1,8 @@
+package mark
+
+// Task is one step of the work from the first page to the finished garment.
+type Task struct {
+	Do     string   // what is done, in few words: "Tear the block for Front, and press it"
+	Number string   // the one number it is done to: "17 3/4 in by 15 in"; "" where it has none
+	Keys   []string // of the markings it is done with, whose pages are told beside it
+}
