@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"os"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -26,6 +27,11 @@ func lineRoles() []mark.Role {
 		}
 	}
 	return roles
+}
+
+// openRoles are those of lines that are drawn along their path, which may be open.
+func openRoles() []mark.Role {
+	return slices.DeleteFunc(lineRoles(), func(role mark.Role) bool { return role == mark.Waste })
 }
 
 // Of a pricked sheet every dot is a circle, on every page whose window it lies in,

@@ -110,7 +110,7 @@ func TestAnySet(t *testing.T) {
 					for range r.IntN(5) {
 						path = append(path, at(), path[r.IntN(len(path))])
 					}
-					m.Marks = append(m.Marks, sample.Edge(lineRoles()[r.IntN(len(lineRoles()))], names[r.IntN(4)], path...))
+					m.Marks = append(m.Marks, sample.Edge(openRoles()[r.IntN(len(openRoles()))], names[r.IntN(4)], path...))
 				}
 				m.Outline = sample.OutlineOf(m.Marks)
 				set.Pieces = append(set.Pieces, m)

@@ -313,7 +313,7 @@ func TestAnyForm(t *testing.T) {
 			at := func() plane.Point {
 				return plane.Point{X: m.Outline[2].X * r.Float64(), Y: m.Outline[2].Y * r.Float64()}
 			}
-			m.Marks = append(m.Marks, sample.Edge(lineRoles()[r.IntN(len(lineRoles()))], words[r.IntN(len(words))], at(), at()))
+			m.Marks = append(m.Marks, sample.Edge(openRoles()[r.IntN(len(openRoles()))], words[r.IntN(len(words))], at(), at()))
 		}
 		m.Form = &mark.Form{}
 		for i := range r.IntN(9) {

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
@@ -36,7 +37,7 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 		if p.Ring() > 0 {
 			ink.DrawRings(d, p, ringSample(sample), sample.Bounds())
 		} else {
-			ink.StrokeEach(d, sample)
+			ink.StrokeEach(d, sampleOf(role, sample)...)
 		}
 		d.Ink(p.Colour)
 		ink.DrawHeads(d, ink.HeadsOf(p, sample)...)
@@ -52,6 +53,14 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 		d.Restore()
 		b.writeKey(d, at, "trim line and join mark", end)
 	}
+}
+
+// sampleOf are the lines of a sample of a role.
+func sampleOf(role mark.Role, sample plane.Path) []plane.Path {
+	if role == mark.Waste {
+		sample = sample.Bounds().Grown(1).Outline()
+	}
+	return ink.LinesOf(mark.Mark{Role: role, Path: sample})
 }
 
 // ringSample are places for rings along a sample of the line key.

@@ -16,6 +16,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
@@ -174,16 +175,20 @@ func boxOnPage(m mark.Marking, byRole map[string][]*printed) (plane.Box, bool) {
 			step := start.path[0].Sub(first[0])
 			box := plane.EmptyBox()
 			var taken []*printed
+			lines := 0
 			for _, mark := range m.Marks {
-				want := seen.Moved(mark.Path, turn, step)
-				all := byRole[mark.Role.String()]
-				if i := slices.IndexFunc(all, func(p *printed) bool { return !p.used && samePath(p.path, want) }); i >= 0 {
-					all[i].used = true
-					taken = append(taken, all[i])
-					box = box.Union(all[i].path.Bounds())
+				for _, line := range ink.LinesOf(mark) {
+					lines++
+					want := seen.Moved(line, turn, step)
+					all := byRole[mark.Role.String()]
+					if i := slices.IndexFunc(all, func(p *printed) bool { return !p.used && samePath(p.path, want) }); i >= 0 {
+						all[i].used = true
+						taken = append(taken, all[i])
+						box = box.Union(all[i].path.Bounds())
+					}
 				}
 			}
-			if len(taken) == len(m.Marks) {
+			if len(taken) == lines {
 				return box, true
 			}
 			for _, p := range taken {

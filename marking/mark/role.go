@@ -23,6 +23,7 @@ const (
 	Cross                  // a cross on the centre line, to be laid on one on the cloth
 	Match                  // a short mark at an edge, laid on the same one of another sheet
 	Window                 // an opening that is cut in a template
+	Waste                  // what is cut away: its path is closed, and what it holds is hatched
 	Prick                  // where a line is pricked through: the points of its path, two or more, are the places
 	roleCount
 )
@@ -31,7 +32,7 @@ var roleNames = [roleCount]string{
 	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
 	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
 	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
-	"match mark", "window to be cut", "prick here",
+	"match mark", "window to be cut", "cut away", "prick here",
 }
 
 // String gives the name of the role as the line key prints it.

@@ -58,7 +58,7 @@ func dotsApart(pattern *garment.Pattern) float64 {
 
 // isPricked reports whether lines of the role are brought onto the cloth.
 func isPricked(role mark.Role) bool {
-	return !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window}, role)
+	return !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window, mark.Waste}, role)
 }
 
 // pricked returns the marking with dots along its lines, no farther apart than

@@ -51,9 +51,11 @@ func NewPiece(m mark.Marking) Piece {
 		p.Name = m.Key
 	}
 	for _, one := range m.Marks {
-		if l := NewLine(one.Role, one.Name, one.Path); l.Length() > 0 {
-			p.Lines = append(p.Lines, l)
-			p.Bounds = p.Bounds.Union(l.Bounds())
+		for _, path := range ink.LinesOf(one) {
+			if l := NewLine(one.Role, one.Name, path); l.Length() > 0 {
+				p.Lines = append(p.Lines, l)
+				p.Bounds = p.Bounds.Union(l.Bounds())
+			}
 		}
 	}
 	return p

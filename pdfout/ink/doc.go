@@ -7,6 +7,7 @@
 //
 //	canvas.go   what can be drawn, whatever pages are made of in the end
 //	strokes.go  lines, runs of dashes, rings and check squares, made of that
+//	hatching.go the lines that hatch an area
 //	pen.go      the table of pens, one for each role
 //	finepen.go  pens for what is not on the cloth
 //	arrow.go    heads at the ends of lines

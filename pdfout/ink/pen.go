@@ -20,6 +20,9 @@ type lineType struct {
 	// ring is the radius, in mm, of circles round the points of a path, which are
 	// drawn in place of it; 0 for a line.
 	ring float64
+	// hatched says that what the path holds is hatched with the pen, which draws no line
+	// along it.
+	hatched bool
 }
 
 // The line types of the standard. That a gap is 3 line widths and a long dash 24 is
@@ -48,6 +51,9 @@ func longDashedTwiceShort() lineType {
 
 // rings are circles, for which the standard has no number.
 func rings() lineType { return lineType{number: "rings", ring: 0.7} }
+
+// hatching is for areas, for which the standard has no number among its lines.
+func hatching() lineType { return lineType{number: "hatching", hatched: true} }
 
 // heads says which ends of a line carry an arrow head.
 type heads int
@@ -98,7 +104,9 @@ func pens() map[mark.Role]Pen {
 		mark.Match: {continuous(), 1, ink, noHeads},
 		// Cut along, so as fine as a line can be.
 		mark.Window: {continuous(), 0.13, brown, noHeads},
-		mark.Prick:  {rings(), 0.18, ink, noHeads},
+		// Under what is written or cut, so as light as it can be.
+		mark.Waste: {hatching(), 0.18, brown, noHeads},
+		mark.Prick: {rings(), 0.18, ink, noHeads},
 	}
 }
 

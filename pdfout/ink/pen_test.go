@@ -42,6 +42,7 @@ func TestLineTypes(t *testing.T) {
 		mark.Placement: "07", mark.Centre: "04", mark.Grain: "04", mark.FoldEdge: "04",
 		mark.Fold: "08", mark.TuckStitch: "02", mark.TuckEnd: "01", mark.Arrow: "01", mark.Notch: "01",
 		mark.BlockEdge: "09", mark.Cross: "01", mark.Match: "01", mark.Window: "01", mark.Prick: "rings",
+		mark.Waste: "hatching",
 	} {
 		assert.Equal(t, want, PenOf(role).kind.number, role)
 	}

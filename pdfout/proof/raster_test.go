@@ -166,9 +166,11 @@ func groundOf(page seen.Page, corner plane.Point, pieces []seen.Placed) *ground 
 		g.fill(outline, pieceBits, uint8(p.Number))
 		g.stroke(outline, pieceReach, pieceBits, uint8(p.Number))
 		for _, mark := range p.Piece.Marks {
-			path := onPage(mark.Path)
-			g.stroke(path, pieceReach, pieceBits, uint8(p.Number))
-			g.stroke(path, ink.PenOf(mark.Role).Width/2+lineReach, onLine, onLine)
+			for _, line := range ink.LinesOf(mark) {
+				path := onPage(line)
+				g.stroke(path, pieceReach, pieceBits, uint8(p.Number))
+				g.stroke(path, ink.PenOf(mark.Role).Width/2+lineReach, onLine, onLine)
+			}
 		}
 	}
 	g.furnish(page)

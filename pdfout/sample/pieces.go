@@ -189,6 +189,7 @@ func Bodice() mark.Marking {
 	add(mark.Cross, "", p(0, 4.1), p(0.3, 3.8))
 	add(mark.Match, "", p(6, 0), p(6, 0.3))
 	add(mark.Window, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
+	add(mark.Waste, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	return m
 }
 

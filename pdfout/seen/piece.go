@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
 )
 
 // Rules of this file: the lines on joined pages must be those of the pieces, unbroken,
@@ -114,10 +115,21 @@ func (p Placed) From(at plane.Point) plane.Point {
 	return at
 }
 
+// drawnAs are the lines, on the sheet, that a mark of the piece is drawn as.
+func (p Placed) drawnAs(one mark.Mark) []plane.Path {
+	lines := ink.LinesOf(one)
+	for i, path := range lines {
+		lines[i] = p.On(path)
+	}
+	return lines
+}
+
 // addTo adds the lines of the piece to those of others, by their roles.
 func (p Placed) addTo(lines map[mark.Role][]*plane.Tree) {
 	for _, one := range p.Piece.Marks {
-		lines[one.Role] = append(lines[one.Role], plane.NewTree(p.On(one.Path)))
+		for _, path := range p.drawnAs(one) {
+			lines[one.Role] = append(lines[one.Role], plane.NewTree(path))
+		}
 	}
 }
 
@@ -156,39 +168,46 @@ func Lacks(laid []LaidPage, p Placed) string {
 			byPage[i][role] = Lines(laid[i:i+1], role.String())
 		}
 	}
-	wrong := ""
 	for k, one := range p.Piece.Marks {
 		lines := make([][]*Line, len(laid)) // of the mark's role, by page
 		for i := range laid {
 			lines[i] = byPage[i][one.Role]
 		}
-		Samples(p.On(one.Path), func(at plane.Point, along float64) bool {
-			within := false
-			for i := range laid {
-				page := &laid[i]
-				if !page.Window.Grown(-OffLine).Holds(at) {
-					continue
-				}
-				found := false
-				for _, l := range lines[i] {
-					found = found || l.Bounds.Grown(OffLine).Holds(at) && l.Tree.Distance(at, 1) <= OffLine
-				}
-				if !found {
-					wrong = fmt.Sprintf("page %d lacks mark %d (%v %q) %.1f mm along, at %v", page.Number, k, one.Role, one.Name, along, at)
-					return false
-				}
-				within = within || page.Core.Grown(OffLine).Holds(at)
+		for _, path := range p.drawnAs(one) {
+			if wrong := lackOf(laid, lines, path); wrong != "" {
+				return fmt.Sprintf("mark %d (%v %q): %s", k, one.Role, one.Name, wrong)
 			}
-			if !within {
-				wrong = fmt.Sprintf("mark %d (%v %q) is within the joins of no page %.1f mm along, at %v", k, one.Role, one.Name, along, at)
-			}
-			return within
-		})
-		if wrong != "" {
-			return wrong
 		}
 	}
 	return ""
+}
+
+// lackOf is Lacks for one line, with those of its role that are printed, by page.
+func lackOf(laid []LaidPage, lines [][]*Line, path plane.Path) string {
+	wrong := ""
+	Samples(path, func(at plane.Point, along float64) bool {
+		within := false
+		for i := range laid {
+			page := &laid[i]
+			if !page.Window.Grown(-OffLine).Holds(at) {
+				continue
+			}
+			found := false
+			for _, l := range lines[i] {
+				found = found || l.Bounds.Grown(OffLine).Holds(at) && l.Tree.Distance(at, 1) <= OffLine
+			}
+			if !found {
+				wrong = fmt.Sprintf("page %d lacks it %.1f mm along, at %v", page.Number, along, at)
+				return false
+			}
+			within = within || page.Core.Grown(OffLine).Holds(at)
+		}
+		if !within {
+			wrong = fmt.Sprintf("it is within the joins of no page %.1f mm along, at %v", along, at)
+		}
+		return within
+	})
+	return wrong
 }
 
 // Strays returns the first printed place of a sheet that is on no line of its
