@@ -16,8 +16,8 @@ import (
 // which has everything whole is in whole.go. In front goes the page that proves the
 // scale, with the pictures of the sheets; pictures that do not fit there follow on
 // pages of their own; then come the figures, which are read at the cutting table, and
-// the forms, since they are filled in before anything is marked, and then the pages of
-// each sheet, in the order of gluing.
+// the forms, since they are filled in before anything is marked, and then the sheets, in
+// the order in which their parts are used, each with its pages in the order of gluing.
 
 // book is a set planned to the page.
 type book struct {

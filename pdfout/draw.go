@@ -48,11 +48,12 @@ func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Ca
 	return b.summary(), nil
 }
 
-// plan lays everything on its page, without joins and lettering.
+// plan lays everything on its page, in the order of use, without joins and lettering.
 func plan(set arrange.Set, p paper.Paper) (*book, error) {
 	if err := check(set, p); err != nil {
 		return nil, err
 	}
+	set.Pieces = mark.Numbered(set.Pieces)
 	if p.WhollyOnOne() {
 		return planWhole(set, p)
 	}

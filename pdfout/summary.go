@@ -78,7 +78,7 @@ func (s *laidSheet) summary() SheetSummary {
 		Blank: s.Blank(),
 	}
 	for _, p := range s.Pieces {
-		if p.Card {
+		if p.Kind.OfCard() {
 			one.card++
 		}
 		if p.Turned {

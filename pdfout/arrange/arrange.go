@@ -1,6 +1,9 @@
 package arrange
 
 import (
+	"cmp"
+	"slices"
+
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
@@ -11,7 +14,9 @@ import (
 // pages as it needs; it is turned by a quarter turn where that saves pages, or
 // cuts fewer short marks (place.go). Pieces that fit on one page share pages
 // (shelf.go), where that saves a page those of a large piece (share.go); what is cut
-// from card shares them only with its kind.
+// from card shares them only with its kind. Sheets come in the order of their parts,
+// that is of their use: a sheet that parts share has the place of the large one, or of
+// the first of small ones.
 
 // countable is the most pages that are counted before a set is refused; a set
 // that needs more is refused with the words "more than".
@@ -36,9 +41,9 @@ func (a Arrangement) Pages() int {
 	return n
 }
 
-// Arrange lays the pieces on sheets: the large ones each on its own, in the
-// order they come in, then the small ones, where that saves a page among the
-// large ones, else together. Forms are set aside, in their order.
+// Arrange lays the pieces on sheets: the large ones each on its own, the small ones,
+// where that saves a page, among the large ones, else together. The sheets are in the
+// order of their parts. Forms are set aside, in their order.
 func Arrange(set Set, p paper.Paper) Arrangement {
 	window := PageOf(p).Window
 	a := Arrangement{Exact: true}
@@ -49,7 +54,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 	pieces, a.Forms, a.Left = PiecesOf(set)
 	for _, upright := range pieces {
 		group := &small
-		if upright.Card {
+		if upright.Kind.OfCard() {
 			group = &cards
 		}
 		if upright.Fits(window) {
@@ -66,7 +71,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		} else {
 			s, all = counting(upright, PageOf(p)) // it is refused anyway
 		}
-		if upright.Card {
+		if upright.Kind.OfCard() {
 			largeCards = append(largeCards, s)
 		} else {
 			a.Sheets = append(a.Sheets, s)
@@ -92,6 +97,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		a.Sheets = append(a.Sheets, s.sheet(PageOf(p), square))
 	}
 	a.Exact = a.Exact && all && allCards
+	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.part(), b.part()) })
 	for i := range a.Sheets {
 		a.Sheets[i].Paper = p
 	}
@@ -120,7 +126,7 @@ func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 func counting(p Piece, page Grid) (Sheet, bool) {
 	g := page.over(p, plane.Point{})
 	cells, counted := g.crossed(p.Lines)
-	return Sheet{Grid: g, Cells: cells}, counted && connected(cells)
+	return Sheet{Pieces: []Piece{p}, Grid: g, Cells: cells}, counted && connected(cells)
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if
@@ -136,7 +142,7 @@ func spread(upright Piece, page Grid) (Sheet, bool) {
 		}
 	}
 	if len(best.cells) > paper.MaxPages {
-		return Sheet{Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
+		return Sheet{Pieces: []Piece{upright}, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
 	}
 	return NewSheet([]Piece{upright}, best.grid, best.cells), exact
 }

@@ -31,6 +31,10 @@ func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
 	Name    string      // that the title has; the key of one without a name
+	Kind    mark.Kind   // what it is for
+	Of      string      // the name of the piece of cloth it is of; "" where it is of several
+	Part    int         // its number among all that is printed with it; 0 where it has none
+	Cut     string      // how often it is cut; "" where it is not
 	Notes   []string    // what is to be known of it
 	Steps   []string    // what is done with it
 	notes   []string    // both, and how often it is cut
@@ -38,7 +42,6 @@ type Piece struct {
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
 	Turned  bool      // by a quarter turn to the left
-	Card    bool      // it is cut out of card
 	// Foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	Foot plane.Point
@@ -46,7 +49,11 @@ type Piece struct {
 
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
-	p := Piece{Name: m.Name, Notes: m.Notes, Steps: m.Steps, notes: m.Told(), Card: m.Kind.OfCard(), Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox()}
+	p := Piece{
+		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut,
+		Notes: m.Notes, Steps: m.Steps, notes: m.Told(),
+		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
+	}
 	if p.Name == "" {
 		p.Name = m.Key
 	}

@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"cmp"
 	"slices"
 
 	"tuckmark/marking/length"
@@ -98,6 +99,7 @@ func shared(sheets []Sheet, all []*opening) []Sheet {
 		for _, p := range o.Parcels {
 			pieces = append(pieces, p.Laid())
 		}
+		slices.SortStableFunc(pieces[1:], func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
 		*s = NewSheet(pieces, s.Grid, s.Cells)
 	}
 	return with

@@ -47,6 +47,10 @@ func (s *Sheet) Names() []string {
 	return names
 }
 
+// part is the number of the part for which the sheet is printed: that of the large piece,
+// to which others come, or the lowest of small ones.
+func (s *Sheet) part() int { return s.Pieces[0].Part }
+
 // Blank is how many pages of the sheet's grid are not printed.
 func (s *Sheet) Blank() int { return s.Grid.Rows*s.Grid.Columns - len(s.Cells) }
 

@@ -108,5 +108,6 @@ func (k Packing) sheet(page Grid, square float64) Sheet {
 	for _, p := range k.Parcels {
 		pieces = append(pieces, p.Moved(step).Laid())
 	}
+	slices.SortStableFunc(pieces, func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
 	return NewSheet(pieces, page, []Cell{{}})
 }

@@ -154,8 +154,9 @@ func WithFigures(s arrange.Set, r *mark.Report) arrange.Set {
 }
 
 // Examples are the sheets of the files in a folder of examples, by the names of the
-// files, without figures and cautions.
-func Examples(t require.TestingT, folder string) map[string]arrange.Set {
+// files, without figures and cautions: for ways in which lines come onto the cloth, or,
+// where none is given, for those that the file asks for.
+func Examples(t require.TestingT, folder string, ways ...source.Transfer) map[string]arrange.Set {
 	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
@@ -167,6 +168,9 @@ func Examples(t require.TestingT, folder string) map[string]arrange.Set {
 		require.NoError(t, err)
 		p, err := marking.Check(spec)
 		require.NoError(t, err)
+		if len(ways) > 0 {
+			p = sheet.Transferred(p, ways)
+		}
 		sets[filepath.Base(file)] = arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
 	}
 	return sets
