@@ -16,6 +16,7 @@
 //	style.go    how letters are drawn, and how much room they take
 //	type.go     the table of sizes of type, one for each use
 //	font.go     the two fonts, and what they have a letter for
+//	fraction.go fractions in a text, built of small figures
 //	pdf.go      a Canvas that is a PDF; it alone touches the library
 //
 // A role gets its pen as a row in pens; a test fails while one has none or looks like

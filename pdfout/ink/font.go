@@ -92,6 +92,12 @@ const highest = 0xffff
 
 // width returns how long the text is at a size in points, in mm.
 func (f *face) width(text string, size float64) float64 {
+	_, ems := f.partsOf(text)
+	return ems * size * paper.Pt
+}
+
+// ems returns how long letters are, one after the other, in sizes of them.
+func (f *face) ems(text string) float64 {
 	sum := 0.0
 	for _, r := range text {
 		if r < usualLetters {
@@ -100,7 +106,7 @@ func (f *face) width(text string, size float64) float64 {
 			sum += f.lookUp(r)
 		}
 	}
-	return sum * size * paper.Pt
+	return sum
 }
 
 // CheckTexts refuses the first letter or sign of some texts that cannot be printed; whose

@@ -8,6 +8,7 @@ import (
 	"math"
 	"strconv"
 	"time"
+	"unicode/utf16"
 
 	"github.com/go-pdf/fpdf"
 
@@ -261,9 +262,30 @@ func (pdf *PDF) Text(at, u plane.Point, s Style, text string) {
 	pdf.at(at)
 	pdf.do("cm")
 	pdf.flush()
-	pdf.lib.SetFont("go", faces()[s.Weight].name, s.Size)
-	pdf.lib.Text(0, pdf.height, text)
+	cut := faces()[s.Weight]
+	pdf.lib.SetFont("go", cut.name, s.Size)
+	if parts, _ := cut.partsOf(text); len(parts) == 1 {
+		pdf.lib.Text(0, pdf.height, text)
+	} else {
+		pdf.writeParts(parts, s, text)
+	}
 	pdf.Restore()
+}
+
+// writeParts writes a text of several parts, and what it reads as where it is searched for or
+// copied (ISO 32000-1, 14.9.4).
+func (pdf *PDF) writeParts(parts []part, s Style, text string) {
+	pdf.buf = append(pdf.buf, "/Span <</ActualText <FEFF"...)
+	for _, letter := range utf16.Encode([]rune(text)) {
+		pdf.buf = fmt.Appendf(pdf.buf, "%04X", letter)
+	}
+	pdf.do(">>> BDC")
+	pdf.flush()
+	for _, p := range parts {
+		pdf.lib.SetFont("go", faces()[s.Weight].name, s.Size*p.size)
+		pdf.lib.Text(s.Size*p.right, pdf.height-s.Size*p.up, p.text)
+	}
+	pdf.do("EMC")
 }
 
 // Layer puts what follows into the layer of a role, until EndLayer.

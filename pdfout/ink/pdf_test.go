@@ -19,7 +19,7 @@ func TestWidths(t *testing.T) {
 		for r := rune(' '); r < 0x2300; r++ {
 			if CanPrint(r) {
 				// It rounds each to a thousandth of the size.
-				require.InDelta(t, pdf.GetStringWidth(string(r)), f.width(string(r), 10), 10*paper.Pt/1000, "%q in face %q", r, f.name)
+				require.InDelta(t, pdf.GetStringWidth(string(r)), f.ems(string(r))*10*paper.Pt, 10*paper.Pt/1000, "%q in face %q", r, f.name)
 			}
 		}
 	}

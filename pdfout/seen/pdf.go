@@ -76,6 +76,9 @@ type reader struct {
 	font   string
 	size   float64
 	textAt plane.Point
+	// span is the text that parts of it belong to, which may be set at other sizes and places;
+	// nil outside one.
+	span *Text
 }
 
 // readPage reads a page as it comes out of a printer that prints at a scale.
@@ -189,16 +192,30 @@ func (r *reader) paint(op string) bool {
 	return true
 }
 
+// direction is the one in which text runs now.
+func (r *reader) direction() plane.Point {
+	return r.now.place(1, 0).Sub(r.now.place(0, 0)).Unit()
+}
+
 // write carries out what begins and ends layers, and what writes.
 func (r *reader) write(op string, args []pdf.Value) bool {
 	switch op {
 	case "BDC":
+		if args[0].Name() == "Span" {
+			r.span = &Text{Text: args[1].Key("ActualText").Text(), At: r.now.place(0, 0), U: r.direction(), Size: r.size, Bold: r.font == boldFont, Layer: r.layer}
+			break
+		}
 		require.Equal(r.t, "OC", args[0].Name())
 		require.Empty(r.t, r.layer, "a layer in a layer")
 		r.layer = r.resources.Key("Properties").Key(args[1].Name()).Key("Name").Text()
 		require.NotEmpty(r.t, r.layer)
 	case "EMC":
-		r.layer = ""
+		if r.span == nil {
+			r.layer = ""
+			break
+		}
+		r.page.Texts = append(r.page.Texts, *r.span)
+		r.span = nil
 	case "BT":
 		r.textAt = plane.Point{}
 	case "Td":
@@ -206,16 +223,17 @@ func (r *reader) write(op string, args []pdf.Value) bool {
 	case "Tf":
 		r.font, r.size = r.resources.Key("Font").Key(args[0].Name()).Key("BaseFont").Name(), args[1].Float64()
 	case "Tj":
+		if r.span != nil {
+			break // the span says what it reads as
+		}
 		// Each letter is two bytes, its number in Unicode.
 		raw := args[0].RawString()
 		var letters []uint16
 		for i := 0; i+1 < len(raw); i += 2 {
 			letters = append(letters, uint16(raw[i])<<8|uint16(raw[i+1]))
 		}
-		at := r.now.place(r.textAt.X, r.textAt.Y)
 		r.page.Texts = append(r.page.Texts, Text{
-			Text: string(utf16.Decode(letters)), At: at,
-			U:    r.now.place(r.textAt.X+1, r.textAt.Y).Sub(at).Unit(),
+			Text: string(utf16.Decode(letters)), At: r.now.place(r.textAt.X, r.textAt.Y), U: r.direction(),
 			Size: r.size, Bold: r.font == boldFont, Layer: r.layer,
 		})
 	case "ET":
