@@ -31,7 +31,7 @@ func checkLabels(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 		var inWindow []seen.Text
 		window := s.Paper.Window()
 		for _, r := range p.Texts {
-			if window.Meets(r.Box()) {
+			if window.Meets(r.Box()) && !r.Faint() {
 				inWindow = append(inWindow, r)
 			}
 		}

@@ -64,6 +64,7 @@ func checks() map[string]func(require.TestingT, arrange.Set, seen.Document, Summ
 		"places of the pages":          checkPlaces,
 		"forms":                        checkForms,
 		"figures":                      checkFigures,
+		"words in drawings":            checkTold,
 	}
 }
 

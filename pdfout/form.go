@@ -141,7 +141,7 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	if !s.SquareNear(square, side) {
 		return arrange.Sheet{}, false
 	}
-	s.CaptionLines()
+	s.LetterLines()
 	return s, true
 }
 

@@ -5,6 +5,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: a page shows one window of a sheet, true to scale. Over
@@ -41,6 +42,7 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	d.Save()
 	d.Clip(onPaper)
 	d.Place(onPaper.Min.Sub(p.window().Min), 1)
+	p.drawLabels(d, p.Pale)
 	for _, j := range p.Joins {
 		j.Draw(d, p.cell)
 	}
@@ -50,17 +52,47 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	for _, role := range b.roles {
 		p.drawRole(d, role)
 	}
-	for _, l := range p.Labels {
-		if p.Shows(l, p.cell) {
-			l.Draw(d)
-		}
-	}
+	p.drawThin(d)
+	p.drawLabels(d, p.Labels)
 	d.Restore()
 	d.Place(plane.Point{}, 1)
 	if len(p.Cells) > 1 && !p.hasLine() {
 		ink.WriteMiddle(d, onPaper.Centre(), ink.Plain(underSize).In(ink.Grey()), bridgeNote)
 	}
 	b.drawSquare(d, p.Squares[p.cell])
+}
+
+// drawLabels writes those of some texts that stand on the page.
+func (p page) drawLabels(d ink.Canvas, labels []text.Label) {
+	for _, l := range labels {
+		if p.Shows(l, p.cell) {
+			l.Draw(d)
+		}
+	}
+}
+
+// drawThin draws leaders and dimensions, as far as they lie within the page's joins.
+func (p page) drawThin(d ink.Canvas) {
+	var lines []plane.Path
+	for _, l := range p.Thin {
+		if l.Bounds().Meets(p.core()) {
+			lines = append(lines, l)
+		}
+	}
+	if len(lines) == 0 {
+		return
+	}
+	d.Save()
+	d.Clip(p.core())
+	d.Pen(ink.NotePen())
+	d.Ink(ink.Black())
+	ink.StrokeEach(d, lines...)
+	for _, h := range p.Heads {
+		if p.core().Holds(h.Tip) {
+			ink.DrawHeads(d, h)
+		}
+	}
+	d.Restore()
 }
 
 // hasLine reports whether a line shows on the page.

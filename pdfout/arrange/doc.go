@@ -23,6 +23,11 @@
 //	square.go       check squares
 //	lettering.go    all text of a sheet, in its order
 //	inscription.go  a title or a name set in lines, and the roomiest place for it
+//	near.go         a text by the place it belongs to, with a leader
+//	block.go        text in lines, before it has a place
+//	word.go         what is written at places of a piece
+//	dimension.go    distances told in words
+//	pale.go         pale words across pieces
 //	title.go        titles in their pieces
 //	titlebeside.go  titles beside them
 //	caption.go      names along lines

@@ -15,6 +15,8 @@ import (
 func (s *Sheet) Letter(unit length.Unit) {
 	f := s.Field
 	s.TakeHeads()
+	s.words()
+	s.pale()
 	// The room kept beside a piece is for its title, not for the square.
 	for _, p := range s.Pieces {
 		if p.Foot != (plane.Point{}) {
@@ -32,6 +34,14 @@ func (s *Sheet) Letter(unit length.Unit) {
 			s.title(p, f)
 		}
 	}
+	s.CaptionLines()
+}
+
+// LetterLines writes all that belongs to single lines of a form, where its text and its
+// check square have left room.
+func (s *Sheet) LetterLines() {
+	s.words()
+	s.pale()
 	s.CaptionLines()
 }
 

@@ -42,6 +42,10 @@ type Piece struct {
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
 	Turned  bool      // by a quarter turn to the left
+	// What is written at places of it, told between two of them, and pale across it.
+	words      []mark.Word
+	dimensions []mark.Dimension
+	pale       []string
 	// Foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	Foot plane.Point
@@ -53,6 +57,7 @@ func NewPiece(m mark.Marking) Piece {
 		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut,
 		Notes: m.Notes, Steps: m.Steps, notes: m.Told(),
 		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
+		words: m.Words, dimensions: m.Dimensions, pale: m.Pale,
 	}
 	if p.Name == "" {
 		p.Name = m.Key
@@ -87,6 +92,14 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 		return q
 	}
 	p.Outline = plane.NewTree(path(p.Outline.Path()))
+	words, dimensions := p.words, p.dimensions
+	p.words, p.dimensions = nil, nil
+	for _, w := range words {
+		p.words = append(p.words, w.Placed(to))
+	}
+	for _, d := range dimensions {
+		p.dimensions = append(p.dimensions, d.Placed(to))
+	}
 	lines := p.Lines
 	p.Lines, p.Bounds = nil, plane.EmptyBox()
 	for _, l := range lines {

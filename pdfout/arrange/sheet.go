@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -18,6 +19,10 @@ type Sheet struct {
 	Field   *Field // what lies on it so far
 	Joins   []Join
 	Labels  []text.Label // the pieces' titles, and what is to be read of a form
+	Pale    []text.Label // words under the lines
+	// Thin are leaders, and the lines of dimensions, and Heads their arrow heads.
+	Thin  []plane.Path
+	Heads []ink.ArrowHead
 	// Captions are the names of lines.
 	Captions []Caption
 	Rules    []plane.Path // the lines to write on, of a form

@@ -20,6 +20,9 @@ func JoinPen() Pen { return LinePen(FineLine, Grey()) }
 // WritingPen draws the lines that are written on by hand.
 func WritingPen() Pen { return LinePen(0.18, Grey()) }
 
+// NotePen draws leaders and dimensions, which are read with the lines and are none.
+func NotePen() Pen { return LinePen(0.18, Black()) }
+
 // OutlinePen draws what bounds a piece in a picture.
 func OutlinePen() Pen { return LinePen(0.22, Black()) }
 

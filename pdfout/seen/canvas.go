@@ -135,6 +135,6 @@ func (c *Canvas) paint(how Painting) {
 // Text writes a text whose base line begins at a place and runs along u.
 func (c *Canvas) Text(at, u plane.Point, s ink.Style, text string) {
 	if text != "" {
-		c.page().Texts = append(c.page().Texts, Text{text, c.at(at), u, s.Size, s.Weight == ink.Bold, c.layer})
+		c.page().Texts = append(c.page().Texts, Text{text, c.at(at), u, s.Size, s.Weight == ink.Bold, c.layer, s.Colour})
 	}
 }

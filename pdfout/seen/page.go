@@ -34,7 +34,12 @@ type Text struct {
 	Size  float64     // in points
 	Bold  bool
 	Layer string // "" outside all layers
+	// Colour is that of its letters.
+	Colour ink.Colour
 }
+
+// Faint reports whether the text is only a ground under others.
+func (r Text) Faint() bool { return r.Colour[0] > 0.8 }
 
 // Style is what the text is set in, whatever its colour.
 func (r Text) Style() ink.Style {

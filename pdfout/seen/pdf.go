@@ -202,7 +202,7 @@ func (r *reader) write(op string, args []pdf.Value) bool {
 	switch op {
 	case "BDC":
 		if args[0].Name() == "Span" {
-			r.span = &Text{Text: args[1].Key("ActualText").Text(), At: r.now.place(0, 0), U: r.direction(), Size: r.size, Bold: r.font == boldFont, Layer: r.layer}
+			r.span = &Text{Text: args[1].Key("ActualText").Text(), At: r.now.place(0, 0), U: r.direction(), Size: r.size, Bold: r.font == boldFont, Layer: r.layer, Colour: r.now.path.Fill}
 			break
 		}
 		require.Equal(r.t, "OC", args[0].Name())
@@ -234,7 +234,7 @@ func (r *reader) write(op string, args []pdf.Value) bool {
 		}
 		r.page.Texts = append(r.page.Texts, Text{
 			Text: string(utf16.Decode(letters)), At: r.now.place(r.textAt.X, r.textAt.Y), U: r.direction(),
-			Size: r.size, Bold: r.font == boldFont, Layer: r.layer,
+			Size: r.size, Bold: r.font == boldFont, Layer: r.layer, Colour: r.now.path.Fill,
 		})
 	case "ET":
 	default:

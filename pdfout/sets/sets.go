@@ -205,6 +205,7 @@ func All() map[string]arrange.Set {
 		"forms of many sizes":   ManyForms(),
 		"tucks close together":  CloseLines(),
 		"long notes":            {Pieces: LongNoted()},
+		"words in drawings":     Told(),
 		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
 		"figures":               WithFigures(SampleFirst(), sample.LongFigures()),
@@ -212,4 +213,37 @@ func All() map[string]arrange.Set {
 		"a picture across":      WithFigures(Few(), sample.ScrapFigures()),
 		"figures of a house":    WithFigures(arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, sample.DressFigures()),
 	}
+}
+
+// Told is a bodice and a sheet of tucks with words at their lines, distances told in words
+// and pale words across; the sheet lies turned, on more than one page.
+func Told() arrange.Set {
+	in := sample.Inch
+	p := func(x, y float64) plane.Point { return plane.Point{X: x * in, Y: y * in} }
+	up, down := plane.Point{Y: 1}, plane.Point{Y: -1}
+	front := sample.Bodice()
+	front.Pale = []string{"LEFT", "WRONG SIDE UP"}
+	front.Dimensions = []mark.Dimension{
+		{From: p(3, 0), To: p(3, 2.25), Text: "fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in"},
+		{From: p(1, 0), To: p(1, 0.25), Text: "turn 1/4 in"},
+	}
+	for i := range 6 {
+		x := 0.375 * float64(i+1)
+		front.Words = append(front.Words,
+			mark.Word{Role: mark.TuckFold, Text: fmt.Sprint("no. ", i+1), At: p(x, 9), Out: up},
+			mark.Word{Role: mark.TuckFold, Text: fmt.Sprint("tuck no. ", i+1), At: p(x, 6.5), Out: down})
+	}
+	tucks := sample.TuckSheet(14)
+	tucks.Pale = []string{"RIGHT SIDE UP"}
+	for i := range 20 {
+		x := 0.625 + 0.3*float64(i)
+		tucks.Words = append(tucks.Words,
+			mark.Word{Role: mark.TuckFold, Text: fmt.Sprint("t", i+1), At: p(x, 13.5), Out: up},
+			mark.Word{Role: mark.TuckFold, Text: fmt.Sprint("end of t", i+1), At: p(x, 0.5), Out: down})
+	}
+	tucks.Dimensions = []mark.Dimension{
+		{From: p(0, 13), To: p(0.625, 13), Text: "5/8 in to the first fold"},
+		{From: p(0.625, 0.15), To: p(6.325, 0.15), Text: "from the first fold to the last 5 11/16 in"},
+	}
+	return arrange.Set{Title: "Words in drawings", Unit: length.Inch, Pieces: []mark.Marking{front, tucks}}
 }

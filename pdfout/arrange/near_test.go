@@ -1,0 +1,98 @@
+package arrange
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/sample"
+)
+
+// sheetOf is a sheet of one page, 190 by 240 mm, with a piece as it was drawn.
+func sheetOf(m mark.Marking) *Sheet {
+	s := NewSheet([]Piece{NewPiece(m)}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: 190, Y: 240}}, []Cell{{}})
+	return &s
+}
+
+// A word stands right by its place, on its side of it; where that is taken it moves on, and
+// a leader runs from it to the place.
+func TestWordsStandByTheirPlaces(t *testing.T) {
+	m := sample.Ruled("p", "P", 150, 200)
+	at, up := plane.Point{X: 75, Y: 100}, plane.Point{Y: 1}
+	s := sheetOf(m)
+	word := BlockOf([]string{"12"}, ink.Text())
+	for i := range 4 {
+		require.True(t, s.Near(word, Anchor{at, up}))
+		room := s.Labels[i].Room.Bounds()
+		away := room.Distance(at)
+		if i == 0 {
+			assert.InDelta(t, 0.9, away, 0.01)
+			assert.Greater(t, room.Min.Y, at.Y, "on its side")
+			assert.Empty(t, s.Thin)
+			continue
+		}
+		for _, other := range s.Labels[:i] {
+			assert.False(t, other.Room.Meets(s.Labels[i].Room), "%d: on another", i)
+		}
+	}
+	require.NotEmpty(t, s.Thin, "the last have leaders")
+	for i, l := range s.Thin {
+		assert.Equal(t, at, l[1], "it ends at the place")
+		assert.Equal(t, at, s.Heads[i].Tip)
+		for _, word := range s.Labels {
+			assert.False(t, word.Room.MeetsSegment(l[0], l[1]), "it runs through no text")
+		}
+	}
+	assert.False(t, s.Near(word, Anchor{plane.Point{X: -500}, up}), "a place on no page")
+}
+
+// The heads of a distance stand between its places where there is room, else outside of
+// them, pointing inward; its line lies along no other, and its words by it.
+func TestDimensions(t *testing.T) {
+	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	for _, c := range []struct {
+		name     string
+		from, to plane.Point
+		lines    int         // of the distance and what leads there
+		long     float64     // of the line between the heads, in mm
+		points   plane.Point // where the head at the end points
+	}{
+		{"long", p(20, 60), p(80, 60), 1, 60, p(1, 0)},
+		{"1/4 in", p(60, 50), p(60, 56.35), 1, 6.35 + 2*6.6, p(0, -1)},
+		{"along an edge", p(0, 40), p(0, 90), 3, 50, p(0, 1)},
+		{"of no length", p(60, 50), p(60, 50), 1, 2 * 6.6, p(0, -1)},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			m := sample.Ruled("p", "P", 150, 200)
+			m.Dimensions = []mark.Dimension{{From: c.from, To: c.to, Text: "hem 2 in"}}
+			s := sheetOf(m)
+			s.words()
+			require.Len(t, s.Thin, c.lines)
+			assert.InDelta(t, c.long, s.Thin[c.lines-1].Length(), 1e-9)
+			require.Len(t, s.Heads, 2)
+			assert.InDelta(t, c.from.Distance(c.to), s.Heads[0].Tip.Distance(s.Heads[1].Tip), 1e-9)
+			assert.Less(t, s.Heads[1].U.Distance(c.points), 1e-9, fmt.Sprint(s.Heads[1].U))
+			require.Len(t, s.Labels, 1)
+			line := s.Thin[c.lines-1]
+			assert.Less(t, plane.NewTree(line).Distance(s.Labels[0].Room.Centre, 100), 15.0, "the words stand by it")
+			assert.False(t, s.Labels[0].Room.MeetsSegment(line[0], line[1]))
+		})
+	}
+}
+
+// What is told in a piece lies with it when it is turned by a quarter.
+func TestWordsAreTurnedWithTheirPiece(t *testing.T) {
+	m := sample.Ruled("p", "P", 150, 200)
+	m.Words = []mark.Word{{Text: "1", At: plane.Point{X: 10, Y: 20}, Out: plane.Point{Y: 1}}}
+	m.Dimensions = []mark.Dimension{{From: plane.Point{X: 1}, To: plane.Point{X: 5}, Text: "4"}}
+	p := NewPiece(m).QuarterTurned().Moved(plane.Point{X: 100})
+	assert.Equal(t, plane.Point{X: 80, Y: 10}, p.words[0].At)
+	assert.Equal(t, plane.Point{X: -1}, p.words[0].Out)
+	assert.Equal(t, plane.Point{X: 100, Y: 1}, p.dimensions[0].From)
+	assert.Equal(t, plane.Point{X: 100, Y: 5}, p.dimensions[0].To)
+}
