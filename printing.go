@@ -73,7 +73,7 @@ func pieceFlags() []cli.Flag {
 	return []cli.Flag{
 		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
 		&cli.StringFlag{Name: "transfer", Usage: "how the lines come onto the cloth: `WAY` is " + source.TransferChoices() + ", or several with commas between them (without it: what the file says)"},
-		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in)"},
+		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in, on curves)"},
 	}
 }
 

@@ -13,22 +13,31 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file. A line is pricked at its ends, at its corners, wherever
-// another line crosses it, and between those so closely that no dot is farther from
-// the last than the spacing, and that the straight between two dots strays from a
-// curve by no more than dotSagitta: joined by a ruler, the dots give the line back.
+// Rules of this file. A line is pricked at its ends, at its corners, wherever another line
+// crosses it, and where a straight part of it begins or ends. Between those a straight line
+// is ruled, and has no dots unless a spacing is asked for; a curve has them so closely that
+// none is farther from the last than the spacing, and that the straight between two strays
+// from it by no more than dotSagitta: joined by a ruler, the dots give the line back.
+//
+// A fold has a second dot beside each of those places, a little farther along it, and every
+// other line has one: on the cloth they are told apart, and no dot is off its line.
+//
 // What is not drawn on cloth, such as the grain line, is not pricked. Dots of two lines
 // that cross lie in the same place, and are two circles in one.
 
 const (
-	// usualDots is how far apart dots are on a straight line where no other spacing
-	// is asked for, in mm: 1/4 in.
+	// usualDots is how far apart dots are on a curve where no other spacing is asked for,
+	// in mm: 1/4 in.
 	usualDots = 25.4 / 4
 	// leastDots is the closest spacing, in mm, and what a bend is divided down to: closer
 	// holes tear into one.
 	leastDots = 2.0
-	// mostDots is the widest spacing, in mm: farther apart they are no line.
+	// mostDots is the widest spacing, in mm: farther apart they are no line. A straight
+	// part as long as that is ruled.
 	mostDots = 50.0
+	// besideDot is how far along a fold its second dot is from the first, in mm: seen at
+	// once to be two in one place, and closer than the lines of 1/8 in tucks.
+	besideDot = 2.5
 	// dotSagitta bounds how far a curve strays from the straight between two dots,
 	// in mm: 1/64 in, which is less than a pencil line is wide.
 	dotSagitta = 25.4 / 64
@@ -48,12 +57,18 @@ func Dotted(p *garment.Pattern, mm float64) (*garment.Pattern, error) {
 	return &other, nil
 }
 
-// dotsApart is how far apart dots are pricked, in mm.
-func dotsApart(pattern *garment.Pattern) float64 {
+// dotting is how far apart dots are, in mm, at most.
+type dotting struct {
+	bent     float64 // on a curve
+	straight float64 // on a straight line; infinite where that is ruled from dot to dot
+}
+
+// dottingOf returns how the lines of a pattern are pricked.
+func dottingOf(pattern *garment.Pattern) dotting {
 	if pattern.Dots > 0 {
-		return pattern.Dots
+		return dotting{pattern.Dots, pattern.Dots}
 	}
-	return usualDots
+	return dotting{usualDots, math.Inf(1)}
 }
 
 // isPricked reports whether lines of the role are brought onto the cloth.
@@ -61,37 +76,64 @@ func isPricked(role mark.Role) bool {
 	return !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window, mark.Waste}, role)
 }
 
-// pricked returns the marking with dots along its lines, no farther apart than
-// spacing mm, and with some more notes.
-func pricked(m mark.Marking, spacing float64, more ...string) mark.Marking {
+// isFold reports whether the cloth is folded along lines of the role.
+func isFold(role mark.Role) bool {
+	return slices.Contains([]mark.Role{mark.Fold, mark.TuckFold, mark.PleatFold}, role)
+}
+
+// pricked returns the marking with dots along its lines, and with some more steps.
+func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	var lines []*plane.Tree // that are pricked
+	var folded []bool       // which of them are folds
 	for _, one := range m.Marks {
 		if isPricked(one.Role) {
-			lines = append(lines, plane.NewTree(one.Path))
+			lines, folded = append(lines, plane.NewTree(one.Path)), append(folded, isFold(one.Role))
 		}
 	}
 	m.Marks = slices.Clone(m.Marks)
-	for _, line := range lines {
-		if line.Length() >= sameDot {
-			m.Add(mark.Prick, "", dotsAlong(line, fixedDots(line, lines), spacing))
+	for i, line := range lines {
+		if line.Length() < sameDot {
+			continue
 		}
+		fixed := fixedDots(line, lines)
+		dots := d.along(line, fixed)
+		if folded[i] {
+			dots = withSecond(dots, fixed)
+		}
+		path := make(plane.Path, len(dots))
+		for k, at := range dots {
+			path[k] = line.At(at)
+		}
+		m.Add(mark.Prick, "", path)
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
-	m = m.With(
-		"prick a hole through the middle of every circle, with a pin or a punch, and dot through the holes with a sharp pencil or pounce powder",
-		"count your pins: none may stay in the cloth")
-	return m.With(more...)
+	return m.With(d.steps(slices.Contains(folded, true))...).With(more...)
+}
+
+// steps says how a pricked sheet is used, one with folds on it or without.
+func (d dotting) steps(folds bool) []string {
+	steps := []string{
+		"prick a hole through the middle of every circle, with a pin or a punch",
+		"dot the cloth through the holes, with a sharp pencil or pounce powder",
+	}
+	if math.IsInf(d.straight, 1) {
+		steps = append(steps, "rule the straight lines from dot to dot; the close dots are those of a curve")
+	}
+	if folds {
+		steps = append(steps, "fold where two dots stand close together; the fold runs through both")
+	}
+	return append(steps, "count your pins: none may stay in the cloth")
 }
 
 // fixedDots returns how far along a line a dot must be, in order: at its ends, its
-// corners, and where it meets another of all lines.
+// corners, the ends of its straight parts, and where it meets another of all lines.
 func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
 	at := []float64{0, line.Length()}
 	path := line.Path()
 	for k := 1; k+1 < len(path); k++ {
 		in, out := path[k].Sub(path[k-1]), path[k+1].Sub(path[k])
-		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > piece.LeastTurn {
+		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > piece.LeastTurn || max(in.Length(), out.Length()) >= mostDots {
 			at = append(at, line.Along(k))
 		}
 	}
@@ -108,12 +150,16 @@ func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
 	return at
 }
 
-// dotsAlong returns dots at the fixed places of a line and between them: evenly, and
-// where it bends closer.
-func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
-	dots := plane.Path{line.At(fixed[0])}
+// along returns how far along a line its dots are: at the fixed places and between them,
+// evenly, and where it bends closer.
+func (d dotting) along(line *plane.Tree, fixed []float64) []float64 {
+	dots := []float64{fixed[0]}
 	for i := 1; i < len(fixed); i++ {
 		from, to := fixed[i-1], fixed[i]
+		spacing := d.bent
+		if isFlat(line, from, to, piece.Straightness) {
+			spacing = d.straight
+		}
 		parts := math.Max(1, math.Ceil((to-from)/spacing-sameDot/spacing))
 		for k := 0.0; k < parts; k++ {
 			dots = dotsBetween(dots, line, from+(to-from)*k/parts, from+(to-from)*(k+1)/parts)
@@ -124,24 +170,43 @@ func dotsAlong(line *plane.Tree, fixed []float64, spacing float64) plane.Path {
 
 // dotsBetween adds the dots behind one place of a line as far as another: that, and
 // those in halves of the way where the line bends too far for one straight.
-func dotsBetween(dots plane.Path, line *plane.Tree, from, to float64) plane.Path {
-	if to-from > leastDots && !isFlat(line, from, to) {
+func dotsBetween(dots []float64, line *plane.Tree, from, to float64) []float64 {
+	if to-from > leastDots && !isFlat(line, from, to, dotSagitta) {
 		middle := (from + to) / 2
 		return dotsBetween(dotsBetween(dots, line, from, middle), line, middle, to)
 	}
-	return append(dots, line.At(to))
+	return append(dots, to)
 }
 
 // isFlat reports whether a line strays from the straight between two of its places by
-// no more than dotSagitta.
-func isFlat(line *plane.Tree, from, to float64) bool {
+// no more than within, in mm.
+func isFlat(line *plane.Tree, from, to, within float64) bool {
 	chord := plane.NewTree(plane.Path{line.At(from), line.At(to)})
 	path := line.Path()
 	first := sort.Search(len(path), func(i int) bool { return line.Along(i) >= from })
 	for i := first; i < len(path) && line.Along(i) < to; i++ {
-		if !chord.Nearer(path[i], dotSagitta) {
+		if !chord.Nearer(path[i], within) {
 			return false
 		}
 	}
 	return true
+}
+
+// withSecond returns the dots of a fold with a second one beside each of the fixed: behind
+// it, or before it where there is no room behind. Where there is none either way the fold
+// has other dots as close.
+func withSecond(dots, fixed []float64) []float64 {
+	all := slices.Clone(dots)
+	end := dots[len(dots)-1]
+	for _, at := range fixed {
+		for _, second := range []float64{at + besideDot, at - besideDot} {
+			taken := func(other float64) bool { return math.Abs(other-second) < leastDots-sameDot }
+			if second >= 0 && second <= end && !slices.ContainsFunc(all, taken) {
+				all = append(all, second)
+				break
+			}
+		}
+	}
+	slices.Sort(all)
+	return all
 }

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -23,9 +24,9 @@ func arc(centre plane.Point, radius, turn float64, steps int) plane.Path {
 }
 
 // dotsOf returns the dots of line i of a marking that was pricked.
-func dotsOf(m mark.Marking, spacing float64) map[int]plane.Path {
+func dotsOf(m mark.Marking, d dotting) map[int]plane.Path {
 	all := map[int]plane.Path{}
-	dotted := pricked(m, spacing)
+	dotted := pricked(m, d)
 	k := len(m.Marks)
 	for i, mark := range m.Marks {
 		if isPricked(mark.Role) && mark.Path.Length() >= 0.01 {
@@ -35,6 +36,12 @@ func dotsOf(m mark.Marking, spacing float64) map[int]plane.Path {
 	}
 	return all
 }
+
+// evenly are dots no farther apart than is said, on straight lines too.
+func evenly(mm float64) dotting { return dotting{mm, mm} }
+
+// ruled are dots on straight lines only where they must be, and on curves 1/4 in apart.
+func ruled() dotting { return dotting{25.4 / 4, math.Inf(1)} }
 
 // Dots lie on their line, no farther apart than is said, at its ends, its corners and
 // where others cross it; and joined with a ruler they give a curve back.
@@ -57,7 +64,7 @@ func TestDots(t *testing.T) {
 		for i, mark := range m.Marks {
 			trees[i] = plane.NewTree(mark.Path)
 		}
-		for i, dots := range dotsOf(m, spacing) {
+		for i, dots := range dotsOf(m, evenly(spacing)) {
 			line := trees[i]
 			last := 0.0
 			for k, q := range dots {
@@ -108,7 +115,7 @@ func TestDotsOfAStraightLine(t *testing.T) {
 		{"a short mark", 4, 2},
 	} {
 		m := mark.Marking{Marks: []mark.Mark{{Role: mark.Notch, Path: plane.Path{{}, {X: c.long}}}, {Role: mark.Grain, Path: plane.Path{{}, {Y: 50}}}}}
-		all := dotsOf(m, 25.4/4)
+		all := dotsOf(m, evenly(25.4/4))
 		require.Len(t, all, 1, "the grain line is not drawn on cloth")
 		assert.Len(t, all[0], c.dots, c.name)
 	}
@@ -118,7 +125,7 @@ func TestDotsOfAStraightLine(t *testing.T) {
 	for radius, want := range map[float64]int{25.4: 26, 6.35: 14} {
 		ring := arc(plane.Point{}, radius, 2*math.Pi, 400)
 		ring[400] = ring[0]
-		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: ring}}}, 25.4/4)[0]
+		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: ring}}}, ruled())[0]
 		assert.InDelta(t, want, len(dots)-1, 1, "round a circle of %v", radius)
 	}
 }
@@ -128,7 +135,7 @@ func TestDotsOfASmallRing(t *testing.T) {
 	for radius, spacing := range map[float64]float64{7.9: 50, 6: 40, 2.5: 6.35} {
 		p := arc(plane.Point{}, radius, 2*math.Pi, 100)
 		p[100] = p[0]
-		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, spacing)[0]
+		dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, evenly(spacing))[0]
 		assert.GreaterOrEqual(t, len(dots)-1, 4, "round a circle of %v", radius)
 	}
 	// A bend makes dots closer only where it is.
@@ -138,6 +145,66 @@ func TestDotsOfASmallRing(t *testing.T) {
 		p = append(p, plane.Point{X: 500 + 3*sin, Y: 3 - 3*cos})
 	}
 	p = append(p, plane.Point{X: 503, Y: 100})
-	dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, 25.4/4)[0]
+	dots := dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, evenly(25.4/4))[0]
 	assert.Less(t, len(dots), 102)
+	// Where straight lines are ruled they have dots at their ends alone.
+	dots = dotsOf(mark.Marking{Marks: []mark.Mark{{Role: mark.Stitch, Path: p}}}, ruled())[0]
+	assert.Less(t, len(dots), 8)
+	for _, want := range []plane.Point{{}, {X: 500}, {X: 503, Y: 3}, {X: 503, Y: 100}} {
+		assert.True(t, slices.ContainsFunc(dots, func(q plane.Point) bool { return q.Distance(want) < 0.01 }), "a dot at %v", want)
+	}
+}
+
+// A straight line is pricked at its ends, its corners and its crossings and nowhere else; a
+// fold has a second dot 2.5 mm along it from each of those.
+func TestDotsOfRuledLines(t *testing.T) {
+	level := plane.Path{{}, {X: 300}}
+	for _, c := range []struct {
+		name  string
+		lines []mark.Mark
+		want  plane.Path // the dots of the first
+	}{
+		{"stitching has one at each end", []mark.Mark{{Role: mark.Stitch, Path: level}}, plane.Path{{}, {X: 300}}},
+		{"a fold has two", []mark.Mark{{Role: mark.Fold, Path: level}}, plane.Path{{}, {X: 2.5}, {X: 297.5}, {X: 300}}},
+		{"and at a crossing", []mark.Mark{{Role: mark.TuckFold, Path: level}, {Role: mark.TuckEnd, Path: plane.Path{{X: 100, Y: -9}, {X: 100, Y: 9}}}},
+			plane.Path{{}, {X: 2.5}, {X: 100}, {X: 102.5}, {X: 297.5}, {X: 300}}},
+		{"before it where there is no room behind", []mark.Mark{{Role: mark.PleatFold, Path: level},
+			{Role: mark.Stitch, Path: plane.Path{{X: 100, Y: -9}, {X: 100, Y: 9}}}, {Role: mark.Stitch, Path: plane.Path{{X: 103, Y: -9}, {X: 103, Y: 9}}}},
+			plane.Path{{}, {X: 2.5}, {X: 97.5}, {X: 100}, {X: 103}, {X: 105.5}, {X: 297.5}, {X: 300}}},
+		{"a grain line crosses nothing", []mark.Mark{{Role: mark.TuckStitch, Path: level}, {Role: mark.Grain, Path: plane.Path{{X: 100, Y: -9}, {X: 100, Y: 9}}}},
+			plane.Path{{}, {X: 300}}},
+		{"a corner", []mark.Mark{{Role: mark.Cut, Path: plane.Path{{}, {X: 300}, {X: 300, Y: 200}}}}, plane.Path{{}, {X: 300}, {X: 300, Y: 200}}},
+		{"a short fold is one place", []mark.Mark{{Role: mark.Fold, Path: plane.Path{{}, {X: 3}}}}, plane.Path{{}, {X: 3}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := dotsOf(mark.Marking{Marks: c.lines}, ruled())[0]
+			require.Len(t, got, len(c.want), "%v", got)
+			for i, q := range c.want {
+				assert.InDelta(t, 0, q.Distance(got[i]), 0.01, "dot %d, in mm", i)
+			}
+		})
+	}
+}
+
+// A sheet says how its dots are read: only where there are folds, and straight lines to be
+// ruled.
+func TestStepsOfAPrickedSheet(t *testing.T) {
+	const prick, dot, pins = "prick a hole through the middle of every circle, with a pin or a punch", "dot the cloth through the holes, with a sharp pencil or pounce powder", "count your pins: none may stay in the cloth"
+	const rule, fold = "rule the straight lines from dot to dot; the close dots are those of a curve", "fold where two dots stand close together; the fold runs through both"
+	level := plane.Path{{}, {X: 300}}
+	seam, hem := mark.Mark{Role: mark.Stitch, Path: level}, mark.Mark{Role: mark.Fold, Path: level}
+	for _, c := range []struct {
+		name  string
+		lines []mark.Mark
+		d     dotting
+		want  []string
+	}{
+		{"a seam and a hem", []mark.Mark{seam, hem}, ruled(), []string{prick, dot, rule, fold, pins}},
+		{"a seam", []mark.Mark{seam}, ruled(), []string{prick, dot, rule, pins}},
+		{"evenly", []mark.Mark{seam, hem}, evenly(5), []string{prick, dot, fold, pins}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Equal(t, c.want, pricked(mark.Marking{Marks: c.lines}, c.d).Steps)
+		})
+	}
 }

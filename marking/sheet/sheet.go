@@ -31,7 +31,7 @@ type pieceSheets struct {
 	// the same for every way: a tool, and what is laid on the tucked cloth, right side up.
 	ruler, cutting []mark.Marking
 	template       *template // nil where none is asked for, or it is of no use
-	dots           float64   // how far apart dots are pricked, in mm
+	dots           dotting   // how far apart they are pricked
 }
 
 // sheetsOf returns the sheets of a piece, each once, in the order of the ways in which
@@ -41,7 +41,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 	if len(ways) == 0 {
 		ways = pattern.Transfers
 	}
-	s := pieceSheets{piece: p, dots: dotsApart(pattern)}
+	s := pieceSheets{piece: p, dots: dottingOf(pattern)}
 	if slices.Contains(ways, source.Template) {
 		if t := templateOf(p, pattern); t.useful {
 			s.template = t

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"math"
 	"strings"
 	"testing"
 
@@ -96,8 +97,9 @@ func TestMistakesInTransfers(t *testing.T) {
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")
 	dotted, err := Dotted(p, 5)
 	require.NoError(t, err)
-	assert.InDelta(t, 5, dotsApart(dotted), 1e-9)
-	assert.InDelta(t, 6.35, dotsApart(p), 1e-9, "1/4 in")
+	assert.Equal(t, dotting{bent: 5, straight: 5}, dottingOf(dotted))
+	assert.InDelta(t, 6.35, dottingOf(p).bent, 1e-9, "1/4 in")
+	assert.True(t, math.IsInf(dottingOf(p).straight, 1), "straight lines are ruled")
 }
 
 // Whatever a file may write has its sheets: of a plain back at least one.
