@@ -18,9 +18,6 @@ type band struct {
 	text.Lines
 	above float64 // left free above it, but for the top of a column, in mm
 	keep  bool    // it stays with the band after it
-	// whole is how many bands, from this one on, are rather moved to the next
-	// column than broken; 0 for a band that nothing begins with.
-	whole int
 	// again are the bands that come again where a column begins with this one.
 	again []band
 	// across are bands that stand across all columns at the foot of the page this
@@ -47,6 +44,13 @@ func bandsOf(lines []string, s ink.Style, left float64) []band {
 	}
 	keepEnds(bands)
 	return bands
+}
+
+// keepAll keeps bands together.
+func keepAll(bands []band) {
+	for i := range bands {
+		bands[i].keep = i < len(bands)-1
+	}
 }
 
 // keepEnds keeps the first two bands and the last two together.

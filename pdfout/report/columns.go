@@ -11,17 +11,17 @@ import (
 
 // Rules of this file: the figures fill the columns of a page from top to bottom, the
 // left one first, and a column ends where a page would: the same bands stay
-// together, and the same come again. A table that fits a column is rather moved to
-// the next one than broken, as long as not too much of this one stays empty. What is
-// too wide for a column stands across the page, at the foot of the page on which its
-// turn comes, or at the head of the next. Nothing is moved forward for that: what
-// comes after it goes on in the columns.
+// together, and the same come again. What is too wide for a column stands across the
+// page, at the foot of the page on which its turn comes, or at the head of the next.
+// Nothing is moved forward for that: what comes after it goes on in the columns. Where
+// narrower gaps save a page they are taken. The columns of the last page end at about
+// one height, and where that page would have little on it those before it end sooner.
 
 const (
 	overShare    = 1.0 / 3     // the most of the first page that title and notes take over its columns
 	acrossShare  = 0.8         // the most of a page that what stands across it takes
-	mostEmpty    = 0.36        // the most of a column that stays empty to keep a table whole
-	fewLines     = 16.0        // a last page with no more than this on it, in mm, is worth narrower gaps
+	littleShare  = 0.3         // of a page: the last one has more than this on it
+	evenStep     = 3.0         // how much sooner pages end, at a time, for the last to have more, in mm
 	columnsApart = text.Gutter // between two columns of a page, in mm
 )
 
@@ -33,19 +33,20 @@ func narrowerGaps() []float64 { return []float64{0.9, 0.8, 0.7} }
 // out anything that the whole width would have room for.
 func (s setter) fits(r mark.Report) bool {
 	for _, section := range r.Sections {
-		if len(text.WrapMeasures(section.Title, ink.Strong(sectionSize), s.width)) > headingLines {
+		if len(text.WrapMeasures(section.Title, ink.Heading(), s.width)) > headingLines {
 			return false
 		}
+		among := gridOf(s.width).of(section.Tables)
 		for _, t := range section.Tables {
 			title := t.Title
 			if title == "" {
 				title = section.Title
 			}
-			style := ink.Strong(figureSize)
+			style := titleStyle()
 			if len(text.WrapMeasures(title, style, s.width-style.Width(continued))) > headingLines {
 				return false
 			}
-			if _, ok := s.inHalf(t); !ok {
+			if !among.holds(t) {
 				return false
 			}
 		}
@@ -60,32 +61,39 @@ type columnPages struct {
 	gaps  float64   // what is left free over a band, in shares of what it asks for
 }
 
-// paged breaks bands into pages, under what stands over the columns of the first one.
-// Where only a few lines come to the last page, narrower gaps may save it. It takes
-// time proportional to the number of bands.
+// paged breaks bands into pages, under what stands over the columns of the first one. It
+// takes time proportional to the number of bands.
 func (s setter) paged(over, bands []band) []Page {
 	if s.count == 1 {
 		over, bands = nil, append(over, bands...)
 	}
-	wide := columnPages{s.page, s.count, 1}.pages(over, bands)
-	if len(wide) < 2 || wide[len(wide)-1].filled() > fewLines {
-		return wide
-	}
+	set := columnPages{s.page, s.count, 1}
+	pages := set.pages(over, bands)
 	for _, gaps := range narrowerGaps() {
-		if tight := (columnPages{s.page, s.count, gaps}).pages(over, bands); len(tight) < len(wide) {
-			return tight
+		narrow := columnPages{s.page, s.count, gaps}
+		if tight := narrow.pages(over, bands); len(tight) < len(pages) {
+			set, pages = narrow, tight
+			break
 		}
 	}
-	return wide
+	for len(pages) > 1 && s.littleOn(pages[len(pages)-1]) && set.room.Height() > s.page.Height()/2 {
+		set.room.Min.Y += evenStep
+		sooner := set.pages(over, bands)
+		if len(sooner) > len(pages) {
+			break
+		}
+		pages = sooner
+	}
+	return pages
 }
 
-// filled is how high all bands of a page are together, in mm.
-func (p Page) filled() float64 {
+// littleOn reports whether a page has little on it.
+func (s setter) littleOn(p Page) bool {
 	sum := 0.0
 	for _, b := range p {
 		sum += b.Height
 	}
-	return sum
+	return sum < littleShare*float64(s.count)*s.page.Height()
 }
 
 // pages breaks bands into pages. What stands across a page comes in its order, and
@@ -110,11 +118,28 @@ func (c columnPages) pages(over, bands []band) []Page {
 				set = withFoot
 			}
 		}
+		if set.taken == len(bands) && len(set.across)+len(waiting) == 0 {
+			set = c.fillEvenly(bands, area, set)
+		}
 		pages = append(pages, append(page, set.placed...))
 		waiting = append(waiting, set.across...)
 		bands = bands[set.taken:]
 	}
 	return pages
+}
+
+// fillEvenly fills an area that has room for all bands no lower than its columns must
+// reach; set is how they are filled one after the other.
+func (c columnPages) fillEvenly(bands []band, area plane.Box, set filledArea) filledArea {
+	for even := area; even.Height() > evenStep; {
+		even.Min.Y += evenStep
+		higher := c.fill(bands, even)
+		if higher.taken < len(bands) {
+			break
+		}
+		set = higher
+	}
+	return set
 }
 
 // fillOver fills an area, and sets what stands across the page under its columns. It
@@ -178,7 +203,7 @@ func (c columnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x f
 		room := y - area.Min.Y
 		height := c.height(next)
 		full := above+height > room
-		if first && full && area != c.room || !first && (full || c.moves(rest, n, room, area.Height())) {
+		if full && (!first || area != c.room) {
 			return
 		}
 		f.placed = c.stacked(f.placed, next, plane.Point{X: x, Y: y - above})
@@ -196,26 +221,6 @@ func together(bands []band) int {
 		n++
 	}
 	return n
-}
-
-// moves reports whether the first n bands, which have room in a column, go to the
-// next one all the same, so that what begins with them is not broken.
-func (c columnPages) moves(bands []band, n int, room, column float64) bool {
-	begins := slices.IndexFunc(bands[:n], func(b band) bool { return b.whole > 0 })
-	if begins < 0 || room > mostEmpty*column {
-		return false
-	}
-	end := begins + bands[begins].whole
-	if end <= n {
-		return false
-	}
-	height := c.gaps*bands[0].above + bands[0].Height
-	for _, b := range bands[1:end] {
-		if height += c.gaps*b.above + b.Height; height > column {
-			return false
-		}
-	}
-	return height > room
 }
 
 // heightOf is how high bands are, one under the other, in mm.

@@ -2,6 +2,7 @@ package report
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -57,19 +58,22 @@ func columnsOn(pages []seen.Page, onPaper paper.Paper, count int) []seen.Page {
 // from one column into the other.
 func checkInColumns(t require.TestingT, pages []seen.Page, onPaper paper.Paper, over []string) {
 	room := onPaper.UnderHeader()
-	width := half(onPaper)
-	gap := plane.Box{
-		Min: plane.Point{X: room.Min.X + width + 0.1, Y: room.Min.Y},
-		Max: plane.Point{X: room.Min.X + width + apart - 0.1, Y: room.Max.Y},
-	}
+	count, width := columnsOf(onPaper)
 	mayCross := seen.Squeezed(strings.Join(over, ""))
-	for i, p := range pages {
-		for _, r := range p.Texts {
-			assert.True(t, !r.Box().Meets(gap) || strings.Contains(mayCross, seen.Squeezed(r.Text)), "page %d: %q", i+1, r.Text)
+	for k := range count - 1 {
+		left := room.Min.X + float64(k)*(width+apart) + width
+		gap := plane.Box{
+			Min: plane.Point{X: left + 0.1, Y: room.Min.Y},
+			Max: plane.Point{X: left + apart - 0.1, Y: room.Max.Y},
 		}
-		for _, q := range p.Paths {
-			for _, part := range q.Parts {
-				assert.False(t, part.Bounds().Meets(gap), "page %d: a line at %v", i+1, part.Bounds())
+		for i, p := range pages {
+			for _, r := range p.Texts {
+				assert.True(t, !r.Box().Meets(gap) || strings.Contains(mayCross, seen.Squeezed(r.Text)), "page %d: %q", i+1, r.Text)
+			}
+			for _, q := range p.Paths {
+				for _, part := range q.Parts {
+					assert.False(t, part.Bounds().Meets(gap), "page %d: a line at %v", i+1, part.Bounds())
+				}
 			}
 		}
 	}
@@ -83,7 +87,7 @@ func TestColumnsAreFilled(t *testing.T) {
 		r := sample.ColumnFigures()
 		pages, onPaper := reported(t, r, p)
 		room := onPaper.UnderHeader()
-		right := room.Min.X + half(onPaper) + apart
+		_, width := columnsOf(onPaper)
 		checkInColumns(t, pages, onPaper, append(slices.Clone(r.Notes), r.Title))
 		title, on := only(t, pages, r.Title)
 		assert.Zero(t, on)
@@ -96,11 +100,8 @@ func TestColumnsAreFilled(t *testing.T) {
 		// In the order of the report, down one column and then down the next.
 		place := func(text string) float64 {
 			r, on := only(t, pages, text)
-			column := 0.0
-			if r.At.X >= right-seen.Written {
-				column = 1
-			}
-			return (2*float64(on)+column)*1e4 - r.At.Y
+			column := math.Floor((r.At.X - room.Min.X + seen.Written) / (width + apart))
+			return (10*float64(on)+column)*1e4 - r.At.Y
 		}
 		at := place("Edges")
 		for _, table := range r.Sections[0].Tables {
@@ -116,7 +117,8 @@ func TestColumnsAreFilled(t *testing.T) {
 	}
 }
 
-// Wherever a report ends, its last page has more than two lines on it.
+// Wherever a report ends, its last page is a quarter full at least, narrower gaps save a
+// page where they can, and the columns of the last page end at about one height.
 func TestLastPageIsWorthIt(t *testing.T) {
 	t.Parallel()
 	tight := 0
@@ -127,9 +129,21 @@ func TestLastPageIsWorthIt(t *testing.T) {
 		}
 		r := &mark.Report{Sections: []mark.Section{section}}
 		pages, onPaper := reported(t, r, "letter")
-		said := len(pages[len(pages)-1].Texts)
-		assert.Greater(t, said, 2, "n = %d: lines on the last page", n)
-		bands, err := inColumns(onPaper).sections(*r)
+		room := onPaper.UnderHeader()
+		lows := []float64{}
+		for _, column := range columnsOn(pages[len(pages)-1:], onPaper, 2) {
+			low := room.Max.Y
+			for _, text := range column.Texts {
+				low = min(low, text.Box().Min.Y)
+			}
+			lows = append(lows, low)
+		}
+		if len(pages) > 1 {
+			filled := (2*room.Max.Y - lows[0] - lows[1]) / (2 * room.Height())
+			assert.GreaterOrEqual(t, filled, 0.25, "n = %d: so much of the last page is filled", n)
+		}
+		assert.InDelta(t, lows[0], lows[1], 15, "n = %d: the feet of the columns", n)
+		bands, err := inColumns(onPaper, 2).sections(*r)
 		require.NoError(t, err)
 		if len((columnPages{onPaper.UnderHeader(), 2, 1}).pages(nil, bands)) > len(pages) {
 			tight++
@@ -138,7 +152,7 @@ func TestLastPageIsWorthIt(t *testing.T) {
 	assert.Positive(t, tight, "narrower gaps saved a page")
 }
 
-// A report stands in two columns where all its tables fit one and say there what they
+// A report stands in several columns where all its tables fit one and say there what they
 // say on a whole page, else in one.
 func TestColumnsOfAReport(t *testing.T) {
 	edges := sample.ColumnFigures().Sections[0].Tables[0]
@@ -146,7 +160,7 @@ func TestColumnsOfAReport(t *testing.T) {
 		return &mark.Report{Title: "Linden pinafore", Sections: []mark.Section{{Title: title, Tables: tables}}}
 	}
 	wordy := func(words string) mark.Table {
-		return mark.Table{Rows: sample.Cells([]string{words, "3 in", "17 11/16 in"})}
+		return mark.Table{Rows: sample.Cells([]string{words, "3", "17 11/16"})}
 	}
 	titled := func(title string) mark.Table { return mark.Table{Title: title, Rows: edges.Rows} }
 	noted := section("Edges", edges)
@@ -159,7 +173,7 @@ func TestColumnsOfAReport(t *testing.T) {
 		{"narrow tables", section("Edges", edges, edges), 2},
 		{"no table", &mark.Report{Sections: []mark.Section{{Title: "Cautions", Lines: []mark.Sentence{{Text: "Count the pins."}}}}}, 2},
 		{"one wide table among narrow ones", section("Edges", edges, sample.WideTable(), edges), 1},
-		{"words in three lines", section("Edges", wordy("A skirt panel with growth tucks above a hem that can be let down, in the second summer and in the third")), 2},
+		{"words in three lines", section("Edges", wordy("A skirt panel with growth tucks above a hem that can be let down, in summer")), 2},
 		{"words in more lines than three", section("Edges", wordy(strings.Repeat("a skirt panel with growth tucks ", 7))), 1},
 		{"a word longer than its column", section("Edges", wordy(strings.Repeat("W", 40))), 1},
 		{"a title in three lines", section("Edges", titled(strings.Repeat("the front and back ", 6))), 2},
@@ -185,26 +199,54 @@ func TestColumnsOfAReport(t *testing.T) {
 	}
 }
 
-// In a column no table is set smaller than 8 points, and none smaller than it need be.
-func TestSizesInColumns(t *testing.T) {
-	for _, c := range []struct {
-		name    string
-		numbers []string
-		size    float64
-	}{
-		{"small", []string{"3 in", "4 in"}, 9},
-		{"three long numbers", slices.Repeat([]string{"17 11/16 in"}, 3), 9},
-		{"a little too wide", []string{"17 11/16 in", "17 11/16 in", "hem 2, turn in 1/4"}, 8.5},
-		{"as wide as may be", []string{"17 11/16 in", "17 11/16 in", "hem 2 1/2, turn 1/4 in"}, 8},
+// The numbers of all tables of a report end at stops as far apart as others, and the first
+// of them stand under each other where nothing asks for more room.
+func TestNumbersStandOnOneGrid(t *testing.T) {
+	t.Parallel()
+	for name, r := range map[string]*mark.Report{"figures in columns": sample.ColumnFigures(), "figures of a dress": sample.DressFigures()} {
+		for _, on := range paper.Names() {
+			pages, onPaper := reported(t, r, on)
+			count, width := columnsOf(onPaper)
+			if name == "figures of a dress" {
+				count, width = 1, onPaper.UnderHeader().Width()
+			}
+			step := width / math.Round(width/14.5) / 2
+			numbers := map[string]bool{}
+			for _, section := range r.Sections {
+				for _, table := range section.Tables {
+					for _, row := range table.Rows {
+						for _, number := range row.Cells[1:] {
+							numbers[number] = number != ""
+						}
+					}
+				}
+			}
+			for _, column := range columnsOn(pages, onPaper, count) {
+				for _, text := range column.Texts {
+					if numbers[text.Text] && !text.Bold {
+						at := (rightEnd(text) - onPaper.UnderHeader().Min.X) / step
+						assert.InDelta(t, math.Round(at), at, 0.01, "%s on %s: %q ends between two stops", name, on, text.Text)
+					}
+				}
+			}
+		}
+	}
+}
+
+// Nothing of a report is smaller than 9 points.
+func TestNothingIsSmall(t *testing.T) {
+	t.Parallel()
+	for name, r := range map[string]*mark.Report{
+		"figures of a dress": sample.DressFigures(), "figures in columns": sample.ColumnFigures(),
+		"a picture across": sample.ScrapFigures(), "long figures": sample.LongFigures(),
 	} {
-		t.Run(c.name, func(t *testing.T) {
-			row := append([]string{"Front, centre front"}, c.numbers...)
-			p := paper.All()[0]
-			s := inColumns(p)
-			set, ok := s.inHalf(mark.Table{Rows: sample.Cells(row)})
-			require.True(t, ok)
-			assert.Equal(t, c.size, set.size)
-			assert.LessOrEqual(t, set.ends[len(set.ends)-1], s.width+seen.Written)
-		})
+		for _, on := range paper.Names() {
+			pages, _ := reported(t, r, on)
+			for _, p := range pages {
+				for _, text := range p.Texts {
+					assert.GreaterOrEqual(t, text.Size, 9.0, "%s on %s: %q", name, on, text.Text)
+				}
+			}
+		}
 	}
 }

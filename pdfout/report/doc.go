@@ -11,6 +11,7 @@
 //	setter.go        Lay: what is set, in which order, and what stays together
 //	sentence.go      sentences, warnings and lines to write on
 //	table.go         tables
+//	grid.go          the stops that all their numbers end at
 //	picture.go       a picture of how things lie
 //	picturebands.go  what is said of the bands of a picture
 //	picturenames.go  the names of its shapes
@@ -20,13 +21,15 @@
 //
 // What took thought:
 //
-//   - Two columns or one is decided for a whole report, by its widest table: a page on
-//     which both are mixed is hard to read from across a table.
+//   - How many columns a page has is decided for a whole report, by its widest table: a page
+//     on which both are mixed is hard to read from across a table. All numbers end at the
+//     stops of one grid, so that the eye runs down them from table to table.
 //   - A number that is cut short is a wrong one, and so is a measure broken between two
 //     lines. Words are shortened before a number is; where numbers alone are too wide
-//     the report is refused.
-//   - Nothing that heads something is the last in its column, and no row of a table stands
-//     alone. What has to stay together is bounded in height, so that it fits on any page.
+//     the report is refused. Nothing is set small to fit.
+//   - Nothing that heads something is the last in its column, and a table is broken only
+//     where no column has room for it. What has to stay together is bounded in height, so
+//     that it fits on any page.
 //   - A picture is never true to size, and looks it: thin lines, a tint, no pen that a
 //     sheet has but that of a fold.
 //   - What stands across a page is not moved forward for what comes after it, and that

@@ -26,7 +26,6 @@ const (
 	pictureShare = 0.6  // the most of a page that a picture takes
 	mostScale    = 0.5  // the most a picture shows of a mm, in mm
 	lyingFrom    = 1.5  // what is longer than this many times its width lies on its side
-	bandTextSize = 7.0  // of what is said of a band, in points
 	bandLines    = 3    // the most lines of it over a picture that lies on its side
 	bandLeast    = 14.0 // the least it is long, in mm
 	bandMost     = 60.0 // the most it is long beside a band or in it
@@ -107,7 +106,7 @@ func (s setter) scaleOf(p mark.Picture) pictureScale {
 	if c.lying {
 		size = plane.Point{X: p.Height, Y: p.Width}
 		if slices.ContainsFunc(p.Bands, func(b mark.Band) bool { return b.Text != "" }) {
-			room.Y -= bandLines*ink.Plain(bandTextSize).Step() + bandTextOver
+			room.Y -= bandLines*ink.Caption().Step() + bandTextOver
 		}
 	}
 	c.scale = min(mostScale, room.X/size.X, room.Y/size.Y)
@@ -132,14 +131,14 @@ func (s setter) picture(p mark.Picture) setPicture {
 	b := band{picture: drawn, above: pictureAbove}
 	b.Height = drawn.over + c.frame.Height()
 	bands := []band{b}
-	aside := ink.Plain(asideSize)
+	aside := ink.Text()
 	say := func(words string, style ink.Style) {
 		more := bandsOf(text.WrapMeasures(words, style, min(s.width, mostMeasure)), style, 0)
 		more[0].above = legendAbove
 		bands = append(bands, more...)
 	}
 	if p.Caption != "" {
-		say(p.Caption, aside.In(ink.Grey()))
+		say(p.Caption, ink.Caption())
 	}
 	for _, one := range unsaid {
 		say(one.text, aside)

@@ -29,7 +29,7 @@ func pictureOf(t *rapid.T) *mark.Picture {
 	}
 	for i := range rapid.IntRange(0, 25).Draw(t, "shapes") {
 		x, y := within(p.Width, "x"), within(p.Height, "y")
-		shape := sample.Oblong([]string{"Cuff", "Pocket flap", "a strip that goes twice round the waist", fmt.Sprint("No. ", i)}[i%4],
+		shape := sample.Oblong([]string{"Cuff", "Pocket flap", "a strip that goes twice round the waist", fmt.Sprint("No.", i)}[i%4],
 			x, y, within(p.Width-x, "w"), within(p.Height-y, "h"))
 		shape.Outline = shape.Outline[:rapid.SampledFrom([]int{5, 5, 5, 5, 4, 2, 1, 0}).Draw(t, "points")]
 		p.Shapes = append(p.Shapes, shape)
@@ -277,8 +277,8 @@ func TestNamesInAPicture(t *testing.T) {
 	p := mark.Picture{Width: 1000, Height: 1200, Shapes: []mark.Shape{
 		sample.Oblong("Skirt panel", 20, 20, 500, 600),
 		sample.Oblong("Neck facing", 540, 20, 105, 300),
-		sample.Oblong("Binding for the whole of the neck", 700, 20, 60, 40),
-		sample.Oblong("Binding for the whole of the neck", 800, 20, 60, 40),
+		sample.Oblong("Binding for the whole of the neck", 700, 20, 90, 80),
+		sample.Oblong("Binding for the whole of the neck", 800, 20, 90, 80),
 		sample.Oblong("Loop", 560, 500, 8, 8),
 		{Name: "Nothing"},
 		sample.Oblong("Stay", 598, 698, 4, 4),
@@ -323,7 +323,7 @@ func TestNamesInAPicture(t *testing.T) {
 func smallThings() mark.Picture {
 	p := mark.Picture{Width: 1000, Height: 2500, Caption: "As they lie."}
 	for i := range 20 {
-		p.Shapes = append(p.Shapes, sample.Oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 220, 40))
+		p.Shapes = append(p.Shapes, sample.Oblong(fmt.Sprint("Flap no. ", i+1), 20+480*float64(i%2), 20+240*float64(i/2), 300, 60))
 	}
 	return p
 }
@@ -362,7 +362,7 @@ func TestPictureAcrossThePage(t *testing.T) {
 				last, on := only(t, pages, "last.")
 				picture := picturesOn(pages[on])[0]
 				require.NotEmpty(t, picture.outlines, "the picture stands with the last sentence before it: n = %d", n)
-				column := half(onPaper)
+				_, column := columnsOf(onPaper)
 				assert.Equal(t, c.across, picture.frame.Width() > column, "n = %d: %v", n, picture.frame)
 				assert.InDelta(t, 0, last.At.Y-picture.frame.Max.Y, 6, "right under it: n = %d", n)
 				if c.across && !c.tables {

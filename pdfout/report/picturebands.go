@@ -78,7 +78,7 @@ func (d *picture) sayUnder(one saidOfBand, f *arrange.Field) bool {
 
 // sayOver sets what is said of a band that lies on its side over the picture.
 func (d *picture) sayOver(one saidOfBand, f *arrange.Field) bool {
-	said, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Plain(bandTextSize).Step())
+	said, ok := bandText(one.text, one.box.Width()-2*bandTextAway, bandLines*ink.Caption().Step())
 	if !ok || !d.say(said, plane.Point{X: one.box.Min.X + bandTextAway, Y: bandTextOver + said.Height}, f) {
 		return false
 	}
@@ -126,7 +126,7 @@ func bandText(words string, limit, high float64) (arrange.Inscription, bool) {
 	if limit < bandLeast {
 		return arrange.Inscription{}, false
 	}
-	said := arrange.InscriptionOf(words, ink.Plain(bandTextSize).In(ink.Grey()), limit)
+	said := arrange.InscriptionOf(words, ink.Caption(), limit)
 	for i := range said.Labels {
 		said.Labels[i].At.X = 0
 	}

@@ -13,14 +13,6 @@ import (
 // Rules of this file: a shape of a picture has its name inside it where that fits, else a
 // number in it or beside it, which stands with the name under the picture.
 
-// nameStyles and numberStyles are the styles that a shape's name and its number may
-// have, largest first.
-func nameStyles() []ink.Style {
-	return []ink.Style{ink.Plain(8), ink.Plain(7), ink.Plain(6), ink.Plain(5)}
-}
-
-func numberStyles() []ink.Style { return []ink.Style{ink.Strong(7), ink.Strong(6), ink.Strong(5)} }
-
 // nameShapes writes the names into the shapes, and a number in a shape or beside
 // it where a name has no room. It returns the names of the numbers, from 1 on, and
 // the names of shapes that have no room even for a number, each once.
@@ -31,7 +23,7 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered
 			continue
 		}
 		places := p.Places(f, nameRoom, nameClosest)
-		if d.nameIn(p, f, places, p.Name, nameStyles(), []plane.Point{text.Across(), text.Up()}) {
+		if d.nameIn(p, f, places, p.Name, ink.Text(), []plane.Point{text.Across(), text.Up()}) {
 			continue
 		}
 		n, known := numbers[p.Name]
@@ -40,7 +32,7 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered
 		}
 		s := strconv.Itoa(n)
 		switch {
-		case d.nameIn(p, f, places, s, numberStyles(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, s):
+		case d.nameIn(p, f, places, s, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, s):
 			if !known {
 				numbers[p.Name] = n
 				numbered = append(numbered, p.Name)
@@ -54,22 +46,19 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered
 }
 
 // nameIn writes a text into a shape at one of some places, along one of some
-// directions and in the first of some styles that it has room in, and reports
-// whether there is any.
-func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, words string, styles []ink.Style, along []plane.Point) bool {
-	for _, s := range styles {
-		for _, u := range along {
-			for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
-				name := arrange.InscriptionOf(words, s, limit)
-				e := name.Extent(u)
-				if name.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
-					continue
-				}
-				if found, ok := p.Roomiest(f, places, name, u, nameRoom, d.framed); ok {
-					f.Take(found.Around(found.Middle, found.U))
-					d.labels = append(d.labels, found.Placed(found.Middle, found.U)...)
-					return true
-				}
+// directions, and reports whether there is room.
+func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, words string, s ink.Style, along []plane.Point) bool {
+	for _, u := range along {
+		for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
+			name := arrange.InscriptionOf(words, s, limit)
+			e := name.Extent(u)
+			if name.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
+				continue
+			}
+			if found, ok := p.Roomiest(f, places, name, u, nameRoom, d.framed); ok {
+				f.Take(found.Around(found.Middle, found.U))
+				d.labels = append(d.labels, found.Placed(found.Middle, found.U)...)
+				return true
 			}
 		}
 	}
@@ -82,18 +71,16 @@ func (d *picture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arran
 	if p.Bounds.Empty() {
 		return false
 	}
-	for _, s := range numberStyles() {
-		name := arrange.InscriptionOf(number, s, math.Inf(1))
-		side := plane.Point{X: (p.Bounds.Width()+name.Width)/2 + numberAway}
-		over := plane.Point{Y: (p.Bounds.Height()+name.Height)/2 + numberAway}
-		for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
-			at := p.Bounds.Centre().Add(step)
-			room := name.Around(at, text.Across())
-			if d.onBand(room.Bounds()) && f.Free(room.Grown(numberApart)) && !inAny(pieces, at) {
-				f.Take(room)
-				d.labels = append(d.labels, name.Placed(at, text.Across())...)
-				return true
-			}
+	name := arrange.InscriptionOf(number, ink.StrongText(), math.Inf(1))
+	side := plane.Point{X: (p.Bounds.Width()+name.Width)/2 + numberAway}
+	over := plane.Point{Y: (p.Bounds.Height()+name.Height)/2 + numberAway}
+	for _, step := range []plane.Point{side, side.Mul(-1), over.Mul(-1), over} {
+		at := p.Bounds.Centre().Add(step)
+		room := name.Around(at, text.Across())
+		if d.onBand(room.Bounds()) && f.Free(room.Grown(numberApart)) && !inAny(pieces, at) {
+			f.Take(room)
+			d.labels = append(d.labels, name.Placed(at, text.Across())...)
+			return true
 		}
 	}
 	return false
@@ -105,7 +92,7 @@ func (s setter) legend(names []string) []band {
 		return nil
 	}
 	number := func(i int) string { return strconv.Itoa(i + 1) }
-	heavy, light := ink.Strong(asideSize), ink.Plain(asideSize)
+	heavy, light := ink.StrongText(), ink.Text()
 	indent := heavy.Width(number(len(names)-1)) + text.RuleAway
 	column := min(indent+text.LongestWord(names, light), legendMost)
 	count := int((s.width + legendApart) / (column + legendApart))

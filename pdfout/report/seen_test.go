@@ -22,8 +22,13 @@ const fineLine = 0.13
 // apart is what is free between two columns of a page, in mm.
 const apart = 8.0
 
-// half is how wide each of two columns of a page is, in mm.
-func half(on paper.Paper) float64 { return (on.UnderHeader().Width() - apart) / 2 }
+// columnsOf is how many columns of 80 mm and more a page has room for, and how wide each is,
+// in mm.
+func columnsOf(on paper.Paper) (count int, width float64) {
+	room := on.UnderHeader().Width() + apart
+	count = int(room / (80 + apart))
+	return count, room/float64(count) - apart
+}
 
 // leastPapers are the smallest papers the pages in front fit on: upright, and lying.
 func leastPapers(t require.TestingT) []paper.Paper {
@@ -81,11 +86,11 @@ func checkRoom(t require.TestingT, pages []Page, p paper.Paper) {
 }
 
 // said is all that stands on a page of figures, in its order, without spaces,
-// without the signs in the marks of warnings.
+// without the signs in the bars of warnings.
 func said(p seen.Page) string {
 	var all []string
 	for _, r := range p.Texts {
-		if r.Text != "!" || r.Size != 6.5 {
+		if r.Text != "!" {
 			all = append(all, r.Text)
 		}
 	}

@@ -8,17 +8,14 @@ import (
 )
 
 // Rules of this file: a sentence is set in lines that are easy to read, over measures
-// that are never broken. A warning is bold and has a mark in front of it, so that it
-// is seen without being read.
+// that are never broken. A warning is bold and has a black bar in front of all its lines,
+// with a sign beside the first, so that it is seen without being read, in grey as well.
 
 const (
-	flagRoom     = 5.0 // what the mark of a warning takes up in front of it, in mm
-	flagWidth    = 3.6 // of that mark
-	flagHeight   = 3.2
-	flagDown     = 0.4 // how far it reaches below the base line
-	flagSignSize = 6.5 // of the sign in it, in points
-	flagSignUp   = 0.4 // how far the sign stands over the foot of the mark, in mm
-	flagSign     = "!"
+	flagRoom  = 5.5 // what the bar of a warning takes up in front of it, in mm
+	flagWidth = 3.8 // of that bar at the first line, where the sign stands in it
+	barWidth  = 1.2 // of it at the others
+	flagSign  = "!"
 )
 
 // sentences sets sentences one under the other.
@@ -37,9 +34,9 @@ func (s setter) sentence(said mark.Sentence) []band {
 	if said.Text == "" && !said.Blank {
 		return nil
 	}
-	style, indent := ink.Plain(figureSize), 0.0
+	style, indent := ink.Text(), 0.0
 	if said.Warning {
-		style, indent = ink.Strong(figureSize), flagRoom
+		style, indent = ink.StrongText(), flagRoom
 	}
 	width := min(s.width, mostMeasure)
 	lines := text.WrapMeasures(said.Text, style, width-indent)
@@ -56,7 +53,7 @@ func (s setter) sentence(said mark.Sentence) []band {
 	}
 	keepEnds(bands)
 	if said.Warning {
-		bands[0].flag()
+		flag(bands)
 	}
 	bands[0].above = sentenceAbove
 	return bands
@@ -71,11 +68,16 @@ func toWriteOn(words string, s ink.Style, left, from, to float64) band {
 	return b
 }
 
-// flag puts the mark of a warning at the left of the band: a filled triangle with
-// a sign in it.
-func (b *band) flag() {
-	sign := ink.Strong(flagSignSize).In(ink.White())
-	foot := plane.Point{Y: -b.Height + ink.Plain(figureSize).Foot() - flagDown}
-	b.flags = append(b.flags, plane.Path{foot, foot.Add(plane.Point{X: flagWidth}), foot.Add(plane.Point{X: flagWidth / 2, Y: flagHeight})})
-	b.Say(flagSign, sign, foot.Add(plane.Point{X: (flagWidth - sign.Width(flagSign)) / 2, Y: flagSignUp}))
+// flag puts the bar of a warning at the left of its bands, with a sign at the first.
+func flag(bands []band) {
+	for i := range bands {
+		wide := barWidth
+		if i == 0 {
+			wide = flagWidth
+		}
+		b := &bands[i]
+		b.flags = append(b.flags, plane.Box{Min: plane.Point{Y: -b.Height}, Max: plane.Point{X: wide}}.Outline())
+	}
+	sign := ink.StrongText().In(ink.White())
+	bands[0].Say(flagSign, sign, plane.Point{X: (flagWidth - sign.Width(flagSign)) / 2, Y: -bands[0].Height + sign.Foot()})
 }

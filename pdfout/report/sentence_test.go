@@ -1,6 +1,7 @@
 package report
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -26,7 +27,7 @@ func TestSentences(t *testing.T) {
 		{Text: "not sewn yet:", Blank: true, Warning: true},
 		{},
 	}}
-	half := half(paper.All()[0])
+	_, half := columnsOf(paper.All()[0])
 	t.Run("in a column", func(t *testing.T) { checkSentences(t, said, long, half) })
 	said.Tables = []mark.Table{sample.WideTable()}
 	t.Run("across the page", func(t *testing.T) { checkSentences(t, said, long, 160.0) })
@@ -47,13 +48,15 @@ func checkSentences(t *testing.T, section mark.Section, long string, measure flo
 			flags = append(flags, q.Parts...)
 		}
 	}
-	require.Len(t, flags, 2, "marks of warnings")
+	require.Len(t, flags, 2, "bars of warnings of one line each")
 	for i, text := range []string{"The seam catches tuck 6.", "not sewn yet:"} {
 		warning, _ := only(t, pages, text)
 		assert.True(t, warning.Bold, text)
 		b := flags[i].Bounds()
 		assert.Less(t, b.Max.X, warning.At.X, "the mark stands in front of %q", text)
-		assert.InDelta(t, warning.At.Y, b.Min.Y, 1, "the mark stands beside %q", text)
+		assert.True(t, b.Min.Y < warning.At.Y && warning.At.Y < b.Max.Y, "the bar stands beside %q", text)
+		sign, _ := only(t, []seen.Page{{Texts: []seen.Text{page.Texts[slices.IndexFunc(page.Texts, func(r seen.Text) bool { return r.Text == "!" && b.Holds(r.At) })]}}}, "!")
+		assert.True(t, b.Holds(sign.Box().Min) && b.Holds(sign.Box().Max), "the sign of %q stands in its bar", text)
 	}
 
 	lines := page.ToWriteOn()
@@ -75,4 +78,30 @@ func checkSentences(t *testing.T, section mark.Section, long string, measure flo
 			assert.True(t, k == i || !text.Upright(hand).MeetsSegment(o[0], o[1]), "lines %d and %d", i, k)
 		}
 	}
+}
+
+// A warning of several lines has its bar beside all of them.
+func TestBarsOfWarnings(t *testing.T) {
+	said := strings.Repeat("the seam catches the last of the tucks, and ", 6) + "so on"
+	pages, _ := reported(t, &mark.Report{Sections: []mark.Section{{Lines: []mark.Sentence{{Text: said, Warning: true}}}}}, "letter")
+	bar, lines := plane.EmptyBox(), plane.EmptyBox()
+	for _, q := range pages[0].Paths {
+		if q.Painted == seen.Filled {
+			for _, part := range q.Parts {
+				bar = bar.Union(part.Bounds())
+			}
+		}
+	}
+	n := 0
+	for _, r := range pages[0].Texts {
+		if r.Text != "!" {
+			lines = lines.Union(r.Box())
+			n++
+			assert.True(t, r.Bold)
+		}
+	}
+	require.Greater(t, n, 3)
+	assert.Less(t, bar.Min.Y, lines.Min.Y)
+	assert.Greater(t, bar.Max.Y, lines.Max.Y)
+	assert.Less(t, bar.Max.X, lines.Min.X)
 }

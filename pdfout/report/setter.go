@@ -10,24 +10,22 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: a report is set in bands (band.go), in two columns where every
-// table fits one, else in one. What stays together is a heading with what it is over,
-// the first two and the last two rows of a table, the first two and the last two lines
-// of a sentence, and a picture with the sentence before it. That is bounded in
-// height, so that it fits on any page: headings have few lines, the words of a row
-// as well, and a picture takes no more than its share of a page.
+// Rules of this file: a report is set in bands (band.go), in as many columns as a page has
+// room for where every table fits one, else in fewer. What stays together is a heading
+// with what it is over, a table that is no longer than a column, of a longer one the first
+// two and the last two rows, the first two and the last two lines of a sentence, and a
+// picture with the sentence before it. That is bounded in height, so that it fits on any
+// page: headings have few lines, the words of a row as well, and a picture takes no more
+// than its share of a page.
 
 // Heading stands in the header of the pages of figures.
 const Heading = "Figures for the cutting table"
 
 const (
-	titleSize     = 15.0  // sizes in points: of the title on the first page
-	sectionSize   = 11.0  // of a section's heading
-	figureSize    = 9.0   // of tables and sentences
-	asideSize     = 8.0   // of what is said under a picture
 	headingLines  = 3     // the most lines of a title or a heading
 	mostMeasure   = 160.0 // the most a line of a sentence is long, in mm
-	sectionAbove  = 6.0   // free above a section, in mm
+	leastColumn   = 80.0  // a column is as wide as this, where there are several, in mm
+	sectionAbove  = 7.0   // free above a section, in mm
 	tableAbove    = 3.5   // above a table
 	pictureAbove  = 3.0   // above a picture
 	sentenceAbove = 1.3   // above a sentence
@@ -39,16 +37,21 @@ const (
 type setter struct {
 	paper paper.Paper
 	page  plane.Box // what bands may fill of a page
-	count int       // how many columns of a page they stand in, 1 or 2
+	count int       // how many columns of a page they stand in
 	width float64   // of a column, in mm
 }
 
 // across is the setter for what stands across the whole page.
 func across(p paper.Paper) setter { return setter{p, p.UnderHeader(), 1, p.UnderHeader().Width()} }
 
-// inColumns is the setter for two columns of a page.
-func inColumns(p paper.Paper) setter {
-	return setter{p, p.UnderHeader(), 2, columnWidth(p.UnderHeader().Width(), 2)}
+// inColumns is the setter for some columns of a page.
+func inColumns(p paper.Paper, count int) setter {
+	return setter{p, p.UnderHeader(), count, columnWidth(p.UnderHeader().Width(), count)}
+}
+
+// mostColumns is how many columns a page has room for.
+func mostColumns(p paper.Paper) int {
+	return max(1, int((p.UnderHeader().Width()+columnsApart)/(leastColumn+columnsApart)))
 }
 
 // Lay lays a report on pages of a paper. No report, and one that says nothing, has
@@ -60,8 +63,12 @@ func Lay(r *mark.Report, p paper.Paper) ([]Page, error) {
 	}
 	s := across(p)
 	over := s.over(*r)
-	if half := inColumns(p); half.fits(*r) && heightOf(over) <= overShare*s.page.Height() {
-		s = half
+	if heightOf(over) <= overShare*s.page.Height() {
+		for n := mostColumns(p); n > 1 && s.count == 1; n-- {
+			if narrow := inColumns(p, n); narrow.fits(*r) {
+				s = narrow
+			}
+		}
 	}
 	bands, err := s.sections(*r)
 	if err != nil {
@@ -77,7 +84,7 @@ func Lay(r *mark.Report, p paper.Paper) ([]Page, error) {
 func (s setter) over(r mark.Report) []band {
 	var bands []band
 	if r.Title != "" {
-		title := s.heading(r.Title, ink.Strong(titleSize))
+		title := s.heading(r.Title, ink.Part())
 		title.Space(underTitle)
 		bands = append(bands, title)
 	}
@@ -103,8 +110,9 @@ func (s setter) sections(r mark.Report) ([]band, error) {
 // section sets a section: its tables, its sentences and its picture.
 func (s setter) section(section mark.Section) ([]band, error) {
 	var bands []band
+	among := gridOf(s.width).of(section.Tables)
 	for _, t := range section.Tables {
-		more, err := s.table(t, section.Title)
+		more, err := s.table(t, section.Title, among)
 		if err != nil {
 			return nil, err
 		}
@@ -133,13 +141,25 @@ func (s setter) section(section mark.Section) ([]band, error) {
 }
 
 // finished puts a section's heading over its tables and what comes after them. One
-// without tables is rather not broken.
+// without tables is kept whole.
 func (s setter) finished(section mark.Section, tables, after []band) []band {
 	all := s.headed(section.Title, append(tables, after...))
-	if len(tables) == 0 && len(all) > 0 {
-		all[0].whole = len(all)
+	if len(tables) == 0 {
+		s.keepWhole(all)
 	}
 	return all
+}
+
+// keepWhole keeps bands together, if a column has room for them under a heading, and a
+// single one under the report's title as well.
+func (s setter) keepWhole(bands []band) {
+	over := headingLines*ink.Heading().Step() + underHeading
+	if s.count == 1 {
+		over += headingLines*ink.Part().Step() + underTitle + sectionAbove
+	}
+	if heightOf(bands) <= s.page.Height()-over {
+		keepAll(bands)
+	}
 }
 
 // heading sets a heading in a few lines.
@@ -155,7 +175,7 @@ func (s setter) headed(title string, bands []band) []band {
 	}
 	if title != "" {
 		bands[0].above = underHeading
-		heading := s.heading(title, ink.Strong(sectionSize))
+		heading := s.heading(title, ink.Heading())
 		bands = append([]band{heading}, bands...)
 	}
 	bands[0].above = sectionAbove

@@ -202,6 +202,9 @@ func TestAnyReport(t *testing.T) {
 			r.Sections = append(r.Sections, section)
 		}
 		pages, onPaper := reported(t, r, rapid.SampledFrom(paper.Names()).Draw(t, "paper"))
+		if count > 1 {
+			count, _ = columnsOf(onPaper)
+		}
 		columns := columnsOn(pages, onPaper, count)
 		checkTables(t, columns, tables)
 		checkNothingLast(t, columns, headings)

@@ -127,20 +127,23 @@ func ColumnFigures() *mark.Report {
 		edges.Tables = append(edges.Tables, mark.Table{
 			Title: name, Heads: []string{"", "cut", "sewn", "allowance"},
 			Rows: Cells(
-				[]string{"hem", "9 in", "8 7/16 in", "hem 2, turn 1/4"},
-				[]string{"side", "11 3/16 in", "8 1/2 in", "3/8"},
-				[]string{"the armhole, from the side to the shoulder", "6 13/16 in", "6 in", "3/8"},
-				[]string{"shoulder", "2 1/8 in", "1 3/16 in", "3/8"},
+				[]string{"hem", "9", "8 7/16", "hem 2, turn 1/4"},
+				[]string{"side", "11 3/16", "8 1/2", "3/8"},
+				[]string{"the armhole, from the side to the shoulder", "6 13/16", "6", "3/8"},
+				[]string{"shoulder", "2 1/8", "1 3/16", "3/8"},
 			),
 			Lines: []mark.Sentence{{Text: "sewn: with the tucks and pleats in"}, {Text: "The seam is 1/8 in too long.", Warning: true}},
 		})
 	}
 	seams := mark.Section{Title: "Seams", Tables: []mark.Table{{
 		Title: "side", Heads: []string{"", "cut", "sewn"},
-		Rows: Totalled(Cells([]string{"Front, side", "11 3/16 in", "8 1/2 in"}, []string{"Back, side", "11 3/16 in", "8 9/16 in"}), "difference", "0 in", "1/16 in"),
+		Rows: Totalled(Cells([]string{"Front, side", "11 3/16", "8 1/2"}, []string{"Back, side", "11 3/16", "8 9/16"}), "difference", "0", "1/16"),
 	}}, Lines: []mark.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
 	cloth := dress.Sections[2]
 	cloth.Tables = nil
+	lay := *cloth.Picture
+	lay.Shapes = slices.DeleteFunc(slices.Clone(lay.Shapes), func(s mark.Shape) bool { return !slices.Contains([]string{"Front", "Back", "Pocket"}, s.Name) })
+	cloth.Picture = &lay
 	settings := mark.Section{Title: "Settings to keep", Lines: []mark.Sentence{{Text: "stitch length:", Blank: true}, {Text: "needle:", Blank: true}}}
 	r.Sections = []mark.Section{edges, seams, cloth, settings}
 	return r
