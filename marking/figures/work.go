@@ -57,7 +57,7 @@ func (w *work) add(do, number string, keys []string) {
 func (w *work) keys(names []string, kinds ...mark.Kind) []string {
 	var keys []string
 	for _, m := range w.markings {
-		if slices.Contains(kinds, m.Kind) && (names == nil || slices.Contains(names, m.Piece)) {
+		if slices.Contains(kinds, m.Kind) && (names == nil || slices.ContainsFunc(names, m.IsOf)) {
 			keys = append(keys, m.Key)
 		}
 	}
@@ -73,7 +73,11 @@ func (w *work) drawn(names []string) []string {
 		if own == nil {
 			own = w.keys([]string{name}, mark.Template)
 		}
-		keys = append(keys, own...)
+		for _, key := range own {
+			if !slices.Contains(keys, key) { // pieces that are alike have one
+				keys = append(keys, key)
+			}
+		}
 	}
 	return keys
 }

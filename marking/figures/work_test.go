@@ -85,8 +85,8 @@ sides = 1
 		}},
 		// Two hems of one depth on pieces of one name for it are one step; a third is another.
 		{"hems", "allowance = 0\n" + sketch.Piece("a", hemmed) + sketch.Piece("b", hemmed) + sketch.Piece("c", sketch.Swap(hemmed, "hem = 2", "hem = 1")), []string{
-			"Mark and cut the pieces: 3 in all [a, b, c]",
-			"Fold in and sew the hem of a and b: 2 in deep [a, b]",
+			"Mark and cut the pieces: 3 in all [a, c]",
+			"Fold in and sew the hem of a and b: 2 in deep [a]",
 			"Fold in and sew the hem of c: 1 in deep [c]",
 		}},
 	} {

@@ -13,6 +13,9 @@ type Marking struct {
 	Name  string // as it is printed: "Front: template"
 	Kind  Kind
 	Piece string // the name of the piece it is of: "Front"; "" where it is of several
+	// Alike are the names of the pieces that it is of where they are alike, line for line,
+	// and Piece is all of these: "Cuff and Band"; nil where it is of one.
+	Alike []string
 	// Part is its number among all that is printed with it, from 1, in the order of use;
 	// 0 before it is known (Numbered).
 	Part  int
@@ -44,6 +47,9 @@ func Numbered(all []Marking) []Marking {
 	}
 	return all
 }
+
+// IsOf reports whether the marking is of the piece of a name, or of others that are like it.
+func (m Marking) IsOf(piece string) bool { return m.Piece == piece || slices.Contains(m.Alike, piece) }
 
 // Add adds a line to the marking. The name may be "".
 func (m *Marking) Add(role Role, name string, path plane.Path) {

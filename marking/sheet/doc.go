@@ -22,6 +22,7 @@
 //	mirror.go           a sheet for the wrong side; left and right
 //	prick.go            dots along the lines
 //	samplesheet.go      a strip of tucks to be sewn first
+//	alike.go            one sheet for pieces that are alike
 //
 // A transfer is added in three places: its constant and its word in marking/source, from
 // where messages and the command line's help have it; its row in the table of transfer.go;

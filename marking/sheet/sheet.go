@@ -10,14 +10,14 @@ import (
 )
 
 // Of returns the markings of every piece, in the order of the file, as many as the ways
-// in which its lines come onto the cloth ask for. In front of them come the samples to be
-// sewn first.
+// in which its lines come onto the cloth ask for. Pieces that are alike have theirs
+// together. In front of them come the samples to be sewn first.
 func Of(p *garment.Pattern) []mark.Marking {
 	all := samples(p)
 	for i := range p.Pieces {
 		all = append(all, sheetsOf(&p.Pieces[i], p)...)
 	}
-	return all
+	return onceEach(all)
 }
 
 // pieceSheets is what the sheets of a piece are made of, whichever way its lines come

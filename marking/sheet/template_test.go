@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -58,16 +59,13 @@ func TestTemplateNotes(t *testing.T) {
 func TestMatchMarksMatch(t *testing.T) {
 	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
 		pattern := Transferred(made.Example(t, name), []source.Transfer{source.Trace, source.Template})
-		byKey := map[string]mark.Marking{}
-		for _, m := range Of(pattern) {
-			byKey[m.Key] = m
-		}
+		all := Of(pattern)
 		for _, piece := range pattern.Pieces {
-			cut, found := byKey[piece.Key]
-			if piece.Block != nil {
-				cut, found = byKey[piece.Key+" cutting sheet"]
+			of := func(kinds ...mark.Kind) int {
+				return slices.IndexFunc(all, func(m mark.Marking) bool { return m.IsOf(piece.Name) && slices.Contains(kinds, m.Kind) })
 			}
-			require.True(t, found, piece.Key)
+			cut := of(mark.Piece, mark.CuttingSheet)
+			require.GreaterOrEqual(t, cut, 0, piece.Key)
 			matches := func(m mark.Marking) []string {
 				var all []string
 				for _, line := range m.Marks {
@@ -80,9 +78,9 @@ func TestMatchMarksMatch(t *testing.T) {
 			if !templateOf(&piece, pattern).useful {
 				continue // a strip with nothing to mark has none
 			}
-			want := matches(cut)
+			want := matches(all[cut])
 			assert.NotEmpty(t, want, "%s %s", name, piece.Key)
-			assert.Equal(t, want, matches(byKey[piece.Key+" template"]), "%s %s", name, piece.Key)
+			assert.Equal(t, want, matches(all[of(mark.Template)]), "%s %s", name, piece.Key)
 		}
 	}
 	for _, m := range Of(Transferred(made.Example(t, "linden.toml"), []source.Transfer{source.Trace})) {
