@@ -106,7 +106,7 @@ func readPictures(t require.TestingT, p seen.Page) []readPicture {
 			boxes[q.Clip] = append(boxes[q.Clip], q.Boxes...)
 		case math.Abs(q.Width-ink.OutlinePen().Width) < 2*seen.Written:
 			r.outline = append(r.outline, q.Parts...)
-		case math.Abs(q.Width-0.13) < 2*seen.Written:
+		case math.Abs(q.Width-0.18) < 2*seen.Written && q.Stroke[0] > 0.5:
 			for _, part := range q.Parts {
 				require.Len(t, part, 2, "a line of a hatching")
 				r.hatched = append(r.hatched, part[0].Toward(part[1], 0.5))

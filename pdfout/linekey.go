@@ -40,7 +40,7 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 			ink.StrokeEach(d, sampleOf(role, sample)...)
 		}
 		d.Ink(p.Colour)
-		ink.DrawHeads(d, ink.HeadsOf(p, sample)...)
+		ink.DrawSolids(d, ink.SolidsOf(p, sample)...)
 		d.Restore()
 		b.writeKey(d, at, role.String(), end)
 		at.Y -= step

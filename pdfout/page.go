@@ -88,8 +88,8 @@ func (p page) drawThin(d ink.Canvas) {
 	d.Ink(ink.Black())
 	ink.StrokeEach(d, lines...)
 	for _, h := range p.Heads {
-		if p.core().Holds(h.Tip) {
-			ink.DrawHeads(d, h)
+		if p.core().Holds(h.Shape[0]) {
+			ink.DrawSolids(d, h)
 		}
 	}
 	d.Restore()
@@ -128,7 +128,7 @@ func (p page) drawRole(d ink.Canvas, role mark.Role) {
 	d.EndLayer()
 }
 
-// drawLines draws lines with a pen, as far as they show, with its arrow heads.
+// drawLines draws lines with a pen, as far as they show, with its heads and flags.
 func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 	if len(lines) == 0 {
 		return
@@ -142,10 +142,10 @@ func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 			continue
 		}
 		ink.DrawRuns(d, pen, l.runs)
-		for _, h := range l.ArrowHeads() {
+		for _, s := range l.Solids() {
 			// A head whose tip is on the next page would show its base here, as a bar.
-			if p.window().Holds(h.Tip) {
-				ink.DrawHeads(d, h)
+			if p.window().Holds(s.Shape[0]) {
+				ink.DrawSolids(d, s)
 			}
 		}
 	}

@@ -104,7 +104,7 @@ func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 	for i, p := range d.Pages {
 		for _, q := range p.Paths {
 			if q.Painted == seen.Stroked {
-				assert.GreaterOrEqual(t, q.Width, 0.25*paper.Pt, "page %d: a line of %s", i+1, q.Layer)
+				assert.GreaterOrEqual(t, q.Width, 0.18-seen.Written, "page %d: a line of %s", i+1, q.Layer)
 			}
 		}
 	}

@@ -52,9 +52,8 @@ func (s *Sheet) arrows(from, to, u plane.Point) []Anchor {
 		a, b, out = from.Sub(u.Mul(dimensionTail)), to.Add(u.Mul(dimensionTail)), u.Mul(-1)
 	}
 	s.thin(plane.Path{a, b})
-	for _, h := range []ink.ArrowHead{{Tip: from, U: out.Mul(-1)}, {Tip: to, U: out}} {
-		h.Length, h.Width = dimensionHead, dimensionHead/2
-		s.Field.Take(roomOfHead(h))
+	for _, h := range []ink.Solid{ink.Head(from, out.Mul(-1), dimensionHead, dimensionHead/2), ink.Head(to, out, dimensionHead, dimensionHead/2)} {
+		s.Field.Take(roomOf(h))
 		s.Heads = append(s.Heads, h)
 	}
 	var anchors []Anchor

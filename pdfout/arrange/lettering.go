@@ -45,18 +45,27 @@ func (s *Sheet) LetterLines() {
 	s.CaptionLines()
 }
 
-// TakeHeads takes the room of all arrow heads.
+// TakeHeads takes the room of all heads and flags.
 func (s *Sheet) TakeHeads() {
 	for _, p := range s.Pieces {
 		for _, l := range p.Lines {
-			for _, h := range l.ArrowHeads() {
-				s.Field.Take(roomOfHead(h))
+			for _, h := range l.Solids() {
+				s.Field.Take(roomOf(h))
 			}
 		}
 	}
 }
 
-// roomOfHead is what an arrow head takes up.
-func roomOfHead(h ink.ArrowHead) text.Slab {
-	return text.Slab{Centre: h.Tip.Sub(h.U.Mul(h.Length / 2)), Half: plane.Point{X: h.Length / 2, Y: h.Width / 2}, U: h.U}
+// roomOf is what a head or a flag takes up.
+func roomOf(s ink.Solid) text.Slab {
+	box := plane.EmptyBox()
+	for _, q := range s.Shape {
+		q = q.Sub(s.Shape[0])
+		box = box.With(plane.Point{X: q.Dot(s.U), Y: q.Dot(s.U.Left())})
+	}
+	middle := box.Centre()
+	return text.Slab{
+		Centre: s.Shape[0].Add(s.U.Mul(middle.X)).Add(s.U.Left().Mul(middle.Y)),
+		Half:   plane.Point{X: box.Width() / 2, Y: box.Height() / 2}, U: s.U,
+	}
 }

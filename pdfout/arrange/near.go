@@ -160,7 +160,7 @@ func (s *Sheet) lead(l plane.Path) {
 	}
 	s.thin(l)
 	long := min(leaderHead, l.Length()/2)
-	s.Heads = append(s.Heads, ink.ArrowHead{Tip: l[1], U: l.EndDirection(), Length: long, Width: long * 2 / 3})
+	s.Heads = append(s.Heads, ink.Head(l[1], l.EndDirection(), long, long*2/3))
 }
 
 // thin puts a straight line on the sheet that is no line of a piece.

@@ -43,7 +43,7 @@ func TestWordsStandByTheirPlaces(t *testing.T) {
 	require.NotEmpty(t, s.Thin, "the last have leaders")
 	for i, l := range s.Thin {
 		assert.Equal(t, at, l[1], "it ends at the place")
-		assert.Equal(t, at, s.Heads[i].Tip)
+		assert.Equal(t, at, s.Heads[i].Shape[0])
 		for _, word := range s.Labels {
 			assert.False(t, word.Room.MeetsSegment(l[0], l[1]), "it runs through no text")
 		}
@@ -75,7 +75,7 @@ func TestDimensions(t *testing.T) {
 			require.Len(t, s.Thin, c.lines)
 			assert.InDelta(t, c.long, s.Thin[c.lines-1].Length(), 1e-9)
 			require.Len(t, s.Heads, 2)
-			assert.InDelta(t, c.from.Distance(c.to), s.Heads[0].Tip.Distance(s.Heads[1].Tip), 1e-9)
+			assert.InDelta(t, c.from.Distance(c.to), s.Heads[0].Shape[0].Distance(s.Heads[1].Shape[0]), 1e-9)
 			assert.Less(t, s.Heads[1].U.Distance(c.points), 1e-9, fmt.Sprint(s.Heads[1].U))
 			require.Len(t, s.Labels, 1)
 			line := s.Thin[c.lines-1]

@@ -25,8 +25,8 @@ func NewLine(role mark.Role, name string, p plane.Path) Line {
 	return Line{plane.NewTree(p), role, name}
 }
 
-// ArrowHeads returns the heads of a line.
-func (l Line) ArrowHeads() []ink.ArrowHead { return ink.HeadsOf(ink.PenOf(l.Role), l.Path()) }
+// Solids returns the heads and flags of a line.
+func (l Line) Solids() []ink.Solid { return ink.SolidsOf(ink.PenOf(l.Role), l.Path()) }
 
 // Piece is a piece as it lies on its sheet.
 type Piece struct {

@@ -22,7 +22,7 @@ type Sheet struct {
 	Pale    []text.Label // words under the lines
 	// Thin are leaders, and the lines of dimensions, and Heads their arrow heads.
 	Thin  []plane.Path
-	Heads []ink.ArrowHead
+	Heads []ink.Solid
 	// Captions are the names of lines.
 	Captions []Caption
 	Rules    []plane.Path // the lines to write on, of a form

@@ -8,9 +8,9 @@
 //	canvas.go   what can be drawn, whatever pages are made of in the end
 //	strokes.go  lines, runs of dashes, rings and check squares, made of that
 //	hatching.go the lines that hatch an area
-//	pen.go      the table of pens, one for each role
+//	pen.go      the table of pens, one for each role: three widths, and rhythms of dashes
 //	finepen.go  pens for what is not on the cloth
-//	arrow.go    heads at the ends of lines
+//	flag.go     heads at the ends of lines, and flags beside thin ones
 //	colour.go   colours
 //	coarse.go   which points lines in small pictures leave out
 //	style.go    how letters are drawn, and how much room they take

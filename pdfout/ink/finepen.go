@@ -3,12 +3,8 @@ package ink
 // Rules of this file: what is not on the cloth is drawn thin, and grey or pale, so that
 // nobody rules it on.
 
-// LinePen draws a continuous line of a width in mm, without heads.
-func LinePen(width float64, c Colour) Pen { return Pen{kind: continuous(), Width: width, Colour: c} }
-
-// FineLine is the width of lines that are not on the cloth: trim lines, rules,
-// the grid in pictures; in mm.
-const FineLine = 0.13
+// LinePen draws a continuous line of a width in mm.
+func LinePen(width float64, c Colour) Pen { return Pen{Width: width, Colour: c} }
 
 // FinePen draws what divides a page or a picture.
 func FinePen() Pen { return LinePen(FineLine, pale()) }
@@ -18,13 +14,13 @@ func FinePen() Pen { return LinePen(FineLine, pale()) }
 func JoinPen() Pen { return LinePen(FineLine, Grey()) }
 
 // WritingPen draws the lines that are written on by hand.
-func WritingPen() Pen { return LinePen(0.18, Grey()) }
+func WritingPen() Pen { return LinePen(clothLine, pale()) }
 
 // NotePen draws leaders and dimensions, which are read with the lines and are none.
-func NotePen() Pen { return LinePen(0.18, Black()) }
+func NotePen() Pen { return LinePen(FineLine, Black()) }
 
 // OutlinePen draws what bounds a piece in a picture.
-func OutlinePen() Pen { return LinePen(0.22, Black()) }
+func OutlinePen() Pen { return LinePen(clothLine, Black()) }
 
 // InnerPen draws what lies in a piece in a picture.
-func InnerPen() Pen { return LinePen(0.1, Grey()) }
+func InnerPen() Pen { return LinePen(FineLine, Grey()) }

@@ -55,7 +55,7 @@ func Hatching(area plane.Path) []plane.Path {
 // LinesOf returns the lines that a mark is drawn as: its path, or the hatching of what that
 // holds.
 func LinesOf(m mark.Mark) []plane.Path {
-	if PenOf(m.Role).kind.hatched {
+	if PenOf(m.Role).rhythm.hatched {
 		return Hatching(m.Path)
 	}
 	return []plane.Path{m.Path}

@@ -1,22 +1,35 @@
 package ink
 
 import (
+	"slices"
 	"sync"
 
 	"tuckmark/marking/mark"
 )
 
-// Rules of this file: one table gives every role its pen. No two roles share
-// both line type and width, so that a print in black and white can be read;
-// colour only adds, and every colour is dark enough to print well in grey.
+// Rules of this file: one table gives every role its pen. There are three widths, each with
+// one meaning, and dashed lines of one width differ in the length of their dashes or gaps,
+// not in how many dots they have, so that a print in grey, made half as large, can be read.
+// Colour only adds, and every colour is dark enough to print well in grey. What is
+// measured to is thin, with a flag beside it (flag.go).
 
-// lineType is one of the line types of ISO 128-2 (2020, table 1: the numbers and names
-// second hand, from a drafting course that states them).
-type lineType struct {
-	number string // as the standard numbers it
-	// pattern is mark, gap, mark, gap, ... in line widths; a mark of 0 is a
-	// dot. A continuous line has none.
-	pattern []float64
+// The widths of lines, in mm, each about twice the next. They are of the series of ISO
+// 128-2 (second hand, from a drafting course that states it).
+const (
+	// boldLine is where cloth ends: where it is cut, torn, or folded in two, and where an
+	// edge is laid to.
+	boldLine = 0.7
+	// clothLine is what is sewn or folded on the cloth, and which way its threads run.
+	clothLine = 0.35
+	// FineLine is what is measured to, and what is on the paper alone.
+	FineLine = 0.18
+)
+
+// rhythm is what is seen along a line.
+type rhythm struct {
+	// dashes is mark, gap, mark, gap, ... in mm; a mark of 0 is a round dot, as wide as
+	// the line. A continuous line has none.
+	dashes []float64
 	// ring is the radius, in mm, of circles round the points of a path, which are
 	// drawn in place of it; 0 for a line.
 	ring float64
@@ -25,88 +38,54 @@ type lineType struct {
 	hatched bool
 }
 
-// The line types of the standard. That a gap is 3 line widths and a long dash 24 is
-// second hand, from DIN EN ISO 128-20; that a dash is 12 and a short dash 6 is from
-// memory of ISO 128-2. The standard's dot is half a line width long; here it is round
-// and one line width across, so that a home printer shows it. Between the dots of a
-// dotted line the gap is 2.5 line widths, which keeps them as far apart, from middle to
-// middle, as the standard's.
-func continuous() lineType { return lineType{number: "01"} }
+func continuous() rhythm { return rhythm{} }
 
-func dashed() lineType { return lineType{number: "02", pattern: []float64{12, 3}} }
+func dashed(dashes ...float64) rhythm { return rhythm{dashes: dashes} }
 
-func longDashedDotted() lineType { return lineType{number: "04", pattern: []float64{24, 3, 0, 3}} }
+func rings() rhythm { return rhythm{ring: 0.7} }
 
-func longDashedTwiceDotted() lineType {
-	return lineType{number: "05", pattern: []float64{24, 3, 0, 3, 0, 3}}
-}
-
-func dotted() lineType { return lineType{number: "07", pattern: []float64{0, 2.5}} }
-
-func longDashedShortDashed() lineType { return lineType{number: "08", pattern: []float64{24, 3, 6, 3}} }
-
-func longDashedTwiceShort() lineType {
-	return lineType{number: "09", pattern: []float64{24, 3, 6, 3, 6, 3}}
-}
-
-// rings are circles, for which the standard has no number.
-func rings() lineType { return lineType{number: "rings", ring: 0.7} }
-
-// hatching is for areas, for which the standard has no number among its lines.
-func hatching() lineType { return lineType{number: "hatching", hatched: true} }
-
-// heads says which ends of a line carry an arrow head.
-type heads int
-
-const (
-	noHeads heads = iota
-	endHead
-	bothHeads
-)
+func hatching() rhythm { return rhythm{hatched: true} }
 
 // Pen is how a line is drawn.
 type Pen struct {
-	kind   lineType
+	rhythm rhythm
 	Width  float64 // in mm
 	Colour Colour
-	heads  heads
+	ends   ends
+	flag   flag
 }
 
-// pens is the table of pens. The widths are of the standard's series (ISO 128-2,
-// second hand as above): 0.13, 0.18, 0.25, 0.35, 0.5, 0.7, 1 mm.
+// pens is the table of pens.
 func pens() map[mark.Role]Pen {
 	ink := Black()
 	blue := Colour{0.05, 0.16, 0.55}
 	wine := Colour{0.55, 0.05, 0.20}
 	green := Colour{0.02, 0.33, 0.18}
 	brown := Colour{0.42, 0.22, 0.02}
+	line := func(width float64, r rhythm, c Colour) Pen { return Pen{rhythm: r, Width: width, Colour: c} }
+	flagged := func(f flag) Pen { return Pen{Width: FineLine, Colour: ink, flag: f} }
 	return map[mark.Role]Pen{
-		mark.Cut:        {continuous(), 0.5, ink, noHeads},
-		mark.FoldEdge:   {longDashedDotted(), 0.5, ink, noHeads},
-		mark.Stitch:     {dashed(), 0.35, blue, noHeads},
-		mark.Fold:       {longDashedShortDashed(), 0.25, brown, noHeads},
-		mark.Centre:     {longDashedDotted(), 0.18, ink, noHeads},
-		mark.TuckFold:   {longDashedTwiceDotted(), 0.25, wine, noHeads},
-		mark.TuckStitch: {dashed(), 0.18, wine, noHeads},
-		mark.TuckEnd:    {continuous(), 0.18, wine, noHeads},
-		mark.PleatFold:  {longDashedTwiceDotted(), 0.5, green, noHeads},
-		mark.Placement:  {dotted(), 0.5, green, noHeads},
-		mark.Arrow:      {continuous(), 0.25, green, endHead},
-		mark.Notch:      {continuous(), 0.35, ink, noHeads},
-		// Twice as wide as the centre line: on a page in the middle of a
-		// long grain line no head tells the two apart.
-		mark.Grain: {longDashedDotted(), 0.35, ink, bothHeads},
-		// As wide as the other edges, and as ragged as a torn one.
-		mark.BlockEdge: {longDashedTwiceShort(), 0.5, ink, noHeads},
-		// Short, and laid on the thin centre line: only its width shows it.
-		mark.Cross: {continuous(), 0.7, ink, noHeads},
-		// Short as well, and at an edge: wider than that.
-		mark.Match: {continuous(), 1, ink, noHeads},
-		// Cut along, so as fine as a line can be.
-		mark.Window: {continuous(), 0.13, brown, noHeads},
-		// Under what is written or cut, so as light as it can be.
-		mark.Waste: {hatching(), 0.18, brown, noHeads},
-		mark.Prick: {rings(), 0.18, ink, noHeads},
+		mark.Cut:       line(boldLine, continuous(), ink),
+		mark.FoldEdge:  line(boldLine, dashed(12, 3), ink),
+		mark.BlockEdge: line(boldLine, dashed(4, 1.5, 1.5, 1.5), ink), // as ragged as a torn one
+		mark.Placement: line(boldLine, dashed(0, 2.4), green),
+
+		mark.Stitch:     line(clothLine, dashed(3, 1.5), blue),
+		mark.Fold:       line(clothLine, dashed(8, 1.5, 2, 1.5), brown),
+		mark.TuckFold:   line(clothLine, dashed(16, 2), wine),
+		mark.TuckStitch: line(clothLine, dashed(1.5, 1), wine), // as short as stitches
+		mark.PleatFold:  line(clothLine, dashed(5, 1, 5, 4), green),
+		mark.Arrow:      {rhythm: continuous(), Width: clothLine, Colour: green, ends: endHead},
+		mark.Grain:      {rhythm: continuous(), Width: clothLine, Colour: ink, ends: bothHeads},
+
+		mark.Centre:  line(FineLine, dashed(10, 1.5, 1, 1.5), ink),
+		mark.TuckEnd: line(FineLine, continuous(), wine),
+		mark.Notch:   flagged(pennant),
+		mark.Cross:   flagged(pennants),
+		mark.Match:   flagged(bar),
+		mark.Window:  line(FineLine, continuous(), brown),
+		mark.Waste:   line(FineLine, hatching(), brown),
+		mark.Prick:   line(FineLine, rings(), ink),
 	}
 }
 
@@ -125,41 +104,34 @@ func PenOf(role mark.Role) Pen {
 // it: wide, red and of no type that another role has.
 func strangePen() Pen { return LinePen(1, Colour{0.8, 0, 0}) }
 
-// In returns a pen of the same line type in another width, in mm, and colour, without
-// arrow heads.
-func (p Pen) In(width float64, c Colour) Pen { return Pen{kind: p.kind, Width: width, Colour: c} }
+// In returns a pen of the same rhythm in another width, in mm, and colour, without heads and
+// flags. Dashes become shorter or longer as the line becomes thinner or wider.
+func (p Pen) In(width float64, c Colour) Pen {
+	other := Pen{rhythm: p.rhythm, Width: width, Colour: c}
+	other.rhythm.dashes = slices.Clone(p.rhythm.dashes)
+	for i := range other.rhythm.dashes {
+		other.rhythm.dashes[i] *= width / p.Width
+	}
+	return other
+}
 
 // Ring is the radius, in mm, of circles round the points of a path, which are drawn in
 // place of it; 0 for a line.
-func (p Pen) Ring() float64 { return p.kind.ring }
+func (p Pen) Ring() float64 { return p.rhythm.ring }
 
 // Round reports whether the line needs round ends: dots are nothing else.
 func (p Pen) Round() bool {
-	for i := 0; i < len(p.kind.pattern); i += 2 {
-		if p.kind.pattern[i] == 0 {
+	for i := 0; i < len(p.rhythm.dashes); i += 2 {
+		if p.rhythm.dashes[i] == 0 {
 			return true
 		}
 	}
 	return false
 }
 
-// Dashes returns the lengths in mm of mark, gap, mark, gap, ...; none for a
-// continuous line. Round ends make every mark one line width longer, which is
-// taken off here, so that what is seen has the standard's proportions.
-func (p Pen) Dashes() []float64 {
-	var lengths []float64
-	for i, n := range p.kind.pattern {
-		if p.Round() {
-			if i%2 == 1 {
-				n++
-			} else if n > 0 {
-				n--
-			}
-		}
-		lengths = append(lengths, n*p.Width)
-	}
-	return lengths
-}
+// Dashes returns the lengths in mm of mark, gap, mark, gap, ...; none for a continuous
+// line.
+func (p Pen) Dashes() []float64 { return p.rhythm.dashes }
 
 // period is the length in mm after which the dashes repeat; 0 for a
 // continuous line.

@@ -51,7 +51,7 @@ func DrawRings(d Canvas, p Pen, points plane.Path, window plane.Box) {
 }
 
 // FrameWidth is how thick a check square's frame is, in mm.
-const FrameWidth = 0.3
+const FrameWidth = clothLine
 
 // DrawCheckSquare draws the frame of a check square with its lower left corner at a
 // place. It is filled: a stroked one would be wider by its line.

@@ -131,9 +131,9 @@ const (
 // How far what a dot belongs to is taken to reach, in mm.
 const (
 	// pieceReach is how far around its outline and its lines a dot is the
-	// piece's: more than half an arrow head is wide, and less than half of what
-	// lies between two pieces.
-	pieceReach = 1.5
+	// piece's: more than half a head is wide and a flag is away, and less than half of
+	// what lies between two pieces.
+	pieceReach = 1.9
 	// lineReach is how far beyond the sides of a line a dot still is the line's.
 	lineReach = dot
 	// furnitureReach is how far beyond what is printed around the lines a dot may

@@ -201,7 +201,6 @@ func TestBandsOfAPicture(t *testing.T) {
 				require.Len(t, cloth.folds, 1, "one band is folded")
 				fold := cloth.folds[0]
 				assert.Len(t, fold.Dashes, len(ink.PenOf(mark.FoldEdge).Dashes()), "a fold looks as it does on a sheet")
-				assert.True(t, fold.Round)
 				ends := plane.Path{place(plane.Point{Y: 500}), place(plane.Point{Y: 1500})}
 				assert.InDelta(t, 0, fold.Parts[0][0].Distance(ends[0]), 4*seen.Written, "the fold is the left side")
 				assert.InDelta(t, 0, fold.Parts[0][1].Distance(ends[1]), 4*seen.Written, "the fold is the left side")

@@ -17,7 +17,7 @@ import (
 // Rules of this file: the tests look at pages as they are drawn, without their headers.
 
 // fineLine is how wide the lines over totals are, and the frames in pictures, in mm.
-const fineLine = 0.13
+const fineLine = 0.18
 
 // apart is what is free between two columns of a page, in mm.
 const apart = 8.0

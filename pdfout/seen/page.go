@@ -159,15 +159,17 @@ func (p Page) Heads(role mark.Role) []plane.Path {
 func (p Page) ToWriteOn() []plane.Path {
 	var all []plane.Path
 	for _, q := range p.painted("", Stroked) {
-		if len(q.Parts) == 1 && math.Abs(q.Width-writingPen) < 2*Written {
+		if len(q.Parts) == 1 && math.Abs(q.Width-writingPen) < 2*Written && q.Stroke == writingColour() {
 			all = append(all, q.Parts[0])
 		}
 	}
 	return all
 }
 
-// writingPen is how wide the lines to write on are, in mm.
-const writingPen = 0.18
+// writingPen is how wide the lines to write on are, in mm, and writingColour how pale.
+const writingPen = 0.35
+
+func writingColour() ink.Colour { return ink.Colour{0.72, 0.72, 0.72} }
 
 // overlap is what two boxes have in common.
 func overlap(a, b plane.Box) plane.Box {
