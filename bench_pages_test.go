@@ -22,11 +22,11 @@ import (
 // shared. Forms are pages of their own either way, and are not counted.
 
 // windowOf is what a page can show of a sheet, and overlap what two pages share;
-// here from the paper's margins: 10.58 mm all round, and 10 mm for the
-// header.
+// here from the paper's margins, 10.58 mm, and a title block of 1 in that begins 1/4 in
+// from the upper edge, or up to 2.12 mm further down.
 func windowOf(p paper.Paper) (window plane.Point, overlap float64) {
-	const header = 10.0
-	return plane.Point{X: p.Width - 2*p.Margin, Y: p.Height - 2*p.Margin - header}, p.Overlap
+	const above, step = 6.35 + 25.4, 6 * 25.4 / 72
+	return plane.Point{X: p.Width - 2*p.Margin, Y: math.Floor((p.Height-above)/step+1e-6)*step - p.Margin}, p.Overlap
 }
 
 // naivePages is how many pages the pieces take laid naively.

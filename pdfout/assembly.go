@@ -278,7 +278,7 @@ func (p picture) drawName(d ink.Canvas) {
 		ink.Write(d, at, name, words)
 		at.Y -= name.Step()
 	}
-	pages := text.PagesOf(slices.Sorted(maps.Values(p.numbers())))
+	pages := text.Numbers("page", slices.Sorted(maps.Values(p.numbers())))
 	if !p.whole() {
 		part := pages + ": " + text.FromTo("row", p.first.Row, p.last.Row) + ", " + text.FromTo("column", p.first.Column, p.last.Column)
 		if style.Width(part) <= limit {

@@ -67,7 +67,7 @@ func (b *book) letter() {
 	next := 1
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
-		s.Letter(b.set.Unit)
+		s.Letter()
 	}
 }
 

@@ -89,7 +89,7 @@ func TestFiguresCountAsPages(t *testing.T) {
 	for i := range 8_000 {
 		section.Lines = append(section.Lines, mark.Sentence{Text: fmt.Sprint("Look at tuck ", i)})
 	}
-	set := arrange.Set{Pieces: []mark.Marking{sample.Sail(97_000)}}
+	set := arrange.Set{Pieces: []mark.Marking{sample.Sail(94_000)}}
 	b, err := plan(set, paper.All()[0])
 	require.NoError(t, err)
 	require.InDelta(t, 1_980, b.pages, 19, "without figures it is nearly as much as can be drawn")

@@ -115,7 +115,7 @@ func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 			require.NoError(t, err)
 			for _, s := range book.sheets {
 				s.FindJoins(1)
-				s.Letter(set.Unit)
+				s.Letter()
 				assert.Empty(t, s.Untitled, "%s on %s", name, paper)
 				for _, l := range s.Labels {
 					assert.True(t, s.Whole(l.Room.Bounds()), "%s on %s: %q lies over a join", name, paper, l.Text)

@@ -139,8 +139,8 @@ func checkSquares(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 			}
 		}
 	}
-	small := map[length.Unit]float64{length.Inch: 25.4, length.Centimetre: 30, length.Millimetre: 30}[set.Unit]
-	label := map[length.Unit]string{length.Inch: "1 in", length.Centimetre: "3 cm", length.Millimetre: "30 mm"}[set.Unit]
+	small := map[length.Unit]float64{length.Inch: 25.4, length.Centimetre: 25, length.Millimetre: 25}[set.Unit]
+	label := map[length.Unit]string{length.Inch: "1 in", length.Centimetre: "25 mm", length.Millimetre: "25 mm"}[set.Unit]
 	for i, p := range d.Pages[inFront(s):] {
 		frames := p.Frames()
 		require.Len(t, frames, 1, "page %d", inFront(s)+i+1)
@@ -190,7 +190,7 @@ func TestSameInputSameBytes(t *testing.T) {
 func checkHeaders(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	for i, p := range d.Pages[inFront(s):] {
 		number := inFront(s) + i + 1
-		texts := strings.Join(p.Words(), "\n")
+		texts := strings.Join(p.Words(), " ")
 		assert.Contains(t, texts, fmt.Sprintf("page %d of %d", number, s.Pages))
 		if s.Paper.Printed.IsTrue() {
 			assert.Contains(t, texts, "print at 100 %")
@@ -209,7 +209,7 @@ func TestTexts(t *testing.T) {
 		for n := sheet.First; n <= sheet.Last; n++ {
 			texts := d.Pages[n-1].Words()
 			assert.Contains(t, texts, sheet.Pieces[0], "page %d", n)
-			assert.Contains(t, texts, "Linden pinafore, size 18 months", "page %d", n)
+			assert.Subset(t, texts, []string{"Linden pinafore", "size 18 months"}, "page %d", n)
 		}
 	}
 	first := strings.Join(d.Pages[0].Words(), "\n")
@@ -228,8 +228,10 @@ func TestTexts(t *testing.T) {
 // window, the header is above it.
 func checkMargins(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	on := s.Paper
-	// 10 mm where no margin was asked for.
+	// 10 mm where no margin was asked for, and over the window what no printer prints:
+	// 1/4 in (common practice).
 	may := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 10))
+	mayOver := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 6.35))
 	for i, p := range d.Pages {
 		for _, q := range p.Paths {
 			shown := plane.EmptyBox()
@@ -242,6 +244,10 @@ func checkMargins(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 			whole := p.Whole()
 			if q.Clip != whole {
 				shown = q.Clip
+			}
+			may := may
+			if i >= inFront(s) && shown.Min.Y > on.Window().Max.Y-seen.Written {
+				may = mayOver
 			}
 			if !shown.Empty() {
 				assert.True(t, may.Holds(shown.Min) && may.Holds(shown.Max), "page %d: %v", i+1, shown)
@@ -326,17 +332,17 @@ func checkNoBlankPage(t require.TestingT, set arrange.Set, d seen.Document, s Su
 	}
 }
 
-// A window of letter paper shows 194.733 x 248.233 mm and shares 10 mm with
-// its neighbour: a square of 20 m needs 109 columns and 84 rows, of which its
-// outline touches the outer ones, 2 x 109 + 2 x 84 - 4.
+// A window of letter paper shows 194.733 x 237.067 mm and shares 10 mm with
+// its neighbour: a square of 20 m needs 109 columns and 89 rows, of which its
+// outline touches the outer ones, 2 x 109 + 2 x 89 - 4.
 func TestManyPages(t *testing.T) {
 	t.Parallel()
 	p, err := paper.Find("letter")
 	require.NoError(t, err)
 	s, err := Draw(io.Discard, arrange.Set{Pieces: []mark.Marking{sample.Sail(20_000)}}, p)
 	require.NoError(t, err)
-	assert.Equal(t, 382, s.Pages-s.Front)
-	assert.Equal(t, 109*84-382, s.Blank)
+	assert.Equal(t, 392, s.Pages-s.Front)
+	assert.Equal(t, 109*89-392, s.Blank)
 }
 
 func TestTooManyPages(t *testing.T) {
@@ -351,12 +357,12 @@ func TestTooManyPages(t *testing.T) {
 		set   arrange.Set
 		cause string
 	}{
-		// Of a square of 100 m, 2 x 542 + 2 x 420 - 4 = 1,920 pages are printed;
+		// Of a square of 100 m, 2 x 542 + 2 x 441 - 4 = 1,962 pages are printed;
 		// the pictures make up the rest.
-		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000)}}, "the pieces need 2,042 pages of letter paper; 2,000 is the most"},
-		{"two sails", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000), sample.Sail(100_000)}}, "the pieces need 4,083 pages of letter paper; 2,000 is the most"},
-		// 271 x 210 = 56,910 of the sheet.
-		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 57,236 pages of letter paper; 2,000 is the most"},
+		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000)}}, "the pieces need 2,101 pages of letter paper; 2,000 is the most"},
+		{"two sails", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000), sample.Sail(100_000)}}, "the pieces need 4,201 pages of letter paper; 2,000 is the most"},
+		// 271 x 221 = 59,891 of the sheet.
+		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 60,212 pages of letter paper; 2,000 is the most"},
 		{"beyond counting", arrange.Set{Pieces: []mark.Marking{sample.Wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -436,7 +442,7 @@ func TestSummary(t *testing.T) {
 		{"some of card", withCard(sets.Few()), "4 pages: the first proves the scale, pages 2 to 3 hold the pieces, page 4 what is to be cut from card"},
 		{"all of card", arrange.Set{What: "the gauges", Pieces: withCard(arrange.Set{}).Pieces}, "2 pages: the first proves the scale, page 2 holds the gauges"},
 		{"figures on one page", sets.WithFigures(sets.Few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
-		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, "57 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 57 hold the pieces; 126 pages on which no line falls are left out"},
+		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, "59 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 59 hold the pieces; 133 pages on which no line falls are left out"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, s := drawn(t, c.set, "a4")

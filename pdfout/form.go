@@ -16,16 +16,13 @@ import (
 
 // Rules of this file: a form is a page of its own, to be sewn from and written
 // on. Under its title its lines lie true to scale, turned by a quarter turn
-// only where the page has no other room for them, with the check square beside
-// them. Under them, or to their right, stand the steps, the lines to write on
+// only where the page has no other room for them. Under them, or to their right, stand the steps, the lines to write on
 // and the sum. The text is as large as there is room for; the room to write
 // has one size. A form that does not fit its page is refused: nothing of it is
 // left out or made smaller.
 
 const (
-	formTitleSize = 15.0 // sizes in points
-	formNoteSize  = 9.0
-	formGap       = 5.0 // between two parts of a form, in mm
+	formGap = 5.0 // between two parts of a form, in mm
 	// manyItems is how many steps, or lines to write on, go in two columns,
 	// where those are leastColumn mm wide or more.
 	manyItems   = 4
@@ -81,7 +78,7 @@ func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bo
 	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
 		for _, size := range formSizes() {
 			for _, where := range []textPlace{underLines, besideLines} {
-				if s, ok := formSheet(laid, m.Form, size, where, set.Unit, on); ok {
+				if s, ok := formSheet(laid, m.Form, size, where, on); ok {
 					return s, true
 				}
 			}
@@ -100,7 +97,7 @@ const (
 
 // formSheet lays a form with its lines as they are turned, its text of a size
 // in points.
-func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, unit length.Unit, on paper.Paper) (arrange.Sheet, bool) {
+func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, on paper.Paper) (arrange.Sheet, bool) {
 	window := arrange.PageOf(on).Window
 	title := formTitle(p, window.X)
 	upper := window.Y - title.Height // of the lines
@@ -111,22 +108,13 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	}
 	p = p.Moved(plane.Point{X: arrange.Spare - p.Bounds.Min.X, Y: upper - arrange.Spare - p.Bounds.Max.Y})
 
-	side := arrange.SquareSize(unit)
-	// The middle of the check square: at the right margin beside the lines,
-	// or else in the lower right corner.
-	square := plane.Point{X: window.X - side/2, Y: side / 2}
 	at, width := plane.Point{Y: lower - formGap}, window.X
-	switch {
-	case where == besideLines:
+	if where == besideLines {
 		at = plane.Point{X: room.X + formGap, Y: upper}
 		width -= at.X
-		square = plane.Point{X: side/2 + arrange.Spare, Y: lower - side/2}
 		if width < leastColumn {
 			return arrange.Sheet{}, false
 		}
-	case window.X-room.X >= side+arrange.Clearing+paper.SquareGrid:
-		square.Y = upper - arrange.Spare - side/2
-		at.Y = min(at.Y, upper-arrange.Spare-side-paper.SquareGrid-formGap)
 	}
 	words := formText(p.Steps, form, size, width)
 	if words.Height > at.Y {
@@ -138,21 +126,16 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	s.TakeHeads()
 	s.TakeText(title, plane.Point{Y: window.Y})
 	s.TakeText(words, at)
-	if !s.SquareNear(square, side) {
-		return arrange.Sheet{}, false
-	}
 	s.LetterLines()
 	return s, true
 }
 
-// formTitle sets the name and the notes that no header says.
+// formTitle sets the notes, which the title block over them does not say.
 func formTitle(p arrange.Piece, width float64) text.Lines {
-	heavy, light := ink.Strong(formTitleSize), ink.Plain(formNoteSize)
-	title := text.LinesOf(text.WrapMeasures(p.Name, heavy, width), heavy)
+	var title text.Lines
 	if len(p.Notes) > 0 {
-		title.Under(text.LinesOf(text.WrapMeasures(text.JoinedNotes(p.Notes), light, width), light))
+		title.Add(text.WrapMeasures(text.JoinedNotes(p.Notes), ink.Text(), width), ink.Text())
 	}
-	title.Space(formGap / 2)
 	return title
 }
 

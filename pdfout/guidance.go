@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
 	"tuckmark/pdfout/text"
@@ -33,9 +32,9 @@ func (b *book) measuring() []string {
 	if s := b.paper.Printed; !s.IsTrue() {
 		off = "These sheets are drawn for a printer that prints at " + s.String() + ", and come out true only on that one. Should the square be off, measure the page that was not corrected once more."
 	}
-	small := fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, arrange.SquareLabel(b.set.Unit))
+	small := fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, paper.SmallSquare(b.set.Unit).Name)
 	if b.paper.WhollyOnOne() {
-		small = fmt.Sprintf("The small square is to measure %s in the same way.", arrange.SquareLabel(b.set.Unit))
+		small = fmt.Sprintf("The small square is to measure %s in the same way.", paper.SmallSquare(b.set.Unit).Name)
 	}
 	return []string{
 		"Lay a ruler across it, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",

@@ -2,80 +2,255 @@ package pdfout
 
 import (
 	"fmt"
+	"slices"
 
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: the strip over a page says what it is on the left and where it
-// belongs on the right, so that no page is ever without its place, even one that was
-// printed alone. The number of a page that is a panel on a larger one is "".
+// Rules of this file: every page but the first has a title block in the same corner, ruled
+// into cells: what is on the page at the left, the page's number at the right. On a page of
+// a sheet it is as high as the check square at its right end, and each cell says always the
+// same. The names of pieces are never left out in silence: where so many share a page that
+// the block cannot hold their names, it has the numbers of their parts, and says that each
+// is named in its place.
 
 const (
-	headSize   = 10.0  // of the header's first line, in points
-	underSize  = 8.0   // of its second line
-	headApart  = 6.0   // between left and right, in mm
-	placeApart = "   " // between the place of a page on its sheet and how to print it
+	rightCells = 58.0 // the most that the cells at the right of a block are wide, in mm
+	rightShare = 0.36 // the most of the block that they take
+	cellInset  = 1.5  // between the side of a cell and its text, in mm
+	nameCell   = 10.8 // the height of the cell for the name, in mm: two lines of a heading
+	partCell   = 5.4  // that of the cell for part, cut or side: one line of text
+	partWidth  = 27.0 // the width of the cell for the part
+	nameLines  = 2    // the most lines of a name, and of title and size
+	shareLines = 3    // the most lines of the names of pieces that share a page
+	// shareColumns is in how many columns those names stand.
+	shareColumns = 2
 )
 
-// drawHeader heads a page of a sheet.
-func (b *book) drawHeader(d ink.Canvas, p page, number string) {
-	strip := p.Paper.Printable()
-	head, under := ink.Strong(headSize), ink.Plain(underSize).In(ink.Grey())
-	right := b.howToPrint()
-	if len(p.Cells) > 1 {
-		right = fmt.Sprintf("row %d of %d, column %d of %d", p.cell.Row+1, p.Grid.Rows, p.cell.Column+1, p.Grid.Columns) + placeApart + right
+// inCell draws a cell of a title block, with text in it.
+func inCell(d ink.Canvas, cell plane.Box, words text.Lines) {
+	d.Save()
+	d.Pen(ink.FinePen())
+	d.Box(cell)
+	d.Stroke()
+	d.Restore()
+	var placed text.Lines
+	placed.With(words, plane.Point{X: cell.Min.X + cellInset, Y: cell.Centre().Y + words.Height/2})
+	for _, l := range placed.Labels {
+		l.Draw(d)
 	}
-	names := p.headings()
-	if len(names) == 0 { // a large page with nothing but panels
-		names = []string{b.title()}
-	}
-	first := strip.Max.Y - head.Up()
-	drawHeaderLine(d, strip, first, head, text.NamesWithin(names, head, besideNumber(strip, head, number)), number)
-	drawHeaderLine(d, strip, first-head.Step(), under, text.Shorten(b.fullTitle(), under, besideNumber(strip, under, right)), right)
+}
+
+// rightOf is where the cells at the right of a block begin.
+func rightOf(block plane.Box) float64 {
+	return block.Max.X - min(rightCells, rightShare*block.Width())
 }
 
 // drawFrontHeader heads a page in front, other than the first, and one of figures.
 func (b *book) drawFrontHeader(d ink.Canvas, title, number string) {
-	strip, style := b.leaf.Front(), ink.Strong(headSize)
-	drawHeaderLine(d, strip, strip.Max.Y-style.Up(), style, text.Shorten(title, style, besideNumber(strip, style, number)), number)
+	head := ink.Heading()
+	block := b.leaf.Header()
+	left, right := block, block
+	left.Max.X = rightOf(block)
+	right.Min.X = left.Max.X
+	inCell(d, left, text.LinesOf([]string{text.Shorten(title, head, left.Width()-2*cellInset)}, head))
+	inCell(d, right, text.LinesOf([]string{number}, head))
 }
 
-// besideNumber is how much room what stands on the right leaves, in mm.
-func besideNumber(strip plane.Box, s ink.Style, right string) float64 {
-	return strip.Width() - headApart - s.Width(right)
+// drawHeader heads a page of a sheet, whose number says where it is.
+func (b *book) drawHeader(d ink.Canvas, p page, number string) {
+	block := p.Paper.Strip()
+	side := paper.SmallSquare(b.set.Unit).Side
+	corner := plane.Point{X: paper.SnapDown(block.Max.X - side), Y: block.Min.Y}
+	b.drawSmallSquare(d, corner)
+	block.Max.X = corner.X - paper.SquareGrid
+	left, right := block, block
+	left.Max.X = rightOf(block)
+	right.Min.X = left.Max.X
+	pieces := p.onPage()
+	b.drawPieceCells(d, left, pieces)
+	b.drawPageCells(d, right, p, pieces, number)
 }
 
-// drawHeaderLine writes a line of a header at a height of the page.
-func drawHeaderLine(d ink.Canvas, strip plane.Box, y float64, s ink.Style, left, right string) {
-	ink.Write(d, plane.Point{X: strip.Min.X, Y: y}, s, left)
-	ink.WriteBefore(d, plane.Point{X: strip.Max.X, Y: y}, s, right)
+// drawPieceCells draws the cells at the left of a block: name, part and cut of the piece,
+// or those of all pieces that share the page, and under them what is made.
+func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, pieces []arrange.Piece) {
+	name, part, made := cells, cells, cells
+	name.Min.Y = cells.Max.Y - nameCell
+	part.Max.Y, part.Min.Y = name.Min.Y, name.Min.Y-partCell
+	made.Max.Y = part.Min.Y
+	width := cells.Width() - 2*cellInset
+	inCell(d, made, b.madeLines(width))
+	switch len(pieces) {
+	case 0: // a large page with nothing but panels
+		name.Min.Y = part.Min.Y
+		inCell(d, name, nameOf(b.title(), width))
+	case 1:
+		cut := part
+		part.Max.X = part.Min.X + partWidth
+		cut.Min.X = part.Max.X
+		inCell(d, name, nameOf(pieces[0].Name, width))
+		inCell(d, part, text.LinesOf([]string{b.partsOf(pieces)}, ink.Text()))
+		inCell(d, cut, text.LinesOf([]string{text.Shorten(pieces[0].Cut, ink.Text(), cut.Width()-2*cellInset)}, ink.Text()))
+	default:
+		name.Min.Y = part.Min.Y
+		inCell(d, name, b.sharedNames(pieces, width))
+	}
 }
 
-// headings returns the names of the pieces on the page, with the notes of those that
-// have no title on the sheet.
-func (p page) headings() []string {
-	var names []string
-	for _, piece := range p.Pieces {
-		if !piece.Bounds.Meets(p.core()) {
-			continue
-		}
-		name := piece.Name
+// nameOf sets a name in the cell for it, as large as it can be.
+func nameOf(name string, width float64) text.Lines {
+	if ink.Part().Width(name) <= width {
+		return text.LinesOf([]string{name}, ink.Part())
+	}
+	style := ink.Heading()
+	if len(text.WrapMeasures(name, style, width)) > nameLines {
+		style = ink.StrongText()
+	}
+	return text.LinesOf(text.WithinLines(name, style, width, nameLines), style)
+}
+
+// madeLines says what is made, and its size.
+func (b *book) madeLines(width float64) text.Lines {
+	style := ink.Text()
+	if size := b.set.SizeLine(); size != "" && style.Width(size) <= width {
+		return text.LinesOf([]string{text.Shorten(b.title(), style, width), size}, style)
+	}
+	return text.LinesOf(text.WithinLines(b.fullTitle(), style, width, nameLines), style)
+}
+
+// drawPageCells draws the cells at the right of a block: the page's number and its place
+// on the sheet, the side that lies up, and how to print it.
+func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece, number string) {
+	where, side, scale := cells, cells, cells
+	where.Min.Y = cells.Max.Y - nameCell
+	side.Max.Y, side.Min.Y = where.Min.Y, where.Min.Y-partCell
+	scale.Max.Y = side.Min.Y
+	words := text.LinesOf([]string{number}, ink.Heading())
+	if place := p.place(); place != "" {
+		words.Add([]string{place}, ink.Text())
+	}
+	inCell(d, where, words)
+	inCell(d, side, text.LinesOf([]string{sideOf(pieces)}, ink.Text()))
+	inCell(d, scale, text.LinesOf(text.WrapMeasures(b.howToPrint(), ink.Text(), scale.Width()-2*cellInset), ink.Text()))
+}
+
+// onPage returns the pieces that reach into the page. Those that have no title on the
+// sheet have their notes with their names.
+func (p page) onPage() []arrange.Piece {
+	here := slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
+	for i, piece := range here {
 		for _, u := range p.Untitled {
 			if u.Name == piece.Name && len(u.Told()) > 0 {
-				name = piece.Name + ": " + text.JoinedNotes(u.Told())
+				here[i].Name += ": " + text.JoinedNotes(u.Told())
 			}
 		}
-		names = append(names, name)
 	}
-	return names
+	return here
+}
+
+// place says where on its sheet a page belongs; "" where there is no other.
+func (p page) place() string {
+	var place string
+	if p.Grid.Rows > 1 {
+		place = fmt.Sprintf("row %d of %d", p.cell.Row+1, p.Grid.Rows)
+	}
+	if p.Grid.Columns > 1 {
+		if place != "" {
+			place += ", "
+		}
+		place += fmt.Sprintf("column %d of %d", p.cell.Column+1, p.Grid.Columns)
+	}
+	return place
+}
+
+// partsOf numbers the pieces among all parts; "" where they have no numbers.
+func (b *book) partsOf(pieces []arrange.Piece) string {
+	var numbers []int
+	for _, p := range pieces {
+		if p.Part > 0 {
+			numbers = append(numbers, p.Part)
+		}
+	}
+	if len(numbers) == 0 {
+		return ""
+	}
+	slices.Sort(numbers)
+	return fmt.Sprintf("%s of %d", text.Numbers("part", numbers), max(len(b.set.Pieces), numbers[len(numbers)-1]))
+}
+
+// sharedNames sets the names of pieces that share a page, with their parts and cuts: one
+// to a line, or else in running text without their cuts, or else only their parts.
+func (b *book) sharedNames(pieces []arrange.Piece, width float64) text.Lines {
+	style := ink.Text()
+	words := text.LinesOf([]string{text.Shorten(b.partsOf(pieces), ink.Heading(), width)}, ink.Heading())
+	column := (width - text.Gutter/2) / shareColumns
+	var lines, short []string
+	for _, p := range pieces {
+		name := p.Name
+		if p.Part > 0 {
+			name = fmt.Sprintf("%d  %s", p.Part, name)
+		}
+		short = append(short, name)
+		if p.Cut != "" {
+			name += ", " + p.Cut
+		}
+		lines = append(lines, name)
+	}
+	if len(lines) <= shareLines*shareColumns && text.LongestWord(lines, style) <= column {
+		for i := 0; i < len(lines); i += shareLines {
+			words.With(text.LinesOf(lines[i:min(i+shareLines, len(lines))], style),
+				plane.Point{X: float64(i/shareLines) * (column + text.Gutter/2), Y: -words.Height})
+		}
+		words.Space(float64(min(len(lines), shareLines)) * style.Step())
+		return words
+	}
+	running := text.Wrap(text.JoinedNotes(short), style, width)
+	if len(running) > shareLines {
+		running = []string{"Each has its name in it, or beside it."}
+	}
+	words.Add(running, style)
+	return words
+}
+
+// sideOf says which side of the pieces lies up.
+func sideOf(pieces []arrange.Piece) string {
+	var sides []mark.Side
+	for _, p := range pieces {
+		sides = append(sides, p.Side)
+	}
+	slices.Sort(sides)
+	sides = slices.Compact(sides)
+	switch len(sides) {
+	case 0:
+		return ""
+	case 1:
+		return sides[0].String()
+	}
+	return "each piece says which side is up"
 }
 
 // howToPrint says at what scale the page is to be printed.
 func (b *book) howToPrint() string {
 	if b.paper.Printed.IsTrue() {
-		return "print at 100 %"
+		return "1 : 1, print at 100 %"
 	}
 	return "drawn for a printer that prints at " + b.paper.Printed.String()
+}
+
+// drawSmallSquare draws the page's check square, with what it is to measure.
+func (b *book) drawSmallSquare(d ink.Canvas, corner plane.Point) {
+	square := paper.SmallSquare(b.set.Unit)
+	ink.DrawCheckSquare(d, corner, square.Side)
+	words := text.LinesOf([]string{square.Name}, ink.Heading())
+	words.Add([]string{"both ways,", "from outside", "to outside"}, ink.Text())
+	middle := corner.Add(plane.Point{X: square.Side / 2, Y: (square.Side + words.Height) / 2})
+	for _, l := range words.Labels {
+		ink.Write(d, middle.Add(l.At).Sub(plane.Point{X: l.Style.Width(l.Text) / 2}), l.Style, l.Text)
+	}
 }

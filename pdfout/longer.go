@@ -6,7 +6,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -49,7 +48,7 @@ func (m Measurable) IsPart() bool { return m.Length-m.Straight > sameLength }
 
 // Where says where it is: "on page 5", "on pages 5 and 6, joined".
 func (m Measurable) Where() string {
-	where := "on " + text.PagesOf(m.Pages)
+	where := "on " + text.Numbers("page", m.Pages)
 	if len(m.Pages) > 1 {
 		where += ", joined"
 	}
@@ -97,7 +96,7 @@ func isNearOne(lengths []float64, mm, within float64) bool {
 // straights finds them: every straight part of every line, and the sides of the check
 // squares.
 func (b *book) straights() Straights {
-	squares := []float64{paper.LargeSquare, paper.InnerSquare, arrange.SquareSize(b.set.Unit)}
+	squares := []float64{paper.LargeSquare, paper.InnerSquare, paper.SmallSquare(b.set.Unit).Side}
 	found := Straights{slices.Clone(squares), squares}
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {

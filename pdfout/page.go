@@ -9,9 +9,9 @@ import (
 )
 
 // Rules of this file: a page shows one window of a sheet, true to scale. Over
-// the window, never in it, stands what the page is and where it belongs (header.go);
-// in it, besides the lines, only what tells how to join it and whether it is
-// true: trim lines, join marks and the check square.
+// the window, never in it, stand what the page is, where it belongs, and the square that
+// says whether it is true (header.go); in it, besides the lines, only what tells how to
+// join it: trim lines and join marks.
 
 // page is a page of a sheet.
 type page struct {
@@ -32,6 +32,10 @@ func (p page) core() plane.Box { return p.Grid.CoreOf(p.cell) }
 // them away, in mm, so that no end of a line shows at the window's side.
 const bleed = 2.0
 
+// underStrip is kept free under the strip over the window, in mm: no line is joined there,
+// and pieces begin further down.
+const underStrip = 1.0
+
 // bridgeNote stands on a page that no line falls on.
 const bridgeNote = "No line falls on this page: it is here to join its neighbours."
 
@@ -40,7 +44,9 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	b.drawHeader(d, p, number)
 	onPaper := p.Paper.Window()
 	d.Save()
-	d.Clip(onPaper)
+	shown := onPaper
+	shown.Max.Y -= underStrip
+	d.Clip(shown)
 	d.Place(onPaper.Min.Sub(p.window().Min), 1)
 	p.drawLabels(d, p.Pale)
 	for _, j := range p.Joins {
@@ -57,9 +63,8 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	d.Restore()
 	d.Place(plane.Point{}, 1)
 	if len(p.Cells) > 1 && !p.hasLine() {
-		ink.WriteMiddle(d, onPaper.Centre(), ink.Plain(underSize).In(ink.Grey()), bridgeNote)
+		ink.WriteMiddle(d, onPaper.Centre(), ink.Caption(), bridgeNote)
 	}
-	b.drawSquare(d, p.Squares[p.cell])
 }
 
 // drawLabels writes those of some texts that stand on the page.
@@ -180,22 +185,4 @@ func (p page) namesOf(role mark.Role) []arrange.Caption {
 		}
 	}
 	return names
-}
-
-// The two lines of text in a check square: sizes in points, and how far from
-// its middle they stand, in mm.
-const (
-	squareLabelSize = 9.0
-	squareLabelUp   = 1.6
-	squareHintSize  = 5.5
-	squareHintDown  = 2.0
-)
-
-// drawSquare draws the page's check square with its label.
-func (b *book) drawSquare(d ink.Canvas, corner plane.Point) {
-	side := arrange.SquareSize(b.set.Unit)
-	ink.DrawCheckSquare(d, corner, side)
-	middle := corner.Add(plane.Point{X: side / 2, Y: side / 2})
-	ink.WriteMiddle(d, middle.Add(plane.Point{Y: squareLabelUp}), ink.Strong(squareLabelSize).In(ink.Grey()), arrange.SquareLabel(b.set.Unit))
-	ink.WriteMiddle(d, middle.Sub(plane.Point{Y: squareHintDown}), ink.Plain(squareHintSize).In(ink.Grey()), "outside to outside")
 }

@@ -18,7 +18,7 @@ import (
 // nothing is joined. What would be the first page, the pages of figures and the forms
 // are panels: they lie on the first of the large pages beside the pieces, each in a
 // frame. What is cut from card lies among the others there. Every large page has its
-// check square. A piece is turned, by a quarter, only where the roll is too narrow for
+// strip with the check square. A piece is turned, by a quarter, only where the roll is too narrow for
 // it. A single page is as wide as makes it smallest around; a roll is cut into pages
 // only where it would be longer than a PDF can show.
 
@@ -58,10 +58,6 @@ func newFloor(width, height float64) *floor {
 	return &floor{arrange.EmptyPage(plane.Point{X: width, Y: height}), width}
 }
 
-// ofSquare is the number of the parcel of a check square; those of the panels have
-// the numbers of these.
-const ofSquare = -1
-
 // planWhole plans the pages of paper that has every piece whole.
 func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	leaf := paper.Either() // on any paper it was made for such a panel would fit
@@ -95,7 +91,6 @@ func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 		// With room to be moved onto the grid of the check squares.
 		parcels = append(parcels, arrange.Parcel{Number: i, Size: plane.Point{X: box.Width() + paper.SquareGrid, Y: box.Height() + paper.SquareGrid}})
 	}
-	parcels = append(parcels, b.squareParcel())
 	window := plane.Point{X: paper.LongestSide, Y: paper.LongestSide}
 	first := len(parcels)
 	for _, drawn := range pieces {
@@ -110,13 +105,6 @@ func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	return parcels
 }
 
-// squareParcel is the room for the check square of a page, wherever its corner falls
-// on the grid.
-func (b *book) squareParcel() arrange.Parcel {
-	side := arrange.SquareSize(b.set.Unit) + 2*arrange.Clearing + paper.SquareGrid
-	return arrange.Parcel{Number: ofSquare, Size: plane.Point{X: side, Y: side}}
-}
-
 // layFloors lays everything on large pages.
 func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 	window := b.paper.Window()
@@ -127,7 +115,7 @@ func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 		}
 	}
 	if b.paper.Cut == paper.Roll {
-		return b.fillRoll(parcels, window)
+		return fillRoll(parcels, window), nil
 	}
 	f := onOnePage(parcels, window)
 	if f == nil {
@@ -154,25 +142,19 @@ func (b *book) tooLargeFor(p arrange.Parcel) error {
 	}
 }
 
-// fillRoll lays the parcels on pages of the roll's width; a further page begins, with
-// a check square, only where one would be longer than a page can be. A piece as long as
-// that is refused, since its page has no room for the square.
-func (b *book) fillRoll(parcels []arrange.Parcel, window plane.Box) ([]*floor, error) {
+// fillRoll lays the parcels on pages of the roll's width; a further page begins only
+// where one would be longer than a page can be.
+func fillRoll(parcels []arrange.Parcel, window plane.Box) []*floor {
 	var floors []*floor
 	for _, p := range parcels {
 		if slices.ContainsFunc(floors, func(f *floor) bool { return f.Put(p) }) {
 			continue
 		}
 		next := newFloor(window.Width(), window.Height())
-		if len(floors) > 0 {
-			next.Put(b.squareParcel())
-		}
-		if !next.Put(p) {
-			return nil, b.tooLargeFor(p)
-		}
+		next.Put(p)
 		floors = append(floors, next)
 	}
-	return floors, nil
+	return floors
 }
 
 // onOnePage returns all parcels on one page whose width and height together are least;
@@ -213,7 +195,6 @@ func (b *book) addFloor(f *floor) {
 	var pieces []arrange.Piece
 	var panels []panel
 	var kept []text.Slab // for what is no piece
-	square := plane.Point{}
 	for _, p := range f.Parcels {
 		p = p.Moved(down)
 		if p.Piece != nil {
@@ -222,11 +203,6 @@ func (b *book) addFloor(f *floor) {
 		}
 		kept = append(kept, text.Upright(p.Room))
 		low := p.Room.Min.Add(corner)
-		if p.Number == ofSquare {
-			at := low.Add(plane.Point{X: arrange.Clearing, Y: arrange.Clearing})
-			square = plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}
-			continue
-		}
 		at := low.Sub(b.panelBox(p.Number).Min)
 		if form := p.Number - 1 - len(b.figures); form >= 0 {
 			b.forms[form].first = len(b.sheets) + 1
@@ -235,7 +211,6 @@ func (b *book) addFloor(f *floor) {
 	}
 	sheet := arrange.NewSheet(pieces, arrange.Grid{Rows: 1, Columns: 1, Window: window, Overlap: around.Overlap}, []arrange.Cell{{}})
 	sheet.Paper = around
-	sheet.Squares[arrange.Cell{}] = square
 	for _, k := range kept {
 		sheet.Field.Take(k)
 	}

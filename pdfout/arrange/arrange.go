@@ -82,19 +82,18 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 			return a
 		}
 	}
-	square := SquareSize(set.Unit)
-	parcels := parcelsOf(small, window, square)
-	shelves, all := fewestShelves(parcels, window, square)
+	parcels := parcelsOf(small, window)
+	shelves, all := fill(parcels, window)
 	if a.Exact && all && pages <= paper.MaxPages {
-		a.Sheets, shelves = shareLarge(a.Sheets, parcels, shelves, set.Unit, p)
+		a.Sheets, shelves = shareLarge(a.Sheets, parcels, shelves, window)
 	}
-	ofCard, allCards := fewestShelves(parcelsOf(cards, window, square), window, square)
+	ofCard, allCards := fill(parcelsOf(cards, window), window)
 	for _, s := range shelves {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p), square))
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
 	}
 	a.Sheets = append(a.Sheets, largeCards...)
 	for _, s := range ofCard {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p), square))
+		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
 	}
 	a.Exact = a.Exact && all && allCards
 	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.part(), b.part()) })

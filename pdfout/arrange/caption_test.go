@@ -25,7 +25,7 @@ func TestNamesStandInside(t *testing.T) {
 	for i := range sheets {
 		s := &sheets[i]
 		s.FindJoins(1)
-		s.Letter(length.Inch)
+		s.Letter()
 		outline := s.Pieces[0].Outline.Path()
 		all := slices.Clone(s.Labels)
 		for _, name := range s.Captions {

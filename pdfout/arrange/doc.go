@@ -1,7 +1,7 @@
 // Package arrange lays pieces on pages.
 //
 // In comes a Set of markings and a paper; out come Sheets, each a grid of pages with the
-// pieces on it, its joins, the places of the check squares and of all that is written on
+// pieces on it, its joins, the places of all that is written on
 // it. What has a form to be filled in comes out as it came, and is laid elsewhere. Nothing
 // is drawn here but joins. It knows lines by their roles, pages by their cells; what a tuck
 // or a seam is it does not know, nor which page of a PDF a page will be. Lengths are in
@@ -20,7 +20,6 @@
 //	freeroom.go     what large pieces leave free there
 //	join.go         trim lines and join marks
 //	field.go        which places of a sheet are free
-//	square.go       check squares
 //	lettering.go    all text of a sheet, in its order
 //	inscription.go  a title or a name set in lines, and the roomiest place for it
 //	near.go         a text by the place it belongs to, with a leader
@@ -39,6 +38,5 @@
 // trim line is needed on two sides only, and the order of the pages is that of gluing.
 // Fewest pages count first, bridges among them, then fewest short marks cut, then least
 // line along a join. Small pieces go beside large ones only where that saves a page,
-// since a maker would rather have them together. Check squares have one order of places
-// (squares.free): find takes the first, share.go leaves one.
+// since a maker would rather have them together.
 package arrange

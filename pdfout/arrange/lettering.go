@@ -1,32 +1,24 @@
 package arrange
 
 import (
-	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: text on a sheet is set where it touches no line and no
-// other text. The check squares come first, since every page must have one;
-// then the pieces' titles (title.go); then the names of lines (caption.go).
+// other text: first the pieces' titles (title.go), then the names of lines (caption.go).
 
-// Letter finds the places for the check squares and all text of the sheet.
-func (s *Sheet) Letter(unit length.Unit) {
+// Letter finds the places for all text of the sheet.
+func (s *Sheet) Letter() {
 	f := s.Field
 	s.TakeHeads()
 	s.words()
 	s.pale()
-	// The room kept beside a piece is for its title, not for the square.
+	// The room kept beside a piece is for its own title.
 	for _, p := range s.Pieces {
 		if p.Foot != (plane.Point{}) {
 			s.title(p, f)
-		}
-	}
-	if len(s.Squares) == 0 {
-		places := newSquares(SquareSize(unit), s.Paper)
-		for _, c := range s.Cells {
-			s.Squares[c] = places.find(s, f, c)
 		}
 	}
 	for _, p := range s.Pieces {
@@ -37,8 +29,8 @@ func (s *Sheet) Letter(unit length.Unit) {
 	s.CaptionLines()
 }
 
-// LetterLines writes all that belongs to single lines of a form, where its text and its
-// check square have left room.
+// LetterLines writes all that belongs to single lines of a form, where its text has
+// left room.
 func (s *Sheet) LetterLines() {
 	s.words()
 	s.pale()

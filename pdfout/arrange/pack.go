@@ -21,8 +21,6 @@ type Parcel struct {
 	Piece  *Piece      // nil where only room is kept for something else
 	Size   plane.Point // of the room it takes, in mm
 	turned bool        // its piece lies by a quarter turn
-	// roomy tells that the check square has a place inside the piece.
-	roomy bool
 	// Number tells parcels apart where that matters.
 	Number int
 }

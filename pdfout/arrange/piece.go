@@ -35,6 +35,7 @@ type Piece struct {
 	Of      string      // the name of the piece of cloth it is of; "" where it is of several
 	Part    int         // its number among all that is printed with it; 0 where it has none
 	Cut     string      // how often it is cut; "" where it is not
+	Side    mark.Side   // that lies up
 	Notes   []string    // what is to be known of it
 	Steps   []string    // what is done with it
 	notes   []string    // both, and how often it is cut
@@ -54,7 +55,7 @@ type Piece struct {
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
 	p := Piece{
-		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut,
+		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut, Side: m.Side,
 		Notes: m.Notes, Steps: m.Steps, notes: m.Told(),
 		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
 		words: m.Words, dimensions: m.Dimensions, pale: m.Pale,

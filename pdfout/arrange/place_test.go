@@ -125,11 +125,11 @@ func clipped(p Piece, b plane.Box) bool {
 // in the frame, all the way up; one with a column more has one at either side of
 // it, and prints the frame on three pages and the ends of the bar on two.
 func TestOneColumnMoreAndFewerPages(t *testing.T) {
-	page := letterPage() // 195.6 by 249.1 mm
+	page := letterPage() // 194.7 by 237.1 mm
 	m := mark.Marking{Key: "p", Name: "P", Marks: []mark.Mark{
 		sample.Edge(mark.Cut, "", plane.Point{X: 0, Y: 50}, plane.Point{X: 370, Y: 50}),
-		sample.Edge(mark.Cut, "", plane.Point{X: 100}, plane.Point{X: 100, Y: 700}),
-		sample.Edge(mark.Cut, "", plane.Point{X: 270}, plane.Point{X: 270, Y: 700}),
+		sample.Edge(mark.Cut, "", plane.Point{X: 100}, plane.Point{X: 100, Y: 670}),
+		sample.Edge(mark.Cut, "", plane.Point{X: 270}, plane.Point{X: 270, Y: 670}),
 	}}
 	p := NewPiece(m)
 	assert.Equal(t, 2, page.over(p, plane.Point{}).Columns)

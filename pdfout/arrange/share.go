@@ -4,17 +4,14 @@ import (
 	"cmp"
 	"slices"
 
-	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: pieces that fit on one page are put beside large pieces,
 // on pages that are printed anyway, where that saves a page. Beside a large piece
 // means outside its outline and clear of its lines by what keeps pieces apart,
 // short of the strips that are joined, so that the piece is whole on one page,
-// and where neither the large piece's title nor the page's check square loses its
-// place. As few pieces as can be are taken from the others: a maker would rather
+// and where the large piece's title does not lose its place. As few pieces as can be are taken from the others: a maker would rather
 // have the small ones together. A page with a form is not shared.
 
 // mostShared bounds the work of looking for room: on how many pages at most.
@@ -25,10 +22,6 @@ type opening struct {
 	Packing
 	sheet int
 	cell  Cell
-	// squares are the free places for the page's check square, in the order in
-	// which it takes them.
-	squares []squarePlace
-	titles  []plane.Box // of the large piece
 }
 
 // guest is a small piece's parcel and the opening it is put on; nil where it is
@@ -44,16 +37,16 @@ const mostGivenBack = 60
 
 // shareLarge puts parcels beside the large pieces of sheets where they then need
 // fewer shelves than they fill. It returns the sheets and the shelves.
-func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, unit length.Unit, on paper.Paper) ([]Sheet, []Packing) {
+func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, window plane.Point) ([]Sheet, []Packing) {
 	if len(shelves) == 0 {
 		return sheets, shelves
 	}
-	all := openings(sheets, parcels, SquareSize(unit), on)
+	all := openings(sheets, parcels)
 	guests := make([]guest, len(parcels))
 	for i, p := range parcels {
 		p.Number = i
 		guests[i].Parcel = p
-		if page, found := p.ontoFirst(len(all), func(page int, p Parcel) bool { return all[page].put(p) }); found {
+		if page, found := p.ontoFirst(len(all), func(page int, p Parcel) bool { return all[page].Put(p) }); found {
 			guests[i].host = all[page]
 		}
 	}
@@ -64,7 +57,7 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, unit length
 				left = append(left, g.Parcel)
 			}
 		}
-		fewer, _ := fewestShelves(left, PageOf(on).Window, SquareSize(unit))
+		fewer, _ := fill(left, window)
 		return fewer
 	}
 	fewer := others()
@@ -78,7 +71,8 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, unit length
 		}
 		tried++
 		guests[i].host = nil
-		if more := others(); len(more) == len(fewer) && host.giveBack(i) {
+		if more := others(); len(more) == len(fewer) {
+			host.Parcels = slices.DeleteFunc(host.Parcels, func(p Packed) bool { return p.Number == i })
 			fewer = more
 		} else {
 			guests[i].host = host
@@ -106,7 +100,7 @@ func shared(sheets []Sheet, all []*opening) []Sheet {
 }
 
 // openings finds the pages of sheets that have room for one of the parcels.
-func openings(sheets []Sheet, parcels []Parcel, square float64, on paper.Paper) []*opening {
+func openings(sheets []Sheet, parcels []Parcel) []*opening {
 	tooSmall := func(b plane.Box) bool {
 		one := Packing{free: []plane.Box{b}}
 		return !slices.ContainsFunc(parcels, func(p Parcel) bool {
@@ -131,7 +125,7 @@ func openings(sheets []Sheet, parcels []Parcel, square float64, on paper.Paper) 
 			}
 		}
 		if len(onSheet) > 0 {
-			s.reserve(onSheet, square, on)
+			s.reserveTitles(onSheet)
 		}
 		all = append(all, onSheet...)
 	}
@@ -143,62 +137,20 @@ func (s *Sheet) clearOf(c Cell) plane.Box {
 	return s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap)
 }
 
-// reserve letters a copy of the sheet as it is, and tells its openings which
-// places there are for the check square and where the large piece's title is.
-func (s *Sheet) reserve(all []*opening, square float64, on paper.Paper) {
+// reserveTitles letters a copy of the sheet as it is, and keeps the openings clear of the
+// large piece's title.
+func (s *Sheet) reserveTitles(all []*opening) {
 	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
 	alone.FindJoins(1)
 	alone.TakeHeads()
-	places := newSquares(square, on)
-	for _, o := range all {
-		for place := range places.free(&alone, alone.Field, o.cell, places.corners(places.open(&alone, o.cell))) {
-			o.squares = append(o.squares, place)
-		}
-	}
-	for _, c := range alone.Cells {
-		places.find(&alone, alone.Field, c)
-	}
 	for _, p := range alone.Pieces {
 		alone.title(p, alone.Field)
 	}
 	for _, o := range all {
 		for _, l := range alone.Labels {
 			if title := l.Room.Bounds().Grown(besideRoom); title.Meets(s.Grid.WindowOf(o.cell)) {
-				o.titles = append(o.titles, title)
 				o.free = without(o.free, title)
 			}
 		}
 	}
-}
-
-// put puts the parcel where it lies highest of the places that leave the page's
-// check square one, and reports whether there is such a place.
-func (o *opening) put(p Parcel) bool {
-	for _, at := range o.places(p) {
-		if o.hasSquare(append(slices.Clip(o.Parcels), Packed{p, at})) {
-			o.Packing = o.with(p, at)
-			return true
-		}
-	}
-	return false
-}
-
-// giveBack takes the parcel of a number off the page, if the check square does
-// not move on the large piece's title then; it reports whether it does not.
-func (o *opening) giveBack(number int) bool {
-	rest := slices.DeleteFunc(slices.Clone(o.Parcels), func(p Packed) bool { return p.Number == number })
-	if !o.hasSquare(rest) {
-		return false
-	}
-	o.Parcels = rest
-	return true
-}
-
-// hasSquare reports whether the check square has a place among such parcels, and
-// the one that it takes is not that of the title.
-func (o *opening) hasSquare(parcels []Packed) bool {
-	i := slices.IndexFunc(o.squares, func(q squarePlace) bool {
-		return !slices.ContainsFunc(parcels, func(p Packed) bool { return p.Room.Meets(q.room.Bounds()) })
-	})
-	return i >= 0 && !slices.ContainsFunc(o.titles, o.squares[i].room.Bounds().Meets)
 }

@@ -29,14 +29,11 @@ type Sheet struct {
 	// Untitled are the pieces whose titles found no place: the header says
 	// their notes.
 	Untitled []Piece
-	// Squares are the lower left corners of the check squares of the cells' pages,
-	// on the page, in mm.
-	Squares map[Cell]plane.Point
 }
 
 // NewSheet makes a sheet of which some cells are printed.
 func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
-	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Squares: map[Cell]plane.Point{}, Field: NewField(pieces)}
+	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Field: NewField(pieces)}
 	for _, c := range cells {
 		s.printed[c] = true
 	}

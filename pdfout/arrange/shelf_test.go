@@ -13,11 +13,11 @@ import (
 )
 
 // packedSheets packs pieces on sheets of one page each.
-func packedSheets(small []Piece, page Grid, square float64) ([]Sheet, bool) {
-	shelves, all := fewestShelves(parcelsOf(small, page.Window, square), page.Window, square)
+func packedSheets(small []Piece, page Grid) ([]Sheet, bool) {
+	shelves, all := fill(parcelsOf(small, page.Window), page.Window)
 	var sheets []Sheet
 	for _, s := range shelves {
-		sheets = append(sheets, s.sheet(page, square))
+		sheets = append(sheets, s.sheet(page))
 	}
 	return sheets, all
 }
@@ -35,7 +35,7 @@ func TestPack(t *testing.T) {
 			small = append(small, p)
 		}
 		names := map[string]int{}
-		sheets, all := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		sheets, all := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window})
 		require.True(t, all)
 		for _, s := range sheets {
 			require.NotEmpty(t, s.Pieces, "an empty page")
@@ -64,7 +64,7 @@ func TestPackUsesRoom(t *testing.T) {
 			small = append(small, NewPiece(sample.Rectangle("p", "P", w, h)))
 		}
 		turned := 0
-		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window})
 		for _, s := range sheets {
 			for _, p := range s.Pieces {
 				if p.Turned {
@@ -82,7 +82,7 @@ func TestPackUsesRoom(t *testing.T) {
 	}{
 		{"four quarters", 4, 85, 110, 1, 0},
 		{"nine small", 9, 50, 45, 1, 0},
-		{"a dozen small, too small for the check square", 12, 50, 45, 2, 0},
+		{"a dozen small", 12, 50, 45, 1, 0},
 		{"two halves up", 2, 85, 240, 1, 0},
 		{"a third, turned to fit", 3, 80, 120, 1, 1},
 		{"two that do not fit together", 2, 180, 120, 2, 0},
@@ -93,15 +93,14 @@ func TestPackUsesRoom(t *testing.T) {
 	}
 	// Beside a piece 100 mm wide and 240 high, one of 120 by 60 fits only
 	// when it is turned.
-	sheets, _ := packedSheets([]Piece{NewPiece(sample.Rectangle("a", "A", 100, 240)), NewPiece(sample.Rectangle("b", "B", 120, 60))}, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+	sheets, _ := packedSheets([]Piece{NewPiece(sample.Rectangle("a", "A", 100, 240)), NewPiece(sample.Rectangle("b", "B", 120, 60))}, Grid{Rows: 1, Columns: 1, Window: window})
 	require.Len(t, sheets, 1)
 	assert.False(t, sheets[0].Pieces[0].Turned)
 	assert.True(t, sheets[0].Pieces[1].Turned)
 }
 
-// manyPoints are n small pieces whose outlines have 2,000 points each. The
-// twelfth on a page would leave no room for its check square, so that every
-// piece is tried on every page.
+// manyPoints are n small pieces whose outlines have 2,000 points each, too many for one
+// page.
 func manyPoints(n int) []Piece {
 	var small []Piece
 	for i := range n {
@@ -115,7 +114,7 @@ func benchmarkPack(b *testing.B, n int) {
 	small := manyPoints(n)
 	window := plane.Point{X: 194.7, Y: 248.2}
 	for b.Loop() {
-		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window}, 30)
+		sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: window})
 		require.NotEmpty(b, sheets)
 	}
 }

@@ -25,7 +25,7 @@ func TestTitlesOfNarrowPieces(t *testing.T) {
 			laid := Arrange(Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{m}}, paper.All()[0])
 			s := &laid.Sheets[0]
 			s.FindJoins(1)
-			s.Letter(length.Inch)
+			s.Letter()
 			assert.Empty(t, s.Untitled)
 			in := false
 			for _, l := range s.Labels {
@@ -51,7 +51,7 @@ func TestTinyPiecesBringRoom(t *testing.T) {
 	require.Greater(t, len(sheets), 1, "the first page is full")
 	for i := range sheets {
 		s := &sheets[i]
-		s.Letter(length.Inch)
+		s.Letter()
 		assert.Empty(t, s.Untitled)
 		for _, p := range s.Pieces {
 			var named []text.Label
@@ -87,7 +87,7 @@ func lettered(t require.TestingT, set Set) *Sheet {
 	sheets := Arrange(set, paper.All()[0]).Sheets
 	require.Len(t, sheets, 1)
 	sheets[0].FindJoins(1)
-	sheets[0].Letter(set.Unit)
+	sheets[0].Letter()
 	return &sheets[0]
 }
 

@@ -41,10 +41,10 @@ func PageRange(first, last int, one, many string) string {
 	return strings.TrimSpace(fmt.Sprintf("pages %d to %d %s", first, last, many))
 }
 
-// PagesOf names pages by their numbers, which rise: "pages 2 to 4, 7 and 9".
-func PagesOf(numbers []int) string {
+// Numbers names things by their numbers, which rise: "page 5", "pages 2 to 4, 7 and 9".
+func Numbers(noun string, numbers []int) string {
 	if len(numbers) == 1 {
-		return PageRange(numbers[0], numbers[0], "", "")
+		return fmt.Sprintf("%s %d", noun, numbers[0])
 	}
 	var runs []string
 	for i := 0; i < len(numbers); {
@@ -58,7 +58,7 @@ func PagesOf(numbers []int) string {
 			runs = append(runs, fmt.Sprintf("%d to %d", first, last))
 		}
 	}
-	return "pages " + wording.Listed(runs, "and")
+	return noun + "s " + wording.Listed(runs, "and")
 }
 
 // IsAre is the verb of one or of many.

@@ -35,7 +35,7 @@ func TestJoinedNotes(t *testing.T) {
 	}
 }
 
-func TestPagesOf(t *testing.T) {
+func TestNumbers(t *testing.T) {
 	for _, c := range []struct {
 		numbers []int
 		want    string
@@ -45,6 +45,6 @@ func TestPagesOf(t *testing.T) {
 		{[]int{2, 5}, "pages 2 and 5"},
 		{[]int{2, 3, 5, 8, 9}, "pages 2 to 3, 5 and 8 to 9"},
 	} {
-		assert.Equal(t, c.want, PagesOf(c.numbers))
+		assert.Equal(t, c.want, Numbers("page", c.numbers))
 	}
 }
