@@ -101,11 +101,6 @@ func checkForms(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 		}
 		checkFormPage(t, page, s.Paper, len(m.Form.Blanks), spaces)
 	}
-	for _, sheet := range s.Sheets {
-		for n := sheet.First; n <= sheet.Last; n++ {
-			assert.Empty(t, d.Pages[n-1].ToWriteOn(), "page %d", n)
-		}
-	}
 }
 
 // checkFormPage looks at the lines to write on, and at what lies near them.

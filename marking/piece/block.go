@@ -197,19 +197,39 @@ func (b *Block) What() string {
 	return "folds"
 }
 
-// Notes says how the block is torn and what it must measure.
+// Notes says what the folds of the block take up, and what they leave.
 func (b *Block) Notes(unit length.Unit) []string {
 	return []string{
-		b.Tear(unit),
 		fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp)),
-		fmt.Sprintf("with them in, its top edge must measure %s", unit.OnRuler(b.TopMeasures)),
-		"draw its bottom edge in to the same",
+		fmt.Sprintf("with them in, the top edge must measure %s", unit.OnRuler(b.TopMeasures)),
 	}
 }
 
+// TopIs is what the top edge measures once the folds are stitched, in mm: what it was
+// measured to be, or what it must be.
+func (b *Block) TopIs() float64 {
+	if b.Measured != nil {
+		return b.Measured.top
+	}
+	return b.TopMeasures
+}
+
+// OpenBelow is how much wider the stitched block is below the ends of those of its folds
+// that begin at the top, in mm; 0 where all run on to the bottom.
+func (b *Block) OpenBelow() float64 {
+	share := (b.Width - b.TopIs()) / b.TakeUp
+	sum := 0.0
+	for _, r := range b.Group.Rows {
+		if r.Folds[0].End.Given && b.Begin(r) == b.UpperEdge() {
+			sum += share * r.Taken()
+		}
+	}
+	return sum
+}
+
 // MeasuredNotes says what the stitched block measured, and what follows, in parts, as it
-// is read on a ruler. What one fold took is told as a sample that gives it: a
-// fraction of it would be finer than any ruler.
+// is read on a ruler. What one fold took is told by SampleForNext: a fraction of it would
+// be finer than any ruler.
 func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	m := b.Measured
 	top, should := unit.OnRuler(m.top), unit.OnRuler(b.TopMeasures)
@@ -220,12 +240,18 @@ func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	}
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
 	took += " instead of " + unit.OnRuler(b.TakeUp)
-	parts := []string{edge, took, b.Fit(piece, unit)}
-	if m.alike && b.allTucks() {
-		parts = append(parts, fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
-			b.foldCount, unit.AsWritten(b.Width), unit.AsWritten(m.top)))
+	return []string{edge, took, b.Fit(piece, unit)}
+}
+
+// SampleForNext says what the file is to have, so that the next block comes out as this one
+// has; "" where it came out as it should, or its folds are not all alike.
+func (b *Block) SampleForNext(unit length.Unit) string {
+	m := b.Measured
+	if !m.alike || !b.allTucks() || unit.OnRuler(m.top) == unit.OnRuler(b.TopMeasures) {
+		return ""
 	}
-	return parts
+	return fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
+		b.foldCount, unit.AsWritten(b.Width), unit.AsWritten(m.top))
 }
 
 // Fit says whether the piece can be cut from the block as it has become.

@@ -79,13 +79,20 @@ func TestABlockSaysHowItIsTorn(t *testing.T) {
 	assert.Equal(t, "tear a block 16 in wide and 13 in long", piece.Block.Tear(length.Inch))
 	assert.Equal(t, "tear a block 40.6 cm wide and 33 cm long", piece.Block.Tear(length.Centimetre))
 	assert.Equal(t, []string{
-		"tear a block 16 in wide and 13 in long",
 		"all tucks together take up 3 in",
-		"with them in, its top edge must measure 13 in",
-		"draw its bottom edge in to the same",
+		"with them in, the top edge must measure 13 in",
 	}, piece.Block.Notes(pattern.Unit))
 	piece, _ = made.Block(t, "cut = 2\n"+sketch.Bosom+sketch.Tucked("cf", "1/8", 6, "3/8", "")+"\n[block]\nsides = \"1/2\"\n")
 	assert.Equal(t, "tear 2 blocks, each 16 in wide and 13 in long", piece.Block.Tear(length.Inch))
+}
+
+// measuredWords is all that is said of a block that was measured, and of its sample.
+func measuredWords(p *piece.Piece, unit length.Unit) string {
+	told := p.Block.MeasuredNotes(p, unit)
+	if next := p.Block.SampleForNext(unit); next != "" {
+		told = append(told, next)
+	}
+	return strings.Join(told, "; ")
 }
 
 // Every message a maker gets who has measured the block: twelve 1/8 in tucks in a
@@ -144,7 +151,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
-			assert.Equal(t, c.want, strings.Join(piece.Block.MeasuredNotes(piece, length.Inch), "; "))
+			assert.Equal(t, c.want, measuredWords(piece, length.Inch))
 			at := ""
 			for _, r := range pattern.Remarks {
 				if r.Text == c.want {
@@ -160,7 +167,7 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 		require.NoError(t, err)
 		piece := &pattern.Pieces[0]
 		assert.Equal(t, "the top edge measures 12.6 cm and should measure 12 cm; the 12 tucks took up 5.4 cm instead of 6 cm; the piece fits, with 0.3 cm to spare at each side; "+
-			"for the next one: sample = {tucks = 12, flat = \"18 cm\", sewn = \"12.6 cm\"}", strings.Join(piece.Block.MeasuredNotes(piece, length.Centimetre), "; "))
+			"for the next one: sample = {tucks = 12, flat = \"18 cm\", sewn = \"12.6 cm\"}", measuredWords(piece, length.Centimetre))
 	})
 }
 
@@ -169,8 +176,8 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 func TestTheSampleThatAMeasuredBlockGives(t *testing.T) {
 	set := "[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 6\nfirst = \"3/8\"\ngap = 0\n"
 	piece, _ := made.Block(t, sketch.Bosom+set+"\n[block]\nmeasured = \"11 1/4\"\n")
-	told := piece.Block.MeasuredNotes(piece, length.Inch)
-	_, sample, found := strings.Cut(told[len(told)-1], "for the next one: ")
+	told := piece.Block.SampleForNext(length.Inch)
+	_, sample, found := strings.Cut(told, "for the next one: ")
 	require.True(t, found, told)
 	next, _ := made.Block(t, sketch.Bosom+strings.Replace(set, "3/8", "1/2", 1)+sample+"\n[block]\n")
 	// They took 15 - 11 1/4 = 3 3/4 in.

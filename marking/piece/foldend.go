@@ -22,6 +22,10 @@ type FoldEnd struct {
 	length float64 // from begin to v
 }
 
+// Downward is the direction in which the folds of a row run to their ends; none for a row
+// from edge to edge.
+func (r FoldRow) Downward() plane.Point { return r.Base.Along.Mul(r.Folds[0].End.down) }
+
 // ended returns a row with the ends of its folds. The piece is as it is drawn; drawn
 // says how far from the base a fold's stitching lies there.
 func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) (FoldRow, bool) {

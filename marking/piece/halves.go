@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"math"
 	"slices"
 
 	"tuckmark/marking/mark"
@@ -31,7 +32,10 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	}
 	m.Marks = whole
 	for _, w := range m.Words[:len(m.Words):len(m.Words)] {
-		m.Words = append(m.Words, w.Placed(func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(origin, out)[0] }))
+		image := w.Placed(func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(origin, out)[0] })
+		if image.At.Distance(w.At) > SamePoint {
+			m.Words = append(m.Words, image)
+		}
 	}
 	m.Outline = WholeOutline(m.Outline, origin, out)
 	return m
@@ -103,6 +107,16 @@ func (p *Piece) OnAxis(line plane.Path) bool {
 		_, _, away := p.Edges[axis].Path.Nearest(q)
 		return away > Straightness
 	})
+}
+
+// OnFlatFold reports whether a place on the flat piece lies on the fold of the cloth.
+func (p *Piece) OnFlatFold(q plane.Point) bool {
+	axis := p.EdgeOnFold()
+	if axis < 0 {
+		return false
+	}
+	e := p.Edges[axis].Path
+	return math.Abs(q.Sub(e[0]).Dot(Inward(e))) <= Straightness
 }
 
 // TurnOver says when what is made for the piece as it is drawn is turned over; "" for

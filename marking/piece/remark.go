@@ -58,7 +58,11 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 	m.hems()
 	m.tooLarge()
 	if p.Block != nil && p.Block.Measured != nil {
-		m.say(p.Block.Measured.place, "%s", strings.Join(p.Block.MeasuredNotes(p, unit), "; "))
+		told := p.Block.MeasuredNotes(p, unit)
+		if next := p.Block.SampleForNext(unit); next != "" {
+			told = append(told, next)
+		}
+		m.say(p.Block.Measured.place, "%s", strings.Join(told, "; "))
 	}
 	return m.list
 }

@@ -6,9 +6,11 @@ import (
 	"slices"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. The cutting sheet is the finished piece, to be laid on the
@@ -36,19 +38,14 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
 	}
-	for _, line := range layingLines(p) {
-		_, along := line.At(0)
-		for _, at := range crossesOn(line) {
-			addCross(&m, at, along)
-		}
+	for _, c := range crossesOf(p) {
+		addCross(&m, c, b.Group.Out)
 	}
 	for _, r := range b.Group.AsDrawn {
 		markStitching(&m, p, r)
 	}
-	m.Steps = cuttingSteps(p, template)
-	if b.Measured != nil {
-		m.Notes = append(m.Notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, pattern.Unit))
-	}
+	m.Notes = cuttingNotes(p, pattern.Unit)
+	m.Steps = cuttingSteps(p, pattern.Unit, template)
 	if axis := p.EdgeOnFold(); axis >= 0 {
 		e := p.Edges[axis].Path
 		return p.Printed(m, e[0], piece.Inward(e))
@@ -64,6 +61,7 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	if r.Makes == piece.PleatFolds {
 		role = mark.PleatFold // there its fold lies on the cloth before it
 	}
+	c := creased{FoldRow: r, out: r.Base.Out}
 	for k, f := range r.Folds {
 		stitched, crease := b.StitchedAt(r, f), f.Width
 		onCentre := b.Group.OnAxis && f.About()
@@ -86,17 +84,61 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 		for _, s := range stretches {
 			m.Add(role, "", r.Base.Lengthwise(stitched, s))
 		}
+		if n := len(stretches); n > 0 {
+			c.add(f, r.Base.Lengthwise(stitched, piece.Stretch{From: stretches[0].From, To: stretches[n-1].To}))
+		}
+	}
+	w := foldWords{m, role, c.out}
+	for end := range 2 {
+		w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
 }
 
-// cuttingSteps says how a cutting sheet is laid and cut by.
-func cuttingSteps(p *piece.Piece, template *template) []string {
+// cuttingNotes says what is to be known of a cutting sheet: how the tucks were sewn, and what
+// those mean that end on the piece. Below their end the block is as wide as it was torn, but
+// for folds that run on; so it is drawn in to what the top edge measures, and let go when the
+// piece is cut.
+func cuttingNotes(p *piece.Piece, unit length.Unit) []string {
 	b := p.Block
+	var notes []string
+	if b.Measured != nil {
+		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, unit))
+	}
+	open := b.OpenBelow()
+	if open == 0 {
+		return notes
+	}
+	notes = append(notes, fmt.Sprintf("below their end the %s are open: there the block is %s wider than at its top", b.What(), unit.OnRuler(open)))
+	if b.Measured != nil {
+		return notes
+	}
+	across, up := p.FoldedSizes()
+	what := "the piece"
+	if p.OnFold {
+		what = "this half"
+	}
+	for _, at := range slices.Concat(across, up) {
+		if len(at.Open) > 0 {
+			notes = append(notes, fmt.Sprintf("cut and let go, %s is %s across at %s", what, unit.OnRuler(at.MM), wording.Listed(at.Open, "and")))
+		}
+	}
+	return notes
+}
+
+// cuttingSteps says how a cutting sheet is laid and cut by.
+func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string {
+	b := p.Block
+	var steps []string
+	if b.OpenBelow() > 0 {
+		steps = append(steps, fmt.Sprintf("draw the block in below the end of the %s, by folds that run on or by gathers, until it is %s across there as at its top", b.What(), unit.OnRuler(b.TopIs())))
+	}
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
 	if p.OnFold {
 		lay = fmt.Sprintf("lay the centre on the centre of the tucked block, and its %s under their lines", b.What())
 	}
-	steps := []string{lay, "cut one layer at a time"}
+	steps = append(steps, lay)
+	steps = append(steps, crossSteps(crossesOf(p))...)
+	steps = append(steps, "cut one layer at a time")
 	if template != nil {
 		steps = append(steps, matchNote)
 	}
@@ -109,17 +151,56 @@ func cuttingSteps(p *piece.Piece, template *template) []string {
 	return steps
 }
 
+// crossSteps says what the crosses of a cutting sheet are laid on: on the same ones of the
+// block, or on a line of it.
+func crossSteps(crosses []cross) []string {
+	letters := map[string][]string{}
+	var places []string
+	for _, c := range crosses {
+		place := c.line
+		if c.onBlock {
+			place = ""
+		}
+		if letters[place] == nil {
+			places = append(places, place)
+		}
+		letters[place] = append(letters[place], c.letter)
+	}
+	if len(places) == 0 {
+		return nil
+	}
+	var laid []string
+	for _, place := range places {
+		what, where := "cross ", "that"
+		if len(letters[place]) > 1 {
+			what, where = "crosses ", "those"
+		}
+		if place != "" {
+			where = place
+		}
+		laid = append(laid, what+wording.Listed(letters[place], "and")+" on "+where+" of the block")
+	}
+	return []string{"lay " + wording.Listed(laid, "and")}
+}
+
+// layingLine is a line of the piece by which a sheet is laid on the block.
+type layingLine struct {
+	name   string
+	path   plane.Path
+	centre bool // of a piece on the fold
+}
+
 // layingLines returns the lines of the piece by which a sheet is laid on the block: the
 // centre, and lines inside that tucks are measured from.
-func layingLines(p *piece.Piece) []plane.Path {
-	var lines []plane.Path
+func layingLines(p *piece.Piece) []layingLine {
+	var lines []layingLine
 	if axis := p.EdgeOnFold(); axis >= 0 {
-		lines = append(lines, p.Edges[axis].Path)
+		lines = append(lines, layingLine{p.Edges[axis].Key, p.Edges[axis].Path, true})
 	}
 	for _, l := range p.Lines {
 		measured := func(r piece.FoldRow) bool { return r.Base.Edge < 0 && r.Base.Name == l.Key }
 		if l.Role == mark.Centre || slices.ContainsFunc(p.Block.Group.Rows, measured) {
-			lines = append(lines, l.Path)
+			lines = append(lines, layingLine{l.Key, l.Path, false})
 		}
 	}
 	return lines

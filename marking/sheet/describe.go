@@ -79,25 +79,23 @@ func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	return all
 }
 
-// describeEnds says how far from an edge the folds of a row end, each at its own fold
-// line: in one number, or in one for each tuck or pleat. Nothing for a row without ends.
-func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit) []string {
-	var told []string
-	for i, end := range ends {
-		if len(told) <= r.Folds[i].Number {
-			told = append(told, unit.OnRuler(end))
-		}
-	}
-	switch len(slices.Compact(slices.Clone(told))) {
-	case 0:
+// describeEnds says how far below an edge the tucks or pleats of a row end, each at its own
+// fold line: in one number, or in one for each. Nothing for a row without ends.
+func describeEnds(r piece.FoldRow, ends []float64, below string, unit length.Unit) []string {
+	if len(ends) == 0 {
 		return nil
-	case 1:
-		return []string{fmt.Sprintf("the %s %ss end %s from the %s", r.Key, r.Makes, told[0], edge)}
+	}
+	var told []string
+	for _, end := range ends {
+		told = append(told, unit.OnRuler(end))
+	}
+	if len(slices.Compact(slices.Clone(told))) == 1 {
+		return []string{fmt.Sprintf("the %s %ss end %s %s", r.Key, r.Makes, told[0], below)}
 	}
 	for i := range len(told) - 1 { // the last has the unit
 		told[i] = length.Bare(told[i])
 	}
-	return []string{fmt.Sprintf("the %s %ss end, measured from the %s, first to last: %s", r.Key, r.Makes, edge, strings.Join(told, ", "))}
+	return []string{fmt.Sprintf("the %s %ss end, from the first to the last: %s %s", r.Key, r.Makes, strings.Join(told, ", "), below)}
 }
 
 // endsOnPiece says how far below the cut edge the folds of a piece that is marked flat
@@ -105,11 +103,7 @@ func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit
 func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
 	var notes []string
 	for _, r := range p.FoldRows() {
-		var ends []float64
-		for _, d := range p.Depths(r) {
-			ends = append(ends, d.Cut)
-		}
-		notes = append(notes, describeEnds(r, ends, "cut edge", unit)...)
+		notes = append(notes, describeEnds(r, pieceEnds(p, r), "below the cut edge", unit)...)
 	}
 	return notes
 }

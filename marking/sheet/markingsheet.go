@@ -19,6 +19,7 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		m.Marks = append(m.Marks, template.matches...)
 		m.Steps = append(m.Steps, matchNote)
 	}
+	tellRows(&m, p, pattern.Unit)
 	addGrain(&m, p)
 	return openedOut(p, m, p.Flat.Outline)
 }

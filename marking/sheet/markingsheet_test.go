@@ -25,8 +25,8 @@ func TestHowManyToCutOfAWholePiece(t *testing.T) {
 // and numbers (depthtable_test.go of package figures), to the cut edge.
 func TestHowFarDownFoldsEndOnAMarkingSheet(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
-		{"level below a slanting neck", sketch.Yoke(), "the yoke tucks end, measured from the cut edge, first to last: 2 1/2, 2 1/2, 2 1/2, 2 1/2, 2 7/8, 3 1/4 in"},
-		{"below a level one", sketch.Yoke("count = 6", "count = 4"), "the yoke tucks end 2 1/2 in from the cut edge"},
+		{"level below a slanting neck", sketch.Yoke(), "the yoke tucks end, from the first to the last: 2 1/2, 2 1/2, 2 1/2, 2 1/2, 2 7/8, 3 1/4 in below the cut edge"},
+		{"below a level one", sketch.Yoke("count = 6", "count = 4"), "the yoke tucks end 2 1/2 in below the cut edge"},
 		{"from edge to edge", sketch.Yoke("below = \"neck\"\nlength = \"2 1/8\"\n", ""), ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -27,6 +27,8 @@ type pieceSheets struct {
 	// flat is the sheet for the flat cloth: the marking sheet of the piece, or the tuck
 	// sheet of its block.
 	flat mark.Marking
+	// after is what is done once the cloth is marked by it.
+	after []string
 	// ruler and cutting are the other sheets of a piece that is cut from a tucked block,
 	// the same for every way: a tool, and what is laid on the tucked cloth, right side up.
 	ruler, cutting []mark.Marking
@@ -50,7 +52,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 	if p.Block == nil {
 		s.flat = markingSheet(p, pattern, s.template)
 	} else {
-		s.flat = tuckSheet(p, pattern)
+		s.flat, s.after = tuckSheet(p, pattern), blockSteps(p, pattern.Unit)
 		s.ruler = []mark.Marking{tuckRuler(p, pattern)}
 		s.cutting = s.printed(cuttingSheet(p, pattern, s.template))
 	}
@@ -74,8 +76,11 @@ func (s pieceSheets) printed(m mark.Marking) []mark.Marking {
 	return []mark.Marking{m}
 }
 
-// withBlock returns the sheets of one way for the flat cloth, and with them the others
-// of a tucked block.
+// withBlock returns the sheets of one way for the flat cloth, with what is done once it is
+// marked, and the others of a tucked block.
 func (s pieceSheets) withBlock(flat []mark.Marking) []mark.Marking {
+	for i := range flat {
+		flat[i] = flat[i].With(s.after...)
+	}
 	return slices.Concat(flat, s.ruler, s.cutting)
 }

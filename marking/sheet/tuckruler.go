@@ -1,9 +1,6 @@
 package sheet
 
 import (
-	"math"
-	"strconv"
-
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
@@ -17,13 +14,14 @@ import (
 const (
 	rulerHeight = 25.4 * 5 / 4    // in mm
 	stitchTick  = rulerHeight / 3 // of a stitching, in mm
+	foldTick    = 2 * stitchTick  // of a fold, in mm
 )
 
 // tuckRuler returns the tuck ruler of a piece.
 func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	b := p.Block
 	us, _ := linesReach(b)
-	wide := piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}
+	wide := piece.Stretch{From: us.From - sheetBeside, To: us.To + sheetBeside}
 	if b.Group.OnAxis {
 		wide.From = 0
 	}
@@ -36,6 +34,7 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	}
 	for _, r := range b.Group.Rows {
 		tickRow(&m, b, r)
+		tellTicks(&m, b, r, pattern.Unit)
 	}
 	m.Notes = endsBelow(b, pattern.Unit)
 	m.Steps = []string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}
@@ -45,27 +44,33 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	return m
 }
 
-// tickRow draws a tick of a ruler for every line of a row; the first of each tuck has its
-// number.
+// tickRow draws a tick of a ruler for every line of a row.
 func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
-	told := -1
 	for _, f := range r.Folds {
 		for _, l := range f.Lines {
 			u := b.FlatU(r, l.U)
 			if b.Group.OnAxis && u < piece.SamePoint {
 				continue
 			}
-			if l.Role == mark.TuckStitch || l.Role == mark.Placement {
-				m.Add(l.Role, "", b.Lengthwise(u, piece.Stretch{From: 0, To: stitchTick}))
-				continue
+			long := stitchTick
+			if l.Role == mark.TuckFold || l.Role == mark.PleatFold {
+				long = foldTick
 			}
-			number := ""
-			if told != f.Number {
-				number, told = strconv.Itoa(f.Number+1), f.Number
-			}
-			m.Add(l.Role, number, b.Lengthwise(u, piece.Stretch{From: 0, To: 2 * stitchTick}))
+			m.Add(l.Role, "", b.Lengthwise(u, piece.Stretch{From: 0, To: long}))
 		}
 	}
+}
+
+// tellTicks writes at the ticks of the folds of a row which they are, and how far from the
+// base they lie.
+func tellTicks(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Unit) {
+	c := onBlock(b, r)
+	for i, f := range c.folds {
+		c.lines[i] = b.Lengthwise(b.FlatU(r, f.At), piece.Stretch{From: 0, To: foldTick})
+	}
+	w := wordsFor(m, r, c.out)
+	w.number(c.told(1, numbered))
+	w.row(c.told(1, fromBase(unit)), 1, "from "+r.Base.Name)
 }
 
 // endsBelow says how far below the torn edge the folds of a block end, for cloth that is
@@ -73,13 +78,7 @@ func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 func endsBelow(b *piece.Block, unit length.Unit) []string {
 	var notes []string
 	for _, r := range b.Group.Rows {
-		var ends []float64
-		for _, f := range r.Folds {
-			if f.End.Given {
-				ends = append(ends, math.Abs(b.Level(r, f)-b.Begin(r)))
-			}
-		}
-		notes = append(notes, describeEnds(r, ends, "torn edge", unit)...)
+		notes = append(notes, describeEnds(r, blockEnds(b, r), tornEdge(b, r), unit)...)
 	}
 	return notes
 }

@@ -31,7 +31,7 @@ func checkRuler(t *testing.T, sheet, ruler mark.Marking) {
 		assert.Equal(t, places(sheet, role), places(ruler, role), "%s", role)
 	}
 	a, b := sheet.Outline.Bounds(), ruler.Outline.Bounds()
-	if slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool { return m.Name == "side edge of the block" }) {
+	if slices.ContainsFunc(sheet.Marks, func(m mark.Mark) bool { return m.Name == "torn side" }) {
 		assert.True(t, a.Min.X < b.Min.X+1e-9 && b.Max.X < a.Max.X+1e-9, "the sheet goes on to the torn side, the ruler does not")
 	} else {
 		assert.InDelta(t, a.Min.X, b.Min.X, 1e-9, "sheet and ruler begin at one place")
@@ -60,6 +60,9 @@ func TestWhatATuckRulerSays(t *testing.T) {
 				all = append(all, one.Name)
 			}
 		}
+		for _, w := range m.Words {
+			all = append(all, w.Text)
+		}
 		return all
 	}
 	for _, c := range []struct {
@@ -67,16 +70,16 @@ func TestWhatATuckRulerSays(t *testing.T) {
 		names      []string
 		notes      []string
 	}{
-		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n", []string{"1", "2", "3"},
+		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n", []string{"1", "2", "3", "3/8", "3/4", "1 1/8", "from cf"},
 			[]string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"with a tuck on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "0", "") + "\n[block]\n", []string{"2", "3"},
+		{"with a tuck on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "0", "") + "\n[block]\n", []string{"2", "3", "3/8", "3/4", "from cf"},
 			[]string{tick, "its end lies on cf; turn it over for the other half"}},
 		{"beside another line of a piece on the fold", sketch.Bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + sketch.Tucked("rule", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"rule", "1", "2", "3"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2"}, []string{tick}},
+			[]string{"rule", "1", "2", "3", "3/8", "3/4", "1 1/8", "from rule"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
+		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2", "1", "1 3/4", "from middle"}, []string{tick}},
 		// Torn at 12 1/2 in, ending at 7 5/8 in.
-		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3"},
-			[]string{"the t tucks end 4 7/8 in from the torn edge", tick, "its end lies on cf; turn it over for the other half"}},
+		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3", "3/8", "3/4", "1 1/8", "from cf"},
+			[]string{"the t tucks end 4 7/8 in below the torn edge", tick, "its end lies on cf; turn it over for the other half"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
@@ -88,7 +91,7 @@ func TestWhatATuckRulerSays(t *testing.T) {
 	}
 }
 
-// How far down the tucks end is told from the torn edge, which lies at 12 1/2 in, on the
+// How far down the tucks end is told below the torn edge, which lies at 12 1/2 in, on the
 // ruler and on the sheet of the block.
 func TestHowFarDownTheTucksEnd(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2\n"
@@ -96,12 +99,12 @@ func TestHowFarDownTheTucksEnd(t *testing.T) {
 		name, text string
 		want       []string
 	}{
-		{"level", sketch.Tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in from the torn edge"}},
+		{"level", sketch.Tucked("cf", "1/8", 2, "3/8", below), []string{"the t tucks end 4 7/8 in below the torn edge"}},
 		{"stepped", sketch.Tucked("cf", "1/8", 3, "3/8", below+"end = \"stepped\"\nstep = \"1/4\""),
-			[]string{"the t tucks end, measured from the torn edge, first to last: 4 7/8, 5 1/8, 5 3/8 in"}},
-		{"follow, where the neck is level", sketch.Tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in from the torn edge"}},
+			[]string{"the t tucks end, from the first to the last: 4 7/8, 5 1/8, 5 3/8 in below the torn edge"}},
+		{"follow, where the neck is level", sketch.Tucked("cf", "1/8", 2, "3/8", below+"end = \"follow\""), []string{"the t tucks end 4 7/8 in below the torn edge"}},
 		// The two folds of a box pleat end at one height, told once.
-		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in from the torn edge"}},
+		{"box pleats", "[pleat.p]\nbeside = \"cf\"\nkind = \"box\"\ndepth = \"1/8\"\nfirst = \"1/2\"\n" + below, []string{"the p pleats end 4 7/8 in below the torn edge"}},
 		{"edge to edge", sketch.Tucked("cf", "1/8", 2, "3/8", ""), nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -109,7 +112,7 @@ func TestHowFarDownTheTucksEnd(t *testing.T) {
 			for _, m := range []mark.Marking{tuckRuler(piece, pattern), tuckSheet(piece, pattern)} {
 				var got []string
 				for _, one := range m.Told() {
-					if strings.Contains(one, "from the torn edge") {
+					if strings.Contains(one, "below the torn edge") {
 						got = append(got, one)
 					}
 				}

@@ -6,8 +6,11 @@ import (
 	"slices"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. The tuck sheet is the part of a block that carries lines:
@@ -17,7 +20,8 @@ import (
 
 const (
 	sheetFoot   = 25.4 * 7 / 4 // below the end line, in mm: room for what is to be read there
-	sheetMargin = 25.4 / 2     // around the lines of a tuck sheet, in mm
+	sheetHead   = 25.4 * 5 / 8 // beyond a torn edge, in mm: room for two rows of words
+	sheetBeside = 25.4 * 5 / 4 // to the sides of its lines, in mm: room for what the rows are, and the depth
 	sheetReach  = 25.4 * 8     // from a line to the torn side that is drawn with it, at most, in mm
 )
 
@@ -36,13 +40,20 @@ func tuckPaperOf(b *piece.Block) tuckPaper {
 	us, vs := linesReach(b)
 	t := besides(b, us)
 	t.below = vs
-	// The name of the torn edge stands over it, clear of the lines.
 	if b.Up > 0 {
 		t.below.From = max(vs.From-sheetFoot, b.LowerEdge())
-		t.high = piece.Stretch{From: t.below.From, To: vs.To + sheetMargin}
 	} else {
 		t.below.To = min(vs.To+sheetFoot, b.LowerEdge())
-		t.high = piece.Stretch{From: vs.From - sheetMargin, To: t.below.To}
+	}
+	// What stands at the ends of the folds is clear of the torn edges.
+	t.high = t.below
+	for _, edge := range []float64{b.UpperEdge(), b.LowerEdge()} {
+		if edge == t.below.From {
+			t.high.From -= sheetHead
+		}
+		if edge == t.below.To {
+			t.high.To += sheetHead
+		}
 	}
 	return t
 }
@@ -68,7 +79,7 @@ func linesReach(b *piece.Block) (us, vs piece.Stretch) {
 // fold it begins at the centre. Elsewhere it goes on to the nearer torn side of the
 // block, where that is near enough.
 func besides(b *piece.Block, us piece.Stretch) tuckPaper {
-	t := tuckPaper{wide: piece.Stretch{From: us.From - sheetMargin, To: us.To + sheetMargin}}
+	t := tuckPaper{wide: piece.Stretch{From: us.From - sheetBeside, To: us.To + sheetBeside}}
 	if b.Group.OnAxis {
 		t.wide.From = 0
 		return t
@@ -99,16 +110,19 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.OnRuler(math.Abs(line.u-paper.torn))))
 		}
 	}
-	if b.Group.OnAxis {
-		for _, cross := range crossesOn(p.Edges[p.EdgeOnFold()].Path) {
-			if v := b.V(cross); v > paper.below.From && v < paper.below.To {
-				addCross(&m, cross, b.Group.Out)
-			}
+	for _, c := range crossesOf(p) {
+		if c.onBlock {
+			addCross(&m, c, b.Group.Out)
 		}
 	}
 	for _, r := range b.Group.Rows {
 		markBlockRow(&m, b, r)
 	}
+	for _, r := range b.Group.Rows {
+		tellBlockRow(&m, b, r, pattern.Unit)
+	}
+	measureEnds(&m, b, pattern.Unit)
+	m.Steps = []string{b.Tear(pattern.Unit), markingStep(p)}
 	m.Notes = append(m.Notes, slices.Concat(describeFolds(p, pattern.Unit)...)...)
 	m.Notes = append(m.Notes, endsBelow(b, pattern.Unit)...)
 	if b.Measured != nil {
@@ -126,12 +140,12 @@ func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
 	if b.Up < 0 {
 		top = top.Reversed()
 	}
-	m.Add(mark.BlockEdge, "top edge of the block", top)
+	m.Add(mark.BlockEdge, "torn top edge", top)
 	if bottom := b.LowerEdge(); bottom == paper.below.From || bottom == paper.below.To {
-		m.Add(mark.BlockEdge, "bottom edge of the block", b.Crosswise(paper.wide, bottom))
+		m.Add(mark.BlockEdge, "torn bottom edge", b.Crosswise(paper.wide, bottom))
 	}
 	if paper.side {
-		m.Add(mark.BlockEdge, "side edge of the block", b.Lengthwise(paper.torn, paper.high))
+		m.Add(mark.BlockEdge, "torn side", b.Lengthwise(paper.torn, paper.below))
 	}
 }
 
@@ -183,4 +197,47 @@ func baseLines(p *piece.Piece) []baseLine {
 		}
 	}
 	return lines
+}
+
+// markingStep says what of a tuck sheet is marked on the block.
+func markingStep(p *piece.Piece) string {
+	what := []string{"the lines of the " + p.Block.What()}
+	if p.Block.Group.OnAxis {
+		what = append([]string{"its centre"}, what...)
+	}
+	for _, c := range crossesOf(p) {
+		if c.onBlock {
+			what = append(what, "cross "+c.letter)
+		}
+	}
+	return "mark " + wording.Listed(what, "and")
+}
+
+// blockSteps says what is done with a block once it is marked.
+func blockSteps(p *piece.Piece, unit length.Unit) []string {
+	b := p.Block
+	var steps []string
+	for _, t := range p.TuckRows {
+		steps = append(steps, tuckSteps(t, unit)...)
+	}
+	for _, pleats := range p.PleatRows {
+		steps = append(steps, fmt.Sprintf("lay every fold of the %s pleats to its placement line, as its arrow points, and tack it", pleats.Key))
+	}
+	return append(steps, "measure the top edge: it must be "+unit.OnRuler(b.TopMeasures))
+}
+
+// tuckSteps says how a set of tucks is sewn and pressed.
+func tuckSteps(t piece.TuckRow, unit length.Unit) []string {
+	sew := fmt.Sprintf("fold the %s tucks on their fold lines and stitch them %s from the fold", t.Key, unit.AsWritten(t.Width))
+	if t.Twin {
+		sew = fmt.Sprintf("sew the %s tucks along their fold lines with a twin needle", t.Key)
+	}
+	if t.Folds[0].End.Given {
+		sew += ", as far as their ends"
+	}
+	steps := []string{sew}
+	if t.Press != source.Unpressed {
+		steps = append(steps, "press them "+sideOf(t.Press, t.Base.Name))
+	}
+	return steps
 }

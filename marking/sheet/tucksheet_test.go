@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -41,55 +42,55 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 		{"level", sketch.Bosom + two(below),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.625 0.625,12.5", "0.875,7.625 0.875,12.5"},
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 2.125, 5.875 to 13.125", "top"},
 		{"stepped", sketch.Bosom + two(below+"end = \"stepped\"\nstep = \"1/4\""),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.375 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.375 0.625,12.5", "0.875,7.375 0.875,12.5"},
-			[]string{"0.25,7.625 0.5,7.625 0.625,7.375 0.875,7.375"}, "0 to 1.375, 5.625 to 13", "top"},
+			[]string{"0.25,7.625 0.5,7.625 0.625,7.375 0.875,7.375"}, "0 to 2.125, 5.625 to 13.125", "top"},
 		{"follow, where the neck is level", sketch.Bosom + two(below+"end = \"follow\""),
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"},
 			[]string{"0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5", "0.625,7.625 0.625,12.5", "0.875,7.625 0.875,12.5"},
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 2.125, 5.875 to 13.125", "top"},
 		{"edge to edge", sketch.Bosom + two(""),
 			[]string{"0.375,-0.5 0.375,12.5", "0.75,-0.5 0.75,12.5"},
 			[]string{"0.25,-0.5 0.25,12.5", "0.5,-0.5 0.5,12.5", "0.625,-0.5 0.625,12.5", "0.875,-0.5 0.875,12.5"},
-			nil, "0 to 1.375, -0.5 to 13", "top bottom"},
+			nil, "0 to 2.125, -1.125 to 13.125", "top bottom"},
 		{"near the bottom", sketch.Bosom + two("below = \"neck\"\nlength = \"8 1/2\""),
 			[]string{"0.375,1.125 0.375,12.5", "0.75,1.125 0.75,12.5"},
 			[]string{"0.25,1.125 0.25,12.5", "0.5,1.125 0.5,12.5", "0.625,1.125 0.625,12.5", "0.875,1.125 0.875,12.5"},
-			[]string{"0.25,1.125 0.875,1.125"}, "0 to 1.375, -0.5 to 13", "top bottom"},
+			[]string{"0.25,1.125 0.875,1.125"}, "0 to 2.125, -1.125 to 13.125", "top bottom"},
 		{"a tuck on the centre", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "0", below) + "\n[block]\n",
 			[]string{"0.375,7.625 0.375,12.5"},
 			[]string{"0.125,7.625 0.125,12.5", "0.25,7.625 0.25,12.5", "0.5,7.625 0.5,12.5"},
-			[]string{"0,7.625 0.5,7.625"}, "0 to 1, 5.875 to 13", "top"},
+			[]string{"0,7.625 0.5,7.625"}, "0 to 1.75, 5.875 to 13.125", "top"},
 		{"drawn upside down", upsideDown + two(below),
 			[]string{"0.375,-12.5 0.375,-7.625", "0.75,-12.5 0.75,-7.625"},
 			[]string{"0.25,-12.5 0.25,-7.625", "0.5,-12.5 0.5,-7.625", "0.625,-12.5 0.625,-7.625", "0.875,-12.5 0.875,-7.625"},
-			[]string{"0.25,-7.625 0.875,-7.625"}, "0 to 1.375, -13 to -5.875", "top"},
+			[]string{"0.25,-7.625 0.875,-7.625"}, "0 to 2.125, -13.125 to -5.875", "top"},
 		{"the other half", leftHalf + two(below),
 			[]string{"-0.375,7.625 -0.375,12.5", "-0.75,7.625 -0.75,12.5"},
 			[]string{"-0.25,7.625 -0.25,12.5", "-0.5,7.625 -0.5,12.5", "-0.625,7.625 -0.625,12.5", "-0.875,7.625 -0.875,12.5"},
-			[]string{"-0.875,7.625 -0.25,7.625"}, "-1.375 to 0, 5.875 to 13", "top"},
+			[]string{"-0.875,7.625 -0.25,7.625"}, "-2.125 to 0, 5.875 to 13.125", "top"},
 		{"twin needle", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", "sewn = \"twin needle\"\n"+below) + "\n[block]\n",
 			[]string{"0.375,7.625 0.375,12.5", "0.75,7.625 0.75,12.5"}, nil,
-			[]string{"0.25,7.625 0.875,7.625"}, "0 to 1.375, 5.875 to 13", "top"},
+			[]string{"0.25,7.625 0.875,7.625"}, "0 to 2.125, 5.875 to 13.125", "top"},
 		// The middle of a whole piece, with a tuck of 1/4 in to either side of it. The block
 		// is torn at 6 + 1/2 in to both sides; the left one is nearer to the lines.
 		{"to both sides of a line", sketch.Bib + sketch.Tucked("middle", "1/4", 1, "1", "side = \"right\"") + sketch.Swap(sketch.Tucked("middle", "1/4", 1, "2", "side = \"left\""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,-0.5 1,12.5", "-2,-0.5 -2,12.5"},
 			[]string{"0.75,-0.5 0.75,12.5", "1.25,-0.5 1.25,12.5", "-2.25,-0.5 -2.25,12.5", "-1.75,-0.5 -1.75,12.5"},
-			nil, "-6.5 to 1.75, -0.5 to 13", "top bottom side"},
+			nil, "-6.5 to 2.5, -1.125 to 13.125", "top bottom side"},
 		// One row hangs from the top, the other from the hem, whose stitch line lies at 3/8 in.
 		{"from the top and from the bottom", sketch.Bib + sketch.Tucked("middle", "1/4", 1, "1", "side = \"right\"\nbelow = \"top\"\nlength = 2") +
 			sketch.Swap(sketch.Tucked("middle", "1/4", 1, "2", "side = \"left\"\nbelow = \"hem\"\nlength = 2"), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,9.625 1,12.5", "-2,-0.5 -2,2.375"},
 			[]string{"0.75,9.625 0.75,12.5", "1.25,9.625 1.25,12.5", "-2.25,-0.5 -2.25,2.375", "-1.75,-0.5 -1.75,2.375"},
-			[]string{"0.75,9.625 1.25,9.625", "-2.25,2.375 -1.75,2.375"}, "-6.5 to 1.75, -0.5 to 13", "top bottom side"},
+			[]string{"0.75,9.625 1.25,9.625", "-2.25,2.375 -1.75,2.375"}, "-6.5 to 2.5, -1.125 to 13.125", "top bottom side"},
 		// A tuck in front of it moves the second line 1/2 in outward on the flat block.
 		{"beside a second line", sketch.Bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + sketch.Tucked("cf", "1/4", 1, "1", "") + sketch.Swap(sketch.Tucked("rule", "1/4", 1, "1", ""), "tuck.t", "tuck.u") + "\n[block]\n",
 			[]string{"1,-0.5 1,12.5", "4.5,-0.5 4.5,12.5"},
 			[]string{"0.75,-0.5 0.75,12.5", "1.25,-0.5 1.25,12.5", "4.25,-0.5 4.25,12.5", "4.75,-0.5 4.75,12.5"},
-			nil, "0 to 5.25, -0.5 to 13", "top bottom"},
+			nil, "0 to 6, -1.125 to 13.125", "top bottom"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
@@ -118,7 +119,7 @@ func TestWhatATuckSheetHolds(t *testing.T) {
 			}
 			var want []string
 			for _, which := range strings.Fields(c.torn) {
-				want = append(want, which+" edge of the block")
+				want = append(want, "torn "+strings.Replace(which+" edge", "side edge", "side", 1))
 			}
 			assert.Equal(t, want, torn)
 			checkRuler(t, m, tuckRuler(piece, pattern))
@@ -155,7 +156,7 @@ func TestATuckSheetOfAWholePiece(t *testing.T) {
 	one := tuckSheet(half, pattern)
 	whole, pattern := made.Block(t, sketch.Swap(text, "fold =", "print = \"whole\"\nfold ="))
 	both := tuckSheet(whole, pattern)
-	assert.Equal(t, "-1.375 to 1.375, 5.875 to 13", extent(both))
+	assert.Equal(t, "-2.125 to 2.125, 5.875 to 13.125", extent(both))
 	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch} {
 		var want []string
 		for _, line := range orderedLinesOf(one, role) {
@@ -163,7 +164,7 @@ func TestATuckSheetOfAWholePiece(t *testing.T) {
 		}
 		assert.ElementsMatch(t, want, orderedLinesOf(both, role), "%s: every line on both sides", role)
 	}
-	assert.Equal(t, []string{"0,5.875 0,13"}, orderedLinesOf(both, mark.Centre), "one centre line")
+	assert.Equal(t, []string{"0,5.875 0,13.125"}, orderedLinesOf(both, mark.Centre), "one centre line")
 	assert.ElementsMatch(t, []string{"0.25,7.625 0.875,7.625", "-0.875,7.625 -0.25,7.625"}, orderedLinesOf(both, mark.TuckEnd))
 }
 
@@ -198,9 +199,15 @@ func TestNotesOfATuckSheet(t *testing.T) {
 	text := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "press = \"toward\"") + "\n[block]\n"
 	piece, pattern := made.Block(t, text)
 	notes := tuckSheet(piece, pattern).Told()
-	require.Equal(t, append(piece.Block.Notes(length.Inch), "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf"), notes)
+	require.Equal(t, []string{
+		"all tucks together take up 3 in", "with them in, the top edge must measure 12 in",
+		"t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf",
+		"tear a block 15 in wide and 13 in long", "mark its centre, the lines of the tucks, cross A and cross B",
+	}, notes)
 	piece, pattern = made.Block(t, text+"measured = 12\n")
-	assert.Equal(t, append(notes, piece.Block.MeasuredNotes(piece, length.Inch)...), tuckSheet(piece, pattern).Told())
+	assert.Equal(t, slices.Concat(notes[:4], piece.Block.MeasuredNotes(piece, length.Inch)), tuckSheet(piece, pattern).Notes)
+	piece, pattern = made.Block(t, text+"measured = \"12 3/4\"\n")
+	assert.NotContains(t, strings.Join(tuckSheet(piece, pattern).Told(), " "), "sample =", "what goes into the file is told on the screen")
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {
@@ -244,11 +251,11 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 		name, text string
 		side, note []string
 	}{
-		{"the right one", sketch.Bib + right + "\n[block]\n", []string{"6.5,-0.5 6.5,13"}, []string{"middle lies 6 1/2 in from the torn side"}},
-		{"the left one", sketch.Bib + sketch.Swap(right, "right", "left") + "\n[block]\n", []string{"-6.5,-0.5 -6.5,13"}, []string{"middle lies 6 1/2 in from the torn side"}},
-		{"with spare cloth", sketch.Bib + right + "\n[block]\nsides = \"3/4\"\n", []string{"7.25,-0.5 7.25,13"}, []string{"middle lies 7 1/4 in from the torn side"}},
+		{"the right one", sketch.Bib + right + "\n[block]\n", []string{"6.5,-0.5 6.5,12.5"}, []string{"middle lies 6 1/2 in from the torn side"}},
+		{"the left one", sketch.Bib + sketch.Swap(right, "right", "left") + "\n[block]\n", []string{"-6.5,-0.5 -6.5,12.5"}, []string{"middle lies 6 1/2 in from the torn side"}},
+		{"with spare cloth", sketch.Bib + right + "\n[block]\nsides = \"3/4\"\n", []string{"7.25,-0.5 7.25,12.5"}, []string{"middle lies 7 1/4 in from the torn side"}},
 		// 8 11/16 + 1/2 - 1 1/4 = 7 15/16
-		{"just near enough", wide("8.6875") + right + "\n[block]\n", []string{"9.188,-0.5 9.188,13"}, []string{"middle lies 9 3/16 in from the torn side"}},
+		{"just near enough", wide("8.6875") + right + "\n[block]\n", []string{"9.188,-0.5 9.188,12.5"}, []string{"middle lies 9 3/16 in from the torn side"}},
 		{"too far away", wide("8.8125") + right + "\n[block]\n", nil, nil},
 		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", "") + "\n[block]\n", nil, nil},
 	} {
@@ -257,7 +264,7 @@ func TestTheTornSideOfATuckSheet(t *testing.T) {
 			m := tuckSheet(piece, pattern)
 			var side, note []string
 			for _, one := range m.Marks {
-				if one.Name == "side edge of the block" {
+				if one.Name == "torn side" {
 					assert.Equal(t, mark.BlockEdge, one.Role)
 					side = append(side, sketch.Inches(sketch.Ordered(one.Path)))
 				}

@@ -1,0 +1,145 @@
+package sheet
+
+import (
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file. The lines of tucks and pleats lie too close for names along them.
+// Each has its number at both ends, and how far its fold line lies from the line that it is
+// measured from, as it is ruled: in rows across the ends, as close to them as they come.
+// Where the numbers of a row have no room beside one another, the first stands there, every
+// fifth, or tenth, and the last. An end on the fold of the cloth is none: there the tuck
+// goes on.
+
+const (
+	// digitWide is about how wide a digit is that can be read at arm's length (9 pt), in mm;
+	// half of it a space or a point.
+	digitWide = 1.8
+	// fractionWide is the same of what stands in a fraction.
+	fractionWide = 1.1
+	// betweenWords is what is left free between two words of a row, in mm.
+	betweenWords = 1.0
+	// wordRow is from one row of words to the next, in mm.
+	wordRow = 4.5
+)
+
+// lineEnd is one end of a line, and the direction in which it would run on.
+type lineEnd struct{ at, out plane.Point }
+
+// endsOf returns the ends of a straight line.
+func endsOf(line plane.Path) [2]lineEnd {
+	first, last := line[0], line[len(line)-1]
+	along := last.Sub(first).Unit()
+	return [2]lineEnd{{first, along.Mul(-1)}, {last, along}}
+}
+
+// toldFold is a tuck or pleat with its number, and what is written at one of its ends.
+type toldFold struct {
+	number int
+	end    lineEnd
+	text   string
+}
+
+// foldWords is the words at the ends of a row of folds.
+type foldWords struct {
+	m    *mark.Marking
+	role mark.Role
+	out  plane.Point // from the base of the row to its folds
+}
+
+// wordsFor returns the words of a row whose folds lie on that side of its base.
+func wordsFor(m *mark.Marking, r piece.FoldRow, out plane.Point) foldWords {
+	if r.Makes == piece.PleatFolds {
+		return foldWords{m, mark.PleatFold, out}
+	}
+	return foldWords{m, mark.TuckFold, out}
+}
+
+// number writes the numbers of folds in the row of words next to their ends.
+func (w foldWords) number(folds []toldFold) {
+	folds = slices.Clone(folds)
+	for i := range folds {
+		folds[i].text = strconv.Itoa(folds[i].number)
+	}
+	w.row(folds, 0, "")
+}
+
+// row writes what is told of folds in a row of words, the nth from their ends, and behind
+// the last what it is. It reports whether every fold has its word.
+func (w foldWords) row(folds []toldFold, nth int, what string) (all bool) {
+	if len(folds) == 0 {
+		return true
+	}
+	shown := withRoom(folds)
+	for _, f := range shown {
+		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(float64(nth) * wordRow)), Out: f.end.out})
+	}
+	if what != "" {
+		last := shown[len(shown)-1]
+		down := last.end.out.Mul((float64(nth) + 0.5) * wordRow)
+		beside := w.out.Mul(wide(last.text)/2 + betweenWords)
+		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: what, At: last.end.at.Add(down).Add(beside), Out: w.out})
+	}
+	return len(shown) == len(folds)
+}
+
+// withRoom returns those of some folds whose words have room beside one another.
+func withRoom(folds []toldFold) []toldFold {
+	for _, every := range []int{1, 5, 10, 20} {
+		some := oneIn(every, folds)
+		if len(slices.CompactFunc(slices.Clone(some), func(a, b toldFold) bool { return !clear(a, b) })) == len(some) {
+			return some
+		}
+	}
+	return folds[:1]
+}
+
+// oneIn returns the first and the last of some folds, and between them every one whose
+// number can be divided by that; but none that crowds the two.
+func oneIn(every int, folds []toldFold) []toldFold {
+	first, last := folds[0], folds[len(folds)-1]
+	some := []toldFold{first}
+	for _, f := range folds[1:] {
+		if f == last || every == 1 || f.number%every == 0 && clear(first, f) && clear(f, last) {
+			some = append(some, f)
+		}
+	}
+	return some
+}
+
+// clear reports whether the words at the ends of two folds have room beside each other.
+func clear(a, b toldFold) bool {
+	apart := math.Abs(a.end.at.Sub(b.end.at).Dot(a.end.out.Left()))
+	if math.Abs(a.end.out.X) > math.Abs(a.end.out.Y) { // one above the other
+		return apart >= wordRow
+	}
+	return apart >= (wide(a.text)+wide(b.text))/2+betweenWords
+}
+
+// wide is about how wide a number is as it is read, in mm.
+func wide(number string) float64 {
+	sum := 0.0
+	for i, part := range strings.Fields(number) {
+		if i > 0 {
+			sum += digitWide / 2
+		}
+		for _, r := range part {
+			switch {
+			case strings.Contains(part, "/"):
+				sum += fractionWide
+			case r >= '0' && r <= '9':
+				sum += digitWide
+			default:
+				sum += digitWide / 2
+			}
+		}
+	}
+	return sum
+}

@@ -1,0 +1,176 @@
+package sheet
+
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
+)
+
+// Rules of this file: which words the folds of a row have on each sheet. On the block, for
+// cloth that is ruled, the distances from the base stand at the torn edge; on a piece, whose
+// edge is not level, below the ends of its tucks. How deep they end stands there too where
+// that is not the same for all.
+
+// creased is a row with the fold lines of its tucks or pleats as a sheet has them, each from
+// where it begins to where it ends; of a box pleat the first.
+type creased struct {
+	piece.FoldRow
+	folds []piece.Fold
+	lines []plane.Path
+	out   plane.Point // from the base to the folds
+}
+
+// add adds a fold line of the row.
+func (c *creased) add(f piece.Fold, line plane.Path) {
+	if n := len(c.folds); n == 0 || c.folds[n-1].Number != f.Number {
+		c.folds, c.lines = append(c.folds, f), append(c.lines, line)
+	}
+}
+
+// told returns what is told of the folds at one of the ends of their lines, 0 or 1.
+func (c creased) told(end int, text func(i int, f piece.Fold) string) []toldFold {
+	var all []toldFold
+	for i, f := range c.folds {
+		all = append(all, toldFold{f.Number + 1, endsOf(c.lines[i])[end], text(i, f)})
+	}
+	return all
+}
+
+// numbered has no text of its own yet.
+func numbered(int, piece.Fold) string { return "" }
+
+// fromBase tells how far a fold line lies from the base.
+func fromBase(unit length.Unit) func(int, piece.Fold) string {
+	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(f.At)) }
+}
+
+// depths tells how deep a fold ends.
+func depths(ends []float64, unit length.Unit) func(int, piece.Fold) string {
+	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(ends[f.Number])) }
+}
+
+// onBlock returns a row as the tuck sheet has it. A tuck on the centre has its fold there,
+// which is named.
+func onBlock(b *piece.Block, r piece.FoldRow) creased {
+	c := creased{FoldRow: r, out: b.At(b.FlatU(r, 1), 0).Sub(b.At(b.FlatU(r, 0), 0))}
+	for _, f := range r.Folds {
+		u := b.FlatU(r, f.At)
+		if b.Group.OnAxis && u < piece.SamePoint {
+			continue
+		}
+		c.add(f, b.Lengthwise(u, piece.Stretch{From: b.Begin(r), To: b.Level(r, f)}))
+	}
+	return c
+}
+
+// tellBlockRow writes the words of a row on its tuck sheet.
+func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Unit) {
+	c := onBlock(b, r)
+	w := wordsFor(m, r, c.out)
+	w.number(c.told(0, numbered))
+	w.row(c.told(0, fromBase(unit)), 1, "from "+r.Base.Name)
+	w.number(c.told(1, numbered))
+	rows := 1
+	if ends := blockEnds(b, r); !level(ends) {
+		w.row(c.told(1, depths(ends, unit)), rows, tornEdge(b, r))
+		rows++
+	}
+	if r.Makes == piece.TuckFolds {
+		f := r.Folds[0]
+		w.press(c.lines, f.Width, f.Toward, f.End.Given, rows)
+	}
+}
+
+// blockEnds returns how far below the torn edge each tuck or pleat of a row ends; none for a
+// row from edge to edge.
+func blockEnds(b *piece.Block, r piece.FoldRow) []float64 {
+	var ends []float64
+	for _, f := range r.Folds {
+		if f.End.Given && f.Number == len(ends) {
+			ends = append(ends, math.Abs(b.Level(r, f)-b.Begin(r)))
+		}
+	}
+	return ends
+}
+
+// level reports whether all ends are one.
+func level(ends []float64) bool {
+	return !slices.ContainsFunc(ends, func(end float64) bool { return math.Abs(end-ends[0]) >= piece.SamePoint })
+}
+
+// tornEdge says what the depth of a row on its block is measured from.
+func tornEdge(b *piece.Block, r piece.FoldRow) string {
+	if b.Begin(r) == b.UpperEdge() {
+		return "below the torn edge"
+	}
+	return "above the torn edge"
+}
+
+// onPiece returns a row as it lies on the flat piece.
+func onPiece(r piece.FoldRow) creased {
+	c := creased{FoldRow: r, out: r.Base.Out}
+	for _, f := range r.Folds {
+		parts := f.Lines[0].Flat
+		if len(parts) == 0 {
+			continue // on the very edge of the piece
+		}
+		last := parts[len(parts)-1]
+		line := plane.Path{parts[0][0], last[len(last)-1]}
+		if line[1].Sub(line[0]).Dot(r.Downward()) < 0 {
+			line = line.Reversed()
+		}
+		c.add(f, line)
+	}
+	return c
+}
+
+// tellRow writes the words of a row on the sheet of its flat piece.
+func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, unit length.Unit) {
+	c := onPiece(r)
+	w := wordsFor(m, r, c.out)
+	for end := range 2 {
+		w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
+	}
+	rows := 1
+	if ended := r.Folds[0].End.Given; ended {
+		w.row(c.told(1, fromBase(unit)), rows, "from "+r.Base.Name)
+		rows++
+	}
+	ends := pieceEnds(p, r)
+	if !level(ends) {
+		w.row(c.told(1, depths(ends, unit)), rows, "below the cut edge")
+		rows++
+	}
+	c.measureEnd(m, ends, unit)
+	if pressed {
+		f := r.Folds[0]
+		w.press(c.lines, f.Width, f.Toward, f.End.Given, rows)
+	}
+}
+
+// pieceEnds returns how far below the cut edge each tuck or pleat of a row ends; none for a
+// row from edge to edge.
+func pieceEnds(p *piece.Piece, r piece.FoldRow) []float64 {
+	var ends []float64
+	for i, d := range p.Depths(r) {
+		if r.Folds[i].Number == len(ends) {
+			ends = append(ends, d.Cut)
+		}
+	}
+	return ends
+}
+
+// tellRows writes the words of all rows on the sheet of their flat piece.
+func tellRows(m *mark.Marking, p *piece.Piece, unit length.Unit) {
+	for _, t := range p.TuckRows {
+		tellRow(m, p, t.FoldRow, t.Press != source.Unpressed, unit)
+	}
+	for _, pleats := range p.PleatRows {
+		tellRow(m, p, pleats.FoldRow, false, unit)
+	}
+}
