@@ -25,9 +25,10 @@ const (
 	flagAway   = 0.35 // from the middle of a line to its flag, in mm
 	flagLength = 3.0  // of a pennant on a line long enough for it, in mm
 	flagWidth  = 1.5
-	// flagShare is the most of its line that a pennant may take, and barShare what a bar
-	// takes; the bar leaves the end at the edge bare.
-	flagShare = 0.4
+	// flagShare is the most of its line that a pennant may take, bothShare that of each of
+	// two, and barShare what a bar takes: both leave the end at the edge bare.
+	flagShare = 0.6
+	bothShare = 0.4
 	barShare  = 0.6
 )
 
@@ -72,9 +73,9 @@ func SolidsOf(p Pen, path plane.Path) []Solid {
 	}
 	switch p.flag {
 	case pennants:
-		all = append(all, pennantAt(first, start, path.Length()), pennantAt(last, end, path.Length()))
+		all = append(all, pennantAt(first, start, bothShare*path.Length()), pennantAt(last, end, bothShare*path.Length()))
 	case pennant:
-		all = append(all, pennantAt(last, end, path.Length()))
+		all = append(all, pennantAt(last, end, flagShare*path.Length()))
 	case bar:
 		near, far := end.Left().Mul(flagAway), end.Left().Mul(flagAway+boldLine)
 		back := last.Sub(end.Mul(barShare * path.Length()))
@@ -96,9 +97,9 @@ func Head(tip, u plane.Point, length, width float64) Solid {
 	return Solid{plane.Path{tip, back.Add(half), back.Sub(half)}, u}
 }
 
-// pennantAt is the pennant at the end of a line of some length.
-func pennantAt(end, u plane.Point, line float64) Solid {
-	length := math.Min(flagLength, flagShare*line)
+// pennantAt is the pennant at the end of a line, no longer than most mm.
+func pennantAt(end, u plane.Point, most float64) Solid {
+	length := math.Min(flagLength, most)
 	near := end.Add(u.Left().Mul(flagAway))
 	middle := near.Sub(u.Mul(length / 2)).Add(u.Left().Mul(flagWidth * length / flagLength))
 	return Solid{plane.Path{near, middle, near.Sub(u.Mul(length))}, u}
