@@ -127,6 +127,11 @@ func (p page) drawRole(d ink.Canvas, role mark.Role) {
 	}
 	d.Layer(role)
 	p.drawLines(d, ink.PenOf(role), lines)
+	for _, l := range p.Letters {
+		if l.Role == role && p.core().Holds(l.At) {
+			ink.DrawLetter(d, ink.PenOf(role), l.At, l.U)
+		}
+	}
 	for _, name := range names {
 		name.Draw(d)
 	}

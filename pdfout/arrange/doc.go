@@ -29,6 +29,7 @@
 //	pale.go         pale words across pieces
 //	title.go        titles in their pieces
 //	titlebeside.go  titles beside them
+//	lineletter.go   letters in lines
 //	caption.go      names along lines
 //
 // A sheet is made by Arrange, then FindJoins takes room for its marks, then Letter for

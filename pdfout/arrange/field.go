@@ -82,6 +82,18 @@ func (f *Field) texts(s text.Slab, limit int) int {
 	return n
 }
 
+// segmentsIn counts the segments of a line that touch the slab.
+func segmentsIn(line *plane.Tree, s text.Slab) int {
+	path, n := line.Path(), 0
+	line.Within(s.Bounds(), func(i int) bool {
+		if s.MeetsSegment(path[i], path[i+1]) {
+			n++
+		}
+		return true
+	})
+	return n
+}
+
 // Crossings counts the segments that touch the slab, up to a limit.
 func (f *Field) Crossings(s text.Slab, limit int) int {
 	path := f.tree.Path()

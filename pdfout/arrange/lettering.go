@@ -7,7 +7,8 @@ import (
 )
 
 // Rules of this file: text on a sheet is set where it touches no line and no
-// other text: first the pieces' titles (title.go), then the names of lines (caption.go).
+// other text: first the pieces' titles (title.go), then the letters in lines (lineletter.go)
+// and their names (caption.go).
 
 // Letter finds the places for all text of the sheet.
 func (s *Sheet) Letter() {
@@ -26,6 +27,7 @@ func (s *Sheet) Letter() {
 			s.title(p, f)
 		}
 	}
+	s.letterLines()
 	s.CaptionLines()
 }
 
@@ -34,6 +36,7 @@ func (s *Sheet) Letter() {
 func (s *Sheet) LetterLines() {
 	s.words()
 	s.pale()
+	s.letterLines()
 	s.CaptionLines()
 }
 

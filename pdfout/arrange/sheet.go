@@ -23,6 +23,8 @@ type Sheet struct {
 	// Thin are leaders, and the lines of dimensions, and Heads their arrow heads.
 	Thin  []plane.Path
 	Heads []ink.Solid
+	// Letters stand in lines.
+	Letters []LineLetter
 	// Captions are the names of lines.
 	Captions []Caption
 	Rules    []plane.Path // the lines to write on, of a form

@@ -11,6 +11,7 @@
 //	pen.go      the table of pens, one for each role: three widths, and rhythms of dashes
 //	finepen.go  pens for what is not on the cloth
 //	flag.go     heads at the ends of lines, and flags beside thin ones
+//	letter.go   letters that stand in lines
 //	colour.go   colours
 //	coarse.go   which points lines in small pictures leave out
 //	style.go    how letters are drawn, and how much room they take

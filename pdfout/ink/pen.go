@@ -53,6 +53,7 @@ type Pen struct {
 	Colour Colour
 	ends   ends
 	flag   flag
+	letter string // stands in it
 }
 
 // pens is the table of pens.
@@ -63,22 +64,26 @@ func pens() map[mark.Role]Pen {
 	green := Colour{0.02, 0.33, 0.18}
 	brown := Colour{0.42, 0.22, 0.02}
 	line := func(width float64, r rhythm, c Colour) Pen { return Pen{rhythm: r, Width: width, Colour: c} }
+	lettered := func(p Pen, letter string) Pen {
+		p.letter = letter
+		return p
+	}
 	flagged := func(f flag) Pen { return Pen{Width: FineLine, Colour: ink, flag: f} }
 	return map[mark.Role]Pen{
 		mark.Cut:       line(boldLine, continuous(), ink),
-		mark.FoldEdge:  line(boldLine, dashed(12, 3), ink),
+		mark.FoldEdge:  lettered(line(boldLine, dashed(12, 3), ink), "P"),
 		mark.BlockEdge: line(boldLine, dashed(4, 1.5, 1.5, 1.5), ink), // as ragged as a torn one
 		mark.Placement: line(boldLine, dashed(0, 2.4), green),
 
-		mark.Stitch:     line(clothLine, dashed(3, 1.5), blue),
-		mark.Fold:       line(clothLine, dashed(8, 1.5, 2, 1.5), brown),
+		mark.Stitch:     lettered(line(clothLine, dashed(3, 1.5), blue), "S"),
+		mark.Fold:       lettered(line(clothLine, dashed(8, 1.5, 2, 1.5), brown), "F"),
 		mark.TuckFold:   line(clothLine, dashed(16, 2), wine),
 		mark.TuckStitch: line(clothLine, dashed(1.5, 1), wine), // as short as stitches
 		mark.PleatFold:  line(clothLine, dashed(5, 1, 5, 4), green),
 		mark.Arrow:      {rhythm: continuous(), Width: clothLine, Colour: green, ends: endHead},
 		mark.Grain:      {rhythm: continuous(), Width: clothLine, Colour: ink, ends: bothHeads},
 
-		mark.Centre:  line(FineLine, dashed(10, 1.5, 1, 1.5), ink),
+		mark.Centre:  lettered(line(FineLine, dashed(10, 1.5, 1, 1.5), ink), "C"),
 		mark.TuckEnd: line(FineLine, continuous(), wine),
 		mark.Notch:   flagged(pennant),
 		mark.Cross:   flagged(pennants),

@@ -188,6 +188,12 @@ func (g *ground) furnish(page seen.Page) {
 		cover(plane.Path{from, from.Add(r.U.Mul(s.Width(r.Text)))}, half+s.Ems(letterReach))
 	}
 	for _, q := range page.Paths {
+		if q.Painted == seen.Filled && q.Fill == ink.White() { // the gap of a letter in a line
+			for _, part := range q.Parts {
+				g.fill(part, underFurniture, underFurniture)
+				cover(part, 0)
+			}
+		}
 		if q.Layer != "" {
 			continue
 		}
