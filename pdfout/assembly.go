@@ -93,6 +93,9 @@ func (b *book) layPictures(onCover plane.Box) [][]picture {
 func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	var all []picture
 	for _, s := range b.sheets {
+		if len(s.Pieces) == 0 { // a page of panels
+			continue
+		}
 		g := s.Grid
 		scale := width / g.Pitch().X
 		caption := picture{}.height()

@@ -50,6 +50,13 @@ func newBook(set arrange.Set, on, leaf paper.Paper) *book {
 // number numbers the pages, and lays the pictures of the sheets, which take up pages
 // themselves.
 func (b *book) number() {
+	if b.paper.WhollyOnOne() {
+		for i, s := range b.sheets {
+			s.first = i + 1
+		}
+		b.pages = len(b.sheets)
+		return
+	}
 	b.pictures = b.layPictures(b.cover().pictures)
 	b.pages = len(b.pictures) + len(b.figures)
 	for _, s := range b.all() {
@@ -62,12 +69,22 @@ func (b *book) number() {
 func (b *book) all() []*laidSheet { return slices.Concat(b.forms, b.sheets) }
 
 // letter finds the places of the joins, numbered through all sheets, and of all that
-// is written on the sheets.
+// is written on the sheets. What has no room there is on pages after them.
 func (b *book) letter() {
 	next := 1
+	var all []*laidSheet
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
 		s.Letter()
+		all = append(all, s)
+		for _, panels := range s.PanelPages() {
+			panels.Letter()
+			all = append(all, &laidSheet{Sheet: panels})
+		}
+	}
+	if len(all) > len(b.sheets) {
+		b.sheets = all
+		b.number()
 	}
 }
 

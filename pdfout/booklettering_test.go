@@ -116,7 +116,6 @@ func TestNoLabelOfAnExampleIsCut(t *testing.T) {
 			for _, s := range book.sheets {
 				s.FindJoins(1)
 				s.Letter()
-				assert.Empty(t, s.Untitled, "%s on %s", name, paper)
 				for _, l := range s.Labels {
 					assert.True(t, s.Whole(l.Room.Bounds()), "%s on %s: %q lies over a join", name, paper, l.Text)
 				}

@@ -140,18 +140,9 @@ func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arr
 	inCell(d, scale, text.LinesOf(text.WrapMeasures(b.howToPrint(), ink.Text(), scale.Width()-2*cellInset), ink.Text()))
 }
 
-// onPage returns the pieces that reach into the page. Those that have no title on the
-// sheet have their notes with their names.
+// onPage returns the pieces that reach into the page.
 func (p page) onPage() []arrange.Piece {
-	here := slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
-	for i, piece := range here {
-		for _, u := range p.Untitled {
-			if u.Name == piece.Name && len(u.Told()) > 0 {
-				here[i].Name += ": " + text.JoinedNotes(u.Told())
-			}
-		}
-	}
-	return here
+	return slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
 }
 
 // place says where on its sheet a page belongs; "" where there is no other.

@@ -79,7 +79,7 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	for _, f := range floors {
 		b.addFloor(f)
 	}
-	b.pages = len(b.sheets)
+	b.number()
 	return b, nil
 }
 
@@ -94,7 +94,7 @@ func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	window := plane.Point{X: paper.LongestSide, Y: paper.LongestSide}
 	first := len(parcels)
 	for _, drawn := range pieces {
-		drawn.Foot = arrange.FootOf(drawn, arrange.NewField([]arrange.Piece{drawn}), window)
+		drawn.Foot = arrange.FootOf(drawn, window)
 		p := arrange.ParcelOf(drawn)
 		if b.paper.Cut == paper.Roll && p.Size.X > b.paper.Window().Width() {
 			p = p.QuarterTurned()

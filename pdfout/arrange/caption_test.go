@@ -59,6 +59,6 @@ func TestNamesOfLines(t *testing.T) {
 	titles := slices.DeleteFunc(slices.Clone(s.Labels), func(l text.Label) bool { return l.Text != "Front" })
 	require.Len(t, titles, 1)
 	assert.True(t, s.Whole(titles[0].Room.Bounds()))
-	assert.Equal(t, 18.0, titles[0].Style.Size)
+	assert.Equal(t, 22.0, titles[0].Style.Size)
 	assert.Equal(t, plane.Point{X: 1}, titles[0].U, "upright")
 }

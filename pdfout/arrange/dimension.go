@@ -42,7 +42,7 @@ func (s *Sheet) dimension(d mark.Dimension) {
 		s.thin(plane.Path{d.To, to.Add(over)})
 	}
 	anchors := s.arrows(from, to, u)
-	s.Near(BlockOf(text.WrapMeasures(d.Text, ink.Text(), dimensionWide), ink.Text()), anchors...)
+	s.Near(Wrapped(d.Text, ink.Text(), dimensionWide), anchors...)
 }
 
 // arrows draws the line of a distance with its heads, and returns where its words may stand.

@@ -21,14 +21,14 @@
 //	join.go         trim lines and join marks
 //	field.go        which places of a sheet are free
 //	lettering.go    all text of a sheet, in its order
-//	inscription.go  a title or a name set in lines, and the roomiest place for it
+//	inscription.go  text set in lines, and the roomiest place for it
 //	near.go         a text by the place it belongs to, with a leader
-//	block.go        text in lines, before it has a place
 //	word.go         what is written at places of a piece
 //	dimension.go    distances told in words
 //	pale.go         pale words across pieces
-//	title.go        titles in their pieces
-//	titlebeside.go  titles beside them
+//	sign.go         the name of a piece in it
+//	panel.go        what is to be known of a piece, and done with it
+//	hem.go          what of a piece is folded under
 //	lineletter.go   letters in lines
 //	caption.go      names along lines
 //

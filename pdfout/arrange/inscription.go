@@ -2,7 +2,6 @@ package arrange
 
 import (
 	"math"
-	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
@@ -10,83 +9,45 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: a title, or a name, is set in lines before it has a place: in
-// lines under each other, their middles one under the other, or the notes right after
-// the name.
+// Rules of this file: text that belongs together is set in lines before it has a place, and
+// is moved, and never set smaller, until it finds one.
 
-// Inscription is a title, or a name, set in lines, not yet anywhere.
+// Inscription is text set in lines, with nothing free around it, not yet anywhere.
 type Inscription struct {
 	text.Lines
 	Width  float64 // of its longest line, in mm
 	Broken bool    // within a word
 }
 
-// addCentred sets lines under what there is, for their middles to be brought under
-// each other, with their base lines some mm over their feet.
-func (t *Inscription) addCentred(lines, words []string, s ink.Style, limit, foot float64) {
-	t.AddAt(lines, s, 0, foot)
-	t.Width = math.Max(t.Width, text.LongestWord(lines, s))
-	t.Broken = t.Broken || text.LongestWord(words, s) > limit
+// InLines sets lines of a style under each other, all beginning at the left.
+func InLines(lines []string, s ink.Style) Inscription {
+	t := Inscription{Lines: text.Lines{Height: s.Up() + s.Down() - s.Step()}, Width: text.LongestWord(lines, s)}
+	t.AddAt(lines, s, 0, s.Down())
+	return t
 }
 
-// centred brings the middles of the lines under each other.
-func (t Inscription) centred() Inscription {
+// Wrapped is InLines of a text in lines no longer than limit mm.
+func Wrapped(words string, s ink.Style, limit float64) Inscription {
+	t := InLines(text.WrapMeasures(words, s, limit), s)
+	t.Broken = text.LongestWord(length.Words(words), s) > limit
+	return t
+}
+
+// InscriptionOf is Wrapped with the middles of the lines under each other.
+func InscriptionOf(name string, s ink.Style, limit float64) Inscription {
+	t := Wrapped(name, s, limit)
 	for i, l := range t.Labels {
 		t.Labels[i].At.X = (t.Width - l.Style.Width(l.Text)) / 2
 	}
 	return t
 }
 
-// newInscription sets a name and its notes, in lines no longer than limit mm.
-func newInscription(name string, notes []string, size, limit float64) Inscription {
-	var t Inscription
-	add := func(words string, s ink.Style) {
-		t.addCentred(text.WrapMeasures(words, s, limit), length.Words(words), s, limit, s.Down())
-	}
-	add(name, ink.Strong(size))
-	for _, note := range notes {
-		add(note, ink.Plain(math.Max(Smallest, size*noteShare)))
-	}
-	return t.centred()
-}
-
-// InscriptionOf sets a name in lines no longer than limit mm, as close as its letters are
-// high.
-func InscriptionOf(name string, s ink.Style, limit float64) Inscription {
-	t := Inscription{Lines: tightLines(s)}
-	t.addCentred(text.WrapMeasures(name, s, limit), length.Words(name), s, limit, s.Down())
-	return t.centred()
-}
-
-// tightLines are lines of which the first has nothing free above it.
-func tightLines(s ink.Style) text.Lines { return text.Lines{Height: s.Up() + s.Down() - s.Step()} }
-
-// oneLine sets a name and, after it, its notes in one line of one size.
-func oneLine(name string, notes []string, size float64) Inscription {
-	return runIn(name, notes, size, math.Inf(1))
-}
-
-// runIn sets a name and, right after it, its notes in lines of one size no
-// longer than limit mm. The name is not broken.
-func runIn(name string, notes []string, size, limit float64) Inscription {
-	heavy, light := ink.Strong(size), ink.Plain(size)
-	t := Inscription{Lines: tightLines(light), Width: heavy.Width(name)}
-	t.AddAt([]string{name}, heavy, 0, heavy.Down())
-	s := text.JoinedNotes(notes)
-	if s == "" {
-		return t
-	}
-	// The first line is shorter than the others by the name.
-	left := t.Width + heavy.Width("  ")
-	lines := text.WrapMeasures(s, light, limit-left)
-	t.Say(lines[0], light, plane.Point{X: left, Y: -light.Up()})
-	t.Width = left + light.Width(lines[0])
-	if len(lines) > 1 {
-		lines = text.WrapMeasures(strings.Join(lines[1:], " "), light, limit)
-		t.AddAt(lines, light, 0, light.Down())
-		t.Width = math.Max(t.Width, text.LongestWord(lines, light))
-	}
-	return t
+// add sets other text under what there is, with some mm between them.
+func (t *Inscription) add(other Inscription, gap float64) {
+	t.Space(gap)
+	t.Under(other.Lines)
+	t.Width = math.Max(t.Width, other.Width)
+	t.Broken = t.Broken || other.Broken
 }
 
 // Extent is how far the inscription reaches across and up when it runs along u.
@@ -104,14 +65,20 @@ func (t Inscription) Around(middle, u plane.Point) text.Slab {
 
 // Placed returns the inscription's lines with its middle at a place.
 func (t Inscription) Placed(middle, u plane.Point) []text.Label {
-	corner := middle.Sub(u.Mul(t.Width / 2)).Add(u.Left().Mul(t.Height / 2))
+	to := t.to(middle, u)
 	var lines []text.Label
 	for _, l := range t.Labels {
 		l.U = u
-		l.At = corner.Add(u.Mul(l.At.X)).Add(u.Left().Mul(l.At.Y))
+		l.At = to(l.At)
 		lines = append(lines, l.Measured())
 	}
 	return lines
+}
+
+// to brings places of the inscription where they lie with its middle at a place.
+func (t Inscription) to(middle, u plane.Point) func(plane.Point) plane.Point {
+	corner := middle.Sub(u.Mul(t.Width / 2)).Add(u.Left().Mul(t.Height / 2))
+	return func(p plane.Point) plane.Point { return corner.Add(u.Mul(p.X)).Add(u.Left().Mul(p.Y)) }
 }
 
 // PlacedInscription is one that has found its place: its middle, and the direction of
@@ -121,11 +88,21 @@ type PlacedInscription struct {
 	Middle, U plane.Point
 }
 
-// trials is how many places a title tries across and up a piece.
-const trials = 32
+// put puts an inscription on the sheet, with its rules, and takes its room.
+func (s *Sheet) put(t PlacedInscription) {
+	s.Field.Take(t.Around(t.Middle, t.U))
+	s.Labels = append(s.Labels, t.Placed(t.Middle, t.U)...)
+	to := t.to(t.Middle, t.U)
+	for _, r := range t.Rules {
+		s.Thin = append(s.Thin, plane.Path{to(r[0]), to(r[1])})
+	}
+}
 
-// Places returns the places inside the piece that a title might be put at,
-// with room mm round them and step mm or more between them.
+// trials is how many places an inscription tries across and up a piece.
+const trials = 64
+
+// Places returns the places inside the piece, in none of its hems, that an inscription
+// might be put at, with room mm round them and step mm or more between them.
 func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 	dx, dy := math.Max(step, p.Bounds.Width()/trials), math.Max(step, p.Bounds.Height()/trials)
 	var places []plane.Point
@@ -133,7 +110,7 @@ func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 	for x := -math.Floor(p.Bounds.Width() / 2 / dx); x <= trials/2; x++ {
 		for y := -math.Floor(p.Bounds.Height() / 2 / dy); y <= trials/2; y++ {
 			at := middle.Add(plane.Point{X: x * dx, Y: y * dy})
-			if p.free(f, at, room) {
+			if p.free(f, at, room) && !p.hemmed(at) {
 				places = append(places, at)
 			}
 		}

@@ -7,24 +7,23 @@ import (
 )
 
 // Rules of this file: text on a sheet is set where it touches no line and no
-// other text: first the pieces' titles (title.go), then the letters in lines (lineletter.go)
-// and their names (caption.go).
+// other text: first the pieces' signs and panels (sign.go, panel.go), then the letters in
+// lines (lineletter.go) and their names (caption.go).
 
 // Letter finds the places for all text of the sheet.
 func (s *Sheet) Letter() {
-	f := s.Field
 	s.TakeHeads()
 	s.words()
 	s.pale()
 	// The room kept beside a piece is for its own title.
 	for _, p := range s.Pieces {
 		if p.Foot != (plane.Point{}) {
-			s.title(p, f)
+			s.tell(p)
 		}
 	}
 	for _, p := range s.Pieces {
 		if p.Foot == (plane.Point{}) {
-			s.title(p, f)
+			s.tell(p)
 		}
 	}
 	s.letterLines()

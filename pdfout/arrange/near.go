@@ -68,7 +68,7 @@ func turned(u plane.Point, angle float64) plane.Point {
 }
 
 // by returns the room of a block that stands by a place in some way.
-func (w way) by(a Anchor, b Block) text.Slab {
+func (w way) by(a Anchor, b Inscription) text.Slab {
 	u := turned(a.Out, w.turn)
 	half := plane.Point{X: b.Width / 2, Y: b.Height / 2}
 	// The ray from the middle of the block back to the place leaves the block here.
@@ -111,7 +111,7 @@ func (s *Sheet) under(l plane.Path) int {
 
 // Near puts a block by the nearest of some places it may belong to. It reports whether
 // there is room by any: there is none where all of them are on no page.
-func (s *Sheet) Near(b Block, anchors ...Anchor) bool {
+func (s *Sheet) Near(b Inscription, anchors ...Anchor) bool {
 	if len(b.Labels) == 0 {
 		return false
 	}

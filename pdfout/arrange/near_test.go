@@ -25,7 +25,7 @@ func TestWordsStandByTheirPlaces(t *testing.T) {
 	m := sample.Ruled("p", "P", 150, 200)
 	at, up := plane.Point{X: 75, Y: 100}, plane.Point{Y: 1}
 	s := sheetOf(m)
-	word := BlockOf([]string{"12"}, ink.Text())
+	word := InLines([]string{"12"}, ink.Text())
 	for i := range 4 {
 		require.True(t, s.Near(word, Anchor{at, up}))
 		room := s.Labels[i].Room.Bounds()

@@ -46,9 +46,9 @@ func (p Piece) paleOn(page plane.Box) []text.Label {
 		Min: plane.Point{X: math.Max(page.Min.X, p.Bounds.Min.X), Y: math.Max(page.Min.Y, p.Bounds.Min.Y)},
 		Max: plane.Point{X: math.Min(page.Max.X, p.Bounds.Max.X), Y: math.Min(page.Max.Y, p.Bounds.Max.Y)},
 	}
-	var b Block
+	var b Inscription
 	for _, style := range ink.PaleWords() {
-		b = BlockOf(p.pale, style)
+		b = InLines(p.pale, style)
 		best, found := plane.Point{}, false
 		for x := 0.5; x < paleSteps; x++ {
 			for y := 0.5; y < paleSteps; y++ {

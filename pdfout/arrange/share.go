@@ -144,7 +144,7 @@ func (s *Sheet) reserveTitles(all []*opening) {
 	alone.FindJoins(1)
 	alone.TakeHeads()
 	for _, p := range alone.Pieces {
-		alone.title(p, alone.Field)
+		alone.tell(p)
 	}
 	for _, o := range all {
 		for _, l := range alone.Labels {

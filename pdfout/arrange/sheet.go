@@ -20,7 +20,8 @@ type Sheet struct {
 	Joins   []Join
 	Labels  []text.Label // the pieces' titles, and what is to be read of a form
 	Pale    []text.Label // words under the lines
-	// Thin are leaders, and the lines of dimensions, and Heads their arrow heads.
+	// Thin are leaders, the lines of dimensions, and the rules of panels; Heads are the
+	// arrow heads of the first two.
 	Thin  []plane.Path
 	Heads []ink.Solid
 	// Letters stand in lines.
@@ -28,9 +29,8 @@ type Sheet struct {
 	// Captions are the names of lines.
 	Captions []Caption
 	Rules    []plane.Path // the lines to write on, of a form
-	// Untitled are the pieces whose titles found no place: the header says
-	// their notes.
-	Untitled []Piece
+	// Apart are the panels that have no room on the pages of the sheet.
+	Apart []Inscription
 }
 
 // NewSheet makes a sheet of which some cells are printed.

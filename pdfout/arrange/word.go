@@ -11,7 +11,7 @@ import (
 func (s *Sheet) words() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
-			s.Near(BlockOf([]string{w.Text}, ink.LineName(w.Role)), Anchor{w.At, w.Out.Unit()})
+			s.Near(InLines([]string{w.Text}, ink.LineName(w.Role)), Anchor{w.At, w.Out.Unit()})
 		}
 	}
 	for _, p := range s.Pieces {

@@ -1,0 +1,263 @@
+package arrange
+
+import (
+	"fmt"
+	"slices"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: what is to be known of a piece, and what is done with it step by step,
+// stands left-aligned in one panel of one of a few fixed widths, under a thin rule: with the
+// sign of the piece over it where both have room inside; else in the piece by itself; else
+// under or beside it, for which room is kept; else on a page of its own, right after those
+// of the piece. It is never set smaller, and never in a hem.
+
+const (
+	// panelGap is kept free over and under the rule, in mm, and itemGap between two notes
+	// or steps.
+	panelGap = 1.6
+	itemGap  = 1.0
+	// stepIndent is how far the words of a step stand from its number's left, in mm.
+	stepIndent = 5.5
+	// besideAway is how far what stands beside a piece is from it, in mm, and besideRoom
+	// how far from everything else.
+	besideAway = 1.5
+	besideRoom = 1.0
+	// besideSteps is how many places it tries along each side of the piece.
+	besideSteps = 33
+	// pageSteps is how many places it tries across and up a page.
+	pageSteps = 40
+)
+
+// The widths of panels, in mm. The usual one is tried first, but for a piece that is
+// narrower than that.
+const (
+	narrowPanel = 55.0
+	usualPanel  = 80.0
+	widePanel   = 120.0
+)
+
+func (p Piece) panelWidths() []float64 {
+	if p.Bounds.Width() < usualPanel {
+		return []float64{narrowPanel, usualPanel, widePanel}
+	}
+	return []float64{usualPanel, narrowPanel, widePanel}
+}
+
+// panel sets the notes and the steps of the piece under a heading.
+func (p Piece) panel(heading Inscription, width float64) Inscription {
+	t := heading
+	t.Labels = append([]text.Label(nil), t.Labels...)
+	t.Space(panelGap)
+	t.RuleOff(plane.Point{Y: -t.Height}, width)
+	t.Width = width
+	gap := panelGap
+	for _, note := range p.Notes {
+		t.add(Wrapped(note, ink.Text(), width), gap)
+		gap = itemGap
+	}
+	for i, step := range p.Steps {
+		number := InLines([]string{fmt.Sprintf("%d.", i+1)}, ink.StrongText())
+		words := Wrapped(step, ink.Text(), width-stepIndent)
+		number.With(words.Lines, plane.Point{X: stepIndent})
+		number.Height = words.Height
+		t.add(number, gap)
+		gap = itemGap
+	}
+	return t
+}
+
+// ownPanel is a panel that stands without the sign.
+func (p Piece) ownPanel(width float64) Inscription {
+	heading := Wrapped(p.Name, ink.Heading(), width)
+	if line := p.partLine(); line != "" {
+		heading.add(Wrapped(line, ink.Text(), width), cutGap)
+	}
+	return p.panel(heading, width)
+}
+
+// told reports whether the piece has anything for a panel.
+func (p Piece) told() bool { return len(p.Notes)+len(p.Steps) > 0 }
+
+// inside puts the sign and the panel into the piece, as far as they have room there, and
+// returns what has none, for some width of the panel, and whether the sign has.
+func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed bool) {
+	if p.told() {
+		places := p.Places(s.Field, signRoom, closest)
+		for _, style := range ink.Names() {
+			for _, width := range p.panelWidths() {
+				sign := p.sign(style, width)
+				if !p.suits(sign, style, text.Across()) {
+					continue
+				}
+				if at, ok := p.Roomiest(s.Field, places, p.panel(sign, width), text.Across(), signRoom, s.Whole); ok {
+					s.put(at)
+					return func(float64) []Inscription { return nil }, true
+				}
+			}
+		}
+	}
+	signed = s.signInside(p)
+	if !signed {
+		s.numberInside(p)
+	}
+	panelled := !p.told() || signed && s.panelInside(p)
+	return func(width float64) []Inscription {
+		switch {
+		case !panelled && !signed:
+			return []Inscription{p.panel(p.sign(ink.StrongText(), width), width)}
+		case !panelled:
+			return []Inscription{p.ownPanel(width)}
+		case !signed:
+			return []Inscription{p.besideSign()}
+		}
+		return nil
+	}, signed
+}
+
+// panelInside puts the panel alone into the piece, and reports whether it has room there.
+func (s *Sheet) panelInside(p Piece) bool {
+	places := p.Places(s.Field, signRoom, closest)
+	for _, width := range p.panelWidths() {
+		if at, ok := p.Roomiest(s.Field, places, p.ownPanel(width), text.Across(), narrowRoom, s.Whole); ok {
+			s.put(at)
+			return true
+		}
+	}
+	return false
+}
+
+// FootOf is the room that a piece takes under it for what of its sign and its panel has no
+// place inside: the zero point when all has, and when the piece would not go on a page with
+// it.
+func FootOf(p Piece, window plane.Point) plane.Point {
+	around := p.Bounds.Grown(largestPanel)
+	s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: around.Width(), Y: around.Height()}, origin: around.Min}, []Cell{{}})
+	s.TakeHeads()
+	s.words()
+	rest, _ := s.inside(p)
+	for _, width := range p.panelWidths() {
+		for _, t := range rest(width) {
+			p.Foot = plane.Point{X: t.Width + 2*besideRoom, Y: t.Height + besideAway + besideRoom}
+			if p.Fits(window) {
+				return p.Foot
+			}
+		}
+	}
+	return plane.Point{}
+}
+
+// largestPanel is more than any panel needs round its piece, in mm.
+const largestPanel = 300.0
+
+// sign and panel of a piece are put on the sheet. What has no room on it is kept in Apart.
+func (s *Sheet) tell(p Piece) {
+	rest, signed := s.inside(p)
+	for _, place := range []func(Piece, Inscription) (plane.Point, bool){s.atFoot, s.beside, s.onPages} {
+		for _, width := range p.panelWidths() {
+			left := rest(width)
+			if len(left) == 0 {
+				return
+			}
+			if at, ok := place(p, left[0]); ok {
+				if !signed {
+					on, _ := p.Outline.Nearest(at)
+					s.lead(leader(left[0].Around(at, text.Across()), on))
+				}
+				return
+			}
+		}
+	}
+	s.Apart = append(s.Apart, rest(usualPanel)...)
+}
+
+// atFoot puts an inscription where room is kept for it, which begins where the piece does.
+func (s *Sheet) atFoot(p Piece, t Inscription) (plane.Point, bool) {
+	if p.Foot == (plane.Point{}) {
+		return plane.Point{}, false
+	}
+	return s.outside(t, plane.Point{X: p.Bounds.Min.X + t.Width/2, Y: p.Bounds.Min.Y - besideAway - t.Height/2})
+}
+
+// outside puts an inscription at a place if it is free there, and outside of all pieces; it
+// returns the place.
+func (s *Sheet) outside(t Inscription, at plane.Point) (plane.Point, bool) {
+	room := t.Around(at, text.Across())
+	box := room.Bounds()
+	if !s.Whole(box) || !s.Field.Free(room.Grown(besideRoom)) {
+		return at, false
+	}
+	for _, q := range append(box.Outline(), at) {
+		if s.insideAny(q) {
+			return at, false
+		}
+	}
+	s.put(PlacedInscription{t, at, text.Across()})
+	return at, true
+}
+
+// beside puts an inscription under a piece, over it, or at a side of it, rather near its
+// middle; never into another piece.
+func (s *Sheet) beside(p Piece, t Inscription) (plane.Point, bool) {
+	middle := p.Bounds.Centre()
+	away := plane.Point{X: (p.Bounds.Width()+t.Width)/2 + besideAway, Y: (p.Bounds.Height()+t.Height)/2 + besideAway}
+	for k := range besideSteps {
+		share := stepFromMiddle(k) / (besideSteps - 1)
+		along := plane.Point{X: share * p.Bounds.Width(), Y: share * p.Bounds.Height()}
+		for _, step := range []plane.Point{{X: along.X, Y: -away.Y}, {X: along.X, Y: away.Y}, {X: away.X, Y: along.Y}, {X: -away.X, Y: along.Y}} {
+			if at, ok := s.outside(t, middle.Add(step)); ok {
+				return at, true
+			}
+		}
+	}
+	return plane.Point{}, false
+}
+
+// onPages puts an inscription anywhere on the pages that show the piece, outside of it.
+func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
+	for _, c := range s.Cells {
+		core := s.Grid.CoreOf(c)
+		if !core.Meets(p.Bounds) {
+			continue
+		}
+		for y := range pageSteps {
+			for x := range pageSteps {
+				at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
+				if at, ok := s.outside(t, at); ok {
+					return at, true
+				}
+			}
+		}
+	}
+	return plane.Point{}, false
+}
+
+// PanelPages are pages with the panels that have no room on those of the sheet.
+func (s *Sheet) PanelPages() []Sheet {
+	page := PageOf(s.Paper)
+	var packed []Packing
+	for i, t := range s.Apart {
+		p := Parcel{Number: i, Size: plane.Point{X: t.Width + 2*signRoom, Y: t.Height + 2*signRoom}}
+		if !slices.ContainsFunc(packed, func(k Packing) bool { return len(k.places(p)) > 0 }) {
+			packed = append(packed, EmptyPage(page.Window))
+		}
+		for k := range packed {
+			if packed[k].Put(p) {
+				break
+			}
+		}
+	}
+	var all []Sheet
+	for _, k := range packed {
+		one := NewSheet(nil, page, []Cell{{}})
+		one.Paper = s.Paper
+		for _, p := range k.Parcels {
+			one.put(PlacedInscription{s.Apart[p.Number], p.Room.Centre(), text.Across()})
+		}
+		all = append(all, one)
+	}
+	return all
+}
