@@ -57,7 +57,7 @@ func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
 
 // sampleOf are the lines of a sample of a role.
 func sampleOf(role mark.Role, sample plane.Path) []plane.Path {
-	if role == mark.Waste {
+	if role == mark.Waste || role == mark.Laid {
 		sample = sample.Bounds().Grown(1).Outline()
 	}
 	return ink.LinesOf(mark.Mark{Role: role, Path: sample})

@@ -140,7 +140,7 @@ func worthier(whole, joined Measurable) Measurable {
 // what is cut for a window.
 func hasEnds(role mark.Role) bool {
 	switch role {
-	case mark.Arrow, mark.Grain, mark.Window, mark.Waste, mark.Notch, mark.Cross, mark.Match:
+	case mark.Arrow, mark.Grain, mark.Window, mark.Waste, mark.DrawHere, mark.Laid, mark.Notch, mark.Cross, mark.Match:
 		return false
 	}
 	return true

@@ -24,6 +24,8 @@ const (
 	Match                  // a short mark at an edge, laid on the same one of another sheet
 	Window                 // an opening that is cut in a template
 	Waste                  // what is cut away: its path is closed, and what it holds is hatched
+	DrawHere               // an arrow to the side of a window along which the line is drawn
+	Laid                   // a side of a card that lies on the cut edge: a closed path, hatched
 	Prick                  // where a line is pricked through: the points of its path, two or more, are the places
 	roleCount
 )
@@ -32,7 +34,8 @@ var roleNames = [roleCount]string{
 	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
 	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
 	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
-	"match mark", "window to be cut", "cut away", "prick here",
+	"match mark", "window to be cut", "cut away", "draw on this side",
+	"lay on the cut edge", "prick here",
 }
 
 // String gives the name of the role as the line key prints it.

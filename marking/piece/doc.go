@@ -55,6 +55,7 @@
 //	sizeremark.go                 of what is too large for the piece
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
+//	worn.go                       on which side of the body a piece is worn
 //	farthest.go                   how long a finished piece is from an edge
 //
 // A mark that is new gets a file that fills a field of Piece, a line in Check, and one in

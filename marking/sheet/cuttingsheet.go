@@ -139,7 +139,7 @@ func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string
 	steps = append(steps, lay)
 	steps = append(steps, crossSteps(crossesOf(p))...)
 	steps = append(steps, "cut one layer at a time")
-	if template != nil {
+	if template != nil && len(template.matches) > 0 {
 		steps = append(steps, matchNote)
 	}
 	switch {

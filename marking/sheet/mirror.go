@@ -11,7 +11,8 @@ import (
 // Rules of this file. A mirrored sheet lies on the wrong side of the cloth: all its
 // lines are mirrored, from left to right, and what is written on it is not. Of two
 // pieces that are left and right, the sheet as it is drawn is the mirrored one of
-// the other.
+// the other. Which is worn at the left is said where the names of the piece's edges tell
+// it; else only that they are two.
 
 // fromBehind returns the marking as it looks from behind, in the same place. Lines
 // that have a direction keep it.
@@ -35,36 +36,58 @@ func fromBehind(m mark.Marking) mark.Marking {
 	return m
 }
 
-// asPair returns a marking as it is drawn, and turned over.
-func asPair(m mark.Marking) []mark.Marking {
+// ofPair returns the words for one of two sheets that are left and right, which are printed
+// large and pale across it, and what it is for: as it is worn, where that is known, else by
+// the words given.
+func ofPair(worn piece.Worn, unknown string) (pale, what string) {
+	switch worn {
+	case piece.WornLeft:
+		return "LEFT", "for the left, as it is worn"
+	case piece.WornRight:
+		return "RIGHT", "for the right, as it is worn"
+	}
+	return unknown, "one of two: one is for the left, the other for the right"
+}
+
+// labelled returns the marking with pale words, and with one more note.
+func labelled(m mark.Marking, note string, pale ...string) mark.Marking {
+	m.Pale = slices.Concat(m.Pale, pale)
+	m.Notes = append(slices.Clone(m.Notes), note)
+	return m
+}
+
+// asPair returns a marking as it is drawn, and turned over: both for the right side of the
+// cloth.
+func asPair(p *piece.Piece, m mark.Marking) []mark.Marking {
 	other := fromBehind(m)
 	m.Name += ": as drawn"
 	other.Key += " turned over"
 	other.Name += ": turned over"
-	return []mark.Marking{m, other.With("the mirror image of the piece as it is drawn: one of them is for the left, the other for the right")}
+	pale, what := ofPair(p.Worn(), "ONE SIDE")
+	otherPale, otherWhat := ofPair(p.Worn().Other(), "OTHER SIDE")
+	return []mark.Marking{labelled(m, what, pale), labelled(other, otherWhat, otherPale)}
 }
-
-// overTracingPaper is how a mirrored sheet is used.
-const overTracingPaper = "over tracing paper, and follow the lines with a wheel"
 
 // forWrongSide returns the sheets of a marking for the wrong side of the cloth: one, or,
 // of a piece that is cut for left and right, one for each.
 func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
-	const sides = "; what is at the left here is at the right on the right side"
+	const wrongSide = "WRONG SIDE UP"
 	m.Side = mark.WrongSideUp
+	m = m.With("lay it on the wrong side of the cloth, over tracing paper", "follow the lines with a wheel")
+	m.Notes = append(slices.Clone(m.Notes), "what is at the left here is at the right on the right side")
 	first, second := fromBehind(m), m
 	first.Key += " mirrored"
 	if !p.Pair && (p.OnFold || p.Times() < 2) {
 		first.Name += ": mirrored"
-		return []mark.Marking{first.With("lay it on the wrong side of the cloth, " + overTracingPaper + sides)}
+		first.Pale = []string{wrongSide}
+		return []mark.Marking{first}
 	}
 	first.Name += ": mirrored 1 of 2"
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
-	return []mark.Marking{
-		first.With("for the one that lies, right side up, as the piece is drawn: lay it on the wrong side, " + overTracingPaper + sides),
-		second.With("for the other one, its mirror image: lay it on the wrong side, " + overTracingPaper + ". One of the two is for the left, the other for the right"),
-	}
+	pale, what := ofPair(p.Worn(), "ONE SIDE")
+	otherPale, otherWhat := ofPair(p.Worn().Other(), "OTHER SIDE")
+	return []mark.Marking{labelled(first, what, pale, wrongSide), labelled(second, otherWhat, otherPale, wrongSide)}
 }
 
 // otherHalf is the note that a sheet has which is turned over; none where there is

@@ -17,7 +17,7 @@ func TestWhatBecomesOfALineOfEachRole(t *testing.T) {
 		mark.Fold: window, mark.Centre: window, mark.Placement: window,
 		mark.TuckFold: window, mark.TuckStitch: window, mark.TuckEnd: window, mark.PleatFold: window,
 		mark.Notch: prick, mark.Cross: prick, mark.Match: prick,
-		mark.Arrow: neither, mark.Grain: neither, mark.Window: neither, mark.Prick: neither, mark.Waste: neither,
+		mark.Arrow: neither, mark.Grain: neither, mark.Window: neither, mark.Prick: neither, mark.Waste: neither, mark.DrawHere: neither, mark.Laid: neither,
 	}
 	for _, role := range mark.Roles() {
 		got := neither

@@ -45,7 +45,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 	}
 	s := pieceSheets{piece: p, dots: dottingOf(pattern)}
 	if slices.Contains(ways, source.Template) {
-		if t := templateOf(p, pattern); t.useful {
+		if t := templateOf(p, ways); t.useful {
 			s.template = t
 		}
 	}
@@ -71,7 +71,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 // turned over as well.
 func (s pieceSheets) printed(m mark.Marking) []mark.Marking {
 	if s.piece.Pair {
-		return asPair(m)
+		return asPair(s.piece, m)
 	}
 	return []mark.Marking{m}
 }

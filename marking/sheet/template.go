@@ -6,18 +6,18 @@ import (
 	"slices"
 	"strings"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A template is cut out in paper, laid on the cut piece by the
 // edges that are left, and drawn along and through. So that it lies true, both it and
-// the sheet the piece is cut by have the same match marks at those edges. Of a piece
-// cut from a tucked block, its tucks are in when the template is laid on it: it has
-// no lines for them.
+// the sheet the piece is cut by have the same match marks at those edges; a template that
+// is printed alone has none. Of a piece cut from a tucked block, its tucks are in when the
+// template is laid on it: it has no lines for them.
 
 // matchLength is that of a match mark, from the edge inward, in mm.
 const matchLength = 8.0
@@ -64,10 +64,19 @@ type template struct {
 	useful  bool        // there is something to be drawn along it or through it
 }
 
-// templateOf returns the template of a piece.
-func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
+// hasPartner reports whether a template that is printed for these ways comes with a sheet
+// that the piece is cut by.
+func hasPartner(ways []source.Transfer) bool {
+	return slices.ContainsFunc(ways, func(way source.Transfer) bool { return way != source.Template })
+}
+
+// templateOf returns the template of a piece whose lines come onto the cloth in these ways.
+func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 	shape := templateShapeOf(p)
-	matches := matchMarks(p, shape)
+	var matches []mark.Mark
+	if hasPartner(ways) {
+		matches = matchMarks(p, shape)
+	}
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Kind: mark.Template, Piece: p.Name, Side: mark.RightSideUp, Outline: shape.outline.Path}
 	m.Marks = edgeMarks(p, shape.outline, shape.sewn)
 	half := plane.NewTree(shape.outline.Path)
@@ -87,11 +96,12 @@ func templateOf(p *piece.Piece, pattern *garment.Pattern) *template {
 		}
 	}
 	open := openingsFor(plane.NewTree(m.Outline), through)
-	m.Marks = slices.Concat(m.Marks, open.windows, open.ticks, open.holes)
+	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
-	m.Steps = templateSteps(p, shape, along, open)
+	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(shape, open), otherHalf(p))
+	m.Steps = append(m.Steps, "count your pins: none may stay in the cloth")
 	addGrain(&m, p)
-	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks) > 0}
+	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes) > 0}
 }
 
 // isLine reports whether a mark is a stitch line that the file asks for by itself, and
@@ -111,39 +121,64 @@ func insideOf(outline *plane.Tree, m mark.Mark) []mark.Mark {
 	return m.InParts(parts)
 }
 
-// templateSteps says how a template is cut, laid and used.
-func templateSteps(p *piece.Piece, shape templateShape, along []string, open openings) []string {
-	steps := []string{"a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"}
+// cutTemplate says how a template is cut out.
+func cutTemplate(open openings) []string {
+	steps := []string{"cut the template out in one piece, with a sharp blade on a cutting mat, the fingers well behind the blade"}
+	if len(open.windows) > 0 {
+		steps = append(steps, "cut the hatched windows out of it; the paper between them stays")
+	}
+	return steps
+}
+
+// layTemplate says how a template is laid on the piece.
+func layTemplate(p *piece.Piece, shape templateShape, matches []mark.Mark) []string {
 	by := shape.alignedBy(p)
 	lay := "lay it on the cut piece, right side up"
 	if len(by) > 0 {
-		lay += ", with " + wording.Listed(by, "and") + " on the edge and match marks on match marks"
+		lay += ", with " + wording.Listed(by, "and") + " on the edge"
 	}
-	steps = append(steps, lay)
+	if len(matches) > 0 {
+		lay += " and match marks on match marks"
+	}
+	steps := []string{lay}
 	if len(by) < 2 {
-		steps = append(steps, "fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it")
+		steps = append(steps, "pin it by its centre or its grain line as well, for fewer than two of its edges are left")
 	}
+	return steps
+}
+
+// drawTemplate says what is drawn along and through a template.
+func drawTemplate(along []string, open openings) []string {
+	var steps []string
 	if len(along) > 0 {
 		steps = append(steps, "draw along "+wording.Listed(along, "and")+": that is the stitch line")
 	}
+	if len(open.windows) > 0 {
+		steps = append(steps, "draw along the side of each window that its arrow points to")
+	}
+	const tick, prick = "tick the cloth where a line comes out at the edge", "prick through the circles, and dot the cloth there"
+	switch ticks, holes := len(open.ticks) > 0, len(open.holes) > 0; {
+	case ticks && holes:
+		steps = append(steps, tick, prick, "rule the line between two ticks, two dots, or a tick and a dot, and no farther")
+	case ticks:
+		steps = append(steps, tick, "rule the line from tick to tick")
+	case holes:
+		steps = append(steps, prick, "rule the line from dot to dot, and no farther")
+	}
+	return steps
+}
+
+// left says how lines are marked that a template has no room for.
+func left(shape templateShape, open openings) []string {
+	var steps []string
+	if len(open.unmarked) > 0 {
+		steps = append(steps, fmt.Sprintf("prick through %s: there is no room for a window along it", strings.Join(open.unmarked, ", ")))
+	}
 	if len(shape.parted) > 0 {
-		steps = append(steps, fmt.Sprintf("folds part the stitch line of %s: mark it with a gauge", wording.Listed(shape.parted, "and")))
+		steps = append(steps, fmt.Sprintf("mark the stitch line of %s with a gauge: folds part it", wording.Listed(shape.parted, "and")))
 	}
 	if len(shape.crossed) > 0 {
-		steps = append(steps, fmt.Sprintf("the stitch line of %s crosses another: mark it with a gauge", wording.Listed(shape.crossed, "and")))
+		steps = append(steps, fmt.Sprintf("mark the stitch line of %s with a gauge: it crosses another", wording.Listed(shape.crossed, "and")))
 	}
-	if len(open.windows) > 0 {
-		steps = append(steps, "cut the windows out, and draw along the side of each on which its line goes on over the paper between them")
-	}
-	if len(open.ticks) > 0 {
-		steps = append(steps, "where a line comes out at the edge, tick the cloth, and lay a ruler from tick to tick")
-	}
-	if len(open.holes) > 0 {
-		steps = append(steps, "prick through the circles at the ends of lines, and rule from circle to circle, or from the edge to a circle, and no farther")
-	}
-	if len(open.unmarked) > 0 {
-		steps = append(steps, fmt.Sprintf("there is no room for a window along %s: prick through it", strings.Join(open.unmarked, ", ")))
-	}
-	steps = append(steps, otherHalf(p)...)
-	return append(steps, "count your pins: none may stay in the cloth")
+	return steps
 }

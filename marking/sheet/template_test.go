@@ -17,15 +17,19 @@ import (
 	"tuckmark/marking/source"
 )
 
+// bothWays are those of a template that comes with a sheet to cut by.
+func bothWays() []source.Transfer { return []source.Transfer{source.Trace, source.Template} }
+
 // sketchedTemplate returns the template of a sketched piece.
 func sketchedTemplate(t testing.TB, allowance, text string) (*piece.Piece, mark.Marking) {
-	p, pattern := made.Front(t, allowance, text)
-	return p, templateOf(p, pattern).Marking
+	p, _ := made.Front(t, allowance, text)
+	return p, templateOf(p, bothWays()).Marking
 }
 
 // What a template says of itself, whole.
 func TestTemplateNotes(t *testing.T) {
-	const cut = "a template: join its pages, then cut it out with a sharp blade on a cutting mat, the fingers well behind the blade"
+	const cut = "cut the template out in one piece, with a sharp blade on a cutting mat, the fingers well behind the blade"
+	const few = "pin it by its centre or its grain line as well, for fewer than two of its edges are left"
 	const pins = "count your pins: none may stay in the cloth"
 	for _, c := range []struct {
 		name, text string
@@ -34,17 +38,18 @@ func TestTemplateNotes(t *testing.T) {
 		{"a neck", "neck: 0,10 4,9 8,10 | smooth = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10",
 			[]string{cut, "lay it on the cut piece, right side up, with left, foot and right on the edge and match marks on match marks", "draw along neck: that is the stitch line", pins}},
 		{"all round", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10 | marked = true",
-			[]string{cut, "lay it on the cut piece, right side up", "fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it",
+			[]string{cut, "lay it on the cut piece, right side up", few,
 				"draw along rest, right and top: that is the stitch line", pins}},
 		{"one edge left", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nfoot: 8,0 0,0\nleft: 0,0 0,10 | marked = true",
 			[]string{cut, "lay it on the cut piece, right side up, with foot on the edge and match marks on match marks",
-				"fewer than two of its edges are left to lay it by: hold it by its centre or its grain line as well, and pin it", "draw along right, top and left: that is the stitch line", pins}},
+				few, "draw along right, top and left: that is the stitch line", pins}},
 		{"windows and ticks", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n[line.far]\nalong = \"left\"\ndistance = 4\n[line.near]\nalong = \"right\"\ndistance = \"1/4\"\n",
-			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks",
-				"cut the windows out, and draw along the side of each on which its line goes on over the paper between them",
-				"where a line comes out at the edge, tick the cloth, and lay a ruler from tick to tick", pins}},
+			[]string{cut, "cut the hatched windows out of it; the paper between them stays",
+				"lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks",
+				"draw along the side of each window that its arrow points to",
+				"tick the cloth where a line comes out at the edge", "rule the line from tick to tick", pins}},
 		{"a bent line without room", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n[line.wave]\npoints = [[0.1, 1], [0.3, 5], [0.1, 9]]\nsmooth = true\n",
-			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "there is no room for a window along \"wave\": prick through it", pins}},
+			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "prick through \"wave\": there is no room for a window along it", pins}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, m := sketchedTemplate(t, "0.5", c.text)
@@ -75,7 +80,7 @@ func TestMatchMarksMatch(t *testing.T) {
 				}
 				return all
 			}
-			if !templateOf(&piece, pattern).useful {
+			if !templateOf(&piece, bothWays()).useful {
 				continue // a strip with nothing to mark has none
 			}
 			want := matches(all[cut])
@@ -86,6 +91,29 @@ func TestMatchMarksMatch(t *testing.T) {
 	for _, m := range Of(Transferred(made.Example(t, "linden.toml"), []source.Transfer{source.Trace})) {
 		for _, line := range m.Marks {
 			assert.NotEqual(t, mark.Match, line.Role, "there is no template to match")
+		}
+	}
+}
+
+// A template that is printed alone has no match marks: there is no sheet with the others.
+func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		ways  []source.Transfer
+		match bool
+	}{
+		{"alone", []source.Transfer{source.Template}, false},
+		{"with a sheet to trace", []source.Transfer{source.Trace, source.Template}, true},
+		{"with one to prick", []source.Transfer{source.Template, source.Prick}, true},
+	} {
+		for _, example := range []string{"linden.toml", "rowan.toml"} {
+			for _, m := range Of(Transferred(made.Example(t, example), c.ways)) {
+				said := strings.Contains(strings.Join(m.Told(), "; "), "match mark")
+				assert.Equal(t, len(linesOf(m, mark.Match)) > 0, said, "%s, %s: the words and the marks", c.name, m.Key)
+				if m.Kind == mark.Template {
+					assert.Equal(t, c.match, said, "%s, %s", c.name, m.Key)
+				}
+			}
 		}
 	}
 }
@@ -104,7 +132,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 	assert.Contains(t, strings.Join(m.Told(), "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, linesOf(m, mark.Window), "of the centre line")
 	assert.Len(t, linesOf(m, mark.Match), 2*4, "on both halves")
-	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, &garment.Pattern{}))
+	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, bothWays()))
 	assert.Equal(t, linesOf(sheet, mark.Match), linesOf(m, mark.Match))
 }
 

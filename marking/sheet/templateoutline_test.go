@@ -107,7 +107,7 @@ func TestTemplateLines(t *testing.T) {
 // them stays as it is cut, and the note says why.
 func TestMarkedEdgesWhoseLinesCross(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", "top: 8,10 0.5,10 | marked = true\nchamfer: 0.5,10 0,9.5\nleft: 0,9.5 0,0 | marked = true\nfoot: 0,0 8,0\nright: 8,0 8,10")
-	assert.Regexp(t, `the stitch line of (top|left) crosses another: mark it with a gauge`, strings.Join(m.Told(), "; "))
+	assert.Regexp(t, `mark the stitch line of (top|left) with a gauge: it crosses another`, strings.Join(m.Told(), "; "))
 	assert.NotContains(t, strings.Join(m.Told(), "; "), "folds part")
 }
 

@@ -12,13 +12,16 @@ import (
 
 // Rules of this file. A line inside a template is drawn through windows: narrow
 // openings with one long side on the line, with bridges of paper between them, so
-// that the template stays in one piece. A window keeps clear of the template's edge
+// that the template stays in one piece. What is cut out is hatched, and an arrow points
+// to the side on the line. A window keeps clear of the template's edge
 // and of all other lines that have windows, so far that the paper between does not
 // tear; and of the line itself where that comes back. A line too close to others of
-// its role, or to the edge, for windows along half of its length has ticks at the
-// template's edges instead, where the line, ruled on, comes out; they are joined with
-// a ruler. Where the line ends before it comes out there is a hole to be pricked, so
-// that it is ruled no farther. Only a straight line can be.
+// its role, or to the edge, for windows along half of its length has a tick at each end
+// where it comes out at the template's edge, and a hole to be pricked at each that lies
+// inside; between them it is ruled. Only a straight line can be.
+//
+// Where there are holes there is no window. A line along which other lines end, each with
+// a hole, is ruled from hole to hole and needs none of its own there.
 
 const (
 	windowWidth  = 2.0  // of a window, in mm: room for the point of a pencil
@@ -33,6 +36,11 @@ const (
 	// windowShare is the least part of a line that has windows.
 	windowShare = 0.5
 	tickLength  = 6.0 // of a tick, in mm
+	arrowLength = 6.0 // of the arrow at a window, in mm
+	windowHole  = 5.0 // between a window and a hole to be pricked, in mm
+	// sameHole is how far before its end, in mm, a hole may lie on a line, so that it needs
+	// none of its own: it is ruled as far as that one.
+	sameHole = 5.0
 	// comesBack is how far along a line from a place, in mm, it may come near that
 	// place again for a reason other than its own course: half as far again as
 	// windows keep apart.
@@ -52,12 +60,21 @@ type windowed struct {
 	open []piece.Stretch // where its windows lie; nil where it has none
 }
 
-// openings are the windows and ticks of a template, and the holes at the ends of lines
-// that have ticks.
+// openings are the windows of a template, each with its arrow, its ticks, and the holes at the
+// ends of lines that have no windows.
 type openings struct {
-	windows, ticks, holes []mark.Mark
+	windows, arrows, ticks, holes []mark.Mark
 	// unmarked are the names of bent lines that have no room for windows.
 	unmarked []string
+}
+
+// marks are all that is drawn of the openings: windows are hatched.
+func (o openings) marks() []mark.Mark {
+	all := slices.Clone(o.windows)
+	for _, w := range o.windows {
+		all = append(all, mark.Mark{Role: mark.Waste, Path: w.Path})
+	}
+	return slices.Concat(all, o.arrows, o.ticks, o.holes)
 }
 
 // openingsFor finds the windows and ticks of lines in a template with an outline.
@@ -80,15 +97,45 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 			}))
 		}
 	}
+	return closedAtHoles(outline, all)
+}
+
+// closedAtHoles returns the openings of lines whose windows have been found, without those
+// where holes are pricked. A line that has too few windows left has holes as well, so it
+// is done until no line loses any.
+func closedAtHoles(outline *plane.Tree, all []*windowed) openings {
+	for {
+		o := openingsOf(outline, all)
+		lost := false
+		for _, w := range all {
+			if w.open != nil && w.meets(o.holes) {
+				w.open = w.besides(o.holes)
+				lost = true
+			}
+		}
+		if !lost {
+			return o
+		}
+	}
+}
+
+// openingsOf returns the windows of the lines that have some, and the ticks and holes of
+// the others.
+func openingsOf(outline *plane.Tree, all []*windowed) openings {
 	var o openings
+	for _, w := range all {
+		if w.open != nil {
+			for _, s := range w.open {
+				windows, arrows := w.windowsIn(s)
+				o.windows, o.arrows = append(o.windows, windows...), append(o.arrows, arrows...)
+			}
+		}
+	}
 	for _, w := range all {
 		switch {
 		case w.open != nil:
-			for _, s := range w.open {
-				o.windows = append(o.windows, w.windowsIn(s)...)
-			}
 		case w.mark.Path.Straightness() <= piece.Straightness:
-			ticks, holes := w.ticks(outline)
+			ticks, holes := w.ticks(outline, o.holes)
 			o.ticks = append(o.ticks, ticks...)
 			o.holes = append(o.holes, holes...)
 		default:
@@ -98,6 +145,43 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 		}
 	}
 	return o
+}
+
+// meets reports whether some hole lies too near to a window of the line.
+func (w *windowed) meets(holes []mark.Mark) bool {
+	return slices.ContainsFunc(w.open, func(s piece.Stretch) bool {
+		window := plane.NewTree(w.mark.Path.Between(s.From, s.To))
+		return slices.ContainsFunc(holes, func(hole mark.Mark) bool { return window.Nearer(hole.Path[0], windowHole) })
+	})
+}
+
+// besides returns the stretches of the line that have windows and keep clear of holes; nil
+// where that is less than windowShare of it.
+func (w *windowed) besides(holes []mark.Mark) []piece.Stretch {
+	open := w.open
+	for _, hole := range holes {
+		_, at := w.tree.Nearest(hole.Path[0])
+		if !w.tree.Nearer(hole.Path[0], windowHole) {
+			continue
+		}
+		var clear []piece.Stretch
+		for _, s := range open {
+			for _, part := range []piece.Stretch{{From: s.From, To: min(s.To, at-windowHole-windowLook)}, {From: max(s.From, at+windowHole+windowLook), To: s.To}} {
+				if part.To-part.From >= leastWindow {
+					clear = append(clear, part)
+				}
+			}
+		}
+		open = clear
+	}
+	long := 0.0
+	for _, s := range open {
+		long += s.To - s.From
+	}
+	if long < windowShare*w.tree.Length() {
+		return nil
+	}
+	return open
 }
 
 // near returns those of some other lines that may be too near to this one.
@@ -181,11 +265,11 @@ func comingBack(places plane.Path, step float64) []bool {
 	return back
 }
 
-// windowsIn returns the windows in a stretch of the line, all of one length.
-func (w *windowed) windowsIn(s piece.Stretch) []mark.Mark {
+// windowsIn returns the windows in a stretch of the line, all of one length, and for each an
+// arrow to its side on the line.
+func (w *windowed) windowsIn(s piece.Stretch) (windows, arrows []mark.Mark) {
 	count := math.Max(1, math.Ceil((s.To-s.From+windowBridge)/(windowLength+windowBridge)))
 	each := (s.To - s.From - (count-1)*windowBridge) / count
-	var all []mark.Mark
 	for k := range int(count) {
 		from := s.From + float64(k)*(each+windowBridge)
 		side := w.mark.Path.Between(from, from+each)
@@ -194,22 +278,28 @@ func (w *windowed) windowsIn(s piece.Stretch) []mark.Mark {
 			continue
 		}
 		ring := slices.Concat(side.Reversed(), beside.Path)
-		all = append(all, mark.Mark{Role: mark.Window, Path: append(ring, ring[0])})
+		windows = append(windows, mark.Mark{Role: mark.Window, Path: append(ring, ring[0])})
+		at, along := side.At(each / 2)
+		arrows = append(arrows, mark.Mark{Role: mark.DrawHere, Path: plane.Path{at.Sub(along.Left().Mul(arrowLength)), at}})
 	}
-	return all
+	return windows, arrows
 }
 
-// ticks returns the ticks of a straight line: from where it comes out at the edge of
-// the template, either way, inward; and a hole at each end that lies inside.
-func (w *windowed) ticks(outline *plane.Tree) (ticks, holes []mark.Mark) {
+// ticks returns what a straight line has at its ends: a tick, inward, where it comes out at
+// the edge of the template, and a hole where it ends inside, and no other is.
+func (w *windowed) ticks(outline *plane.Tree, others []mark.Mark) (ticks, holes []mark.Mark) {
 	path := w.mark.Path
 	a, b := path[0], path[len(path)-1]
 	for _, end := range []struct{ at, out plane.Point }{{a, a.Sub(b).Unit()}, {b, b.Sub(a).Unit()}} {
 		q, ok := comesOut(outline, end.at, end.out)
-		if ok {
+		if ok && q.Distance(end.at) <= tickLength {
 			ticks = append(ticks, mark.Mark{Role: w.mark.Role, Path: plane.Path{q, q.Sub(end.out.Mul(tickLength))}})
+			continue
 		}
-		if !ok || q.Distance(end.at) > tickLength {
+		there := func(hole mark.Mark) bool {
+			return hole.Path[0].Distance(end.at) <= sameHole && w.tree.Nearer(hole.Path[0], piece.Rounding)
+		}
+		if !slices.ContainsFunc(others, there) {
 			// Two dots in one: a path of one point would have no length.
 			holes = append(holes, mark.Mark{Role: mark.Prick, Path: plane.Path{end.at, end.at.Sub(end.out.Mul(piece.LeastLine))}})
 		}

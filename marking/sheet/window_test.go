@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -15,11 +14,12 @@ import (
 )
 
 // Tucks that end inside the piece are ticked where they come out, and have a hole at
-// the end of each line, beyond which nothing is ruled.
+// the end of each line, beyond which nothing is ruled: there is no tick at the foot. Their end
+// line needs none of its own, and no window.
 func TestTucksThatEndHaveHoles(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 2\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
 	assert.Contains(t, linesOf(m, mark.TuckFold), "1,10 1,9.764", "a tick at the top")
-	assert.Contains(t, linesOf(m, mark.TuckFold), "1,0 1,0.236", "and where it would come out at the foot")
+	assert.NotContains(t, linesOf(m, mark.TuckFold), "1,0 1,0.236", "none at the foot")
 	ends := map[string]bool{}
 	for _, line := range m.Marks {
 		if line.Role == mark.Prick {
@@ -27,7 +27,9 @@ func TestTucksThatEndHaveHoles(t *testing.T) {
 		}
 	}
 	assert.True(t, ends["1,6.625"] && ends["1.375,6.625"], "holes at the ends, 3 in below the stitch line: %v", ends)
-	assert.Contains(t, strings.Join(m.Told(), "; "), "rule from circle to circle, or from the edge to a circle, and no farther")
+	assert.Len(t, ends, 2, "%v", ends)
+	assert.Empty(t, linesOf(m, mark.Window))
+	assert.Contains(t, m.Steps, "rule the line between two ticks, two dots, or a tick and a dot, and no farther")
 }
 
 // Windows of one line keep apart as well, where it closes or comes back.
@@ -113,7 +115,8 @@ func TestWindowsKeepClear(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			open := openingsFor(ring, c.lines)
 			assert.Equal(t, c.want, len(open.windows) > 0, "windows")
-			assert.Equal(t, !c.want, len(open.ticks) > 0, "ticks instead")
+			assert.Equal(t, !c.want, len(open.holes) > 0, "holes at their ends instead")
+			assert.Empty(t, open.ticks, "no line comes out at the edge")
 		})
 	}
 }
@@ -124,7 +127,60 @@ func TestNoLineIsForgotten(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", oblongPiece+"[line.casing]\npoints = [[2, 2], [5, 2]]\nkind = \"stitch\"\n")
 	assert.NotEmpty(t, linesOf(m, mark.Window), "a stitch line that is no edge's")
 	_, m = sketchedTemplate(t, "0.375", "fold = \"left\"\n"+oblongPiece+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 12\nfirst = 1\nspacing = \"3/8\"\nsewn = \"twin needle\"\nbelow = \"top\"\nlength = 3\n")
-	assert.NotEmpty(t, linesOf(m, mark.Window), "the end line of tucks that are too close for windows")
+	assert.Empty(t, linesOf(m, mark.Window))
+	assert.Len(t, linesOf(m, mark.Prick), 12, "the end line of tucks that are too close for windows runs from hole to hole")
+}
+
+// Each window is hatched, all of it and no more, and has an arrow of 6 mm that ends in the
+// middle of its side on the line, and comes from the paper on the other side.
+func TestWindowsAreHatchedAndHaveArrows(t *testing.T) {
+	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
+	line := plane.Path{{X: 20, Y: 100}, {X: 132, Y: 100}}
+	waste, arrows := 0.0, 0
+	for _, m := range openingsFor(ring, []mark.Mark{{Role: mark.Fold, Path: line}}).marks() {
+		switch m.Role {
+		case mark.Waste:
+			waste += math.Abs(m.Path.Area())
+		case mark.DrawHere:
+			arrows++
+			assert.InDelta(t, 6, m.Path.Length(), 1e-6, "mm")
+			assert.InDelta(t, 100, m.Path[1].Y, 1e-6, "it ends on the line")
+			assert.Less(t, m.Path[0].Y, 100.0, "the window lies above the line")
+		}
+	}
+	assert.InDelta(t, 2*50*2.0, waste, 1e-6, "two windows of 50 by 2 mm, in mm²")
+	assert.Equal(t, 2, arrows)
+}
+
+// A window keeps 5 mm from a hole that is pricked, and a line that has too little left beside
+// holes has none.
+func TestNoWindowWhereHolesArePricked(t *testing.T) {
+	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
+	across := mark.Mark{Role: mark.TuckEnd, Path: plane.Path{{X: 50, Y: 150}, {X: 250, Y: 150}}}
+	for _, c := range []struct {
+		name    string
+		tucks   int // 3 mm apart, which come down to the middle of that line from the top
+		windows bool
+	}{
+		{"a few", 4, true}, {"all along it", 60, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			lines := []mark.Mark{across}
+			for k := range c.tucks {
+				x := 150 + 3*(float64(k)-float64(c.tucks-1)/2)
+				lines = append(lines, mark.Mark{Role: mark.TuckFold, Path: plane.Path{{X: x, Y: 300}, {X: x, Y: 150}}})
+			}
+			open := openingsFor(ring, lines)
+			assert.Len(t, open.ticks, c.tucks, "each comes out at the top")
+			assert.GreaterOrEqual(t, len(open.holes), c.tucks, "and ends at a hole")
+			assert.Equal(t, c.windows, len(open.windows) > 0)
+			for _, w := range open.windows {
+				for _, hole := range open.holes {
+					assert.GreaterOrEqual(t, plane.NewTree(w.Path).Distance(hole.Path[0], math.Inf(1)), 5-1e-6, "mm from a window to a hole")
+				}
+			}
+		})
+	}
 }
 
 // Windows keep what is said of them, whatever lines a piece has.

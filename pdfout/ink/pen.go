@@ -83,14 +83,16 @@ func pens() map[mark.Role]Pen {
 		mark.Arrow:      {rhythm: continuous(), Width: clothLine, Colour: green, ends: endHead},
 		mark.Grain:      {rhythm: continuous(), Width: clothLine, Colour: ink, ends: bothHeads},
 
-		mark.Centre:  lettered(line(FineLine, dashed(10, 1.5, 1, 1.5), ink), "C"),
-		mark.TuckEnd: line(FineLine, continuous(), wine),
-		mark.Notch:   flagged(pennant),
-		mark.Cross:   flagged(pennants),
-		mark.Match:   flagged(bar),
-		mark.Window:  line(FineLine, continuous(), brown),
-		mark.Waste:   line(FineLine, hatching(), brown),
-		mark.Prick:   line(FineLine, rings(), ink),
+		mark.Centre:   lettered(line(FineLine, dashed(10, 1.5, 1, 1.5), ink), "C"),
+		mark.TuckEnd:  line(FineLine, continuous(), wine),
+		mark.Notch:    flagged(pennant),
+		mark.Cross:    flagged(pennants),
+		mark.Match:    flagged(bar),
+		mark.Window:   line(FineLine, continuous(), brown),
+		mark.Waste:    line(FineLine, hatching(), brown),
+		mark.DrawHere: {rhythm: continuous(), Width: FineLine, Colour: ink, ends: endHead},
+		mark.Laid:     line(clothLine, hatching(), ink),
+		mark.Prick:    line(FineLine, rings(), ink),
 	}
 }
 

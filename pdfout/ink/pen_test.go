@@ -17,8 +17,8 @@ import (
 func TestWidthsOfLines(t *testing.T) {
 	for width, roles := range map[float64][]mark.Role{
 		0.7:  {mark.Cut, mark.FoldEdge, mark.BlockEdge, mark.Placement},
-		0.35: {mark.Stitch, mark.Fold, mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Arrow, mark.Grain},
-		0.18: {mark.Centre, mark.TuckEnd, mark.Notch, mark.Cross, mark.Match, mark.Window, mark.Waste, mark.Prick},
+		0.35: {mark.Stitch, mark.Fold, mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Arrow, mark.Grain, mark.Laid},
+		0.18: {mark.Centre, mark.TuckEnd, mark.Notch, mark.Cross, mark.Match, mark.Window, mark.Waste, mark.DrawHere, mark.Prick},
 	} {
 		for _, role := range roles {
 			assert.Equal(t, width, PenOf(role).Width, role)
