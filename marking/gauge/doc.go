@@ -8,6 +8,7 @@
 //	gauge.go      which gauges there are; what a card is
 //	edgegauge.go  a gauge for a marked edge, and those it does for as well
 //	strip.go      the strip along an edge, divided into parts that overlap
+//	handle.go     a strip as it is cut out: its handle, its hatching, its ends
 //	edgeshape.go  whether one gauge does for two edges
 //	stepgauge.go  one step for every distance from a straight edge
 //	tuckgauge.go  where a tuck is stitched and where the next one is folded
@@ -20,7 +21,7 @@
 //   - An edge gauge is of the edge as it is drawn. Edges share one that are the same
 //     within 0.1 mm, by turning and not by mirroring, since a card has a face.
 //   - Twin-needle tucks have no gauge: their stitching lies on the fold line.
-//   - The second notch of a tuck gauge is w + g from the end (w the width of a tuck, g the
+//   - The second step of a tuck gauge is w + g from the end (w the width of a tuck, g the
 //     gap between them): with the sewn tuck laid over toward the next, the next stitching
 //     lies g beyond its fold, and the next fold w beyond that.
 package gauge

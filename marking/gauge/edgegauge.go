@@ -86,13 +86,29 @@ func foldsRunInto(p *piece.Piece, edge int) bool {
 func edgeGauges(p *garment.Pattern) []mark.Marking {
 	var all []mark.Marking
 	for _, g := range gaugedEdges(p) {
-		all = append(all, g.markings(p)...)
+		parts := g.strips(p)
+		for k, m := range parts {
+			all = append(all, finished(m, g.edge().Allowance, g.ends(k, len(parts))))
+		}
 	}
 	return all
 }
 
-// markings returns the parts of one gauge.
-func (g *gaugedEdge) markings(pattern *garment.Pattern) []mark.Marking {
+// ends returns what lies at the beginning and at the end of one of several parts.
+func (g *gaugedEdge) ends(k, parts int) [2]string {
+	before, after := g.piece.Neighbours(g.index)
+	ends := [2]string{g.piece.Edges[before].Key + " end", g.piece.Edges[after].Key + " end"}
+	if k > 0 {
+		ends[0] = fmt.Sprintf("to gauge %d", k)
+	}
+	if k+1 < parts {
+		ends[1] = fmt.Sprintf("to gauge %d", k+2)
+	}
+	return ends
+}
+
+// strips returns the parts of one gauge, bare: between the cutting line and the stitch line.
+func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 	e := g.edge()
 	s, ok := newStrip(e)
 	if !ok {
@@ -120,7 +136,7 @@ func (g *gaugedEdge) markings(pattern *garment.Pattern) []mark.Marking {
 			m.Key += fmt.Sprintf(" %d", k+1)
 			m.Name += fmt.Sprintf(" %d of %d", k+1, len(parts))
 		}
-		m.Steps = g.notes(pattern, parts, k)
+		m.Notes, m.Steps = g.notes(pattern, parts, k), g.steps(pattern, len(parts), k)
 		all = append(all, m)
 	}
 	return all
@@ -137,32 +153,44 @@ func laidOn(p *piece.Piece, edge int) string {
 	return "lay it on before the tucks and pleats that run into the edge are in"
 }
 
-// notes says what part k is for and how it is used.
+// notes says what part k is of.
 func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k int) []string {
 	e, unit := g.edge(), pattern.Unit
 	before, after := g.piece.Neighbours(g.index)
 	from, to := g.piece.Edges[before].Key, g.piece.Edges[after].Key
-	notes := append([]string(nil),
-		fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.AsWritten(e.Allowance)))
+	notes := []string{fmt.Sprintf("for the %s of %s: allowance %s", e.Key, g.piece.Name, unit.AsWritten(e.Allowance))}
 	if len(g.like) > 0 {
 		notes = append(notes, "the same for "+wording.Listed(g.like, "and"))
 	}
-	notes = append(notes, "lay the side called cutting line on the cut edge, and draw along the side called stitch line")
-	notes = append(notes, g.laid...)
-	begins := fmt.Sprintf("begins %s along the edge from the corner with %s: lay its ", unit.OnRuler(parts[k].From), from)
 	switch last := len(parts) - 1; {
 	case last == 0:
-		notes = append(notes, fmt.Sprintf("reaches from the corner with %s to the corner with %s", from, to))
+		return append(notes, fmt.Sprintf("reaches from the corner with %s to the corner with %s", from, to))
 	case k == 0:
-		notes = append(notes, fmt.Sprintf("begins at the corner with %s; draw its tick on the cloth, for the next", from))
+		return append(notes, fmt.Sprintf("begins at the corner with %s", from))
 	case k < last:
-		notes = append(notes, begins+fmt.Sprintf("first tick on the last of gauge %d, and draw its other one", k))
+		return append(notes, fmt.Sprintf("begins %s along the edge from the corner with %s", unit.OnRuler(parts[k].From), from))
+	}
+	return append(notes, fmt.Sprintf("begins %s along the edge from the corner with %s, and ends at the corner with %s", unit.OnRuler(parts[k].From), from, to))
+}
+
+// steps says how part k of several is used.
+func (g *gaugedEdge) steps(pattern *garment.Pattern, parts, k int) []string {
+	var steps []string
+	if g.edge().Allowance < narrowCard(pattern.Unit)-piece.Rounding {
+		steps = append(steps, "paste it on stiff card before it is cut out, for its strip is narrow")
+	}
+	steps = append(steps, g.laid...)
+	steps = append(steps, "lay the hatched side on the cut edge, with the handle beyond the cloth")
+	switch {
+	case parts == 1 || k == 0:
+	case k+1 < parts:
+		steps = append(steps, fmt.Sprintf("lay its first tick on the last of gauge %d", k))
 	default:
-		notes = append(notes, begins+fmt.Sprintf("tick on the last of gauge %d", k), fmt.Sprintf("ends at the corner with %s", to))
+		steps = append(steps, fmt.Sprintf("lay its tick on the last of gauge %d", k))
 	}
-	notes = append(notes, g.turns...)
-	if e.Allowance < narrowCard(unit)-piece.Rounding {
-		notes = append(notes, "its strip is narrow: paste it on stiff card before it is cut out")
+	steps = append(steps, "draw along the other side: that is the stitch line")
+	if k+1 < parts {
+		steps = append(steps, fmt.Sprintf("draw its tick for gauge %d on the cloth", k+2))
 	}
-	return notes
+	return append(steps, g.turns...)
 }

@@ -71,7 +71,7 @@ func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Patter
 	if pattern.Unit != length.Inch {
 		most, overlap = 150, 20
 	}
-	parts, all := s.divide(most, overlap), g.markings(pattern)
+	parts, all := s.divide(most, overlap), g.strips(pattern)
 	if is.tight { // among deep corners there may be no place to divide it
 		most *= 2
 	}
@@ -264,7 +264,7 @@ func TestPartsOfAnEdgeGauge(t *testing.T) {
 			var long []float64
 			for _, m := range all {
 				requireCard(t, m)
-				long = append(long, pathNamed(t, m, "cutting line").Length()/pattern.Unit.MM())
+				long = append(long, cutLength(m)/pattern.Unit.MM())
 			}
 			require.Len(t, long, len(c.parts))
 			for i := range long {
@@ -369,35 +369,35 @@ func TestEdgesThatShareAGauge(t *testing.T) {
 }
 
 func TestNotesOfAnEdgeGauge(t *testing.T) {
+	const lay, draw = "lay the hatched side on the cut edge, with the handle beyond the cloth", "draw along the other side: that is the stitch line"
 	for _, c := range []struct {
 		example, name string
 		want          []string
 	}{
 		{"linden.toml", "Front neck: gauge", []string{
 			"for the neck of Front: allowance 3/8 in",
-			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
-			"lay it on before the tucks and pleats that run into the edge are in",
 			"reaches from the corner with shoulder to the corner with centre front",
+			"lay it on before the tucks and pleats that run into the edge are in",
+			lay, draw,
 			"turn it over for the other half",
 		}},
 		{"linden.toml", "Back armhole: gauge 1 of 2", []string{
 			"for the armhole of Back: allowance 3/8 in",
-			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
-			"begins at the corner with side; draw its tick on the cloth, for the next",
+			"begins at the corner with side",
+			lay, draw, "draw its tick for gauge 2 on the cloth",
 			"where one is for the left and one for the right, turn it over for the second",
 		}},
 		{"hazel.toml", "Skirt front hem: gauge 2 of 3", []string{
 			"for the hem of Skirt front: allowance 1 cm",
 			"the same for the hem of Skirt back",
-			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
-			"begins 9 cm along the edge from the corner with centre: lay its first tick on the last of gauge 1, and draw its other one",
+			"begins 9 cm along the edge from the corner with centre",
+			lay, "lay its first tick on the last of gauge 1", draw, "draw its tick for gauge 3 on the cloth",
 			"turn it over for the other half",
 		}},
 		{"hazel.toml", "Pocket sides: gauge 3 of 3", []string{
 			"for the sides of Pocket: allowance 1 cm",
-			"lay the side called cutting line on the cut edge, and draw along the side called stitch line",
-			"begins 16 cm along the edge from the corner with top: lay its tick on the last of gauge 2",
-			"ends at the corner with top",
+			"begins 16 cm along the edge from the corner with top, and ends at the corner with top",
+			lay, "lay its tick on the last of gauge 2", draw,
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -413,14 +413,14 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 }
 
 func TestANarrowStripSaysSo(t *testing.T) {
-	const narrow = "its strip is narrow: paste it on stiff card before it is cut out"
+	const narrow = "paste it on stiff card before it is cut out, for its strip is narrow"
 	for allowance, want := range map[string]bool{"1/16": true, "7/64": true, "1/8": false, "2.9 mm": true, "0.001": true} {
 		pattern := made.Of(t, "allowance = "+fmt.Sprintf("%q", allowance)+"\n"+sketch.Front(dipped))
 		all := edgeGauges(pattern)
 		require.Len(t, all, 2, allowance)
 		for _, m := range all {
 			requireCard(t, m)
-			assert.Equal(t, want, m.Told()[len(m.Told())-1] == narrow, "an allowance of %s", allowance)
+			assert.Equal(t, want, m.Steps[0] == narrow, "an allowance of %s", allowance)
 		}
 	}
 }

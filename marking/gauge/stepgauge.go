@@ -89,19 +89,19 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	}
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
-	m.Steps = append(m.Steps, "lay the long side on the cut edge, and draw along the step that has the width of the allowance")
+	if laid, ok := laidAlong(sides[0].Path, min(laidWide, laidShare*all[0].mm)); ok {
+		m.Marks = append(m.Marks, laid)
+	}
+	m.Steps = append(m.Steps, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
 	if hasHem(p) {
-		m.Steps = append(m.Steps, "a hem has the step of its turn, and that of turn and hem together")
+		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
 	}
 	var left []string
 	for _, s := range all[held:] {
 		left = append(left, s.names...)
 	}
 	if len(left) > 0 {
-		m.Steps = append(m.Steps, fmt.Sprintf("%s, which is too wide for a card, is measured with a ruler", wording.Listed(left, "and")))
-		if len(left) > 1 {
-			m.Steps[len(m.Steps)-1] = fmt.Sprintf("%s, which are too wide for a card, are measured with a ruler", wording.Listed(left, "and"))
-		}
+		m.Steps = append(m.Steps, fmt.Sprintf("measure %s with a ruler: no card is so wide", wording.Listed(left, "and")))
 	}
 	return m, true
 }

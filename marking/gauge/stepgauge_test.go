@@ -36,13 +36,13 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 		last                  string // of the notes; "" where it does not matter
 	}{
 		{"one allowance", "in", "3/8", []string{"", "", ""}, []float64{9.525}, "3/8 in", ""},
-		{"a hem with its turn", "in", "3/8", []string{"hem = 2; turn = \"1/4\"", "", ""}, []float64{6.35, 9.525, 57.15}, "1/4 in; 3/8 in; 2 1/4 in", "a hem has the step of its turn, and that of turn and hem together"},
+		{"a hem with its turn", "in", "3/8", []string{"hem = 2; turn = \"1/4\"", "", ""}, []float64{6.35, 9.525, 57.15}, "1/4 in; 3/8 in; 2 1/4 in", "draw along the step that has the width of the allowance"},
 		{"a hem without a turn", "in", "3/8", []string{"hem = 2", "", ""}, []float64{9.525, 50.8}, "3/8 in; 2 in", ""},
 		{"rising, each once", "in", "1/4", []string{"allowance = 1", "allowance = \"5/8\"", "allowance = 0"}, []float64{6.35, 15.875, 25.4}, "1/4 in; 5/8 in; 1 in", ""},
 		{"none to be told apart", "in", "3/8", []string{"allowance = \"9.5 mm\"", "", ""}, []float64{9.5}, "9.5 mm and 3/8 in", ""},
 		{"6 in is held", "in", "3/8", []string{"hem = 6", "", ""}, []float64{9.525, 152.4}, "3/8 in; 6 in", ""},
-		{"more is not", "in", "3/8", []string{"hem = \"6 1/8\"", "", ""}, []float64{9.525}, "3/8 in", "6 1/8 in, which is too wide for a card, is measured with a ruler"},
-		{"nor are two", "in", "1/8", []string{"hem = \"6 1/8\"", "allowance = 7", ""}, []float64{3.175}, "1/8 in", "6 1/8 in and 7 in, which are too wide for a card, are measured with a ruler"},
+		{"more is not", "in", "3/8", []string{"hem = \"6 1/8\"", "", ""}, []float64{9.525}, "3/8 in", "measure 6 1/8 in with a ruler: no card is so wide"},
+		{"nor are two", "in", "1/8", []string{"hem = \"6 1/8\"", "allowance = 7", ""}, []float64{3.175}, "1/8 in", "measure 6 1/8 in and 7 in with a ruler: no card is so wide"},
 		{"metric", "mm", "10", []string{"hem = 30; turn = 5", "allowance = \"3/8 in\"", "allowance = 7.5"}, []float64{5, 7.5, 9.525, 10, 35}, "5 mm; 7.5 mm; 3/8 in; 10 mm; 35 mm", ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -71,7 +71,7 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, base)
 			var names []string
 			for _, one := range m.Marks {
-				if one.Path[0].Y == one.Path[1].Y && one.Path[0].Y > 0 {
+				if one.Role == mark.Cut && one.Path[0].Y == one.Path[1].Y && one.Path[0].Y > 0 {
 					names = append([]string{one.Name}, names...)
 				}
 			}
@@ -95,7 +95,8 @@ func TestNotesOfTheStraightGauge(t *testing.T) {
 	m, ok := stepGauge(made.Example(t, "linden.toml"))
 	require.True(t, ok)
 	assert.Equal(t, []string{
-		"lay the long side on the cut edge, and draw along the step that has the width of the allowance",
 		"a hem has the step of its turn, and that of turn and hem together",
+		"lay the hatched side on the cut edge",
+		"draw along the step that has the width of the allowance",
 	}, m.Told())
 }

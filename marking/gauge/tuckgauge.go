@@ -16,26 +16,28 @@ import (
 // Rules of this file (w is the width of a tuck, fold to stitching; g the cloth that
 // shows between one tuck's fold and the next tuck's stitching):
 //
-//   - The end of the card lies on the fold of a tuck. The first notch is w from it:
-//     there the tuck is stitched.
-//   - The second notch is w + g from it: the distance from tuck to tuck when they are
+//   - The end of the card lies on the fold of a tuck. Its upper corner is cut away to w
+//     from the end: along that step the tuck is stitched.
+//   - Its lower corner is cut away to w + g: the distance from tuck to tuck when they are
 //     sewn (Patton, Home and School Sewing, about 1901). With the sewn tuck laid over
 //     toward the next one, its fold lies w from its stitching; the next stitching lies
-//     g beyond that fold, and the next fold w beyond that. So the second notch shows
+//     g beyond that fold, and the next fold w beyond that. So the lower step shows
 //     where the next tuck is folded. It does so whatever a tuck really takes up, for
 //     that lies behind the fold.
-//   - With g = 0 the two notches are one. Below 0 there is no second one: it would lie
+//   - A step and no notch: between two notches, or a notch and the end, narrow tucks leave
+//     a tooth of card that bends. The tongue that is left between two steps is 1/2 in high,
+//     however narrow the tucks.
+//   - With g = 0 the upper step serves for both. Below 0 there is no lower one: it would lie
 //     under the tuck. A single tuck has no next one.
 //   - Tucks sewn with a twin needle have no gauge: their stitching lies on the fold line,
 //     and no fold is made to lay a card on. Nor have tucks narrower than can be cut.
 
 const (
-	tuckCardHigh  = 25.4 * 3 / 4 // of a tuck gauge, in mm
-	tuckCardLong  = 25.4 * 3     // of a tuck gauge, in mm, at least: enough to hold
-	tuckCardHold  = 25.4 * 3 / 2 // beyond the last notch, in mm, at least
-	tuckCardOff   = 25.4 / 4     // what is cut off its other corners, in mm, so that it is not turned round
-	notchDeep     = 25.4 / 4     // from the side of the card to the point of a notch, in mm
-	notchHalfWide = 25.4 / 8     // from the point of a notch to its side, along the card, in mm, at most
+	tuckCardHigh = 25.4 * 5 / 4 // of a tuck gauge, in mm
+	tuckCardLong = 25.4 * 3     // of a tuck gauge, in mm, at least: enough to hold
+	tuckCardHold = 25.4 * 5 / 2 // beyond the last step, in mm, at least: its name stands there
+	tuckCardOff  = 25.4 / 4     // what is cut off its other corners, in mm, so that it is not turned round
+	stepDeep     = 25.4 * 3 / 8 // from the side of the card to the foot of a step, in mm
 )
 
 // tuckKind is tucks for which one gauge does.
@@ -96,19 +98,20 @@ func eachGauged(p *garment.Pattern, visit func(t piece.TuckRow, set string)) {
 // them that could be cut in card.
 func (k tuckKind) touches() bool { return k.row && math.Abs(k.gap) < length.Hair }
 
-// notches returns how far from the end the notches lie, in mm: one, or two.
-func (k tuckKind) notches() []float64 {
+// next returns how far from the end the next tuck is folded, in mm; 0 where there is no step
+// for that.
+func (k tuckKind) next() float64 {
 	if k.row && k.gap >= length.Hair {
-		return []float64{k.width, k.width + k.gap}
+		return k.width + k.gap
 	}
-	return []float64{k.width}
+	return 0
 }
 
 // tuckGauges returns the tuck gauges of the pattern.
 func tuckGauges(p *garment.Pattern) []mark.Marking {
 	var all []mark.Marking
 	for i, k := range tuckKinds(p) {
-		m := tuckCard(k.notches())
+		m := tuckCard(k.width, k.next())
 		m.Key = fmt.Sprintf("tuck gauge %d", i+1)
 		m.Name = "Tuck gauge: " + onCard(p.Unit, k.width) + " wide"
 		if k.row && !k.touches() && k.gap > 0 {
@@ -123,62 +126,52 @@ func tuckGauges(p *garment.Pattern) []mark.Marking {
 
 // notes says how the gauge is used.
 func (k tuckKind) notes(unit length.Unit) []string {
-	notch := "notch"
-	if len(k.notches()) > 1 {
-		notch = "first notch"
+	steps := []string{
+		"lay the end called fold on the fold of a tuck",
+		fmt.Sprintf("stitch along the step called stitch, %s from the fold", onCard(unit, k.width)),
 	}
-	notes := []string{fmt.Sprintf("lay the square end on the fold of a tuck: stitch at the %s, %s from it", notch, onCard(unit, k.width))}
-	const next = "then lay the tuck over toward the next one, and the end on its fold: fold the next tuck at the "
+	const over, fold = "lay the tuck over toward the next one, and the end on its fold again", "fold the next tuck along "
 	switch {
 	case !k.row:
-		return notes
+		return steps
 	case k.touches():
-		return append(notes, next+"same notch, for the tucks touch")
+		return append(steps, over, fold+"the same step, for the tucks touch")
 	case k.gap > 0:
-		return append(notes, fmt.Sprintf(next+"second notch, %s from the end, which leaves %s between them", onCard(unit, k.width+k.gap), onCard(unit, k.gap)))
+		return append(steps, over, fmt.Sprintf(fold+"the step called next fold, %s from the end, which leaves %s between them", onCard(unit, k.width+k.gap), onCard(unit, k.gap)))
 	}
-	return append(notes, fmt.Sprintf("each tuck lies %s over the stitching of the next: take the folds from the sheet", onCard(unit, -k.gap)))
+	return append(steps, fmt.Sprintf("take the next fold from the sheet: each tuck lies %s over the stitching of the next", onCard(unit, -k.gap)))
 }
 
-// tuckCard returns the card with the points of its notches at these distances from its
-// end, in rising order. A notch opens to both sides alike; where there is less room
-// than for two that meet, the side nearer to the end stands upright over the point, or
-// the one before it opens less.
-func tuckCard(at []float64) mark.Marking {
-	last := at[len(at)-1]
-	long := max(tuckCardLong, 2*last, last+tuckCardHold)
+// tuckCard returns the card with a step above at the stitching, and one below where the next
+// tuck is folded, at these distances from its end; with none below for 0.
+func tuckCard(stitch, next float64) mark.Marking {
+	last := max(stitch, next)
+	long, high := max(tuckCardLong, 2*last, last+tuckCardHold), tuckCardHigh
 	point := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
+	foot := 0.0 // of the end
+	if next > 0 {
+		foot = stepDeep
+	}
 	corners := plane.Path{
-		point(0, 0), point(long-tuckCardOff, 0), point(long, tuckCardOff),
-		point(long, tuckCardHigh-tuckCardOff), point(long-tuckCardOff, tuckCardHigh),
+		point(next, 0), point(long-tuckCardOff, 0), point(long, tuckCardOff),
+		point(long, high-tuckCardOff), point(long-tuckCardOff, high),
+		point(stitch, high), point(stitch, high-stepDeep), point(0, high-stepDeep),
 	}
-	for i := len(at) - 1; i >= 0; i-- {
-		before, opens := at[i], notchHalfWide // card before it; how far it opens away from the end
-		if i > 0 {
-			before -= at[i-1]
-		}
-		if i+1 < len(at) {
-			opens = min(opens, (at[i+1]-at[i])/2)
-		}
-		corners = append(corners, point(at[i]+opens, tuckCardHigh), point(at[i], tuckCardHigh-notchDeep))
-		if before > 2*notchHalfWide {
-			corners = append(corners, point(at[i]-notchHalfWide, tuckCardHigh))
-		} else {
-			corners = append(corners, point(at[i], tuckCardHigh))
-		}
+	if next > 0 {
+		corners = append(corners, point(0, foot), point(next, foot))
 	}
-	corners = append(corners, point(0, tuckCardHigh), point(0, 0))
 	var sides []mark.Mark
-	for i := 1; i < len(corners); i++ {
-		sides = append(sides, cutSide("", corners[i-1], corners[i]))
+	for i, from := range corners {
+		sides = append(sides, cutSide("", from, corners[(i+1)%len(corners)]))
 	}
 	m := card(sides)
-	for i, x := range at {
-		role, name := mark.TuckStitch, "stitch"
-		if i > 0 {
-			role, name = mark.TuckFold, "next fold"
-		}
-		m.Marks = append(m.Marks, mark.Mark{Role: role, Name: name, Path: plane.Path{point(x, 0), point(x, tuckCardHigh-notchDeep)}})
+	beside := func(role mark.Role, text string, x, y float64) {
+		m.Words = append(m.Words, mark.Word{Role: role, Text: text, At: point(x, y), Out: point(1, 0)})
+	}
+	beside(mark.TuckStitch, "stitch", stitch, high-stepDeep/2)
+	beside(mark.Cut, "fold", 0, (foot+high-stepDeep)/2)
+	if next > 0 {
+		beside(mark.TuckFold, "next fold", next, stepDeep/2)
 	}
 	return m
 }

@@ -10,27 +10,31 @@ import (
 	"pgregory.net/rapid"
 
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
 
-// notchPoints returns how far the points of the notches lie from the square end, read
-// off the outline: the corners of it that are neither at its top nor at its bottom, nor
-// at the end that is held.
-func notchPoints(m mark.Marking) []float64 {
+// stepsAt returns how far from the end the steps of a tuck gauge lie, the upper first, read
+// off its outline: the upright sides that are neither its end nor at the end that is held.
+func stepsAt(m mark.Marking) (upper, lower float64) {
 	box := m.Outline.Bounds()
-	var all []float64
-	for _, q := range m.Outline[1:] {
-		if q.Y > box.Min.Y && q.Y < box.Max.Y && q.X < box.Max.X {
-			all = append([]float64{q.X - box.Min.X}, all...)
+	for i := 1; i < len(m.Outline); i++ {
+		a, b := m.Outline[i-1], m.Outline[i]
+		switch {
+		case a.X != b.X || a.X == box.Min.X || a.X == box.Max.X:
+		case a.Y == box.Max.Y || b.Y == box.Max.Y:
+			upper = a.X - box.Min.X
+		default:
+			lower = a.X - box.Min.X
 		}
 	}
-	return all
+	return upper, lower
 }
 
 // Where the next fold lies on the cloth follows here from the flat fold lines and from
 // what a tuck takes up, not from the gap.
-func TestNotchesAreWhereTheTucksAre(t *testing.T) {
+func TestStepsAreWhereTheTucksAre(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		width := math.Round(rapid.Float64Range(1, 60).Draw(t, "width")*4) / 4
 		gap := math.Round(rapid.Float64Range(0, 30).Draw(t, "gap")*4) / 4
@@ -46,47 +50,58 @@ func TestNotchesAreWhereTheTucksAre(t *testing.T) {
 		requireCard(t, all[0])
 		fold := tuck.Folds[0].At              // of the sewn tuck, laid over toward the next: half of what it takes before it, half behind
 		next := tuck.Folds[1].At - tuck.Takes // the next fold line, with one tuck sewn
-		at := notchPoints(all[0])
+		upper, lower := stepsAt(all[0])
 		if gap == 0 {
-			require.Len(t, at, 1)
+			require.Zero(t, lower, "the tucks touch")
 			require.InDelta(t, width, next-fold, 1e-6, "the next fold")
 		} else {
-			require.Len(t, at, 2)
-			require.InDelta(t, next-fold, at[1], 1e-6, "the next fold")
-			require.InDelta(t, width+gap, at[1], 1e-6, "the pitch when sewn (Patton, Home and School Sewing, about 1901)")
+			require.InDelta(t, next-fold, lower, 1e-6, "the next fold")
+			require.InDelta(t, width+gap, lower, 1e-6, "the pitch when sewn (Patton, Home and School Sewing, about 1901)")
 		}
-		require.InDelta(t, width, at[0], 1e-9, "the stitching")
+		require.InDelta(t, width, upper, 1e-9, "the stitching")
 		box := all[0].Outline.Bounds()
 		require.GreaterOrEqual(t, box.Width(), 76.2-1e-9, "too short to hold")
-		require.InDelta(t, 19.05, box.Height(), 1e-9)
-		require.Less(t, at[len(at)-1], box.Width()/2+1e-9, "the notches are nearer to the other end")
+		require.InDelta(t, 31.75, box.Height(), 1e-9)
+		require.Less(t, max(upper, lower), box.Width()/2+1e-9, "the steps are nearer to the other end")
 	})
 }
 
-func TestNotchesOfNarrowAndWideTucks(t *testing.T) {
+// However narrow the tucks are, no part of the card is: the tongue between two steps is 1/2 in
+// high, each step 3/8 in deep.
+func TestStepsOfNarrowAndWideTucks(t *testing.T) {
 	for _, c := range []struct {
-		name string
-		at   []float64
-		want string // the side with the notches, in inches, from the right
+		name         string
+		stitch, next float64
+		want         string // the outline from the end at the foot of the lower step, in inches
 	}{
-		{"one, with room on both sides", []float64{25.4}, "2.75,0.75 1.125,0.75 1,0.5 0.875,0.75 0,0.75"},
-		{"one near the end", []float64{25.4 / 8}, "2.75,0.75 0.25,0.75 0.125,0.5 0.125,0.75 0,0.75"},
-		{"two near each other", []float64{25.4 / 16, 25.4 / 8}, "2.75,0.75 0.25,0.75 0.125,0.5 0.125,0.75 0.094,0.75 0.062,0.5 0.062,0.75 0,0.75"},
-		{"two with room", []float64{25.4 / 2, 25.4}, "2.75,0.75 1.125,0.75 1,0.5 0.875,0.75 0.625,0.75 0.5,0.5 0.375,0.75 0,0.75"},
+		{"one", 25.4, 0, "0,0 3.25,0 3.5,0.25 3.5,1 3.25,1.25 1,1.25 1,0.875 0,0.875"},
+		{"one near the end", 25.4 / 16, 0, "0,0 2.75,0 3,0.25 3,1 2.75,1.25 0.062,1.25 0.062,0.875 0,0.875"},
+		{"two near each other", 25.4 / 16, 25.4 / 8, "0.125,0 2.75,0 3,0.25 3,1 2.75,1.25 0.062,1.25 0.062,0.875 0,0.875 0,0.375 0.125,0.375"},
+		{"two with room", 25.4, 2 * 25.4, "2,0 4.25,0 4.5,0.25 4.5,1 4.25,1.25 1,1.25 1,0.875 0,0.875 0,0.375 2,0.375"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			m := tuckCard(c.at)
+			m := tuckCard(c.stitch, c.next)
 			requireCard(t, m)
-			assert.Equal(t, c.want, sketch.Inches(m.Outline[4:len(m.Outline)-1]))
-			for i, x := range c.at {
-				assert.InDelta(t, x, notchPoints(m)[i], 1e-9)
+			assert.Equal(t, c.want, sketch.Inches(m.Outline[:len(m.Outline)-1]))
+			var words []string
+			for _, w := range m.Words {
+				words = append(words, fmt.Sprintf("%s at %s", w.Text, sketch.Inches(plane.Path{w.At})))
+				assert.True(t, plane.NewTree(m.Outline).Holds(w.At.Add(w.Out)), "%s stands inside the card", w.Text)
 			}
-			assert.InDelta(t, 12.7, pathsOf(m, mark.TuckStitch)[0].Length(), 1e-9, "the line reaches the point of the notch: of 3/4 in, 1/4 in is cut")
+			want := []string{"stitch at " + sketch.Inches(plane.Path{{X: c.stitch, Y: 25.4 * 17 / 16}})}
+			if c.next > 0 {
+				want = append(want, "fold at 0,0.625", "next fold at "+sketch.Inches(plane.Path{{X: c.next, Y: 25.4 * 3 / 16}}))
+			} else {
+				want = append(want, "fold at 0,0.438")
+			}
+			assert.Equal(t, want, words)
 		})
 	}
 }
 
 func TestNotesOfATuckGauge(t *testing.T) {
+	const lay, stitch = "lay the end called fold on the fold of a tuck", "stitch along the step called stitch, 1/4 in from the fold"
+	const over = "lay the tuck over toward the next one, and the end on its fold again"
 	row := func(rest string) string {
 		return "allowance = 0\n" + sketch.Front(dipped+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/4\"\nfirst = 1\n"+rest)
 	}
@@ -95,29 +110,22 @@ func TestNotesOfATuckGauge(t *testing.T) {
 		want       []string
 	}{
 		{"a gap", row("count = 3\ngap = \"1/8\"\n"), []string{
-			"for the yoke tucks of Front",
-			"lay the square end on the fold of a tuck: stitch at the first notch, 1/4 in from it",
-			"then lay the tuck over toward the next one, and the end on its fold: fold the next tuck at the second notch, 3/8 in from the end, which leaves 1/8 in between them",
+			"for the yoke tucks of Front", lay, stitch, over,
+			"fold the next tuck along the step called next fold, 3/8 in from the end, which leaves 1/8 in between them",
 		}},
 		{"touching", row("count = 3\ngap = 0\n"), []string{
-			"for the yoke tucks of Front",
-			"lay the square end on the fold of a tuck: stitch at the notch, 1/4 in from it",
-			"then lay the tuck over toward the next one, and the end on its fold: fold the next tuck at the same notch, for the tucks touch",
+			"for the yoke tucks of Front", lay, stitch, over,
+			"fold the next tuck along the same step, for the tucks touch",
 		}},
 		{"lying over each other", row("count = 3\nspacing = \"5/8\"\n"), []string{
-			"for the yoke tucks of Front",
-			"lay the square end on the fold of a tuck: stitch at the notch, 1/4 in from it",
-			"each tuck lies 1/8 in over the stitching of the next: take the folds from the sheet",
+			"for the yoke tucks of Front", lay, stitch,
+			"take the next fold from the sheet: each tuck lies 1/8 in over the stitching of the next",
 		}},
 		{"one, with a row like it", row("count = 1\n") + "[piece.front.tuck.hem]\nbeside = \"right\"\nwidth = \"1/4\"\nfirst = 1\ncount = 2\ngap = 0.013\n", []string{
-			"for the hem tucks of Front and the yoke tuck of Front",
-			"lay the square end on the fold of a tuck: stitch at the first notch, 1/4 in from it",
-			"then lay the tuck over toward the next one, and the end on its fold: fold the next tuck at the second notch, about 1/4 in from the end, which leaves less than 1/16 in between them",
+			"for the hem tucks of Front and the yoke tuck of Front", lay, stitch, over,
+			"fold the next tuck along the step called next fold, about 1/4 in from the end, which leaves less than 1/16 in between them",
 		}},
-		{"one", row("count = 1\n"), []string{
-			"for the yoke tuck of Front",
-			"lay the square end on the fold of a tuck: stitch at the notch, 1/4 in from it",
-		}},
+		{"one", row("count = 1\n"), []string{"for the yoke tuck of Front", lay, stitch}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			pattern := made.Of(t, c.text)
