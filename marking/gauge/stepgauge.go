@@ -75,7 +75,7 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	step := stepLong(p.Unit)
 	at := func(k int, y float64) plane.Point { return plane.Point{X: float64(k) * step, Y: y} }
 	sides := []mark.Mark{
-		cutSide("lay this side on the cut edge", at(0, 0), at(held, 0)),
+		cutSide("", at(0, 0), at(held, 0)),
 		cutSide("", at(held, 0), at(held, all[held-1].mm)),
 	}
 	for k := held - 1; k >= 0; k-- {
@@ -89,9 +89,11 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	}
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
-	if laid, ok := laidAlong(sides[0].Path, min(laidWide, laidShare*all[0].mm)); ok {
+	wide := min(laidWide, laidShare*all[0].mm)
+	if laid, ok := laidAlong(sides[0].Path, wide); ok {
 		m.Marks = append(m.Marks, laid)
 	}
+	m.Words = []mark.Word{{Role: mark.Cut, Text: "lay this side on the cut edge", At: plane.Point{X: float64(held) * step / 2, Y: wide}, Out: plane.Point{Y: 1}}}
 	m.Steps = append(m.Steps, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
 	if hasHem(p) {
 		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")

@@ -67,8 +67,9 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 				assert.InDelta(t, c.want[i], high[i], 1e-9, "step %d", i+1)
 				assert.InDelta(t, step, long[i], 1e-9, "length of step %d", i+1)
 			}
-			base := pathNamed(t, m, "lay this side on the cut edge")
-			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, base)
+			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, m.Marks[0].Path)
+			assert.Equal(t, "lay this side on the cut edge", m.Words[0].Text)
+			assert.InDelta(t, min(2, 0.3*c.want[0]), m.Words[0].At.Y, 1e-9, "it stands on the hatching")
 			var names []string
 			for _, one := range m.Marks {
 				if one.Role == mark.Cut && one.Path[0].Y == one.Path[1].Y && one.Path[0].Y > 0 {
