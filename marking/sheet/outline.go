@@ -45,22 +45,37 @@ func openedOut(p *piece.Piece, m mark.Marking, half piece.Ring) mark.Marking {
 const leastPerLetter = 1.3
 
 // addGrain adds the grain line of a piece whose file draws none, where there is room. One
-// that was guessed says so, or the notes say it where the line is too short for its name.
+// that was guessed says so, or the notes say it where the line is too short for its name; and
+// where there is no line they say how it runs.
 func addGrain(m *mark.Marking, p *piece.Piece) {
-	if p.Flat.Grain.Drawn {
+	grain := p.Flat.Grain
+	if grain.Drawn {
 		return // it is among the marks
 	}
-	g := piece.PlaceGrain(plane.NewTree(m.Outline), p.Flat.Grain.Direction, m.Marks)
+	g := piece.PlaceGrain(plane.NewTree(m.Outline), grain.Direction, m.Marks, p.InAllowance())
 	name := ""
-	if how := p.Flat.Grain.Guess; how != "" {
-		name = "grain (taken " + how + ")"
+	switch {
+	case g == nil:
+		m.Notes = append(m.Notes, noRoomForGrain(grain))
+		return
+	case grain.Guess != "":
+		name = "grain (taken " + grain.Guess + ")"
 		if g.Length() < leastPerLetter*float64(utf8.RuneCountInString(name)) {
-			name, m.Notes = "", append(m.Notes, "grain taken "+how)
+			name, m.Notes = "", append(m.Notes, "grain taken "+grain.Guess)
 		}
 	}
-	if g != nil {
-		m.Add(mark.Grain, name, g)
+	m.Add(mark.Grain, name, g)
+}
+
+// noRoomForGrain says how the grain runs of a piece that has no room for a line.
+func noRoomForGrain(grain piece.Grain) string {
+	switch {
+	case grain.Guess != "":
+		return "grain taken " + grain.Guess + "; there is no room for its line"
+	case grain.Along != "":
+		return "the grain runs along " + grain.Along + "; there is no room for its line"
 	}
+	return "the grain runs along the fold; there is no room for its line"
 }
 
 // cutAllRound adds the sides of the outline, which are cut along.
