@@ -85,6 +85,11 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 		}
 	}
 	fmt.Fprint(say, m.text())
+	if which == allPages {
+		for _, line := range sheet.SampleLines(pattern) {
+			fmt.Fprintf(say, "once the sample is sewn, write %s\n", line)
+		}
+	}
 	return nil
 }
 

@@ -2,7 +2,6 @@ package pdfout
 
 import (
 	"fmt"
-	"math"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
@@ -16,17 +15,22 @@ import (
 
 // Rules of this file: a form is a page of its own, to be sewn from and written
 // on. Under its title its lines lie true to scale, turned by a quarter turn
-// only where the page has no other room for them. Under them, or to their right, stand the steps, the lines to write on
-// and the sum. The text is as large as there is room for; the room to write
-// has one size. A form that does not fit its page is refused: nothing of it is
-// left out or made smaller.
+// only where the page has no other room for them. Under them, or to their right, stand
+// the steps, the lines to write on and the sum. The text is larger where there is room
+// for it; the room to write has one size. A form that does not fit its page is refused:
+// nothing of it is left out or made smaller.
 
 const (
-	formGap = 5.0 // between two parts of a form, in mm
-	// manyItems is how many steps, or lines to write on, go in two columns,
-	// where those are leastColumn mm wide or more.
+	formGap  = 5.0 // between two parts of a form, in mm
+	wordRoom = 5.0 // free over its lines for words at their ends, in mm
+	// manyItems is how many steps, or lines to write on, go in two columns, and half as many
+	// again in three, where those are leastColumn mm wide or more.
 	manyItems   = 4
 	leastColumn = 70.0
+	// leastBeside is how wide a page is that has the lines to write on beside the sum, in mm.
+	leastBeside = 220.0
+	// blanksShare is the share of its width that the lines to write on have then.
+	blanksShare = 0.4
 )
 
 // What stands over the parts of a form.
@@ -36,8 +40,8 @@ const (
 	sumHeading    = "Work out"
 )
 
-// formSizes returns the sizes of a form's text, in points, largest first.
-func formSizes() []float64 { return []float64{11, 10, 9, 8} }
+// formStyles returns the styles that a form's text may have, the larger first.
+func formStyles() []ink.Style { return []ink.Style{ink.Lead(), ink.Text()} }
 
 // layForms lays every form on its page.
 func layForms(forms []mark.Marking, set arrange.Set, on paper.Paper) ([]*laidSheet, error) {
@@ -76,9 +80,9 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bool) {
 	p := arrange.NewPiece(m)
 	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
-		for _, size := range formSizes() {
-			for _, where := range []textPlace{underLines, besideLines} {
-				if s, ok := formSheet(laid, m.Form, size, where, on); ok {
+		for _, style := range formStyles() {
+			for _, where := range []textPlace{underLines, stepsBeside, besideLines} {
+				if s, ok := formSheet(laid, m, style, where, on); ok {
 					return s, true
 				}
 			}
@@ -92,15 +96,18 @@ type textPlace int
 
 const (
 	underLines  textPlace = iota // under the lines of the form
+	stepsBeside                  // the steps to their right, what is written under them
 	besideLines                  // to their right
 )
 
-// formSheet lays a form with its lines as they are turned, its text of a size
-// in points.
-func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, on paper.Paper) (arrange.Sheet, bool) {
+// formSheet lays a form with its lines as they are turned, its text in a style.
+func formSheet(p arrange.Piece, m mark.Marking, style ink.Style, where textPlace, on paper.Paper) (arrange.Sheet, bool) {
 	window := arrange.PageOf(on).Window
 	title := formTitle(p, window.X)
 	upper := window.Y - title.Height // of the lines
+	if len(m.Words) > 0 {
+		upper -= wordRoom
+	}
 	room := p.Room()
 	lower := upper - room.Y
 	if room.X > window.X || lower < 0 {
@@ -108,16 +115,23 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	}
 	p = p.Moved(plane.Point{X: arrange.Spare - p.Bounds.Min.X, Y: upper - arrange.Spare - p.Bounds.Max.Y})
 
-	at, width := plane.Point{Y: lower - formGap}, window.X
-	if where == besideLines {
-		at = plane.Point{X: room.X + formGap, Y: upper}
-		width -= at.X
-		if width < leastColumn {
-			return arrange.Sheet{}, false
-		}
+	stepsAt := plane.Point{Y: lower - formGap}
+	writtenAt := stepsAt
+	if where != underLines {
+		stepsAt = plane.Point{X: room.X + formGap, Y: upper}
 	}
-	words := formText(p.Steps, form, size, width)
-	if words.Height > at.Y {
+	if where == besideLines {
+		writtenAt = stepsAt
+	}
+	if window.X-stepsAt.X < leastColumn {
+		return arrange.Sheet{}, false
+	}
+	steps := formSteps(m.Steps, style, window.X-stepsAt.X)
+	written := formWritten(m.Form, style, window.X-writtenAt.X)
+	if steps.Height > 0 {
+		writtenAt.Y = min(writtenAt.Y, stepsAt.Y-steps.Height-formGap)
+	}
+	if steps.Height > stepsAt.Y || written.Height > writtenAt.Y {
 		return arrange.Sheet{}, false
 	}
 
@@ -125,7 +139,8 @@ func formSheet(p arrange.Piece, form *mark.Form, size float64, where textPlace, 
 	s.Paper = on
 	s.TakeHeads()
 	s.TakeText(title, plane.Point{Y: window.Y})
-	s.TakeText(words, at)
+	s.TakeText(steps, stepsAt)
+	s.TakeText(written, writtenAt)
 	s.LetterLines()
 	return s, true
 }
@@ -139,24 +154,40 @@ func formTitle(p arrange.Piece, width float64) text.Lines {
 	return title
 }
 
-// formText sets all that is to be read and written.
-func formText(steps []string, form *mark.Form, size, width float64) text.Lines {
-	var all text.Lines
-	light, heading := ink.Plain(size), ink.Strong(size+1)
-	add := func(over string, items text.Lines) {
-		if len(items.Labels)+len(items.Rules) == 0 {
-			return
-		}
-		if all.Height > 0 {
-			all.Space(formGap)
-		}
-		all.Under(text.LinesOf(text.WrapMeasures(over, heading, width), heading))
-		all.Space(light.Ems(text.ItemGap))
-		all.Under(items)
+// formSteps sets what is to be done.
+func formSteps(steps []string, light ink.Style, width float64) text.Lines {
+	return headed(stepsHeading, stepsOf(steps, light, width), light)
+}
+
+// formWritten sets what is to be written and worked out, side by side on a wide page.
+func formWritten(form *mark.Form, light ink.Style, width float64) text.Lines {
+	left, right := width, width
+	if width >= leastBeside {
+		left = blanksShare * (width - text.Gutter)
+		right = width - text.Gutter - left
 	}
-	add(stepsHeading, stepsOf(steps, light, width))
-	add(blanksHeading, blanksOf(form.Blanks, light, width))
-	add(sumHeading, text.SumOf(form.Sum, light, width))
+	blanks := headed(blanksHeading, blanksOf(form.Blanks, light, left), light)
+	sum := headed(sumHeading, text.SumOf(form.Sum, light, right), light)
+	if left < width {
+		blanks.With(sum, plane.Point{X: left + text.Gutter})
+		blanks.Height = max(blanks.Height, sum.Height)
+		return blanks
+	}
+	if blanks.Height > 0 && sum.Height > 0 {
+		blanks.Space(formGap)
+	}
+	blanks.Under(sum)
+	return blanks
+}
+
+// headed sets a heading over what it is of; nothing over nothing.
+func headed(over string, items text.Lines, light ink.Style) text.Lines {
+	if len(items.Labels)+len(items.Rules) == 0 {
+		return text.Lines{}
+	}
+	all := text.LinesOf([]string{over}, ink.Heading())
+	all.Space(light.Ems(text.ItemGap))
+	all.Under(items)
 	return all
 }
 
@@ -205,28 +236,30 @@ func blanksOf(blanks []string, s ink.Style, width float64) text.Lines {
 // columnsFor is how many columns some items take in a width, and how wide each
 // is.
 func columnsFor(items int, width float64) (count int, column float64) {
-	if half := (width - text.Gutter) / 2; items >= manyItems && half >= leastColumn {
-		return 2, half
+	for count = min(3, 2*items/manyItems); count > 1; count-- {
+		if column = (width+text.Gutter)/float64(count) - text.Gutter; column >= leastColumn {
+			return count, column
+		}
 	}
 	return 1, width
 }
 
-// inColumns sets items in one column, or in two as equally high as they can
-// be, the first the higher.
+// inColumns sets items in some columns, as equally high as they can be, the first the
+// highest.
 func inColumns(items []text.Lines, count int, column float64) text.Lines {
 	whole := 0.0
 	for _, item := range items {
 		whole += item.Height
 	}
-	var all, next text.Lines
-	for _, item := range items {
-		if count > 1 && all.Height >= whole/2 {
-			next.Under(item)
-		} else {
-			all.Under(item)
+	var all, set text.Lines
+	k := 0
+	for i, item := range items {
+		set.Under(item)
+		if i == len(items)-1 || k < count-1 && set.Height >= whole/float64(count) {
+			all.With(set, plane.Point{X: float64(k) * (column + text.Gutter)})
+			all.Height = max(all.Height, set.Height)
+			set, k = text.Lines{}, k+1
 		}
 	}
-	all.With(next, plane.Point{X: column + text.Gutter})
-	all.Height = math.Max(all.Height, next.Height)
 	return all
 }

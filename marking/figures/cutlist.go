@@ -31,11 +31,11 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 		}
 	}
 	if guessed := guessedGrain(p); len(guessed) > 0 {
-		s.Lines.Say("The file does not give every grain; it was taken so: %s.", strings.Join(guessed, ", "))
+		s.Lines.Say("Not every grain is given; it was taken so: %s.", strings.Join(guessed, ", "))
 	}
 	for _, r := range p.Ruffles {
 		if r.Strips == 0 {
-			s.Lines.Say("%s: tear strips %s deep; how many follows from the width of the cloth, which the file does not give", r.Key, w.length(r.CutDepth))
+			s.Lines.Say("%s: tear strips %s deep; how many follows from the width of the cloth, which is not given", r.Key, w.length(r.CutDepth))
 		}
 	}
 	return s

@@ -20,7 +20,7 @@ func TestTearAndCutList(t *testing.T) {
   tear                how many        cloth  along it
   front, a rectangle         2            5        10
 
-  The file does not give every grain; it was taken so: front along side.
+  Not every grain is given; it was taken so: front along side.
 `},
 		{"a rectangle on the fold, opened out", "fold = \"centre\"\n" + box, "", `
                                  across the
@@ -51,7 +51,7 @@ func TestTearAndCutList(t *testing.T) {
   tear                how many        cloth  along it
   front, a rectangle         1            5        10
 
-  The file does not give every grain; it was taken so: front along side.
+  Not every grain is given; it was taken so: front along side.
 `},
 		{"not square is no rectangle", "grain = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 5,10\nside: 5,10 5.1,0\nhem: 5.1,0 0,0\n", "", `
                     across the
@@ -63,7 +63,7 @@ func TestTearAndCutList(t *testing.T) {
   cut    how many        cloth  along it
   front         1            5        10
 
-  The file does not give every grain; it was taken so: front along centre.
+  Not every grain is given; it was taken so: front along centre.
 `},
 		// Tucks of a finished rectangle take cloth: 10 + 12 x 1/2 in.
 		{"a rectangle with its tucks", "drawn = \"finished\"\nfold = \"centre\"\n" + box + "---\n" + sketch.Rows(`tuck a centre 1/4 6 1/4`), "", `
@@ -100,7 +100,7 @@ func TestTearAndCutList(t *testing.T) {
   Front, a rectangle         1           40        10
 
   frill: tear strips 4 in deep; how many follows from the width of the cloth,
-  which the file does not give
+  which is not given
 `},
 		// What is chosen in the other system keeps its unit.
 		{"cloth in centimetres", sketch.Skirt(20), "[cloth]\nwidth = \"110 cm\"\n[ruffle.frill]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `

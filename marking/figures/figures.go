@@ -2,12 +2,16 @@ package figures
 
 import (
 	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
 	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 )
 
 // Rules of this file. The figures are read at the cutting table, in the order in which
@@ -50,6 +54,37 @@ func scaleNote(w writer) string {
 	return note
 }
 
+// inFile says on which line of its file something stands; "" where that is not known.
+func inFile(r piece.Remark) string {
+	if r.Line == 0 {
+		return ""
+	}
+	return fmt.Sprintf("line %d", r.Line)
+}
+
+// keyPart is a part of a dotted key, in quotes or bare.
+var keyPart = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|[^."]+`)
+
+// ofWhat says in words what a key of the file is of: a piece by its name, and what else
+// it has by kind and name.
+func ofWhat(p *garment.Pattern, key string) string {
+	parts := keyPart.FindAllString(key, -1)
+	for i, part := range parts {
+		if bare, err := strconv.Unquote(part); err == nil {
+			parts[i] = bare
+		}
+	}
+	var words []string
+	for len(parts) > 1 {
+		of := parts[0] + " " + parts[1]
+		if n := slices.IndexFunc(p.Pieces, func(piece piece.Piece) bool { return piece.Key == parts[1] }); parts[0] == "piece" && n >= 0 {
+			of = p.Pieces[n].Name
+		}
+		words, parts = append(words, of), parts[2:]
+	}
+	return strings.Join(append(words, parts...), ", ")
+}
+
 // remarkSection lists what may not be meant, all but what a table below says by itself.
 func remarkSection(p *garment.Pattern) mark.Section {
 	s := mark.Section{Title: "Look at first"}
@@ -58,13 +93,10 @@ func remarkSection(p *garment.Pattern) mark.Section {
 			continue
 		}
 		text := r.Text
-		if r.Key != "" {
-			text = r.Key + ": " + text
+		if of := ofWhat(p, r.Key); of != "" {
+			text = of + ": " + text
 		}
-		if r.Line > 0 {
-			text = fmt.Sprintf("line %d, %s", r.Line, text)
-		}
-		s.Lines.Warn("%s", text)
+		s.Lines = append(s.Lines, mark.Sentence{Text: text, Warning: true, File: inFile(r)})
 	}
 	return s
 }

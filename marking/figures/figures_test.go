@@ -97,7 +97,10 @@ func TestWhatToLookAtFirst(t *testing.T) {
 		{Place: fault.Place{Line: 9, Key: "seam.side"}, Text: "too short", InTable: true},
 		{Text: "of the whole file"},
 	}}
-	assert.Equal(t, "! line 7, piece.front: a piece of cloth\n! of the whole file\n", printedSection(p, "Look at first"))
+	assert.Equal(t, "! line 7: piece front: a piece of cloth\n! of the whole file\n", printedSection(p, "Look at first"))
+	p.Pieces = []piece.Piece{{Key: "front", Name: "Front"}}
+	lines := remarkSection(p).Lines
+	assert.Equal(t, mark.Sentence{Text: "Front: a piece of cloth", Warning: true, File: "line 7"}, lines[0], "paper has no lines of the file")
 }
 
 // No line is longer than 80 letters. In both systems the table of a set of tucks whose
@@ -305,4 +308,21 @@ func steps(t require.TestingT, unit length.Unit, printed string) int {
 	n := math.Round(mm / step)
 	require.InDelta(t, n, mm/step, 1e-6, "%q is a whole number of steps", printed)
 	return int(n)
+}
+
+// Keys of a file are told on paper in words.
+func TestOfWhat(t *testing.T) {
+	p := &garment.Pattern{Pieces: []piece.Piece{{Key: "yoke front", Name: "Yoke front"}}}
+	for key, want := range map[string]string{
+		"":                                    "",
+		"title":                               "title",
+		"cloth.width":                         "cloth width",
+		"seam.side":                           "seam side",
+		`piece."yoke front"`:                  "Yoke front",
+		`piece."yoke front".edge.neck`:        "Yoke front, edge neck",
+		`piece."yoke front".tuck."a.b".width`: "Yoke front, tuck a.b, width",
+		"piece.none.cut":                      "piece none, cut",
+	} {
+		assert.Equal(t, want, ofWhat(p, key), key)
+	}
 }

@@ -17,7 +17,8 @@ import (
 func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	s := mark.Section{Title: "Cloth to buy"}
 	if laid == nil {
-		s.Lines.Say("the file gives no width of the cloth; with [cloth] and, say, width = %q this says how much to buy", p.Unit.AsWritten(p.Unit.Either(44*25.4, 1120)))
+		s.Lines.Say("the width of the cloth is not given, so how much to buy is not reckoned")
+		s.Lines.Hint("with [cloth] and, say, width = %q this says how much to buy", p.Unit.AsWritten(p.Unit.Either(44*25.4, 1120)))
 		return s
 	}
 	for _, name := range laid.TooWide {

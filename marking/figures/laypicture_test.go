@@ -91,7 +91,7 @@ func TestClothToBuy(t *testing.T) {
 		{"too narrow for one", "[cloth]\nwidth = 8\n", OwnUnit, []string{"! skirt is wider than the cloth and is not reckoned in",
 			"! the rest takes 10 in of cloth that is 8 in between the selvages, which is not enough for the whole"}},
 		{"too narrow for all", "[cloth]\nwidth = 4\n", OwnUnit, []string{"! front is wider than the cloth and is not reckoned in", "! skirt is wider than the cloth and is not reckoned in"}},
-		{"of no known width", "", OwnUnit, []string{"the file gives no width of the cloth; with [cloth] and, say, width = \"44 in\" this says how much to buy"}},
+		{"of no known width", "", OwnUnit, []string{"the width of the cloth is not given, so how much to buy is not reckoned", "in the file: with [cloth] and, say, width = \"44 in\" this says how much to buy"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = 0\n"+c.beside+sketch.Front(front)+sketch.Piece("skirt", skirt))

@@ -114,9 +114,12 @@ func seamEndLines(s garment.Seam, w writer) mark.Lines {
 	}
 	switch {
 	case s.Undecided():
-		lines.Warn("%s", s.MeetUndecided())
+		text, write := s.MeetUndecided()
+		lines.Warn("%s", text)
+		lines.Hint("%s", write)
 	case s.ToldBy.Guess():
-		lines.Say("which ends meet is hardly more than a guess, by the %s; if it is the others, meet = [%q, %q] says it", s.ToldBy, s.Else[0], s.Else[1])
+		lines.Say("which ends meet is hardly more than a guess, by the %s: look at them before you sew", s.ToldBy)
+		lines.Hint("if it is the others, meet = [%q, %q] says it", s.Else[0], s.Else[1])
 	}
 	return lines
 }

@@ -23,7 +23,10 @@ func toldOf(lines mark.Lines) []string {
 		if l.Warning {
 			mark = "! "
 		}
-		all = append(all, mark+l.Text)
+		if l.File != "" {
+			mark += "in the file: "
+		}
+		all = append(all, mark+l.Text+l.File)
 	}
 	return all
 }
@@ -113,7 +116,7 @@ func TestSeamsMatch(t *testing.T) {
 			"9 9", []string{"sewn, they match within 1/16 in"}},
 		{"a side of two edges, too long", sketch.Joined("0.5", sketch.Rect("10"), sketch.Swap(sketch.Rect("10"), "top: 10,8 0,8", "top 1: 10,8 6,8\ntop 2: 6,8 0,8"), `join = ["front.right", ["back.top 1", "back.top 2"]]`),
 			"7 9", []string{"! sewn, the top 1 of back and the top 2 of back are together 2 in longer than the right of front",
-				`if the longer side is to be gathered, 1.29 times as long, write gathered = true; else take 2 in off the longer side, or add it to front`}},
+				`if the longer side is to be gathered, 1.29 times as long, make the seam a gathered one; else take 2 in off the longer side, or add it to front`}},
 
 		// The whole skirt is 19 - 1 = 18. Half the front is 5 1/2 - 1/2, since it begins
 		// on the fold, and the back 5 - 1: twice 5 and twice 4 make 18 too.
@@ -265,11 +268,11 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		{"a dip of 8.2 degrees", slant(94.1), slant(94.1), sketch.Tops, []string{"! at right: no jog, a dip of 8 degrees", "at left: no jog, no point"}},
 		{"a guess", sketch.Outward, sketch.Swap(sketch.Inward45, "right:", "r:", "left:", "l:", "18,0", "17,0"), sketch.Tops,
 			[]string{"at right of front and r of back: no jog", "at left of front and l of back: no jog",
-				`which ends meet is hardly more than a guess, by the lengths; if it is the others, meet = ["right", "l"] says it`}},
+				"which ends meet is hardly more than a guess, by the lengths: look at them before you sew", `in the file: if it is the others, meet = ["right", "l"] says it`}},
 		// Both ends bend by 20 degrees, or the one by 40 and the other by none.
 		{"nothing tells", leaning, lower, sketch.Tops,
 			[]string{"at right of front and l of back: no jog", "at left of front and r of back: no jog",
-				`! which ends meet could not be told: "right" was laid on "l"; if it lies on "r", write meet = ["right", "r"]`}},
+				`! which ends meet could not be told: "right" was laid on "l"`, `in the file: if it lies on "r", write meet = ["right", "r"]`}},
 		{"notches from two ends", sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"right\"\nat = 2\n",
 			sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"left\"\nat = 2\n", sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point",
 				"! the notches miss each other by 6 in, and would meet if those of one side were measured from its other end"}},

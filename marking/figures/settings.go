@@ -36,5 +36,8 @@ func settingSection(p *garment.Pattern, w writer) mark.Section {
 			}
 		}
 	}
+	for _, line := range sheet.SampleLines(p) {
+		s.Lines.Hint("once the sample is sewn, write %s", line)
+	}
 	return s
 }

@@ -65,7 +65,7 @@ func (s Seam) Advice(say func(length.Amount) string) string {
 		return why + "; " + text
 	}
 	if text != "" && a.likelyGathered() {
-		return fmt.Sprintf("if the longer side is to be gathered, %s times as long, write gathered = true; else %s", length.Factor(a.Fullness()), text)
+		return fmt.Sprintf("if the longer side is to be gathered, %s times as long, make the seam a gathered one; else %s", length.Factor(a.Fullness()), text)
 	}
 	return text
 }

@@ -55,7 +55,7 @@ func TestAdviceOnSeams(t *testing.T) {
 		{"corners", sketch.Outward, sketch.Swap(sketch.Inward45, "3,0", "2,0", "11,8", "10,8"), sketch.Tops,
 			`the corners take 1 3/16 in of back and 3/16 in of front at "right"; take 1 in off front at "left", or add it to back`},
 		{"whole inches", sketch.Rect("12"), sketch.Rect("10"), sketch.Tops, `that is 2 whole inches: look for a slip in its points; take 2 in off front at "left", or add it to back`},
-		{"gathers", sketch.Rect("16.3"), sketch.Rect("10"), sketch.Tops, `if the longer side is to be gathered, 1.7 times as long, write gathered = true; else take 6 5/16 in off front at "left", or add it to back`},
+		{"gathers", sketch.Rect("16.3"), sketch.Rect("10"), sketch.Tops, `if the longer side is to be gathered, 1.7 times as long, make the seam a gathered one; else take 6 5/16 in off front at "left", or add it to back`},
 		// The right end is at the hem, and the left one at the fold.
 		{"never at the centre", "fold = \"left\"\n" + sketch.Rect("10.2"), "fold = \"left\"\n" + sketch.Rect("10"), sketch.Tops,
 			`take 3/16 in off front at "right", or add it to back; or allow an ease of 3/16 in`},
@@ -73,7 +73,7 @@ func TestGathersAreAskedAfterOnlyWhereTheyAreLikely(t *testing.T) {
 		return sketch.Sewn("0.5", fmt.Sprintf("join = [%q, %q]", key+"."+edge, other+"."+of),
 			sketch.Piece(key, strings.Replace(sketch.Rect(wide), "top:", edge+":", 1)), sketch.Piece(other, strings.Replace(sketch.Rect("10"), "top:", of+":", 1)))
 	}
-	const asked = "if the longer side is to be gathered, 1.7 times as long, write gathered = true; else take 6 5/16 in off "
+	const asked = "if the longer side is to be gathered, 1.7 times as long, make the seam a gathered one; else take 6 5/16 in off "
 	const plain = "take 6 5/16 in off "
 	for _, c := range []struct{ name, text, begins string }{
 		{"a skirt to a bodice", file("skirt", "waist", "16.3", "bodice", "waist"), asked},

@@ -85,14 +85,15 @@ func (s Seam) NotchesTurned(say func(length.Amount) string) string {
 	return fmt.Sprintf("the notches miss each other by %s, and would meet if those of one side were measured from its other end", say(s.Within.Unit.Amount(s.NotchesMiss)))
 }
 
-// MeetUndecided says that nothing tells which ends of the two edges come together; nothing
-// where something does, or the seam is the same either way.
-func (s Seam) MeetUndecided() string {
+// MeetUndecided says that nothing tells which ends of the two edges come together, and what
+// may be written then; nothing where something does, or the seam is the same either way.
+func (s Seam) MeetUndecided() (text, write string) {
 	if !s.Undecided() {
-		return ""
+		return "", ""
 	}
 	end := s.Ends[0].Neighbours
-	return fmt.Sprintf("which ends meet could not be told: %q was laid on %q; if it lies on %q, write meet = [%q, %q]", end[0], end[1], s.Else[1], s.Else[0], s.Else[1])
+	return fmt.Sprintf("which ends meet could not be told: %q was laid on %q", end[0], end[1]),
+		fmt.Sprintf("if it lies on %q, write meet = [%q, %q]", s.Else[1], s.Else[0], s.Else[1])
 }
 
 // AllowancesDiffer says that the allowances of the two sides differ, where each side has

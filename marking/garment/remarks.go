@@ -64,7 +64,8 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 		say(s.place, s.EaseAndGathers(length.Amount.String))
 		say(s.place, s.FullnessWarning())
 		say(s.place, s.NotchesTurned(length.Amount.String))
-		say(s.place, s.MeetUndecided())
+		text, write := s.MeetUndecided()
+		say(s.place, joinTexts("; ", text, write))
 	}
 	for _, t := range p.Trims {
 		if turns := t.LeftOut(); turns != "" {

@@ -71,6 +71,11 @@ func (l *Lines) Warn(format string, args ...any) {
 	*l = append(*l, Sentence{Text: fmt.Sprintf(format, args...), Warning: true})
 }
 
+// Hint adds what may be written into the file.
+func (l *Lines) Hint(format string, args ...any) {
+	*l = append(*l, Sentence{File: fmt.Sprintf(format, args...)})
+}
+
 // Ask adds a sentence with a line to write on behind it.
 func (l *Lines) Ask(text string) { *l = append(*l, Sentence{Text: text, Blank: true}) }
 
@@ -81,6 +86,9 @@ type Sentence struct {
 	Warning bool
 	// Blank is a line to write on behind the text.
 	Blank bool
+	// File is where in the file it stands, or what may be written there: it is said before
+	// the text, or alone, to whoever has the file at hand, at a screen; never on paper.
+	File string
 }
 
 // Picture is a drawing to scale of how things lie on something long.

@@ -58,7 +58,7 @@ func (m *remarker) gap(t *TuckRow) {
 		if t.Sampled || !length.IsPlain(covers) || !length.IsPlain(apart) {
 			say = m.unit.OnRuler // what a sample took, or widths in two units make, is no number that somebody chose
 		}
-		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with gap = 0 in place of spacing they just touch, and their fold lines lie %s apart",
+		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with no gap in place of the spacing they just touch, and their fold lines lie %s apart",
 			say(covers), say(apart))
 	}
 }
@@ -203,6 +203,6 @@ func (m *remarker) ends(t *TuckRow) {
 // creases warns of pleats so close that their folds all lie on one line.
 func (m *remarker) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
-		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows %s of cloth", m.unit.AsWritten(p.Depth))
+		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with no gap each shows %s of cloth", m.unit.AsWritten(p.Depth))
 	}
 }

@@ -105,17 +105,17 @@ func TestWarnings(t *testing.T) {
 
 		{"a gap just below nought, finished", "finished", nil, change{"COUNT", "7", "SPACING", "0.741"}, nil},
 		{"a gap below nought, finished", "finished", nil, change{"COUNT", "9", "SPACING", "11/16"},
-			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		{"a gap that is worth a word", "finished", nil, change{"COUNT", "8", "SPACING", "47/64"},
-			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/64 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/64 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		// 19.05 mm - 18 mm = 1.05 mm.
 		{"a gap between lengths in two units", "finished", nil, change{"COUNT", "8", "SPACING", "18 mm"},
-			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		// 10 - 4 13/16 = 5 3/16 in over ten: 0.519 in each, 0.082 in more than there is room for.
 		{"a gap that the sample has far below nought", "finished", nil, change{"COUNT", "8", "SPACING", "11/16", "length = 2", "length = 2\nsample = {tucks = 10, flat = 10, sewn = \"4 13/16\"}"},
-			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/16 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		{"a gap below nought, flat", "flat", flat, change{"COUNT", "7", "SPACING", "5/8"},
-			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/8 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+			change{`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 1/8 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 		{"a gap that only the sample has below nought", "finished", nil, change{"COUNT", "9", "SPACING", "3/4", "length = 2", "length = 2\nsample = {tucks = 10, flat = 10, sewn = \"4 15/16\"}"}, nil},
 
 		// Woolman, A Sewing Course for Teachers, about 1893: from 1/16 in on.
@@ -133,7 +133,7 @@ func TestWarnings(t *testing.T) {
 			change{`25: piece.front.tuck.t: fold lines lie 0.055 in apart, finer than a marking pen draws; mark every other one`}},
 		{"stitching that lies close", "finished", nil, change{"COUNT", "11", "SPACING", "35/64"},
 			change{`25: piece.front.tuck.t: stitching lines of neighbouring tucks lie 3/64 in apart, finer than a marking pen draws; mark the fold lines only`,
-				`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 13/64 in; with gap = 0 in place of spacing they just touch, and their fold lines lie 3/4 in apart`}},
+				`25: piece.front.tuck.t: the gap is below nought: each tuck covers the next stitching by 13/64 in; with no gap in place of the spacing they just touch, and their fold lines lie 3/4 in apart`}},
 
 		// Hem and turn take 1 1/4 in of the cloth. The neck's stitch line is at 9 5/8 in.
 		{"the first tuck beside an edge without a hem", "finished", nil, change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 11/16\""}, nil},
@@ -166,7 +166,7 @@ func TestPleatsThatLieOnEachOther(t *testing.T) {
 		name, pleat string
 		want        []string
 	}{
-		{"on one line", "count = 3\nspacing = 1", []string{"22: piece.front.pleat.p: the pleats lie on each other: laid, their folds fall on one line; with gap = 0 each shows 1/2 in of cloth"}},
+		{"on one line", "count = 3\nspacing = 1", []string{"22: piece.front.pleat.p: the pleats lie on each other: laid, their folds fall on one line; with no gap each shows 1/2 in of cloth"}},
 		{"a little apart", "count = 3\nspacing = \"1 1/32\"", nil},
 		{"with a gap of nought", "count = 2\ngap = 0", nil},
 		{"a single one", "count = 1", nil},
@@ -225,7 +225,7 @@ spacing = 2.5
 		`no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`,
 		`tucks of 1 mm are narrower than 1/16 in, and hard to keep even; a twin needle or a corded foot makes them easier`,
 		`stitching lines of neighbouring tucks lie 0.5 mm apart, finer than a marking pen draws; mark the fold lines only`,
-		`the gap is below nought: each tuck covers the next stitching by 0.5 mm; with gap = 0 in place of spacing they just touch, and their fold lines lie 3 mm apart`,
+		`the gap is below nought: each tuck covers the next stitching by 0.5 mm; with no gap in place of the spacing they just touch, and their fold lines lie 3 mm apart`,
 	}, got)
 }
 

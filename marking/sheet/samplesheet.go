@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
+	"strconv"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
@@ -12,6 +12,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. Before a set of tucks is sewn on the piece, a strip of the
@@ -76,6 +77,19 @@ func alike(a, b piece.TuckRow) bool {
 // WantsSample reports whether a set of tucks is worth a trial.
 func WantsSample(t piece.TuckRow) bool { return t.Count >= 2 && t.LetDown == 0 }
 
+// SampleLines says for every sample what is to be written into the file once it is sewn, and
+// where: "under [piece.front.tuck.yoke]: sample = {...}".
+func SampleLines(pattern *garment.Pattern) []string {
+	var lines []string
+	for _, kind := range sampledKinds(pattern) {
+		if strip, fits := stripFor(kind.tuck, pattern.Unit); fits {
+			lines = append(lines, fmt.Sprintf("under %s: sample = {tucks = %d, flat = %q, sewn = \"____\"}",
+				wording.Listed(kind.tables, "and"), strip.tucks, pattern.Unit.AsWritten(strip.flat)))
+		}
+	}
+	return lines
+}
+
 // sampleStrip is the strip that a sample is sewn on.
 type sampleStrip struct {
 	tucks int
@@ -124,18 +138,24 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 		Piece:   p.Name,
 		Steps:   sampleSteps(t, strip, unit),
 		Outline: plane.Box{Max: plane.Point{X: strip.wide(), Y: sampleHigh}}.Outline(),
-		Form:    sampleFormOf(kind, strip, unit),
+		Form:    sampleFormOf(t, strip, unit),
 	}
 	cutAllRound(&m)
 	across := func(role mark.Role, name string, x float64) {
 		m.Add(role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
 	}
-	across(mark.Placement, "first mark", sampleEnd)
-	across(mark.Placement, "second mark", sampleEnd+strip.flat)
+	said := func(role mark.Role, words string, x float64) {
+		m.Words = append(m.Words, mark.Word{Role: role, Text: words, At: plane.Point{X: x, Y: sampleHigh}, Out: plane.Point{Y: 1}})
+	}
+	across(mark.Placement, "", sampleEnd)
+	said(mark.Placement, "first mark", sampleEnd)
+	across(mark.Placement, "", sampleEnd+strip.flat)
+	said(mark.Placement, "second mark", sampleEnd+strip.flat)
 	first := (strip.wide() - float64(strip.tucks-1)*t.Space) / 2
 	for k := range strip.tucks {
 		at := first + float64(k)*t.Space
 		across(mark.TuckFold, "", at)
+		said(mark.TuckFold, strconv.Itoa(k+1), at)
 		if !t.Twin {
 			across(mark.TuckStitch, "", at-t.Width)
 			across(mark.TuckStitch, "", at+t.Width)
@@ -157,21 +177,21 @@ func sampleSteps(t piece.TuckRow, strip sampleStrip, unit length.Unit) []string 
 		"press it as you will press the piece, and let it lie until it is cool",
 		"measure from the first mark to the second, at the top and at the bottom",
 		"write down what you used, so that the piece is sewn with the same",
+		"if a tuck took more or less than the drawing says, have the sheets drawn anew with what it took before you mark the piece",
 	}
 }
 
 // sampleFormOf returns what is written down of a sample.
-func sampleFormOf(kind *sampledKind, strip sampleStrip, unit length.Unit) *mark.Form {
-	t, written := kind.tuck, unit.AsWritten
-	n, flat := strip.tucks, written(strip.flat)
+func sampleFormOf(t piece.TuckRow, strip sampleStrip, unit length.Unit) *mark.Form {
+	flat := unit.AsWritten(strip.flat)
 	return &mark.Form{
 		Blanks: []string{"cloth and date", "needle", "thread", "stitch length", "tension", "needle position or foot"},
 		Sum: []string{
 			fmt.Sprintf("flat, from mark to mark: %s", flat),
 			"sewn, from mark to mark: ____",
-			fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", n, flat, n, written(2*t.Width)),
-			fmt.Sprintf("in the file, under %s: sample = {tucks = %d, flat = %q, sewn = \"____\"}",
-				strings.Join(kind.tables, " and "), n, flat),
+			fmt.Sprintf("what all %d tucks took: %s - ____ = ____", strip.tucks, flat),
+			fmt.Sprintf("what one tuck took: ____ / %d = ____", strip.tucks),
+			fmt.Sprintf("what one takes by the drawing: %s", unit.AsWritten(2*t.Width)),
 		},
 	}
 }

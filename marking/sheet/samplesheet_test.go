@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -85,6 +86,7 @@ func TestWhatASampleStripHolds(t *testing.T) {
 			require.Len(t, sheets, 1)
 			m := sheets[0]
 			wide, marks, folds, stitching := stripOf(t, m)
+			box := m.Outline.Bounds()
 			assert.LessOrEqual(t, wide, 6.5*25.4+1e-9, "it fits across every paper")
 			require.Len(t, folds, c.tucks)
 			require.Len(t, stitching, 2*c.tucks)
@@ -105,9 +107,22 @@ func TestWhatASampleStripHolds(t *testing.T) {
 			assert.Equal(t, []string{
 				"flat, from mark to mark: " + c.flat,
 				"sewn, from mark to mark: ____",
-				fmt.Sprintf("flat less sewn, over %d tucks: ( %s - ____ ) / %d = ____ for each; by the drawing it is %s", c.tucks, c.flat, c.tucks, c.should),
-				fmt.Sprintf("in the file, under [piece.front.tuck.t]: sample = {tucks = %d, flat = %q, sewn = \"____\"}", c.tucks, c.flat),
+				fmt.Sprintf("what all %d tucks took: %s - ____ = ____", c.tucks, c.flat),
+				fmt.Sprintf("what one tuck took: ____ / %d = ____", c.tucks),
+				"what one takes by the drawing: " + c.should,
 			}, m.Form.Sum)
+			var said []string
+			for _, w := range m.Words {
+				said = append(said, w.Text)
+				assert.Equal(t, plane.Point{Y: 1}, w.Out, "%q stands over the strip", w.Text)
+				assert.InDelta(t, box.Max.Y, w.At.Y, 1e-9, "%q stands at the strip", w.Text)
+			}
+			want := []string{"first mark", "second mark"}
+			for k, at := range folds {
+				want = append(want, fmt.Sprint(k+1))
+				assert.InDelta(t, at, m.Words[2+k].At.X, 1e-9, "tuck %d is numbered at its fold", k+1)
+			}
+			assert.Equal(t, want, said)
 		})
 	}
 }
@@ -121,8 +136,7 @@ func TestWhatTheSampleSheetSaysCanBeWritten(t *testing.T) {
 	} {
 		t.Run(c.unit, func(t *testing.T) {
 			set := plainSet("t", c.width, 5, "")
-			sum := samples(plainCloth(t, c.unit, set))[0].Form.Sum
-			assert.Equal(t, "in the file, under [piece.front.tuck.t]: "+c.line, sum[len(sum)-1])
+			assert.Equal(t, []string{"under [piece.front.tuck.t]: " + c.line}, SampleLines(plainCloth(t, c.unit, set)))
 			sewn := plainCloth(t, c.unit, set+sketch.Swap(c.line, "____", c.sewn)+"\n")
 			assert.InDelta(t, 2*sewn.Pieces[0].TuckRows[0].Width, sewn.Pieces[0].TuckRows[0].Takes, 1e-9)
 			assert.Empty(t, samples(sewn), "there is no sheet for what has its sample")
@@ -158,12 +172,14 @@ func TestWhichTucksHaveASampleSheet(t *testing.T) {
 		{"no tucks", "", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
+			pattern := plainCloth(t, "in", c.sets)
 			var got []string
-			for _, m := range samples(plainCloth(t, "in", c.sets)) {
-				under, _, _ := strings.Cut(m.Form.Sum[len(m.Form.Sum)-1], ": sample")
-				got = append(got, strings.TrimPrefix(under, "in the file, under "))
+			for _, line := range SampleLines(pattern) {
+				under, _, _ := strings.Cut(line, ": sample")
+				got = append(got, strings.TrimPrefix(under, "under "))
 			}
 			assert.Equal(t, c.want, got)
+			assert.Len(t, samples(pattern), len(c.want))
 		})
 	}
 }

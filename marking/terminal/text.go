@@ -71,6 +71,12 @@ func (s *screen) section(section mark.Section) {
 func (s *screen) say(lines mark.Lines) {
 	for _, said := range lines {
 		begin, text := indent, said.Text
+		switch {
+		case said.Text == "":
+			text = said.File
+		case said.File != "":
+			text = said.File + ": " + said.Text
+		}
 		if said.Warning {
 			begin = warning
 		}
