@@ -94,19 +94,18 @@ func (b *book) draw(d ink.Canvas) {
 		b.drawWhole(d)
 		return
 	}
-	size := b.paper.Size()
 	b.drawFirst(d)
 	for i := 1; i < len(b.pictures); i++ {
-		d.NewPage(size)
+		d.NewPage(b.paper)
 		b.drawOverview(d, i)
 	}
 	for i := range b.figures {
-		d.NewPage(size)
+		d.NewPage(b.paper)
 		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
 	}
 	for _, s := range b.all() {
 		for k := range s.Cells {
-			d.NewPage(size)
+			d.NewPage(s.Paper)
 			b.drawPage(d, s.page(k), b.pageNumber(s.first+k))
 		}
 	}
@@ -114,7 +113,7 @@ func (b *book) draw(d ink.Canvas) {
 
 // drawFirst draws the first page alone.
 func (b *book) drawFirst(d ink.Canvas) {
-	d.NewPage(b.paper.Size())
+	d.NewPage(b.paper)
 	b.drawFront(d)
 }
 

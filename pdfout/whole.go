@@ -220,7 +220,7 @@ func (b *book) addFloor(f *floor) {
 // drawWhole draws the large pages, with the panels on them.
 func (b *book) drawWhole(d ink.Canvas) {
 	for _, s := range b.sheets {
-		d.NewPage(s.Paper.Size())
+		d.NewPage(s.Paper)
 		b.drawPage(d, s.page(0), b.pageNumber(s.first))
 		for _, p := range s.panels {
 			d.Save()

@@ -5,6 +5,7 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: all that is ever drawn is drawn with these few strokes and
@@ -18,9 +19,9 @@ import (
 
 // Canvas is what pages are drawn on, one after the other.
 type Canvas interface {
-	// NewPage begins a page of a size as it comes out of the printer; (0, 0) is its
-	// lower left corner.
-	NewPage(size plane.Point)
+	// NewPage begins a page of paper; (0, 0) is its lower left corner as it comes out of
+	// the printer.
+	NewPage(on paper.Paper)
 	// Place says where (0, 0) of what is drawn from now on falls on the page, and how
 	// many mm on the page a mm drawn is. Pens and letters keep their sizes.
 	Place(origin plane.Point, scale float64)

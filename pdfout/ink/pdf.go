@@ -30,13 +30,10 @@ const thousand = 1000
 type PDF struct {
 	lib    *fpdf.Fpdf
 	height float64 // of the page, in units
-	// printed is what the printer makes of a mm: everything is given as it is to
-	// come out, and written so that it does.
-	printed paper.Scale
-	buf     []byte // what is not yet in the page
-	layers  map[mark.Role]int
-	origin  plane.Point // where (0, 0) falls on the page, in mm
-	scale   float64     // mm on the page to a mm drawn
+	buf    []byte  // what is not yet in the page
+	layers map[mark.Role]int
+	origin plane.Point // where (0, 0) falls on the page, in mm
+	scale  float64     // mm on the page to a mm drawn
 }
 
 var _ Canvas = (*PDF)(nil)
@@ -60,23 +57,23 @@ func NewPDF(on paper.Paper, title string, roles []mark.Role) *PDF {
 	for _, f := range faces() {
 		lib.AddUTF8FontFromBytes("go", f.name, f.data)
 	}
-	pdf := &PDF{lib: lib, printed: on.Printed.OrTrue(), layers: map[mark.Role]int{}, scale: 1}
+	pdf := &PDF{lib: lib, layers: map[mark.Role]int{}, scale: 1}
 	for _, role := range roles {
 		pdf.layers[role] = lib.AddLayer(role.String(), true)
 	}
 	return pdf
 }
 
-// NewPage begins a new page of a size as it comes out of the printer; (0, 0) is its
-// lower left corner.
-func (pdf *PDF) NewPage(size plane.Point) {
+// NewPage begins a new page of paper; (0, 0) is its lower left corner as it comes out of
+// the printer.
+func (pdf *PDF) NewPage(on paper.Paper) {
 	pdf.flush()
-	media := fpdf.SizeType{Wd: size.X / pdf.printed.Across / paper.Pt, Ht: size.Y / pdf.printed.Down / paper.Pt}
+	media, printed := fpdf.SizeType{Wd: on.Width / paper.Pt, Ht: on.Height / paper.Pt}, on.Printed.OrTrue()
 	pdf.lib.AddPageFormat("P", media)
 	pdf.height = media.Ht
 	pdf.Place(plane.Point{}, 1)
-	if !pdf.printed.IsTrue() {
-		pdf.matrix(1/pdf.printed.Across, 0, 0, 1/pdf.printed.Down)
+	if !printed.IsTrue() {
+		pdf.matrix(1/printed.Across, 0, 0, 1/printed.Down)
 		pdf.do("0 0 cm")
 	}
 }

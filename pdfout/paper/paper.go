@@ -101,6 +101,21 @@ func (p Paper) Lying() (Paper, error) {
 	return p, nil
 }
 
+// OtherWay returns the paper turned by a quarter in the printer's tray, as one page of a
+// set may lie where the others stand; ok is false where that is nothing else. What the
+// printer makes of a mm across the one is what it makes of one down the other.
+func (p Paper) OtherWay() (turned Paper, ok bool) {
+	if p.WhollyOnOne() || p.Width == p.Height {
+		return p, false
+	}
+	p.Width, p.Height = p.Height, p.Width
+	p.Printed.Across, p.Printed.Down = p.Printed.Down, p.Printed.Across
+	return p, true
+}
+
+// IsLying reports whether the paper is wider than high.
+func (p Paper) IsLying() bool { return p.Width > p.Height }
+
 // WithMargin returns the paper with a margin of mm, which may be 0. The error is a
 // *fault.Fault.
 func (p Paper) WithMargin(mm float64) (Paper, error) {

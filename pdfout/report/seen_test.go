@@ -43,7 +43,7 @@ func reported(t require.TestingT, r *mark.Report, name string) ([]seen.Page, pap
 	checkRoom(t, pages, on)
 	var c seen.Canvas
 	for _, page := range pages {
-		c.NewPage(on.Size())
+		c.NewPage(on)
 		page.Draw(&c)
 	}
 	checkPages(t, c.Pages())

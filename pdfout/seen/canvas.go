@@ -4,6 +4,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: a canvas that keeps what is drawn on it, in the order in which it
@@ -43,8 +44,9 @@ func (c *Canvas) at(p plane.Point) plane.Point {
 // box is the same for a box.
 func (c *Canvas) box(b plane.Box) plane.Box { return plane.Box{Min: c.at(b.Min), Max: c.at(b.Max)} }
 
-// NewPage begins a page of a size, with nothing set and nothing drawn.
-func (c *Canvas) NewPage(size plane.Point) {
+// NewPage begins a page of paper, with nothing set and nothing drawn.
+func (c *Canvas) NewPage(on paper.Paper) {
+	size := on.Size()
 	c.pages = append(c.pages, Page{Width: size.X, Height: size.Y})
 	c.now = drawing{path: Path{Clip: plane.Box{Max: size}}}
 	c.Place(plane.Point{}, 1)
