@@ -2,6 +2,7 @@ package pdfout
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -74,6 +75,35 @@ func checkTrimLines(t require.TestingT, set arrange.Set, d seen.Document, s Summ
 				numbers[m.Number] = true
 			}
 			assert.True(t, before, "page %d is joined to none before it", p.Number)
+		}
+	}
+}
+
+// checkJoinNames: at each of its joins a page names the one that is joined there, once, and
+// outside its trim line, where nothing is traced.
+func checkJoinNames(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for _, sheet := range s.Sheets {
+		laid, _ := d.JoinUp(t, sheet.First, sheet.Last)
+		marks := map[int][]int{} // the numbers of the joins of each page
+		for _, p := range laid {
+			for _, m := range p.JoinMarks(t) {
+				marks[p.Number] = append(marks[p.Number], m.Number)
+			}
+		}
+		for _, p := range laid {
+			names := p.JoinNames()
+			for _, o := range laid {
+				joined := o.Number != p.Number && slices.ContainsFunc(marks[o.Number], func(n int) bool { return slices.Contains(marks[p.Number], n) })
+				at, named := names[o.Number]
+				require.Equal(t, joined, named, "page %d names page %d", p.Number, o.Number)
+				if !named {
+					continue
+				}
+				at = at.Add(p.Step)
+				assert.False(t, p.Core.Holds(at), "page %d names page %d within its trim lines", p.Number, o.Number)
+				assert.True(t, o.Core.Holds(at), "page %d names page %d at another side", p.Number, o.Number)
+			}
+			assert.LessOrEqual(t, len(names), 4, "page %d", p.Number)
 		}
 	}
 }

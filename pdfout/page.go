@@ -1,6 +1,8 @@
 package pdfout
 
 import (
+	"slices"
+
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
@@ -21,6 +23,9 @@ type page struct {
 
 // page is the page of the sheet's k-th cell, in the order of gluing.
 func (s *laidSheet) page(k int) page { return page{s, s.Cells[k]} }
+
+// numberOf is the number of the page of a cell.
+func (s *laidSheet) numberOf(c arrange.Cell) int { return s.first + slices.Index(s.Cells, c) }
 
 // window is what of the sheet the page shows, and core what of that lies within its
 // joins.
@@ -50,7 +55,7 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	d.Place(onPaper.Min.Sub(p.window().Min), 1)
 	p.drawLabels(d, p.Pale)
 	for _, j := range p.Joins {
-		j.Draw(d, p.cell)
+		j.Draw(d, p.cell, p.numberOf)
 	}
 	if len(p.Rules) > 0 {
 		ink.DrawLines(d, ink.WritingPen(), p.Rules...)

@@ -1,10 +1,12 @@
 package arrange
 
 import (
+	"fmt"
 	"strconv"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -13,23 +15,30 @@ import (
 // is printed only on the page to the right of a join, or under it. The other page
 // has, where the cut edge will come to lie, a corner at either end of the join. Both
 // print two join marks at the same places of the sheet: a small circle with a cross
-// in it, and the join's number on either side of the line, so that the number is
-// still there when the page is cut. No two joins of a set have the same number.
+// in it, and beside it the join's number on either side of the line, so that the number
+// is still there when the page is cut. Outside the line, in what is cut off or covered,
+// each page names the other. All that is written runs along the line. No two joins of a
+// set have the same number.
 
 const (
 	markRadius = 2.2 // of a join mark's circle, in mm
 	markArm    = 1.3 // of its cross, from the middle, in mm
-	markNumber = 6.5 // size of its number, in points
-	// markAway is how far from the join line the middle of its number lies,
-	// in mm: beyond the circle and short of the window's side.
-	markAway = 3.6
+	// besideJoin is how far from the join line the middle of what is written along it
+	// lies, in mm: clear of the line, and of the sides of the narrowest overlap.
+	besideJoin = 2.5
 	// mostCounted bounds how many lines under a join mark are counted.
 	mostCounted = 1000
-	// markClear is kept free above and below the circle, in mm.
+	// markClear is kept free before and after a mark and what is written, in mm.
 	markClear = 0.5
 	// cornerLength is how long the corners at the ends of a join are, in mm.
 	cornerLength = 4.0
 )
+
+// joinsHere says which page is joined.
+func joinsHere(number int) string { return fmt.Sprintf("page %d joins here", number) }
+
+// numberStyle is that of a join's number.
+func numberStyle() ink.Style { return ink.StrongText().In(ink.Grey()) }
 
 // Join is a side that two printed pages share.
 type Join struct {
@@ -37,13 +46,14 @@ type Join struct {
 	from   plane.Point // the trim line runs from here ...
 	to     plane.Point // ... to here, up or to the right
 	marks  [2]plane.Point
+	named  plane.Point // beside it stands which page is joined
 	// a is the page to the left of the trim line, or over it; b is cut along it
 	// and laid on a.
 	a, b Cell
 }
 
-// upright reports whether the trim line runs up.
-func (j Join) upright() bool { return j.from.X == j.to.X }
+// along is the direction of the trim line.
+func (j Join) along() plane.Point { return j.to.Sub(j.from).Unit() }
 
 // FindJoins numbers the joins of the sheet from a number on, in the order of its
 // pages, and finds places for their marks where as few lines as possible run; it
@@ -63,46 +73,57 @@ func (s *Sheet) FindJoins(number int) int {
 
 func (s *Sheet) addJoin(number int, a, b Cell, from, to plane.Point) {
 	j := Join{number: number, from: from, to: to, a: a, b: b}
-	for i, middle := range []float64{0.25, 0.75} {
-		j.marks[i] = from.Toward(to, middle)
-		fewest := -1
-		for _, aside := range []float64{0, -0.03, 0.03, -0.06, 0.06, -0.09, 0.09, -0.12, 0.12} {
-			at := from.Toward(to, middle+aside)
-			n := s.Field.Crossings(j.room(at, s.Grid.Overlap), mostCounted)
-			if fewest < 0 || n < fewest {
-				j.marks[i], fewest = at, n
-			}
-			if n == 0 {
-				break
-			}
-		}
-	}
-	for _, m := range j.marks {
-		s.Field.Take(j.room(m, s.Grid.Overlap))
-	}
+	circle := markRadius + markClear
+	withNumber := circle + numberStyle().Width(strconv.Itoa(number)) + markClear
+	j.marks[0] = s.besideLines(j, 0.25, 0.03, 3, circle, withNumber)
+	j.marks[1] = s.besideLines(j, 0.75, 0.03, 3, withNumber, circle)
+	half := ink.Caption().Width(joinsHere(paper.MaxPages))/2 + markClear
+	j.named = s.besideLines(j, 0.5, 0.01, 40, half, half)
 	s.Joins = append(s.Joins, j)
 }
 
-// room is what a join mark at a place takes, its numbers included: all of the
-// overlap's width.
-func (j Join) room(at plane.Point, overlap float64) text.Slab {
-	across, along := overlap/2, markRadius+markClear
-	half := plane.Point{X: across, Y: along}
-	if !j.upright() {
-		half = plane.Point{X: along, Y: across}
+// besideLines finds a place on a join for what reaches some mm before and after it, and
+// takes it: the nearest to a share of the join, in steps of it to either side, on which
+// the fewest lines run, and where nothing else lies.
+func (s *Sheet) besideLines(j Join, share, step float64, steps int, before, after float64) plane.Point {
+	best, fewest := j.from.Toward(j.to, share), mostCounted
+	for k := range 2*steps + 1 {
+		aside := step * float64((k+1)/2)
+		if k%2 == 1 {
+			aside = -aside
+		}
+		at := j.from.Toward(j.to, share+aside)
+		room := j.room(at, before, after, s.Grid.Overlap)
+		if s.Field.texts(room, 1) > 0 {
+			continue
+		}
+		if n := s.Field.Crossings(room, fewest); n < fewest {
+			best, fewest = at, n
+		}
 	}
-	return text.Level(at, half)
+	s.Field.Take(j.room(best, before, after, s.Grid.Overlap))
+	return best
+}
+
+// room is what reaches some mm before and after a place of the join: all of the overlap's
+// width.
+func (j Join) room(at plane.Point, before, after, overlap float64) text.Slab {
+	along := j.along()
+	return text.Slab{Centre: at.Add(along.Mul((after - before) / 2)), Half: plane.Point{X: (before + after) / 2, Y: overlap / 2}, U: along}
 }
 
 // Draw draws the join on the page of a cell: the trim line where that page is cut
-// along it, the corners where the other comes to lie on it, the marks on both; nothing
-// on the pages of other cells.
-func (j Join) Draw(d ink.Canvas, c Cell) {
-	lines := []plane.Path{{j.from, j.to}}
+// along it, the corners where the other comes to lie on it, on both the marks and the
+// number of the other page; nothing on the pages of other cells.
+func (j Join) Draw(d ink.Canvas, c Cell, page func(Cell) int) {
+	along := j.along()
+	out := along.Left().Mul(besideJoin) // from the page on which it is drawn
+	lines, other := []plane.Path{{j.from, j.to}}, j.a
 	switch c {
 	case j.a:
-		along := j.to.Sub(j.from).Unit().Mul(cornerLength)
-		lines = []plane.Path{{j.from, j.from.Add(along)}, {j.to, j.to.Sub(along)}}
+		corner := along.Mul(cornerLength)
+		lines, other = []plane.Path{{j.from, j.from.Add(corner)}, {j.to, j.to.Sub(corner)}}, j.b
+		out = out.Mul(-1)
 	case j.b:
 	default:
 		return
@@ -114,15 +135,19 @@ func (j Join) Draw(d ink.Canvas, c Cell) {
 		DrawJoinMark(d, m)
 	}
 	d.Restore()
-	aside := plane.Point{X: markAway}
-	if !j.upright() {
-		aside = plane.Point{Y: markAway}
+	number := strconv.Itoa(j.number)
+	away := along.Mul(markRadius + markClear + numberStyle().Width(number)/2)
+	for _, at := range []plane.Point{j.marks[0].Add(away), j.marks[1].Sub(away)} {
+		writeAlong(d, at.Add(out), along, numberStyle(), number)
+		writeAlong(d, at.Sub(out), along, numberStyle(), number)
 	}
-	for _, m := range j.marks {
-		for _, at := range []plane.Point{m.Add(aside), m.Sub(aside)} {
-			ink.WriteMiddle(d, at, ink.Strong(markNumber).In(ink.Grey()), strconv.Itoa(j.number))
-		}
-	}
+	writeAlong(d, j.named.Add(out), along, ink.Caption(), joinsHere(page(other)))
+}
+
+// writeAlong writes text in a direction, with its middle at a place.
+func writeAlong(d ink.Canvas, at, u plane.Point, s ink.Style, words string) {
+	at = at.Sub(u.Mul(s.Width(words) / 2)).Sub(u.Left().Mul(s.Middle()))
+	d.Text(at, u, s, words)
 }
 
 // DrawJoinMark draws the circle and cross of a join mark with the pen taken up.

@@ -3,6 +3,7 @@ package seen
 import (
 	"maps"
 	"math"
+	"regexp"
 	"slices"
 	"strconv"
 
@@ -15,11 +16,12 @@ import (
 // what is printed on them: join marks with the same number are laid on each other, and
 // each page counts only within its joins.
 
-// markRadius is that of a join mark's circle, and besideMark bounds how far its numbers
-// stand from its middle, in mm.
+// markRadius is that of a join mark's circle; its numbers stand besideJoin from the line,
+// and end no further than besideMark from the circle, in mm.
 const (
 	markRadius = 2.2
-	besideMark = 5.0
+	besideJoin = 2.5
+	besideMark = 1.0
 )
 
 // JoinMark is a join mark as found on a page.
@@ -29,8 +31,30 @@ type JoinMark struct {
 	Upright bool // its join runs up
 }
 
-// JoinMarks finds the join marks of a page: circles of four curves with a
-// number on either side, both the same, as far from the middle.
+// joinsHere is what a page says of one that is joined to it.
+var joinsHere = regexp.MustCompile(`^page (\d+) joins here$`)
+
+// OfJoin reports whether a text belongs to a join: its number, or which page is joined.
+func OfJoin(r Text) bool {
+	_, err := strconv.Atoi(r.Text)
+	return err == nil || joinsHere.MatchString(r.Text)
+}
+
+// JoinNames are the pages that a page names beside its joins, each with the place where
+// it does.
+func (p Page) JoinNames() map[int]plane.Point {
+	all := map[int]plane.Point{}
+	for _, r := range p.Texts {
+		if found := joinsHere.FindStringSubmatch(r.Text); found != nil {
+			n, _ := strconv.Atoi(found[1])
+			all[n] = r.Box().Centre()
+		}
+	}
+	return all
+}
+
+// JoinMarks finds the join marks of a page: circles of four curves with a number beside
+// them on either side of the join, both the same.
 func (p Page) JoinMarks(t require.TestingT) []JoinMark {
 	var all []JoinMark
 	for _, q := range p.Paths {
@@ -43,11 +67,11 @@ func (p Page) JoinMarks(t require.TestingT) []JoinMark {
 		j := JoinMark{At: at}
 		var numbers []string
 		for _, r := range p.Texts {
-			b := r.Box()
-			if d := b.Centre().Distance(at); d < besideMark && d > markRadius {
+			away := r.Box().Centre().Sub(at)
+			beside, along := math.Abs(away.Dot(r.U.Left())), math.Abs(away.Dot(r.U))
+			if math.Abs(beside-besideJoin) < 3*Written && along < markRadius+besideMark+r.Style().Width(r.Text)/2 {
 				numbers = append(numbers, r.Text)
-				aside := b.Centre().Sub(at)
-				j.Upright = math.Abs(aside.X) > math.Abs(aside.Y)
+				j.Upright = r.U.Y > r.U.X
 			}
 		}
 		require.Len(t, numbers, 2, "numbers of a join mark")
