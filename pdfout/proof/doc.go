@@ -6,5 +6,6 @@
 //	render_test.go    the programs; squares, lines and margins in dots, and texts as read
 //	stitched_test.go  pages laid together against one single page
 //	printout_test.go  a set as it was printed
+//	centre_test.go    the middles of marks that are measured to
 //	raster_test.go    renderers, and what a dot of a page may belong to
 package proof
