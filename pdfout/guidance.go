@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/report"
 	"tuckmark/pdfout/text"
@@ -93,6 +94,9 @@ func (b *book) joining() (string, []string) {
 		"Take the pages of a piece in their order. The first stays as it is; cut each other one along the trim lines at its left and at its top, where it has them, with scissors, or with a blade along a metal ruler on a cutting mat.",
 		"Lay it on those that lie already, its cut edge on their short corners and its half circles on the circles of the same number. Paste or tape it down.",
 	)
+	if slices.Contains(b.roles, mark.Window) {
+		steps = append(steps, "Where a window of a template lies across a join, leave a bridge of paper there, as wide as those between windows.")
+	}
 	if slices.ContainsFunc(b.sheets, func(s *laidSheet) bool { return s.Slips() }) {
 		steps = append(steps, "A page that belongs above one that lies already, or to its left, goes under that one's cut edge.")
 	}

@@ -14,7 +14,7 @@ import (
 // with it; with the match marks of its template where that is not nil.
 func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
 	m := mark.Marking{Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: cutHow(p), Side: mark.RightSideUp, Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern)}
-	m.Marks = slices.Concat(edgeMarks(p, p.Flat.Outline, nil), p.Flat.Marks, p.FoldMarks())
+	m.Marks = slices.Concat(edgeMarks(p, p.Flat.Outline), p.Flat.Marks, p.FoldMarks())
 	if template != nil && len(template.matches) > 0 {
 		m.Marks = append(m.Marks, template.matches...)
 		m.Steps = append(m.Steps, matchNote)

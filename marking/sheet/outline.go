@@ -12,18 +12,14 @@ import (
 // made of half a piece, which ends at the edge on the fold, and opened out where the whole
 // is printed.
 
-// edgeMarks returns the edges of a piece, as an outline of flat cloth has them. It ends at
-// the stitch lines of those that are sewn.
-func edgeMarks(p *piece.Piece, outline piece.Ring, sewn map[int]bool) []mark.Mark {
+// edgeMarks returns the edges of a piece, as an outline of flat cloth has them.
+func edgeMarks(p *piece.Piece, outline piece.Ring) []mark.Mark {
 	var marks []mark.Mark
 	for _, run := range outline.Runs() {
 		one := mark.Mark{Role: mark.Cut, Name: p.Edges[run.Edge].Key, Path: run.Path}
-		switch {
-		case p.Edges[run.Edge].OnFold:
+		if p.Edges[run.Edge].OnFold {
 			one.Role = mark.FoldEdge
 			one.Name += ": place on the fold"
-		case sewn[run.Edge]:
-			one.Name += ": cut on the stitch line"
 		}
 		marks = append(marks, one)
 	}

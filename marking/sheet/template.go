@@ -78,7 +78,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 		matches = matchMarks(p, shape)
 	}
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Kind: mark.Template, Piece: p.Name, Side: mark.RightSideUp, Outline: shape.outline.Path}
-	m.Marks = edgeMarks(p, shape.outline, shape.sewn)
+	m.Marks, m.Words = edgeMarks(p, shape.outline), shape.words()
 	half := plane.NewTree(shape.outline.Path)
 	lines := p.Flat.Marks
 	if p.Block == nil {

@@ -118,6 +118,30 @@ func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
 	}
 }
 
+// At every marked edge it is said, once, that the template is cut on the stitch line; on both
+// halves of a piece that is printed whole.
+func TestMarkedEdgesSayWhereTheyAreCut(t *testing.T) {
+	for _, c := range []struct {
+		name, text string
+		want       []string // where it is said
+	}{
+		{"a neck", "neck: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", []string{"4,9.5"}},
+		{"none", "neck: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", nil},
+		{"both halves", "fold = \"left\"\nprint = \"whole\"\nneck: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", []string{"4,9.5", "-4,9.5"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, m := sketchedTemplate(t, "0.5", c.text)
+			var at []string
+			for _, w := range m.Words {
+				assert.Equal(t, "cut on the stitch line", w.Text)
+				assert.True(t, plane.NewTree(m.Outline).Holds(w.At.Add(w.Out)), "it stands inside")
+				at = append(at, sketch.Inches(plane.Path{w.At}))
+			}
+			assert.Equal(t, c.want, at)
+		})
+	}
+}
+
 const oblongPiece = "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n"
 
 // A piece that is printed whole has no edge in its middle: there are no match marks,
