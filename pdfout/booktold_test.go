@@ -12,8 +12,8 @@ import (
 	"tuckmark/pdfout/sets"
 )
 
-// checkTold holds that all words at places of pieces, all words of dimensions and all pale
-// words are on the pages.
+// checkTold holds that all names of lines, all words at places of pieces, all words of
+// dimensions and all pale words are on the pages.
 func checkTold(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	var all strings.Builder
 	for _, p := range d.Pages {
@@ -21,6 +21,11 @@ func checkTold(t require.TestingT, set arrange.Set, d seen.Document, s Summary) 
 	}
 	said := seen.Squeezed(all.String())
 	for _, m := range set.Pieces {
+		for _, one := range m.Marks {
+			if one.Path.Length() > 0 {
+				assert.Contains(t, said, seen.Squeezed(one.Name), "a line of %s", m.Name)
+			}
+		}
 		for _, w := range m.Words {
 			assert.Contains(t, said, seen.Squeezed(w.Text), m.Name)
 		}

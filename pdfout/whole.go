@@ -94,7 +94,7 @@ func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	window := plane.Point{X: paper.LongestSide, Y: paper.LongestSide}
 	first := len(parcels)
 	for _, drawn := range pieces {
-		drawn.Foot = arrange.FootOf(drawn, window)
+		drawn = drawn.Kept(window)
 		p := arrange.ParcelOf(drawn)
 		if b.paper.Cut == paper.Roll && p.Size.X > b.paper.Window().Width() {
 			p = p.QuarterTurned()

@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -11,8 +12,12 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: the names of lines stand along them, read from below or from the
-// right. The name of a line that would be smaller than can be read is left out instead.
+// Rules of this file: every name of a line is on the sheet, in LeastType, whole on one page
+// and free of all lines. It stands along its line, read from below or from the right, at
+// least twice as far from any other line as from its own, so that it can be taken for the
+// name of no other; that of an edge stands outside of the piece where the allowance is too
+// narrow. Where there is no such place it stands near the line, with a leader to it; failing
+// that a number does, and a key under the piece says what it stands for.
 
 // Caption is the name of a line, which stands along it, with the role of that line.
 type Caption struct {
@@ -20,29 +25,21 @@ type Caption struct {
 	text.Label
 }
 
-// CaptionLines writes the names of lines along them where there is room left.
-func (s *Sheet) CaptionLines() {
-	for _, p := range s.Pieces {
-		// Short lines first: a long one has many more places for its name.
-		byLength := slices.SortedStableFunc(slices.Values(p.Lines), func(a, b Line) int {
-			return cmp.Compare(a.Length(), b.Length())
-		})
-		for _, l := range byLength {
-			if c, ok := l.caption(s.Field, p, s); ok {
-				s.Field.Take(c.Room)
-				s.Captions = append(s.Captions, Caption{l.Role, c})
-			}
-		}
-	}
-}
-
 const (
-	// captionAway is how far a name stays from its line, in mm.
+	// captionAway is how far a name stays from its line, in mm, and captionRoom from
+	// everything else, and from all other lines beside it.
 	captionAway = 0.9
-	// captionRoom is how far it stays from everything else, in mm.
-	captionRoom = 0.6
+	captionRoom = 1.8
+	// captionEnds is what is kept free before and behind it, in mm.
+	captionEnds = 0.9
+	// roomy is what a name rather has beside it, in mm.
+	roomy = 4.0
 	// captionPlaces is how many places along a line a name tries.
 	captionPlaces = 24
+	// captionAnchors is how many places of its line a leader may lead to, and captionOff
+	// how far off the name stands then at least, in mm.
+	captionAnchors = 7
+	captionOff     = 3.5
 	// straight is how far a line may stray from under its name, in mm.
 	straight = 0.6
 	// tilt lets nearly upright names lean a little past upright, in
@@ -50,63 +47,150 @@ const (
 	tilt = 0.05
 )
 
-// caption finds the place for the name of a line, if it has a name: smaller and on
-// one page rather than larger and cut where two pages meet.
-func (l Line) caption(f *Field, p Piece, on *Sheet) (text.Label, bool) {
-	if l.Name == "" {
-		return text.Label{}, false
+// CaptionLines writes the names of lines. A name that lines of one role share stands once
+// at least.
+func (s *Sheet) CaptionLines() {
+	for _, p := range s.Pieces {
+		// Short lines first: a long one has many more places for its name.
+		byLength := slices.SortedStableFunc(slices.Values(p.Lines), func(a, b Line) int {
+			return cmp.Compare(a.Length(), b.Length())
+		})
+		said := map[Caption]bool{} // by role and text alone
+		var rest []Line
+		for _, l := range byLength {
+			if l.Name == "" {
+				continue
+			}
+			if s.captionAlong(p, l) {
+				said[nameOf(l)] = true
+			} else {
+				rest = append(rest, l)
+			}
+		}
+		var key []string
+		for _, l := range rest {
+			if !said[nameOf(l)] && !s.captionNear(l, l.Name) {
+				key = append(key, l.Name)
+				s.captionNear(l, fmt.Sprintf("(%d)", len(key)))
+			}
+			said[nameOf(l)] = true
+		}
+		s.tellKey(p, key)
 	}
-	for _, fits := range []func(plane.Box) bool{on.Whole, on.shown} {
-		for _, size := range []float64{6.5, 5.75, 5} {
-			for _, c := range l.captionPlaces(size) {
-				if fits(c.Room.Bounds()) && p.Inside(c.Room.Centre) && f.Free(c.Room.Grown(captionRoom)) {
-					return c, true
-				}
+}
+
+// nameOf tells the names of lines apart.
+func nameOf(l Line) Caption { return Caption{l.Role, text.Label{Text: l.Name}} }
+
+// captionAlong puts the name of a line along it, and reports whether there is a place.
+func (s *Sheet) captionAlong(p Piece, l Line) bool {
+	places := l.captionPlaces()
+	for _, beside := range []float64{roomy, captionRoom} {
+		for _, c := range places {
+			if s.Whole(c.Room.Bounds()) && s.inOrAt(p, l, c.Room) && s.Field.Free(c.roomBeside(beside)) {
+				s.Field.Take(c.Room)
+				s.Captions = append(s.Captions, Caption{l.Role, c.Label})
+				return true
 			}
 		}
 	}
-	return text.Label{}, false
+	return false
+}
+
+// inOrAt reports whether a place is one for the name of a line: in its piece, or beside it
+// for a line that bounds it.
+func (s *Sheet) inOrAt(p Piece, l Line, room text.Slab) bool {
+	return p.Inside(room.Centre) || ink.Bounding(l.Role) && !s.insideAny(room.Centre)
+}
+
+// placedCaption is a name along its line, and the side of the line on which it stands.
+type placedCaption struct {
+	text.Label
+	side plane.Point
+}
+
+// roomBeside is what a name needs free: its own room, what is kept free at its ends, and so
+// many mm on the side away from its line.
+func (c placedCaption) roomBeside(beside float64) text.Slab {
+	room := c.Room
+	room.Centre = room.Centre.Add(c.side.Mul((beside - captionAway/2) / 2))
+	room.Half = room.Half.Add(plane.Point{X: captionEnds, Y: (beside + captionAway/2) / 2})
+	return room
 }
 
 // captionPlaces returns where the name may stand along its line, best first:
-// from the middle of the line outward, over the line before under it. The name
-// of a line that bounds the piece stands inside. The name of a line too short
-// for it stands across its end.
-func (l Line) captionPlaces(size float64) []text.Label {
-	style := ink.Plain(size).In(ink.PenOf(l.Role).Colour)
-	w := style.Width(l.Name)
-	length := l.Length()
-	up, down := style.Up(), style.Down()
-	set := func(centre, reads plane.Point) text.Label {
-		return text.Label{
-			Text: l.Name, Style: style, U: reads,
-			At:   centre.Add(reads.Left().Mul((down - up) / 2)).Sub(reads.Mul(w / 2)),
-			Room: text.Slab{Centre: centre, Half: plane.Point{X: w / 2, Y: (up + down) / 2}, U: reads},
-		}
-	}
+// from the middle of the line outward, over the line before under it, and that of a line
+// that bounds the piece inside before outside.
+func (l Line) captionPlaces() []placedCaption {
+	style := ink.LineName(l.Role)
+	half := style.Half(l.Name)
+	w, length := 2*half.X, l.Length()
 	if w > length {
-		end := l.Path().EndDirection()
-		centre := l.At(length).Add(end.Mul(captionAway + (up+down)/2))
-		return []text.Label{set(centre, readable(end.Left()))}
+		return nil
 	}
-	var found []text.Label
+	var found, second []placedCaption
 	for k := range captionPlaces {
 		start := (length-w)/2 + stepFromMiddle(k)*(length-w)/captionPlaces
-		a, b := l.At(start), l.At(start+w)
-		u := b.Sub(a).Unit()
-		if b.Distance(a) < w-straight || !l.staysBy(start, w, a, u) {
+		if !l.staysWithin(start, start+w, straight) {
 			continue
 		}
+		a, b := l.At(start), l.At(start+w)
+		u := b.Sub(a).Unit()
 		reads := readable(u)
 		for _, side := range []plane.Point{reads.Left(), reads.Left().Mul(-1)} {
+			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + half.Y))
+			c := placedCaption{text.Label{
+				Text: l.Name, Style: style, U: reads,
+				At: centre.Sub(reads.Mul(half.X)).Sub(reads.Left().Mul(style.Middle())),
+			}.Measured(), side}
 			if ink.Bounding(l.Role) && side.Dot(u.Left()) < 0 {
-				continue
+				second = append(second, c)
+			} else {
+				found = append(found, c)
 			}
-			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + (up+down)/2))
-			found = append(found, set(centre, reads))
 		}
 	}
-	return found
+	return append(found, second...)
+}
+
+// captionNear puts the name of a line, or a number that stands for it, near the line, with a
+// leader, and reports whether there is a place.
+func (s *Sheet) captionNear(l Line, words string) bool {
+	var anchors []Anchor
+	for k := range captionAnchors {
+		along := l.Length() * (0.5 + stepFromMiddle(k)/(captionAnchors+1))
+		at := l.At(along)
+		side := l.At(math.Min(l.Length(), along+straight)).Sub(l.At(math.Max(0, along-straight))).Unit().Left()
+		anchors = append(anchors, Anchor{at, side}, Anchor{at, side.Mul(-1)})
+	}
+	best := nearPlace{bad: mostUnder}
+	for _, limit := range []float64{math.Inf(1), 32, 20} {
+		t := Wrapped(words, ink.LineName(l.Role), limit)
+		if at, ok := s.nearest(t, captionOff, anchors); ok && !t.Broken && at.bad < best.bad {
+			best = at
+		}
+	}
+	if best.clear() {
+		s.putNear(best)
+	}
+	return best.clear()
+}
+
+// tellKey says what the numbers at the lines of a piece stand for.
+func (s *Sheet) tellKey(p Piece, names []string) {
+	if len(names) == 0 {
+		return
+	}
+	t := Wrapped(p.Name+": lines", ink.Heading(), usualPanel)
+	for i, name := range names {
+		t.add(Wrapped(fmt.Sprintf("(%d) %s", i+1, name), ink.Text(), usualPanel), itemGap)
+	}
+	if _, ok := s.beside(p, t); ok {
+		return
+	}
+	if _, ok := s.onPages(p, t); !ok {
+		s.Apart = append(s.Apart, t)
+	}
 }
 
 // readable turns the direction of a text so that it reads from below or from
@@ -116,18 +200,6 @@ func readable(u plane.Point) plane.Point {
 		return u.Mul(-1)
 	}
 	return u
-}
-
-// staysBy reports whether the line stays near the straight from a along u for
-// the w mm from start.
-func (l Line) staysBy(start, w float64, a, u plane.Point) bool {
-	const looks = 8
-	for i := 1; i < looks; i++ {
-		if math.Abs(l.At(start+w*float64(i)/looks).Sub(a).Cross(u)) > straight {
-			return false
-		}
-	}
-	return true
 }
 
 // stepFromMiddle counts 0, 1, -1, 2, -2, ...

@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"math"
 	"slices"
 	"testing"
 
@@ -16,24 +17,51 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Names along the outline stand inside the piece, whatever way its edges run
-// on the paper.
-func TestNamesStandInside(t *testing.T) {
-	set := Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
-	sheets := Arrange(set, paper.All()[0]).Sheets
-	looked := 0
-	for i := range sheets {
-		s := &sheets[i]
-		s.FindJoins(1)
-		s.Letter()
-		outline := s.Pieces[0].Outline.Path()
-		all := slices.Clone(s.Labels)
-		for _, name := range s.Captions {
-			all = append(all, name.Label)
+// every sheet of the sample pieces, lettered.
+func letteredSheets() []*Sheet {
+	var all []*Sheet
+	for _, m := range []mark.Marking{sample.Skirt(), sample.Bodice()} {
+		sheets := Arrange(Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
+		for i := range sheets {
+			sheets[i].FindJoins(1)
+			sheets[i].Letter()
+			all = append(all, &sheets[i])
 		}
-		for _, l := range all {
-			assert.True(t, sketch.Within(l.Room.Centre, outline), "%q of %v", l.Text, s.Pieces[0].Name)
+	}
+	return all
+}
+
+// A name along a line lies by that line and at least twice as far from any other, so that it
+// is the name of no other. It stands inside the piece, or right outside of an edge.
+func TestNamesStandByTheirLines(t *testing.T) {
+	looked := 0
+	for _, s := range letteredSheets() {
+		p := s.Pieces[0]
+		for _, c := range s.Captions {
 			looked++
+			if !sketch.Within(c.Room.Centre, p.Outline.Path()) {
+				assert.Contains(t, []mark.Role{mark.Cut, mark.FoldEdge, mark.BlockEdge}, c.Role, "%q stands outside", c.Text)
+			}
+			own := map[float64]float64{-1: math.Inf(1), 1: math.Inf(1)} // by the side of the name
+			other := map[float64]float64{-1: math.Inf(1), 1: math.Inf(1)}
+			for _, l := range p.Lines {
+				for i := range 41 {
+					for side := range own {
+						at := c.Room.Centre.Add(c.U.Mul(c.Room.Half.X * float64(i-20) / 20)).Add(c.U.Left().Mul(side * c.Room.Half.Y))
+						to := other
+						if l.Name == c.Text && l.Role == c.Role {
+							to = own
+						}
+						to[side] = math.Min(to[side], l.Distance(at, 50))
+					}
+				}
+			}
+			far := 1.0
+			if own[1] < own[-1] {
+				far = -1
+			}
+			assert.InDelta(t, 0.9, own[-far], 0.61, "%q lies by its line", c.Text)
+			assert.GreaterOrEqual(t, other[far], 1.79, "%q may be taken for the name of another line", c.Text)
 		}
 	}
 	assert.Greater(t, looked, 15)
@@ -54,8 +82,11 @@ func TestNamesOfLines(t *testing.T) {
 	} {
 		assert.Contains(t, found, want)
 	}
-	// Six tucks 3/8 in apart with stitching between leave no room for a name.
+	// Six tucks 3/8 in apart with stitching between leave no room for a name: it stands near.
 	assert.NotContains(t, found, "tuck 3/tuck fold")
+	near := labelOf(t, s, "tuck 3")
+	assert.Equal(t, 9.0, near.Style.Size)
+	assert.NotEmpty(t, s.Thin, "with a leader")
 	titles := slices.DeleteFunc(slices.Clone(s.Labels), func(l text.Label) bool { return l.Text != "Front" })
 	require.Len(t, titles, 1)
 	assert.True(t, s.Whole(titles[0].Room.Bounds()))

@@ -7,8 +7,8 @@ import (
 )
 
 // Rules of this file: text on a sheet is set where it touches no line and no
-// other text: first the pieces' signs and panels (sign.go, panel.go), then the letters in
-// lines (lineletter.go) and their names (caption.go).
+// other text: first the pieces' signs and panels (sign.go, panel.go), then the names of
+// lines (caption.go) and the letters in them (lineletter.go).
 
 // Letter finds the places for all text of the sheet.
 func (s *Sheet) Letter() {
@@ -26,8 +26,8 @@ func (s *Sheet) Letter() {
 			s.tell(p)
 		}
 	}
-	s.letterLines()
 	s.CaptionLines()
+	s.letterLines()
 }
 
 // LetterLines writes all that belongs to single lines of a form, where its text has
@@ -35,8 +35,8 @@ func (s *Sheet) Letter() {
 func (s *Sheet) LetterLines() {
 	s.words()
 	s.pale()
-	s.letterLines()
 	s.CaptionLines()
+	s.letterLines()
 }
 
 // TakeHeads takes the room of all heads and flags.

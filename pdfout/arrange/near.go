@@ -106,31 +106,42 @@ func (s *Sheet) under(l plane.Path) int {
 	}
 	end := l[1].Sub(l[1].Sub(l[0]).Unit().Mul(leaderFree))
 	room := strip(l[0], end, leaderRoom)
-	return s.Field.Crossings(room, mostUnder) + mostUnder*s.Field.texts(room, 1)
+	return min(mostUnder-1, s.Field.Crossings(room, mostUnder)) + mostUnder*s.Field.texts(room, 1)
 }
 
-// Near puts a block by the nearest of some places it may belong to. It reports whether
-// there is room by any: there is none where all of them are on no page.
-func (s *Sheet) Near(b Inscription, anchors ...Anchor) bool {
-	if len(b.Labels) == 0 {
-		return false
-	}
-	type place struct {
-		room   text.Slab
-		leader plane.Path
-		bad    int
-	}
-	best := place{bad: math.MaxInt}
-search:
+// nearPlace is a place for a text near what it belongs to.
+type nearPlace struct {
+	Inscription
+	room   text.Slab
+	leader plane.Path
+	bad    int // what lies under the text, and under the leader
+}
+
+// clear reports whether the text touches nothing; its leader may cross lines.
+func (p nearPlace) clear() bool { return p.bad < mostUnder }
+
+// nearest finds the best place for a text by one of some places it may belong to, at least
+// some mm off. There is none where all of these are on no page.
+func (s *Sheet) nearest(t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
+	best := nearPlace{bad: math.MaxInt}
 	for _, w := range ways() {
+		if w.away < least {
+			continue
+		}
 		for _, a := range anchors {
-			room := w.by(a, b)
+			room := w.by(a, t)
 			box := room.Bounds()
 			if !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) {
 				continue
 			}
-			p := place{room, leader(room, a.At), 0}
+			p := nearPlace{t, room, leader(room, a.At), 0}
+			if s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0 {
+				p.leader = nil // it would point at another text
+			}
 			if !s.Field.Free(room.Grown(nearRoom)) {
+				if best.clear() {
+					continue
+				}
 				p.bad = mostUnder * (1 + s.Field.Crossings(room, mostUnder) + mostUnder*s.Field.texts(room, 1))
 			}
 			if p.bad < best.bad {
@@ -140,17 +151,27 @@ search:
 				best = p
 			}
 			if best.bad == 0 {
-				break search
+				return best, true
 			}
 		}
 	}
-	if best.bad == math.MaxInt {
-		return false
+	return best, best.bad < math.MaxInt
+}
+
+// putNear puts a text at a place that was found for it, with its leader.
+func (s *Sheet) putNear(p nearPlace) {
+	s.put(PlacedInscription{p.Inscription, p.room.Centre, text.Across()})
+	s.lead(p.leader)
+}
+
+// Near puts a text at the best place by one of some places that it may belong to, and
+// reports whether there is any.
+func (s *Sheet) Near(t Inscription, anchors ...Anchor) bool {
+	at, ok := s.nearest(t, nearAway, anchors)
+	if ok {
+		s.putNear(at)
 	}
-	s.Field.Take(best.room)
-	s.Labels = append(s.Labels, b.Placed(best.room.Centre, text.Across())...)
-	s.lead(best.leader)
-	return true
+	return ok
 }
 
 // lead draws a leader, with a small head at its end.

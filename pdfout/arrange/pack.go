@@ -30,7 +30,7 @@ func ParcelOf(p Piece) Parcel { return Parcel{Piece: &p, Size: p.Room()} }
 
 // QuarterTurned returns the parcel of a piece as it was drawn turned by a quarter.
 func (p Parcel) QuarterTurned() Parcel {
-	p.Size = p.Piece.roomOf(p.Piece.Bounds.Height(), p.Piece.Bounds.Width())
+	p.Size = p.Piece.QuarterTurned().Room()
 	p.turned = true
 	return p
 }
@@ -67,7 +67,7 @@ func (p Packed) Laid() Piece {
 	if p.turned {
 		q = q.QuarterTurned()
 	}
-	low := p.Room.Min.Add(plane.Point{X: Spare, Y: Spare + q.Foot.Y})
+	low := p.Room.Min.Add(plane.Point{X: Spare, Y: Spare + q.Foot.Y}).Add(q.around.min)
 	return q.Moved(low.Sub(q.Bounds.Min))
 }
 

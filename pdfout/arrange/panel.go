@@ -130,10 +130,20 @@ func (s *Sheet) panelInside(p Piece) bool {
 	return false
 }
 
-// FootOf is the room that a piece takes under it for what of its sign and its panel has no
+// Kept returns a piece with the room that is kept on its page for its words, its sign and its
+// panel, as far as it goes on a page with that.
+func (p Piece) Kept(window plane.Point) Piece {
+	if words := p.withWords(); words.Fits(window) {
+		p = words
+	}
+	p.Foot = footOf(p, window)
+	return p
+}
+
+// footOf is the room that a piece takes under it for what of its sign and its panel has no
 // place inside: the zero point when all has, and when the piece would not go on a page with
 // it.
-func FootOf(p Piece, window plane.Point) plane.Point {
+func footOf(p Piece, window plane.Point) plane.Point {
 	around := p.Bounds.Grown(largestPanel)
 	s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: around.Width(), Y: around.Height()}, origin: around.Min}, []Cell{{}})
 	s.TakeHeads()
@@ -179,7 +189,10 @@ func (s *Sheet) atFoot(p Piece, t Inscription) (plane.Point, bool) {
 	if p.Foot == (plane.Point{}) {
 		return plane.Point{}, false
 	}
-	return s.outside(t, plane.Point{X: p.Bounds.Min.X + t.Width/2, Y: p.Bounds.Min.Y - besideAway - t.Height/2})
+	return s.outside(t, plane.Point{
+		X: p.Bounds.Min.X - p.around.min.X + t.Width/2,
+		Y: p.Bounds.Min.Y - p.around.min.Y - besideAway - t.Height/2,
+	})
 }
 
 // outside puts an inscription at a place if it is free there, and outside of all pieces; it

@@ -50,6 +50,9 @@ type Piece struct {
 	// Foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	Foot plane.Point
+	// around is the room kept for its words: how far they reach beyond its bounds, to
+	// the left and under it, and to the right and over it, in mm.
+	around struct{ min, max plane.Point }
 }
 
 // NewPiece takes the lines of a marking that have some length.
@@ -108,15 +111,30 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 		p.Lines = append(p.Lines, l)
 		p.Bounds = p.Bounds.Union(l.Bounds())
 	}
+	if p.around.min != (plane.Point{}) || p.around.max != (plane.Point{}) {
+		p = p.withWords() // they are not turned with it
+	}
 	return p
 }
 
-// Room is how much of a sheet the piece needs, in mm, its foot included.
-func (p Piece) Room() plane.Point { return p.roomOf(p.Bounds.Width(), p.Bounds.Height()) }
+// Room is how much of a sheet the piece needs, in mm, its foot and what its words need
+// included.
+func (p Piece) Room() plane.Point {
+	words := p.around.min.Add(p.around.max)
+	return plane.Point{
+		X: max(p.Bounds.Width()+words.X, p.Foot.X) + 2*Spare,
+		Y: p.Bounds.Height() + words.Y + p.Foot.Y + 2*Spare,
+	}
+}
 
-// roomOf is room for a width and height of the piece's lines.
-func (p Piece) roomOf(width, height float64) plane.Point {
-	return plane.Point{X: max(width, p.Foot.X) + 2*Spare, Y: height + p.Foot.Y + 2*Spare}
+// withWords returns the piece with room for its words, each right by its place.
+func (p Piece) withWords() Piece {
+	all := p.Bounds
+	for _, w := range p.words {
+		all = all.Union(ways()[0].by(Anchor{w.At, w.Out.Unit()}, wordOf(w)).Grown(nearRoom).Bounds())
+	}
+	p.around.min, p.around.max = p.Bounds.Min.Sub(all.Min), all.Max.Sub(p.Bounds.Max)
+	return p
 }
 
 // Fits reports whether the piece can be printed on one page.

@@ -18,7 +18,7 @@ import (
 func parcelsOf(small []Piece, window plane.Point) []Parcel {
 	parcels := make([]Parcel, len(small))
 	for i, p := range small {
-		p.Foot = FootOf(p, window)
+		p = p.Kept(window)
 		parcels[i] = ParcelOf(p)
 	}
 	slices.SortStableFunc(parcels, func(a, b Parcel) int { return cmp.Compare(b.Size.Y, a.Size.Y) })

@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/ink"
 )
 
@@ -11,7 +12,7 @@ import (
 func (s *Sheet) words() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
-			s.Near(InLines([]string{w.Text}, ink.LineName(w.Role)), Anchor{w.At, w.Out.Unit()})
+			s.Near(wordOf(w), Anchor{w.At, w.Out.Unit()})
 		}
 	}
 	for _, p := range s.Pieces {
@@ -19,4 +20,9 @@ func (s *Sheet) words() {
 			s.dimension(d)
 		}
 	}
+}
+
+// wordOf sets a word.
+func wordOf(w mark.Word) Inscription {
+	return InLines([]string{w.Text}, ink.LineName(w.Role))
 }
