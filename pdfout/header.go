@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -31,6 +32,9 @@ const (
 	// shareColumns is in how many columns those names stand.
 	shareColumns = 2
 )
+
+// noPiece heads a page that has none.
+const noPiece = "Notes and figures"
 
 // inCell draws a cell of a title block, with text in it.
 func inCell(d ink.Canvas, cell plane.Box, words text.Lines) {
@@ -87,9 +91,9 @@ func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, pieces []arrange.Pi
 	width := cells.Width() - 2*cellInset
 	inCell(d, made, b.madeLines(width))
 	switch len(pieces) {
-	case 0: // a large page with nothing but panels
+	case 0:
 		name.Min.Y = part.Min.Y
-		inCell(d, name, nameOf(b.title(), width))
+		inCell(d, name, nameOf(noPiece, width))
 	case 1:
 		cut := part
 		part.Max.X = part.Min.X + partWidth
@@ -140,9 +144,11 @@ func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arr
 	inCell(d, scale, text.LinesOf(text.WrapMeasures(b.howToPrint(), ink.Text(), scale.Width()-2*cellInset), ink.Text()))
 }
 
-// onPage returns the pieces that reach into the page.
+// onPage returns the pieces that reach into the page, in the order of their parts.
 func (p page) onPage() []arrange.Piece {
-	return slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
+	here := slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
+	slices.SortStableFunc(here, func(a, b arrange.Piece) int { return cmp.Compare(a.Part, b.Part) })
+	return here
 }
 
 // place says where on its sheet a page belongs; "" where there is no other.

@@ -25,7 +25,7 @@ import (
 const (
 	// panelFrame is how far the frame of a panel lies inside the page that the
 	// panel was planned as, in mm.
-	panelFrame = 7.0
+	panelFrame = 4.0
 	// mostWidths is how many widths are tried for a single page, and wholeTrials
 	// about how many pieces and panels are laid for that in all.
 	mostWidths  = 24
@@ -225,14 +225,14 @@ func (b *book) drawWhole(d ink.Canvas) {
 		for _, p := range s.panels {
 			d.Save()
 			d.Shift(p.at)
-			b.drawPanel(d, p.number)
+			b.drawPanel(d, p.number, b.pageNumber(s.first))
 			d.Restore()
 		}
 	}
 }
 
-// drawPanel draws a panel in its frame.
-func (b *book) drawPanel(d ink.Canvas, i int) {
+// drawPanel draws a panel in its frame, on a page whose number says where it is.
+func (b *book) drawPanel(d ink.Canvas, i int, number string) {
 	d.Save()
 	d.Pen(ink.FinePen())
 	d.Box(b.panelBox(i))
@@ -242,8 +242,8 @@ func (b *book) drawPanel(d ink.Canvas, i int) {
 	case i == 0:
 		b.drawFront(d)
 	case i <= figures:
-		b.drawFigures(d, i-1, "")
+		b.drawFigures(d, i-1, number)
 	default:
-		b.drawPage(d, b.forms[i-1-figures].page(0), "")
+		b.drawPage(d, b.forms[i-1-figures].page(0), number)
 	}
 }

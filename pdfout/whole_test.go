@@ -88,6 +88,20 @@ func checkWhole(t *testing.T, set arrange.Set, d seen.Document, s Summary) {
 		}
 	}
 	checkOneSquareBeside(t, page, panels, len(s.Forms))
+	for _, r := range page.Texts {
+		for i, panel := range panels {
+			box := r.Box()
+			assert.True(t, panel.Holds(box.Min) && panel.Holds(box.Max) || !panel.Meets(box), "%q on the frame of panel %d", r.Text, i)
+		}
+	}
+	for _, q := range page.Paths {
+		for i, panel := range panels {
+			if q.Painted == seen.Stroked && q.Layer == "" && len(q.Boxes) == 1 && q.Boxes[0].Height() < 30 {
+				cell := q.Boxes[0]
+				assert.True(t, panel.Holds(cell.Min) && panel.Holds(cell.Max) || !panel.Meets(cell), "a cell of a title block on the frame of panel %d", i)
+			}
+		}
+	}
 	words := strings.Join(page.Words(), "\n")
 	assert.NotRegexp(t, `row [0-9]`, words, "nothing is joined")
 	assert.NotContains(t, words, "No line falls on this page")
