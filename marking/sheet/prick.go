@@ -76,6 +76,9 @@ func isPricked(role mark.Role) bool {
 	return !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window, mark.Waste, mark.DrawHere, mark.Laid}, role)
 }
 
+// countPins is the last step of whatever is pricked or pinned.
+const countPins = "count your pins: none may stay in the cloth"
+
 // isFold reports whether the cloth is folded along lines of the role.
 func isFold(role mark.Role) bool {
 	return slices.Contains([]mark.Role{mark.Fold, mark.TuckFold, mark.PleatFold}, role)
@@ -108,7 +111,7 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
-	return m.With(d.steps(slices.Contains(folded, true))...).With(more...)
+	return m.With(d.steps(slices.Contains(folded, true))...).With(more...).With(countPins)
 }
 
 // steps says how a pricked sheet is used, one with folds on it or without.
@@ -123,7 +126,7 @@ func (d dotting) steps(folds bool) []string {
 	if folds {
 		steps = append(steps, "fold where two dots stand close together; the fold runs through both")
 	}
-	return append(steps, "count your pins: none may stay in the cloth")
+	return steps
 }
 
 // fixedDots returns how far along a line a dot must be, in order: at its ends, its

@@ -205,6 +205,8 @@ func TestStepsOfAPrickedSheet(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.want, pricked(mark.Marking{Marks: c.lines}, c.d).Steps)
+			turned := pricked(mark.Marking{Marks: c.lines}, c.d, "turn it over").Steps
+			assert.Equal(t, []string{"turn it over", pins}, turned[len(turned)-2:], "the pins come last")
 		})
 	}
 }

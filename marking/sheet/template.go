@@ -99,7 +99,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
 	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(shape, open), otherHalf(p))
-	m.Steps = append(m.Steps, "count your pins: none may stay in the cloth")
+	m.Steps = append(m.Steps, countPins)
 	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes) > 0}
 }
