@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"math"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"testing"
 
@@ -67,9 +68,14 @@ func TestFiguresPages(t *testing.T) {
 	}
 }
 
-// checkToRead: nothing on a page is smaller than 9 points, and no two texts overlap.
+// inFile finds what only whoever writes the file can read: its lines, tables and keys.
+var inFile = regexp.MustCompile(`\.toml|\bline \d+\b|\[[a-z]+[.\]]|[a-z] = (?:[\[{"0-9]|true)`)
+
+// checkToRead: nothing on a page is smaller than 9 points or of the file, and no two texts
+// overlap.
 func checkToRead(t *testing.T, page seen.Page) {
 	for k, one := range page.Texts {
+		assert.NotRegexp(t, inFile, one.Text)
 		assert.GreaterOrEqual(t, one.Size, 9.0, "%q", one.Text)
 		for _, other := range page.Texts[k+1:] {
 			assert.False(t, one.Box().Grown(-0.05).Meets(other.Box()), "%q and %q", one.Text, other.Text)
