@@ -13,6 +13,7 @@
 //	papers.go   the papers that have a name: a row for each
 //	window.go   what of a page is kept free, and what is left
 //	snap.go     the grid that check squares stand on
+//	smallsquare.go  the check square of every page, in the unit of the file
 //	find.go     papers as they are asked for: by name, by size, from a roll
 //	scale.go    what a printer makes of a mm
 //	measure.go  what somebody measured of the check square, or of a longer line

@@ -51,16 +51,6 @@ func WithinLines(text string, s ink.Style, limit float64, most int) []string {
 	return append(lines[:most-1:most-1], Shorten(lines[most-1]+" …", s, limit))
 }
 
-// NamesWithin joins names in limit mm; those that do not fit are counted.
-func NamesWithin(names []string, s ink.Style, limit float64) string {
-	for shown := len(names); shown > 0; shown-- {
-		if text := someNames(names, shown); s.Width(text) <= limit {
-			return text
-		}
-	}
-	return Shorten(someNames(names, 1), s, limit)
-}
-
 // NameLines sets names in at most most lines; the last of them counts the names left
 // over.
 func NameLines(names []string, s ink.Style, limit float64, most int) []string {

@@ -9,13 +9,6 @@ import (
 	"tuckmark/pdfout/ink"
 )
 
-func TestNamesWithin(t *testing.T) {
-	names, style := []string{"Front", "Back", "Collar", "Cuff"}, ink.Strong(8)
-	wide := style.Width("Front, Back and 2 more")
-	assert.Equal(t, "Front, Back and 2 more", NamesWithin(names, style, wide+0.01))
-	assert.Equal(t, "Front and 3 more", NamesWithin(names, style, wide-0.01))
-}
-
 func TestWithinLines(t *testing.T) {
 	style := ink.Plain(8)
 	const text = "a tuck of 17 11/16 in, and one more"
