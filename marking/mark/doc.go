@@ -11,6 +11,7 @@
 //	role.go     what a line is for
 //	mark.go     one line
 //	word.go     what is written at a place of them
+//	sketch.go   a small drawing beside the notes
 //	kind.go     what a marking is for, and which side of the cloth lies up
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
 //	task.go     a step of the order of work

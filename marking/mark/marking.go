@@ -33,6 +33,7 @@ type Marking struct {
 	Marks      []Mark
 	Words      []Word
 	Dimensions []Dimension
+	Sketch     *Sketch // that stands with what is told; nil for most
 	// Form makes the marking a page of its own, to be written on; nil for a
 	// piece.
 	Form *Form

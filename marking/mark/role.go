@@ -16,7 +16,7 @@ const (
 	TuckEnd                // tucks are stitched as far as this
 	PleatFold              // the crease of a pleat
 	Placement              // something is laid to this: the crease of a pleat
-	Arrow                  // which way a pleat is folded, from crease to placement
+	Arrow                  // which way a pleat is folded, from crease to placement, or tucks are pressed
 	Notch                  // a short mark across an edge, matched with another
 	Grain                  // the direction of the cloth's threads
 	BlockEdge              // an edge of the cloth as it is torn, before anything is cut
@@ -33,7 +33,7 @@ const (
 var roleNames = [roleCount]string{
 	"cutting line", "place on the fold", "stitch line", "fold line", "centre line",
 	"tuck fold", "tuck stitching", "end of tucks", "pleat fold", "placement line",
-	"fold this way", "notch", "grain line", "edge of the block", "cross mark",
+	"fold or press this way", "notch", "grain line", "edge of the block", "cross mark",
 	"match mark", "window to be cut", "cut away", "draw on this side",
 	"lay on the cut edge", "prick here",
 }

@@ -86,7 +86,7 @@ func TestStepAtTheEndOfAPlacket(t *testing.T) {
 	placket, seam := p.Edges[p.EdgeNumber("placket")], p.Edges[p.EdgeNumber("seam")]
 	assert.Equal(t, piece.CornerStep, p.Corners[p.EdgeNumber("placket")].Kind)
 	assert.Equal(t, "1.25,15 1.25,9", sketch.Inches(placket.Line))
-	assert.Contains(t, drawnMarks(p, mark.Fold), "turn in 1/4 in 0.25,15 0.25,9", "what is turned in")
+	assert.Contains(t, drawnMarks(p, mark.Fold), "placket turn 0.25,15 0.25,9", "what is turned in")
 	assert.Equal(t, "2,15 2,9", sketch.Inches(p.Line("guide").Path), "a line along the placket")
 	// Square to the seam from (0, 9): 0.375 along (9, 1.28089), made 1 long.
 	assert.Equal(t, "0.371,9.053", sketch.Inches(seam.Line[:1]), "the seam below begins square to its edge")

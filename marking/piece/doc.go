@@ -31,7 +31,7 @@
 //	grainguess.go                 the grain of a piece whose file does not say it
 //	lineends.go, nearedge.go      lines that run to an edge, or end a little beyond one
 //	edgepleat.go, pleatarrow.go   pleats in an edge; the arrow of every pleat
-//	marks.go                      which lines are marks, in what role
+//	marks.go, measures.go         which lines are marks, in what role; what is measured to them
 //	frame.go, baseline.go         u and v; the line that folds are measured from
 //	foldrow.go, foldend.go        folds made alike; where they end
 //	folddepth.go                  how deep that is, from what a ruler is laid to

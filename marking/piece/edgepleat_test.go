@@ -62,8 +62,8 @@ func TestPleatLines(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := sketched(t, "0", sketch.Pleated(c.change...))
-			assert.Equal(t, []string{"underarm " + c.fold}, drawnMarks(piece, mark.PleatFold), "fold line")
-			assert.Equal(t, []string{c.place}, drawnMarks(piece, mark.Placement), "placement line")
+			assert.Equal(t, []string{"fold here " + c.fold}, drawnMarks(piece, mark.PleatFold), "fold line")
+			assert.Equal(t, []string{"lay to here " + c.place}, drawnMarks(piece, mark.Placement), "placement line")
 			assert.Equal(t, []string{c.arrow}, drawnMarks(piece, mark.Arrow), "from the fold to the placement line")
 		})
 	}

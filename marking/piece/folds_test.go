@@ -152,7 +152,7 @@ func TestLinesAreCarried(t *testing.T) {
 		{"a notch before the pleat", `[notch.n]` + "\nedge = \"top\"\nfrom = \"left\"\nat = 1", mark.Notch, []string{"n 1,10 1,9.803"}},
 		{"a notch beyond it", `[notch.n]` + "\nedge = \"top\"\nfrom = \"left\"\nat = 6", mark.Notch, []string{"n 8,10 8,9.803"}},
 		{"a pleat in an edge beyond it", `[pleat.edge]` + "\nedge = \"top\"\nfrom = \"left\"\nat = 6\ndepth = 0.5\ntoward = \"left\"\nlength = 2", mark.PleatFold,
-			[]string{"edge 8,10 8,8"}},
+			[]string{"fold here 8,10 8,8"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			assert.Equal(t, c.want, flatMarks(sketched(t, "0", level+"\n"+c.line+"\n"+pleat), c.role))
@@ -166,10 +166,10 @@ func TestEdgeLinesAreCarried(t *testing.T) {
 	text := strings.Replace(sketch.Slope, "hem: 8,0 0,0", "hem: 8,0 0,0 | hem = 1; turn = 0.25\n", 1)
 	text = strings.Replace(text, "neck: 0,10 4,12", "neck: 0,10 4,12 | allowance = 1", 1)
 	piece := sketched(t, "0", text+sketch.Rows(`tuck a centre 1/8 1 1 | press = "away"`))
-	assert.Equal(t, []string{"turn in 1/4 in 0,0.25 8.25,0.25", "hem 1 in 0,1.25 8.25,1.25"}, flatMarks(piece, mark.Fold))
+	assert.Equal(t, []string{"turn 0,0.25 8.25,0.25", "hem fold 0,1.25 8.25,1.25"}, flatMarks(piece, mark.Fold))
 	// 1 in square to a slope of a half is 1.118 in straight down; it meets the
 	// shoulder at (4.894, 11.329), 1/4 in further out on the flat cloth.
-	assert.Equal(t, []string{"stitch line, 1 in 5.144,11.329 1.125,9.319 1,9.382 0,8.882"}, flatMarks(piece, mark.Stitch))
+	assert.Equal(t, []string{"neck stitch line, 1 in 5.144,11.329 1.125,9.319 1,9.382 0,8.882"}, flatMarks(piece, mark.Stitch))
 }
 
 // each writes the flat places of all lines of a role that tucks and pleats have, in

@@ -2,11 +2,13 @@ package piece
 
 import (
 	"fmt"
+	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Line is a line a maker asked for: a placket fold, a centre line.
@@ -15,12 +17,22 @@ type Line struct {
 	Role mark.Role
 	Path plane.Path
 	// Along is the number of the edge the line runs parallel to, or -1.
-	Along int
+	Along    int
+	Distance float64 // from that edge
 	// FinishedLength is how long what lies between the stitch lines is, all that is seen
 	// of it when it is sewn, with tucks and pleats in.
 	FinishedLength float64
 
 	place fault.Place
+}
+
+// Name is what is printed along the line. A stitch line says that it is one: its key may be
+// that of something which is sewn to it.
+func (l Line) Name() string {
+	if l.Role == mark.Stitch && !strings.Contains(wording.InWords(l.Key), "stitch") {
+		return l.Key + " stitch line"
+	}
+	return l.Key
 }
 
 // Line returns the line with that key, or nil.
@@ -49,6 +61,7 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 			if line.Along < 0 {
 				continue
 			}
+			line.Distance = ls.Distance.V
 			line.Path = parallelLine(piece, ls, line.Along, found)
 		} else {
 			line.Path = pointsLine(piece, ls, found)

@@ -35,6 +35,7 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		}
 	}
 	m.Marks = append(m.Marks, p.AsDrawn.Marks...)
+	m.Words, m.Dimensions = slices.Clone(p.AsDrawn.Words), slices.Clone(p.AsDrawn.Dimensions)
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
 	}
@@ -44,7 +45,8 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	for _, r := range b.Group.AsDrawn {
 		markStitching(&m, p, r)
 	}
-	m.Notes = cuttingNotes(p, pattern.Unit)
+	tellOpen(&m, p, pattern.Unit)
+	m.Notes, m.Sketch = cuttingNotes(p, pattern.Unit), blockSketch(b, pattern.Unit)
 	m.Steps = cuttingSteps(p, pattern.Unit, template)
 	if axis := p.EdgeOnFold(); axis >= 0 {
 		e := p.Edges[axis].Path
@@ -92,6 +94,29 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	for end := range 2 {
 		w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
+}
+
+// tellOpen says where the tucks end that are open below, beside the last of them, what is done
+// there.
+func tellOpen(m *mark.Marking, p *piece.Piece, unit length.Unit) {
+	if p.Block.OpenBelow() == 0 {
+		return
+	}
+	var last *mark.Mark
+	for i, one := range m.Marks {
+		if one.Role == mark.TuckEnd {
+			last = &m.Marks[i]
+		}
+	}
+	if last == nil {
+		return
+	}
+	ends := endsOf(last.Path)
+	end := ends[0]
+	if p.Block.U(ends[1].at) > p.Block.U(end.at) {
+		end = ends[1]
+	}
+	m.Words = append(m.Words, mark.Word{Role: mark.TuckEnd, Text: "open below: draw in to " + unit.OnRuler(p.Block.TopIs()), At: end.at, Out: end.out})
 }
 
 // cuttingNotes says what is to be known of a cutting sheet: how the tucks were sewn, and what

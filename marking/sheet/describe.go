@@ -13,8 +13,8 @@ import (
 )
 
 // Rules of this file. The lines of tucks and pleats lie too close for words beside them,
-// so it is told in the notes what they are: in parts, which stand in one line or in lines
-// of their own. On the fold a set is told as it is on the whole piece.
+// so it is told in the notes what they are: in parts, each in a line of its own. On the
+// fold a set is told as it is on the whole piece.
 
 // letDownStep is how finely it is told what a sampled tuck gives, in mm: no ruler shows
 // more than 1/16 in of it.
@@ -108,16 +108,12 @@ func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
 	return notes
 }
 
-// describeSizes says what a piece measures with its folds in, in one direction: at the end of
-// the folds that end on it, and where they are open.
-func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) string {
+// describeSizes says what a piece measures with its folds in, in one direction, size by size:
+// at the end of the folds that end on it, and where they are open.
+func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) []string {
 	var told []string
-	named := 0 // rows, so far
-	for i, at := range sizes {
-		words := unit.OnRuler(at.MM)
-		if i == 0 {
-			words += " " + direction
-		}
+	for _, at := range sizes {
+		words := unit.OnRuler(at.MM) + " " + direction
 		var rows []string
 		for _, r := range at.Rows {
 			rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
@@ -126,16 +122,12 @@ func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) str
 		switch {
 		case len(at.Open) == 0 && len(rows) > 0:
 			words += " at the end of " + which
-			named += len(rows)
 		case len(at.Open) > 0:
-			if len(rows) == named {
-				which = "they"
-			}
 			words += " at " + wording.Listed(at.Open, "and") + ", where " + which + " are open"
 		}
 		told = append(told, words)
 	}
-	return wording.Listed(told, "and")
+	return told
 }
 
 // counted says how many a row has of what it is made of, and of which size.

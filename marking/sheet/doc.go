@@ -5,7 +5,8 @@
 // markings (mark.Marking), each of which is printed by itself. Nothing is checked here
 // again, and nothing here knows paper: no size of a page, no pen, no place on it. There are
 // two crumbs of it: a sample is no wider than fits across every page (sampleWidest), since
-// a strip is ruled in one; and a template is told to be joined before it is cut out.
+// a strip is ruled in one; a number at a tuck is about as wide as it is printed
+// (digitWide), since it stands only where it has room; and a template is told to be joined before it is cut out.
 //
 //	sheet.go            which sheets a piece has
 //	transfer.go         the table of transfers: for each way to bring lines onto cloth its sheets
@@ -14,6 +15,11 @@
 //	tucksheet.go        the tucked block that a piece is cut from
 //	tuckruler.go        a tick for every line of that block
 //	cuttingsheet.go     the finished piece, to be cut from its block
+//	foldwords.go        numbers and distances at the ends of folds
+//	rowwords.go         which of them each sheet has
+//	depth.go            how deep folds end, measured on the sheet
+//	pressarrow.go       which way a set of tucks is pressed
+//	blocksketch.go      how a tucked block lies, small
 //	cross.go            the crosses by which tuck sheet and cutting sheet are laid
 //	describe.go         what tucks and pleats are, in words
 //	template.go         a piece cut out in paper, to be drawn along and through

@@ -28,6 +28,11 @@ const (
 	betweenWords = 1.0
 	// wordRow is from one row of words to the next, in mm.
 	wordRow = 4.5
+	// wordHigh is how far apart two words are at least that stand above each other, in mm.
+	wordHigh = 3.0
+	// labelStep is how much farther out what a row is stands for every mm that it begins
+	// behind the second.
+	labelStep = 0.75
 )
 
 // lineEnd is one end of a line, and the direction in which it would run on.
@@ -62,32 +67,36 @@ func wordsFor(m *mark.Marking, r piece.FoldRow, out plane.Point) foldWords {
 	return foldWords{m, mark.TuckFold, out}
 }
 
-// number writes the numbers of folds in the row of words next to their ends.
-func (w foldWords) number(folds []toldFold) {
+// number writes the numbers of folds next to their ends, and returns where the next row of
+// words begins.
+func (w foldWords) number(folds []toldFold) (next float64) {
 	folds = slices.Clone(folds)
 	for i := range folds {
 		folds[i].text = strconv.Itoa(folds[i].number)
 	}
-	w.row(folds, 0, "")
+	return w.row(folds, 0, "")
 }
 
-// row writes what is told of folds in a row of words, the nth from their ends, and behind
-// the last what it is. It reports whether every fold has its word.
-func (w foldWords) row(folds []toldFold, nth int, what string) (all bool) {
+// row writes what is told of folds in a row of words that begins so many mm from their ends,
+// and behind the last what it is. It returns where the next row begins: the sheet may be
+// printed turned, and its words beside each other.
+func (w foldWords) row(folds []toldFold, from float64, what string) (next float64) {
 	if len(folds) == 0 {
-		return true
+		return from
 	}
-	shown := withRoom(folds)
+	shown, high := withRoom(folds), wordRow
 	for _, f := range shown {
-		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(float64(nth) * wordRow)), Out: f.end.out})
+		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(from)), Out: f.end.out})
+		high = max(high, wide(f.text)+betweenWords)
 	}
 	if what != "" {
 		last := shown[len(shown)-1]
-		down := last.end.out.Mul((float64(nth) + 0.5) * wordRow)
-		beside := w.out.Mul(wide(last.text)/2 + betweenWords)
+		down := last.end.out.Mul(from + wordRow/2)
+		// Each stands a little farther out than that of the row before it.
+		beside := w.out.Mul(wide(last.text)/2 + betweenWords + max(0, from-wordRow)*labelStep)
 		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: what, At: last.end.at.Add(down).Add(beside), Out: w.out})
 	}
-	return len(shown) == len(folds)
+	return from + high
 }
 
 // withRoom returns those of some folds whose words have room beside one another.
@@ -117,10 +126,7 @@ func oneIn(every int, folds []toldFold) []toldFold {
 // clear reports whether the words at the ends of two folds have room beside each other.
 func clear(a, b toldFold) bool {
 	apart := math.Abs(a.end.at.Sub(b.end.at).Dot(a.end.out.Left()))
-	if math.Abs(a.end.out.X) > math.Abs(a.end.out.Y) { // one above the other
-		return apart >= wordRow
-	}
-	return apart >= (wide(a.text)+wide(b.text))/2+betweenWords
+	return apart >= max((wide(a.text)+wide(b.text))/2+betweenWords, wordHigh)
 }
 
 // wide is about how wide a number is as it is read, in mm.

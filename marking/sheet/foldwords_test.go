@@ -91,20 +91,21 @@ func TestNumbersWithRoom(t *testing.T) {
 		name, width   string
 		count         int
 		numbers, from string
+		row           float64 // where the second row begins: two digits are 3.6 mm wide
 	}{
-		{"1/8 in", "1/8", 4, "1, 2, 3, 4", "1, 1 3/8, 1 3/4, 2 1/8"},
-		{"two digits at 1/16 in", "1/16", 12, "1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12", "1, 1 3/4, 2 11/16, 3 1/16"},
-		{"1/32 in", "1/32", 12, "1, 5, 10, 12", "1, 1 3/8, 2 1/16"},
-		{"1/32 in, few", "1/32", 3, "1, 3", "1"},
-		{"the fifth too near to the last", "1/32", 6, "1, 6", "1, 1 1/2"},
-		{"one", "1/32", 1, "1", "1"},
+		{"1/8 in", "1/8", 4, "1, 2, 3, 4", "1, 1 3/8, 1 3/4, 2 1/8", 4.5},
+		{"two digits at 1/16 in", "1/16", 12, "1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12", "1, 1 3/4, 2 11/16, 3 1/16", 4.6},
+		{"1/32 in", "1/32", 12, "1, 5, 10, 12", "1, 1 3/8, 2 1/16", 4.6},
+		{"1/32 in, few", "1/32", 3, "1, 3", "1", 4.5},
+		{"the fifth too near to the last", "1/32", 6, "1, 6", "1, 1 1/2", 4.5},
+		{"one", "1/32", 1, "1", "1", 4.5},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", c.width, c.count, "1", tuckLength)+"\n[block]\n")
 			m := tuckSheet(piece, pattern)
 			assert.Equal(t, c.numbers, textsOf(m, mark.TuckFold, 12.5))
 			assert.Equal(t, c.numbers, textsOf(m, mark.TuckFold, 7.625))
-			assert.Equal(t, c.from, textsOf(m, mark.TuckFold, 12.5+4.5/25.4))
+			assert.Equal(t, c.from, textsOf(m, mark.TuckFold, 12.5+c.row/25.4))
 		})
 	}
 }
@@ -179,6 +180,8 @@ func TestWhatTucksThatEndMeanWhereThePieceIsCut(t *testing.T) {
 		"cut and let go, this half is 6 3/4 in across at hem",
 	}, m.Notes)
 	assert.Equal(t, "draw the block in below the end of the tucks, by folds that run on or by gathers, until it is 12 in across there as at its top", m.Steps[0])
+	// The last tuck has its stitching at 1/2 in and its fold at 5/8 in.
+	assert.Equal(t, []string{"open below: draw in to 12 in at 0.625,7.625 right"}, wordsAt(m, mark.TuckEnd))
 	// Measured at 12 1/2 in, they took 1 in.
 	piece, pattern = made.Block(t, set+"\n[block]\nmeasured = \"12 1/2\"\n")
 	m = cuttingSheet(piece, pattern, nil)

@@ -3,11 +3,11 @@ package sheet
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
 )
 
 // markingSheet lists every line of the flat piece by role and says what is printed
@@ -19,6 +19,7 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		m.Marks = append(m.Marks, template.matches...)
 		m.Steps = append(m.Steps, matchNote)
 	}
+	m.Words, m.Dimensions = slices.Clone(p.Flat.Words), slices.Clone(p.Flat.Dimensions)
 	tellRows(&m, p, pattern.Unit)
 	addGrain(&m, p)
 	return openedOut(p, m, p.Flat.Outline)
@@ -33,23 +34,24 @@ func cutHow(p *piece.Piece) string {
 	return cut
 }
 
-// pieceNotes returns what is printed under the name of the piece.
+// pieceNotes returns what is to be known of a piece, fact by fact.
 func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
-	var notes []string
-	for _, parts := range describeFolds(p, pattern.Unit) {
-		notes = append(notes, strings.Join(parts, ", "))
-	}
+	notes := slices.Concat(describeFolds(p, pattern.Unit)...)
 	notes = append(notes, endsOnPiece(p, pattern.Unit)...)
-	if across, up := p.FoldedSizes(); len(across) > 0 {
-		what := "as cut, with its folds in it measures"
-		if p.OnFold { // whichever is printed
-			what = "as cut, with its folds in this half measures"
-		}
-		between := ","
-		if len(across)+len(up) > 2 {
-			between = ";"
-		}
-		notes = append(notes, fmt.Sprintf("%s %s%s %s", what, describeSizes(across, "across", pattern.Unit), between, describeSizes(up, "up", pattern.Unit)))
+	across, up := p.FoldedSizes()
+	if len(across) == 0 {
+		return notes
+	}
+	what := "as cut, with its folds in it measures "
+	if p.OnFold { // whichever is printed
+		what = "as cut, with its folds in this half measures "
+	}
+	sizes := slices.Concat(describeSizes(across, "across", pattern.Unit), describeSizes(up, "up", pattern.Unit))
+	if len(sizes) == 2 {
+		sizes = []string{wording.Listed(sizes, "and")}
+	}
+	for _, size := range sizes {
+		notes = append(notes, what+size)
 	}
 	return notes
 }

@@ -17,9 +17,9 @@ const (
 )
 
 // press adds the arrow of a set whose fold lines and words are drawn: across them, from the
-// base outward or, toward it, inward. Each half of a tuck is wide mm; rows of words stand at
-// its ends.
-func (w foldWords) press(lines []plane.Path, wide float64, inward, ended bool, rows int) {
+// base outward or, toward it, inward. Each half of a tuck is wide mm; the words at its ends
+// reach as far as from, in mm.
+func (w foldWords) press(lines []plane.Path, wide float64, inward, ended bool, from float64) {
 	if len(lines) == 0 {
 		return
 	}
@@ -33,7 +33,7 @@ func (w foldWords) press(lines []plane.Path, wide float64, inward, ended bool, r
 		}
 		across := last[len(last)-1].Sub(foot.at).Dot(w.out)
 		for k := range pressTries {
-			down := deepest + float64(rows+k)*wordRow + pressClear
+			down := deepest + from + float64(k)*wordRow + pressClear
 			places = append(places, foot.at.Add(w.out.Mul(max(-wide, (across-pressArrow)/2))).Add(foot.out.Mul(down)))
 		}
 	}

@@ -72,17 +72,14 @@ func onBlock(b *piece.Block, r piece.FoldRow) creased {
 func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Unit) {
 	c := onBlock(b, r)
 	w := wordsFor(m, r, c.out)
-	w.number(c.told(0, numbered))
-	w.row(c.told(0, fromBase(unit)), 1, "from "+r.Base.Name)
-	w.number(c.told(1, numbered))
-	rows := 1
+	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), "from "+r.Base.Name)
+	next := w.number(c.told(1, numbered))
 	if ends := blockEnds(b, r); !level(ends) {
-		w.row(c.told(1, depths(ends, unit)), rows, tornEdge(b, r))
-		rows++
+		next = w.row(c.told(1, depths(ends, unit)), next, tornEdge(b, r))
 	}
 	if r.Makes == piece.TuckFolds {
 		f := r.Folds[0]
-		w.press(c.lines, f.Width, f.Toward, f.End.Given, rows)
+		w.press(c.lines, f.Width, f.Toward, f.End.Given, next)
 	}
 }
 
@@ -133,23 +130,21 @@ func onPiece(r piece.FoldRow) creased {
 func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, unit length.Unit) {
 	c := onPiece(r)
 	w := wordsFor(m, r, c.out)
+	next := 0.0
 	for end := range 2 {
-		w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
+		next = w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
-	rows := 1
 	if ended := r.Folds[0].End.Given; ended {
-		w.row(c.told(1, fromBase(unit)), rows, "from "+r.Base.Name)
-		rows++
+		next = w.row(c.told(1, fromBase(unit)), next, "from "+r.Base.Name)
 	}
 	ends := pieceEnds(p, r)
 	if !level(ends) {
-		w.row(c.told(1, depths(ends, unit)), rows, "below the cut edge")
-		rows++
+		next = w.row(c.told(1, depths(ends, unit)), next, "below the cut edge")
 	}
 	c.measureEnd(m, ends, unit)
 	if pressed {
 		f := r.Folds[0]
-		w.press(c.lines, f.Width, f.Toward, f.End.Given, rows)
+		w.press(c.lines, f.Width, f.Toward, f.End.Given, next)
 	}
 }
 

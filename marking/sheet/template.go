@@ -107,7 +107,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 // isLine reports whether a mark is a stitch line that the file asks for by itself, and
 // no edge's.
 func isLine(p *piece.Piece, m mark.Mark) bool {
-	return m.Role == mark.Stitch && slices.ContainsFunc(p.Lines, func(l piece.Line) bool { return l.Role == mark.Stitch && l.Key == m.Name })
+	return m.Role == mark.Stitch && slices.ContainsFunc(p.Lines, func(l piece.Line) bool { return l.Role == mark.Stitch && l.Name() == m.Name })
 }
 
 // insideOf returns the parts of a line that lie in an outline.

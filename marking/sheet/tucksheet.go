@@ -159,7 +159,7 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 			if b.Group.OnAxis && u < piece.SamePoint {
 				continue // the centre line, or the other half
 			}
-			m.Add(l.Role, "", b.Lengthwise(u, vs))
+			m.Add(l.Role, r.LineName(f, l), b.Lengthwise(u, vs))
 		}
 		if r.Makes == piece.PleatFolds {
 			at := b.FlatU(r, f.At)
@@ -167,7 +167,7 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 		}
 	}
 	if end := r.EndLine(); end != nil {
-		m.Add(mark.TuckEnd, fmt.Sprintf("the %s %ss end here", r.Key, r.Makes), end)
+		m.Add(mark.TuckEnd, r.EndName(), end)
 	}
 }
 

@@ -28,6 +28,7 @@
 //	pale.go         pale words across pieces
 //	sign.go         the name of a piece in it
 //	panel.go        what is to be known of a piece, and done with it
+//	sketch.go       a small drawing among the notes
 //	hem.go          what of a piece is folded under
 //	lineletter.go   letters in lines
 //	caption.go      names along lines

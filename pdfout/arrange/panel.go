@@ -59,6 +59,9 @@ func (p Piece) panel(heading Inscription, width float64) Inscription {
 		t.add(Wrapped(note, ink.Text(), width), gap)
 		gap = itemGap
 	}
+	if p.sketch != nil {
+		t.add(sketched(*p.sketch), panelGap)
+	}
 	for i, step := range p.Steps {
 		number := InLines([]string{fmt.Sprintf("%d.", i+1)}, ink.StrongText())
 		words := Wrapped(step, ink.Text(), width-stepIndent)

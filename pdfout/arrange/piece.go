@@ -30,16 +30,17 @@ func (l Line) Solids() []ink.Solid { return ink.SolidsOf(ink.PenOf(l.Role), l.Pa
 
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
-	Name    string      // that the title has; the key of one without a name
-	Kind    mark.Kind   // what it is for
-	Of      string      // the name of the piece of cloth it is of; "" where it is of several
-	Part    int         // its number among all that is printed with it; 0 where it has none
-	Cut     string      // how often it is cut; "" where it is not
-	Side    mark.Side   // that lies up
-	Notes   []string    // what is to be known of it
-	Steps   []string    // what is done with it
-	notes   []string    // both, and how often it is cut
-	Outline *plane.Tree // says what lies in it; it need not be drawn
+	Name    string       // that the title has; the key of one without a name
+	Kind    mark.Kind    // what it is for
+	Of      string       // the name of the piece of cloth it is of; "" where it is of several
+	Part    int          // its number among all that is printed with it; 0 where it has none
+	Cut     string       // how often it is cut; "" where it is not
+	Side    mark.Side    // that lies up
+	Notes   []string     // what is to be known of it
+	Steps   []string     // what is done with it
+	sketch  *mark.Sketch // that stands with them; nil for most
+	notes   []string     // both, and how often it is cut
+	Outline *plane.Tree  // says what lies in it; it need not be drawn
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
 	Turned  bool      // by a quarter turn to the left
@@ -59,7 +60,7 @@ type Piece struct {
 func NewPiece(m mark.Marking) Piece {
 	p := Piece{
 		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut, Side: m.Side,
-		Notes: m.Notes, Steps: m.Steps, notes: m.Told(),
+		Notes: m.Notes, Steps: m.Steps, sketch: m.Sketch, notes: m.Told(),
 		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
 		words: m.Words, dimensions: m.Dimensions, pale: m.Pale,
 	}
