@@ -200,6 +200,7 @@ func (p printing) set(pattern *garment.Pattern) arrange.Set {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
 	set.Pieces = mark.Numbered(set.Pieces)
+	set.Included = figures.Included(pattern)
 	set.Work = figures.Work(pattern, set.Pieces)
 	set.Cautions = figures.Cautions(set.Pieces)
 	return set

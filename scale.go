@@ -139,6 +139,9 @@ func (a answer) text() string {
 
 // named names a line, its piece and its length.
 func (a answer) named(l pdfout.Line) string {
+	if l.Piece == "" {
+		return l.Name
+	}
 	name := l.Role.String()
 	if own := strings.TrimSuffix(l.Name, ": "+name); own != "" {
 		name = fmt.Sprintf("%q, a %s", own, l.Role)

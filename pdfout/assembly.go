@@ -12,29 +12,27 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: for every sheet there is a small picture of its pages as
+// Rules of this file: for every sheet of several pages there is a small picture of them as
 // they lie together, with the pieces on them and the page numbers. Pages that
 // are not printed are hatched. All pictures have the same scale, so that large
-// pieces look large. A sheet too large for one picture is shown in parts. A
-// form has no picture: it is used before the pieces are.
+// pieces look large. A sheet too large for one picture is shown in parts. What is whole on
+// its page has none: the page is told under the drawing of the piece.
 
 const (
 	pictureGap     = 7.0  // between pictures, in mm
-	pictureName    = 8.0  // size of the name under a picture, in points
-	pictureText    = 7.0  // size of the line that gives its pages
 	captionSpace   = 2.0  // between a picture and its name, in mm
+	mostSheetLines = 2    // of the names under a picture
 	narrowest      = 34.0 // a name gets at least this much room, in mm
 	hatching       = 1.6  // between the lines of a hatching, in mm
-	pictureApart   = 0.8  // lines in a piece closer together than this are thinned out, in mm
-	pictureLooks   = 16   // each is compared with so many drawn before it
-	mostNameLines  = 2
 	pictureEdge    = 0.2  // a picture shows this much beyond its pages, so that their frame is whole, in mm
 	overflowColumn = 13.0 // least width of a page in pictures on pages of their own, in mm
 )
 
 // columnWidths are the widths of a page that pictures on the first page may
 // have, in mm; the widest that fits is taken.
-func columnWidths() []float64 { return []float64{30, 26, 22, 18, 15, 12, 10, 8} }
+func columnWidths() []float64 {
+	return []float64{80, 70, 60, 55, 50, 45, 40, 35, 30, 26, 22, 18, 15, 12, 10, 8}
+}
 
 // picture shows part of a sheet, mostly all of it.
 type picture struct {
@@ -65,23 +63,59 @@ func (p picture) shows(c arrange.Cell) bool {
 func (p picture) width() float64 { return max(narrowest, p.size.X) }
 
 func (p picture) height() float64 {
-	return p.size.Y + captionSpace + mostNameLines*ink.Strong(pictureName).Step() + ink.Plain(pictureText).Step()
+	return p.size.Y + captionSpace + mostSheetLines*ink.StrongText().Step() + ink.Text().Step()
 }
 
-// layPictures finds the places of all pictures: on the first page if they fit
-// there, else going on on pages of their own. It returns the pictures of each
-// page in front, the first page included.
-func (b *book) layPictures(onCover plane.Box) [][]picture {
-	further := b.leaf.UnderHeader()
+// joinedSheets are the sheets of several pages.
+func (b *book) joinedSheets() []*laidSheet {
+	return slices.DeleteFunc(slices.Clone(b.sheets), func(s *laidSheet) bool { return len(s.Cells) == 1 })
+}
+
+// picturesIn are the pictures of all sheets in a room, as large as they fit there, and
+// whether they do with pages no narrower than least mm.
+func (b *book) picturesIn(room plane.Box, least float64) ([]picture, bool) {
+	if len(b.joinedSheets()) == 0 {
+		return nil, true
+	}
 	for _, width := range columnWidths() {
-		all := b.picturesOf(width, onCover)
-		if pages := flow(all, onCover, further); len(pages) == 1 && len(all) == len(b.sheets) {
-			return pages
+		if width < least || !b.areaFits(width, room) {
+			continue
+		}
+		all := b.picturesOf(width, room)
+		if pages := flow(all, room, room); len(pages) == 1 && len(all) == len(b.joinedSheets()) {
+			return pages[0], true
 		}
 	}
-	least := flow(b.picturesOf(overflowColumn, further), onCover, further)
+	return nil, false
+}
+
+// areaFits reports whether pictures with pages of a width are not larger than a room, all
+// together and each for itself.
+func (b *book) areaFits(width float64, room plane.Box) bool {
+	if room.Height() <= 0 {
+		return false
+	}
+	area := 0.0
+	for _, s := range b.joinedSheets() {
+		pitch := s.Grid.Pitch()
+		size := plane.Point{X: float64(s.Grid.Columns) * width, Y: float64(s.Grid.Rows) * width * pitch.Y / pitch.X}
+		if size.X > room.Width() || size.Y > room.Height() {
+			return false
+		}
+		area += size.X * size.Y
+	}
+	return area <= room.Width()*room.Height()
+}
+
+// layPictures finds the places of all pictures: in a room if they fit there, else going on
+// on pages of their own. It returns the pictures of each page, that with the room first.
+func (b *book) layPictures(room, further plane.Box) [][]picture {
+	if all, ok := b.picturesIn(room, 0); ok {
+		return [][]picture{all}
+	}
+	least := flow(b.picturesOf(overflowColumn, further), room, further)
 	for _, width := range columnWidths() {
-		if pages := flow(b.picturesOf(width, further), onCover, further); width > overflowColumn && len(pages) == len(least) {
+		if pages := flow(b.picturesOf(width, further), room, further); width > overflowColumn && len(pages) == len(least) {
 			return pages
 		}
 	}
@@ -92,10 +126,7 @@ func (b *book) layPictures(onCover plane.Box) [][]picture {
 // parts no larger than the room.
 func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	var all []picture
-	for _, s := range b.sheets {
-		if len(s.Pieces) == 0 { // a page of panels
-			continue
-		}
+	for _, s := range b.joinedSheets() {
 		g := s.Grid
 		scale := width / g.Pitch().X
 		caption := picture{}.height()
@@ -144,19 +175,6 @@ func flow(all []picture, first, further plane.Box) [][]picture {
 	return pages
 }
 
-// drawOverview draws a page of the pictures that have no room on the first.
-func (b *book) drawOverview(d ink.Canvas, i int) {
-	b.drawFrontHeader(d, picturesHeading+": "+b.fullTitle(), b.pageNumber(i+1))
-	b.drawPictures(d, i)
-}
-
-// drawPictures draws the pictures of a page in front.
-func (b *book) drawPictures(d ink.Canvas, i int) {
-	for _, p := range b.pictures[i] {
-		p.draw(d)
-	}
-}
-
 // draw draws a picture and what it is called.
 func (p picture) draw(d ink.Canvas) {
 	grid, area := p.sheet.Grid, p.area()
@@ -175,7 +193,9 @@ func (p picture) draw(d ink.Canvas) {
 			d.Stroke()
 		}
 	}
-	p.drawPieces(d)
+	for _, piece := range p.sheet.Pieces {
+		drawSmall(d, piece, area, p.scale)
+	}
 	for _, c := range p.sheet.Cells {
 		if p.shows(c) {
 			p.drawNumber(d, grid.CoreOf(c), numbers[c])
@@ -200,43 +220,11 @@ func drawHatching(d ink.Canvas, b plane.Box, scale float64) {
 	d.Stroke()
 }
 
-// drawPieces draws the lines of the sheet's pieces as they look from afar:
-// what bounds a piece stronger than what lies in it. Of lines that lie as close
-// together as those of tucks, some stand for all.
-func (p picture) drawPieces(d ink.Canvas) {
-	for _, piece := range p.sheet.Pieces {
-		var drawn []arrange.Line // of the lines in the piece, the last few
-		for _, l := range piece.Lines {
-			if !l.Bounds().Meets(p.area()) {
-				continue
-			}
-			d.Pen(ink.OutlinePen())
-			if !ink.Bounding(l.Role) {
-				if slices.ContainsFunc(drawn, func(o arrange.Line) bool { return closeTogether(l, o, pictureApart/p.scale) }) {
-					continue
-				}
-				drawn = append(drawn[max(0, len(drawn)-pictureLooks):], l)
-				d.Pen(ink.InnerPen())
-			}
-			d.Path(ink.Coarse(l.Path(), ink.PictureDetail/p.scale))
-			d.Stroke()
-		}
-	}
-}
-
-// closeTogether reports whether two lines run closer than least mm to each other, as far
-// as their ends tell.
-func closeTogether(l, o arrange.Line, least float64) bool {
-	a, b := l.Path(), o.Path()
-	return a[0].Distance(b[0]) < least && a[len(a)-1].Distance(b[len(b)-1]) < least
-}
-
 // drawNumber writes a page number into the picture of a page, given its core: in the
 // middle, or near it where that covers fewer lines. It stands on a ground of
 // its own.
 func (p picture) drawNumber(d ink.Canvas, core plane.Box, n int) {
-	size := min(mostNumber, max(leastNumber, p.sheet.Grid.Pitch().X*p.scale/3))
-	words, style := strconv.Itoa(n), ink.Strong(size)
+	words, style := strconv.Itoa(n), ink.StrongText()
 	half := plane.Point{X: style.Width(words)/2 + numberBeside, Y: style.Ems(numberHalf) + numberAbove}.Mul(1 / p.scale)
 	middle := core.Centre()
 	at, fewest := middle, -1
@@ -262,8 +250,6 @@ func (p picture) drawNumber(d ink.Canvas, core plane.Box, n int) {
 
 // A page number in a picture, and the ground it stands on.
 const (
-	leastNumber  = 5.0 // its least size, in points, and its largest
-	mostNumber   = 8.0
 	numberBeside = 0.6  // beside the number, in mm
 	numberAbove  = 0.3  // above and below it, in mm
 	numberHalf   = 0.45 // half the height of a number, in sizes
@@ -274,10 +260,10 @@ const mostCovered = 20
 
 // drawName writes the names of the pieces and the page numbers under the picture.
 func (p picture) drawName(d ink.Canvas) {
-	name, style := ink.Strong(pictureName), ink.Plain(pictureText).In(ink.Grey())
+	name, style := ink.StrongText(), ink.Text().In(ink.Grey())
 	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - name.Up()}
 	limit := p.width()
-	for _, words := range text.NameLines(p.sheet.Names(), name, limit, mostNameLines) {
+	for _, words := range text.NameLines(p.sheet.Names(), name, limit, mostSheetLines) {
 		ink.Write(d, at, name, words)
 		at.Y -= name.Step()
 	}

@@ -25,14 +25,14 @@ type book struct {
 	paper paper.Paper
 	// leaf is what the pages in front, of figures and with forms are planned for:
 	// the paper, or a panel on a larger one.
-	leaf     paper.Paper
-	roles    []mark.Role // that occur, in the order of the line key
-	pictures [][]picture // of each page in front
-	figures  []report.Page
-	forms    []*laidSheet
-	sheets   []*laidSheet // of the pieces
-	pages    int
-	left     []string // the names of the pieces that have no line
+	leaf    paper.Paper
+	roles   []mark.Role // that occur, in the order of the line key
+	front   []frontPage
+	figures []report.Page
+	forms   []*laidSheet
+	sheets  []*laidSheet // of the pieces
+	pages   int
+	left    []string // the names of the pieces that have no line
 }
 
 // laidSheet is a sheet with its place in the book.
@@ -47,8 +47,8 @@ func newBook(set arrange.Set, on, leaf paper.Paper) *book {
 	return &book{set: set, paper: on, leaf: leaf, roles: rolesIn(set)}
 }
 
-// number numbers the pages, and lays the pictures of the sheets, which take up pages
-// themselves.
+// number numbers the pages, and lays those in front. How many these are does not hang on
+// their numbers: they are laid once to be counted, and once with the numbers.
 func (b *book) number() {
 	if b.paper.WhollyOnOne() {
 		for i, s := range b.sheets {
@@ -57,11 +57,13 @@ func (b *book) number() {
 		b.pages = len(b.sheets)
 		return
 	}
-	b.pictures = b.layPictures(b.cover().pictures)
-	b.pages = len(b.pictures) + len(b.figures)
-	for _, s := range b.all() {
-		s.first = b.pages + 1
-		b.pages += len(s.Cells)
+	for range 2 {
+		b.front = b.layFront()
+		b.pages = len(b.front) + len(b.figures)
+		for _, s := range b.all() {
+			s.first = b.pages + 1
+			b.pages += len(s.Cells)
+		}
 	}
 }
 
@@ -95,13 +97,13 @@ func (b *book) draw(d ink.Canvas) {
 		return
 	}
 	b.drawFirst(d)
-	for i := 1; i < len(b.pictures); i++ {
+	for i := 1; i < len(b.front); i++ {
 		d.NewPage(b.paper)
-		b.drawOverview(d, i)
+		b.drawFront(d, i, b.pageNumber(i+1))
 	}
 	for i := range b.figures {
 		d.NewPage(b.paper)
-		b.drawFigures(d, i, b.pageNumber(len(b.pictures)+i+1))
+		b.drawFigures(d, i, b.pageNumber(len(b.front)+i+1))
 	}
 	for _, s := range b.all() {
 		for k := range s.Cells {
@@ -114,7 +116,7 @@ func (b *book) draw(d ink.Canvas) {
 // drawFirst draws the first page alone.
 func (b *book) drawFirst(d ink.Canvas) {
 	d.NewPage(b.paper)
-	b.drawFront(d)
+	b.drawFront(d, 0, b.pageNumber(1))
 }
 
 // drawFigures draws a page of figures, whose number says where it is.

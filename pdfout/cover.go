@@ -1,166 +1,186 @@
 package pdfout
 
 import (
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: the first page proves the scale before any cloth is
-// marked, and tells in plain words how to go on. Its check square is two
-// frames with one lower left corner: 4 in, which is 288 units, and 100 mm,
-// which is 283.465 units.
+// Rules of this file: the first page proves the scale before any cloth is marked, and shows
+// what is made. Its check square is two frames with one lower left corner: 4 in, which is
+// 288 units, and 100 mm, which is 283.465 units; under the outer one runs a rule of inches,
+// beside the inner one a rule of centimetres. Along two edges of the page run rules as long
+// as it allows: the longer a line, the less a ruler misses on it.
 
 const (
-	titleSize   = 22.0 // sizes in points
-	sizeSize    = 13.0
-	headingSize = 10.0
-	proseSize   = 8.5
-	paragraph   = 0.45 // between two paragraphs, in lines
-	keyWidth    = 72.0 // of the line key where text stands beside it, in mm
-	underSquare = 7.0  // free under the check square, in mm
-	underProse  = 4.0  // between two texts with headings, in mm
+	besideRule = 15.0 // free beside the long rule at the left edge, in mm
+	overRule   = 12.5 // and over the one at the foot
+	ruleWords  = 8.6  // how far the words of a long rule lie from it, in mm
+	squareRule = 8.0  // the room for a rule of the check square, in mm
+	lastNumber = 1.8  // half of the number at the end of a rule, and a little over, in mm
+	overSquare = 4.6  // free over the check square for the name of its outer frame
 )
 
-// What stands over the pictures of the sheets, and over what is to be heeded.
-const (
-	picturesHeading = "How the pages lie"
-	careHeading     = "Take care"
-)
+// ruleMargin is how far the long rules stay from the edges of the page, in mm.
+const ruleMargin = 5 * paper.SquareGrid
 
-// cover is the first page as planned.
-type cover struct {
-	text.Lines             // its texts, and the thin lines that part it
-	square     plane.Point // lower left corner of the check square
-	key        plane.Point // where the line key begins: upper left
-	keyEnd     float64     // how far it may go to the right
-	pictures   plane.Box   // what is left for the pictures
-	foot       float64     // how high the lowest line stands over which there is text
-}
-
-// addProse sets paragraphs under a heading.
-func addProse(t *text.Lines, heading string, paragraphs []string, width float64) {
-	head, style := ink.Strong(headingSize), ink.Plain(proseSize)
-	t.Add(text.WrapShortened(heading, head, width, 1), head)
-	for _, s := range paragraphs {
-		t.Space(style.Ems(paragraph))
-		t.Add(text.Wrap(s, style, width), style)
+// longRules are the rules along the left edge and the foot of the first page, with the
+// place where both begin.
+func (b *book) longRules() (zero plane.Point, across, up rule) {
+	box := b.leaf.Printable()
+	least := plane.Box{Max: b.leaf.Size()}.Grown(-ruleMargin)
+	zero = plane.Point{
+		X: paper.SnapUp(max(box.Min.X, least.Min.X) + tickWidth/2),
+		Y: paper.SnapUp(max(box.Min.Y, least.Min.Y) + tickWidth/2),
 	}
+	far := plane.Point{X: min(box.Max.X, least.Max.X), Y: min(box.Max.Y, least.Max.Y)}.Sub(zero)
+	right, over := plane.Point{X: 1}, plane.Point{Y: 1}
+	across = ruleWithin(far.X-lastNumber, b.set.Unit, right, over)
+	up = ruleWithin(far.Y-lastNumber, b.set.Unit, over, right)
+	across.bare, up.bare = longestTick, longestTick
+	return zero, across, up
 }
 
-// cover plans the first page.
-func (b *book) cover() cover {
+// insideRules is what the first page has inside its rules.
+func (b *book) insideRules() plane.Box {
 	box := b.leaf.Front()
-	var c cover
-	top := text.LinesFrom(box.Max.Y)
-	say := func(t *text.Lines, words string, s ink.Style, most int) {
-		t.Add(text.WrapShortened(words, s, box.Width(), most), s)
-	}
-	rule := func(y float64) {
-		c.Rules = append(c.Rules, plane.Path{{X: box.Min.X, Y: y}, {X: box.Max.X, Y: y}})
-	}
-	say(&top, b.title(), ink.Strong(titleSize), 2)
-	say(&top, b.sizeLine(), ink.Plain(sizeSize), 2)
-	top.Space(1)
-	say(&top, b.onPaper(), ink.Plain(proseSize).In(ink.Grey()), 1)
-	top.Space(2.5)
-	rule(top.Y())
-	top.Space(2)
-	say(&top, b.printing(), ink.Strong(headingSize+1), 2)
-	top.Space(5.5)
-	c.With(top, plane.Point{X: box.Min.X})
+	zero, _, _ := b.longRules()
+	box.Min.X, box.Min.Y = max(box.Min.X, zero.X+besideRule), max(box.Min.Y, zero.Y+overRule)
+	return box
+}
 
-	c.square = plane.Point{X: paper.SnapUp(box.Min.X), Y: paper.SnapDown(top.Y() - paper.LargeSquare)}
-	b.tellInSquare(&c)
-	c.key = plane.Point{X: c.square.X + paper.LargeSquare + text.Gutter, Y: c.square.Y + paper.LargeSquare}
-	c.nameSquare()
-	c.keyEnd = box.Max.X
-	if box.Width() > box.Height() {
-		b.tellBeside(&c, box)
+// besideSquare is how far down what stands to the right of the check square may go on an
+// upright page.
+type besideSquare int
+
+const (
+	asHigh    besideSquare = iota // as the square does
+	allTheWay                     // to the foot of the page
+)
+
+// measuringPage is the first page with its rules, and in a box its heading and the check
+// square, and beside that as many notes as have room. It returns what is left of the box,
+// and the notes that are left.
+func (b *book) measuringPage(box plane.Box, down besideSquare) (p frontPage, left plane.Box, notes []note) {
+	p = emptyFront(box)
+	b.putRules(&p)
+	beside := box
+	if shapeOf(box) == lying {
+		beside.Min.X = paper.SnapUp(box.Min.X+squareRule) + paper.LargeSquare + text.Gutter
+		_, beside = p.stack([]block{b.heading(beside.Width())}, beside, 0)
 	} else {
-		b.tellUnder(&c, box)
+		_, box = p.stack([]block{b.heading(box.Width())}, box, 0)
 	}
-	if len(b.sheets) == 0 || b.paper.WhollyOnOne() {
-		return c
+	corner := plane.Point{
+		X: paper.SnapUp(box.Min.X + squareRule),
+		Y: paper.SnapDown(box.Max.Y - overSquare - paper.LargeSquare),
 	}
-	down := text.LinesFrom(c.foot - 3)
-	rule(down.Y())
-	down.Space(2)
-	say(&down, picturesHeading, ink.Strong(headingSize), 1)
-	down.Space(3)
-	c.With(down, plane.Point{X: box.Min.X})
-	c.pictures = plane.Box{Min: box.Min, Max: plane.Point{X: box.Max.X, Y: down.Y()}}
-	return c
+	p.put(largeSquare{}, corner)
+	p.With(b.inSquare(), corner)
+	p.foot = min(p.foot, corner.Y-squareRule)
+	under := box
+	under.Max.Y = corner.Y - squareRule - betweenBlocks
+	notes = []note{keyNote, joinNote, careNote}
+	if shapeOf(box) == lying {
+		under.Max.X = corner.X + paper.LargeSquare
+		return p, beside, b.takeNotes(&p, under, notes)
+	}
+	beside.Min.X = corner.X + paper.LargeSquare + text.Gutter
+	beside.Max.Y = box.Max.Y - overSquare
+	if down == asHigh {
+		beside.Min.Y = corner.Y
+	} else {
+		under.Max.X = corner.X + paper.LargeSquare
+	}
+	return p, under, b.takeNotes(&p, beside, notes)
 }
 
-// tellBeside sets how to go on, and what to take care of, to the right of the line key.
-func (b *book) tellBeside(c *cover, box plane.Box) {
-	c.keyEnd = c.key.X + keyWidth
-	left := c.keyEnd + text.Gutter
-	beside := text.LinesFrom(c.key.Y)
-	heading, steps := b.joining()
-	addProse(&beside, heading, steps, box.Max.X-left)
-	if len(b.set.Cautions) > 0 {
-		beside.Space(underProse)
-		addProse(&beside, careHeading, b.set.Cautions, box.Max.X-left)
+// takeNotes puts the first of the notes that have room in a box there, and returns the
+// others.
+func (b *book) takeNotes(p *frontPage, box plane.Box, notes []note) (others []note) {
+	for _, n := range notes {
+		one := b.noteBlock(n, box.Width())
+		if one.Height == 0 || one.Height > box.Height() {
+			others = append(others, n)
+			continue
+		}
+		_, box = p.stack([]block{one}, box, 0)
+		box.Max.Y -= betweenBlocks
 	}
-	c.With(beside, plane.Point{X: left})
-	c.foot = min(beside.Y(), c.square.Y)
+	return others
 }
 
-// tellUnder sets them in two columns under the check square.
-func (b *book) tellUnder(c *cover, box plane.Box) {
-	half := (box.Width() - text.Gutter) / 2
-	left, right := text.LinesFrom(c.square.Y-underSquare), text.LinesFrom(c.square.Y-underSquare)
-	heading, steps := b.joining()
-	addProse(&left, heading, steps, half)
-	if len(b.set.Cautions) > 0 {
-		addProse(&right, careHeading, b.set.Cautions, half)
+// heading says what the pages are, above a fine line.
+func (b *book) heading(width float64) block {
+	var h block
+	name, kind, small := ink.Title(), ink.Lead(), ink.Caption()
+	titleWidth := width
+	if number := b.pageNumber(1); !b.paper.WhollyOnOne() {
+		h.Say(number, small, plane.Point{X: width - small.Width(number), Y: name.Foot() - name.Step()})
+		titleWidth -= small.Width("page 1 of 8888") + text.Gutter
 	}
-	c.With(left, plane.Point{X: box.Min.X})
-	c.With(right, plane.Point{X: box.Min.X + half + text.Gutter})
-	c.foot = min(left.Y(), right.Y())
+	h.Add(text.WrapShortened(b.title(), name, titleWidth, 3), name)
+	pages, size := b.pagesOnPaper(), b.sizeLine()
+	if kind.Width(size)+text.Gutter+small.Width(pages) <= width {
+		h.Add([]string{size}, kind)
+		h.Say(pages, small, plane.Point{X: width - small.Width(pages), Y: kind.Foot() - h.Height})
+	} else {
+		h.Add(text.WrapShortened(size, kind, width, 2), kind)
+		h.Add(text.WrapShortened(pages, small, width, 1), small)
+	}
+	h.Space(headingGap)
+	h.Add(text.WrapShortened(b.printing(), ink.Heading(), width, 2), ink.Heading())
+	h.Space(2)
+	h.RuleOff(plane.Point{Y: -h.Height}, width)
+	h.Space(2)
+	return h
 }
 
-// tellInSquare sets what to do with the check square in the middle of it.
-func (b *book) tellInSquare(c *cover) {
-	const inset = 9.0
-	var s, inCorner text.Lines
-	addProse(&s, "Measure this square before you mark any cloth", b.measuring(), paper.InnerSquare-2*inset)
-	inCorner.With(s, c.square)
-	c.With(inCorner, plane.Point{X: inset, Y: (paper.InnerSquare + s.Height) / 2})
+// putRules puts the long rules on the page, with what they are to measure.
+func (b *book) putRules(p *frontPage) {
+	zero, across, up := b.longRules()
+	p.foot = zero.Y
+	words := func(r rule) string {
+		return "This rule is " + b.set.Unit.AsWritten(r.long()) + " long from its first tick to its last: measure it."
+	}
+	style := ink.Text()
+	for _, r := range []rule{across, up} {
+		p.put(r, zero)
+		at := zero.Add(r.along.Mul((r.long() - style.Width(words(r))) / 2)).Add(r.out.Mul(ruleWords))
+		if r.along.Y > 0 {
+			at = at.Add(r.out.Mul(style.Up()))
+		}
+		p.Labels = append(p.Labels, text.Label{Text: words(r), Style: style, At: at, U: r.along})
+	}
 }
 
-// nameSquare names the two frames, each beside its own upper side.
-func (c *cover) nameSquare() {
+// inSquare sets what to do with the check square in the middle of it, about its lower left
+// corner.
+func (b *book) inSquare() text.Lines {
+	const inset = 8.0
+	words := paragraphs("Measure before you mark any cloth", b.measuring(), paper.InnerSquare-2*inset)
+	var placed text.Lines
+	placed.With(words.Lines, plane.Point{X: inset, Y: (paper.InnerSquare + words.Height) / 2})
+	return placed
+}
+
+// largeSquare is the check square of the first page, with its rules, drawn from its lower
+// left corner.
+type largeSquare struct{}
+
+// draw draws it.
+func (largeSquare) draw(d ink.Canvas, corner plane.Point) {
+	ink.DrawCheckSquare(d, corner, paper.LargeSquare)
+	ink.DrawCheckSquare(d, corner, paper.InnerSquare)
+	ruleWithin(paper.LargeSquare+length.Rounding, length.Inch, plane.Point{X: 1}, plane.Point{Y: -1}).draw(d, corner)
+	ruleWithin(paper.InnerSquare+length.Rounding, length.Centimetre, plane.Point{Y: 1}, plane.Point{X: -1}).draw(d, corner)
 	const away, outer, inner = 1.2, "4 in", "100 mm"
-	style := ink.Strong(8)
-	c.Say(outer, style, c.square.Add(plane.Point{X: paper.LargeSquare - style.Width(outer), Y: paper.LargeSquare + away}))
-	c.Say(inner, style, c.square.Add(plane.Point{
+	style := ink.StrongText()
+	ink.Write(d, corner.Add(plane.Point{X: paper.LargeSquare - style.Width(outer), Y: paper.LargeSquare + away}), style, outer)
+	ink.Write(d, corner.Add(plane.Point{
 		X: paper.InnerSquare - away - ink.FrameWidth - style.Width(inner),
 		Y: paper.InnerSquare - away - ink.FrameWidth - style.Up(),
-	}))
-}
-
-// drawFront draws the first page.
-func (b *book) drawFront(d ink.Canvas) {
-	c := b.cover()
-	for _, l := range c.Labels {
-		l.Draw(d)
-	}
-	ink.DrawLines(d, ink.FinePen(), c.Rules...)
-	ink.DrawCheckSquare(d, c.square, paper.LargeSquare)
-	ink.DrawCheckSquare(d, c.square, paper.InnerSquare)
-	b.drawKey(d, c.key, c.keyEnd)
-	if front := len(b.pictures); front > 1 {
-		// Beside the heading of the pictures, the last text of the page.
-		at := c.Labels[len(c.Labels)-1].At.Add(plane.Point{X: ink.Strong(headingSize).Width(picturesHeading) + 3})
-		where := "on " + text.PageRange(2, front, "", "")
-		if len(b.pictures[0]) > 0 {
-			where = "here and " + where
-		}
-		ink.Write(d, at, ink.Plain(proseSize).In(ink.Grey()), where)
-	}
-	b.drawPictures(d, 0)
+	}), style, inner)
 }

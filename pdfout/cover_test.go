@@ -23,8 +23,11 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 	for _, name := range paper.Names() {
 		t.Run(name, func(t *testing.T) {
 			set := sets.Few()
-			d, _ := drawn(t, set, name)
-			said := seen.Squeezed(strings.Join(d.Pages[0].Words(), ""))
+			d, s := drawn(t, set, name)
+			said := ""
+			for _, p := range d.Pages[:s.Front] {
+				said += seen.Squeezed(strings.Join(p.Words(), ""))
+			}
 			assert.Contains(t, said, seen.Squeezed("Take care"))
 			for _, text := range figures.Cautions(set.Pieces) {
 				assert.Contains(t, said, seen.Squeezed(text))
@@ -34,8 +37,10 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 	p := seen.Paper(t, "letter")
 	b, err := plan(sets.Few(), p)
 	require.NoError(t, err)
-	for _, l := range b.cover().Labels {
-		assert.NotEqual(t, "Take care", l.Text)
+	for _, p := range b.front {
+		for _, l := range p.Labels {
+			assert.NotEqual(t, "Take care", l.Text)
+		}
 	}
 }
 

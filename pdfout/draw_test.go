@@ -66,6 +66,7 @@ func checks() map[string]func(require.TestingT, arrange.Set, seen.Document, Summ
 		"places of the pages":          checkPlaces,
 		"forms":                        checkForms,
 		"figures":                      checkFigures,
+		"order of work":                checkSteps,
 		"words in drawings":            checkTold,
 	}
 }
@@ -215,14 +216,24 @@ func TestTexts(t *testing.T) {
 		}
 	}
 	first := strings.Join(d.Pages[0].Words(), "\n")
-	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure this square before you mark any cloth", "place on the fold", "trim line and join mark"} {
+	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure before you mark any cloth"} {
 		assert.Contains(t, first, want)
 	}
 	// Blank pages are spoken of where there are some, and only there.
-	assert.NotContains(t, first, "Hatched")
+	const hatched = "Pages hatched in the pictures have no line on them and are not printed."
+	assert.NotContains(t, saidInFront(d, s), seen.Squeezed(hatched))
 	d, s = drawn(t, sets.Ring(), "letter")
 	assert.Positive(t, s.Blank)
-	assert.Contains(t, strings.Join(d.Pages[0].Words(), "\n"), "Hatched pages have no line on them and are not printed.")
+	assert.Contains(t, saidInFront(d, s), seen.Squeezed(hatched))
+}
+
+// saidInFront is all that is written on the pages in front, without spaces.
+func saidInFront(d seen.Document, s Summary) string {
+	said := ""
+	for _, p := range d.Pages[:s.Front] {
+		said += seen.Squeezed(strings.Join(p.Words(), ""))
+	}
+	return said
 }
 
 // Everything stays on what a printer can print, 10 mm and more from the edge
@@ -295,7 +306,7 @@ func TestLineKey(t *testing.T) {
 			for _, q := range first.Paths {
 				// The sample lies left of the name, at its height.
 				if q.Painted == seen.Stroked && len(q.Parts) == 1 && len(q.Parts[0]) == 2 && q.Layer == "" &&
-					math.Abs(q.Parts[0][0].Y-r.At.Y) < 2 && q.Parts[0][0].X < r.At.X && q.Parts[0][1].X < r.At.X {
+					math.Abs(q.Parts[0][0].Y-r.At.Y) < 2 && q.Parts[0][0].X < r.At.X && q.Parts[0][1].X < r.At.X && q.Parts[0][0].X > r.At.X-40 {
 					found = true
 					assert.InDelta(t, want.Width, q.Width, 2*seen.Written, role)
 					require.Len(t, q.Dashes, len(want.Dashes()), role)
@@ -364,10 +375,10 @@ func TestTooManyPages(t *testing.T) {
 	}{
 		// Of a square of 100 m, 2 x 542 + 2 x 441 - 4 = 1,962 pages are printed;
 		// the pictures make up the rest.
-		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000)}}, "the pieces need 2,101 pages of letter paper; 2,000 is the most"},
-		{"two sails", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000), sample.Sail(100_000)}}, "the pieces need 4,201 pages of letter paper; 2,000 is the most"},
+		{"with the pages in front", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000)}}, "the pieces need 2,102 pages of letter paper; 2,000 is the most"},
+		{"two sails", arrange.Set{Pieces: []mark.Marking{sample.Sail(100_000), sample.Sail(100_000)}}, "the pieces need 4,203 pages of letter paper; 2,000 is the most"},
 		// 271 x 221 = 59,891 of the sheet.
-		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 60,212 pages of letter paper; 2,000 is the most"},
+		{"every page of one", arrange.Set{Pieces: []mark.Marking{dense}}, "the pieces need 60,213 pages of letter paper; 2,000 is the most"},
 		{"beyond counting", arrange.Set{Pieces: []mark.Marking{sample.Wave("w", 9e8, 9e8, 4000)}}, "the pieces need more than "},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -437,17 +448,17 @@ func TestSummary(t *testing.T) {
 		want string
 	}{
 		{"one page", arrange.Set{Pieces: sets.Many(1).Pieces}, "2 pages: the first proves the scale, page 2 holds the pieces"},
-		{"several", sets.Few(), "3 pages: the first proves the scale, pages 2 to 3 hold the pieces"},
-		{"blank ones", sets.Ring(), "16 pages: the first proves the scale, pages 2 to 16 hold the pieces; 5 pages on which no line falls are left out"},
-		{"a form", sets.SampleFirst(), "12 pages: the first proves the scale, page 2 is to be sewn and filled in first, pages 3 to 12 hold the pieces"},
+		{"several", sets.Few(), "4 pages: the first proves the scale, page 2 says how to work, pages 3 to 4 hold the pieces"},
+		{"blank ones", sets.Ring(), "17 pages: the first proves the scale, page 2 says how to work, pages 3 to 17 hold the pieces; 5 pages on which no line falls are left out"},
+		{"a form", sets.SampleFirst(), "13 pages: the first proves the scale, page 2 says how to work, page 3 is to be sewn and filled in first, pages 4 to 13 hold the pieces"},
 		{"only a form", arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, "2 pages: the first proves the scale, page 2 is to be sewn and filled in"},
 		{"only forms", sets.ManyForms(), "6 pages: the first proves the scale, pages 2 to 6 are to be sewn and filled in"},
-		{"figures", sets.WithFigures(sets.SampleFirst(), sample.LongFigures()), "18 pages: the first proves the scale, pages 2 to 7 have the figures, page 8 is to be sewn and filled in first, pages 9 to 18 hold the pieces"},
-		{"figures in columns", sets.WithFigures(sets.Few(), sample.ColumnFigures()), "5 pages: the first proves the scale, pages 2 to 3 have the figures, pages 4 to 5 hold the pieces"},
-		{"some of card", withCard(sets.Few()), "4 pages: the first proves the scale, pages 2 to 3 hold the pieces, page 4 what is to be cut from card"},
+		{"figures", sets.WithFigures(sets.SampleFirst(), sample.LongFigures()), "19 pages: the first proves the scale, page 2 says how to work, pages 3 to 8 have the figures, page 9 is to be sewn and filled in first, pages 10 to 19 hold the pieces"},
+		{"figures in columns", sets.WithFigures(sets.Few(), sample.ColumnFigures()), "6 pages: the first proves the scale, page 2 says how to work, pages 3 to 4 have the figures, pages 5 to 6 hold the pieces"},
+		{"some of card", withCard(sets.Few()), "5 pages: the first proves the scale, page 2 says how to work, pages 3 to 4 hold the pieces, page 5 what is to be cut from card"},
 		{"all of card", arrange.Set{What: "the gauges", Pieces: withCard(arrange.Set{}).Pieces}, "2 pages: the first proves the scale, page 2 holds the gauges"},
-		{"figures on one page", sets.WithFigures(sets.Few(), &mark.Report{Notes: []string{"Measure twice."}}), "4 pages: the first proves the scale, page 2 has the figures, pages 3 to 4 hold the pieces"},
-		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, "59 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 59 hold the pieces; 133 pages on which no line falls are left out"},
+		{"figures on one page", sets.WithFigures(sets.Few(), &mark.Report{Notes: []string{"Measure twice."}}), "5 pages: the first proves the scale, page 2 says how to work, page 3 has the figures, pages 4 to 5 hold the pieces"},
+		{"pictures of their own", arrange.Set{Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}}, "60 pages: the first proves the scale, pages 2 to 4 say how to work, pages 5 to 60 hold the pieces; 133 pages on which no line falls are left out"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, s := drawn(t, c.set, "a4")
@@ -461,7 +472,7 @@ func TestSummary(t *testing.T) {
 		})
 	}
 	one := Summary{Pages: 12, Front: 3, Blank: 1}
-	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 show more of how pages are joined, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
+	assert.Equal(t, "12 pages: the first proves the scale, pages 2 to 3 say how to work, pages 4 to 12 hold the pieces; 1 page on which no line falls is left out", one.String())
 	_, s := drawn(t, arrange.Set{Pieces: []mark.Marking{{Key: "a", Name: "Ghost"}, sample.Rectangle("tie", "Tie", 200, 40)}}, "a4")
 	assert.Equal(t, []string{"Ghost"}, s.Left)
 	assert.Equal(t, "2 pages: the first proves the scale, page 2 holds the pieces; Ghost has no line and is left out", s.String())

@@ -5,7 +5,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -13,22 +12,33 @@ import (
 // the sheets, drawn with the pen it is drawn with there.
 
 const (
-	keySample = 30.0 // length of a line in the line key, in mm
-	keyStep   = 7.0  // the most from one line of the key to the next, in mm
+	keySample = 18.0 // length of a line in the line key, in mm
+	keyStep   = 5.4  // from one line of the key to the next, in mm
 )
 
-// drawKey draws the line key: every role that occurs, with its own pen. It is
-// no higher than the check square beside it, and goes no further to the right than
-// its end.
-func (b *book) drawKey(d ink.Canvas, corner plane.Point, end float64) {
-	ink.Write(d, corner.Sub(plane.Point{Y: ink.Strong(headingSize).Up()}), ink.Strong(headingSize), "Lines")
+// keyBlock is the line key, of a width in mm.
+func (b *book) keyBlock(width float64) block {
+	key := underHeading("Lines", width)
+	key.put(lineKey{b, width}, plane.Point{Y: -key.Height})
 	rows := len(b.roles)
 	if b.joined() {
 		rows++
 	}
-	const underHeading = 1.5
-	step := min(keyStep, (paper.LargeSquare-underHeading)/float64(rows))
-	at := corner.Sub(plane.Point{Y: step + underHeading})
+	key.Height += float64(rows) * keyStep
+	return key
+}
+
+// lineKey is the key as it is drawn.
+type lineKey struct {
+	*book
+	width float64
+}
+
+// draw draws every role that occurs, with its own pen.
+func (b lineKey) draw(d ink.Canvas, corner plane.Point) {
+	const step = keyStep
+	end := corner.X + b.width
+	at := corner.Sub(plane.Point{Y: step / 2})
 	for _, role := range b.roles {
 		p := ink.PenOf(role)
 		sample := plane.Path{at, at.Add(plane.Point{X: keySample})}
@@ -75,6 +85,6 @@ func ringSample(sample plane.Path) plane.Path {
 
 // writeKey names a line of the key.
 func (b *book) writeKey(d ink.Canvas, at plane.Point, name string, end float64) {
-	at = at.Add(plane.Point{X: keySample + 4, Y: -ink.Plain(proseSize).Up() / 2})
-	ink.Write(d, at, ink.Plain(proseSize), text.Shorten(name, ink.Plain(proseSize), end-at.X))
+	at = at.Add(plane.Point{X: keySample + 3, Y: -ink.Text().Up() / 2})
+	ink.Write(d, at, ink.Text(), text.Shorten(name, ink.Text(), end-at.X))
 }

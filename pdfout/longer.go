@@ -14,7 +14,7 @@ import (
 // it. A line can be measured where it is straight and runs nearly across its pages, or
 // nearly down them, as they are printed; where its ends are seen, which are those of an
 // outline, of a fold or of a stitch line, not an arrow's; and where it has a name to be
-// found by. One that is whole on a page needs no joining, which may be off as well, and is
+// found by. The rules of the first page are there for it. One that is whole on a page needs no joining, which may be off as well, and is
 // measured rather than one over several that is only somewhat longer. Somebody may have
 // measured any other straight line: of those only the lengths are known.
 
@@ -55,8 +55,16 @@ func (m Measurable) Where() string {
 	return where
 }
 
-// longer finds them. Of lines as long as each other the first is taken.
+// longer finds them: the rules, or lines of the pieces where these are longer.
 func (b *book) longer() Longer {
+	across, down := b.ruleLines()
+	lines := b.longestLines()
+	return Longer{worthier(across, lines.Across), worthier(down, lines.Down)}
+}
+
+// longestLines finds those among the lines of the pieces. Of lines as long as each other the
+// first is taken.
+func (b *book) longestLines() Longer {
 	var whole, joined Longer
 	least := worthMeasuring * paper.LargeSquare
 	for _, s := range b.sheets {
@@ -79,6 +87,15 @@ func (b *book) longer() Longer {
 	return Longer{worthier(whole.Across, joined.Across), worthier(whole.Down, joined.Down)}
 }
 
+// ruleLines are the rules of the first page, as lines to be measured.
+func (b *book) ruleLines() (across, down Measurable) {
+	_, foot, edge := b.longRules()
+	line := func(name string, r rule) Measurable {
+		return Measurable{Line{Name: name, Length: r.long()}, r.long(), []int{1}}
+	}
+	return line("the rule at the foot", foot), line("the rule at the left edge", edge)
+}
+
 // Straights are the lengths, in mm, of all straight lines that run across the pages, and of
 // those that run down them.
 type Straights struct{ across, down []float64 }
@@ -97,7 +114,8 @@ func isNearOne(lengths []float64, mm, within float64) bool {
 // squares.
 func (b *book) straights() Straights {
 	squares := []float64{paper.LargeSquare, paper.InnerSquare, paper.SmallSquare(b.set.Unit).Side}
-	found := Straights{slices.Clone(squares), squares}
+	across, up := b.ruleLines()
+	found := Straights{append(slices.Clone(squares), across.Straight), append(squares, up.Straight)}
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
@@ -128,10 +146,15 @@ func straightParts(path plane.Path, least float64) []plane.Path {
 	return parts
 }
 
-// worthier is the line to measure of one that is whole on a page and one that is not.
-func worthier(whole, joined Measurable) Measurable {
-	if joined.Straight > worthJoining*whole.Straight {
-		return joined
+// worthier is the line to measure of one that is whole on a page and another, which may
+// have to be joined.
+func worthier(whole, other Measurable) Measurable {
+	least := whole.Straight + sameLength
+	if len(other.Pages) > 1 {
+		least = worthJoining * whole.Straight
+	}
+	if other.Straight > least {
+		return other
 	}
 	return whole
 }

@@ -59,8 +59,8 @@ func TestLinesToMeasure(t *testing.T) {
 				line(mark.Cut, "hem", plane.Point{}, plane.Point{X: 170}),
 				line(mark.Fold, "fold", plane.Point{}, plane.Point{Y: 600}),
 			},
-			Measurable{Line{"Panel", "hem", mark.Cut, 170}, 170, []int{4}},
-			Measurable{Line{"Panel", "fold", mark.Fold, 600}, 600, []int{2, 3, 4}},
+			Measurable{Line{"Panel", "hem", mark.Cut, 170}, 170, []int{5}},
+			Measurable{Line{"Panel", "fold", mark.Fold, 600}, 600, []int{3, 4, 5}},
 		},
 		{
 			"a line on one page, since none over several is much longer",
@@ -69,16 +69,17 @@ func TestLinesToMeasure(t *testing.T) {
 				line(mark.Fold, "fold", plane.Point{}, plane.Point{Y: 300}),
 			},
 			Measurable{},
-			Measurable{Line{"Panel", "side", mark.Cut, 230}, 230, []int{3}},
+			Measurable{Line{"Panel", "side", mark.Cut, 230}, 230, []int{4}},
 		},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := mark.Marking{Name: "Panel", Marks: c.marks}
 			piece.Outline = sample.OutlineOf(c.marks)
-			v, err := Judge(arrange.Set{Pieces: []mark.Marking{piece}}, seen.Paper(t, "letter"), paper.Scale{}, paper.Scale{})
+			b, err := plan(arrange.Set{Pieces: []mark.Marking{piece}}, seen.Paper(t, "letter"))
 			require.NoError(t, err)
-			sameMeasurable(t, c.across, v.Longer.Across)
-			sameMeasurable(t, c.down, v.Longer.Down)
+			found := b.longestLines()
+			sameMeasurable(t, c.across, found.Across)
+			sameMeasurable(t, c.down, found.Down)
 		})
 	}
 	assert.Equal(t, "on page 5", Measurable{Pages: []int{5}}.Where())
@@ -91,6 +92,39 @@ func sameMeasurable(t *testing.T, want, got Measurable) {
 	assert.InDelta(t, want.Length, got.Length, 1e-9)
 	want.Straight, want.Length = got.Straight, got.Length
 	assert.Equal(t, want, got)
+}
+
+// The rules of the first page are measured, 7 in at the foot and 10 in at the edge of letter
+// paper, unless a line on one page is longer, or one over several at least half as long again.
+func TestRulesToMeasure(t *testing.T) {
+	foot := Measurable{Line{Name: "the rule at the foot", Length: 7 * 25.4}, 7 * 25.4, []int{1}}
+	edge := Measurable{Line{Name: "the rule at the left edge", Length: 10 * 25.4}, 10 * 25.4, []int{1}}
+	for _, c := range []struct {
+		name         string
+		wide, high   float64
+		on           string
+		across, down string
+	}{
+		{"small pieces", 150, 170, "letter", foot.Name, edge.Name},
+		{"pieces that are joined", 250, 370, "letter", foot.Name, edge.Name},
+		{"pieces that are much longer", 290, 500, "letter", "lower edge", "seam"},
+		{"a large page", 400, 420, "single", "lower edge", "seam"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Panel", c.wide, c.high)}}, seen.Paper(t, c.on), paper.Scale{}, paper.Scale{})
+			require.NoError(t, err)
+			assert.Equal(t, c.across, v.Longer.Across.Name)
+			assert.Equal(t, c.down, v.Longer.Down.Name)
+			if c.on == "letter" {
+				assert.True(t, v.Straights.Across(177.8, 0.01))
+				assert.True(t, v.Straights.Down(254, 0.01))
+			}
+			if c.down == edge.Name {
+				sameMeasurable(t, foot, v.Longer.Across)
+				sameMeasurable(t, edge, v.Longer.Down)
+			}
+		})
+	}
 }
 
 // However a piece lies, what is offered is among its lines, long enough, and on pages that
@@ -107,7 +141,7 @@ func TestLinesToMeasureAreThere(t *testing.T) {
 		require.NoError(t, err)
 		b, err := plan(set, on)
 		require.NoError(t, err)
-		longer := b.longer()
+		longer := b.longestLines()
 		longest := max(wide, high)
 		if math.Abs(longest-127) < 1e-6 {
 			t.Skip("at the bound itself rounding decides")

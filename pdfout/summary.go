@@ -21,7 +21,7 @@ type Summary struct {
 	// with the size it came to.
 	Paper   paper.Paper
 	Pages   int            // of the whole PDF
-	Front   int            // in front: the first, and more if the pictures need them; 0 where these are panels
+	Front   int            // in front: the first, and those that say how to work; 0 where these are panels
 	Figures int            // pages of figures, right behind those in front
 	Blank   int            // pages of the sheets that are left out: no line falls on them
 	Forms   []FormSummary  // in the order of their pages
@@ -51,7 +51,7 @@ type SheetSummary struct {
 
 // summary says what the book holds.
 func (b *book) summary() Summary {
-	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.pictures), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What}
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.front), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What}
 	if b.paper.WhollyOnOne() {
 		s.Paper, s.Front = b.sheets[0].Paper, 0
 	}
@@ -112,7 +112,7 @@ func (s Summary) String() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s: the first proves the scale, ", text.PageCount(s.Pages))
 	if s.Front > 1 {
-		fmt.Fprintf(&b, "%s more of how pages are joined, ", text.PageRange(2, s.Front, "shows", "show"))
+		fmt.Fprintf(&b, "%s how to work, ", text.PageRange(2, s.Front, "says", "say"))
 	}
 	behind := s.Front + s.Figures + 1 // the first page behind the figures
 	if s.Figures > 0 {

@@ -41,7 +41,7 @@ type Verdict struct {
 
 // Line is a line on the sheets.
 type Line struct {
-	Piece  string    // the name of its piece
+	Piece  string    // the name of its piece; "" of a rule of the first page
 	Name   string    // what stands beside it; may be ""
 	Role   mark.Role // what it is for
 	Length float64   // in mm

@@ -42,8 +42,8 @@ type panel struct {
 // that is above the lowest line of text.
 func (b *book) panelBox(i int) plane.Box {
 	box := plane.Box{Max: b.leaf.Size()}.Grown(-panelFrame)
-	if i == 0 {
-		box.Min.Y = b.cover().foot - (paper.FrontMargin - panelFrame)
+	if i < len(b.front) {
+		box.Min.Y = max(box.Min.Y, b.front[i].foot-(paper.FrontMargin-panelFrame))
 	}
 	return box
 }
@@ -68,10 +68,10 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 		return nil, nothingToDraw()
 	}
 	b.left = left
-	b.pictures = [][]picture{nil} // one page in front, without pictures
 	if err := b.layLeaves(forms); err != nil {
 		return nil, err
 	}
+	b.front = b.layFront()
 	floors, err := b.layFloors(pieces)
 	if err != nil {
 		return nil, err
@@ -80,13 +80,14 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 		b.addFloor(f)
 	}
 	b.number()
+	b.front = b.layFront() // with the number of pages
 	return b, nil
 }
 
 // parcels are those of the panels and, after them, of the pieces, the highest first.
 func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	var parcels []arrange.Parcel
-	for i := range 1 + len(b.figures) + len(b.forms) {
+	for i := range len(b.front) + len(b.figures) + len(b.forms) {
 		box := b.panelBox(i)
 		// With room to be moved onto the grid of the check squares.
 		parcels = append(parcels, arrange.Parcel{Number: i, Size: plane.Point{X: box.Width() + paper.SquareGrid, Y: box.Height() + paper.SquareGrid}})
@@ -204,7 +205,7 @@ func (b *book) addFloor(f *floor) {
 		kept = append(kept, text.Upright(p.Room))
 		low := p.Room.Min.Add(corner)
 		at := low.Sub(b.panelBox(p.Number).Min)
-		if form := p.Number - 1 - len(b.figures); form >= 0 {
+		if form := p.Number - len(b.front) - len(b.figures); form >= 0 {
 			b.forms[form].first = len(b.sheets) + 1
 		}
 		panels = append(panels, panel{p.Number, plane.Point{X: paper.SnapUp(at.X), Y: paper.SnapUp(at.Y)}})
@@ -238,12 +239,12 @@ func (b *book) drawPanel(d ink.Canvas, i int, number string) {
 	d.Box(b.panelBox(i))
 	d.Stroke()
 	d.Restore()
-	switch figures := len(b.figures); {
-	case i == 0:
-		b.drawFront(d)
-	case i <= figures:
-		b.drawFigures(d, i-1, number)
+	switch front, figures := len(b.front), len(b.figures); {
+	case i < front:
+		b.drawFront(d, i, number)
+	case i < front+figures:
+		b.drawFigures(d, i-front, number)
 	default:
-		b.drawPage(d, b.forms[i-1-figures].page(0), number)
+		b.drawPage(d, b.forms[i-front-figures].page(0), number)
 	}
 }

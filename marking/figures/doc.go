@@ -22,6 +22,7 @@
 //	ruffletable.go   ruffles: their strips and joins
 //	bindingtable.go  bias bindings
 //	laypicture.go    cloth to buy, and the lay it was reckoned by
+//	included.go      whether allowances are in the pieces
 //	work.go          the order of work, from the sample to the hem
 //	settings.go      how it was sewn, with lines to write on
 //	caution.go       what is to be heeded, for a garment and for any sheets

@@ -30,6 +30,7 @@ func (l Line) Solids() []ink.Solid { return ink.SolidsOf(ink.PenOf(l.Role), l.Pa
 
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
+	Key     string       // no other piece of a set has it
 	Name    string       // that the title has; the key of one without a name
 	Kind    mark.Kind    // what it is for
 	Of      string       // the name of the piece of cloth it is of; "" where it is of several
@@ -59,7 +60,7 @@ type Piece struct {
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
 	p := Piece{
-		Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut, Side: m.Side,
+		Key: m.Key, Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut, Side: m.Side,
 		Notes: m.Notes, Steps: m.Steps, sketch: m.Sketch, notes: m.Told(),
 		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
 		words: m.Words, dimensions: m.Dimensions, pale: m.Pale,

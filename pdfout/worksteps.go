@@ -1,0 +1,175 @@
+package pdfout
+
+import (
+	"maps"
+	"slices"
+	"strconv"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/report"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: the order of work, from measuring this page on, in numbered steps:
+// what is done, the one number it is done to, and the pages it is done with. What room a
+// step takes does not hang on the numbers of its pages, which are not known before the
+// pages in front are laid.
+
+const workHeading = "The order of work"
+
+const (
+	stepRoom    = 1.3  // free above and below a step, in mm
+	stepGap     = 4.0  // between its columns
+	pagesColumn = 31.0 // for its pages: "pages 1888 to 1999"
+	numberShare = 0.26 // of the width, for its number
+)
+
+// workStep is a step of the work.
+type workStep struct {
+	do, number string
+	pages      []int // in rising order
+}
+
+// workSteps are the steps: those of paper, and then those of the set.
+func (b *book) workSteps() []workStep {
+	square := "4 in both ways"
+	if b.set.Unit != 0 {
+		square = "100 mm both ways"
+	}
+	steps := []workStep{{"Print page 1, and measure it", square, []int{1}}}
+	if b.paper.WhollyOnOne() {
+		steps[0].do = "Measure the check square"
+	}
+	if n := len(b.figures); n > 0 {
+		steps = append(steps, workStep{report.Heading, "", pagesFrom(len(b.front)+1, n)})
+	}
+	told := map[string]bool{}
+	for _, t := range b.set.Work {
+		for _, key := range t.Keys {
+			told[key] = true
+		}
+	}
+	var forms, joined []int
+	for _, s := range b.forms {
+		if !told[s.Pieces[0].Key] {
+			forms = append(forms, s.first)
+		}
+	}
+	if len(forms) > 0 {
+		steps = append(steps, workStep{"Sew and fill in what has steps to follow", "", forms})
+	}
+	for _, s := range b.sheets {
+		if len(s.Cells) > 1 {
+			joined = append(joined, pagesFrom(s.first, len(s.Cells))...)
+		}
+	}
+	if len(joined) > 0 {
+		steps = append(steps, workStep{"Join the pages of each piece", "", joined})
+	}
+	for _, t := range b.set.Work {
+		steps = append(steps, b.workStep(t))
+	}
+	if b.paper.WhollyOnOne() {
+		for i := range steps {
+			steps[i].pages = nil
+		}
+	}
+	return steps
+}
+
+// pagesFrom are n pages from a first one on.
+func pagesFrom(first, n int) []int {
+	var pages []int
+	for k := range n {
+		pages = append(pages, first+k)
+	}
+	return pages
+}
+
+// workStep is the step of a task, with the pages of its markings.
+func (b *book) workStep(t mark.Task) workStep { return workStep{t.Do, t.Number, b.pagesOf(t.Keys)} }
+
+// pagesOf are the pages on which the lines of some markings lie, by their keys, in rising
+// order; none on paper that has everything whole.
+func (b *book) pagesOf(keys []string) []int {
+	if b.paper.WhollyOnOne() {
+		return nil
+	}
+	pages := map[int]bool{}
+	for _, s := range b.all() {
+		for _, p := range s.Pieces {
+			if !slices.Contains(keys, p.Key) {
+				continue
+			}
+			for k := range s.Cells {
+				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 || s.page(k).shows(p)
+			}
+		}
+	}
+	maps.DeleteFunc(pages, func(_ int, shows bool) bool { return !shows })
+	return slices.Sorted(maps.Keys(pages))
+}
+
+// shows reports whether a line of a piece lies within the joins of the page.
+func (p page) shows(piece arrange.Piece) bool {
+	core := p.core()
+	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool { return l.Bounds().Meets(core) && len(l.Clip(core)) > 0 })
+}
+
+// workBlocks are the steps, each a block of a width; the heading belongs to the first.
+func (b *book) workBlocks(width float64) []block {
+	var blocks []block
+	steps := b.workSteps()
+	if len(steps) == 1 { // the page says it anyhow
+		return nil
+	}
+	for i, s := range steps {
+		var one block
+		if i == 0 {
+			one = underHeading(workHeading, width)
+		}
+		one.under(s.block(i+1, width))
+		blocks = append(blocks, one)
+	}
+	return blocks
+}
+
+// block sets a step under a fine line.
+func (s workStep) block(number int, width float64) block {
+	heavy, light := ink.StrongText(), ink.Text()
+	first := heavy.Width("88") + 2
+	counted := numberShare * width
+	do := width - first - counted - pagesColumn - 2*stepGap
+	words := text.WrapMeasures(s.do, light, do)
+	numbers := text.WrapMeasures(s.number, heavy, counted)
+	pages := text.Wrap(pagesNamed(s.pages, 0), light, pagesColumn)
+	// As high as with numbers of four digits.
+	lines := max(len(words), len(numbers), len(text.Wrap(pagesNamed(s.pages, 1000), light, pagesColumn)))
+
+	var row block
+	row.RuleOff(plane.Point{}, width)
+	for _, column := range []struct {
+		lines []string
+		style ink.Style
+		at    float64
+	}{{[]string{strconv.Itoa(number)}, heavy, 0}, {words, light, first}, {numbers, heavy, first + do + stepGap}, {pages, light, width - pagesColumn}} {
+		row.With(text.LinesOf(column.lines, column.style), plane.Point{X: column.at, Y: -stepRoom})
+	}
+	row.Height = 2*stepRoom + float64(lines)*light.Step()
+	return row
+}
+
+// pagesNamed names pages, each with something added to its number; "" for none.
+func pagesNamed(pages []int, add int) string {
+	if len(pages) == 0 {
+		return ""
+	}
+	numbers := make([]int, len(pages))
+	for i, n := range pages {
+		numbers[i] = n + add
+	}
+	return text.Numbers("page", numbers)
+}
