@@ -85,7 +85,11 @@ func nameOf(l Line) Caption { return Caption{l.Role, text.Label{Text: l.Name}} }
 // captionAlong puts the name of a line along it, and reports whether there is a place.
 func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	places := l.captionPlaces()
-	for _, beside := range []float64{roomy, captionRoom} {
+	rooms := []float64{roomy, captionRoom}
+	if p.Kind.OfCard() { // what stands outside of a card is cut off: rather close beside a line
+		places, rooms = insideFirst(p, places), []float64{captionRoom}
+	}
+	for _, beside := range rooms {
 		for _, c := range places {
 			if s.Whole(c.Room.Bounds()) && s.inOrAt(p, l, c.Room) && s.Field.Free(c.roomBeside(beside)) {
 				s.Field.Take(c.Room)
@@ -95,6 +99,19 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 		}
 	}
 	return false
+}
+
+// insideFirst returns the places that lie in a piece before those that do not.
+func insideFirst(p Piece, places []placedCaption) []placedCaption {
+	var in, out []placedCaption
+	for _, c := range places {
+		if p.Inside(c.Room.Centre) {
+			in = append(in, c)
+		} else {
+			out = append(out, c)
+		}
+	}
+	return append(in, out...)
 }
 
 // inOrAt reports whether a place is one for the name of a line: in its piece, or beside it

@@ -93,3 +93,20 @@ func TestNamesOfLines(t *testing.T) {
 	assert.Equal(t, 22.0, titles[0].Style.Size)
 	assert.Equal(t, plane.Point{X: 1}, titles[0].U, "upright")
 }
+
+// What is written outside of a card is cut off: along a strip 7.5 mm wide a name of the least
+// type stands inside, where that of a piece of cloth rather stands beside it.
+func TestNamesOfACardStandInside(t *testing.T) {
+	for _, kind := range []mark.Kind{mark.Piece, mark.Gauge} {
+		m := sample.Ruled("strip", "Strip", 120, 7.5)
+		m.Kind, m.Marks[2].Name = kind, "stitch line"
+		m.Add(mark.Match, "", plane.Path{{Y: 40}, {Y: 44}}) // there is room on the page outside of it
+		sheets := Arrange(Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
+		require.Len(t, sheets, 1)
+		s := &sheets[0]
+		s.FindJoins(1)
+		s.Letter()
+		require.Len(t, s.Captions, 1)
+		assert.Equal(t, kind == mark.Gauge, sketch.Within(s.Captions[0].Room.Centre, s.Pieces[0].Outline.Path()), "%v: inside", kind)
+	}
+}
