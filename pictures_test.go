@@ -82,9 +82,10 @@ func pictureOfPage(t *testing.T, args []string, words string) image.Image {
 	require.NoError(t, err)
 	n := 0
 	if words != "" {
-		// The first page names the others.
+		// The pages in front name the others.
 		pages := seen.Read(t, data, paper.Scale{}).Pages
-		n = 1 + slices.IndexFunc(pages[1:], func(p seen.Page) bool { return slices.Contains(p.Words(), words) })
+		front := 1 + slices.IndexFunc(pages, func(p seen.Page) bool { return slices.Contains(p.Words(), "The order of work") })
+		n = front + slices.IndexFunc(pages[front:], func(p seen.Page) bool { return slices.Contains(p.Words(), words) })
 		require.Positive(t, n, "no page has %q", words)
 	}
 	page := fmt.Sprint(n + 1)

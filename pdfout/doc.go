@@ -18,10 +18,18 @@
 //	draw.go      Draw and DrawFirst: from a set to a PDF
 //	refuse.go    what is refused before anything is planned
 //	book.go      the book, and the order of pages that are printed one by one
-//	cover.go     the first page: the check square, and what is told beside it
-//	guidance.go  the words of that
-//	linekey.go   the key of the lines, on the first page
-//	assembly.go  pictures of the sheets, with the numbers of their pages
+//	front.go       the pages in front: what stands on which
+//	block.go       texts and drawings that are put where there is room for them
+//	cover.go       the first page: check square, long rules, heading
+//	rule.go        a graduated rule
+//	guidance.go    the words of that, and of how pages are joined
+//	miniature.go   small drawings of all pieces
+//	smallpiece.go  how a piece looks from afar
+//	worksteps.go   the order of work
+//	note.go        the key, joining and cautions, where there is room
+//	joindrawing.go how pages are joined, drawn
+//	linekey.go     the key of the lines
+//	assembly.go    pictures of the sheets, with the numbers of their pages
 //	form.go      a page to sew from and to write on
 //	page.go      a page of a sheet
 //	header.go    what stands over a page
