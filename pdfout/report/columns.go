@@ -20,7 +20,7 @@ import (
 const (
 	overShare    = 1.0 / 3     // the most of the first page that title and notes take over its columns
 	acrossShare  = 0.8         // the most of a page that what stands across it takes
-	littleShare  = 0.3         // of a page: the last one has more than this on it
+	littleShare  = 0.27        // of a page: the last one has more than this on it
 	evenStep     = 3.0         // how much sooner pages end, at a time, for the last to have more, in mm
 	columnsApart = text.Gutter // between two columns of a page, in mm
 )
@@ -87,11 +87,15 @@ func (s setter) paged(over, bands []band) []Page {
 	return pages
 }
 
-// littleOn reports whether a page has little on it.
+// littleOn reports whether the columns of a page reach down little.
 func (s setter) littleOn(p Page) bool {
-	sum := 0.0
+	deep := map[float64]float64{}
 	for _, b := range p {
-		sum += b.Height
+		deep[b.at.X] = max(deep[b.at.X], s.page.Max.Y-b.at.Y+b.Height)
+	}
+	sum := 0.0
+	for _, d := range deep {
+		sum += d
 	}
 	return sum < littleShare*float64(s.count)*s.page.Height()
 }
