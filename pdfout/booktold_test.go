@@ -1,15 +1,18 @@
 package pdfout
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
+	"tuckmark/pdfout/text"
 )
 
 // checkTold holds that all names of lines, all words at places of pieces, all words of
@@ -56,6 +59,38 @@ func TestPaleWordsOnEveryPage(t *testing.T) {
 					}
 				}
 				assert.NotEmpty(t, words, "page %d of %s has no pale words", n, paper)
+			}
+		}
+	}
+}
+
+// In every transfer all that is told in the files is on the pages, free of lines and of other
+// text.
+func TestAllIsToldInEveryTransfer(t *testing.T) {
+	for _, way := range []source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick} {
+		for name, set := range sets.Examples(t, "../examples", way) {
+			t.Run(fmt.Sprint(name, " by ", way), func(t *testing.T) {
+				t.Parallel()
+				d, s := drawn(t, set, "a4")
+				checkTold(t, set, d, s)
+				checkNotes(t, set, d, s)
+				checkLabels(t, set, d, s)
+			})
+		}
+	}
+}
+
+// No sign and no panel of an example runs up the page: only names along lines do, and text
+// in a piece narrower than any sign.
+func TestSignsOfExamplesAreUpright(t *testing.T) {
+	t.Parallel()
+	for name, set := range sets.Examples(t, "../examples") {
+		book, err := plan(set, seen.Paper(t, "letter"))
+		require.NoError(t, err)
+		book.letter()
+		for _, s := range book.sheets {
+			for _, l := range s.Labels {
+				assert.Equal(t, text.Across(), l.U, "%s: %q", name, l.Text)
 			}
 		}
 	}

@@ -30,6 +30,9 @@ const (
 	// everything else, and from all other lines beside it.
 	captionAway = 0.9
 	captionRoom = 1.8
+	// captionLeast is how near a bent line may come to its name, in mm: a circle that is
+	// pricked on it touches no letter.
+	captionLeast = 0.75
 	// captionEnds is what is kept free before and behind it, in mm.
 	captionEnds = 0.9
 	// roomy is what a name rather has beside it, in mm.
@@ -91,7 +94,7 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	}
 	for _, beside := range rooms {
 		for _, c := range places {
-			if s.Whole(c.Room.Bounds()) && s.inOrAt(p, l, c.Room) && s.Field.Free(c.roomBeside(beside)) {
+			if s.Whole(c.Room.Bounds()) && s.inOrAt(p, l, c.Room) && s.Field.Free(c.roomBeside(beside)) && s.Field.Free(c.Room.Grown(captionLeast)) {
 				s.Field.Take(c.Room)
 				s.Captions = append(s.Captions, Caption{l.Role, c.Label})
 				return true
@@ -155,7 +158,7 @@ func (l Line) captionPlaces() []placedCaption {
 		u := b.Sub(a).Unit()
 		reads := readable(u)
 		for _, side := range []plane.Point{reads.Left(), reads.Left().Mul(-1)} {
-			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + half.Y))
+			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + half.Y + ink.PenOf(l.Role).Ring()))
 			c := placedCaption{text.Label{
 				Text: l.Name, Style: style, U: reads,
 				At: centre.Sub(reads.Mul(half.X)).Sub(reads.Left().Mul(style.Middle())),

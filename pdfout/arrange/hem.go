@@ -33,16 +33,17 @@ func (p Piece) hemmed(at plane.Point) bool {
 // bounds where it does not.
 func (p Piece) edgeFrom(at, u plane.Point) float64 {
 	path, nearest := p.Outline.Path(), math.Inf(1)
-	for i := 1; i < len(path); i++ {
-		a, b := path[i-1].Sub(at), path[i].Sub(at)
+	beyond := at.Add(u.Mul(p.Bounds.Width() + p.Bounds.Height()))
+	p.Outline.Within(plane.EmptyBox().With(at).With(beyond), func(i int) bool {
+		a, b := path[i].Sub(at), path[i+1].Sub(at)
 		ca, cb := u.Cross(a), u.Cross(b)
-		if ca*cb > 0 || ca == cb {
-			continue
+		if ca*cb <= 0 && ca != cb {
+			if d := a.Toward(b, ca/(ca-cb)).Dot(u); d > onFold {
+				nearest = math.Min(nearest, d)
+			}
 		}
-		if d := a.Toward(b, ca/(ca-cb)).Dot(u); d > onFold {
-			nearest = math.Min(nearest, d)
-		}
-	}
+		return true
+	})
 	return nearest
 }
 

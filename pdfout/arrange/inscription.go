@@ -99,7 +99,7 @@ func (s *Sheet) put(t PlacedInscription) {
 }
 
 // trials is how many places an inscription tries across and up a piece.
-const trials = 64
+const trials = 48
 
 // Places returns the places inside the piece, in none of its hems, that an inscription
 // might be put at, with room mm round them and step mm or more between them.

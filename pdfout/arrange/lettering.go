@@ -14,28 +14,25 @@ import (
 func (s *Sheet) Letter() {
 	s.TakeHeads()
 	s.words()
-	s.pale()
-	// The room kept beside a piece is for its own title.
-	for _, p := range s.Pieces {
-		if p.Foot != (plane.Point{}) {
-			s.tell(p)
-		}
-	}
-	for _, p := range s.Pieces {
-		if p.Foot == (plane.Point{}) {
-			s.tell(p)
+	// The room kept beside a piece is for its own panel.
+	for _, kept := range []bool{true, false} {
+		for _, p := range s.Pieces {
+			if kept == (p.Foot != plane.Point{} || p.Aside > 0) {
+				s.tell(p)
+			}
 		}
 	}
 	s.CaptionLines()
 	s.letterLines()
+	s.pale()
 }
 
 // LetterLines writes all that belongs to single lines of a form, where its text has
 // left room.
 func (s *Sheet) LetterLines() {
 	s.words()
-	s.pale()
 	s.CaptionLines()
+	s.pale()
 	s.letterLines()
 }
 

@@ -21,7 +21,7 @@ const (
 	// nearAway is how far a text stays from what it belongs to, in mm, and nearRoom from
 	// everything else.
 	nearAway = 0.9
-	nearRoom = 0.6
+	nearRoom = 0.8
 	// leaderFrom is how far off a text has a leader, in mm, and leaderGap what is kept
 	// free between the two.
 	leaderFrom = 2.4

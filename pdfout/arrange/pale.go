@@ -21,7 +21,7 @@ func (s *Sheet) pale() {
 		for _, c := range s.Cells {
 			page := s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap/2+besideTrim)
 			if p.reaches(page) {
-				s.Pale = append(s.Pale, p.paleOn(page)...)
+				s.Pale = append(s.Pale, s.paleOn(p, page)...)
 			}
 		}
 	}
@@ -40,20 +40,24 @@ func (p Piece) reaches(page plane.Box) bool {
 // paleSteps is how many places across and up pale words are tried at.
 const paleSteps = 12
 
-// paleOn sets the pale words on a page.
-func (p Piece) paleOn(page plane.Box) []text.Label {
+// paleOn sets the pale words on a page: free of all text if they can be as large as half of
+// their styles, else under it.
+func (s *Sheet) paleOn(p Piece, page plane.Box) []text.Label {
 	box := plane.Box{
 		Min: plane.Point{X: math.Max(page.Min.X, p.Bounds.Min.X), Y: math.Max(page.Min.Y, p.Bounds.Min.Y)},
 		Max: plane.Point{X: math.Min(page.Max.X, p.Bounds.Max.X), Y: math.Min(page.Max.Y, p.Bounds.Max.Y)},
 	}
+	styles := ink.PaleWords()
+	clear := len(styles) / 2
 	var b Inscription
-	for _, style := range ink.PaleWords() {
+	for i, style := range append(styles[:clear:clear], styles...) {
 		b = InLines(p.pale, style)
 		best, found := plane.Point{}, false
 		for x := 0.5; x < paleSteps; x++ {
 			for y := 0.5; y < paleSteps; y++ {
 				at := box.Min.Add(plane.Point{X: box.Width() * x / paleSteps, Y: box.Height() * y / paleSteps})
-				if nearer := !found || at.Distance(box.Centre()) < best.Distance(box.Centre()); nearer && p.holds(b.Around(at, text.Across()), page) {
+				if nearer := !found || at.Distance(box.Centre()) < best.Distance(box.Centre()); nearer && p.holds(b.Around(at, text.Across()), page) &&
+					(i >= clear || s.Field.texts(b.Around(at, text.Across()), 1) == 0) {
 					best, found = at, true
 				}
 			}

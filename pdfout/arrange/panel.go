@@ -88,8 +88,8 @@ func (p Piece) told() bool { return len(p.Notes)+len(p.Steps) > 0 }
 // inside puts the sign and the panel into the piece, as far as they have room there, and
 // returns what has none, for some width of the panel, and whether the sign has.
 func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed bool) {
+	places := p.Places(s.Field, signRoom, closest)
 	if p.told() {
-		places := p.Places(s.Field, signRoom, closest)
 		for _, style := range ink.Names() {
 			for _, width := range p.panelWidths() {
 				sign := p.sign(style, width)
@@ -103,11 +103,11 @@ func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed 
 			}
 		}
 	}
-	signed = s.signInside(p)
+	signed = s.signInside(p, places)
 	if !signed {
 		s.numberInside(p)
 	}
-	panelled := !p.told() || signed && s.panelInside(p)
+	panelled := !p.told() || signed && s.panelInside(p, places)
 	return func(width float64) []Inscription {
 		switch {
 		case !panelled && !signed:
@@ -121,9 +121,8 @@ func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed 
 	}, signed
 }
 
-// panelInside puts the panel alone into the piece, and reports whether it has room there.
-func (s *Sheet) panelInside(p Piece) bool {
-	places := p.Places(s.Field, signRoom, closest)
+// panelInside puts the panel alone into the piece, at one of some places, and reports whether it has room there.
+func (s *Sheet) panelInside(p Piece, places []plane.Point) bool {
 	for _, width := range p.panelWidths() {
 		if at, ok := p.Roomiest(s.Field, places, p.ownPanel(width), text.Across(), narrowRoom, s.Whole); ok {
 			s.put(at)
@@ -139,28 +138,37 @@ func (p Piece) Kept(window plane.Point) Piece {
 	if words := p.withWords(); words.Fits(window) {
 		p = words
 	}
-	p.Foot = footOf(p, window)
+	rest := p.alone()
+	for _, width := range p.panelWidths() {
+		for _, t := range rest(width) {
+			q := p
+			q.Foot = plane.Point{X: t.Width + 2*besideRoom, Y: t.Height + besideAway + besideRoom}
+			if q.Fits(window) {
+				return q
+			}
+		}
+	}
+	for _, width := range p.panelWidths() {
+		for _, t := range rest(width) {
+			q := p
+			q.Aside = t.Width + besideAway + besideRoom
+			if q.Fits(window) && t.Height <= p.Bounds.Height() {
+				return q
+			}
+		}
+	}
 	return p
 }
 
-// footOf is the room that a piece takes under it for what of its sign and its panel has no
-// place inside: the zero point when all has, and when the piece would not go on a page with
-// it.
-func footOf(p Piece, window plane.Point) plane.Point {
+// alone returns what of its sign and its panel has no place inside a piece, for some width of
+// the panel.
+func (p Piece) alone() func(width float64) []Inscription {
 	around := p.Bounds.Grown(largestPanel)
 	s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: around.Width(), Y: around.Height()}, origin: around.Min}, []Cell{{}})
 	s.TakeHeads()
 	s.words()
 	rest, _ := s.inside(p)
-	for _, width := range p.panelWidths() {
-		for _, t := range rest(width) {
-			p.Foot = plane.Point{X: t.Width + 2*besideRoom, Y: t.Height + besideAway + besideRoom}
-			if p.Fits(window) {
-				return p.Foot
-			}
-		}
-	}
-	return plane.Point{}
+	return rest
 }
 
 // largestPanel is more than any panel needs round its piece, in mm.

@@ -52,6 +52,9 @@ type Piece struct {
 	// Foot is the room kept under the piece for its title, in mm; zero where
 	// the title has room inside.
 	Foot plane.Point
+	// Aside is the room kept for it at the right of the piece, in mm, where there is none
+	// under it.
+	Aside float64
 	// around is the room kept for its words: how far they reach beyond its bounds, to
 	// the left and under it, and to the right and over it, in mm.
 	around struct{ min, max plane.Point }
@@ -124,7 +127,7 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 func (p Piece) Room() plane.Point {
 	words := p.around.min.Add(p.around.max)
 	return plane.Point{
-		X: max(p.Bounds.Width()+words.X, p.Foot.X) + 2*Spare,
+		X: max(p.Bounds.Width()+words.X+p.Aside, p.Foot.X) + 2*Spare,
 		Y: p.Bounds.Height() + words.Y + p.Foot.Y + 2*Spare,
 	}
 }

@@ -23,7 +23,7 @@ const (
 	// closest is the least distance between the places it tries, in mm, and
 	// narrowClosest the least in a narrow piece.
 	closest       = 2.0
-	narrowClosest = 0.4
+	narrowClosest = 0.6
 	// signShare is how much of a piece across and up a sign of more than LeastType takes
 	// at most, and signLines the most lines that it has then.
 	signShare = 0.6
@@ -78,8 +78,9 @@ func (p Piece) suits(t Inscription, style ink.Style, u plane.Point) bool {
 	return e.X <= share*p.Bounds.Width() && e.Y <= share*p.Bounds.Height() && !t.Broken && len(t.Labels) <= most
 }
 
-// signInside puts the sign in the piece, and reports whether it has room there.
-func (s *Sheet) signInside(p Piece) bool {
+// signInside puts the sign in the piece, and reports whether it has room there: at one of
+// some places if it can be, else closer to its lines.
+func (s *Sheet) signInside(p Piece, places []plane.Point) bool {
 	signs, u := p.signs(text.Across()), text.Across()
 	if len(signs) == 0 { // narrower than any
 		signs, u = p.signs(text.Up()), text.Up()
@@ -87,16 +88,16 @@ func (s *Sheet) signInside(p Piece) bool {
 	if len(signs) == 0 {
 		return false
 	}
-	for _, room := range []struct{ round, step float64 }{{signRoom, closest}, {narrowRoom, narrowClosest}} {
-		places := p.Places(s.Field, room.round, room.step)
+	put := func(places []plane.Point, room float64) bool {
 		for _, t := range signs {
-			if at, ok := p.Roomiest(s.Field, places, t, u, room.round, s.Whole); ok {
+			if at, ok := p.Roomiest(s.Field, places, t, u, room, s.Whole); ok {
 				s.put(at)
 				return true
 			}
 		}
+		return false
 	}
-	return false
+	return put(places, signRoom) || put(p.Places(s.Field, narrowRoom, narrowClosest), narrowRoom)
 }
 
 // besideSign is the sign of a piece that has no room for it inside.
