@@ -41,62 +41,50 @@ func (a Arrangement) Pages() int {
 	return n
 }
 
-// Arrange lays the pieces on sheets: the large ones each on its own, the small ones,
-// where that saves a page, among the large ones, else together. The sheets are in the
-// order of their parts. Forms are set aside, in their order.
+// Arrange lays the pieces on sheets, in the order of their parts: the large ones each on
+// its own, the small ones together, and where that saves a page beside the large ones.
+// Forms are set aside, in their order.
 func Arrange(set Set, p paper.Paper) Arrangement {
-	window := PageOf(p).Window
 	a := Arrangement{Exact: true}
-	var small, cards []Piece
-	var largeCards []Sheet
-	pages := 0
+	page := PageOf(p)
 	var pieces []Piece
 	pieces, a.Forms, a.Left = PiecesOf(set)
+	var stages []stage
+	pages := 0
 	for _, upright := range pieces {
-		group := &small
-		if upright.Kind.OfCard() {
-			group = &cards
-		}
-		if upright.Fits(window) {
-			*group = append(*group, upright)
+		st := stageFor(&stages, upright.Kind)
+		if upright.Fits(page.Window) {
+			st.small = append(st.small, upright)
 			continue
 		}
-		if turned := upright.QuarterTurned(); turned.Fits(window) {
-			*group = append(*group, turned)
+		if turned := upright.QuarterTurned(); turned.Fits(page.Window) {
+			st.small = append(st.small, turned)
 			continue
 		}
 		s, all := Sheet{}, false
 		if pages <= paper.MaxPages {
-			s, all = spread(upright, PageOf(p))
+			s, all = spread(upright, page)
 		} else {
-			s, all = counting(upright, PageOf(p)) // it is refused anyway
+			s, all = counting(upright, page) // it is refused anyway
 		}
-		if upright.Kind.OfCard() {
-			largeCards = append(largeCards, s)
-		} else {
-			a.Sheets = append(a.Sheets, s)
-		}
+		st.large = append(st.large, s)
 		a.Exact = a.Exact && all
 		if pages += len(s.Cells); pages > countable {
+			for _, s := range stages {
+				a.Sheets = append(a.Sheets, s.large...)
+			}
 			a.Exact = false
 			return a
 		}
 	}
-	parcels := parcelsOf(small, window)
-	shelves, all := fill(parcels, window)
-	if a.Exact && all && pages <= paper.MaxPages {
-		a.Sheets, shelves = shareLarge(a.Sheets, parcels, shelves, window)
+	lay := layStages
+	if !a.Exact || pages > paper.MaxPages {
+		lay = layApart
 	}
-	ofCard, allCards := fill(parcelsOf(cards, window), window)
-	for _, s := range shelves {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
-	}
-	a.Sheets = append(a.Sheets, largeCards...)
-	for _, s := range ofCard {
-		a.Sheets = append(a.Sheets, s.sheet(PageOf(p)))
-	}
-	a.Exact = a.Exact && all && allCards
-	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.part(), b.part()) })
+	all := false
+	a.Sheets, all = lay(stages, page)
+	a.Exact = a.Exact && all
+	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.Part, b.Part) })
 	for i := range a.Sheets {
 		a.Sheets[i].Paper = p
 	}
@@ -125,7 +113,7 @@ func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 func counting(p Piece, page Grid) (Sheet, bool) {
 	g := page.over(p, plane.Point{})
 	cells, counted := g.crossed(p.Lines)
-	return Sheet{Pieces: []Piece{p}, Grid: g, Cells: cells}, counted && connected(cells)
+	return Sheet{Pieces: []Piece{p}, Part: p.Part, Grid: g, Cells: cells}, counted && connected(cells)
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if
@@ -141,7 +129,7 @@ func spread(upright Piece, page Grid) (Sheet, bool) {
 		}
 	}
 	if len(best.cells) > paper.MaxPages {
-		return Sheet{Pieces: []Piece{upright}, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
+		return Sheet{Pieces: []Piece{upright}, Part: upright.Part, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
 	}
 	return NewSheet([]Piece{upright}, best.grid, best.cells), exact
 }

@@ -16,7 +16,9 @@
 //	place.go        where the grid lies on a large piece
 //	pack.go         a page being filled, for all that put pieces on one
 //	shelf.go        small pieces on pages of their own
+//	stage.go        which kinds of pieces share pages
 //	share.go        small pieces on pages of large ones
+//	beside.go       large pieces beside each other
 //	freeroom.go     what large pieces leave free there
 //	join.go         trim lines and join marks
 //	field.go        which places of a sheet are free

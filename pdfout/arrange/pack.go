@@ -36,11 +36,11 @@ func (p Parcel) QuarterTurned() Parcel {
 }
 
 // ontoFirst puts the parcel of a piece on the first page that takes it: as it was
-// drawn if any does, turned if not. It returns the number of the page, and whether
-// there is one.
-func (p Parcel) ontoFirst(pages int, put func(page int, p Parcel) bool) (page int, found bool) {
+// drawn if any does, turned if not. Pages go by their numbers. It returns that of the
+// page, and whether there is one.
+func (p Parcel) ontoFirst(pages []int, put func(page int, p Parcel) bool) (page int, found bool) {
 	for _, lies := range []Parcel{p, p.QuarterTurned()} {
-		for i := range pages {
+		for _, i := range pages {
 			if put(i, lies) {
 				return i, true
 			}

@@ -91,6 +91,15 @@ func (p Piece) QuarterTurned() Piece {
 	return p.laid(plane.Point.Left)
 }
 
+// upright returns the piece as it was drawn.
+func (p Piece) upright() Piece {
+	if !p.Turned {
+		return p
+	}
+	p.Turned = false
+	return p.laid(func(q plane.Point) plane.Point { return q.Left().Mul(-1) })
+}
+
 // laid returns the piece with every point brought where it is to lie.
 func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 	path := func(p plane.Path) plane.Path {

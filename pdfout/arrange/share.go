@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"cmp"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -46,7 +45,7 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, window plan
 	for i, p := range parcels {
 		p.Number = i
 		guests[i].Parcel = p
-		if page, found := p.ontoFirst(len(all), func(page int, p Parcel) bool { return all[page].Put(p) }); found {
+		if page, found := p.ontoFirst(nearestTo(*p.Piece, all, func(o *opening) Piece { return sheets[o.sheet].host() }), func(page int, p Parcel) bool { return all[page].Put(p) }); found {
 			guests[i].host = all[page]
 		}
 	}
@@ -88,13 +87,7 @@ func shared(sheets []Sheet, all []*opening) []Sheet {
 		if len(o.Parcels) == 0 {
 			continue
 		}
-		s := &with[o.sheet]
-		pieces := slices.Clone(s.Pieces)
-		for _, p := range o.Parcels {
-			pieces = append(pieces, p.Laid())
-		}
-		slices.SortStableFunc(pieces[1:], func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
-		*s = NewSheet(pieces, s.Grid, s.Cells)
+		with[o.sheet] = with[o.sheet].with(o.Parcels)
 	}
 	return with
 }
@@ -125,7 +118,13 @@ func openings(sheets []Sheet, parcels []Parcel) []*opening {
 			}
 		}
 		if len(onSheet) > 0 {
-			s.reserveTitles(onSheet)
+			for _, title := range s.titleRooms() {
+				for _, o := range onSheet {
+					if title.Meets(s.Grid.WindowOf(o.cell)) {
+						o.free = without(o.free, title)
+					}
+				}
+			}
 		}
 		all = append(all, onSheet...)
 	}
@@ -137,20 +136,18 @@ func (s *Sheet) clearOf(c Cell) plane.Box {
 	return s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap)
 }
 
-// reserveTitles letters a copy of the sheet as it is, and keeps the openings clear of the
-// large piece's title.
-func (s *Sheet) reserveTitles(all []*opening) {
+// titleRooms letters a copy of the sheet as it is, and returns what is kept clear round
+// the titles of its pieces.
+func (s *Sheet) titleRooms() []plane.Box {
 	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
 	alone.FindJoins(1)
 	alone.TakeHeads()
 	for _, p := range alone.Pieces {
 		alone.tell(p)
 	}
-	for _, o := range all {
-		for _, l := range alone.Labels {
-			if title := l.Room.Bounds().Grown(besideRoom); title.Meets(s.Grid.WindowOf(o.cell)) {
-				o.free = without(o.free, title)
-			}
-		}
+	var rooms []plane.Box
+	for _, l := range alone.Labels {
+		rooms = append(rooms, l.Room.Bounds().Grown(besideRoom))
 	}
+	return rooms
 }

@@ -57,35 +57,61 @@ func alone(set Set, on paper.Paper) int {
 	return all + len(sheets)
 }
 
-// checkShared checks all that is put beside a large piece.
+// checkShared checks all that shares the pages of a large piece.
 func checkShared(t require.TestingT, s Sheet) {
-	large := s.Pieces[0]
-	for i, p := range s.Pieces[1:] {
-		// Whole within one page that is printed, clear of what is joined.
-		in := slices.IndexFunc(s.Cells, func(c Cell) bool {
-			core := s.Grid.CoreOf(c)
-			room := p.Bounds.Grown(2 - rounding)
-			return core.Holds(room.Min) && core.Holds(room.Max)
-		})
-		require.GreaterOrEqual(t, in, 0, "%s is not whole within the joins of a page", p.Name)
-		strip := s.Grid.within(s.Cells[in], s.Grid.WindowOf(s.Cells[in]), s.Grid.Overlap).Grown(rounding)
-		require.True(t, strip.Holds(p.Bounds.Min) && strip.Holds(p.Bounds.Max), "%s lies under paste", p.Name)
-
-		near := text.Upright(p.Bounds.Grown(6 - 0.02))
-		for _, l := range append(large.Lines, NewLine(mark.Cut, "", large.Outline.Path())) {
-			path := l.Path()
-			for k := 1; k < len(path); k++ {
-				require.False(t, near.MeetsSegment(path[k-1], path[k]), "%s is too near to a line of %s", p.Name, large.Name)
-			}
+	for i, p := range s.Pieces {
+		small := p.Fits(s.Grid.Window)
+		if small {
+			checkWhole(t, s, p)
 		}
-		require.False(t, large.Inside(p.Bounds.Centre()), "%s lies inside %s", p.Name, large.Name)
-		for _, o := range s.Pieces[i+2:] {
-			require.False(t, p.Bounds.Grown(6).Meets(o.Bounds), "%s is too near to %s", p.Name, o.Name)
+		cells, _ := s.Grid.crossed(p.Lines)
+		for _, c := range cells {
+			require.True(t, s.printed[c], "%s lies on a page that is left out", p.Name)
+		}
+		for _, o := range s.Pieces[i+1:] {
+			switch otherSmall := o.Fits(s.Grid.Window); {
+			case small && otherSmall:
+				require.False(t, p.Bounds.Grown(6).Meets(o.Bounds), "%s is too near to %s", p.Name, o.Name)
+			case small:
+				require.True(t, clearOfLines(p, o), "%s is too near to a line of %s", p.Name, o.Name)
+			case otherSmall:
+				require.True(t, clearOfLines(o, p), "%s is too near to a line of %s", o.Name, p.Name)
+			default:
+				require.True(t, clearOfLines(o, p) || clearOfLines(p, o), "%s is too near to a line of %s", o.Name, p.Name)
+			}
 		}
 	}
 }
 
-// What is put beside a large piece is clear of it and whole on one page, and it
+// clearOfLines reports whether the box round a piece lies outside another, 6 mm from its
+// lines.
+func clearOfLines(p, other Piece) bool {
+	near := text.Upright(p.Bounds.Grown(6 - 0.02))
+	for _, l := range append(slices.Clip(other.Lines), NewLine(mark.Cut, "", other.Outline.Path())) {
+		path := l.Path()
+		for k := 1; k < len(path); k++ {
+			if near.MeetsSegment(path[k-1], path[k]) {
+				return false
+			}
+		}
+	}
+	return !other.Inside(p.Bounds.Centre())
+}
+
+// checkWhole checks that a small piece is whole within one page that is printed, clear of
+// what is joined.
+func checkWhole(t require.TestingT, s Sheet, p Piece) {
+	in := slices.IndexFunc(s.Cells, func(c Cell) bool {
+		core := s.Grid.CoreOf(c)
+		room := p.Bounds.Grown(2 - rounding)
+		return core.Holds(room.Min) && core.Holds(room.Max)
+	})
+	require.GreaterOrEqual(t, in, 0, "%s is not whole within the joins of a page", p.Name)
+	strip := s.Grid.within(s.Cells[in], s.Grid.WindowOf(s.Cells[in]), s.Grid.Overlap).Grown(rounding)
+	require.True(t, strip.Holds(p.Bounds.Min) && strip.Holds(p.Bounds.Max), "%s lies under paste", p.Name)
+}
+
+// What is put beside a large piece is clear of it, and a small one is whole on one page; it
 // is put there only where that saves a page.
 func TestSmallPiecesBesideLarge(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) { checkBeside(t, someSet(t)) })

@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"cmp"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -12,9 +13,10 @@ import (
 // Sheet is a large imagined sheet of paper, printed as a grid of pages.
 type Sheet struct {
 	Paper   paper.Paper // it is printed on
-	Pieces  []Piece
-	Grid    Grid   // of its pages
-	Cells   []Cell // those that are printed, in the order of gluing
+	Pieces  []Piece     // in the order of their parts
+	Part    int         // the one for which it is printed, and in whose place
+	Grid    Grid        // of its pages
+	Cells   []Cell      // those that are printed, in the order of gluing
 	printed map[Cell]bool
 	Field   *Field // what lies on it so far
 	Joins   []Join
@@ -35,9 +37,13 @@ type Sheet struct {
 
 // NewSheet makes a sheet of which some cells are printed.
 func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
+	pieces = slices.SortedStableFunc(slices.Values(pieces), func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
 	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Field: NewField(pieces)}
 	for _, c := range cells {
 		s.printed[c] = true
+	}
+	if len(pieces) > 0 {
+		s.Part = pieces[0].Part
 	}
 	return s
 }
@@ -51,9 +57,11 @@ func (s *Sheet) Names() []string {
 	return names
 }
 
-// part is the number of the part for which the sheet is printed: that of the large piece,
-// to which others come, or the lowest of small ones.
-func (s *Sheet) part() int { return s.Pieces[0].Part }
+// host is the piece for which the sheet is printed: the large one, to which others come, or
+// the first of small ones.
+func (s *Sheet) host() Piece {
+	return s.Pieces[max(0, slices.IndexFunc(s.Pieces, func(p Piece) bool { return p.Part == s.Part }))]
+}
 
 // Blank is how many pages of the sheet's grid are not printed.
 func (s *Sheet) Blank() int { return s.Grid.Rows*s.Grid.Columns - len(s.Cells) }

@@ -31,7 +31,7 @@ func parcelsOf(small []Piece, window plane.Point) []Parcel {
 func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
 	var shelves []Packing
 	for _, p := range parcels {
-		if _, found := p.ontoFirst(len(shelves), func(i int, p Parcel) bool { return shelves[i].Put(p) }); !found {
+		if _, found := p.ontoFirst(nearestTo(*p.Piece, shelves, func(k Packing) Piece { return *k.Parcels[0].Piece }), func(i int, p Parcel) bool { return shelves[i].Put(p) }); !found {
 			next := EmptyPage(window)
 			next.Put(p)
 			shelves = append(shelves, next)
@@ -50,6 +50,5 @@ func (k Packing) sheet(page Grid) Sheet {
 	for _, p := range k.Parcels {
 		pieces = append(pieces, p.Moved(step).Laid())
 	}
-	slices.SortStableFunc(pieces, func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
 	return NewSheet(pieces, page, []Cell{{}})
 }

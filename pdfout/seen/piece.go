@@ -134,23 +134,16 @@ func (p Placed) addTo(lines map[mark.Role][]*plane.Tree) {
 }
 
 // PiecesOn finds where the pieces that are named on a sheet lie, those that are turned
-// named once more. The first may be a large one: it comes last, and is found by what is
-// of none of the others.
+// named once more.
 func PiecesOn(t require.TestingT, laid []LaidPage, set []mark.Marking, names, turned []string) []Placed {
 	var all []Placed
-	lines := map[mark.Role][]*plane.Tree{}
-	for k, name := range slices.Backward(names) {
+	for _, name := range names {
 		i := slices.IndexFunc(set, func(m mark.Marking) bool { return m.Name == name || m.Name == "" && m.Key == name })
 		require.GreaterOrEqual(t, i, 0, "no piece is called %s", name)
 		p := Placed{Number: i + 1, Piece: set[i], Turn: TurnOf(name, turned)}
 		var found bool
-		if k == 0 {
-			p.Step, found = findLast(laid, p.Piece, p.Turn, lines)
-		} else {
-			p.Step, found = find(laid, p.Piece, p.Turn)
-		}
+		p.Step, found = find(laid, p)
 		require.True(t, found, "%s is not on its sheet", name)
-		p.addTo(lines)
 		all = append(all, p)
 	}
 	return all
@@ -234,51 +227,24 @@ func Strays(laid []LaidPage, pieces []Placed) string {
 	return wrong
 }
 
-// findLast finds where on the sheet the last of its pieces lies, which may take several
-// pages: where its bounds are those of what is printed and is no line of the pieces found
-// before.
-func findLast(laid []LaidPage, m mark.Marking, turn Turn, others map[mark.Role][]*plane.Tree) (plane.Point, bool) {
-	if len(laid) == 1 {
-		return find(laid, m, turn)
+// find finds where on the sheet a piece lies: where a printed line begins or ends as one of
+// its lines begins, and all its lines are there as well. A line begins on some page.
+func find(laid []LaidPage, p Placed) (plane.Point, bool) {
+	first := p.Piece.Marks[slices.IndexFunc(p.Piece.Marks, func(m mark.Mark) bool { return m.Path.Length() > 0 })]
+	begin := p.drawnAs(first)[0][0]
+	lines := make([][]*Line, len(laid)) // of the line's role, by page
+	for i := range laid {
+		lines[i] = Lines(laid[i:i+1], first.Role.String())
 	}
-	printed, meant := plane.EmptyBox(), plane.EmptyBox()
-	for _, role := range mark.Roles() {
-		for _, l := range Lines(laid, role.String()) {
-			if !isOneOf(l.Tree.Path(), others[role]) {
-				printed = printed.Union(l.Bounds)
+	for _, l := range slices.Concat(lines...) {
+		path := l.Tree.Path()
+		for _, end := range []plane.Point{path[0], path[len(path)-1]} {
+			there := p
+			there.Step = end.Sub(begin)
+			if lackOf(laid, lines, there.drawnAs(first)[0]) == "" && Lacks(laid, there) == "" {
+				return there.Step, true
 			}
 		}
 	}
-	for _, one := range m.Marks {
-		meant = meant.Union(Moved(one.Path, turn, plane.Point{}).Bounds())
-	}
-	return printed.Min.Sub(meant.Min), true
-}
-
-// find finds where on the sheet a piece lies that is whole on one page: where a printed
-// line is its first line moved, and all its other lines are there as well.
-func find(laid []LaidPage, m mark.Marking, turn Turn) (plane.Point, bool) {
-	first := Moved(m.Marks[0].Path, turn, plane.Point{}).Bounds()
-	for _, l := range Lines(laid, m.Marks[0].Role.String()) {
-		step := l.Bounds.Min.Sub(first.Min)
-		if l.Bounds.Max.Distance(first.Max.Add(step)) < OffLine && Lacks(laid, Placed{Piece: m, Turn: turn, Step: step}) == "" {
-			return step, true
-		}
-	}
 	return plane.Point{}, false
-}
-
-// isOneOf reports whether a printed path lies along one of some lines.
-func isOneOf(path plane.Path, lines []*plane.Tree) bool {
-	for _, tree := range lines {
-		along := true
-		Samples(path, func(at plane.Point, _ float64) bool {
-			along = tree.Distance(at, 1) <= OffLine
-			return along
-		})
-		if along {
-			return true
-		}
-	}
-	return false
 }

@@ -1,0 +1,111 @@
+package arrange
+
+import (
+	"slices"
+
+	"tuckmark/marking/mark"
+)
+
+// Rules of this file: the work has stages, and what is used in one of them shares pages
+// with its like. Parts of several stages share pages only where that saves one, and then
+// of as few stages as can be that follow each other. What is cut from card shares them
+// only with its kind, and never with what is larger than a page.
+
+// stage is what is used in one stage of the work.
+type stage struct {
+	kind  mark.Kind
+	large []Sheet // each with one piece
+	small []Piece // each fits on a page
+}
+
+// stageOf is the kind that the stage is named after in which a kind is used: a ruler lies
+// with the sheet whose tucks it has.
+func stageOf(k mark.Kind) mark.Kind {
+	if k == mark.TuckRuler {
+		return mark.TuckSheet
+	}
+	return k
+}
+
+// stageFor returns the stage of a kind out of some, which has a place among them.
+func stageFor(stages *[]stage, k mark.Kind) *stage {
+	i := slices.IndexFunc(*stages, func(s stage) bool { return s.kind == stageOf(k) })
+	if i < 0 {
+		i = len(*stages)
+		for i > 0 && (*stages)[i-1].kind > stageOf(k) {
+			i--
+		}
+		*stages = slices.Insert(*stages, i, stage{kind: stageOf(k)})
+	}
+	return &(*stages)[i]
+}
+
+// laid is some stages laid on sheets.
+type laid struct {
+	sheets []Sheet
+	pages  int
+	apart  int // how many groups of stages share no page with others
+	all    bool
+}
+
+// layStages lays stages on as few pages as it finds, and of the ways that take no more
+// mixes the fewest stages. It also reports whether everything is laid.
+func layStages(stages []stage, page Grid) ([]Sheet, bool) {
+	best := make([]laid, len(stages)+1) // from the stage of a number on
+	best[len(stages)].all = true
+	for i := len(stages) - 1; i >= 0; i-- {
+		for j := i + 1; j <= len(stages); j++ {
+			if j > i+1 && stages[j-1].kind.OfCard() {
+				break
+			}
+			one := together(stages[i:j], page)
+			one.sheets = append(one.sheets, best[j].sheets...)
+			one.pages, one.apart, one.all = one.pages+best[j].pages, 1+best[j].apart, one.all && best[j].all
+			if j == i+1 || one.pages < best[i].pages || one.pages == best[i].pages && one.apart > best[i].apart {
+				best[i] = one
+			}
+		}
+	}
+	return best[0].sheets, best[0].all
+}
+
+// together lays stages, whose parts may share pages.
+func together(stages []stage, page Grid) laid {
+	var large []Sheet
+	var small []Piece
+	for _, s := range stages {
+		large, small = append(large, s.large...), append(small, s.small...)
+	}
+	parcels := parcelsOf(small, page.Window)
+	shelves, all := fill(parcels, page.Window)
+	if all && !stages[0].kind.OfCard() {
+		large = besideEachOther(large)
+		large, shelves = shareLarge(large, parcels, shelves, page.Window)
+	}
+	return onSheets(large, shelves, page, all)
+}
+
+// layApart lays stages so that nothing shares a page with a large piece: enough to count
+// pages that are too many.
+func layApart(stages []stage, page Grid) ([]Sheet, bool) {
+	var sheets []Sheet
+	every := true
+	for _, s := range stages {
+		shelves, all := fill(parcelsOf(s.small, page.Window), page.Window)
+		sheets = append(sheets, onSheets(s.large, shelves, page, all).sheets...)
+		every = every && all
+	}
+	return sheets, every
+}
+
+// onSheets are large pieces' sheets and those of pages that small ones share.
+func onSheets(large []Sheet, shelves []Packing, page Grid, all bool) laid {
+	l := laid{sheets: slices.Clip(large), pages: len(shelves), all: all}
+	for _, s := range large {
+		l.pages += len(s.Cells)
+	}
+	for _, s := range shelves {
+		l.sheets = append(l.sheets, s.sheet(page))
+	}
+	return l
+}
