@@ -29,6 +29,7 @@
 //	note.go        the key, joining and cautions, where there is room
 //	joindrawing.go how pages are joined, drawn
 //	linekey.go     the key of the lines
+//	keysample.go   what it shows: lines as they look in use
 //	assembly.go    pictures of the sheets, with the numbers of their pages
 //	form.go      a page to sew from and to write on
 //	page.go      a page of a sheet

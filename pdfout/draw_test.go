@@ -20,7 +20,6 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
-	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
@@ -290,34 +289,6 @@ func checkFront(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 				assert.True(t, in || !f.Meets(box), "page %d: %q lies on a check square's frame", i+1, a.Text)
 			}
 		}
-	}
-}
-
-func TestLineKey(t *testing.T) {
-	d, _ := drawn(t, sets.Few(), "letter")
-	first := d.Pages[0]
-	for _, role := range lineRoles() {
-		want := ink.PenOf(role)
-		found := false
-		for _, r := range first.Texts {
-			if r.Text != role.String() {
-				continue
-			}
-			for _, q := range first.Paths {
-				// The sample lies left of the name, at its height.
-				if q.Painted == seen.Stroked && len(q.Parts) == 1 && len(q.Parts[0]) == 2 && q.Layer == "" &&
-					math.Abs(q.Parts[0][0].Y-r.At.Y) < 2 && q.Parts[0][0].X < r.At.X && q.Parts[0][1].X < r.At.X && q.Parts[0][0].X > r.At.X-40 {
-					found = true
-					assert.InDelta(t, want.Width, q.Width, 2*seen.Written, role)
-					require.Len(t, q.Dashes, len(want.Dashes()), role)
-					for i, length := range want.Dashes() {
-						assert.InDelta(t, length, q.Dashes[i], 2*seen.Written, role)
-					}
-					assert.Equal(t, want.Round(), q.Round, role)
-				}
-			}
-		}
-		assert.True(t, found, "%v has no line in the key", role)
 	}
 }
 
