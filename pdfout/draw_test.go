@@ -58,6 +58,7 @@ func checks() map[string]func(require.TestingT, arrange.Set, seen.Document, Summ
 		"names of joined pages":        checkJoinNames,
 		"trim lines":                   checkTrimLines,
 		"widths of lines":              checkWidths,
+		"sizes of type":                checkType,
 		"labels lie free of all lines": checkLabels,
 		"names and notes":              checkNotes,
 		"tips of arrow heads":          checkHeads,

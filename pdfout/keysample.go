@@ -95,7 +95,7 @@ const leastKey = 58.0
 func (b *book) key(width float64) keyDrawing {
 	k := keyDrawing{roles: b.roles, joined: b.joined(), width: width}
 	k.columns = max(1, int((width+text.Gutter)/(leastKey+text.Gutter)))
-	for _, s := range keySamples() {
+	for _, s := range k.known() {
 		if slices.ContainsFunc(s.names, k.occurs) {
 			k.samples = append(k.samples, k.shown(s))
 		}
@@ -104,6 +104,15 @@ func (b *book) key(width float64) keyDrawing {
 }
 
 func (k keyDrawing) occurs(role mark.Role) bool { return slices.Contains(k.roles, role) }
+
+// known are all samples; where there is no stitch line, of the cutting line no corner.
+func (k keyDrawing) known() []keySample {
+	all := keySamples()
+	if !k.occurs(mark.Stitch) {
+		all[0] = keySample{[]mark.Mark{{Role: mark.Cut, Path: plane.Path{{}, {X: keyWide}}}}, []mark.Role{mark.Cut}, 0}
+	}
+	return all
+}
 
 // shown is a sample with the lines that occur, and no lower than these need.
 func (k keyDrawing) shown(s keySample) keySample {

@@ -98,18 +98,6 @@ func TestHeadOnOnePage(t *testing.T) {
 	checkHeads(t, arrange.Set{}, d, s)
 }
 
-// checkWidths: a line thinner than 0.25 pt may not come out of a printer (common
-// practice).
-func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
-	for i, p := range d.Pages {
-		for _, q := range p.Paths {
-			if q.Painted == seen.Stroked {
-				assert.GreaterOrEqual(t, q.Width, 0.18-seen.Written, "page %d: a line of %s", i+1, q.Layer)
-			}
-		}
-	}
-}
-
 // What is printed at m/N of the length drawn and is to come out true is drawn at
 // N/m: on the page itself the square is as much larger as the printer makes it
 // smaller, and on the printed sheet it is 4 in.

@@ -1,0 +1,92 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking"
+	"tuckmark/marking/figures"
+	"tuckmark/marking/gauge"
+	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/seen"
+)
+
+// Rules of this file: what is read back out of a PDF is as fine as it may be and no finer.
+// The widths are of the series of ISO 128-2 (second hand, from a drafting course that states
+// it); that 9 pt is the smallest type read with ease at arm's length is common practice.
+
+// checkWidths holds every line against the three widths, and the white ones, which cover
+// others, against none.
+func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	three := []float64{0.7, 0.35, 0.18}
+	for i, p := range d.Pages {
+		for _, q := range p.Paths {
+			known := slices.ContainsFunc(three, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written })
+			assert.True(t, known || q.Painted != seen.Stroked || q.Stroke == ink.White(), "page %d: a line of %q is %.3f mm wide", i+1, q.Layer, q.Width)
+		}
+	}
+}
+
+// checkType holds every text against the smallest size; numbers at the ticks of a ruler, which
+// are nothing but a whole number, may be smaller.
+func checkType(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
+	for i, p := range d.Pages {
+		for _, r := range p.Texts {
+			_, err := parseNumber(r.Text)
+			assert.True(t, r.Size >= 9 || err == nil && r.Size == ink.Tick().Size, "page %d: %q is set in %.1f pt", i+1, r.Text, r.Size)
+		}
+	}
+}
+
+// wholeExamples are the examples, their lines brought onto the cloth in a way; those that are
+// traced come with all else that can be printed of them.
+func wholeExamples(t *testing.T, way source.Transfer) map[string]arrange.Set {
+	files, err := filepath.Glob("../examples/*.toml")
+	require.NoError(t, err)
+	require.NotEmpty(t, files)
+	all := map[string]arrange.Set{}
+	for _, file := range files {
+		data, err := os.ReadFile(file)
+		require.NoError(t, err)
+		spec, err := source.Read(file, data, ink.CanPrint)
+		require.NoError(t, err)
+		p, err := marking.Check(spec)
+		require.NoError(t, err)
+		p = sheet.Transferred(p, []source.Transfer{way})
+		set := arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
+		if way == source.Trace {
+			report := figures.Report(p, figures.OwnUnit)
+			set.Report, set.Pieces = &report, append(set.Pieces, gauge.Of(p)...)
+		}
+		all[filepath.Base(file)] = set
+	}
+	return all
+}
+
+// Every example, with its figures and gauges, on every paper, in every way in which its lines
+// come onto the cloth.
+func TestEveryPageIsLegible(t *testing.T) {
+	for _, way := range []source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick} {
+		for name, set := range wholeExamples(t, way) {
+			for _, on := range append(paper.All(), seen.Paper(t, "roll:36in")) {
+				t.Run(fmt.Sprint(name, " ", way, " ", on.ShortTitle()), func(t *testing.T) {
+					t.Parallel()
+					d, s := drawnOn(t, set, on)
+					checkWidths(t, set, d, s)
+					checkType(t, set, d, s)
+				})
+			}
+		}
+	}
+}
