@@ -138,6 +138,10 @@ func (b *book) figuresHeader(i int) string {
 	return report.Heading + ": " + title
 }
 
+// otherWay reports whether the pages of a sheet lie where the first page stands, or stand
+// where that lies.
+func (b *book) otherWay(s *laidSheet) bool { return s.Paper.IsLying() != b.paper.IsLying() }
+
 // pageNumber says where a page is in the book.
 func (b *book) pageNumber(n int) string { return fmt.Sprintf("page %d of %d", n, b.pages) }
 

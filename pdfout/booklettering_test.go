@@ -30,7 +30,7 @@ func checkLabels(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 	for i, p := range d.Pages[inFront(s):] {
 		number := inFront(s) + i + 1
 		var inWindow []seen.Text
-		window := s.Paper.Window()
+		window := p.On(s.Paper).Window()
 		for _, r := range p.Texts {
 			if window.Meets(r.Box()) && !r.Faint() {
 				inWindow = append(inWindow, r)

@@ -239,12 +239,12 @@ func saidInFront(d seen.Document, s Summary) string {
 // Everything stays on what a printer can print, 10 mm and more from the edge
 // of the paper.
 func checkMargins(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
-	on := s.Paper
 	// 10 mm where no margin was asked for, and over the window what no printer prints:
 	// 1/4 in (common practice).
-	may := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 10))
-	mayOver := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 6.35))
 	for i, p := range d.Pages {
+		on := p.On(s.Paper)
+		may := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 10))
+		mayOver := plane.Box{Max: on.Size()}.Grown(2*seen.Written - min(on.Margin, 6.35))
 		for _, q := range p.Paths {
 			shown := plane.EmptyBox()
 			for _, part := range q.Parts {

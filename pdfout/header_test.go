@@ -50,11 +50,12 @@ func checkBlocks(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 		if i < s.Front+s.Figures {
 			continue
 		}
-		texts := blockOf(p, s.Paper)
+		on := p.On(s.Paper)
+		texts := blockOf(p, on)
 		frames := p.Frames()
 		require.Len(t, frames, 1, "page %d", i+1)
 		if s.Paper.Printed.IsTrue() {
-			want := squareAt(s.Paper, set.Unit)
+			want := squareAt(on, set.Unit)
 			assert.InDelta(t, 0, want.Min.Distance(frames[0].Min)+want.Max.Distance(frames[0].Max), 8*seen.Written, "page %d: the square", i+1)
 		}
 		for _, q := range p.Paths {

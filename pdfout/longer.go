@@ -16,7 +16,8 @@ import (
 // outline, of a fold or of a stitch line, not an arrow's; and where it has a name to be
 // found by. The rules of the first page are there for it. One that is whole on a page needs no joining, which may be off as well, and is
 // measured rather than one over several that is only somewhat longer. Somebody may have
-// measured any other straight line: of those only the lengths are known.
+// measured any other straight line: of those only the lengths are known. Pages that lie
+// where the first page stands are left out: what is across there is down on it.
 
 const (
 	// mostSlant is how much a line may slant that counts as one across or down: a tenth,
@@ -68,6 +69,9 @@ func (b *book) longestLines() Longer {
 	var whole, joined Longer
 	least := worthMeasuring * paper.LargeSquare
 	for _, s := range b.sheets {
+		if b.otherWay(s) {
+			continue
+		}
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
 				if l.Length() < least || l.Name == "" || !hasEnds(l.Role) {
@@ -117,6 +121,9 @@ func (b *book) straights() Straights {
 	across, up := b.ruleLines()
 	found := Straights{append(slices.Clone(squares), across.Straight), append(squares, up.Straight)}
 	for _, s := range b.all() {
+		if b.otherWay(s) {
+			continue
+		}
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
 				for _, part := range straightParts(l.Path(), 0) {

@@ -23,9 +23,9 @@ import (
 func TestLinesRunPastTheWindow(t *testing.T) {
 	m := sample.Sail(600)
 	d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
-	window := s.Paper.Window()
 	past := 0
 	for _, p := range d.Pages[inFront(s):] {
+		window := p.On(s.Paper).Window()
 		for _, q := range p.Drawn(mark.Cut.String()) {
 			for _, part := range q.Parts {
 				for _, end := range []plane.Point{part[0], part[len(part)-1]} {
@@ -60,7 +60,7 @@ func TestSmallPieceIsCentred(t *testing.T) {
 // no page shows a base alone.
 func checkHeads(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	for i, p := range d.Pages[inFront(s):] {
-		window := s.Paper.Window().Grown(2 * seen.Written)
+		window := p.On(s.Paper).Window().Grown(2 * seen.Written)
 		for _, role := range mark.Roles() {
 			for _, h := range p.Heads(role) {
 				assert.True(t, window.Holds(h[0]), "page %d: the tip of a head of a %v is at %v", inFront(s)+i+1, role, h[0])

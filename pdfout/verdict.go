@@ -59,9 +59,13 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 	var all []lineAsPrinted
 	most := 0.0
 	for _, s := range b.all() {
+		printed, doubt := v.Printed, doubt
+		if b.otherWay(s) {
+			printed, doubt = printed.OtherWay(), doubt.OtherWay()
+		}
 		for _, p := range s.Pieces {
 			for _, l := range p.Lines {
-				one := v.asPrinted(p.Name, l, doubt)
+				one := asPrinted(p.Name, l, printed, doubt)
 				all = append(all, one)
 				most = math.Max(most, math.Abs(one.off))
 				v.Most = math.Max(v.Most, math.Abs(one.off)+one.open)
@@ -91,9 +95,9 @@ type lineAsPrinted struct {
 	off, open float64
 }
 
-func (v Verdict) asPrinted(piece string, l arrange.Line, doubt paper.Scale) lineAsPrinted {
-	drawn, printed := l.Length(), printedLength(l.Path(), v.Printed)
-	larger := paper.Scale{Across: v.Printed.Across + doubt.Across, Down: v.Printed.Down + doubt.Down}
+func asPrinted(piece string, l arrange.Line, at, doubt paper.Scale) lineAsPrinted {
+	drawn, printed := l.Length(), printedLength(l.Path(), at)
+	larger := paper.Scale{Across: at.Across + doubt.Across, Down: at.Down + doubt.Down}
 	return lineAsPrinted{Line{piece, l.Name, l.Role, drawn}, printed - drawn, printedLength(l.Path(), larger) - printed}
 }
 

@@ -63,7 +63,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		}
 		s, all := Sheet{}, false
 		if pages <= paper.MaxPages {
-			s, all = spread(upright, page)
+			s, all = spread(upright, p)
 		} else {
 			s, all = counting(upright, page) // it is refused anyway
 		}
@@ -86,7 +86,9 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 	a.Exact = a.Exact && all
 	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.Part, b.Part) })
 	for i := range a.Sheets {
-		a.Sheets[i].Paper = p
+		if a.Sheets[i].Paper.Width == 0 { // it has small pieces alone
+			a.Sheets[i].Paper = p
+		}
 	}
 	return a
 }
@@ -117,19 +119,32 @@ func counting(p Piece, page Grid) (Sheet, bool) {
 }
 
 // spread lays a piece too large for a page on a sheet of its own, turned if
-// that takes fewer pages or cuts fewer short marks. It also says whether all
-// its pages were counted. A sheet of too many pages is of no use but for
-// counting, and only that is done.
-func spread(upright Piece, page Grid) (Sheet, bool) {
-	best, exact := place(upright, page)
+// that takes fewer pages or cuts fewer short marks; one that is whole on a page that lies
+// where the others stand, on that. It also says whether all its pages were counted. A
+// sheet of too many pages is of no use but for counting, and only that is done.
+func spread(upright Piece, p paper.Paper) (Sheet, bool) {
+	if other, ok := p.OtherWay(); ok && upright.fitsEitherWay(PageOf(other).Window) {
+		p = other
+	}
+	laid, best, exact := spreadOn(upright, PageOf(p))
+	if len(best.cells) > paper.MaxPages {
+		return Sheet{Pieces: []Piece{laid}, Part: laid.Part, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
+	}
+	s := NewSheet([]Piece{laid}, best.grid, best.cells)
+	s.Paper = p
+	return s, exact
+}
+
+// spreadOn lays a piece on pages of one kind, upright or turned, and says whether all
+// its pages were counted.
+func spreadOn(upright Piece, page Grid) (laid Piece, best placing, exact bool) {
+	laid = upright
+	best, exact = place(upright, page)
 	if exact {
 		turned := upright.QuarterTurned()
 		if other, all := place(turned, page); all && other.worthTurning(best) {
-			upright, best = turned, other
+			laid, best = turned, other
 		}
 	}
-	if len(best.cells) > paper.MaxPages {
-		return Sheet{Pieces: []Piece{upright}, Part: upright.Part, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
-	}
-	return NewSheet([]Piece{upright}, best.grid, best.cells), exact
+	return laid, best, exact
 }

@@ -100,7 +100,7 @@ func (s *Sheet) with(more []Packed) Sheet {
 		pieces = append(pieces, p.Laid())
 	}
 	next := NewSheet(pieces, s.Grid, s.Cells)
-	next.Part = s.Part
+	next.Part, next.Paper = s.Part, s.Paper
 	return next
 }
 

@@ -156,6 +156,11 @@ func (p Piece) Fits(window plane.Point) bool {
 	return p.Room().X <= window.X && p.Room().Y <= window.Y
 }
 
+// fitsEitherWay reports whether it can be, upright or turned.
+func (p Piece) fitsEitherWay(window plane.Point) bool {
+	return p.Fits(window) || p.QuarterTurned().Fits(window)
+}
+
 // Inside reports whether a place lies within the piece's outline.
 func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }
 

@@ -40,7 +40,7 @@ func alone(set Set, on paper.Paper) int {
 		if w := PageOf(on).Window; p.Fits(w) || p.QuarterTurned().Fits(w) {
 			continue
 		}
-		s, _ := spread(p, PageOf(on))
+		s, _ := spread(p, on)
 		all += len(s.Cells)
 	}
 	var pieces []Piece

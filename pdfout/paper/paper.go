@@ -109,7 +109,7 @@ func (p Paper) OtherWay() (turned Paper, ok bool) {
 		return p, false
 	}
 	p.Width, p.Height = p.Height, p.Width
-	p.Printed.Across, p.Printed.Down = p.Printed.Down, p.Printed.Across
+	p.Printed = p.Printed.OtherWay()
 	return p, true
 }
 

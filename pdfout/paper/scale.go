@@ -22,6 +22,9 @@ func (s Scale) OrTrue() Scale {
 	return s
 }
 
+// OtherWay is the scale of pages that lie where those that were measured stand.
+func (s Scale) OtherWay() Scale { return Scale{Across: s.Down, Down: s.Across} }
+
 // tooLittle is how far a scale may lie from 1 and count as true: a twentieth of a
 // percent, which is 1/100 in over 20 in, and reads as 100 %.
 const tooLittle = 0.0005

@@ -26,6 +26,14 @@ func Paper(t require.TestingT, name string) paper.Paper {
 	return p
 }
 
+// On is the paper of a set as it lies for a page of it.
+func (p Page) On(set paper.Paper) paper.Paper {
+	if other, ok := set.OtherWay(); ok && (p.Width > p.Height) != set.IsLying() {
+		return other
+	}
+	return set
+}
+
 // Text is a text as it stands on a page.
 type Text struct {
 	Text  string

@@ -40,7 +40,11 @@ func Read(t require.TestingT, data []byte, printed paper.Scale) Document {
 	}
 	pages := d.root.Key("Pages")
 	for n := range pages.Key("Kids").Len() {
-		d.Pages = append(d.Pages, readPage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.OrTrue()))
+		var first *Page
+		if n > 0 {
+			first = &d.Pages[0]
+		}
+		d.Pages = append(d.Pages, readPage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.OrTrue(), first))
 	}
 	require.Equal(t, int64(len(d.Pages)), pages.Key("Count").Int64())
 	return d
@@ -82,7 +86,7 @@ type reader struct {
 }
 
 // readPage reads a page as it comes out of a printer that prints at a scale.
-func readPage(t require.TestingT, p pdf.Page, printed paper.Scale) Page {
+func readPage(t require.TestingT, p pdf.Page, printed paper.Scale, first *Page) Page {
 	box := p.V
 	for box.Key("MediaBox").IsNull() { // it may be inherited
 		box = box.Key("Parent")
@@ -91,7 +95,11 @@ func readPage(t require.TestingT, p pdf.Page, printed paper.Scale) Page {
 	media := box.Key("MediaBox")
 	require.Zero(t, media.Index(0).Float64())
 	require.Zero(t, media.Index(1).Float64())
-	page := Page{Width: media.Index(2).Float64() * printed.Across * paper.Pt, Height: media.Index(3).Float64() * printed.Down * paper.Pt}
+	wide, high := media.Index(2).Float64(), media.Index(3).Float64()
+	if first != nil && (wide > high) != (first.Width > first.Height) {
+		printed = printed.OtherWay()
+	}
+	page := Page{Width: wide * printed.Across * paper.Pt, Height: high * printed.Down * paper.Pt}
 	r := &reader{t: t, resources: p.Resources(), page: page}
 	r.now.matrix = [6]float64{printed.Across, 0, 0, printed.Down, 0, 0}
 	r.now.path.Clip = page.Whole()
