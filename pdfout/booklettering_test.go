@@ -91,7 +91,7 @@ func checkFrameIsFree(t require.TestingT, p seen.Page, number int) {
 		room := text.Upright(f)
 		for _, q := range p.Paths {
 			for _, part := range q.Parts {
-				for n := 1; n < len(part) && q.Layer != ""; n++ {
+				for n := 1; n < len(part) && q.Layer != "" && q.Clip.Meets(f); n++ {
 					if room.MeetsSegment(part[n-1], part[n]) {
 						assert.Fail(t, "a check square on a line", "page %d: on a %s", number, q.Layer)
 						return
