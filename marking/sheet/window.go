@@ -36,8 +36,11 @@ const (
 	// windowShare is the least part of a line that has windows.
 	windowShare = 0.5
 	tickLength  = 6.0 // of a tick, in mm
-	arrowLength = 6.0 // of the arrow at a window, in mm
-	windowHole  = 5.0 // between a window and a hole to be pricked, in mm
+	// comesOutWithin is how far inside a template, in mm, a line may end that has a tick
+	// where it would come out.
+	comesOutWithin = 6.0
+	arrowLength    = 6.0 // of the arrow at a window, in mm
+	windowHole     = 5.0 // between a window and a hole to be pricked, in mm
 	// sameHole is how far before its end, in mm, a hole may lie on a line, so that it needs
 	// none of its own: it is ruled as far as that one.
 	sameHole = 5.0
@@ -102,21 +105,30 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 
 // closedAtHoles returns the openings of lines whose windows have been found, without those
 // where holes are pricked. A line that has too few windows left has holes as well, so it
-// is done until no line loses any.
+// is done until no line loses any. It comes to an end: a line that loses any loses a step of
+// about windowLook of its windows at the least, and none gains.
 func closedAtHoles(outline *plane.Tree, all []*windowed) openings {
 	for {
 		o := openingsOf(outline, all)
 		lost := false
 		for _, w := range all {
-			if w.open != nil && w.meets(o.holes) {
-				w.open = w.besides(o.holes)
-				lost = true
-			}
+			before := lengthOf(w.open)
+			w.open = w.besides(o.holes)
+			lost = lost || lengthOf(w.open) < before
 		}
 		if !lost {
 			return o
 		}
 	}
+}
+
+// lengthOf returns how long some stretches are together, in mm.
+func lengthOf(stretches []piece.Stretch) float64 {
+	long := 0.0
+	for _, s := range stretches {
+		long += s.To - s.From
+	}
+	return long
 }
 
 // openingsOf returns the windows of the lines that have some, and the ticks and holes of
@@ -147,41 +159,43 @@ func openingsOf(outline *plane.Tree, all []*windowed) openings {
 	return o
 }
 
-// meets reports whether some hole lies too near to a window of the line.
-func (w *windowed) meets(holes []mark.Mark) bool {
-	return slices.ContainsFunc(w.open, func(s piece.Stretch) bool {
-		window := plane.NewTree(w.mark.Path.Between(s.From, s.To))
-		return slices.ContainsFunc(holes, func(hole mark.Mark) bool { return window.Nearer(hole.Path[0], windowHole) })
-	})
-}
-
 // besides returns the stretches of the line that have windows and keep clear of holes; nil
-// where that is less than windowShare of it.
+// where that is less than windowShare of it. A stretch that is clear stays as it is.
 func (w *windowed) besides(holes []mark.Mark) []piece.Stretch {
-	open := w.open
-	for _, hole := range holes {
-		_, at := w.tree.Nearest(hole.Path[0])
-		if !w.tree.Nearer(hole.Path[0], windowHole) {
-			continue
-		}
-		var clear []piece.Stretch
-		for _, s := range open {
-			for _, part := range []piece.Stretch{{From: s.From, To: min(s.To, at-windowHole-windowLook)}, {From: max(s.From, at+windowHole+windowLook), To: s.To}} {
-				if part.To-part.From >= leastWindow {
-					clear = append(clear, part)
-				}
-			}
-		}
-		open = clear
+	var left []piece.Stretch
+	for _, s := range w.open {
+		left = append(left, w.clearOf(holes, s)...)
 	}
-	long := 0.0
-	for _, s := range open {
-		long += s.To - s.From
-	}
-	if long < windowShare*w.tree.Length() {
+	if lengthOf(left) < windowShare*w.tree.Length() {
 		return nil
 	}
-	return open
+	return left
+}
+
+// clearOf returns what is left of a stretch without each place nearer to a hole than
+// windowHole. It is looked at in steps, as far off as no place between two can be nearer.
+func (w *windowed) clearOf(holes []mark.Mark, s piece.Stretch) []piece.Stretch {
+	looks := int(math.Ceil((s.To - s.From) / windowLook))
+	at := func(k int) float64 { return s.From + (s.To-s.From)*float64(k)/float64(looks) }
+	free := make([]bool, looks+1)
+	for k := range free {
+		q := w.tree.At(at(k))
+		free[k] = !slices.ContainsFunc(holes, func(hole mark.Mark) bool { return hole.Path[0].Distance(q) < windowHole+windowLook })
+	}
+	if !slices.Contains(free, false) {
+		return []piece.Stretch{s}
+	}
+	var left []piece.Stretch
+	for k := 0; k <= looks; k++ {
+		first := k
+		for k <= looks && free[k] {
+			k++
+		}
+		if part := (piece.Stretch{From: at(first), To: at(k - 1)}); part.To-part.From >= leastWindow {
+			left = append(left, part)
+		}
+	}
+	return left
 }
 
 // near returns those of some other lines that may be too near to this one.
@@ -292,7 +306,7 @@ func (w *windowed) ticks(outline *plane.Tree, others []mark.Mark) (ticks, holes 
 	a, b := path[0], path[len(path)-1]
 	for _, end := range []struct{ at, out plane.Point }{{a, a.Sub(b).Unit()}, {b, b.Sub(a).Unit()}} {
 		q, ok := comesOut(outline, end.at, end.out)
-		if ok && q.Distance(end.at) <= tickLength {
+		if ok && q.Distance(end.at) <= comesOutWithin {
 			ticks = append(ticks, mark.Mark{Role: w.mark.Role, Path: plane.Path{q, q.Sub(end.out.Mul(tickLength))}})
 			continue
 		}

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -30,6 +31,30 @@ func TestTucksThatEndHaveHoles(t *testing.T) {
 	assert.Len(t, ends, 2, "%v", ends)
 	assert.Empty(t, linesOf(m, mark.Window))
 	assert.Contains(t, m.Steps, "rule the line between two ticks, two dots, or a tick and a dot, and no farther")
+}
+
+// A line with a corner is near a hole in more than one place: all of them are clear, and it
+// comes to an end.
+func TestWindowsKeepClearOfAHoleOverACorner(t *testing.T) {
+	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
+	for _, above := range []float64{0, 1, 3, 4, 5, 5.9, 8} {
+		t.Run(fmt.Sprintf("%g mm above it", above), func(t *testing.T) {
+			corner := plane.Point{X: 150, Y: 150 - above}
+			lines := []mark.Mark{{Role: mark.Placement, Name: "vee", Path: plane.Path{corner.Add(plane.Point{X: -50, Y: 50}), corner, corner.Add(plane.Point{X: 50, Y: 50})}}}
+			for k := range 11 {
+				x := 85 + 13*float64(k)
+				lines = append(lines, mark.Mark{Role: mark.TuckFold, Path: plane.Path{{X: x, Y: 300}, {X: x, Y: 150}}})
+			}
+			open := openingsFor(ring, lines)
+			assert.Len(t, open.holes, 11, "one at the foot of each tuck")
+			for _, w := range open.windows {
+				side := plane.NewTree(w.Path[:len(w.Path)/2]) // on the line
+				for _, hole := range open.holes {
+					assert.GreaterOrEqual(t, side.Distance(hole.Path[0], math.Inf(1)), 4.9)
+				}
+			}
+		})
+	}
 }
 
 // Windows of one line keep apart as well, where it closes or comes back.
