@@ -31,7 +31,7 @@ func lineRoles() []mark.Role {
 
 // openRoles are those of lines that are drawn along their path, which may be open.
 func openRoles() []mark.Role {
-	return slices.DeleteFunc(lineRoles(), func(role mark.Role) bool { return role == mark.Waste || role == mark.Laid })
+	return slices.DeleteFunc(lineRoles(), func(role mark.Role) bool { return role == mark.Waste })
 }
 
 // Of a pricked sheet every dot is a circle, on every page whose window it lies in,

@@ -48,6 +48,10 @@ func keySamples() []keySample {
 	atEdge := func(role mark.Role) []mark.Mark {
 		return []mark.Mark{across(mark.Cut, 0.5), one(role, at(middle, 0.5), at(middle, -0.4))}
 	}
+	var strokes []mark.Mark
+	for from := area[0]; from.X < keyWide-2; from.X += 1.5 {
+		strokes = append(strokes, one(mark.Laid, from, from.Add(plane.Point{X: 2, Y: 2})))
+	}
 	return []keySample{
 		{[]mark.Mark{
 			across(mark.Stitch, 0), one(mark.Stitch, at(keyStep, -0.6), at(keyStep, 1)),
@@ -71,7 +75,7 @@ func keySamples() []keySample {
 		{[]mark.Mark{across(mark.Grain, 0)}, []mark.Role{mark.Grain}, 0},
 		{[]mark.Mark{one(mark.Waste, area...), one(mark.Window, area...), one(mark.DrawHere, at(middle, 1.1), at(middle, 0.25))},
 			[]mark.Role{mark.Window, mark.DrawHere}, 0},
-		{[]mark.Mark{one(mark.Laid, area...), one(mark.Cut, area[0], area[1])}, []mark.Role{mark.Laid}, 0},
+		{append(strokes, one(mark.Cut, area[0], area[1])), []mark.Role{mark.Laid}, 0},
 		{[]mark.Mark{one(mark.Waste, area...)}, []mark.Role{mark.Waste}, 0},
 		{[]mark.Mark{across(mark.Stitch, 0), one(mark.Prick, at(0, 0), at(7, 0), at(14, 0), at(keyWide, 0))},
 			[]mark.Role{mark.Prick}, 0},

@@ -9,9 +9,8 @@ import (
 
 // Rules of this file. The strip along an edge is too narrow to be named and held, so it has a
 // handle on the side that lies on the cut edge: beyond it there is no cloth, and nothing is
-// drawn there. On either side of the handle the cutting line is left to be laid on the edge,
-// at least a quarter of it; across the handle it is a line, to which the edge is laid under
-// it. The handle stands upright, so that what is written on it can be read, and stays clear
+// drawn there. Beside the handle at least half of the cutting line is left to be laid on the
+// edge; across the handle it is a line, to which the edge is laid under it. The handle stands upright, so that what is written on it can be read, and stays clear
 // of the strip, which may bend round it. Where it has no room there is none.
 //
 // What survives the cutting is inside the card: the side on the cut edge is hatched along its
@@ -20,9 +19,14 @@ import (
 const (
 	handleHigh   = 22.0 // beyond the cutting line, in mm: three lines of writing
 	handleClear  = 4.0  // between the handle and the strip beside it, in mm
+	handleFoot   = 8.0  // of its sides, in mm, that may lie nearer to the strip they begin at
+	handleLook   = 1.0  // how far apart its sides are looked at, in mm
+	handleShare  = 0.5  // of the cutting line that it takes, at most
 	handleStep   = 5.0  // by which a place for it is looked for, in mm
+	laidApart    = 1.5  // from one stroke of the hatching to the next, in mm
 	laidWide     = 2.0  // of the hatching along a side, in mm, at most
 	laidShare    = 0.3  // of the strip, at most
+	laidClear    = 0.8  // of its width that a stroke keeps, at its end, from any part of the side
 	wideStrip    = 25.0 // of a strip that needs no handle, in mm
 	leastNamed   = 75.0 // of an inner side on which the ends are named too, in mm
 	endNameShare = 3    // into so many parts it is divided then
@@ -43,21 +47,25 @@ func finished(m mark.Marking, allowance float64, ends [2]string) mark.Marking {
 	}
 	whole := card(slices.Concat(outers, m.Marks[1:2], namedEnds(inner, ends), m.Marks[3:4]))
 	whole.Marks = append(whole.Marks, across...)
-	if laid, ok := laidAlong(outer.Path, min(laidWide, laidShare*allowance)); ok {
-		whole.Marks = append(whole.Marks, laid)
-	}
+	whole.Marks = append(whole.Marks, laidAlong(m.Outline, outer.Path, min(laidWide, laidShare*allowance))...)
 	m.Outline, m.Marks = whole.Outline, append(whole.Marks, m.Marks[4:]...)
 	return m
 }
 
-// laidAlong returns the hatching along a side of a card that is laid on the cut edge.
-func laidAlong(side plane.Path, wide float64) (mark.Mark, bool) {
-	inside, ok := plane.Offset(side, wide, 0)
-	if !ok {
-		return mark.Mark{}, false
+// laidAlong returns the hatching, so wide, along the first side of a card, which is laid on
+// the cut edge: strokes of one length, at 45 degrees to the side wherever they stand. One that
+// would come nearer to another part of the side, or leave the card, is left out.
+func laidAlong(outline, side plane.Path, wide float64) []mark.Mark {
+	card, laid := plane.NewTree(outline), plane.NewTree(side)
+	var strokes []mark.Mark
+	for at := laidApart / 2; at < laid.Length(); at += laidApart {
+		from, along := side.At(at)
+		to := from.Add(along.Add(along.Left()).Mul(wide))
+		if card.Holds(to) && !laid.Nearer(to, laidClear*wide) {
+			strokes = append(strokes, mark.Mark{Role: mark.Laid, Path: plane.Path{from, to}})
+		}
 	}
-	ring := slices.Concat(side, inside.Path.Reversed())
-	return mark.Mark{Role: mark.Laid, Path: append(ring, ring[0])}, true
+	return strokes
 }
 
 // namedEnds returns the inner side of a strip, which runs from right to left, with its ends
@@ -85,7 +93,7 @@ func withHandle(outline, outer plane.Path) (sides []mark.Mark, across plane.Path
 	strip, side := plane.NewTree(outline), plane.NewTree(outer)
 	box := outer.Bounds()
 	for _, wide := range handleWidths() {
-		if wide > outer.Length()/2 {
+		if wide > handleShare*outer.Length() {
 			continue
 		}
 		for away := 0.0; away <= (box.Width()-wide)/2; away += handleStep {
@@ -104,7 +112,7 @@ func withHandle(outline, outer plane.Path) (sides []mark.Mark, across plane.Path
 func handleAt(strip, side *plane.Tree, left, right float64) (sides []mark.Mark, across plane.Path) {
 	from, ok := seenFromBelow(side, left)
 	to, found := seenFromBelow(side, right)
-	if !ok || !found || to <= from || from < handleClear || to > side.Length()-handleClear {
+	if !ok || !found || to <= from || from < handleClear || to > side.Length()-handleClear || to-from > handleShare*side.Length() {
 		return nil, nil
 	}
 	outer := side.Path()
@@ -116,7 +124,7 @@ func handleAt(strip, side *plane.Tree, left, right float64) (sides []mark.Mark, 
 	if box.Min.X < base[0].X-handleClear || box.Max.X > base[last].X+handleClear {
 		return nil, nil
 	}
-	for at := 2 * handleClear; at <= tree.Length()-2*handleClear; at += handleClear / 4 {
+	for at := handleFoot; at <= tree.Length()-handleFoot; at += handleLook {
 		if q := tree.At(at); strip.Nearer(q, handleClear) || strip.Holds(q) {
 			return nil, nil
 		}

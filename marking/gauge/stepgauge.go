@@ -90,9 +90,7 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
 	wide := min(laidWide, laidShare*all[0].mm)
-	if laid, ok := laidAlong(sides[0].Path, wide); ok {
-		m.Marks = append(m.Marks, laid)
-	}
+	m.Marks = append(m.Marks, laidAlong(m.Outline, sides[0].Path, wide)...)
 	m.Words = []mark.Word{{Role: mark.Cut, Text: "lay this side on the cut edge", At: plane.Point{X: float64(held) * step / 2, Y: wide}, Out: plane.Point{Y: 1}}}
 	m.Steps = append(m.Steps, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
 	if hasHem(p) {

@@ -25,7 +25,7 @@ const (
 	Window                 // an opening that is cut in a template
 	Waste                  // what is cut away: its path is closed, and what it holds is hatched
 	DrawHere               // an arrow to the side of a window along which the line is drawn
-	Laid                   // a side of a card that lies on the cut edge: a closed path, hatched
+	Laid                   // a side of a card that lies on the cut edge: one stroke of its hatching
 	Prick                  // where a line is pricked through: the points of its path, two or more, are the places
 	roleCount
 )

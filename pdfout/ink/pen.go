@@ -91,7 +91,7 @@ func pens() map[mark.Role]Pen {
 		mark.Window:   line(FineLine, continuous(), brown),
 		mark.Waste:    line(FineLine, hatching(), brown),
 		mark.DrawHere: {rhythm: continuous(), Width: FineLine, Colour: ink, ends: endHead},
-		mark.Laid:     line(clothLine, hatching(), ink),
+		mark.Laid:     line(clothLine, continuous(), ink),
 		mark.Prick:    line(FineLine, rings(), ink),
 	}
 }

@@ -191,7 +191,7 @@ func Bodice() mark.Marking {
 	add(mark.Window, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	add(mark.Waste, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	add(mark.DrawHere, "", p(3, 3.8), p(3, 4))
-	add(mark.Laid, "", p(2, 3.3), p(4, 3.3), p(4, 3.4), p(2, 3.4), p(2, 3.3))
+	add(mark.Laid, "", p(2, 3.3), p(2.1, 3.4))
 	return m
 }
 
