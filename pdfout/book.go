@@ -139,8 +139,11 @@ func (b *book) figuresHeader(i int) string {
 }
 
 // otherWay reports whether the pages of a sheet lie where the first page stands, or stand
-// where that lies.
-func (b *book) otherWay(s *laidSheet) bool { return s.Paper.IsLying() != b.paper.IsLying() }
+// where that lies. Of a roll and of a single page nothing does: their width is across the
+// printer, however long the page.
+func (b *book) otherWay(s *laidSheet) bool {
+	return !b.paper.WhollyOnOne() && s.Paper.IsLying() != b.paper.IsLying()
+}
 
 // pageNumber says where a page is in the book.
 func (b *book) pageNumber(n int) string { return fmt.Sprintf("page %d of %d", n, b.pages) }

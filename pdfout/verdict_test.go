@@ -77,6 +77,20 @@ func TestJudge(t *testing.T) {
 	assert.EqualError(t, err, "there is no line to draw\nhint: give the file at least one piece with an outline")
 }
 
+// A page as long as it needs to be comes out of the printer one way, whether it is higher
+// than wide or not: a strip of 800 by 100 mm at 102 % across is 16 mm too long.
+func TestJudgeOnPaperThatHasAllWhole(t *testing.T) {
+	for name, printed := range map[string]paper.Scale{"roll:36in": {Across: 1.02, Down: 1}, "single": {Across: 1.02, Down: 1}} {
+		strip := sample.Ruled("s", "Strip", 800, 100)
+		v, err := Judge(arrange.Set{Pieces: []mark.Marking{strip}}, seen.Paper(t, name), printed, paper.Scale{})
+		require.NoError(t, err)
+		assert.InDelta(t, 16, v.Off, 1e-9, name)
+		assert.InDelta(t, 800, v.Worst.Length, 1e-9, name)
+		assert.True(t, v.Straights.Across(800, 0.1), "%s: the strip can be measured across", name)
+		assert.True(t, v.Straights.Down(100, 0.1), "%s: and down", name)
+	}
+}
+
 // What a reading leaves open grows with the line: half a step of the ruler on what was
 // measured, as many times as the line is longer than that.
 func TestJudgeWithADoubt(t *testing.T) {
