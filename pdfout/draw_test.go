@@ -372,6 +372,7 @@ func TestRefusals(t *testing.T) {
 		return s
 	}
 	const hint = "\nhint: write it with letters, digits and common signs; eighths such as ⅛ can be printed"
+	const nowhere = `piece "tie" has something at a place that is nowhere on paper`
 	for _, c := range []struct {
 		name string
 		set  arrange.Set
@@ -391,6 +392,22 @@ func TestRefusals(t *testing.T) {
 		{"a third in the figures", bad(func(s *arrange.Set) {
 			s.Report = &mark.Report{Sections: []mark.Section{{Tables: []mark.Table{{Rows: sample.Cells([]string{"tuck", "⅓"})}}}}}
 		}), `a text of the figures has the sign '⅓', which the printed sheets have no letter for` + hint},
+		{"a smile in the order of work", bad(func(s *arrange.Set) { s.Work = []mark.Task{{Do: "sew 😀"}} }), "the order of work has the sign '😀', which the printed sheets have no letter for" + hint},
+		{"and in its number", bad(func(s *arrange.Set) { s.Work = []mark.Task{{Do: "sew", Number: "2 😀"}} }), "the order of work has the sign '😀', which the printed sheets have no letter for" + hint},
+		{"in what is included", bad(func(s *arrange.Set) { s.Included = "😀" }), "what is said of the allowances has the sign '😀', which the printed sheets have no letter for" + hint},
+		{"in the kind", bad(func(s *arrange.Set) { s.Kind = "😀" }), "what the pieces are called has the sign '😀', which the printed sheets have no letter for" + hint},
+		{"in what they are", bad(func(s *arrange.Set) { s.What = "the 😀" }), "what the pieces are called has the sign '😀', which the printed sheets have no letter for" + hint},
+		{"in a sketch", bad(func(s *arrange.Set) { s.Pieces[0].Sketch = &mark.Sketch{Labels: []mark.SketchLabel{{Text: "😀"}}} }), `piece "tie" has the sign '😀', which the printed sheets have no letter for` + hint},
+		{"a dimension to nowhere", bad(func(s *arrange.Set) {
+			s.Pieces[0].Dimensions = []mark.Dimension{{To: plane.Point{X: 1e12}, Text: "far"}}
+		}), nowhere},
+		{"a dimension from nowhere", bad(func(s *arrange.Set) {
+			s.Pieces[0].Dimensions = []mark.Dimension{{From: plane.Point{Y: math.Inf(1)}, Text: "far"}}
+		}), nowhere},
+		{"a word at no number", bad(func(s *arrange.Set) { s.Pieces[0].Words = []mark.Word{{Text: "1", At: plane.Point{X: math.NaN()}}} }), nowhere},
+		{"an outline to nowhere", bad(func(s *arrange.Set) { s.Pieces[0].Outline = plane.Path{{}, {X: 1e12}, {Y: 5}, {}} }), nowhere},
+		{"a sketch of nowhere", bad(func(s *arrange.Set) { s.Pieces[0].Sketch = &mark.Sketch{Width: math.NaN()} }), nowhere},
+		{"a line of a sketch", bad(func(s *arrange.Set) { s.Pieces[0].Sketch = &mark.Sketch{Lines: []plane.Path{{{}, {Y: 1e12}}}} }), nowhere},
 		{"no number", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.NaN()}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 		{"without end", bad(func(s *arrange.Set) { s.Pieces[0].Marks[0].Path = plane.Path{{X: math.Inf(-1)}, {}} }), `piece "tie" has a line that leads nowhere on paper`},
 	} {

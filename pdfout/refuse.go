@@ -6,6 +6,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
@@ -24,14 +25,24 @@ func check(set arrange.Set, on paper.Paper) error {
 	if err := on.Check(); err != nil {
 		return err
 	}
-	if err := ink.CheckTexts("the title", set.Title); err != nil {
-		return err
+	tasks := make([]string, 0, 2*len(set.Work))
+	for _, t := range set.Work {
+		tasks = append(tasks, t.Do, t.Number)
 	}
-	if err := ink.CheckTexts("the size", set.Size); err != nil {
-		return err
-	}
-	if err := ink.CheckTexts("a caution", set.Cautions...); err != nil {
-		return err
+	for _, one := range []struct {
+		whose string
+		texts []string
+	}{
+		{"the title", []string{set.Title}},
+		{"the size", []string{set.Size}},
+		{"what the pieces are called", []string{set.What, set.Kind}},
+		{"what is said of the allowances", []string{set.Included}},
+		{"the order of work", tasks},
+		{"a caution", set.Cautions},
+	} {
+		if err := ink.CheckTexts(one.whose, one.texts...); err != nil {
+			return err
+		}
 	}
 	if err := report.Check(set.Report); err != nil {
 		return err
@@ -46,28 +57,62 @@ func check(set arrange.Set, on paper.Paper) error {
 
 // checkMarking refuses a piece that cannot be drawn.
 func checkMarking(piece mark.Marking) error {
-	texts := slices.Concat([]string{piece.Name, piece.Piece, piece.Cut}, piece.Notes, piece.Steps, piece.Pale)
-	for _, w := range piece.Words {
-		texts = append(texts, w.Text)
-	}
-	for _, d := range piece.Dimensions {
-		texts = append(texts, d.Text)
-	}
-	if form := piece.Form; form != nil {
-		texts = slices.Concat(texts, form.Blanks, form.Sum)
-	}
-	if err := ink.CheckTexts(fmt.Sprintf("piece %q", piece.Key), texts...); err != nil {
+	if err := ink.CheckTexts(fmt.Sprintf("piece %q", piece.Key), textsIn(piece)...); err != nil {
 		return err
 	}
 	for _, m := range piece.Marks {
 		if err := ink.CheckTexts(fmt.Sprintf("a line of piece %q", piece.Key), m.Name); err != nil {
 			return err
 		}
-		for _, p := range m.Path {
-			if !ink.IsPlace(p) {
-				return &fault.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
-			}
+		if slices.ContainsFunc(m.Path, isNowhere) {
+			return &fault.Fault{Cause: fmt.Sprintf("piece %q has a line that leads nowhere on paper", piece.Key)}
 		}
 	}
+	if slices.ContainsFunc(placesIn(piece), isNowhere) {
+		return &fault.Fault{Cause: fmt.Sprintf("piece %q has something at a place that is nowhere on paper", piece.Key)}
+	}
 	return nil
+}
+
+func isNowhere(p plane.Point) bool { return !ink.IsPlace(p) }
+
+// textsIn are all texts of a piece but the names of its lines.
+func textsIn(piece mark.Marking) []string {
+	texts := slices.Concat([]string{piece.Name, piece.Piece, piece.Cut}, piece.Alike, piece.Notes, piece.Steps, piece.Pale)
+	for _, w := range piece.Words {
+		texts = append(texts, w.Text)
+	}
+	for _, d := range piece.Dimensions {
+		texts = append(texts, d.Text)
+	}
+	if sketch := piece.Sketch; sketch != nil {
+		for _, l := range sketch.Labels {
+			texts = append(texts, l.Text)
+		}
+	}
+	if form := piece.Form; form != nil {
+		texts = slices.Concat(texts, form.Blanks, form.Sum)
+	}
+	return texts
+}
+
+// placesIn are all places of a piece but those of its lines.
+func placesIn(piece mark.Marking) []plane.Point {
+	places := slices.Clone([]plane.Point(piece.Outline))
+	for _, w := range piece.Words {
+		places = append(places, w.At, w.Out)
+	}
+	for _, d := range piece.Dimensions {
+		places = append(places, d.From, d.To)
+	}
+	if sketch := piece.Sketch; sketch != nil {
+		places = append(places, plane.Point{X: sketch.Width, Y: sketch.Height})
+		for _, line := range sketch.Lines {
+			places = append(places, line...)
+		}
+		for _, l := range sketch.Labels {
+			places = append(places, l.At)
+		}
+	}
+	return places
 }
