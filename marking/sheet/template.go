@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
@@ -101,7 +100,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(shape, open), otherHalf(p))
 	m.Steps = append(m.Steps, countPins)
 	addGrain(&m, p)
-	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes) > 0}
+	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes)+len(open.dots) > 0}
 }
 
 // isLine reports whether a mark is a stitch line that the file asks for by itself, and
@@ -171,8 +170,8 @@ func drawTemplate(along []string, open openings) []string {
 // left says how lines are marked that a template has no room for.
 func left(shape templateShape, open openings) []string {
 	var steps []string
-	if len(open.unmarked) > 0 {
-		steps = append(steps, fmt.Sprintf("prick through %s: there is no room for a window along it", strings.Join(open.unmarked, ", ")))
+	if len(open.dotted) > 0 {
+		steps = append(steps, fmt.Sprintf("prick through the circles along %s, dot the cloth there, and join the dots", wording.Listed(open.dotted, "and")))
 	}
 	if len(shape.parted) > 0 {
 		steps = append(steps, fmt.Sprintf("mark the stitch line of %s with a gauge: folds part it", wording.Listed(shape.parted, "and")))

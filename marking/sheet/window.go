@@ -18,7 +18,8 @@ import (
 // tear; and of the line itself where that comes back. A line too close to others of
 // its role, or to the edge, for windows along half of its length has a tick at each end
 // where it comes out at the template's edge, and a hole to be pricked at each that lies
-// inside; between them it is ruled. Only a straight line can be.
+// inside; between them it is ruled. Only a straight line can be: a bent one is pricked all
+// along.
 //
 // Where there are holes there is no window. A line along which other lines end, each with
 // a hole, is ruled from hole to hole and needs none of its own there.
@@ -64,12 +65,15 @@ type windowed struct {
 }
 
 // openings are the windows of a template, each with its arrow, its ticks, and the holes at the
-// ends of lines that have no windows.
+// ends of straight lines, and along bent ones, that have no windows.
 type openings struct {
-	windows, arrows, ticks, holes []mark.Mark
-	// unmarked are the names of bent lines that have no room for windows.
-	unmarked []string
+	windows, arrows, ticks, holes, dots []mark.Mark
+	// dotted are the names of the bent ones.
+	dotted []string
 }
+
+// pricked are all holes.
+func (o openings) pricked() []mark.Mark { return slices.Concat(o.holes, o.dots) }
 
 // marks are all that is drawn of the openings: windows are hatched.
 func (o openings) marks() []mark.Mark {
@@ -77,7 +81,7 @@ func (o openings) marks() []mark.Mark {
 	for _, w := range o.windows {
 		all = append(all, mark.Mark{Role: mark.Waste, Path: w.Path})
 	}
-	return slices.Concat(all, o.arrows, o.ticks, o.holes)
+	return slices.Concat(all, o.arrows, o.ticks, o.pricked())
 }
 
 // openingsFor finds the windows and ticks of lines in a template with an outline.
@@ -113,7 +117,7 @@ func closedAtHoles(outline *plane.Tree, all []*windowed) openings {
 		lost := false
 		for _, w := range all {
 			before := lengthOf(w.open)
-			w.open = w.besides(o.holes)
+			w.open = w.besides(o.pricked())
 			lost = lost || lengthOf(w.open) < before
 		}
 		if !lost {
@@ -151,8 +155,9 @@ func openingsOf(outline *plane.Tree, all []*windowed) openings {
 			o.ticks = append(o.ticks, ticks...)
 			o.holes = append(o.holes, holes...)
 		default:
-			if name := nameOf(w.mark); !slices.Contains(o.unmarked, name) {
-				o.unmarked = append(o.unmarked, name)
+			o.dots = append(o.dots, w.dots()...)
+			if name := nameOf(w.mark); !slices.Contains(o.dotted, name) {
+				o.dotted = append(o.dotted, name)
 			}
 		}
 	}
@@ -314,11 +319,27 @@ func (w *windowed) ticks(outline *plane.Tree, others []mark.Mark) (ticks, holes 
 			return hole.Path[0].Distance(end.at) <= sameHole && w.tree.Nearer(hole.Path[0], piece.Rounding)
 		}
 		if !slices.ContainsFunc(others, there) {
-			// Two dots in one: a path of one point would have no length.
-			holes = append(holes, mark.Mark{Role: mark.Prick, Path: plane.Path{end.at, end.at.Sub(end.out.Mul(piece.LeastLine))}})
+			holes = append(holes, holeAt(end.at, end.out))
 		}
 	}
 	return ticks, holes
+}
+
+// holeAt returns a hole to be pricked at a place of a line that runs on in a direction. It is
+// two dots in one: a path of one point would have no length.
+func holeAt(at, along plane.Point) mark.Mark {
+	return mark.Mark{Role: mark.Prick, Path: plane.Path{at, at.Sub(along.Mul(piece.LeastLine))}}
+}
+
+// dots returns the holes along a bent line, as closely as such a line is pricked.
+func (w *windowed) dots() []mark.Mark {
+	d := dotting{usualDots, usualDots}
+	var all []mark.Mark
+	for _, far := range d.along(w.tree, fixedDots(w.tree, nil)) {
+		at, along := w.mark.Path.At(far)
+		all = append(all, holeAt(at, along))
+	}
+	return all
 }
 
 // comesOut returns where one leaves an outline who goes from a place in it, or on it,

@@ -3,6 +3,8 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -12,6 +14,8 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
+	"tuckmark/marking/source"
 )
 
 // Tucks that end inside the piece are ticked where they come out, and have a hole at
@@ -57,6 +61,57 @@ func TestWindowsKeepClearOfAHoleOverACorner(t *testing.T) {
 	}
 }
 
+// Every line in the templates of the examples is marked: through windows, by a hole or the edge
+// at both of its ends, or by holes all along it, of which a step tells.
+func TestEveryLineOfATemplateIsMarked(t *testing.T) {
+	bent, lines := 0, 0
+	for _, example := range []string{"linden.toml", "rowan.toml", "hazel.toml", "underwaist.toml"} {
+		for _, m := range Of(Transferred(made.Example(t, example), []source.Transfer{source.Template})) {
+			if m.Kind != mark.Template {
+				continue
+			}
+			outline := plane.NewTree(m.Outline)
+			var windows, holes plane.Path
+			for _, one := range m.Marks {
+				switch one.Role {
+				case mark.Window:
+					windows = append(windows, one.Path...)
+				case mark.Prick:
+					holes = append(holes, one.Path[0])
+				}
+			}
+			for _, one := range m.Marks {
+				if !hasWindows(one.Role) || one.Path.Length() < 6.1 { // a tick
+					continue
+				}
+				lines++
+				tree := plane.NewTree(one.Path)
+				on := func(q plane.Point) bool { return tree.Nearer(q, 1e-6) }
+				if slices.ContainsFunc(windows, on) {
+					continue
+				}
+				held := func(end plane.Point) bool {
+					return outline.Nearer(end, 6.1) || slices.ContainsFunc(holes, func(q plane.Point) bool { return q.Distance(end) <= 5 })
+				}
+				assert.True(t, held(one.Path[0]) && held(one.Path[len(one.Path)-1]), "%s: the ends of a %v", m.Key, one)
+				if one.Path.Straightness() > 0.1 {
+					bent++
+					along := 0
+					for _, q := range holes {
+						if on(q) {
+							along++
+						}
+					}
+					assert.GreaterOrEqual(t, float64(along), one.Path.Length()/6.35, "%s: holes along a %v", m.Key, one)
+					assert.Contains(t, strings.Join(m.Steps, "; "), "prick through the circles along", m.Key)
+				}
+			}
+		}
+	}
+	assert.Positive(t, bent)
+	assert.Greater(t, lines, 30)
+}
+
 // Windows of one line keep apart as well, where it closes or comes back.
 func TestWindowsOfALineThatComesBack(t *testing.T) {
 	ring := plane.NewTree(plane.Path{{}, {X: 300}, {X: 300, Y: 300}, {Y: 300}, {}})
@@ -76,7 +131,7 @@ func TestWindowsOfALineThatComesBack(t *testing.T) {
 			open := openingsFor(ring, []mark.Mark{{Role: mark.Fold, Name: "line", Path: c.line}})
 			assert.Equal(t, c.windows, len(open.windows) > 0)
 			if !c.windows {
-				assert.Equal(t, []string{`"line"`}, open.unmarked)
+				assert.Equal(t, []string{`"line"`}, open.dotted)
 			}
 			for i, w := range open.windows {
 				tree := plane.NewTree(w.Path)
