@@ -62,8 +62,17 @@ func (b *book) drawFrontHeader(d ink.Canvas, title, number string) {
 	left, right := block, block
 	left.Max.X = rightOf(block)
 	right.Min.X = left.Max.X
-	inCell(d, left, text.LinesOf([]string{text.Shorten(title, head, left.Width()-2*cellInset)}, head))
+	inCell(d, left, frontName(title, left.Width()-2*cellInset))
 	inCell(d, right, text.LinesOf([]string{number}, head))
+}
+
+// frontName sets what heads a page in front in a width: in two lines of text where one of a
+// heading is too short.
+func frontName(title string, width float64) text.Lines {
+	if head := ink.Heading(); head.Width(title) <= width {
+		return text.LinesOf([]string{title}, head)
+	}
+	return text.LinesOf(text.WithinLines(title, ink.StrongText(), width, nameLines), ink.StrongText())
 }
 
 // drawHeader heads a page of a sheet, whose number says where it is.

@@ -158,3 +158,18 @@ func TestBlocksOfExamples(t *testing.T) {
 		}
 	}
 }
+
+// A title too long for one line of a heading is smaller, and loses nothing of it.
+func TestTitleOfAPageInFront(t *testing.T) {
+	const long = "How to work: Ten small pieces for a sailor suit of heavy linen, size 3 years"
+	for title, want := range map[string][]string{
+		"How to work: Pinafore": {"How to work: Pinafore"},
+		long:                    {"How to work: Ten small pieces for a sailor suit of heavy linen,", "size 3 years"},
+	} {
+		var words []string
+		for _, l := range frontName(title, 100).Labels {
+			words = append(words, l.Text)
+		}
+		assert.Equal(t, want, words)
+	}
+}

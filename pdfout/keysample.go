@@ -13,7 +13,8 @@ import (
 // Rules of this file: the key shows lines as they look in use, those together that are met
 // together: a corner of a piece with its stitch line, a fold of a tuck between its
 // stitchings, a notch at an edge. A sample is drawn where a line that it names occurs, with
-// those of its other lines that do. A name stands at the height of its line.
+// those of its other lines that do. A name stands at the height of its line, and goes on
+// under it where its column is narrow: what lies below makes room.
 
 const (
 	keyWide = 21.0 // of a sample, in mm
@@ -32,10 +33,22 @@ type keySample struct {
 	// lines take above the first of them, in mm.
 	names []mark.Role
 	over  float64
+	// words are the lines of each name, as many as it needs in its column; an empty one where
+	// a line has its name already.
+	words [][]string
 }
 
 // height is what a sample takes down the page, in mm.
-func (s keySample) height() float64 { return s.over + float64(len(s.names))*keyStep }
+func (s keySample) height() float64 { return s.over + float64(s.linesTo(len(s.names)))*keyStep }
+
+// linesTo is how many lines of text stand over the name of a number.
+func (s keySample) linesTo(n int) int {
+	lines := 0
+	for _, words := range s.words[:n] {
+		lines += len(words)
+	}
+	return lines
+}
 
 // keySamples are all samples there are.
 func keySamples() []keySample {
@@ -56,29 +69,29 @@ func keySamples() []keySample {
 		{[]mark.Mark{
 			across(mark.Stitch, 0), one(mark.Stitch, at(keyStep, -0.6), at(keyStep, 1)),
 			one(mark.Cut, at(0, -0.6), at(0, 1), at(keyWide, 1)),
-		}, []mark.Role{mark.Stitch, mark.Cut}, keyStep / 2},
-		{[]mark.Mark{across(mark.FoldEdge, 0)}, []mark.Role{mark.FoldEdge}, 0},
-		{[]mark.Mark{across(mark.BlockEdge, 0)}, []mark.Role{mark.BlockEdge}, 0},
-		{[]mark.Mark{across(mark.Fold, 0)}, []mark.Role{mark.Fold}, 0},
+		}, []mark.Role{mark.Stitch, mark.Cut}, keyStep / 2, nil},
+		{[]mark.Mark{across(mark.FoldEdge, 0)}, []mark.Role{mark.FoldEdge}, 0, nil},
+		{[]mark.Mark{across(mark.BlockEdge, 0)}, []mark.Role{mark.BlockEdge}, 0, nil},
+		{[]mark.Mark{across(mark.Fold, 0)}, []mark.Role{mark.Fold}, 0, nil},
 		{[]mark.Mark{
 			across(mark.Centre, 0), one(mark.Cross, at(middle-keyStep, 0), at(middle+keyStep, 0)), one(mark.Cross, at(middle, 1), at(middle, -1)),
-		}, []mark.Role{mark.Centre, mark.Cross}, keyStep / 2},
+		}, []mark.Role{mark.Centre, mark.Cross}, keyStep / 2, nil},
 		{[]mark.Mark{across(mark.TuckStitch, 0), across(mark.TuckFold, 1), across(mark.TuckStitch, 2)},
-			[]mark.Role{mark.TuckStitch, mark.TuckFold, mark.TuckStitch}, 0},
+			[]mark.Role{mark.TuckStitch, mark.TuckFold, mark.TuckStitch}, 0, nil},
 		{[]mark.Mark{
 			upright(middle-tuck, mark.TuckStitch), upright(middle, mark.TuckFold), upright(middle+tuck, mark.TuckStitch), across(mark.TuckEnd, 0),
-		}, []mark.Role{mark.TuckEnd}, keyStep / 2},
+		}, []mark.Role{mark.TuckEnd}, keyStep / 2, nil},
 		{[]mark.Mark{across(mark.Placement, 0), one(mark.Arrow, at(middle, 2), at(middle, 0)), across(mark.PleatFold, 2)},
-			[]mark.Role{mark.Placement, mark.Arrow, mark.PleatFold}, 0},
-		{atEdge(mark.Notch), []mark.Role{mark.Notch}, keyStep / 2},
-		{atEdge(mark.Match), []mark.Role{mark.Match}, keyStep / 2},
-		{[]mark.Mark{across(mark.Grain, 0)}, []mark.Role{mark.Grain}, 0},
+			[]mark.Role{mark.Placement, mark.Arrow, mark.PleatFold}, 0, nil},
+		{atEdge(mark.Notch), []mark.Role{mark.Notch}, keyStep / 2, nil},
+		{atEdge(mark.Match), []mark.Role{mark.Match}, keyStep / 2, nil},
+		{[]mark.Mark{across(mark.Grain, 0)}, []mark.Role{mark.Grain}, 0, nil},
 		{[]mark.Mark{one(mark.Waste, area...), one(mark.Window, area...), one(mark.DrawHere, at(middle, 1.1), at(middle, 0.25))},
-			[]mark.Role{mark.Window, mark.DrawHere}, 0},
-		{append(strokes, one(mark.Cut, area[0], area[1])), []mark.Role{mark.Laid}, 0},
-		{[]mark.Mark{one(mark.Waste, area...)}, []mark.Role{mark.Waste}, 0},
+			[]mark.Role{mark.Window, mark.DrawHere}, 0, nil},
+		{append(strokes, one(mark.Cut, area[0], area[1])), []mark.Role{mark.Laid}, 0, nil},
+		{[]mark.Mark{one(mark.Waste, area...)}, []mark.Role{mark.Waste}, 0, nil},
 		{[]mark.Mark{across(mark.Stitch, 0), one(mark.Prick, at(0, 0), at(7, 0), at(14, 0), at(keyWide, 0))},
-			[]mark.Role{mark.Prick}, 0},
+			[]mark.Role{mark.Prick}, 0, nil},
 	}
 }
 
@@ -113,7 +126,7 @@ func (k keyDrawing) occurs(role mark.Role) bool { return slices.Contains(k.roles
 func (k keyDrawing) known() []keySample {
 	all := keySamples()
 	if !k.occurs(mark.Stitch) {
-		all[0] = keySample{[]mark.Mark{{Role: mark.Cut, Path: plane.Path{{}, {X: keyWide}}}}, []mark.Role{mark.Cut}, 0}
+		all[0] = keySample{[]mark.Mark{{Role: mark.Cut, Path: plane.Path{{}, {X: keyWide}}}}, []mark.Role{mark.Cut}, 0, nil}
 	}
 	return all
 }
@@ -128,8 +141,43 @@ func (k keyDrawing) shown(s keySample) keySample {
 	for n := len(s.names) - 1; !k.occurs(s.names[n]) && low.Min.Y > -(float64(n)-0.5)*keyStep; n-- {
 		s.names = s.names[:n]
 	}
+	for i, role := range s.names {
+		words := []string{""}
+		// The second of two names of one line is only there for the room.
+		if k.occurs(role) && slices.Index(s.names, role) == i {
+			words = k.wrapped(role.String())
+		}
+		s.words = append(s.words, words)
+	}
+	for i := len(s.words) - 1; i >= 0; i-- {
+		s.makeRoom(i, float64(len(s.words[i])-1)*keyStep)
+	}
 	return s
 }
+
+// makeRoom moves what lies under the name of a number down, by so many mm.
+func (s keySample) makeRoom(n int, down float64) {
+	for i, one := range s.lines {
+		path := slices.Clone(one.Path)
+		for k := range path {
+			if path[k].Y < -(float64(n)+underName)*keyStep {
+				path[k].Y -= down
+			}
+		}
+		s.lines[i].Path = path
+	}
+}
+
+// underName is how far under a name, in steps, the lines of the next ones begin.
+const underName = 0.75
+
+// room is what a column has for names, in mm.
+func (k keyDrawing) room() float64 {
+	return (k.width+text.Gutter)/float64(k.columns) - text.Gutter - keyWide - keyAway
+}
+
+// wrapped are the lines of a name in a column.
+func (k keyDrawing) wrapped(name string) []string { return text.Wrap(name, ink.Text(), k.room()) }
 
 // heights are those of all samples, with the trim line's.
 func (k keyDrawing) heights() []float64 {
@@ -138,7 +186,7 @@ func (k keyDrawing) heights() []float64 {
 		all = append(all, s.height()+keyGap)
 	}
 	if k.joined {
-		all = append(all, keyStep+keyGap)
+		all = append(all, float64(len(k.wrapped(trimName)))*keyStep+keyGap)
 	}
 	return all
 }
@@ -189,12 +237,11 @@ func (k keyDrawing) drawSample(d ink.Canvas, s keySample, corner plane.Point) {
 		drawMark(d, one)
 	}
 	for i, role := range s.names {
-		// The second of two names of one line is only there for the room.
-		if !k.occurs(role) || slices.Index(s.names, role) != i {
+		if s.words[i][0] == "" {
 			continue
 		}
-		at := first.Sub(plane.Point{Y: float64(i) * keyStep})
-		k.write(d, at, role.String())
+		at := first.Sub(plane.Point{Y: float64(s.linesTo(i)) * keyStep})
+		write(d, at, s.words[i])
 		if p := ink.PenOf(role); p.Letter() != "" {
 			ink.DrawLetter(d, p, at.Add(plane.Point{X: keyLetter}), text.Across())
 		}
@@ -223,12 +270,17 @@ func (k keyDrawing) drawTrim(d ink.Canvas, at plane.Point) {
 	ink.StrokeEach(d, plane.Path{at, at.Add(plane.Point{X: keyWide})})
 	arrange.DrawJoinMark(d, at.Add(plane.Point{X: keyWide / 2}))
 	d.Restore()
-	k.write(d, at, "trim line and join mark")
+	write(d, at, k.wrapped(trimName))
 }
 
+// trimName is what the key calls the trim line.
+const trimName = "trim line and join mark"
+
 // write names a line that ends a sample at a height.
-func (k keyDrawing) write(d ink.Canvas, at plane.Point, name string) {
-	room := (k.width+text.Gutter)/float64(k.columns) - text.Gutter - keyWide - keyAway
+func write(d ink.Canvas, at plane.Point, name []string) {
 	at = at.Add(plane.Point{X: keyWide + keyAway, Y: -ink.Text().Up() / 2})
-	ink.Write(d, at, ink.Text(), text.Shorten(name, ink.Text(), room))
+	for _, words := range name {
+		ink.Write(d, at, ink.Text(), words)
+		at.Y -= keyStep
+	}
 }

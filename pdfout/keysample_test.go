@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -107,4 +108,25 @@ func TestTrimLineInTheKey(t *testing.T) {
 	k := keyDrawing{width: 90, columns: 1, joined: true}
 	assert.Equal(t, []string{"trim line and join mark"}, keyDrawn(k, plane.Point{Y: 100}).Words())
 	assert.Empty(t, keyDrawn(keyDrawing{width: 90, columns: 1}, plane.Point{Y: 100}).Words())
+}
+
+// In a narrow column a name goes on in a second line: none is cut, none touches another, and
+// all lines stay within the height that is told.
+func TestNamesOfTheKeyGoOnInANarrowColumn(t *testing.T) {
+	k := (&book{roles: mark.Roles()}).key(48)
+	k.joined = true
+	p := keyDrawn(k, plane.Point{X: 40, Y: 280})
+	all := strings.Join(p.Words(), " ")
+	for _, role := range mark.Roles() {
+		assert.Contains(t, all, role.String())
+	}
+	assert.Contains(t, all, "trim line and join mark")
+	assert.NotContains(t, all, "…")
+	assert.NotContains(t, p.Words(), "trim line and join mark", "24 mm are too narrow for it")
+	for i, r := range p.Texts {
+		assert.GreaterOrEqual(t, r.Box().Min.Y, 280-k.height()-1e-6, r.Text)
+		for _, other := range p.Texts[i+1:] {
+			assert.False(t, r.Box().Meets(other.Box()), "%q and %q", r.Text, other.Text)
+		}
+	}
 }
