@@ -146,7 +146,9 @@ func TestLinesToMeasureAreThere(t *testing.T) {
 		if math.Abs(longest-127) < 1e-6 {
 			t.Skip("at the bound itself rounding decides")
 		}
-		require.Equal(t, longest > 127, max(longer.Across.Straight, longer.Down.Straight) > 0)
+		// On a page that lies where the first page stands nothing is measured.
+		lies := !on.WhollyOnOne() && b.sheets[0].Paper.Width > b.sheets[0].Paper.Height
+		require.Equal(t, longest > 127 && !lies, max(longer.Across.Straight, longer.Down.Straight) > 0)
 		for _, m := range []Measurable{longer.Across, longer.Down} {
 			if m.Straight == 0 {
 				continue

@@ -65,6 +65,10 @@ func run(t *testing.T, name string, args ...string) {
 // inFront is how many pages come before those that are true to scale.
 func inFront(s pdfout.Summary) int { return s.Front + s.Figures }
 
+// hasSquare reports whether a page, counted from 0, has a check square: the first and those
+// that are true to scale have.
+func hasSquare(s pdfout.Summary, i int) bool { return i == 0 || i >= inFront(s) }
+
 // formsAsSheets are the forms as if each were a sheet of one page.
 func formsAsSheets(s pdfout.Summary) []pdfout.SheetSummary {
 	var sheets []pdfout.SheetSummary
@@ -166,10 +170,11 @@ func dotAt(g *image.Gray, p plane.Point) image.Point {
 }
 
 // Where the sides of a check square are measured: along lines that run besideCorner
-// from its lower and its left side, where no text is, and from aroundSquare outside
-// it to lessAround beyond it, short of the larger frame round the inner one; in mm.
+// from its lower and its left side, where no text is, and no tick of the rules of
+// millimetres and of sixteenths that stand against the first page's; and from aroundSquare
+// outside it to lessAround beyond it, short of the larger frame round the inner one; in mm.
 const (
-	besideCorner = 3.0
+	besideCorner = 3.5
 	aroundSquare = 1.0
 	lessAround   = 0.6
 )
@@ -238,8 +243,9 @@ func TestPagesAreRead(t *testing.T) {
 					named := slices.ContainsFunc(laid, func(page seen.LaidPage) bool { return strings.Contains(texts[page.Number-1], name) })
 					assert.True(t, named || len(sheet.Pieces) > 3, "%q is on no page of its sheet", name)
 				}
+				pieces := seen.PiecesOn(t, laid, set.Pieces, sheet.Pieces, sheet.Turned)
 				for _, page := range laid {
-					checkPageText(t, texts[page.Number-1], set, s, sheet, page, laid)
+					checkPageText(t, texts[page.Number-1], set, s, sheet, page, laid, pieces)
 				}
 			}
 		})
@@ -247,11 +253,14 @@ func TestPagesAreRead(t *testing.T) {
 }
 
 // checkPageText looks at what a page says.
-func checkPageText(t *testing.T, text string, set arrange.Set, s pdfout.Summary, sheet pdfout.SheetSummary, page seen.LaidPage, laid []seen.LaidPage) {
+func checkPageText(t *testing.T, text string, set arrange.Set, s pdfout.Summary, sheet pdfout.SheetSummary, page seen.LaidPage, laid []seen.LaidPage, pieces []seen.Placed) {
 	t.Helper()
 	assert.Contains(t, text, fmt.Sprintf("page %d of %d", page.Number, s.Pages))
-	// A small piece on one of a large one's pages is named on that page alone.
-	assert.Contains(t, seen.Squeezed(text), seen.Squeezed(sheet.Pieces[0]), "page %d", page.Number)
+	for _, p := range pieces {
+		if page.Core.Grown(-besideEach).Meets(p.On(p.Piece.Outline).Bounds()) {
+			assert.Contains(t, seen.Squeezed(text), seen.Squeezed(p.Piece.Name), "page %d", page.Number)
+		}
+	}
 	assert.Contains(t, text, set.Title, "page %d", page.Number)
 	var got []int
 	for _, of := range []string{"row", "column"} {
@@ -308,7 +317,9 @@ func TestSquaresMeasure(t *testing.T) {
 				t.Run(fmt.Sprintf("%s, %v, %s", p, unit, r.name), func(t *testing.T) {
 					t.Parallel()
 					for i, g := range r.draw(t, file, 1, s.Pages) {
-						assertSquares(t, g, d.Pages[i])
+						if hasSquare(s, i) {
+							assertSquares(t, g, d.Pages[i])
+						}
 					}
 				})
 			}
@@ -325,6 +336,9 @@ func TestCorrectedSquaresMeasure(t *testing.T) {
 	d := read(t, file) // as it is before it is printed
 	for _, r := range renderers() {
 		for i, g := range r.draw(t, file, 1, s.Pages) {
+			if !hasSquare(s, i) {
+				continue
+			}
 			frames := d.Pages[i].Frames()
 			require.NotEmpty(t, frames, "page %d", i+1)
 			for k, f := range frames {
@@ -344,10 +358,17 @@ func TestCorrectedSquaresMeasure(t *testing.T) {
 // in dots: 1/4 in (common practice).
 const whiteStrip = dots / 4
 
+// overStrip is how far into that strip the upper side of a title block reaches, in dots:
+// half of its line, 0.18 mm wide, whose middle lies on the strip's edge.
+const overStrip = 2
+
 // inMargin says where something is printed that no home printer prints; "" if
-// nothing is.
-func inMargin(g *image.Gray) string {
+// nothing is. Of a page, counted from 0, that has a title block its upper side may be there.
+func inMargin(g *image.Gray, s pdfout.Summary, i int) string {
 	inside := g.Rect.Inset(whiteStrip)
+	if i >= inFront(s) {
+		inside.Min.Y -= overStrip
+	}
 	for y := range g.Rect.Dy() {
 		for x := 0; x < g.Rect.Dx(); x++ {
 			if image.Pt(x, y).In(inside) {
@@ -372,13 +393,13 @@ func TestMarginsRender(t *testing.T) {
 				file, s := onDisk(t, sets.WithFigures(full, sample.DressFigures()), name)
 				require.Positive(t, s.Figures)
 				for i, g := range r.draw(t, file, 1, s.Pages) {
-					assert.Empty(t, inMargin(g), "page %d", i+1)
+					assert.Empty(t, inMargin(g, s, i), "page %d", i+1)
 				}
 				bare, err := seen.Paper(t, name).WithMargin(0)
 				require.NoError(t, err)
 				file, s = onDiskOn(t, full, bare)
 				for i, g := range r.draw(t, file, inFront(s)+1, s.Pages) {
-					assert.NotEmpty(t, inMargin(g), "page %d, without a margin", inFront(s)+1+i)
+					assert.NotEmpty(t, inMargin(g, s, inFront(s)+i), "page %d, without a margin", inFront(s)+1+i)
 				}
 			})
 		}

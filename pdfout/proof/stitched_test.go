@@ -291,8 +291,8 @@ func TestExamplesAsPrinted(t *testing.T) {
 						pictures := r.draw(t, cut.file, 1, cut.summary.Pages)
 						cut.seenBy(t, pictures)
 						for i, g := range pictures {
-							assert.Empty(t, inMargin(g), "page %d", i+1)
-							if i == 0 || i >= inFront(cut.summary) {
+							assert.Empty(t, inMargin(g, cut.summary, i), "page %d", i+1)
+							if hasSquare(cut.summary, i) {
 								assertSquares(t, g, cut.doc.Pages[i])
 							}
 						}
