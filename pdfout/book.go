@@ -47,8 +47,10 @@ func newBook(set arrange.Set, on, leaf paper.Paper) *book {
 	return &book{set: set, paper: on, leaf: leaf, roles: rolesIn(set)}
 }
 
-// number numbers the pages, and lays those in front. How many these are does not hang on
-// their numbers: they are laid once to be counted, and once with the numbers.
+// number numbers the pages, and lays those in front. How many these are hangs on the
+// numbers that stand on them, though hardly: they are numbered for as many as there were,
+// and laid again until there are no others. More of them give no smaller numbers, and
+// smaller numbers no more of them: that comes to an end.
 func (b *book) number() {
 	if b.paper.WhollyOnOne() {
 		for i, s := range b.sheets {
@@ -57,13 +59,26 @@ func (b *book) number() {
 		b.pages = len(b.sheets)
 		return
 	}
-	for range 2 {
+	for range mostLayings {
+		before := len(b.front)
+		b.numberBehind(before)
 		b.front = b.layFront()
-		b.pages = len(b.front) + len(b.figures)
-		for _, s := range b.all() {
-			s.first = b.pages + 1
-			b.pages += len(s.Cells)
+		if len(b.front) == before {
+			return
 		}
+	}
+	b.numberBehind(len(b.front))
+}
+
+// mostLayings bounds how often the pages in front are laid; mostly they are laid twice.
+const mostLayings = 6
+
+// numberBehind numbers the pages behind so many in front.
+func (b *book) numberBehind(front int) {
+	b.pages = front + len(b.figures)
+	for _, s := range b.all() {
+		s.first = b.pages + 1
+		b.pages += len(s.Cells)
 	}
 }
 

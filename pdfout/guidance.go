@@ -61,7 +61,7 @@ func (b *book) pagesOnPaper() string {
 	if b.paper.Cut != paper.Single {
 		all = fmt.Sprintf("%s on %s", text.PageCount(b.pages), b.paper.Title)
 	}
-	if len(b.sheets) > 0 && !b.joined() {
+	if b.paper.WhollyOnOne() || len(b.sheets) > 0 && !b.joined() {
 		all += "; every piece is whole, there is nothing to join"
 	}
 	return all

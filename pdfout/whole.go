@@ -71,16 +71,23 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	if err := b.layLeaves(forms); err != nil {
 		return nil, err
 	}
-	b.front = b.layFront()
-	floors, err := b.layFloors(pieces)
-	if err != nil {
-		return nil, err
+	// How many pages there are is told on the panel that is packed on them.
+	b.pages = 1
+	for range mostLayings {
+		told := b.pages
+		b.front, b.sheets = b.layFront(), nil
+		floors, err := b.layFloors(pieces)
+		if err != nil {
+			return nil, err
+		}
+		for _, f := range floors {
+			b.addFloor(f)
+		}
+		b.number()
+		if b.pages == told {
+			break
+		}
 	}
-	for _, f := range floors {
-		b.addFloor(f)
-	}
-	b.number()
-	b.front = b.layFront() // with the number of pages
 	return b, nil
 }
 
