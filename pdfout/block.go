@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -43,6 +44,42 @@ func (b *block) with(other block, step plane.Point) {
 func (b *block) under(other block) {
 	b.with(other, plane.Point{Y: -b.Height})
 	b.Height += other.Height
+}
+
+// split parts a block between its lines: at most most mm high, and what is left for the
+// next page, which is empty where nothing else can be done.
+func (b block) split(most float64) (first, rest block) {
+	top := b.Height // how far down the highest line lies that has no room
+	for _, l := range b.Labels {
+		if low := l.Style.Foot() - l.At.Y; low > most+length.Rounding {
+			top = min(top, low-l.Style.Step())
+		}
+	}
+	if top <= 0 || top >= b.Height {
+		return b, block{}
+	}
+	up := plane.Point{Y: top}
+	first.Height, rest.Height = top, b.Height-top
+	of := func(y float64) (*block, plane.Point) {
+		if -y < top-length.Rounding {
+			return &first, plane.Point{}
+		}
+		return &rest, up
+	}
+	for _, l := range b.Labels {
+		part, step := of(l.At.Y)
+		l.At = l.At.Add(step)
+		part.Labels = append(part.Labels, l)
+	}
+	for _, r := range b.Rules {
+		part, step := of(r[0].Y)
+		part.Rules = append(part.Rules, plane.Path{r[0].Add(step), r[1].Add(step)})
+	}
+	for _, one := range b.drawn {
+		part, step := of(one.at.Y)
+		part.put(one.drawing, one.at.Add(step))
+	}
+	return first, rest
 }
 
 // say sets a text in lines of a width under what there is.

@@ -46,6 +46,58 @@ func checkFigures(t require.TestingT, set arrange.Set, d seen.Document, s Summar
 	}
 }
 
+// The number that stands on a page is that of the page, and so are those of the order of
+// work, however many pages in front their lists fill: half of the pieces are named in each
+// of some tasks.
+func TestPagesInFrontCountTheirOwnNumbers(t *testing.T) {
+	for tasks := 10; tasks <= 13; tasks++ {
+		set := arrange.Set{Title: "Wardrobe"}
+		var keys, odd []string
+		for i := range 24 {
+			key := fmt.Sprintf("p%d", i)
+			keys = append(keys, key)
+			set.Pieces = append(set.Pieces, sample.Rectangle(key, "Panel "+key, 150, 200))
+			if i%2 == 0 {
+				odd = append(odd, key)
+			}
+		}
+		for i := range tasks {
+			set.Work = append(set.Work, mark.Task{Do: fmt.Sprintf("Do no. %d", i), Keys: odd})
+		}
+		d, s := drawn(t, set, "letter")
+		require.Equal(t, s.Pages, len(d.Pages))
+		require.Equal(t, s.Front+len(keys), s.Pages)
+		for i, p := range d.Pages {
+			require.Contains(t, p.Words(), fmt.Sprintf("page %d of %d", i+1, s.Pages), "%d tasks", tasks)
+		}
+	}
+}
+
+// What is longer than a page goes on on the next, between two lines; nothing is lost and
+// nothing stands beyond the page's edge.
+func TestLongTextsInFrontGoOn(t *testing.T) {
+	caution := "Wash the cloth before it is cut, and press it along the threads, not across them. "
+	cautions := arrange.Set{Title: "Wardrobe", Pieces: sets.Many(2).Pieces}
+	for i := range 80 {
+		cautions.Cautions = append(cautions.Cautions, fmt.Sprintf("no. %d: %s", i, caution))
+	}
+	step := arrange.Set{Title: "Wardrobe", Pieces: sets.Many(2).Pieces, Work: []mark.Task{{Do: strings.Repeat(caution, 80)}}}
+	for name, set := range map[string]arrange.Set{"cautions": cautions, "a step": step} {
+		var out bytes.Buffer
+		s, err := Draw(&out, set, seen.Paper(t, "letter"))
+		require.NoError(t, err)
+		d := seen.Read(t, out.Bytes(), paper.Scale{})
+		told := 0
+		for i, p := range d.Pages[:s.Front] {
+			told += strings.Count(strings.Join(p.Words(), " "), "threads")
+			for _, text := range p.Texts {
+				require.GreaterOrEqual(t, text.Box().Min.Y, 10.0, "%s: page %d: %q", name, i+1, text.Text)
+			}
+		}
+		assert.Equal(t, 80, told, name)
+	}
+}
+
 // A report that says nothing has no pages.
 func TestEmptyReport(t *testing.T) {
 	for name, r := range map[string]*mark.Report{

@@ -40,6 +40,9 @@ func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Ca
 		return Summary{}, err
 	}
 	b.letter()
+	if b.pages > paper.MaxPages { // with what has no room beside its piece
+		return Summary{}, tooMany(b.set, text.PageCount(b.pages), p)
+	}
 	pdf := ink.NewPDF(p, b.fullTitle(), b.roles)
 	wanted(b, pdf)
 	if err := pdf.Finish(w); err != nil {

@@ -206,18 +206,28 @@ func (b *book) onMany(box plane.Box, notes []note) (pages []frontPage, left plan
 }
 
 // stack puts blocks one under the other in a box, some mm apart, as many as have room; on a
-// page with nothing on it one at least. It returns the others, and what is left of the box.
+// page with nothing on it one at least, of one higher than the box as much as has room. It returns the others, and what is left of the box.
 func (p *frontPage) stack(blocks []block, box plane.Box, apart float64) ([]block, plane.Box) {
 	for i, one := range blocks {
 		if i > 0 {
 			box.Max.Y -= apart
 		}
-		if one.Height > box.Height() && len(p.Labels)+len(p.drawn) > 0 {
-			return blocks[i:], box
+		var rest []block
+		if one.Height > box.Height() {
+			if len(p.Labels)+len(p.drawn) > 0 {
+				return blocks[i:], box
+			}
+			var further block
+			if one, further = one.split(box.Height()); further.Height > 0 {
+				rest = slices.Insert(slices.Clone(blocks[i+1:]), 0, further)
+			}
 		}
 		p.with(one, plane.Point{X: box.Min.X, Y: box.Max.Y})
 		box.Max.Y -= one.Height
 		p.foot = min(p.foot, box.Max.Y)
+		if len(rest) > 0 {
+			return rest, box
+		}
 	}
 	return nil, box
 }
