@@ -72,16 +72,44 @@ func TestDimensions(t *testing.T) {
 			m.Dimensions = []mark.Dimension{{From: c.from, To: c.to, Text: "hem 2 in"}}
 			s := sheetOf(m)
 			s.words()
-			require.Len(t, s.Thin, c.lines)
-			assert.InDelta(t, c.long, s.Thin[c.lines-1].Length(), 1e-9)
-			require.Len(t, s.Heads, 2)
-			assert.InDelta(t, c.from.Distance(c.to), s.Heads[0].Shape[0].Distance(s.Heads[1].Shape[0]), 1e-9)
-			assert.Less(t, s.Heads[1].U.Distance(c.points), 1e-9, fmt.Sprint(s.Heads[1].U))
+			require.Len(t, s.Thin, c.lines+2)
+			line, heads := s.Thin[c.lines-1], s.Thin[c.lines:]
+			assert.InDelta(t, c.long, line.Length(), 1e-9)
+			for i, place := range []plane.Point{c.from, c.to} {
+				require.Len(t, heads[i], 3, "open")
+				assert.LessOrEqual(t, heads[i][1].Distance(place), 5.0)
+			}
+			assert.InDelta(t, c.from.Distance(c.to), heads[0][1].Distance(heads[1][1]), 1e-9)
+			points := heads[1][1].Sub(heads[1][0].Toward(heads[1][2], 0.5)).Unit()
+			assert.Less(t, points.Distance(c.points), 1e-9, fmt.Sprint(points))
 			require.Len(t, s.Labels, 1)
-			line := s.Thin[c.lines-1]
-			assert.Less(t, plane.NewTree(line).Distance(s.Labels[0].Room.Centre, 100), 15.0, "the words stand by it")
+			assert.True(t, s.Labels[0].Room.Grown(2).MeetsSegment(line[0], line[1]), "the words stand right by it")
 			assert.False(t, s.Labels[0].Room.MeetsSegment(line[0], line[1]))
 		})
+	}
+}
+
+// Distances at one place keep apart: the words of each stand right by its own line, and at
+// least 4 mm from the words and the line of any other.
+func TestDimensionsKeepApart(t *testing.T) {
+	m := sample.Ruled("p", "P", 150, 200)
+	for _, up := range []float64{60, 62, 78} {
+		m.Dimensions = append(m.Dimensions, mark.Dimension{
+			From: plane.Point{X: 75, Y: 50}, To: plane.Point{X: 75, Y: up},
+			Text: "fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in",
+		})
+	}
+	s := sheetOf(m)
+	s.words()
+	require.Len(t, s.measured, 2*len(m.Dimensions), "all have their words right by them")
+	for i := 1; i < len(s.measured); i += 2 {
+		line, words := s.measured[i-1], s.measured[i]
+		assert.True(t, words.Grown(2).Meets(line), "%d", i)
+		for k, other := range s.measured {
+			if k != i && k != i-1 {
+				assert.False(t, words.Grown(3.9).Meets(other), "%d by %d", i, k)
+			}
+		}
 	}
 }
 

@@ -22,10 +22,12 @@ type Sheet struct {
 	Joins   []Join
 	Labels  []text.Label // the pieces' titles, and what is to be read of a form
 	Pale    []text.Label // words under the lines
-	// Thin are leaders, the lines of dimensions, and the rules of panels; Heads are the
-	// arrow heads of the first two.
+	// Thin are leaders, the lines and the open heads of dimensions, and the rules of panels;
+	// Heads are the heads of leaders.
 	Thin  []plane.Path
 	Heads []ink.Solid
+	// measured are the lines of distances and their words.
+	measured []text.Slab
 	// Letters stand in lines.
 	Letters []LineLetter
 	// Captions are the names of lines.

@@ -17,7 +17,7 @@ func (s *Sheet) words() {
 	}
 	for _, p := range s.Pieces {
 		for _, d := range p.dimensions {
-			s.dimension(d)
+			s.dimension(p, d)
 		}
 	}
 }
