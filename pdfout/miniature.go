@@ -46,7 +46,7 @@ type miniature struct {
 func (b *book) made() []miniature {
 	all := madeOf(b.set)
 	for i := range all {
-		all[i].pages = b.pagesOf(all[i].keys)
+		all[i].pages = b.pagesOf(all[i].keys, nil)
 	}
 	return all
 }

@@ -9,7 +9,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/report"
 	"tuckmark/pdfout/text"
 )
 
@@ -44,7 +43,7 @@ func (b *book) workSteps() []workStep {
 		steps[0].do = "Measure the check square"
 	}
 	if n := len(b.figures); n > 0 {
-		steps = append(steps, workStep{report.Heading, "", pagesFrom(len(b.front)+1, n)})
+		steps = append(steps, workStep{"Read the figures for the cutting table", "", pagesFrom(len(b.front)+1, n)})
 	}
 	told := map[string]bool{}
 	for _, t := range b.set.Work {
@@ -66,10 +65,14 @@ func (b *book) workSteps() []workStep {
 			joined = append(joined, pagesFrom(s.first, len(s.Cells))...)
 		}
 	}
+	work := b.set.Work
+	for ; len(work) > 0 && b.ofForms(work[0]); work = work[1:] {
+		steps = append(steps, b.workStep(work[0]))
+	}
 	if len(joined) > 0 {
 		steps = append(steps, workStep{"Join the pages of each piece", "", joined})
 	}
-	for _, t := range b.set.Work {
+	for _, t := range work {
 		steps = append(steps, b.workStep(t))
 	}
 	if b.paper.WhollyOnOne() {
@@ -89,12 +92,26 @@ func pagesFrom(first, n int) []int {
 	return pages
 }
 
-// workStep is the step of a task, with the pages of its markings.
-func (b *book) workStep(t mark.Task) workStep { return workStep{t.Do, t.Number, b.pagesOf(t.Keys)} }
+// ofForms reports whether a task is done with pages that are filled in: what comes out may
+// have the others drawn anew, so that it comes before they are joined.
+func (b *book) ofForms(t mark.Task) bool {
+	return len(t.Keys) > 0 && !slices.ContainsFunc(t.Keys, func(key string) bool {
+		return !slices.ContainsFunc(b.forms, func(s *laidSheet) bool { return s.Pieces[0].Key == key })
+	})
+}
 
-// pagesOf are the pages on which the lines of some markings lie, by their keys, in rising
-// order; none on paper that has everything whole.
-func (b *book) pagesOf(keys []string) []int {
+// workStep is the step of a task, with the pages of its lines.
+func (b *book) workStep(t mark.Task) workStep {
+	pages := b.pagesOf(t.Keys, t.Roles)
+	if pages == nil {
+		pages = b.pagesOf(t.Keys, nil)
+	}
+	return workStep{t.Do, t.Number, pages}
+}
+
+// pagesOf are the pages on which lines of some roles, or all where there are none, of some
+// markings lie, by their keys, in rising order; none on paper that has everything whole.
+func (b *book) pagesOf(keys []string, roles []mark.Role) []int {
 	if b.paper.WhollyOnOne() {
 		return nil
 	}
@@ -105,7 +122,7 @@ func (b *book) pagesOf(keys []string) []int {
 				continue
 			}
 			for k := range s.Cells {
-				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 || s.page(k).shows(p)
+				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 && roles == nil || s.page(k).shows(p, roles)
 			}
 		}
 	}
@@ -113,10 +130,13 @@ func (b *book) pagesOf(keys []string) []int {
 	return slices.Sorted(maps.Keys(pages))
 }
 
-// shows reports whether a line of a piece lies within the joins of the page.
-func (p page) shows(piece arrange.Piece) bool {
+// shows reports whether a line of a piece, of some roles where any are told, lies within the
+// joins of the page.
+func (p page) shows(piece arrange.Piece, roles []mark.Role) bool {
 	core := p.core()
-	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool { return l.Bounds().Meets(core) && len(l.Clip(core)) > 0 })
+	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool {
+		return (roles == nil || slices.Contains(roles, l.Role)) && l.Bounds().Meets(core) && len(l.Clip(core)) > 0
+	})
 }
 
 // workBlocks are the steps, each a block of a width; the heading belongs to the first.

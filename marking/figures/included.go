@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: whether seam allowances are in the pieces is said of all edges, and
@@ -34,5 +35,5 @@ func Included(p *garment.Pattern) string {
 	if len(bare) == 1 {
 		verb = "has"
 	}
-	return fmt.Sprintf("Seam allowances and hems are included; %s %s none.", namesOf(bare), verb)
+	return fmt.Sprintf("Seam allowances and hems are included; %s %s none.", wording.Listed(bare, "and"), verb)
 }

@@ -2,6 +2,7 @@ package figures
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -18,7 +19,7 @@ import (
 // to be known besides is read there. Steps that are alike but for their piece are one.
 
 // mostInStep is how many names a step lists.
-const mostInStep = 3
+const mostInStep = 6
 
 // work gathers steps.
 type work struct {
@@ -41,9 +42,11 @@ func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
 	}
 	w.marked()
 	w.folded()
+	w.hemmed(beforeGathers)
 	w.seamed()
+	w.hemmed(beforeTrims)
 	w.sewnOn()
-	w.hemmed()
+	w.hemmed(atLast)
 	return w.tasks
 }
 
@@ -51,6 +54,9 @@ func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
 func (w *work) add(do, number string, keys []string) {
 	w.tasks = append(w.tasks, mark.Task{Do: do, Number: number, Keys: keys})
 }
+
+// along says of the last step which lines it is done along.
+func (w *work) along(roles ...mark.Role) { w.tasks[len(w.tasks)-1].Roles = roles }
 
 // keys are those of the markings of some kinds; of the pieces that are named, or of all
 // where none is.
@@ -99,21 +105,26 @@ func (w *work) sampled() {
 func (w *work) tucked(p *piece.Piece) {
 	b, unit, name := p.Block, w.pattern.Unit, []string{p.Name}
 	lines, cutting := w.keys(name, mark.TuckSheet, mark.TuckRuler), w.keys(name, mark.CuttingSheet)
-	blocks := "the block"
-	if b.Cut > 1 {
-		blocks = wording.Counted(b.Cut, "block")
+	if b.Measured != nil {
+		w.add(fmt.Sprintf("Measure the top edge of the stitched block of %s once more", p.Name), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
+	} else {
+		blocks := "the block"
+		if b.Cut > 1 {
+			blocks = wording.Counted(b.Cut, "block")
+		}
+		w.add(fmt.Sprintf("Tear %s for %s, and press it", blocks, p.Name),
+			unit.Amount(b.Width).String()+" by "+unit.Amount(b.Length).String(), w.keys(name, mark.TuckSheet))
+		w.add(fmt.Sprintf("Rule the centre and the %s of %s", b.What(), p.Name), ruled(p, unit), lines)
+		w.add(fmt.Sprintf("Sew the %s of %s, press them, and measure the top edge", b.What(), p.Name), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
 	}
-	w.add(fmt.Sprintf("Tear %s for %s, and press it", blocks, p.Name),
-		unit.Amount(b.Width).String()+" by "+unit.Amount(b.Length).String(), w.keys(name, mark.TuckSheet))
-	w.add(fmt.Sprintf("Rule the centre and the %s of %s", b.What(), p.Name), ruled(p, unit), lines)
-	w.add(fmt.Sprintf("Sew the %s of %s, press them, and measure the top edge", b.What(), p.Name), unit.Amount(b.TopMeasures).String(), w.keys(name, mark.TuckSheet))
 	if cutting != nil {
 		w.add(fmt.Sprintf("Lay the cutting sheet of %s on the block, and cut one layer at a time", p.Name), fmt.Sprintf("cut %d", p.Cut), cutting)
 	}
 }
 
 // ruled says how far apart the fold lines of a block are ruled, or where the only one is;
-// "" where that is not one number.
+// "" where that is not one number. What no ruler has is ruled by the ticks of the printed
+// tuck ruler: rounded, it would come out short by more with every fold.
 func ruled(p *piece.Piece, unit length.Unit) string {
 	var spaces []string
 	for _, r := range p.Block.Group.Rows {
@@ -122,7 +133,11 @@ func ruled(p *piece.Piece, unit length.Unit) string {
 			spaces = append(spaces, unit.Amount(folds[0].At).String()+" from "+r.Base.Name)
 		}
 		for k := 1; k < len(folds); k++ {
-			spaces = append(spaces, unit.Amount(folds[k].At-folds[k-1].At).String()+" from fold to fold")
+			space := folds[k].At - folds[k-1].At
+			if math.Abs(unit.Amount(space).Steps*unit.Ruler()-space) > length.Rounding {
+				return "by the tuck ruler"
+			}
+			spaces = append(spaces, unit.Amount(space).String()+" from fold to fold")
 		}
 	}
 	if spaces = slices.Compact(spaces); len(spaces) == 1 {
@@ -149,16 +164,44 @@ func (w *work) marked() {
 		}
 		w.add("Mark and cut the "+others, fmt.Sprintf("%d in all", count), w.keys(nil, mark.Piece))
 	}
-	if keys := w.keys(nil, mark.Template); keys != nil {
-		w.add("Draw along the templates, and through their windows", "", keys)
-	}
+	w.templated()
 	if keys := w.keys(nil, mark.Gauge); keys != nil {
 		w.add("Cut the gauges out of card, and draw the other lines along them", "", keys)
 	}
 }
 
+// templated adds what is drawn along templates, and how the pieces are cut of which there is
+// nothing else.
+func (w *work) templated() {
+	keys := w.keys(nil, mark.Template)
+	if keys == nil {
+		return
+	}
+	do := "Draw along the templates"
+	if slices.ContainsFunc(w.markings, func(m mark.Marking) bool {
+		return m.Kind == mark.Template && slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
+	}) {
+		do += ", and through their windows"
+	}
+	w.add(do, "", keys)
+	alone, count := []string(nil), 0
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		name := []string{p.Name}
+		if own := w.keys(name, mark.Template); own != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil {
+			alone, count = append(alone, own...), count+p.Cut
+		}
+	}
+	if count > 0 {
+		w.add("Cut the pieces", fmt.Sprintf("%d in all", count), alone)
+	}
+}
+
 // step is one that may be the same for several pieces.
-type step struct{ do, number, piece string }
+type step struct {
+	do, number, piece string
+	roles             []mark.Role // of the lines it is done along; nil for all of the piece
+}
 
 // addSteps adds steps, those that are alike as one, with the names of their pieces behind.
 func (w *work) addSteps(all []step) {
@@ -173,6 +216,7 @@ func (w *work) addSteps(all []step) {
 			return alike
 		})
 		w.add(first.do+" "+namesOf(names), first.number, w.drawn(names))
+		w.along(first.roles...)
 	}
 }
 
@@ -187,6 +231,7 @@ func namesOf(names []string) string {
 // folded adds the tucks and pleats of the pieces that are marked flat.
 func (w *work) folded() {
 	unit := w.pattern.Unit
+	tucks, pleats := []mark.Role{mark.TuckFold, mark.TuckStitch}, []mark.Role{mark.PleatFold, mark.Placement}
 	var all []step
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
@@ -196,14 +241,14 @@ func (w *work) folded() {
 				if t.Twin {
 					number = unit.AsWritten(t.Space) + " from fold to fold"
 				}
-				all = append(all, step{"Sew the tucks of", number, p.Name})
+				all = append(all, step{"Sew the tucks of", number, p.Name, tucks})
 			}
 			for _, r := range p.PleatRows {
-				all = append(all, step{"Lay the pleats of", unit.AsWritten(r.Depth) + " deep", p.Name})
+				all = append(all, step{"Lay the pleats of", unit.AsWritten(r.Depth) + " deep", p.Name, pleats})
 			}
 		}
 		for _, pleat := range p.EdgePleats {
-			all = append(all, step{"Lay the pleats of", unit.AsWritten(pleat.Depth) + " deep", p.Name})
+			all = append(all, step{"Lay the pleats of", unit.AsWritten(pleat.Depth) + " deep", p.Name, pleats})
 		}
 	}
 	w.addSteps(all)
@@ -229,13 +274,18 @@ func (w *work) seamed() {
 			w.add(do, longer.Sewn.String()+" to "+shorter.Sewn.String(), nil)
 		}
 	}
+	var names []string
+	for _, s := range w.pattern.Seams {
+		names = append(names, s.Key)
+	}
+	seams := "Sew the seams: " + namesOf(names)
 	slices.Sort(allowances)
 	switch allowances = slices.Compact(allowances); len(allowances) {
 	case 0:
 	case 1:
-		w.add("Sew the seams", allowances[0]+" from the cut edge", nil)
+		w.add(seams, allowances[0]+" from the cut edge", nil)
 	default:
-		w.add("Sew the seams, each on its stitch line", "", nil)
+		w.add(seams+", each on its stitch line", "", nil)
 	}
 }
 
@@ -268,16 +318,66 @@ func named(key, what string) string {
 	return key + " " + what
 }
 
-// hemmed adds the hems.
-func (w *work) hemmed() {
+// turn is when a hem is folded in.
+type turn int
+
+// A hem that ends at a seam is folded in when that is sewn; one that ends at what is
+// gathered, or at what something is sewn along, before: both are counted with it folded.
+const (
+	beforeGathers turn = iota
+	beforeTrims
+	atLast
+)
+
+// hemmed adds the hems that are folded in at a turn.
+func (w *work) hemmed(now turn) {
 	var all []step
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
-		for _, e := range p.Edges {
-			if e.Hem > 0 {
-				all = append(all, step{"Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of", w.pattern.Unit.AsWritten(e.Hem) + " deep", p.Name})
+		for k, e := range p.Edges {
+			if e.Hem > 0 && w.turnOf(p, k) == now {
+				all = append(all, step{"Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of", w.pattern.Unit.AsWritten(e.Hem) + " deep", p.Name, nil})
 			}
 		}
 	}
 	w.addSteps(all)
+}
+
+// turnOf is when the hem of an edge is folded in.
+func (w *work) turnOf(p *piece.Piece, edge int) turn {
+	n := len(p.Edges)
+	ends := []string{p.Edges[(edge+n-1)%n].Key, p.Edges[(edge+1)%n].Key}
+	meets := func(courses []garment.Course) bool {
+		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece == p && slices.Contains(ends, c.Key) })
+	}
+	seamed, gathered := false, false
+	for _, s := range w.pattern.Seams {
+		meeting := meets(s.Sides[0].Courses) || meets(s.Sides[1].Courses)
+		seamed = seamed || meeting && !s.Gathered
+		gathered = gathered || meeting && s.Gathered
+	}
+	if gathered && !seamed {
+		return beforeGathers
+	}
+	for _, on := range w.sewn() {
+		if meets(on.Courses) {
+			return beforeTrims
+		}
+	}
+	return atLast
+}
+
+// sewn is all that is sewn on.
+func (w *work) sewn() []garment.SewnOn {
+	var all []garment.SewnOn
+	for _, t := range w.pattern.Trims {
+		all = append(all, t.SewnOn)
+	}
+	for _, r := range w.pattern.Ruffles {
+		all = append(all, r.SewnOn)
+	}
+	for _, b := range w.pattern.Bindings {
+		all = append(all, b.SewnOn)
+	}
+	return all
 }

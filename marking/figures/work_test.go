@@ -2,6 +2,7 @@ package figures
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -80,7 +81,7 @@ sides = 1
 			"Sew the tucks of Bib, press them, and measure the top edge: 10 in [bib tuck sheet]",
 			"Lay the cutting sheet of Bib on the block, and cut one layer at a time: cut 1 [bib cutting sheet]",
 			"Mark and cut the other pieces: 1 in all [front]",
-			"Sew the seams: 1/4 in from the cut edge",
+			"Sew the seams: one: 1/4 in from the cut edge",
 			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
 		}},
 		// Two hems of one depth on pieces of one name for it are one step; a third is another.
@@ -143,7 +144,6 @@ func TestStepsNameMarkingsThatThereAre(t *testing.T) {
 			assert.True(t, used[m.Key], "no step is done with %q", m.Key)
 		}
 		require.NotEmpty(t, tasks)
-		assert.Contains(t, tasks[len(tasks)-1].Do, "Fold in and sew")
 	}
 }
 
@@ -159,9 +159,99 @@ func TestNamesInAStep(t *testing.T) {
 	}{
 		{[]string{"Front"}, "Front"},
 		{[]string{"Front", "Back", "Yoke"}, "Front, Back and Yoke"},
-		{[]string{"Front", "Back", "Yoke", "Skirt"}, "Front, Back, Yoke and 1 more"},
-		{[]string{"Front", "Back", "Yoke", "Skirt", "Cuff"}, "Front, Back, Yoke and 2 more"},
+		{[]string{"1", "2", "3", "4", "5", "6"}, "1, 2, 3, 4, 5 and 6"},
+		{[]string{"1", "2", "3", "4", "5", "6", "7", "8"}, "1, 2, 3, 4, 5, 6 and 2 more"},
 	} {
 		assert.Equal(t, c.want, namesOf(c.names))
+	}
+}
+
+// dos are what is done in some steps.
+func dos(tasks []mark.Task) []string {
+	var all []string
+	for _, task := range tasks {
+		all = append(all, task.Do)
+	}
+	return all
+}
+
+// A hem that ends at a gathered edge is folded before that is gathered, one that ends at
+// what is sewn on before that, and one that ends at a seam after the seam.
+func TestWhenHemsAreFolded(t *testing.T) {
+	const (
+		yoke  = "foot: 0,0 10,0\nside: 10,0 10,4 | hem = 1\ntop: 10,4 0,4\nend: 0,4 0,0"
+		skirt = "foot: 0,0 20,0 | hem = 2\nside: 20,0 20,9\nwaist: 20,9 0,9\nend: 0,9 0,0"
+		purse = "foot: 0,0 5,0\nside: 5,0 5,5\nmouth: 5,5 0,5 | hem = 1\nend: 0,5 0,0"
+	)
+	pattern := made.Of(t, "allowance = 0\n"+sketch.Piece("yoke", yoke)+sketch.Piece("skirt", skirt)+sketch.Piece("purse", purse)+`
+[seam.waist]
+join = ["skirt.waist", "yoke.foot"]
+gathered = true
+[seam.back]
+join = ["skirt.side", "skirt.end"]
+[trim.lace]
+along = "purse.side"
+`)
+	assert.Equal(t, []string{
+		"Mark and cut the pieces",
+		"Fold in and sew the side of yoke",
+		"Gather the waist of skirt to the foot of yoke",
+		"Sew the seams: waist and back",
+		"Fold in and sew the mouth of purse",
+		"Cut the lace, and sew it on",
+		"Fold in and sew the foot of skirt",
+	}, dos(Work(pattern, sheet.Of(pattern))))
+}
+
+// Templates alone: they are drawn along, and then the pieces are cut.
+func TestWorkWithTemplatesAlone(t *testing.T) {
+	pattern := sheet.Transferred(made.Of(t, "allowance = \"1/4\"\n"+sketch.Front("hem: 0,0 10,0 | hem = 1\nright: 10,0 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0")), []source.Transfer{source.Template})
+	markings := sheet.Of(pattern)
+	assert.Equal(t, []string{"Draw along the templates, and through their windows [front template]", "Cut the pieces: 1 in all [front template]"}, told(Work(pattern, markings))[:2])
+	markings[0].Marks = slices.DeleteFunc(markings[0].Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
+	assert.Equal(t, "Draw along the templates", Work(pattern, markings)[0].Do, "without a window")
+}
+
+// Folds that lie no number of sixteenths apart are ruled by the ticks of the tuck ruler; of a
+// block that is stitched only what remains is told.
+func TestWorkOfABlock(t *testing.T) {
+	number := func(tasks []mark.Task, do string) (string, bool) {
+		for _, task := range tasks {
+			if strings.HasPrefix(task.Do, do) {
+				return task.Number, true
+			}
+		}
+		return "", false
+	}
+	for _, c := range []struct{ file, want string }{
+		// A tuck takes (10 - 7 3/8) / 10 = 0.2625 in: with its width and the gap 0.45 in from
+		// fold to fold; without the sample 1/4 + 1/8 + 1/16.
+		{sketch.Frock, "by the tuck ruler"},
+		{sketch.Swap(sketch.Frock, `sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`, ""), "7/16 in from fold to fold"},
+	} {
+		pattern := made.Of(t, c.file)
+		got, _ := number(Work(pattern, sheet.Of(pattern)), "Rule the centre")
+		assert.Equal(t, c.want, got)
+	}
+	pattern := made.Of(t, sketch.Swap(sketch.Frock, "[piece.front.block]\n", "[piece.front.block]\nmeasured = \"14 1/16\"\n"))
+	tasks := Work(pattern, sheet.Of(pattern))
+	for _, done := range []string{"Tear", "Rule", "Sew the tucks"} {
+		_, there := number(tasks, done)
+		assert.False(t, there, done)
+	}
+	got, _ := number(tasks, "Measure the top edge of the stitched block of Front once more")
+	assert.Equal(t, "14 1/16 in", got)
+}
+
+func TestIncluded(t *testing.T) {
+	const square = "foot: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0"
+	for _, c := range []struct{ file, want string }{
+		{"allowance = 0\n" + sketch.Front(square), "No seam allowances are included: every edge is cut where it is sewn."},
+		{"allowance = 1\n" + sketch.Front(square), "Seam allowances and hems are included."},
+		{"allowance = 1\n" + sketch.Front(sketch.Swap(square, "0,8 0,0", "0,8 0,0 | allowance = 0")), "Seam allowances and hems are included; the left of front has none."},
+		{"allowance = 0\n" + sketch.Piece("a", square) + sketch.Piece("b", sketch.Swap(square, "10,0\nright", "10,0 | hem = 1\nright")),
+			"Seam allowances and hems are included; the foot of a, the right of a, the top of a, the left of a, the right of b, the top of b and the left of b have none."},
+	} {
+		assert.Equal(t, c.want, Included(made.Of(t, c.file)))
 	}
 }
