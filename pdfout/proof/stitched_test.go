@@ -29,7 +29,7 @@ const (
 	leastCompared = 0.95
 	// leastShared is that share for the strips that two pages share, where the join
 	// lines, their marks and numbers lie.
-	leastShared = 0.6
+	leastShared = 0.8
 	// windowSide is how far inside the side of a page's window a dot must lie to
 	// be looked for there, in mm: the side cuts through dots.
 	windowSide = dot
@@ -80,6 +80,7 @@ type target struct {
 // onto prepares to look for a piece of one page on another.
 func onto(from *tile, p seen.Placed, to *tile, q seen.Placed) target {
 	goal := target{tile: to, inside: to.Window.Grown(-windowSide), core: to.Core.Grown(coreSide)}
+	goal.inside.Max.Y -= seen.UnderBlock
 	carry := func(at plane.Point) plane.Point { return q.On(plane.Path{p.From(at)})[0] }
 	for i, of := range [3][2]float64{{0, 0}, {1, 0}, {0, 1}} {
 		goal.x[i], goal.y[i] = to.dotsOf(carry(from.at(of[0], of[1])))
@@ -96,6 +97,12 @@ func onto(from *tile, p seen.Placed, to *tile, q seen.Placed) target {
 		}
 	}
 	return goal
+}
+
+// dotOf is where the middle of a dot of the first page lies on this one, in dots.
+func (to *target) dotOf(x, y int) (atX, atY float64) {
+	right, down := float64(x)+0.5, float64(y)+0.5
+	return to.x[0] + right*to.x[1] + down*to.x[2], to.y[0] + right*to.y[1] + down*to.y[2]
 }
 
 // seek looks for all surely dark dots of a piece that one page shows on others: on
@@ -122,7 +129,8 @@ func (c *comparison) seek(from *tile, p seen.Placed, others []*tile, everyDot bo
 				continue
 			}
 			if of[x]&underFurniture != 0 {
-				if of[x]&onLine != 0 {
+				shows := func(to target) bool { return to.inside.Holds(to.at(to.dotOf(x, y))) }
+				if of[x]&onLine != 0 && (everyDot || slices.ContainsFunc(goals, shows)) {
 					c.lines++
 				}
 				continue
@@ -137,8 +145,7 @@ func (c *comparison) seekDot(from *tile, x, y int, goals []target, everyDot bool
 	shown, within, looked, same := false, false, false, true
 	for i := range goals {
 		to := &goals[i]
-		atX := to.x[0] + (float64(x)+0.5)*to.x[1] + (float64(y)+0.5)*to.x[2]
-		atY := to.y[0] + (float64(x)+0.5)*to.y[1] + (float64(y)+0.5)*to.y[2]
+		atX, atY := to.dotOf(x, y)
 		place := to.at(atX, atY)
 		if !to.inside.Holds(place) {
 			continue

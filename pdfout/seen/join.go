@@ -84,15 +84,15 @@ func (p Page) JoinMarks(t require.TestingT) []JoinMark {
 	return all
 }
 
-// underBlock is kept free under the title block of a page, in mm.
-const underBlock = 1.0
+// UnderBlock is kept free under the title block of a page, in mm.
+const UnderBlock = 1.0
 
 // Window is what the page shows of the sheet: the clip of its lines, and what is kept free
 // over it.
 func (p Page) Window() plane.Box {
 	for _, q := range p.Paths {
 		if q.Clip != p.Whole() {
-			return plane.Box{Min: q.Clip.Min, Max: q.Clip.Max.Add(plane.Point{Y: underBlock})}
+			return plane.Box{Min: q.Clip.Min, Max: q.Clip.Max.Add(plane.Point{Y: UnderBlock})}
 		}
 	}
 	return p.Whole()
