@@ -169,3 +169,49 @@ func tellRows(m *mark.Marking, p *piece.Piece, unit length.Unit) {
 		tellRow(m, p, pleats.FoldRow, false, unit)
 	}
 }
+
+// besideHole is how far the number of a tuck stands from its end on a template, in mm: clear
+// of the hole there.
+const besideHole = 1.5
+
+// tellInside writes the words of all rows on the template of a piece, at the ends that the
+// lines have in its outline.
+func tellInside(m *mark.Marking, p *piece.Piece, outline *plane.Tree, unit length.Unit) {
+	tell := func(r piece.FoldRow) {
+		c := onPiece(r).within(outline)
+		w := wordsFor(m, r, c.out)
+		next := 0.0
+		for end := range 2 {
+			folds := slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) })
+			for i := range folds {
+				folds[i].end.at = folds[i].end.at.Add(folds[i].end.out.Mul(besideHole))
+			}
+			next = besideHole + w.number(folds)
+		}
+		if r.Folds[0].End.Given {
+			w.row(c.told(1, fromBase(unit)), next, "from "+r.Base.Name)
+		}
+	}
+	for _, t := range p.TuckRows {
+		tell(t.FoldRow)
+	}
+	for _, pleats := range p.PleatRows {
+		tell(pleats.FoldRow)
+	}
+}
+
+// within returns the row with what of its lines lies in an outline, each from the first
+// place to the last; without those of which nothing does.
+func (c creased) within(outline *plane.Tree) creased {
+	cut := creased{FoldRow: c.FoldRow, out: c.out}
+	for i, f := range c.folds {
+		parts := piece.InsideStretches(outline, plane.NewTree(c.lines[i]))
+		if len(parts) == 0 {
+			continue
+		}
+		if line := c.lines[i].Between(parts[0].From, parts[len(parts)-1].To); line.Length() > piece.LeastLine {
+			cut.add(f, line)
+		}
+	}
+	return cut
+}

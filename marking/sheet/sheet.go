@@ -45,7 +45,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 	}
 	s := pieceSheets{piece: p, dots: dottingOf(pattern)}
 	if slices.Contains(ways, source.Template) {
-		if t := templateOf(p, ways); t.useful {
+		if t := templateOf(p, ways, pattern.Unit); t.useful {
 			s.template = t
 		}
 	}

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -70,14 +71,14 @@ func hasPartner(ways []source.Transfer) bool {
 }
 
 // templateOf returns the template of a piece whose lines come onto the cloth in these ways.
-func templateOf(p *piece.Piece, ways []source.Transfer) *template {
+func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *template {
 	shape := templateShapeOf(p)
 	var matches []mark.Mark
 	if hasPartner(ways) {
 		matches = matchMarks(p, shape)
 	}
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Kind: mark.Template, Piece: p.Name, Side: mark.RightSideUp, Outline: shape.outline.Path}
-	m.Marks, m.Words = edgeMarks(p, shape.outline), shape.words()
+	m.Marks = shape.edges(p)
 	half := plane.NewTree(shape.outline.Path)
 	lines := p.Flat.Marks
 	if p.Block == nil {
@@ -85,6 +86,9 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 	}
 	for _, line := range lines {
 		m.Marks = append(m.Marks, insideOf(half, line)...)
+	}
+	if p.Block == nil {
+		tellInside(&m, p, half, unit)
 	}
 	m.Marks = append(m.Marks, matches...)
 	m = openedOut(p, m, shape.outline)
@@ -97,7 +101,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer) *template {
 	open := openingsFor(plane.NewTree(m.Outline), through)
 	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
-	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(shape, open), otherHalf(p))
+	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(p, shape, open), otherHalf(p))
 	m.Steps = append(m.Steps, countPins)
 	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes)+len(open.dots) > 0}
@@ -122,7 +126,7 @@ func insideOf(outline *plane.Tree, m mark.Mark) []mark.Mark {
 
 // cutTemplate says how a template is cut out.
 func cutTemplate(open openings) []string {
-	steps := []string{"cut the template out in one piece, with a sharp blade on a cutting mat, the fingers well behind the blade"}
+	steps := []string{"cut the template out in one piece, with a sharp blade on a cutting mat"}
 	if len(open.windows) > 0 {
 		steps = append(steps, "cut the hatched windows out of it; the paper between them stays")
 	}
@@ -160,18 +164,26 @@ func drawTemplate(along []string, open openings) []string {
 	case ticks && holes:
 		steps = append(steps, tick, prick, "rule the line between two ticks, two dots, or a tick and a dot, and no farther")
 	case ticks:
-		steps = append(steps, tick, "rule the line from tick to tick")
+		steps = append(steps, tick+", and rule it from tick to tick")
 	case holes:
 		steps = append(steps, prick, "rule the line from dot to dot, and no farther")
 	}
 	return steps
 }
 
-// left says how lines are marked that a template has no room for.
-func left(shape templateShape, open openings) []string {
-	var steps []string
+// left says how lines are marked that a template has no room for, and which are not.
+func left(p *piece.Piece, shape templateShape, open openings) []string {
+	var steps, plain []string
+	for _, e := range p.Edges {
+		if !e.Marked && e.Hem == 0 && e.Allowance > 0 {
+			plain = append(plain, e.Key)
+		}
+	}
 	if len(open.dotted) > 0 {
 		steps = append(steps, fmt.Sprintf("prick through the circles along %s, dot the cloth there, and join the dots", wording.Listed(open.dotted, "and")))
+	}
+	if len(plain) > 0 {
+		steps = append(steps, fmt.Sprintf("leave %s unmarked", wording.Listed(plain, "and")))
 	}
 	if len(shape.parted) > 0 {
 		steps = append(steps, fmt.Sprintf("mark the stitch line of %s with a gauge: folds part it", wording.Listed(shape.parted, "and")))

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -23,12 +24,12 @@ func bothWays() []source.Transfer { return []source.Transfer{source.Trace, sourc
 // sketchedTemplate returns the template of a sketched piece.
 func sketchedTemplate(t testing.TB, allowance, text string) (*piece.Piece, mark.Marking) {
 	p, _ := made.Front(t, allowance, text)
-	return p, templateOf(p, bothWays()).Marking
+	return p, templateOf(p, bothWays(), length.Inch).Marking
 }
 
 // What a template says of itself, whole.
 func TestTemplateNotes(t *testing.T) {
-	const cut = "cut the template out in one piece, with a sharp blade on a cutting mat, the fingers well behind the blade"
+	const cut = "cut the template out in one piece, with a sharp blade on a cutting mat"
 	const few = "pin it by its centre or its grain line as well, for fewer than two of its edges are left"
 	const pins = "count your pins: none may stay in the cloth"
 	for _, c := range []struct {
@@ -36,20 +37,21 @@ func TestTemplateNotes(t *testing.T) {
 		want       []string
 	}{
 		{"a neck", "neck: 0,10 4,9 8,10 | smooth = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10",
-			[]string{cut, "lay it on the cut piece, right side up, with left, foot and right on the edge and match marks on match marks", "draw along neck: that is the stitch line", pins}},
+			[]string{cut, "lay it on the cut piece, right side up, with left, foot and right on the edge and match marks on match marks", "draw along neck: that is the stitch line", "leave left, foot and right unmarked", pins}},
 		{"all round", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nrest: 8,0 0,0 0,10 | marked = true",
 			[]string{cut, "lay it on the cut piece, right side up", few,
 				"draw along rest, right and top: that is the stitch line", pins}},
 		{"one edge left", "top: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true\nfoot: 8,0 0,0\nleft: 0,0 0,10 | marked = true",
 			[]string{cut, "lay it on the cut piece, right side up, with foot on the edge and match marks on match marks",
-				few, "draw along right, top and left: that is the stitch line", pins}},
+				few, "draw along right, top and left: that is the stitch line", "leave foot unmarked", pins}},
 		{"windows and ticks", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n[line.far]\nalong = \"left\"\ndistance = 4\n[line.near]\nalong = \"right\"\ndistance = \"1/4\"\n",
 			[]string{cut, "cut the hatched windows out of it; the paper between them stays",
 				"lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks",
 				"draw along the side of each window that its arrow points to",
-				"tick the cloth where a line comes out at the edge", "rule the line from tick to tick", pins}},
+				"tick the cloth where a line comes out at the edge, and rule it from tick to tick", "leave left, foot, right and top unmarked", pins}},
 		{"a bent line without room", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n[line.wave]\npoints = [[0.1, 1], [0.3, 5], [0.1, 9]]\nsmooth = true\n",
-			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "prick through the circles along \"wave\", dot the cloth there, and join the dots", pins}},
+			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "prick through the circles along \"wave\", dot the cloth there, and join the dots",
+				"leave left, foot, right and top unmarked", pins}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, m := sketchedTemplate(t, "0.5", c.text)
@@ -57,6 +59,23 @@ func TestTemplateNotes(t *testing.T) {
 			assert.Equal(t, c.want, got)
 		})
 	}
+}
+
+// The lines of tucks are told apart on a template too: each fold has its number at both ends, and
+// its distance from the base below the lower one (derived from the row: 1 in, and 1/2 in more
+// for every tuck).
+func TestTucksAreNumberedOnTemplates(t *testing.T) {
+	_, m := sketchedTemplate(t, "0.375", "fold = \"left\"\n"+strings.Replace(oblongPiece, "8,10\n", "8,10 | marked = true\n", 1)+
+		"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/8\"\ncount = 3\nfirst = 1\nspacing = \"1/2\"\nbelow = \"top\"\nlength = 3\n")
+	var told []string
+	for _, w := range m.Words {
+		told = append(told, w.Text)
+		assert.Equal(t, mark.TuckFold, w.Role)
+		if w.Out.Y > 0.5 {
+			assert.InDelta(t, (10-0.375)*25.4, w.At.Y, 3, "%s: at the edge of the template, not of the piece", w.Text)
+		}
+	}
+	assert.Equal(t, []string{"1", "2", "3", "1", "2", "3", "1", "1 1/2", "2", "from left"}, told)
 }
 
 // Both the sheet the piece is cut by and its template have the match marks, in the
@@ -80,7 +99,7 @@ func TestMatchMarksMatch(t *testing.T) {
 				}
 				return all
 			}
-			if !templateOf(&piece, bothWays()).useful {
+			if !templateOf(&piece, bothWays(), length.Inch).useful {
 				continue // a strip with nothing to mark has none
 			}
 			want := matches(all[cut])
@@ -118,8 +137,8 @@ func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
 	}
 }
 
-// At every marked edge it is said, once, that the template is cut on the stitch line; on both
-// halves of a piece that is printed whole.
+// The name of every marked edge says that the template is cut on the stitch line; in one half
+// of a piece that is printed whole, as all names of its edges stand.
 func TestMarkedEdgesSayWhereTheyAreCut(t *testing.T) {
 	for _, c := range []struct {
 		name, text string
@@ -127,15 +146,17 @@ func TestMarkedEdgesSayWhereTheyAreCut(t *testing.T) {
 	}{
 		{"a neck", "neck: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", []string{"4,9.5"}},
 		{"none", "neck: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", nil},
-		{"both halves", "fold = \"left\"\nprint = \"whole\"\nneck: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", []string{"4,9.5", "-4,9.5"}},
+		{"both halves", "fold = \"left\"\nprint = \"whole\"\nneck: 0,10 8,10 | marked = true\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10", []string{"4,9.5"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, m := sketchedTemplate(t, "0.5", c.text)
 			var at []string
-			for _, w := range m.Words {
-				assert.Equal(t, "cut on the stitch line", w.Text)
-				assert.True(t, plane.NewTree(m.Outline).Holds(w.At.Add(w.Out)), "it stands inside")
-				at = append(at, sketch.Inches(plane.Path{w.At}))
+			for _, one := range m.Marks {
+				if one.Role == mark.Cut && strings.HasSuffix(one.Name, ": cut on the stitch line") {
+					assert.Equal(t, "neck: cut on the stitch line", one.Name)
+					middle, _ := one.Path.At(one.Path.Length() / 2)
+					at = append(at, sketch.Inches(plane.Path{middle}))
+				}
 			}
 			assert.Equal(t, c.want, at)
 		})
@@ -156,7 +177,7 @@ func TestTemplateOfAWholePiece(t *testing.T) {
 	assert.Contains(t, strings.Join(m.Told(), "; "), "with foot and right on the edge")
 	assert.NotEmpty(t, linesOf(m, mark.Window), "of the centre line")
 	assert.Len(t, linesOf(m, mark.Match), 2*4, "on both halves")
-	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, bothWays()))
+	sheet := markingSheet(piece, &garment.Pattern{}, templateOf(piece, bothWays(), length.Inch))
 	assert.Equal(t, linesOf(sheet, mark.Match), linesOf(m, mark.Match))
 }
 

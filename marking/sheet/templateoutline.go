@@ -158,17 +158,16 @@ func joinedLines(p *piece.Piece, group []int) (line piece.Ring, ok bool) {
 	return line, len(line.Path) > 1
 }
 
-// words say at every marked edge that the template ends at its stitch line: inside, in the
-// middle of it, since a name along a bent line has to be short.
-func (s templateShape) words() []mark.Word {
-	var all []mark.Word
-	for _, run := range s.outline.Runs() {
+// edges returns the edges of the template, as those of a sheet are, but that a marked one is
+// told to be cut on its stitch line.
+func (s templateShape) edges(p *piece.Piece) []mark.Mark {
+	marks := edgeMarks(p, s.outline)
+	for i, run := range s.outline.Runs() {
 		if s.sewn[run.Edge] {
-			at, along := run.Path.At(run.Path.Length() / 2)
-			all = append(all, mark.Word{Role: mark.Cut, Text: "cut on the stitch line", At: at, Out: along.Left()})
+			marks[i].Name += ": cut on the stitch line"
 		}
 	}
-	return all
+	return marks
 }
 
 // inMiddle reports whether an edge is no edge of the sheet: it lies on the fold of a
