@@ -55,6 +55,7 @@
 //	sizeremark.go                 of what is too large for the piece
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
+//	hang.go                       which way a row of folds runs to its ends
 //	worn.go                       on which side of the body a piece is worn
 //	farthest.go                   how long a finished piece is from an edge
 //

@@ -87,7 +87,7 @@ func (e Edge) foldNames() (turn, fold string) {
 
 // EndName is what the line is called along which a row ends.
 func (r FoldRow) EndName() string {
-	return fmt.Sprintf("%s %ss end here, open below", r.Key, r.Makes)
+	return fmt.Sprintf("%s %ss end here, %s", r.Key, r.Makes, r.Hangs().Open())
 }
 
 // LineName is what is printed along a line of a fold, "" for most: they have numbers. The

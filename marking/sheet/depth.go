@@ -17,8 +17,8 @@ import (
 const depthBeside = 25.4 / 4
 
 // depthText says what is measured.
-func depthText(r piece.FoldRow, end float64, below string, unit length.Unit) string {
-	return fmt.Sprintf("%s %ss end %s %s", r.Key, r.Makes, unit.OnRuler(end), below)
+func depthText(r piece.FoldRow, end float64, edge string, unit length.Unit) string {
+	return fmt.Sprintf("%s %ss end %s %s", r.Key, r.Makes, unit.OnRuler(end), fromEdge(r, edge))
 }
 
 // measureEnds measures how deep the rows of a block end, on the side on which they lie.
@@ -34,7 +34,7 @@ func measureEnds(m *mark.Marking, b *piece.Block, unit length.Unit) {
 		beside[outward] += b.FlatU(r, depthBeside) - b.FlatU(r, 0)
 		u := beside[outward]
 		m.Dimensions = append(m.Dimensions, mark.Dimension{
-			From: b.At(u, b.Begin(r)), To: b.At(u, b.Level(r, r.Folds[0])), Text: depthText(r, ends[0], tornEdge(b, r), unit)})
+			From: b.At(u, b.Begin(r)), To: b.At(u, b.Level(r, r.Folds[0])), Text: depthText(r, ends[0], tornEdge, unit)})
 	}
 }
 
@@ -45,6 +45,8 @@ func (c creased) measureEnd(m *mark.Marking, ends []float64, unit length.Unit) {
 	}
 	n := len(c.lines) - 1
 	beside := c.out.Mul(c.folds[n].Width + depthBeside)
-	from, to := c.lines[n][0], c.lines[n][1]
-	m.Dimensions = append(m.Dimensions, mark.Dimension{From: from.Add(beside), To: to.Add(beside), Text: depthText(c.FoldRow, ends[0], "below the cut edge", unit)})
+	// The fold may lie in parts, or its line beside the piece: it is measured back from its end.
+	to := c.lines[n][1].Add(beside)
+	m.Dimensions = append(m.Dimensions, mark.Dimension{
+		From: to.Sub(c.Downward().Mul(ends[0])), To: to, Text: depthText(c.FoldRow, ends[0], cutEdge, unit)})
 }

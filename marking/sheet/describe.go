@@ -79,9 +79,21 @@ func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	return all
 }
 
-// describeEnds says how far below an edge the tucks or pleats of a row end, each at its own
+// The edges from which the depth of a row is measured.
+const (
+	cutEdge  = "cut"  // of a piece
+	tornEdge = "torn" // of a block
+)
+
+// fromEdge says from which edge the depth of a row is measured, and on which side of it the
+// row ends: "below the cut edge".
+func fromEdge(r piece.FoldRow, edge string) string {
+	return r.Hangs().From() + " the " + edge + " edge"
+}
+
+// describeEnds says how far from an edge the tucks or pleats of a row end, each at its own
 // fold line: in one number, or in one for each. Nothing for a row without ends.
-func describeEnds(r piece.FoldRow, ends []float64, below string, unit length.Unit) []string {
+func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit) []string {
 	if len(ends) == 0 {
 		return nil
 	}
@@ -90,20 +102,20 @@ func describeEnds(r piece.FoldRow, ends []float64, below string, unit length.Uni
 		told = append(told, unit.OnRuler(end))
 	}
 	if len(slices.Compact(slices.Clone(told))) == 1 {
-		return []string{fmt.Sprintf("the %s %ss end %s %s", r.Key, r.Makes, told[0], below)}
+		return []string{fmt.Sprintf("the %s %ss end %s %s", r.Key, r.Makes, told[0], fromEdge(r, edge))}
 	}
 	for i := range len(told) - 1 { // the last has the unit
 		told[i] = length.Bare(told[i])
 	}
-	return []string{fmt.Sprintf("the %s %ss end, from the first to the last: %s %s", r.Key, r.Makes, strings.Join(told, ", "), below)}
+	return []string{fmt.Sprintf("the %s %ss end, from the first to the last: %s %s", r.Key, r.Makes, strings.Join(told, ", "), fromEdge(r, edge))}
 }
 
-// endsOnPiece says how far below the cut edge the folds of a piece that is marked flat
+// endsOnPiece says how far from the cut edge the folds of a piece that is marked flat
 // end.
 func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
 	var notes []string
 	for _, r := range p.FoldRows() {
-		notes = append(notes, describeEnds(r, pieceEnds(p, r), "below the cut edge", unit)...)
+		notes = append(notes, describeEnds(r, pieceEnds(p, r), cutEdge, unit)...)
 	}
 	return notes
 }

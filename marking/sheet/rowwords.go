@@ -75,7 +75,7 @@ func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.
 	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), "from "+r.Base.Name)
 	next := w.number(c.told(1, numbered))
 	if ends := blockEnds(b, r); !level(ends) {
-		next = w.row(c.told(1, depths(ends, unit)), next, tornEdge(b, r))
+		next = w.row(c.told(1, depths(ends, unit)), next, fromEdge(r, tornEdge))
 	}
 	if r.Makes == piece.TuckFolds {
 		f := r.Folds[0]
@@ -83,7 +83,7 @@ func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.
 	}
 }
 
-// blockEnds returns how far below the torn edge each tuck or pleat of a row ends; none for a
+// blockEnds returns how far from the torn edge each tuck or pleat of a row ends; none for a
 // row from edge to edge.
 func blockEnds(b *piece.Block, r piece.FoldRow) []float64 {
 	var ends []float64
@@ -98,14 +98,6 @@ func blockEnds(b *piece.Block, r piece.FoldRow) []float64 {
 // level reports whether all ends are one.
 func level(ends []float64) bool {
 	return !slices.ContainsFunc(ends, func(end float64) bool { return math.Abs(end-ends[0]) >= piece.SamePoint })
-}
-
-// tornEdge says what the depth of a row on its block is measured from.
-func tornEdge(b *piece.Block, r piece.FoldRow) string {
-	if b.Begin(r) == b.UpperEdge() {
-		return "below the torn edge"
-	}
-	return "above the torn edge"
 }
 
 // onPiece returns a row as it lies on the flat piece.
@@ -139,7 +131,7 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, uni
 	}
 	ends := pieceEnds(p, r)
 	if !level(ends) {
-		next = w.row(c.told(1, depths(ends, unit)), next, "below the cut edge")
+		next = w.row(c.told(1, depths(ends, unit)), next, fromEdge(r, cutEdge))
 	}
 	c.measureEnd(m, ends, unit)
 	if pressed {
@@ -148,7 +140,7 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, uni
 	}
 }
 
-// pieceEnds returns how far below the cut edge each tuck or pleat of a row ends; none for a
+// pieceEnds returns how far from the cut edge each tuck or pleat of a row ends; none for a
 // row from edge to edge.
 func pieceEnds(p *piece.Piece, r piece.FoldRow) []float64 {
 	var ends []float64

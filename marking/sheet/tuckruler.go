@@ -72,12 +72,12 @@ func tellTicks(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Uni
 	w.row(c.told(1, fromBase(unit)), w.number(c.told(1, numbered)), "from "+r.Base.Name)
 }
 
-// endsBelow says how far below the torn edge the folds of a block end, for cloth that is
+// endsBelow says how far from the torn edge the folds of a block end, for cloth that is
 // ruled.
 func endsBelow(b *piece.Block, unit length.Unit) []string {
 	var notes []string
 	for _, r := range b.Group.Rows {
-		notes = append(notes, describeEnds(r, blockEnds(b, r), tornEdge(b, r), unit)...)
+		notes = append(notes, describeEnds(r, blockEnds(b, r), tornEdge, unit)...)
 	}
 	return notes
 }
