@@ -17,7 +17,7 @@ type Word struct {
 // Dimension is a distance that is told in words: from one place to another, in mm.
 type Dimension struct {
 	From, To plane.Point
-	Text     string // "fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in"
+	Text     string // "hem fold: 2 1/4 in from the cut edge, hem 2 in and turn 1/4 in"
 }
 
 // Placed returns the word with its place and its side brought where a map of the plane

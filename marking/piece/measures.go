@@ -11,7 +11,7 @@ import (
 
 // Rules of this file: what is measured on a piece, and written at a place of it. A fold is
 // measured from the cut edge, and its words say what lies between; so is a line parallel to an
-// edge. A pleat in an edge has its name once, at the ends of its two lines.
+// edge. Several lines run together, so each is measured by its name. A pleat in an edge has its name once, at the ends of its two lines.
 
 // Where along an edge it is measured to its lines, as shares of it: apart from one another,
 // and from both corners.
@@ -28,16 +28,17 @@ func (p *Piece) drawnMeasures(unit length.Unit) []mark.Dimension {
 		if e.Hem == 0 {
 			continue
 		}
-		whole := fmt.Sprintf("fold %s from the cut edge", unit.AsWritten(e.Hem+e.Turn))
+		turn, fold := e.foldNames()
+		whole := fmt.Sprintf("%s: %s from the cut edge", fold, unit.AsWritten(e.Hem+e.Turn))
 		if e.TurnLine != nil {
-			all = e.measured(all, measuredAtTurn, e.TurnLine, e.Turn, "turn "+unit.AsWritten(e.Turn))
-			whole += fmt.Sprintf(": hem %s, turn %s", unit.AsWritten(e.Hem), unit.AsWritten(e.Turn))
+			all = e.measured(all, measuredAtTurn, e.TurnLine, e.Turn, turn+": "+unit.AsWritten(e.Turn))
+			whole += fmt.Sprintf(", hem %s and turn %s", unit.AsWritten(e.Hem), unit.AsWritten(e.Turn))
 		}
 		all = e.measured(all, measuredAtHem, e.Line, e.Hem+e.Turn, whole)
 	}
 	for _, l := range p.Lines {
 		if l.Along >= 0 {
-			all = p.Edges[l.Along].measured(all, measuredAtLine, l.Path, l.Distance, unit.AsWritten(l.Distance)+" from the cut edge")
+			all = p.Edges[l.Along].measured(all, measuredAtLine, l.Path, l.Distance, l.Name()+": "+unit.AsWritten(l.Distance)+" from the cut edge")
 		}
 	}
 	return all

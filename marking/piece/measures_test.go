@@ -30,12 +30,12 @@ func TestWhatIsMeasuredFromTheCutEdge(t *testing.T) {
 		want       []string
 	}{
 		{"a hem that is turned in", box, []string{
-			"turn 1/4 in 4.8,0 4.8,0.25",
-			"fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in 3.2,0 3.2,2.25",
+			"turn: 1/4 in 4.8,0 4.8,0.25",
+			"hem fold: 2 1/4 in from the cut edge, hem 2 in and turn 1/4 in 3.2,0 3.2,2.25",
 		}},
-		{"a hem that is not", sketch.Swap(box, "; turn = 0.25", ""), []string{"fold 2 in from the cut edge 3.2,0 3.2,2"}},
+		{"a hem that is not", sketch.Swap(box, "; turn = 0.25", ""), []string{"hem fold: 2 in from the cut edge 3.2,0 3.2,2"}},
 		{"a placket fold", sketch.Swap(box, " | hem = 2; turn = 0.25", "") + "\n---\n\n[line.placket]\nalong = \"right\"\ndistance = \"3/4\"\n",
-			[]string{"3/4 in from the cut edge 8,4.5 7.25,4.5"}},
+			[]string{"placket: 3/4 in from the cut edge 8,4.5 7.25,4.5"}},
 		{"a line through points", sketch.Swap(box, " | hem = 2; turn = 0.25", "") + "\n---\n\n[line.pocket]\npoints = [[2, 2], [4, 2]]\n", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -49,8 +49,8 @@ func TestWhatIsMeasuredFromTheCutEdge(t *testing.T) {
 // from 2 in on takes 2 in, so what is at 3.2 in lies at 5.2 in.
 func TestMeasuresOnTheFlatCloth(t *testing.T) {
 	p, _ := made.Front(t, "0\nunit = \"in\"", "drawn = \"finished\"\nleft: 0,9 0,0\nhem: 0,0 8,0 | hem = 1\nright: 8,0 8,9\ntop: 8,9 0,9\n---\n"+sketch.Rows(`pleat a left 1 1 4 | press = "toward"`))
-	assert.Equal(t, []string{"fold 1 in from the cut edge 3.2,0 3.2,1"}, measured(p.AsDrawn))
-	assert.Equal(t, []string{"fold 1 in from the cut edge 5.2,0 5.2,1"}, measured(p.Flat))
+	assert.Equal(t, []string{"hem fold: 1 in from the cut edge 3.2,0 3.2,1"}, measured(p.AsDrawn))
+	assert.Equal(t, []string{"hem fold: 1 in from the cut edge 5.2,0 5.2,1"}, measured(p.Flat))
 }
 
 // Every name of a line says what it is, and to which edge it belongs.

@@ -224,7 +224,7 @@ func Told() arrange.Set {
 	front := sample.Bodice()
 	front.Pale = []string{"LEFT", "WRONG SIDE UP"}
 	front.Dimensions = []mark.Dimension{
-		{From: p(3, 0), To: p(3, 2.25), Text: "fold 2 1/4 in from the cut edge: hem 2 in, turn 1/4 in"},
+		{From: p(3, 0), To: p(3, 2.25), Text: "hem fold: 2 1/4 in from the cut edge, hem 2 in and turn 1/4 in"},
 		{From: p(1, 0), To: p(1, 0.25), Text: "turn 1/4 in"},
 	}
 	for i := range 6 {
