@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -26,8 +27,11 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 	}
 	for _, piece := range p.Pieces {
 		if b := piece.Block; b != nil {
-			s.Lines.Say("%s: once it is tucked, the top edge of its block must measure %s; draw the bottom edge in to the same",
-				piece.Name, w.length(p.Unit.Amount(b.TopMeasures)))
+			told := fmt.Sprintf("%s: once it is tucked, the top edge of its block must measure %s", piece.Name, w.length(p.Unit.Amount(b.TopMeasures)))
+			if b.OpenAtTop() == 0 {
+				told += "; draw the bottom edge in to the same"
+			}
+			s.Lines.Say("%s", told)
 		}
 	}
 	if guessed := guessedGrain(p); len(guessed) > 0 {

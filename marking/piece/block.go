@@ -15,8 +15,9 @@ import (
 // cut out (Watson, Textiles and Clothing, 1907, p. 185). Across its tucks the block is
 // as wide as the finished piece at its widest and all take-ups together, and as long as
 // the finished piece; to which come spare cloth at the sides and at both ends. After
-// stitching, its top edge must measure what is left of the width, and the bottom, where
-// tucks are open, is drawn in to the same. Half an inch at either end is common practice.
+// stitching, its top edge must measure what the folds that are stitched there leave of the
+// width. At either end, where tucks are open, it is drawn in to what all of them leave. Half
+// an inch at either end is common practice.
 
 // Block is the rectangle a piece is tucked in and then cut from.
 type Block struct {
@@ -103,25 +104,25 @@ func (b *Block) takeSizes(unit length.Unit) {
 	// What is torn must be readable on a ruler: a hair more is no harm.
 	b.Width = unit.Up(b.widest + b.TakeUp + 2*b.Sides)
 	b.Length = unit.Up(b.long.To - b.long.From + 2*b.ends)
-	b.TopMeasures = b.Width - b.TakeUp
+	b.TopMeasures = b.Width - b.takenAt(b.UpperEdge())
 }
 
 // takeMeasure works out what follows from what the top edge measured.
 func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 	took := b.Width - measured.V
-	if took < b.TakeUp/2-SamePoint {
+	if took < b.takenAt(b.UpperEdge())/2-SamePoint {
 		found.Add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
 			"a block torn %s wide measures %s with all its %s in, which should take up %s",
-			found.length(b.Width), found.Written(measured.V), b.What(), found.length(b.TakeUp))
+			found.length(b.Width), found.Written(measured.V), b.whatAtTop(), found.length(b.takenAt(b.UpperEdge())))
 		return false
 	}
 	folds := b.Group.Folding.Folds()
 	b.Measured = &MeasuredTop{
 		top:   measured.V,
 		alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
-		spare: measured.V - b.widest,
 		place: measured.Place,
 	}
+	b.Measured.spare = b.DrawnIn() - b.widest
 	return true
 }
 
@@ -141,12 +142,18 @@ func (b *Block) openOut(piece *Piece, found *Findings) bool {
 }
 
 // up is +1 where the tops of the folds lie at greater v, -1 where at less. Folds
-// without an end have their top where the drawing has it.
+// without an end, or that hang from both ends, have their top where the drawing has it.
 func (f FoldGroup) up() float64 {
+	up, bothEnds := 0.0, false
 	for _, r := range f.Rows {
-		if end := r.Folds[0].End; end.Given {
-			return -math.Copysign(1, r.Base.Along.Mul(end.down).Dot(f.Along))
+		if r.Folds[0].End.Given {
+			one := -math.Copysign(1, r.Downward().Dot(f.Along))
+			bothEnds = bothEnds || one == -up
+			up = one
 		}
+	}
+	if up != 0 && !bothEnds {
+		return up
 	}
 	if v := f.Along; v.Y < -SamePoint || math.Abs(v.Y) <= SamePoint && v.X < 0 {
 		return -1
@@ -197,12 +204,10 @@ func (b *Block) What() string {
 	return "folds"
 }
 
-// Notes says what the folds of the block take up, and what they leave.
+// Notes says what the folds of the block take up. What the top edge must measure then is told
+// where it is measured.
 func (b *Block) Notes(unit length.Unit) []string {
-	return []string{
-		fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp)),
-		fmt.Sprintf("with them in, the top edge must measure %s", unit.OnRuler(b.TopMeasures)),
-	}
+	return []string{fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp))}
 }
 
 // TopIs is what the top edge measures once the folds are stitched, in mm: what it was
@@ -214,17 +219,47 @@ func (b *Block) TopIs() float64 {
 	return b.TopMeasures
 }
 
-// OpenBelow is how much wider the stitched block is below the ends of those of its folds
-// that begin at the top, in mm; 0 where all run on to the bottom.
-func (b *Block) OpenBelow() float64 {
-	share := (b.Width - b.TopIs()) / b.TakeUp
-	sum := 0.0
+// takenAt is what the folds take up that are stitched at one of the torn ends, at that v:
+// those that begin there, and those that run through.
+func (b *Block) takenAt(end float64) float64 {
+	taken := b.TakeUp
 	for _, r := range b.Group.Rows {
-		if r.Folds[0].End.Given && b.Begin(r) == b.UpperEdge() {
-			sum += share * r.Taken()
+		if r.Folds[0].End.Given && b.Begin(r) != end {
+			taken -= r.Taken()
 		}
 	}
-	return sum
+	return taken
+}
+
+// share is how much of what it should take up every fold took, as a share; 1 before the block
+// is measured.
+func (b *Block) share() float64 { return (b.Width - b.TopIs()) / b.takenAt(b.UpperEdge()) }
+
+// DrawnIn is what the block measures across where all its folds are stitched, in mm, and to
+// what it is drawn in where some are open.
+func (b *Block) DrawnIn() float64 { return b.Width - b.share()*b.TakeUp }
+
+// OpenBelow is how much wider than that the stitched block is at its bottom, in mm; 0 where
+// all folds run on to it.
+func (b *Block) OpenBelow() float64 { return b.openAt(b.LowerEdge()) }
+
+// OpenAtTop is how much wider than that it is at its top: by the folds that hang from the
+// bottom.
+func (b *Block) OpenAtTop() float64 { return b.openAt(b.UpperEdge()) }
+
+func (b *Block) openAt(end float64) float64 {
+	if open := b.share() * (b.TakeUp - b.takenAt(end)); open >= SamePoint {
+		return open
+	}
+	return 0
+}
+
+// whatAtTop names the folds that are stitched at the top of the block.
+func (b *Block) whatAtTop() string {
+	if b.OpenAtTop() > 0 {
+		return b.What() + " at the top"
+	}
+	return b.What()
 }
 
 // MeasuredNotes says what the stitched block measured, and what follows, in parts, as it
@@ -235,19 +270,23 @@ func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
 	top, should := unit.OnRuler(m.top), unit.OnRuler(b.TopMeasures)
 	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
 	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.OnRuler(b.Width-m.top))
+	if b.OpenAtTop() > 0 {
+		took = fmt.Sprintf("the %s took up %s", b.whatAtTop(), unit.OnRuler(b.Width-m.top))
+	}
 	if top == should {
 		return []string{edge, took, b.Fit(piece, unit)}
 	}
 	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
-	took += " instead of " + unit.OnRuler(b.TakeUp)
+	took += " instead of " + unit.OnRuler(b.takenAt(b.UpperEdge()))
 	return []string{edge, took, b.Fit(piece, unit)}
 }
 
 // SampleForNext says what the file is to have, so that the next block comes out as this one
-// has; "" where it came out as it should, or its folds are not all alike.
+// has; "" where it came out as it should, or its folds are not all alike, or not all stitched
+// at the top.
 func (b *Block) SampleForNext(unit length.Unit) string {
 	m := b.Measured
-	if !m.alike || !b.allTucks() || unit.OnRuler(m.top) == unit.OnRuler(b.TopMeasures) {
+	if !m.alike || !b.allTucks() || b.OpenAtTop() > 0 || unit.OnRuler(m.top) == unit.OnRuler(b.TopMeasures) {
 		return ""
 	}
 	return fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",

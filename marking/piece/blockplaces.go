@@ -60,13 +60,12 @@ func (b *Block) StitchedAt(r FoldRow, f Fold) float64 {
 	if b.Measured == nil || f.About() {
 		return f.Stitching
 	}
-	share := (b.Width - b.Measured.top) / b.TakeUp
 	// By the folds before it: beside its base, and between that and the origin.
 	taken := f.Near - f.Stitching + b.Group.side(r)*r.moved.Dot(b.Out)
 	if r.Makes == TuckFolds {
 		taken += f.Width // its fold line stays where it was drawn
 	}
-	return f.Stitching + (1-share)*taken
+	return f.Stitching + (1-b.share())*taken
 }
 
 // StitchedAt returns where the stitching of a fold of a row lies on the finished piece, from

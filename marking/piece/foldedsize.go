@@ -22,19 +22,17 @@ type SizeAt struct {
 }
 
 // FoldedSizes returns what a piece measures with its folds in, across and up as it is drawn,
-// in one size or at every level where it matters; none for a piece without folds, or that has
-// no one finished shape.
+// in one size or at every level where it matters; none in a direction in which it has no folds,
+// or for a piece that has no one finished shape.
 func (p *Piece) FoldedSizes() (across, up []SizeAt) {
 	if p.FinishedOutline == nil {
 		return nil, nil
 	}
-	var sideways, upright []FoldRow // that end, by the way their folds lie beside each other
+	var sideways, upright []FoldRow // by the way their folds lie beside each other
 	for _, r := range p.FoldRows() {
-		switch out := r.Base.Out; {
-		case !r.Folds[0].End.Given:
-		case math.Abs(out.X) >= math.Abs(out.Y):
+		if out := r.Base.Out; math.Abs(out.X) >= math.Abs(out.Y) {
 			sideways = append(sideways, r)
-		default:
+		} else {
 			upright = append(upright, r)
 		}
 	}
@@ -42,10 +40,13 @@ func (p *Piece) FoldedSizes() (across, up []SizeAt) {
 	return p.sizes(sideways, box.Width()), p.sizes(upright, box.Height())
 }
 
-// sizes returns what a piece measures across some rows that end on it, whole where there are
-// none.
+// sizes returns what a piece measures across some rows, whole where none of them ends on it.
 func (p *Piece) sizes(rows []FoldRow, whole float64) []SizeAt {
+	if len(rows) == 0 {
+		return nil
+	}
 	var all []SizeAt
+	rows = slices.DeleteFunc(rows, func(r FoldRow) bool { return !r.Folds[0].End.Given })
 	for _, r := range rows {
 		if at, ok := p.sizeAtEnd(r); ok {
 			all = withSize(all, at)

@@ -24,10 +24,10 @@ const (
 )
 
 // blockSketch shows how a stitched block lies, and to what it is drawn in; nil where its tucks
-// run on to the bottom.
+// run on to the bottom, or hang from both ends.
 func blockSketch(b *piece.Block, unit length.Unit) *mark.Sketch {
 	open := b.OpenBelow()
-	if open == 0 {
+	if open == 0 || b.OpenAtTop() > 0 {
 		return nil
 	}
 	scale := sketchWide / (b.TopIs() + open)

@@ -23,7 +23,10 @@ import (
 // template where that is not nil.
 func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
 	b := p.Block
-	m := mark.Marking{Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Kind: mark.CuttingSheet, Piece: p.Name, Cut: fmt.Sprintf("cut %d", p.Cut), Side: mark.RightSideUp, Outline: p.Outline}
+	m := mark.Marking{
+		Key: p.Key + " cutting sheet", Name: p.Name + ": cutting sheet", Kind: mark.CuttingSheet, Piece: p.Name,
+		Cut: fmt.Sprintf("cut %d", p.Cut), Side: mark.RightSideUp, Outline: p.Outline,
+	}
 	for _, e := range p.Edges {
 		switch {
 		case !e.OnFold:
@@ -65,15 +68,11 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	}
 	c := creased{FoldRow: r, out: r.Base.Out}
 	for k, f := range r.Folds {
-		stitched, crease := b.StitchedAt(r, f), f.Width
-		onCentre := b.Group.OnAxis && f.About()
-		if f.Toward && !onCentre { // of one on the centre, half is here either way
-			crease = -crease
-		}
+		stitched := b.StitchedAt(r, f)
 		if f.End.Given {
-			m.Add(mark.TuckEnd, "", r.Base.Crosswise(piece.Stretch{From: stitched, To: stitched + crease}, f.End.V))
+			m.Add(mark.TuckEnd, "", stitchEnd(b, r, f))
 		}
-		if onCentre {
+		if b.Group.OnAxis && f.About() {
 			continue // its stitching is the centre line
 		}
 		if k > 0 && math.Abs(f.Stitching-r.Folds[k-1].Stitching) < piece.SamePoint {
@@ -96,27 +95,39 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	}
 }
 
-// tellOpen says where the tucks end that are open below, beside the last of them, what is done
-// there.
+// tellOpen says where the tucks of the rows end that are open beyond that, beside the last of
+// those that begin at the same end of the block, what is done there.
 func tellOpen(m *mark.Marking, p *piece.Piece, unit length.Unit) {
-	if p.Block.OpenBelow() == 0 {
-		return
-	}
-	var last *mark.Mark
-	for i, one := range m.Marks {
-		if one.Role == mark.TuckEnd {
-			last = &m.Marks[i]
+	b := p.Block
+	for _, begin := range []float64{b.UpperEdge(), b.LowerEdge()} {
+		var last lineEnd
+		var hang piece.Hang
+		for _, r := range b.Group.AsDrawn {
+			for _, f := range r.Folds {
+				if !f.End.Given || b.Begin(r) != begin {
+					continue
+				}
+				for _, end := range endsOf(stitchEnd(b, r, f)) {
+					if last.out == (plane.Point{}) || b.U(end.at) > b.U(last.at) {
+						last, hang = end, r.Hangs()
+					}
+				}
+			}
+		}
+		if last.out != (plane.Point{}) {
+			m.Words = append(m.Words, mark.Word{
+				Role: mark.TuckEnd, Text: hang.Open() + ": draw in to " + unit.OnRuler(b.DrawnIn()), At: last.at, Out: last.out})
 		}
 	}
-	if last == nil {
-		return
+}
+
+// stitchEnd is the line across the flap of a fold of a row as drawn where its stitching ends.
+func stitchEnd(b *piece.Block, r piece.FoldRow, f piece.Fold) plane.Path {
+	stitched, crease := b.StitchedAt(r, f), f.Width
+	if f.Toward && !(b.Group.OnAxis && f.About()) { // of one on the centre, half is here either way
+		crease = -crease
 	}
-	ends := endsOf(last.Path)
-	end := ends[0]
-	if p.Block.U(ends[1].at) > p.Block.U(end.at) {
-		end = ends[1]
-	}
-	m.Words = append(m.Words, mark.Word{Role: mark.TuckEnd, Text: "open below: draw in to " + unit.OnRuler(p.Block.TopIs()), At: end.at, Out: end.out})
+	return r.Base.Crosswise(piece.Stretch{From: stitched, To: stitched + crease}, f.End.V)
 }
 
 // cuttingNotes says what is to be known of a cutting sheet: how the tucks were sewn, and what
@@ -129,33 +140,43 @@ func cuttingNotes(p *piece.Piece, unit length.Unit) []string {
 	if b.Measured != nil {
 		notes = append(notes, fmt.Sprintf("the %s are drawn as they were sewn", b.What()), b.Fit(p, unit))
 	}
-	open := b.OpenBelow()
-	if open == 0 {
+	if b.OpenBelow()+b.OpenAtTop() == 0 {
 		return notes
 	}
-	notes = append(notes, fmt.Sprintf("below their end the %s are open: there the block is %s wider than at its top", b.What(), unit.OnRuler(open)))
-	if b.Measured != nil {
-		return notes
-	}
-	across, up := p.FoldedSizes()
-	what := "the piece"
-	if p.OnFold {
-		what = "this half"
-	}
-	for _, at := range slices.Concat(across, up) {
-		if len(at.Open) > 0 {
-			notes = append(notes, fmt.Sprintf("cut and let go, %s is %s across at %s", what, unit.OnRuler(at.MM), wording.Listed(at.Open, "and")))
+	notes = append(notes, openNote(b, unit))
+	if b.Measured == nil {
+		across, up := p.FoldedSizes()
+		for _, size := range append(openSizes(p, across, "wide", unit), openSizes(p, up, "long", unit)...) {
+			notes = append(notes, "cut and let go, "+size)
 		}
 	}
 	return notes
 }
 
-// cuttingSteps says how a cutting sheet is laid and cut by.
+// openNote says how much wider the block is where its tucks are open.
+func openNote(b *piece.Block, unit length.Unit) string {
+	below, above := unit.OnRuler(b.OpenBelow()), unit.OnRuler(b.OpenAtTop())
+	switch {
+	case b.OpenAtTop() == 0:
+		return fmt.Sprintf("below their end the %s are open: there the block is %s wider than at its top", b.What(), below)
+	case b.OpenBelow() == 0:
+		return fmt.Sprintf("at the top of the block the %s are open: there it is %s wider than where all are sewn", b.What(), above)
+	}
+	return fmt.Sprintf("the %s are open beyond their ends: there the block is wider than where all are sewn, by %s at its top and by %s at its bottom", b.What(), above, below)
+}
+
+// openSizes says what a piece measures in one direction where its folds are open.
+func openSizes(p *piece.Piece, sizes []piece.SizeAt, direction string, unit length.Unit) []string {
+	return sizesIn(p, slices.DeleteFunc(sizes, func(at piece.SizeAt) bool { return len(at.Open) == 0 }), direction, unit)
+}
+
+// cuttingSteps says how a cutting sheet is laid, and what is done by it: everything is marked
+// before anything is cut.
 func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string {
 	b := p.Block
 	var steps []string
-	if b.OpenBelow() > 0 {
-		steps = append(steps, fmt.Sprintf("draw the block in below the end of the %s, by folds that run on or by gathers, until it is %s across there as at its top", b.What(), unit.OnRuler(b.TopIs())))
+	if b.OpenBelow()+b.OpenAtTop() > 0 {
+		steps = append(steps, fmt.Sprintf("beyond the end of the %s draw the block in, by folds that run on or by gathers, until it is %s across there", b.What(), unit.OnRuler(b.DrawnIn())))
 	}
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
 	if p.OnFold {
@@ -163,17 +184,18 @@ func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string
 	}
 	steps = append(steps, lay)
 	steps = append(steps, crossSteps(crossesOf(p))...)
-	steps = append(steps, "cut one layer at a time")
+	steps = append(steps, "mark round it")
 	if template != nil && len(template.matches) > 0 {
 		steps = append(steps, matchNote)
 	}
-	switch {
-	case p.OnFold && !p.Whole:
-		steps = append(steps, "turn it over for the other half")
-	case !p.OnFold && p.Cut > 1:
-		steps = append(steps, "where one is for the left and one for the right, turn it over for the second, and press its tucks the other way")
+	switch turn := otherHalf(p); {
+	case len(turn) == 0:
+	case p.OnFold:
+		steps = append(steps, turn...)
+	default:
+		steps = append(steps, turn[0]+", and press its tucks the other way")
 	}
-	return steps
+	return append(steps, "cut one layer at a time")
 }
 
 // crossSteps says what the crosses of a cutting sheet are laid on: on the same ones of the

@@ -101,7 +101,7 @@ func TestACuttingSheetHasTheLinesOfTheFinishedPiece(t *testing.T) {
 	assert.Len(t, orderedLinesOf(m, mark.Stitch), 3, "neck, shoulder and side")
 	assert.Len(t, orderedLinesOf(m, mark.Fold), 2, "hem and turn")
 	assert.Len(t, orderedLinesOf(m, mark.Notch), 1)
-	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "cut one layer at a time", "turn it over for the other half"}, m.Told())
+	assert.Equal(t, []string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "mark round it", "turn it over for the other half", "cut one layer at a time"}, m.Told())
 	whole, pattern := made.Block(t, sketch.Swap(sketch.Bosom, "fold =", "print = \"whole\"\nfold =")+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
 	assert.NotContains(t, cuttingSheet(whole, pattern, nil).Told(), "turn it over for the other half")
 }
@@ -115,20 +115,20 @@ func TestHowACuttingSheetIsLaid(t *testing.T) {
 		notes      []string
 	}{
 		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "cut one layer at a time", "turn it over for the other half"}},
+			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "mark round it", "turn it over for the other half", "cut one layer at a time"}},
 		{"on the fold, with tucks across it", sketch.Bosom + sketch.Tucked("hem", "1/2", 1, "3", "") + "\n[block]\n",
-			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on cf of the block", "cut one layer at a time", "turn it over for the other half"}},
+			[]string{"cut 1", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on cf of the block", "mark round it", "turn it over for the other half", "cut one layer at a time"}},
 		{"with a middle", sketch.Bib + sketch.Tucked("middle", "1/8", 3, "3/8", "side = \"right\"") + "\n[block]\n",
-			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "lay crosses A and B on middle of the block", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "lay crosses A and B on middle of the block", "mark round it", "cut one layer at a time"}},
 		{"two, on the fold", "cut = 2\n" + sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"cut 2", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "cut one layer at a time", "turn it over for the other half"}},
+			[]string{"cut 2", "lay the centre on the centre of the tucked block, and its tucks under their lines", "lay crosses A and B on those of the block", "mark round it", "turn it over for the other half", "cut one layer at a time"}},
 		{"two, not on the fold", "cut = 2\n" + sketch.Bib + sketch.Tucked("middle", "1/8", 3, "3/8", "side = \"right\"") + "\n[block]\n",
-			[]string{"cut 2", "lay it on the tucked block, with the tucks under their lines", "lay crosses A and B on middle of the block", "cut one layer at a time",
-				"where one is for the left and one for the right, turn it over for the second, and press its tucks the other way"}},
+			[]string{"cut 2", "lay it on the tucked block, with the tucks under their lines", "lay crosses A and B on middle of the block", "mark round it",
+				"where one is for the left and one for the right, turn it over for the second, and press its tucks the other way", "cut one layer at a time"}},
 		{"beside an edge, without a middle", noMiddle + sketch.Tucked("left", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the tucks under their lines", "mark round it", "cut one layer at a time"}},
 		{"pleated", noMiddle + "[pleat.p]\nbeside = \"left\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\n",
-			[]string{"cut 1", "lay it on the tucked block, with the folds under their lines", "cut one layer at a time"}},
+			[]string{"cut 1", "lay it on the tucked block, with the folds under their lines", "mark round it", "cut one layer at a time"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)

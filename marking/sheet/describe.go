@@ -110,36 +110,57 @@ func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit
 	return []string{fmt.Sprintf("the %s %ss end, from the first to the last: %s %s", r.Key, r.Makes, strings.Join(told, ", "), fromEdge(r, edge))}
 }
 
-// endsOnPiece says how far from the cut edge the folds of a piece that is marked flat
-// end.
-func endsOnPiece(p *piece.Piece, unit length.Unit) []string {
-	var notes []string
-	for _, r := range p.FoldRows() {
-		notes = append(notes, describeEnds(r, pieceEnds(p, r), cutEdge, unit)...)
-	}
-	return notes
+// describeSizes says what a piece measures with its folds in, size by size: at the end of those
+// that end on it, and where they are open.
+func describeSizes(p *piece.Piece, unit length.Unit) []string {
+	across, up := p.FoldedSizes()
+	return append(sizesIn(p, across, "wide", unit), sizesIn(p, up, "long", unit)...)
 }
 
-// describeSizes says what a piece measures with its folds in, in one direction, size by size:
-// at the end of the folds that end on it, and where they are open.
-func describeSizes(sizes []piece.SizeAt, direction string, unit length.Unit) []string {
+// sizesIn says what a piece measures in one direction.
+func sizesIn(p *piece.Piece, sizes []piece.SizeAt, direction string, unit length.Unit) []string {
 	var told []string
 	for _, at := range sizes {
-		words := unit.OnRuler(at.MM) + " " + direction
-		var rows []string
-		for _, r := range at.Rows {
-			rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
+		words := fmt.Sprintf("%s is %s %s", printedPart(p), unit.OnRuler(at.MM), direction)
+		their, they := "their end", "they are"
+		if len(p.FoldRows()) > 1 {
+			var rows []string
+			for _, r := range at.Rows {
+				rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
+			}
+			they = wording.Listed(rows, "and")
+			their, they = "the end of "+they, they+" are"
 		}
-		which := wording.Listed(rows, "and")
 		switch {
-		case len(at.Open) == 0 && len(rows) > 0:
-			words += " at the end of " + which
 		case len(at.Open) > 0:
-			words += " at " + wording.Listed(at.Open, "and") + ", where " + which + " are open"
+			words += fmt.Sprintf(" at the %s, where %s open", wording.Listed(at.Open, "and"), they)
+		case len(at.Rows) > 0:
+			words = fmt.Sprintf("with the %s, %s at %s", foldsIn(p), words, their)
+		default:
+			words = fmt.Sprintf("with the %s, %s", foldsIn(p), words)
 		}
 		told = append(told, words)
 	}
 	return told
+}
+
+// printedPart names what is measured: of a piece on the fold half, whichever is printed.
+func printedPart(p *piece.Piece) string {
+	if p.OnFold {
+		return "this half"
+	}
+	return "the piece"
+}
+
+// foldsIn says that the folds of a piece are in.
+func foldsIn(p *piece.Piece) string {
+	switch {
+	case len(p.PleatRows) == 0:
+		return "tucks sewn"
+	case len(p.TuckRows) == 0:
+		return "pleats laid"
+	}
+	return "tucks and pleats in"
 }
 
 // counted says how many a row has of what it is made of, and of which size.

@@ -177,9 +177,9 @@ func TestWhatTucksThatEndMeanWhereThePieceIsCut(t *testing.T) {
 	m := cuttingSheet(piece, pattern, nil)
 	assert.Equal(t, []string{
 		"below their end the tucks are open: there the block is 1 1/2 in wider than at its top",
-		"cut and let go, this half is 6 3/4 in across at hem",
+		"cut and let go, this half is 6 3/4 in wide at the hem, where they are open",
 	}, m.Notes)
-	assert.Equal(t, "draw the block in below the end of the tucks, by folds that run on or by gathers, until it is 12 in across there as at its top", m.Steps[0])
+	assert.Equal(t, "beyond the end of the tucks draw the block in, by folds that run on or by gathers, until it is 12 in across there", m.Steps[0])
 	// The last tuck has its stitching at 1/2 in and its fold at 5/8 in.
 	assert.Equal(t, []string{"open below: draw in to 12 in at 0.625,7.625 right"}, wordsAt(m, mark.TuckEnd))
 	// Measured at 12 1/2 in, they took 1 in.

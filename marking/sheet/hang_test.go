@@ -55,3 +55,31 @@ func TestWordsOfTucksThatHangFromAnyEdge(t *testing.T) {
 	}
 	assert.Equal(t, piece.HangsDown, piece.FoldRow{Folds: make([]piece.Fold, 1)}.Hangs(), "from edge to edge")
 }
+
+// Three tucks of 1/4 in take up 1 1/2 in. Of a block torn 13 in for a piece of 10 in, with
+// three that hang from the top and three from the hem, either edge measures 13 - 1 1/2 in, and
+// is drawn in by that again. Derived.
+func TestABlockWithTucksFromBothEnds(t *testing.T) {
+	block, pattern := made.Front(t, "0", "drawn = \"finished\"\n"+apron+threeOf("low", "left", "hem")+threeOf("high", "side", "top")+"\n[block]\nends = 0\n")
+	b := block.Block
+	assert.InDelta(t, 13, b.Width/25.4, 1e-9, "as torn")
+	assert.InDelta(t, 11.5, b.TopMeasures/25.4, 1e-9, "the top edge, stitched")
+	assert.InDelta(t, 1.5, b.OpenBelow()/25.4, 1e-9)
+	assert.InDelta(t, 1.5, b.OpenAtTop()/25.4, 1e-9)
+	assert.Equal(t, "measure the top edge: it must be 11 1/2 in", blockSteps(block, pattern.Unit)[4])
+	m := cuttingSheet(block, pattern, nil)
+	assert.Nil(t, m.Sketch, "the sketch is of a block that is open at its bottom alone")
+	assert.Equal(t, "beyond the end of the tucks draw the block in, by folds that run on or by gathers, until it is 10 in across there", m.Steps[0])
+	assert.Equal(t, []string{"open below: draw in to 10 in", "open above: draw in to 10 in"}, []string{m.Words[len(m.Words)-2].Text, m.Words[len(m.Words)-1].Text})
+	// Measured at 11 3/4 in, those at the top took 1 1/4 in, and all six take 2 1/2 in.
+	block, pattern = made.Front(t, "0", "drawn = \"finished\"\n"+apron+threeOf("low", "left", "hem")+threeOf("high", "side", "top")+"\n[block]\nmeasured = \"11 3/4\"\n")
+	assert.InDelta(t, 10.5, block.Block.DrawnIn()/25.4, 1e-9)
+	assert.Contains(t, block.Block.MeasuredNotes(block, pattern.Unit), "the tucks at the top took up 1 1/4 in instead of 1 1/2 in")
+}
+
+// Tucks that run across take up of the height of the piece, not of its width.
+func TestSizesWhereTheTucksRunAcross(t *testing.T) {
+	block, pattern := made.Front(t, "0", "drawn = \"finished\"\n"+apron+threeOf("t", "hem", "left")+"\n[block]\n")
+	notes := cuttingSheet(block, pattern, nil).Notes
+	assert.Contains(t, notes, "cut and let go, the piece is 13 1/2 in long at the side, where they are open")
+}

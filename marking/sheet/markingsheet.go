@@ -7,13 +7,15 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
-	"tuckmark/marking/wording"
 )
 
 // markingSheet lists every line of the flat piece by role and says what is printed
 // with it; with the match marks of its template where that is not nil.
 func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
-	m := mark.Marking{Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: cutHow(p), Side: mark.RightSideUp, Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern)}
+	m := mark.Marking{
+		Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: cutHow(p), Side: mark.RightSideUp,
+		Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern),
+	}
 	m.Marks = slices.Concat(edgeMarks(p, p.Flat.Outline), p.Flat.Marks, p.FoldMarks())
 	if template != nil && len(template.matches) > 0 {
 		m.Marks = append(m.Marks, template.matches...)
@@ -36,22 +38,5 @@ func cutHow(p *piece.Piece) string {
 
 // pieceNotes returns what is to be known of a piece, fact by fact.
 func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
-	notes := slices.Concat(describeFolds(p, pattern.Unit)...)
-	notes = append(notes, endsOnPiece(p, pattern.Unit)...)
-	across, up := p.FoldedSizes()
-	if len(across) == 0 {
-		return notes
-	}
-	what := "as cut, with its folds in it measures "
-	if p.OnFold { // whichever is printed
-		what = "as cut, with its folds in this half measures "
-	}
-	sizes := slices.Concat(describeSizes(across, "across", pattern.Unit), describeSizes(up, "up", pattern.Unit))
-	if len(sizes) == 2 {
-		sizes = []string{wording.Listed(sizes, "and")}
-	}
-	for _, size := range sizes {
-		notes = append(notes, what+size)
-	}
-	return notes
+	return append(slices.Concat(describeFolds(p, pattern.Unit)...), describeSizes(p, pattern.Unit)...)
 }

@@ -49,8 +49,18 @@ func fromBase(unit length.Unit) func(int, piece.Fold) string {
 	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(f.At)) }
 }
 
-// depths tells how deep a fold ends.
-func depths(ends []float64, unit length.Unit) func(int, piece.Fold) string {
+// depths writes how deep the folds of a row end, and returns where the next row of words begins.
+// Where not all have room it is told in the notes.
+func (w foldWords) depths(c creased, ends []float64, from float64, edge string, unit length.Unit) (next float64) {
+	told := c.told(1, depthOf(ends, unit))
+	if len(withRoom(told)) < len(told) {
+		w.m.Notes = append(w.m.Notes, describeEnds(c.FoldRow, ends, edge, unit)...)
+	}
+	return w.row(told, from, fromEdge(c.FoldRow, edge))
+}
+
+// depthOf tells how deep a fold ends.
+func depthOf(ends []float64, unit length.Unit) func(int, piece.Fold) string {
 	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(ends[f.Number])) }
 }
 
@@ -75,7 +85,7 @@ func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.
 	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), "from "+r.Base.Name)
 	next := w.number(c.told(1, numbered))
 	if ends := blockEnds(b, r); !level(ends) {
-		next = w.row(c.told(1, depths(ends, unit)), next, fromEdge(r, tornEdge))
+		next = w.depths(c, ends, next, tornEdge, unit)
 	}
 	if r.Makes == piece.TuckFolds {
 		f := r.Folds[0]
@@ -131,7 +141,7 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, uni
 	}
 	ends := pieceEnds(p, r)
 	if !level(ends) {
-		next = w.row(c.told(1, depths(ends, unit)), next, fromEdge(r, cutEdge))
+		next = w.depths(c, ends, next, cutEdge, unit)
 	}
 	c.measureEnd(m, ends, unit)
 	if pressed {

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
@@ -37,11 +39,26 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		tellTicks(&m, b, r, pattern.Unit)
 	}
 	m.Notes = endsBelow(b, pattern.Unit)
-	m.Steps = []string{"a tick at every line: tick along the torn edge and along the end line, and rule between"}
-	if b.Group.OnAxis {
-		m.Steps = append(m.Steps, "its end lies on "+p.Edges[p.EdgeOnFold()].Key+"; turn it over for the other half")
-	}
+	m.Steps = rulerSteps(p)
 	return m
+}
+
+// rulerSteps says how a block is ruled by the ticks of its ruler.
+func rulerSteps(p *piece.Piece) []string {
+	b := p.Block
+	lay := "lay it along the torn edge"
+	if b.Group.OnAxis {
+		lay += ", with the end from which it counts on " + p.Edges[p.EdgeOnFold()].Key
+	}
+	again := "the end line"
+	if !slices.ContainsFunc(b.Group.Rows, func(r piece.FoldRow) bool { return r.Folds[0].End.Given }) {
+		again = "the other torn edge"
+	}
+	steps := []string{"cut it out", lay, "tick the cloth at every line, and again along " + again, "rule from tick to tick"}
+	if b.Group.OnAxis {
+		steps = append(steps, "turn it over for the other half")
+	}
+	return steps
 }
 
 // tickRow draws a tick of a ruler for every line of a row.

@@ -52,7 +52,9 @@ func checkRuler(t *testing.T, sheet, ruler mark.Marking) {
 
 // A ruler says which tuck is which, where its end lies, and what lies there.
 func TestWhatATuckRulerSays(t *testing.T) {
-	const tick = "a tick at every line: tick along the torn edge and along the end line, and rule between"
+	const out, tick, rule, over = "cut it out", "tick the cloth at every line, and again along the other torn edge", "rule from tick to tick", "turn it over for the other half"
+	const lay = "lay it along the torn edge"
+	const layCentre = lay + ", with the end from which it counts on cf"
 	names := func(m mark.Marking) []string {
 		var all []string
 		for _, one := range m.Marks {
@@ -71,15 +73,15 @@ func TestWhatATuckRulerSays(t *testing.T) {
 		notes      []string
 	}{
 		{"on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n", []string{"1", "2", "3", "3/8", "3/4", "1 1/8", "from cf"},
-			[]string{tick, "its end lies on cf; turn it over for the other half"}},
+			[]string{out, layCentre, tick, rule, over}},
 		{"with a tuck on the fold", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "0", "") + "\n[block]\n", []string{"2", "3", "3/8", "3/4", "from cf"},
-			[]string{tick, "its end lies on cf; turn it over for the other half"}},
+			[]string{out, layCentre, tick, rule, over}},
 		{"beside another line of a piece on the fold", sketch.Bosom + "[line.rule]\nalong = \"cf\"\ndistance = 3\n\n" + sketch.Tucked("rule", "1/8", 3, "3/8", "") + "\n[block]\n",
-			[]string{"rule", "1", "2", "3", "3/8", "3/4", "1 1/8", "from rule"}, []string{tick, "its end lies on cf; turn it over for the other half"}},
-		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2", "1", "1 3/4", "from middle"}, []string{tick}},
+			[]string{"rule", "1", "2", "3", "3/8", "3/4", "1 1/8", "from rule"}, []string{out, layCentre, tick, rule, over}},
+		{"a whole piece", sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\n", []string{"middle", "1", "2", "1", "1 3/4", "from middle"}, []string{out, lay, tick, rule}},
 		// Torn at 12 1/2 in, ending at 7 5/8 in.
 		{"ending on the piece", sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "below = \"neck\"\nlength = 2") + "\n[block]\n", []string{"1", "2", "3", "3/8", "3/4", "1 1/8", "from cf"},
-			[]string{"the t tucks end 4 7/8 in below the torn edge", tick, "its end lies on cf; turn it over for the other half"}},
+			[]string{"the t tucks end 4 7/8 in below the torn edge", out, layCentre, "tick the cloth at every line, and again along the end line", rule, over}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, c.text)
@@ -92,7 +94,7 @@ func TestWhatATuckRulerSays(t *testing.T) {
 }
 
 // How far down the tucks end is told below the torn edge, which lies at 12 1/2 in, on the
-// ruler and on the sheet of the block.
+// ruler; on the sheet of the block it is measured at them.
 func TestHowFarDownTheTucksEnd(t *testing.T) {
 	const below = "below = \"neck\"\nlength = 2\n"
 	for _, c := range []struct {
@@ -109,15 +111,18 @@ func TestHowFarDownTheTucksEnd(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece, pattern := made.Block(t, sketch.Bosom+c.text+"\n[block]\n")
-			for _, m := range []mark.Marking{tuckRuler(piece, pattern), tuckSheet(piece, pattern)} {
-				var got []string
-				for _, one := range m.Told() {
-					if strings.Contains(one, "below the torn edge") {
-						got = append(got, one)
-					}
+			var got []string
+			for _, one := range tuckRuler(piece, pattern).Told() {
+				if strings.Contains(one, "below the torn edge") {
+					got = append(got, one)
 				}
-				assert.Equal(t, c.want, got, m.Name)
 			}
+			assert.Equal(t, c.want, got)
+			m := tuckSheet(piece, pattern)
+			assert.NotContains(t, strings.Join(m.Told(), " "), "torn edge", "on the sheet it stands at the tucks, once")
+			told := slices.ContainsFunc(m.Dimensions, func(d mark.Dimension) bool { return strings.HasSuffix(d.Text, "below the torn edge") }) ||
+				slices.ContainsFunc(m.Words, func(w mark.Word) bool { return w.Text == "below the torn edge" })
+			assert.Equal(t, len(c.want) > 0, told)
 		})
 	}
 }

@@ -101,7 +101,10 @@ func besides(b *piece.Block, us piece.Stretch) tuckPaper {
 func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	b := p.Block
 	paper := tuckPaperOf(b)
-	m := mark.Marking{Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Kind: mark.TuckSheet, Piece: p.Name, Side: mark.RightSideUp, Outline: b.Rectangle(paper.wide, paper.high)}
+	m := mark.Marking{
+		Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Kind: mark.TuckSheet, Piece: p.Name,
+		Side: mark.RightSideUp, Outline: b.Rectangle(paper.wide, paper.high),
+	}
 	m.Notes = b.Notes(pattern.Unit)
 	markTornEdges(&m, b, paper)
 	for _, line := range baseLines(p) {
@@ -122,9 +125,8 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		tellBlockRow(&m, b, r, pattern.Unit)
 	}
 	measureEnds(&m, b, pattern.Unit)
-	m.Steps = []string{b.Tear(pattern.Unit), markingStep(p)}
+	m.Steps = []string{b.Tear(pattern.Unit), markingStep(p, pattern.Unit)}
 	m.Notes = append(m.Notes, slices.Concat(describeFolds(p, pattern.Unit)...)...)
-	m.Notes = append(m.Notes, endsBelow(b, pattern.Unit)...)
 	if b.Measured != nil {
 		m.Notes = append(m.Notes, b.MeasuredNotes(p, pattern.Unit)...)
 	}
@@ -200,14 +202,16 @@ func baseLines(p *piece.Piece) []baseLine {
 }
 
 // markingStep says what of a tuck sheet is marked on the block.
-func markingStep(p *piece.Piece) string {
+func markingStep(p *piece.Piece, unit length.Unit) string {
 	what := []string{"the lines of the " + p.Block.What()}
 	if p.Block.Group.OnAxis {
 		what = append([]string{"its centre"}, what...)
 	}
 	for _, c := range crossesOf(p) {
 		if c.onBlock {
-			what = append(what, "cross "+c.letter)
+			b := p.Block
+			away := unit.OnRuler(math.Abs(b.V(c.at) - b.UpperEdge()))
+			what = append(what, fmt.Sprintf("cross %s (%s from the torn top edge)", c.letter, away))
 		}
 	}
 	return "mark " + wording.Listed(what, "and")
@@ -223,7 +227,10 @@ func blockSteps(p *piece.Piece, unit length.Unit) []string {
 	for _, pleats := range p.PleatRows {
 		steps = append(steps, fmt.Sprintf("lay every fold of the %s pleats to its placement line, as its arrow points, and tack it", pleats.Key))
 	}
-	return append(steps, "measure the top edge: it must be "+unit.OnRuler(b.TopMeasures))
+	if b.Measured == nil {
+		steps = append(steps, "measure the top edge: it must be "+unit.OnRuler(b.TopMeasures))
+	}
+	return steps
 }
 
 // tuckSteps says how a set of tucks is sewn and pressed.
