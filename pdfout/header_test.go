@@ -11,12 +11,10 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
-	"tuckmark/pdfout/sets"
 )
 
 // blockOf returns the texts over the window of a page.
@@ -141,21 +139,6 @@ func TestLongNamesInTheBlock(t *testing.T) {
 		assert.Contains(t, words, "size 4 years", name)
 		assert.Equal(t, 2, strings.Count(words, "…"), name)
 		checkBlocks(t, set, d, s)
-	}
-}
-
-// Every example on every paper, however its lines are to come onto the cloth, has the block
-// on every page.
-func TestBlocksOfExamples(t *testing.T) {
-	for _, way := range []source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick} {
-		for name, set := range sets.Examples(t, "../examples", way) {
-			for _, on := range paper.All() {
-				d, s := drawn(t, set, on.Name)
-				checkBlocks(t, set, d, s)
-				checkHeaders(t, set, d, s)
-				assert.Greater(t, s.Pages, 1, name)
-			}
-		}
 	}
 }
 

@@ -74,17 +74,27 @@ func wholeExamples(t *testing.T, way source.Transfer) map[string]arrange.Set {
 	return all
 }
 
-// Every example, with its figures and gauges, on every paper, in every way in which its lines
-// come onto the cloth.
+// Every example in every way in which its lines come onto the cloth, the traced with figures and
+// gauges on every paper, the others on narrow and wide, is legible, and has the block on every
+// page that is cut.
 func TestEveryPageIsLegible(t *testing.T) {
 	for _, way := range []source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick} {
 		for name, set := range wholeExamples(t, way) {
-			for _, on := range append(paper.All(), seen.Paper(t, "roll:36in")) {
+			papers := []paper.Paper{seen.Paper(t, "letter"), seen.Paper(t, "a4"), seen.Paper(t, "tabloid")}
+			if way == source.Trace {
+				papers = append(paper.All(), seen.Paper(t, "roll:36in"))
+			}
+			for _, on := range papers {
 				t.Run(fmt.Sprint(name, " ", way, " ", on.ShortTitle()), func(t *testing.T) {
 					t.Parallel()
 					d, s := drawnOn(t, set, on)
 					checkWidths(t, set, d, s)
 					checkType(t, set, d, s)
+					if !on.WhollyOnOne() {
+						checkBlocks(t, set, d, s)
+						checkHeaders(t, set, d, s)
+						assert.Greater(t, s.Pages, 1)
+					}
 				})
 			}
 		}
