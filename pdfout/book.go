@@ -32,7 +32,9 @@ type book struct {
 	forms   []*laidSheet
 	sheets  []*laidSheet // of the pieces
 	pages   int
-	left    []string // the names of the pieces that have no line
+	left    []string               // the names of the pieces that have no line
+	drawn   []miniature            // what is drawn of the set in front, without its pages
+	laid    map[string][]laidPiece // by the key of the piece
 }
 
 // laidSheet is a sheet with its place in the book.
@@ -42,9 +44,15 @@ type laidSheet struct {
 	panels []panel // that lie on it, of paper that has everything on one page
 }
 
+// laidPiece is a piece with the sheet that it lies on.
+type laidPiece struct {
+	piece arrange.Piece
+	sheet *laidSheet
+}
+
 // newBook is a book of a set without any page.
 func newBook(set arrange.Set, on, leaf paper.Paper) *book {
-	return &book{set: set, paper: on, leaf: leaf, roles: rolesIn(set)}
+	return &book{set: set, paper: on, leaf: leaf, roles: rolesIn(set), drawn: madeOf(set)}
 }
 
 // number numbers the pages, and lays those in front. How many these are hangs on the
@@ -59,6 +67,7 @@ func (b *book) number() {
 		b.pages = len(b.sheets)
 		return
 	}
+	b.findPieces()
 	for range mostLayings {
 		before := len(b.front)
 		b.numberBehind(before)
@@ -79,6 +88,16 @@ func (b *book) numberBehind(front int) {
 	for _, s := range b.all() {
 		s.first = b.pages + 1
 		b.pages += len(s.Cells)
+	}
+}
+
+// findPieces notes on which sheet each piece lies.
+func (b *book) findPieces() {
+	b.laid = map[string][]laidPiece{}
+	for _, s := range b.all() {
+		for _, p := range s.Pieces {
+			b.laid[p.Key] = append(b.laid[p.Key], laidPiece{p, s})
+		}
 	}
 }
 

@@ -39,6 +39,12 @@ type frontPage struct {
 // emptyFront is a page in front with nothing in a box yet.
 func emptyFront(box plane.Box) frontPage { return frontPage{foot: box.Max.Y} }
 
+// clipped returns the page for things to be added to it: the page itself stays as it is.
+func (p frontPage) clipped() frontPage {
+	p.Labels, p.Rules, p.drawn = slices.Clip(p.Labels), slices.Clip(p.Rules), slices.Clip(p.drawn)
+	return p
+}
+
 // What is kept of a page in front for its parts.
 const (
 	// leastDrawing is how large the largest small drawing must be for everything in
@@ -92,14 +98,15 @@ func (b *book) layFront() []frontPage {
 // turned into. It reports whether there is room.
 func (b *book) onOne(box plane.Box, further func(left plane.Box) plane.Box) (frontPage, bool) {
 	all := b.made()
+	measuring, under, notes := b.measuringPage(box, asHigh)
 	for _, scale := range scales() {
-		p, left, notes := b.measuringPage(box, asHigh)
+		if largest(all, scale) < leastDrawing && scale > scales()[0] {
+			break
+		}
+		p, left := measuring.clipped(), under
 		rows := b.headedRows(all, scale, left.Width())
 		if widest(all, scale) > left.Width() || stacked(rows, rowGap) > left.Height() {
 			continue
-		}
-		if largest(all, scale) < leastDrawing && scale > scales()[0] {
-			break
 		}
 		if len(rows) > 0 {
 			_, left = p.stack(rows, left, rowGap)

@@ -44,7 +44,7 @@ type miniature struct {
 
 // made returns what is drawn of the set: each piece once, with its pages.
 func (b *book) made() []miniature {
-	all := madeOf(b.set)
+	all := slices.Clone(b.drawn)
 	for i := range all {
 		all[i].pages = b.pagesOf(all[i].keys, nil)
 	}
@@ -54,8 +54,12 @@ func (b *book) made() []miniature {
 // madeOf returns what is drawn of a set: each piece once.
 func madeOf(set arrange.Set) []miniature {
 	pieces, _, _ := arrange.PiecesOf(set)
+	whole := map[string]bool{} // the pieces that are drawn without their template
+	for _, p := range pieces {
+		whole[p.Of] = whole[p.Of] || isMade(p)
+	}
 	for _, show := range []func(arrange.Piece) bool{
-		func(p arrange.Piece) bool { return isMade(p) || p.Kind == mark.Template && !hasOther(pieces, p) },
+		func(p arrange.Piece) bool { return isMade(p) || p.Kind == mark.Template && !whole[p.Of] },
 		func(p arrange.Piece) bool { return p.Kind == mark.Gauge },
 		func(arrange.Piece) bool { return true },
 	} {
@@ -71,22 +75,21 @@ func isMade(p arrange.Piece) bool {
 	return p.Kind == mark.CuttingSheet || p.Kind == mark.Piece || p.Kind == mark.Sample
 }
 
-// hasOther reports whether the piece of a template is drawn without it.
-func hasOther(pieces []arrange.Piece, template arrange.Piece) bool {
-	return slices.ContainsFunc(pieces, func(p arrange.Piece) bool { return isMade(p) && p.Of == template.Of })
-}
-
 // drawnOnce returns a drawing for each piece, of several parts of it that of the first.
 func drawnOnce(pieces []arrange.Piece) []miniature {
 	var all []miniature
+	known := map[string]int{} // the drawings of the pieces
 	for _, p := range pieces {
-		i := slices.IndexFunc(all, func(m miniature) bool { return p.Of != "" && p.Kind != mark.Gauge && m.piece.Of == p.Of })
-		if i < 0 {
-			i = len(all)
-			name := p.Name
-			if p.Of != "" && p.Kind != mark.Gauge {
-				name = p.Of
+		i, name := len(all), p.Name
+		if p.Of != "" && p.Kind != mark.Gauge {
+			name = p.Of
+			if at, ok := known[p.Of]; ok {
+				i = at
+			} else {
+				known[p.Of] = i
 			}
+		}
+		if i == len(all) {
 			all = append(all, miniature{piece: p, name: name})
 		}
 		all[i].keys = append(all[i].keys, p.Key)
@@ -243,13 +246,15 @@ func rowsOf(all []miniature, scale, width float64) []block {
 func rowOf(all []miniature) block {
 	var row block
 	high, low := 0.0, 0.0
+	var captions []text.Lines
 	for _, m := range all {
-		high, low = max(high, m.size().Y), max(low, m.caption().Height)
+		captions = append(captions, m.caption())
+		high, low = max(high, m.size().Y), max(low, captions[len(captions)-1].Height)
 	}
 	x := 0.0
-	for _, m := range all {
+	for i, m := range all {
 		row.put(m, plane.Point{X: x, Y: m.size().Y - high})
-		row.With(m.caption(), plane.Point{X: x, Y: -high - miniatureUnder})
+		row.With(captions[i], plane.Point{X: x, Y: -high - miniatureUnder})
 		x += max(narrowestName, m.size().X) + miniatureGap
 	}
 	row.Height = high + miniatureUnder + low

@@ -116,11 +116,9 @@ func (b *book) pagesOf(keys []string, roles []mark.Role) []int {
 		return nil
 	}
 	pages := map[int]bool{}
-	for _, s := range b.all() {
-		for _, p := range s.Pieces {
-			if !slices.Contains(keys, p.Key) {
-				continue
-			}
+	for _, key := range keys {
+		for _, one := range b.laid[key] {
+			s, p := one.sheet, one.piece
 			for k := range s.Cells {
 				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 && roles == nil || s.page(k).shows(p, roles)
 			}
