@@ -16,6 +16,10 @@ import (
 // and no more ink than a light grey.
 const hatchApart = 1.5
 
+// mostHatches bounds how many lines hatch an area: they lie further apart in one over 15 m
+// across, which no sheet has room for, but which is to be refused as soon as any other.
+const mostHatches = 10_000
+
 // leastHatch bounds what is left out, in mm: a shorter line is a speck.
 const leastHatch = 0.1
 
@@ -27,7 +31,9 @@ func Hatching(area plane.Path) []plane.Path {
 	}
 	u := plane.Point{X: math.Sqrt2 / 2, Y: math.Sqrt2 / 2}
 	// How far each point lies across the lines, counted in lines, and along them.
-	across := func(p plane.Point) float64 { return p.Sub(area[0]).Dot(u.Left())/hatchApart + 0.5 }
+	bounds := area.Bounds()
+	apart := max(hatchApart, bounds.Min.Distance(bounds.Max)/mostHatches)
+	across := func(p plane.Point) float64 { return p.Sub(area[0]).Dot(u.Left())/apart + 0.5 }
 	crossed := map[int][]float64{} // by line, the places along it where the outline crosses
 	low, high := math.MaxInt, math.MinInt
 	for i, b := range area {
@@ -41,7 +47,7 @@ func Hatching(area plane.Path) []plane.Path {
 	}
 	var lines []plane.Path
 	for k := low; k <= high; k++ {
-		foot := area[0].Add(u.Left().Mul((float64(k) - 0.5) * hatchApart))
+		foot := area[0].Add(u.Left().Mul((float64(k) - 0.5) * apart))
 		slices.Sort(crossed[k])
 		for i := 0; i+1 < len(crossed[k]); i += 2 {
 			if from, to := crossed[k][i], crossed[k][i+1]; to-from > leastHatch {

@@ -55,3 +55,12 @@ func TestHatchingStaysInItsArea(t *testing.T) {
 		}
 	})
 }
+
+// However large an area is, it has no more lines than can be drawn.
+func TestHatchingOfWhatNoSheetHolds(t *testing.T) {
+	for _, side := range []float64{1e4, 1e6, 1e9} {
+		lines := Hatching(plane.Path{{}, {X: side}, {X: side, Y: side}, {Y: side}, {}})
+		assert.LessOrEqual(t, len(lines), 10_001, "%g mm", side)
+		assert.Greater(t, len(lines), 5_000, "%g mm", side)
+	}
+}
