@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"slices"
 
 	"tuckmark/marking/mark"
@@ -56,6 +57,20 @@ func labelled(m mark.Marking, note string, pale ...string) mark.Marking {
 	return m
 }
 
+// bothOf returns two sheets as those of a pair: half of the pieces are cut by each, of an odd
+// number the one more by the first; both have words printed pale across them.
+func bothOf(p *piece.Piece, one, other mark.Marking, pale ...string) []mark.Marking {
+	if one.Cut != "" && !p.OnFold { // of one on the fold each has a half
+		one.Cut, other.Cut = fmt.Sprintf("cut %d", p.Cut-p.Cut/2), fmt.Sprintf("cut %d", p.Cut/2)
+	}
+	first, what := ofPair(p.Worn(), "ONE SIDE")
+	second, otherWhat := ofPair(p.Worn().Other(), "OTHER SIDE")
+	return []mark.Marking{
+		labelled(one, what, slices.Concat([]string{first}, pale)...),
+		labelled(other, otherWhat, slices.Concat([]string{second}, pale)...),
+	}
+}
+
 // asPair returns a marking as it is drawn, and turned over: both for the right side of the
 // cloth.
 func asPair(p *piece.Piece, m mark.Marking) []mark.Marking {
@@ -63,9 +78,7 @@ func asPair(p *piece.Piece, m mark.Marking) []mark.Marking {
 	m.Name += ": as drawn"
 	other.Key += " turned over"
 	other.Name += ": turned over"
-	pale, what := ofPair(p.Worn(), "ONE SIDE")
-	otherPale, otherWhat := ofPair(p.Worn().Other(), "OTHER SIDE")
-	return []mark.Marking{labelled(m, what, pale), labelled(other, otherWhat, otherPale)}
+	return bothOf(p, m, other)
 }
 
 // forWrongSide returns the sheets of a marking for the wrong side of the cloth: one, or,
@@ -85,9 +98,7 @@ func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
 	first.Name += ": mirrored 1 of 2"
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
-	pale, what := ofPair(p.Worn(), "ONE SIDE")
-	otherPale, otherWhat := ofPair(p.Worn().Other(), "OTHER SIDE")
-	return []mark.Marking{labelled(first, what, pale, wrongSide), labelled(second, otherWhat, otherPale, wrongSide)}
+	return bothOf(p, first, second, wrongSide)
 }
 
 // otherHalf is the note that a sheet has which is turned over; none where there is

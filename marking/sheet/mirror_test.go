@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/mark"
+	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 )
@@ -69,5 +71,46 @@ func TestPaleWords(t *testing.T) {
 			}
 			assert.Equal(t, c.pale, pale)
 		})
+	}
+}
+
+// Two sheets of a piece that is cut twice are for one each, of four for two; a single sheet
+// is turned over for the second.
+func TestHowOftenEachSheetOfAPairIsCut(t *testing.T) {
+	const turn = "where one is for the left and one for the right, turn it over for the second"
+	for _, c := range []struct {
+		name, head string
+		way        source.Transfer
+		cuts       []string
+		turned     bool
+	}{
+		{"two, mirrored", "cut = 2", source.Mirror, []string{"cut 1", "cut 1"}, false},
+		{"four, mirrored", "cut = 4\nlayers = 2", source.Mirror, []string{"cut 2", "cut 2"}, false},
+		{"three, mirrored", "cut = 3", source.Mirror, []string{"cut 2", "cut 1"}, false},
+		{"a pair to trace", "cut = 2\nprint = \"left and right\"", source.Trace, []string{"cut 1", "cut 1"}, false},
+		{"two to trace", "cut = 2", source.Trace, []string{"cut 2"}, true},
+		{"one to trace", "cut = 1", source.Trace, []string{"cut 1"}, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, pattern := made.Front(t, "0", c.head+"\n"+apron)
+			var cuts []string
+			for _, m := range Of(Transferred(pattern, []source.Transfer{c.way})) {
+				cuts = append(cuts, m.Cut)
+				assert.Equal(t, c.turned, slices.Contains(m.Steps, turn))
+			}
+			assert.Equal(t, c.cuts, cuts)
+		})
+	}
+}
+
+// A tuck sheet of half a block is turned over for the other half.
+func TestTheOtherHalfOfATuckSheet(t *testing.T) {
+	for print, want := range map[string]bool{"half": true, "whole": false} {
+		_, pattern := made.Block(t, "print = \""+print+"\"\n"+sketch.Bosom+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
+		for _, m := range Of(Transferred(pattern, []source.Transfer{source.Trace})) {
+			if m.Kind == mark.TuckSheet {
+				assert.Equal(t, want, slices.Contains(m.Steps, "turn it over for the other half"), print)
+			}
+		}
 	}
 }

@@ -21,12 +21,22 @@ import (
 // the cloth. A way is added as a row here, with a name in marking/source/transfer.go and a
 // file of this room that makes its sheet.
 var transfers = [...]func(pieceSheets) []mark.Marking{
-	source.Trace:    func(s pieceSheets) []mark.Marking { return s.withBlock(s.printed(s.flat)) },
+	source.Trace:    pieceSheets.traced,
 	source.Template: pieceSheets.templates,
 	source.Mirror:   func(s pieceSheets) []mark.Marking { return s.withBlock(forWrongSide(s.piece, s.flat)) },
 	source.Prick: func(s pieceSheets) []mark.Marking {
 		return s.withBlock(s.printed(pricked(s.flat, s.dots, otherHalf(s.piece)...)))
 	},
+}
+
+// traced returns the sheet over which sheer cloth is laid. What lies on the fold has both
+// halves at once, but for a block, which is never folded.
+func (s pieceSheets) traced() []mark.Marking {
+	m := s.flat
+	if !s.piece.OnFold || s.piece.Block != nil {
+		m = m.With(otherHalf(s.piece)...)
+	}
+	return s.withBlock(s.printed(m))
 }
 
 // templates returns the template of the piece: it is laid on what is cut already, so
