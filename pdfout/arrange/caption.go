@@ -209,7 +209,7 @@ func (s *Sheet) tellKey(p Piece, names []string) {
 		return
 	}
 	if _, ok := s.onPages(p, t); !ok {
-		s.Apart = append(s.Apart, t)
+		s.Apart = append(s.Apart, Panel{p.Name, t})
 	}
 }
 

@@ -1,11 +1,10 @@
 // Package arrange lays pieces on pages.
 //
 // In comes a Set of markings and a paper; out come Sheets, each a grid of pages with the
-// pieces on it, its joins, the places of all that is written on
-// it. What has a form to be filled in comes out as it came, and is laid elsewhere. Nothing
-// is drawn here but joins. It knows lines by their roles, pages by their cells; what a tuck
-// or a seam is it does not know, nor which page of a PDF a page will be. Lengths are in
-// mm, y is up.
+// pieces on it, its joins, the places of all that is written on it. What has a form to be
+// filled in comes out as it came, and is laid elsewhere. Nothing is drawn here but joins. It
+// knows lines by their roles, pages by their cells; what a tuck or a seam is it does not
+// know, nor which page of a PDF a page will be. Lengths are in mm, y is up.
 //
 //	set.go          what is drawn at once
 //	piece.go        a piece as it lies on a sheet
@@ -30,6 +29,7 @@
 //	pale.go         pale words across pieces
 //	sign.go         the name of a piece in it
 //	panel.go        what is to be known of a piece, and done with it
+//	panelpage.go    pages of panels that have no room by their pieces
 //	sketch.go       a small drawing among the notes
 //	hem.go          what of a piece is folded under
 //	lineletter.go   letters in lines

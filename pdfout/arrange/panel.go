@@ -2,7 +2,6 @@ package arrange
 
 import (
 	"fmt"
-	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -192,7 +191,9 @@ func (s *Sheet) tell(p Piece) {
 			}
 		}
 	}
-	s.Apart = append(s.Apart, rest(usualPanel)...)
+	for _, t := range rest(usualPanel) {
+		s.Apart = append(s.Apart, Panel{p.Name, t})
+	}
 }
 
 // atFoot puts an inscription where room is kept for it, which begins where the piece does.
@@ -257,31 +258,4 @@ func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
 		}
 	}
 	return plane.Point{}, false
-}
-
-// PanelPages are pages with the panels that have no room on those of the sheet.
-func (s *Sheet) PanelPages() []Sheet {
-	page := PageOf(s.Paper)
-	var packed []Packing
-	for i, t := range s.Apart {
-		p := Parcel{Number: i, Size: plane.Point{X: t.Width + 2*signRoom, Y: t.Height + 2*signRoom}}
-		if !slices.ContainsFunc(packed, func(k Packing) bool { return len(k.places(p)) > 0 }) {
-			packed = append(packed, EmptyPage(page.Window))
-		}
-		for k := range packed {
-			if packed[k].Put(p) {
-				break
-			}
-		}
-	}
-	var all []Sheet
-	for _, k := range packed {
-		one := NewSheet(nil, page, []Cell{{}})
-		one.Paper = s.Paper
-		for _, p := range k.Parcels {
-			one.put(PlacedInscription{s.Apart[p.Number], p.Room.Centre(), text.Across()})
-		}
-		all = append(all, one)
-	}
-	return all
 }

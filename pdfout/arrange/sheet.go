@@ -34,7 +34,7 @@ type Sheet struct {
 	Captions []Caption
 	Rules    []plane.Path // the lines to write on, of a form
 	// Apart are the panels that have no room on the pages of the sheet.
-	Apart []Inscription
+	Apart []Panel
 }
 
 // NewSheet makes a sheet of which some cells are printed.
