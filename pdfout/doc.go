@@ -10,8 +10,8 @@
 // The way of the data: check refuses what cannot be drawn on any page; plan takes the
 // sheets of arrange.Arrange, lays forms and figures (package report), refuses what they
 // have no room for, and numbers all pages, which makes a book; letter finds joins and
-// places for all texts; draw leads through the book page by page. Each stage adds to the
-// book and changes nothing of the stage before.
+// places for all texts, and numbers again where some of them take pages more; draw leads
+// through the book page by page.
 // Another output is another ink.Canvas, with a function beside draw that leads it through
 // the same book.
 //

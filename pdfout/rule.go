@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"math"
 	"strconv"
 
 	"tuckmark/marking/length"
@@ -83,8 +84,6 @@ func (r rule) draw(d ink.Canvas, zero plane.Point) {
 func (r rule) number(d ink.Canvas, tick plane.Point, n int) {
 	words, style := strconv.Itoa(n), ink.Tick()
 	half := style.Half(words)
-	off := longestTick + tickAway + half.Dot(plane.Point{X: abs(r.out.X), Y: abs(r.out.Y)})
+	off := longestTick + tickAway + half.Dot(plane.Point{X: math.Abs(r.out.X), Y: math.Abs(r.out.Y)})
 	ink.WriteMiddle(d, tick.Add(r.out.Mul(off)), style, words)
 }
-
-func abs(v float64) float64 { return max(v, -v) }

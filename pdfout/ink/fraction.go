@@ -45,10 +45,13 @@ const (
 const strokeSign = "⁄"
 
 // raised and lowered are the small figures, from 0 to 9.
-var (
-	raised  = [...]string{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
-	lowered = [...]string{"₀", "₁", "₂", "₃", "₄", "₅", "₆", "₇", "₈", "₉"}
-)
+func raised() [10]string {
+	return [...]string{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"}
+}
+
+func lowered() [10]string {
+	return [...]string{"₀", "₁", "₂", "₃", "₄", "₅", "₆", "₇", "₈", "₉"}
+}
 
 // part is a part of a text that is set at one size.
 type part struct {
@@ -80,10 +83,10 @@ func (f *face) partsOf(text string) (parts []part, ems float64) {
 				ems += figureStep
 			}
 		}
-		figures(found.over, raised, -raisedDown)
+		figures(found.over, raised(), -raisedDown)
 		parts = append(parts, part{strokeSign, strokeScale, ems - strokeLeft, -strokeDown})
 		ems += strokeGap
-		figures(found.under, lowered, loweredUp)
+		figures(found.under, lowered(), loweredUp)
 		ems += fractionSide
 		done = found.to
 	}

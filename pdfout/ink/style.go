@@ -68,12 +68,6 @@ func Write(d Canvas, at plane.Point, s Style, text string) {
 	d.Text(at, plane.Point{X: 1}, s, text)
 }
 
-// WriteBefore is Write with the text ending at a place.
-func WriteBefore(d Canvas, at plane.Point, s Style, text string) {
-	at.X -= s.Width(text)
-	Write(d, at, s, text)
-}
-
 // WriteMiddle is Write with the middle of the text's letters at a place.
 func WriteMiddle(d Canvas, at plane.Point, s Style, text string) {
 	at.X -= s.Width(text) / 2

@@ -17,13 +17,6 @@ type Lines struct {
 	Height float64      // in mm
 }
 
-// LinesFrom is text that is set from some height of a page downward: its upper edge lies
-// there, and y is that of the page.
-func LinesFrom(y float64) Lines { return Lines{Height: -y} }
-
-// Y is how high the foot of the text lies.
-func (t *Lines) Y() float64 { return -t.Height }
-
 // LinesOf sets lines of a style.
 func LinesOf(lines []string, s ink.Style) Lines {
 	var t Lines
