@@ -108,21 +108,25 @@ func (s *Sheet) with(more []Packed) Sheet {
 // piece is put on them: those of its own stage first, of these that of its own piece of
 // cloth, of others the one that is used soonest before or behind it.
 func nearestTo[T any](p Piece, pages []T, piece func(T) Piece) []int {
-	away := func(i int) []int {
+	type nearness struct{ stage, of, parts int } // each less where it is nearer
+	away := make([]nearness, len(pages))
+	for i := range pages {
 		q := piece(pages[i])
-		away := []int{0, 0, max(q.Part-p.Part, p.Part-q.Part)}
+		away[i].parts = max(q.Part-p.Part, p.Part-q.Part)
 		if stageOf(q.Kind) != stageOf(p.Kind) {
-			away[0] = 1
+			away[i].stage = 1
 		}
 		if q.Of != p.Of {
-			away[1] = 1
+			away[i].of = 1
 		}
-		return away
 	}
 	order := make([]int, len(pages))
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return slices.Compare(away(a), away(b)) })
+	slices.SortStableFunc(order, func(a, b int) int {
+		x, y := away[a], away[b]
+		return cmp.Or(cmp.Compare(x.stage, y.stage), cmp.Compare(x.of, y.of), cmp.Compare(x.parts, y.parts))
+	})
 	return order
 }

@@ -21,8 +21,13 @@ func parcelsOf(small []Piece, window plane.Point) []Parcel {
 		p = p.Kept(window)
 		parcels[i] = ParcelOf(p)
 	}
-	slices.SortStableFunc(parcels, func(a, b Parcel) int { return cmp.Compare(b.Size.Y, a.Size.Y) })
+	tallestFirst(parcels)
 	return parcels
+}
+
+// tallestFirst sorts parcels by their heights; those as high as each other stay in order.
+func tallestFirst(parcels []Parcel) {
+	slices.SortStableFunc(parcels, func(a, b Parcel) int { return cmp.Compare(b.Size.Y, a.Size.Y) })
 }
 
 // fill puts the parcels, in their order, on as many pages as they need; a parcel lies

@@ -16,6 +16,8 @@ type stage struct {
 	kind  mark.Kind
 	large []Sheet // each with one piece
 	small []Piece // each fits on a page
+	// parcels are those of the small pieces, the tallest first.
+	parcels []Parcel
 }
 
 // stageOf is the kind that the stage is named after in which a kind is used: a ruler lies
@@ -51,6 +53,9 @@ type laid struct {
 // layStages lays stages on as few pages as it finds, and of the ways that take no more
 // mixes the fewest stages. It also reports whether everything is laid.
 func layStages(stages []stage, page Grid) ([]Sheet, bool) {
+	for i := range stages { // once, though a stage is tried with many others
+		stages[i].parcels = parcelsOf(stages[i].small, page.Window)
+	}
 	best := make([]laid, len(stages)+1) // from the stage of a number on
 	best[len(stages)].all = true
 	for i := len(stages) - 1; i >= 0; i-- {
@@ -72,11 +77,11 @@ func layStages(stages []stage, page Grid) ([]Sheet, bool) {
 // together lays stages, whose parts may share pages.
 func together(stages []stage, page Grid) laid {
 	var large []Sheet
-	var small []Piece
+	var parcels []Parcel
 	for _, s := range stages {
-		large, small = append(large, s.large...), append(small, s.small...)
+		large, parcels = append(large, s.large...), append(parcels, s.parcels...)
 	}
-	parcels := parcelsOf(small, page.Window)
+	tallestFirst(parcels)
 	shelves, all := fill(parcels, page.Window)
 	if all && !stages[0].kind.OfCard() {
 		large = besideEachOther(large)
