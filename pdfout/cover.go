@@ -107,6 +107,7 @@ func (b *book) takeNotes(p *frontPage, box plane.Box, notes []note) (others []no
 			continue
 		}
 		_, box = p.stack([]block{one}, box, 0)
+		p.beside = box.Max.Y
 		box.Max.Y -= betweenBlocks
 	}
 	return others

@@ -34,10 +34,11 @@ type frontPage struct {
 	block
 	pictures []picture
 	foot     float64 // how high the lowest of it stands
+	beside   float64 // how high the foot of what stands beside the check square is
 }
 
 // emptyFront is a page in front with nothing in a box yet.
-func emptyFront(box plane.Box) frontPage { return frontPage{foot: box.Max.Y} }
+func emptyFront(box plane.Box) frontPage { return frontPage{foot: box.Max.Y, beside: box.Max.Y} }
 
 // clipped returns the page for things to be added to it: the page itself stays as it is.
 func (p frontPage) clipped() frontPage {
@@ -49,7 +50,7 @@ func (p frontPage) clipped() frontPage {
 const (
 	// leastDrawing is how large the largest small drawing must be for everything in
 	// front to stand on one page, in mm, and leastPage how wide a page in the pictures.
-	leastDrawing = 24.0
+	leastDrawing = 18.0
 	leastPage    = 12.0
 	// workShare is how much of a lying page the order of work takes.
 	workShare = 0.58
@@ -98,31 +99,51 @@ func (b *book) layFront() []frontPage {
 // turned into. It reports whether there is room.
 func (b *book) onOne(box plane.Box, further func(left plane.Box) plane.Box) (frontPage, bool) {
 	all := b.made()
-	measuring, under, notes := b.measuringPage(box, asHigh)
+	type begun struct {
+		page  frontPage
+		left  plane.Box
+		notes []note
+	}
+	var pages []begun
+	for _, down := range []besideSquare{asHigh, allTheWay} {
+		p, left, notes := b.measuringPage(box, down)
+		pages = append(pages, begun{p, left, notes})
+	}
 	for _, scale := range scales() {
 		if largest(all, scale) < leastDrawing && scale > scales()[0] {
 			break
 		}
-		p, left := measuring.clipped(), under
-		rows := b.headedRows(all, scale, left.Width())
-		if widest(all, scale) > left.Width() || stacked(rows, rowGap) > left.Height() {
-			continue
-		}
-		if len(rows) > 0 {
-			_, left = p.stack(rows, left, rowGap)
-			left.Max.Y -= betweenBlocks
-		}
-		work := further(left)
-		left, ok := b.compose(&p, work, shapeOf(box), notes)
-		if !ok {
-			continue
-		}
-		if pictures, ok := b.picturesIn(underPicturesHeading(left), leastPage); ok {
-			p.putPictures(pictures, left)
-			return p, true
+		for _, begun := range pages {
+			p, left, notes := begun.page.clipped(), begun.left, begun.notes
+			rows := b.headedRows(all, scale, left.Width())
+			if widest(all, scale) > left.Width() || stacked(rows, rowGap) > left.Height() {
+				continue
+			}
+			if len(rows) > 0 {
+				_, left = p.stack(rows, left, rowGap)
+				left.Max.Y -= betweenBlocks
+			}
+			if shapeOf(box) == upright {
+				left.Max = plane.Point{X: box.Max.X, Y: min(left.Max.Y, p.beside-betweenBlocks)}
+			}
+			if b.finish(&p, further(left), shapeOf(box), notes) {
+				return p, true
+			}
 		}
 	}
 	return frontPage{}, false
+}
+
+// finish lays how to work in a box, on a page that has all else, and reports whether there
+// is room.
+func (b *book) finish(p *frontPage, box plane.Box, as shape, notes []note) bool {
+	left, ok := b.compose(p, box, as, notes)
+	if !ok {
+		return false
+	}
+	pictures, ok := b.picturesIn(underPicturesHeading(left), leastPage)
+	p.putPictures(pictures, left)
+	return ok
 }
 
 // workPages are the pages with the order of work, the notes and the pictures.
@@ -136,12 +157,11 @@ func (b *book) workPages(notes []note) []frontPage {
 	} else if len(p.Labels)+len(p.drawn)+len(b.joinedSheets()) == 0 {
 		return nil // it is all on the first page
 	}
-	for i, pictures := range b.layPictures(underPicturesHeading(left), box) {
-		if i == 0 {
-			pages[len(pages)-1].putPictures(pictures, left)
-		} else {
-			pages = append(pages, frontPage{pictures: pictures, foot: box.Min.Y})
+	for i, pictures := range b.layPictures(underPicturesHeading(left), underPicturesHeading(box)) {
+		if i > 0 {
+			pages, left = append(pages, emptyFront(box)), box
 		}
+		pages[len(pages)-1].putPictures(pictures, left)
 	}
 	return pages
 }

@@ -3,6 +3,7 @@ package pdfout
 import (
 	"slices"
 
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
@@ -21,7 +22,8 @@ const (
 func drawSmall(d ink.Canvas, piece arrange.Piece, area plane.Box, scale float64) {
 	var drawn []arrange.Line // of the lines in the piece, the last few
 	for _, l := range piece.Lines {
-		if !l.Bounds().Meets(area) {
+		// Of an arrow only the shaft would be seen.
+		if l.Role == mark.Arrow || !l.Bounds().Meets(area) {
 			continue
 		}
 		d.Pen(ink.OutlinePen())
