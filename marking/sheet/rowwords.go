@@ -49,6 +49,16 @@ func fromBase(unit length.Unit) func(int, piece.Fold) string {
 	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(f.At)) }
 }
 
+// baseOf says what the folds of a row are measured from; and how finely, where some lie
+// between two steps of the ruler.
+func (c creased) baseOf(unit length.Unit) string {
+	base := "from " + c.Base.Name
+	if slices.ContainsFunc(c.folds, func(f piece.Fold) bool { return unit.Amount(f.At).IsOff() }) {
+		base += ", to the nearest " + unit.OnRuler(unit.Ruler())
+	}
+	return base
+}
+
 // depths writes how deep the folds of a row end, and returns where the next row of words begins.
 // Where not all have room it is told in the notes.
 func (w foldWords) depths(c creased, ends []float64, from float64, edge string, unit length.Unit) (next float64) {
@@ -82,7 +92,7 @@ func onBlock(b *piece.Block, r piece.FoldRow) creased {
 func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Unit) {
 	c := onBlock(b, r)
 	w := wordsFor(m, r, c.out)
-	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), "from "+r.Base.Name)
+	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), c.baseOf(unit))
 	next := w.number(c.told(1, numbered))
 	if ends := blockEnds(b, r); !level(ends) {
 		next = w.depths(c, ends, next, tornEdge, unit)
@@ -137,7 +147,7 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, uni
 		next = w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
 	if ended := r.Folds[0].End.Given; ended {
-		next = w.row(c.told(1, fromBase(unit)), next, "from "+r.Base.Name)
+		next = w.row(c.told(1, fromBase(unit)), next, c.baseOf(unit))
 	}
 	ends := pieceEnds(p, r)
 	if !level(ends) {
@@ -191,7 +201,7 @@ func tellInside(m *mark.Marking, p *piece.Piece, outline *plane.Tree, unit lengt
 			next = besideHole + w.number(folds)
 		}
 		if r.Folds[0].End.Given {
-			w.row(c.told(1, fromBase(unit)), next, "from "+r.Base.Name)
+			w.row(c.told(1, fromBase(unit)), next, c.baseOf(unit))
 		}
 	}
 	for _, t := range p.TuckRows {

@@ -86,7 +86,7 @@ func tellTicks(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Uni
 		c.lines[i] = b.Lengthwise(b.FlatU(r, f.At), piece.Stretch{From: 0, To: foldTick})
 	}
 	w := wordsFor(m, r, c.out)
-	w.row(c.told(1, fromBase(unit)), w.number(c.told(1, numbered)), "from "+r.Base.Name)
+	w.row(c.told(1, fromBase(unit)), w.number(c.told(1, numbered)), c.baseOf(unit))
 }
 
 // endsBelow says how far from the torn edge the folds of a block end, for cloth that is

@@ -143,3 +143,19 @@ func TestTicksOfTheTuckRuler(t *testing.T) {
 		"1.75,10 1.75,10.417", "2,10 2,10.417", "2.5,10 2.5,10.417",
 	}, orderedLinesOf(ruler, mark.TuckStitch), "one tick for each stitching")
 }
+
+// Folds 0.45 in apart, from 3/8 in on, lie at 0.825 and 1.275 in: nearest to 13/16 and 1 1/4,
+// but on neither. Those 3/8 in apart lie on steps of the ruler. Derived.
+func TestATuckRulerSaysWhereItIsRounded(t *testing.T) {
+	for spacing, want := range map[string][]string{
+		"0.45": {"1", "2", "3", "3/8", "13/16", "1 1/4", "from cf, to the nearest 1/16 in"},
+		"3/8":  {"1", "2", "3", "3/8", "3/4", "1 1/8", "from cf"},
+	} {
+		piece, pattern := made.Block(t, sketch.Bosom+"[tuck.t]\nbeside = \"cf\"\nwidth = \"1/8\"\ncount = 3\nfirst = \"3/8\"\nspacing = \""+spacing+"\"\n\n[block]\n")
+		var words []string
+		for _, w := range tuckRuler(piece, pattern).Words {
+			words = append(words, w.Text)
+		}
+		assert.Equal(t, want, words)
+	}
+}
