@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"reflect"
 	"slices"
 	"strings"
 
@@ -76,7 +77,7 @@ func sameSheet(a, b mark.Marking) bool {
 	if !named || b.Name != b.Piece+sheet || a.Kind != b.Kind || a.Side != b.Side || a.Form != nil || b.Form != nil {
 		return false
 	}
-	if !slices.Equal(a.Notes, b.Notes) || !slices.Equal(a.Steps, b.Steps) || !slices.Equal(a.Pale, b.Pale) || (a.Cut == "") != (b.Cut == "") {
+	if !slices.Equal(a.Notes, b.Notes) || !slices.Equal(a.Steps, b.Steps) || !slices.Equal(a.Pale, b.Pale) || !reflect.DeepEqual(a.Sketch, b.Sketch) || (a.Cut == "") != (b.Cut == "") {
 		return false
 	}
 	step := a.Outline.Bounds().Min.Sub(b.Outline.Bounds().Min)

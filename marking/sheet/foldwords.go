@@ -103,7 +103,7 @@ func (w foldWords) row(folds []toldFold, from float64, what string) (next float6
 func withRoom(folds []toldFold) []toldFold {
 	for _, every := range []int{1, 5, 10, 20} {
 		some := oneIn(every, folds)
-		if len(slices.CompactFunc(slices.Clone(some), func(a, b toldFold) bool { return !clear(a, b) })) == len(some) {
+		if len(slices.CompactFunc(slices.Clone(some), func(a, b toldFold) bool { return !haveRoom(a, b) })) == len(some) {
 			return some
 		}
 	}
@@ -116,15 +116,15 @@ func oneIn(every int, folds []toldFold) []toldFold {
 	first, last := folds[0], folds[len(folds)-1]
 	some := []toldFold{first}
 	for _, f := range folds[1:] {
-		if f == last || every == 1 || f.number%every == 0 && clear(first, f) && clear(f, last) {
+		if f == last || every == 1 || f.number%every == 0 && haveRoom(first, f) && haveRoom(f, last) {
 			some = append(some, f)
 		}
 	}
 	return some
 }
 
-// clear reports whether the words at the ends of two folds have room beside each other.
-func clear(a, b toldFold) bool {
+// haveRoom reports whether the words at the ends of two folds have room beside each other.
+func haveRoom(a, b toldFold) bool {
 	apart := math.Abs(a.end.at.Sub(b.end.at).Dot(a.end.out.Left()))
 	return apart >= max((wide(a.text)+wide(b.text))/2+betweenWords, wordHigh)
 }
