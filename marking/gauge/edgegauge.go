@@ -88,7 +88,9 @@ func edgeGauges(p *garment.Pattern) []mark.Marking {
 	for _, g := range gaugedEdges(p) {
 		parts := g.strips(p)
 		for k, m := range parts {
-			all = append(all, finished(m, g.edge().Allowance, g.ends(k, len(parts))))
+			m = finished(m, g.edge().Allowance, g.ends(k, len(parts)))
+			m.Steps = g.steps(p, len(parts), k, laying(m))
+			all = append(all, m)
 		}
 	}
 	return all
@@ -136,7 +138,7 @@ func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 			m.Key += fmt.Sprintf(" %d", k+1)
 			m.Name += fmt.Sprintf(" %d of %d", k+1, len(parts))
 		}
-		m.Notes, m.Steps = g.notes(pattern, parts, k), g.steps(pattern, len(parts), k)
+		m.Notes = g.notes(pattern, parts, k)
 		all = append(all, m)
 	}
 	return all
@@ -173,14 +175,23 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	return append(notes, fmt.Sprintf("begins %s along the edge from the corner with %s, and ends at the corner with %s", unit.OnRuler(parts[k].From), from, to))
 }
 
-// steps says how part k of several is used.
-func (g *gaugedEdge) steps(pattern *garment.Pattern, parts, k int) []string {
+// laying says how a gauge is laid on the cloth.
+func laying(m mark.Marking) string {
+	lay := "lay the hatched side on the cut edge"
+	if slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Placement }) {
+		lay += ", with the handle beyond the cloth"
+	}
+	return lay
+}
+
+// steps says how part k of several is used, which is laid on the cloth so.
+func (g *gaugedEdge) steps(pattern *garment.Pattern, parts, k int, laying string) []string {
 	var steps []string
 	if g.edge().Allowance < narrowCard(pattern.Unit)-piece.Rounding {
-		steps = append(steps, "paste it on stiff card before it is cut out, for its strip is narrow")
+		steps = []string{"paste it on stiff card before it is cut out, for its strip is narrow"}
 	}
 	steps = append(steps, g.laid...)
-	steps = append(steps, "lay the hatched side on the cut edge, with the handle beyond the cloth")
+	steps = append(steps, laying)
 	switch {
 	case parts == 1 || k == 0:
 	case k+1 < parts:

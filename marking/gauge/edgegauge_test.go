@@ -412,6 +412,16 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 	}
 }
 
+// A gauge without a handle does not speak of one.
+func TestHandlesAreSpokenOfWhereThereAre(t *testing.T) {
+	for allowance, want := range map[string]bool{"3/8": true, "1": false} {
+		for _, m := range edgeGauges(made.Of(t, "allowance = \""+allowance+"\"\n"+sketch.Front(dipped))) {
+			assert.Equal(t, want, len(pathsOf(m, mark.Placement)) > 0, "%s: %s", allowance, m.Key)
+			assert.Equal(t, want, strings.Contains(strings.Join(m.Steps, "; "), "handle"), "%s: %v", m.Key, m.Steps)
+		}
+	}
+}
+
 func TestANarrowStripSaysSo(t *testing.T) {
 	const narrow = "paste it on stiff card before it is cut out, for its strip is narrow"
 	for allowance, want := range map[string]bool{"1/16": true, "7/64": true, "1/8": false, "2.9 mm": true, "0.001": true} {

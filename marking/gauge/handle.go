@@ -42,7 +42,7 @@ func finished(m mark.Marking, allowance float64, ends [2]string) mark.Marking {
 	outers, across := []mark.Mark{outer}, []mark.Mark(nil)
 	if allowance < wideStrip {
 		if with, line := withHandle(m.Outline, outer.Path); with != nil {
-			outers, across = with, append(across, mark.Mark{Role: mark.Placement, Name: "cut edge of the cloth", Path: line})
+			outers, across = with, append(across, mark.Mark{Role: mark.Placement, Name: "cut edge", Path: line})
 		}
 	}
 	whole := card(slices.Concat(outers, m.Marks[1:2], namedEnds(inner, ends), m.Marks[3:4]))

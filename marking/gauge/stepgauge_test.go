@@ -68,7 +68,7 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 				assert.InDelta(t, step, long[i], 1e-9, "length of step %d", i+1)
 			}
 			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, m.Marks[0].Path)
-			assert.Equal(t, "lay this side on the cut edge", m.Words[0].Text)
+			assert.Equal(t, "cut edge here", m.Words[0].Text)
 			assert.InDelta(t, min(2, 0.3*c.want[0]), m.Words[0].At.Y, 1e-9, "it stands on the hatching")
 			var names []string
 			for _, one := range m.Marks {
@@ -97,6 +97,7 @@ func TestNotesOfTheStraightGauge(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, []string{
 		"a hem has the step of its turn, and that of turn and hem together",
+		"cut it out in card",
 		"lay the hatched side on the cut edge",
 		"draw along the step that has the width of the allowance",
 	}, m.Told())

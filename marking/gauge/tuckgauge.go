@@ -118,15 +118,16 @@ func tuckGauges(p *garment.Pattern) []mark.Marking {
 			m.Name += ", " + onCard(p.Unit, k.gap) + " between"
 		}
 		m.Notes = append(m.Notes, "for "+wording.Listed(k.sets, "and"))
-		m.Steps = k.notes(p.Unit)
+		m.Steps = k.steps(p.Unit)
 		all = append(all, m)
 	}
 	return all
 }
 
-// notes says how the gauge is used.
-func (k tuckKind) notes(unit length.Unit) []string {
+// steps says how the gauge is used.
+func (k tuckKind) steps(unit length.Unit) []string {
 	steps := []string{
+		cutOut,
 		"lay the end called fold on the fold of a tuck",
 		fmt.Sprintf("stitch along the step called stitch, %s from the fold", onCard(unit, k.width)),
 	}
