@@ -121,6 +121,9 @@ func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 // Roomiest returns the place where the inscription has the most room round it, at
 // least some mm; of several, the one nearest the middle of the piece.
 func (p Piece) Roomiest(f *Field, places []plane.Point, t Inscription, u plane.Point, least float64, fits func(plane.Box) bool) (PlacedInscription, bool) {
+	if e, within := t.Extent(u), p.Outline.Bounds(); e.X > within.Width() || e.Y > within.Height() {
+		return PlacedInscription{}, false // most panels are refused here, for most small pieces
+	}
 	var best []plane.Point
 	for _, more := range []float64{least, 2, 3, 4.5, 6, 12, 20, 30, 45} {
 		if more < least {
