@@ -47,7 +47,7 @@ const (
 	straight = 0.6
 	// tilt lets nearly upright names lean a little past upright, in
 	// radians, so that they all read from the right.
-	tilt = 0.05
+	tilt = 0.35
 )
 
 // CaptionLines writes the names of lines. A name that lines of one role share stands once

@@ -124,3 +124,53 @@ func TestWordsAreTurnedWithTheirPiece(t *testing.T) {
 	assert.Equal(t, plane.Point{X: 100, Y: 1}, p.dimensions[0].From)
 	assert.Equal(t, plane.Point{X: 100, Y: 5}, p.dimensions[0].To)
 }
+
+// A text stays under the strip over the window, on a page of its own as well.
+func TestTextStaysUnderTheStrip(t *testing.T) {
+	s := sheetOf(sample.Ruled("p", "P", 150, 200))
+	box := func(top float64) plane.Box {
+		return plane.Box{Min: plane.Point{X: 20, Y: top - 5}, Max: plane.Point{X: 40, Y: top}}
+	}
+	assert.True(t, s.Whole(box(238.4)))
+	assert.False(t, s.Whole(box(238.6)))
+}
+
+// Pale words give way to what is told of the piece, in a smaller size if need be.
+func TestPaleWordsLieUnderNoText(t *testing.T) {
+	m := sample.Ruled("p", "P", 150, 200)
+	m.Pale, m.Steps = []string{"RIGHT", "WRONG SIDE UP"}, []string{"lay it on the cloth", "follow the lines with a wheel"}
+	s := sheetOf(m)
+	s.Letter()
+	require.Len(t, s.Pale, 2)
+	require.NotEmpty(t, s.Labels)
+	for _, pale := range s.Pale {
+		for _, l := range s.Labels {
+			assert.False(t, pale.Room.Meets(l.Room), "%s on %s", l.Text, pale.Text)
+		}
+	}
+}
+
+// By a piece that has its sign inside the panel does not name it again; further off it does.
+func TestPanelNamesItsPieceOnce(t *testing.T) {
+	m := sample.Ruled("p", "Yoke", 150, 200)
+	m.Part, m.Steps = 3, []string{"cut it out"}
+	p := NewPiece(m)
+	words := func(r remainder, width float64) (by, off string) {
+		for _, t := range r.by(width) {
+			for _, l := range t.Labels {
+				by += l.Text + "\n"
+			}
+		}
+		for _, t := range r.off(width) {
+			for _, l := range t.Labels {
+				off += l.Text + "\n"
+			}
+		}
+		return by, off
+	}
+	by, off := words(remainder{p, true, false}, 80)
+	assert.Equal(t, "1.\ncut it out\n", by)
+	assert.Equal(t, "Yoke\npart 3\n1.\ncut it out\n", off)
+	by, _ = words(remainder{p, false, false}, 80)
+	assert.Contains(t, by, "Yoke", "it stands nowhere else")
+}

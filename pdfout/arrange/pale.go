@@ -40,17 +40,17 @@ func (p Piece) reaches(page plane.Box) bool {
 // paleSteps is how many places across and up pale words are tried at.
 const paleSteps = 12
 
-// paleOn sets the pale words on a page: free of all text if they can be as large as half of
-// their styles, else under it.
+// paleOn sets the pale words on a page: free of all text if they can in any of their styles,
+// else under it.
 func (s *Sheet) paleOn(p Piece, page plane.Box) []text.Label {
 	box := plane.Box{
 		Min: plane.Point{X: math.Max(page.Min.X, p.Bounds.Min.X), Y: math.Max(page.Min.Y, p.Bounds.Min.Y)},
 		Max: plane.Point{X: math.Min(page.Max.X, p.Bounds.Max.X), Y: math.Min(page.Max.Y, p.Bounds.Max.Y)},
 	}
 	styles := ink.PaleWords()
-	clear := len(styles) / 2
+	clear := len(styles)
 	var b Inscription
-	for i, style := range append(styles[:clear:clear], styles...) {
+	for i, style := range append(styles, styles...) {
 		b = InLines(p.pale, style)
 		best, found := plane.Point{}, false
 		for x := 0.5; x < paleSteps; x++ {

@@ -12,13 +12,17 @@ import (
 // stands left-aligned in one panel of one of a few fixed widths, under a thin rule: with the
 // sign of the piece over it where both have room inside; else in the piece by itself; else
 // under or beside it, for which room is kept; else on a page of its own, right after those
-// of the piece. It is never set smaller, and never in a hem.
+// of the piece. By a piece that has its sign inside it has a short rule alone, since the
+// name would stand there twice; further off it says whose it is. It is never set smaller,
+// and never in a hem.
 
 const (
 	// panelGap is kept free over and under the rule, in mm, and itemGap between two notes
 	// or steps.
 	panelGap = 1.6
 	itemGap  = 1.0
+	// shortRule is the length of the rule over a panel without a heading, in mm.
+	shortRule = 20.0
 	// stepIndent is how far the words of a step stand from its number's left, in mm.
 	stepIndent = 5.5
 	// besideAway is how far what stands beside a piece is from it, in mm, and besideRoom
@@ -52,6 +56,18 @@ func (p Piece) panel(heading Inscription, width float64) Inscription {
 	t.Labels = append([]text.Label(nil), t.Labels...)
 	t.Space(panelGap)
 	t.RuleOff(plane.Point{Y: -t.Height}, width)
+	return p.toldUnder(t, width)
+}
+
+// barePanel is the panel under a short rule, for a piece that has its sign by it.
+func (p Piece) barePanel(width float64) Inscription {
+	var t Inscription
+	t.RuleOff(plane.Point{}, shortRule)
+	return p.toldUnder(t, width)
+}
+
+// toldUnder sets the notes and the steps of the piece under what there is.
+func (p Piece) toldUnder(t Inscription, width float64) Inscription {
 	t.Width = width
 	gap := panelGap
 	for _, note := range p.Notes {
@@ -72,7 +88,7 @@ func (p Piece) panel(heading Inscription, width float64) Inscription {
 	return t
 }
 
-// ownPanel is a panel that stands without the sign.
+// ownPanel is a panel that stands away from the sign.
 func (p Piece) ownPanel(width float64) Inscription {
 	heading := Wrapped(p.Name, ink.Heading(), width)
 	if line := p.partLine(); line != "" {
@@ -84,9 +100,37 @@ func (p Piece) ownPanel(width float64) Inscription {
 // told reports whether the piece has anything for a panel.
 func (p Piece) told() bool { return len(p.Notes)+len(p.Steps) > 0 }
 
+// remainder is what has no room inside a piece: the sign where it is not signed, and the
+// panel where that is not panelled.
+type remainder struct {
+	Piece
+	signed, panelled bool
+}
+
+// by is what of the sign and the panel is to stand by the piece, for some width of the panel.
+func (r remainder) by(width float64) []Inscription {
+	if r.signed && !r.panelled {
+		return []Inscription{r.barePanel(width)}
+	}
+	return r.off(width)
+}
+
+// off is the same further off.
+func (r remainder) off(width float64) []Inscription {
+	switch {
+	case !r.panelled && !r.signed:
+		return []Inscription{r.panel(r.sign(ink.StrongText(), width), width)}
+	case !r.panelled:
+		return []Inscription{r.ownPanel(width)}
+	case !r.signed:
+		return []Inscription{r.besideSign()}
+	}
+	return nil
+}
+
 // inside puts the sign and the panel into the piece, as far as they have room there, and
-// returns what has none, for some width of the panel, and whether the sign has.
-func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed bool) {
+// returns what has none.
+func (s *Sheet) inside(p Piece) remainder {
 	places := p.Places(s.Field, signRoom, closest)
 	if p.told() {
 		for _, style := range ink.Names() {
@@ -97,33 +141,22 @@ func (s *Sheet) inside(p Piece) (rest func(width float64) []Inscription, signed 
 				}
 				if at, ok := p.Roomiest(s.Field, places, p.panel(sign, width), text.Across(), signRoom, s.Whole); ok {
 					s.put(at)
-					return func(float64) []Inscription { return nil }, true
+					return remainder{p, true, true}
 				}
 			}
 		}
 	}
-	signed = s.signInside(p, places)
+	signed := s.signInside(p, places)
 	if !signed {
 		s.numberInside(p)
 	}
-	panelled := !p.told() || signed && s.panelInside(p, places)
-	return func(width float64) []Inscription {
-		switch {
-		case !panelled && !signed:
-			return []Inscription{p.panel(p.sign(ink.StrongText(), width), width)}
-		case !panelled:
-			return []Inscription{p.ownPanel(width)}
-		case !signed:
-			return []Inscription{p.besideSign()}
-		}
-		return nil
-	}, signed
+	return remainder{p, signed, !p.told() || signed && s.panelInside(p, places)}
 }
 
 // panelInside puts the panel alone into the piece, at one of some places, and reports whether it has room there.
 func (s *Sheet) panelInside(p Piece, places []plane.Point) bool {
 	for _, width := range p.panelWidths() {
-		if at, ok := p.Roomiest(s.Field, places, p.ownPanel(width), text.Across(), narrowRoom, s.Whole); ok {
+		if at, ok := p.Roomiest(s.Field, places, p.barePanel(width), text.Across(), narrowRoom, s.Whole); ok {
 			s.put(at)
 			return true
 		}
@@ -139,7 +172,7 @@ func (p Piece) Kept(window plane.Point) Piece {
 	}
 	rest := p.alone()
 	for _, width := range p.panelWidths() {
-		for _, t := range rest(width) {
+		for _, t := range rest.by(width) {
 			q := p
 			q.Foot = plane.Point{X: t.Width + 2*besideRoom, Y: t.Height + besideAway + besideRoom}
 			if q.Fits(window) {
@@ -148,7 +181,7 @@ func (p Piece) Kept(window plane.Point) Piece {
 		}
 	}
 	for _, width := range p.panelWidths() {
-		for _, t := range rest(width) {
+		for _, t := range rest.by(width) {
 			q := p
 			q.Aside = t.Width + besideAway + besideRoom
 			if q.Fits(window) && t.Height <= p.Bounds.Height() {
@@ -159,15 +192,13 @@ func (p Piece) Kept(window plane.Point) Piece {
 	return p
 }
 
-// alone returns what of its sign and its panel has no place inside a piece, for some width of
-// the panel.
-func (p Piece) alone() func(width float64) []Inscription {
+// alone returns what of its sign and its panel has no place inside a piece.
+func (p Piece) alone() remainder {
 	around := p.Bounds.Grown(largestPanel)
 	s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: around.Width(), Y: around.Height()}, origin: around.Min}, []Cell{{}})
 	s.TakeHeads()
 	s.words()
-	rest, _ := s.inside(p)
-	return rest
+	return s.inside(p)
 }
 
 // largestPanel is more than any panel needs round its piece, in mm.
@@ -175,15 +206,18 @@ const largestPanel = 300.0
 
 // sign and panel of a piece are put on the sheet. What has no room on it is kept in Apart.
 func (s *Sheet) tell(p Piece) {
-	rest, signed := s.inside(p)
-	for _, place := range []func(Piece, Inscription) (plane.Point, bool){s.atFoot, s.beside, s.onPages} {
+	rest := s.inside(p)
+	for _, way := range []struct {
+		find func(Piece, Inscription) (plane.Point, bool)
+		set  func(width float64) []Inscription
+	}{{s.atFoot, rest.by}, {s.beside, rest.by}, {s.onPages, rest.off}} {
 		for _, width := range p.panelWidths() {
-			left := rest(width)
+			left := way.set(width)
 			if len(left) == 0 {
 				return
 			}
-			if at, ok := place(p, left[0]); ok {
-				if !signed {
+			if at, ok := way.find(p, left[0]); ok {
+				if !rest.signed {
 					on, _ := p.Outline.Nearest(at)
 					s.lead(leader(left[0].Around(at, text.Across()), on))
 				}
@@ -191,7 +225,7 @@ func (s *Sheet) tell(p Piece) {
 			}
 		}
 	}
-	for _, t := range rest(usualPanel) {
+	for _, t := range rest.off(usualPanel) {
 		s.Apart = append(s.Apart, Panel{p.Name, t})
 	}
 }

@@ -71,12 +71,18 @@ func (s *Sheet) Blank() int { return s.Grid.Rows*s.Grid.Columns - len(s.Cells) }
 // Whole reports whether a box lies clear within the trim lines of one printed page.
 func (s *Sheet) Whole(b plane.Box) bool {
 	c := s.Grid.cellAt(b.Centre())
-	clear := s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap/2+besideTrim)
+	window := s.Grid.WindowOf(c)
+	window.Max.Y -= underTop
+	clear := s.Grid.within(c, window, s.Grid.Overlap/2+besideTrim)
 	return s.printed[c] && clear.Holds(b.Min) && clear.Holds(b.Max)
 }
 
-// besideTrim is how far text stays from trim lines, in mm.
-const besideTrim = 1.0
+// besideTrim is how far text stays from trim lines, in mm, and underTop from the top of its
+// page, where a strip stands over the pieces.
+const (
+	besideTrim = 1.0
+	underTop   = 1.5
+)
 
 // shown reports whether at least the middle of a box is on a printed page.
 func (s *Sheet) shown(b plane.Box) bool {
