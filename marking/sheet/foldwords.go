@@ -26,6 +26,9 @@ const (
 	fractionWide = 1.1
 	// betweenWords is what is left free between two words of a row, in mm.
 	betweenWords = 1.0
+	// betweenRows is the same of two rows across whose words a maker reads one after the
+	// other, so that they are not taken for one number.
+	betweenRows = 2.5
 	// wordRow is from one row of words to the next, in mm.
 	wordRow = 4.5
 	// wordHigh is how far apart two words are at least that stand above each other, in mm.
@@ -87,7 +90,7 @@ func (w foldWords) row(folds []toldFold, from float64, what string) (next float6
 	shown, high := withRoom(folds), wordRow
 	for _, f := range shown {
 		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(from)), Out: f.end.out})
-		high = max(high, wide(f.text)+betweenWords)
+		high = max(high, wide(f.text)+betweenRows)
 	}
 	if what != "" {
 		last := shown[len(shown)-1]

@@ -91,11 +91,11 @@ func TestNumbersWithRoom(t *testing.T) {
 		name, width   string
 		count         int
 		numbers, from string
-		row           float64 // where the second row begins: two digits are 3.6 mm wide
+		row           float64 // where the second row begins: two digits are 3.6 mm wide, and 2.5 mm is left
 	}{
 		{"1/8 in", "1/8", 4, "1, 2, 3, 4", "1, 1 3/8, 1 3/4, 2 1/8", 4.5},
-		{"two digits at 1/16 in", "1/16", 12, "1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12", "1, 1 3/4, 2 11/16, 3 1/16", 4.6},
-		{"1/32 in", "1/32", 12, "1, 5, 10, 12", "1, 1 3/8, 2 1/16", 4.6},
+		{"two digits at 1/16 in", "1/16", 12, "1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12", "1, 1 3/4, 2 11/16, 3 1/16", 6.1},
+		{"1/32 in", "1/32", 12, "1, 5, 10, 12", "1, 1 3/8, 2 1/16", 6.1},
 		{"1/32 in, few", "1/32", 3, "1, 3", "1", 4.5},
 		{"the fifth too near to the last", "1/32", 6, "1, 6", "1, 1 1/2", 4.5},
 		{"one", "1/32", 1, "1", "1", 4.5},
