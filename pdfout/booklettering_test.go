@@ -53,7 +53,7 @@ func checkLabels(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 				assert.False(t, room.Meets(slabOf(o)), "page %d: %q and %q", number, r.Text, o.Text)
 			}
 			angle := math.Atan2(r.U.Y, r.U.X)
-			assert.True(t, angle > -math.Pi/2+0.04 && angle < math.Pi/2+0.06, "page %d: %q reads at %.2f", number, r.Text, angle)
+			assert.True(t, angle > -math.Pi/2+0.34 && angle < math.Pi/2+0.36, "page %d: %q reads at %.2f", number, r.Text, angle)
 			if _, err := parseNumber(r.Text); err != nil { // of a join
 				least := 9.0
 				if slices.ContainsFunc(s.Forms, func(f FormSummary) bool { return f.Page == number }) {
