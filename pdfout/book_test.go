@@ -17,13 +17,16 @@ import (
 	"tuckmark/pdfout/sets"
 )
 
-// figuresHeading heads the pages of figures.
-const figuresHeading = "Figures for the cutting table"
+// figuresHeading heads the pages of figures, to which a step of the work leads.
+const (
+	figuresHeading = "Figures for the cutting table"
+	figuresStep    = "Read the figures for the cutting table"
+)
 
 // checkFigures: the pages of figures come right after those in front, and say what
 // they are. What stands on them is held against the report in the room that lays it.
 func checkFigures(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
-	said := pagesOfStep(d, s, figuresHeading)
+	said := pagesOfStep(d, s, figuresStep)
 	if set.Report == nil {
 		assert.Zero(t, s.Figures)
 		assert.Empty(t, said)
@@ -108,7 +111,7 @@ func TestEmptyReport(t *testing.T) {
 		d, s := drawn(t, sets.WithFigures(sets.Many(1), r), "a4")
 		assert.Zero(t, s.Figures, name)
 		assert.Len(t, d.Pages, s.Front+1, name)
-		assert.Empty(t, pagesOfStep(d, s, figuresHeading), name)
+		assert.Empty(t, pagesOfStep(d, s, figuresStep), name)
 	}
 }
 
