@@ -101,7 +101,7 @@ func (p *Piece) foldDrawn(r FoldRow, f Fold) float64 {
 	if axis := p.EdgeOnFold(); r.Mirrored {
 		e := p.Edges[axis].Path
 		if at := r.Base.At(u, 0); at.Sub(e[0]).Dot(Inward(e)) < 0 {
-			u = r.Base.U(plane.Path{at}.Mirrored(e[0], Inward(e))[0])
+			u = r.Base.U(at.Mirrored(e[0], Inward(e)))
 		}
 	}
 	return u

@@ -145,7 +145,7 @@ func (p *Piece) InAllowance() func(q plane.Point) bool {
 	}
 	fold := p.Edges[axis].Path
 	return func(q plane.Point) bool {
-		return in(q) || in(plane.Path{q}.Mirrored(fold[0], Inward(fold))[0])
+		return in(q) || in(q.Mirrored(fold[0], Inward(fold)))
 	}
 }
 

@@ -32,7 +32,7 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	}
 	m.Marks = whole
 	for _, w := range m.Words[:len(m.Words):len(m.Words)] {
-		image := w.Placed(func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(origin, out)[0] })
+		image := w.Placed(func(q plane.Point) plane.Point { return q.Mirrored(origin, out) })
 		if image.At.Distance(w.At) > SamePoint {
 			m.Words = append(m.Words, image)
 		}

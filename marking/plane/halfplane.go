@@ -60,13 +60,19 @@ func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 	return parts
 }
 
+// Mirrored returns the point mirrored about the line through origin square to out, a
+// direction of length 1.
+func (p Point) Mirrored(origin, out Point) Point {
+	return p.Sub(out.Mul(2 * p.Sub(origin).Dot(out)))
+}
+
 // Mirrored returns the path mirrored about the line through origin square to
 // out, a direction of length 1, and walked the other way, so that what lay to its
 // left does so still.
 func (p Path) Mirrored(origin, out Point) Path {
 	q := make(Path, len(p))
 	for i, at := range p {
-		q[len(p)-1-i] = at.Sub(out.Mul(2 * at.Sub(origin).Dot(out)))
+		q[len(p)-1-i] = at.Mirrored(origin, out)
 	}
 	return q
 }

@@ -26,7 +26,7 @@ func fromBehind(m mark.Marking) mark.Marking {
 		marks[i] = mark.Mark{Role: line.Role, Name: line.Name, Path: piece.Directed(line.Role, over(line.Path))}
 	}
 	m.Marks = marks
-	placed := func(q plane.Point) plane.Point { return plane.Path{q}.Mirrored(middle, plane.Point{X: 1})[0] }
+	placed := func(q plane.Point) plane.Point { return q.Mirrored(middle, plane.Point{X: 1}) }
 	m.Words, m.Dimensions = slices.Clone(m.Words), slices.Clone(m.Dimensions)
 	for i, w := range m.Words {
 		m.Words[i] = w.Placed(placed)
