@@ -17,28 +17,29 @@ const (
 )
 
 // press adds the arrow of a set whose fold lines and words are drawn: across them, from the
-// base outward or, toward it, inward. Each half of a tuck is wide mm; the words at its ends
-// reach as far as from, in mm.
-func (w foldWords) press(lines []plane.Path, wide float64, inward, ended bool, from float64) {
+// base outward or, toward it, inward. The words at its ends reach words mm beyond them.
+func (w foldWords) press(c creased, words float64) {
+	lines := c.lines
 	if len(lines) == 0 {
 		return
 	}
+	tuck := c.Folds[0]
 	var places []plane.Point // at which the end of the arrow nearer the base may lie
 	first, last := lines[0], lines[len(lines)-1]
 	foot := endsOf(first)[1]
-	if ended {
+	if tuck.End.Given {
 		deepest := 0.0
 		for _, line := range lines {
 			deepest = max(deepest, line[len(line)-1].Sub(foot.at).Dot(foot.out))
 		}
 		across := last[len(last)-1].Sub(foot.at).Dot(w.out)
 		for k := range pressTries {
-			down := deepest + from + float64(k)*wordRow + pressClear
-			places = append(places, foot.at.Add(w.out.Mul(max(-wide, (across-pressArrow)/2))).Add(foot.out.Mul(down)))
+			down := deepest + words + float64(k)*wordRow + pressClear
+			places = append(places, foot.at.Add(w.out.Mul(max(-tuck.Width, (across-pressArrow)/2))).Add(foot.out.Mul(down)))
 		}
 	}
 	for _, share := range []float64{0.4, 0.25, 0.6, 0.75} {
-		places = append(places, last[0].Toward(last[len(last)-1], share).Add(w.out.Mul(wide+pressClear)))
+		places = append(places, last[0].Toward(last[len(last)-1], share).Add(w.out.Mul(tuck.Width+pressClear)))
 	}
 	for _, from := range places {
 		arrow := plane.Path{from, from.Add(w.out.Mul(pressArrow))}
@@ -46,7 +47,7 @@ func (w foldWords) press(lines []plane.Path, wide float64, inward, ended bool, f
 			continue
 		}
 		middle := from.Toward(arrow[1], 0.5)
-		if inward {
+		if tuck.Toward {
 			arrow = arrow.Reversed()
 		}
 		w.m.Add(mark.Arrow, "", arrow)

@@ -98,8 +98,7 @@ func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.
 		next = w.depths(c, ends, next, tornEdge, unit)
 	}
 	if r.Makes == piece.TuckFolds {
-		f := r.Folds[0]
-		w.press(c.lines, f.Width, f.Toward, f.End.Given, next)
+		w.press(c, next)
 	}
 }
 
@@ -155,8 +154,7 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, uni
 	}
 	c.measureEnd(m, ends, unit)
 	if pressed {
-		f := r.Folds[0]
-		w.press(c.lines, f.Width, f.Toward, f.End.Given, next)
+		w.press(c, next)
 	}
 }
 
@@ -189,7 +187,7 @@ const besideHole = 1.5
 // tellInside writes the words of all rows on the template of a piece, at the ends that the
 // lines have in its outline.
 func tellInside(m *mark.Marking, p *piece.Piece, outline *plane.Tree, unit length.Unit) {
-	tell := func(r piece.FoldRow) {
+	for _, r := range p.FoldRows() {
 		c := onPiece(r).within(outline)
 		w := wordsFor(m, r, c.out)
 		next := 0.0
@@ -203,12 +201,6 @@ func tellInside(m *mark.Marking, p *piece.Piece, outline *plane.Tree, unit lengt
 		if r.Folds[0].End.Given {
 			w.row(c.told(1, fromBase(unit)), next, c.baseOf(unit))
 		}
-	}
-	for _, t := range p.TuckRows {
-		tell(t.FoldRow)
-	}
-	for _, pleats := range p.PleatRows {
-		tell(pleats.FoldRow)
 	}
 }
 
