@@ -38,11 +38,7 @@ const noPiece = "Notes and figures"
 
 // inCell draws a cell of a title block, with text in it.
 func inCell(d ink.Canvas, cell plane.Box, words text.Lines) {
-	d.Save()
-	d.Pen(ink.FinePen())
-	d.Box(cell)
-	d.Stroke()
-	d.Restore()
+	ink.DrawBox(d, ink.FinePen(), cell)
 	var placed text.Lines
 	placed.With(words, plane.Point{X: cell.Min.X + cellInset, Y: cell.Centre().Y + words.Height/2})
 	for _, l := range placed.Labels {

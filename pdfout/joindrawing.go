@@ -64,11 +64,7 @@ func (j joinDrawing) draw(d ink.Canvas, at plane.Point) {
 
 // drawPaper draws the edges of a page.
 func drawPaper(d ink.Canvas, b plane.Box) {
-	d.Save()
-	d.Pen(ink.OutlinePen())
-	d.Box(b)
-	d.Stroke()
-	d.Restore()
+	ink.DrawBox(d, ink.OutlinePen(), b)
 }
 
 // drawJoinMark draws a join mark as it is on the pages.

@@ -241,11 +241,7 @@ func (b *book) drawWhole(d ink.Canvas) {
 
 // drawPanel draws a panel in its frame, on a page whose number says where it is.
 func (b *book) drawPanel(d ink.Canvas, i int, number string) {
-	d.Save()
-	d.Pen(ink.FinePen())
-	d.Box(b.panelBox(i))
-	d.Stroke()
-	d.Restore()
+	ink.DrawBox(d, ink.FinePen(), b.panelBox(i))
 	switch front, figures := len(b.front), len(b.figures); {
 	case i < front:
 		b.drawFront(d, i, number)

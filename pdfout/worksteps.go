@@ -9,6 +9,7 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -34,10 +35,7 @@ type workStep struct {
 
 // workSteps are the steps: those of paper, and then those of the set.
 func (b *book) workSteps() []workStep {
-	square := "4 in both ways"
-	if b.set.Unit != 0 {
-		square = "100 mm both ways"
-	}
+	square := paper.FrameFor(b.set.Unit).Name + " both ways"
 	steps := []workStep{{"Print page 1, and measure it", square, []int{1}}}
 	if b.paper.WhollyOnOne() {
 		steps[0].do = "Measure the check square"

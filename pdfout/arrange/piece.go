@@ -40,7 +40,6 @@ type Piece struct {
 	Notes   []string     // what is to be known of it
 	Steps   []string     // what is done with it
 	sketch  *mark.Sketch // that stands with them; nil for most
-	notes   []string     // both, and how often it is cut
 	Outline *plane.Tree  // says what lies in it; it need not be drawn
 	Lines   []Line
 	Bounds  plane.Box // of all its lines
@@ -64,7 +63,7 @@ type Piece struct {
 func NewPiece(m mark.Marking) Piece {
 	p := Piece{
 		Key: m.Key, Name: m.Name, Kind: m.Kind, Of: m.Piece, Part: m.Part, Cut: m.Cut, Side: m.Side,
-		Notes: m.Notes, Steps: m.Steps, sketch: m.Sketch, notes: m.Told(),
+		Notes: m.Notes, Steps: m.Steps, sketch: m.Sketch,
 		Outline: plane.NewTree(m.Outline), Bounds: plane.EmptyBox(),
 		words: m.Words, dimensions: m.Dimensions, pale: m.Pale,
 	}
@@ -168,6 +167,3 @@ func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }
 func (p Piece) free(f *Field, at plane.Point, room float64) bool {
 	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
 }
-
-// Told is all that stands under the name of the piece.
-func (p Piece) Told() []string { return p.notes }

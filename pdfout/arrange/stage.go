@@ -87,7 +87,9 @@ func together(stages []stage, page Grid) laid {
 		large = besideEachOther(large)
 		large, shelves = shareLarge(large, parcels, shelves, page.Window)
 	}
-	return onSheets(large, shelves, page, all)
+	l := onSheets(large, shelves, page)
+	l.all = all
+	return l
 }
 
 // layApart lays stages so that nothing shares a page with a large piece: enough to count
@@ -97,15 +99,15 @@ func layApart(stages []stage, page Grid) ([]Sheet, bool) {
 	every := true
 	for _, s := range stages {
 		shelves, all := fill(parcelsOf(s.small, page.Window), page.Window)
-		sheets = append(sheets, onSheets(s.large, shelves, page, all).sheets...)
+		sheets = append(sheets, onSheets(s.large, shelves, page).sheets...)
 		every = every && all
 	}
 	return sheets, every
 }
 
 // onSheets are large pieces' sheets and those of pages that small ones share.
-func onSheets(large []Sheet, shelves []Packing, page Grid, all bool) laid {
-	l := laid{sheets: slices.Clip(large), pages: len(shelves), all: all}
+func onSheets(large []Sheet, shelves []Packing, page Grid) laid {
+	l := laid{sheets: slices.Clip(large), pages: len(shelves)}
 	for _, s := range large {
 		l.pages += len(s.Cells)
 	}

@@ -25,6 +25,15 @@ func DrawLines(d Canvas, p Pen, lines ...plane.Path) {
 	d.Restore()
 }
 
+// DrawBox draws the sides of a box with a pen, and leaves the canvas as it was.
+func DrawBox(d Canvas, p Pen, b plane.Box) {
+	d.Save()
+	d.Pen(p)
+	d.Box(b)
+	d.Stroke()
+	d.Restore()
+}
+
 // DrawRuns draws the parts of a line that show, with the pen taken up. Dashes begin
 // where the line begins, not where the page does, so that they are the same on both
 // sides of a join.

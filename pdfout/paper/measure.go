@@ -32,18 +32,13 @@ const (
 // be to be that: half of the smallest step of a ruler.
 const nearOuter = 0.5
 
-// LargeFrame is a frame of the first page's check square.
-type LargeFrame struct {
-	name string
-	Side float64 // in mm
-}
-
-// FrameFor is the frame that is measured by who reads a ruler in the unit.
-func FrameFor(unit length.Unit) LargeFrame {
+// FrameFor is the frame of the first page's check square that is measured by who reads a
+// ruler in the unit.
+func FrameFor(unit length.Unit) CheckSquare {
 	if unit == length.Inch {
-		return LargeFrame{"4 in", LargeSquare}
+		return CheckSquare{"4 in", LargeSquare}
 	}
-	return LargeFrame{"100 mm", InnerSquare}
+	return CheckSquare{"100 mm", InnerSquare}
 }
 
 // Measured is what somebody measured of a line that was printed.
@@ -79,7 +74,7 @@ func Measure(text string, bare length.Unit) (Measured, error) {
 		}
 	}
 	frame := FrameFor(unit)
-	m.Whole, m.Of, m.Scale = frame.name, frame.Side, mm/frame.Side
+	m.Whole, m.Of, m.Scale = frame.Name, frame.Side, mm/frame.Side
 	if !m.plausible() {
 		hint := "measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm"
 		if _, own := length.WrittenUnit(text); !own {
