@@ -12,6 +12,17 @@ type Word struct {
 	At   plane.Point
 	// Out, of length 1, is the side of the place on which the text stands.
 	Out plane.Point
+	// Head makes it the head of a row of other words, beside the last of which it stands;
+	// nil for most.
+	Head *Head
+}
+
+// Head is where the head of a row of words stands: beside the last of them, where the row lies
+// level, and over it, where the words stand in a column.
+type Head struct {
+	Last  string      // the last word of the row, which has the place of the head
+	Along plane.Point // of length 1, the side of that place on which this word stands
+	Wide  float64     // in mm, about how wide its lines are over a column
 }
 
 // Dimension is a distance that is told in words: from one place to another, in mm.
@@ -25,6 +36,9 @@ type Dimension struct {
 func (w Word) Placed(to func(plane.Point) plane.Point) Word {
 	at := to(w.At)
 	w.Out = to(w.At.Add(w.Out)).Sub(at)
+	if w.Head != nil {
+		w.Head = &Head{w.Head.Last, to(w.At.Add(w.Head.Along)).Sub(at), w.Head.Wide}
+	}
 	w.At = at
 	return w
 }

@@ -11,12 +11,12 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file. The lines of tucks and pleats lie too close for names along them.
-// Each has its number at both ends, and how far its fold line lies from the line that it is
-// measured from, as it is ruled: in rows across the ends, as close to them as they come.
-// Where the numbers of a row have no room beside one another, the first stands there, every
-// fifth, or tenth, and the last. An end on the fold of the cloth is none: there the tuck
-// goes on.
+// Rules of this file. The lines of tucks and pleats lie too close for names along them. So
+// what is told of them stands in rows of words across their ends, as close to these as they
+// come, each row with its head beside its last word. Which rows there are, the sheets decide
+// (rowwords.go). Where the words of a row have no room beside one another, the first stands
+// there, every fifth, or tenth, or twentieth, as far as those have room, and the last; where
+// even the first and the last have none, the first alone.
 
 const (
 	// digitWide is about how wide a digit is that can be read at arm's length (9 pt), in mm;
@@ -33,9 +33,8 @@ const (
 	wordRow = 4.5
 	// wordHigh is how far apart two words are at least that stand above each other, in mm.
 	wordHigh = 3.0
-	// labelStep is how much farther out what a row is stands for every mm that it begins
-	// behind the second.
-	labelStep = 0.75
+	// headWide is about how wide the head of a column of words is, in mm: two or three lines of it.
+	headWide = 10.0
 )
 
 // lineEnd is one end of a line, and the direction in which it would run on.
@@ -81,9 +80,9 @@ func (w foldWords) number(folds []toldFold) (next float64) {
 }
 
 // row writes what is told of folds in a row of words that begins so many mm from their ends,
-// and behind the last what it is. It returns where the next row begins: the sheet may be
-// printed turned, and its words beside each other.
-func (w foldWords) row(folds []toldFold, from float64, what string) (next float64) {
+// with its head beside the last; "" for none. It returns where the next row begins: the sheet may
+// be printed turned, and its rows stand as columns beside each other.
+func (w foldWords) row(folds []toldFold, from float64, head string) (next float64) {
 	if len(folds) == 0 {
 		return from
 	}
@@ -92,17 +91,16 @@ func (w foldWords) row(folds []toldFold, from float64, what string) (next float6
 		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(from)), Out: f.end.out})
 		high = max(high, wide(f.text)+betweenRows)
 	}
-	if what != "" {
+	if head != "" {
 		last := shown[len(shown)-1]
-		down := last.end.out.Mul(from + wordRow/2)
-		// Each stands a little farther out than that of the row before it.
-		beside := w.out.Mul(wide(last.text)/2 + betweenWords + max(0, from-wordRow)*labelStep)
-		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: what, At: last.end.at.Add(down).Add(beside), Out: w.out})
+		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: head, At: last.end.at.Add(last.end.out.Mul(from)), Out: w.out,
+			Head: &mark.Head{Last: last.text, Along: last.end.out, Wide: headWide}})
 	}
 	return from + high
 }
 
-// withRoom returns those of some folds whose words have room beside one another.
+// withRoom returns those of some folds whose words have room beside one another: every one, or
+// as few as it takes.
 func withRoom(folds []toldFold) []toldFold {
 	for _, every := range []int{1, 5, 10, 20} {
 		some := oneIn(every, folds)

@@ -33,11 +33,11 @@ func wordsAt(m mark.Marking, role mark.Role) []string {
 	return all
 }
 
-// textsOf returns the texts of words, by the height at which they stand, from the top.
+// textsOf returns the texts of words, without heads, by the height at which they stand.
 func textsOf(m mark.Marking, role mark.Role, y float64) string {
 	var all []string
 	for _, w := range m.Words {
-		if w.Role == role && w.At.Y/25.4-y < 0.001 && y-w.At.Y/25.4 < 0.001 {
+		if w.Role == role && w.Head == nil && w.At.Y/25.4-y < 0.001 && y-w.At.Y/25.4 < 0.001 {
 			all = append(all, w.Text)
 		}
 	}
@@ -48,14 +48,13 @@ const tuckLength = "below = \"neck\"\nlength = 2\n"
 
 // Two tucks from 3/8 in on, 3/8 in apart, from the torn edge at 12 1/2 in to their end at
 // 7 5/8 in: the numbers stand at both ends, and in the row above, 4.5 mm up, how far the fold
-// lines lie from the centre. What that row tells stands behind its last number, which is
-// 5.2 mm wide by the widths of the letters, and 1 mm away.
+// lines lie from the centre, with what that is at its last number.
 func TestWordsOfATuckSheet(t *testing.T) {
 	piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", "1/8", 2, "3/8", "press = \"away\"\n"+tuckLength)+"\n[block]\n")
 	m := tuckSheet(piece, pattern)
 	assert.Equal(t, []string{
 		"1 at 0.375,12.5 up", "2 at 0.75,12.5 up",
-		"3/8 at 0.375,12.677 up", "3/4 at 0.75,12.677 up", "from cf at 0.854,12.766 right",
+		"3/8 at 0.375,12.677 up", "3/4 at 0.75,12.677 up", "from cf at 0.75,12.677 right",
 		"1 at 0.375,7.625 down", "2 at 0.75,7.625 down",
 	}, wordsAt(m, mark.TuckFold))
 	// 16 mm long, below the numbers and 3 mm clear of them, from the stitching on.
@@ -141,6 +140,17 @@ func TestWordsOfTucksOnAFlatPiece(t *testing.T) {
 	assert.Contains(t, texts(m), "below the cut edge")
 	assert.Contains(t, texts(m), "3 1/4")
 	assert.Contains(t, texts(m), "from centre front")
+	heads := map[string]plane.Point{}
+	for _, w := range m.Words {
+		if w.Head != nil {
+			heads[w.Text] = w.At
+			assert.Equal(t, plane.Point{Y: -1}, w.Head.Along, "below the ends")
+		}
+	}
+	require.Len(t, heads, 2)
+	apart := heads["from centre front"].Sub(heads["below the cut edge"])
+	assert.InDelta(t, 0, apart.X, 1e-9, "both at the last tuck")
+	assert.InDelta(t, 11, apart.Y, 1e-9, "a head of 10 mm has room over its column")
 }
 
 // A growth tuck that runs on through the fold of the cloth has no end there.

@@ -137,25 +137,24 @@ func onPiece(r piece.FoldRow) creased {
 	return c
 }
 
-// tellRow writes the words of a row on the sheet of its flat piece.
-func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, pressed bool, unit length.Unit) {
-	c := onPiece(r)
+// tellRow writes the words of a row on the sheet of its flat piece, and returns the row as it lies
+// there, and where more may stand below its ends.
+func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, unit length.Unit) (c creased, next float64) {
+	c = onPiece(r)
 	w := wordsFor(m, r, c.out)
-	next := 0.0
 	for end := range 2 {
 		next = w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
+	beside := next + headWide + betweenWords
 	if ended := r.Folds[0].End.Given; ended {
 		next = w.row(c.told(1, fromBase(unit)), next, c.baseOf(unit))
 	}
 	ends := pieceEnds(p, r)
 	if !level(ends) {
-		next = w.depths(c, ends, next, cutEdge, unit)
+		next = w.depths(c, ends, max(next, beside), cutEdge, unit)
 	}
 	c.measureEnd(m, ends, unit)
-	if pressed {
-		w.press(c, next)
-	}
+	return c, next
 }
 
 // pieceEnds returns how far from the cut edge each tuck or pleat of a row ends; none for a
@@ -173,10 +172,13 @@ func pieceEnds(p *piece.Piece, r piece.FoldRow) []float64 {
 // tellRows writes the words of all rows on the sheet of their flat piece.
 func tellRows(m *mark.Marking, p *piece.Piece, unit length.Unit) {
 	for _, t := range p.TuckRows {
-		tellRow(m, p, t.FoldRow, t.Press != source.Unpressed, unit)
+		c, below := tellRow(m, p, t.FoldRow, unit)
+		if t.Press != source.Unpressed {
+			wordsFor(m, t.FoldRow, c.out).press(c, below)
+		}
 	}
 	for _, pleats := range p.PleatRows {
-		tellRow(m, p, pleats.FoldRow, false, unit)
+		tellRow(m, p, pleats.FoldRow, unit)
 	}
 }
 

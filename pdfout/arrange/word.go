@@ -1,18 +1,25 @@
 package arrange
 
 import (
+	"math"
+
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: what is written at a place of a piece comes before all other text,
-// since it cannot stand anywhere else.
+// since it cannot stand anywhere else. The head of a row stands beside its last word. Where the
+// words stand in a column it stands over them in short lines, and begins where they do.
 
 // words writes the words and the dimensions of all pieces.
 func (s *Sheet) words() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
-			s.Near(wordOf(w), Anchor{w.At, w.Out.Unit()})
+			t := wordOf(w)
+			s.Near(t, anchorOf(w, t))
 		}
 	}
 	for _, p := range s.Pieces {
@@ -22,7 +29,29 @@ func (s *Sheet) words() {
 	}
 }
 
-// wordOf sets a word.
+// wordOf sets a word; the head of a column in lines that are no wider than it may be, but for
+// a longer word.
 func wordOf(w mark.Word) Inscription {
-	return InLines([]string{w.Text}, ink.LineName(w.Role))
+	style := ink.LineName(w.Role)
+	if w.Head == nil || math.Abs(w.Head.Along.X) < math.Abs(w.Head.Along.Y) {
+		return InLines([]string{w.Text}, style)
+	}
+	return Wrapped(w.Text, style, max(w.Head.Wide, text.LongestWord(length.Words(w.Text), style)))
+}
+
+// anchorOf is the place of a word that is set; of a head at the side of the last word of its row,
+// so that both begin equally far from the place of that.
+func anchorOf(w mark.Word, t Inscription) Anchor {
+	out := w.Out.Unit()
+	if w.Head == nil {
+		return Anchor{w.At, out}
+	}
+	last := InLines([]string{w.Head.Last}, ink.LineName(w.Role))
+	along := w.Head.Along.Mul(nearAway + t.reach(w.Head.Along))
+	return Anchor{w.At.Add(along).Add(out.Mul(last.reach(out))), out}
+}
+
+// reach is how far a block reaches from its middle to a side, in mm.
+func (t Inscription) reach(u plane.Point) float64 {
+	return (math.Abs(u.X)*t.Width + math.Abs(u.Y)*t.Height) / 2
 }
