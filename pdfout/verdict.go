@@ -67,8 +67,8 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 			for _, l := range p.Lines {
 				one := asPrinted(p.Name, l, printed, doubt)
 				all = append(all, one)
-				most = math.Max(most, math.Abs(one.off))
-				v.Most = math.Max(v.Most, math.Abs(one.off)+one.open)
+				most = max(most, math.Abs(one.off))
+				v.Most = max(v.Most, math.Abs(one.off)+one.open)
 				if one.open > v.Open+sameOff {
 					v.Unsure, v.Open = one.Line, one.open
 				}

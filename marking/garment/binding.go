@@ -124,7 +124,7 @@ func (b Binding) WidestAllowance() (widest length.Amount, wide bool) {
 	most := 0.0
 	for _, c := range b.Courses {
 		if c.isEdge() {
-			most = math.Max(most, c.drawn().Allowance)
+			most = max(most, c.drawn().Allowance)
 		}
 	}
 	return b.Width.Unit.Chosen(most), most > b.Width.MM+length.Rounding

@@ -60,7 +60,7 @@ func bias(side, width float64) []float64 {
 		long := 0.0
 		for _, a := range ends {
 			for _, b := range ends {
-				long = math.Max(long, a.Distance(b))
+				long = max(long, a.Distance(b))
 			}
 		}
 		strips = append(strips, long, long)

@@ -284,7 +284,7 @@ func (m measurer) underArms(r round) (g Girth, why string, ok bool) {
 		if !arms {
 			return g, "no seam at a side of " + p.piece.Name + " runs up to an armhole or a sleeve", false
 		}
-		all, down = append(all, c), math.Max(down, c.hollow())
+		all, down = append(all, c), max(down, c.hollow())
 	}
 	for i, p := range r.panels {
 		mm, inside, held := 0.0, false, false
@@ -332,7 +332,7 @@ func (c crossing) hollow() float64 {
 	for _, r := range c.arms {
 		lowest := r.top().Dot(c.up)
 		for _, q := range r.armhole {
-			lowest = math.Min(lowest, q.Dot(c.up))
+			lowest = min(lowest, q.Dot(c.up))
 		}
 		fromTop := r.path.Reversed()
 		walked := 0.0
@@ -341,9 +341,9 @@ func (c crossing) hollow() float64 {
 			long := fromTop[k].Distance(fromTop[k-1])
 			if b <= lowest {
 				if a > b {
-					long *= math.Min(1, (a-lowest)/(a-b))
+					long *= min(1, (a-lowest)/(a-b))
 				}
-				down = math.Max(down, walked+long)
+				down = max(down, walked+long)
 				break
 			}
 			walked += long

@@ -108,7 +108,7 @@ func (j joiner) against(s source.SeamSpec, l laying) (sum [tellings]float64) {
 		count(TellsSewing, j.ties.sewn(a.neighbour) != j.ties.sewn(b.neighbour))
 		count(TellsHems, (a.neighbour.drawn().Hem > 0) != (b.neighbour.drawn().Hem > 0))
 		count(TellsLengths, math.Abs(a.neighbour.drawn().FinishedLength-b.neighbour.drawn().FinishedLength) > equalNeighbours)
-		sum[TellsAngles] += math.Min(math.Abs(end.Bend), meantCorner)
+		sum[TellsAngles] += min(math.Abs(end.Bend), meantCorner)
 		sum[TellsCutEdges] += end.CutJog.MM
 	}
 	count(TellsFile, s.Meet[0].Given() && !said)
@@ -173,7 +173,7 @@ func nearestSum(of, to []float64) (sum float64) {
 	for _, x := range of {
 		nearest := math.Inf(1)
 		for _, y := range to {
-			nearest = math.Min(nearest, math.Abs(x-y))
+			nearest = min(nearest, math.Abs(x-y))
 		}
 		sum += nearest
 	}

@@ -103,7 +103,7 @@ func (p *Pattern) noAllowance(s Seam) string {
 	for _, side := range s.Sides {
 		for _, c := range side.Courses {
 			e := c.drawn()
-			most = math.Max(most, e.Allowance)
+			most = max(most, e.Allowance)
 			if name := wording.Quoted(c.Piece.Key + "." + c.Key); e.Allowance == 0 && !e.OnFold && !slices.Contains(bare, name) {
 				bare = append(bare, name)
 			}

@@ -76,20 +76,20 @@ func (j joiner) reach(courses []Course, width, fullness, side float64) Reach {
 				if bend.Square() { // it is called so, and takes what a square one does
 					bend.Turn, outward = 90, math.Pi/2
 				}
-				bend.Needs = j.Unit.AtLeast(2 * width * math.Tan(math.Min(outward, mostCorner)/2))
+				bend.Needs = j.Unit.AtLeast(2 * width * math.Tan(min(outward, mostCorner)/2))
 				bend.Takes = bend.Needs
 				r.Corners = withBend(r.Corners, bend)
 			case outward > 0:
 				bend.Needs = j.Unit.AtLeast(width * outward)
-				bend.Takes = j.Unit.AtLeast(math.Max(0, width*outward-(fullness-1)*t.length))
+				bend.Takes = j.Unit.AtLeast(max(0, width*outward-(fullness-1)*t.length))
 				if j.Unit.Amount(width*outward).Steps > 0 || width == 0 && bend.Turn >= wideCurve {
 					r.Curves = withBend(r.Curves, bend)
 				}
 			case t.sharp():
-				spareAtCorners += 2 * width * math.Tan(math.Min(-outward, mostCorner)/2) * float64(c.times)
+				spareAtCorners += 2 * width * math.Tan(min(-outward, mostCorner)/2) * float64(c.times)
 			default:
 				spare -= width * outward * float64(c.times)
-				tightest = math.Min(tightest, t.radius)
+				tightest = min(tightest, t.radius)
 			}
 		}
 	}

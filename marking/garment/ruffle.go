@@ -147,7 +147,7 @@ func (r Ruffle) EachApart() length.Amount {
 // each counts, in mm; or any number above mostStrips where they are more than that.
 func (r Ruffle) stripsOf(usable float64) int {
 	long := r.Length.Enough() - length.Rounding
-	r.Strips = int(math.Min(math.Max(1, math.Ceil(long/usable)), mostStrips+1))
+	r.Strips = int(min(max(1, math.Ceil(long/usable)), mostStrips+1))
 	if r.CutsOneInTwo() && float64(r.Strips)*usable-2*r.Joining.MM < long {
 		r.Strips++
 	}

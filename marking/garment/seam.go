@@ -71,10 +71,10 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 			seam.Plain = j.cut(c) && seam.Plain
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
 			e := c.drawn()
-			side.taken += float64(c.Times) * math.Max(0, e.Sewn.Length()-e.FinishedLength)
-			side.room += float64(c.Times) * math.Max(0, c.Cut.MM-e.Path.Length())
+			side.taken += float64(c.Times) * max(0, e.Sewn.Length()-e.FinishedLength)
+			side.room += float64(c.Times) * max(0, c.Cut.MM-e.Path.Length())
 			// Within a tuck an edge is as long as ever, but no seam can be sewn there.
-			left := math.Min(e.FinishedLength, c.Piece.FinishedLength(e.Sewn))
+			left := min(e.FinishedLength, c.Piece.FinishedLength(e.Sewn))
 			if left < piece.LeastSeam && left < e.Sewn.Length()-piece.LeastTakeUp {
 				j.found.Add(s.Join, "make them fewer or smaller", "the tucks and pleats of %q leave %s of it to be sewn",
 					c.Piece.Key+"."+c.Key, j.found.NothingOr(left))
@@ -145,7 +145,7 @@ func (s Seam) CutMatches() bool {
 // Fullness returns how many times as long the longer side is as the shorter.
 func (s Seam) Fullness() float64 {
 	a, b := s.Sides[0].Sewn.MM, s.Sides[1].Sewn.MM
-	return math.Max(a, b) / math.Min(a, b)
+	return max(a, b) / min(a, b)
 }
 
 // Longer returns the longer side of a difference, and the other one.

@@ -124,7 +124,7 @@ func (c Course) notches() (places []float64) {
 	e, begins := c.drawn(), p.Sewn(edge).From-p.Drawn(edge).From
 	for _, q := range p.NotchPlaces(edge) {
 		_, along, _ := e.Line.Nearest(q)
-		places = append(places, p.FinishedAlong(edge, e.Line.Between(begins, math.Max(begins, along))))
+		places = append(places, p.FinishedAlong(edge, e.Line.Between(begins, max(begins, along))))
 	}
 	return places
 }
@@ -212,7 +212,7 @@ func (j joiner) seamEnds(s source.SeamSpec, a, b Course, off length.Amount) (m M
 
 // sharpest returns how far the line that turns most over the seam does so, in degrees.
 func (l laying) sharpest() float64 {
-	return math.Max(math.Abs(bend(l.ends[0][0], l.ends[0][1])), math.Abs(bend(l.ends[1][0], l.ends[1][1])))
+	return max(math.Abs(bend(l.ends[0][0], l.ends[0][1])), math.Abs(bend(l.ends[1][0], l.ends[1][1])))
 }
 
 // pastBy returns which side runs past the other by a length: neither where it is read as

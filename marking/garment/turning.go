@@ -61,7 +61,7 @@ type point struct {
 
 // step is the length of a curve that a point stands for: half a step on either side, of the
 // shorter of the two, for a longer one is straight.
-func (p point) step() float64 { return math.Min(p.before, p.after) }
+func (p point) step() float64 { return min(p.before, p.after) }
 
 // bit is a little of a curve: what it turns by, in radians, and how long it is.
 type bit struct{ angle, length float64 }
@@ -168,19 +168,19 @@ func cornerAt(points []point, i int) (angle float64, next int) {
 	if math.Abs(angle) < leastCorner {
 		return 0, i
 	}
-	beside := math.Max(cornerWithin, longestStep(angle))
+	beside := max(cornerWithin, longestStep(angle))
 	before, after := 0.0, 0.0 // the most that it turns the same way beside the corner
 	sum = 0
 	for k := i - 1; k >= 0 && points[i].at-points[k].at <= beside; k-- {
 		sum += points[k].angle
-		before = math.Max(before, way*sum)
+		before = max(before, way*sum)
 	}
 	sum = 0
 	for k := next; k < len(points) && points[k].at-points[next-1].at <= beside; k++ {
 		sum += points[k].angle
-		after = math.Max(after, way*sum)
+		after = max(after, way*sum)
 	}
-	if math.Max(before, after) > math.Abs(angle)/sharper {
+	if max(before, after) > math.Abs(angle)/sharper {
 		return 0, i
 	}
 	return angle, next
@@ -193,7 +193,7 @@ func curvesOf(points []point, first, last bit) []turning {
 	begin := 0
 	for i := 1; i < len(points); i++ {
 		a, b := points[i-1], points[i]
-		if a.angle*b.angle < 0 || b.before > straightGap*math.Max(a.step(), b.step()) {
+		if a.angle*b.angle < 0 || b.before > straightGap*max(a.step(), b.step()) {
 			all = append(all, curveOf(points[begin:i], first, a.outside()))
 			begin, first = i, b.outside()
 		}
@@ -213,7 +213,7 @@ func curveOf(points []point, first, last bit) turning {
 			from++
 		}
 		if angle >= leastCorner {
-			t.radius = math.Min(t.radius, long/angle)
+			t.radius = min(t.radius, long/angle)
 		}
 	}
 	return t

@@ -55,7 +55,7 @@ type band struct {
 // columns are finest wide, or wider where those would be too many. All are in mm;
 // width and finest are above 0, and clear is not below 0.
 func newBand(width, finest, clear float64) *band {
-	step := math.Max(finest, width/mostColumns)
+	step := max(finest, width/mostColumns)
 	return &band{
 		width:   width,
 		step:    step,
@@ -87,11 +87,11 @@ func (b *band) clone() *band {
 func (b *band) fits(width float64) bool { return width <= b.width+flush }
 
 // fillTo takes the whole band up to y, in mm.
-func (b *band) fillTo(y float64) { b.floor = math.Max(b.floor, y) }
+func (b *band) fillTo(y float64) { b.floor = max(b.floor, y) }
 
 // closeAt gives the band a ceiling at y, in mm, over which nothing put in later
 // reaches. What lies there already stays.
-func (b *band) closeAt(y float64) { b.ceiling = math.Min(b.ceiling, y) }
+func (b *band) closeAt(y float64) { b.ceiling = min(b.ceiling, y) }
 
 // lowest returns where a shape can be put so that it lies lowest, as the lower left
 // corner of its box: of places equally low the leftmost. It is false where there is
@@ -115,7 +115,7 @@ func (b *band) lowestAtLeft(p *profile, below float64) (at plane.Point, ok bool)
 
 // lowestUpTo looks at the columns up to the last one in which the shape may begin.
 func (b *band) lowestUpTo(p *profile, last int, below float64) (at plane.Point, ok bool) {
-	below = math.Min(below, b.ceiling-p.height+2*flush)
+	below = min(below, b.ceiling-p.height+2*flush)
 	known := b.known[p]
 	if len(known) <= last {
 		known = make([]float64, last+1)
@@ -129,7 +129,7 @@ func (b *band) lowestUpTo(p *profile, last int, below float64) (at plane.Point, 
 		}
 	}
 	known[likely] = b.free(p, likely, known[likely], below)
-	below = math.Min(below, known[likely]+2*flush)
+	below = min(below, known[likely]+2*flush)
 	for first := range last + 1 {
 		if known[first] >= below-flush {
 			continue
@@ -145,7 +145,7 @@ func (b *band) lowestUpTo(p *profile, last int, below float64) (at plane.Point, 
 // free returns the lowest place, no lower than y, where a shape that begins in a column
 // lies clear of all that is taken; or one where it does not, but that is not below a y.
 func (b *band) free(p *profile, first int, y, below float64) float64 {
-	y = math.Max(y, b.floor)
+	y = max(y, b.floor)
 	for k, clear := 0, 0; clear < len(p.tallFirst) && y < below-flush; k = (k + 1) % len(p.tallFirst) {
 		column := p.tallFirst[k]
 		clear++
@@ -168,7 +168,7 @@ func over(taken, shape []rise, y float64) float64 {
 				if t.low >= y+r.high-flush {
 					break
 				}
-				y, again = math.Max(y, t.high-r.low), len(shape) > 1
+				y, again = max(y, t.high-r.low), len(shape) > 1
 			}
 		}
 	}
@@ -206,7 +206,7 @@ func withRise(all []rise, r rise) []rise {
 	from := firstAbove(all, r.low)
 	to := from
 	for to < len(all) && all[to].low <= r.high {
-		r = rise{math.Min(r.low, all[to].low), math.Max(r.high, all[to].high)}
+		r = rise{min(r.low, all[to].low), max(r.high, all[to].high)}
 		to++
 	}
 	return slices.Replace(all, from, to, r)

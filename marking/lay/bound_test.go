@@ -21,9 +21,9 @@ func leastLength(items []item, width float64) float64 {
 		}
 		whole := i.opened()
 		area += float64(i.count*i.garments) * math.Abs(whole.path.Area())
-		longest = math.Max(longest, whole.length)
+		longest = max(longest, whole.length)
 	}
-	return math.Max(area/width, longest)
+	return max(area/width, longest)
 }
 
 // exampleFiles are the names of the examples.

@@ -43,7 +43,7 @@ func (b *band) profileOf(path plane.Path) *profile {
 			rises = []rise{{0, p.height}}
 		}
 		for _, r := range rises {
-			tallest[k] = math.Max(tallest[k], r.high-r.low)
+			tallest[k] = max(tallest[k], r.high-r.low)
 		}
 		p.columns, p.tallFirst = append(p.columns, rises), append(p.tallFirst, k)
 	}
@@ -79,7 +79,7 @@ func take(columns []column, a, b plane.Point, step float64) {
 		if right < b.X {
 			to = heightAt(a, b, right)
 		}
-		c := crossing{rise: rise{math.Min(from, to), math.Max(from, to)}}
+		c := crossing{rise: rise{min(from, to), max(from, to)}}
 		if a.X <= middle && middle < b.X {
 			c.turn = turn
 		}
@@ -91,7 +91,7 @@ func take(columns []column, a, b plane.Point, step float64) {
 func (c column) with(next crossing) column {
 	if n := len(c); n > 0 && next.low <= c[n-1].high && next.high >= c[n-1].low {
 		last := &c[n-1]
-		last.low, last.high = math.Min(last.low, next.low), math.Max(last.high, next.high)
+		last.low, last.high = min(last.low, next.low), max(last.high, next.high)
 		last.turn += next.turn
 		return c
 	}
@@ -100,7 +100,7 @@ func (c column) with(next crossing) column {
 
 // heightAt returns how high the segment ab lies at an x between its ends.
 func heightAt(a, b plane.Point, x float64) float64 {
-	return a.Toward(b, math.Min(1, math.Max(0, (x-a.X)/(b.X-a.X)))).Y
+	return a.Toward(b, min(1, max(0, (x-a.X)/(b.X-a.X)))).Y
 }
 
 // filled returns what a shape takes of a column. Between two pieces of its outline, at a
@@ -112,7 +112,7 @@ func (c column) filled() []rise {
 	within := 0
 	for _, one := range c {
 		if last := len(rises) - 1; last >= 0 && (within != 0 || one.low <= rises[last].high) {
-			rises[last].high = math.Max(rises[last].high, one.high)
+			rises[last].high = max(rises[last].high, one.high)
 		} else {
 			rises = append(rises, one.rise)
 		}

@@ -56,7 +56,7 @@ func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
 
 // Enough returns the length in mm, or what is printed of it where that is more: whoever
 // cuts by the print has to find it.
-func (a Amount) Enough() float64 { return math.Max(a.MM, a.Steps*a.Unit.Ruler()) }
+func (a Amount) Enough() float64 { return max(a.MM, a.Steps*a.Unit.Ruler()) }
 
 // Plus returns the sum of two lengths, as it is worked out and as it is read.
 func (a Amount) Plus(b Amount) Amount {

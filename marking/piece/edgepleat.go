@@ -47,8 +47,8 @@ func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
 	// The line lies as far beyond the mouth as the slant of the edge has it, or one
 	// take-up more or less where the edge bends: what lies farther between the lines
 	// of the pleat is another part of the edge.
-	least := math.Min(0, mouth.Dot(in)) - p.TakeUp()
-	most := math.Max(0, mouth.Dot(in)) + inside*mouth.Length()/width + p.TakeUp()
+	least := min(0, mouth.Dot(in)) - p.TakeUp()
+	most := max(0, mouth.Dot(in)) + inside*mouth.Length()/width + p.TakeUp()
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
 		a, b := line[i-1].Sub(p.fold[0]), line[i].Sub(p.fold[0])
@@ -70,7 +70,7 @@ func between(u, v, width float64) (from, to float64) {
 		return 0, 0
 	}
 	from, to = -u/(v-u), (width-u)/(v-u)
-	return math.Max(0, math.Min(from, to)), math.Min(1, math.Max(from, to))
+	return max(0, min(from, to)), min(1, max(from, to))
 }
 
 // leastSlant bounds the sine of the angle between an edge and the lines of a

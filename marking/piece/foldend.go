@@ -88,7 +88,7 @@ func following(r FoldRow, line *plane.Tree, end FoldEnd, u, reach float64) (floa
 	fold := plane.NewTree(plane.Path{r.Base.At(u, end.begin-reach), r.Base.At(u, end.begin+reach)})
 	length, met := math.Inf(-1), false
 	for _, c := range plane.Crossings(line, fold) {
-		length, met = math.Max(length, end.down*(r.Base.V(c.At)-end.begin)), true
+		length, met = max(length, end.down*(r.Base.V(c.At)-end.begin)), true
 	}
 	return length, met
 }

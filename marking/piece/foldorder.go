@@ -62,7 +62,7 @@ func (o foldOrder) shifts() []float64 {
 	}
 	before := 0.0
 	if o.zero < len(o.folds) {
-		before = math.Min(0, shift[o.zero])
+		before = min(0, shift[o.zero])
 	}
 	for i := o.zero - 1; i >= 0; i-- {
 		before -= 2 * o.folds[i].Width

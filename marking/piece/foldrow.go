@@ -126,7 +126,7 @@ func (f Fold) reach() Stretch {
 func (r FoldRow) takeUp() float64 {
 	sum := 0.0
 	for _, f := range r.Folds {
-		sum += f.Far() - math.Max(0, f.Near)
+		sum += f.Far() - max(0, f.Near)
 	}
 	return sum
 }

@@ -60,7 +60,7 @@ func (f Frame) Chords(outline *plane.Tree, u float64) []Stretch {
 	reach := bounds.Width() + bounds.Height()
 	from, to := math.Inf(1), math.Inf(-1)
 	for _, corner := range []plane.Point{bounds.Min, bounds.Max} {
-		from, to = math.Min(from, f.V(corner)-reach), math.Max(to, f.V(corner)+reach)
+		from, to = min(from, f.V(corner)-reach), max(to, f.V(corner)+reach)
 	}
 	inside := InsideStretches(outline, plane.NewTree(f.Lengthwise(u, Stretch{from, to})))
 	for i := range inside {

@@ -86,7 +86,7 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark, taken
 		u := us.From + (us.To-us.From)*(float64(k)+0.5)/grainPlaces
 		for _, chord := range b.Chords(outline, u) {
 			for _, s := range []Stretch{chord, b.widestBetween(u, chord, stitched), b.widestBetween(u, chord, trees)} {
-				long := math.Min(longestGrain, (s.To-s.From)*grainShare)
+				long := min(longestGrain, (s.To-s.From)*grainShare)
 				middle := (s.From + s.To) / 2
 				line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
 				if long < leastGrain || !isClear(line, stitched, taken) {

@@ -219,10 +219,10 @@ func (p *Piece) mainSide(outline Ring) side {
 	all := append(p.straightEdges(outline), p.straightStretches(outline)...)
 	longest := 0.0
 	for _, s := range all {
-		longest = math.Max(longest, s.length)
+		longest = max(longest, s.length)
 	}
 	box := outline.Path.Bounds()
-	if longest < leastSide*math.Max(box.Width(), box.Height()) {
+	if longest < leastSide*max(box.Width(), box.Height()) {
 		return side{}
 	}
 	var main side

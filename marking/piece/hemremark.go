@@ -109,7 +109,7 @@ func (m *remarker) linesIn(e *Edge) {
 		line := plane.NewTree(l.Path)
 		for share := range 9 {
 			away := edge.Distance(line.At(line.Length()*float64(share)/8), math.Inf(1))
-			least, most = math.Min(least, away), math.Max(most, away)
+			least, most = min(least, away), max(most, away)
 		}
 		if most < e.Allowance-SamePoint {
 			m.say(l.place, "the line lies in the hem of %q, which is folded back: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(least), m.takes(e))

@@ -1,8 +1,6 @@
 package piece
 
 import (
-	"math"
-
 	"tuckmark/marking/plane"
 )
 
@@ -20,7 +18,7 @@ func InsideStretches(outline, line *plane.Tree) []Stretch {
 	for _, s := range divide(outline, line) {
 		middle := line.At((s.From + s.To) / 2)
 		if s.To-s.From < SamePoint || !outline.Holds(middle) ||
-			outline.Nearer(middle, math.Min(SamePoint, (s.To-s.From)/1000)) {
+			outline.Nearer(middle, min(SamePoint, (s.To-s.From)/1000)) {
 			continue
 		}
 		inside = joinedOn(inside, s)

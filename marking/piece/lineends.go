@@ -1,8 +1,6 @@
 package piece
 
 import (
-	"math"
-
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
@@ -47,7 +45,7 @@ func (p *Piece) runToEdges(line plane.Path, ends [2]runsTo, ls source.LineSpec, 
 	tree := plane.NewTree(line)
 	var own []Stretch // of the line on the piece, what holds some of what is given
 	for _, s := range p.stretchesOn(tree) {
-		if math.Min(s.To, given.To)-math.Max(s.From, given.From) > LeastLine {
+		if min(s.To, given.To)-max(s.From, given.From) > LeastLine {
 			own = append(own, s)
 		}
 	}

@@ -40,14 +40,14 @@ func (p *Piece) outside(q plane.Point) float64 {
 // toEdge returns a line with every place of it brought to the edge of the piece, and how far
 // outside, in mm, the farthest lay.
 func (p *Piece) toEdge(line plane.Path) (on plane.Path, farthest float64) {
-	apart := math.Max(sampled, line.Length()/mostSampled)
+	apart := max(sampled, line.Length()/mostSampled)
 	for k, to := range line {
 		from := line[max(0, k-1)]
-		steps := math.Max(1, math.Ceil(from.Distance(to)/apart))
+		steps := max(1, math.Ceil(from.Distance(to)/apart))
 		for j := range int(steps) {
 			q := from.Toward(to, float64(j+1)/steps)
 			at, _ := p.Tree.Nearest(q)
-			on, farthest = append(on, at), math.Max(farthest, p.outside(q))
+			on, farthest = append(on, at), max(farthest, p.outside(q))
 		}
 	}
 	return on, farthest
@@ -62,7 +62,7 @@ func (p *Piece) onPiece(line plane.Path) (on plane.Path, farthest float64) {
 		part := line.Between(s.From, s.To)
 		if !p.Tree.Holds(tree.At((s.From + s.To) / 2)) {
 			along, out := p.toEdge(part)
-			farthest = math.Max(farthest, out)
+			farthest = max(farthest, out)
 			switch end := i == 0 || i == len(parts)-1; {
 			case out < LeastLine: // it stays as it is
 			case end && len(parts) > 1 && s.To-s.From <= shortEnd:

@@ -38,7 +38,7 @@ func (m *remarker) hemEnds() {
 					continue
 				}
 				m.say(r.place, "%s lies on the end of %s: it takes up the cloth from %s to %s from %q, and the end lies at %s",
-					r.name(f), end.name, m.unit.OnRuler(math.Max(0, f.Near)), m.unit.OnRuler(f.Far()), r.Base.Name, m.unit.OnRuler(u))
+					r.name(f), end.name, m.unit.OnRuler(max(0, f.Near)), m.unit.OnRuler(f.Far()), r.Base.Name, m.unit.OnRuler(u))
 			}
 		}
 	}

@@ -50,7 +50,7 @@ func (s strips) folded(u, v float64) (g float64, taken, open bool) {
 			}
 			return one.seam + reach, true, false
 		}
-		shift += far - math.Max(0, one.near)
+		shift += far - max(0, one.near)
 	}
 	return u - shift, false, false
 }
@@ -89,7 +89,7 @@ func randomFront(t *rapid.T) frontCase {
 		"\nside: " + sketch.TurnedPoints(c.angle, at(shoulder, high+rise-drop), at(hem, 0)) +
 		"\nhem: " + sketch.TurnedPoints(c.angle, at(hem, 0), at(0, 0)) + "\n---\n"
 	c.across.mirrored = c.onFold
-	c.addRows(t, &c.across, "centre", math.Min(shoulder, hem)-1, high)
+	c.addRows(t, &c.across, "centre", min(shoulder, hem)-1, high)
 	if rapid.Bool().Draw(t, "growth tucks") {
 		c.addRows(t, &c.up, "hem", high/2, 0)
 	}

@@ -68,5 +68,5 @@ func ringCorners(outline plane.Path) plane.Path {
 func squareTo(outline plane.Path, direction plane.Point) bool {
 	corners := ringCorners(outline)
 	side := corners[1].Sub(corners[0])
-	return math.Min(math.Abs(side.Dot(direction)), math.Abs(side.Cross(direction))) < Straightness
+	return min(math.Abs(side.Dot(direction)), math.Abs(side.Cross(direction))) < Straightness
 }

@@ -85,10 +85,10 @@ func (c frontCase) checkArea(t *rapid.T, p *piece.Piece) {
 			if one.toward {
 				from, to = one.seam-one.width, one.seam
 			}
-			all = append(all, band{from, to, 2, math.Max(one.level, -far)})
+			all = append(all, band{from, to, 2, max(one.level, -far)})
 			if s.mirrored && from < 0 {
 				all[len(all)-1].from = 0
-				all = append(all, band{0, -from, 2, math.Max(one.level, -far)})
+				all = append(all, band{0, -from, 2, max(one.level, -far)})
 			}
 		}
 		return all
@@ -96,7 +96,7 @@ func (c frontCase) checkArea(t *rapid.T, p *piece.Piece) {
 	want := 0.0
 	for _, x := range bands(c.across, -far) {
 		for _, y := range bands(c.up, -far) {
-			want += x.times * y.times * areaIn(finished, x.from, x.to, math.Max(y.from, x.level), y.to)
+			want += x.times * y.times * areaIn(finished, x.from, x.to, max(y.from, x.level), y.to)
 		}
 	}
 	// Where a strip is open the piece is spread by it.

@@ -100,7 +100,7 @@ func (m *remarker) deepHem(i int) {
 	edge := plane.NewTree(e.Path)
 	far := 0.0
 	for _, q := range whole {
-		far = math.Max(far, edge.Distance(q, math.Inf(1)))
+		far = max(far, edge.Distance(q, math.Inf(1)))
 	}
 	if reach := e.Allowance + e.Hem; reach > far+SamePoint {
 		m.say(e.Place, "the hem is deeper than there is room for: folded back, it reaches %s from the cut edge, and the piece ends at %s",

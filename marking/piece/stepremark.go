@@ -44,7 +44,7 @@ func (m *remarker) stepped(r FoldRow, edge int) {
 		near, inNear := r.crossedAt(sewn, f, f.Near)
 		far, inFar := r.crossedAt(sewn, f, f.Far())
 		if rise := math.Abs(far - near); inNear && inFar && rise > leastStep-length.Rounding {
-			least, most = math.Min(least, rise), math.Max(most, rise)
+			least, most = min(least, rise), max(most, rise)
 			stepping[f.Number] = true
 		}
 	}

@@ -51,7 +51,7 @@ func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, f
 	for i := range piece.Edges {
 		e := &piece.Edges[i]
 		takeAllowance(e, specs[e.Key], allowance, found)
-		widest = math.Max(widest, e.Allowance)
+		widest = max(widest, e.Allowance)
 	}
 	before := len(found.List)
 	run := runOut * widest
@@ -259,7 +259,7 @@ func (p *Piece) keepWithin(r *ruling, found *Findings) bool {
 	beside := r.beside()
 	var own []Stretch // what lies beside the edge, not on a lengthened end
 	for _, s := range InsideStretches(p.Tree, r.line) {
-		if math.Min(s.To, beside.To)-math.Max(s.From, beside.From) > LeastLine {
+		if min(s.To, beside.To)-max(s.From, beside.From) > LeastLine {
 			own = append(own, s)
 		}
 	}

@@ -156,7 +156,7 @@ func TestCornersOfEveryAngle(t *testing.T) {
 			// a wide box above or round it.
 			sin, cos := math.Sincos((180 - degrees) * math.Pi / 180)
 			x, y := 5+4*cos, 4*sin
-			rest := fmt.Sprintf("rest: %.6f,%.6f 20,%.6f 20,20 -10,20 -10,0 0,0 | allowance = 0", x, y, math.Max(y, 6))
+			rest := fmt.Sprintf("rest: %.6f,%.6f 20,%.6f 20,20 -10,20 -10,0 0,0 | allowance = 0", x, y, max(y, 6))
 			if degrees > 180 {
 				rest = fmt.Sprintf("rest: %.6f,%.6f 20,-12 20,20 -10,20 -10,0 0,0 | allowance = 0", x, y)
 			}

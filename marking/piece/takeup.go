@@ -104,7 +104,7 @@ func overlap(a, b takeUp) bool {
 			normal := shape.corners[(k+1)%4].Sub(shape.corners[k]).Left().Unit()
 			aFrom, aTo := shadow(a, normal)
 			bFrom, bTo := shadow(b, normal)
-			if math.Min(aTo, bTo)-math.Max(aFrom, bFrom) < LeastLine {
+			if min(aTo, bTo)-max(aFrom, bFrom) < LeastLine {
 				return false
 			}
 		}
@@ -117,7 +117,7 @@ func shadow(t takeUp, direction plane.Point) (from, to float64) {
 	from, to = math.Inf(1), math.Inf(-1)
 	for _, c := range t.corners {
 		v := c.Dot(direction)
-		from, to = math.Min(from, v), math.Max(to, v)
+		from, to = min(from, v), max(to, v)
 	}
 	return from, to
 }

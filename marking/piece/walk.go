@@ -2,7 +2,6 @@ package piece
 
 import (
 	"fmt"
-	"math"
 
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
@@ -52,7 +51,7 @@ func firstAt(path plane.Path, at, direction, reach float64, away func(plane.Poin
 		// The nearer end of what is left of this segment is within reach, so
 		// the segment leaves the reach at most once.
 		if walked+l > at && away(b) >= reach-Rounding {
-			low, high := math.Max(0, at-walked), l
+			low, high := max(0, at-walked), l
 			for range 60 { // halving: below rounding long before that
 				if middle := (low + high) / 2; away(a.Toward(b, middle/l)) < reach {
 					low = middle

@@ -36,8 +36,8 @@ func (b Box) Centre() Point { return b.Min.Toward(b.Max, 0.5) }
 // With returns the smallest box that holds b and p.
 func (b Box) With(p Point) Box {
 	return Box{
-		Point{math.Min(b.Min.X, p.X), math.Min(b.Min.Y, p.Y)},
-		Point{math.Max(b.Max.X, p.X), math.Max(b.Max.Y, p.Y)},
+		Point{min(b.Min.X, p.X), min(b.Min.Y, p.Y)},
+		Point{max(b.Max.X, p.X), max(b.Max.Y, p.Y)},
 	}
 }
 

@@ -92,7 +92,7 @@ func SelfCrossing(t *Tree) (at Point, i, j int, ok bool) {
 // other.
 func foldsBack(p Path, i, k int) bool {
 	a, b := p[i+1].Sub(p[i]), p[k+1].Sub(p[k])
-	return a.Dot(b) < 0 && math.Abs(a.Cross(b)) <= touch*math.Max(a.Length(), b.Length())
+	return a.Dot(b) < 0 && math.Abs(a.Cross(b)) <= touch*max(a.Length(), b.Length())
 }
 
 // share is a place on two segments, as a share of the way along each.
@@ -109,7 +109,7 @@ func crossSegments(p, q, r, s Point) []share {
 	area := u.Cross(v)
 	// Below this the directions differ by less than a touch over the whole
 	// of the shorter one, and the place where they cross means nothing.
-	if math.Abs(area) <= touch*math.Max(lu, lv) {
+	if math.Abs(area) <= touch*max(lu, lv) {
 		return shareLine(p, q, r, s)
 	}
 	a, b := w.Cross(v)/area, w.Cross(u)/area
@@ -144,4 +144,4 @@ func shareLine(p, q, r, s Point) []share {
 	return found
 }
 
-func clampShare(t float64) float64 { return math.Min(1, math.Max(0, t)) }
+func clampShare(t float64) float64 { return min(1, max(0, t)) }

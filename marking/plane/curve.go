@@ -104,7 +104,7 @@ const mostHalvings = 12
 // whoever draws beside it.
 func appendCubic(curve Path, a, b, c, d Point, halvings int) Path {
 	chord := d.Sub(a)
-	off := math.Max(math.Abs(chord.Cross(b.Sub(a))), math.Abs(chord.Cross(c.Sub(a))))
+	off := max(math.Abs(chord.Cross(b.Sub(a))), math.Abs(chord.Cross(c.Sub(a))))
 	leave, arrive := b.Sub(a), d.Sub(c)
 	turn := math.Abs(math.Atan2(leave.Cross(arrive), leave.Dot(arrive)))
 	if off <= flatness*chord.Length() && turn <= gentleTurn || halvings == mostHalvings {

@@ -69,7 +69,7 @@ func NewFolding(origin, out Point, folds []Fold) *Folding {
 	f := &Folding{origin: origin, out: out, folds: folds, rim: math.Inf(-1)}
 	before := 0.0 // what strips and parts of strips take on the near side of the base line
 	for _, one := range folds {
-		before += math.Max(0, math.Min(0, one.End())-one.At)
+		before += max(0, min(0, one.End())-one.At)
 	}
 	taken := -before
 	for k, one := range folds {
@@ -92,7 +92,7 @@ func NewFolding(origin, out Point, folds []Fold) *Folding {
 func (f *Folding) Over(shape Path) {
 	f.rim = math.Inf(1)
 	for _, q := range shape {
-		f.rim = math.Min(f.rim, f.U(q))
+		f.rim = min(f.rim, f.U(q))
 	}
 }
 
@@ -102,7 +102,7 @@ func (f *Folding) Over(shape Path) {
 func (f *Folding) beyond(u float64, k int) bool {
 	s := f.seam[k]
 	if math.Abs(s-f.rim) < give {
-		return u > math.Max(s, f.rim)+give
+		return u > max(s, f.rim)+give
 	}
 	return u >= s-touch
 }
@@ -278,7 +278,7 @@ func (f *Folding) breaks(a, b Point) []float64 {
 		}
 	}
 	for _, one := range f.folds {
-		if math.Max(ua, ub) < one.At || math.Min(ua, ub) > one.End() {
+		if max(ua, ub) < one.At || min(ua, ub) > one.End() {
 			continue
 		}
 		at(ua, ub, one.At)

@@ -249,7 +249,7 @@ func (r *raw) strays(at Point, first, last int) bool {
 	far := 0.0
 	between := r.source[min(first+1, len(r.source)):max(first+1, min(last+1, len(r.source)))]
 	for _, q := range between {
-		far = math.Max(far, q.Distance(at))
+		far = max(far, q.Distance(at))
 	}
 	if first < 0 || last >= len(r.source)-1 {
 		return far > tongueLength*r.d

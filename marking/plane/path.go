@@ -75,7 +75,7 @@ func (p Path) At(d float64) (Point, Point) {
 		step := p[i].Sub(p[i-1])
 		l := step.Length()
 		if d < l && l > 0 {
-			return p[i-1].Toward(p[i], math.Max(0, d)/l), step.Unit()
+			return p[i-1].Toward(p[i], max(0, d)/l), step.Unit()
 		}
 		d -= l
 	}
@@ -102,7 +102,7 @@ func (p Path) EndDirection() Point {
 // Between returns the part of the path from a mm to b mm along it. Both are
 // brought into the path; when b is not beyond a the part has no points.
 func (p Path) Between(a, b float64) Path {
-	a, b = math.Max(0, a), math.Min(p.Length(), b)
+	a, b = max(0, a), min(p.Length(), b)
 	if len(p) < 2 || b <= a {
 		return nil
 	}
@@ -148,7 +148,7 @@ func nearestOnSegment(a, b, q Point) (Point, float64) {
 	if l2 == 0 {
 		return a, 0
 	}
-	t := math.Min(1, math.Max(0, q.Sub(a).Dot(ab)/l2))
+	t := min(1, max(0, q.Sub(a).Dot(ab)/l2))
 	return a.Toward(b, t), t
 }
 
@@ -164,9 +164,9 @@ func (p Path) Straightness() float64 {
 	for _, q := range p {
 		off := q.Sub(p[0])
 		if along != (Point{}) {
-			most = math.Max(most, math.Abs(along.Cross(off)))
+			most = max(most, math.Abs(along.Cross(off)))
 		} else {
-			most = math.Max(most, off.Length())
+			most = max(most, off.Length())
 		}
 	}
 	return most

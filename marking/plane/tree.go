@@ -149,7 +149,7 @@ func (t *Tree) within(level, k int, b Box, visit func(i int) bool) bool {
 func (t *Tree) Distance(q Point, limit float64) float64 {
 	if len(t.levels) == 0 {
 		if len(t.path) == 1 {
-			return math.Min(limit, t.path[0].Distance(q))
+			return min(limit, t.path[0].Distance(q))
 		}
 		return limit
 	}
@@ -160,7 +160,7 @@ func (t *Tree) distance(level, k int, q Point, best float64) float64 {
 	if level == 0 {
 		for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
 			foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q)
-			best = math.Min(best, foot.Distance(q))
+			best = min(best, foot.Distance(q))
 		}
 		return best
 	}

@@ -1,8 +1,6 @@
 package ink
 
 import (
-	"math"
-
 	"tuckmark/marking/plane"
 )
 
@@ -86,7 +84,7 @@ func SolidsOf(p Pen, path plane.Path) []Solid {
 
 // headOf is the head at the end of a line of some length.
 func headOf(tip, u plane.Point, line float64) Solid {
-	length := math.Min(headLength, headShare*line)
+	length := min(headLength, headShare*line)
 	return Head(tip, u, length, headWidth*length/headLength)
 }
 
@@ -99,7 +97,7 @@ func Head(tip, u plane.Point, length, width float64) Solid {
 
 // pennantAt is the pennant at the end of a line, no longer than most mm.
 func pennantAt(end, u plane.Point, most float64) Solid {
-	length := math.Min(flagLength, most)
+	length := min(flagLength, most)
 	near := end.Add(u.Left().Mul(flagAway))
 	middle := near.Sub(u.Mul(length / 2)).Add(u.Left().Mul(flagWidth * length / flagLength))
 	return Solid{plane.Path{near, middle, near.Sub(u.Mul(length))}, u}

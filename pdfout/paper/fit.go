@@ -32,8 +32,8 @@ type Fit struct {
 
 // fitted is the scale of a page on paper of a size, which is turned as the page is.
 func (p Paper) fitted(width, height float64) float64 {
-	short, long := math.Min(width, height), math.Max(width, height)
-	return math.Min(short/math.Min(p.Width, p.Height), long/math.Max(p.Width, p.Height))
+	short, long := min(width, height), max(width, height)
+	return min(short/min(p.Width, p.Height), long/max(p.Width, p.Height))
 }
 
 // fits returns what "fit to page" makes of sheets for the paper on its own size and

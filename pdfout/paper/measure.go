@@ -131,7 +131,7 @@ type Reading struct{ Across, Down Measured }
 // the two, since "4" does not tell it. In inches and in mm they were read off two.
 func (r Reading) ByOneRuler() Reading {
 	if r.Across.ruler == r.Down.ruler {
-		step := math.Min(r.Across.Step, r.Down.Step)
+		step := min(r.Across.Step, r.Down.Step)
 		r.Across.Step, r.Down.Step = step, step
 	}
 	return r

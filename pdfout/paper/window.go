@@ -1,8 +1,6 @@
 package paper
 
 import (
-	"math"
-
 	"tuckmark/marking/plane"
 )
 
@@ -42,8 +40,8 @@ func (p Paper) Size() plane.Point {
 func (p Paper) inside(margin float64) plane.Box {
 	s, size := p.Printed.OrTrue(), p.Size()
 	keep := plane.Point{
-		X: margin + math.Max(0, s.Across-1)*p.Width,
-		Y: margin + math.Max(0, s.Down-1)*p.Height,
+		X: margin + max(0, s.Across-1)*p.Width,
+		Y: margin + max(0, s.Down-1)*p.Height,
 	}
 	return plane.Box{Min: keep, Max: size.Sub(keep)}
 }
@@ -99,8 +97,8 @@ func (p Paper) Front() plane.Box {
 		return box // a page made smaller has no room to spare
 	}
 	least := plane.Box{Max: p.Size()}.Grown(-FrontMargin)
-	box.Min.X, box.Min.Y = math.Max(box.Min.X, least.Min.X), math.Max(box.Min.Y, least.Min.Y)
-	box.Max.X, box.Max.Y = math.Min(box.Max.X, least.Max.X), math.Min(box.Max.Y, least.Max.Y)
+	box.Min.X, box.Min.Y = max(box.Min.X, least.Min.X), max(box.Min.Y, least.Min.Y)
+	box.Max.X, box.Max.Y = min(box.Max.X, least.Max.X), min(box.Max.Y, least.Max.Y)
 	return box
 }
 

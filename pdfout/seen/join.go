@@ -105,13 +105,13 @@ func (p Page) Core(marks []JoinMark) plane.Box {
 	for _, m := range marks {
 		switch {
 		case m.Upright && m.At.X < middle.X:
-			b.Min.X = math.Max(b.Min.X, m.At.X)
+			b.Min.X = max(b.Min.X, m.At.X)
 		case m.Upright:
-			b.Max.X = math.Min(b.Max.X, m.At.X)
+			b.Max.X = min(b.Max.X, m.At.X)
 		case m.At.Y < middle.Y:
-			b.Min.Y = math.Max(b.Min.Y, m.At.Y)
+			b.Min.Y = max(b.Min.Y, m.At.Y)
 		default:
-			b.Max.Y = math.Min(b.Max.Y, m.At.Y)
+			b.Max.Y = min(b.Max.Y, m.At.Y)
 		}
 	}
 	return b

@@ -45,8 +45,8 @@ func (s Slab) MeetsSegment(a, b plane.Point) bool {
 	v := s.U.Left()
 	a, b = a.Sub(s.Centre), b.Sub(s.Centre)
 	ax, ay, bx, by := a.Dot(s.U), a.Dot(v), b.Dot(s.U), b.Dot(v)
-	if math.Min(ax, bx) > s.Half.X || math.Max(ax, bx) < -s.Half.X ||
-		math.Min(ay, by) > s.Half.Y || math.Max(ay, by) < -s.Half.Y {
+	if min(ax, bx) > s.Half.X || max(ax, bx) < -s.Half.X ||
+		min(ay, by) > s.Half.Y || max(ay, by) < -s.Half.Y {
 		return false
 	}
 	dx, dy := bx-ax, by-ay
