@@ -20,7 +20,7 @@ func edgeSection(p *garment.Pattern, w writer) mark.Section {
 			t.Title += ", half of it"
 		}
 		for _, e := range edgeFigures(piece, p.Unit) {
-			t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(e.Edge, w))
+			t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(piece, e.Edge, w))
 		}
 		if len(piece.FoldRows())+len(piece.EdgePleats) > 0 {
 			t.Lines.Say("sewn: with the tucks and pleats in")
@@ -31,11 +31,13 @@ func edgeSection(p *garment.Pattern, w writer) mark.Section {
 }
 
 // beyond says what lies beyond the stitch line of an edge.
-func beyond(e piece.Edge, w writer) string {
+func beyond(p *piece.Piece, e piece.Edge, w writer) string {
 	cell := func(mm float64) string { return w.cell(w.unit.Chosen(mm)) }
 	switch {
-	case e.OnFold:
+	case e.OnFold && p.LiesFolded():
 		return "on the fold"
+	case e.OnFold:
+		return "at the centre"
 	case e.Hem > 0 && e.Turn > 0:
 		return "hem " + cell(e.Hem) + ", turn " + cell(e.Turn)
 	case e.Hem > 0:

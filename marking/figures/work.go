@@ -170,12 +170,23 @@ func (w *work) marked() {
 	}
 }
 
-// templated adds what is drawn along templates, and how the pieces are cut of which there is
-// nothing else.
+// templated adds how the pieces are cut of which there is only a template, and what is drawn
+// along templates, which are laid on the cut pieces.
 func (w *work) templated() {
 	keys := w.keys(nil, mark.Template)
 	if keys == nil {
 		return
+	}
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		name := []string{p.Name}
+		if own := w.keys(name, mark.Template); own != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil {
+			do := fmt.Sprintf("Cut %s by its template", p.Name)
+			if sewn := sheet.CutOnStitchLine(p); len(sewn) > 0 {
+				do += fmt.Sprintf(", with the allowance left beyond %s, which it has on the stitch line", wording.Listed(sewn, "and"))
+			}
+			w.add(do, fmt.Sprintf("cut %d", p.Cut), own)
+		}
 	}
 	do := "Draw along the templates"
 	if slices.ContainsFunc(w.markings, func(m mark.Marking) bool {
@@ -184,17 +195,6 @@ func (w *work) templated() {
 		do += ", and through their windows"
 	}
 	w.add(do, "", keys)
-	alone, count := []string(nil), 0
-	for i := range w.pattern.Pieces {
-		p := &w.pattern.Pieces[i]
-		name := []string{p.Name}
-		if own := w.keys(name, mark.Template); own != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil {
-			alone, count = append(alone, own...), count+p.Cut
-		}
-	}
-	if count > 0 {
-		w.add("Cut the pieces", fmt.Sprintf("%d in all", count), alone)
-	}
 }
 
 // step is one that may be the same for several pieces.

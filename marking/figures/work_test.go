@@ -203,13 +203,17 @@ along = "purse.side"
 	}, dos(Work(pattern, sheet.Of(pattern))))
 }
 
-// Templates alone: they are drawn along, and then the pieces are cut.
+// Templates alone: the pieces are cut by them, with the allowance of an edge that is cut on its
+// stitch line, and then they are drawn along.
 func TestWorkWithTemplatesAlone(t *testing.T) {
-	pattern := sheet.Transferred(made.Of(t, "allowance = \"1/4\"\n"+sketch.Front("hem: 0,0 10,0 | hem = 1\nright: 10,0 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0")), []source.Transfer{source.Template})
+	pattern := sheet.Transferred(made.Of(t, "allowance = \"1/4\"\n"+sketch.Front("hem: 0,0 10,0 | hem = 1\nright: 10,0 10,8\ntop: 10,8 0,8 | marked = true\nleft: 0,8 0,0")), []source.Transfer{source.Template})
 	markings := sheet.Of(pattern)
-	assert.Equal(t, []string{"Draw along the templates, and through their windows [front template]", "Cut the pieces: 1 in all [front template]"}, told(Work(pattern, markings))[:2])
+	assert.Equal(t, []string{
+		"Cut front by its template, with the allowance left beyond top, which it has on the stitch line: cut 1 [front template]",
+		"Draw along the templates, and through their windows [front template]",
+	}, told(Work(pattern, markings))[:2])
 	markings[0].Marks = slices.DeleteFunc(markings[0].Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
-	assert.Equal(t, "Draw along the templates", Work(pattern, markings)[0].Do, "without a window")
+	assert.Equal(t, "Draw along the templates", Work(pattern, markings)[1].Do, "without a window")
 }
 
 // Folds that lie no number of sixteenths apart are ruled by the ticks of the tuck ruler; of a

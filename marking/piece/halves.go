@@ -20,9 +20,6 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	}
 	var whole []mark.Mark
 	for _, one := range m.Marks {
-		if one.Role == mark.FoldEdge {
-			one.Role, one.Name = mark.Centre, p.Edges[p.EdgeOnFold()].Key
-		}
 		whole = append(whole, one)
 		// A line on the centre, or square across it, is its own image.
 		image := one.Path.Mirrored(origin, out)

@@ -94,6 +94,11 @@ func (p *Piece) Neighbours(i int) (before, after int) {
 	return (i + n - 1) % n, (i + 1) % n
 }
 
+// LiesFolded reports whether the cloth lies folded along an edge of the piece when it is marked
+// and cut. One that is cut from a tucked block lies open, half of it at a time, and so does one
+// that is printed whole: there that edge is the centre line.
+func (p *Piece) LiesFolded() bool { return p.OnFold && !p.Whole && p.Block == nil }
+
 // EdgeOnFold returns the number of the edge on the fold of the cloth, or -1.
 func (p *Piece) EdgeOnFold() int {
 	return slices.IndexFunc(p.Edges, func(e Edge) bool { return e.OnFold })

@@ -30,7 +30,7 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 // cutHow says how often a piece is cut from flat cloth.
 func cutHow(p *piece.Piece) string {
 	cut := fmt.Sprintf("cut %d", p.Cut)
-	if p.OnFold && !p.Whole {
+	if p.LiesFolded() {
 		cut += " on the fold"
 	}
 	return cut

@@ -17,9 +17,13 @@ func edgeMarks(p *piece.Piece, outline piece.Ring) []mark.Mark {
 	var marks []mark.Mark
 	for _, run := range outline.Runs() {
 		one := mark.Mark{Role: mark.Cut, Name: p.Edges[run.Edge].Key, Path: run.Path}
-		if p.Edges[run.Edge].OnFold {
+		switch {
+		case !p.Edges[run.Edge].OnFold:
+		case p.LiesFolded():
 			one.Role = mark.FoldEdge
 			one.Name += ": place on the fold"
+		default:
+			one.Role = mark.Centre
 		}
 		marks = append(marks, one)
 	}
@@ -52,7 +56,7 @@ func addGrain(m *mark.Marking, p *piece.Piece) {
 	name := ""
 	switch {
 	case g == nil:
-		m.Notes = append(m.Notes, noRoomForGrain(grain))
+		m.Notes = append(m.Notes, noRoomForGrain(p))
 		return
 	case grain.Guess != "":
 		name = "grain (taken " + grain.Guess + ")"
@@ -64,12 +68,14 @@ func addGrain(m *mark.Marking, p *piece.Piece) {
 }
 
 // noRoomForGrain says how the grain runs of a piece that has no room for a line.
-func noRoomForGrain(grain piece.Grain) string {
-	switch {
+func noRoomForGrain(p *piece.Piece) string {
+	switch grain := p.Flat.Grain; {
 	case grain.Guess != "":
 		return "grain taken " + grain.Guess + "; there is no room for its line"
 	case grain.Along != "":
 		return "the grain runs along " + grain.Along + "; there is no room for its line"
+	case !p.LiesFolded():
+		return "the grain runs along the centre; there is no room for its line"
 	}
 	return "the grain runs along the fold; there is no room for its line"
 }

@@ -98,7 +98,12 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 			through = append(through, line)
 		}
 	}
-	open := openingsFor(plane.NewTree(m.Outline), through)
+	outline := plane.NewTree(m.Outline)
+	through = slices.DeleteFunc(through, func(line mark.Mark) bool { // the centre it ends at
+		middle, _ := line.Path.At(line.Path.Length() / 2)
+		return line.Role == mark.Centre && outline.Nearer(middle, piece.Rounding)
+	})
+	open := openingsFor(outline, through)
 	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
 	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(p, shape, open), otherHalf(p))
@@ -139,6 +144,9 @@ func layTemplate(p *piece.Piece, shape templateShape, matches []mark.Mark) []str
 	lay := "lay it on the cut piece, right side up"
 	if len(by) > 0 {
 		lay += ", with " + wording.Listed(by, "and") + " on the edge"
+	}
+	if p.OnFold && !p.LiesFolded() {
+		lay += ", and " + p.Edges[p.EdgeOnFold()].Key + " on the centre line"
 	}
 	if len(matches) > 0 {
 		lay += " and match marks on match marks"

@@ -210,3 +210,31 @@ func TestMatchMarksInANarrowPiece(t *testing.T) {
 		require.Positive(t, marks)
 	}
 }
+
+// Of a piece that lies open, cut from a tucked block or printed whole, no edge is placed on a
+// fold: it has its centre there, by which the template is laid.
+func TestNothingOfAnOpenPieceIsOnTheFold(t *testing.T) {
+	const centre = "and cf on the centre line"
+	for _, c := range []struct {
+		name, head, block string
+		folded            bool
+	}{
+		{"cut on the fold", "", "", true},
+		{"printed whole", "print = \"whole\"\n", "", false},
+		{"from a block", "", "\n[block]\n", false},
+		{"from a block, printed whole", "print = \"whole\"\n", "\n[block]\n", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p, pattern := made.Front(t, "0.375", c.head+sketch.Bosom+sketch.Tucked("cf", "1/8", 2, "3/8", "")+c.block)
+			require.Equal(t, c.folded, p.LiesFolded())
+			m := templateOf(p, bothWays(), pattern.Unit)
+			assert.Equal(t, c.folded, len(linesOf(m.Marking, mark.FoldEdge)) == 1)
+			assert.Equal(t, !c.folded, len(linesOf(m.Marking, mark.Centre)) == 1, "its centre, without ticks")
+			told := strings.Join(m.Told(), "; ")
+			assert.Equal(t, !c.folded, strings.Contains(told, centre), told)
+			for _, one := range m.Marks {
+				assert.Equal(t, c.folded && one.Role == mark.FoldEdge, strings.Contains(one.Name, "on the fold"), "%v %q", one.Role, one.Name)
+			}
+		})
+	}
+}

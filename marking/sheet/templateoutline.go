@@ -170,9 +170,13 @@ func (s templateShape) edges(p *piece.Piece) []mark.Mark {
 	return marks
 }
 
-// inMiddle reports whether an edge is no edge of the sheet: it lies on the fold of a
-// piece that is printed whole.
-func inMiddle(p *piece.Piece, e piece.Edge) bool { return e.OnFold && p.Whole }
+// CutOnStitchLine returns the keys of the edges at whose stitch lines the template of a piece
+// ends, in their order.
+func CutOnStitchLine(p *piece.Piece) []string { return templateShapeOf(p).drawnAlong(p) }
+
+// inMiddle reports whether an edge is no edge of the cut piece when the template is laid on it:
+// both halves of the piece lie open.
+func inMiddle(p *piece.Piece, e piece.Edge) bool { return e.OnFold && !p.LiesFolded() }
 
 // alignedBy returns the keys of the edges by which the template is laid on the cut
 // piece, in their order.

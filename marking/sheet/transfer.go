@@ -33,7 +33,7 @@ var transfers = [...]func(pieceSheets) []mark.Marking{
 // halves at once, but for a block, which is never folded.
 func (s pieceSheets) traced() []mark.Marking {
 	m := s.flat
-	if !s.piece.OnFold || s.piece.Block != nil {
+	if !s.piece.LiesFolded() {
 		m = m.With(otherHalf(s.piece)...)
 	}
 	return s.withBlock(s.printed(m))
