@@ -48,7 +48,7 @@ func TestNoValueOfASpecStopsTheProgram(t *testing.T) {
 			}, "%s with %s", filepath.Base(file), how)
 		})
 	}
-	assert.Greater(t, len(altered), 900, "values that were tried")
+	assert.Greater(t, len(altered), 800, "values that were tried")
 	assert.Greater(t, refused, 250, "values that were refused")
 }
 
@@ -90,7 +90,8 @@ func alterOne(t *rapid.T, spec *source.Spec, try func()) {
 }
 
 // alter sets every value within v to others of its type, one at a time, tries each and sets
-// it back. path is what the value is called.
+// it back. path is what the value is called. Of a place in the file the key alone is altered:
+// file and line only tell and sort what is wrong.
 func alter(v reflect.Value, path string, try func(how string)) {
 	was := reflect.New(v.Type()).Elem()
 	was.Set(v)
@@ -135,8 +136,9 @@ func alter(v reflect.Value, path string, try func(how string)) {
 	case reflect.Struct:
 		set(zero, "left out")
 		for i := range v.NumField() {
-			if f := v.Field(i); f.CanSet() {
-				alter(f, path+"."+v.Type().Field(i).Name, try)
+			name := v.Type().Field(i).Name
+			if f := v.Field(i); f.CanSet() && (v.Type() != reflect.TypeFor[fault.Place]() || name == "Key") {
+				alter(f, path+"."+name, try)
 			}
 		}
 	}

@@ -1,14 +1,12 @@
 package pdfout
 
 import (
-	"fmt"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
@@ -60,22 +58,6 @@ func TestPaleWordsOnEveryPage(t *testing.T) {
 				}
 				assert.NotEmpty(t, words, "page %d of %s has no pale words", n, paper)
 			}
-		}
-	}
-}
-
-// In every transfer all that is told in the files is on the pages, free of lines and of other
-// text.
-func TestAllIsToldInEveryTransfer(t *testing.T) {
-	for _, way := range []source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick} {
-		for name, set := range sets.Examples(t, "../examples", way) {
-			t.Run(fmt.Sprint(name, " by ", way), func(t *testing.T) {
-				t.Parallel()
-				d, s := drawn(t, set, "a4")
-				checkTold(t, set, d, s)
-				checkNotes(t, set, d, s)
-				checkLabels(t, set, d, s)
-			})
 		}
 	}
 }

@@ -157,7 +157,7 @@ func checkFormPage(t require.TestingT, page seen.Page, p paper.Paper, blanks, sp
 func TestSampleIsTrueToScale(t *testing.T) {
 	t.Parallel()
 	for _, p := range paper.Names() {
-		d, s := drawn(t, sets.SampleFirst(), p)
+		d, s := drawn(t, arrange.Set{Pieces: []mark.Marking{sample.TuckSample()}}, p)
 		page := d.Pages[s.Forms[0].Page-1]
 		assert.False(t, s.Forms[0].Turned, p)
 		outline := page.BoundsOf(mark.Cut)

@@ -109,7 +109,7 @@ func TestCorrectedSquare(t *testing.T) {
 		if math.Max(math.Abs(on.Printed.Across-1), math.Abs(on.Printed.Down-1)) <= 0.0005 {
 			t.Skip("too little to be corrected")
 		}
-		set := sets.Many(2)
+		set := sets.Many(1)
 		set.Unit = length.Inch
 		d, s := drawnOn(t, set, on)
 		for i, p := range d.Pages {

@@ -138,7 +138,7 @@ func TestTheOrderOfWorkIsPrinted(t *testing.T) {
 	work[1].Keys[0] = set.Pieces[0].Key
 	work[2].Keys[0] = set.Pieces[1].Key
 	set.Work = work
-	for _, name := range []string{"letter", "a4", "legal", "a3"} {
+	for _, name := range []string{"letter", "a3"} {
 		for _, figures := range []*mark.Report{nil, sample.LongFigures()} {
 			set.Report = figures
 			d, s := drawn(t, set, name)
