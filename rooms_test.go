@@ -1,11 +1,13 @@
 package main
 
 import (
+	"errors"
 	"go/parser"
 	"go/token"
 	"io/fs"
 	"maps"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -162,5 +164,39 @@ func TestEveryRoomHasADoor(t *testing.T) {
 			}
 		}
 		assert.Equal(t, 1, doors, "files of %s whose package has a comment", room)
+	}
+}
+
+// listedFile is a file in an indented line of a package's comment.
+var listedFile = regexp.MustCompile(`[a-z0-9_]+\.go\b`)
+
+// A door that is a file of its own lists every other file of its room once, and none that is
+// not there.
+func TestEveryDoorListsItsFiles(t *testing.T) {
+	for room := range importsOfRooms(t) {
+		door, err := parser.ParseFile(token.NewFileSet(), filepath.Join(room, "doc.go"), nil, parser.PackageClauseOnly|parser.ParseComments)
+		if errors.Is(err, fs.ErrNotExist) {
+			continue
+		}
+		require.NoError(t, err)
+		var listed []string
+		for line := range strings.Lines(door.Doc.Text()) {
+			if strings.HasPrefix(line, "\t") {
+				listed = append(listed, listedFile.FindAllString(line, -1)...)
+			}
+		}
+		for _, name := range listed {
+			assert.FileExists(t, filepath.Join(room, name), "a file that %s/doc.go lists", room)
+		}
+		listed = slices.DeleteFunc(listed, func(name string) bool { return strings.HasSuffix(name, "_test.go") })
+		files, err := filepath.Glob(filepath.Join(room, "*.go"))
+		require.NoError(t, err)
+		var there []string
+		for _, file := range files {
+			if name := filepath.Base(file); name != "doc.go" && !strings.HasSuffix(name, "_test.go") {
+				there = append(there, name)
+			}
+		}
+		assert.ElementsMatch(t, there, listed, "files of %s, and those its doc.go lists", room)
 	}
 }

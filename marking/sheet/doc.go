@@ -4,9 +4,10 @@
 // In comes a checked pattern (garment.Pattern), whose lines are worked out; out go
 // markings (mark.Marking), each of which is printed by itself. Nothing is checked here
 // again, and nothing here knows paper: no size of a page, no pen, no place on it. There are
-// two crumbs of it: a sample is no wider than fits across every page (sampleWidest), since
-// a strip is ruled in one; a number at a tuck is about as wide as it is printed
-// (digitWide), since it stands only where it has room; and a template is told to be joined before it is cut out.
+// three crumbs of it: a sample is no wider than fits across every page (sampleWidest), since
+// a strip is ruled in one; a number at a tuck is about as wide as it is printed (digitWide),
+// since it stands only where it has room; and a sketch among the notes has the size it has
+// there (sketchWide).
 //
 //	sheet.go            which sheets a piece has
 //	transfer.go         the table of transfers: for each way to bring lines onto cloth its sheets
