@@ -119,7 +119,7 @@ func (d data) tucks(p *piece.Piece, t piece.TuckRow) object {
 
 // field is null where a set of tucks does not end before the neck does.
 func (d data) field(p *piece.Piece, t piece.TuckRow) object {
-	f, short := p.Field(t)
+	f, short := p.Field(t, d.Unit)
 	if !short {
 		return nil
 	}

@@ -112,9 +112,9 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 }
 
 // sayField says how far along the neck a set of tucks reaches that ends before it does, and
-// how many would fill it.
+// how many would reach as far.
 func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
-	f, short := p.Field(t)
+	f, short := p.Field(t, w.unit)
 	if !short {
 		return
 	}
@@ -125,11 +125,11 @@ func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
 	case t.Mirrored:
 		fill += " on each side"
 	}
-	fill += " would fill it"
+	fill += " would reach as far"
 	if !p.DrawnFinished {
-		fill += fmt.Sprintf(", in an outline drawn %s wider", w.length(w.unit.Amount(f.Wider)))
+		fill += fmt.Sprintf(", on a piece drawn %s wider", w.length(w.unit.Amount(f.Wider)))
 	}
-	lines.Say("finished, they reach %s from %s, and %s %s; %s",
+	lines.Say("sewn, the tucks reach %s from %s, and the %s %s: %s",
 		w.length(w.unit.Amount(f.Tucks)), t.Base.Name, p.Edges[f.Edge].Key, w.length(w.unit.Amount(f.Neck)), fill)
 }
 
@@ -182,7 +182,11 @@ func edgePleatTable(set []piece.EdgePleat, p *piece.Piece, w writer) mark.Table 
 		table.Add("pleat "+strconv.Itoa(i+1), w.reading(at), w.cell(w.unit.Amount(pleat.TakeUp())))
 	}
 	sayOffRuler(&table.Lines, places)
-	table.Lines.Say("%s is laid %s along, twice its depth of %s", oneOf(len(set)), w.named(first.TakeUp()), w.named(first.Depth))
+	fold, pleat := "its fold", "the pleat"
+	if len(set) > 1 {
+		fold, pleat = "each fold", "each pleat"
+	}
+	table.Lines.Say("bring %s %s along the edge: %s is then %s deep", fold, w.named(first.TakeUp()), pleat, w.named(first.Depth))
 	return table
 }
 

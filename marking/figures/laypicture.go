@@ -30,7 +30,7 @@ func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	if width, length := w.chosen(p.ClothWidth), w.length(p.Unit.AtLeast(laid.Length)); len(laid.TooWide) > 0 {
 		s.Lines.Warn("the rest takes %s of cloth that is %s between the selvages, which is not enough for the whole", length, width)
 	} else {
-		s.Lines.Say("buy %s of cloth that is %s between the selvages: the lay takes %s, of which %.0f %% is used",
+		s.Lines.Say("buy %s of cloth that is %s between the selvages: laid out, the pieces take %s, and fill %.0f %% of that",
 			w.buy(p.Unit.Buy(laid.Length)), width, length, 100*laid.ShareUsed())
 	}
 	s.Lines.Say("%s It has nothing to spare for shrinking, for a nap or for matching a pattern.", lay.HowLaid)

@@ -86,8 +86,8 @@ func TestClothToBuy(t *testing.T) {
 		units        Units
 		want         []string
 	}{
-		{"wide enough", "[cloth]\nwidth = 44\n", OwnUnit, []string{"buy 1 1/8 yd of cloth that is 44 in between the selvages: the lay takes 40 in, of which 25 % is used"}},
-		{"in both units", "[cloth]\nwidth = 44\n", AllUnits, []string{"buy 1 1/8 yd (1.05 m) of cloth that is 44 in (1118 mm) between the selvages: the lay takes 40 in (1016 mm), of which 25 % is used"}},
+		{"wide enough", "[cloth]\nwidth = 44\n", OwnUnit, []string{"buy 1 1/8 yd of cloth that is 44 in between the selvages: laid out, the pieces take 40 in, and fill 25 % of that"}},
+		{"in both units", "[cloth]\nwidth = 44\n", AllUnits, []string{"buy 1 1/8 yd (1.05 m) of cloth that is 44 in (1118 mm) between the selvages: laid out, the pieces take 40 in (1016 mm), and fill 25 % of that"}},
 		{"too narrow for one", "[cloth]\nwidth = 8\n", OwnUnit, []string{"! skirt is wider than the cloth and is not reckoned in",
 			"! the rest takes 10 in of cloth that is 8 in between the selvages, which is not enough for the whole"}},
 		{"too narrow for all", "[cloth]\nwidth = 4\n", OwnUnit, []string{"! front is wider than the cloth and is not reckoned in", "! skirt is wider than the cloth and is not reckoned in"}},

@@ -7,6 +7,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: what the garment measures when it is finished, for every level with the pieces
@@ -17,7 +18,7 @@ import (
 func measureSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Finished measures"}
 	for _, g := range p.Measures.Girths {
-		s.Tables = append(s.Tables, girthTable(g, w))
+		s.Tables = append(s.Tables, girthTable(g, p.Seams, w))
 	}
 	if len(p.Measures.Drops) > 0 {
 		s.Tables = append(s.Tables, dropTable(p.Measures.Drops, w))
@@ -29,7 +30,7 @@ func measureSection(p *garment.Pattern, w writer) mark.Section {
 }
 
 // girthTable is how far it is round at one level.
-func girthTable(g garment.Girth, w writer) mark.Table {
+func girthTable(g garment.Girth, seams []garment.Seam, w writer) mark.Table {
 	t := mark.Table{Title: "round the " + g.Level.String(), Heads: []string{"", "each", "times", "together"}}
 	if g.Level == garment.AtChest {
 		t.Title = "round the chest, under the arms"
@@ -52,6 +53,9 @@ func girthTable(g garment.Girth, w writer) mark.Table {
 			t.Lines.Say("tucks or pleats of %s end within %s of that level, and still hold it in", part.Piece, w.length(g.Round.Unit.Amount(piece.NearFoldEnd)))
 		}
 	}
+	if gathers := gathersOf(g, seams); len(gathers) > 0 {
+		t.Lines.Say("the gathers make it loose: %s", wording.Listed(gathers, "and"))
+	}
 	switch {
 	case g.Closed != "":
 		t.Lines.Say("it opens at %s, and is closed with one %q on the other", g.Opening, g.Closed)
@@ -62,6 +66,21 @@ func girthTable(g garment.Girth, w writer) mark.Table {
 		t.Lines.Warn("%s", text)
 	}
 	return t
+}
+
+// gathersOf lists the seams by which what goes round across its pieces is gathered in, above that
+// level or below it.
+func gathersOf(g garment.Girth, seams []garment.Seam) []string {
+	var all []string
+	for _, s := range seams {
+		longer, shorter := s.Longer(s.Difference)
+		if s.Gathered && slices.ContainsFunc(g.Parts, func(part garment.GirthPart) bool {
+			return part.Edge == "" && slices.ContainsFunc(longer.Courses, func(c garment.Course) bool { return c.Piece.Name == part.Piece })
+		}) {
+			all = append(all, fmt.Sprintf("%s is drawn up to %s", longer.Title(), shorter.Title()))
+		}
+	}
+	return all
 }
 
 // fitRows adds the measure of the child, and by how much the garment is larger.

@@ -148,5 +148,5 @@ func ruffleFrom(r garment.Ruffle) string {
 	if r.Centre == "" {
 		return "along the edge from where it begins"
 	}
-	return fmt.Sprintf("along the edge, to either side of the fold of %s, where the middle of a strip comes", r.Centre)
+	return fmt.Sprintf("along the edge, to either side of the fold of %s; pin the middle of a strip there", r.Centre)
 }

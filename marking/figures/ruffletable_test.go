@@ -50,8 +50,8 @@ func TestRufflesInPrint(t *testing.T) {
   seam
   2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
   at each end included, and join them
-  joins fall 10 in along the edge, to either side of the fold of Front, where
-  the middle of a strip comes
+  joins fall 10 in along the edge, to either side of the fold of Front; pin the
+  middle of a strip there
   quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
 `},
 		// 4 x 12 = 48, twice 96 = 2.2 x 43 1/2: three strips of 16 in of the edge; one
@@ -68,8 +68,8 @@ func TestRufflesInPrint(t *testing.T) {
   seam
   3 strips across the cloth; cut each 32 1/2 in long, 1/4 in for a seam or a hem
   at each end included, and join them
-  joins fall 8 in along the edge, to either side of the fold of Front, where the
-  middle of a strip comes; the last falls halfway round
+  joins fall 8 in along the edge, to either side of the fold of Front; pin the
+  middle of a strip there; the last falls halfway round
   quarter both and match the marks: the edge every 12 in, the ruffle every 24 in
 `},
 		// 2 x 20 = 40, 1 1/2 times 60 = 1.4 x 43 1/2. Open: half a strip at either end
@@ -83,8 +83,8 @@ func TestRufflesInPrint(t *testing.T) {
   tear strips 4 3/8 in deep: 4 in finished, 3/8 in seam
   2 strips across the cloth; cut each 30 1/2 in long, 1/4 in for a seam or a hem
   at each end included, and join them
-  joins fall 10 in along the edge, to either side of the fold of Front, where
-  the middle of a strip comes
+  joins fall 10 in along the edge, to either side of the fold of Front; pin the
+  middle of a strip there
   cut one strip 1/2 in longer, and in two, for the two ends
   quarter both and match the marks: the edge every 10 in, the ruffle every 15 in
 `},
@@ -303,5 +303,5 @@ func TestManyJoins(t *testing.T) {
 	assert.Equal(t, 19, r.Strips)
 	assert.Len(t, r.JoinPlaces, 9)
 	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+
-		"along the edge, to either side of the fold of Front, where the middle of a strip comes", joinsFall(r, inches))
+		"along the edge, to either side of the fold of Front; pin the middle of a strip there", joinsFall(r, inches))
 }

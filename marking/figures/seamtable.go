@@ -22,7 +22,7 @@ func seamSection(p *garment.Pattern, w writer) mark.Section {
 		s.Tables = append(s.Tables, seamTable(seam, w))
 	}
 	if slices.ContainsFunc(p.Seams, func(s garment.Seam) bool { return len(s.Ends) > 0 }) {
-		s.Lines.Say("The two sides are matched at the end named first. A jog is a step where the edge beside the seam goes over it, a point sticks out there, a dip falls in.")
+		s.Lines.Say("The two sides are matched at the end named first. Where the edge beside the seam goes over it, even means without a step, and smooth without a corner; a point sticks out there, a dip falls in.")
 	}
 	return s
 }
@@ -141,7 +141,7 @@ func bendOf(end garment.SeamEnd) string {
 	degrees := math.Round(math.Abs(end.Bend))
 	switch {
 	case end.Straight():
-		return "no point"
+		return "smooth"
 	case end.Bend > 0:
 		return fmt.Sprintf("a point of %.0f degrees", degrees)
 	}
@@ -168,7 +168,7 @@ func seamJogs(s garment.Seam, end garment.SeamEnd, w writer) []string {
 		jogs = append(jogs, past(end.CutPast, "the cut edge of ", end.CutJog))
 	}
 	if len(jogs) == 0 {
-		return []string{"no jog"}
+		return []string{"even"}
 	}
 	return jogs
 }

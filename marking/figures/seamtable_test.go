@@ -248,35 +248,35 @@ func TestWhatIsSaidOfEnds(t *testing.T) {
 		name, front, back, seam string
 		want                    []string
 	}{
-		{"nothing amiss", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
-		{"a jog that is too small to read", sketch.Rect("10.03"), sketch.Rect("10"), sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
+		{"nothing amiss", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops, []string{"at right: even, smooth", "at left: even, smooth"}},
+		{"a jog that is too small to read", sketch.Rect("10.03"), sketch.Rect("10"), sketch.Tops, []string{"at right: even, smooth", "at left: even, smooth"}},
 		{"a jog within the tolerance", sketch.Rect("10.0625"), sketch.Rect("10"), sketch.Tops,
-			[]string{"at right: no jog, no point", "at left: front runs 1/16 in past back, no point"}},
+			[]string{"at right: even, smooth", "at left: front runs 1/16 in past back, smooth"}},
 		{"a jog beyond it", sketch.Rect("10.125"), sketch.Rect("10"), sketch.Tops,
-			[]string{"at right: no jog, no point", "! at left: front runs 1/8 in past back, no point"}},
+			[]string{"at right: even, smooth", "! at left: front runs 1/8 in past back, smooth"}},
 		// 9 - 1/2 less 0.5525 in, and 8 - 1/2 less 0.4525 in, for the seam along the slanted
 		// bottom, whose rise is 1 in 10: 7 15/16 and 7 1/16.
 		{"two edges of one piece", "bottom: 0,0 10,-1\nright: 10,-1 10,8\ntop: 10,8 0,8\nleft: 0,8 0,0", sketch.Rect("10"), `join = ["front.right", "front.left"]`,
-			[]string{"at bottom: no jog, no point", "! at top: right runs 7/8 in past left, no point"}},
+			[]string{"at bottom: even, smooth", "! at top: right runs 7/8 in past left, smooth"}},
 		{"a jog of the cut edges", sketch.Rect("10"), sketch.Swap(sketch.Rect("9.75"), "right: 9.75,0 9.75,8", "right: 9.75,0 9.75,8 | allowance = 0.25"), sketch.Tops,
-			[]string{"! at right: the cut edge of front runs 1/4 in past back, no point", "at left: no jog, no point"}},
-		{"a point", slant(80), slant(80), sketch.Tops, []string{"! at right: no jog, a point of 20 degrees", "at left: no jog, no point"}},
-		{"a dip", slant(100), slant(100), sketch.Tops, []string{"! at right: no jog, a dip of 20 degrees", "at left: no jog, no point"}},
+			[]string{"! at right: the cut edge of front runs 1/4 in past back, smooth", "at left: even, smooth"}},
+		{"a point", slant(80), slant(80), sketch.Tops, []string{"! at right: even, a point of 20 degrees", "at left: even, smooth"}},
+		{"a dip", slant(100), slant(100), sketch.Tops, []string{"! at right: even, a dip of 20 degrees", "at left: even, smooth"}},
 		// A corner of 8 degrees is one that is seen.
-		{"a point of 7.8 degrees", slant(86.1), slant(86.1), sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point"}},
-		{"a point of 8.2 degrees", slant(85.9), slant(85.9), sketch.Tops, []string{"! at right: no jog, a point of 8 degrees", "at left: no jog, no point"}},
-		{"a dip of 8.2 degrees", slant(94.1), slant(94.1), sketch.Tops, []string{"! at right: no jog, a dip of 8 degrees", "at left: no jog, no point"}},
+		{"a point of 7.8 degrees", slant(86.1), slant(86.1), sketch.Tops, []string{"at right: even, smooth", "at left: even, smooth"}},
+		{"a point of 8.2 degrees", slant(85.9), slant(85.9), sketch.Tops, []string{"! at right: even, a point of 8 degrees", "at left: even, smooth"}},
+		{"a dip of 8.2 degrees", slant(94.1), slant(94.1), sketch.Tops, []string{"! at right: even, a dip of 8 degrees", "at left: even, smooth"}},
 		{"a guess", sketch.Outward, sketch.Swap(sketch.Inward45, "right:", "r:", "left:", "l:", "18,0", "17,0"), sketch.Tops,
-			[]string{"at right of front and r of back: no jog", "at left of front and l of back: no jog",
+			[]string{"at right of front and r of back: even", "at left of front and l of back: even",
 				"which ends meet is hardly more than a guess, by the lengths: look at them before you sew", `in the file: if it is the others, meet = ["right", "l"] says it`}},
 		// Both ends bend by 20 degrees, or the one by 40 and the other by none.
 		{"nothing tells", leaning, lower, sketch.Tops,
-			[]string{"at right of front and l of back: no jog", "at left of front and r of back: no jog",
+			[]string{"at right of front and l of back: even", "at left of front and r of back: even",
 				`! which ends meet could not be told: "right" was laid on "l"`, `in the file: if it lies on "r", write meet = ["right", "r"]`}},
 		{"notches from two ends", sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"right\"\nat = 2\n",
-			sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"left\"\nat = 2\n", sketch.Tops, []string{"at right: no jog, no point", "at left: no jog, no point",
+			sketch.Rect("10") + "\n---\n\n[notch.n]\nedge = \"top\"\nfrom = \"left\"\nat = 2\n", sketch.Tops, []string{"at right: even, smooth", "at left: even, smooth",
 				"! the notches miss each other by 6 in, and would meet if those of one side were measured from its other end"}},
-		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right of front and r of back: no jog", "at left: no jog, no point"}},
+		{"under two names a corner is meant", slant(60), sketch.Swap(slant(60), "right:", "r:"), sketch.Tops, []string{"at right of front and r of back: even", "at left: even, smooth"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			s := made.Seam(t, sketch.Joined("0.5", c.front, c.back, c.seam))

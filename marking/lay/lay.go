@@ -32,7 +32,7 @@ import (
 // gussets are cut from the waste beside a gown is common practice.
 
 // HowLaid tells a maker how a plain lay is made.
-const HowLaid = "What is torn across comes first. Each piece lies as near the beginning as it goes, also in a bay of others, " +
+const HowLaid = "What is torn across comes first. Each piece lies as near the beginning as it goes, also in the room that others leave, " +
 	"on folded or single cloth or both; of a few such lays it is the shortest. This is no promise of the least cloth."
 
 const (

@@ -3,13 +3,15 @@ package piece
 import (
 	"math"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 )
 
 // Rules of this file. A field of tucks may end before the neck does that it hangs from:
 // often a few tucks in the middle are what is meant, so it is only said how far they reach,
 // and how many would fill the neck. With all folds in, each tuck more reaches a width and a
-// gap farther. The neck goes as far as its own stitch line, to the seam it ends at. On a
+// gap farther. It is reckoned by the two lengths as they are printed, so that a maker who does
+// the sum comes to the same. The neck goes as far as its own stitch line, to the seam it ends at. On a
 // piece that is drawn flat, the cloth for more tucks is not there yet. A straight edge is a
 // neck only where the file calls it so: along others a few tucks in the middle are meant.
 
@@ -31,7 +33,7 @@ type Field struct {
 // Field returns how far a set of tucks reaches along the neck; false where it hangs from
 // none, is a single tuck, is gone on with by another set, or leaves no room for one more; and
 // once its block is stitched and measured, for then there are as many as there are.
-func (p *Piece) Field(t TuckRow) (Field, bool) {
+func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 	if p.Block != nil && p.Block.Measured != nil {
 		return Field{}, false
 	}
@@ -55,7 +57,8 @@ func (p *Piece) Field(t TuckRow) (Field, bool) {
 	}
 	f := Field{Edge: edge, Tucks: last.reach().To}
 	f.Neck = p.FinishedLength(plane.Path{t.Base.At(0, t.Base.V(end)), end})
-	more := int(math.Floor((f.Neck - f.Tucks + SamePoint) / pitch))
+	left := (unit.Amount(f.Neck).Steps - unit.Amount(f.Tucks).Steps) * unit.Ruler()
+	more := int(math.Floor((left + SamePoint) / pitch))
 	f.Fill, f.Wider = t.Count+more, float64(more)*t.Takes
 	return f, more > 0
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -50,7 +51,7 @@ func TestHowFarAFieldOfTucksReaches(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := &made.Of(t, "unit = \"in\"\n"+frontOf(c.drawn, c.set...)).Pieces[0]
-			got, short := p.Field(p.TuckRows[c.row])
+			got, short := p.Field(p.TuckRows[c.row], length.Inch)
 			assert.Equal(t, c.want.short, short)
 			if !short {
 				return
@@ -70,7 +71,7 @@ func TestAFieldIsMeasuredOnItsOwnSide(t *testing.T) {
 	const whole = "drawn = \"finished\"\nneck: 3,12 3,10 -2,10 -2,12\nleft shoulder: -2,12 -6,12\nleft: -6,12 -6,0\nhem: -6,0 6,0\nright: 6,0 6,12\nshoulder: 6,12 3,12\n---\n\n[line.middle]\npoints = [[0, 0], [0, 10]]\n\n"
 	for side, fill := range map[string]int{"right": 6, "left": 4} {
 		p := sketched(t, "0.375", whole+"[tuck.t]\nbeside = \"middle\"\nside = \""+side+"\"\nwidth = \"1/4\"\ncount = 3\nfirst = \"1/2\"\nspacing = 1\npress = \"away\"\nbelow = \"neck\"\nlength = 2\n")
-		got, short := p.Field(p.TuckRows[0])
+		got, short := p.Field(p.TuckRows[0], length.Inch)
 		assert.True(t, short, side)
 		assert.Equal(t, fill, got.Fill, side)
 	}
@@ -80,7 +81,19 @@ func TestAFieldIsMeasuredOnItsOwnSide(t *testing.T) {
 // flat, 2 7/8 in to where its stitch line ends, of which they take 1 1/2: nine just fill it.
 func TestTheTucksThatJustFillTheNeck(t *testing.T) {
 	p := sketched(t, "0.375", sketch.Yoke("spacing", "press = \"away\"\nspacing"))
-	got, _ := p.Field(p.TuckRows[0])
+	got, _ := p.Field(p.TuckRows[0], length.Inch)
 	assert.InDelta(t, 1.375, got.Neck/25.4, 1e-6)
 	assert.Equal(t, 9, got.Fill)
+}
+
+// Four tucks reach 2 in, each more 1/2 in farther. A neck that is sewn to 2.985 in is read as 3 in
+// on a ruler of sixteenths: who takes 2 in from it, as printed, has room for two more; 2.95 in is
+// read as 2 15/16 in, with room for one. Derived.
+func TestTucksFillTheNeckAsItIsPrinted(t *testing.T) {
+	for neck, fill := range map[string]int{"2.61": 6, "2.575": 5} {
+		p := &made.Of(t, "unit = \"in\"\n"+frontOf("finished", "COUNT", "4", "3,", neck+",")).Pieces[0]
+		got, _ := p.Field(p.TuckRows[0], length.Inch)
+		assert.InDelta(t, 2, got.Tucks/25.4, 1e-6)
+		assert.Equal(t, fill, got.Fill, "%s in, sewn to %.3f in", neck, got.Neck/25.4)
+	}
 }
