@@ -46,7 +46,7 @@ type miniature struct {
 func (b *book) made() []miniature {
 	all := slices.Clone(b.drawn)
 	for i := range all {
-		all[i].pages = b.pagesOf(all[i].keys, nil)
+		all[i].pages = b.pagesOf(all[i].keys, mark.Task{})
 	}
 	return all
 }

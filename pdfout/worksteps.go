@@ -100,16 +100,22 @@ func (b *book) ofForms(t mark.Task) bool {
 
 // workStep is the step of a task, with the pages of its lines.
 func (b *book) workStep(t mark.Task) workStep {
-	pages := b.pagesOf(t.Keys, t.Roles)
+	pages := b.pagesOf(t.Keys, t)
 	if pages == nil {
-		pages = b.pagesOf(t.Keys, nil)
+		pages = b.pagesOf(t.Keys, mark.Task{})
 	}
+	for i, figures := range b.figures {
+		if t.Section != "" && figures.Tells(t.Section) {
+			pages = append(pages, len(b.front)+1+i)
+		}
+	}
+	slices.Sort(pages)
 	return workStep{t.Do, t.Number, pages}
 }
 
-// pagesOf are the pages on which lines of some roles, or all where there are none, of some
-// markings lie, by their keys, in rising order; none on paper that has everything whole.
-func (b *book) pagesOf(keys []string, roles []mark.Role) []int {
+// pagesOf are the pages on which lines lie that a task is done along, of some markings, by their
+// keys, in rising order; none on paper that has everything whole.
+func (b *book) pagesOf(keys []string, along mark.Task) []int {
 	if b.paper.WhollyOnOne() {
 		return nil
 	}
@@ -118,7 +124,7 @@ func (b *book) pagesOf(keys []string, roles []mark.Role) []int {
 		for _, one := range b.laid[key] {
 			s, p := one.sheet, one.piece
 			for k := range s.Cells {
-				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 && roles == nil || s.page(k).shows(p, roles)
+				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 && along.Roles == nil || s.page(k).shows(p, along)
 			}
 		}
 	}
@@ -126,12 +132,13 @@ func (b *book) pagesOf(keys []string, roles []mark.Role) []int {
 	return slices.Sorted(maps.Keys(pages))
 }
 
-// shows reports whether a line of a piece, of some roles where any are told, lies within the
-// joins of the page.
-func (p page) shows(piece arrange.Piece, roles []mark.Role) bool {
+// shows reports whether a line of a piece that a task is done along lies within the joins of the
+// page.
+func (p page) shows(piece arrange.Piece, along mark.Task) bool {
 	core := p.core()
 	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool {
-		return (roles == nil || slices.Contains(roles, l.Role)) && l.Bounds().Meets(core) && len(l.Clip(core)) > 0
+		return (along.Roles == nil || slices.Contains(along.Roles, l.Role)) && (along.Lines == nil || slices.Contains(along.Lines, l.Name)) &&
+			l.Bounds().Meets(core) && len(l.Clip(core)) > 0
 	})
 }
 

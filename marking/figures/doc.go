@@ -23,7 +23,9 @@
 //	bindingtable.go  bias bindings
 //	laypicture.go    cloth to buy, and the lay it was reckoned by
 //	included.go      whether allowances are in the pieces
-//	work.go          the order of work, from the sample to the hem
+//	work.go          the order of work, from the sample to the last hem
+//	workhems.go      when hems are folded in
+//	worksewn.go      what is sewn in its place or along edges, and how it is closed
 //	settings.go      how it was sewn, with lines to write on
 //	caution.go       what is to be heeded, for a garment and for any sheets
 //	cord.go          where a cord, a ribbon, a tie or a casing lies

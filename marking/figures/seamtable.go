@@ -15,9 +15,12 @@ import (
 // Rules of this file: the table of a seam has the lengths of both sides, under it stands
 // whether they match, and then how the edges beside it go over it, end by end.
 
+// seamsTitle heads the seams.
+const seamsTitle = "Seams"
+
 // seamSection lists the seams.
 func seamSection(p *garment.Pattern, w writer) mark.Section {
-	s := mark.Section{Title: "Seams"}
+	s := mark.Section{Title: seamsTitle}
 	for _, seam := range p.Seams {
 		s.Tables = append(s.Tables, seamTable(seam, w))
 	}

@@ -42,11 +42,15 @@ func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
 	}
 	w.marked()
 	w.folded()
+	pockets, others := w.unjoined()
+	w.sewnInPlace(pockets)
 	w.hemmed(beforeGathers)
 	w.seamed()
+	w.sewnInPlace(others)
 	w.hemmed(beforeTrims)
-	w.sewnOn()
+	w.sewnOn(func(on garment.SewnOn) bool { return !liesOn(on, pockets) && !liesOn(on, others) })
 	w.hemmed(atLast)
+	w.closed()
 	return w.tasks
 }
 
@@ -55,8 +59,8 @@ func (w *work) add(do, number string, keys []string) {
 	w.tasks = append(w.tasks, mark.Task{Do: do, Number: number, Keys: keys})
 }
 
-// along says of the last step which lines it is done along.
-func (w *work) along(roles ...mark.Role) { w.tasks[len(w.tasks)-1].Roles = roles }
+// last is the last step, of which more is to be said.
+func (w *work) last() *mark.Task { return &w.tasks[len(w.tasks)-1] }
 
 // keys are those of the markings of some kinds; of the pieces that are named, or of all
 // where none is.
@@ -201,22 +205,24 @@ func (w *work) templated() {
 type step struct {
 	do, number, piece string
 	roles             []mark.Role // of the lines it is done along; nil for all of the piece
+	lines             []string    // what they are called; nil for any
 }
 
 // addSteps adds steps, those that are alike as one, with the names of their pieces behind.
 func (w *work) addSteps(all []step) {
 	for len(all) > 0 {
 		first := all[0]
-		var names []string
+		var names, lines []string
 		all = slices.DeleteFunc(all, func(s step) bool {
 			alike := s.do == first.do && s.number == first.number
 			if alike && !slices.Contains(names, s.piece) {
 				names = append(names, s.piece)
+				lines = append(lines, s.lines...)
 			}
 			return alike
 		})
 		w.add(first.do+" "+namesOf(names), first.number, w.drawn(names))
-		w.along(first.roles...)
+		w.last().Roles, w.last().Lines = first.roles, lines
 	}
 }
 
@@ -241,14 +247,14 @@ func (w *work) folded() {
 				if t.Twin {
 					number = unit.AsWritten(t.Space) + " from fold to fold"
 				}
-				all = append(all, step{"Sew the tucks of", number, p.Name, tucks})
+				all = append(all, step{do: "Sew the tucks of", number: number, piece: p.Name, roles: tucks})
 			}
 			for _, r := range p.PleatRows {
-				all = append(all, step{"Lay the pleats of", unit.AsWritten(r.Depth) + " deep", p.Name, pleats})
+				all = append(all, step{do: "Lay the pleats of", number: unit.AsWritten(r.Depth) + " deep", piece: p.Name, roles: pleats})
 			}
 		}
 		for _, pleat := range p.EdgePleats {
-			all = append(all, step{"Lay the pleats of", unit.AsWritten(pleat.Depth) + " deep", p.Name, pleats})
+			all = append(all, step{do: "Lay the pleats of", number: unit.AsWritten(pleat.Depth) + " deep", piece: p.Name, roles: pleats})
 		}
 	}
 	w.addSteps(all)
@@ -272,6 +278,7 @@ func (w *work) seamed() {
 				do += ", in each half"
 			}
 			w.add(do, longer.Sewn.String()+" to "+shorter.Sewn.String(), nil)
+			w.last().Section = seamsTitle
 		}
 	}
 	var names []string
@@ -282,102 +289,11 @@ func (w *work) seamed() {
 	slices.Sort(allowances)
 	switch allowances = slices.Compact(allowances); len(allowances) {
 	case 0:
+		return
 	case 1:
 		w.add(seams, allowances[0]+" from the cut edge", nil)
 	default:
 		w.add(seams+", each on its stitch line", "", nil)
 	}
-}
-
-// sewnOn adds trims, ruffles and bindings, each with how long it is cut.
-func (w *work) sewnOn() {
-	along := func(on garment.SewnOn) []string {
-		var names []string
-		for _, c := range on.Courses {
-			names = append(names, c.Piece.Name)
-		}
-		slices.Sort(names)
-		return w.drawn(slices.Compact(names))
-	}
-	for _, t := range w.pattern.Trims {
-		w.add("Cut the "+named(t.Key, t.Kind.String())+", and sew it on", t.Total.String(), along(t.SewnOn))
-	}
-	for _, r := range w.pattern.Ruffles {
-		w.add("Gather the "+named(r.Key, "ruffle")+", and sew it on", r.Length.String()+" to "+r.LineLength.String(), along(r.SewnOn))
-	}
-	for _, b := range w.pattern.Bindings {
-		w.add("Cut the "+named(b.Key, "binding")+" on the bias, and sew it on", b.Length.String(), along(b.SewnOn))
-	}
-}
-
-// named is a key with what it is behind it, unless it says so itself.
-func named(key, what string) string {
-	if slices.Contains(strings.Fields(wording.InWords(key)), what) {
-		return key
-	}
-	return key + " " + what
-}
-
-// turn is when a hem is folded in.
-type turn int
-
-// A hem that ends at a seam is folded in when that is sewn; one that ends at what is
-// gathered, or at what something is sewn along, before: both are counted with it folded.
-const (
-	beforeGathers turn = iota
-	beforeTrims
-	atLast
-)
-
-// hemmed adds the hems that are folded in at a turn.
-func (w *work) hemmed(now turn) {
-	var all []step
-	for i := range w.pattern.Pieces {
-		p := &w.pattern.Pieces[i]
-		for k, e := range p.Edges {
-			if e.Hem > 0 && w.turnOf(p, k) == now {
-				all = append(all, step{"Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of", w.pattern.Unit.AsWritten(e.Hem) + " deep", p.Name, nil})
-			}
-		}
-	}
-	w.addSteps(all)
-}
-
-// turnOf is when the hem of an edge is folded in.
-func (w *work) turnOf(p *piece.Piece, edge int) turn {
-	n := len(p.Edges)
-	ends := []string{p.Edges[(edge+n-1)%n].Key, p.Edges[(edge+1)%n].Key}
-	meets := func(courses []garment.Course) bool {
-		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece == p && slices.Contains(ends, c.Key) })
-	}
-	seamed, gathered := false, false
-	for _, s := range w.pattern.Seams {
-		meeting := meets(s.Sides[0].Courses) || meets(s.Sides[1].Courses)
-		seamed = seamed || meeting && !s.Gathered
-		gathered = gathered || meeting && s.Gathered
-	}
-	if gathered && !seamed {
-		return beforeGathers
-	}
-	for _, on := range w.sewn() {
-		if meets(on.Courses) {
-			return beforeTrims
-		}
-	}
-	return atLast
-}
-
-// sewn is all that is sewn on.
-func (w *work) sewn() []garment.SewnOn {
-	var all []garment.SewnOn
-	for _, t := range w.pattern.Trims {
-		all = append(all, t.SewnOn)
-	}
-	for _, r := range w.pattern.Ruffles {
-		all = append(all, r.SewnOn)
-	}
-	for _, b := range w.pattern.Bindings {
-		all = append(all, b.SewnOn)
-	}
-	return all
+	w.last().Section = seamsTitle
 }

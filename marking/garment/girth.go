@@ -36,7 +36,10 @@ type Girth struct {
 	Parts   []GirthPart
 	Round   length.Amount // all of them together
 	Opening string        // at which edge of which piece it opens; "" where nowhere
-	Closed  string        // the name of the centre line on which it is closed; "" where edge to edge
+	// OpenPiece has that edge, of number OpenEdge; nil where it opens nowhere.
+	OpenPiece *piece.Piece
+	OpenEdge  int
+	Closed    string // the name of the centre line on which it is closed; "" where edge to edge
 	// Gathered tells that what goes round is drawn up to what it is sewn to, and Round is
 	// the length of that.
 	Gathered bool
@@ -255,7 +258,7 @@ func (m measurer) newGirth(level Level, r round) Girth {
 	g := Girth{Level: level, Round: length.Amount{Unit: m.Unit}}
 	for _, s := range r.ends() {
 		if s.kind == sideOpening {
-			g.Opening = s.at().title()
+			g.Opening, g.OpenPiece, g.OpenEdge = s.at().title(), s.at().piece, s.edge
 			if line := s.panel.closing(s.side); line != nil {
 				g.Closed = line.Key
 			}

@@ -22,7 +22,7 @@ func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 	for _, e := range p.Edges {
 		switch {
 		case e.Hem > 0:
-			turn, fold := e.foldNames()
+			turn, fold := e.FoldNames()
 			if e.TurnLine != nil {
 				add(mark.Fold, turn, e.TurnLine)
 			}
@@ -77,8 +77,8 @@ const (
 	layHere  = "lay to here"
 )
 
-// foldNames returns what the two folds of a hem are called, of another edge by its name.
-func (e Edge) foldNames() (turn, fold string) {
+// FoldNames returns what the two folds of a hem are called, of another edge by its name.
+func (e Edge) FoldNames() (turn, fold string) {
 	if wording.InWords(e.Key) == "hem" {
 		return "turn", "hem fold"
 	}

@@ -28,7 +28,7 @@ func (p *Piece) drawnMeasures(unit length.Unit) []mark.Dimension {
 		if e.Hem == 0 {
 			continue
 		}
-		turn, fold := e.foldNames()
+		turn, fold := e.FoldNames()
 		whole := fmt.Sprintf("%s: %s from the cut edge", fold, unit.AsWritten(e.Hem+e.Turn))
 		if e.TurnLine != nil {
 			all = e.measured(all, measuredAtTurn, e.TurnLine, e.Turn, turn+": "+unit.AsWritten(e.Turn))

@@ -1,6 +1,8 @@
 package report
 
 import (
+	"slices"
+
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -18,6 +20,8 @@ type band struct {
 	text.Lines
 	above float64 // left free above it, but for the top of a column, in mm
 	keep  bool    // it stays with the band after it
+	// section is the heading that it stands under; "" for none.
+	section string
 	// again are the bands that come again where a column begins with this one.
 	again []band
 	// across are bands that stand across all columns at the foot of the page this
@@ -70,6 +74,11 @@ func totalPen() ink.Pen { return ink.LinePen(ink.FineLine, ink.Black()) }
 
 // Page is a page of figures as it is laid: its bands, without a header.
 type Page []placedBand
+
+// Tells reports whether something stands on the page that belongs under a heading.
+func (p Page) Tells(section string) bool {
+	return slices.ContainsFunc(p, func(b placedBand) bool { return b.section == section })
+}
 
 // Draw draws the page.
 func (p Page) Draw(d ink.Canvas) {

@@ -102,9 +102,26 @@ func (s setter) sections(r mark.Report) ([]band, error) {
 		if err != nil {
 			return nil, err
 		}
-		bands = append(bands, more...)
+		bands = append(bands, s.under(section.Title, more)...)
 	}
 	return bands, nil
+}
+
+// under says of the bands of a section what heads it, which comes again, as one that goes on,
+// where a column begins with one of them.
+func (s setter) under(title string, bands []band) []band {
+	for i := range bands {
+		b := &bands[i]
+		b.section = title
+		if i == 0 || title == "" {
+			continue
+		}
+		if b.again = slices.Clone(b.again); len(b.again) > 0 {
+			b.again[0].above = underHeading
+		}
+		b.again = append([]band{s.heading(title+continued, ink.Heading())}, b.again...)
+	}
+	return bands
 }
 
 // section sets a section: its tables, its sentences and its picture.
@@ -112,7 +129,7 @@ func (s setter) section(section mark.Section) ([]band, error) {
 	var bands []band
 	among := gridOf(s.width).of(section.Tables)
 	for _, t := range section.Tables {
-		more, err := s.table(t, section.Title, among)
+		more, err := s.table(t, among)
 		if err != nil {
 			return nil, err
 		}

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"cmp"
 	"fmt"
 	"slices"
 
@@ -26,8 +25,8 @@ const (
 	totalDown = 0.5 // how far that line lies below the row above it
 )
 
-// continued stands behind the title of a table that goes on.
-const continued = " (continued)"
+// continued stands behind the title of a section or a table that goes on.
+const continued = ", continued"
 
 // cellStyle is that of the cells of a table, headStyle that of its heads, and titleStyle
 // that of what it is called.
@@ -92,8 +91,8 @@ func (set *columns) add(end, width float64) {
 	set.ends, set.widths = append(set.ends, end), append(set.widths, width)
 }
 
-// table sets a table among those of its section, which is called over.
-func (s setter) table(t mark.Table, over string, among sectionGrid) ([]band, error) {
+// table sets a table among those of its section.
+func (s setter) table(t mark.Table, among sectionGrid) ([]band, error) {
 	var bands []band
 	if len(t.Rows) > 0 {
 		set, err := s.columns(t, among)
@@ -101,7 +100,6 @@ func (s setter) table(t mark.Table, over string, among sectionGrid) ([]band, err
 			return nil, err
 		}
 		bands = s.tableHead(t, "", set)
-		t.Title = cmp.Or(t.Title, over)
 		bands = append(bands, set.rows(t, s.tableHead(t, continued, set))...)
 	} else if t.Title != "" && len(t.Lines) > 0 {
 		bands = []band{s.tableTitle(t.Title, "")}

@@ -66,7 +66,7 @@ func checkTables(t require.TestingT, pages []seen.Page, tables []mark.Table) {
 			if page == firstPage {
 				continue
 			}
-			assert.Contains(t, pages[page].Words(), table.Title+" (continued)")
+			assert.Contains(t, pages[page].Words(), table.Title+", continued")
 			for _, head := range table.Heads {
 				assert.Contains(t, said(pages[page]), seen.Squeezed(head), "heads of %q come again", table.Title)
 			}
@@ -109,8 +109,8 @@ func TestTableWithoutTitleGoesOn(t *testing.T) {
 	pages, onPaper := reported(t, &mark.Report{Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{Rows: rows}}}}}, "letter")
 	require.Len(t, pages, 1)
 	columns := columnsOn(pages, onPaper, 2)
-	assert.Contains(t, columns[1].Words(), "Tucks (continued)")
-	assert.NotContains(t, columns[0].Words(), "Tucks (continued)")
+	assert.Contains(t, columns[1].Words(), "Tucks, continued")
+	assert.NotContains(t, columns[0].Words(), "Tucks, continued")
 }
 
 func TestTableFits(t *testing.T) {

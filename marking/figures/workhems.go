@@ -1,0 +1,73 @@
+package figures
+
+import (
+	"slices"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
+)
+
+// Rules of this file: when a hem is folded in hangs on what its ends run into.
+
+// turn is when a hem is folded in.
+type turn int
+
+// A hem that ends at a seam is folded in when that is sewn; one that ends at what is
+// gathered, or at what something is sewn along, before: both are counted with it folded.
+// One of a piece that no seam joins is folded in before that is sewn in its place.
+const (
+	beforeGathers turn = iota
+	ofItsOwn
+	beforeTrims
+	atLast
+)
+
+// hemmed adds the hems that are folded in at a turn.
+func (w *work) hemmed(now turn) {
+	var all []step
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		for k, e := range p.Edges {
+			if e.Hem > 0 && w.turnOf(p, k) == now {
+				all = append(all, w.hem(p, e))
+			}
+		}
+	}
+	w.addSteps(all)
+}
+
+// hem is the step in which a hem is folded in.
+func (w *work) hem(p *piece.Piece, e piece.Edge) step {
+	turn, fold := e.FoldNames()
+	return step{do: "Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of",
+		number: w.pattern.Unit.AsWritten(e.Hem) + " deep", piece: p.Name, roles: []mark.Role{mark.Fold}, lines: []string{turn, fold}}
+}
+
+// turnOf is when the hem of an edge is folded in.
+func (w *work) turnOf(p *piece.Piece, edge int) turn {
+	if w.isUnjoined(p) {
+		return ofItsOwn
+	}
+	n := len(p.Edges)
+	ends := []string{p.Edges[(edge+n-1)%n].Key, p.Edges[(edge+1)%n].Key}
+	meets := func(courses []garment.Course) bool {
+		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece == p && slices.Contains(ends, c.Key) })
+	}
+	seamed, gathered := false, false
+	for _, s := range w.pattern.Seams {
+		meeting := meets(s.Sides[0].Courses) || meets(s.Sides[1].Courses)
+		seamed = seamed || meeting && !s.Gathered
+		gathered = gathered || meeting && s.Gathered
+	}
+	if gathered && !seamed {
+		return beforeGathers
+	}
+	for _, on := range w.sewn() {
+		if meets(on.Courses) {
+			return beforeTrims
+		}
+	}
+	return atLast
+}

@@ -1,0 +1,141 @@
+package figures
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/piece"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: what no seam joins is finished first, with its hems and its trims, and
+// then sewn in its place: a pocket while its ground lies flat, all else when the seams are sewn.
+// Of a file without seams nothing is known of that but that pockets are sewn on. What is sewn
+// along edges follows, and last the garment is closed where it opens.
+
+var pocketWords = anyOf(`pockets?`)
+
+// isPocket reports whether a piece is called one.
+func isPocket(p *piece.Piece) bool {
+	return pocketWords.MatchString(strings.ToLower(wording.InWords(p.Key) + " " + p.Name))
+}
+
+// isUnjoined reports whether a piece is sewn to others and no seam says how.
+func (w *work) isUnjoined(p *piece.Piece) bool {
+	joined := slices.ContainsFunc(w.pattern.Seams, func(s garment.Seam) bool {
+		return slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c garment.Course) bool { return c.Piece == p })
+	})
+	return !joined && len(w.pattern.Pieces) > 1 && (len(w.pattern.Seams) > 0 || isPocket(p))
+}
+
+// unjoined are the pieces that no seam joins: pockets, and others.
+func (w *work) unjoined() (pockets, others []*piece.Piece) {
+	for i := range w.pattern.Pieces {
+		p := &w.pattern.Pieces[i]
+		switch {
+		case !w.isUnjoined(p):
+		case isPocket(p):
+			pockets = append(pockets, p)
+		default:
+			others = append(others, p)
+		}
+	}
+	return pockets, others
+}
+
+// liesOn reports whether something runs along some pieces alone.
+func liesOn(on garment.SewnOn, pieces []*piece.Piece) bool {
+	return !slices.ContainsFunc(on.Courses, func(c garment.Course) bool { return !slices.Contains(pieces, c.Piece) })
+}
+
+// sewnInPlace adds the hems and the trims of pieces that no seam joins, and that they are sewn
+// in their place.
+func (w *work) sewnInPlace(pieces []*piece.Piece) {
+	var hems, places []step
+	for _, p := range pieces {
+		for _, e := range p.Edges {
+			if e.Hem > 0 {
+				hems = append(hems, w.hem(p, e))
+			}
+		}
+		do := "Sew in its place"
+		if p.Cut > 1 {
+			do = "Sew in their places"
+		}
+		if stringWords.MatchString(strings.ToLower(wording.InWords(p.Key) + " " + p.Name)) {
+			do = "Make, and s" + do[1:]
+		}
+		places = append(places, step{do: do + ":", number: wording.Counted(p.Cut, "piece"), piece: p.Name})
+	}
+	w.addSteps(hems)
+	w.sewnOn(func(on garment.SewnOn) bool { return liesOn(on, pieces) })
+	w.addSteps(places)
+}
+
+// closed adds that the garment is closed where it opens, with how long that edge is.
+func (w *work) closed() {
+	var told []string
+	for _, g := range w.pattern.Measures.Girths {
+		if g.Opening == "" || slices.Contains(told, g.Opening) {
+			continue
+		}
+		told = append(told, g.Opening)
+		e := g.OpenPiece.Edges[g.OpenEdge]
+		do, lines := "Close "+g.Opening+", edge to edge", []string{e.Key}
+		if g.Closed != "" {
+			do, lines = fmt.Sprintf("Close %s, with one %q on the other", g.Opening, g.Closed), []string{g.Closed}
+		}
+		w.add(do, w.pattern.Unit.Amount(e.FinishedLength).String()+" long", w.drawn([]string{g.OpenPiece.Name}))
+		w.last().Lines = lines
+	}
+}
+
+// sewnOn adds those trims, ruffles and bindings that are wanted, each with how long it is cut.
+func (w *work) sewnOn(wanted func(garment.SewnOn) bool) {
+	add := func(do, number string, on garment.SewnOn) {
+		if !wanted(on) {
+			return
+		}
+		var names, lines []string
+		for _, c := range on.Courses {
+			names, lines = append(names, c.Piece.Name), append(lines, c.Key)
+		}
+		slices.Sort(names)
+		w.add(do, number, w.drawn(slices.Compact(names)))
+		w.last().Lines = lines
+	}
+	for _, t := range w.pattern.Trims {
+		add("Cut the "+named(t.Key, t.Kind.String())+", and sew it on", t.Total.String(), t.SewnOn)
+	}
+	for _, r := range w.pattern.Ruffles {
+		add("Gather the "+named(r.Key, "ruffle")+", and sew it on", r.Length.String()+" to "+r.LineLength.String(), r.SewnOn)
+	}
+	for _, b := range w.pattern.Bindings {
+		add("Cut the "+named(b.Key, "binding")+" on the bias, and sew it on", b.Length.String(), b.SewnOn)
+	}
+}
+
+// named is a key with what it is behind it, unless it says so itself.
+func named(key, what string) string {
+	if slices.Contains(strings.Fields(wording.InWords(key)), what) {
+		return key
+	}
+	return key + " " + what
+}
+
+// sewn is all that is sewn on.
+func (w *work) sewn() []garment.SewnOn {
+	var all []garment.SewnOn
+	for _, t := range w.pattern.Trims {
+		all = append(all, t.SewnOn)
+	}
+	for _, r := range w.pattern.Ruffles {
+		all = append(all, r.SewnOn)
+	}
+	for _, b := range w.pattern.Bindings {
+		all = append(all, b.SewnOn)
+	}
+	return all
+}
