@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/marking/mark"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -72,9 +71,6 @@ func (b *book) joining() []string {
 	steps := []string{
 		"Take the pages of a piece in their order. The first stays as it is. Of each other one, cut off what is hatched here: along the trim lines at its left and at its top, where it has them.",
 		"Lay it on those that lie already, its cut edge on their short corners, and make the circles of each number whole. Paste or tape it down.",
-	}
-	if slices.Contains(b.roles, mark.Window) {
-		steps = append(steps, "Where a window of a template lies across a join, leave a bridge of paper there, as wide as those between windows.")
 	}
 	if slices.ContainsFunc(b.sheets, func(s *laidSheet) bool { return s.Slips() }) {
 		steps = append(steps, "A page that belongs above one that lies already, or to its left, goes under that one’s cut edge.")

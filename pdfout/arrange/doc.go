@@ -20,6 +20,7 @@
 //	beside.go       large pieces beside each other
 //	freeroom.go     what large pieces leave free there
 //	join.go         trim lines and join marks
+//	bridge.go       windows in parts, where pages are joined
 //	field.go        which places of a sheet are free
 //	lettering.go    all text of a sheet, in its order
 //	inscription.go  text set in lines, and the roomiest place for it

@@ -56,30 +56,36 @@ type Join struct {
 func (j Join) along() plane.Point { return j.to.Sub(j.from).Unit() }
 
 // FindJoins numbers the joins of the sheet from a number on, in the order of its
-// pages, and finds places for their marks where as few lines as possible run; it
-// takes them. It returns the next number.
+// pages, leaves bridges in the windows across them, and finds places for their marks where
+// as few lines as possible run; it takes them. It returns the next number.
 func (s *Sheet) FindJoins(number int) int {
+	add := func(a, b Cell, from, to plane.Point) {
+		s.Joins = append(s.Joins, Join{number: number + len(s.Joins), from: from, to: to, a: a, b: b})
+	}
 	for _, c := range s.Cells {
 		core := s.Grid.CoreOf(c)
 		if right := (Cell{c.Row, c.Column + 1}); s.printed[right] {
-			s.addJoin(number+len(s.Joins), c, right, plane.Point{X: core.Max.X, Y: core.Min.Y}, core.Max)
+			add(c, right, plane.Point{X: core.Max.X, Y: core.Min.Y}, core.Max)
 		}
 		if under := (Cell{c.Row + 1, c.Column}); s.printed[under] {
-			s.addJoin(number+len(s.Joins), c, under, core.Min, plane.Point{X: core.Max.X, Y: core.Min.Y})
+			add(c, under, core.Min, plane.Point{X: core.Max.X, Y: core.Min.Y})
 		}
+	}
+	s.bridgeWindows()
+	for i := range s.Joins {
+		s.placeMarks(&s.Joins[i])
 	}
 	return number + len(s.Joins)
 }
 
-func (s *Sheet) addJoin(number int, a, b Cell, from, to plane.Point) {
-	j := Join{number: number, from: from, to: to, a: a, b: b}
+// placeMarks finds the places of what is drawn and written on a join.
+func (s *Sheet) placeMarks(j *Join) {
 	circle := markRadius + markClear
-	withNumber := circle + numberStyle().Width(strconv.Itoa(number)) + markClear
-	j.marks[0] = s.besideLines(j, 0.25, 0.03, 3, circle, withNumber)
-	j.marks[1] = s.besideLines(j, 0.75, 0.03, 3, withNumber, circle)
+	withNumber := circle + numberStyle().Width(strconv.Itoa(j.number)) + markClear
+	j.marks[0] = s.besideLines(*j, 0.25, 0.03, 3, circle, withNumber)
+	j.marks[1] = s.besideLines(*j, 0.75, 0.03, 3, withNumber, circle)
 	half := ink.Caption().Width(joinsHere(paper.MaxPages))/2 + markClear
-	j.named = s.besideLines(j, 0.5, 0.01, 40, half, half)
-	s.Joins = append(s.Joins, j)
+	j.named = s.besideLines(*j, 0.5, 0.01, 40, half, half)
 }
 
 // besideLines finds a place on a join for what reaches some mm before and after it, and

@@ -10,4 +10,5 @@
 //	canvas.go  pages as they are drawn
 //	join.go    pages laid together by their join marks, as a maker does it
 //	piece.go   the lines of a piece, sought on the pages of its sheet
+//	bridge.go  what of a window may be left out at joins
 package seen

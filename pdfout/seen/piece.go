@@ -167,7 +167,7 @@ func Lacks(laid []LaidPage, p Placed) string {
 			lines[i] = byPage[i][one.Role]
 		}
 		for _, path := range p.drawnAs(one) {
-			if wrong := lackOf(laid, lines, path); wrong != "" {
+			if wrong := lackOf(laid, lines, path, one.Role); wrong != "" {
 				return fmt.Sprintf("mark %d (%v %q): %s", k, one.Role, one.Name, wrong)
 			}
 		}
@@ -176,7 +176,7 @@ func Lacks(laid []LaidPage, p Placed) string {
 }
 
 // lackOf is Lacks for one line, with those of its role that are printed, by page.
-func lackOf(laid []LaidPage, lines [][]*Line, path plane.Path) string {
+func lackOf(laid []LaidPage, lines [][]*Line, path plane.Path, role mark.Role) string {
 	wrong := ""
 	Samples(path, func(at plane.Point, along float64) bool {
 		within := false
@@ -189,7 +189,7 @@ func lackOf(laid []LaidPage, lines [][]*Line, path plane.Path) string {
 			for _, l := range lines[i] {
 				found = found || l.Bounds.Grown(OffLine).Holds(at) && l.Tree.Distance(at, 1) <= OffLine
 			}
-			if !found {
+			if !found && !mayLack(laid, role, at) {
 				wrong = fmt.Sprintf("page %d lacks it %.1f mm along, at %v", page.Number, along, at)
 				return false
 			}
@@ -219,6 +219,9 @@ func Strays(laid []LaidPage, pieces []Placed) string {
 						return true
 					}
 				}
+				if mayStray(laid, role, at, lines[mark.Window]) {
+					return true
+				}
 				wrong = fmt.Sprintf("page %d has a %v at %v that is no line of its piece", l.Page.Number, role, at)
 				return false
 			})
@@ -241,7 +244,7 @@ func find(laid []LaidPage, p Placed) (plane.Point, bool) {
 		for _, end := range []plane.Point{path[0], path[len(path)-1]} {
 			there := p
 			there.Step = end.Sub(begin)
-			if lackOf(laid, lines, there.drawnAs(first)[0]) == "" && Lacks(laid, there) == "" {
+			if lackOf(laid, lines, there.drawnAs(first)[0], first.Role) == "" && Lacks(laid, there) == "" {
 				return there.Step, true
 			}
 		}
