@@ -87,7 +87,7 @@ func plan(set arrange.Set, p paper.Paper) (*book, error) {
 
 // layLeaves lays the forms and the figures, each on a leaf of its own.
 func (b *book) layLeaves(forms []mark.Marking) (err error) {
-	if b.forms, err = layForms(forms, b.set, b.leaf); err != nil {
+	if b.forms, err = layForms(forms, b.set.Unit, b.leaf); err != nil {
 		return err
 	}
 	b.figures, err = report.Lay(b.set.Report, b.leaf)

@@ -44,12 +44,12 @@ const (
 func formStyles() []ink.Style { return []ink.Style{ink.Lead(), ink.Text()} }
 
 // layForms lays every form on its page.
-func layForms(forms []mark.Marking, set arrange.Set, on paper.Paper) ([]*laidSheet, error) {
+func layForms(forms []mark.Marking, unit length.Unit, on paper.Paper) ([]*laidSheet, error) {
 	var sheets []*laidSheet
 	for _, m := range forms {
-		s, ok := layForm(m, set, on)
+		s, ok := layForm(m, on)
 		if !ok {
-			return nil, formTooLarge(m, set.Unit, on)
+			return nil, formTooLarge(m, unit, on)
 		}
 		sheets = append(sheets, &laidSheet{Sheet: s})
 	}
@@ -77,7 +77,7 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 // layForm lays a form on a sheet of one page: upright before turned, in large
 // text before small, the text under the lines before to their right. It
 // reports whether the page has room for it.
-func layForm(m mark.Marking, set arrange.Set, on paper.Paper) (arrange.Sheet, bool) {
+func layForm(m mark.Marking, on paper.Paper) (arrange.Sheet, bool) {
 	p := arrange.NewPiece(m)
 	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
 		for _, style := range formStyles() {

@@ -75,7 +75,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	}
 	for _, r := range p.Ruffles {
 		say(r.place, r.FullnessWarning())
-		if deep := r.TooDeep(length.Amount.String); deep != "" {
+		if deep := r.tooDeep(length.Amount.String); deep != "" {
 			all = append(all, piece.Remark{Place: r.place, Text: deep})
 		}
 	}

@@ -214,9 +214,9 @@ func (r Ruffle) joinPlaces() []length.Amount {
 // carries matches pieces, and edges of them, that a skirt is hung from as well as a ruffle.
 var carries = regexp.MustCompile(`\b(?:bodice|body|yoke|waist|waistline|underwaist|band|waistband|strap|bib|cuff)\b`)
 
-// TooDeep says that it is deeper than the longest piece that it hangs from is long or wide;
+// tooDeep says that it is deeper than the longest piece that it hangs from is long or wide;
 // "" where it is not, or may be a skirt.
-func (r Ruffle) TooDeep(say func(length.Amount) string) string {
+func (r Ruffle) tooDeep(say func(length.Amount) string) string {
 	longestOf := r.Courses[0].Piece
 	for _, c := range r.Courses {
 		if carries.MatchString(wording.InWords(c.Piece.Key + " " + c.Piece.Name + " " + c.Key)) {

@@ -141,24 +141,24 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 		Form:    sampleFormOf(t, strip, unit),
 	}
 	cutAllRound(&m)
-	across := func(role mark.Role, name string, x float64) {
-		m.Add(role, name, plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
+	across := func(role mark.Role, x float64) {
+		m.Add(role, "", plane.Path{{X: x, Y: 0}, {X: x, Y: sampleHigh}})
 	}
 	said := func(role mark.Role, words string, x float64) {
 		m.Words = append(m.Words, mark.Word{Role: role, Text: words, At: plane.Point{X: x, Y: sampleHigh}, Out: plane.Point{Y: 1}})
 	}
-	across(mark.Placement, "", sampleEnd)
+	across(mark.Placement, sampleEnd)
 	said(mark.Placement, "first mark", sampleEnd)
-	across(mark.Placement, "", sampleEnd+strip.flat)
+	across(mark.Placement, sampleEnd+strip.flat)
 	said(mark.Placement, "second mark", sampleEnd+strip.flat)
 	first := (strip.wide() - float64(strip.tucks-1)*t.Space) / 2
 	for k := range strip.tucks {
 		at := first + float64(k)*t.Space
-		across(mark.TuckFold, "", at)
+		across(mark.TuckFold, at)
 		said(mark.TuckFold, strconv.Itoa(k+1), at)
 		if !t.Twin {
-			across(mark.TuckStitch, "", at-t.Width)
-			across(mark.TuckStitch, "", at+t.Width)
+			across(mark.TuckStitch, at-t.Width)
+			across(mark.TuckStitch, at+t.Width)
 		}
 	}
 	return m, true

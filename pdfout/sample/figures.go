@@ -23,8 +23,8 @@ func Cells(rows ...[]string) []mark.Row {
 	return all
 }
 
-// Totalled is rows with one more under them, which is their total.
-func Totalled(rows []mark.Row, cells ...string) []mark.Row {
+// totalled is rows with one more under them, which is their total.
+func totalled(rows []mark.Row, cells ...string) []mark.Row {
 	return append(rows, mark.Row{Cells: cells, Total: true})
 }
 
@@ -84,7 +84,7 @@ func DressFigures() *mark.Report {
 					{
 						Title: "Front: six tucks at either side of the centre",
 						Heads: []string{"", "fold to fold", "width of a tuck", "takes up each", "all"},
-						Rows: Totalled(Cells(
+						Rows: totalled(Cells(
 							[]string{"tucks 1 to 6", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
 							[]string{"tucks 7 to 12", "3/8 in", "1/8 in", "1/4 in", "1 1/2 in"},
 							[]string{"inverted pleat", "", "3/4 in", "1 1/2 in", "1 1/2 in"},
@@ -106,7 +106,7 @@ func DressFigures() *mark.Report {
 				Title: "Cloth",
 				Tables: []mark.Table{{
 					Heads: []string{"", "cloth 36 in wide", "cloth 44 in wide", "cloth 54 in wide"},
-					Rows: Totalled(Cells(
+					Rows: totalled(Cells(
 						[]string{"folded", "52 in", "46 in", "40 1/2 in"},
 						[]string{"single", "31 1/4 in", "28 in", "26 in"},
 					), "to buy", "83 1/4 in", "74 in", "66 1/2 in"),
@@ -137,7 +137,7 @@ func ColumnFigures() *mark.Report {
 	}
 	seams := mark.Section{Title: "Seams", Tables: []mark.Table{{
 		Title: "side", Heads: []string{"", "cut", "sewn"},
-		Rows: Totalled(Cells([]string{"Front, side", "11 3/16", "8 1/2"}, []string{"Back, side", "11 3/16", "8 9/16"}), "difference", "0", "1/16"),
+		Rows: totalled(Cells([]string{"Front, side", "11 3/16", "8 1/2"}, []string{"Back, side", "11 3/16", "8 9/16"}), "difference", "0", "1/16"),
 	}}, Lines: []mark.Sentence{{Text: "Sewn, they match within 1/16 in, and that is as near as a ruler shows it."}}}
 	cloth := dress.Sections[2]
 	cloth.Tables = nil
@@ -171,7 +171,7 @@ func LongFigures() *mark.Report {
 		for i := range 20 + 23*k {
 			t.Rows = append(t.Rows, Cells([]string{fmt.Sprintf("mark %d.%d", k+1, i+1), fmt.Sprintf("%d 3/16 in", i+1), fmt.Sprintf("%d 1/2 in", 90-i)})...)
 		}
-		t.Rows = Totalled(t.Rows, "in all", "91 11/16 in", "91 11/16 in")
+		t.Rows = totalled(t.Rows, "in all", "91 11/16 in", "91 11/16 in")
 		long.Tables = append(long.Tables, t)
 	}
 	r.Sections = append(r.Sections, long)

@@ -49,8 +49,8 @@ func Lines(laid []LaidPage, layer string) []*Line {
 	return all
 }
 
-// Samples calls look for places along a path, its points included.
-func Samples(p plane.Path, look func(at plane.Point, along float64) bool) {
+// samples calls look for places along a path, its points included.
+func samples(p plane.Path, look func(at plane.Point, along float64) bool) {
 	walked := 0.0
 	for i := 1; i < len(p); i++ {
 		l := p[i].Distance(p[i-1])
@@ -178,7 +178,7 @@ func Lacks(laid []LaidPage, p Placed) string {
 // lackOf is Lacks for one line, with those of its role that are printed, by page.
 func lackOf(laid []LaidPage, lines [][]*Line, path plane.Path, role mark.Role) string {
 	wrong := ""
-	Samples(path, func(at plane.Point, along float64) bool {
+	samples(path, func(at plane.Point, along float64) bool {
 		within := false
 		for i := range laid {
 			page := &laid[i]
@@ -213,7 +213,7 @@ func Strays(laid []LaidPage, pieces []Placed) string {
 	wrong := ""
 	for _, role := range mark.Roles() {
 		for _, l := range Lines(laid, role.String()) {
-			Samples(l.Tree.Path(), func(at plane.Point, _ float64) bool {
+			samples(l.Tree.Path(), func(at plane.Point, _ float64) bool {
 				for _, tree := range lines[role] {
 					if tree.Distance(at, 1) <= OffLine {
 						return true

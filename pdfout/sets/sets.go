@@ -70,8 +70,8 @@ func Ring() arrange.Set {
 	return arrange.Set{Title: "Round skirt", Size: "3 years", Unit: length.Millimetre, Pieces: []mark.Marking{m}}
 }
 
-// Islands is a large piece with lines in its middle that touch nothing.
-func Islands() arrange.Set {
+// islands is a large piece with lines in its middle that touch nothing.
+func islands() arrange.Set {
 	m := sample.Sail(1500)
 	p := func(x, y float64) plane.Point { return plane.Point{X: x, Y: y} }
 	m.Marks = append(m.Marks,
@@ -142,8 +142,8 @@ func SampleFirst() arrange.Set {
 	return s
 }
 
-// CloseLines are a tuck sheet and a tuck ruler.
-func CloseLines() arrange.Set {
+// closeLines are a tuck sheet and a tuck ruler.
+func closeLines() arrange.Set {
 	return arrange.Set{Title: "Tucks", Pieces: []mark.Marking{sample.TuckSheet(6, sample.LongNotes()...), sample.TuckRuler(sample.LongNotes()...)}}
 }
 
@@ -176,8 +176,8 @@ func Examples(t require.TestingT, folder string, ways ...source.Transfer) map[st
 	return sets
 }
 
-// LongNoted are pieces with long notes: one low and full of lines, one with room.
-func LongNoted() []mark.Marking {
+// longNoted are pieces with long notes: one low and full of lines, one with room.
+func longNoted() []mark.Marking {
 	low := sample.Ruled("low", "Low tuck sheet", 7*sample.Inch, 2*sample.Inch, sample.LongNotes()...)
 	for x := 3.0; x < 7*sample.Inch; x += 3 {
 		low.Marks = append(low.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 2 * sample.Inch}))
@@ -196,15 +196,15 @@ func All() map[string]arrange.Set {
 		"long titles":           LongTitle(),
 		"no title at all":       {Pieces: []mark.Marking{sample.Rectangle("tie", "", 700, 30)}},
 		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{sample.Wave("a", 400, 500, 8000)}},
-		"lines far from others": Islands(),
+		"lines far from others": islands(),
 		"narrow pieces":         {Title: "Linden pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
 		"strips 2 cm wide":      Strips(),
 		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{sample.Tiny("a", 3), sample.Tiny("b", 4)}},
 		"a sample sewn first":   SampleFirst(),
 		"nothing but a sample":  {Title: "Tucks", Unit: length.Centimetre, Pieces: []mark.Marking{sample.TuckSample()}},
 		"forms of many sizes":   ManyForms(),
-		"tucks close together":  CloseLines(),
-		"long notes":            {Pieces: LongNoted()},
+		"tucks close together":  closeLines(),
+		"long notes":            {Pieces: longNoted()},
 		"words in drawings":     Told(),
 		"a page full of tucks":  {Pieces: []mark.Marking{sample.TuckSheet(9, sample.LongNotes()...)}},
 		"as large as a house":   {Title: "Curtain", Pieces: []mark.Marking{sample.Wave("b", 5000, 1500, 1500)}},
