@@ -75,8 +75,12 @@ func gaugeSet(p *garment.Pattern, gauges []mark.Marking) arrange.Set {
 	if p.Title != "" {
 		title += ": " + p.Title
 	}
+	var use []string
+	for _, task := range gauge.Work(gauges)[1:] { // that they are cut out stands over them
+		use = append(use, task.Do+".")
+	}
 	return arrange.Set{
-		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: figures.Cautions(gauges), What: "the gauges",
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: figures.Cautions(gauges), Use: use, What: "the gauges",
 		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
 	}
 }

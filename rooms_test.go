@@ -32,7 +32,7 @@ marking/garment:     marking/plane marking/fault marking/wording marking/length 
 marking/lay:         marking/plane marking/length marking/piece marking/garment
 marking/sheet:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
-marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet
+marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay
 marking/sketch:      marking/plane; pgregory.net/rapid

@@ -12,13 +12,14 @@ type note int
 
 const (
 	keyNote  note = iota // the key of the lines
-	joinNote             // how pages are joined
+	joinNote             // how pages are joined, or how pieces are used that are not joined
 	careNote             // what is to be heeded
 )
 
 // What stands over how pages are joined, and over what is to be heeded.
 const (
 	joinHeading = "Join the pages"
+	useHeading  = "Use them"
 	careHeading = "Take care"
 )
 
@@ -27,19 +28,19 @@ func (b *book) noteBlock(n note, width float64) block {
 	switch {
 	case n == keyNote:
 		return b.keyBlock(width)
-	case n == joinNote:
+	case n == joinNote && b.joined():
 		return b.joinBlock(width)
+	case n == joinNote && len(b.set.Use) > 0:
+		return paragraphs(useHeading, b.set.Use, width)
+	case n == joinNote:
 	case len(b.set.Cautions) > 0:
 		return paragraphs(careHeading, b.set.Cautions, width)
 	}
 	return block{}
 }
 
-// joinBlock shows and says how pages are joined, where any are.
+// joinBlock shows and says how pages are joined.
 func (b *book) joinBlock(width float64) block {
-	if !b.joined() {
-		return block{}
-	}
 	all := underHeading(joinHeading, width)
 	drawn := block{Lines: text.Lines{Height: joinHigh}}
 	drawn.put(joinDrawing{min(joinWide, width)}, plane.Point{})

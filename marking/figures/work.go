@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
@@ -169,9 +170,7 @@ func (w *work) marked() {
 		w.add("Mark and cut the "+others, fmt.Sprintf("%d in all", count), w.keys(nil, mark.Piece))
 	}
 	w.templated()
-	if keys := w.keys(nil, mark.Gauge); keys != nil {
-		w.add("Cut the gauges out of card, and draw the other lines along them", "", keys)
-	}
+	w.tasks = append(w.tasks, gauge.Work(w.markings)...)
 }
 
 // templated adds how the pieces are cut of which there is only a template, and what is drawn

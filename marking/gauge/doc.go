@@ -12,6 +12,7 @@
 //	edgeshape.go  whether one gauge does for two edges
 //	stepgauge.go  one step for every distance from a straight edge
 //	tuckgauge.go  where a tuck is stitched and where the next one is folded
+//	work.go       what is done with all of them
 //
 // A new gauge gives its sides to card, so that its outline is what is cut, and has its
 // place in Of.

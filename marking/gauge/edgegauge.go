@@ -89,7 +89,7 @@ func edgeGauges(p *garment.Pattern) []mark.Marking {
 		parts := g.strips(p)
 		for k, m := range parts {
 			m = finished(m, g.edge().Allowance, g.ends(k, len(parts)))
-			m.Steps = g.steps(p, len(parts), k, laying(m))
+			m.Steps = g.steps(p)
 			all = append(all, m)
 		}
 	}
@@ -175,33 +175,11 @@ func (g *gaugedEdge) notes(pattern *garment.Pattern, parts []piece.Stretch, k in
 	return append(notes, fmt.Sprintf("begins %s along the edge from the corner with %s, and ends at the corner with %s", unit.OnRuler(parts[k].From), from, to))
 }
 
-// laying says how a gauge is laid on the cloth.
-func laying(m mark.Marking) string {
-	lay := "lay the hatched side on the cut edge"
-	if slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Placement }) {
-		lay += ", with the handle beyond the cloth"
-	}
-	return lay
-}
-
-// steps says how part k of several is used, which is laid on the cloth so.
-func (g *gaugedEdge) steps(pattern *garment.Pattern, parts, k int, laying string) []string {
+// steps says what is done with this gauge, besides what is done with all.
+func (g *gaugedEdge) steps(pattern *garment.Pattern) []string {
 	var steps []string
 	if g.edge().Allowance < narrowCard(pattern.Unit)-piece.Rounding {
 		steps = []string{"paste it on stiff card before it is cut out, for its strip is narrow"}
 	}
-	steps = append(steps, g.laid...)
-	steps = append(steps, laying)
-	switch {
-	case parts == 1 || k == 0:
-	case k+1 < parts:
-		steps = append(steps, fmt.Sprintf("lay its first tick on the last of gauge %d", k))
-	default:
-		steps = append(steps, fmt.Sprintf("lay its tick on the last of gauge %d", k))
-	}
-	steps = append(steps, "draw along the other side: that is the stitch line")
-	if k+1 < parts {
-		steps = append(steps, fmt.Sprintf("draw its tick for gauge %d on the cloth", k+2))
-	}
-	return append(steps, g.turns...)
+	return slices.Concat(steps, g.laid, g.turns)
 }

@@ -3,6 +3,7 @@ package gauge
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -369,7 +370,6 @@ func TestEdgesThatShareAGauge(t *testing.T) {
 }
 
 func TestNotesOfAnEdgeGauge(t *testing.T) {
-	const lay, draw = "lay the hatched side on the cut edge, with the handle beyond the cloth", "draw along the other side: that is the stitch line"
 	for _, c := range []struct {
 		example, name string
 		want          []string
@@ -378,26 +378,22 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 			"for the neck of Front: allowance 3/8 in",
 			"reaches from the corner with shoulder to the corner with centre front",
 			"lay it on before the tucks and pleats that run into the edge are in",
-			lay, draw,
 			"turn it over for the other half",
 		}},
 		{"linden.toml", "Back armhole: gauge 1 of 2", []string{
 			"for the armhole of Back: allowance 3/8 in",
 			"begins at the corner with side",
-			lay, draw, "draw its tick for gauge 2 on the cloth",
 			"where one is for the left and one for the right, turn it over for the second",
 		}},
 		{"hazel.toml", "Skirt front hem: gauge 2 of 3", []string{
 			"for the hem of Skirt front: allowance 1 cm",
 			"the same for the hem of Skirt back",
 			"begins 9 cm along the edge from the corner with centre",
-			lay, "lay its first tick on the last of gauge 1", draw, "draw its tick for gauge 3 on the cloth",
 			"turn it over for the other half",
 		}},
 		{"hazel.toml", "Pocket sides: gauge 3 of 3", []string{
 			"for the sides of Pocket: allowance 1 cm",
 			"begins 16 cm along the edge from the corner with top, and ends at the corner with top",
-			lay, "lay its tick on the last of gauge 2", draw,
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -412,14 +408,22 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 	}
 }
 
-// A gauge without a handle does not speak of one.
-func TestHandlesAreSpokenOfWhereThereAre(t *testing.T) {
-	for allowance, want := range map[string]bool{"3/8": true, "1": false} {
-		for _, m := range edgeGauges(made.Of(t, "allowance = \""+allowance+"\"\n"+sketch.Front(dipped))) {
-			assert.Equal(t, want, len(pathsOf(m, mark.Placement)) > 0, "%s: %s", allowance, m.Key)
-			assert.Equal(t, want, strings.Contains(strings.Join(m.Steps, "; "), "handle"), "%s: %v", m.Key, m.Steps)
+// What every gauge is used for is told once, and only of those that there are.
+func TestWorkWithGauges(t *testing.T) {
+	const out, ticks = "Cut the gauges out in card", "Where another gauge follows, draw the tick too, and lay its tick on that"
+	const lay = "Lay the hatched side of an edge gauge on the cut edge, its handle off the cloth, and draw the stitch line along the other side"
+	told := func(all []mark.Marking) map[string]int {
+		by := map[string]int{}
+		for _, task := range Work(all) {
+			by[task.Do] = len(task.Keys)
 		}
+		return by
 	}
+	all := Of(withMarkedPocket(t, "hazel.toml")) // of a hem and a pocket in three parts each
+	assert.Equal(t, map[string]int{out: 12, lay: 11, ticks: 6}, told(all))
+	assert.Equal(t, map[string]int{out: 1}, told(all[len(all)-1:]), "the straight gauge")
+	assert.Empty(t, told(nil))
+	assert.Empty(t, told([]mark.Marking{{Key: "front", Kind: mark.Piece}}))
 }
 
 func TestANarrowStripSaysSo(t *testing.T) {
@@ -430,7 +434,7 @@ func TestANarrowStripSaysSo(t *testing.T) {
 		require.Len(t, all, 2, allowance)
 		for _, m := range all {
 			requireCard(t, m)
-			assert.Equal(t, want, m.Steps[0] == narrow, "an allowance of %s", allowance)
+			assert.Equal(t, want, slices.Contains(m.Steps, narrow), "an allowance of %s", allowance)
 		}
 	}
 }

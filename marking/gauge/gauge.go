@@ -16,10 +16,6 @@ import (
 // no scissors cut card more finely.
 const sameCard = 0.1
 
-// cutOut is the first step of the straight gauge and of those of tucks. Of the many along edges
-// the page in front says it.
-const cutOut = "cut it out in card"
-
 // widestCard returns the most that a gauge reaches across, or a part of one along its
 // edge, in mm: what is held flat with one hand.
 func widestCard(u length.Unit) float64 { return u.Either(25.4*6, 150) }

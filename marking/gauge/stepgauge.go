@@ -93,7 +93,7 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 	m.Marks = append(m.Marks, laidAlong(m.Outline, sides[0].Path, wide)...)
 	// In the highest step it has room beside the hatching.
 	m.Words = []mark.Word{{Role: mark.Cut, Text: "cut edge here", At: plane.Point{X: (float64(held) - 0.5) * step, Y: wide}, Out: plane.Point{Y: 1}}}
-	m.Steps = append(m.Steps, cutOut, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
+	m.Steps = append(m.Steps, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
 	if hasHem(p) {
 		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")
 	}

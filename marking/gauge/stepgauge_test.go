@@ -97,7 +97,6 @@ func TestNotesOfTheStraightGauge(t *testing.T) {
 	require.True(t, ok)
 	assert.Equal(t, []string{
 		"a hem has the step of its turn, and that of turn and hem together",
-		"cut it out in card",
 		"lay the hatched side on the cut edge",
 		"draw along the step that has the width of the allowance",
 	}, m.Told())

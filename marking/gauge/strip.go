@@ -164,7 +164,7 @@ func (s strip) between(part piece.Stretch, joins []float64) (m mark.Marking, ok 
 	m = card([]mark.Mark{
 		{Role: mark.Cut, Name: "cutting line", Path: outer},
 		cutSide("", outer[last], inner[0]),
-		{Role: mark.Cut, Name: "stitch line", Path: inner},
+		{Role: mark.Cut, Name: stitchSide, Path: inner},
 		cutSide("", inner[len(inner)-1], outer[0]),
 	})
 	if _, _, _, crosses := plane.SelfCrossing(plane.NewTree(m.Outline)); crosses || m.Outline.Area() <= 0 {

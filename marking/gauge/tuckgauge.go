@@ -127,7 +127,6 @@ func tuckGauges(p *garment.Pattern) []mark.Marking {
 // steps says how the gauge is used.
 func (k tuckKind) steps(unit length.Unit) []string {
 	steps := []string{
-		cutOut,
 		"lay the end called fold on the fold of a tuck",
 		fmt.Sprintf("stitch along the step called stitch, %s from the fold", onCard(unit, k.width)),
 	}

@@ -100,7 +100,7 @@ func TestStepsOfNarrowAndWideTucks(t *testing.T) {
 }
 
 func TestNotesOfATuckGauge(t *testing.T) {
-	const out, lay, stitch = "cut it out in card", "lay the end called fold on the fold of a tuck", "stitch along the step called stitch, 1/4 in from the fold"
+	const lay, stitch = "lay the end called fold on the fold of a tuck", "stitch along the step called stitch, 1/4 in from the fold"
 	const over = "lay the tuck over toward the next one, and the end on its fold again"
 	row := func(rest string) string {
 		return "allowance = 0\n" + sketch.Front(dipped+"[tuck.yoke]\nbeside = \"left\"\nwidth = \"1/4\"\nfirst = 1\n"+rest)
@@ -110,22 +110,22 @@ func TestNotesOfATuckGauge(t *testing.T) {
 		want       []string
 	}{
 		{"a gap", row("count = 3\ngap = \"1/8\"\n"), []string{
-			"for the yoke tucks of Front", out, lay, stitch, over,
+			"for the yoke tucks of Front", lay, stitch, over,
 			"fold the next tuck along the step called next fold, 3/8 in from the end, which leaves 1/8 in between them",
 		}},
 		{"touching", row("count = 3\ngap = 0\n"), []string{
-			"for the yoke tucks of Front", out, lay, stitch, over,
+			"for the yoke tucks of Front", lay, stitch, over,
 			"fold the next tuck along the same step, for the tucks touch",
 		}},
 		{"lying over each other", row("count = 3\nspacing = \"5/8\"\n"), []string{
-			"for the yoke tucks of Front", out, lay, stitch,
+			"for the yoke tucks of Front", lay, stitch,
 			"take the next fold from the sheet: each tuck lies 1/8 in over the stitching of the next",
 		}},
 		{"one, with a row like it", row("count = 1\n") + "[piece.front.tuck.hem]\nbeside = \"right\"\nwidth = \"1/4\"\nfirst = 1\ncount = 2\ngap = 0.013\n", []string{
-			"for the hem tucks of Front and the yoke tuck of Front", out, lay, stitch, over,
+			"for the hem tucks of Front and the yoke tuck of Front", lay, stitch, over,
 			"fold the next tuck along the step called next fold, about 1/4 in from the end, which leaves less than 1/16 in between them",
 		}},
-		{"one", row("count = 1\n"), []string{"for the yoke tuck of Front", out, lay, stitch}},
+		{"one", row("count = 1\n"), []string{"for the yoke tuck of Front", lay, stitch}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			pattern := made.Of(t, c.text)

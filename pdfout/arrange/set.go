@@ -17,6 +17,9 @@ type Set struct {
 	Included string
 	// Work is the order of work, which stands on the first page.
 	Work []mark.Task
+	// Use says what all pieces are used for, where no page is joined to another; each is a
+	// sentence.
+	Use []string
 	// Cautions stand on the first page.
 	Cautions []string
 	// Kind says under the title what they are; "" for full-size marking sheets.
