@@ -111,20 +111,21 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
-	return m.With(d.steps(slices.Contains(folded, true))...).With(more...).With(countPins)
+	m = m.With(d.steps()...)
+	if slices.Contains(folded, true) {
+		m = m.With("fold where two dots stand close together; the fold runs through both")
+	}
+	return m.With(more...).With(countPins)
 }
 
-// steps says how a pricked sheet is used, one with folds on it or without.
-func (d dotting) steps(folds bool) []string {
+// steps says how the dots of a pricked sheet are used.
+func (d dotting) steps() []string {
 	steps := []string{
 		"prick a hole through the middle of every circle, with a pin or a punch",
 		"dot the cloth through the holes, with a sharp pencil or pounce powder",
 	}
 	if math.IsInf(d.straight, 1) {
 		steps = append(steps, "rule the straight lines from dot to dot; the close dots are those of a curve")
-	}
-	if folds {
-		steps = append(steps, "fold where two dots stand close together; the fold runs through both")
 	}
 	return steps
 }

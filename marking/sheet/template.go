@@ -106,7 +106,7 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 	open := openingsFor(outline, through)
 	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
-	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), left(p, shape, open), otherHalf(p))
+	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), notched(m), left(p, shape, open), otherHalf(p))
 	m.Steps = append(m.Steps, countPins)
 	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes)+len(open.dots) > 0}
@@ -177,6 +177,14 @@ func drawTemplate(along []string, open openings) []string {
 		steps = append(steps, prick, "rule the line from dot to dot, and no farther")
 	}
 	return steps
+}
+
+// notched says what is done with the notches at the edges of a template.
+func notched(m mark.Marking) []string {
+	if slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Notch }) {
+		return []string{"tick the cloth at each notch"}
+	}
+	return nil
 }
 
 // left says how lines are marked that a template has no room for, and which are not.

@@ -238,3 +238,11 @@ func TestNothingOfAnOpenPieceIsOnTheFold(t *testing.T) {
 		})
 	}
 }
+
+// Notches at the edge of a template are told, and only where there are some.
+func TestNotchesOfATemplateAreTold(t *testing.T) {
+	for _, role := range mark.Roles() {
+		told := notched(mark.Marking{Marks: []mark.Mark{{Role: role}}})
+		assert.Equal(t, role == mark.Notch, len(told) == 1, "%v: %v", role, told)
+	}
+}
