@@ -3,6 +3,7 @@ package pdfout
 import (
 	"fmt"
 	"io"
+	"slices"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
@@ -90,7 +91,7 @@ func (b *book) layLeaves(forms []mark.Marking) (err error) {
 	if b.forms, err = layForms(forms, b.set.Unit, b.leaf); err != nil {
 		return err
 	}
-	b.figures, err = report.Lay(b.set.Report, b.leaf)
+	b.figures, err = report.Lay(withParts(b.set.Report, b.set.Pieces), b.leaf)
 	return err
 }
 
@@ -108,4 +109,36 @@ func tooMany(set arrange.Set, need string, p paper.Paper) error {
 		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), text.Thousands(paper.MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
+}
+
+// withParts returns a report whose pictures have the numbers that pieces have as parts: that of
+// the sheet on which the outline of the piece is, or of the first thing that is printed of it.
+func withParts(r *mark.Report, all []mark.Marking) *mark.Report {
+	if r == nil {
+		return nil
+	}
+	partOf := func(name string) int {
+		part := 0
+		for _, m := range all {
+			if whole := m.Kind == mark.Piece || m.Kind == mark.CuttingSheet; name != "" && m.IsOf(name) && (part == 0 || whole) {
+				part = m.Part
+			}
+		}
+		return part
+	}
+	numbered := *r
+	numbered.Sections = slices.Clone(r.Sections)
+	for i := range numbered.Sections {
+		s := &numbered.Sections[i]
+		if s.Picture == nil {
+			continue
+		}
+		drawn := *s.Picture
+		drawn.Shapes = slices.Clone(drawn.Shapes)
+		for k := range drawn.Shapes {
+			drawn.Shapes[k].Part = partOf(drawn.Shapes[k].Piece)
+		}
+		s.Picture = &drawn
+	}
+	return &numbered
 }

@@ -56,14 +56,14 @@ func (b *book) drawFrontHeader(d ink.Canvas, title, number string) {
 	head := ink.Heading()
 	block := b.leaf.Header()
 	left, right := block, block
-	left.Max.X = rightOf(block)
+	left.Max.X = block.Max.X - head.Width("page 888 of 888") - 2*cellInset
 	right.Min.X = left.Max.X
 	inCell(d, left, frontName(title, left.Width()-2*cellInset))
 	inCell(d, right, text.LinesOf([]string{number}, head))
 }
 
-// frontName sets what heads a page in front in a width: in two lines of text where one of a
-// heading is too short.
+// frontName sets what heads a page in front in a width: in text where a heading is too wide, and
+// in two lines of it where one is too short.
 func frontName(title string, width float64) text.Lines {
 	if head := ink.Heading(); head.Width(title) <= width {
 		return text.LinesOf([]string{title}, head)

@@ -73,7 +73,7 @@ func layPicture(laid *lay.Lay, w writer) *mark.Picture {
 			case one.OnFold:
 				name += ", on the fold"
 			}
-			pic.Shapes = append(pic.Shapes, mark.Shape{Name: name, Outline: one.Outline})
+			pic.Shapes = append(pic.Shapes, mark.Shape{Name: name, Piece: one.Name, Outline: one.Outline})
 		}
 	}
 	return pic

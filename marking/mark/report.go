@@ -111,5 +111,7 @@ type Band struct {
 // Shape is one thing in a picture.
 type Shape struct {
 	Name    string
+	Piece   string     // the name of the piece that it is; "" for what is none, as a strip
+	Part    int        // the number of that piece among what is printed; 0 before it is known, and of none
 	Outline plane.Path // closed; x from the left, y from the lower end, in mm
 }

@@ -186,7 +186,7 @@ func (d *picture) setShapes(p mark.Picture, c pictureScale) []arrange.Piece {
 		}
 		d.shapes = append(d.shapes, path)
 		pieces = append(pieces, arrange.Piece{
-			Name: shape.Name, Outline: plane.NewTree(path), Bounds: path.Bounds(),
+			Name: shape.Name, Part: shape.Part, Outline: plane.NewTree(path), Bounds: path.Bounds(),
 			Lines: []arrange.Line{arrange.NewLine(mark.Cut, "", path)},
 		})
 	}

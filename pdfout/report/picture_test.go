@@ -306,12 +306,12 @@ func TestNamesInAPicture(t *testing.T) {
 			numbers[r.Text] = append(numbers[r.Text], r)
 		}
 	}
-	require.Len(t, numbers["1"], 2, "both shapes of one name have one number")
-	for i, r := range numbers["1"] {
+	require.Len(t, numbers["A"], 2, "both shapes of one name have one letter")
+	for i, r := range numbers["A"] {
 		assert.True(t, cloth.outlines[2+i].Bounds().Holds(r.Box().Centre()))
 	}
-	require.Len(t, numbers["2"], 1)
-	assert.Less(t, cloth.outlines[4].Bounds().Distance(numbers["2"][0].Box().Centre()), 2.5, "beside the loop")
+	require.Len(t, numbers["B"], 1)
+	assert.Less(t, cloth.outlines[4].Bounds().Distance(numbers["B"][0].Box().Centre()), 2.5, "beside the loop")
 	assert.Len(t, numbers, 2)
 	only(t, pages, "Binding for the whole of the neck")
 	only(t, pages, "Loop")

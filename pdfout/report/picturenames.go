@@ -2,7 +2,9 @@ package report
 
 import (
 	"math"
+	"slices"
 	"strconv"
+	"strings"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
@@ -10,14 +12,18 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: a shape of a picture has its name inside it where that fits, else a
-// number in it or beside it, which stands with the name under the picture.
+// Rules of this file: a shape of a picture has its name inside it where that fits, else the
+// number of its part, or a letter where it is none, in it or beside it, which stands with the
+// name under the picture.
 
-// nameShapes writes the names into the shapes, and a number in a shape or beside
-// it where a name has no room. It returns the names of the numbers, from 1 on, and
-// the names of shapes that have no room even for a number, each once.
-func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered, left []string) {
-	numbers, missing := map[string]int{}, map[string]bool{}
+// signed is a name under a picture, with the sign that shapes have instead of it.
+type signed struct{ sign, name string }
+
+// nameShapes writes the names into the shapes, and a sign in a shape or beside it where a name
+// has no room. It returns the names of the signs, and the names of shapes that have no room even
+// for a sign, each once.
+func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []signed, left []string) {
+	missing := map[string]bool{}
 	for _, p := range pieces {
 		if p.Name == "" {
 			continue
@@ -26,23 +32,36 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (numbered
 		if d.nameIn(p, f, places, p.Name, ink.Text(), []plane.Point{text.Across(), text.Up()}) {
 			continue
 		}
-		n, known := numbers[p.Name]
-		if !known {
-			n = len(numbered) + 1
+		known := slices.IndexFunc(signs, func(s signed) bool { return s.name == p.Name })
+		sign := nextSign(p.Part, signs)
+		if known >= 0 {
+			sign = signs[known].sign
 		}
-		s := strconv.Itoa(n)
 		switch {
-		case d.nameIn(p, f, places, s, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, s):
-			if !known {
-				numbers[p.Name] = n
-				numbered = append(numbered, p.Name)
+		case d.nameIn(p, f, places, sign, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, sign):
+			if known < 0 {
+				signs = append(signs, signed{sign, p.Name})
 			}
 		case !missing[p.Name]:
 			missing[p.Name] = true
 			left = append(left, p.Name)
 		}
 	}
-	return numbered, left
+	return signs, left
+}
+
+// nextSign is the sign of a part that has none yet: its number, or letters where it has none; with
+// a letter behind the number where another way to lie has that, as the upper layer alone.
+func nextSign(part int, signs []signed) string {
+	number := ""
+	if part > 0 {
+		number = strconv.Itoa(part)
+	}
+	sign := number
+	for n := 0; sign == "" || slices.ContainsFunc(signs, func(s signed) bool { return s.sign == sign }); n++ {
+		sign = number + letterOf(n)
+	}
+	return sign
 }
 
 // nameIn writes a text into a shape at one of some places, along one of some
@@ -86,14 +105,17 @@ func (d *picture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arran
 	return false
 }
 
-// legend sets the names of numbers in columns, row by row.
-func (s setter) legend(names []string) []band {
-	if len(names) == 0 {
+// legend sets the names of signs in columns, row by row.
+func (s setter) legend(all []signed) []band {
+	if len(all) == 0 {
 		return nil
 	}
-	number := func(i int) string { return strconv.Itoa(i + 1) }
 	heavy, light := ink.StrongText(), ink.Text()
-	indent := heavy.Width(number(len(names)-1)) + text.RuleAway
+	widest, names := 0.0, []string(nil)
+	for _, one := range all {
+		widest, names = max(widest, heavy.Width(one.sign)), append(names, one.name)
+	}
+	indent := widest + text.RuleAway
 	column := min(indent+text.LongestWord(names, light), legendMost)
 	count := int((s.width + legendApart) / (column + legendApart))
 	var bands []band
@@ -104,11 +126,16 @@ func (s setter) legend(names []string) []band {
 		b := &bands[len(bands)-1]
 		set := text.LinesOf(text.WithinLines(name, light, column-indent+roundingOff, wordLines), light)
 		left := float64(i%count) * (column + legendApart)
-		b.Say(number(i), heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
+		b.Say(all[i].sign, heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
 		b.With(set, plane.Point{X: left + indent})
 		b.Height = max(b.Height, set.Height)
 	}
 	keepEnds(bands)
 	bands[0].above = legendAbove
 	return bands
+}
+
+// letterOf is the letter of a number from 0 on; behind Z they are doubled.
+func letterOf(n int) string {
+	return strings.Repeat(string(rune('A'+n%26)), 1+n/26)
 }
