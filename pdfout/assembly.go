@@ -2,7 +2,6 @@ package pdfout
 
 import (
 	"maps"
-	"math"
 	"slices"
 	"strconv"
 
@@ -23,12 +22,14 @@ const (
 	captionSpace   = 2.0  // between a picture and its name, in mm
 	mostSheetLines = 2    // of the names under a picture
 	narrowest      = 34.0 // a name gets at least this much room, in mm
-	hatching       = 1.6  // between the lines of a hatching, in mm
 	pictureEdge    = 0.2  // a picture shows this much beyond its pages, so that their frame is whole, in mm
 	overflowColumn = 13.0 // least width of a page in pictures on pages of their own, in mm
 )
 
-// columnWidths are the widths of a page that pictures on the first page may
+// picturesHeading stands over the pictures of the pages.
+const picturesHeading = "How the pages lie"
+
+// columnWidths are the widths of a page that pictures on one page may
 // have, in mm; the widest that fits is taken.
 func columnWidths() []float64 {
 	return []float64{80, 70, 60, 55, 50, 45, 40, 35, 30, 26, 22, 18, 15, 12, 10, 8}
@@ -40,7 +41,6 @@ type picture struct {
 	first, last arrange.Cell // the part shown: upper left and lower right cell
 	scale       float64      // mm in the picture to a mm of the sheet
 	size        plane.Point  // of what is drawn, without its name, in mm
-	corner      plane.Point  // upper left, on its page
 }
 
 // area is the part of the sheet the picture shows.
@@ -71,67 +71,55 @@ func (b *book) joinedSheets() []*laidSheet {
 	return slices.DeleteFunc(slices.Clone(b.sheets), func(s *laidSheet) bool { return len(s.Cells) == 1 })
 }
 
-// picturesIn are the pictures of all sheets in a room, as large as they fit there, and
-// whether they do with pages no narrower than least mm.
-func (b *book) picturesIn(room plane.Box, least float64) ([]picture, bool) {
-	if len(b.joinedSheets()) == 0 {
-		return nil, true
+// pictureSection are the pictures of all sheets, in rows: as large as have room in a height,
+// over the cautions or else without them; where they are too small for that, in parts.
+func (b *book) pictureSection(width, height float64) []entry {
+	if !b.joined() {
+		return nil
 	}
-	for _, width := range columnWidths() {
-		if width < least || !b.areaFits(width, room) {
-			continue
-		}
-		all := b.picturesOf(width, room)
-		if pages := flow(all, room, room); len(pages) == 1 && len(all) == len(b.joinedSheets()) {
-			return pages[0], true
+	room := plane.Point{X: width, Y: height - underHeading(picturesHeading, width).Height}
+	for _, most := range []float64{height - stacked(b.careSection(width, height)) - betweenEntries, height} {
+		for _, page := range columnWidths() {
+			if !b.areaFits(page, room) {
+				continue
+			}
+			all := b.picturesOf(page, room)
+			if rows := pictureRows(all, width); len(all) == len(b.joinedSheets()) && stacked(rows) <= most {
+				return rows
+			}
 		}
 	}
-	return nil, false
+	return pictureRows(b.picturesOf(overflowColumn, room), width)
 }
 
 // areaFits reports whether pictures with pages of a width are not larger than a room, all
 // together and each for itself.
-func (b *book) areaFits(width float64, room plane.Box) bool {
-	if room.Height() <= 0 {
+func (b *book) areaFits(width float64, room plane.Point) bool {
+	if room.Y <= 0 {
 		return false
 	}
 	area := 0.0
 	for _, s := range b.joinedSheets() {
 		pitch := s.Grid.Pitch()
 		size := plane.Point{X: float64(s.Grid.Columns) * width, Y: float64(s.Grid.Rows) * width * pitch.Y / pitch.X}
-		if size.X > room.Width() || size.Y > room.Height() {
+		if size.X > room.X || size.Y > room.Y {
 			return false
 		}
 		area += size.X * size.Y
 	}
-	return area <= room.Width()*room.Height()
-}
-
-// layPictures finds the places of all pictures: in a room if they fit there, else going on
-// on pages of their own. It returns the pictures of each page, that with the room first.
-func (b *book) layPictures(room, further plane.Box) [][]picture {
-	if all, ok := b.picturesIn(room, 0); ok {
-		return [][]picture{all}
-	}
-	least := flow(b.picturesOf(overflowColumn, further), room, further)
-	for _, width := range columnWidths() {
-		if pages := flow(b.picturesOf(width, further), room, further); width > overflowColumn && len(pages) == len(least) {
-			return pages
-		}
-	}
-	return least
+	return area <= room.X*room.Y
 }
 
 // picturesOf returns the pictures of all sheets of pieces with pages of a width, in
 // parts no larger than the room.
-func (b *book) picturesOf(width float64, room plane.Box) []picture {
+func (b *book) picturesOf(width float64, room plane.Point) []picture {
 	var all []picture
 	for _, s := range b.joinedSheets() {
 		g := s.Grid
 		scale := width / g.Pitch().X
 		caption := picture{}.height()
-		columns := int((room.Width() - g.Overlap*scale) / width)
-		rows := int((room.Height() - caption - g.Overlap*scale) / (g.Pitch().Y * scale))
+		columns := int((room.X - g.Overlap*scale) / width)
+		rows := int((room.Y - caption - g.Overlap*scale) / (g.Pitch().Y * scale))
 		columns, rows = max(1, columns), max(1, rows)
 		// The parts with a page that is printed, in reading order.
 		parts := map[arrange.Cell]bool{}
@@ -149,37 +137,31 @@ func (b *book) picturesOf(width float64, room plane.Box) []picture {
 	return all
 }
 
-// flow puts pictures in rows from left to right, top to bottom, into the first
-// room, and then into as many further rooms as they need.
-func flow(all []picture, first, further plane.Box) [][]picture {
-	room := first
-	pages := [][]picture{nil}
-	at := plane.Point{X: room.Min.X, Y: room.Max.Y}
-	tallest := 0.0
+// pictureRows puts pictures in rows of a width, from left to right, with a heading over the
+// first.
+func pictureRows(all []picture, width float64) []entry {
+	var rows []entry
+	x := width
 	for _, p := range all {
-		if at.X > room.Min.X && at.X+p.width() > room.Max.X {
-			at = plane.Point{X: room.Min.X, Y: at.Y - tallest - pictureGap}
-			tallest = 0
+		if x+p.width() > width {
+			rows, x = append(rows, entry{}), 0
 		}
-		if at.Y-p.height() < room.Min.Y || p.width() > room.Width() {
-			room = further
-			pages = append(pages, nil)
-			at = plane.Point{X: room.Min.X, Y: room.Max.Y}
-			tallest = 0
-		}
-		p.corner = at
-		pages[len(pages)-1] = append(pages[len(pages)-1], p)
-		at.X += p.width() + pictureGap
-		tallest = max(tallest, p.height())
+		row := &rows[len(rows)-1]
+		row.put(p, plane.Point{X: x})
+		row.Height = max(row.Height, p.height())
+		x += p.width() + pictureGap
 	}
-	return pages
+	heading := underHeading(picturesHeading, width)
+	heading.under(rows[0])
+	rows[0] = heading
+	return apart(rows, pictureGap)
 }
 
-// draw draws a picture and what it is called.
-func (p picture) draw(d ink.Canvas) {
+// draw draws a picture, with its upper left corner at a place, and what it is called.
+func (p picture) draw(d ink.Canvas, corner plane.Point) {
 	grid, area := p.sheet.Grid, p.area()
 	d.Save()
-	d.Place(p.corner.Sub(plane.Point{X: area.Min.X * p.scale, Y: area.Max.Y * p.scale}), p.scale)
+	d.Place(corner.Sub(plane.Point{X: area.Min.X, Y: area.Max.Y}.Mul(p.scale)), p.scale)
 	d.Clip(area.Grown(pictureEdge / p.scale))
 	numbers := p.numbers()
 	for row := p.first.Row; row <= p.last.Row; row++ {
@@ -203,19 +185,15 @@ func (p picture) draw(d ink.Canvas) {
 	}
 	d.Restore()
 	d.Place(plane.Point{}, 1)
-	p.drawName(d)
+	p.drawName(d, corner)
 }
 
-// drawHatching fills a box of the sheet with slanting lines.
+// drawHatching fills a box with the hatching of what is cut away, at so many mm to the mm.
 func drawHatching(d ink.Canvas, b plane.Box, scale float64) {
+	lines := ink.Hatching(plane.Box{Min: b.Min.Mul(scale), Max: b.Max.Mul(scale)}.Outline())
 	d.Pen(ink.FinePen())
-	step := hatching / scale
-	slant := b.Height()
-	for x := b.Min.X - slant + step; x < b.Max.X; x += step {
-		// From the lower side or the left one, up to the upper or the right.
-		from := plane.Point{X: math.Max(x, b.Min.X), Y: b.Min.Y + math.Max(0, b.Min.X-x)}
-		end := math.Min(x+slant, b.Max.X)
-		d.Path(plane.Path{from, {X: end, Y: from.Y + end - from.X}})
+	for _, l := range lines {
+		d.Path(plane.Path{l[0].Mul(1 / scale), l[1].Mul(1 / scale)})
 	}
 	d.Stroke()
 }
@@ -259,9 +237,9 @@ const (
 const mostCovered = 20
 
 // drawName writes the names of the pieces and the page numbers under the picture.
-func (p picture) drawName(d ink.Canvas) {
+func (p picture) drawName(d ink.Canvas, corner plane.Point) {
 	name, style := ink.StrongText(), ink.Text().In(ink.Grey())
-	at := plane.Point{X: p.corner.X, Y: p.corner.Y - p.size.Y - captionSpace - name.Up()}
+	at := plane.Point{X: corner.X, Y: corner.Y - p.size.Y - captionSpace - name.Up()}
 	limit := p.width()
 	for _, words := range text.NameLines(p.sheet.Names(), name, limit, mostSheetLines) {
 		ink.Write(d, at, name, words)

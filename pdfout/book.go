@@ -179,8 +179,13 @@ func (b *book) otherWay(s *laidSheet) bool {
 	return !b.paper.WhollyOnOne() && s.Paper.IsLying() != b.paper.IsLying()
 }
 
-// pageNumber says where a page is in the book.
-func (b *book) pageNumber(n int) string { return fmt.Sprintf("page %d of %d", n, b.pages) }
+// pageNumber says where a page is in the book; "" where it is the only one.
+func (b *book) pageNumber(n int) string {
+	if b.pages == 1 && b.paper.WhollyOnOne() {
+		return ""
+	}
+	return fmt.Sprintf("page %d of %d", n, b.pages)
+}
 
 // title is what the set is called on its pages.
 func (b *book) title() string { return cmp.Or(b.set.Title, "Marking sheets") }

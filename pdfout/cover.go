@@ -51,74 +51,61 @@ func (b *book) insideRules() plane.Box {
 	return box
 }
 
-// besideSquare is how far down what stands to the right of the check square may go on an
-// upright page.
-type besideSquare int
-
-const (
-	asHigh    besideSquare = iota // as the square does
-	allTheWay                     // to the foot of the page
-)
-
-// measuringPage is the first page with its rules, and in a box its heading and the check
-// square, and beside that as many notes as have room. It returns what is left of the box,
-// and the notes that are left.
-func (b *book) measuringPage(box plane.Box, down besideSquare) (p frontPage, left plane.Box, notes []note) {
-	p = emptyFront(box)
-	b.putRules(&p)
-	beside := box
-	if shapeOf(box) == lying {
-		beside.Min.X = paper.SnapUp(box.Min.X+squareRule) + paper.LargeSquare + text.Gutter
-		_, beside = p.stack([]block{b.heading(beside.Width())}, beside, 0)
-	} else {
-		_, box = p.stack([]block{b.heading(box.Width())}, box, 0)
+// measuringPage begins the pages in front: the first has its rules, its heading, the check
+// square and the key. On one that stands the heading is at the top, and the key beside the
+// square; on one that lies the key is under the square, and the heading beside both.
+func (b *book) measuringPage() flow {
+	f := flow{
+		pages:   []frontPage{{}},
+		columns: columnsOf(b.insideRules(), halfWidth),
+		further: columnsOf(b.leaf.UnderHeader(), columnWidth),
 	}
-	corner := plane.Point{
-		X: paper.SnapUp(box.Min.X + squareRule),
-		Y: paper.SnapDown(box.Max.Y - overSquare - paper.LargeSquare),
+	p, column := &f.pages[0], &f.columns[0]
+	b.putRules(p)
+	box := *column
+	right := paper.SnapUp(box.Min.X+squareRule) + paper.LargeSquare
+	lies := box.Width() > box.Height()
+	if lies {
+		column.Min.X = right + text.Gutter
 	}
+	f.stack(b.heading(column.Width()))
+	if !lies {
+		box.Max.Y = column.Max.Y
+	}
+	corner := plane.Point{X: right - paper.LargeSquare, Y: paper.SnapDown(box.Max.Y - overSquare - paper.LargeSquare)}
 	p.put(largeSquare{}, corner)
 	p.With(b.inSquare(), corner)
-	p.foot = min(p.foot, corner.Y-squareRule)
-	under := box
-	under.Max.Y = corner.Y - squareRule - betweenBlocks
-	notes = []note{keyNote, joinNote, careNote}
-	if shapeOf(box) == lying {
-		under.Max.X = corner.X + paper.LargeSquare
-		return p, beside, b.takeNotes(&p, under, notes)
-	}
-	beside.Min.X = corner.X + paper.LargeSquare + text.Gutter
-	beside.Max.Y = box.Max.Y - overSquare
-	if down == asHigh {
-		beside.Min.Y = corner.Y
+	left := *column
+	under := corner.Y - squareRule
+	column.Max.Y = box.Max.Y - overSquare
+	if lies {
+		box.Max.X, box.Max.Y = right, under-betweenEntries
+		*column = box
 	} else {
-		under.Max.X = corner.X + paper.LargeSquare
+		column.Min.X = right + text.Gutter
 	}
-	return p, under, b.takeNotes(&p, beside, notes)
+	if key := b.keySection(column.Width(), column.Height()); column.Width() >= leastKey && stacked(key) <= column.Height() {
+		f.stack(key[0])
+	} else {
+		f.waiting = []section{b.keySection}
+	}
+	if !lies {
+		left.Max.Y = min(under, column.Max.Y) - betweenEntries
+	}
+	*column = left
+	return f
 }
 
-// takeNotes puts the first of the notes that have room in a box there, and returns the
-// others.
-func (b *book) takeNotes(p *frontPage, box plane.Box, notes []note) (others []note) {
-	for _, n := range notes {
-		one := b.noteBlock(n, box.Width())
-		if one.Height == 0 || one.Height > box.Height() {
-			others = append(others, n)
-			continue
-		}
-		_, box = p.stack([]block{one}, box, 0)
-		p.beside = box.Max.Y
-		box.Max.Y -= betweenBlocks
-	}
-	return others
-}
+// The least width of a column where a page in front has two, in mm: of one with the check
+// square and the key beside it, and of another.
+const halfWidth, columnWidth = 170.0, 110.0
 
 // heading says what the pages are, above a fine line.
-func (b *book) heading(width float64) block {
-	var h block
+func (b *book) heading(width float64) entry {
+	var h entry
 	name, kind, small := ink.Title(), ink.Lead(), ink.Caption()
 	titleWidth := width
-	if number := b.pageNumber(1); !b.paper.WhollyOnOne() {
+	if number := b.pageNumber(1); number != "" {
 		h.Say(number, small, plane.Point{X: width - small.Width(number), Y: name.Foot() - name.Step()})
 		titleWidth -= small.Width("page 1 of 8888") + text.Gutter
 	}

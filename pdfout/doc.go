@@ -18,15 +18,16 @@
 //	draw.go      Draw and DrawFirst: from a set to a PDF
 //	refuse.go    what is refused before anything is planned
 //	book.go      the book, and the order of pages that are printed one by one
-//	front.go       the pages in front: what stands on which
-//	block.go       texts and drawings that are put where there is room for them
+//	front.go       the pages in front: their order, and how large the pieces are drawn
+//	flow.go        pages in front as they are filled, column by column
+//	entry.go       texts and drawings that are put where there is room for them
 //	cover.go       the first page: check square, long rules, heading
 //	rule.go        a graduated rule
 //	guidance.go    the words of that, and of how pages are joined
 //	miniature.go   small drawings of all pieces
 //	smallpiece.go  how a piece looks from afar
 //	worksteps.go   the order of work
-//	note.go        the key, joining and cautions, where there is room
+//	note.go        joining and cautions
 //	joindrawing.go how pages are joined, drawn
 //	linekey.go     the key of the lines
 //	keysample.go   what it shows: lines as they look in use

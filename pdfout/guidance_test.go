@@ -3,6 +3,7 @@ package pdfout
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -304,16 +305,23 @@ func TestDrawingThinsOutTucks(t *testing.T) {
 	}
 	d, _ := drawn(t, arrange.Set{Pieces: []mark.Marking{m}}, "letter")
 	require.Empty(t, readPictures(t, d.Pages[0]))
+	scale := 0.0
+	for _, words := range d.Pages[0].Words() {
+		if after, ok := strings.CutPrefix(words, "The pieces, all at 1 : "); ok {
+			scale, _ = strconv.ParseFloat(after, 64)
+		}
+	}
+	require.Positive(t, scale)
 	drawn := 0
 	for _, q := range d.Pages[0].Paths {
 		if q.Painted == seen.Stroked && q.Layer == "" && math.Abs(q.Width-ink.InnerPen().Width) < seen.Written {
 			for _, part := range q.Parts {
-				if math.Abs(part.Length()-75) < 0.1 {
+				if math.Abs(part.Length()-150/scale) < 0.1 {
 					drawn++
 				}
 			}
 		}
 	}
-	// Drawn at 1 : 2 a mm is half a mm: every second line is 1 mm from the last.
-	assert.InDelta(t, 70, drawn, 5)
+	// Lines 1 mm apart come to lie 1/scale apart: the next that is 0.8 mm from the last.
+	assert.InDelta(t, 140/math.Ceil(0.8*scale), drawn, 5)
 }

@@ -53,13 +53,15 @@ func rightOf(block plane.Box) float64 {
 
 // drawFrontHeader heads a page in front, other than the first, and one of figures.
 func (b *book) drawFrontHeader(d ink.Canvas, title, number string) {
-	head := ink.Heading()
 	block := b.leaf.Header()
 	left, right := block, block
-	left.Max.X = block.Max.X - head.Width("page 888 of 888") - 2*cellInset
-	right.Min.X = left.Max.X
+	if number != "" {
+		left.Max.X = block.Max.X - ink.Heading().Width("page 888 of 888") - 2*cellInset
+	}
 	inCell(d, left, frontName(title, left.Width()-2*cellInset))
-	inCell(d, right, text.LinesOf([]string{number}, head))
+	if right.Min.X = left.Max.X; number != "" {
+		inCell(d, right, text.LinesOf([]string{number}, ink.Heading()))
+	}
 }
 
 // frontName sets what heads a page in front in a width: in text where a heading is too wide, and
@@ -140,11 +142,15 @@ func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arr
 	where.Min.Y = cells.Max.Y - nameCell
 	side.Max.Y, side.Min.Y = where.Min.Y, where.Min.Y-partCell
 	scale.Max.Y = side.Min.Y
-	words := text.LinesOf([]string{number}, ink.Heading())
-	if place := p.place(); place != "" {
-		words.Add([]string{place}, ink.Text())
+	if number == "" {
+		side.Max.Y = cells.Max.Y
+	} else {
+		words := text.LinesOf([]string{number}, ink.Heading())
+		if place := p.place(); place != "" {
+			words.Add([]string{place}, ink.Text())
+		}
+		inCell(d, where, words)
 	}
-	inCell(d, where, words)
 	inCell(d, side, text.LinesOf([]string{sideOf(pieces)}, ink.Text()))
 	inCell(d, scale, text.LinesOf(text.WrapMeasures(b.howToPrint(), ink.Text(), scale.Width()-2*cellInset), ink.Text()))
 }

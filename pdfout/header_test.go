@@ -113,8 +113,8 @@ func TestTitleBlock(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			set := arrange.Set{Title: "Pinafore", Size: "3", Pieces: mark.Numbered(c.pieces)}
 			d, s := drawn(t, set, "letter")
-			require.Len(t, d.Pages, 2)
-			words := blockWords(d.Pages[1], s.Paper)
+			require.Len(t, d.Pages, s.Front+1)
+			words := blockWords(d.Pages[s.Front], s.Paper)
 			for _, want := range c.says {
 				assert.Contains(t, words, want)
 			}

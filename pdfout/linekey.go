@@ -13,13 +13,16 @@ import (
 // Rules of this file: the key has the samples in which a line occurs, in columns where it is
 // wide, and under them the trim line where pages are joined.
 
-// keyBlock is the line key under its heading, of a width in mm.
-func (b *book) keyBlock(width float64) block {
-	block := underHeading("Lines", width)
+// keySection is the line key under its heading; none where there is nothing to show.
+func (b *book) keySection(width, _ float64) []entry {
 	key := b.key(width)
-	block.put(key, plane.Point{Y: -block.Height})
-	block.Height += key.height()
-	return block
+	if key.height() == 0 {
+		return nil
+	}
+	one := underHeading("Lines", width)
+	one.put(key, plane.Point{Y: -one.Height})
+	one.Height += key.height()
+	return []entry{one}
 }
 
 // keyDrawing is the line key, set in a width.
@@ -31,9 +34,9 @@ type keyDrawing struct {
 	columns int
 }
 
-// leastKey is the least width of a column of the key, in mm: that of a sample and of the
-// longest names.
-const leastKey = 58.0
+// leastKey is the least width of a column of the key, in mm: that of a sample and of all names
+// but the longest, which go on in a second line.
+const leastKey = 50.0
 
 // key is the line key of all lines that occur, in a width.
 func (b *book) key(width float64) keyDrawing {

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strconv"
@@ -16,7 +17,7 @@ import (
 
 // Rules of this file: every piece that is made has a small drawing, the right way up as the
 // file has it, all at one scale, with the number of its part and how often it is cut. A
-// piece that is cut from a block is drawn as it is finished. Sheets that only help to make
+// piece that is cut from an entry is drawn as it is finished. Sheets that only help to make
 // a piece have none, but where there is nothing else.
 
 const (
@@ -24,13 +25,14 @@ const (
 	rowGap         = 4.5  // between two rows of them
 	miniatureUnder = 1.6  // between a drawing and its name
 	narrowestName  = 28.0 // a name gets at least this much room
+	widestName     = 56.0 // and as much as this where there are few
 	leastMiniature = 14.0 // how large the largest of them is at least
 	mostNameLines  = 4    // of the name of a piece
 )
 
 // scales are how many mm of a piece a mm of its drawing may stand for, the largest
 // drawings first.
-func scales() []float64 { return []float64{2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50} }
+func scales() []float64 { return []float64{2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 50} }
 
 // miniature is a small drawing of a piece.
 type miniature struct {
@@ -40,6 +42,7 @@ type miniature struct {
 	keys  []string // of the same
 	pages []int    // that they lie on
 	scale float64  // mm of the drawing to a mm of the piece
+	room  float64  // for what stands under it, at least, in mm
 }
 
 // made returns what is drawn of the set: each piece once, with its pages.
@@ -105,9 +108,12 @@ func (m miniature) size() plane.Point {
 	return plane.Point{X: m.piece.Bounds.Width(), Y: m.piece.Bounds.Height()}.Mul(m.scale)
 }
 
+// width is that of the drawing with what stands under it, in mm.
+func (m miniature) width() float64 { return max(m.room, m.size().X) }
+
 // caption is what stands under the drawing.
 func (m miniature) caption() text.Lines {
-	width := max(narrowestName, m.size().X)
+	width := m.width()
 	name := m.name
 	if len(m.parts) > 0 {
 		name = partNumbers(m.parts) + "  " + name
@@ -151,23 +157,6 @@ func (m miniature) draw(d ink.Canvas, at plane.Point) {
 	d.Place(plane.Point{}, 1)
 }
 
-// miniatures are the rows of drawings of the set, as large as fit in a box; where they would
-// be too small for that, larger, and the last of the rows have no room. The scale is how many
-// mm of a piece a mm is.
-func (b *book) miniatures(box plane.Box) (rows []block, scale float64) {
-	all := b.made()
-	for _, smaller := range scalesFor(all, plane.Point{X: box.Width(), Y: b.leaf.UnderHeader().Height() / 2}) {
-		if rows != nil && largest(all, smaller) < leastMiniature {
-			break
-		}
-		scale, rows = smaller, b.headedRows(all, smaller, box.Width())
-		if stacked(rows, rowGap) <= box.Height() {
-			break
-		}
-	}
-	return rows, scale
-}
-
 // scalesFor are the scales at which none of some drawings is larger than a size.
 func scalesFor(all []miniature, most plane.Point) []float64 {
 	fit := func(scale float64) bool { return widest(all, scale) <= most.X && highest(all, scale) <= most.Y }
@@ -201,33 +190,69 @@ func largest(all []miniature, scale float64) float64 {
 	return max(widest(all, scale), highest(all, scale))
 }
 
-// headedRows are the rows of drawings, with a heading over the first.
-func (b *book) headedRows(all []miniature, scale, width float64) []block {
-	rows := rowsOf(all, scale, width)
-	if len(rows) == 0 {
-		return nil
+// pieceRows are the rows of drawings, with a heading over the first, and under them the parts
+// that have none.
+func (b *book) pieceRows(scale, width float64) []entry {
+	rows := rowsOf(b.made(), scale, width)
+	if len(rows) > 0 {
+		words := fmt.Sprintf("The pieces, all at 1 : %s", strconv.FormatFloat(scale, 'f', -1, 64))
+		heading := underHeading(words, width)
+		if beside := ink.Heading().Width(words) + text.Gutter; beside+ink.Text().Width(b.set.Included) <= width {
+			heading.Say(b.set.Included, ink.Text(), plane.Point{X: beside, Y: ink.Heading().Foot() - ink.Heading().Step()})
+		} else {
+			heading.say(b.set.Included, ink.Text(), width)
+		}
+		heading.Space(headingGap)
+		heading.under(rows[0])
+		rows[0] = heading
 	}
-	words := fmt.Sprintf("The pieces, all at 1 : %s", strconv.FormatFloat(scale, 'f', -1, 64))
-	heading := underHeading(words, width)
-	if beside := ink.Heading().Width(words) + text.Gutter; beside+ink.Text().Width(b.set.Included) <= width {
-		heading.Say(b.set.Included, ink.Text(), plane.Point{X: beside, Y: ink.Heading().Foot() - ink.Heading().Step()})
-	} else {
-		heading.say(b.set.Included, ink.Text(), width)
+	if others := b.otherParts(width); others.Height > 0 {
+		rows = append(rows, others)
 	}
-	heading.Space(headingGap)
-	heading.under(rows[0])
-	rows[0] = heading
-	return rows
+	return apart(rows, rowGap)
+}
+
+// otherParts tells the parts that have no drawing, with their pages, in two columns.
+func (b *book) otherParts(width float64) entry {
+	column := (width - text.Gutter) / 2
+	var all entry
+	right, low := false, 0.0
+	for _, m := range b.set.Pieces {
+		name := cmp.Or(m.Name, m.Key)
+		if m.Part == 0 || slices.Contains(b.left, name) || slices.ContainsFunc(b.drawn, func(d miniature) bool { return slices.Contains(d.keys, m.Key) }) {
+			continue
+		}
+		told := func(add int) []string {
+			words := fmt.Sprintf("%d  %s", m.Part, name)
+			if pages := pagesNamed(b.pagesOf([]string{m.Key}, nil), add); pages != "" {
+				words += ", " + pages
+			}
+			return text.WrapMeasures(words, ink.Text(), column)
+		}
+		at := plane.Point{Y: -all.Height}
+		if right {
+			at.X = column + text.Gutter
+		}
+		all.With(text.LinesOf(told(0), ink.Text()), at)
+		// As high as with numbers of four digits.
+		low = max(low, float64(len(told(1000)))*ink.Text().Step())
+		if right = !right; !right {
+			all.Height, low = all.Height+low, 0
+		}
+	}
+	all.Height += low
+	return all
 }
 
 // rowsOf lays the drawings in rows, each standing on one line.
-func rowsOf(all []miniature, scale, width float64) []block {
-	var rows []block
+func rowsOf(all []miniature, scale, width float64) []entry {
+	var rows []entry
+	room := min(widestName, max(narrowestName, width/float64(max(1, len(all)))-miniatureGap))
 	for len(all) > 0 {
 		n, used := 0, 0.0
 		for n < len(all) {
-			all[n].scale = 1 / scale
-			next := max(narrowestName, all[n].size().X)
+			all[n].scale, all[n].room = 1/scale, room
+			next := all[n].width()
 			if n > 0 {
 				next += miniatureGap
 			}
@@ -243,8 +268,8 @@ func rowsOf(all []miniature, scale, width float64) []block {
 }
 
 // rowOf lays drawings in one row.
-func rowOf(all []miniature) block {
-	var row block
+func rowOf(all []miniature) entry {
+	var row entry
 	high, low := 0.0, 0.0
 	var captions []text.Lines
 	for _, m := range all {
@@ -255,7 +280,7 @@ func rowOf(all []miniature) block {
 	for i, m := range all {
 		row.put(m, plane.Point{X: x, Y: m.size().Y - high})
 		row.With(captions[i], plane.Point{X: x, Y: -high - miniatureUnder})
-		x += max(narrowestName, m.size().X) + miniatureGap
+		x += m.width() + miniatureGap
 	}
 	row.Height = high + miniatureUnder + low
 	return row

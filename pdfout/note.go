@@ -5,57 +5,48 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: what is told in front besides, and goes where there is room for it.
+// Rules of this file: what is told in front besides the order of work: how pages are joined,
+// and what is to be heeded.
 
-// note is one of these.
-type note int
-
-const (
-	keyNote  note = iota // the key of the lines
-	joinNote             // how pages are joined, or how pieces are used that are not joined
-	careNote             // what is to be heeded
-)
-
-// What stands over how pages are joined, and over what is to be heeded.
+// What stands over them.
 const (
 	joinHeading = "Join the pages"
 	useHeading  = "Use them"
 	careHeading = "Take care"
 )
 
-// noteBlock sets a note in a width; empty where there is nothing to say.
-func (b *book) noteBlock(n note, width float64) block {
-	switch {
-	case n == keyNote:
-		return b.keyBlock(width)
-	case n == joinNote && b.joined():
-		return b.joinBlock(width)
-	case n == joinNote && len(b.set.Use) > 0:
-		return paragraphs(useHeading, b.set.Use, width)
-	case n == joinNote:
-	case len(b.set.Cautions) > 0:
-		return paragraphs(careHeading, b.set.Cautions, width)
+// careSection is what is to be heeded.
+func (b *book) careSection(width, _ float64) []entry {
+	if len(b.set.Cautions) == 0 {
+		return nil
 	}
-	return block{}
+	return []entry{paragraphs(careHeading, b.set.Cautions, width)}
 }
 
-// joinBlock shows and says how pages are joined.
-func (b *book) joinBlock(width float64) block {
+// joinSection shows and says how pages are joined, or says how pieces are used that are not.
+func (b *book) joinSection(width, _ float64) []entry {
+	switch {
+	case b.joined():
+	case len(b.set.Use) > 0:
+		return []entry{paragraphs(useHeading, b.set.Use, width)}
+	default:
+		return nil
+	}
 	all := underHeading(joinHeading, width)
-	drawn := block{Lines: text.Lines{Height: joinHigh}}
+	drawn := entry{Lines: text.Lines{Height: joinHigh}}
 	drawn.put(joinDrawing{min(joinWide, width)}, plane.Point{})
 	if beside := width - joinWide - text.Gutter; beside >= leastBesideDrawing {
-		var words block
-		words.sayAll(b.joining(), beside)
-		all.with(words, plane.Point{X: joinWide + text.Gutter, Y: -all.Height})
+		var words entry
+		words.sayAll(b.joining(), min(beside, mostText))
+		drawn.with(words, plane.Point{X: joinWide + text.Gutter})
 		drawn.Height = max(drawn.Height, words.Height)
 		all.under(drawn)
-		return all
+		return []entry{all}
 	}
 	all.under(drawn)
 	all.Space(headingGap)
 	all.sayAll(b.joining(), width)
-	return all
+	return []entry{all}
 }
 
 // leastBesideDrawing is the least width of words beside the drawing of how pages are joined, in mm.

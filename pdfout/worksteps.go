@@ -142,26 +142,26 @@ func (p page) shows(piece arrange.Piece, along mark.Task) bool {
 	})
 }
 
-// workBlocks are the steps, each a block of a width; the heading belongs to the first.
-func (b *book) workBlocks(width float64) []block {
-	var blocks []block
+// workSection are the steps, each an entry; the heading belongs to the first.
+func (b *book) workSection(width, _ float64) []entry {
+	var entries []entry
 	steps := b.workSteps()
 	if len(steps) == 1 { // the page says it anyhow
 		return nil
 	}
 	for i, s := range steps {
-		var one block
+		var one entry
 		if i == 0 {
 			one = underHeading(workHeading, width)
 		}
-		one.under(s.block(i+1, width))
-		blocks = append(blocks, one)
+		one.under(s.entry(i+1, width))
+		entries = append(entries, one)
 	}
-	return blocks
+	return entries
 }
 
-// block sets a step under a fine line.
-func (s workStep) block(number int, width float64) block {
+// entry sets a step under a fine line.
+func (s workStep) entry(number int, width float64) entry {
 	heavy, light := ink.StrongText(), ink.Text()
 	first := heavy.Width("88") + 2
 	counted := numberShare * width
@@ -172,7 +172,7 @@ func (s workStep) block(number int, width float64) block {
 	// As high as with numbers of four digits.
 	lines := max(len(words), len(numbers), len(text.Wrap(pagesNamed(s.pages, 1000), light, pagesColumn)))
 
-	var row block
+	var row entry
 	row.RuleOff(plane.Point{}, width)
 	for _, column := range []struct {
 		lines []string

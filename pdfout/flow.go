@@ -1,0 +1,109 @@
+package pdfout
+
+import (
+	"slices"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: pages in front are filled column by column, from the top down, and
+// nothing goes back to a column that was left.
+
+// flow is pages in front as they are filled.
+type flow struct {
+	pages   []frontPage
+	columns []plane.Box // what is left of the last page: of the column that is filled, and those after it
+	further []plane.Box // the columns of a page behind the first
+	empty   bool        // nothing stands yet in the column that is filled
+	waiting []section   // what had no room beside the check square
+	onFirst int         // how many sections have begun on the first page
+}
+
+// columnsOf are the columns of a box: two where it is wider than high and each is as wide as
+// it is to be at least, in mm, else one.
+func columnsOf(box plane.Box, least float64) []plane.Box {
+	left, right := box, box
+	left.Max.X = box.Centre().X - text.Gutter/2
+	right.Min.X = box.Centre().X + text.Gutter/2
+	if box.Width() < box.Height() || left.Width() < least {
+		return []plane.Box{box}
+	}
+	return []plane.Box{left, right}
+}
+
+// copied returns the pages for more to be put on them: those it is of stay as they are.
+func (f flow) copied() flow {
+	f.pages, f.columns = slices.Clone(f.pages), slices.Clone(f.columns)
+	for i := range f.pages {
+		f.pages[i].entry = f.pages[i].clipped()
+	}
+	return f
+}
+
+// narrowest is the width that all columns have, in mm.
+func (f flow) narrowest() float64 { return min(f.columns[0].Width(), f.further[0].Width()) }
+
+// put puts a section whole into the first column with room for it; one that has room in no
+// empty one goes on from column to column. It reports whether there was anything to put.
+func (f *flow) put(s section) bool {
+	for {
+		column := f.columns[0]
+		all := s(column.Width(), column.Height())
+		if len(all) == 0 {
+			return false
+		}
+		if f.empty || stacked(all) <= column.Height() {
+			f.run(all)
+			return true
+		}
+		f.next()
+	}
+}
+
+// run puts entries one under the other, and goes on in the next column where one is full.
+func (f *flow) run(all []entry) {
+	for i := 0; i < len(all); i++ {
+		one, column := all[i], &f.columns[0]
+		if one.Height > column.Height() {
+			if !f.empty {
+				f.next()
+				i--
+				continue
+			}
+			var rest entry
+			if one, rest = one.split(column.Height()); rest.Height > 0 {
+				all = slices.Insert(slices.Clone(all), i+1, rest)
+			}
+		}
+		f.stack(one)
+	}
+	f.columns[0].Max.Y -= betweenEntries
+}
+
+// stack puts an entry into the column that is filled.
+func (f *flow) stack(one entry) {
+	p, column := &f.pages[len(f.pages)-1], &f.columns[0]
+	p.with(one, plane.Point{X: column.Min.X, Y: column.Max.Y})
+	column.Max.Y -= one.Height
+	p.foot = min(p.foot, column.Max.Y)
+	f.empty = false
+}
+
+// next goes on in the next column.
+func (f *flow) next() {
+	if f.columns = f.columns[1:]; len(f.columns) == 0 {
+		f.pages = append(f.pages, frontPage{foot: f.further[0].Max.Y})
+		f.columns = slices.Clone(f.further)
+	}
+	f.empty = true
+}
+
+// stacked is how high entries are one under the other, in mm.
+func stacked(all []entry) float64 {
+	high := 0.0
+	for _, one := range all {
+		high += one.Height
+	}
+	return high
+}
