@@ -80,7 +80,7 @@ func gaugeSet(p *garment.Pattern, gauges []mark.Marking) arrange.Set {
 		use = append(use, task.Do+".")
 	}
 	return arrange.Set{
-		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: figures.Cautions(gauges), Use: use, What: "the gauges",
+		Title: title, Size: p.Size, Unit: p.Unit, Pieces: gauges, Cautions: figures.Cautions(p, gauges), Use: use, What: "the gauges",
 		Kind: "Full-size gauges: print them on card, or paste them on card, and cut them out",
 	}
 }

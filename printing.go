@@ -15,7 +15,6 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/length"
-	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout"
@@ -199,10 +198,9 @@ func (p printing) set(pattern *garment.Pattern) arrange.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
-	set.Pieces = mark.Numbered(set.Pieces)
 	set.Included = figures.Included(pattern)
 	set.Work = figures.Work(pattern, set.Pieces)
-	set.Cautions = figures.Cautions(set.Pieces)
+	set.Cautions = figures.Cautions(pattern, set.Pieces)
 	return set
 }
 

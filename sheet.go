@@ -100,7 +100,7 @@ func newSet(p *garment.Pattern) arrange.Set {
 
 // withFigures is a set with the figures of its pattern.
 func withFigures(set arrange.Set, p *garment.Pattern) arrange.Set {
-	report := figures.Report(p, figures.OwnUnit)
+	report := figures.Tables(p, figures.OwnUnit)
 	set.Report = &report
 	return set
 }

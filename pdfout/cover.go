@@ -91,6 +91,8 @@ func (b *book) measuringPage() flow {
 	}
 	if !lies {
 		left.Max.Y = min(under, column.Max.Y) - betweenEntries
+		f.beside = *column
+		f.beside.Max.Y -= betweenEntries
 	}
 	*column = left
 	return f

@@ -7,8 +7,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/figures"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
 )
@@ -25,7 +25,7 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 				said += seen.Squeezed(strings.Join(p.Words(), ""))
 			}
 			assert.Contains(t, said, seen.Squeezed("Take care"))
-			for _, text := range figures.Cautions(set.Pieces) {
+			for _, text := range sample.Cautions() {
 				assert.Contains(t, said, seen.Squeezed(text))
 			}
 		})

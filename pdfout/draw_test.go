@@ -14,7 +14,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/fault"
-	"tuckmark/marking/figures"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -36,7 +35,7 @@ func drawn(t require.TestingT, set arrange.Set, paper string) (seen.Document, Su
 // drawnOn draws a set, with its cautions, and reads it back as it comes out of the
 // printer.
 func drawnOn(t require.TestingT, set arrange.Set, p paper.Paper) (seen.Document, Summary) {
-	set.Cautions = figures.Cautions(set.Pieces)
+	set.Cautions = sample.Cautions()
 	var out bytes.Buffer
 	summary, err := Draw(&out, set, p)
 	require.NoError(t, err)

@@ -142,7 +142,7 @@ func (e *entry) sayAll(all []string, width float64) {
 }
 
 // mostText is how wide paragraphs are set at most, in mm.
-const mostText = 150.0
+const mostText = 190.0
 
 // What is kept free in entries, in mm.
 const (

@@ -17,6 +17,7 @@ type flow struct {
 	further []plane.Box // the columns of a page behind the first
 	empty   bool        // nothing stands yet in the column that is filled
 	waiting []section   // what had no room beside the check square
+	beside  plane.Box   // what is left under the key, down to the foot of the page; may be empty
 	onFirst int         // how many sections have begun on the first page
 }
 
@@ -41,8 +42,25 @@ func (f flow) copied() flow {
 	return f
 }
 
+// inTwo returns the pages with two columns under the check square: what is under it, and what
+// is under the key.
+func (f flow) inTwo() flow {
+	if f.beside.Width() > 0 {
+		under := f.columns[0]
+		under.Max.X = f.beside.Min.X - text.Gutter
+		f.columns = slices.Insert(slices.Clone(f.columns[1:]), 0, under, f.beside)
+	}
+	return f
+}
+
 // narrowest is the width that all columns have, in mm.
-func (f flow) narrowest() float64 { return min(f.columns[0].Width(), f.further[0].Width()) }
+func (f flow) narrowest() float64 {
+	least := f.further[0].Width()
+	for _, column := range f.columns {
+		least = min(least, column.Width())
+	}
+	return least
+}
 
 // put puts a section whole into the first column with room for it; one that has room in no
 // empty one goes on from column to column. It reports whether there was anything to put.

@@ -36,23 +36,27 @@ type section func(width, height float64) []entry
 // layFront lays the pages in front.
 func (b *book) layFront() []frontPage {
 	begun := b.measuringPage()
-	scales, first := b.scalesOn(begun)
-	for _, goal := range []struct {
+	onOne := func(f flow) bool { return len(f.pages) == 1 }
+	for _, try := range []struct {
+		begun flow
 		least float64
 		met   func(f flow) bool
 	}{
-		{leastDrawing, func(f flow) bool { return len(f.pages) == 1 }},
-		{leastWithWork, func(f flow) bool { return f.onFirst > 0 }},
+		{begun, leastDrawing, onOne},
+		{begun.inTwo(), leastDrawing, onOne},
+		{begun, leastWithWork, func(f flow) bool { return f.onFirst > 0 }},
 	} {
+		scales, first := b.scalesOn(try.begun)
 		for _, scale := range scales[first:] {
-			if scale > scales[first] && largest(b.drawn, scale) < goal.least {
+			if scale > scales[first] && largest(b.drawn, scale) < try.least {
 				break
 			}
-			if f := b.layAll(begun, scale); goal.met(f) {
+			if f := b.layAll(try.begun, scale); try.met(f) {
 				return f.pages
 			}
 		}
 	}
+	scales, first := b.scalesOn(begun)
 	return b.layAll(begun, scales[first]).pages
 }
 
@@ -60,7 +64,7 @@ func (b *book) layFront() []frontPage {
 // number of the first at which all have room under the check square; where they would be too
 // small for that, of one at which the last go on on a page of their own.
 func (b *book) scalesOn(begun flow) (scales []float64, first int) {
-	most := plane.Point{X: begun.narrowest(), Y: b.leaf.UnderHeader().Height() / 2}
+	most := plane.Point{X: min(begun.columns[0].Width(), begun.further[0].Width()), Y: b.leaf.UnderHeader().Height() / 2}
 	scales = scalesFor(b.drawn, most)
 	for first+1 < len(scales) && largest(b.drawn, scales[first+1]) >= leastMiniature &&
 		stacked(b.pieceRows(scales[first], begun.columns[0].Width())) > begun.columns[0].Height() {

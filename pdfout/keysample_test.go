@@ -48,11 +48,13 @@ func TestTheKeyNamesWhatOccurs(t *testing.T) {
 				require.False(t, r.Box().Meets(other.Box()), "%q and %q", r.Text, other.Text)
 			}
 		}
-		var want []string
+		// A name may go on in a second line.
+		said, long := strings.Join(names, " "), 0
 		for _, role := range roles {
-			want = append(want, role.String())
+			require.Contains(t, said, role.String())
+			long += len(role.String()) + 1
 		}
-		require.ElementsMatch(t, want, names)
+		require.Equal(t, long, len(said)+min(1, len(roles)), "%q", said)
 		for _, q := range p.Paths {
 			for _, part := range q.Parts {
 				for _, at := range part {

@@ -59,8 +59,8 @@ func TestLinesToMeasure(t *testing.T) {
 				line(mark.Cut, "hem", plane.Point{}, plane.Point{X: 170}),
 				line(mark.Fold, "fold", plane.Point{}, plane.Point{Y: 600}),
 			},
-			Measurable{Line{"Panel", "hem", mark.Cut, 170}, 170, []int{5}},
-			Measurable{Line{"Panel", "fold", mark.Fold, 600}, 600, []int{3, 4, 5}},
+			Measurable{Line{"Panel", "hem", mark.Cut, 170}, 170, []int{4}},
+			Measurable{Line{"Panel", "fold", mark.Fold, 600}, 600, []int{2, 3, 4}},
 		},
 		{
 			"a line on one page, since none over several is much longer",
@@ -69,7 +69,7 @@ func TestLinesToMeasure(t *testing.T) {
 				line(mark.Fold, "fold", plane.Point{}, plane.Point{Y: 300}),
 			},
 			Measurable{},
-			Measurable{Line{"Panel", "side", mark.Cut, 230}, 230, []int{4}},
+			Measurable{Line{"Panel", "side", mark.Cut, 230}, 230, []int{3}},
 		},
 	} {
 		t.Run(c.name, func(t *testing.T) {

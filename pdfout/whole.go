@@ -26,6 +26,9 @@ const (
 	// panelFrame is how far the frame of a panel lies inside the page that the
 	// panel was planned as, in mm.
 	panelFrame = 4.0
+	// frameHeight is how high a page is that would be one of its own, in mm: no printer
+	// bounds it, and all in front mostly has room on one.
+	frameHeight = 14 * 25.4
 	// mostWidths is how many widths are tried for a single page, and wholeTrials
 	// about how many pieces and panels are laid for that in all.
 	mostWidths  = 24
@@ -61,7 +64,7 @@ func newFloor(width, height float64) *floor {
 // planWhole plans the pages of paper that has every piece whole.
 func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 	leaf := paper.Either() // on any paper it was made for such a panel would fit
-	leaf.Title = p.Title
+	leaf.Title, leaf.Height = p.Title, frameHeight
 	b := newBook(set, p, leaf)
 	pieces, forms, left := arrange.PiecesOf(set)
 	if len(forms)+len(pieces) == 0 {

@@ -38,6 +38,9 @@ const (
 	threeInches = "at most 3 in of one may lie outside its channel at full width, without knots or toggles, and it is bar-tacked"
 )
 
+// ofChildren is said on all sheets: what a garment is, its file need not tell.
+const ofChildren = "Cords and ribbons at a child's neck, hood, waist or hem can catch, and nightwear and robes can burn: follow the safety rules where you live."
+
 // What is said where sheets are cut, and where they are pricked (common practice).
 const (
 	ofBlades = "Cut paper and card with a sharp blade along a metal ruler, on a cutting mat, the fingers well behind it."
@@ -72,14 +75,11 @@ func cautionsOf(p *garment.Pattern) []string {
 		"Count the pins into the cloth, and count them out again.")
 }
 
-// Cautions are what the first page of some sheets says, in few words, whatever the
-// garment: it leaves the law to those who know it where the maker lives.
-func Cautions(sheets []mark.Marking) []string {
-	all := []string{
-		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
-		"Cords and ribbons at a child's neck, hood, waist or hem can catch, and nightwear and robes can burn: follow the safety rules where you live.",
-		"Count your pins in, and count them out again.",
-	}
+// Cautions are what is to be heeded when a garment is made from some sheets: what bears on
+// all children's clothing, whatever the file says of it, what bears on this garment, and what
+// bears on the sheets. It leaves the law to those who know it where the maker lives.
+func Cautions(p *garment.Pattern, sheets []mark.Marking) []string {
+	all := append([]string{ofChildren}, cautionsOf(p)...)
 	if slices.ContainsFunc(sheets, isCut) {
 		all = append(all, ofBlades)
 	}

@@ -364,6 +364,10 @@ func TestCautionsInPrint(t *testing.T) {
 		said = append(said, s.Text)
 	}
 	assert.Equal(t, cautionsOf(p), said)
+
+	// Sheets have them in front, and nothing is lost there.
+	assert.Equal(t, sections[:len(sections)-1], Tables(p, OwnUnit).Sections)
+	assert.Subset(t, Cautions(p, nil), said)
 }
 
 // What every first page says, and what it says besides where the sheets are cut or pricked.
@@ -383,7 +387,7 @@ func TestCautionsOfSheets(t *testing.T) {
 		{"of card, and pricked", mark.Marking{Kind: mark.Gauge, Marks: []mark.Mark{{Role: mark.Prick, Path: line}}}, true, true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got := strings.Join(Cautions([]mark.Marking{{}, c.sheet}), "\n")
+			got := strings.Join(Cautions(made.Of(t, "title = \"Apron\"\nallowance = 0\n"+sketch.Front(sketch.VNeck)), []mark.Marking{{}, c.sheet}), "\n")
 			for _, word := range []string{"scrap", "pins", "neck, hood, waist or hem", "nightwear and robes", "rules where you live"} {
 				assert.Contains(t, got, word)
 			}

@@ -18,8 +18,15 @@ import (
 // they are needed there: what is torn first comes first. A table without rows is left
 // out, and so is a section with nothing to say.
 
-// Report gives the figures of a pattern for the cutting table.
+// Report gives the figures of a pattern for the cutting table, and the cautions.
 func Report(p *garment.Pattern, units Units) mark.Report {
+	r := Tables(p, units)
+	r.Sections = append(r.Sections, cautionSection(p))
+	return r
+}
+
+// Tables is the report without the cautions, for sheets that have them in front (Cautions).
+func Tables(p *garment.Pattern, units Units) mark.Report {
 	w := writer{p.Unit, units}
 	r := mark.Report{Title: p.Title, Notes: []string{scaleNote(w)}}
 	if p.Size != "" {
@@ -31,7 +38,7 @@ func Report(p *garment.Pattern, units Units) mark.Report {
 	}
 	for _, s := range []mark.Section{
 		remarkSection(p), cutSection(p, w), foldSection(p, w), edgeSection(p, w), seamSection(p, w), measureSection(p, w), trimSection(p, w),
-		clothSection(p, lay.Of(p), w), settingSection(p, w), cautionSection(p),
+		clothSection(p, lay.Of(p), w), settingSection(p, w),
 	} {
 		if !s.Empty() {
 			r.Sections = append(r.Sections, s)

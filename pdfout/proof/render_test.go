@@ -17,7 +17,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking/figures"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -99,7 +98,7 @@ func onDisk(t *testing.T, set arrange.Set, paper string) (string, pdfout.Summary
 // onDiskOn is onDisk for paper that is asked for with more than a name.
 func onDiskOn(t *testing.T, set arrange.Set, p paper.Paper) (string, pdfout.Summary) {
 	t.Helper()
-	set.Cautions = figures.Cautions(set.Pieces)
+	set.Cautions = sample.Cautions()
 	file := filepath.Join(t.TempDir(), "sheets.pdf")
 	out, err := os.Create(file)
 	require.NoError(t, err)

@@ -182,3 +182,12 @@ func LongFigures() *mark.Report {
 func WideTable() mark.Table {
 	return mark.Table{Rows: Cells(slices.Concat([]string{"Skirt"}, slices.Repeat([]string{"17 11/16 in"}, 8)))}
 }
+
+// Cautions are some sentences to be heeded.
+func Cautions() []string {
+	return []string{
+		"Try the marker on a scrap of the same cloth, and take it out with cold water, before any iron comes near it.",
+		"Cords and ribbons at a child's neck, hood, waist or hem can catch, and nightwear and robes can burn: follow the safety rules where you live.",
+		"Count your pins in, and count them out again.",
+	}
+}
