@@ -224,7 +224,7 @@ func (b *book) otherParts(width float64) entry {
 		}
 		told := func(add int) []string {
 			words := fmt.Sprintf("%d  %s", m.Part, name)
-			if pages := pagesNamed(b.pagesOf([]string{m.Key}, nil), add); pages != "" {
+			if pages := pagesNamed(b.pagesOf([]string{m.Key}, mark.Task{}), add); pages != "" {
 				words += ", " + pages
 			}
 			return text.WrapMeasures(words, ink.Text(), column)
