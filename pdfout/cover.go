@@ -84,7 +84,7 @@ func (b *book) measuringPage() flow {
 	} else {
 		column.Min.X = right + text.Gutter
 	}
-	if key := b.keySection(column.Width(), column.Height()); column.Width() >= leastKey && stacked(key) <= column.Height() {
+	if key := b.keySection(column.Width(), column.Height()); column.Width() >= leastKeyBeside && stacked(key) <= column.Height() {
 		f.stack(key[0])
 	} else {
 		f.waiting = []section{b.keySection}
@@ -97,6 +97,9 @@ func (b *book) measuringPage() flow {
 	*column = left
 	return f
 }
+
+// leastKeyBeside is the least width of the key beside the check square, in mm: A4 leaves 50.
+const leastKeyBeside = 45.0
 
 // The least width of a column where a page in front has two, in mm: of one with the check
 // square and the key beside it, and of another.

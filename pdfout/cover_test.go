@@ -39,3 +39,21 @@ func TestCautionsOnTheFirstPage(t *testing.T) {
 		}
 	}
 }
+
+// On paper that stands, the key is beside the check square, at its height, and the pieces are
+// under both.
+func TestTheKeyIsBesideTheSquare(t *testing.T) {
+	for _, name := range []string{"letter", "a4", "either", "legal", "a3", "tabloid"} {
+		t.Run(name, func(t *testing.T) {
+			d, _ := drawn(t, sets.Few(), name)
+			at := map[string]seen.Text{}
+			for _, r := range d.Pages[0].Texts {
+				at[strings.Split(r.Text, ",")[0]] = r
+			}
+			key, square, pieces := at["Lines"], at["100 mm"], at["The pieces"]
+			assert.Greater(t, key.At.X, square.At.X)
+			assert.InDelta(t, square.At.Y, key.At.Y, 12)
+			assert.Less(t, pieces.At.Y, square.At.Y-100)
+		})
+	}
+}
