@@ -11,7 +11,8 @@ import (
 // check square with the key beside it, the pieces; then the order of work, how pages are
 // joined and how they lie, and the cautions. Each of these stands whole in the first column
 // with room for it, behind what comes before it. The drawings of the pieces are as large as
-// they can be, but smaller where all then stands on the first page, or the order of work.
+// they can be, but smaller where all then stands on the first page, or the order of work. Where
+// it saves a page the cautions stand beside the pieces, under the key.
 
 // frontPage is a page in front as planned: its entry lies as it is on the page.
 type frontPage struct {
@@ -51,13 +52,32 @@ func (b *book) layFront() []frontPage {
 			if scale > scales[first] && largest(b.drawn, scale) < try.least {
 				break
 			}
-			if f := b.layAll(try.begun, scale); try.met(f) {
+			if f := b.layAll(try.begun, scale, b.inOrder()); try.met(f) {
 				return f.pages
 			}
 		}
 	}
+	all := b.layLarge(begun, b.inOrder())
+	if care := b.layLarge(begun.inTwo(), b.careFirst()); len(care.pages) < len(all.pages) {
+		all = care
+	}
+	return all.pages
+}
+
+// inOrder are the sections behind the pieces, and careFirst those with the cautions before all
+// others.
+func (b *book) inOrder() []section {
+	return []section{b.workSection, b.joinSection, b.pictureSection, b.careSection}
+}
+
+func (b *book) careFirst() []section {
+	return []section{b.careSection, b.workSection, b.joinSection, b.pictureSection}
+}
+
+// layLarge lays all with the pieces as large as they can be.
+func (b *book) layLarge(begun flow, sections []section) flow {
 	scales, first := b.scalesOn(begun)
-	return b.layAll(begun, scales[first]).pages
+	return b.layAll(begun, scales[first], sections)
 }
 
 // scalesOn are the scales at which the drawings of the pieces fit into a column, and the
@@ -73,15 +93,14 @@ func (b *book) scalesOn(begun flow) (scales []float64, first int) {
 	return scales, first
 }
 
-// layAll lays the pieces at a scale on the first page, and all sections behind them.
-func (b *book) layAll(begun flow, scale float64) flow {
+// layAll lays the pieces at a scale on the first page, and sections behind them.
+func (b *book) layAll(begun flow, scale float64, sections []section) flow {
 	f := begun.copied()
 	rows := b.pieceRows(scale, f.columns[0].Width())
 	if stacked(rows) > f.columns[0].Height() {
 		rows = b.pieceRows(scale, f.narrowest())
 	}
 	f.run(rows)
-	sections := []section{b.workSection, b.joinSection, b.pictureSection, b.careSection}
 	for i, s := range slices.Concat(f.waiting, sections) {
 		if f.put(s) && len(f.pages) == 1 {
 			f.onFirst = i + 1
