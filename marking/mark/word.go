@@ -9,7 +9,9 @@ import "tuckmark/marking/plane"
 type Word struct {
 	Role Role // of the line that it belongs to
 	Text string
-	At   plane.Point
+	// Calls is set for the number that a line is called by, which is no measure.
+	Calls bool
+	At    plane.Point
 	// Out, of length 1, is the side of the place on which the text stands.
 	Out plane.Point
 	// Head makes it the head of a row of other words, beside the last of which it stands;

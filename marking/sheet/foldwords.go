@@ -80,7 +80,7 @@ func (w foldWords) number(folds []toldFold) (next float64) {
 }
 
 // row writes what is told of folds in a row of words that begins so many mm from their ends,
-// with its head beside the last; "" for none. It returns where the next row begins: the sheet may
+// with its head beside the last; "" for their numbers. It returns where the next row begins: the sheet may
 // be printed turned, and its rows stand as columns beside each other.
 func (w foldWords) row(folds []toldFold, from float64, head string) (next float64) {
 	if len(folds) == 0 {
@@ -88,7 +88,7 @@ func (w foldWords) row(folds []toldFold, from float64, head string) (next float6
 	}
 	shown, high := withRoom(folds), wordRow
 	for _, f := range shown {
-		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, At: f.end.at.Add(f.end.out.Mul(from)), Out: f.end.out})
+		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: f.text, Calls: head == "", At: f.end.at.Add(f.end.out.Mul(from)), Out: f.end.out})
 		high = max(high, wide(f.text)+betweenRows)
 	}
 	if head != "" {

@@ -2,7 +2,6 @@ package arrange
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 
@@ -16,8 +15,7 @@ import (
 // and free of all lines. It stands along its line, read from below or from the right, at
 // least twice as far from any other line as from its own, so that it can be taken for the
 // name of no other; that of an edge stands outside of the piece where the allowance is too
-// narrow. Where there is no such place it stands near the line, with a leader to it; failing
-// that a number does, and a key under the piece says what it stands for.
+// narrow. Where there is no such place it stands near the line (near.go).
 
 // Caption is the name of a line, which stands along it, with the role of that line.
 type Caption struct {
@@ -70,15 +68,12 @@ func (s *Sheet) CaptionLines() {
 				rest = append(rest, l)
 			}
 		}
-		var key []string
 		for _, l := range rest {
-			if !said[nameOf(l)] && !s.captionNear(l, l.Name) {
-				key = append(key, l.Name)
-				s.captionNear(l, fmt.Sprintf("(%d)", len(key)))
+			if !said[nameOf(l)] {
+				s.near(p, l.Name, ink.LineName(l.Role), captionOff, l.anchors())
 			}
 			said[nameOf(l)] = true
 		}
-		s.tellKey(p, key)
 	}
 }
 
@@ -173,44 +168,16 @@ func (l Line) captionPlaces() []placedCaption {
 	return append(found, second...)
 }
 
-// captionNear puts the name of a line, or a number that stands for it, near the line, with a
-// leader, and reports whether there is a place.
-func (s *Sheet) captionNear(l Line, words string) bool {
-	var anchors []Anchor
+// anchors are the places of a line that its name may stand near, on either side.
+func (l Line) anchors() []Anchor {
+	var all []Anchor
 	for k := range captionAnchors {
 		along := l.Length() * (0.5 + stepFromMiddle(k)/(captionAnchors+1))
 		at := l.At(along)
 		side := l.At(math.Min(l.Length(), along+straight)).Sub(l.At(math.Max(0, along-straight))).Unit().Left()
-		anchors = append(anchors, Anchor{at, side}, Anchor{at, side.Mul(-1)})
+		all = append(all, Anchor{at, side}, Anchor{at, side.Mul(-1)})
 	}
-	best := nearPlace{bad: mostUnder}
-	for _, limit := range []float64{math.Inf(1), 32, 20} {
-		t := Wrapped(words, ink.LineName(l.Role), limit)
-		if at, ok := s.nearest(t, captionOff, anchors); ok && !t.Broken && at.bad < best.bad {
-			best = at
-		}
-	}
-	if best.clear() {
-		s.putNear(best)
-	}
-	return best.clear()
-}
-
-// tellKey says what the numbers at the lines of a piece stand for.
-func (s *Sheet) tellKey(p Piece, names []string) {
-	if len(names) == 0 {
-		return
-	}
-	t := Wrapped(p.Name+": lines", ink.Heading(), usualPanel)
-	for i, name := range names {
-		t.add(Wrapped(fmt.Sprintf("(%d) %s", i+1, name), ink.Text(), usualPanel), itemGap)
-	}
-	if _, ok := s.beside(p, t); ok {
-		return
-	}
-	if _, ok := s.onPages(p, t); !ok {
-		s.Apart = append(s.Apart, Panel{p.Name, t})
-	}
+	return all
 }
 
 // readable turns the direction of a text so that it reads from below or from

@@ -71,7 +71,7 @@ func (s *Sheet) dimension(p Piece, d mark.Dimension) {
 	u := measureOf(d, plane.Point{}).u
 	for _, within := range []func(at plane.Point) bool{
 		p.Inside,
-		func(at plane.Point) bool { return !s.insideAny(at) && p.Bounds.Grown(dimensionOff).Holds(at) },
+		func(at plane.Point) bool { return s.belongs(p, at) && p.Bounds.Grown(dimensionOff).Holds(at) },
 	} {
 		for k := range dimensionSteps {
 			m := measureOf(d, u.Left().Mul(stepFromMiddle(k)*dimensionStep))
@@ -92,7 +92,7 @@ func (s *Sheet) dimension(p Piece, d mark.Dimension) {
 	for i, a := range anchors { // clear of the line itself, so that a leader finds there
 		anchors[i].At = a.At.Add(a.Out.Mul(2 * leaderRoom))
 	}
-	s.Near(Wrapped(d.Text, ink.Text(), dimensionWidths()[0]), anchors...)
+	s.near(p, d.Text, ink.Text(), nearAway, anchors)
 }
 
 // open reports whether a distance may be drawn there.
@@ -117,8 +117,7 @@ func (s *Sheet) wordsBy(p Piece, m measure, words string) (PlacedInscription, bo
 		for _, a := range m.anchors() {
 			room := by.by(a, t)
 			if s.Whole(room.Bounds()) && s.Field.Free(room.Grown(nearRoom)) && s.apart(room) && !room.Meets(line) &&
-				(p.Inside(room.Centre) || !s.insideAny(room.Centre)) &&
-				s.Grid.cellAt(a.At) == s.Grid.cellAt(room.Centre) {
+				s.belongs(p, append(room.Bounds().Outline(), room.Centre)...) && s.Grid.cellAt(a.At) == s.Grid.cellAt(room.Centre) {
 				return PlacedInscription{t, room.Centre, text.Across()}, true
 			}
 		}

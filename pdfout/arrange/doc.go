@@ -25,6 +25,7 @@
 //	lettering.go    all text of a sheet, in its order
 //	inscription.go  text set in lines, and the roomiest place for it
 //	near.go         a text by the place it belongs to, with a leader
+//	key.go          what has no room there
 //	word.go         what is written at places of a piece
 //	dimension.go    distances told in words
 //	pale.go         pale words across pieces

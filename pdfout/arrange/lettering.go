@@ -23,6 +23,7 @@ func (s *Sheet) Letter() {
 		}
 	}
 	s.CaptionLines()
+	s.tellKeys()
 	s.letterLines()
 	s.pale()
 }
@@ -32,6 +33,7 @@ func (s *Sheet) Letter() {
 func (s *Sheet) LetterLines() {
 	s.words()
 	s.CaptionLines()
+	s.tellKeys()
 	s.pale()
 	s.letterLines()
 }

@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"sync"
@@ -12,30 +13,36 @@ import (
 )
 
 // Rules of this file: a text that belongs to a place stands upright near it, on its own
-// side of it if it can; where it stands further off than leaderFrom, a leader runs from it
-// to the place. It is whole on the page of that place and touches no line and no other text,
-// and nor does its leader, but for the line it ends at. Where there is no such place at all,
-// the leader crosses lines; then, sooner than left out, the text crosses the fewest.
+// side of it if it can; where it stands further off than leaderFrom, a leader no longer than
+// leaderLongest runs from it to the place. It is whole on the page of that place, touches no
+// line and no other text, and is nearer to its own piece than to any other; its leader
+// touches no text, and rather crosses no line. Where it has no such place, in lines of no
+// width, a number stands there, and the key of the piece says what for (key.go).
 
 const (
 	// nearAway is how far a text stays from what it belongs to, in mm, and nearRoom from
 	// everything else.
 	nearAway = 0.9
 	nearRoom = 0.8
-	// leaderFrom is how far off a text has a leader, in mm, and leaderGap what is kept
-	// free between the two.
-	leaderFrom = 2.4
-	leaderGap  = 0.5
+	// leaderFrom is how far off a text has a leader, in mm, leaderLongest how long that is at
+	// most, and leaderGap what is kept free between the two.
+	leaderFrom    = 2.4
+	leaderLongest = 30.0
+	leaderGap     = 0.5
 	// leaderRoom is half of what a leader keeps free on its way, in mm; it may begin within
 	// leaderFree of the line that it points to.
 	leaderRoom = 0.3
 	leaderFree = 0.5
 	// leaderHead is the length of its arrow head, in mm.
 	leaderHead = 1.6
-	// turnWeight is how many mm further off are as bad as standing on the other side.
-	turnWeight = 16.0
-	// mostUnder bounds how many lines under a leader or a text are counted.
-	mostUnder = 40
+	// turnWeight is how many mm further off are as bad as standing on the other side, and
+	// crossWeight how many are as bad as a line that the leader crosses, and lineWeight as
+	// one more line of text.
+	turnWeight  = 16.0
+	crossWeight = 12.0
+	lineWeight  = 4.0
+	// mostUnder bounds how many lines under a leader are counted.
+	mostUnder = 10
 )
 
 // Anchor is a place that a text belongs to.
@@ -48,17 +55,19 @@ type Anchor struct {
 // way is how a text may stand by its place: so many mm off, by so much turned from its side.
 type way struct{ away, turn float64 }
 
+// cost is how much worse a way is than standing right by the place, in mm.
+func (w way) cost() float64 { return w.away + turnWeight*math.Abs(w.turn)/math.Pi }
+
 // ways are those that are tried, the best first.
 var ways = sync.OnceValue(func() []way {
 	const directions = 16
 	var all []way
-	for _, away := range []float64{nearAway, 2, 3.5, 5, 7, 9, 12, 15, 19, 24, 30, 38, 48, 60, 80, 110, 150} {
+	for _, away := range []float64{nearAway, 2, 3.5, 5, 7, 9, 12, 15, 19, 24, leaderLongest} {
 		for k := range directions {
 			all = append(all, way{away, stepFromMiddle(k) * 2 * math.Pi / directions})
 		}
 	}
-	cost := func(w way) float64 { return w.away + turnWeight*math.Abs(w.turn)/math.Pi }
-	slices.SortStableFunc(all, func(a, b way) int { return cmp.Compare(cost(a), cost(b)) })
+	slices.SortStableFunc(all, func(a, b way) int { return cmp.Compare(a.cost(), b.cost()) })
 	return all
 })
 
@@ -98,15 +107,18 @@ func strip(a, b plane.Point, half float64) text.Slab {
 	return text.Slab{Centre: a.Toward(b, 0.5), Half: plane.Point{X: a.Distance(b) / 2, Y: half}, U: b.Sub(a).Unit()}
 }
 
-// under counts what lies under a leader short of its end: lines, and texts, which count as
-// mostUnder each.
-func (s *Sheet) under(l plane.Path) int {
+// onItsWay is the room of a leader short of its end, where others may end as well.
+func onItsWay(l plane.Path) text.Slab {
+	return strip(l[0], l[1].Sub(l[1].Sub(l[0]).Unit().Mul(leaderFree)), leaderRoom)
+}
+
+// under counts the lines under a leader short of its end, and reports whether there is no text.
+func (s *Sheet) under(l plane.Path) (int, bool) {
 	if len(l) == 0 {
-		return 0
+		return 0, true
 	}
-	end := l[1].Sub(l[1].Sub(l[0]).Unit().Mul(leaderFree))
-	room := strip(l[0], end, leaderRoom)
-	return min(mostUnder-1, s.Field.Crossings(room, mostUnder)) + mostUnder*s.Field.texts(room, 1)
+	room := onItsWay(l)
+	return s.Field.Crossings(room, mostUnder), s.Field.texts(room, 1) == 0
 }
 
 // nearPlace is a place for a text near what it belongs to.
@@ -114,49 +126,61 @@ type nearPlace struct {
 	Inscription
 	room   text.Slab
 	leader plane.Path
-	bad    int // what lies under the text, and under the leader
+	cost   float64 // of the way it stands, and of what its leader crosses, in mm
 }
 
-// clear reports whether the text touches nothing; its leader may cross lines.
-func (p nearPlace) clear() bool { return p.bad < mostUnder }
-
-// nearest finds the best place for a text by one of some places it may belong to, at least
-// some mm off. There is none where all of these are on no page.
-func (s *Sheet) nearest(t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
-	best := nearPlace{bad: math.MaxInt}
+// nearest finds the best place for a text of a piece by one of some places it may belong to,
+// at least some mm off. There is none where no text has room, and none by a place under
+// another text: a leader would point at that.
+func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
+	anchors = slices.DeleteFunc(slices.Clone(anchors), func(a Anchor) bool {
+		return s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0
+	})
+	best := nearPlace{cost: math.Inf(1)}
 	for _, w := range ways() {
+		if w.cost() >= best.cost {
+			break
+		}
 		if w.away < least {
 			continue
 		}
 		for _, a := range anchors {
 			room := w.by(a, t)
 			box := room.Bounds()
-			if !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) {
+			if !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) ||
+				!s.Field.Free(room.Grown(nearRoom)) || !s.belongs(p, append(box.Outline(), box.Centre())...) {
 				continue
 			}
-			p := nearPlace{t, room, leader(room, a.At), 0}
-			if s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0 {
-				p.leader = nil // it would point at another text
-			}
-			if !s.Field.Free(room.Grown(nearRoom)) {
-				if best.clear() {
-					continue
-				}
-				p.bad = mostUnder * (1 + s.Field.Crossings(room, mostUnder) + mostUnder*s.Field.texts(room, 1))
-			}
-			if p.bad < best.bad {
-				p.bad += s.under(p.leader)
-			}
-			if p.bad < best.bad {
-				best = p
-			}
-			if best.bad == 0 {
-				return best, true
+			to := leader(room, a.At)
+			lines, clear := s.under(to)
+			if cost := w.cost() + crossWeight*float64(lines); clear && cost < best.cost {
+				best = nearPlace{t, room, to, cost}
 			}
 		}
 	}
-	return best, best.bad < math.MaxInt
+	return best, !math.IsInf(best.cost, 1)
 }
+
+// belongs reports whether what reaches over some places is taken to belong to a piece: it is
+// inside of it, or in none and nearer to it than to any other.
+func (s *Sheet) belongs(p Piece, over ...plane.Point) bool {
+	if p.Inside(over[0]) {
+		return true
+	}
+	away := func(q Piece, limit float64) float64 {
+		for _, at := range over {
+			limit = q.Outline.Distance(at, limit)
+		}
+		return limit
+	}
+	own := away(p, besideLongest)
+	return !slices.ContainsFunc(s.Pieces, func(q Piece) bool {
+		return q.Key != p.Key && (q.Inside(over[0]) || away(q, own) < own)
+	})
+}
+
+// besideLongest bounds how far from a piece it is asked what stands beside it, in mm.
+const besideLongest = 100.0
 
 // putNear puts a text at a place that was found for it, with its leader.
 func (s *Sheet) putNear(p nearPlace) {
@@ -164,22 +188,45 @@ func (s *Sheet) putNear(p nearPlace) {
 	s.lead(p.leader)
 }
 
-// Near puts a text at the best place by one of some places that it may belong to, and
-// reports whether there is any.
-func (s *Sheet) Near(t Inscription, anchors ...Anchor) bool {
-	at, ok := s.nearest(t, nearAway, anchors)
-	if ok {
-		s.putNear(at)
+// near puts words of a piece by one of some places that they may belong to, at least some mm
+// off: in lines of the width that has the best place; else a number that stands for them,
+// which the key explains; else they are in the key alone.
+func (s *Sheet) near(p Piece, words string, style ink.Style, least float64, anchors []Anchor) {
+	best := nearPlace{cost: math.Inf(1)}
+	for _, width := range nearWidths() {
+		t := Wrapped(words, style, width)
+		at, ok := s.nearest(p, t, least, anchors)
+		at.cost += lineWeight * float64(len(t.Labels))
+		if ok && !t.Broken && at.cost < best.cost {
+			best = at
+		}
 	}
-	return ok
+	if !math.IsInf(best.cost, 1) {
+		s.putNear(best)
+		return
+	}
+	key := s.keyOf(p)
+	number := fmt.Sprintf("(%d)", key.numbers+1)
+	at, ok := s.nearest(p, InLines([]string{number}, style), least, anchors)
+	if !ok {
+		key.lines = append(key.lines, words)
+		return
+	}
+	s.putNear(at)
+	key.numbers++
+	key.lines = append(key.lines, number+" "+words)
 }
+
+// nearWidths are the widths that words near a place are set in, in mm.
+func nearWidths() []float64 { return []float64{math.Inf(1), 62, 44, 32, 20} }
 
 // lead draws a leader, with a small head at its end.
 func (s *Sheet) lead(l plane.Path) {
 	if l == nil {
 		return
 	}
-	s.thin(l)
+	s.Field.Take(onItsWay(l))
+	s.Thin = append(s.Thin, l)
 	long := min(leaderHead, l.Length()/2)
 	s.Heads = append(s.Heads, ink.Head(l[1], l.EndDirection(), long, long*2/3))
 }

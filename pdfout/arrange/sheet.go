@@ -28,6 +28,8 @@ type Sheet struct {
 	Heads []ink.Solid
 	// measured are the lines of distances and their words.
 	measured []text.Slab
+	// keys explain the numbers by the places of pieces, by the keys of these.
+	keys map[string]*key
 	// Letters stand in lines.
 	Letters []LineLetter
 	// Captions are the names of lines.

@@ -19,7 +19,11 @@ func (s *Sheet) words() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
 			t := wordOf(w)
-			s.Near(t, anchorOf(w, t))
+			if at, ok := s.nearest(p, t, nearAway, []Anchor{anchorOf(w, t)}); ok {
+				s.putNear(at)
+			} else {
+				s.near(p, w.Text, styleOf(w), nearAway, []Anchor{anchorOf(w, t)})
+			}
 		}
 	}
 	for _, p := range s.Pieces {
@@ -29,10 +33,18 @@ func (s *Sheet) words() {
 	}
 }
 
+// styleOf is how a word looks: what a line is called by unlike what is measured.
+func styleOf(w mark.Word) ink.Style {
+	if w.Calls {
+		return ink.LineNumber(w.Role)
+	}
+	return ink.LineName(w.Role)
+}
+
 // wordOf sets a word; the head of a column in lines that are no wider than it may be, but for
 // a longer word.
 func wordOf(w mark.Word) Inscription {
-	style := ink.LineName(w.Role)
+	style := styleOf(w)
 	if w.Head == nil || math.Abs(w.Head.Along.X) < math.Abs(w.Head.Along.Y) {
 		return InLines([]string{w.Text}, style)
 	}

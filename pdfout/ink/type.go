@@ -43,6 +43,9 @@ func Caption() Style { return Text().In(Grey()) }
 // LineName is the name or the letter of a line of a role.
 func LineName(role mark.Role) Style { return Text().In(PenOf(role).Colour) }
 
+// LineNumber is a number that a line of a role is called by: bold, so that it is no measure.
+func LineNumber(role mark.Role) Style { return StrongText().In(PenOf(role).Colour) }
+
 // Tick is a number at a tick of a ruler; nothing else is so small.
 func Tick() Style { return Plain(tickType) }
 
