@@ -40,8 +40,9 @@ type book struct {
 // laidSheet is a sheet with its place in the book.
 type laidSheet struct {
 	arrange.Sheet
-	first  int     // the number of its first page
-	panels []panel // that lie on it, of paper that has everything on one page
+	first  int          // the number of its first page
+	panels []panel      // that lie on it, of paper that has everything on one page
+	told   []*laidSheet // the pages of what has no room on it
 }
 
 // laidPiece is a piece with the sheet that it lies on.
@@ -105,18 +106,24 @@ func (b *book) findPieces() {
 func (b *book) all() []*laidSheet { return slices.Concat(b.forms, b.sheets) }
 
 // letter finds the places of the joins, numbered through all sheets, and of all that
-// is written on the sheets. What has no room there is on pages after them.
+// is written on the sheets. What has no room there is on pages after them; paper that has
+// everything on one page grows instead.
 func (b *book) letter() {
 	next := 1
 	var all []*laidSheet
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
 		s.Letter()
+		if b.paper.WhollyOnOne() {
+			s.GrowForPanels(b.paper.Window().Height())
+			s.Paper = b.paper.Around(s.Grid.Window)
+		}
 		all = append(all, s)
 		for _, panels := range s.PanelPages() {
 			panels.Letter()
-			all = append(all, &laidSheet{Sheet: panels})
+			s.told = append(s.told, &laidSheet{Sheet: panels})
 		}
+		all = append(all, s.told...)
 	}
 	if len(all) > len(b.sheets) {
 		b.sheets = all

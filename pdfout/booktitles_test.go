@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
@@ -53,6 +55,28 @@ func TestPanelOnAPageOfItsOwn(t *testing.T) {
 	assert.Equal(t, 2, len(s.Sheets))
 	assert.NotContains(t, d.Pages[s.Front].Words(), "cut 2")
 	words := d.Pages[s.Front+1].Words()
-	assert.Contains(t, words, "Panel")
+	assert.Contains(t, words, "Notes and steps: Panel")
 	assert.Contains(t, words, "cut 2")
+	assert.Contains(t, d.Pages[s.Front].Words(), fmt.Sprintf("notes: page %d", s.Front+2), "its piece says where")
+}
+
+// Paper that has everything on one page stays one page, and grows by what has no room by its
+// piece: nothing of that is lost, and nothing lies on anything else.
+func TestOnePageGrowsForPanels(t *testing.T) {
+	t.Parallel()
+	full := sample.Rectangle("p", "Panel", 186, 228, "cut 2")
+	for i := range 60 {
+		x := 186 * (float64(i) + 0.5) / 60
+		full.Dimensions = append(full.Dimensions, mark.Dimension{
+			From: plane.Point{X: x, Y: 20}, To: plane.Point{X: x, Y: 40}, Text: fmt.Sprintf("distance %d, from the lower edge to where the trimming begins", i+1)})
+	}
+	set := arrange.Set{Title: "Pinafore", Pieces: []mark.Marking{full}}
+	for _, paper := range []string{"single", "roll:24in"} {
+		d, s := drawn(t, set, paper)
+		require.Len(t, d.Pages, 1, paper)
+		assert.NotEmpty(t, s.Sheets)
+		checkTold(t, set, d, s)
+		assert.Contains(t, d.Pages[0].Words(), "Panel: key")
+		checkLabels(t, set, d, s)
+	}
 }

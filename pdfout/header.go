@@ -33,8 +33,8 @@ const (
 	shareColumns = 2
 )
 
-// noPiece heads a page that has none.
-const noPiece = "Notes and figures"
+// noPiece heads a page that has none, before the names of those it tells of.
+const noPiece = "Notes and steps"
 
 // inCell draws a cell of a title block, with text in it.
 func inCell(d ink.Canvas, cell plane.Box, words text.Lines) {
@@ -84,13 +84,13 @@ func (b *book) drawHeader(d ink.Canvas, p page, number string) {
 	left.Max.X = rightOf(block)
 	right.Min.X = left.Max.X
 	pieces := p.onPage()
-	b.drawPieceCells(d, left, pieces)
+	b.drawPieceCells(d, left, p, pieces)
 	b.drawPageCells(d, right, p, pieces, number)
 }
 
 // drawPieceCells draws the cells at the left of a block: name, part and cut of the piece,
 // or those of all pieces that share the page, and under them what is made.
-func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, pieces []arrange.Piece) {
+func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece) {
 	name, part, made := cells, cells, cells
 	name.Min.Y = cells.Max.Y - nameCell
 	part.Max.Y, part.Min.Y = name.Min.Y, name.Min.Y-partCell
@@ -100,7 +100,7 @@ func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, pieces []arrange.Pi
 	switch len(pieces) {
 	case 0:
 		name.Min.Y = part.Min.Y
-		inCell(d, name, nameOf(noPiece, width))
+		inCell(d, name, nameOf(noPiece+": "+text.JoinedNotes(p.Tells), width))
 	case 1:
 		cut := part
 		part.Max.X = part.Min.X + partWidth
@@ -151,7 +151,7 @@ func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arr
 		}
 		inCell(d, where, words)
 	}
-	inCell(d, side, text.LinesOf([]string{sideOf(pieces)}, ink.Text()))
+	inCell(d, side, text.LinesOf([]string{text.Shorten(p.toldOn(sideOf(pieces)), ink.Text(), side.Width()-2*cellInset)}, ink.Text()))
 	inCell(d, scale, text.LinesOf(text.WrapMeasures(b.howToPrint(), ink.Text(), scale.Width()-2*cellInset), ink.Text()))
 }
 
@@ -175,6 +175,22 @@ func (p page) place() string {
 		place += fmt.Sprintf("column %d of %d", p.cell.Column+1, p.Grid.Columns)
 	}
 	return place
+}
+
+// toldOn adds to words on which pages that is told for which the sheet has no room.
+func (p page) toldOn(words string) string {
+	if len(p.told) == 0 {
+		return words
+	}
+	var pages []int
+	for _, s := range p.told {
+		pages = append(pages, s.first)
+	}
+	notes := "notes: " + text.Numbers("page", pages)
+	if words == "" {
+		return notes
+	}
+	return words + ", " + notes
 }
 
 // partsOf numbers the pieces among all parts; "" where they have no numbers.

@@ -225,7 +225,7 @@ func (b *book) addFloor(f *floor) {
 	for _, k := range kept {
 		sheet.Field.Take(k)
 	}
-	b.sheets = append(b.sheets, &laidSheet{sheet, len(b.sheets) + 1, panels})
+	b.sheets = append(b.sheets, &laidSheet{Sheet: sheet, first: len(b.sheets) + 1, panels: panels})
 }
 
 // drawWhole draws the large pages, with the panels on them.

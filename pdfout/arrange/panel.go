@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -275,13 +276,22 @@ func (s *Sheet) beside(p Piece, t Inscription) (plane.Point, bool) {
 	return plane.Point{}, false
 }
 
-// onPages puts an inscription anywhere on the pages that show the piece, outside of it.
+// onPages puts an inscription anywhere on the pages of the sheet, outside of all pieces: rather
+// on those that show its own.
 func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
-	for _, c := range s.Cells {
-		core := s.Grid.CoreOf(c)
-		if !core.Meets(p.Bounds) {
-			continue
+	shows := func(c Cell) bool { return s.Grid.CoreOf(c).Meets(p.Bounds) }
+	pages := slices.Clone(s.Cells)
+	slices.SortStableFunc(pages, func(a, b Cell) int {
+		switch {
+		case shows(a) == shows(b):
+			return 0
+		case shows(a):
+			return -1
 		}
+		return 1
+	})
+	for _, c := range pages {
+		core := s.Grid.CoreOf(c)
 		for y := range pageSteps {
 			for x := range pageSteps {
 				at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}

@@ -8,8 +8,8 @@ import (
 	"tuckmark/pdfout/text"
 )
 
-// Rules of this file: panels that have no room by their pieces share pages right after those
-// of the sheet. One that is higher than a page goes on, between two of its lines, over as
+// Rules of this file: panels that have no room on the pages of their sheet share pages right
+// after those; paper that has everything on one page grows by them at its top. One that is higher than a page goes on, between two of its lines, over as
 // many as it needs, each part headed by the name of its piece. No line of it is lost.
 
 // Panel is text about a piece that has no room on the pages that show it.
@@ -21,15 +21,50 @@ type Panel struct {
 // PanelPages are pages with the panels that have no room on those of the sheet.
 func (s *Sheet) PanelPages() []Sheet {
 	page := PageOf(s.Paper)
-	var parts []Inscription
+	packed, parts := s.packApart(page.Window)
+	var all []Sheet
+	for _, k := range packed {
+		one := NewSheet(nil, page, []Cell{{}})
+		one.Paper = s.Paper
+		one.putParts(k, parts, plane.Point{})
+		all = append(all, one)
+	}
+	return all
+}
+
+// GrowForPanels makes the one page of a sheet higher, at its top, by as much as the panels need
+// that have no room on it, and puts them there. Those that would make it higher than some mm
+// stay in Apart.
+func (s *Sheet) GrowForPanels(highest float64) {
+	window := plane.Point{X: s.Grid.Window.X, Y: highest - s.Grid.Window.Y}
+	if len(s.Apart) == 0 || window.Y <= 0 {
+		return
+	}
+	packed, parts := s.packApart(window)
+	if len(packed) > 1 {
+		return
+	}
+	used := packed[0].Used()
+	low := s.Grid.Window.Y
+	s.Grid.Window.Y += used.Height()
+	s.putParts(packed[0], parts, plane.Point{Y: low - used.Min.Y})
+	s.Apart = nil
+}
+
+// packApart packs the panels that have no room on the sheet into windows of a size, in as many
+// parts as that takes.
+func (s *Sheet) packApart(window plane.Point) ([]Packing, []Panel) {
+	var parts []Panel
 	for _, t := range s.Apart {
-		parts = append(parts, t.parts(page.Window.Y-2*signRoom)...)
+		for _, part := range t.parts(window.Y - 2*signRoom) {
+			parts = append(parts, Panel{t.Of, part})
+		}
 	}
 	var packed []Packing
 	for i, t := range parts {
 		p := Parcel{Number: i, Size: plane.Point{X: t.Width + 2*signRoom, Y: t.Height + 2*signRoom}}
 		if !slices.ContainsFunc(packed, func(k Packing) bool { return len(k.places(p)) > 0 }) {
-			packed = append(packed, EmptyPage(page.Window))
+			packed = append(packed, EmptyPage(window))
 		}
 		for k := range packed {
 			if packed[k].Put(p) {
@@ -37,16 +72,18 @@ func (s *Sheet) PanelPages() []Sheet {
 			}
 		}
 	}
-	var all []Sheet
-	for _, k := range packed {
-		one := NewSheet(nil, page, []Cell{{}})
-		one.Paper = s.Paper
-		for _, p := range k.Parcels {
-			one.put(PlacedInscription{parts[p.Number], p.Room.Centre(), text.Across()})
+	return packed, parts
+}
+
+// putParts puts packed parts of panels on the sheet, moved by a step.
+func (s *Sheet) putParts(packed Packing, parts []Panel, step plane.Point) {
+	for _, p := range packed.Parcels {
+		t := parts[p.Number]
+		s.put(PlacedInscription{t.Inscription, p.Room.Centre().Add(step), text.Across()})
+		if !slices.Contains(s.Tells, t.Of) {
+			s.Tells = append(s.Tells, t.Of)
 		}
-		all = append(all, one)
 	}
-	return all
 }
 
 // parts returns the panel in as many parts as it takes for none to be higher than some mm.

@@ -37,6 +37,8 @@ type Sheet struct {
 	Rules    []plane.Path // the lines to write on, of a form
 	// Apart are the panels that have no room on the pages of the sheet.
 	Apart []Panel
+	// Tells are the names of the pieces whose panels have come here from other pages.
+	Tells []string
 }
 
 // NewSheet makes a sheet of which some cells are printed.
