@@ -10,7 +10,7 @@ import (
 
 // Rules of this file: a piece too large for a page, such as a band, is laid beside another
 // one, on pages that are printed anyway, where it has room there: outside that piece, clear
-// of its lines and its title, and on no page that is left out. Both are joined at once, and
+// of its lines, its sign and its panel, and on no page that is left out. Both are joined at once, and
 // all its own pages are saved. The smallest is tried first.
 
 // besideEachOther returns the sheets of large pieces, one each, without those whose piece
@@ -87,8 +87,8 @@ func (s *Sheet) room() []plane.Box {
 			}
 		}
 	}
-	for _, title := range s.titleRooms() {
-		free = without(free, title)
+	for _, told := range s.toldRooms() {
+		free = without(free, told)
 	}
 	return free
 }

@@ -31,7 +31,7 @@ func (l Line) Solids() []ink.Solid { return ink.SolidsOf(ink.PenOf(l.Role), l.Pa
 // Piece is a piece as it lies on its sheet.
 type Piece struct {
 	Key     string       // no other piece of a set has it
-	Name    string       // that the title has; the key of one without a name
+	Name    string       // that its sign has; the key of one without a name
 	Kind    mark.Kind    // what it is for
 	Of      string       // the name of the piece of cloth it is of; "" where it is of several
 	Part    int          // its number among all that is printed with it; 0 where it has none
@@ -48,8 +48,8 @@ type Piece struct {
 	words      []mark.Word
 	dimensions []mark.Dimension
 	pale       []string
-	// Foot is the room kept under the piece for its title, in mm; zero where
-	// the title has room inside.
+	// Foot is the room kept under the piece for its sign and its panel, in mm;
+	// zero where they have room inside.
 	Foot plane.Point
 	// Aside is the room kept for it at the right of the piece, in mm, where there is none
 	// under it.

@@ -10,8 +10,9 @@ import (
 // on pages that are printed anyway, where that saves a page. Beside a large piece
 // means outside its outline and clear of its lines by what keeps pieces apart,
 // short of the strips that are joined, so that the piece is whole on one page,
-// and where the large piece's title does not lose its place. As few pieces as can be are taken from the others: a maker would rather
-// have the small ones together. A page with a form is not shared.
+// and where the large piece's sign and panel do not lose their places. As few pieces as can
+// be are taken from the others: a maker would rather have the small ones together. A page
+// with a form is not shared.
 
 // mostShared bounds the work of looking for room: on how many pages at most.
 const mostShared = 200
@@ -118,10 +119,10 @@ func openings(sheets []Sheet, parcels []Parcel) []*opening {
 			}
 		}
 		if len(onSheet) > 0 {
-			for _, title := range s.titleRooms() {
+			for _, told := range s.toldRooms() {
 				for _, o := range onSheet {
-					if title.Meets(s.Grid.WindowOf(o.cell)) {
-						o.free = without(o.free, title)
+					if told.Meets(s.Grid.WindowOf(o.cell)) {
+						o.free = without(o.free, told)
 					}
 				}
 			}
@@ -136,9 +137,9 @@ func (s *Sheet) clearOf(c Cell) plane.Box {
 	return s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap)
 }
 
-// titleRooms letters a copy of the sheet as it is, and returns what is kept clear round
-// the titles of its pieces.
-func (s *Sheet) titleRooms() []plane.Box {
+// toldRooms letters a copy of the sheet as it is, and returns what is kept clear round
+// the signs and the panels of its pieces.
+func (s *Sheet) toldRooms() []plane.Box {
 	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
 	alone.FindJoins(1)
 	alone.TakeHeads()

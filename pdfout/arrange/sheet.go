@@ -20,7 +20,7 @@ type Sheet struct {
 	printed map[Cell]bool
 	Field   *Field // what lies on it so far
 	Joins   []Join
-	Labels  []text.Label // the pieces' titles, and what is to be read of a form
+	Labels  []text.Label // the pieces' signs and panels, and what is to be read of a form
 	Pale    []text.Label // words under the lines
 	// Thin are leaders, the lines and the open heads of dimensions, and the rules of panels;
 	// Heads are the heads of leaders.

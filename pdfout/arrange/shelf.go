@@ -10,8 +10,8 @@ import (
 
 // Rules of this file: pieces that fit on one page share pages. The tallest is placed
 // first; each goes onto the first page that has room for it, and a piece is turned only
-// where it would need a new page otherwise. A piece that has no room inside for its title
-// brings the room for it, under the piece, along.
+// where it would need a new page otherwise. A piece that has no room inside for its
+// sign or its panel brings the room for them, under or beside it, along.
 
 // parcelsOf makes parcels of pieces, each of which fits into the window of a
 // page, the tallest first.
