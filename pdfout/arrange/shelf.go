@@ -11,7 +11,8 @@ import (
 // Rules of this file: pieces that fit on one page share pages. The tallest is placed
 // first; each goes onto the first page that has room for it, and a piece is turned only
 // where it would need a new page otherwise. A piece that has no room inside for its
-// sign or its panel brings the room for them, under or beside it, along.
+// sign or its panel brings the room for them, under or beside it, along. What shares a page
+// lies as far from each other as one of a few steps allows without another page.
 
 // parcelsOf makes parcels of pieces, each of which fits into the window of a
 // page, the tallest first.
@@ -48,8 +49,31 @@ func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
 	return shelves, true
 }
 
-// sheet makes the filled page a sheet of one page, what lies on it in the middle.
+// spread returns the page with more room between its parcels, if all of them still find
+// room on it; else as it is.
+func (k Packing) spread(window plane.Point) Packing {
+	for _, more := range []float64{3 * Apart, 2 * Apart, Apart} {
+		step := plane.Point{X: more, Y: more}
+		wide, all := EmptyPage(window.Add(step)), true
+		for _, p := range k.Parcels {
+			p.Size = p.Size.Add(step)
+			all = all && wide.Put(p.Parcel)
+		}
+		if !all {
+			continue
+		}
+		for i, p := range k.Parcels {
+			wide.Parcels[i].Size = p.Size
+			wide.Parcels[i].Room.Max = wide.Parcels[i].Room.Min.Add(p.Size)
+		}
+		return wide
+	}
+	return k
+}
+
+// sheet makes the filled page a sheet of one page, spread out, what lies on it in the middle.
 func (k Packing) sheet(page Grid) Sheet {
+	k = k.spread(page.Window)
 	step := plane.Point{X: (page.Window.X - k.Used().Width()) / 2}
 	var pieces []Piece
 	for _, p := range k.Parcels {

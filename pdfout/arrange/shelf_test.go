@@ -122,3 +122,31 @@ func benchmarkPack(b *testing.B, n int) {
 func BenchmarkPack50(b *testing.B) { benchmarkPack(b, 50) }
 
 func BenchmarkPack200(b *testing.B) { benchmarkPack(b, 200) }
+
+// Small pieces that leave much of their page empty lie further apart than those that fill it,
+// and are as many on the page (derived: 3 of 50 mm with 4 mm round each and 24 mm between them
+// are 210 mm wide, with 18 mm between them 198 mm).
+func TestShelvesAreSpreadOut(t *testing.T) {
+	t.Parallel()
+	for name, c := range map[string]struct {
+		width, gap float64 // of the window; between two pieces, in mm
+	}{
+		"room for the most":  {211, 28},
+		"room for less":      {199, 22},
+		"room for the least": {175, 10},
+	} {
+		t.Run(name, func(t *testing.T) {
+			window := plane.Point{X: c.width, Y: 58}
+			k := EmptyPage(window)
+			for i := range 3 {
+				p := NewPiece(sample.Rectangle("p", fmt.Sprint("piece ", i), 50, 50))
+				require.True(t, k.Put(ParcelOf(p)))
+			}
+			s := k.sheet(Grid{Rows: 1, Columns: 1, Window: window})
+			require.Len(t, s.Pieces, 3)
+			for i, p := range s.Pieces[1:] {
+				assert.InDelta(t, c.gap, p.Bounds.Min.X-s.Pieces[i].Bounds.Max.X, 1e-6)
+			}
+		})
+	}
+}
