@@ -180,16 +180,31 @@ func (w *work) templated() {
 	if keys == nil {
 		return
 	}
+	var names, sewn, own []string
+	count := 0
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
 		name := []string{p.Name}
-		if own := w.keys(name, mark.Template); own != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil {
-			do := fmt.Sprintf("Cut %s by its template", p.Name)
-			if sewn := sheet.CutOnStitchLine(p); len(sewn) > 0 {
-				do += fmt.Sprintf(", with the allowance left beyond %s, which it has on the stitch line", wording.Listed(sewn, "and"))
-			}
-			w.add(do, fmt.Sprintf("cut %d", p.Cut), own)
+		if w.keys(name, mark.CuttingSheet, mark.Piece) != nil {
+			continue
 		}
+		names, own = append(names, p.Name), append(own, w.keys(name, mark.Template)...)
+		for _, edge := range sheet.CutOnStitchLine(p) {
+			if !slices.Contains(sewn, edge) {
+				sewn = append(sewn, edge)
+			}
+		}
+		count += p.Cut
+	}
+	if own != nil {
+		do := "Cut the pieces by their templates"
+		if len(names) == 1 {
+			do = fmt.Sprintf("Cut %s by its template", names[0])
+		}
+		if len(sewn) > 0 {
+			do += fmt.Sprintf(", with the allowance left beyond %s, cut on the stitch line there", wording.Listed(sewn, "and"))
+		}
+		w.add(do, wording.Counted(count, "piece"), own)
 	}
 	do := "Draw along the templates"
 	if slices.ContainsFunc(w.markings, func(m mark.Marking) bool {

@@ -251,7 +251,7 @@ func TestWorkWithTemplatesAlone(t *testing.T) {
 	pattern := sheet.Transferred(made.Of(t, "allowance = \"1/4\"\n"+sketch.Front("hem: 0,0 10,0 | hem = 1\nright: 10,0 10,8\ntop: 10,8 0,8 | marked = true\nleft: 0,8 0,0")), []source.Transfer{source.Template})
 	markings := sheet.Of(pattern)
 	assert.Equal(t, []string{
-		"Cut front by its template, with the allowance left beyond top, which it has on the stitch line: cut 1 [front template]",
+		"Cut front by its template, with the allowance left beyond top, cut on the stitch line there: 1 piece [front template]",
 		"Draw along the templates, and through their windows [front template]",
 	}, told(Work(pattern, markings))[:2])
 	markings[0].Marks = slices.DeleteFunc(markings[0].Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
@@ -300,4 +300,26 @@ func TestIncluded(t *testing.T) {
 	} {
 		assert.Equal(t, c.want, Included(made.Of(t, c.file)))
 	}
+}
+
+// What is sewn to what does not hang on how the lines come onto the cloth.
+func TestOrderOfWorkOfOtherTransfers(t *testing.T) {
+	text, err := os.ReadFile("../../examples/linden.toml")
+	require.NoError(t, err)
+	pattern := made.Of(t, string(text))
+	traced := told(Work(pattern, sheet.Of(pattern)))
+	other := sheet.Transferred(pattern, []source.Transfer{source.Template})
+	templated := told(Work(other, sheet.Of(other)))
+	sewn := func(steps []string) (all []string) {
+		for _, s := range steps {
+			if strings.HasPrefix(s, "Sew in") {
+				s, _, _ = strings.Cut(s, " [")
+				all = append(all, s)
+			}
+		}
+		return all
+	}
+	assert.Equal(t, []string{"Sew in its place: Neck facing strip: 1 piece"}, sewn(traced))
+	assert.Equal(t, sewn(traced), sewn(templated))
+	assert.Contains(t, strings.Join(templated, "\n"), "Cut the pieces by their templates, with the allowance left beyond armhole and neck, cut on the stitch line there: ")
 }

@@ -53,7 +53,7 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 	n := len(p.Edges)
 	ends := []string{p.Edges[(edge+n-1)%n].Key, p.Edges[(edge+1)%n].Key}
 	meets := func(courses []garment.Course) bool {
-		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece == p && slices.Contains(ends, c.Key) })
+		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece.Key == p.Key && slices.Contains(ends, c.Key) })
 	}
 	seamed, gathered := false, false
 	for _, s := range w.pattern.Seams {

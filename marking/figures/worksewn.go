@@ -13,7 +13,8 @@ import (
 // Rules of this file: what no seam joins is finished first, with its hems and its trims, and
 // then sewn in its place: a pocket while its ground lies flat, all else when the seams are sewn.
 // Of a file without seams nothing is known of that but that pockets are sewn on. What is sewn
-// along edges follows, and last the garment is closed where it opens.
+// along edges follows, and last the garment is closed where it opens. Pieces are the same by
+// their keys: those of a set for another transfer are copies.
 
 var pocketWords = anyOf(`pockets?`)
 
@@ -25,7 +26,7 @@ func isPocket(p *piece.Piece) bool {
 // isUnjoined reports whether a piece is sewn to others and no seam says how.
 func (w *work) isUnjoined(p *piece.Piece) bool {
 	joined := slices.ContainsFunc(w.pattern.Seams, func(s garment.Seam) bool {
-		return slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c garment.Course) bool { return c.Piece == p })
+		return slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c garment.Course) bool { return c.Piece.Key == p.Key })
 	})
 	return !joined && len(w.pattern.Pieces) > 1 && (len(w.pattern.Seams) > 0 || isPocket(p))
 }
@@ -47,7 +48,9 @@ func (w *work) unjoined() (pockets, others []*piece.Piece) {
 
 // liesOn reports whether something runs along some pieces alone.
 func liesOn(on garment.SewnOn, pieces []*piece.Piece) bool {
-	return !slices.ContainsFunc(on.Courses, func(c garment.Course) bool { return !slices.Contains(pieces, c.Piece) })
+	return !slices.ContainsFunc(on.Courses, func(c garment.Course) bool {
+		return !slices.ContainsFunc(pieces, func(p *piece.Piece) bool { return p.Key == c.Piece.Key })
+	})
 }
 
 // sewnInPlace adds the hems and the trims of pieces that no seam joins, and that they are sewn

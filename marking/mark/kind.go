@@ -18,6 +18,10 @@ const (
 // but others of that kind.
 func (k Kind) OfCard() bool { return k == Gauge }
 
+// CutOut reports whether what is drawn is cut out along its lines, so that nothing may
+// be told outside of them.
+func (k Kind) CutOut() bool { return k == Template || k == Gauge }
+
 // Side is the side of a marking, or of the cloth under it, that lies up.
 type Side int
 
