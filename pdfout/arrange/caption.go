@@ -70,7 +70,7 @@ func (s *Sheet) CaptionLines() {
 		}
 		for _, l := range rest {
 			if !said[nameOf(l)] {
-				s.near(p, l.Name, ink.LineName(l.Role), captionOff, l.anchors())
+				s.near(p, l.Name, ink.LineName(l.Role), captionOff, l.anchors(p))
 			}
 			said[nameOf(l)] = true
 		}
@@ -84,7 +84,7 @@ func nameOf(l Line) Caption { return Caption{l.Role, text.Label{Text: l.Name}} }
 func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	places := l.captionPlaces()
 	rooms := []float64{roomy, captionRoom}
-	if p.Kind.OfCard() { // what stands outside of a card is cut off: rather close beside a line
+	if p.Kind.CutOut() { // what stands outside is cut off: rather close beside a line
 		places, rooms = insideFirst(p, places), []float64{captionRoom}
 	}
 	for _, beside := range rooms {
@@ -168,14 +168,14 @@ func (l Line) captionPlaces() []placedCaption {
 	return append(found, second...)
 }
 
-// anchors are the places of a line that its name may stand near, on either side.
-func (l Line) anchors() []Anchor {
+// anchors are the places of a line of a piece that its name may stand near, on either side.
+func (l Line) anchors(p Piece) []Anchor {
 	var all []Anchor
 	for k := range captionAnchors {
 		along := l.Length() * (0.5 + stepFromMiddle(k)/(captionAnchors+1))
 		at := l.At(along)
 		side := l.At(math.Min(l.Length(), along+straight)).Sub(l.At(math.Max(0, along-straight))).Unit().Left()
-		all = append(all, Anchor{at, side}, Anchor{at, side.Mul(-1)})
+		all = append(all, Anchor{at, side, p.Kind.CutOut()}, Anchor{at, side.Mul(-1), p.Kind.CutOut()})
 	}
 	return all
 }

@@ -60,10 +60,10 @@ func (m measure) anchors() []Anchor {
 	var all []Anchor
 	for _, t := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
 		for _, side := range []plane.Point{m.u.Left().Mul(-1), m.u.Left()} {
-			all = append(all, Anchor{m.from.Toward(m.to, t), side})
+			all = append(all, Anchor{At: m.from.Toward(m.to, t), Out: side})
 		}
 	}
-	return append(all, Anchor{m.b, m.u}, Anchor{m.a, m.u.Mul(-1)})
+	return append(all, Anchor{At: m.b, Out: m.u}, Anchor{At: m.a, Out: m.u.Mul(-1)})
 }
 
 // dimension draws a distance of a piece, and writes its words.

@@ -37,10 +37,11 @@ const (
 	leaderHead = 1.6
 	// turnWeight is how many mm further off are as bad as standing on the other side, and
 	// crossWeight how many are as bad as a line that the leader crosses, and lineWeight as
-	// one more line of text.
+	// one more line of text. Here cutWeight is more than all of them for what would be cut off.
 	turnWeight  = 16.0
 	crossWeight = 12.0
 	lineWeight  = 4.0
+	cutWeight   = 200.0
 	// mostUnder bounds how many lines under a leader are counted.
 	mostUnder = 10
 )
@@ -50,6 +51,8 @@ type Anchor struct {
 	At plane.Point
 	// Out, of length 1, is the side of the place on which the text rather stands.
 	Out plane.Point
+	// Within is set where the text rather stands within its piece: outside it is cut off.
+	Within bool
 }
 
 // way is how a text may stand by its place: so many mm off, by so much turned from its side.
@@ -153,7 +156,11 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 			}
 			to := leader(room, a.At)
 			lines, clear := s.under(to)
-			if cost := w.cost() + crossWeight*float64(lines); clear && cost < best.cost {
+			cost := w.cost() + crossWeight*float64(lines)
+			if a.Within && !p.Inside(room.Centre) {
+				cost += cutWeight
+			}
+			if clear && cost < best.cost {
 				best = nearPlace{t, room, to, cost}
 			}
 		}

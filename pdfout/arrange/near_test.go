@@ -27,7 +27,7 @@ func TestWordsStandByTheirPlaces(t *testing.T) {
 	s := sheetOf(m)
 	word := InLines([]string{"12"}, ink.Text())
 	for i := range 4 {
-		s.near(s.Pieces[0], "12", ink.Text(), nearAway, []Anchor{{at, up}})
+		s.near(s.Pieces[0], "12", ink.Text(), nearAway, []Anchor{{At: at, Out: up}})
 		room := s.Labels[i].Room.Bounds()
 		away := room.Distance(at)
 		if i == 0 {
@@ -48,7 +48,7 @@ func TestWordsStandByTheirPlaces(t *testing.T) {
 			assert.False(t, word.Room.MeetsSegment(l[0], l[1]), "it runs through no text")
 		}
 	}
-	_, ok := s.nearest(s.Pieces[0], word, nearAway, []Anchor{{plane.Point{X: -500}, up}})
+	_, ok := s.nearest(s.Pieces[0], word, nearAway, []Anchor{{At: plane.Point{X: -500}, Out: up}})
 	assert.False(t, ok, "a place on no page")
 }
 

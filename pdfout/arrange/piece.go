@@ -144,7 +144,7 @@ func (p Piece) Room() plane.Point {
 func (p Piece) withWords() Piece {
 	all := p.Bounds
 	for _, w := range p.words {
-		all = all.Union(ways()[0].by(Anchor{w.At, w.Out.Unit()}, wordOf(w)).Grown(nearRoom).Bounds())
+		all = all.Union(ways()[0].by(Anchor{At: w.At, Out: w.Out.Unit()}, wordOf(w)).Grown(nearRoom).Bounds())
 	}
 	p.around.min, p.around.max = p.Bounds.Min.Sub(all.Min), all.Max.Sub(p.Bounds.Max)
 	return p

@@ -56,11 +56,11 @@ func wordOf(w mark.Word) Inscription {
 func anchorOf(w mark.Word, t Inscription) Anchor {
 	out := w.Out.Unit()
 	if w.Head == nil {
-		return Anchor{w.At, out}
+		return Anchor{At: w.At, Out: out}
 	}
 	last := InLines([]string{w.Head.Last}, ink.LineName(w.Role))
 	along := w.Head.Along.Mul(nearAway + t.reach(w.Head.Along))
-	return Anchor{w.At.Add(along).Add(out.Mul(last.reach(out))), out}
+	return Anchor{At: w.At.Add(along).Add(out.Mul(last.reach(out))), Out: out}
 }
 
 // reach is how far a block reaches from its middle to a side, in mm.
