@@ -87,6 +87,11 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 	for _, line := range lines {
 		m.Marks = append(m.Marks, insideOf(half, line)...)
 	}
+	for _, w := range p.Flat.Words {
+		if half.Holds(w.At) {
+			m.Words = append(m.Words, w)
+		}
+	}
 	if p.Block == nil {
 		tellInside(&m, p, half, unit)
 	}

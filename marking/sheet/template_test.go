@@ -246,3 +246,14 @@ func TestNotchesOfATemplateAreTold(t *testing.T) {
 		assert.Equal(t, role == mark.Notch, len(told) == 1, "%v: %v", role, told)
 	}
 }
+
+// The name of a pleat at an edge and its depth stand on its template, as on the piece.
+func TestPleatsAreNamedOnTemplates(t *testing.T) {
+	_, m := sketchedTemplate(t, "0.375", strings.Replace(oblongPiece, "8,10\n", "8,10 | marked = true\n", 1)+
+		"[pleat.underarm]\nedge = \"right\"\nfrom = \"top\"\nat = 3\ntoward = \"top\"\ndepth = \"3/8\"\nlength = 1\n")
+	var told []string
+	for _, w := range m.Words {
+		told = append(told, w.Text)
+	}
+	assert.Equal(t, []string{"underarm pleat, 3/8 in deep"}, told)
+}
