@@ -61,7 +61,7 @@ func (p *Piece) drawnWords(unit length.Unit) []mark.Word {
 	for _, pleat := range p.EdgePleats {
 		all = append(all, mark.Word{
 			Role: mark.PleatFold, Text: fmt.Sprintf("%s pleat, %s deep", pleat.Key, unit.AsWritten(pleat.Depth)),
-			At: pleat.fold[1].Toward(pleat.placement[1], 0.5), Out: pleat.fold[1].Sub(pleat.fold[0]).Unit(),
+			At: pleat.fold[0].Toward(pleat.fold[1], 0.9), Out: pleat.fold[0].Sub(pleat.placement[0]).Unit(),
 		})
 	}
 	return all

@@ -72,7 +72,7 @@ func TestThePleatInAnEdgeIsNamedOnce(t *testing.T) {
 	if assert.Len(t, p.AsDrawn.Words, 1) {
 		w := p.AsDrawn.Words[0]
 		assert.Equal(t, "underarm pleat, 3/8 in deep", w.Text)
-		assert.Equal(t, "5.25,4.5 5.25,3.5", sketch.Inches(plane.Path{w.At, w.At.Add(w.Out.Mul(25.4))}))
+		assert.Equal(t, "4.875,4.65 3.875,4.65", sketch.Inches(plane.Path{w.At, w.At.Add(w.Out.Mul(25.4))}))
 	}
 }
 

@@ -19,10 +19,12 @@ func (s *Sheet) words() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
 			t := wordOf(w)
-			if at, ok := s.nearest(p, t, nearAway, []Anchor{anchorOf(w, t)}); ok {
+			a := anchorOf(w, t)
+			a.Within = p.Kind.CutOut() && !w.Calls && w.Head == nil // these stand at both ends
+			if at, ok := s.nearest(p, t, nearAway, []Anchor{a}); ok {
 				s.putNear(at)
 			} else {
-				s.near(p, w.Text, styleOf(w), nearAway, []Anchor{anchorOf(w, t)})
+				s.near(p, w.Text, styleOf(w), nearAway, []Anchor{a})
 			}
 		}
 	}
