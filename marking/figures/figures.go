@@ -103,7 +103,7 @@ func remarkSection(p *garment.Pattern) mark.Section {
 		if of := ofWhat(p, r.Key); of != "" {
 			text = of + ": " + text
 		}
-		s.Lines = append(s.Lines, mark.Sentence{Text: text, Warning: true, File: inFile(r)})
+		s.Lines = append(s.Lines, mark.Sentence{Text: text, Warning: true, Place: inFile(r)})
 	}
 	return s
 }

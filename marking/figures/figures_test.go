@@ -100,7 +100,7 @@ func TestWhatToLookAtFirst(t *testing.T) {
 	assert.Equal(t, "! line 7: piece front: a piece of cloth\n! of the whole file\n", printedSection(p, "Look at first"))
 	p.Pieces = []piece.Piece{{Key: "front", Name: "Front"}}
 	lines := remarkSection(p).Lines
-	assert.Equal(t, mark.Sentence{Text: "Front: a piece of cloth", Warning: true, File: "line 7"}, lines[0], "paper has no lines of the file")
+	assert.Equal(t, mark.Sentence{Text: "Front: a piece of cloth", Warning: true, Place: "line 7"}, lines[0], "paper has no lines of the file")
 }
 
 // No line is longer than 80 letters. In both systems the table of a set of tucks whose

@@ -23,10 +23,10 @@ func toldOf(lines mark.Lines) []string {
 		if l.Warning {
 			mark = "! "
 		}
-		if l.File != "" {
+		if l.Entry != "" {
 			mark += "in the file: "
 		}
-		all = append(all, mark+l.Text+l.File)
+		all = append(all, mark+l.Text+l.Entry)
 	}
 	return all
 }

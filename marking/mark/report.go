@@ -73,7 +73,7 @@ func (l *Lines) Warn(format string, args ...any) {
 
 // Hint adds what may be written into the file.
 func (l *Lines) Hint(format string, args ...any) {
-	*l = append(*l, Sentence{File: fmt.Sprintf(format, args...)})
+	*l = append(*l, Sentence{Entry: fmt.Sprintf(format, args...)})
 }
 
 // Ask adds a sentence with a line to write on behind it.
@@ -86,9 +86,9 @@ type Sentence struct {
 	Warning bool
 	// Blank is a line to write on behind the text.
 	Blank bool
-	// File is where in the file it stands, or what may be written there: it is said before
-	// the text, or alone, to whoever has the file at hand, at a screen; never on paper.
-	File string
+	// Place is where in the file it stands, said before the text, and Entry what may be written
+	// there, said alone: to whoever has the file at hand, at a screen; never on paper.
+	Place, Entry string
 }
 
 // Picture is a drawing to scale of how things lie on something long.

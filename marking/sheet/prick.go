@@ -87,10 +87,10 @@ func isFold(role mark.Role) bool {
 // pricked returns the marking with dots along its lines, and with some more steps.
 func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	var lines []*plane.Tree // that are pricked
-	var folded []bool       // which of them are folds
+	var roles []mark.Role   // of each
 	for _, one := range m.Marks {
 		if isPricked(one.Role) {
-			lines, folded = append(lines, plane.NewTree(one.Path)), append(folded, isFold(one.Role))
+			lines, roles = append(lines, plane.NewTree(one.Path)), append(roles, one.Role)
 		}
 	}
 	m.Marks = slices.Clone(m.Marks)
@@ -100,7 +100,7 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 		}
 		fixed := fixedDots(line, lines)
 		dots := d.along(line, fixed)
-		if folded[i] {
+		if isFold(roles[i]) {
 			dots = withSecond(dots, fixed)
 		}
 		path := make(plane.Path, len(dots))
@@ -112,7 +112,7 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
 	m = m.With(d.steps()...)
-	if slices.Contains(folded, true) {
+	if slices.ContainsFunc(roles, isFold) {
 		m = m.With("fold where two dots stand close together; the fold runs through both")
 	}
 	return m.With(more...).With(countPins)

@@ -72,10 +72,10 @@ func (s *screen) say(lines mark.Lines) {
 	for _, said := range lines {
 		begin, text := indent, said.Text
 		switch {
-		case said.Text == "":
-			text = said.File
-		case said.File != "":
-			text = said.File + ": " + said.Text
+		case said.Entry != "":
+			text = said.Entry
+		case said.Place != "":
+			text = said.Place + ": " + said.Text
 		}
 		if said.Warning {
 			begin = warning

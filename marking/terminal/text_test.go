@@ -26,7 +26,7 @@ func TestReportsAsText(t *testing.T) {
 				}, Lines: []mark.Sentence{{Text: "said under it, in words that go on and on and on"}, {Text: "look at this before you cut: it is 17 11/16 in", Warning: true}}},
 				{Rows: []mark.Row{{Cells: []string{"alone"}}}},
 			}, Lines: []mark.Sentence{{Text: "said after all"}}},
-			{Title: "Blanks", Lines: []mark.Sentence{{Text: "needle:", Blank: true}, {Text: "thread: silk"}, {Text: "it is odd", File: "line 7, needle"}, {File: "write needle = 70"}, {Text: "the tension of the upper thread:", Blank: true}}},
+			{Title: "Blanks", Lines: []mark.Sentence{{Text: "needle:", Blank: true}, {Text: "thread: silk"}, {Text: "it is odd", Place: "line 7, needle"}, {Entry: "write needle = 70"}, {Text: "the tension of the upper thread:", Blank: true}}},
 			{Title: "A heading that is longer than the lines", Lines: []mark.Sentence{{Text: "!", Warning: true}}},
 		},
 	}
