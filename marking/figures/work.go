@@ -185,10 +185,11 @@ func (w *work) templated() {
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
 		name := []string{p.Name}
-		if w.keys(name, mark.CuttingSheet, mark.Piece) != nil {
+		key := w.keys(name, mark.Template)
+		if key == nil || w.keys(name, mark.CuttingSheet, mark.Piece) != nil {
 			continue
 		}
-		names, own = append(names, p.Name), append(own, w.keys(name, mark.Template)...)
+		names, own = append(names, p.Name), append(own, key...)
 		for _, edge := range sheet.CutOnStitchLine(p) {
 			if !slices.Contains(sewn, edge) {
 				sewn = append(sewn, edge)

@@ -85,6 +85,9 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 		lines = append(lines[:len(lines):len(lines)], p.FoldMarks()...)
 	}
 	for _, line := range lines {
+		if line.Role == mark.Notch {
+			line = notchOf(half, line)
+		}
 		m.Marks = append(m.Marks, insideOf(half, line)...)
 	}
 	for _, w := range p.Flat.Words {
@@ -121,6 +124,14 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 // no edge's.
 func isLine(p *piece.Piece, m mark.Mark) bool {
 	return m.Role == mark.Stitch && slices.ContainsFunc(p.Lines, func(l piece.Line) bool { return l.Role == mark.Stitch && l.Name() == m.Name })
+}
+
+// notchOf returns a notch of the piece, which begins at its cut edge, where it begins at the edge
+// of the template: that lies further in where it is cut on the stitch line.
+func notchOf(outline *plane.Tree, notch mark.Mark) mark.Mark {
+	at, _ := outline.Nearest(notch.Path[0])
+	notch.Path = notch.Path.Moved(at.Sub(notch.Path[0]))
+	return notch
 }
 
 // insideOf returns the parts of a line that lie in an outline.

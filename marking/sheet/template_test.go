@@ -247,6 +247,26 @@ func TestNotchesOfATemplateAreTold(t *testing.T) {
 	}
 }
 
+// A notch stands at the edge of the template, with its name, where that lies within the notch of
+// the piece (an allowance of 3/8 in, a notch of 5 mm).
+func TestNotchesStandAtTheEdgeOfTheTemplate(t *testing.T) {
+	_, m := sketchedTemplate(t, "0.375", strings.Replace(oblongPiece, "8,0\n", "8,0 | marked = true\n", 1)+
+		"[notch.sleeve]\nedge = \"right\"\nfrom = \"top\"\nat = 3\n")
+	var notches []mark.Mark
+	for _, one := range m.Marks {
+		if one.Role == mark.Notch {
+			notches = append(notches, one)
+		}
+	}
+	if assert.Len(t, notches, 1) {
+		assert.Equal(t, "sleeve", notches[0].Name)
+		assert.InDelta(t, (8-0.375)*25.4, notches[0].Path[0].X, 0.01, "at the stitch line")
+		assert.InDelta(t, 7*25.4, notches[0].Path[0].Y, 0.01)
+		assert.InDelta(t, 5, notches[0].Path.Length(), 0.05)
+	}
+	assert.Contains(t, strings.Join(m.Steps, "\n"), "tick the cloth at each notch")
+}
+
 // The name of a pleat at an edge and its depth stand on its template, as on the piece.
 func TestPleatsAreNamedOnTemplates(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", strings.Replace(oblongPiece, "8,10\n", "8,10 | marked = true\n", 1)+
