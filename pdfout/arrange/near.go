@@ -133,12 +133,13 @@ type nearPlace struct {
 }
 
 // nearest finds the best place for a text of a piece by one of some places it may belong to,
-// at least some mm off. There is none where no text has room, and none by a place under
-// another text: a leader would point at that.
+// at least some mm off. There is none where no text has room, and none with a leader to a place
+// under another text: it would point at that.
 func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
-	anchors = slices.DeleteFunc(slices.Clone(anchors), func(a Anchor) bool {
-		return s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0
-	})
+	covered := make([]bool, len(anchors))
+	for i, a := range anchors {
+		covered[i] = s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0
+	}
 	best := nearPlace{cost: math.Inf(1)}
 	for _, w := range ways() {
 		if w.cost() >= best.cost {
@@ -147,14 +148,14 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 		if w.away < least {
 			continue
 		}
-		for _, a := range anchors {
+		for i, a := range anchors {
 			room := w.by(a, t)
 			box := room.Bounds()
-			if !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) ||
+			to := leader(room, a.At)
+			if to != nil && covered[i] || !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) ||
 				!s.Field.Free(room.Grown(nearRoom)) || !s.belongs(p, append(box.Outline(), box.Centre())...) {
 				continue
 			}
-			to := leader(room, a.At)
 			lines, clear := s.under(to)
 			cost := w.cost() + crossWeight*float64(lines)
 			if a.Within && !p.Inside(room.Centre) {
