@@ -87,7 +87,7 @@ func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
 	const wrongSide = "WRONG SIDE UP"
 	m.Side = mark.WrongSideUp
 	m = m.With("lay it on the wrong side of the cloth, over tracing paper", "follow the lines with a wheel")
-	m.Notes = append(slices.Clone(m.Notes), "what is at the left here is at the right on the right side")
+	m.Notes = append(slices.Clone(m.Notes), "drawn as seen from the wrong side of the cloth")
 	first, second := fromBehind(m), m
 	first.Key += " mirrored"
 	if !p.Pair && (p.OnFold || p.Times() < 2) {
