@@ -78,21 +78,24 @@ func stepGauge(p *garment.Pattern) (m mark.Marking, ok bool) {
 		cutSide("", at(0, 0), at(held, 0)),
 		cutSide("", at(held, 0), at(held, all[held-1].mm)),
 	}
+	var words []mark.Word // under the top of each step: over it they would be cut off
 	for k := held - 1; k >= 0; k-- {
 		below := 0.0
 		if k > 0 {
 			below = all[k-1].mm
 		}
 		sides = append(sides,
-			cutSide(strings.Join(all[k].names, " and "), at(k+1, all[k].mm), at(k, all[k].mm)),
+			cutSide("", at(k+1, all[k].mm), at(k, all[k].mm)),
 			cutSide("", at(k, all[k].mm), at(k, below)))
+		middle := at(k, all[k].mm).Add(plane.Point{X: step / 2})
+		words = append(words, mark.Word{Role: mark.Cut, Text: strings.Join(all[k].names, " and "), At: middle, Out: plane.Point{Y: -1}})
 	}
 	m = card(sides)
 	m.Key, m.Name = "straight gauge", "Straight gauge"
 	wide := min(laidWide, laidShare*all[0].mm)
-	m.Marks = append(m.Marks, laidAlong(m.Outline, sides[0].Path, wide)...)
-	// In the highest step it has room beside the hatching.
-	m.Words = []mark.Word{{Role: mark.Cut, Text: "cut edge here", At: plane.Point{X: (float64(held) - 0.5) * step, Y: wide}, Out: plane.Point{Y: 1}}}
+	// The hatching is under the highest step alone, where it has room beside words.
+	m.Marks = append(m.Marks, laidAlong(m.Outline, plane.Path{at(held-1, 0), at(held, 0)}, wide)...)
+	m.Words = append(words, mark.Word{Role: mark.Cut, Text: "cut edge here", At: plane.Point{X: (float64(held) - 0.5) * step, Y: wide}, Out: plane.Point{Y: 1}})
 	m.Steps = append(m.Steps, "lay the hatched side on the cut edge", "draw along the step that has the width of the allowance")
 	if hasHem(p) {
 		m.Notes = append(m.Notes, "a hem has the step of its turn, and that of turn and hem together")

@@ -68,13 +68,14 @@ func TestStepsOfTheStraightGauge(t *testing.T) {
 				assert.InDelta(t, step, long[i], 1e-9, "length of step %d", i+1)
 			}
 			assert.Equal(t, plane.Path{{}, {X: step * float64(len(high))}}, m.Marks[0].Path)
-			assert.Equal(t, "cut edge here", m.Words[0].Text)
-			assert.InDelta(t, min(2, 0.3*c.want[0]), m.Words[0].At.Y, 1e-9, "it stands on the hatching")
+			last := m.Words[len(m.Words)-1]
+			assert.Equal(t, "cut edge here", last.Text)
+			assert.InDelta(t, min(2, 0.3*c.want[0]), last.At.Y, 1e-9, "it stands on the hatching")
 			var names []string
-			for _, one := range m.Marks {
-				if one.Role == mark.Cut && one.Path[0].Y == one.Path[1].Y && one.Path[0].Y > 0 {
-					names = append([]string{one.Name}, names...)
-				}
+			for i, w := range m.Words[:len(m.Words)-1] { // each within its step, the highest first
+				names = append([]string{w.Text}, names...)
+				assert.InDelta(t, high[len(high)-1-i], w.At.Y, 1e-9, w.Text)
+				assert.Equal(t, plane.Point{Y: -1}, w.Out, w.Text)
 			}
 			assert.Equal(t, c.names, strings.Join(names, "; "))
 			if c.last != "" {

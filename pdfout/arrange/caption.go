@@ -85,7 +85,7 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	places := l.captionPlaces()
 	rooms := []float64{roomy, captionRoom}
 	if p.Kind.CutOut() { // what stands outside is cut off: rather close beside a line
-		places, rooms = insideFirst(p, places), []float64{captionRoom}
+		places, rooms = slices.DeleteFunc(places, func(c placedCaption) bool { return !p.Inside(c.Room.Centre) }), []float64{captionRoom}
 	}
 	for _, beside := range rooms {
 		for _, c := range places {
@@ -97,19 +97,6 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 		}
 	}
 	return false
-}
-
-// insideFirst returns the places that lie in a piece before those that do not.
-func insideFirst(p Piece, places []placedCaption) []placedCaption {
-	var in, out []placedCaption
-	for _, c := range places {
-		if p.Inside(c.Room.Centre) {
-			in = append(in, c)
-		} else {
-			out = append(out, c)
-		}
-	}
-	return append(in, out...)
 }
 
 // inOrAt reports whether a place is one for the name of a line: in its piece, or beside it
