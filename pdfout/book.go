@@ -116,7 +116,6 @@ func (b *book) letter() {
 		s.Letter()
 		if b.paper.WhollyOnOne() {
 			s.GrowForPanels(b.paper.Window().Height())
-			s.Paper = b.paper.Around(s.Grid.Window)
 		}
 		all = append(all, s)
 		for _, panels := range s.PanelPages() {

@@ -37,19 +37,19 @@ type section func(width, height float64) []entry
 // layFront lays the pages in front.
 func (b *book) layFront() []frontPage {
 	begun := b.measuringPage()
+	plain, inTwo := b.startOf(begun), b.startOf(begun.inTwo())
 	onOne := func(f flow) bool { return len(f.pages) == 1 }
 	for _, try := range []struct {
-		begun flow
+		start
 		least float64
 		met   func(f flow) bool
 	}{
-		{begun, leastDrawing, onOne},
-		{begun.inTwo(), leastDrawing, onOne},
-		{begun, leastWithWork, func(f flow) bool { return f.onFirst > 0 }},
+		{plain, leastDrawing, onOne},
+		{inTwo, leastDrawing, onOne},
+		{plain, leastWithWork, func(f flow) bool { return f.onFirst > 0 }},
 	} {
-		scales, first := b.scalesOn(try.begun)
-		for _, scale := range scales[first:] {
-			if scale > scales[first] && largest(b.drawn, scale) < try.least {
+		for i, scale := range try.scales {
+			if i > 0 && largest(b.drawn, scale) < try.least {
 				break
 			}
 			if f := b.layAll(try.begun, scale, b.inOrder()); try.met(f) {
@@ -57,8 +57,8 @@ func (b *book) layFront() []frontPage {
 			}
 		}
 	}
-	all := b.layLarge(begun, b.inOrder())
-	if care := b.layLarge(begun.inTwo(), b.careFirst()); len(care.pages) < len(all.pages) {
+	all := b.layAll(plain.begun, plain.scales[0], b.inOrder())
+	if care := b.layAll(inTwo.begun, inTwo.scales[0], b.careFirst()); len(care.pages) < len(all.pages) {
 		all = care
 	}
 	return all.pages
@@ -74,23 +74,23 @@ func (b *book) careFirst() []section {
 	return []section{b.careSection, b.workSection, b.joinSection, b.pictureSection}
 }
 
-// layLarge lays all with the pieces as large as they can be.
-func (b *book) layLarge(begun flow, sections []section) flow {
-	scales, first := b.scalesOn(begun)
-	return b.layAll(begun, scales[first], sections)
+// start is a first page without its pieces, and the scales at which their drawings fit into its
+// column: from the first at which all have room under the check square; where they would be too
+// small for that, from one at which the last go on on a page of their own.
+type start struct {
+	begun  flow
+	scales []float64
 }
 
-// scalesOn are the scales at which the drawings of the pieces fit into a column, and the
-// number of the first at which all have room under the check square; where they would be too
-// small for that, of one at which the last go on on a page of their own.
-func (b *book) scalesOn(begun flow) (scales []float64, first int) {
+// startOf is the start from a page.
+func (b *book) startOf(begun flow) start {
 	most := plane.Point{X: min(begun.columns[0].Width(), begun.further[0].Width()), Y: b.leaf.UnderHeader().Height() / 2}
-	scales = scalesFor(b.drawn, most)
-	for first+1 < len(scales) && largest(b.drawn, scales[first+1]) >= leastMiniature &&
-		stacked(b.pieceRows(scales[first], begun.columns[0].Width())) > begun.columns[0].Height() {
-		first++
+	scales := scalesFor(b.drawn, most)
+	for len(scales) > 1 && largest(b.drawn, scales[1]) >= leastMiniature &&
+		stacked(b.pieceRows(scales[0], begun.columns[0].Width())) > begun.columns[0].Height() {
+		scales = scales[1:]
 	}
-	return scales, first
+	return start{begun, scales}
 }
 
 // layAll lays the pieces at a scale on the first page, and sections behind them.

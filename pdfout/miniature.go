@@ -17,7 +17,7 @@ import (
 
 // Rules of this file: every piece that is made has a small drawing, the right way up as the
 // file has it, all at one scale, with the number of its part and how often it is cut. A
-// piece that is cut from an entry is drawn as it is finished. Sheets that only help to make
+// piece that is cut from a block is drawn as it is finished. Sheets that only help to make
 // a piece have none, but where there is nothing else.
 
 const (

@@ -48,9 +48,9 @@ const (
 	tilt = 0.35
 )
 
-// CaptionLines writes the names of lines. A name that lines of one role share stands once
+// captionLines writes the names of lines. A name that lines of one role share stands once
 // at least.
-func (s *Sheet) CaptionLines() {
+func (s *Sheet) captionLines() {
 	for _, p := range s.Pieces {
 		// Short lines first: a long one has many more places for its name.
 		byLength := slices.SortedStableFunc(slices.Values(p.Lines), func(a, b Line) int {
@@ -85,7 +85,8 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	places := l.captionPlaces()
 	rooms := []float64{roomy, captionRoom}
 	if p.Kind.CutOut() { // what stands outside is cut off: rather close beside a line
-		places, rooms = slices.DeleteFunc(places, func(c placedCaption) bool { return !p.Inside(c.Room.Centre) }), []float64{captionRoom}
+		rooms = []float64{captionRoom}
+		places = slices.DeleteFunc(places, func(c placedCaption) bool { return !p.Inside(c.Room.Centre) })
 	}
 	for _, beside := range rooms {
 		for _, c := range places {

@@ -116,8 +116,7 @@ func (s *Sheet) wordsBy(p Piece, m measure, words string) (PlacedInscription, bo
 		}
 		for _, a := range m.anchors() {
 			room := by.by(a, t)
-			if s.Whole(room.Bounds()) && s.Field.Free(room.Grown(nearRoom)) && s.apart(room) && !room.Meets(line) &&
-				s.belongs(p, append(room.Bounds().Outline(), room.Centre)...) && s.Grid.cellAt(a.At) == s.Grid.cellAt(room.Centre) {
+			if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, a.At) {
 				return PlacedInscription{t, room.Centre, text.Across()}, true
 			}
 		}
@@ -168,7 +167,7 @@ func (s *Sheet) aside(d mark.Dimension, u plane.Point) plane.Point {
 // more than where it crosses it.
 func (s *Sheet) liesAlong(from, to plane.Point) bool {
 	const looks, most, half = 7, 2, 0.4
-	if s.Field.texts(strip(from, to, half), 1) > 0 {
+	if s.Field.meetsPlaced(strip(from, to, half)) {
 		return true
 	}
 	n := 0

@@ -65,21 +65,16 @@ func (f *Field) Take(s text.Slab) {
 }
 
 // Free reports whether no line and nothing that was placed touches the slab.
-func (f *Field) Free(s text.Slab) bool { return f.texts(s, 1) == 0 && f.Crossings(s, 1) == 0 }
+func (f *Field) Free(s text.Slab) bool { return !f.meetsPlaced(s) && f.Crossings(s, 1) == 0 }
 
-// texts counts the placed slabs that touch the slab, up to a limit; one that
-// lies in several buckets may count more than once.
-func (f *Field) texts(s text.Slab, limit int) int {
-	n := 0
+// meetsPlaced reports whether anything that was placed touches the slab.
+func (f *Field) meetsPlaced(s text.Slab) bool {
+	met := false
 	bucketsOf(s.Bounds(), func(b bucket) bool {
-		for _, t := range f.taken[b] {
-			if s.Meets(t) {
-				n++
-			}
-		}
-		return n < limit
+		met = slices.ContainsFunc(f.taken[b], s.Meets)
+		return !met
 	})
-	return n
+	return met
 }
 
 // segmentsIn counts the segments of a line that touch the slab.

@@ -100,7 +100,7 @@ func (s *Sheet) besideLines(j Join, share, step float64, steps int, before, afte
 		}
 		at := j.from.Toward(j.to, share+aside)
 		room := j.room(at, before, after, s.Grid.Overlap)
-		if s.Field.texts(room, 1) > 0 {
+		if s.Field.meetsPlaced(room) {
 			continue
 		}
 		if n := s.Field.Crossings(room, fewest); n < fewest {

@@ -96,7 +96,7 @@ func TestLeadersAreShort(t *testing.T) {
 	m.Dimensions = nil // what leads to these is no leader
 	s := sheetOf(m)
 	s.words()
-	s.CaptionLines()
+	s.captionLines()
 	require.NotEmpty(t, s.Thin)
 	for i, l := range s.Thin {
 		assert.LessOrEqual(t, l.Length(), 30.0, "%v", l)

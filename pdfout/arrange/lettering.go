@@ -22,7 +22,7 @@ func (s *Sheet) Letter() {
 			}
 		}
 	}
-	s.CaptionLines()
+	s.captionLines()
 	s.tellKeys()
 	s.letterLines()
 	s.pale()
@@ -32,7 +32,7 @@ func (s *Sheet) Letter() {
 // left room.
 func (s *Sheet) LetterLines() {
 	s.words()
-	s.CaptionLines()
+	s.captionLines()
 	s.tellKeys()
 	s.pale()
 	s.letterLines()

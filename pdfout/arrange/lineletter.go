@@ -73,7 +73,7 @@ func (s *Sheet) letterAt(l Line, along float64) (LineLetter, bool) {
 	near := room
 	near.Half = plane.Point{X: reach, Y: half.Y + letterRoom}
 	free := l.staysWithin(along-reach, along+reach, letterBend) && s.Whole(room.Bounds()) &&
-		s.Field.texts(near, 1) == 0 && s.Field.Crossings(near, math.MaxInt) == segmentsIn(l.Tree, near)
+		!s.Field.meetsPlaced(near) && s.Field.Crossings(near, math.MaxInt) == segmentsIn(l.Tree, near)
 	return LineLetter{l.Role, at, readable(u), room}, free
 }
 

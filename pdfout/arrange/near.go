@@ -79,11 +79,11 @@ func turned(u plane.Point, angle float64) plane.Point {
 	return u.Mul(math.Cos(angle)).Add(u.Left().Mul(math.Sin(angle)))
 }
 
-// by returns the room of a block that stands by a place in some way.
-func (w way) by(a Anchor, b Inscription) text.Slab {
+// by returns the room of a text that stands by a place in some way.
+func (w way) by(a Anchor, t Inscription) text.Slab {
 	u := turned(a.Out, w.turn)
-	half := plane.Point{X: b.Width / 2, Y: b.Height / 2}
-	// The ray from the middle of the block back to the place leaves the block here.
+	half := plane.Point{X: t.Width / 2, Y: t.Height / 2}
+	// The ray from the middle of the text back to the place leaves the text here.
 	inside := math.Inf(1)
 	if x := math.Abs(u.X); x > 0 {
 		inside = min(inside, half.X/x)
@@ -121,7 +121,7 @@ func (s *Sheet) under(l plane.Path) (int, bool) {
 		return 0, true
 	}
 	room := onItsWay(l)
-	return s.Field.Crossings(room, mostUnder), s.Field.texts(room, 1) == 0
+	return s.Field.Crossings(room, mostUnder), !s.Field.meetsPlaced(room)
 }
 
 // nearPlace is a place for a text near what it belongs to.
@@ -138,7 +138,7 @@ type nearPlace struct {
 func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
 	covered := make([]bool, len(anchors))
 	for i, a := range anchors {
-		covered[i] = s.Field.texts(text.Level(a.At, plane.Point{}), 1) > 0
+		covered[i] = s.Field.meetsPlaced(text.Level(a.At, plane.Point{}))
 	}
 	best := nearPlace{cost: math.Inf(1)}
 	for _, w := range ways() {
@@ -150,10 +150,8 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 		}
 		for i, a := range anchors {
 			room := w.by(a, t)
-			box := room.Bounds()
 			to := leader(room, a.At)
-			if to != nil && covered[i] || !s.Whole(box) || s.Grid.cellAt(a.At) != s.Grid.cellAt(box.Centre()) ||
-				!s.Field.Free(room.Grown(nearRoom)) || !s.belongs(p, append(box.Outline(), box.Centre())...) {
+			if to != nil && covered[i] || !s.hasRoom(p, room, a.At) {
 				continue
 			}
 			lines, clear := s.under(to)
@@ -167,6 +165,14 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 		}
 	}
 	return best, !math.IsInf(best.cost, 1)
+}
+
+// hasRoom reports whether a text of a piece may stand in a room by a place: whole on the page of
+// that, free of all else, and nowhere that it would be taken for another's.
+func (s *Sheet) hasRoom(p Piece, room text.Slab, at plane.Point) bool {
+	box := room.Bounds()
+	return s.Whole(box) && s.Grid.cellAt(at) == s.Grid.cellAt(box.Centre()) &&
+		s.Field.Free(room.Grown(nearRoom)) && s.belongs(p, append(box.Outline(), box.Centre())...)
 }
 
 // belongs reports whether what reaches over some places is taken to belong to a piece: it is

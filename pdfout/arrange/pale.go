@@ -57,7 +57,7 @@ func (s *Sheet) paleOn(p Piece, page plane.Box) []text.Label {
 			for y := 0.5; y < paleSteps; y++ {
 				at := box.Min.Add(plane.Point{X: box.Width() * x / paleSteps, Y: box.Height() * y / paleSteps})
 				if nearer := !found || at.Distance(box.Centre()) < best.Distance(box.Centre()); nearer && p.holds(b.Around(at, text.Across()), page) &&
-					(i >= clear || s.Field.texts(b.Around(at, text.Across()), 1) == 0) {
+					(i >= clear || !s.Field.meetsPlaced(b.Around(at, text.Across()))) {
 					best, found = at, true
 				}
 			}

@@ -2,7 +2,6 @@ package arrange
 
 import (
 	"fmt"
-	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -279,24 +278,18 @@ func (s *Sheet) beside(p Piece, t Inscription) (plane.Point, bool) {
 // onPages puts an inscription anywhere on the pages of the sheet, outside of all pieces: rather
 // on those that show its own.
 func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
-	shows := func(c Cell) bool { return s.Grid.CoreOf(c).Meets(p.Bounds) }
-	pages := slices.Clone(s.Cells)
-	slices.SortStableFunc(pages, func(a, b Cell) int {
-		switch {
-		case shows(a) == shows(b):
-			return 0
-		case shows(a):
-			return -1
-		}
-		return 1
-	})
-	for _, c := range pages {
-		core := s.Grid.CoreOf(c)
-		for y := range pageSteps {
-			for x := range pageSteps {
-				at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
-				if at, ok := s.outside(t, at); ok {
-					return at, true
+	for _, own := range []bool{true, false} {
+		for _, c := range s.Cells {
+			core := s.Grid.CoreOf(c)
+			if core.Meets(p.Bounds) != own {
+				continue
+			}
+			for y := range pageSteps {
+				for x := range pageSteps {
+					at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
+					if at, ok := s.outside(t, at); ok {
+						return at, true
+					}
 				}
 			}
 		}

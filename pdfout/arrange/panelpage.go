@@ -47,6 +47,7 @@ func (s *Sheet) GrowForPanels(highest float64) {
 	used := packed[0].Used()
 	low := s.Grid.Window.Y
 	s.Grid.Window.Y += used.Height()
+	s.Paper = s.Paper.Around(s.Grid.Window)
 	s.putParts(packed[0], parts, plane.Point{Y: low - used.Min.Y})
 	s.Apart = nil
 }
@@ -63,13 +64,16 @@ func (s *Sheet) packApart(window plane.Point) ([]Packing, []Panel) {
 	var packed []Packing
 	for i, t := range parts {
 		p := Parcel{Number: i, Size: plane.Point{X: t.Width + 2*signRoom, Y: t.Height + 2*signRoom}}
-		if !slices.ContainsFunc(packed, func(k Packing) bool { return len(k.places(p)) > 0 }) {
-			packed = append(packed, EmptyPage(window))
-		}
+		put := false
 		for k := range packed {
-			if packed[k].Put(p) {
+			if put = packed[k].Put(p); put {
 				break
 			}
+		}
+		if !put {
+			next := EmptyPage(window)
+			next.Put(p)
+			packed = append(packed, next)
 		}
 	}
 	return packed, parts
