@@ -88,7 +88,7 @@ pieces[].name pieces[].on_fold
 pieces[].pleats pieces[].pleats[].beside pieces[].pleats[].count pieces[].pleats[].each pieces[].pleats[].each[].fold
 pieces[].pleats[].each[].lines pieces[].pleats[].each[].number pieces[].pleats[].each[].when_sewn
 pieces[].pleats[].ends pieces[].pleats[].in_all pieces[].pleats[].key pieces[].pleats[].kind pieces[].pleats[].take_up_in_all pieces[].pleats[].width
-pieces[].tucks pieces[].tucks[].beside pieces[].tucks[].count pieces[].tucks[].each pieces[].tucks[].each[].fold
+pieces[].tucks pieces[].tucks[].beside pieces[].tucks[].betweens pieces[].tucks[].per_group pieces[].tucks[].count pieces[].tucks[].each pieces[].tucks[].each[].fold
 pieces[].tucks[].each[].lines pieces[].tucks[].each[].number pieces[].tucks[].each[].when_sewn
 pieces[].tucks[].ends pieces[].tucks[].ends[].below_cut_edge pieces[].tucks[].ends[].below_stitch_line
 pieces[].tucks[].ends[].below_torn_edge pieces[].tucks[].ends[].edge pieces[].tucks[].ends[].number
@@ -137,7 +137,7 @@ depth = 3
 
 func TestKeysOfTheData(t *testing.T) {
 	found := map[string]bool{}
-	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock+cape), made.Example(t, "rowan.toml")} {
+	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock+cape), made.Example(t, "rowan.toml"), garmentOf(t, half+sketch.Rows(`tuck yoke centre 1/8 3 7/16 | groups = 2; between = "1/2"`), "")} {
 		everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
 			if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
 				found[path] = true

@@ -24,6 +24,7 @@
 //	laypicture.go    cloth to buy, and the lay it was reckoned by
 //	included.go      whether allowances are in the pieces
 //	work.go          the order of work, from the sample to the last hem
+//	ruled.go         how far apart fold lines are ruled, in a line of it
 //	workhems.go      when hems are folded in
 //	worksewn.go      what is sewn in its place or along edges, and how it is closed
 //	settings.go      how it was sewn, with lines to write on
@@ -31,14 +32,15 @@
 //	cord.go          where a cord, a ribbon, a tie or a casing lies
 //	nightwear.go     what counts as sleepwear, and which exemptions it may fall under
 //	data.go          all of it as data
+//	folddata.go      tucks and pleats as data
 //	object.go        objects of JSON with their keys in order
 //
 // A figure is added where it is told: a row or a line in its table, and a key in data.go.
 //
 // Decided here:
 //
-//   - The keys of the data are a promise to scripts. So each stands in one place, data.go,
-//     beside what it says, in the order in which it comes out, and not as a tag on a type of
+//   - The keys of the data are a promise to scripts. So each stands in one place, data.go or
+//     folddata.go, beside what it says, in the order in which it comes out, and not as a tag on a type of
 //     garment or lay: there a change of name would be a change of the promise, and one list
 //     would lie in six rooms. Only how a length itself looks, in mm and as it
 //     is printed, is said in marking/length.

@@ -93,7 +93,11 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 			}
 			cells = []string{near, w.reading(place.fold), w.reading(place.others[1])}
 		}
-		table.Add(slices.Concat([]string{"tuck " + strconv.Itoa(place.number)}, cells, []string{w.cell(place.sewn)})...)
+		name := "tuck " + strconv.Itoa(place.number)
+		if each := t.PerGroup; each > 1 && place.number%each == 1 {
+			name = fmt.Sprintf("group %d: %s", place.number/each+1, name)
+		}
+		table.Add(slices.Concat([]string{name}, cells, []string{w.cell(place.sewn)})...)
 	}
 	sayOffRuler(&table.Lines, places)
 	if t.Twin {
@@ -119,8 +123,13 @@ func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
 		return
 	}
 	fill := strconv.Itoa(f.Fill)
-	switch {
-	case t.Mirrored && t.Folds[0].About():
+	if t.PerGroup > 1 {
+		fill = wording.Counted(f.Fill/t.PerGroup, "group")
+	}
+	switch about := t.Mirrored && t.Folds[0].About(); {
+	case about && t.PerGroup > 1:
+		fill = fmt.Sprintf("%d about the centre and %d groups on each side", 2*t.PerGroup-1, f.Fill/t.PerGroup-1)
+	case about:
 		fill = fmt.Sprintf("1 on the centre and %d on each side", f.Fill-1)
 	case t.Mirrored:
 		fill += " on each side"

@@ -107,6 +107,58 @@ func TestTuckTables(t *testing.T) {
   stitch each 1/4 in from its fold
   each takes up 1/2 in, all 5 together 2 1/2 in
 `},
+		// From fold to fold 3/8 + 1/16, from group to group 3/8 + 3/16; sewn, a tuck more lies
+		// 1/8 + 1/16 on, a group 1/8 + 3/16.
+		{"in groups", half + sketch.Rows(`tuck yoke centre 1/8 2 1/2 | gap = "1/16"; groups = 2; between = "3/16"`), `
+  front, yoke: 8 tucks, 2 in each of 2 groups on each side, each 1/8 in wide
+  from centre       stitch     fold  stitch  when sewn
+  group 1: tuck 1      3/8      1/2     5/8        3/8
+  tuck 2             13/16    15/16  1 1/16       9/16
+  group 2: tuck 3    1 3/8    1 1/2   1 5/8        7/8
+  tuck 4           1 13/16  1 15/16  2 1/16     1 1/16
+  stitch each 1/8 in from its fold
+  each takes up 1/4 in, all 8 together 2 in
+  from the last fold line of a group to the first of the next: 9/16 in
+  cloth that shows between groups when sewn: 3/16 in
+`},
+		{"in groups about the centre", half + sketch.Rows(`tuck yoke centre 1/8 2 0 | gap = "1/16"; betweens = ["3/16", "5/16"]`), `
+  front, yoke: 11 tucks, 3 about the centre and 2 in each of 2 groups on each
+  side, each 1/8 in wide
+  from centre          stitch    fold   stitch  when sewn
+  group 1: tuck 1  1/8 beyond       0      1/8          0
+  tuck 2                 5/16    7/16     9/16       3/16
+  group 2: tuck 3         7/8       1    1 1/8        1/2
+  tuck 4               1 5/16  1 7/16   1 9/16      11/16
+  group 3: tuck 5           2   2 1/8    2 1/4      1 1/8
+  tuck 6               2 7/16  2 9/16  2 11/16     1 5/16
+  stitch each 1/8 in from its fold
+  each takes up 1/4 in, all 11 together 2 3/4 in
+  from the last fold line of a group to the first of the next, in their order:
+  9/16 in, 11/16 in
+  cloth that shows between groups when sewn, in their order: 3/16 in, 5/16 in
+`},
+		{"single tucks with spaces of their own", half + sketch.Rows(`tuck yoke centre 1/8 1 1/2 | betweens = ["3/16", "5/16"]`), `
+  front, yoke: 6 tucks, 3 on each side, each 1/8 in wide
+  from centre  stitch    fold  stitch  when sewn
+  tuck 1          3/8     1/2     5/8        3/8
+  tuck 2        15/16  1 1/16  1 3/16      11/16
+  tuck 3        1 5/8   1 3/4   1 7/8      1 1/8
+  stitch each 1/8 in from its fold
+  each takes up 1/4 in, all 6 together 1 1/2 in
+  from fold line to fold line, in their order: 9/16 in, 11/16 in
+  cloth that shows between tucks when sewn, in their order: 3/16 in, 5/16 in
+`},
+		// A sample took 2.7/10 in for each: fold lines lie off the ruler, what shows does not.
+		{"in groups, with a sample", half + sketch.Rows(`tuck yoke centre 1/8 1 1/2 | groups = 2; between = "1/4"; sample = {tucks = 10, flat = 10, sewn = "7.3"}`), `
+  front, yoke: 4 tucks, 2 on each side, each 1/8 in wide
+  from centre    stitch          fold        stitch  when sewn
+  tuck 1            3/8           1/2           5/8        3/8
+  tuck 2       1 + 1/64  1 1/8 + 1/64  1 1/4 + 1/64        3/4
+  + or -: the line lies that much farther or nearer than the mark
+  stitch each 1/8 in from its fold
+  4 tucks together take up 1 1/16 in
+  cloth that shows between tucks when sewn: 1/4 in
+`},
 		{"a twin needle", half + sketch.Rows(`tuck yoke centre 1/8 2 1/2 | sewn = "twin needle"`), `
   front, yoke: 4 tucks, 2 on each side, each 1/8 in wide, twin needle
   from centre  fold  when sewn

@@ -2,13 +2,11 @@ package figures
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
-	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/sheet"
@@ -127,30 +125,6 @@ func (w *work) tucked(p *piece.Piece) {
 	}
 }
 
-// ruled says how far apart the fold lines of a block are ruled, or where the only one is;
-// "" where that is not one number. What no ruler has is ruled by the ticks of the printed
-// tuck ruler: rounded, it would come out short by more with every fold.
-func ruled(p *piece.Piece, unit length.Unit) string {
-	var spaces []string
-	for _, r := range p.Block.Group.Rows {
-		folds := r.Folds
-		if len(folds) < 2 {
-			spaces = append(spaces, unit.Amount(folds[0].At).String()+" from "+r.Base.Name)
-		}
-		for k := 1; k < len(folds); k++ {
-			space := folds[k].At - folds[k-1].At
-			if math.Abs(unit.Amount(space).Steps*unit.Ruler()-space) > length.Rounding {
-				return "by the tuck ruler"
-			}
-			spaces = append(spaces, unit.Amount(space).String()+" from fold to fold")
-		}
-	}
-	if spaces = slices.Compact(spaces); len(spaces) == 1 {
-		return spaces[0]
-	}
-	return ""
-}
-
 // marked adds how the pieces that have no block are marked and cut, and what is drawn with
 // templates and gauges.
 func (w *work) marked() {
@@ -260,7 +234,7 @@ func (w *work) folded() {
 			for _, t := range p.TuckRows {
 				number := unit.AsWritten(t.Width) + " from the fold"
 				if t.Twin {
-					number = unit.AsWritten(t.Space) + " from fold to fold"
+					number = foldedApart(t, unit)
 				}
 				all = append(all, step{do: "Sew the tucks of", number: number, piece: p.Name, roles: tucks})
 			}

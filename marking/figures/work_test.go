@@ -274,6 +274,9 @@ func TestWorkOfABlock(t *testing.T) {
 		// fold to fold; without the sample 1/4 + 1/8 + 1/16.
 		{sketch.Frock, "by the tuck ruler"},
 		{sketch.Swap(sketch.Frock, `sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`, ""), "7/16 in from fold to fold"},
+		// From group to group it is 3/8 and what shows.
+		{sketch.Swap(sketch.Frock, `sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`, "groups = 2\nbetween = \"1/4\""), "7/16 in from fold to fold, 5/8 in from group to group"},
+		{sketch.Swap(sketch.Frock, `sample = {tucks = 10, flat = "10", sewn = "7 3/8"}`, "betweens = [\"1/4\", \"1/8\"]"), ""},
 	} {
 		pattern := made.Of(t, c.file)
 		got, _ := number(Work(pattern, sheet.Of(pattern)), "Rule the centre")

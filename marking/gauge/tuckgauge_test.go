@@ -3,6 +3,7 @@ package gauge
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -80,7 +81,11 @@ func TestStepsOfNarrowAndWideTucks(t *testing.T) {
 		{"two with room", 25.4, 2 * 25.4, "2,0 4.25,0 4.5,0.25 4.5,1 4.25,1.25 1,1.25 1,0.875 0,0.875 0,0.375 2,0.375"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			m := tuckCard(c.stitch, c.next)
+			var nexts []nextStep
+			if c.next > 0 {
+				nexts = []nextStep{{c.next, "next fold"}}
+			}
+			m := tuckCard(c.stitch, nexts)
 			requireCard(t, m)
 			assert.Equal(t, c.want, sketch.Inches(m.Outline[:len(m.Outline)-1]))
 			var words []string
@@ -96,6 +101,29 @@ func TestStepsOfNarrowAndWideTucks(t *testing.T) {
 			}
 			assert.Equal(t, want, words)
 		})
+	}
+}
+
+// Each step more makes the card 3/8 in higher, and stands off farther than the one above it.
+// Where the first tuck of the next group lies follows from the flat fold lines, as for the next
+// tuck.
+func TestStepsToTheNextGroup(t *testing.T) {
+	p := made.Of(t, "allowance = 0\n"+sketch.Front(dipped+"[tuck.t]\nbeside = \"left\"\nwidth = \"1/8\"\nfirst = 1\ncount = 2\ngap = \"1/16\"\nbetweens = [\"1/2\", \"1/4\"]\n"))
+	all := tuckGauges(p)
+	require.Len(t, all, 1)
+	m := all[0]
+	requireCard(t, m)
+	assert.Equal(t, "Tuck gauge: 1/8 in wide, 1/16 in between, in groups", m.Name)
+	assert.Equal(t, "0.625,0 2.875,0 3.125,0.25 3.125,1.75 2.875,2 0.125,2 0.125,1.625 0,1.625 0,1.125 0.187,1.125 0.187,0.75 0.375,0.75 0.375,0.375 0.625,0.375",
+		sketch.Inches(m.Outline[:len(m.Outline)-1]))
+	folds := p.Pieces[0].TuckRows[0].Folds
+	for _, c := range []struct {
+		name string
+		next int // counted from 0
+	}{{"next fold", 1}, {"next group (1/2 in)", 2}, {"next group (1/4 in)", 4}} {
+		i := slices.IndexFunc(m.Words, func(w mark.Word) bool { return w.Text == c.name })
+		require.GreaterOrEqual(t, i, 0, c.name)
+		assert.InDelta(t, folds[c.next].At-folds[c.next-1].At-p.Pieces[0].TuckRows[0].Takes, m.Words[i].At.X, 1e-9, c.name)
 	}
 }
 
@@ -124,6 +152,27 @@ func TestNotesOfATuckGauge(t *testing.T) {
 		{"one, with a row like it", row("count = 1\n") + "[piece.front.tuck.hem]\nbeside = \"right\"\nwidth = \"1/4\"\nfirst = 1\ncount = 2\ngap = 0.013\n", []string{
 			"for the hem tucks of Front and the yoke tuck of Front", lay, stitch, over,
 			"fold the next tuck along the step called next fold, about 1/4 in from the end, which leaves less than 1/16 in between them",
+		}},
+		{"groups", row("count = 3\ngap = \"1/8\"\ngroups = 2\nbetween = \"1/2\"\n"), []string{
+			"for the yoke tucks of Front", lay, stitch, over,
+			"fold the next tuck along the step called next fold, 3/8 in from the end, which leaves 1/8 in between them",
+			"after the last tuck of a group fold the first of the next along the step called next group, 3/4 in from the end, which leaves 1/2 in between them",
+		}},
+		{"groups that are not the same apart", row("count = 2\ngap = 0\nbetweens = [\"1/2\", \"1/4\", \"1/2\"]\n"), []string{
+			"for the yoke tucks of Front", lay, stitch, over,
+			"fold the next tuck along the same step, for the tucks touch",
+			"after the last tuck of a group fold the first of the next along the step called next group (1/4 in), 1/2 in from the end, which leaves 1/4 in between them",
+			"after the last tuck of a group fold the first of the next along the step called next group (1/2 in), 3/4 in from the end, which leaves 1/2 in between them",
+			"the sheet says which of them comes next",
+		}},
+		{"groups all of their own", row("count = 2\ngap = 0\nbetweens = [\"1/16\", \"1/8\", \"3/16\", \"5/16\"]\n"), []string{
+			"for the yoke tucks of Front", lay, stitch, over,
+			"fold the next tuck along the same step, for the tucks touch",
+			"after the last tuck of a group fold the first of the next by the sheet, for what shows between is not the same",
+		}},
+		{"single tucks apart", row("count = 1\nbetweens = [\"1/2\", \"1/2\"]\n"), []string{
+			"for the yoke tucks of Front", lay, stitch,
+			"lay the tuck over toward the next one, and the end on its fold again; fold the next tuck along the step called next fold, 3/4 in from the end, which leaves 1/2 in between them",
 		}},
 		{"one", row("count = 1\n"), []string{"for the yoke tuck of Front", lay, stitch}},
 	} {

@@ -36,6 +36,7 @@
 //	foldrow.go, foldend.go        folds made alike; where they end
 //	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
+//	tuckgroups.go                 tucks in groups
 //	tuckfield.go                  how far tucks reach along the neck, and how many fill it
 //	letdown.go                    tucks that are let down when the child has grown
 //	pleatrow.go                   what a file says of pleats across a piece

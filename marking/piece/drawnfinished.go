@@ -129,7 +129,7 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 	}
 	for _, one := range r.Folds {
 		if !lies(one.Stitching) {
-			found.Add(r.place, howManyFit(one.Number),
+			found.Add(r.place, r.howManyFit(one.Number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
 				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name, found.length(us.To))
 			return false

@@ -133,7 +133,7 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 		lowest = max(lowest, end.down*(c.From-end.begin), end.down*(c.To-end.begin))
 	}
 	if highest > end.length-SamePoint {
-		found.Add(r.place, howManyFit(f.Number),
+		found.Add(r.place, r.howManyFit(f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
 			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
 		return

@@ -37,11 +37,11 @@ func (m *remarker) fine(t *TuckRow) {
 			m.unit.AsWritten(t.Width), m.unit.AsWritten(narrowestTuck))
 	}
 	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
-	switch between := t.Space - 2*t.Width; {
+	switch between := t.nearest() - 2*t.Width; {
 	case t.Twin && t.Count < 2:
 		return
 	case t.Twin:
-		closest, which, rather = t.Space, "fold lines", "mark every other one"
+		closest, which, rather = t.nearest(), "fold lines", "mark every other one"
 	case t.Count > 1 && between < closest && between > SamePoint:
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
@@ -52,7 +52,7 @@ func (m *remarker) fine(t *TuckRow) {
 
 // gap warns of tucks that cover the next stitching.
 func (m *remarker) gap(t *TuckRow) {
-	if t.Count > 1 && t.Gap <= -leastCover+length.Rounding {
+	if t.Together() > 1 && t.Gap <= -leastCover+length.Rounding {
 		covers, apart := -t.Gap, t.Takes+t.Width
 		say := m.unit.AsWritten
 		if t.Sampled || !length.IsPlain(covers) || !length.IsPlain(apart) {

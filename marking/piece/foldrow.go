@@ -9,6 +9,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. Tucks and pleats are one thing: a row of folds along one
@@ -34,6 +35,7 @@ type FoldRow struct {
 	Makes    FoldKind
 	Key      string
 	Count    int // of tucks or pleats; a box pleat has two folds
+	PerGroup int // of tucks in each group; 0 where they are in none
 	Base     BaseLine
 	Folds    []Fold // from the base outward
 	Mirrored bool   // on the other half of a piece on the fold there is as much again
@@ -171,7 +173,7 @@ func (r FoldRow) name(f Fold) string {
 	if r.Count == 1 {
 		return "the " + r.Makes.String()
 	}
-	return fmt.Sprintf("%s %d of %d", r.Makes, f.Number+1, r.Count)
+	return fmt.Sprintf("%s %d of %d", r.Makes, f.Number+1, r.Count) + r.inGroup(f)
 }
 
 // FoldRows returns the rows of a piece: its tucks, then the pleats across it.
@@ -239,18 +241,20 @@ func (b BaseLine) onRim(u float64, us Stretch) bool {
 }
 
 func reportOutside(r FoldRow, f Fold, us Stretch, found *Findings) {
-	found.Add(r.place, howManyFit(f.Number),
+	found.Add(r.place, r.howManyFit(f.Number),
 		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
 		r.name(f), found.length(max(0, f.Near)), found.length(f.Far()), r.Base.Name, found.length(us.To))
 }
 
 // howManyFit is the hint for a row of which only the first k can be.
-func howManyFit(k int) string {
-	switch k {
-	case 0:
+func (r FoldRow) howManyFit(k int) string {
+	switch {
+	case k == 0:
 		return "not even the first fits"
-	case 1:
+	case k == 1:
 		return "only the first fits"
+	case r.PerGroup > 1:
+		return fmt.Sprintf("the first %d fit: %s", k, wording.Counted(k/r.PerGroup, "whole group"))
 	}
 	return fmt.Sprintf("the first %d fit", k)
 }

@@ -3,6 +3,7 @@ package piece_test
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -115,13 +116,13 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 		}
 		first, pitch, room, each := r.one()
 		begin := flat + clear
-		start := begin
+		at, groups := r.places(t, begin, pitch, count)
 		var added []oneStrip
 		took := taken
 		fits := true
-		for k := range count {
+		for k, place := range at {
 			for _, one := range each {
-				one.near += begin + float64(k)*pitch
+				one.near += place
 				one.seam = one.near - took
 				took += 2 * one.width
 				one.level = level - float64(k)*step
@@ -134,10 +135,35 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 		}
 		s.all = append(s.all, added...)
 		taken = took
-		flat = begin + float64(count-1)*pitch + room
+		flat = at[len(at)-1] + room
 		c.rows += r.head(fmt.Sprintf("%s%d", beside, n)) +
-			fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, start+first, pitch, end)
+			fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, begin+first, pitch, groups+end)
 	}
+}
+
+// places draws whether tucks come in groups, and returns where the room of each tuck or pleat
+// begins, with what the file has of the groups. Sewn, a tuck lies over a width; so from one
+// group to the next it is three widths and what shows between them.
+func (r row) places(t *rapid.T, begin, pitch float64, count int) (at []float64, groups string) {
+	var betweens []string
+	in := 0
+	if r.kind == tucks {
+		in = rapid.IntRange(0, 2).Draw(t, "more groups")
+	}
+	for g := range in + 1 {
+		for k := range count {
+			at = append(at, begin+float64(k)*pitch)
+		}
+		if g < in {
+			between := rapid.SampledFrom([]float64{0, 2, 7.25}).Draw(t, "between")
+			betweens = append(betweens, fmt.Sprint(between))
+			begin += float64(count-1)*pitch + 3*r.width + between
+		}
+	}
+	if in > 0 {
+		groups = "betweens = [" + strings.Join(betweens, ", ") + "]\n"
+	}
+	return at, groups
 }
 
 // randomEnd draws where a row ends: above which level the first of it is folded, and by how

@@ -47,6 +47,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		t := &p.TuckRows[i]
 		m.fine(t)
 		m.gap(t)
+		m.groups(t)
 		m.tops(t.FoldRow)
 		m.ends(t)
 		m.endsInHem(t)

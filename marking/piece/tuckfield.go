@@ -10,7 +10,7 @@ import (
 // Rules of this file. A field of tucks may end before the neck does that it hangs from:
 // often a few tucks in the middle are what is meant, so it is only said how far they reach,
 // and how many would fill the neck. With all folds in, each tuck more reaches a width and a
-// gap farther. It is reckoned by the two lengths as they are printed, so that a maker who does
+// gap farther; tucks in groups go on by whole groups. It is reckoned by the two lengths as they are printed, so that a maker who does
 // the sum comes to the same. The neck goes as far as its own stitch line, to the seam it ends at. On a
 // piece that is drawn flat, the cloth for more tucks is not there yet. A straight edge is a
 // neck only where the file calls it so: along others a few tucks in the middle are meant.
@@ -38,7 +38,7 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 		return Field{}, false
 	}
 	edge := p.EdgeNumber(t.ends.Below.V)
-	pitch := t.Space - t.Takes
+	more, pitch := t.goesOn()
 	if edge < 0 || t.Count < 2 || pitch < SamePoint {
 		return Field{}, false
 	}
@@ -58,9 +58,22 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 	f := Field{Edge: edge, Tucks: last.reach().To}
 	f.Neck = p.FinishedLength(plane.Path{t.Base.At(0, t.Base.V(end)), end})
 	left := (unit.Amount(f.Neck).Steps - unit.Amount(f.Tucks).Steps) * unit.Ruler()
-	more := int(math.Floor((left + SamePoint) / pitch))
+	more *= int(math.Floor((left + SamePoint) / pitch))
 	f.Fill, f.Wider = t.Count+more, float64(more)*t.Takes
 	return f, more > 0
+}
+
+// goesOn is with how many tucks more a set would go on, and how much farther they reach,
+// finished: with one, or a group; by 0 where uneven groups do not say what would show.
+func (t TuckRow) goesOn() (tucks int, pitch float64) {
+	pitch = t.Space - t.Takes
+	switch {
+	case len(t.Betweens) == 0:
+		return 1, pitch
+	case !t.Even():
+		return 0, 0
+	}
+	return t.Together(), float64(t.Together()-1)*pitch + t.Width + t.Betweens[0]
 }
 
 // goneOnWith reports whether a fold of another row lies beyond the last one of a set and

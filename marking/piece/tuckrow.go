@@ -32,10 +32,13 @@ type TuckRow struct {
 	Width float64 // of one tuck, fold to stitching
 	Takes float64 // of the cloth, by one tuck: twice the width, or what the sample took
 	first float64 // from the base to the first fold line, flat
-	Space float64 // from fold line to fold line, flat
+	Space float64 // from fold line to fold line, flat; in groups, of one group
 	Gap   float64 // of cloth that shows between two tucks; below 0 one covers the next stitching
-	Press source.Press
-	Twin  bool // sewn with a twin needle along the fold line
+	// Betweens is the cloth that shows behind each group but the last, to the stitching of the next;
+	// nil where the tucks are in none.
+	Betweens []float64
+	Press    source.Press
+	Twin     bool // sewn with a twin needle along the fold line
 	// Sampled tells that Takes is what a sample took, which Sample has.
 	Sampled bool
 	Sample  source.SampleSpec
@@ -68,6 +71,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 		t.Space = ts.Spacing.V
 	}
 	t.Gap = t.Space - t.Takes - t.Width
+	t.takeGroups(ts)
 	var ok bool
 	if t.Base, ok = findBase(piece, ts.Beside, ts.Side, found); !ok {
 		return t, false
@@ -76,7 +80,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 		return t, false
 	}
 	for k := range t.Count {
-		at := t.first + float64(k)*t.Space
+		at := t.foldLine(k)
 		f := Fold{Number: k, At: at, Near: snapped(at - t.Takes/2), Width: t.Takes / 2, Toward: t.Press == source.PressedToward}
 		f.endLine = Stretch{at - t.Width, at + t.Width}
 		f.Lines = []FoldLine{{Role: mark.TuckFold, U: at}}
@@ -96,7 +100,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 // set, and against the base.
 func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 	base := t.Base
-	if t.Count > 1 && t.Space < t.Takes-SamePoint {
+	if t.Together() > 1 && t.Space < t.Takes-SamePoint {
 		found.Add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
 			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Written(t.Space), found.Written(t.Takes))
 		return false

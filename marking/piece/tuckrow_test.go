@@ -76,6 +76,11 @@ func TestPublishedTucks(t *testing.T) {
 		// pp. 17-19; derived: gaps of 1/2, 2 1/2 and 1/4 in.
 		{"tucks of 1/4 in with three gaps", sketch.Tuck("a", "1/4", 2, "3 1/2", `gap = "1/2"`) + sketch.Tuck("b", "1/4", 2, "8", `gap = "1/4"`),
 			"3.5 4.75 8 9", 2},
+		{"the same in one set", sketch.Tuck("a", "1/4", 1, "3 1/2", `betweens = ["1/2", "2 1/2", "1/4"]`), "3.5 4.75 8 9", 2},
+		{"two groups of two", sketch.Tuck("a", "1/4", 2, "3 1/2", "gap = \"1/2\"\ngroups = 2\nbetween = \"2 1/2\""), "3.5 4.75 8 9.25", 2},
+		// Derived: within a group 3w + g = 7/16, from group to group 3w + b = 3/4.
+		{"three groups of three", sketch.Tuck("a", "1/8", 3, "3/8", "gap = \"1/16\"\ngroups = 3\nbetween = \"3/8\""),
+			"0.375 0.812 1.25 2 2.438 2.875 3.625 4.062 4.5", 2.25},
 		// Klickmann (ed.), Needlework Economies, about 1919, p. 12; derived.
 		{"twelve 1/2 in tucks, six each way", sketch.Tuck("one", "1/2", 6, "1", `press = "toward"`) + sketch.Tuck("other", "1/2", 6, "15", `press = "away"`), "", 12},
 		// Common practice: fold lines 3/8 in apart from 3/8 in on make 1/8 in

@@ -27,11 +27,11 @@ func DescribeTucks(t piece.TuckRow, written func(float64) string) []string {
 	if t.Mirrored && t.InAll() == 1 {
 		size = "on the centre, " + size
 	}
-	words := t.Key + ": " + counted(t.FoldRow, "tuck", size)
+	words := t.Key + ": " + countedTucks(t, size)
 	if t.Twin {
 		words += ", twin needle"
 	}
-	parts := []string{words}
+	parts := append([]string{words}, describeGroups(t, written)...)
 	if t.Press != source.Unpressed {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.Base.Name))
 	}

@@ -23,6 +23,7 @@
 //	blocksketch.go      how a tucked block lies, small
 //	cross.go            the crosses by which tuck sheet and cutting sheet are laid
 //	describe.go         what tucks and pleats are, in words
+//	tuckgroups.go       tucks in groups, in words
 //	template.go         a piece cut out in paper, to be drawn along and through
 //	templateoutline.go  where a template ends
 //	window.go           its windows, and ticks where there is no room for one

@@ -15,8 +15,9 @@ import (
 // what is told of them stands in rows of words across their ends, as close to these as they
 // come, each row with its head beside its last word. Which rows there are, the sheets decide
 // (rowwords.go). Where the words of a row have no room beside one another, the first stands
-// there, every fifth, or tenth, or twentieth, as far as those have room, and the last; where
-// even the first and the last have none, the first alone.
+// there, every fifth, or tenth, or twentieth, as far as those have room, and the last; of folds
+// in groups, the first of every group, or of every second, or fifth, or tenth. Where even the
+// first and the last have none, the first alone.
 
 const (
 	// digitWide is about how wide a digit is that can be read at arm's length (9 pt), in mm;
@@ -50,6 +51,7 @@ func endsOf(line plane.Path) [2]lineEnd {
 // toldFold is a tuck or pleat with its number, and what is written at one of its ends.
 type toldFold struct {
 	number int
+	group  int // how many folds are in each group; 0 without groups
 	end    lineEnd
 	text   string
 }
@@ -102,7 +104,11 @@ func (w foldWords) row(folds []toldFold, from float64, head string) (next float6
 // withRoom returns those of some folds whose words have room beside one another: every one, or
 // as few as it takes.
 func withRoom(folds []toldFold) []toldFold {
-	for _, every := range []int{1, 5, 10, 20} {
+	everies := []int{1, 5, 10, 20}
+	if group := folds[0].group; group > 1 {
+		everies = []int{1, group, 2 * group, 5 * group, 10 * group}
+	}
+	for _, every := range everies {
 		some := oneIn(every, folds)
 		if len(slices.CompactFunc(slices.Clone(some), func(a, b toldFold) bool { return !haveRoom(a, b) })) == len(some) {
 			return some
@@ -112,12 +118,16 @@ func withRoom(folds []toldFold) []toldFold {
 }
 
 // oneIn returns the first and the last of some folds, and between them every one whose
-// number can be divided by that; but none that crowds the two.
+// number can be divided by that, or which is the first of so many; but none that crowds the two.
 func oneIn(every int, folds []toldFold) []toldFold {
 	first, last := folds[0], folds[len(folds)-1]
 	some := []toldFold{first}
 	for _, f := range folds[1:] {
-		if f == last || every == 1 || f.number%every == 0 && haveRoom(first, f) && haveRoom(f, last) {
+		number := f.number
+		if f.group > 1 {
+			number--
+		}
+		if f == last || every == 1 || number%every == 0 && haveRoom(first, f) && haveRoom(f, last) {
 			some = append(some, f)
 		}
 	}

@@ -109,6 +109,24 @@ func TestNumbersWithRoom(t *testing.T) {
 	}
 }
 
+// Of tucks in groups the first of each has its number where not all have room. Of 1/32 in they
+// lie 2.38 mm apart, and of 1/64 in 1.19 mm; a group of three of those goes on after 3.97 mm,
+// where two digits take 4.6.
+func TestNumbersOfTucksInGroups(t *testing.T) {
+	for _, c := range []struct{ name, width, groups, numbers string }{
+		{"room for all", "1/8", "groups = 2\nbetween = \"1/4\"", "1, 2, 3, 4, 5, 6"},
+		{"room for the first", "1/32", "groups = 4\nbetween = \"1/4\"", "1, 4, 7, 10, 12"},
+		{"room for every second", "1/64", "groups = 6\nbetween = \"1/64\"", "1, 7, 13, 18"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", c.width, 3, "1", tuckLength+c.groups)+"\n[block]\n")
+			m := tuckSheet(piece, pattern)
+			assert.Equal(t, c.numbers, textsOf(m, mark.TuckFold, 12.5))
+			assert.Equal(t, c.numbers, textsOf(m, mark.TuckFold, 7.625))
+		})
+	}
+}
+
 // Where tucks end at depths of their own, each depth stands at its tuck.
 func TestDepthsAtTheEndsOfTucks(t *testing.T) {
 	piece, pattern := made.Block(t, sketch.Bosom+sketch.Tucked("cf", "1/8", 3, "3/8", tuckLength+"end = \"stepped\"\nstep = \"1/4\"")+"\n[block]\n")

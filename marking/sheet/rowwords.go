@@ -36,7 +36,7 @@ func (c *creased) add(f piece.Fold, line plane.Path) {
 func (c creased) told(end int, text func(i int, f piece.Fold) string) []toldFold {
 	var all []toldFold
 	for i, f := range c.folds {
-		all = append(all, toldFold{f.Number + 1, endsOf(c.lines[i])[end], text(i, f)})
+		all = append(all, toldFold{f.Number + 1, c.PerGroup, endsOf(c.lines[i])[end], text(i, f)})
 	}
 	return all
 }

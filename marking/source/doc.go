@@ -19,6 +19,7 @@
 //	names.go        pieces, edges and lines looked up by name
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
 //	readfold.go     the keys of tucks and of pleats across a piece
+//	tuckgroups.go   those of tucks in groups
 //	readgarment.go  the keys of seams, trims, ruffles, bindings
 //	readvalue.go    one value: text, a choice, a number, a length, points
 //	table.go        one table: its keys, which of them are unknown or missing, its faults

@@ -125,6 +125,7 @@ func (s TuckSpec) faults(p part) {
 	)
 	p.text("side", s.Side)
 	p.refuseBeside(p.length("gap", s.Gap, fromZero), p.length("spacing", s.Spacing, aboveZero))
+	s.groupFaults(p)
 	word(p, "press", s.Press, pressWords[:])
 	s.End.faults(p)
 	word(p, "sewn", s.Sewn, stitchingWords[:])

@@ -111,6 +111,22 @@ func TestFaults(t *testing.T) {
 
 		{"tucks without a count", func(s *Spec, p *PieceSpec) { p.Tucks[0].Count = Count{} }, "piece.bib.tuck.yoke: \"count\" is missing"},
 		{"more tucks than are drawn", func(s *Spec, p *PieceSpec) { p.Tucks[0].Count.V = 501 }, "piece.bib.tuck.yoke.count: must be from 1 to 500, but is 501"},
+		{"groups without a between", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups = Given(3) }, "piece.bib.tuck.yoke.groups: has no meaning without \"between\""},
+		{"a between without groups", func(s *Spec, p *PieceSpec) { p.Tucks[0].Between = Given(3.0) }, "piece.bib.tuck.yoke.between: has no meaning without \"groups\""},
+		{"one group", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups, p.Tucks[0].Between = Given(1), Given(3.0) }, "piece.bib.tuck.yoke.groups: is 1, which makes no groups"},
+		{"between and betweens", func(s *Spec, p *PieceSpec) {
+			p.Tucks[0].Groups, p.Tucks[0].Between, p.Tucks[0].Betweens = Given(2), Given(3.0), Given([]float64{3})
+		}, "piece.bib.tuck.yoke.between: cannot stand beside \"betweens\""},
+		{"betweens of other groups", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups, p.Tucks[0].Betweens = Given(3), Given([]float64{3}) },
+			"piece.bib.tuck.yoke.betweens: has 1, and 3 groups have 2 between them"},
+		{"no betweens", func(s *Spec, p *PieceSpec) { p.Tucks[0].Betweens = Given([]float64{}) }, "piece.bib.tuck.yoke.betweens: has no length in it"},
+		{"betweens that are not given", func(s *Spec, p *PieceSpec) { p.Tucks[0].Betweens.V = []float64{3} },
+			"piece.bib.tuck.yoke.betweens: is set, but not given\nhint: source.Given makes a value that counts"},
+		{"betweens that are no lengths", func(s *Spec, p *PieceSpec) { p.Tucks[0].Betweens = Given([]float64{-3, math.NaN()}) },
+			"piece.bib.tuck.yoke.betweens: length 1: must not be negative, but is -3 mm\nhint: take the minus sign away\n" +
+				"piece.bib.tuck.yoke.betweens: length 2: nan mm is not a length\nhint: " + general},
+		{"more tucks in groups than are drawn", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups, p.Tucks[0].Between = Given(300), Given(3.0) },
+			"piece.bib.tuck.yoke: 300 groups of 2 are 600 tucks, and a set has at most 500"},
 		{"tucks that end nowhere", func(s *Spec, p *PieceSpec) { p.Tucks[0].End.Length = Length{} }, "piece.bib.tuck.yoke.below: has no meaning without \"length\""},
 		{"steps without a step", func(s *Spec, p *PieceSpec) { p.Tucks[0].End.Step = Length{} }, "piece.bib.tuck.yoke: \"step\" is missing"},
 		{"a step without steps", func(s *Spec, p *PieceSpec) { p.Tucks[0].End.Shape.V = EndLevel },

@@ -113,12 +113,15 @@ func (p part) factor(key string, v Factor) said {
 }
 
 func (p part) length(key string, v Length, allowed span) said {
-	return look(p, key, v, func(mm float64) error {
-		if _, err := length.Bounded(inMM(mm), mm); err != nil {
-			return err
-		}
-		return allowed.refuse(mm, inMM(mm))
-	})
+	return look(p, key, v, allowed.check)
+}
+
+// check is refuse of a length of which it is not known how it was written.
+func (allowed span) check(mm float64) error {
+	if _, err := length.Bounded(inMM(mm), mm); err != nil {
+		return err
+	}
+	return allowed.refuse(mm, inMM(mm))
 }
 
 // inMM gives a length of which it is not known how it was written.

@@ -4,26 +4,30 @@ package source
 // have and which of them go together.
 
 func (t *fileTable) tuck() TuckSpec {
-	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step", "sewn", "sample")
+	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "groups", "between", "betweens", "press", "below", "length", "end", "step", "sewn", "sample")
 	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
 	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
 	t.need("count", "it says how many tucks there are: count = 6")
 	t.need("first", `it is measured from the edge or line to the first fold: first = "3/8"`)
 	k := TuckSpec{
-		Key:     t.name,
-		Place:   t.place,
-		Beside:  t.reference("beside"),
-		Side:    t.reference("side"),
-		Width:   t.length("width", aboveZero),
-		Count:   t.count("count", maxFolds),
-		First:   t.length("first", fromZero),
-		Spacing: t.length("spacing", aboveZero),
-		Gap:     t.length("gap", fromZero),
-		Press:   choice[Press](t, "press", pressWords[:]),
-		End:     t.end("tucks are stitched"),
-		Sewn:    choice[Stitching](t, "sewn", stitchingWords[:]),
+		Key:      t.name,
+		Place:    t.place,
+		Beside:   t.reference("beside"),
+		Side:     t.reference("side"),
+		Width:    t.length("width", aboveZero),
+		Count:    t.count("count", maxFolds),
+		First:    t.length("first", fromZero),
+		Spacing:  t.length("spacing", aboveZero),
+		Gap:      t.length("gap", fromZero),
+		Groups:   t.count("groups", maxFolds),
+		Between:  t.length("between", fromZero),
+		Betweens: t.lengths("betweens", fromZero),
+		Press:    choice[Press](t, "press", pressWords[:]),
+		End:      t.end("tucks are stitched"),
+		Sewn:     choice[Stitching](t, "sewn", stitchingWords[:]),
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
+	t.inGroups(k)
 	if v, given := t.values["sample"]; given {
 		// A sample is written on one line, not as a table of its own.
 		if s := t.asTable("sample", v, sampleForm); s != nil {

@@ -124,11 +124,26 @@ func TestReadTakesASampleWrittenEitherWay(t *testing.T) {
 	assert.Equal(t, &BlockSpec{Place: at("piece.front.block", 3)}, spec.Pieces[0].Block)
 }
 
+func TestReadTakesTucksInGroups(t *testing.T) {
+	read := func(rest string) TuckSpec {
+		spec, err := Read("linden.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n"+rest), sketch.HasLetter)
+		require.NoError(t, err)
+		return spec.Pieces[0].Tucks[0]
+	}
+	even := read("groups = 3\nbetween = \"1 cm\"\n")
+	assert.Equal(t, GivenAt(3, at("piece.front.tuck.t.groups", 8)), even.Groups)
+	assert.Equal(t, GivenAt(10.0, at("piece.front.tuck.t.between", 9)), even.Between)
+	uneven := read("betweens = [\"1 cm\", 0, 2]\n")
+	assert.Equal(t, GivenAt([]float64{10, 0, 50.8}, at("piece.front.tuck.t.betweens", 8)), uneven.Betweens)
+	assert.False(t, uneven.Groups.Given(), "they tell how many groups there are")
+}
+
 func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 	const form = "\nhint: write sample = {tucks = 10, flat = \"6\", sewn = \"3 9/16\"}: how many were sewn, and how far apart two marks lay before and after"
 	const length = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	const together = "\nhint: pleats are pressed to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
 	const either = "\nhint: a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one"
+	const inGroups = "\nhint: tucks in groups have groups = 7 and between = \"3/4\", what shows between two groups once they are sewn; or betweens = [\"3/4\", \"1/2\"], what shows behind each group but the last"
 	tuck := func(s string) string {
 		return small + "[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n" + s
 	}
@@ -162,7 +177,18 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"step that is no length", ends("end = \"stepped\"\nstep = true"), "f.toml:11: piece.front.tuck.t.step: must be a length, but is true" + length},
 		{"length of nothing", tuck("below = \"all\"\nlength = 0"), "f.toml:9: piece.front.tuck.t.length: must be more than 0, but is 0"},
 		{"negative gap", tuck("gap = \"-1/8\""), "f.toml:8: piece.front.tuck.t.gap: must not be negative, but is \"-1/8\"\nhint: take the minus sign away"},
-		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, press, below, length, end, step, sewn, sample"},
+		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, groups, between, betweens, press, below, length, end, step, sewn, sample"},
+		{"groups alone", tuck("groups = 7"), "f.toml:8: piece.front.tuck.t.groups: has no meaning without \"between\"" + inGroups},
+		{"between alone", tuck("between = 1"), "f.toml:8: piece.front.tuck.t.between: has no meaning without \"groups\"" + inGroups},
+		{"one group", tuck("groups = 1\nbetween = 1"), "f.toml:8: piece.front.tuck.t.groups: is 1, which makes no groups\nhint: leave groups and between out: all tucks are one row then"},
+		{"no group", tuck("groups = 0\nbetween = 1"), "f.toml:8: piece.front.tuck.t.groups: must be from 1 to 500, but is 0"},
+		{"between and betweens", tuck("groups = 2\nbetween = 1\nbetweens = [1]"), "f.toml:9: piece.front.tuck.t.between: cannot stand beside \"betweens\"\nhint: between is the same for all groups, betweens has one for each but the last: leave one of them out"},
+		{"too few betweens", tuck("groups = 7\nbetweens = [1, 2, 1]"), "f.toml:9: piece.front.tuck.t.betweens: has 3, and 7 groups have 6 between them\nhint: give one for each group but the last; or leave groups out, and they tell how many there are"},
+		{"between below nought", tuck("groups = 2\nbetween = \"-1/8\""), "f.toml:9: piece.front.tuck.t.between: must not be negative, but is \"-1/8\"\nhint: take the minus sign away"},
+		{"betweens below nought", tuck("betweens = [1, \"-1/8\"]"), "f.toml:8: piece.front.tuck.t.betweens: length 2: must not be negative, but is \"-1/8\"\nhint: take the minus sign away"},
+		{"betweens that are one", tuck("groups = 2\nbetweens = 1"), "f.toml:9: piece.front.tuck.t.betweens: must be a list of lengths, but is 1" + inGroups},
+		{"no betweens", tuck("groups = 2\nbetweens = []"), "f.toml:9: piece.front.tuck.t.betweens: has no length in it" + inGroups},
+		{"more in all than are drawn", strings.Replace(tuck("groups = 100\nbetween = 1"), "count = 2", "count = 6", 1), "f.toml:3: piece.front.tuck.t: 100 groups of 6 are 600 tucks, and a set has at most 500\nhint: make it two sets"},
 
 		{"empty pleat beside a line", small + "[piece.front.pleat.p]\nbeside = \"all\"", "f.toml:3: piece.front.pleat.p: \"depth\" is missing\nhint: it is how far the fold of the pleat lies over: depth = \"1\"\n" +
 			"f.toml:3: piece.front.pleat.p: \"first\" is missing\nhint: it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = \"2\""},

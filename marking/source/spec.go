@@ -79,14 +79,19 @@ type TuckSpec struct {
 	Beside  Text   // the edge or line that they run along
 	Side    Text   // the edge on whose side of Beside the tucks lie
 	Width   Length // from the fold to the stitching
-	Count   Count
+	Count   Count  // of one group, where they are in groups
 	First   Length // from Beside to the first fold
 	Spacing Length // from fold to fold on the flat cloth, or ...
 	Gap     Length // ... what shows between two of them once they are sewn
-	Press   Value[Press]
-	End     EndSpec
-	Sewn    Value[Stitching]
-	Sample  *SampleSpec // nil where none was sewn
+	// Groups is how many there are; Between what shows between two of them once they are
+	// sewn, or Betweens, one fewer than the groups, what shows behind each but the last.
+	Groups   Count
+	Between  Length
+	Betweens Lengths
+	Press    Value[Press]
+	End      EndSpec
+	Sewn     Value[Stitching]
+	Sample   *SampleSpec // nil where none was sewn
 }
 
 // EndSpec is where folds end that do not run from edge to edge.

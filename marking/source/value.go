@@ -31,11 +31,12 @@ func (v Value[T]) Or(otherwise T) T {
 
 // What most values of a file are.
 type (
-	Text   = Value[string]
-	Length = Value[float64] // in mm
-	Factor = Value[float64] // how many times as long something is
-	Count  = Value[int]
-	Flag   = Value[bool] // yes or no, where it matters whether it was said
+	Text    = Value[string]
+	Length  = Value[float64]   // in mm
+	Lengths = Value[[]float64] // in mm
+	Factor  = Value[float64]   // how many times as long something is
+	Count   = Value[int]
+	Flag    = Value[bool] // yes or no, where it matters whether it was said
 )
 
 // Points are places of the piece, at least two.
