@@ -50,6 +50,13 @@ right: 3.75,1.125 3.75,3
 rest: 3.75,3 0,3 0,0`,
 			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (8 1/4 in, 1 3/8 in) and (3 3/4 in, 1 1/8 in) are 4 1/2 in apart
 hint: a space may be missing: with "3 3/4" for 33/4 and "1 1/8" for 11/8 the two ends meet`},
+		{"a gap that a space in a step closes", "0", `bottom: 0,0 4,0
+right: 4,0 4,3.875
+---
+[piece.front.edge.rest]
+points = [[0, 0], "up 37/8", "right 4"]`,
+			`7: piece.front.edge.right: the outline is open between "right" and "rest": their ends at (4 in, 3 7/8 in) and (4 in, 4 5/8 in) are 3/4 in apart
+hint: a space may be missing: with "3 7/8" for 37/8 the two ends meet`},
 		{"edges that cross, and may not with a space", "0", `bottom: 0,0 4,0
 right: 4,0 "41/2",1.5 4,3
 rest: 4,3 10,2 0,4 0,0`,

@@ -21,7 +21,9 @@
 //	readfold.go     the keys of tucks and of pleats across a piece
 //	tuckgroups.go   those of tucks in groups
 //	readgarment.go  the keys of seams, trims, ruffles, bindings
-//	readvalue.go    one value: text, a choice, a number, a length, points
+//	readvalue.go    one value: text, a choice, a number, a length
+//	readpoints.go   points, in pairs
+//	step.go         points in steps, each from the one before
 //	table.go        one table: its keys, which of them are unknown or missing, its faults
 //	otherwise.go    words of the trade that are no keys
 //	unspaced.go     fractions in which a space may be missing

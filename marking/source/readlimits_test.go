@@ -76,7 +76,7 @@ func FuzzRead(f *testing.F) {
 		whole, small, "", "\ufeff", "a = 3/8", "a = [1,5", "title = “x”", "a = \"\"\"", "[[piece]]\n[piece.front]", "[piece.front]\n[piece.front]",
 		"a = {b = {c = [1, {d = 2}]}}", "\xff\xfet\x00", "a = 1_000.5e3", "[piece]\nfront = {edge = {all = {points = [[0,0],[1,1]]}}}",
 		"piece.front.edge.all.points = [[0, 0], [1, 1]]", "a = 0x", "a = \"\\", "x = 1979-05-27T07:32:00Z", "a = '''\\'''", "= 1", "[", "[]", "a.b",
-		"[seam.s]\njoin = [\"a.b\", [\"c.d\", 3]]\nease = -1\ngathered = true\n" + small, small + "[seam]\njoin = []\n[seam.t]\njoin = [[], {a = 1}]\nwithin = \"1/16\"",
+		"[piece.a.edge.b]\npoints = [[0, 0], \"up 37/8, left 2\", \"right 1,5\", \"down\"]", "[seam.s]\njoin = [\"a.b\", [\"c.d\", 3]]\nease = -1\ngathered = true\n" + small, small + "[seam]\njoin = []\n[seam.t]\njoin = [[], {a = 1}]\nwithin = \"1/16\"",
 	} {
 		f.Add([]byte(s))
 	}

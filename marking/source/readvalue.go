@@ -11,7 +11,6 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/plane"
 	"tuckmark/marking/wording"
 )
 
@@ -256,95 +255,6 @@ func (r *fileReader) measure(v any, allowed span) (float64, error) {
 		return 0, err
 	}
 	return mm, nil
-}
-
-const (
-	pointsForm = `[[0, 0], [3, "4 1/2"]]`
-	pointsHint = "a point is [x, y], and points are listed as " + pointsForm
-)
-
-// points reads a list of at least two points.
-func (t *fileTable) points(key string) Points {
-	v, ok := t.values[key]
-	if !ok {
-		return Points{}
-	}
-	where := t.spot.child(key)
-	p := Points{Value: GivenAt([]plane.Point(nil), t.at(key))}
-	elements, ok := v.([]any)
-	if !ok {
-		t.report(p.Place, "must be a list of points, but is "+asGiven(v), pointsHint)
-		return p
-	}
-	t.note(p.Place, refuseFew(len(elements)))
-	p.V = make([]plane.Point, 0, len(elements))
-	p.lines = make([]int, 0, len(elements))
-	for i, e := range elements {
-		at := p.Place.On(where.element(i).lineOf())
-		pair, ok := e.([]any)
-		if !ok {
-			// Most likely the inner brackets were left out, and every other
-			// element would be reported too.
-			t.report(at, fmt.Sprintf("point %d must be two numbers in brackets, but is %s", i+1, asGiven(e)), pointsHint)
-			return p
-		}
-		p.V = append(p.V, t.point(at, i+1, pair))
-		if others := t.others(p.V[i], pair); others != nil {
-			if p.others == nil {
-				p.others = map[int][]Other{}
-			}
-			p.others[i] = others
-		}
-		p.lines = append(p.lines, at.Line)
-	}
-	return p
-}
-
-// refuseFew refuses fewer points than two.
-func refuseFew(n int) error {
-	if n < 2 {
-		return &fault.Fault{Cause: fmt.Sprintf("has %s, and needs at least two", wording.Counted(n, "point")), Hint: pointsHint}
-	}
-	return nil
-}
-
-// point reads the two coordinates of the nth point, counted from 1.
-func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
-	if len(pair) != 2 {
-		r.report(at, fmt.Sprintf("point %d has %s, and needs two", nth, wording.Counted(len(pair), "number")), pairHint(pair))
-		return plane.Point{}
-	}
-	x, errX := r.measure(pair[0], anywhere)
-	y, errY := r.measure(pair[1], anywhere)
-	r.noteUnspaced(at, pair[0], errX)
-	r.noteUnspaced(at, pair[1], errY)
-	for _, err := range []error{errX, errY} {
-		if err != nil {
-			r.note(at, ofPoint(nth, err))
-		}
-	}
-	return plane.Point{X: x, Y: y}
-}
-
-// pairHint advises whoever wrote as a point what has not two numbers.
-func pairHint(pair []any) string {
-	switch len(pair) {
-	case 1:
-		s, _ := pair[0].(string)
-		if x, y, both := strings.Cut(s, ","); both {
-			return fmt.Sprintf("put each number in quotes by itself: [%s, %s]", wording.Quoted(strings.TrimSpace(x)), wording.Quoted(strings.TrimSpace(y)))
-		}
-	case 3, 4:
-		return "a decimal is written with a point, not with a comma: [1.5, 3]"
-	}
-	return pointsHint
-}
-
-// ofPoint says of which point something is wrong, counted from 1.
-func ofPoint(nth int, err error) error {
-	f := fault.At(fault.Place{}, err)
-	f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
-	return f
 }
 
 // asGiven gives a value as a message repeats it: what it is, where it is too long

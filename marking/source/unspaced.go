@@ -34,9 +34,15 @@ func (r *fileReader) others(read plane.Point, pair []any) []Other {
 	if len(pair) != 2 {
 		return nil
 	}
+	return combined(r.spaced(read.X, pair[0]), r.spaced(read.Y, pair[1]))
+}
+
+// combined returns the points that numbers across and up give, but for the one that is as
+// the file has both.
+func combined(xs, ys []number) []Other {
 	var all []Other
-	for _, x := range r.spaced(read.X, pair[0]) {
-		for _, y := range r.spaced(read.Y, pair[1]) {
+	for _, x := range xs {
+		for _, y := range ys {
 			by := x.by + y.by
 			if x.by != "" && y.by != "" && x.by != y.by {
 				by = x.by + " and " + y.by
