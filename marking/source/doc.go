@@ -23,6 +23,7 @@
 //	readgarment.go  the keys of seams, trims, ruffles, bindings
 //	readvalue.go    one value: text, a choice, a number, a length
 //	readpoints.go   points, in pairs
+//	readedge.go     the edges of a piece; a rectangle
 //	step.go         points in steps, each from the one before
 //	table.go        one table: its keys, which of them are unknown or missing, its faults
 //	otherwise.go    words of the trade that are no keys

@@ -118,7 +118,7 @@ func (t *fileTable) pattern() *Spec {
 	t.needSome("piece", emptyHint)
 	pieces, _ := t.values["piece"].(map[string]any)
 	for _, name := range slices.Sorted(maps.Keys(pieces)) {
-		if one, isTable := pieces[name].(map[string]any); isTable && one["edge"] != nil {
+		if one, isTable := pieces[name].(map[string]any); isTable && (one["edge"] != nil || one["rectangle"] != nil) {
 			t.outlined = append(t.outlined, name)
 		}
 	}
@@ -135,7 +135,7 @@ func unitWords() []string {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "edge", "tuck", "pleat", "line", "notch", "block")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -151,12 +151,7 @@ func (t *fileTable) piece() PieceSpec {
 	}
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
-	hint := fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key)
-	if other := wording.Nearest(t.name, t.outlined); other != "" {
-		hint = wording.DidYouMean(other) + " Otherwise " + hint
-	}
-	t.needSome("edge", hint)
-	p.Edges = each(t, "edge", (*fileTable).edge)
+	p.Edges = t.edges()
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {
 		switch {
@@ -209,27 +204,6 @@ func (t *fileTable) grain() (Text, Points) {
 
 func notTwoPoints(n int) string {
 	return fmt.Sprintf("has %s, and needs two", wording.Counted(n, "point"))
-}
-
-func (t *fileTable) edge() EdgeSpec {
-	t.know("points", "smooth", "allowance", "hem", "turn", "marked")
-	t.need("points", pointsHint)
-	e := EdgeSpec{
-		Key:       t.name,
-		Place:     t.place,
-		Points:    t.points("points"),
-		Smooth:    t.yes("smooth"),
-		Allowance: t.length("allowance", fromZero),
-		Hem:       t.length("hem", aboveZero),
-		Turn:      t.length("turn", fromZero),
-		Marked:    t.flag("marked"),
-	}
-	if t.has("hem") {
-		t.refuseBeside("allowance", "hem", "a hem stands in place of a seam allowance: leave one of them out")
-	} else {
-		t.refuseWithout("turn", "hem", "turn is what is folded under at the edge of a hem: give the depth of the hem too")
-	}
-	return e
 }
 
 func (t *fileTable) edgePleat() EdgePleatSpec {

@@ -1,0 +1,128 @@
+package source
+
+import (
+	"fmt"
+	"slices"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: the outline of a piece is made of edges with points of their own, or
+// it is a rectangle, whose four sides are edges by themselves. What else an edge has, an
+// allowance or a hem, is written in the same way of both.
+
+// edges reads the edges of a piece.
+func (t *fileTable) edges() []EdgeSpec {
+	if t.has("rectangle") {
+		return t.rectangle()
+	}
+	hint := fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key)
+	if other := wording.Nearest(t.name, t.outlined); other != "" {
+		hint = wording.DidYouMean(other) + " Otherwise " + hint
+	}
+	if !slices.Contains(t.meant, "rectangle") {
+		t.needSome("edge", hint)
+	}
+	return each(t, "edge", (*fileTable).edge)
+}
+
+func (t *fileTable) edge() EdgeSpec {
+	t.know("points", "smooth", "allowance", "hem", "turn", "marked")
+	t.need("points", pointsHint)
+	e := t.edgeAsSewn()
+	e.Points = t.points("points")
+	e.Smooth = t.yes("smooth")
+	return e
+}
+
+// edgeAsSewn reads what an edge has besides its course.
+func (t *fileTable) edgeAsSewn() EdgeSpec {
+	if t.has("hem") {
+		t.refuseBeside("allowance", "hem", "a hem stands in place of a seam allowance: leave one of them out")
+	} else {
+		t.refuseWithout("turn", "hem", "turn is what is folded under at the edge of a hem: give the depth of the hem too")
+	}
+	return EdgeSpec{
+		Key:       t.name,
+		Place:     t.place,
+		Allowance: t.length("allowance", fromZero),
+		Hem:       t.length("hem", aboveZero),
+		Turn:      t.length("turn", fromZero),
+		Marked:    t.flag("marked"),
+	}
+}
+
+const rectangleForm = `write how far it goes across, then up: rectangle = ["2 1/4", 8]`
+
+// sides are the edges of a rectangle, in order round it from the corner that is measured
+// from, and the corners they run from and to: how many times the rectangle across and up.
+var sides = [...]struct {
+	name     string
+	from, to plane.Point
+}{
+	{"bottom", plane.Point{X: 0, Y: 0}, plane.Point{X: 1, Y: 0}},
+	{"right", plane.Point{X: 1, Y: 0}, plane.Point{X: 1, Y: 1}},
+	{"top", plane.Point{X: 1, Y: 1}, plane.Point{X: 0, Y: 1}},
+	{"left", plane.Point{X: 0, Y: 1}, plane.Point{X: 0, Y: 0}},
+}
+
+// rectangle reads a piece that is one: its size, and what its edges have besides.
+func (t *fileTable) rectangle() []EdgeSpec {
+	t.refuseBeside("rectangle", "outline", "an outline that is drawn has edges of its own: leave one of them out")
+	size := value(t, "rectangle", t.size)
+	edges := make([]EdgeSpec, len(sides))
+	var known []string
+	for i, side := range sides {
+		known = append(known, side.name)
+		at := t.place.Under("edge").Under(side.name).On(size.Place.Line)
+		points := []plane.Point{{X: side.from.X * size.V.X, Y: side.from.Y * size.V.Y}, {X: side.to.X * size.V.X, Y: side.to.Y * size.V.Y}}
+		edges[i] = EdgeSpec{Key: side.name, Place: at}
+		edges[i].Points = Points{Value: GivenAt(points, size.Place), lines: []int{size.Place.Line, size.Place.Line}}
+	}
+	for _, one := range t.named("edge") {
+		i := slices.Index(known, one.name)
+		if i < 0 {
+			hint := "its edges are " + wording.Listed(known, "and")
+			if near := wording.Nearest(one.name, known); near != "" {
+				hint = wording.DidYouMean(near)
+			}
+			t.report(one.place, "a rectangle has no such edge", hint)
+			continue
+		}
+		one.know("allowance", "hem", "turn", "marked", "points", "smooth")
+		for _, key := range []string{"points", "smooth"} {
+			if one.has(key) {
+				one.report(one.at(key), "cannot stand in a piece with \"rectangle\", whose edges are straight and run from corner to corner",
+					"leave it out, or leave rectangle out and give every edge its points")
+			}
+		}
+		sewn := one.edgeAsSewn()
+		sewn.Points = edges[i].Points
+		edges[i] = sewn
+	}
+	return edges
+}
+
+// size reads how far something goes across, and how far up.
+func (t *fileTable) size(v any) (plane.Point, error) {
+	pair, isList := v.([]any)
+	switch {
+	case !isList:
+		return plane.Point{}, &fault.Fault{Cause: "must be two lengths in brackets, but is " + asGiven(v), Hint: rectangleForm}
+	case len(pair) != 2:
+		return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("has %s, and needs two", wording.Counted(len(pair), "length")), Hint: rectangleForm}
+	}
+	across, err := t.measure(pair[0], aboveZero)
+	if err != nil {
+		return plane.Point{}, err
+	}
+	up, err := t.measure(pair[1], aboveZero)
+	if err != nil {
+		return plane.Point{}, err
+	}
+	t.noteUnspaced(t.at("rectangle"), pair[0], nil)
+	t.noteUnspaced(t.at("rectangle"), pair[1], nil)
+	return plane.Point{X: across, Y: up}, nil
+}
