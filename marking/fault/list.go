@@ -1,6 +1,7 @@
 package fault
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -13,10 +14,27 @@ type List []*Fault
 const mostTold = 100
 
 // Sorted returns the faults in the order of their lines, those of one line as they were
-// found. Of more than a hundred it has the first hundred, and a last one that counts the
-// rest.
+// found, and those of one file together. What is said of a line again, of another part that
+// takes it over, is left out. Of more than a hundred it has the first hundred, and a last
+// one that counts the rest.
 func (all List) Sorted() List {
-	all = slices.SortedStableFunc(slices.Values(all), func(a, b *Fault) int { return a.Place.Line - b.Place.Line })
+	files := map[string]int{} // in the order in which they come
+	for _, f := range all {
+		if _, known := files[f.Place.File]; !known {
+			files[f.Place.File] = len(files)
+		}
+	}
+	all = slices.SortedStableFunc(slices.Values(all), func(a, b *Fault) int {
+		return cmp.Or(files[a.Place.File]-files[b.Place.File], a.Place.Line-b.Place.Line)
+	})
+	told := map[Fault]bool{}
+	all = slices.DeleteFunc(all, func(f *Fault) bool {
+		same := Fault{Place: f.Place, Cause: f.Cause}
+		same.Place.Key = f.Place.Last()
+		again := told[same] && f.Place.Line > 0
+		told[same] = true
+		return again
+	})
 	if more := len(all) - mostTold; more > 0 {
 		all = append(all[:mostTold], &Fault{
 			Place: Place{File: all[0].Place.File},

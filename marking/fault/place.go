@@ -32,6 +32,12 @@ func (p Place) Under(key string) Place {
 	return p
 }
 
+// Last returns the last part of the key, in quotes where it stands so.
+func (p Place) Last() string { return lastPart.FindString(p.Key) }
+
+// lastPart is the end of a dotted key, from behind the last point that parts it.
+var lastPart = regexp.MustCompile(`(?:"(?:[^"\\]|\\.)*"|[^.]*)$`)
+
 // On returns the place on another line.
 func (p Place) On(line int) Place {
 	p.Line = line

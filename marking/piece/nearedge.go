@@ -94,7 +94,7 @@ func (p *Piece) checkPlace(points source.Points, i int, more string, found *Find
 	if out <= nearEdge {
 		return true
 	}
-	found.Add(points.Place.On(points.Line(i)), "is a number wrong? x comes first, then y"+more,
+	found.Add(points.On(points.Place, i), "is a number wrong? x comes first, then y"+more,
 		"point %d, %s, lies outside the piece by %s", i+1, found.point(q), found.length(out))
 	return false
 }

@@ -95,7 +95,7 @@ func checkPoints(es source.EdgeSpec, found *Findings) {
 	}
 	for i := 1; i < len(points); i++ {
 		if points[i].Distance(points[i-1]) <= apart {
-			found.Add(es.Place.On(es.Points.Line(i)), "take one of them out", "points %d and %d are the same", i, i+1)
+			found.Add(es.Points.On(es.Place, i), "take one of them out", "points %d and %d are the same", i, i+1)
 		}
 	}
 	if len(points) > 2 && points[0].Distance(points[len(points)-1]) <= cornerTolerance {
@@ -214,11 +214,10 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 			continue
 		}
 		es := ps.Edges[e.edge]
-		line := es.Points.Line(0)
+		at := es.Points.On(es.Place, 0)
 		if e.last {
-			line = es.Points.Line(len(es.Points.V) - 1)
+			at = es.Points.On(es.Place, len(es.Points.V)-1)
 		}
-		at := es.Place.On(line)
 		told[e] = true
 		if o, by, ok := metWithASpace(ps, e, open, told); ok {
 			told[o] = true

@@ -25,6 +25,10 @@
 //	readpoints.go   points, in pairs
 //	readedge.go     the edges of a piece; a rectangle
 //	step.go         points in steps, each from the one before
+//	written.go      a table as it is written, and one laid over another
+//	layers.go       files and pieces that are like others, and what differs in them
+//	view.go         the views of a file
+//	folder.go       other files in its folder
 //	table.go        one table: its keys, which of them are unknown or missing, its faults
 //	otherwise.go    words of the trade that are no keys
 //	unspaced.go     fractions in which a space may be missing
@@ -35,7 +39,9 @@
 //	space.go        spaces that are not those of the space bar
 //	opening.go      the bracket or the text that was left open
 //
-// Decided here: each value is checked by itself, and a faulty one counts as given, so that
+// Decided here: what is like something else is laid over that as it is written, before any
+// table is read; so every key works in it as it does elsewhere, and every value keeps the
+// file and the line on which it stands. Each value is checked by itself, and a faulty one counts as given, so that
 // one slip gives one message. A key that is not known is never passed over.
 //
 // The text is gone through by two libraries. BurntSushi/toml reads the values; where it

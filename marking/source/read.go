@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"io/fs"
 	"maps"
 	"math"
 	"slices"
@@ -31,14 +32,30 @@ const (
 	mostOfAKind = 1000
 )
 
-// Read turns the bytes of a file into a Spec. file is what messages call it. printable
-// reports whether the sheets' font has a character; every text that is printed is held
-// against it. The error is a fault.List in the order of the lines, up to the first hundred:
-// the slips where the text is not TOML, up to the first of which it is not certain what was
-// meant, else all that is wrong with the values.
+// Reader is how files are read.
+type Reader struct {
+	// Printable reports whether the sheets' font has a character; every text that is
+	// printed is held against it.
+	Printable func(rune) bool
+	// Folder is the folder of the file, with what is below it. Files that the file names are
+	// read from there; where it is nil, it may name none.
+	Folder fs.FS
+	// View is the view that is made; "" is the file as it stands.
+	View string
+}
+
+// Read reads a file that names no others, as it stands.
 func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
-	r := &fileReader{file: file, printable: printable}
-	spec := r.read(data)
+	return Reader{Printable: printable}.Read(file, data)
+}
+
+// Read turns the bytes of a file into a Spec. file is what messages call it. The error is a
+// fault.List in the order of the lines, up to the first hundred: the slips where the text is
+// not TOML, up to the first of which it is not certain what was meant, else all that is wrong
+// with the values, of all views.
+func (rd Reader) Read(file string, data []byte) (*Spec, error) {
+	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int)}
+	spec := r.read(data, rd.View)
 	if len(r.faults) > 0 {
 		return nil, r.faults.Sorted()
 	}
@@ -46,19 +63,36 @@ func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 	return spec, nil
 }
 
-func (r *fileReader) read(data []byte) *Spec {
+// read reads a file and all its views, and returns the one that is wanted.
+func (r *fileReader) read(data []byte, wanted string) *Spec {
 	if len(data) > MaxFileSize {
 		r.faults = fault.List{TooLarge(r.file, int64(len(data)))}
 		return nil
 	}
-	root, values, slips := parsed(data)
-	for _, f := range slips {
-		f.Place.File = r.file
-	}
-	if r.faults = slips; len(slips) > 0 {
+	layers := r.fileLayers(data, "", nil)
+	if layers == nil {
 		return nil
 	}
-	return (&fileTable{fileReader: r, place: fault.Place{File: r.file}, spot: root, values: values}).pattern()
+	views := append([]view{{}}, r.views(layers)...)
+	var names []string
+	for _, v := range views[1:] {
+		names = append(names, v.name)
+	}
+	var spec *Spec
+	for _, v := range views {
+		one := *r
+		one.faults, one.unspaced, one.outlined = nil, nil, nil
+		read := (&fileTable{fileReader: &one, written: one.laid(slices.Concat(layers, v.layers))}).pattern()
+		r.faults = append(r.faults, one.faults...)
+		if v.name == wanted {
+			spec = v.chosen(read)
+			spec.Views = names
+		}
+	}
+	if spec == nil {
+		r.faults = append(r.faults, noView(r.file, wanted, names))
+	}
+	return spec
 }
 
 // parsed returns the values of a file, and where they stand. The faults have their lines,
@@ -100,7 +134,7 @@ func megabytes(bytes int64) string {
 }
 
 func (t *fileTable) pattern() *Spec {
-	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing", "fit")
+	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing", "fit", "like", "without", "view")
 	unit := choice[length.Unit](t, "unit", unitWords())
 	t.unit = unit.V
 	spec := &Spec{
@@ -135,7 +169,7 @@ func unitWords() []string {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,

@@ -22,7 +22,7 @@ func (t *fileTable) edges() []EdgeSpec {
 	if other := wording.Nearest(t.name, t.outlined); other != "" {
 		hint = wording.DidYouMean(other) + " Otherwise " + hint
 	}
-	if !slices.Contains(t.meant, "rectangle") {
+	if !slices.Contains(t.meant, "rectangle") && !slices.Contains(t.partial, t.name) {
 		t.needSome("edge", hint)
 	}
 	return each(t, "edge", (*fileTable).edge)

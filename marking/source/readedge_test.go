@@ -43,7 +43,7 @@ marked = false
 		}
 		assert.Equal(t, e.Points.V[0], edges[(i+3)%4].Points.V[1], "each begins where the one before ends")
 		assert.Equal(t, at("piece.band.rectangle", 3), e.Points.Place)
-		assert.Equal(t, 3, e.Points.Line(1))
+		assert.Equal(t, 3, e.Points.On(e.Place, 1).Line)
 	}
 	assert.Equal(t, at("piece.band.edge.top", 6), edges[2].Place)
 	assert.InDelta(t, 25.4, edges[2].Hem.V, 1e-9)

@@ -10,6 +10,8 @@ import (
 // the zero value. One that a program makes may break what Read sees to: Faults tells.
 type Spec struct {
 	File       string             // as it was named; "" where there is none
+	View       string             // that was chosen; "" where it is the file as it stands
+	Views      []string           // that may be chosen, in the order of the file
 	Title      Text               // of the garment
 	Size       Text               // in the maker's own words
 	Unit       Value[length.Unit] // inches where none is given, which the maker ought to be told

@@ -32,6 +32,7 @@ const (
 // spot that is nil stands nowhere and has nothing in it.
 type spot struct {
 	name    string // of a key or table; "" of an element
+	file    string // "" where there is one file only
 	line    int
 	own     bool    // has a [header] or a "=" of its own
 	within  []*spot // in the order of the file
@@ -80,15 +81,23 @@ func (n *spot) add(name string, line int) *spot {
 	n.within = append(n.within, c)
 	if n.byName != nil {
 		n.byName[name] = c
-	} else if len(n.within) > manyWithin {
-		n.byName = make(map[string]*spot, 2*manyWithin)
-		for _, c := range n.within {
-			if _, twice := n.byName[c.name]; !twice {
-				n.byName[c.name] = c
-			}
-		}
+	} else {
+		n.lookUp()
 	}
 	return c
+}
+
+// lookUp makes the map of what is within, once that is much.
+func (n *spot) lookUp() {
+	if len(n.within) <= manyWithin {
+		return
+	}
+	n.byName = make(map[string]*spot, 2*manyWithin)
+	for _, c := range n.within {
+		if _, twice := n.byName[c.name]; !twice {
+			n.byName[c.name] = c
+		}
+	}
 }
 
 // stand notes where a spot stands itself, and not only something within it.
@@ -97,6 +106,24 @@ func (n *spot) stand(line int) {
 	if !n.own {
 		n.own, n.line = true, line
 	}
+}
+
+// standIn says of all that stands at or within a spot in which file it is.
+func (n *spot) standIn(file string) {
+	n.file = file
+	for _, c := range n.within {
+		c.standIn(file)
+	}
+}
+
+// holding returns the spot with other keys within it; one that is nowhere stays so.
+func (n *spot) holding(within []*spot) *spot {
+	if n == nil {
+		return nil
+	}
+	other := &spot{name: n.name, file: n.file, line: n.line, own: n.own, pathLen: n.pathLen, within: within}
+	other.lookUp()
+	return other
 }
 
 // findSpots returns the root of all the keys, tables and elements of a TOML file. A table

@@ -2,7 +2,7 @@ package source
 
 import (
 	"fmt"
-	"maps"
+	"io/fs"
 	"slices"
 	"strings"
 
@@ -18,10 +18,13 @@ import (
 // fileReader collects what is wrong with a file while it is read.
 type fileReader struct {
 	file      string
+	folder    fs.FS // of that and of what it names; nil where there is none
 	unit      length.Unit
 	printable func(rune) bool
+	inherited *int // how many values pieces took from those that they are like
 	unspaced  []Value[length.Unspaced]
 	outlined  []string // the pieces that have edges
+	partial   []string // those that lack what they were to take from another
 	faults    fault.List
 }
 
@@ -39,38 +42,11 @@ func (r *fileReader) note(at fault.Place, err error) {
 // fileTable is one table of the file.
 type fileTable struct {
 	*fileReader
-	name   string // the last part of its place
-	place  fault.Place
-	spot   *spot
-	values map[string]any
+	written
+	name string // the last part of its place
 	// meant are the known keys that unknown ones were taken for; they are not
 	// reported as missing as well.
 	meant []string
-}
-
-// keys returns the keys of the table in the order of the file.
-func (t *fileTable) keys() []string {
-	keys := slices.Sorted(maps.Keys(t.values))
-	if t.spot == nil {
-		return keys
-	}
-	order := make(map[string]int, len(keys))
-	for i, c := range t.spot.within {
-		order[c.name] = i
-	}
-	slices.SortStableFunc(keys, func(a, b string) int { return order[a] - order[b] })
-	return keys
-}
-
-// at returns the place of a key of the table.
-func (t *fileTable) at(key string) fault.Place {
-	return t.place.Under(key).On(t.spot.child(key).lineOf())
-}
-
-// has reports whether the table holds the key.
-func (t *fileTable) has(key string) bool {
-	_, ok := t.values[key]
-	return ok
 }
 
 // know reports every key of the table that is none of these.
@@ -146,7 +122,7 @@ func (t *fileTable) table(key string) *fileTable {
 func (t *fileTable) asTable(key string, v any, hint string) *fileTable {
 	switch v := v.(type) {
 	case map[string]any:
-		return &fileTable{fileReader: t.fileReader, name: key, place: t.at(key), spot: t.spot.child(key), values: v}
+		return &fileTable{fileReader: t.fileReader, name: key, written: written{v, t.spot.child(key), t.at(key)}}
 	case []map[string]any:
 		t.report(t.at(key), "written as a list, in two pairs of brackets", hint)
 	default:

@@ -55,11 +55,14 @@ type Other struct {
 // Others returns what a point may be meant as, the first of which is 0; nil for most.
 func (p Points) Others(i int) []Other { return p.others[i] }
 
-// Line returns the line of the file on which a point stands, the first of which is 0; the
-// line is 0 where it is not known.
-func (p Points) Line(i int) int {
-	if i >= len(p.lines) {
-		return 0
+// On returns a place on the line on which a point stands, the first of which is 0, in the
+// file in which that is; the line is 0 where it is not known.
+func (p Points) On(at fault.Place, i int) fault.Place {
+	if p.Place.File != "" {
+		at.File = p.Place.File
 	}
-	return p.lines[i]
+	if i >= len(p.lines) {
+		return at.On(0)
+	}
+	return at.On(p.lines[i])
 }
