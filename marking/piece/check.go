@@ -8,6 +8,8 @@ import "tuckmark/marking/source"
 // Flat, and what it measures finished. Mistakes are noted on the way; of a piece without
 // an outline, or without stitch lines, nothing comes back.
 func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
+	found.enlarged = ps.Enlarge.Or(1)
+	ps = ps.FullSize()
 	piece, ok := newPiece(ps, found)
 	if !ok || !checkOutline(piece, ps, spec, found) || !checkStitches(piece, ps, spec.Allowance, found) {
 		return nil

@@ -2,11 +2,13 @@ package piece
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 )
@@ -15,6 +17,9 @@ import (
 type Findings struct {
 	Unit length.Unit
 	List fault.List
+	// enlarged is how many times as large as its points in the file the piece is that is
+	// being checked; 0 before the first.
+	enlarged float64
 }
 
 // Add notes a mistake. The hint may be "".
@@ -27,6 +32,21 @@ func (f *Findings) length(v float64) string { return f.Unit.OnRuler(v) }
 
 // Written prints a length that the file gives, as it may stand there.
 func (f *Findings) Written(v float64) string { return f.Unit.AsWritten(v) }
+
+// point prints a place as the two numbers a maker finds in the file, or would write there.
+func (f *Findings) point(p plane.Point) string {
+	draft := ""
+	if f.enlarged > 0 && f.enlarged != 1 {
+		p, draft = p.Mul(1/f.enlarged), " of the draft"
+	}
+	number := func(v float64) string {
+		if math.Abs(v) < f.Unit.MM()/32 {
+			v = 0 // a place is on the line or it is not; a length may be less than
+		}
+		return f.length(v)
+	}
+	return fmt.Sprintf("(%s, %s)%s", number(p.X), number(p.Y), draft)
+}
 
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".

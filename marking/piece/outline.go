@@ -245,17 +245,6 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 
 const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart"
 
-// point prints a place as the two numbers a maker measures it by.
-func (f *Findings) point(p plane.Point) string {
-	number := func(v float64) string {
-		if math.Abs(v) < f.Unit.MM()/32 {
-			v = 0 // a place is on the line or it is not; a length may be less than
-		}
-		return f.length(v)
-	}
-	return fmt.Sprintf("(%s, %s)", number(p.X), number(p.Y))
-}
-
 // smoothEdge draws the curve of edge i. Where it begins or ends on the fold
 // and nearly square to it, it is made square.
 func smoothEdge(order []orientedEdge, i, fold int) plane.Path {

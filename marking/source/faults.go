@@ -62,6 +62,8 @@ func (s PieceSpec) faults(p part) {
 		p.refuseWithout(printed, fold)
 	}
 	p.transfers(s.Transfer)
+	p.factor("enlarge", s.Enlarge, enlargements)
+	p.note(p.at("enlarge", s.Enlarge.Place), s.refuseEnlarged())
 	grain := p.text("grain", s.GrainAlong)
 	if line := p.points("grain", s.GrainPoints); line.given {
 		if len(s.GrainPoints.V) > 2 {
@@ -238,7 +240,7 @@ func (s TrimSpec) faults(p part) {
 	p.along(s.Along)
 	word(p, "kind", s.Kind, trimWords[:])
 	p.length("width", s.Width, aboveZero)
-	p.factor("fullness", s.Fullness)
+	p.factor("fullness", s.Fullness, fullnesses)
 	word(p, "lies", s.Lies, liesWords[:])
 	p.count("joins", s.Joins, maxFolds)
 	p.length("join-takes", s.JoinTakes, fromZero)
@@ -246,7 +248,7 @@ func (s TrimSpec) faults(p part) {
 
 func (s RuffleSpec) faults(p part) {
 	p.along(s.Along)
-	p.need(p.factor("fullness", s.Fullness), p.length("depth", s.Depth, aboveZero))
+	p.need(p.factor("fullness", s.Fullness, fullnesses), p.length("depth", s.Depth, aboveZero))
 	p.length("hem", s.Hem, fromZero)
 	p.length("turn", s.Turn, fromZero)
 	p.length("seam", s.Seam, fromZero)

@@ -108,8 +108,8 @@ func (p part) count(key string, v Count, most int) said {
 	return look(p, key, v, func(n int) error { return refuseCount(int64(n), most) })
 }
 
-func (p part) factor(key string, v Factor) said {
-	return look(p, key, v, func(n float64) error { return refuseFactor(n, n) })
+func (p part) factor(key string, v Factor, allowed factors) said {
+	return look(p, key, v, func(n float64) error { return allowed.refuse(n, n) })
 }
 
 func (p part) length(key string, v Length, allowed span) said {

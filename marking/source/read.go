@@ -169,7 +169,7 @@ func unitWords() []string {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "enlarge", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -186,6 +186,7 @@ func (t *fileTable) piece() PieceSpec {
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	p.Edges = t.edges()
+	p.Enlarge = t.factor("enlarge", enlargements)
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {
 		switch {
@@ -203,6 +204,7 @@ func (t *fileTable) piece() PieceSpec {
 	if b := t.table("block"); b != nil {
 		p.Block = b.block()
 	}
+	t.note(t.at("enlarge"), p.refuseEnlarged())
 	return p
 }
 

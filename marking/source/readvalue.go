@@ -163,48 +163,6 @@ func refuseCount(n int64, most int) error {
 	return nil
 }
 
-// Bounds of what is called fullness: below the least nothing is gathered, beyond the
-// most nobody could draw it up.
-const (
-	leastFactor = 1
-	mostFactor  = 20
-)
-
-const factorHint = `it is a number such as 2 or "1 1/2": how many times as long as the edge`
-
-// factor reads how many times as long something is as its edge.
-func (t *fileTable) factor(key string) Factor {
-	return value(t, key, func(v any) (float64, error) {
-		var n float64
-		switch v := v.(type) {
-		case int64:
-			n = float64(v)
-		case float64:
-			n = v
-		case string:
-			var err error
-			if n, err = length.ParseNumber(v); err != nil {
-				return leastFactor, &fault.Fault{Cause: wording.Quoted(v) + " is not a number", Hint: factorHint}
-			}
-			t.noteUnspaced(t.at(key), v, nil)
-		default:
-			return leastFactor, &fault.Fault{Cause: "must be a number, but is " + asGiven(v), Hint: factorHint}
-		}
-		if err := refuseFactor(n, v); err != nil {
-			return leastFactor, err
-		}
-		return n, nil
-	})
-}
-
-// refuseFactor refuses a number that is out of its bounds, or none; it was written as given.
-func refuseFactor(n float64, given any) error {
-	if !(n >= leastFactor && n <= mostFactor) {
-		return &fault.Fault{Cause: fmt.Sprintf("must be from %d to %d, but is %s", leastFactor, mostFactor, asGiven(given)), Hint: factorHint}
-	}
-	return nil
-}
-
 // span is which lengths make sense for a key.
 type span int
 

@@ -40,6 +40,8 @@ type PieceSpec struct {
 	Fold   Text         // the edge that lies on a fold
 	Drawn  Value[Drawn] // with room for what the folds take up, or without
 	Print  Value[Print] // how much of it
+	// Enlarge is how many times as large the piece is as its points say; see FullSize.
+	Enlarge Factor
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
 	Transfer    Value[[]Transfer]
 	GrainAlong  Text // grain = "an edge or a line", or ...
