@@ -175,12 +175,13 @@ func (c *frontCase) randomEnd(t *rapid.T, high float64) (level, step float64, te
 	}
 	c.ends = true
 	long := math.Round(rapid.Float64Range(20, 90).Draw(t, "length"))
-	text = fmt.Sprintf("below = \"neck\"\nlength = %v\n", long)
 	if rapid.Bool().Draw(t, "stepped") {
-		step = rapid.SampledFrom([]float64{-4, 3, 0}).Draw(t, "step")
-		text += fmt.Sprintf("end = \"stepped\"\nstep = %v\n", step)
+		if step = rapid.SampledFrom([]float64{-4, 3, 0}).Draw(t, "step"); step < 0 {
+			long = max(long, 80) // so that the last of as many as there can be is below the neck
+		}
+		text = fmt.Sprintf("end = \"stepped\"\nstep = %v\n", step)
 	}
-	return high - long, step, text
+	return high - long, step, fmt.Sprintf("below = \"neck\"\nlength = %v\n%s", long, text)
 }
 
 // rowKind is what a row of folds is.
