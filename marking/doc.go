@@ -39,6 +39,7 @@
 //	fault    a mistake: cause, hint and place
 //	wording  names and numbers in a sentence
 //	length   lengths as they are read and as they are printed
+//	drawing  the lines of an SVG
 //	source   the file as it is written
 //	mark     lines with a role, tables and sentences
 //	piece    one piece: its edges, stitch lines, folds and marks, flat and finished

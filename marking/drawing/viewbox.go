@@ -1,0 +1,75 @@
+package drawing
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: what a viewBox says is fitted into its view by preserveAspectRatio, as
+// SVG 2 has it in sections 8.6 to 8.8; what hangs over is not cut off.
+
+// view is what shares of 100 are taken of, in the units that hold inside it.
+type view struct{ width, height float64 }
+
+// viewBox is the part of a drawing that its view shows.
+type viewBox struct{ x, y, width, height float64 }
+
+// readViewBox reads the part that is shown; nil where it is not said.
+func readViewBox(text string) (*viewBox, error) {
+	if strings.TrimSpace(text) == "" {
+		return nil, nil
+	}
+	n, err := numbers(text)
+	switch {
+	case err != nil:
+		return nil, &fault.Fault{Cause: "viewBox: " + fault.At(fault.Place{}, err).Cause, Hint: viewBoxHint}
+	case len(n) != 4:
+		return nil, &fault.Fault{Cause: "viewBox: has " + wording.Counted(len(n), "number"), Hint: viewBoxHint}
+	case !(n[2] > 0) || !(n[3] > 0):
+		return nil, &fault.Fault{Cause: fmt.Sprintf("viewBox: shows nothing, being %g wide and %g high", n[2], n[3]), Hint: viewBoxHint}
+	}
+	return &viewBox{n[0], n[1], n[2], n[3]}, nil
+}
+
+const viewBoxHint = "it is four numbers, left, top, width and height: 0 0 210 297"
+
+// alignments are where what is shown lies in a view that has another shape, as shares of
+// what is left over.
+var alignments = []string{"xMin", "xMid", "xMax", "YMin", "YMid", "YMax"}
+
+// into returns how the part that is shown comes to fill its view.
+func (b viewBox) into(width, height float64, ratio string) (matrix, error) {
+	sx, sy := width/b.width, height/b.height
+	words := strings.Fields(ratio)
+	if len(words) == 0 {
+		words = []string{"xMidYMid"}
+	}
+	dx, dy := 0.0, 0.0
+	if words[0] != "none" {
+		if len(words[0]) != 8 {
+			return unmoved, ratioFault(ratio)
+		}
+		across, up := slices.Index(alignments[:3], words[0][:4]), slices.Index(alignments[3:], words[0][4:])
+		if across < 0 || up < 0 {
+			return unmoved, ratioFault(ratio)
+		}
+		fit := min(sx, sy)
+		if len(words) > 1 && words[1] == "slice" {
+			fit = max(sx, sy)
+		}
+		sx, sy = fit, fit
+		dx, dy = (width-b.width*fit)*float64(across)/2, (height-b.height*fit)*float64(up)/2
+	}
+	if len(words) > 2 || len(words) == 2 && words[1] != "meet" && words[1] != "slice" {
+		return unmoved, ratioFault(ratio)
+	}
+	return moved(dx, dy).of(scaled(sx, sy)).of(moved(-b.x, -b.y)), nil
+}
+
+func ratioFault(ratio string) error {
+	return &fault.Fault{Cause: "preserveAspectRatio: " + wording.Quoted(ratio) + " is not known", Hint: "leave it out, or write none, or xMidYMid"}
+}
