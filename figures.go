@@ -20,6 +20,8 @@ func figuresCommand() *cli.Command {
 			onOrOff("all-units", "give every length in inches and in millimetres"),
 			onOrOff("json", "give the figures as data for a script"),
 			timesFlag(),
+			viewFlag(),
+			onOrOff("views", "put the views of the file side by side, with what differs between them"),
 		},
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, "tuckmark figures linden.toml")
@@ -34,7 +36,10 @@ func figuresCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			return printFigures(c.App.Writer, in, form, times)
+			if c.Bool("views") {
+				return printViews(c.App.Writer, in, form, times)
+			}
+			return printFigures(c.App.Writer, in, c.String("view"), form, times)
 		},
 	}
 }
@@ -50,6 +55,10 @@ const (
 
 func readForm(c *cli.Context) (form, error) {
 	switch data, all := c.Bool("json"), c.Bool("all-units"); {
+	case c.Bool("views") && data:
+		return 0, misuse("json and views cannot be had together", "the data are of one view: leave --views out, and name it with --view")
+	case c.Bool("views") && c.IsSet("view"):
+		return 0, misuse("view and views cannot be had together", "--view is one of them, --views are all of them side by side")
 	case data && all:
 		return 0, misuse("json and all-units cannot be had together", "the data have every length in mm and as it is printed; leave --all-units out")
 	case data:
@@ -64,8 +73,8 @@ func readForm(c *cli.Context) (form, error) {
 const textWidth = 80
 
 // printFigures takes the file in to its figures, for so many garments.
-func printFigures(say io.Writer, in string, f form, times int) error {
-	pattern, err := readPattern(in)
+func printFigures(say io.Writer, in, view string, f form, times int) error {
+	pattern, err := readPattern(in, view)
 	if err != nil {
 		return err
 	}
@@ -73,9 +82,25 @@ func printFigures(say io.Writer, in string, f form, times int) error {
 	if f == asData {
 		return writeOut(say, "the figures", figures.JSON(pattern))
 	}
-	units := figures.OwnUnit
+	return writeOut(say, "the figures", []byte(terminal.Text(figures.Report(pattern, f.units()), textWidth)))
+}
+
+// units are those in which figures are printed as text.
+func (f form) units() figures.Units {
 	if f == inAllUnits {
-		units = figures.AllUnits
+		return figures.AllUnits
 	}
-	return writeOut(say, "the figures", []byte(terminal.Text(figures.Report(pattern, units), textWidth)))
+	return figures.OwnUnit
+}
+
+// printViews takes the file in to what differs between its views, for so many garments.
+func printViews(say io.Writer, in string, f form, times int) error {
+	patterns, err := readViews(in)
+	if err != nil {
+		return err
+	}
+	for i := range patterns {
+		patterns[i] = patterns[i].ForGarments(times)
+	}
+	return writeOut(say, "the figures", []byte(terminal.Text(figures.Views(patterns, f.units()), textWidth)))
 }

@@ -189,15 +189,41 @@ func writeOut(w io.Writer, what string, data []byte) error {
 	return nil
 }
 
-// readPattern reads a file and checks it.
-func readPattern(in string) (*garment.Pattern, error) {
+// readPattern reads a file and checks it, in one of its views, or, where that is "", as it
+// stands. What the file names is read from its own folder and below, and nowhere else.
+func readPattern(in, view string) (*garment.Pattern, error) {
 	data, err := readFile(in)
 	if err != nil {
 		return nil, err
 	}
-	spec, err := source.Read(in, data, ink.CanPrint)
+	reader := source.Reader{Printable: ink.CanPrint, View: view}
+	if folder, err := os.OpenRoot(filepath.Dir(in)); err == nil {
+		defer folder.Close()
+		reader.Folder = folder.FS()
+	}
+	spec, err := reader.Read(in, data)
 	if err != nil {
 		return nil, err
 	}
 	return marking.Check(spec)
+}
+
+// readViews reads a file as it stands, and then in each of its views.
+func readViews(in string) ([]*garment.Pattern, error) {
+	whole, err := readPattern(in, "")
+	if err != nil {
+		return nil, err
+	}
+	if len(whole.Views) == 0 {
+		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
+	}
+	all := []*garment.Pattern{whole}
+	for _, view := range whole.Views {
+		one, err := readPattern(in, view)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, one)
+	}
+	return all, nil
 }

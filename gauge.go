@@ -29,6 +29,7 @@ func gaugeCommand() *cli.Command {
 				Name: "output", Aliases: []string{"o"},
 				Usage: "write the gauges to `OUT.pdf` (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
 			},
+			viewFlag(),
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {

@@ -24,14 +24,22 @@ const (
 
 // behindFile are what stands behind the name of a file in that of what is made of it: a
 // piece that is called so is called something more.
-var behindFile = []string{firstPageFile, gaugesFile}
+var behindFile = []string{firstPageFile, gaugesFile, viewFile}
+
+// viewFile is what a view is called behind its name.
+const viewFile = "-view"
 
 // outName is the name of the PDF that is made of a file, or of the pieces with some keys of
-// all that it has, with what it is behind it.
-func outName(in string, all, part []string, behind string) string {
+// all that it has, in one of its views, with what it is behind it.
+func outName(in string, all, part, views []string, view, behind string) string {
 	name := strings.TrimSuffix(in, filepath.Ext(in))
-	if len(part) > 0 {
-		behind = "-" + partName(all, part) + behind
+	words := fileWords(all, part)
+	if view != "" {
+		words = append(words, fileWords(views, []string{view})...)
+		behind = viewFile + behind
+	}
+	if len(words) > 0 {
+		behind = "-" + together(words) + behind
 	}
 	if behind == "" {
 		return name + ".pdf"
@@ -43,9 +51,9 @@ func outName(in string, all, part []string, behind string) string {
 	return name + ".pdf"
 }
 
-// partName is what the pieces with some keys are called together in the name of a file.
-func partName(all, part []string) string {
-	var words []string
+// fileWords are what some keys are called in the name of a file; no two of all are called
+// alike.
+func fileWords(all, some []string) (words []string) {
 	taken := map[string]bool{}
 	for _, key := range all {
 		word, plain := fileWord(key), fileWord(key)
@@ -53,10 +61,15 @@ func partName(all, part []string) string {
 			word = fmt.Sprintf("%s-%d", plain, n)
 		}
 		taken[strings.ToLower(word)] = true
-		if slices.Contains(part, key) {
+		if slices.Contains(some, key) {
 			words = append(words, word)
 		}
 	}
+	return words
+}
+
+// together is what several words are in the name of a file.
+func together(words []string) string {
 	name := strings.Join(words, betweenPieces)
 	if len(name) <= mostPartName {
 		return name

@@ -36,7 +36,7 @@ func TestNamesOfParts(t *testing.T) {
 		{"a name that is too long by itself", []string{strings.Repeat("ä", 90)}, []string{strings.Repeat("ä", 90)}, "", "orchard-" + strings.Repeat("ä", 30) + "-1fb5bdbf.pdf"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			assert.Equal(t, c.want, outName("orchard.toml", c.all, c.part, c.behind))
+			assert.Equal(t, c.want, outName("orchard.toml", c.all, c.part, nil, "", c.behind))
 		})
 	}
 }
@@ -47,6 +47,7 @@ func TestNoTwoPartsHaveOneName(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		key := rapid.SampledFrom([]string{"front", "Front", "front-2", "front 2", "a b", "a-b", "gauges", "front gauges", "first-page", "+", "front+back", "back", "piece", "-"})
 		all := rapid.SliceOfNDistinct(key, 1, 8, rapid.ID[string]).Draw(t, "keys")
+		views := rapid.SliceOfNDistinct(key, 0, 3, rapid.ID[string]).Draw(t, "views")
 		made := map[string]string{}
 		for subset := range 1 << len(all) {
 			var part []string // none of them stands for all
@@ -55,9 +56,10 @@ func TestNoTwoPartsHaveOneName(t *testing.T) {
 					part = append(part, k)
 				}
 			}
-			for _, behind := range []string{"", "-gauges", "-first-page"} {
-				name := strings.ToLower(outName("orchard.toml", all, part, behind))
-				what := strings.Join(slices.Concat(part, []string{behind}), "|")
+			for i, behind := range slices.Repeat([]string{"", "-gauges", "-first-page"}, 1+len(views)) {
+				view := append([]string{""}, views...)[i/3]
+				name := strings.ToLower(outName("orchard.toml", all, part, views, view, behind))
+				what := strings.Join(slices.Concat(part, []string{view, behind}), "|")
 				require.Empty(t, made[name], "%q is the name of %q as well", name, what)
 				made[name] = what
 				require.LessOrEqual(t, len(name), 120)

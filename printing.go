@@ -36,6 +36,8 @@ type printing struct {
 	transfers       []source.Transfer
 	dots            *string
 	figures, gauges bool
+	allViews        bool
+	view            string
 	times           int // how many garments the figures are for
 	// said are the options that name the paper and the pieces, as they were given,
 	// and added those that say what is printed besides: whoever prints the same again
@@ -70,10 +72,16 @@ func paperFlags() []cli.Flag {
 // pieceFlags are the options that say which pieces are printed, and how.
 func pieceFlags() []cli.Flag {
 	return []cli.Flag{
+		viewFlag(),
 		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
 		&cli.StringFlag{Name: "transfer", Usage: "how the lines come onto the cloth: `WAY` is " + source.TransferChoices() + ", or several with commas between them (without it: what the file says)"},
 		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in, on curves)"},
 	}
+}
+
+// viewFlag is the option that says which view of a file is made.
+func viewFlag() cli.Flag {
+	return &cli.StringFlag{Name: "view", Usage: "make `VIEW` of the file, such as round (without it: the file as it stands)"}
 }
 
 // pageFlags are the options that say which pages there are besides those of the pieces.
@@ -81,6 +89,7 @@ func pageFlags() []cli.Flag {
 	return []cli.Flag{
 		onOrOff("no-figures", "leave out the pages with the figures for the cutting table"),
 		onOrOff("gauges", "add the gauges, to be cut from card"),
+		onOrOff("all-views", "draw the lines of the other views of the file too, to choose between them on the cloth"),
 		timesFlag(),
 	}
 }
@@ -90,7 +99,8 @@ func readPrinting(c *cli.Context) (printing, error) {
 	p := printing{
 		margin: given(c, "margin"), overlap: given(c, "overlap"), dots: given(c, "dots"),
 		across: given(c, "across"), down: given(c, "down"), of: given(c, "of"),
-		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"),
+		view:    c.String("view"),
+		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"), allViews: c.Bool("all-views"),
 	}
 	var err error
 	if p.paper, err = paper.Find(c.String("paper")); err != nil {
@@ -110,12 +120,12 @@ func readPrinting(c *cli.Context) (printing, error) {
 			return p, optionFault("transfer", err)
 		}
 	}
-	for _, name := range []string{"paper", "margin", "overlap", "pieces", "transfer", "dots"} {
+	for _, name := range []string{"paper", "margin", "overlap", "view", "pieces", "transfer", "dots"} {
 		if c.IsSet(name) {
 			p.said = append(p.said, "--"+name+" "+inShell(c.String(name)))
 		}
 	}
-	for _, name := range []string{"no-figures", "gauges"} {
+	for _, name := range []string{"no-figures", "gauges", "all-views"} {
 		if c.Bool(name) {
 			p.added = append(p.added, "--"+name)
 		}
@@ -189,9 +199,11 @@ func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
 	return on, nil
 }
 
-// set is what is drawn of a pattern.
-func (p printing) set(pattern *garment.Pattern) arrange.Set {
+// set is what is drawn of a file.
+func (p printing) set(o opened) arrange.Set {
+	pattern := o.pattern
 	set := newSet(pattern)
+	set.Pieces = sheet.WithViews(set.Pieces, pattern, o.others)
 	if p.figures {
 		set = withFigures(set, pattern.ForGarments(p.times))
 	}
@@ -246,14 +258,15 @@ func (p printing) command(name, file string, more []string) string {
 
 // opened is a file that was read.
 type opened struct {
-	pattern *garment.Pattern // with the pieces that are meant
-	paper   paper.Paper      // that they are for
-	keys    []string         // of all its pieces
+	pattern *garment.Pattern   // with the pieces that are meant
+	others  []*garment.Pattern // the other views of it, where they are drawn too
+	paper   paper.Paper        // that they are for
+	keys    []string           // of all its pieces
 }
 
 // open reads a file: the pieces of it that are meant, and the paper they are for.
 func (p printing) open(in string) (opened, error) {
-	whole, err := readPattern(in)
+	whole, err := readPattern(in, p.view)
 	if err != nil {
 		return opened{}, err
 	}
@@ -261,8 +274,29 @@ func (p printing) open(in string) (opened, error) {
 	if o.pattern, err = p.chosen(whole); err != nil {
 		return opened{}, err
 	}
+	if p.allViews {
+		if o.others, err = p.otherViews(in); err != nil {
+			return opened{}, err
+		}
+	}
 	o.paper, err = p.paperIn(whole.Unit)
 	return o, err
+}
+
+// otherViews are the views of a file that are not the one which is made.
+func (p printing) otherViews(in string) ([]*garment.Pattern, error) {
+	views, err := readViews(in)
+	var others []*garment.Pattern
+	for _, one := range views {
+		if one.View == p.view {
+			continue
+		}
+		if one, err = p.chosen(one); err != nil {
+			return nil, err
+		}
+		others = append(others, one)
+	}
+	return others, err
 }
 
 // keysOf are the keys of the pieces of a pattern.
@@ -280,7 +314,7 @@ func (p printing) outName(in string, o opened, behind string) string {
 	if p.pieces != nil {
 		part = keysOf(o.pattern)
 	}
-	return outName(in, o.keys, part, behind)
+	return outName(in, o.keys, part, o.pattern.Views, p.view, behind)
 }
 
 // draw draws those pages of a set into the file out; in is the file it comes from.

@@ -68,7 +68,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(pattern), file.paper, measured.Scale(), measured.Doubt())
+	verdict, err := pdfout.Judge(p.set(file), file.paper, measured.Scale(), measured.Doubt())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"github.com/urfave/cli/v2"
 
@@ -71,11 +72,15 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 		}
 		out = p.outName(in, file, behind)
 	}
-	m, err := p.draw(in, out, p.set(pattern), file.paper, which)
+	m, err := p.draw(in, out, p.set(file), file.paper, which)
 	if err != nil {
 		return err
 	}
 	// The sheets are made; that nobody listens is no failure.
+	if p.view == "" && len(pattern.Views) > 0 {
+		fmt.Fprintf(say, "this is the file as it stands; its views are %s: `%s` makes that one\n",
+			strings.Join(pattern.Views, ", "), p.again(in, "--view "+inShell(pattern.Views[0])))
+	}
 	for _, remark := range pattern.Remarks {
 		fmt.Fprintf(say, "note: %s\n", remark)
 	}

@@ -65,7 +65,7 @@ func depthTables(p *piece.Piece, r piece.FoldRow, said *mark.Lines, w writer) []
 	var same []string
 	for _, d := range depthsOf(p) {
 		first := ends[0]
-		if slices.ContainsFunc(ends, func(e foldEnd) bool { return d.from(e) != d.from(first) || d.of(e).Steps != d.of(first).Steps }) {
+		if w.depths == depthsEach || slices.ContainsFunc(ends, func(e foldEnd) bool { return d.from(e) != d.from(first) || d.of(e).Steps != d.of(first).Steps }) {
 			columns = append(columns, d)
 		} else {
 			same = append(same, side(d.of(first), w.length)+" "+d.from(first))

@@ -10,6 +10,7 @@
 // into rows and sentences. How wide a column or a page is, is never known here.
 //
 //	figures.go       the report: its head, what to look at first, its sections in order
+//	views.go         the figures of several views of a file, side by side
 //	writer.go        how a length is written: in the unit of the file, or in all
 //	cutlist.go       what is torn and cut
 //	foldtable.go     tucks and pleats, on the flat cloth

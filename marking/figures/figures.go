@@ -27,7 +27,10 @@ func Report(p *garment.Pattern, units Units) mark.Report {
 
 // Tables is the report without the cautions, for sheets that have them in front (Cautions).
 func Tables(p *garment.Pattern, units Units) mark.Report {
-	w := writer{p.Unit, units}
+	return tables(p, writer{unit: p.Unit, units: units})
+}
+
+func tables(p *garment.Pattern, w writer) mark.Report {
 	r := mark.Report{Title: p.Title, Notes: []string{scaleNote(w)}}
 	if p.Size != "" {
 		r.Title = strings.TrimPrefix(r.Title+", size "+p.Size, ", ")

@@ -26,7 +26,7 @@ import (
 )
 
 // inches writes lengths in inches alone.
-var inches = writer{length.Inch, OwnUnit}
+var inches = writer{unit: length.Inch, units: OwnUnit}
 
 // printedSection is a section of the figures as it is read on the screen, "" where
 // there is none of that title.

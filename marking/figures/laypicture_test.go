@@ -56,7 +56,7 @@ func TestLayPicture(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			laid := &lay.Lay{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}
-			pic := layPicture(laid, writer{c.unit, c.units})
+			pic := layPicture(laid, writer{unit: c.unit, units: c.units})
 			assert.Equal(t, []float64{1100, laid.Length}, []float64{pic.Width, pic.Height})
 			var bands, names []string
 			for i, b := range pic.Bands {
@@ -96,7 +96,7 @@ func TestClothToBuy(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = 0\n"+c.beside+sketch.Front(front)+sketch.Piece("skirt", skirt))
 			laid := lay.Of(p)
-			told := toldOf(clothSection(p, laid, writer{p.Unit, c.units}).Lines)
+			told := toldOf(clothSection(p, laid, writer{unit: p.Unit, units: c.units}).Lines)
 			if laid != nil && laid.Length > 0 {
 				assert.Contains(t, told[len(told)-1], "This is no promise of the least cloth. It has nothing to spare for shrinking")
 				told = told[:len(told)-1]

@@ -175,7 +175,7 @@ func TestRoundingDoesNotDecide(t *testing.T) {
 // With ease and in both systems.
 func TestVerdictInBothSystems(t *testing.T) {
 	s := made.Seam(t, sketch.Joined("0.5", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops+"\nease = \"1/2\""))
-	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, writer{length.Inch, AllUnits})))
+	assert.Equal(t, []string{"ease the top of front in: by 1/2 in (13 mm), and the ease allowed is 1/2 in (13 mm)"}, toldOf(seamVerdict(s, writer{unit: length.Inch, units: AllUnits})))
 }
 
 // A piece drawn finished is sewn as it is drawn; it is cut with what the tucks take up.

@@ -279,6 +279,6 @@ func TestTrimsInCentimetres(t *testing.T) {
 // step in the other system: 24 mm are 15.1 sixteenths of an inch.
 func TestJoinsInBothSystems(t *testing.T) {
 	p := made.Of(t, "unit = \"mm\"\nallowance = 0\n"+sketch.Front(sketch.SquareCollar)+"\n[trim.lace]\nalong = \"front.outer\"\njoins = 2\n")
-	rows := trimTable(p.Trims[0], 1, writer{p.Unit, AllUnits}).Rows
+	rows := trimTable(p.Trims[0], 1, writer{unit: p.Unit, units: AllUnits}).Rows
 	assert.Equal(t, []string{"joining or turning in", "12 (1/2)", "2", "24 (15/16)"}, rows[len(rows)-2].Cells)
 }

@@ -11,10 +11,19 @@ const (
 	AllUnits
 )
 
+// depths are how it is told how deep folds end.
+type depths int
+
+const (
+	depthsOnce depths = iota // what is the same for all of a row is said once
+	depthsEach               // each by itself, to be held against those of another view
+)
+
 // writer puts lengths into words.
 type writer struct {
-	unit  length.Unit // of the file
-	units Units
+	unit   length.Unit // of the file
+	units  Units
+	depths depths
 }
 
 // length gives a length with its unit.

@@ -13,6 +13,8 @@ func Check(spec *source.Spec) (*Pattern, error) {
 		return nil, faults.Sorted()
 	}
 	pattern := &Pattern{
+		View:       spec.View,
+		Views:      spec.Views,
 		Title:      spec.Title.V,
 		Size:       spec.Size.V,
 		Unit:       spec.Unit.V,

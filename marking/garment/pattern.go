@@ -10,7 +10,9 @@ import (
 // something, every outline is closed, every line lies on its piece. Later
 // stages check nothing again. Lengths are in mm.
 type Pattern struct {
-	Title      string // "" when not given, as is Size
+	View       string   // of the file, that was chosen; "" where it is the file as it stands
+	Views      []string // that may be chosen
+	Title      string   // "" when not given, as is Size
 	Size       string
 	Unit       length.Unit // of the file, in which lengths are printed
 	ClothWidth float64     // between the selvages; 0 when not given
@@ -30,6 +32,14 @@ type Pattern struct {
 	Remarks []piece.Remark
 
 	garments int // that are made of it at once; 0 for one
+}
+
+// ViewName is what the pattern is called beside other views of its file.
+func (p *Pattern) ViewName() string {
+	if p.View == "" {
+		return "as it stands"
+	}
+	return p.View
 }
 
 // MostGarments is how many garments of one pattern are reckoned at once: more than a class

@@ -31,6 +31,7 @@
 //	prick.go            dots along the lines
 //	samplesheet.go      a strip of tucks to be sewn first
 //	alike.go            one sheet for pieces that are alike
+//	allviews.go         the lines of other views of a file beside those of one
 //
 // A transfer is added in three places: its constant and its word in marking/source, from
 // where messages and the command line's help have it; its row in the table of transfer.go;

@@ -1,0 +1,110 @@
+package sheet
+
+import (
+	"slices"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: a sheet may have the cutting and stitch lines of other views of its
+// file too, where they lie elsewhere, so that it can be chosen between them with the sheet
+// on the cloth. Each such line has the name of its view behind its own.
+
+const (
+	// sameLine bounds, in mm, how far from a line another may lie and be the same: less
+	// than the width of the thinnest that is drawn.
+	sameLine = 0.1
+	// viewStep is at what distances, in mm, along a line it is looked whether it is
+	// another. A line of a view is drawn longer than it must be by no more than that.
+	viewStep = 1
+)
+
+// WithViews returns the sheets of a pattern with the lines of other views of its file on
+// those that the piece itself lies on.
+func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Pattern) []mark.Marking {
+	sheets = slices.Clone(sheets)
+	others := make([][]mark.Marking, len(views))
+	for i, v := range views {
+		others[i] = Of(v)
+	}
+	for i := range sheets {
+		m := &sheets[i]
+		if m.Kind != mark.CuttingSheet && m.Kind != mark.Piece {
+			continue
+		}
+		own, drawn := slices.Clone(m.Marks), slices.Clone(m.Marks)
+		var told []string
+		for k, v := range views {
+			same := slices.IndexFunc(others[k], func(other mark.Marking) bool { return other.Key == m.Key })
+			if same < 0 {
+				continue
+			}
+			more := apartFrom(own, others[k][same].Marks, v.ViewName())
+			if len(more) == 0 {
+				continue
+			}
+			drawn, told = append(drawn, more...), append(told, v.ViewName())
+			for n, one := range own {
+				if len(apartFrom(others[k][same].Marks, []mark.Mark{one}, "")) > 0 && one.Name != "" {
+					drawn[n].Name = one.Name + ", " + of.ViewName()
+				}
+			}
+		}
+		if m.Marks = drawn; len(told) > 0 {
+			m.Notes = append(slices.Clone(m.Notes), "It has lines of other views too, named "+wording.Listed(told, "and")+". Choose one view, and mark and cut by its lines alone.")
+		}
+	}
+	return sheets
+}
+
+// apartFrom returns the cutting and stitch lines among others, so far as they do not lie on
+// lines of the same role, with the name of their view.
+func apartFrom(lines, others []mark.Mark, view string) []mark.Mark {
+	var trees [2][]*plane.Tree
+	roles := [2]mark.Role{mark.Cut, mark.Stitch}
+	for _, one := range lines {
+		if r := slices.Index(roles[:], one.Role); r >= 0 {
+			trees[r] = append(trees[r], plane.NewTree(one.Path))
+		}
+	}
+	var apart []mark.Mark
+	for _, one := range others {
+		if r := slices.Index(roles[:], one.Role); r >= 0 {
+			if one.Name != "" {
+				one.Name += ", " + view
+			}
+			apart = append(apart, one.InParts(elsewhere(one.Path, trees[r]))...)
+		}
+	}
+	return apart
+}
+
+// elsewhere returns the parts of a path that lie on none of some lines.
+func elsewhere(path plane.Path, lines []*plane.Tree) []plane.Path {
+	on := func(q plane.Point) bool {
+		return slices.ContainsFunc(lines, func(t *plane.Tree) bool { return t.Nearer(q, sameLine) })
+	}
+	length := path.Length()
+	var parts []plane.Path
+	begin, off := 0.0, false
+	for along := 0.0; ; along = min(along+viewStep, length) {
+		q, _ := path.At(along)
+		if away := !on(q); away != off {
+			if off = away; away {
+				begin = max(0, along-viewStep)
+			} else {
+				parts = append(parts, path.Between(begin, along))
+			}
+		}
+		if along == length {
+			break
+		}
+	}
+	if off {
+		parts = append(parts, path.Between(begin, length))
+	}
+	return parts
+}

@@ -1,0 +1,118 @@
+package sheet
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/source"
+)
+
+const necks = `
+unit = "mm"
+allowance = 6
+[piece.front]
+[piece.front.edge.neck]
+points = [[0, 100], [80, 100]]
+[piece.front.edge.rest]
+points = [[80, 100], [80, 0], [0, 0], [0, 100]]
+[piece.back]
+rectangle = [50, 60]
+[view.round.piece.front.edge.neck]
+points = [[0, 100], [40, 80], [80, 100]]
+smooth = true
+[view.narrow.piece.back.edge.top]
+allowance = 10
+`
+
+// inView is the pattern of a text in one of its views.
+func inView(t *testing.T, text, view string) *garment.Pattern {
+	t.Helper()
+	spec, err := source.Reader{Printable: sketch.HasLetter, View: view}.Read("f.toml", []byte(text))
+	require.NoError(t, err)
+	pattern, err := garment.Check(spec)
+	require.NoError(t, err)
+	return pattern
+}
+
+// What a view changes is drawn beside what the file has, each with its name; what it leaves
+// as it is, is drawn once.
+func TestLinesOfOtherViews(t *testing.T) {
+	whole, round, narrow := inView(t, necks, ""), inView(t, necks, "round"), inView(t, necks, "narrow")
+	own := Of(whole)
+	all := WithViews(own, whole, []*garment.Pattern{round, narrow})
+	require.Len(t, all, len(own))
+	var added [2][]string
+	for i := range all {
+		for _, m := range all[i].Marks {
+			if (m.Role == mark.Cut || m.Role == mark.Stitch) && m.Name != "" {
+				added[i] = append(added[i], m.Role.String()+" "+m.Name)
+			}
+		}
+	}
+	assert.Contains(t, added[0], "cutting line neck, as it stands")
+	assert.Contains(t, added[0], "cutting line neck, round")
+	assert.Contains(t, added[0], "cutting line rest", "which no view changes")
+	assert.NotContains(t, added[0], "cutting line rest, round")
+	assert.Contains(t, added[1], "cutting line top", "whose cutting line no view changes")
+	assert.NotContains(t, added[1], "cutting line top, narrow")
+	assert.Contains(t, all[0].Notes, "It has lines of other views too, named round. Choose one view, and mark and cut by its lines alone.")
+	assert.Contains(t, all[1].Notes, "It has lines of other views too, named narrow. Choose one view, and mark and cut by its lines alone.")
+	assert.NotContains(t, own[0].Notes, "It has lines of other views too, named round. Choose one view, and mark and cut by its lines alone.", "the sheets handed in stay as they are")
+
+	// Whatever is cut or sewn in the view is on the sheet.
+	var drawn []*plane.Tree
+	for _, m := range all[0].Marks {
+		drawn = append(drawn, plane.NewTree(m.Path))
+	}
+	for _, m := range Of(round)[0].Marks {
+		if m.Role != mark.Cut && m.Role != mark.Stitch {
+			continue
+		}
+		for along := 0.0; along < m.Path.Length(); along += 0.7 {
+			q, _ := m.Path.At(along)
+			near := 1e9
+			for _, d := range drawn {
+				near = min(near, d.Distance(q, near))
+			}
+			assert.LessOrEqual(t, near, 0.11, "%s %s at %v", m.Role, m.Name, q)
+		}
+	}
+}
+
+func TestThePartsOfALineThatLieElsewhere(t *testing.T) {
+	line := func(xy ...float64) plane.Path {
+		var p plane.Path
+		for i := 0; i < len(xy); i += 2 {
+			p = append(p, plane.Point{X: xy[i], Y: xy[i+1]})
+		}
+		return p
+	}
+	base := []*plane.Tree{plane.NewTree(line(0, 0, 100, 0))}
+	for _, c := range []struct {
+		name string
+		path plane.Path
+		want []float64 // how long the parts are
+	}{
+		{"on it", line(10, 0, 90, 0), nil},
+		{"as near as the same line may be", line(10, 0.09, 90, 0.09), nil},
+		{"beside it", line(10, 1, 90, 1), []float64{80}},
+		{"past its end", line(50, 0, 150, 0), []float64{50}},
+		{"from before its beginning to past its end", line(-20, 0, 130, 0), []float64{20, 30}},
+		{"away and back", line(0, 0, 30, 0, 50, 10, 70, 0, 100, 0), []float64{44.7}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			parts := elsewhere(c.path, base)
+			require.Len(t, parts, len(c.want))
+			for i := range parts {
+				assert.InDelta(t, c.want[i], parts[i].Length(), 2, "up to a step of 1 mm at either end too long")
+				assert.GreaterOrEqual(t, parts[i].Length(), c.want[i]-0.3)
+			}
+		})
+	}
+}
