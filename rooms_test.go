@@ -26,7 +26,7 @@ marking/fault:
 marking/wording:; github.com/agnivade/levenshtein
 marking/length:      marking/fault marking/wording; golang.org/x/text/unicode/norm
 marking/drawing:     marking/plane marking/fault marking/wording marking/length
-marking/source:      marking/plane marking/fault marking/wording marking/length; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable
+marking/source:      marking/plane marking/fault marking/wording marking/length marking/drawing; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable
 marking/mark:        marking/plane
 marking/piece:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark
 marking/garment:     marking/plane marking/fault marking/wording marking/length marking/source marking/piece

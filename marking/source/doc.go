@@ -18,11 +18,12 @@
 //	part.go         one part of it: its place, each value by itself, its faults
 //	names.go        pieces, edges and lines looked up by name
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
-//	readfold.go     the keys of tucks and of pleats across a piece
+//	readfold.go     the keys of tucks and of pleats
 //	tuckgroups.go   those of tucks in groups
 //	readgarment.go  the keys of seams, trims, ruffles, bindings
 //	readvalue.go    one value: text, a choice, a number, a length
 //	readpoints.go   points, in pairs
+//	readoutline.go  outlines and lines from a drawing
 //	readedge.go     the edges of a piece; a rectangle
 //	enlarge.go      points of a draft that is smaller than the piece
 //	factor.go       a number that is no length, and its bounds

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"tuckmark/marking/drawing"
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/wording"
@@ -54,7 +55,7 @@ func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 // not TOML, up to the first of which it is not certain what was meant, else all that is wrong
 // with the values, of all views.
 func (rd Reader) Read(file string, data []byte) (*Spec, error) {
-	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int)}
+	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int), drawings: map[string]*drawing.Drawing{}}
 	spec := r.read(data, rd.View)
 	if len(r.faults) > 0 {
 		return nil, r.faults.Sorted()
@@ -152,7 +153,7 @@ func (t *fileTable) pattern() *Spec {
 	t.needSome("piece", emptyHint)
 	pieces, _ := t.values["piece"].(map[string]any)
 	for _, name := range slices.Sorted(maps.Keys(pieces)) {
-		if one, isTable := pieces[name].(map[string]any); isTable && (one["edge"] != nil || one["rectangle"] != nil) {
+		if one, isTable := pieces[name].(map[string]any); isTable && (one["edge"] != nil || one["rectangle"] != nil || one["outline"] != nil) {
 			t.outlined = append(t.outlined, name)
 		}
 	}
@@ -169,7 +170,7 @@ func unitWords() []string {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "enlarge", "rectangle", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
+	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "enlarge", "rectangle", "outline", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -185,7 +186,8 @@ func (t *fileTable) piece() PieceSpec {
 	}
 	p.Transfer = t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
-	p.Edges = t.edges()
+	drawn := t.outline()
+	p.Edges = t.edges(drawn)
 	p.Enlarge = t.factor("enlarge", enlargements)
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)
 	for _, k := range t.named("pleat") {
@@ -199,7 +201,7 @@ func (t *fileTable) piece() PieceSpec {
 			p.EdgePleats = append(p.EdgePleats, k.edgePleat())
 		}
 	}
-	p.Lines = each(t, "line", (*fileTable).line)
+	p.Lines = t.lines(drawn)
 	p.Notches = each(t, "notch", (*fileTable).notch)
 	if b := t.table("block"); b != nil {
 		p.Block = b.block()
@@ -240,33 +242,6 @@ func (t *fileTable) grain() (Text, Points) {
 
 func notTwoPoints(n int) string {
 	return fmt.Sprintf("has %s, and needs two", wording.Counted(n, "point"))
-}
-
-func (t *fileTable) edgePleat() EdgePleatSpec {
-	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
-	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
-	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
-	t.need("at", "it is measured along the edge to the fold line: at = 1")
-	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)
-	t.need("toward", `it names the edge that the fold is laid toward: toward = "side"`)
-	t.need("length", `it says how long the lines are: length = "1 1/2"`)
-	p := EdgePleatSpec{
-		Key:     t.name,
-		Place:   t.place,
-		Edge:    t.reference("edge"),
-		From:    t.reference("from"),
-		At:      t.length("at", fromZero),
-		Depth:   t.length("depth", aboveZero),
-		Toward:  t.reference("toward"),
-		Length:  t.length("length", aboveZero),
-		Count:   t.count("count", maxFolds),
-		Spacing: t.length("spacing", aboveZero),
-		Run:     choice[Run](t, "run", runWords[:]),
-	}
-	if p.Count.V > 1 {
-		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
-	}
-	return p
 }
 
 const (

@@ -10,13 +10,18 @@ import (
 )
 
 // Rules of this file: the outline of a piece is made of edges with points of their own, or
-// it is a rectangle, whose four sides are edges by themselves. What else an edge has, an
-// allowance or a hem, is written in the same way of both.
+// it is a rectangle, whose four sides are edges by themselves, or it is drawn. What else an
+// edge has, an allowance or a hem, is written in the same way of all.
 
-// edges reads the edges of a piece.
-func (t *fileTable) edges() []EdgeSpec {
+// edges reads the edges of a piece, which it may have from a drawing.
+func (t *fileTable) edges(drawn *drawnPiece) []EdgeSpec {
 	if t.has("rectangle") {
 		return t.rectangle()
+	}
+	if drawn != nil {
+		return t.withoutPoints(drawn.edges, "the outline has no such edge",
+			"cannot stand in a piece with \"outline\", whose edges run as they are drawn",
+			"leave it out, or leave the outline out and give every edge its points")
 	}
 	hint := fmt.Sprintf("write [%s.edge.neck], or another name, and its points below it", t.place.Key)
 	if other := wording.Nearest(t.name, t.outlined); other != "" {
@@ -73,13 +78,23 @@ func (t *fileTable) rectangle() []EdgeSpec {
 	t.refuseBeside("rectangle", "outline", "an outline that is drawn has edges of its own: leave one of them out")
 	size := value(t, "rectangle", t.size)
 	edges := make([]EdgeSpec, len(sides))
-	var known []string
 	for i, side := range sides {
-		known = append(known, side.name)
 		at := t.place.Under("edge").Under(side.name).On(size.Place.Line)
 		points := []plane.Point{{X: side.from.X * size.V.X, Y: side.from.Y * size.V.Y}, {X: side.to.X * size.V.X, Y: side.to.Y * size.V.Y}}
 		edges[i] = EdgeSpec{Key: side.name, Place: at}
 		edges[i].Points = Points{Value: GivenAt(points, size.Place), lines: []int{size.Place.Line, size.Place.Line}}
+	}
+	return t.withoutPoints(edges, "a rectangle has no such edge",
+		"cannot stand in a piece with \"rectangle\", whose edges are straight and run from corner to corner",
+		"leave it out, or leave rectangle out and give every edge its points")
+}
+
+// withoutPoints reads what edges have besides their course, which is known. The words are for
+// one that is none of them, and for one that is given a course.
+func (t *fileTable) withoutPoints(edges []EdgeSpec, noSuch, noCourse, hint string) []EdgeSpec {
+	var known []string
+	for _, e := range edges {
+		known = append(known, e.Key)
 	}
 	for _, one := range t.named("edge") {
 		i := slices.Index(known, one.name)
@@ -88,14 +103,13 @@ func (t *fileTable) rectangle() []EdgeSpec {
 			if near := wording.Nearest(one.name, known); near != "" {
 				hint = wording.DidYouMean(near)
 			}
-			t.report(one.place, "a rectangle has no such edge", hint)
+			t.report(one.place, noSuch, hint)
 			continue
 		}
 		one.know("allowance", "hem", "turn", "marked", "points", "smooth")
 		for _, key := range []string{"points", "smooth"} {
 			if one.has(key) {
-				one.report(one.at(key), "cannot stand in a piece with \"rectangle\", whose edges are straight and run from corner to corner",
-					"leave it out, or leave rectangle out and give every edge its points")
+				one.report(one.at(key), noCourse, hint)
 			}
 		}
 		sewn := one.edgeAsSewn()

@@ -1,6 +1,6 @@
 package source
 
-// Rules of this file: it knows which keys tucks, and pleats across a piece, may
+// Rules of this file: it knows which keys tucks and pleats may
 // have and which of them go together.
 
 func (t *fileTable) tuck() TuckSpec {
@@ -101,6 +101,33 @@ func (t *fileTable) pleatRow() PleatRowSpec {
 	t.refuseBeside("gap", "spacing", "spacing is from pleat to pleat on the flat cloth, gap is what shows between two: leave one of them out")
 	if p.Kind.V != KnifePleat {
 		t.refuseBeside("press", "kind", "the two folds of a box or inverted pleat lie opposite ways; press is for knife pleats")
+	}
+	return p
+}
+
+func (t *fileTable) edgePleat() EdgePleatSpec {
+	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
+	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
+	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
+	t.need("at", "it is measured along the edge to the fold line: at = 1")
+	t.need("depth", `it is half the way from the fold line to the placement line: depth = "3/8"`)
+	t.need("toward", `it names the edge that the fold is laid toward: toward = "side"`)
+	t.need("length", `it says how long the lines are: length = "1 1/2"`)
+	p := EdgePleatSpec{
+		Key:     t.name,
+		Place:   t.place,
+		Edge:    t.reference("edge"),
+		From:    t.reference("from"),
+		At:      t.length("at", fromZero),
+		Depth:   t.length("depth", aboveZero),
+		Toward:  t.reference("toward"),
+		Length:  t.length("length", aboveZero),
+		Count:   t.count("count", maxFolds),
+		Spacing: t.length("spacing", aboveZero),
+		Run:     choice[Run](t, "run", runWords[:]),
+	}
+	if p.Count.V > 1 {
+		t.need("spacing", `it is measured from fold line to fold line: spacing = "1 1/2"`)
 	}
 	return p
 }

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"tuckmark/marking/drawing"
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/wording"
@@ -21,7 +22,8 @@ type fileReader struct {
 	folder    fs.FS // of that and of what it names; nil where there is none
 	unit      length.Unit
 	printable func(rune) bool
-	inherited *int // how many values pieces took from those that they are like
+	drawings  map[string]*drawing.Drawing // by their names in the folder; nil those that cannot be had
+	inherited *int                        // how many values pieces took from those that they are like
 	unspaced  []Value[length.Unspaced]
 	outlined  []string // the pieces that have edges
 	partial   []string // those that lack what they were to take from another

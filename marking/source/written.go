@@ -23,6 +23,7 @@ type written struct {
 var inPlaceOf = map[string][]string{
 	"allowance": {"hem", "turn"}, "hem": {"allowance"},
 	"gap": {"spacing"}, "spacing": {"gap"},
+	"rectangle": {"outline"}, "outline": {"rectangle"},
 	"between": {"betweens"}, "betweens": {"between"},
 	"centre": {"smooth"}, "smooth": {"centre"},
 	"points": {"centre", "along", "distance", "beside", "at"},
