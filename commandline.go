@@ -133,7 +133,7 @@ func partedOutput(first string, words []string) string {
 	return ""
 }
 
-const commandsHint = "`tuckmark sheet FILE.toml` makes the sheets, `tuckmark figures FILE.toml` prints the numbers; `tuckmark --help` shows every command"
+const commandsHint = "`tuckmark start FILE.toml` begins a file, `tuckmark sheet FILE.toml` makes its sheets; `tuckmark --help` shows every command"
 
 // noCommand answers a command line that has no command, or none we know.
 func noCommand(c *cli.Context) error {

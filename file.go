@@ -83,24 +83,45 @@ func writeFile(in, out string, draw func(io.Writer) error) error {
 	if err := draw(&whole); err != nil {
 		return err
 	}
-	folder := filepath.Dir(out)
 	f, err := createBeside(out)
-	if err != nil {
-		return unwritable(out, folder, err)
-	}
-	_, err = f.Write(whole.Bytes())
-	if closed := f.Close(); err == nil {
-		err = closed
+	if err == nil {
+		err = writeAll(f, whole.Bytes())
 	}
 	if err != nil {
-		os.Remove(f.Name())
-		return unwritable(out, folder, err)
+		return unwritable(out, filepath.Dir(out), sheetsElsewhere, err)
 	}
 	if err := os.Rename(f.Name(), out); err != nil {
 		os.Remove(f.Name())
 		return fileFault(out, "the sheets of before cannot be replaced: "+innermost(err), "close the program that shows them, or write the new ones elsewhere with -o")
 	}
 	return nil
+}
+
+// writeNew writes a file where nothing is, neither a file nor a folder nor a link.
+func writeNew(out string, data []byte) error {
+	f, err := os.OpenFile(out, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	if err == nil {
+		err = writeAll(f, data)
+	}
+	if errors.Is(err, fs.ErrExist) {
+		return taken(out)
+	}
+	if err != nil {
+		return unwritable(out, filepath.Dir(out), fileElsewhere, err)
+	}
+	return nil
+}
+
+// writeAll writes all of a new file, or takes it away again.
+func writeAll(f *os.File, data []byte) error {
+	_, err := f.Write(data)
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	if err != nil {
+		os.Remove(f.Name())
+	}
+	return err
 }
 
 // createBeside creates a file of a name nobody uses, beside the one it will
@@ -146,26 +167,37 @@ func isFolder(name string) bool {
 	return err == nil && info.IsDir()
 }
 
-func unwritable(name, folder string, err error) error {
+// What may be done where something cannot be written.
+const (
+	sheetsElsewhere = "write the sheets elsewhere with -o"
+	fileElsewhere   = "name a file elsewhere"
+)
+
+func unwritable(name, folder, elsewhere string, err error) error {
 	in := fmt.Sprintf("the folder %q", folder)
 	if folder == "." {
 		in = "the folder you are in"
 	}
 	switch {
 	case errors.Is(err, fs.ErrNotExist) && isFolder(folder): // one of the system's own
-		return fileFault(name, in+" takes no files", "write the sheets elsewhere with -o")
+		return fileFault(name, in+" takes no files", elsewhere)
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
-		return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or write the sheets elsewhere with -o")
+		return noFolder(name, folder, elsewhere)
 	case errors.Is(err, fs.ErrPermission) && exists(name):
-		return fileFault(name, "the file is there already and may not be written", "look at its permissions, or write the sheets elsewhere with -o")
+		return fileFault(name, "the file is there already and may not be written", "look at its permissions, or "+elsewhere)
 	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
-		return fileFault(name, "nothing may be written in "+in, "write the sheets elsewhere with -o")
+		return fileFault(name, "nothing may be written in "+in, elsewhere)
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
-		return fileFault(name, "the disk is full; nothing was written", "make room, or write the sheets elsewhere with -o")
+		return fileFault(name, "the disk is full; nothing was written", "make room, or "+elsewhere)
 	case errors.Is(err, syscall.EFBIG):
-		return fileFault(name, "the disk takes no more of it; nothing was written", "make room, or write the sheets elsewhere with -o")
+		return fileFault(name, "the disk takes no more of it; nothing was written", "make room, or "+elsewhere)
 	}
 	return fileFault(name, "the file cannot be written: "+innermost(err), "")
+}
+
+// noFolder says that there is no folder for a file.
+func noFolder(name, folder, elsewhere string) error {
+	return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or "+elsewhere)
 }
 
 // innermost returns what the system said, without the names of our own

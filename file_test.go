@@ -31,7 +31,7 @@ func TestUnwritable(t *testing.T) {
 		{"a disk that is broken", syscall.EIO, "the file cannot be written: " + syscall.EIO.Error()},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			err := unwritable(out, folder, &fs.PathError{Op: "write", Path: filepath.Join(folder, ".tuckmark-1-0.pdf"), Err: c.err})
+			err := unwritable(out, folder, sheetsElsewhere, &fs.PathError{Op: "write", Path: filepath.Join(folder, ".tuckmark-1-0.pdf"), Err: c.err})
 			assert.EqualError(t, err, out+": "+c.want)
 		})
 	}

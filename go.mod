@@ -11,6 +11,7 @@ require (
 	github.com/stretchr/testify v1.12.1
 	github.com/urfave/cli/v2 v2.27.7
 	golang.org/x/image v0.47.0
+	golang.org/x/term v0.45.0
 	golang.org/x/text v0.43.0
 	pgregory.net/rapid v1.3.0
 	rsc.io/pdf v0.1.1

@@ -12,7 +12,8 @@
 //	printing.go     paper and pieces: options that several commands share
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
-//	sheet.go, gauge.go, figures.go, scale.go  a command each
+//	start.go, sheet.go, gauge.go, figures.go, scale.go  a command each
+//	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called
 //	file.go         reading and writing files, whole or not at all
 package main
@@ -56,7 +57,8 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Name:      "tuckmark",
 		Usage:     "full-size marking sheets for sewing, from a description of the pieces",
 		UsageText: "tuckmark COMMAND [options] FILE.toml",
-		Description: "Make the sheets:   tuckmark sheet linden.toml\n" +
+		Description: "Begin a file:      tuckmark start linden.toml\n" +
+			"Make the sheets:   tuckmark sheet linden.toml\n" +
 			"Print the numbers: tuckmark figures linden.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
@@ -65,7 +67,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		OnUsageError:    misused,
 		ExitErrHandler:  func(*cli.Context, error) {}, // run says it
 		Action:          noCommand,
-		Commands:        []*cli.Command{sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
+		Commands:        []*cli.Command{startCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
 		HideHelpCommand: true, // --help says it all
 	}
 	for _, command := range app.Commands {

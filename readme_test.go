@@ -93,7 +93,7 @@ func TestReadme(t *testing.T) {
 		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 25, ran, "commands of the README that were run")
+	assert.Equal(t, 29, ran, "commands of the README that were run")
 	assert.Len(t, excerpts, 3, "what the README shows of what is printed")
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
@@ -107,18 +107,28 @@ func TestReadme(t *testing.T) {
 	assert.Equal(t, message, errs.String(), "the mistake that the README shows")
 }
 
-// Every file the README links to is there.
+// Every file, and every section, that the README links to is there.
 func TestReadmeLinks(t *testing.T) {
 	data, err := os.ReadFile("README.md")
 	require.NoError(t, err)
+	var sections []string
+	for line := range strings.Lines(string(data)) {
+		if heading := strings.TrimLeft(line, "#"); heading != line {
+			sections = append(sections, strings.ReplaceAll(strings.ToLower(strings.TrimSpace(heading)), " ", "-"))
+		}
+	}
 	found := 0
 	for _, part := range strings.Split(string(data), "](")[1:] {
 		target, _, _ := strings.Cut(part, ")")
 		if strings.HasPrefix(target, "http") {
 			continue
 		}
-		assert.FileExists(t, target)
 		found++
+		if section, inside := strings.CutPrefix(target, "#"); inside {
+			assert.Contains(t, sections, section, "sections of the README")
+			continue
+		}
+		assert.FileExists(t, target)
 	}
 	assert.NotZero(t, found)
 }

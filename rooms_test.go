@@ -35,6 +35,7 @@ marking/sheet:       marking/plane marking/fault marking/wording marking/length 
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
 marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
+marking/start:       marking/plane marking/fault marking/wording marking/length marking/source
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay
 marking/sketch:      marking/plane; pgregory.net/rapid
 marking/sketch/made: marking/plane marking/fault marking/length marking/source marking/piece marking/garment marking/sketch; github.com/stretchr/testify/require
@@ -48,7 +49,7 @@ pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/proof:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
-main:                marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2
+main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
 `
 
 // wall is what one room may import.

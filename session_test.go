@@ -44,7 +44,7 @@ func TestSessions(t *testing.T) {
 			return nil
 		},
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"$":       plainly(start),
+			"$":       plainly(runs),
 			">":       plainly(func(ts *testscript.TestScript, words []string) { ask(ts).stdout.tell(ts, words) }),
 			"2>":      plainly(func(ts *testscript.TestScript, words []string) { ask(ts).stderr.tell(ts, words) }),
 			"prints":  plainly(printsText),
@@ -125,8 +125,8 @@ func (p *printed) tell(ts *testscript.TestScript, words []string) {
 	p.rest = p.rest[1:]
 }
 
-// start runs a command: $ WORD ...
-func start(ts *testscript.TestScript, words []string) {
+// runs runs a command: $ WORD ...
+func runs(ts *testscript.TestScript, words []string) {
 	s := ask(ts)
 	if wrong := s.untold(); wrong != "" {
 		stop(ts, "%s", wrong)

@@ -37,11 +37,11 @@ func TestFoldersThatTakeNoFile(t *testing.T) {
 		{".", out + ": the folder you are in takes no files\nhint: write the sheets elsewhere with -o"},
 		{missing, fmt.Sprintf("%s: there is no folder %q\nhint: make the folder first, or write the sheets elsewhere with -o", out, missing)},
 	} {
-		assert.EqualError(t, unwritable(out, c.folder, fs.ErrNotExist), c.want)
+		assert.EqualError(t, unwritable(out, c.folder, sheetsElsewhere, fs.ErrNotExist), c.want)
 	}
 	file := filepath.Join(folder, "file")
 	require.NoError(t, os.WriteFile(file, nil, 0o644))
-	assert.EqualError(t, unwritable(out, file, syscall.ENOTDIR), fmt.Sprintf("%s: there is no folder %q\nhint: make the folder first, or write the sheets elsewhere with -o", out, file))
+	assert.EqualError(t, unwritable(out, file, sheetsElsewhere, syscall.ENOTDIR), fmt.Sprintf("%s: there is no folder %q\nhint: make the folder first, or write the sheets elsewhere with -o", out, file))
 }
 
 func TestFileInShell(t *testing.T) {

@@ -1,7 +1,20 @@
 package wording
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
 
 // InWords returns a name as words are looked for in it: in small letters, and with a space
 // for every underscore, which a regular expression takes for a letter of the word.
 func InWords(name string) string { return strings.ReplaceAll(strings.ToLower(name), "_", " ") }
+
+// Capital is a name with a capital at its beginning.
+func Capital(name string) string {
+	first, size := utf8.DecodeRuneInString(name)
+	if size == 0 {
+		return name
+	}
+	return string(unicode.ToUpper(first)) + name[size:]
+}

@@ -1,0 +1,130 @@
+package start
+
+import (
+	"embed"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"text/template"
+	"unicode/utf8"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/length"
+)
+
+// Rules of this file: a draft reads like the file that is made of it. A note at the end of a
+// line stands behind a tab in the draft, and in the file where the notes of all lines stand.
+
+//go:embed drafts
+var folder embed.FS
+
+var drafts = template.Must(template.New("").ParseFS(folder, "drafts/*.toml"))
+
+// notesAt is how far from the left the notes of lines stand.
+const notesAt = 32
+
+// File is the text of a file to begin with. The answers are such as the file can have.
+func File(a Answers) string {
+	c, how := childOf(a.Size)
+	b := newBlock(a.Unit, c)
+	var names []named
+	for _, name := range a.Pieces {
+		names = append(names, readName(name))
+	}
+	all := sets(names)
+	var text strings.Builder
+	write := func(draft string, with any) {
+		if err := drafts.ExecuteTemplate(&text, draft+".toml", with); err != nil {
+			panic(err) // a draft that asks for what it is not given; tests fill in each
+		}
+	}
+	write("head", b.head(a, how))
+	for _, n := range names {
+		text.WriteByte('\n')
+		p := b.piece(n, all[n.set])
+		write(p.draft, p)
+	}
+	var seams []seam
+	for _, key := range inOrder(names) {
+		seams = append(seams, all[key].seams(b, key)...)
+	}
+	if len(seams) > 0 {
+		text.WriteByte('\n')
+		write("seams", struct {
+			Rule, Chest string
+			Seams       []seam
+		}{rule("seams"), b.chest(all), seams})
+	}
+	return aligned(text.String())
+}
+
+// inOrder are the words that tell sets apart, in the order of the pieces.
+func inOrder(names []named) []string {
+	var keys []string
+	for _, n := range names {
+		if !slices.Contains(keys, n.set) {
+			keys = append(keys, n.set)
+		}
+	}
+	return keys
+}
+
+// chest is what the child measures, where a garment goes round it whose every piece goes on in
+// the next, so that its ease can be told; else "".
+func (b block) chest(all map[string]set) string {
+	for _, s := range all {
+		if len(s.front) == 1 && len(s.back) == 1 && s.yoke == nil && s.backYoke == nil {
+			return written(b.unit, steps(b.unit, b.child.chest))
+		}
+	}
+	return ""
+}
+
+// head is what the top of a file is filled in with.
+type head struct {
+	Title, TitleText, SizeText, Unit, Child, Steps, Allowance, ClothWidth string
+}
+
+func (b block) head(a Answers, how known) head {
+	measures := fmt.Sprintf("a chest of %s and a height of %s", b.unit.OnRuler(b.child.chest), b.unit.OnRuler(b.child.height))
+	about := map[known]string{
+		ofSize:      "# Drafted for " + measures + ".\n# Children differ: measure yours.",
+		nearestSize: "# This size lies beyond the measures that are known here. The pieces are drafted for the nearest:\n# " + measures + ". Measure your child.",
+		middleSize:  "# The size tells no age, so the pieces are drafted for 2 years:\n# " + measures + ". Measure your child.",
+	}
+	h := head{
+		Title: a.Title, TitleText: strconv.Quote(a.Title), SizeText: strconv.Quote(a.Size), Unit: b.unit.String(),
+		Child: about[how], Allowance: written(b.unit, b.allowance), ClothWidth: strconv.Itoa(either(b.unit, 44, 110)),
+		Steps: `centimetres: 3, 2.5.`,
+	}
+	switch b.unit {
+	case length.Inch:
+		h.Steps = `inches: 3, "3/8", "2 1/8".`
+	case length.Millimetre:
+		h.Steps, h.ClothWidth = `millimetres: 30, 25.`, "1100"
+	}
+	return h
+}
+
+// keyed is a name as it stands in the header of a table.
+func keyed(name string) string { return fault.Place{}.Under(name).Key }
+
+// rule is the line that parts a file.
+func rule(name string) string {
+	const wide = 79
+	return "# " + strings.Repeat("-", max(3, wide-3-utf8.RuneCountInString(name))) + " " + name
+}
+
+// aligned sets the notes of lines below each other.
+func aligned(text string) string {
+	var b strings.Builder
+	for line := range strings.Lines(text) {
+		code, note, ok := strings.Cut(line, "\t")
+		if ok {
+			code += strings.Repeat(" ", max(1, notesAt-utf8.RuneCountInString(code))) + note
+		}
+		b.WriteString(code)
+	}
+	return b.String()
+}
