@@ -17,6 +17,7 @@ type filling struct {
 	draft string
 
 	Rule, Note, Key, Name, Cut string
+	Like, LikeText             string // the piece that it is the same as
 
 	OnFold, Curved                      bool
 	Centre, Foot, Top, Middle           string // keys of edges

@@ -34,15 +34,17 @@ func File(a Answers) string {
 	}
 	all := sets(names)
 	var text strings.Builder
-	write := func(draft string, with any) {
-		if err := drafts.ExecuteTemplate(&text, draft+".toml", with); err != nil {
-			panic(err) // a draft that asks for what it is not given; tests fill in each
-		}
-	}
+	write := func(draft string, with any) { text.WriteString(filledIn(draft, with)) }
 	write("head", b.head(a, how))
+	first := map[string]string{} // the name of the first piece that is drafted so
 	for _, n := range names {
 		text.WriteByte('\n')
 		p := b.piece(n, all[n.set])
+		if like, again := first[p.alone()]; again {
+			p.draft, p.Like, p.LikeText = "like", like, strconv.Quote(like)
+		} else {
+			first[p.alone()] = n.name
+		}
 		write(p.draft, p)
 	}
 	var seams []seam
@@ -57,6 +59,21 @@ func File(a Answers) string {
 		}{rule("seams"), b.chest(all), seams})
 	}
 	return aligned(text.String())
+}
+
+// filledIn is the text of a draft.
+func filledIn(draft string, with any) string {
+	var text strings.Builder
+	if err := drafts.ExecuteTemplate(&text, draft+".toml", with); err != nil {
+		panic(err) // a draft that asks for what it is not given; tests fill in each
+	}
+	return text.String()
+}
+
+// alone is the text of a piece without what it is called: two with the same are alike.
+func (p filling) alone() string {
+	p.Rule, p.Key, p.Name = "", "", ""
+	return filledIn(p.draft, p)
 }
 
 // inOrder are the words that tell sets apart, in the order of the pieces.

@@ -174,6 +174,15 @@ func TestAYokeHasTucks(t *testing.T) {
 	}
 }
 
+// What is the same as another piece is not written twice.
+func TestPiecesThatAreLike(t *testing.T) {
+	p, _, text := made(t, start.Answers{Title: "Dress", Size: "2 years", Unit: length.Inch, Pieces: strings.Split("front,back,lining front,pocket,left pocket,right front", ",")})
+	assert.Equal(t, 2, strings.Count(text, "\nlike = "), text)
+	assert.Contains(t, text, "[piece.\"lining front\"]\nlike = \"front\"")
+	assert.Contains(t, text, "[piece.\"left pocket\"]\nlike = \"pocket\"")
+	assert.Equal(t, "Lining front", p.Pieces[2].Name)
+}
+
 // What a file says of the child it is drafted for.
 func TestHeadOfFile(t *testing.T) {
 	for _, c := range []struct {
