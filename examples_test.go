@@ -113,6 +113,33 @@ func TestFiguresGolden(t *testing.T) {
 	}
 }
 
+// What the views of an example differ in, side by side; and each makes its sheets.
+func TestViewsGolden(t *testing.T) {
+	viewed := 0
+	for _, file := range examples(t) {
+		name := strings.TrimSuffix(filepath.Base(file), ".toml")
+		pattern, err := readPattern(file, "")
+		require.NoError(t, err)
+		if len(pattern.Views) == 0 {
+			continue
+		}
+		viewed++
+		var out, errs bytes.Buffer
+		require.Equal(t, 0, run([]string{"tuckmark", "figures", "--views", file}, &out, &errs), errs.String())
+		matchGolden(t, name+"-views.txt", filepath.ToSlash(out.String()))
+		for _, view := range pattern.Views {
+			one, err := readPattern(file, view)
+			require.NoError(t, err)
+			assert.Empty(t, one.Remarks, "the view %s of %s", view, name)
+			letter, err := paper.Find("letter")
+			require.NoError(t, err)
+			_, err = pdfout.Draw(&bytes.Buffer{}, withFigures(newSet(one), one), letter)
+			assert.NoError(t, err, "the view %s of %s", view, name)
+		}
+	}
+	assert.NotZero(t, viewed, "examples with views")
+}
+
 // describe writes the marks of a piece: role, name, how long, and the path by
 // its points, or, for a curve, by five places spread along it.
 func describe(b *strings.Builder, unit length.Unit, m mark.Marking) {
