@@ -182,7 +182,7 @@ func edgePleatTable(set []piece.EdgePleat, p *piece.Piece, w writer) mark.Table 
 	first := set[0]
 	table := mark.Table{
 		Title: fmt.Sprintf("%s, %s: in %s, from %s", p.Name, first.Key, p.Edges[first.Edge].Key, first.From),
-		Heads: []string{"along the edge", "fold", "takes up"},
+		Heads: []string{"along the " + p.Edges[first.Edge].AlongName(), "fold", "takes up"},
 	}
 	var places []foldPlace
 	for i, pleat := range set {

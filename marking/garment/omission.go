@@ -49,12 +49,12 @@ func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
 		another := func(o piece.Edge) bool {
 			return o.Key != e.Key && calls(o.Key, strings.ToLower(e.Key))
 		}
-		if e.Hem > 0 || !atCentre.MatchString(wording.InWords(e.Key)) || e.Path.Straightness() > piece.Straightness ||
+		if e.Hem > 0 || !atCentre.MatchString(wording.InWords(e.Key)) || e.Given.Straightness() > piece.Straightness ||
 			slices.ContainsFunc(one.Edges, another) || p.isSewn(one, i) {
 			continue
 		}
-		in := piece.Inward(e.Path)
-		us, _ := piece.Frame{Origin: e.Path[0], Out: in, Along: in.Left()}.Extent(one.Outline)
+		in := piece.Inward(e.Given)
+		us, _ := piece.Frame{Origin: e.Given[0], Out: in, Along: in.Left()}.Extent(one.Outline)
 		return []piece.Remark{{Place: e.Place, Text: fmt.Sprintf(
 			"%q lies on no fold, nothing is sewn to it, and the piece is cut once: that makes one half, %s wide; fold = %q makes both in one, cut = 2 makes two",
 			e.Key, p.Unit.OnRuler(us.To), e.Key)}}

@@ -112,7 +112,7 @@ func (g *gaugedEdge) ends(k, parts int) [2]string {
 // strips returns the parts of one gauge, bare: between the cutting line and the stitch line.
 func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 	e := g.edge()
-	s, ok := newStrip(e)
+	s, ok := newStrip(g.piece, g.index)
 	if !ok {
 		return nil
 	}

@@ -66,7 +66,7 @@ type heldEdge struct {
 // requireEdgeGauge holds the gauge of an edge against the edge.
 func requireEdgeGauge(t require.TestingT, g *gaugedEdge, pattern *garment.Pattern, is bends) {
 	e := g.edge()
-	s, ok := newStrip(e)
+	s, ok := newStrip(g.piece, g.index)
 	require.True(t, ok)
 	most, overlap := 152.4, 19.05
 	if pattern.Unit != length.Inch {
@@ -282,7 +282,7 @@ func TestAGaugeIsNotDividedInACorner(t *testing.T) {
 	pattern := made.Of(t, "allowance = 0\n"+sketch.Front("sides: 10,10 10,4.375 0,4.375 0,10 | allowance = 1; marked = true\ntop: 0,10 10,10\n---\n"))
 	g := gaugedEdges(pattern)[0]
 	requireEdgeGauge(t, g, pattern, gentle)
-	s, ok := newStrip(g.edge())
+	s, ok := newStrip(g.piece, g.index)
 	require.True(t, ok)
 	for _, part := range s.divide(152.4, 19.05)[:1] {
 		// Past the place beside the inner corner the cut is longer than the allowance: by
@@ -303,7 +303,7 @@ func TestGaugesOfAPocket(t *testing.T) {
 			continue
 		}
 		requireEdgeGauge(t, g, pattern, gentle)
-		s, ok := newStrip(g.edge())
+		s, ok := newStrip(g.piece, g.index)
 		require.True(t, ok)
 		var parts []string
 		for _, part := range s.divide(150, 20) {

@@ -29,12 +29,13 @@ type strip struct {
 }
 
 // newStrip returns the strip of an edge; ok is false where no line keeps the allowance.
-func newStrip(e *piece.Edge) (s strip, ok bool) {
-	line, ok := plane.Offset(e.Path, e.Allowance, 0)
+func newStrip(p *piece.Piece, edge int) (s strip, ok bool) {
+	line, ok := p.Beside(edge)
 	if !ok {
 		return s, false
 	}
-	return strip{plane.NewTree(e.Path), plane.NewTree(line.Path), e.Allowance}, true
+	e := p.Edges[edge]
+	return strip{plane.NewTree(e.Path), plane.NewTree(line), e.Allowance}, true
 }
 
 // clear reports whether the strip can be cut off at a place of the cutting line: a

@@ -73,7 +73,7 @@ func inside(outline *plane.Tree, line plane.Path) float64 {
 // CentreBeside returns the centre line beside an edge at which the garment opens, on which
 // that of the other side comes when it is closed; nil where the piece has none.
 func (p *Piece) CentreBeside(edge int) *Line {
-	e := p.Edges[edge].Path
+	e := p.Edges[edge].Given
 	along := e[len(e)-1].Sub(e[0]).Unit()
 	for i := range p.Lines {
 		l := &p.Lines[i]

@@ -11,7 +11,7 @@ import (
 // it on which the row lies.
 type BaseLine struct {
 	Frame
-	Name string // the key of the edge, or of the line
+	Name string // the key of the edge, or of the line; of an edge whose stitch line it is, that of this
 	Edge int    // the edge that the line is, or -1 for a line inside the piece
 }
 
@@ -30,7 +30,7 @@ func findBase(piece *Piece, name, side source.Text, found *Findings) (BaseLine, 
 		if toward < 0 {
 			return b, false
 		}
-		path := piece.Edges[toward].Path
+		path := piece.Edges[toward].Given
 		if middle, _ := path.At(path.Length() / 2); b.U(middle) < 0 {
 			b.Out = b.Out.Mul(-1)
 		}
@@ -48,7 +48,11 @@ func findStraight(piece *Piece, name source.Text, found *Findings) (BaseLine, bo
 	b := BaseLine{Name: name.V, Edge: piece.EdgeNumber(name.V)}
 	var path plane.Path
 	if b.Edge >= 0 {
-		path = piece.Edges[b.Edge].Path
+		e := piece.Edges[b.Edge]
+		path = e.Given
+		if e.inside > 0 { // or a ruler would be laid to the cut edge
+			b.Name = e.GivenName()
+		}
 	} else if line := piece.Line(name.V); line != nil {
 		path = line.Path
 	} else {

@@ -11,7 +11,7 @@ func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
 	found.enlarged = ps.Enlarge.Or(1)
 	ps = ps.FullSize()
 	piece, ok := newPiece(ps, found)
-	if !ok || !checkOutline(piece, ps, spec, found) || !checkStitches(piece, ps, spec.Allowance, found) {
+	if !ok || !checkOutline(piece, ps, spec, found) || !takeAllowances(piece, ps, spec.Allowance, found) || !checkStitches(piece, found) {
 		return nil
 	}
 	checkLines(piece, ps, found)
@@ -35,7 +35,7 @@ func newPiece(ps source.PieceSpec, found *Findings) (*Piece, bool) {
 	piece := &Piece{
 		Key: ps.Key, Place: ps.Place, Name: ps.ShownName(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(),
 		Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight,
-		Transfers: ps.Transfer.V, DrawnFinished: ps.Drawn.V == source.DrawnFinished,
+		Transfers: ps.Transfer.V, DrawnFinished: ps.Drawn.V == source.DrawnFinished, DrawnTo: ps.DrawnTo.V,
 	}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V

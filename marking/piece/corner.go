@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file. At each corner one decision is made, for both edges
@@ -100,6 +101,9 @@ func (p *Piece) decideCorners(found *Findings) bool {
 func (p *Piece) decideCorner(before, after int, found *Findings) (Corner, bool) {
 	b, a := p.rulings[before], p.rulings[after]
 	c := Corner{Kind: CornerMet, Turn: p.turn(before, after)}
+	if p.DrawnTo == source.DrawnToStitching {
+		return p.asGiven(c, b, a), true
+	}
 	// Square to the edges, or where the piece ends before that.
 	c.Before = endAt(min(b.beside().To, b.within.To))
 	c.After = endAt(max(a.beside().From, a.within.From))
@@ -160,7 +164,7 @@ func (p *Piece) comesOutAtBare(c Corner, b, a ruling, found *Findings) (Corner, 
 // of what of it lies on the piece, and how far along that edge.
 func (p *Piece) comesOut(r ruling, at float64, other int) (along float64, ok bool) {
 	beside := r.beside()
-	if max(beside.From-at, at-beside.To) > runOut*r.d || !r.keepsOff(at) {
+	if max(beside.From-at, at-beside.To) > r.far || !r.keepsOff(at) {
 		return 0, false
 	}
 	_, along, away := p.Edges[other].Path.Nearest(r.line.At(at))
@@ -245,18 +249,11 @@ func (p *Piece) ruledEnds(r ruling) Stretch {
 // own at one end of what of it lies on the piece.
 func (p *Piece) comesToOther(r ruling, at float64) bool {
 	beside, q := r.beside(), r.line.At(at)
-	if max(beside.From-at, at-beside.To) > runOut*r.d {
+	if max(beside.From-at, at-beside.To) > r.far {
 		return false
 	}
 	_, _, away := p.Edges[r.edge].Path.Nearest(q)
 	return away >= LeastLine && p.Tree.Nearer(q, LeastLine)
-}
-
-// turn returns how far the outline turns at the corner between two consecutive
-// edges, in radians: positive where the corner points out of the piece.
-func (p *Piece) turn(before, after int) float64 {
-	in, out := p.Edges[before].Path.EndDirection(), p.Edges[after].Path.StartDirection()
-	return math.Atan2(in.Cross(out), in.Dot(out))
 }
 
 // meets returns where two lines meet at the corner where the second follows the

@@ -13,7 +13,8 @@ import (
 // placement line, 2 depths away; it takes those 2 depths up and, lying flat,
 // covers one depth more, so that touching pleats use three times their
 // finished width (Hapgood, School Needlework, about 1892). Places along an edge
-// are measured on the cutting line. The two lines of a pleat are parallel, square
+// are measured on the edge as it is drawn, and so is the length of its lines, which run
+// out to the cutting line. The two lines of a pleat are parallel, square
 // to the edge midway between them (or along the grain), so that it is equally
 // deep all the way.
 
@@ -145,8 +146,8 @@ func layPleat(piece *Piece, p *EdgePleat, s source.EdgePleatSpec, w walk, toward
 	if s.Run.V == source.RunGrain {
 		in = piece.grain.Direction.Mul(math.Copysign(1, piece.grain.Direction.Dot(in)))
 	}
-	p.fold = plane.Path{fold, fold.Add(in.Mul(s.Length.V))}
-	p.placement = plane.Path{placement, placement.Add(in.Mul(s.Length.V))}
+	p.fold = plane.Path{piece.cutBeside(w.edge, fold, in), fold.Add(in.Mul(s.Length.V))}
+	p.placement = plane.Path{piece.cutBeside(w.edge, placement, in), placement.Add(in.Mul(s.Length.V))}
 	p.arrow = Arrow(p.fold, placement.Sub(fold))
 	p.patch = plane.Path{p.fold[0], p.fold[1], p.placement[1], p.placement[0], p.fold[0]}
 	for _, line := range []plane.Path{p.fold, p.placement} {

@@ -122,7 +122,7 @@ func (p *Piece) hemsRunAlong(direction plane.Point) bool {
 		if e.Hem == 0 {
 			continue
 		}
-		if way := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit(); math.Abs(way.Dot(direction)) < runsAlong {
+		if way := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit(); math.Abs(way.Dot(direction)) < runsAlong {
 			return false
 		}
 		hems++

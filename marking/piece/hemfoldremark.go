@@ -61,7 +61,7 @@ func (m *remarker) hemRows(e *Edge) [][]hemFold {
 	}
 	var all []one
 	edge := plane.NewTree(e.Path)
-	way := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit()
+	way := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit()
 	for n, r := range m.piece.FoldRows() {
 		if math.Abs(r.Base.Along.Dot(way)) < runsAlong {
 			continue

@@ -56,7 +56,7 @@ func (m *remarker) endsInHem(t *TuckRow) {
 			continue
 		}
 		edge := plane.NewTree(e.Path)
-		way := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit()
+		way := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit()
 		if math.Abs(r.Base.Along.Dot(way)) >= runsAlong {
 			continue // it lies in the hem, or beside it, over its whole length
 		}
@@ -76,7 +76,7 @@ func (m *remarker) endsInHem(t *TuckRow) {
 // edge that do not come out of it.
 func (m *remarker) pleatsIn(e *Edge) {
 	edge := plane.NewTree(e.Path)
-	way := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit()
+	way := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit()
 	for _, p := range m.piece.EdgePleats {
 		if m.piece.Edges[p.Edge].Key == e.Key {
 			if long := p.fold.Length(); long <= e.Allowance+SamePoint {

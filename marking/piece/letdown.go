@@ -45,7 +45,7 @@ func (p *Piece) letDown(spec *source.Spec) {
 	for i := range p.TuckRows {
 		t := &p.TuckRows[i]
 		runsAlong := func(e Edge) bool {
-			across := e.Path[len(e.Path)-1].Sub(e.Path[0]).Unit().Cross(t.Base.Along)
+			across := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit().Cross(t.Base.Along)
 			return math.Abs(across) < alongFoot && p.isFoot(e, spec)
 		}
 		if !t.ends.Below.Given() && slices.ContainsFunc(p.Edges, runsAlong) {
@@ -64,5 +64,5 @@ func (p *Piece) isFoot(e Edge, spec *source.Spec) bool {
 	if e.OnFold || joined || apartWords.MatchString(words) {
 		return false
 	}
-	return footWords.MatchString(words) || e.Hem > 0 && Inward(e.Path).Y > upright
+	return footWords.MatchString(words) || e.Hem > 0 && Inward(e.Given).Y > upright
 }

@@ -31,23 +31,47 @@ func (p *Piece) drawnMeasures(unit length.Unit) []mark.Dimension {
 		turn, fold := e.FoldNames()
 		whole := fmt.Sprintf("%s: %s from the cut edge", fold, unit.AsWritten(e.Hem+e.Turn))
 		if e.TurnLine != nil {
-			all = e.measured(all, measuredAtTurn, e.TurnLine, e.Turn, turn+": "+unit.AsWritten(e.Turn))
+			all = measured(all, e.Path, measuredAtTurn, e.TurnLine, e.Turn, turn+": "+unit.AsWritten(e.Turn))
 			whole += fmt.Sprintf(", hem %s and turn %s", unit.AsWritten(e.Hem), unit.AsWritten(e.Turn))
 		}
-		all = e.measured(all, measuredAtHem, e.Line, e.Hem+e.Turn, whole)
+		all = measured(all, e.Path, measuredAtHem, e.Line, e.Hem+e.Turn, whole)
 	}
 	for _, l := range p.Lines {
 		if l.Along >= 0 {
-			all = p.Edges[l.Along].measured(all, measuredAtLine, l.Path, l.Distance, l.Name()+": "+unit.AsWritten(l.Distance)+" from the cut edge")
+			e := p.Edges[l.Along]
+			all = measured(all, e.Given, measuredAtLine, l.Path, l.Distance, l.Name()+": "+unit.AsWritten(l.Distance)+" from the "+e.GivenName())
 		}
 	}
 	return all
 }
 
-// measured adds the distance from the edge to a line, some share of the way along, to others;
+// GivenName is what the line is called that the file draws of an edge: "cut edge", or "hem fold".
+func (e Edge) GivenName() string {
+	switch {
+	case e.inside == 0:
+		return "cut edge"
+	case e.Hem > 0:
+		_, fold := e.FoldNames()
+		return fold
+	}
+	return e.Key + " stitch line"
+}
+
+// AlongName is what the line is called, of an edge that is named beside it, that is measured along.
+func (e Edge) AlongName() string {
+	switch {
+	case e.inside == 0:
+		return "edge"
+	case e.Hem > 0:
+		return "fold"
+	}
+	return "stitch line"
+}
+
+// measured adds the distance from an edge to a line, some share of the way along, to others;
 // unless the line is not as far away there, as where it ends short of that.
-func (e Edge) measured(all []mark.Dimension, share float64, line plane.Path, distance float64, text string) []mark.Dimension {
-	from, _ := e.Path.At(share * e.Path.Length())
+func measured(all []mark.Dimension, edge plane.Path, share float64, line plane.Path, distance float64, text string) []mark.Dimension {
+	from, _ := edge.At(share * edge.Length())
 	to, _, away := line.Nearest(from)
 	if math.Abs(away-distance) > Straightness {
 		return all

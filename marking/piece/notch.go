@@ -11,7 +11,7 @@ import (
 // never cuts the seam (common practice).
 const notchLength = 5
 
-// notch is a notch: a short mark square to an edge, from the cutting line
+// notch is a notch: a short mark square to an edge as it is drawn, from the cutting line
 // inward.
 type notch struct {
 	key   string
@@ -44,11 +44,13 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 			continue
 		}
 		at, along := w.path.At(s.At.V)
+		in := along.Left().Mul(w.inward)
+		at = piece.cutBeside(w.edge, at, in)
 		long := float64(notchLength)
 		if a := piece.Edges[w.edge].Allowance; a > 0 && a < long {
 			long = a
 		}
-		snip := plane.Path{at, at.Add(along.Left().Mul(w.inward * long))}
+		snip := plane.Path{at, at.Add(in.Mul(long))}
 		// In a sharp corner it must not cut through to the other edge.
 		for _, c := range plane.Crossings(plane.NewTree(snip), piece.Tree) {
 			if c.A > SamePoint {

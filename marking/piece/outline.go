@@ -279,14 +279,7 @@ func squareStep(fold, step plane.Point) plane.Point {
 // closeOutline joins the edges to an outline, turns it counter-clockwise and
 // looks for crossings; the hint is for those.
 func closeOutline(piece *Piece, ifItCrosses string, found *Findings) bool {
-	join := func() plane.Path {
-		var outline plane.Path
-		for _, e := range piece.Edges {
-			outline = append(outline, e.Path[:len(e.Path)-1]...)
-		}
-		return append(outline, outline[0])
-	}
-	piece.Outline = join()
+	piece.Outline = outlineOf(piece.Edges)
 	if piece.Outline.Area() < 0 {
 		for i, j := 0, len(piece.Edges)-1; i < j; i, j = i+1, j-1 {
 			piece.Edges[i], piece.Edges[j] = piece.Edges[j], piece.Edges[i]
@@ -295,7 +288,7 @@ func closeOutline(piece *Piece, ifItCrosses string, found *Findings) bool {
 			e := &piece.Edges[i]
 			e.Path, e.steps = e.Path.Reversed(), [2]float64{e.steps[1], e.steps[0]}
 		}
-		piece.Outline = join()
+		piece.Outline = outlineOf(piece.Edges)
 	}
 	piece.Tree = plane.NewTree(piece.Outline)
 	if at, i, j, crosses := plane.SelfCrossing(piece.Tree); crosses {

@@ -27,7 +27,11 @@ type Piece struct {
 	// on the flat cloth.
 	DrawnFinished bool
 
-	Outline    plane.Path  // closed, counter-clockwise, as it is drawn
+	// DrawnTo tells which line the file draws. The stitch lines of a piece of which it
+	// draws those are as it draws them.
+	DrawnTo source.DrawnTo
+
+	Outline    plane.Path  // what is cut, closed, counter-clockwise, as it is drawn
 	Tree       *plane.Tree // of the outline
 	Edges      []Edge      // in their order round the outline
 	rulings    []ruling    // of each edge
@@ -51,12 +55,15 @@ type Piece struct {
 
 // Edge is one edge of an outline.
 type Edge struct {
-	Key       string
-	Path      plane.Path // the cutting line; the piece lies to its left
-	OnFold    bool       // the edge lies on the fold of the cloth
-	Allowance float64    // from the cutting line to Line; 0 for an edge that is not sewn
-	Hem       float64    // depth of the hem; 0 where the edge has an allowance
-	Turn      float64    // what is turned in at the edge of the hem
+	Key  string
+	Path plane.Path // the cutting line; the piece lies to its left
+	// Given is the edge from corner to corner as the file draws it: Path, or the stitch
+	// line. Distances from the edge, and along it, are measured on it.
+	Given     plane.Path
+	OnFold    bool    // the edge lies on the fold of the cloth
+	Allowance float64 // from the cutting line to Line; 0 for an edge that is not sewn
+	Hem       float64 // depth of the hem; 0 where the edge has an allowance
+	Turn      float64 // what is turned in at the edge of the hem
 	// Marked tells that the line is drawn on the cloth itself, as where lace is to
 	// lie on it: what the file says, or else whether it bends between its ends,
 	// so that no one ruler can be laid along it.
@@ -73,8 +80,9 @@ type Edge struct {
 	// fold takes up nothing: there a piece drawn finished is longer than it is drawn.
 	FinishedLength float64
 
-	Place fault.Place
-	steps [2]float64 // how long its first and its last step are as the file gives them, in mm
+	Place  fault.Place
+	inside float64    // how far inside Path Given lies, in mm: 0, or Allowance
+	steps  [2]float64 // how long its first and its last step are as the file gives them, in mm
 }
 
 // EdgeNumber returns the number of the edge with that key, or -1.

@@ -58,15 +58,15 @@ func (m *remarker) placketEnds() []hemEnd {
 	for i := range p.Edges {
 		_, after := p.Neighbours(i)
 		a, b := p.Edges[i], p.Edges[after]
-		way := a.Path.EndDirection()
-		if (a.Hem > 0) == (b.Hem > 0) || way.Dot(b.Path.StartDirection()) < runsAlong {
+		way := a.Given.EndDirection()
+		if (a.Hem > 0) == (b.Hem > 0) || way.Dot(b.Given.StartDirection()) < runsAlong {
 			continue
 		}
 		hemmed := a.Key
 		if b.Hem > 0 {
 			hemmed = b.Key
 		}
-		ends = append(ends, hemEnd{b.Path[0], way, fmt.Sprintf("the hem of %q", hemmed)})
+		ends = append(ends, hemEnd{b.Given[0], way, fmt.Sprintf("the hem of %q", hemmed)})
 	}
 	for _, l := range p.Lines {
 		if l.Role != mark.Fold {

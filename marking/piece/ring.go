@@ -17,6 +17,15 @@ type Ring struct {
 	Edges []int // of each segment of the path, the number of its edge
 }
 
+// outlineOf returns the edges of a piece, as they are cut, as one closed path.
+func outlineOf(edges []Edge) plane.Path {
+	var outline plane.Path
+	for _, e := range edges {
+		outline = append(outline, e.Path[:len(e.Path)-1]...)
+	}
+	return append(outline, outline[0])
+}
+
 // ringOf returns the outline of a piece as it is drawn.
 func ringOf(edges []Edge, outline plane.Path) Ring {
 	r := Ring{Path: outline}

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"tuckmark/marking/plane"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file. What is sewn, and the steps between, go round the piece as
@@ -21,18 +22,21 @@ func checkSewn(piece *Piece, found *Findings) bool {
 	for i := range piece.Edges {
 		e, sewn := &piece.Edges[i], piece.Sewn(i)
 		left := sewn.To - sewn.From
-		if left < LeastSeam && left < e.Path.Length()-LeastLine {
+		if left < LeastSeam && left < e.Given.Length()-LeastLine {
 			before, after := piece.Neighbours(i)
 			allowances := fmt.Sprintf("the allowances of %q and %q leave", piece.Edges[before].Key, piece.Edges[after].Key)
 			if before == after {
 				allowances = fmt.Sprintf("the allowance of %q leaves", piece.Edges[before].Key)
 			}
 			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"+piece.tiny(found),
-				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.length(e.Path.Length()))
+				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.length(e.Given.Length()))
 			ok = false
 			continue
 		}
-		e.Sewn = piece.rulings[i].line.Path().Between(sewn.From, sewn.To)
+		e.Sewn = e.Given
+		if piece.DrawnTo == source.DrawnToCutting {
+			e.Sewn = piece.rulings[i].line.Path().Between(sewn.From, sewn.To)
+		}
 	}
 	return ok && checkRing(piece, found) && checkSteps(piece, found)
 }
@@ -55,7 +59,7 @@ func checkRing(piece *Piece, found *Findings) bool {
 		return true
 	}
 	if edges[i] == edges[j] {
-		found.meetsItself(piece.rulings[edges[i]].inset, at)
+		found.meetsItself(piece.rulings[edges[i]].inset, insideEdge, at)
 	} else {
 		reportMeeting(piece, min(edges[i], edges[j]), max(edges[i], edges[j]), at, found)
 	}

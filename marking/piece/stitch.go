@@ -5,7 +5,6 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
 )
 
 // Rules of this file:
@@ -42,15 +41,9 @@ const (
 
 // checkStitches works out the lines of every edge. It returns false when the
 // piece cannot be sewn as it stands.
-func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, found *Findings) bool {
-	specs := map[string]source.EdgeSpec{}
-	for _, es := range ps.Edges {
-		specs[es.Key] = es
-	}
+func checkStitches(piece *Piece, found *Findings) bool {
 	widest := 0.0
-	for i := range piece.Edges {
-		e := &piece.Edges[i]
-		takeAllowance(e, specs[e.Key], allowance, found)
+	for _, e := range piece.Edges {
 		widest = max(widest, e.Allowance)
 	}
 	before := len(found.List)
@@ -72,7 +65,7 @@ func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, f
 	}
 	for i := range piece.Edges {
 		if e := &piece.Edges[i]; e.Turn > 0 {
-			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place}, run, found)
+			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place, e.Turn}, run, found)
 		}
 	}
 	if len(found.List) > before || !checkSewn(piece, found) {
@@ -92,9 +85,10 @@ func checkStitches(piece *Piece, ps source.PieceSpec, allowance source.Length, f
 // inset is a line wanted inside an edge.
 type inset struct {
 	edge  int
-	d     float64     // how far inside, in mm
+	d     float64     // how far inside its cutting line, in mm
 	what  string      // what a maker calls that distance
 	place fault.Place // where the file asks for it
+	said  float64     // that distance as the file has it, in mm
 }
 
 // inset returns where the line of edge i lies.
@@ -103,43 +97,7 @@ func (e Edge) inset(i int) inset {
 	if e.Hem > 0 {
 		what = "a hem (with its turn)"
 	}
-	return inset{i, e.Allowance, what, e.Place}
-}
-
-// takeAllowance settles how far the line of an edge lies inside it.
-func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *Findings) {
-	switch {
-	case e.OnFold && (es.Allowance.V > 0 || es.Hem.Given()):
-		found.Add(es.Place, "leave its allowance and hem out",
-			"the edge lies on the fold of the cloth, where nothing is sewn")
-	case e.OnFold:
-	case es.Hem.Given():
-		e.Hem, e.Turn = es.Hem.V, es.Turn.V
-		e.Allowance = e.Hem + e.Turn
-		if e.Turn > e.Hem {
-			found.Add(es.Turn.Place, "the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself",
-				"a turn of %s is deeper than the hem of %s", found.Written(e.Turn), found.Written(e.Hem))
-		}
-	case es.Allowance.Given():
-		e.Allowance = es.Allowance.V
-	default:
-		e.Allowance = allowance.V
-	}
-	sewn := e.Allowance > 0 && e.Hem == 0
-	e.Marked = sewn && e.Path.Straightness() > Straightness
-	if es.Marked.Given() {
-		e.Marked = es.Marked.V
-		if e.Marked && !sewn {
-			hint := "leave it out, or give the edge an allowance"
-			switch {
-			case e.OnFold:
-				hint = "leave it out: nothing is sewn on the fold of the cloth"
-			case e.Hem > 0:
-				hint = "leave it out: the fold of a hem has windows in a template as it is"
-			}
-			found.Add(es.Marked.Place, hint, "the edge has no stitch line that could be marked")
-		}
-	}
+	return inset{i, e.Allowance, what, e.Place, e.Allowance}
 }
 
 // ruling is a line inside an edge as far as it could be ruled. Where there is
@@ -151,6 +109,7 @@ type ruling struct {
 	clear      [2]float64  // how far each end may be lengthened and keep its distance, in mm
 	run        float64     // how far both ends are lengthened, in mm
 	line       *plane.Tree // with its ends lengthened
+	far        float64     // how far an end may be lengthened to come out at the cutting line, in mm
 	within     Stretch     // the part of line that counts: all of it, until it is kept within the piece
 }
 
@@ -172,32 +131,46 @@ func (r ruling) lengthened(run float64) ruling {
 // rule returns the line inside an edge, or notes why there is none.
 func (p *Piece) rule(in inset, run float64, found *Findings) (ruling, bool) {
 	e := p.Edges[in.edge]
-	line, ok := plane.Offset(e.Path, in.d, 0)
+	d := in.d - e.inside
+	line, ok := lineBeside(e.Given, d)
 	switch {
 	case !ok:
 		p.nothingLeft(in, found)
 		return ruling{}, false
 	case line.Pinched:
-		found.meetsItself(in, line.At)
+		found.meetsItself(in, p.lineSide(in), line.At)
 		return ruling{}, false
 	}
-	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Path.StartDirection(), end: e.Path.EndDirection()}
-	reach := min(sturdy*in.d, sturdyStep)
-	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Path)
+	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Given.StartDirection(), end: e.Given.EndDirection()}
+	reach := min(sturdy*max(math.Abs(d), e.inside), sturdyStep)
+	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Given)
 	last := len(line.Path) - 1
-	if line.Path[0].Distance(e.Path[0].Add(r.start.Left().Mul(in.d))) > Rounding {
+	if line.Path[0].Distance(e.Given[0].Add(r.start.Left().Mul(d))) > Rounding {
 		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
-		r.clear[0] = clearWay(edge, line.Path[0], r.start.Mul(-1), in.d, run)
+		r.clear[0] = clearWay(edge, line.Path[0], r.start.Mul(-1), math.Abs(d), run)
 	} else {
 		r.start = wayOut(edge, e.steps[0], r.start, reach)
 	}
-	if line.Path[last].Distance(e.Path[len(e.Path)-1].Add(r.end.Left().Mul(in.d))) > Rounding {
+	if line.Path[last].Distance(e.Given[len(e.Given)-1].Add(r.end.Left().Mul(d))) > Rounding {
 		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
-		r.clear[1] = clearWay(edge, line.Path[last], r.end, in.d, run)
+		r.clear[1] = clearWay(edge, line.Path[last], r.end, math.Abs(d), run)
 	} else {
 		r.end = wayIn(edge, e.steps[1], r.end, reach)
 	}
+	if r.far = runOut * in.d; e.inside > 0 { // it may have to run on past a wider hem
+		r.far = run
+	}
 	return r.lengthened(run), true
+}
+
+// lineBeside returns the line at a distance inside an edge, in mm; below 0, outside it.
+func lineBeside(edge plane.Path, d float64) (plane.OffsetLine, bool) {
+	if d >= 0 {
+		return plane.Offset(edge, d, 0)
+	}
+	line, ok := plane.Offset(edge.Reversed(), -d, 0)
+	line.Path = line.Path.Reversed()
+	return line, ok
 }
 
 // clearWay returns how far one may go from a place straight on and keep a distance
@@ -239,15 +212,37 @@ func wayIn(path *plane.Tree, step float64, own plane.Point, reach float64) plane
 func (p *Piece) nothingLeft(in inset, found *Findings) {
 	hint := "make it narrower"
 	// A corner rounded more tightly than the allowance has no line of its own.
-	if path := p.Edges[in.edge].Path; path.Length() < 2*in.d && path.Straightness() > Straightness {
+	if path := p.Edges[in.edge].Given; path.Length() < 2*in.said && path.Straightness() > Straightness {
 		hint = "make it narrower, or make this curve part of the edge beside it"
 	}
-	found.Add(in.place, hint+p.tiny(found), "%s of %s leaves nothing of the piece along this edge", in.what, found.Written(in.d))
+	left := "nothing of the piece along"
+	if p.lineSide(in) == outsideEdge {
+		left = "no line outside"
+	}
+	found.Add(in.place, hint+p.tiny(found), "%s of %s leaves %s this edge", in.what, found.Written(in.said), left)
 }
 
-func (f *Findings) meetsItself(in inset, at plane.Point) {
-	f.Add(in.place, "make it narrower, or the piece wider there",
-		"%s of %s is too wide: the line inside this edge meets itself at %s", in.what, f.Written(in.d), f.point(at))
+// The sides of an edge, as it is drawn, on which a line may lie.
+const (
+	insideEdge  = "inside"
+	outsideEdge = "outside"
+)
+
+// lineSide returns on which side of its edge a line lies.
+func (p *Piece) lineSide(in inset) string {
+	if in.d < p.Edges[in.edge].inside {
+		return outsideEdge
+	}
+	return insideEdge
+}
+
+func (f *Findings) meetsItself(in inset, side string, at plane.Point) {
+	wider := "the piece"
+	if side == outsideEdge {
+		wider = "the hollow"
+	}
+	f.Add(in.place, "make it narrower, or "+wider+" wider there",
+		"%s of %s is too wide: the line %s this edge meets itself at %s", in.what, f.Written(in.said), side, f.point(at))
 }
 
 // keepWithin finds the part of a line that lies on the piece: it must lie there in
@@ -270,7 +265,7 @@ func (p *Piece) keepWithin(r *ruling, found *Findings) bool {
 	case len(own) > 1:
 		found.Add(r.place, "make it narrower, or the piece wider there",
 			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
-			r.what, found.Written(r.d), found.point(r.line.At(own[0].To)))
+			r.what, found.Written(r.said), found.point(r.line.At(own[0].To)))
 		return false
 	}
 	r.within = own[0]

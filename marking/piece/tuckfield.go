@@ -42,7 +42,7 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 	if edge < 0 || t.Count < 2 || pitch < SamePoint {
 		return Field{}, false
 	}
-	if e := p.Edges[edge]; e.Path.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {
+	if e := p.Edges[edge]; e.Given.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {
 		return Field{}, false
 	}
 	end := p.Edges[edge].Sewn[0]

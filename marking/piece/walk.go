@@ -23,7 +23,7 @@ func findWalk(piece *Piece, edge, from source.Text, found *Findings) (walk, bool
 		return walk{}, false
 	}
 	before, after := piece.Neighbours(i)
-	path := piece.Edges[i].Path
+	path := piece.Edges[i].Given
 	switch f {
 	case before:
 		return walk{i, before, after, path, 1}, true
@@ -33,6 +33,19 @@ func findWalk(piece *Piece, edge, from source.Text, found *Findings) (walk, bool
 	found.Add(from.Place, fmt.Sprintf("from is %q or %q", piece.Edges[before].Key, piece.Edges[after].Key),
 		"distances along %q start at a corner with an edge next to it, and %q is not", edge.V, from.V)
 	return walk{}, false
+}
+
+// cutBeside returns where one comes to the cutting line from a place of an edge as it is
+// drawn, going against a direction that leads into the piece.
+func (p *Piece) cutBeside(edge int, from, in plane.Point) plane.Point {
+	if p.Edges[edge].inside == 0 {
+		return from
+	}
+	out := plane.NewTree(plane.Path{from, from.Sub(in.Mul(p.Tree.Bounds().Width() + p.Tree.Bounds().Height()))})
+	if c := plane.Crossings(out, p.Tree); len(c) > 0 {
+		return c[0].At
+	}
+	return from
 }
 
 // firstAt returns how far along a path, going on from the distance at in the

@@ -16,6 +16,17 @@ const (
 
 var drawnWords = [...]string{DrawnFlat: "flat", DrawnFinished: "finished"}
 
+// DrawnTo is which line of a piece its outline is drawn to.
+type DrawnTo int
+
+// The lines: allowances and hems lie inside the outline, or are added outside it.
+const (
+	DrawnToCutting DrawnTo = iota
+	DrawnToStitching
+)
+
+var drawnToWords = [...]string{DrawnToCutting: "cutting", DrawnToStitching: "stitching"}
+
 // Print is how much of a piece is printed.
 type Print int
 

@@ -57,6 +57,7 @@ func (s PieceSpec) faults(p part) {
 	p.count("layers", s.Layers, maxCut)
 	fold := p.text("fold", s.Fold)
 	word(p, "drawn", s.Drawn, drawnWords[:])
+	word(p, "drawn-to", s.DrawnTo, drawnToWords[:])
 	printed := word(p, "print", s.Print, printWords[:])
 	if s.Print.V == PrintHalf || s.Print.V == PrintWhole {
 		p.refuseWithout(printed, fold)

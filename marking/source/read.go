@@ -170,7 +170,7 @@ func unitWords() []string {
 }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "print", "transfer", "grain", "enlarge", "rectangle", "outline", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
+	t.know("name", "cut", "layers", "fold", "drawn", "drawn-to", "print", "transfer", "grain", "enlarge", "rectangle", "outline", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -184,7 +184,7 @@ func (t *fileTable) piece() PieceSpec {
 	if p.Print.V == PrintHalf || p.Print.V == PrintWhole {
 		t.refuseWithout("print", "fold", "print says whether half of a piece that lies on the fold is drawn, or the whole of it")
 	}
-	p.Transfer = t.transfers()
+	p.DrawnTo, p.Transfer = choice[DrawnTo](t, "drawn-to", drawnToWords[:]), t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	drawn := t.outline()
 	p.Edges = t.edges(drawn)

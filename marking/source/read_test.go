@@ -333,6 +333,8 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"cut in quotes", small + "[piece.front]\ncut = \"2\"", "f.toml:4: piece.front.cut: must be a whole number, but is \"2\"\nhint: write a number such as cut = 2, without quotes and without a point"},
 		{"cut one and a half", small + "[piece.front]\ncut = 1.5", "f.toml:4: piece.front.cut: must be a whole number, but is 1.5\nhint: write a number such as cut = 2, without quotes and without a point"},
 		{"drawn otherwise", small + "[piece.front]\ndrawn = \"folded\"", "f.toml:4: piece.front.drawn: \"folded\" is not known here\nhint: write \"flat\" or \"finished\""},
+		{"drawn to another line", small + "[piece.front]\ndrawn-to = \"seam\"", "f.toml:4: piece.front.drawn-to: \"seam\" is not known here\nhint: write \"cutting\" or \"stitching\""},
+		{"drawn to, misspelt", small + "[piece.front]\ndrawn_to = \"stitching\"", "f.toml:4: piece.front.drawn_to: this key is not known\nhint: did you mean \"drawn-to\"?"},
 		{"grain is a number", small + "[piece.front]\ngrain = 3", "f.toml:4: piece.front.grain: must be a name or two points, but is 3\nhint: write grain = \"centre front\", or grain = [[0, 0], [0, 5]]"},
 		{"grain of one point", small + "[piece.front]\ngrain = [[0, 0]]", "f.toml:4: piece.front.grain: has 1 point, and needs at least two" + points},
 		{"grain of three points", small + "[piece.front]\ngrain = [[0, 0], [0, 1], [1, 2]]", "f.toml:4: piece.front.grain: has 3 points, and needs two\nhint: a grain line is straight: give its two ends"},

@@ -39,7 +39,10 @@ type PieceSpec struct {
 	Layers Count        // of those cut, how many make one, such as outside and lining
 	Fold   Text         // the edge that lies on a fold
 	Drawn  Value[Drawn] // with room for what the folds take up, or without
-	Print  Value[Print] // how much of it
+	// DrawnTo is the line that the outline is; distances from an edge, and along it, are
+	// measured on that line.
+	DrawnTo Value[DrawnTo]
+	Print   Value[Print] // how much of it
 	// Enlarge is how many times as large the piece is as its points say; see FullSize.
 	Enlarge Factor
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
