@@ -135,13 +135,21 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 
 // started says what was made, and how to go on.
 func started(out string, a start.Answers) string {
-	pieces := wording.Counted(len(a.Pieces), "piece")
-	if len(a.Pieces) <= mostTold {
-		pieces = wording.Listed(a.Pieces, "and")
+	text := fmt.Sprintf("%s: %s, size %s\n", out, told(a.Pieces), a.Size)
+	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
+		text += fmt.Sprintf("not known here, and a rectangle to begin with: %s\n", told(unknown))
 	}
-	return fmt.Sprintf("%s: %s, size %s\nmake its sheets:   tuckmark sheet %s\nthen look at them: %s; change a line of %s, and make them again\n",
-		out, pieces, a.Size, fileInShell(out), outName(out, nil, nil, nil, "", ""), out)
+	return text + fmt.Sprintf("make its sheets:   tuckmark sheet %s\nthen look at them: %s; change a line of %s, and make them again\n",
+		fileInShell(out), outName(out, nil, nil, nil, "", ""), out)
 }
 
 // mostTold is how many pieces are told by their names.
 const mostTold = 12
+
+// told names pieces, or counts them where they are many.
+func told(names []string) string {
+	if len(names) > mostTold {
+		return wording.Counted(len(names), "piece")
+	}
+	return wording.Listed(names, "and")
+}

@@ -50,21 +50,23 @@ func newBlock(u length.Unit, c child) block {
 // middle of the body, and so far up that corner.
 func (b block) corner(middle, top int) point { return point{middle + b.neck, top} }
 
-// neckLine goes from the edge at the middle to the shoulder. Both necks come to it square, so
-// that the two shoulders are sewn alike.
-func (b block) neckLine(edge, middle, top, deep int) []point {
-	share := func(n int, share float64) int { return int(float64(n)*share + 0.5) }
-	points := []point{{edge, top - deep}}
-	if edge < middle {
-		points = append(points, point{middle, top - deep})
+// neckLine goes from the left edge of a piece, whose middle is so far across, to the shoulder.
+// Both necks come to it square, so that the two shoulders are sewn alike.
+func (b block) neckLine(middle, top, deep int) []point {
+	at := func(across, down float64) point {
+		return point{middle + int(float64(b.neck)*across+0.5), top - int(float64(deep)*down+0.5)}
+	}
+	points := []point{{0, top - deep}}
+	if middle > 0 {
+		points = append(points, at(0, 1))
 	}
 	if deep == b.neckFront {
-		points = append(points, point{middle + share(b.neck, 0.47), top - share(deep, 0.89)}, point{middle + share(b.neck, 0.82), top - share(deep, 0.55)})
+		points = append(points, at(0.47, 0.89), at(0.82, 0.55))
 	} else {
-		points = append(points, point{middle + share(b.neck, 0.5), top - share(deep, 0.93)}, point{middle + share(b.neck, 0.8), top - share(deep, 0.7)})
+		points = append(points, at(0.5, 0.93), at(0.8, 0.7))
 	}
-	square := either(b.unit, 1, 1)
-	return append(points, point{middle + b.neck - square, top - either(b.unit, 3, 2)}, b.corner(middle, top))
+	corner := b.corner(middle, top)
+	return append(points, point{corner.across - 1, corner.up - either(b.unit, 3, 2)}, corner)
 }
 
 // shoulderLine goes from the neck to the arm.
@@ -81,11 +83,10 @@ func (b block) armLine(middle, top int) []point {
 	return []point{at(0, 0), at(-steps(b.unit, 5), 0.14), at(-steps(b.unit, 10), 0.45), at(-steps(b.unit, 2), 0.76), at(out/3, 0.97), at(out, 1)}
 }
 
-// hemLine goes from the side back to an edge, so far across, and rises to the side that is
-// flared: so it comes to it square.
-func (b block) hemLine(side point, edge int) []point {
-	wide := side.across - edge
-	return []point{side, {edge + wide*2/3, (side.up*4 + 4) / 9}, {edge + wide/3, 0}, {edge, 0}}
+// hemLine goes from the side back to the left edge, and rises to the side that is flared: so it
+// comes to it square.
+func hemLine(side point) []point {
+	return []point{side, {side.across * 2 / 3, (side.up*4 + 4) / 9}, {side.across / 3, 0}, {0, 0}}
 }
 
 // mm are points in mm.
@@ -151,5 +152,5 @@ func (b block) neckSewn(deep, middle int) float64 {
 	if middle > 0 {
 		setsOut, from = freely, b.placket+b.turn
 	}
-	return b.sewn(b.curve(b.neckLine(0, middle, b.arm, deep), setsOut), b.upright(from), b.seamOf(b.shoulderLine(middle, b.arm)))
+	return b.sewn(b.curve(b.neckLine(middle, b.arm, deep), setsOut), b.upright(from), b.seamOf(b.shoulderLine(middle, b.arm)))
 }

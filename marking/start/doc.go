@@ -10,7 +10,11 @@
 //	child.go    how large a child of a size is
 //	steps.go    lengths in round numbers of a unit, as a file has them
 //	block.go    the measures and curves that all pieces of a garment share
-//	piece.go    what the draft of each kind is filled in with
+//	piece.go    what the draft of a piece is filled in with, by its kind:
+//	bodice.go   fronts, backs and yokes
+//	gathered.go skirts, and panels below a yoke
+//	sleeve.go   sleeves, by their armhole
+//	small.go    collars, pockets, caps
 //	seams.go    which edges of these pieces are sewn together
 //	write.go    the drafts in drafts/, filled in and joined to one text
 //

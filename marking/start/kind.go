@@ -31,6 +31,17 @@ const (
 var kindWords = [...]string{band: "band", pocket: "pocket", collar: "collar", sleeve: "sleeve", bonnet: "cap",
 	yoke: "yoke", skirt: "skirt", front: "front", back: "back"}
 
+// Unknown are those of some names that have none of the words: they become rectangles.
+func Unknown(names []string) []string {
+	var all []string
+	for _, name := range names {
+		if readName(name).kind == plain {
+			all = append(all, name)
+		}
+	}
+	return all
+}
+
 // named is what a name says of a piece.
 type named struct {
 	name        string

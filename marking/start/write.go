@@ -21,6 +21,9 @@ var folder embed.FS
 
 var drafts = template.Must(template.New("").ParseFS(folder, "drafts/*.toml"))
 
+// mostSeams is how many seams are written at most: a file may have no more.
+const mostSeams = 1000
+
 // notesAt is how far from the left the notes of lines stand.
 const notesAt = 32
 
@@ -51,6 +54,7 @@ func File(a Answers) string {
 	for _, key := range inOrder(names) {
 		seams = append(seams, all[key].seams(b, key)...)
 	}
+	seams = seams[:min(len(seams), mostSeams)]
 	if len(seams) > 0 {
 		text.WriteByte('\n')
 		write("seams", struct {

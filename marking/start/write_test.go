@@ -174,6 +174,17 @@ func TestAYokeHasTucks(t *testing.T) {
 	}
 }
 
+// A thousand pieces are the most that a file may have; of their seams it has as many.
+func TestAThousandPieces(t *testing.T) {
+	var names []string
+	for i := range 250 {
+		for _, word := range []string{"front", "back", "sleeve", "collar"} {
+			names = append(names, fmt.Sprintf("set %d %s", i, word))
+		}
+	}
+	withoutRemark(t, start.Answers{Title: "Dresses", Size: "2 years", Unit: length.Inch, Pieces: names})
+}
+
 // What is the same as another piece is not written twice.
 func TestPiecesThatAreLike(t *testing.T) {
 	p, _, text := made(t, start.Answers{Title: "Dress", Size: "2 years", Unit: length.Inch, Pieces: strings.Split("front,back,lining front,pocket,left pocket,right front", ",")})
