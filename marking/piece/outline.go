@@ -49,6 +49,7 @@ func checkOutline(piece *Piece, ps source.PieceSpec, spec *source.Spec, found *F
 	for _, es := range ps.Edges {
 		checkPoints(es, found)
 	}
+	ps.Edges = followed(ps.Edges)
 	if len(found.List) > before {
 		return false
 	}
@@ -238,7 +239,11 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 			continue
 		}
 		told[nearest] = true
-		found.Add(at, "give both edges the same point for their corner, or add the edge that is missing between them"+asks, openBetween,
+		hint := "give both edges the same point for their corner, or add the edge that is missing between them"
+		if es.Redrawn || ps.Edges[nearest.edge].Redrawn {
+			hint = endsOnNone
+		}
+		found.Add(at, hint+asks, openBetween,
 			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap))
 	}
 }

@@ -38,6 +38,7 @@ func (t *fileTable) edge() EdgeSpec {
 	t.need("points", pointsHint)
 	e := t.edgeAsSewn()
 	e.Points = t.points("points")
+	e.Redrawn = t.spot.child("points").isOver()
 	e.Smooth = t.yes("smooth")
 	return e
 }

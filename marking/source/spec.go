@@ -72,6 +72,7 @@ type EdgeSpec struct {
 	Key       string
 	Place     fault.Place
 	Points    Points // from corner to corner
+	Redrawn   bool   // in place of other points: the edges beside it follow
 	Smooth    bool   // a curve through its points, else straight from each to the next
 	Allowance Length // of its seam
 	Hem       Length // its depth, in place of a seam's allowance

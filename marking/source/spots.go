@@ -34,6 +34,7 @@ type spot struct {
 	name    string // of a key or table; "" of an element
 	file    string // "" where there is one file only
 	line    int
+	over    bool    // its value takes the place of one in what it is like, or in its file
 	own     bool    // has a [header] or a "=" of its own
 	within  []*spot // in the order of the file
 	byName  map[string]*spot
@@ -115,6 +116,19 @@ func (n *spot) standIn(file string) {
 		c.standIn(file)
 	}
 }
+
+// laidOver returns the spot of a value that takes the place of another.
+func (n *spot) laidOver() *spot {
+	if n == nil {
+		return nil
+	}
+	other := *n
+	other.over = true
+	return &other
+}
+
+// isOver reports whether the value there takes the place of another.
+func (n *spot) isOver() bool { return n != nil && n.over }
 
 // holding returns the spot with other keys within it; one that is nowhere stays so.
 func (n *spot) holding(within []*spot) *spot {

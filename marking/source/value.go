@@ -1,6 +1,8 @@
 package source
 
 import (
+	"slices"
+
 	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
 )
@@ -54,6 +56,13 @@ type Other struct {
 
 // Others returns what a point may be meant as, the first of which is 0; nil for most.
 func (p Points) Others(i int) []Other { return p.others[i] }
+
+// Through returns points in the place of these, whose own lines are not known.
+func (p Points) Through(points []plane.Point) Points {
+	other := Points{Value: p.Value, lines: slices.Repeat([]int{p.Place.Line}, len(points))}
+	other.V = points
+	return other
+}
 
 // On returns a place on the line on which a point stands, the first of which is 0, in the
 // file in which that is; the line is 0 where it is not known.

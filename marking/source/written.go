@@ -120,7 +120,7 @@ func (w written) over(lower written) written {
 				one := upper.over(under)
 				add(key, one.values, one.spot)
 			case w.has(key):
-				add(key, w.values[key], w.spot.child(key))
+				add(key, w.values[key], w.spot.child(key).laidOver())
 			case !w.replaces(key):
 				add(key, lower.values[key], lower.spot.child(key))
 			}
