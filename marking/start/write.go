@@ -19,7 +19,7 @@ import (
 //go:embed drafts
 var folder embed.FS
 
-var drafts = template.Must(template.New("").ParseFS(folder, "drafts/*.toml"))
+var drafts = template.Must(template.New("").Funcs(template.FuncMap{"keyed": keyed}).ParseFS(folder, "drafts/*.toml"))
 
 // mostSeams is how many seams are written at most: a file may have no more.
 const mostSeams = 1000
