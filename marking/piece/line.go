@@ -79,8 +79,15 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 // pointsLine returns the line through points, or notes why it is none and returns nil.
 func pointsLine(piece *Piece, ls source.LineSpec, found *Findings) plane.Path {
 	line := plane.Path(ls.Points.V)
-	if ls.Smooth {
+	switch {
+	case ls.Smooth:
 		line = plane.Curve(line, plane.Point{}, plane.Point{})
+	case ls.Centre.Given():
+		before := len(found.List)
+		if found.checkArc(ls.Points, ls.Centre); len(found.List) > before {
+			return nil
+		}
+		line = arcThrough(line, ls.Centre.V)
 	}
 	if line.Length() < LeastLine {
 		return line

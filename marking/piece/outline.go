@@ -75,8 +75,11 @@ func checkOutline(piece *Piece, ps source.PieceSpec, spec *source.Spec, found *F
 		last := len(o.points) - 1
 		e := Edge{Key: o.spec.Key, Place: o.spec.Place, OnFold: i == fold, Path: o.points,
 			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
-		if o.spec.Smooth {
+		switch {
+		case o.spec.Smooth:
 			e.Path = smoothEdge(order, i, fold)
+		case o.spec.Centre.Given():
+			e.Path = arcThrough(o.points, o.spec.Centre.V)
 		}
 		piece.Edges = append(piece.Edges, e)
 	}
@@ -103,6 +106,7 @@ func checkPoints(es source.EdgeSpec, found *Findings) {
 		found.Add(es.Place, "divide it into two edges, so that each has two ends",
 			"the edge comes back to its own beginning")
 	}
+	found.checkArc(es.Points, es.Centre)
 }
 
 // orientedEdge is an edge as it is walked: its points from corner to corner.

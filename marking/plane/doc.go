@@ -12,6 +12,7 @@
 //	tree.go                    finding the segments near a place, of one long path
 //	crossing.go, clip.go       where two paths meet, and what of one lies in a box
 //	curve.go                   a smooth curve through points
+//	arc.go                     a circle's arc
 //	rough.go                   a line that was traced, without its roughness
 //	offset.go                  the line beside a path, by the three that follow
 //	hollow.go                  what is crowded with points is bridged

@@ -27,6 +27,7 @@
 //	readedge.go     the edges of a piece; a rectangle
 //	enlarge.go      points of a draft that is smaller than the piece
 //	factor.go       a number that is no length, and its bounds
+//	readline.go     lines of a piece
 //	step.go         points in steps, each from the one before
 //	written.go      a table as it is written, and one laid over another
 //	layers.go       files and pieces that are like others, and what differs in them

@@ -18,9 +18,11 @@ func (p PieceSpec) FullSize() PieceSpec {
 	p.Edges, p.Lines = slices.Clone(p.Edges), slices.Clone(p.Lines)
 	for i := range p.Edges {
 		p.Edges[i].Points = p.Edges[i].Points.enlarged(by)
+		p.Edges[i].Centre.V = p.Edges[i].Centre.V.Mul(by)
 	}
 	for i := range p.Lines {
 		p.Lines[i].Points = p.Lines[i].Points.enlarged(by)
+		p.Lines[i].Centre.V = p.Lines[i].Centre.V.Mul(by)
 	}
 	p.GrainPoints = p.GrainPoints.enlarged(by)
 	return p
@@ -49,10 +51,10 @@ func (p PieceSpec) refuseEnlarged() error {
 	full := p.FullSize()
 	all := [][]plane.Point{full.GrainPoints.V}
 	for _, e := range full.Edges {
-		all = append(all, e.Points.V)
+		all = append(all, e.Points.V, []plane.Point{e.Centre.V})
 	}
 	for _, l := range full.Lines {
-		all = append(all, l.Points.V)
+		all = append(all, l.Points.V, []plane.Point{l.Centre.V})
 	}
 	for _, q := range slices.Concat(all...) {
 		for _, mm := range []float64{q.X, q.Y} {

@@ -110,7 +110,9 @@ func (s BlockSpec) faults(p part) {
 }
 
 func (s EdgeSpec) faults(p part) {
-	p.need(p.points("points", s.Points))
+	points := p.points("points", s.Points)
+	p.need(points)
+	p.centre(s.Centre, s.Smooth, points, len(s.Points.V))
 	allowance := p.length("allowance", s.Allowance, fromZero)
 	hem := p.length("hem", s.Hem, aboveZero)
 	turn := p.length("turn", s.Turn, fromZero)
@@ -194,6 +196,7 @@ func (s EdgePleatSpec) faults(p part) {
 func (s LineSpec) faults(p part) {
 	along, distance := p.text("along", s.Along), p.length("distance", s.Distance, aboveZero)
 	points := p.points("points", s.Points)
+	p.centre(s.Centre, s.Smooth, points, len(s.Points.V))
 	from, to := p.text("from", s.From), p.text("to", s.To)
 	word(p, "kind", s.Kind, lineWords[:])
 	switch {

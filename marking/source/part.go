@@ -172,6 +172,20 @@ func (p part) points(key string, v Points) said {
 	return s
 }
 
+// centre looks at the centre of an arc, and what stands beside it.
+func (p part) centre(v Point, smooth bool, points said, n int) {
+	centre := look(p, "centre", v, func(q plane.Point) error {
+		for _, mm := range []float64{q.X, q.Y} {
+			if _, err := length.Bounded(inMM(mm), mm); err != nil {
+				return err
+			}
+		}
+		return refuseArc(n)
+	})
+	p.refuseWithout(centre, points)
+	p.refuseBeside(said{"smooth", p.place.Under("smooth"), smooth}, centre)
+}
+
 // point looks at the nth point, counted from 1.
 func (p part) point(at fault.Place, nth int, q plane.Point) {
 	for _, mm := range []float64{q.X, q.Y} {

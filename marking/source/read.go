@@ -244,40 +244,6 @@ func notTwoPoints(n int) string {
 	return fmt.Sprintf("has %s, and needs two", wording.Counted(n, "point"))
 }
 
-const (
-	lineNowhere = "where the line runs is missing"
-	endsAnyway  = "from and to name the edges that a line through points runs from and to; one along an edge runs from cutting line to cutting line anyway"
-)
-
-func (t *fileTable) line() LineSpec {
-	t.know("along", "distance", "points", "smooth", "from", "to", "kind")
-	const either = "give the edge it runs along and its distance from it, or give its points"
-	if t.has("points") {
-		t.refuseBeside("along", "points", either)
-		t.refuseBeside("distance", "points", either)
-	} else {
-		t.refuseWithout("smooth", "points", "smooth draws a curve through points; a line along an edge is as that edge is")
-		t.refuseWithout("from", "points", endsAnyway)
-		t.refuseWithout("to", "points", endsAnyway)
-		t.refuseWithout("along", "distance", either)
-		t.refuseWithout("distance", "along", either)
-		if !t.has("along") && !t.has("distance") && len(t.meant) == 0 {
-			t.report(t.place, lineNowhere, either)
-		}
-	}
-	return LineSpec{
-		Key:      t.name,
-		Place:    t.place,
-		Along:    t.reference("along"),
-		Distance: t.length("distance", aboveZero),
-		Points:   t.points("points"),
-		Smooth:   t.yes("smooth"),
-		From:     t.reference("from"),
-		To:       t.reference("to"),
-		Kind:     choice[LineKind](t, "kind", lineWords[:]),
-	}
-}
-
 func (t *fileTable) notch() NotchSpec {
 	t.know("edge", "from", "at")
 	t.need("edge", `it names the edge that is notched: edge = "armhole"`)

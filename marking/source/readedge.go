@@ -34,12 +34,14 @@ func (t *fileTable) edges(drawn *drawnPiece) []EdgeSpec {
 }
 
 func (t *fileTable) edge() EdgeSpec {
-	t.know("points", "smooth", "allowance", "hem", "turn", "marked")
+	t.know("points", "smooth", "centre", "allowance", "hem", "turn", "marked")
 	t.need("points", pointsHint)
 	e := t.edgeAsSewn()
 	e.Points = t.points("points")
 	e.Redrawn = t.spot.child("points").isOver()
 	e.Smooth = t.yes("smooth")
+	e.Centre = t.centre()
+	t.arc(e.Points, e.Centre)
 	return e
 }
 
@@ -107,8 +109,8 @@ func (t *fileTable) withoutPoints(edges []EdgeSpec, noSuch, noCourse, hint strin
 			t.report(one.place, noSuch, hint)
 			continue
 		}
-		one.know("allowance", "hem", "turn", "marked", "points", "smooth")
-		for _, key := range []string{"points", "smooth"} {
+		one.know("allowance", "hem", "turn", "marked", "points", "smooth", "centre")
+		for _, key := range []string{"points", "smooth", "centre"} {
 			if one.has(key) {
 				one.report(one.at(key), noCourse, hint)
 			}

@@ -108,3 +108,49 @@ func ofPoint(nth int, err error) error {
 	f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
 	return f
 }
+
+const (
+	centreForm = "write centre = [0, 0]: the middle of the circle"
+	arcEnds    = "an arc has its two ends, and a third point on it where they alone do not tell which way round it runs"
+)
+
+// centre reads the middle of the circle that an edge or a line runs round.
+func (t *fileTable) centre() Point {
+	return value(t, "centre", func(v any) (plane.Point, error) {
+		pair, isPair := v.([]any)
+		if !isPair {
+			return plane.Point{}, &fault.Fault{Cause: "must be two numbers in brackets, but is " + asGiven(v), Hint: centreForm}
+		}
+		if len(pair) != 2 {
+			return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("has %s, and needs two", wording.Counted(len(pair), "number")), Hint: centreForm}
+		}
+		var at [2]float64
+		for i, number := range pair {
+			mm, err := t.measure(number, anywhere)
+			if err != nil {
+				return plane.Point{}, err
+			}
+			t.noteUnspaced(t.at("centre"), number, nil)
+			at[i] = mm
+		}
+		return plane.Point{X: at[0], Y: at[1]}, nil
+	})
+}
+
+// arc looks at what stands beside the centre of an arc.
+func (t *fileTable) arc(points Points, centre Point) {
+	if t.values["smooth"] == true {
+		t.refuseBeside("smooth", "centre", "an arc is round by itself: leave smooth out")
+	}
+	if centre.Given() {
+		t.note(centre.Place, refuseArc(len(points.V)))
+	}
+}
+
+// refuseArc refuses an arc of so many points.
+func refuseArc(n int) error {
+	if n > 3 {
+		return &fault.Fault{Cause: fmt.Sprintf("has %s beside it", wording.Counted(n, "point")), Hint: arcEnds}
+	}
+	return nil
+}

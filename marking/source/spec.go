@@ -73,7 +73,8 @@ type EdgeSpec struct {
 	Place     fault.Place
 	Points    Points // from corner to corner
 	Redrawn   bool   // in place of other points: the edges beside it follow
-	Smooth    bool   // a curve through its points, else straight from each to the next
+	Smooth    bool   // a curve through its points, else straight from each to the next, or
+	Centre    Point  // of the circle's arc that it is, through two points, or three
 	Allowance Length // of its seam
 	Hem       Length // its depth, in place of a seam's allowance
 	Turn      Length // what is folded under at the edge of the hem
@@ -172,7 +173,8 @@ type LineSpec struct {
 	Along    Text   // the edge it runs along, ...
 	Distance Length // ... so far from it; or
 	Points   Points // where it runs,
-	Smooth   bool   // as a curve,
+	Smooth   bool   // as a curve, or
+	Centre   Point  // as an arc about it,
 	From     Text   // from the cutting line of this edge, past its first point or short of it,
 	To       Text   // to that of this one
 	Kind     Value[LineKind]

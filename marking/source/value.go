@@ -41,6 +41,9 @@ type (
 	Flag    = Value[bool] // yes or no, where it matters whether it was said
 )
 
+// Point is one place of the piece.
+type Point = Value[plane.Point]
+
 // Points are places of the piece, at least two.
 type Points struct {
 	Value[[]plane.Point]

@@ -1,0 +1,34 @@
+package plane
+
+import "math"
+
+// Arc returns the arc about a centre from one point to another, turned by so many radians,
+// to the left where they are more than 0, as a path of short straight pieces within 0.01 mm
+// of it. The turn must lead from the way of the first point to that of the other. Where the
+// two are not equally far from the centre, the radius goes evenly from the one to the other.
+// No turn gives the straight line from point to point.
+//
+// A piece that turns by h strays from its curve by h²/8 of the second derivative at most
+// (any text on numerical analysis, under linear interpolation), which here is the radius
+// and twice what it changes by for each radian.
+func Arc(from, to, centre Point, turn float64) Path {
+	a, b := from.Sub(centre), to.Sub(centre)
+	start, radius := math.Atan2(a.Y, a.X), a.Length()
+	grows := b.Length() - radius
+	pieces := 1.0
+	if turn != 0 {
+		bend := max(radius, b.Length()) + 2*math.Abs(grows/turn)
+		pieces = max(1, math.Ceil(math.Abs(turn)*math.Sqrt(bend/(8*flatness))), math.Ceil(math.Abs(turn)/gentleTurn))
+	}
+	arc := Path{from}
+	for k := 1.0; k < pieces; k++ {
+		sin, cos := math.Sincos(start + turn*k/pieces)
+		arc = append(arc, centre.Add(Point{cos, sin}.Mul(radius+grows*k/pieces)))
+	}
+	return append(arc, to)
+}
+
+// Turn returns by how many radians the way of a step turns to the way of another, the
+// shorter way round: more than 0 to the left, and a half turn at most. Steps of no length
+// have no way; the turn is 0.
+func Turn(from, to Point) float64 { return math.Atan2(from.Cross(to), from.Dot(to)) }
