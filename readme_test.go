@@ -48,8 +48,8 @@ func typed(line string) []string {
 	return words
 }
 
-// The TOML of the README, block after block, is one file that can be drawn;
-// its commands run; its error message is what that mistake gives.
+// The TOML of the README, block after block, is one file that can be drawn, with the drawings
+// that stand before it; its commands run; its error message is what that mistake gives.
 func TestReadme(t *testing.T) {
 	root, err := os.Getwd()
 	require.NoError(t, err)
@@ -59,7 +59,10 @@ func TestReadme(t *testing.T) {
 	var excerpts []string // of what commands print
 	var commands []string
 	for _, b := range blocks {
-		switch b.language {
+		language, name, _ := strings.Cut(b.language, " ")
+		switch language {
+		case "svg": // the words behind it name the file
+			require.NoError(t, os.WriteFile(name, []byte(b.text), 0o644))
 		case "toml":
 			orchard += b.text
 			require.NoError(t, os.WriteFile("orchard.toml", []byte(orchard), 0o644))
