@@ -64,10 +64,14 @@ func TestReadme(t *testing.T) {
 		case "svg": // the words behind it name the file
 			require.NoError(t, os.WriteFile(name, []byte(b.text), 0o644))
 		case "toml":
-			orchard += b.text
-			require.NoError(t, os.WriteFile("orchard.toml", []byte(orchard), 0o644))
+			file, text := name, b.text // one with a name stands by itself
+			if name == "" {
+				orchard += b.text
+				file, text = "orchard.toml", orchard
+			}
+			require.NoError(t, os.WriteFile(file, []byte(text), 0o644))
 			var out, errs bytes.Buffer
-			assert.Equal(t, 0, run([]string{"tuckmark", "sheet", "orchard.toml"}, &out, &errs),
+			assert.Equal(t, 0, run([]string{"tuckmark", "sheet", file}, &out, &errs),
 				"the file as far as\n%s\n%s", b.text, errs.String())
 		case "text":
 			if strings.Contains(b.text, "\nhint: ") {
@@ -96,7 +100,7 @@ func TestReadme(t *testing.T) {
 		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 29, ran, "commands of the README that were run")
+	assert.Equal(t, 32, ran, "commands of the README that were run")
 	assert.Len(t, excerpts, 3, "what the README shows of what is printed")
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
