@@ -31,6 +31,7 @@
 //	stitch.go, corner.go          the stitch line of an armhole, as of any edge; where it ends
 //	sewn.go, inside.go            all that is sewn, as one ring; what of a line lies inside
 //	line.go, notch.go, grain.go   what a maker asked for
+//	besideline.go                 a line at a distance from a straight edge, or another line
 //	grainguess.go                 the grain of a piece whose file does not say it
 //	lineends.go, nearedge.go      lines that run to an edge, or end a little beyond one
 //	edgepleat.go, pleatarrow.go   pleats in an edge; the arrow of every pleat

@@ -90,7 +90,10 @@ func ledTo(e source.EdgeSpec, to plane.Point, open [2]bool) (led plane.Path, off
 		defer func() { led = led.Reversed() }()
 	}
 	course := points
-	if e.Smooth {
+	switch {
+	case e.Centre.Given() && len(points) <= 3:
+		course = arcThrough(points, e.Centre.V)
+	case e.Smooth:
 		course = plane.Curve(points, plane.Point{}, plane.Point{})
 	}
 	end, way := course[len(course)-1], course.EndDirection()

@@ -50,20 +50,25 @@ var lineRoles = [...]mark.Role{source.FoldLine: mark.Fold, source.CentreLine: ma
 
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
-	for _, ls := range ps.Lines {
+	for _, ls := range linesInOrder(ps.Lines, found) {
 		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1, place: ls.Place}
 		if piece.EdgeNumber(ls.Key) >= 0 {
 			found.Add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
 			continue
 		}
-		if ls.Along.Given() {
+		switch {
+		case piece.misses(ls, ps.Lines):
+			continue
+		case ls.Beside.Given():
+			piece.besideLine(&line, ls, found)
+		case ls.Along.Given():
 			line.Along = found.findEdge(piece, ls.Along)
 			if line.Along < 0 {
 				continue
 			}
 			line.Distance = ls.Distance.V
 			line.Path = parallelLine(piece, ls, line.Along, found)
-		} else {
+		default:
 			line.Path = pointsLine(piece, ls, found)
 		}
 		if line.Path.Length() < LeastLine {

@@ -195,22 +195,35 @@ func (s EdgePleatSpec) faults(p part) {
 
 func (s LineSpec) faults(p part) {
 	along, distance := p.text("along", s.Along), p.length("distance", s.Distance, aboveZero)
+	beside, at, side := p.text("beside", s.Beside), p.length("at", s.At, aboveZero), p.text("side", s.Side)
 	points := p.points("points", s.Points)
+	smooth := said{"smooth", p.place.Under("smooth"), s.Smooth}
 	p.centre(s.Centre, s.Smooth, points, len(s.Points.V))
-	from, to := p.text("from", s.From), p.text("to", s.To)
+	from, to, long := p.text("from", s.From), p.text("to", s.To), p.length("length", s.Length, aboveZero)
 	word(p, "kind", s.Kind, lineWords[:])
 	switch {
+	case beside.given:
+		for _, other := range []said{along, distance, points, smooth} {
+			p.refuseBeside(other, beside)
+		}
+		p.need(at)
+		p.refuseWithout(long, from)
+		p.refuseBeside(long, to)
+		return
 	case points.given:
 		p.refuseBeside(along, points)
 		p.refuseBeside(distance, points)
-	case !along.given && !distance.given:
+	case !along.given && !distance.given && !at.given:
 		p.report(p.place, lineNowhere)
 	default:
 		p.refuseWithout(along, distance)
 		p.refuseWithout(distance, along)
-		p.refuseWithout(said{"smooth", p.place.Under("smooth"), s.Smooth}, points)
+		p.refuseWithout(smooth, points)
 		p.refuseWithout(from, points)
 		p.refuseWithout(to, points)
+	}
+	for _, s := range []said{at, side, long} {
+		p.refuseWithout(s, beside)
 	}
 }
 

@@ -241,7 +241,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 	const inPiece = "\nhint: what is folded back at an edge is the hem of that edge (hem, turn); what lies or is cut within the piece is a line: write "
 	const space = "\nhint: take it out, and type what is meant with the space bar"
 	const comma = "\nhint: a decimal is written with a point, not with a comma: [1.5, 3]"
-	const either = "\nhint: give the edge it runs along and its distance from it, or give its points"
+	const either = "\nhint: give the edge it runs along and its distance from it, or what it lies beside and at what distance, or give its points"
 	const together = "\nhint: tucks are stitched to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
 	tuck := func(s string) string {
 		return small + "[piece.front.tuck.yoke]\nbeside=\"all\"\nwidth=1\ncount=2\nfirst=1\n" + s

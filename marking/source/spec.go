@@ -172,11 +172,15 @@ type LineSpec struct {
 	Place    fault.Place
 	Along    Text   // the edge it runs along, ...
 	Distance Length // ... so far from it; or
+	Beside   Text   // the straight edge or line it lies beside, ...
+	At       Length // ... at this distance,
+	Side     Text   // on the side of this edge; or
 	Points   Points // where it runs,
 	Smooth   bool   // as a curve, or
 	Centre   Point  // as an arc about it,
 	From     Text   // from the cutting line of this edge, past its first point or short of it,
-	To       Text   // to that of this one
+	To       Text   // to that of this one; beside something from and to a line as well
+	Length   Length // so far from the edge From, beside something
 	Kind     Value[LineKind]
 }
 
