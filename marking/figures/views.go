@@ -117,7 +117,7 @@ func (c comparison) tables(title string, each []mark.Table) []mark.Table {
 	var all []mark.Table
 	labels := inAny(each, rowLabels)
 	for _, head := range inAny(each, func(t mark.Table) []string { return t.Heads[min(1, len(t.Heads)):] }) {
-		t := mark.Table{Title: strings.TrimPrefix(strings.TrimSuffix(title+": "+head, ": "), ": "), Heads: append([]string{""}, c.names...)}
+		t := mark.Table{Title: headed(title, head), Heads: append([]string{""}, c.names...)}
 		for _, label := range labels {
 			cells := []string{label}
 			for _, one := range each {
@@ -132,6 +132,17 @@ func (c comparison) tables(title string, each []mark.Table) []mark.Table {
 		}
 	}
 	return all
+}
+
+// headed is the title of a table with the head of one of its columns.
+func headed(title, head string) string {
+	switch {
+	case title == "" || head == "":
+		return title + head
+	case strings.Contains(title, ": "):
+		return title + ", " + head
+	}
+	return title + ": " + head
 }
 
 // notThere stands where a view has no such number.

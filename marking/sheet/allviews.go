@@ -20,6 +20,9 @@ const (
 	// viewStep is at what distances, in mm, along a line it is looked whether it is
 	// another. A line of a view is drawn longer than it must be by no more than that.
 	viewStep = 1
+	// leastApart bounds, in mm, what of a line of a view is drawn, or half of a line that is
+	// shorter than twice that: less of one beyond its like is where that runs on to a line that lies elsewhere, and is drawn itself.
+	leastApart = 5
 )
 
 // WithViews returns the sheets of a pattern with the lines of other views of its file on
@@ -92,19 +95,16 @@ func elsewhere(path plane.Path, lines []*plane.Tree) []plane.Path {
 	begin, off := 0.0, false
 	for along := 0.0; ; along = min(along+viewStep, length) {
 		q, _ := path.At(along)
-		if away := !on(q); away != off {
-			if off = away; away {
-				begin = max(0, along-viewStep)
-			} else {
-				parts = append(parts, path.Between(begin, along))
-			}
+		away := !on(q) && along < length
+		switch {
+		case away && !off:
+			begin = max(0, along-viewStep)
+		case !away && off && along-begin > min(leastApart, length/2):
+			parts = append(parts, path.Between(begin, along))
 		}
+		off = away
 		if along == length {
-			break
+			return parts
 		}
 	}
-	if off {
-		parts = append(parts, path.Between(begin, length))
-	}
-	return parts
 }

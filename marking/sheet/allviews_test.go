@@ -104,6 +104,7 @@ func TestThePartsOfALineThatLieElsewhere(t *testing.T) {
 		{"beside it", line(10, 1, 90, 1), []float64{80}},
 		{"past its end", line(50, 0, 150, 0), []float64{50}},
 		{"from before its beginning to past its end", line(-20, 0, 130, 0), []float64{20, 30}},
+		{"hardly past its end", line(0, 0, 104, 0), nil},
 		{"away and back", line(0, 0, 30, 0, 50, 10, 70, 0, 100, 0), []float64{44.7}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
