@@ -168,3 +168,62 @@ func asCut(p *piece.Piece, text string) string {
 	}
 	return b.String()
 }
+
+// An outline that was traced, 1 mm from point to point and up to 0.1 mm off, is cut where
+// the clean one is.
+func TestCuttingLinesOfATracing(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		draft func(*rapid.T) string
+	}{{"bodice", sketch.Bodice}, {"sleeve", sketch.Sleeve}, {"gore", sketch.Gore}} {
+		t.Run(c.name, func(t *testing.T) {
+			rapid.Check(t, func(t *rapid.T) {
+				text := c.draft(t)
+				clean, err := made.Pattern(sketch.Front(netDrawn + text))
+				require.NoError(t, err, text)
+				rough := netDrawn + traced(t, &clean.Pieces[0], text)
+				pattern, err := made.Pattern(sketch.Front(rough))
+				require.NoError(t, err, text)
+				of := &clean.Pieces[0]
+				for _, e := range pattern.Pieces[0].Edges {
+					for _, q := range sketch.Places(e.Path, 5) {
+						nearest, away := nearestGiven(of, q)
+						require.Greater(t, away, min(e.Allowance, nearest.Allowance)-0.15, "%s, in mm, at %v\n%s", e.Key, q, text)
+						// Past its corner a line is as true as the last steps of its edge are.
+						require.Less(t, sketch.Away(q, of.Outline), 2.0, "%s, in mm, at %v\n%s", e.Key, q, text)
+					}
+				}
+			})
+		})
+	}
+}
+
+// traced writes the sketch of a piece with its edges as a hand traces them.
+func traced(t *rapid.T, p *piece.Piece, text string) string {
+	var b strings.Builder
+	for _, line := range strings.Split(text, "\n") {
+		key, rest, isEdge := strings.Cut(line, ": ")
+		if !isEdge {
+			fmt.Fprintln(&b, line)
+			continue
+		}
+		_, attributes, _ := strings.Cut(rest, "|")
+		e := p.Edges[p.EdgeNumber(key)]
+		places := sketch.Places(e.Given, 1)
+		var points []string
+		last := places[0]
+		for i, q := range places {
+			off := plane.Point{}
+			if i > 0 && i < len(places)-1 && !e.OnFold {
+				if q.Distance(last) < 0.7 {
+					continue
+				}
+				last = q
+				off.X, off.Y = rapid.Float64Range(-0.07, 0.07).Draw(t, "x"), rapid.Float64Range(-0.07, 0.07).Draw(t, "y")
+			}
+			points = append(points, fmt.Sprintf("%.6f,%.6f", (q.X+off.X)/25.4, (q.Y+off.Y)/25.4))
+		}
+		fmt.Fprintf(&b, "%s: %s |%s\n", key, strings.Join(points, " "), strings.ReplaceAll(attributes, "smooth = true;", ""))
+	}
+	return b.String()
+}

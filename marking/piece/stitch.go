@@ -15,7 +15,8 @@ import (
 //   - Past the ends of its edge it is lengthened straight, the way the edge runs
 //     there; where that is given in shorter steps than a quarter of the allowance,
 //     or than 6 mm, along the chord over so much, for such a step is as rough as
-//     the measuring.
+//     the measuring. Where the stitch lines are drawn it is lengthened beside its
+//     neighbour, and the allowance of that counts as well.
 //   - An allowance that leaves nothing of the piece along its edge, or that the
 //     piece is too narrow for somewhere, is a mistake to be told, not a line to
 //     be drawn in part.
@@ -142,20 +143,23 @@ func (p *Piece) rule(in inset, run float64, found *Findings) (ruling, bool) {
 		return ruling{}, false
 	}
 	r := ruling{inset: in, clear: [2]float64{math.Inf(1), math.Inf(1)}, path: line.Path, start: e.Given.StartDirection(), end: e.Given.EndDirection()}
-	reach := min(sturdy*max(math.Abs(d), e.inside), sturdyStep)
+	before, after := p.Neighbours(in.edge)
+	reach := func(beside int) float64 {
+		return min(sturdy*max(math.Abs(d), e.inside, p.Edges[beside].inside), sturdyStep)
+	}
 	own, edge := plane.NewTree(line.Path), plane.NewTree(e.Given)
 	last := len(line.Path) - 1
 	if line.Path[0].Distance(e.Given[0].Add(r.start.Left().Mul(d))) > Rounding {
-		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach)
+		r.start = wayOut(own, line.Path[1].Distance(line.Path[0]), line.Path.StartDirection(), reach(before))
 		r.clear[0] = clearWay(edge, line.Path[0], r.start.Mul(-1), math.Abs(d), run)
 	} else {
-		r.start = wayOut(edge, e.steps[0], r.start, reach)
+		r.start = wayOut(edge, e.steps[0], r.start, reach(before))
 	}
 	if line.Path[last].Distance(e.Given[len(e.Given)-1].Add(r.end.Left().Mul(d))) > Rounding {
-		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach)
+		r.end = wayIn(own, line.Path[last-1].Distance(line.Path[last]), line.Path.EndDirection(), reach(after))
 		r.clear[1] = clearWay(edge, line.Path[last], r.end, math.Abs(d), run)
 	} else {
-		r.end = wayIn(edge, e.steps[1], r.end, reach)
+		r.end = wayIn(edge, e.steps[1], r.end, reach(after))
 	}
 	if r.far = runOut * in.d; e.inside > 0 { // it may have to run on past a wider hem
 		r.far = run
