@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+	"testing/fstest"
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
@@ -64,7 +65,12 @@ func patterns(t *testing.T) map[string]*garment.Pattern {
 		text += block[1]
 	}
 	require.NotEmpty(t, text)
-	for name, text := range map[string]string{"README": text, "everything": sketch.Frock, "everything for a doll": strings.Replace(sketch.Frock, `unit = "in"`, `unit = "cm"`, 1)} {
+	drawings := fstest.MapFS{}
+	for _, block := range regexp.MustCompile("(?s)```svg (\\S+)\n(.*?)```").FindAllStringSubmatch(string(readme), -1) {
+		drawings[block[1]] = &fstest.MapFile{Data: []byte(block[2])}
+	}
+	all["README"] = made.Beside(t, text, drawings)
+	for name, text := range map[string]string{"everything": sketch.Frock, "everything for a doll": strings.Replace(sketch.Frock, `unit = "in"`, `unit = "cm"`, 1)} {
 		all[name] = made.Of(t, text)
 	}
 	return all

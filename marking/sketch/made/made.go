@@ -8,6 +8,7 @@
 package made
 
 import (
+	"io/fs"
 	"math"
 	"os"
 	"path/filepath"
@@ -33,6 +34,15 @@ func Pattern(text string) (*garment.Pattern, error) {
 // Of returns the pattern of a text that has no mistake.
 func Of(t require.TestingT, text string) *garment.Pattern {
 	pattern, err := Pattern(text)
+	require.NoError(t, err, "%s", text)
+	return pattern
+}
+
+// Beside returns the pattern of a text that names files of a folder, and has no mistake.
+func Beside(t require.TestingT, text string, folder fs.FS) *garment.Pattern {
+	spec, err := source.Reader{Printable: sketch.HasLetter, Folder: folder}.Read("linden.toml", []byte(text))
+	require.NoError(t, err, "%s", text)
+	pattern, err := garment.Check(spec)
 	require.NoError(t, err, "%s", text)
 	return pattern
 }
