@@ -82,10 +82,10 @@ func (t *fileTable) rectangle() []EdgeSpec {
 	size := value(t, "rectangle", t.size)
 	edges := make([]EdgeSpec, len(sides))
 	for i, side := range sides {
-		at := t.place.Under("edge").Under(side.name).On(size.Place.Line)
-		points := []plane.Point{{X: side.from.X * size.V.X, Y: side.from.Y * size.V.Y}, {X: side.to.X * size.V.X, Y: side.to.Y * size.V.Y}}
-		edges[i] = EdgeSpec{Key: side.name, Place: at}
-		edges[i].Points = Points{Value: GivenAt(points, size.Place), lines: []int{size.Place.Line, size.Place.Line}}
+		at := size.Place // which may be in the file that this one is like
+		at.Key = t.place.Under("edge").Under(side.name).Key
+		points := plane.Path{{X: side.from.X * size.V.X, Y: side.from.Y * size.V.Y}, {X: side.to.X * size.V.X, Y: side.to.Y * size.V.Y}}
+		edges[i] = EdgeSpec{Key: side.name, Place: at, Points: pointsOn(points, size.Place)}
 	}
 	return t.withoutPoints(edges, "a rectangle has no such edge",
 		"cannot stand in a piece with \"rectangle\", whose edges are straight and run from corner to corner",
