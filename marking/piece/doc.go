@@ -38,6 +38,7 @@
 //	marks.go, measures.go         which lines are marks, in what role; what is measured to them
 //	frame.go, baseline.go         u and v; the line that folds are measured from
 //	foldrow.go, foldend.go        folds made alike; where they end
+//	hung.go                       the edges that folds hang from
 //	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
 //	tuckgroups.go                 tucks in groups

@@ -11,7 +11,8 @@ import (
 // Rules of this file. Folds that do not run from edge to edge end at a line: level,
 // the row's length below the place where the stitch line of the edge they hang
 // from meets their base; or following that stitch line, the same length from all
-// of it; or stepped, each fold longer than the one before by the same step.
+// of it; or stepped, each fold longer than the one before by the same step. Where they
+// hang from several edges, the stitch lines of these are one.
 
 // FoldEnd is the level at which a fold ends that does not run from edge to edge.
 type FoldEnd struct {
@@ -32,19 +33,19 @@ func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) 
 	if !r.ends.Below.Given() {
 		return r, true
 	}
-	i := found.findEdge(piece, r.ends.Below)
-	if i < 0 {
+	from, ok := piece.checkHung(r.ends, found)
+	if !ok {
 		return r, false
 	}
-	e := piece.Edges[i]
-	begin, along, meets := r.Base.meets(piece.Outline, e.Line)
-	if i == r.Base.Edge || !meets {
+	hung := piece.stitchLineOf(from)
+	begin, along, meets := r.Base.meets(piece.Outline, hung)
+	if slices.Contains(from, r.Base.Edge) || !meets {
 		found.Add(r.ends.Below.Place, "name the edge at whose stitch line the "+r.Makes.String()+"s begin",
-			"the stitch line of %q does not meet %q, so nothing can be measured from there", e.Key, r.Base.Name)
+			"the stitch line of %s does not meet %q, so nothing can be measured from there", r.ends.Edges(), r.Base.Name)
 		return r, false
 	}
 	// The cloth lies to the left of every edge's line.
-	_, dir := e.Line.At(along)
+	_, dir := hung.At(along)
 	end := FoldEnd{Given: true, down: 1, begin: begin, length: r.ends.Length.V}
 	if dir.Left().Dot(r.Base.Along) < 0 {
 		end.down = -1
@@ -52,7 +53,7 @@ func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) 
 	var follow *plane.Tree // the line at the row's length from the stitch line; nil where nothing is left
 	reach := piece.Tree.Bounds().Width() + piece.Tree.Bounds().Height()
 	if r.ends.Shape.V == source.EndFollow {
-		if line, ok := plane.Offset(e.Line, end.length, reach); ok {
+		if line, ok := plane.Offset(hung, end.length, reach); ok {
 			follow = plane.NewTree(line.Path)
 		}
 	}
@@ -67,8 +68,8 @@ func (r FoldRow) ended(piece *Piece, drawn func(Fold) float64, found *Findings) 
 			length, ok := following(r, follow, end, drawn(*f), reach)
 			if !ok {
 				found.Add(r.ends.Shape.Place, `have them end level: end = "level"`,
-					"%s has no place to end: nothing beside it lies %s from the stitch line of %q",
-					r.name(*f), found.Written(end.length), e.Key)
+					"%s has no place to end: nothing beside it lies %s from the stitch line of %s",
+					r.name(*f), found.Written(end.length), r.ends.Edges())
 				return r, false
 			}
 			f.End.length = length
@@ -134,13 +135,13 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 	}
 	if highest > end.length-SamePoint {
 		found.Add(r.place, r.howManyFit(f.Number),
-			"%s has no cloth: %s from %q the piece begins %s the stitch line of %q, and the %ss are to end %s it",
-			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
+			"%s has no cloth: %s from %q the piece begins %s the stitch line of %s, and the %ss are to end %s it",
+			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Edges(), r.Makes, below(found.Written, end.length))
 		return
 	}
 	found.Add(r.ends.Length.Place, r.Makes.String()+"s end on the piece, below the edge they begin at",
-		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %q, and the %ss are to end %s it",
-		r.Makes, f.Number+1, found.length(u), r.Base.Name, below(found.length, lowest), r.ends.Below.V, r.Makes, below(found.Written, end.length))
+		"the end line lies outside the piece: at %s %d, %s from %q, the cloth ends %s the stitch line of %s, and the %ss are to end %s it",
+		r.Makes, f.Number+1, found.length(u), r.Base.Name, below(found.length, lowest), r.ends.Edges(), r.Makes, below(found.Written, end.length))
 }
 
 // below says how far below a line a place lies, or above it.

@@ -8,6 +8,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: what is remarked of tucks and pleats by themselves: how fine they
@@ -103,7 +104,10 @@ func (m *remarker) top(r FoldRow, f Fold) int {
 // tops warns of folds that begin at another edge than the rest: under the armhole,
 // or in the shoulder seam.
 func (m *remarker) tops(r FoldRow) {
-	own := m.piece.EdgeNumber(r.ends.Below.V)
+	own, hung := -1, m.piece.hung(r.ends)
+	if hung != nil {
+		own = hung[0]
+	}
 	if own < 0 && math.Abs(r.Base.Along.X) > math.Abs(r.Base.Along.Y) {
 		return // they run across the piece, from edge to edge, and have no top
 	}
@@ -117,7 +121,7 @@ func (m *remarker) tops(r FoldRow) {
 		if own < 0 {
 			own = edge // rows from edge to edge begin where their first does
 		}
-		if edge == own {
+		if edge == own || slices.Contains(hung, edge) {
 			continue
 		}
 		if n := len(strays[edge]); n == 0 {
@@ -136,12 +140,12 @@ func (m *remarker) tops(r FoldRow) {
 			verb = "run"
 		}
 		first := r.Folds[slices.IndexFunc(r.Folds, func(f Fold) bool { return f.Number == numbers[0] })]
-		instead := "instead of"
+		instead, hangs := "instead of", r.ends.Edges()
 		if !r.ends.Below.Given() {
-			instead = "where the first runs into"
+			instead, hangs = "where the first runs into", wording.Quoted(m.piece.Edges[own].Key)
 		}
-		m.say(r.place, "%s of %d %s into %q "+instead+" %q: finished, %s lies %s from %q",
-			which, r.Count, verb, m.piece.Edges[edge].Key, m.piece.Edges[own].Key, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
+		m.say(r.place, "%s of %d %s into %q "+instead+" %s: finished, %s lies %s from %q",
+			which, r.Count, verb, m.piece.Edges[edge].Key, hangs, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
 	}
 }
 
@@ -161,11 +165,11 @@ func nearestOf(r FoldRow, numbers []int) string {
 // pleat.
 func (m *remarker) ends(t *TuckRow) {
 	r := t.FoldRow
-	own := m.piece.EdgeNumber(r.ends.Below.V)
-	if own < 0 {
+	hung := m.piece.hung(r.ends)
+	if hung == nil {
 		return
 	}
-	line := m.piece.Edges[own].Line
+	line := m.piece.stitchLineOf(hung)
 	b := r.Base
 	bounds := m.piece.Tree.Bounds()
 	reach := bounds.Width() + bounds.Height() // past the piece, from anywhere on it
@@ -173,8 +177,8 @@ func (m *remarker) ends(t *TuckRow) {
 		u, v := m.piece.stitchingDrawn(f), f.End.V
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
-			m.say(r.ends.Place(), "%s ends %s above the stitch line of %q, within the seam allowance: make it longer",
-				r.name(f), m.unit.OnRuler(c[0].A), r.ends.Below.V)
+			m.say(r.ends.Place(), "%s ends %s above the stitch line of %s, within the seam allowance: make it longer",
+				r.name(f), m.unit.OnRuler(c[0].A), r.ends.Edges())
 			break
 		}
 	}

@@ -2,6 +2,7 @@ package piece
 
 import (
 	"math"
+	"slices"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -51,8 +52,9 @@ func (m *remarker) takes(e *Edge) string {
 // endsInHem warns of tucks that end in a hem.
 func (m *remarker) endsInHem(t *TuckRow) {
 	r := t.FoldRow
-	for _, e := range m.piece.Edges {
-		if e.Hem == 0 || e.Key == r.ends.Below.V {
+	hung := m.piece.hung(r.ends)
+	for i, e := range m.piece.Edges {
+		if e.Hem == 0 || slices.Contains(hung, i) {
 			continue
 		}
 		edge := plane.NewTree(e.Path)

@@ -39,7 +39,7 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 	}
 	edge := p.EdgeNumber(t.ends.Below.V)
 	more, pitch := t.goesOn()
-	if edge < 0 || t.Count < 2 || pitch < SamePoint {
+	if edge < 0 || len(t.ends.Also) > 0 || t.Count < 2 || pitch < SamePoint {
 		return Field{}, false
 	}
 	if e := p.Edges[edge]; e.Given.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {

@@ -142,6 +142,8 @@ func (s TuckSpec) faults(p part) {
 func (e EndSpec) faults(p part) {
 	below, far := p.text("below", e.Below), p.length("length", e.Length, aboveZero)
 	shape, step := word(p, "end", e.Shape, endWords[:]), p.length("step", e.Step, anywhere)
+	p.names(e.Also, below.at)
+	p.refuseWithout(said{"below", below.at, len(e.Also) > 0}, below)
 	p.refuseWithout(below, far)
 	p.refuseWithout(far, below)
 	p.refuseWithout(shape, below)

@@ -40,8 +40,10 @@ func (t *fileTable) tuck() TuckSpec {
 // end reads where folds end. sewn begins the sentence about it: "tucks are
 // stitched".
 func (t *fileTable) end(sewn string) EndSpec {
+	first, also := t.below()
 	e := EndSpec{
-		Below:  t.reference("below"),
+		Below:  first,
+		Also:   also,
 		Length: t.length("length", aboveZero),
 		Shape:  choice[EndShape](t, "end", endWords[:]),
 		Step:   t.length("step", anywhere),
@@ -57,6 +59,21 @@ func (t *fileTable) end(sewn string) EndSpec {
 		t.report(t.at("step"), stepAlone, "a step makes each fold longer or shorter than the one before")
 	}
 	return e
+}
+
+const belowHint = `it names an edge, below = "neck", or edges that lie next to each other: below = ["neck", "shoulder"]`
+
+// below reads the edges that folds hang from.
+func (t *fileTable) below() (first Text, also []Text) {
+	list, isList := t.values["below"].([]any)
+	if !isList {
+		return t.reference("below"), nil
+	}
+	names := t.edgeNames("below", list, belowHint)
+	if names == nil {
+		return GivenAt("", t.at("below")), nil
+	}
+	return names[0], names[1:]
 }
 
 const stepAlone = `has no meaning without end = "stepped"`

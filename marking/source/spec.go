@@ -3,6 +3,7 @@ package source
 import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Spec is a file as it is written: every value read and turned into
@@ -105,10 +106,20 @@ type TuckSpec struct {
 
 // EndSpec is where folds end that do not run from edge to edge.
 type EndSpec struct {
-	Below  Text   // the edge from whose stitch line it is measured
+	Below  Text   // the edge from whose stitch line it is measured,
+	Also   []Text // and the edges next to it, which folds may meet as well
 	Length Length // from there to the end of the first fold
 	Shape  Value[EndShape]
 	Step   Length // by which each is longer than the one before; below 0, shorter
+}
+
+// Edges names the edges that folds hang from, for a message.
+func (e EndSpec) Edges() string {
+	names := []string{wording.Quoted(e.Below.V)}
+	for _, also := range e.Also {
+		names = append(names, wording.Quoted(also.V))
+	}
+	return wording.Listed(names, "and")
 }
 
 // Place is where the file says how the folds end.
