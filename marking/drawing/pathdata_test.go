@@ -135,22 +135,52 @@ func TestArcsOutOfRange(t *testing.T) {
 	}
 }
 
-// Whatever is written, the pen comes to the end that was asked for, by a curve of the radii.
-func TestArcsEndWhereTheyShould(t *testing.T) {
+// An arc is all on the ellipse of its radii, made larger where they are too small, that goes
+// through both ends; it turns by more than a half where the longer way was asked for, and as
+// the sweep says.
+func TestArcsLieOnTheirEllipse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		within := func(name string, least, most float64) float64 { return rapid.Float64Range(least, most).Draw(t, name) }
-		from, to := plane.Point{X: within("x", -100, 100), Y: within("y", -100, 100)}, plane.Point{X: within("x", -100, 100), Y: within("y", -100, 100)}
-		rx, ry, turned := within("rx", 0.1, 300), within("ry", 0.1, 300), within("turned", -400, 400)
-		legs := arc(from, to, rx, ry, turned, rapid.Bool().Draw(t, "large"), rapid.Bool().Draw(t, "sweep"))
-		at := from
+		point := func(name string) plane.Point {
+			return plane.Point{X: within(name+" x", -100, 100), Y: within(name+" y", -100, 100)}
+		}
+		from, to := point("from"), point("to")
+		rx, ry, turned := within("rx", 1, 300), within("ry", 1, 300), within("turned", -400, 400)
+		large, sweep := rapid.Bool().Draw(t, "large"), rapid.Bool().Draw(t, "sweep")
+		if from.Distance(to) < 1 {
+			return
+		}
+		sin, cos := math.Sincos(turned * math.Pi / 180)
+		unit := func(p plane.Point) plane.Point { // where the ellipse is a circle of radius 1
+			return plane.Point{X: (cos*p.X + sin*p.Y) / rx, Y: (cos*p.Y - sin*p.X) / ry}
+		}
+		a, d := unit(from), unit(to)
+		radius := max(1, a.Distance(d)/2)
+		rises := math.Sqrt(max(0, radius*radius-a.Sub(d).Dot(a.Sub(d))/4))
+		if large == sweep {
+			rises = -rises // the centre lies to the right of the way from end to end
+		}
+		centre := a.Toward(d, 0.5).Add(d.Sub(a).Unit().Left().Mul(rises))
+		legs := arc(from, to, rx, ry, turned, large, sweep)
+		at, swept := from, 0.0
 		for _, g := range legs {
 			if g.a.Distance(at) > 1e-6 {
 				t.Fatalf("torn at %v, %v", g.a, at)
 			}
 			at = g.d
+			for _, share := range []float64{0, 0.25, 0.5, 0.75, 1} {
+				if off := unit(onCubic(g, share)).Distance(centre) - radius; math.Abs(off) > 1e-6*radius {
+					t.Fatalf("%g of the radius off the ellipse", off/radius)
+				}
+			}
+			x, y := unit(g.a).Sub(centre), unit(g.d).Sub(centre)
+			swept += math.Atan2(x.Cross(y), x.Dot(y))
 		}
 		if at != to {
 			t.Fatalf("ends at %v instead of %v", at, to)
+		}
+		if (swept > 0) != sweep || math.Abs(swept) > math.Pi+1e-3 != large && math.Abs(math.Abs(swept)-math.Pi) > 1e-3 {
+			t.Fatalf("turns by %g", swept)
 		}
 	})
 }

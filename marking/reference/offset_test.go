@@ -1,4 +1,4 @@
-// Package reference holds offsets, folding and templates against
+// Package reference holds offsets, folding, templates and drawings against
 // github.com/tdewolff/canvas, a general library of plane geometry that finds them by
 // other means: it offsets a closed path, with round joins only, and settles what
 // overlaps, or what is clipped and united, by a sweep. Stitch lines at corners, for which
