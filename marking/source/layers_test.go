@@ -184,6 +184,7 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 		{"a view that is not there", front + "[view.round]\n[view.square]", "rond", "f.toml: there is no view \"rond\"\nhint: did you mean \"round\"?"},
 		{"nor any near", front + "[view.round]\n[view.square]", "boat", "f.toml: there is no view \"boat\"\nhint: the views are round, square"},
 		{"nor any", front, "round", "f.toml: there is no view \"round\"\nhint: it has none; one is made by a line such as [view.round] and what differs below it"},
+		{"a slip in like", "[piece.back]\nlik = \"front\"" + front, "", "f.toml:2: piece.back.lik: this key is not known\nhint: did you mean \"like\"?"},
 		{"no such file", `like = "dres.toml"`, "", "f.toml:1: like: there is no file \"dres.toml\"\nhint: did you mean \"dress.toml\"?"},
 		{"a folder", `like = "sub"`, "", "f.toml:1: like: the file \"sub\" cannot be read\nhint: it stands in the folder of this file, or in one below that"},
 		{"outside", `like = "../dress.toml"`, "", "f.toml:1: like: \"../dress.toml\" does not lie in the folder of this file\nhint: it stands in the folder of this file, or in one below that"},

@@ -27,7 +27,8 @@ func (t *fileTable) edges(drawn *drawnPiece) []EdgeSpec {
 	if other := wording.Nearest(t.name, t.outlined); other != "" {
 		hint = wording.DidYouMean(other) + " Otherwise " + hint
 	}
-	if !slices.Contains(t.meant, "rectangle") && !slices.Contains(t.partial, t.name) {
+	otherwise := slices.ContainsFunc(t.meant, func(key string) bool { return key == "rectangle" || key == "outline" || key == "like" })
+	if !otherwise && !slices.Contains(t.partial, t.name) {
 		t.needSome("edge", hint)
 	}
 	return each(t, "edge", (*fileTable).edge)
