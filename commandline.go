@@ -118,14 +118,14 @@ func parted(words []string) string {
 }
 
 // partedOutput returns the name for the sheets whose first word is taken for all of it and
-// whose last one says .pdf; "" where none is likely.
+// whose last one says .pdf or .svg; "" where none is likely.
 func partedOutput(first string, words []string) string {
 	name := []string{first}
 	for _, word := range words {
 		switch ext := filepath.Ext(word); {
 		case first == "" || strings.EqualFold(ext, ".toml"):
 			continue
-		case strings.EqualFold(ext, ".pdf"):
+		case formatOf(word) != noFormat:
 			return strings.Join(append(name, word), " ")
 		}
 		name = append(name, word)

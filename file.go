@@ -8,7 +8,6 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"strings"
 	"syscall"
 
 	"tuckmark/marking"
@@ -68,9 +67,9 @@ func writeFile(in, out string, draw func(io.Writer) error) error {
 	case err == nil && info.IsDir():
 		return fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+filepath.Join(out, "sheets.pdf"))
 	case same(in, out):
-		return fileFault(out, "this would write the sheets over the description", "give -o another name, that ends in .pdf")
-	case !strings.EqualFold(filepath.Ext(out), ".pdf"):
-		return fileFault(out, "the sheets are a PDF, and this is no name for one", "give -o a name that ends in .pdf")
+		return fileFault(out, "this would write the sheets over the description", "give -o another name, that ends in .pdf or .svg")
+	case formatOf(out) == noFormat:
+		return fileFault(out, "the sheets are a PDF or an SVG, and this is no name for one", endings)
 	case err == nil && !info.Mode().IsRegular():
 		return fileFault(out, "this is no ordinary file", "give -o another name")
 	}
@@ -142,7 +141,7 @@ func createBeside(out string) (*os.File, error) {
 		return nil, err
 	}
 	for n := 0; ; n++ {
-		name := filepath.Join(filepath.Dir(out), fmt.Sprintf(".tuckmark-%d-%d.pdf", os.Getpid(), n))
+		name := filepath.Join(filepath.Dir(out), fmt.Sprintf(".tuckmark-%d-%d%s", os.Getpid(), n, filepath.Ext(out)))
 		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
 		if !errors.Is(err, fs.ErrExist) {
 			return f, err

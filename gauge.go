@@ -23,11 +23,11 @@ const gaugesFile = "-gauges"
 func gaugeCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "gauge",
-		Usage: "make gauges to be cut from card: for edges that bend, allowances and tucks, as a PDF",
+		Usage: "make gauges to be cut from card: for edges that bend, allowances and tucks, as a PDF or an SVG",
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the gauges to `OUT.pdf` (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
+				Usage: "write the gauges to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
 			},
 			viewFlag(),
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},

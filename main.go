@@ -15,6 +15,8 @@
 //	start.go, sheet.go, gauge.go, figures.go, scale.go  a command each
 //	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called
+//	format.go       PDF or SVG
+//	made.go         what was made, and what is said of it
 //	file.go         reading and writing files, whole or not at all
 package main
 

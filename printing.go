@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-	"io"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,20 +8,18 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
-	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
-	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: what the command line says of paper and printer, and which
-// pieces are meant; what was measured is in measured.go. Lengths count in the unit of the
+// pieces are meant; what was measured is in measured.go, and what an SVG takes in format.go. Lengths count in the unit of the
 // file, which is known only when that has been read.
 
 // printing is how the sheets are to be printed. What is nil was not given.
@@ -103,8 +99,8 @@ func readPrinting(c *cli.Context) (printing, error) {
 		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"), allViews: c.Bool("all-views"),
 	}
 	var err error
-	if p.paper, err = paper.Find(c.String("paper")); err != nil {
-		return p, optionFault("paper", err)
+	if p.paper, err = readPaper(c); err != nil {
+		return p, err
 	}
 	if c.Bool("landscape") {
 		if p.paper, err = p.paper.Lying(); err != nil {
@@ -315,46 +311,4 @@ func (p printing) outName(in string, o opened, behind string) string {
 		part = keysOf(o.pattern)
 	}
 	return outName(in, o.keys, part, o.pattern.Views, p.view, behind)
-}
-
-// draw draws those pages of a set into the file out; in is the file it comes from.
-func (p printing) draw(in, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
-	draw := pdfout.Draw
-	if which == firstPage {
-		draw = pdfout.DrawFirst
-	}
-	m := made{printing: p, file: in, out: out, pages: which}
-	err := writeFile(in, out, func(w io.Writer) (err error) {
-		m.summary, err = draw(w, set, on)
-		return err
-	})
-	if err != nil {
-		return m, fault.At(fault.Place{File: in}, err)
-	}
-	return m, nil
-}
-
-// made is what was made of a file.
-type made struct {
-	printing
-	file, out string
-	summary   pdfout.Summary
-	pages     pages
-}
-
-// text says what was made, and how to go on.
-func (m made) text() string {
-	how := "print page 1 at 100 % and measure its check square before you print the rest"
-	switch {
-	case m.across != nil:
-		how = "print on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"
-	case m.paper.WhollyOnOne():
-		how = "measure the check square on paper, at 100 %, before you mark cloth"
-	}
-	what := m.summary.String()
-	if m.pages == firstPage {
-		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
-		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
-	}
-	return fmt.Sprintf("%s: %s\n%s\n", m.out, what, how)
 }

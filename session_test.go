@@ -1,6 +1,7 @@
 package main
 
 import (
+	"encoding/xml"
 	"errors"
 	"os"
 	"os/exec"
@@ -51,6 +52,7 @@ func TestSessions(t *testing.T) {
 			"exit":    plainly(exitsWith),
 			"holds":   plainly(holds),
 			"pdf":     isPDF,
+			"svg":     isSVG,
 			"smaller": plainly(smaller),
 			"rights":  plainly(rights),
 			"fill":    plainly(fill),
@@ -183,6 +185,22 @@ func isPDF(ts *testscript.TestScript, neg bool, words []string) {
 		if whole == neg {
 			stop(ts, "%s: a whole PDF: %v", name, whole)
 		}
+	}
+}
+
+// isSVG looks whether a file is well formed, and as large as it should be: svg FILE WIDTH HEIGHT
+func isSVG(ts *testscript.TestScript, neg bool, words []string) {
+	if neg {
+		stop(ts, "a ! does not go with this word")
+	}
+	var root struct {
+		XMLName xml.Name `xml:"http://www.w3.org/2000/svg svg"`
+		Width   string   `xml:"width,attr"`
+		Height  string   `xml:"height,attr"`
+	}
+	ts.Check(xml.Unmarshal([]byte(ts.ReadFile(words[0])), &root))
+	if root.Width != words[1] || root.Height != words[2] {
+		stop(ts, "%s is %s wide and %s high", words[0], root.Width, root.Height)
 	}
 }
 

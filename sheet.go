@@ -20,11 +20,11 @@ import (
 func sheetCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "sheet",
-		Usage: "make the full-size sheets of every piece, as a PDF",
+		Usage: "make the full-size sheets of every piece, as a PDF or an SVG",
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the sheets to `OUT.pdf` (without it: beside FILE, under its name and those of the pieces that --pieces names)",
+				Usage: "write the sheets to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter (without it: beside FILE, under its name and those of the pieces that --pieces names)",
 			},
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
 		}, slices.Concat(pageFlags(), paperFlags(), pieceFlags(), squareFlags())...),

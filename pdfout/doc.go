@@ -2,20 +2,19 @@
 // when, and draws them.
 //
 // In come an arrange.Set and a paper; out come a PDF and a Summary of it (Draw), its first
-// page alone (DrawFirst), or a Verdict on what a printer that is off does to the lines
-// (Judge). Never known here is sewing: a line has a role, and a name. How a PDF is written
-// is known in ink/pdf.go alone; here it is begun and ended, in draw.go, and all pages are
-// drawn on an ink.Canvas.
+// page alone (DrawFirst), one page as an SVG (DrawSVG), or a Verdict on what a printer that is
+// off does to the lines (Judge). Never known here is sewing: a line has a role, and a name. How a PDF or an
+// SVG is written is known in ink alone; here it is begun and ended, in draw.go, and all pages
+// are drawn on an ink.Canvas.
 //
 // The way of the data: check refuses what cannot be drawn on any page; plan takes the
 // sheets of arrange.Arrange, lays forms and figures (package report), refuses what they
 // have no room for, and numbers all pages, which makes a book; letter finds joins and
 // places for all texts, and numbers again where some of them take pages more; draw leads
 // through the book page by page.
-// Another output is another ink.Canvas, with a function beside draw that leads it through
-// the same book.
+// Another output is another ink.Canvas, with a function beside onPDF that begins it.
 //
-//	draw.go      Draw and DrawFirst: from a set to a PDF
+//	draw.go      Draw, DrawFirst and DrawSVG: from a set to a document
 //	refuse.go    what is refused before anything is planned
 //	book.go      the book, and the order of pages that are printed one by one
 //	front.go       the pages in front: their order, and how large the pieces are drawn

@@ -18,7 +18,13 @@ import (
 // drawn; such an error is a *fault.Fault without a place. Pieces without any line are
 // left out and named in the summary.
 func Draw(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
-	return draw(w, set, p, (*book).draw)
+	return draw(w, set, p, onPDF, (*book).draw)
+}
+
+// DrawSVG is Draw that writes an SVG, for paper that has everything on one single page: the
+// lines of each piece in groups of their own, with the names of the file.
+func DrawSVG(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
+	return draw(w, set, p, onSVG, (*book).draw)
 }
 
 // DrawFirst is Draw that writes only the first page, by which the scale is proved
@@ -31,11 +37,21 @@ func DrawFirst(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
 			Hint:  "its check square is on the page with the pieces",
 		}
 	}
-	return draw(w, set, p, (*book).drawFirst)
+	return draw(w, set, p, onPDF, (*book).drawFirst)
 }
 
-// draw plans a set, draws of it what is wanted, and writes that as a PDF.
-func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Canvas)) (Summary, error) {
+// document is what a book is drawn on, and written as.
+type document interface {
+	ink.Canvas
+	Finish(io.Writer) error
+}
+
+func onPDF(b *book) document { return ink.NewPDF(b.paper, b.fullTitle(), b.roles) }
+
+func onSVG(b *book) document { return ink.NewSVG(b.fullTitle()) }
+
+// draw plans a set, draws of it what is wanted on a document, and writes that.
+func draw(w io.Writer, set arrange.Set, p paper.Paper, begin func(*book) document, wanted func(*book, ink.Canvas)) (Summary, error) {
 	b, err := plan(set, p)
 	if err != nil {
 		return Summary{}, err
@@ -44,9 +60,9 @@ func draw(w io.Writer, set arrange.Set, p paper.Paper, wanted func(*book, ink.Ca
 	if b.pages > paper.MaxPages { // with what has no room beside its piece
 		return Summary{}, tooMany(b.set, text.PageCount(b.pages), p)
 	}
-	pdf := ink.NewPDF(p, b.fullTitle(), b.roles)
-	wanted(b, pdf)
-	if err := pdf.Finish(w); err != nil {
+	on := begin(b)
+	wanted(b, on)
+	if err := on.Finish(w); err != nil {
 		return Summary{}, err
 	}
 	return b.summary(), nil

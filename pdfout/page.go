@@ -120,7 +120,8 @@ func (p page) hasLine() bool {
 // shownLine is a line as far as it shows on a page.
 type shownLine struct {
 	arrange.Line
-	runs []plane.Run // none of a line of rings
+	piece string      // its key
+	runs  []plane.Run // none of a line of rings
 }
 
 // drawRole draws all lines of a role that show on the page, and their names, in the
@@ -152,11 +153,13 @@ func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 	d.Pen(pen)
 	d.Ink(pen.Colour)
 	for _, l := range lines {
+		d.Mark(l.piece, l.Key)
 		if pen.Ring() > 0 {
 			ink.DrawRings(d, pen, l.Path(), p.window().Grown(bleed))
-			continue
+		} else {
+			ink.DrawRuns(d, pen, l.runs)
 		}
-		ink.DrawRuns(d, pen, l.runs)
+		d.EndMark()
 		for _, s := range l.Solids() {
 			// A head whose tip is on the next page would show its base here, as a bar.
 			if p.window().Holds(s.Shape[0]) {
@@ -177,9 +180,9 @@ func (p page) linesOf(role mark.Role) []shownLine {
 				continue
 			}
 			if ink.PenOf(role).Ring() > 0 {
-				lines = append(lines, shownLine{l, nil})
+				lines = append(lines, shownLine{l, piece.Key, nil})
 			} else if runs := l.Clip(box); len(runs) > 0 {
-				lines = append(lines, shownLine{l, runs})
+				lines = append(lines, shownLine{l, piece.Key, runs})
 			}
 		}
 	}

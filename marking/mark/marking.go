@@ -54,7 +54,7 @@ func (m Marking) IsOf(piece string) bool { return m.Piece == piece || slices.Con
 
 // Add adds a line to the marking. The name may be "".
 func (m *Marking) Add(role Role, name string, path plane.Path) {
-	m.Marks = append(m.Marks, Mark{role, name, path})
+	m.Marks = append(m.Marks, Mark{Role: role, Name: name, Path: path})
 }
 
 // With returns the marking with more steps; it has its own list of them.

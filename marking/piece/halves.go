@@ -24,7 +24,7 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 		// A line on the centre, or square across it, is its own image.
 		image := one.Path.Mirrored(origin, out)
 		if one.Role != mark.Grain && !lies(one.Path, image) && !lies(one.Path, image.Reversed()) {
-			whole = append(whole, mark.Mark{Role: one.Role, Path: Directed(one.Role, image)})
+			whole = append(whole, mark.Mark{Role: one.Role, Key: one.Called(), Path: Directed(one.Role, image)})
 		}
 	}
 	m.Marks = whole

@@ -16,34 +16,34 @@ import (
 // its tucks and the pleats across it.
 func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 	var marks []mark.Mark
-	add := func(role mark.Role, name string, path plane.Path) {
-		marks = append(marks, mark.Mark{Role: role, Name: name, Path: path})
+	add := func(role mark.Role, name, key string, path plane.Path) {
+		marks = append(marks, mark.Mark{Role: role, Name: name, Key: key, Path: path})
 	}
 	for _, e := range p.Edges {
 		switch {
 		case e.Hem > 0:
 			turn, fold := e.FoldNames()
 			if e.TurnLine != nil {
-				add(mark.Fold, turn, e.TurnLine)
+				add(mark.Fold, turn, turn, e.TurnLine)
 			}
-			add(mark.Fold, fold, e.Line)
+			add(mark.Fold, fold, fold, e.Line)
 		case e.Allowance > 0:
-			add(mark.Stitch, e.Key+" stitch line, "+unit.AsWritten(e.Allowance), e.Line)
+			add(mark.Stitch, e.Key+" stitch line, "+unit.AsWritten(e.Allowance), mark.KeyWith(e.Key, mark.Stitch), e.Line)
 		}
 	}
 	for _, l := range p.Lines {
-		add(l.Role, l.Name(), l.Path)
+		add(l.Role, l.Name(), l.Key, l.Path)
 	}
 	for _, pleat := range p.EdgePleats {
-		add(mark.PleatFold, foldHere, pleat.fold)
-		add(mark.Placement, layHere, pleat.placement)
-		add(mark.Arrow, "", pleat.arrow)
+		add(mark.PleatFold, foldHere, mark.KeyWith(pleat.Key, mark.PleatFold), pleat.fold)
+		add(mark.Placement, layHere, mark.KeyWith(pleat.Key, mark.Placement), pleat.placement)
+		add(mark.Arrow, "", mark.KeyWith(pleat.Key, mark.Arrow), pleat.arrow)
 	}
 	for _, n := range p.notches {
-		add(mark.Notch, n.key, n.path)
+		add(mark.Notch, n.key, mark.KeyWith(n.key, mark.Notch), n.path)
 	}
 	if p.grainLine != nil {
-		add(mark.Grain, "", p.grainLine)
+		add(mark.Grain, "", "", p.grainLine)
 	}
 	return marks
 }
@@ -52,20 +52,20 @@ func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 // flat cloth.
 func (p *Piece) FoldMarks() []mark.Mark {
 	var marks []mark.Mark
-	add := func(role mark.Role, name string, path plane.Path) {
-		marks = append(marks, mark.Mark{Role: role, Name: name, Path: path})
+	add := func(role mark.Role, name, key string, path plane.Path) {
+		marks = append(marks, mark.Mark{Role: role, Name: name, Key: key, Path: path})
 	}
 	for _, r := range p.FoldRows() {
 		for _, f := range r.Folds {
 			for _, line := range f.Lines {
-				marks = append(marks, mark.Mark{Role: line.Role, Name: r.LineName(f, line)}.InParts(line.Flat)...)
+				marks = append(marks, mark.Mark{Role: line.Role, Name: r.LineName(f, line), Key: r.FoldKey(f, line.Role)}.InParts(line.Flat)...)
 			}
 			if crease := f.crease().Flat; r.Makes == PleatFolds && len(crease) > 0 {
-				add(mark.Arrow, "", Arrow(crease[0], r.Base.Out.Mul(f.Placement()-f.At)))
+				add(mark.Arrow, "", r.FoldKey(f, mark.Arrow), Arrow(crease[0], r.Base.Out.Mul(f.Placement()-f.At)))
 			}
 		}
 		if r.FlatEnd != nil {
-			add(mark.TuckEnd, r.EndName(), r.FlatEnd)
+			add(mark.TuckEnd, r.EndName(), mark.KeyWith(r.Key, mark.TuckEnd), r.FlatEnd)
 		}
 	}
 	return marks
@@ -83,6 +83,12 @@ func (e Edge) FoldNames() (turn, fold string) {
 		return "turn", "hem fold"
 	}
 	return e.Key + " turn", e.Key + " fold"
+}
+
+// FoldKey is what a line of a fold is known by: the row, the number of the tuck or pleat in
+// it, and the role, "yoke 3 tuck fold".
+func (r FoldRow) FoldKey(f Fold, role mark.Role) string {
+	return mark.KeyWith(fmt.Sprintf("%s %d", r.Key, f.Number+1), role)
 }
 
 // EndName is what the line is called along which a row ends.

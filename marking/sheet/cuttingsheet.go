@@ -28,14 +28,14 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		Cut: fmt.Sprintf("cut %d", p.Cut), Side: mark.RightSideUp, Outline: p.Outline,
 	}
 	for _, e := range p.Edges {
-		switch {
-		case !e.OnFold:
-			m.Add(mark.Cut, e.Key, e.Path)
-		case b.OnCentre():
-			m.Add(mark.Centre, e.Key+", and the stitching of tuck 1", e.Path)
-		default:
-			m.Add(mark.Centre, e.Key, e.Path)
+		one := mark.Mark{Role: mark.Cut, Name: e.Key, Key: e.Key, Path: e.Path}
+		if e.OnFold {
+			one.Role = mark.Centre
+			if b.OnCentre() {
+				one.Name += ", and the stitching of tuck 1"
+			}
 		}
+		m.Marks = append(m.Marks, one)
 	}
 	m.Marks = append(m.Marks, p.AsDrawn.Marks...)
 	m.Words, m.Dimensions = slices.Clone(p.AsDrawn.Words), slices.Clone(p.AsDrawn.Dimensions)
@@ -83,7 +83,7 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 			stretches, _ = f.End.UpTo(stretches)
 		}
 		for _, s := range stretches {
-			m.Add(role, "", r.Base.Lengthwise(stitched, s))
+			m.Marks = append(m.Marks, mark.Mark{Role: role, Key: r.FoldKey(f, role), Path: r.Base.Lengthwise(stitched, s)})
 		}
 		if n := len(stretches); n > 0 {
 			c.add(f, r.Base.Lengthwise(stitched, piece.Stretch{From: stretches[0].From, To: stretches[n-1].To}))

@@ -23,7 +23,8 @@ func fromBehind(m mark.Marking) mark.Marking {
 	m.Outline = over(m.Outline)
 	marks := make([]mark.Mark, len(m.Marks))
 	for i, line := range m.Marks {
-		marks[i] = mark.Mark{Role: line.Role, Name: line.Name, Path: piece.Directed(line.Role, over(line.Path))}
+		line.Path = piece.Directed(line.Role, over(line.Path))
+		marks[i] = line
 	}
 	m.Marks = marks
 	placed := func(q plane.Point) plane.Point { return q.Mirrored(middle, plane.Point{X: 1}) }

@@ -16,7 +16,7 @@ import (
 func edgeMarks(p *piece.Piece, outline piece.Ring) []mark.Mark {
 	var marks []mark.Mark
 	for _, run := range outline.Runs() {
-		one := mark.Mark{Role: mark.Cut, Name: p.Edges[run.Edge].Key, Path: run.Path}
+		one := mark.Mark{Role: mark.Cut, Name: p.Edges[run.Edge].Key, Key: p.Edges[run.Edge].Key, Path: run.Path}
 		switch {
 		case !p.Edges[run.Edge].OnFold:
 		case p.LiesFolded():

@@ -87,10 +87,10 @@ func isFold(role mark.Role) bool {
 // pricked returns the marking with dots along its lines, and with some more steps.
 func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	var lines []*plane.Tree // that are pricked
-	var roles []mark.Role   // of each
+	var of []mark.Mark      // each
 	for _, one := range m.Marks {
 		if isPricked(one.Role) {
-			lines, roles = append(lines, plane.NewTree(one.Path)), append(roles, one.Role)
+			lines, of = append(lines, plane.NewTree(one.Path)), append(of, one)
 		}
 	}
 	m.Marks = slices.Clone(m.Marks)
@@ -100,19 +100,23 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 		}
 		fixed := fixedDots(line, lines)
 		dots := d.along(line, fixed)
-		if isFold(roles[i]) {
+		if isFold(of[i].Role) {
 			dots = withSecond(dots, fixed)
 		}
 		path := make(plane.Path, len(dots))
 		for k, at := range dots {
 			path[k] = line.At(at)
 		}
-		m.Add(mark.Prick, "", path)
+		dotted := mark.Mark{Role: mark.Prick, Path: path}
+		if of[i].Called() != "" {
+			dotted.Key = mark.KeyWith(of[i].Called(), mark.Prick)
+		}
+		m.Marks = append(m.Marks, dotted)
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"
 	m = m.With(d.steps()...)
-	if slices.ContainsFunc(roles, isFold) {
+	if slices.ContainsFunc(of, func(one mark.Mark) bool { return isFold(one.Role) }) {
 		m = m.With("fold where two dots stand close together; the fold runs through both")
 	}
 	return m.With(more...).With(countPins)

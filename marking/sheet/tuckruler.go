@@ -73,7 +73,7 @@ func tickRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 			if l.Role == mark.TuckFold || l.Role == mark.PleatFold {
 				long = foldTick
 			}
-			m.Add(l.Role, "", b.Lengthwise(u, piece.Stretch{From: 0, To: long}))
+			m.Marks = append(m.Marks, mark.Mark{Role: l.Role, Key: r.FoldKey(f, l.Role), Path: b.Lengthwise(u, piece.Stretch{From: 0, To: long})})
 		}
 	}
 }

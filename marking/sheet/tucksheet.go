@@ -161,7 +161,7 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 			if b.Group.OnAxis && u < piece.SamePoint {
 				continue // the centre line, or the other half
 			}
-			m.Add(l.Role, r.LineName(f, l), b.Lengthwise(u, vs))
+			m.Marks = append(m.Marks, mark.Mark{Role: l.Role, Name: r.LineName(f, l), Key: r.FoldKey(f, l.Role), Path: b.Lengthwise(u, vs)})
 		}
 		if r.Makes == piece.PleatFolds {
 			at := b.FlatU(r, f.At)

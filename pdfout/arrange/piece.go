@@ -18,11 +18,12 @@ type Line struct {
 	*plane.Tree
 	Role mark.Role
 	Name string // stands along it; "" for none
+	Key  string // what it is known by among the lines of its piece; "" for nothing
 }
 
 // NewLine makes a line of a path, which may have no length.
 func NewLine(role mark.Role, name string, p plane.Path) Line {
-	return Line{plane.NewTree(p), role, name}
+	return Line{Tree: plane.NewTree(p), Role: role, Name: name}
 }
 
 // Solids returns the heads and flags of a line.
@@ -73,6 +74,7 @@ func NewPiece(m mark.Marking) Piece {
 	for _, one := range m.Marks {
 		for _, path := range ink.LinesOf(one) {
 			if l := NewLine(one.Role, one.Name, path); l.Length() > 0 {
+				l.Key = one.Called()
 				p.Lines = append(p.Lines, l)
 				p.Bounds = p.Bounds.Union(l.Bounds())
 			}
@@ -120,7 +122,7 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 	lines := p.Lines
 	p.Lines, p.Bounds = nil, plane.EmptyBox()
 	for _, l := range lines {
-		l = NewLine(l.Role, l.Name, path(l.Path()))
+		l.Tree = plane.NewTree(path(l.Path()))
 		p.Lines = append(p.Lines, l)
 		p.Bounds = p.Bounds.Union(l.Bounds())
 	}

@@ -13,9 +13,9 @@ import (
 // shape is laid out first, in one part or more, and then stroked, filled or clipped
 // to, all its parts at once.
 //
-// An output is added as a type with these methods, in a file beside pdf.go, and a function
-// beside draw in pdfout/draw.go, which makes it, lets the book of pages draw on it, and ends
-// it, as Finish ends a PDF: how a document begins and ends is no Canvas's affair.
+// An output is added as a type with these methods and Finish, in a file beside pdf.go, and a
+// function beside onPDF in pdfout/draw.go, which begins it: how a document begins and ends is no
+// Canvas's affair.
 
 // Canvas is what pages are drawn on, one after the other.
 type Canvas interface {
@@ -30,6 +30,12 @@ type Canvas interface {
 	Layer(role mark.Role)
 	// EndLayer ends the layer. Layers do not lie in one another.
 	EndLayer()
+	// Mark says that what is stroked until EndMark is a line of a piece in the layer's role,
+	// and what piece and line are known by: the line may have "" for that. An output that
+	// has no names leaves them.
+	Mark(piece, line string)
+	// EndMark ends the line.
+	EndMark()
 
 	// Save keeps the pen, the ink, the clip and the shift until Restore.
 	Save()

@@ -1,7 +1,7 @@
 // Package ink has the few strokes and letters that anything is drawn with.
 //
 // In come paths, boxes and texts in mm, with the pens and styles of this room; out come
-// pages, as PDF. It knows the roles of lines (marking/mark), since each has its pen and
+// pages, as PDF or SVG. It knows the roles of lines (marking/mark), since each has its pen and
 // its layer, and the paper that pages have. It knows no sewing, and not what a page
 // says or where things lie on it.
 //
@@ -19,19 +19,16 @@
 //	font.go     the two fonts, and what they have a letter for
 //	fraction.go fractions in a text, built of small figures
 //	pdf.go      a Canvas that is a PDF; it alone touches the library
+//	svg.go      a Canvas that is an SVG
+//	svgmarks.go   the lines of the pieces in it, and what they are called
+//	svgshape.go   how shapes, pens and colours are written
 //
 // A role gets its pen as a row in pens; a test fails while one has none or looks like
 // another.
 //
 // Another output is one more file with a type that implements Canvas; who draws on it
-// makes it and ends it. An SVG, for instance, would begin an <svg> for each NewPage,
-// width and height in mm, under a transform that turns y up (and divides by the
-// paper's Scale, as the PDF does); collect Path, Box and Circle in one d attribute until
-// Stroke, Fill or Clip uses it (Between fills by the even-odd rule); keep pen, ink,
-// clip and shift on a stack of <g>, which Save opens and Restore ends; write Width,
-// Colour, Dashes and Round of a Pen as stroke attributes, and one <g> for each Layer.
-// Text is turned back, set in the Go fonts of the Weight, Size points high on the page
-// whatever Place says: Place scales places, never pens or letters.
+// makes it and ends it. Place scales places, never pens or letters: a Text is Size points
+// high on the page whatever Place says.
 //
 // Decisions. Lines are written straight into the page: the library would round them to
 // 0.01 units and begin the dashes of each anew. Dashes begin where a line begins, not

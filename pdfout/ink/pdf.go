@@ -297,6 +297,12 @@ func (pdf *PDF) EndLayer() {
 	pdf.lib.EndLayer()
 }
 
+// Mark does nothing: lines of a PDF have no names.
+func (pdf *PDF) Mark(piece, line string) {}
+
+// EndMark does nothing either.
+func (pdf *PDF) EndMark() {}
+
 // Finish ends the PDF and writes it.
 func (pdf *PDF) Finish(w io.Writer) error {
 	pdf.flush()

@@ -61,6 +61,12 @@ func (c *Canvas) Layer(role mark.Role) { c.layer = role.String() }
 // EndLayer ends the layer.
 func (c *Canvas) EndLayer() { c.layer = "" }
 
+// Mark does nothing: what is read back from a PDF has no names.
+func (c *Canvas) Mark(piece, line string) {}
+
+// EndMark does nothing either.
+func (c *Canvas) EndMark() {}
+
 // Save keeps pen, ink, clip and shift.
 func (c *Canvas) Save() { c.saved = append(c.saved, c.now) }
 

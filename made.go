@@ -1,0 +1,60 @@
+package main
+
+import (
+	"fmt"
+	"io"
+
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout"
+	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/paper"
+)
+
+// Rules of this file: how pages come into a file, and what is said when they are there.
+
+// draw draws those pages of a set into the file out; in is the file it comes from.
+func (p printing) draw(in, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
+	draw := pdfout.Draw
+	switch {
+	case which == firstPage:
+		draw = pdfout.DrawFirst
+	case formatOf(out) == svgFormat:
+		draw = pdfout.DrawSVG
+	}
+	m := made{printing: p, file: in, out: out, pages: which}
+	err := writeFile(in, out, func(w io.Writer) (err error) {
+		m.summary, err = draw(w, set, on)
+		return err
+	})
+	if err != nil {
+		return m, fault.At(fault.Place{File: in}, err)
+	}
+	return m, nil
+}
+
+// made is what was made of a file.
+type made struct {
+	printing
+	file, out string
+	summary   pdfout.Summary
+	pages     pages
+}
+
+// text says what was made, and how to go on.
+func (m made) text() string {
+	how := "print page 1 at 100 % and measure its check square before you print the rest"
+	switch {
+	case formatOf(m.out) == svgFormat:
+		how = "it has its real size, in mm; draw its check square with the machine that will draw or cut the rest, and measure that first"
+	case m.across != nil:
+		how = "print on the paper and with the settings of the page that was measured; measure the check square again before you mark cloth"
+	case m.paper.WhollyOnOne():
+		how = "measure the check square on paper, at 100 %, before you mark cloth"
+	}
+	what := m.summary.String()
+	if m.pages == firstPage {
+		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
+		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
+	}
+	return fmt.Sprintf("%s: %s\n%s\n", m.out, what, how)
+}
