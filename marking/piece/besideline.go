@@ -10,8 +10,8 @@ import (
 
 // Rules of this file. A line beside a straight edge, or beside a straight line, is straight
 // and parallel to it. It runs from cutting line to cutting line; or from an edge, as long as
-// the file says; or between two edges or lines that it crosses. Lines may name each other in
-// any order, but not in a circle.
+// the file says, measured from that edge as it is drawn; or between two edges or lines that
+// it crosses. Lines may name each other in any order, but not in a circle.
 
 // linesInOrder returns lines in such an order that each comes behind those it names. Lines that
 // name each other in a circle are told of, and left out.
@@ -100,9 +100,9 @@ func (p *Piece) runOf(ls source.LineSpec, b BaseLine, chords []Stretch, found *F
 			for _, v := range slices.Concat(ends[0], ends[1]) {
 				switch {
 				case math.Abs(v-c.From) < nearEdge:
-					runs = append(runs, Stretch{c.From, c.From + ls.Length.Or(c.To-c.From)})
+					runs = append(runs, Stretch{c.From, p.givenAt(ls, b, c.From) + ls.Length.Or(c.To-c.From)})
 				case math.Abs(v-c.To) < nearEdge:
-					runs = append(runs, Stretch{c.To - ls.Length.Or(c.To-c.From), c.To})
+					runs = append(runs, Stretch{p.givenAt(ls, b, c.To) - ls.Length.Or(c.To-c.From), c.To})
 				}
 			}
 		default:
@@ -131,6 +131,30 @@ func (p *Piece) runOf(ls source.LineSpec, b BaseLine, chords []Stretch, found *F
 		return Stretch{}, false
 	}
 	return run, true
+}
+
+// givenAt returns where the length of a line that ends at a place of the cutting line is
+// measured from: that place, or beside it the edge as the file draws it.
+func (p *Piece) givenAt(ls source.LineSpec, b BaseLine, end float64) float64 {
+	name := ls.From
+	if !name.Given() {
+		name = ls.To
+	}
+	i := p.EdgeNumber(name.V)
+	if i < 0 || p.Edges[i].inside == 0 || !ls.Length.Given() {
+		return end
+	}
+	_, vs := b.Extent(p.Outline)
+	line, best := b.Lengthwise(ls.At.V, vs), math.Inf(1)
+	for _, c := range plane.Crossings(plane.NewTree(line), plane.NewTree(p.Edges[i].Given)) {
+		if v := b.V(c.At); math.Abs(v-end) < math.Abs(best-end) {
+			best = v
+		}
+	}
+	if math.IsInf(best, 1) {
+		return end
+	}
+	return best
 }
 
 // meetings returns where a line beside another meets an edge or a line, run out on both

@@ -50,7 +50,11 @@ func (p *Piece) cutOutside(found *Findings) bool {
 	ends := make([]cutCorner, len(p.Edges)) // at the end of each edge
 	for i := range p.Edges {
 		_, after := p.Neighbours(i)
-		ends[i] = p.cutCorner(cuts[i], cuts[after])
+		end, ok := p.cutCorner(cuts[i], cuts[after], found)
+		ends[i], all = end, all && ok
+	}
+	if !all {
+		return false
 	}
 	for i := range p.Edges {
 		before, after := p.Neighbours(i)
@@ -115,15 +119,20 @@ func (p *Piece) closeCut(found *Findings) bool {
 // along each, with its ends lengthened, in mm.
 type cutCorner struct{ before, after float64 }
 
-// cutCorner finds where two cutting lines end at their corner.
-func (p *Piece) cutCorner(b, a ruling) cutCorner {
+// cutCorner finds where two cutting lines end at their corner. It notes where one passes by
+// the fold of the cloth, and returns false.
+func (p *Piece) cutCorner(b, a ruling, found *Findings) (cutCorner, bool) {
 	square := cutCorner{b.beside().To, a.beside().From}
 	widest := max(p.Edges[b.edge].Allowance, p.Edges[a.edge].Allowance)
 	if widest == 0 {
-		return square
+		return square, true
 	}
-	turn := p.turn(b.edge, a.edge)
-	meet, ok := b.meetsOutside(a, turn, widest)
+	turn, reach := turned(b.end, a.start), math.Inf(1)
+	onFold := p.Edges[b.edge].OnFold || p.Edges[a.edge].OnFold
+	if math.Abs(turn) < sharpTurn && !onFold {
+		reach = gentleReach * widest
+	}
+	meet, ok := b.meetsOutside(a, reach)
 	corner := p.Edges[a.edge].Given[0]
 	out := b.end.Sub(a.start).Unit() // along the middle of a corner that points out
 	limit := mitreLimit * widest
@@ -131,24 +140,29 @@ func (p *Piece) cutCorner(b, a ruling) cutCorner {
 	// A corner that turns less never runs out so far.
 	case turn > math.Pi/2 && (!ok || meet.At.Sub(corner).Dot(out) > limit):
 		upTo := func(from, way plane.Point) float64 { return (limit - from.Sub(corner).Dot(out)) / way.Dot(out) }
-		return cutCorner{square.before + upTo(b.line.At(square.before), b.end), square.after - upTo(a.line.At(square.after), a.start.Mul(-1))}
+		return cutCorner{square.before + upTo(b.line.At(square.before), b.end), square.after - upTo(a.line.At(square.after), a.start.Mul(-1))}, true
 	case ok:
-		return cutCorner{meet.A, meet.B}
+		return cutCorner{meet.A, meet.B}, true
+	case onFold:
+		fold, other := p.Edges[b.edge], p.Edges[a.edge]
+		if other.OnFold {
+			fold, other = other, fold
+		}
+		found.Add(other.Place, "make the allowance narrower, or lead the edge to the fold more squarely",
+			"the cutting line outside this edge, for an allowance of %s, does not come to %q, which lies on the fold of the cloth", found.Written(other.Allowance), fold.Key)
+		return square, false
 	}
-	return square
+	return square, true
 }
 
 // meetsOutside returns where the cutting lines of two edges meet at their corner: of all such
-// places between the other ends of the two, the nearest as one walks along them.
-func (r ruling) meetsOutside(next ruling, turn, widest float64) (meet plane.Crossing, ok bool) {
+// places between the other ends of the two, and within reach of the corner along either, the
+// nearest as one walks along them.
+func (r ruling) meetsOutside(next ruling, reach float64) (meet plane.Crossing, ok bool) {
 	at, there := r.beside().To, next.beside().From
 	// Two that go on into each other end to end.
 	if q := r.line.At(at); q.Distance(next.line.At(there)) < Rounding {
 		return plane.Crossing{At: q, A: at, B: there}, true
-	}
-	reach := math.Inf(1)
-	if math.Abs(turn) < sharpTurn {
-		reach = gentleReach * widest
 	}
 	off := math.Inf(1)
 	for _, c := range plane.Crossings(r.line, next.line) {
@@ -178,6 +192,7 @@ func (p *Piece) Beside(edge int) (line plane.Path, ok bool) {
 // asGiven decides a corner of a piece whose stitch lines are drawn: there both seams end.
 // Where a line comes out beyond that is decided later (ruleOn).
 func (p *Piece) asGiven(c Corner, b, a ruling) Corner {
+	c.Turn = turned(b.end, a.start) // less rough than their last steps
 	bare := b.d == 0 || a.d == 0
 	c.Before = LineEnd{Seam: b.beside().To, Line: b.beside().To, Out: bare && c.points()}
 	c.After = LineEnd{Seam: a.beside().From, Line: a.beside().From, Out: bare && c.points()}
@@ -194,6 +209,9 @@ func (p *Piece) asGiven(c Corner, b, a ruling) Corner {
 // turn returns how far the outline turns at the corner between two consecutive
 // edges, in radians: positive where the corner points out of the piece.
 func (p *Piece) turn(before, after int) float64 {
-	in, out := p.Edges[before].Given.EndDirection(), p.Edges[after].Given.StartDirection()
-	return math.Atan2(in.Cross(out), in.Dot(out))
+	return turned(p.Edges[before].Given.EndDirection(), p.Edges[after].Given.StartDirection())
 }
+
+// turned returns how far one turns from one direction to another, in radians: positive to
+// the left.
+func turned(from, to plane.Point) float64 { return math.Atan2(from.Cross(to), from.Dot(to)) }

@@ -50,6 +50,8 @@ func TestCuttingLinesOutsideStitchLines(t *testing.T) {
 		{"an edge without allowance ends where it is covered", fmt.Sprintf(squareNeck, "0.25", "0", "0.25"), "bottom", "2.75,3 1.25,3", "2.75,3 1.25,3", "3,3 1,3"},
 		{"a V neck runs on to the fold, lengthened", vNeck, "neck", "2.531,12 0,8.625", "", ""},
 		{"and the fold with it", vNeck, "centre", "0,8.625 0,0", "0,8.625 0,0", "0,8 0,0"},
+		{"a narrow V, too, which turns by 14 degrees there", "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 1,12 | allowance = 0.25\nrest: 1,12 6,12 6,0 0,0 | allowance = 0",
+			"centre", "0,9.031 0,0", "0,9.031 0,0", "0,8 0,0"},
 		{"an acute corner keeps its point", "a: 0,0 4,0 | allowance = 0.5\nb: 4,0 0,4 | allowance = 0.5\nc: 0,4 0,0 | allowance = 0",
 			"a", "0,-0.5 5.207,-0.5", "0,0 4.707,0", "0,0 4,0"},
 		{"where the allowance steps in a straight line, the lesser has the step", "one: 0,0 2,0 | allowance = 1\ntwo: 2,0 4,0 | allowance = 0.25\nrest: 4,0 4,3 0,3 0,0 | allowance = 0",
@@ -151,6 +153,13 @@ along = "right"
 distance = 0.25
 kind = "stitch"
 
+[line.slit]
+beside = "left"
+at = 5
+from = "top"
+length = 3
+kind = "placement"
+
 [pleat.front]
 edge = "top"
 from = "left"
@@ -173,6 +182,7 @@ first = 2
 	assert.Equal(t, "6.5,2 6.303,2", marks["sleeve"], "a notch 2 in from the drawn corner, 5 mm into the allowance")
 	assert.Equal(t, "-0.5,3 6.5,3", marks["pocket"], "a line 3 in from the fold of the hem")
 	assert.Equal(t, "5.75,-1.25 5.75,8.375", marks["stay stitch line"], "a line 1/4 in inside the stitch line")
+	assert.Equal(t, "5,8.375 5,5", marks["slit"], "a line 5 in from the side, 3 in long from the stitch line, run out to the edge")
 	assert.Equal(t, "2,8.375 2,6.5", marks["fold here"], "a pleat at 2 in, 1 1/2 in long from the stitch line, run out to the edge")
 	assert.Equal(t, "3,8.375 3,6.5", marks["lay to here"])
 	assert.Equal(t, "-0.5,-1 6.5,-1", marks["bottom turn"])
@@ -231,6 +241,8 @@ func TestCuttingLinesThatCannotBe(t *testing.T) {
 			"6: piece.front.edge.near: the cutting lines outside \"near\" and \"far\", for allowances of 1/4 in and 1/4 in, cross or touch at (2 15/16 in, 5 3/8 in)\nhint: make the allowances narrower, or the gap between the two edges wider"},
 		{"an allowance on the fold", "fold = \"a\"\na: 0,4 0,0 | allowance = 0.5\nb: 0,0 4,0 4,4 0,4",
 			"4: piece.front.edge.a: the edge lies on the fold of the cloth, where nothing is sewn\nhint: leave its allowance and hem out"},
+		{"an edge that hardly leaves the fold", "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 0.05,12 | allowance = 0.375\nrest: 0.05,12 6,12 6,0 0,0 | allowance = 0",
+			"7: piece.front.edge.neck: the cutting line outside this edge, for an allowance of 3/8 in, does not come to \"centre\", which lies on the fold of the cloth\nhint: make the allowance narrower, or lead the edge to the fold more squarely"},
 		{"a notch beyond the drawn edge", "a: 0,0 4,0 | allowance = 0.5\nb: 4,0 4,4 | allowance = 0.5\nc: 4,4 0,0 | allowance = 0.5\n---\n\n[notch.n]\nedge = \"a\"\nfrom = \"b\"\nat = 4.25\n",
 			"16: piece.front.notch.n.at: the notch leaves \"a\": it lies 4 1/4 in from \"b\", and the edge is 4 in long\nhint: measure from the other corner, or from another edge"},
 	} {

@@ -35,6 +35,9 @@ func TestGarmentsDrawnToTheStitching(t *testing.T) {
 				pattern, err := made.Pattern(sketch.Front(netDrawn + text))
 				require.NoError(t, err, text)
 				p, outline := &pattern.Pieces[0], drawn.Pieces[0].Outline
+				if p.OnFold {
+					require.Greater(t, p.Outline.Bounds().Min.X, -1e-6, "nothing lies beyond the fold\n%s", text)
+				}
 				for _, e := range p.Edges {
 					require.InDelta(t, drawn.Pieces[0].Edges[drawn.Pieces[0].EdgeNumber(e.Key)].Path.Length(), e.Sewn.Length(), 1e-9, "%s is sewn as it is drawn\n%s", e.Key, text)
 					require.Empty(t, cutFlaws(p, e, outline), text)
