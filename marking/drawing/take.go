@@ -61,10 +61,27 @@ func (d *Drawing) Take(a Ask) (Taken, *fault.Fault) {
 	home := box.Min.Mul(-1)
 	for _, all := range [][]plane.Path{edges, lines} {
 		for i := range all {
-			all[i] = all[i].Moved(home)
+			all[i] = meant(all[i].Moved(home))
 		}
 	}
 	return Taken{edges, lines}, nil
+}
+
+// tracing bounds, in mm, how far a straight line that was traced in short steps may stray from
+// the one through its ends: its points by 0.1 mm, its ends as well, and these by half a step
+// more, for a corner is seldom one of the points. It is less than 1/32 in.
+const tracing = 0.7
+
+// meant returns a line that was traced in short steps along a straight one as that: cloth
+// folds along no other. Any other line is as it was drawn.
+func meant(p plane.Path) plane.Path {
+	if float64(len(p)) < p.Length()*fewSteps/sturdy {
+		return p
+	}
+	if straight := p.WithoutRoughness(tracing); len(straight) == 2 {
+		return straight
+	}
+	return p
 }
 
 // own is the fault of a shape, at its place.

@@ -62,6 +62,31 @@ func TestTakeLines(t *testing.T) {
 	assert.Equal(t, taken, again, "a drawing is not changed by what is taken of it")
 }
 
+// A straight edge that was traced is straight, so that cloth can be folded along it; a curve,
+// and a zigzag in longer steps, are as they were drawn.
+func TestTakeTracedEdges(t *testing.T) {
+	front := drawnIn(t, svg(`<path d="M20 250V90A25 25 0 0 0 45 65L95 75A40 40 0 0 0 125 115V250z"/>`)).Shapes[0]
+	a := ask
+	a.Part, a.Edges = "", []string{"centre front", "neck", "shoulder", "armhole", "side", "hem"}
+	for seed := range int64(20) {
+		taken, f := drawnIn(t, svg(`<path d="`+traced(front.Path, seed)+`"/>`)).Take(a)
+		require.Nil(t, f)
+		for i, name := range a.Edges {
+			if p := taken.Edges[i]; name == "neck" || name == "armhole" {
+				assert.Greater(t, len(p), 30, "%s of tracing %d", name, seed)
+			} else {
+				assert.Len(t, p, 2, "%s of tracing %d", name, seed)
+			}
+		}
+	}
+	a = ask
+	a.Lines = []string{"zigzag", "slight"}
+	taken, f := drawnIn(t, svg(`<g id="front"><rect width="90" height="90"/><path id="zigzag" d="M0 0l5 .1 5-.1 5 .1 5-.1"/><path id="slight" d="M0 50q20 .2 40 0"/></g>`)).Take(a)
+	require.Nil(t, f)
+	assert.Len(t, taken.Lines[0], 5)
+	assert.Greater(t, len(taken.Lines[1]), 2)
+}
+
 func FuzzRead(f *testing.F) {
 	for _, c := range badDrawings {
 		if len(c.text) < 5000 {
