@@ -1,6 +1,8 @@
 package source
 
 import (
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -125,5 +127,32 @@ func TestOutlineMistakes(t *testing.T) {
 			require.Error(t, err)
 			assert.Equal(t, c.want, err.Error())
 		})
+	}
+}
+
+// A drawing is looked for beside the file that names it, also where that is one that another is
+// like; and a link that leads out of the folder is not followed.
+func TestWhereDrawingsAreLookedFor(t *testing.T) {
+	dir := t.TempDir()
+	write := func(name, text string) {
+		require.NoError(t, os.MkdirAll(filepath.Dir(filepath.Join(dir, name)), 0o755))
+		require.NoError(t, os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644))
+	}
+	write("bib.svg", bib)
+	write("dresses/basic/bib.svg", bib)
+	write("dresses/basic/basic.toml", onBib)
+	require.NoError(t, os.Symlink("../bib.svg", filepath.Join(dir, "dresses", "out.svg")))
+	require.NoError(t, os.Symlink("..", filepath.Join(dir, "dresses", "up")))
+	root, err := os.OpenRoot(filepath.Join(dir, "dresses"))
+	require.NoError(t, err)
+	defer root.Close()
+	rd := Reader{Printable: sketch.HasLetter, Folder: root.FS()}
+
+	spec, err := rd.Read("dresses/f.toml", []byte("like = \"basic/basic.toml\"\n"))
+	require.NoError(t, err)
+	assert.Equal(t, "dresses/basic/basic.toml:1: piece.bib.edge.left: x", spec.Pieces[0].Edges[0].Place.Before("x"))
+	for _, name := range []string{"out.svg", "up/bib.svg"} {
+		_, err := rd.Read("dresses/f.toml", []byte(strings.Replace(onBib, "bib.svg", name, 1)))
+		assert.EqualError(t, err, "dresses/f.toml:2: piece.bib.outline.from: the file \""+name+"\" cannot be read\nhint: it stands in the folder of this file, or in one below that")
 	}
 }
