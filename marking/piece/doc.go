@@ -27,6 +27,7 @@
 //	outline.go, walk.go           edges chained to one outline; along one from a corner
 //	missingspace.go               outlines that close with a space more in a fraction
 //	allowance.go, cutoutline.go   allowances; what is cut where stitch lines are drawn
+//	pen.go                        a straight line that was traced
 //	arc.go                        an edge or a line about a centre
 //	stitch.go, corner.go          the stitch line of an armhole, as of any edge; where it ends
 //	sewn.go, inside.go            all that is sewn, as one ring; what of a line lies inside

@@ -83,7 +83,7 @@ func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 
 // pointsLine returns the line through points, or notes why it is none and returns nil.
 func pointsLine(piece *Piece, ls source.LineSpec, found *Findings) plane.Path {
-	line := plane.Path(ls.Points.V)
+	line := penStraight(ls.Points.V)
 	switch {
 	case ls.Smooth:
 		line = plane.Curve(line, plane.Point{}, plane.Point{})

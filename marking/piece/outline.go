@@ -72,6 +72,8 @@ func checkOutline(piece *Piece, ps source.PieceSpec, spec *source.Spec, found *F
 		return false
 	}
 	for i, o := range order {
+		order[i].points = penStraight(o.points)
+		o.points = order[i].points
 		last := len(o.points) - 1
 		e := Edge{Key: o.spec.Key, Place: o.spec.Place, OnFold: i == fold, Path: o.points,
 			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
