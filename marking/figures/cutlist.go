@@ -28,6 +28,9 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 	for _, piece := range p.Pieces {
 		if b := piece.Block; b != nil {
 			told := fmt.Sprintf("%s: once it is tucked, the top edge of its block must measure %s", piece.Name, w.length(p.Unit.Amount(b.TopMeasures)))
+			if b.Across() {
+				told = fmt.Sprintf("%s: once it is tucked, its block must measure %s across the %s", piece.Name, w.length(p.Unit.Amount(b.TopMeasures)), b.What())
+			}
 			if b.OpenAtTop() == 0 {
 				told += "; draw the bottom edge in to the same"
 			}

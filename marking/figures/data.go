@@ -97,7 +97,7 @@ func (d data) block(b *piece.Block) object {
 		{"width", d.AtLeast(b.Width)},
 		{"length", d.AtLeast(b.Length)},
 		{"take_up", d.Amount(b.TakeUp)},
-		{"top_when_sewn", d.Amount(b.TopMeasures)},
+		{"top_when_sewn", d.Amount(b.Width - b.TakenAtTop())},
 	}
 }
 

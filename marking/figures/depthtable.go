@@ -12,7 +12,8 @@ import (
 )
 
 // Rules of this file. A ruler is laid along the fold line, from where the fold begins down
-// to its end. What is the same for all folds of a row is said once; the rest is a table.
+// to its end. What is the same for all folds of a row is said once; the rest is a table. Of folds
+// that begin on the piece as well it is told where, and how long they are.
 
 // foldEnd is how deep a fold of a row ends.
 type foldEnd struct {
@@ -21,6 +22,7 @@ type foldEnd struct {
 	sewn   length.Amount // below the stitch line of that edge
 	cut    length.Amount // below the cut edge
 	torn   length.Amount // below the torn edge of the block
+	long   length.Amount // of one that begins on the piece as well; 0 for others
 }
 
 // foldEnds lists how deep the folds of a row end; none for a row from edge to edge.
@@ -29,7 +31,7 @@ func foldEnds(p *piece.Piece, r piece.FoldRow, unit length.Unit) []foldEnd {
 	for i, d := range p.Depths(r) {
 		all = append(all, foldEnd{
 			number: r.Folds[i].Number + 1, edge: p.Edges[d.Edge].Key,
-			sewn: unit.Amount(d.Sewn), cut: unit.Amount(d.Cut), torn: unit.Amount(d.Torn),
+			sewn: unit.Amount(d.Sewn), cut: unit.Amount(d.Cut), torn: unit.Amount(d.Torn), long: unit.Amount(d.Long),
 		})
 	}
 	return all
@@ -60,6 +62,9 @@ func depthTables(p *piece.Piece, r piece.FoldRow, said *mark.Lines, w writer) []
 	ends := foldEnds(p, r, w.unit)
 	if len(ends) == 0 {
 		return nil
+	}
+	if r.Folds[0].End.Free {
+		return betweenTables(p, r, ends, said, w)
 	}
 	var columns []depth
 	var same []string
@@ -92,6 +97,28 @@ func depthTables(p *piece.Piece, r piece.FoldRow, said *mark.Lines, w writer) []
 		t.Lines.Say("each %s is told at the edge that its fold line runs into; near a corner its stitching may run into the other", r.Makes)
 	}
 	return []mark.Table{t}
+}
+
+// betweenTables are a table of where the folds of a row begin and end that run between two lines,
+// down from the edge above, of a block the torn one; what is the same for all is said once.
+func betweenTables(p *piece.Piece, r piece.FoldRow, ends []foldEnd, said *mark.Lines, w writer) []mark.Table {
+	edge, below := "the cut edge", func(e foldEnd) length.Amount { return e.cut }
+	if p.Block != nil {
+		edge, below = "the torn edge of the block", func(e foldEnd) length.Amount { return e.torn }
+	}
+	t := mark.Table{
+		Title: fmt.Sprintf("%s, %s: where the %ss begin and end", p.Name, r.Key, r.Makes),
+		Heads: []string{"below " + edge, "begins", "ends", "long"},
+	}
+	for _, e := range ends {
+		t.Add(fmt.Sprintf("%s %d", r.Makes, e.number), w.cell(below(e).Less(e.long)), w.cell(below(e)), w.cell(e.long))
+	}
+	first := ends[0]
+	if slices.ContainsFunc(ends, func(e foldEnd) bool { return below(e).Steps != below(first).Steps || e.long.Steps != first.long.Steps }) {
+		return []mark.Table{t}
+	}
+	said.Say("%s begins %s and ends %s %s, and is %s long", oneOf(r.InAll()), w.length(below(first).Less(first.long)), side(below(first), w.length), edge, w.length(first.long))
+	return nil
 }
 
 // side says how far below a line something ends, or above it.

@@ -118,6 +118,26 @@ func TestHowDeepTheTucksOfAYokeEnd(t *testing.T) {
 	assert.Nil(t, ends[5]["below_torn_edge"], "it is not cut from a block")
 }
 
+// A piece 10 in high whose tucks of 1/4 in begin 8 in up and end 3 in up, or on a line that rises
+// by a fifth: drawn flat, at their fold lines 2 in and 3 in out, 3.4 and 3.6 in up.
+func TestWhereTucksBetweenLinesBeginAndEnd(t *testing.T) {
+	const text = "left: 0,10 0,0\nbottom: 0,0 10,0\nright: 10,0 10,10\ntop: 10,10 0,10\n---\n\n[line.yoke]\npoints = [[0, 8], [10, 8]]\n[line.waist]\npoints = [[0, 3], [10, 3]]\n[line.slant]\npoints = [[0, 3], [10, 5]]\n"
+	const row = `tuck a left 1/4 2 2 | spacing = 1; from = "yoke"; to = `
+	p := made.Of(t, "unit = \"in\"\nallowance = 0\n"+sketch.Front(text+sketch.Rows(row+`"waist"`)))
+	told := printedSection(p, tucksAndPleats)
+	assert.Contains(t, told, "\n  stitched from yoke to waist\n")
+	assert.Contains(t, told, "\n  each begins 2 in and ends 7 in below the cut edge, and is 5 in long\n")
+	p = made.Of(t, "unit = \"in\"\nallowance = 0\n"+sketch.Front(text+sketch.Rows(row+`"slant"`)))
+	assert.Contains(t, printedSection(p, tucksAndPleats), `
+  front, a: where the tucks begin and end
+  below the cut edge  begins   ends   long
+  tuck 1                   2  6 5/8  4 5/8
+  tuck 2                   2  6 3/8  4 3/8
+`)
+	ends := asData(t, p).each("pieces")[0].each("tucks")[0].each("ends")
+	assert.Equal(t, []string{"6 5/8 in", "4 5/8 in"}, []string{ends[0].printed("below_cut_edge"), ends[0].printed("long")})
+}
+
 // In the data every fold has its depth below the torn edge, whether it is the same or not.
 func TestDepthsOfABlockAsData(t *testing.T) {
 	p := made.Of(t, "unit = \"in\"\nallowance = 0\n"+sketch.Front("drawn = \"finished\"\n"+rising+sketch.Rows(`tuck a centre 1/4 3 1 | spacing = 1; below = "neck"; length = 2; press = "away"`)+"\n[block]\n"))

@@ -68,15 +68,19 @@ func (data) fold(p foldPlace) object {
 	}
 }
 
-// foldEndData is how deep a fold ends.
+// foldEndData is how deep a fold ends, and how long one is that begins on the piece as well.
 func foldEndData(p *piece.Piece, e foldEnd) object {
-	return object{
+	data := object{
 		{"number", e.number},
 		{"edge", e.edge},
 		{"below_stitch_line", e.sewn},
 		{"below_cut_edge", e.cut},
 		{"below_torn_edge", orNull(e.torn, p.Block != nil)}, // null where the piece is not cut from a block
 	}
+	if e.long.MM > 0 {
+		data = append(data, field{"long", e.long})
+	}
+	return data
 }
 
 func (d data) edgePleat(p piece.EdgePleat, in piece.Edge) object {

@@ -67,7 +67,11 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 // rowTables are the table of where the folds of a row lie, and that of how deep they end.
 func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []mark.Table {
 	if p.Block != nil && p.Block.Measured != nil {
-		places.Lines.Say("%s: by what the top edge of the block measured", places.Heads[len(places.Heads)-1])
+		told := "the top edge of the block measured"
+		if p.Block.Across() {
+			told = "the block measured " + p.Block.WhereMeasured()
+		}
+		places.Lines.Say("%s: by what %s", places.Heads[len(places.Heads)-1], told)
 	}
 	depths := depthTables(p, r, &places.Lines, w)
 	return append([]mark.Table{places}, depths...)

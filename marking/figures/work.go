@@ -109,7 +109,7 @@ func (w *work) tucked(p *piece.Piece) {
 	b, unit, name := p.Block, w.pattern.Unit, []string{p.Name}
 	lines, cutting := w.keys(name, mark.TuckSheet, mark.TuckRuler), w.keys(name, mark.CuttingSheet)
 	if b.Measured != nil {
-		w.add(fmt.Sprintf("Measure the top edge of the stitched block of %s once more", p.Name), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
+		w.add(fmt.Sprintf("Measure %s of the stitched block of %s once more", b.WhereMeasured(), p.Name), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
 	} else {
 		blocks := "the block"
 		if b.Cut > 1 {
@@ -118,7 +118,7 @@ func (w *work) tucked(p *piece.Piece) {
 		w.add(fmt.Sprintf("Tear %s for %s, and press it", blocks, p.Name),
 			unit.Amount(b.Width).String()+" by "+unit.Amount(b.Length).String(), w.keys(name, mark.TuckSheet))
 		w.add(fmt.Sprintf("Rule the centre and the %s of %s", b.What(), p.Name), ruled(p, unit), lines)
-		w.add(fmt.Sprintf("Sew the %s of %s, press them, and measure the top edge", b.What(), p.Name), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
+		w.add(fmt.Sprintf("Sew the %s of %s, press them, and measure %s", b.What(), p.Name, b.WhereMeasured()), unit.Amount(b.TopIs()).String(), w.keys(name, mark.TuckSheet))
 	}
 	if cutting != nil {
 		w.add(fmt.Sprintf("Lay the cutting sheet of %s on the block, and cut one layer at a time", p.Name), fmt.Sprintf("cut %d", p.Cut), cutting)

@@ -5,9 +5,7 @@ import (
 	"math"
 	"slices"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
-	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
 
@@ -27,7 +25,7 @@ type Block struct {
 	Length      float64      // along the folds, as torn
 	Sides       float64      // spare cloth at each side
 	TakeUp      float64      // of all folds of the whole block
-	TopMeasures float64      // what the top edge must measure after stitching
+	TopMeasures float64      // what the top edge must measure after stitching, or the block across its folds
 	Wide        Stretch      // of the finished piece as it is drawn, across the folds
 	Up          float64      // +1 where the top edge lies at greater v, else -1
 	Cut         int          // how many blocks
@@ -39,25 +37,9 @@ type Block struct {
 	long      Stretch // of the finished piece as it is drawn, along the folds
 }
 
-// MeasuredTop is what the top edge of a block measured once it was stitched.
-type MeasuredTop struct {
-	top float64
-	// alike tells that all folds are asked for equally wide, so that the average
-	// says what each of them took.
-	alike bool
-	// spare is what is left beside the widest part of the piece, at both sides
-	// together; below 0 that much is missing.
-	spare float64
-	place fault.Place
-}
-
 // defaultEnds is the spare cloth at top and bottom of a block whose file gives
 // none, in mm: half an inch (common practice).
 const defaultEnds = 25.4 / 2
-
-// leastLeft is the narrowest allowance that can still be sewn, in mm: where less is
-// left of one, the piece does not fit its block (common practice).
-const leastLeft = 25.4 / 8
 
 // checkBlock works out the block of a piece, which has been unfolded.
 func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []FlatGroup, found *Findings) {
@@ -83,6 +65,9 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 		return
 	}
 	b.takeSizes(spec.Unit.V)
+	if b.Across() && !b.haveOneLevel(found) {
+		return
+	}
 	if bs.Measured.Given() && !b.takeMeasure(bs.Measured, found) {
 		return
 	}
@@ -104,26 +89,7 @@ func (b *Block) takeSizes(unit length.Unit) {
 	// What is torn must be readable on a ruler: a hair more is no harm.
 	b.Width = unit.Up(b.widest + b.TakeUp + 2*b.Sides)
 	b.Length = unit.Up(b.long.To - b.long.From + 2*b.ends)
-	b.TopMeasures = b.Width - b.takenAt(b.UpperEdge())
-}
-
-// takeMeasure works out what follows from what the top edge measured.
-func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
-	took := b.Width - measured.V
-	if took < b.takenAt(b.UpperEdge())/2-SamePoint {
-		found.Add(measured.Place, "measure the top edge after the tucks are sewn and pressed",
-			"a block torn %s wide measures %s with all its %s in, which should take up %s",
-			found.length(b.Width), found.Written(measured.V), b.whatAtTop(), found.length(b.takenAt(b.UpperEdge())))
-		return false
-	}
-	folds := b.Group.Folding.Folds()
-	b.Measured = &MeasuredTop{
-		top:   measured.V,
-		alike: !slices.ContainsFunc(folds, func(f plane.Fold) bool { return math.Abs(f.Width-folds[0].Width) >= SamePoint }),
-		place: measured.Place,
-	}
-	b.Measured.spare = b.DrawnIn() - b.widest
-	return true
+	b.TopMeasures = b.Width - b.takenWhereMeasured()
 }
 
 // openOut has the block of a piece whose folds run square to the fold of the cloth
@@ -131,7 +97,7 @@ func (b *Block) takeMeasure(measured source.Length, found *Findings) bool {
 func (b *Block) openOut(piece *Piece, found *Findings) bool {
 	for _, r := range b.Group.Rows {
 		if r.Folds[0].End.Given {
-			found.Add(r.ends.Length.Place, "draw the whole piece, or have them run from edge to edge",
+			found.Add(r.ends.Place(), "draw the whole piece, or have them run from edge to edge",
 				"the %ss run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are", r.Makes)
 			return false
 		}
@@ -142,11 +108,11 @@ func (b *Block) openOut(piece *Piece, found *Findings) bool {
 }
 
 // up is +1 where the tops of the folds lie at greater v, -1 where at less. Folds
-// without an end, or that hang from both ends, have their top where the drawing has it.
+// without an end, free ones, and those that hang from both ends, have their top where the drawing has it.
 func (f FoldGroup) up() float64 {
 	up, bothEnds := 0.0, false
 	for _, r := range f.Rows {
-		if r.Folds[0].End.Given {
+		if end := r.Folds[0].End; end.Given && !end.Free {
 			one := -math.Copysign(1, r.Downward().Dot(f.Along))
 			bothEnds = bothEnds || one == -up
 			up = one
@@ -208,142 +174,4 @@ func (b *Block) What() string {
 // where it is measured.
 func (b *Block) Notes(unit length.Unit) []string {
 	return []string{fmt.Sprintf("all %s together take up %s", b.What(), unit.OnRuler(b.TakeUp))}
-}
-
-// TopIs is what the top edge measures once the folds are stitched, in mm: what it was
-// measured to be, or what it must be.
-func (b *Block) TopIs() float64 {
-	if b.Measured != nil {
-		return b.Measured.top
-	}
-	return b.TopMeasures
-}
-
-// takenAt is what the folds take up that are stitched at one of the torn ends, at that v:
-// those that begin there, and those that run through.
-func (b *Block) takenAt(end float64) float64 {
-	taken := b.TakeUp
-	for _, r := range b.Group.Rows {
-		if r.Folds[0].End.Given && b.Begin(r) != end {
-			taken -= r.Taken()
-		}
-	}
-	return taken
-}
-
-// share is how much of what it should take up every fold took, as a share; 1 before the block
-// is measured.
-func (b *Block) share() float64 { return (b.Width - b.TopIs()) / b.takenAt(b.UpperEdge()) }
-
-// DrawnIn is what the block measures across where all its folds are stitched, in mm, and to
-// what it is drawn in where some are open.
-func (b *Block) DrawnIn() float64 { return b.Width - b.share()*b.TakeUp }
-
-// OpenBelow is how much wider than that the stitched block is at its bottom, in mm; 0 where
-// all folds run on to it.
-func (b *Block) OpenBelow() float64 { return b.openAt(b.LowerEdge()) }
-
-// OpenAtTop is how much wider than that it is at its top: by the folds that hang from the
-// bottom.
-func (b *Block) OpenAtTop() float64 { return b.openAt(b.UpperEdge()) }
-
-func (b *Block) openAt(end float64) float64 {
-	if open := b.share() * (b.TakeUp - b.takenAt(end)); open >= SamePoint {
-		return open
-	}
-	return 0
-}
-
-// whatAtTop names the folds that are stitched at the top of the block.
-func (b *Block) whatAtTop() string {
-	if b.OpenAtTop() > 0 {
-		return b.What() + " at the top"
-	}
-	return b.What()
-}
-
-// MeasuredNotes says what the stitched block measured, and what follows, in parts, as it
-// is read on a ruler. What one fold took is told by SampleForNext: a fraction of it would
-// be finer than any ruler.
-func (b *Block) MeasuredNotes(piece *Piece, unit length.Unit) []string {
-	m := b.Measured
-	top, should := unit.OnRuler(m.top), unit.OnRuler(b.TopMeasures)
-	edge := fmt.Sprintf("the top edge measures %s, as it should", top)
-	took := fmt.Sprintf("the %d %s took up %s", b.foldCount, b.What(), unit.OnRuler(b.Width-m.top))
-	if b.OpenAtTop() > 0 {
-		took = fmt.Sprintf("the %s took up %s", b.whatAtTop(), unit.OnRuler(b.Width-m.top))
-	}
-	if top == should {
-		return []string{edge, took, b.Fit(piece, unit)}
-	}
-	edge = fmt.Sprintf("the top edge measures %s and should measure %s", top, should)
-	took += " instead of " + unit.OnRuler(b.takenAt(b.UpperEdge()))
-	return []string{edge, took, b.Fit(piece, unit)}
-}
-
-// SampleForNext says what the file is to have, so that the next block comes out as this one
-// has; "" where it came out as it should, or its folds are not all alike, or not all stitched
-// at the top.
-func (b *Block) SampleForNext(unit length.Unit) string {
-	m := b.Measured
-	if !m.alike || !b.allTucks() || b.OpenAtTop() > 0 || unit.OnRuler(m.top) == unit.OnRuler(b.TopMeasures) {
-		return ""
-	}
-	return fmt.Sprintf("for the next one: sample = {tucks = %d, flat = %q, sewn = %q}",
-		b.foldCount, unit.AsWritten(b.Width), unit.AsWritten(m.top))
-}
-
-// Fit says whether the piece can be cut from the block as it has become.
-func (b *Block) Fit(piece *Piece, unit length.Unit) string {
-	spare, where := b.Measured.spare, "in all"
-	if b.Group.OnAxis { // the centre lies in the middle
-		spare, where = spare/2, "at each side"
-	}
-	if unit.OnRuler(b.Measured.top) == unit.OnRuler(b.widest) {
-		return "the piece just fits"
-	}
-	if spare > 0 {
-		return fmt.Sprintf("the piece fits, with %s to spare %s", unit.OnRuler(spare), where)
-	}
-	allowance := b.sideAllowance(piece)
-	switch left := allowance + spare; {
-	case left >= leastLeft:
-		return fmt.Sprintf("the piece is %s too wide for it %s: of the allowance of %s there, %s is left",
-			unit.OnRuler(-spare), where, unit.AsWritten(allowance), unit.OnRuler(left))
-	case allowance > 0:
-		return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and the allowance there is only %s; let out a tuck or two",
-			unit.OnRuler(-spare), where, unit.AsWritten(allowance))
-	}
-	return fmt.Sprintf("the piece does not fit: it is %s too wide for it %s, and has no allowance there; let out a tuck or two", unit.OnRuler(-spare), where)
-}
-
-// sideAllowance is the allowance at the widest places of the piece, measured across
-// the folds: of the edge there that runs most nearly along them, and of the two
-// sides the narrower one.
-func (b *Block) sideAllowance(piece *Piece) float64 {
-	narrowest := math.Inf(1)
-	for _, side := range []float64{-1, 1} {
-		if side < 0 && b.Group.OnAxis {
-			continue // the centre
-		}
-		widest := b.Wide.To
-		if side < 0 {
-			widest = b.Wide.From
-		}
-		steepest, allowance := -1.0, 0.0
-		for _, e := range piece.Edges {
-			for i := 1; i < len(e.Path); i++ {
-				from, to := b.U(e.Path[i-1]), b.U(e.Path[i])
-				if side*(widest-from) > SamePoint && side*(widest-to) > SamePoint {
-					continue
-				}
-				along := e.Path[i].Sub(e.Path[i-1]).Unit().Dot(b.Along)
-				if math.Abs(along) > steepest {
-					steepest, allowance = math.Abs(along), e.Allowance
-				}
-			}
-		}
-		narrowest = min(narrowest, allowance)
-	}
-	return narrowest
 }

@@ -30,13 +30,21 @@ func (b *Block) LowerEdge() float64 {
 	return b.long.To + b.ends
 }
 
-// Begin returns the v of the torn end at which the folds of a row begin: the top,
-// but for a row that hangs the other way, from an edge at the bottom.
+// Begin returns the v of the torn end at which the folds of a row begin, or from which free
+// ones are measured: the top, but for a row that hangs the other way, from an edge at the bottom.
 func (b *Block) Begin(r FoldRow) float64 {
 	if end := r.Folds[0].End; end.Given && b.Up*end.down*r.Base.Along.Dot(b.Along) > 0 {
 		return b.LowerEdge()
 	}
 	return b.UpperEdge()
+}
+
+// First returns the v at which a fold begins: that torn end, or where it begins on the block.
+func (b *Block) First(r FoldRow, f Fold) float64 {
+	if f.End.Free {
+		return b.V(r.Base.At(0, f.End.Begin))
+	}
+	return b.Begin(r)
 }
 
 // Level returns the v at which a fold ends: its end line, or the torn bottom.

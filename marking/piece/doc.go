@@ -40,6 +40,7 @@
 //	frame.go, baseline.go         u and v; the line that folds are measured from
 //	foldrow.go, foldend.go        folds made alike; where they end
 //	hung.go                       the edges that folds hang from
+//	foldbetween.go                folds from line to line, or from an edge to a line
 //	folddepth.go                  how deep that is, from what a ruler is laid to
 //	tuckrow.go, tucksample.go     what a file says of tucks; what a sample says they take
 //	tuckgroups.go                 tucks in groups
@@ -61,6 +62,7 @@
 //	                              of what a hem folds back, and of where a placket ends
 //	sizeremark.go                 of what is too large for the piece
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
+//	blockmeasured.go              what it measures when it is
 //	halves.go, rectangle.go       a piece on the fold; one that is torn
 //	hang.go                       which way a row of folds runs to its ends
 //	worn.go                       on which side of the body a piece is worn

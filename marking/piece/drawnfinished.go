@@ -88,7 +88,7 @@ func unfoldBlock(piece *Piece, all []FoldGroup, found *Findings) (madeFolds, boo
 		flat[i].Folding.Over(piece.AsDrawn.Outline.Path)
 		for k, r := range flat[i].Rows {
 			drawn := f.Rows[k]
-			drawn.FlatEnd = r.EndLine()
+			drawn.FlatEnds = r.EndLines()
 			made.rows = append(made.rows, drawn)
 		}
 	}
@@ -180,6 +180,9 @@ func (f FoldGroup) carriedBack(later *plane.Folding) FoldGroup {
 			if one.End.Given {
 				one.End.V = r.Base.V(later.Flat(base.At(0, one.End.V)))
 			}
+			if one.End.Free {
+				one.End.Begin = r.Base.V(later.Flat(base.At(0, one.End.Begin)))
+			}
 		})
 	}
 	return f
@@ -190,9 +193,10 @@ func (f FoldGroup) carriedBack(later *plane.Folding) FoldGroup {
 func unfoldRows(rows []FoldRow, earlier FlatGroup) []FoldRow {
 	var unfolded []FoldRow
 	for _, r := range rows {
-		if r.FlatEnd != nil {
-			if parts := earlier.unfold(r.FlatEnd); len(parts) > 0 {
-				r.FlatEnd = parts[0]
+		r.FlatEnds = slices.Clone(r.FlatEnds)
+		for i, end := range r.FlatEnds {
+			if parts := earlier.unfold(end); len(parts) > 0 {
+				r.FlatEnds[i] = parts[0]
 			}
 		}
 		unfolded = append(unfolded, r.changed(func(_ int, f *Fold) {

@@ -20,6 +20,7 @@ type Depth struct {
 	Sewn float64 // below the line of that edge; below 0 it ends above it, in the allowance
 	Cut  float64 // below the cut edge
 	Torn float64 // below the torn edge of the block; 0 for a piece that has none
+	Long float64 // how long a fold is that begins on the piece as well; 0 for others
 }
 
 // Depths returns how deep the folds of a row end, in their order; none for a row that runs
@@ -45,6 +46,9 @@ func (p *Piece) Depths(r FoldRow) []Depth {
 			return nil
 		}
 		d := Depth{Edge: edge, Sewn: end - flat(begin), Cut: end - flat(cloth[1])}
+		if f.End.Free {
+			d.Long = end - flat(r.Base.At(r.Base.U(cloth[0]), f.End.Begin))
+		}
 		if p.Block != nil {
 			d.Torn = math.Abs(p.Block.Level(r, f) - p.Block.Begin(r))
 		}

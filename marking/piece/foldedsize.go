@@ -53,8 +53,10 @@ func (p *Piece) sizes(rows []FoldRow, whole float64) []SizeAt {
 		}
 	}
 	for _, r := range rows {
-		if at, ok := p.sizeBelow(r); ok {
-			all = withSize(all, at)
+		for end := range r.Folds[0].End.Levels() {
+			if at, ok := p.sizeBeyond(r, end); ok {
+				all = withSize(all, at)
+			}
 		}
 	}
 	if len(all) == 0 {
@@ -77,8 +79,11 @@ func withSize(all []SizeAt, at SizeAt) []SizeAt {
 // sizeAtEnd returns what a piece measures where the first fold of a row ends, from one
 // edge to the other.
 func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
-	shortest := slices.MinFunc(r.Folds, func(a, b Fold) int { return cmp.Compare(a.End.length, b.End.length) })
+	shortest := slices.MinFunc(r.Folds, func(a, b Fold) int { return cmp.Compare(a.End.down*a.End.V, b.End.down*b.End.V) })
 	level := shortest.End.V - 2*shortest.End.down*SamePoint // they are still in
+	if slices.ContainsFunc(r.Folds, func(f Fold) bool { return !f.End.stitched(level) }) {
+		return SizeAt{}, false // between slanting lines nowhere are all of them in
+	}
 	chords := Frame{r.Base.Origin, r.Base.Along, r.Base.Out}.Chords(p.Tree, level)
 	if len(chords) == 0 {
 		return SizeAt{}, false
@@ -87,9 +92,10 @@ func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
 	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(us, level)), Rows: []FoldRow{r}}, true
 }
 
-// sizeBelow returns what a piece measures at the edges that the folds of a row would run on
-// to; false where those run along the folds rather than across.
-func (p *Piece) sizeBelow(r FoldRow) (SizeAt, bool) {
+// sizeBeyond returns what a piece measures at the edges that the folds of a row would run on
+// to, below their ends or, at 1, above where they begin; false where those run along the folds
+// rather than across.
+func (p *Piece) sizeBeyond(r FoldRow, end int) (SizeAt, bool) {
 	at := SizeAt{Rows: []FoldRow{r}}
 	var line plane.Path
 	for _, f := range r.Folds {
@@ -97,7 +103,7 @@ func (p *Piece) sizeBelow(r FoldRow) (SizeAt, bool) {
 		if !ok {
 			return at, false
 		}
-		e := p.nearestEdge(cloth[0])
+		e := p.nearestEdge(cloth[end])
 		if !slices.Contains(at.Open, e.Key) {
 			at.Open = append(at.Open, e.Key)
 			line = append(line, e.Path...)

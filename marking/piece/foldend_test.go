@@ -48,7 +48,7 @@ func TestEndLines(t *testing.T) {
 			piece := sketched(t, "0", "drawn = \""+c.drawn+"\"\n"+rising+
 				sketch.Rows(c.row+`spacing = 1; press = "away"; below = "neck"; length = 2; `+c.end))
 			assert.Equal(t, c.folds, each(piece, mark.TuckFold), "fold lines")
-			assert.Equal(t, c.line, sketch.Inches(piece.TuckRows[0].FlatEnd), "the end line")
+			assert.Equal(t, c.line, sketch.Inches(piece.TuckRows[0].FlatEnds[0]), "the end line")
 		})
 	}
 }

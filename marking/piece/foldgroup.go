@@ -117,14 +117,20 @@ func (f FoldGroup) plane(p placed, at float64) plane.Fold {
 		From: math.Inf(-1), To: math.Inf(1),
 	}
 	if p.End.Given {
-		level := f.V(p.row.Base.At(0, p.End.V))
-		if p.row.Base.Along.Mul(p.End.down).Dot(f.Along) > 0 {
-			one.To = level
-		} else {
-			one.From = level
-		}
+		one.From, one.To = p.row.within(p.End, f.Frame)
 	}
 	return one
+}
+
+// within returns the v of a frame along the row between which a fold with an end is stitched.
+func (r FoldRow) within(e FoldEnd, frame Frame) (from, to float64) {
+	at := func(v float64) float64 { return frame.V(r.Base.At(0, v)) }
+	way := r.Base.Along.Mul(e.down).Dot(frame.Along)
+	begin, end := math.Inf(-1)*math.Copysign(1, way), at(e.V)
+	if e.Free {
+		begin = at(e.Begin)
+	}
+	return min(begin, end), max(begin, end)
 }
 
 // begins is the u at which the strip of a fold begins, on a piece that is drawn flat.

@@ -65,12 +65,15 @@ func (m *remarker) gap(t *TuckRow) {
 }
 
 // top is the number of the edge at whose stitch line a fold begins when the piece is
-// sewn, -1 where it begins at none. What lies beyond is seam allowance.
+// sewn, -1 where it begins at none, as between two lines. What lies beyond is seam allowance.
 func (m *remarker) top(r FoldRow, f Fold) int {
 	b := r.Base
 	u := m.piece.stitchingDrawn(f)
 	chords := b.Chords(m.piece.Tree, u)
 	low := b.Along.Y < 0 || b.Along.Y == 0 && b.Along.X > 0 // the top lies at less v
+	if f.End.Free {
+		return -1
+	}
 	if f.End.Given {
 		chords, _ = f.End.UpTo(chords)
 		low = f.End.down > 0
@@ -140,8 +143,8 @@ func (m *remarker) tops(r FoldRow) {
 			verb = "run"
 		}
 		first := r.Folds[slices.IndexFunc(r.Folds, func(f Fold) bool { return f.Number == numbers[0] })]
-		instead, hangs := "instead of", r.ends.Edges()
-		if !r.ends.Below.Given() {
+		instead, hangs := "instead of", m.piece.namesHung(r.ends)
+		if hung == nil {
 			instead, hangs = "where the first runs into", wording.Quoted(m.piece.Edges[own].Key)
 		}
 		m.say(r.place, "%s of %d %s into %q "+instead+" %s: finished, %s lies %s from %q",
@@ -164,11 +167,14 @@ func nearestOf(r FoldRow, numbers []int) string {
 // ends warns of tucks that end above the stitch line they hang from, or close to a
 // pleat.
 func (m *remarker) ends(t *TuckRow) {
-	r := t.FoldRow
-	hung := m.piece.hung(r.ends)
-	if hung == nil {
-		return
+	if hung := m.piece.hung(t.ends); hung != nil {
+		m.endsAbove(t.FoldRow, hung)
 	}
+	m.endsNearPleats(t.FoldRow)
+}
+
+// endsAbove warns of folds that end above the stitch line of the edges they hang from.
+func (m *remarker) endsAbove(r FoldRow, hung []int) {
 	line := m.piece.stitchLineOf(hung)
 	b := r.Base
 	bounds := m.piece.Tree.Bounds()
@@ -178,27 +184,34 @@ func (m *remarker) ends(t *TuckRow) {
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
 		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > SamePoint {
 			m.say(r.ends.Place(), "%s ends %s above the stitch line of %s, within the seam allowance: make it longer",
-				r.name(f), m.unit.OnRuler(c[0].A), r.ends.Edges())
+				r.name(f), m.unit.OnRuler(c[0].A), m.piece.namesHung(r.ends))
 			break
 		}
 	}
-	if t.FlatEnd == nil {
-		return
+}
+
+// endsNearPleats warns of tucks that end close to a pleat in an edge.
+func (m *remarker) endsNearPleats(r FoldRow) {
+	place := r.ends.Length.Place
+	if r.ends.To.Given() {
+		place = r.ends.To.Place
 	}
-	end := plane.NewTree(t.FlatEnd)
 	for i, p := range m.piece.EdgePleats {
 		patch := m.piece.Flat.patches[i]
 		pleat := plane.NewTree(patch)
 		// Two paths that do not cross are nearest at a point of one of them.
 		nearest := math.Inf(1)
-		for _, q := range t.FlatEnd {
-			nearest = pleat.Distance(q, nearest)
-		}
-		for _, q := range patch {
-			nearest = end.Distance(q, nearest)
+		for _, line := range r.FlatEnds {
+			for _, q := range line {
+				nearest = pleat.Distance(q, nearest)
+			}
+			end := plane.NewTree(line)
+			for _, q := range patch {
+				nearest = end.Distance(q, nearest)
+			}
 		}
 		if nearest < clearOfPleat-SamePoint {
-			m.say(r.ends.Length.Place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
+			m.say(place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
 				m.unit.OnRuler(nearest), p.Key, m.unit.OnRuler(clearOfPleat))
 		}
 	}

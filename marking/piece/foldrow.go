@@ -39,9 +39,9 @@ type FoldRow struct {
 	Base     BaseLine
 	Folds    []Fold // from the base outward
 	Mirrored bool   // on the other half of a piece on the fold there is as much again
-	// FlatEnd is the line along which the row ends on the flat cloth; nil from edge to
-	// edge.
-	FlatEnd plane.Path
+	// FlatEnds are the lines along which the row ends on the flat cloth, where it ends first;
+	// none from edge to edge.
+	FlatEnds []plane.Path
 
 	place  fault.Place
 	nth    int // among the rows of the piece: its tucks, then the pleats across it
@@ -164,7 +164,7 @@ func (r FoldRow) stitchedAs(other FoldRow) FoldRow {
 
 // laidAs returns the row with the lines on the flat cloth that another value of it has.
 func (r FoldRow) laidAs(other FoldRow) FoldRow {
-	r.FlatEnd = other.FlatEnd
+	r.FlatEnds = other.FlatEnds
 	return r.changed(func(k int, f *Fold) { f.Lines = other.Folds[k].Lines })
 }
 
@@ -208,7 +208,7 @@ func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid FoldRow, ok bo
 			}
 		}
 	})
-	laid.FlatEnd = r.EndLine()
+	laid.FlatEnds = r.EndLines()
 	return laid, ok
 }
 

@@ -355,11 +355,11 @@ below = "side"
 length = 2
 `)
 	h := piece.TuckRows[1]
-	require.NotNil(t, h.FlatEnd)
+	require.NotNil(t, h.FlatEnds[0])
 	for k, one := range h.Folds {
 		require.Len(t, linesOf(one, mark.TuckFold), 1)
-		assert.Less(t, plane.NewTree(h.FlatEnd).Distance(linesOf(one, mark.TuckFold)[0][0], 99)*plane.NewTree(h.FlatEnd).Distance(linesOf(one, mark.TuckFold)[0][1], 99), 1e-6, "an end of tuck %d lies on the end line", k+1)
+		assert.Less(t, plane.NewTree(h.FlatEnds[0]).Distance(linesOf(one, mark.TuckFold)[0][0], 99)*plane.NewTree(h.FlatEnds[0]).Distance(linesOf(one, mark.TuckFold)[0][1], 99), 1e-6, "an end of tuck %d lies on the end line", k+1)
 	}
 	// 8 in and four take-ups of 1/2 in, less 2 in below the side.
-	assert.InDelta(t, 8, h.FlatEnd[0].X/25.4, 1e-6)
+	assert.InDelta(t, 8, h.FlatEnds[0][0].X/25.4, 1e-6)
 }

@@ -34,6 +34,13 @@ func (r FoldRow) Hangs() Hang {
 	return HangsDown
 }
 
+// back is the way in which they would run from their ends to where they begin.
+func (h Hang) back() Hang { return [...]Hang{HangsUp, HangsDown, HangsSideways}[h] }
+
+// OpenBefore says on which side of its beginning a fold is open that begins on the piece:
+// "open above".
+func (h Hang) OpenBefore() string { return h.back().Open() }
+
 // Open says on which side of its end a fold is open: "open below".
 func (h Hang) Open() string { return "open " + [...]string{"below", "above", "beyond"}[h] }
 

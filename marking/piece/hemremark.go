@@ -63,10 +63,11 @@ func (m *remarker) endsInHem(t *TuckRow) {
 			continue // it lies in the hem, or beside it, over its whole length
 		}
 		for _, f := range r.Folds {
-			if !f.End.Given {
-				continue
+			away := e.Allowance
+			for _, v := range f.End.Levels() {
+				away = edge.Distance(r.Base.At(m.piece.stitchingDrawn(f), v), away)
 			}
-			if away := edge.Distance(r.Base.At(m.piece.stitchingDrawn(f), f.End.V), e.Allowance); away < e.Allowance-SamePoint {
+			if away < e.Allowance-SamePoint {
 				m.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), m.unit.OnRuler(away), e.Key)
 				break
 			}

@@ -5,14 +5,21 @@ import (
 
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: folds may hang from edges that lie next to each other, as from neck
 // and shoulder. Their stitch lines are then joined where they are sewn to each other.
 
-// hung returns the numbers of the edges that folds hang from, in order round the piece; none
-// where one is not there, or they do not all lie next to each other.
+// hung returns the numbers of the edges that folds hang from, in order round the piece: that to or
+// from which they run where they run to a line. There are none where one is not there, or they do
+// not all lie next to each other, or folds run from edge to edge or from line to line.
 func (p *Piece) hung(ends source.EndSpec) []int {
+	for _, name := range []source.Text{ends.From, ends.To} {
+		if i := p.EdgeNumber(name.V); name.Given() && i >= 0 {
+			return []int{i}
+		}
+	}
 	var named []int
 	for _, name := range append([]source.Text{ends.Below}, ends.Also...) {
 		i := p.EdgeNumber(name.V)
@@ -31,6 +38,14 @@ func (p *Piece) hung(ends source.EndSpec) []int {
 		}
 	}
 	return nil
+}
+
+// namesHung names the edges that folds hang from, for a message.
+func (p *Piece) namesHung(ends source.EndSpec) string {
+	if hung := p.hung(ends); ends.From.Given() && hung != nil {
+		return wording.Quoted(p.Edges[hung[0]].Key)
+	}
+	return ends.Edges()
 }
 
 // checkHung returns the edges that folds hang from, or notes why they cannot.

@@ -48,7 +48,7 @@ func (p *Piece) letDown(spec *source.Spec) {
 			across := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit().Cross(t.Base.Along)
 			return math.Abs(across) < alongFoot && p.isFoot(e, spec)
 		}
-		if !t.ends.Below.Given() && slices.ContainsFunc(p.Edges, runsAlong) {
+		if !t.ends.Given() && slices.ContainsFunc(p.Edges, runsAlong) {
 			t.LetDown = t.Takes
 		}
 	}

@@ -64,8 +64,8 @@ func (p *Piece) FoldMarks() []mark.Mark {
 				add(mark.Arrow, "", r.FoldKey(f, mark.Arrow), Arrow(crease[0], r.Base.Out.Mul(f.Placement()-f.At)))
 			}
 		}
-		if r.FlatEnd != nil {
-			add(mark.TuckEnd, r.EndName(), mark.KeyWith(r.Key, mark.TuckEnd), r.FlatEnd)
+		for i, end := range r.FlatEnds {
+			add(mark.TuckEnd, r.EndNames()[i], r.EndKeys()[i], end)
 		}
 	}
 	return marks
@@ -91,9 +91,15 @@ func (r FoldRow) FoldKey(f Fold, role mark.Role) string {
 	return mark.KeyWith(fmt.Sprintf("%s %d", r.Key, f.Number+1), role)
 }
 
-// EndName is what the line is called along which a row ends.
-func (r FoldRow) EndName() string {
-	return fmt.Sprintf("%s %ss end here, %s", r.Key, r.Makes, r.Hangs().Open())
+// EndKeys are what the lines are known by along which a row ends, and begins where it is free.
+func (r FoldRow) EndKeys() [2]string {
+	return [2]string{mark.KeyWith(r.Key, mark.TuckEnd), mark.KeyWith(r.Key+" begin", mark.TuckEnd)}
+}
+
+// EndNames are what the lines are called along which a row ends, and begins where it is free.
+func (r FoldRow) EndNames() [2]string {
+	what := fmt.Sprintf("%s %ss ", r.Key, r.Makes)
+	return [2]string{what + "end here, " + r.Hangs().Open(), what + "begin here, " + r.Hangs().OpenBefore()}
 }
 
 // LineName is what is printed along a line of a fold, "" for most: they have numbers. The

@@ -30,7 +30,7 @@ type oneStrip struct {
 	near, width float64 // flat
 	toward      bool
 	seam        float64
-	level       float64 // folded above this only
+	level, top  float64 // folded between these only
 }
 
 // folded returns where u comes to lie; taken tells that it lies in a strip.
@@ -42,7 +42,7 @@ func (s strips) folded(u, v float64) (g float64, taken, open bool) {
 			break
 		}
 		if u <= far {
-			if v < one.level {
+			if v < one.level || v >= one.top {
 				return one.seam, true, true
 			}
 			reach := one.width - math.Abs(u-one.near-one.width)
@@ -63,6 +63,7 @@ type frontCase struct {
 	across strips // by x
 	up     strips // by y
 	onFold bool
+	grows  bool // it has growth tucks
 	ends   bool
 	angle  float64
 }
@@ -90,8 +91,9 @@ func randomFront(t *rapid.T) frontCase {
 		"\nside: " + sketch.TurnedPoints(c.angle, at(shoulder, high+rise-drop), at(hem, 0)) +
 		"\nhem: " + sketch.TurnedPoints(c.angle, at(hem, 0), at(0, 0)) + "\n---\n"
 	c.across.mirrored = c.onFold
+	c.grows = rapid.Bool().Draw(t, "growth tucks")
 	c.addRows(t, &c.across, "centre", min(shoulder, hem)-1, high)
-	if rapid.Bool().Draw(t, "growth tucks") {
+	if c.grows {
 		c.addRows(t, &c.up, "hem", high/2, 0)
 	}
 	return c
@@ -109,6 +111,10 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 		r.away = rapid.Bool().Draw(t, "away")
 		clear := rapid.SampledFrom([]float64{0, 2, 9.25}).Draw(t, "clear")
 		level, step, end := c.randomEnd(t, high)
+		top, lines := math.Inf(1), ""
+		if r.kind == tucks && end != "" && step == 0 && !c.grows {
+			top, end, lines = betweenLines(t, high, level, end, n)
+		}
 		// Nothing may hang over the edge beside which the row lies, but over a
 		// centre lies the other half.
 		if flat == 0 && !(c.onFold && beside == "centre") {
@@ -125,7 +131,7 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 				one.near += place
 				one.seam = one.near - took
 				took += 2 * one.width
-				one.level = level - float64(k)*step
+				one.level, one.top = level-float64(k)*step, top
 				fits = fits && one.seam+one.width < reach && (one.seam >= one.width || c.onFold && beside == "centre")
 				added = append(added, one)
 			}
@@ -136,7 +142,7 @@ func (c *frontCase) addRows(t *rapid.T, s *strips, beside string, reach, high fl
 		s.all = append(s.all, added...)
 		taken = took
 		flat = at[len(at)-1] + room
-		c.rows += r.head(fmt.Sprintf("%s%d", beside, n)) +
+		c.rows += lines + r.head(fmt.Sprintf("%s%d", beside, n)) +
 			fmt.Sprintf("beside = %q\ncount = %d\nfirst = %.9f\nspacing = %.9f\n%s", beside, count, begin+first, pitch, groups+end)
 	}
 }
@@ -184,6 +190,28 @@ func (c *frontCase) randomEnd(t *rapid.T, high float64) (level, step float64, te
 	return high - long, step, fmt.Sprintf("below = \"neck\"\nlength = %v\n%s", long, text)
 }
 
+// betweenLines draws whether a row of tucks that ends at a level, as end has it, does so between two
+// lines, or between the neck and a line, and returns below which level it is folded and what the
+// file has of it and of the lines.
+func betweenLines(t *rapid.T, high, level float64, end string, n int) (top float64, text, lines string) {
+	line := func(name string, level float64) string {
+		return fmt.Sprintf("\n[line.%s%d]\nalong = \"hem\"\ndistance = %v\nkind = \"placement\"\n", name, n, level)
+	}
+	names := []string{"neck", fmt.Sprint("low", n)}
+	switch rapid.IntRange(0, 2).Draw(t, "between") {
+	case 0:
+		return math.Inf(1), end, ""
+	case 1:
+		top, lines = math.Inf(1), line("low", level)
+	default:
+		top, lines, names[0] = math.Round(level+(high-level)/3), line("low", level)+line("high", math.Round(level+(high-level)/3)), fmt.Sprint("high", n)
+	}
+	if rapid.Bool().Draw(t, "up") {
+		names[0], names[1] = names[1], names[0]
+	}
+	return top, fmt.Sprintf("from = %q\nto = %q\n", names[0], names[1]), lines
+}
+
 // rowKind is what a row of folds is.
 type rowKind int
 
@@ -206,16 +234,16 @@ type row struct {
 func (r row) one() (first, pitch, room float64, strips []oneStrip) {
 	switch r.kind {
 	case tucks:
-		return r.width, 3*r.width + r.gap, 2 * r.width, []oneStrip{{0, r.width, !r.away, 0, 0}}
+		return r.width, 3*r.width + r.gap, 2 * r.width, []oneStrip{{width: r.width, toward: !r.away}}
 	case knifePleats:
 		if !r.away {
 			first = 2 * r.width
 		}
-		return first, 3*r.width + r.gap, 2 * r.width, []oneStrip{{0, r.width, r.away, 0, 0}}
+		return first, 3*r.width + r.gap, 2 * r.width, []oneStrip{{width: r.width, toward: r.away}}
 	case boxPleats:
-		return 3 * r.width, 6*r.width + r.gap, 6 * r.width, []oneStrip{{0, r.width, false, 0, 0}, {4 * r.width, r.width, true, 0, 0}}
+		return 3 * r.width, 6*r.width + r.gap, 6 * r.width, []oneStrip{{width: r.width}, {near: 4 * r.width, width: r.width, toward: true}}
 	default: // inverted
-		return 2 * r.width, 6*r.width + r.gap, 4 * r.width, []oneStrip{{0, r.width, true, 0, 0}, {2 * r.width, r.width, false, 0, 0}}
+		return 2 * r.width, 6*r.width + r.gap, 4 * r.width, []oneStrip{{width: r.width, toward: true}, {near: 2 * r.width, width: r.width}}
 	}
 }
 
@@ -269,7 +297,7 @@ func (c frontCase) nearBreak(q plane.Point) bool {
 					return true
 				}
 			}
-			if math.Abs(v-one.level) < 1e-3 {
+			if math.Abs(v-one.level) < 1e-3 || math.Abs(v-one.top) < 1e-3 {
 				return true
 			}
 		}

@@ -76,19 +76,19 @@ func (c frontCase) checkArea(t *rapid.T, p *piece.Piece) {
 	const far = 1e4
 	type band struct {
 		from, to, times float64
-		level           float64
+		level, top      float64
 	}
 	bands := func(s strips, least float64) []band {
-		all := []band{{least, far, 1, -far}}
+		all := []band{{least, far, 1, -far, far}}
 		for _, one := range s.all {
 			from, to := one.seam, one.seam+one.width
 			if one.toward {
 				from, to = one.seam-one.width, one.seam
 			}
-			all = append(all, band{from, to, 2, max(one.level, -far)})
+			all = append(all, band{from, to, 2, max(one.level, -far), min(one.top, far)})
 			if s.mirrored && from < 0 {
 				all[len(all)-1].from = 0
-				all = append(all, band{0, -from, 2, max(one.level, -far)})
+				all = append(all, band{0, -from, 2, max(one.level, -far), min(one.top, far)})
 			}
 		}
 		return all
@@ -96,7 +96,7 @@ func (c frontCase) checkArea(t *rapid.T, p *piece.Piece) {
 	want := 0.0
 	for _, x := range bands(c.across, -far) {
 		for _, y := range bands(c.up, -far) {
-			want += x.times * y.times * areaIn(finished, x.from, x.to, max(y.from, x.level), y.to)
+			want += x.times * y.times * areaIn(finished, x.from, x.to, max(y.from, x.level), min(y.to, x.top))
 		}
 	}
 	// Where a strip is open the piece is spread by it.
@@ -108,6 +108,7 @@ func (c frontCase) checkArea(t *rapid.T, p *piece.Piece) {
 				from = thin
 			}
 			want += 2 * one.width * areaIn(finished, from-thin, from+thin, -far, one.level) / (2 * thin)
+			want += 2 * one.width * areaIn(finished, from-thin, from+thin, one.top, far) / (2 * thin)
 		}
 	}
 	if got := p.Flat.Outline.Path.Area(); math.Abs(got-want) > 1e-5*want+0.05 {
@@ -190,6 +191,7 @@ func (c frontCase) between(a, b plane.Point) []piece.Stretch {
 		ya, _, _ := c.up.folded(a.Y, 0)
 		yb, _, _ := c.up.folded(b.Y, 0)
 		cut(ya, yb, one.level)
+		cut(ya, yb, one.top)
 	}
 	for _, one := range c.up.all {
 		cut(a.Y, b.Y, one.near)

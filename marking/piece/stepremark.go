@@ -79,5 +79,5 @@ func (r FoldRow) crossedAt(edge *plane.Tree, f Fold, u float64) (v float64, ok b
 		return 0, false
 	}
 	v = r.Base.V(crossings[0].At)
-	return v, !f.End.Given || f.End.down*(v-f.End.V) < 0
+	return v, f.End.stitched(v)
 }

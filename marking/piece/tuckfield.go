@@ -37,11 +37,12 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 	if p.Block != nil && p.Block.Measured != nil {
 		return Field{}, false
 	}
-	edge := p.EdgeNumber(t.ends.Below.V)
+	hung := p.hung(t.ends)
 	more, pitch := t.goesOn()
-	if edge < 0 || len(t.ends.Also) > 0 || t.Count < 2 || pitch < SamePoint {
+	if len(hung) != 1 || t.Count < 2 || pitch < SamePoint {
 		return Field{}, false
 	}
+	edge := hung[0]
 	if e := p.Edges[edge]; e.Given.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {
 		return Field{}, false
 	}

@@ -124,7 +124,7 @@ func TestTucksOfAYoke(t *testing.T) {
 	// below that the tucks end.
 	assert.Equal(t, "0.375,7.5 0.375,10", sketch.Inches(sketch.Ordered(linesOf(set.Folds[0], mark.TuckFold)[0])), "the first fold line, from the cut neck down")
 	assert.Equal(t, "2.25,7.5 2.25,10.75", sketch.Inches(sketch.Ordered(linesOf(set.Folds[5], mark.TuckFold)[0])), "the last, from the slant of the neck down")
-	assert.Equal(t, "0.25,7.5 2.375,7.5", sketch.Inches(set.FlatEnd), "the end line lies across them all")
+	assert.Equal(t, "0.25,7.5 2.375,7.5", sketch.Inches(set.FlatEnds[0]), "the end line lies across them all")
 	for k, one := range set.Folds {
 		require.Len(t, linesOf(one, mark.TuckStitch), 2, "tuck %d is stitched on both sides of its fold", k+1)
 	}

@@ -65,7 +65,7 @@ func deepestEnd(b *piece.Block) float64 {
 	deepest := 0.0
 	for _, r := range b.Group.Rows {
 		if b.Begin(r) == b.UpperEdge() {
-			for _, end := range blockEnds(b, r) {
+			for _, end := range blockDepths(b, r).ends {
 				deepest = max(deepest, end)
 			}
 		}

@@ -69,8 +69,8 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 	c := creased{FoldRow: r, out: r.Base.Out}
 	for k, f := range r.Folds {
 		stitched := b.StitchedAt(r, f)
-		if f.End.Given {
-			m.Add(mark.TuckEnd, "", stitchEnd(b, r, f))
+		for _, end := range stitchEnds(b, r, f) {
+			m.Add(mark.TuckEnd, "", end)
 		}
 		if b.Group.OnAxis && f.About() {
 			continue // its stitching is the centre line
@@ -96,38 +96,46 @@ func markStitching(m *mark.Marking, p *piece.Piece, r piece.FoldRow) {
 }
 
 // tellOpen says where the tucks of the rows end that are open beyond that, beside the last of
-// those that begin at the same end of the block, what is done there.
+// those that are open toward the same end of the block, what is done there.
 func tellOpen(m *mark.Marking, p *piece.Piece, unit length.Unit) {
 	b := p.Block
-	for _, begin := range []float64{b.UpperEdge(), b.LowerEdge()} {
+	for _, toward := range []float64{b.LowerEdge(), b.UpperEdge()} {
 		var last lineEnd
-		var hang piece.Hang
+		open := ""
 		for _, r := range b.Group.AsDrawn {
 			for _, f := range r.Folds {
-				if !f.End.Given || b.Begin(r) != begin {
-					continue
-				}
-				for _, end := range endsOf(stitchEnd(b, r, f)) {
-					if last.out == (plane.Point{}) || b.U(end.at) > b.U(last.at) {
-						last, hang = end, r.Hangs()
+				for i, line := range stitchEnds(b, r, f) {
+					words, opens := r.Hangs().Open(), b.Begin(r) != toward
+					if i > 0 { // where it begins
+						words, opens = r.Hangs().OpenBefore(), !opens
+					}
+					for _, end := range endsOf(line) {
+						if opens && (open == "" || b.U(end.at) > b.U(last.at)) {
+							last, open = end, words
+						}
 					}
 				}
 			}
 		}
-		if last.out != (plane.Point{}) {
+		if open != "" {
 			m.Words = append(m.Words, mark.Word{
-				Role: mark.TuckEnd, Text: hang.Open() + ": draw in to " + unit.OnRuler(b.DrawnIn()), At: last.at, Out: last.out})
+				Role: mark.TuckEnd, Text: open + ": draw in to " + unit.OnRuler(b.DrawnIn()), At: last.at, Out: last.out})
 		}
 	}
 }
 
-// stitchEnd is the line across the flap of a fold of a row as drawn where its stitching ends.
-func stitchEnd(b *piece.Block, r piece.FoldRow, f piece.Fold) plane.Path {
+// stitchEnds are the lines across the flap of a fold of a row as drawn where its stitching ends,
+// and where it begins if it is free.
+func stitchEnds(b *piece.Block, r piece.FoldRow, f piece.Fold) []plane.Path {
 	stitched, crease := b.StitchedAt(r, f), f.Width
 	if f.Toward && !(b.Group.OnAxis && f.About()) { // of one on the centre, half is here either way
 		crease = -crease
 	}
-	return r.Base.Crosswise(piece.Stretch{From: stitched, To: stitched + crease}, f.End.V)
+	var lines []plane.Path
+	for _, v := range f.End.Levels() {
+		lines = append(lines, r.Base.Crosswise(piece.Stretch{From: stitched, To: stitched + crease}, v))
+	}
+	return lines
 }
 
 // cuttingNotes says what is to be known of a cutting sheet: how the tucks were sewn, and what
@@ -176,7 +184,11 @@ func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string
 	b := p.Block
 	var steps []string
 	if b.OpenBelow()+b.OpenAtTop() > 0 {
-		steps = append(steps, fmt.Sprintf("beyond the end of the %s draw the block in, by folds that run on or by gathers, until it is %s across there", b.What(), unit.OnRuler(b.DrawnIn())))
+		end := "end"
+		if b.Across() {
+			end = "ends"
+		}
+		steps = append(steps, fmt.Sprintf("beyond the "+end+" of the %s draw the block in, by folds that run on or by gathers, until it is %s across there", b.What(), unit.OnRuler(b.DrawnIn())))
 	}
 	lay := fmt.Sprintf("lay it on the tucked block, with the %s under their lines", b.What())
 	if p.OnFold {

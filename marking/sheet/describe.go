@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
@@ -32,6 +31,9 @@ func DescribeTucks(t piece.TuckRow, written func(float64) string) []string {
 		words += ", twin needle"
 	}
 	parts := append([]string{words}, describeGroups(t, written)...)
+	if from, to := t.Between(); from != "" {
+		parts = append(parts, fmt.Sprintf("stitched from %s to %s", from, to))
+	}
 	if t.Press != source.Unpressed {
 		parts = append(parts, "pressed "+sideOf(t.Press, t.Base.Name))
 	}
@@ -79,37 +81,6 @@ func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	return all
 }
 
-// The edges from which the depth of a row is measured.
-const (
-	cutEdge  = "cut"  // of a piece
-	tornEdge = "torn" // of a block
-)
-
-// fromEdge says from which edge the depth of a row is measured, and on which side of it the
-// row ends: "below the cut edge".
-func fromEdge(r piece.FoldRow, edge string) string {
-	return r.Hangs().From() + " the " + edge + " edge"
-}
-
-// describeEnds says how far from an edge the tucks or pleats of a row end, each at its own
-// fold line: in one number, or in one for each. Nothing for a row without ends.
-func describeEnds(r piece.FoldRow, ends []float64, edge string, unit length.Unit) []string {
-	if len(ends) == 0 {
-		return nil
-	}
-	var told []string
-	for _, end := range ends {
-		told = append(told, unit.OnRuler(end))
-	}
-	if len(slices.Compact(slices.Clone(told))) == 1 {
-		return []string{fmt.Sprintf("the %s %ss end %s %s", r.Key, r.Makes, told[0], fromEdge(r, edge))}
-	}
-	for i := range len(told) - 1 { // the last has the unit
-		told[i] = length.Bare(told[i])
-	}
-	return []string{fmt.Sprintf("the %s %ss end, from the first to the last: %s %s", r.Key, r.Makes, strings.Join(told, ", "), fromEdge(r, edge))}
-}
-
 // describeSizes says what a piece measures with its folds in, size by size: at the end of those
 // that end on it, and where they are open.
 func describeSizes(p *piece.Piece, unit length.Unit) []string {
@@ -122,20 +93,27 @@ func sizesIn(p *piece.Piece, sizes []piece.SizeAt, direction string, unit length
 	var told []string
 	for _, at := range sizes {
 		words := fmt.Sprintf("%s is %s %s", printedPart(p), unit.OnRuler(at.MM), direction)
-		their, they := "their end", "they are"
+		their, they := "at their end", "they are"
+		between := len(at.Rows) > 0 && !slices.ContainsFunc(at.Rows, func(r piece.FoldRow) bool { return !r.Folds[0].End.Free })
+		if between {
+			their = "between their ends"
+		}
 		if len(p.FoldRows()) > 1 {
 			var rows []string
 			for _, r := range at.Rows {
 				rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
 			}
 			they = wording.Listed(rows, "and")
-			their, they = "the end of "+they, they+" are"
+			their, they = "at the end of "+they, they+" are"
+			if between {
+				their = "where " + they + " sewn"
+			}
 		}
 		switch {
 		case len(at.Open) > 0:
 			words += fmt.Sprintf(" at the %s, where %s open", wording.Listed(at.Open, "and"), they)
 		case len(at.Rows) > 0:
-			words = fmt.Sprintf("with the %s, %s at %s", foldsIn(p), words, their)
+			words = fmt.Sprintf("with the %s, %s %s", foldsIn(p), words, their)
 		default:
 			words = fmt.Sprintf("with the %s, %s", foldsIn(p), words)
 		}

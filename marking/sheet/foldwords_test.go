@@ -66,6 +66,58 @@ func TestWordsOfATuckSheet(t *testing.T) {
 	assert.Equal(t, "1.125,12.5 1.125,7.625", sketch.Inches(plane.Path{m.Dimensions[0].From, m.Dimensions[0].To}))
 }
 
+// between writes lines across the bosom, 8 in up and from 3 in at the centre to 4 in at 5 in, and
+// two tucks from the one to the other.
+func between(to string) string {
+	return sketch.Swap(sketch.Bosom, "---\n", "---\n\n[line.yoke]\npoints = [[0, 8], [5, 8]]\n[line.waist]\npoints = [[0, 3], [5, 3]]\n[line.slant]\npoints = [[0, 3], [5, 4]]\n") +
+		sketch.Tucked("cf", "1/8", 2, "3/8", "press = \"away\"\nfrom = \"yoke\"\nto = \""+to+"\"") + "\n[block]\n"
+}
+
+// Two tucks that begin 8 in up and end 3 in up, on a block whose torn top lies 12 1/2 in up: their
+// lines run between the two end lines, with a row of numbers at both.
+func TestATuckSheetOfTucksBetweenLines(t *testing.T) {
+	piece, pattern := made.Block(t, between("waist"))
+	m := tuckSheet(piece, pattern)
+	assert.Equal(t, []string{
+		"1 at 0.375,8 up", "2 at 0.75,8 up",
+		"3/8 at 0.375,8.177 up", "3/4 at 0.75,8.177 up", "from cf at 0.75,8.177 right",
+		"1 at 0.375,3 down", "2 at 0.75,3 down",
+	}, wordsAt(m, mark.TuckFold))
+	assert.Equal(t, []string{"0.375,8 0.375,3", "0.75,8 0.75,3"}, linesOf(m, mark.TuckFold))
+	names := map[string]string{}
+	for _, one := range m.Marks {
+		if one.Role == mark.TuckEnd {
+			names[one.Name] = sketch.Inches(one.Path)
+		}
+	}
+	assert.Equal(t, map[string]string{"t tucks end here, open below": "0.25,3 0.875,3", "t tucks begin here, open above": "0.25,8 0.875,8"}, names)
+	require.Len(t, m.Dimensions, 2)
+	assert.Equal(t, "t tucks begin 4 1/2 in below the torn edge", m.Dimensions[0].Text)
+	assert.Equal(t, "1.125,12.5 1.125,8", sketch.Inches(plane.Path{m.Dimensions[0].From, m.Dimensions[0].To}))
+	assert.Equal(t, "t tucks are 5 in long", m.Dimensions[1].Text)
+	assert.Equal(t, "1.125,8 1.125,3", sketch.Inches(plane.Path{m.Dimensions[1].From, m.Dimensions[1].To}))
+	assert.Contains(t, m.Notes, "stitched from yoke to waist")
+	assert.Contains(t, blockSteps(piece, pattern.Unit), "fold the t tucks on their fold lines and stitch them 1/8 in from the fold, from yoke to waist")
+	assert.Contains(t, blockSteps(piece, pattern.Unit), "measure across the tucks: it must be 12 in")
+	ruler := tuckRuler(piece, pattern)
+	assert.Equal(t, []string{"the t tucks begin 4 1/2 in below the torn edge", "the t tucks end 9 1/2 in below the torn edge"}, ruler.Notes)
+	assert.Contains(t, ruler.Steps, "lay it along the line where the tucks begin, with the end from which it counts on cf")
+	cut := cuttingSheet(piece, pattern, nil)
+	assert.Contains(t, texts(cut), "open below: draw in to 12 in")
+	assert.Contains(t, texts(cut), "open above: draw in to 12 in")
+	assert.ElementsMatch(t, []string{"0.25,3 0.375,3", "0.25,8 0.375,8", "0.375,3 0.5,3", "0.375,8 0.5,8"}, linesOf(cut, mark.TuckEnd), "across both flaps, at both ends")
+}
+
+// Finished, they are stitched 1/4 in and 3/8 in out, where the slant lies 3.05 and 3.075 in up: 9.45
+// and 9.425 in below the torn edge. They begin at one depth, which is measured.
+func TestATuckSheetOfTucksToASlant(t *testing.T) {
+	piece, pattern := made.Block(t, between("slant"))
+	m := tuckSheet(piece, pattern)
+	require.Len(t, m.Dimensions, 1)
+	assert.Equal(t, "t tucks begin 4 1/2 in below the torn edge", m.Dimensions[0].Text)
+	assert.Subset(t, texts(m), []string{"below the torn edge", "9 7/16"})
+}
+
 // Opened out, a sheet has the words of both halves, and what stands on the centre once.
 func TestWordsOfATuckSheetOpenedOut(t *testing.T) {
 	text := sketch.Bosom + sketch.Tucked("cf", "1/8", 2, "3/8", "press = \"toward\"\n"+tuckLength) + "\n[block]\n"

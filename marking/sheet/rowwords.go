@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/length"
@@ -59,21 +58,6 @@ func (c creased) baseOf(unit length.Unit) string {
 	return base
 }
 
-// depths writes how deep the folds of a row end, and returns where the next row of words begins.
-// Where not all have room it is told in the notes.
-func (w foldWords) depths(c creased, ends []float64, from float64, edge string, unit length.Unit) (next float64) {
-	told := c.told(1, depthOf(ends, unit))
-	if len(withRoom(told)) < len(told) {
-		w.m.Notes = append(w.m.Notes, describeEnds(c.FoldRow, ends, edge, unit)...)
-	}
-	return w.row(told, from, fromEdge(c.FoldRow, edge))
-}
-
-// depthOf tells how deep a fold ends.
-func depthOf(ends []float64, unit length.Unit) func(int, piece.Fold) string {
-	return func(_ int, f piece.Fold) string { return length.Bare(unit.OnRuler(ends[f.Number])) }
-}
-
 // onBlock returns a row as the tuck sheet has it. A tuck on the centre has its fold there,
 // which is named.
 func onBlock(b *piece.Block, r piece.FoldRow) creased {
@@ -83,7 +67,7 @@ func onBlock(b *piece.Block, r piece.FoldRow) creased {
 		if b.Group.OnAxis && u < piece.SamePoint {
 			continue
 		}
-		c.add(f, b.Lengthwise(u, piece.Stretch{From: b.Begin(r), To: b.Level(r, f)}))
+		c.add(f, b.Lengthwise(u, piece.Stretch{From: b.First(r, f), To: b.Level(r, f)}))
 	}
 	return c
 }
@@ -92,31 +76,12 @@ func onBlock(b *piece.Block, r piece.FoldRow) creased {
 func tellBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Unit) {
 	c := onBlock(b, r)
 	w := wordsFor(m, r, c.out)
-	w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), c.baseOf(unit))
+	above := w.row(c.told(0, fromBase(unit)), w.number(c.told(0, numbered)), c.baseOf(unit))
 	next := w.number(c.told(1, numbered))
-	if ends := blockEnds(b, r); !level(ends) {
-		next = w.depths(c, ends, next, tornEdge, unit)
-	}
+	next = w.depths(c, blockDepths(b, r), above, next, unit)
 	if r.Makes == piece.TuckFolds {
 		w.press(c, next)
 	}
-}
-
-// blockEnds returns how far from the torn edge each tuck or pleat of a row ends; none for a
-// row from edge to edge.
-func blockEnds(b *piece.Block, r piece.FoldRow) []float64 {
-	var ends []float64
-	for _, f := range r.Folds {
-		if f.End.Given && f.Number == len(ends) {
-			ends = append(ends, math.Abs(b.Level(r, f)-b.Begin(r)))
-		}
-	}
-	return ends
-}
-
-// level reports whether all ends are one.
-func level(ends []float64) bool {
-	return !slices.ContainsFunc(ends, func(end float64) bool { return math.Abs(end-ends[0]) >= piece.SamePoint })
 }
 
 // onPiece returns a row as it lies on the flat piece.
@@ -145,28 +110,17 @@ func tellRow(m *mark.Marking, p *piece.Piece, r piece.FoldRow, unit length.Unit)
 	for end := range 2 {
 		next = w.number(slices.DeleteFunc(c.told(end, numbered), func(f toldFold) bool { return p.OnFlatFold(f.end.at) }))
 	}
-	beside := next + headWide + betweenWords
+	above, beside := next, next+headWide+betweenWords
 	if ended := r.Folds[0].End.Given; ended {
 		next = w.row(c.told(1, fromBase(unit)), next, c.baseOf(unit))
 	}
-	ends := pieceEnds(p, r)
-	if !level(ends) {
-		next = w.depths(c, ends, max(next, beside), cutEdge, unit)
+	d := pieceDepths(p, r)
+	if !level(d.ends) {
+		next = max(next, beside)
 	}
-	c.measureEnd(m, ends, unit)
+	next = w.depths(c, d, above, next, unit)
+	c.measureEnd(m, d, unit)
 	return c, next
-}
-
-// pieceEnds returns how far from the cut edge each tuck or pleat of a row ends; none for a
-// row from edge to edge.
-func pieceEnds(p *piece.Piece, r piece.FoldRow) []float64 {
-	var ends []float64
-	for i, d := range p.Depths(r) {
-		if r.Folds[i].Number == len(ends) {
-			ends = append(ends, d.Cut)
-		}
-	}
-	return ends
 }
 
 // tellRows writes the words of all rows on the sheet of their flat piece.

@@ -47,6 +47,12 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 func rulerSteps(p *piece.Piece) []string {
 	b := p.Block
 	lay := "lay it along the torn edge"
+	if slices.ContainsFunc(b.Group.Rows, func(r piece.FoldRow) bool { return r.Folds[0].End.Free }) {
+		lay = "lay it along the line where the tucks begin"
+		if !b.Across() {
+			lay = "lay it along the torn edge, or along the line where the tucks begin"
+		}
+	}
 	if b.Group.OnAxis {
 		lay += ", with the end from which it counts on " + p.Edges[p.EdgeOnFold()].Key
 	}
@@ -94,7 +100,7 @@ func tellTicks(m *mark.Marking, b *piece.Block, r piece.FoldRow, unit length.Uni
 func endsBelow(b *piece.Block, unit length.Unit) []string {
 	var notes []string
 	for _, r := range b.Group.Rows {
-		notes = append(notes, describeEnds(r, blockEnds(b, r), tornEdge, unit)...)
+		notes = append(notes, describeEnds(r, blockDepths(b, r), unit)...)
 	}
 	return notes
 }

@@ -69,7 +69,7 @@ func linesReach(b *piece.Block) (us, vs piece.Stretch) {
 				}
 				us.From, us.To = min(us.From, b.FlatU(r, u)), max(us.To, b.FlatU(r, u))
 			}
-			vs.From, vs.To = min(vs.From, b.Begin(r), b.Level(r, f)), max(vs.To, b.Begin(r), b.Level(r, f))
+			vs.From, vs.To = min(vs.From, b.First(r, f), b.Level(r, f)), max(vs.To, b.First(r, f), b.Level(r, f))
 		}
 	}
 	return us, vs
@@ -151,11 +151,11 @@ func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
 	}
 }
 
-// markBlockRow draws the lines of a row on its block, from the torn edge to where they
-// end.
+// markBlockRow draws the lines of a row on its block, from the torn edge, or from where they
+// begin, to where they end.
 func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 	for _, f := range r.Folds {
-		vs := piece.Stretch{From: b.Begin(r), To: b.Level(r, f)}
+		vs := piece.Stretch{From: b.First(r, f), To: b.Level(r, f)}
 		for _, l := range f.Lines {
 			u := b.FlatU(r, l.U)
 			if b.Group.OnAxis && u < piece.SamePoint {
@@ -168,8 +168,8 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 			m.Add(mark.Arrow, "", piece.Arrow(b.Lengthwise(at, vs), b.Group.Out.Mul(b.FlatU(r, f.Placement())-at)))
 		}
 	}
-	if end := r.EndLine(); end != nil {
-		m.Add(mark.TuckEnd, r.EndName(), end)
+	for i, end := range r.EndLines() {
+		m.Add(mark.TuckEnd, r.EndNames()[i], end)
 	}
 }
 
@@ -228,7 +228,7 @@ func blockSteps(p *piece.Piece, unit length.Unit) []string {
 		steps = append(steps, fmt.Sprintf("lay every fold of the %s pleats to its placement line, as its arrow points, and tack it", pleats.Key))
 	}
 	if b.Measured == nil {
-		steps = append(steps, "measure the top edge: it must be "+unit.OnRuler(b.TopMeasures))
+		steps = append(steps, "measure "+b.WhereMeasured()+": it must be "+unit.OnRuler(b.TopMeasures))
 	}
 	return steps
 }
@@ -239,7 +239,10 @@ func tuckSteps(t piece.TuckRow, unit length.Unit) []string {
 	if t.Twin {
 		sew = fmt.Sprintf("sew the %s tucks along their fold lines with a twin needle", t.Key)
 	}
-	if t.Folds[0].End.Given {
+	switch from, to := t.Between(); {
+	case from != "":
+		sew += fmt.Sprintf(", from %s to %s", from, to)
+	case t.Folds[0].End.Given:
 		sew += ", as far as their ends"
 	}
 	steps := []string{sew}

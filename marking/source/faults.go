@@ -147,6 +147,10 @@ func (e EndSpec) faults(p part) {
 	p.refuseWithout(below, far)
 	p.refuseWithout(far, below)
 	p.refuseWithout(shape, below)
+	from, to := p.text("from", e.From), p.text("to", e.To)
+	p.refuseWithout(from, to)
+	p.refuseWithout(to, from)
+	p.refuseBeside(below, from)
 	switch {
 	case e.Shape.V == EndStepped:
 		p.need(step)

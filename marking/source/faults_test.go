@@ -111,6 +111,10 @@ func TestFaults(t *testing.T) {
 
 		{"tucks without a count", func(s *Spec, p *PieceSpec) { p.Tucks[0].Count = Count{} }, "piece.bib.tuck.yoke: \"count\" is missing"},
 		{"more tucks than are drawn", func(s *Spec, p *PieceSpec) { p.Tucks[0].Count.V = 501 }, "piece.bib.tuck.yoke.count: must be from 1 to 500, but is 501"},
+		{"tucks from somewhere to nowhere", func(s *Spec, p *PieceSpec) { p.Tucks[0].End = EndSpec{From: Given("hem")} }, "piece.bib.tuck.yoke.from: has no meaning without \"to\""},
+		{"tucks to somewhere from nowhere", func(s *Spec, p *PieceSpec) { p.Tucks[0].End = EndSpec{To: Given("hem")} }, "piece.bib.tuck.yoke.to: has no meaning without \"from\""},
+		{"tucks below an edge and between lines", func(s *Spec, p *PieceSpec) { p.Tucks[0].End.From, p.Tucks[0].End.To = Given("hem"), Given("band") },
+			"piece.bib.tuck.yoke.below: cannot stand beside \"from\""},
 		{"groups without a between", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups = Given(3) }, "piece.bib.tuck.yoke.groups: has no meaning without \"between\""},
 		{"a between without groups", func(s *Spec, p *PieceSpec) { p.Tucks[0].Between = Given(3.0) }, "piece.bib.tuck.yoke.between: has no meaning without \"groups\""},
 		{"one group", func(s *Spec, p *PieceSpec) { p.Tucks[0].Groups, p.Tucks[0].Between = Given(1), Given(3.0) }, "piece.bib.tuck.yoke.groups: is 1, which makes no groups"},

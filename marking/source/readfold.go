@@ -4,7 +4,7 @@ package source
 // have and which of them go together.
 
 func (t *fileTable) tuck() TuckSpec {
-	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "groups", "between", "betweens", "press", "below", "length", "end", "step", "sewn", "sample")
+	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "groups", "between", "betweens", "press", "below", "length", "end", "step", "from", "to", "sewn", "sample")
 	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
 	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
 	t.need("count", "it says how many tucks there are: count = 6")
@@ -28,6 +28,11 @@ func (t *fileTable) tuck() TuckSpec {
 	}
 	t.refuseBeside("gap", "spacing", "spacing is from fold to fold, gap is what shows between two tucks: leave one of them out")
 	t.inGroups(k)
+	k.End.From, k.End.To = t.reference("from"), t.reference("to")
+	const between = `from = "yoke line" and to = "waist line" have tucks stitched from one line to the other, free on both sides; each may be an edge`
+	t.refuseWithout("from", "to", between)
+	t.refuseWithout("to", "from", between)
+	t.refuseBeside("below", "from", "below and length end tucks so far below one edge, from and to at two lines: choose one")
 	if v, given := t.values["sample"]; given {
 		// A sample is written on one line, not as a table of its own.
 		if s := t.asTable("sample", v, sampleForm); s != nil {

@@ -124,6 +124,15 @@ func TestReadTakesASampleWrittenEitherWay(t *testing.T) {
 	assert.Equal(t, &BlockSpec{Place: at("piece.front.block", 3)}, spec.Pieces[0].Block)
 }
 
+func TestReadTakesTucksBetweenLines(t *testing.T) {
+	spec, err := Read("linden.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\nfrom = \"yoke\"\nto = \"waist\"\n"), sketch.HasLetter)
+	require.NoError(t, err)
+	end := spec.Pieces[0].Tucks[0].End
+	assert.Equal(t, EndSpec{From: GivenAt("yoke", at("piece.front.tuck.t.from", 8)), To: GivenAt("waist", at("piece.front.tuck.t.to", 9))}, end)
+	assert.Equal(t, end.To.Place, end.Place())
+	assert.True(t, end.Given())
+}
+
 func TestReadTakesTucksInGroups(t *testing.T) {
 	read := func(rest string) TuckSpec {
 		spec, err := Read("linden.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n"+rest), sketch.HasLetter)
@@ -143,6 +152,7 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 	const length = "\nhint: a length is a whole number, a fraction or a decimal, such as \"2\", \"3/8\", \"2 1/8\" or \"2.125\""
 	const together = "\nhint: pleats are pressed to \"length\" below the edge that \"below\" names; leave both out to have them run from edge to edge"
 	const either = "\nhint: a pleat lies in one edge (edge, from, at, toward), or across the whole piece (beside, first, press): choose one"
+	const between = "\nhint: from = \"yoke line\" and to = \"waist line\" have tucks stitched from one line to the other, free on both sides; each may be an edge"
 	const inGroups = "\nhint: tucks in groups have groups = 7 and between = \"3/4\", what shows between two groups once they are sewn; or betweens = [\"3/4\", \"1/2\"], what shows behind each group but the last"
 	tuck := func(s string) string {
 		return small + "[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n" + s
@@ -177,7 +187,10 @@ func TestReadSaysWhatIsWrongWithFolds(t *testing.T) {
 		{"step that is no length", ends("end = \"stepped\"\nstep = true"), "f.toml:11: piece.front.tuck.t.step: must be a length, but is true" + length},
 		{"length of nothing", tuck("below = \"all\"\nlength = 0"), "f.toml:9: piece.front.tuck.t.length: must be more than 0, but is 0"},
 		{"negative gap", tuck("gap = \"-1/8\""), "f.toml:8: piece.front.tuck.t.gap: must not be negative, but is \"-1/8\"\nhint: take the minus sign away"},
-		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, groups, between, betweens, press, below, length, end, step, sewn, sample"},
+		{"unknown key of a tuck", tuck("depth = 1"), "f.toml:8: piece.front.tuck.t.depth: this key is not known\nhint: known here are beside, side, width, count, first, spacing, gap, groups, between, betweens, press, below, length, end, step, from, to, sewn, sample"},
+		{"from without to", tuck("from = \"all\""), "f.toml:8: piece.front.tuck.t.from: has no meaning without \"to\"" + between},
+		{"to without from", tuck("to = \"all\""), "f.toml:8: piece.front.tuck.t.to: has no meaning without \"from\"" + between},
+		{"below one edge and between two lines", tuck("below = \"all\"\nlength = 1\nfrom = \"all\"\nto = \"other\""), "f.toml:8: piece.front.tuck.t.below: cannot stand beside \"from\"\nhint: below and length end tucks so far below one edge, from and to at two lines: choose one"},
 		{"groups alone", tuck("groups = 7"), "f.toml:8: piece.front.tuck.t.groups: has no meaning without \"between\"" + inGroups},
 		{"between alone", tuck("between = 1"), "f.toml:8: piece.front.tuck.t.between: has no meaning without \"groups\"" + inGroups},
 		{"one group", tuck("groups = 1\nbetween = 1"), "f.toml:8: piece.front.tuck.t.groups: is 1, which makes no groups\nhint: leave groups and between out: all tucks are one row then"},

@@ -111,6 +111,8 @@ type EndSpec struct {
 	Length Length // from there to the end of the first fold
 	Shape  Value[EndShape]
 	Step   Length // by which each is longer than the one before; below 0, shorter
+	// From and To, instead of all these, are the lines or edges from which to which they run.
+	From, To Text
 }
 
 // Edges names the edges that folds hang from, for a message.
@@ -122,9 +124,15 @@ func (e EndSpec) Edges() string {
 	return wording.Listed(names, "and")
 }
 
+// Given reports whether they end on the piece, and do not run from edge to edge.
+func (e EndSpec) Given() bool { return e.Below.Given() || e.From.Given() }
+
 // Place is where the file says how the folds end.
 func (e EndSpec) Place() fault.Place {
-	if e.Step.Given() {
+	switch {
+	case e.To.Given():
+		return e.To.Place
+	case e.Step.Given():
 		return e.Step.Place
 	}
 	return e.Length.Place
