@@ -6,7 +6,8 @@
 // edge is sewn to. Nothing outside the bytes is looked at: no other file, no network, no
 // script.
 //
-//	drawing.go    from the bytes to the lines: groups, uses, views; bounds of what is drawn
+//	drawing.go    from the bytes to the lines; bounds of what is drawn
+//	walk.go       one element after the other: groups, uses, views
 //	tree.go       the elements of the XML
 //	pathdata.go   the commands of a path
 //	arc.go        arcs of a path, circles, ellipses
@@ -18,6 +19,7 @@
 //	flatten.go    curves become short straight parts
 //	corner.go     where a line has corners
 //	take.go       what a piece takes of a drawing: edges by their names
+//	misfit.go     corners and names that are not as many
 //
 // Decided here: whatever is drawn counts, whether it has a colour or not. Style sheets are not
 // read; where one would move a line the drawing is refused, as it is wherever it is broken: a
