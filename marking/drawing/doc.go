@@ -15,7 +15,7 @@
 //	numbers.go    numbers as SVG has them
 //	units.go      lengths with their units
 //	transform.go  lists of transforms
-//	viewbox.go    what is shown, fitted into its view
+//	viewbox.go    the size of a drawing; what is shown, fitted into its view
 //	flatten.go    curves become short straight parts
 //	corner.go     where a line has corners
 //	take.go       what a piece takes of a drawing: edges by their names

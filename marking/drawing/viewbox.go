@@ -10,7 +10,8 @@ import (
 )
 
 // Rules of this file: what a viewBox says is fitted into its view by preserveAspectRatio, as
-// SVG 2 has it in sections 8.6 to 8.8; what hangs over is not cut off.
+// SVG 2 has it in sections 8.6 to 8.8; what hangs over is not cut off. The
+// size of the whole drawing is the first of these views.
 
 // view is what shares of 100 are taken of, in the units that hold inside it.
 type view struct{ width, height float64 }
@@ -72,4 +73,42 @@ func (b viewBox) into(width, height float64, ratio string) (matrix, error) {
 
 func ratioFault(ratio string) error {
 	return &fault.Fault{Cause: "preserveAspectRatio: " + wording.Quoted(ratio) + " is not known", Hint: "leave it out, or write none, or xMidYMid"}
+}
+
+// pageSize returns how large a drawing is, in units of 96 to the inch, and which part it shows.
+// Without a size it is as large as the part it shows; without that, it is nowhere.
+func pageSize(root *element) (view, *viewBox, error) {
+	box, err := readViewBox(root.attrs["viewBox"])
+	if err != nil {
+		return view{}, nil, err
+	}
+	r := &reader{e: root, in: view{-1, -1}}
+	width, height := r.size("width", -1), r.size("height", -1)
+	if r.err != nil {
+		return view{}, nil, r.err
+	}
+	given := func(name string) bool { v := root.property(name); return v != "" && v != "auto" }
+	for _, side := range []string{"width", "height"} {
+		if r.length(side, -1) == 0 && given(side) {
+			return view{}, nil, &fault.Fault{Cause: side + ": the drawing has no size, being 0", Hint: "give the drawing its real size in mm or in"}
+		}
+	}
+	if box != nil {
+		switch {
+		case !given("width") && !given("height"):
+			width, height = box.width, box.height
+		case !given("width"):
+			width = height * box.width / box.height
+		case !given("height"):
+			height = width * box.height / box.width
+		}
+	} else {
+		if !given("width") {
+			width = -1
+		}
+		if !given("height") {
+			height = -1
+		}
+	}
+	return view{width, height}, box, nil
 }

@@ -71,44 +71,6 @@ func (w *walker) page(root *element) {
 	w.contents(root, s, shown)
 }
 
-// pageSize returns how large a drawing is, in units of 96 to the inch, and which part it shows.
-// Without a size it is as large as the part it shows; without that, it is nowhere.
-func pageSize(root *element) (view, *viewBox, error) {
-	box, err := readViewBox(root.attrs["viewBox"])
-	if err != nil {
-		return view{}, nil, err
-	}
-	r := &reader{e: root, in: view{-1, -1}}
-	width, height := r.size("width", -1), r.size("height", -1)
-	if r.err != nil {
-		return view{}, nil, r.err
-	}
-	given := func(name string) bool { v := root.property(name); return v != "" && v != "auto" }
-	for _, side := range []string{"width", "height"} {
-		if r.length(side, -1) == 0 && given(side) {
-			return view{}, nil, &fault.Fault{Cause: side + ": the drawing has no size, being 0", Hint: "give the drawing its real size in mm or in"}
-		}
-	}
-	if box != nil {
-		switch {
-		case !given("width") && !given("height"):
-			width, height = box.width, box.height
-		case !given("width"):
-			width = height * box.width / box.height
-		case !given("height"):
-			height = width * box.height / box.width
-		}
-	} else {
-		if !given("width") {
-			width = -1
-		}
-		if !given("height") {
-			height = -1
-		}
-	}
-	return view{width, height}, box, nil
-}
-
 // contents draws what is in an element that has a view of its own: s.in, of which a viewBox
 // says what it shows.
 func (w *walker) contents(e *element, s surroundings, box *viewBox) {
