@@ -12,7 +12,7 @@
 //	printing.go     paper and pieces: options that several commands share
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
-//	start.go, sheet.go, gauge.go, figures.go, scale.go  a command each
+//	start.go, grid.go, sheet.go, gauge.go, figures.go, scale.go  a command each
 //	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called
 //	format.go       PDF or SVG
@@ -21,6 +21,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -69,11 +70,11 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		OnUsageError:    misused,
 		ExitErrHandler:  func(*cli.Context, error) {}, // run says it
 		Action:          noCommand,
-		Commands:        []*cli.Command{startCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
+		Commands:        []*cli.Command{startCommand(), gridCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
 		HideHelpCommand: true, // --help says it all
 	}
 	for _, command := range app.Commands {
-		command.UsageText = "tuckmark " + command.Name + " [options] FILE.toml"
+		command.UsageText = cmp.Or(command.UsageText, "tuckmark "+command.Name+" [options] FILE.toml")
 		command.OnUsageError = misused
 		command.HideHelpCommand = true // so that a file may be called help
 	}

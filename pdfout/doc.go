@@ -31,7 +31,8 @@
 //	linekey.go     the key of the lines
 //	keysample.go   what it shows: lines as they look in use
 //	assembly.go    pictures of the sheets, with the numbers of their pages
-//	form.go      a page to sew from and to write on
+//	form.go        a page to sew from and to write on
+//	formtable.go   a table to be filled in, on such a page
 //	page.go      a page of a sheet
 //	header.go    what stands over a page
 //	whole.go     paper on which nothing is joined: large pages, and the order of what

@@ -16,9 +16,10 @@ import (
 // Rules of this file: a form is a page of its own, to be sewn from and written
 // on. Under its title its lines lie true to scale, turned by a quarter turn
 // only where the page has no other room for them. Under them, or to their right, stand
-// the steps, the lines to write on and the sum. The text is larger where there is room
-// for it; the room to write has one size. A form that does not fit its page is refused:
-// nothing of it is left out or made smaller.
+// the steps, the lines to write on and the sum; what is typed into the file stands to
+// their right, and a table takes what is left of the page (formtable.go). The text is larger
+// where there is room for it; the room to write has one size. A form that does not fit its
+// page is refused: nothing of it is left out or made smaller.
 
 const (
 	formGap  = 5.0 // between two parts of a form, in mm
@@ -38,6 +39,7 @@ const (
 	stepsHeading  = "What to do"
 	blanksHeading = "Write down"
 	sumHeading    = "Work out"
+	typedHeading  = "What is typed into the file"
 )
 
 // formStyles returns the styles that a form's text may have, the larger first.
@@ -95,7 +97,7 @@ func layForm(m mark.Marking, on paper.Paper) (arrange.Sheet, bool) {
 type textPlace int
 
 const (
-	underLines  textPlace = iota // under the lines of the form
+	underLines  textPlace = iota // under the lines of the form, and what is typed to their right
 	stepsBeside                  // the steps to their right, what is written under them
 	besideLines                  // to their right
 )
@@ -126,21 +128,39 @@ func formSheet(p arrange.Piece, m mark.Marking, style ink.Style, where textPlace
 	if window.X-stepsAt.X < leastColumn {
 		return arrange.Sheet{}, false
 	}
+	typed, typedAt := formTyped(m.Form.Listing), plane.Point{X: room.X + formGap, Y: upper}
+	if typed.width > window.X-typedAt.X {
+		return arrange.Sheet{}, false
+	}
+	if typed.Height > 0 {
+		if under := upper - typed.Height - formGap; where == underLines {
+			stepsAt.Y, writtenAt.Y = min(stepsAt.Y, under), min(writtenAt.Y, under)
+		} else {
+			stepsAt.Y = under
+		}
+	}
 	steps := formSteps(m.Steps, style, window.X-stepsAt.X)
 	written := formWritten(m.Form, style, window.X-writtenAt.X)
 	if steps.Height > 0 {
 		writtenAt.Y = min(writtenAt.Y, stepsAt.Y-steps.Height-formGap)
 	}
-	if steps.Height > stepsAt.Y || written.Height > writtenAt.Y {
+	tableAt := writtenAt.Sub(plane.Point{Y: written.Height + formGap})
+	table, fits := tableOf(m.Form.Columns, window.X-tableAt.X, tableAt.Y)
+	if !fits || steps.Height > stepsAt.Y || written.Height > writtenAt.Y {
 		return arrange.Sheet{}, false
 	}
 
+	if len(p.Lines) == 0 { // what is written on is all there is
+		p.Bounds = plane.Box{Max: window}
+	}
 	s := arrange.NewSheet([]arrange.Piece{p}, arrange.PageOf(on), []arrange.Cell{{}})
 	s.Paper = on
 	s.TakeHeads()
 	s.TakeText(title, plane.Point{Y: window.Y})
 	s.TakeText(steps, stepsAt)
 	s.TakeText(written, writtenAt)
+	s.TakeText(typed.Lines, typedAt)
+	s.TakeText(table, tableAt)
 	s.LetterLines()
 	return s, true
 }
@@ -149,9 +169,22 @@ func formSheet(p arrange.Piece, m mark.Marking, style ink.Style, where textPlace
 func formTitle(p arrange.Piece, width float64) text.Lines {
 	var title text.Lines
 	if len(p.Notes) > 0 {
+		title.Space(2 * underStrip)
 		title.Add(text.WrapMeasures(text.JoinedNotes(p.Notes), ink.Text(), width), ink.Text())
 	}
 	return title
+}
+
+// typedLines are lines that are typed, and how wide they are.
+type typedLines struct {
+	text.Lines
+	width float64 // in mm
+}
+
+// formTyped sets what is typed into a file, each line whole.
+func formTyped(listing []string) typedLines {
+	style := ink.Text()
+	return typedLines{headed(typedHeading, text.LinesOf(listing, style), style), text.LongestWord(listing, style)}
 }
 
 // formSteps sets what is to be done.

@@ -87,5 +87,7 @@ func keySamples() []keySample {
 		{[]mark.Mark{one(mark.Waste, area...)}, []mark.Role{mark.Waste}, 0, nil},
 		{[]mark.Mark{across(mark.Stitch, 0), one(mark.Prick, at(0, 0), at(7, 0), at(14, 0), at(keyWide, 0))},
 			[]mark.Role{mark.Prick}, 0, nil},
+		{[]mark.Mark{across(mark.RuledWhole, 0), across(mark.RuledHalf, 1), across(mark.RuledFine, 2)},
+			[]mark.Role{mark.RuledWhole, mark.RuledHalf, mark.RuledFine}, 0, nil},
 	}
 }

@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/gauge"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
@@ -26,13 +27,15 @@ import (
 // The widths are of the series of ISO 128-2 (second hand, from a drafting course that states
 // it); that 9 pt is the smallest type read with ease at arm's length is common practice.
 
-// checkWidths holds every line against the three widths, and the white ones, which cover
+// checkWidths holds every line against the three widths, those of ruled paper against their own, and the white ones, which cover
 // others, against none.
 func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
 	three := []float64{0.7, 0.35, 0.18}
+	ruled := map[string]float64{mark.RuledWhole.String(): 0.5, mark.RuledHalf.String(): 0.25, mark.RuledFine.String(): 0.13}
 	for i, p := range d.Pages {
 		for _, q := range p.Paths {
-			known := slices.ContainsFunc(three, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written })
+			known := slices.ContainsFunc(three, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written }) ||
+				ruled[q.Layer] > 0 && math.Abs(q.Width-ruled[q.Layer]) < 2*seen.Written
 			assert.True(t, known || q.Painted != seen.Stroked || q.Stroke == ink.White(), "page %d: a line of %q is %.3f mm wide", i+1, q.Layer, q.Width)
 		}
 	}

@@ -173,7 +173,7 @@ func (k keyDrawing) drawSample(d ink.Canvas, s keySample, corner plane.Point) {
 		at := first.Sub(plane.Point{Y: float64(s.linesTo(i)) * keyStep})
 		write(d, at, s.words[i])
 		if p := ink.PenOf(role); p.Letter() != "" {
-			ink.DrawLetter(d, p, at.Add(plane.Point{X: keyLetter}), text.Across())
+			ink.DrawLetter(d, ink.LineNumber(role), p.Letter(), at.Add(plane.Point{X: keyLetter}), text.Across())
 		}
 	}
 }

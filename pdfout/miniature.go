@@ -57,6 +57,8 @@ func (b *book) made() []miniature {
 // madeOf returns what is drawn of a set: each piece once.
 func madeOf(set arrange.Set) []miniature {
 	pieces, _, _ := arrange.PiecesOf(set)
+	// Ruled paper is shown by the pictures of its pages.
+	pieces = slices.DeleteFunc(pieces, func(p arrange.Piece) bool { return p.Kind.Ruled() })
 	whole := map[string]bool{} // the pieces that are drawn without their template
 	for _, p := range pieces {
 		whole[p.Of] = whole[p.Of] || isMade(p)
@@ -207,6 +209,11 @@ func (b *book) pieceRows(scale, width float64) []entry {
 		rows[0] = heading
 	}
 	if others := b.otherParts(width); others.Height > 0 {
+		if len(rows) == 0 {
+			alone := underHeading("What is here", width)
+			alone.under(others)
+			others = alone
+		}
 		rows = append(rows, others)
 	}
 	return apart(rows, rowGap)

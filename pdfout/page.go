@@ -53,6 +53,11 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 	shown.Max.Y -= underStrip
 	d.Clip(shown)
 	d.Place(onPaper.Min.Sub(p.window().Min), 1)
+	for _, role := range b.roles {
+		if role.OnRuledPaper() {
+			p.drawRole(d, role)
+		}
+	}
 	p.drawLabels(d, p.Pale)
 	for _, j := range p.Joins {
 		j.Draw(d, p.cell, p.numberOf)
@@ -61,7 +66,9 @@ func (b *book) drawPage(d ink.Canvas, p page, number string) {
 		ink.DrawLines(d, ink.WritingPen(), p.Rules...)
 	}
 	for _, role := range b.roles {
-		p.drawRole(d, role)
+		if !role.OnRuledPaper() {
+			p.drawRole(d, role)
+		}
 	}
 	p.drawThin(d)
 	p.drawLabels(d, p.Labels)
@@ -135,7 +142,7 @@ func (p page) drawRole(d ink.Canvas, role mark.Role) {
 	p.drawLines(d, ink.PenOf(role), lines)
 	for _, l := range p.Letters {
 		if l.Role == role && p.core().Holds(l.At) {
-			ink.DrawLetter(d, ink.PenOf(role), l.At, l.U)
+			ink.DrawLetter(d, l.Style, l.Text, l.At, l.U)
 		}
 	}
 	for _, name := range names {

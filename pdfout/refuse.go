@@ -35,7 +35,7 @@ func check(set arrange.Set, on paper.Paper) error {
 	}{
 		{"the title", []string{set.Title}},
 		{"the size", []string{set.Size}},
-		{"what the pieces are called", []string{set.What, set.Kind}},
+		{"what the pieces are called", []string{set.What, set.Kind, set.FormsFor}},
 		{"what is said of the allowances", []string{set.Included}},
 		{"the order of work", tasks},
 		{"a caution", set.Cautions},
@@ -91,7 +91,7 @@ func textsIn(piece mark.Marking) []string {
 		}
 	}
 	if form := piece.Form; form != nil {
-		texts = slices.Concat(texts, form.Blanks, form.Sum)
+		texts = slices.Concat(texts, form.Blanks, form.Sum, form.Listing, form.Columns)
 	}
 	return texts
 }

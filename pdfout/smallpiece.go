@@ -22,8 +22,8 @@ const (
 func drawSmall(d ink.Canvas, piece arrange.Piece, area plane.Box, scale float64) {
 	var drawn []arrange.Line // of the lines in the piece, the last few
 	for _, l := range piece.Lines {
-		// Of an arrow only the shaft would be seen.
-		if l.Role == mark.Arrow || !l.Bounds().Meets(area) {
+		// Of an arrow only the shaft would be seen, of the finer lines of ruled paper a grey.
+		if l.Role == mark.Arrow || l.Role == mark.RuledFine || l.Role == mark.RuledHalf || !l.Bounds().Meets(area) {
 			continue
 		}
 		d.Pen(ink.OutlinePen())

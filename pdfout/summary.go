@@ -29,7 +29,9 @@ type Summary struct {
 	Left    []string       // the names of the pieces that have no line to draw
 	Unit    length.Unit    // that of the set
 	What    string         // what the set calls its pieces together; may be ""
-	Card    bool           // besides pieces there is what is cut out of card
+	// FormsFor is what it says that pages with forms are for; may be "".
+	FormsFor string
+	Card     bool // besides pieces there is what is cut out of card
 }
 
 // FormSummary says where a form to be filled in is.
@@ -51,7 +53,7 @@ type SheetSummary struct {
 
 // summary says what the book holds.
 func (b *book) summary() Summary {
-	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.front), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What}
+	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.front), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What, FormsFor: b.set.FormsFor}
 	if b.paper.WhollyOnOne() {
 		s.Paper, s.Front = b.sheets[0].Paper, 0
 	}
@@ -88,6 +90,9 @@ func (s *laidSheet) summary() SheetSummary {
 	return one
 }
 
+// usualFormsFor is what pages with forms are for where the set does not say.
+const usualFormsFor = "to be sewn and filled in"
+
 // usualWhat is what the pieces of a set are called together where it does not say.
 const usualWhat = "the pieces"
 
@@ -120,7 +125,7 @@ func (s Summary) String() string {
 	}
 	pieces := behind + len(s.Forms) // their first page
 	if len(s.Forms) > 0 {
-		fmt.Fprintf(&b, "%s to be sewn and filled in", text.PageRange(behind, pieces-1, "is", "are"))
+		fmt.Fprintf(&b, "%s %s", text.PageRange(behind, pieces-1, "is", "are"), cmp.Or(s.FormsFor, usualFormsFor))
 		if pieces <= s.Pages {
 			b.WriteString(" first, ")
 		}
@@ -145,7 +150,7 @@ func (s Summary) whole() string {
 		what = append(what, "the figures")
 	}
 	if len(s.Forms) > 0 {
-		what = append(what, "what is to be sewn and filled in first")
+		what = append(what, "what is "+cmp.Or(s.FormsFor, usualFormsFor)+" first")
 	}
 	if slices.ContainsFunc(s.Sheets, func(sheet SheetSummary) bool { return len(sheet.Pieces) > 0 }) {
 		what = append(what, cmp.Or(s.What, usualWhat))

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"maps"
 	"slices"
 	"strconv"
@@ -68,7 +69,7 @@ func (b *book) workSteps() []workStep {
 		steps = append(steps, b.workStep(work[0]))
 	}
 	if len(joined) > 0 {
-		steps = append(steps, workStep{"Join the pages of each piece", "", joined})
+		steps = append(steps, workStep{"Join the pages of " + cmp.Or(b.set.What, "each piece"), "", joined})
 	}
 	for _, t := range work {
 		steps = append(steps, b.workStep(t))

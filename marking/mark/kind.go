@@ -12,6 +12,7 @@ const (
 	Piece                    // a piece, to be cut from flat cloth
 	Template                 // paper to draw along and through
 	Gauge                    // card to draw along
+	Grid                     // ruled paper, to read places from
 )
 
 // OfCard reports whether what is drawn is cut out of card: it shares a page with nothing
@@ -21,6 +22,10 @@ func (k Kind) OfCard() bool { return k == Gauge }
 // CutOut reports whether what is drawn is cut out along its lines, so that nothing may
 // be told outside of them.
 func (k Kind) CutOut() bool { return k == Template || k == Gauge }
+
+// Ruled reports whether what is drawn is ruled paper: it lies as it is read, and its lines have
+// their numbers in them.
+func (k Kind) Ruled() bool { return k == Grid }
 
 // Side is the side of a marking, or of the cloth under it, that lies up.
 type Side int

@@ -77,4 +77,8 @@ func (m Marking) Told() []string {
 type Form struct {
 	Blanks []string // what is to be written down, each before a line to write on
 	Sum    []string // a sum to be done, line by line; "____" is a space for a number
+	// Listing is what is typed into the file, line by line as it is typed there.
+	Listing []string
+	// Columns head a table to be filled in, with as many rows as the page has room for.
+	Columns []string
 }

@@ -27,6 +27,9 @@ const (
 	DrawHere               // an arrow to the side of a window along which the line is drawn
 	Laid                   // a side of a card that lies on the cut edge: one stroke of its hatching
 	Prick                  // where a line is pricked through: the points of its path, two or more, are the places
+	RuledFine              // the finest lines of ruled paper, under all others
+	RuledHalf              // those half way between its whole ones
+	RuledWhole             // whole ones, whose names are their numbers
 	roleCount
 )
 
@@ -36,10 +39,15 @@ var roleNames = [roleCount]string{
 	"fold or press this way", "notch", "grain line", "edge of the block", "cross mark",
 	"match mark", "window to be cut", "cut away", "draw on this side",
 	"lay on the cut edge", "prick here",
+	"1/8 in, or 1 mm", "1/2 in, or 5 mm", "whole inch, or whole centimetre",
 }
 
 // String gives the name of the role as the line key prints it.
 func (r Role) String() string { return roleNames[r] }
+
+// OnRuledPaper reports whether a line is one of ruled paper: it lies under all others, and what
+// is written there stands on it.
+func (r Role) OnRuledPaper() bool { return r >= RuledFine && r <= RuledWhole }
 
 // Roles returns every role, in the order of the line key.
 func Roles() []Role {

@@ -73,7 +73,7 @@ func dottingOf(pattern *garment.Pattern) dotting {
 
 // isPricked reports whether lines of the role are brought onto the cloth.
 func isPricked(role mark.Role) bool {
-	return !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window, mark.Waste, mark.DrawHere, mark.Laid}, role)
+	return !role.OnRuledPaper() && !slices.Contains([]mark.Role{mark.Grain, mark.Arrow, mark.Prick, mark.Window, mark.Waste, mark.DrawHere, mark.Laid}, role)
 }
 
 // countPins is the last step of whatever is pricked or pinned.

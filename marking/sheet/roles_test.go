@@ -18,6 +18,7 @@ func TestWhatBecomesOfALineOfEachRole(t *testing.T) {
 		mark.TuckFold: window, mark.TuckStitch: window, mark.TuckEnd: window, mark.PleatFold: window,
 		mark.Notch: prick, mark.Cross: prick, mark.Match: prick,
 		mark.Arrow: neither, mark.Grain: neither, mark.Window: neither, mark.Prick: neither, mark.Waste: neither, mark.DrawHere: neither, mark.Laid: neither,
+		mark.RuledFine: neither, mark.RuledHalf: neither, mark.RuledWhole: neither,
 	}
 	for _, role := range mark.Roles() {
 		got := neither

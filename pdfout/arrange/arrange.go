@@ -94,12 +94,13 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 }
 
 // PiecesOf takes up the pieces of a set, in their order. What has a form is set aside,
-// and of what has no line the name.
+// and of what has
+// no line, and no table to be filled in, the name.
 func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 	for _, m := range set.Pieces {
 		p := NewPiece(m)
 		switch {
-		case len(p.Lines) == 0:
+		case len(p.Lines) == 0 && (m.Form == nil || len(m.Form.Columns) == 0):
 			left = append(left, p.Name)
 		case m.Form != nil:
 			forms = append(forms, m)

@@ -35,6 +35,7 @@
 //	sketch.go       a small drawing among the notes
 //	hem.go          what of a piece is folded under
 //	lineletter.go   letters in lines
+//	ruled.go        numbers and words on ruled paper
 //	caption.go      names along lines
 //
 // A sheet is made by Arrange, then FindJoins takes room for its marks, then Letter for

@@ -18,7 +18,7 @@ import (
 // in it, and beside it the join's number on either side of the line, so that the number
 // is still there when the page is cut. Outside the line, in what is cut off or covered,
 // each page names the other. All that is written runs along the line. No two joins of a
-// set have the same number.
+// set have the same number. Ruled paper is cleared under all of it; lines of pieces run over it.
 
 const (
 	markRadius = 2.2 // of a join mark's circle, in mm
@@ -138,6 +138,7 @@ func (j Join) Draw(d ink.Canvas, c Cell, page func(Cell) int) {
 	d.Pen(ink.JoinPen())
 	ink.StrokeEach(d, lines...)
 	for _, m := range j.marks {
+		ink.Clear(d, m, along, plane.Point{X: markRadius, Y: markRadius})
 		DrawJoinMark(d, m)
 	}
 	d.Restore()
@@ -150,8 +151,9 @@ func (j Join) Draw(d ink.Canvas, c Cell, page func(Cell) int) {
 	writeAlong(d, j.named.Add(out), along, ink.Caption(), joinsHere(page(other)))
 }
 
-// writeAlong writes text in a direction, with its middle at a place.
+// writeAlong writes text in a direction, with its middle at a place, over what is there.
 func writeAlong(d ink.Canvas, at, u plane.Point, s ink.Style, words string) {
+	ink.Clear(d, at, u, s.Half(words))
 	at = at.Sub(u.Mul(s.Width(words) / 2)).Sub(u.Left().Mul(s.Middle()))
 	d.Text(at, u, s, words)
 }

@@ -8,11 +8,16 @@ import (
 
 // Rules of this file: text on a sheet is set where it touches no line and no
 // other text: first the pieces' signs and panels (sign.go, panel.go), then the names of
-// lines (caption.go) and the letters in them (lineletter.go).
+// lines (caption.go) and the letters in them (lineletter.go). On ruled paper, which is full of
+// lines, text stands on them (ruled.go).
 
 // Letter finds the places for all text of the sheet.
 func (s *Sheet) Letter() {
 	s.TakeHeads()
+	if s.isRuled() {
+		s.numberLines()
+		return
+	}
 	s.words()
 	// The room kept beside a piece is for its own panel.
 	for _, kept := range []bool{true, false} {
@@ -31,6 +36,10 @@ func (s *Sheet) Letter() {
 // LetterLines writes all that belongs to single lines of a form, where its text has
 // left room.
 func (s *Sheet) LetterLines() {
+	if s.isRuled() {
+		s.numberLines()
+		return
+	}
 	s.words()
 	s.captionLines()
 	s.tellKeys()

@@ -30,12 +30,14 @@ const (
 	letterBend = 0.25
 )
 
-// LineLetter is the letter of a role in its line.
+// LineLetter is a letter, or a number, in its line.
 type LineLetter struct {
-	Role mark.Role
-	At   plane.Point // its middle, on the line
-	U    plane.Point // the direction it reads in, of length 1
-	Room text.Slab
+	Role  mark.Role // of the line
+	Text  string
+	Style ink.Style
+	At    plane.Point // its middle, on the line
+	U     plane.Point // the direction it reads in, of length 1
+	Room  text.Slab
 }
 
 // letterLines finds the places of all letters in lines.
@@ -62,7 +64,8 @@ func (s *Sheet) letterLines() {
 
 // letterAt is the letter of a line so many mm along it, if it may stand there.
 func (s *Sheet) letterAt(l Line, along float64) (LineLetter, bool) {
-	half := ink.PenOf(l.Role).LetterHalf()
+	letter, style := ink.PenOf(l.Role).Letter(), ink.LineNumber(l.Role)
+	half := ink.LetterHalf(style, letter)
 	reach := half.X + letterEnd
 	if along < reach || along > l.Length()-reach {
 		return LineLetter{}, false
@@ -74,7 +77,7 @@ func (s *Sheet) letterAt(l Line, along float64) (LineLetter, bool) {
 	near.Half = plane.Point{X: reach, Y: half.Y + letterRoom}
 	free := l.staysWithin(along-reach, along+reach, letterBend) && s.Whole(room.Bounds()) &&
 		!s.Field.meetsPlaced(near) && s.Field.Crossings(near, math.MaxInt) == segmentsIn(l.Tree, near)
-	return LineLetter{l.Role, at, readable(u), room}, free
+	return LineLetter{l.Role, letter, style, at, readable(u), room}, free
 }
 
 // staysWithin reports whether a line between two places of it strays from the straight by

@@ -80,14 +80,20 @@ func NewPiece(m mark.Marking) Piece {
 			}
 		}
 	}
+	if len(p.Lines) == 0 {
+		p.Bounds = plane.Box{} // a form that is only written on
+	}
 	return p
 }
 
 // Moved returns the piece moved by a step.
 func (p Piece) Moved(step plane.Point) Piece { return p.laid(step.Add) }
 
-// QuarterTurned returns the piece turned by a quarter turn to the left.
+// QuarterTurned returns the piece turned by a quarter turn to the left; ruled paper as it is.
 func (p Piece) QuarterTurned() Piece {
+	if p.Kind.Ruled() {
+		return p
+	}
 	p.Turned = !p.Turned
 	return p.laid(plane.Point.Left)
 }

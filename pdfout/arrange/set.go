@@ -13,6 +13,8 @@ type Set struct {
 	Pieces []mark.Marking
 	// What the pieces are called together; "" for "the pieces".
 	What string
+	// FormsFor says what pages with forms are for; "" for "to be sewn and filled in".
+	FormsFor string
 	// Included says which allowances are in the pieces; "" where there is nothing to say.
 	Included string
 	// Work is the order of work, which stands on the first page.

@@ -2,9 +2,9 @@ package ink
 
 import "tuckmark/marking/plane"
 
-// Rules of this file: a letter stands in its line, in a gap of it, so that a line is known on
-// every page it crosses. The line itself goes on under the gap: what is measured along it is
-// whole.
+// Rules of this file: a letter, or a number, stands in its line, in a gap of it, so that a line
+// is known on every page it crosses. The line itself goes on under the gap: what is measured
+// along it is whole.
 
 // Room that a letter keeps free in its line, in mm: along it on either side, and across it.
 const (
@@ -16,24 +16,26 @@ const (
 // Letter is what stands in lines that are drawn with the pen; "" for none.
 func (p Pen) Letter() string { return p.letter }
 
-// letterStyle is what it is set in.
-func (p Pen) letterStyle() Style { return StrongText().In(p.Colour) }
-
-// LetterHalf is half the room of the letter, along its line and across it, in mm.
-func (p Pen) LetterHalf() plane.Point {
-	s := p.letterStyle()
-	return plane.Point{X: s.Width(p.letter)/2 + letterAlong, Y: s.Ems(capitals)/2 + letterAcross}
+// LetterHalf is half the room that something in a style has in a line, the way it reads and
+// square to that, in mm.
+func LetterHalf(s Style, letter string) plane.Point {
+	return plane.Point{X: s.Width(letter)/2 + letterAlong, Y: s.Ems(capitals)/2 + letterAcross}
 }
 
-// DrawLetter sets the letter of a pen into a line about a place of it, reading along u, of
+// DrawLetter sets something in a style into a line about a place of it, reading along u, of
 // length 1.
-func DrawLetter(d Canvas, p Pen, at, u plane.Point) {
-	half, s := p.LetterHalf(), p.letterStyle()
+func DrawLetter(d Canvas, s Style, letter string, at, u plane.Point) {
+	Clear(d, at, u, LetterHalf(s, letter))
+	d.Text(at.Sub(u.Mul(s.Width(letter)/2)).Sub(u.Left().Mul(s.Ems(capitals)/2)), u, s, letter)
+}
+
+// Clear takes away what is drawn so far about a place, half a length to either side along u, of
+// length 1, and half a height square to it.
+func Clear(d Canvas, at, u, half plane.Point) {
 	x, y := u.Mul(half.X), u.Left().Mul(half.Y)
 	d.Save()
 	d.Ink(White())
 	d.Path(plane.Path{at.Sub(x).Sub(y), at.Add(x).Sub(y), at.Add(x).Add(y), at.Sub(x).Add(y)})
 	d.Fill()
 	d.Restore()
-	d.Text(at.Sub(u.Mul(s.Width(p.letter)/2)).Sub(u.Left().Mul(s.Ems(capitals)/2)), u, s, p.letter)
 }

@@ -25,6 +25,14 @@ const (
 	FineLine = 0.18
 )
 
+// The widths of ruled paper, in mm, from the same series, between those: ruled lines are never
+// taken for one that is on the cloth.
+const (
+	wholeRuled = 0.5
+	halfRuled  = 0.25
+	fineRuled  = 0.13
+)
+
 // rhythm is what is seen along a line.
 type rhythm struct {
 	// dashes is mark, gap, mark, gap, ... in mm; a mark of 0 is a round dot, as wide as
@@ -63,6 +71,7 @@ func pens() map[mark.Role]Pen {
 	wine := Colour{0.55, 0.05, 0.20}
 	green := Colour{0.02, 0.33, 0.18}
 	brown := Colour{0.42, 0.22, 0.02}
+	slate := Colour{0.18, 0.36, 0.55}
 	line := func(width float64, r rhythm, c Colour) Pen { return Pen{rhythm: r, Width: width, Colour: c} }
 	lettered := func(p Pen, letter string) Pen {
 		p.letter = letter
@@ -93,6 +102,10 @@ func pens() map[mark.Role]Pen {
 		mark.DrawHere: {rhythm: continuous(), Width: FineLine, Colour: ink, ends: endHead},
 		mark.Laid:     line(clothLine, continuous(), ink),
 		mark.Prick:    line(FineLine, rings(), ink),
+
+		mark.RuledWhole: line(wholeRuled, continuous(), slate),
+		mark.RuledHalf:  line(halfRuled, continuous(), slate),
+		mark.RuledFine:  line(fineRuled, continuous(), slate),
 	}
 }
 

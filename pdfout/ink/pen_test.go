@@ -19,6 +19,9 @@ func TestWidthsOfLines(t *testing.T) {
 		0.7:  {mark.Cut, mark.FoldEdge, mark.BlockEdge, mark.Placement},
 		0.35: {mark.Stitch, mark.Fold, mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Arrow, mark.Grain, mark.Laid},
 		0.18: {mark.Centre, mark.TuckEnd, mark.Notch, mark.Cross, mark.Match, mark.Window, mark.Waste, mark.DrawHere, mark.Prick},
+		0.5:  {mark.RuledWhole},
+		0.25: {mark.RuledHalf},
+		0.13: {mark.RuledFine},
 	} {
 		for _, role := range roles {
 			assert.Equal(t, width, PenOf(role).Width, role)

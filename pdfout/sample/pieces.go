@@ -192,6 +192,10 @@ func Bodice() mark.Marking {
 	add(mark.Waste, "", p(2, 4), p(4, 4), p(4, 4.1), p(2, 4.1), p(2, 4))
 	add(mark.DrawHere, "", p(3, 3.8), p(3, 4))
 	add(mark.Laid, "", p(2, 3.3), p(2.1, 3.4))
+	for i, role := range []mark.Role{mark.RuledFine, mark.RuledHalf, mark.RuledWhole} {
+		y := 3.2 - 0.1*float64(i)
+		add(role, "", p(2, y), p(2.3, y))
+	}
 	return m
 }
 

@@ -1,0 +1,92 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking/grid"
+	"tuckmark/marking/length"
+	"tuckmark/pdfout/arrange"
+)
+
+// Rules of this file: a grid is of no file. Its PDF lies in the folder one is in, where no other
+// is named.
+
+// gridFile is what the grid is called where it is given no name.
+const gridFile = "grid.pdf"
+
+func gridCommand() *cli.Command {
+	return &cli.Command{
+		Name:      "grid",
+		Usage:     "make ruled sheets, off which the points of a paper pattern are read, as a PDF",
+		UsageText: "tuckmark grid [options]",
+		Flags: append([]cli.Flag{
+			&cli.StringFlag{
+				Name: "output", Aliases: []string{"o"},
+				Usage: "write the sheets to `OUT.pdf` (without it: " + gridFile + " in the folder you are in)",
+			},
+			&cli.StringFlag{Name: "unit", Usage: "rule them in `UNIT`: in, cm or mm", Value: length.Inch.String()},
+			&cli.StringFlag{Name: "wide", Usage: "let them reach `LENGTH` across (without it: 14 in, or 36 cm)"},
+			&cli.StringFlag{Name: "high", Usage: "and `LENGTH` up (without it: 24 in, or 60 cm)"},
+		}, slices.Concat(paperFlags(), squareFlags())...),
+		Action: func(c *cli.Context) error {
+			if word := c.Args().First(); c.Args().Len() > 0 {
+				return misuse(fmt.Sprintf("grid is of no file, and does not know what %q is for", word),
+					"write it like `tuckmark grid`; a name for the PDF is given with -o")
+			}
+			p, err := readPrinting(c)
+			if err != nil {
+				return err
+			}
+			return makeGrid(c.App.Writer, c, p)
+		},
+	}
+}
+
+// makeGrid writes the PDF of a grid, and says what it made.
+func makeGrid(say io.Writer, c *cli.Context, p printing) error {
+	unit, err := length.ParseUnit(c.String("unit"))
+	if err != nil {
+		return optionFault("unit", err)
+	}
+	size := grid.Usual(unit)
+	for name, reach := range map[string]*float64{"wide": &size.Wide, "high": &size.High} {
+		text := given(c, name)
+		if text == nil {
+			continue
+		}
+		mm, err := length.Parse(*text, unit)
+		if err == nil {
+			*reach, err = grid.Reach(mm, unit)
+		}
+		if err != nil {
+			return optionFault(name, err)
+		}
+	}
+	on, err := p.paperIn(unit)
+	if err != nil {
+		return err
+	}
+	out := c.String("output")
+	if out == "" {
+		out = gridFile
+	}
+	m, err := p.draw(program, out, gridSet(size, unit), on, allPages)
+	if err != nil {
+		return err
+	}
+	// The grid is made; that nobody listens is no failure.
+	fmt.Fprint(say, m.text())
+	return nil
+}
+
+// gridSet is what is drawn of a grid.
+func gridSet(size grid.Size, unit length.Unit) arrange.Set {
+	return arrange.Set{
+		Title: "Grid", Unit: unit, Pieces: grid.Of(size, unit), Work: grid.Work(), What: "the grid", FormsFor: "to be read and written on",
+		Kind: "Full-size ruled sheets, off which the points of a paper pattern are read",
+	}
+}
