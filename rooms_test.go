@@ -32,6 +32,7 @@ marking/piece:       marking/plane marking/fault marking/wording marking/length 
 marking/garment:     marking/plane marking/fault marking/wording marking/length marking/source marking/piece
 marking/lay:         marking/plane marking/length marking/piece marking/garment
 marking/sheet:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment
+marking/grid:        marking/plane marking/fault marking/length marking/mark
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
 marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
@@ -48,8 +49,8 @@ pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/proof:
-pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
-main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
+pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
+main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
 `
 
 // wall is what one room may import.

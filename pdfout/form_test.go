@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -96,7 +97,12 @@ func checkForms(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 			// What stands between two spaces may stand in other lines, too.
 			assert.Contains(t, pagesWith(d, strings.Join(words, "")), at.Page, "sum %q", line)
 		}
-		checkFormPage(t, page, s.Paper, len(m.Form.Blanks), spaces)
+		for _, line := range slices.Concat(m.Form.Listing, m.Form.Columns) {
+			assert.Contains(t, pagesWith(d, line), at.Page, "%q", line)
+		}
+		if len(m.Form.Columns) == 0 { // that of a table is looked at by itself
+			checkFormPage(t, page, s.Paper, len(m.Form.Blanks), spaces)
+		}
 	}
 }
 

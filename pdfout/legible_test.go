@@ -30,12 +30,13 @@ import (
 // checkWidths holds every line against the three widths, those of ruled paper against their own, and the white ones, which cover
 // others, against none.
 func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary) {
-	three := []float64{0.7, 0.35, 0.18}
-	ruled := map[string]float64{mark.RuledWhole.String(): 0.5, mark.RuledHalf.String(): 0.25, mark.RuledFine.String(): 0.13}
 	for i, p := range d.Pages {
 		for _, q := range p.Paths {
-			known := slices.ContainsFunc(three, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written }) ||
-				ruled[q.Layer] > 0 && math.Abs(q.Width-ruled[q.Layer]) < 2*seen.Written
+			widths := []float64{0.7, 0.35, 0.18}
+			if q.Stroke == ink.PenOf(mark.RuledWhole).Colour {
+				widths = []float64{0.5, 0.25, 0.13}
+			}
+			known := slices.ContainsFunc(widths, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written })
 			assert.True(t, known || q.Painted != seen.Stroked || q.Stroke == ink.White(), "page %d: a line of %q is %.3f mm wide", i+1, q.Layer, q.Width)
 		}
 	}

@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strconv"
@@ -87,7 +88,7 @@ func checkSteps(t require.TestingT, set arrange.Set, d seen.Document, s Summary)
 	}) {
 		forms++
 	}
-	if join := slices.IndexFunc(steps, func(s readStep) bool { return s.do == "Join the pages of each piece" }); join >= 0 {
+	if join := slices.IndexFunc(steps, func(s readStep) bool { return s.do == "Join the pages of "+cmp.Or(set.What, "each piece") }); join >= 0 {
 		assert.Equal(t, len(steps)-len(set.Work)+forms-1, join)
 		steps = slices.Delete(steps, join, join+1)
 	}

@@ -57,7 +57,7 @@ func table(unit length.Unit) mark.Marking {
 		Key: tableKey, Kind: mark.Grid, Name: "Points of a piece",
 		Notes: []string{"print this page once for each piece", "where two edges share a corner, it stands in both"},
 		Form: &mark.Form{
-			Blanks:  []string{"piece", fmt.Sprintf("unit (the grid is in %s)", unit)},
+			Blanks:  []string{"name of the piece", fmt.Sprintf("unit of the file (the grid is in %s)", unit)},
 			Columns: []string{"edge", "point", "across", "up"},
 		},
 	}

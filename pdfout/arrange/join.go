@@ -82,16 +82,23 @@ func (s *Sheet) FindJoins(number int) int {
 func (s *Sheet) placeMarks(j *Join) {
 	circle := markRadius + markClear
 	withNumber := circle + numberStyle().Width(strconv.Itoa(j.number)) + markClear
-	j.marks[0] = s.besideLines(*j, 0.25, 0.03, 3, circle, withNumber)
-	j.marks[1] = s.besideLines(*j, 0.75, 0.03, 3, withNumber, circle)
+	take := func(at plane.Point, room text.Slab) plane.Point {
+		s.Field.Take(room)
+		return at
+	}
+	j.marks[0] = take(s.besideLines(*j, 0.25, 0.03, 3, circle, withNumber))
+	j.marks[1] = take(s.besideLines(*j, 0.75, 0.03, 3, withNumber, circle))
 	half := ink.Caption().Width(joinsHere(paper.MaxPages))/2 + markClear
-	j.named = s.besideLines(*j, 0.5, 0.01, 40, half, half)
+	named, room := s.besideLines(*j, 0.5, 0.01, 40, half, half)
+	if j.named = named; !s.isRuled() { // there numbers stand within the joins, where no page has this
+		s.Field.Take(room)
+	}
 }
 
-// besideLines finds a place on a join for what reaches some mm before and after it, and
-// takes it: the nearest to a share of the join, in steps of it to either side, on which
+// besideLines finds a place on a join for what reaches some mm before and after it, and the
+// room of that: the nearest to a share of the join, in steps of it to either side, on which
 // the fewest lines run, and where nothing else lies.
-func (s *Sheet) besideLines(j Join, share, step float64, steps int, before, after float64) plane.Point {
+func (s *Sheet) besideLines(j Join, share, step float64, steps int, before, after float64) (plane.Point, text.Slab) {
 	best, fewest := j.from.Toward(j.to, share), mostCounted
 	for k := range 2*steps + 1 {
 		aside := step * float64((k+1)/2)
@@ -107,8 +114,7 @@ func (s *Sheet) besideLines(j Join, share, step float64, steps int, before, afte
 			best, fewest = at, n
 		}
 	}
-	s.Field.Take(j.room(best, before, after, s.Grid.Overlap))
-	return best
+	return best, j.room(best, before, after, s.Grid.Overlap)
 }
 
 // room is what reaches some mm before and after a place of the join: all of the overlap's

@@ -162,6 +162,9 @@ func Lacks(laid []LaidPage, p Placed) string {
 		}
 	}
 	for k, one := range p.Piece.Marks {
+		if ink.PenOf(one.Role).Ring() > 0 {
+			continue // drawn at its points alone
+		}
 		lines := make([][]*Line, len(laid)) // of the mark's role, by page
 		for i := range laid {
 			lines[i] = byPage[i][one.Role]
@@ -212,6 +215,9 @@ func Strays(laid []LaidPage, pieces []Placed) string {
 	}
 	wrong := ""
 	for _, role := range mark.Roles() {
+		if ink.PenOf(role).Ring() > 0 {
+			continue
+		}
 		for _, l := range Lines(laid, role.String()) {
 			samples(l.Tree.Path(), func(at plane.Point, _ float64) bool {
 				for _, tree := range lines[role] {
@@ -233,7 +239,11 @@ func Strays(laid []LaidPage, pieces []Placed) string {
 // find finds where on the sheet a piece lies: where a printed line begins or ends as one of
 // its lines begins, and all its lines are there as well. A line begins on some page.
 func find(laid []LaidPage, p Placed) (plane.Point, bool) {
-	first := p.Piece.Marks[slices.IndexFunc(p.Piece.Marks, func(m mark.Mark) bool { return m.Path.Length() > 0 })]
+	n := slices.IndexFunc(p.Piece.Marks, func(m mark.Mark) bool { return m.Path.Length() > 0 })
+	if n < 0 { // a form that is only written on
+		return plane.Point{}, true
+	}
+	first := p.Piece.Marks[n]
 	begin := p.drawnAs(first)[0][0]
 	lines := make([][]*Line, len(laid)) // of the line's role, by page
 	for i := range laid {

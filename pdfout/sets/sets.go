@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking"
+	"tuckmark/marking/grid"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -24,6 +25,11 @@ import (
 // Few is a set of one piece.
 func Few() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
+}
+
+// Ruled is a set of ruled sheets of the usual size.
+func Ruled(unit length.Unit) arrange.Set {
+	return arrange.Set{Title: "Grid", Unit: unit, Pieces: grid.Of(grid.Usual(unit), unit), Work: grid.Work(), What: "the grid"}
 }
 
 // Many is a set of n small pieces, in centimetres.
