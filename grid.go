@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
@@ -9,6 +10,7 @@ import (
 
 	"tuckmark/marking/grid"
 	"tuckmark/marking/length"
+	"tuckmark/marking/start"
 	"tuckmark/pdfout/arrange"
 )
 
@@ -28,7 +30,7 @@ func gridCommand() *cli.Command {
 				Name: "output", Aliases: []string{"o"},
 				Usage: "write the sheets to `OUT.pdf` (without it: " + gridFile + " in the folder you are in)",
 			},
-			&cli.StringFlag{Name: "unit", Usage: "rule them in `UNIT`: in, cm or mm", Value: length.Inch.String()},
+			&cli.StringFlag{Name: "unit", Usage: "rule them in `UNIT`: in, cm or mm (without it: in)"},
 			&cli.StringFlag{Name: "wide", Usage: "let them reach `LENGTH` across (without it: 14 in, or 36 cm)"},
 			&cli.StringFlag{Name: "high", Usage: "and `LENGTH` up (without it: 24 in, or 60 cm)"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
@@ -48,33 +50,32 @@ func gridCommand() *cli.Command {
 
 // makeGrid writes the PDF of a grid, and says what it made.
 func makeGrid(say io.Writer, c *cli.Context, p printing) error {
-	unit, err := length.ParseUnit(c.String("unit"))
+	unit, err := start.ReadUnit(cmp.Or(c.String("unit"), length.Inch.String()))
 	if err != nil {
 		return optionFault("unit", err)
 	}
 	size := grid.Usual(unit)
-	for name, reach := range map[string]*float64{"wide": &size.Wide, "high": &size.High} {
-		text := given(c, name)
+	for _, option := range []struct {
+		name  string
+		reach *float64
+	}{{"wide", &size.Wide}, {"high", &size.High}} {
+		text := given(c, option.name)
 		if text == nil {
 			continue
 		}
 		mm, err := length.Parse(*text, unit)
 		if err == nil {
-			*reach, err = grid.Reach(mm, unit)
+			*option.reach, err = grid.Reach(mm, unit)
 		}
 		if err != nil {
-			return optionFault(name, err)
+			return optionFault(option.name, err)
 		}
 	}
 	on, err := p.paperIn(unit)
 	if err != nil {
 		return err
 	}
-	out := c.String("output")
-	if out == "" {
-		out = gridFile
-	}
-	m, err := p.draw(program, out, gridSet(size, unit), on, allPages)
+	m, err := p.draw(program, cmp.Or(c.String("output"), gridFile), gridSet(size, unit), on, allPages)
 	if err != nil {
 		return err
 	}

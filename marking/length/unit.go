@@ -3,9 +3,6 @@ package length
 import (
 	"math"
 	"slices"
-
-	"tuckmark/marking/fault"
-	"tuckmark/marking/wording"
 )
 
 // Unit is the unit a file is written in and its sheets are read in.
@@ -40,16 +37,6 @@ func (u Unit) String() string { return unitWords[u] }
 func unitNamed(name string) (Unit, bool) {
 	i := slices.Index(unitWords[:], name)
 	return Unit(max(0, i)), i >= 0
-}
-
-// ParseUnit returns the unit that a file writes with this word. The error is a *fault.Fault
-// without a place.
-func ParseUnit(word string) (Unit, error) {
-	u, known := unitNamed(word)
-	if !known {
-		return 0, &fault.Fault{Cause: wording.Quoted(word) + " is no unit", Hint: "write " + wording.Listed(unitWords[:], "or")}
-	}
-	return u, nil
 }
 
 // Either returns a length that is one plain number in inches and another in
