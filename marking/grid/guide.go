@@ -25,11 +25,11 @@ func guide(unit length.Unit) mark.Marking {
 	m.Steps = []string{
 		"Lay the pattern flat on the joined grid, its grain along a line that runs up; a piece for the fold with the fold on line 0. Let it lie as far down and to the left as it goes, and weigh it down.",
 		"Prick with a pin through each corner, and through a curve about every " + curveStep(unit) + ", more often where it bends. Or print the grid on tracing paper, lay it over and mark the points.",
-		"Lift the pattern and number the points, from the lower left corner all the way round.",
+		"Lift the pattern and number the points, from the lower left corner up and all the way round.",
 		"Read each point to " + finest(unit) + ": first across, along the lower edge, then up. Write it on the next page.",
 		"Give every edge a name, and its points in their order. A corner belongs to both its edges: write it down in both, the same each time.",
 		"Under the points of a curve write smooth = true. Straight edges need their two corners and no more.",
-		"Read the cut edge: the outline has seam allowances and hems in it, and allowance says how wide they are. If the pattern has none, add them on the paper first.",
+		"Read the cut edge: the outline has seam allowances and hems in it, and allowance says how wide they are. Of a pattern without them read the stitch line, and write drawn-to = \"stitching\" in the piece.",
 		"Make the sheets, lay the pattern on them, and mend the points that are off.",
 	}
 	return m
@@ -57,7 +57,7 @@ func table(unit length.Unit) mark.Marking {
 		Key: tableKey, Kind: mark.Grid, Name: "Points of a piece",
 		Notes: []string{"print this page once for each piece", "where two edges share a corner, it stands in both"},
 		Form: &mark.Form{
-			Blanks:  []string{"name of the piece", fmt.Sprintf("unit of the file (the grid is in %s)", unit)},
+			Blanks:  []string{"name of the piece", fmt.Sprintf("unit of the file (of the grid: %s)", unit)},
 			Columns: []string{"edge", "point", "across", "up"},
 		},
 	}
