@@ -100,7 +100,7 @@ func TestReadme(t *testing.T) {
 		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 33, ran, "commands of the README that were run")
+	assert.Equal(t, 36, ran, "commands of the README that were run")
 	assert.Len(t, excerpts, 3, "what the README shows of what is printed")
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
