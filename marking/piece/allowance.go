@@ -30,7 +30,7 @@ func takeAllowances(piece *Piece, ps source.PieceSpec, allowance source.Length, 
 func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *Findings) {
 	switch {
 	case e.OnFold && (es.Allowance.V > 0 || es.Hem.Given()):
-		found.Add(es.Place, "leave its allowance and hem out",
+		found.Add(es.Place, "leave its allowance and hem out; allowance = 0 takes away what it has of another piece",
 			"the edge lies on the fold of the cloth, where nothing is sewn")
 	case e.OnFold:
 	case es.Hem.Given():

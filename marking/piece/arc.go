@@ -15,7 +15,8 @@ import (
 const (
 	// unevenRadius bounds how unequally far, in mm, points of an arc may lie from its centre:
 	// as much as two of them that were read off to 1/16 in, each up to 1/32 in off across and
-	// up, may differ by. Those of a draft that is enlarged may be so many times as far off.
+	// up, may differ by. On a draft that is enlarged they must be nearer, for what is off
+	// there is so many times as far off on the piece.
 	unevenRadius = 2 * math.Sqrt2 * 25.4 / 32
 
 	// nearHalf bounds, in radians (3 degrees), how near to a half circle an arc of two points
@@ -42,10 +43,10 @@ func (f *Findings) checkArc(points source.Points, centre source.Point) {
 	switch turn := plane.Turn(points.V[0].Sub(centre.V), points.V[len(points.V)-1].Sub(centre.V)); {
 	case radius(near) <= SamePoint:
 		f.Add(centre.Place, "the centre is the middle of the circle, as far from one point as from the other", "the centre is point %d itself", near+1)
-	case radius(far)-radius(near) > unevenRadius*max(1, f.enlarged):
+	case radius(far)-radius(near) > unevenRadius:
 		f.Add(centre.Place, "is a number wrong? x comes first, then y",
-			"points %d and %d are %s and %s from the centre, and an arc is equally far from it all the way",
-			first+1, last+1, f.length(radius(first)), f.length(radius(last)))
+			"points %d and %d are %s and %s from the centre%s, and an arc is equally far from it all the way",
+			first+1, last+1, f.length(radius(first)), f.length(radius(last)), f.fullSize())
 	case len(points.V) == 2 && math.Abs(turn) > math.Pi-nearHalf:
 		f.Add(centre.Place, "make it two edges, or give a third point, on the arc between the two",
 			"the arc is half a circle, and may run round either side of the centre")

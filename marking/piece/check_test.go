@@ -106,7 +106,7 @@ hint: there is "bottom", "right", "top", "left"`},
 hint: cloth folds along a straight line; give this edge two points`},
 		{"an allowance on the fold", "0", "fold = \"left\"\n" + sketch.Box + " | allowance = 0.5",
 			`13: piece.front.edge.left: the edge lies on the fold of the cloth, where nothing is sewn
-hint: leave its allowance and hem out`},
+hint: leave its allowance and hem out; allowance = 0 takes away what it has of another piece`},
 		{"an allowance wider than the piece", "5", sketch.Box,
 			`3: piece.front.edge.bottom: an allowance of 5 in leaves nothing of the piece along this edge
 hint: make it narrower

@@ -240,7 +240,7 @@ func TestCuttingLinesThatCannotBe(t *testing.T) {
 		{"two arms that come near each other", "rest: 0,0 6,0 6,6 3.3,6 | allowance = 0\nnear: 3.3,6 3.05,4 | allowance = 0.25\nin 1: 3.05,4 5,2 | allowance = 0.25\nfoot: 5,2 1,2 | allowance = 0.25\nin 2: 1,2 2.75,4 | allowance = 0.25\nfar: 2.75,4 2.7,6 | allowance = 0.25\nleft: 2.7,6 0,6 0,0 | allowance = 0",
 			"6: piece.front.edge.near: the cutting lines outside \"near\" and \"far\", for allowances of 1/4 in and 1/4 in, cross or touch at (2 15/16 in, 5 3/8 in)\nhint: make the allowances narrower, or the gap between the two edges wider"},
 		{"an allowance on the fold", "fold = \"a\"\na: 0,4 0,0 | allowance = 0.5\nb: 0,0 4,0 4,4 0,4",
-			"4: piece.front.edge.a: the edge lies on the fold of the cloth, where nothing is sewn\nhint: leave its allowance and hem out"},
+			"4: piece.front.edge.a: the edge lies on the fold of the cloth, where nothing is sewn\nhint: leave its allowance and hem out; allowance = 0 takes away what it has of another piece"},
 		{"an edge that hardly leaves the fold", "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 0.05,12 | allowance = 0.375\nrest: 0.05,12 6,12 6,0 0,0 | allowance = 0",
 			"7: piece.front.edge.neck: the cutting line outside this edge, for an allowance of 3/8 in, does not come to \"centre\", which lies on the fold of the cloth\nhint: make the allowance narrower, or lead the edge to the fold more squarely"},
 		{"a notch beyond the drawn edge", "a: 0,0 4,0 | allowance = 0.5\nb: 4,0 4,4 | allowance = 0.5\nc: 4,4 0,0 | allowance = 0.5\n---\n\n[notch.n]\nedge = \"a\"\nfrom = \"b\"\nat = 4.25\n",

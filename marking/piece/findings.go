@@ -48,6 +48,14 @@ func (f *Findings) point(p plane.Point) string {
 	return fmt.Sprintf("(%s, %s)%s", number(p.X), number(p.Y), draft)
 }
 
+// fullSize is said behind a length of the piece itself where its points are those of a draft.
+func (f *Findings) fullSize() string {
+	if f.enlarged > 0 && f.enlarged != 1 {
+		return " at full size"
+	}
+	return ""
+}
+
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".
 func (f *Findings) unknown(at fault.Place, what, name string, known []string) {

@@ -229,7 +229,7 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		if o, by, ok := metWithASpace(ps, e, open, told); ok {
 			told[o] = true
 			found.Add(at, "a space may be missing: with "+by+" the two ends meet"+asks, openBetween,
-				es.Key, ps.Edges[o.edge].Key, found.point(place(e)), found.point(place(o)), found.length(place(o).Distance(place(e))))
+				es.Key, ps.Edges[o.edge].Key, found.point(place(e)), found.point(place(o)), found.length(place(o).Distance(place(e))), found.fullSize())
 			continue
 		}
 		var nearest edgeEnd
@@ -250,11 +250,11 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 			hint = endsOnNone
 		}
 		found.Add(at, hint+asks, openBetween,
-			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap))
+			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap), found.fullSize())
 	}
 }
 
-const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart"
+const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart%s"
 
 // smoothEdge draws the curve of edge i. Where it begins or ends on the fold
 // and nearly square to it, it is made square.

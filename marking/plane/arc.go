@@ -2,6 +2,10 @@ package plane
 
 import "math"
 
+// arcEnd is how long the first and the last piece of an arc are at most, in mm, so that it
+// sets out and arrives as the circle does: within 1/4 degree where the radius is 50 mm.
+const arcEnd = 0.4
+
 // Arc returns the arc about a centre from one point to another, turned by so many radians,
 // to the left where they are more than 0, as a path of short straight pieces within 0.01 mm
 // of it. The turn must lead from the way of the first point to that of the other. Where the
@@ -20,8 +24,15 @@ func Arc(from, to, centre Point, turn float64) Path {
 		bend := max(radius, b.Length()) + 2*math.Abs(grows/turn)
 		pieces = max(1, math.Ceil(math.Abs(turn)*math.Sqrt(bend/(8*flatness))), math.Ceil(math.Abs(turn)/gentleTurn))
 	}
-	arc := Path{from}
+	ks := make([]float64, 0, int(pieces)+2) // the places between, in pieces
 	for k := 1.0; k < pieces; k++ {
+		ks = append(ks, k)
+	}
+	if end := arcEnd * pieces / (math.Abs(turn) * max(radius, b.Length())); end < 0.5 {
+		ks = append(append([]float64{end}, ks...), pieces-end)
+	}
+	arc := Path{from}
+	for _, k := range ks {
 		sin, cos := math.Sincos(start + turn*k/pieces)
 		arc = append(arc, centre.Add(Point{cos, sin}.Mul(radius+grows*k/pieces)))
 	}
