@@ -191,7 +191,8 @@ func TestCuttingLinesOfATracing(t *testing.T) {
 				for _, e := range pattern.Pieces[0].Edges {
 					for _, q := range sketch.Places(e.Path, 5) {
 						nearest, away := nearestGiven(of, q)
-						require.Greater(t, away, min(e.Allowance, nearest.Allowance)-0.15, "%s, in mm, at %v\n%s", e.Key, q, text)
+						// The tracing is off by 0.1 mm, and a lengthened end by 0.2 more.
+						require.Greater(t, away, min(e.Allowance, nearest.Allowance)-0.3, "%s, in mm, at %v\n%s", e.Key, q, text)
 						// Past its corner a line is as true as the last steps of its edge are.
 						require.Less(t, sketch.Away(q, of.Outline), 2.0, "%s, in mm, at %v\n%s", e.Key, q, text)
 					}
