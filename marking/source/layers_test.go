@@ -46,7 +46,7 @@ func sewn(t *testing.T, rd Reader, text string) *Spec {
 	return spec
 }
 
-// nowhere takes every place, and every line, out of a value.
+// nowhere takes every place, and every line, out of a value, and what was laid over another.
 func nowhere(v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
@@ -57,6 +57,9 @@ func nowhere(v reflect.Value) {
 		if v.Type() == reflect.TypeFor[Points]() {
 			p := v.Addr().Interface().(*Points)
 			p.lines = nil
+		}
+		if v.Type() == reflect.TypeFor[EdgeSpec]() {
+			v.FieldByName("Redrawn").SetBool(false)
 		}
 		for i := range v.NumField() {
 			if v.Field(i).CanSet() {
@@ -87,6 +90,10 @@ func TestSaidOnce(t *testing.T) {
 			front + strings.Replace(asBack, `gap = "1/16"`, "spacing = 1", 1)},
 		{"an allowance in place of a hem", front + "[piece.back]\nlike = \"front\"\n[piece.back.edge.hem]\nallowance = 1", "",
 			front + strings.Replace(asBack, "hem = 2\nturn = \"1/4\"", "allowance = 1", 1)},
+		{"from line to line in place of below an edge", front + "[piece.back]\nlike = \"front\"\n[piece.back.tuck.yoke]\nfrom = \"neck\"\nto = \"hem\"\n[view.v.piece.back.tuck.yoke]\nbelow = \"neck\"\nlength = 2", "v",
+			"title = \"v\"\n" + front + strings.Replace(asBack, "gap = \"1/16\"", "gap = \"1/16\"\nbelow = \"neck\"\nlength = 2", 1)},
+		{"new points in place of an arc", "[piece.p.edge.a]\npoints = [[0, 5], [5, 0]]\ncentre = [0, 0]\n[view.v.piece.p.edge.a]\npoints = [[0, 4], [5, 0]]", "v",
+			"title = \"v\"\n[piece.p.edge.a]\npoints = [[0, 4], [5, 0]]"},
 		{"without its tucks", front + "[piece.back]\nlike = \"front\"\nwithout = [\"tuck.yoke\"]", "",
 			front + asBack[:strings.Index(asBack, "[piece.back.tuck")]},
 		{"without a curve", front + "[piece.back]\nlike = \"front\"\nwithout = [\"edge.neck.smooth\"]", "",

@@ -26,6 +26,7 @@ var inPlaceOf = map[string][]string{
 	"rectangle": {"outline"}, "outline": {"rectangle"},
 	"between": {"betweens"}, "betweens": {"between"},
 	"centre": {"smooth"}, "smooth": {"centre"},
+	"from": {"below"}, "to": {"below", "length", "end", "step"}, "below": {"from", "to"}, "length": {"to"},
 	"points": {"centre", "along", "distance", "beside", "at"},
 	"along":  {"points", "smooth", "from", "to", "beside", "at"},
 	"beside": {"points", "smooth", "along", "distance"},
