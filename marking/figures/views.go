@@ -71,44 +71,75 @@ func sectionOf(r mark.Report, title string) mark.Section {
 // comparison puts the same part of the figures of several views side by side.
 type comparison struct{ names []string }
 
-// section compares a section of each.
+// section compares a section of each. A table that some views do not have is compared among
+// those that have it.
 func (c comparison) section(title string, each []mark.Section) mark.Section {
 	s := mark.Section{Title: title}
 	var said []mark.Lines
 	for _, one := range each {
 		said = append(said, one.Lines)
 	}
-	titles := inAny(each, func(s mark.Section) []string {
-		var all []string
-		for _, t := range s.Tables {
-			all = append(all, t.Title)
-		}
-		return all
-	})
-	for _, name := range titles {
+	for _, key := range inAny(each, tableKeys) {
+		var with comparison
 		var same []mark.Table
-		for _, one := range each {
-			i := slices.IndexFunc(one.Tables, func(t mark.Table) bool { return t.Title == name })
-			if i < 0 {
-				same = append(same, mark.Table{})
-			} else {
-				same = append(same, one.Tables[i])
+		for i, one := range each {
+			if k := slices.Index(tableKeys(one), key); k >= 0 {
+				with.names, same = append(with.names, c.names[i]), append(same, one.Tables[k])
 			}
 		}
-		var under []mark.Lines
-		for _, t := range same {
-			under = append(under, t.Lines)
+		s.Tables = append(s.Tables, with.whole(same)...)
+		if len(same) < len(each) {
+			s.Lines.Say("%s: only %s", nameOf(same), strings.Join(with.names, ", "))
 		}
-		tables, lines := c.tables(name, same), c.lines(under)
-		if n := len(tables); n > 0 {
-			tables[n-1].Lines = lines
-		} else if len(lines) > 0 {
-			tables = []mark.Table{{Title: name, Lines: lines}}
-		}
-		s.Tables = append(s.Tables, tables...)
 	}
-	s.Lines = c.lines(said)
+	s.Lines = append(slices.Compact(s.Lines), c.lines(said)...)
 	return s
+}
+
+// beforeDetails parts the title of a table, "Front, pin" from "12 tucks": by what stands
+// before it a table is known again in another view.
+const beforeDetails = ": "
+
+// tableKeys tell the tables of a section apart, as they are known again in another view. One
+// row of tucks has two tables, whose first heads differ.
+func tableKeys(s mark.Section) []string {
+	var keys []string
+	for _, t := range s.Tables {
+		name, _, _ := strings.Cut(t.Title, beforeDetails)
+		keys = append(keys, name+beforeDetails+t.Heads[0])
+	}
+	return apart(keys)
+}
+
+// nameOf names a table that some have without its details; one without a title by what it
+// lists: "cut Front; Back".
+func nameOf(same []mark.Table) string {
+	if name, _, _ := strings.Cut(same[0].Title, beforeDetails); name != "" {
+		return name
+	}
+	return same[0].Heads[0] + " " + strings.Join(inAny(same, rowLabels), "; ")
+}
+
+// whole compares a table of each with all that is said of it: where their titles differ, what
+// differs there is said under it.
+func (c comparison) whole(each []mark.Table) []mark.Table {
+	title := each[0].Title
+	different := slices.ContainsFunc(each, func(t mark.Table) bool { return t.Title != title })
+	var said []mark.Lines
+	for _, t := range each {
+		lines := t.Lines
+		if name, details, ok := strings.Cut(t.Title, beforeDetails); different && ok {
+			title, lines = name, append(mark.Lines{{Text: details}}, lines...)
+		}
+		said = append(said, lines)
+	}
+	tables, lines := c.tables(title, each), c.lines(said)
+	if n := len(tables); n > 0 {
+		tables[n-1].Lines = lines
+	} else if len(lines) > 0 {
+		tables = []mark.Table{{Title: title, Lines: lines}}
+	}
+	return tables
 }
 
 // tables compares a table of each: for each column in which something differs a table, with
@@ -116,7 +147,7 @@ func (c comparison) section(title string, each []mark.Section) mark.Section {
 func (c comparison) tables(title string, each []mark.Table) []mark.Table {
 	var all []mark.Table
 	labels := inAny(each, rowLabels)
-	for _, head := range inAny(each, func(t mark.Table) []string { return t.Heads[min(1, len(t.Heads)):] }) {
+	for _, head := range inAny(each, func(t mark.Table) []string { return t.Heads[1:] }) {
 		t := mark.Table{Title: headed(title, head), Heads: append([]string{""}, c.names...)}
 		for _, label := range labels {
 			cells := []string{label}
@@ -139,34 +170,41 @@ func headed(title, head string) string {
 	switch {
 	case title == "" || head == "":
 		return title + head
-	case strings.Contains(title, ": "):
+	case strings.Contains(title, beforeDetails):
 		return title + ", " + head
 	}
-	return title + ": " + head
+	return title + beforeDetails + head
 }
 
 // notThere stands where a view has no such number.
 const notThere = "–"
 
-// rowLabels are the first cells of a table; one that comes again is told apart by spaces
-// behind it, which are not seen.
+// rowLabels are the first cells of a table, each told apart.
 func rowLabels(t mark.Table) []string {
 	var labels []string
 	for _, row := range t.Rows {
-		label := row.Cells[0]
-		for slices.Contains(labels, label) {
-			label += " "
-		}
-		labels = append(labels, label)
+		labels = append(labels, row.Cells[0])
 	}
-	return labels
+	return apart(labels)
+}
+
+// apart tells texts apart that are the same, by spaces behind them, which are not seen.
+func apart(texts []string) []string {
+	var all []string
+	for _, text := range texts {
+		for slices.Contains(all, text) {
+			text += " "
+		}
+		all = append(all, text)
+	}
+	return all
 }
 
 // cellOf is the cell of a table in a column, in the row of a label.
 func cellOf(t mark.Table, head, label string) string {
 	column := slices.Index(t.Heads, head)
 	row := slices.Index(rowLabels(t), label)
-	if column < 0 || row < 0 || column >= len(t.Rows[row].Cells) {
+	if column < 0 || row < 0 || column >= len(t.Rows[row].Cells) || t.Rows[row].Cells[column] == "" {
 		return notThere
 	}
 	return t.Rows[row].Cells[column]
