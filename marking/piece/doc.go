@@ -23,10 +23,11 @@
 //
 //	check.go, piece.go            the stages; what a piece is
 //	findings.go, names.go         mistakes; what things are called, and likely meant to be
-//	follow.go        edges that follow one beside them that is drawn anew
+//	follow.go                     edges that follow one beside them that is drawn anew
 //	outline.go, walk.go           edges chained to one outline; along one from a corner
 //	missingspace.go               outlines that close with a space more in a fraction
 //	allowance.go, cutoutline.go   allowances; what is cut where stitch lines are drawn
+//	keepstofold.go                what lies on the fold lies on one side of it
 //	pen.go                        a straight line that was traced
 //	arc.go                        an edge or a line about a centre
 //	stitch.go, corner.go          the stitch line of an armhole, as of any edge; where it ends
