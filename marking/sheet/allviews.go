@@ -21,12 +21,14 @@ const (
 	// another. A line of a view is drawn longer than it must be by no more than that.
 	viewStep = 1
 	// leastApart bounds, in mm, what of a line of a view is drawn, or half of a line that is
-	// shorter than twice that: less of one beyond its like is where that runs on to a line that lies elsewhere, and is drawn itself.
+	// shorter than twice that: less of one beyond its like is where that runs on to a line
+	// that lies elsewhere, and is drawn itself.
 	leastApart = 5
 )
 
 // WithViews returns the sheets of a pattern with the lines of other views of its file on
-// those that the piece itself lies on.
+// those that the piece itself lies on. A line that lies elsewhere in all views, and is one in
+// several, is drawn once with the names of all of them.
 func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Pattern) []mark.Marking {
 	sheets = slices.Clone(sheets)
 	others := make([][]mark.Marking, len(views))
@@ -38,34 +40,64 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 		if m.Kind != mark.CuttingSheet && m.Kind != mark.Piece {
 			continue
 		}
-		own, drawn := slices.Clone(m.Marks), slices.Clone(m.Marks)
+		own := slices.Clone(m.Marks)
+		var more []mark.Mark
 		var told []string
 		for k, v := range views {
 			same := slices.IndexFunc(others[k], func(other mark.Marking) bool { return other.Key == m.Key })
 			if same < 0 {
 				continue
 			}
-			more := apartFrom(own, others[k][same].Marks, v.ViewName())
-			if len(more) == 0 {
-				continue
+			apart := apartFrom(m.Marks, others[k][same].Marks)
+			for _, one := range apart {
+				more = withLine(more, one, v.ViewName())
 			}
-			drawn, told = append(drawn, more...), append(told, v.ViewName())
-			for n, one := range own {
-				if len(apartFrom(others[k][same].Marks, []mark.Mark{one}, "")) > 0 && one.Name != "" {
-					drawn[n].Name = one.Name + ", " + of.ViewName()
+			if len(apart) > 0 {
+				told = append(told, v.ViewName())
+			}
+			for n, one := range m.Marks {
+				if one.Name != "" && inAll(apartFrom(others[k][same].Marks, []mark.Mark{one})) > one.Path.Length()/2 {
+					own[n].Name = one.Name + ", " + of.ViewName()
 				}
 			}
 		}
-		if m.Marks = drawn; len(told) > 0 {
+		if m.Marks = append(own, more...); len(told) > 0 {
 			m.Notes = append(slices.Clone(m.Notes), "It has lines of other views too, named "+wording.Listed(told, "and")+". Choose one view, and mark and cut by its lines alone.")
 		}
 	}
 	return sheets
 }
 
+// withLine returns the lines of other views with one more, which has the name of its view
+// behind its own; where it is there of another view already, that gets the name too.
+func withLine(lines []mark.Mark, more mark.Mark, view string) []mark.Mark {
+	own := more.Name
+	for i, one := range lines {
+		if one.Called() == more.Called() && len(apartFrom([]mark.Mark{one}, []mark.Mark{more})) == 0 && len(apartFrom([]mark.Mark{more}, []mark.Mark{one})) == 0 {
+			if own != "" {
+				lines[i].Name += " and " + view
+			}
+			return lines
+		}
+	}
+	if own != "" {
+		more.Name += ", " + view
+	}
+	return append(lines, more)
+}
+
+// inAll is how long some lines are together, in mm.
+func inAll(lines []mark.Mark) float64 {
+	all := 0.0
+	for _, one := range lines {
+		all += one.Path.Length()
+	}
+	return all
+}
+
 // apartFrom returns the cutting and stitch lines among others, so far as they do not lie on
-// lines of the same role, with the name of their view.
-func apartFrom(lines, others []mark.Mark, view string) []mark.Mark {
+// lines of the same role.
+func apartFrom(lines, others []mark.Mark) []mark.Mark {
 	var trees [2][]*plane.Tree
 	roles := [2]mark.Role{mark.Cut, mark.Stitch}
 	for _, one := range lines {
@@ -76,9 +108,6 @@ func apartFrom(lines, others []mark.Mark, view string) []mark.Mark {
 	var apart []mark.Mark
 	for _, one := range others {
 		if r := slices.Index(roles[:], one.Role); r >= 0 {
-			if one.Name != "" {
-				one.Name += ", " + view
-			}
 			apart = append(apart, one.InParts(elsewhere(one.Path, trees[r]))...)
 		}
 	}

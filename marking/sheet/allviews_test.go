@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -82,6 +84,40 @@ func TestLinesOfOtherViews(t *testing.T) {
 			}
 			assert.LessOrEqual(t, near, 0.11, "%s %s at %v", m.Role, m.Name, q)
 		}
+	}
+}
+
+// drawnOf are the names of the cutting and stitch lines of a sheet, and where they lie.
+func drawnOf(m mark.Marking) map[string]plane.Box {
+	drawn := map[string]plane.Box{}
+	for _, one := range m.Marks {
+		if (one.Role == mark.Cut || one.Role == mark.Stitch) && one.Name != "" {
+			drawn[one.Name] = one.Path.Bounds()
+		}
+	}
+	return drawn
+}
+
+// A line that runs on keeps its name, and so does what is beyond it of the other view.
+func TestALineThatIsLongerInAView(t *testing.T) {
+	text := strings.Replace(necks, "allowance = 6", "allowance = 0", 1) +
+		"[view.long.piece.back]\nrectangle = [50, 90]\n[view.same.piece.back]\nrectangle = [50, 90]\n[view.wide.piece.back]\nrectangle = [90, 60]\n"
+	for _, transfers := range [][]source.Transfer{{source.Trace}, {source.Mirror}, {source.Prick}} {
+		in := func(view string) *garment.Pattern { return Transferred(inView(t, text, view), transfers) }
+		whole := in("")
+		own := Of(whole)
+		sheets := WithViews(own, whole, []*garment.Pattern{in("long"), in("same"), in("wide")})
+		drawn := drawnOf(sheets[len(sheets)-1])
+		assert.Contains(t, drawn, "left", "most of it lies there in all views")
+		assert.Contains(t, drawn, "top, as it stands", "in two views it lies elsewhere")
+		assert.Contains(t, drawn, "bottom")
+		require.Contains(t, drawn, "left, long and same", "one line of two views is drawn once")
+		require.Contains(t, drawn, "top, long and same")
+		require.Contains(t, drawn, "right, wide")
+		assert.InDelta(t, 30, drawn["left, long and same"].Height(), 1, "by what it is longer")
+		assert.InDelta(t, 30, drawn["top, long and same"].Max.Y-drawn["top, as it stands"].Max.Y, 1e-9)
+		assert.InDelta(t, 40, math.Abs(drawn["right, wide"].Min.X-drawn["right, as it stands"].Min.X), 1e-9, "seen from behind as well")
+		assert.NotContains(t, drawn, "left, wide", "it lies on itself, from behind as well")
 	}
 }
 

@@ -15,11 +15,11 @@ import (
 // the other. Which is worn at the left is said where the names of the piece's edges tell
 // it; else only that they are two.
 
-// fromBehind returns the marking as it looks from behind, in the same place. Lines
-// that have a direction keep it.
+// fromBehind returns the marking as it looks from behind, turned over about x = 0 of its
+// piece, so that what lies on each other in two views of a file does so from behind as well.
+// Lines that have a direction keep it.
 func fromBehind(m mark.Marking) mark.Marking {
-	middle := m.Outline.Bounds().Centre()
-	over := func(p plane.Path) plane.Path { return p.Mirrored(middle, plane.Point{X: 1}) }
+	over := func(p plane.Path) plane.Path { return p.Mirrored(plane.Point{}, plane.Point{X: 1}) }
 	m.Outline = over(m.Outline)
 	marks := make([]mark.Mark, len(m.Marks))
 	for i, line := range m.Marks {
@@ -27,7 +27,7 @@ func fromBehind(m mark.Marking) mark.Marking {
 		marks[i] = line
 	}
 	m.Marks = marks
-	placed := func(q plane.Point) plane.Point { return q.Mirrored(middle, plane.Point{X: 1}) }
+	placed := func(q plane.Point) plane.Point { return q.Mirrored(plane.Point{}, plane.Point{X: 1}) }
 	m.Words, m.Dimensions = slices.Clone(m.Words), slices.Clone(m.Dimensions)
 	for i, w := range m.Words {
 		m.Words[i] = w.Placed(placed)
