@@ -145,7 +145,15 @@ func noCommand(c *cli.Context) error {
 		return misuse(fmt.Sprintf("there is no command %q", word),
 			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", fileInShell(word)))
 	}
-	return misuse(fmt.Sprintf("there is no command %q", word), commandsHint)
+	hint := commandsHint
+	var names []string
+	for _, command := range c.App.Commands {
+		names = append(names, command.Name)
+	}
+	if near := wording.Nearest(word, names); near != "" {
+		hint = wording.DidYouMean(near)
+	}
+	return misuse(fmt.Sprintf("there is no command %q", word), hint)
 }
 
 // misused says what the parser found wrong with the options.

@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"syscall"
 
 	"tuckmark/marking"
@@ -60,14 +61,14 @@ func unreadable(name string, err error) error {
 }
 
 // writeFile writes what draw draws to the file out: to a file beside it first,
-// which takes its name when it is complete. in is the file that was read, which
-// out must not replace; nor does it replace a folder or a device.
-func writeFile(in, out string, draw func(io.Writer) error) error {
+// which takes its name when it is complete. from are the files that were read, none of which
+// out must replace; nor does it replace a folder or a device.
+func writeFile(from []string, out string, draw func(io.Writer) error) error {
 	switch info, err := os.Stat(out); {
 	case err == nil && info.IsDir():
 		return fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+filepath.Join(out, "sheets.pdf"))
-	case same(in, out):
-		return fileFault(out, "this would write the sheets over the description", "give -o another name, that ends in .pdf or .svg")
+	case slices.ContainsFunc(from, func(in string) bool { return same(in, out) }):
+		return fileFault(out, "this would write the sheets over what they are made from", "give -o another name, that ends in .pdf or .svg")
 	case formatOf(out) == noFormat:
 		return fileFault(out, "the sheets are a PDF or an SVG, and this is no name for one", endings)
 	case err == nil && !info.Mode().IsRegular():

@@ -42,7 +42,7 @@ func TestNothingHalfWritten(t *testing.T) {
 	folder := t.TempDir()
 	out := filepath.Join(folder, "out.pdf")
 	require.NoError(t, os.WriteFile(out, []byte("old"), 0o644))
-	err := writeFile("in.toml", out, func(w io.Writer) error {
+	err := writeFile([]string{"in.toml"}, out, func(w io.Writer) error {
 		_, err := w.Write([]byte("%PDF-1.6 half of it"))
 		require.NoError(t, err)
 		return io.ErrUnexpectedEOF

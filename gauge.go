@@ -61,7 +61,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if out == "" {
 		out = p.outName(in, file, gaugesFile)
 	}
-	m, err := p.draw(in, out, gaugeSet(pattern, gauges), file.paper, allPages)
+	m, err := p.draw(pattern.Files, out, gaugeSet(pattern, gauges), file.paper, allPages)
 	if err != nil {
 		return err
 	}

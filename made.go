@@ -12,8 +12,10 @@ import (
 
 // Rules of this file: how pages come into a file, and what is said when they are there.
 
-// draw draws those pages of a set into the file out; in is the file it comes from.
-func (p printing) draw(in, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
+// draw draws those pages of a set into the file out; from are the files it comes from, first
+// the one that was named.
+func (p printing) draw(from []string, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
+	in := from[0]
 	draw := pdfout.Draw
 	switch {
 	case which == firstPage:
@@ -22,7 +24,7 @@ func (p printing) draw(in, out string, set arrange.Set, on paper.Paper, which pa
 		draw = pdfout.DrawSVG
 	}
 	m := made{printing: p, file: in, out: out, pages: which}
-	err := writeFile(in, out, func(w io.Writer) (err error) {
+	err := writeFile(from, out, func(w io.Writer) (err error) {
 		m.summary, err = draw(w, set, on)
 		return err
 	})

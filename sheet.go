@@ -72,7 +72,7 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 		}
 		out = p.outName(in, file, behind)
 	}
-	m, err := p.draw(in, out, p.set(file), file.paper, which)
+	m, err := p.draw(pattern.Files, out, p.set(file), file.paper, which)
 	if err != nil {
 		return err
 	}

@@ -101,8 +101,10 @@ var badDrawings = []badDrawing{
 		"front.svg: the drawing has more than 10 MB\nhint: take pictures and what belongs to no piece out of it"},
 	{"nothing drawn", svg(`<g id="front"/>`), func(a *Ask) { a.Part = "" },
 		"front.svg: nothing is drawn in it\nhint: draw the outline of the piece as a path"},
+	{"a sheet of styles that hides", svg("<style>.a { display : none }</style>", "SQUARE"), nil,
+		"front.svg:2: style: a style sheet moves or hides parts of the drawing, which is not read\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"a sheet of styles that moves", svg("<style>.a{Transform: scale(2)}</style>", "SQUARE"), nil,
-		"front.svg:2: style: a style sheet moves parts of the drawing, which is not read\nhint: open it in the drawing program and save it once more as plain SVG"},
+		"front.svg:2: style: a style sheet moves or hides parts of the drawing, which is not read\nhint: open it in the drawing program and save it once more as plain SVG"},
 
 	// sizes
 	{"no width", `<svg width="0" height="10mm" viewBox="0 0 1 1">SQUARE</svg>`, nil,

@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -35,13 +36,16 @@ type surroundings struct {
 	hidden bool
 }
 
+// movesOrHides is what a style sheet may say of where things are, or whether.
+var movesOrHides = regexp.MustCompile(`(?i)(?:^|[^-\w])(?:transform\s*:\s*[^n\s]|display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))`)
+
 // learn notes the ids of an element and of all in it.
 func (w *walker) learn(e *element) {
 	if id := e.id(); id != "" && w.ids[id] == nil {
 		w.ids[id], w.drawing.other[id] = e, e
 	}
-	if e.name == "style" && strings.Contains(strings.ToLower(e.text), "transform") {
-		w.report(e, &fault.Fault{Cause: "a style sheet moves parts of the drawing, which is not read", Hint: saveHint})
+	if e.name == "style" && movesOrHides.MatchString(e.text) {
+		w.report(e, &fault.Fault{Cause: "a style sheet moves or hides parts of the drawing, which is not read", Hint: saveHint})
 	}
 	for _, inner := range e.within {
 		w.learn(inner)

@@ -13,6 +13,7 @@ func Check(spec *source.Spec) (*Pattern, error) {
 		return nil, faults.Sorted()
 	}
 	pattern := &Pattern{
+		Files:      append([]string{spec.File}, spec.Others...),
 		View:       spec.View,
 		Views:      spec.Views,
 		Title:      spec.Title.V,

@@ -10,6 +10,7 @@ import (
 // something, every outline is closed, every line lies on its piece. Later
 // stages check nothing again. Lengths are in mm.
 type Pattern struct {
+	Files      []string // that it was read from
 	View       string   // of the file, that was chosen; "" where it is the file as it stands
 	Views      []string // that may be chosen
 	Title      string   // "" when not given, as is Size

@@ -40,6 +40,7 @@ func (r *fileReader) beside(at fault.Place, name, end string) ([]byte, bool) {
 		defer f.Close()
 		var data []byte
 		if data, err = io.ReadAll(io.LimitReader(f, MaxFileSize+1)); err == nil {
+			r.alsoRead[r.asNamed(name)] = true
 			return data, r.smallEnough(at, name, data)
 		}
 	}

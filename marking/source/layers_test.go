@@ -41,7 +41,7 @@ func sewn(t *testing.T, rd Reader, text string) *Spec {
 	rd.Printable = func(rune) bool { return true }
 	spec, err := rd.Read("linden.toml", []byte(text))
 	require.NoError(t, err, "%s", text)
-	spec.Views, spec.View = nil, ""
+	spec.Views, spec.View, spec.Others = nil, "", nil
 	nowhere(reflect.ValueOf(spec).Elem())
 	return spec
 }

@@ -55,7 +55,7 @@ func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 // not TOML, up to the first of which it is not certain what was meant, else all that is wrong
 // with the values, of all views.
 func (rd Reader) Read(file string, data []byte) (*Spec, error) {
-	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int), drawings: map[string]*drawing.Drawing{}}
+	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
 	spec := r.read(data, rd.View)
 	if len(r.faults) > 0 {
 		return nil, r.faults.Sorted()
@@ -92,7 +92,9 @@ func (r *fileReader) read(data []byte, wanted string) *Spec {
 	}
 	if spec == nil {
 		r.faults = append(r.faults, noView(r.file, wanted, names))
+		return nil
 	}
+	spec.Others = slices.Sorted(maps.Keys(r.alsoRead))
 	return spec
 }
 

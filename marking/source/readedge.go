@@ -18,6 +18,9 @@ func (t *fileTable) edges(drawn *drawnPiece) []EdgeSpec {
 	if t.has("rectangle") {
 		return t.rectangle()
 	}
+	if drawn != nil && len(drawn.edges) == 0 {
+		return nil // its names are missing, which is told
+	}
 	if drawn != nil {
 		return t.withoutPoints(drawn.edges, "the outline has no such edge",
 			"cannot stand in a piece with \"outline\", whose edges run as they are drawn",

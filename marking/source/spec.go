@@ -11,6 +11,7 @@ import (
 // the zero value. One that a program makes may break what Read sees to: Faults tells.
 type Spec struct {
 	File       string             // as it was named; "" where there is none
+	Others     []string           // files beside it that it was read from too, in the order of their names
 	View       string             // that was chosen; "" where it is the file as it stands
 	Views      []string           // that may be chosen, in the order of the file
 	Title      Text               // of the garment
