@@ -9,7 +9,7 @@ import (
 	"tuckmark/marking/wording"
 )
 
-// Rules of this file: a sheet may have the cutting and stitch lines of other views of its
+// Rules of this file: a sheet may have the lines that go round a piece in other views of its
 // file too, where they lie elsewhere, so that it can be chosen between them with the sheet
 // on the cloth. Each such line has the name of its view behind its own.
 
@@ -95,20 +95,19 @@ func inAll(lines []mark.Mark) float64 {
 	return all
 }
 
-// apartFrom returns the cutting and stitch lines among others, so far as they do not lie on
-// lines of the same role.
+// apartFrom returns the lines among others that go round a piece, cutting and stitch lines, its
+// fold and its centre, so far as they do not lie on lines of the same role.
 func apartFrom(lines, others []mark.Mark) []mark.Mark {
-	var trees [2][]*plane.Tree
-	roles := [2]mark.Role{mark.Cut, mark.Stitch}
+	trees := map[mark.Role][]*plane.Tree{mark.Cut: nil, mark.Stitch: nil, mark.FoldEdge: nil, mark.Centre: nil}
 	for _, one := range lines {
-		if r := slices.Index(roles[:], one.Role); r >= 0 {
-			trees[r] = append(trees[r], plane.NewTree(one.Path))
+		if _, round := trees[one.Role]; round {
+			trees[one.Role] = append(trees[one.Role], plane.NewTree(one.Path))
 		}
 	}
 	var apart []mark.Mark
 	for _, one := range others {
-		if r := slices.Index(roles[:], one.Role); r >= 0 {
-			apart = append(apart, one.InParts(elsewhere(one.Path, trees[r]))...)
+		if own, round := trees[one.Role]; round {
+			apart = append(apart, one.InParts(elsewhere(one.Path, own))...)
 		}
 	}
 	return apart

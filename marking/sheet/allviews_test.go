@@ -153,3 +153,20 @@ func TestThePartsOfALineThatLieElsewhere(t *testing.T) {
 		})
 	}
 }
+
+// Where a view's neck is higher, the fold goes on to it.
+func TestTheFoldOfAHigherNeck(t *testing.T) {
+	text := strings.Replace(necks, "[piece.front]\n", "[piece.front]\nfold = \"rest\"\n", 1)
+	text = strings.NewReplacer("points = [[80, 100], [80, 0], [0, 0], [0, 100]]", "points = [[0, 0], [0, 100]]\n[piece.front.edge.side]\npoints = [[80, 100], [80, 0], [0, 0]]",
+		"points = [[0, 100], [40, 80], [80, 100]]", "points = [[0, 120], [40, 108], [80, 100]]").Replace(text)
+	whole, round := inView(t, text, ""), inView(t, text, "round")
+	var fold []float64
+	for _, m := range WithViews(Of(whole), whole, []*garment.Pattern{round})[0].Marks {
+		if m.Role == mark.FoldEdge {
+			fold = append(fold, m.Path.Length())
+		}
+	}
+	require.Len(t, fold, 2)
+	assert.InDelta(t, 100, fold[0], 1e-6)
+	assert.InDelta(t, 20, fold[1], 1.1, "from the neck to the higher one, up to a step of 1 mm more")
+}
