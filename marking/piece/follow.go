@@ -10,7 +10,7 @@ import (
 // Rules of this file: where an edge is drawn anew, as another neck over that of a piece or of
 // a file, the edges beside it follow. One on which it ends is cut off there, and one that
 // points to its end runs on straight to it; so nothing but the neck need be written. Edges
-// that do neither stay, and the outline is open.
+// that do neither stay, and the outline is open; so does an arc, which does not run on straight.
 
 const (
 	// followReach bounds how far, in mm, from the course of an edge the end of one drawn
@@ -98,7 +98,7 @@ func ledTo(e source.EdgeSpec, to plane.Point, open [2]bool) (led plane.Path, off
 	}
 	end, way := course[len(course)-1], course.EndDirection()
 	_, along, off := course.Nearest(to)
-	if ahead := to.Sub(end).Dot(way); ahead > 0 {
+	if ahead := to.Sub(end).Dot(way); ahead > 0 && !e.Centre.Given() {
 		if aside := to.Sub(end.Add(way.Mul(ahead))).Length(); aside < off || along >= course.Length() {
 			return append(slices.Clone(points), to), aside
 		}

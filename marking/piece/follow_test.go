@@ -91,6 +91,30 @@ func TestACurveThatIsCutOffKeepsItsCourse(t *testing.T) {
 	}
 }
 
+// An arc is cut off on its circle. It does not run on: what is drawn anew beyond its end is not
+// moved to it.
+func TestArcsThatFollow(t *testing.T) {
+	for name, points := range map[string]string{"of two points": "[[0, 100], [30, 130]]", "of three points": "[[0, 100], [18, 106], [30, 130]]"} {
+		t.Run(name, func(t *testing.T) {
+			round := strings.NewReplacer("[[0, 100], [30, 120]]", points+"\ncentre = [0, 130]", "[[30, 120], ", "[[30, 130], ").Replace(bodice)
+			drawn := func(shoulder string) (*garment.Pattern, error) {
+				spec, err := source.Read("f.toml", []byte(round+"[piece.back.edge.shoulder]\npoints = "+shoulder), sketch.HasLetter)
+				require.NoError(t, err)
+				return garment.Check(spec)
+			}
+			_, err := drawn("[[30, 136], [60, 110]]")
+			require.Error(t, err)
+			assert.Contains(t, err.Error(), `the outline is open between "neck" and "shoulder": their ends at (30 mm, 130 mm) and (30 mm, 136 mm) are 6 mm apart`)
+
+			pattern, err := drawn("[[24, 112], [60, 110]]")
+			require.NoError(t, err)
+			back := pattern.Pieces[1]
+			neck := back.Edges[back.EdgeNumber("neck")].Path
+			assert.InDelta(t, 30*math.Atan2(24, 18), neck.Length(), 0.02, "so far round the circle")
+		})
+	}
+}
+
 // One that ends on none of them leaves the outline open, by how much is told.
 func TestNoEdgeFollowsOneThatEndsElsewhere(t *testing.T) {
 	_, err := drawnAnew(t, "[piece.back.edge.neck]\npoints = [[5, 90], [30, 120]]")
