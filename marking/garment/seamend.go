@@ -102,14 +102,14 @@ func sewnEnds(c Course) [2]sewnEnd {
 	return [2]sewnEnd{
 		{
 			neighbour: edgeOf{p, before},
-			angle:     turnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
+			angle:     plane.TurnLeft(e.Sewn.StartDirection(), p.Edges[before].Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(0, sewn.From-drawn.From)),
 			corner:    first,
 			reaches:   p.Corners[before].After.Out && !p.Edges[before].OnFold,
 		},
 		{
 			neighbour: edgeOf{p, after},
-			angle:     turnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
+			angle:     plane.TurnLeft(p.Edges[after].Sewn.StartDirection(), e.Sewn.EndDirection().Mul(-1)),
 			beyond:    p.FinishedAlong(edge, e.Line.Between(sewn.To-drawn.From, e.Line.Length())),
 			corner:    e.Path.Length() - last,
 			reaches:   p.Corners[edge].Before.Out && !p.Edges[after].OnFold,
@@ -225,14 +225,4 @@ func pastBy(mm float64, read length.Amount) int {
 		return 1
 	}
 	return -1
-}
-
-// turnLeft returns the angle from one direction to another, turning left: from 0 to
-// a full turn.
-func turnLeft(from, to plane.Point) float64 {
-	angle := math.Atan2(from.Cross(to), from.Dot(to))
-	if angle < 0 {
-		angle += 2 * math.Pi
-	}
-	return angle
 }

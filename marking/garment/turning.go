@@ -144,7 +144,7 @@ func pointsOf(line plane.Path) []point {
 	for i := 1; i+1 < len(line); i++ {
 		in, out := line[i].Sub(line[i-1]), line[i+1].Sub(line[i])
 		walked += in.Length()
-		if angle := math.Atan2(in.Cross(out), in.Dot(out)); math.Abs(angle) > noTurn {
+		if angle := plane.Turn(in, out); math.Abs(angle) > noTurn {
 			points = append(points, point{angle, in.Length(), out.Length(), walked})
 		}
 	}

@@ -59,14 +59,7 @@ func arcThrough(points plane.Path, centre plane.Point) plane.Path {
 	if len(points) == 2 {
 		return plane.Arc(points[0], points[1], centre, plane.Turn(step(0), step(1)))
 	}
-	left := func(from, to plane.Point) float64 { // round to the left
-		turn := plane.Turn(from, to)
-		if turn < 0 {
-			turn += 2 * math.Pi
-		}
-		return turn
-	}
-	first, whole := left(step(0), step(1)), left(step(0), step(2))
+	first, whole := plane.TurnLeft(step(0), step(1)), plane.TurnLeft(step(0), step(2))
 	second := whole - first
 	if second < 0 { // the third point lies on the other way round
 		first -= 2 * math.Pi

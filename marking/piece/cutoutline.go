@@ -127,7 +127,7 @@ func (p *Piece) cutCorner(b, a ruling, found *Findings) (cutCorner, bool) {
 	if widest == 0 {
 		return square, true
 	}
-	turn, reach := turned(b.end, a.start), math.Inf(1)
+	turn, reach := plane.Turn(b.end, a.start), math.Inf(1)
 	onFold := p.Edges[b.edge].OnFold || p.Edges[a.edge].OnFold
 	if math.Abs(turn) < sharpTurn && !onFold {
 		reach = gentleReach * widest
@@ -192,7 +192,7 @@ func (p *Piece) Beside(edge int) (line plane.Path, ok bool) {
 // asGiven decides a corner of a piece whose stitch lines are drawn: there both seams end.
 // Where a line comes out beyond that is decided later (ruleOn).
 func (p *Piece) asGiven(c Corner, b, a ruling) Corner {
-	c.Turn = turned(b.end, a.start) // less rough than their last steps
+	c.Turn = plane.Turn(b.end, a.start) // less rough than their last steps
 	bare := b.d == 0 || a.d == 0
 	c.Before = LineEnd{Seam: b.beside().To, Line: b.beside().To, Out: bare && c.points()}
 	c.After = LineEnd{Seam: a.beside().From, Line: a.beside().From, Out: bare && c.points()}
@@ -209,9 +209,5 @@ func (p *Piece) asGiven(c Corner, b, a ruling) Corner {
 // turn returns how far the outline turns at the corner between two consecutive
 // edges, in radians: positive where the corner points out of the piece.
 func (p *Piece) turn(before, after int) float64 {
-	return turned(p.Edges[before].Given.EndDirection(), p.Edges[after].Given.StartDirection())
+	return plane.Turn(p.Edges[before].Given.EndDirection(), p.Edges[after].Given.StartDirection())
 }
-
-// turned returns how far one turns from one direction to another, in radians: positive to
-// the left.
-func turned(from, to plane.Point) float64 { return math.Atan2(from.Cross(to), from.Dot(to)) }

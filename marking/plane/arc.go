@@ -38,8 +38,3 @@ func Arc(from, to, centre Point, turn float64) Path {
 	}
 	return append(arc, to)
 }
-
-// Turn returns by how many radians the way of a step turns to the way of another, the
-// shorter way round: more than 0 to the left, and a half turn at most. Steps of no length
-// have no way; the turn is 0.
-func Turn(from, to Point) float64 { return math.Atan2(from.Cross(to), from.Dot(to)) }

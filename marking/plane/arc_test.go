@@ -21,7 +21,10 @@ func TestTurn(t *testing.T) {
 		{"none", Point{2, 2}, Point{1, 1}, 0},
 		{"no way", Point{}, Point{1, 1}, 0},
 	} {
-		t.Run(c.name, func(t *testing.T) { assert.InDelta(t, c.degrees*math.Pi/180, Turn(c.from, c.to), 1e-9) })
+		t.Run(c.name, func(t *testing.T) {
+			assert.InDelta(t, c.degrees*math.Pi/180, Turn(c.from, c.to), 1e-9)
+			assert.InDelta(t, math.Mod(c.degrees+360, 360)*math.Pi/180, TurnLeft(c.from, c.to), 1e-9)
+		})
 	}
 }
 

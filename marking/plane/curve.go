@@ -106,7 +106,7 @@ func appendCubic(curve Path, a, b, c, d Point, halvings int) Path {
 	chord := d.Sub(a)
 	off := max(math.Abs(chord.Cross(b.Sub(a))), math.Abs(chord.Cross(c.Sub(a))))
 	leave, arrive := b.Sub(a), d.Sub(c)
-	turn := math.Abs(math.Atan2(leave.Cross(arrive), leave.Dot(arrive)))
+	turn := math.Abs(Turn(leave, arrive))
 	if off <= flatness*chord.Length() && turn <= gentleTurn || halvings == mostHalvings {
 		return append(curve, d)
 	}

@@ -142,7 +142,7 @@ func (b bridge) between() Path {
 	var p Path
 	arm, end := b.from.Sub(b.centre), b.to.Sub(b.centre)
 	pieces := math.Ceil(b.pieces)
-	turn := math.Atan2(arm.Cross(end), arm.Dot(end)) / pieces
+	turn := Turn(arm, end) / pieces
 	for k := 1.0; k < pieces; k++ {
 		sin, cos := math.Sincos(turn * k)
 		p = append(p, b.centre.Add(Point{arm.X*cos - arm.Y*sin, arm.X*sin + arm.Y*cos}))

@@ -46,3 +46,17 @@ func (p Point) Left() Point { return Point{-p.Y, p.X} }
 func (p Point) Toward(q Point, t float64) Point {
 	return Point{p.X + (q.X-p.X)*t, p.Y + (q.Y-p.Y)*t}
 }
+
+// Turn returns by how many radians the way of a step turns to the way of another, the
+// shorter way round: more than 0 to the left, and a half turn at most. Steps of no length
+// have no way; the turn is 0.
+func Turn(from, to Point) float64 { return math.Atan2(from.Cross(to), from.Dot(to)) }
+
+// TurnLeft is that turn to the left, from 0 to less than a full turn.
+func TurnLeft(from, to Point) float64 {
+	turn := Turn(from, to)
+	if turn < 0 {
+		turn += 2 * math.Pi
+	}
+	return turn
+}

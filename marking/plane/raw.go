@@ -59,7 +59,7 @@ func drawRaw(source *Tree, d float64) *raw {
 	for i := 1; i < n; i++ {
 		a, b := dir[i-1], dir[i]
 		before, after := along[i]-along[i-1], along[i+1]-along[i]
-		turn := math.Atan2(a.Cross(b), a.Dot(b))
+		turn := Turn(a, b)
 		if turn == math.Pi {
 			turn = -turn // the path turns back on itself: round its tip
 		}

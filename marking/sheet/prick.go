@@ -141,7 +141,7 @@ func fixedDots(line *plane.Tree, all []*plane.Tree) []float64 {
 	path := line.Path()
 	for k := 1; k+1 < len(path); k++ {
 		in, out := path[k].Sub(path[k-1]), path[k+1].Sub(path[k])
-		if math.Abs(math.Atan2(in.Cross(out), in.Dot(out))) > piece.LeastTurn || max(in.Length(), out.Length()) >= mostDots {
+		if math.Abs(plane.Turn(in, out)) > piece.LeastTurn || max(in.Length(), out.Length()) >= mostDots {
 			at = append(at, line.Along(k))
 		}
 	}
