@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -123,7 +124,7 @@ func (p *Piece) runOf(ls source.LineSpec, b BaseLine, chords []Stretch, found *F
 		found.Add(ls.Place, "say where it runs: add from and to", "the line crosses the piece in %d parts", len(runs))
 		return Stretch{}, false
 	}
-	run := slices.MinFunc(runs, func(a, b Stretch) int { return int(math.Copysign(1, (a.To-a.From)-(b.To-b.From))) })
+	run := slices.MinFunc(runs, func(a, b Stretch) int { return cmp.Compare(a.To-a.From, b.To-b.From) })
 	within := func(c Stretch) bool { return run.From > c.From-LeastLine && run.To < c.To+LeastLine }
 	if ls.Length.Given() && !slices.ContainsFunc(chords, within) {
 		found.Add(ls.Length.Place, "make it shorter, or leave length out: then it runs to the other edge",
@@ -160,25 +161,17 @@ func (p *Piece) givenAt(ls source.LineSpec, b BaseLine, end float64) float64 {
 // meetings returns where a line beside another meets an edge or a line, run out on both
 // sides: how far along, or notes that it does not.
 func (p *Piece) meetings(ls source.LineSpec, b BaseLine, name source.Text, found *Findings) ([]float64, bool) {
-	var path plane.Path
-	if i := p.EdgeNumber(name.V); i >= 0 {
-		path = p.Edges[i].Path
-	} else if l := p.Line(name.V); l != nil {
-		path = l.Path
-	} else {
-		known := edgeKeys(p)
-		for _, l := range p.Lines {
-			known = append(known, l.Key)
-		}
-		found.unknown(name.Place, "edge or line", name.V, known)
+	met, ok := p.boundOf(name, found)
+	if !ok {
 		return nil, false
 	}
 	_, vs := b.Extent(p.Outline)
 	line := b.Lengthwise(ls.At.V, Stretch{vs.From - nearEdge, vs.To + nearEdge})
 	var at []float64
-	for _, c := range plane.Crossings(plane.NewTree(line), plane.NewTree(path)) {
+	for _, c := range plane.Crossings(plane.NewTree(line), met.tree) {
 		at = append(at, b.V(c.At))
 	}
+	path := met.tree.Path()
 	for _, end := range []plane.Point{path[0], path[len(path)-1]} {
 		if math.Abs(b.U(end)-ls.At.V) < nearEdge && len(at) == 0 {
 			at = append(at, b.V(end))

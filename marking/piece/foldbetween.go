@@ -16,7 +16,7 @@ import (
 // besideRim is how far beside the rim of a piece, in mm, there is cloth of it for certain.
 const besideRim = 2 * SamePoint
 
-// bound is what folds run from, or to.
+// bound is what folds, or a line, run from or to.
 type bound struct {
 	source.Text
 	tree *plane.Tree
