@@ -141,6 +141,8 @@ var badDrawings = []badDrawing{
 		"front.svg:2: g: its transform rotate has 2 numbers\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"a transform with a unit", svg(`<g transform="rotate(30deg)">SQUARE</g>`), nil,
 		"front.svg:2: g: its transform rotate breaks off at \"deg)\"\nhint: numbers stand in brackets, without units: rotate(30)"},
+	{"a sheet of styles with a remark of the file in it", svg("<style>.a{trans<!-- -->form: scale(2)}</style>", "SQUARE"), nil,
+		"front.svg:2: style: a style sheet moves or hides parts of the drawing, which is not read\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"a transform in a style", svg(`<g style="transform: rotate(30deg)">SQUARE</g>`), nil,
 		"front.svg:2: g: its transform stands in a style, which is not read\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"a transform about a place", svg(`<g transform="rotate(30)" transform-origin="center">SQUARE</g>`), nil,

@@ -35,7 +35,7 @@ type element struct {
 	attrs  map[string]string
 	style  map[string]string // what its style attribute declares
 	within []*element
-	text   string // of a style sheet only
+	text   []byte // of a style sheet only
 	bytes  int    // how long its attributes are together
 }
 
@@ -125,7 +125,7 @@ func (b *treeBuilder) add(token xml.Token, line int) *fault.Fault {
 		b.open = b.open[:len(b.open)-1]
 	case xml.CharData:
 		if n := len(b.open); n > 0 && b.open[n-1] != nil && b.open[n-1].name == "style" {
-			b.open[n-1].text += string(token)
+			b.open[n-1].text = append(b.open[n-1].text, token...)
 		}
 	}
 	return nil

@@ -44,7 +44,7 @@ func (w *walker) learn(e *element) {
 	if id := e.id(); id != "" && w.ids[id] == nil {
 		w.ids[id], w.drawing.other[id] = e, e
 	}
-	if e.name == "style" && movesOrHides.MatchString(e.text) {
+	if e.name == "style" && movesOrHides.Match(e.text) {
 		w.report(e, &fault.Fault{Cause: "a style sheet moves or hides parts of the drawing, which is not read", Hint: saveHint})
 	}
 	for _, inner := range e.within {
