@@ -18,13 +18,17 @@ import (
 // views together. It bounds the time and the memory of reading them.
 const mostTaken = 2_000_000
 
+// mostLeftOut is how many names may stand in one "without". It bounds the time, for the table
+// is gone through for each.
+const mostLeftOut = 100
+
 // laid returns the layers of a file, the lowest of which is the first, as one table.
 func (r *fileReader) laid(layers []written) written {
 	var all written
 	of := map[string][]written{} // the layers of each piece
 	for i, l := range layers {
 		if i == 0 {
-			all = l.less(l.keys()...)
+			all = l.none()
 		}
 		for _, name := range r.leftOut(l) {
 			key, isPiece := strings.CutPrefix(name.V, "piece.")
@@ -43,17 +47,21 @@ func (r *fileReader) laid(layers []written) written {
 			}
 		}
 	}
-	if pieces, is := all.within("piece"); is {
-		p := likes{r, of, map[string]written{}}
-		whole := pieces
+	pieces, _ := all.within("piece")
+	if n := len(pieces.values); n == 0 || n > mostOfAKind { // so many are refused, as they stand
+		return all
+	}
+	p := likes{r, of, map[string]written{}}
+	return all.with("piece", pieces.filled(func(add func(string, any, *spot)) {
 		for _, key := range pieces.keys() {
 			if len(of[key]) > 0 {
-				whole = whole.with(key, p.whole(key, nil))
+				one := p.whole(key, nil)
+				add(key, one.values, one.spot)
+			} else {
+				add(key, pieces.values[key], pieces.spot.child(key))
 			}
 		}
-		all = all.with("piece", whole)
-	}
-	return all
+	}))
 }
 
 // leftOut reads what a layer leaves out of those below it.
@@ -68,15 +76,22 @@ func (r *fileReader) leftOut(l written) []Text {
 	if !isList {
 		r.report(l.at("without"), "must be a list of names, but is "+asGiven(given), form)
 	}
+	if n := len(list); n > mostLeftOut {
+		r.report(l.at("without"), fmt.Sprintf("there are %d names here; at most %d are left out", n, mostLeftOut), "name the tables that they stand in")
+		return nil
+	}
 	for i, v := range list {
 		at := l.at("without")
 		if line := l.spot.child("without").element(i).lineOf(); line > 0 {
 			at = at.On(line)
 		}
-		if name, isText := v.(string); isText {
-			names = append(names, GivenAt(name, at))
-		} else {
+		name, isText := v.(string)
+		if !isText {
 			r.report(at, "must be names in quotes, but has "+asGiven(v), form)
+		} else if err := checkName(name); err != nil {
+			r.note(at, err)
+		} else {
+			names = append(names, GivenAt(name, at))
 		}
 	}
 	return names
@@ -112,7 +127,7 @@ func (p likes) whole(key string, before []string) written {
 	}
 	layers := p.of[key]
 	top := layers[len(layers)-1]
-	one := top.less(top.keys()...)
+	one := top.none()
 	for _, l := range slices.Backward(layers) {
 		if l.has("like") {
 			one = p.taken(key, l, before).over(one)
@@ -163,7 +178,7 @@ func (p likes) taken(key string, l written, before []string) written {
 		p.report(at, fmt.Sprintf("pieces take more than %d values from those that they are like", mostTaken), "divide the file")
 	}
 	p.partial = append(p.partial, before...)
-	return l.less(l.keys()...)
+	return l.none()
 }
 
 // weight counts the values in a value.

@@ -183,6 +183,10 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 			"f.toml:22: piece.back.without: must be a list of names, but is \"tuck.yoke\"\nhint: write what is left out, with its kind: without = [\"tuck.yoke\"]"},
 		{"no names", front + "[piece.back]\nlike = \"front\"\nwithout = [3]", "",
 			"f.toml:22: piece.back.without: must be names in quotes, but has 3\nhint: write what is left out, with its kind: without = [\"tuck.yoke\"]"},
+		{"many names", front + "[piece.back]\nlike = \"front\"\nwithout = [" + strings.Repeat("\"cut\",", 101) + "]", "",
+			"f.toml:22: piece.back.without: there are 101 names here; at most 100 are left out\nhint: name the tables that they stand in"},
+		{"a name too long", front + "[piece.back]\nlike = \"front\"\nwithout = [\"" + strings.Repeat("a.", 101) + "\"]", "",
+			"f.toml:22: piece.back.without: the text has 202 letters\nhint: a text has at most 200 letters"},
 		{"a view that is not chosen", front + "[view.deep]\ncolour = 1\n[view.deep.piece.front.tuck.yoke]\ncuont = 9", "",
 			"f.toml:21: view.deep.colour: this key is not known\nhint: known here are title, size, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, without\n" +
 				"f.toml:23: piece.front.tuck.yoke.cuont: this key is not known\nhint: did you mean \"count\"?"},
@@ -238,4 +242,25 @@ func TestPiecesTakeSoMuch(t *testing.T) {
 	}
 	_, err = Read("f.toml", []byte(front+views), func(rune) bool { return true })
 	assert.EqualError(t, err, "f.toml: view: there are 21 views; at most 20 are made\nhint: divide the file")
+}
+
+// What views have of their file is bounded, and so is how many pieces are laid over each other.
+func TestViewsHaveSoMuch(t *testing.T) {
+	read := func(text string) error {
+		_, err := Read("f.toml", []byte(text), func(rune) bool { return true })
+		return err
+	}
+	points := "[piece.p.edge.a]\npoints = [" + strings.Repeat("[0,0],", 50_000) + "]\n"
+	views := ""
+	for i := range 20 {
+		views += fmt.Sprintf("[view.v%d]\n", i)
+	}
+	// Each point has three values. The tables and keys are the file, piece, p, edge, a, points,
+	// view, and each view: 20 times 150_027.
+	assert.EqualError(t, read(points+views), "f.toml: view: the views have 3000540 values with those of the file; at most 2000000 are read\nhint: divide the file")
+	var pieces strings.Builder
+	for i := range 1001 {
+		fmt.Fprintf(&pieces, "[piece.p%d]\nlike = \"none\"\n", i)
+	}
+	assert.EqualError(t, read(pieces.String()), "f.toml:1: piece: there are 1001 here; at most 1000 are drawn\nhint: divide the file")
 }

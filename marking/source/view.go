@@ -16,6 +16,10 @@ import (
 // mostViews is how many views a file may have. It bounds the time, for each is read.
 const mostViews = 20
 
+// mostInViews bounds how many values all views have together, each with those of its file. It
+// bounds the time and the memory of reading them.
+const mostInViews = 2_000_000
+
 // view is a view of a file: its layers over the layers of that.
 type view struct {
 	name   string
@@ -40,6 +44,14 @@ func (r *fileReader) views(layers []written) []view {
 	if len(all) > mostViews {
 		r.report(fault.Place{File: r.file, Key: "view"}, fmt.Sprintf("there are %d views; at most %d are made", len(all), mostViews), "divide the file")
 		return all[:mostViews]
+	}
+	each := 0
+	for _, l := range layers {
+		each += weight(l.values)
+	}
+	if n := each * len(all); n > mostInViews {
+		r.report(fault.Place{File: r.file, Key: "view"}, fmt.Sprintf("the views have %d values with those of the file; at most %d are read", n, mostInViews), "divide the file")
+		return nil
 	}
 	return all
 }

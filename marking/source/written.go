@@ -105,6 +105,11 @@ func (w written) less(keys ...string) written {
 	})
 }
 
+// none returns the table with nothing in it.
+func (w written) none() written {
+	return w.filled(func(func(string, any, *spot)) {})
+}
+
 // over returns the table laid over another one. It stands where it stood, or, where it
 // stands nowhere, where the other one did.
 func (w written) over(lower written) written {
@@ -112,6 +117,7 @@ func (w written) over(lower written) written {
 	if w.spot == nil {
 		merged.spot = lower.spot
 	}
+	replaced := w.replaced()
 	return merged.filled(func(add func(string, any, *spot)) {
 		for _, key := range lower.keys() {
 			upper, tables := w.within(key)
@@ -122,7 +128,7 @@ func (w written) over(lower written) written {
 				add(key, one.values, one.spot)
 			case w.has(key):
 				add(key, w.values[key], w.spot.child(key).laidOver())
-			case !w.replaces(key):
+			case !slices.Contains(replaced, key):
 				add(key, lower.values[key], lower.spot.child(key))
 			}
 		}
@@ -134,14 +140,15 @@ func (w written) over(lower written) written {
 	})
 }
 
-// replaces reports whether a key of the table leaves no room for another one.
-func (w written) replaces(key string) bool {
+// replaced are the keys that the table leaves no room for in one below it.
+func (w written) replaced() []string {
+	var all []string
 	for own, v := range w.values {
-		if _, isTable := v.(map[string]any); !isTable && slices.Contains(inPlaceOf[own], key) {
-			return true
+		if _, isTable := v.(map[string]any); !isTable {
+			all = append(all, inPlaceOf[own]...)
 		}
 	}
-	return false
+	return all
 }
 
 // without returns the table without what a name such as "tuck.yoke" stands for, which may
