@@ -222,18 +222,14 @@ func writeOut(w io.Writer, what string, data []byte) error {
 }
 
 // readPattern reads a file and checks it, in one of its views, or, where that is "", as it
-// stands. What the file names is read from its own folder and below, and nowhere else.
+// stands.
 func readPattern(in, view string) (*garment.Pattern, error) {
-	data, err := readFile(in)
-	if err != nil {
-		return nil, err
-	}
-	reader := source.Reader{Printable: ink.CanPrint, View: view}
-	if folder, err := os.OpenRoot(filepath.Dir(in)); err == nil {
-		defer folder.Close()
-		reader.Folder = folder.FS()
-	}
-	spec, err := reader.Read(in, data)
+	var spec *source.Spec
+	err := reading(in, func(r source.Reader, data []byte) (err error) {
+		r.View = view
+		spec, err = r.Read(in, data)
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}
@@ -242,20 +238,39 @@ func readPattern(in, view string) (*garment.Pattern, error) {
 
 // readViews reads a file as it stands, and then in each of its views.
 func readViews(in string) ([]*garment.Pattern, error) {
-	whole, err := readPattern(in, "")
+	var specs []*source.Spec
+	err := reading(in, func(r source.Reader, data []byte) (err error) {
+		specs, err = r.ReadAll(in, data)
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}
-	if len(whole.Views) == 0 {
-		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
-	}
-	all := []*garment.Pattern{whole}
-	for _, view := range whole.Views {
-		one, err := readPattern(in, view)
+	var all []*garment.Pattern
+	for _, spec := range specs {
+		one, err := marking.Check(spec)
 		if err != nil {
 			return nil, err
 		}
 		all = append(all, one)
 	}
+	if len(all) == 1 {
+		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
+	}
 	return all, nil
+}
+
+// reading has a file read. What it names is read from its own folder and below, and nowhere
+// else.
+func reading(in string, read func(source.Reader, []byte) error) error {
+	data, err := readFile(in)
+	if err != nil {
+		return err
+	}
+	reader := source.Reader{Printable: ink.CanPrint}
+	if folder, err := os.OpenRoot(filepath.Dir(in)); err == nil {
+		defer folder.Close()
+		reader.Folder = folder.FS()
+	}
+	return read(reader, data)
 }

@@ -129,6 +129,25 @@ func TestViewsAreNamed(t *testing.T) {
 	assert.Equal(t, "square", spec.View)
 }
 
+// All views that are read together are as each is by itself.
+func TestAllViewsAreRead(t *testing.T) {
+	rd := Reader{Printable: func(rune) bool { return true }}
+	text := []byte("title = \"Linden\"\n" + front + "[view.deep.piece.front.tuck.yoke]\ncount = 9\n[view.plain.piece.front]\nwithout = [\"tuck.yoke\"]\n")
+	all, err := rd.ReadAll("f.toml", text)
+	require.NoError(t, err)
+	require.Len(t, all, 3)
+	for i, view := range []string{"", "deep", "plain"} {
+		rd.View = view
+		one, err := rd.Read("f.toml", text)
+		require.NoError(t, err)
+		assert.Equal(t, one, all[i], "the view %q", view)
+	}
+	assert.Equal(t, []int{6, 9}, []int{all[0].Pieces[0].Tucks[0].Count.V, all[1].Pieces[0].Tucks[0].Count.V})
+	assert.Empty(t, all[2].Pieces[0].Tucks)
+	_, err = rd.ReadAll("f.toml", []byte(front+"[view.deep]\ncolour = 1"))
+	assert.ErrorContains(t, err, "f.toml:21: view.deep.colour: this key is not known")
+}
+
 func TestAFileLikeAnother(t *testing.T) {
 	folder := fstest.MapFS{
 		"dress.toml":       {Data: []byte("title = \"Dress\"\nunit = \"in\"\n" + front)},

@@ -41,7 +41,7 @@ type Reader struct {
 	// Folder is the folder of the file, with what is below it. Files that the file names are
 	// read from there; where it is nil, it may name none.
 	Folder fs.FS
-	// View is the view that is made; "" is the file as it stands.
+	// View is the view that Read makes; "" is the file as it stands.
 	View string
 }
 
@@ -55,47 +55,56 @@ func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 // not TOML, up to the first of which it is not certain what was meant, else all that is wrong
 // with the values, of all views.
 func (rd Reader) Read(file string, data []byte) (*Spec, error) {
-	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
-	spec := r.read(data, rd.View)
-	if len(r.faults) > 0 {
-		return nil, r.faults.Sorted()
+	all, faults := rd.read(file, data)
+	wanted := slices.IndexFunc(all, func(s *Spec) bool { return s.View == rd.View })
+	if wanted < 0 && len(all) > 0 {
+		faults = append(faults, noView(file, rd.View, all[0].Views))
 	}
-	spec.File = file
-	return spec, nil
+	if len(faults) > 0 {
+		return nil, faults.Sorted()
+	}
+	return all[wanted], nil
 }
 
-// read reads a file and all its views, and returns the one that is wanted.
-func (r *fileReader) read(data []byte, wanted string) *Spec {
-	if len(data) > MaxFileSize {
-		r.faults = fault.List{TooLarge(r.file, int64(len(data)))}
-		return nil
+// ReadAll reads a file as Read does: as it stands, and then in each of its views, whichever is
+// the Reader's own.
+func (rd Reader) ReadAll(file string, data []byte) ([]*Spec, error) {
+	all, faults := rd.read(file, data)
+	if len(faults) > 0 {
+		return nil, faults.Sorted()
 	}
+	return all, nil
+}
+
+// read reads a file as it stands and in all its views; it returns none of them only with
+// faults.
+func (rd Reader) read(file string, data []byte) ([]*Spec, fault.List) {
+	if len(data) > MaxFileSize {
+		return nil, fault.List{TooLarge(file, int64(len(data)))}
+	}
+	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
 	layers := r.fileLayers(data, "", nil)
 	if layers == nil {
-		return nil
+		return nil, r.faults
 	}
 	views := append([]view{{}}, r.views(layers)...)
 	var names []string
 	for _, v := range views[1:] {
 		names = append(names, v.name)
 	}
-	var spec *Spec
+	var all []*Spec
 	for _, v := range views {
 		one := *r
 		one.faults, one.unspaced, one.outlined = nil, nil, nil
 		read := (&fileTable{fileReader: &one, written: one.laid(slices.Concat(layers, v.layers))}).pattern()
 		r.faults = append(r.faults, one.faults...)
-		if v.name == wanted {
-			spec = v.chosen(read)
-			spec.Views = names
-		}
+		read.File, read.Views = file, names
+		all = append(all, v.chosen(read))
 	}
-	if spec == nil {
-		r.faults = append(r.faults, noView(r.file, wanted, names))
-		return nil
+	for _, spec := range all {
+		spec.Others = slices.Sorted(maps.Keys(r.alsoRead))
 	}
-	spec.Others = slices.Sorted(maps.Keys(r.alsoRead))
-	return spec
+	return all, r.faults
 }
 
 // parsed returns the values of a file, and where they stand. The faults have their lines,
