@@ -41,6 +41,7 @@ type Shape struct {
 	ID    string // "" where it has none
 	Place fault.Place
 	Line
+	plain  string // its id, as it is compared
 	within *scope
 }
 

@@ -45,9 +45,11 @@ func (d *Drawing) Take(a Ask) (Taken, *fault.Fault) {
 	if slices.ContainsFunc(a.Edges, func(name string) bool { return len(a.all(shapes, name)) > 0 }) {
 		edges, f = a.named(shapes, a.Edges)
 	} else {
-		shapes = slices.DeleteFunc(slices.Clone(shapes), func(s Shape) bool {
-			return slices.ContainsFunc(a.Lines, func(name string) bool { return a.means(s.ID, name) })
-		})
+		var ids []string
+		for _, name := range a.Lines {
+			ids = append(ids, a.idsFor(name)...)
+		}
+		shapes = slices.DeleteFunc(slices.Clone(shapes), func(s Shape) bool { return slices.Contains(ids, s.plain) })
 		edges, f = a.divided(shapes)
 	}
 	if f != nil {
@@ -150,17 +152,18 @@ func plain(name string) string {
 	}, name))
 }
 
-// means reports whether an id stands for a name.
-func (a Ask) means(id, name string) bool {
-	id, name = plain(id), plain(name)
-	return id == name || id == plain(a.Part)+"."+name || id == plain(a.Piece)+"."+name
+// idsFor are the ids that stand for a name, as plain writes them.
+func (a Ask) idsFor(name string) []string {
+	name = plain(name)
+	return []string{name, plain(a.Part) + "." + name, plain(a.Piece) + "." + name}
 }
 
 // all returns the shapes that have a name.
 func (a Ask) all(shapes []Shape, name string) []Shape {
 	var all []Shape
+	ids := a.idsFor(name)
 	for _, s := range shapes {
-		if s.ID != "" && a.means(s.ID, name) {
+		if s.ID != "" && slices.Contains(ids, s.plain) {
 			all = append(all, s)
 		}
 	}

@@ -282,7 +282,7 @@ func (w *walker) shape(e *element, s surroundings) {
 		}
 		if line != nil {
 			w.points -= len(line.Path)
-			w.drawing.Shapes = append(w.drawing.Shapes, Shape{ID: e.id(), Place: at, Line: *line, within: within})
+			w.drawing.Shapes = append(w.drawing.Shapes, Shape{ID: e.id(), Place: at, Line: *line, plain: plain(e.id()), within: within})
 		}
 	}
 }
