@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/wording"
 )
@@ -83,7 +82,7 @@ var sides = [...]struct {
 // rectangle reads a piece that is one: its size, and what its edges have besides.
 func (t *fileTable) rectangle() []EdgeSpec {
 	t.refuseBeside("rectangle", "outline", "an outline that is drawn has edges of its own: leave one of them out")
-	size := value(t, "rectangle", t.size)
+	size := t.pair("rectangle", "length", rectangleForm, aboveZero) // across, then up
 	edges := make([]EdgeSpec, len(sides))
 	for i, side := range sides {
 		at := size.Place // which may be in the file that this one is like
@@ -124,26 +123,4 @@ func (t *fileTable) withoutPoints(edges []EdgeSpec, noSuch, noCourse, hint strin
 		edges[i] = sewn
 	}
 	return edges
-}
-
-// size reads how far something goes across, and how far up.
-func (t *fileTable) size(v any) (plane.Point, error) {
-	pair, isList := v.([]any)
-	switch {
-	case !isList:
-		return plane.Point{}, &fault.Fault{Cause: "must be two lengths in brackets, but is " + asGiven(v), Hint: rectangleForm}
-	case len(pair) != 2:
-		return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("has %s, and needs two", wording.Counted(len(pair), "length")), Hint: rectangleForm}
-	}
-	across, err := t.measure(pair[0], aboveZero)
-	if err != nil {
-		return plane.Point{}, err
-	}
-	up, err := t.measure(pair[1], aboveZero)
-	if err != nil {
-		return plane.Point{}, err
-	}
-	t.noteUnspaced(t.at("rectangle"), pair[0], nil)
-	t.noteUnspaced(t.at("rectangle"), pair[1], nil)
-	return plane.Point{X: across, Y: up}, nil
 }

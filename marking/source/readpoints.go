@@ -115,25 +115,28 @@ const (
 )
 
 // centre reads the middle of the circle that an edge or a line runs round.
-func (t *fileTable) centre() Point {
-	return value(t, "centre", func(v any) (plane.Point, error) {
+func (t *fileTable) centre() Point { return t.pair("centre", "number", centreForm, anywhere) }
+
+// pair reads two lengths in brackets, across and up. A message calls each what.
+func (t *fileTable) pair(key, what, hint string, allowed span) Point {
+	return value(t, key, func(v any) (plane.Point, error) {
 		pair, isPair := v.([]any)
-		if !isPair {
-			return plane.Point{}, &fault.Fault{Cause: "must be two numbers in brackets, but is " + asGiven(v), Hint: centreForm}
+		switch {
+		case !isPair:
+			return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("must be two %ss in brackets, but is %s", what, asGiven(v)), Hint: hint}
+		case len(pair) != 2:
+			return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("has %s, and needs two", wording.Counted(len(pair), what)), Hint: hint}
 		}
-		if len(pair) != 2 {
-			return plane.Point{}, &fault.Fault{Cause: fmt.Sprintf("has %s, and needs two", wording.Counted(len(pair), "number")), Hint: centreForm}
-		}
-		var at [2]float64
-		for i, number := range pair {
-			mm, err := t.measure(number, anywhere)
+		var both [2]float64
+		for i, one := range pair {
+			mm, err := t.measure(one, allowed)
 			if err != nil {
 				return plane.Point{}, err
 			}
-			t.noteUnspaced(t.at("centre"), number, nil)
-			at[i] = mm
+			t.noteUnspaced(t.at(key), one, nil)
+			both[i] = mm
 		}
-		return plane.Point{X: at[0], Y: at[1]}, nil
+		return plane.Point{X: both[0], Y: both[1]}, nil
 	})
 }
 
