@@ -15,6 +15,7 @@
 //	transfer.go     the ways to bring lines onto cloth, which the command line names too
 //	value.go        a value that was given, or was not, and its place
 //	faults.go       a Spec that a program made, held to the bounds of one that was read
+//	joinfaults.go   the same of what joins pieces and is sewn to them
 //	part.go         one part of it: its place, each value by itself, its faults
 //	names.go        pieces, edges and lines looked up by name
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
@@ -45,8 +46,9 @@
 //
 // Decided here: what is like something else is laid over that as it is written, before any
 // table is read; so every key works in it as it does elsewhere, and every value keeps the
-// file and the line on which it stands. Each value is checked by itself, and a faulty one counts as given, so that
-// one slip gives one message. A key that is not known is never passed over.
+// file and the line on which it stands. Each value is checked by itself, and a faulty one
+// counts as given, so that one slip gives one message. A key that is not known is never
+// passed over.
 //
 // The text is gone through by two libraries. BurntSushi/toml reads the values; where it
 // stops it tells the letter, which syntax.go needs to say what was meant. It does not tell
