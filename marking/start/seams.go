@@ -28,11 +28,13 @@ func sets(names []named) map[string]set {
 	}
 	for key := range all {
 		own := slices.DeleteFunc(slices.Clone(names), func(n named) bool { return n.set != key })
+		inFront := slices.DeleteFunc(slices.Clone(own), named.behind)
+		behind := slices.DeleteFunc(slices.Clone(own), func(n named) bool { return !n.behind() })
 		s := set{
-			front: whole(own, front, false), back: whole(own, back, true),
-			yoke: whole(own, yoke, false), backYoke: whole(own, yoke, true),
-			skirt: whole(own, skirt, false), backSkirt: whole(own, skirt, true),
-			sleeve: whole(own, sleeve, false), collar: whole(own, collar, false), bonnet: whole(own, bonnet, false),
+			front: whole(inFront, front), back: whole(behind, back),
+			yoke: whole(inFront, yoke), backYoke: whole(behind, yoke),
+			skirt: whole(inFront, skirt), backSkirt: whole(behind, skirt),
+			sleeve: whole(inFront, sleeve), collar: whole(inFront, collar), bonnet: whole(inFront, bonnet),
 			skirts: slices.ContainsFunc(own, func(n named) bool { return n.kind == skirt }),
 			opensInFront: slices.ContainsFunc(own, func(n named) bool {
 				return n.isHalf() && !n.behind() && (n.kind == front || n.kind == yoke)
@@ -43,12 +45,12 @@ func sets(names []named) map[string]set {
 	return all
 }
 
-// whole are the pieces that make one whole: the first that is no half, or both halves.
-func whole(names []named, of kind, behind bool) []named {
+// whole are the pieces of a kind that make one whole: the first that is no half, or both halves.
+func whole(names []named, of kind) []named {
 	var left, right []named
 	for _, n := range names {
 		switch {
-		case n.kind != of || n.behind() != behind:
+		case n.kind != of:
 		case !n.isHalf():
 			return []named{n}
 		case n.left && left == nil:
