@@ -119,6 +119,10 @@ func (r *fileReader) fileLayers(data []byte, named string, above []string) []wri
 		if !ok {
 			return nil
 		}
+		if r.bytes += len(data); r.bytes > MaxFileSize {
+			r.report(at, fmt.Sprintf("files that are like each other have more than %s together", megabytes(MaxFileSize)), "is this the file you meant?")
+			return nil
+		}
 		lower := r.fileLayers(data, other, above)
 		if lower == nil {
 			return nil

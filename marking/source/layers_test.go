@@ -180,6 +180,7 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 		"a.toml":      {Data: []byte(`like = "b.toml"`)},
 		"b.toml":      {Data: []byte(`like = "a.toml"`)},
 		"sub/up.toml": {Data: []byte(`like = "../../x.toml"`)},
+		"full.toml":   {Data: []byte("title = \"Full\"\n#" + strings.Repeat("-", 10<<20-30))},
 		"large.toml":  {Data: []byte(strings.Repeat("#", 10<<20+1))},
 	}
 	deep := "f.toml:25: piece.back.like: "
@@ -224,6 +225,7 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 		{"like itself", `like = "f.toml"`, "", "f.toml:1: like: the file is like itself\nhint: name the file that it takes from"},
 		{"files in a ring", `like = "a.toml"`, "", "b.toml:1: like: more than 10 files are like each other in a row\nhint: are two of them like each other?"},
 		{"too large", `like = "large.toml"`, "", "f.toml:1: like: the file \"large.toml\" is more than 10 MB\nhint: is this the file you meant?"},
+		{"too large together", "like = \"full.toml\"\n", "", "f.toml:1: like: files that are like each other have more than 10 MB together\nhint: is this the file you meant?"},
 		{"no name", `like = 5`, "", "f.toml:1: like: must be the name of a file in quotes, but is 5\nhint: write like = \"dress.toml\""},
 		{"another unit", "like = \"dress.toml\"\nunit = \"cm\"", "",
 			"f.toml:2: unit: the file is in \"cm\", and the one that it is like in \"in\"\nhint: leave the unit out here, and write another one behind a number: \"2 cm\""},

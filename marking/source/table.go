@@ -25,6 +25,7 @@ type fileReader struct {
 	printable func(rune) bool
 	drawings  map[string]*drawing.Drawing // by their names in the folder; nil those that cannot be had
 	inherited *int                        // how many values pieces took from those that they are like
+	bytes     int                         // of the files so far that are like each other
 	unspaced  []Value[length.Unspaced]
 	outlined  []string // the pieces that have edges
 	partial   []string // those that lack what they were to take from another
