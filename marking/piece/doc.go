@@ -26,6 +26,7 @@
 //	follow.go                     edges that follow one beside them that is drawn anew
 //	outline.go, walk.go           edges chained to one outline; along one from a corner
 //	missingspace.go               outlines that close with a space more in a fraction
+//	smoothcurve.go                a smooth edge, as it was drawn
 //	allowance.go, cutoutline.go   allowances; what is cut where stitch lines are drawn
 //	keepstofold.go                what lies on the fold lies on one side of it
 //	pen.go                        a straight line that was traced
@@ -61,6 +62,7 @@
 //	stepremark.go                 of steps that folds leave in a slanting edge
 //	hemremark.go, hemfoldremark.go, placketremark.go
 //	                              of what a hem folds back, and of where a placket ends
+//	curveremark.go                of points of a curve that may be misread
 //	sizeremark.go                 of what is too large for the piece
 //	block.go, blockplaces.go      the rectangle that is tucked before the piece is cut
 //	blockmeasured.go              what it measures when it is

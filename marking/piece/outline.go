@@ -29,11 +29,6 @@ const (
 	// the line from its one end to the other.
 	Straightness = 0.05
 
-	// squareAtFold is how far, in radians (20 degrees), the first step of a
-	// smooth edge may stand from square to the fold it begins at and still
-	// be drawn square to it, as a neck must be to open without a point.
-	squareAtFold = 20 * math.Pi / 180
-
 	// Rounding bounds what a length or a place that is worked out may be off by.
 	Rounding = 1e-6
 
@@ -79,7 +74,8 @@ func checkOutline(piece *Piece, ps source.PieceSpec, spec *source.Spec, found *F
 			steps: [2]float64{o.points[1].Distance(o.points[0]), o.points[last].Distance(o.points[last-1])}}
 		switch {
 		case o.spec.Smooth:
-			e.Path = smoothEdge(order, i, fold)
+			e.curve = smoothEdge(order, i, fold, found.enlarged)
+			e.Path = e.curve.path()
 		case o.spec.Centre.Given():
 			e.Path = arcThrough(o.points, o.spec.Centre.V)
 		}
@@ -255,37 +251,6 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 }
 
 const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart%s"
-
-// smoothEdge draws the curve of edge i. Where it begins or ends on the fold
-// and nearly square to it, it is made square.
-func smoothEdge(order []orientedEdge, i, fold int) plane.Path {
-	points := order[i].points
-	n := len(order)
-	var start, end plane.Point
-	if fold >= 0 && fold != i {
-		along := order[fold].points.StartDirection()
-		if fold == (i+n-1)%n {
-			start = squareStep(along, points[1].Sub(points[0]))
-		}
-		if fold == (i+1)%n {
-			end = squareStep(along, points[len(points)-1].Sub(points[len(points)-2]))
-		}
-	}
-	return plane.Curve(points, start, end)
-}
-
-// squareStep returns the direction square to the fold that the step nearly
-// has, or the zero step when it is too far from it.
-func squareStep(fold, step plane.Point) plane.Point {
-	square := fold.Left()
-	if square.Dot(step) < 0 {
-		square = square.Mul(-1)
-	}
-	if square.Dot(step.Unit()) < math.Cos(squareAtFold) {
-		return plane.Point{}
-	}
-	return square
-}
 
 // closeOutline joins the edges to an outline, turns it counter-clockwise and
 // looks for crossings; the hint is for those.

@@ -81,8 +81,9 @@ type Edge struct {
 	FinishedLength float64
 
 	Place  fault.Place
-	inside float64    // how far inside Path Given lies, in mm: 0, or Allowance
-	steps  [2]float64 // how long its first and its last step are as the file gives them, in mm
+	inside float64      // how far inside Path Given lies, in mm: 0, or Allowance
+	steps  [2]float64   // how long its first and its last step are as the file gives them, in mm
+	curve  *smoothCurve // nil where it is straight or an arc
 }
 
 // EdgeNumber returns the number of the edge with that key, or -1.

@@ -58,6 +58,9 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 	}
 	m.hems()
 	m.tooLarge()
+	for i := range p.Edges {
+		m.bendsToAndFro(&p.Edges[i])
+	}
 	if p.Block != nil && p.Block.Measured != nil {
 		told := p.Block.MeasuredNotes(p, unit)
 		if next := p.Block.SampleForNext(unit); next != "" {
