@@ -136,6 +136,9 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 // started says what was made, and how to go on.
 func started(out string, a start.Answers) string {
 	text := fmt.Sprintf("%s: %s, for %s\n", out, told(a.Pieces), a.Size)
+	if otherwise := start.Otherwise(a); otherwise != "" {
+		text += otherwise + "\n"
+	}
 	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
 		text += fmt.Sprintf("not known here, and a rectangle to begin with: %s\n", told(unknown))
 	}

@@ -39,7 +39,7 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 	all := append(omissions(p, spec), unspaced(spec)...)
 	outOfSize := sizes(p)
 	if len(outOfSize) == 0 {
-		outOfSize = tooSmallToWear(p, spec)
+		outOfSize = outOfChildren(p, spec)
 	}
 	all = append(all, outOfSize...)
 	for i := range p.Pieces {

@@ -5,9 +5,12 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/garment"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
+	"tuckmark/marking/source"
 )
 
 // saidOf returns what is said of a pattern, each with its place.
@@ -62,6 +65,12 @@ func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
 		return head + "unit = \"" + unit + "\"\n" + sketch.Piece("front", half) + sketch.Piece("back", half) +
 			"[seam.side]\njoin = [\"front.side\", \"back.side\"]\n[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n" + rest
 	}
+	// The yoke is half as wide as what hangs from it, whose armhole is straight; 14 in to each side.
+	half := "fold = \"centre\"\ncentre: 0,0 0,20\ntop: 0,20 10,20\narmhole: 10,20 14,17\nside: 14,17 14,0\nhem: 14,0 0,0 | hem = 1"
+	yoke := "fold = \"centre\"\ncentre: 0,0 0,3\nneck: 0,3 2,4\nshoulder: 2,4 5,3\narmhole: 5,3 5,0\nlower: 5,0 0,0"
+	gatheredToAYoke := "unit = \"in\"\n" + sketch.Piece("front", half) + sketch.Piece("back", half) + sketch.Piece("yoke", yoke) + sketch.Piece("backyoke", yoke) +
+		"[seam.side]\njoin = [\"front.side\", \"back.side\"]\n[seam.yoke]\njoin = [\"front.top\", \"yoke.lower\"]\ngathered = true\n" +
+		"[seam.back]\njoin = [\"back.top\", \"backyoke.lower\"]\ngathered = true\n"
 	const chest = "[fit]\nchest = 21\n"
 	for _, c := range []struct {
 		name, text string
@@ -89,7 +98,47 @@ func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
 			assert.Equal(t, c.want, got)
 		})
 	}
+	for _, c := range []struct {
+		name, text string
+		want       []string
+	}{
+		{"centimetres taken for inches", text("in", "15.9375", "size = \"2 years\"\n", ""),
+			[]string{`linden.toml:2: unit: the finished chest, 63 3/4 in, is that of no child: is the unit right? unit = "cm" would make it 63.8 cm`}},
+		{"as wide as a child's is at most", text("in", "12", "", ""), nil},
+		{"a little wider", text("in", "12.125", "", ""),
+			[]string{`linden.toml:1: unit: the finished chest, 48 1/2 in, is that of no child: is the unit right? unit = "cm" would make it 48.5 cm`}},
+		{"a bishop", text("in", "17.5", "title = \"Bishop dress\"\n", ""), nil},
+		{"the child's", text("cm", "15", "", "[fit]\nchest = 530\n"),
+			[]string{`linden.toml:49: fit.chest: a chest of 530 cm is that of no child: is the unit right? unit = "mm" would make it 530 mm`}},
+		{"a yoke that a wide skirt is gathered to", gatheredToAYoke, nil},
+		{"and one that is not", strings.ReplaceAll(gatheredToAYoke, "gathered = true\n", ""),
+			[]string{`linden.toml:1: unit: the finished chest, 56 in, is that of no child: is the unit right? unit = "cm" would make it 56 cm`}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var got []string
+			for _, one := range saidOf(t, c.text) {
+				if strings.Contains(one, "no child") {
+					got = append(got, one)
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
 	said := saidOf(t, text("cm", "5.5", "", chest))
 	assert.Contains(t, said, `linden.toml:49: fit.chest: a chest of 21 cm is a doll's, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 21 in`)
 	assert.NotContains(t, strings.Join(said, "\n"), "would fit a doll")
+}
+
+// What a drawing gives has its own size: the unit of the file does not make it another.
+func TestASizeOutOfTheCommonFromADrawing(t *testing.T) {
+	spec, err := source.Read("f.toml", []byte("unit = \"cm\"\nallowance = 1\n"+sketch.Piece("front", "bottom: 0,0 10,0\nright: 10,0 10,12\ntop: 10,12 0,12\nleft: 0,12 0,0")), sketch.HasLetter)
+	require.NoError(t, err)
+	spec.Pieces[0].FromDrawing = true
+	p, err := garment.Check(spec)
+	require.NoError(t, err)
+	var said []string
+	for _, r := range p.Remarks {
+		said = append(said, r.Text)
+	}
+	assert.Equal(t, []string{`the largest piece, "front", is 10 cm by 12 cm, no larger than a doll's: is the drawing saved in its real size, width and height in mm or in?`}, said)
 }

@@ -36,6 +36,7 @@ func newPiece(ps source.PieceSpec, found *Findings) (*Piece, bool) {
 		Key: ps.Key, Place: ps.Place, Name: ps.ShownName(), Cut: 1, Layers: 1, OnFold: ps.Fold.Given(),
 		Whole: ps.Print.V == source.PrintWhole, Pair: ps.Print.V == source.PrintLeftAndRight,
 		Transfers: ps.Transfer.V, DrawnFinished: ps.Drawn.V == source.DrawnFinished, DrawnTo: ps.DrawnTo.V,
+		FromDrawing: ps.FromDrawing,
 	}
 	if ps.Cut.Given() {
 		piece.Cut = ps.Cut.V

@@ -21,7 +21,8 @@ type Piece struct {
 	Pair   bool // it is printed as it is drawn and turned over: left and right
 	// Transfers are how its lines come onto the cloth; none where the file does not
 	// say it of this piece.
-	Transfers []source.Transfer
+	Transfers   []source.Transfer
+	FromDrawing bool // its outline is that of a drawing, which has a size of its own
 	// DrawnFinished tells that the outline, and all lines but those of tucks and of
 	// pleats across, are drawn as they lie when the piece is finished; else as they lie
 	// on the flat cloth.

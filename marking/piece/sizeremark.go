@@ -34,6 +34,9 @@ func (p *Piece) Size() (across, along float64) {
 // tinyPiece is how large a piece is, in mm, that is hardly cut of cloth: 1 in, both ways.
 const tinyPiece = 25.4
 
+// AskRealSize asks after the size of a drawing, which the unit of the file does not change.
+const AskRealSize = "is the drawing saved in its real size, width and height in mm or in?"
+
 // tiny asks after the unit where a piece, or the half of it that is drawn, is hardly cut of
 // cloth; nothing of others. It goes on behind a hint.
 func (p *Piece) tiny(found *Findings) string {
@@ -45,7 +48,11 @@ func (p *Piece) tiny(found *Findings) string {
 	if max(wide, high) > tinyPiece {
 		return ""
 	}
-	return fmt.Sprintf("; or is the unit right? all that is drawn of this piece is %s by %s", found.length(wide), found.length(high))
+	ask := "is the unit right?"
+	if p.FromDrawing {
+		ask = AskRealSize
+	}
+	return fmt.Sprintf("; or %s all that is drawn of this piece is %s by %s", ask, found.length(wide), found.length(high))
 }
 
 // tooLarge remarks on allowances and hems that are too large for the piece.

@@ -198,6 +198,7 @@ func (t *fileTable) piece() PieceSpec {
 	p.DrawnTo, p.Transfer = choice[DrawnTo](t, "drawn-to", drawnToWords[:]), t.transfers()
 	p.GrainAlong, p.GrainPoints = t.grain()
 	drawn := t.outline()
+	p.FromDrawing = drawn != nil
 	p.Edges = t.edges(drawn)
 	p.Enlarge = t.factor("enlarge", enlargements)
 	p.Tucks = each(t, "tuck", (*fileTable).tuck)

@@ -52,6 +52,7 @@ kind = "fold"
 	inch := func(x, y float64) plane.Point { return plane.Point{X: x * 25.4, Y: y * 25.4} }
 	corners := []plane.Point{inch(0, 0), inch(0, 5), inch(1, 6), inch(4, 6), inch(5, 5), inch(5, 0)}
 	require.Len(t, piece.Edges, 6)
+	assert.True(t, piece.FromDrawing)
 	for i, e := range piece.Edges {
 		p := e.Points.V
 		assert.InDelta(t, 0, p[0].Distance(corners[i]), 0.01, e.Key)

@@ -49,6 +49,7 @@ type PieceSpec struct {
 	Enlarge Factor
 	// Transfer is how its lines come onto the cloth; none where the file does not say.
 	Transfer    Value[[]Transfer]
+	FromDrawing bool // its edges are those of a drawing, which the unit of the file does not measure
 	GrainAlong  Text // grain = "an edge or a line", or ...
 	GrainPoints Points
 	Edges       []EdgeSpec

@@ -108,7 +108,7 @@ type head struct {
 }
 
 func (b block) head(a Answers, how known) head {
-	measures := fmt.Sprintf("a chest of %s and a height of %s", b.unit.OnRuler(b.child.chest), b.unit.OnRuler(b.child.height))
+	measures := b.measures()
 	about := map[known]string{
 		ofSize:      "# Drafted for " + measures + ".\n# Children differ: measure yours.",
 		nearestSize: "# This size lies beyond the measures that are known here. The pieces are drafted for the nearest:\n# " + measures + ". Measure your child.",
@@ -126,6 +126,25 @@ func (b block) head(a Answers, how known) head {
 		h.Steps, h.ClothWidth = `millimetres: 30, 25.`, "1100"
 	}
 	return h
+}
+
+// measures tells how large the child is.
+func (b block) measures() string {
+	return fmt.Sprintf("a chest of %s and a height of %s", b.unit.OnRuler(b.child.chest), b.unit.OnRuler(b.child.height))
+}
+
+// Otherwise says for which child the pieces are drafted where the size does not tell one that is
+// known here; else "".
+func Otherwise(a Answers) string {
+	c, how := childOf(a.Size)
+	measures := newBlock(a.Unit, c).measures()
+	switch how {
+	case nearestSize:
+		return "this size lies beyond the measures that are known here; drafted for the nearest: " + measures
+	case middleSize:
+		return "this size tells no age; drafted for 2 years: " + measures
+	}
+	return ""
 }
 
 // keyed is a name as it stands in the header of a table.
