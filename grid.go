@@ -31,7 +31,7 @@ func gridCommand() *cli.Command {
 				Usage: "write the sheets to `OUT.pdf` (without it: " + gridFile + " in the folder you are in)",
 			},
 			&cli.StringFlag{Name: "unit", Usage: "rule them in `UNIT`: in, cm or mm (without it: in)"},
-			&cli.StringFlag{Name: "wide", Usage: "let them reach `LENGTH` across (without it: 14 in, or 36 cm)"},
+			&cli.StringFlag{Name: "wide", Usage: "let them reach `LENGTH` across (without it: 14 in, or 35 cm)"},
 			&cli.StringFlag{Name: "high", Usage: "and `LENGTH` up (without it: 24 in, or 60 cm)"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {
@@ -88,6 +88,7 @@ func makeGrid(say io.Writer, c *cli.Context, p printing) error {
 func gridSet(size grid.Size, unit length.Unit) arrange.Set {
 	return arrange.Set{
 		Title: "Grid", Unit: unit, Pieces: grid.Of(size, unit), Work: grid.Work(), What: "the grid", FormsFor: "to be read and written on",
-		Kind: "Full-size ruled sheets, off which the points of a paper pattern are read",
+		Called: grid.Called(unit),
+		Kind:   "Full-size ruled sheets, off which the points of a paper pattern are read",
 	}
 }

@@ -153,7 +153,11 @@ func (b *book) putRules(p *frontPage) {
 // corner.
 func (b *book) inSquare() text.Lines {
 	const inset = 8.0
-	words := paragraphs("Measure before you mark any cloth", b.measuring(), paper.InnerSquare-2*inset)
+	heading := "Measure before you mark any cloth"
+	if b.isRuled() {
+		heading = "Measure before you read anything off"
+	}
+	words := paragraphs(heading, b.measuring(), paper.InnerSquare-2*inset)
 	var placed text.Lines
 	placed.With(words.Lines, plane.Point{X: inset, Y: (paper.InnerSquare + words.Height) / 2})
 	return placed

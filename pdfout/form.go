@@ -77,11 +77,12 @@ func formTooLarge(m mark.Marking, unit length.Unit, on paper.Paper) error {
 }
 
 // layForm lays a form on a sheet of one page: upright before turned, in large
-// text before small, the text under the lines before to their right. It
+// text before small, the text under the lines before to their right; ruled paper without
+// room for numbers before its lines only where it has no other. It
 // reports whether the page has room for it.
 func layForm(m mark.Marking, on paper.Paper) (arrange.Sheet, bool) {
 	p := arrange.NewPiece(m)
-	for _, laid := range []arrange.Piece{p, p.QuarterTurned()} {
+	for _, laid := range []arrange.Piece{p.Numbered(arrange.PageOf(on)), p, p.QuarterTurned()} {
 		for _, style := range formStyles() {
 			for _, where := range []textPlace{underLines, stepsBeside, besideLines} {
 				if s, ok := formSheet(laid, m, style, where, on); ok {
@@ -115,7 +116,7 @@ func formSheet(p arrange.Piece, m mark.Marking, style ink.Style, where textPlace
 	if room.X > window.X || lower < 0 {
 		return arrange.Sheet{}, false
 	}
-	p = p.Moved(plane.Point{X: arrange.Spare - p.Bounds.Min.X, Y: upper - arrange.Spare - p.Bounds.Max.Y})
+	p = p.Moved(plane.Point{Y: lower}.Sub(p.Corner()))
 
 	stepsAt := plane.Point{Y: lower - formGap}
 	writtenAt := stepsAt

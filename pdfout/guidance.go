@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
@@ -37,12 +38,21 @@ func (b *book) measuring() []string {
 	if b.paper.WhollyOnOne() {
 		small = fmt.Sprintf("The small square is to measure %s in the same way.", paper.SmallSquare(b.set.Unit).Name)
 	}
+	until := "Mark no cloth"
+	if b.isRuled() {
+		until = "Read nothing off"
+	}
 	return []string{
 		"Lay a ruler across this square, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
 		fmt.Sprintf("Then measure the rules at the foot, %s, and at the left edge, %s: the longer a line, the more it shows.", long(across.long()), long(up.long())),
 		off,
-		"Mark no cloth until all measure true both ways. " + small,
+		until + " until all measure true both ways. " + small,
 	}
+}
+
+// isRuled reports whether the set is ruled paper, off which is read.
+func (b *book) isRuled() bool {
+	return slices.ContainsFunc(b.set.Pieces, func(m mark.Marking) bool { return m.Kind.Ruled() })
 }
 
 // printing says at what scale the pages are to be printed.

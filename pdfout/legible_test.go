@@ -34,7 +34,7 @@ func checkWidths(t require.TestingT, set arrange.Set, d seen.Document, s Summary
 		for _, q := range p.Paths {
 			widths := []float64{0.7, 0.35, 0.18}
 			if q.Stroke == ink.PenOf(mark.RuledWhole).Colour {
-				widths = []float64{0.5, 0.25, 0.13}
+				widths = []float64{0.6, 0.3, 0.1}
 			}
 			known := slices.ContainsFunc(widths, func(w float64) bool { return math.Abs(q.Width-w) < 2*seen.Written })
 			assert.True(t, known || q.Painted != seen.Stroked || q.Stroke == ink.White(), "page %d: a line of %q is %.3f mm wide", i+1, q.Layer, q.Width)

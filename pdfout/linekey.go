@@ -1,6 +1,7 @@
 package pdfout
 
 import (
+	"cmp"
 	"slices"
 
 	"tuckmark/marking/mark"
@@ -28,9 +29,10 @@ func (b *book) keySection(width, _ float64) []entry {
 // keyDrawing is the line key, set in a width.
 type keyDrawing struct {
 	samples []keySample
-	roles   []mark.Role // that occur
-	joined  bool        // the trim line is shown as well
-	width   float64     // in mm
+	roles   []mark.Role          // that occur
+	called  map[mark.Role]string // those of other names
+	joined  bool                 // the trim line is shown as well
+	width   float64              // in mm
 	columns int
 }
 
@@ -40,7 +42,7 @@ const leastKey = 50.0
 
 // key is the line key of all lines that occur, in a width.
 func (b *book) key(width float64) keyDrawing {
-	k := keyDrawing{roles: b.roles, joined: b.joined(), width: width}
+	k := keyDrawing{roles: b.roles, called: b.set.Called, joined: b.joined(), width: width}
 	k.columns = max(1, int((width+text.Gutter)/(leastKey+text.Gutter)))
 	for _, s := range k.known() {
 		if slices.ContainsFunc(s.names, k.occurs) {
@@ -75,7 +77,7 @@ func (k keyDrawing) shown(s keySample) keySample {
 		words := []string{""}
 		// The second of two names of one line is only there for the room.
 		if k.occurs(role) && slices.Index(s.names, role) == i {
-			words = k.wrapped(role.String())
+			words = k.wrapped(cmp.Or(k.called[role], role.String()))
 		}
 		s.words = append(s.words, words)
 	}

@@ -141,7 +141,7 @@ func (p page) drawRole(d ink.Canvas, role mark.Role) {
 	d.Layer(role)
 	p.drawLines(d, ink.PenOf(role), lines)
 	for _, l := range p.Letters {
-		if l.Role == role && p.core().Holds(l.At) {
+		if l.Role == role && p.core().Meets(l.Room.Bounds()) {
 			ink.DrawLetter(d, l.Style, l.Text, l.At, l.U)
 		}
 	}

@@ -93,9 +93,13 @@ func wholeStep(unit length.Unit) (step, count float64) {
 // wholeExample is more than the grid of the example reaches, in mm.
 const wholeExample = 150.0
 
+// offLine bounds how far the middle of a number may lie off its line, in mm: the middle of a
+// line of text is not quite that of its figures.
+const offLine = 0.4
+
 // checkRuledNumbers holds the numbers on pages that are laid together against the lines that
-// they stand in: each says how many steps its line lies from the first one, and every whole line
-// has its own within two steps of either end of what a page shows of it, and between these no
+// they stand in: each has its middle on its own, says how many steps that lies from the first
+// one, and covers no crossing; and every whole line has its own within two steps of either end of what a page shows of it, and between these no
 // further apart than a hand is wide. Beside a join, whose marks need room, they may be.
 func checkRuledNumbers(t *testing.T, laid []seen.LaidPage, unit length.Unit) {
 	t.Helper()
@@ -118,15 +122,18 @@ func checkRuledNumbers(t *testing.T, laid []seen.LaidPage, unit length.Unit) {
 				continue
 			}
 			middle := r.Box().Centre().Add(p.Step).Sub(corner)
-			if middle.X < -step/2 || middle.Y < -step/2 || middle.X > right-corner.X+step/2 || middle.Y > upper-corner.Y+step/2 {
+			if middle.X < -step || middle.Y < -step || middle.X > right-corner.X+step/2 || middle.Y > upper-corner.Y+step/2 {
 				continue // of the example, on paper that has all on one page
 			}
 			half := r.Style().Half(r.Text)
 			place := float64(n) / count * step
-			along := plane.Point{X: math.Mod(middle.X, step) / step, Y: math.Mod(middle.Y, step) / step}
-			inUp, inLevel := math.Abs(middle.X-place) < half.X+1.5, math.Abs(middle.Y-place) < half.Y+1.5
-			inUp, inLevel = inUp && math.Abs(along.Y-7.0/16) < 0.05, inLevel && math.Abs(along.X-7.0/16) < 0.02
-			require.True(t, inUp || inLevel, "page %d: %d stands at %v", p.Number, n, middle)
+			// Before the line, or short of where others cross it.
+			inGap := func(along, half float64) bool {
+				return along < -half || min(math.Mod(along, step), step-math.Mod(along, step)) > half
+			}
+			inUp := math.Abs(middle.X-place) < offLine && inGap(middle.Y, half.Y)
+			inLevel := math.Abs(middle.Y-place) < offLine && inGap(middle.X, half.X)
+			assert.True(t, inUp != inLevel, "page %d: %d stands at %v", p.Number, n, middle)
 			if inUp {
 				at["up "+r.Text] = append(at["up "+r.Text], middle)
 			}

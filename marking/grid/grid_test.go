@@ -88,7 +88,7 @@ func TestHowFarAGridReaches(t *testing.T) {
 		{"the most", 120 * 25.4, length.Inch, 120 * 25.4, ""},
 		{"the most in centimetres", 3000, length.Centimetre, 3000, ""},
 		{"nothing", 0, length.Inch, 0, "a grid cannot reach 0 in\nhint: say how far it is to reach, such as 14 in"},
-		{"less than nothing", -10, length.Centimetre, 0, "a grid cannot reach -1 cm\nhint: say how far it is to reach, such as 36 cm"},
+		{"less than nothing", -10, length.Centimetre, 0, "a grid cannot reach -1 cm\nhint: say how far it is to reach, such as 35 cm"},
 		{"too far", 121 * 25.4, length.Inch, 0, "a grid that reaches 121 in is larger than any piece\nhint: 120 in is the most; see whether the unit is the one meant"},
 		{"too far in centimetres", 3001, length.Centimetre, 0, "a grid that reaches 300.1 cm is larger than any piece\nhint: 300 cm is the most; see whether the unit is the one meant"},
 	} {

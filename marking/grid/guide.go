@@ -26,21 +26,30 @@ func guide(unit length.Unit) mark.Marking {
 		"Lay the pattern flat on the joined grid, its grain along a line that runs up; a piece for the fold with the fold on line 0. Let it lie as far down and to the left as it goes, and weigh it down.",
 		"Prick with a pin through each corner, and through a curve about every " + curveStep(unit) + ", more often where it bends. Or print the grid on tracing paper, lay it over and mark the points.",
 		"Lift the pattern and number the points, from the lower left corner up and all the way round.",
-		"Read each point to " + finest(unit) + ": first across, along the lower edge, then up. Write it on the next page.",
-		"Give every edge a name, and its points in their order. A corner belongs to both its edges: write it down in both, the same each time.",
+		"Read each point, first across, then up, and write it on the next page, which says how finely.",
+		"Give every edge a name, and its points in their order; a corner stands in both its edges.",
 		"Under the points of a curve write smooth = true. Straight edges need their two corners and no more.",
 		"Read the cut edge: the outline has seam allowances and hems in it, and allowance says how wide they are. Of a pattern without them read the stitch line, and write drawn-to = \"stitching\" in the piece.",
-		"Make the sheets, lay the pattern on them, and mend the points that are off.",
+		"Make the sheets and lay the pattern on them. Where one is off, count the points from the corner and mend the nearest.",
 	}
 	return m
 }
 
-// finest is the step that is read off the grid, in words.
+// finest says how finely corners and curves are read. Where points of a curve lie close, an
+// eighth of an inch is so much of the way between them that the curve is wavy.
 func finest(unit length.Unit) string {
 	if unit == length.Inch {
-		return "1/8 in"
+		return "Read corners to 1/8 in, curves to 1/16 in, between the lines: points of a curve closer than 3/4 in make it wavy if they are read to 1/8 in."
 	}
-	return "1 mm"
+	return "Read corners to 1 mm, curves to half of one, between the lines: points of a curve closer than " + unit.AsWritten(20) + " make it wavy if they are read to 1 mm."
+}
+
+// Called is what the line key calls the lines of a grid.
+func Called(unit length.Unit) map[mark.Role]string {
+	if unit == length.Inch {
+		return map[mark.Role]string{mark.RuledWhole: "whole inch", mark.RuledHalf: "1/2 in", mark.RuledFine: "1/8 in"}
+	}
+	return map[mark.Role]string{mark.RuledWhole: unit.AsWritten(10), mark.RuledHalf: "5 mm", mark.RuledFine: "1 mm"}
 }
 
 // curveStep is how far apart points of a curve are read, in words.
@@ -51,11 +60,15 @@ func curveStep(unit length.Unit) string {
 	return unit.AsWritten(25)
 }
 
+// begin says how a file is begun.
+const begin = "Begin the file with tuckmark start bodice.toml --pieces front,back. Put your points in place of its own, and take out the hem, turn and notch that your pattern has not."
+
 // table is the page that points are written on.
 func table(unit length.Unit) mark.Marking {
 	return mark.Marking{
 		Key: tableKey, Kind: mark.Grid, Name: "Points of a piece",
 		Notes: []string{"print this page once for each piece", "where two edges share a corner, it stands in both"},
+		Steps: []string{finest(unit), begin},
 		Form: &mark.Form{
 			Blanks:  []string{"name of the piece", fmt.Sprintf("unit of the file (of the grid: %s)", unit)},
 			Columns: []string{"edge", "point", "across", "up"},

@@ -20,7 +20,7 @@ type Size struct{ Wide, High float64 }
 // Usual is the size of a grid for which none is asked: a child's front, as pages that are
 // joined two by three hold it, of letter paper as of A4.
 func Usual(unit length.Unit) Size {
-	return Size{unit.Either(14*25.4, 360), unit.Either(24*25.4, 600)}
+	return Size{unit.Either(14*25.4, 350), unit.Either(24*25.4, 600)}
 }
 
 // step is from one whole line to the next, in mm: in millimetres they are 10 apart.

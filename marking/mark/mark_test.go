@@ -55,5 +55,5 @@ func TestEveryRoleHasAName(t *testing.T) {
 		assert.False(t, seen[role.String()], "two roles are called %q", role)
 		seen[role.String()] = true
 	}
-	assert.Contains(t, seen, "whole inch, or whole centimetre", "the last one")
+	assert.Contains(t, seen, "whole ruled line", "the last one")
 }

@@ -39,7 +39,7 @@ var roleNames = [roleCount]string{
 	"fold or press this way", "notch", "grain line", "edge of the block", "cross mark",
 	"match mark", "window to be cut", "cut away", "draw on this side",
 	"lay on the cut edge", "prick here",
-	"1/8 in, or 1 mm", "1/2 in, or 5 mm", "whole inch, or whole centimetre",
+	"finest ruled line", "half-way ruled line", "whole ruled line",
 }
 
 // String gives the name of the role as the line key prints it.

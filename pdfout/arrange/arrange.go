@@ -52,6 +52,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 	var stages []stage
 	pages := 0
 	for _, upright := range pieces {
+		upright = upright.Numbered(page)
 		st := stageFor(&stages, upright.Kind)
 		if upright.Fits(page.Window) {
 			st.small = append(st.small, upright)

@@ -86,13 +86,35 @@ func (s *Sheet) placeMarks(j *Join) {
 		s.Field.Take(room)
 		return at
 	}
-	j.marks[0] = take(s.besideLines(*j, 0.25, 0.03, 3, circle, withNumber))
-	j.marks[1] = take(s.besideLines(*j, 0.75, 0.03, 3, withNumber, circle))
+	on := s.marked(*j)
+	j.marks[0] = take(s.besideLines(on, 0.25, 0.03, 3, circle, withNumber))
+	j.marks[1] = take(s.besideLines(on, 0.75, 0.03, 3, withNumber, circle))
 	half := ink.Caption().Width(joinsHere(paper.MaxPages))/2 + markClear
 	named, room := s.besideLines(*j, 0.5, 0.01, 40, half, half)
-	if j.named = named; !s.isRuled() { // there numbers stand within the joins, where no page has this
-		s.Field.Take(room)
+	if s.isRuled() {
+		room.Half.Y = 0 // beside it no page has both this and a number
 	}
+	j.named = take(named, room)
+}
+
+// leastMarked is the least part of a join that has both its marks, in mm.
+const leastMarked = 40.0
+
+// marked is the part of a join on which its marks stand: of ruled paper what has lines, if that
+// is long enough.
+func (s *Sheet) marked(j Join) Join {
+	if !s.isRuled() {
+		return j
+	}
+	ruled, part := s.host().Bounds, j
+	within := func(q plane.Point) plane.Point {
+		return plane.Point{X: min(max(q.X, ruled.Min.X), ruled.Max.X), Y: min(max(q.Y, ruled.Min.Y), ruled.Max.Y)}
+	}
+	part.from, part.to = within(j.from), within(j.to)
+	if part.from.Distance(part.to) < leastMarked {
+		return j
+	}
+	return part
 }
 
 // besideLines finds a place on a join for what reaches some mm before and after it, and the

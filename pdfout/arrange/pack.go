@@ -67,8 +67,7 @@ func (p Packed) Laid() Piece {
 	if p.turned {
 		q = q.QuarterTurned()
 	}
-	low := p.Room.Min.Add(plane.Point{X: Spare, Y: Spare + q.Foot.Y}).Add(q.around.min)
-	return q.Moved(low.Sub(q.Bounds.Min))
+	return q.Moved(p.Room.Min.Sub(q.Corner()))
 }
 
 // Packing is a page being filled.

@@ -165,8 +165,11 @@ func (s *Sheet) panelInside(p Piece, places []plane.Point) bool {
 }
 
 // Kept returns a piece with the room that is kept on its page for its words, its sign and its
-// panel, as far as it goes on a page with that.
+// panel, as far as it goes on a page with that. Ruled paper has none of them.
 func (p Piece) Kept(window plane.Point) Piece {
+	if p.Kind.Ruled() {
+		return p
+	}
 	if words := p.withWords(); words.Fits(window) {
 		p = words
 	}

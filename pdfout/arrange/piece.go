@@ -132,7 +132,7 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 		p.Lines = append(p.Lines, l)
 		p.Bounds = p.Bounds.Union(l.Bounds())
 	}
-	if p.around.min != (plane.Point{}) || p.around.max != (plane.Point{}) {
+	if (p.around.min != plane.Point{} || p.around.max != plane.Point{}) && !p.Kind.Ruled() {
 		p = p.withWords() // they are not turned with it
 	}
 	return p
@@ -146,6 +146,11 @@ func (p Piece) Room() plane.Point {
 		X: max(p.Bounds.Width()+words.X+p.Aside, p.Foot.X) + 2*Spare,
 		Y: p.Bounds.Height() + words.Y + p.Foot.Y + 2*Spare,
 	}
+}
+
+// Corner is the lower left corner of that, in the piece's place.
+func (p Piece) Corner() plane.Point {
+	return p.Bounds.Min.Sub(p.around.min).Sub(plane.Point{X: Spare, Y: Spare + p.Foot.Y})
 }
 
 // withWords returns the piece with room for its words, each right by its place.

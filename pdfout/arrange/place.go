@@ -14,7 +14,8 @@ import (
 // where it lies at the lower left of its grid, which leaves the room beside it
 // in one part. The grid may lie anywhere within one pitch, so that it may have a
 // column or a row more than the smallest one and still print fewer pages. Every
-// row and every column of it has a page that is printed.
+// row and every column of it has a page that is printed. Ruled paper begins in the lower
+// left corner of its grid.
 
 // shortMark is the length, in mm, up to which a line is a short mark: a notch, a
 // cross, a small arrow. In two halves on two pages it is easily sewn over.
@@ -48,7 +49,7 @@ func (g Grid) over(p Piece, step plane.Point) Grid {
 	room := p.Room().Add(step)
 	g.Columns = windowsFor(room.X, g.Window.X, g.Overlap)
 	g.Rows = windowsFor(room.Y, g.Window.Y, g.Overlap)
-	g.origin = p.Bounds.Min.Sub(step).Sub(plane.Point{X: Spare, Y: Spare})
+	g.origin = p.Corner().Sub(step)
 	return g
 }
 
@@ -72,6 +73,9 @@ func (a placing) hopeless() bool {
 // whether its pages were all counted.
 func place(p Piece, page Grid) (placing, bool) {
 	tender := tenderOf(p.Lines)
+	if p.Kind.Ruled() {
+		return tender.under(page.over(p, plane.Point{}), p.Lines)
+	}
 	best, counted := tender.under(page.evenly(p), p.Lines)
 	if !counted || best.hopeless() {
 		return best, counted

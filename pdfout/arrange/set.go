@@ -26,6 +26,8 @@ type Set struct {
 	Cautions []string
 	// Kind says under the title what they are; "" for full-size marking sheets.
 	Kind string
+	// Called is what the line key calls lines by other names than those of their roles.
+	Called map[mark.Role]string
 	// Report is printed on pages of figures right behind those in front. Nil,
 	// and a report that says nothing, have none.
 	Report *mark.Report

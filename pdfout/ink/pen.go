@@ -25,12 +25,12 @@ const (
 	FineLine = 0.18
 )
 
-// The widths of ruled paper, in mm, from the same series, between those: ruled lines are never
-// taken for one that is on the cloth.
+// The widths of ruled paper, in mm: each about twice the next, and none that of a line that is on
+// the cloth. The finest are as fine as printers draw, so that a mark in pencil on them is seen.
 const (
-	wholeRuled = 0.5
-	halfRuled  = 0.25
-	fineRuled  = 0.13
+	wholeRuled = 0.6
+	halfRuled  = 0.3
+	fineRuled  = 0.1
 )
 
 // rhythm is what is seen along a line.

@@ -13,15 +13,16 @@ import (
 
 // Three widths, each about twice the next: 0.18, 0.35 and 0.7 mm of the series of ISO 128-2
 // (second hand, from a drafting course that states it). Which line has which is this program's
-// own choice: what ends cloth, what is sewn and folded, what is measured to.
+// own choice: what ends cloth, what is sewn and folded, what is measured to. Those of ruled paper
+// are others.
 func TestWidthsOfLines(t *testing.T) {
 	for width, roles := range map[float64][]mark.Role{
 		0.7:  {mark.Cut, mark.FoldEdge, mark.BlockEdge, mark.Placement},
 		0.35: {mark.Stitch, mark.Fold, mark.TuckFold, mark.TuckStitch, mark.PleatFold, mark.Arrow, mark.Grain, mark.Laid},
 		0.18: {mark.Centre, mark.TuckEnd, mark.Notch, mark.Cross, mark.Match, mark.Window, mark.Waste, mark.DrawHere, mark.Prick},
-		0.5:  {mark.RuledWhole},
-		0.25: {mark.RuledHalf},
-		0.13: {mark.RuledFine},
+		0.6:  {mark.RuledWhole},
+		0.3:  {mark.RuledHalf},
+		0.1:  {mark.RuledFine},
 	} {
 		for _, role := range roles {
 			assert.Equal(t, width, PenOf(role).Width, role)
