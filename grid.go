@@ -10,7 +10,7 @@ import (
 
 	"tuckmark/marking/grid"
 	"tuckmark/marking/length"
-	"tuckmark/marking/start"
+	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 )
 
@@ -50,7 +50,7 @@ func gridCommand() *cli.Command {
 
 // makeGrid writes the PDF of a grid, and says what it made.
 func makeGrid(say io.Writer, c *cli.Context, p printing) error {
-	unit, err := start.ReadUnit(cmp.Or(c.String("unit"), length.Inch.String()))
+	unit, err := source.ReadUnit(cmp.Or(c.String("unit"), length.Inch.String()))
 	if err != nil {
 		return optionFault("unit", err)
 	}

@@ -32,7 +32,7 @@ func questions(usual start.Answers) []question {
 			}},
 		{"unit", "Which unit: in, cm or mm?", usual.Unit.String(),
 			func(a *start.Answers, said string) (err error) {
-				a.Unit, err = start.ReadUnit(said)
+				a.Unit, err = source.ReadUnit(said)
 				return err
 			}},
 		{"size", "For which size or age?", usual.Size,

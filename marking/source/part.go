@@ -190,7 +190,7 @@ func (p part) centre(v Point, smooth bool, points said, n int) {
 func (p part) point(at fault.Place, nth int, q plane.Point) {
 	for _, mm := range []float64{q.X, q.Y} {
 		if _, err := length.Bounded(inMM(mm), mm); err != nil {
-			p.note(at, ofPoint(nth, err))
+			p.note(at, ofNth("point", nth, err))
 		}
 	}
 }

@@ -180,6 +180,10 @@ func unitWords() []string {
 	return []string{length.Inch: length.Inch.String(), length.Centimetre: length.Centimetre.String(), length.Millimetre: length.Millimetre.String()}
 }
 
+// ReadUnit takes up the word for a unit, as a file has it. The error is a *fault.Fault without
+// a place.
+func ReadUnit(said string) (length.Unit, error) { return chosen[length.Unit](said, unitWords()) }
+
 func (t *fileTable) piece() PieceSpec {
 	t.know("name", "cut", "layers", "fold", "drawn", "drawn-to", "print", "transfer", "grain", "enlarge", "rectangle", "outline", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
 	p := PieceSpec{

@@ -451,3 +451,13 @@ func TestReadListsTheFirstHundredMistakes(t *testing.T) {
 	assert.Equal(t, "f.toml: there are more mistakes: 150", lines[200])
 	assert.Equal(t, "hint: put the first ones right and try again", lines[201])
 }
+
+func TestReadUnit(t *testing.T) {
+	for _, u := range []length.Unit{length.Inch, length.Centimetre, length.Millimetre} {
+		got, err := ReadUnit(u.String())
+		require.NoError(t, err)
+		assert.Equal(t, u, got)
+	}
+	_, err := ReadUnit("inch")
+	assert.EqualError(t, err, "\"inch\" is not known here\nhint: write \"in\", \"cm\" or \"mm\"")
+}

@@ -82,7 +82,7 @@ func (r *fileReader) point(at fault.Place, nth int, pair []any) plane.Point {
 	r.noteUnspaced(at, pair[1], errY)
 	for _, err := range []error{errX, errY} {
 		if err != nil {
-			r.note(at, ofPoint(nth, err))
+			r.note(at, ofNth("point", nth, err))
 		}
 	}
 	return plane.Point{X: x, Y: y}
@@ -102,10 +102,11 @@ func pairHint(pair []any) string {
 	return pointsHint
 }
 
-// ofPoint says of which point something is wrong, counted from 1.
-func ofPoint(nth int, err error) error {
+// ofNth says of which of several points, or of other things, something is wrong, counted
+// from 1.
+func ofNth(what string, nth int, err error) error {
 	f := fault.At(fault.Place{}, err)
-	f.Cause = fmt.Sprintf("point %d: %s", nth, f.Cause)
+	f.Cause = fmt.Sprintf("%s %d: %s", what, nth, f.Cause)
 	return f
 }
 

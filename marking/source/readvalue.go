@@ -96,17 +96,21 @@ func checkLetters(s string, printable func(rune) bool) error {
 // without a word cannot be written.
 func choice[E ~int](t *fileTable, key string, words []string) Value[E] {
 	return value(t, key, func(v any) (E, error) {
-		hint := "write " + choices(words)
 		s, isText := v.(string)
-		chosen := slices.Index(words, s)
-		switch {
-		case !isText:
-			return 0, &fault.Fault{Cause: "must be text in quotes, but is " + asGiven(v), Hint: hint}
-		case s == "" || chosen < 0:
-			return 0, &fault.Fault{Cause: wording.Quoted(s) + " is not known here", Hint: hint}
+		if !isText {
+			return 0, &fault.Fault{Cause: "must be text in quotes, but is " + asGiven(v), Hint: "write " + choices(words)}
 		}
-		return E(chosen), nil
+		return chosen[E](s, words)
 	})
+}
+
+// chosen returns what a word stands for that is one of a choice.
+func chosen[E ~int](word string, words []string) (E, error) {
+	i := slices.Index(words, word)
+	if word == "" || i < 0 {
+		return 0, &fault.Fault{Cause: wording.Quoted(word) + " is not known here", Hint: "write " + choices(words)}
+	}
+	return E(i), nil
 }
 
 // choices lists the words of a choice in a sentence.

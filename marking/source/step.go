@@ -65,7 +65,7 @@ func (r *fileReader) stepped(at fault.Place, p Points, written string) (plane.Po
 	before := p.V[i-1]
 	moves, err := r.moves(written)
 	if err != nil {
-		r.note(at, ofPoint(i+1, err))
+		r.note(at, ofNth("point", i+1, err))
 		return before, nil
 	}
 	xs, ys := []number{{mm: before.X}}, []number{{mm: before.Y}}
@@ -82,7 +82,7 @@ func (r *fileReader) stepped(at fault.Place, p Points, written string) (plane.Po
 	_, errY := length.Bounded("the distance up", q.Y)
 	for _, err := range []error{errX, errY} {
 		if err != nil {
-			r.note(at, ofPoint(i+1, err))
+			r.note(at, ofNth("point", i+1, err))
 			return before, nil
 		}
 	}

@@ -93,7 +93,7 @@ func (t *fileTable) lengths(key string, allowed span) Lengths {
 			mm, err := t.measure(one, allowed)
 			t.noteUnspaced(t.at(key), one, err)
 			if err != nil {
-				return nil, ofNth(i+1, err)
+				return nil, ofNth("length", i+1, err)
 			}
 			all = append(all, mm)
 		}
@@ -113,15 +113,8 @@ func (p part) lengths(key string, v Lengths, allowed span) said {
 	}
 	for i, mm := range v.V {
 		if err := allowed.check(mm); err != nil {
-			p.note(s.at, ofNth(i+1, err))
+			p.note(s.at, ofNth("length", i+1, err))
 		}
 	}
 	return s
-}
-
-// ofNth says of which length of a list something is wrong, counted from 1.
-func ofNth(nth int, err error) error {
-	f := fault.At(fault.Place{}, err)
-	f.Cause = fmt.Sprintf("length %d: %s", nth, f.Cause)
-	return f
 }

@@ -4,10 +4,8 @@ import (
 	"strings"
 	"unicode"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
-	"tuckmark/marking/wording"
 )
 
 // Rules of this file: what cannot stand in a file is refused here, in the words in which it
@@ -39,14 +37,4 @@ func ReadPieces(said string, printable func(rune) bool) ([]string, error) {
 		return nil, faults.Sorted()
 	}
 	return names, nil
-}
-
-// ReadUnit takes up the word for a unit. The error is a *fault.Fault without a place.
-func ReadUnit(said string) (length.Unit, error) {
-	for _, u := range []length.Unit{length.Inch, length.Centimetre, length.Millimetre} {
-		if u.String() == said {
-			return u, nil
-		}
-	}
-	return length.Inch, &fault.Fault{Cause: wording.Quoted(said) + " is not known here", Hint: `write "in", "cm" or "mm"`}
 }

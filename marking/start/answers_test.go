@@ -44,13 +44,3 @@ func TestNamesOfAnySign(t *testing.T) {
 		withoutRemark(t, start.Answers{Title: name, Size: name, Unit: length.Inch, Pieces: append(names, "front", "back")})
 	}
 }
-
-func TestReadUnit(t *testing.T) {
-	for _, u := range units {
-		got, err := start.ReadUnit(u.String())
-		require.NoError(t, err)
-		assert.Equal(t, u, got)
-	}
-	_, err := start.ReadUnit("inch")
-	assert.EqualError(t, err, "\"inch\" is not known here\nhint: write \"in\", \"cm\" or \"mm\"")
-}
