@@ -56,11 +56,7 @@ func findStraight(piece *Piece, name source.Text, found *Findings) (BaseLine, bo
 	} else if line := piece.Line(name.V); line != nil {
 		path = line.Path
 	} else {
-		known := edgeKeys(piece)
-		for _, l := range piece.Lines {
-			known = append(known, l.Key)
-		}
-		found.unknown(name.Place, "edge or line", name.V, known)
+		found.noCourse(piece, name)
 		return b, false
 	}
 	if bent := path.Straightness(); bent > Straightness {
@@ -92,4 +88,22 @@ func (b BaseLine) meets(outline, line plane.Path) (v, along float64, ok bool) {
 		return b.V(last), line.Length(), true
 	}
 	return 0, 0, false
+}
+
+// metAt returns where the line at u meets a path, along the base. Where it does not, an end of
+// the path that lies no farther than near off it counts as meeting it.
+func (b BaseLine) metAt(path *plane.Tree, u, near float64) []float64 {
+	_, reach := b.Extent(path.Path())
+	line := plane.NewTree(b.Lengthwise(u, Stretch{reach.From - 1, reach.To + 1}))
+	var at []float64
+	for _, c := range plane.Crossings(path, line) {
+		at = append(at, b.V(c.At))
+	}
+	first, last := path.Path()[0], path.Path()[len(path.Path())-1]
+	for _, end := range []plane.Point{first, last} {
+		if len(at) == 0 && math.Abs(b.U(end)-u) <= near {
+			at = append(at, b.V(end))
+		}
+	}
+	return at
 }

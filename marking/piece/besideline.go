@@ -165,18 +165,7 @@ func (p *Piece) meetings(ls source.LineSpec, b BaseLine, name source.Text, found
 	if !ok {
 		return nil, false
 	}
-	_, vs := b.Extent(p.Outline)
-	line := b.Lengthwise(ls.At.V, Stretch{vs.From - nearEdge, vs.To + nearEdge})
-	var at []float64
-	for _, c := range plane.Crossings(plane.NewTree(line), met.tree) {
-		at = append(at, b.V(c.At))
-	}
-	path := met.tree.Path()
-	for _, end := range []plane.Point{path[0], path[len(path)-1]} {
-		if math.Abs(b.U(end)-ls.At.V) < nearEdge && len(at) == 0 {
-			at = append(at, b.V(end))
-		}
-	}
+	at := b.metAt(met.tree, ls.At.V, nearEdge)
 	if len(at) == 0 {
 		found.Add(name.Place, "name an edge or a line that it crosses", "the line does not meet %q", name.V)
 	}

@@ -84,6 +84,15 @@ func edgeKeys(p *Piece) []string {
 	return keys
 }
 
+// noCourse notes that a text names neither an edge nor a line of a piece.
+func (f *Findings) noCourse(p *Piece, name source.Text) {
+	known := edgeKeys(p)
+	for _, l := range p.Lines {
+		known = append(known, l.Key)
+	}
+	f.unknown(name.Place, "edge or line", name.V, known)
+}
+
 // findEdge returns the edge a text names, or notes that there is none and
 // returns -1.
 func (f *Findings) findEdge(p *Piece, name source.Text) int {

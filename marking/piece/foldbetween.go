@@ -31,11 +31,7 @@ func (p *Piece) boundOf(name source.Text, found *Findings) (bound, bool) {
 	if i := p.EdgeNumber(name.V); i >= 0 {
 		return bound{name, plane.NewTree(p.Edges[i].Path), i}, true
 	}
-	known := edgeKeys(p)
-	for _, l := range p.Lines {
-		known = append(known, l.Key)
-	}
-	found.unknown(name.Place, "edge or line", name.V, known)
+	found.noCourse(p, name)
 	return bound{}, false
 }
 
@@ -146,18 +142,7 @@ func (r FoldRow) clothAt(piece *Piece, u, v float64) (Stretch, bool) {
 // meetsAt returns where a fold at u meets a line, along the base. An end of the line that lies off
 // the fold by no more than an edge may bend counts as meeting it.
 func (r FoldRow) meetsAt(b bound, f Fold, u float64, found *Findings) (v float64, ok bool) {
-	line := b.tree.Path()
-	_, reach := r.Base.Extent(line)
-	beside := plane.NewTree(r.Base.Lengthwise(u, Stretch{reach.From - 1, reach.To + 1}))
-	var all []float64
-	for _, c := range plane.Crossings(b.tree, beside) {
-		all = append(all, r.Base.V(c.At))
-	}
-	for _, end := range []plane.Point{line[0], line[len(line)-1]} {
-		if len(all) == 0 && math.Abs(r.Base.U(end)-u) <= Straightness {
-			all = append(all, r.Base.V(end))
-		}
-	}
+	all := r.Base.metAt(b.tree, u, Straightness)
 	slices.Sort(all)
 	all = slices.CompactFunc(all, func(a, b float64) bool { return math.Abs(a-b) < SamePoint })
 	switch len(all) {
