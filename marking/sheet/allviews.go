@@ -40,7 +40,7 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 		if m.Kind != mark.CuttingSheet && m.Kind != mark.Piece {
 			continue
 		}
-		own := slices.Clone(m.Marks)
+		own, ownRounds := slices.Clone(m.Marks), roundsOf(m.Marks)
 		var more []mark.Mark
 		var told []string
 		for k, v := range views {
@@ -48,7 +48,8 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 			if same < 0 {
 				continue
 			}
-			apart := apartFrom(m.Marks, others[k][same].Marks)
+			theirs := others[k][same].Marks
+			apart, around := ownRounds.apart(theirs), roundsOf(theirs)
 			for _, one := range apart {
 				more = withLine(more, one, v.ViewName())
 			}
@@ -56,7 +57,7 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 				told = append(told, v.ViewName())
 			}
 			for n, one := range m.Marks {
-				if one.Name != "" && inAll(apartFrom(others[k][same].Marks, []mark.Mark{one})) > one.Path.Length()/2 {
+				if one.Name != "" && inAll(around.apart([]mark.Mark{one})) > one.Path.Length()/2 {
 					own[n].Name = one.Name + ", " + of.ViewName()
 				}
 			}
@@ -73,7 +74,7 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 func withLine(lines []mark.Mark, more mark.Mark, view string) []mark.Mark {
 	own := more.Name
 	for i, one := range lines {
-		if one.Called() == more.Called() && len(apartFrom([]mark.Mark{one}, []mark.Mark{more})) == 0 && len(apartFrom([]mark.Mark{more}, []mark.Mark{one})) == 0 {
+		if one.Called() == more.Called() && len(roundsOf([]mark.Mark{one}).apart([]mark.Mark{more})) == 0 && len(roundsOf([]mark.Mark{more}).apart([]mark.Mark{one})) == 0 {
 			if own != "" {
 				lines[i].Name += " and " + view
 			}
@@ -95,18 +96,26 @@ func inAll(lines []mark.Mark) float64 {
 	return all
 }
 
-// apartFrom returns the lines among others that go round a piece, cutting and stitch lines, its
-// fold and its centre, so far as they do not lie on lines of the same role.
-func apartFrom(lines, others []mark.Mark) []mark.Mark {
-	trees := map[mark.Role][]*plane.Tree{mark.Cut: nil, mark.Stitch: nil, mark.FoldEdge: nil, mark.Centre: nil}
+// rounds are the lines that go round a piece, by their roles: cutting and stitch lines, its fold
+// and its centre.
+type rounds map[mark.Role][]*plane.Tree
+
+// roundsOf finds those lines among others.
+func roundsOf(lines []mark.Mark) rounds {
+	r := rounds{mark.Cut: nil, mark.Stitch: nil, mark.FoldEdge: nil, mark.Centre: nil}
 	for _, one := range lines {
-		if _, round := trees[one.Role]; round {
-			trees[one.Role] = append(trees[one.Role], plane.NewTree(one.Path))
+		if _, round := r[one.Role]; round {
+			r[one.Role] = append(r[one.Role], plane.NewTree(one.Path))
 		}
 	}
+	return r
+}
+
+// apart returns such lines among others, so far as they do not lie on those of the same role.
+func (r rounds) apart(others []mark.Mark) []mark.Mark {
 	var apart []mark.Mark
 	for _, one := range others {
-		if own, round := trees[one.Role]; round {
+		if own, round := r[one.Role]; round {
 			apart = append(apart, one.InParts(elsewhere(one.Path, own))...)
 		}
 	}
