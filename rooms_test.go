@@ -27,7 +27,7 @@ marking/wording:; github.com/agnivade/levenshtein
 marking/length:      marking/fault marking/wording; golang.org/x/text/unicode/norm
 marking/drawing:     marking/plane marking/fault marking/wording marking/length
 marking/source:      marking/plane marking/fault marking/wording marking/length marking/drawing; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable
-marking/mark:        marking/plane
+marking/mark:        marking/plane marking/fault
 marking/piece:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark
 marking/garment:     marking/plane marking/fault marking/wording marking/length marking/source marking/piece
 marking/lay:         marking/plane marking/length marking/piece marking/garment

@@ -44,17 +44,22 @@ func (p Place) On(line int) Place {
 	return p
 }
 
+// InFile is the file and the line, as far as they are known: "linden.toml:31".
+func (p Place) InFile() string {
+	if p.File == "" || p.Line == 0 {
+		return p.File
+	}
+	return fmt.Sprintf("%s:%d", p.File, p.Line)
+}
+
 // Before begins a message with the place, as far as it is known:
 // "linden.toml:31: piece.front: ...".
 func (p Place) Before(message string) string {
 	if p.Key != "" {
 		message = p.Key + ": " + message
 	}
-	switch {
-	case p.File == "":
+	if p.File == "" {
 		return message
-	case p.Line == 0:
-		return p.File + ": " + message
 	}
-	return fmt.Sprintf("%s:%d: %s", p.File, p.Line, message)
+	return p.InFile() + ": " + message
 }

@@ -19,3 +19,13 @@ func TestPlaceUnder(t *testing.T) {
 		assert.Equal(t, c.want, Place{Key: c.path}.Under(c.key).Key)
 	}
 }
+
+func TestPlaceInFile(t *testing.T) {
+	for want, place := range map[string]Place{
+		"linden.toml:31": {"linden.toml", "piece.front.edge.neck", 31},
+		"linden.toml":    {File: "linden.toml", Key: "title"},
+		"":               {Key: "piece.front", Line: 4},
+	} {
+		assert.Equal(t, want, place.InFile())
+	}
+}

@@ -16,6 +16,7 @@
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
 //	task.go     a step of the order of work
 //	report.go   the figures: tables, sentences, pictures
+//	told.go     what is said of a line that is pointed at, and of a place of the file
 //
 // Decided here:
 //
