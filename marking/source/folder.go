@@ -35,14 +35,13 @@ func (r *fileReader) beside(at fault.Place, name, end string) ([]byte, bool) {
 		r.report(at, cause, hint)
 		return nil, false
 	}
-	f, err := r.folder.Open(name)
+	data, err := r.fromFolder(name)
+	if r.opened != nil {
+		r.opened(r.asNamed(name), data)
+	}
 	if err == nil {
-		defer f.Close()
-		var data []byte
-		if data, err = io.ReadAll(io.LimitReader(f, MaxFileSize+1)); err == nil {
-			r.alsoRead[r.asNamed(name)] = true
-			return data, r.smallEnough(at, name, data)
-		}
+		r.alsoRead[r.asNamed(name)] = true
+		return data, r.smallEnough(at, name, data)
 	}
 	if errors.Is(err, fs.ErrNotExist) {
 		if near := r.nearFile(name, end); near != "" {
@@ -53,6 +52,21 @@ func (r *fileReader) beside(at fault.Place, name, end string) ([]byte, bool) {
 		r.report(at, fmt.Sprintf("the file %s cannot be read", wording.Quoted(name)), hint)
 	}
 	return nil, false
+}
+
+// fromFolder returns a file of the folder, of one that is too large so much that it shows; nil
+// with an error.
+func (r *fileReader) fromFolder(name string) ([]byte, error) {
+	f, err := r.folder.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	data, err := io.ReadAll(io.LimitReader(f, MaxFileSize+1))
+	if err != nil {
+		return nil, err
+	}
+	return data, nil
 }
 
 func (r *fileReader) smallEnough(at fault.Place, name string, data []byte) bool {

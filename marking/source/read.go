@@ -41,6 +41,11 @@ type Reader struct {
 	// Folder is the folder of the file, with what is below it. Files that the file names are
 	// read from there; where it is nil, it may name none.
 	Folder fs.FS
+	// Opened is told, where it is not nil, of each file that the file names and that is looked
+	// for in the folder: what messages call it, and all that was read of it, nil where it
+	// cannot be had. It is told so whatever is wrong with the files, of one as often as it is
+	// looked for. What it is handed must not be changed.
+	Opened func(file string, data []byte)
 	// View is the view that Read makes; "" is the file as it stands.
 	View string
 }
@@ -82,7 +87,7 @@ func (rd Reader) read(file string, data []byte) ([]*Spec, fault.List) {
 	if len(data) > MaxFileSize {
 		return nil, fault.List{TooLarge(file, int64(len(data)))}
 	}
-	r := &fileReader{file: file, folder: rd.Folder, printable: rd.Printable, bytes: len(data), inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
+	r := &fileReader{file: file, folder: rd.Folder, opened: rd.Opened, printable: rd.Printable, bytes: len(data), inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
 	layers := r.fileLayers(data, "", nil)
 	if layers == nil {
 		return nil, r.faults

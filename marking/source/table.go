@@ -19,8 +19,9 @@ import (
 // fileReader collects what is wrong with a file while it is read.
 type fileReader struct {
 	file      string
-	folder    fs.FS           // of that and of what it names; nil where there is none
-	alsoRead  map[string]bool // files of the folder that were read, as messages name them
+	folder    fs.FS                // of that and of what it names; nil where there is none
+	opened    func(string, []byte) // is told of files of the folder; nil where nobody asks
+	alsoRead  map[string]bool      // files of the folder that were read, as messages name them
 	unit      length.Unit
 	printable func(rune) bool
 	drawings  map[string]*drawing.Drawing // by their names in the folder; nil those that cannot be had
