@@ -11,6 +11,7 @@
 //	role.go     what a line is for
 //	mark.go     one line
 //	word.go     what is written at a place of them
+//	pressed.go  a piece with its tucks and pleats sewn and pressed
 //	sketch.go   a small drawing beside the notes
 //	kind.go     what a marking is for, and which side of the cloth lies up
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
