@@ -48,6 +48,7 @@ pdfout/report:       marking/plane marking/fault marking/wording marking/length 
 pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
+pdfout/serve:        marking/fault
 pdfout/proof:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
 main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
