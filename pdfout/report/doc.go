@@ -13,6 +13,7 @@
 //	table.go         tables
 //	grid.go          the stops that all their numbers end at
 //	picture.go       a picture of how things lie
+//	drawing.go       the same by itself, in the room there is for it
 //	picturebands.go  what is said of the bands of a picture
 //	picturenames.go  the names of its shapes
 //	band.go          bands, and pages of them

@@ -5,7 +5,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/wording"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -99,38 +98,24 @@ func (c pictureScale) box(b mark.Band, p mark.Picture) plane.Box {
 }
 
 // scaleOf finds the scale of a picture, and whether it lies on its side.
-func (s setter) scaleOf(p mark.Picture) pictureScale {
-	size := plane.Point{X: p.Width, Y: p.Height}
-	room := plane.Point{X: s.width, Y: pictureShare * s.page.Height()}
-	c := pictureScale{lying: s.count == 1 && p.Height > lyingFrom*p.Width}
+func (r room) scaleOf(p mark.Picture) pictureScale {
+	size, width, height := plane.Point{X: p.Width, Y: p.Height}, r.width, r.height
+	c := pictureScale{lying: r.across && p.Height > lyingFrom*p.Width}
 	if c.lying {
 		size = plane.Point{X: p.Height, Y: p.Width}
 		if slices.ContainsFunc(p.Bands, func(b mark.Band) bool { return b.Text != "" }) {
-			room.Y -= bandLines*ink.Caption().Step() + bandTextOver
+			height -= bandLines*ink.Caption().Step() + bandTextOver
 		}
 	}
-	c.scale = min(mostScale, room.X/size.X, room.Y/size.Y)
+	c.scale = min(mostScale, width/size.X, height/size.Y)
 	c.frame = plane.Box{Min: plane.Point{Y: -size.Y * c.scale}, Max: plane.Point{X: size.X * c.scale}}
 	return c
 }
 
 // picture sets a picture with its caption, and what had no room in it.
 func (s setter) picture(p mark.Picture) setPicture {
-	if len(p.Bands) == 0 {
-		p.Bands = []mark.Band{{To: p.Height, Width: p.Width}}
-	}
-	c := s.scaleOf(p)
-	drawn := &picture{frame: c.frame}
-	drawn.setBands(p, c)
-	pieces := drawn.setShapes(p, c)
-	f := drawn.newField(pieces)
-	unsaid := drawn.sayOutside(p, c, f, s.width)
-	numbered, left := drawn.nameShapes(pieces, f)
-	unsaid = drawn.sayInside(unsaid, f, pieces)
-
-	b := band{picture: drawn, above: pictureAbove}
-	b.Height = drawn.over + c.frame.Height()
-	bands := []band{b}
+	drawn := room{s.width, pictureShare * s.page.Height(), s.count == 1}.draw(p)
+	bands := []band{{Lines: text.Lines{Height: drawn.Height()}, picture: drawn.picture, above: pictureAbove}}
 	aside := ink.Text()
 	say := func(words string, style ink.Style) {
 		more := bandsOf(text.WrapMeasures(words, style, min(s.width, mostMeasure)), style, 0)
@@ -140,15 +125,15 @@ func (s setter) picture(p mark.Picture) setPicture {
 	if p.Caption != "" {
 		say(p.Caption, ink.Caption())
 	}
-	for _, one := range unsaid {
-		say(one.text, aside)
+	for _, words := range drawn.Unsaid {
+		say(words, aside)
 	}
-	bands = append(bands, s.legend(numbered)...)
-	if len(left) > 0 {
-		say("Too small to be marked here: "+wording.Listed(left, "and")+".", aside)
+	bands = append(bands, s.legend(drawn.Signed)...)
+	if drawn.Left != "" {
+		say(drawn.Left, aside)
 	}
 	bands[0].keep = len(bands) > 1
-	return setPicture{bands, namesOf(p), len(numbered), len(left)}
+	return setPicture{bands, namesOf(p), len(drawn.Signed), drawn.left}
 }
 
 // namesOf counts the different names of a picture's shapes.

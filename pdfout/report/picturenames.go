@@ -16,13 +16,13 @@ import (
 // number of its part, or a letter where it is none, in it or beside it, which stands with the
 // name under the picture.
 
-// signed is a name under a picture, with the sign that shapes have instead of it.
-type signed struct{ sign, name string }
+// Signed is a name under a picture, with the sign that shapes have instead of it.
+type Signed struct{ Sign, Name string }
 
 // nameShapes writes the names into the shapes, and a sign in a shape or beside it where a name
 // has no room. It returns the names of the signs, and the names of shapes that have no room even
 // for a sign, each once.
-func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []signed, left []string) {
+func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []Signed, left []string) {
 	missing := map[string]bool{}
 	for _, p := range pieces {
 		if p.Name == "" {
@@ -32,15 +32,15 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []
 		if d.nameIn(p, f, places, p.Name, ink.Text(), []plane.Point{text.Across(), text.Up()}) {
 			continue
 		}
-		known := slices.IndexFunc(signs, func(s signed) bool { return s.name == p.Name })
+		known := slices.IndexFunc(signs, func(s Signed) bool { return s.Name == p.Name })
 		sign := nextSign(p.Part, signs)
 		if known >= 0 {
-			sign = signs[known].sign
+			sign = signs[known].Sign
 		}
 		switch {
 		case d.nameIn(p, f, places, sign, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, sign):
 			if known < 0 {
-				signs = append(signs, signed{sign, p.Name})
+				signs = append(signs, Signed{sign, p.Name})
 			}
 		case !missing[p.Name]:
 			missing[p.Name] = true
@@ -52,13 +52,13 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []
 
 // nextSign is the sign of a part that has none yet: its number, or letters where it has none; with
 // a letter behind the number where another way to lie has that, as the upper layer alone.
-func nextSign(part int, signs []signed) string {
+func nextSign(part int, signs []Signed) string {
 	number := ""
 	if part > 0 {
 		number = strconv.Itoa(part)
 	}
 	sign := number
-	for n := 0; sign == "" || slices.ContainsFunc(signs, func(s signed) bool { return s.sign == sign }); n++ {
+	for n := 0; sign == "" || slices.ContainsFunc(signs, func(s Signed) bool { return s.Sign == sign }); n++ {
 		sign = number + letterOf(n)
 	}
 	return sign
@@ -106,14 +106,14 @@ func (d *picture) numberBeside(p arrange.Piece, f *arrange.Field, pieces []arran
 }
 
 // legend sets the names of signs in columns, row by row.
-func (s setter) legend(all []signed) []band {
+func (s setter) legend(all []Signed) []band {
 	if len(all) == 0 {
 		return nil
 	}
 	heavy, light := ink.StrongText(), ink.Text()
 	widest, names := 0.0, []string(nil)
 	for _, one := range all {
-		widest, names = max(widest, heavy.Width(one.sign)), append(names, one.name)
+		widest, names = max(widest, heavy.Width(one.Sign)), append(names, one.Name)
 	}
 	indent := widest + text.RuleAway
 	column := min(indent+text.LongestWord(names, light), legendMost)
@@ -126,7 +126,7 @@ func (s setter) legend(all []signed) []band {
 		b := &bands[len(bands)-1]
 		set := text.LinesOf(text.WithinLines(name, light, column-indent+roundingOff, wordLines), light)
 		left := float64(i%count) * (column + legendApart)
-		b.Say(all[i].sign, heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
+		b.Say(all[i].Sign, heavy, plane.Point{X: left, Y: -heavy.Step() + heavy.Foot()})
 		b.With(set, plane.Point{X: left + indent})
 		b.Height = max(b.Height, set.Height)
 	}
