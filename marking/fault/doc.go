@@ -6,9 +6,10 @@
 // the screen, and none words again what another has said. Never known here: what was asked
 // for, and who is told.
 //
-//	fault.go  one mistake
-//	place.go  where something stands that somebody wrote
-//	list.go   all mistakes that were found together
+//	fault.go    one mistake
+//	place.go    where something stands that somebody wrote
+//	list.go     all mistakes that were found together
+//	excerpt.go  the lines around a place
 //
 // Decided here: the mistakes of a file are collected and told together, in the order of
 // their lines; of a length, of paper or of a command line there is one. Whoever first knows

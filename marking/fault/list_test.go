@@ -7,7 +7,7 @@ import (
 )
 
 func TestListError(t *testing.T) {
-	file, key := Place{File: "linden.toml"}, Place{"linden.toml", "piece.front.edge.neck", 31}
+	file, key := Place{File: "linden.toml"}, Place{File: "linden.toml", Key: "piece.front.edge.neck", Line: 31}
 	tests := []struct {
 		name string
 		all  List

@@ -14,6 +14,8 @@ type Place struct {
 	File string // as it was named; "" where it is not known, or there is none
 	Key  string // dotted key, such as piece.front.edge.neck; "" is the file as a whole
 	Line int    // counted from 1; 0 when it is not known
+	// Column is the letter of the line, counted from 1, where no key says what is meant; else 0.
+	Column int
 }
 
 // bareKey is a key that stands without quotes.
@@ -38,9 +40,9 @@ func (p Place) Last() string { return lastPart.FindString(p.Key) }
 // lastPart is the end of a dotted key, from behind the last point that parts it.
 var lastPart = regexp.MustCompile(`(?:"(?:[^"\\]|\\.)*"|[^.]*)$`)
 
-// On returns the place on another line.
+// On returns the place on another line, at no column of it.
 func (p Place) On(line int) Place {
-	p.Line = line
+	p.Line, p.Column = line, 0
 	return p
 }
 

@@ -7,7 +7,7 @@ import (
 )
 
 func TestPlaceUnder(t *testing.T) {
-	assert.Equal(t, Place{"linden.toml", "neck", 3}, Place{File: "linden.toml", Line: 3}.Under("neck"))
+	assert.Equal(t, Place{File: "linden.toml", Key: "neck", Line: 3}, Place{File: "linden.toml", Line: 3}.Under("neck"))
 	for _, c := range []struct{ path, key, want string }{
 		{"piece.front.edge", "neck-2_b", "piece.front.edge.neck-2_b"},
 		{"piece.front.edge", "centre front", `piece.front.edge."centre front"`},
@@ -22,7 +22,7 @@ func TestPlaceUnder(t *testing.T) {
 
 func TestPlaceInFile(t *testing.T) {
 	for want, place := range map[string]Place{
-		"linden.toml:31": {"linden.toml", "piece.front.edge.neck", 31},
+		"linden.toml:31": {File: "linden.toml", Key: "piece.front.edge.neck", Line: 31},
 		"linden.toml":    {File: "linden.toml", Key: "title"},
 		"":               {Key: "piece.front", Line: 4},
 	} {

@@ -2,7 +2,6 @@ package source
 
 import (
 	"errors"
-	"slices"
 
 	"github.com/BurntSushi/toml"
 
@@ -32,14 +31,27 @@ func readOn(text string) (root *spot, values map[string]any, faults fault.List) 
 		if f == nil {
 			return root, values, faults
 		}
-		if !slices.ContainsFunc(faults, func(told *fault.Fault) bool { return *told == *f }) {
-			faults = append(faults, f)
-		}
+		faults = withSlip(faults, f)
 		if mended == "" || len(faults) == mostSlips || rest < len(text) {
 			return nil, nil, faults
 		}
 		text = mended
 	}
+}
+
+// withSlip returns slips and one more, without what is told of its line already. Of a line that
+// has been put right it is not known any more at which of its letters another slip was.
+func withSlip(faults fault.List, f *fault.Fault) fault.List {
+	for _, told := range faults {
+		if told.Place.Line != f.Place.Line {
+			continue
+		}
+		if told.Cause == f.Cause && told.Hint == f.Hint && told.Place.Key == f.Place.Key {
+			return faults
+		}
+		f.Place.Column = 0
+	}
+	return append(faults, f)
 }
 
 // valuesOf returns the values of a text that findSpots has let pass, or its first slip and

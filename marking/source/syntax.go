@@ -47,6 +47,7 @@ func syntaxFault(text string, e toml.ParseError, root *spot) (f *fault.Fault, me
 	if s.repeated(f, root) {
 		return f, ""
 	}
+	f.Place.Column = 1 + utf8.RuneCountInString(s.line[:s.column])
 	for _, explain := range []func(*slip) (string, string){
 		(*slip).strangeSpace, (*slip).curlyQuote, (*slip).openQuote, (*slip).escape, (*slip).lengthWithoutQuotes, (*slip).decimalComma,
 		(*slip).openArray, (*slip).badName, (*slip).badNumber, (*slip).badValue, (*slip).afterValue,

@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 	"unicode/utf16"
@@ -277,5 +278,34 @@ func TestOpenedBefore(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			assert.Equal(t, tt.want, openedBefore(tt.text))
 		})
+	}
+}
+
+// A slip has the letter at which it shows, in the line as it is in the file.
+func TestWhereASlipShows(t *testing.T) {
+	for _, c := range []struct{ text, want string }{
+		{"a = 1\nwidth = 3/8", "2: width = 3^/8"},
+		{"points = [[0, 12], [1 1/2, 4]]", "1: points = [[0, 12], [1 ^1/2, 4]]"},
+		{"\ufeffsize = “18”", "1: size = ^“18”"},
+		{"größe = 3", "1: gr^öße = 3"},
+		{"[piece.front", "1: [piece.fron^t"},
+		{"a = [1\n", "1: a = [1^"},
+		{"a = [[1 2], [3/4, 5]]", "1: a = [[1 ^2], [3/4, 5]]; 1"},
+		{"a = 3/8\r\nb = 5/8", "1: a = 3^/8; 2: b = 5^/8"},
+		{"a = 1\na = 2", "2"},
+	} {
+		_, err := Read("f.toml", []byte(c.text), func(rune) bool { return true })
+		all, isList := err.(fault.List)
+		require.True(t, isList, "%q: %v", c.text, err)
+		var shown []string
+		for _, f := range all {
+			told := strconv.Itoa(f.Place.Line)
+			if at := f.Place.Column; at > 0 {
+				line := []rune(strings.TrimPrefix(strings.Split(c.text, "\n")[f.Place.Line-1], "\ufeff"))
+				told += ": " + strings.TrimSuffix(string(line[:at-1])+"^"+string(line[at-1:]), "\r")
+			}
+			shown = append(shown, told)
+		}
+		assert.Equal(t, c.want, strings.Join(shown, "; "), "%q", c.text)
 	}
 }
