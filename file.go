@@ -221,11 +221,18 @@ func writeOut(w io.Writer, what string, data []byte) error {
 	return nil
 }
 
+// texts are the files that were looked for when one was read, by what messages call them, with
+// what was read of each; nil of one that cannot be had.
+type texts map[string][]byte
+
+// opened notes a file.
+func (t texts) opened(name string, data []byte) { t[name] = data }
+
 // readPattern reads a file and checks it, in one of its views, or, where that is "", as it
 // stands.
 func readPattern(in, view string) (*garment.Pattern, error) {
 	var spec *source.Spec
-	err := reading(in, func(r source.Reader, data []byte) (err error) {
+	err := texts{}.reading(in, func(r source.Reader, data []byte) (err error) {
 		r.View = view
 		spec, err = r.Read(in, data)
 		return err
@@ -238,8 +245,17 @@ func readPattern(in, view string) (*garment.Pattern, error) {
 
 // readViews reads a file as it stands, and then in each of its views.
 func readViews(in string) ([]*garment.Pattern, error) {
+	all, err := texts{}.readAll(in)
+	if len(all) == 1 {
+		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
+	}
+	return all, err
+}
+
+// readAll reads a file as it stands, and then in each of its views, if it has some.
+func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 	var specs []*source.Spec
-	err := reading(in, func(r source.Reader, data []byte) (err error) {
+	err := t.reading(in, func(r source.Reader, data []byte) (err error) {
 		specs, err = r.ReadAll(in, data)
 		return err
 	})
@@ -254,20 +270,18 @@ func readViews(in string) ([]*garment.Pattern, error) {
 		}
 		all = append(all, one)
 	}
-	if len(all) == 1 {
-		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
-	}
 	return all, nil
 }
 
 // reading has a file read. What it names is read from its own folder and below, and nowhere
 // else.
-func reading(in string, read func(source.Reader, []byte) error) error {
+func (t texts) reading(in string, read func(source.Reader, []byte) error) error {
 	data, err := readFile(in)
+	t.opened(in, data)
 	if err != nil {
 		return err
 	}
-	reader := source.Reader{Printable: ink.CanPrint}
+	reader := source.Reader{Printable: ink.CanPrint, Opened: t.opened}
 	if folder, err := os.OpenRoot(filepath.Dir(in)); err == nil {
 		defer folder.Close()
 		reader.Folder = folder.FS()

@@ -65,10 +65,10 @@ func paperFlags() []cli.Flag {
 	}
 }
 
-// pieceFlags are the options that say which pieces are printed, and how.
+// pieceFlags are the options that say which pieces are printed, and how; which view of them
+// is said by viewFlag.
 func pieceFlags() []cli.Flag {
 	return []cli.Flag{
-		viewFlag(),
 		&cli.StringFlag{Name: "pieces", Usage: "print only these pieces, such as `front,back`, and no figures"},
 		&cli.StringFlag{Name: "transfer", Usage: "how the lines come onto the cloth: `WAY` is " + source.TransferChoices() + ", or several with commas between them (without it: what the file says)"},
 		&cli.StringFlag{Name: "dots", Usage: "prick lines no farther apart than `LENGTH` (without it: 1/4 in, on curves)"},
@@ -266,33 +266,48 @@ func (p printing) open(in string) (opened, error) {
 	if err != nil {
 		return opened{}, err
 	}
-	o := opened{keys: keysOf(whole)}
-	if o.pattern, err = p.chosen(whole); err != nil {
-		return opened{}, err
-	}
+	var views []*garment.Pattern
 	if p.allViews {
-		if o.others, err = p.otherViews(in); err != nil {
+		if views, err = readViews(in); err != nil {
 			return opened{}, err
 		}
 	}
-	o.paper, err = p.paperIn(whole.Unit)
-	return o, err
+	return p.take(whole, views)
 }
 
-// otherViews are the views of a file that are not the one which is made.
-func (p printing) otherViews(in string) ([]*garment.Pattern, error) {
-	views, err := readViews(in)
-	var others []*garment.Pattern
-	for _, one := range views {
-		if one.View == p.view {
-			continue
-		}
-		if one, err = p.chosen(one); err != nil {
+// openAll reads a file as it stands, and then in each of its views, if it has some. What was
+// read is noted in t, whatever is wrong.
+func (p printing) openAll(t texts, in string) ([]opened, error) {
+	views, err := t.readAll(in)
+	var all []opened
+	for _, whole := range views {
+		one, err := p.take(whole, views)
+		if err != nil {
 			return nil, err
 		}
-		others = append(others, one)
+		all = append(all, one)
 	}
-	return others, err
+	return all, err
+}
+
+// take takes of a pattern what is meant; views are all of its file, of which the others are
+// taken too where they are to be drawn.
+func (p printing) take(whole *garment.Pattern, views []*garment.Pattern) (o opened, err error) {
+	o.keys = keysOf(whole)
+	if o.pattern, err = p.chosen(whole); err != nil {
+		return opened{}, err
+	}
+	for _, other := range views {
+		if !p.allViews || other.View == whole.View {
+			continue
+		}
+		if other, err = p.chosen(other); err != nil {
+			return opened{}, err
+		}
+		o.others = append(o.others, other)
+	}
+	o.paper, err = p.paperIn(whole.Unit)
+	return o, err
 }
 
 // keysOf are the keys of the pieces of a pattern.

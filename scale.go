@@ -24,7 +24,7 @@ func scaleCommand() *cli.Command {
 	return &cli.Command{
 		Name:  "scale",
 		Usage: "say what the printer did to the sheets, from the check square as it was measured",
-		Flags: append(slices.Concat(paperFlags(), pieceFlags(), pageFlags(), squareFlags()),
+		Flags: append(slices.Concat(paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), pageFlags(), squareFlags()),
 			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)

@@ -27,7 +27,7 @@ func sheetCommand() *cli.Command {
 				Usage: "write the sheets to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter (without it: beside FILE, under its name and those of the pieces that --pieces names)",
 			},
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
-		}, slices.Concat(pageFlags(), paperFlags(), pieceFlags(), squareFlags())...),
+		}, slices.Concat(pageFlags(), paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, "tuckmark sheet linden.toml -o linden.pdf")
 			if err != nil {
