@@ -50,6 +50,7 @@ pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
 pdfout/proof:
+pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
 main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
 `
@@ -104,7 +105,7 @@ func TestRoomsStandAboveWhatTheyImport(t *testing.T) {
 // forTests reports whether a room is there for the tests of others: what they draw, and
 // how they read what was drawn.
 func forTests(room string) bool {
-	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen", "pdfout/proof", "pdfout/sets"}, room)
+	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen", "pdfout/proof", "pdfout/sets", "pdfout/screen/browser"}, room)
 }
 
 // importsOfRooms returns what the files of every folder import, tests left out.
