@@ -49,6 +49,7 @@ pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
+pdfout/watch:; github.com/fsnotify/fsnotify
 pdfout/proof:
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
