@@ -50,6 +50,7 @@ pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
 pdfout/watch:; github.com/fsnotify/fsnotify
+pdfout/board:        marking/plane pdfout/paper pdfout/ink pdfout/text pdfout
 pdfout/proof:
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require

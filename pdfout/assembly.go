@@ -67,13 +67,13 @@ func (p picture) height() float64 {
 }
 
 // joinedSheets are the sheets of several pages.
-func (b *book) joinedSheets() []*laidSheet {
+func (b *Book) joinedSheets() []*laidSheet {
 	return slices.DeleteFunc(slices.Clone(b.sheets), func(s *laidSheet) bool { return len(s.Cells) == 1 })
 }
 
 // pictureSection are the pictures of all sheets, in rows: as large as have room in a height,
 // over the cautions or else without them; where they are too small for that, in parts.
-func (b *book) pictureSection(width, height float64) []entry {
+func (b *Book) pictureSection(width, height float64) []entry {
 	if !b.joined() {
 		return nil
 	}
@@ -94,7 +94,7 @@ func (b *book) pictureSection(width, height float64) []entry {
 
 // areaFits reports whether pictures with pages of a width are not larger than a room, all
 // together and each for itself.
-func (b *book) areaFits(width float64, room plane.Point) bool {
+func (b *Book) areaFits(width float64, room plane.Point) bool {
 	if room.Y <= 0 {
 		return false
 	}
@@ -112,7 +112,7 @@ func (b *book) areaFits(width float64, room plane.Point) bool {
 
 // picturesOf returns the pictures of all sheets of pieces with pages of a width, in
 // parts no larger than the room.
-func (b *book) picturesOf(width float64, room plane.Point) []picture {
+func (b *Book) picturesOf(width float64, room plane.Point) []picture {
 	var all []picture
 	for _, s := range b.joinedSheets() {
 		g := s.Grid

@@ -19,8 +19,8 @@ import (
 // the forms, since they are filled in before anything is marked, and then the sheets, in
 // the order in which their parts are used, each with its pages in the order of gluing.
 
-// book is a set planned to the page.
-type book struct {
+// Book is a set planned to the page.
+type Book struct {
 	set   arrange.Set
 	paper paper.Paper
 	// leaf is what the pages in front, of figures and with forms are planned for:
@@ -52,15 +52,15 @@ type laidPiece struct {
 }
 
 // newBook is a book of a set without any page.
-func newBook(set arrange.Set, on, leaf paper.Paper) *book {
-	return &book{set: set, paper: on, leaf: leaf, roles: rolesIn(set), drawn: madeOf(set)}
+func newBook(set arrange.Set, on, leaf paper.Paper) *Book {
+	return &Book{set: set, paper: on, leaf: leaf, roles: rolesIn(set), drawn: madeOf(set)}
 }
 
 // number numbers the pages, and lays those in front. How many these are hangs on the
 // numbers that stand on them, though hardly: they are numbered for as many as there were,
 // and laid again until there are no others. More of them give no smaller numbers, and
 // smaller numbers no more of them: that comes to an end.
-func (b *book) number() {
+func (b *Book) number() {
 	if b.paper.WhollyOnOne() {
 		for i, s := range b.sheets {
 			s.first = i + 1
@@ -84,7 +84,7 @@ func (b *book) number() {
 const mostLayings = 6
 
 // numberBehind numbers the pages behind so many in front.
-func (b *book) numberBehind(front int) {
+func (b *Book) numberBehind(front int) {
 	b.pages = front + len(b.figures)
 	for _, s := range b.all() {
 		s.first = b.pages + 1
@@ -93,7 +93,7 @@ func (b *book) numberBehind(front int) {
 }
 
 // findPieces notes on which sheet each piece lies.
-func (b *book) findPieces() {
+func (b *Book) findPieces() {
 	b.laid = map[string][]laidPiece{}
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
@@ -103,12 +103,12 @@ func (b *book) findPieces() {
 }
 
 // all are the sheets in the order of their pages.
-func (b *book) all() []*laidSheet { return slices.Concat(b.forms, b.sheets) }
+func (b *Book) all() []*laidSheet { return slices.Concat(b.forms, b.sheets) }
 
 // letter finds the places of the joins, numbered through all sheets, and of all that
 // is written on the sheets. What has no room there is on pages after them; paper that has
 // everything on one page grows instead.
-func (b *book) letter() {
+func (b *Book) letter() {
 	next := 1
 	var all []*laidSheet
 	for _, s := range b.sheets {
@@ -130,44 +130,62 @@ func (b *book) letter() {
 	}
 }
 
-// draw draws all pages.
-func (b *book) draw(d ink.Canvas) {
-	if b.paper.WhollyOnOne() {
-		b.drawWhole(d)
+// DrawPage draws a page by its number, which is one of those that Pages tells, on a new page of
+// the canvas.
+func (b *Book) DrawPage(d ink.Canvas, n int) {
+	number := b.pageNumber(n)
+	if s, k := b.sheetOf(n); s != nil {
+		d.NewPage(s.Paper)
+		b.drawPage(d, s.page(k), number)
+		b.drawPanels(d, s, number)
 		return
 	}
-	b.drawFirst(d)
-	for i := 1; i < len(b.front); i++ {
-		d.NewPage(b.paper)
-		b.drawFront(d, i, b.pageNumber(i+1))
+	d.NewPage(b.paper)
+	if n <= len(b.front) {
+		b.drawFront(d, n-1, number)
+	} else {
+		b.drawFigures(d, n-1-len(b.front), number)
 	}
-	for i := range b.figures {
-		d.NewPage(b.paper)
-		b.drawFigures(d, i, b.pageNumber(len(b.front)+i+1))
-	}
-	for _, s := range b.all() {
-		for k := range s.Cells {
-			d.NewPage(s.Paper)
-			b.drawPage(d, s.page(k), b.pageNumber(s.first+k))
-		}
+}
+
+// drawAll draws all pages.
+func (b *Book) drawAll(d ink.Canvas) {
+	for n := range b.pages {
+		b.DrawPage(d, n+1)
 	}
 }
 
 // drawFirst draws the first page alone.
-func (b *book) drawFirst(d ink.Canvas) {
-	d.NewPage(b.paper)
-	b.drawFront(d, 0, b.pageNumber(1))
+func (b *Book) drawFirst(d ink.Canvas) { b.DrawPage(d, 1) }
+
+// sheetOf is the sheet whose k-th page has a number; nil of a page in front, and of figures.
+func (b *Book) sheetOf(n int) (s *laidSheet, k int) {
+	for _, s := range b.printed() {
+		if k := n - s.first; k >= 0 && k < len(s.Cells) {
+			return s, k
+		}
+	}
+	return nil, 0
+}
+
+// printed are the sheets that have pages of their own, in the order of these: on paper that has
+// everything whole, forms have none.
+func (b *Book) printed() []*laidSheet {
+	if b.paper.WhollyOnOne() {
+		return b.sheets
+	}
+	return b.all()
 }
 
 // drawFigures draws a page of figures, whose number says where it is.
-func (b *book) drawFigures(d ink.Canvas, i int, number string) {
+func (b *Book) drawFigures(d ink.Canvas, i int, number string) {
 	b.drawFrontHeader(d, b.figuresHeader(i), number)
 	b.figures[i].Draw(d)
 }
 
 // figuresHeader is what heads a page of figures. The first has the report's title
 // under its header.
-func (b *book) figuresHeader(i int) string {
+func (b *Book) figuresHeader(i int) string {
 	title := b.set.Report.Title
 	switch {
 	case title == "":
@@ -181,12 +199,12 @@ func (b *book) figuresHeader(i int) string {
 // otherWay reports whether the pages of a sheet lie where the first page stands, or stand
 // where that lies. Of a roll and of a single page nothing does: their width is across the
 // printer, however long the page.
-func (b *book) otherWay(s *laidSheet) bool {
+func (b *Book) otherWay(s *laidSheet) bool {
 	return !b.paper.WhollyOnOne() && s.Paper.IsLying() != b.paper.IsLying()
 }
 
 // pageNumber says where a page is in the book; "" where it is the only one.
-func (b *book) pageNumber(n int) string {
+func (b *Book) pageNumber(n int) string {
 	if b.pages == 1 && b.paper.WhollyOnOne() {
 		return ""
 	}
@@ -194,10 +212,10 @@ func (b *book) pageNumber(n int) string {
 }
 
 // title is what the set is called on its pages.
-func (b *book) title() string { return cmp.Or(b.set.Title, "Marking sheets") }
+func (b *Book) title() string { return cmp.Or(b.set.Title, "Marking sheets") }
 
 // fullTitle is title and size.
-func (b *book) fullTitle() string {
+func (b *Book) fullTitle() string {
 	if b.set.SizeLine() == "" {
 		return b.title()
 	}
@@ -217,12 +235,12 @@ func rolesIn(set arrange.Set) []mark.Role {
 
 // joined reports whether any pages are to be joined: those of a sheet always
 // hang together.
-func (b *book) joined() bool {
+func (b *Book) joined() bool {
 	return slices.ContainsFunc(b.sheets, func(s *laidSheet) bool { return len(s.Cells) > 1 })
 }
 
 // blank is how many pages of all sheets are not printed.
-func (b *book) blank() int {
+func (b *Book) blank() int {
 	n := 0
 	for _, s := range b.sheets {
 		n += s.Blank()

@@ -28,7 +28,7 @@ const ruleMargin = 5 * paper.SquareGrid
 
 // longRules are the rules along the left edge and the foot of the first page, with the
 // place where both begin.
-func (b *book) longRules() (zero plane.Point, across, up rule) {
+func (b *Book) longRules() (zero plane.Point, across, up rule) {
 	box := b.leaf.Printable()
 	least := plane.Box{Max: b.leaf.Size()}.Grown(-ruleMargin)
 	zero = plane.Point{
@@ -44,7 +44,7 @@ func (b *book) longRules() (zero plane.Point, across, up rule) {
 }
 
 // insideRules is what the first page has inside its rules.
-func (b *book) insideRules() plane.Box {
+func (b *Book) insideRules() plane.Box {
 	box := b.leaf.Front()
 	zero, _, _ := b.longRules()
 	box.Min.X, box.Min.Y = max(box.Min.X, zero.X+besideRule), max(box.Min.Y, zero.Y+overRule)
@@ -54,7 +54,7 @@ func (b *book) insideRules() plane.Box {
 // measuringPage begins the pages in front: the first has its rules, its heading, the check
 // square and the key. On one that stands the heading is at the top, and the key beside the
 // square; on one that lies the key is under the square, and the heading beside both.
-func (b *book) measuringPage() flow {
+func (b *Book) measuringPage() flow {
 	f := flow{
 		pages:   []frontPage{{}},
 		columns: columnsOf(b.insideRules(), halfWidth),
@@ -106,7 +106,7 @@ const leastKeyBeside = 45.0
 const halfWidth, columnWidth = 170.0, 110.0
 
 // heading says what the pages are, above a fine line.
-func (b *book) heading(width float64) entry {
+func (b *Book) heading(width float64) entry {
 	var h entry
 	name, kind, small := ink.Title(), ink.Lead(), ink.Caption()
 	titleWidth := width
@@ -132,7 +132,7 @@ func (b *book) heading(width float64) entry {
 }
 
 // putRules puts the long rules on the page, with what they are to measure.
-func (b *book) putRules(p *frontPage) {
+func (b *Book) putRules(p *frontPage) {
 	zero, across, up := b.longRules()
 	p.foot = zero.Y
 	words := func(r rule) string {
@@ -151,7 +151,7 @@ func (b *book) putRules(p *frontPage) {
 
 // inSquare sets what to do with the check square in the middle of it, about its lower left
 // corner.
-func (b *book) inSquare() text.Lines {
+func (b *Book) inSquare() text.Lines {
 	const inset = 8.0
 	heading := "Measure before you mark any cloth"
 	if b.isRuled() {

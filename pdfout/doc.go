@@ -2,19 +2,20 @@
 // when, and draws them.
 //
 // In come an arrange.Set and a paper; out come a PDF and a Summary of it (Draw), its first
-// page alone (DrawFirst), one page as an SVG (DrawSVG), or a Verdict on what a printer that is
-// off does to the lines (Judge). Never known here is sewing: a line has a role, and a name. How a PDF or an
+// page alone (DrawFirst), one page as an SVG (DrawSVG), a Book to be drawn page by page or sheet
+// by sheet on any canvas (Plan), or a Verdict on what a printer that is off does to the lines
+// (Judge). Never known here is sewing: a line has a role, and a name. How a PDF or an
 // SVG is written is known in ink alone; here it is begun and ended, in draw.go, and all pages
 // are drawn on an ink.Canvas.
 //
 // The way of the data: check refuses what cannot be drawn on any page; plan takes the
 // sheets of arrange.Arrange, lays forms and figures (package report), refuses what they
 // have no room for, and numbers all pages, which makes a book; letter finds joins and
-// places for all texts, and numbers again where some of them take pages more; draw leads
-// through the book page by page.
+// places for all texts, and numbers again where some of them take pages more; DrawPage draws
+// any page of the book, DrawSheet any sheet.
 // Another output is another ink.Canvas, with a function beside onPDF that begins it.
 //
-//	draw.go      Draw, DrawFirst and DrawSVG: from a set to a document
+//	draw.go      Plan, Draw, DrawFirst and DrawSVG: from a set to a document
 //	refuse.go    what is refused before anything is planned
 //	book.go      the book, and the order of pages that are printed one by one
 //	front.go       the pages in front: their order, and how large the pieces are drawn
@@ -34,6 +35,7 @@
 //	form.go        a page to sew from and to write on
 //	formtable.go   a table to be filled in, on such a page
 //	page.go      a page of a sheet
+//	sheets.go    what a book holds, for whoever shows it: its pages, and its sheets whole
 //	header.go    what stands over a page
 //	whole.go     paper on which nothing is joined: large pages, and the order of what
 //	             lies on them, pages in front, figures and forms among it

@@ -18,13 +18,13 @@ import (
 // drawn; such an error is a *fault.Fault without a place. Pieces without any line are
 // left out and named in the summary.
 func Draw(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
-	return draw(w, set, p, onPDF, (*book).draw)
+	return draw(w, set, p, onPDF, (*Book).drawAll)
 }
 
 // DrawSVG is Draw that writes an SVG, for paper that has everything on one single page: the
 // lines of each piece in groups of their own, with the names of the file.
 func DrawSVG(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
-	return draw(w, set, p, onSVG, (*book).draw)
+	return draw(w, set, p, onSVG, (*Book).drawAll)
 }
 
 // DrawFirst is Draw that writes only the first page, by which the scale is proved
@@ -37,7 +37,7 @@ func DrawFirst(w io.Writer, set arrange.Set, p paper.Paper) (Summary, error) {
 			Hint:  "its check square is on the page with the pieces",
 		}
 	}
-	return draw(w, set, p, onPDF, (*book).drawFirst)
+	return draw(w, set, p, onPDF, (*Book).drawFirst)
 }
 
 // document is what a book is drawn on, and written as.
@@ -46,19 +46,15 @@ type document interface {
 	Finish(io.Writer) error
 }
 
-func onPDF(b *book) document { return ink.NewPDF(b.paper, b.fullTitle(), b.roles) }
+func onPDF(b *Book) document { return ink.NewPDF(b.paper, b.fullTitle(), b.roles) }
 
-func onSVG(b *book) document { return ink.NewSVG(b.fullTitle()) }
+func onSVG(b *Book) document { return ink.NewSVG(b.fullTitle()) }
 
 // draw plans a set, draws of it what is wanted on a document, and writes that.
-func draw(w io.Writer, set arrange.Set, p paper.Paper, begin func(*book) document, wanted func(*book, ink.Canvas)) (Summary, error) {
-	b, err := plan(set, p)
+func draw(w io.Writer, set arrange.Set, p paper.Paper, begin func(*Book) document, wanted func(*Book, ink.Canvas)) (Summary, error) {
+	b, err := Plan(set, p)
 	if err != nil {
 		return Summary{}, err
-	}
-	b.letter()
-	if b.pages > paper.MaxPages { // with what has no room beside its piece
-		return Summary{}, tooMany(b.set, text.PageCount(b.pages), p)
 	}
 	on := begin(b)
 	wanted(b, on)
@@ -68,8 +64,22 @@ func draw(w io.Writer, set arrange.Set, p paper.Paper, begin func(*book) documen
 	return b.summary(), nil
 }
 
+// Plan plans a set for the paper, to the page, with all that is written on it. An error is a
+// *fault.Fault without a place, as it is of Draw.
+func Plan(set arrange.Set, p paper.Paper) (*Book, error) {
+	b, err := plan(set, p)
+	if err != nil {
+		return nil, err
+	}
+	b.letter()
+	if b.pages > paper.MaxPages { // with what has no room beside its piece
+		return nil, tooMany(b.set, text.PageCount(b.pages), p)
+	}
+	return b, nil
+}
+
 // plan lays everything on its page, in the order of use, without joins and lettering.
-func plan(set arrange.Set, p paper.Paper) (*book, error) {
+func plan(set arrange.Set, p paper.Paper) (*Book, error) {
 	if err := check(set, p); err != nil {
 		return nil, err
 	}
@@ -103,7 +113,7 @@ func plan(set arrange.Set, p paper.Paper) (*book, error) {
 }
 
 // layLeaves lays the forms and the figures, each on a leaf of its own.
-func (b *book) layLeaves(forms []mark.Marking) (err error) {
+func (b *Book) layLeaves(forms []mark.Marking) (err error) {
 	if b.forms, err = layForms(forms, b.set.Unit, b.leaf); err != nil {
 		return err
 	}

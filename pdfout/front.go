@@ -35,7 +35,7 @@ const workTitle = "How to work"
 type section func(width, height float64) []entry
 
 // layFront lays the pages in front.
-func (b *book) layFront() []frontPage {
+func (b *Book) layFront() []frontPage {
 	begun := b.measuringPage()
 	plain, inTwo := b.startOf(begun), b.startOf(begun.inTwo())
 	onOne := func(f flow) bool { return len(f.pages) == 1 }
@@ -66,11 +66,11 @@ func (b *book) layFront() []frontPage {
 
 // inOrder are the sections behind the pieces, and careFirst those with the cautions before all
 // others.
-func (b *book) inOrder() []section {
+func (b *Book) inOrder() []section {
 	return []section{b.workSection, b.joinSection, b.pictureSection, b.careSection}
 }
 
-func (b *book) careFirst() []section {
+func (b *Book) careFirst() []section {
 	return []section{b.careSection, b.workSection, b.joinSection, b.pictureSection}
 }
 
@@ -83,7 +83,7 @@ type start struct {
 }
 
 // startOf is the start from a page.
-func (b *book) startOf(begun flow) start {
+func (b *Book) startOf(begun flow) start {
 	most := plane.Point{X: min(begun.columns[0].Width(), begun.further[0].Width()), Y: b.leaf.UnderHeader().Height() / 2}
 	scales := scalesFor(b.drawn, most)
 	for len(scales) > 1 && largest(b.drawn, scales[1]) >= leastMiniature &&
@@ -94,7 +94,7 @@ func (b *book) startOf(begun flow) start {
 }
 
 // layAll lays the pieces at a scale on the first page, and sections behind them.
-func (b *book) layAll(begun flow, scale float64, sections []section) flow {
+func (b *Book) layAll(begun flow, scale float64, sections []section) flow {
 	f := begun.copied()
 	rows := b.pieceRows(scale, f.columns[0].Width())
 	if stacked(rows) > f.columns[0].Height() {
@@ -110,7 +110,7 @@ func (b *book) layAll(begun flow, scale float64, sections []section) flow {
 }
 
 // drawFront draws a page in front, whose number says where it is.
-func (b *book) drawFront(d ink.Canvas, i int, number string) {
+func (b *Book) drawFront(d ink.Canvas, i int, number string) {
 	if i > 0 {
 		b.drawFrontHeader(d, workTitle+": "+b.fullTitle(), number)
 	}

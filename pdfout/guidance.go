@@ -14,7 +14,7 @@ import (
 // of these pages: nothing of joining where nothing is joined.
 
 // sizeLine says what the pages are, and of what size.
-func (b *book) sizeLine() string {
+func (b *Book) sizeLine() string {
 	kind := cmp.Or(b.set.Kind, "Full-size marking sheets")
 	if b.set.SizeLine() == "" {
 		return kind
@@ -23,7 +23,7 @@ func (b *book) sizeLine() string {
 }
 
 // measuring says what to do with the check square and the rules.
-func (b *book) measuring() []string {
+func (b *Book) measuring() []string {
 	_, across, up := b.longRules()
 	long := b.set.Unit.AsWritten
 	other := "other"
@@ -51,12 +51,12 @@ func (b *book) measuring() []string {
 }
 
 // isRuled reports whether the set is ruled paper, off which is read.
-func (b *book) isRuled() bool {
+func (b *Book) isRuled() bool {
 	return slices.ContainsFunc(b.set.Pieces, func(m mark.Marking) bool { return m.Kind.Ruled() })
 }
 
 // printing says at what scale the pages are to be printed.
-func (b *book) printing() string {
+func (b *Book) printing() string {
 	if b.paper.Printed.IsTrue() {
 		return "Print at 100 %, on one side of the paper, with no “fit to page”."
 	}
@@ -65,7 +65,7 @@ func (b *book) printing() string {
 
 // pagesOnPaper says how many pages there are, and of what paper, and whether nothing is
 // joined.
-func (b *book) pagesOnPaper() string {
+func (b *Book) pagesOnPaper() string {
 	all := "one page for all"
 	if b.paper.Cut != paper.Single {
 		all = fmt.Sprintf("%s on %s", text.PageCount(b.pages), b.paper.Title)
@@ -77,7 +77,7 @@ func (b *book) pagesOnPaper() string {
 }
 
 // joining says how pages are joined, beside the drawing of it.
-func (b *book) joining() []string {
+func (b *Book) joining() []string {
 	steps := []string{
 		"Take the pages of a piece in their order. The first stays as it is. Of each other one, cut off what is hatched here: along the trim lines at its left and at its top, where it has them.",
 		"Lay it on those that lie already, its cut edge on their short corners, and make the circles of each number whole. Paste or tape it down.",

@@ -52,7 +52,7 @@ func rightOf(block plane.Box) float64 {
 }
 
 // drawFrontHeader heads a page in front, other than the first, and one of figures.
-func (b *book) drawFrontHeader(d ink.Canvas, title, number string) {
+func (b *Book) drawFrontHeader(d ink.Canvas, title, number string) {
 	block := b.leaf.Header()
 	left, right := block, block
 	if number != "" {
@@ -74,7 +74,7 @@ func frontName(title string, width float64) text.Lines {
 }
 
 // drawHeader heads a page of a sheet, whose number says where it is.
-func (b *book) drawHeader(d ink.Canvas, p page, number string) {
+func (b *Book) drawHeader(d ink.Canvas, p page, number string) {
 	block := p.Paper.Strip()
 	side := paper.SmallSquare(b.set.Unit).Side
 	corner := plane.Point{X: paper.SnapDown(block.Max.X - side), Y: block.Min.Y}
@@ -90,7 +90,7 @@ func (b *book) drawHeader(d ink.Canvas, p page, number string) {
 
 // drawPieceCells draws the cells at the left of a block: name, part and cut of the piece,
 // or those of all pieces that share the page, and under them what is made.
-func (b *book) drawPieceCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece) {
+func (b *Book) drawPieceCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece) {
 	name, part, made := cells, cells, cells
 	name.Min.Y = cells.Max.Y - nameCell
 	part.Max.Y, part.Min.Y = name.Min.Y, name.Min.Y-partCell
@@ -127,7 +127,7 @@ func nameOf(name string, width float64) text.Lines {
 }
 
 // madeLines says what is made, and its size.
-func (b *book) madeLines(width float64) text.Lines {
+func (b *Book) madeLines(width float64) text.Lines {
 	style := ink.Text()
 	if size := b.set.SizeLine(); size != "" && style.Width(size) <= width {
 		return text.LinesOf([]string{text.Shorten(b.title(), style, width), size}, style)
@@ -137,7 +137,7 @@ func (b *book) madeLines(width float64) text.Lines {
 
 // drawPageCells draws the cells at the right of a block: the page's number and its place
 // on the sheet, the side that lies up, and how to print it.
-func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece, number string) {
+func (b *Book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arrange.Piece, number string) {
 	where, side, scale := cells, cells, cells
 	where.Min.Y = cells.Max.Y - nameCell
 	side.Max.Y, side.Min.Y = where.Min.Y, where.Min.Y-partCell
@@ -157,7 +157,7 @@ func (b *book) drawPageCells(d ink.Canvas, cells plane.Box, p page, pieces []arr
 
 // onPage returns the pieces that reach into the page, in the order of their parts.
 func (p page) onPage() []arrange.Piece {
-	here := slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core()) })
+	here := slices.DeleteFunc(slices.Clone(p.Pieces), func(piece arrange.Piece) bool { return !piece.Bounds.Meets(p.core) })
 	slices.SortStableFunc(here, func(a, b arrange.Piece) int { return cmp.Compare(a.Part, b.Part) })
 	return here
 }
@@ -194,7 +194,7 @@ func (p page) toldOn(words string) string {
 }
 
 // partsOf numbers the pieces among all parts; "" where they have no numbers.
-func (b *book) partsOf(pieces []arrange.Piece) string {
+func (b *Book) partsOf(pieces []arrange.Piece) string {
 	var numbers []int
 	for _, p := range pieces {
 		if p.Part > 0 {
@@ -210,7 +210,7 @@ func (b *book) partsOf(pieces []arrange.Piece) string {
 
 // sharedNames sets the names of pieces that share a page, with their parts and cuts: one
 // to a line, or else in running text without their cuts, or else only their parts.
-func (b *book) sharedNames(pieces []arrange.Piece, width float64) text.Lines {
+func (b *Book) sharedNames(pieces []arrange.Piece, width float64) text.Lines {
 	style := ink.Text()
 	words := text.LinesOf([]string{text.Shorten(b.partsOf(pieces), ink.Heading(), width)}, ink.Heading())
 	column := (width - text.Gutter/2) / shareColumns
@@ -260,7 +260,7 @@ func sideOf(pieces []arrange.Piece) string {
 }
 
 // howToPrint says at what scale the page is to be printed.
-func (b *book) howToPrint() string {
+func (b *Book) howToPrint() string {
 	if b.paper.Printed.IsTrue() {
 		return "1 : 1, print at 100 %"
 	}
@@ -268,7 +268,7 @@ func (b *book) howToPrint() string {
 }
 
 // drawSmallSquare draws the page's check square, with what it is to measure.
-func (b *book) drawSmallSquare(d ink.Canvas, corner plane.Point) {
+func (b *Book) drawSmallSquare(d ink.Canvas, corner plane.Point) {
 	square := paper.SmallSquare(b.set.Unit)
 	ink.DrawCheckSquare(d, corner, square.Side)
 	words := text.LinesOf([]string{square.Name}, ink.Heading())

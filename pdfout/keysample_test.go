@@ -32,7 +32,7 @@ func TestTheKeyNamesWhatOccurs(t *testing.T) {
 	corner := plane.Point{X: 40, Y: 280}
 	rapid.Check(t, func(t *rapid.T) {
 		roles := rapid.SliceOfDistinct(rapid.SampledFrom(mark.Roles()), rapid.ID).Draw(t, "roles")
-		b := &book{roles: roles}
+		b := &Book{roles: roles}
 		width := rapid.Float64Range(70, 240).Draw(t, "width")
 		k := b.key(width)
 		p := keyDrawn(k, corner)
@@ -68,7 +68,7 @@ func TestTheKeyNamesWhatOccurs(t *testing.T) {
 // Beside every name lies a line of its role, drawn with its pen, as far down as the name, with
 // its heads, flags and letter.
 func TestSamplesOfTheKey(t *testing.T) {
-	b := &book{roles: mark.Roles()}
+	b := &Book{roles: mark.Roles()}
 	p := keyDrawn(b.key(90), plane.Point{X: 40, Y: 280})
 	solids := map[mark.Role]int{mark.Arrow: 1, mark.Grain: 2, mark.Notch: 1, mark.Match: 1, mark.Cross: 4}
 	for _, role := range mark.Roles() {
@@ -115,7 +115,7 @@ func TestTrimLineInTheKey(t *testing.T) {
 // In a narrow column a name goes on in a second line: none is cut, none touches another, and
 // all lines stay within the height that is told.
 func TestNamesOfTheKeyGoOnInANarrowColumn(t *testing.T) {
-	k := (&book{roles: mark.Roles()}).key(48)
+	k := (&Book{roles: mark.Roles()}).key(48)
 	k.joined = true
 	p := keyDrawn(k, plane.Point{X: 40, Y: 280})
 	all := strings.Join(p.Words(), " ")

@@ -15,7 +15,7 @@ import (
 // wide, and under them the trim line where pages are joined.
 
 // keySection is the line key under its heading; none where there is nothing to show.
-func (b *book) keySection(width, _ float64) []entry {
+func (b *Book) keySection(width, _ float64) []entry {
 	key := b.key(width)
 	if key.height() == 0 {
 		return nil
@@ -41,7 +41,7 @@ type keyDrawing struct {
 const leastKey = 50.0
 
 // key is the line key of all lines that occur, in a width.
-func (b *book) key(width float64) keyDrawing {
+func (b *Book) key(width float64) keyDrawing {
 	k := keyDrawing{roles: b.roles, called: b.set.Called, joined: b.joined(), width: width}
 	k.columns = max(1, int((width+text.Gutter)/(leastKey+text.Gutter)))
 	for _, s := range k.known() {

@@ -57,7 +57,7 @@ func (m Measurable) Where() string {
 }
 
 // longer finds them: the rules, or lines of the pieces where these are longer.
-func (b *book) longer() Longer {
+func (b *Book) longer() Longer {
 	across, down := b.ruleLines()
 	lines := b.longestLines()
 	return Longer{worthier(across, lines.Across), worthier(down, lines.Down)}
@@ -65,7 +65,7 @@ func (b *book) longer() Longer {
 
 // longestLines finds those among the lines of the pieces. Of lines as long as each other the
 // first is taken.
-func (b *book) longestLines() Longer {
+func (b *Book) longestLines() Longer {
 	var whole, joined Longer
 	least := worthMeasuring * paper.LargeSquare
 	for _, s := range b.sheets {
@@ -92,7 +92,7 @@ func (b *book) longestLines() Longer {
 }
 
 // ruleLines are the rules of the first page, as lines to be measured.
-func (b *book) ruleLines() (across, down Measurable) {
+func (b *Book) ruleLines() (across, down Measurable) {
 	_, foot, edge := b.longRules()
 	line := func(name string, r rule) Measurable {
 		return Measurable{Line{Name: name, Length: r.long()}, r.long(), []int{1}}
@@ -116,7 +116,7 @@ func isNearOne(lengths []float64, mm, within float64) bool {
 
 // straights finds them: every straight part of every line, and the sides of the check
 // squares.
-func (b *book) straights() Straights {
+func (b *Book) straights() Straights {
 	squares := []float64{paper.LargeSquare, paper.InnerSquare, paper.SmallSquare(b.set.Unit).Side}
 	across, up := b.ruleLines()
 	found := Straights{append(slices.Clone(squares), across.Straight), append(squares, up.Straight)}
@@ -197,10 +197,10 @@ func (s *laidSheet) pagesOf(line plane.Path) []int {
 	tree := plane.NewTree(line)
 	for k := range s.Cells {
 		p := s.page(k)
-		if w := p.window(); w.Holds(line[0]) && w.Holds(line[1]) {
+		if w := p.window; w.Holds(line[0]) && w.Holds(line[1]) {
 			return []int{s.first + k}
 		}
-		if len(tree.Clip(p.core())) > 0 {
+		if len(tree.Clip(p.core)) > 0 {
 			pages = append(pages, s.first+k)
 		}
 	}

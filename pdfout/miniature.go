@@ -46,7 +46,7 @@ type miniature struct {
 }
 
 // made returns what is drawn of the set: each piece once, with its pages.
-func (b *book) made() []miniature {
+func (b *Book) made() []miniature {
 	all := slices.Clone(b.drawn)
 	for i := range all {
 		all[i].pages = b.pagesOf(all[i].keys, mark.Task{})
@@ -194,7 +194,7 @@ func largest(all []miniature, scale float64) float64 {
 
 // pieceRows are the rows of drawings, with a heading over the first, and under them the parts
 // that have none.
-func (b *book) pieceRows(scale, width float64) []entry {
+func (b *Book) pieceRows(scale, width float64) []entry {
 	rows := rowsOf(b.made(), scale, width)
 	if len(rows) > 0 {
 		words := fmt.Sprintf("The pieces, all at 1 : %s", strconv.FormatFloat(scale, 'f', -1, 64))
@@ -220,7 +220,7 @@ func (b *book) pieceRows(scale, width float64) []entry {
 }
 
 // otherParts tells the parts that have no drawing, with their pages, in two columns.
-func (b *book) otherParts(width float64) entry {
+func (b *Book) otherParts(width float64) entry {
 	column := (width - text.Gutter) / 2
 	var all entry
 	right, low := false, 0.0

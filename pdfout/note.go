@@ -16,7 +16,7 @@ const (
 )
 
 // careSection is what is to be heeded.
-func (b *book) careSection(width, _ float64) []entry {
+func (b *Book) careSection(width, _ float64) []entry {
 	if len(b.set.Cautions) == 0 {
 		return nil
 	}
@@ -24,7 +24,7 @@ func (b *book) careSection(width, _ float64) []entry {
 }
 
 // joinSection shows and says how pages are joined, or says how pieces are used that are not.
-func (b *book) joinSection(width, _ float64) []entry {
+func (b *Book) joinSection(width, _ float64) []entry {
 	switch {
 	case b.joined():
 	case len(b.set.Use) > 0:

@@ -15,23 +15,28 @@ import (
 // says whether it is true (header.go); in it, besides the lines, only what tells how to
 // join it: trim lines and join marks.
 
+// view is what of a sheet is shown at once: one page of it, or all.
+type view struct {
+	*laidSheet
+	window plane.Box      // what is shown
+	core   plane.Box      // what of that lies within the joins
+	cells  []arrange.Cell // that are shown
+}
+
 // page is a page of a sheet.
 type page struct {
-	*laidSheet
+	view
 	cell arrange.Cell
 }
 
 // page is the page of the sheet's k-th cell, in the order of gluing.
-func (s *laidSheet) page(k int) page { return page{s, s.Cells[k]} }
+func (s *laidSheet) page(k int) page {
+	c := s.Cells[k]
+	return page{view{s, s.Grid.WindowOf(c), s.Grid.CoreOf(c), s.Cells[k : k+1]}, c}
+}
 
 // numberOf is the number of the page of a cell.
 func (s *laidSheet) numberOf(c arrange.Cell) int { return s.first + slices.Index(s.Cells, c) }
-
-// window is what of the sheet the page shows, and core what of that lies within its
-// joins.
-func (p page) window() plane.Box { return p.Grid.WindowOf(p.cell) }
-
-func (p page) core() plane.Box { return p.Grid.CoreOf(p.cell) }
 
 // bleed is how far beyond the window lines are written before the clip takes
 // them away, in mm, so that no end of a line shows at the window's side.
@@ -45,54 +50,67 @@ const underStrip = 1.0
 const bridgeNote = "No line falls on this page: it is here to join its neighbours."
 
 // drawPage draws a page of a sheet; its number says where it is.
-func (b *book) drawPage(d ink.Canvas, p page, number string) {
+func (b *Book) drawPage(d ink.Canvas, p page, number string) {
 	b.drawHeader(d, p, number)
 	onPaper := p.Paper.Window()
 	d.Save()
 	shown := onPaper
 	shown.Max.Y -= underStrip
 	d.Clip(shown)
-	d.Place(onPaper.Min.Sub(p.window().Min), 1)
-	for _, role := range b.roles {
-		if role.OnRuledPaper() {
-			p.drawRole(d, role)
+	d.Place(onPaper.Min.Sub(p.window.Min), 1)
+	p.draw(d, b.roles, func() {
+		for _, j := range p.Joins {
+			j.Draw(d, p.cell, p.numberOf)
 		}
-	}
-	p.drawLabels(d, p.Pale)
-	for _, j := range p.Joins {
-		j.Draw(d, p.cell, p.numberOf)
-	}
-	if len(p.Rules) > 0 {
-		ink.DrawLines(d, ink.WritingPen(), p.Rules...)
-	}
-	for _, role := range b.roles {
-		if !role.OnRuledPaper() {
-			p.drawRole(d, role)
-		}
-	}
-	p.drawThin(d)
-	p.drawLabels(d, p.Labels)
+	})
 	d.Restore()
 	d.Place(plane.Point{}, 1)
-	if len(p.Cells) > 1 && !p.hasLine() {
+	if len(p.Sheet.Cells) > 1 && !p.hasLine() {
 		ink.WriteMiddle(d, onPaper.Centre(), ink.Caption(), bridgeNote)
 	}
 }
 
+// draw draws all that is shown, its lines in some roles; what joins pages lies over ruled paper,
+// and under the lines of pieces.
+func (v view) draw(d ink.Canvas, roles []mark.Role, joins func()) {
+	for _, role := range roles {
+		if role.OnRuledPaper() {
+			v.drawRole(d, role)
+		}
+	}
+	v.drawLabels(d, v.Pale)
+	joins()
+	if len(v.Rules) > 0 {
+		ink.DrawLines(d, ink.WritingPen(), v.Rules...)
+	}
+	for _, role := range roles {
+		if !role.OnRuledPaper() {
+			v.drawRole(d, role)
+		}
+	}
+	v.drawThin(d)
+	v.drawLabels(d, v.Labels)
+}
+
+// stands reports whether a text stands on what is shown.
+func (v view) stands(l text.Label) bool {
+	return slices.ContainsFunc(v.cells, func(c arrange.Cell) bool { return v.Shows(l, c) })
+}
+
 // drawLabels writes those of some texts that stand on the page.
-func (p page) drawLabels(d ink.Canvas, labels []text.Label) {
+func (v view) drawLabels(d ink.Canvas, labels []text.Label) {
 	for _, l := range labels {
-		if p.Shows(l, p.cell) {
+		if v.stands(l) {
 			l.Draw(d)
 		}
 	}
 }
 
 // drawThin draws leaders and dimensions, as far as they lie within the page's joins.
-func (p page) drawThin(d ink.Canvas) {
+func (v view) drawThin(d ink.Canvas) {
 	var lines []plane.Path
-	for _, l := range p.Thin {
-		if l.Bounds().Meets(p.core()) {
+	for _, l := range v.Thin {
+		if l.Bounds().Meets(v.core) {
 			lines = append(lines, l)
 		}
 	}
@@ -100,12 +118,12 @@ func (p page) drawThin(d ink.Canvas) {
 		return
 	}
 	d.Save()
-	d.Clip(p.core())
+	d.Clip(v.core)
 	d.Pen(ink.NotePen())
 	d.Ink(ink.Black())
 	ink.StrokeEach(d, lines...)
-	for _, h := range p.Heads {
-		if p.core().Holds(h.Shape[0]) {
+	for _, h := range v.Heads {
+		if v.core.Holds(h.Shape[0]) {
 			ink.DrawSolids(d, h)
 		}
 	}
@@ -113,10 +131,10 @@ func (p page) drawThin(d ink.Canvas) {
 }
 
 // hasLine reports whether a line shows on the page.
-func (p page) hasLine() bool {
-	for _, piece := range p.Pieces {
+func (v view) hasLine() bool {
+	for _, piece := range v.Pieces {
 		for _, l := range piece.Lines {
-			if l.Bounds().Meets(p.window()) && len(l.Clip(p.window())) > 0 {
+			if l.Bounds().Meets(v.window) && len(l.Clip(v.window)) > 0 {
 				return true
 			}
 		}
@@ -133,15 +151,15 @@ type shownLine struct {
 
 // drawRole draws all lines of a role that show on the page, and their names, in the
 // role's layer.
-func (p page) drawRole(d ink.Canvas, role mark.Role) {
-	lines, names := p.linesOf(role), p.namesOf(role)
+func (v view) drawRole(d ink.Canvas, role mark.Role) {
+	lines, names := v.linesOf(role), v.namesOf(role)
 	if len(lines)+len(names) == 0 {
 		return
 	}
 	d.Layer(role)
-	p.drawLines(d, ink.PenOf(role), lines)
-	for _, l := range p.Letters {
-		if l.Role == role && p.core().Meets(l.Room.Bounds()) {
+	v.drawLines(d, ink.PenOf(role), lines)
+	for _, l := range v.Letters {
+		if l.Role == role && v.core.Meets(l.Room.Bounds()) {
 			ink.DrawLetter(d, l.Style, l.Text, l.At, l.U)
 		}
 	}
@@ -152,7 +170,7 @@ func (p page) drawRole(d ink.Canvas, role mark.Role) {
 }
 
 // drawLines draws lines with a pen, as far as they show, with its heads and flags.
-func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
+func (v view) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 	if len(lines) == 0 {
 		return
 	}
@@ -162,14 +180,14 @@ func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 	for _, l := range lines {
 		d.Mark(l.piece, l.Key)
 		if pen.Ring() > 0 {
-			ink.DrawRings(d, pen, l.Path(), p.window().Grown(bleed))
+			ink.DrawRings(d, pen, l.Path(), v.window.Grown(bleed))
 		} else {
 			ink.DrawRuns(d, pen, l.runs)
 		}
 		d.EndMark()
 		for _, s := range l.Solids() {
 			// A head whose tip is on the next page would show its base here, as a bar.
-			if p.window().Holds(s.Shape[0]) {
+			if v.window.Holds(s.Shape[0]) {
 				ink.DrawSolids(d, s)
 			}
 		}
@@ -178,10 +196,10 @@ func (p page) drawLines(d ink.Canvas, pen ink.Pen, lines []shownLine) {
 }
 
 // linesOf returns the lines of a role that reach into the page.
-func (p page) linesOf(role mark.Role) []shownLine {
-	box := p.window().Grown(bleed)
+func (v view) linesOf(role mark.Role) []shownLine {
+	box := v.window.Grown(bleed)
 	var lines []shownLine
-	for _, piece := range p.Pieces {
+	for _, piece := range v.Pieces {
 		for _, l := range piece.Lines {
 			if l.Role != role || !l.Bounds().Meets(box) {
 				continue
@@ -197,10 +215,10 @@ func (p page) linesOf(role mark.Role) []shownLine {
 }
 
 // namesOf returns the names of lines of a role that stand on the page.
-func (p page) namesOf(role mark.Role) []arrange.Caption {
+func (v view) namesOf(role mark.Role) []arrange.Caption {
 	var names []arrange.Caption
-	for _, name := range p.Captions {
-		if name.Role == role && p.Shows(name.Label, p.cell) {
+	for _, name := range v.Captions {
+		if name.Role == role && v.stands(name.Label) {
 			names = append(names, name)
 		}
 	}

@@ -51,7 +51,7 @@ func TestTicksOfTheRules(t *testing.T) {
 			set.Unit = c.unit
 			d, s := drawn(t, set, c.paper)
 			p := d.Pages[0]
-			zero, _, _ := (&book{set: set, leaf: s.Paper}).longRules()
+			zero, _, _ := (&Book{set: set, leaf: s.Paper}).longRules()
 			for _, r := range []struct {
 				along plane.Point
 				long  float64

@@ -52,7 +52,7 @@ type SheetSummary struct {
 }
 
 // summary says what the book holds.
-func (b *book) summary() Summary {
+func (b *Book) summary() Summary {
 	s := Summary{Paper: b.paper, Pages: b.pages, Front: len(b.front), Figures: len(b.figures), Blank: b.blank(), Left: b.left, Unit: b.set.Unit, What: b.set.What, FormsFor: b.set.FormsFor}
 	if b.paper.WhollyOnOne() {
 		s.Paper, s.Front = b.sheets[0].Paper, 0

@@ -43,7 +43,7 @@ type panel struct {
 
 // panelBox is what of a panel's own page its frame encloses: on the first page, all
 // that is above the lowest line of text.
-func (b *book) panelBox(i int) plane.Box {
+func (b *Book) panelBox(i int) plane.Box {
 	box := plane.Box{Max: b.leaf.Size()}.Grown(-panelFrame)
 	if i < len(b.front) {
 		box.Min.Y = max(box.Min.Y, b.front[i].foot-(paper.FrontMargin-panelFrame))
@@ -62,7 +62,7 @@ func newFloor(width, height float64) *floor {
 }
 
 // planWhole plans the pages of paper that has every piece whole.
-func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
+func planWhole(set arrange.Set, p paper.Paper) (*Book, error) {
 	leaf := paper.Either() // on any paper it was made for such a panel would fit
 	leaf.Title, leaf.Height = p.Title, frameHeight
 	b := newBook(set, p, leaf)
@@ -95,7 +95,7 @@ func planWhole(set arrange.Set, p paper.Paper) (*book, error) {
 }
 
 // parcels are those of the panels and, after them, of the pieces, the highest first.
-func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
+func (b *Book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	var parcels []arrange.Parcel
 	for i := range len(b.front) + len(b.figures) + len(b.forms) {
 		box := b.panelBox(i)
@@ -117,7 +117,7 @@ func (b *book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 }
 
 // layFloors lays everything on large pages.
-func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
+func (b *Book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 	window := b.paper.Window()
 	parcels := b.parcels(pieces)
 	for _, p := range parcels {
@@ -139,7 +139,7 @@ func (b *book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 }
 
 // tooLargeFor refuses what is larger than a page can be.
-func (b *book) tooLargeFor(p arrange.Parcel) error {
+func (b *Book) tooLargeFor(p arrange.Parcel) error {
 	if p.Piece == nil {
 		return &fault.Fault{
 			Cause: fmt.Sprintf("%s is too narrow for the figures and the check square", b.paper.ShortTitle()),
@@ -193,7 +193,7 @@ func onOnePage(parcels []arrange.Parcel, window plane.Box) *floor {
 }
 
 // addFloor makes a filled page the next sheet.
-func (b *book) addFloor(f *floor) {
+func (b *Book) addFloor(f *floor) {
 	used := f.Used()
 	width := used.Width()
 	if b.paper.Cut == paper.Roll {
@@ -228,22 +228,18 @@ func (b *book) addFloor(f *floor) {
 	b.sheets = append(b.sheets, &laidSheet{Sheet: sheet, first: len(b.sheets) + 1, panels: panels})
 }
 
-// drawWhole draws the large pages, with the panels on them.
-func (b *book) drawWhole(d ink.Canvas) {
-	for _, s := range b.sheets {
-		d.NewPage(s.Paper)
-		b.drawPage(d, s.page(0), b.pageNumber(s.first))
-		for _, p := range s.panels {
-			d.Save()
-			d.Shift(p.at)
-			b.drawPanel(d, p.number, b.pageNumber(s.first))
-			d.Restore()
-		}
+// drawPanels draws the panels that lie on a sheet, on a page whose number says where it is.
+func (b *Book) drawPanels(d ink.Canvas, s *laidSheet, number string) {
+	for _, p := range s.panels {
+		d.Save()
+		d.Shift(p.at)
+		b.drawPanel(d, p.number, number)
+		d.Restore()
 	}
 }
 
 // drawPanel draws a panel in its frame, on a page whose number says where it is.
-func (b *book) drawPanel(d ink.Canvas, i int, number string) {
+func (b *Book) drawPanel(d ink.Canvas, i int, number string) {
 	ink.DrawBox(d, ink.FinePen(), b.panelBox(i))
 	switch front, figures := len(b.front), len(b.figures); {
 	case i < front:

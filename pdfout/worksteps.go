@@ -35,7 +35,7 @@ type workStep struct {
 }
 
 // workSteps are the steps: those of paper, and then those of the set.
-func (b *book) workSteps() []workStep {
+func (b *Book) workSteps() []workStep {
 	square := paper.FrameFor(b.set.Unit).Name + " both ways"
 	steps := []workStep{{"Print page 1, and measure it", square, []int{1}}}
 	if b.paper.WhollyOnOne() {
@@ -93,14 +93,14 @@ func pagesFrom(first, n int) []int {
 
 // ofForms reports whether a task is done with pages that are filled in: what comes out may
 // have the others drawn anew, so that it comes before they are joined.
-func (b *book) ofForms(t mark.Task) bool {
+func (b *Book) ofForms(t mark.Task) bool {
 	return len(t.Keys) > 0 && !slices.ContainsFunc(t.Keys, func(key string) bool {
 		return !slices.ContainsFunc(b.forms, func(s *laidSheet) bool { return s.Pieces[0].Key == key })
 	})
 }
 
 // workStep is the step of a task, with the pages of its lines.
-func (b *book) workStep(t mark.Task) workStep {
+func (b *Book) workStep(t mark.Task) workStep {
 	pages := b.pagesOf(t.Keys, t)
 	if pages == nil {
 		pages = b.pagesOf(t.Keys, mark.Task{})
@@ -116,7 +116,7 @@ func (b *book) workStep(t mark.Task) workStep {
 
 // pagesOf are the pages on which lines lie that a task is done along, of some markings, by their
 // keys, in rising order; none on paper that has everything whole.
-func (b *book) pagesOf(keys []string, along mark.Task) []int {
+func (b *Book) pagesOf(keys []string, along mark.Task) []int {
 	if b.paper.WhollyOnOne() {
 		return nil
 	}
@@ -136,7 +136,7 @@ func (b *book) pagesOf(keys []string, along mark.Task) []int {
 // shows reports whether a line of a piece that a task is done along lies within the joins of the
 // page.
 func (p page) shows(piece arrange.Piece, along mark.Task) bool {
-	core := p.core()
+	core := p.core
 	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool {
 		return (along.Roles == nil || slices.Contains(along.Roles, l.Role)) && (along.Lines == nil || slices.Contains(along.Lines, l.Name)) &&
 			l.Bounds().Meets(core) && len(l.Clip(core)) > 0
@@ -144,7 +144,7 @@ func (p page) shows(piece arrange.Piece, along mark.Task) bool {
 }
 
 // workSection are the steps, each an entry; the heading belongs to the first.
-func (b *book) workSection(width, _ float64) []entry {
+func (b *Book) workSection(width, _ float64) []entry {
 	var entries []entry
 	steps := b.workSteps()
 	if len(steps) == 1 { // the page says it anyhow

@@ -79,7 +79,7 @@ func (s *Sheet) placeFor(p Parcel, room []plane.Box) (best Packed, found bool) {
 
 // room is what is free on the pages of the sheet that are printed.
 func (s *Sheet) room() []plane.Box {
-	free := s.freeBoxes(s.obstacles(), s.Grid.box())
+	free := s.freeBoxes(s.obstacles(), s.Grid.Box())
 	for row := range s.Grid.Rows {
 		for column := range s.Grid.Columns {
 			if c := (Cell{row, column}); !s.printed[c] {

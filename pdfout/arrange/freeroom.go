@@ -50,7 +50,7 @@ func newBins(area plane.Box) *bins {
 
 // take takes the bins into which a line falls.
 func (b *bins) take(l Line) {
-	for _, run := range l.Clip(b.grid.box()) {
+	for _, run := range l.Clip(b.grid.Box()) {
 		b.grid.walk(run.Path, func(c Cell) bool {
 			b.taken[(b.grid.Rows-1-c.Row)*b.grid.Columns+c.Column] = true
 			return true
@@ -114,7 +114,7 @@ func (s *Sheet) freeBoxes(obstacles []Line, area plane.Box) []plane.Box {
 		return nil
 	}
 	for _, l := range obstacles {
-		if l.Bounds().Meets(b.grid.box()) {
+		if l.Bounds().Meets(b.grid.Box()) {
 			b.take(l)
 		}
 	}

@@ -38,8 +38,8 @@ func (g Grid) Pitch() plane.Point {
 	return plane.Point{X: g.Window.X - g.Overlap, Y: g.Window.Y - g.Overlap}
 }
 
-// box is the whole grid.
-func (g Grid) box() plane.Box {
+// Box is the whole grid.
+func (g Grid) Box() plane.Box {
 	p := g.Pitch()
 	return plane.Box{Min: g.origin, Max: g.origin.Add(plane.Point{
 		X: float64(g.Columns)*p.X + g.Overlap,
@@ -52,6 +52,17 @@ func (g Grid) WindowOf(c Cell) plane.Box {
 	p := g.Pitch()
 	corner := g.origin.Add(plane.Point{X: float64(c.Column) * p.X, Y: float64(g.Rows-1-c.Row) * p.Y})
 	return plane.Box{Min: corner, Max: corner.Add(g.Window)}
+}
+
+// Cells are those of the grid, in reading order.
+func (g Grid) Cells() []Cell {
+	var all []Cell
+	for row := range g.Rows {
+		for column := range g.Columns {
+			all = append(all, Cell{row, column})
+		}
+	}
+	return all
 }
 
 // CoreOf is what lies within the join lines of the page of a cell.

@@ -36,7 +36,7 @@ func (g Grid) all() []Cell {
 func TestCoresCoverTheGridOnce(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := someGrid(t)
-		box := g.box()
+		box := g.Box()
 		area := 0.0
 		for _, c := range g.all() {
 			core, window := g.CoreOf(c), g.WindowOf(c)
@@ -70,7 +70,7 @@ const rounding = 1e-9
 func TestCrossedCells(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := someGrid(t)
-		box := g.box()
+		box := g.Box()
 		var path plane.Path
 		for range rapid.IntRange(2, 12).Draw(t, "points") {
 			path = append(path, plane.Point{
@@ -106,7 +106,7 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 	beyond := 0
 	for _, y := range []float64{-8.00000000000015, -0.3, 0.1, 17.7, 431.03} {
 		g := Grid{Rows: 3, Columns: 2, Window: plane.Point{X: 190, Y: 250}, Overlap: 10, origin: plane.Point{X: 5, Y: y}}
-		box := g.box()
+		box := g.Box()
 		for _, top := range []float64{box.Min.Y + box.Height(), math.Nextafter(box.Max.Y, math.Inf(1)), math.Nextafter(box.Max.Y, math.Inf(-1))} {
 			l := NewLine(mark.Cut, "", plane.Path{{X: 20, Y: top}, {X: 60, Y: top}})
 			cells, _ := g.crossed([]Line{l})

@@ -57,7 +57,7 @@ func (g Grid) over(p Piece, step plane.Point) Grid {
 // needs shared out evenly between its sides.
 func (g Grid) evenly(p Piece) Grid {
 	g = g.over(p, plane.Point{})
-	slack := g.box().Max.Sub(g.origin).Sub(p.Room())
+	slack := g.Box().Max.Sub(g.origin).Sub(p.Room())
 	g.origin = g.origin.Sub(slack.Mul(0.5))
 	return g
 }

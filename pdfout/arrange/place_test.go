@@ -51,7 +51,7 @@ func evenly(t require.TestingT, p Piece, page Grid) []Cell {
 	g := page
 	g.Columns = windowsFor(room.X, g.Window.X, g.Overlap)
 	g.Rows = windowsFor(room.Y, g.Window.Y, g.Overlap)
-	slack := g.box().Max.Sub(g.origin).Sub(room)
+	slack := g.Box().Max.Sub(g.origin).Sub(room)
 	g.origin = p.Bounds.Min.Sub(plane.Point{X: 2, Y: 2}).Sub(slack.Mul(0.5))
 	cells, all := g.crossed(p.Lines)
 	require.True(t, all)
@@ -78,7 +78,7 @@ func TestPlaceTakesTheFewestPages(t *testing.T) {
 		require.LessOrEqual(t, len(best.cells), naive)
 
 		g := best.grid
-		require.True(t, g.box().Grown(1e-9).Holds(p.Bounds.Grown(2).Min) && g.box().Grown(1e-9).Holds(p.Bounds.Grown(2).Max), "the piece leaves its grid")
+		require.True(t, g.Box().Grown(1e-9).Holds(p.Bounds.Grown(2).Min) && g.Box().Grown(1e-9).Holds(p.Bounds.Grown(2).Max), "the piece leaves its grid")
 		require.True(t, connected(best.cells))
 		rows, columns := map[int]bool{}, map[int]bool{}
 		for _, c := range best.cells {
@@ -147,7 +147,7 @@ func TestShortMarksAreNotCut(t *testing.T) {
 	page := letterPage()
 	smallest := page.over(NewPiece(sample.Ruled("p", "P", 300, 200)), plane.Point{})
 	even := smallest
-	even.origin = even.origin.Sub(smallest.box().Max.Sub(smallest.origin).Sub(plane.Point{X: 304, Y: 204}).Mul(0.5))
+	even.origin = even.origin.Sub(smallest.Box().Max.Sub(smallest.origin).Sub(plane.Point{X: 304, Y: 204}).Mul(0.5))
 	for _, c := range []struct {
 		name  string
 		half  float64 // of a mark across a join
@@ -233,7 +233,7 @@ func TestGridPrintsTheLeast(t *testing.T) {
 	require.True(t, exact)
 	g := page.over(p, plane.Point{})
 	least, most := math.MaxInt, 0
-	slack := g.box().Max.Sub(g.origin).Sub(p.Room())
+	slack := g.Box().Max.Sub(g.origin).Sub(p.Room())
 	for x := 0.1; x < 1; x += 0.1 {
 		for y := 0.1; y < 1; y += 0.1 {
 			g.origin = p.Bounds.Min.Sub(plane.Point{X: 2 + x*slack.X, Y: 2 + y*slack.Y})
@@ -258,7 +258,7 @@ func TestGridKeepsOffLines(t *testing.T) {
 	g := best.grid
 	assert.Zero(t, tenderOf(p.Lines).alongJoins(g), "mm of line along a join")
 	// Nothing of the piece falls out of the grid.
-	assert.True(t, g.box().Holds(p.Bounds.Grown(2-1e-9).Min) && g.box().Holds(p.Bounds.Grown(2-1e-9).Max))
+	assert.True(t, g.Box().Holds(p.Bounds.Grown(2-1e-9).Min) && g.Box().Holds(p.Bounds.Grown(2-1e-9).Max))
 }
 
 // A line that rises by 1 in 60, or runs by that, counts as running along a join; one

@@ -72,6 +72,9 @@ func (s *Sheet) host() Piece {
 // Blank is how many pages of the sheet's grid are not printed.
 func (s *Sheet) Blank() int { return s.Grid.Rows*s.Grid.Columns - len(s.Cells) }
 
+// Prints reports whether the page of a cell is printed.
+func (s *Sheet) Prints(c Cell) bool { return s.printed[c] }
+
 // Whole reports whether a box lies clear within the trim lines of one printed page.
 func (s *Sheet) Whole(b plane.Box) bool {
 	c := s.Grid.cellAt(b.Centre())

@@ -19,8 +19,11 @@
 //	font.go     the two fonts, and what they have a letter for
 //	fraction.go fractions in a text, built of small figures
 //	pdf.go      a Canvas that is a PDF; it alone touches the library
-//	svg.go      a Canvas that is an SVG
+//	svg.go      a Canvas that is an SVG, for a file
 //	svgmarks.go   the lines of the pieces in it, and what they are called
+//	picture.go  a Canvas that is SVG elements, for the page of a browser
+//	svgdrawing.go what both keep while they are drawn
+//	svgtext.go    how a text is written
 //	svgshape.go   how shapes, pens and colours are written
 //
 // A role gets its pen as a row in pens; a test fails while one has none or looks like

@@ -139,6 +139,17 @@ func (p Pen) In(width float64, c Colour) Pen {
 // place of it; 0 for a line.
 func (p Pen) Ring() float64 { return p.rhythm.ring }
 
+// breadth is which of the three widths the pen has, or is nearest to, in a word.
+func (p Pen) breadth() string {
+	switch {
+	case p.Width > (boldLine+clothLine)/2:
+		return "bold"
+	case p.Width > (clothLine+FineLine)/2:
+		return "middle"
+	}
+	return "fine"
+}
+
 // Round reports whether the line needs round ends: dots are nothing else.
 func (p Pen) Round() bool {
 	for i := 0; i < len(p.rhythm.dashes); i += 2 {

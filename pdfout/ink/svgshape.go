@@ -11,7 +11,7 @@ import (
 )
 
 // Rules of this file: how shapes, pens and texts are written in an SVG. Numbers are in mm, to
-// 0.001 and no finer; y is counted down from the upper edge of the page.
+// 0.001 and no finer, in pictures to 0.01; y is counted down from the upper edge of the page.
 
 // svgShape is what is stroked or filled at once, in mm on the page, y up.
 type svgShape struct {
@@ -64,6 +64,75 @@ func (s svgShape) d(height float64) string {
 		d.WriteString("Z")
 	}
 	return d.String()
+}
+
+// steps is d to 0.01 mm, counted from point to point and written as short as can be.
+func (s svgShape) steps(height float64) string {
+	var d []byte
+	var at [2]int // where the last point is
+	to := func(command byte, p plane.Point) {
+		x, y := svgHundredths(p.X), svgHundredths(height-p.Y)
+		if command == 'M' {
+			at = [2]int{}
+		}
+		if command != 0 {
+			d = append(d, command)
+		}
+		d = appendHundredths(d, x-at[0])
+		d = appendHundredths(d, y-at[1])
+		at = [2]int{x, y}
+	}
+	for _, p := range s.paths {
+		closed := isClosed(p)
+		if closed {
+			p = p[:len(p)-1]
+		}
+		for i, q := range p {
+			to([...]byte{'M', 'l', 0}[min(i, 2)], q)
+		}
+		if closed {
+			d = append(d, 'z')
+		}
+	}
+	for _, r := range s.rings {
+		to('M', r.centre.Sub(plane.Point{X: r.radius}))
+		radius := svgHundredths(r.radius)
+		for _, across := range []int{2 * radius, -2 * radius} {
+			d = append(d, 'a')
+			for _, v := range []int{radius, radius, 0, 0, 100, across, 0} {
+				d = appendHundredths(d, v)
+			}
+		}
+		d = append(d, 'z')
+	}
+	return string(d)
+}
+
+// hundred is how finely places in a picture are written: 0.01 mm.
+const hundred = 100
+
+// svgHundredths is a length in hundredths of a mm.
+func svgHundredths(mm float64) int { return int(math.Round(mm * hundred)) }
+
+// appendHundredths writes a number of hundredths behind others, with a space before it where it
+// would be one number with the one before.
+func appendHundredths(d []byte, v int) []byte {
+	if v < 0 {
+		d, v = append(d, '-'), -v
+	} else if last := d[len(d)-1]; last >= '0' && last <= '9' {
+		d = append(d, ' ')
+	}
+	whole, rest := v/hundred, v%hundred
+	if whole > 0 || rest == 0 {
+		d = strconv.AppendInt(d, int64(whole), 10)
+	}
+	if rest > 0 {
+		d = append(d, '.', byte('0'+rest/10))
+		if rest%10 > 0 {
+			d = append(d, byte('0'+rest%10))
+		}
+	}
+	return d
 }
 
 // isClosed reports whether a path holds something and comes back to its beginning.

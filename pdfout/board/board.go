@@ -1,0 +1,67 @@
+package board
+
+import (
+	"fmt"
+	"html"
+	"html/template"
+	"math"
+	"strconv"
+	"strings"
+
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/text"
+)
+
+// Rules of this file: a board is written with no style of its own, for a page whose policy
+// forbids that. A style sheet goes by these:
+//
+//	svg.board
+//	g.part[data-part][data-name]  a part; what is drawn in it is in mm, true to size
+//	text.caption                  its name, over it, in the colour of the page's text
+//	.paper, g.grid, .blank        see sheets.go
+//	g[data-role] and so on        see ink/picture.go
+
+// Board is what lies side by side. Places are in mm from the upper left corner, y down.
+type Board struct {
+	Size    plane.Point
+	Caption float64 // size of the letters over the parts, in mm
+	Parts   []Part
+}
+
+// Part is one thing on a board.
+type Part struct {
+	Number int      // among those of the board, from 1; of a page its own
+	Name   string   // what it is called, over it
+	Keys   []string // of the markings whose lines are on it
+	Box    plane.Box
+	// Elements are what is drawn, as SVG elements in mm from the upper left corner of the box:
+	// drawn when they are first asked for.
+	Elements func() string
+}
+
+// SVG writes the board as one element, to stand in a page of HTML.
+func (b Board) SVG() template.HTML {
+	var out strings.Builder
+	fmt.Fprintf(&out, `<svg class="board" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s">`+"\n", number(b.Size.X), number(b.Size.Y))
+	for _, p := range b.Parts {
+		fmt.Fprintf(&out, `<g class="part" data-part="%d" data-name="%s" transform="translate(%s %s)">`+"\n",
+			p.Number, html.EscapeString(p.Name), number(p.Box.Min.X), number(p.Box.Min.Y))
+		out.WriteString(b.caption(p))
+		out.WriteString(p.Elements())
+		out.WriteString("</g>\n")
+	}
+	out.WriteString("</svg>\n")
+	return template.HTML(out.String()) // all texts in it are escaped
+}
+
+// caption writes the name of a part over it, shortened to the part's width.
+func (b Board) caption(p Part) string {
+	words := text.Shorten(p.Name, ink.Plain(b.Caption/paper.Pt), p.Box.Width())
+	return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n",
+		number(-captionUnder*b.Caption), number(b.Caption), html.EscapeString(words))
+}
+
+// number writes mm to 0.01.
+func number(mm float64) string { return strconv.FormatFloat(math.Round(mm*100)/100+0, 'f', -1, 64) }
