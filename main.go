@@ -17,6 +17,7 @@
 //	outname.go      what a PDF is called
 //	format.go       PDF or SVG
 //	made.go         what was made, and what is said of it
+//	browser.go      opening the browser; browser_unix.go, browser_other.go  apart from Ctrl-C
 //	file.go         reading and writing files, whole or not at all
 package main
 
