@@ -2,12 +2,16 @@ package serve
 
 import (
 	"bufio"
+	"cmp"
 	"context"
 	"io"
 	"net/http"
 	"net/http/httptest"
+	"slices"
 	"strings"
 	"testing"
+	"testing/synctest"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -124,4 +128,78 @@ func TestScript(t *testing.T) {
 	assert.Contains(t, string(body), "export function follow(")
 	assert.Equal(t, "text/javascript; charset=utf-8", answer.Header.Get("Content-Type"))
 	assertHeaders(t, answer.Header)
+}
+
+// A stream on which nothing happens says so, in a time that the test sets, and only then.
+func TestHeartbeat(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		changes := newChanges()
+		ctx, cancel := context.WithCancel(context.Background())
+		w := &told{ResponseRecorder: httptest.NewRecorder(), flushed: make(chan bool, 100)}
+		ended := make(chan bool)
+		go func() {
+			changes.ServeHTTP(w, httptest.NewRequest("GET", ChangesPath, nil).WithContext(ctx))
+			close(ended)
+		}()
+		time.Sleep(time.Minute + time.Second)
+		cancel()
+		<-ended
+		assert.Equal(t, "retry: 1000\n\n"+strings.Repeat(": nothing new\n\n", 4), w.Body.String())
+	})
+}
+
+// Ten thousand versions in a row: nobody holds the publisher up, versions come in their
+// order, and the last one comes to each.
+func TestPublishStorm(t *testing.T) {
+	server, _ := running(t, saying("the page"))
+	var tabs []*tab
+	for range 20 {
+		tabs = append(tabs, listening(t, server, ""))
+	}
+	for version := int64(1); version <= 10_000; version++ {
+		server.Publish(version)
+	}
+	for _, s := range tabs {
+		told := s.until("10000")
+		assert.Equal(t, "10000", told[len(told)-1])
+		assert.True(t, slices.IsSortedFunc(told, func(a, b string) int { return cmp.Or(len(a)-len(b), strings.Compare(a, b)) }), "versions out of order")
+	}
+}
+
+// slow is an answer of which nothing is taken until it is let go.
+type slow struct {
+	*httptest.ResponseRecorder
+	waits   chan bool
+	release chan bool
+}
+
+func (w *slow) Write(part []byte) (int, error) {
+	w.waits <- true
+	<-w.release
+	return w.ResponseRecorder.Write(part)
+}
+
+func (w *slow) Flush() {}
+
+// A tab that takes nothing holds up nobody, and misses what came in between.
+func TestTabThatTakesNothing(t *testing.T) {
+	changes := newChanges()
+	changes.publish(1)
+	ctx, cancel := context.WithCancel(context.Background())
+	w := &slow{httptest.NewRecorder(), make(chan bool, 100), make(chan bool)}
+	ended := make(chan bool)
+	go func() {
+		changes.ServeHTTP(w, httptest.NewRequest("GET", ChangesPath, nil).WithContext(ctx))
+		close(ended)
+	}()
+	<-w.waits
+	for version := int64(2); version <= 1000; version++ {
+		changes.publish(version)
+	}
+	w.release <- true
+	<-w.waits
+	cancel()
+	w.release <- true
+	<-ended
+	assert.Equal(t, "retry: 1000\n\nid: 1\ndata: 1\n\nid: 1000\ndata: 1000\n\n", w.Body.String())
 }

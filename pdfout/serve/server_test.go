@@ -180,3 +180,15 @@ func TestEndAtOnce(t *testing.T) {
 	_, err = net.Dial("tcp4", server.listener.Addr().String())
 	assert.Error(t, err, "somebody still answers")
 }
+
+// What guards an answer hides nothing of it that a stream needs.
+func TestAnswersCanBeControlled(t *testing.T) {
+	server, _ := running(t, http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
+		answer := http.NewResponseController(w)
+		assert.NoError(t, answer.SetWriteDeadline(time.Time{}))
+		assert.NoError(t, answer.Flush())
+	}))
+	answer, err := browser(t).Get(server.Address())
+	require.NoError(t, err)
+	answer.Body.Close()
+}

@@ -1,0 +1,134 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"net/http"
+	"strconv"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/pdfout/serve"
+)
+
+// following is a page that shows the newest version, and tells the server which it shows:
+// with this it asks for something, as a page does that gets a newer picture.
+const following = `import { follow } from "/changes.js"
+const tab = new URLSearchParams(location.search).get("tab")
+follow(
+  async version => {
+    document.body.dataset.shown = await (await fetch("/shown?tab=" + tab + "&version=" + version)).text()
+  },
+  running => { document.body.dataset.running = running },
+)`
+
+// shown is what a tab shows.
+type shown struct {
+	tab     int
+	version int64
+}
+
+// serving shows that page on a port until it is told to end, and says what its tabs show.
+func serving(t *testing.T, port int, version int64) (server *serve.Server, tabs chan shown, end func()) {
+	t.Helper()
+	tabs = make(chan shown, 1000)
+	pages := http.NewServeMux()
+	pages.HandleFunc("/{$}", func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/html; charset=utf-8")
+		io.WriteString(w, `<!doctype html><html lang="en"><title>Tab</title><link rel="icon" href="/icon.svg"><body><p>A tab.</p><script type="module" src="/following.js"></script>`)
+	})
+	pages.HandleFunc("/icon.svg", func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "image/svg+xml")
+		io.WriteString(w, `<svg xmlns="http://www.w3.org/2000/svg"/>`)
+	})
+	pages.HandleFunc("/following.js", func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "text/javascript; charset=utf-8")
+		io.WriteString(w, following)
+	})
+	pages.HandleFunc("/shown", func(w http.ResponseWriter, r *http.Request) {
+		tab, _ := strconv.Atoi(r.FormValue("tab"))
+		version, _ := strconv.ParseInt(r.FormValue("version"), 10, 64)
+		fmt.Fprint(w, version)
+		tabs <- shown{tab, version}
+	})
+	server, err := serve.Listen(port)
+	require.NoError(t, err)
+	server.Publish(version)
+	ctx, cancel := context.WithCancel(context.Background())
+	ended := make(chan error)
+	go func() { ended <- server.Run(ctx, pages) }()
+	var over bool
+	end = func() {
+		if cancel(); !over {
+			over = true
+			assert.NoError(t, <-ended)
+		}
+	}
+	t.Cleanup(end)
+	return server, tabs, end
+}
+
+// all waits until each of some tabs shows a version.
+func all(t *testing.T, tabs <-chan shown, first, last int, version int64) {
+	t.Helper()
+	missing := map[int]bool{}
+	for tab := first; tab <= last; tab++ {
+		missing[tab] = true
+	}
+	late := time.After(patience)
+	for len(missing) > 0 {
+		select {
+		case s := <-tabs:
+			if s.version == version {
+				delete(missing, s.tab)
+			}
+		case <-late:
+			require.Empty(t, missing, "tabs that do not show version %d", version)
+		}
+	}
+}
+
+// A browser opens six connections to a server. With twelve tabs every tab still hears of each
+// change, and can ask for more; also when the tab that listens is closed, and when the server
+// ends and is there again.
+func TestTwelveTabs(t *testing.T) {
+	const last = 12
+	server, tabs, end := serving(t, 0, 1)
+	var open []*tab
+	for i := 1; i <= last; i++ {
+		open = append(open, openTab(t, desk, fmt.Sprint(server.Address(), "?tab=", i)))
+		all(t, tabs, i, i, 1)
+	}
+	for version := int64(2); version <= 20; version++ {
+		server.Publish(version)
+		all(t, tabs, 1, last, version)
+	}
+
+	open[0].open("about:blank") // the first tab was the one that listened
+	server.Publish(21)
+	all(t, tabs, 2, last, 21)
+	open[0].open(fmt.Sprint(server.Address(), "?tab=1"))
+	all(t, tabs, 1, 1, 21)
+	server.Publish(22)
+	all(t, tabs, 1, last, 22)
+
+	for _, b := range open {
+		b.until(`document.body.dataset.running === "true"`)
+		b.bear("ERR_CONNECTION_REFUSED", "ERR_INCOMPLETE_CHUNKED_ENCODING", "ERR_CONNECTION_RESET")
+	}
+	end()
+	for _, b := range open {
+		b.until(`document.body.dataset.running === "false"`, "the server has ended")
+	}
+	port, err := strconv.Atoi(server.Address()[len("http://127.0.0.1:") : len(server.Address())-1])
+	require.NoError(t, err)
+	_, tabs, _ = serving(t, port, 100)
+	all(t, tabs, 1, last, 100)
+	for _, b := range open {
+		b.until(`document.body.dataset.running === "true"`, "the server is there again")
+	}
+}
