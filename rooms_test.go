@@ -32,6 +32,7 @@ marking/piece:       marking/plane marking/fault marking/wording marking/length 
 marking/garment:     marking/plane marking/fault marking/wording marking/length marking/source marking/piece
 marking/lay:         marking/plane marking/length marking/piece marking/garment
 marking/sheet:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment
+marking/folded:      marking/plane marking/length marking/mark marking/piece marking/garment
 marking/grid:        marking/plane marking/fault marking/length marking/mark
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
 marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge

@@ -36,16 +36,17 @@ func foldDrawnFlat(piece *Piece, all []FoldGroup, found *Findings) (made madeFol
 		for _, earlier := range folded {
 			f = f.carriedOn(earlier)
 		}
-		settled, one, whole := f.folded()
+		settled, whole := f.folded()
 		if !whole { // it has no one finished shape
-			made.lengths = foldByFold(ended)
+			made.lengths, made.groups = foldByFold(ended), nil
 			return made, true
 		}
 		for _, r := range settled.Rows {
 			made.rows[stitched] = made.rows[stitched].stitchedAs(r)
 			stitched++
 		}
-		folded = append(folded, one)
+		folded = append(folded, settled.Folding)
+		made.groups = append(made.groups, settled)
 	}
 	if len(folded) > 0 {
 		made.finished = drawIn(folded, piece.Outline)

@@ -35,6 +35,12 @@ type EdgePleat struct {
 // TakeUp returns how much cloth the pleat takes, in mm.
 func (p EdgePleat) TakeUp() float64 { return 2 * p.Depth }
 
+// Fold returns the fold line of the pleat, from the cut edge into the piece.
+func (p EdgePleat) Fold() plane.Path { return p.fold }
+
+// Placement returns the line that the fold line is laid to, from the cut edge into the piece.
+func (p EdgePleat) Placement() plane.Path { return p.placement }
+
 // takenFrom returns how much of a line along its edge the pleat takes, the line
 // lying no farther inside than the given distance. Cloth is taken between the two
 // lines of the pleat; a line that begins or ends between them is folded in part.

@@ -29,6 +29,13 @@ type FlatGroup struct {
 	FoldGroup
 	AsDrawn []FoldRow      // the rows before they were moved there, in the same order
 	Folding *plane.Folding // how they fold the plane
+	Of      []FoldOf       // of each fold of Folding, what it is
+}
+
+// FoldOf is a fold of a row. One on the other half of a piece on the fold is the image of one.
+type FoldOf struct {
+	Fold
+	Row FoldRow
 }
 
 // with returns the group with other rows.
@@ -142,27 +149,40 @@ func (f FoldGroup) begins(p placed) float64 {
 }
 
 // folded returns the group of a piece that is drawn flat, with its stitching where
-// that lies once all folds are in, and how it folds the plane; ok is false where two
-// strips share some of u, one above the other: then what lies between them has no one
-// finished place.
-func (f FoldGroup) folded() (settled FoldGroup, folded *plane.Folding, ok bool) {
+// that lies once all folds are in; ok is false where two strips share some of u, one
+// above the other: then what lies between them has no one finished place.
+func (f FoldGroup) folded() (settled FlatGroup, ok bool) {
 	strips := f.all()
 	var folds []plane.Fold
 	slices.SortStableFunc(strips, func(a, b placed) int { return cmp.Compare(f.begins(a), f.begins(b)) })
 	for i, p := range strips {
 		folds = append(folds, f.plane(p, f.begins(p)))
 		if i > 0 && folds[i].At < folds[i-1].End()-SamePoint {
-			return f, nil, false
+			return FlatGroup{}, false
 		}
 	}
 	all := f.mirrored(folds)
-	folded = plane.NewFolding(f.Origin, f.Out, all)
+	folded := plane.NewFolding(f.Origin, f.Out, all)
 	for i := range strips {
 		p := &strips[i]
 		base := folded.U(folded.DrawnIn(p.row.Base.Origin))
 		p.Stitching = p.side * (folded.Seam(len(all)-len(folds)+i) - base)
 	}
-	return f.stitched(strips), folded, true
+	return FlatGroup{FoldGroup: f.stitched(strips), AsDrawn: f.Rows, Folding: folded, Of: foldsOf(strips, len(all))}, true
+}
+
+// foldsOf returns what the folds of a folding are of which these are those of one half, in
+// their order, and those before them the images of the last of these.
+func foldsOf(half []placed, all int) []FoldOf {
+	var of []FoldOf
+	for i := range all {
+		k := i - (all - len(half))
+		if k < 0 {
+			k = len(half) - 1 - i
+		}
+		of = append(of, FoldOf{half[k].Fold, *half[k].row})
+	}
+	return of
 }
 
 // mirrored adds to the folds of half a piece those of its other half.
@@ -217,5 +237,6 @@ func (f FoldGroup) flattened(found *Findings) (FlatGroup, bool) {
 		}
 		flat.Rows[i].Base.Origin = drawn[i].Base.Origin.Add(drawn[i].moved)
 	}
-	return FlatGroup{FoldGroup: flat, AsDrawn: drawn, Folding: plane.NewFolding(f.Origin, f.Out, f.mirrored(folds))}, true
+	folding := plane.NewFolding(f.Origin, f.Out, f.mirrored(folds))
+	return FlatGroup{FoldGroup: flat, AsDrawn: drawn, Folding: folding, Of: foldsOf(order.folds, len(folding.Folds()))}, true
 }

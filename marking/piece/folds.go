@@ -19,7 +19,7 @@ type madeFolds struct {
 	flat     *Shape
 	finished plane.Path // the outline with all folds in; nil without folds, or where it has no one shape
 	lengths  finishedLengths
-	groups   []FlatGroup // of a piece that is drawn finished
+	groups   []FlatGroup // what is folded first first; none where the piece has no one finished shape
 }
 
 // makeFolds works out what the tucks of a piece, and the pleats across it, make of it.
@@ -56,7 +56,7 @@ func makeFolds(piece *Piece, ps source.PieceSpec, found *Findings) (madeFolds, b
 // take gives the piece what its folds make of it.
 func (p *Piece) take(made madeFolds) {
 	p.TuckRows, p.PleatRows = made.tucks, made.pleats
-	p.Flat, p.FinishedOutline, p.lengths = made.flat, made.finished, made.lengths
+	p.Flat, p.FinishedOutline, p.Folded, p.lengths = made.flat, made.finished, made.groups, made.lengths
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.FinishedLength = p.FinishedAlong(i, e.Sewn)

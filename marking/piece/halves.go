@@ -18,16 +18,7 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	if !p.Whole {
 		return m
 	}
-	var whole []mark.Mark
-	for _, one := range m.Marks {
-		whole = append(whole, one)
-		// A line on the centre, or square across it, is its own image.
-		image := one.Path.Mirrored(origin, out)
-		if one.Role != mark.Grain && !lies(one.Path, image) && !lies(one.Path, image.Reversed()) {
-			whole = append(whole, mark.Mark{Role: one.Role, Key: one.Called(), Path: Directed(one.Role, image)})
-		}
-	}
-	m.Marks = whole
+	m.Marks = WholeMarks(m.Marks, origin, out)
 	for _, w := range m.Words[:len(m.Words):len(m.Words)] {
 		image := w.Placed(func(q plane.Point) plane.Point { return q.Mirrored(origin, out) })
 		if image.At.Distance(w.At) > SamePoint {
@@ -36,6 +27,21 @@ func (p *Piece) Printed(m mark.Marking, origin, out plane.Point) mark.Marking {
 	}
 	m.Outline = WholeOutline(m.Outline, origin, out)
 	return m
+}
+
+// WholeMarks returns the lines of both halves of a piece from those of one, which ends on
+// the line through origin, square to out.
+func WholeMarks(half []mark.Mark, origin, out plane.Point) []mark.Mark {
+	var whole []mark.Mark
+	for _, one := range half {
+		whole = append(whole, one)
+		// A line on the centre, or square across it, is its own image.
+		image := one.Path.Mirrored(origin, out)
+		if one.Role != mark.Grain && !lies(one.Path, image) && !lies(one.Path, image.Reversed()) {
+			whole = append(whole, mark.Mark{Role: one.Role, Key: one.Called(), Path: Directed(one.Role, image)})
+		}
+	}
+	return whole
 }
 
 // WholeOutline returns the outline of both halves of a piece from that of one,

@@ -51,6 +51,7 @@ type Piece struct {
 	Block     *Block     // that the piece is cut from once it is tucked; nil for others
 
 	FinishedOutline plane.Path      // with all folds in; nil without folds, or where it has no one shape
+	Folded          []FlatGroup     // its folds, those that run one way together, what is folded first first; none where it has no one finished shape
 	lengths         finishedLengths // measures its lines with tucks, and pleats across the piece, in
 }
 
@@ -86,6 +87,10 @@ type Edge struct {
 	steps  [2]float64   // how long its first and its last step are as the file gives them, in mm
 	curve  *smoothCurve // nil where it is straight or an arc
 }
+
+// Seams returns the ring of all that is sewn, with the steps between, as the piece is drawn: a
+// closed path. What is seen of the finished piece lies in it.
+func (p *Piece) Seams() plane.Path { return p.seams.Path() }
 
 // EdgeNumber returns the number of the edge with that key, or -1.
 func (p *Piece) EdgeNumber(key string) int {

@@ -19,6 +19,7 @@
 //	raw.go                     the line beside every part of the path
 //	parts.go                   what of that counts, joined
 //	fold.go, unfold.go         the plane folded along parallel lines; what comes to lie where
+//	cell.go                    the parts that folding moves as they are, and lays on each other
 //	longway.go                 where an area has its middle, and which way most of it lies
 //	halfplane.go               what of a path lies to one side of a line, and mirrored
 //

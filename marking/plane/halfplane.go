@@ -60,6 +60,29 @@ func HalfPlane(p Path, source []int, origin, out Point) []Strand {
 	return parts
 }
 
+// Side returns what of a closed path lies on the side of the line through origin to which out
+// points: a closed path, or nil for nothing (Sutherland and Hodgman's clipping, as commonly
+// taught). Where the line parts the path, it runs there and back along the line; so the area it
+// goes round is right, and so is what it holds off the line.
+func (p Path) Side(origin, out Point) Path {
+	var side Path
+	for i, q := range p {
+		u := q.Sub(origin).Dot(out)
+		if i > 0 {
+			if before := p[i-1].Sub(origin).Dot(out); (before >= 0) != (u >= 0) {
+				side = append(side, p[i-1].Toward(q, clampShare(before/(before-u))))
+			}
+		}
+		if u >= 0 && i+1 < len(p) {
+			side = append(side, q)
+		}
+	}
+	if len(side) < 3 {
+		return nil
+	}
+	return append(side, side[0])
+}
+
 // Mirrored returns the point mirrored about the line through origin square to out, a
 // direction of length 1.
 func (p Point) Mirrored(origin, out Point) Point {
