@@ -17,7 +17,6 @@ import (
 // Rules of this file: a board is written with no style of its own, for a page whose policy
 // forbids that. A style sheet goes by these:
 //
-//	svg.board
 //	g.part[data-part][data-name]  a part; what is drawn in it is in mm, true to size
 //	text.caption                  its name, over it, in the colour of the page's text
 //	.paper, g.grid, .blank        see sheets.go
@@ -41,10 +40,9 @@ type Part struct {
 	Elements func() string
 }
 
-// SVG writes the board as one element, to stand in a page of HTML.
-func (b Board) SVG() template.HTML {
+// Elements are the elements of the board, to stand in an SVG in a page of HTML.
+func (b Board) Elements() template.HTML {
 	var out strings.Builder
-	fmt.Fprintf(&out, `<svg class="board" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %s %s">`+"\n", number(b.Size.X), number(b.Size.Y))
 	for _, p := range b.Parts {
 		fmt.Fprintf(&out, `<g class="part" data-part="%d" data-name="%s" transform="translate(%s %s)">`+"\n",
 			p.Number, html.EscapeString(p.Name), number(p.Box.Min.X), number(p.Box.Min.Y))
@@ -52,7 +50,6 @@ func (b Board) SVG() template.HTML {
 		out.WriteString(p.Elements())
 		out.WriteString("</g>\n")
 	}
-	out.WriteString("</svg>\n")
 	return template.HTML(out.String()) // all texts in it are escaped
 }
 

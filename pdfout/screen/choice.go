@@ -1,0 +1,116 @@
+package screen
+
+import (
+	"net/url"
+	"strconv"
+	"strings"
+)
+
+// Rules of this file: an address and the choice it stands for are read and written here
+// alone. What is usual is not said in it.
+
+// Show is what somebody looks at.
+type Show int
+
+// What can be looked at.
+const (
+	Sheets  Show = iota // every sheet whole, with the pages it is cut into over it
+	Pages               // every page as it is printed
+	Folded              // the pieces as they are sewn and pressed, beside them flat
+	Views               // the views of the file, beside one another or laid over each other
+	Figures             // the numbers for the cutting table
+	showCount
+)
+
+var showWords = [showCount]string{"sheets", "pages", "folded", "views", "figures"}
+
+// String is the word for it in the address.
+func (s Show) String() string { return showWords[s] }
+
+// Lay is how things are laid that can be looked at in two ways.
+type Lay int
+
+// The ways.
+const (
+	Whole   Lay = iota // whole pieces; views beside one another
+	Half               // half of what is cut on the fold
+	Overlay            // views laid over each other
+	layCount
+)
+
+var layWords = [layCount]string{"", "half", "over"}
+
+// String is the word for it in the address; "" for the usual way.
+func (l Lay) String() string { return layWords[l] }
+
+// Choice is what of a Scene is looked at. The zero Choice is what a new page shows.
+type Choice struct {
+	Show Show
+	View string // of the file; "" is the file as it stands
+	Part int    // that is looked at alone, from 1; 0 is all of it
+	Lay  Lay
+}
+
+// The names of values in the address.
+const (
+	showName = "show"
+	viewName = "view"
+	partName = "part"
+	layName  = "lay"
+)
+
+// ChoiceOf reads an address. What it does not know is the usual.
+func ChoiceOf(address url.Values) Choice {
+	c := Choice{View: address.Get(viewName)}
+	for s := range showCount {
+		if address.Get(showName) == s.String() {
+			c.Show = s
+		}
+	}
+	for l := range layCount {
+		if address.Get(layName) == l.String() {
+			c.Lay = l
+		}
+	}
+	if n, err := strconv.Atoi(address.Get(partName)); err == nil && n > 0 {
+		c.Part = n
+	}
+	return c
+}
+
+// Address is the address of the page that shows the choice: "./?show=folded".
+func (c Choice) Address() string { return "./" + c.query() }
+
+// query is the choice behind a path: "?show=folded"; "" for what is usual.
+func (c Choice) query() string {
+	var said []string
+	say := func(name, value string) { said = append(said, name+"="+url.QueryEscape(value)) }
+	if c.Show != Sheets {
+		say(showName, c.Show.String())
+	}
+	if c.View != "" {
+		say(viewName, c.View)
+	}
+	if c.Part > 0 {
+		say(partName, strconv.Itoa(c.Part))
+	}
+	if c.Lay != Whole {
+		say(layName, c.Lay.String())
+	}
+	if len(said) == 0 {
+		return ""
+	}
+	return "?" + strings.Join(said, "&")
+}
+
+// Showing is the choice with something else shown: all parts of that, laid in the usual way.
+func (c Choice) Showing(s Show) Choice { return Choice{Show: s, View: c.View} }
+
+// Of is the choice with another view.
+func (c Choice) Of(view string) Choice { c.View = view; return c }
+
+// Only is the choice with a part alone; 0 is all of it.
+func (c Choice) Only(part int) Choice { c.Part = part; return c }
+
+// Laid is the choice with another way to lay things.
+func (c Choice) Laid(l Lay) Choice { c.Lay = l; return c }

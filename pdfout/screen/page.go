@@ -1,0 +1,138 @@
+package screen
+
+import (
+	"embed"
+	"fmt"
+	"html/template"
+
+	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: the page is filled in here, from a Scene and a Choice; how it is laid
+// out is in page.html, and how it looks in look.css. What of it changes with the file or the
+// choice stands in regions, elements of the class "live" with an id each, which are all in
+// regions.html: the script puts them in place one by one. All else is as it was loaded.
+
+//go:embed *.html
+var layouts embed.FS
+
+// templates are that of the page, "page", and of all its regions, "now".
+var templates = template.Must(template.New("").Funcs(template.FuncMap{"places": places}).ParseFS(layouts, "*.html"))
+
+// page is all that stands on the page.
+type page struct {
+	*Scene
+	Choice            // as far as the scene has what was chosen
+	Head    []choices // what is shown, and of which view
+	Parts   []choices // how it is laid, and what part of it is looked at
+	Picture *picture
+	Home    string // what of the board is looked at, as a viewBox
+	Told    []toldPiece
+	Remarks []mark.Notice
+	Report  *mark.Report
+	Refused string // why there is no picture, or no figures; "" where there are
+}
+
+// newPage fills in a page. What was chosen and is not there any more is the usual.
+func newPage(scene *Scene, c Choice) page {
+	view := scene.view(c)
+	if view == nil {
+		return page{Scene: scene, Choice: c}
+	}
+	c.View = view.Name
+	if c.Show == Views && len(scene.Views) < 2 {
+		c = c.Showing(Sheets)
+	}
+	p := page{Scene: scene, Choice: c, Remarks: view.Remarks()}
+	if c.Show == Figures {
+		report := view.Report()
+		p.Report = &report
+	} else if drawn, err := scene.board(c, view); err != nil {
+		p.Refused = err.Error()
+	} else {
+		p.fill(drawn, view)
+	}
+	p.Head = chosen(shows(scene, p.Choice), views(scene, p.Choice))
+	return p
+}
+
+// fill fills in what belongs to a picture.
+func (p *page) fill(drawn *picture, view *View) {
+	if p.Part > len(drawn.Parts) {
+		p.Part = 0
+	}
+	p.Picture, p.Told = drawn, toldByPiece(view.Told())
+	var names []string
+	for _, part := range drawn.Parts {
+		names = append(names, part.Name)
+	}
+	p.Parts = chosen(ways(p.Choice), parts(names, p.Choice))
+	looked := plane.Box{Max: drawn.Size}
+	if p.Part > 0 {
+		looked = drawn.Parts[p.Part-1].Box
+	}
+	looked = looked.Grown(max(looked.Width(), looked.Height()) * besideLooked)
+	p.Home = fmt.Sprintf("%.2f %.2f %.2f %.2f", looked.Min.X, looked.Min.Y, looked.Width(), looked.Height())
+}
+
+// besideLooked is how much is shown on every side of what is looked at, in parts of its
+// longer side.
+const besideLooked = 0.02
+
+// Pictured reports whether the page has a picture, or will have one when there is one.
+func (p page) Pictured() bool { return p.Show != Figures }
+
+// Called is what the garment is called, or else the file.
+func (p page) Called() string {
+	if p.Title != "" {
+		return p.Title
+	}
+	return p.File
+}
+
+// Headed is the title of the window: among many tabs a mistake is to be seen.
+func (p page) Headed() string {
+	title := p.Called() + ": " + p.Show.Title()
+	if n := len(p.Mistakes); n > 0 {
+		title = wording.Counted(n, "mistake") + " in " + title
+	}
+	return title
+}
+
+// Said is what is said aloud when the file has been saved.
+func (p page) Said() string {
+	switch {
+	case len(p.Mistakes) > 0 && len(p.Views) == 0:
+		return wording.Counted(len(p.Mistakes), "mistake") + ". There is no picture yet."
+	case len(p.Mistakes) > 0:
+		return wording.Counted(len(p.Mistakes), "mistake") + ". The picture is of before."
+	case p.Refused != "":
+		return "There is no picture."
+	}
+	return "The picture is new."
+}
+
+// MistakesCounted is how many mistakes there are: "2 mistakes".
+func (p page) MistakesCounted() string { return wording.Counted(len(p.Mistakes), "mistake") }
+
+// RemarksCounted is how many remarks there are: "1 remark".
+func (p page) RemarksCounted() string { return wording.Counted(len(p.Remarks), "remark") }
+
+// SavedAt is when the file was saved: "11:42:07"; "" where that is not known.
+func (p page) SavedAt() string {
+	if p.Saved.IsZero() {
+		return ""
+	}
+	return p.Saved.Format("15:04:05")
+}
+
+// PictureName says what the picture is.
+func (p page) PictureName() string { return p.Show.Title() + " of " + p.Called() }
+
+// Print is the address of what is printed of the view.
+func (p page) Print() string { return printPath + Choice{View: p.View}.query() }
+
+// UnitName is the unit of the file: "in", "cm" or "mm".
+func (p page) UnitName() string { return p.Unit.String() }

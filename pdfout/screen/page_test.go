@@ -1,0 +1,297 @@
+package screen
+
+import (
+	"bytes"
+	"encoding/xml"
+	"errors"
+	"io"
+	"net/url"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/length"
+	"tuckmark/marking/mark"
+	"tuckmark/pdfout"
+)
+
+// element is one element of a page, with the text in it.
+type element struct {
+	name       string
+	attributes map[string]string
+	text       string
+}
+
+// written is the page that shows a choice, or another template of it.
+func written(t *testing.T, template string, scene *Scene, c Choice) string {
+	t.Helper()
+	var out bytes.Buffer
+	require.NoError(t, templates.ExecuteTemplate(&out, template, newPage(scene, c)))
+	return out.String()
+}
+
+// elements reads a page: every element must be closed where it may not be left open.
+func elements(t *testing.T, page string) []*element {
+	t.Helper()
+	d := xml.NewDecoder(strings.NewReader(page))
+	d.Strict, d.AutoClose, d.Entity = false, xml.HTMLAutoClose, xml.HTMLEntity
+	var all, open []*element
+	for {
+		token, err := d.Token()
+		if errors.Is(err, io.EOF) {
+			break
+		}
+		require.NoError(t, err, "the page is whole")
+		switch token := token.(type) {
+		case xml.StartElement:
+			e := &element{name: token.Name.Local, attributes: map[string]string{}}
+			for _, a := range token.Attr {
+				e.attributes[a.Name.Local] = a.Value
+			}
+			all, open = append(all, e), append(open, e)
+		case xml.EndElement:
+			open = open[:len(open)-1]
+		case xml.CharData:
+			for _, e := range open {
+				e.text += string(token)
+			}
+		}
+	}
+	assert.Empty(t, open, "elements that are not closed")
+	return all
+}
+
+// byID finds an element.
+func byID(t *testing.T, all []*element, id string) *element {
+	t.Helper()
+	i := slices.IndexFunc(all, func(e *element) bool { return e.attributes["id"] == id })
+	require.GreaterOrEqual(t, i, 0, "an element with the id %s", id)
+	return all[i]
+}
+
+// regionIDs are the ids of the regions of a page.
+func regionIDs(all []*element) []string {
+	var ids []string
+	for _, e := range all {
+		if slices.Contains(strings.Fields(e.attributes["class"]), "live") {
+			ids = append(ids, e.attributes["id"])
+		}
+	}
+	return ids
+}
+
+// scenes are scenes of every kind.
+func scenes(t *testing.T) map[string]*Scene {
+	wrong := sceneOf(t, "", "round")
+	wrong.Mistakes = []Mistake{mistaken(), mistaken()}
+	named := sceneOf(t, "", nasty, "a&b=c")
+	named.Title, named.File = nasty, nasty
+	refused := sceneOf(t, "")
+	refused.Views[0].Book = func() (*pdfout.Book, error) { return nil, errors.New("too large for " + nasty) }
+	return map[string]*Scene{
+		"nothing": {}, "first mistakes": {File: "plum.toml", Mistakes: []Mistake{mistaken()}},
+		"one view": sceneOf(t, ""), "views": sceneOf(t, "", "round", "square"),
+		"mistakes later": wrong, "nasty names": named, "refused": refused,
+	}
+}
+
+// What the policy of the server forbids is not on the page, ids are there once, and every region
+// stands on the page, and is sent again, once.
+func TestEveryPageIsSound(t *testing.T) {
+	for name, scene := range scenes(t) {
+		for show := range showCount {
+			for _, view := range []string{"", nasty, "gone"} {
+				c := Choice{Show: show, View: view}
+				page := written(t, "page", scene, c)
+				all := elements(t, page)
+				ids := map[string]bool{}
+				for _, e := range all {
+					for attribute := range e.attributes {
+						assert.False(t, attribute == "style" || strings.HasPrefix(attribute, "on"), "%s, %v: %s of %s", name, c, attribute, e.name)
+					}
+					if id := e.attributes["id"]; id != "" {
+						assert.False(t, ids[id], "%s, %v: the id %s is there twice", name, c, id)
+						ids[id] = true
+					}
+					assert.NotContains(t, []string{"style", "b>", "iframe", "form action"}, e.name)
+					if e.name == "script" {
+						assert.Equal(t, "/look.js", e.attributes["src"])
+						assert.Empty(t, e.text, "script in the page")
+					}
+				}
+				assert.NotContains(t, page, nasty, "%s, %v: a name that is not escaped", name, c)
+				assert.NotContains(t, page, "ZgotmplZ", "%s, %v: what the template refuses to write", name, c)
+				assert.ElementsMatch(t, regionIDs(all), regionIDs(elements(t, written(t, "now", scene, c))), "%s, %v: regions on the page, and those that are sent", name, c)
+			}
+		}
+	}
+}
+
+// What is sent of a region is what stands on the page, so that the script sees it is the same.
+func TestWhatIsSentIsWhatStandsThere(t *testing.T) {
+	for name, scene := range scenes(t) {
+		page, sent := written(t, "page", scene, Choice{}), written(t, "now", scene, Choice{})
+		for _, region := range []string{"head", "facts", "banner", "parts", "wrong", "layers", "lines", "state"} {
+			one := written(t, region, scene, Choice{})
+			assert.Contains(t, page, one, "%s: %s on the page", name, region)
+			assert.Contains(t, sent, one, "%s: %s as it is sent", name, region)
+		}
+	}
+}
+
+// links are the addresses in a row of choices, and of which of them is said that it is chosen.
+func linksIn(all []*element, row string) (texts []string, chosen []string) {
+	for _, e := range all {
+		if e.name == "a" && strings.HasPrefix(e.attributes["id"], row+"-") {
+			texts = append(texts, e.text)
+			if e.attributes["aria-current"] == "page" {
+				chosen = append(chosen, e.text)
+			}
+		}
+	}
+	return texts, chosen
+}
+
+func TestRowsOfChoices(t *testing.T) {
+	one, several := sceneOf(t, ""), sceneOf(t, "", "round")
+	for _, c := range []struct {
+		scene  *Scene
+		choice Choice
+		row    string
+		texts  []string
+		chosen []string
+	}{
+		{one, Choice{}, "shows", []string{"Sheets", "Pages", "Folded", "Figures"}, []string{"Sheets"}},
+		{one, Choice{Show: Views}, "shows", []string{"Sheets", "Pages", "Folded", "Figures"}, []string{"Sheets"}},
+		{one, Choice{}, "views", nil, nil},
+		{several, Choice{Show: Figures}, "shows", []string{"Sheets", "Pages", "Folded", "Views", "Figures"}, []string{"Figures"}},
+		{several, Choice{}, "views", []string{"view ", "view round"}, []string{"view "}},
+		{several, Choice{View: "round"}, "views", []string{"view ", "view round"}, []string{"view round"}},
+		{several, Choice{View: "gone"}, "views", []string{"view ", "view round"}, []string{"view "}},
+		{several, Choice{Show: Views}, "views", nil, nil},
+		{several, Choice{Show: Views, Lay: Overlay}, "ways", []string{"Side by side", "Laid over each other"}, []string{"Laid over each other"}},
+		{one, Choice{Show: Folded, Lay: Overlay}, "ways", []string{"Whole", "Half of what is on the fold"}, []string{"Whole"}},
+		{one, Choice{Show: Folded, Lay: Half}, "ways", []string{"Whole", "Half of what is on the fold"}, []string{"Half of what is on the fold"}},
+		{one, Choice{Show: Sheets}, "ways", nil, nil},
+	} {
+		texts, chosen := linksIn(elements(t, written(t, "page", c.scene, c.choice)), c.row)
+		assert.Equal(t, c.texts, texts, "%s of %+v", c.row, c.choice)
+		assert.Equal(t, c.chosen, chosen, "chosen in %s of %+v", c.row, c.choice)
+	}
+}
+
+// Every link of a page leads to a page on which that link is the chosen one of its row.
+func TestEveryLinkLeadsToWhatItSays(t *testing.T) {
+	scene := sceneOf(t, "", nasty, "a&b=c")
+	for show := range showCount {
+		for _, e := range elements(t, written(t, "page", scene, Choice{Show: show, View: nasty})) {
+			to, isLink := e.attributes["href"]
+			if e.name != "a" || !isLink || !strings.HasPrefix(to, "./") {
+				continue
+			}
+			at, err := url.Parse(to)
+			require.NoError(t, err)
+			there := elements(t, written(t, "page", scene, ChoiceOf(at.Query())))
+			row, _, _ := strings.Cut(e.attributes["id"], "-")
+			_, chosen := linksIn(there, row)
+			assert.Equal(t, []string{e.text}, chosen, "behind the link %q to %s", e.text, to)
+		}
+	}
+}
+
+func TestThePartThatIsLookedAt(t *testing.T) {
+	scene := sceneOf(t, "")
+	all := byID(t, elements(t, written(t, "page", scene, Choice{Show: Pages})), "board").attributes["viewBox"]
+	one := byID(t, elements(t, written(t, "page", scene, Choice{Show: Pages, Part: 1})), "board").attributes["viewBox"]
+	assert.NotEqual(t, all, one, "what is seen of all pages, and of the first")
+	gone := byID(t, elements(t, written(t, "page", scene, Choice{Show: Pages, Part: 99})), "board").attributes["viewBox"]
+	assert.Equal(t, all, gone, "what is seen where there is no such page")
+}
+
+func TestMistakesStandBesideThePictureOfBefore(t *testing.T) {
+	scene := sceneOf(t, "")
+	scene.Mistakes = []Mistake{mistaken(), mistaken()}
+	all := elements(t, written(t, "page", scene, Choice{}))
+	assert.Equal(t, "2 mistakes in Plum smock, size 2: Sheets", byID(t, all, "facts").attributes["data-title"])
+	assert.Equal(t, "2 mistakes. The picture is of before.", byID(t, all, "facts").attributes["data-said"])
+	assert.Contains(t, byID(t, all, "banner").text, "2 mistakes in the file: the picture is of before.")
+	assert.Contains(t, byID(t, all, "stage").attributes["class"], "before")
+	wrong := byID(t, all, "wrong").text
+	for _, words := range []string{"2 mistakes", "plum.toml:3", "there is no unit " + nasty, "in, cm or mm", "1 remark", "the neck is tight"} {
+		assert.Contains(t, wrong, words)
+	}
+	lines := byID(t, all, "excerpt-0").text
+	assert.Equal(t, "1 title = \"Plum\"\n2 \n3 unit = \"<b>ell\"\n4 size = 2\n", lines, "the line and its neighbours")
+	marked := slices.IndexFunc(all, func(e *element) bool { return e.name == "mark" })
+	require.GreaterOrEqual(t, marked, 0, "where to look in the line")
+	assert.Equal(t, `unit = "<b>ell"`, all[marked].text)
+	assert.NotEmpty(t, byID(t, all, "drawing").text, "the picture stays")
+}
+
+func TestMistakesBeforeThereIsAPicture(t *testing.T) {
+	all := elements(t, written(t, "page", &Scene{File: "plum.toml", Mistakes: []Mistake{mistaken()}}, Choice{}))
+	assert.Equal(t, "plum.toml", byID(t, all, "head").text[:0]+strings.TrimSpace(byID(t, all, "head").text))
+	assert.Contains(t, byID(t, all, "banner").text, "1 mistake in the file: there is no picture yet.")
+	assert.Empty(t, byID(t, all, "drawing").text)
+	assert.Equal(t, "1 mistake. There is no picture yet.", byID(t, all, "facts").attributes["data-said"])
+	for _, e := range all {
+		assert.NotEqual(t, "print", e.attributes["id"], "there is nothing to print")
+	}
+}
+
+func TestWhatCannotBeDrawnIsSaid(t *testing.T) {
+	scene := scenes(t)["refused"]
+	all := elements(t, written(t, "page", scene, Choice{}))
+	assert.Contains(t, byID(t, all, "banner").text, "too large for "+nasty)
+	assert.Contains(t, byID(t, elements(t, written(t, "page", scene, Choice{Show: Figures})), "figures").text, "6 15/16 in", "the figures are there all the same")
+}
+
+func TestWhatIsToldOfALine(t *testing.T) {
+	scene := sceneOf(t, "")
+	all := elements(t, written(t, "page", scene, Choice{}))
+	lines := byID(t, all, "lines").text
+	for _, words := range []string{"Front " + nasty, "neck, cutting line", "sewn 6 15/16 in", "plum.toml:12, plum.toml:31"} {
+		assert.Contains(t, lines, words)
+	}
+	line := scene.Views[0].Told()[1].At
+	for _, attribute := range []string{"data-line", "data-at-line"} {
+		i := slices.IndexFunc(all, func(e *element) bool { return e.name != "path" && e.attributes[attribute] == line.Line })
+		assert.GreaterOrEqual(t, i, 0, "%s with the name of the line in the picture", attribute)
+	}
+	drawn := slices.ContainsFunc(all, func(e *element) bool {
+		return e.name == "path" && e.attributes["data-piece"] == line.Piece && e.attributes["data-line"] == line.Line
+	})
+	assert.True(t, drawn, "the line itself is in the picture, by the name it is told by")
+}
+
+// The layers are those of the roles that occur, each with a sample, and the edges of pages where
+// a sheet has more than one.
+func TestLayersOfAPicture(t *testing.T) {
+	scene := sceneOf(t, "")
+	var named []string
+	for _, e := range elements(t, written(t, "page", scene, Choice{})) {
+		if name, is := e.attributes["data-layer"]; is {
+			named = append(named, name)
+		}
+	}
+	var roles []string
+	for _, e := range elements(t, written(t, "page", scene, Choice{})) {
+		if role := e.attributes["data-role"]; role != "" && !slices.Contains(roles, role) {
+			roles = append(roles, role)
+		}
+	}
+	assert.NotEmpty(t, roles)
+	assert.ElementsMatch(t, roles, slices.DeleteFunc(slices.Clone(named), func(n string) bool { return n == gridLayer }))
+	for _, role := range mark.Roles() {
+		assert.Contains(t, string(sample(role)), "<path", "a sample of %s", role)
+	}
+}
+
+func TestTheStateLine(t *testing.T) {
+	scene := sceneOf(t, "")
+	assert.Equal(t, "plum.toml as saved at 11:42:07", byID(t, elements(t, written(t, "page", scene, Choice{})), "state").text)
+	assert.Equal(t, "plum.toml", byID(t, elements(t, written(t, "page", &Scene{File: "plum.toml", Unit: length.Inch}, Choice{})), "state").text)
+}

@@ -1,0 +1,32 @@
+// Rules of this file: what somebody has hidden stays hidden while the page is open, whatever is
+// shown; a layer that comes anew is shown.
+
+const hidden = new Map() // whether a layer is, by its name, where somebody has said so
+
+const boxes = () => document.querySelectorAll("#layers [data-layer]")
+
+// arrive hides in a picture that has come what is hidden.
+export function arrive() {
+  const shown = new Map()
+  for (const box of boxes()) {
+    if (hidden.has(box.dataset.layer)) box.checked = !hidden.get(box.dataset.layer)
+    shown.set(box.dataset.layer, box.checked)
+  }
+  for (const group of document.querySelectorAll("#drawing [data-role], #drawing .grid")) {
+    if (shown.get(group.dataset.role ?? "grid") === false) group.setAttribute("display", "none")
+    else group.removeAttribute("display")
+  }
+}
+
+// setAll shows or hides all layers.
+function setAll(shown) {
+  for (const box of boxes()) hidden.set(box.dataset.layer, !shown)
+  arrive()
+}
+
+document.getElementById("layers-box").addEventListener("change", event => {
+  hidden.set(event.target.dataset.layer, !event.target.checked)
+  arrive()
+})
+document.getElementById("layers-all").onclick = () => setAll(true)
+document.getElementById("layers-none").onclick = () => setAll(false)

@@ -1,0 +1,83 @@
+// The page follows its file: when the server tells of another version, what is looked at is
+// asked for and put in place. A choice is put in place in the same way, without a reload; the
+// address is the choice, as it is without this script.
+//
+//	regions.js   puts in place what has changed
+//	picture.js   where in the picture somebody looks, and how large it is
+//	gestures.js  moves it by wheel, pointer, fingers and keys
+//	lines.js     where its lines are
+//	layers.js    which of them are shown
+//	pointing.js  what is told of a line that is pointed at
+//	remarks.js   where in the picture a remark belongs
+//	measuring.js from one place to another
+//	ruler.js     how large the screen is
+//	help.js      which keys there are
+//
+// Each keeps to itself what it knows, and hears from here when the picture is another.
+
+import { follow } from "/changes.js"
+import { facts, put } from "/regions.js"
+import * as picture from "/picture.js"
+import * as lines from "/lines.js"
+import * as layers from "/layers.js"
+import * as pointing from "/pointing.js"
+import * as remarks from "/remarks.js"
+import * as measuring from "/measuring.js"
+import "/gestures.js"
+import "/ruler.js"
+import "/help.js"
+
+let asked = 0 // how often; an answer that was overtaken is not put in place
+
+// ask asks for what is looked at, as it is now, and puts it in place. Where the file has
+// changed that is said aloud.
+async function ask(saved) {
+  const mine = ++asked
+  let text
+  try {
+    const answer = await fetch("/now" + location.search)
+    if (!answer.ok) throw new Error(answer.statusText)
+    text = await answer.text()
+  } catch {
+    running(false)
+    return
+  }
+  if (mine !== asked) return
+  arrive(put(text))
+  if (saved) document.getElementById("said").textContent = facts().said
+}
+
+// arrive tells each part of the page which regions are new to it.
+function arrive(fresh) {
+  const f = facts()
+  document.title = f.title
+  document.body.dataset.show = f.show
+  picture.board.setAttribute("aria-label", f.name)
+  picture.stage.classList.toggle("before", "before" in f)
+  if (fresh.has("drawing")) lines.forget()
+  picture.arrive()
+  layers.arrive()
+  pointing.arrive()
+  remarks.arrive()
+  measuring.arrive()
+}
+
+// running says whether the program runs that follows the file.
+function running(alive) {
+  document.getElementById("gone").hidden = alive
+  document.getElementById("state").classList.toggle("gone", !alive)
+}
+
+// choose follows a link to another choice, unless somebody wants it in a tab of its own.
+function choose(event) {
+  const link = event.target.closest(".choices a")
+  if (!link || event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return
+  event.preventDefault()
+  if (link.href !== location.href) history.pushState(null, "", link.href)
+  ask(false)
+}
+
+document.addEventListener("click", choose)
+addEventListener("popstate", () => ask(false))
+arrive(new Set(["drawing"]))
+follow(version => { if (version !== facts().version) ask(true) }, running)

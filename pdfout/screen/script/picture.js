@@ -1,0 +1,160 @@
+// Rules of this file: the picture is in mm; it is looked at from a place, in mm, with so many
+// points of the screen to a mm. That is kept for each thing that can be shown, while the file
+// changes and while something else is shown. Who has not moved it sees all of what they chose.
+
+import { facts } from "/regions.js"
+
+export const stage = document.getElementById("stage")
+export const board = document.getElementById("board")
+export const over = document.getElementById("over") // drawn over the picture by the script
+
+const largest = 80 // points of the screen to a mm
+const smallest = 0.3 // of the size at which all is seen
+
+// Where each thing that can be shown is looked at: x and y are the upper left corner.
+const kept = new Map()
+let look = null // of these, that of what is shown; null where there is no picture
+let drawing = false
+let known = 0 // points to a mm at real size; 0 before a ruler was held to the screen
+
+// arrive looks at a picture that has come. Another part of it, or another way to lay it, is
+// looked at anew.
+export function arrive() {
+  const f = facts()
+  const address = new URLSearchParams(location.search)
+  const chosen = [address.get("part"), address.get("lay")].join()
+  look = null
+  if (!f.home) {
+    board.removeAttribute("viewBox")
+    return
+  }
+  look = kept.get(f.show) ?? { x: 0, y: 0, scale: 1, fitted: true }
+  kept.set(f.show, look)
+  if (look.chosen !== chosen) look.fitted = true
+  look.chosen = chosen
+  settle()
+}
+
+// settle fits the picture again if nobody has moved it, and draws it.
+function settle() {
+  if (look?.fitted) fit()
+  else draw()
+}
+
+const size = () => ({ wide: Math.max(1, board.clientWidth), high: Math.max(1, board.clientHeight) })
+
+// fitting is from where, and how large, all is seen of what is looked at.
+function fitting() {
+  const [x, y, wide, high] = facts().home.split(" ").map(Number)
+  const room = size()
+  const scale = Math.min(room.wide / wide, room.high / high)
+  return { x: x - (room.wide / scale - wide) / 2, y: y - (room.high / scale - high) / 2, scale }
+}
+
+// fit shows all of what is looked at.
+export function fit() {
+  if (!look) return
+  Object.assign(look, fitting(), { fitted: true })
+  draw()
+}
+
+// moveBy moves the picture by so many points of the screen.
+export function moveBy(right, down) {
+  if (!look) return
+  look.x -= right / look.scale
+  look.y -= down / look.scale
+  byHand()
+}
+
+// zoom makes the picture so many times as large, about a place on the screen; without one,
+// about the middle.
+export function zoom(times, place) {
+  if (!look) return
+  const at = place ? spot(place) : middle()
+  const least = Math.min(fitting().scale, 1) * smallest
+  const scale = Math.min(Math.max(look.scale * times, least), largest)
+  look.x = at.x - (at.x - look.x) * look.scale / scale
+  look.y = at.y - (at.y - look.y) * look.scale / scale
+  look.scale = scale
+  byHand()
+}
+
+// zoomTo shows a box, in mm, with a good deal around it; no larger than it is of use.
+export function zoomTo(box) {
+  if (!look) return
+  const room = size()
+  const wide = Math.max(box.right - box.left, 20) * 1.6
+  const high = Math.max(box.bottom - box.top, 20) * 1.6
+  look.scale = Math.min(room.wide / wide, room.high / high, largest)
+  look.x = (box.left + box.right) / 2 - room.wide / look.scale / 2
+  look.y = (box.top + box.bottom) / 2 - room.high / look.scale / 2
+  byHand()
+}
+
+// realSize shows the picture as large as the cloth is.
+export function realSize() {
+  if (look && known) zoom(known / look.scale)
+}
+
+// setReal takes how many points of the screen are a mm.
+export function setReal(points) {
+  known = points
+  draw()
+}
+
+// byHand is where somebody has moved the picture to; some of it stays in sight.
+function byHand() {
+  const room = size()
+  const within = (v, seen, whole) => Math.min(Math.max(v, -seen / 2), whole - seen / 2)
+  look.x = within(look.x, room.wide / look.scale, Number(facts().wide))
+  look.y = within(look.y, room.high / look.scale, Number(facts().high))
+  look.fitted = false
+  draw()
+}
+
+// draw shows the picture from where it is looked at, with the next image of the screen.
+function draw() {
+  if (!look || drawing) return
+  drawing = true
+  requestAnimationFrame(() => {
+    drawing = false
+    if (!look) return
+    const room = size()
+    board.setAttribute("viewBox", `${look.x} ${look.y} ${room.wide / look.scale} ${room.high / look.scale}`)
+    board.style.setProperty("--point", 1 / look.scale) // of the screen, in mm
+    document.getElementById("size").textContent = known ? `${Math.round(look.scale / known * 100)} % of real size` : ""
+  })
+}
+
+// points is how many mm some points of the screen are.
+export const points = n => n / (look?.scale ?? 1)
+
+// spot is the place in the picture, in mm, that a place on the screen shows.
+export function spot(place) {
+  const at = new DOMPoint(place.clientX, place.clientY).matrixTransform(board.getScreenCTM().inverse())
+  return { x: at.x, y: at.y }
+}
+
+// middle is the middle of what is seen.
+export function middle() {
+  const room = size()
+  return { x: look.x + room.wide / look.scale / 2, y: look.y + room.high / look.scale / 2 }
+}
+
+// keepInSight moves the picture as far as a place needs to be seen.
+export function keepInSight(at) {
+  const room = size()
+  const edge = points(24)
+  const short = (v, from, long) => Math.min(0, v - from - edge) + Math.max(0, v - from - long + edge)
+  const right = short(at.x, look.x, room.wide / look.scale)
+  const down = short(at.y, look.y, room.high / look.scale)
+  if (right || down) moveBy(-right * look.scale, -down * look.scale)
+}
+
+// pictured reports whether there is a picture.
+export const pictured = () => look !== null
+
+new ResizeObserver(settle).observe(board)
+document.getElementById("zoom-in").onclick = () => zoom(1.4)
+document.getElementById("zoom-out").onclick = () => zoom(1 / 1.4)
+document.getElementById("zoom-fit").onclick = fit

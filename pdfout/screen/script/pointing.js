@@ -1,0 +1,167 @@
+// Rules of this file: what is told of a line is in the list of lines; what is pointed at, in
+// the picture or in the list, is told beside the picture and has a bright line laid over it.
+// That stays until something else is pointed at, or Esc is pressed: it can be read in peace.
+
+import { board, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
+import { boxOf, linesOf, nearest } from "/lines.js"
+import { isDragging, onTap } from "/gestures.js"
+
+const card = document.getElementById("card")
+const reach = { mouse: 9, pen: 14, touch: 24 } // points of the screen
+
+let pointed = null // { piece, line }
+let held = false // it was clicked at, or chosen in the list: pointing at others does not change it
+let asleep = false // somebody measures
+
+const toldItems = () => [...document.querySelectorAll("#lines .told")]
+const itemOf = at => toldItems().find(item => item.dataset.piece === at.piece && item.dataset.line === at.line)
+
+// arrive tells again of what is pointed at, in a picture that has come.
+export function arrive() {
+  for (const list of document.querySelectorAll("#lines ul")) {
+    list.setAttribute("role", "listbox")
+    list.setAttribute("aria-label", list.dataset.of)
+  }
+  const drawn = new Set(pictured() ? linesOf().map(l => JSON.stringify([l.piece, l.line])) : [])
+  for (const item of toldItems()) {
+    item.setAttribute("role", "option")
+    item.setAttribute("aria-selected", "false")
+    item.hidden = !drawn.has(JSON.stringify([item.dataset.piece, item.dataset.line]))
+    item.tabIndex = -1
+  }
+  for (const list of document.querySelectorAll("#lines ul")) {
+    const first = list.querySelector(".told:not([hidden])")
+    if (first) first.tabIndex = 0
+  }
+  if (pointed) point(pointed)
+}
+
+// point tells of a line, and shows it.
+export function point(at) {
+  pointed = at
+  over.querySelector(".pointed")?.remove()
+  for (const item of toldItems()) item.setAttribute("aria-selected", "false")
+  const runs = linesOf(at.piece, at.line)
+  if (runs.length === 0) {
+    rest()
+    return
+  }
+  const item = itemOf(at)
+  item?.setAttribute("aria-selected", "true")
+  tell(item, at)
+  const path = document.createElementNS(board.namespaceURI, "path")
+  path.setAttribute("class", "pointed")
+  path.setAttribute("d", runs.map(l => "M" + l.points.map(p => `${p.x} ${p.y}`).join("L")).join(""))
+  over.prepend(path)
+}
+
+// tell puts what is told of a line beside the picture.
+function tell(item, at) {
+  if (item) {
+    card.replaceChildren(...[...item.childNodes].map(node => node.cloneNode(true)))
+  } else {
+    const name = document.createElement("strong")
+    name.textContent = `${at.piece}: ${at.line}`
+    card.replaceChildren(name)
+  }
+  card.hidden = false
+}
+
+// rest points at nothing.
+export function rest() {
+  pointed = null
+  held = false
+  card.hidden = true
+  over.querySelector(".pointed")?.remove()
+}
+
+// sleep points at nothing while somebody measures.
+export function sleep(now) {
+  asleep = now
+  if (now) rest()
+}
+
+// lineAt is the line at a place on the screen.
+function lineAt(event) {
+  if (!pictured()) return null
+  return nearest(spot(event), points(reach[event.pointerType] ?? reach.mouse))?.line
+}
+
+let waiting = null // the last place pointed at, until the next image of the screen
+
+function hover(event) {
+  if (asleep || held || event.buttons || isDragging() || event.pointerType === "touch" || event.target.closest(".card")) return
+  if (!waiting) {
+    requestAnimationFrame(() => {
+      const line = !asleep && !held && lineAt(waiting)
+      if (line && !(pointed && line.piece === pointed.piece && line.line === pointed.line)) {
+        aside(waiting)
+        point({ piece: line.piece, line: line.line })
+      }
+      waiting = null
+    })
+  }
+  waiting = event
+}
+
+// aside has the card lie where the pointer is not.
+function aside(event) {
+  const room = stage.getBoundingClientRect()
+  card.classList.toggle("high", event.clientY > room.top + room.height * 0.55)
+}
+
+function tap(event) {
+  if (asleep || event.target.closest(".card")) return
+  const line = lineAt(event)
+  if (!line) {
+    rest()
+    return
+  }
+  aside(event)
+  point({ piece: line.piece, line: line.line })
+  held = true
+}
+
+// show has a line pointed at from beside the picture, and on demand goes to it.
+export function show(at, near) {
+  point(at)
+  held = true
+  if (near) zoomTo(boxOf(linesOf(at.piece, at.line).flatMap(l => l.points)))
+}
+
+// walk goes through the list by keys.
+function walk(event) {
+  const item = event.target.closest(".told")
+  if (!item || event.ctrlKey || event.metaKey || event.altKey) return
+  if (event.key === "Enter" || event.key === " ") {
+    event.preventDefault()
+    show(item.dataset, true)
+    return
+  }
+  const all = toldItems().filter(i => !i.hidden)
+  const i = all.indexOf(item)
+  const to = { ArrowDown: i + 1, ArrowUp: i - 1, Home: 0, End: all.length - 1 }[event.key]
+  if (to === undefined) return
+  event.preventDefault()
+  event.stopPropagation()
+  all[to]?.focus()
+}
+
+const list = document.getElementById("lines-box")
+list.addEventListener("keydown", walk)
+list.addEventListener("focusin", event => {
+  const item = event.target.closest(".told")
+  if (!item) return
+  for (const other of item.parentNode.children) other.tabIndex = other === item ? 0 : -1
+  show({ piece: item.dataset.piece, line: item.dataset.line }, false)
+})
+list.addEventListener("click", event => {
+  const item = event.target.closest(".told")
+  if (item) show({ piece: item.dataset.piece, line: item.dataset.line }, true)
+})
+list.addEventListener("pointerover", event => {
+  const item = event.target.closest(".told")
+  if (item && !held) point({ piece: item.dataset.piece, line: item.dataset.line })
+})
+stage.addEventListener("pointermove", hover)
+onTap(tap)

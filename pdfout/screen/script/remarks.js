@@ -1,0 +1,61 @@
+// Rules of this file: a remark that is about lines has its number at the first of them, in the
+// picture, and a button beside its words that goes there.
+
+import { board, over, pictured } from "/picture.js"
+import { linesOf } from "/lines.js"
+import { show } from "/pointing.js"
+
+const placesOf = remark => [...remark.querySelectorAll("[data-at-piece]")]
+  .map(at => ({ piece: at.dataset.atPiece, line: at.dataset.atLine }))
+
+// drawnOf is the first of the lines a remark is about that is in the picture.
+const drawnOf = remark => placesOf(remark).find(at => linesOf(at.piece, at.line).length > 0)
+
+// arrive numbers the lines of a picture that has come.
+export function arrive() {
+  over.querySelectorAll(".number-at").forEach(n => n.remove())
+  for (const button of document.querySelectorAll(".show-it")) {
+    const at = pictured() && drawnOf(button.parentNode)
+    button.disabled = !at
+    if (at && button.dataset.number) over.append(number(button, linesOf(at.piece, at.line)[0].points))
+  }
+}
+
+// number is the number of a remark, half way along a line.
+function number(button, points) {
+  const make = (name, attributes) => {
+    const element = document.createElementNS(board.namespaceURI, name)
+    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value)
+    return element
+  }
+  const at = halfWay(points)
+  const group = make("g", { class: "number-at" })
+  group.style.transform = `translate(${at.x}px, ${at.y}px) scale(var(--point))`
+  const text = make("text", { "text-anchor": "middle", y: 5 })
+  text.textContent = button.dataset.number
+  group.append(make("circle", { r: 11 }), text)
+  group.addEventListener("click", () => {
+    button.parentNode.scrollIntoView({ block: "nearest" })
+    button.focus()
+  })
+  return group
+}
+
+function halfWay(points) {
+  const long = points.map((p, i) => i ? Math.hypot(p.x - points[i - 1].x, p.y - points[i - 1].y) : 0)
+  let left = long.reduce((a, b) => a + b, 0) / 2
+  for (let i = 1; i < points.length; i++) {
+    if (left <= long[i]) {
+      const t = long[i] ? left / long[i] : 0
+      return { x: points[i - 1].x + t * (points[i].x - points[i - 1].x), y: points[i - 1].y + t * (points[i].y - points[i - 1].y) }
+    }
+    left -= long[i]
+  }
+  return points[0]
+}
+
+document.getElementById("beside").addEventListener("click", event => {
+  const button = event.target.closest(".show-it")
+  const at = button && drawnOf(button.parentNode)
+  if (at) show(at, true)
+})

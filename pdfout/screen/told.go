@@ -1,0 +1,68 @@
+package screen
+
+import (
+	"cmp"
+	"strings"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/mark"
+)
+
+// Rules of this file: what is told of lines stands on the page as a list, which can be read
+// without pointing at anything. The script finds there what it says of a line.
+
+// toldPiece is what is told of a piece and its lines.
+type toldPiece struct {
+	Key, Title string
+	About      []mark.Told // of the piece as a whole; one or none
+	Lines      []mark.Told
+}
+
+// toldByPiece puts together what is told of each piece, in the order in which it is told.
+func toldByPiece(all []mark.Told) []toldPiece {
+	var pieces []toldPiece
+	place := map[string]int{}
+	for _, told := range all {
+		i, known := place[told.Piece]
+		if !known {
+			i = len(pieces)
+			place[told.Piece] = i
+			pieces = append(pieces, toldPiece{Key: told.Piece, Title: told.Piece})
+		}
+		p := &pieces[i]
+		if told.Line == "" {
+			p.Title = cmp.Or(told.Title, p.Title)
+			p.About = append(p.About, told)
+		} else {
+			p.Lines = append(p.Lines, told)
+		}
+	}
+	return pieces
+}
+
+// places is where something stands: "linden.toml:31, linden.toml:40".
+func places(at []fault.Place) string {
+	var all []string
+	for _, p := range at {
+		if told := p.InFile(); told != "" {
+			all = append(all, told)
+		}
+	}
+	return strings.Join(all, ", ")
+}
+
+// excerptLine is a line of an excerpt as it stands on the page.
+type excerptLine struct {
+	Number             int
+	Before, At, Behind string // At is where to look; "" on the neighbours
+}
+
+// Excerpt is the lines about the place of a mistake.
+func (m Mistake) Excerpt() []excerptLine {
+	var all []excerptLine
+	for _, l := range m.Lines {
+		before, at, behind := l.Parts()
+		all = append(all, excerptLine{l.Number, before, at, behind})
+	}
+	return all
+}
