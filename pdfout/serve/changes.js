@@ -35,7 +35,11 @@ export function follow(changed, running) {
     const stream = new EventSource("/changes")
     stream.onopen = () => tell({ alive: true, version: last ? last.version : "" })
     stream.onmessage = event => tell({ alive: true, version: event.data })
-    stream.onerror = () => tell({ alive: false, version: last ? last.version : "" })
+    stream.onerror = () => {
+      tell({ alive: false, version: last ? last.version : "" })
+      // The browser tries again, but not after another program has answered in our place.
+      if (stream.readyState === EventSource.CLOSED) setTimeout(listen, 1000)
+    }
     return new Promise(() => {}) // the lock is held until the tab is closed
   }
   if (navigator.locks) {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"net"
 	"net/http"
 	"strconv"
 	"testing"
@@ -92,9 +93,25 @@ func all(t *testing.T, tabs <-chan shown, first, last int, version int64) {
 	}
 }
 
+// elsewhere has another program on the port that was ours, until a tab has asked it for changes.
+func elsewhere(t *testing.T, port int) {
+	t.Helper()
+	listener, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", strconv.Itoa(port)))
+	require.NoError(t, err)
+	asked := make(chan bool, 100)
+	other := &http.Server{Handler: http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		http.NotFound(w, r)
+		asked <- r.URL.Path == serve.ChangesPath
+	})}
+	go other.Serve(listener)
+	for !<-asked {
+	}
+	require.NoError(t, other.Close())
+}
+
 // A browser opens six connections to a server. With twelve tabs every tab still hears of each
 // change, and can ask for more; also when the tab that listens is closed, and when the server
-// ends and is there again.
+// ends, another program has its port, and it is there again.
 func TestTwelveTabs(t *testing.T) {
 	const last = 12
 	server, tabs, end := serving(t, 0, 1)
@@ -118,7 +135,7 @@ func TestTwelveTabs(t *testing.T) {
 
 	for _, b := range open {
 		b.until(`document.body.dataset.running === "true"`)
-		b.bear("ERR_CONNECTION_REFUSED", "ERR_INCOMPLETE_CHUNKED_ENCODING", "ERR_CONNECTION_RESET")
+		b.bear("ERR_CONNECTION_REFUSED", "ERR_INCOMPLETE_CHUNKED_ENCODING", "ERR_CONNECTION_RESET", "404")
 	}
 	end()
 	for _, b := range open {
@@ -126,6 +143,7 @@ func TestTwelveTabs(t *testing.T) {
 	}
 	port, err := strconv.Atoi(server.Address()[len("http://127.0.0.1:") : len(server.Address())-1])
 	require.NoError(t, err)
+	elsewhere(t, port)
 	_, tabs, _ = serving(t, port, 100)
 	all(t, tabs, 1, last, 100)
 	for _, b := range open {
