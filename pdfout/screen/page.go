@@ -30,7 +30,7 @@ type page struct {
 	Picture *picture
 	Home    string // what of the board is looked at, as a viewBox
 	Told    []toldPiece
-	Remarks []mark.Notice
+	Remarks []remark
 	Report  *mark.Report
 	Refused string // why there is no picture, or no figures; "" where there are
 }
@@ -45,7 +45,7 @@ func newPage(scene *Scene, c Choice) page {
 	if c.Show == Views && len(scene.Views) < 2 {
 		c = c.Showing(Sheets)
 	}
-	p := page{Scene: scene, Choice: c, Remarks: view.Remarks()}
+	p := page{Scene: scene, Choice: c, Remarks: numbered(view.Remarks())}
 	if c.Show == Figures {
 		report := view.Report()
 		p.Report = &report

@@ -66,3 +66,18 @@ func (m Mistake) Excerpt() []excerptLine {
 	}
 	return all
 }
+
+// remark is one that has a number, on the page and in the picture.
+type remark struct {
+	Number int // from 1
+	mark.Notice
+}
+
+// numbered numbers remarks.
+func numbered(all []mark.Notice) []remark {
+	var remarks []remark
+	for i, notice := range all {
+		remarks = append(remarks, remark{i + 1, notice})
+	}
+	return remarks
+}

@@ -55,11 +55,20 @@ function arrive(fresh) {
   picture.board.setAttribute("aria-label", f.name)
   picture.stage.classList.toggle("before", "before" in f)
   if (fresh.has("drawing")) lines.forget()
+  toChosen()
   picture.arrive()
   layers.arrive()
   pointing.arrive()
   remarks.arrive()
   measuring.arrive()
+}
+
+// toChosen has the part that is chosen in sight, in a row of many.
+function toChosen() {
+  const row = document.getElementById("parts")
+  const chosen = row.querySelector("[aria-current]")?.getBoundingClientRect()
+  const room = row.getBoundingClientRect()
+  if (chosen && (chosen.left < room.left || chosen.right > room.right)) row.scrollLeft += chosen.left - room.left - 16
 }
 
 // running says whether the program runs that follows the file.

@@ -122,6 +122,7 @@ function draw() {
     const room = size()
     board.setAttribute("viewBox", `${look.x} ${look.y} ${room.wide / look.scale} ${room.high / look.scale}`)
     board.style.setProperty("--point", 1 / look.scale) // of the screen, in mm
+    board.classList.toggle("far", look.scale < 1)
     document.getElementById("size").textContent = known ? `${Math.round(look.scale / known * 100)} % of real size` : ""
   })
 }
@@ -129,10 +130,11 @@ function draw() {
 // points is how many mm some points of the screen are.
 export const points = n => n / (look?.scale ?? 1)
 
-// spot is the place in the picture, in mm, that a place on the screen shows.
+// spot is the place in the picture, in mm, that a place on the screen shows; also before it is
+// drawn as it is looked at now.
 export function spot(place) {
-  const at = new DOMPoint(place.clientX, place.clientY).matrixTransform(board.getScreenCTM().inverse())
-  return { x: at.x, y: at.y }
+  const corner = board.getBoundingClientRect()
+  return { x: look.x + (place.clientX - corner.left) / look.scale, y: look.y + (place.clientY - corner.top) / look.scale }
 }
 
 // middle is the middle of what is seen.

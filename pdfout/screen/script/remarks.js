@@ -17,7 +17,8 @@ export function arrive() {
   for (const button of document.querySelectorAll(".show-it")) {
     const at = pictured() && drawnOf(button.parentNode)
     button.disabled = !at
-    if (at && button.dataset.number) over.append(number(button, linesOf(at.piece, at.line)[0].points))
+    button.textContent = at ? `Show ${button.dataset.number} in the picture` : "Not in this picture"
+    if (at) over.append(number(button, linesOf(at.piece, at.line)[0].points))
   }
 }
 
