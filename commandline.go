@@ -133,7 +133,7 @@ func partedOutput(first string, words []string) string {
 	return ""
 }
 
-const commandsHint = "`tuckmark start FILE.toml` begins a file, `tuckmark sheet FILE.toml` makes its sheets; `tuckmark --help` shows every command"
+const commandsHint = "`tuckmark start FILE.toml` begins a file, `tuckmark look FILE.toml` shows it, `tuckmark sheet FILE.toml` makes its sheets; `tuckmark --help` shows every command"
 
 // noCommand answers a command line that has no command, or none we know.
 func noCommand(c *cli.Context) error {
@@ -143,7 +143,7 @@ func noCommand(c *cli.Context) error {
 		return misuse("no command was given", commandsHint)
 	case strings.EqualFold(filepath.Ext(word), ".toml"):
 		return misuse(fmt.Sprintf("there is no command %q", word),
-			fmt.Sprintf("say what to do with the file: `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", fileInShell(word)))
+			fmt.Sprintf("say what to do with the file: `tuckmark look %[1]s` shows the pieces, `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", fileInShell(word)))
 	}
 	hint := commandsHint
 	var names []string

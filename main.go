@@ -12,7 +12,8 @@
 //	printing.go     paper and pieces: options that several commands share
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
-//	start.go, grid.go, sheet.go, gauge.go, figures.go, scale.go  a command each
+//	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go  a command each
+//	looking.go      what look shows, as the file is now
 //	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called
 //	format.go       PDF or SVG
@@ -62,6 +63,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Usage:     "full-size marking sheets for sewing, from a description of the pieces",
 		UsageText: "tuckmark COMMAND [options] FILE.toml",
 		Description: "Begin a file:      tuckmark start linden.toml\n" +
+			"See what it makes: tuckmark look linden.toml\n" +
 			"Make the sheets:   tuckmark sheet linden.toml\n" +
 			"Print the numbers: tuckmark figures linden.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
@@ -71,7 +73,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		OnUsageError:    misused,
 		ExitErrHandler:  func(*cli.Context, error) {}, // run says it
 		Action:          noCommand,
-		Commands:        []*cli.Command{startCommand(), gridCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
+		Commands:        []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand()},
 		HideHelpCommand: true, // --help says it all
 	}
 	for _, command := range app.Commands {

@@ -56,7 +56,7 @@ pdfout/proof:
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
-main:                marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout; github.com/urfave/cli/v2 golang.org/x/term
+main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term
 `
 
 // wall is what one room may import.

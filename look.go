@@ -1,0 +1,99 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"slices"
+	"strconv"
+	"syscall"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout/screen"
+	"tuckmark/pdfout/serve"
+	"tuckmark/pdfout/watch"
+)
+
+// Rules of this file: a file is shown in a browser until somebody ends that, and nothing is
+// left behind. What is shown of it is in looking.go.
+
+func lookCommand() *cli.Command {
+	return &cli.Command{
+		Name:  "look",
+		Usage: "show the pieces in a browser while you write their file: whenever you save it, the picture follows",
+		Flags: slices.Concat([]cli.Flag{
+			&cli.StringFlag{Name: "port", Usage: "be at this `PORT` of your machine (without it: any that is free)"},
+			onOrOff("no-browser", "open no browser: the address is printed"),
+		}, pageFlags(), paperFlags(), pieceFlags()),
+		Action: func(c *cli.Context) error {
+			in, err := oneFile(c, "tuckmark look linden.toml")
+			if err != nil {
+				return err
+			}
+			p, err := readPrinting(c)
+			if err != nil {
+				return err
+			}
+			port, err := readPort(c)
+			if err != nil {
+				return err
+			}
+			open := openBrowser
+			if c.Bool("no-browser") {
+				open = func(string) error { return nil }
+			}
+			return look(c.App.Writer, &looking{printing: p, in: in}, port, open)
+		},
+	}
+}
+
+// readPort reads the port that is asked for; 0 is any.
+func readPort(c *cli.Context) (int, error) {
+	if !c.IsSet("port") {
+		return 0, nil
+	}
+	port, err := strconv.Atoi(c.String("port"))
+	if err != nil {
+		return 0, optionFault("port", &fault.Fault{Cause: fmt.Sprintf("%q is no port", c.String("port")), Hint: "a port is a number, such as 8080; leave --port out for any that is free"})
+	}
+	return port, nil
+}
+
+// look shows a file until it is told to end: by Ctrl-C, or when the terminal is closed.
+func look(say io.Writer, l *looking, port int, open func(address string) error) error {
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
+	defer stop()
+	if err := l.begin(); err != nil {
+		return err
+	}
+	server, err := serve.Listen(port)
+	if err != nil {
+		return optionFault("port", err)
+	}
+	site, changed := screen.NewSite(), watch.New()
+	defer changed.Close()
+	show := func() {
+		site.Show(l.scene)
+		server.Publish(l.scene.Version)
+		changed.On(l.files())
+	}
+	show()
+	go func() {
+		for range changed.Changes() {
+			if l.follow() {
+				show()
+			}
+		}
+	}()
+	fmt.Fprintf(say, "%s is shown at %s\nwhenever it is saved, the picture follows; Ctrl-C ends it\n", l.in, server.Address())
+	go func() {
+		if open(server.Address()) != nil {
+			fmt.Fprintln(say, "no browser could be opened: type the address into one")
+		}
+	}()
+	return server.Run(ctx, site)
+}
