@@ -33,7 +33,7 @@ type View struct {
 	Name    string // that it is chosen by; "" of the file as it stands
 	Title   string // that it is called by beside others
 	Book    func() (*pdfout.Book, error)
-	Pressed func() []mark.Pressed
+	Pressed func(mark.Halves) []mark.Pressed
 	Report  func() mark.Report
 	Told    func() []mark.Told
 	Remarks func() []mark.Notice
