@@ -106,7 +106,7 @@ func (l *looking) shown(o opened) screen.View {
 		Name:    o.pattern.View,
 		Title:   o.pattern.ViewName(),
 		Book:    sync.OnceValues(func() (*pdfout.Book, error) { return pdfout.Plan(set(), o.paper) }),
-		Pressed: sync.OnceValue(func() []mark.Pressed { return folded.All(o.pattern, mark.BothHalves) }),
+		Pressed: func(halves mark.Halves) []mark.Pressed { return folded.All(o.pattern, halves) },
 		Report:  func() mark.Report { return figures.Report(o.pattern.ForGarments(l.times), figures.OwnUnit) },
 		Told:    func() []mark.Told { return nil },
 		Remarks: sync.OnceValue(func() []mark.Notice { return notices(o.pattern) }),
