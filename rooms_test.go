@@ -51,7 +51,7 @@ pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
 pdfout/watch:; github.com/fsnotify/fsnotify
-pdfout/board:        marking/plane pdfout/paper pdfout/ink pdfout/text pdfout
+pdfout/board:        marking/plane marking/wording marking/mark pdfout/paper pdfout/ink pdfout/text pdfout
 pdfout/proof:
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:

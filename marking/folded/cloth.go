@@ -9,7 +9,7 @@ import (
 )
 
 // Rules of this file. The cloth of a piece is parts, with no fold in them, and lines on
-// their right sides. One group of folds after the other takes it on: every cell of the plane
+// their right sides; where cloth ends is seen from both. One group of folds after the other takes it on: every cell of the plane
 // (plane.Cell) takes along what lies in it. Which of two parts lies on the other is a number,
 // their level. A tuck is a flap on the cloth beside it; a pleat lies under that.
 
@@ -26,7 +26,7 @@ type part struct {
 	level  int        // it lies on those of a lower one
 }
 
-// line is a line on the right side of a part.
+// line is a line on a part.
 type line struct {
 	mark.Mark
 	level int // that of the part
@@ -64,10 +64,10 @@ func (c cloth) folded(g piece.FlatGroup) cloth {
 				next.parts = append(next.parts, part{area, p.turned != cell.Mirrored, lifted(p.level)})
 			}
 		}
-		if cell.Mirrored {
-			continue // it lies under others, with its wrong side up
-		}
 		for _, l := range c.lines {
+			if cell.Mirrored && l.Role != mark.Cut {
+				continue // it lies on the side that is down
+			}
 			for _, path := range cell.Lines(l.Path) {
 				l.Path, l.level = path, lifted(l.level)
 				next.lines = append(next.lines, l)

@@ -42,7 +42,7 @@ func Flow(parts []Part) Board {
 		widest = max(widest, p.Box.Width())
 		all += p.Box.Width()
 	}
-	b := Board{Caption: min(max(captionShare*math.Sqrt(area), leastCaption), mostCaption), Parts: parts}
+	b := Board{Caption: captionSize(area), Parts: parts}
 	all += apart * b.Caption * float64(len(parts))
 	best := math.Inf(1)
 	for i := range rowLengths {
@@ -60,6 +60,11 @@ func Flow(parts []Part) Board {
 		parts[i].Box = plane.Box{Min: places[i], Max: places[i].Add(size)}
 	}
 	return b
+}
+
+// captionSize is the size of the captions of parts which have an area together.
+func captionSize(area float64) float64 {
+	return min(max(captionShare*math.Sqrt(area), leastCaption), mostCaption)
 }
 
 // rows lays the parts in rows no longer than a length, and returns how large the board then is
