@@ -67,7 +67,7 @@ func (l *looking) showing(all []opened, err error) {
 		next.Saved = info.ModTime()
 	}
 	if l.scene != nil {
-		next.Title, next.Unit, next.Views = l.scene.Title, l.scene.Unit, l.scene.Views
+		next.Title, next.Unit, next.Views, next.Compared = l.scene.Title, l.scene.Unit, l.scene.Views, l.scene.Compared
 		next.Version = max(next.Version, l.scene.Version+1)
 	}
 	if err != nil {
@@ -78,6 +78,7 @@ func (l *looking) showing(all []opened, err error) {
 			l.good = append(l.good, one.pattern)
 			next.Views = append(next.Views, l.shown(one))
 		}
+		next.Compared = comparing(l.good, l.times)
 		next.Title, next.Unit = strings.Join(l.good[0].Heading(), ", "), l.good[0].Unit
 	}
 	l.scene = next
@@ -107,7 +108,7 @@ func (l *looking) shown(o opened) screen.View {
 		Title:   o.pattern.ViewName(),
 		Book:    sync.OnceValues(func() (*pdfout.Book, error) { return pdfout.Plan(set(), o.paper) }),
 		Pressed: func(halves mark.Halves) []mark.Pressed { return folded.All(o.pattern, halves) },
-		Report:  func() mark.Report { return figures.Report(o.pattern.ForGarments(l.times), figures.OwnUnit) },
+		Report:  func(u screen.Units) mark.Report { return figures.Report(o.pattern.ForGarments(l.times), unitsOf(u)) },
 		Told:    func() []mark.Told { return nil },
 		Remarks: sync.OnceValue(func() []mark.Notice { return notices(o.pattern) }),
 		PDF: func(w io.Writer) error {
@@ -115,6 +116,25 @@ func (l *looking) shown(o opened) screen.View {
 			return err
 		},
 	}
+}
+
+// comparing tells the figures of several views, for so many garments, beside one another.
+func comparing(views []*garment.Pattern, times int) func(screen.Units) mark.Report {
+	return func(u screen.Units) mark.Report {
+		var patterns []*garment.Pattern
+		for _, view := range views {
+			patterns = append(patterns, view.ForGarments(times))
+		}
+		return figures.Views(patterns, unitsOf(u))
+	}
+}
+
+// unitsOf are the units of figures that are asked for on the screen.
+func unitsOf(u screen.Units) figures.Units {
+	if u == screen.AllUnits {
+		return figures.AllUnits
+	}
+	return figures.OwnUnit
 }
 
 // notices are the remarks on a pattern.

@@ -53,7 +53,7 @@ pdfout/serve:        marking/fault
 pdfout/watch:; github.com/fsnotify/fsnotify
 pdfout/board:        marking/plane marking/wording marking/mark pdfout/paper pdfout/ink pdfout/text pdfout
 pdfout/proof:
-pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
+pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout/report pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require
 main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term

@@ -32,31 +32,46 @@ type Lay int
 
 // The ways.
 const (
-	Whole   Lay = iota // whole pieces; views beside one another
+	Whole   Lay = iota // whole pieces; views beside one another, but figures of one
 	Half               // half of what is cut on the fold
 	Overlay            // views laid over each other
+	Beside             // figures of all views, beside one another
 	layCount
 )
 
-var layWords = [layCount]string{"", "half", "over"}
+var layWords = [layCount]string{"", "half", "over", "beside"}
 
 // String is the word for it in the address; "" for the usual way.
 func (l Lay) String() string { return layWords[l] }
 
+// Units are those that figures are in.
+type Units int
+
+// The units.
+const (
+	OwnUnit  Units = iota // that of the file
+	AllUnits              // inches and millimetres both
+)
+
+// allUnitsWord is the word for both in the address.
+const allUnitsWord = "all"
+
 // Choice is what of a Scene is looked at. The zero Choice is what a new page shows.
 type Choice struct {
-	Show Show
-	View string // of the file; "" is the file as it stands
-	Part int    // that is looked at alone, from 1; 0 is all of it
-	Lay  Lay
+	Show  Show
+	View  string // of the file; "" is the file as it stands
+	Part  int    // that is looked at alone, from 1; 0 is all of it
+	Lay   Lay
+	Units Units
 }
 
 // The names of values in the address.
 const (
-	showName = "show"
-	viewName = "view"
-	partName = "part"
-	layName  = "lay"
+	showName  = "show"
+	viewName  = "view"
+	partName  = "part"
+	layName   = "lay"
+	unitsName = "units"
 )
 
 // ChoiceOf reads an address. What it does not know is the usual.
@@ -74,6 +89,9 @@ func ChoiceOf(address url.Values) Choice {
 	}
 	if n, err := strconv.Atoi(address.Get(partName)); err == nil && n > 0 {
 		c.Part = n
+	}
+	if address.Get(unitsName) == allUnitsWord {
+		c.Units = AllUnits
 	}
 	return c
 }
@@ -97,6 +115,9 @@ func (c Choice) query() string {
 	if c.Lay != Whole {
 		say(layName, c.Lay.String())
 	}
+	if c.Units == AllUnits {
+		say(unitsName, allUnitsWord)
+	}
 	if len(said) == 0 {
 		return ""
 	}
@@ -114,3 +135,6 @@ func (c Choice) Only(part int) Choice { c.Part = part; return c }
 
 // Laid is the choice with another way to lay things.
 func (c Choice) Laid(l Lay) Choice { c.Lay = l; return c }
+
+// In is the choice with figures in other units.
+func (c Choice) In(u Units) Choice { c.Units = u; return c }

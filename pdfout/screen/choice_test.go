@@ -29,6 +29,7 @@ func TestAddressesOfChoices(t *testing.T) {
 		{Choice{Show: Pages, View: "a&b=c", Part: 12}, "./?show=pages&view=a%26b%3Dc&part=12"},
 		{Choice{Show: Views, Lay: Overlay}, "./?show=views&lay=over"},
 		{Choice{Show: Folded, Lay: Half}, "./?show=folded&lay=half"},
+		{Choice{Show: Figures, Lay: Beside, Units: AllUnits}, "./?show=figures&lay=beside&units=all"},
 	} {
 		assert.Equal(t, c.address, c.choice.Address())
 		assert.Equal(t, c.choice, choiceAt(t, c.address))
@@ -45,10 +46,11 @@ func TestUnknownAddressesAreTheUsual(t *testing.T) {
 func TestAnAddressGivesItsChoiceBack(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := Choice{
-			Show: Show(rapid.IntRange(0, int(showCount)-1).Draw(t, "show")),
-			View: rapid.String().Draw(t, "view"),
-			Part: rapid.IntRange(0, 1000).Draw(t, "part"),
-			Lay:  Lay(rapid.IntRange(0, int(layCount)-1).Draw(t, "lay")),
+			Show:  Show(rapid.IntRange(0, int(showCount)-1).Draw(t, "show")),
+			View:  rapid.String().Draw(t, "view"),
+			Part:  rapid.IntRange(0, 1000).Draw(t, "part"),
+			Lay:   Lay(rapid.IntRange(0, int(layCount)-1).Draw(t, "lay")),
+			Units: rapid.SampledFrom([]Units{OwnUnit, AllUnits}).Draw(t, "units"),
 		}
 		assert.Equal(t, c, choiceAt(t, c.Address()))
 	})

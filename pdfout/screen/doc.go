@@ -13,10 +13,13 @@
 //	page.go       the page, from the Scene and the Choice
 //	links.go      the choices on it, as links
 //	layers.go     the list of the lines in the picture, with a sample of each
+//	figures.go    the figures, in tables
+//	lay.go        how the pieces lie on the cloth, in a picture
 //	told.go       what is told of each line, and of places in the file
 //	page.html     how the page is laid out
 //	regions.html  what of it changes with the file or the choice, region by region
-//	look.css      how it looks
+//	figures.html  how the figures are put together
+//	look.css      how the page looks, figures.css how the figures do
 //	script        what the page does in the browser; each file says what, look.js all
 //
 // Decided here:

@@ -1,6 +1,10 @@
 package screen
 
-import "strconv"
+import (
+	"strconv"
+
+	"tuckmark/marking/length"
+)
 
 // Rules of this file: every choice that can be made is a link to it, in a row with those that
 // can be made in its place. A row of one is no choice, and is not there.
@@ -41,14 +45,18 @@ func shows(scene *Scene, c Choice) choices {
 	return all
 }
 
-// views are the links to the views of the file; none where all are shown at once.
+// views are the links to the views of the file; none where all are shown at once, but
+// figures are there for each and for all.
 func views(scene *Scene, c Choice) choices {
 	all := choices{ID: "views", Title: "View of the file"}
 	if c.Show == Views {
 		return all
 	}
 	for _, v := range scene.Views {
-		all.add(v.Title, c.Of(v.Name), c.View == v.Name)
+		all.add(v.Title, c.Of(v.Name).Laid(Whole), c.View == v.Name && !c.compares())
+	}
+	if c.Show == Figures && len(scene.Views) > 1 {
+		all.add("Side by side", c.Laid(Beside), c.compares())
 	}
 	return all
 }
@@ -63,6 +71,25 @@ func ways(c Choice) choices {
 	case Views:
 		all.add("Side by side", c.Laid(Whole), c.Lay != Overlay)
 		all.add("Laid over each other", c.Laid(Overlay), c.Lay == Overlay)
+	}
+	return all
+}
+
+// compares reports whether what is shown is the figures of all views.
+func (c Choice) compares() bool { return c.Show == Figures && c.Lay == Beside }
+
+// unitTitles are what is on the page for the units of a file: alone, and with the other system.
+var unitTitles = map[length.Unit][2]string{
+	length.Inch:       {"Inches", "Inches and millimetres"},
+	length.Centimetre: {"Centimetres", "Centimetres and inches"},
+	length.Millimetre: {"Millimetres", "Millimetres and inches"},
+}
+
+// units are the links to the units of figures, of a file that has one of its own.
+func units(own length.Unit, c Choice) choices {
+	all := choices{ID: "units", Title: "Units"}
+	for i, title := range unitTitles[own] {
+		all.add(title, c.In(Units(i)), c.Units == Units(i))
 	}
 	return all
 }

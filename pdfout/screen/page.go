@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"html/template"
 
-	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/wording"
 )
@@ -31,7 +30,7 @@ type page struct {
 	Home    string // what of the board is looked at, as a viewBox
 	Told    []toldPiece
 	Remarks []remark
-	Report  *mark.Report
+	Figures *figureReport
 	Refused string // why there is no picture, or no figures; "" where there are
 }
 
@@ -47,8 +46,7 @@ func newPage(scene *Scene, c Choice) page {
 	}
 	p := page{Scene: scene, Choice: c, Remarks: numbered(view.Remarks())}
 	if c.Show == Figures {
-		report := view.Report()
-		p.Report = &report
+		p.fillFigures(view)
 	} else if drawn, err := scene.board(c, view); err != nil {
 		p.Refused = err.Error()
 	} else {
@@ -56,6 +54,19 @@ func newPage(scene *Scene, c Choice) page {
 	}
 	p.Head = chosen(shows(scene, p.Choice), views(scene, p.Choice))
 	return p
+}
+
+// fillFigures fills in the figures, of a view or of all beside one another.
+func (p *page) fillFigures(view *View) {
+	if len(p.Scene.Views) < 2 {
+		p.Lay = Whole
+	}
+	if p.compares() {
+		p.Figures = newFigures(p.Compared(p.Units))
+	} else {
+		p.Figures = newFigures(view.Report(p.Units))
+	}
+	p.Parts = chosen(units(p.Unit, p.Choice))
 }
 
 // fill fills in what belongs to a picture.

@@ -176,6 +176,12 @@ func TestRowsOfChoices(t *testing.T) {
 		{one, Choice{Show: Folded, Lay: Overlay}, "ways", []string{"Whole", "Half of what is on the fold"}, []string{"Whole"}},
 		{one, Choice{Show: Folded, Lay: Half}, "ways", []string{"Whole", "Half of what is on the fold"}, []string{"Half of what is on the fold"}},
 		{one, Choice{Show: Sheets}, "ways", nil, nil},
+		{several, Choice{Show: Figures}, "views", []string{"view ", "view round", "Side by side"}, []string{"view "}},
+		{several, Choice{Show: Figures, View: "round", Lay: Beside}, "views", []string{"view ", "view round", "Side by side"}, []string{"Side by side"}},
+		{one, Choice{Show: Figures, Lay: Beside}, "views", nil, nil},
+		{one, Choice{Show: Figures}, "units", []string{"Inches", "Inches and millimetres"}, []string{"Inches"}},
+		{several, Choice{Show: Figures, Lay: Beside, Units: AllUnits}, "units", []string{"Inches", "Inches and millimetres"}, []string{"Inches and millimetres"}},
+		{one, Choice{Show: Sheets, Units: AllUnits}, "units", nil, nil},
 	} {
 		texts, chosen := linksIn(elements(t, written(t, "page", c.scene, c.choice)), c.row)
 		assert.Equal(t, c.texts, texts, "%s of %+v", c.row, c.choice)

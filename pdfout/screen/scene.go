@@ -23,6 +23,9 @@ type Scene struct {
 	// Views are the file as it stands, and then each of its views; none before the file could
 	// be read for the first time.
 	Views []View
+	// Compared tells the figures of all views beside one another. It is asked where there are two
+	// views at least.
+	Compared func(Units) mark.Report
 	// Mistakes are why the views are those of before; none where they are those of the file.
 	Mistakes []Mistake
 	boards   boards
@@ -34,7 +37,7 @@ type View struct {
 	Title   string // that it is called by beside others
 	Book    func() (*pdfout.Book, error)
 	Pressed func(mark.Halves) []mark.Pressed
-	Report  func() mark.Report
+	Report  func(Units) mark.Report
 	Told    func() []mark.Told
 	Remarks func() []mark.Notice
 	// PDF writes what is printed of the view.

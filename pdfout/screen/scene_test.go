@@ -42,8 +42,8 @@ func viewOf(t *testing.T, name string, books *atomic.Int64) View {
 			}
 			return fewBook()
 		},
-		Report: func() mark.Report {
-			return mark.Report{Title: "Figures of " + name, Sections: []mark.Section{{Title: "Lace", Tables: []mark.Table{{
+		Report: func(u Units) mark.Report {
+			return mark.Report{Title: "Figures of " + name, Notes: [][]string{{"in inches"}, {"in inches and millimetres"}}[u], Sections: []mark.Section{{Title: "Lace", Tables: []mark.Table{{
 				Heads: []string{"edge", "length"}, Rows: []mark.Row{{Cells: []string{"neck", "6 15/16 in"}}},
 			}}}}}
 		},
@@ -72,6 +72,9 @@ func sceneOf(t *testing.T, names ...string) *Scene {
 	s := &Scene{
 		File: "plum.toml", Title: "Plum smock, size 2", Unit: length.Inch, Version: 7,
 		Saved: time.Date(2026, 5, 4, 11, 42, 7, 0, time.Local),
+	}
+	s.Compared = func(u Units) mark.Report {
+		return mark.Report{Title: "Figures of all", Notes: [][]string{{"in inches"}, {"in inches and millimetres"}}[u]}
 	}
 	for _, name := range names {
 		s.Views = append(s.Views, viewOf(t, name, nil))
