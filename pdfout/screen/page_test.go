@@ -134,7 +134,7 @@ func TestEveryPageIsSound(t *testing.T) {
 func TestWhatIsSentIsWhatStandsThere(t *testing.T) {
 	for name, scene := range scenes(t) {
 		page, sent := written(t, "page", scene, Choice{}), written(t, "now", scene, Choice{})
-		for _, region := range []string{"head", "facts", "banner", "parts", "wrong", "layers", "lines", "state"} {
+		for _, region := range []string{"head", "facts", "banner", "parts", "wrong", "layers", "lines"} {
 			one := written(t, region, scene, Choice{})
 			assert.Contains(t, page, one, "%s: %s on the page", name, region)
 			assert.Contains(t, sent, one, "%s: %s as it is sent", name, region)
@@ -298,6 +298,6 @@ func TestLayersOfAPicture(t *testing.T) {
 
 func TestTheStateLine(t *testing.T) {
 	scene := sceneOf(t, "")
-	assert.Equal(t, "plum.toml as saved at 11:42:07", byID(t, elements(t, written(t, "page", scene, Choice{})), "state").text)
-	assert.Equal(t, "plum.toml", byID(t, elements(t, written(t, "page", &Scene{File: "plum.toml", Unit: length.Inch}, Choice{})), "state").text)
+	assert.Equal(t, "as saved at 11:42:07", byID(t, elements(t, written(t, "page", scene, Choice{})), "banner").text)
+	assert.Empty(t, byID(t, elements(t, written(t, "page", &Scene{File: "plum.toml", Unit: length.Inch}, Choice{})), "banner").text, "where it is not known")
 }

@@ -74,7 +74,6 @@ function toChosen() {
 // running says whether the program runs that follows the file.
 function running(alive) {
   document.getElementById("gone").hidden = alive
-  document.getElementById("state").classList.toggle("gone", !alive)
 }
 
 // choose follows a link to another choice, unless somebody wants it in a tab of its own.
