@@ -6,6 +6,7 @@ import (
 	"io"
 	"net"
 	"net/http"
+	"slices"
 	"strconv"
 	"testing"
 	"time"
@@ -74,10 +75,10 @@ func serving(t *testing.T, port int, version int64) (server *serve.Server, tabs 
 }
 
 // all waits until each of some tabs shows a version.
-func all(t *testing.T, tabs <-chan shown, first, last int, version int64) {
+func all(t *testing.T, tabs <-chan shown, version int64, who ...int) {
 	t.Helper()
 	missing := map[int]bool{}
-	for tab := first; tab <= last; tab++ {
+	for _, tab := range who {
 		missing[tab] = true
 	}
 	late := time.After(patience)
@@ -113,25 +114,35 @@ func elsewhere(t *testing.T, port int) {
 // change, and can ask for more; also when the tab that listens is closed, and when the server
 // ends, another program has its port, and it is there again.
 func TestTwelveTabs(t *testing.T) {
-	const last = 12
+	twelve := []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12}
 	server, tabs, end := serving(t, 0, 1)
 	var open []*tab
-	for i := 1; i <= last; i++ {
+	for _, i := range twelve {
 		open = append(open, openTab(t, desk, fmt.Sprint(server.Address(), "?tab=", i)))
-		all(t, tabs, i, i, 1)
+		all(t, tabs, 1, i)
 	}
 	for version := int64(2); version <= 20; version++ {
 		server.Publish(version)
-		all(t, tabs, 1, last, version)
+		all(t, tabs, version, twelve...)
 	}
 
+	const fifth = 4
+	value[bool](open[fifth], `Object.defineProperty(document, "hidden", {configurable: true, get: () => true}), true`)
+	for version := int64(21); version <= 22; version++ {
+		server.Publish(version)
+		all(t, tabs, version, slices.Delete(slices.Clone(twelve), fifth, fifth+1)...)
+	}
+	assert.Equal(t, "20", value[string](open[fifth], `document.body.dataset.shown`), "a tab that nobody sees")
+	value[bool](open[fifth], `delete document.hidden, document.dispatchEvent(new Event("visibilitychange"))`)
+	assert.Equal(t, shown{5, 22}, <-tabs, "the tab is seen again")
+
 	open[0].open("about:blank") // the first tab was the one that listened
-	server.Publish(21)
-	all(t, tabs, 2, last, 21)
+	server.Publish(23)
+	all(t, tabs, 23, twelve[1:]...)
 	open[0].open(fmt.Sprint(server.Address(), "?tab=1"))
-	all(t, tabs, 1, 1, 21)
-	server.Publish(22)
-	all(t, tabs, 1, last, 22)
+	all(t, tabs, 23, 1)
+	server.Publish(24)
+	all(t, tabs, 24, twelve...)
 
 	for _, b := range open {
 		b.until(`document.body.dataset.running === "true"`)
@@ -145,7 +156,7 @@ func TestTwelveTabs(t *testing.T) {
 	require.NoError(t, err)
 	elsewhere(t, port)
 	_, tabs, _ = serving(t, port, 100)
-	all(t, tabs, 1, last, 100)
+	all(t, tabs, 100, twelve...)
 	for _, b := range open {
 		b.until(`document.body.dataset.running === "true"`, "the server is there again")
 	}
