@@ -107,37 +107,57 @@ func (t *Tree) Holds(q Point) bool {
 	if len(t.levels) == 0 || !b.Holds(q) {
 		return false
 	}
+	return t.holds(len(t.levels)-1, 0, q)
+}
+
+// holds reports whether a ray from q to the right crosses a part of the path an odd number of
+// times. Of a part that lies to the right of q as a whole the ends alone tell that.
+func (t *Tree) holds(level, k int, q Point) bool {
+	b := &t.levels[level][k]
+	if q.Y < b.Min.Y || q.Y > b.Max.Y || q.X > b.Max.X {
+		return false
+	}
+	first, last := (k<<level)*leafSize, min(((k+1)<<level)*leafSize, len(t.path)-1)
+	if q.X < b.Min.X {
+		return (t.path[first].Y > q.Y) != (t.path[last].Y > q.Y)
+	}
+	if level > 0 {
+		in := t.holds(level-1, 2*k, q)
+		return in != (2*k+1 < len(t.levels[level-1]) && t.holds(level-1, 2*k+1, q))
+	}
 	in := false
-	t.Within(Box{q, Point{b.Max.X, q.Y}}, func(i int) bool {
+	for i := first; i < last; i++ {
 		a, c := t.path[i], t.path[i+1]
 		if (a.Y > q.Y) != (c.Y > q.Y) && q.X < a.X+(c.X-a.X)*(q.Y-a.Y)/(c.Y-a.Y) {
 			in = !in
 		}
-		return true
-	})
+	}
 	return in
 }
 
 // Within calls visit for every segment whose own box meets the box b, in path
 // order, until visit returns false.
 func (t *Tree) Within(b Box, visit func(i int) bool) {
-	if len(t.levels) > 0 {
-		t.within(len(t.levels)-1, 0, b, visit)
+	if len(t.levels) > 0 && t.Bounds().Meets(b) {
+		t.within(len(t.levels)-1, 0, &b, visit)
 	}
 }
 
-func (t *Tree) within(level, k int, b Box, visit func(i int) bool) bool {
-	if !t.levels[level][k].Meets(b) {
+// within is Within for a part of the path whose box meets b.
+func (t *Tree) within(level, k int, b *Box, visit func(i int) bool) bool {
+	if level > 0 {
+		below := t.levels[level-1]
+		for child := 2 * k; child < min(2*k+2, len(below)); child++ {
+			if below[child].Meets(*b) && !t.within(level-1, child, b, visit) {
+				return false
+			}
+		}
 		return true
 	}
-	if level > 0 {
-		if !t.within(level-1, 2*k, b, visit) {
-			return false
-		}
-		return 2*k+1 >= len(t.levels[level-1]) || t.within(level-1, 2*k+1, b, visit)
-	}
 	for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
-		if (EmptyBox().With(t.path[i]).With(t.path[i+1])).Meets(b) && !visit(i) {
+		p, q := t.path[i], t.path[i+1]
+		if (p.X <= b.Max.X || q.X <= b.Max.X) && (p.X >= b.Min.X || q.X >= b.Min.X) &&
+			(p.Y <= b.Max.Y || q.Y <= b.Max.Y) && (p.Y >= b.Min.Y || q.Y >= b.Min.Y) && !visit(i) {
 			return false
 		}
 	}
