@@ -6,8 +6,13 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
+	"tuckmark/pdfout/sample"
+	"tuckmark/pdfout/text"
 )
 
 // In every width of a panel no line of the notes ends inside a number with its fraction: a 5
@@ -28,4 +33,49 @@ func TestPanelsKeepNumbersWhole(t *testing.T) {
 		}
 		assert.Contains(t, strings.Join(lines, " "), "5 3/8, 5 3/8, 5 5/16, 5 1/4 in", "nothing is lost")
 	}
+}
+
+// Where an inscription has the most room is looked for with few questions: it is the place that
+// asking every place for every room finds.
+func TestRoomiestOfAllPlaces(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		within := func(low, high float64, what string) float64 { return rapid.Float64Range(low, high).Draw(t, what) }
+		w, h := within(30, 160, "width"), within(30, 160, "height")
+		m := sample.Ruled("p", "P", w, h)
+		fold := within(0, h, "fold")
+		m.Marks = append(m.Marks, sample.Edge(mark.Fold, "hem", plane.Point{Y: fold}, plane.Point{X: w, Y: fold}))
+		p := NewPiece(m)
+		f := NewField([]Piece{p})
+		for range rapid.IntRange(0, 6).Draw(t, "taken") {
+			f.Take(text.Level(plane.Point{X: within(0, w, "x"), Y: within(0, h, "y")}, plane.Point{X: within(0, 20, "across"), Y: within(0, 20, "up")}))
+		}
+		one, least := Inscription{Lines: text.Lines{Height: within(1, 20, "high")}, Width: within(1, 60, "wide")}, within(0.5, 3, "least")
+		fits := func(b plane.Box) bool { return b.Min.X > w/10 }
+		places := p.Places(f, 1, 2)
+		got, found := p.Roomiest(f, places, one, text.Across(), least, fits)
+
+		room := func(at plane.Point) float64 { // that a place has; 0 where it has too little
+			has := 0.0
+			for _, more := range []float64{least, 2, 3, 4.5, 6, 12, 20, 30, 45} {
+				if s := one.Around(at, text.Across()); more >= least && !p.hemmed(at) && fits(s.Bounds()) && f.Free(s.Grown(more)) {
+					has = more
+				}
+			}
+			return has
+		}
+		most := 0.0
+		for _, at := range places {
+			most = max(most, room(at))
+		}
+		require.Equal(t, most > 0, found)
+		if !found {
+			return
+		}
+		require.Equal(t, most, room(got.Middle), "the room at %v", got.Middle)
+		for _, at := range places {
+			if room(at) == most {
+				require.LessOrEqual(t, got.Middle.Distance(p.Bounds.Centre()), at.Distance(p.Bounds.Centre()), "%v is as roomy", at)
+			}
+		}
+	})
 }
