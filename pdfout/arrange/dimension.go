@@ -116,7 +116,7 @@ func (s *Sheet) wordsBy(p Piece, m measure, words string) (PlacedInscription, bo
 		}
 		for _, a := range m.anchors() {
 			room := by.by(a, t)
-			if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, a.At) {
+			if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, s.clearAt(a.At)) {
 				return PlacedInscription{t, room.Centre, text.Across()}, true
 			}
 		}

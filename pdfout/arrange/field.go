@@ -20,7 +20,13 @@ type Field struct {
 	gaps []int
 	// taken are the placed slabs, by the squares of bucketSide they reach
 	// into.
-	taken map[bucket][]text.Slab
+	taken map[bucket][]taken
+}
+
+// taken is a placed slab and the box round it, which is asked first: most are far off.
+type taken struct {
+	text.Slab
+	box plane.Box
 }
 
 // bucket is a square of a sheet, counted from its origin.
@@ -28,6 +34,9 @@ type bucket struct{ x, y int }
 
 // bucketSide is the side of a bucket, in mm: a few texts wide.
 const bucketSide = 60.0
+
+// roundingOff bounds what rounding adds to a few lengths, in mm.
+const roundingOff = 1e-9
 
 // bucketsOf calls visit for every bucket a box reaches into, until visit
 // returns false.
@@ -45,7 +54,7 @@ func bucketsOf(b plane.Box, visit func(bucket) bool) {
 // NewField looks at the lines of the pieces.
 func NewField(pieces []Piece) *Field {
 	var all plane.Path
-	f := &Field{taken: map[bucket][]text.Slab{}}
+	f := &Field{taken: map[bucket][]taken{}}
 	for _, p := range pieces {
 		for _, l := range p.Lines {
 			all = append(all, l.Path()...)
@@ -58,8 +67,9 @@ func NewField(pieces []Piece) *Field {
 
 // Take marks a slab as no longer free.
 func (f *Field) Take(s text.Slab) {
-	bucketsOf(s.Bounds(), func(b bucket) bool {
-		f.taken[b] = append(f.taken[b], s)
+	box := s.Bounds()
+	bucketsOf(box, func(b bucket) bool {
+		f.taken[b] = append(f.taken[b], taken{s, box.Grown(roundingOff)})
 		return true
 	})
 }
@@ -69,9 +79,12 @@ func (f *Field) Free(s text.Slab) bool { return !f.meetsPlaced(s) && f.Crossings
 
 // meetsPlaced reports whether anything that was placed touches the slab.
 func (f *Field) meetsPlaced(s text.Slab) bool {
-	met := false
-	bucketsOf(s.Bounds(), func(b bucket) bool {
-		met = slices.ContainsFunc(f.taken[b], s.Meets)
+	met, box := false, s.Bounds()
+	bucketsOf(box, func(b bucket) bool {
+		all := f.taken[b]
+		for i := 0; i < len(all) && !met; i++ {
+			met = all[i].box.Meets(box) && s.Meets(all[i].Slab)
+		}
 		return !met
 	})
 	return met

@@ -111,13 +111,13 @@ func (g Grid) rowsOf(a, b float64) (first, last int) {
 }
 
 func span(a, b, pitch float64, count int) (first, last int) {
-	a, b = math.Min(a, b)+sliver, math.Max(a, b)-sliver
+	a, b = min(a, b)+sliver, max(a, b)-sliver
 	if a > b {
 		a = (a + b) / 2
 		b = a
 	}
 	index := func(v float64) int {
-		return int(math.Max(0, math.Min(float64(count-1), math.Floor(v/pitch))))
+		return int(max(0, min(float64(count-1), math.Floor(v/pitch))))
 	}
 	return index(a), index(b)
 }

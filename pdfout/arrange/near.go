@@ -133,14 +133,15 @@ type nearPlace struct {
 }
 
 // nearest finds the best place for a text of a piece by one of some places it may belong to,
-// at least some mm off. There is none where no text has room, and none with a leader to a place
-// under another text: it would point at that.
-func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor) (nearPlace, bool) {
-	covered := make([]bool, len(anchors))
+// at least some mm off, that costs less than a limit. There is none where no text has room, and
+// none with a leader to a place under another text: it would point at that.
+func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor, limit float64) (nearPlace, bool) {
+	covered, pages := make([]bool, len(anchors)), make([]plane.Box, len(anchors))
 	for i, a := range anchors {
 		covered[i] = s.Field.meetsPlaced(text.Level(a.At, plane.Point{}))
+		pages[i] = s.clearAt(a.At)
 	}
-	best := nearPlace{cost: math.Inf(1)}
+	best := nearPlace{cost: limit}
 	for _, w := range ways() {
 		if w.cost() >= best.cost {
 			break
@@ -150,8 +151,11 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 		}
 		for i, a := range anchors {
 			room := w.by(a, t)
+			if !s.hasRoom(p, room, pages[i]) {
+				continue
+			}
 			to := leader(room, a.At)
-			if to != nil && covered[i] || !s.hasRoom(p, room, a.At) {
+			if to != nil && covered[i] {
 				continue
 			}
 			lines, clear := s.under(to)
@@ -164,14 +168,14 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor)
 			}
 		}
 	}
-	return best, !math.IsInf(best.cost, 1)
+	return best, best.cost < limit
 }
 
-// hasRoom reports whether a text of a piece may stand in a room by a place: whole on the page of
-// that, free of all else, and nowhere that it would be taken for another's.
-func (s *Sheet) hasRoom(p Piece, room text.Slab, at plane.Point) bool {
+// hasRoom reports whether a text of a piece may stand in a room: in what is clear of a page,
+// free of all else, and nowhere that it would be taken for another's.
+func (s *Sheet) hasRoom(p Piece, room text.Slab, clear plane.Box) bool {
 	box := room.Bounds()
-	return s.Whole(box) && s.Grid.cellAt(at) == s.Grid.cellAt(box.Centre()) &&
+	return clear.Holds(box.Min) && clear.Holds(box.Max) &&
 		s.Field.Free(room.Grown(nearRoom)) && s.belongs(p, append(box.Outline(), box.Centre())...)
 }
 
@@ -209,9 +213,14 @@ func (s *Sheet) near(p Piece, words string, style ink.Style, least float64, anch
 	best := nearPlace{cost: math.Inf(1)}
 	for _, width := range nearWidths() {
 		t := Wrapped(words, style, width)
-		at, ok := s.nearest(p, t, least, anchors)
-		at.cost += lineWeight * float64(len(t.Labels))
-		if ok && !t.Broken && at.cost < best.cost {
+		if t.Broken {
+			continue
+		}
+		lines := lineWeight * float64(len(t.Labels))
+		// What costs as much as the best so far, but for rounding, is looked at as well.
+		at, ok := s.nearest(p, t, least, anchors, best.cost-lines+roundingOff)
+		at.cost += lines
+		if ok && at.cost < best.cost {
 			best = at
 		}
 	}
@@ -221,7 +230,7 @@ func (s *Sheet) near(p Piece, words string, style ink.Style, least float64, anch
 	}
 	key := s.keyOf(p)
 	number := fmt.Sprintf("(%d)", key.numbers+1)
-	at, ok := s.nearest(p, InLines([]string{number}, style), least, anchors)
+	at, ok := s.nearest(p, InLines([]string{number}, style), least, anchors, math.Inf(1))
 	if !ok {
 		key.lines = append(key.lines, words)
 		return

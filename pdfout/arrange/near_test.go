@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -48,7 +49,7 @@ func TestWordsStandByTheirPlaces(t *testing.T) {
 			assert.False(t, word.Room.MeetsSegment(l[0], l[1]), "it runs through no text")
 		}
 	}
-	_, ok := s.nearest(s.Pieces[0], word, nearAway, []Anchor{{At: plane.Point{X: -500}, Out: up}})
+	_, ok := s.nearest(s.Pieces[0], word, nearAway, []Anchor{{At: plane.Point{X: -500}, Out: up}}, math.Inf(1))
 	assert.False(t, ok, "a place on no page")
 }
 

@@ -77,11 +77,20 @@ func (s *Sheet) Prints(c Cell) bool { return s.printed[c] }
 
 // Whole reports whether a box lies clear within the trim lines of one printed page.
 func (s *Sheet) Whole(b plane.Box) bool {
-	c := s.Grid.cellAt(b.Centre())
+	clear := s.clearAt(b.Centre())
+	return clear.Holds(b.Min) && clear.Holds(b.Max)
+}
+
+// clearAt is what lies clear within the trim lines of the page with a place; nothing where
+// that is not printed.
+func (s *Sheet) clearAt(at plane.Point) plane.Box {
+	c := s.Grid.cellAt(at)
+	if !s.printed[c] {
+		return plane.EmptyBox()
+	}
 	window := s.Grid.WindowOf(c)
 	window.Max.Y -= underTop
-	clear := s.Grid.within(c, window, s.Grid.Overlap/2+besideTrim)
-	return s.printed[c] && clear.Holds(b.Min) && clear.Holds(b.Max)
+	return s.Grid.within(c, window, s.Grid.Overlap/2+besideTrim)
 }
 
 // besideTrim is how far text stays from trim lines, in mm, and underTop from the top of its

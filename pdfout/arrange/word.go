@@ -21,7 +21,7 @@ func (s *Sheet) words() {
 			t := wordOf(w)
 			a := anchorOf(w, t)
 			a.Within = p.Kind.CutOut() && !w.Calls && w.Head == nil // these stand at both ends
-			if at, ok := s.nearest(p, t, nearAway, []Anchor{a}); ok {
+			if at, ok := s.nearest(p, t, nearAway, []Anchor{a}, math.Inf(1)); ok {
 				s.putNear(at)
 			} else {
 				s.near(p, w.Text, styleOf(w), nearAway, []Anchor{a})
