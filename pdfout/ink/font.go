@@ -34,13 +34,19 @@ type face struct {
 	name string // as the PDF's writer knows it: "" or "B"
 	data []byte
 	font *sfnt.Font
-	// usual are the widths of the letters of most texts, in ems, looked up
-	// once: setting text asks for them over and over.
-	usual [usualLetters]float64
+	// usual are the letters of most texts, looked up once: setting text asks for them over
+	// and over.
+	usual [usualLetters]letter
 }
 
-// usualLetters is how many letters, the first of Unicode, have their widths at
-// hand: those of western Europe.
+// letter is what is asked of a letter of a face.
+type letter struct {
+	ems float64 // its width
+	has bool    // the face has it
+}
+
+// usualLetters is how many letters, the first of Unicode, are at hand: those of western
+// Europe.
 const usualLetters = 0x180
 
 // faces are those of the weights, read when first asked for.
@@ -62,13 +68,21 @@ func readFace(name string, ttf []byte) *face {
 	return f
 }
 
-// lookUp returns the width of a letter in ems.
-func (f *face) lookUp(r rune) float64 {
+// lookUp looks a letter up in the face; one that it has not is as wide as what it has instead.
+func (f *face) lookUp(r rune) letter {
 	var buf sfnt.Buffer
 	em := fixed.I(int(f.font.UnitsPerEm()))
-	glyph, _ := f.font.GlyphIndex(&buf, r)
+	glyph, err := f.font.GlyphIndex(&buf, r)
 	step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
-	return float64(step) / float64(em)
+	return letter{float64(step) / float64(em), err == nil && glyph != 0}
+}
+
+// letterOf returns a letter of the face.
+func (f *face) letterOf(r rune) letter {
+	if r >= 0 && r < usualLetters {
+		return f.usual[r]
+	}
+	return f.lookUp(r)
 }
 
 // CanPrint reports whether the embedded fonts, the regular and the bold one,
@@ -78,9 +92,8 @@ func CanPrint(r rune) bool {
 	if !unicode.IsPrint(r) && r != '\u00a0' || r == utf8.RuneError || r > highest {
 		return false
 	}
-	var buf sfnt.Buffer
 	for _, f := range faces() {
-		if glyph, err := f.font.GlyphIndex(&buf, r); err != nil || glyph == 0 {
+		if !f.letterOf(r).has {
 			return false
 		}
 	}
@@ -92,7 +105,12 @@ const highest = 0xffff
 
 // width returns how long the text is at a size in points, in mm.
 func (f *face) width(text string, size float64) float64 {
-	_, ems := f.partsOf(text)
+	ems := 0.0
+	if mayHaveFraction(text) {
+		_, ems = f.partsOf(text)
+	} else {
+		ems = f.ems(text)
+	}
 	return ems * size * paper.Pt
 }
 
@@ -100,11 +118,7 @@ func (f *face) width(text string, size float64) float64 {
 func (f *face) ems(text string) float64 {
 	sum := 0.0
 	for _, r := range text {
-		if r < usualLetters {
-			sum += f.usual[r]
-		} else {
-			sum += f.lookUp(r)
-		}
+		sum += f.letterOf(r).ems
 	}
 	return sum
 }

@@ -103,19 +103,29 @@ type fraction struct {
 }
 
 // letterFractions are the fractions of one letter that the font has.
-const letterFractions = "½¼¾⅛⅜⅝⅞"
+var letterFractions = [...]rune{'½', '¼', '¾', '⅛', '⅜', '⅝', '⅞'}
 
 var letterParts = [...][2]string{{"1", "2"}, {"1", "4"}, {"3", "4"}, {"1", "8"}, {"3", "8"}, {"5", "8"}, {"7", "8"}}
 
+// mayHaveFraction reports whether a text may have a fraction; most have none.
+func mayHaveFraction(text string) bool {
+	for i := range len(text) {
+		if text[i] == '/' || text[i] >= utf8.RuneSelf {
+			return true
+		}
+	}
+	return false
+}
+
 // fractionsIn finds the fractions of a text, from left to right.
 func fractionsIn(text string) []fraction {
-	if !strings.Contains(text, "/") && !strings.ContainsAny(text, letterFractions) {
+	if !mayHaveFraction(text) {
 		return nil
 	}
 	var all []fraction
 	done := 0
 	for at, r := range text {
-		if k := slices.Index([]rune(letterFractions), r); k >= 0 {
+		if k := slices.Index(letterFractions[:], r); k >= 0 {
 			f := fraction{from: at, to: at + utf8.RuneLen(r), over: letterParts[k][0], under: letterParts[k][1]}
 			all, done = append(all, f.afterWhole(text, done)), f.to
 		} else if r == '/' {

@@ -35,6 +35,7 @@ func wrapWords(words []string, s ink.Style, limit float64) []string {
 			*last = word
 		} else if longer := *last + " " + word; s.Width(longer) <= limit {
 			*last = longer
+			continue
 		} else {
 			lines = append(lines, word)
 		}
