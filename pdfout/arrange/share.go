@@ -137,10 +137,10 @@ func (s *Sheet) clearOf(c Cell) plane.Box {
 	return s.Grid.within(c, s.Grid.WindowOf(c), s.Grid.Overlap)
 }
 
-// toldRooms letters a copy of the sheet as it is, and returns what is kept clear round
-// the signs and the panels of its pieces.
-func (s *Sheet) toldRooms() []plane.Box {
-	alone := NewSheet(s.Pieces, s.Grid, s.Cells)
+// toldRooms letters a sheet of its own of the pieces, and returns what is kept clear round
+// the signs and the panels of these.
+func toldRooms(pieces []Piece, g Grid, cells []Cell) []plane.Box {
+	alone := NewSheet(pieces, g, cells)
 	alone.FindJoins(1)
 	alone.TakeHeads()
 	for _, p := range alone.Pieces {

@@ -3,6 +3,7 @@ package arrange
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -39,6 +40,9 @@ type Sheet struct {
 	Apart []Panel
 	// Tells are the names of the pieces whose panels have come here from other pages.
 	Tells []string
+	// toldRooms are kept clear round the signs and the panels of its pieces where other pieces
+	// are put beside these. All copies of a sheet share them: it is tried with many others.
+	toldRooms func() []plane.Box
 }
 
 // NewSheet makes a sheet of which some cells are printed.
@@ -51,6 +55,7 @@ func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
 	if len(pieces) > 0 {
 		s.Part = pieces[0].Part
 	}
+	s.toldRooms = sync.OnceValue(func() []plane.Box { return toldRooms(pieces, g, cells) })
 	return s
 }
 
