@@ -35,7 +35,7 @@ marking/sheet:       marking/plane marking/fault marking/wording marking/length 
 marking/folded:      marking/plane marking/length marking/mark marking/piece marking/garment
 marking/grid:        marking/plane marking/fault marking/length marking/mark
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
-marking/figures:     marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
+marking/figures:     marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
 marking/start:       marking/plane marking/fault marking/wording marking/length marking/source
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay

@@ -9,6 +9,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 )
 
 // cutSection lists what is torn and cut.
@@ -25,16 +26,9 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 		}
 		s.Tables = append(s.Tables, t)
 	}
-	for _, piece := range p.Pieces {
-		if b := piece.Block; b != nil {
-			told := fmt.Sprintf("%s: once it is tucked, the top edge of its block must measure %s", piece.Name, w.length(p.Unit.Amount(b.TopMeasures)))
-			if b.Across() {
-				told = fmt.Sprintf("%s: once it is tucked, its block must measure %s across the %s", piece.Name, w.length(p.Unit.Amount(b.TopMeasures)), b.What())
-			}
-			if b.OpenAtTop() == 0 {
-				told += "; draw the bottom edge in to the same"
-			}
-			s.Lines.Say("%s", told)
+	for _, one := range p.Pieces {
+		if one.Block != nil {
+			s.Lines.Say("%s: %s", one.Name, tuckedMeasure(one.Block, w))
 		}
 	}
 	if guessed := guessedGrain(p); len(guessed) > 0 {
@@ -46,6 +40,18 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 		}
 	}
 	return s
+}
+
+// tuckedMeasure says what a block must measure once it is tucked.
+func tuckedMeasure(b *piece.Block, w writer) string {
+	told := "once it is tucked, the top edge of its block must measure " + w.length(w.unit.Amount(b.TopMeasures))
+	if b.Across() {
+		told = fmt.Sprintf("once it is tucked, its block must measure %s across the %s", w.length(w.unit.Amount(b.TopMeasures)), b.What())
+	}
+	if b.OpenAtTop() == 0 {
+		told += "; draw the bottom edge in to the same"
+	}
+	return told
 }
 
 // cutTable lists things that are all torn, or all cut.

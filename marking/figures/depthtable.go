@@ -102,10 +102,7 @@ func depthTables(p *piece.Piece, r piece.FoldRow, said *mark.Lines, w writer) []
 // betweenTables are a table of where the folds of a row begin and end that run between two lines,
 // down from the edge above, of a block the torn one; what is the same for all is said once.
 func betweenTables(p *piece.Piece, r piece.FoldRow, ends []foldEnd, said *mark.Lines, w writer) []mark.Table {
-	edge, below := "the cut edge", func(e foldEnd) length.Amount { return e.cut }
-	if p.Block != nil {
-		edge, below = "the torn edge of the block", func(e foldEnd) length.Amount { return e.torn }
-	}
+	edge, below := edgeAbove(p)
 	t := mark.Table{
 		Title: fmt.Sprintf("%s, %s: where the %ss begin and end", p.Name, r.Key, r.Makes),
 		Heads: []string{"below " + edge, "begins", "ends", "long"},
@@ -119,6 +116,14 @@ func betweenTables(p *piece.Piece, r piece.FoldRow, ends []foldEnd, said *mark.L
 	}
 	said.Say("%s begins %s and ends %s %s, and is %s long", oneOf(r.InAll()), w.length(below(first).Less(first.long)), side(below(first), w.length), edge, w.length(first.long))
 	return nil
+}
+
+// edgeAbove is the edge above folds that run between two lines, and how far below it one ends.
+func edgeAbove(p *piece.Piece) (edge string, below func(foldEnd) length.Amount) {
+	if p.Block != nil {
+		return "the torn edge of the block", func(e foldEnd) length.Amount { return e.torn }
+	}
+	return "the cut edge", func(e foldEnd) length.Amount { return e.cut }
 }
 
 // side says how far below a line something ends, or above it.

@@ -32,6 +32,10 @@
 //	caution.go       what is to be heeded, for a garment and for any sheets
 //	cord.go          where a cord, a ribbon, a tie or a casing lies
 //	nightwear.go     what counts as sleepwear, and which exemptions it may fall under
+//	told.go          what is told of a line that is pointed at, wherever it is drawn
+//	toldpiece.go     of a piece, its edges and what stands in them, its own lines
+//	toldfold.go      of tucks and pleats, and of the block they are sewn in
+//	notice.go        remarks and mistakes, with the lines that they are about
 //	data.go          all of it as data
 //	folddata.go      tucks and pleats as data
 //	object.go        objects of JSON with their keys in order

@@ -14,20 +14,24 @@ import (
 func edgeSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Edges"}
 	for i := range p.Pieces {
-		piece := &p.Pieces[i]
-		t := mark.Table{Title: piece.Name, Heads: []string{"", "cut", "sewn", "allowance"}}
-		if piece.OnFold {
-			t.Title += ", half of it"
-		}
-		for _, e := range edgeFigures(piece, p.Unit) {
-			t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(piece, e.Edge, w))
-		}
-		if len(piece.FoldRows())+len(piece.EdgePleats) > 0 {
-			t.Lines.Say("sewn: with the tucks and pleats in")
-		}
-		s.Tables = append(s.Tables, t)
+		s.Tables = append(s.Tables, edgeTable(&p.Pieces[i], w))
 	}
 	return s
+}
+
+// edgeTable lists the edges of a piece, in their order.
+func edgeTable(p *piece.Piece, w writer) mark.Table {
+	t := mark.Table{Title: p.Name, Heads: []string{"", "cut", "sewn", "allowance"}}
+	if p.OnFold {
+		t.Title += ", half of it"
+	}
+	for _, e := range edgeFigures(p, w.unit) {
+		t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(p, e.Edge, w))
+	}
+	if len(p.FoldRows())+len(p.EdgePleats) > 0 {
+		t.Lines.Say("sewn: with the tucks and pleats in")
+	}
+	return t
 }
 
 // beyond says what lies beyond the stitch line of an edge.

@@ -2,9 +2,7 @@ package figures
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 
 	"tuckmark/marking/garment"
@@ -72,18 +70,10 @@ func inFile(r piece.Remark) string {
 	return fmt.Sprintf("line %d", r.Line)
 }
 
-// keyPart is a part of a dotted key, in quotes or bare.
-var keyPart = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|[^."]+`)
-
 // ofWhat says in words what a key of the file is of: a piece by its name, and what else
 // it has by kind and name.
 func ofWhat(p *garment.Pattern, key string) string {
-	parts := keyPart.FindAllString(key, -1)
-	for i, part := range parts {
-		if bare, err := strconv.Unquote(part); err == nil {
-			parts[i] = bare
-		}
-	}
+	parts := partsOf(key)
 	var words []string
 	for len(parts) > 1 {
 		of := parts[0] + " " + parts[1]

@@ -54,7 +54,9 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 	for i := range p.Pieces {
 		piece := &p.Pieces[i]
 		for _, t := range piece.TuckRows {
-			s.Tables = append(s.Tables, rowTables(tuckTable(t, piece, w), piece, t.FoldRow, w)...)
+			table := tuckTable(t, piece, w)
+			sayField(&table.Lines, t, piece, w)
+			s.Tables = append(s.Tables, rowTables(table, piece, t.FoldRow, w)...)
 		}
 		for _, pl := range piece.PleatRows {
 			s.Tables = append(s.Tables, rowTables(pleatTable(pl, piece, w), piece, pl.FoldRow, w)...)
@@ -77,7 +79,7 @@ func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []m
 	return append([]mark.Table{places}, depths...)
 }
 
-// tuckTable is the table of a set of tucks.
+// tuckTable is the table of a set of tucks, with what is to be known of all of them.
 func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 	described := sheet.DescribeTucks(t, w.named)
 	table := mark.Table{
@@ -115,7 +117,6 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 		sayTakenByFolds(&table.Lines, t.FoldRow, t.Takes, w)
 	}
 	sayAll(&table.Lines, described[1:])
-	sayField(&table.Lines, t, p, w)
 	return table
 }
 
@@ -170,15 +171,23 @@ func pleatTable(row piece.PleatRow, p *piece.Piece, w writer) mark.Table {
 // edgePleatTables are the tables of the pleats that lie in edges, one for each set.
 func edgePleatTables(p *piece.Piece, w writer) []mark.Table {
 	var tables []mark.Table
+	for _, set := range edgePleatSets(p) {
+		tables = append(tables, edgePleatTable(set, p, w))
+	}
+	return tables
+}
+
+// edgePleatSets are the pleats in the edges of a piece, set by set.
+func edgePleatSets(p *piece.Piece) [][]piece.EdgePleat {
+	var sets [][]piece.EdgePleat
 	for rest := p.EdgePleats; len(rest) > 0; {
 		n := 1
 		for n < len(rest) && rest[n].Key == rest[0].Key {
 			n++
 		}
-		tables = append(tables, edgePleatTable(rest[:n], p, w))
-		rest = rest[n:]
+		sets, rest = append(sets, rest[:n]), rest[n:]
 	}
-	return tables
+	return sets
 }
 
 // edgePleatTable is the table of a set of pleats in an edge.

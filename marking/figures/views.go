@@ -17,7 +17,7 @@ import (
 func Views(patterns []*garment.Pattern, units Units) mark.Report {
 	var names []string
 	var reports []mark.Report
-	w := writer{patterns[0].Unit, units, depthsEach}
+	w := writer{unit: patterns[0].Unit, units: units, depths: depthsEach}
 	for _, p := range patterns {
 		names = append(names, p.ViewName())
 		reports = append(reports, tables(p, w))

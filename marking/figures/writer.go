@@ -19,11 +19,20 @@ const (
 	depthsEach               // each by itself, to be held against those of another view
 )
 
+// cellLengths are how lengths stand in tables.
+type cellLengths int
+
+const (
+	lengthsBare  cellLengths = iota // without their unit, which the head of the figures says
+	lengthsAlone                    // with it, each to be read by itself
+)
+
 // writer puts lengths into words.
 type writer struct {
 	unit   length.Unit // of the file
 	units  Units
 	depths depths
+	cells  cellLengths
 }
 
 // length gives a length with its unit.
@@ -46,11 +55,21 @@ func (w writer) named(mm float64) string {
 	return w.chosen(mm)
 }
 
-// cell gives a length without its unit, which the head of the figures says.
-func (w writer) cell(a length.Amount) string { return w.paired(a, a.Bare()) }
+// cell gives a length as it stands in a table.
+func (w writer) cell(a length.Amount) string {
+	if w.cells == lengthsAlone {
+		return w.length(a)
+	}
+	return w.paired(a, a.Bare())
+}
 
-// reading gives a place on a ruler, without its unit.
-func (w writer) reading(a length.Amount) string { return w.paired(a, a.Reading()) }
+// reading gives a place on a ruler as it stands in a table.
+func (w writer) reading(a length.Amount) string {
+	if w.cells == lengthsAlone {
+		return w.length(a.AsRead())
+	}
+	return w.paired(a, a.Reading())
+}
 
 // paired gives a length without its unit: in the file's unit alone, or with the other
 // system in brackets.

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
+	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
@@ -132,7 +134,7 @@ func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 		if !ok {
 			continue
 		}
-		m.Key = g.piece.Key + " " + e.Key + " gauge"
+		m.Key = edgeKey(g.piece, e)
 		m.Name = g.piece.Name + " " + e.Key + ": gauge"
 		if len(parts) > 1 {
 			m.Key += fmt.Sprintf(" %d", k+1)
@@ -142,6 +144,17 @@ func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 		all = append(all, m)
 	}
 	return all
+}
+
+// edgeKey is the key of the gauge of an edge, where it has one and that is in one part; else of its
+// parts, before the number of each.
+func edgeKey(p *piece.Piece, e *piece.Edge) string { return p.Key + " " + e.Key + " gauge" }
+
+// IsOfEdge reports whether a marking is the gauge of an edge, or a part of it.
+func IsOfEdge(m mark.Marking, p *piece.Piece, e *piece.Edge) bool {
+	part, is := strings.CutPrefix(m.Key, edgeKey(p, e))
+	_, err := strconv.Atoi(strings.TrimPrefix(part, " "))
+	return m.Kind == mark.Gauge && is && (part == "" || err == nil)
 }
 
 // laidOn says when a gauge is laid on an edge, where that matters.

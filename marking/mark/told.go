@@ -34,6 +34,7 @@ type Fact struct {
 type Notice struct {
 	Text  string
 	Hint  string      // what to do about it; "" for none
+	Of    string      // what it is said of, in words: "Front, edge neck"; "" for the file as a whole
 	Place fault.Place // where it stands; it may be nowhere
 	// At are the lines that it is about, wherever each of them is drawn; none where the place
 	// names none.

@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/source"
 )
@@ -30,6 +31,7 @@ type Block struct {
 	Up          float64      // +1 where the top edge lies at greater v, else -1
 	Cut         int          // how many blocks
 	Measured    *MeasuredTop // once it is stitched; nil before that
+	Place       fault.Place
 
 	ends      float64 // spare cloth at top and at bottom
 	foldCount int     // tucks and pleats of the whole block
@@ -56,7 +58,7 @@ func checkBlock(piece *Piece, ps source.PieceSpec, spec *source.Spec, all []Flat
 		found.Add(bs.Place, "tuck the block one way, and draw the growth tucks after it is cut", "the folds run two ways, and a block is torn for folds that run one way")
 		return
 	}
-	b := &Block{Frame: all[0].Frame, ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
+	b := &Block{Place: bs.Place, Frame: all[0].Frame, ends: defaultEnds, Sides: bs.Sides.V, Cut: piece.Cut, Group: all[0], Up: all[0].up()}
 	if bs.Ends.Given() {
 		b.ends = bs.Ends.V
 	}

@@ -106,7 +106,7 @@ func checkSquare(all []FoldGroup, found *Findings) bool {
 		for _, g := range all[:i] {
 			if math.Abs(f.Out.Dot(g.Out)) > squareWithin {
 				a, b := g.Rows[0], f.Rows[0]
-				found.Add(b.place, `draw the piece flat, with the room its folds take, and write drawn = "flat"`,
+				found.Add(b.Place, `draw the piece flat, with the room its folds take, and write drawn = "flat"`,
 					"the %ss of %q run neither along those of %q nor square to them, so nothing says how the flat piece lies",
 					b.Makes, b.Key, a.Key)
 				return false
@@ -129,7 +129,7 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 	}
 	for _, one := range r.Folds {
 		if !lies(one.Stitching) {
-			found.Add(r.place, r.howManyFit(one.Number),
+			found.Add(r.Place, r.howManyFit(one.Number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
 				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name, found.length(us.To))
 			return false
@@ -150,7 +150,7 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 			crease = side * (math.Abs(axis+side*crease) - axis)
 		}
 		if !lies(crease) {
-			found.Add(r.place, "turn it the other way, or move it farther in",
+			found.Add(r.Place, "turn it the other way, or move it farther in",
 				"%s hangs over the edge of the piece: finished, it is %s wide, and from its %s to the edge there is %s",
 				r.name(one), found.Written(one.Width), r.stitchingName(), found.NothingOr(left))
 			return false
@@ -232,7 +232,7 @@ func clearPatches(piece *Piece, all []FlatGroup, found *Findings) (patches []pla
 				continue
 			}
 			if r := f.Rows[0]; !told[p.Key] {
-				found.Add(p.place, "move one of the two", "the pleat lies under or across the %ss of %q", r.Makes, r.Key)
+				found.Add(p.Place, "move one of the two", "the pleat lies under or across the %ss of %q", r.Makes, r.Key)
 			}
 			told[p.Key], ok = true, false
 			break

@@ -25,8 +25,8 @@ type EdgePleat struct {
 	Edge  int     // that it lies in
 	From  string  // the key of the neighbour of that edge at whose corner At starts
 	At    float64 // of the fold line, along the edge from that corner
+	Place fault.Place
 
-	place           fault.Place
 	fold, placement plane.Path // as the piece is drawn
 	arrow           plane.Path // from fold to placement
 	patch           plane.Path // the cloth it takes up, a closed path
@@ -118,7 +118,7 @@ func layPleats(piece *Piece, s source.EdgePleatSpec, w walk, toward float64, fou
 		return
 	}
 	for k := range count {
-		p := EdgePleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, place: s.Place, Edge: w.edge, From: s.From.V}
+		p := EdgePleat{Key: s.Key, Depth: s.Depth.V, At: s.At.V + float64(k)*s.Spacing.V, Place: s.Place, Edge: w.edge, From: s.From.V}
 		if !layPleat(piece, &p, s, w, toward, found) {
 			return
 		}

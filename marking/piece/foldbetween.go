@@ -160,6 +160,6 @@ func (r FoldRow) meetsAt(b bound, f Fold, u float64, found *Findings) (v float64
 // reportNotBetween says that there is no cloth from one end of a fold to the other.
 func (r FoldRow) reportNotBetween(f Fold, u float64, found *Findings) {
 	from, to := r.Between()
-	found.Add(r.place, r.howManyFit(f.Number), "%s leaves the piece between %q and %q: %s from %q there is no cloth all the way from one to the other",
+	found.Add(r.Place, r.howManyFit(f.Number), "%s leaves the piece between %q and %q: %s from %q there is no cloth all the way from one to the other",
 		r.name(f), from, to, found.length(u), r.Base.Name)
 }

@@ -172,7 +172,7 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 		lowest = max(lowest, end.down*(c.From-end.Begin), end.down*(c.To-end.Begin))
 	}
 	if highest > end.length-SamePoint {
-		found.Add(r.place, r.howManyFit(f.Number),
+		found.Add(r.Place, r.howManyFit(f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %s, and the %ss are to end %s it",
 			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Edges(), r.Makes, below(found.Written, end.length))
 		return

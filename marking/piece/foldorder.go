@@ -37,7 +37,7 @@ func (o foldOrder) check(found *Findings) bool {
 	for i := 1; i < len(o.folds); i++ {
 		if o.folds[i].u < o.folds[i-1].u-SamePoint {
 			a, b := o.folds[i-1].row, o.folds[i].row
-			found.Add(b.place, "measure both rows from the same line",
+			found.Add(b.Place, "measure both rows from the same line",
 				"the %ss of %q lie between %q and the %ss of %q, which are measured from there",
 				b.Makes, b.Key, a.Base.Name, a.Makes, a.Key)
 			return false
@@ -141,7 +141,7 @@ func (l *foldsBeside) settle(found *Findings) bool {
 				}
 				p.Stitching, p.u = 0, l.at
 				if math.Abs(p.Near+p.Width) > SamePoint {
-					found.Add(p.row.place, "give first 0 to have it on the line, or at least half of what it takes up",
+					found.Add(p.row.Place, "give first 0 to have it on the line, or at least half of what it takes up",
 						"%s lies across %q, but not on the middle of it", p.row.name(p.Fold), l.name)
 					return false
 				}
@@ -173,9 +173,9 @@ func (l *foldsBeside) nearer(side []placed, i int) placed {
 // reportTaken notes that two folds take up the same cloth, in the place of the one
 // that stands later in the file.
 func reportTaken(a, b placed, found *Findings) {
-	if a.row.place.Line < b.row.place.Line {
+	if a.row.Place.Line < b.row.Place.Line {
 		a, b = b, a
 	}
-	found.Add(a.row.place, "move one of the two, or make it smaller",
+	found.Add(a.row.Place, "move one of the two, or make it smaller",
 		"%s takes up cloth that %s takes up already", a.row.name(a.Fold), b.row.nameElsewhere(b.Fold))
 }

@@ -34,7 +34,7 @@ const (
 // fine warns of tucks that are too narrow, and of lines too close to be drawn.
 func (m *remarker) fine(t *TuckRow) {
 	if !t.Twin && t.Width < narrowestTuck-length.Rounding {
-		m.say(t.place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
+		m.say(t.Place, "tucks of %s are narrower than %s, and hard to keep even; a twin needle or a corded foot makes them easier",
 			m.unit.AsWritten(t.Width), m.unit.AsWritten(narrowestTuck))
 	}
 	closest, which, rather := t.Width, "fold line and stitching", "mark the fold lines only"
@@ -47,7 +47,7 @@ func (m *remarker) fine(t *TuckRow) {
 		closest, which = between, "stitching lines of neighbouring tucks"
 	}
 	if closest < finestLines-length.Rounding {
-		m.say(t.place, "%s lie %s apart, finer than a marking pen draws; %s", which, m.unit.AsWritten(closest), rather)
+		m.say(t.Place, "%s lie %s apart, finer than a marking pen draws; %s", which, m.unit.AsWritten(closest), rather)
 	}
 }
 
@@ -59,7 +59,7 @@ func (m *remarker) gap(t *TuckRow) {
 		if t.Sampled || !length.IsPlain(covers) || !length.IsPlain(apart) {
 			say = m.unit.OnRuler // what a sample took, or widths in two units make, is no number that somebody chose
 		}
-		m.say(t.place, "the gap is below nought: each tuck covers the next stitching by %s; with no gap in place of the spacing they just touch, and their fold lines lie %s apart",
+		m.say(t.Place, "the gap is below nought: each tuck covers the next stitching by %s; with no gap in place of the spacing they just touch, and their fold lines lie %s apart",
 			say(covers), say(apart))
 	}
 }
@@ -147,7 +147,7 @@ func (m *remarker) tops(r FoldRow) {
 		if hung == nil {
 			instead, hangs = "where the first runs into", wording.Quoted(m.piece.Edges[own].Key)
 		}
-		m.say(r.place, "%s of %d %s into %q "+instead+" %s: finished, %s lies %s from %q",
+		m.say(r.Place, "%s of %d %s into %q "+instead+" %s: finished, %s lies %s from %q",
 			which, r.Count, verb, m.piece.Edges[edge].Key, hangs, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
 	}
 }
@@ -220,6 +220,6 @@ func (m *remarker) endsNearPleats(r FoldRow) {
 // creases warns of pleats so close that their folds all lie on one line.
 func (m *remarker) creases(p *PleatRow) {
 	if covered := 2 * p.Depth; p.Kind == source.KnifePleat && p.Count > 1 && p.space < covered+leastCover {
-		m.say(p.place, "the pleats lie on each other: laid, their folds fall on one line; with no gap each shows %s of cloth", m.unit.AsWritten(p.Depth))
+		m.say(p.Place, "the pleats lie on each other: laid, their folds fall on one line; with no gap each shows %s of cloth", m.unit.AsWritten(p.Depth))
 	}
 }

@@ -42,8 +42,8 @@ type FoldRow struct {
 	// FlatEnds are the lines along which the row ends on the flat cloth, where it ends first;
 	// none from edge to edge.
 	FlatEnds []plane.Path
+	Place    fault.Place
 
-	place  fault.Place
 	nth    int // among the rows of the piece: its tucks, then the pleats across it
 	ends   source.EndSpec
 	halved bool // of the first pleat, one fold lies on the other half
@@ -241,7 +241,7 @@ func (b BaseLine) onRim(u float64, us Stretch) bool {
 }
 
 func reportOutside(r FoldRow, f Fold, us Stretch, found *Findings) {
-	found.Add(r.place, r.howManyFit(f.Number),
+	found.Add(r.Place, r.howManyFit(f.Number),
 		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
 		r.name(f), found.length(max(0, f.Near)), found.length(f.Far()), r.Base.Name, found.length(us.To))
 }

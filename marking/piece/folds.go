@@ -89,10 +89,10 @@ func inOrderOfFile(rows []FoldRow, found *Findings) ([]FoldRow, bool) {
 	for n := range rows {
 		rows[n].nth = n
 		if folds += len(rows[n].Folds); folds > mostTakeUps {
-			found.Add(rows[n].place, "make it two pieces", "the piece has more than %d tucks and pleats", mostTakeUps)
+			found.Add(rows[n].Place, "make it two pieces", "the piece has more than %d tucks and pleats", mostTakeUps)
 			return nil, false
 		}
 	}
-	slices.SortStableFunc(rows, func(a, b FoldRow) int { return a.place.Line - b.place.Line })
+	slices.SortStableFunc(rows, func(a, b FoldRow) int { return a.Place.Line - b.Place.Line })
 	return rows, true
 }

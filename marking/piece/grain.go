@@ -24,6 +24,9 @@ const (
 	grainAway    = 1.5   // mm, at least, to a stitch line and to an allowance
 )
 
+// GrainKey is what the grain line is known by in its piece.
+const GrainKey = "grain"
+
 // Grain is which way the threads of the cloth run on a piece.
 type Grain struct {
 	Direction plane.Point // of length 1

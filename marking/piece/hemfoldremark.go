@@ -210,21 +210,21 @@ func (m *remarker) fromFold(r FoldRow, folds []hemFold) string {
 // inHem says that folds of a row lie in a hem.
 func (m *remarker) inHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.between(r, folds), m.takes(e), m.hanging(r, folds))
+		m.say(r.Place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.between(r, folds), m.takes(e), m.hanging(r, folds))
 	}
 }
 
 // onHemFold says that a fold of a row takes up the fold of a hem.
 func (m *remarker) onHemFold(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s across the fold of the hem of %q: %s, and %s", r.some(folds), e.Key, m.between(r, folds), m.takes(e))
+		m.say(r.Place, "%s across the fold of the hem of %q: %s, and %s", r.some(folds), e.Key, m.between(r, folds), m.takes(e))
 	}
 }
 
 // underHem says that folds of a row lie where a hem is folded back.
 func (m *remarker) underHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s where the hem of %q is folded back: finished, %s, and that is %s deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers%s",
+		m.say(r.Place, "%s where the hem of %q is folded back: finished, %s, and that is %s deep; sewn before the hem, the stitching is covered by it inside; sewn after, it goes through both layers%s",
 			r.some(folds), e.Key, m.fromFold(r, folds), m.unit.OnRuler(e.Hem), m.hanging(r, folds))
 	}
 }
@@ -232,7 +232,7 @@ func (m *remarker) underHem(r FoldRow, e *Edge, folds []hemFold) {
 // overHem says that folds of a row hang over a finished edge.
 func (m *remarker) overHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.place, "%s close to the finished edge of %q: finished, %s, and the %s is %s wide%s",
+		m.say(r.Place, "%s close to the finished edge of %q: finished, %s, and the %s is %s wide%s",
 			r.some(folds), e.Key, m.fromFold(r, folds), r.Makes, m.unit.OnRuler(folds[0].Width), m.hanging(r, folds))
 	}
 }

@@ -83,7 +83,7 @@ func (m *remarker) pleatsIn(e *Edge) {
 	for _, p := range m.piece.EdgePleats {
 		if m.piece.Edges[p.Edge].Key == e.Key {
 			if long := p.fold.Length(); long <= e.Allowance+SamePoint {
-				m.say(p.place, "the pleat lies in the hem of %q: it is %s long, and %s", e.Key, m.unit.AsWritten(long), m.takes(e))
+				m.say(p.Place, "the pleat lies in the hem of %q: it is %s long, and %s", e.Key, m.unit.AsWritten(long), m.takes(e))
 			}
 			continue
 		}
@@ -95,7 +95,7 @@ func (m *remarker) pleatsIn(e *Edge) {
 			away = edge.Distance(q, away)
 		}
 		if away < e.Allowance-SamePoint {
-			m.say(p.place, "the pleat lies in the hem of %q: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(away), m.takes(e))
+			m.say(p.Place, "the pleat lies in the hem of %q: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(away), m.takes(e))
 		}
 	}
 }
@@ -115,7 +115,7 @@ func (m *remarker) linesIn(e *Edge) {
 			least, most = min(least, away), max(most, away)
 		}
 		if most < e.Allowance-SamePoint {
-			m.say(l.place, "the line lies in the hem of %q, which is folded back: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(least), m.takes(e))
+			m.say(l.Place, "the line lies in the hem of %q, which is folded back: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(least), m.takes(e))
 		}
 	}
 }
@@ -125,15 +125,15 @@ func (m *remarker) linesIn(e *Edge) {
 func (m *remarker) notchesIn(i int) {
 	e := &m.piece.Edges[i]
 	edge := plane.NewTree(e.Path)
-	for _, n := range m.piece.notches {
+	for _, n := range m.piece.Notches {
 		at := n.path[0]
-		if n.edge == i {
-			m.say(n.place, "the notch lies in the cut edge of the hem of %q, which is folded back: nothing is matched there", e.Key)
+		if n.Edge == i {
+			m.say(n.Place, "the notch lies in the cut edge of the hem of %q, which is folded back: nothing is matched there", e.Key)
 			continue
 		}
 		away := edge.Distance(at, e.Allowance)
 		if away < e.Allowance-marksFold && math.Abs(away-e.Turn) > marksFold {
-			m.say(n.place, "the notch lies in the hem of %q, which is folded back: it is %s from the cut edge, and %s", e.Key, m.unit.OnRuler(away), m.takes(e))
+			m.say(n.Place, "the notch lies in the hem of %q, which is folded back: it is %s from the cut edge, and %s", e.Key, m.unit.OnRuler(away), m.takes(e))
 		}
 	}
 }

@@ -22,8 +22,7 @@ type Line struct {
 	// FinishedLength is how long what lies between the stitch lines is, all that is seen
 	// of it when it is sewn, with tucks and pleats in.
 	FinishedLength float64
-
-	place fault.Place
+	Place          fault.Place
 }
 
 // Name is what is printed along the line. A stitch line says that it is one: its key may be
@@ -51,7 +50,7 @@ var lineRoles = [...]mark.Role{source.FoldLine: mark.Fold, source.CentreLine: ma
 // checkLines works out the lines of a piece.
 func checkLines(piece *Piece, ps source.PieceSpec, found *Findings) {
 	for _, ls := range linesInOrder(ps.Lines, found) {
-		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1, place: ls.Place}
+		line := Line{Key: ls.Key, Role: lineRoles[ls.Kind.V], Along: -1, Place: ls.Place}
 		if piece.EdgeNumber(ls.Key) >= 0 {
 			found.Add(ls.Place, "give the line a name of its own", "the line has the name of an edge")
 			continue

@@ -39,11 +39,11 @@ func (p *Piece) drawnMarks(unit length.Unit) []mark.Mark {
 		add(mark.Placement, layHere, mark.KeyWith(pleat.Key, mark.Placement), pleat.placement)
 		add(mark.Arrow, "", mark.KeyWith(pleat.Key, mark.Arrow), pleat.arrow)
 	}
-	for _, n := range p.notches {
-		add(mark.Notch, n.key, mark.KeyWith(n.key, mark.Notch), n.path)
+	for _, n := range p.Notches {
+		add(mark.Notch, n.Key, mark.KeyWith(n.Key, mark.Notch), n.path)
 	}
 	if p.grainLine != nil {
-		add(mark.Grain, "", "", p.grainLine)
+		add(mark.Grain, "", GrainKey, p.grainLine)
 	}
 	return marks
 }

@@ -11,20 +11,22 @@ import (
 // never cuts the seam (common practice).
 const notchLength = 5
 
-// notch is a notch: a short mark square to an edge as it is drawn, from the cutting line
-// inward.
-type notch struct {
-	key   string
-	edge  int // that it lies in
-	path  plane.Path
-	place fault.Place
+// Notch is a short mark square to an edge as it is drawn, from the cutting line inward.
+type Notch struct {
+	Key   string
+	Edge  int     // that it lies in
+	From  string  // the key of the neighbour of that edge at whose corner At starts
+	At    float64 // along the edge from that corner, as the file has it
+	Place fault.Place
+
+	path plane.Path
 }
 
 // NotchPlaces returns where notches stand on the cutting line of an edge.
 func (p *Piece) NotchPlaces(edge int) []plane.Point {
 	var places []plane.Point
-	for _, n := range p.notches {
-		if n.edge == edge {
+	for _, n := range p.Notches {
+		if n.Edge == edge {
 			places = append(places, n.path[0])
 		}
 	}
@@ -58,6 +60,6 @@ func checkNotches(piece *Piece, ps source.PieceSpec, found *Findings) {
 				break
 			}
 		}
-		piece.notches = append(piece.notches, notch{s.Key, w.edge, snip, s.Place})
+		piece.Notches = append(piece.Notches, Notch{Key: s.Key, Edge: w.edge, From: s.From.V, At: s.At.V, Place: s.Place, path: snip})
 	}
 }

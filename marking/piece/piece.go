@@ -42,7 +42,7 @@ type Piece struct {
 	grain      Grain       // as it is drawn
 	grainLine  plane.Path  // two points, where the file gives them; else nil
 	EdgePleats []EdgePleat // pleats in an edge
-	notches    []notch
+	Notches    []Notch
 
 	AsDrawn   *Shape     // the piece as the file has it
 	TuckRows  []TuckRow  // in the order of the file

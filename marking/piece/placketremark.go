@@ -37,7 +37,7 @@ func (m *remarker) hemEnds() {
 				if u < f.Near+SamePoint || u > f.Far()-SamePoint || !m.reaches(r, f, end.at) {
 					continue
 				}
-				m.say(r.place, "%s lies on the end of %s: it takes up the cloth from %s to %s from %q, and the end lies at %s",
+				m.say(r.Place, "%s lies on the end of %s: it takes up the cloth from %s to %s from %q, and the end lies at %s",
 					r.name(f), end.name, m.unit.OnRuler(max(0, f.Near)), m.unit.OnRuler(f.Far()), r.Base.Name, m.unit.OnRuler(u))
 			}
 		}

@@ -34,7 +34,7 @@ type PleatRow struct {
 // they lie beside its base.
 func newPleatRow(piece *Piece, ps source.PleatRowSpec, found *Findings) (PleatRow, bool) {
 	p := PleatRow{
-		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, place: ps.Place, Count: 1, ends: ps.End},
+		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, Place: ps.Place, Count: 1, ends: ps.End},
 		Kind:    ps.Kind.V, Depth: ps.Depth.V,
 		first: ps.First.V, gap: ps.Gap.V, Press: ps.Press.V,
 	}
@@ -112,7 +112,7 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 	}
 	for i := 1; i < len(folds); i++ {
 		if folds[i].Near < folds[i-1].Far()-SamePoint {
-			found.Add(p.place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.space-p.gap)),
+			found.Add(p.Place, fmt.Sprintf("pleats that just touch lie %s apart", found.Written(p.space-p.gap)),
 				"the pleats overlap: they lie %s apart, and each takes up %s",
 				found.Written(p.space), found.Written(takes))
 			return false
@@ -123,7 +123,7 @@ func (p PleatRow) fits(piece *Piece, found *Findings) bool {
 		if base.Edge < 0 {
 			hint += ", or measure it from an edge"
 		}
-		found.Add(p.place, hint,
+		found.Add(p.Place, hint,
 			"the first pleat crosses %q: it takes up the cloth from %s before it", base.Name, found.length(-folds[0].Near))
 		return false
 	}

@@ -55,7 +55,7 @@ func (s *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bo
 		flat.Grain = piece.likelyGrain(flat.Outline)
 	}
 	if axis >= 0 && !f.OnAxis && !flat.keepsAxis(axis) {
-		found.Add(f.Rows[0].place, "run the tucks along the fold or square to it, or draw the whole piece",
+		found.Add(f.Rows[0].Place, "run the tucks along the fold or square to it, or draw the whole piece",
 			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
 		return nil, false
 	}
@@ -115,13 +115,13 @@ func (s *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Finding
 		}
 		if n := sort.Search(len(r.Folds), func(n int) bool { return parting(n + 1) }); n < len(r.Folds) {
 			one := r.Folds[n]
-			found.Add(r.place, r.howManyFit(one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
+			found.Add(r.Place, r.howManyFit(one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
 				"the outline cuts into %s from the side: laid flat, the piece would have a hole or come apart beside its %s, %s from %q finished",
 				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name)
 			return
 		}
 	}
-	found.Add(f.Rows[0].place, "the stitching of every fold must lie on the piece, and so must the centre line beside it",
+	found.Add(f.Rows[0].Place, "the stitching of every fold must lie on the piece, and so must the centre line beside it",
 		"the outline cuts into the folds from the side: laid flat, the piece would have a hole or come in %d parts", parts)
 }
 

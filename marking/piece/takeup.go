@@ -50,7 +50,7 @@ func (p *Piece) takeUps() []takeUp {
 	}
 	for _, pleat := range p.EdgePleats {
 		u := newTakeUp(pleat.fold[0], pleat.fold[1], pleat.placement[1], pleat.placement[0])
-		u.group, u.place = "pleat "+pleat.Key, pleat.place
+		u.group, u.place = "pleat "+pleat.Key, pleat.Place
 		u.name, u.of = "the pleat", fmt.Sprintf("the pleat %q", pleat.Key)
 		all = append(all, u)
 	}
@@ -63,7 +63,7 @@ func foldTakeUps(r FoldRow, f Fold) []takeUp {
 	for _, line := range f.crease().Flat {
 		from, to := r.Base.V(line[0]), r.Base.V(line[len(line)-1])
 		u := newTakeUp(r.Base.At(f.Near, from), r.Base.At(f.Near, to), r.Base.At(f.Far(), to), r.Base.At(f.Far(), from))
-		u.group, u.place = r.Makes.String()+" "+r.Key, r.place
+		u.group, u.place = r.Makes.String()+" "+r.Key, r.Place
 		u.name, u.of = fmt.Sprintf("%s %d", r.Makes, f.Number+1), fmt.Sprintf("%s %d of %q", r.Makes, f.Number+1, r.Key)
 		all = append(all, u)
 	}

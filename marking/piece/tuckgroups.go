@@ -83,7 +83,7 @@ func (m *remarker) groups(t *TuckRow) {
 		return
 	}
 	if least := slices.Min(t.Betweens); least <= t.Gap+length.Rounding {
-		m.say(t.place, "the groups do not stand apart: between two of them %s shows, and %s between two tucks of one",
+		m.say(t.Place, "the groups do not stand apart: between two of them %s shows, and %s between two tucks of one",
 			m.unit.OnRuler(least), m.unit.OnRuler(max(0, t.Gap)))
 	}
 }

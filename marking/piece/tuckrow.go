@@ -54,7 +54,7 @@ func (t TuckRow) onCentre() bool { return t.first < SamePoint }
 // lie beside its base.
 func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, bool) {
 	t := TuckRow{
-		FoldRow: FoldRow{Makes: TuckFolds, Key: ts.Key, place: ts.Place, Count: ts.Count.V, ends: ts.End},
+		FoldRow: FoldRow{Makes: TuckFolds, Key: ts.Key, Place: ts.Place, Count: ts.Count.V, ends: ts.End},
 		Width:   ts.Width.V, Takes: 2 * ts.Width.V, first: ts.First.V,
 		Press: ts.Press.V, Twin: ts.Sewn.V == source.TwinNeedle,
 	}
@@ -101,13 +101,13 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 func (t TuckRow) fits(piece *Piece, found *Findings) bool {
 	base := t.Base
 	if t.Together() > 1 && t.Space < t.Takes-SamePoint {
-		found.Add(t.place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
+		found.Add(t.Place, fmt.Sprintf("fold lines of tucks that just touch lie %s apart", found.Written(t.Takes+t.Width)),
 			"the tucks overlap: their fold lines lie %s apart, and each takes up %s", found.Written(t.Space), found.Written(t.Takes))
 		return false
 	}
 	centred := t.onCentre() && (base.Edge < 0 || piece.Edges[base.Edge].OnFold)
 	if base.Edge >= 0 && !centred && t.first < t.Takes/2-SamePoint {
-		found.Add(t.place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
+		found.Add(t.Place, fmt.Sprintf("give first at least %s", found.Written(t.Takes/2)),
 			"the first tuck crosses %q: its fold line lies %s from it and its stitching %s nearer",
 			base.Name, found.Written(t.first), found.Written(t.Takes/2))
 		return false

@@ -81,9 +81,9 @@ func describeFolds(p *piece.Piece, unit length.Unit) [][]string {
 	return all
 }
 
-// describeSizes says what a piece measures with its folds in, size by size: at the end of those
+// DescribeSizes says what a piece measures with its folds in, size by size: at the end of those
 // that end on it, and where they are open.
-func describeSizes(p *piece.Piece, unit length.Unit) []string {
+func DescribeSizes(p *piece.Piece, unit length.Unit) []string {
 	across, up := p.FoldedSizes()
 	return append(sizesIn(p, across, "wide", unit), sizesIn(p, up, "long", unit)...)
 }

@@ -13,7 +13,7 @@ import (
 // with it; with the match marks of its template where that is not nil.
 func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) mark.Marking {
 	m := mark.Marking{
-		Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: cutHow(p), Side: mark.RightSideUp,
+		Key: p.Key, Name: p.Name, Kind: mark.Piece, Piece: p.Name, Cut: CutHow(p), Side: mark.RightSideUp,
 		Outline: p.Flat.Outline.Path, Notes: pieceNotes(p, pattern),
 	}
 	m.Marks = slices.Concat(edgeMarks(p, p.Flat.Outline), p.Flat.Marks, p.FoldMarks())
@@ -27,8 +27,8 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 	return openedOut(p, m, p.Flat.Outline)
 }
 
-// cutHow says how often a piece is cut from flat cloth.
-func cutHow(p *piece.Piece) string {
+// CutHow says how often a piece is cut from flat cloth.
+func CutHow(p *piece.Piece) string {
 	cut := fmt.Sprintf("cut %d", p.Cut)
 	if p.LiesFolded() {
 		cut += " on the fold"
@@ -38,5 +38,5 @@ func cutHow(p *piece.Piece) string {
 
 // pieceNotes returns what is to be known of a piece, fact by fact.
 func pieceNotes(p *piece.Piece, pattern *garment.Pattern) []string {
-	return append(slices.Concat(describeFolds(p, pattern.Unit)...), describeSizes(p, pattern.Unit)...)
+	return append(slices.Concat(describeFolds(p, pattern.Unit)...), DescribeSizes(p, pattern.Unit)...)
 }

@@ -64,7 +64,7 @@ func addGrain(m *mark.Marking, p *piece.Piece) {
 			name, m.Notes = "", append(m.Notes, "grain taken "+grain.Guess)
 		}
 	}
-	m.Add(mark.Grain, name, g)
+	m.Marks = append(m.Marks, mark.Mark{Role: mark.Grain, Name: name, Key: piece.GrainKey, Path: g})
 }
 
 // noRoomForGrain says how the grain runs of a piece that has no room for a line.

@@ -31,7 +31,7 @@ func tuckRuler(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	cutAllRound(&m)
 	for _, line := range baseLines(p) {
 		if !b.Group.OnAxis || line.u > piece.SamePoint { // else the strip ends there
-			m.Add(mark.Centre, line.name, b.Lengthwise(line.u, piece.Stretch{From: 0, To: rulerHeight}))
+			m.Marks = append(m.Marks, line.mark(b, piece.Stretch{From: 0, To: rulerHeight}))
 		}
 	}
 	for _, r := range b.Group.Rows {

@@ -108,7 +108,7 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	m.Notes = b.Notes(pattern.Unit)
 	markTornEdges(&m, b, paper)
 	for _, line := range baseLines(p) {
-		m.Add(mark.Centre, line.name, b.Lengthwise(line.u, paper.high))
+		m.Marks = append(m.Marks, line.mark(b, paper.high))
 		if paper.side {
 			m.Notes = append(m.Notes, fmt.Sprintf("%s lies %s from the torn side", line.name, pattern.Unit.OnRuler(math.Abs(line.u-paper.torn))))
 		}
@@ -136,18 +136,28 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 	return m
 }
 
+// What the edges of a block are called.
+const (
+	tornTop    = "torn top edge"
+	tornBottom = "torn bottom edge"
+	tornSide   = "torn side"
+)
+
+// TornEdges are what the edges of a block are called on its sheet.
+func TornEdges() []string { return []string{tornTop, tornBottom, tornSide} }
+
 // markTornEdges draws the edges of the block that a tuck sheet reaches.
 func markTornEdges(m *mark.Marking, b *piece.Block, paper tuckPaper) {
 	top := b.Crosswise(paper.wide, b.UpperEdge())
 	if b.Up < 0 {
 		top = top.Reversed()
 	}
-	m.Add(mark.BlockEdge, "torn top edge", top)
+	m.Add(mark.BlockEdge, tornTop, top)
 	if bottom := b.LowerEdge(); bottom == paper.below.From || bottom == paper.below.To {
-		m.Add(mark.BlockEdge, "torn bottom edge", b.Crosswise(paper.wide, bottom))
+		m.Add(mark.BlockEdge, tornBottom, b.Crosswise(paper.wide, bottom))
 	}
 	if paper.side {
-		m.Add(mark.BlockEdge, "torn side", b.Lengthwise(paper.torn, paper.below))
+		m.Add(mark.BlockEdge, tornSide, b.Lengthwise(paper.torn, paper.below))
 	}
 }
 
@@ -169,14 +179,19 @@ func markBlockRow(m *mark.Marking, b *piece.Block, r piece.FoldRow) {
 		}
 	}
 	for i, end := range r.EndLines() {
-		m.Add(mark.TuckEnd, r.EndNames()[i], end)
+		m.Marks = append(m.Marks, mark.Mark{Role: mark.TuckEnd, Name: r.EndNames()[i], Key: r.EndKeys()[i], Path: end})
 	}
 }
 
 // baseLine is a line that tucks are measured from.
 type baseLine struct {
-	name string
-	u    float64
+	key, name string
+	u         float64
+}
+
+// mark is the line over a stretch of a block.
+func (l baseLine) mark(b *piece.Block, over piece.Stretch) mark.Mark {
+	return mark.Mark{Role: mark.Centre, Name: l.name, Key: l.key, Path: b.Lengthwise(l.u, over)}
 }
 
 // baseLines returns the lines that the rows of a block are measured from, each
@@ -186,16 +201,17 @@ func baseLines(p *piece.Piece) []baseLine {
 	b := p.Block
 	var lines []baseLine
 	if b.Group.OnAxis {
-		name := p.Edges[p.EdgeOnFold()].Key
+		key := p.Edges[p.EdgeOnFold()].Key
+		name := key
 		if b.OnCentre() {
 			name += ", and the fold of tuck 1"
 		}
-		lines = append(lines, baseLine{name, 0})
+		lines = append(lines, baseLine{key, name, 0})
 	}
 	for _, r := range b.Group.Rows {
 		u := b.Group.Offset(r)
 		if !slices.ContainsFunc(lines, func(l baseLine) bool { return math.Abs(l.u-u) < piece.SamePoint }) {
-			lines = append(lines, baseLine{r.Base.Name, u})
+			lines = append(lines, baseLine{r.Base.Name, r.Base.Name, u})
 		}
 	}
 	return lines
