@@ -2,8 +2,10 @@ package main
 
 import (
 	"bytes"
+	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -47,6 +49,28 @@ func typed(line string) []string {
 	}
 	return words
 }
+
+// runLook runs a command that goes on until it is told to end, and ends it as Ctrl-C does as soon
+// as it has said where it shows the file. No browser is opened.
+func runLook(words []string, out, errs io.Writer) int {
+	self, err := os.FindProcess(os.Getpid())
+	if err != nil {
+		return statusFault
+	}
+	return run(append(words, "--no-browser"), writerFunc(func(said []byte) (int, error) {
+		if bytes.Contains(said, []byte("http://127.0.0.1:")) {
+			if err := self.Signal(os.Interrupt); err != nil {
+				return 0, err
+			}
+		}
+		return out.Write(said)
+	}), errs)
+}
+
+// writerFunc is a function that is written to.
+type writerFunc func([]byte) (int, error)
+
+func (f writerFunc) Write(said []byte) (int, error) { return f(said) }
 
 // The TOML of the README, block after block, is one file that can be drawn, with the drawings
 // that stand before it; its commands run; its error message is what that mistake gives.
@@ -95,11 +119,15 @@ func TestReadme(t *testing.T) {
 			}
 		}
 		var out, errs bytes.Buffer
-		assert.Equal(t, 0, run(words, &out, &errs), "%s\n%s", line, errs.String())
+		command := run
+		if words[1] == "look" && !slices.Contains(words, "--help") {
+			command = runLook
+		}
+		assert.Equal(t, 0, command(words, &out, &errs), "%s\n%s", line, errs.String())
 		printed += out.String()
 		ran++
 	}
-	assert.Equal(t, 36, ran, "commands of the README that were run")
+	assert.Equal(t, 39, ran, "commands of the README that were run")
 	assert.Len(t, excerpts, 3, "what the README shows of what is printed")
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
