@@ -4,6 +4,7 @@ import (
 	"html/template"
 	"sync"
 
+	"tuckmark/marking/mark"
 	"tuckmark/pdfout/board"
 )
 
@@ -45,15 +46,36 @@ func newPicture(drawn board.Board) *picture {
 	return &picture{drawn, elements, layers(elements)}
 }
 
-// draw draws a picture of a view.
+// draw draws a picture of a view, or of all.
 func (s *Scene) draw(c Choice, view *View) (*picture, error) {
+	switch c.Show {
+	case Folded:
+		halves := mark.BothHalves
+		if c.Lay == Half {
+			halves = mark.OneHalf
+		}
+		return newPicture(board.Folded(view.Pressed(halves))), nil
+	case Views:
+		return newPicture(s.allViews(c.Lay)), nil
+	}
 	book, err := view.Book()
 	if err != nil {
 		return nil, err
 	}
-	drawn := board.Sheets(book)
 	if c.Show == Pages {
-		drawn = board.Pages(book)
+		return newPicture(board.Pages(book)), nil
 	}
-	return newPicture(drawn), nil
+	return newPicture(board.Sheets(book)), nil
+}
+
+// allViews is the board of all views.
+func (s *Scene) allViews(lay Lay) board.Board {
+	var all []board.View
+	for _, v := range s.Views {
+		all = append(all, board.View{Name: v.Title, Pieces: v.Pressed(mark.BothHalves)})
+	}
+	if lay == Overlay {
+		return board.LaidOver(all)
+	}
+	return board.SideBySide(all)
 }

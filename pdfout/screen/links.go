@@ -1,9 +1,12 @@
 package screen
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 
 	"tuckmark/marking/length"
+	"tuckmark/pdfout/board"
 )
 
 // Rules of this file: every choice that can be made is a link to it, in a row with those that
@@ -53,7 +56,11 @@ func views(scene *Scene, c Choice) choices {
 		return all
 	}
 	for _, v := range scene.Views {
-		all.add(v.Title, c.Of(v.Name).Laid(Whole), c.View == v.Name && !c.compares())
+		to := c.Of(v.Name)
+		if c.compares() {
+			to = to.Laid(Whole)
+		}
+		all.add(v.Title, to, c.View == v.Name && !c.compares())
 	}
 	if c.Show == Figures && len(scene.Views) > 1 {
 		all.add("Side by side", c.Laid(Beside), c.compares())
@@ -66,10 +73,10 @@ func ways(c Choice) choices {
 	all := choices{ID: "ways", Title: "How it is laid"}
 	switch c.Show {
 	case Folded:
-		all.add("Whole", c.Laid(Whole), c.Lay != Half)
+		all.add("Whole", c.Laid(Whole), c.Lay == Whole)
 		all.add("Half of what is on the fold", c.Laid(Half), c.Lay == Half)
 	case Views:
-		all.add("Side by side", c.Laid(Whole), c.Lay != Overlay)
+		all.add("Side by side", c.Laid(Whole), c.Lay == Whole)
 		all.add("Laid over each other", c.Laid(Overlay), c.Lay == Overlay)
 	}
 	return all
@@ -94,15 +101,16 @@ func units(own length.Unit, c Choice) choices {
 	return all
 }
 
-// parts are the links to the parts of a picture by themselves.
-func parts(names []string, c Choice) choices {
+// parts are the links to the parts of a picture by themselves. Where some are of pieces, the
+// others only tell of them.
+func parts(of []board.Part, c Choice) choices {
 	all := choices{ID: "parts", Title: "Part of the picture"}
 	all.add("All", c.Only(0), c.Part == 0)
-	for i, name := range names {
-		if name == "" {
-			name = strconv.Itoa(i + 1)
+	ofPieces := slices.ContainsFunc(of, func(p board.Part) bool { return len(p.Keys) > 0 })
+	for i, p := range of {
+		if len(p.Keys) > 0 || !ofPieces {
+			all.add(cmp.Or(p.Name, strconv.Itoa(i+1)), c.Only(i+1), c.Part == i+1)
 		}
-		all.add(name, c.Only(i+1), c.Part == i+1)
 	}
 	return all
 }

@@ -40,10 +40,7 @@ func newPage(scene *Scene, c Choice) page {
 	if view == nil {
 		return page{Scene: scene, Choice: c}
 	}
-	c.View = view.Name
-	if c.Show == Views && len(scene.Views) < 2 {
-		c = c.Showing(Sheets)
-	}
+	c = settled(c, view, len(scene.Views))
 	p := page{Scene: scene, Choice: c, Remarks: numbered(view.Remarks())}
 	if c.Show == Figures {
 		p.fillFigures(view)
@@ -56,11 +53,24 @@ func newPage(scene *Scene, c Choice) page {
 	return p
 }
 
+// settled is what of a choice there is, where there are so many views and one is looked at: of
+// what cannot be, the usual.
+func settled(c Choice, view *View, views int) Choice {
+	c.View = view.Name
+	if c.Show == Views && views < 2 {
+		c = c.Showing(Sheets)
+	}
+	switch {
+	case c.Show == Folded && c.Lay == Half, c.Show == Views && c.Lay == Overlay:
+	case c.Show == Figures && c.Lay == Beside && views > 1:
+	default:
+		c.Lay = Whole
+	}
+	return c
+}
+
 // fillFigures fills in the figures, of a view or of all beside one another.
 func (p *page) fillFigures(view *View) {
-	if len(p.Scene.Views) < 2 {
-		p.Lay = Whole
-	}
 	if p.compares() {
 		p.Figures = newFigures(p.Compared(p.Units))
 	} else {
@@ -75,11 +85,7 @@ func (p *page) fill(drawn *picture, view *View) {
 		p.Part = 0
 	}
 	p.Picture, p.Told = drawn, toldByPiece(view.Told())
-	var names []string
-	for _, part := range drawn.Parts {
-		names = append(names, part.Name)
-	}
-	p.Parts = chosen(ways(p.Choice), parts(names, p.Choice))
+	p.Parts = chosen(ways(p.Choice), parts(drawn.Parts, p.Choice))
 	looked := plane.Box{Max: drawn.Size}
 	if p.Part > 0 {
 		looked = drawn.Parts[p.Part-1].Box

@@ -217,6 +217,49 @@ func TestThePartThatIsLookedAt(t *testing.T) {
 	assert.Equal(t, all, gone, "what is seen where there is no such page")
 }
 
+// lines are how often a line of a piece is drawn in the picture.
+func lines(t *testing.T, scene *Scene, c Choice, piece, line string) int {
+	t.Helper()
+	n := 0
+	for _, e := range elements(t, written(t, "page", scene, c)) {
+		if e.name == "path" && e.attributes["data-piece"] == piece && e.attributes["data-line"] == line {
+			n++
+		}
+	}
+	return n
+}
+
+// Each choice has a picture of its own: pieces that are folded are asked for whole or half, and
+// all views are in that of the views, whichever is looked at otherwise.
+func TestEachChoiceHasItsPicture(t *testing.T) {
+	scene := sceneOf(t, "", "round")
+	whole := elements(t, written(t, "page", scene, Choice{Show: Folded}))
+	half := elements(t, written(t, "page", scene, Choice{Show: Folded, Lay: Half}))
+	wide := func(all []*element) string { return byID(t, all, "facts").attributes["data-wide"] }
+	assert.NotEqual(t, wide(whole), wide(half), "how wide the piece is whole, and half")
+	assert.Equal(t, 1, lines(t, scene, Choice{Show: Folded, View: "round"}, "front", "hem"), "a view, folded")
+	assert.Equal(t, 2, lines(t, scene, Choice{Show: Views, View: "round"}, "front", "hem"), "two views side by side")
+	assert.Equal(t, 2, lines(t, scene, Choice{Show: Views, Lay: Overlay}, "front", "hem"), "two views laid over each other")
+}
+
+// A way to lay things that what is shown does not have is the usual, and no other picture.
+func TestWaysThatAreNotThere(t *testing.T) {
+	for _, c := range []struct{ asked, settled Choice }{
+		{Choice{Lay: Half}, Choice{}},
+		{Choice{Show: Pages, Lay: Overlay}, Choice{Show: Pages}},
+		{Choice{Show: Folded, Lay: Overlay}, Choice{Show: Folded}},
+		{Choice{Show: Folded, Lay: Half}, Choice{Show: Folded, Lay: Half}},
+		{Choice{Show: Views, Lay: Half}, Choice{Show: Views}},
+		{Choice{Show: Figures, Lay: Beside}, Choice{Show: Figures, Lay: Beside}},
+		{Choice{Show: Figures, Lay: Half}, Choice{Show: Figures}},
+		{Choice{View: "gone"}, Choice{}},
+	} {
+		assert.Equal(t, c.settled, newPage(sceneOf(t, "", "round"), c.asked).Choice, "%+v", c.asked)
+	}
+	assert.Equal(t, Choice{Show: Figures}, newPage(sceneOf(t, ""), Choice{Show: Figures, Lay: Beside}).Choice)
+	assert.Equal(t, Choice{}, newPage(sceneOf(t, ""), Choice{Show: Views, Lay: Overlay}).Choice)
+}
+
 func TestMistakesStandBesideThePictureOfBefore(t *testing.T) {
 	scene := sceneOf(t, "")
 	scene.Mistakes = []Mistake{mistaken(), mistaken()}

@@ -11,6 +11,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sets"
@@ -36,6 +37,7 @@ func viewOf(t *testing.T, name string, books *atomic.Int64) View {
 	place := fault.Place{File: "plum.toml", Line: 12, Key: "piece.front.edge.neck"}
 	return View{
 		Name: name, Title: "view " + name,
+		Pressed: func(halves mark.Halves) []mark.Pressed { return pressed(halves, len(name)) },
 		Book: func() (*pdfout.Book, error) {
 			if books != nil {
 				books.Add(1)
@@ -64,6 +66,19 @@ func viewOf(t *testing.T, name string, books *atomic.Int64) View {
 			return err
 		},
 	}
+}
+
+// pressed is a piece without folds: half of it is as wide as it is high, and it grows with a
+// view, so that views differ.
+func pressed(halves mark.Halves, more int) []mark.Pressed {
+	high := float64(100 + more)
+	wide := high * float64(1+halves)
+	outline := plane.Box{Max: plane.Point{X: wide, Y: high}}.Outline()
+	return []mark.Pressed{{
+		Key: "front", Name: "Front " + nasty, Halves: halves, Outline: outline, Sewn: outline,
+		Layers: []mark.Layer{{Path: outline, Side: mark.RightSideUp, Count: 1}}, Counts: []int{1},
+		Marks: []mark.Mark{{Role: mark.Cut, Name: "hem", Key: "hem", Path: outline}},
+	}}
 }
 
 // sceneOf is a scene with the views of these names; the first is "".
