@@ -8,6 +8,7 @@ import (
 	"log"
 	"net"
 	"net/http"
+	"slices"
 	"strconv"
 	"sync"
 	"syscall"
@@ -38,9 +39,16 @@ type Server struct {
 	changes  *changes
 }
 
-// Listen takes a port of 127.0.0.1; 0 takes any that is free. A port that cannot be taken is
-// a fault.Fault. Run gives it free again.
+// notOpened are the ports, of those that anybody may take, that browsers do not open, or not
+// all of them: other protocols have them. WHATWG, Fetch, "Port blocking".
+var notOpened = []int{1719, 1720, 1723, 2049, 3659, 4045, 4190, 5060, 5061, 6000, 6566, 6665, 6666, 6667, 6668, 6669, 6679, 6697, 10080}
+
+// Listen takes a port of 127.0.0.1; 0 takes any that is free. A port that cannot be taken, or
+// that browsers do not open, is a fault.Fault. Run gives it free again.
 func Listen(port int) (*Server, error) {
+	if slices.Contains(notOpened, port) {
+		return nil, &fault.Fault{Cause: fmt.Sprintf("browsers do not open port %d, which is kept for other things", port), Hint: leaveOut}
+	}
 	if port < 0 || port > 65535 {
 		return nil, &fault.Fault{
 			Cause: fmt.Sprintf("there is no port %d", port),
@@ -58,19 +66,21 @@ func Listen(port int) (*Server, error) {
 	}, nil
 }
 
+// leaveOut is what always helps.
+const leaveOut = "leave the port out, and one that is free is taken"
+
 // addressInUse is what Windows says where other systems say syscall.EADDRINUSE.
 const addressInUse = syscall.Errno(10048)
 
 // notTaken says why a port cannot be taken.
 func notTaken(port int, err error) error {
-	const other = "leave the port out, and one that is free is taken"
 	switch {
 	case port == 0:
 		return &fault.Fault{Cause: "this machine gives no port to show pages on: " + innermost(err)}
 	case errors.Is(err, syscall.EADDRINUSE), errors.Is(err, addressInUse):
-		return &fault.Fault{Cause: fmt.Sprintf("port %d is in use, perhaps by another tuckmark", port), Hint: other}
+		return &fault.Fault{Cause: fmt.Sprintf("port %d is in use, perhaps by another tuckmark", port), Hint: leaveOut}
 	}
-	return &fault.Fault{Cause: fmt.Sprintf("port %d cannot be taken: %s", port, innermost(err)), Hint: other}
+	return &fault.Fault{Cause: fmt.Sprintf("port %d cannot be taken: %s", port, innermost(err)), Hint: leaveOut}
 }
 
 // innermost returns the words of the system alone, without what led to them.

@@ -85,6 +85,9 @@ func TestListenOnAGivenPort(t *testing.T) {
 		assert.Equal(t, fmt.Sprintf("there is no port %d", port), f.Cause)
 		assert.NotEmpty(t, f.Hint)
 	}
+	_, err = Listen(6000)
+	require.ErrorAs(t, err, &f)
+	assert.Equal(t, "browsers do not open port 6000, which is kept for other things", f.Cause)
 	assert.Equal(t, "port 80 cannot be taken: permission denied", notTaken(80, &net.OpError{Err: errors.New("permission denied")}).(*fault.Fault).Cause)
 }
 
