@@ -32,7 +32,7 @@ type Board struct {
 // Part is one thing on a board.
 type Part struct {
 	Number int      // among those of the board, from 1; of a page its own
-	Name   string   // what it is called, over it
+	Name   string   // what it is called, over it; "" for a key, which is not looked at alone
 	Keys   []string // of the markings whose lines are on it
 	Box    plane.Box
 	// Elements are what is drawn, as SVG elements in mm from the upper left corner of the box:
@@ -55,6 +55,9 @@ func (b Board) Elements() template.HTML {
 
 // caption writes the name of a part over it, shortened to the part's width.
 func (b Board) caption(p Part) string {
+	if p.Name == "" {
+		return ""
+	}
 	words := text.Shorten(p.Name, ink.Plain(b.Caption/paper.Pt), p.Box.Width())
 	return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n",
 		number(-captionUnder*b.Caption), number(b.Caption), html.EscapeString(words))

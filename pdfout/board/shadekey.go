@@ -1,6 +1,8 @@
 package board
 
 import (
+	"fmt"
+	"html"
 	"slices"
 	"strconv"
 	"strings"
@@ -11,24 +13,24 @@ import (
 	"tuckmark/pdfout/paper"
 )
 
-// swatchSide is the side of a sample of a shade, in sizes of its letters.
-const swatchSide = 3.0
+// Rules of this file: the key of folded pieces has a shade for every number of layers that lies
+// anywhere on them, made of as many layers, and what of their lines is drawn otherwise than on
+// sheets. Keys have no name: nobody looks at one alone.
+
+// The key, in sizes of its letters: a sample of a shade, a sample of a line and the width of a
+// flap beside it, and from one line of text to the next.
+const (
+	swatchSide = 3.0
+	sampleLong = 4.0
+	sampleFlap = 0.6
+	keyStep    = 1.6
+)
 
 // captionStyle is the style of letters of a size in mm.
 func captionStyle(letters float64) ink.Style { return ink.Plain(letters / paper.Pt) }
 
-// alikeNote names pieces that are alike in all views, in a line of its own; none for none.
-func alikeNote(names []string, letters float64) []Part {
-	if len(names) == 0 {
-		return nil
-	}
-	note := "alike in all views: " + strings.Join(names, ", ")
-	width := captionStyle(letters).Width(note) + letters
-	return []Part{{Name: note, Box: plane.Box{Max: plane.Point{X: width}}, Elements: func() string { return "" }}}
-}
-
-// shadeKey shows how dark how many layers of cloth are, of all numbers of them that pieces have; none
-// where there are no two.
+// shadeKey shows how dark how many layers of cloth are, and the lines of folds; none where pieces have
+// no folds.
 func shadeKey(pieces []mark.Pressed, letters float64) []Part {
 	var counts []int
 	for _, p := range pieces {
@@ -38,23 +40,123 @@ func shadeKey(pieces []mark.Pressed, letters float64) []Part {
 	if counts = slices.Compact(counts); len(counts) < 2 {
 		return nil
 	}
-	side := swatchSide * letters
-	size := plane.Point{X: side*float64(len(counts)) + 2*margin, Y: side + 1.6*letters + 2*margin}
-	return []Part{{Name: "layers of cloth", Box: plane.Box{Max: size}, Elements: func() string {
-		var out strings.Builder
-		out.WriteString(paperBox(size))
-		texts := ink.NewPicture("layers-key", size)
-		var swatches []plane.Path
-		for i, n := range counts {
-			left := margin + side*float64(i)
-			box := plane.Box{Min: plane.Point{X: left, Y: -margin - side}, Max: plane.Point{X: left + side, Y: -margin}}
-			for range n {
-				swatches = append(swatches, box.Outline())
-			}
-			style, words := captionStyle(letters), strconv.Itoa(n)
-			ink.Write(texts, plane.Point{X: left + (side-style.Width(words))/2, Y: margin + 0.3*letters}, style, words)
+	k := shades{letters, counts, samplesOf(pieces)}
+	size := k.size()
+	return []Part{{Box: plane.Box{Max: size}, Elements: func() string { return k.draw(size) }}}
+}
+
+// shades is such a key.
+type shades struct {
+	letters float64
+	counts  []int
+	samples []sample
+}
+
+// keyTitle stands over the shades.
+const keyTitle = "layers of cloth"
+
+// size is how large it is.
+func (k shades) size() plane.Point {
+	style := captionStyle(k.letters)
+	wide := max(swatchSide*k.letters*float64(len(k.counts)), style.Width(keyTitle))
+	for _, s := range k.samples {
+		wide = max(wide, (sampleLong+1)*k.letters+style.Width(s.name))
+	}
+	high := (2*keyStep + swatchSide + keyStep*float64(len(k.samples))) * k.letters
+	return plane.Point{X: wide + 2*margin, Y: high + 2*margin}
+}
+
+// draw draws it on paper of a size.
+func (k shades) draw(size plane.Point) string {
+	style, step := captionStyle(k.letters), keyStep*k.letters
+	picture := ink.NewPicture("shades", size)
+	top := size.Y - margin
+	ink.Write(picture, plane.Point{X: margin, Y: top - k.letters}, style, keyTitle)
+	top -= step
+	side := swatchSide * k.letters
+	var layers []plane.Path
+	for i, n := range k.counts {
+		left := margin + side*float64(i)
+		box := plane.Box{Min: plane.Point{X: left, Y: top - side}, Max: plane.Point{X: left + side, Y: top}}
+		for range n {
+			layers = append(layers, box.Outline())
 		}
-		out.WriteString(surface{}.cloth(swatches) + texts.Elements())
-		return out.String()
+		words := strconv.Itoa(n)
+		ink.Write(picture, plane.Point{X: left + (side-style.Width(words))/2, Y: top - side - 1.2*k.letters}, style, words)
+	}
+	top -= side + step
+	var washes strings.Builder
+	on := surface{0, size.Y}
+	for _, s := range k.samples {
+		y := top - step/2
+		washes.WriteString(s.draw(picture, on, plane.Point{X: margin, Y: y}, k.letters))
+		ink.Write(picture, plane.Point{X: margin + (sampleLong+1)*k.letters, Y: y - style.Middle()}, style, s.name)
+		top -= step
+	}
+	return paperBox(size) + on.cloth(layers) + washes.String() + picture.Elements()
+}
+
+// sample is a line of the key.
+type sample struct {
+	name string
+	draw func(d *ink.Picture, on surface, at plane.Point, letters float64) (washes string)
+}
+
+// samplesOf are those of the lines that pieces have.
+func samplesOf(pieces []mark.Pressed) []sample {
+	has := func(role mark.Role) bool {
+		return slices.ContainsFunc(pieces, func(p mark.Pressed) bool {
+			return slices.ContainsFunc(p.Marks, func(m mark.Mark) bool { return m.Role == role })
+		})
+	}
+	var all []sample
+	for _, edge := range []struct {
+		role mark.Role
+		name string
+	}{{mark.TuckFold, "edge of a tuck"}, {mark.PleatFold, "edge of a pleat"}} {
+		if has(edge.role) {
+			all = append(all, sample{edge.name, func(d *ink.Picture, on surface, at plane.Point, letters float64) string {
+				line := sampleLine(at, letters)
+				ink.DrawLines(d, pressedPen(edge.role), line)
+				flap := plane.Box{Min: at, Max: line[1].Add(plane.Point{Y: sampleFlap * letters})}.Outline()
+				shadow := plane.Box{Min: at.Sub(plane.Point{Y: sampleFlap * letters / 3}), Max: line[1]}.Outline()
+				return on.cloth([]plane.Path{flap, flap, flap}) + on.shadows([]plane.Path{shadow, shadow})
+			}})
+		}
+	}
+	if has(mark.TuckStitch) {
+		all = append(all, sample{"stitching", func(d *ink.Picture, _ surface, at plane.Point, letters float64) string {
+			ink.DrawLines(d, pressedPen(mark.TuckStitch), sampleLine(at, letters))
+			return ""
+		}})
+	}
+	if slices.ContainsFunc(pieces, func(p mark.Pressed) bool { return len(p.Fullness) > 0 }) {
+		all = append(all, sample{"cloth that is let go", func(_ *ink.Picture, on surface, at plane.Point, letters float64) string {
+			var lines []plane.Path
+			for _, up := range []float64{-0.25, 0, 0.25} {
+				line := sampleLine(at, letters)
+				line[0].Y, line[1].Y = line[0].Y+up*letters/3, line[1].Y+up*letters
+				lines = append(lines, line)
+			}
+			return on.fullness(lines)
+		}})
+	}
+	return all
+}
+
+// sampleLine is a line from a place to the right.
+func sampleLine(at plane.Point, letters float64) plane.Path {
+	return plane.Path{at, at.Add(plane.Point{X: sampleLong * letters})}
+}
+
+// alikeNote names pieces that are alike in all views, in a line of its own; none for none.
+func alikeNote(names []string, letters float64) []Part {
+	if len(names) == 0 {
+		return nil
+	}
+	note := "alike in all views: " + strings.Join(names, ", ")
+	size := plane.Point{X: captionStyle(letters).Width(note) + letters, Y: keyStep * letters}
+	return []Part{{Box: plane.Box{Max: size}, Elements: func() string {
+		return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n", number(letters), number(letters), html.EscapeString(note))
 	}}}
 }

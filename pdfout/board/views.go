@@ -178,7 +178,7 @@ func viewKey(views []View, letters float64) Part {
 	}
 	long := 6 * letters
 	size := plane.Point{X: 2*margin + long + letters + wide, Y: 2*margin + 1.6*letters*float64(len(names))}
-	return Part{Name: "views", Box: plane.Box{Max: size}, Elements: func() string {
+	return Part{Box: plane.Box{Max: size}, Elements: func() string {
 		var out strings.Builder
 		out.WriteString(paperBox(size))
 		picture := ink.NewPicture("views-key", size)
