@@ -115,12 +115,13 @@ func (p *Picture) endLines() {
 
 // put adds an element that is no line.
 func (p *Picture) put(element string) {
-	if p.inLayer {
-		p.words.WriteString(element + "\n")
-		return
+	out := &p.words
+	if !p.inLayer {
+		p.endLines()
+		out = &p.out
 	}
-	p.endLines()
-	p.out.WriteString(element + "\n")
+	out.WriteString(element)
+	out.WriteByte('\n')
 }
 
 // Elements are the elements of the picture, in a group, with y counted down from its upper edge.

@@ -196,6 +196,9 @@ func svgAttributes(all ...string) string {
 
 // svgEscaped is a text as it stands in an element or an attribute.
 func svgEscaped(text string) string {
+	if !strings.ContainsFunc(text, func(r rune) bool { return r < ' ' || r > '~' || strings.ContainsRune(`<>&"'`, r) }) {
+		return text
+	}
 	var b strings.Builder
 	_ = xml.EscapeText(&b, []byte(text)) // a builder takes all that is written to it
 	return b.String()

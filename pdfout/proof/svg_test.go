@@ -1,9 +1,11 @@
 package proof
 
 import (
+	"bytes"
 	"fmt"
 	"image"
 	"image/png"
+	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -13,14 +15,16 @@ import (
 	"golang.org/x/image/font/gofont/gobold"
 	"golang.org/x/image/font/gofont/goregular"
 
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
 	"tuckmark/pdfout/sets"
 )
 
-// Rules of this file: a program that others wrote draws an SVG as another draws the single
-// page of the PDF. The two smooth thin lines each in its own way, so what is compared is
+// Rules of this file: a program that others wrote draws an SVG, or a picture, as another draws
+// the single page of the PDF. The two smooth thin lines each in its own way, so what is compared is
 // where there is ink: every dot that one has black, the other has something about.
 
 const (
@@ -63,11 +67,11 @@ func lightness(p image.Image, x, y int) uint32 {
 	return (299*r + 587*g + 114*b) / 1000 >> 8
 }
 
-// lacking counts the black dots of a picture, and those of them about which another has
-// nothing.
-func lacking(of, in image.Image) (all, missing int) {
-	for y := of.Bounds().Min.Y; y < of.Bounds().Max.Y; y++ {
-		for x := of.Bounds().Min.X; x < of.Bounds().Max.X; x++ {
+// lacking counts the black dots of a picture in a part of it, and those of them about which
+// another has nothing.
+func lacking(of, in image.Image, part image.Rectangle) (all, missing int) {
+	for y := part.Min.Y; y < part.Max.Y; y++ {
+		for x := part.Min.X; x < part.Max.X; x++ {
 			if lightness(of, x, y) > black {
 				continue
 			}
@@ -86,30 +90,61 @@ func lacking(of, in image.Image) (all, missing int) {
 	return all, missing
 }
 
+// asSVG writes elements as an SVG of a page of a size in mm, a step to the right and down.
+func asSVG(elements string, size, step plane.Point) []byte {
+	return fmt.Appendf(nil, `<svg xmlns="http://www.w3.org/2000/svg" width="%gmm" height="%gmm" viewBox="%g %g %g %g">%s</svg>`,
+		size.X, size.Y, -step.X, -step.Y, size.X, size.Y, elements)
+}
+
+// A page of the PDF is drawn by one program, and by another the SVG of it, its picture, and the
+// picture of the sheet, which has all of the page but what stands over its window.
 func TestSVGLooksLikeThePDF(t *testing.T) {
 	tool(t, "rsvg-convert")
 	withGoFonts(t)
 	set := sets.Examples(t, "../../examples")["linden.toml"]
 	dir := t.TempDir()
-	pdf, _ := onDisk(t, set, "single")
+	pdf, summary := onDisk(t, set, "single")
 	dots := fmt.Sprint(svgDots)
 	run(t, "pdftoppm", "-r", dots, "-png", "-singlefile", pdf, filepath.Join(dir, "pdf"))
+	printed := picture(t, filepath.Join(dir, "pdf.png"))
 
-	svg, err := os.Create(filepath.Join(dir, "sheets.svg"))
-	require.NoError(t, err)
 	set.Cautions = sample.Cautions() // as onDisk has them
-	_, err = pdfout.DrawSVG(svg, set, seen.Paper(t, "single"))
+	single := seen.Paper(t, "single")
+	var file bytes.Buffer
+	_, err := pdfout.DrawSVG(&file, set, single)
 	require.NoError(t, err)
-	require.NoError(t, svg.Close())
-	run(t, "rsvg-convert", "-d", dots, "-p", dots, "-b", "white", "-o", filepath.Join(dir, "svg.png"), svg.Name())
+	book, err := pdfout.Plan(set, single)
+	require.NoError(t, err)
+	page, sheet := ink.NewPicture("page", plane.Point{}), ink.NewPicture("sheet", plane.Point{})
+	book.DrawPage(page, 1)
+	book.DrawSheet(sheet, 0)
+	size, window := summary.Paper.Size(), summary.Paper.Window()
+	step := plane.Point{X: window.Min.X, Y: size.Y - window.Min.Y - sheet.Size().Y}
+	under := printed.Bounds()
+	under.Min.Y = int(math.Ceil(step.Y/25.4*svgDots)) + astray
 
-	printed, drawn := picture(t, filepath.Join(dir, "pdf.png")), picture(t, filepath.Join(dir, "svg.png"))
-	assert.InDelta(t, printed.Bounds().Dx(), drawn.Bounds().Dx(), 1, "dots across")
-	assert.InDelta(t, printed.Bounds().Dy(), drawn.Bounds().Dy(), 1, "dots down")
-	for name, pair := range map[string][2]image.Image{"the PDF": {printed, drawn}, "the SVG": {drawn, printed}} {
-		all, missing := lacking(pair[0], pair[1])
-		assert.Greater(t, all, 10_000, "black dots of %s", name)
-		assert.LessOrEqual(t, float64(missing), blots*float64(all), "black dots of %s that the other has nothing about", name)
-		t.Logf("%s: %d black dots, %d without any about them", name, all, missing)
+	for _, c := range []struct {
+		name string
+		svg  []byte
+		part image.Rectangle
+	}{
+		{"svg", file.Bytes(), printed.Bounds()},
+		{"picture of the page", asSVG(page.Elements(), size, plane.Point{}), printed.Bounds()},
+		{"picture of the sheet", asSVG(sheet.Elements(), size, step), under},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			in, out := filepath.Join(dir, c.name+".svg"), filepath.Join(dir, c.name+".png")
+			require.NoError(t, os.WriteFile(in, c.svg, 0o644))
+			run(t, "rsvg-convert", "-d", dots, "-p", dots, "-b", "white", "-o", out, in)
+			drawn := picture(t, out)
+			assert.InDelta(t, printed.Bounds().Dx(), drawn.Bounds().Dx(), 1, "dots across")
+			assert.InDelta(t, printed.Bounds().Dy(), drawn.Bounds().Dy(), 1, "dots down")
+			for name, pair := range map[string][2]image.Image{"the PDF": {printed, drawn}, "the " + c.name: {drawn, printed}} {
+				all, missing := lacking(pair[0], pair[1], c.part)
+				assert.Greater(t, all, 10_000, "black dots of %s", name)
+				assert.LessOrEqual(t, float64(missing), blots*float64(all), "black dots of %s that the other has nothing about", name)
+				t.Logf("%s: %d black dots, %d without any about them", name, all, missing)
+			}
+		})
 	}
 }
