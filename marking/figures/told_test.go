@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	pressed "tuckmark/marking/folded"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/mark"
@@ -60,6 +61,13 @@ func TestEveryLineIsTold(t *testing.T) {
 			for _, l := range slices.Concat(one.AsDrawn.Marks, one.FoldMarks()) {
 				if l.Called() != "" {
 					assert.Contains(t, told, mark.At{Piece: one.Key, Line: l.Called()}, name)
+				}
+			}
+		}
+		for _, sewn := range pressed.All(p, mark.BothHalves) {
+			for _, one := range slices.Concat(sewn.Marks, sewn.Flat.Marks) {
+				if called := one.Called(); called != "" {
+					assert.Contains(t, told, mark.At{Piece: sewn.Key, Line: called}, "%s: a %s of it as sewn", name, one.Role)
 				}
 			}
 		}
