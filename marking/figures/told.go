@@ -16,13 +16,21 @@ import (
 // as it is sewn. What is told of it are cells of the tables, each with its unit.
 
 // Told says what is to be known of every line of what is drawn of a pattern, that has a name or a
-// key; of every piece; and of every marking as a whole.
-func Told(p *garment.Pattern, drawn []mark.Marking, units Units) []mark.Told {
-	t := teller{p, writer{unit: p.Unit, units: units, cells: lengthsAlone}}
+// key; of every piece; and of every marking as a whole. Others are the other views of its file that
+// have lines on its sheets (sheet.WithViews).
+func Told(p *garment.Pattern, drawn []mark.Marking, units Units, others ...*garment.Pattern) []mark.Told {
+	w := writer{unit: p.Unit, units: units, cells: lengthsAlone}
+	t := teller{p, w}
 	var all tellings
 	pieces := t.pieces()
 	for _, m := range drawn {
 		t.marking(&all, m, pieces)
+	}
+	for _, other := range others {
+		theirs := teller{other, w}.pieces()
+		for _, m := range drawn {
+			all.ofView(m, theirs, other.ViewName())
+		}
 	}
 	for _, one := range pieces {
 		all.addUnlessThere(toldAt(mark.At{Piece: one.piece.Key}, one.whole))
@@ -140,6 +148,24 @@ func (t teller) marking(all *tellings, m mark.Marking, pieces []toldPiece) {
 			for _, known := range one.lines {
 				if known.key == l.key {
 					all.add(known.at(mark.At{Piece: m.Key, Line: l.called}, l.role))
+				}
+			}
+		}
+	}
+}
+
+// ofView tells the lines that a marking has of another view, whose pieces are given.
+func (all *tellings) ofView(m mark.Marking, pieces []toldPiece, view string) {
+	for _, one := range pieces {
+		if !m.IsOf(one.piece.Name) {
+			continue
+		}
+		for _, l := range linesIn(m) {
+			for _, known := range one.lines {
+				if sheet.OfView(l.key, known.key, view) {
+					told := known.at(mark.At{Piece: m.Key, Line: l.called}, l.role)
+					told.Title += ", " + view
+					all.add(told)
 				}
 			}
 		}

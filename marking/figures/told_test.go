@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
+	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 )
@@ -362,4 +363,39 @@ func TestToldInAllUnits(t *testing.T) {
 		}
 	}
 	assert.Fail(t, "nothing is told of the tuck")
+}
+
+// A line of another view on a sheet is told as it is in that view.
+func TestToldOfOtherViews(t *testing.T) {
+	const views = `unit = "in"
+allowance = "1/2"
+[piece.bib]
+name = "Bib"
+rectangle = [6, 8]
+[view.long.piece.bib]
+rectangle = [6, 10]
+[view.wide.piece.bib]
+rectangle = [7, 8]
+`
+	var all []*garment.Pattern
+	for _, view := range []string{"", "long", "wide"} {
+		spec, err := source.Reader{Printable: sketch.HasLetter, View: view}.Read("f.toml", []byte(views))
+		require.NoError(t, err)
+		p, err := garment.Check(spec)
+		require.NoError(t, err)
+		all = append(all, p)
+	}
+	drawn := sheet.WithViews(sheet.Of(all[0]), all[0], all[1:])
+	told := map[mark.At]string{}
+	for _, one := range Told(all[0], drawn, OwnUnit, all[1:]...) {
+		told[one.At] = facts(one)
+	}
+	for _, one := range drawn[0].Marks {
+		if called := one.Called(); called != "" {
+			assert.Contains(t, told, mark.At{Piece: "bib", Line: called})
+		}
+	}
+	assert.Equal(t, "left, cutting line f.toml:5\npiece = Bib\ncut = 8 in\nsewn = 7 in\nallowance = 1/2 in\n", told[mark.At{Piece: "bib", Line: "left"}])
+	assert.Equal(t, "left, cutting line, long f.toml:7\npiece = Bib\ncut = 10 in\nsewn = 9 in\nallowance = 1/2 in\n", told[mark.At{Piece: "bib", Line: "left, long"}])
+	assert.Equal(t, "right, cutting line, wide f.toml:9\npiece = Bib\ncut = 8 in\nsewn = 7 in\nallowance = 1/2 in\n", told[mark.At{Piece: "bib", Line: "right, wide"}])
 }

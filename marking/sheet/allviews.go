@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
@@ -70,21 +71,31 @@ func WithViews(sheets []mark.Marking, of *garment.Pattern, views []*garment.Patt
 }
 
 // withLine returns the lines of other views with one more, which has the name of its view
-// behind its own; where it is there of another view already, that gets the name too.
+// behind its own, and behind its key; where it is there of another view already, that gets the name
+// too.
 func withLine(lines []mark.Mark, more mark.Mark, view string) []mark.Mark {
 	own := more.Name
 	for i, one := range lines {
-		if one.Called() == more.Called() && len(roundsOf([]mark.Mark{one}).apart([]mark.Mark{more})) == 0 && len(roundsOf([]mark.Mark{more}).apart([]mark.Mark{one})) == 0 {
+		if strings.HasPrefix(one.Key, more.Called()+", ") && len(roundsOf([]mark.Mark{one}).apart([]mark.Mark{more})) == 0 && len(roundsOf([]mark.Mark{more}).apart([]mark.Mark{one})) == 0 {
 			if own != "" {
 				lines[i].Name += " and " + view
 			}
+			lines[i].Key += " and " + view
 			return lines
 		}
 	}
 	if own != "" {
 		more.Name += ", " + view
 	}
+	more.Key = more.Called() + ", " + view
 	return append(lines, more)
+}
+
+// OfView reports whether a line of a sheet, by its key, is one of another view of the file: what it
+// is called there.
+func OfView(key, called, view string) bool {
+	behind, is := strings.CutPrefix(key, called+", ")
+	return is && strings.Contains(" and "+behind+" and ", " and "+view+" and ")
 }
 
 // inAll is how long some lines are together, in mm.
