@@ -19,6 +19,7 @@ import (
 
 // figureReport is a report as it stands on the page.
 type figureReport struct {
+	Units    []choices
 	Title    string
 	Notes    []string
 	Sections []figureSection

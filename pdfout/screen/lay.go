@@ -21,7 +21,7 @@ import (
 // The room for the picture, in mm. It is shown as wide as the page has room for, and never
 // smaller than this, where its letters have the size that they have on paper.
 const (
-	layWide = 240.0
+	layWide = 210.0
 	layHigh = 200.0
 )
 

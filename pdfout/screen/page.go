@@ -76,7 +76,7 @@ func (p *page) fillFigures(view *View) {
 	} else {
 		p.Figures = newFigures(view.Report(p.Units))
 	}
-	p.Parts = chosen(units(p.Unit, p.Choice))
+	p.Figures.Units = chosen(units(p.Unit, p.Choice))
 }
 
 // fill fills in what belongs to a picture.
