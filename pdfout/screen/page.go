@@ -128,7 +128,7 @@ func (p page) Said() string {
 	case p.Refused != "":
 		return "There is no picture."
 	}
-	return "The picture is new."
+	return "The picture is as saved at " + p.SavedAt() + "."
 }
 
 // MistakesCounted is how many mistakes there are: "2 mistakes".
