@@ -56,6 +56,7 @@ func walk(strips []strip, g, v float64) []float64 {
 // field is a random field.
 type field struct {
 	high, rise, wide, flare float64 // of the outline as it is drawn
+	angle                   float64 // by which all of it is turned, in radians
 	onFold, grows, ends     bool
 	across, up              []strip
 	rows                    string
@@ -65,6 +66,7 @@ func randomField(t *rapid.T) field {
 	f := field{
 		high: rapid.Float64Range(150, 250).Draw(t, "high"), rise: rapid.Float64Range(-20, 30).Draw(t, "rise"),
 		wide: rapid.Float64Range(120, 200).Draw(t, "wide"), flare: rapid.Float64Range(-15, 30).Draw(t, "flare"),
+		angle:  rapid.SampledFrom([]float64{0, 0, 0.4, 1.5, -2.6}).Draw(t, "angle"),
 		onFold: rapid.Bool().Draw(t, "on the fold"), grows: rapid.Bool().Draw(t, "growth tucks"),
 	}
 	flat := 0.0
@@ -152,8 +154,12 @@ func (f field) piece(t *rapid.T, drawn string) *piece.Piece {
 	if f.onFold {
 		fold = "fold = \"centre\"\n"
 	}
-	text := fmt.Sprintf("centre: 0,0 0,%v\ntop: 0,%v %v,%v\nside: %v,%v %v,0\nhem: %v,0 0,0\n---\n",
-		f.high, f.high, f.wide, f.high+f.rise, f.wide, f.high+f.rise, f.wide+f.flare, f.wide+f.flare)
+	corners := plane.Path{{}, {Y: f.high}, {X: f.wide, Y: f.high + f.rise}, {X: f.wide + f.flare}, {}}
+	text := ""
+	for i, edge := range []string{"centre", "top", "side", "hem"} {
+		text += edge + ": " + sketch.TurnedPoints(f.angle, corners[i], corners[i+1]) + "\n"
+	}
+	text += "---\n"
 	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(fold+"drawn = \""+drawn+"\"\n"+text+f.rows))
 	if err != nil {
 		t.Skip(err)
@@ -161,6 +167,9 @@ func (f field) piece(t *rapid.T, drawn string) *piece.Piece {
 	require.Len(t, pattern.Pieces, 1)
 	return &pattern.Pieces[0]
 }
+
+// local is a place of the picture as it was before the field was turned.
+func (f field) local(q plane.Point) plane.Point { return sketch.Turned(q, -f.angle) }
 
 // holds reports whether a place lies in the outline as it is drawn, or, on the fold, in that of its other
 // half.

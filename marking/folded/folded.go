@@ -40,12 +40,13 @@ func Of(p *piece.Piece, unit length.Unit, halves mark.Halves) mark.Pressed {
 	}
 	pile := newPile(c.parts, w.frame())
 	m.Layers, m.Counts = pile.layers(append(places(m.Outline, w.groups), w.pleatPlaces()...))
+	outline := plane.NewTree(m.Outline)
 	slices.SortStableFunc(c.lines, func(a, b line) int { return cmp.Compare(a.level, b.level) })
 	for _, l := range c.lines {
 		for _, seen := range pile.seen(l) {
 			switch {
 			case seen.kind == fullness:
-				m.Fullness = append(m.Fullness, inside(m.Outline, seen.Path)...)
+				m.Fullness = append(m.Fullness, inside(outline, seen.Path)...)
 				continue
 			case seen.kind == edge:
 				m.Shadows = append(m.Shadows, shadows(seen, m.Outline)...)
@@ -66,9 +67,9 @@ func hasEnds(g piece.FlatGroup) bool {
 }
 
 // inside returns what of a line lies inside an outline.
-func inside(outline, line plane.Path) []plane.Path {
+func inside(outline *plane.Tree, line plane.Path) []plane.Path {
 	var parts []plane.Path
-	for _, s := range piece.InsideStretches(plane.NewTree(outline), plane.NewTree(line)) {
+	for _, s := range piece.InsideStretches(outline, plane.NewTree(line)) {
 		parts = append(parts, line.Between(s.From, s.To))
 	}
 	return parts

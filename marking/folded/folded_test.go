@@ -106,18 +106,19 @@ func TestLayersAreWhatTheFoldMapLaysThere(t *testing.T) {
 		}
 		box := m.Outline.Bounds().Grown(3)
 		for range 60 {
-			q := plane.Point{
+			at := plane.Point{
 				X: rapid.Float64Range(box.Min.X, box.Max.X).Draw(t, "x"),
 				Y: rapid.Float64Range(box.Min.Y, box.Max.Y).Draw(t, "y"),
 			}
+			q := f.local(at)
 			want := f.layers(q, within)
 			if drawn == "finished" && !f.holds(q) {
 				want = 0
 			}
-			if math.Abs(q.X) < 1e-3 || f.nearBreak(q, within) || plane.NewTree(m.Outline).Nearer(q, 1e-3) {
+			if math.Abs(q.X) < 1e-3 || f.nearBreak(q, within) || plane.NewTree(m.Outline).Nearer(at, 1e-3) {
 				continue
 			}
-			require.Equal(t, want, layersAt(m, q), "at %v, drawn %s", q, drawn)
+			require.Equal(t, want, layersAt(m, at), "at %v, drawn %s", q, drawn)
 		}
 	})
 }
@@ -145,7 +146,7 @@ func TestAllClothIsThere(t *testing.T) {
 func TestHalves(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		f := randomField(t)
-		f.onFold = true
+		f.onFold, f.angle = true, 0
 		p := f.piece(t, rapid.SampledFrom([]string{"flat", "finished"}).Draw(t, "drawn"))
 		half, whole := folded.Of(p, length.Millimetre, mark.OneHalf), folded.Of(p, length.Millimetre, mark.BothHalves)
 		assert.Equal(t, mark.BothHalves, whole.Halves)

@@ -10,10 +10,12 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"tuckmark/marking/figures"
 	"tuckmark/marking/folded"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -189,6 +191,36 @@ func TestPieceFromABlock(t *testing.T) {
 	assert.InDelta(t, 12, box.Height()/25.4, 1e-9)
 	assert.Len(t, marksOf(cut.Flat.Marks, mark.TuckFold), 6)
 	assert.Len(t, marksOf(cut.Flat.Marks, mark.BlockEdge), 6, "four sides, two of them in halves")
+}
+
+// A piece on the fold whose folds run at a slant to that is not opened out: a note says so.
+func TestFoldsAtASlantToTheFold(t *testing.T) {
+	p, pattern := made.Front(t, "0", "fold = \"centre\"\n"+strings.Replace(square, "finished", "flat", 1)+
+		"\n[line.slant]\npoints = [[0, 3], [10, 7]]\n\n[tuck.a]\nbeside = \"slant\"\nside = \"top\"\nwidth = \"1/4\"\ncount = 2\nfirst = 1\n")
+	m := folded.Of(p, pattern.Unit, mark.BothHalves)
+	assert.Equal(t, mark.OneHalf, m.Halves)
+	assert.Equal(t, []int{1, 3}, m.Counts)
+	assert.InDelta(t, 100*25.4*25.4, areaOf(m), 1e-3, "the area of all layers")
+	require.Len(t, m.Notes, 1)
+	assert.Contains(t, m.Notes[0], "slant")
+}
+
+// Every line that is drawn is told of, where somebody points at it, as a line of its piece.
+func TestEveryLineIsTold(t *testing.T) {
+	for _, name := range []string{"linden.toml", "rowan.toml", "hazel.toml", "quince.toml", "underwaist.toml"} {
+		pattern := made.Example(t, name)
+		told := map[mark.At]bool{}
+		for _, one := range figures.Told(pattern, sheet.Of(pattern), figures.OwnUnit) {
+			told[one.At] = true
+		}
+		for _, m := range folded.All(pattern, mark.BothHalves) {
+			for _, one := range slices.Concat(m.Marks, m.Flat.Marks) {
+				if at := (mark.At{Piece: m.Key, Line: one.Called()}); one.Called() != "" {
+					assert.True(t, told[at], "%s: %v", name, at)
+				}
+			}
+		}
+	}
 }
 
 // The layers of every example lie in its outline, and each piece has its lines.
