@@ -53,7 +53,7 @@ func (l ExcerptLine) Parts() (before, at, behind string) {
 }
 
 // Excerpt returns the line of a text at a place and as many as two on either side of it. The
-// caret stands at the column of the place or, without one, at what the last part of its key
+// caret stands at the word at the column of the place or, without one, at what the last part of its key
 // names on the line: the key, with its value where that is short; else at the first word. None
 // where the line is not known or not one of the text.
 func Excerpt(text []byte, at Place) []ExcerptLine {
@@ -90,8 +90,7 @@ func caretIn(line []byte, at Place) (from, to int) {
 			_, size := utf8.DecodeRune(line[from:])
 			from += size
 		}
-		_, size := utf8.DecodeRune(line[from:])
-		return from, from + max(1, size)
+		return wordAt(line, from)
 	}
 	if from, to, found := namedIn(line, at.Last()); found {
 		return from, to
@@ -102,6 +101,29 @@ func caretIn(line []byte, at Place) (from, to int) {
 		to = from + long
 	}
 	return from, max(to, from+1)
+}
+
+// mostWord is how many bytes a word may have that is shown as a whole where one letter of it is
+// meant.
+const mostWord = 40
+
+// wordAt returns the bytes of the word around a letter, which begins at a byte: up to spaces and to
+// the signs that stand between values. Of a long word, and of such a sign, it is the letter alone; behind
+// the end of a line what would be the next.
+func wordAt(line []byte, at int) (from, to int) {
+	const between = " \t,=#[]{}\"'"
+	_, size := utf8.DecodeRune(line[at:])
+	if size == 0 {
+		return at, at + 1
+	}
+	from, to = bytes.LastIndexAny(line[:at], between)+1, len(line)
+	if end := bytes.IndexAny(line[at:], between); end >= 0 {
+		to = at + end
+	}
+	if to <= at || to-from > mostWord {
+		return at, at + size
+	}
+	return from, to
 }
 
 // word is a part of a line that is a key, or a value: in quotes of either kind, or bare; or a

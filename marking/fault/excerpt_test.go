@@ -130,7 +130,19 @@ func TestExcerpt(t *testing.T) {
 `},
 		{"a column", "a = [1 1/2]\n", Place{Line: 1, Column: 8}, `
  1|a = [1 1/2]|
-  |       ^
+  |       ^^^
+`},
+		{"a column in a long word", strings.Repeat("é", 30) + " = 1", Place{Line: 1, Column: 3}, `
+ 1|éééééééééééééééééééééééééééééé = 1|
+  |  ^
+`},
+		{"a column at a sign", "a = [1, 2}", Place{Line: 1, Column: 10}, `
+ 1|a = [1, 2}|
+  |         ^
+`},
+		{"a column in an accented word", "größe = 3", Place{Line: 1, Column: 3}, `
+ 1|größe = 3|
+  |^^^^^
 `},
 		{"a column behind the end of a line", "a = \"x\nb = 2\n", Place{Line: 1, Column: 70}, `
  1|a = "x |
@@ -151,7 +163,7 @@ func TestExcerpt(t *testing.T) {
 		{"wide and joined letters", "title = \"子供服 e\u0301\"\n", Place{Key: "title", Line: 1}, "\n 1|title = \"子供服 e\u0301\"|\n  |^^^^^^^^^^^^^^^^\n"},
 		{"letters that would do something to a screen", "a\x1b[31m\u202eb\x00\u2028\ufeff\x9b\xff = 1\n", Place{Line: 1, Column: 8}, `
  1|a�[31m�b����� = 1|
-  |       ^
+  |   ^^^^^^^^^^
 `},
 	} {
 		t.Run(c.name, func(t *testing.T) {
