@@ -28,9 +28,9 @@ import (
 type looking struct {
 	printing
 	in    string
-	read  texts              // last
-	good  []*garment.Pattern // the views of before the first mistake; nil for none
-	scene *screen.Scene      // that is shown
+	read  texts         // last
+	good  []viewed      // the views, before the first mistake; nil for none
+	scene *screen.Scene // that is shown
 }
 
 // begin reads the file for the first time. Where it has mistakes they are shown; one that
@@ -75,55 +75,66 @@ func (l *looking) showing(all []opened, err error) {
 	} else {
 		l.good, next.Views = nil, nil
 		for _, one := range all {
-			l.good = append(l.good, one.pattern)
-			next.Views = append(next.Views, l.shown(one))
+			v := viewed{one, sync.OnceValue(func() arrange.Set { return l.set(one) })}
+			l.good = append(l.good, v)
+			next.Views = append(next.Views, v.shown(l.times))
 		}
-		next.Compared = comparing(l.good, l.times)
-		next.Title, next.Unit = strings.Join(l.good[0].Heading(), ", "), l.good[0].Unit
+		next.Compared = comparing(all, l.times)
+		first := all[0].pattern
+		next.Title, next.Unit = strings.Join(first.Heading(), ", "), first.Unit
 	}
 	l.scene = next
 }
 
 // mistakes are why a file could not be read, each with its lines as they were read.
 func (l *looking) mistakes(err error) []screen.Mistake {
-	var all fault.List
-	if !errors.As(err, &all) {
-		all = fault.List{fault.At(fault.Place{File: l.in}, err)}
+	var found fault.List
+	if !errors.As(err, &found) {
+		found = fault.List{fault.At(fault.Place{File: l.in}, err)}
+	}
+	var before *garment.Pattern
+	var drawn []mark.Marking
+	if len(l.good) > 0 {
+		before, drawn = l.good[0].pattern, l.good[0].set().Pieces
 	}
 	var mistakes []screen.Mistake
-	for _, one := range all {
-		mistakes = append(mistakes, screen.Mistake{
-			Notice: mark.Notice{Text: one.Cause, Hint: one.Hint, Place: one.Place},
-			Lines:  fault.Excerpt(l.read[one.Place.File], one.Place),
-		})
+	for i, notice := range figures.Mistakes(before, drawn, found) {
+		at := found[i].Place
+		mistakes = append(mistakes, screen.Mistake{Notice: notice, Lines: fault.Excerpt(l.read[at.File], at)})
 	}
 	return mistakes
 }
 
-// shown is a view of the file, which is drawn when somebody looks at it.
-func (l *looking) shown(o opened) screen.View {
-	set := sync.OnceValue(func() arrange.Set { return l.set(o) })
+// viewed is a view of the file, and what is drawn of it.
+type viewed struct {
+	opened
+	set func() arrange.Set
+}
+
+// shown is the view as it is shown, with figures for so many garments. What of it takes time is
+// made when somebody looks at it.
+func (v viewed) shown(times int) screen.View {
 	return screen.View{
-		Name:    o.pattern.View,
-		Title:   o.pattern.ViewName(),
-		Book:    sync.OnceValues(func() (*pdfout.Book, error) { return pdfout.Plan(set(), o.paper) }),
-		Pressed: func(halves mark.Halves) []mark.Pressed { return folded.All(o.pattern, halves) },
-		Report:  func(u screen.Units) mark.Report { return figures.Report(o.pattern.ForGarments(l.times), unitsOf(u)) },
-		Told:    func() []mark.Told { return nil },
-		Remarks: sync.OnceValue(func() []mark.Notice { return notices(o.pattern) }),
+		Name:    v.pattern.View,
+		Title:   v.pattern.ViewName(),
+		Book:    sync.OnceValues(func() (*pdfout.Book, error) { return pdfout.Plan(v.set(), v.paper) }),
+		Pressed: func(halves mark.Halves) []mark.Pressed { return folded.All(v.pattern, halves) },
+		Report:  func(u screen.Units) mark.Report { return figures.Report(v.pattern.ForGarments(times), unitsOf(u)) },
+		Told:    sync.OnceValue(func() []mark.Told { return figures.Told(v.pattern, v.set().Pieces, figures.OwnUnit) }),
+		Remarks: sync.OnceValue(func() []mark.Notice { return figures.Remarks(v.pattern, v.set().Pieces) }),
 		PDF: func(w io.Writer) error {
-			_, err := pdfout.Draw(w, set(), o.paper)
+			_, err := pdfout.Draw(w, v.set(), v.paper)
 			return err
 		},
 	}
 }
 
 // comparing tells the figures of several views, for so many garments, beside one another.
-func comparing(views []*garment.Pattern, times int) func(screen.Units) mark.Report {
+func comparing(views []opened, times int) func(screen.Units) mark.Report {
 	return func(u screen.Units) mark.Report {
 		var patterns []*garment.Pattern
 		for _, view := range views {
-			patterns = append(patterns, view.ForGarments(times))
+			patterns = append(patterns, view.pattern.ForGarments(times))
 		}
 		return figures.Views(patterns, unitsOf(u))
 	}
@@ -135,13 +146,4 @@ func unitsOf(u screen.Units) figures.Units {
 		return figures.AllUnits
 	}
 	return figures.OwnUnit
-}
-
-// notices are the remarks on a pattern.
-func notices(p *garment.Pattern) []mark.Notice {
-	var all []mark.Notice
-	for _, r := range p.Remarks {
-		all = append(all, mark.Notice{Text: r.Text, Place: r.Place})
-	}
-	return all
 }
