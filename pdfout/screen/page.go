@@ -18,7 +18,7 @@ import (
 var layouts embed.FS
 
 // templates are that of the page, "page", and of all its regions, "now".
-var templates = template.Must(template.New("").Funcs(template.FuncMap{"places": places}).ParseFS(layouts, "*.html"))
+var templates = template.Must(template.New("").Funcs(template.FuncMap{"places": places, "unbroken": unbroken}).ParseFS(layouts, "*.html"))
 
 // page is all that stands on the page.
 type page struct {
@@ -29,7 +29,8 @@ type page struct {
 	Picture *picture
 	Home    string // what of the board is looked at, as a viewBox
 	Told    []toldPiece
-	Remarks []remark
+	Wrong   []numbered // the mistakes
+	Remarks []numbered
 	Figures *figureReport
 	Refused string // why there is no picture, or no figures; "" where there are
 }
@@ -38,10 +39,10 @@ type page struct {
 func newPage(scene *Scene, c Choice) page {
 	view := scene.view(c)
 	if view == nil {
-		return page{Scene: scene, Choice: c}
+		return page{Scene: scene, Choice: c, Wrong: numberedMistakes(scene.Mistakes)}
 	}
 	c = settled(c, view, len(scene.Views))
-	p := page{Scene: scene, Choice: c, Remarks: numbered(view.Remarks())}
+	p := page{Scene: scene, Choice: c, Wrong: numberedMistakes(scene.Mistakes), Remarks: numberedRemarks(view.Remarks(), len(scene.Mistakes))}
 	if c.Show == Figures {
 		p.fillFigures(view)
 	} else if drawn, err := scene.board(c, view); err != nil {

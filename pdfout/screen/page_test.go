@@ -272,7 +272,7 @@ func TestMistakesStandBesideThePictureOfBefore(t *testing.T) {
 	for _, words := range []string{"2 mistakes", "plum.toml:3", "there is no unit " + nasty, "in, cm or mm", "1 remark", "the neck is tight"} {
 		assert.Contains(t, wrong, words)
 	}
-	lines := byID(t, all, "excerpt-0").text
+	lines := byID(t, all, "excerpt-1").text
 	assert.Equal(t, "1 title = \"Plum\"\n2 \n3 unit = \"<b>ell\"\n4 size = 2\n", lines, "the line and its neighbours")
 	marked := slices.IndexFunc(all, func(e *element) bool { return e.name == "mark" })
 	require.GreaterOrEqual(t, marked, 0, "where to look in the line")
@@ -302,7 +302,7 @@ func TestWhatIsToldOfALine(t *testing.T) {
 	scene := sceneOf(t, "")
 	all := elements(t, written(t, "page", scene, Choice{}))
 	lines := byID(t, all, "lines").text
-	for _, words := range []string{"Front " + nasty, "neck, cutting line", "sewn 6 15/16 in", "plum.toml:12, plum.toml:31"} {
+	for _, words := range []string{"Front " + nasty, "neck, cutting line", "sewn 6\u00a015/16\u00a0in", "plum.toml:12, plum.toml:31"} {
 		assert.Contains(t, lines, words)
 	}
 	line := scene.Views[0].Told()[1].At

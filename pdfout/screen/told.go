@@ -57,27 +57,37 @@ type excerptLine struct {
 	Before, At, Behind string // At is where to look; "" on the neighbours
 }
 
-// Excerpt is the lines about the place of a mistake.
-func (m Mistake) Excerpt() []excerptLine {
+// excerpt is the lines of an excerpt.
+func excerpt(lines []fault.ExcerptLine) []excerptLine {
 	var all []excerptLine
-	for _, l := range m.Lines {
+	for _, l := range lines {
 		before, at, behind := l.Parts()
 		all = append(all, excerptLine{l.Number, before, at, behind})
 	}
 	return all
 }
 
-// remark is one that has a number, on the page and in the picture.
-type remark struct {
-	Number int // from 1
+// numbered is what is said of a place, with its number on the page and in the picture.
+type numbered struct {
+	Number int
 	mark.Notice
+	Excerpt []excerptLine // of a mistake
 }
 
-// numbered numbers remarks.
-func numbered(all []mark.Notice) []remark {
-	var remarks []remark
-	for i, notice := range all {
-		remarks = append(remarks, remark{i + 1, notice})
+// numberedMistakes numbers mistakes from 1.
+func numberedMistakes(all []Mistake) []numbered {
+	var out []numbered
+	for i, m := range all {
+		out = append(out, numbered{i + 1, m.Notice, excerpt(m.Lines)})
 	}
-	return remarks
+	return out
+}
+
+// numberedRemarks numbers remarks behind so many mistakes.
+func numberedRemarks(all []mark.Notice, mistakes int) []numbered {
+	var out []numbered
+	for i, notice := range all {
+		out = append(out, numbered{Number: mistakes + i + 1, Notice: notice})
+	}
+	return out
 }

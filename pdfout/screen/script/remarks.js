@@ -1,15 +1,16 @@
-// Rules of this file: a remark that is about lines has its number at the first of them, in the
-// picture, and a button beside its words that goes there.
+// Rules of this file: a mistake or a remark that is about lines has its number at the first of
+// them, in the picture, and a button beside its words that goes there. Of a mistake that is the
+// picture of before.
 
 import { board, over, pictured } from "/picture.js"
 import { linesOf } from "/lines.js"
 import { show } from "/pointing.js"
 
-const placesOf = remark => [...remark.querySelectorAll("[data-at-piece]")]
+const placesOf = notice => [...notice.querySelectorAll("[data-at-piece]")]
   .map(at => ({ piece: at.dataset.atPiece, line: at.dataset.atLine }))
 
-// drawnOf is the first of the lines a remark is about that is in the picture.
-const drawnOf = remark => placesOf(remark).find(at => linesOf(at.piece, at.line).length > 0)
+// drawnOf is the first of the lines a notice is about that is in the picture.
+const drawnOf = notice => placesOf(notice).find(at => linesOf(at.piece, at.line).length > 0)
 
 // arrive numbers the lines of a picture that has come.
 export function arrive() {
@@ -22,7 +23,7 @@ export function arrive() {
   }
 }
 
-// number is the number of a remark, half way along a line.
+// number is the number of a notice, half way along a line.
 function number(button, points) {
   const make = (name, attributes) => {
     const element = document.createElementNS(board.namespaceURI, name)
