@@ -34,7 +34,7 @@ type band struct {
 
 // placedBand is a band on its page.
 type placedBand struct {
-	band
+	*band
 	at plane.Point // its upper left corner
 }
 

@@ -202,7 +202,10 @@ func (c columnPages) fillColumn(f *filledArea, bands []band, area plane.Box, x f
 		n := together(rest)
 		next, above := rest[:n], c.gaps*rest[0].above
 		if first {
-			next, above = slices.Concat(rest[0].again, next), 0
+			above = 0
+			if again := rest[0].again; len(again) > 0 {
+				next = slices.Concat(again, next)
+			}
 		}
 		room := y - area.Min.Y
 		height := c.height(next)
@@ -233,11 +236,11 @@ func heightOf(bands []band) float64 { return columnPages{gaps: 1}.height(bands) 
 // height is how high bands are, one under the other, in mm.
 func (c columnPages) height(bands []band) float64 {
 	sum := 0.0
-	for i, b := range bands {
+	for i := range bands {
 		if i > 0 {
-			sum += c.gaps * b.above
+			sum += c.gaps * bands[i].above
 		}
-		sum += b.Height
+		sum += bands[i].Height
 	}
 	return sum
 }
@@ -245,7 +248,8 @@ func (c columnPages) height(bands []band) float64 {
 // stacked adds bands to a page, one under the other, the first with its upper left
 // corner at a place.
 func (c columnPages) stacked(page []placedBand, bands []band, at plane.Point) []placedBand {
-	for i, b := range bands {
+	for i := range bands {
+		b := &bands[i]
 		if i > 0 {
 			at.Y -= c.gaps * b.above
 		}
