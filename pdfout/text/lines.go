@@ -1,6 +1,8 @@
 package text
 
 import (
+	"slices"
+
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 )
@@ -51,6 +53,7 @@ func (t *Lines) RuleOff(from plane.Point, length float64) {
 
 // With adds other text, moved by a step; the height stays as it is.
 func (t *Lines) With(other Lines, step plane.Point) {
+	t.Labels = slices.Grow(t.Labels, len(other.Labels))
 	for _, l := range other.Labels {
 		l.At = l.At.Add(step)
 		t.Labels = append(t.Labels, l)
