@@ -30,7 +30,7 @@ func ParcelOf(p Piece) Parcel { return Parcel{Piece: &p, Size: p.Room()} }
 
 // QuarterTurned returns the parcel of a piece as it was drawn turned by a quarter.
 func (p Parcel) QuarterTurned() Parcel {
-	p.Size = p.Piece.QuarterTurned().Room()
+	p.Size = p.Piece.turnedRoom()
 	p.turned = true
 	return p
 }

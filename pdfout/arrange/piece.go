@@ -57,8 +57,11 @@ type Piece struct {
 	Aside float64
 	// around is the room kept for its words: how far they reach beyond its bounds, to
 	// the left and under it, and to the right and over it, in mm.
-	around struct{ min, max plane.Point }
+	around around
 }
+
+// around is how far something reaches beyond a piece, in mm.
+type around struct{ min, max plane.Point }
 
 // NewPiece takes the lines of a marking that have some length.
 func NewPiece(m mark.Marking) Piece {
@@ -132,7 +135,7 @@ func (p Piece) laid(to func(plane.Point) plane.Point) Piece {
 		p.Lines = append(p.Lines, l)
 		p.Bounds = p.Bounds.Union(l.Bounds())
 	}
-	if (p.around.min != plane.Point{} || p.around.max != plane.Point{}) && !p.Kind.Ruled() {
+	if p.around != (around{}) && !p.Kind.Ruled() {
 		p = p.withWords() // they are not turned with it
 	}
 	return p
@@ -146,6 +149,24 @@ func (p Piece) Room() plane.Point {
 		X: max(p.Bounds.Width()+words.X+p.Aside, p.Foot.X) + 2*Spare,
 		Y: p.Bounds.Height() + words.Y + p.Foot.Y + 2*Spare,
 	}
+}
+
+// turnedRoom is the room of the piece turned by a quarter; none of its lines has to be turned
+// for that.
+func (p Piece) turnedRoom() plane.Point {
+	if p.Kind.Ruled() {
+		return p.Room()
+	}
+	p.Bounds = plane.EmptyBox().With(p.Bounds.Min.Left()).With(p.Bounds.Max.Left())
+	if p.around != (around{}) {
+		words := p.words
+		p.words = nil
+		for _, w := range words {
+			p.words = append(p.words, w.Placed(plane.Point.Left))
+		}
+		p = p.withWords()
+	}
+	return p.Room()
 }
 
 // Corner is the lower left corner of that, in the piece's place.

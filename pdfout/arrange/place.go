@@ -3,6 +3,7 @@ package arrange
 import (
 	"cmp"
 	"math"
+	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
@@ -218,20 +219,22 @@ func newRaster(p Piece, page Grid, t tender) raster {
 // best returns the grid that costs least, at the first place of those where it does.
 func (r raster) best(p Piece, page Grid, t tender) Grid {
 	best := placing{grid: page.over(p, plane.Point{})}
-	fewest := math.MaxInt // pages of best
+	fewest := math.MaxInt    // pages of best
+	var strips, pages []Cell // made anew for every place, where those of before were
 	for x := range r.n {
-		strips := r.strips(page.over(p, r.step(x, 0)), x)
+		strips = r.strips(strips[:0], page.over(p, r.step(x, 0)), x)
 		for y := range r.n {
 			tried := placing{grid: page.over(p, r.step(x, y))}
-			tried.cells = r.pages(tried.grid, strips, y)
-			if len(tried.cells) > fewest {
+			pages = r.pages(pages[:0], tried.grid, strips, y)
+			if len(pages) > fewest {
 				continue
 			}
+			tried.cells = pages
 			tried.cut, tried.along = t.cuts(tried.grid), t.alongJoins(tried.grid)
 			if fewest < math.MaxInt && tried.compare(best) >= 0 {
 				continue // bridges do not make it better
 			}
-			tried.cells = joinable(readingOrder(tried.cells))
+			tried.cells = joinable(readingOrder(slices.Clone(pages)))
 			if fewest == math.MaxInt || tried.compare(best) < 0 {
 				best, fewest = tried, len(tried.cells)
 			}
@@ -247,19 +250,18 @@ func (r raster) step(across, up int) plane.Point {
 
 // strips returns what of the columns of a grid, in rows of bins, has a line; the
 // grid begins so many bins to the left of the piece's room. pages returns the pages
-// these lie on where it begins so many below.
-func (r raster) strips(g Grid, left int) []Cell {
-	return merged(r.bins, g.Columns, func(b Cell) Cell { return Cell{b.Row, min(g.Columns-1, (b.Column+left)/r.n)} })
+// these lie on where it begins so many below. Both put them behind some others.
+func (r raster) strips(into []Cell, g Grid, left int) []Cell {
+	return merged(into, r.bins, g.Columns, func(b Cell) Cell { return Cell{b.Row, min(g.Columns-1, (b.Column+left)/r.n)} })
 }
 
-func (r raster) pages(g Grid, strips []Cell, below int) []Cell {
-	return merged(strips, g.Columns, func(s Cell) Cell { return Cell{g.Rows - 1 - min(g.Rows-1, (s.Row+below)/r.n), s.Column} })
+func (r raster) pages(into []Cell, g Grid, strips []Cell, below int) []Cell {
+	return merged(into, strips, g.Columns, func(s Cell) Cell { return Cell{g.Rows - 1 - min(g.Rows-1, (s.Row+below)/r.n), s.Column} })
 }
 
-// merged returns into which cells some others come, each once. These lie row by row,
-// and come into rows one after the other.
-func merged(cells []Cell, columns int, to func(Cell) Cell) []Cell {
-	var into []Cell
+// merged puts behind some cells those into which others come, each once. These lie row by
+// row, and come into rows one after the other.
+func merged(into, cells []Cell, columns int, to func(Cell) Cell) []Cell {
 	seen := make([]int, columns) // in which row, counted from 1, a column was last seen
 	for _, c := range cells {
 		if c = to(c); seen[c.Column] != c.Row+1 {
