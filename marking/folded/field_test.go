@@ -3,6 +3,7 @@ package folded_test
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -13,7 +14,7 @@ import (
 	"tuckmark/marking/sketch/made"
 )
 
-// A random field, in mm: four straight edges, the centre at x = 0 and the hem at y = 0, with tucks
+// A random field, in mm: four edges, the centre at x = 0 and the hem at y = 0, with tucks
 // and pleats beside the centre and perhaps growth tucks beside the hem. Where its cloth lies is
 // worked out here by walking outward over the flat cloth: what is folded rises, falls over the half
 // of a strip that lies under, and rises again.
@@ -58,6 +59,7 @@ type field struct {
 	high, rise, wide, flare float64 // of the outline as it is drawn
 	angle                   float64 // by which all of it is turned, in radians
 	onFold, grows, ends     bool
+	hollow                  bool // its top and its side are hollow, as a neck and an armhole are
 	across, up              []strip
 	rows                    string
 }
@@ -68,6 +70,7 @@ func randomField(t *rapid.T) field {
 		wide: rapid.Float64Range(120, 200).Draw(t, "wide"), flare: rapid.Float64Range(-15, 30).Draw(t, "flare"),
 		angle:  rapid.SampledFrom([]float64{0, 0, 0.4, 1.5, -2.6}).Draw(t, "angle"),
 		onFold: rapid.Bool().Draw(t, "on the fold"), grows: rapid.Bool().Draw(t, "growth tucks"),
+		hollow: rapid.Bool().Draw(t, "hollow"),
 	}
 	flat := 0.0
 	for n := range rapid.IntRange(1, 3).Draw(t, "rows") {
@@ -155,9 +158,19 @@ func (f field) piece(t *rapid.T, drawn string) *piece.Piece {
 		fold = "fold = \"centre\"\n"
 	}
 	corners := plane.Path{{}, {Y: f.high}, {X: f.wide, Y: f.high + f.rise}, {X: f.wide + f.flare}, {}}
+	between := map[string]plane.Path{}
+	if f.hollow {
+		between["top"] = plane.Path{{X: 0.6 * f.wide, Y: f.high - 10}}
+		between["side"] = plane.Path{{X: 0.8 * f.wide, Y: 0.8 * f.high}, {X: f.wide + f.flare, Y: 0.6 * f.high}}
+	}
 	text := ""
 	for i, edge := range []string{"centre", "top", "side", "hem"} {
-		text += edge + ": " + sketch.TurnedPoints(f.angle, corners[i], corners[i+1]) + "\n"
+		points := slices.Concat(corners[i:i+1], between[edge], corners[i+1:i+2])
+		text += edge + ": " + sketch.TurnedPoints(f.angle, points...)
+		if len(points) > 2 {
+			text += " | smooth = true"
+		}
+		text += "\n"
 	}
 	text += "---\n"
 	pattern, err := made.Pattern("unit = \"mm\"\nallowance = 0\n" + sketch.Front(fold+"drawn = \""+drawn+"\"\n"+text+f.rows))
@@ -171,15 +184,13 @@ func (f field) piece(t *rapid.T, drawn string) *piece.Piece {
 // local is a place of the picture as it was before the field was turned.
 func (f field) local(q plane.Point) plane.Point { return sketch.Turned(q, -f.angle) }
 
-// holds reports whether a place lies in the outline as it is drawn, or, on the fold, in that of its other
-// half.
-func (f field) holds(q plane.Point) bool {
-	x := q.X
+// holds reports whether a place lies in the outline of the piece as it is drawn, or, on the fold, in
+// that of its other half.
+func (f field) holds(p *piece.Piece, q plane.Point) bool {
 	if f.onFold {
-		x = math.Abs(x)
+		q.X = math.Abs(q.X)
 	}
-	top := f.high + f.rise
-	return x > 0 && q.Y > 0 && q.Y < f.high+f.rise*x/f.wide && x < f.wide+f.flare*(top-q.Y)/top
+	return p.Tree.Holds(sketch.Turned(q, f.angle))
 }
 
 // layers counts the places of the flat cloth that come to lie at a place; all of them, if within is

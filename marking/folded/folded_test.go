@@ -102,7 +102,7 @@ func TestLayersAreWhatTheFoldMapLaysThere(t *testing.T) {
 		m := folded.Of(p, length.Millimetre, mark.BothHalves)
 		var within func(plane.Point) bool
 		if drawn == "flat" {
-			within = f.holds
+			within = func(flat plane.Point) bool { return f.holds(p, flat) }
 		}
 		box := m.Outline.Bounds().Grown(3)
 		for range 60 {
@@ -112,7 +112,7 @@ func TestLayersAreWhatTheFoldMapLaysThere(t *testing.T) {
 			}
 			q := f.local(at)
 			want := f.layers(q, within)
-			if drawn == "finished" && !f.holds(q) {
+			if drawn == "finished" && !f.holds(p, q) {
 				want = 0
 			}
 			if math.Abs(q.X) < 1e-3 || f.nearBreak(q, within) || plane.NewTree(m.Outline).Nearer(at, 1e-3) {

@@ -165,6 +165,29 @@ func TestPleatInAnEdge(t *testing.T) {
 	assert.Len(t, m.Notes, 1)
 }
 
+// A field of 10 in with allowances of 1/2 in has 9 by 9 in inside its seams; drawn finished, 6 tucks of
+// 1/4 in make that 3 in wider where it lies flat.
+func TestSeamsOfTheFlatPiece(t *testing.T) {
+	for _, c := range []struct {
+		name, drawn, rows string
+		area              float64
+	}{
+		{"finished, from edge to edge", "finished", sketch.Rows(`tuck a centre 1/4 6 1 | gap = "1/8"`), 9*9 + 3*9},
+		{"both ways", "finished", sketch.Rows(`tuck a centre 1/4 6 1 | gap = "1/8"`, `tuck b hem 1/2 1 2`), (9 + 3) * (9 + 1)},
+		{"flat", "flat", sketch.Rows(`tuck a centre 1/4 6 1 | gap = "1/8"`), 9 * 9},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p, pattern := made.Front(t, "0.5", strings.Replace(square, "finished", c.drawn, 1)+c.rows)
+			m := folded.Of(p, pattern.Unit, mark.OneHalf)
+			assert.InDelta(t, c.area, m.Flat.Sewn.Area()/25.4/25.4, 1e-6, "square inches inside the seams, flat")
+			p, pattern = made.Front(t, "0.5", "fold = \"centre\"\n"+strings.Replace(square, "finished", c.drawn, 1)+c.rows)
+			half, whole := folded.Of(p, pattern.Unit, mark.OneHalf), folded.Of(p, pattern.Unit, mark.BothHalves)
+			assert.InDelta(t, 2*half.Flat.Sewn.Area(), whole.Flat.Sewn.Area(), 1e-3, "both halves")
+			assert.InDelta(t, 2*half.Sewn.Area(), whole.Sewn.Area(), 1e-3, "both halves, folded")
+		})
+	}
+}
+
 // A tuck on the centre is one tuck of the whole piece, and its flap lies to one side.
 func TestTuckOnTheCentre(t *testing.T) {
 	p, pattern := made.Front(t, "0", "fold = \"centre\"\n"+square+sketch.Rows(`tuck a centre 1/2 1 0 | press = "away"`))

@@ -195,11 +195,35 @@ func (w *work) flat() mark.Opened {
 	}
 	marks := slices.Concat(w.edges(w.Flat.Outline), w.Flat.Marks, w.FoldMarks())
 	o := mark.Opened{Outline: w.opened(w.Flat.Outline.Path), Marks: w.openedMarks(marks)}
-	if !w.DrawnFinished || len(w.groups) == 0 {
-		o.Sewn = w.opened(w.Seams())
+	if seams := w.flatSeams(); seams != nil {
+		o.Sewn = w.opened(seams)
 	}
 	o.Marks = append(o.Marks, w.centre(func(plane.Path) plane.Path { return w.flatAxis() })...)
 	return o
+}
+
+// flatSeams is the ring of all that is sewn on half the flat piece; nil where it lies there in
+// parts.
+func (w *work) flatSeams() plane.Path {
+	ring := w.Seams()
+	if !w.DrawnFinished {
+		return ring
+	}
+	for _, g := range slices.Backward(w.groups) {
+		if g.OnAxis {
+			ring = piece.WholeOutline(ring, w.axis.origin, w.axis.in)
+		}
+		folding := *g.Folding
+		folding.Over(ring)
+		strands := slices.DeleteFunc(folding.Unfolded(ring), func(s plane.Strand) bool { return math.Abs(s.Path.Area()) < piece.LeastArea })
+		if len(strands) != 1 {
+			return nil
+		}
+		if ring = strands[0].Path; g.OnAxis {
+			ring = ring.Side(w.axis.origin, w.axis.in)
+		}
+	}
+	return ring
 }
 
 // flatAxis is the edge on the fold of the cloth on the flat piece.
