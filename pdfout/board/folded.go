@@ -23,10 +23,10 @@ import (
 //	g[data-role]   the lines, as on sheets: data-piece, data-line
 
 // Lines of what is looked at, not laid on cloth, in mm: what the cloth ends at, and the free edge
-// of a flap. A drawn edge bounds what it shows as little as it can.
+// and the stitching of a flap, which are fine, so that from afar its shade is seen between them.
 const (
-	edgeWide   = 0.4
-	creaseWide = 0.3
+	edgeWide = 0.4
+	flapWide = 0.25
 )
 
 // Folded are pieces with their folds in, each beside the flat one.
@@ -93,7 +93,9 @@ func pressedPen(role mark.Role) ink.Pen {
 	case mark.Cut:
 		return ink.LinePen(edgeWide, ink.Black())
 	case mark.TuckFold, mark.PleatFold:
-		return ink.LinePen(creaseWide, ink.PenOf(role).Colour)
+		return ink.LinePen(flapWide, ink.PenOf(role).Colour)
+	case mark.TuckStitch:
+		return ink.PenOf(role).In(flapWide, ink.PenOf(role).Colour)
 	}
 	return flatPen(role)
 }
