@@ -18,7 +18,10 @@ import (
 var layouts embed.FS
 
 // templates are that of the page, "page", and of all its regions, "now".
-var templates = template.Must(template.New("").Funcs(template.FuncMap{"places": places, "unbroken": unbroken}).ParseFS(layouts, "*.html"))
+var templates = template.Must(template.New("").Funcs(words).ParseFS(layouts, "*.html"))
+
+// words are what the templates call to write something.
+var words = template.FuncMap{"places": places, "unbroken": unbroken, "lineID": lineID}
 
 // page is all that stands on the page.
 type page struct {

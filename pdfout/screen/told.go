@@ -2,6 +2,7 @@ package screen
 
 import (
 	"cmp"
+	"net/url"
 	"strings"
 
 	"tuckmark/marking/fault"
@@ -38,6 +39,11 @@ func toldByPiece(all []mark.Told) []toldPiece {
 		}
 	}
 	return pieces
+}
+
+// lineID is the id on the page of what is told of a line.
+func lineID(at mark.At) string {
+	return "line-" + url.QueryEscape(at.Piece) + "/" + url.QueryEscape(at.Line)
 }
 
 // places is where something stands: "linden.toml:31, linden.toml:40".

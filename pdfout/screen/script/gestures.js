@@ -20,7 +20,7 @@ export const onTap = watcher => watchers.push(watcher)
 export const isDragging = () => down.size > 0 && dragged
 
 function wheel(event) {
-  if (!picture.pictured()) return
+  if (!picture.pictured() || event.target.closest(".card")) return
   event.preventDefault()
   const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 33 : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? 400 : 1
   const right = event.deltaX * unit, far = event.deltaY * unit

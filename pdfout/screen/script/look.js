@@ -33,16 +33,19 @@ let asked = 0 // how often; an answer that was overtaken is not put in place
 // changed that is said aloud.
 async function ask(saved) {
   const mine = ++asked
-  let text
+  let answer, text
   try {
-    const answer = await fetch("/now" + location.search)
-    if (!answer.ok) throw new Error(answer.statusText)
+    answer = await fetch("/now" + location.search)
     text = await answer.text()
   } catch {
     running(false)
     return
   }
   if (mine !== asked) return
+  if (!answer.ok) {
+    location.reload() // the page itself tells why
+    return
+  }
   arrive(put(text))
   if (saved) document.getElementById("said").textContent = facts().said
 }

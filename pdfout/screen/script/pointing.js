@@ -13,27 +13,35 @@ let pointed = null // { piece, line }
 let held = false // it was clicked at, or chosen in the list: pointing at others does not change it
 let asleep = false // somebody measures
 
+const list = document.getElementById("lines-box")
+
 const toldItems = () => [...document.querySelectorAll("#lines .told")]
 const itemOf = at => toldItems().find(item => item.dataset.piece === at.piece && item.dataset.line === at.line)
 
 // arrive tells again of what is pointed at, in a picture that has come.
 export function arrive() {
-  for (const list of document.querySelectorAll("#lines ul")) {
-    list.setAttribute("role", "listbox")
-    list.setAttribute("aria-label", list.dataset.of)
-  }
-  const drawn = new Set(pictured() ? linesOf().map(l => JSON.stringify([l.piece, l.line])) : [])
-  for (const item of toldItems()) {
-    item.setAttribute("role", "option")
-    item.setAttribute("aria-selected", "false")
-    item.hidden = !drawn.has(JSON.stringify([item.dataset.piece, item.dataset.line]))
-    item.tabIndex = -1
-  }
-  for (const list of document.querySelectorAll("#lines ul")) {
-    const first = list.querySelector(".told:not([hidden])")
-    if (first) first.tabIndex = 0
-  }
+  listLines()
   if (pointed) point(pointed)
+}
+
+// listLines makes the list one that keys go through, of the lines that the picture has. It is
+// long: nothing is done while it is closed.
+function listLines() {
+  if (!list.open) return
+  const chosen = pointed && itemOf(pointed)
+  const drawn = new Set(pictured() ? linesOf().map(l => `${l.piece}\n${l.line}`) : [])
+  for (const ul of list.querySelectorAll("#lines ul")) {
+    ul.setAttribute("role", "listbox")
+    ul.setAttribute("aria-label", ul.dataset.of)
+    for (const item of ul.children) {
+      item.setAttribute("role", "option")
+      item.setAttribute("aria-selected", String(item === chosen))
+      item.hidden = !drawn.has(`${item.dataset.piece}\n${item.dataset.line}`)
+      item.tabIndex = -1
+    }
+    const reached = [...ul.children].find(item => item === document.activeElement) ?? ul.querySelector(":not([hidden])")
+    if (reached) reached.tabIndex = 0
+  }
 }
 
 // point tells of a line, and shows it.
@@ -147,7 +155,7 @@ function walk(event) {
   all[to]?.focus()
 }
 
-const list = document.getElementById("lines-box")
+list.addEventListener("toggle", listLines)
 list.addEventListener("keydown", walk)
 list.addEventListener("focusin", event => {
   const item = event.target.closest(".told")

@@ -10,10 +10,10 @@ const dialog = document.getElementById("ruler")
 const bar = document.getElementById("ruler-bar")
 const slide = document.getElementById("ruler-slide")
 const inch = 25.4
-const usual = 96 / inch // points to a mm, as browsers suppose
+// Points to a mm, as they are on most screens: those that are touched have finer ones.
+const usual = (matchMedia("(pointer: coarse)").matches ? 160 : 96) / inch
 
-// The bars, in mm, by the unit of the file: the longest that has room is taken, and made up to
-// twice as long or half as long.
+// The bars, in mm, by the unit of the file: the longest that has room is taken.
 const bars = {
   in: [[4 * inch, "4 in"], [2 * inch, "2 in"], [inch, "1 in"]],
   cm: [[100, "10 cm"], [50, "5 cm"], [20, "2 cm"]],
@@ -36,12 +36,13 @@ let dots = stored()
 // tellReal tells the picture how many points are a mm, now that the browser zooms as it does.
 function tellReal() { setReal(dots / devicePixelRatio) }
 
-// open shows the bar, as long as it is thought to be.
+// open shows the bar, as long as it is thought to be, with room to make it longer.
 function open() {
   const points = dots ? dots / devicePixelRatio : usual
+  dialog.returnValue = ""
   dialog.showModal()
   const room = bar.parentNode.clientWidth - 40
-  const [mm, words] = bars[facts().unit].find(([mm]) => mm * points * 1.25 <= room) ?? bars[facts().unit].at(-1)
+  const [mm, words] = bars[facts().unit].find(([mm]) => mm * points * 1.3 <= room) ?? bars[facts().unit].at(-1)
   long = mm
   document.getElementById("ruler-length").textContent = words
   document.getElementById("ruler-again").textContent = words
