@@ -117,14 +117,21 @@ func checkRings(t require.TestingT, points plane.Path, rings []plane.Path, k kno
 	}
 }
 
-func TestSheetsHaveEveryLineOnceAndWhole(t *testing.T) {
+func TestSheets(t *testing.T) {
 	t.Parallel()
 	for name, set := range sets.All() {
-		for _, on := range []string{"letter", "single"} {
-			t.Run(name+" on "+on, func(t *testing.T) { checkWholeLines(t, planned(t, set, seen.Paper(t, on))) })
-		}
+		t.Run(name, func(t *testing.T) {
+			b := planned(t, set, seen.Paper(t, "letter"))
+			checkWholeLines(t, b)
+			checkSaid(t, b)
+			checkCover(t, b)
+		})
 	}
-	for on, ways := range map[string][]source.Transfer{"roll:36in": nil, "a4": {source.Template}, "a3": {source.Mirror}, "letter": {source.Prick}} {
+}
+
+func TestSheetsOfExamples(t *testing.T) {
+	t.Parallel()
+	for on, ways := range map[string][]source.Transfer{"single": nil, "a4": {source.Template}, "roll:36in": {source.Mirror}, "letter": {source.Prick}} {
 		for name, set := range sets.Examples(t, "../examples", ways...) {
 			t.Run(fmt.Sprint(name, " ", ways, " on ", on), func(t *testing.T) { checkWholeLines(t, planned(t, set, seen.Paper(t, on))) })
 		}
@@ -164,64 +171,54 @@ func writtenOn(p seen.Page, step plane.Point) map[writtenAt]bool {
 	return all
 }
 
-// A sheet says all that its pages say of its pieces, and at the same places, and nothing else.
-func TestSheetsSayWhatTheirPagesSay(t *testing.T) {
-	t.Parallel()
-	for name, set := range sets.All() {
-		t.Run(name, func(t *testing.T) {
-			b := planned(t, set, seen.Paper(t, "letter"))
-			var sheets, pages seen.Canvas
-			for n := range b.Pages() {
-				b.DrawPage(&pages, n+1)
-			}
-			for i, s := range b.Sheets() {
-				b.DrawSheet(&sheets, i)
-				whole, said := writtenOn(sheets.Pages()[i], plane.Point{}), map[writtenAt]bool{}
-				window := b.printed()[i].Paper.Window()
-				for _, p := range s.Pages {
-					for one := range writtenOn(pages.Pages()[p.Number-1], p.Window.Min.Sub(window.Min)) {
-						said[one] = true
-						if one.layer != "" {
-							assert.True(t, whole[one], "page %d says %v, and its sheet does not", p.Number, one)
-						}
-					}
-				}
-				for one := range whole {
-					assert.True(t, said[one], "sheet %d says %v, and no page of it does", i, one)
+// checkSaid: a sheet says all that its pages say of its pieces, and at the same places, and nothing
+// else.
+func checkSaid(t *testing.T, b *Book) {
+	var sheets, pages seen.Canvas
+	for n := range b.Pages() {
+		b.DrawPage(&pages, n+1)
+	}
+	for i, s := range b.Sheets() {
+		b.DrawSheet(&sheets, i)
+		whole, said := writtenOn(sheets.Pages()[i], plane.Point{}), map[writtenAt]bool{}
+		window := b.printed()[i].Paper.Window()
+		for _, p := range s.Pages {
+			for one := range writtenOn(pages.Pages()[p.Number-1], p.Window.Min.Sub(window.Min)) {
+				said[one] = true
+				if one.layer != "" {
+					assert.True(t, whole[one], "page %d says %v, and its sheet does not", p.Number, one)
 				}
 			}
-		})
+		}
+		for one := range whole {
+			assert.True(t, said[one], "sheet %d says %v, and no page of it does", i, one)
+		}
 	}
 }
 
-// The cores of the printed pages and of the blank ones cover a sheet once; each page shows its
-// core and no more than the sheet has.
-func TestPagesCoverTheirSheet(t *testing.T) {
-	t.Parallel()
-	for name, set := range sets.All() {
-		b := planned(t, set, seen.Paper(t, "letter"))
-		next := 1 + len(b.front) + len(b.figures)
-		for _, s := range b.Sheets() {
-			assert.Equal(t, next, s.First, name)
-			area := 0.0
-			for _, p := range s.Pages {
-				assert.Equal(t, next, p.Number, name)
-				next++
-				area += p.Core.Width() * p.Core.Height()
-				assert.True(t, p.Window.Holds(p.Core.Min) && p.Window.Holds(p.Core.Max), name)
-				box := plane.Box{Max: s.Size}.Grown(1e-9)
-				assert.True(t, box.Holds(p.Window.Min) && box.Holds(p.Window.Max), name)
-			}
-			for _, c := range s.Blank {
-				area += c.Width() * c.Height()
-			}
-			assert.InEpsilon(t, s.Size.X*s.Size.Y, area, 1e-9, name)
-			for _, p := range s.Parts {
-				assert.True(t, plane.Box{Max: s.Size}.Holds(p.Box.Min) && plane.Box{Max: s.Size}.Holds(p.Box.Max), "%s: %s", name, p.Key)
-			}
+// checkCover: the cores of the printed pages and of the blank ones cover a sheet once; each page
+// shows its core and no more than the sheet has.
+func checkCover(t *testing.T, b *Book) {
+	next := 1 + len(b.front) + len(b.figures)
+	for _, s := range b.Sheets() {
+		all, area := plane.Box{Max: s.Size}.Grown(1e-9), 0.0
+		assert.Equal(t, next, s.First)
+		for _, p := range s.Pages {
+			assert.Equal(t, next, p.Number)
+			next++
+			area += p.Core.Width() * p.Core.Height()
+			assert.True(t, p.Window.Holds(p.Core.Min) && p.Window.Holds(p.Core.Max), "page %d", p.Number)
+			assert.True(t, all.Holds(p.Window.Min) && all.Holds(p.Window.Max), "page %d", p.Number)
 		}
-		assert.Equal(t, len(b.Pages())+1, next, name)
+		for _, c := range s.Blank {
+			area += c.Width() * c.Height()
+		}
+		assert.InEpsilon(t, s.Size.X*s.Size.Y, area, 1e-9)
+		for _, p := range s.Parts {
+			assert.True(t, all.Holds(p.Box.Min) && all.Holds(p.Box.Max), p.Key)
+		}
 	}
+	assert.Equal(t, len(b.Pages())+1, next)
 }
 
 // Every page is told with its number, its size and what is on it.
