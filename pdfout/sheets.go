@@ -62,9 +62,7 @@ func (b *Book) Pages() []PagePlan {
 		for k := range s.Cells {
 			p := &all[s.first+k-1]
 			p.Size = s.Paper.Size()
-			if p.Title = s.title(); len(s.Cells) > 1 {
-				p.Title += ", " + s.page(k).place()
-			}
+			p.Title = s.page(k).title()
 		}
 	}
 	return all
@@ -118,6 +116,22 @@ func (b *Book) DrawSheet(d ink.Canvas, i int) {
 func (s *laidSheet) whole() view {
 	all := s.Grid.Box()
 	return view{s, all, all, s.Sheet.Cells}
+}
+
+// title is what a page is called: by the pieces that reach into it, and its place on the sheet.
+func (p page) title() string {
+	var names []string
+	for _, piece := range p.onPage() {
+		names = append(names, piece.Name)
+	}
+	title := text.JoinedNotes(names)
+	if title == "" {
+		title = p.laidSheet.title()
+	}
+	if place := p.place(); place != "" {
+		title += ", " + place
+	}
+	return title
 }
 
 // title is what the sheet is called: by the pieces on it, or those it tells of.

@@ -11,10 +11,10 @@ import (
 
 const (
 	// screen is how wide a screen is for its height.
-	screen = 1.5
+	screen = 1.3
 	// captionShare is the size of captions, as a share of the side of a square with the area of
 	// all parts; leastCaption and mostCaption bound it, in mm.
-	captionShare = 0.016
+	captionShare = 0.014
 	leastCaption = 4.0
 	mostCaption  = 24.0
 	// captionRoom is kept free over a part for its caption, and captionUnder is between the two,

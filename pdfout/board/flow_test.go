@@ -57,7 +57,7 @@ func TestFlowIsAboutAScreen(t *testing.T) {
 		n    int
 		rows int
 	}{
-		{"pages", oblong("", 216, 279), 40, 4},
+		{"pages", oblong("", 216, 279), 40, 5},
 		{"one page", oblong("", 216, 279), 1, 1},
 		{"two pages", oblong("", 216, 279), 2, 1},
 		{"two long skirts", oblong("", 1500, 300), 2, 2},

@@ -20,10 +20,13 @@ import (
 //	path.blank   those that are not
 //	g.grid       how pages cut the sheet
 
-// The grid: a page's number, and how far it stands inside its corner, in mm, and the colours.
+// The grid: the size of a page's number in mm, as a share of the sheet's longer side, at least and
+// at most, how far it stands inside its corner, in sizes, and the colours.
 const (
-	numberSize  = 9.0
-	numberInset = 4.0
+	numberShare = 0.016
+	leastNumber = 9.0
+	mostNumber  = 36.0
+	numberInset = 0.45
 	sharedFill  = "#e4ecf4"
 	joinStroke  = "#7d96ae"
 	numberFill  = "#5c6e80"
@@ -80,11 +83,12 @@ func gridOf(s pdfout.SheetPlan) string {
 		return ""
 	}
 	var shared, cores, numbers strings.Builder
+	size := min(max(numberShare*max(s.Size.X, s.Size.Y), leastNumber), mostNumber)
 	for _, p := range s.Pages {
 		fmt.Fprintf(&shared, `<path d="%s%s"/>`+"\n", boxOn(s, p.Window), boxOn(s, p.Core))
 		cores.WriteString(boxOn(s, p.Core))
 		fmt.Fprintf(&numbers, `<text x="%s" y="%s">%d</text>`+"\n",
-			number(p.Core.Min.X+numberInset), number(s.Size.Y-p.Core.Max.Y+numberInset+numberSize), p.Number)
+			number(p.Core.Min.X+numberInset*size), number(s.Size.Y-p.Core.Max.Y+(1+numberInset)*size), p.Number)
 	}
 	return fmt.Sprintf(`<g class="grid">
 <g fill="%s" fill-rule="evenodd">
@@ -93,7 +97,7 @@ func gridOf(s pdfout.SheetPlan) string {
 <g font-size="%s" font-weight="bold" fill="%s">
 %s</g>
 </g>
-`, sharedFill, shared.String(), cores.String(), joinStroke, number(numberSize), numberFill, numbers.String())
+`, sharedFill, shared.String(), cores.String(), joinStroke, number(size), numberFill, numbers.String())
 }
 
 // boxOn is a box on a sheet as part of the d of a path.
