@@ -12,6 +12,7 @@
 //	block.go      the block that a piece is cut from
 //	edgepleat.go  pleats in an edge
 //	pile.go       which part lies on which: what is seen, how many layers there are
+//	bins.go       which parts are near
 //	notes.go      what the picture cannot show
 //
 // Decided:

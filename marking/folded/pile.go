@@ -18,6 +18,7 @@ type pile struct {
 	parts []part
 	trees []*plane.Tree
 	boxes []plane.Box // in a frame along the folds, so that they lie close round the parts
+	bins  bins        // of those
 	frame piece.Frame
 }
 
@@ -28,6 +29,7 @@ func newPile(parts []part, frame piece.Frame) *pile {
 		p.trees = append(p.trees, plane.NewTree(one.path))
 		p.boxes = append(p.boxes, p.box(one.path))
 	}
+	p.bins = newBins(p.boxes)
 	return p
 }
 
@@ -43,9 +45,8 @@ func (p *pile) box(path plane.Path) plane.Box {
 // along the edge of one is seen.
 func (p *pile) seen(l line) []line {
 	shown, box := []plane.Path{l.Path}, p.box(l.Path)
-	above, _ := slices.BinarySearchFunc(p.parts, l.level+1, func(one part, level int) int { return cmp.Compare(one.level, level) })
-	for i := above; i < len(p.parts) && len(shown) > 0; i++ {
-		if !p.boxes[i].Grown(-piece.SamePoint).Meets(box) {
+	for _, i := range p.bins.near(box) {
+		if p.parts[i].level <= l.level || !p.boxes[i].Grown(-piece.SamePoint).Meets(box) {
 			continue
 		}
 		var left []plane.Path
@@ -87,8 +88,8 @@ func outside(tree *plane.Tree, path plane.Path) []plane.Path {
 func (p *pile) at(q plane.Point) []int {
 	var holding []int
 	local := plane.Point{X: p.frame.U(q), Y: p.frame.V(q)}
-	for i, tree := range p.trees {
-		if p.boxes[i].Holds(local) && tree.Holds(q) {
+	for _, i := range p.bins.near(plane.Box{Min: local, Max: local}) {
+		if p.boxes[i].Holds(local) && p.trees[i].Holds(q) {
 			holding = append(holding, i)
 		}
 	}

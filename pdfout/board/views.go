@@ -24,6 +24,13 @@ type View struct {
 type viewed struct {
 	key, name string
 	in        []*mark.Pressed
+	lines     []map[lineName][]plane.Path // of each view, those of one role and name
+}
+
+// lineName is what a line is found by.
+type lineName struct {
+	role mark.Role
+	name string
 }
 
 // SideBySide lays every piece in a row, with a column for each view.
@@ -87,9 +94,9 @@ func differing(views []View) (pieces []viewed, alike []string) {
 			at := slices.IndexFunc(all, func(one viewed) bool { return one.key == p.Key })
 			if at < 0 {
 				at = len(all)
-				all = append(all, viewed{p.Key, p.Name, make([]*mark.Pressed, len(views))})
+				all = append(all, viewed{p.Key, p.Name, make([]*mark.Pressed, len(views)), make([]map[lineName][]plane.Path, len(views))})
 			}
-			all[at].in[i] = p
+			all[at].add(i, p)
 		}
 	}
 	for _, one := range all {
@@ -120,20 +127,29 @@ func (v viewed) alike() bool {
 	return true
 }
 
+// add takes the piece as view i has it.
+func (v viewed) add(i int, p *mark.Pressed) {
+	v.in[i], v.lines[i] = p, map[lineName][]plane.Path{}
+	for _, m := range p.Marks {
+		name := lineName{m.Role, m.Called()}
+		v.lines[i][name] = append(v.lines[i][name], m.Path)
+	}
+}
+
 // inAll reports whether every view has a line.
 func (v viewed) inAll(m mark.Mark) bool {
-	return !slices.ContainsFunc(v.in, func(p *mark.Pressed) bool {
-		return p == nil || !slices.ContainsFunc(p.Marks, func(other mark.Mark) bool { return sameMark(m, other) })
+	return !slices.ContainsFunc(v.lines, func(lines map[lineName][]plane.Path) bool {
+		return !slices.ContainsFunc(lines[lineName{m.Role, m.Called()}], func(other plane.Path) bool { return sameLine(m.Path, other) })
 	})
 }
 
-// sameLine bounds how far apart the points of two lines may lie, in mm, that are one: less than a line
-// is wide.
-const sameLine = 0.05
+// apartAtMost bounds how far apart the points of two lines may lie, in mm, that are one: less than a
+// line is wide.
+const apartAtMost = 0.05
 
-// sameMark reports whether two lines of one role lie in one place.
-func sameMark(a, b mark.Mark) bool {
-	return a.Role == b.Role && slices.EqualFunc(a.Path, b.Path, func(p, q plane.Point) bool { return p.Distance(q) <= sameLine })
+// sameLine reports whether two lines lie in one place.
+func sameLine(a, b plane.Path) bool {
+	return slices.EqualFunc(a, b, func(p, q plane.Point) bool { return p.Distance(q) <= apartAtMost })
 }
 
 // overSide draws a piece in all views: what all have in grey, and what is not so in the pen of its
