@@ -120,7 +120,7 @@ func (v viewed) shown(times int) screen.View {
 		Book:    sync.OnceValues(func() (*pdfout.Book, error) { return pdfout.Plan(v.set(), v.paper) }),
 		Pressed: func(halves mark.Halves) []mark.Pressed { return folded.All(v.pattern, halves) },
 		Report:  func(u screen.Units) mark.Report { return figures.Report(v.pattern.ForGarments(times), unitsOf(u)) },
-		Told:    sync.OnceValue(func() []mark.Told { return figures.Told(v.pattern, v.set().Pieces, figures.OwnUnit) }),
+		Told:    sync.OnceValue(func() []mark.Told { return figures.Told(v.pattern, v.set().Pieces, figures.OwnUnit, v.others...) }),
 		Remarks: sync.OnceValue(func() []mark.Notice { return figures.Remarks(v.pattern, v.set().Pieces) }),
 		PDF: func(w io.Writer) error {
 			_, err := pdfout.Draw(w, v.set(), v.paper)
