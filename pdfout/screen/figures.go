@@ -103,7 +103,7 @@ func unbroken(text string) string {
 
 // newFigureTable puts a table of a section on the page.
 func newFigureTable(id, section string, t mark.Table) figureTable {
-	f := figureTable{ID: id, Caption: t.Title, Lines: figureLines(t.Lines), Scrolls: lettersAcross(t) > narrowLetters}
+	f := figureTable{ID: id, Caption: t.Title, Lines: figureLines(t.Lines)}
 	if t.Title == "" {
 		f.Silent = section
 		if len(t.Heads) > 0 && t.Heads[0] != "" {
@@ -118,6 +118,7 @@ func newFigureTable(id, section string, t mark.Table) figureTable {
 	for i := 1; i < columns; i++ {
 		cells[i] = column(t, i)
 	}
+	f.Scrolls = lettersAcross(t, cells) > narrowLetters
 	for k, row := range t.Rows {
 		r := figureRow{Total: row.Total, Name: unbroken(cellAt(row, 0))}
 		for i := 1; i < columns; i++ {
@@ -136,23 +137,23 @@ func cellAt(row mark.Row, i int) string {
 	return ""
 }
 
-const (
-	narrowLetters = 34 // so many letters of a table a narrow window holds beside one another
-	wordLetters   = 12 // so many of its first column, which is words, that wrap
-)
+// narrowLetters is how many letters of numbers a window has room for beside names that wrap, where
+// it is as narrow as a small telephone: 320 px, at 9 px to a figure.
+const narrowLetters = 23
 
-// lettersAcross is how many letters wide a table is, as narrow as it can be.
-func lettersAcross(t mark.Table) int {
-	sum := wordLetters
-	for i := 1; i < t.Columns(); i++ {
-		widest := 0
-		if i < len(t.Heads) {
-			widest = longestWord(t.Heads[i])
+// lettersAcross is how many letters the columns of a table take, each with the gap before it, but
+// for the first, which is words, that wrap.
+func lettersAcross(t mark.Table, columns [][]figureCell) int {
+	sum := 0
+	for i := 1; i < len(columns); i++ {
+		head, before, part, behind := 0, 0, 0, 0
+		if len(t.Heads) > i {
+			head = longestWord(t.Heads[i])
 		}
-		for _, row := range t.Rows {
-			widest = max(widest, longestWord(cellAt(row, i)))
+		for _, c := range columns[i] {
+			before, part, behind = max(before, longestWord(c.Before)), max(part, letters(c.Part)), max(behind, letters(c.Behind))
 		}
-		sum += widest + 1
+		sum += max(head, before+part+behind) + 1
 	}
 	return sum
 }
