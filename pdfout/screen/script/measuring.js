@@ -91,7 +91,7 @@ async function ask(place, aloud) {
     const found = await fetch(`/length?across=${place.x - first.x}&up=${first.y - place.y}`)
     if (found.ok && measuring && from === first) say(await found.text(), aloud)
   } catch {
-    say("The program has ended: nothing can be measured.", true)
+    say("tuckmark has ended: nothing can be measured.", true)
   }
   asking = false
   const waiting = next
