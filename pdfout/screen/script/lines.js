@@ -32,7 +32,7 @@ function read() {
     const clip = clipOf(path, matrix)
     for (const run of runs(path.getAttribute("d"))) {
       const points = run.map(([x, y]) => ({ x: matrix.a * x + matrix.c * y + matrix.e, y: matrix.b * x + matrix.d * y + matrix.f }))
-      found.push({ piece: path.dataset.piece, line: path.dataset.line, role, points, clip, box: boxOf(points) })
+      found.push({ piece: path.dataset.piece, line: path.dataset.line, path, matrix, role, points, clip, box: boxOf(points) })
     }
   }
   return found
@@ -96,7 +96,7 @@ function clipOf(path, matrix) {
 }
 
 // boxOf is the smallest box around points.
-export function boxOf(points) {
+function boxOf(points) {
   const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
   for (const p of points) {
     box.left = Math.min(box.left, p.x)
@@ -105,6 +105,17 @@ export function boxOf(points) {
     box.bottom = Math.max(box.bottom, p.y)
   }
   return box
+}
+
+// boxOfFirst is the box of the first of some lines, as far as it shows.
+export function boxOfFirst(lines) {
+  const first = lines[0]
+  const box = boxOf(lines.filter(l => l.path === first.path).flatMap(l => l.points))
+  if (!first.clip) return box
+  return {
+    left: Math.max(box.left, first.clip.left), right: Math.min(box.right, first.clip.right),
+    top: Math.max(box.top, first.clip.top), bottom: Math.min(box.bottom, first.clip.bottom),
+  }
 }
 
 const near = (box, at, reach) => at.x > box.left - reach && at.x < box.right + reach && at.y > box.top - reach && at.y < box.bottom + reach

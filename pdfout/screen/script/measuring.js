@@ -10,6 +10,7 @@ import { sleep } from "/pointing.js"
 const button = document.getElementById("measure")
 const answer = document.getElementById("measured")
 const reachCorner = 14, reachLine = 8 // points of the screen
+const ring = "M-7 0A7 7 0 1 1 7 0A7 7 0 1 1 -7 0Z", cross = "M-14 0H-4M4 0H14M0 -14V-4M0 4V14"
 const step = 16, fineStep = 1 // that the arrow keys move the cross
 
 let measuring = false
@@ -120,10 +121,10 @@ function draw() {
   }
   if (from) {
     path("between", `M${from.x} ${from.y}L${other.x} ${other.y}`)
-    path("end", "M-7 0A7 7 0 1 1 7 0A7 7 0 1 1 -7 0Z", from)
-    if (to) path("end", "M-7 0A7 7 0 1 1 7 0A7 7 0 1 1 -7 0Z", to)
+    path("end", ring, from)
+    if (to) path("end", ring, to)
   }
-  if (!to || at !== to) path(at === raw ? "cross" : "cross caught", "M-14 0H-4M4 0H14M0 -14V-4M0 4V14" + (at === raw ? "" : "M-7 0A7 7 0 1 1 7 0A7 7 0 1 1 -7 0Z"), at)
+  if (at !== to) path(at === raw ? "cross" : "cross caught", at === raw ? cross : cross + ring, at)
   over.append(group)
 }
 

@@ -3,25 +3,29 @@
 // That stays until something else is pointed at, or Esc is pressed: it can be read in peace.
 
 import { board, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
-import { boxOf, linesOf, nearest } from "/lines.js"
+import { boxOfFirst, linesOf, nearest } from "/lines.js"
 import { isDragging, onTap } from "/gestures.js"
 
 const card = document.getElementById("card")
 const reach = { mouse: 9, pen: 14, touch: 24 } // points of the screen
 
-let pointed = null // { piece, line }
+let pointed = null // { piece, line, also: others that are meant with it }
 let held = false // it was clicked at, or chosen in the list: pointing at others does not change it
 let asleep = false // somebody measures
 
 const list = document.getElementById("lines-box")
 
 const toldItems = () => [...document.querySelectorAll("#lines .told")]
-const itemOf = at => toldItems().find(item => item.dataset.piece === at.piece && item.dataset.line === at.line)
+const itemOf = at => [...document.querySelectorAll("#lines .told, #lines .about")].find(item => item.dataset.piece === at.piece && item.dataset.line === at.line)
+
+const lineOf = item => ({ piece: item.dataset.piece, line: item.dataset.line })
 
 // arrive tells again of what is pointed at, in a picture that has come.
 export function arrive() {
   listLines()
+  const kept = held
   if (pointed) point(pointed)
+  held = kept && pointed !== null
 }
 
 // listLines makes the list one that keys go through, of the lines that the picture has. It is
@@ -45,22 +49,30 @@ function listLines() {
 }
 
 // point tells of a line, and shows it.
-export function point(at) {
+function point(at) {
+  const drawn = [at, ...at.also ?? []].flatMap(one => linesOf(one.piece, one.line))
+  rest()
+  if (drawn.length === 0) return
   pointed = at
-  over.querySelector(".pointed")?.remove()
-  for (const item of toldItems()) item.setAttribute("aria-selected", "false")
-  const runs = linesOf(at.piece, at.line)
-  if (runs.length === 0) {
-    rest()
-    return
-  }
   const item = itemOf(at)
-  item?.setAttribute("aria-selected", "true")
+  if (item?.role === "option") item.setAttribute("aria-selected", "true")
   tell(item, at)
-  const path = document.createElementNS(board.namespaceURI, "path")
-  path.setAttribute("class", "pointed")
-  path.setAttribute("d", runs.map(l => "M" + l.points.map(p => `${p.x} ${p.y}`).join("L")).join(""))
-  over.prepend(path)
+  lay(new Map(drawn.map(line => [line.path, line.matrix])))
+}
+
+// lay lays bright lines over those of the picture, each where it lies, and as far as it shows.
+function lay(paths) {
+  const all = document.createElementNS(board.namespaceURI, "g")
+  all.setAttribute("class", "pointed")
+  for (const [path, m] of paths) {
+    const group = all.appendChild(document.createElementNS(board.namespaceURI, "g"))
+    group.setAttribute("transform", `matrix(${m.a} ${m.b} ${m.c} ${m.d} ${m.e} ${m.f})`)
+    const bright = group.appendChild(document.createElementNS(board.namespaceURI, "path"))
+    for (const name of ["d", "clip-path"]) {
+      if (path.hasAttribute(name)) bright.setAttribute(name, path.getAttribute(name))
+    }
+  }
+  over.prepend(all)
 }
 
 // tell puts what is told of a line beside the picture.
@@ -81,6 +93,7 @@ export function rest() {
   held = false
   card.hidden = true
   over.querySelector(".pointed")?.remove()
+  list.querySelector("[aria-selected=true]")?.setAttribute("aria-selected", "false")
 }
 
 // sleep points at nothing while somebody measures.
@@ -92,7 +105,8 @@ export function sleep(now) {
 // lineAt is the line at a place on the screen.
 function lineAt(event) {
   if (!pictured()) return null
-  return nearest(spot(event), points(reach[event.pointerType] ?? reach.mouse))?.line
+  const found = nearest(spot(event), points(reach[event.pointerType] ?? reach.mouse))?.line
+  return found && { piece: found.piece, line: found.line }
 }
 
 let waiting = null // the last place pointed at, until the next image of the screen
@@ -104,7 +118,7 @@ function hover(event) {
       const line = !asleep && !held && lineAt(waiting)
       if (line && !(pointed && line.piece === pointed.piece && line.line === pointed.line)) {
         aside(waiting)
-        point({ piece: line.piece, line: line.line })
+        point(line)
       }
       waiting = null
     })
@@ -126,15 +140,21 @@ function tap(event) {
     return
   }
   aside(event)
-  point({ piece: line.piece, line: line.line })
+  point(line)
   held = true
 }
 
-// show has a line pointed at from beside the picture, and on demand goes to it.
-export function show(at, near) {
+// show has a line pointed at from beside the picture.
+function show(at) {
   point(at)
   held = true
-  if (near) zoomTo(boxOf(linesOf(at.piece, at.line).flatMap(l => l.points)))
+}
+
+// goTo shows it, and goes to it.
+export function goTo(at) {
+  show(at)
+  const drawn = linesOf(at.piece, at.line)
+  if (drawn.length > 0) zoomTo(boxOfFirst(drawn))
 }
 
 // walk goes through the list by keys.
@@ -143,7 +163,7 @@ function walk(event) {
   if (!item || event.ctrlKey || event.metaKey || event.altKey) return
   if (event.key === "Enter" || event.key === " ") {
     event.preventDefault()
-    show(item.dataset, true)
+    goTo(lineOf(item))
     return
   }
   const all = toldItems().filter(i => !i.hidden)
@@ -161,15 +181,15 @@ list.addEventListener("focusin", event => {
   const item = event.target.closest(".told")
   if (!item) return
   for (const other of item.parentNode.children) other.tabIndex = other === item ? 0 : -1
-  show({ piece: item.dataset.piece, line: item.dataset.line }, false)
+  show(lineOf(item))
 })
 list.addEventListener("click", event => {
   const item = event.target.closest(".told")
-  if (item) show({ piece: item.dataset.piece, line: item.dataset.line }, true)
+  if (item) goTo(lineOf(item))
 })
 list.addEventListener("pointerover", event => {
   const item = event.target.closest(".told")
-  if (item && !held) point({ piece: item.dataset.piece, line: item.dataset.line })
+  if (item && !held) point(lineOf(item))
 })
 stage.addEventListener("pointermove", hover)
 onTap(tap)

@@ -4,27 +4,36 @@
 
 import { board, over, pictured } from "/picture.js"
 import { linesOf } from "/lines.js"
-import { show } from "/pointing.js"
+import { goTo } from "/pointing.js"
 
 const placesOf = notice => [...notice.querySelectorAll("[data-at-piece]")]
   .map(at => ({ piece: at.dataset.atPiece, line: at.dataset.atLine }))
 
-// drawnOf is the first of the lines a notice is about that is in the picture.
-const drawnOf = notice => placesOf(notice).find(at => linesOf(at.piece, at.line).length > 0)
+// drawnOf are the lines a notice is about that are in the picture: the first, with the others;
+// undefined where there are none.
+function drawnOf(notice) {
+  const [first, ...also] = placesOf(notice).filter(at => linesOf(at.piece, at.line).length > 0)
+  return first && { ...first, also }
+}
 
 // arrive numbers the lines of a picture that has come.
 export function arrive() {
   over.querySelectorAll(".number-at").forEach(n => n.remove())
+  const numbered = new Map() // how many numbers stand at a line
   for (const button of document.querySelectorAll(".show-it")) {
     const at = pictured() && drawnOf(button.parentNode)
     button.disabled = !at
     button.textContent = at ? `Show ${button.dataset.number} in the picture` : "Not in this picture"
-    if (at) over.append(number(button, linesOf(at.piece, at.line)[0].points))
+    if (!at) continue
+    const line = linesOf(at.piece, at.line)[0]
+    const before = numbered.get(line) ?? 0
+    numbered.set(line, before + 1)
+    over.append(number(button, line.points, before))
   }
 }
 
-// number is the number of a notice, half way along a line.
-function number(button, points) {
+// number is the number of a notice, half way along a line, beside so many others.
+function number(button, points, before) {
   const make = (name, attributes) => {
     const element = document.createElementNS(board.namespaceURI, name)
     for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value)
@@ -32,7 +41,7 @@ function number(button, points) {
   }
   const at = halfWay(points)
   const group = make("g", { class: "number-at" })
-  group.style.transform = `translate(${at.x}px, ${at.y}px) scale(var(--point))`
+  group.style.transform = `translate(${at.x}px, ${at.y}px) scale(var(--point)) translateX(${before * 24}px)`
   const text = make("text", { "text-anchor": "middle", y: 5 })
   text.textContent = button.dataset.number
   group.append(make("circle", { r: 11 }), text)
@@ -59,5 +68,5 @@ function halfWay(points) {
 document.getElementById("beside").addEventListener("click", event => {
   const button = event.target.closest(".show-it")
   const at = button && drawnOf(button.parentNode)
-  if (at) show(at, true)
+  if (at) goTo(at)
 })
