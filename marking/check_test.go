@@ -11,6 +11,8 @@ import (
 
 	"tuckmark/marking"
 	"tuckmark/marking/figures"
+	"tuckmark/marking/folded"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/source"
@@ -83,10 +85,18 @@ func FuzzCheck(f *testing.F) {
 			}
 		}
 		for _, m := range sheet.Of(pattern) {
-			for _, mark := range m.Marks {
-				require.GreaterOrEqual(t, len(mark.Path), 2, "%s %q of %s", mark.Role, mark.Name, m.Key)
-				for _, q := range mark.Path {
-					require.False(t, math.IsNaN(q.X+q.Y) || math.IsInf(q.X+q.Y, 0), "%s %q of %s", mark.Role, mark.Name, m.Key)
+			for _, one := range m.Marks {
+				require.GreaterOrEqual(t, len(one.Path), 2, "%s %q of %s", one.Role, one.Name, m.Key)
+				for _, q := range one.Path {
+					require.False(t, math.IsNaN(q.X+q.Y) || math.IsInf(q.X+q.Y, 0), "%s %q of %s", one.Role, one.Name, m.Key)
+				}
+			}
+		}
+		for _, halves := range []mark.Halves{mark.OneHalf, mark.BothHalves} {
+			for _, m := range folded.All(pattern, halves) {
+				for _, l := range m.Layers {
+					box := l.Path.Bounds()
+					require.False(t, math.IsNaN(box.Width()+box.Height()) || math.IsInf(box.Width()+box.Height(), 0), "a layer of %s", m.Key)
 				}
 			}
 		}

@@ -15,7 +15,9 @@ import (
 	"tuckmark/marking"
 	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
+	"tuckmark/marking/folded"
 	"tuckmark/marking/gauge"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 )
@@ -44,6 +46,7 @@ func TestNoValueOfASpecStopsTheProgram(t *testing.T) {
 				}
 				sheet.Of(p)
 				gauge.Of(p)
+				folded.All(p, mark.BothHalves)
 				figures.JSON(p)
 			}, "%s with %s", filepath.Base(file), how)
 		})
@@ -69,6 +72,7 @@ func TestNoTwoValuesOfASpecStopTheProgram(t *testing.T) {
 				}
 				sheet.Of(p)
 				gauge.Of(p)
+				folded.All(p, mark.BothHalves)
 				figures.Report(p, figures.OwnUnit)
 				figures.JSON(p)
 			})
