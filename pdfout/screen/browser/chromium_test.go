@@ -29,7 +29,7 @@ import (
 // soon as it is. Whatever a page did wrong fails its test, whether the test looks for it or not.
 
 // patience bounds what a test waits for before it says that it will not come.
-const patience = 30 * time.Second
+const patience = 20 * time.Second
 
 // chromium is the browser, which is started with the first test that wants it.
 var chromium struct {
@@ -45,6 +45,7 @@ func TestMain(m *testing.M) {
 	if chromium.stop != nil {
 		chromium.stop()
 	}
+	removeProgram()
 	os.Exit(status)
 }
 
@@ -95,6 +96,7 @@ func begin(t testing.TB) context.Context {
 type tab struct {
 	t    testing.TB
 	ctx  context.Context
+	stop context.CancelFunc
 	home string // the address of the server, without a path
 
 	mutex sync.Mutex
@@ -121,12 +123,12 @@ func openTab(t testing.TB, s screen, address string) *tab {
 	require.NoError(t, err)
 	b := &tab{t: t, home: at.Scheme + "://" + at.Host}
 	ctx, stop := chromedp.NewContext(begin(t), chromedp.WithNewWindow(false), chromedp.WithListener(b.hear))
-	b.ctx = ctx
+	b.ctx, b.stop = ctx, stop
 	t.Cleanup(func() {
 		b.mutex.Lock()
 		assert.Empty(t, b.wrong, "what went wrong in the page")
 		b.mutex.Unlock()
-		stop()
+		b.close()
 	})
 	call(b, audits.Enable, cdp.Empty{})
 	call(b, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{Width: s.wide, Height: s.high, DeviceScaleFactor: 1, Mobile: s.finger})
@@ -144,6 +146,9 @@ func openTab(t testing.TB, s screen, address string) *tab {
 	b.open(address)
 	return b
 }
+
+// close closes the tab; once is enough.
+func (b *tab) close() { b.stop() }
 
 // hear notes what went wrong. It is called for every event, before what is done next.
 func (b *tab) hear(event any) {
@@ -255,8 +260,7 @@ func (b *tab) until(expression string, why ...any) {
 		}
 		var thrown *chromedp.ExceptionError
 		if ctx.Err() != nil || errors.As(err, &thrown) {
-			words, _ := chromedp.Run(b.ctx, chromedp.Evaluate[string](`document.body.innerText.slice(0, 2000)`))
-			require.NoError(b.t, err, "waited in vain: %s: %s\nthe page says: %s", fmt.Sprint(why...), expression, words)
+			require.NoError(b.t, err, "waited in vain: %s: %s", fmt.Sprint(why...), expression)
 		}
 	}
 }

@@ -1,7 +1,17 @@
-// Package browser holds pages against what a real browser shows of them: it has tests alone.
+// Package browser holds pages against what a real browser shows of them: it has tests alone. The
+// program is built and started on a file of its own, that is changed as editors change it, and
+// the page is used as a maker uses it.
 //
 //	chromium_test.go  the browser, a tab for each test, and all that a page did wrong in it
+//	program_test.go   the program: started on a file, the file saved, ended
+//	hands_test.go     a mouse, fingers and keys
 //	audit_test.go     what holds for every page: contrast, width, controls, focus
 //	tabs_test.go      more tabs than a browser has connections, and a server that ends
-//	elsewhere_test.go  what pages of elsewhere get
+//	elsewhere_test.go what pages of elsewhere get
+//	follow_test.go    what is on the page follows the file, and choices stay
+//	picture_test.go   the picture is moved, pointed at, measured, in layers
+//	shown_test.go     what is shown, against the other commands
+//	reach_test.go     by keys alone, aloud, in large letters, on a phone, without the script
+//	gallery_test.go   the pictures of the page for the README
+//	save_bench_test.go from a save to its picture
 package browser

@@ -88,7 +88,14 @@ function choose(event) {
   ask(false)
 }
 
+// reach brings a link of a row that scrolls into sight: by itself a browser leaves one where it is
+// of which a little can be seen.
+function reach(event) {
+  if (event.target.closest(".parts-row")) event.target.scrollIntoView({ block: "nearest", inline: "nearest" })
+}
+
 document.addEventListener("click", choose)
+document.addEventListener("focusin", reach)
 addEventListener("popstate", () => ask(false))
 arrive(new Set(["drawing"]))
 follow(version => { if (version !== facts().version) ask(true) }, running)

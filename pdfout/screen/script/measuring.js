@@ -90,9 +90,10 @@ async function ask(place, aloud) {
   const first = from
   try {
     const found = await fetch(`/length?across=${place.x - first.x}&up=${first.y - place.y}`)
-    if (found.ok && measuring && from === first) say(await found.text(), aloud)
+    const words = await found.text()
+    if (found.ok && measuring && from === first) say(words, aloud)
   } catch {
-    say("tuckmark has ended: nothing can be measured.", true)
+    say("The program has ended: nothing can be measured.", true)
   }
   asking = false
   const waiting = next

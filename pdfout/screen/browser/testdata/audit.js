@@ -6,7 +6,20 @@
     return `<${e.localName}${e.id ? "#" + e.id : ""}> "${words}"`;
   };
   const seen = e => e.checkVisibility({opacityProperty: true, visibilityProperty: true}) && e.getClientRects().length > 0;
-  const controls = () => [...document.querySelectorAll("a[href], button, input, select, textarea, summary, [role=button], [role=slider], [tabindex='0']")].filter(seen);
+  // What of a box is seen through all that cuts an element off; null where nothing is.
+  const shownOf = (e, box) => {
+    let {left, top, right, bottom} = box;
+    for (let at = e.parentElement; at && at !== document.body; at = at.parentElement) {
+      if (getComputedStyle(at).overflow === "visible") continue;
+      const cut = at.getBoundingClientRect();
+      left = Math.max(left, cut.left), right = Math.min(right, cut.right);
+      top = Math.max(top, cut.top), bottom = Math.min(bottom, cut.bottom);
+    }
+    return right > left && bottom > top ? {left, top, right, bottom} : null;
+  };
+  // All that is within reach: of a page behind a dialog nothing is.
+  const page = () => document.querySelector(":modal") ?? document.body;
+  const controls = () => [...page().querySelectorAll("a[href], button, input, select, textarea, summary, [role=button], [role=slider], [tabindex='0']")].filter(e => seen(e) && !e.matches(":disabled"));
 
   // A colour of any form as red, green, blue of 0 to 255 and alpha of 0 to 1.
   const paint = new OffscreenCanvas(1, 1).getContext("2d", {willReadFrequently: true});
@@ -29,16 +42,14 @@
   }, 0);
   const contrast = (a, b) => (Math.max(light(a), light(b)) + 0.05) / (Math.min(light(a), light(b)) + 0.05);
 
-  // What lies below an element: the grounds of all it stands in, on the canvas of the page.
-  const canvas = () => {
-    const probe = document.createElement("i");
-    document.body.append(probe);
-    probe.style.background = "Canvas";
-    const c = colour(getComputedStyle(probe).backgroundColor);
-    probe.remove();
-    return c;
-  };
-  const ground = (e, bottom) => {
+  // What lies below an element: the grounds of all it stands in, on the canvas of the page. That
+  // is asked once: whoever waits for a change of the page must not make one.
+  const probe = document.createElement("i");
+  document.body.append(probe);
+  probe.style.background = "Canvas";
+  const bottom = colour(getComputedStyle(probe).backgroundColor);
+  probe.remove();
+  const ground = e => {
     const layers = [];
     for (let at = e; at; at = at.parentElement) {
       if (at instanceof SVGElement && !(at instanceof SVGSVGElement)) continue;
@@ -53,34 +64,45 @@
     for (let at = e; at; at = at.parentElement) o *= Number(getComputedStyle(at).opacity);
     return o;
   };
-  // What is drawn below a text of a picture.
-  const drawnBelow = (e, bottom) => {
+  const middleOf = e => {
     const box = e.getBoundingClientRect();
-    for (const at of document.elementsFromPoint(box.x + box.width / 2, box.y + box.height / 2)) {
+    return {x: box.x + box.width / 2, y: box.y + box.height / 2};
+  };
+  // Whether the middle of a text of a picture is seen.
+  const inSight = e => {
+    const {x, y} = middleOf(e), box = shownOf(e, e.getBoundingClientRect());
+    return box && x > Math.max(box.left, 0) && x < Math.min(box.right, innerWidth) && y > Math.max(box.top, 0) && y < Math.min(box.bottom, innerHeight);
+  };
+  // What is drawn below a text of a picture.
+  const drawnBelow = e => {
+    const {x, y} = middleOf(e);
+    for (const at of document.elementsFromPoint(x, y)) {
       if (at === e || e.contains(at) || !(at instanceof SVGGeometryElement)) continue;
       const style = getComputedStyle(at);
       const fill = style.fill === "none" ? [0, 0, 0, 0] : colour(style.fill);
       if (fill[3] * style.fillOpacity === 1) return fill;
     }
-    return ground(e.ownerSVGElement ?? e, bottom);
+    return ground(e.ownerSVGElement ?? e);
   };
 
   const audit = {
     // Letters that stand out too little from what lies below them. WCAG 2.2, 1.4.3.
     letters(left = "") {
-      const wrong = new Set(), bottom = canvas();
-      const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      const wrong = new Set();
+      const walk = document.createTreeWalker(page(), NodeFilter.SHOW_TEXT);
       let texts = 0;
+      page().querySelector("svg[role=img]")?.scrollIntoView({block: "nearest", behavior: "instant"});
       for (let node = walk.nextNode(); node; node = walk.nextNode()) {
         const e = node.parentElement;
         if (!node.data.trim() || e.closest("script, style, template, title, desc, option, datalist") || !seen(e) || left && e.closest(left)) continue;
         if (e.matches(":disabled, :disabled *, [aria-disabled=true]")) continue;
         const style = getComputedStyle(e), inPicture = e instanceof SVGElement;
-        const below = inPicture ? drawnBelow(e, bottom) : ground(e, bottom);
+        if (inPicture && !inSight(e)) continue;
+        const below = inPicture ? drawnBelow(e) : ground(e);
         const ink = colour(inPicture ? style.fill : style.color);
         const shown = over([ink[0], ink[1], ink[2], ink[3] * opacity(e)], below);
-        const size = parseFloat(style.fontSize), bold = Number(style.fontWeight) >= 700;
-        const least = !inPicture && (size >= 24 || bold && size >= 18.66) ? 3 : 4.5;
+        const size = parseFloat(style.fontSize) * (inPicture ? e.getScreenCTM().a : 1), bold = Number(style.fontWeight) >= 700;
+        const least = size >= 24 || bold && size >= 18.66 ? 3 : 4.5;
         const is = contrast(shown, below);
         texts++;
         if (is < least) wrong.add(`${named(e)}: contrast ${is.toFixed(2)}, ${style.color} on ${below.slice(0, 3)}`);
@@ -90,9 +112,9 @@
     },
     // Fields whose edge stands out too little. WCAG 2.2, 1.4.11.
     fields() {
-      const wrong = [], bottom = canvas();
+      const wrong = [];
       for (const e of controls().filter(e => e.matches("input:not([type=checkbox], [type=radio], [type=range], [type=hidden]), select, textarea"))) {
-        const style = getComputedStyle(e), outside = ground(e.parentElement, bottom);
+        const style = getComputedStyle(e), outside = ground(e.parentElement);
         const edge = parseFloat(style.borderTopWidth) > 0 && style.borderTopStyle !== "none" ? over(colour(style.borderTopColor), outside) : outside;
         const inside = over(colour(style.backgroundColor), outside);
         const is = Math.max(contrast(edge, outside), contrast(inside, outside));
@@ -102,13 +124,13 @@
     },
     // What reaches beyond the width of the window, or is cut off. WCAG 2.2, 1.4.10 and 1.4.4.
     sideways() {
-      const wrong = [], page = document.scrollingElement, wide = page.clientWidth;
-      if (page.scrollWidth > wide) wrong.push(`the page is ${page.scrollWidth} wide in a window of ${wide}`);
+      const wrong = [], whole = document.scrollingElement, wide = whole.clientWidth;
+      if (whole.scrollWidth > wide) wrong.push(`the page is ${whole.scrollWidth} wide in a window of ${wide}`);
       const scrolls = e => {
         for (let at = e.parentElement; at; at = at.parentElement) if (/auto|scroll/.test(getComputedStyle(at).overflowX)) return true;
         return e.closest("svg") !== null;
       };
-      for (const e of [...document.querySelectorAll("body *")].filter(seen)) {
+      for (const e of [...page().querySelectorAll("*")].filter(seen)) {
         const box = e.getBoundingClientRect();
         if (box.width > 1 && (box.right > wide + 1 || box.left < -1) && !scrolls(e)) wrong.push(`${named(e)} reaches from ${box.left.toFixed(0)} to ${box.right.toFixed(0)} in a window of ${wide}`);
         const style = getComputedStyle(e);
@@ -119,7 +141,7 @@
     // Controls that lie over each other.
     overlaps() {
       const wrong = [], all = controls().filter(e => !(e instanceof SVGElement) && e.querySelector("svg") === null);
-      const boxes = all.flatMap(e => [...e.getClientRects()].map(box => ({e, box})));
+      const boxes = all.flatMap(e => [...e.getClientRects()].map(box => ({e, box: shownOf(e, box)}))).filter(({box}) => box);
       for (const [i, a] of boxes.entries()) {
         for (const b of boxes.slice(i + 1)) {
           if (a.e === b.e || a.e.contains(b.e) || b.e.contains(a.e)) continue;
@@ -141,10 +163,13 @@
     focus() {
       const e = document.activeElement;
       if (!e || e === document.body) return "nothing has the focus";
-      const style = getComputedStyle(e), outline = style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 1.5;
-      if (!outline) return `${named(e)} has no outline: ${style.outline}`;
-      const below = ground(e.parentElement, canvas());
-      const is = contrast(over(colour(style.outlineColor), below), below);
+      const style = getComputedStyle(e), frame = getComputedStyle(e, "::after");
+      const rings = []; // an outline, or a frame that is laid over it
+      if (style.outlineStyle !== "none" && parseFloat(style.outlineWidth) >= 1.5) rings.push([style.outlineColor, e.parentElement]);
+      if (frame.content !== "none" && frame.borderTopStyle !== "none" && parseFloat(frame.borderTopWidth) >= 1.5) rings.push([frame.borderTopColor, e]);
+      if (rings.length === 0) return `${named(e)} has no outline: ${style.outline}`;
+      const [ring, on] = rings[0], below = ground(on);
+      const is = contrast(over(colour(ring), below), below);
       if (is < 3) return `${named(e)}: its outline has contrast ${is.toFixed(2)}`;
       const box = e.getBoundingClientRect();
       const x = Math.min(Math.max(box.x + box.width / 2, 0), innerWidth - 1), y = Math.min(Math.max(box.y + box.height / 2, 0), innerHeight - 1);

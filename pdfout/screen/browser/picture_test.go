@@ -1,0 +1,328 @@
+package browser
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// Rules of this file: how a picture is moved, and what is read off it.
+
+// sameSpot asserts that two places are the same but for half a point of the screen at this scale.
+func (b *tab) sameSpot(want, got point, why string) {
+	b.t.Helper()
+	within := 0.5 / b.scale()
+	assert.InDelta(b.t, want.X, got.X, within, "%s, across", why)
+	assert.InDelta(b.t, want.Y, got.Y, within, "%s, up", why)
+}
+
+// scale is how many points of the screen a mm of the picture is.
+func (b *tab) scale() float64 {
+	b.t.Helper()
+	b.settled()
+	return value[float64](b, `document.getElementById("board").getScreenCTM().a`)
+}
+
+// However the picture is made larger or moved, what lies under the pointer stays there.
+func TestThePictureStaysUnderThePointer(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	at := b.onLine("front", "side", 0.5)
+	under := b.mmAt(at)
+	first := b.scale()
+
+	b.wheel(at, -300)
+	assert.Greater(t, b.scale(), first*1.2, "the wheel makes it larger")
+	b.sameSpot(under, b.mmAt(at), "under the wheel")
+	larger := b.scale()
+	b.wheel(at, 150)
+	assert.Less(t, b.scale(), larger, "the wheel makes it smaller")
+	b.sameSpot(under, b.mmAt(at), "under the wheel")
+
+	to := point{at.X - 90, at.Y + 40}
+	b.drag(at, to)
+	b.sameSpot(under, b.mmAt(to), "under the mouse that drags it")
+
+	b.click("#zoom-in")
+	assert.Greater(t, b.scale(), first)
+	b.click("#zoom-fit")
+	assert.InDelta(t, first, b.scale(), 1e-6, "as large as at first")
+	b.sameSpot(under, b.mmAt(at), "as it was at first")
+
+	value[any](b, `document.getElementById("stage").focus()`)
+	middle := b.boxOf("#board").middle()
+	inMiddle := b.mmAt(middle)
+	b.keys("+", "+")
+	assert.Greater(t, b.scale(), first*1.5, "the key makes it larger")
+	b.sameSpot(inMiddle, b.mmAt(middle), "in the middle")
+	b.keys(arrowRight, arrowDown)
+	moved := b.mmAt(middle)
+	assert.Greater(t, moved.X, inMiddle.X, "the eye goes to the right")
+	assert.Greater(t, moved.Y, inMiddle.Y, "the eye goes down")
+	b.keys("-", "0")
+	assert.InDelta(t, first, b.scale(), 1e-6, "the key shows all of it again")
+}
+
+// Fingers move the picture: what lies under each stays under it.
+func TestFingersMoveThePicture(t *testing.T) {
+	b := openTab(t, screen{wide: 412, high: 800, finger: true}, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	stage := b.boxOf("#board")
+	left, right := stage.middle(), stage.middle()
+	left.X, right.X = left.X-40, right.X+40
+	underLeft, underRight := b.mmAt(left), b.mmAt(right)
+	first := b.scale()
+
+	b.fingers(input.DispatchTouchEventTypeTouchStart, left, right)
+	for range 6 {
+		left, right = point{left.X - 10, left.Y - 4}, point{right.X + 8, right.Y - 4}
+		b.fingers(input.DispatchTouchEventTypeTouchMove, left, right)
+	}
+	b.sameSpot(underLeft, b.mmAt(left), "under the left finger")
+	b.sameSpot(underRight, b.mmAt(right), "under the right finger")
+	assert.InDelta(t, first*188/80, b.scale(), first*0.1)
+	b.fingers(input.DispatchTouchEventTypeTouchEnd)
+
+	one := stage.middle()
+	under := b.mmAt(one)
+	b.fingers(input.DispatchTouchEventTypeTouchStart, one)
+	for range 5 {
+		one = point{one.X + 12, one.Y + 9}
+		b.fingers(input.DispatchTouchEventTypeTouchMove, one)
+	}
+	b.sameSpot(under, b.mmAt(one), "under one finger")
+	b.fingers(input.DispatchTouchEventTypeTouchEnd)
+	assert.Equal(t, 0.0, value[float64](b, "scrollY"), "the page does not scroll below the fingers")
+}
+
+// Each layer is hidden and shown by itself, and all at once.
+func TestLayers(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	// The roles whose lines are seen; what a picture has of a role is not always a line.
+	seen := func() []string {
+		b.settled()
+		return value[[]string](b, `[...new Set([...document.querySelectorAll("#drawing [data-role] *")].filter(e => e instanceof SVGGraphicsElement && e.checkVisibility({visibilityProperty: true, opacityProperty: true}) && e.getBoundingClientRect().width + e.getBoundingClientRect().height > 0).map(e => e.closest("[data-role]").dataset.role))].sort()`)
+	}
+	all := seen()
+	layers := value[[]string](b, `[...document.querySelectorAll("#layers [data-layer]")].map(e => e.dataset.layer)`)
+	require.Subset(t, layers, all, "every role has a layer")
+	require.Contains(t, all, "stitch line")
+	for _, role := range []string{"stitch line", "tuck fold", "cutting line"} {
+		b.click(`[data-layer="` + role + `"]`)
+		assert.ElementsMatch(t, without(all, role), seen(), "%s alone is hidden", role)
+		b.click(`[data-layer="` + role + `"]`)
+		assert.Equal(t, all, seen(), "%s is there again", role)
+	}
+	b.click("#layers-none")
+	assert.Empty(t, seen())
+	b.click("#layers-all")
+	assert.Equal(t, all, seen())
+
+	// What is hidden is not pointed at.
+	at := b.onLine("front", "side stitch line", 0.5)
+	b.mouse(chromedp.MouseMoved, at)
+	b.until(`document.getElementById("card").checkVisibility()`, "the stitch line is pointed at")
+	b.keys(escape)
+	b.click(`[data-layer="stitch line"]`)
+	b.mouse(chromedp.MouseMoved, point{at.X + 200, at.Y})
+	b.mouse(chromedp.MouseMoved, at)
+	b.settled()
+	b.settled()
+	assert.NotContains(t, value[string](b, `document.getElementById("card").checkVisibility() ? document.getElementById("card").innerText : ""`), "stitch line")
+}
+
+func without(all []string, one string) []string {
+	var rest []string
+	for _, s := range all {
+		if s != one {
+			rest = append(rest, s)
+		}
+	}
+	return rest
+}
+
+// The edges of pages over a sheet are hidden as a layer is.
+func TestThePageGrid(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	const edges = `[...document.querySelectorAll("#drawing .grid *, #drawing .grid")].filter(e => e.checkVisibility() && e.getBoundingClientRect().width > 0).length`
+	assert.Positive(t, value[int](b, edges))
+	b.click(`[data-layer="grid"]`)
+	b.settled()
+	assert.Zero(t, value[int](b, edges))
+	b.click(`[data-layer="grid"]`)
+	b.settled()
+	assert.Positive(t, value[int](b, edges))
+}
+
+// Pointing at a line names it, with the numbers of the figures and the line of the file.
+func TestPointingNamesTheLine(t *testing.T) {
+	file := copied(t, frock)
+	b := openTab(t, desk, look(t, file).address)
+	b.shows("band", "top", 8)
+	lines := strings.Split(text(t, file), "\n")
+	placeOf := func(table string) string {
+		for i, line := range lines {
+			if line == table {
+				return fmt.Sprintf("frock.toml:%d", i+1)
+			}
+		}
+		require.Fail(t, "no such line", table)
+		return ""
+	}
+	for _, c := range []struct {
+		piece, line string
+		part        float64 // of the line, where it is pointed at
+		says        []string
+		place       string // the table that the line comes from
+	}{
+		// Lengths by the frock's own points, as `tuckmark figures` prints them.
+		{"front", "side", 0.5, []string{"side", "6 1/16", "3 9/16", "1/2"}, "[piece.front.edge.side]"},
+		{"front", "armhole stitch line", 0.3, []string{"armhole", "4 15/16", "4 1/4", "1/2"}, "[piece.front.edge.armhole]"},
+		{"front", "hem fold", 0.5, []string{"hem", "2"}, "[piece.front.edge.hem]"},
+		{"front", "yoke 2 tuck fold", 0.5, []string{"yoke", "1/8"}, "[piece.front.tuck.yoke]"},
+		{"front", "yoke 3 tuck stitching", 0.2, []string{"yoke", "1/8"}, "[piece.front.tuck.yoke]"},
+		{"front", "underarm pleat fold", 0.8, []string{"underarm", "1/4"}, "[piece.front.pleat.underarm]"},
+		{"front", "sleeve notch", 0.9, []string{"sleeve", "2"}, "[piece.front.notch.sleeve]"},
+		{"back", "centre back turn", 0.5, []string{"centre back", "1/4"}, `[piece.back.edge."centre back"]`},
+		{"band", "top", 0.3, []string{"top", "8"}, "[piece.band]"},
+	} {
+		t.Run(c.piece+" "+c.line, func(t *testing.T) {
+			b.keys(escape)
+			b.click("#zoom-fit")
+			for b.scale() < 6 {
+				b.wheel(b.onLine(c.piece, c.line, c.part), -300)
+			}
+			b.mouse(chromedp.MouseMoved, b.onLine(c.piece, c.line, c.part))
+			b.until(fmt.Sprintf(`document.querySelector("#lines [aria-selected=true]")?.dataset.line === %s`, quoted(c.line)), "the line is pointed at")
+			told := strings.ReplaceAll(value[string](b, `document.getElementById("card").innerText`), "\u00a0", " ")
+			for _, words := range c.says {
+				assert.Contains(t, told, words)
+			}
+			at := placeOf(c.place)
+			_, row, _ := strings.Cut(at, ":")
+			assert.Regexp(t, `frock\.toml:`+near(row), told, "the line of the file is in the table at %s", at)
+		})
+	}
+}
+
+// near is an expression for a row of a file, or one of the eight after it: a table's keys.
+func near(row string) string {
+	var from int
+	fmt.Sscan(row, &from)
+	var rows []string
+	for i := range 9 {
+		rows = append(rows, fmt.Sprint(from+i))
+	}
+	return "(" + strings.Join(rows, "|") + `)\b`
+}
+
+// What is measured is read as off a ruler, and catches corners that are near.
+func TestMeasuring(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	off := func(p point) point { return point{p.X + 3, p.Y - 2} }
+	for _, c := range []struct{ piece, line, long string }{
+		{"front", "neck", "3 in"},
+		{"front", "centre front", "11 in"},
+		{"front", "shoulder", "2 1/16 in: 2 in across, 1/2 in up"},
+		{"band", "right", "2 in"},
+	} {
+		b.click("#measure")
+		b.clickAt(off(b.onLine(c.piece, c.line, 0)))
+		b.clickAt(off(b.onLine(c.piece, c.line, 1)))
+		b.until(fmt.Sprintf(`document.getElementById("measured").textContent.startsWith(%s)`, quoted(c.long)), c.piece, " ", c.line)
+		b.keys(escape)
+		assert.False(t, value[bool](b, `document.getElementById("measured").checkVisibility()`), "Escape ends measuring")
+	}
+}
+
+// Measuring by keys alone gives the same.
+func TestMeasuringByKeys(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	value[any](b, `document.getElementById("stage").focus()`)
+	b.keys("m")
+	b.until(`document.querySelector("#over .cross") !== null`, "there is a cross")
+	cross := `(r => ({ X: r.x + r.width / 2, Y: r.y + r.height / 2 }))(document.querySelector("#over .cross").getBoundingClientRect())`
+	goTo := func(to point) {
+		for range 200 {
+			b.settled()
+			at := value[point](b, cross)
+			dx, dy := to.X-at.X, to.Y-at.Y
+			switch {
+			case math.Hypot(dx, dy) < 1:
+				return
+			case math.Abs(dx) > math.Abs(dy) && dx > 0:
+				b.keys(arrowRight)
+			case math.Abs(dx) > math.Abs(dy):
+				b.keys(arrowLeft)
+			case dy > 0:
+				b.keys(arrowDown)
+			default:
+				b.keys(arrowUp)
+			}
+		}
+		require.Fail(t, "the cross does not come to the corner")
+	}
+	goTo(b.onLine("front", "neck", 0))
+	b.keys(enter)
+	goTo(b.onLine("front", "neck", 1))
+	b.keys(enter)
+	b.until(`document.getElementById("measured").textContent.startsWith("3 in")`, "the neck is 3 in wide")
+	b.keys(escape)
+	assert.False(t, value[bool](b, `document.getElementById("measured").checkVisibility()`))
+}
+
+// The check square of a page is as long as it says.
+func TestTheCheckSquareMeasuresWhatItSays(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address+"?show=pages")
+	b.until(`document.querySelector("#drawing path[data-piece]")`)
+	// A square of 4 in, as it lies in the window.
+	square := fmt.Sprintf(`[...document.querySelectorAll("#drawing *")].filter(e => e instanceof SVGGeometryElement).map(e => { const r = e.getBoundingClientRect(), s = document.getElementById("board").getScreenCTM().a; return { X: r.x, Y: r.y, Width: r.width, Height: r.height, fits: Math.abs(r.width / s - %[1]f) < 1 && Math.abs(r.height / s - %[1]f) < 1 } }).find(b => b.fits)`, 4*inch)
+	require.True(t, value[bool](b, square+" !== undefined"), "there is a check square")
+	for b.scale() < 1.5 {
+		b.wheel(value[box](b, square).middle(), -200)
+	}
+	b.settled()
+	b.drag(value[box](b, square).middle(), b.boxOf("#board").middle())
+	b.settled()
+	at := value[box](b, square)
+	b.click("#measure")
+	b.clickAt(point{at.X, at.Y + at.Height/2})
+	b.clickAt(point{at.X + at.Width, at.Y + at.Height/2})
+	b.until(`/^4 in(:|$)/.test(document.getElementById("measured").textContent)`, "the square is 4 in wide")
+}
+
+// Real size is what a ruler says that was held to the screen, also when the page is loaded again.
+func TestRealSize(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	b.click("#zoom-real")
+	b.until(`document.getElementById("ruler").open`, "the ruler is asked for first")
+	b.sound("with the ruler")
+	long := value[string](b, `document.getElementById("ruler-length").textContent`)
+	assert.Equal(t, "4 in", long)
+	// This screen has 110 points to the inch: the bar is made as long as the ruler's 4 in.
+	const points = 440.0
+	value[any](b, fmt.Sprintf(`(s => { s.value = %f; s.dispatchEvent(new Event("input", { bubbles: true })) })(document.getElementById("ruler-slide"))`, points))
+	assert.InDelta(t, points, b.boxOf("#ruler-bar").Width, 1)
+	b.click(`#ruler button[value="set"]`)
+	b.until(`!document.getElementById("ruler").open`)
+	hundred := 100 * points / (4 * inch) // points for 100 mm
+	assert.InDelta(t, hundred, 100*b.scale(), 0.5)
+	b.open("/")
+	b.shows("band", "top", 8)
+	value[any](b, `document.getElementById("stage").focus()`)
+	b.keys("1")
+	b.settled()
+	assert.False(t, value[bool](b, `document.getElementById("ruler").open`), "the ruler is asked for once")
+	assert.InDelta(t, hundred, 100*b.scale(), 0.5)
+}
