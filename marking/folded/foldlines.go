@@ -49,8 +49,18 @@ func (c cloth) foldLines(g piece.FlatGroup, cells []plane.Cell, levels []int, sp
 			} else {
 				add(crease, mark.PleatFold, edge)
 			}
-			lines = append(lines, softBeyond(g, k, p, level)...)
+			lines = append(lines, softBeyond(g, k, p, levelBeside(g, levels, k)*span+p.level)...)
 		}
 	}
 	return lines
+}
+
+// levelBeside is the higher of the levels of the cloth on either side of a fold, and of others that
+// meet it on one line, where these end.
+func levelBeside(g piece.FlatGroup, levels []int, k int) int {
+	top := levels[3*k]
+	for j := k; j < len(g.Of) && g.Folding.Seam(j)-g.Folding.Seam(k) < piece.SamePoint; j++ {
+		top = max(top, levels[3*j+3])
+	}
+	return top
 }

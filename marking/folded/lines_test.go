@@ -131,6 +131,17 @@ func TestClothThatIsLetGoIsHintedAt(t *testing.T) {
 	assert.Empty(t, m.Notes)
 	m = front(t, mark.OneHalf, square+rows+"below = \"top\"\nlength = 4\n")
 	require.Len(t, m.Fullness, 9, "three lines for each tuck")
+	for _, rows := range []string{
+		sketch.Rows(`tuck a centre 1/4 3 1 | press = "toward"`),
+		sketch.Rows(`pleat a centre 1/4 3 1 | kind = "knife"`),
+		sketch.Rows(`pleat a centre 1/4 3 1 | kind = "inverted"`),
+	} {
+		other := front(t, mark.OneHalf, square+rows+"below = \"top\"\nlength = 4\n")
+		require.Len(t, other.Fullness, 9, "three lines for each fold of %s", rows)
+		for i, soft := range other.Fullness {
+			assert.Len(t, soft, 3, "line %d is whole", i)
+		}
+	}
 	for _, soft := range m.Fullness {
 		box := soft.Bounds()
 		assert.Less(t, box.Max.Y, 6*25.4, "below the end line")
