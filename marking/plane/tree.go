@@ -173,6 +173,9 @@ func (t *Tree) Distance(q Point, limit float64) float64 {
 		}
 		return limit
 	}
+	if t.Bounds().Distance(q) >= limit {
+		return limit
+	}
 	return t.distance(len(t.levels)-1, 0, q, limit)
 }
 

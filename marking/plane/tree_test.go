@@ -34,7 +34,8 @@ func TestTreeAgainstEverySegment(t *testing.T) {
 		half := rapid.Map(rapid.IntRange(-2, 26), func(n int) float64 { return float64(n) / 2 })
 		q := Point{half.Draw(t, "at x"), half.Draw(t, "at y")}
 		box := EmptyBox().With(q).With(Point{half.Draw(t, "to x"), half.Draw(t, "to y")})
-		crossed := false
+		limit := half.Draw(t, "limit") + 2
+		crossed, nearest := false, limit
 		var met, found []int
 		for i := range len(path) - 1 {
 			a, c := path[i], path[i+1]
@@ -44,6 +45,8 @@ func TestTreeAgainstEverySegment(t *testing.T) {
 			if EmptyBox().With(a).With(c).Meets(box) {
 				met = append(met, i)
 			}
+			foot, _ := nearestOnSegment(a, c, q)
+			nearest = min(nearest, foot.Distance(q))
 		}
 		tree := NewTree(path)
 		tree.Within(box, func(i int) bool {
@@ -51,6 +54,7 @@ func TestTreeAgainstEverySegment(t *testing.T) {
 			return true
 		})
 		assert.Equal(t, crossed, tree.Holds(q), "%v holds %v", path, q)
+		assert.Equal(t, nearest, tree.Distance(q, limit), "from %v to %v", q, path)
 		assert.Equal(t, met, found, "segments of %v in %v", path, box)
 	})
 }
