@@ -92,7 +92,8 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark, taken
 				long := min(longestGrain, (s.To-s.From)*grainShare)
 				middle := (s.From + s.To) / 2
 				line := b.Lengthwise(u, Stretch{middle - long/2, middle + long/2})
-				if long < leastGrain || !isClear(line, stitched, taken) {
+				// No line has a better score than it is long.
+				if long < leastGrain || line.Length() < bestScore || !isClear(line, stitched, taken) {
 					continue
 				}
 				if score := grainScore(line, trees); score > bestScore {
@@ -107,9 +108,9 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark, taken
 // alongGrain returns places along a grain line, from end to end.
 func alongGrain(line plane.Path) plane.Path {
 	const parts = 16
-	var all plane.Path
-	for k := range parts + 1 {
-		all = append(all, line[0].Toward(line[1], float64(k)/parts))
+	all := make(plane.Path, parts+1)
+	for k := range all {
+		all[k] = line[0].Toward(line[1], float64(k)/parts)
 	}
 	return all
 }
@@ -176,12 +177,12 @@ func (f Frame) widestBetween(u float64, chord Stretch, others []*plane.Tree) Str
 // as nothing crosses it or runs close beside it.
 func grainScore(line plane.Path, others []*plane.Tree) float64 {
 	clear, crossed := grainClear, 0.0
-	tree := plane.NewTree(line)
+	tree, along := plane.NewTree(line), alongGrain(line)
 	for _, o := range others {
 		if len(plane.Crossings(tree, o)) > 0 {
 			crossed++
 		}
-		for _, q := range alongGrain(line) {
+		for _, q := range along {
 			clear = o.Distance(q, clear)
 		}
 	}
