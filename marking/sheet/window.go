@@ -167,9 +167,19 @@ func openingsOf(outline *plane.Tree, all []*windowed) openings {
 // besides returns the stretches of the line that have windows and keep clear of holes; nil
 // where that is less than windowShare of it. A stretch that is clear stays as it is.
 func (w *windowed) besides(holes []mark.Mark) []piece.Stretch {
+	if w.open == nil {
+		return nil
+	}
+	reach := w.tree.Bounds().Grown(windowHole + windowLook)
+	var near plane.Path
+	for _, hole := range holes {
+		if at := hole.Path[0]; reach.Holds(at) {
+			near = append(near, at)
+		}
+	}
 	var left []piece.Stretch
 	for _, s := range w.open {
-		left = append(left, w.clearOf(holes, s)...)
+		left = append(left, w.clearOf(near, s)...)
 	}
 	if lengthOf(left) < windowShare*w.tree.Length() {
 		return nil
@@ -179,13 +189,13 @@ func (w *windowed) besides(holes []mark.Mark) []piece.Stretch {
 
 // clearOf returns what is left of a stretch without each place nearer to a hole than
 // windowHole. It is looked at in steps, as far off as no place between two can be nearer.
-func (w *windowed) clearOf(holes []mark.Mark, s piece.Stretch) []piece.Stretch {
+func (w *windowed) clearOf(holes plane.Path, s piece.Stretch) []piece.Stretch {
 	looks := int(math.Ceil((s.To - s.From) / windowLook))
 	at := func(k int) float64 { return s.From + (s.To-s.From)*float64(k)/float64(looks) }
 	free := make([]bool, looks+1)
 	for k := range free {
 		q := w.tree.At(at(k))
-		free[k] = !slices.ContainsFunc(holes, func(hole mark.Mark) bool { return hole.Path[0].Distance(q) < windowHole+windowLook })
+		free[k] = !slices.ContainsFunc(holes, func(hole plane.Point) bool { return hole.Distance(q) < windowHole+windowLook })
 	}
 	if !slices.Contains(free, false) {
 		return []piece.Stretch{s}
