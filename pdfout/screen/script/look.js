@@ -98,4 +98,5 @@ document.addEventListener("click", choose)
 document.addEventListener("focusin", reach)
 addEventListener("popstate", () => ask(false))
 arrive(new Set(["drawing"]))
+document.fonts.ready.then(toChosen) // in other letters it lay elsewhere
 follow(version => { if (version !== facts().version) ask(true) }, running)

@@ -28,24 +28,23 @@ export function arrive() {
   held = kept && pointed !== null
 }
 
-// listLines makes the list one that keys go through, of the lines that the picture has. It is
-// long: nothing is done while it is closed.
+// listLines makes the list one that keys go through, of the lines that the picture has. While it
+// is closed all stay in it: the picture is not read for what nobody sees.
 function listLines() {
-  if (!list.open) return
-  const chosen = pointed && itemOf(pointed)
-  const drawn = new Set(pictured() ? linesOf().map(l => `${l.piece}\n${l.line}`) : [])
+  const drawn = list.open && pictured() ? new Set(linesOf().map(l => `${l.piece}\n${l.line}`)) : null
   for (const ul of list.querySelectorAll("#lines ul")) {
     ul.setAttribute("role", "listbox")
     ul.setAttribute("aria-label", ul.dataset.of)
     for (const item of ul.children) {
       item.setAttribute("role", "option")
-      item.setAttribute("aria-selected", String(item === chosen))
-      item.hidden = !drawn.has(`${item.dataset.piece}\n${item.dataset.line}`)
+      item.setAttribute("aria-selected", "false")
+      item.hidden = drawn !== null && !drawn.has(`${item.dataset.piece}\n${item.dataset.line}`)
       item.tabIndex = -1
     }
     const reached = [...ul.children].find(item => item === document.activeElement) ?? ul.querySelector(":not([hidden])")
     if (reached) reached.tabIndex = 0
   }
+  if (pointed?.line) itemOf(pointed)?.setAttribute("aria-selected", "true")
 }
 
 // point tells of a line, and shows it.
@@ -55,7 +54,7 @@ function point(at) {
   if (drawn.length === 0) return
   pointed = at
   const item = itemOf(at)
-  if (item?.role === "option") item.setAttribute("aria-selected", "true")
+  if (item?.matches(".told")) item.setAttribute("aria-selected", "true")
   tell(item, at)
   lay(new Map(drawn.map(line => [line.path, line.matrix])))
 }
@@ -154,7 +153,9 @@ function show(at) {
 export function goTo(at) {
   show(at)
   const drawn = linesOf(at.piece, at.line)
-  if (drawn.length > 0) zoomTo(boxOfFirst(drawn))
+  if (drawn.length === 0) return
+  zoomTo(boxOfFirst(drawn))
+  stage.scrollIntoView({ block: "nearest" })
 }
 
 // walk goes through the list by keys.
