@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"text/template"
 	"unicode/utf8"
 
@@ -19,7 +20,10 @@ import (
 //go:embed drafts
 var folder embed.FS
 
-var drafts = template.Must(template.New("").Funcs(template.FuncMap{"keyed": keyed}).ParseFS(folder, "drafts/*.toml"))
+// drafts are read when a file is first made, so that no other command waits for them.
+var drafts = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("").Funcs(template.FuncMap{"keyed": keyed}).ParseFS(folder, "drafts/*.toml"))
+})
 
 // mostSeams is how many seams are written at most: a file may have no more.
 const mostSeams = 1000
@@ -68,7 +72,7 @@ func File(a Answers) string {
 // filledIn is the text of a draft.
 func filledIn(draft string, with any) string {
 	var text strings.Builder
-	if err := drafts.ExecuteTemplate(&text, draft+".toml", with); err != nil {
+	if err := drafts().ExecuteTemplate(&text, draft+".toml", with); err != nil {
 		panic(err) // a draft that asks for what it is not given; tests fill in each
 	}
 	return text.String()

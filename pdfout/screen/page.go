@@ -4,6 +4,7 @@ import (
 	"embed"
 	"fmt"
 	"html/template"
+	"sync"
 
 	"tuckmark/marking/plane"
 	"tuckmark/marking/wording"
@@ -17,8 +18,11 @@ import (
 //go:embed *.html
 var layouts embed.FS
 
-// templates are that of the page, "page", and of all its regions, "now".
-var templates = template.Must(template.New("").Funcs(words).ParseFS(layouts, "*.html"))
+// templates are that of the page, "page", and of all its regions, "now". They are read when
+// a page is first asked for, so that no other command waits for them.
+var templates = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("").Funcs(words).ParseFS(layouts, "*.html"))
+})
 
 // words are what the templates call to write something.
 var words = template.FuncMap{"places": places, "unbroken": unbroken, "lineID": lineID}

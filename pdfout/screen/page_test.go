@@ -29,7 +29,7 @@ type element struct {
 func written(t *testing.T, template string, scene *Scene, c Choice) string {
 	t.Helper()
 	var out bytes.Buffer
-	require.NoError(t, templates.ExecuteTemplate(&out, template, newPage(scene, c)))
+	require.NoError(t, templates().ExecuteTemplate(&out, template, newPage(scene, c)))
 	return out.String()
 }
 

@@ -91,7 +91,7 @@ func (e *node) write(to *strings.Builder, without []string) {
 // htmlOf is a report on the page.
 func htmlOf(t require.TestingT, r mark.Report) string {
 	var page bytes.Buffer
-	require.NoError(t, templates.ExecuteTemplate(&page, "figures", newFigures(r)))
+	require.NoError(t, templates().ExecuteTemplate(&page, "figures", newFigures(r)))
 	return page.String()
 }
 

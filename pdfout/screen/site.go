@@ -103,7 +103,7 @@ func (s *Site) now(w http.ResponseWriter, r *http.Request) { s.write(w, r, "now"
 // write answers with a template.
 func (s *Site) write(w http.ResponseWriter, r *http.Request, template string) {
 	var out bytes.Buffer
-	if err := templates.ExecuteTemplate(&out, template, newPage(s.scene.Load(), ChoiceOf(r.URL.Query()))); err != nil {
+	if err := templates().ExecuteTemplate(&out, template, newPage(s.scene.Load(), ChoiceOf(r.URL.Query()))); err != nil {
 		http.Error(w, "the page cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}
