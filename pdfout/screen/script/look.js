@@ -16,7 +16,7 @@
 // Each keeps to itself what it knows, and hears from here when the picture is another.
 
 import { follow } from "/changes.js"
-import { facts, put } from "/regions.js"
+import { facts, put, regionsOf } from "/regions.js"
 import * as picture from "/picture.js"
 import * as lines from "/lines.js"
 import * as layers from "/layers.js"
@@ -46,7 +46,15 @@ async function ask(saved) {
     location.reload() // the page itself tells why
     return
   }
-  arrive(put(text))
+  // The list of lines is as long as all else together, and closed as a rule: it comes when the
+  // picture is on the screen.
+  const regions = regionsOf(text), last = regions.length - 1
+  arrive(put(regions, 0, last))
+  requestAnimationFrame(() => setTimeout(() => {
+    if (mine !== asked) return
+    put(regions, last, regions.length)
+    pointing.arrive()
+  }))
   if (saved) document.getElementById("said").textContent = facts().said
 }
 

@@ -3,21 +3,32 @@
 // ticked and moved things; a region that is the same is left alone. What can have the focus,
 // be open or be scrolled has an id, and keeps that when its region is put in place.
 
-const sent = new Map() // what the server sent of each region, by its id
-for (const region of document.querySelectorAll(".live")) sent.set(region.id, region.outerHTML)
+// What each region was when the page was loaded, by its id, until the server has sent it.
+const loaded = new Map()
+for (const region of document.querySelectorAll(".live")) loaded.set(region.id, region.outerHTML)
+
+const sent = [] // what the server sent of each region last, in the order of its answers
 
 // facts are what the server tells the script of what is shown.
 export const facts = () => document.getElementById("facts").dataset
 
-// put puts in place the regions of an answer that are other than before, and returns their ids.
-export function put(answer) {
-  const now = document.createElement("template")
-  now.innerHTML = answer
+// regionsOf are the regions of an answer.
+export const regionsOf = answer => answer.split("<hr/>")
+
+// put puts in place those regions of an answer, from one to before another, that are other than
+// before, and returns their ids. To compare them as they were sent costs nothing; to read one
+// takes as long as it is large.
+export function put(regions, from, to) {
   const changed = new Set()
-  for (const region of now.content.querySelectorAll(".live")) {
-    const text = region.outerHTML
-    if (sent.get(region.id) === text) continue
-    sent.set(region.id, text)
+  for (let i = from; i < to; i++) {
+    if (regions[i] === sent[i]) continue
+    sent[i] = regions[i]
+    const now = document.createElement("template")
+    now.innerHTML = regions[i]
+    const region = now.content.querySelector(".live")
+    const same = loaded.has(region.id) && loaded.get(region.id) === region.outerHTML
+    loaded.delete(region.id)
+    if (same) continue
     changed.add(region.id)
     replace(document.getElementById(region.id), region)
   }
