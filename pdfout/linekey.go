@@ -166,7 +166,7 @@ func (k keyDrawing) drawSample(d ink.Canvas, s keySample, corner plane.Point) {
 	first := corner.Sub(plane.Point{Y: s.over + keyStep/2})
 	for _, one := range s.lines {
 		one.Path = one.Path.Moved(first)
-		drawMark(d, one)
+		ink.DrawMark(d, one)
 	}
 	for i, role := range s.names {
 		if s.words[i][0] == "" {
@@ -178,21 +178,6 @@ func (k keyDrawing) drawSample(d ink.Canvas, s keySample, corner plane.Point) {
 			ink.DrawLetter(d, ink.LineNumber(role), p.Letter(), at.Add(plane.Point{X: keyLetter}), text.Across())
 		}
 	}
-}
-
-// drawMark draws a mark whole, as it is drawn on a page.
-func drawMark(d ink.Canvas, one mark.Mark) {
-	p := ink.PenOf(one.Role)
-	d.Save()
-	d.Pen(p)
-	d.Ink(p.Colour)
-	if p.Ring() > 0 {
-		ink.DrawRings(d, p, one.Path, one.Path.Bounds())
-	} else {
-		ink.StrokeEach(d, ink.LinesOf(one)...)
-	}
-	ink.DrawSolids(d, ink.SolidsOf(p, one.Path)...)
-	d.Restore()
 }
 
 // drawTrim draws a trim line and a join mark.

@@ -3,6 +3,7 @@ package ink
 import (
 	"math"
 
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 )
 
@@ -61,6 +62,21 @@ func DrawRings(d Canvas, p Pen, points plane.Path, window plane.Box) {
 
 // FrameWidth is how thick a check square's frame is, in mm.
 const FrameWidth = clothLine
+
+// DrawMark draws a mark whole, as it is drawn on a page, but for what is written at it.
+func DrawMark(d Canvas, m mark.Mark) {
+	p := PenOf(m.Role)
+	d.Save()
+	d.Pen(p)
+	d.Ink(p.Colour)
+	if p.Ring() > 0 {
+		DrawRings(d, p, m.Path, m.Path.Bounds())
+	} else {
+		StrokeEach(d, LinesOf(m)...)
+	}
+	DrawSolids(d, SolidsOf(p, m.Path)...)
+	d.Restore()
+}
 
 // DrawCheckSquare draws the frame of a check square with its lower left corner at a
 // place. It is filled: a stroked one would be wider by its line.

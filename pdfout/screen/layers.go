@@ -18,10 +18,11 @@ type layer struct {
 	Sample   template.HTML // elements: a piece of such a line, in a box of sampleWide by sampleHigh
 }
 
-// The size of a sample, in mm.
+// The size of a sample, and how far along it the letter of its line stands, in mm.
 const (
-	sampleWide = 20.0
-	sampleHigh = 5.0
+	sampleWide   = 20.0
+	sampleHigh   = 5.0
+	sampleLetter = 15.5
 )
 
 // gridLayer is the class of what shows how pages cut a sheet.
@@ -41,12 +42,33 @@ func layers(elements template.HTML) []layer {
 	return all
 }
 
-// sample is a piece of the line of a role.
+// sample is a mark of a role, as it is drawn on the sheets, with the letter of its line.
 func sample(role mark.Role) template.HTML {
 	p := ink.NewPicture("sample", plane.Point{X: sampleWide, Y: sampleHigh})
-	pen := ink.PenOf(role)
-	p.Pen(pen)
-	p.Path(plane.Path{{X: 0.5, Y: sampleHigh / 2}, {X: sampleWide - 0.5, Y: sampleHigh / 2}})
-	p.Stroke()
+	ink.DrawMark(p, mark.Mark{Role: role, Path: samplePath(role)})
+	if letter := ink.PenOf(role).Letter(); letter != "" {
+		ink.DrawLetter(p, ink.LineNumber(role), letter, plane.Point{X: sampleLetter, Y: sampleHigh / 2}, plane.Point{X: 1})
+	}
 	return template.HTML(p.Elements())
+}
+
+// samplePath is along the middle of the sample; what is a short mark across a line stands
+// upright there, and what is an area is as long and as high as the sample lets it.
+func samplePath(role mark.Role) plane.Path {
+	const inset = 0.5
+	box := plane.Box{Min: plane.Point{X: inset, Y: inset}, Max: plane.Point{X: sampleWide - inset, Y: sampleHigh - inset}}
+	middle := box.Centre()
+	switch role {
+	case mark.Notch, mark.Cross, mark.Match:
+		return plane.Path{{X: middle.X, Y: box.Min.Y}, {X: middle.X, Y: box.Max.Y}}
+	case mark.Waste:
+		return box.Outline()
+	case mark.Prick:
+		var places plane.Path
+		for i := range 5 {
+			places = append(places, plane.Point{X: box.Min.X + (float64(i)+0.5)/5*box.Width(), Y: middle.Y})
+		}
+		return places
+	}
+	return plane.Path{{X: box.Min.X, Y: middle.Y}, {X: box.Max.X, Y: middle.Y}}
 }
