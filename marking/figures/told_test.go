@@ -167,6 +167,8 @@ func checkFolds(p *garment.Pattern, table mark.Table, check func(mark.At, mark.T
 			if !strings.HasPrefix(table.Title, one.Name+", "+set.Key+": ") || !strings.HasPrefix(table.Heads[0], "from ") {
 				continue
 			}
+			table.Heads = slices.Clone(table.Heads)
+			table.Heads[len(table.Heads)-1] = "stitching, when sewn"
 			for k, row := range table.Rows {
 				for _, role := range []string{"tuck fold", "tuck stitching"} {
 					check(mark.At{Piece: one.Key, Line: fmt.Sprintf("%s %d %s", set.Key, k+1, role)}, table, row)
@@ -299,7 +301,7 @@ measured = from centre
 stitch = 4 3/4 in
 fold = 5 in
 stitch = 5 1/4 in
-when sewn = 4 1/4 in
+stitching, when sewn = 4 1/4 in
 tucks = 4 tucks, 2 on each side, each 1/4 in wide
 stitch each 1/4 in from its fold
 each takes up 1/2 in, all 4 together 2 in

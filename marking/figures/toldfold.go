@@ -47,6 +47,9 @@ func (t teller) row(p *piece.Piece, r toldRow) []toldLine {
 	ends := foldEnds(p, r.FoldRow, t.Unit)
 	for i, f := range r.Folds {
 		facts := append([]mark.Fact{{What: "measured", Value: r.table.Heads[0]}}, rowFacts(r.table, i)...)
+		if r.Makes == piece.TuckFolds { // by itself, "when sewn" would be taken for the fold
+			facts[len(facts)-1].What = "stitching, " + facts[len(facts)-1].What
+		}
 		if i < len(ends) {
 			facts = append(facts, t.endFacts(p, r.FoldRow, ends[i])...)
 		}

@@ -178,7 +178,7 @@ func (t teller) sewnTo(p *piece.Piece, key string) []mark.Fact {
 	for _, s := range t.Seams {
 		what, sewn := "seam "+s.Key, false
 		for i, side := range s.Sides {
-			if among(side.Courses) {
+			if !sewn && among(side.Courses) { // of an edge that is sewn to itself both sides are one
 				other := s.Sides[1-i]
 				add(what, "to %s, %s sewn", other.Title(), t.length(other.Sewn))
 				sewn = true

@@ -18,7 +18,7 @@ func TestStepsThatFoldsLeaveInSeams(t *testing.T) {
 		square  = "hem: 0,0 10,0\nside: 10,0 10,16\ntop: 10,16 0,16\ncentre: 0,16 0,0"
 		sloping = "hem: 0,0 12,0\nside: 12,0 12,12\nshoulder: 12,12 4,16\nneck: 4,16 0,16\ncentre: 0,16 0,0"
 		bent    = "hem: 0,0 12,0\nside: 12,0 12,16\ntop: 12,16 8,14 4,13 0,13\ncentre: 0,13 0,0"
-		trued   = ": true that edge before it is sewn; or draw the piece as it is with its folds in, as finished: then the edge is trued through them"
+		trued   = ": true that edge before it is sewn; or draw the piece as it is with its folds in, and write drawn = \"finished\": then the edge is trued through them"
 	)
 	for _, c := range []struct {
 		name, piece, folds string

@@ -252,7 +252,7 @@ func TestGarmentsThatCannotBeSewn(t *testing.T) {
 			"top: 4,5 0,5\nleft: 0,5 0,0.25\nround: 0,0.25 0.07,0.07 0.25,0 | smooth = true\nbottom: 0.25,0 4,0\nright: 4,0 4,5",
 			"9: piece.front.edge.round: an allowance of 3/8 in leaves nothing of the piece along this edge\nhint: make it narrower, or make this curve part of the edge beside it"},
 		{"a thumb that is all seam", "0.5", mitten, "6: piece.front.edge.hand: the allowances of \"hand\" and \"thumb\", 1/2 in and 1/2 in, leave nothing between them at (7/16 in, 1 1/8 in)\nhint: make the allowances narrower, or the piece wider there"},
-		{"a strap within the allowance of the neck", "0.375", curvedStrap, "13: piece.front.edge.strap: the allowances of \"strap\" and \"neck\", 1/2 in and 1 in, leave nothing between them at (4 in, 14 in)\nhint: make the allowances narrower, or the piece wider there"},
+		{"a strap within the allowance of the neck", "0.375", curvedStrap, "16: piece.front.edge.neck: the allowances of \"neck\" and \"strap\", 1 in and 1/2 in, leave nothing between them at (4 in, 14 in)\nhint: make the allowances narrower, or the piece wider there"},
 		{"a step within the allowance of the front", "0.375", buttonStand, "6: piece.front.edge.right: the allowances of \"right\" and \"stand\", 1 in and 1/2 in, leave nothing between them at (10 in, 8 in)\nhint: make the allowances narrower, or the piece wider there"},
 		{"a crown whose neck is all seam", "0", "round: 3.5,0 5.5,2 5.5,5 -0.5,5 -0.5,2 1.5,0 | allowance = 1\nneck: 1.5,0 3.5,0 | allowance = 0.25", "6: piece.front.edge.neck: the allowance of \"round\" leaves nothing of this edge, which is 2 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
 	} {

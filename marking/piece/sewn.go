@@ -126,8 +126,12 @@ func (p *Piece) ring() (ring plane.Path, edges []int) {
 	return append(ring, ring[0]), append(edges, of)
 }
 
-// reportMeeting notes that the allowances of two edges leave nothing between them.
+// reportMeeting notes that the allowances of two edges leave nothing between them, where the
+// wider of the two is given: it is more likely the one that is wrong.
 func reportMeeting(piece *Piece, i, j int, at plane.Point, found *Findings) {
+	if piece.Edges[j].Allowance > piece.Edges[i].Allowance {
+		i, j = j, i
+	}
 	a, b := piece.Edges[i], piece.Edges[j]
 	before, after := piece.Neighbours(i)
 	if j == before || j == after {

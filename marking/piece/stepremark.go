@@ -65,7 +65,7 @@ func (m *remarker) stepped(r FoldRow, edge int) {
 	if m.unit.OnRuler(least) != step {
 		step = m.unit.OnRuler(least) + " to " + step
 	}
-	m.say(r.Place, "sewn as it is drawn, %s%s in %q, which %s at a slant: true that edge before it is sewn; or draw the piece as it is with its folds in, as finished: then the edge is trued through them",
+	m.say(r.Place, "sewn as it is drawn, %s%s in %q, which %s at a slant: true that edge before it is sewn; or draw the piece as it is with its folds in, and write drawn = \"finished\": then the edge is trued through them",
 		which, step, m.piece.Edges[edge].Key, crosses)
 }
 
