@@ -53,6 +53,9 @@ func (l *looking) follow() bool {
 	if maps.EqualFunc(before, l.read, bytes.Equal) {
 		return false
 	}
+	if !exists(l.in) {
+		err = fileFault(l.in, "the file is not there any more", "save it there again, under the same name, and the picture follows it")
+	}
 	l.showing(all, err)
 	return true
 }

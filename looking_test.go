@@ -1,6 +1,9 @@
 package main
 
 import (
+	"os"
+	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -45,4 +48,52 @@ func TestLookTellsWhatItDraws(t *testing.T) {
 			}
 		}
 	}
+}
+
+// What is shown follows the file, and nothing else: a mistake leaves the views of before, also
+// one that the file is gone.
+func TestLookFollowsTheFile(t *testing.T) {
+	whole, err := os.ReadFile("examples/quince.toml")
+	require.NoError(t, err)
+	file := filepath.Join(t.TempDir(), "quince.toml")
+	write := func(text string) { require.NoError(t, os.WriteFile(file, []byte(text), 0o600)) }
+	write(string(whole))
+	l := &looking{printing: printing{times: 1}, in: file}
+	require.NoError(t, l.begin())
+	first := l.scene
+	require.Len(t, first.Views, 2, "as it stands, and square")
+
+	require.False(t, l.follow(), "a file that has not changed is shown again")
+	require.Same(t, first, l.scene)
+
+	write(strings.Replace(string(whole), "title =", "titel =", 1))
+	require.True(t, l.follow())
+	wrong := l.scene
+	require.Len(t, wrong.Mistakes, 1)
+	assert.Contains(t, wrong.Mistakes[0].Text, "not known")
+	require.NotEmpty(t, wrong.Mistakes[0].Lines)
+	assert.Equal(t, first.Title, wrong.Title)
+	assert.Len(t, wrong.Views, 2, "the views of before")
+	assert.Greater(t, wrong.Version, first.Version)
+
+	require.NoError(t, os.Remove(file))
+	require.True(t, l.follow())
+	require.Len(t, l.scene.Mistakes, 1)
+	assert.Equal(t, "the file is not there any more", l.scene.Mistakes[0].Text)
+	assert.Equal(t, "save it there again, under the same name, and the picture follows it", l.scene.Mistakes[0].Hint)
+	assert.Contains(t, l.files(), file, "a file that is gone is waited for")
+
+	write(strings.Replace(string(whole), "Quince smock", "Quince dress", 1))
+	require.True(t, l.follow())
+	assert.Empty(t, l.scene.Mistakes)
+	assert.Contains(t, l.scene.Title, "Quince dress")
+}
+
+// What cannot be read at the first time, and options that do not go with the file, end the command.
+func TestLookThatCannotBegin(t *testing.T) {
+	missing := &looking{printing: printing{times: 1}, in: filepath.Join(t.TempDir(), "none.toml")}
+	assert.ErrorContains(t, missing.begin(), "there is no such file")
+	strange := &looking{printing: printing{times: 1, pieces: []string{"hat"}}, in: "examples/linden.toml"}
+	assert.ErrorAs(t, strange.begin(), new(usageFault))
+	assert.Nil(t, strange.scene)
 }
