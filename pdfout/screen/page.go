@@ -131,10 +131,14 @@ func (p page) Said() string {
 	switch {
 	case len(p.Mistakes) > 0 && len(p.Views) == 0:
 		return wording.Counted(len(p.Mistakes), "mistake") + ". There is no picture yet."
+	case len(p.Mistakes) > 0 && p.Pictured():
+		return wording.Counted(len(p.Mistakes), "mistake") + ". The last good picture stays."
 	case len(p.Mistakes) > 0:
-		return wording.Counted(len(p.Mistakes), "mistake") + ". The picture is of before."
+		return wording.Counted(len(p.Mistakes), "mistake") + ". The last good figures stay."
 	case p.Refused != "":
 		return "There is no picture."
+	case !p.Pictured():
+		return "The figures are as saved at " + p.SavedAt() + "."
 	}
 	return "The picture is as saved at " + p.SavedAt() + "."
 }

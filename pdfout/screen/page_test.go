@@ -265,9 +265,12 @@ func TestMistakesStandBesideThePictureOfBefore(t *testing.T) {
 	scene.Mistakes = []Mistake{mistaken(), mistaken()}
 	all := elements(t, written(t, "page", scene, Choice{}))
 	assert.Equal(t, "2 mistakes in Plum smock, size 2: Sheets", byID(t, all, "facts").attributes["data-title"])
-	assert.Equal(t, "2 mistakes. The picture is of before.", byID(t, all, "facts").attributes["data-said"])
-	assert.Contains(t, byID(t, all, "banner").text, "2 mistakes in the file: the picture is of before.")
+	assert.Equal(t, "2 mistakes. The last good picture stays.", byID(t, all, "facts").attributes["data-said"])
+	assert.Contains(t, byID(t, all, "banner").text, "2 mistakes in the file: this is the last good picture.")
 	assert.Contains(t, byID(t, all, "stage").attributes["class"], "before")
+	figures := elements(t, written(t, "page", scene, Choice{Show: Figures}))
+	assert.Equal(t, "2 mistakes. The last good figures stay.", byID(t, figures, "facts").attributes["data-said"])
+	assert.Contains(t, byID(t, figures, "banner").text, "2 mistakes in the file: these are the last good figures.")
 	wrong := byID(t, all, "wrong").text
 	for _, words := range []string{"2 mistakes", "plum.toml:3", "there is no unit " + nasty, "in, cm or mm", "1 remark", "the neck is tight"} {
 		assert.Contains(t, wrong, words)

@@ -93,7 +93,7 @@ async function ask(place, aloud) {
     const words = await found.text()
     if (found.ok && measuring && from === first) say(words, aloud)
   } catch {
-    say("The program has ended: nothing can be measured.", true)
+    say("tuckmark has ended: nothing can be measured.", true)
   }
   asking = false
   const waiting = next
