@@ -74,7 +74,7 @@ func ways(c Choice) choices {
 	switch c.Show {
 	case Folded:
 		all.add("Whole", c.Laid(Whole), c.Lay == Whole)
-		all.add("Half of what is on the fold", c.Laid(Half), c.Lay == Half)
+		all.add("Half on the fold", c.Laid(Half), c.Lay == Half)
 	case Views:
 		all.add("Side by side", c.Laid(Whole), c.Lay == Whole)
 		all.add("Laid over each other", c.Laid(Overlay), c.Lay == Overlay)

@@ -1,7 +1,7 @@
 // Rules of this file: the wheel makes the picture larger or smaller where the pointer is, with
 // Shift or sideways it moves it; one pointer drags it, two fingers do both. What has not moved
-// is a click, and that is the affair of whoever listens for one. Every gesture has a key or a
-// button that does the same.
+// is a click, and that is the affair of whoever listens for one. A double click goes there, for
+// whoever cannot drag (WCAG 2.5.7). Every gesture has a key or a button that does the same.
 
 import * as picture from "/picture.js"
 
@@ -32,7 +32,7 @@ function wheel(event) {
 }
 
 function press(event) {
-  if (event.button > 1 || event.target.closest(".card")) return
+  if (event.button !== 0 || event.target.closest(".card")) return
   if (down.size === 0) dragged = false
   down.set(event.pointerId, { clientX: event.clientX, clientY: event.clientY, from: event })
   if (down.size > 1) dragged = true
@@ -67,11 +67,14 @@ function drag(event) {
 function release(event) {
   if (!down.delete(event.pointerId)) return
   picture.stage.classList.remove("dragged")
-  if (event.type === "pointerup" && !dragged && event.button === 0) watchers.forEach(watch => watch(event))
+  if (event.type === "pointerup" && !dragged) watchers.forEach(watch => watch(event))
 }
 
 const stage = picture.stage
 stage.addEventListener("wheel", wheel, { passive: false })
+stage.addEventListener("dblclick", event => {
+  if (!event.target.closest(".card") && !stage.classList.contains("measuring")) picture.goTo(event)
+})
 stage.addEventListener("pointerdown", press)
 stage.addEventListener("pointermove", drag)
 stage.addEventListener("pointerup", release)

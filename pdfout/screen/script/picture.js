@@ -79,6 +79,14 @@ export function zoom(times, place) {
   byHand()
 }
 
+// goTo has a place on the screen in the middle, larger.
+export function goTo(place) {
+  if (!look) return
+  const room = size()
+  moveBy(room.wide / 2 - (look.scale * (spot(place).x - look.x)), room.high / 2 - (look.scale * (spot(place).y - look.y)))
+  zoom(1.6)
+}
+
 // zoomTo shows a box, in mm, with a good deal around it; no larger than it is of use.
 export function zoomTo(box) {
   if (!look) return
