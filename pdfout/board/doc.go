@@ -6,6 +6,7 @@
 //
 //	board.go     what a board is, and how it is written
 //	flow.go      parts in rows, about as wide as a screen for their height
+//	lots.go      on several boards, where they are too many for one
 //	sheets.go    the sheets, whole, with the grid of their pages under the lines
 //	pages.go     the pages as they are printed
 //	folded.go    pieces with their folds in, beside the flat ones, by the two that follow

@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"fmt"
 	"html/template"
 	"sync"
 
@@ -36,36 +37,52 @@ func (s *Scene) board(c Choice, view *View) (*picture, error) {
 // picture is a board as it stands on the page.
 type picture struct {
 	board.Board
+	Lot      int      // which of the lots it is, from 0
+	Lots     []string // the numbers in each: "1 to 100"
 	Elements template.HTML
 	Layers   []layer
 }
 
-// newPicture writes a board.
-func newPicture(drawn board.Board) *picture {
-	elements := drawn.Elements()
-	return &picture{drawn, elements, layers(elements)}
+// draw draws a picture of a view, or of all: of a lot that is not there, the first.
+func (s *Scene) draw(c Choice, view *View) (*picture, error) {
+	lots, err := s.lots(c, view)
+	if err != nil {
+		return nil, err
+	}
+	p := &picture{}
+	if c.Lot < len(lots) {
+		p.Lot = c.Lot
+	}
+	for _, lot := range lots {
+		first, last := lot.Span()
+		p.Lots = append(p.Lots, fmt.Sprintf("%d to %d", first, last))
+	}
+	p.Board = lots[p.Lot]
+	p.Elements = p.Board.Elements()
+	p.Layers = layers(p.Elements)
+	return p, nil
 }
 
-// draw draws a picture of a view, or of all.
-func (s *Scene) draw(c Choice, view *View) (*picture, error) {
+// lots are the boards of a view, or of all views, on which what is shown lies: one at least.
+func (s *Scene) lots(c Choice, view *View) ([]board.Board, error) {
 	switch c.Show {
 	case Folded:
 		halves := mark.BothHalves
 		if c.Lay == Half {
 			halves = mark.OneHalf
 		}
-		return newPicture(board.Folded(view.Pressed(halves))), nil
+		return board.Folded(view.Pressed(halves)).Lots(), nil
 	case Views:
-		return newPicture(s.allViews(c.Lay)), nil
+		return []board.Board{s.allViews(c.Lay)}, nil
 	}
 	book, err := view.Book()
 	if err != nil {
 		return nil, err
 	}
 	if c.Show == Pages {
-		return newPicture(board.Pages(book)), nil
+		return board.Pages(book).Lots(), nil
 	}
-	return newPicture(board.Sheets(book)), nil
+	return board.Sheets(book).Lots(), nil
 }
 
 // allViews is the board of all views.

@@ -60,7 +60,8 @@ const allUnitsWord = "all"
 type Choice struct {
 	Show  Show
 	View  string // of the file; "" is the file as it stands
-	Part  int    // that is looked at alone, from 1; 0 is all of it
+	Lot   int    // of the parts, where they are too many for one picture; 0 is the first
+	Part  int    // of the picture, that is looked at alone, from 1; 0 is all of it
 	Lay   Lay
 	Units Units
 }
@@ -69,6 +70,7 @@ type Choice struct {
 const (
 	showName  = "show"
 	viewName  = "view"
+	lotName   = "lot"
 	partName  = "part"
 	layName   = "lay"
 	unitsName = "units"
@@ -87,13 +89,19 @@ func ChoiceOf(address url.Values) Choice {
 			c.Lay = l
 		}
 	}
-	if n, err := strconv.Atoi(address.Get(partName)); err == nil && n > 0 {
-		c.Part = n
-	}
+	c.Lot, c.Part = max(0, numberIn(address, lotName)-1), numberIn(address, partName)
 	if address.Get(unitsName) == allUnitsWord {
 		c.Units = AllUnits
 	}
 	return c
+}
+
+// numberIn is a number of an address that counts from 1; 0 where there is none.
+func numberIn(address url.Values, name string) int {
+	if n, err := strconv.Atoi(address.Get(name)); err == nil && n > 0 {
+		return n
+	}
+	return 0
 }
 
 // Address is the address of the page that shows the choice: "./?show=folded".
@@ -108,6 +116,9 @@ func (c Choice) query() string {
 	}
 	if c.View != "" {
 		say(viewName, c.View)
+	}
+	if c.Lot > 0 {
+		say(lotName, strconv.Itoa(c.Lot+1))
 	}
 	if c.Part > 0 {
 		say(partName, strconv.Itoa(c.Part))
@@ -132,6 +143,9 @@ func (c Choice) Of(view string) Choice { c.View = view; return c }
 
 // Only is the choice with a part alone; 0 is all of it.
 func (c Choice) Only(part int) Choice { c.Part = part; return c }
+
+// FromLot is the choice with another lot of parts, all of it.
+func (c Choice) FromLot(lot int) Choice { c.Lot, c.Part = lot, 0; return c }
 
 // Laid is the choice with another way to lay things.
 func (c Choice) Laid(l Lay) Choice { c.Lay = l; return c }

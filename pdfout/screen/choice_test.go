@@ -28,6 +28,7 @@ func TestAddressesOfChoices(t *testing.T) {
 		{Choice{View: "0"}, "./?view=0"},
 		{Choice{Show: Pages, View: "a&b=c", Part: 12}, "./?show=pages&view=a%26b%3Dc&part=12"},
 		{Choice{Show: Views, Lay: Overlay}, "./?show=views&lay=over"},
+		{Choice{Show: Pages, Lot: 1, Part: 3}, "./?show=pages&lot=2&part=3"},
 		{Choice{Show: Folded, Lay: Half}, "./?show=folded&lay=half"},
 		{Choice{Show: Figures, Lay: Beside, Units: AllUnits}, "./?show=figures&lay=beside&units=all"},
 	} {
@@ -38,7 +39,7 @@ func TestAddressesOfChoices(t *testing.T) {
 
 // What an address does not say in a way that is known is the usual.
 func TestUnknownAddressesAreTheUsual(t *testing.T) {
-	for _, address := range []string{"./", "./?", "./?show=", "./?show=cloth", "./?part=-1", "./?part=two", "./?part=99999999999999999999", "./?lay=upside+down", "./?colour=red"} {
+	for _, address := range []string{"./", "./?", "./?show=", "./?show=cloth", "./?part=-1", "./?part=two", "./?part=99999999999999999999", "./?lot=0", "./?lot=1", "./?lot=-3", "./?lay=upside+down", "./?colour=red"} {
 		assert.Equal(t, Choice{}, choiceAt(t, address), address)
 	}
 }
@@ -48,6 +49,7 @@ func TestAnAddressGivesItsChoiceBack(t *testing.T) {
 		c := Choice{
 			Show:  Show(rapid.IntRange(0, int(showCount)-1).Draw(t, "show")),
 			View:  rapid.String().Draw(t, "view"),
+			Lot:   rapid.IntRange(0, 20).Draw(t, "lot"),
 			Part:  rapid.IntRange(0, 1000).Draw(t, "part"),
 			Lay:   Lay(rapid.IntRange(0, int(layCount)-1).Draw(t, "lay")),
 			Units: rapid.SampledFrom([]Units{OwnUnit, AllUnits}).Draw(t, "units"),
@@ -72,6 +74,6 @@ func FuzzChoiceOf(f *testing.F) {
 }
 
 func TestAnotherThingIsShownWholly(t *testing.T) {
-	c := Choice{Show: Folded, View: "round", Part: 2, Lay: Half}
+	c := Choice{Show: Folded, View: "round", Lot: 1, Part: 2, Lay: Half}
 	assert.Equal(t, Choice{Show: Pages, View: "round"}, c.Showing(Pages))
 }

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/pdfout/board"
@@ -97,6 +98,15 @@ func units(own length.Unit, c Choice) choices {
 	all := choices{ID: "units", Title: "Units"}
 	for i, title := range unitTitles[own] {
 		all.add(title, c.In(Units(i)), c.Units == Units(i))
+	}
+	return all
+}
+
+// lots are the links to the lots of what is too much for one picture.
+func lots(of *picture, c Choice) choices {
+	all := choices{ID: "lots", Title: "Which of the " + strings.ToLower(c.Show.Title())}
+	for i, span := range of.Lots {
+		all.add(span, c.FromLot(i), of.Lot == i)
 	}
 	return all
 }

@@ -89,11 +89,12 @@ func (p *page) fillFigures(view *View) {
 
 // fill fills in what belongs to a picture.
 func (p *page) fill(drawn *picture, view *View) {
+	p.Lot = drawn.Lot
 	if p.Part > len(drawn.Parts) {
 		p.Part = 0
 	}
 	p.Picture, p.Told = drawn, toldByPiece(view.Told())
-	p.Parts = chosen(ways(p.Choice), parts(drawn.Parts, p.Choice))
+	p.Parts = chosen(ways(p.Choice), lots(drawn, p.Choice), parts(drawn.Parts, p.Choice))
 	looked := plane.Box{Max: drawn.Size}
 	if p.Part > 0 {
 		looked = drawn.Parts[p.Part-1].Box

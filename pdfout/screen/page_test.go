@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/xml"
 	"errors"
+	"fmt"
 	"io"
 	"net/url"
 	"slices"
@@ -16,6 +17,8 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/sets"
 )
 
 // element is one element of a page, with the text in it.
@@ -215,6 +218,36 @@ func TestThePartThatIsLookedAt(t *testing.T) {
 	assert.NotEqual(t, all, one, "what is seen of all pages, and of the first")
 	gone := byID(t, elements(t, written(t, "page", scene, Choice{Show: Pages, Part: 99})), "board").attributes["viewBox"]
 	assert.Equal(t, all, gone, "what is seen where there is no such page")
+}
+
+// More pages than one picture has stand in several, each a hundred at the most, and a row of links
+// leads to all of them; what lies beyond the last is the first.
+func TestMorePagesThanOnePictureHas(t *testing.T) {
+	on, err := paper.Find("letter")
+	require.NoError(t, err)
+	book, err := pdfout.Plan(sets.ManySkirts(12), on)
+	require.NoError(t, err)
+	n := len(book.Pages())
+	require.Greater(t, n, 100)
+	require.Less(t, n, 200)
+	scene := sceneOf(t, "")
+	scene.Views[0].Book = func() (*pdfout.Book, error) { return book, nil }
+	last := fmt.Sprintf("101 to %d", n)
+	for _, c := range []struct {
+		lot, pages int
+		chosen     string
+	}{{0, 100, "1 to 100"}, {1, n - 100, last}, {2, 100, "1 to 100"}} {
+		page := written(t, "page", scene, Choice{Show: Pages, Lot: c.lot})
+		all := elements(t, page)
+		texts, chosen := linksIn(all, "lots")
+		assert.Equal(t, []string{"1 to 100", last}, texts)
+		assert.Equal(t, []string{c.chosen}, chosen, "lot %d", c.lot)
+		assert.Equal(t, c.pages, strings.Count(page, `class="part"`), "pages in lot %d", c.lot)
+		ofParts, _ := linksIn(all, "parts")
+		assert.Len(t, ofParts, c.pages+1, "links to the pages of lot %d, and to all of it", c.lot)
+	}
+	texts, _ := linksIn(elements(t, written(t, "page", sceneOf(t, ""), Choice{Show: Pages})), "lots")
+	assert.Empty(t, texts, "where one picture has all")
 }
 
 // lines are how often a line of a piece is drawn in the picture.

@@ -43,6 +43,15 @@ func Many(n int) arrange.Set {
 	return s
 }
 
+// ManySkirts is a set of n skirts, each over several pages of letter paper.
+func ManySkirts(n int) arrange.Set {
+	s := arrange.Set{Title: "Skirts for a school", Unit: length.Inch}
+	for i := range n {
+		s.Pieces = append(s.Pieces, sample.Rectangle(fmt.Sprintf("s%d", i), fmt.Sprintf("Skirt %d", i+1), 900, 500, "cut 2"))
+	}
+	return s
+}
+
 // Large is a set of two pieces; the skirt goes over several pages of letter paper.
 func Large() arrange.Set {
 	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}

@@ -22,7 +22,7 @@ let known = 0 // points to a mm at real size; 0 before a ruler was held to the s
 export function arrive() {
   const f = facts()
   const address = new URLSearchParams(location.search)
-  const chosen = [address.get("part"), address.get("lay")].join()
+  const chosen = [address.get("lot"), address.get("part"), address.get("lay")].join()
   look = null
   if (!f.home) {
     board.removeAttribute("viewBox")
