@@ -29,6 +29,7 @@ type looking struct {
 	printing
 	in    string
 	read  texts         // last
+	wrong string        // with that, as it is said; "" for nothing
 	good  []viewed      // the views, before the first mistake; nil for none
 	scene *screen.Scene // that is shown
 }
@@ -41,20 +42,30 @@ func (l *looking) begin() error {
 	if l.read[l.in] == nil || errors.As(err, new(usageFault)) {
 		return err
 	}
+	l.wrong = said(err)
 	l.showing(all, err)
 	return nil
 }
 
+// said is an error as it is said; "" for none.
+func said(err error) string {
+	if err == nil {
+		return ""
+	}
+	return err.Error()
+}
+
 // follow reads the file again, and reports whether there is something else to be shown.
 func (l *looking) follow() bool {
-	before := l.read
+	before, wrong := l.read, l.wrong
 	l.read = texts{}
 	all, err := l.openAll(l.read, l.in)
-	if maps.EqualFunc(before, l.read, bytes.Equal) {
-		return false
-	}
 	if !exists(l.in) {
 		err = fileFault(l.in, "the file is not there any more", "save it there again, under the same name, and the picture follows it")
+	}
+	// What cannot be read, a folder for one, has no text that could be another.
+	if l.wrong = said(err); l.wrong == wrong && maps.EqualFunc(before, l.read, bytes.Equal) {
+		return false
 	}
 	l.showing(all, err)
 	return true

@@ -82,6 +82,12 @@ func TestLookFollowsTheFile(t *testing.T) {
 	assert.Equal(t, "the file is not there any more", l.scene.Mistakes[0].Text)
 	assert.Equal(t, "save it there again, under the same name, and the picture follows it", l.scene.Mistakes[0].Hint)
 	assert.Contains(t, l.files(), file, "a file that is gone is waited for")
+	require.False(t, l.follow(), "it is told once")
+
+	require.NoError(t, os.Mkdir(file, 0o700))
+	require.True(t, l.follow())
+	assert.Contains(t, l.scene.Mistakes[0].Text, "folder", "what cannot be read in another way is told anew")
+	require.NoError(t, os.Remove(file))
 
 	write(strings.Replace(string(whole), "Quince smock", "Quince dress", 1))
 	require.True(t, l.follow())

@@ -125,6 +125,29 @@ edges = ["left", "top", "right", "bottom"]
 	b.shows("flap", "top", 80/inch)
 }
 
+// A file may be saved faster than anybody can look: the last is what is shown. One that goes
+// leaves its picture, and is taken up when it comes back.
+func TestAStormOfSavesAndAFileThatGoes(t *testing.T) {
+	l := look(t, copied(t, frock))
+	b := openTab(t, desk, l.address)
+	b.shows("band", "top", 8)
+	const many = 100
+	for i := range many {
+		require.NoError(t, saves[i%len(saves)].save(l.file, bandOf(t, 9+float64(i)/many)))
+	}
+	b.shows("band", "top", 9+float64(many-1)/many)
+	assert.False(t, value[bool](b, `document.querySelector("#wrong .mistake") !== null`), "no save was read half")
+
+	away := l.file + ".away"
+	require.NoError(t, os.Rename(l.file, away))
+	b.until(`document.querySelector("#wrong .mistake")?.innerText.includes("not there any more")`, "the file is missed")
+	assert.Positive(t, value[float64](b, lengthOf("band", "top")), "the picture of before")
+	require.NoError(t, os.Rename(away, l.file))
+	b.until(`!document.querySelector("#wrong .mistake")`, "the file is there again")
+	require.NoError(t, saves[0].save(l.file, bandOf(t, 12)))
+	b.shows("band", "top", 12)
+}
+
 // What somebody has chosen, and where they look, stays through a save.
 func TestChoicesStay(t *testing.T) {
 	l := look(t, copied(t, frock))
