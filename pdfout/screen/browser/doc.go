@@ -10,6 +10,7 @@
 //	elsewhere_test.go what pages of elsewhere get
 //	follow_test.go    what is on the page follows the file, and choices stay
 //	picture_test.go   the picture is moved, pointed at, measured, in layers
+//	order_test.go     what happens in an order that nobody plans
 //	shown_test.go     what is shown, against the other commands
 //	reach_test.go     by keys alone, aloud, in large letters, on a phone, without the script
 //	gallery_test.go   the pictures of the page for the README

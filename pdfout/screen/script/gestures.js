@@ -51,6 +51,10 @@ function between() {
 function drag(event) {
   const pointer = down.get(event.pointerId)
   if (!pointer) return
+  if (!event.buttons) { // it was let go where nobody heard of it, outside the picture
+    release(event)
+    return
+  }
   const far = Math.hypot(event.clientX - pointer.from.clientX, event.clientY - pointer.from.clientY)
   if (!dragged && far < still) return
   if (!dragged || !picture.stage.hasPointerCapture(event.pointerId)) picture.stage.setPointerCapture(event.pointerId)
@@ -80,14 +84,15 @@ stage.addEventListener("pointermove", drag)
 stage.addEventListener("pointerup", release)
 stage.addEventListener("pointercancel", release)
 
-// What the arrow keys move, and which way: the picture goes the other way than the eye.
-const arrows = { ArrowLeft: [1, 0], ArrowRight: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] }
+// Which way the arrow keys go, to the right and down.
+export const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
-// moveByKey moves the picture by an arrow key, and reports whether it was one.
+// moveByKey moves the picture by an arrow key, the other way than the eye goes, and reports
+// whether it was one.
 export function moveByKey(event) {
   const way = arrows[event.key]
   if (!way) return false
   const far = event.shiftKey ? 5 * step : step
-  picture.moveBy(way[0] * far, way[1] * far)
+  picture.moveBy(-way[0] * far, -way[1] * far)
   return true
 }

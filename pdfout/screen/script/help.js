@@ -3,6 +3,7 @@
 
 import * as picture from "/picture.js"
 import { moveByKey } from "/gestures.js"
+import { keep, read } from "/kept.js"
 import * as measuring from "/measuring.js"
 import { rest } from "/pointing.js"
 import { real } from "/ruler.js"
@@ -46,16 +47,5 @@ function press(event) {
 
 document.addEventListener("keydown", press)
 document.getElementById("help-open").onclick = () => help.showModal()
-try {
-  anywhere.checked = localStorage.getItem(name) === null
-} catch {
-  // A browser that keeps nothing has the usual.
-}
-anywhere.onchange = () => {
-  try {
-    if (anywhere.checked) localStorage.removeItem(name)
-    else localStorage.setItem(name, "yes")
-  } catch {
-    // It holds as long as the page is open.
-  }
-}
+anywhere.checked = read(name) === null
+anywhere.onchange = () => keep(name, anywhere.checked ? null : "yes")

@@ -12,6 +12,7 @@
 //	measuring.js from one place to another
 //	ruler.js     how large the screen is
 //	help.js      which keys there are
+//	kept.js      what a browser keeps from one day to the next
 //
 // Each keeps to itself what it knows, and hears from here when the picture is another.
 
@@ -27,35 +28,37 @@ import "/gestures.js"
 import "/ruler.js"
 import "/help.js"
 
-let asked = 0 // how often; an answer that was overtaken is not put in place
+let asking = null // what was asked for last; what it overtakes is given up, and not put in place
 
 // ask asks for what is looked at, as it is now, and puts it in place. Where the file has
 // changed that is said aloud.
-async function ask(saved) {
-  const mine = ++asked
+async function ask() {
+  asking?.abort()
+  const mine = asking = new AbortController()
   let answer, text
   try {
-    answer = await fetch("/now" + location.search)
+    answer = await fetch("/now" + location.search, { signal: mine.signal })
     text = await answer.text()
   } catch {
-    running(false)
+    if (!mine.signal.aborted) running(false)
     return
   }
-  if (mine !== asked) return
+  if (mine.signal.aborted) return
   if (!answer.ok) {
     location.reload() // the page itself tells why
     return
   }
   // The list of lines is as long as all else together, and closed as a rule: it comes when the
   // picture is on the screen.
+  const before = facts().version
   const regions = regionsOf(text), last = regions.length - 1
   arrive(put(regions, 0, last))
   requestAnimationFrame(() => setTimeout(() => {
-    if (mine !== asked) return
+    if (mine.signal.aborted) return
     put(regions, last, regions.length)
     pointing.arrive()
   }))
-  if (saved) document.getElementById("said").textContent = facts().said
+  if (facts().version !== before) document.getElementById("said").textContent = facts().said
 }
 
 // arrive tells each part of the page which regions are new to it.
@@ -93,7 +96,7 @@ function choose(event) {
   if (!link || event.button || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return
   event.preventDefault()
   if (link.href !== location.href) history.pushState(null, "", link.href)
-  ask(false)
+  ask()
 }
 
 // reach brings a link of a row that scrolls into sight: by itself a browser leaves one where it is
@@ -104,7 +107,7 @@ function reach(event) {
 
 document.addEventListener("click", choose)
 document.addEventListener("focusin", reach)
-addEventListener("popstate", () => ask(false))
+addEventListener("popstate", ask)
 arrive(new Set(["drawing"]))
 document.fonts.ready.then(toChosen) // in other letters it lay elsewhere
-follow(version => { if (version !== facts().version) ask(true) }, running)
+follow(version => { if (version !== facts().version) ask() }, running)

@@ -2,9 +2,9 @@
 // what lies between them. A place catches a corner or an end of a line nearby, or else the line;
 // with Alt it is free. The picture can be moved meanwhile by the pointer.
 
-import { board, keepInSight, middle, over, pictured, points, spot, stage } from "/picture.js"
+import { keepInSight, make, middle, over, pictured, points, spot, stage } from "/picture.js"
 import { nearest, nearestCorner } from "/lines.js"
-import { onTap } from "/gestures.js"
+import { arrows, onTap } from "/gestures.js"
 import { sleep } from "/pointing.js"
 
 const button = document.getElementById("measure")
@@ -14,6 +14,7 @@ const ring = "M-7 0A7 7 0 1 1 7 0A7 7 0 1 1 -7 0Z", cross = "M-14 0H-4M4 0H14M0 
 const step = 16, fineStep = 1 // that the arrow keys move the cross
 
 let measuring = false
+let measured = "" // the picture that is measured in, as an address
 let from = null // the end that is set; null before
 let to = null // the other, when it is set as well
 let raw = null // where the cross is, before it catches anything
@@ -31,11 +32,17 @@ function caught(place) {
 function start() {
   if (!pictured()) return
   measuring = true
-  from = to = null
   sleep(true)
   button.setAttribute("aria-pressed", "true")
   stage.classList.add("measuring")
   stage.focus({ preventScroll: true })
+  begin()
+}
+
+// begin asks for the first end.
+function begin() {
+  measured = shown()
+  from = to = null
   say("Set one end: click, or move the cross with the arrow keys and press Enter.")
   moveTo(middle())
 }
@@ -52,10 +59,20 @@ export function stop() {
 export const isMeasuring = () => measuring
 export const toggle = () => measuring ? stop() : start()
 
-// arrive ends what was measured in a picture that is there no longer.
+// arrive goes on in a picture that has come, and begins anew where it is another one: what lies
+// at a place of the one lies elsewhere in the other.
 export function arrive() {
-  if (measuring && !pictured()) stop()
-  else if (measuring) draw()
+  if (!measuring) return
+  if (!pictured()) stop()
+  else if (measured !== shown()) begin()
+  else draw()
+}
+
+// shown is the picture that is shown, as an address; which part of it is looked at is all one.
+function shown() {
+  const address = new URLSearchParams(location.search)
+  address.delete("part")
+  return address.toString()
 }
 
 function moveTo(place) {
@@ -93,7 +110,7 @@ async function ask(place, aloud) {
     const words = await found.text()
     if (found.ok && measuring && from === first) say(words, aloud)
   } catch {
-    say("tuckmark has ended: nothing can be measured.", true)
+    if (measuring) say("tuckmark has ended: nothing can be measured.")
   }
   asking = false
   const waiting = next
@@ -111,12 +128,9 @@ function say(words, aloud = true) {
 function draw() {
   over.querySelector(".measure")?.remove()
   const other = to ?? at
-  const group = document.createElementNS(board.namespaceURI, "g")
-  group.setAttribute("class", "measure")
+  const group = make("g", { class: "measure" })
   const path = (name, d, place) => {
-    const p = document.createElementNS(board.namespaceURI, "path")
-    p.setAttribute("class", name)
-    p.setAttribute("d", d)
+    const p = make("path", { class: name, d })
     if (place) p.style.transform = `translate(${place.x}px, ${place.y}px) scale(var(--point))`
     group.append(p)
   }
@@ -128,8 +142,6 @@ function draw() {
   if (at !== to) path(at === raw ? "cross" : "cross caught", at === raw ? cross : cross + ring, at)
   over.append(group)
 }
-
-const arrows = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
 
 // key takes a key while somebody measures, and reports whether it is one of these.
 export function key(event) {

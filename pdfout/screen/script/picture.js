@@ -161,6 +161,13 @@ export function keepInSight(at) {
   if (right || down) moveBy(-right * look.scale, -down * look.scale)
 }
 
+// make makes an element that is drawn over the picture.
+export function make(name, attributes) {
+  const element = document.createElementNS(board.namespaceURI, name)
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value)
+  return element
+}
+
 // pictured reports whether there is a picture.
 export const pictured = () => look !== null
 

@@ -2,7 +2,7 @@
 // the picture or in the list, is told beside the picture and has a bright line laid over it.
 // That stays until something else is pointed at, or Esc is pressed: it can be read in peace.
 
-import { board, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
+import { make, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
 import { boxOfFirst, linesOf, nearest } from "/lines.js"
 import { isDragging, onTap } from "/gestures.js"
 
@@ -61,12 +61,10 @@ function point(at) {
 
 // lay lays bright lines over those of the picture, each where it lies, and as far as it shows.
 function lay(paths) {
-  const all = document.createElementNS(board.namespaceURI, "g")
-  all.setAttribute("class", "pointed")
+  const all = make("g", { class: "pointed" })
   for (const [path, m] of paths) {
-    const group = all.appendChild(document.createElementNS(board.namespaceURI, "g"))
-    group.setAttribute("transform", `matrix(${m.a} ${m.b} ${m.c} ${m.d} ${m.e} ${m.f})`)
-    const bright = group.appendChild(document.createElementNS(board.namespaceURI, "path"))
+    const group = all.appendChild(make("g", { transform: `matrix(${m.a} ${m.b} ${m.c} ${m.d} ${m.e} ${m.f})` }))
+    const bright = group.appendChild(make("path", {}))
     for (const name of ["d", "clip-path"]) {
       if (path.hasAttribute(name)) bright.setAttribute(name, path.getAttribute(name))
     }

@@ -2,7 +2,7 @@
 // them, in the picture, and a button beside its words that goes there. Of a mistake that is the
 // picture of before.
 
-import { board, over, pictured } from "/picture.js"
+import { make, over, pictured } from "/picture.js"
 import { linesOf } from "/lines.js"
 import { goTo } from "/pointing.js"
 
@@ -34,11 +34,6 @@ export function arrive() {
 
 // number is the number of a notice, half way along a line, beside so many others.
 function number(button, points, before) {
-  const make = (name, attributes) => {
-    const element = document.createElementNS(board.namespaceURI, name)
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value)
-    return element
-  }
   const at = halfWay(points)
   const group = make("g", { class: "number-at" })
   group.style.transform = `translate(${at.x}px, ${at.y}px) scale(var(--point)) translateX(${before * 24}px)`

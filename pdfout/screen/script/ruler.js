@@ -2,6 +2,7 @@
 // bar on it once. What is kept is how many dots of the screen are a mm: zoom of the browser
 // changes how many of them are a point. It is kept in this browser, and holds for its screen.
 
+import { keep, read } from "/kept.js"
 import { facts } from "/regions.js"
 import { pictured, realSize, setReal } from "/picture.js"
 
@@ -22,14 +23,8 @@ const bars = {
 
 let long = 0 // of the bar, in mm
 
-// stored is how many dots are a mm, in this browser; 0 where nobody has said, or it keeps nothing.
-function stored() {
-  try {
-    return Number(localStorage.getItem(name)) || 0
-  } catch {
-    return 0
-  }
-}
+// stored is how many dots are a mm, in this browser; 0 where nobody has said.
+const stored = () => Number(read(name)) || 0
 
 let dots = stored()
 
@@ -74,11 +69,7 @@ function longer(by) {
 function close() {
   if (dialog.returnValue !== "set") return
   dots = Number(slide.value) / long * devicePixelRatio
-  try {
-    localStorage.setItem(name, String(dots))
-  } catch {
-    // Then it holds as long as the page is open.
-  }
+  keep(name, String(dots))
   tellReal()
   realSize()
 }
