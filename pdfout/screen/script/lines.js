@@ -11,10 +11,17 @@ let all = null // of the picture; null before it is read
 // forget is called when the picture is another.
 export function forget() { all = null }
 
-// linesOf returns the lines with a name that are drawn, all or those at a piece and a name.
+// The roles of the lines that bound a piece.
+const bounding = ["cutting line", "place on the fold", "edge of the block"]
+
+// linesOf returns the lines with a name that are drawn, all or those at a piece and a name. A
+// piece as a whole is the lines that bound it, or all where none does.
 export function linesOf(piece, line) {
   all ??= read()
-  return piece === undefined ? all : all.filter(l => l.piece === piece && (l.line === line || line === ""))
+  if (piece === undefined) return all
+  const found = all.filter(l => l.piece === piece && (l.line === line || line === ""))
+  const bounds = line === "" ? found.filter(l => bounding.includes(l.role?.dataset.role)) : []
+  return bounds.length > 0 ? bounds : found
 }
 
 // read reads all lines of the picture.
@@ -107,14 +114,16 @@ function boxOf(points) {
   return box
 }
 
-// boxOfFirst is the box of the first of some lines, as far as it shows.
+// boxOfFirst is the box of those of some lines that lie in one part with the first, as far as
+// they show.
 export function boxOfFirst(lines) {
-  const first = lines[0]
-  const box = boxOf(lines.filter(l => l.path === first.path).flatMap(l => l.points))
-  if (!first.clip) return box
+  const part = line => line.path.closest(".part")
+  const together = lines.filter(l => part(l) === part(lines[0]))
+  const box = boxOf(together.flatMap(l => l.points))
+  const clip = lines[0].clip ?? box
   return {
-    left: Math.max(box.left, first.clip.left), right: Math.min(box.right, first.clip.right),
-    top: Math.max(box.top, first.clip.top), bottom: Math.min(box.bottom, first.clip.bottom),
+    left: Math.max(box.left, clip.left), right: Math.min(box.right, clip.right),
+    top: Math.max(box.top, clip.top), bottom: Math.min(box.bottom, clip.bottom),
   }
 }
 
