@@ -58,9 +58,17 @@ func (b Board) caption(p Part) string {
 	if p.Name == "" {
 		return ""
 	}
-	words := text.Shorten(p.Name, ink.Plain(b.Caption/paper.Pt), p.Box.Width())
+	words := text.Shorten(p.Name, captionStyle(b.Caption), p.Box.Width())
+	return captionText(words, b.Caption, -captionUnder*b.Caption)
+}
+
+// captionStyle is the style of letters of a size in mm.
+func captionStyle(letters float64) ink.Style { return ink.Plain(letters / paper.Pt) }
+
+// captionText writes words on the board itself, not on paper, with their foot so far down.
+func captionText(words string, letters, down float64) string {
 	return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n",
-		number(-captionUnder*b.Caption), number(b.Caption), html.EscapeString(words))
+		number(down), number(letters), html.EscapeString(words))
 }
 
 // number writes mm to 0.01.

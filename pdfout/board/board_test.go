@@ -25,5 +25,5 @@ func TestBoardIsWritten(t *testing.T) {
 }
 
 func TestNothingIsAnEmptyBoard(t *testing.T) {
-	assert.Empty(t, Flow(nil).Parts)
+	assert.Empty(t, flow(nil).Parts)
 }

@@ -27,9 +27,9 @@ const (
 	rowLengths = 60
 )
 
-// Flow lays parts, of which only the sizes of their boxes are known, on a board, and numbers
+// flow lays parts, of which only the sizes of their boxes are known, on a board, and numbers
 // those that have no number. No parts make an empty board.
-func Flow(parts []Part) Board {
+func flow(parts []Part) Board {
 	if len(parts) == 0 {
 		return Board{}
 	}

@@ -23,7 +23,7 @@ func TestFlow(t *testing.T) {
 		for i, p := range parts {
 			sizes[i] = p.Box.Max
 		}
-		b := Flow(parts)
+		b := flow(parts)
 		require.Len(t, b.Parts, len(sizes))
 		free := plane.Box{Max: b.Size}.Grown(-b.Caption)
 		for i, p := range b.Parts {
@@ -69,7 +69,7 @@ func TestFlowIsAboutAScreen(t *testing.T) {
 				parts = append(parts, c.part)
 			}
 			rows := map[float64]bool{}
-			for _, p := range Flow(parts).Parts {
+			for _, p := range flow(parts).Parts {
 				rows[p.Box.Min.Y] = true
 			}
 			assert.Len(t, rows, c.rows)

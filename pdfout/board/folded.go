@@ -46,7 +46,7 @@ func Folded(pieces []mark.Pressed) Board {
 	for _, p := range pairs {
 		parts = append(parts, p.part(letters))
 	}
-	return Flow(append(parts, shadeKey(shown, letters)...))
+	return flow(append(parts, shadeKey(shown, letters)...))
 }
 
 // beside says what lies beside a piece with its folds in: the piece flat, or the block it is cut from.

@@ -19,7 +19,7 @@ func (b Board) Lots() []Board {
 	}
 	var all []Board
 	for lot := range slices.Chunk(named, most) {
-		all = append(all, Flow(slices.Concat(lot, keys)))
+		all = append(all, flow(slices.Concat(lot, keys)))
 	}
 	return all
 }

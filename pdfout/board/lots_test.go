@@ -24,7 +24,7 @@ func TestLots(t *testing.T) {
 		for range keys {
 			parts = append(parts, oblong("", 15, 10))
 		}
-		whole := Flow(parts)
+		whole := flow(parts)
 		sizes := map[string]plane.Point{}
 		for _, p := range whole.Parts {
 			sizes[p.Name] = p.Box.Max.Sub(p.Box.Min)

@@ -22,9 +22,9 @@ func Pages(book *pdfout.Book) Board {
 			Elements: sync.OnceValue(func() string {
 				picture := ink.NewPicture("page-"+strconv.Itoa(p.Number), p.Size)
 				book.DrawPage(picture, p.Number)
-				return fmt.Sprintf(`<path class="paper" d="M0 0h%sv%sh-%sz" fill="#ffffff"/>`+"\n", number(p.Size.X), number(p.Size.Y), number(p.Size.X)) + picture.Elements()
+				return paperBox(p.Size) + picture.Elements()
 			}),
 		})
 	}
-	return Flow(parts)
+	return flow(parts)
 }

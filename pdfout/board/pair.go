@@ -10,7 +10,6 @@ import (
 	"tuckmark/marking/plane"
 	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
 )
 
@@ -71,7 +70,7 @@ func (p pair) size() plane.Point {
 // part is the pair as part of a board whose captions are of a size.
 func (p pair) part(letters float64) Part {
 	size := p.size()
-	style := ink.Plain(noteSize * letters / paper.Pt)
+	style := captionStyle(noteSize * letters)
 	var lines []string
 	for _, note := range p.notes {
 		lines = append(lines, text.WrapMeasures(wording.Capital(note)+".", style, size.X-2*margin)...)

@@ -1,8 +1,6 @@
 package board
 
 import (
-	"fmt"
-	"html"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,24 +8,25 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: the key of folded pieces has a shade for every number of layers that lies
 // anywhere on them, made of as many layers, and what of their lines is drawn otherwise than on
 // sheets. Keys have no name: nobody looks at one alone.
 
-// The key, in sizes of its letters: a sample of a shade, a sample of a line and the width of a
-// flap beside it, and from one line of text to the next.
+// The key, in sizes of its letters: a sample of a shade, and how far under it its number stands, a
+// sample of a line, the width of a flap beside it, and of the shadow on its other side, how far
+// apart soft lines end, and from one line of text to the next. Soft lines begin three times as near.
 const (
-	swatchSide = 3.0
-	sampleLong = 4.0
-	sampleFlap = 0.6
-	keyStep    = 1.6
+	swatchSide   = 3.0
+	swatchNumber = 1.2
+	sampleLong   = 4.0
+	sampleFlap   = 0.6
+	sampleShadow = 0.2
+	sampleSoft   = 0.25
+	softNarrower = 3.0
+	keyStep      = 1.6
 )
-
-// captionStyle is the style of letters of a size in mm.
-func captionStyle(letters float64) ink.Style { return ink.Plain(letters / paper.Pt) }
 
 // shadeKey shows how dark how many layers of cloth are, and the lines of folds; none where pieces have
 // no folds.
@@ -82,7 +81,7 @@ func (k shades) draw(size plane.Point) string {
 			layers = append(layers, box.Outline())
 		}
 		words := strconv.Itoa(n)
-		ink.Write(picture, plane.Point{X: left + (side-style.Width(words))/2, Y: top - side - 1.2*k.letters}, style, words)
+		ink.Write(picture, plane.Point{X: left + (side-style.Width(words))/2, Y: top - side - swatchNumber*k.letters}, style, words)
 	}
 	top -= side + step
 	var washes strings.Builder
@@ -119,7 +118,7 @@ func samplesOf(pieces []mark.Pressed) []sample {
 				line := sampleLine(at, letters)
 				ink.DrawLines(d, pressedPen(edge.role), line)
 				flap := plane.Box{Min: at, Max: line[1].Add(plane.Point{Y: sampleFlap * letters})}.Outline()
-				shadow := plane.Box{Min: at.Sub(plane.Point{Y: sampleFlap * letters / 3}), Max: line[1]}.Outline()
+				shadow := plane.Box{Min: at.Sub(plane.Point{Y: sampleShadow * letters}), Max: line[1]}.Outline()
 				return on.cloth([]plane.Path{flap, flap, flap}) + on.shadows([]plane.Path{shadow, shadow})
 			}})
 		}
@@ -133,9 +132,9 @@ func samplesOf(pieces []mark.Pressed) []sample {
 	if slices.ContainsFunc(pieces, func(p mark.Pressed) bool { return len(p.Fullness) > 0 }) {
 		all = append(all, sample{"cloth that is let go", func(_ *ink.Picture, on surface, at plane.Point, letters float64) string {
 			var lines []plane.Path
-			for _, up := range []float64{-0.25, 0, 0.25} {
+			for _, up := range []float64{-sampleSoft, 0, sampleSoft} {
 				line := sampleLine(at, letters)
-				line[0].Y, line[1].Y = line[0].Y+up*letters/3, line[1].Y+up*letters
+				line[0].Y, line[1].Y = line[0].Y+up*letters/softNarrower, line[1].Y+up*letters
 				lines = append(lines, line)
 			}
 			return on.fullness(lines)
@@ -157,6 +156,6 @@ func alikeNote(names []string, letters float64) []Part {
 	note := "alike in all views: " + strings.Join(names, ", ")
 	size := plane.Point{X: captionStyle(letters).Width(note) + letters, Y: keyStep * letters}
 	return []Part{{Box: plane.Box{Max: size}, Elements: func() string {
-		return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n", number(letters), number(letters), html.EscapeString(note))
+		return captionText(note, letters, letters)
 	}}}
 }

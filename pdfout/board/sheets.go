@@ -49,7 +49,7 @@ func Sheets(book *pdfout.Book) Board {
 			}),
 		})
 	}
-	return Flow(parts)
+	return flow(parts)
 }
 
 // pageNumbers are the numbers of the pages of a sheet.
@@ -72,9 +72,9 @@ func paperOf(s pdfout.SheetPlan) string {
 	}
 	var out string
 	if blank.Len() > 0 {
-		out = fmt.Sprintf(`<path class="blank" d="%s" fill="#ffffff" fill-opacity="0.3"/>`+"\n", blank.String())
+		out = fmt.Sprintf(`<path class="blank" d="%s" fill="%s" fill-opacity="0.3"/>`+"\n", blank.String(), paperFill)
 	}
-	return out + fmt.Sprintf(`<path class="paper" d="%s" fill="#ffffff"/>`+"\n", printed.String())
+	return out + fmt.Sprintf(`<path class="paper" d="%s" fill="%s"/>`+"\n", printed.String(), paperFill)
 }
 
 // gridOf draws how pages cut a sheet; nothing of one page.

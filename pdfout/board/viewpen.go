@@ -23,8 +23,8 @@ var viewPens = [...]struct {
 	{ink.Colour{0.15, 0.15, 0.15}, mark.FoldEdge},   // nearly black, long dashes
 }
 
-// How wide the lines of views are, in mm: cut edges, the stitching of tucks, and others. More views than there are pens
-// have the same ones, half as wide again.
+// How wide the lines of views are, in mm: cut edges, others, and the stitching of tucks. More views
+// than there are pens have the same ones, half as wide again. Lines that all views have are finer.
 const (
 	viewEdge      = 0.55
 	viewLine      = 0.35
@@ -56,6 +56,5 @@ func sharedPen(role mark.Role) ink.Pen {
 	if role == mark.Cut {
 		wide = sharedEdge
 	}
-	pen := pressedPen(role)
-	return pen.In(wide, ink.Grey())
+	return pressedPen(role).In(wide, ink.Grey())
 }

@@ -11,8 +11,8 @@ import (
 )
 
 // Rules of this file: the pieces of several views of a file, with their folds in, are looked at side
-// by side, each view in a column of its own, or laid over each other. Pieces that are alike in all views
-// are left out, and named; where all are, all are shown.
+// by side, each view in a column of its own, or laid over each other. Pieces that are alike in all
+// views are left out, and named; where all are, all are shown.
 
 // View is the pieces of a view.
 type View struct {
@@ -81,11 +81,11 @@ func LaidOver(views []View) Board {
 	if len(parts) > 0 {
 		parts = append(parts, viewKey(views, letters))
 	}
-	return Flow(append(parts, alikeNote(alike, letters)...))
+	return flow(append(parts, alikeNote(alike, letters)...))
 }
 
-// differing returns the pieces of views, in the order in which they come first, that are not alike in all
-// of them, and the names of those that are. Where all are alike, it returns all.
+// differing returns the pieces of views, in the order in which they come first, that are not alike
+// in all of them, and the names of those that are. Where all are alike, it returns all.
 func differing(views []View) (pieces []viewed, alike []string) {
 	var all []viewed
 	for i, v := range views {
@@ -181,6 +181,10 @@ func overSide(v viewed, views []View) side {
 	return s
 }
 
+// viewSample is how long a line is in the key of views, in sizes of its letters: as long as lets all
+// rhythms be seen.
+const viewSample = 6.0
+
 // viewKey shows the pens of views.
 func viewKey(views []View, letters float64) Part {
 	wide := 0.0
@@ -192,14 +196,14 @@ func viewKey(views []View, letters float64) Part {
 	for _, name := range names {
 		wide = max(wide, style.Width(name))
 	}
-	long := 6 * letters
-	size := plane.Point{X: 2*margin + long + letters + wide, Y: 2*margin + 1.6*letters*float64(len(names))}
+	long := viewSample * letters
+	size := plane.Point{X: 2*margin + long + letters + wide, Y: 2*margin + keyStep*letters*float64(len(names))}
 	return Part{Box: plane.Box{Max: size}, Elements: func() string {
 		var out strings.Builder
 		out.WriteString(paperBox(size))
 		picture := ink.NewPicture("views-key", size)
 		for i, name := range names {
-			y := margin + 1.6*letters*(float64(i)+0.5)
+			y := margin + keyStep*letters*(float64(i)+0.5)
 			pen := sharedPen(mark.Cut)
 			if i > 0 {
 				pen = viewPen(i-1, mark.Cut)
