@@ -21,6 +21,9 @@ type boards struct {
 // board is the picture that is looked at, with all its parts.
 func (s *Scene) board(c Choice, view *View) (*picture, error) {
 	c.Part = 0
+	if c.Show == Views {
+		c.View = "" // all are in it
+	}
 	s.boards.mutex.Lock()
 	draw, known := s.boards.asked[c]
 	if !known {

@@ -14,9 +14,13 @@ import (
 
 // layer is what can be shown or hidden together.
 type layer struct {
-	ID, Name string
-	Sample   template.HTML // elements: a piece of such a line, in a box of sampleWide by sampleHigh
+	Role   string // as the picture has it, or gridLayer
+	Name   string
+	Sample template.HTML // elements: a piece of such a line, in a box of sampleWide by sampleHigh
 }
+
+// ID is the layer's name in an id, in which no space may be.
+func (l layer) ID() string { return strings.ReplaceAll(l.Role, " ", "-") }
 
 // The size of a sample, and how far along it the letter of its line stands, in mm.
 const (

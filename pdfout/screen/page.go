@@ -68,6 +68,9 @@ func settled(c Choice, view *View, views int) Choice {
 	if c.Show == Views && views < 2 {
 		c = c.Showing(Sheets)
 	}
+	if c.Show != Figures {
+		c.Units = OwnUnit
+	}
 	switch {
 	case c.Show == Folded && c.Lay == Half, c.Show == Views && c.Lay == Overlay:
 	case c.Show == Figures && c.Lay == Beside && views > 1:

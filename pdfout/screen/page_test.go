@@ -117,6 +117,7 @@ func TestEveryPageIsSound(t *testing.T) {
 					}
 					if id := e.attributes["id"]; id != "" {
 						assert.False(t, ids[id], "%s, %v: the id %s is there twice", name, c, id)
+						assert.False(t, strings.ContainsAny(id, " \t\n\f\r"), "%s, %v: the id %q has a space, which HTML forbids", name, c, id)
 						ids[id] = true
 					}
 					assert.NotContains(t, []string{"style", "b>", "iframe", "form action"}, e.name)
@@ -285,6 +286,7 @@ func TestWaysThatAreNotThere(t *testing.T) {
 		{Choice{Show: Views, Lay: Half}, Choice{Show: Views}},
 		{Choice{Show: Figures, Lay: Beside}, Choice{Show: Figures, Lay: Beside}},
 		{Choice{Show: Figures, Lay: Half}, Choice{Show: Figures}},
+		{Choice{Show: Pages, Units: AllUnits}, Choice{Show: Pages}},
 		{Choice{View: "gone"}, Choice{}},
 	} {
 		assert.Equal(t, c.settled, newPage(sceneOf(t, "", "round"), c.asked).Choice, "%+v", c.asked)
@@ -338,7 +340,7 @@ func TestWhatIsToldOfALine(t *testing.T) {
 	scene := sceneOf(t, "")
 	all := elements(t, written(t, "page", scene, Choice{}))
 	lines := byID(t, all, "lines").text
-	for _, words := range []string{"Front " + nasty, "neck, cutting line", "sewn 6\u00a015/16\u00a0in", "plum.toml:12, plum.toml:31"} {
+	for _, words := range []string{"Front " + nasty, "neck, cutting line", "sewn 6\u00a015/16\u00a0in", "! Look at this: gap 0\u00a0in", "plum.toml:12, plum.toml:31"} {
 		assert.Contains(t, lines, words)
 	}
 	line := scene.Views[0].Told()[1].At

@@ -3,7 +3,6 @@ package screen
 import (
 	"bytes"
 	"embed"
-	"io"
 	"io/fs"
 	"mime"
 	"net/http"
@@ -135,6 +134,5 @@ func (s *Site) length(w http.ResponseWriter, r *http.Request) {
 		http.Error(w, "that is no length", http.StatusBadRequest)
 		return
 	}
-	w.Header().Set("Content-Type", "text/plain; charset=utf-8")
-	_, _ = io.WriteString(w, words)
+	send(w, "text/plain; charset=utf-8", []byte(words))
 }
