@@ -62,18 +62,19 @@ func readFace(name string, ttf []byte) *face {
 		panic("the embedded font " + name + " cannot be read: " + err.Error())
 	}
 	f := &face{name: name, data: ttf, font: read}
+	var buf sfnt.Buffer
 	for r := range f.usual {
-		f.usual[r] = f.lookUp(rune(r))
+		f.usual[r] = f.lookUp(rune(r), &buf)
 	}
 	return f
 }
 
 // lookUp looks a letter up in the face; one that it has not is as wide as what it has instead.
-func (f *face) lookUp(r rune) letter {
-	var buf sfnt.Buffer
+// The buffer may have been used before.
+func (f *face) lookUp(r rune, buf *sfnt.Buffer) letter {
 	em := fixed.I(int(f.font.UnitsPerEm()))
-	glyph, err := f.font.GlyphIndex(&buf, r)
-	step, _ := f.font.GlyphAdvance(&buf, glyph, em, font.HintingNone)
+	glyph, err := f.font.GlyphIndex(buf, r)
+	step, _ := f.font.GlyphAdvance(buf, glyph, em, font.HintingNone)
 	return letter{float64(step) / float64(em), err == nil && glyph != 0}
 }
 
@@ -82,7 +83,7 @@ func (f *face) letterOf(r rune) letter {
 	if r >= 0 && r < usualLetters {
 		return f.usual[r]
 	}
-	return f.lookUp(r)
+	return f.lookUp(r, new(sfnt.Buffer))
 }
 
 // CanPrint reports whether the embedded fonts, the regular and the bold one,
