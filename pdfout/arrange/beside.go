@@ -29,7 +29,6 @@ func besideEachOther(sheets []Sheet) []Sheet {
 	slices.SortStableFunc(bySize, func(a, b int) int { return cmp.Compare(area(a), area(b)) })
 	with := slices.Clone(sheets)
 	gone := make([]bool, len(sheets))
-	rooms := make([][]plane.Box, len(sheets)) // nil where it is not known
 	for _, own := range bySize {
 		if len(with[own].Pieces) > 1 {
 			continue // others lie beside it
@@ -39,11 +38,8 @@ func besideEachOther(sheets []Sheet) []Sheet {
 			if i == own || gone[i] {
 				continue
 			}
-			if rooms[i] == nil {
-				rooms[i] = with[i].room()
-			}
-			if p, found := with[i].placeFor(guest, rooms[i]); found {
-				with[i], rooms[i] = with[i].with([]Packed{p}), nil
+			if p, found := with[i].placeFor(guest); found {
+				with[i] = with[i].with([]Packed{p})
 				gone[own] = true
 				break
 			}
@@ -60,9 +56,14 @@ func besideEachOther(sheets []Sheet) []Sheet {
 
 // placeFor returns where a parcel of a large piece lies on a sheet that has room: as it was
 // drawn rather than turned, where the fewest of its short marks are cut by joins.
-func (s *Sheet) placeFor(p Parcel, room []plane.Box) (best Packed, found bool) {
-	k := Packing{free: room}
-	for _, lies := range []Parcel{p, p.QuarterTurned()} {
+func (s *Sheet) placeFor(p Parcel) (best Packed, found bool) {
+	lying := []Parcel{p, p.QuarterTurned()}
+	unlettered := Packing{free: s.clear()}
+	if !slices.ContainsFunc(lying, func(p Parcel) bool { return len(unlettered.places(p)) > 0 }) {
+		return best, false // most are, and nothing has to be lettered for them
+	}
+	k := Packing{free: s.room()}
+	for _, lies := range lying {
 		fewest := math.MaxInt
 		for _, at := range k.places(lies) {
 			one := Packed{lies, at}
@@ -77,8 +78,8 @@ func (s *Sheet) placeFor(p Parcel, room []plane.Box) (best Packed, found bool) {
 	return best, found
 }
 
-// room is what is free on the pages of the sheet that are printed.
-func (s *Sheet) room() []plane.Box {
+// clearBoxes are what is free of lines and pieces on the pages of the sheet that are printed.
+func (s *Sheet) clearBoxes() []plane.Box {
 	free := s.freeBoxes(s.obstacles(), s.Grid.Box())
 	for row := range s.Grid.Rows {
 		for column := range s.Grid.Columns {
@@ -87,6 +88,12 @@ func (s *Sheet) room() []plane.Box {
 			}
 		}
 	}
+	return free
+}
+
+// roomBoxes are what of that is free of signs and panels as well.
+func (s *Sheet) roomBoxes() []plane.Box {
+	free := s.clear()
 	for _, told := range s.toldRooms() {
 		free = without(free, told)
 	}

@@ -41,8 +41,9 @@ type Sheet struct {
 	// Tells are the names of the pieces whose panels have come here from other pages.
 	Tells []string
 	// toldRooms are kept clear round the signs and the panels of its pieces where other pieces
-	// are put beside these. All copies of a sheet share them: it is tried with many others.
-	toldRooms func() []plane.Box
+	// are put beside these; clear and room are what is free for those, without them and with
+	// them. All copies of a sheet share them: it is tried with many others.
+	toldRooms, clear, room func() []plane.Box
 }
 
 // NewSheet makes a sheet of which some cells are printed.
@@ -56,6 +57,7 @@ func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
 		s.Part = pieces[0].Part
 	}
 	s.toldRooms = sync.OnceValue(func() []plane.Box { return toldRooms(pieces, g, cells) })
+	s.clear, s.room = sync.OnceValue(s.clearBoxes), sync.OnceValue(s.roomBoxes)
 	return s
 }
 
