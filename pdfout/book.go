@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"sync"
 
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout/arrange"
@@ -107,26 +108,37 @@ func (b *Book) all() []*laidSheet { return slices.Concat(b.forms, b.sheets) }
 
 // letter finds the places of the joins, numbered through all sheets, and of all that
 // is written on the sheets. What has no room there is on pages after them; paper that has
-// everything on one page grows instead.
+// everything on one page grows instead. Sheets are lettered at the same time: but for the
+// numbers of its joins nothing on one depends on another.
 func (b *Book) letter() {
 	next := 1
-	var all []*laidSheet
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
-		s.Letter()
-		if b.paper.WhollyOnOne() {
-			s.GrowForPanels(b.paper.Window().Height())
-		}
-		all = append(all, s)
-		for _, panels := range s.PanelPages() {
-			panels.Letter()
-			s.told = append(s.told, &laidSheet{Sheet: panels})
-		}
-		all = append(all, s.told...)
+	}
+	var lettered sync.WaitGroup
+	for _, s := range b.sheets {
+		lettered.Go(func() { b.letterSheet(s) })
+	}
+	lettered.Wait()
+	var all []*laidSheet
+	for _, s := range b.sheets {
+		all = append(append(all, s), s.told...)
 	}
 	if len(all) > len(b.sheets) {
 		b.sheets = all
 		b.number()
+	}
+}
+
+// letterSheet finds the places of all that is written on a sheet whose joins have been found.
+func (b *Book) letterSheet(s *laidSheet) {
+	s.Letter()
+	if b.paper.WhollyOnOne() {
+		s.GrowForPanels(b.paper.Window().Height())
+	}
+	for _, panels := range s.PanelPages() {
+		panels.Letter()
+		s.told = append(s.told, &laidSheet{Sheet: panels})
 	}
 }
 
