@@ -3,6 +3,7 @@ package screen
 import (
 	"fmt"
 	"html/template"
+	"strconv"
 	"sync"
 
 	"tuckmark/marking/mark"
@@ -57,13 +58,21 @@ func (s *Scene) draw(c Choice, view *View) (*picture, error) {
 		p.Lot = c.Lot
 	}
 	for _, lot := range lots {
-		first, last := lot.Span()
-		p.Lots = append(p.Lots, fmt.Sprintf("%d to %d", first, last))
+		p.Lots = append(p.Lots, spanOf(lot))
 	}
 	p.Board = lots[p.Lot]
 	p.Elements = p.Board.Elements()
 	p.Layers = layers(p.Elements)
 	return p, nil
+}
+
+// spanOf is the numbers of the parts of a board: "1 to 100", or "101" of one.
+func spanOf(b board.Board) string {
+	first, last := b.Span()
+	if first == last {
+		return strconv.Itoa(first)
+	}
+	return fmt.Sprintf("%d to %d", first, last)
 }
 
 // lots are the boards of a view, or of all views, on which what is shown lies: one at least.

@@ -17,6 +17,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout"
+	"tuckmark/pdfout/board"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sets"
 )
@@ -249,6 +250,12 @@ func TestMorePagesThanOnePictureHas(t *testing.T) {
 	}
 	texts, _ := linksIn(elements(t, written(t, "page", sceneOf(t, ""), Choice{Show: Pages})), "lots")
 	assert.Empty(t, texts, "where one picture has all")
+}
+
+// The last lot may be of one.
+func TestSpanOfALot(t *testing.T) {
+	assert.Equal(t, "101 to 103", spanOf(board.Board{Parts: []board.Part{{Number: 101, Name: "a"}, {Number: 103, Name: "b"}, {Number: 104}}}))
+	assert.Equal(t, "101", spanOf(board.Board{Parts: []board.Part{{Number: 101, Name: "a"}}}))
 }
 
 // lines are how often a line of a piece is drawn in the picture.
