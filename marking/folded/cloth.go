@@ -9,9 +9,10 @@ import (
 )
 
 // Rules of this file. The cloth of a piece is parts, with no fold in them, and lines on
-// their right sides; where cloth ends is seen from both. One group of folds after the other takes it on: every cell of the plane
-// (plane.Cell) takes along what lies in it. Which of two parts lies on the other is a number,
-// their level. A tuck is a flap on the cloth beside it; a pleat lies under that.
+// their right sides; where cloth ends is seen from both. One group of folds after the other
+// takes it on: every cell of the plane (plane.Cell) takes along what lies in it. Which of two
+// parts lies on the other is a number, their level, however many groups there are. A tuck is a
+// flap on the cloth beside it; a pleat lies under that.
 
 // cloth is a piece at a stage of its folding.
 type cloth struct {
@@ -48,9 +49,12 @@ const (
 type axis struct{ origin, in plane.Point }
 
 // folded returns the cloth with a group of folds in.
-func (c cloth) folded(g piece.FlatGroup) cloth {
+func (c cloth) folded(g piece.FlatGroup) cloth { return c.foldedOver(g, c.span()).ranked() }
+
+// foldedOver returns the cloth with a group of folds in, whose levels lie so far apart.
+func (c cloth) foldedOver(g piece.FlatGroup, span int) cloth {
 	cells := g.Folding.Cells()
-	levels, span := levelsOf(g, cells), c.span()
+	levels := levelsOf(g, cells)
 	var next cloth
 	for i, cell := range cells {
 		lifted := func(level int) int {
@@ -86,6 +90,27 @@ func (c cloth) span() int {
 		most = max(most, p.level, -p.level)
 	}
 	return 2*most + 1
+}
+
+// ranked returns the cloth with its levels counted from 0, none left out: every folding makes
+// them many times as large, and there may be many.
+func (c cloth) ranked() cloth {
+	var levels []int
+	for _, p := range c.parts {
+		levels = append(levels, p.level)
+	}
+	for _, l := range c.lines {
+		levels = append(levels, l.level)
+	}
+	slices.Sort(levels)
+	levels = slices.Compact(levels)
+	for i := range c.parts {
+		c.parts[i].level, _ = slices.BinarySearch(levels, c.parts[i].level)
+	}
+	for i := range c.lines {
+		c.lines[i].level, _ = slices.BinarySearch(levels, c.lines[i].level)
+	}
+	return c
 }
 
 // levelsOf returns the levels of cells, no two of which are the same: of cells at one height the
@@ -146,7 +171,7 @@ func (c cloth) mirrored(a axis) cloth {
 // foldedOnBothSides returns the cloth of a whole piece with folds in that are known of one half
 // of it, and lie on the other as its image.
 func (c cloth) foldedOnBothSides(g piece.FlatGroup, a axis) cloth {
-	other := axis{a.origin, a.in.Mul(-1)}
-	near, far := c.half(a).folded(g), c.half(other).mirrored(a).folded(g).mirrored(a)
-	return cloth{append(near.parts, far.parts...), append(near.lines, far.lines...)}
+	other, span := axis{a.origin, a.in.Mul(-1)}, c.span()
+	near, far := c.half(a).foldedOver(g, span), c.half(other).mirrored(a).foldedOver(g, span).mirrored(a)
+	return cloth{append(near.parts, far.parts...), append(near.lines, far.lines...)}.ranked()
 }

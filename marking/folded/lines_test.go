@@ -1,6 +1,7 @@
 package folded_test
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -281,6 +282,34 @@ func TestExamples(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// Tucks that all run different ways are folded one after the other, and the flap of each lies on
+// the cloth, however many there are: its crease and its stitching are seen whole.
+func TestManyTucksAtManyAngles(t *testing.T) {
+	const count = 30
+	text := strings.Replace(square, "finished", "flat", 1)
+	for i := range count {
+		text += fmt.Sprintf("\n[line.l%d]\npoints = [[0, %.3f], [10, %.3f]]\n", i, 0.3+0.3*float64(i), 0.2+0.307*float64(i))
+	}
+	for i := range count {
+		text += fmt.Sprintf("\n[tuck.t%d]\nbeside = \"l%d\"\nside = \"top\"\nwidth = \"1/16\"\ncount = 1\nfirst = \"1/8\"\n", i, i)
+	}
+	p, pattern := made.Front(t, "0", text)
+	require.Len(t, p.Folded, count, "no two of them run the same way")
+	m := folded.Of(p, pattern.Unit, mark.OneHalf)
+	for _, role := range []mark.Role{mark.TuckFold, mark.TuckStitch} {
+		seen := map[string]float64{}
+		for _, one := range m.Marks {
+			if one.Role == role {
+				seen[one.Key] += one.Path.Length()
+			}
+		}
+		assert.Len(t, seen, count, "a %s of each tuck", role)
+		for key, long := range seen {
+			assert.Greater(t, long, 9.9*25.4, "%s, all the way across 10 in", key)
 		}
 	}
 }
