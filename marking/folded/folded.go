@@ -25,19 +25,12 @@ func All(pattern *garment.Pattern, halves mark.Halves) []mark.Pressed {
 // notes name are in a unit.
 func Of(p *piece.Piece, unit length.Unit, halves mark.Halves) mark.Pressed {
 	w := newWork(p, halves)
+	c, ok := w.folded()
+	if !ok {
+		w.leaveUnfolded()
+		c, _ = w.folded()
+	}
 	m := mark.Pressed{Key: p.Key, Name: p.Name, Halves: w.halves, Outline: w.outline(), Sewn: w.sewn(), Flat: w.flat()}
-	c := w.begin()
-	for _, g := range w.groups {
-		if w.whole && !g.OnAxis && hasEnds(g) {
-			c = c.foldedOnBothSides(g, w.axis)
-		} else {
-			c = c.folded(g)
-		}
-	}
-	c = w.finish(c)
-	if w.whole && w.halves == mark.OneHalf {
-		c = c.half(w.axis)
-	}
 	pile := newPile(c.parts, w.frame())
 	m.Layers, m.Counts = pile.layers(append(places(m.Outline, w.groups), w.pleatPlaces()...))
 	outline := plane.NewTree(m.Outline)
@@ -57,6 +50,32 @@ func Of(p *piece.Piece, unit length.Unit, halves mark.Halves) mark.Pressed {
 	m.Marks = append(m.Marks, w.onTop()...)
 	m.Notes = w.notes(unit)
 	return m
+}
+
+// mostParts bounds into how many parts the folds of a piece may part its cloth: as many as a
+// hundred tucks one way and fifty the other make. More would take a browser long, and nobody
+// could tell them apart.
+const mostParts = 50_000
+
+// folded returns the cloth with all folds in; ok is false where they would part it into too
+// many parts.
+func (w *work) folded() (c cloth, ok bool) {
+	c = w.begin()
+	for _, g := range w.groups {
+		if len(c.parts)*len(g.Folding.Cells()) > mostParts {
+			return cloth{}, false
+		}
+		if w.whole && !g.OnAxis && hasEnds(g) {
+			c = c.foldedOnBothSides(g, w.axis)
+		} else {
+			c = c.folded(g)
+		}
+	}
+	c = w.finish(c)
+	if w.whole && w.halves == mark.OneHalf {
+		c = c.half(w.axis)
+	}
+	return c, true
 }
 
 // hasEnds reports whether some fold of a group ends on the piece.

@@ -3,6 +3,7 @@ package folded_test
 import (
 	"math"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -167,4 +168,22 @@ func TestHalves(t *testing.T) {
 			require.Equal(t, n, layersAt(whole, plane.Point{X: -q.X, Y: q.Y}), "at the image of %v", q)
 		}
 	})
+}
+
+// Folds that part the cloth into more parts than anybody could tell apart are left out, of
+// pieces drawn flat or finished; all of the cloth is shown, once.
+func TestMoreFoldsThanCanBeShown(t *testing.T) {
+	for _, drawn := range []string{"flat", "finished"} {
+		text := "fold = \"centre\"\n" + strings.Replace(square, "finished", drawn, 1)
+		p, pattern := made.Front(t, "0", text+sketch.Rows(`tuck a centre 0.01 150 1/2 | spacing = 0.04`, `tuck b hem 0.01 150 1/2 | spacing = 0.04`))
+		for halves, whole := range map[mark.Halves]float64{mark.OneHalf: 1, mark.BothHalves: 2} {
+			m := folded.Of(p, pattern.Unit, halves)
+			require.Len(t, m.Layers, 1, drawn)
+			assert.InDelta(t, whole*math.Abs(p.Outline.Area()), areaOf(m), 1e-6, drawn)
+			assert.Equal(t, []int{1}, m.Counts, drawn)
+			assert.Equal(t, []string{"it has more folds, one across the other, than can be shown: it is drawn without them"}, m.Notes, drawn)
+		}
+		few, pattern := made.Front(t, "0", text+sketch.Rows(`tuck a centre 0.01 30 1/2 | spacing = 0.04`, `tuck b hem 0.01 30 1/2 | spacing = 0.04`))
+		assert.Empty(t, folded.Of(few, pattern.Unit, mark.BothHalves).Notes, drawn)
+	}
 }

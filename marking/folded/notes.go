@@ -13,6 +13,9 @@ func (w *work) notes(unit length.Unit) []string {
 	if w.noShape() {
 		notes = append(notes, "its folds lie one above the other and share cloth, so it has no one shape when they are in: it is drawn flat")
 	}
+	if w.bare {
+		notes = append(notes, "it has more folds, one across the other, than can be shown: it is drawn without them")
+	}
 	if w.slant {
 		notes = append(notes, "its folds run at a slant to the fold of the cloth: half of it is drawn")
 	}

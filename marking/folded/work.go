@@ -22,6 +22,7 @@ type work struct {
 	halves mark.Halves // that are shown
 	whole  bool        // both halves of it are folded
 	slant  bool        // it could not be opened out
+	bare   bool        // its folds are left out: they are too many
 	axis   axis        // of a piece on the fold
 }
 
@@ -48,7 +49,10 @@ func newWork(p *piece.Piece, halves mark.Halves) *work {
 const slanting = 0.0087
 
 // noShape reports whether the piece has folds and no one finished shape.
-func (w *work) noShape() bool { return len(w.groups) == 0 && len(w.FoldRows()) > 0 }
+func (w *work) noShape() bool { return len(w.Folded) == 0 && len(w.FoldRows()) > 0 }
+
+// leaveUnfolded has the piece shown as it is drawn, without its folds.
+func (w *work) leaveUnfolded() { w.groups, w.bare = nil, true }
 
 // opened returns an outline of half the piece as it is shown.
 func (w *work) opened(half plane.Path) plane.Path {
@@ -120,14 +124,17 @@ func (w *work) finish(c cloth) cloth {
 	return c
 }
 
-// flatOutlines returns the flat cloth, both halves of it. That of a piece which is cut from
-// a tucked block is what the cut leaves of the block, and may be in parts.
+// flatOutlines returns the cloth before it is folded, both halves of it. That of a piece which is
+// cut from a tucked block is what the cut leaves of the block, and may be in parts.
 func (w *work) flatOutlines() []plane.Path {
 	outline := w.Flat.Outline.Path
+	if w.bare {
+		outline = w.Outline
+	}
 	if w.whole {
 		outline = piece.WholeOutline(outline, w.axis.origin, w.axis.in)
 	}
-	if w.Block == nil {
+	if w.Block == nil || w.bare {
 		return []plane.Path{outline}
 	}
 	folding := *w.groups[0].Folding
@@ -209,7 +216,7 @@ func (w *work) flatSeams() plane.Path {
 	if !w.DrawnFinished {
 		return ring
 	}
-	for _, g := range slices.Backward(w.groups) {
+	for _, g := range slices.Backward(w.Folded) {
 		if g.OnAxis {
 			ring = piece.WholeOutline(ring, w.axis.origin, w.axis.in)
 		}
