@@ -70,6 +70,9 @@ func (b *Book) number() {
 		return
 	}
 	b.findPieces()
+	if len(b.front) == 0 {
+		b.front = make([]frontPage, usualFront)
+	}
 	for range mostLayings {
 		before := len(b.front)
 		b.numberBehind(before)
@@ -81,8 +84,12 @@ func (b *Book) number() {
 	b.numberBehind(len(b.front))
 }
 
-// mostLayings bounds how often the pages in front are laid; mostly they are laid twice.
-const mostLayings = 6
+const (
+	// mostLayings bounds how often the pages in front are laid.
+	mostLayings = 6
+	// usualFront is how many of them there are mostly: where it is so, they are laid once.
+	usualFront = 2
+)
 
 // numberBehind numbers the pages behind so many in front.
 func (b *Book) numberBehind(front int) {
