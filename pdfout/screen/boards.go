@@ -10,8 +10,8 @@ import (
 	"tuckmark/pdfout/board"
 )
 
-// Rules of this file: a picture is drawn when somebody looks at it, and once, however many
-// look. A Scene is small when nobody does.
+// Rules of this file: a picture is drawn when somebody looks at it, or is about to, and once,
+// however many look. A Scene is small when nobody does.
 
 // boards are the pictures of a Scene that were asked for, each as what makes it once.
 type boards struct {
@@ -36,6 +36,30 @@ func (s *Scene) board(c Choice, view *View) (*picture, error) {
 	}
 	s.boards.mutex.Unlock()
 	return draw()
+}
+
+// begin makes what takes time of a page, each thing at the same time as the others, before it is
+// asked for. A mishap is that of whoever asks for it.
+func (s *Scene) begin(c Choice) {
+	view := s.view(c)
+	if view == nil {
+		return
+	}
+	if c = settled(c, view, len(s.Views)); c.Show == Figures {
+		return // they are soon told
+	}
+	var all sync.WaitGroup
+	for _, thing := range []func(){
+		func() { view.Remarks() },
+		func() { view.Told() },
+		func() { s.board(c, view) },
+	} {
+		all.Go(func() {
+			defer func() { _ = recover() }()
+			thing()
+		})
+	}
+	all.Wait()
 }
 
 // picture is a board as it stands on the page.

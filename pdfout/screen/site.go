@@ -64,7 +64,9 @@ var kinds = map[string]string{
 // Site answers a browser. Before Show it has nothing to show.
 type Site struct {
 	http.Handler
-	scene atomic.Pointer[Scene]
+	scene  atomic.Pointer[Scene]
+	looked atomic.Pointer[Choice] // at last
+	ahead  atomic.Bool            // something is made before it is asked for
 }
 
 // NewSite returns a Site without a scene.
@@ -83,8 +85,19 @@ func NewSite() *Site {
 	return s
 }
 
-// Show shows another scene from now on, which is not changed any more.
-func (s *Site) Show(scene *Scene) { s.scene.Store(scene) }
+// Show shows another scene from now on, which is not changed any more. What was looked at last
+// is begun at once, for it will be asked for in a moment; of many scenes in a row that of a few.
+func (s *Site) Show(scene *Scene) {
+	s.scene.Store(scene)
+	c := s.looked.Load()
+	if c == nil || !s.ahead.CompareAndSwap(false, true) {
+		return
+	}
+	go func() {
+		defer s.ahead.Store(false)
+		scene.begin(*c)
+	}()
+}
 
 // send answers with a file.
 func send(w http.ResponseWriter, kind string, data []byte) {
@@ -101,8 +114,10 @@ func (s *Site) now(w http.ResponseWriter, r *http.Request) { s.write(w, r, "now"
 
 // write answers with a template.
 func (s *Site) write(w http.ResponseWriter, r *http.Request, template string) {
+	c := ChoiceOf(r.URL.Query())
+	s.looked.Store(&c)
 	var out bytes.Buffer
-	if err := templates().ExecuteTemplate(&out, template, newPage(s.scene.Load(), ChoiceOf(r.URL.Query()))); err != nil {
+	if err := templates().ExecuteTemplate(&out, template, newPage(s.scene.Load(), c)); err != nil {
 		http.Error(w, "the page cannot be made: "+err.Error(), http.StatusInternalServerError)
 		return
 	}

@@ -11,6 +11,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/mark"
+	"tuckmark/pdfout"
 )
 
 // served is a site over HTTP that shows a scene.
@@ -144,4 +147,28 @@ func TestAPictureIsDrawnOnce(t *testing.T) {
 	all.Wait()
 	ask(http.MethodGet, "/?part=1")
 	assert.EqualValues(t, 1, books.Load(), "plans for nine looks at the sheets")
+}
+
+// What was looked at last is begun with the next scene, before anybody asks; what nobody has
+// looked at is not, and a mishap waits for whoever asks.
+func TestWhatWasLookedAtIsBegun(t *testing.T) {
+	begun := func() (*Scene, chan string) {
+		scene, told := sceneOf(t, ""), make(chan string, 9)
+		view := &scene.Views[0]
+		book, lines := view.Book, view.Told
+		view.Book = sync.OnceValues(func() (*pdfout.Book, error) { told <- "drawn"; return book() })
+		view.Told = sync.OnceValue(func() []mark.Told { told <- "told"; return lines() })
+		view.Remarks = sync.OnceValue(func() []mark.Notice { panic("a mishap") })
+		return scene, told
+	}
+	first, told := begun()
+	site, ask := served(t, sceneOf(t, ""))
+	site.Show(first)
+	assert.Empty(t, told, "nobody has looked")
+	site.Show(sceneOf(t, ""))
+	ask(http.MethodGet, "/now")
+	next, told := begun()
+	site.Show(next)
+	assert.ElementsMatch(t, []string{"drawn", "told"}, []string{<-told, <-told})
+	assert.Panics(t, func() { next.Views[0].Remarks() }, "the mishap is told to who asks")
 }
