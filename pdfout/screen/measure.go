@@ -32,10 +32,10 @@ func measured(address url.Values, unit length.Unit) (string, bool) {
 }
 
 // inWords is how long it is, and of what is aslant how far across and how far up or down:
-// "5 in: 3 in across, 4 in up".
+// "5 in: 3 in across, 4 in up". What a ruler does not show of either is not said.
 func inWords(across, up float64, unit length.Unit) string {
 	whole := unit.OnRuler(math.Hypot(across, up))
-	if across == 0 || up == 0 {
+	if math.Min(math.Abs(across), math.Abs(up)) < unit.Ruler()/2 {
 		return whole
 	}
 	way := "up"

@@ -25,6 +25,9 @@ func TestWhatIsMeasuredIsReadOffARuler(t *testing.T) {
 		{length.Millimetre, "30", "-40", "50 mm: 30 mm across, 40 mm down"},
 		{length.Inch, "0", "0", "0 in"},
 		{length.Inch, "0.1", "0", "less than 1/16 in"},
+		{length.Inch, "387.35", "0.5", "15 1/4 in"},
+		{length.Centimetre, "-0.4", "152.4", "15.2 cm"},
+		{length.Millimetre, "0.5", "30", "30 mm: 1 mm across, 30 mm up"},
 	} {
 		words, ok := measured(url.Values{"across": {c.across}, "up": {c.up}}, c.unit)
 		assert.True(t, ok)

@@ -245,6 +245,19 @@ func TestMeasuring(t *testing.T) {
 	}
 }
 
+// What lies between two papers is no length of cloth, and back on the first it is one again.
+func TestMeasuringFromOnePaperToAnother(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	b.click("#measure")
+	b.clickAt(b.onLine("front", "neck", 0))
+	b.clickAt(b.onLine("band", "top", 0))
+	b.until(`/different papers/.test(document.getElementById("measured").textContent)`, "no length is told")
+	b.clickAt(b.onLine("front", "neck", 0))
+	b.clickAt(b.onLine("front", "neck", 1))
+	b.until(`document.getElementById("measured").textContent.startsWith("3 in")`, "the neck is 3 in wide")
+}
+
 // Measuring by keys alone gives the same.
 func TestMeasuringByKeys(t *testing.T) {
 	b := openTab(t, desk, look(t, copied(t, frock)).address)

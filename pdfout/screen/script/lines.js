@@ -127,6 +127,15 @@ export function boxOfFirst(lines) {
   }
 }
 
+// paperAt is the paper that a place lies on; none between them.
+export function paperAt(at) {
+  const toBoard = board.getScreenCTM().inverse()
+  return [...document.querySelectorAll("#drawing .part > .paper")].find(paper => {
+    const m = toBoard.multiply(paper.getScreenCTM()), { x, y, width, height } = paper.getBBox()
+    return near({ left: m.e + x, right: m.e + x + width, top: m.f + y, bottom: m.f + y + height }, at, 0)
+  })
+}
+
 const near = (box, at, reach) => at.x > box.left - reach && at.x < box.right + reach && at.y > box.top - reach && at.y < box.bottom + reach
 
 // nearest is the line nearest to a place, the place on it and how far that is, in mm; null

@@ -3,7 +3,7 @@
 // with Alt it is free. The picture can be moved meanwhile by the pointer.
 
 import { keepInSight, make, middle, over, pictured, points, spot, stage } from "/picture.js"
-import { nearest, nearestCorner } from "/lines.js"
+import { nearest, nearestCorner, paperAt } from "/lines.js"
 import { arrows, onTap } from "/gestures.js"
 import { sleep } from "/pointing.js"
 
@@ -97,8 +97,14 @@ function set() {
 
 let asking = false, next = null // one question at a time; of those that wait, the last
 
-// ask asks what lies between the first end and a place. It is said aloud when that is set.
+// ask asks what lies between the first end and a place. It is said aloud when that is set. What
+// lies between two papers is the picture's, and no length of cloth.
 async function ask(place, aloud) {
+  if (paperAt(from) !== paperAt(place)) {
+    next = null
+    say("These places are on different papers: what is between them is no length on the cloth.", aloud)
+    return
+  }
   if (asking) {
     next = { place, aloud }
     return
@@ -108,7 +114,7 @@ async function ask(place, aloud) {
   try {
     const found = await fetch(`/length?across=${place.x - first.x}&up=${first.y - place.y}`)
     const words = await found.text()
-    if (found.ok && measuring && from === first) say(words, aloud)
+    if (found.ok && measuring && from === first && paperAt(first) === paperAt(to ?? at)) say(words, aloud)
   } catch {
     if (measuring) say("tuckmark has ended: nothing can be measured.")
   }
