@@ -246,3 +246,27 @@ func TestTheProgramEndsAndIsStartedAgain(t *testing.T) {
 	require.NoError(t, saves[0].save(file, bandOf(t, 12)))
 	b.shows("band", "top", 12)
 }
+
+// Of a file that needs more than a hundred pages these are shown in lots; the one that is chosen
+// by itself is in sight in its row, behind the row of the lots.
+func TestPagesInLots(t *testing.T) {
+	says := "unit = \"in\"\n"
+	for i := range 12 { // no two alike: those would have one sheet
+		says += fmt.Sprintf("[piece.s%[1]d]\nname = \"Skirt %[1]d\"\ncut = 1\nrectangle = [%[2]d, 20]\n", i+1, 36+i)
+	}
+	file := filepath.Join(t.TempDir(), "skirts.toml")
+	require.NoError(t, os.WriteFile(file, []byte(says), 0o644))
+	b := openTab(t, desk, look(t, file).address+"?show=pages")
+	const pages = `document.querySelectorAll("#drawing .part").length`
+	b.until(pages+" === 100", "a hundred pages")
+	b.click("#lots-1")
+	b.until(pages+" < 100 && location.search === '?show=pages&lot=2'", "the others")
+	b.open("/?show=pages&lot=2&part=40")
+	const inSight = `(() => {
+		const chosen = document.querySelector("#parts .parts [aria-current]"), row = document.getElementById("parts").getBoundingClientRect()
+		const { left, right } = chosen.getBoundingClientRect()
+		return chosen.id === "parts-40" && left >= row.left && right <= row.right
+	})()`
+	b.until(inSight, "the page that is chosen is in sight in its row")
+	b.sound("pages in lots")
+}

@@ -80,7 +80,7 @@ function arrive(fresh) {
 // toChosen has the part that is chosen in sight, in a row of many.
 function toChosen() {
   const row = document.getElementById("parts")
-  const chosen = row.querySelector("[aria-current]")?.getBoundingClientRect()
+  const chosen = row.querySelector(".parts [aria-current]")?.getBoundingClientRect()
   const room = row.getBoundingClientRect()
   if (chosen && (chosen.left < room.left || chosen.right > room.right)) row.scrollLeft += chosen.left - room.left - 16
 }
