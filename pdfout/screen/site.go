@@ -65,7 +65,7 @@ var kinds = map[string]string{
 type Site struct {
 	http.Handler
 	scene  atomic.Pointer[Scene]
-	looked atomic.Pointer[Choice] // at last
+	looked atomic.Pointer[Choice] // last
 	ahead  atomic.Bool            // something is made before it is asked for
 }
 
