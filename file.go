@@ -12,6 +12,7 @@ import (
 	"syscall"
 
 	"tuckmark/marking"
+	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
@@ -246,13 +247,17 @@ func readPattern(in, view string) (*garment.Pattern, error) {
 // readViews reads a file as it stands, and then in each of its views.
 func readViews(in string) ([]*garment.Pattern, error) {
 	all, err := texts{}.readAll(in)
+	if err != nil {
+		return nil, err
+	}
 	if len(all) == 1 {
 		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
 	}
-	return all, err
+	return all, nil
 }
 
-// readAll reads a file as it stands, and then in each of its views, if it has some.
+// readAll reads a file as it stands, and then in each of its views, if it has some. Where some of
+// these have mistakes, those of all are told, and the others come all the same.
 func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 	var specs []*source.Spec
 	err := t.reading(in, func(r source.Reader, data []byte) (err error) {
@@ -263,12 +268,21 @@ func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 		return nil, err
 	}
 	var all []*garment.Pattern
+	var wrong fault.List
 	for _, spec := range specs {
 		one, err := marking.Check(spec)
-		if err != nil {
+		var faults fault.List
+		switch {
+		case errors.As(err, &faults):
+			wrong = append(wrong, faults...)
+		case err != nil:
 			return nil, err
+		default:
+			all = append(all, one)
 		}
-		all = append(all, one)
+	}
+	if len(wrong) > 0 {
+		return all, wrong.Sorted()
 	}
 	return all, nil
 }

@@ -6,6 +6,7 @@ import (
 	"io"
 	"maps"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
@@ -35,11 +36,13 @@ type looking struct {
 }
 
 // begin reads the file for the first time. Where it has mistakes they are shown; one that
-// cannot be read at all, or options that do not go with it, are an error.
+// cannot be read at all or is, by its name too, none of ours, or options that do not go with it, are
+// an error.
 func (l *looking) begin() error {
 	l.read = texts{}
 	all, err := l.openAll(l.read, l.in)
-	if l.read[l.in] == nil || errors.As(err, new(usageFault)) {
+	named := strings.EqualFold(filepath.Ext(l.in), ".toml")
+	if err != nil && (l.read[l.in] == nil || !named || errors.As(err, new(usageFault))) {
 		return err
 	}
 	l.wrong = said(err)
@@ -77,16 +80,17 @@ func (l *looking) files() []string { return slices.Sorted(maps.Keys(l.read)) }
 // showing makes what is to be shown of what was read, or of what is wrong with it.
 func (l *looking) showing(all []opened, err error) {
 	next := &screen.Scene{File: l.in, Version: time.Now().UnixMilli()}
-	if info, err := os.Stat(l.in); err == nil {
-		next.Saved = info.ModTime()
+	for _, file := range l.files() {
+		if info, err := os.Stat(file); err == nil && info.ModTime().After(next.Saved) {
+			next.Saved = info.ModTime()
+		}
 	}
 	if l.scene != nil {
 		next.Title, next.Unit, next.Views, next.Compared = l.scene.Title, l.scene.Unit, l.scene.Views, l.scene.Compared
 		next.Version = max(next.Version, l.scene.Version+1)
 	}
-	if err != nil {
-		next.Mistakes = l.mistakes(err)
-	} else {
+	// At first the views that are right are better than none.
+	if err == nil || l.good == nil && len(all) > 0 {
 		l.good, next.Views = nil, nil
 		for _, one := range all {
 			v := viewed{one, sync.OnceValue(func() arrange.Set { return l.set(one) })}
@@ -96,6 +100,9 @@ func (l *looking) showing(all []opened, err error) {
 		next.Compared = comparing(all, l.times)
 		first := all[0].pattern
 		next.Title, next.Unit = strings.Join(first.Heading(), ", "), first.Unit
+	}
+	if err != nil {
+		next.Mistakes = l.mistakes(err)
 	}
 	l.scene = next
 }

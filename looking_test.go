@@ -1,10 +1,12 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -102,4 +104,43 @@ func TestLookThatCannotBegin(t *testing.T) {
 	strange := &looking{printing: printing{times: 1, pieces: []string{"hat"}}, in: "examples/linden.toml"}
 	assert.ErrorAs(t, strange.begin(), new(usageFault))
 	assert.Nil(t, strange.scene)
+	picture := filepath.Join(t.TempDir(), "dress.pdf")
+	require.NoError(t, os.WriteFile(picture, []byte("%PDF-1.4\n"), 0o600))
+	printed := &looking{printing: printing{times: 1}, in: picture}
+	assert.ErrorContains(t, printed.begin(), "this is a PDF")
+}
+
+// A mistake in one view is told, with those of others; at first the views that are right are shown.
+func TestLookAtViewsOfWhichSomeAreWrong(t *testing.T) {
+	whole, err := os.ReadFile("examples/quince.toml")
+	require.NoError(t, err)
+	file := filepath.Join(t.TempDir(), "quince.toml")
+	wrong := "\n[view.narrow.piece.front.tuck.lanterns]\nwidth = 4\n[view.strange.piece.front.tuck.lanterns]\nwidth = 5\n"
+	require.NoError(t, os.WriteFile(file, append(whole, wrong...), 0o600))
+	l := &looking{printing: printing{times: 1}, in: file}
+	require.NoError(t, l.begin())
+	var views, lines []string
+	for _, view := range l.scene.Views {
+		views = append(views, view.Title)
+	}
+	for _, mistake := range l.scene.Mistakes {
+		lines = append(lines, mistake.Place.InFile())
+	}
+	assert.Equal(t, []string{"as it stands", "square"}, views)
+	last := strings.Count(string(whole)+wrong, "\n")
+	assert.Equal(t, []string{fmt.Sprintf("%s:%d", file, last-3), fmt.Sprintf("%s:%d", file, last-1)}, lines)
+}
+
+// The picture is as new as the newest of the files that it is made of.
+func TestLookSaysWhenItWasSaved(t *testing.T) {
+	folder := t.TempDir()
+	front := filepath.Join(folder, "front.toml")
+	require.NoError(t, os.WriteFile(front, []byte("[piece.front]\nrectangle = [4, 6]\n"), 0o600))
+	file := filepath.Join(folder, "dress.toml")
+	require.NoError(t, os.WriteFile(file, []byte("like = \"front.toml\"\n"), 0o600))
+	newer := time.Date(2031, 5, 4, 11, 42, 7, 0, time.Local)
+	require.NoError(t, os.Chtimes(front, newer, newer))
+	l := &looking{printing: printing{times: 1}, in: file}
+	require.NoError(t, l.begin())
+	assert.Equal(t, newer, l.scene.Saved)
 }

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -147,7 +148,7 @@ func (c comparison) whole(each []mark.Table) []mark.Table {
 func (c comparison) tables(title string, each []mark.Table) []mark.Table {
 	var all []mark.Table
 	labels := inAny(each, rowLabels)
-	for _, head := range inAny(each, func(t mark.Table) []string { return t.Heads[1:] }) {
+	for _, head := range inAny(each, columnNames) {
 		t := mark.Table{Title: headed(title, head), Heads: append([]string{""}, c.names...)}
 		for _, label := range labels {
 			cells := []string{label}
@@ -200,11 +201,28 @@ func apart(texts []string) []string {
 	return all
 }
 
+// columnNames are the heads of the columns of numbers of a table. Those that are alike, as of the
+// two lines along which a tuck is stitched, are counted.
+func columnNames(t mark.Table) []string {
+	heads := t.Heads[1:]
+	among := func(heads []string, head string) int {
+		return len(slices.DeleteFunc(slices.Clone(heads), func(other string) bool { return other != head }))
+	}
+	var names []string
+	for i, head := range heads {
+		if alike := among(heads, head); alike > 1 {
+			head = fmt.Sprintf("%s, %d of %d", head, among(heads[:i+1], head), alike)
+		}
+		names = append(names, head)
+	}
+	return names
+}
+
 // cellOf is the cell of a table in a column, in the row of a label.
 func cellOf(t mark.Table, head, label string) string {
-	column := slices.Index(t.Heads, head)
+	column := 1 + slices.Index(columnNames(t), head)
 	row := slices.Index(rowLabels(t), label)
-	if column < 0 || row < 0 || column >= len(t.Rows[row].Cells) || t.Rows[row].Cells[column] == "" {
+	if column < 1 || row < 0 || column >= len(t.Rows[row].Cells) || t.Rows[row].Cells[column] == "" {
 		return notThere
 	}
 	return t.Rows[row].Cells[column]

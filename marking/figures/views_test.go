@@ -84,3 +84,12 @@ func TestSumsOfOneView(t *testing.T) {
 func TestViewsThatDoNotDiffer(t *testing.T) {
 	assert.Contains(t, viewsInPrint(t, threeViews, "", ""), "\nNo number differs.")
 }
+
+// A tuck is stitched along two lines, and both are told. Derived by arithmetic: a fold at 20 with a
+// tuck 3 wide is stitched at 17 and 23, one 5 wide at 15 and 25.
+func TestViewsOfColumnsThatAreAlike(t *testing.T) {
+	text := strings.Replace(threeViews, "count = 3\n", "count = 1\n", 1) + "[view.deep.piece.front.tuck.pin]\nwidth = 5\n"
+	said := viewsInPrint(t, text, "", "deep")
+	assert.Contains(t, said, "stitch, 1 of 2\nas it\nstands deep\ntuck 1 17 15\n")
+	assert.Contains(t, said, "stitch, 2 of 2\nas it\nstands deep\ntuck 1 23 25\n")
+}

@@ -19,7 +19,7 @@ type Scene struct {
 	// Version is the number that is told to every tab when the scene is shown, so that none
 	// asks for what it has.
 	Version int64
-	Saved   time.Time // when the file was; the zero time where it is not known
+	Saved   time.Time // when the file was, or one that it takes in; the zero time where that is not known
 	// Views are the file as it stands, and then each of its views; none before the file could
 	// be read for the first time.
 	Views []View
