@@ -9,7 +9,8 @@
 //	tabs_test.go      more tabs than a browser has connections, and a server that ends
 //	elsewhere_test.go what pages of elsewhere get
 //	follow_test.go    what is on the page follows the file, and choices stay
-//	picture_test.go   the picture is moved, pointed at, measured, in layers
+//	picture_test.go   the picture is moved, pointed at, in layers
+//	measuring_test.go how long something is, and real size
 //	order_test.go     what happens in an order that nobody plans
 //	shown_test.go     what is shown, against the other commands
 //	reach_test.go     by keys alone, aloud, in large letters, on a phone, without the script
