@@ -5,22 +5,23 @@ import (
 	"tuckmark/pdfout/ink"
 )
 
-// Rules of this file: views that are laid over each other are told apart by colour and by rhythm, so
-// that they are so in grey and by any eye. The first is unbroken, and lies under the others. The
-// colours are dark enough to be read on white (4.5 : 1), and no two are a red and a green of one
-// lightness.
+// Rules of this file: views that are laid over each other are told apart by rhythm, in grey and by
+// any eye, and by colour. The first is unbroken, and lies under the others. A rhythm is the same
+// however wide its line is, and short enough that it is seen along a short edge. The colours are
+// dark enough to be read on white (4.5 : 1), and one after the other they go from blue to red and
+// back, which every eye tells apart.
 
-// viewPens are the pens of views, in their order: a colour, and the role whose rhythm it has.
+// viewPens are the pens of views, in their order: a colour, and marks and gaps in mm.
 var viewPens = [...]struct {
 	colour ink.Colour
-	like   mark.Role
+	dashes []float64
 }{
-	{ink.Colour{0.00, 0.36, 0.66}, mark.Cut},        // blue, unbroken
-	{ink.Colour{0.75, 0.25, 0.04}, mark.Stitch},     // vermilion, dashes
-	{ink.Colour{0.45, 0.10, 0.50}, mark.Placement},  // purple, dots
-	{ink.Colour{0.00, 0.42, 0.32}, mark.Centre},     // green, long and short
-	{ink.Colour{0.42, 0.32, 0.00}, mark.TuckStitch}, // ochre, short dashes
-	{ink.Colour{0.15, 0.15, 0.15}, mark.FoldEdge},   // nearly black, long dashes
+	{ink.Colour{0.00, 0.36, 0.66}, nil},                         // blue, unbroken
+	{ink.Colour{0.75, 0.25, 0.04}, []float64{7, 3}},             // vermilion, dashes
+	{ink.Colour{0.10, 0.10, 0.10}, []float64{0, 2.6}},           // nearly black, dots
+	{ink.Colour{0.72, 0.06, 0.52}, []float64{9, 2, 1.5, 2}},     // magenta, dash and dot
+	{ink.Colour{0.00, 0.42, 0.32}, []float64{2.5, 2}},           // green, short dashes
+	{ink.Colour{0.42, 0.32, 0.00}, []float64{9, 2, 2, 2, 2, 2}}, // ochre, a dash and two short ones
 }
 
 // How wide the lines of views are, in mm: cut edges, others, and the stitching of tucks. More views
@@ -34,8 +35,8 @@ const (
 	sharedLine    = 0.25
 )
 
-// viewPen is the pen of a role in view i, which alone has the line.
-func viewPen(i int, role mark.Role) ink.Pen {
+// ViewPen is the pen of a role in view i, counted from 0, which alone has the line.
+func ViewPen(i int, role mark.Role) ink.Pen {
 	wide := viewLine
 	switch role {
 	case mark.Cut:
@@ -47,11 +48,11 @@ func viewPen(i int, role mark.Role) ink.Pen {
 		wide *= nextRound
 	}
 	of := viewPens[i%len(viewPens)]
-	return ink.PenOf(of.like).In(wide, of.colour)
+	return ink.DashedPen(wide, of.colour, of.dashes...)
 }
 
-// sharedPen is the pen of a role for lines that all views have.
-func sharedPen(role mark.Role) ink.Pen {
+// SharedPen is the pen of a role for lines that all views have.
+func SharedPen(role mark.Role) ink.Pen {
 	wide := sharedLine
 	if role == mark.Cut {
 		wide = sharedEdge

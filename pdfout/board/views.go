@@ -171,11 +171,11 @@ func overSide(v viewed, views []View) side {
 			}
 		}
 		if first {
-			s.lines = append(s.lines, lineSet{draw: func(d *ink.Picture) { drawRoles(d, p.Key, shared, sharedPen) }})
+			s.lines = append(s.lines, lineSet{draw: func(d *ink.Picture) { drawRoles(d, p.Key, shared, SharedPen) }})
 			first = false
 		}
 		s.lines = append(s.lines, lineSet{views[i].Name, func(d *ink.Picture) {
-			drawRoles(d, p.Key, own, func(role mark.Role) ink.Pen { return viewPen(i, role) })
+			drawRoles(d, p.Key, own, func(role mark.Role) ink.Pen { return ViewPen(i, role) })
 		}})
 	}
 	return s
@@ -204,9 +204,9 @@ func viewKey(views []View, letters float64) Part {
 		picture := ink.NewPicture("views-key", size)
 		for i, name := range names {
 			y := margin + keyStep*letters*(float64(i)+0.5)
-			pen := sharedPen(mark.Cut)
+			pen := SharedPen(mark.Cut)
 			if i > 0 {
-				pen = viewPen(i-1, mark.Cut)
+				pen = ViewPen(i-1, mark.Cut)
 			}
 			ink.DrawLines(picture, pen, plane.Path{{X: margin, Y: size.Y - y}, {X: margin + long, Y: size.Y - y}})
 			ink.Write(picture, plane.Point{X: margin + long + letters, Y: size.Y - y - style.Middle()}, style, name)

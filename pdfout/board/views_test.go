@@ -2,6 +2,7 @@ package board_test
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -100,6 +101,15 @@ func TestViewsAreToldApart(t *testing.T) {
 		assert.GreaterOrEqual(t, contrast, 4.5, "%s on white", pen["stroke"])
 	}
 	assert.Len(t, rhythms, 6, "rhythms")
+	for rhythm := range rhythms {
+		period := 0.0
+		for _, d := range strings.Fields(rhythm) {
+			mm, err := strconv.ParseFloat(d, 64)
+			require.NoError(t, err)
+			period += mm
+		}
+		assert.LessOrEqual(t, period, 20.0, "%q is seen on a line as long as a child's shoulder seam", rhythm)
+	}
 	assert.Len(t, colours, 6, "colours")
 }
 

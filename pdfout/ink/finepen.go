@@ -6,6 +6,12 @@ package ink
 // LinePen draws a continuous line of a width in mm.
 func LinePen(width float64, c Colour) Pen { return Pen{Width: width, Colour: c} }
 
+// DashedPen draws a line of marks and gaps in turn, in mm; a mark of 0 is a dot. None of them: a
+// continuous line.
+func DashedPen(width float64, c Colour, dashes ...float64) Pen {
+	return Pen{rhythm: dashed(dashes...), Width: width, Colour: c}
+}
+
 // FinePen draws what divides a page or a picture.
 func FinePen() Pen { return LinePen(FineLine, pale()) }
 

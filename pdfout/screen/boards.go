@@ -86,7 +86,11 @@ func (s *Scene) draw(c Choice, view *View) (*picture, error) {
 	}
 	p.Board = lots[p.Lot]
 	p.Elements = p.Board.Elements()
-	p.Layers = layers(p.Elements)
+	if c.Show == Views && c.Lay == Overlay {
+		p.Layers = append(viewLayers(p.Elements, s.Views), layers(p.Elements, sharedSample)...)
+	} else {
+		p.Layers = layers(p.Elements, sample)
+	}
 	return p, nil
 }
 

@@ -1,20 +1,23 @@
 package screen
 
 import (
+	"html"
 	"html/template"
 	"strings"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/pdfout/board"
 	"tuckmark/pdfout/ink"
 )
 
 // Rules of this file: every role that occurs in a picture is a layer, by the name that the line
-// key has for it, and so is what shows how pages cut a sheet.
+// key has for it, and so are what shows how pages cut a sheet, and each of the views that are laid
+// over each other.
 
 // layer is what can be shown or hidden together.
 type layer struct {
-	Role   string // as the picture has it, or gridLayer
+	Role   string // as the picture has it, or gridLayer, or viewLayer with the name of a view
 	Name   string
 	Sample template.HTML // elements: a piece of such a line, in a box of sampleWide by sampleHigh
 }
@@ -32,8 +35,22 @@ const (
 // gridLayer is the class of what shows how pages cut a sheet.
 const gridLayer = "grid"
 
-// layers are the layers of a picture, in the order of the line key.
-func layers(elements template.HTML) []layer {
+// viewLayer stands before the name of a view.
+const viewLayer = "view "
+
+// viewLayers are the views in a picture of views that are laid over each other.
+func viewLayers(elements template.HTML, views []View) []layer {
+	var all []layer
+	for i, v := range views {
+		if strings.Contains(string(elements), `data-view="`+html.EscapeString(v.Title)+`"`) {
+			all = append(all, layer{viewLayer + v.Title, v.Title, lineSample(board.ViewPen(i, mark.Cut))})
+		}
+	}
+	return all
+}
+
+// layers are the layers of a picture, in the order of the line key, with samples.
+func layers(elements template.HTML, sample func(mark.Role) template.HTML) []layer {
 	var all []layer
 	if strings.Contains(string(elements), `class="`+gridLayer+`"`) {
 		all = append(all, layer{gridLayer, "edges of pages", `<path class="page-edge" d="M0 2.5H20"/>`})
@@ -53,6 +70,16 @@ func sample(role mark.Role) template.HTML {
 	if letter := ink.PenOf(role).Letter(); letter != "" {
 		ink.DrawLetter(p, ink.LineNumber(role), letter, plane.Point{X: sampleLetter, Y: sampleHigh / 2}, plane.Point{X: 1})
 	}
+	return template.HTML(p.Elements())
+}
+
+// sharedSample is a line of a role as all views have it: in the colours of views there is none.
+func sharedSample(role mark.Role) template.HTML { return lineSample(board.SharedPen(role)) }
+
+// lineSample is a line of a pen.
+func lineSample(pen ink.Pen) template.HTML {
+	p := ink.NewPicture("sample", plane.Point{X: sampleWide, Y: sampleHigh})
+	ink.DrawLines(p, pen, samplePath(mark.Cut))
 	return template.HTML(p.Elements())
 }
 

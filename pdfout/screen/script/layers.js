@@ -12,10 +12,16 @@ export function arrive() {
     if (hidden.has(box.dataset.layer)) box.checked = !hidden.get(box.dataset.layer)
     shown.set(box.dataset.layer, box.checked)
   }
-  for (const group of document.querySelectorAll("#drawing [data-role], #drawing .grid")) {
-    if (shown.get(group.dataset.role ?? "grid") === false) group.setAttribute("display", "none")
+  for (const group of document.querySelectorAll("#drawing [data-role], #drawing [data-view], #drawing .grid")) {
+    if (shown.get(layerOf(group)) === false) group.setAttribute("display", "none")
     else group.removeAttribute("display")
   }
+}
+
+// layerOf is the layer that a group of lines is.
+function layerOf(group) {
+  if ("view" in group.dataset) return "view " + group.dataset.view
+  return group.dataset.role ?? "grid"
 }
 
 // setAll shows or hides all layers.

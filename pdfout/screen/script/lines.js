@@ -162,7 +162,7 @@ export function nearestCorner(at, reach) {
 
 function* reachable(at, reach) {
   for (const line of linesOf()) {
-    if (near(line.box, at, reach) && line.role?.getAttribute("display") !== "none") yield line
+    if (near(line.box, at, reach) && !line.path.closest("[display=none]")) yield line
   }
 }
 
