@@ -128,8 +128,12 @@ function draw() {
     drawing = false
     if (!look) return
     const room = size()
-    board.setAttribute("viewBox", `${look.x} ${look.y} ${room.wide / look.scale} ${room.high / look.scale}`)
-    board.style.setProperty("--point", 1 / look.scale) // of the screen, in mm
+    const view = `${look.x} ${look.y} ${room.wide / look.scale} ${room.high / look.scale}`
+    // To set what is set already has a browser lay out all letters again.
+    if (board.getAttribute("viewBox") !== view) {
+      board.setAttribute("viewBox", view)
+      board.style.setProperty("--point", 1 / look.scale) // of the screen, in mm
+    }
     board.classList.toggle("far", look.scale < 1)
     document.getElementById("size").textContent = known ? `${Math.round(look.scale / known * 100)} % of real size` : ""
   })

@@ -17,9 +17,10 @@ export const regionsOf = answer => answer.split("<hr/>")
 
 // put puts in place those regions of an answer, from one to before another, that are other than
 // before, and returns their ids. To compare them as they were sent costs nothing; to read one
-// takes as long as it is large.
+// takes as long as it is large. All is asked of the old ones before the first is replaced, and
+// all is given back when the last is: whatever is asked in between has the page laid out again.
 export function put(regions, from, to) {
-  const changed = new Set()
+  const fresh = []
   for (let i = from; i < to; i++) {
     if (regions[i] === sent[i]) continue
     sent[i] = regions[i]
@@ -28,25 +29,31 @@ export function put(regions, from, to) {
     const region = now.content.querySelector(".live")
     const same = loaded.has(region.id) && loaded.get(region.id) === region.outerHTML
     loaded.delete(region.id)
-    if (same) continue
-    changed.add(region.id)
-    replace(document.getElementById(region.id), region)
+    if (!same) fresh.push(region)
   }
-  return changed
+  const olds = fresh.map(region => document.getElementById(region.id))
+  const keeps = olds.map(keptOf)
+  olds.forEach((old, i) => old.replaceWith(fresh[i]))
+  keeps.forEach(giveBack)
+  return new Set(fresh.map(region => region.id))
 }
 
-// replace puts a region in the place of what it was, and gives back the focus, what was open
-// and how far it was scrolled.
-function replace(old, fresh) {
-  const focus = old.contains(document.activeElement) ? document.activeElement.id : ""
-  const folds = [...old.querySelectorAll("details[id]")].map(d => [d.id, d.open])
-  const scrolled = [old, ...old.querySelectorAll("[id]")].filter(e => e.scrollTop || e.scrollLeft)
-    .map(e => [e.id, e.scrollTop, e.scrollLeft])
-  old.replaceWith(fresh)
-  for (const [id, open] of folds) {
+// keptOf is what stays of a region when it is replaced: the focus, what is open and how far it is
+// scrolled.
+function keptOf(old) {
+  return {
+    focus: old.contains(document.activeElement) ? document.activeElement.id : "",
+    folds: [...old.querySelectorAll("details[id]")].map(d => [d.id, d.open]),
+    scrolled: [old, ...old.querySelectorAll("[id]")].filter(e => e.scrollTop || e.scrollLeft)
+      .map(e => [e.id, e.scrollTop, e.scrollLeft]),
+  }
+}
+
+function giveBack(kept) {
+  for (const [id, open] of kept.folds) {
     const fold = document.getElementById(id)
     if (fold) fold.open = open
   }
-  for (const [id, top, left] of scrolled) document.getElementById(id)?.scrollTo({ top, left, behavior: "instant" })
-  if (focus) document.getElementById(focus)?.focus({ preventScroll: true })
+  for (const [id, top, left] of kept.scrolled) document.getElementById(id)?.scrollTo({ top, left, behavior: "instant" })
+  if (kept.focus) document.getElementById(kept.focus)?.focus({ preventScroll: true })
 }
