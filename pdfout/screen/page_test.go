@@ -280,6 +280,6 @@ func TestLayersOfAPicture(t *testing.T) {
 func TestTheStateLine(t *testing.T) {
 	scene := sceneOf(t, "")
 	assert.Equal(t, "The picture is as saved at 11:42:07.", byID(t, elements(t, written(t, "page", scene, Choice{})), "facts").attributes["data-said"])
-	assert.Equal(t, "as saved at 11:42:07", byID(t, elements(t, written(t, "page", scene, Choice{})), "banner").text)
-	assert.Empty(t, byID(t, elements(t, written(t, "page", &Scene{File: "plum.toml", Unit: length.Inch}, Choice{})), "banner").text, "where it is not known")
+	assert.Equal(t, "as saved at 11:42:07", byID(t, elements(t, written(t, "page", scene, Choice{})), "state").text)
+	assert.NotContains(t, byID(t, elements(t, written(t, "page", &Scene{File: "plum.toml", Unit: length.Inch}, Choice{})), "head").text, "as saved", "where it is not known")
 }

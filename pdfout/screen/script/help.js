@@ -20,7 +20,14 @@ const deeds = {
   "0": picture.fit,
   "1": real,
   "m": measuring.toggle,
+  "h": alone,
   "?": () => help.showModal(),
+}
+
+// alone shows the picture without what stands beside it, and with it again.
+function alone() {
+  const now = document.body.classList.toggle("alone")
+  document.getElementById("alone").setAttribute("aria-pressed", now)
 }
 
 // press does what a key is for, where it is not for what has the focus.
@@ -46,6 +53,7 @@ function press(event) {
 }
 
 document.addEventListener("keydown", press)
+document.getElementById("alone").onclick = alone
 document.getElementById("help-open").onclick = () => help.showModal()
 anywhere.checked = read(name) === null
 anywhere.onchange = () => keep(name, anywhere.checked ? null : "yes")

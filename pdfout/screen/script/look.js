@@ -102,7 +102,7 @@ function choose(event) {
 // reach brings a link of a row that scrolls into sight: by itself a browser leaves one where it is
 // of which a little can be seen.
 function reach(event) {
-  if (event.target.closest(".parts-row")) event.target.scrollIntoView({ block: "nearest", inline: "nearest" })
+  if (event.target.closest(".along")) event.target.scrollIntoView({ block: "nearest", inline: "nearest" })
 }
 
 document.addEventListener("click", choose)
