@@ -5,7 +5,7 @@
 import { keepInSight, make, middle, over, pictured, points, spot, stage } from "/picture.js"
 import { nearest, nearestCorner, paperAt } from "/lines.js"
 import { arrows, onTap } from "/gestures.js"
-import { sleep } from "/pointing.js"
+import { sleep, wake } from "/pointing.js"
 
 const button = document.getElementById("measure")
 const answer = document.getElementById("measured")
@@ -32,7 +32,7 @@ function caught(place) {
 function start() {
   if (!pictured()) return
   measuring = true
-  sleep(true)
+  sleep()
   button.setAttribute("aria-pressed", "true")
   stage.classList.add("measuring")
   stage.focus({ preventScroll: true })
@@ -49,7 +49,7 @@ function begin() {
 
 export function stop() {
   measuring = false
-  sleep(false)
+  wake()
   button.setAttribute("aria-pressed", "false")
   stage.classList.remove("measuring")
   answer.hidden = true
@@ -79,7 +79,7 @@ function moveTo(place) {
   raw = place
   at = caught(place)
   draw()
-  if (from && !to) ask(at, false)
+  if (from && !to) ask(at, "off")
 }
 
 // set sets an end where the cross is. After two of them the next is the first of another.
@@ -90,23 +90,23 @@ function set() {
     say("Set the other end.")
   } else {
     to = at
-    ask(to, true)
+    ask(to, "polite")
   }
   draw()
 }
 
 let asking = false, next = null // one question at a time; of those that wait, the last
 
-// ask asks what lies between the first end and a place. It is said aloud when that is set. What
-// lies between two papers is the picture's, and no length of cloth.
-async function ask(place, aloud) {
+// ask asks what lies between the first end and a place, and says it live: "polite", aloud, of a place
+// that is set, and else "off". What lies between two papers is the picture's, and no length of cloth.
+async function ask(place, live) {
   if (paperAt(from) !== paperAt(place)) {
     next = null
-    say("These places are on different papers: what is between them is no length on the cloth.", aloud)
+    say("These places are on different papers: what is between them is no length on the cloth.", live)
     return
   }
   if (asking) {
-    next = { place, aloud }
+    next = { place, live }
     return
   }
   asking = true
@@ -114,18 +114,18 @@ async function ask(place, aloud) {
   try {
     const found = await fetch(`/length?across=${place.x - first.x}&up=${first.y - place.y}`)
     const words = await found.text()
-    if (found.ok && measuring && from === first && paperAt(first) === paperAt(to ?? at)) say(words, aloud)
+    if (found.ok && measuring && from === first && paperAt(first) === paperAt(to ?? at)) say(words, live)
   } catch {
     if (measuring) say("tuckmark has ended: nothing can be measured.")
   }
   asking = false
   const waiting = next
   next = null
-  if (waiting && measuring && from) ask(waiting.place, waiting.aloud)
+  if (waiting && measuring && from) ask(waiting.place, waiting.live)
 }
 
-function say(words, aloud = true) {
-  answer.setAttribute("aria-live", aloud ? "polite" : "off")
+function say(words, live = "polite") {
+  answer.setAttribute("aria-live", live)
   answer.textContent = words
   answer.hidden = false
 }

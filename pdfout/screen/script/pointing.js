@@ -93,11 +93,13 @@ export function rest() {
   list.querySelector("[aria-selected=true]")?.setAttribute("aria-selected", "false")
 }
 
-// sleep points at nothing while somebody measures.
-export function sleep(now) {
-  asleep = now
-  if (now) rest()
+// sleep points at nothing until wake, while somebody measures.
+export function sleep() {
+  asleep = true
+  rest()
 }
+
+export function wake() { asleep = false }
 
 // lineAt is the line at a place on the screen.
 function lineAt(event) {
