@@ -38,6 +38,9 @@ type section func(width, height float64) []entry
 func (b *Book) layFront() []frontPage {
 	begun := b.measuringPage()
 	plain, inTwo := b.startOf(begun), b.startOf(begun.inTwo())
+	work, join, care := onceAWidth(b.workSection), onceAWidth(b.joinSection), onceAWidth(b.careSection)
+	inOrder := []section{work, join, b.pictureSection, care}
+	careFirst := []section{care, work, join, b.pictureSection}
 	onOne := func(f flow) bool { return len(f.pages) == 1 }
 	for _, try := range []struct {
 		start
@@ -52,26 +55,30 @@ func (b *Book) layFront() []frontPage {
 			if i > 0 && largest(b.drawn, scale) < try.least {
 				break
 			}
-			if f := b.layAll(try.begun, scale, b.inOrder()); try.met(f) {
+			if f := b.layAll(try.begun, scale, inOrder); try.met(f) {
 				return f.pages
 			}
 		}
 	}
-	all := b.layAll(plain.begun, plain.scales[0], b.inOrder())
-	if care := b.layAll(inTwo.begun, inTwo.scales[0], b.careFirst()); len(care.pages) < len(all.pages) {
+	all := b.layAll(plain.begun, plain.scales[0], inOrder)
+	if care := b.layAll(inTwo.begun, inTwo.scales[0], careFirst); len(care.pages) < len(all.pages) {
 		all = care
 	}
 	return all.pages
 }
 
-// inOrder are the sections behind the pieces, and careFirst those with the cautions before all
-// others.
-func (b *Book) inOrder() []section {
-	return []section{b.workSection, b.joinSection, b.pictureSection, b.careSection}
-}
-
-func (b *Book) careFirst() []section {
-	return []section{b.careSection, b.workSection, b.joinSection, b.pictureSection}
+// onceAWidth is a section whose entries do not hang on a height, set once for each width: the
+// pages in front are tried with the pieces drawn in many sizes.
+func onceAWidth(s section) section {
+	known := map[float64][]entry{}
+	return func(width, height float64) []entry {
+		all, ok := known[width]
+		if !ok {
+			all = s(width, height)
+			known[width] = all
+		}
+		return all
+	}
 }
 
 // start is a first page without its pieces, and the scales at which their drawings fit into its
