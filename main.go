@@ -10,6 +10,7 @@
 //	commandline.go  what people type, and what is wrong with it
 //	fault.go        faults of the command line
 //	printing.go     paper and pieces: options that several commands share
+//	opened.go       a file that was read, as far as it is meant, and its paper
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
 //	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go  a command each
