@@ -2,15 +2,15 @@ package serve
 
 import "net/http"
 
-// Policy is what a page may load: what this server gives, and nothing of elsewhere; no style
+// policy is what a page may load: what this server gives, and nothing of elsewhere; no style
 // or script inside the page, no form, no frame. W3C, Content Security Policy Level 3.
-const Policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; " +
+const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; " +
 	"connect-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
 
 // setHeaders sets what every answer says, refusals too. Whoever makes a page adds its
 // Content-Type.
 func setHeaders(header http.Header) {
-	header.Set("Content-Security-Policy", Policy)
+	header.Set("Content-Security-Policy", policy)
 	header.Set("X-Content-Type-Options", "nosniff")
 	header.Set("Referrer-Policy", "no-referrer")
 	header.Set("Cross-Origin-Resource-Policy", "same-origin")

@@ -17,14 +17,10 @@ func (s *save) begin() {
 	}
 }
 
-// step takes in what the system told. Whatever else changes in the folder does not prolong
-// the waiting.
-func (s *save) step(touched bool) {
-	s.begin()
-	if touched {
-		s.touched = true
-		s.goesOn()
-	}
+// touch takes in that one of the files was named.
+func (s *save) touch() {
+	s.touched = true
+	s.goesOn()
 }
 
 // goesOn waits for quiet once more, but not for ever.

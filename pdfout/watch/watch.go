@@ -86,7 +86,11 @@ func (w *Watch) watch(notices *notices, asking <-chan time.Time) {
 			notices.on(files)
 			save.goesOn()
 		case <-notices.come:
-			save.step(notices.take())
+			if notices.take() {
+				save.touch()
+			} else {
+				save.begin() // whatever else changes in the folder does not prolong the waiting
+			}
 		case <-asking:
 			notices.on(files)
 			if differ(told, stamps(files)) {
