@@ -26,8 +26,8 @@ type Pressed struct {
 	// creases, hems, the centre and the lines of the file. A crease that is the free edge of a
 	// flap has the flap to its left.
 	Marks []Mark
-	// Flat is the piece before it is folded; without an outline for one that is cut from a
-	// tucked block, which never lies flat.
+	// Flat is the piece before it is folded; of one that is cut from a tucked block, which
+	// never lies flat, it is the torn block.
 	Flat Opened
 	// Notes say what the picture cannot show, each a sentence.
 	Notes []string

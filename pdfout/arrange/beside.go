@@ -81,11 +81,9 @@ func (s *Sheet) placeFor(p Parcel) (best Packed, found bool) {
 // clearBoxes are what is free of lines and pieces on the pages of the sheet that are printed.
 func (s *Sheet) clearBoxes() []plane.Box {
 	free := s.freeBoxes(s.obstacles(), s.Grid.Box())
-	for row := range s.Grid.Rows {
-		for column := range s.Grid.Columns {
-			if c := (Cell{row, column}); !s.printed[c] {
-				free = without(free, s.Grid.CoreOf(c))
-			}
+	for _, c := range s.Grid.Cells() {
+		if !s.printed[c] {
+			free = without(free, s.Grid.CoreOf(c))
 		}
 	}
 	return free
