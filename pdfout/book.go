@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"sync"
 
 	"tuckmark/marking/mark"
 	"tuckmark/pdfout/arrange"
@@ -122,11 +121,7 @@ func (b *Book) letter() {
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
 	}
-	var lettered sync.WaitGroup
-	for _, s := range b.sheets {
-		lettered.Go(func() { b.letterSheet(s) })
-	}
-	lettered.Wait()
+	atOnce(b.sheets, b.letterSheet)
 	var all []*laidSheet
 	for _, s := range b.sheets {
 		all = append(append(all, s), s.told...)

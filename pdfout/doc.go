@@ -34,6 +34,7 @@
 //	assembly.go    pictures of the sheets, with the numbers of their pages
 //	form.go        a page to sew from and to write on
 //	formtable.go   a table to be filled in, on such a page
+//	atonce.go    several things done at the same time
 //	page.go      a page of a sheet
 //	sheets.go    what a book holds, for whoever shows it: its pages, and its sheets whole
 //	header.go    what stands over a page
