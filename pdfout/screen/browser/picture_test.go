@@ -198,7 +198,7 @@ func TestPointingNamesTheLine(t *testing.T) {
 			b.keys(escape)
 			b.click("#zoom-fit")
 			for b.scale() < 6 {
-				b.wheel(b.onLine(c.piece, c.line, c.part), -300)
+				b.wheel(b.onLine(c.piece, c.line, c.part), -800)
 			}
 			b.mouse(chromedp.MouseMoved, b.onLine(c.piece, c.line, c.part))
 			b.until(fmt.Sprintf(`document.querySelector("#lines [aria-selected=true]")?.dataset.line === %s`, quoted(c.line)), "the line is pointed at")

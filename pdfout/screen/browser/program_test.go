@@ -65,6 +65,7 @@ var addressSaid = regexp.MustCompile(`http://\S+`)
 // look starts the program on a file, and ends it with the test.
 func look(t testing.TB, file string, flags ...string) *looking {
 	t.Helper()
+	tool(t, "chromium") // without one nobody looks, and nothing need be built
 	l := &looking{t: t, file: file, ended: make(chan error, 1)}
 	l.command = exec.Command(built(t), append([]string{"look", "--no-browser", filepath.Base(file)}, flags...)...)
 	l.command.Dir = filepath.Dir(file)
