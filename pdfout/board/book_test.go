@@ -152,7 +152,14 @@ func TestGridOfASheet(t *testing.T) {
 		assert.InDelta(t, b.Min.X, blank.Parts[i].Bounds().Min.X, 0.01)
 		assert.InDelta(t, b.Max.Y, blank.Parts[i].Bounds().Max.Y, 0.01)
 	}
-	assert.Len(t, read.Paths[1].Parts, len(plan.Pages), "the paper")
+	papers := read.Paths[1].Parts
+	require.Len(t, papers, len(plan.Pages), "the paper")
+	part := Sheets(book).Parts[0].Box
+	for i, p := range plan.Pages {
+		assert.GreaterOrEqual(t, p.Window.Min.X-papers[i].Bounds().Min.X, 5.0, "paper lies beside what is printed")
+		assert.GreaterOrEqual(t, papers[i].Bounds().Max.Y-p.Window.Max.Y, 5.0)
+		assert.LessOrEqual(t, papers[i].Bounds().Width(), part.Width()+0.01, "on the part")
+	}
 	assert.NotContains(t, Sheets(planned(t, sets.Many(1), "letter")).Parts[0].Elements(), "grid")
 }
 

@@ -1,11 +1,39 @@
 package board
 
-import "tuckmark/marking/plane"
+import (
+	"math"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: parts that belong together stand in a row, and under each other in columns.
+// A row that would be too long for a screen is broken into several of one length, in all rows at
+// the same columns.
 
 // inColumns lays parts in rows, one under the other, and in columns, with more parts in a row under
 // them. Parts with nothing to draw keep their place free and have no number. Captions have a
 // size.
 func inColumns(rows [][]Part, under []Part, caption float64) Board {
+	longest := 0
+	for _, row := range rows {
+		longest = max(longest, len(row))
+	}
+	best, least := columns(rows, under, caption), math.Inf(1)
+	for n := longest; n > 0; n-- {
+		var broken [][]Part
+		for _, row := range rows {
+			broken = append(broken, slices.Collect(slices.Chunk(row, n))...)
+		}
+		if b := columns(broken, under, caption); b.need() < least {
+			best, least = b, b.need()
+		}
+	}
+	return best
+}
+
+// columns lays them so, with no row broken.
+func columns(rows [][]Part, under []Part, caption float64) Board {
 	b, gap := Board{Caption: caption}, apart*caption
 	var wide []float64
 	for _, row := range rows {

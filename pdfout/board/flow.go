@@ -47,10 +47,11 @@ func flow(parts []Part) Board {
 	best := math.Inf(1)
 	for i := range rowLengths {
 		length := widest * math.Pow(all/widest, float64(i)/(rowLengths-1))
-		size, _ := b.rows(length)
-		if need := max(size.X/screen, size.Y); need < best {
+		tried := Board{Caption: b.Caption, Parts: parts}
+		tried.Size, _ = tried.rows(length)
+		if need := tried.need(); need < best {
 			best = need
-			b.Size = size
+			b.Size = tried.Size
 		}
 	}
 	var places []plane.Point
@@ -61,6 +62,9 @@ func flow(parts []Part) Board {
 	}
 	return b
 }
+
+// need is how high a screen must be, in mm, that shows all of the board.
+func (b Board) need() float64 { return max(b.Size.X/screen, b.Size.Y) }
 
 // captionSize is the size of the captions of parts which have an area together.
 func captionSize(area float64) float64 {

@@ -16,7 +16,7 @@ import (
 // under its lines how its pages cut it: the strips that two of them share, the lines along which
 // they are cut and joined, their numbers. Pages that are not printed are faint.
 //
-//	path.paper   the pages that are printed
+//	path.paper   the pages that are printed, and the rim that no printer reaches
 //	path.blank   those that are not
 //	g.grid       how pages cut the sheet
 
@@ -32,6 +32,9 @@ const (
 	numberFill  = "#5c6e80"
 )
 
+// rim is how much paper lies around what can be printed, in mm: a little less than pages have.
+const rim = 8.0
+
 // Sheets are the sheets of a book, whole, side by side.
 func Sheets(book *pdfout.Book) Board {
 	var parts []Part
@@ -41,11 +44,12 @@ func Sheets(book *pdfout.Book) Board {
 			keys = append(keys, p.Key)
 		}
 		parts = append(parts, Part{
-			Name: s.Title + ", " + text.Numbers("page", pageNumbers(s)), Keys: keys, Box: plane.Box{Max: s.Size},
+			Name: s.Title + ", " + text.Numbers("page", pageNumbers(s)), Keys: keys, Box: plane.Box{Max: s.Size.Add(plane.Point{X: 2 * rim, Y: 2 * rim})},
 			Elements: sync.OnceValue(func() string {
 				picture := ink.NewPicture("sheet-"+strconv.Itoa(i+1), s.Size)
 				book.DrawSheet(picture, i)
-				return paperOf(s) + gridOf(s) + picture.Elements()
+				return fmt.Sprintf("<g transform=\"translate(%s %s)\">\n", number(rim), number(rim)) +
+					paperOf(s) + gridOf(s) + picture.Elements() + "</g>\n"
 			}),
 		})
 	}
@@ -65,7 +69,7 @@ func pageNumbers(s pdfout.SheetPlan) []int {
 func paperOf(s pdfout.SheetPlan) string {
 	var printed, blank strings.Builder
 	for _, p := range s.Pages {
-		printed.WriteString(boxOn(s, p.Window))
+		printed.WriteString(boxOn(s, p.Window.Grown(rim)))
 	}
 	for _, b := range s.Blank {
 		blank.WriteString(boxOn(s, b))

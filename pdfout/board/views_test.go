@@ -122,3 +122,31 @@ func TestViewsThatAreAlike(t *testing.T) {
 	assert.Empty(t, board.LaidOver(nil).Parts)
 	assert.Empty(t, board.SideBySide(nil).Parts)
 }
+
+// Four views of a wide piece stand two and two, not in one row that leaves half of a screen empty; of
+// a high one all four stand in a row.
+func TestViewsAreAboutAScreen(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		wide, high float64
+		rows       int
+	}{{"yoke", 400, 200, 2}, {"skirt", 200, 800, 1}, {"band", 900, 60, 4}} {
+		t.Run(c.name, func(t *testing.T) {
+			var views []board.View
+			for i := range 4 {
+				outline := plane.Box{Max: plane.Point{X: c.wide + float64(i), Y: c.high}}.Outline()
+				views = append(views, board.View{Name: fmt.Sprint("view ", i+1), Pieces: []mark.Pressed{
+					{Key: "one", Name: "One", Outline: outline, Marks: []mark.Mark{{Role: mark.Cut, Key: "side", Path: outline}}},
+				}})
+			}
+			rows := map[float64]int{}
+			for _, p := range board.SideBySide(views).Parts {
+				rows[p.Box.Min.Y]++
+			}
+			assert.Len(t, rows, c.rows)
+			for y, n := range rows {
+				assert.Equal(t, 4/c.rows, n, "in the row at %g", y)
+			}
+		})
+	}
+}

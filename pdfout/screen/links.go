@@ -1,9 +1,6 @@
 package screen
 
 import (
-	"cmp"
-	"slices"
-	"strconv"
 	"strings"
 
 	"tuckmark/marking/length"
@@ -111,15 +108,13 @@ func lots(of *picture, c Choice) choices {
 	return all
 }
 
-// parts are the links to the parts of a picture by themselves. Where some are of pieces, the
-// others only tell of them.
+// parts are the links to the parts of a picture by themselves: to all that have a name.
 func parts(of []board.Part, c Choice) choices {
 	all := choices{ID: "parts", Title: "Part of the picture"}
 	all.add("All", c.Only(0), c.Part == 0)
-	ofPieces := slices.ContainsFunc(of, func(p board.Part) bool { return len(p.Keys) > 0 })
 	for i, p := range of {
-		if len(p.Keys) > 0 || !ofPieces {
-			all.add(cmp.Or(p.Name, strconv.Itoa(i+1)), c.Only(i+1), c.Part == i+1)
+		if p.Name != "" {
+			all.add(p.Name, c.Only(i+1), c.Part == i+1)
 		}
 	}
 	return all

@@ -11,7 +11,6 @@
 //	follow_test.go    what is on the page follows the file, and choices stay
 //	picture_test.go   the picture is moved, pointed at, in layers
 //	measuring_test.go how long something is, and real size
-//	picture_test.go   the picture is moved, pointed at, measured, in layers
 //	views_test.go     views of a file laid over each other
 //	order_test.go     what happens in an order that nobody plans
 //	shown_test.go     what is shown, against the other commands
