@@ -2,6 +2,7 @@ package browser
 
 import (
 	"bufio"
+	"io/fs"
 	"net/url"
 	"os"
 	"os/exec"
@@ -39,8 +40,11 @@ func built(t testing.TB) string {
 			return
 		}
 		program.path = filepath.Join(program.folder, "tuckmark")
+		if program.err = seeAll(sources); program.err != nil {
+			return
+		}
 		build := exec.Command("go", "build", "-o", program.path, ".")
-		build.Dir = filepath.Join("..", "..", "..")
+		build.Dir = sources
 		var said []byte
 		if said, program.err = build.CombinedOutput(); program.err != nil {
 			os.Stderr.Write(said)
@@ -48,6 +52,20 @@ func built(t testing.TB) string {
 	})
 	require.NoError(t, program.err, "the program must be built")
 	return program.path
+}
+
+// sources is the folder of the program.
+var sources = filepath.Join("..", "..", "..")
+
+// seeAll reads all folders below one. go test keeps a result while nothing has changed that the
+// test itself has read, and does not know what it has another program build.
+func seeAll(folder string) error {
+	return filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
+		if err == nil && entry.IsDir() && path != folder && strings.HasPrefix(entry.Name(), ".") {
+			return filepath.SkipDir
+		}
+		return err
+	})
 }
 
 // looking is the program that shows a file.
