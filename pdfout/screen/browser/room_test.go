@@ -2,6 +2,7 @@ package browser
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -51,4 +52,47 @@ func TestThePictureAlone(t *testing.T) {
 	b.until(whole)
 	require.NoError(t, saves[0].save(l.file, changed(t, bandOf(t, 12), "allowance =", "alowance =")))
 	b.until(beside, "a mistake is told")
+}
+
+// What is told of a line that was gone to does not lie over it, and shows no half lines.
+func TestWhatIsToldLeavesItsLineInSight(t *testing.T) {
+	b := openTab(t, screen{wide: 390, high: 844, finger: true}, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	value[any](b, `document.getElementById("lines-box").open = true`)
+	for _, line := range []string{"side", "neck", "hem"} {
+		value[any](b, fmt.Sprintf(`document.querySelector("#lines [data-piece=front][data-line=%s]").click()`, line))
+		b.until(`document.querySelector("#over .pointed")`)
+		b.settled()
+		at := value[box](b, `(({ x, y, width, height }) => ({ X: x, Y: y, Width: width, Height: height }))(document.querySelector("#over .pointed path").getBoundingClientRect())`)
+		card := b.boxOf("#card")
+		stage := b.boxOf("#stage")
+		assert.LessOrEqual(t, at.Y+at.Height, card.Y, "the end of %s is over what is told", line)
+		assert.GreaterOrEqual(t, at.Y, stage.Y, "the beginning of %s is in sight", line)
+		assert.Less(t, card.Height, 0.6*stage.Height)
+	}
+}
+
+// The button makes the line larger that is pointed at, about its own middle.
+func TestLargerGoesToWhatIsPointedAt(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address)
+	b.shows("band", "top", 8)
+	b.clickAt(b.onLine("front", "neck", 0.4))
+	b.until(`document.querySelector("#over .pointed")`)
+	before, scale := b.onLine("front", "neck", 0.5), b.scale()
+	b.click("#zoom-in")
+	b.until(fmt.Sprintf(`document.getElementById("board").getScreenCTM().a > %f`, scale*1.1))
+	after := b.onLine("front", "neck", 0.5)
+	assert.InDelta(t, before.X, after.X, 2)
+	assert.InDelta(t, before.Y, after.Y, 2)
+}
+
+// A long line of the file stands on the page whole.
+func TestALongLineOfTheFileIsWhole(t *testing.T) {
+	l := look(t, copied(t, frock))
+	b := openTab(t, screen{wide: 390, high: 844, finger: true}, l.address)
+	b.shows("band", "top", 8)
+	long := strings.Repeat("# and so on ", 8)
+	require.NoError(t, saves[0].save(l.file, changed(t, bandOf(t, 12), "allowance =", long+"\nalowance =")))
+	b.until(`document.querySelector(".excerpt")`)
+	assert.LessOrEqual(t, value[float64](b, `(e => e.scrollWidth - e.clientWidth)(document.querySelector(".excerpt"))`), 0.0)
 }

@@ -15,6 +15,7 @@ const smallest = 0.3 // of the size at which all is seen
 const kept = new Map()
 let look = null // of these, that of what is shown; null where there is no picture
 let drawing = false
+let aim = null // a place; null for the middle
 let known = 0 // points to a mm at real size; 0 before a ruler was held to the screen
 
 // arrive looks at a picture that has come. Another part of it, or another way to lay it, is
@@ -67,10 +68,10 @@ export function moveBy(right, down) {
 }
 
 // zoom makes the picture so many times as large, about a place on the screen; without one,
-// about the middle.
+// about that which is aimed at.
 export function zoom(times, place) {
   if (!look) return
-  const at = place ? spot(place) : middle()
+  const at = place ? spot(place) : aimed()
   const least = Math.min(fitting().scale, 1) * smallest
   const scale = Math.min(Math.max(look.scale * times, least), largest)
   look.x = at.x - (at.x - look.x) * look.scale / scale
@@ -82,15 +83,17 @@ export function zoom(times, place) {
 // goTo has a place on the screen in the middle, larger.
 export function goTo(place) {
   if (!look) return
-  const room = size()
-  moveBy(room.wide / 2 - (look.scale * (spot(place).x - look.x)), room.high / 2 - (look.scale * (spot(place).y - look.y)))
-  zoom(1.6)
+  const at = spot(place), room = size()
+  zoom(1.6, place)
+  moveBy(room.wide / 2 - look.scale * (at.x - look.x), room.high / 2 - look.scale * (at.y - look.y))
 }
 
-// zoomTo shows a box, in mm, with a good deal around it; no larger than it is of use.
-export function zoomTo(box) {
+// zoomTo shows a box, in mm, with a good deal around it; no larger than it is of use, and over
+// what is covered below, in points of the screen.
+export function zoomTo(box, covered) {
   if (!look) return
   const room = size()
+  room.high -= covered
   const wide = Math.max(box.right - box.left, 20) * 1.6
   const high = Math.max(box.bottom - box.top, 20) * 1.6
   look.scale = Math.min(room.wide / wide, room.high / high, largest)
@@ -102,6 +105,16 @@ export function zoomTo(box) {
 // realSize shows the picture as large as the cloth is.
 export function realSize() {
   if (look && known) zoom(known / look.scale)
+}
+
+// aimAt takes a place to be aimed at when the picture is made larger; null for the middle.
+export function aimAt(place) { aim = place }
+
+// aimed is the place that is aimed at, if it is in sight, or else the middle.
+function aimed() {
+  const room = size()
+  const seen = aim && aim.x > look.x && aim.x < look.x + room.wide / look.scale && aim.y > look.y && aim.y < look.y + room.high / look.scale
+  return seen ? aim : middle()
 }
 
 // setReal takes how many points of the screen are a mm.

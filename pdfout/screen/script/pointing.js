@@ -2,7 +2,7 @@
 // the picture or in the list, is told beside the picture and has a bright line laid over it.
 // That stays until something else is pointed at, or Esc is pressed: it can be read in peace.
 
-import { make, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
+import { aimAt, make, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
 import { boxOfFirst, linesOf, nearest } from "/lines.js"
 import { isDragging, onTap } from "/gestures.js"
 
@@ -56,6 +56,8 @@ function point(at) {
   const item = itemOf(at)
   if (item?.matches(".told")) item.setAttribute("aria-selected", "true")
   tell(item, at)
+  const box = boxOfFirst(drawn)
+  aimAt({ x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 })
   lay(new Map(drawn.map(line => [line.path, line.matrix])))
 }
 
@@ -88,6 +90,7 @@ function tell(item, at) {
 export function rest() {
   pointed = null
   held = false
+  aimAt(null)
   card.hidden = true
   over.querySelector(".pointed")?.remove()
   list.querySelector("[aria-selected=true]")?.setAttribute("aria-selected", "false")
@@ -154,7 +157,8 @@ export function goTo(at) {
   show(at)
   const drawn = linesOf(at.piece, at.line)
   if (drawn.length === 0) return
-  zoomTo(boxOfFirst(drawn))
+  card.classList.remove("high")
+  zoomTo(boxOfFirst(drawn), stage.getBoundingClientRect().bottom - card.getBoundingClientRect().top)
   stage.scrollIntoView({ block: "nearest" })
 }
 

@@ -21,6 +21,7 @@ const bars = {
   mm: [[100, "100 mm"], [50, "50 mm"], [20, "20 mm"]],
 }
 
+const step = usual // of the buttons: about a mm; the bar itself takes the arrow keys, and finer ones
 let long = 0 // of the bar, in mm
 
 // stored is how many dots are a mm, in this browser; 0 where nobody has said.
@@ -82,8 +83,8 @@ export function real() {
 }
 
 slide.oninput = draw
-document.getElementById("ruler-shorter").onclick = () => longer(-0.5)
-document.getElementById("ruler-longer").onclick = () => longer(0.5)
+document.getElementById("ruler-shorter").onclick = () => longer(-step)
+document.getElementById("ruler-longer").onclick = () => longer(step)
 document.getElementById("ruler-open").onclick = open
 document.getElementById("zoom-real").onclick = real
 dialog.addEventListener("close", close)
