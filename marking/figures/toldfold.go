@@ -130,16 +130,16 @@ func (t teller) pleatFacts(set []piece.EdgePleat, p *piece.Piece) []mark.Fact {
 	return facts
 }
 
-// block tells the torn edges of the block that a piece is cut from.
-func (t teller) block(p *piece.Piece) []toldLine {
+// block tells the torn edges of the block that a piece is cut from, which is one of those that
+// are torn, the rows of a table.
+func (t teller) block(p *piece.Piece, torn []lay.Cutting, table mark.Table) []toldLine {
 	if p.Block == nil {
 		return nil
 	}
 	facts := []mark.Fact{ofPiece(p)}
-	torn, _ := lay.Cuttings(t.Pattern)
 	for i, c := range torn {
 		if c.Name == p.Name && c.What == lay.TornBlock {
-			row := rowFacts(cutTable("tear", torn, t.writer), i)
+			row := rowFacts(table, i)
 			row[0].What = "tear"
 			facts = append(facts, row...)
 		}

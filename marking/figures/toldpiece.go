@@ -33,7 +33,7 @@ func (t teller) pieces() []toldPiece {
 	for i := range t.Pieces {
 		p := &t.Pieces[i]
 		one := toldPiece{piece: p, whole: t.piece(p, slices.Concat(torn, cut), tables)}
-		one.lines = slices.Concat(t.edges(p), t.hems(p), t.fileLines(p), t.notches(p), t.edgePleats(p), t.folds(p), t.block(p))
+		one.lines = slices.Concat(t.edges(p), t.hems(p), t.fileLines(p), t.notches(p), t.edgePleats(p), t.folds(p), t.block(p, torn, tables[0]))
 		one.lines = append(one.lines, t.grain(p))
 		all = append(all, one)
 	}
