@@ -19,6 +19,7 @@ import (
 //
 //	g.part[data-part][data-name]  a part; what is drawn in it is in mm, true to size
 //	text.caption                  its name, over it, in the colour of the page's text
+//	text.caption[data-most]       it may have letters of another size, in mm: so large at most
 //	.paper, g.grid, .blank        see sheets.go
 //	g[data-role] and so on        see ink/picture.go
 
@@ -58,17 +59,34 @@ func (b Board) caption(p Part) string {
 	if p.Name == "" {
 		return ""
 	}
-	words := text.Shorten(p.Name, captionStyle(b.Caption), p.Box.Width())
-	return captionText(words, b.Caption, -captionUnder*b.Caption)
+	style := captionStyle(b.Caption)
+	words := text.Shorten(p.Name, style, p.Box.Width())
+	most := b.Caption * min(captionGrows, p.Box.Width()/style.Width(words))
+	return captionText(words, b.Caption, -captionUnder*b.Caption, "data-most", number(most))
+}
+
+// Looked is what is looked at who chooses the part at a place among those of the board: the part, with
+// its caption, however large that is.
+func (b Board) Looked(part int) plane.Box {
+	box := b.Parts[part].Box
+	if b.Parts[part].Name != "" {
+		box.Min.Y -= captionRoom * captionGrows * b.Caption
+	}
+	return box
 }
 
 // captionStyle is the style of letters of a size in mm.
 func captionStyle(letters float64) ink.Style { return ink.Plain(letters / paper.Pt) }
 
-// captionText writes words on the board itself, not on paper, with their foot so far down.
-func captionText(words string, letters, down float64) string {
-	return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s" fill="currentColor">%s</text>`+"\n",
-		number(down), number(letters), html.EscapeString(words))
+// captionText writes words on the board itself, not on paper, with their foot so far down, in an
+// element with further attributes: a name and a value of each.
+func captionText(words string, letters, down float64, attributes ...string) string {
+	var more strings.Builder
+	for i := 0; i+1 < len(attributes); i += 2 {
+		fmt.Fprintf(&more, ` %s="%s"`, attributes[i], html.EscapeString(attributes[i+1]))
+	}
+	return fmt.Sprintf(`<text class="caption" y="%s" font-size="%s"%s fill="currentColor">%s</text>`+"\n",
+		number(down), number(letters), more.String(), html.EscapeString(words))
 }
 
 // number writes mm to 0.01.

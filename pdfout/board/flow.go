@@ -14,13 +14,15 @@ const (
 	screen = 1.3
 	// captionShare is the size of captions, as a share of the side of a square with the area of
 	// all parts; leastCaption and mostCaption bound it, in mm.
-	captionShare = 0.014
+	captionShare = 0.018
 	leastCaption = 4.0
-	mostCaption  = 24.0
+	mostCaption  = 30.0
 	// captionRoom is kept free over a part for its caption, and captionUnder is between the two,
 	// in sizes of its letters.
 	captionRoom  = 1.6
 	captionUnder = 0.5
+	// captionGrows is how many times as large a caption may be written.
+	captionGrows = 1.6
 	// apart is kept free between parts, and around the board, in sizes of the captions.
 	apart = 2.0
 	// rowLengths is how many lengths of rows are tried.

@@ -100,7 +100,7 @@ func (p *page) fill(drawn *picture, view *View) {
 	p.Parts = chosen(ways(p.Choice), lots(drawn, p.Choice), parts(drawn.Parts, p.Choice))
 	looked := plane.Box{Max: drawn.Size}
 	if p.Part > 0 {
-		looked = drawn.Parts[p.Part-1].Box
+		looked = drawn.Looked(p.Part - 1)
 	}
 	looked = looked.Grown(max(looked.Width(), looked.Height()) * besideLooked)
 	p.Home = fmt.Sprintf("%.2f %.2f %.2f %.2f", looked.Min.X, looked.Min.Y, looked.Width(), looked.Height())

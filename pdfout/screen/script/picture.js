@@ -9,6 +9,7 @@ export const board = document.getElementById("board")
 export const over = document.getElementById("over") // drawn over the picture by the script
 
 const largest = 80 // points of the screen to a mm
+const letters = 15 // of captions, in points of the screen
 const smallest = 0.3 // of the size at which all is seen
 
 // Where each thing that can be shown is looked at: x and y are the upper left corner.
@@ -148,8 +149,20 @@ function draw() {
       board.style.setProperty("--point", 1 / look.scale) // of the screen, in mm
     }
     board.classList.toggle("far", look.scale < 1)
+    sizeCaptions()
     document.getElementById("size").textContent = known ? `${Math.round(look.scale / known * 100)} % of real size` : ""
   })
+}
+
+// sizeCaptions writes the names of parts in letters of one size on the screen, however large the
+// picture is, as far as they have room.
+function sizeCaptions() {
+  for (const caption of document.querySelectorAll("#drawing .caption[data-most]")) {
+    const size = Math.min(letters / look.scale, caption.dataset.most)
+    if (Number(caption.getAttribute("font-size")) === size) continue
+    caption.setAttribute("font-size", size)
+    caption.setAttribute("y", -size / 2)
+  }
 }
 
 // points is how many mm some points of the screen are.
