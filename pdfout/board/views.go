@@ -45,9 +45,11 @@ func SideBySide(views []View) Board {
 				continue
 			}
 			shown = append(shown, *p)
+			pressed := pressedSide(*p)
+			pressed.lines[0].view = views[i].Name
 			pairs = append(pairs, pair{
 				prefix: "view-" + strconv.Itoa(n+1) + "-" + strconv.Itoa(i+1), name: p.Name + ", " + views[i].Name,
-				key: p.Key, sides: []side{pressedSide(*p)}, notes: p.Notes,
+				key: p.Key, sides: []side{pressed}, notes: p.Notes,
 			})
 		}
 	}

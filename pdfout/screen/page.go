@@ -36,6 +36,7 @@ type page struct {
 	Picture *picture
 	Home    string // what of the board is looked at, as a viewBox
 	Told    []toldPiece
+	Telling string     // the view that it is told of, where there are several in the picture
 	Wrong   []numbered // the mistakes
 	Remarks []numbered
 	Figures *figureReport
@@ -97,6 +98,9 @@ func (p *page) fill(drawn *picture, view *View) {
 		p.Part = 0
 	}
 	p.Picture, p.Told = drawn, toldByPiece(view.Told())
+	if p.Show == Views {
+		p.Telling = view.Title
+	}
 	p.Parts = chosen(ways(p.Choice), lots(drawn, p.Choice), parts(drawn.Parts, p.Choice))
 	looked := plane.Box{Max: drawn.Size}
 	if p.Part > 0 {

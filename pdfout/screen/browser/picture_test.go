@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -222,6 +223,40 @@ func near(row string) string {
 		rows = append(rows, fmt.Sprint(from+i))
 	}
 	return "(" + strings.Join(rows, "|") + `)\b`
+}
+
+// Among several views what is told says of which it is; of one that it is not told of, its name alone.
+func TestWhatIsToldOfOneViewAmongSeveral(t *testing.T) {
+	b := openTab(t, desk, look(t, copied(t, frock)).address+"?show=views")
+	for _, c := range []struct {
+		view  string
+		facts bool
+	}{{"as it stands", true}, {"square", false}} {
+		path := fmt.Sprintf(`document.querySelector(".view[data-view='%s'] path[data-piece=front][data-line=side]")`, c.view)
+		b.until(path)
+		b.settled()
+		b.clickAt(value[point](b, `(path => {
+			const p = path.getPointAtLength(path.getTotalLength() / 2).matrixTransform(path.getScreenCTM())
+			return { X: Math.round(p.x), Y: Math.round(p.y) }
+		})(`+path+`)`))
+		b.until(fmt.Sprintf(`document.getElementById("card").textContent.endsWith(%q)`, "view: "+c.view))
+		assert.Equal(t, c.facts, value[bool](b, `document.querySelector("#card .fact") !== null`), c.view)
+		own := value[int](b, fmt.Sprintf(`document.querySelectorAll(".view[data-view='%s'] path[data-piece=front][data-line=side]").length`, c.view))
+		assert.Equal(t, own, value[int](b, `document.querySelectorAll("#over .pointed path").length`), "the other view is left alone")
+	}
+}
+
+// On paper no tools are printed; what is wrong is, and that the page is no sheet.
+func TestThePagePrinted(t *testing.T) {
+	l := look(t, copied(t, frock))
+	b := openTab(t, desk, l.address)
+	b.shows("band", "top", 8)
+	require.NoError(t, saves[0].save(l.file, changed(t, bandOf(t, 12), "allowance =", "alowance =")))
+	b.until(`document.querySelector("#wrong .mistake")`)
+	call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+	assert.Empty(t, value[[]string](b, `[...document.querySelectorAll("button, input, a, summary")].filter(e => e.checkVisibility() && e.id !== "to-wrong").map(e => e.outerHTML)`))
+	assert.True(t, value[bool](b, `document.querySelector("#wrong .mistake").checkVisibility()`))
+	assert.Contains(t, value[string](b, `getComputedStyle(document.querySelector(".top"), "::after").content`), "no sheet")
 }
 
 // What lies between two papers is no length of cloth, and back on the first it is one again.

@@ -4,12 +4,13 @@
 
 import { aimAt, make, over, pictured, points, spot, stage, zoomTo } from "/picture.js"
 import { boxOfFirst, linesOf, nearest } from "/lines.js"
+import { facts } from "/regions.js"
 import { isDragging, onTap } from "/gestures.js"
 
 const card = document.getElementById("card")
 const reach = { mouse: 9, pen: 14, touch: 24 } // points of the screen
 
-let pointed = null // { piece, line, also: others that are meant with it }
+let pointed = null // { piece, line, view: "" where there is one, also: others that are meant with it }
 let held = false // it was clicked at, or chosen in the list: pointing at others does not change it
 let asleep = false // somebody measures
 
@@ -18,7 +19,8 @@ const list = document.getElementById("lines-box")
 const toldItems = () => [...document.querySelectorAll("#lines .told")]
 const itemOf = at => [...document.querySelectorAll("#lines .told, #lines .about")].find(item => item.dataset.piece === at.piece && item.dataset.line === at.line)
 
-const lineOf = item => ({ piece: item.dataset.piece, line: item.dataset.line })
+const lineOf = item => ({ piece: item.dataset.piece, line: item.dataset.line, view: facts().view })
+const viewOf = path => path.closest(".view")?.dataset.view ?? "" // "" for what is alike in all
 
 // arrive tells again of what is pointed at, in a picture that has come.
 export function arrive() {
@@ -50,6 +52,7 @@ function listLines() {
 // point tells of a line, and shows it.
 function point(at) {
   const drawn = [at, ...at.also ?? []].flatMap(one => linesOf(one.piece, one.line))
+    .filter(line => !at.view || !viewOf(line.path) || viewOf(line.path) === at.view)
   rest()
   if (drawn.length === 0) return
   pointed = at
@@ -74,14 +77,21 @@ function lay(paths) {
   over.prepend(all)
 }
 
-// tell puts what is told of a line beside the picture.
+// tell puts what is told of a line beside the picture: of one view among several its name alone,
+// where it is not the view that is told of.
 function tell(item, at) {
-  if (item) {
+  if (item && (at.view || facts().view) === facts().view) {
     card.replaceChildren(...[...item.childNodes].map(node => node.cloneNode(true)))
   } else {
     const name = document.createElement("strong")
     name.textContent = `${at.piece}: ${at.line}`
     card.replaceChildren(name)
+  }
+  if (at.view) {
+    const view = document.createElement("span")
+    view.className = "place"
+    view.textContent = `view: ${at.view}`
+    card.append(view)
   }
   card.hidden = false
 }
@@ -108,7 +118,7 @@ export function wake() { asleep = false }
 function lineAt(event) {
   if (!pictured()) return null
   const found = nearest(spot(event), points(reach[event.pointerType] ?? reach.mouse))?.line
-  return found && { piece: found.piece, line: found.line }
+  return found && { piece: found.piece, line: found.line, view: viewOf(found.path) }
 }
 
 let waiting = null // the last place pointed at, until the next image of the screen
@@ -118,7 +128,7 @@ function hover(event) {
   if (!waiting) {
     requestAnimationFrame(() => {
       const line = !asleep && !held && lineAt(waiting)
-      if (line && !(pointed && line.piece === pointed.piece && line.line === pointed.line)) {
+      if (line && !(pointed && line.piece === pointed.piece && line.line === pointed.line && line.view === pointed.view)) {
         aside(waiting)
         point(line)
       }
