@@ -10,6 +10,7 @@
 //	sheets.go    the sheets, whole, with the grid of their pages under the lines
 //	pages.go     the pages as they are printed
 //	folded.go    pieces with their folds in, beside the flat ones, by the two that follow
+//	topmost.go   cut edges that lie on each other
 //	pair.go      drawings of one piece on one paper
 //	wash.go      cloth: the darker the more layers lie there
 //	shadekey.go  what the shades mean

@@ -77,7 +77,7 @@ func pressedSide(p mark.Pressed) side {
 	}
 	return side{bounds, func(on surface) string {
 		return on.cloth(layers) + on.turned(p.Outline, p.Sewn) + on.shadows(p.Shadows) + on.fullness(p.Fullness)
-	}, []lineSet{{draw: func(d *ink.Picture) { drawRoles(d, p.Key, p.Marks, pressedPen) }}}}
+	}, []lineSet{{draw: func(d *ink.Picture) { drawRoles(d, p.Key, topmost(p.Marks), pressedPen) }}}}
 }
 
 // flatSide draws it flat.
