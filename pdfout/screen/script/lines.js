@@ -130,7 +130,7 @@ export function boxOfFirst(lines) {
 // paperAt is the paper that a place lies on; none between them.
 export function paperAt(at) {
   const toBoard = board.getScreenCTM().inverse()
-  return [...document.querySelectorAll("#drawing .part > .paper")].find(paper => {
+  return [...document.querySelectorAll("#drawing .part .paper")].find(paper => {
     const m = toBoard.multiply(paper.getScreenCTM()), { x, y, width, height } = paper.getBBox()
     return near({ left: m.e + x, right: m.e + x + width, top: m.f + y, bottom: m.f + y + height }, at, 0)
   })
