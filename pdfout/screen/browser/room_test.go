@@ -96,3 +96,24 @@ func TestALongLineOfTheFileIsWhole(t *testing.T) {
 	b.until(`document.querySelector(".excerpt")`)
 	assert.LessOrEqual(t, value[float64](b, `(e => e.scrollWidth - e.clientWidth)(document.querySelector(".excerpt"))`), 0.0)
 }
+
+// In rows that go along under the window what is chosen is in sight; where it is the usual, the
+// row begins with its beginning.
+func TestWhatIsChosenIsInSight(t *testing.T) {
+	l := look(t, copied(t, frock))
+	for _, c := range []struct {
+		screen        screen
+		address, link string // in sight
+	}{
+		{screen{wide: 390, high: 844, finger: true}, "?show=figures", "#shows-4"},
+		{screen{wide: 1000, high: 700}, "?show=views", "#ways-0"},
+		{screen{wide: 1000, high: 700}, "?show=pages&part=5", "#parts-5"},
+	} {
+		b := openTab(t, c.screen, l.address+c.address)
+		b.loaded()
+		b.until(fmt.Sprintf(`(e => {
+			const at = e.getBoundingClientRect(), row = e.closest(".along").getBoundingClientRect()
+			return e.matches("[aria-current]") && at.left >= row.left && at.right <= row.right
+		})(document.querySelector(%q))`, c.link), c.address)
+	}
+}

@@ -77,12 +77,15 @@ function arrive(fresh) {
   measuring.arrive()
 }
 
-// toChosen has the part that is chosen in sight, in a row of many.
+// toChosen has what is chosen in sight, in rows of many: the last, of what is not there as a rule.
 function toChosen() {
-  const row = document.getElementById("parts")
-  const chosen = row.querySelector(".parts [aria-current]")?.getBoundingClientRect()
-  const room = row.getBoundingClientRect()
-  if (chosen && (chosen.left < room.left || chosen.right > room.right)) row.scrollLeft += chosen.left - room.left - 16
+  for (const row of document.querySelectorAll(".along")) {
+    const chosen = [...row.querySelectorAll("[aria-current]:not(:first-child)")].at(-1)?.getBoundingClientRect()
+    const room = row.getBoundingClientRect(), beside = 32 // points of what is next to it
+    if (chosen && (chosen.left < room.left || chosen.right > room.right)) {
+      row.scrollLeft += Math.min(0, chosen.left - room.left - beside) + Math.max(0, chosen.right - room.right + beside)
+    }
+  }
 }
 
 // running says whether the program runs that follows the file.
