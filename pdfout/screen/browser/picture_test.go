@@ -56,6 +56,7 @@ func TestThePictureStaysUnderThePointer(t *testing.T) {
 	b.sameSpot(under, b.mmAt(at), "as it was at first")
 
 	value[any](b, `document.getElementById("stage").focus()`)
+	b.keys(escape) // larger goes to what is pointed at; now nothing is
 	middle := b.boxOf("#board").middle()
 	inMiddle := b.mmAt(middle)
 	b.keys("+", "+")
