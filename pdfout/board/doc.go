@@ -14,6 +14,7 @@
 //	pair.go      drawings of one piece on one paper
 //	wash.go      cloth: the darker the more layers lie there
 //	shadekey.go  what the shades mean
+//	partkey.go   the same in small, under each piece
 //	views.go     views side by side, or laid over each other
 //	viewpen.go   the pens by which these are told apart
 //	columns.go   parts in rows and columns

@@ -18,6 +18,7 @@ import (
 //	.paper         under a part
 //	g.cloth        its layers, each a path; all of one fill and opacity
 //	path.turned    what lies outside of all that is sewn: the colour of the paper, half covering
+//	g.shades       the key of what is under it, in which are layers too
 //	g.shadow       beside free edges
 //	g.fullness     soft lines where cloth is let go
 //	g[data-role]   the lines, as on sheets: data-piece, data-line
@@ -34,7 +35,7 @@ func Folded(pieces []mark.Pressed) Board {
 	shown := withFolds(pieces)
 	var pairs []pair
 	for i, p := range shown {
-		one := pair{prefix: "folded-" + strconv.Itoa(i+1), name: p.Name, key: p.Key, sides: []side{pressedSide(p)}, notes: p.Notes}
+		one := pair{prefix: "folded-" + strconv.Itoa(i+1), name: p.Name, key: p.Key, sides: []side{pressedSide(p)}, shades: shadesOf(p), notes: p.Notes}
 		if len(p.Counts) > 1 {
 			one.name += ", folded" + beside(p)
 			one.sides = append(one.sides, flatSide(p))

@@ -75,14 +75,13 @@ func elementsOf(t *testing.T, drawn string) []element {
 	}
 }
 
-// inside are the elements that stand in one of a class.
+// inside are the elements that stand in one of a class, but not in the key under a piece.
 func inside(all []element, class string) []element {
 	var found []element
 	for _, e := range all {
-		for _, outer := range e.within {
-			if outer.has(class) {
-				found = append(found, e)
-			}
+		inKey := slices.ContainsFunc(e.within, func(outer element) bool { return outer.has("shades") })
+		if within := slices.ContainsFunc(e.within, func(outer element) bool { return outer.has(class) }); within && (!inKey || class == "shades") {
+			found = append(found, e)
 		}
 	}
 	return found
@@ -222,8 +221,39 @@ func TestKeyOfTheShades(t *testing.T) {
 	for _, n := range layers {
 		counts = append(counts, n)
 	}
-	assert.ElementsMatch(t, []int{1, 3, 5, 3}, counts, "three shades, and the flap of a tuck")
+	assert.ElementsMatch(t, []int{1, 3, 5, 3, 1}, counts, "three shades, the flap of a tuck, and an allowance")
 	for _, n := range counts {
 		assert.Contains(t, key, fmt.Sprintf(">%d</text>", n))
+	}
+}
+
+// Under a piece with folds stands how dark its own layers are, and what is paler; it is on the paper,
+// however narrow the piece is.
+func TestKeyUnderAPiece(t *testing.T) {
+	number := regexp.MustCompile(`-?[0-9.]+`)
+	for _, size := range []plane.Point{{X: 5, Y: 900}, {X: 60, Y: 60}, {X: 900, Y: 5}, {X: 900, Y: 900}} {
+		box := plane.Box{Max: size}
+		p := mark.Pressed{Key: "one", Name: "One", Outline: box.Outline(), Sewn: box.Grown(-1).Outline(), Counts: []int{1, 3, 7}}
+		p.Flat.Outline = p.Outline
+		part := board.Folded([]mark.Pressed{p}).Parts[0]
+		layers, washed := 0, plane.EmptyBox()
+		for _, e := range inside(elementsOf(t, part.Elements()), "shades") {
+			if e.name != "path" {
+				continue
+			}
+			if !e.has("turned") {
+				layers++
+			}
+			values := number.FindAllString(e.attributes["d"], -1)
+			for k := 0; k+1 < len(values); k += 2 {
+				x, _ := strconv.ParseFloat(values[k], 64)
+				y, _ := strconv.ParseFloat(values[k+1], 64)
+				washed = washed.With(plane.Point{X: x, Y: y})
+			}
+		}
+		assert.Equal(t, 1+3+7+1, layers, "1, 3 and 7 layers, and one that is paler in part")
+		assert.Greater(t, washed.Min.Y, size.Y, "under the piece")
+		assert.True(t, plane.Box{Max: part.Box.Max.Sub(part.Box.Min)}.Holds(washed.Max), "on the paper of %v", size)
+		assert.Contains(t, part.Elements(), ">allowance or hem</text>")
 	}
 }

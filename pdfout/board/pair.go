@@ -14,7 +14,7 @@ import (
 )
 
 // Rules of this file: drawings of one piece lie side by side on one paper, level at their upper
-// edges, all to one scale. Under them stands what they cannot show.
+// edges, all to one scale. Under them stands what their shades mean, and what they cannot show.
 
 // pair is such drawings.
 type pair struct {
@@ -22,6 +22,7 @@ type pair struct {
 	name   string
 	key    string // of the piece
 	sides  []side
+	shades []shade // what its shades mean
 	notes  []string
 }
 
@@ -47,6 +48,10 @@ const (
 
 // noteSize is how large notes are, as a share of the letters of captions.
 const noteSize = 0.8
+
+// keyGrows is how many times as large as alone on a board letters of the key under it may be, so that
+// they are no smaller than notes as a rule, and never wide for a small piece.
+const keyGrows = 2.0
 
 // gap is kept free between two drawings.
 func (p pair) gap() float64 {
@@ -75,7 +80,12 @@ func (p pair) part(letters float64) Part {
 	for _, note := range p.notes {
 		lines = append(lines, text.WrapMeasures(wording.Capital(note)+".", style, size.X-2*margin)...)
 	}
-	whole := size
+	whole, small := size, noteSize*min(letters, keyGrows*captionSize(size.X*size.Y))
+	key := wrapped(p.shades, small, size.X-2*margin)
+	if len(p.shades) > 0 {
+		whole = plane.Point{X: max(whole.X, key.X+2*margin), Y: whole.Y + key.Y + margin}
+	}
+	noted := whole.Y
 	if len(lines) > 0 {
 		whole.Y += float64(len(lines))*style.Step() + margin
 	}
@@ -84,8 +94,11 @@ func (p pair) part(letters float64) Part {
 		out.WriteString(paperBox(whole))
 		p.draw(&out, size)
 		notes := ink.NewPicture(p.prefix+"-notes", whole)
+		if len(p.shades) > 0 {
+			out.WriteString(drawShades(notes, p.shades, small, plane.Point{X: margin, Y: whole.Y - size.Y}))
+		}
 		for i, line := range lines {
-			ink.Write(notes, plane.Point{X: margin, Y: whole.Y - size.Y - float64(i)*style.Step() - style.Up()}, style, line)
+			ink.Write(notes, plane.Point{X: margin, Y: whole.Y - noted - float64(i)*style.Step() - style.Up()}, style, line)
 		}
 		out.WriteString(notes.Elements())
 		return out.String()

@@ -51,8 +51,11 @@ type shades struct {
 	samples []sample
 }
 
-// keyTitle stands over the shades.
-const keyTitle = "layers of cloth"
+// keyTitle stands over the shades, and turnedName beside that of what lies outside of the seams.
+const (
+	keyTitle   = "layers of cloth"
+	turnedName = "allowance or hem"
+)
 
 // size is how large it is.
 func (k shades) size() plane.Point {
@@ -109,6 +112,14 @@ func samplesOf(pieces []mark.Pressed) []sample {
 		})
 	}
 	var all []sample
+	if slices.ContainsFunc(pieces, func(p mark.Pressed) bool { return len(p.Sewn) > 0 }) {
+		all = append(all, sample{turnedName, func(_ *ink.Picture, on surface, at plane.Point, letters float64) string {
+			half := plane.Point{X: sampleLong / 2 * letters, Y: sampleFlap * letters}
+			sewn := plane.Box{Min: at.Sub(plane.Point{Y: half.Y}), Max: at.Add(half)}
+			whole := plane.Box{Min: sewn.Min, Max: sewn.Max.Add(plane.Point{X: half.X})}.Outline()
+			return on.cloth([]plane.Path{whole}) + on.turned(whole, sewn.Outline())
+		}})
+	}
 	for _, edge := range []struct {
 		role mark.Role
 		name string

@@ -49,7 +49,7 @@ func SideBySide(views []View) Board {
 			pressed.lines[0].view = views[i].Name
 			pairs = append(pairs, pair{
 				prefix: "view-" + strconv.Itoa(n+1) + "-" + strconv.Itoa(i+1), name: p.Name + ", " + views[i].Name,
-				key: p.Key, sides: []side{pressed}, notes: p.Notes,
+				key: p.Key, sides: []side{pressed}, shades: shadesOf(*p), notes: p.Notes,
 			})
 		}
 	}
