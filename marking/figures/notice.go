@@ -1,18 +1,21 @@
 package figures
 
 import (
+	"fmt"
 	"regexp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 )
 
 // Rules of this file. What is said of a place of the file is about the lines of what the key there
 // names: of an edge its cutting line, its stitch line and the folds of its hem; of a set of tucks
-// all of their lines; of a seam, or of what is sewn on, those of all its edges. What is no edge, row
+// all of their lines, or those of the tucks that a remark tells of; of a seam, or of what is sewn on, those of all its edges. What is no edge, row
 // or line is about its piece as a whole.
 
 // Remarks are what is no mistake but may not be meant, each with the lines it is about in what is
@@ -21,9 +24,22 @@ func Remarks(p *garment.Pattern, drawn []mark.Marking) []mark.Notice {
 	find := finderOf(p, drawn)
 	var all []mark.Notice
 	for _, r := range p.Remarks {
-		all = append(all, mark.Notice{Text: r.Text, Of: ofWhat(p, r.Key), Place: r.Place, At: find.at(r.Key)})
+		all = append(all, mark.Notice{Text: r.Text, Of: ofWhat(p, r.Key), Place: r.Place, At: ofFolds(find.at(r.Key), r)})
 	}
 	return all
+}
+
+// ofFolds returns those lines of a row of folds that belong to the folds a remark is about, or all
+// where it names none.
+func ofFolds(lines []mark.At, r piece.Remark) []mark.At {
+	parts := partsOf(r.Key)
+	if len(r.Folds) == 0 || len(parts) == 0 {
+		return lines
+	}
+	row := parts[len(parts)-1]
+	return slices.DeleteFunc(slices.Clone(lines), func(at mark.At) bool {
+		return !slices.ContainsFunc(r.Folds, func(n int) bool { return strings.HasPrefix(at.Line, fmt.Sprintf("%s %d ", row, n)) })
+	})
 }
 
 // Mistakes are what is wrong with a file, each with the lines it is about in what was drawn of it

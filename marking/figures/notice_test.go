@@ -106,3 +106,43 @@ join = ["bib.top", "strap.left"]
 	assert.Contains(t, strings.Join(texts, "\n"), "linden.toml:15 seam strap: sewn, ")
 	assert.Empty(t, Remarks(&garment.Pattern{}, nil))
 }
+
+// A remark that tells of the second of two pleats points at its lines, not at those of the first.
+func TestWhatARemarkOfOneFoldPointsAt(t *testing.T) {
+	p := made.Of(t, `unit = "cm"
+allowance = 1
+[piece.top]
+name = "Top"
+fold = "centre front"
+[piece.top.edge."centre front"]
+points = [[0, 0], [0, 20]]
+[piece.top.edge.neck]
+points = [[0, 20], [6, 20]]
+[piece.top.edge.shoulder]
+points = [[6, 20], [12, 20]]
+[piece.top.edge.side]
+points = [[12, 20], [12, 0]]
+[piece.top.edge.waist]
+points = [[12, 0], [0, 0]]
+[piece.top.pleat.knives]
+beside = "centre front"
+depth = 1
+count = 2
+first = 5
+gap = 0.5
+press = "away"
+`)
+	var of []string
+	for _, n := range Remarks(p, drawnOf(p)) {
+		if strings.HasPrefix(n.Text, "pleat 2 of 2 runs into") {
+			for _, at := range n.At {
+				of = append(of, at.Line)
+			}
+		}
+	}
+	assert.Contains(t, of, "knives 2 pleat fold")
+	assert.Contains(t, of, "knives 2 placement line")
+	for _, line := range of {
+		assert.True(t, strings.HasPrefix(line, "knives 2 "), line)
+	}
+}

@@ -149,6 +149,10 @@ func (m *remarker) tops(r FoldRow) {
 		}
 		m.say(r.Place, "%s of %d %s into %q "+instead+" %s: finished, %s lies %s from %q",
 			which, r.Count, verb, m.piece.Edges[edge].Key, hangs, nearestOf(r, numbers), m.unit.OnRuler(first.Stitching), r.Base.Name)
+		last := &m.list[len(m.list)-1]
+		for _, n := range numbers {
+			last.Folds = append(last.Folds, n+1)
+		}
 	}
 }
 

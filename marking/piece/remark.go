@@ -19,7 +19,8 @@ type Remark struct {
 	fault.Place
 	Text string
 
-	InTable bool // a table of the figures says it too
+	Folds   []int // which of the folds of its row it is about, from 1; nil for no row, or all of it
+	InTable bool  // a table of the figures says it too
 }
 
 // String gives the remark behind its place.
