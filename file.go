@@ -58,7 +58,7 @@ func unreadable(name string, err error) error {
 	case errors.Is(err, fs.ErrPermission):
 		return fileFault(name, "the file may not be read", "look at its permissions")
 	}
-	return fileFault(name, "the file cannot be read: "+innermost(err), "")
+	return fileFault(name, "the file cannot be read: "+fault.Innermost(err), "")
 }
 
 // writeFile writes what draw draws to the file out: to a file beside it first,
@@ -93,7 +93,7 @@ func writeFile(from []string, out string, draw func(io.Writer) error) error {
 	}
 	if err := os.Rename(f.Name(), out); err != nil {
 		os.Remove(f.Name())
-		return fileFault(out, "the sheets of before cannot be replaced: "+innermost(err), "close the program that shows them, or write the new ones elsewhere with -o")
+		return fileFault(out, "the sheets of before cannot be replaced: "+fault.Innermost(err), "close the program that shows them, or write the new ones elsewhere with -o")
 	}
 	return nil
 }
@@ -193,7 +193,7 @@ func unwritable(name, folder, elsewhere string, err error) error {
 	case errors.Is(err, syscall.EFBIG):
 		return fileFault(name, "the disk takes no more of it; nothing was written", "make room, or "+elsewhere)
 	}
-	return fileFault(name, "the file cannot be written: "+innermost(err), "")
+	return fileFault(name, "the file cannot be written: "+fault.Innermost(err), "")
 }
 
 // noFolder says that there is no folder for a file.
@@ -201,23 +201,11 @@ func noFolder(name, folder, elsewhere string) error {
 	return fileFault(name, fmt.Sprintf("there is no folder %q", folder), "make the folder first, or "+elsewhere)
 }
 
-// innermost returns what the system said, without the names of our own
-// temporary files.
-func innermost(err error) string {
-	for {
-		inner := errors.Unwrap(err)
-		if inner == nil {
-			return err.Error()
-		}
-		err = inner
-	}
-}
-
 // writeOut writes what was asked for, such as "the figures", to the screen, or to where it
 // is led.
 func writeOut(w io.Writer, what string, data []byte) error {
 	if _, err := w.Write(data); err != nil {
-		return fileFault(program, what+" cannot be written: "+innermost(err), "")
+		return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
 	}
 	return nil
 }

@@ -36,3 +36,12 @@ func At(at Place, err error) *Fault {
 	}
 	return &placed
 }
+
+// Innermost is what the system itself said of an error, which is not nil: without the words that
+// led to it, and so without names of files that nobody knows.
+func Innermost(err error) string {
+	for inner := err; inner != nil; inner = errors.Unwrap(inner) {
+		err = inner
+	}
+	return err.Error()
+}

@@ -40,6 +40,18 @@ func (p Place) Last() string { return lastPart.FindString(p.Key) }
 // lastPart is the end of a dotted key, from behind the last point that parts it.
 var lastPart = regexp.MustCompile(`(?:"(?:[^"\\]|\\.)*"|[^.]*)$`)
 
+// Parts returns the parts of the key, without the quotes that some stand in; none of no key.
+func (p Place) Parts() []string {
+	parts := keyPart.FindAllString(p.Key, -1)
+	for i, part := range parts {
+		parts[i] = unquoted(part)
+	}
+	return parts
+}
+
+// keyPart is a part of a dotted key, in quotes or bare.
+var keyPart = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|[^."]+`)
+
 // On returns the place on another line, at no column of it.
 func (p Place) On(line int) Place {
 	p.Line, p.Column = line, 0

@@ -1,6 +1,8 @@
 package fault
 
 import (
+	"errors"
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -28,4 +30,22 @@ func TestPlaceInFile(t *testing.T) {
 	} {
 		assert.Equal(t, want, place.InFile())
 	}
+}
+
+func TestPartsOfAKey(t *testing.T) {
+	for key, want := range map[string][]string{
+		"":                                    nil,
+		"title":                               {"title"},
+		"piece.front.edge.neck":               {"piece", "front", "edge", "neck"},
+		`piece."yoke front".tuck."a.b".width`: {"piece", "yoke front", "tuck", "a.b", "width"},
+		`piece."a \"b\"".cut`:                 {"piece", `a "b"`, "cut"},
+	} {
+		assert.Equal(t, want, Place{Key: key}.Parts(), key)
+	}
+}
+
+func TestInnermostWords(t *testing.T) {
+	system := errors.New("no space left on device")
+	assert.Equal(t, "no space left on device", Innermost(system))
+	assert.Equal(t, "no space left on device", Innermost(fmt.Errorf("write x.pdf: %w", fmt.Errorf("write: %w", system))))
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/lay"
 	"tuckmark/marking/length"
@@ -70,10 +71,10 @@ func inFile(r piece.Remark) string {
 	return fmt.Sprintf("line %d", r.Line)
 }
 
-// ofWhat says in words what a key of the file is of: a piece by its name, and what else
+// ofWhat says in words what the key of a place is of: a piece by its name, and what else
 // it has by kind and name.
-func ofWhat(p *garment.Pattern, key string) string {
-	parts := partsOf(key)
+func ofWhat(p *garment.Pattern, place fault.Place) string {
+	parts := place.Parts()
 	var words []string
 	for len(parts) > 1 {
 		of := parts[0] + " " + parts[1]
@@ -93,7 +94,7 @@ func remarkSection(p *garment.Pattern) mark.Section {
 			continue
 		}
 		text := r.Text
-		if of := ofWhat(p, r.Key); of != "" {
+		if of := ofWhat(p, r.Place); of != "" {
 			text = of + ": " + text
 		}
 		s.Lines = append(s.Lines, mark.Sentence{Text: text, Warning: true, Place: inFile(r)})

@@ -329,6 +329,6 @@ func TestOfWhat(t *testing.T) {
 		`piece."yoke front".tuck."a.b".width`: "Yoke front, tuck a.b, width",
 		"piece.none.cut":                      "piece none, cut",
 	} {
-		assert.Equal(t, want, ofWhat(p, key), key)
+		assert.Equal(t, want, ofWhat(p, fault.Place{Key: key}), key)
 	}
 }

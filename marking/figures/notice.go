@@ -2,9 +2,7 @@ package figures
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 
 	"tuckmark/marking/fault"
@@ -15,8 +13,8 @@ import (
 
 // Rules of this file. What is said of a place of the file is about the lines of what the key there
 // names: of an edge its cutting line, its stitch line and the folds of its hem; of a set of tucks
-// all of their lines, or those of the tucks that a remark tells of; of a seam, or of what is sewn on, those of all its edges. What is no edge, row
-// or line is about its piece as a whole.
+// all of their lines, or those of the tucks that a remark tells of; of a seam, or of what is sewn
+// on, those of all its edges. What is no edge, row or line is about its piece as a whole.
 
 // Remarks are what is no mistake but may not be meant, each with the lines it is about in what is
 // drawn.
@@ -24,7 +22,7 @@ func Remarks(p *garment.Pattern, drawn []mark.Marking) []mark.Notice {
 	find := finderOf(p, drawn)
 	var all []mark.Notice
 	for _, r := range p.Remarks {
-		all = append(all, mark.Notice{Text: r.Text, Of: ofWhat(p, r.Key), Place: r.Place, At: ofFolds(find.at(r.Key), r)})
+		all = append(all, mark.Notice{Text: r.Text, Of: ofWhat(p, r.Place), Place: r.Place, At: ofFolds(find.at(r.Place), r)})
 	}
 	return all
 }
@@ -32,7 +30,7 @@ func Remarks(p *garment.Pattern, drawn []mark.Marking) []mark.Notice {
 // ofFolds returns those lines of a row of folds that belong to the folds a remark is about, or all
 // where it names none.
 func ofFolds(lines []mark.At, r piece.Remark) []mark.At {
-	parts := partsOf(r.Key)
+	parts := r.Place.Parts()
 	if len(r.Folds) == 0 || len(parts) == 0 {
 		return lines
 	}
@@ -51,7 +49,7 @@ func Mistakes(p *garment.Pattern, drawn []mark.Marking, found fault.List) []mark
 	find := finderOf(p, drawn)
 	var all []mark.Notice
 	for _, f := range found {
-		all = append(all, mark.Notice{Text: f.Cause, Hint: f.Hint, Of: ofWhat(p, f.Place.Key), Place: f.Place, At: find.at(f.Place.Key)})
+		all = append(all, mark.Notice{Text: f.Cause, Hint: f.Hint, Of: ofWhat(p, f.Place), Place: f.Place, At: find.at(f.Place)})
 	}
 	return all
 }
@@ -100,9 +98,9 @@ func finderOf(p *garment.Pattern, drawn []mark.Marking) finder {
 	return f
 }
 
-// at returns the lines of what a dotted key names; none of what is not drawn.
-func (f finder) at(key string) []mark.At {
-	parts := partsOf(key)
+// at returns the lines of what the key of a place names; none of what is not drawn.
+func (f finder) at(place fault.Place) []mark.At {
+	parts := place.Parts()
 	if len(parts) > 2 && parts[0] == "view" {
 		parts = parts[2:]
 	}
@@ -160,18 +158,4 @@ func (f finder) sewn(kind, name string) []mark.At {
 		}
 	}
 	return all
-}
-
-// keyPart is a part of a dotted key, in quotes or bare.
-var keyPart = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|[^."]+`)
-
-// partsOf are the parts of a dotted key, without quotes.
-func partsOf(key string) []string {
-	parts := keyPart.FindAllString(key, -1)
-	for i, part := range parts {
-		if bare, err := strconv.Unquote(part); err == nil {
-			parts[i] = bare
-		}
-	}
-	return parts
 }

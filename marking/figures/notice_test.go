@@ -98,7 +98,7 @@ join = ["bib.top", "strap.left"]
 	}
 	var want []string
 	for _, r := range p.Remarks {
-		want = append(want, r.InFile()+" "+ofWhat(p, r.Key)+": "+r.Text)
+		want = append(want, r.InFile()+" "+ofWhat(p, r.Place)+": "+r.Text)
 	}
 	assert.Equal(t, want, texts)
 	require.NotEmpty(t, notices)

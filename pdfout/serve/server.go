@@ -76,19 +76,11 @@ const addressInUse = syscall.Errno(10048)
 func notTaken(port int, err error) error {
 	switch {
 	case port == 0:
-		return &fault.Fault{Cause: "this machine gives no port to show pages on: " + innermost(err)}
+		return &fault.Fault{Cause: "this machine gives no port to show pages on: " + fault.Innermost(err)}
 	case errors.Is(err, syscall.EADDRINUSE), errors.Is(err, addressInUse):
 		return &fault.Fault{Cause: fmt.Sprintf("port %d is in use, perhaps by another tuckmark", port), Hint: leaveOut}
 	}
-	return &fault.Fault{Cause: fmt.Sprintf("port %d cannot be taken: %s", port, innermost(err)), Hint: leaveOut}
-}
-
-// innermost returns the words of the system alone, without what led to them.
-func innermost(err error) string {
-	for inner := err; inner != nil; inner = errors.Unwrap(inner) {
-		err = inner
-	}
-	return err.Error()
+	return &fault.Fault{Cause: fmt.Sprintf("port %d cannot be taken: %s", port, fault.Innermost(err)), Hint: leaveOut}
 }
 
 // Address is where the pages are, to be opened in a browser: "http://127.0.0.1:8000/".
