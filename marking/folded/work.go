@@ -35,7 +35,7 @@ func newWork(p *piece.Piece, halves mark.Halves) *work {
 	e := p.Edges[p.EdgeOnFold()].Path
 	w.axis = axis{e[0], piece.Inward(e)}
 	w.slant = slices.ContainsFunc(w.groups, func(g piece.FlatGroup) bool {
-		return !g.OnAxis && math.Abs(g.Out.Dot(w.axis.in)) > slanting
+		return !g.OnAxis && math.Abs(g.Out.Dot(w.axis.in)) > piece.SquareWithin
 	})
 	if w.slant {
 		w.halves = mark.OneHalf
@@ -43,10 +43,6 @@ func newWork(p *piece.Piece, halves mark.Halves) *work {
 	w.whole = !w.slant
 	return w
 }
-
-// slanting bounds the sine of the angle by which folds may be off a right angle to the fold of
-// the cloth and still run square to it (half a degree).
-const slanting = 0.0087
 
 // noShape reports whether the piece has folds and no one finished shape.
 func (w *work) noShape() bool { return len(w.Folded) == 0 && len(w.FoldRows()) > 0 }

@@ -104,7 +104,7 @@ func unfoldBlock(piece *Piece, all []FoldGroup, found *Findings) (madeFolds, boo
 func checkSquare(all []FoldGroup, found *Findings) bool {
 	for i, f := range all {
 		for _, g := range all[:i] {
-			if math.Abs(f.Out.Dot(g.Out)) > squareWithin {
+			if math.Abs(f.Out.Dot(g.Out)) > SquareWithin {
 				a, b := g.Rows[0], f.Rows[0]
 				found.Add(b.Place, `draw the piece flat, with the room its folds take, and write drawn = "flat"`,
 					"the %ss of %q run neither along those of %q nor square to them, so nothing says how the flat piece lies",
@@ -116,9 +116,9 @@ func checkSquare(all []FoldGroup, found *Findings) bool {
 	return true
 }
 
-// squareWithin bounds the cosine of the angle between two rows that run square to
+// SquareWithin bounds the cosine of the angle between two rows, or a row and the fold of the cloth, that run square to
 // each other: half a degree off.
-const squareWithin = 0.0087
+const SquareWithin = 0.0087
 
 // checkStitching looks whether the stitching of every fold of a row lies on the piece,
 // which is drawn finished, and its flap as well.
