@@ -32,11 +32,8 @@ type SheetPlan struct {
 
 // PartPlan is a piece on a sheet.
 type PartPlan struct {
-	Number int    // of the part; 0 for none
-	Key    string // that its lines are known by
-	Name   string // as it is printed
-	Of     string // the name of the piece of cloth that it is of; "" where it is of several
-	Box    plane.Box
+	Key string // that its lines are known by
+	Box plane.Box
 }
 
 // CellPlan is a page of a sheet, where it lies there.
@@ -79,7 +76,7 @@ func (b *Book) Sheets() []SheetPlan {
 		}
 		one := SheetPlan{Title: s.title(), First: s.first, Size: placed(whole).Max}
 		for _, p := range s.Pieces {
-			one.Parts = append(one.Parts, PartPlan{p.Part, p.Key, p.Name, p.Of, placed(p.Bounds)})
+			one.Parts = append(one.Parts, PartPlan{p.Key, placed(p.Bounds)})
 		}
 		for k := range s.Cells {
 			p := s.page(k)
