@@ -11,9 +11,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/sheet"
-	"tuckmark/marking/sketch"
-	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
@@ -140,15 +137,8 @@ func TestSheetsOfExamples(t *testing.T) {
 
 func TestRandomSheetsHaveEveryLine(t *testing.T) {
 	t.Parallel()
-	drafts := []func(*rapid.T) string{sketch.Bodice, sketch.Sleeve, sketch.Gore, sketch.Collar, sketch.Pocket, sketch.Raglan, sketch.Gusset}
 	rapid.Check(t, func(t *rapid.T) {
-		draft := drafts[rapid.IntRange(0, len(drafts)-1).Draw(t, "draft")]
-		pattern, err := made.Pattern(sketch.Front(draft(t)))
-		if err != nil {
-			t.Skip("it cannot be sewn: ", err)
-		}
-		way := rapid.SampledFrom([]source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick}).Draw(t, "transfer")
-		set := arrange.Set{Title: "front", Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{way}))}
+		set, _ := sets.Random(t)
 		if len(set.Pieces) > 0 {
 			checkWholeLines(t, planned(t, set, seen.Paper(t, "letter")))
 		}

@@ -14,9 +14,7 @@ import (
 	"tuckmark/marking/drawing"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/marking/sheet"
 	"tuckmark/marking/sketch"
-	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
@@ -133,15 +131,8 @@ func ringsAt(lines []plane.Path, shapes []drawing.Shape) string {
 
 // Random pieces go out and come in again: every line, and the edges by their names.
 func TestSVGComesInAgain(t *testing.T) {
-	drafts := []func(*rapid.T) string{sketch.Bodice, sketch.Sleeve, sketch.Gore, sketch.Collar, sketch.Pocket, sketch.Raglan, sketch.Gusset}
 	rapid.Check(t, func(t *rapid.T) {
-		draft := drafts[rapid.IntRange(0, len(drafts)-1).Draw(t, "draft")]
-		pattern, err := made.Pattern(sketch.Front(draft(t)))
-		if err != nil {
-			t.Skip("it cannot be sewn: ", err)
-		}
-		way := rapid.SampledFrom([]source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick}).Draw(t, "transfer")
-		set := arrange.Set{Title: "front", Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{way}))}
+		set, way := sets.Random(t)
 		if len(set.Pieces) == 0 {
 			t.Skip("nothing of it needs that")
 		}

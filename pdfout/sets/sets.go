@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking"
 	"tuckmark/marking/grid"
@@ -16,6 +17,8 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sheet"
+	"tuckmark/marking/sketch"
+	"tuckmark/marking/sketch/made"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
@@ -50,6 +53,19 @@ func ManySkirts(n int) arrange.Set {
 		s.Pieces = append(s.Pieces, sample.Rectangle(fmt.Sprintf("s%d", i), fmt.Sprintf("Skirt %d", i+1), 900, 500, "cut 2"))
 	}
 	return s
+}
+
+// Random draws a set of one piece, and the way in which its lines come onto the cloth. The set may
+// be empty: nothing of some pieces needs some ways. A piece that cannot be sewn is passed over.
+func Random(t *rapid.T) (arrange.Set, source.Transfer) {
+	drafts := []func(*rapid.T) string{sketch.Bodice, sketch.Sleeve, sketch.Gore, sketch.Collar, sketch.Pocket, sketch.Raglan, sketch.Gusset}
+	draft := drafts[rapid.IntRange(0, len(drafts)-1).Draw(t, "draft")]
+	pattern, err := made.Pattern(sketch.Front(draft(t)))
+	if err != nil {
+		t.Skip("it cannot be sewn: ", err)
+	}
+	way := rapid.SampledFrom([]source.Transfer{source.Trace, source.Template, source.Mirror, source.Prick}).Draw(t, "transfer")
+	return arrange.Set{Title: "front", Pieces: sheet.Of(sheet.Transferred(pattern, []source.Transfer{way}))}, way
 }
 
 // Large is a set of two pieces; the skirt goes over several pages of letter paper.
