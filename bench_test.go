@@ -17,7 +17,7 @@ import (
 
 // The pinafore whole: from the bytes of its file to the bytes of its PDF.
 func BenchmarkPinafore(b *testing.B) {
-	const file = "examples/linden.toml"
+	const file = "examples/pinafore.toml"
 	data, err := readFile(file)
 	if err != nil {
 		b.Fatal(err)

@@ -221,7 +221,7 @@ func TestPinaforeIsSmall(t *testing.T) {
 	for _, name := range []string{"letter", "a4", "either", "single"} {
 		p, err := paper.Find(name)
 		require.NoError(t, err)
-		pattern, err := readPattern("examples/linden.toml", "")
+		pattern, err := readPattern("examples/pinafore.toml", "")
 		require.NoError(t, err)
 		var pdf bytes.Buffer
 		_, err = pdfout.Draw(&pdf, withFigures(newSet(pattern), pattern), p)

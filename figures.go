@@ -24,7 +24,7 @@ func figuresCommand() *cli.Command {
 			onOrOff("views", "put the views of the file side by side, with what differs between them"),
 		},
 		Action: func(c *cli.Context) error {
-			in, err := oneFile(c, "tuckmark figures linden.toml")
+			in, err := oneFile(c, "tuckmark figures pinafore.toml")
 			if err != nil {
 				return err
 			}

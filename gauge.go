@@ -33,7 +33,7 @@ func gaugeCommand() *cli.Command {
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
 		}, slices.Concat(paperFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {
-			in, err := oneFile(c, "tuckmark gauge linden.toml")
+			in, err := oneFile(c, "tuckmark gauge pinafore.toml")
 			if err != nil {
 				return err
 			}

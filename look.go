@@ -30,7 +30,7 @@ func lookCommand() *cli.Command {
 			onOrOff("no-browser", "open no browser: the address is printed"),
 		}, pageFlags(), paperFlags(), pieceFlags()),
 		Action: func(c *cli.Context) error {
-			in, err := oneFile(c, "tuckmark look linden.toml")
+			in, err := oneFile(c, "tuckmark look pinafore.toml")
 			if err != nil {
 				return err
 			}

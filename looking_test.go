@@ -55,9 +55,9 @@ func TestLookTellsWhatItDraws(t *testing.T) {
 // What is shown follows the file, and nothing else: a mistake leaves the views of before, also
 // one that the file is gone.
 func TestLookFollowsTheFile(t *testing.T) {
-	whole, err := os.ReadFile("examples/quince.toml")
+	whole, err := os.ReadFile("examples/smock.toml")
 	require.NoError(t, err)
-	file := filepath.Join(t.TempDir(), "quince.toml")
+	file := filepath.Join(t.TempDir(), "smock.toml")
 	write := func(text string) { require.NoError(t, os.WriteFile(file, []byte(text), 0o600)) }
 	write(string(whole))
 	l := &looking{printing: printing{times: 1}, in: file}
@@ -91,17 +91,17 @@ func TestLookFollowsTheFile(t *testing.T) {
 	assert.Contains(t, l.scene.Mistakes[0].Text, "folder", "what cannot be read in another way is told anew")
 	require.NoError(t, os.Remove(file))
 
-	write(strings.Replace(string(whole), "Quince smock", "Quince dress", 1))
+	write(strings.Replace(string(whole), "Lantern smock", "Lantern dress", 1))
 	require.True(t, l.follow())
 	assert.Empty(t, l.scene.Mistakes)
-	assert.Contains(t, l.scene.Title, "Quince dress")
+	assert.Contains(t, l.scene.Title, "Lantern dress")
 }
 
 // What cannot be read at the first time, and options that do not go with the file, end the command.
 func TestLookThatCannotBegin(t *testing.T) {
 	missing := &looking{printing: printing{times: 1}, in: filepath.Join(t.TempDir(), "none.toml")}
 	assert.ErrorContains(t, missing.begin(), "there is no such file")
-	strange := &looking{printing: printing{times: 1, pieces: []string{"hat"}}, in: "examples/linden.toml"}
+	strange := &looking{printing: printing{times: 1, pieces: []string{"hat"}}, in: "examples/pinafore.toml"}
 	assert.ErrorAs(t, strange.begin(), new(usageFault))
 	assert.Nil(t, strange.scene)
 	picture := filepath.Join(t.TempDir(), "dress.pdf")
@@ -112,9 +112,9 @@ func TestLookThatCannotBegin(t *testing.T) {
 
 // A mistake in one view is told, with those of others; at first the views that are right are shown.
 func TestLookAtViewsOfWhichSomeAreWrong(t *testing.T) {
-	whole, err := os.ReadFile("examples/quince.toml")
+	whole, err := os.ReadFile("examples/smock.toml")
 	require.NoError(t, err)
-	file := filepath.Join(t.TempDir(), "quince.toml")
+	file := filepath.Join(t.TempDir(), "smock.toml")
 	wrong := "\n[view.narrow.piece.front.tuck.lanterns]\nwidth = 4\n[view.strange.piece.front.tuck.lanterns]\nwidth = 5\n"
 	require.NoError(t, os.WriteFile(file, append(whole, wrong...), 0o600))
 	l := &looking{printing: printing{times: 1}, in: file}

@@ -70,10 +70,10 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Name:      "tuckmark",
 		Usage:     "full-size marking sheets for sewing, from a description of the pieces",
 		UsageText: "tuckmark COMMAND [options] FILE.toml",
-		Description: "Begin a file:      tuckmark start linden.toml\n" +
-			"See what it makes: tuckmark look linden.toml\n" +
-			"Make the sheets:   tuckmark sheet linden.toml\n" +
-			"Print the numbers: tuckmark figures linden.toml\n" +
+		Description: "Begin a file:      tuckmark start pinafore.toml\n" +
+			"See what it makes: tuckmark look pinafore.toml\n" +
+			"Make the sheets:   tuckmark sheet pinafore.toml\n" +
+			"Print the numbers: tuckmark figures pinafore.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
 		Writer:          stdout,

@@ -41,12 +41,12 @@ var goldenPages = []struct {
 	args  []string // of `tuckmark sheet`
 	words string   // "" for the first page of all
 }{
-	{"linden-first", []string{"examples/linden.toml"}, ""},
-	{"hazel-figures", []string{"examples/hazel.toml"}, "Tear and cut first"},
-	{"rowan-sample", []string{"examples/rowan.toml"}, "What to do"},
-	{"rowan-tuck-sheet", []string{"examples/rowan.toml"}, "Front: tuck sheet"},
-	{"rowan-cutting-sheet", []string{"examples/rowan.toml"}, "Front: cutting sheet"},
-	{"linden-template", []string{"--transfer", "template", "examples/linden.toml"}, "Front: template"},
+	{"pinafore-first", []string{"examples/pinafore.toml"}, ""},
+	{"nightgown-figures", []string{"examples/nightgown.toml"}, "Tear and cut first"},
+	{"shirt-sample", []string{"examples/shirt.toml"}, "What to do"},
+	{"shirt-tuck-sheet", []string{"examples/shirt.toml"}, "Front: tuck sheet"},
+	{"shirt-cutting-sheet", []string{"examples/shirt.toml"}, "Front: cutting sheet"},
+	{"pinafore-template", []string{"--transfer", "template", "examples/pinafore.toml"}, "Front: template"},
 }
 
 func TestPagesLookAsBefore(t *testing.T) {

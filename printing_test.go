@@ -9,7 +9,7 @@ import (
 // What is advised can be typed as it stands.
 func TestInShell(t *testing.T) {
 	for value, want := range map[string]string{
-		"linden.toml": "linden.toml", "3 15/16": `"3 15/16"`, `4"`: `'4"'`, "": `""`, "my dress.toml": `"my dress.toml"`, "2⅛": `"2⅛"`,
+		"pinafore.toml": "pinafore.toml", "3 15/16": `"3 15/16"`, `4"`: `'4"'`, "": `""`, "my dress.toml": `"my dress.toml"`, "2⅛": `"2⅛"`,
 		"a$HOME.toml": "'a$HOME.toml'", `a"it's.toml`: `'a"it'\''s.toml'`, "it's.toml": `"it's.toml"`,
 	} {
 		assert.Equal(t, want, inShell(value))

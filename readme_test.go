@@ -132,7 +132,7 @@ func TestReadme(t *testing.T) {
 	for _, text := range excerpts {
 		assert.True(t, strings.Contains(printed, text), "no command of the README prints\n%s", text)
 	}
-	assert.FileExists(t, "linden.pdf")
+	assert.FileExists(t, "pinafore.pdf")
 
 	gap := strings.Replace(orchard, `[["2 3/4", 12], [5, "11 3/8"]]`, `[["2 3/4", "12 1/4"], [5, "11 3/8"]]`, 1)
 	require.NoError(t, os.WriteFile("orchard.toml", []byte(gap), 0o644))

@@ -27,7 +27,7 @@ func scaleCommand() *cli.Command {
 		Flags: append(slices.Concat(paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), pageFlags(), squareFlags()),
 			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
 		Action: func(c *cli.Context) error {
-			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 linden.toml`)
+			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 pinafore.toml`)
 			if err != nil {
 				return err
 			}

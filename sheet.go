@@ -29,7 +29,7 @@ func sheetCommand() *cli.Command {
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
 		}, slices.Concat(pageFlags(), paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), squareFlags())...),
 		Action: func(c *cli.Context) error {
-			in, err := oneFile(c, "tuckmark sheet linden.toml -o linden.pdf")
+			in, err := oneFile(c, "tuckmark sheet pinafore.toml -o pinafore.pdf")
 			if err != nil {
 				return err
 			}

@@ -28,14 +28,14 @@ func TestRemarkOfAPieceWiderThanTheCloth(t *testing.T) {
 		want              []string
 	}{
 		{"as wide as the cloth", "grain = \"left\"\n", "36", nil},
-		{"wider", "grain = \"left\"\n", "36.5", []string{"linden.toml:5: piece.front: " + wider}},
+		{"wider", "grain = \"left\"\n", "36.5", []string{"pinafore.toml:5: piece.front: " + wider}},
 		{"half as wide, on the fold", "grain = \"left\"\nfold = \"left\"\n", "18", nil},
-		{"more than half as wide, on the fold", "grain = \"left\"\nfold = \"left\"\n", "18.25", []string{"linden.toml:5: piece.front: " + wider}},
+		{"more than half as wide, on the fold", "grain = \"left\"\nfold = \"left\"\n", "18.25", []string{"pinafore.toml:5: piece.front: " + wider}},
 		{"wider, but its grain runs across", "grain = \"bottom\"\n", "36.5", nil},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			text := "unit = \"in\"\nallowance = 0.5\n[cloth]\nwidth = 36\n" + sketch.Front(c.head+sketch.Rect(c.width))
-			spec, err := source.Read("linden.toml", []byte(text), sketch.HasLetter)
+			spec, err := source.Read("pinafore.toml", []byte(text), sketch.HasLetter)
 			require.NoError(t, err)
 			pattern, err := marking.Check(spec)
 			require.NoError(t, err)
@@ -51,7 +51,7 @@ func TestRemarkOfAPieceWiderThanTheCloth(t *testing.T) {
 // Whatever is read, checking it neither panics nor leaves a line that is no
 // line.
 func FuzzCheck(f *testing.F) {
-	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
+	for _, name := range []string{"pinafore.toml", "underwaist.toml", "nightgown.toml", "shirt.toml"} {
 		data, err := os.ReadFile(filepath.Join("..", "examples", name))
 		require.NoError(f, err)
 		f.Add(data)
@@ -70,7 +70,7 @@ func FuzzCheck(f *testing.F) {
 		f.Add([]byte(sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10")+"\n---\n"+folds, "fold = \"bottom\"\n"+sketch.Inward45, seam)))
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {
-		spec, err := source.Read("linden.toml", data, sketch.HasLetter)
+		spec, err := source.Read("pinafore.toml", data, sketch.HasLetter)
 		if err != nil {
 			return
 		}

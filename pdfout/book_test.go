@@ -105,7 +105,7 @@ func TestLongTextsInFrontGoOn(t *testing.T) {
 func TestEmptyReport(t *testing.T) {
 	for name, r := range map[string]*mark.Report{
 		"none":            nil,
-		"a title alone":   {Title: "Linden pinafore"},
+		"a title alone":   {Title: "Sunday pinafore"},
 		"a heading alone": {Sections: []mark.Section{{Title: "Tucks"}}},
 	} {
 		d, s := drawn(t, sets.WithFigures(sets.Many(1), r), "a4")
@@ -120,7 +120,7 @@ func TestFiguresAreHeaded(t *testing.T) {
 		name, title string
 		want        []string
 	}{
-		{"with a title", "Linden pinafore, size 2", []string{"Figures for the cutting table", "Figures for the cutting table: Linden pinafore, size 2"}},
+		{"with a title", "Sunday pinafore, size 2", []string{"Figures for the cutting table", "Figures for the cutting table: Sunday pinafore, size 2"}},
 		{"without", "", []string{"Figures for the cutting table: Small things, size 12 in doll", "Figures for the cutting table: Small things, size 12 in doll"}},
 	} {
 		r := sample.LongFigures()

@@ -37,9 +37,9 @@ func openRoles() []mark.Role {
 // Of a pricked sheet every dot is a circle, on every page whose window it lies in,
 // and there are no others.
 func TestRings(t *testing.T) {
-	data, err := os.ReadFile("../examples/linden.toml")
+	data, err := os.ReadFile("../examples/pinafore.toml")
 	require.NoError(t, err)
-	spec, err := source.Read("linden.toml", data, ink.CanPrint)
+	spec, err := source.Read("pinafore.toml", data, ink.CanPrint)
 	require.NoError(t, err)
 	pattern, err := marking.Check(spec)
 	require.NoError(t, err)

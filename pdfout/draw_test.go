@@ -214,11 +214,11 @@ func TestTexts(t *testing.T) {
 		for n := sheet.First; n <= sheet.Last; n++ {
 			texts := d.Pages[n-1].Words()
 			assert.Contains(t, texts, sheet.Pieces[0], "page %d", n)
-			assert.Subset(t, texts, []string{"Linden pinafore", "size 18 months"}, "page %d", n)
+			assert.Subset(t, texts, []string{"Sunday pinafore", "size 18 months"}, "page %d", n)
 		}
 	}
 	first := strings.Join(d.Pages[0].Words(), "\n")
-	for _, want := range []string{"Linden pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure before you mark any cloth"} {
+	for _, want := range []string{"Sunday pinafore", "size 18 months", "Print at 100 %", "4 in", "100 mm", "Measure before you mark any cloth"} {
 		assert.Contains(t, first, want)
 	}
 	// Blank pages are spoken of where there are some, and only there.

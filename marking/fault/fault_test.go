@@ -10,7 +10,7 @@ import (
 
 // Whoever first knows the place says it.
 func TestFaultAt(t *testing.T) {
-	neck, hem := Place{File: "linden.toml", Key: "piece.front.edge.neck", Line: 31}, Place{File: "linden.toml", Key: "piece.front.edge.hem", Line: 40}
+	neck, hem := Place{File: "pinafore.toml", Key: "piece.front.edge.neck", Line: 31}, Place{File: "pinafore.toml", Key: "piece.front.edge.hem", Line: 40}
 	bare := &Fault{Cause: "the length is empty", Hint: "write one"}
 	placed := At(neck, bare)
 	assert.Equal(t, &Fault{Place: neck, Cause: "the length is empty", Hint: "write one"}, placed)

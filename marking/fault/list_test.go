@@ -7,22 +7,22 @@ import (
 )
 
 func TestListError(t *testing.T) {
-	file, key := Place{File: "linden.toml"}, Place{File: "linden.toml", Key: "piece.front.edge.neck", Line: 31}
+	file, key := Place{File: "pinafore.toml"}, Place{File: "pinafore.toml", Key: "piece.front.edge.neck", Line: 31}
 	tests := []struct {
 		name string
 		all  List
 		want string
 	}{
-		{"the file as a whole", List{{Place: file, Cause: "the file is empty"}}, "linden.toml: the file is empty"},
-		{"only a line", List{{Place: file.On(3), Cause: `a "]" is missing`}}, `linden.toml:3: a "]" is missing`},
+		{"the file as a whole", List{{Place: file, Cause: "the file is empty"}}, "pinafore.toml: the file is empty"},
+		{"only a line", List{{Place: file.On(3), Cause: `a "]" is missing`}}, `pinafore.toml:3: a "]" is missing`},
 		{"a place and a hint", List{{Place: key, Cause: "points 2 and 3 are the same", Hint: "leave one out"}},
-			"linden.toml:31: piece.front.edge.neck: points 2 and 3 are the same\nhint: leave one out"},
-		{"a place without a line", List{{Place: file.Under("title"), Cause: "is missing"}}, "linden.toml: title: is missing"},
+			"pinafore.toml:31: piece.front.edge.neck: points 2 and 3 are the same\nhint: leave one out"},
+		{"a place without a line", List{{Place: file.Under("title"), Cause: "is missing"}}, "pinafore.toml: title: is missing"},
 		{"a key of no file", List{{Place: Place{Key: "piece.front"}, Cause: "has no edge", Hint: "give it one"}},
 			"piece.front: has no edge\nhint: give it one"},
 		{"nowhere", List{{Cause: "the length is empty"}}, "the length is empty"},
 		{"several", List{{Place: file.Under("title").On(1), Cause: "is empty", Hint: "write it"}, {Place: file.Under("size").On(2), Cause: "is empty"}},
-			"linden.toml:1: title: is empty\nhint: write it\nlinden.toml:2: size: is empty"},
+			"pinafore.toml:1: title: is empty\nhint: write it\npinafore.toml:2: size: is empty"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -33,7 +33,7 @@ func TestListError(t *testing.T) {
 
 func TestListSorted(t *testing.T) {
 	at := func(line int, cause string) *Fault {
-		return &Fault{Place: Place{File: "linden.toml", Line: line}, Cause: cause}
+		return &Fault{Place: Place{File: "pinafore.toml", Line: line}, Cause: cause}
 	}
 	found := List{at(7, "c"), at(3, "a"), at(7, "d"), at(3, "b")}
 	assert.Equal(t, List{at(3, "a"), at(3, "b"), at(7, "c"), at(7, "d")}, found.Sorted())
@@ -47,5 +47,5 @@ func TestListSorted(t *testing.T) {
 	told := append(many, at(101, "y"), at(102, "y")).Sorted()
 	assert.Len(t, told, 101)
 	assert.Equal(t, at(100, "x"), told[99])
-	assert.Equal(t, "linden.toml: there are more mistakes: 2\nhint: put the first ones right and try again", told[100].Error())
+	assert.Equal(t, "pinafore.toml: there are more mistakes: 2\nhint: put the first ones right and try again", told[100].Error())
 }

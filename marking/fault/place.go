@@ -58,7 +58,7 @@ func (p Place) On(line int) Place {
 	return p
 }
 
-// InFile is the file and the line, as far as they are known: "linden.toml:31".
+// InFile is the file and the line, as far as they are known: "pinafore.toml:31".
 func (p Place) InFile() string {
 	if p.File == "" || p.Line == 0 {
 		return p.File
@@ -67,7 +67,7 @@ func (p Place) InFile() string {
 }
 
 // Before begins a message with the place, as far as it is known:
-// "linden.toml:31: piece.front: ...".
+// "pinafore.toml:31: piece.front: ...".
 func (p Place) Before(message string) string {
 	if p.Key != "" {
 		message = p.Key + ": " + message

@@ -9,7 +9,7 @@ import (
 )
 
 func TestPlaceUnder(t *testing.T) {
-	assert.Equal(t, Place{File: "linden.toml", Key: "neck", Line: 3}, Place{File: "linden.toml", Line: 3}.Under("neck"))
+	assert.Equal(t, Place{File: "pinafore.toml", Key: "neck", Line: 3}, Place{File: "pinafore.toml", Line: 3}.Under("neck"))
 	for _, c := range []struct{ path, key, want string }{
 		{"piece.front.edge", "neck-2_b", "piece.front.edge.neck-2_b"},
 		{"piece.front.edge", "centre front", `piece.front.edge."centre front"`},
@@ -24,9 +24,9 @@ func TestPlaceUnder(t *testing.T) {
 
 func TestPlaceInFile(t *testing.T) {
 	for want, place := range map[string]Place{
-		"linden.toml:31": {File: "linden.toml", Key: "piece.front.edge.neck", Line: 31},
-		"linden.toml":    {File: "linden.toml", Key: "title"},
-		"":               {Key: "piece.front", Line: 4},
+		"pinafore.toml:31": {File: "pinafore.toml", Key: "piece.front.edge.neck", Line: 31},
+		"pinafore.toml":    {File: "pinafore.toml", Key: "title"},
+		"":                 {Key: "piece.front", Line: 4},
 	} {
 		assert.Equal(t, want, place.InFile())
 	}

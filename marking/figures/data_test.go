@@ -137,7 +137,7 @@ depth = 3
 
 func TestKeysOfTheData(t *testing.T) {
 	found := map[string]bool{}
-	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock+cape), made.Example(t, "rowan.toml"), garmentOf(t, half+sketch.Rows(`tuck yoke centre 1/8 3 7/16 | groups = 2; between = "1/2"`), "")} {
+	for _, p := range []*garment.Pattern{made.Of(t, sketch.Frock+cape), made.Example(t, "shirt.toml"), garmentOf(t, half+sketch.Rows(`tuck yoke centre 1/8 3 7/16 | groups = 2; between = "1/2"`), "")} {
 		everyValue("", map[string]any(asData(t, p)), func(path string, _ any) {
 			if path != "" && !strings.HasSuffix(path, "[]") && !strings.HasSuffix(path, ".mm") && !strings.HasSuffix(path, ".printed") {
 				found[path] = true

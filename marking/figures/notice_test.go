@@ -48,7 +48,7 @@ func TestWhatMistakesPointAt(t *testing.T) {
 		{"title", "title", ""},
 		{"", "", ""},
 	} {
-		place := fault.Place{File: "linden.toml", Key: c.key, Line: 3}
+		place := fault.Place{File: "pinafore.toml", Key: c.key, Line: 3}
 		all := Mistakes(p, drawn, fault.List{{Place: place, Cause: "is wrong", Hint: "put it right"}})
 		require.Len(t, all, 1)
 		one := all[0]
@@ -102,8 +102,8 @@ join = ["bib.top", "strap.left"]
 	}
 	assert.Equal(t, want, texts)
 	require.NotEmpty(t, notices)
-	assert.Contains(t, strings.Join(texts, "\n"), "linden.toml:6 Bib, tuck fine: tucks of 1/32 in are narrower than")
-	assert.Contains(t, strings.Join(texts, "\n"), "linden.toml:15 seam strap: sewn, ")
+	assert.Contains(t, strings.Join(texts, "\n"), "pinafore.toml:6 Bib, tuck fine: tucks of 1/32 in are narrower than")
+	assert.Contains(t, strings.Join(texts, "\n"), "pinafore.toml:15 seam strap: sewn, ")
 	assert.Empty(t, Remarks(&garment.Pattern{}, nil))
 }
 

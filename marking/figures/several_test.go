@@ -64,10 +64,10 @@ func TestLaysOfSeveralGarments(t *testing.T) {
 		require.NotEmpty(t, text)
 		return text, drawn
 	}
-	text, drawn := section("hazel.toml", 10)
+	text, drawn := section("nightgown.toml", 10)
 	assert.Contains(t, text, "It is the lay of one garment, 10 times, one behind the other.\n")
 	assert.True(t, drawn)
-	text, drawn = section("rowan.toml", 100)
+	text, drawn = section("shirt.toml", 100)
 	assert.NotContains(t, text, "one behind the other")
 	assert.Contains(t, text, "The lay for 100 is too long to be drawn here; that for fewer garments shows how it goes.\n")
 	assert.False(t, drawn)

@@ -251,14 +251,14 @@ func TestWhatIsTold(t *testing.T) {
 	drawn := sheet.Of(p)
 	all := toldAll(t, p, drawn)
 	for _, c := range []struct{ piece, line, want string }{
-		{"skirt", "hem", `hem, cutting line linden.toml:12
+		{"skirt", "hem", `hem, cutting line pinafore.toml:12
 piece = Skirt, half of it
 cut = 10 in
 sewn = 8 1/2 in
 allowance = hem 2 in, turn 1/4 in
 sewn: with the tucks and pleats in
 `},
-		{"skirt", "waist", `waist, cutting line linden.toml:7
+		{"skirt", "waist", `waist, cutting line pinafore.toml:7
 piece = Skirt, half of it
 cut = 10 in
 sewn = 8 1/2 in
@@ -266,14 +266,14 @@ allowance = none
 sewn: with the tucks and pleats in
 lace = lace, 17 1/2 in to cut
 `},
-		{"skirt", "centre", `centre, place on the fold linden.toml:5
+		{"skirt", "centre", `centre, place on the fold pinafore.toml:5
 piece = Skirt, half of it
 cut = 10 in
 sewn = 7 3/4 in
 allowance = on the fold
 sewn: with the tucks and pleats in
 `},
-		{"skirt", "side stitch line", `side, stitch line linden.toml:10
+		{"skirt", "side stitch line", `side, stitch line pinafore.toml:10
 piece = Skirt, half of it
 cut = 10 in
 sewn = 7 3/4 in
@@ -281,21 +281,21 @@ allowance = 1/2 in
 sewn: with the tucks and pleats in
 notch n = 3 in from waist
 `},
-		{"skirt", "turn", `turn, fold line linden.toml:12
+		{"skirt", "turn", `turn, fold line pinafore.toml:12
 piece = Skirt, half of it
 edge = hem
 hem = 2 in
 turn = 1/4 in
 from the cut edge = 1/4 in
 `},
-		{"skirt", "hem fold", `hem fold, fold line linden.toml:12
+		{"skirt", "hem fold", `hem fold, fold line pinafore.toml:12
 piece = Skirt, half of it
 edge = hem
 hem = 2 in
 turn = 1/4 in
 from the cut edge = 2 1/4 in
 `},
-		{"skirt", "row 2 tuck fold", `tuck 2 of row, fold line linden.toml:16
+		{"skirt", "row 2 tuck fold", `tuck 2 of row, fold line pinafore.toml:16
 piece = Skirt, half of it
 measured = from centre
 stitch = 4 3/4 in
@@ -306,28 +306,28 @@ tucks = 4 tucks, 2 on each side, each 1/4 in wide
 stitch each 1/4 in from its fold
 each takes up 1/2 in, all 4 together 2 in
 `},
-		{"skirt", "n notch", `n, notch linden.toml:22
+		{"skirt", "n notch", `n, notch pinafore.toml:22
 piece = Skirt, half of it
 edge = side
 at = 3 in from waist
 `},
-		{"skirt", "placket", `placket, fold line linden.toml:26
+		{"skirt", "placket", `placket, fold line pinafore.toml:26
 piece = Skirt, half of it
 long, sewn = 7 3/4 in
 from side = 1 1/2 in from the cut edge
 `},
-		{"skirt", "", `Skirt linden.toml:2
+		{"skirt", "", `Skirt pinafore.toml:2
 tear = 1
 across the cloth = 20 in
 along it = 10 in
 with the tucks sewn, this half is 9 in wide
 `},
-		{"pocket", "", `Pocket and Patch linden.toml:29 linden.toml:32
+		{"pocket", "", `Pocket and Patch pinafore.toml:29 pinafore.toml:32
 tear = 1
 across the cloth = 4 in
 along it = 5 in
 `},
-		{"pocket", "left", `left, cutting line linden.toml:31 linden.toml:34
+		{"pocket", "left", `left, cutting line pinafore.toml:31 pinafore.toml:34
 piece = Pocket
 cut = 5 in
 sewn = 4 in
@@ -336,7 +336,7 @@ seam pocket = to the right of Patch, 4 in sewn
 seam pocket = sewn, they match within 1/16 in
 piece = Patch
 `},
-		{"patch", "right", `right, cutting line linden.toml:34
+		{"patch", "right", `right, cutting line pinafore.toml:34
 piece = Patch
 cut = 5 in
 sewn = 4 in
@@ -344,7 +344,7 @@ allowance = 1/2 in
 seam pocket = to the left of Pocket, 4 in sewn
 seam pocket = sewn, they match within 1/16 in
 `},
-		{"pocket", "grain", `grain line linden.toml:29 linden.toml:32
+		{"pocket", "grain", `grain line pinafore.toml:29 pinafore.toml:32
 piece = Pocket
 runs = taken along right
 piece = Patch

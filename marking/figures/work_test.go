@@ -99,7 +99,7 @@ sides = 1
 // The steps of the examples, each with its number, which is derived by hand from the file.
 func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 	for file, want := range map[string][]string{
-		"rowan": {
+		"shirt": {
 			"Sew the sample of the bosom tucks: flat 5 1/4 in", // 8 spaces of 1/2 in between 9 folds, and 1/8 + 1/2 in at either end
 			// Half of the top is 6 5/8 in, and 1/2 in for the side: 14 1/4 in; 14 tucks take 1/4 in
 			// each: 17 3/4 in. From the hem to the shoulder 14 in, and 1/2 in at either end.
@@ -114,7 +114,7 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			// 13 1/4 in, less 3/8 in at the neck and 1 3/4 in for the hem and its turn.
 			`Close the centre back of Back, with one "centre back line" on the other: 11 1/8 in long`,
 		},
-		"hazel": {
+		"nightgown": {
 			"Mark and cut the pieces: 6 in all", // two halves of the back of the yoke, and four
 			"Fold in and sew the top of Pocket: 1.5 cm deep",
 			// Round 9 cm by 10 cm, 1 cm inside: twice 10 - 2 - 1 cm and 9 - 2 cm are 21 cm; two
@@ -148,7 +148,7 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 // A step is done along the lines of what it is about, so that only their pages are told; by a
 // seam stand the pages of its figures.
 func TestStepsKnowTheirLines(t *testing.T) {
-	text, err := os.ReadFile("../../examples/hazel.toml")
+	text, err := os.ReadFile("../../examples/nightgown.toml")
 	require.NoError(t, err)
 	pattern := made.Of(t, string(text))
 	for _, task := range Work(pattern, sheet.Of(pattern)) {
@@ -307,7 +307,7 @@ func TestIncluded(t *testing.T) {
 
 // What is sewn to what does not hang on how the lines come onto the cloth.
 func TestOrderOfWorkOfOtherTransfers(t *testing.T) {
-	text, err := os.ReadFile("../../examples/linden.toml")
+	text, err := os.ReadFile("../../examples/pinafore.toml")
 	require.NoError(t, err)
 	pattern := made.Of(t, string(text))
 	traced := told(Work(pattern, sheet.Of(pattern)))

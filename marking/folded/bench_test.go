@@ -10,7 +10,7 @@ import (
 )
 
 func BenchmarkExamples(b *testing.B) {
-	for _, name := range []string{"linden", "rowan", "hazel", "quince", "underwaist"} {
+	for _, name := range []string{"pinafore", "shirt", "nightgown", "smock", "underwaist"} {
 		pattern := made.Example(b, name+".toml")
 		b.Run(name, func(b *testing.B) {
 			for b.Loop() {

@@ -242,7 +242,7 @@ func TestFoldsAtASlantToTheFold(t *testing.T) {
 
 // Every line that is drawn is told of, where somebody points at it, as a line of its piece.
 func TestEveryLineIsTold(t *testing.T) {
-	for _, name := range []string{"linden.toml", "rowan.toml", "hazel.toml", "quince.toml", "underwaist.toml"} {
+	for _, name := range []string{"pinafore.toml", "shirt.toml", "nightgown.toml", "smock.toml", "underwaist.toml"} {
 		pattern := made.Example(t, name)
 		told := map[mark.At]bool{}
 		for _, one := range figures.Told(pattern, sheet.Of(pattern), figures.OwnUnit) {
@@ -260,7 +260,7 @@ func TestEveryLineIsTold(t *testing.T) {
 
 // The layers of every example lie in its outline, and each piece has its lines.
 func TestExamples(t *testing.T) {
-	for _, name := range []string{"linden.toml", "rowan.toml", "hazel.toml", "quince.toml", "underwaist.toml"} {
+	for _, name := range []string{"pinafore.toml", "shirt.toml", "nightgown.toml", "smock.toml", "underwaist.toml"} {
 		pattern := made.Example(t, name)
 		for _, halves := range []mark.Halves{mark.OneHalf, mark.BothHalves} {
 			all := folded.All(pattern, halves)

@@ -29,10 +29,10 @@ func TestBindingsThatCannotBe(t *testing.T) {
 	for _, c := range []struct{ name, beside, want string }{
 		// d = 8 x 1.414 = 11.31: 9.31, then 9.31 - 0.707, 7.31 - 0.707, ...; a strip 1 in
 		// wide, and 400 in of it
-		{"a square too small", "width = \"1/4\"\nsquare = 8", "linden.toml:21: binding.r.square: a square of 8 in does not give the 400 3/4 in of bias strip, 1 in wide, that this binding takes\nhint: take a larger square"},
-		{"a square smaller than the strip", "width = 1\nsquare = 2", "linden.toml:21: binding.r.square: a square of 2 in does not give the 400 3/4 in of bias strip, 4 in wide, that this binding takes\nhint: take a larger square"},
-		{"a square wider than the cloth", "width = \"1/4\"\nsquare = 45\n[cloth]\nwidth = 44", "linden.toml:21: binding.r.square: a square of 45 in is wider than the cloth, which is 44 in between the selvages\nhint: take a smaller square, or leave it out"},
-		{"wider than any cloth", "width = 20", "linden.toml:18: binding.r: the binding takes 400 3/4 in of bias strip, 80 in wide: more than is cut from one cloth\nhint: see whether its width and the lengths of its edges are in the units meant, or divide it"},
+		{"a square too small", "width = \"1/4\"\nsquare = 8", "pinafore.toml:21: binding.r.square: a square of 8 in does not give the 400 3/4 in of bias strip, 1 in wide, that this binding takes\nhint: take a larger square"},
+		{"a square smaller than the strip", "width = 1\nsquare = 2", "pinafore.toml:21: binding.r.square: a square of 2 in does not give the 400 3/4 in of bias strip, 4 in wide, that this binding takes\nhint: take a larger square"},
+		{"a square wider than the cloth", "width = \"1/4\"\nsquare = 45\n[cloth]\nwidth = 44", "pinafore.toml:21: binding.r.square: a square of 45 in is wider than the cloth, which is 44 in between the selvages\nhint: take a smaller square, or leave it out"},
+		{"wider than any cloth", "width = 20", "pinafore.toml:18: binding.r: the binding takes 400 3/4 in of bias strip, 80 in wide: more than is cut from one cloth\nhint: see whether its width and the lengths of its edges are in the units meant, or divide it"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Skirt(200)) + "\n[binding.r]\nalong = \"front.hem\"\n" + c.beside + "\n")

@@ -220,7 +220,7 @@ hint: leave meet out`},
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(sketch.Joined("0.5", sketch.Rect("10"), c.back, c.seam))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -103,7 +103,7 @@ hint: there is "neck strip.v1", "front"`},
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(c.text)
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -22,21 +22,21 @@ func TestNoFold(t *testing.T) {
 		name, text string
 		want       []string
 	}{
-		{"half a front", piece("front", "centre front", "", ""), []string{`linden.toml:4: piece.front.edge."centre front": "centre front"` + says + `"centre front" makes both in one, cut = 2 makes two`}},
-		{"spelt otherwise", piece("front", "Center Back", "", ""), []string{`linden.toml:4: piece.front.edge."Center Back": "Center Back"` + says + `"Center Back" makes both in one, cut = 2 makes two`}},
-		{"in short", piece("front", "cf", "", ""), []string{`linden.toml:4: piece.front.edge.cf: "cf"` + says + `"cf" makes both in one, cut = 2 makes two`}},
-		{"half a skirt", piece("skirt", "centre", "", ""), []string{`linden.toml:4: piece.skirt.edge.centre: "centre"` + says + `"centre" makes both in one, cut = 2 makes two`}},
-		{"half an apron", piece("apron", "Middle", "", ""), []string{`linden.toml:4: piece.apron.edge.Middle: "Middle"` + says + `"Middle" makes both in one, cut = 2 makes two`}},
-		{"by its line", piece("skirt", "centre line", "", ""), []string{`linden.toml:4: piece.skirt.edge."centre line": "centre line"` + says + `"centre line" makes both in one, cut = 2 makes two`}},
-		{"by the line of its back", piece("skirt", "center back line", "", ""), []string{`linden.toml:4: piece.skirt.edge."center back line": "center back line"` + says + `"center back line" makes both in one, cut = 2 makes two`}},
+		{"half a front", piece("front", "centre front", "", ""), []string{`pinafore.toml:4: piece.front.edge."centre front": "centre front"` + says + `"centre front" makes both in one, cut = 2 makes two`}},
+		{"spelt otherwise", piece("front", "Center Back", "", ""), []string{`pinafore.toml:4: piece.front.edge."Center Back": "Center Back"` + says + `"Center Back" makes both in one, cut = 2 makes two`}},
+		{"in short", piece("front", "cf", "", ""), []string{`pinafore.toml:4: piece.front.edge.cf: "cf"` + says + `"cf" makes both in one, cut = 2 makes two`}},
+		{"half a skirt", piece("skirt", "centre", "", ""), []string{`pinafore.toml:4: piece.skirt.edge.centre: "centre"` + says + `"centre" makes both in one, cut = 2 makes two`}},
+		{"half an apron", piece("apron", "Middle", "", ""), []string{`pinafore.toml:4: piece.apron.edge.Middle: "Middle"` + says + `"Middle" makes both in one, cut = 2 makes two`}},
+		{"by its line", piece("skirt", "centre line", "", ""), []string{`pinafore.toml:4: piece.skirt.edge."centre line": "centre line"` + says + `"centre line" makes both in one, cut = 2 makes two`}},
+		{"by the line of its back", piece("skirt", "center back line", "", ""), []string{`pinafore.toml:4: piece.skirt.edge."center back line": "center back line"` + says + `"center back line" makes both in one, cut = 2 makes two`}},
 		{"the middle of a strip that is drawn whole", piece("skirt", "middle join", "", ""), nil},
-		{"called after the fold", piece("front", "on the fold", "", ""), []string{`linden.toml:4: piece.front.edge."on the fold": "on the fold"` + says + `"on the fold" makes both in one, cut = 2 makes two`}},
+		{"called after the fold", piece("front", "on the fold", "", ""), []string{`pinafore.toml:4: piece.front.edge."on the fold": "on the fold"` + says + `"on the fold" makes both in one, cut = 2 makes two`}},
 		{"on the fold", piece("front", "centre front", "fold = \"centre front\"\n", ""), nil},
 		{"cut twice", piece("front", "centre front", "cut = 2\n", ""), nil},
-		{"cut twice, one of them a lining", piece("front", "centre front", "cut = 2\nlayers = 2\n", ""), []string{`linden.toml:6: piece.front.edge."centre front": "centre front"` + says + `"centre front" makes both in one, cut = 2 makes two`}},
+		{"cut twice, one of them a lining", piece("front", "centre front", "cut = 2\nlayers = 2\n", ""), []string{`pinafore.toml:6: piece.front.edge."centre front": "centre front"` + says + `"centre front" makes both in one, cut = 2 makes two`}},
 		{"with an opening", piece("back", "centre back", "", " | hem = 1"), nil},
 		{"not straight", sketch.Piece("front", sketch.Swap(halfFront, "MIDDLE: 0,0 0,10", "centre front: 0,0 0.5,5 0,10")), nil},
-		{"with one in the edge", piece("front", "centre_front", "", ""), []string{`linden.toml:4: piece.front.edge.centre_front: "centre_front"` + says + `"centre_front" makes both in one, cut = 2 makes two`}},
+		{"with one in the edge", piece("front", "centre_front", "", ""), []string{`pinafore.toml:4: piece.front.edge.centre_front: "centre_front"` + says + `"centre_front" makes both in one, cut = 2 makes two`}},
 		{"the left front", piece("left-front", "centre front", "", ""), nil},
 		{"the same with an underscore", piece("left_front", "centre_front", "", ""), nil},
 		{"a front by its name", piece("front", "centre front", "name = \"Right front\"\n", ""), nil},
@@ -69,10 +69,10 @@ func TestNoAllowanceInASeam(t *testing.T) {
 		want            []string
 	}{
 		{"both have one", "0.375", none, none, nil},
-		{"one has none", "0.375", bare, none, []string{`linden.toml:31: seam.side: "front.right" has no allowance, and would be sewn on its cut edge, beside an allowance of 3/8 in`}},
-		{"neither has", "0.375", bare, bare, []string{`linden.toml:31: seam.side: "front.right" and "back.right" have no allowance, and would be sewn on their cut edges`}},
-		{"none of the garment", "0", none, none, []string{`linden.toml: no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`}},
-		{"two that differ", "0.375", edgeWords{right: "allowance = 0.25"}, none, []string{`linden.toml:31: seam.side: the allowances of its two sides differ, 1/4 in and 3/8 in: the cut edges do not lie on each other when it is sewn`}},
+		{"one has none", "0.375", bare, none, []string{`pinafore.toml:31: seam.side: "front.right" has no allowance, and would be sewn on its cut edge, beside an allowance of 3/8 in`}},
+		{"neither has", "0.375", bare, bare, []string{`pinafore.toml:31: seam.side: "front.right" and "back.right" have no allowance, and would be sewn on their cut edges`}},
+		{"none of the garment", "0", none, none, []string{`pinafore.toml: no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`}},
+		{"two that differ", "0.375", edgeWords{right: "allowance = 0.25"}, none, []string{`pinafore.toml:31: seam.side: the allowances of its two sides differ, 1/4 in and 3/8 in: the cut edges do not lie on each other when it is sewn`}},
 	} {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, saidOf(t, joinedBoxes(c.allowance, c.front, c.back))) })
 	}
@@ -88,13 +88,13 @@ func TestAHemWithoutItsTurn(t *testing.T) {
 		{"both with", joinedBoxes("0.375", with, with), nil},
 		{"neither", joinedBoxes("0.375", without, without), nil},
 		{"the second without", joinedBoxes("0.375", with, without),
-			[]string{`linden.toml:19: piece.back.edge.hem: the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
+			[]string{`pinafore.toml:19: piece.back.edge.hem: the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
 		{"the first without", joinedBoxes("0.375", without, with),
-			[]string{`linden.toml:4: piece.front.edge.hem: the hem has no turn, and "back.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
+			[]string{`pinafore.toml:4: piece.front.edge.hem: the hem has no turn, and "back.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
 		{"beside it over the seam, called otherwise and deeper", strings.ReplaceAll(joinedBoxes("0.375", with, edgeWords{hem: "hem = 2.25"}), `back.edge."hem"`, `back.edge."hem edge"`),
-			[]string{`linden.toml:19: piece.back.edge."hem edge": the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 1/4 in and 2 1/4 in, and the edge of this one is left raw`}},
+			[]string{`pinafore.toml:19: piece.back.edge."hem edge": the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 1/4 in and 2 1/4 in, and the edge of this one is left raw`}},
 		{"of one name without a seam", strings.Split(joinedBoxes("0.375", with, without), "[seam")[0],
-			[]string{`linden.toml:19: piece.back.edge.hem: the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
+			[]string{`pinafore.toml:19: piece.back.edge.hem: the hem has no turn, and "front.hem" has one of 1/4 in: folded back they take 2 in and 2 1/4 in, and the edge of this one is left raw`}},
 		{"of one name and another depth", strings.Split(joinedBoxes("0.375", with, edgeWords{hem: "hem = 1"}), "[seam")[0], nil},
 		// A facing on a selvage needs no turn.
 		{"round the corner", "unit = \"in\"\nallowance = 0.25\n" + sketch.Front("centre back: 0,10 0,0 | hem = 1\nhem: 0,0 8,0 | hem = 1; turn = 0.25\nside: 8,0 8,10\ntop: 8,10 0,10"), nil},
@@ -128,18 +128,18 @@ func TestALiningThatIsReckonedIn(t *testing.T) {
 	}{
 		{"cut once on the fold", collar("collar", fold) + along("collar"), nil},
 		{"cut twice on the fold", collar("collar", fold+"cut = 2\n") + along("collar"), []string{
-			`linden.toml:19: trim.lace: "collar" is cut twice on the fold` + says, `linden.toml:22: ruffle.frill: "collar" is cut twice on the fold` + says}},
+			`pinafore.toml:19: trim.lace: "collar" is cut twice on the fold` + says, `pinafore.toml:22: ruffle.frill: "collar" is cut twice on the fold` + says}},
 		// 7 25/32 in, read as 7 13/16 in, four times and twice: as the figures add it up.
 		{"of a length between two sixteenths", strings.ReplaceAll(collar("collar", fold+"cut = 2\n"), "7.75", "8.03125") + along("collar"), []string{
-			`linden.toml:19: trim.lace: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`,
-			`linden.toml:22: ruffle.frill: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`}},
+			`pinafore.toml:19: trim.lace: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`,
+			`pinafore.toml:22: ruffle.frill: "collar" is cut twice on the fold, and its line is reckoned for all of them, 31 1/4 in; is half of it the lining? layers = 2 in the piece makes it 15 5/8 in`}},
 		{"front and back of a skirt by one pattern", strings.ReplaceAll(collar("skirt", fold+"cut = 2\n"), "centre back", "centre") + along("skirt"), nil},
 		{"a skirt by its centre back", collar("skirt", fold+"cut = 2\n") + along("skirt"), []string{
-			`linden.toml:19: trim.lace: "skirt" is cut twice on the fold` + says, `linden.toml:22: ruffle.frill: "skirt" is cut twice on the fold` + says}},
+			`pinafore.toml:19: trim.lace: "skirt" is cut twice on the fold` + says, `pinafore.toml:22: ruffle.frill: "skirt" is cut twice on the fold` + says}},
 		{"with its lining said", collar("collar", fold+"cut = 2\nlayers = 2\n") + along("collar"), nil},
 		{"four of a half", collar("yoke", "cut = 4\n") + along("yoke"), []string{
-			`linden.toml:18: trim.lace: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`,
-			`linden.toml:21: ruffle.frill: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`}},
+			`pinafore.toml:18: trim.lace: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`,
+			`pinafore.toml:21: ruffle.frill: "yoke" is cut 4 times, and its line is reckoned for all of them, 29 in; is half of it the lining? layers = 2 in the piece makes it 14 1/2 in`}},
 		{"two of a half", collar("yoke", "cut = 2\n") + along("yoke"), nil},
 		{"two sleeves on the fold", collar("sleeve", strings.Replace(fold, "centre back", "outer", 1)+"cut = 2\n") + strings.Replace(along("sleeve"), "outer", "neck", -1), nil},
 		{"two sleeves of a front", collar("front sleeve", fold+"cut = 2\n") + along("front sleeve"), nil},

@@ -26,8 +26,8 @@ along = ["front.bottom", "front.right"]
 		assert.True(t, r.InTable, "%s: the figures say it too", r.Text)
 	}
 	assert.Equal(t, []string{
-		"linden.toml:21: trim.cord: the line has corners, and no width is given: what they take is not reckoned in",
-		"linden.toml:17: ruffle.frill: a ruffle no longer than its edge hangs flat; 1 1/4 times its edge is the least that hangs in folds",
+		"pinafore.toml:21: trim.cord: the line has corners, and no width is given: what they take is not reckoned in",
+		"pinafore.toml:17: ruffle.frill: a ruffle no longer than its edge hangs flat; 1 1/4 times its edge is the least that hangs in folds",
 	}, got)
 }
 
@@ -74,10 +74,10 @@ depth = "31/2 cm"
 		got = append(got, r.String())
 	}
 	assert.Equal(t, []string{
-		"linden.toml:5: piece.front.edge.bottom.points: 37/8 counts as 4 5/8; if a space is missing in it, write \"3 7/8\", here and in 2 other places",
-		"linden.toml:6: piece.front.edge.bottom.hem: 11/8 counts as 1 3/8; if a space is missing in it, write \"1 1/8\"",
-		"linden.toml:13: ruffle.frill.fullness: 13/8 counts as 1 5/8; if a space is missing in it, write \"1 3/8\"",
-		"linden.toml:14: ruffle.frill.depth: 31/2 counts as 15 1/2; if a space is missing in it, write \"3 1/2\"",
+		"pinafore.toml:5: piece.front.edge.bottom.points: 37/8 counts as 4 5/8; if a space is missing in it, write \"3 7/8\", here and in 2 other places",
+		"pinafore.toml:6: piece.front.edge.bottom.hem: 11/8 counts as 1 3/8; if a space is missing in it, write \"1 1/8\"",
+		"pinafore.toml:13: ruffle.frill.fullness: 13/8 counts as 1 5/8; if a space is missing in it, write \"1 3/8\"",
+		"pinafore.toml:14: ruffle.frill.depth: 31/2 counts as 15 1/2; if a space is missing in it, write \"3 1/2\"",
 	}, got)
 	assert.InDelta(t, 4.625*25.4, pattern.Pieces[0].Outline.Bounds().Width(), 1e-9)
 	assert.InDelta(t, 155, pattern.Ruffles[0].Depth.MM, 1e-9)
@@ -90,8 +90,8 @@ func TestRemarksOnWhatIsLeftOut(t *testing.T) {
 		want       []string
 	}{
 		{"nothing", "unit = \"in\"\nallowance = 0.25\n", nil},
-		{"the unit", "allowance = 0.25\n", []string{`linden.toml: no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`}},
-		{"every allowance", "unit = \"in\"\n", []string{`linden.toml: no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`}},
+		{"the unit", "allowance = 0.25\n", []string{`pinafore.toml: no unit is given, so bare numbers were taken for inches; unit = "in", "cm" or "mm" says it`}},
+		{"every allowance", "unit = \"in\"\n", []string{`pinafore.toml: no edge has an allowance or a hem, so there are no stitch lines; allowance = "3/8" at the top gives one to every edge`}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string

@@ -41,7 +41,7 @@ func TestARuffleDeeperThanItsPiece(t *testing.T) {
 		return "unit = \"in\"\nallowance = 0.25\n" + sketch.Piece("petticoat", sketch.Swap(sketch.Skirt(16), "top:", along+":", "hem:", "foot:")) +
 			"[ruffle.flounce]\nalong = [\"petticoat." + map[bool]string{true: "foot", false: along}[along == "top"] + "\"]\nfullness = 2\ndepth = " + depth + "\n"
 	}
-	assert.Equal(t, []string{`linden.toml:19: ruffle.flounce: the ruffle is 40 in deep, and "petticoat", the largest piece that it hangs from, is 32 in by 10 in: is the depth right?`},
+	assert.Equal(t, []string{`pinafore.toml:19: ruffle.flounce: the ruffle is 40 in deep, and "petticoat", the largest piece that it hangs from, is 32 in by 10 in: is the depth right?`},
 		saidOf(t, text("40", "top")))
 	assert.Empty(t, saidOf(t, text("32", "top")))
 	assert.Contains(t, saidOf(t, text("32.0625", "top"))[0], `the ruffle is 32 1/16 in deep`)
@@ -157,9 +157,9 @@ func TestJoinsOfAnUnevenRuffle(t *testing.T) {
 func TestRufflesThatCannotBe(t *testing.T) {
 	for _, c := range []struct{ name, beside, want string }{
 		{"seams as wide as the cloth", "[cloth]\nwidth = 2\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = 1\n",
-			"linden.toml:24: ruffle.r.joining: joining seams of 1 in leave nothing of cloth that is 2 in wide\nhint: give a narrower joining, or see whether the width of the cloth is in the unit that is meant"},
+			"pinafore.toml:24: ruffle.r.joining: joining seams of 1 in leave nothing of cloth that is 2 in wide\nhint: give a narrower joining, or see whether the width of the cloth is in the unit that is meant"},
 		{"more strips than anyone tears", "[cloth]\nwidth = 1\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 20\ndepth = 4\n",
-			"linden.toml:20: ruffle.r: the ruffle needs more than 500 strips of cloth\nhint: see whether depth, fullness and the width of the cloth are in the units meant"},
+			"pinafore.toml:20: ruffle.r: the ruffle needs more than 500 strips of cloth\nhint: see whether depth, fullness and the width of the cloth are in the units meant"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Skirt(20)) + "\n" + c.beside)

@@ -200,7 +200,7 @@ hint: did you mean "top"?`},
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(c.text)
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -39,15 +39,15 @@ func TestSizesOutOfTheCommon(t *testing.T) {
 	}{
 		{"inches", text("in", "10", "12", pocket), nil},
 		{"centimetres taken for millimetres", text("mm", "25", "30", ""),
-			[]string{`linden.toml:3: piece.front: the largest piece, "front", is 25 mm by 30 mm, ` + doll + ` unit = "cm" would make it 25 cm by 30 cm`}},
+			[]string{`pinafore.toml:3: piece.front: the largest piece, "front", is 25 mm by 30 mm, ` + doll + ` unit = "cm" would make it 25 cm by 30 cm`}},
 		{"inches taken for centimetres", text("cm", "10", "12", ""),
-			[]string{`linden.toml:3: piece.front: the largest piece, "front", is 10 cm by 12 cm, ` + doll + ` unit = "in" would make it 10 in by 12 in`}},
-		{"a draft of quarter size", text("in", "3", "3.5", ""), []string{`linden.toml:3: piece.front: the largest piece, "front", is 3 in by 3 1/2 in, ` + doll}},
+			[]string{`pinafore.toml:3: piece.front: the largest piece, "front", is 10 cm by 12 cm, ` + doll + ` unit = "in" would make it 10 in by 12 in`}},
+		{"a draft of quarter size", text("in", "3", "3.5", ""), []string{`pinafore.toml:3: piece.front: the largest piece, "front", is 3 in by 3 1/2 in, ` + doll}},
 		{"just larger than 5 in", text("in", "4", "5.0625", ""), nil},
 		{"for a doll", "title = \"Doll's frock\"\n" + text("in", "3", "3.5", ""), nil},
 		{"a pocket alone", "unit = \"in\"\nallowance = 0.25\n" + pocket, nil},
 		{"millimetres taken for inches", text("in", "250", "300", pocket),
-			[]string{`linden.toml:3: piece.front: "front" is 250 in by 300 in, larger than a bed: is the unit right? unit = "mm" would make it 250 mm by 300 mm`}},
+			[]string{`pinafore.toml:3: piece.front: "front" is 250 in by 300 in, larger than a bed: is the unit right? unit = "mm" would make it 250 mm by 300 mm`}},
 		{"the skirt of a christening gown", text("in", "110", "42", ""), nil},
 		{"a circular cape", text("in", "70", "70", ""), nil},
 		{"a sash", text("in", "8", "120", ""), nil},
@@ -77,16 +77,16 @@ func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
 		want       []string
 	}{
 		{"inches taken for centimetres", text("cm", "5.5", "", ""),
-			[]string{`linden.toml:1: unit: the finished chest, 22 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 22 in`}},
+			[]string{`pinafore.toml:1: unit: the finished chest, 22 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 22 in`}},
 		{"23.2 cm of no size", text("cm", "5.8", "", ""), nil},
 		{"23.2 cm by months", text("cm", "5.8", "size = \"18 months\"\n", ""),
-			[]string{`linden.toml:2: unit: the finished chest, 23.2 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 23 3/16 in`}},
+			[]string{`pinafore.toml:2: unit: the finished chest, 23.2 cm, would fit a doll, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 23 3/16 in`}},
 		{"34 cm by months", text("cm", "8.5", "size = \"3 months\"\n", ""), nil},
 		{"for one born too soon", text("cm", "5.5", "title = \"Gown, premature\"\n", ""), nil},
 		{"for a doll", text("cm", "5.5", "size = \"18 in doll\"\n", ""), nil},
 		{"no other unit would do", text("in", "4.125", "size = \"3 years\"\n", ""), nil},
 		{"half of what was meant", text("in", "3", "size = \"3 years\"\n", ""),
-			[]string{`linden.toml:2: unit: the finished chest, 12 in, would fit a doll, for that of a new-born child is about 13 in: is the unit right?`}},
+			[]string{`pinafore.toml:2: unit: the finished chest, 12 in, would fit a doll, for that of a new-born child is about 13 in: is the unit right?`}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string
@@ -103,16 +103,16 @@ func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
 		want       []string
 	}{
 		{"centimetres taken for inches", text("in", "15.9375", "size = \"2 years\"\n", ""),
-			[]string{`linden.toml:2: unit: the finished chest, 63 3/4 in, is that of no child: is the unit right? unit = "cm" would make it 63.8 cm`}},
+			[]string{`pinafore.toml:2: unit: the finished chest, 63 3/4 in, is that of no child: is the unit right? unit = "cm" would make it 63.8 cm`}},
 		{"as wide as a child's is at most", text("in", "12", "", ""), nil},
 		{"a little wider", text("in", "12.125", "", ""),
-			[]string{`linden.toml:1: unit: the finished chest, 48 1/2 in, is that of no child: is the unit right? unit = "cm" would make it 48.5 cm`}},
+			[]string{`pinafore.toml:1: unit: the finished chest, 48 1/2 in, is that of no child: is the unit right? unit = "cm" would make it 48.5 cm`}},
 		{"a bishop", text("in", "17.5", "title = \"Bishop dress\"\n", ""), nil},
 		{"the child's", text("cm", "15", "", "[fit]\nchest = 530\n"),
-			[]string{`linden.toml:49: fit.chest: a chest of 530 cm is that of no child: is the unit right? unit = "mm" would make it 530 mm`}},
+			[]string{`pinafore.toml:49: fit.chest: a chest of 530 cm is that of no child: is the unit right? unit = "mm" would make it 530 mm`}},
 		{"a yoke that a wide skirt is gathered to", gatheredToAYoke, nil},
 		{"and one that is not", strings.ReplaceAll(gatheredToAYoke, "gathered = true\n", ""),
-			[]string{`linden.toml:1: unit: the finished chest, 56 in, is that of no child: is the unit right? unit = "cm" would make it 56 cm`}},
+			[]string{`pinafore.toml:1: unit: the finished chest, 56 in, is that of no child: is the unit right? unit = "cm" would make it 56 cm`}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			var got []string
@@ -125,7 +125,7 @@ func TestAGarmentThatGoesRoundNoChild(t *testing.T) {
 		})
 	}
 	said := saidOf(t, text("cm", "5.5", "", chest))
-	assert.Contains(t, said, `linden.toml:49: fit.chest: a chest of 21 cm is a doll's, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 21 in`)
+	assert.Contains(t, said, `pinafore.toml:49: fit.chest: a chest of 21 cm is a doll's, for that of a new-born child is about 33 cm: is the unit right? unit = "in" would make it 21 in`)
 	assert.NotContains(t, strings.Join(said, "\n"), "would fit a doll")
 }
 

@@ -297,7 +297,7 @@ func TestAGaugeIsNotDividedInACorner(t *testing.T) {
 // divided 1 cm before and behind each corner: the inner corner lies beside both places,
 // and no tick between them would be square. So the parts end before the corners.
 func TestGaugesOfAPocket(t *testing.T) {
-	pattern := withMarkedPocket(t, "hazel.toml")
+	pattern := withMarkedPocket(t, "nightgown.toml")
 	for _, g := range gaugedEdges(pattern) {
 		if g.piece.Name != "Pocket" {
 			continue
@@ -374,24 +374,24 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 		example, name string
 		want          []string
 	}{
-		{"linden.toml", "Front neck: gauge", []string{
+		{"pinafore.toml", "Front neck: gauge", []string{
 			"for the neck of Front: allowance 3/8 in",
 			"reaches from the corner with shoulder to the corner with centre front",
 			"lay it on before the tucks and pleats that run into the edge are in",
 			"turn it over for the other half",
 		}},
-		{"linden.toml", "Back armhole: gauge 1 of 2", []string{
+		{"pinafore.toml", "Back armhole: gauge 1 of 2", []string{
 			"for the armhole of Back: allowance 3/8 in",
 			"begins at the corner with side",
 			"where one is for the left and one for the right, turn it over for the second",
 		}},
-		{"hazel.toml", "Skirt front hem: gauge 2 of 3", []string{
+		{"nightgown.toml", "Skirt front hem: gauge 2 of 3", []string{
 			"for the hem of Skirt front: allowance 1 cm",
 			"the same for the hem of Skirt back",
 			"begins 9 cm along the edge from the corner with centre",
 			"turn it over for the other half",
 		}},
-		{"hazel.toml", "Pocket sides: gauge 3 of 3", []string{
+		{"nightgown.toml", "Pocket sides: gauge 3 of 3", []string{
 			"for the sides of Pocket: allowance 1 cm",
 			"begins 16 cm along the edge from the corner with top, and ends at the corner with top",
 		}},
@@ -419,7 +419,7 @@ func TestWorkWithGauges(t *testing.T) {
 		}
 		return by
 	}
-	all := Of(withMarkedPocket(t, "hazel.toml")) // of a hem and a pocket in three parts each
+	all := Of(withMarkedPocket(t, "nightgown.toml")) // of a hem and a pocket in three parts each
 	assert.Equal(t, map[string]int{out: 12, lay: 11, ticks: 6}, told(all))
 	assert.Equal(t, map[string]int{out: 1}, told(all[len(all)-1:]), "the straight gauge")
 	assert.Empty(t, told(nil))

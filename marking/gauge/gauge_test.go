@@ -159,7 +159,7 @@ func TestEveryExampleHasGaugesThatCanBeCut(t *testing.T) {
 	for _, c := range []struct {
 		name  string
 		count int
-	}{{"linden.toml", 8}, {"rowan.toml", 7}, {"hazel.toml", 12}} {
+	}{{"pinafore.toml", 8}, {"shirt.toml", 7}, {"nightgown.toml", 12}} {
 		all := Of(made.Example(t, c.name))
 		assert.Len(t, all, c.count, c.name)
 		keys := map[string]bool{}

@@ -19,7 +19,7 @@ import (
 // it, and only its feet come nearer than 4 mm to the strip.
 func TestHandlesOfTheExamples(t *testing.T) {
 	handles := 0
-	for _, example := range []string{"linden.toml", "rowan.toml", "hazel.toml", "underwaist.toml"} {
+	for _, example := range []string{"pinafore.toml", "shirt.toml", "nightgown.toml", "underwaist.toml"} {
 		for _, m := range edgeGauges(made.Example(t, example)) {
 			across := pathsOf(m, mark.Placement)
 			if len(across) == 0 {
@@ -56,7 +56,7 @@ func TestTheSideOnTheCutEdgeIsHatched(t *testing.T) {
 			checkStrokes(t, m, wide)
 		}
 	}
-	for _, example := range []string{"linden.toml", "rowan.toml"} { // curved inward
+	for _, example := range []string{"pinafore.toml", "shirt.toml"} { // curved inward
 		for _, m := range edgeGauges(made.Example(t, example)) {
 			checkStrokes(t, m, 2)
 		}
@@ -93,7 +93,7 @@ func TestNamesOfTheEnds(t *testing.T) {
 		"Front armhole: gauge 2 of 2": "shoulder end; stitch line; to gauge 1",
 	}
 	seen := 0
-	for _, m := range edgeGauges(made.Example(t, "linden.toml")) {
+	for _, m := range edgeGauges(made.Example(t, "pinafore.toml")) {
 		var names []string
 		for _, one := range m.Marks {
 			if one.Role == mark.Cut && one.Name != "" {

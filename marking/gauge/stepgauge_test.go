@@ -94,7 +94,7 @@ func TestNoStraightGauge(t *testing.T) {
 }
 
 func TestNotesOfTheStraightGauge(t *testing.T) {
-	m, ok := stepGauge(made.Example(t, "linden.toml"))
+	m, ok := stepGauge(made.Example(t, "pinafore.toml"))
 	require.True(t, ok)
 	assert.Equal(t, []string{
 		"a hem has the step of its turn, and that of turn and hem together",

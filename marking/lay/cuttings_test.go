@@ -24,7 +24,7 @@ func TestBlocksAreTornWideEnough(t *testing.T) {
 
 // What is torn and cut counts for every piece there is, in their order.
 func TestEveryPieceIsTornOrCut(t *testing.T) {
-	for _, name := range []string{"linden.toml", "rowan.toml", "underwaist.toml"} {
+	for _, name := range []string{"pinafore.toml", "shirt.toml", "underwaist.toml"} {
 		p := made.Example(t, name)
 		torn, cut := Cuttings(p)
 		var names []string

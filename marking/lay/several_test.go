@@ -13,7 +13,7 @@ import (
 
 // Of several garments everything is cut as often, and nothing is shared.
 func TestCuttingsOfSeveralGarments(t *testing.T) {
-	for _, p := range []string{"hazel.toml", "linden.toml", "rowan.toml"} {
+	for _, p := range []string{"nightgown.toml", "pinafore.toml", "shirt.toml"} {
 		one := made.Example(t, p)
 		torn, cut := Cuttings(one)
 		tornOfTen, cutOfTen := Cuttings(one.ForGarments(10))
@@ -43,7 +43,7 @@ func TestLayOfSeveralGarments(t *testing.T) {
 // Laid together, several garments never take more than one behind the other with 1/8 in
 // between, and whatever is cut lies on the cloth.
 func TestSeveralGarmentsTakeNoMoreThanEachByItself(t *testing.T) {
-	for _, name := range []string{"hazel.toml", "linden.toml", "rowan.toml", "underwaist.toml"} {
+	for _, name := range []string{"nightgown.toml", "pinafore.toml", "shirt.toml", "underwaist.toml"} {
 		one := made.Example(t, name)
 		single := Of(one)
 		for _, n := range []int{2, 3, 7} {

@@ -92,19 +92,19 @@ func TestFaultsOfArcs(t *testing.T) {
 	arc := func(points, centre string) string {
 		return "unit = \"in\"\nallowance = 0\n[piece.front.edge.arc]\npoints = " + points + "\ncentre = " + centre + "\n[piece.front.edge.rest]\npoints = [[0, 6], [0, 0], [6, 0]]\n"
 	}
-	const place = "linden.toml:5: piece.front.edge.arc.centre: "
+	const place = "pinafore.toml:5: piece.front.edge.arc.centre: "
 	for _, c := range []struct{ name, text, want string }{
 		{"unequal radii", arc(`[[6, 0], [0, 6]]`, `["1/4", 0]`), place + "points 1 and 2 are 5 3/4 in and 6 in from the centre, and an arc is equally far from it all the way\nhint: is a number wrong? x comes first, then y"},
 		{"rounded points of a draft that is enlarged", strings.Replace(arc(`[["6 1/16", 0], [0, 6]]`, `[0, 0]`), "[piece.front.edge.arc]", "[piece.front]\nenlarge = 4\n[piece.front.edge.arc]", 1),
-			"linden.toml:7: piece.front.edge.arc.centre: points 1 and 2 are 24 1/4 in and 24 in from the centre at full size, and an arc is equally far from it all the way\nhint: is a number wrong? x comes first, then y"},
+			"pinafore.toml:7: piece.front.edge.arc.centre: points 1 and 2 are 24 1/4 in and 24 in from the centre at full size, and an arc is equally far from it all the way\nhint: is a number wrong? x comes first, then y"},
 		{"a third point off", arc(`[[6, 0], [5, 5], [0, 6]]`, `[0, 0]`), place + "points 1 and 2 are 6 in and 7 1/16 in from the centre, and an arc is equally far from it all the way\nhint: is a number wrong? x comes first, then y"},
 		{"half a circle", arc(`[[6, 0], [0, 6]]`, `[3, 3]`), place + "the arc is half a circle, and may run round either side of the centre\nhint: make it two edges, or give a third point, on the arc between the two"},
 		{"the centre is an end", arc(`[[6, 0], [0, 6]]`, `[6, 0]`), place + "the centre is point 1 itself\nhint: the centre is the middle of the circle, as far from one point as from the other"},
 		{"four points", arc(`[[6, 0], [5, 3], [3, 5], [0, 6]]`, `[0, 0]`), place + "has 4 points beside it\nhint: an arc has its two ends, and a third point on it where they alone do not tell which way round it runs"},
-		{"beside smooth", strings.Replace(arc(`[[6, 0], [0, 6]]`, `[0, 0]`), "centre =", "smooth = true\ncentre =", 1), "linden.toml:5: piece.front.edge.arc.smooth: cannot stand beside \"centre\"\nhint: an arc is round by itself: leave smooth out"},
+		{"beside smooth", strings.Replace(arc(`[[6, 0], [0, 6]]`, `[0, 0]`), "centre =", "smooth = true\ncentre =", 1), "pinafore.toml:5: piece.front.edge.arc.smooth: cannot stand beside \"centre\"\nhint: an arc is round by itself: leave smooth out"},
 		{"a number", arc(`[[6, 0], [0, 6]]`, `3`), place + "must be two numbers in brackets, but is 3\nhint: write centre = [0, 0]: the middle of the circle"},
 		{"three numbers", arc(`[[6, 0], [0, 6]]`, `[1,5, 3]`), place + "has 3 numbers, and needs two\nhint: write centre = [0, 0]: the middle of the circle"},
-		{"spelt otherwise", strings.Replace(arc(`[[6, 0], [0, 6]]`, `[0, 0]`), "centre =", "center =", 1), "linden.toml:5: piece.front.edge.arc.center: this key is not known\nhint: did you mean \"centre\"?"},
+		{"spelt otherwise", strings.Replace(arc(`[[6, 0], [0, 6]]`, `[0, 0]`), "centre =", "center =", 1), "pinafore.toml:5: piece.front.edge.arc.center: this key is not known\nhint: did you mean \"centre\"?"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(c.text)

@@ -66,13 +66,13 @@ func TestFaultsOfLinesBesideOthers(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0.25\n" + sketch.Front(besides+c.lines))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 	const gap = "left: 0,8 0,0\nbottom: 0,0 10,0\nright: 10,0 10,8\ntop: 10,8 5,2 0,8\n---\n\n[line.l]\nbeside = \"bottom\"\nat = 4"
 	_, err := made.Pattern("allowance = 0.25\n" + sketch.Front(gap))
 	require.Error(t, err)
-	assert.Equal(t, "linden.toml:16: piece.front.line.l: the line crosses the piece in 2 parts\nhint: say where it runs: add from and to", err.Error())
+	assert.Equal(t, "pinafore.toml:16: piece.front.line.l: the line crosses the piece in 2 parts\nhint: say where it runs: add from and to", err.Error())
 	one := sketched(t, "0.25", gap+"\nfrom = \"left\"").Line("l").Path
 	assert.InDelta(t, 25.4*10/3, one.Length(), 0.01, "from one side to the gap")
 }

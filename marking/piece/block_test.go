@@ -188,23 +188,23 @@ func TestBlocksThatCannotBe(t *testing.T) {
 	const narrow = "take wider cloth, fewer or narrower tucks, or less spare cloth at the sides; or make the block of two, joined under a tuck"
 	for _, c := range []struct{ name, cloth, text, want string }{
 		{"drawn flat", "", strings.Replace(sketch.Bosom, "finished", "flat", 1) + set + "\n[block]\n",
-			"linden.toml:29: piece.front.block: a block is tucked before the piece is cut, so the piece is drawn finished\nhint: draw the outline as the finished piece lies, and write drawn = \"finished\""},
+			"pinafore.toml:29: piece.front.block: a block is tucked before the piece is cut, so the piece is drawn finished\nhint: draw the outline as the finished piece lies, and write drawn = \"finished\""},
 		{"without tucks", "", sketch.Bosom + "[block]\n",
-			"linden.toml:21: piece.front.block: a block is for a piece with tucks or pleats across it\nhint: leave it out, or give the piece its tucks"},
+			"pinafore.toml:21: piece.front.block: a block is for a piece with tucks or pleats across it\nhint: leave it out, or give the piece its tucks"},
 		{"folds both ways", "", sketch.Bosom + set + strings.Replace(sketch.Tucked("hem", "1/2", 1, "2", ""), "tuck.t", "tuck.u", 1) + "\n[block]\n",
-			"linden.toml:36: piece.front.block: the folds run two ways, and a block is torn for folds that run one way\nhint: tuck the block one way, and draw the growth tucks after it is cut"},
+			"pinafore.toml:36: piece.front.block: the folds run two ways, and a block is torn for folds that run one way\nhint: tuck the block one way, and draw the growth tucks after it is cut"},
 		{"measured wider than it was torn", "", sketch.Bosom + set + "\n[block]\nmeasured = \"15 1/16\"\n",
-			"linden.toml:30: piece.front.block.measured: a block torn 15 in wide measures 15 1/16 in with all its tucks in, which should take up 3 in\nhint: measure the top edge after the tucks are sewn and pressed"},
+			"pinafore.toml:30: piece.front.block.measured: a block torn 15 in wide measures 15 1/16 in with all its tucks in, which should take up 3 in\nhint: measure the top edge after the tucks are sewn and pressed"},
 		// 15 - 13 9/16 = 1 7/16, less than half of 3
 		{"measured as if half the tucks were out", "", sketch.Bosom + set + "\n[block]\nmeasured = \"13 9/16\"\n",
-			"linden.toml:30: piece.front.block.measured: a block torn 15 in wide measures 13 9/16 in with all its tucks in, which should take up 3 in\nhint: measure the top edge after the tucks are sewn and pressed"},
+			"pinafore.toml:30: piece.front.block.measured: a block torn 15 in wide measures 13 9/16 in with all its tucks in, which should take up 3 in\nhint: measure the top edge after the tucks are sewn and pressed"},
 		{"cloth too narrow", "14 3/4", sketch.Bosom + set + "\n[block]\n",
-			"linden.toml:31: piece.front.block: the block is 15 in wide, and the cloth is 14 3/4 in between the selvages: 1/4 in too narrow\nhint: " + narrow},
+			"pinafore.toml:31: piece.front.block: the block is 15 in wide, and the cloth is 14 3/4 in between the selvages: 1/4 in too narrow\nhint: " + narrow},
 		{"the grain runs across the tucks", "12", strings.Replace(sketch.Bosom, "drawn", "grain = \"hem\"\ndrawn", 1) + set + "\n[block]\n",
-			"linden.toml:32: piece.front.block: the tucks run across the grain, so the block of 15 in by 13 in lies with its length across the cloth, which is 12 in between the selvages: 1 in too narrow\n" +
+			"pinafore.toml:32: piece.front.block: the tucks run across the grain, so the block of 15 in by 13 in lies with its length across the cloth, which is 12 in between the selvages: 1 in too narrow\n" +
 				"hint: take wider cloth, or less spare cloth at the ends; or turn the grain, so that the block lies along the cloth"},
 		{"across the fold, and ending on the piece", "", sketch.Bosom + sketch.Tucked("hem", "1/2", 1, "3", "below = \"side\"\nlength = 2") + "\n[block]\n",
-			"linden.toml:28: piece.front.tuck.t.length: the tucks run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are\nhint: draw the whole piece, or have them run from edge to edge"},
+			"pinafore.toml:28: piece.front.tuck.t.length: the tucks run across the fold of the cloth and end on the piece, so a block cannot say where their other ends are\nhint: draw the whole piece, or have them run from edge to edge"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			head := "allowance = 0.375\n"

@@ -245,7 +245,7 @@ hint: did you mean "side"?`},
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = " + c.allowance + "\n" + sketch.Front(c.text))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }
@@ -261,6 +261,6 @@ func TestMisspeltPiece(t *testing.T) {
 func TestTwoPiecesOfOneName(t *testing.T) {
 	text := sketch.Front(sketch.Box)
 	_, err := made.Pattern(text + strings.ReplaceAll(strings.Replace(text, "[piece.front]", "[piece.front]\nname = \"front\"", 1), "piece.front", "piece.back"))
-	require.EqualError(t, err, `linden.toml:15: piece.back.name: the piece "front" is called "front" as well
+	require.EqualError(t, err, `pinafore.toml:15: piece.back.name: the piece "front" is called "front" as well
 hint: give each piece a name of its own, so that they can be told apart on the sheets`)
 }

@@ -107,7 +107,7 @@ func TestShortEdgeInAHem(t *testing.T) {
 	_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(sleeve(0.5)))
 	require.Error(t, err)
 	// Where they meet is 0.75 inside x = 7.7576, and 1 inside the sleeve (worked out).
-	assert.Equal(t, "linden.toml:3: piece.front.edge.wrist: the allowances of \"wrist\" and \"underarm\", 2 in and 3/4 in, leave nothing between them at (7 in, 5 3/4 in): the edges come within 1/2 in of each other\nhint: make the allowances narrower, or the piece wider there", err.Error())
+	assert.Equal(t, "pinafore.toml:3: piece.front.edge.wrist: the allowances of \"wrist\" and \"underarm\", 2 in and 3/4 in, leave nothing between them at (7 in, 5 3/4 in): the edges come within 1/2 in of each other\nhint: make the allowances narrower, or the piece wider there", err.Error())
 	piece := sketched(t, "0.375", sleeve(3.5))
 	assert.InDelta(t, 6-0.375+meetsBeyond(2, 1, 29), piece.Edges[piece.EdgeNumber("wrist")].Sewn.Length()/25.4, 1e-4, "the wrist meets a longer sleeve")
 }
@@ -144,7 +144,7 @@ func TestNarrowLedge(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0\n" + sketch.Front(c.text))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 
@@ -211,7 +211,7 @@ func TestTwinPoints(t *testing.T) {
 	}
 	_, err := made.Pattern(front(` "44.45mm","358.8mm"`))
 	require.Error(t, err)
-	assert.Equal(t, "linden.toml:9: piece.front.edge.neck: points 2 and 3 are the same\nhint: take one of them out", err.Error())
+	assert.Equal(t, "pinafore.toml:9: piece.front.edge.neck: points 2 and 3 are the same\nhint: take one of them out", err.Error())
 	_, err = made.Pattern(front(` "45.45mm","359.1mm"`))
 	assert.NoError(t, err, "points a millimetre apart are two")
 }
@@ -227,7 +227,7 @@ func TestTabThatIsAllSeam(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(c.text))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -71,7 +71,7 @@ func TestCurvesThatBendToAndFro(t *testing.T) {
 		require.NoError(t, err)
 		return points
 	}
-	const said = "linden.toml:7: piece.front.edge.curve: the curve bends to and fro between points "
+	const said = "pinafore.toml:7: piece.front.edge.curve: the curve bends to and fro between points "
 	for _, c := range []struct {
 		name   string
 		points []plane.Point

@@ -249,7 +249,7 @@ func TestCuttingLinesThatCannotBe(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(sketch.Front(netDrawn + c.text))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -259,7 +259,7 @@ func TestGarmentsThatCannotBeSewn(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = " + c.allowance + "\n" + sketch.Front(c.text))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -81,13 +81,13 @@ func TestBothEdgesAreSpreadBeyondFreeTucks(t *testing.T) {
 
 func TestMistakesBetweenLines(t *testing.T) {
 	for _, c := range []struct{ name, rest, want string }{
-		{"one line", `from = "yoke"; to = "yoke"`, "linden.toml:38: piece.front.tuck.a.to: the tucks would end where they begin\nhint: name two lines that lie apart"},
-		{"two edges", `from = "top"; to = "bottom"`, "linden.toml:37: piece.front.tuck.a.from: \"top\" and \"bottom\" are both edges\nhint: leave from and to out, and they run from edge to edge"},
-		{"an edge beside them", `from = "left"; to = "waist"`, "linden.toml:37: piece.front.tuck.a.from: none of the tucks runs into \"left\"\nhint: name the edge that they run into, or a second line"},
-		{"a line that there is not", `from = "yoek"; to = "waist"`, "linden.toml:37: piece.front.tuck.a.from: there is no edge or line \"yoek\" in this piece\nhint: did you mean \"yoke\"?"},
-		{"a line that ends before the last", `from = "short"; to = "waist"`, "linden.toml:37: piece.front.tuck.a.from: tuck 2 of 2 does not meet \"short\": it lies 3 1/4 in from \"left\"\nhint: only the first fits; have the line run across all of them"},
-		{"a line along them", `from = "yoke"; to = "upright"`, "linden.toml:38: piece.front.tuck.a.to: tuck 1 of 2 does not meet \"upright\": it lies 2 in from \"left\"\nhint: not even the first fits; have the line run across all of them"},
-		{"lines that cross between them", `from = "cross"; to = "waist"`, "linden.toml:38: piece.front.tuck.a.to: \"cross\" and \"waist\" come together at tuck 2 of 2\nhint: name two lines that lie apart over all tucks"},
+		{"one line", `from = "yoke"; to = "yoke"`, "pinafore.toml:38: piece.front.tuck.a.to: the tucks would end where they begin\nhint: name two lines that lie apart"},
+		{"two edges", `from = "top"; to = "bottom"`, "pinafore.toml:37: piece.front.tuck.a.from: \"top\" and \"bottom\" are both edges\nhint: leave from and to out, and they run from edge to edge"},
+		{"an edge beside them", `from = "left"; to = "waist"`, "pinafore.toml:37: piece.front.tuck.a.from: none of the tucks runs into \"left\"\nhint: name the edge that they run into, or a second line"},
+		{"a line that there is not", `from = "yoek"; to = "waist"`, "pinafore.toml:37: piece.front.tuck.a.from: there is no edge or line \"yoek\" in this piece\nhint: did you mean \"yoke\"?"},
+		{"a line that ends before the last", `from = "short"; to = "waist"`, "pinafore.toml:37: piece.front.tuck.a.from: tuck 2 of 2 does not meet \"short\": it lies 3 1/4 in from \"left\"\nhint: only the first fits; have the line run across all of them"},
+		{"a line along them", `from = "yoke"; to = "upright"`, "pinafore.toml:38: piece.front.tuck.a.to: tuck 1 of 2 does not meet \"upright\": it lies 2 in from \"left\"\nhint: not even the first fits; have the line run across all of them"},
+		{"lines that cross between them", `from = "cross"; to = "waist"`, "pinafore.toml:38: piece.front.tuck.a.to: \"cross\" and \"waist\" come together at tuck 2 of 2\nhint: name two lines that lie apart over all tucks"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			text := square
@@ -133,6 +133,6 @@ func TestFreeTucksThatNoRulerIsLaidAcross(t *testing.T) {
 		sketch.Rows(`tuck t cf 1/8 2 3/8 | from = "a"; to = "b"`, `tuck u cf 1/8 2 2 | from = "b"; to = "c"`) + "\n[block]\n"
 	_, err := made.Pattern("unit = \"in\"\nallowance = 0\n" + sketch.Front(text))
 	require.Error(t, err)
-	assert.Equal(t, "linden.toml:44: piece.front.tuck.u.to: nowhere on the block all tucks are sewn, so nothing says what it must measure\n"+
+	assert.Equal(t, "pinafore.toml:44: piece.front.tuck.u.to: nowhere on the block all tucks are sewn, so nothing says what it must measure\n"+
 		"hint: leave the block out, and mark the piece flat; or have some of them begin at the top", err.Error())
 }

@@ -95,7 +95,7 @@ hint: it says how much longer each is than the one before, or, below 0, how much
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0\n" + sketch.Front(sketch.Slope+sketch.Rows(c.row)))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

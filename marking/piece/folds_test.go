@@ -301,7 +301,7 @@ hint: give first 0 to have it on the line, or at least half of what it takes up`
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0\n" + sketch.Front(c.piece+sketch.Rows(c.rows...)))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -71,7 +71,7 @@ func TestFaultsOfTucksBelowSeveralEdges(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0.5\n" + sketch.Front(hungFrom(c.below, "")))
 			require.Error(t, err)
-			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "linden.toml:", ""))
+			assert.Equal(t, c.want, strings.ReplaceAll(err.Error(), "pinafore.toml:", ""))
 		})
 	}
 }

@@ -238,8 +238,8 @@ func TestWarningsOfTheExamples(t *testing.T) {
 			"sewn, the shoulder of Back is 1/8 in longer than the shoulder of Front; as it is cut, the shoulder of Front is 1/8 in longer than the shoulder of Back; the corners take 5/16 in of Front and 1/4 in of Back at \"neck\", 3/8 in of Front and 1/4 in of Back at \"armhole\"; take 1/8 in off Back at \"armhole\", or add it to Front; or allow an ease of 1/8 in, Back named first",
 			"sewn, the side of Back is 1/8 in longer than the side of Front; the corners take 3/8 in of Front and 1/4 in of Back at \"armhole\"; take 1/8 in off Back at \"hem\", or add it to Front; or allow an ease of 1/8 in, Back named first",
 		},
-		"rowan.toml":  nil,
-		"linden.toml": nil,
+		"shirt.toml":    nil,
+		"pinafore.toml": nil,
 	} {
 		t.Run(name, func(t *testing.T) {
 			var got []string

@@ -186,7 +186,7 @@ func TestStitchLinesKeepTheirAllowance(t *testing.T) {
 		"a tight hollow":   sketched(t, "0.5", "hollow: 0,0 1.8,0 2,0.3 2.2,0 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
 		"a tight bulge":    sketched(t, "0.5", "bulge: 0,0 1.6,0 2,-0.6 2.4,0 4,0 | smooth = true\nrest: 4,0 4,6 0,6 0,0 | allowance = 0"),
 	}
-	for _, name := range []string{"linden.toml", "underwaist.toml"} {
+	for _, name := range []string{"pinafore.toml", "underwaist.toml"} {
 		for i, p := range made.Example(t, name).Pieces {
 			pieces[fmt.Sprint(name, " ", i)] = &p
 		}

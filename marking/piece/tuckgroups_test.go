@@ -97,6 +97,6 @@ func TestTucksOfGroupsThatLeaveThePiece(t *testing.T) {
 	// Folded at 1 + 3 1/2 g + 3/4 k in, and the strip ends at 30 in: group 9 begins at 29 in.
 	_, err := made.Pattern("unit = \"in\"\nallowance = 0\n" + sketch.Front(strip+sketch.Tuck("a", "1/4", 3, "1", "groups = 12\nbetween = \"1 1/4\"")))
 	require.Error(t, err)
-	assert.Equal(t, "linden.toml:17: piece.front.tuck.a: tuck 27 of 36 (tuck 3 of group 9) leaves the piece: it takes up the cloth from 30 1/4 in to 30 3/4 in from \"raw\", and the piece ends at 30 in\n"+
+	assert.Equal(t, "pinafore.toml:17: piece.front.tuck.a: tuck 27 of 36 (tuck 3 of group 9) leaves the piece: it takes up the cloth from 30 1/4 in to 30 3/4 in from \"raw\", and the piece ends at 30 in\n"+
 		"hint: the first 26 fit: 8 whole groups", err.Error())
 }

@@ -92,7 +92,7 @@ func TestSamplesThatCannotBe(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(sketch.Bosom+withSample(set, c.tucks, c.flat, c.sewn)))
-			assert.EqualError(t, err, "linden.toml:26: piece.front.tuck.t.sample: "+c.want)
+			assert.EqualError(t, err, "pinafore.toml:26: piece.front.tuck.t.sample: "+c.want)
 		})
 	}
 	for _, c := range []struct{ name, sewn string }{

@@ -79,7 +79,7 @@ func TestSheetsAlikeByKind(t *testing.T) {
 	pattern = made.Of(t, "unit = \"in\"\nallowance = 0.25\n"+sketch.Piece("a", "name = \"A\"\ncut = 2\n"+sketch.Box))
 	assert.Len(t, Of(Transferred(pattern, []source.Transfer{source.Mirror})), 2)
 
-	skirts := made.Example(t, "hazel.toml")
+	skirts := made.Example(t, "nightgown.toml")
 	assert.Equal(t, []string{"Yoke front / cut 1 on the fold", "Yoke back / cut 2", "Skirt front and Skirt back / cut 1 on the fold for each", "Pocket / cut 1"}, namesAndCuts(Of(skirts)))
 	templates := namesAndCuts(Of(Transferred(skirts, []source.Transfer{source.Template})))
 	assert.Contains(t, templates, "Skirt front and Skirt back: template / ")

@@ -278,7 +278,7 @@ func TestTucksUpIntoTheArmhole(t *testing.T) {
 	made.Of(t, head+sketch.Front(set(9)))
 	for _, count := range []int{10, 14} {
 		_, err := made.Pattern(head + sketch.Front(set(count)))
-		assert.EqualError(t, err, fmt.Sprintf("linden.toml:24: piece.front.tuck.t: the outline cuts into tuck 10 of %d from the side: laid flat, the piece would have a hole or come apart beside its stitching, 4 3/4 in from \"cf\" finished\n"+
+		assert.EqualError(t, err, fmt.Sprintf("pinafore.toml:24: piece.front.tuck.t: the outline cuts into tuck 10 of %d from the side: laid flat, the piece would have a hole or come apart beside its stitching, 4 3/4 in from \"cf\" finished\n"+
 			"hint: the first 9 fit; a piece that is cut from a tucked block may have more of them: give it a table for its block", count))
 	}
 	pattern := made.Of(t, head+sketch.Front(set(14)+"\n[block]\n"))

@@ -15,7 +15,7 @@ import (
 )
 
 func TestMirroredTwice(t *testing.T) {
-	for _, name := range []string{"linden.toml", "hazel.toml", "rowan.toml"} {
+	for _, name := range []string{"pinafore.toml", "nightgown.toml", "shirt.toml"} {
 		for _, m := range Of(Transferred(made.Example(t, name), []source.Transfer{source.Trace, source.Template, source.Prick})) {
 			twice := fromBehind(fromBehind(m))
 			require.Len(t, twice.Marks, len(m.Marks))

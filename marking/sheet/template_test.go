@@ -81,7 +81,7 @@ func TestTucksAreNumberedOnTemplates(t *testing.T) {
 // Both the sheet the piece is cut by and its template have the match marks, in the
 // same places.
 func TestMatchMarksMatch(t *testing.T) {
-	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
+	for _, name := range []string{"pinafore.toml", "underwaist.toml", "nightgown.toml", "shirt.toml"} {
 		pattern := Transferred(made.Example(t, name), []source.Transfer{source.Trace, source.Template})
 		all := Of(pattern)
 		for _, piece := range pattern.Pieces {
@@ -107,7 +107,7 @@ func TestMatchMarksMatch(t *testing.T) {
 			assert.Equal(t, want, matches(all[of(mark.Template)]), "%s %s", name, piece.Key)
 		}
 	}
-	for _, m := range Of(Transferred(made.Example(t, "linden.toml"), []source.Transfer{source.Trace})) {
+	for _, m := range Of(Transferred(made.Example(t, "pinafore.toml"), []source.Transfer{source.Trace})) {
 		for _, line := range m.Marks {
 			assert.NotEqual(t, mark.Match, line.Role, "there is no template to match")
 		}
@@ -125,7 +125,7 @@ func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
 		{"with a sheet to trace", []source.Transfer{source.Trace, source.Template}, true},
 		{"with one to prick", []source.Transfer{source.Template, source.Prick}, true},
 	} {
-		for _, example := range []string{"linden.toml", "rowan.toml"} {
+		for _, example := range []string{"pinafore.toml", "shirt.toml"} {
 			for _, m := range Of(Transferred(made.Example(t, example), c.ways)) {
 				said := strings.Contains(strings.Join(m.Told(), "; "), "match mark")
 				assert.Equal(t, len(linesOf(m, mark.Match)) > 0, said, "%s, %s: the words and the marks", c.name, m.Key)

@@ -68,7 +68,7 @@ func TestTemplateLines(t *testing.T) {
 	} {
 		pieces[name], _ = made.Front(t, "0.375", text)
 	}
-	for _, name := range []string{"linden.toml", "underwaist.toml", "hazel.toml", "rowan.toml"} {
+	for _, name := range []string{"pinafore.toml", "underwaist.toml", "nightgown.toml", "shirt.toml"} {
 		for _, p := range made.Example(t, name).Pieces {
 			pieces[name+" "+p.Key] = &p
 		}

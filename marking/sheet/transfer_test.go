@@ -63,7 +63,7 @@ func TestSheetsOfATransfer(t *testing.T) {
 	ways, err := source.ParseTransfers("mirror,prick")
 	require.NoError(t, err)
 	var names []string
-	for _, m := range Of(Transferred(made.Example(t, "rowan.toml"), ways)) {
+	for _, m := range Of(Transferred(made.Example(t, "shirt.toml"), ways)) {
 		if m.Form == nil {
 			names = append(names, m.Name)
 		}
@@ -74,14 +74,14 @@ func TestSheetsOfATransfer(t *testing.T) {
 
 func TestMistakesInTransfers(t *testing.T) {
 	for _, c := range []struct{ name, cut, want string }{
-		{"no way", `transfer = "carbon"`, "linden.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
-		{"one of a list", `transfer = ["trace", "carbon"]`, "linden.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
-		{"no text", `transfer = true`, "linden.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is true\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
-		{"an empty list", `transfer = []`, "linden.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is a list\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
-		{"a number in a list", `transfer = ["trace", 3]`, "linden.toml:5: piece.back.transfer: must hold nothing but text in quotes, but has 3\nhint: write transfer = [\"trace\", \"template\"]"},
-		{"two that are none", `transfer = ["x", "y"]`, "linden.toml:5: piece.back.transfer: \"x\" or \"y\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
-		{"layers are no pair", "cut = 2\nlayers = 2\nprint = \"left and right\"", "linden.toml:7: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
-		{"a pair of one", `print = "left and right"`, "linden.toml:5: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
+		{"no way", `transfer = "carbon"`, "pinafore.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"one of a list", `transfer = ["trace", "carbon"]`, "pinafore.toml:5: piece.back.transfer: \"carbon\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"no text", `transfer = true`, "pinafore.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is true\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
+		{"an empty list", `transfer = []`, "pinafore.toml:5: piece.back.transfer: must be text in quotes, or a list of such, but is a list\nhint: write transfer = \"template\", or transfer = [\"trace\", \"template\"]"},
+		{"a number in a list", `transfer = ["trace", 3]`, "pinafore.toml:5: piece.back.transfer: must hold nothing but text in quotes, but has 3\nhint: write transfer = [\"trace\", \"template\"]"},
+		{"two that are none", `transfer = ["x", "y"]`, "pinafore.toml:5: piece.back.transfer: \"x\" or \"y\" is no way to bring lines onto cloth\nhint: write trace, template, mirror or prick; more than one where more than one is wanted"},
+		{"layers are no pair", "cut = 2\nlayers = 2\nprint = \"left and right\"", "pinafore.toml:7: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
+		{"a pair of one", `print = "left and right"`, "pinafore.toml:5: piece.back.print: only one is cut, so there is no left and right of it\nhint: give it cut = 2 (or 4, of which 2 are layers of one), or leave the line out"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern(sketch.Swap(plainBack, "CLOTH", "", "CUT", c.cut))
@@ -89,9 +89,9 @@ func TestMistakesInTransfers(t *testing.T) {
 		})
 	}
 	_, err := made.Pattern("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nallowance = 0\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
-	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out, or give the edge an allowance")
+	assert.EqualError(t, err, "pinafore.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out, or give the edge an allowance")
 	_, err = made.Pattern("[piece.front]\n[piece.front.edge.a]\npoints = [[0, 0], [4, 0]]\nhem = 1\nmarked = true\n[piece.front.edge.b]\npoints = [[4, 0], [4, 4], [0, 0]]\n")
-	assert.EqualError(t, err, "linden.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out: the fold of a hem has windows in a template as it is")
+	assert.EqualError(t, err, "pinafore.toml:5: piece.front.edge.a.marked: the edge has no stitch line that could be marked\nhint: leave it out: the fold of a hem has windows in a template as it is")
 	p := &garment.Pattern{}
 	_, err = Dotted(p, 1)
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")

@@ -65,7 +65,7 @@ func TestWindowsKeepClearOfAHoleOverACorner(t *testing.T) {
 // at both of its ends, or by holes all along it, of which a step tells.
 func TestEveryLineOfATemplateIsMarked(t *testing.T) {
 	bent, lines := 0, 0
-	for _, example := range []string{"linden.toml", "rowan.toml", "hazel.toml", "underwaist.toml"} {
+	for _, example := range []string{"pinafore.toml", "shirt.toml", "nightgown.toml", "underwaist.toml"} {
 		for _, m := range Of(Transferred(made.Example(t, example), []source.Transfer{source.Template})) {
 			if m.Kind != mark.Template {
 				continue

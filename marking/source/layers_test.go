@@ -39,7 +39,7 @@ gap = "1/16"
 func sewn(t *testing.T, rd Reader, text string) *Spec {
 	t.Helper()
 	rd.Printable = func(rune) bool { return true }
-	spec, err := rd.Read("linden.toml", []byte(text))
+	spec, err := rd.Read("pinafore.toml", []byte(text))
 	require.NoError(t, err, "%s", text)
 	spec.Views, spec.View, spec.Others = nil, "", nil
 	nowhere(reflect.ValueOf(spec).Elem())
@@ -103,11 +103,11 @@ func TestSaidOnce(t *testing.T) {
 		{"one like one that is like another", "[piece.side]\nlike = \"back\"\n[piece.back]\nlike = \"front\"\ncut = 4\n" + front, "",
 			strings.NewReplacer("piece.back", "piece.side", "cut = 2", "cut = 4").Replace(asBack) + strings.Replace(asBack, "cut = 2", "cut = 4", 1) + front},
 		{"a view that is not chosen", front + "[view.deep.piece.front.tuck.yoke]\ncount = 9", "", front},
-		{"a view", "title = \"Linden\"\n" + front + "[view.deep.piece.front.tuck.yoke]\ncount = 9", "deep",
-			"title = \"Linden, deep\"\n" + strings.Replace(front, "count = 6", "count = 9", 1)},
-		{"a view with a title of its own", "title = \"Linden\"\n" + front + "[view.deep]\ntitle = \"Deep tucks\"", "deep",
+		{"a view", "title = \"Sunday\"\n" + front + "[view.deep.piece.front.tuck.yoke]\ncount = 9", "deep",
+			"title = \"Sunday, deep\"\n" + strings.Replace(front, "count = 6", "count = 9", 1)},
+		{"a view with a title of its own", "title = \"Sunday\"\n" + front + "[view.deep]\ntitle = \"Deep tucks\"", "deep",
 			"title = \"Deep tucks\"\n" + front},
-		{"a view without a part of the file", "title = \"Linden\"\n" + front + "[piece.back]\nlike=\"front\"\n[view.deep]\nwithout = [\"piece.back\", \"title\"]", "deep",
+		{"a view without a part of the file", "title = \"Sunday\"\n" + front + "[piece.back]\nlike=\"front\"\n[view.deep]\nwithout = [\"piece.back\", \"title\"]", "deep",
 			"title = \"deep\"\n" + front},
 		{"a view changes what others take", front + "[piece.back]\nlike = \"front\"\n[view.deep.piece.front]\nwithout = [\"tuck.yoke\"]\n[view.deep]\ntitle = \"a\"", "deep",
 			"title = \"a\"\n" + front[:strings.Index(front, "[piece.front.tuck")] + asBack[:strings.Index(asBack, "[piece.back.tuck")]},
@@ -132,7 +132,7 @@ func TestViewsAreNamed(t *testing.T) {
 // All views that are read together are as each is by itself.
 func TestAllViewsAreRead(t *testing.T) {
 	rd := Reader{Printable: func(rune) bool { return true }}
-	text := []byte("title = \"Linden\"\n" + front + "[view.deep.piece.front.tuck.yoke]\ncount = 9\n[view.plain.piece.front]\nwithout = [\"tuck.yoke\"]\n")
+	text := []byte("title = \"Sunday\"\n" + front + "[view.deep.piece.front.tuck.yoke]\ncount = 9\n[view.plain.piece.front]\nwithout = [\"tuck.yoke\"]\n")
 	all, err := rd.ReadAll("f.toml", text)
 	require.NoError(t, err)
 	require.Len(t, all, 3)

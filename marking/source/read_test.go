@@ -15,7 +15,7 @@ import (
 )
 
 // whole is a file with every key there is.
-const whole = `title = "Linden pinafore"
+const whole = `title = "Sunday pinafore"
 size = "18 months"
 unit = "cm"
 allowance = "3/8 in"
@@ -101,16 +101,16 @@ grain = [[0, 0], [0, 5]]
 points = [[0, 0], [1, 0]]
 `
 
-// at is a place in linden.toml.
+// at is a place in pinafore.toml.
 func at(path string, line int) fault.Place {
-	return fault.Place{File: "linden.toml", Key: path, Line: line}
+	return fault.Place{File: "pinafore.toml", Key: path, Line: line}
 }
 
 func TestReadTakesEveryKey(t *testing.T) {
-	spec, err := Read("linden.toml", []byte(whole), sketch.HasLetter)
+	spec, err := Read("pinafore.toml", []byte(whole), sketch.HasLetter)
 	require.NoError(t, err)
-	assert.Equal(t, "linden.toml", spec.File)
-	assert.Equal(t, GivenAt("Linden pinafore", at("title", 1)), spec.Title)
+	assert.Equal(t, "pinafore.toml", spec.File)
+	assert.Equal(t, GivenAt("Sunday pinafore", at("title", 1)), spec.Title)
 	assert.Equal(t, GivenAt("18 months", at("size", 2)), spec.Size)
 	assert.Equal(t, GivenAt(length.Centimetre, at("unit", 3)), spec.Unit)
 	assert.InDelta(t, 9.525, spec.Allowance.V, 1e-9)
@@ -401,7 +401,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 }
 
 func TestReadReportsSeveralMistakesInTheOrderOfTheirLines(t *testing.T) {
-	_, err := Read("linden.toml", []byte(`[piece.front]
+	_, err := Read("pinafore.toml", []byte(`[piece.front]
 name = "Front ✂"
 cut = 0
 
@@ -422,22 +422,22 @@ count = "6"
 width = -1
 `), sketch.HasLetter)
 	require.Error(t, err)
-	assert.Equal(t, `linden.toml:2: piece.front.name: the sheets' font has no "✂" (U+2702)
+	assert.Equal(t, `pinafore.toml:2: piece.front.name: the sheets' font has no "✂" (U+2702)
 hint: write it with other letters
-linden.toml:3: piece.front.cut: must be from 1 to 99, but is 0
-linden.toml:8: piece.front.edge."centre front".points: point 2: "1,5" is written with a comma
+pinafore.toml:3: piece.front.cut: must be from 1 to 99, but is 0
+pinafore.toml:8: piece.front.edge."centre front".points: point 2: "1,5" is written with a comma
 hint: write a decimal with a point: "1.5"
-linden.toml:9: piece.front.edge."centre front".points: point 3 has 1 number, and needs two
+pinafore.toml:9: piece.front.edge."centre front".points: point 3 has 1 number, and needs two
 hint: a point is [x, y], and points are listed as [[0, 0], [3, "4 1/2"]]
-linden.toml:11: piece.front.edge."centre front".smoth: this key is not known
+pinafore.toml:11: piece.front.edge."centre front".smoth: this key is not known
 hint: did you mean "smooth"?
-linden.toml:13: piece.front.tuck.yoke: "first" is missing
+pinafore.toml:13: piece.front.tuck.yoke: "first" is missing
 hint: it is measured from the edge or line to the first fold: first = "3/8"
-linden.toml:15: piece.front.tuck.yoke.width: "1-1/8" joins a whole number and a fraction with a hyphen
+pinafore.toml:15: piece.front.tuck.yoke.width: "1-1/8" joins a whole number and a fraction with a hyphen
 hint: write them with a space: "1 1/8"
-linden.toml:16: piece.front.tuck.yoke.count: must be a whole number, but is "6"
+pinafore.toml:16: piece.front.tuck.yoke.count: must be a whole number, but is "6"
 hint: write a number such as count = 6, without quotes and without a point
-linden.toml:19: cloth.width: must not be negative, but is -1
+pinafore.toml:19: cloth.width: must not be negative, but is -1
 hint: take the minus sign away`, err.Error())
 }
 

@@ -12,7 +12,7 @@ import (
 
 // A rectangle is its four sides, which go round it from corner to corner.
 func TestRectangle(t *testing.T) {
-	spec, err := Read("linden.toml", []byte(`unit = "in"
+	spec, err := Read("pinafore.toml", []byte(`unit = "in"
 [piece.band]
 rectangle = ["2 1/4", "20.32 cm"]
 fold = "left"

@@ -51,7 +51,7 @@ measured = "16 1/4 in"
 `
 
 func TestReadTakesEveryKeyOfFolds(t *testing.T) {
-	spec, err := Read("linden.toml", []byte(folded), sketch.HasLetter)
+	spec, err := Read("pinafore.toml", []byte(folded), sketch.HasLetter)
 	require.NoError(t, err)
 	front := spec.Pieces[0]
 	assert.Equal(t, GivenAt(DrawnFinished, at("piece.front.drawn", 4)), front.Drawn)
@@ -116,16 +116,16 @@ func TestReadTakesASampleWrittenEitherWay(t *testing.T) {
 			assert.Equal(t, 8, sample.Place.Line)
 		})
 	}
-	spec, err := Read("linden.toml", []byte(small+"[piece.front]\nblock = {ends = 1}\n"), sketch.HasLetter)
+	spec, err := Read("pinafore.toml", []byte(small+"[piece.front]\nblock = {ends = 1}\n"), sketch.HasLetter)
 	require.NoError(t, err)
 	assert.Equal(t, GivenAt(25.4, at("piece.front.block.ends", 4)), spec.Pieces[0].Block.Ends)
-	spec, err = Read("linden.toml", []byte(small+"[piece.front.block]\n"), sketch.HasLetter)
+	spec, err = Read("pinafore.toml", []byte(small+"[piece.front.block]\n"), sketch.HasLetter)
 	require.NoError(t, err)
 	assert.Equal(t, &BlockSpec{Place: at("piece.front.block", 3)}, spec.Pieces[0].Block)
 }
 
 func TestReadTakesTucksBetweenLines(t *testing.T) {
-	spec, err := Read("linden.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\nfrom = \"yoke\"\nto = \"waist\"\n"), sketch.HasLetter)
+	spec, err := Read("pinafore.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\nfrom = \"yoke\"\nto = \"waist\"\n"), sketch.HasLetter)
 	require.NoError(t, err)
 	end := spec.Pieces[0].Tucks[0].End
 	assert.Equal(t, EndSpec{From: GivenAt("yoke", at("piece.front.tuck.t.from", 8)), To: GivenAt("waist", at("piece.front.tuck.t.to", 9))}, end)
@@ -135,7 +135,7 @@ func TestReadTakesTucksBetweenLines(t *testing.T) {
 
 func TestReadTakesTucksInGroups(t *testing.T) {
 	read := func(rest string) TuckSpec {
-		spec, err := Read("linden.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n"+rest), sketch.HasLetter)
+		spec, err := Read("pinafore.toml", []byte(small+"[piece.front.tuck.t]\nbeside = \"all\"\nwidth = 1\ncount = 2\nfirst = 1\n"+rest), sketch.HasLetter)
 		require.NoError(t, err)
 		return spec.Pieces[0].Tucks[0]
 	}

@@ -13,7 +13,7 @@ import (
 )
 
 func TestReadTakesEveryKeyOfSeams(t *testing.T) {
-	spec, err := Read("linden.toml", []byte("unit = \"cm\"\n"+small+`[seam.shoulder]
+	spec, err := Read("pinafore.toml", []byte("unit = \"cm\"\n"+small+`[seam.shoulder]
 join = ["front.shoulder", "back.shoulder"]
 ease = "1/4 in"
 within = 0.2

@@ -473,7 +473,7 @@ func (s *slip) badValue() (cause, hint string) {
 		return word + " is not known here", "write true or false, in small letters and without quotes"
 	}
 	s.putValue(from, word, `"`+word+`"`)
-	return wording.Brief(word) + " is not in quotes", `write text in quotes, such as title = "Linden"`
+	return wording.Brief(word) + " is not in quotes", `write text in quotes, such as title = "Sunday"`
 }
 
 const (

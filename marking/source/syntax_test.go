@@ -88,11 +88,11 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"decimal comma", "w = 1,5", "f.toml:1: 1,5 is written with a comma\nhint: write a decimal with a point: 1.5"},
 		{"comma at the end", "w = 1,", "f.toml:1: " + behind},
 
-		{"no closing quote", "a = 1\ntitle = \"Linden\nb = 2", "f.toml:2: " + oneQuote},
-		{"no closing quote at the end of the file", "title = \"Linden", "f.toml:1: " + oneQuote},
-		{"no closing quote, windows line ends", "title = \"Linden\r\nb = 2\r\n", "f.toml:1: " + oneQuote},
+		{"no closing quote", "a = 1\ntitle = \"Sunday\nb = 2", "f.toml:2: " + oneQuote},
+		{"no closing quote at the end of the file", "title = \"Sunday", "f.toml:1: " + oneQuote},
+		{"no closing quote, windows line ends", "title = \"Sunday\r\nb = 2\r\n", "f.toml:1: " + oneQuote},
 		{"no closing quote after an apostrophe", "title = \"Anna’s\n", "f.toml:1: " + oneQuote},
-		{"no closing single quote", "title = 'Linden\n", "f.toml:1: " + oneQuote},
+		{"no closing single quote", "title = 'Sunday\n", "f.toml:1: " + oneQuote},
 		{"no closing quote in a point", "p = [[0, 0],\n[\"1 1/2, 3]]\n", "f.toml:2: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
 		{"no closing quote at a bracket", "p = [[0, 0], [1, \"1 1/2]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
 		{"two without a closing quote", "p = [[\"1 1/2, 3], [\"2 1/2, 3]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\"\n" +
@@ -100,10 +100,10 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"no closing quote between two that have theirs", "p = [[\"1\", \"1 1/2], [\"2 1/2\", 3]]\n", "f.toml:1: a quotation mark is missing behind 1 1/2\nhint: put \" at both ends: \"1 1/2\""},
 		{"no opening quote", "p = [[0, 0], [4 1/8\", 3]]", "f.toml:1: 4 1/8\" is not in quotes\nhint: write lengths with a fraction in quotes: \"4 1/8 in\", or \"4 1/8\" where the mark was only to close the quotes"},
 		{"no closing quote in a list of names", "join = [\"a.b, \"c.d\"]\n", "f.toml:1: a quotation mark is missing on this line\nhint: put \" at both ends of each text"},
-		{"long text not closed", "\ntitle = \"\"\"Linden\nb = 1\n", "f.toml:3: the text that begins in line 2 is not closed\nhint: put its three quotation marks at its end too"},
-		{"curly quotes", "title = “Linden”", "f.toml:1: the quotation mark “ is a curly one" + curly},
-		{"curly closing quote", "title = \"Linden”\n", "f.toml:1: the quotation mark ” is a curly one" + curly},
-		{"curly single quotes", "title = ‘Linden’", "f.toml:1: the quotation mark ‘ is a curly one" + curly},
+		{"long text not closed", "\ntitle = \"\"\"Sunday\nb = 1\n", "f.toml:3: the text that begins in line 2 is not closed\nhint: put its three quotation marks at its end too"},
+		{"curly quotes", "title = “Sunday”", "f.toml:1: the quotation mark “ is a curly one" + curly},
+		{"curly closing quote", "title = \"Sunday”\n", "f.toml:1: the quotation mark ” is a curly one" + curly},
+		{"curly single quotes", "title = ‘Sunday’", "f.toml:1: the quotation mark ‘ is a curly one" + curly},
 		{"curly quotes in a name", "[piece.“a b”]", "f.toml:1: the quotation mark “ is a curly one" + curly},
 		{"inch mark in quotes", "w = \"2 1/8\"\"", "f.toml:1: there is a quotation mark too many\nhint: inside quotes write in instead of the inch mark: \"2 1/8 in\""},
 		{"inch mark in quotes in a point", "p = [\"2 1/8\"\", 3]", "f.toml:1: there is a quotation mark too many\nhint: inside quotes write in instead of the inch mark: \"2 1/8 in\""},
@@ -138,16 +138,16 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"brackets too deep", "p = " + strings.Repeat("[", 5_000_000), "f.toml:1: more than 64 brackets stand inside each other\nhint: a list of points has two: [[0, 0], [3, \"4 1/2\"]]"},
 
 		{"no closing quote before a comma", "p = [[\"2 3/4, 12], [5, \"11 3/8\"]]", "f.toml:1: a quotation mark is missing behind 2 3/4\nhint: put \" at both ends: \"2 3/4\""},
-		{"a unit without quotes", "unit = in", "f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"a unit without quotes", "unit = in", "f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Sunday\""},
 		{"a list with one bracket too few", "p = [\"2 3/4\", 12], [5, 6]]", "f.toml:1: there is a comma behind the end of the value\nhint: a list of points begins with two brackets: [[0, 0], [3, \"4 1/2\"]]"},
 		{"round brackets", "p = [(1, 2), (3, 4)]", "f.toml:1: there is a \"(\" where a \"[\" belongs\nhint: a point is [x, y], and points are listed as [[0, 0], [3, \"4 1/2\"]]"},
-		{"text without quotes", "title = Linden pinafore", "f.toml:1: Linden is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
-		{"a sign without quotes", "title = @", "f.toml:1: @ is not in quotes\nhint: write text in quotes, such as title = \"Linden\""},
+		{"text without quotes", "title = Sunday pinafore", "f.toml:1: Sunday is not in quotes\nhint: write text in quotes, such as title = \"Sunday\""},
+		{"a sign without quotes", "title = @", "f.toml:1: @ is not in quotes\nhint: write text in quotes, such as title = \"Sunday\""},
 		{"True", "smooth = True", "f.toml:1: True is not known here" + boolean},
 		{"yes", "smooth = yes", "f.toml:1: yes is not known here" + boolean},
 		{"no value", "w = \nb = 1", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
 		{"no value at the end of the file", "w =", "f.toml:1: there is no value after \"=\"\nhint: write a number, or text in quotes"},
-		{"something behind a text", "title = \"Linden\" pinafore", "f.toml:1: " + behind},
+		{"something behind a text", "title = \"Sunday\" pinafore", "f.toml:1: " + behind},
 		{"decimal without a zero", "w = .5", "f.toml:1: a number begins with its decimal point\nhint: write a 0 before it, as in 0.375"},
 		{"decimal without digits", "w = 5.", "f.toml:1: 5. is not a number" + noNumber},
 		{"zero in front", "w = 05", "f.toml:1: 05 is not a number" + noNumber},
@@ -214,7 +214,7 @@ func TestReadTellsSlipsTogether(t *testing.T) {
 		{"of many kinds", "title = “A \u201cbib”\nunit = in\n[piece.my bib]\nw = 1,5\nsmooth = Yes\nmarked = OFF\np = [[0 0] [1/2, −3]]",
 			"f.toml:1: the quotation mark “ is a curly one\nhint: type straight ones, in an editor for plain text: \""},
 		{"up to one that may mean anything", "unit = in\n[piece.my bib]\nw = 1,5\nsmooth = Yes\nmarked = OFF\np = [[0 0] [1/2, −3]]\nq = 1 2 3\nr = 1/2",
-			"f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Linden\"" +
+			"f.toml:1: in is not in quotes\nhint: write text in quotes, such as title = \"Sunday\"" +
 				"\nf.toml:2: " + header + "[piece.\"my bib\"]" +
 				"\nf.toml:3: 1,5 is written with a comma\nhint: write a decimal with a point: 1.5" +
 				"\nf.toml:4: Yes" + boolean + "\nf.toml:5: OFF" + boolean +

@@ -21,7 +21,7 @@ import (
 func letteredSheets() []*Sheet {
 	var all []*Sheet
 	for _, m := range []mark.Marking{sample.Skirt(), sample.Bodice()} {
-		sheets := Arrange(Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
+		sheets := Arrange(Set{Title: "Sunday pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
 		for i := range sheets {
 			sheets[i].FindJoins(1)
 			sheets[i].Letter()
@@ -70,7 +70,7 @@ func TestNamesStandByTheirLines(t *testing.T) {
 // Lines have their names where there is room, with the role of each; the title is on one
 // page, whole and upright.
 func TestNamesOfLines(t *testing.T) {
-	s := lettered(t, Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}, Unit: length.Inch})
+	s := lettered(t, Set{Title: "Sunday pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}, Unit: length.Inch})
 	found := map[string]bool{}
 	for _, c := range s.Captions {
 		found[c.Text+"/"+c.Role.String()] = true
@@ -101,7 +101,7 @@ func TestNamesOfACardStandInside(t *testing.T) {
 		m := sample.Ruled("strip", "Strip", 120, 7.5)
 		m.Kind, m.Marks[2].Name = kind, "stitch line"
 		m.Add(mark.Match, "", plane.Path{{Y: 40}, {Y: 44}}) // there is room on the page outside of it
-		sheets := Arrange(Set{Title: "Linden pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
+		sheets := Arrange(Set{Title: "Sunday pinafore", Unit: length.Inch, Pieces: []mark.Marking{m}}, paper.All()[0]).Sheets
 		require.Len(t, sheets, 1)
 		s := &sheets[0]
 		s.FindJoins(1)

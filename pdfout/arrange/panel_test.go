@@ -37,7 +37,7 @@ func labelOf(t require.TestingT, s *Sheet, words string) text.Label {
 func TestSignsOfNarrowPieces(t *testing.T) {
 	for _, m := range sample.NarrowPieces() {
 		t.Run(m.Name, func(t *testing.T) {
-			laid := Arrange(Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{m}}, paper.All()[0])
+			laid := Arrange(Set{Title: "Sunday pinafore", Size: "18 months", Pieces: []mark.Marking{m}}, paper.All()[0])
 			s := &laid.Sheets[0]
 			s.FindJoins(1)
 			s.Letter()

@@ -7,7 +7,7 @@ import (
 
 // Set is what is drawn at once.
 type Set struct {
-	Title  string      // "Linden pinafore"; may be ""
+	Title  string      // "Sunday pinafore"; may be ""
 	Size   string      // "18 months"; may be ""
 	Unit   length.Unit // that lengths are printed in
 	Pieces []mark.Marking

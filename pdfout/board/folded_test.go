@@ -88,7 +88,7 @@ func inside(all []element, class string) []element {
 }
 
 func TestFoldedPiecesLieBesideTheFlatOnes(t *testing.T) {
-	pieces := example(t, "linden")[0].Pieces
+	pieces := example(t, "pinafore")[0].Pieces
 	b := board.Folded(pieces)
 	require.Len(t, b.Parts, 3, "front, back and the key; the strip has no folds")
 	assert.Equal(t, "Front, folded and flat", b.Parts[0].Name)
@@ -120,7 +120,7 @@ func TestFoldedPiecesLieBesideTheFlatOnes(t *testing.T) {
 // What is drawn of the folded front is as wide as the front is, to the hundredth of a mm, and lies on
 // its part.
 func TestFoldedPiecesAreTrueToSize(t *testing.T) {
-	pieces := example(t, "rowan")[0].Pieces
+	pieces := example(t, "shirt")[0].Pieces
 	b := board.Folded(pieces)
 	number := regexp.MustCompile(`-?[0-9.]+`)
 	all := inside(elementsOf(t, b.Parts[0].Elements()), "cloth")
@@ -146,14 +146,14 @@ func TestFoldedPiecesAreTrueToSize(t *testing.T) {
 }
 
 func TestPiecesWithoutFoldsAreAllShownWhereNoneHasAny(t *testing.T) {
-	b := board.Folded(example(t, "hazel")[0].Pieces)
+	b := board.Folded(example(t, "nightgown")[0].Pieces)
 	require.Len(t, b.Parts, 5)
 	assert.Equal(t, "Yoke front", b.Parts[0].Name)
 	assert.Empty(t, board.Folded(nil).Parts)
 }
 
 func TestNotesStandUnderAPiece(t *testing.T) {
-	pieces := example(t, "rowan")[0].Pieces
+	pieces := example(t, "shirt")[0].Pieces
 	require.NotEmpty(t, pieces[0].Notes)
 	with := board.Folded(pieces).Parts[0]
 	assert.Contains(t, with.Elements(), ">Beyond the ends of its tucks")
@@ -180,7 +180,7 @@ func luminance(r, g, b float64) float64 {
 // that an eye sees side by side, and a black line is seen on seven (3 : 1, WCAG 2.2, 1.4.11).
 func TestShadesAreToldApart(t *testing.T) {
 	var cloth element
-	for _, e := range elementsOf(t, board.Folded(example(t, "linden")[0].Pieces).Parts[0].Elements()) {
+	for _, e := range elementsOf(t, board.Folded(example(t, "pinafore")[0].Pieces).Parts[0].Elements()) {
 		if e.has("cloth") {
 			cloth = e
 		}

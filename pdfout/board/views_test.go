@@ -15,7 +15,7 @@ import (
 )
 
 func TestViewsSideBySide(t *testing.T) {
-	views := example(t, "quince")
+	views := example(t, "smock")
 	b := board.SideBySide(views)
 	var names []string
 	for _, p := range b.Parts {
@@ -33,7 +33,7 @@ func TestViewsSideBySide(t *testing.T) {
 
 // A piece that a view does not have leaves its place free.
 func TestColumnsAreThoseOfTheViews(t *testing.T) {
-	views := example(t, "quince")
+	views := example(t, "smock")
 	views[0].Pieces = views[0].Pieces[1:]
 	b := board.SideBySide(views)
 	require.Equal(t, "Front, square", b.Parts[0].Name)
@@ -42,7 +42,7 @@ func TestColumnsAreThoseOfTheViews(t *testing.T) {
 }
 
 func TestViewsLaidOver(t *testing.T) {
-	views := example(t, "quince")
+	views := example(t, "smock")
 	b := board.LaidOver(views)
 	require.Len(t, b.Parts, 3, "the front, the key, and what is alike")
 	all := elementsOf(t, b.Parts[0].Elements())
@@ -115,7 +115,7 @@ func TestViewsAreToldApart(t *testing.T) {
 
 // Where all pieces are alike in all views, they are shown.
 func TestViewsThatAreAlike(t *testing.T) {
-	one := example(t, "linden")[0]
+	one := example(t, "pinafore")[0]
 	b := board.LaidOver([]board.View{one, {Name: "<other>", Pieces: one.Pieces}})
 	require.Len(t, b.Parts, 4, "three pieces and the key")
 	assert.NotContains(t, strings.Join([]string{b.Parts[0].Elements(), b.Parts[3].Elements()}, ""), "<other>")

@@ -62,8 +62,8 @@ func TestMiddlesOfMarks(t *testing.T) {
 		file  string
 		roles []mark.Role // that must be found there
 	}{
-		{"rowan.toml", []mark.Role{mark.Cross}},
-		{"linden.toml", []mark.Role{mark.Notch}},
+		{"shirt.toml", []mark.Role{mark.Cross}},
+		{"pinafore.toml", []mark.Role{mark.Notch}},
 		{"underwaist.toml", []mark.Role{mark.Match}},
 	} {
 		t.Run(c.file, func(t *testing.T) {

@@ -319,7 +319,7 @@ func TestExamplesAsPrinted(t *testing.T) {
 // The comparison finds what it is there to find.
 func TestStitchedFindsFaults(t *testing.T) {
 	t.Parallel()
-	set := sets.Examples(t, "../../examples")["linden.toml"]
+	set := sets.Examples(t, "../../examples")["pinafore.toml"]
 	whole, cut := printedOn(t, set, "single"), printedOn(t, set, "letter")
 	r := renderers()[0]
 	whole.seenBy(t, r.draw(t, whole.file, 1, 1))

@@ -101,7 +101,7 @@ func asSVG(elements string, size, step plane.Point) []byte {
 func TestSVGLooksLikeThePDF(t *testing.T) {
 	tool(t, "rsvg-convert")
 	withGoFonts(t)
-	set := sets.Examples(t, "../../examples")["linden.toml"]
+	set := sets.Examples(t, "../../examples")["pinafore.toml"]
 	dir := t.TempDir()
 	pdf, summary := onDisk(t, set, "single")
 	dots := fmt.Sprint(svgDots)

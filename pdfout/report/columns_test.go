@@ -157,7 +157,7 @@ func TestLastPageIsWorthIt(t *testing.T) {
 func TestColumnsOfAReport(t *testing.T) {
 	edges := sample.ColumnFigures().Sections[0].Tables[0]
 	section := func(title string, tables ...mark.Table) *mark.Report {
-		return &mark.Report{Title: "Linden pinafore", Sections: []mark.Section{{Title: title, Tables: tables}}}
+		return &mark.Report{Title: "Sunday pinafore", Sections: []mark.Section{{Title: title, Tables: tables}}}
 	}
 	wordy := func(words string) mark.Table {
 		return mark.Table{Rows: sample.Cells([]string{words, "3", "17 11/16"})}

@@ -347,7 +347,7 @@ func TestPictureAcrossThePage(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			for n := range 20 {
-				r := &mark.Report{Title: "Linden pinafore"}
+				r := &mark.Report{Title: "Sunday pinafore"}
 				r.Sections = append(r.Sections, mark.Section{Title: "Before it"})
 				for i := range 7 * n {
 					r.Sections[0].Lines = append(r.Sections[0].Lines, mark.Sentence{Text: fmt.Sprintf("before%d.", i)})

@@ -228,8 +228,8 @@ func TestEmptyReports(t *testing.T) {
 	for name, r := range map[string]*mark.Report{
 		"none":                  nil,
 		"nothing":               {},
-		"a title alone":         {Title: "Linden pinafore"},
-		"a section of nothing":  {Title: "Linden pinafore", Sections: []mark.Section{{Title: "Tucks"}}},
+		"a title alone":         {Title: "Sunday pinafore"},
+		"a section of nothing":  {Title: "Sunday pinafore", Sections: []mark.Section{{Title: "Tucks"}}},
 		"tables of nothing":     {Sections: []mark.Section{{Title: "Tucks", Tables: []mark.Table{{}, {Title: "Front", Heads: []string{"a", "b"}}}}}},
 		"a sentence of nothing": {Sections: []mark.Section{{Lines: []mark.Sentence{{}, {Warning: true}}}}},
 	} {

@@ -58,7 +58,7 @@ func DressFigures() *mark.Report {
 		Oblong("Stay", 18*Inch, 52*Inch, 0.25*Inch, 0.5*Inch),
 	}
 	return &mark.Report{
-		Title: "Linden pinafore, size 18 months",
+		Title: "Sunday pinafore, size 18 months",
 		Notes: []string{
 			"Lengths are printed to the nearest 1/16 in. Numbers in a column add up as they are printed.",
 			"What a tuck takes up was reckoned; sew the sample before you cut, and write what it takes up into the file.",

@@ -11,7 +11,7 @@ import (
 // tucks 1/2 in apart, between two lines that lie 6 in apart.
 func TuckSample() mark.Marking {
 	p := func(x, y float64) plane.Point { return plane.Point{X: x * Inch, Y: y * Inch} }
-	m := Ruled("sample", "Tuck sample", 6.5*Inch, 3*Inch, "cut 1 along the cutting line", "Linden pinafore")
+	m := Ruled("sample", "Tuck sample", 6.5*Inch, 3*Inch, "cut 1 along the cutting line", "Sunday pinafore")
 	add := func(role mark.Role, name string, x float64) {
 		m.Marks = append(m.Marks, Edge(role, name, p(x, 0), p(x, 3)))
 	}

@@ -101,7 +101,7 @@ func TestFiguresOfTheExamples(t *testing.T) {
 
 // Views of a file beside one another come onto the page as they are.
 func TestFiguresOfViews(t *testing.T) {
-	const file = "../../examples/quince.toml"
+	const file = "../../examples/smock.toml"
 	text, err := os.ReadFile(file)
 	require.NoError(t, err)
 	var views []*garment.Pattern

@@ -46,7 +46,7 @@ func lineID(at mark.At) string {
 	return "line-" + url.QueryEscape(at.Piece) + "/" + url.QueryEscape(at.Line)
 }
 
-// places is where something stands: "linden.toml:31, linden.toml:40".
+// places is where something stands: "pinafore.toml:31, pinafore.toml:40".
 func places(at []fault.Place) string {
 	var all []string
 	for _, p := range at {

@@ -27,7 +27,7 @@ import (
 
 // Few is a set of one piece.
 func Few() arrange.Set {
-	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
+	return arrange.Set{Title: "Sunday pinafore", Size: "18 months", Pieces: []mark.Marking{sample.Bodice()}}
 }
 
 // Ruled is a set of ruled sheets of the usual size.
@@ -70,7 +70,7 @@ func Random(t *rapid.T) (arrange.Set, source.Transfer) {
 
 // Large is a set of two pieces; the skirt goes over several pages of letter paper.
 func Large() arrange.Set {
-	return arrange.Set{Title: "Linden pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
+	return arrange.Set{Title: "Sunday pinafore", Size: "18 months", Unit: length.Inch, Pieces: []mark.Marking{sample.Skirt(), sample.Bodice()}}
 }
 
 // LongTitle is a set whose title, size, names and notes are long.
@@ -228,7 +228,7 @@ func All() map[string]arrange.Set {
 		"no title at all":       {Pieces: []mark.Marking{sample.Rectangle("tie", "", 700, 30)}},
 		"wavy, many points":     {Title: "Scallops", Unit: length.Centimetre, Pieces: []mark.Marking{sample.Wave("a", 400, 500, 8000)}},
 		"lines far from others": islands(),
-		"narrow pieces":         {Title: "Linden pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
+		"narrow pieces":         {Title: "Sunday pinafore", Size: "18 months", Pieces: sample.NarrowPieces()},
 		"strips 2 cm wide":      Strips(),
 		"pieces of 3 mm":        {Title: "Inlay", Pieces: []mark.Marking{sample.Tiny("a", 3), sample.Tiny("b", 4)}},
 		"a sample sewn first":   SampleFirst(),

@@ -19,7 +19,7 @@ func TestOneWordForASave(t *testing.T) {
 	}
 	each := func(n int, after time.Duration) (steps []step) {
 		for range n {
-			steps = append(steps, step{after, "some more", "linden.toml"})
+			steps = append(steps, step{after, "some more", "pinafore.toml"})
 		}
 		return steps
 	}
@@ -29,22 +29,22 @@ func TestOneWordForASave(t *testing.T) {
 		steps []step
 		want  []time.Duration // from the first step
 	}{
-		{"one step", []step{{0, "new", "linden.toml"}}, []time.Duration{8 * ms}},
-		{"emptied and written", []step{{0, "", "linden.toml"}, {1 * ms, "new", "linden.toml"}}, []time.Duration{9 * ms}},
-		{"emptied and written after a while", []step{{0, "", "linden.toml"}, {50 * ms, "new", "linden.toml"}}, []time.Duration{58 * ms}},
-		{"removed and made after a while", []step{{0, "-", "linden.toml"}, {30 * ms, "new", "linden.toml"}}, []time.Duration{38 * ms}},
+		{"one step", []step{{0, "new", "pinafore.toml"}}, []time.Duration{8 * ms}},
+		{"emptied and written", []step{{0, "", "pinafore.toml"}, {1 * ms, "new", "pinafore.toml"}}, []time.Duration{9 * ms}},
+		{"emptied and written after a while", []step{{0, "", "pinafore.toml"}, {50 * ms, "new", "pinafore.toml"}}, []time.Duration{58 * ms}},
+		{"removed and made after a while", []step{{0, "-", "pinafore.toml"}, {30 * ms, "new", "pinafore.toml"}}, []time.Duration{38 * ms}},
 		{"written bit by bit", each(10, 5*ms), []time.Duration{58 * ms}},
-		{"removed for good", []step{{0, "-", "linden.toml"}}, []time.Duration{200 * ms}},
-		{"emptied for good", []step{{0, "", "linden.toml"}}, []time.Duration{200 * ms}},
-		{"two saves", []step{{0, "new", "linden.toml"}, {20 * ms, "newer", "linden.toml"}}, []time.Duration{8 * ms, 28 * ms}},
-		{"the same words once more", []step{{0, "the old words", "linden.toml"}}, []time.Duration{8 * ms}},
-		{"something beside it", []step{{0, "the old words", "linden.toml~"}}, nil},
-		{"something beside it, again and again, in a save", []step{{0, "new", "linden.toml"}, {3 * ms, "new", "linden.toml~"}, {3 * ms, "new", "linden.toml~"}}, []time.Duration{8 * ms}},
+		{"removed for good", []step{{0, "-", "pinafore.toml"}}, []time.Duration{200 * ms}},
+		{"emptied for good", []step{{0, "", "pinafore.toml"}}, []time.Duration{200 * ms}},
+		{"two saves", []step{{0, "new", "pinafore.toml"}, {20 * ms, "newer", "pinafore.toml"}}, []time.Duration{8 * ms, 28 * ms}},
+		{"the same words once more", []step{{0, "the old words", "pinafore.toml"}}, []time.Duration{8 * ms}},
+		{"something beside it", []step{{0, "the old words", "pinafore.toml~"}}, nil},
+		{"something beside it, again and again, in a save", []step{{0, "new", "pinafore.toml"}, {3 * ms, "new", "pinafore.toml~"}, {3 * ms, "new", "pinafore.toml~"}}, []time.Duration{8 * ms}},
 		{"told of by another name", []step{{0, "new", "the folder"}}, []time.Duration{8 * ms}},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			folder := t.TempDir()
-			file := filepath.Join(folder, "linden.toml")
+			file := filepath.Join(folder, "pinafore.toml")
 			write(t, file, "the old words")
 			synctest.Test(t, func(t *testing.T) {
 				system := &notices{come: make(chan struct{}, 1)}
@@ -79,7 +79,7 @@ func TestOneWordForASave(t *testing.T) {
 
 // A file that is written to without a pause is told of while it goes on.
 func TestSaveWithoutEnd(t *testing.T) {
-	file := filepath.Join(t.TempDir(), "linden.toml")
+	file := filepath.Join(t.TempDir(), "pinafore.toml")
 	write(t, file, "old")
 	synctest.Test(t, func(t *testing.T) {
 		system := &notices{come: make(chan struct{}, 1)}
@@ -103,7 +103,7 @@ func TestSaveWithoutEnd(t *testing.T) {
 
 // Where the system tells nothing, the files are asked twice a second.
 func TestAsking(t *testing.T) {
-	file := filepath.Join(t.TempDir(), "linden.toml")
+	file := filepath.Join(t.TempDir(), "pinafore.toml")
 	write(t, file, "old")
 	synctest.Test(t, func(t *testing.T) {
 		w := with(&notices{come: make(chan struct{}, 1)}, time.NewTicker(again).C)

@@ -13,28 +13,28 @@ func TestTrail(t *testing.T) {
 	must(t, err)
 	in := func(name string) string { return filepath.Join(folder, name) }
 	must(t, os.MkdirAll(in("true/below"), 0o755))
-	write(t, in("true/below/linden.toml"), "x")
+	write(t, in("true/below/pinafore.toml"), "x")
 	write(t, in("file"), "x")
 	for link, to := range map[string]string{
 		"short":       "true/below",
-		"long":        in("true") + "//./below/../below/linden.toml",
-		"true/up":     "../short/../below/linden.toml", // up from where short leads
+		"long":        in("true") + "//./below/../below/pinafore.toml",
+		"true/up":     "../short/../below/pinafore.toml", // up from where short leads
 		"round":       "round",
-		"into":        "away/linden.toml",
-		"below-short": "short/linden.toml",
+		"into":        "away/pinafore.toml",
+		"below-short": "short/pinafore.toml",
 	} {
 		must(t, os.Symlink(to, in(link)))
 	}
 	for file, want := range map[string][]string{
-		"true/below/linden.toml": {"true/below/linden.toml"},
-		"true/below/none.toml":   {"true/below/none.toml"},
-		"away/and/none.toml":     {"away"},
-		"short/linden.toml":      {"short", "true/below/linden.toml"},
-		"long":                   {"long", "true/below/linden.toml"},
-		"true/up":                {"true/up", "short", "true/below/linden.toml"},
-		"below-short":            {"below-short", "short", "true/below/linden.toml"},
-		"into":                   {"into", "away"},
-		"file/linden.toml":       {"file/linden.toml"},
+		"true/below/pinafore.toml": {"true/below/pinafore.toml"},
+		"true/below/none.toml":     {"true/below/none.toml"},
+		"away/and/none.toml":       {"away"},
+		"short/pinafore.toml":      {"short", "true/below/pinafore.toml"},
+		"long":                     {"long", "true/below/pinafore.toml"},
+		"true/up":                  {"true/up", "short", "true/below/pinafore.toml"},
+		"below-short":              {"below-short", "short", "true/below/pinafore.toml"},
+		"into":                     {"into", "away"},
+		"file/pinafore.toml":       {"file/pinafore.toml"},
 	} {
 		var full []string
 		for _, name := range want {

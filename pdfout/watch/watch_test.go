@@ -38,10 +38,10 @@ func until(w *Watch, file, want string) {
 }
 
 // savings are the ways in which editors save, and what else makes a file another one. Each
-// begins with a folder that holds linden.toml, and ends with "new" in it.
+// begins with a folder that holds pinafore.toml, and ends with "new" in it.
 var savings = []struct {
 	name string
-	file string // "" is linden.toml
+	file string // "" is pinafore.toml
 	made func(t *testing.T, folder string)
 	save func(t *testing.T, folder, file string)
 }{
@@ -64,7 +64,7 @@ var savings = []struct {
 		must(t, f.Close())
 	}},
 	{name: "another put in its place", save: func(t *testing.T, folder, file string) {
-		beside := filepath.Join(folder, ".linden.toml.swp")
+		beside := filepath.Join(folder, ".pinafore.toml.swp")
 		write(t, beside, "new")
 		must(t, os.Rename(beside, file))
 	}},
@@ -84,33 +84,33 @@ var savings = []struct {
 		must(t, os.Link(beside, file))
 	}},
 	{name: "another put in its place from another folder", save: func(t *testing.T, folder, file string) {
-		beside := filepath.Join(folder, "elsewhere", "linden.toml")
+		beside := filepath.Join(folder, "elsewhere", "pinafore.toml")
 		must(t, os.Mkdir(filepath.Dir(beside), 0o755))
 		write(t, beside, "new")
 		must(t, os.Rename(beside, file))
 	}},
 	{name: "made where there was none", file: "mispelt.toml", save: func(t *testing.T, _, file string) { write(t, file, "new") }},
-	{name: "made in a folder that was not there", file: "sub/below/linden.toml", save: func(t *testing.T, _, file string) {
+	{name: "made in a folder that was not there", file: "sub/below/pinafore.toml", save: func(t *testing.T, _, file string) {
 		must(t, os.MkdirAll(filepath.Dir(file), 0o755))
 		write(t, file, "new")
 	}},
-	{name: "its folder removed and made anew", file: "sub/linden.toml",
+	{name: "its folder removed and made anew", file: "sub/pinafore.toml",
 		made: func(t *testing.T, folder string) {
 			must(t, os.Mkdir(filepath.Join(folder, "sub"), 0o755))
-			write(t, filepath.Join(folder, "sub/linden.toml"), "old")
+			write(t, filepath.Join(folder, "sub/pinafore.toml"), "old")
 		},
 		save: func(t *testing.T, folder, file string) {
 			must(t, os.RemoveAll(filepath.Join(folder, "sub")))
 			must(t, os.Mkdir(filepath.Join(folder, "sub"), 0o755))
 			write(t, file, "new")
 		}},
-	{name: "another folder put in the place of its folder", file: "sub/linden.toml",
+	{name: "another folder put in the place of its folder", file: "sub/pinafore.toml",
 		made: func(t *testing.T, folder string) {
 			for _, sub := range []string{"sub", "next"} {
 				must(t, os.Mkdir(filepath.Join(folder, sub), 0o755))
 			}
-			write(t, filepath.Join(folder, "sub/linden.toml"), "old")
-			write(t, filepath.Join(folder, "next/linden.toml"), "new")
+			write(t, filepath.Join(folder, "sub/pinafore.toml"), "old")
+			write(t, filepath.Join(folder, "next/pinafore.toml"), "new")
 		},
 		save: func(t *testing.T, folder, _ string) {
 			must(t, os.Rename(filepath.Join(folder, "sub"), filepath.Join(folder, "last")))
@@ -119,24 +119,24 @@ var savings = []struct {
 	{name: "where a link leads", file: "link.toml",
 		made: func(t *testing.T, folder string) {
 			must(t, os.Mkdir(filepath.Join(folder, "true"), 0o755))
-			write(t, filepath.Join(folder, "true/linden.toml"), "old")
-			must(t, os.Symlink("true/linden.toml", filepath.Join(folder, "link.toml")))
+			write(t, filepath.Join(folder, "true/pinafore.toml"), "old")
+			must(t, os.Symlink("true/pinafore.toml", filepath.Join(folder, "link.toml")))
 		},
-		save: func(t *testing.T, folder, _ string) { write(t, filepath.Join(folder, "true/linden.toml"), "new") }},
+		save: func(t *testing.T, folder, _ string) { write(t, filepath.Join(folder, "true/pinafore.toml"), "new") }},
 	{name: "a link that leads to another", file: "link.toml",
 		made: func(t *testing.T, folder string) {
 			write(t, filepath.Join(folder, "next.toml"), "new")
-			must(t, os.Symlink("linden.toml", filepath.Join(folder, "link.toml")))
+			must(t, os.Symlink("pinafore.toml", filepath.Join(folder, "link.toml")))
 		},
 		save: func(t *testing.T, folder, file string) {
 			must(t, os.Symlink("next.toml", filepath.Join(folder, "link")))
 			must(t, os.Rename(filepath.Join(folder, "link"), file))
 		}},
-	{name: "a folder's link that leads to another", file: "now/linden.toml",
+	{name: "a folder's link that leads to another", file: "now/pinafore.toml",
 		made: func(t *testing.T, folder string) {
 			for sub, words := range map[string]string{"first": "old", "second": "new"} {
 				must(t, os.Mkdir(filepath.Join(folder, sub), 0o755))
-				write(t, filepath.Join(folder, sub, "linden.toml"), words)
+				write(t, filepath.Join(folder, sub, "pinafore.toml"), words)
 			}
 			must(t, os.Symlink(filepath.Join(folder, "first"), filepath.Join(folder, "now")))
 		},
@@ -144,10 +144,10 @@ var savings = []struct {
 			must(t, os.Symlink("second", filepath.Join(folder, "link")))
 			must(t, os.Rename(filepath.Join(folder, "link"), filepath.Join(folder, "now")))
 		}},
-	{name: "in a folder that a link leads to", file: "now/linden.toml",
+	{name: "in a folder that a link leads to", file: "now/pinafore.toml",
 		made: func(t *testing.T, folder string) {
 			must(t, os.Mkdir(filepath.Join(folder, "first"), 0o755))
-			write(t, filepath.Join(folder, "first/linden.toml"), "old")
+			write(t, filepath.Join(folder, "first/pinafore.toml"), "old")
 			must(t, os.Symlink("first", filepath.Join(folder, "now")))
 		},
 		save: func(t *testing.T, folder, file string) {
@@ -170,12 +170,12 @@ func TestWaysOfSaving(t *testing.T) {
 		for _, tt := range savings {
 			t.Run(told.by+"/"+tt.name, func(t *testing.T) {
 				folder := t.TempDir()
-				linden := filepath.Join(folder, "linden.toml")
-				write(t, linden, "old")
+				pinafore := filepath.Join(folder, "pinafore.toml")
+				write(t, pinafore, "old")
 				if tt.made != nil {
 					tt.made(t, folder)
 				}
-				file := linden
+				file := pinafore
 				if tt.file != "" {
 					file = filepath.Join(folder, tt.file)
 				}
@@ -216,18 +216,18 @@ func TestListOfFilesThatChanges(t *testing.T) {
 // Names are taken as they are, from the folder in which the program was started.
 func TestNameWithoutFolder(t *testing.T) {
 	t.Chdir(t.TempDir())
-	write(t, "linden.toml", "old")
+	write(t, "pinafore.toml", "old")
 	w := with(newNotices(), nil)
 	defer w.Close()
-	w.On([]string{"linden.toml"})
-	until(w, "linden.toml", "old")
-	write(t, "linden.toml", "new")
-	until(w, "linden.toml", "new")
+	w.On([]string{"pinafore.toml"})
+	until(w, "pinafore.toml", "old")
+	write(t, "pinafore.toml", "new")
+	until(w, "pinafore.toml", "new")
 }
 
 func TestClose(t *testing.T) {
 	w := New()
-	w.On([]string{filepath.Join(t.TempDir(), "linden.toml")})
+	w.On([]string{filepath.Join(t.TempDir(), "pinafore.toml")})
 	w.Close()
 	w.Close()
 	w.On(nil)

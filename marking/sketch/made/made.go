@@ -22,9 +22,9 @@ import (
 	"tuckmark/marking/source"
 )
 
-// Pattern reads and checks the text of a file, which mistakes call linden.toml.
+// Pattern reads and checks the text of a file, which mistakes call pinafore.toml.
 func Pattern(text string) (*garment.Pattern, error) {
-	spec, err := source.Read("linden.toml", []byte(text), sketch.HasLetter)
+	spec, err := source.Read("pinafore.toml", []byte(text), sketch.HasLetter)
 	if err != nil {
 		return nil, err
 	}
@@ -40,7 +40,7 @@ func Of(t require.TestingT, text string) *garment.Pattern {
 
 // Beside returns the pattern of a text that names files of a folder, and has no mistake.
 func Beside(t require.TestingT, text string, folder fs.FS) *garment.Pattern {
-	spec, err := source.Reader{Printable: sketch.HasLetter, Folder: folder}.Read("linden.toml", []byte(text))
+	spec, err := source.Reader{Printable: sketch.HasLetter, Folder: folder}.Read("pinafore.toml", []byte(text))
 	require.NoError(t, err, "%s", text)
 	pattern, err := garment.Check(spec)
 	require.NoError(t, err, "%s", text)

@@ -32,8 +32,8 @@ const (
 
 func TestGallery(t *testing.T) {
 	for _, c := range []struct{ name, example, address string }{
-		{"look-sheets", "linden.toml", ""},
-		{"look-folded", "quince.toml", "?show=folded"},
+		{"look-sheets", "pinafore.toml", ""},
+		{"look-folded", "smock.toml", "?show=folded"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			b := openTab(t, screen{wide: 1400, high: 860}, look(t, copied(t, filepath.Join("..", "..", "..", "examples", c.example))).address+c.address)
