@@ -18,6 +18,7 @@
 //	joinfaults.go   the same of what joins pieces and is sewn to them
 //	part.go         one part of it: its place, each value by itself, its faults
 //	names.go        pieces, edges and lines looked up by name
+//	keys.go         the keys that each table of a file may have
 //	read.go         from the bytes to the Spec: the keys of pieces; what a file may hold at most
 //	readfold.go     the keys of tucks and of pleats
 //	tuckgroups.go   those of tucks in groups

@@ -15,8 +15,8 @@ import (
 	"tuckmark/marking/wording"
 )
 
-// Rules of this file: it knows which keys a file may have and which of them
-// go together. Whether a name stands for anything is not looked at here.
+// Rules of this file: it knows which keys of a file and of its pieces go
+// together. Whether a name stands for anything is not looked at here.
 
 // MaxFileSize is how large a file may be, in bytes. It bounds the time and the
 // memory of reading one; a thousand edges fit in less than a tenth of it.
@@ -151,7 +151,7 @@ func megabytes(bytes int64) string {
 }
 
 func (t *fileTable) pattern() *Spec {
-	t.know("title", "size", "unit", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing", "fit", "like", "without", "view")
+	t.know(fileKeys...)
 	unit := choice[length.Unit](t, "unit", unitWords())
 	t.unit = unit.V
 	spec := &Spec{
@@ -162,7 +162,7 @@ func (t *fileTable) pattern() *Spec {
 		Sleepwear: t.yes("sleepwear"),
 	}
 	if cloth := t.table("cloth"); cloth != nil {
-		cloth.know("width", "see-through")
+		cloth.know(clothKeys...)
 		spec.ClothWidth = cloth.length("width", aboveZero)
 		spec.SeeThrough = cloth.flag("see-through")
 	}
@@ -190,7 +190,7 @@ func unitWords() []string {
 func ReadUnit(said string) (length.Unit, error) { return chosen[length.Unit](said, unitWords()) }
 
 func (t *fileTable) piece() PieceSpec {
-	t.know("name", "cut", "layers", "fold", "drawn", "drawn-to", "print", "transfer", "grain", "enlarge", "rectangle", "outline", "edge", "tuck", "pleat", "line", "notch", "block", "like", "without")
+	t.know(pieceKeys...)
 	p := PieceSpec{
 		Key:    t.name,
 		Place:  t.place,
@@ -232,7 +232,7 @@ func (t *fileTable) piece() PieceSpec {
 }
 
 func (t *fileTable) block() *BlockSpec {
-	t.know("ends", "sides", "measured")
+	t.know(blockKeys...)
 	return &BlockSpec{
 		Place:    t.place,
 		Ends:     t.length("ends", fromZero),
@@ -266,7 +266,7 @@ func notTwoPoints(n int) string {
 }
 
 func (t *fileTable) notch() NotchSpec {
-	t.know("edge", "from", "at")
+	t.know(notchKeys...)
 	t.need("edge", `it names the edge that is notched: edge = "armhole"`)
 	t.need("from", `it names the edge at whose corner measuring starts: from = "shoulder"`)
 	t.need("at", "it is measured along the edge to the notch: at = 3")

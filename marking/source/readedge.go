@@ -37,7 +37,7 @@ func (t *fileTable) edges(drawn *drawnPiece) []EdgeSpec {
 }
 
 func (t *fileTable) edge() EdgeSpec {
-	t.know("points", "smooth", "centre", "allowance", "hem", "turn", "marked")
+	t.know(edgeKeys...)
 	t.need("points", pointsHint)
 	e := t.edgeAsSewn()
 	e.Points = t.points("points")

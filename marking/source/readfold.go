@@ -1,10 +1,9 @@
 package source
 
-// Rules of this file: it knows which keys tucks and pleats may
-// have and which of them go together.
+// Rules of this file: it knows which keys of tucks and of pleats go together.
 
 func (t *fileTable) tuck() TuckSpec {
-	t.know("beside", "side", "width", "count", "first", "spacing", "gap", "groups", "between", "betweens", "press", "below", "length", "end", "step", "from", "to", "sewn", "sample")
+	t.know(tuckKeys...)
 	t.need("beside", `it names the edge or line that the tucks run along: beside = "centre front"`)
 	t.need("width", `it is measured from the fold to the stitching: width = "1/8"`)
 	t.need("count", "it says how many tucks there are: count = 6")
@@ -86,7 +85,7 @@ const stepAlone = `has no meaning without end = "stepped"`
 const sampleForm = `write sample = {tucks = 10, flat = "6", sewn = "3 9/16"}: how many were sewn, and how far apart two marks lay before and after`
 
 func (t *fileTable) sample() *SampleSpec {
-	t.know("tucks", "flat", "sewn")
+	t.know(sampleKeys...)
 	t.need("tucks", sampleForm)
 	t.need("flat", sampleForm)
 	t.need("sewn", sampleForm)
@@ -103,7 +102,7 @@ func (t *fileTable) pleatRow() PleatRowSpec {
 		t.report(t.at("toward"), "belongs to a pleat in one edge", `which way a pleat across the piece is laid says press = "toward" or press = "away"`)
 		delete(t.values, "toward")
 	}
-	t.know("beside", "side", "kind", "depth", "count", "first", "spacing", "gap", "press", "below", "length", "end", "step")
+	t.know(pleatRowKeys...)
 	t.need("depth", `it is how far the fold of the pleat lies over: depth = "1"`)
 	t.need("first", `it is measured from the edge or line to the first fold line, or to the middle of the first box pleat: first = "2"`)
 	p := PleatRowSpec{
@@ -128,7 +127,7 @@ func (t *fileTable) pleatRow() PleatRowSpec {
 }
 
 func (t *fileTable) edgePleat() EdgePleatSpec {
-	t.know("edge", "from", "at", "depth", "toward", "length", "count", "spacing", "run")
+	t.know(edgePleatKeys...)
 	t.need("edge", `it names the edge that is pleated: edge = "armhole"; a pleat across the whole piece has beside = "centre front" instead`)
 	t.need("from", `it names the edge at whose corner measuring starts: from = "side"`)
 	t.need("at", "it is measured along the edge to the fold line: at = 1")

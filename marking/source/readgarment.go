@@ -6,8 +6,7 @@ import (
 	"tuckmark/marking/fault"
 )
 
-// Rules of this file: it knows which keys the tables beside the pieces may have,
-// and which of them go together.
+// Rules of this file: it knows which keys of the tables beside the pieces go together.
 
 // mostAlong is how many edges one seam side, trim, ruffle or binding may name. It
 // bounds the time of walking them.
@@ -20,14 +19,14 @@ func (t *fileTable) garment(spec *Spec) {
 	spec.Ruffles = each(t, "ruffle", (*fileTable).ruffle)
 	spec.Bindings = each(t, "binding", (*fileTable).binding)
 	if s := t.table("sewing"); s != nil {
-		s.know("needle", "thread", "stitch", "tension", "position")
+		s.know(sewingKeys...)
 		spec.Sewing = SewingSpec{
 			Needle: s.printed("needle"), Thread: s.printed("thread"), Stitch: s.printed("stitch"),
 			Tension: s.printed("tension"), Position: s.printed("position"),
 		}
 	}
 	if f := t.table("fit"); f != nil {
-		f.know("chest", "waist", "length")
+		f.know(fitKeys...)
 		spec.Fit = FitSpec{Chest: f.length("chest", aboveZero), Waist: f.length("waist", aboveZero), Length: f.length("length", aboveZero)}
 	}
 }
@@ -35,7 +34,7 @@ func (t *fileTable) garment(spec *Spec) {
 const joinHint = `write join = ["front.shoulder", "back.shoulder"]; a side of several edges is a list of its own: join = ["sleeve.cap", ["front.armhole", "back.armhole"]]`
 
 func (t *fileTable) seam() SeamSpec {
-	t.know("join", "meet", "ease", "within", "gathered")
+	t.know(seamKeys...)
 	t.need("join", "it names the two edges that are sewn together: "+`join = ["front.shoulder", "back.shoulder"]`)
 	s := SeamSpec{
 		Key:      t.name,
@@ -168,7 +167,7 @@ func refuseNames(n int, hint string) error {
 }
 
 func (t *fileTable) trim() TrimSpec {
-	t.know("along", "kind", "width", "fullness", "lies", "joins", "join-takes")
+	t.know(trimKeys...)
 	return TrimSpec{
 		Key:       t.name,
 		Place:     t.place,
@@ -183,7 +182,7 @@ func (t *fileTable) trim() TrimSpec {
 }
 
 func (t *fileTable) ruffle() RuffleSpec {
-	t.know("along", "fullness", "depth", "hem", "turn", "seam", "joining", "round")
+	t.know(ruffleKeys...)
 	t.need("fullness", "it is how many times as long as its edge the ruffle is cut: fullness = 2")
 	t.need("depth", `it is how deep the finished ruffle hangs: depth = "3 1/2"`)
 	return RuffleSpec{
@@ -201,7 +200,7 @@ func (t *fileTable) ruffle() RuffleSpec {
 }
 
 func (t *fileTable) binding() BindingSpec {
-	t.know("along", "width", "fold", "joins", "joining", "square")
+	t.know(bindingKeys...)
 	t.need("width", `it is how wide the finished binding shows: width = "1/4"`)
 	return BindingSpec{
 		Key:     t.name,

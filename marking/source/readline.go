@@ -11,7 +11,7 @@ const (
 )
 
 func (t *fileTable) line() LineSpec {
-	t.know("along", "distance", "beside", "at", "side", "points", "smooth", "centre", "from", "to", "length", "kind")
+	t.know(lineKeys...)
 	switch {
 	case t.has("beside"):
 		for _, key := range []string{"along", "distance", "points", "smooth", "centre"} {

@@ -48,7 +48,7 @@ func (t *fileTable) outline() *drawnPiece {
 	if o == nil {
 		return d
 	}
-	o.know("from", "part", "edges", "corner", "lines")
+	o.know(outlineKeys...)
 	o.need("from", `it names the drawing, in the folder of this file: from = "front.svg"`)
 	o.need("edges", edgesHint)
 	from, part := o.reference("from"), o.reference("part")

@@ -32,7 +32,7 @@ func (r *fileReader) views(layers []written) []view {
 	for _, l := range layers {
 		t := &fileTable{fileReader: r, written: l}
 		for _, one := range t.named("view") {
-			one.know("title", "size", "allowance", "sleepwear", "cloth", "piece", "seam", "trim", "ruffle", "binding", "sewing", "fit", "without")
+			one.know(viewKeys...)
 			i := slices.IndexFunc(all, func(v view) bool { return v.name == one.name })
 			if i < 0 {
 				i = len(all)
