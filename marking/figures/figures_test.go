@@ -47,7 +47,7 @@ func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
 	return made.Of(t, "allowance = 0\n"+sketch.Front(text)+"\n"+beside)
 }
 
-// patterns are the examples, the file that the README builds up, and one with
+// patterns are the examples, the file that the guide builds up, and one with
 // everything in it.
 func patterns(t *testing.T) map[string]*garment.Pattern {
 	t.Helper()
@@ -58,18 +58,18 @@ func patterns(t *testing.T) map[string]*garment.Pattern {
 	for _, file := range files {
 		all[filepath.Base(file)] = made.Example(t, filepath.Base(file))
 	}
-	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	guide, err := os.ReadFile(filepath.Join("..", "..", "examples", "guide", "file.md"))
 	require.NoError(t, err)
 	text := ""
-	for _, block := range regexp.MustCompile("(?s)```toml\n(.*?)```").FindAllStringSubmatch(string(readme), -1) {
+	for _, block := range regexp.MustCompile("(?s)```toml\n(.*?)```").FindAllStringSubmatch(string(guide), -1) {
 		text += block[1]
 	}
 	require.NotEmpty(t, text)
 	drawings := fstest.MapFS{}
-	for _, block := range regexp.MustCompile("(?s)```svg (\\S+)\n(.*?)```").FindAllStringSubmatch(string(readme), -1) {
+	for _, block := range regexp.MustCompile("(?s)```svg (\\S+)\n(.*?)```").FindAllStringSubmatch(string(guide), -1) {
 		drawings[block[1]] = &fstest.MapFile{Data: []byte(block[2])}
 	}
-	all["README"] = made.Beside(t, text, drawings)
+	all["guide"] = made.Beside(t, text, drawings)
 	for name, text := range map[string]string{"everything": sketch.Frock, "everything for a doll": strings.Replace(sketch.Frock, `unit = "in"`, `unit = "cm"`, 1)} {
 		all[name] = made.Of(t, text)
 	}
