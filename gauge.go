@@ -49,7 +49,7 @@ func gaugeCommand() *cli.Command {
 // makeGauges takes the file in to the PDF of its gauges, out, or one with the name of the file
 // where that is "", and says what it made.
 func makeGauges(say io.Writer, in, out string, p printing) error {
-	file, err := p.open(in)
+	file, to, err := p.openFor(in, out, gaugesFile)
 	if err != nil {
 		return err
 	}
@@ -58,10 +58,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if len(gauges) == 0 {
 		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
-	if out == "" {
-		out = p.outName(in, file, gaugesFile)
-	}
-	m, err := p.draw(pattern.Files, out, gaugeSet(pattern, gauges), file.paper, allPages)
+	m, err := p.draw(in, to, gaugeSet(pattern, gauges), file.paper, allPages)
 	if err != nil {
 		return err
 	}

@@ -75,7 +75,11 @@ func makeGrid(say io.Writer, c *cli.Context, p printing) error {
 	if err != nil {
 		return err
 	}
-	m, err := p.draw([]string{program}, cmp.Or(c.String("output"), gridFile), gridSet(size, unit), on, allPages)
+	out, err := outputTo(cmp.Or(c.String("output"), gridFile))
+	if err != nil {
+		return err
+	}
+	m, err := p.draw(program, out, gridSet(size, unit), on, allPages)
 	if err != nil {
 		return err
 	}

@@ -1,8 +1,8 @@
 package main
 
 import (
+	"bytes"
 	"fmt"
-	"io"
 
 	"tuckmark/marking/fault"
 	"tuckmark/pdfout"
@@ -12,26 +12,21 @@ import (
 
 // Rules of this file: how pages come into a file, and what is said when they are there.
 
-// draw draws those pages of a set into the file out; from are the files it comes from, first
-// the one that was named.
-func (p printing) draw(from []string, out string, set arrange.Set, on paper.Paper, which pages) (made, error) {
-	in := from[0]
+// draw draws those pages of a set, which come from the file in.
+func (p printing) draw(in string, out output, set arrange.Set, on paper.Paper, which pages) (made, error) {
 	draw := pdfout.Draw
 	switch {
 	case which == firstPage:
 		draw = pdfout.DrawFirst
-	case formatOf(out) == svgFormat:
+	case formatOf(out.name) == svgFormat:
 		draw = pdfout.DrawSVG
 	}
-	m := made{printing: p, file: in, out: out, pages: which}
-	err := writeFile(from, out, func(w io.Writer) (err error) {
-		m.summary, err = draw(w, set, on)
-		return err
-	})
+	var whole bytes.Buffer
+	summary, err := draw(&whole, set, on)
 	if err != nil {
-		return m, fault.At(fault.Place{File: in}, err)
+		return made{}, fault.At(fault.Place{File: in}, err)
 	}
-	return m, nil
+	return made{printing: p, file: in, out: out.name, summary: summary, pages: which}, out.put(whole.Bytes())
 }
 
 // made is what was made of a file.

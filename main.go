@@ -20,7 +20,8 @@
 //	format.go       PDF or SVG
 //	made.go         what was made, and what is said of it
 //	browser.go      opening the browser; browser_unix.go, browser_other.go  apart from Ctrl-C
-//	file.go         reading and writing files, whole or not at all
+//	file.go         reading files
+//	output.go       where sheets go, and what is in their way
 package main
 
 import (

@@ -31,6 +31,28 @@ func (p printing) open(in string) (opened, error) {
 	return p.take(whole, views)
 }
 
+// openFor opens a file whose sheets go to out, or to a PDF that lies beside it, with what it is
+// behind its name, where that is "". What cannot be written is found before the file is read,
+// where its name is known then.
+func (p printing) openFor(in, out, behind string) (o opened, to output, err error) {
+	if out == "" && p.pieces == nil && p.view == "" {
+		out = outName(in, nil, nil, nil, "", behind)
+	}
+	if out != "" && exists(in) {
+		if to, err = outputTo(out, in); err != nil {
+			return o, to, err
+		}
+	}
+	if o, err = p.open(in); err != nil {
+		return o, to, err
+	}
+	if out == "" {
+		out = p.outName(in, o, behind)
+	}
+	to, err = outputTo(out, o.pattern.Files...) // those that it is like are known now
+	return o, to, err
+}
+
 // openAll reads a file as it stands, and then in each of its views, if it has some. What was
 // read is noted in t, whatever is wrong.
 func (p printing) openAll(t texts, in string) ([]opened, error) {

@@ -50,13 +50,14 @@ pdfout/sample:       marking/plane marking/mark
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
+pdfout/save:         marking/fault
 pdfout/watch:; github.com/fsnotify/fsnotify
 pdfout/board:        marking/plane marking/wording marking/mark pdfout/paper pdfout/ink pdfout/text pdfout
 pdfout/proof:
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout/report pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/sketch marking/sketch/made marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require pgregory.net/rapid
-main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term
+main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term
 `
 
 // wall is what one room may import.

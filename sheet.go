@@ -60,19 +60,16 @@ const firstPageFile = "-first-page"
 // makeSheets takes the file in to the PDF out, or one with the name of the file where that is
 // "", and says what it made.
 func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
-	file, err := p.open(in)
+	behind := ""
+	if which == firstPage {
+		behind = firstPageFile
+	}
+	file, to, err := p.openFor(in, out, behind)
 	if err != nil {
 		return err
 	}
 	pattern := file.pattern
-	if out == "" {
-		behind := ""
-		if which == firstPage {
-			behind = firstPageFile
-		}
-		out = p.outName(in, file, behind)
-	}
-	m, err := p.draw(pattern.Files, out, p.set(file), file.paper, which)
+	m, err := p.draw(in, to, p.set(file), file.paper, which)
 	if err != nil {
 		return err
 	}

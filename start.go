@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -16,6 +17,7 @@ import (
 	"tuckmark/marking/start"
 	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
+	"tuckmark/pdfout/save"
 )
 
 // Rules of this file: a first file is written where nothing is, and never over anything.
@@ -46,7 +48,10 @@ func startCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			if err := writeNew(out, []byte(start.File(a))); err != nil {
+			switch err := save.New(out, fileElsewhere, []byte(start.File(a))); {
+			case errors.Is(err, fs.ErrExist):
+				return taken(out)
+			case err != nil:
 				return err
 			}
 			fmt.Fprint(c.App.Writer, started(out, a)) // it is made; that nobody listens is no failure
@@ -79,7 +84,7 @@ func newFile(c *cli.Context) (string, error) {
 		return "", taken(out)
 	}
 	if !isFolder(filepath.Dir(out)) {
-		return "", noFolder(out, filepath.Dir(out), fileElsewhere)
+		return "", fileFault(out, fmt.Sprintf("there is no folder %q", filepath.Dir(out)), "make the folder first, or "+fileElsewhere)
 	}
 	return out, nil
 }

@@ -1,0 +1,57 @@
+package main
+
+import (
+	"io"
+	"os"
+	"path/filepath"
+	"slices"
+
+	"tuckmark/marking/fault"
+	"tuckmark/pdfout/save"
+)
+
+// Rules of this file: what cannot be written is found before the work, and nothing is written
+// before everything is known to be right.
+
+// What may be done where something cannot be written.
+const (
+	sheetsElsewhere = "write the sheets elsewhere with -o"
+	fileElsewhere   = "name a file elsewhere"
+)
+
+// output is where sheets go.
+type output struct {
+	name string
+	put  func([]byte) error
+}
+
+// outputTo is the file that sheets go to, where they can. In are the files they are made from,
+// none of which they may replace.
+func outputTo(out string, in ...string) (output, error) {
+	switch {
+	case isFolder(out):
+		return output{}, fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+filepath.Join(out, "sheets.pdf"))
+	case slices.ContainsFunc(in, func(in string) bool { return same(in, out) }):
+		return output{}, fileFault(out, "this would write the sheets over what they are made from", "give -o another name, that ends in .pdf or .svg")
+	case formatOf(out) == noFormat:
+		return output{}, fileFault(out, "the sheets are a PDF or an SVG, and this is no name for one", endings)
+	}
+	place, err := save.At(out, sheetsElsewhere)
+	return output{name: out, put: place.Put}, err
+}
+
+// same reports whether both names are one file.
+func same(a, b string) bool {
+	ia, errA := os.Stat(a)
+	ib, errB := os.Stat(b)
+	return errA == nil && errB == nil && os.SameFile(ia, ib)
+}
+
+// writeOut writes what was asked for, such as "the figures", to the screen, or to where it
+// is led.
+func writeOut(w io.Writer, what string, data []byte) error {
+	if _, err := w.Write(data); err != nil {
+		return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
+	}
+	return nil
+}
