@@ -31,11 +31,8 @@ import (
 //
 // There are no others, so that nothing stands on a page that is not run.
 
-const (
-	guideFolder = "examples/guide"
-	// filePage is the page that builds up orchard.toml.
-	filePage = guideFolder + "/file.md"
-)
+// filePage is the page that builds up orchard.toml.
+const filePage = guideFolder + "/file.md"
 
 // guidePages are the README and the pages of the guide.
 func guidePages(t *testing.T) []string {

@@ -8,14 +8,14 @@
 //
 //	main.go         commands, and how a run ends
 //	commandline.go  what people type, and what is wrong with it
-//	version.go      what --version says
-//	completion.go   what a shell is told that completes a line; shells.go  its scripts
 //	fault.go        faults of the command line
 //	printing.go     paper and pieces: options that several commands share
 //	opened.go       a file that was read, as far as it is meant, and its paper
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
-//	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go  a command each
+//	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go, help.go  a command each
+//	guide.go        the sections of the guide, and what it says of the keys of the file
+//	guidetext.go    the guide as plain text
 //	looking.go      what look shows, as the file is now
 //	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called
@@ -79,21 +79,19 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 			"Print the numbers: tuckmark figures pinafore.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
-		Writer:               stdout,
-		ErrWriter:            stderr,
-		OnUsageError:         misused,
-		ExitErrHandler:       func(*cli.Context, error) {}, // run says it
-		Action:               noCommand,
-		Commands:             []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand(), completionCommand()},
-		HideHelpCommand:      true, // --help says it all
-		Flags:                []cli.Flag{versionFlag()},
-		EnableBashCompletion: true,
+		Writer:         stdout,
+		ErrWriter:      stderr,
+		OnUsageError:   misused,
+		ExitErrHandler: func(*cli.Context, error) {}, // run says it
+		Action:         noCommand,
+		Commands:       []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand(), helpCommand()},
+		Flags:          []cli.Flag{cli.HelpFlag}, // which the parser leaves out beside a command called help
 	}
 	for _, command := range app.Commands {
 		command.UsageText = cmp.Or(command.UsageText, "tuckmark "+command.Name+" [options] FILE.toml")
 		command.OnUsageError = misused
-		command.BashComplete = completing(command)
 		command.HideHelpCommand = true // so that a file may be called help
 	}
+	withWordsHint(app)
 	return app
 }

@@ -93,7 +93,7 @@ func rowLines(cells []string, widths []int) []string {
 	parts := make([][]string, len(widths))
 	high := 1
 	for i, cell := range cells {
-		parts[i] = wrapped(cell, widths[i])
+		parts[i] = Wrapped(cell, widths[i])
 		high = max(high, len(parts[i]))
 	}
 	lines := make([]string, high)

@@ -90,7 +90,7 @@ func (s *screen) say(lines mark.Lines) {
 // paragraph sets a text in lines, the first behind what it begins with and the others
 // under it.
 func (s *screen) paragraph(begin, text string) {
-	for _, line := range wrapped(text, s.width-letters(begin)) {
+	for _, line := range Wrapped(text, s.width-letters(begin)) {
 		s.line(begin + line)
 		begin = strings.Repeat(" ", letters(begin))
 	}
@@ -101,9 +101,9 @@ func (s *screen) line(text string) { s.text.WriteString(strings.TrimRight(text, 
 // letters is how many letters wide a text is.
 func letters(text string) int { return utf8.RuneCountInString(text) }
 
-// wrapped parts a text into lines of at most limit letters, between words; a word that
+// Wrapped parts a text into lines of at most limit letters, between words; a word that
 // is longer has a line of its own. A length with its unit is one word.
-func wrapped(text string, limit int) []string {
+func Wrapped(text string, limit int) []string {
 	lines := []string{""}
 	for _, word := range length.Words(text) {
 		last := &lines[len(lines)-1]

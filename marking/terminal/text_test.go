@@ -76,7 +76,7 @@ func TestWrapping(t *testing.T) {
 		limit := rapid.IntRange(5, 60).Draw(t, "limit")
 		lengths := []string{"17 11/16 in", "3/8 in,", "2 yd.", "1.5 cm;", "5 mm)", "(12 3/4 in)", "7/8"}
 		parts := rapid.SliceOf(rapid.OneOf(rapid.SampledFrom(lengths), rapid.StringMatching(`[a-zäß]{1,12}[,:]?`))).Draw(t, "parts")
-		lines := wrapped(strings.Join(parts, " "), limit)
+		lines := Wrapped(strings.Join(parts, " "), limit)
 		require.Equal(t, strings.Join(parts, " "), strings.Join(lines, " "))
 		for i, line := range lines {
 			if utf8.RuneCountInString(line) > limit {

@@ -1,0 +1,199 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+	"unicode"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking/fault"
+	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
+)
+
+// Rules of this file: help answers with what a command takes, or with what the guide says of a
+// word of the file: a kind of table, a key, the heading of a section. Nothing is said here that
+// the guide does not say.
+
+// wordsHint ends the help of every command.
+const wordsHint = "`tuckmark help WORD` explains a word of the file, such as tuck or hem"
+
+func helpCommand() *cli.Command {
+	return &cli.Command{
+		Name:      "help",
+		Usage:     "explain a command, or a word of the file, such as tuck or hem",
+		UsageText: "tuckmark help [WORD]",
+		Action: func(c *cli.Context) error {
+			word := asked(c.Args().Slice())
+			if word == "" {
+				if err := cli.ShowAppHelp(c); err != nil {
+					return err
+				}
+				return say(c.App.Writer, wordsOf(readGuide()))
+			}
+			if c.App.Command(word) != nil {
+				return cli.ShowCommandHelp(c, word)
+			}
+			guide := readGuide()
+			answer := answerOf(guide, word)
+			if answer == nil {
+				return unexplained(c.App, guide, word)
+			}
+			return say(c.App.Writer, answer)
+		},
+	}
+}
+
+// withWordsHint ends the help of the program and of its commands with how words are explained.
+func withWordsHint(app *cli.App) {
+	app.CustomAppHelpTemplate = cli.AppHelpTemplate + "\n" + wordsHint + "\n"
+	for _, command := range app.Commands {
+		command.CustomHelpTemplate = cli.CommandHelpTemplate + "\n" + wordsHint + "\n"
+		if len(command.Subcommands) > 0 {
+			command.CustomHelpTemplate = cli.SubcommandHelpTemplate + "\n" + wordsHint + "\n"
+		}
+	}
+}
+
+// say prints lines. That nobody listens is no failure.
+func say(to io.Writer, lines []string) error {
+	fmt.Fprintln(to, strings.Join(lines, "\n"))
+	return nil
+}
+
+// asked is the word that is asked for, without the brackets that it may have in the file.
+func asked(words []string) string {
+	return strings.Trim(strings.Join(strings.Fields(strings.Join(words, " ")), " "), "[]")
+}
+
+// unexplained says that a word is not known.
+func unexplained(app *cli.App, guide []guideSection, word string) error {
+	hint := "`tuckmark help` lists all that is explained; a name that you chose yourself is not, but its kind is: of [trim.\"neck lace\"], `tuckmark help trim`"
+	var known []string
+	for _, command := range app.Commands {
+		known = append(known, command.Name)
+	}
+	for _, s := range guide {
+		known = slices.Concat(known, s.kinds(), s.keyNames(), []string{strings.ToLower(s.heading)})
+	}
+	if near := wording.Nearest(word, known); near != "" {
+		hint = wording.DidYouMean(near)
+	}
+	return misuse(wording.Quoted(word)+" is no command, and no word of the file", hint)
+}
+
+// answerOf is what the guide says of a word; nil where it says nothing. A kind of table, or the
+// heading of a section, is answered by the whole of that section, a key by what is said of it
+// wherever it may stand.
+func answerOf(guide []guideSection, word string) []string {
+	if table, key, isPlace := placeOf(word); isPlace {
+		if key == "" {
+			return answerOf(guide, kindOf(table))
+		}
+		return rowsOf(guide, func(under, k string) bool { return under == table && k == key })
+	}
+	var answer []string
+	first := slices.IndexFunc(guide, func(s guideSection) bool { return slices.ContainsFunc(s.kinds(), alike(word)) })
+	if first < 0 {
+		first = slices.IndexFunc(guide, func(s guideSection) bool { return alike(word)(s.heading) })
+	}
+	if first >= 0 {
+		answer = guide[first].whole()
+		guide = slices.Delete(slices.Clone(guide), first, first+1)
+	}
+	answer = apart(answer, rowsOf(guide, func(under, key string) bool {
+		return alike(word)(kindOf(under)) || key == strings.ToLower(word) && !isTable(under, key)
+	}))
+	if answer != nil {
+		return answer
+	}
+	for _, s := range guide {
+		if strings.Contains(" "+plainWords(s.heading)+" ", " "+plainWords(word)+" ") {
+			answer = apart(answer, s.whole())
+		}
+	}
+	return answer
+}
+
+// apart puts a blank line between two parts of an answer.
+func apart(before, part []string) []string {
+	if len(before) > 0 && len(part) > 0 {
+		before = append(before, "")
+	}
+	return append(before, part...)
+}
+
+// rowsOf is what sections say of some keys, which may stand under some tables of the file.
+func rowsOf(guide []guideSection, wanted func(under, key string) bool) []string {
+	var answer []string
+	for _, s := range guide {
+		for _, k := range s.keys {
+			rows := slices.DeleteFunc(slices.Clone(k.rows), func(row guideRow) bool {
+				return !slices.ContainsFunc(row.keys, func(key string) bool { return wanted(k.under, key) })
+			})
+			if len(rows) > 0 {
+				answer = apart(answer, k.lines(s.heading, rows))
+			}
+		}
+	}
+	return answer
+}
+
+// placeOf takes apart what messages call a place, "piece.front.tuck.yoke.first": its table, as
+// source calls it, and the key in it, "" where the whole of the table is meant.
+func placeOf(word string) (table, key string, isPlace bool) {
+	if !strings.Contains(word, ".") {
+		return "", "", false
+	}
+	if table, known := source.TableNamed(word); known {
+		return table, "", true
+	}
+	key = fault.Place{Key: word}.Last()
+	table, known := source.TableNamed(strings.TrimSuffix(strings.TrimSuffix(word, key), "."))
+	return table, key, known
+}
+
+// isTable reports whether a key of a table of the file is a table itself, as edge is in a piece.
+func isTable(under, key string) bool {
+	at := fault.Place{Key: under}.Under(key)
+	_, alone := source.TableNamed(at.Key)
+	_, named := source.TableNamed(at.Under("NAME").Key)
+	return alone || named
+}
+
+// kindOf is the word for a kind of table: "tuck" of "piece.NAME.tuck.NAME"; "" of the top of the
+// file.
+func kindOf(table string) string {
+	return fault.Place{Key: strings.TrimSuffix(table, ".NAME")}.Last()
+}
+
+// kinds are the words for the tables of the file whose keys a section explains.
+func (s guideSection) kinds() []string {
+	var all []string
+	for _, k := range s.keys {
+		if kind := kindOf(k.under); kind != "" && !slices.Contains(all, kind) {
+			all = append(all, kind)
+		}
+	}
+	return all
+}
+
+// alike tells words that are the same as this one, but for capitals and for one or several.
+func alike(word string) func(string) bool {
+	word = plainWords(word)
+	return func(other string) bool { return other != "" && plainWords(other) == word }
+}
+
+// plainWords are the words of a text without capitals, signs and the s of several.
+func plainWords(text string) string {
+	words := strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	for i, word := range words {
+		if len(word) > 2 {
+			words[i] = strings.TrimSuffix(word, "s")
+		}
+	}
+	return strings.Join(words, " ")
+}

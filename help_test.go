@@ -1,0 +1,181 @@
+package main
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"tuckmark/marking/source"
+)
+
+// guideSays are the keys that the guide has a row for under a table of the file.
+func guideSays(under string) []string {
+	var keys []string
+	for _, s := range readGuide() {
+		s.keys = slices.DeleteFunc(s.keys, func(k guideKeys) bool { return k.under != under })
+		keys = append(keys, s.keyNames()...)
+	}
+	return keys
+}
+
+// The guide says something of every key that a table of the file may have, and of none that it
+// may not have.
+func TestGuideHasEveryKey(t *testing.T) {
+	known := map[string][]string{}
+	for _, table := range source.Tables() {
+		known[table.Name] = append(known[table.Name], table.Keys...)
+	}
+	for name, keys := range known {
+		slices.Sort(keys)
+		said := guideSays(name)
+		slices.Sort(said)
+		assert.Equal(t, slices.Compact(keys), slices.Compact(said), "keys of [%s], and those that the guide has rows for", name)
+	}
+}
+
+// Pleats of two kinds have one name in the file and different keys: each kind has a table of its
+// own in the guide.
+func TestGuideTellsPleatsApart(t *testing.T) {
+	var said [][]string
+	for _, s := range readGuide() {
+		for _, k := range s.keys {
+			if k.under != "piece.NAME.pleat.NAME" {
+				continue
+			}
+			var keys []string
+			for _, row := range k.rows {
+				keys = append(keys, row.keys...)
+			}
+			slices.Sort(keys)
+			said = append(said, keys)
+		}
+	}
+	for _, table := range source.Tables() {
+		if table.Name == "piece.NAME.pleat.NAME" {
+			slices.Sort(table.Keys)
+			assert.Contains(t, said, table.Keys)
+		}
+	}
+	assert.Len(t, said, 2)
+}
+
+// Each row says something, and help finds each key and the kind of each table.
+func TestHelpAnswersEveryWord(t *testing.T) {
+	guide := readGuide()
+	for _, table := range source.Tables() {
+		if kind := kindOf(table.Name); kind != "" {
+			assert.NotEmpty(t, answerOf(guide, kind), kind)
+		}
+		for _, key := range table.Keys {
+			answer := strings.Join(answerOf(guide, key), "\n")
+			assert.Contains(t, answer, key)
+		}
+	}
+	for _, s := range guide {
+		assert.NotEmpty(t, answerOf(guide, s.heading), s.heading)
+		for _, k := range s.keys {
+			for _, row := range k.rows {
+				assert.NotEmpty(t, row.keys, "a row of %s, %s", s.heading, k.shown)
+				assert.NotEmpty(t, row.says, "%q of %s", row.keys, s.heading)
+			}
+		}
+	}
+}
+
+// No line that help prints of the guide is wider than a screen.
+func TestHelpIsAsWideAsAScreen(t *testing.T) {
+	guide := readGuide()
+	for _, s := range guide {
+		for _, line := range s.whole() {
+			// Only an example may be wider, which is told where it stands.
+			if !strings.HasPrefix(line, exampleIndent) {
+				assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, "%s: %s", s.heading, line)
+			}
+		}
+	}
+	for _, line := range wordsOf(guide) {
+		assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, line)
+	}
+}
+
+// Markdown is printed as plain text: without links, stresses and pictures, examples as they are.
+func TestPageAsText(t *testing.T) {
+	sections := readPage([]byte(strings.Join([]string{
+		"What stands above all headings is no section.",
+		"# Hems and *allowances*",
+		"See [the **first** one](#tucks), and `turn` too; a length of 3 1/8 in stays whole, as far as the line goes on.",
+		"",
+		"![a picture](x.png)",
+		"",
+		"```toml",
+		"[piece.front]  # [no link](here)",
+		"```",
+		"",
+		"- one",
+		"  and more",
+		"- two",
+		"",
+		"3. three",
+		"4. four",
+		"",
+		"| under `[piece.front.edge.hem]` | what it says |",
+		"|---|---|",
+		"| `hem`, `turn` | how *deep*: see [lengths](#lengths) |",
+		"| `a-very-long-key-that-is-one` | by itself |",
+		"",
+		"| no key | at all |",
+		"|---|---|",
+		"| `one` | two |",
+	}, "\n")))
+	require.Len(t, sections, 1)
+	assert.Equal(t, strings.TrimPrefix(`
+Hems and allowances
+-------------------
+
+See the first one, and `+"`turn`"+` too; a length of 3 1/8 in stays whole, as far as
+the line goes on.
+
+    [piece.front]  # [no link](here)
+
+- one and more
+- two
+
+3. three
+4. four
+
+under [piece.front.edge.hem]:
+  hem, turn  how deep: see lengths
+  a-very-long-key-that-is-one
+             by itself
+
+no key:
+  one  two`, "\n"), strings.Join(sections[0].whole(), "\n"))
+	require.Len(t, sections[0].keys, 1)
+	assert.Equal(t, "piece.NAME.edge.NAME", sections[0].keys[0].under)
+	assert.Equal(t, []guideRow{{[]string{"hem", "turn"}, "how deep: see lengths"}, {[]string{"a-very-long-key-that-is-one"}, "by itself"}}, sections[0].keys[0].rows)
+}
+
+// Whatever is asked, help answers it or says that it does not know it.
+func TestHelpOfAnyWord(t *testing.T) {
+	words := rapid.OneOf(rapid.String(), rapid.StringMatching(`[a-z."\[\]# -]{0,30}`), rapid.SampledFrom([]string{"", ".", "..", `"`, `piece."`, "piece.", "view.a.piece.b", "[", "]]", "-", "\x00", "tuck.", ".tuck"}))
+	rapid.Check(t, func(t *rapid.T) {
+		word := words.Draw(t, "word")
+		var out, errs bytes.Buffer
+		switch status := run([]string{"tuckmark", "help", "--", word}, &out, &errs); status {
+		case statusDone:
+			assert.NotEmpty(t, out.String())
+			assert.Empty(t, errs.String())
+		case statusUsage:
+			assert.Empty(t, out.String())
+			assert.NotEmpty(t, errs.String())
+		default:
+			t.Fatalf("status %d", status)
+		}
+	})
+}
