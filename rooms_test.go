@@ -42,7 +42,7 @@ marking:             marking/fault marking/wording marking/source marking/piece 
 marking/sketch:      marking/plane; pgregory.net/rapid
 marking/sketch/made: marking/plane marking/fault marking/length marking/source marking/piece marking/garment marking/sketch; github.com/stretchr/testify/require
 pdfout/paper:        marking/plane marking/fault marking/wording marking/length
-pdfout/ink:          marking/plane marking/fault marking/mark pdfout/paper; github.com/go-pdf/fpdf golang.org/x/image/font golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/goregular golang.org/x/image/font/sfnt golang.org/x/image/math/fixed
+pdfout/ink:          marking/plane marking/fault marking/mark pdfout/paper; codeberg.org/go-pdf/fpdf golang.org/x/image/font golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/goregular golang.org/x/image/font/sfnt golang.org/x/image/math/fixed
 pdfout/text:         marking/plane marking/wording marking/length pdfout/ink
 pdfout/arrange:      marking/plane marking/length marking/mark pdfout/paper pdfout/ink pdfout/text
 pdfout/report:       marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange

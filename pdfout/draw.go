@@ -46,7 +46,7 @@ type document interface {
 	Finish(io.Writer) error
 }
 
-func onPDF(b *Book) document { return ink.NewPDF(b.paper, b.fullTitle(), b.roles) }
+func onPDF(b *Book) document { return ink.NewPDF(b.paper, b.fullTitle(), b.roles, b.chapters()) }
 
 func onSVG(b *Book) document { return ink.NewSVG(b.fullTitle()) }
 

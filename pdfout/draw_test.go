@@ -171,7 +171,7 @@ func TestLayersAndPreferences(t *testing.T) {
 	// ISO 32000-1, 12.2, table 150 (from memory).
 	catalogue := d.Root()
 	assert.Equal(t, "None", catalogue.Key("ViewerPreferences").Key("PrintScaling").Name())
-	assert.Equal(t, "en", catalogue.Key("Lang").RawString())
+	assert.Equal(t, "en-GB", catalogue.Key("Lang").RawString())
 }
 
 func TestSameInputSameBytes(t *testing.T) {
@@ -187,7 +187,7 @@ func TestSameInputSameBytes(t *testing.T) {
 			_, err = Draw(&two, set, p)
 			require.NoError(t, err)
 			assert.True(t, bytes.Equal(one.Bytes(), two.Bytes()))
-			assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.6\n"))
+			assert.True(t, strings.HasPrefix(one.String(), "%PDF-1.7\n"))
 		})
 	}
 }

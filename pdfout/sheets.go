@@ -65,6 +65,32 @@ func (b *Book) Pages() []PagePlan {
 	return all
 }
 
+// chapters are what a reader of the book turns to: what goes in front, the figures, and each piece
+// where it begins. A single page has none.
+func (b *Book) chapters() []ink.Chapter {
+	if b.pages == 1 {
+		return nil
+	}
+	var all []ink.Chapter
+	for i, p := range b.Pages()[:len(b.front)+len(b.figures)] {
+		if i == 0 || all[len(all)-1].Title != p.Title {
+			all = append(all, ink.Chapter{Title: p.Title, Page: p.Number})
+		}
+	}
+	for _, s := range b.printed() {
+		begun := map[string]bool{}
+		for k := range s.Cells {
+			for _, piece := range s.page(k).onPage() {
+				if !begun[piece.Key] {
+					begun[piece.Key] = true
+					all = append(all, ink.Chapter{Title: piece.Name, Page: s.first + k})
+				}
+			}
+		}
+	}
+	return all
+}
+
 // Sheets are the sheets of the book, in the order of their pages: forms as well, but for those
 // that are panels on a large page.
 func (b *Book) Sheets() []SheetPlan {

@@ -3,6 +3,7 @@ package pdfout
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -230,4 +231,30 @@ func TestPagesAreTold(t *testing.T) {
 	single := planned(t, sets.Few(), seen.Paper(t, "single"))
 	assert.Len(t, single.Pages(), 1)
 	assert.Equal(t, single.Pages()[0].Size, single.sheets[0].Paper.Size())
+}
+
+// A reader turns to what goes in front, to the figures, and to each piece where it begins.
+func TestChapters(t *testing.T) {
+	for _, name := range []string{"a bodice front", "fifty small pieces", "round skirt", "figures"} {
+		set := sets.All()[name]
+		t.Run(name, func(t *testing.T) {
+			d, summary := drawn(t, set, "letter")
+			var titles []string
+			last := 0
+			for _, c := range d.Contents {
+				assert.GreaterOrEqual(t, c.Page, last, "%s stands in the order of pages", c.Title)
+				if c.Page > summary.Front {
+					assert.Contains(t, strings.Join(d.Pages[c.Page-1].Words(), " "), c.Title)
+				}
+				last = c.Page
+				titles = append(titles, c.Title)
+			}
+			assert.Equal(t, "First page", titles[0])
+			for _, piece := range set.Pieces {
+				assert.Contains(t, titles, piece.Name)
+			}
+		})
+	}
+	d, _ := drawn(t, sets.Few(), "single")
+	assert.Empty(t, d.Contents, "a single page needs none")
 }

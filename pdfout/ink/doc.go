@@ -19,6 +19,8 @@
 //	font.go     the two fonts, and what they have a letter for
 //	fraction.go fractions in a text, built of small figures
 //	pdf.go      a Canvas that is a PDF; it alone touches the library
+//	pdffile.go  what the file says round its pages, for which the library has no call
+//	pdfobjects.go  a PDF taken apart, and put together anew
 //	svg.go      a Canvas that is an SVG, for a file
 //	svgmarks.go   the lines of the pieces in it, and what they are called
 //	picture.go  a Canvas that is SVG elements, for the page of a browser

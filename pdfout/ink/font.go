@@ -32,6 +32,7 @@ const (
 // face is a cut of the family, read.
 type face struct {
 	name string // as the PDF's writer knows it: "" or "B"
+	full string // as the font calls itself
 	data []byte
 	font *sfnt.Font
 	// usual are the letters of most texts, looked up once: setting text asks for them over
@@ -51,17 +52,17 @@ const usualLetters = 0x180
 
 // faces are those of the weights, read when first asked for.
 var faces = sync.OnceValue(func() [2]*face {
-	return [...]*face{Regular: readFace("", goregular.TTF), Bold: readFace("B", gobold.TTF)}
+	return [...]*face{Regular: readFace("", "GoRegular", goregular.TTF), Bold: readFace("B", "Go-Bold", gobold.TTF)}
 })
 
 // readFace reads an embedded font.
-func readFace(name string, ttf []byte) *face {
+func readFace(name, full string, ttf []byte) *face {
 	read, err := sfnt.Parse(ttf)
 	if err != nil {
 		// The font is part of the program, and so not at a maker's mercy.
-		panic("the embedded font " + name + " cannot be read: " + err.Error())
+		panic("the embedded font " + full + " cannot be read: " + err.Error())
 	}
-	f := &face{name: name, data: ttf, font: read}
+	f := &face{name: name, full: full, data: ttf, font: read}
 	var buf sfnt.Buffer
 	for r := range f.usual {
 		f.usual[r] = f.lookUp(rune(r), &buf)

@@ -2,7 +2,6 @@ package ink
 
 import (
 	"bytes"
-	"errors"
 	"fmt"
 	"io"
 	"math"
@@ -10,7 +9,7 @@ import (
 	"time"
 	"unicode/utf16"
 
-	"github.com/go-pdf/fpdf"
+	"codeberg.org/go-pdf/fpdf"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -32,14 +31,31 @@ type PDF struct {
 	height float64 // of the page, in units
 	buf    []byte  // what is not yet in the page
 	layers map[mark.Role]int
-	origin plane.Point // where (0, 0) falls on the page, in mm
-	scale  float64     // mm on the page to a mm drawn
+	begins map[int][]string // what begins on a page, by its number
+	rows   [256]bool        // of Unicode, of 256 letters each: those that the texts are of
+	origin plane.Point      // where (0, 0) falls on the page, in mm
+	scale  float64          // mm on the page to a mm drawn
 }
 
 var _ Canvas = (*PDF)(nil)
 
-// NewPDF begins a PDF with one layer (ISO 32000-1, 8.11) for each role.
-func NewPDF(on paper.Paper, title string, roles []mark.Role) *PDF {
+const (
+	// language is the one that all words of the program are in; what a maker writes may be in
+	// another.
+	language = "en-GB"
+	// family is what the library knows the fonts by.
+	family = "go"
+)
+
+// Chapter is what a reader of a PDF finds in its contents, and turns to.
+type Chapter struct {
+	Title string
+	Page  int // that it begins on, from 1
+}
+
+// NewPDF begins a PDF with one layer (ISO 32000-1, 8.11) for each role, and with chapters in the
+// order of their pages; one whose page is not drawn is left out.
+func NewPDF(on paper.Paper, title string, roles []mark.Role, chapters []Chapter) *PDF {
 	lib := fpdf.NewCustom(&fpdf.InitType{
 		UnitStr: "pt",
 		Size:    fpdf.SizeType{Wd: on.Width / paper.Pt, Ht: on.Height / paper.Pt},
@@ -50,14 +66,22 @@ func NewPDF(on paper.Paper, title string, roles []mark.Role) *PDF {
 	lib.SetCreationDate(time.Unix(0, 0).UTC())
 	lib.SetModificationDate(time.Unix(0, 0).UTC())
 	lib.SetTitle(title, true)
-	lib.SetCreator("tuckmark", true)
-	lib.SetLang("en")
+	lib.SetSubject(howToPrint, true)
+	lib.SetCreator(producer, true)
+	lib.SetProducer(producer, true)
+	lib.SetXmpMetadata(metadata(title))
+	lib.SetLang(language)
+	lib.SetCompression(false) // completed does it
 	lib.SetMargins(0, 0, 0)
 	lib.SetAutoPageBreak(false, 0)
 	for _, f := range faces() {
-		lib.AddUTF8FontFromBytes("go", f.name, f.data)
+		lib.AddUTF8FontFromBytes(family, f.name, f.data)
 	}
-	pdf := &PDF{lib: lib, layers: map[mark.Role]int{}, scale: 1}
+	lib.SetFont(family, "", LeastType) // it writes the titles of chapters as it writes the font's letters
+	pdf := &PDF{lib: lib, layers: map[mark.Role]int{}, begins: map[int][]string{}, scale: 1}
+	for _, c := range chapters {
+		pdf.begins[c.Page] = append(pdf.begins[c.Page], c.Title)
+	}
 	for _, role := range roles {
 		pdf.layers[role] = lib.AddLayer(role.String(), true)
 	}
@@ -70,6 +94,10 @@ func (pdf *PDF) NewPage(on paper.Paper) {
 	pdf.flush()
 	media, printed := fpdf.SizeType{Wd: on.Width / paper.Pt, Ht: on.Height / paper.Pt}, on.Printed.OrTrue()
 	pdf.lib.AddPageFormat("P", media)
+	pdf.lib.SetPageBox("trim", 0, 0, media.Wd, media.Ht) // nothing is cut off a page before it is used
+	for _, title := range pdf.begins[pdf.lib.PageNo()] {
+		pdf.lib.Bookmark(title, 0, 0)
+	}
 	pdf.height = media.Ht
 	pdf.Place(plane.Point{}, 1)
 	if !printed.IsTrue() {
@@ -259,8 +287,11 @@ func (pdf *PDF) Text(at, u plane.Point, s Style, text string) {
 	pdf.at(at)
 	pdf.do("cm")
 	pdf.flush()
+	for _, r := range text {
+		pdf.rows[r>>8] = true
+	}
 	cut := faces()[s.Weight]
-	pdf.lib.SetFont("go", cut.name, s.Size)
+	pdf.lib.SetFont(family, cut.name, s.Size)
 	if parts, _ := cut.partsOf(text); len(parts) == 1 {
 		pdf.lib.Text(0, pdf.height, text)
 	} else {
@@ -279,7 +310,10 @@ func (pdf *PDF) writeParts(parts []part, s Style, text string) {
 	pdf.do(">>> BDC")
 	pdf.flush()
 	for _, p := range parts {
-		pdf.lib.SetFont("go", faces()[s.Weight].name, s.Size*p.size)
+		for _, r := range p.text {
+			pdf.rows[r>>8] = true
+		}
+		pdf.lib.SetFont(family, faces()[s.Weight].name, s.Size*p.size)
 		pdf.lib.Text(s.Size*p.right, pdf.height-s.Size*p.up, p.text)
 	}
 	pdf.do("EMC")
@@ -310,38 +344,10 @@ func (pdf *PDF) Finish(w io.Writer) error {
 	if err := pdf.lib.Output(&out); err != nil {
 		return fmt.Errorf("the pdf could not be made: %w", err)
 	}
-	whole, err := withoutScaling(out.Bytes())
+	whole, err := completed(out.Bytes(), len(pdf.layers) > 0, pdf.rows)
 	if err != nil {
 		return err
 	}
 	_, err = w.Write(whole)
 	return err
-}
-
-// withoutScaling asks whoever prints the PDF to leave its size alone: it adds
-// the viewer preference PrintScaling (ISO 32000-1, 12.2, table 150), for
-// which the library has no call. The preference is from PDF 1.6, so the
-// header must say so. The catalogue is the last object before the table of
-// cross-references: nothing but that table moves, and only startxref says
-// where it is.
-func withoutScaling(data []byte) ([]byte, error) {
-	const (
-		oldHeader, newHeader = "%PDF-1.5", "%PDF-1.6"
-		catalogueEnd         = ">>\nendobj\nxref\n"
-		startMark            = "startxref\n"
-		preference           = "/ViewerPreferences <</PrintScaling /None>>\n"
-	)
-	end := bytes.LastIndex(data, []byte(catalogueEnd))
-	start := bytes.LastIndex(data, []byte(startMark))
-	if !bytes.HasPrefix(data, []byte(oldHeader)) || end < 0 || start < end {
-		return nil, errors.New("the pdf is not laid out as expected")
-	}
-	table := end + len(catalogueEnd) - len("xref\n")
-	var out bytes.Buffer
-	out.WriteString(newHeader)
-	out.Write(data[len(oldHeader):end])
-	out.WriteString(preference)
-	out.Write(data[end : start+len(startMark)])
-	fmt.Fprintf(&out, "%d\n%%%%EOF\n", table+len(preference))
-	return out.Bytes(), nil
 }

@@ -7,5 +7,6 @@
 //	stitched_test.go  pages laid together against one single page
 //	printout_test.go  a set as it was printed
 //	centre_test.go    the middles of marks that are measured to
+//	press_test.go     what a print shop looks at, and what is read aloud
 //	raster_test.go    renderers, and what a dot of a page may belong to
 package proof

@@ -2,6 +2,7 @@ package seen
 
 import (
 	"bytes"
+	"strings"
 	"unicode/utf16"
 
 	"github.com/stretchr/testify/require"
@@ -18,11 +19,18 @@ import (
 
 // Document is a whole PDF.
 type Document struct {
-	Layers []string // in their order
-	Pages  []Page
-	root   pdf.Value
+	Layers   []string  // in their order
+	Contents []Chapter // in theirs
+	Pages    []Page
+	root     pdf.Value
 	// joined keeps what JoinUp found, by the first page of each sheet.
 	joined map[int]joined
+}
+
+// Chapter is what the contents of a PDF turn to.
+type Chapter struct {
+	Title string
+	Page  int // that it leads to, from 1
 }
 
 // Root is the catalogue of the PDF.
@@ -47,11 +55,23 @@ func Read(t require.TestingT, data []byte, printed paper.Scale) Document {
 		d.Pages = append(d.Pages, readPage(t, pdf.Page{V: pages.Key("Kids").Index(n)}, printed.OrTrue(), first))
 	}
 	require.Equal(t, int64(len(d.Pages)), pages.Key("Count").Int64())
+	for item := d.root.Key("Outlines").Key("First"); !item.IsNull(); item = item.Key("Next") {
+		c := Chapter{Title: item.Key("Title").Text()}
+		for n := range d.Pages {
+			// What a page is written as names what is on it, which no other has.
+			if pages.Key("Kids").Index(n).String() == item.Key("Dest").Index(0).String() {
+				c.Page = n + 1
+			}
+		}
+		require.NotZero(t, c.Page, "the page of %s", c.Title)
+		d.Contents = append(d.Contents, c)
+	}
 	return d
 }
 
-// boldFont is what the PDF calls its bold font.
-const boldFont = "utf8goB"
+// isBold reports whether what the PDF calls a font is its bold one: six letters for the choice of
+// letters stand before it.
+func isBold(font string) bool { return strings.HasSuffix(font, "+Go-Bold") }
 
 // state is what q keeps and Q brings back.
 type state struct {
@@ -210,7 +230,7 @@ func (r *reader) write(op string, args []pdf.Value) bool {
 	switch op {
 	case "BDC":
 		if args[0].Name() == "Span" {
-			r.span = &Text{Text: args[1].Key("ActualText").Text(), At: r.now.place(0, 0), U: r.direction(), Size: r.size, Bold: r.font == boldFont, Layer: r.layer, Colour: r.now.path.Fill}
+			r.span = &Text{Text: args[1].Key("ActualText").Text(), At: r.now.place(0, 0), U: r.direction(), Size: r.size, Bold: isBold(r.font), Layer: r.layer, Colour: r.now.path.Fill}
 			break
 		}
 		require.Equal(r.t, "OC", args[0].Name())
@@ -242,7 +262,7 @@ func (r *reader) write(op string, args []pdf.Value) bool {
 		}
 		r.page.Texts = append(r.page.Texts, Text{
 			Text: string(utf16.Decode(letters)), At: r.now.place(r.textAt.X, r.textAt.Y), U: r.direction(),
-			Size: r.size, Bold: r.font == boldFont, Layer: r.layer, Colour: r.now.path.Fill,
+			Size: r.size, Bold: isBold(r.font), Layer: r.layer, Colour: r.now.path.Fill,
 		})
 	case "ET":
 	default:
