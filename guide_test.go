@@ -258,10 +258,7 @@ func TestFollowerMinds(t *testing.T) {
 // Every file, and every section, that a page links to is there.
 func TestGuideLinks(t *testing.T) {
 	for _, page := range guidePages(t) {
-		data, err := os.ReadFile(page)
-		require.NoError(t, err)
-		for _, part := range strings.Split(string(data), "](")[1:] {
-			target, _, _ := strings.Cut(part, ")")
+		for _, target := range linksOf(t, page) {
 			if strings.HasPrefix(target, "http") {
 				continue
 			}
@@ -275,6 +272,18 @@ func TestGuideLinks(t *testing.T) {
 			}
 		}
 	}
+}
+
+// linksOf are what a page links to, its pictures too.
+func linksOf(t *testing.T, page string) []string {
+	data, err := os.ReadFile(page)
+	require.NoError(t, err)
+	var all []string
+	for _, part := range strings.Split(string(data), "](")[1:] {
+		target, _, _ := strings.Cut(part, ")")
+		all = append(all, target)
+	}
+	return all
 }
 
 // sections are the headings of a page, as links name them: small letters, a hyphen for a space,

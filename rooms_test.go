@@ -47,6 +47,7 @@ pdfout/text:         marking/plane marking/wording marking/length pdfout/ink
 pdfout/arrange:      marking/plane marking/length marking/mark pdfout/paper pdfout/ink pdfout/text
 pdfout/report:       marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange
 pdfout/sample:       marking/plane marking/mark
+pdfout/likeness:; github.com/stretchr/testify/assert github.com/stretchr/testify/require
 pdfout/seen:         marking/plane marking/mark pdfout/paper pdfout/ink; github.com/stretchr/testify/require rsc.io/pdf
 pdfout:              marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange pdfout/report
 pdfout/serve:        marking/fault
@@ -110,7 +111,7 @@ func TestRoomsStandAboveWhatTheyImport(t *testing.T) {
 // forTests reports whether a room is there for the tests of others: what they draw, and
 // how they read what was drawn.
 func forTests(room string) bool {
-	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen", "pdfout/proof", "pdfout/sets", "pdfout/screen/browser"}, room)
+	return slices.Contains([]string{"marking/sketch", "marking/sketch/made", "pdfout/sample", "pdfout/seen", "pdfout/likeness", "pdfout/proof", "pdfout/sets", "pdfout/screen/browser"}, room)
 }
 
 // importsOfRooms returns what the files of every folder import, tests left out.

@@ -16,6 +16,6 @@
 //	shown_test.go     what is shown, against the other commands
 //	reach_test.go     by keys alone, aloud, in large letters, on a phone, without the script
 //	room_test.go      how much of the window the picture has
-//	gallery_test.go   the pictures of the page for the README
+//	gallery_test.go   the pictures of the page for the guide
 //	save_bench_test.go from a save to its picture
 package browser
