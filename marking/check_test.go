@@ -48,29 +48,29 @@ func TestRemarkOfAPieceWiderThanTheCloth(t *testing.T) {
 	}
 }
 
-// Whatever is read, checking it neither panics nor leaves a line that is no
-// line.
+// Whatever is read, checking it neither panics nor leaves a line that is no line. A text is
+// edited before it is read.
 func FuzzCheck(f *testing.F) {
 	for _, name := range []string{"pinafore.toml", "underwaist.toml", "nightgown.toml", "shirt.toml"} {
 		data, err := os.ReadFile(filepath.Join("..", "examples", name))
 		require.NoError(f, err)
-		f.Add(data)
+		f.Add(data, []byte(nil))
 	}
-	f.Add([]byte("allowance = 0.5\n" + sketch.Front(sketch.Box)))
-	f.Add([]byte("allowance = 0.375\n" + sketch.Front(sketch.Yoke())))
-	f.Add([]byte(sketch.Front(sketch.Pleated())))
-	f.Add([]byte("allowance = 0.375\n" + sketch.Front(sketch.Slope+sketch.Rows(`tuck yoke centre 1/8 6 3/8 | below = "neck"; length = 2; end = "stepped"; step = 0.25`,
-		`pleat fan centre 1/2 2 4 | kind = "box"`, `tuck grow hem 1/2 1 3`))))
+	f.Add([]byte("allowance = 0.5\n"+sketch.Front(sketch.Box)), []byte(nil))
+	f.Add([]byte("allowance = 0.375\n"+sketch.Front(sketch.Yoke())), []byte(nil))
+	f.Add([]byte(sketch.Front(sketch.Pleated())), []byte(nil))
+	f.Add([]byte("allowance = 0.375\n"+sketch.Front(sketch.Slope+sketch.Rows(`tuck yoke centre 1/8 6 3/8 | below = "neck"; length = 2; end = "stepped"; step = 0.25`,
+		`pleat fan centre 1/2 2 4 | kind = "box"`, `tuck grow hem 1/2 1 3`))), []byte(nil))
 	for _, seam := range []string{
 		sketch.Tops, sketch.Tops + "\nease = \"1/2\"\nwithin = 0", sketch.Tops + "\ngathered = true", `join = ["front.left", "front.left"]`,
 		`join = [["front.top", "front.left"], ["back.top", "back.right"]]`, `join = ["front.top", "back.b.c"]`,
 	} {
 		folds := sketch.Rows(`tuck a left 1/4 2 6 | below = "top"; length = 2`, `tuck b left 1/4 1 6 | below = "bottom"; length = 2`) +
 			"\n[pleat.p]\nedge = \"top\"\nfrom = \"left\"\nat = 1\ndepth = 0.5\ntoward = \"left\"\nlength = 2\n"
-		f.Add([]byte(sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10")+"\n---\n"+folds, "fold = \"bottom\"\n"+sketch.Inward45, seam)))
+		f.Add([]byte(sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("10")+"\n---\n"+folds, "fold = \"bottom\"\n"+sketch.Inward45, seam)), []byte(nil))
 	}
-	f.Fuzz(func(t *testing.T, data []byte) {
-		spec, err := source.Read("pinafore.toml", data, sketch.HasLetter)
+	f.Fuzz(func(t *testing.T, data, edits []byte) {
+		spec, err := source.Read("pinafore.toml", []byte(sketch.Edited(string(data), edits)), sketch.HasLetter)
 		if err != nil {
 			return
 		}

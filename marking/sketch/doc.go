@@ -28,5 +28,9 @@
 //	drafts.go   garments of random measures
 //	frock.go    a file with all that figures can tell
 //	picture.go  paths as a picture in text
+//	everykey.go small files that have every key between them
+//	values.go   the values and tables in the text of a file
+//	edited.go   that text, saying something otherwise
+//	odd.go      values that a maker hardly means
 //	points.go   points as text; distances and places, worked out plainly
 package sketch
