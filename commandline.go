@@ -18,6 +18,9 @@ import (
 
 // inOrder is a command line with the options of its command in front of the file.
 func inOrder(args []string, app *cli.App) []string {
+	if asksWords(args) {
+		return slices.DeleteFunc(slices.Clone(args), func(word string) bool { return word == "--" })
+	}
 	for at, word := range args {
 		if at == 0 || isOption(word) || word == "--" {
 			continue
@@ -135,10 +138,12 @@ func partedOutput(first string, words []string) string {
 
 const commandsHint = "`tuckmark start FILE.toml` begins a file, `tuckmark look FILE.toml` shows it, `tuckmark sheet FILE.toml` makes its sheets; `tuckmark --help` shows every command"
 
-// noCommand answers a command line that has no command, or none we know.
+// noCommand answers a command line that has no command, or none we know; --version is one.
 func noCommand(c *cli.Context) error {
 	word := c.Args().First()
 	switch {
+	case c.Bool(versionName):
+		return sayVersion(c.App.Writer)
 	case word == "":
 		return misuse("no command was given", commandsHint)
 	case strings.EqualFold(filepath.Ext(word), ".toml"):
@@ -146,7 +151,7 @@ func noCommand(c *cli.Context) error {
 			fmt.Sprintf("say what to do with the file: `tuckmark look %[1]s` shows the pieces, `tuckmark sheet %[1]s` makes the sheets, `tuckmark figures %[1]s` prints the numbers", fileInShell(word)))
 	}
 	hint := commandsHint
-	var names []string
+	names := []string{"--" + versionName}
 	for _, command := range c.App.Commands {
 		names = append(names, command.Name)
 	}

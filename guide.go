@@ -145,8 +145,8 @@ func (k guideKeys) lines(heading string, rows []guideRow) []string {
 	return tableLines(cells, guideWidth)
 }
 
-// wordsOf lists what help explains: the pages, and their sections with the keys that these have.
-func wordsOf(guide []guideSection) []string {
+// explained lists what help explains: the pages, and their sections with the keys that these have.
+func explained(guide []guideSection) []string {
 	var lines []string
 	for _, s := range guide {
 		if s.depth == 1 {

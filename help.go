@@ -32,7 +32,7 @@ func helpCommand() *cli.Command {
 				if err := cli.ShowAppHelp(c); err != nil {
 					return err
 				}
-				return say(c.App.Writer, wordsOf(readGuide()))
+				return say(c.App.Writer, explained(readGuide()))
 			}
 			if c.App.Command(word) != nil {
 				return cli.ShowCommandHelp(c, word)

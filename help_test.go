@@ -99,7 +99,7 @@ func TestHelpIsAsWideAsAScreen(t *testing.T) {
 			}
 		}
 	}
-	for _, line := range wordsOf(guide) {
+	for _, line := range explained(guide) {
 		assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, line)
 	}
 }

@@ -8,6 +8,8 @@
 //
 //	main.go         commands, and how a run ends
 //	commandline.go  what people type, and what is wrong with it
+//	version.go      what --version says
+//	completion.go   what a shell is told that completes a line; shells.go  its scripts
 //	fault.go        faults of the command line
 //	printing.go     paper and pieces: options that several commands share
 //	opened.go       a file that was read, as far as it is meant, and its paper
@@ -79,17 +81,19 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 			"Print the numbers: tuckmark figures pinafore.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
-		Writer:         stdout,
-		ErrWriter:      stderr,
-		OnUsageError:   misused,
-		ExitErrHandler: func(*cli.Context, error) {}, // run says it
-		Action:         noCommand,
-		Commands:       []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand(), helpCommand()},
-		Flags:          []cli.Flag{cli.HelpFlag}, // which the parser leaves out beside a command called help
+		Writer:               stdout,
+		ErrWriter:            stderr,
+		OnUsageError:         misused,
+		ExitErrHandler:       func(*cli.Context, error) {}, // run says it
+		Action:               noCommand,
+		Commands:             []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand(), completionCommand(), helpCommand()},
+		Flags:                []cli.Flag{versionFlag(), cli.HelpFlag}, // the parser leaves help out beside a command called so
+		EnableBashCompletion: true,
 	}
 	for _, command := range app.Commands {
 		command.UsageText = cmp.Or(command.UsageText, "tuckmark "+command.Name+" [options] FILE.toml")
 		command.OnUsageError = misused
+		command.BashComplete = completing(command)
 		command.HideHelpCommand = true // so that a file may be called help
 	}
 	withWordsHint(app)

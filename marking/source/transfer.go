@@ -27,6 +27,9 @@ var transferWords = [...]string{Trace: "trace", Template: "template", Mirror: "m
 // String gives the word that a file writes.
 func (t Transfer) String() string { return transferWords[t] }
 
+// TransferNames are the words of all ways, in their order.
+func TransferNames() []string { return slices.Clone(transferWords[:]) }
+
 // TransferChoices lists the words of all ways in a sentence: "trace, template or mirror".
 func TransferChoices() string { return wording.Listed(transferWords[:], "or") }
 
