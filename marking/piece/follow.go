@@ -85,10 +85,18 @@ func ledTo(e source.EdgeSpec, to plane.Point, open [2]bool) (led plane.Path, off
 	case !open[0] && !open[1]:
 		return nil, 0
 	}
-	if open[0] {
-		points = points.Reversed()
-		defer func() { led = led.Reversed() }()
+	if !open[0] {
+		return endingAt(points, e, to)
 	}
+	if led, off = endingAt(points.Reversed(), e, to); led != nil {
+		led = led.Reversed()
+	}
+	return led, off
+}
+
+// endingAt returns the points of an edge with its last end at a place, and how far that lay off
+// its course; nil where nothing is left of it.
+func endingAt(points plane.Path, e source.EdgeSpec, to plane.Point) (plane.Path, float64) {
 	course := points
 	switch {
 	case e.Centre.Given() && len(points) <= 3:

@@ -122,6 +122,13 @@ func TestNoEdgeFollowsOneThatEndsElsewhere(t *testing.T) {
 		"hint: let the edge that is drawn anew end on the one beside it, or where that points to, and it follows; or draw that one anew too")
 }
 
+// One that ends beyond the far end of the edge beside it leaves nothing of that edge, which does
+// not follow then.
+func TestNoEdgeFollowsBeyondItsFarEnd(t *testing.T) {
+	_, err := drawnAnew(t, "[piece.back.edge.neck]\npoints = [[0, 100], [80, 100]]")
+	assert.ErrorContains(t, err, `the outline is open between "neck" and "shoulder"`)
+}
+
 // Without an edge that is drawn anew nothing follows: a gap may be a slip.
 func TestAGapInAFileIsNotClosed(t *testing.T) {
 	spec, err := source.Read("f.toml", []byte(strings.Replace(bodice, "[[0, 100], [30", "[[0, 90], [30", 1)), sketch.HasLetter)
