@@ -158,7 +158,7 @@ func (c *oddCases) try(name, text string) {
 		told := holdFigures(held, o.pattern)
 		if is := sha256.Sum256(fmt.Append(told, sheet.Of(p))); !c.drawn[is] {
 			c.drawn[is] = true
-			holdPages(held, printing, o)
+			holdPages(held, text, printing, o)
 		}
 	}
 	if len(patterns) > 0 {

@@ -6,11 +6,14 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
+	"maps"
 	"reflect"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking"
 	"tuckmark/marking/fault"
@@ -38,52 +41,76 @@ import (
 // FuzzWholeWay takes a file, edited in some ways, to all that is made of it. What is asked of
 // the printer is told by bytes, each of which chooses one thing.
 func FuzzWholeWay(f *testing.F) {
-	for _, file := range examples(f) {
-		data, err := readFile(file)
-		require.NoError(f, err)
-		f.Add(data, []byte(nil), []byte(nil))
+	for i, text := range filesToEdit(f) {
+		n := byte(i)
+		f.Add([]byte(text), []byte{n, 0, n, n}, []byte{n, n, n, n, n})
 	}
-	nth := byte(0)
-	for _, text := range sketch.EveryKey() {
-		nth++
-		f.Add([]byte(text), []byte{nth, 0, nth, nth}, []byte{nth, nth, nth, nth, nth})
-	}
-	f.Add([]byte(sketch.Frock), []byte{6, 0, 20, 1}, []byte{1})
 	f.Fuzz(func(t *testing.T, data, edits, asked []byte) {
-		text := sketch.Edited(string(data), edits)
-		views := patternsOf(t, text)
-		if len(views) == 0 {
-			return
-		}
-		a := &asking{asked}
-		p, made := a.printing(t), a.choose(4)
-		whole := views[a.choose(len(views))]
-		o, err := p.take(whole, views)
-		if err != nil {
-			var f *fault.Fault
-			require.ErrorAs(t, err, &f)
-			holdWords(t, f)
-			return
-		}
-		holdSums(t, holdFigures(t, o.pattern), o.pattern.Unit)
-		holdFolded(t, o.pattern)
-		holdAsMade(t, text, whole.View)
-		if !isSmall(p.set(o)) {
-			return
-		}
-		switch made {
-		case 0:
-			holdPages(t, p, o)
-		case 1:
-			holdPDF(t, p.set(o), o.paper, asOften(t, text, whole.View, p))
-		case 2:
-			holdSVG(t, p.set(o))
-		case 3:
-			if cards := gauge.Of(o.pattern); len(cards) > 0 {
-				holdPDF(t, gaugeSet(o.pattern, cards), o.paper, nil)
-			}
-		}
+		goTheWholeWay(t, sketch.Edited(string(data), edits), asked)
 	})
+}
+
+// The same with other edits each time.
+func TestEditedFilesGoTheWholeWay(t *testing.T) {
+	files := filesToEdit(t)
+	some := func(t *rapid.T, least, most int, what string) []byte {
+		return rapid.SliceOfN(rapid.Byte(), least, most).Draw(t, what)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		text := sketch.Edited(rapid.SampledFrom(files).Draw(t, "file"), some(t, 4, 12, "edits"))
+		goTheWholeWay(t, text, some(t, 0, 11, "asked"))
+	})
+}
+
+// filesToEdit are the examples and the small files with every key.
+func filesToEdit(t testing.TB) []string {
+	files := []string{sketch.Frock}
+	for _, file := range examples(t) {
+		data, err := readFile(file)
+		require.NoError(t, err)
+		files = append(files, string(data))
+	}
+	small := sketch.EveryKey()
+	for _, name := range slices.Sorted(maps.Keys(small)) {
+		files = append(files, small[name])
+	}
+	return files
+}
+
+// goTheWholeWay takes a text to all that is made of it.
+func goTheWholeWay(t require.TestingT, text string, asked []byte) {
+	views := patternsOf(t, text)
+	if len(views) == 0 {
+		return
+	}
+	a := &asking{asked}
+	p, made := a.printing(t), a.choose(4)
+	whole := views[a.choose(len(views))]
+	o, err := p.take(whole, views)
+	if err != nil {
+		var f *fault.Fault
+		require.ErrorAs(t, err, &f)
+		holdWords(t, text, f)
+		return
+	}
+	holdSums(t, holdFigures(t, o.pattern), o.pattern.Unit)
+	holdFolded(t, o.pattern)
+	holdAsMade(t, text, whole.View)
+	if !isSmall(p.set(o)) {
+		return
+	}
+	switch made {
+	case 0:
+		holdPages(t, text, p, o)
+	case 1:
+		holdPDF(t, text, p.set(o), o.paper, asOften(t, text, whole.View, p))
+	case 2:
+		holdSVG(t, text, p.set(o))
+	case 3:
+		if cards := gauge.Of(o.pattern); len(cards) > 0 {
+			holdPDF(t, text, gaugeSet(o.pattern, cards), o.paper, nil)
+		}
+	}
 }
 
 // asking chooses by bytes; when there are none left it chooses the first of everything.
@@ -256,13 +283,13 @@ func asOften(t require.TestingT, text, view string, p printing) func(io.Writer) 
 }
 
 // holdPDF draws a set, and reads the PDF back. Where it is drawn again it has the same bytes.
-func holdPDF(t require.TestingT, set arrange.Set, on paper.Paper, again func(io.Writer) error) {
+func holdPDF(t require.TestingT, text string, set arrange.Set, on paper.Paper, again func(io.Writer) error) {
 	var pdf bytes.Buffer
 	summary, err := pdfout.Draw(&pdf, set, on)
 	if err != nil {
 		var f *fault.Fault
 		require.ErrorAs(t, err, &f)
-		holdWords(t, f)
+		holdWords(t, text, f)
 		return
 	}
 	require.Len(t, seen.Read(t, pdf.Bytes(), on.Printed).Pages, summary.Pages)
@@ -274,12 +301,12 @@ func holdPDF(t require.TestingT, set arrange.Set, on paper.Paper, again func(io.
 }
 
 // holdSVG draws a set as an SVG, and reads that.
-func holdSVG(t require.TestingT, set arrange.Set) {
+func holdSVG(t require.TestingT, text string, set arrange.Set) {
 	var svg bytes.Buffer
 	if _, err := pdfout.DrawSVG(&svg, set, seen.Paper(t, "single")); err != nil {
 		var f *fault.Fault
 		require.ErrorAs(t, err, &f)
-		holdWords(t, f)
+		holdWords(t, text, f)
 		return
 	}
 	require.NotRegexp(t, `[ ,"](NaN|[+-]?Inf)`, svg.String())
