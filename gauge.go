@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"io"
 	"slices"
 
@@ -62,8 +61,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if err != nil {
 		return err
 	}
-	// The gauges are made; that nobody listens is no failure.
-	fmt.Fprint(say, m.text())
+	sayDone(say, m.text())
 	return nil
 }
 

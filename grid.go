@@ -83,8 +83,7 @@ func makeGrid(say io.Writer, c *cli.Context, p printing) error {
 	if err != nil {
 		return err
 	}
-	// The grid is made; that nobody listens is no failure.
-	fmt.Fprint(say, m.text())
+	sayDone(say, m.text())
 	return nil
 }
 

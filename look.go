@@ -84,12 +84,16 @@ func look(say io.Writer, l *looking, port int, open func(address string) error) 
 	show()
 	go func() {
 		for range changed.Changes() {
-			if l.follow() {
-				show()
-			}
+			// Where that goes wrong the page stays, and the next save may go right.
+			orMishap(say, []string{program, "look", l.in}, func() int {
+				if l.follow() {
+					show()
+				}
+				return statusDone
+			})
 		}
 	}()
-	fmt.Fprintf(say, "%s is shown at %s\nwhenever it is saved, the picture follows; Ctrl-C ends it\n", l.in, server.Address())
+	fmt.Fprintf(say, "%s is shown at %s\nwhenever it is saved, the picture follows; Ctrl-C ends it\n", fault.FileName(l.in), server.Address())
 	go func() {
 		if open(server.Address()) != nil {
 			fmt.Fprintln(say, "no browser could be opened: type the address into one")

@@ -53,5 +53,5 @@ func (m made) text() string {
 		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
 		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
 	}
-	return fmt.Sprintf("%s: %s\n%s\n", m.out, what, how)
+	return fmt.Sprintf("%s: %s\n%s\n", fault.FileName(m.out), what, how)
 }

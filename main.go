@@ -11,6 +11,7 @@
 //	version.go      what --version says
 //	completion.go   what a shell is told that completes a line; shells.go  its scripts
 //	fault.go        faults of the command line
+//	mishap.go       faults of the program itself
 //	printing.go     paper and pieces: options that several commands share
 //	opened.go       a file that was read, as far as it is meant, and its paper
 //	measured.go     what was measured on a printed page: three more
@@ -34,7 +35,9 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"os/signal"
 	"runtime/debug"
+	"syscall"
 
 	"github.com/urfave/cli/v2"
 )
@@ -44,6 +47,8 @@ const (
 	statusDone  = 0
 	statusFault = 1 // a mistake in the file, or a file that cannot be read or written
 	statusUsage = 2 // a command line that is not understood
+	// statusMishap is a mistake in the program itself.
+	statusMishap = 3
 )
 
 // gcPercent lets twice as much be thrown away as is in use before what was thrown away is
@@ -53,11 +58,16 @@ const gcPercent = 200
 
 func main() {
 	debug.SetGCPercent(gcPercent)
+	signal.Ignore(syscall.SIGQUIT) // Ctrl-\ would print a trace
 	os.Exit(run(os.Args, os.Stdout, os.Stderr))
 }
 
 // run carries out one command line and returns the exit status.
 func run(args []string, stdout, stderr io.Writer) int {
+	return orMishap(stderr, args, func() int { return carryOut(args, stdout, stderr) })
+}
+
+func carryOut(args []string, stdout, stderr io.Writer) int {
 	app := newApp(stdout, stderr)
 	err := helpMisused(app.Run(inOrder(args, app)))
 	if err == nil {

@@ -3,8 +3,10 @@ package main
 import (
 	"io"
 	"os"
+	"os/signal"
 	"path/filepath"
 	"slices"
+	"syscall"
 
 	"tuckmark/marking/fault"
 	"tuckmark/pdfout/save"
@@ -30,7 +32,7 @@ type output struct {
 func outputTo(out string, in ...string) (output, error) {
 	switch {
 	case isFolder(out):
-		return output{}, fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+filepath.Join(out, "sheets.pdf"))
+		return output{}, fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+fileInShell(filepath.Join(out, "sheets.pdf")))
 	case slices.ContainsFunc(in, func(in string) bool { return same(in, out) }):
 		return output{}, fileFault(out, "this would write the sheets over what they are made from", "give -o another name, that ends in .pdf or .svg")
 	case formatOf(out) == noFormat:
@@ -45,6 +47,12 @@ func same(a, b string) bool {
 	ia, errA := os.Stat(a)
 	ib, errB := os.Stat(b)
 	return errA == nil && errB == nil && os.SameFile(ia, ib)
+}
+
+// sayDone says what was made. It is made, and that nobody listens any more is no failure.
+func sayDone(w io.Writer, text string) {
+	signal.Ignore(syscall.SIGPIPE) // which would end the program as if it had failed
+	io.WriteString(w, text)
 }
 
 // writeOut writes what was asked for, such as "the figures", to the screen, or to where it

@@ -8,6 +8,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
+	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
@@ -153,6 +154,9 @@ func inShell(value string) string {
 		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune("./_,:+%@-", r)
 	}
 	switch {
+	case fault.FileName(value) != value: // what cannot be typed is spelled out
+		spelled := strconv.Quote(value)
+		return "$'" + strings.NewReplacer("'", `\'`, `\"`, `"`).Replace(spelled[1:len(spelled)-1]) + "'"
 	case value != "" && strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) < 0:
 		return value
 	case !strings.ContainsAny(value, "\"$`\\!"):

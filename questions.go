@@ -6,6 +6,7 @@ import (
 	"io"
 	"strings"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
 	"tuckmark/marking/start"
 	"tuckmark/pdfout/ink"
@@ -60,7 +61,7 @@ func (q question) answer(a *start.Answers, said string) error {
 
 // askAnswers asks for all that makes the file out.
 func askAnswers(from io.Reader, say io.Writer, out string, a *start.Answers) error {
-	fmt.Fprintf(say, "A few questions for %s. Enter takes what stands in brackets.\n", out)
+	fmt.Fprintf(say, "A few questions for %s. Enter takes what stands in brackets.\n", fault.FileName(out))
 	lines := bufio.NewReader(from)
 	for _, one := range questions(*a) {
 		for {

@@ -121,7 +121,7 @@ type answer struct {
 
 // text is the answer.
 func (a answer) text() string {
-	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", a.file, a.verdict.Printed,
+	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", fault.FileName(a.file), a.verdict.Printed,
 		a.reading.Across.Text, a.reading.Across.Whole, a.reading.Down.Text, a.reading.Down.Whole)}
 	if a.verdict.Off != 0 {
 		lines = append(lines, a.worst())

@@ -73,26 +73,32 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 	if err != nil {
 		return err
 	}
-	// The sheets are made; that nobody listens is no failure.
+	text := p.remarked(in, pattern) + m.text()
+	if which == allPages {
+		for _, line := range sheet.SampleLines(pattern) {
+			text += fmt.Sprintf("once the sample is sewn, write %s\n", line)
+		}
+	}
+	sayDone(say, text)
+	return nil
+}
+
+// remarked is what is to be known of a pattern whose sheets are made.
+func (p printing) remarked(in string, pattern *garment.Pattern) string {
+	var lines strings.Builder
 	if p.view == "" && len(pattern.Views) > 0 {
-		fmt.Fprintf(say, "this is the file as it stands; its views are %s: `%s` makes that one\n",
+		fmt.Fprintf(&lines, "this is the file as it stands; its views are %s: `%s` makes that one\n",
 			strings.Join(pattern.Views, ", "), p.again(in, "--view "+inShell(pattern.Views[0])))
 	}
 	for _, remark := range pattern.Remarks {
-		fmt.Fprintf(say, "note: %s\n", remark)
+		fmt.Fprintf(&lines, "note: %s\n", remark)
 	}
 	for _, piece := range pattern.Pieces {
 		if piece.Block != nil {
-			fmt.Fprintf(say, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
+			fmt.Fprintf(&lines, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
 		}
 	}
-	fmt.Fprint(say, m.text())
-	if which == allPages {
-		for _, line := range sheet.SampleLines(pattern) {
-			fmt.Fprintf(say, "once the sample is sewn, write %s\n", line)
-		}
-	}
-	return nil
+	return lines.String()
 }
 
 // newSet is what is drawn of the pieces of a pattern.

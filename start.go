@@ -54,7 +54,7 @@ func startCommand() *cli.Command {
 			case err != nil:
 				return err
 			}
-			fmt.Fprint(c.App.Writer, started(out, a)) // it is made; that nobody listens is no failure
+			sayDone(c.App.Writer, started(out, a))
 			return nil
 		},
 	}
@@ -140,7 +140,7 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 
 // started says what was made, and how to go on.
 func started(out string, a start.Answers) string {
-	text := fmt.Sprintf("%s: %s, for %s\n", out, told(a.Pieces), a.Size)
+	text := fmt.Sprintf("%s: %s, for %s\n", fault.FileName(out), told(a.Pieces), a.Size)
 	if otherwise := start.Otherwise(a); otherwise != "" {
 		text += otherwise + "\n"
 	}

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"regexp"
 	"strconv"
+	"strings"
+	"unicode/utf8"
 )
 
 // Rules of this file: a place is the file, the line, and the dotted key, which can be
@@ -58,12 +60,21 @@ func (p Place) On(line int) Place {
 	return p
 }
 
+// FileName is the name of a file as it is said: as it is, and in quotes, spelled out, where
+// something in it cannot be seen or would be taken by the terminal for an order.
+func FileName(name string) string {
+	if strings.IndexFunc(name, func(c rune) bool { return !strconv.IsPrint(c) || c == utf8.RuneError }) < 0 {
+		return name
+	}
+	return strconv.Quote(name)
+}
+
 // InFile is the file and the line, as far as they are known: "pinafore.toml:31".
 func (p Place) InFile() string {
 	if p.File == "" || p.Line == 0 {
-		return p.File
+		return FileName(p.File)
 	}
-	return fmt.Sprintf("%s:%d", p.File, p.Line)
+	return fmt.Sprintf("%s:%d", FileName(p.File), p.Line)
 }
 
 // Before begins a message with the place, as far as it is known:
