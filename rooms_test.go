@@ -23,7 +23,7 @@ import (
 const walls = `
 marking/plane:
 marking/fault:
-marking/wording:; github.com/agnivade/levenshtein
+marking/wording:
 marking/length:      marking/fault marking/wording; golang.org/x/text/unicode/norm
 marking/drawing:     marking/plane marking/fault marking/wording marking/length
 marking/source:      marking/plane marking/fault marking/wording marking/length marking/drawing; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable

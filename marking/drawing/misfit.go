@@ -13,6 +13,9 @@ import (
 // Rules of this file: where corners and names are not as many, every corner is told with its
 // place, as a ruler reads it from the lower left, and by how much the outline turns there.
 
+// mostTold is how many corners, or edges, or outlines a message lists.
+const mostTold = 12
+
 // misfit tells that corners and names are not as many: which corners there are, and which
 // names or edges are left over.
 func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
@@ -24,7 +27,7 @@ func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
 	var listed []string
 	degrees := " degrees"
 	for i, c := range corners {
-		if i == mostNamed {
+		if i == mostTold {
 			listed = append(listed, fmt.Sprintf("%d more", len(corners)-i))
 			break
 		}
@@ -39,10 +42,10 @@ func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
 	case n < 2:
 		cause += "; an outline needs at least two"
 	case len(a.Edges) > n:
-		cause += "; no edge is left for " + wording.Listed(quotedFew(a.Edges[n:]), "and")
+		cause += "; no edge is left for " + wording.Listed(wording.QuotedFew(a.Edges[n:]), "and")
 	default:
 		var left []string
-		for i := len(a.Edges); i < n && i < len(a.Edges)+mostNamed; i++ {
+		for i := len(a.Edges); i < n && i < len(a.Edges)+mostTold; i++ {
 			left = append(left, fmt.Sprintf("from %s to %s", place(corners[i]), place(corners[(i+1)%n])))
 		}
 		cause += "; no name is left for the edge " + wording.Listed(left, "and")

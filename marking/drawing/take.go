@@ -114,7 +114,7 @@ func (d *Drawing) part(id string) ([]Shape, *fault.Fault) {
 		if near := wording.Nearest(id, known); near != "" {
 			hint = wording.DidYouMean(near)
 		} else if len(known) > 0 {
-			hint = "known there are " + wording.Listed(quotedFew(known), "and")
+			hint = "known there are " + wording.Listed(wording.QuotedFew(known), "and")
 		}
 		return nil, &fault.Fault{Place: at, Cause: "nothing has the id " + wording.Quoted(id), Hint: hint}
 	}
@@ -125,21 +125,6 @@ func (d *Drawing) part(id string) ([]Shape, *fault.Fault) {
 		return nil, &fault.Fault{Place: at, Cause: "it has no line in it", Hint: "draw the outline of the piece as a path"}
 	}
 	return nil, &fault.Fault{Place: at, Cause: "no line of it is drawn", Hint: "is it hidden, or kept in defs to be used elsewhere?"}
-}
-
-// mostNamed is how many names a message lists.
-const mostNamed = 12
-
-// quotedFew puts names in quotes, the first of them where there are many.
-func quotedFew(names []string) []string {
-	var all []string
-	for i, name := range names {
-		if i == mostNamed {
-			return append(all, "others")
-		}
-		all = append(all, wording.Quoted(name))
-	}
-	return all
 }
 
 // plain is a name as an id and a name in the file are compared: an id has no spaces.
@@ -194,8 +179,8 @@ func (a Ask) named(shapes []Shape, names []string) ([]plane.Path, *fault.Fault) 
 		}
 	}
 	return nil, &fault.Fault{
-		Cause: fmt.Sprintf("no line of the drawing has the name %s", wording.Listed(quotedFew(missing), "or")),
-		Hint:  fmt.Sprintf("the ids of its lines are %s; a - or _ in an id stands for a space", wording.Listed(quotedFew(ids), "and")),
+		Cause: fmt.Sprintf("no line of the drawing has the name %s", wording.Listed(wording.QuotedFew(missing), "or")),
+		Hint:  fmt.Sprintf("the ids of its lines are %s; a - or _ in an id stands for a space", wording.Listed(wording.QuotedFew(ids), "and")),
 	}
 }
 
@@ -235,7 +220,7 @@ func (a Ask) outline(shapes []Shape) (Shape, *fault.Fault) {
 		return closed[0], nil
 	case len(closed) > 1:
 		var names []string
-		for _, s := range closed[:min(len(closed), mostNamed)] {
+		for _, s := range closed[:min(len(closed), mostTold)] {
 			names = append(names, fmt.Sprintf("%s in line %d", s.Place.Key, s.Place.Line))
 		}
 		return Shape{}, &fault.Fault{

@@ -12,6 +12,11 @@ type Fault struct {
 	Place Place  // the zero Place where whoever found it does not know
 	Cause string // in a few words, never empty
 	Hint  string // what to do about it; "" when there is nothing to advise
+
+	// Of the last of a list, which tells that there are more: how many those are, and whether
+	// looking for them ended.
+	left  int
+	ended bool
 }
 
 // Error gives the place and the cause, and the hint on a line of its own.

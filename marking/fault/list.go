@@ -2,6 +2,7 @@ package fault
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,16 +11,34 @@ import (
 // List is all that was found together. As an error it is not empty.
 type List []*Fault
 
-// mostTold is how many faults are told; nobody would read a longer list to its end.
-const mostTold = 100
+const (
+	// mostTold is how many faults are told; nobody would read a longer list to its end.
+	mostTold = 100
+	// mostFound is at how many faults looking for more ends. It bounds the time and the memory of
+	// wording them.
+	mostFound = 1000
+)
+
+// Full reports whether so many faults have been found that no more are looked for.
+func (all List) Full() bool { return len(all) >= mostFound }
+
+// With returns the list with one more fault, or as it is where it is full.
+func (all List) With(f *Fault) List {
+	if all.Full() {
+		return all
+	}
+	return append(all, f)
+}
 
 // Sorted returns the faults in the order of their lines, those of one line as they were
 // found, and those of one file together. What is said of a line again, of another part that
 // takes it over, is left out. Of more than a hundred it has the first hundred, and a last
-// one that counts the rest.
+// one that counts the rest; so has one that is made of such lists.
 func (all List) Sorted() List {
+	ended, left := all.Full(), 0
 	files := map[string]int{} // in the order in which they come
 	for _, f := range all {
+		left, ended = left+f.left, ended || f.ended
 		if _, known := files[f.Place.File]; !known {
 			files[f.Place.File] = len(files)
 		}
@@ -33,16 +52,21 @@ func (all List) Sorted() List {
 		same.Place.Key = f.Place.Last()
 		again := told[same] && f.Place.Line > 0
 		told[same] = true
-		return again
+		return again || f.left > 0 || f.ended
 	})
-	if more := len(all) - mostTold; more > 0 {
-		all = append(all[:mostTold], &Fault{
-			Place: Place{File: all[0].Place.File},
-			Cause: "there are more mistakes: " + strconv.Itoa(more),
-			Hint:  "put the first ones right and try again",
-		})
+	if n := len(all); n > mostTold {
+		left += n - mostTold
+		all = all[:mostTold]
 	}
-	return all
+	if left == 0 && !ended {
+		return all
+	}
+	more := &Fault{Place: Place{File: all[0].Place.File}, Hint: "put the first ones right and try again", left: left, ended: ended}
+	more.Cause = "there are more mistakes: " + strconv.Itoa(left)
+	if ended {
+		more.Cause = fmt.Sprintf("there are more mistakes: %d were found, and then no more were looked for", mostFound)
+	}
+	return append(all, more)
 }
 
 // Error gives every fault on a line of its own, its hint under it.

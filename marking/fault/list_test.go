@@ -49,3 +49,37 @@ func TestListSorted(t *testing.T) {
 	assert.Equal(t, at(100, "x"), told[99])
 	assert.Equal(t, "pinafore.toml: there are more mistakes: 2\nhint: put the first ones right and try again", told[100].Error())
 }
+
+// Lists that are put together count what each leaves out, and have one last fault alone.
+func TestListSortedOfSeveral(t *testing.T) {
+	many := func(file string, n int) (all List) {
+		for line := range n {
+			all = append(all, &Fault{Place: Place{File: file, Line: line + 1}, Cause: "x"})
+		}
+		return all
+	}
+	told := append(many("a.toml", 130).Sorted(), many("b.toml", 150).Sorted()...).Sorted()
+	assert.Len(t, told, 101)
+	assert.Equal(t, "a.toml: there are more mistakes: 180\nhint: put the first ones right and try again", told[100].Error())
+}
+
+// Looking ends at a thousand faults, which is said.
+func TestListFull(t *testing.T) {
+	var all List
+	for line := range 999 {
+		all = all.With(&Fault{Place: Place{Line: line + 1}, Cause: "x"})
+	}
+	assert.False(t, all.Full())
+	assert.Equal(t, "there are more mistakes: 899\nhint: put the first ones right and try again", all.Sorted()[100].Error())
+	for range 2 {
+		all = all.With(&Fault{Place: Place{Line: 1000}, Cause: "x"})
+		assert.True(t, all.Full())
+		assert.Len(t, all, 1000)
+	}
+	for name, told := range map[string]List{"found": all.Sorted(), "put together": append(List{}, all.Sorted()...).Sorted()} {
+		assert.Len(t, told, 101, name)
+		assert.Equal(t, "there are more mistakes: 1000 were found, and then no more were looked for\nhint: put the first ones right and try again",
+			told[100].Error(), name)
+	}
+	assert.Len(t, List{all[0], all[1], all[2]}.Sorted(), 3)
+}

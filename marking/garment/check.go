@@ -49,6 +49,7 @@ func Check(spec *source.Spec) (*Pattern, error) {
 type joiner struct {
 	*Pattern
 	spec  *source.Spec
+	names source.Names // of that
 	found *piece.Findings
 	cuts  map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
 	ties  ties
@@ -57,7 +58,7 @@ type joiner struct {
 // join adds to a pattern all that joins its pieces and is sewn to them, but for what
 // cannot be made.
 func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
-	j := joiner{Pattern: p, spec: spec, found: found, cuts: map[*piece.Piece][]float64{}}
+	j := joiner{Pattern: p, spec: spec, names: spec.Names(), found: found, cuts: map[*piece.Piece][]float64{}}
 	j.ties = j.allTies()
 	for _, s := range spec.Seams {
 		p.Seams = append(p.Seams, j.seam(s))

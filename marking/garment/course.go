@@ -52,9 +52,9 @@ func (c Course) drawn() piece.Edge { return c.Piece.Edges[c.edge] }
 // course returns what a name stands for that has been checked. Where it can be read
 // as an edge and as a line, it is the edge: only that can be joined.
 func (j joiner) course(name string) Course {
-	key, along, isEdge := splitName(name, j.spec.HasEdge)
+	key, along, isEdge := splitName(name, j.names.HasEdge)
 	if !isEdge {
-		key, along, _ = splitName(name, j.spec.HasCourse)
+		key, along, _ = splitName(name, j.names.HasCourse)
 	}
 	c := Course{Key: along}
 	for i := range j.Pieces {

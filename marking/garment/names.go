@@ -15,15 +15,16 @@ import (
 
 // checkNames looks at every name of everything beside the pieces.
 func checkNames(spec *source.Spec, found *piece.Findings) {
+	n := namesOf{spec.Names(), spec, found}
 	for _, s := range spec.Seams {
-		checkNamed(slices.Concat(s.Sides[0], s.Sides[1]), spec, edgesOnly, found)
+		n.check(slices.Concat(s.Sides[0], s.Sides[1]), edgesOnly)
 		for _, side := range s.Sides {
 			checkOnce(side, found)
 		}
-		checkJoined(s, spec, found)
+		n.checkJoined(s)
 	}
 	along := func(names []source.Text) {
-		checkNamed(names, spec, edgesAndLines, found)
+		n.check(names, edgesAndLines)
 		checkOnce(names, found)
 	}
 	for _, s := range spec.Trims {
@@ -58,30 +59,40 @@ const (
 	edgesAndLines
 )
 
-// checkNamed looks whether every name stands for an edge of the file, or for a
+// namesOf are the names of a file that is looked at.
+type namesOf struct {
+	source.Names
+	spec  *source.Spec
+	found *piece.Findings
+}
+
+// check looks whether every name stands for an edge of the file, or for a
 // line where it may.
-func checkNamed(names []source.Text, spec *source.Spec, may mayName, found *piece.Findings) {
-	has := spec.HasEdge
+func (n namesOf) check(names []source.Text, may mayName) {
+	has, found := n.HasEdge, n.found
 	if may == edgesAndLines {
-		has = spec.HasCourse
+		has = n.HasCourse
 	}
 	for _, name := range names {
+		if found.List.Full() {
+			return // a hint takes time, for each
+		}
 		if _, _, known := splitName(name.V, has); known {
 			continue
 		}
 		// The name of the piece may have points too; the one that is there was meant.
-		key, edge, isPiece := splitName(name.V, func(piece, _ string) bool { return spec.Piece(piece) != nil })
+		key, edge, isPiece := splitName(name.V, func(piece, _ string) bool { return n.Piece(piece) != nil })
 		switch {
 		case !strings.Contains(name.V, "."):
 			found.Add(name.Place, `write the piece, a dot, and the edge: "front.neck"`, "%q does not say which edge of which piece", name.V)
 		case !isPiece:
-			found.Add(name.Place, piece.HintFor(key, pieceKeys(spec)), "there is no piece %q", key)
+			found.Add(name.Place, piece.HintFor(key, pieceKeys(n.spec)), "there is no piece %q", key)
 		case may == edgesAndLines:
-			found.Add(name.Place, piece.HintFor(edge, keysOf(spec.Piece(key), may)), "there is no edge or line %q in the piece %q", edge, key)
-		case spec.HasCourse(key, edge):
+			found.Add(name.Place, piece.HintFor(edge, keysOf(n.Piece(key), may)), "there is no edge or line %q in the piece %q", edge, key)
+		case n.HasCourse(key, edge):
 			found.Add(name.Place, "name the edges that are sewn together", "%q is a line inside the piece %q, and only edges are joined", edge, key)
 		default:
-			found.Add(name.Place, piece.HintFor(edge, keysOf(spec.Piece(key), may)), "there is no edge %q in the piece %q", edge, key)
+			found.Add(name.Place, piece.HintFor(edge, keysOf(n.Piece(key), may)), "there is no edge %q in the piece %q", edge, key)
 		}
 	}
 }
@@ -122,17 +133,18 @@ func checkOnce(names []source.Text, found *piece.Findings) {
 // checkJoined looks whether the edges of a seam can be sewn: none of them lies on the
 // fold of the cloth, and one that is joined with itself is there twice. What names
 // nothing is told elsewhere.
-func checkJoined(s source.SeamSpec, spec *source.Spec, found *piece.Findings) {
+func (n namesOf) checkJoined(s source.SeamSpec) {
+	found := n.found
 	named := func(side []source.Text, name source.Text) bool {
 		return slices.ContainsFunc(side, func(t source.Text) bool { return t.V == name.V })
 	}
 	for i, side := range s.Sides {
 		for _, name := range side {
-			piece, edge, known := splitName(name.V, spec.HasEdge)
+			piece, edge, known := splitName(name.V, n.HasEdge)
 			if !known || i == 1 && named(s.Sides[0], name) {
 				continue
 			}
-			switch ps := spec.Piece(piece); {
+			switch ps := n.Piece(piece); {
 			case ps.Fold.V == edge:
 				found.Add(name.Place, "name another edge; for a seam there, leave fold out of the piece and write cut = 2",
 					"%q lies on the fold of the cloth, where nothing is sewn", name.V)

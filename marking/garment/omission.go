@@ -213,9 +213,13 @@ func lined(one *piece.Piece) bool {
 func (p *Pattern) linings() []piece.Remark {
 	var all []piece.Remark
 	for _, s := range p.sewnOn() {
+		of := map[*piece.Piece][]Course{}
+		for _, c := range s.Courses {
+			of[c.Piece] = append(of[c.Piece], c)
+		}
 		for i := range p.Pieces {
 			one := &p.Pieces[i]
-			own := slices.DeleteFunc(slices.Clone(s.Courses), func(c Course) bool { return c.Piece != one })
+			own := of[one]
 			if len(own) == 0 || !lined(one) {
 				continue
 			}

@@ -24,6 +24,18 @@ import (
 // than any bolt of cloth holds; what is longer was given in a wrong unit.
 const maxLength = 100_000
 
+// mostWritten is how many letters a length may be written with. It bounds the time of looking at
+// them.
+const mostWritten = 1000
+
+// refuseLong refuses what is written with more.
+func refuseLong(s string) error {
+	if n := utf8.RuneCountInString(s); n > mostWritten {
+		return &fault.Fault{Cause: fmt.Sprintf("%s is written with %d letters; a length has at most %d", wording.Quoted(s), n, mostWritten), Hint: Hint}
+	}
+	return nil
+}
+
 var (
 	wholeForm    = regexp.MustCompile(`^[0-9]+$`)
 	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
@@ -39,6 +51,9 @@ var (
 // is for the caller to say, as it is for 0. The error is a *fault.Fault
 // without a place.
 func Parse(s string, bare Unit) (float64, error) {
+	if err := refuseLong(s); err != nil {
+		return 0, err
+	}
 	number, unit := splitUnit(strings.TrimSpace(s))
 	own, known := unitSigned(unit)
 	switch {
@@ -212,7 +227,12 @@ func parseNumber(written, number string) (float64, error) {
 
 // ParseNumber reads a number without a sign and a unit, in any of the ways in which that
 // of a length is written. The error is a *fault.Fault without a place.
-func ParseNumber(s string) (float64, error) { return parseNumber(s, s) }
+func ParseNumber(s string) (float64, error) {
+	if err := refuseLong(s); err != nil {
+		return 0, err
+	}
+	return parseNumber(s, s)
+}
 
 // parseFraction reads "3/8".
 func parseFraction(written, fraction string) (float64, error) {

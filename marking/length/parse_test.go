@@ -123,6 +123,8 @@ func TestParseSaysWhatIsWrong(t *testing.T) {
 		{"too long the other way", "-4000", `"-4000" is more than 100 m` + "\n" + `hint: check the number and its unit`},
 		{"more digits than a number can hold", strings.Repeat("9", 400), `"` + strings.Repeat("9", 40) + `..." is more than 100 m` + "\n" + `hint: check the number and its unit`},
 		{"too many digits over too many", strings.Repeat("9", 400) + "/" + strings.Repeat("9", 400), `"` + strings.Repeat("9", 40) + `..." is not a length` + general},
+		{"a thousand letters", strings.Repeat("9", 1000), `"` + strings.Repeat("9", 40) + `..." is more than 100 m` + "\n" + `hint: check the number and its unit`},
+		{"a letter more", strings.Repeat("¼", 1001), `"` + strings.Repeat("¼", 40) + `..." is written with 1001 letters; a length has at most 1000` + general},
 		{"control character", "1\x1b[2J", `"1\x1b[2J" has the unit "\x1b[2J", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
 	}
 	for _, tt := range tests {

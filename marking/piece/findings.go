@@ -3,7 +3,6 @@ package piece
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"tuckmark/marking/fault"
@@ -24,7 +23,7 @@ type Findings struct {
 
 // Add notes a mistake. The hint may be "".
 func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
-	f.List = append(f.List, &fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+	f.List = f.List.With(&fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
 // length prints a length that was worked out, as it is read on a ruler.
@@ -59,20 +58,19 @@ func (f *Findings) fullSize() string {
 // unknown notes that a name stands for nothing, and says which was likely
 // meant. what is the kind of thing, such as "edge".
 func (f *Findings) unknown(at fault.Place, what, name string, known []string) {
+	if f.List.Full() {
+		return // a hint takes time, for each
+	}
 	f.Add(at, HintFor(name, known), "there is no %s %q in this piece", what, name)
 }
 
-// HintFor returns the hint for a misspelt name: the nearest known one, or all
-// when none is near.
+// HintFor returns the hint for a misspelt name: the nearest known one or, when none is near, those
+// that are known, up to a dozen.
 func HintFor(name string, known []string) string {
 	if near := wording.Nearest(name, known); near != "" {
 		return wording.DidYouMean(near)
 	}
-	quoted := make([]string, len(known))
-	for i, k := range known {
-		quoted[i] = strconv.Quote(k)
-	}
-	return "there is " + strings.Join(quoted, ", ")
+	return "there is " + strings.Join(wording.QuotedFew(known), ", ")
 }
 
 // edgeKeys returns the keys of the edges of a piece.

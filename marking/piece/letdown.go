@@ -4,6 +4,7 @@ import (
 	"math"
 	"regexp"
 	"slices"
+	"strings"
 
 	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
@@ -38,31 +39,42 @@ const (
 
 // letDown works out which tucks of a piece lengthen it when they are let down.
 func (p *Piece) letDown(spec *source.Spec) {
+	if len(p.TuckRows) == 0 {
+		return
+	}
 	isFace := func(e Edge) bool { return faceWords.MatchString(wording.InWords(e.Key)) }
 	if shortWords.MatchString(wording.InWords(p.Key+" "+p.Name)) || slices.ContainsFunc(p.Edges, isFace) {
 		return
 	}
+	feet := p.feet(spec)
 	for i := range p.TuckRows {
 		t := &p.TuckRows[i]
 		runsAlong := func(e Edge) bool {
 			across := e.Given[len(e.Given)-1].Sub(e.Given[0]).Unit().Cross(t.Base.Along)
-			return math.Abs(across) < alongFoot && p.isFoot(e, spec)
+			return math.Abs(across) < alongFoot
 		}
-		if !t.ends.Given() && slices.ContainsFunc(p.Edges, runsAlong) {
+		if !t.ends.Given() && slices.ContainsFunc(feet, runsAlong) {
 			t.LetDown = t.Takes
 		}
 	}
 }
 
-// isFoot reports whether an edge is a lower edge that hangs free.
-func (p *Piece) isFoot(e Edge, spec *source.Spec) bool {
-	name := p.Key + "." + e.Key
-	joined := slices.ContainsFunc(spec.Seams, func(s source.SeamSpec) bool {
-		return slices.ContainsFunc(slices.Concat(s.Sides[0], s.Sides[1]), func(side source.Text) bool { return side.V == name })
-	})
-	words := wording.InWords(e.Key)
-	if e.OnFold || joined || apartWords.MatchString(words) {
-		return false
+// feet returns the edges that are lower edges which hang free.
+func (p *Piece) feet(spec *source.Spec) []Edge {
+	joined := map[string]bool{} // by seams
+	for _, s := range spec.Seams {
+		for _, side := range slices.Concat(s.Sides[0], s.Sides[1]) {
+			if edge, own := strings.CutPrefix(side.V, p.Key+"."); own {
+				joined[edge] = true
+			}
+		}
 	}
-	return footWords.MatchString(words) || e.Hem > 0 && Inward(e.Given).Y > upright
+	isFoot := func(e Edge) bool {
+		words := wording.InWords(e.Key)
+		if e.OnFold || joined[e.Key] || apartWords.MatchString(words) {
+			return false
+		}
+		return footWords.MatchString(words) || e.Hem > 0 && Inward(e.Given).Y > upright
+	}
+	return slices.DeleteFunc(slices.Clone(p.Edges), func(e Edge) bool { return !isFoot(e) })
 }

@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -149,21 +150,15 @@ func (p likes) whole(key string, before []string) written {
 func (p likes) taken(key string, l written, before []string) written {
 	at := l.at("like")
 	other, isText := l.values["like"].(string)
-	var known []string
-	for k := range p.of {
-		if k != key && len(p.of[k]) > 0 {
-			known = append(known, k)
-		}
-	}
-	slices.Sort(known)
 	before = append(before, key)
 	switch {
 	case !isText:
 		p.report(at, "must be the name of a piece in quotes, but is "+asGiven(l.values["like"]), `write like = "front"`)
 	case other == key:
 		p.report(at, "the piece is like itself", "name the piece that it takes from")
-	case !slices.Contains(known, other):
-		hint := "there is " + choices(known)
+	case len(p.of[other]) == 0:
+		known := p.others(key)
+		hint := "there is " + wording.Listed(wording.QuotedFew(known), "or")
 		if near := wording.Nearest(other, known); near != "" {
 			hint = wording.DidYouMean(near)
 		}
@@ -179,6 +174,15 @@ func (p likes) taken(key string, l written, before []string) written {
 	}
 	p.partial = append(p.partial, before...)
 	return l.none()
+}
+
+// others are the keys of the other pieces, sorted.
+func (p likes) others(key string) []string {
+	if p.faults.Full() {
+		return nil // nobody is told
+	}
+	known := slices.Sorted(maps.Keys(p.of))
+	return slices.DeleteFunc(known, func(k string) bool { return k == key || len(p.of[k]) == 0 })
 }
 
 // weight counts the values in a value.

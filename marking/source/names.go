@@ -1,35 +1,55 @@
 package source
 
 import (
-	"slices"
-
 	"tuckmark/marking/fault"
 )
 
 // Rules of this file: names are looked up in the file as it is written, so that a piece
 // with a mistake of its own is not reported as missing too.
 
-// Piece returns what a file says of the piece of that key; nil where it has none.
-func (s *Spec) Piece(key string) *PieceSpec {
+// Names are the pieces of a Spec, and their edges and lines, to be looked up: each look takes as
+// long in a large garment as in a small one.
+type Names struct {
+	pieces map[string]*PieceSpec
+	kinds  map[courseName]kinds
+}
+
+// courseName names an edge or a line of a piece.
+type courseName struct{ piece, course string }
+
+// kinds is what a name may stand for: an edge, a line, or both.
+type kinds struct{ edge, line bool }
+
+// Names returns the names of the pieces, edges and lines that a Spec has now. Of pieces of one key
+// the first counts.
+func (s *Spec) Names() Names {
+	n := Names{map[string]*PieceSpec{}, map[courseName]kinds{}}
 	for i := range s.Pieces {
-		if s.Pieces[i].Key == key {
-			return &s.Pieces[i]
+		one := &s.Pieces[i]
+		if n.pieces[one.Key] != nil {
+			continue
+		}
+		n.pieces[one.Key] = one
+		for _, e := range one.Edges {
+			n.kinds[courseName{one.Key, e.Key}] = kinds{edge: true}
+		}
+		for _, l := range one.Lines {
+			name := courseName{one.Key, l.Key}
+			n.kinds[name] = kinds{edge: n.kinds[name].edge, line: true}
 		}
 	}
-	return nil
+	return n
 }
+
+// Piece returns what a file says of the piece of that key; nil where it has none.
+func (n Names) Piece(key string) *PieceSpec { return n.pieces[key] }
 
 // HasEdge reports whether a file has an edge of that name.
-func (s *Spec) HasEdge(piece, edge string) bool {
-	ps := s.Piece(piece)
-	return ps != nil && slices.ContainsFunc(ps.Edges, func(e EdgeSpec) bool { return e.Key == edge })
-}
+func (n Names) HasEdge(piece, edge string) bool { return n.kinds[courseName{piece, edge}].edge }
 
 // HasCourse reports whether a file has an edge or a line of that name.
-func (s *Spec) HasCourse(piece, course string) bool {
-	ps := s.Piece(piece)
-	return s.HasEdge(piece, course) ||
-		ps != nil && slices.ContainsFunc(ps.Lines, func(l LineSpec) bool { return l.Key == course })
+func (n Names) HasCourse(piece, course string) bool {
+	return n.kinds[courseName{piece, course}] != kinds{}
 }
 
 // CheckPieceNames returns what Read would find wrong with pieces of these names, without

@@ -21,11 +21,11 @@ func TestNamesOfAFile(t *testing.T) {
 		{"back", "neck", false, false},
 		{"sleeve", "neck", false, false},
 	} {
-		assert.Equal(t, c.edge, spec.HasEdge(c.piece, c.name), "edge %s.%s", c.piece, c.name)
-		assert.Equal(t, c.course, spec.HasCourse(c.piece, c.name), "edge or line %s.%s", c.piece, c.name)
+		assert.Equal(t, c.edge, spec.Names().HasEdge(c.piece, c.name), "edge %s.%s", c.piece, c.name)
+		assert.Equal(t, c.course, spec.Names().HasCourse(c.piece, c.name), "edge or line %s.%s", c.piece, c.name)
 	}
 	spec.Pieces = append(spec.Pieces, PieceSpec{Key: "sleeve", Edges: []EdgeSpec{{Key: "neck"}}})
-	assert.True(t, spec.HasEdge("sleeve", "neck"), "a piece that came later is found")
-	assert.Same(t, &spec.Pieces[2], spec.Piece("sleeve"))
-	assert.Nil(t, spec.Piece("collar"))
+	assert.True(t, spec.Names().HasEdge("sleeve", "neck"), "a piece that came later is found")
+	assert.Same(t, &spec.Pieces[2], spec.Names().Piece("sleeve"))
+	assert.Nil(t, spec.Names().Piece("collar"))
 }

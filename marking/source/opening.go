@@ -16,50 +16,63 @@ type opening struct {
 // openedBefore returns what stands open at the end of a text that is TOML so
 // far: the last of several brackets, and nothing in a table's header.
 func openedBefore(text string) opening {
-	open := opened(text)
+	open := goneThrough(text).open
 	if len(open) == 0 {
 		return opening{}
 	}
 	return open[len(open)-1]
 }
 
-// opened returns the brackets that stand open at the end of a text, the outermost first,
-// or the one long text. Where brackets nest too deeply it ends at the first of those.
-func opened(text string) (open []opening) {
-	line := 1
+// content is what a text has in it, as far as its brackets do not nest too deeply and its values
+// are not too many.
+type content struct {
+	open   []opening // the brackets that stand open at its end, the outermost first, or the one long text
+	values int       // at most so many: keys and their parts, tables, lists, and what stands in these
+	line   int       // the last
+}
+
+// goneThrough returns what a text has in it.
+func goneThrough(text string) content {
+	c := content{line: 1}
 	keyed := false // a "=" has come before on this line
-	for i := 0; i < len(text); i++ {
-		switch c := text[i]; c {
+	for i := 0; i < len(text) && len(c.open) <= maxNesting && c.values <= maxValues; i++ {
+		switch sign := text[i]; sign {
 		case '\n':
-			line++
+			c.line++
 			keyed = false
 		case '=':
 			keyed = true
+			c.values++
+		case '.':
+			if n := len(c.open); n > 0 && c.open[n-1].bracket == '{' || n == 0 && !keyed {
+				c.values++
+			}
+		case ',':
+			c.values++
 		case '#':
 			end := strings.IndexByte(text[i:], '\n')
 			if end < 0 {
-				return open
+				return c
 			}
 			i += end - 1
 		case '"', '\'':
 			size := quotedSize(text[i:])
 			if size == 0 {
-				return []opening{{line: line}}
+				c.open = []opening{{line: c.line}}
+				return c
 			}
-			line += strings.Count(text[i:i+size], "\n")
+			c.line += strings.Count(text[i:i+size], "\n")
 			i += size - 1
 		case '[', '{':
-			if keyed || len(open) > 0 {
-				open = append(open, opening{c, line})
-			}
-			if len(open) > maxNesting {
-				return open
+			c.values++
+			if keyed || len(c.open) > 0 {
+				c.open = append(c.open, opening{sign, c.line})
 			}
 		case ']', '}':
-			open = open[:max(0, len(open)-1)]
+			c.open = c.open[:max(0, len(c.open)-1)]
 		}
 	}
-	return open
+	return c
 }
 
 // quotedSize returns how many bytes a quoted text takes that another text begins with, 0

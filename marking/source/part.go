@@ -23,7 +23,7 @@ func (p part) report(at fault.Place, cause string) { p.note(at, &fault.Fault{Cau
 // note reports what is wrong at a place, if anything is.
 func (p part) note(at fault.Place, err error) {
 	if err != nil {
-		*p.faults = append(*p.faults, fault.At(at, err))
+		*p.faults = p.faults.With(fault.At(at, err))
 	}
 }
 

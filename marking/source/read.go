@@ -105,6 +105,9 @@ func (rd Reader) read(file string, data []byte) ([]*Spec, fault.List) {
 		r.faults = append(r.faults, one.faults...)
 		read.File, read.Views = file, names
 		all = append(all, v.chosen(read))
+		if r.faults.Full() {
+			break
+		}
 	}
 	for _, spec := range all {
 		spec.Others = slices.Sorted(maps.Keys(r.alsoRead))

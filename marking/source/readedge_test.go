@@ -51,7 +51,7 @@ marked = false
 	assert.Equal(t, at("piece.band.edge.right", 3), edges[1].Place, "a side the file says nothing of stands where the rectangle does")
 	assert.True(t, edges[3].Allowance.Given())
 	assert.True(t, edges[3].Marked.Given())
-	assert.True(t, spec.HasEdge("band", "right"))
+	assert.True(t, spec.Names().HasEdge("band", "right"))
 }
 
 func TestFaultsOfRectangles(t *testing.T) {

@@ -34,6 +34,9 @@ func (t *fileTable) points(key string) Points {
 	p.V = make([]plane.Point, 0, len(elements))
 	p.lines = make([]int, 0, len(elements))
 	for i, e := range elements {
+		if t.faults.Full() {
+			break
+		}
 		at := p.Place.On(where.element(i).lineOf())
 		var q plane.Point
 		var others []Other

@@ -26,7 +26,16 @@ const (
 	// together, each written out in full. It bounds the memory of the TOML
 	// library, which keeps every one of them.
 	maxKeyBytes = 64 << 20
+	// maxBeside is how many names a table may have in it, twice as many as of any kind are drawn. It
+	// bounds the time of laying tables over each other.
+	maxBeside = 2000
+	// maxValues is how many keys and their parts, tables, lists, and values in lists a file may
+	// have. It bounds the memory of both libraries, and the time of all that reads them: a
+	// thousand pieces of a dozen edges have fewer than half as many.
+	maxValues = 400_000
 )
+
+const tooMuchHint = "no pattern needs as many; look for a part that was pasted in by mistake, or divide the file"
 
 // spot is a key, a table or an element of an array, with where it stands. A
 // spot that is nil stands nowhere and has nothing in it.
@@ -147,9 +156,14 @@ func (n *spot) holding(within []*spot) *spot {
 // given.
 func findSpots(text string) (*spot, *fault.Fault) {
 	s := &spotter{text: []byte(text), line: 1}
-	if open := opened(text); len(open) > maxNesting {
-		s.line = open[maxNesting].line
+	switch c := goneThrough(text); {
+	case len(c.open) > maxNesting:
+		s.line = c.line
 		s.refuse(fmt.Sprintf("more than %d brackets stand inside each other", maxNesting), `a list of points has two: [[0, 0], [3, "4 1/2"]]`)
+		return nil, s.stop
+	case c.values > maxValues:
+		s.line = c.line
+		s.refuse(fmt.Sprintf("here the file has more than %d values", maxValues), tooMuchHint)
 		return nil, s.stop
 	}
 	root := &spot{}
@@ -225,6 +239,7 @@ func (s *spotter) walk(table *spot, key unstable.Iterator) *spot {
 		if next == nil {
 			next = table.add(name, line)
 		}
+		crowded := len(table.within) > maxBeside
 		table = next
 		s.keyBytes += table.pathLen
 		switch letters := utf8.RuneCountInString(name); {
@@ -232,8 +247,10 @@ func (s *spotter) walk(table *spot, key unstable.Iterator) *spot {
 			s.refuse(fmt.Sprintf("a name here has %d letters", letters), fmt.Sprintf("a name has at most %d letters", maxText))
 		case parts > maxNesting:
 			s.refuse(fmt.Sprintf("a key here has more than %d parts", maxNesting), "no key of a pattern has more than five")
+		case crowded:
+			s.refuse(fmt.Sprintf("more than %d names stand here beside each other", maxBeside), "divide the file")
 		case s.keyBytes > maxKeyBytes:
-			s.refuse("there are too many keys in this file", "no pattern needs as many; look for a part that was pasted in by mistake")
+			s.refuse("there are too many keys in this file", tooMuchHint)
 		}
 		if s.stop != nil {
 			break

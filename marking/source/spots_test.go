@@ -96,6 +96,13 @@ func TestSpotThatIsNowhere(t *testing.T) {
 
 func TestFindSpotsRefusesWhatWouldExhaustTheLibrary(t *testing.T) {
 	deep := func(n int) string { return "a = " + strings.Repeat("[", n) + strings.Repeat("]", n) }
+	names := func(n int) string {
+		var b strings.Builder
+		for i := range n {
+			fmt.Fprintf(&b, "n%d = 0\n", i)
+		}
+		return b.String()
+	}
 	tests := []struct {
 		name, text string
 		line       int
@@ -116,6 +123,18 @@ func TestFindSpotsRefusesWhatWouldExhaustTheLibrary(t *testing.T) {
 		{"200 letters", strings.Repeat("a", 200) + " = 1", 0, ""},
 		{"201 letters", "\n\n\"" + strings.Repeat("é", 201) + "\" = 1", 3, "a name here has 201 letters"},
 		{"keys too long taken together", "[" + strings.Repeat(strings.Repeat("a", 200)+".", 63) + "a]\n" + strings.Repeat("b=1\n", 10_000), 5266, "there are too many keys in this file"},
+		{"2000 names side by side", names(2000), 0, ""},
+		{"2001 names side by side", names(2001), 2001, "more than 2000 names stand here beside each other"},
+		{"2001 names side by side in braces", "a = {" + strings.ReplaceAll(strings.TrimSpace(names(2001)), "\n", ", ") + "}", 1, "more than 2000 names stand here beside each other"},
+		// Each has a "=", a "[" and a comma behind each value.
+		{"400000 values in lists", "a = [\n" + strings.Repeat("0,", 199_998) + "]\nb = [" + strings.Repeat("0,", 199_998) + "]", 0, ""},
+		{"400001 values in lists", "a = [\n" + strings.Repeat("0,", 199_998) + "]\nb = [" + strings.Repeat("0,", 199_999) + "]", 3, "here the file has more than 400000 values"},
+		{"as many in lists of their own", "a = [" + strings.Repeat("[],", 200_000) + "]", 1, "here the file has more than 400000 values"},
+		{"as many parts of keys", strings.Repeat("a.b.c.d.e = 0\n", 80_001), 80_001, "here the file has more than 400000 values"},
+		{"as many parts of keys in braces", "a = [" + strings.Repeat("{b.c=0},", 100_000) + "]", 1, "here the file has more than 400000 values"},
+		{"as many headers", strings.Repeat("[[a]]\n", 200_001), 200_001, "here the file has more than 400000 values"},
+		{"as many signs in texts and remarks", "a = \"" + strings.Repeat("[,", 200_001) + "\" # " + strings.Repeat("[,", 200_001), 0, ""},
+		{"as many numbers with points", "a = [" + strings.Repeat("0.5,", 200_001) + "]", 0, ""},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -34,13 +34,13 @@ type fileReader struct {
 }
 
 func (r *fileReader) report(at fault.Place, cause, hint string) {
-	r.faults = append(r.faults, &fault.Fault{Place: at, Cause: cause, Hint: hint})
+	r.faults = r.faults.With(&fault.Fault{Place: at, Cause: cause, Hint: hint})
 }
 
 // note reports what is wrong at a place, if anything is.
 func (r *fileReader) note(at fault.Place, err error) {
 	if err != nil {
-		r.faults = append(r.faults, fault.At(at, err))
+		r.faults = r.faults.With(fault.At(at, err))
 	}
 }
 
@@ -59,6 +59,9 @@ func (t *fileTable) know(known ...string) {
 	for _, key := range t.keys() {
 		if slices.Contains(known, key) {
 			continue
+		}
+		if t.faults.Full() {
+			return
 		}
 		hint := "known here are " + strings.Join(known, ", ")
 		if otherwise := writtenOtherwise(t.place, key, known); otherwise != "" {
@@ -154,6 +157,9 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	for _, name := range all.keys() {
+		if t.faults.Full() {
+			break
+		}
 		t.note(all.at(name), checkKey(name, t.printable))
 		if one := all.asTable(name, all.values[name], hint); one != nil {
 			tables = append(tables, one)
@@ -174,6 +180,9 @@ func refuseMany(n int) error {
 func each[T any](t *fileTable, key string, read func(*fileTable) T) []T {
 	var all []T
 	for _, one := range t.named(key) {
+		if t.faults.Full() {
+			break
+		}
 		all = append(all, read(one))
 	}
 	return all

@@ -47,13 +47,13 @@ func transfersNamed(names []string) ([]Transfer, error) {
 	for _, name := range names {
 		switch i := slices.Index(transferWords[:], strings.TrimSpace(name)); {
 		case i < 0:
-			unknown = append(unknown, wording.Quoted(name))
+			unknown = append(unknown, name)
 		case !slices.Contains(all, Transfer(i)):
 			all = append(all, Transfer(i))
 		}
 	}
 	if len(unknown) > 0 {
-		return nil, &fault.Fault{Cause: wording.Listed(unknown, "or") + " is no way to bring lines onto cloth", Hint: "write " + TransferChoices() + "; more than one where more than one is wanted"}
+		return nil, &fault.Fault{Cause: wording.Listed(wording.QuotedFew(unknown), "or") + " is no way to bring lines onto cloth", Hint: "write " + TransferChoices() + "; more than one where more than one is wanted"}
 	}
 	slices.Sort(all)
 	return all, nil

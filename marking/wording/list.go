@@ -15,6 +15,22 @@ func Listed(words []string, last string) string {
 	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
 }
 
+// mostNamed is how many names a message lists.
+const mostNamed = 12
+
+// QuotedFew gives names as Quoted does; of more than a dozen the first dozen, and how many more
+// there are.
+func QuotedFew(names []string) []string {
+	few := make([]string, 0, mostNamed+1)
+	for i, name := range names {
+		if i == mostNamed {
+			return append(few, fmt.Sprintf("%d more", len(names)-i))
+		}
+		few = append(few, Quoted(name))
+	}
+	return few
+}
+
 // Counted counts things: no point, 1 point, 2 points.
 func Counted(n int, thing string) string {
 	switch n {

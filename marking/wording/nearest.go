@@ -4,8 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"github.com/agnivade/levenshtein"
+	"unicode/utf8"
 )
 
 const (
@@ -15,28 +14,44 @@ const (
 	// shortKey is up to how many letters a key counts as short: it may differ
 	// by one letter only, or it could be any other.
 	shortKey = 3
+	// mostCompared is how many letters a key may have that is looked for, or found. It bounds the
+	// time of comparing it with each that is known.
+	mostCompared = 64
 )
 
 // Nearest returns the known key that a mistyped one is most likely meant
-// for, the first of several equally near; "" when none is near. Capitals are no slips.
+// for, the first of several equally near; "" when none is near, and for one of more than 64
+// letters. Capitals are no slips.
 func Nearest(key string, known []string) string {
-	key = strings.ToLower(key)
+	if len(key) > mostCompared*utf8.UTFMax {
+		return ""
+	}
+	wanted := []rune(strings.ToLower(key))
+	if len(wanted) > mostCompared {
+		return ""
+	}
+	sorted := slices.Sorted(slices.Values(wanted))
 	best, found := maxSlips+1, ""
+	var letters, inOrder [mostCompared]rune
 	for _, k := range known {
-		small := strings.ToLower(k)
-		// A letter has four bytes at most. What is longer or shorter by more
-		// cannot be near, and measuring it would only take time.
-		if max(len(key), len(small)) > min(len(key), len(small))+4*maxSlips {
+		if len(k) > mostCompared*utf8.UTFMax {
 			continue
 		}
-		d := levenshtein.ComputeDistance(key, small)
-		if sameLetters(key, small) {
-			d = 1
+		small := letters[:0]
+		for _, c := range strings.ToLower(k) {
+			small = append(small, c)
 		}
-		if len(k) <= shortKey && d > 1 {
-			continue
+		most := best - 1
+		if len(small) <= shortKey {
+			most = min(most, 1)
 		}
-		if d < best {
+		d := slips(wanted, small, most)
+		if d > 1 && most > 0 && len(small) == len(wanted) {
+			if again := append(inOrder[:0], small...); sameLetters(sorted, again) {
+				d = 1
+			}
+		}
+		if d <= most && len(small) <= mostCompared {
 			best, found = d, k
 		}
 	}
@@ -46,10 +61,34 @@ func Nearest(key string, known []string) string {
 // DidYouMean is the hint that a word was most likely meant for another.
 func DidYouMean(other string) string { return fmt.Sprintf("did you mean %q?", other) }
 
-// sameLetters reports whether two words have the same letters in any order.
-func sameLetters(a, b string) bool {
-	x, y := []rune(a), []rune(b)
-	slices.Sort(x)
-	slices.Sort(y)
-	return slices.Equal(x, y)
+// slips returns by how many letters two words differ, which may be more, less or other ones;
+// most+1 where they are more than that. It goes at most 3^most ways through the words.
+func slips(a, b []rune, most int) int {
+	if len(a)-len(b) > most || len(b)-len(a) > most {
+		return most + 1
+	}
+	for len(a) > 0 && len(b) > 0 && a[0] == b[0] {
+		a, b = a[1:], b[1:]
+	}
+	switch {
+	case len(a) == 0 || len(b) == 0:
+		return len(a) + len(b)
+	case most == 0:
+		return 1
+	}
+	return 1 + min(slips(a[1:], b[1:], most-1), slips(a[1:], b, most-1), slips(a, b[1:], most-1))
+}
+
+// sameLetters reports whether a word has these letters in any order, which are sorted. It sorts
+// those of the word.
+func sameLetters(sorted, word []rune) bool {
+	var sum rune // of all differences, which tells most words apart
+	for i, c := range sorted {
+		sum += c - word[i]
+	}
+	if sum != 0 {
+		return false
+	}
+	slices.Sort(word)
+	return slices.Equal(sorted, word)
 }
