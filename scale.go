@@ -25,7 +25,7 @@ func scaleCommand() *cli.Command {
 		Name:  "scale",
 		Usage: "say what the printer did to the sheets, from the check square as it was measured",
 		Flags: append(slices.Concat(paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), pageFlags(), squareFlags()),
-			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
+			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm: closer than that no line is ruled)"}),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 pinafore.toml`)
 			if err != nil {
@@ -61,7 +61,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 		if limit, err = length.Parse(within, unit); err == nil && limit < 0 {
 			err = &fault.Fault{
 				Cause: "a line cannot be off by less than nothing",
-				Hint:  "leave it out for half the smallest step of a ruler",
+				Hint:  "leave it out for 1/32 in, or 0.5 mm",
 			}
 		}
 		if err != nil {
