@@ -20,7 +20,7 @@ import (
 // have done it, and what to do. Sheets that are off are an answer, not a failure. They are
 // called true only where no reading could be wrong enough for a line to be off.
 
-func scaleCommand() *cli.Command {
+func scaleCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "scale",
 		Usage: "say what the printer did to the sheets, from the check square as it was measured",
@@ -35,7 +35,7 @@ func scaleCommand() *cli.Command {
 				return misuse("scale needs what the check square measures",
 					"measure it on the printed first page, from outside edge to outside edge, and write it like `"+`tuckmark scale --across "3 15/16" --down 4 `+fileInShell(in)+"`")
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}
@@ -68,7 +68,9 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(file), file.paper, measured.Scale(), measured.Doubt())
+	set := p.set(file)
+	p.progress.at("placing the pieces on pages")
+	verdict, err := pdfout.Judge(set, file.paper, measured.Scale(), measured.Doubt())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}
