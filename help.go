@@ -21,9 +21,11 @@ import (
 // wordsHint ends the help of every command.
 const wordsHint = "`tuckmark help WORD` explains a word of the file, such as tuck or hem"
 
+const helpName = "help"
+
 func helpCommand() *cli.Command {
 	return &cli.Command{
-		Name:      "help",
+		Name:      helpName,
 		Usage:     "explain a command, or a word of the file, such as tuck or hem",
 		UsageText: "tuckmark help [WORD]",
 		Action: func(c *cli.Context) error {
@@ -72,17 +74,30 @@ func asked(words []string) string {
 // unexplained says that a word is not known.
 func unexplained(app *cli.App, guide []guideSection, word string) error {
 	hint := "`tuckmark help` lists all that is explained; a name that you chose yourself is not, but its kind is: of [trim.\"neck lace\"], `tuckmark help trim`"
-	var known []string
-	for _, command := range app.Commands {
-		known = append(known, command.Name)
-	}
+	var headings []string
 	for _, s := range guide {
-		known = slices.Concat(known, s.kinds(), s.keyNames(), []string{strings.ToLower(s.heading)})
+		headings = append(headings, strings.ToLower(s.heading))
 	}
-	if near := wording.Nearest(word, known); near != "" {
+	if near := wording.Nearest(word, append(helpWords(app, guide), headings...)); near != "" {
 		hint = wording.DidYouMean(near)
 	}
 	return misuse(wording.Quoted(word)+" is no command, and no word of the file", hint)
+}
+
+// helpWords are the single words that help explains, each once: commands, kinds of tables, keys.
+func helpWords(app *cli.App, guide []guideSection) []string {
+	var words []string
+	for _, command := range app.Commands {
+		words = append(words, command.Name)
+	}
+	for _, s := range guide {
+		for _, word := range slices.Concat(s.kinds(), s.keyNames()) {
+			if !slices.Contains(words, word) {
+				words = append(words, word)
+			}
+		}
+	}
+	return words
 }
 
 // answerOf is what the guide says of a word; nil where it says nothing. A kind of table, or the
@@ -91,7 +106,7 @@ func unexplained(app *cli.App, guide []guideSection, word string) error {
 func answerOf(guide []guideSection, word string) []string {
 	if table, key, isPlace := placeOf(word); isPlace {
 		if key == "" {
-			return answerOf(guide, kindOf(table))
+			return answerOf(guide, source.Kind(table))
 		}
 		return rowsOf(guide, func(under, k string) bool { return under == table && k == key })
 	}
@@ -105,7 +120,7 @@ func answerOf(guide []guideSection, word string) []string {
 		guide = slices.Delete(slices.Clone(guide), first, first+1)
 	}
 	answer = apart(answer, rowsOf(guide, func(under, key string) bool {
-		return alike(word)(kindOf(under)) || key == strings.ToLower(word) && !isTable(under, key)
+		return alike(word)(source.Kind(under)) || key == strings.ToLower(word) && !isTable(under, key)
 	}))
 	if answer != nil {
 		return answer
@@ -164,17 +179,11 @@ func isTable(under, key string) bool {
 	return alone || named
 }
 
-// kindOf is the word for a kind of table: "tuck" of "piece.NAME.tuck.NAME"; "" of the top of the
-// file.
-func kindOf(table string) string {
-	return fault.Place{Key: strings.TrimSuffix(table, ".NAME")}.Last()
-}
-
 // kinds are the words for the tables of the file whose keys a section explains.
 func (s guideSection) kinds() []string {
 	var all []string
 	for _, k := range s.keys {
-		if kind := kindOf(k.under); kind != "" && !slices.Contains(all, kind) {
+		if kind := source.Kind(k.under); kind != "" && !slices.Contains(all, kind) {
 			all = append(all, kind)
 		}
 	}
