@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"io"
 	"slices"
 	"strings"
@@ -14,9 +13,9 @@ import (
 	"tuckmark/marking/wording"
 )
 
-// Rules of this file: help answers with what a command takes, or with what the guide says of a
-// word of the file: a kind of table, a key, the heading of a section. Nothing is said here that
-// the guide does not say.
+// Rules of this file: help answers with what a command takes, with what the guide says of a word
+// of the file (a kind of table, a key, the heading of a section), and with what an option does.
+// Nothing is said here that the guide, or a command, does not say itself.
 
 // wordsHint ends the help of every command.
 const wordsHint = "`tuckmark help WORD` explains a word of the file, such as tuck or hem"
@@ -34,17 +33,17 @@ func helpCommand() *cli.Command {
 				if err := cli.ShowAppHelp(c); err != nil {
 					return err
 				}
-				return say(c.App.Writer, explained(readGuide()))
+				return sayAnswer(c.App.Writer, explained(readGuide()))
 			}
 			if c.App.Command(word) != nil {
 				return cli.ShowCommandHelp(c, word)
 			}
 			guide := readGuide()
-			answer := answerOf(guide, word)
+			answer := apart(answerOf(guide, word), optionsNamed(c.App, word))
 			if answer == nil {
 				return unexplained(c.App, guide, word)
 			}
-			return say(c.App.Writer, answer)
+			return sayAnswer(c.App.Writer, answer)
 		},
 	}
 }
@@ -54,21 +53,19 @@ func withWordsHint(app *cli.App) {
 	app.CustomAppHelpTemplate = cli.AppHelpTemplate + "\n" + wordsHint + "\n"
 	for _, command := range app.Commands {
 		command.CustomHelpTemplate = cli.CommandHelpTemplate + "\n" + wordsHint + "\n"
-		if len(command.Subcommands) > 0 {
-			command.CustomHelpTemplate = cli.SubcommandHelpTemplate + "\n" + wordsHint + "\n"
-		}
 	}
 }
 
-// say prints lines. That nobody listens is no failure.
-func say(to io.Writer, lines []string) error {
-	fmt.Fprintln(to, strings.Join(lines, "\n"))
-	return nil
+// sayAnswer prints lines.
+func sayAnswer(to io.Writer, lines []string) error {
+	return writeOut(to, "the answer", []byte(strings.Join(lines, "\n")+"\n"))
 }
 
-// asked is the word that is asked for, without the brackets that it may have in the file.
+// asked is the word that is asked for, without the brackets that it may have in the file, or the
+// dashes of an option.
 func asked(words []string) string {
-	return strings.Trim(strings.Join(strings.Fields(strings.Join(words, " ")), " "), "[]")
+	word := strings.Join(strings.Fields(strings.Join(words, " ")), " ")
+	return strings.TrimLeft(strings.Trim(word, "[]"), "-")
 }
 
 // unexplained says that a word is not known.
@@ -81,7 +78,7 @@ func unexplained(app *cli.App, guide []guideSection, word string) error {
 	if near := wording.Nearest(word, append(helpWords(app, guide), headings...)); near != "" {
 		hint = wording.DidYouMean(near)
 	}
-	return misuse(wording.Quoted(word)+" is no command, and no word of the file", hint)
+	return misuse(wording.Quoted(word)+" is no command, no option and no word of the file", hint)
 }
 
 // helpWords are the single words that help explains, each once: commands, kinds of tables, keys.
@@ -129,6 +126,31 @@ func answerOf(guide []guideSection, word string) []string {
 		if strings.Contains(" "+plainWords(s.heading)+" ", " "+plainWords(word)+" ") {
 			answer = apart(answer, s.whole())
 		}
+	}
+	return answer
+}
+
+// optionsNamed is what an option of this name does, and of which commands it is one; nil where none
+// has it.
+func optionsNamed(app *cli.App, name string) []string {
+	of := map[string][]string{} // the commands, by what the option does there
+	var does []string
+	for _, command := range app.Commands {
+		for _, flag := range command.Flags {
+			if flag.Names()[0] != name || name == helpName {
+				continue
+			}
+			usage := plainKeys(flag.(cli.DocGenerationFlag).GetUsage())
+			if of[usage] == nil {
+				does = append(does, usage)
+			}
+			of[usage] = append(of[usage], command.Name)
+		}
+	}
+	var answer []string
+	for _, usage := range does {
+		rows := [][]string{{"Options of " + wording.Listed(of[usage], "and")}, {"--" + name, usage}}
+		answer = apart(answer, tableLines(rows, guideWidth))
 	}
 	return answer
 }
