@@ -19,3 +19,10 @@ func TestQuoted(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) { assert.Equal(t, c.want, Quoted(c.in)) })
 	}
 }
+
+// What a file has without quotes is repeated without them, and does nothing to a screen.
+func TestBrief(t *testing.T) {
+	assert.Equal(t, `a"b\`, Brief(`a"b\`))
+	assert.Equal(t, `é\u200b\x1b[31m\uf574`, Brief("é\u200b\x1b[31m\uf574"))
+	assert.Equal(t, strings.Repeat("é", 40)+"...", Brief(strings.Repeat("é", 41)))
+}
