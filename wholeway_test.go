@@ -86,8 +86,7 @@ func holdMistakes(t require.TestingT, text string, err error) {
 // ofTheWholeFile reports whether a mistake stands nowhere in the file.
 func ofTheWholeFile(f *fault.Fault) bool { return f.Place.Key == "" && f.Place.Line == 0 }
 
-// holdWords holds a mistake of a text against how one is said. It may begin with what the file
-// has there.
+// holdWords holds a mistake of a text against how one is said. It may repeat words of that.
 func holdWords(t require.TestingT, text string, f *fault.Fault) {
 	said := f.Error()
 	require.NotEmpty(t, f.Cause)
@@ -96,7 +95,9 @@ func holdWords(t require.TestingT, text string, f *fault.Fault) {
 	require.False(t, unicode.IsUpper([]rune(cause)[0]) && !strings.Contains(text, first), "a cause begins with a small letter: %s", said)
 	require.False(t, strings.HasSuffix(cause, "."), "a cause has no full stop: %s", said)
 	for _, part := range []string{cause, quotedPart.ReplaceAllString(f.Hint, `""`)} {
-		require.NotRegexp(t, computingWords, part, "%s", said)
+		for _, word := range computingWords.FindAllString(part, -1) {
+			require.Contains(t, text, word, "%s", said)
+		}
 	}
 	for _, r := range said {
 		require.True(t, r == '\n' || unicode.IsPrint(r), "%U is printed as it is: %q", r, said)
@@ -123,6 +124,11 @@ func holdPages(t require.TestingT, text string, p printing, o opened) {
 		return
 	}
 	require.LessOrEqual(t, len(book.Pages()), paper.MaxPages)
+	for _, sheet := range book.Sheets() {
+		for _, part := range sheet.Parts {
+			require.True(t, within(part.Box, plane.Box{Max: sheet.Size}.Grown(onPaper)), "%q reaches over its sheet: %v of %v", part.Key, part.Box, sheet.Size)
+		}
+	}
 	for _, plan := range book.Pages() {
 		canvas := &seen.Canvas{}
 		book.DrawPage(canvas, plan.Number)

@@ -2,6 +2,7 @@ package sketch
 
 import (
 	"maps"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -170,7 +171,7 @@ func atomsOf(text string) []Span {
 // scaled is a text with a number so many times as large; what is no plain number stays.
 func scaled(text string, a Span, times float64) string {
 	n, err := strconv.ParseFloat(a.In(text), 64)
-	if err != nil {
+	if err != nil || math.IsNaN(n) || math.IsInf(n*times, 0) {
 		return text
 	}
 	return a.Put(text, strconv.FormatFloat(n*times, 'f', -1, 64))
