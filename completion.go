@@ -38,6 +38,8 @@ func completing(command *cli.Command) cli.BashCompleteFunc {
 			offer(c.App.Writer, wordsOf(option))
 		case typed == completionName:
 			offer(c.App.Writer, shellNames())
+		case typed == helpName:
+			offer(c.App.Writer, helpWords(c.App, readGuide()))
 		default:
 			options(c)
 		}

@@ -12,7 +12,7 @@ import (
 // Rules of this file: the same figures come as text to be read or as data for a script,
 // and never as both.
 
-func figuresCommand() *cli.Command {
+func figuresCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "figures",
 		Usage: "print the numbers for the cutting table: what to tear, tucks, edges, seams, trims, cloth",
@@ -36,6 +36,7 @@ func figuresCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
+			at.at(reading(in))
 			if c.Bool("views") {
 				return printViews(c.App.Writer, in, form, times)
 			}

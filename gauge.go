@@ -19,7 +19,7 @@ import (
 // gaugesFile is what the gauges are called behind the name of the file.
 const gaugesFile = "-gauges"
 
-func gaugeCommand() *cli.Command {
+func gaugeCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "gauge",
 		Usage: "make gauges to be cut from card: for edges that bend, allowances and tucks, as a PDF or an SVG",
@@ -36,7 +36,7 @@ func gaugeCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}

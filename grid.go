@@ -20,7 +20,7 @@ import (
 // gridFile is what the grid is called where it is given no name.
 const gridFile = "grid.pdf"
 
-func gridCommand() *cli.Command {
+func gridCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:      "grid",
 		Usage:     "make ruled sheets, off which the points of a paper pattern are read, as a PDF",
@@ -39,7 +39,7 @@ func gridCommand() *cli.Command {
 				return misuse(fmt.Sprintf("grid is of no file, and does not know what %q is for", word),
 					"write it like `tuckmark grid`; a name for the PDF is given with -o")
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}

@@ -255,6 +255,37 @@ func TestFollowerMinds(t *testing.T) {
 	}
 }
 
+// The guide has every option of every command once, and no other.
+func TestGuideOptions(t *testing.T) {
+	page, err := os.ReadFile(guideFolder + "/printing.md")
+	require.NoError(t, err)
+	_, table, found := strings.Cut(string(page), "\n## Options\n")
+	require.True(t, found)
+	told := map[string][]string{}
+	for line := range strings.Lines(table) {
+		cells := strings.Split(line, " | ")
+		options := regexp.MustCompile("`-+([a-z-]+)`").FindAllStringSubmatch(cells[0], -1)
+		if len(options) == 0 || len(cells) < 3 {
+			continue
+		}
+		for _, command := range strings.Split(cells[1], ", ") {
+			for _, option := range options {
+				told[command] = append(told[command], option[1])
+			}
+		}
+	}
+	assert.ElementsMatch(t, []string{"h", "help"}, told["every command"])
+	for _, command := range newApp(io.Discard, io.Discard).Commands {
+		var known []string
+		for _, flag := range command.Flags {
+			if names := flag.Names(); names[0] != "help" {
+				known = append(known, names...)
+			}
+		}
+		assert.ElementsMatch(t, known, told[command.Name], "options of %s, and those of the guide", command.Name)
+	}
+}
+
 // Every file, and every section, that a page links to is there.
 func TestGuideLinks(t *testing.T) {
 	for _, page := range guidePages(t) {

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"io"
 	"slices"
 	"strings"
@@ -14,16 +13,18 @@ import (
 	"tuckmark/marking/wording"
 )
 
-// Rules of this file: help answers with what a command takes, or with what the guide says of a
-// word of the file: a kind of table, a key, the heading of a section. Nothing is said here that
-// the guide does not say.
+// Rules of this file: help answers with what a command takes, with what the guide says of a word
+// of the file (a kind of table, a key, the heading of a section), and with what an option does.
+// Nothing is said here that the guide, or a command, does not say itself.
 
 // wordsHint ends the help of every command.
 const wordsHint = "`tuckmark help WORD` explains a word of the file, such as tuck or hem"
 
+const helpName = "help"
+
 func helpCommand() *cli.Command {
 	return &cli.Command{
-		Name:      "help",
+		Name:      helpName,
 		Usage:     "explain a command, or a word of the file, such as tuck or hem",
 		UsageText: "tuckmark help [WORD]",
 		Action: func(c *cli.Context) error {
@@ -32,17 +33,17 @@ func helpCommand() *cli.Command {
 				if err := cli.ShowAppHelp(c); err != nil {
 					return err
 				}
-				return say(c.App.Writer, explained(readGuide()))
+				return sayAnswer(c.App.Writer, explained(readGuide()))
 			}
 			if c.App.Command(word) != nil {
 				return cli.ShowCommandHelp(c, word)
 			}
 			guide := readGuide()
-			answer := answerOf(guide, word)
+			answer := apart(answerOf(guide, word), optionsNamed(c.App, word))
 			if answer == nil {
 				return unexplained(c.App, guide, word)
 			}
-			return say(c.App.Writer, answer)
+			return sayAnswer(c.App.Writer, answer)
 		},
 	}
 }
@@ -52,37 +53,48 @@ func withWordsHint(app *cli.App) {
 	app.CustomAppHelpTemplate = cli.AppHelpTemplate + "\n" + wordsHint + "\n"
 	for _, command := range app.Commands {
 		command.CustomHelpTemplate = cli.CommandHelpTemplate + "\n" + wordsHint + "\n"
-		if len(command.Subcommands) > 0 {
-			command.CustomHelpTemplate = cli.SubcommandHelpTemplate + "\n" + wordsHint + "\n"
-		}
 	}
 }
 
-// say prints lines. That nobody listens is no failure.
-func say(to io.Writer, lines []string) error {
-	fmt.Fprintln(to, strings.Join(lines, "\n"))
-	return nil
+// sayAnswer prints lines.
+func sayAnswer(to io.Writer, lines []string) error {
+	return writeOut(to, "the answer", []byte(strings.Join(lines, "\n")+"\n"))
 }
 
-// asked is the word that is asked for, without the brackets that it may have in the file.
+// asked is the word that is asked for, without the brackets that it may have in the file, or the
+// dashes of an option.
 func asked(words []string) string {
-	return strings.Trim(strings.Join(strings.Fields(strings.Join(words, " ")), " "), "[]")
+	word := strings.Join(strings.Fields(strings.Join(words, " ")), " ")
+	return strings.TrimLeft(strings.Trim(word, "[]"), "-")
 }
 
 // unexplained says that a word is not known.
 func unexplained(app *cli.App, guide []guideSection, word string) error {
 	hint := "`tuckmark help` lists all that is explained; a name that you chose yourself is not, but its kind is: of [trim.\"neck lace\"], `tuckmark help trim`"
-	var known []string
-	for _, command := range app.Commands {
-		known = append(known, command.Name)
-	}
+	var headings []string
 	for _, s := range guide {
-		known = slices.Concat(known, s.kinds(), s.keyNames(), []string{strings.ToLower(s.heading)})
+		headings = append(headings, strings.ToLower(s.heading))
 	}
-	if near := wording.Nearest(word, known); near != "" {
+	if near := wording.Nearest(word, append(helpWords(app, guide), headings...)); near != "" {
 		hint = wording.DidYouMean(near)
 	}
-	return misuse(wording.Quoted(word)+" is no command, and no word of the file", hint)
+	return misuse(wording.Quoted(word)+" is no command, no option and no word of the file", hint)
+}
+
+// helpWords are the single words that help explains, each once: commands, kinds of tables, keys.
+func helpWords(app *cli.App, guide []guideSection) []string {
+	var words []string
+	for _, command := range app.Commands {
+		words = append(words, command.Name)
+	}
+	for _, s := range guide {
+		for _, word := range slices.Concat(s.kinds(), s.keyNames()) {
+			if !slices.Contains(words, word) {
+				words = append(words, word)
+			}
+		}
+	}
+	return words
 }
 
 // answerOf is what the guide says of a word; nil where it says nothing. A kind of table, or the
@@ -91,7 +103,7 @@ func unexplained(app *cli.App, guide []guideSection, word string) error {
 func answerOf(guide []guideSection, word string) []string {
 	if table, key, isPlace := placeOf(word); isPlace {
 		if key == "" {
-			return answerOf(guide, kindOf(table))
+			return answerOf(guide, source.Kind(table))
 		}
 		return rowsOf(guide, func(under, k string) bool { return under == table && k == key })
 	}
@@ -105,7 +117,7 @@ func answerOf(guide []guideSection, word string) []string {
 		guide = slices.Delete(slices.Clone(guide), first, first+1)
 	}
 	answer = apart(answer, rowsOf(guide, func(under, key string) bool {
-		return alike(word)(kindOf(under)) || key == strings.ToLower(word) && !isTable(under, key)
+		return alike(word)(source.Kind(under)) || key == strings.ToLower(word) && !isTable(under, key)
 	}))
 	if answer != nil {
 		return answer
@@ -114,6 +126,31 @@ func answerOf(guide []guideSection, word string) []string {
 		if strings.Contains(" "+plainWords(s.heading)+" ", " "+plainWords(word)+" ") {
 			answer = apart(answer, s.whole())
 		}
+	}
+	return answer
+}
+
+// optionsNamed is what an option of this name does, and of which commands it is one; nil where none
+// has it.
+func optionsNamed(app *cli.App, name string) []string {
+	of := map[string][]string{} // the commands, by what the option does there
+	var does []string
+	for _, command := range app.Commands {
+		for _, flag := range command.Flags {
+			if flag.Names()[0] != name || name == helpName {
+				continue
+			}
+			usage := plainKeys(flag.(cli.DocGenerationFlag).GetUsage())
+			if of[usage] == nil {
+				does = append(does, usage)
+			}
+			of[usage] = append(of[usage], command.Name)
+		}
+	}
+	var answer []string
+	for _, usage := range does {
+		rows := [][]string{{"Options of " + wording.Listed(of[usage], "and")}, {"--" + name, usage}}
+		answer = apart(answer, tableLines(rows, guideWidth))
 	}
 	return answer
 }
@@ -164,17 +201,11 @@ func isTable(under, key string) bool {
 	return alone || named
 }
 
-// kindOf is the word for a kind of table: "tuck" of "piece.NAME.tuck.NAME"; "" of the top of the
-// file.
-func kindOf(table string) string {
-	return fault.Place{Key: strings.TrimSuffix(table, ".NAME")}.Last()
-}
-
 // kinds are the words for the tables of the file whose keys a section explains.
 func (s guideSection) kinds() []string {
 	var all []string
 	for _, k := range s.keys {
-		if kind := kindOf(k.under); kind != "" && !slices.Contains(all, kind) {
+		if kind := source.Kind(k.under); kind != "" && !slices.Contains(all, kind) {
 			all = append(all, kind)
 		}
 	}

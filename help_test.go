@@ -2,6 +2,8 @@ package main
 
 import (
 	"bytes"
+	"errors"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -11,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
 )
 
@@ -38,6 +41,61 @@ func TestGuideHasEveryKey(t *testing.T) {
 		assert.Equal(t, slices.Compact(keys), slices.Compact(said), "keys of [%s], and those that the guide has rows for", name)
 	}
 }
+
+// Where a key has the choice of a few words, its row has all of them.
+func TestGuideHasEveryChoice(t *testing.T) {
+	guide, choices := readGuide(), 0
+	for _, table := range source.Tables() {
+		for _, key := range table.Keys {
+			words := choicesOf(table, key)
+			if words == nil {
+				continue
+			}
+			choices++
+			said := ""
+			for _, s := range guide {
+				for _, k := range s.keys {
+					for _, row := range k.rows {
+						if k.under == table.Name && slices.Contains(row.keys, key) {
+							said += row.says
+						}
+					}
+				}
+			}
+			for _, word := range words {
+				assert.Contains(t, said, word, "what the guide says of %s in [%s]", key, table.Name)
+			}
+		}
+	}
+	assert.Equal(t, 15, choices, "keys that have a choice of words")
+}
+
+// choicesOf are the words, in quotes, that a key may be given, as a message lists them; nil where
+// it is given anything else.
+func choicesOf(table source.Table, key string) []string {
+	text := key + " = \"no such word\"\n"
+	if slices.Contains(table.Keys, "toward") || !slices.Contains(table.Keys, "beside") {
+		text = "[" + strings.ReplaceAll(table.Name, "NAME", "x") + "]\n" + text
+	} else {
+		text = "[" + strings.ReplaceAll(table.Name, "NAME", "x") + "]\nbeside = \"x\"\n" + text
+	}
+	if table.Name == "" {
+		text = key + " = \"no such word\"\n"
+	}
+	_, err := source.Read("x.toml", []byte(text), func(rune) bool { return true })
+	var all fault.List
+	if !errors.As(err, &all) {
+		return nil
+	}
+	for _, f := range all {
+		if f.Place.Last() == key && strings.Contains(f.Cause, "no such word") && strings.HasPrefix(f.Hint, "write ") {
+			return quotedWord.FindAllString(f.Hint, -1)
+		}
+	}
+	return nil
+}
+
+var quotedWord = regexp.MustCompile(`"[a-z ]+"`)
 
 // Pleats of two kinds have one name in the file and different keys: each kind has a table of its
 // own in the guide.
@@ -69,7 +127,7 @@ func TestGuideTellsPleatsApart(t *testing.T) {
 func TestHelpAnswersEveryWord(t *testing.T) {
 	guide := readGuide()
 	for _, table := range source.Tables() {
-		if kind := kindOf(table.Name); kind != "" {
+		if kind := source.Kind(table.Name); kind != "" {
 			assert.NotEmpty(t, answerOf(guide, kind), kind)
 		}
 		for _, key := range table.Keys {
@@ -88,13 +146,16 @@ func TestHelpAnswersEveryWord(t *testing.T) {
 	}
 }
 
+// isFileLine tells a line of the file among examples.
+var isFileLine = regexp.MustCompile(`^ +[a-z-]+ = |^ +\[[a-z]`)
+
 // No line that help prints of the guide is wider than a screen.
 func TestHelpIsAsWideAsAScreen(t *testing.T) {
 	guide := readGuide()
 	for _, s := range guide {
 		for _, line := range s.whole() {
-			// Only an example may be wider, which is told where it stands.
-			if !strings.HasPrefix(line, exampleIndent) {
+			// Only what a program prints may be wider, as it stands.
+			if !strings.HasPrefix(line, exampleIndent) || isFileLine.MatchString(line) {
 				assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, "%s: %s", s.heading, line)
 			}
 		}

@@ -21,7 +21,7 @@ import (
 // Rules of this file: a file is shown in a browser until somebody ends that, and nothing is
 // left behind. What is shown of it is in looking.go.
 
-func lookCommand() *cli.Command {
+func lookCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "look",
 		Usage: "show the pieces in a browser while you write their file: whenever you save it, the picture follows",
@@ -34,7 +34,7 @@ func lookCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}
@@ -67,9 +67,11 @@ func readPort(c *cli.Context) (int, error) {
 func look(say io.Writer, l *looking, port int, open func(address string) error) error {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	defer stop()
+	l.progress.at(reading(l.in))
 	if err := l.begin(); err != nil {
 		return err
 	}
+	l.progress = nil // from now on nobody waits
 	server, err := serve.Listen(port)
 	if err != nil {
 		return optionFault("port", err)

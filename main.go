@@ -11,6 +11,7 @@
 //	version.go      what --version says
 //	completion.go   what a shell is told that completes a line; shells.go  its scripts
 //	fault.go        faults of the command line
+//	progress.go     what a command is at, where somebody waits for it
 //	mishap.go       faults of the program itself
 //	printing.go     paper and pieces: options that several commands share
 //	opened.go       a file that was read, as far as it is meant, and its paper
@@ -81,6 +82,7 @@ func carryOut(args []string, stdout, stderr io.Writer) int {
 }
 
 func newApp(stdout, stderr io.Writer) *cli.App {
+	at := progressOn(stderr)
 	app := &cli.App{
 		Name:      "tuckmark",
 		Usage:     "full-size marking sheets for sewing, from a description of the pieces",
@@ -91,12 +93,13 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 			"Print the numbers: tuckmark figures pinafore.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
-		Writer:               stdout,
-		ErrWriter:            stderr,
+		Writer:               at.before(stdout),
+		ErrWriter:            at.before(stderr),
 		OnUsageError:         misused,
 		ExitErrHandler:       func(*cli.Context, error) {}, // run says it
+		After:                func(*cli.Context) error { at.end(); return nil },
 		Action:               noCommand,
-		Commands:             []*cli.Command{startCommand(), gridCommand(), lookCommand(), sheetCommand(), gaugeCommand(), scaleCommand(), figuresCommand(), completionCommand(), helpCommand()},
+		Commands:             []*cli.Command{startCommand(), gridCommand(at), lookCommand(at), sheetCommand(at), gaugeCommand(at), scaleCommand(at), figuresCommand(at), completionCommand(), helpCommand()},
 		Flags:                []cli.Flag{versionFlag(), cli.HelpFlag}, // the parser leaves help out beside a command called so
 		EnableBashCompletion: true,
 	}

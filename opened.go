@@ -18,6 +18,7 @@ type opened struct {
 
 // open reads a file: the pieces of it that are meant, and the paper they are for.
 func (p printing) open(in string) (opened, error) {
+	p.progress.at(reading(in))
 	whole, err := readPattern(in, p.view)
 	if err != nil {
 		return opened{}, err

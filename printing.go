@@ -40,6 +40,7 @@ type printing struct {
 	// and added those that say what is printed besides: whoever prints the same again
 	// repeats them.
 	said, added []string
+	progress    *progress // tells what takes time
 }
 
 // onOrOff is an option without a value.
@@ -92,8 +93,9 @@ func pageFlags() []cli.Flag {
 }
 
 // readPrinting takes up these options, as far as a command has them.
-func readPrinting(c *cli.Context) (printing, error) {
+func readPrinting(c *cli.Context, at *progress) (printing, error) {
 	p := printing{
+		progress: at,
 		margin: given(c, "margin"), overlap: given(c, "overlap"), dots: given(c, "dots"),
 		across: given(c, "across"), down: given(c, "down"), of: given(c, "of"),
 		view:    c.String("view"),
@@ -201,6 +203,7 @@ func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
 
 // set is what is drawn of a file.
 func (p printing) set(o opened) arrange.Set {
+	p.progress.at("working out every line")
 	pattern := o.pattern
 	set := newSet(pattern)
 	set.Pieces = sheet.WithViews(set.Pieces, pattern, o.others)

@@ -20,12 +20,12 @@ import (
 // have done it, and what to do. Sheets that are off are an answer, not a failure. They are
 // called true only where no reading could be wrong enough for a line to be off.
 
-func scaleCommand() *cli.Command {
+func scaleCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "scale",
 		Usage: "say what the printer did to the sheets, from the check square as it was measured",
 		Flags: append(slices.Concat(paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), pageFlags(), squareFlags()),
-			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm, half the smallest step of a ruler)"}),
+			&cli.StringFlag{Name: "within", Usage: "count the sheets as true while no line is off by more than `LENGTH` (without it: 1/32 in, or 0.5 mm: closer than that no line is ruled)"}),
 		Action: func(c *cli.Context) error {
 			in, err := oneFile(c, `tuckmark scale --across "3 15/16" --down 4 pinafore.toml`)
 			if err != nil {
@@ -35,7 +35,7 @@ func scaleCommand() *cli.Command {
 				return misuse("scale needs what the check square measures",
 					"measure it on the printed first page, from outside edge to outside edge, and write it like `"+`tuckmark scale --across "3 15/16" --down 4 `+fileInShell(in)+"`")
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}
@@ -61,14 +61,16 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 		if limit, err = length.Parse(within, unit); err == nil && limit < 0 {
 			err = &fault.Fault{
 				Cause: "a line cannot be off by less than nothing",
-				Hint:  "leave it out for half the smallest step of a ruler",
+				Hint:  "leave it out for 1/32 in, or 0.5 mm",
 			}
 		}
 		if err != nil {
 			return optionFault("within", err)
 		}
 	}
-	verdict, err := pdfout.Judge(p.set(file), file.paper, measured.Scale(), measured.Doubt())
+	set := p.set(file)
+	p.progress.at("placing the pieces on pages")
+	verdict, err := pdfout.Judge(set, file.paper, measured.Scale(), measured.Doubt())
 	if err != nil {
 		return fault.At(fault.Place{File: in}, err)
 	}

@@ -17,7 +17,7 @@ import (
 // Rules of this file: what the sheets of a file are made of, and what is said when they
 // are made. Nothing is said before they are.
 
-func sheetCommand() *cli.Command {
+func sheetCommand(at *progress) *cli.Command {
 	return &cli.Command{
 		Name:  "sheet",
 		Usage: "make the full-size sheets of every piece, as a PDF or an SVG",
@@ -33,7 +33,7 @@ func sheetCommand() *cli.Command {
 			if err != nil {
 				return err
 			}
-			p, err := readPrinting(c)
+			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
 			}

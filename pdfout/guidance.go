@@ -26,15 +26,11 @@ func (b *Book) sizeLine() string {
 func (b *Book) measuring() []string {
 	_, across, up := b.longRules()
 	long := b.set.Unit.AsWritten
-	other := "other"
-	if len(b.figures) > 0 {
-		other = "full-size" // figures are read, not measured
-	}
 	off := "Should one be off, turn off “fit to page” and every other scaling where you print, and print this page again. If it stays off, write down what both rules measure: the sheets can be made again to suit the printer."
 	if s := b.paper.Printed; !s.IsTrue() {
 		off = "These sheets are drawn for a printer that prints at " + s.String() + ", and come out true only on that one. Should one be off, measure the page that was not corrected once more."
 	}
-	small := fmt.Sprintf("Every %s page has a square of %s, to be measured in the same way.", other, paper.SmallSquare(b.set.Unit).Name)
+	small := fmt.Sprintf("Every full-size page has a square of %s, to be measured in the same way.", paper.SmallSquare(b.set.Unit).Name)
 	if b.paper.WhollyOnOne() {
 		small = fmt.Sprintf("The small square is to measure %s in the same way.", paper.SmallSquare(b.set.Unit).Name)
 	}
@@ -43,7 +39,7 @@ func (b *Book) measuring() []string {
 		until = "Read nothing off"
 	}
 	return []string{
-		"Lay a ruler across this square, and then upward, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
+		"Measure this square across, and then down, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
 		fmt.Sprintf("Then measure the rules at the foot, %s, and at the left edge, %s: the longer a line, the more it shows.", long(across.long()), long(up.long())),
 		off,
 		until + " until all measure true both ways. " + small,

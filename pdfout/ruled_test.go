@@ -213,5 +213,5 @@ func TestRuledSheetsOnANarrowRoll(t *testing.T) {
 	set := arrange.Set{Pieces: grid.Of(grid.Size{Wide: 20 * 25.4, High: 10 * 25.4}, length.Inch)}
 	_, err := Draw(&bytes.Buffer{}, set, seen.Paper(t, "roll:15in"))
 	assert.EqualError(t, err, `piece "Grid, 20 in across and 10 in up", 20 in by 10 in, does not fit on a roll of paper 15 in wide`+
-		"\nhint: choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in")
+		"\nhint: choose a wider roll, or pages that are joined, such as --paper letter; not every program shows a page that is longer than 200 in")
 }

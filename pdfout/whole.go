@@ -131,7 +131,7 @@ func (b *Book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 	f := onOnePage(parcels, window)
 	if f == nil {
 		return nil, &fault.Fault{
-			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, which is as much as a PDF can show", b.set.Unit.OnRuler(math.Floor(paper.LongestSide))),
+			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, and not every program shows one that is longer", b.set.Unit.OnRuler(math.Floor(paper.LongestSide))),
 			Hint:  "print some of the pieces at a time, with --pieces, or choose a roll or pages",
 		}
 	}
@@ -149,7 +149,7 @@ func (b *Book) tooLargeFor(p arrange.Parcel) error {
 	return &fault.Fault{
 		Cause: fmt.Sprintf("piece %q, %s by %s, does not fit on %s", p.Piece.Name,
 			b.set.Unit.OnRuler(p.Piece.Bounds.Width()), b.set.Unit.OnRuler(p.Piece.Bounds.Height()), b.paper.ShortTitle()),
-		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in",
+		Hint: "choose a wider roll, or pages that are joined, such as --paper letter; not every program shows a page that is longer than 200 in",
 	}
 }
 

@@ -266,7 +266,7 @@ func TestWholePages(t *testing.T) {
 }
 
 func TestWholePagesThatCannotBe(t *testing.T) {
-	const longer = "\nhint: choose a wider roll, or pages that are joined, such as --paper letter; no page of a PDF can be longer than 200 in"
+	const longer = "\nhint: choose a wider roll, or pages that are joined, such as --paper letter; not every program shows a page that is longer than 200 in"
 	for _, c := range []struct {
 		name, paper string
 		set         arrange.Set
@@ -279,7 +279,7 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 		{"no room for the title block over it", "roll:36in", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("p", "Curtain", 34*25.4, 198.5*25.4)}},
 			"piece \"Curtain\", 34 in by 198 1/2 in, does not fit on a roll of paper 36 in wide" + longer},
 		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 4000, 3000), sample.Rectangle("b", "B", 4000, 3000), sample.Rectangle("c", "C", 4000, 3000)}},
-			"the pieces need a page of more than 200 in on a side, which is as much as a PDF can show\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
+			"the pieces need a page of more than 200 in on a side, and not every program shows one that is longer\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
 		{"nothing", "single", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
 		{"only the first page", "single", sets.Many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
 	} {

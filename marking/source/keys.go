@@ -2,6 +2,7 @@ package source
 
 import (
 	"slices"
+	"strings"
 
 	"tuckmark/marking/fault"
 )
@@ -92,4 +93,10 @@ func (t Table) isNamed(parts []string) bool {
 	return slices.EqualFunc(fault.Place{Key: t.Name}.Parts(), parts, func(own, part string) bool {
 		return own == anyName || own == part
 	})
+}
+
+// Kind is the word for a table of this Name, by which help explains it: "tuck" of
+// "piece.NAME.tuck.NAME"; "" of the top of the file.
+func Kind(table string) string {
+	return fault.Place{Key: strings.TrimSuffix(table, "."+anyName)}.Last()
 }

@@ -208,7 +208,7 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 		{"a name too long", front + "[piece.back]\nlike = \"front\"\nwithout = [\"" + strings.Repeat("a.", 101) + "\"]", "",
 			"f.toml:22: piece.back.without: the text has 202 letters\nhint: a text has at most 200 letters"},
 		{"a view that is not chosen", front + "[view.deep]\ncolour = 1\n[view.deep.piece.front.tuck.yoke]\ncuont = 9", "",
-			"f.toml:21: view.deep.colour: this key is not known\nhint: known here are title, size, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, without\n" +
+			"f.toml:21: view.deep.colour: this key is not known\nhint: known here are title, size, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, without; `tuckmark help view` explains them\n" +
 				"f.toml:23: piece.front.tuck.yoke.cuont: this key is not known\nhint: did you mean \"count\"?"},
 		{"a view that is no table", front + "[view]\ndeep = 1", "",
 			"f.toml:21: view.deep: must be a table, but is 1\nhint: write [view.NAME] on a line of its own, with a name for each"},

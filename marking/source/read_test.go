@@ -260,12 +260,12 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"no piece in the table", "[piece]\n", "f.toml: no piece is described" + empty},
 
 		{"mistyped key", "titel = \"x\"\n" + small, "f.toml:1: titel: this key is not known\nhint: did you mean \"title\"?"},
-		{"unknown key", "colour = \"x\"\n" + small, "f.toml:1: colour: this key is not known\nhint: known here are title, size, unit, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, like, without, view"},
+		{"unknown key", "colour = \"x\"\n" + small, "f.toml:1: colour: this key is not known\nhint: known here are title, size, unit, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, like, without, view; `tuckmark help` explains them"},
 		{"mistyped table", "[peice.front]\n", "f.toml:1: peice: this key is not known\nhint: did you mean \"piece\"?"},
 		{"mistyped key in cloth", "[cloth]\nsee_through = true\n" + small, "f.toml:2: cloth.see_through: this key is not known\nhint: did you mean \"see-through\"?"},
 		{"mistyped table in a piece", "[piece.front]\n[piece.front.egde.all]\npoints = 3", "f.toml:2: piece.front.egde: this key is not known\nhint: did you mean \"edge\"?"},
 		{"mistyped key that is needed", small + "[piece.front.notch.n]\nedge = \"all\"\nform = \"all\"\nat = 1", "f.toml:5: piece.front.notch.n.form: this key is not known\nhint: did you mean \"from\"?"},
-		{"unknown key of a pleat", pleat("press = 1"), "f.toml:10: piece.front.pleat.p.press: this key is not known\nhint: known here are edge, from, at, depth, toward, length, count, spacing, run"},
+		{"unknown key of a pleat", pleat("press = 1"), "f.toml:10: piece.front.pleat.p.press: this key is not known\nhint: known here are edge, from, at, depth, toward, length, count, spacing, run; `tuckmark help pleat` explains them"},
 
 		{"a placket", small + "[piece.front.placket]\nlength = 4", "f.toml:3: piece.front.placket: this key is not known" + inPiece + "[piece.front.line.placket] and its points below it"},
 		{"a slash, as a number", small + "[piece.front]\nslash = 4", "f.toml:4: piece.front.slash: this key is not known" + inPiece + "[piece.front.line.slash] and its points below it"},
@@ -279,7 +279,7 @@ func TestReadSaysWhatIsWrong(t *testing.T) {
 		{"a hem of a piece", small + "[piece.front]\nhem = 1", "f.toml:4: piece.front.hem: this key is not known\nhint: it belongs to an edge of the piece, under [piece.front.edge.NAME]"},
 		{"an allowance of a piece", small + "[piece.front]\nseam-allowance = 1", "f.toml:4: piece.front.seam-allowance: this key is not known\nhint: it belongs to an edge of the piece, under [piece.front.edge.NAME]"},
 		{"a seam allowance", "seam_allowance = 1\n" + small, "f.toml:1: seam_allowance: this key is not known\nhint: it is called allowance here: allowance = \"3/8\""},
-		{"a placket of the garment", "placket = 1\n" + small, "f.toml:1: placket: this key is not known\nhint: known here are title, size, unit, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, like, without, view"},
+		{"a placket of the garment", "placket = 1\n" + small, "f.toml:1: placket: this key is not known\nhint: known here are title, size, unit, allowance, sleepwear, cloth, piece, seam, trim, ruffle, binding, sewing, fit, like, without, view; `tuckmark help` explains them"},
 		{"a mistyped line", small + "[piece.front.lines.x]", "f.toml:3: piece.front.lines: this key is not known\nhint: did you mean \"line\"?"},
 
 		{"no-break space in a reference", small + "[piece.front]\nfold = \"centre\u00a0front\"", "f.toml:4: piece.front.fold: the name has a no-break space (U+00A0) behind \"centre\"" + space},

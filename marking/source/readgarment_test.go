@@ -104,7 +104,7 @@ func TestReadSaysWhatIsWrongWithSeams(t *testing.T) {
 
 		{"mistyped key", with("gatherd = true"), "f.toml:5: seam.s.gatherd: this key is not known\nhint: did you mean \"gathered\"?"},
 		{"mistyped join", seam("joins = [\"a.b\", \"c.d\"]"), "f.toml:4: seam.s.joins: this key is not known\nhint: did you mean \"join\"?"},
-		{"unknown key", with("stitch = \"French\""), "f.toml:5: seam.s.stitch: this key is not known\nhint: known here are join, meet, ease, within, gathered"},
+		{"unknown key", with("stitch = \"French\""), "f.toml:5: seam.s.stitch: this key is not known\nhint: known here are join, meet, ease, within, gathered; `tuckmark help seam` explains them"},
 
 		{"a seam without a name of its own", small + "[seam]\njoin = [\"a.b\", \"c.d\"]", "f.toml:4: seam.join: must be a table, but is a list" + named},
 		{"seams in a list", small + "[[seam]]\njoin = [\"a.b\", \"c.d\"]", "f.toml:3: seam: written as a list, in two pairs of brackets" + named},

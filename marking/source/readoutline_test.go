@@ -114,7 +114,7 @@ func TestOutlineMistakes(t *testing.T) {
 		{"an edge that is none", onBib + "[piece.bib.edge.hme]\nhem = 1\n[piece.bib.edge.waist]\nhem = 1",
 			"dress/f.toml:5: piece.bib.edge.hme: the outline has no such edge\nhint: did you mean \"hem\"?\ndress/f.toml:7: piece.bib.edge.waist: the outline has no such edge\nhint: its edges are left, left shoulder, neck, right shoulder, right and hem"},
 		{"a line with points beside it", strings.Replace(onBib, "edges", "lines = [\"centre fold\"]\nedges", 1) + "[piece.bib.line.\"centre fold\"]\npoints = [[0, 0], [1, 1]]",
-			"dress/f.toml:7: piece.bib.line.\"centre fold\".points: this key is not known\nhint: known here are from, to, kind"},
+			"dress/f.toml:7: piece.bib.line.\"centre fold\".points: this key is not known\nhint: known here are from, to, kind; `tuckmark help line` explains them"},
 		{"a line that is not drawn", strings.Replace(onBib, "edges", "lines = [\"dart\"]\nedges", 1),
 			"dress/f.toml:1: piece.bib.outline: no line of the drawing has the name \"dart\"\nhint: the ids of its lines are \"bib.centre-fold\"; a - or _ in an id stands for a space"},
 		{"a rectangle as well", "[piece.bib]\nrectangle = [1, 2]\n" + onBib,

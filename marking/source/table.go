@@ -63,7 +63,7 @@ func (t *fileTable) know(known ...string) {
 		if t.faults.Full() {
 			return
 		}
-		hint := "known here are " + strings.Join(known, ", ")
+		hint := fmt.Sprintf("known here are %s; `tuckmark help%s` explains them", strings.Join(known, ", "), t.helpWord())
 		if otherwise := writtenOtherwise(t.place, key, known); otherwise != "" {
 			hint = otherwise
 		} else if k := wording.Nearest(key, known); k != "" {
@@ -75,6 +75,15 @@ func (t *fileTable) know(known ...string) {
 		}
 		t.report(t.at(key), "this key is not known", hint)
 	}
+}
+
+// helpWord is the word behind a space that help explains the keys of the table by; "" for those at
+// the top of the file.
+func (t *fileTable) helpWord() string {
+	if table, known := TableNamed(t.place.Key); known && table != "" {
+		return " " + Kind(table)
+	}
+	return ""
 }
 
 // need reports a key that the table does not hold. The hint says what the key

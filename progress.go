@@ -1,0 +1,117 @@
+package main
+
+import (
+	"io"
+	"os"
+	"strings"
+	"sync"
+	"time"
+
+	"golang.org/x/term"
+
+	"tuckmark/marking/fault"
+)
+
+// Rules of this file: whoever waits at a terminal for longer than a moment is told for what, in one
+// line that goes away again. Into a file or another program nothing of it is ever written.
+
+// aMoment is for how long nobody asks what a program is at.
+const aMoment = time.Second
+
+// progress tells at a terminal what a command is at. The methods of nil do nothing.
+type progress struct {
+	terminal io.Writer  // nil where there is none
+	width    func() int // of its lines, in letters
+
+	mutex sync.Mutex
+	stage string      // what it is at; "" for nothing
+	shown int         // how many letters of that stand in the line
+	wait  *time.Timer // until the moment is over; nil before it has begun
+	over  bool        // the moment is
+}
+
+// progressOn tells it where the messages go, where that is a terminal.
+func progressOn(messages io.Writer) *progress {
+	file, isFile := messages.(*os.File)
+	if !isFile || !term.IsTerminal(int(file.Fd())) {
+		return nil
+	}
+	return &progress{terminal: messages, width: func() int {
+		width, _, err := term.GetSize(int(file.Fd()))
+		if err != nil || width <= 0 {
+			width = textWidth
+		}
+		return width
+	}}
+}
+
+// at says what the command is at from now on, such as "reading bib.toml".
+func (p *progress) at(stage string) {
+	if p == nil {
+		return
+	}
+	p.mutex.Lock()
+	defer p.mutex.Unlock()
+	if p.wait == nil {
+		p.wait = time.AfterFunc(aMoment, func() {
+			p.mutex.Lock()
+			defer p.mutex.Unlock()
+			p.over = true
+			p.show()
+		})
+	}
+	p.stage = stage
+	if p.over {
+		p.show()
+	}
+}
+
+// reading is what a command is at that reads a file.
+func reading(in string) string {
+	return "reading " + fault.FileName(in) + " and working out its pieces"
+}
+
+// end takes the line away.
+func (p *progress) end() {
+	if p == nil {
+		return
+	}
+	p.mutex.Lock()
+	defer p.mutex.Unlock()
+	p.stage = ""
+	p.show()
+}
+
+// show has the line say what the command is at. It is written over, for not every terminal knows
+// how a line is cleared.
+func (p *progress) show() {
+	line := []rune(p.stage)
+	if len(line) > 0 {
+		line = append(line, []rune(" ...")...)
+		line = line[:min(len(line), max(p.width()-1, 0))] // in its last place it would begin another line
+	}
+	if p.shown > 0 {
+		io.WriteString(p.terminal, "\r"+strings.Repeat(" ", p.shown)+"\r")
+	}
+	p.shown = len(line)
+	io.WriteString(p.terminal, string(line))
+}
+
+// before is a writer that takes the line away before it writes.
+func (p *progress) before(w io.Writer) io.Writer {
+	if p == nil {
+		return w
+	}
+	return &clearing{p, w}
+}
+
+// clearing is a writer before which the line goes away.
+type clearing struct {
+	progress *progress
+	io.Writer
+}
+
+func (c *clearing) Write(text []byte) (int, error) {
+	c.progress.end()
+	return c.Writer.Write(text)
+}
