@@ -8,6 +8,7 @@
 //	page.go    a page, its texts and its paths
 //	pdf.go     pages out of a PDF
 //	canvas.go  pages as they are drawn
+//	record.go  all that a canvas is told, to tell it again
 //	picture.go pages out of the elements of a picture
 //	join.go    pages laid together by their join marks, as a maker does it
 //	piece.go   the lines of a piece, sought on the pages of its sheet
