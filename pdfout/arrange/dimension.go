@@ -108,7 +108,7 @@ func (s *Sheet) apart(room text.Slab) bool {
 
 // wordsBy returns the words of a distance where they stand right by its line.
 func (s *Sheet) wordsBy(p Piece, m measure, words string) (PlacedInscription, bool) {
-	by, line := way{away: nearAway}, strip(m.a, m.b, leaderRoom)
+	by, line := turned(nearAway, 0), strip(m.a, m.b, leaderRoom)
 	for _, width := range dimensionWidths() {
 		t := Wrapped(words, ink.Text(), width)
 		if t.Broken {

@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -18,9 +17,9 @@ type Field struct {
 	// gaps, which rise, only lead from one line to the next.
 	tree *plane.Tree
 	gaps []int
-	// taken are the placed slabs, by the squares of bucketSide they reach
-	// into.
-	taken map[bucket][]taken
+	// taken are the placed slabs, by the squares they reach into: row by row, the lowest first.
+	taken [][]taken
+	squares
 }
 
 // taken is a placed slab and the box round it, which is asked first: most are far off.
@@ -29,32 +28,52 @@ type taken struct {
 	box plane.Box
 }
 
-// bucket is a square of a sheet, counted from its origin.
-type bucket struct{ x, y int }
+// squares cut a sheet into so many columns and rows, from its lower left corner. What lies
+// beyond it is counted to the nearest of them.
+type squares struct {
+	corner        plane.Point
+	side          float64 // in mm
+	columns, rows int
+}
 
-// bucketSide is the side of a bucket, in mm: a few texts wide.
-const bucketSide = 60.0
+const (
+	// leastSquare is the least side of a square, in mm: a few texts wide.
+	leastSquare = 60.0
+	// mostSquares bounds how many there are side by side, and one over the other.
+	mostSquares = 200
+)
 
-// roundingOff bounds what rounding adds to a few lengths, in mm.
-const roundingOff = 1e-9
+// squaresOver cuts a box into squares.
+func squaresOver(b plane.Box) squares {
+	if b.Empty() {
+		return squares{side: leastSquare, columns: 1, rows: 1}
+	}
+	side := max(leastSquare, b.Width()/mostSquares, b.Height()/mostSquares)
+	return squares{b.Min, side, 1 + int(b.Width()/side), 1 + int(b.Height()/side)}
+}
 
-// bucketsOf calls visit for every bucket a box reaches into, until visit
-// returns false.
-func bucketsOf(b plane.Box, visit func(bucket) bool) {
-	index := func(v float64) int { return int(math.Floor(v / bucketSide)) }
-	for x := index(b.Min.X); x <= index(b.Max.X); x++ {
-		for y := index(b.Min.Y); y <= index(b.Max.Y); y++ {
-			if !visit(bucket{x, y}) {
+// under calls visit for every square that a box reaches into, by its number, until visit returns
+// false.
+func (s squares) under(b plane.Box, visit func(int) bool) {
+	index := func(v float64, count int) int { return int(min(max(v/s.side, 0), float64(count-1))) }
+	first, last := index(b.Min.X-s.corner.X, s.columns), index(b.Max.X-s.corner.X, s.columns)
+	low, high := index(b.Min.Y-s.corner.Y, s.rows), index(b.Max.Y-s.corner.Y, s.rows)
+	for row := low; row <= high; row++ {
+		for column := first; column <= last; column++ {
+			if !visit(row*s.columns + column) {
 				return
 			}
 		}
 	}
 }
 
+// roundingOff bounds what rounding adds to a few lengths, in mm.
+const roundingOff = 1e-9
+
 // NewField looks at the lines of the pieces.
 func NewField(pieces []Piece) *Field {
 	var all plane.Path
-	f := &Field{taken: map[bucket][]taken{}}
+	f := &Field{}
 	for _, p := range pieces {
 		for _, l := range p.Lines {
 			all = append(all, l.Path()...)
@@ -62,14 +81,16 @@ func NewField(pieces []Piece) *Field {
 		}
 	}
 	f.tree = plane.NewTree(all)
+	f.squares = squaresOver(f.tree.Bounds())
+	f.taken = make([][]taken, f.columns*f.rows)
 	return f
 }
 
 // Take marks a slab as no longer free.
 func (f *Field) Take(s text.Slab) {
 	box := s.Bounds()
-	bucketsOf(box, func(b bucket) bool {
-		f.taken[b] = append(f.taken[b], taken{s, box.Grown(roundingOff)})
+	f.under(box, func(at int) bool {
+		f.taken[at] = append(f.taken[at], taken{s, box.Grown(roundingOff)})
 		return true
 	})
 }
@@ -80,8 +101,8 @@ func (f *Field) Free(s text.Slab) bool { return !f.meetsPlaced(s) && f.Crossings
 // meetsPlaced reports whether anything that was placed touches the slab.
 func (f *Field) meetsPlaced(s text.Slab) bool {
 	met, box := false, s.Bounds()
-	bucketsOf(box, func(b bucket) bool {
-		all := f.taken[b]
+	f.under(box, func(at int) bool {
+		all := f.taken[at]
 		for i := 0; i < len(all) && !met; i++ {
 			met = all[i].box.Meets(box) && s.Meets(all[i].Slab)
 		}

@@ -56,7 +56,15 @@ type Anchor struct {
 }
 
 // way is how a text may stand by its place: so many mm off, by so much turned from its side.
-type way struct{ away, turn float64 }
+type way struct {
+	away, turn float64
+	to         plane.Point // the direction across, turned like that
+}
+
+// turned is a way that is turned by an angle to the left.
+func turned(away, turn float64) way {
+	return way{away, turn, plane.Point{X: math.Cos(turn), Y: math.Sin(turn)}}
+}
 
 // cost is how much worse a way is than standing right by the place, in mm.
 func (w way) cost() float64 { return w.away + turnWeight*math.Abs(w.turn)/math.Pi }
@@ -67,21 +75,16 @@ var ways = sync.OnceValue(func() []way {
 	var all []way
 	for _, away := range []float64{nearAway, 2, 3.5, 5, 7, 9, 12, 15, 19, 24, leaderLongest} {
 		for k := range directions {
-			all = append(all, way{away, stepFromMiddle(k) * 2 * math.Pi / directions})
+			all = append(all, turned(away, stepFromMiddle(k)*2*math.Pi/directions))
 		}
 	}
 	slices.SortStableFunc(all, func(a, b way) int { return cmp.Compare(a.cost(), b.cost()) })
 	return all
 })
 
-// turned returns u turned by an angle to the left.
-func turned(u plane.Point, angle float64) plane.Point {
-	return u.Mul(math.Cos(angle)).Add(u.Left().Mul(math.Sin(angle)))
-}
-
 // by returns the room of a text that stands by a place in some way.
 func (w way) by(a Anchor, t Inscription) text.Slab {
-	u := turned(a.Out, w.turn)
+	u := a.Out.Mul(w.to.X).Add(a.Out.Left().Mul(w.to.Y))
 	half := plane.Point{X: t.Width / 2, Y: t.Height / 2}
 	// The ray from the middle of the text back to the place leaves the text here.
 	inside := math.Inf(1)
@@ -211,11 +214,13 @@ func (s *Sheet) putNear(p nearPlace) {
 // which the key explains; else they are in the key alone.
 func (s *Sheet) near(p Piece, words string, style ink.Style, least float64, anchors []Anchor) {
 	best := nearPlace{cost: math.Inf(1)}
+	var last Inscription
 	for _, width := range nearWidths() {
 		t := Wrapped(words, style, width)
-		if t.Broken {
+		if t.Broken || slices.Equal(t.Labels, last.Labels) { // in the same lines it stands no better
 			continue
 		}
+		last = t
 		lines := lineWeight * float64(len(t.Labels))
 		// What costs as much as the best so far, but for rounding, is looked at as well.
 		at, ok := s.nearest(p, t, least, anchors, best.cost-lines+roundingOff)

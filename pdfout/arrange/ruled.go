@@ -82,7 +82,7 @@ func (p Piece) Numbered(page Grid) Piece {
 func (s *Sheet) numberLines() {
 	for _, p := range s.Pieces {
 		for _, w := range p.words {
-			room := way{away: ruledAway}.by(Anchor{At: w.At, Out: w.Out.Unit()}, wordOf(w))
+			room := turned(ruledAway, 0).by(Anchor{At: w.At, Out: w.Out.Unit()}, wordOf(w))
 			s.letter(LineLetter{w.Role, w.Text, styleOf(w), room.Centre, text.Across(), room})
 		}
 		whole := p.wholeLines()

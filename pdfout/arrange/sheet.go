@@ -92,7 +92,7 @@ func (s *Sheet) Whole(b plane.Box) bool {
 // that is not printed.
 func (s *Sheet) clearAt(at plane.Point) plane.Box {
 	c := s.Grid.cellAt(at)
-	if !s.printed[c] {
+	if s.Blank() > 0 && !s.printed[c] {
 		return plane.EmptyBox()
 	}
 	window := s.Grid.WindowOf(c)

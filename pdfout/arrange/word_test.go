@@ -32,8 +32,8 @@ func TestHeadsOfRowsOfWords(t *testing.T) {
 			head := mark.Word{Role: mark.TuckFold, Text: text, At: at, Out: c.out, Head: &mark.Head{Last: number.Text, Along: c.along, Wide: 10}}
 			set, last := wordOf(head), wordOf(number)
 			assert.Len(t, set.Labels, c.lines)
-			over := way{away: nearAway}.by(anchorOf(head, set), set).Bounds()
-			under := way{away: nearAway}.by(anchorOf(number, last), last).Bounds()
+			over := turned(nearAway, 0).by(anchorOf(head, set), set).Bounds()
+			under := turned(nearAway, 0).by(anchorOf(number, last), last).Bounds()
 			begins := func(b plane.Box, u plane.Point) float64 { return min(b.Min.Sub(at).Dot(u), b.Max.Sub(at).Dot(u)) }
 			assert.InDelta(t, begins(under, c.along), begins(over, c.along), 1e-9, "they begin at one line")
 			assert.InDelta(t, 0.9, begins(over, c.out)+begins(under, c.out.Mul(-1)), 1e-9, "right behind it")

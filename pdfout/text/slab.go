@@ -34,7 +34,10 @@ func (s Slab) reach(axis plane.Point) float64 {
 
 // Bounds is the upright box round the slab.
 func (s Slab) Bounds() plane.Box {
-	r := plane.Point{X: s.reach(plane.Point{X: 1}), Y: s.reach(plane.Point{Y: 1})}
+	r := s.Half
+	if s.U != Across() { // most lie level, and are asked over and over
+		r = plane.Point{X: s.reach(plane.Point{X: 1}), Y: s.reach(plane.Point{Y: 1})}
+	}
 	return plane.Box{Min: s.Centre.Sub(r), Max: s.Centre.Add(r)}
 }
 
