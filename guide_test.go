@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"maps"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -255,6 +256,41 @@ func TestFollowerMinds(t *testing.T) {
 	}
 }
 
+// The README is read at one sitting; what is longer stands in the guide.
+func TestReadmeIsShort(t *testing.T) {
+	data, err := os.ReadFile("README.md")
+	require.NoError(t, err)
+	assert.LessOrEqual(t, bytes.Count(data, []byte("\n")), 250, "lines of the README")
+}
+
+// A command or an option that a page names in a sentence is one; the README has all commands.
+func TestGuideNames(t *testing.T) {
+	commands, options := []string{}, []string{"--help", "--version"}
+	for _, command := range newApp(io.Discard, io.Discard).Commands {
+		commands = append(commands, command.Name)
+		for _, flag := range command.Flags {
+			options = append(options, "--"+flag.Names()[0])
+		}
+	}
+	for _, page := range guidePages(t) {
+		data, err := os.ReadFile(page)
+		require.NoError(t, err)
+		named := map[string]bool{}
+		for _, code := range regexp.MustCompile("`[^`\n]+`").FindAllString(string(data), -1) {
+			words := strings.Fields(strings.Trim(code, "`"))
+			if len(words) > 1 && words[0] == "tuckmark" && !strings.HasPrefix(words[1], "-") {
+				assert.Contains(t, commands, words[1], "%s has %s", page, code)
+				named[words[1]] = true
+			}
+			for _, word := range words {
+				if strings.HasPrefix(word, "--") {
+					assert.Contains(t, options, word, "%s has %s", page, code)
+				}
+			}
+		}
+		if page == "README.md" {
+			assert.ElementsMatch(t, commands, slices.Collect(maps.Keys(named)), "commands of the program, and those the README names")
+		}
 // The guide has every option of every command once, and no other.
 func TestGuideOptions(t *testing.T) {
 	page, err := os.ReadFile(guideFolder + "/printing.md")

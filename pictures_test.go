@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -36,6 +37,7 @@ var pictures = []struct {
 	args  []string
 	words string // "" for the first page of all
 }{
+	{"bib-page", []string{"sheet", "bib.toml"}, "cut 1 on the fold"}, // of the README
 	{"pinafore-first-page", []string{"sheet", "examples/pinafore.toml"}, ""},
 	{"pinafore-page", []string{"sheet", "examples/pinafore.toml"}, "cut 1 on the fold"},
 	{"pinafore-template", []string{"sheet", "--transfer", "template", "examples/pinafore.toml"}, "Front: template"},
@@ -70,6 +72,12 @@ func pictureOfPage(t *testing.T, args []string, words string) image.Image {
 	pdf := filepath.Join(dir, "sheets.pdf")
 	var out, errs bytes.Buffer
 	line := slices.Concat([]string{"tuckmark", args[0], "--paper", "letter", "-o", pdf}, args[1:])
+	for _, b := range fences(t, "README.md") {
+		if name, whole := strings.CutPrefix(b.kind, "toml "); whole && name == args[len(args)-1] {
+			line[len(line)-1] = filepath.Join(dir, name)
+			require.NoError(t, os.WriteFile(line[len(line)-1], []byte(b.text), 0o644))
+		}
+	}
 	require.Equal(t, 0, run(line, &out, &errs), errs.String())
 	data, err := os.ReadFile(pdf)
 	require.NoError(t, err)
