@@ -291,6 +291,9 @@ func TestGuideNames(t *testing.T) {
 		if page == "README.md" {
 			assert.ElementsMatch(t, commands, slices.Collect(maps.Keys(named)), "commands of the program, and those the README names")
 		}
+	}
+}
+
 // The guide has every option of every command once, and no other.
 func TestGuideOptions(t *testing.T) {
 	page, err := os.ReadFile(guideFolder + "/printing.md")
