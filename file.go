@@ -21,6 +21,9 @@ import (
 // readFile reads the description of a pattern, and no more of it than one may
 // be long.
 func readFile(name string) ([]byte, error) {
+	if name == standard {
+		return standardInput()
+	}
 	info, err := os.Stat(name)
 	if err != nil {
 		return nil, unreadable(name, err)
@@ -80,7 +83,7 @@ func readPattern(in, view string) (*garment.Pattern, error) {
 	var spec *source.Spec
 	err := texts{}.reading(in, func(r source.Reader, data []byte) (err error) {
 		r.View = view
-		spec, err = r.Read(in, data)
+		spec, err = r.Read(called(in), data)
 		return err
 	})
 	if err != nil {
@@ -96,7 +99,7 @@ func readViews(in string) ([]*garment.Pattern, error) {
 		return nil, err
 	}
 	if len(all) == 1 {
-		return nil, fileFault(in, "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
+		return nil, fileFault(called(in), "the file has no views", "a view is made by a line such as [view.round], with what differs below it")
 	}
 	return all, nil
 }
@@ -106,7 +109,7 @@ func readViews(in string) ([]*garment.Pattern, error) {
 func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 	var specs []*source.Spec
 	err := t.reading(in, func(r source.Reader, data []byte) (err error) {
-		specs, err = r.ReadAll(in, data)
+		specs, err = r.ReadAll(called(in), data)
 		return err
 	})
 	if err != nil {

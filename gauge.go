@@ -26,7 +26,7 @@ func gaugeCommand(at *progress) *cli.Command {
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the gauges to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
+				Usage: "write the gauges to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter, or to - for another program (without it: beside FILE, under its name, those of the pieces that --pieces names, and " + gaugesFile + ")",
 			},
 			viewFlag(),
 			&cli.StringFlag{Name: "pieces", Usage: "make only the gauges of these pieces, such as `front,back`"},
@@ -40,7 +40,7 @@ func gaugeCommand(at *progress) *cli.Command {
 			if err != nil {
 				return err
 			}
-			return makeGauges(c.App.Writer, in, c.String("output"), p)
+			return makeGauges(listener(c), in, c.String("output"), p)
 		},
 	}
 }
@@ -55,7 +55,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	pattern := file.pattern
 	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
-		return fileFault(in, "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
+		return fileFault(called(in), "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
 	m, err := p.draw(in, to, gaugeSet(pattern, gauges), file.paper, allPages)
 	if err != nil {

@@ -28,7 +28,7 @@ func gridCommand(at *progress) *cli.Command {
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the sheets to `OUT.pdf` (without it: " + gridFile + " in the folder you are in)",
+				Usage: "write the sheets to `OUT.pdf`, or to - for another program (without it: " + gridFile + " in the folder you are in)",
 			},
 			&cli.StringFlag{Name: "unit", Usage: "rule them in `UNIT`: in, cm or mm (without it: in)"},
 			&cli.StringFlag{Name: "wide", Usage: "let them reach `LENGTH` across (without it: 14 in, or 35 cm)"},
@@ -43,7 +43,7 @@ func gridCommand(at *progress) *cli.Command {
 			if err != nil {
 				return err
 			}
-			return makeGrid(c.App.Writer, c, p)
+			return makeGrid(listener(c), c, p)
 		},
 	}
 }
@@ -75,7 +75,7 @@ func makeGrid(say io.Writer, c *cli.Context, p printing) error {
 	if err != nil {
 		return err
 	}
-	out, err := outputTo(cmp.Or(c.String("output"), gridFile))
+	out, err := p.outputTo(cmp.Or(c.String("output"), gridFile))
 	if err != nil {
 		return err
 	}

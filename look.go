@@ -34,6 +34,9 @@ func lookCommand(at *progress) *cli.Command {
 			if err != nil {
 				return err
 			}
+			if in == standard {
+				return misuse("look follows a file while it is saved, and cannot follow the standard input", "save what comes in as a file, and name that")
+			}
 			p, err := readPrinting(c, at)
 			if err != nil {
 				return err
@@ -63,15 +66,20 @@ func readPort(c *cli.Context) (int, error) {
 	return port, nil
 }
 
+// endedBy is what ends the showing: what the program was begun without, as by nohup, does not.
+func endedBy() []os.Signal {
+	return slices.DeleteFunc([]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}, signal.Ignored)
+}
+
 // look shows a file until it is told to end: by Ctrl-C, or when the terminal is closed.
 func look(say io.Writer, l *looking, port int, open func(address string) error) error {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
-	defer stop()
 	l.progress.at(reading(l.in))
 	if err := l.begin(); err != nil {
 		return err
 	}
 	l.progress = nil // from now on nobody waits
+	ctx, stop := signal.NotifyContext(context.Background(), endedBy()...)
+	defer stop()
 	server, err := serve.Listen(port)
 	if err != nil {
 		return optionFault("port", err)

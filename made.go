@@ -25,7 +25,7 @@ func (p printing) draw(in string, out output, set arrange.Set, on paper.Paper, w
 	var whole bytes.Buffer
 	summary, err := draw(&whole, set, on)
 	if err != nil {
-		return made{}, fault.At(fault.Place{File: in}, err)
+		return made{}, fault.At(fault.Place{File: called(in)}, err)
 	}
 	p.progress.at("writing " + fault.FileName(out.name))
 	return made{printing: p, file: in, out: out.name, summary: summary, pages: which}, out.put(whole.Bytes())

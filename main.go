@@ -27,6 +27,7 @@
 //	made.go         what was made, and what is said of it
 //	browser.go      opening the browser; browser_unix.go, browser_other.go  apart from Ctrl-C
 //	file.go         reading files
+//	standard.go     what comes in from other programs, and goes out to them
 //	output.go       where sheets go, and what is in their way
 package main
 

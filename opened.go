@@ -36,11 +36,14 @@ func (p printing) open(in string) (opened, error) {
 // behind its name, where that is "". What cannot be written is found before the file is read,
 // where its name is known then.
 func (p printing) openFor(in, out, behind string) (o opened, to output, err error) {
+	if in == standard && out == "" {
+		return o, to, misuse("sheets of what comes in from elsewhere have no name of their own", "give them one: -o sheets.pdf, or -o - for the standard output")
+	}
 	if out == "" && p.pieces == nil && p.view == "" {
 		out = outName(in, nil, nil, nil, "", behind)
 	}
-	if out != "" && exists(in) {
-		if to, err = outputTo(out, in); err != nil {
+	if out != "" && (in == standard || exists(in)) {
+		if to, err = p.outputTo(out, in); err != nil {
 			return o, to, err
 		}
 	}
@@ -50,7 +53,7 @@ func (p printing) openFor(in, out, behind string) (o opened, to output, err erro
 	if out == "" {
 		out = p.outName(in, o, behind)
 	}
-	to, err = outputTo(out, o.pattern.Files...) // those that it is like are known now
+	to, err = p.outputTo(out, o.pattern.Files...) // those that it is like are known now
 	return o, to, err
 }
 

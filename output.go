@@ -8,6 +8,8 @@ import (
 	"slices"
 	"syscall"
 
+	"github.com/urfave/cli/v2"
+
 	"tuckmark/marking/fault"
 	"tuckmark/pdfout/save"
 )
@@ -27,10 +29,12 @@ type output struct {
 	put  func([]byte) error
 }
 
-// outputTo is the file that sheets go to, where they can. In are the files they are made from,
+// outputTo is where sheets go that are to be called so, where they can. In are the files they are made from,
 // none of which they may replace.
-func outputTo(out string, in ...string) (output, error) {
+func (p printing) outputTo(out string, in ...string) (output, error) {
 	switch {
+	case out == standard:
+		return standardOutput(p.stdout)
 	case isFolder(out):
 		return output{}, fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+fileInShell(filepath.Join(out, "sheets.pdf")))
 	case slices.ContainsFunc(in, func(in string) bool { return same(in, out) }):
@@ -47,6 +51,15 @@ func same(a, b string) bool {
 	ia, errA := os.Stat(a)
 	ib, errB := os.Stat(b)
 	return errA == nil && errB == nil && os.SameFile(ia, ib)
+}
+
+// listener is who is told of what was made: whoever reads messages, where the sheets themselves
+// go to the standard output.
+func listener(c *cli.Context) io.Writer {
+	if c.String("output") == standard {
+		return c.App.ErrWriter
+	}
+	return c.App.Writer
 }
 
 // sayDone says what was made. It is made, and that nobody listens any more is no failure.

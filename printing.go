@@ -1,6 +1,7 @@
 package main
 
 import (
+	"io"
 	"slices"
 	"strconv"
 	"strings"
@@ -41,6 +42,7 @@ type printing struct {
 	// repeats them.
 	said, added []string
 	progress    *progress // tells what takes time
+	stdout      io.Writer // where sheets go that are written into no file
 }
 
 // onOrOff is an option without a value.
@@ -95,7 +97,7 @@ func pageFlags() []cli.Flag {
 // readPrinting takes up these options, as far as a command has them.
 func readPrinting(c *cli.Context, at *progress) (printing, error) {
 	p := printing{
-		progress: at,
+		progress: at, stdout: c.App.Writer,
 		margin: given(c, "margin"), overlap: given(c, "overlap"), dots: given(c, "dots"),
 		across: given(c, "across"), down: given(c, "down"), of: given(c, "of"),
 		view:    c.String("view"),
@@ -144,7 +146,7 @@ func readPrinting(c *cli.Context, at *progress) (printing, error) {
 // fileInShell writes the name of a file as it is typed on a command line: one that begins
 // with a dash must not be taken for an option.
 func fileInShell(name string) string {
-	if strings.HasPrefix(name, "-") {
+	if strings.HasPrefix(name, "-") && name != standard {
 		name = "./" + name
 	}
 	return inShell(name)

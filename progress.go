@@ -32,10 +32,10 @@ type progress struct {
 
 // progressOn tells it where the messages go, where that is a terminal.
 func progressOn(messages io.Writer) *progress {
-	file, isFile := messages.(*os.File)
-	if !isFile || !term.IsTerminal(int(file.Fd())) {
+	if !isTerminal(messages) {
 		return nil
 	}
+	file := messages.(*os.File)
 	return &progress{terminal: messages, width: func() int {
 		width, _, err := term.GetSize(int(file.Fd()))
 		if err != nil || width <= 0 {
@@ -68,7 +68,7 @@ func (p *progress) at(stage string) {
 
 // reading is what a command is at that reads a file.
 func reading(in string) string {
-	return "reading " + fault.FileName(in) + " and working out its pieces"
+	return "reading " + fault.FileName(called(in)) + " and working out its pieces"
 }
 
 // end takes the line away.

@@ -72,7 +72,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 	p.progress.at("placing the pieces on pages")
 	verdict, err := pdfout.Judge(set, file.paper, measured.Scale(), measured.Doubt())
 	if err != nil {
-		return fault.At(fault.Place{File: in}, err)
+		return fault.At(fault.Place{File: called(in)}, err)
 	}
 	a := answer{printing: p, file: in, unit: unit, limit: limit, reading: measured, verdict: verdict}
 	if err := a.checkOf(); err != nil {
@@ -123,7 +123,7 @@ type answer struct {
 
 // text is the answer.
 func (a answer) text() string {
-	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", fault.FileName(a.file), a.verdict.Printed,
+	lines := []string{fmt.Sprintf("%s: printed at %s (%s of %s across, %s of %s down)", fault.FileName(called(a.file)), a.verdict.Printed,
 		a.reading.Across.Text, a.reading.Across.Whole, a.reading.Down.Text, a.reading.Down.Whole)}
 	if a.verdict.Off != 0 {
 		lines = append(lines, a.worst())

@@ -24,7 +24,7 @@ func sheetCommand(at *progress) *cli.Command {
 		Flags: append([]cli.Flag{
 			&cli.StringFlag{
 				Name: "output", Aliases: []string{"o"},
-				Usage: "write the sheets to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter (without it: beside FILE, under its name and those of the pieces that --pieces names)",
+				Usage: "write the sheets to `OUT.pdf`, or to OUT.svg, one page for a drawing program, a plotter or a cutter, or to - for another program (without it: beside FILE, under its name and those of the pieces that --pieces names)",
 			},
 			onOrOff("first-page-only", "make only the first page, to prove the scale with before the others are printed"),
 		}, slices.Concat(pageFlags(), paperFlags(), []cli.Flag{viewFlag()}, pieceFlags(), squareFlags())...),
@@ -41,7 +41,7 @@ func sheetCommand(at *progress) *cli.Command {
 			if c.Bool("first-page-only") {
 				which = firstPage
 			}
-			return makeSheets(c.App.Writer, in, c.String("output"), p, which)
+			return makeSheets(listener(c), in, c.String("output"), p, which)
 		},
 	}
 }

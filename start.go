@@ -3,14 +3,12 @@ package main
 import (
 	"errors"
 	"fmt"
-	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"github.com/urfave/cli/v2"
-	"golang.org/x/term"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
@@ -58,12 +56,6 @@ func startCommand() *cli.Command {
 			return nil
 		},
 	}
-}
-
-// isTerminal reports whether somebody sits there who can be asked.
-func isTerminal(r io.Reader) bool {
-	f, isFile := r.(*os.File)
-	return isFile && term.IsTerminal(int(f.Fd()))
 }
 
 // newFile is the name of the file that is to be written, where it can be.

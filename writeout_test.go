@@ -23,7 +23,7 @@ func TestWhatCannotBeWrittenIsNamed(t *testing.T) {
 
 func TestFileInShell(t *testing.T) {
 	for name, want := range map[string]string{
-		"bib.toml": "bib.toml", "my bib.toml": `"my bib.toml"`, "-x.toml": "./-x.toml", "-": "./-",
+		"bib.toml": "bib.toml", "my bib.toml": `"my bib.toml"`, "-x.toml": "./-x.toml", "-": "-",
 	} {
 		assert.Equal(t, want, fileInShell(name), "%s", name)
 	}
