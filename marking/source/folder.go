@@ -126,7 +126,7 @@ func (r *fileReader) fileLayers(data []byte, named string, above []string) []wri
 		r.report(at, "must be the name of a file in quotes, but is "+asGiven(like), `write like = "dress.toml"`)
 	case r.asNamed(other) == filepath.Clean(file):
 		r.report(at, "the file is like itself", "name the file that it takes from")
-	case len(above) > mostLike:
+	case len(above) >= mostLike:
 		r.report(at, fmt.Sprintf("more than %d files are like each other in a row", mostLike), "are two of them like each other?")
 	default:
 		data, ok := r.beside(at, other, ".toml")

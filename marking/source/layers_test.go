@@ -223,7 +223,7 @@ func TestLayersSayWhatIsWrong(t *testing.T) {
 		{"from the root", `like = "/etc/passwd"`, "", "f.toml:1: like: \"/etc/passwd\" does not lie in the folder of this file\nhint: it stands in the folder of this file, or in one below that"},
 		{"a drive", `like = 'c:\dress.toml'`, "", "f.toml:1: like: \"c:\\\\dress.toml\" is no name of a file here\nhint: write it without a drive, folders with / between: \"dresses/front.toml\""},
 		{"like itself", `like = "f.toml"`, "", "f.toml:1: like: the file is like itself\nhint: name the file that it takes from"},
-		{"files in a ring", `like = "a.toml"`, "", "b.toml:1: like: more than 10 files are like each other in a row\nhint: are two of them like each other?"},
+		{"files in a ring", `like = "a.toml"`, "", "a.toml:1: like: more than 10 files are like each other in a row\nhint: are two of them like each other?"},
 		{"too large", `like = "large.toml"`, "", "f.toml:1: like: the file \"large.toml\" is more than 10 MB\nhint: is this the file you meant?"},
 		{"too large together", "like = \"full.toml\"\n", "", "f.toml:1: like: files that are like each other have more than 10 MB together\nhint: is this the file you meant?"},
 		{"no name", `like = 5`, "", "f.toml:1: like: must be the name of a file in quotes, but is 5\nhint: write like = \"dress.toml\""},
