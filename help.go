@@ -163,13 +163,14 @@ func apart(before, part []string) []string {
 	return append(before, part...)
 }
 
-// rowsOf is what sections say of some keys, which may stand under some tables of the file.
+// rowsOf is what sections say of some keys, which may stand under some tables of the file. A row
+// that does no more than send a reader on is left out.
 func rowsOf(guide []guideSection, wanted func(under, key string) bool) []string {
 	var answer []string
 	for _, s := range guide {
 		for _, k := range s.keys {
 			rows := slices.DeleteFunc(slices.Clone(k.rows), func(row guideRow) bool {
-				return !slices.ContainsFunc(row.keys, func(key string) bool { return wanted(k.under, key) })
+				return strings.HasPrefix(row.says, "see ") || !slices.ContainsFunc(row.keys, func(key string) bool { return wanted(k.under, key) })
 			})
 			if len(rows) > 0 {
 				answer = apart(answer, k.lines(s.heading, rows))
