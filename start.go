@@ -75,10 +75,8 @@ func newFile(c *cli.Context) (string, error) {
 	if _, err := os.Lstat(out); err == nil {
 		return "", taken(out)
 	}
-	if !isFolder(filepath.Dir(out)) {
-		return "", fileFault(out, fmt.Sprintf("there is no folder %q", filepath.Dir(out)), "make the folder first, or "+fileElsewhere)
-	}
-	return out, nil
+	_, err = save.At(out, fileElsewhere) // before anybody is asked anything
+	return out, err
 }
 
 // taken says that something is there already under a name.

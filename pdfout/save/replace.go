@@ -56,7 +56,10 @@ func fill(f *os.File, data []byte, ending func() bool) error {
 	if err == nil && !ending() {
 		err = f.Sync()
 	}
-	return errors.Join(err, f.Close())
+	if closed := f.Close(); err == nil {
+		err = closed
+	}
+	return err
 }
 
 // beside creates a file of a name nobody uses, beside the one that it will replace, and with its
