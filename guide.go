@@ -9,11 +9,6 @@ import (
 	"unicode/utf8"
 
 	"github.com/yuin/goldmark/ast"
-	"github.com/yuin/goldmark/extension"
-	extensionast "github.com/yuin/goldmark/extension/ast"
-	"github.com/yuin/goldmark/parser"
-	"github.com/yuin/goldmark/text"
-	"github.com/yuin/goldmark/util"
 
 	"tuckmark/marking/source"
 	"tuckmark/marking/terminal"
@@ -73,15 +68,7 @@ func readGuide() []guideSection {
 
 // readPage returns the sections of one page.
 func readPage(data []byte) []guideSection {
-	markdown := parser.NewParser(
-		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
-		parser.WithInlineParsers(parser.DefaultInlineParsers()...),
-		parser.WithParagraphTransformers(slices.Concat(parser.DefaultParagraphTransformers(), []util.PrioritizedValue{
-			util.Prioritized(extension.NewTableParagraphTransformer(), 200),
-		})...),
-		parser.WithASTTransformers(util.Prioritized(extension.NewTableASTTransformer(), 0)),
-	)
-	page := markdown.Parse(text.NewReader(data))
+	page := parsedMarkdown(data)
 	var all []guideSection
 	for node := page.FirstChild(); node != nil; node = node.NextSibling() {
 		if heading, is := node.(*ast.Heading); is {
@@ -97,8 +84,8 @@ func readPage(data []byte) []guideSection {
 			lines = slices.Insert(lines, 0, "")
 		}
 		s.text = append(s.text, lines...)
-		if table, is := node.(*extensionast.Table); is {
-			if keys, ofKeys := readKeys(table, data); ofKeys {
+		if isTableOfPage(node, data) {
+			if keys, ofKeys := readKeys(tableCells(node, data)); ofKeys {
 				s.keys = append(s.keys, keys)
 			}
 		}
@@ -107,8 +94,7 @@ func readPage(data []byte) []guideSection {
 }
 
 // readKeys returns a table as one of keys, and whether it is one.
-func readKeys(table *extensionast.Table, data []byte) (guideKeys, bool) {
-	cells := tableCells(table, data)
+func readKeys(cells [][]string) (guideKeys, bool) {
 	k := guideKeys{shown: plainKeys(cells[0][0])}
 	if k.shown != atTheTop {
 		_, key, _ := strings.Cut(cells[0][0], "`")

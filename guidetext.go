@@ -1,13 +1,15 @@
 package main
 
 import (
+	"bytes"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
 
 	"github.com/yuin/goldmark/ast"
-	extensionast "github.com/yuin/goldmark/extension/ast"
+	"github.com/yuin/goldmark/parser"
+	"github.com/yuin/goldmark/text"
 
 	"tuckmark/marking/terminal"
 )
@@ -26,6 +28,15 @@ const (
 	widestKey = 18
 )
 
+// parsedMarkdown returns the blocks of a text.
+func parsedMarkdown(data []byte) ast.Node {
+	return parser.NewParser(
+		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
+		parser.WithInlineParsers(parser.DefaultInlineParsers()...),
+		parser.WithParagraphTransformers(parser.DefaultParagraphTransformers()...),
+	).Parse(text.NewReader(data))
+}
+
 // blockLines are the lines of a block of the guide.
 func blockLines(node ast.Node, data []byte, width int) []string {
 	switch node := node.(type) {
@@ -37,9 +48,10 @@ func blockLines(node ast.Node, data []byte, width int) []string {
 		return lines
 	case *ast.List:
 		return listLines(node, data, width)
-	case *extensionast.Table:
-		return tableLines(tableCells(node, data), width)
 	case *ast.Paragraph, *ast.TextBlock, *ast.Heading:
+		if isTableOfPage(node, data) {
+			return tableLines(tableCells(node, data), width)
+		}
 		if said := inline(node, data); said != "" {
 			return terminal.Wrapped(said, width)
 		}
@@ -72,15 +84,24 @@ func listLines(list *ast.List, data []byte, width int) []string {
 	return lines
 }
 
-// tableCells are the cells of a table, row by row, the heading first.
-func tableCells(table *extensionast.Table, data []byte) [][]string {
+// isTableOfPage reports whether a block is a table. The library has tables apart, with much that
+// would have to be made ready at every start of the program; without it they are paragraphs.
+func isTableOfPage(node ast.Node, data []byte) bool {
+	return node.Kind() == ast.KindParagraph && bytes.HasPrefix(node.Lines().Value(data), []byte("|"))
+}
+
+// tableCells are the cells of a table, row by row, the heading first. No cell has a stroke in it.
+func tableCells(table ast.Node, data []byte) [][]string {
 	var rows [][]string
-	for row := table.FirstChild(); row != nil; row = row.NextSibling() {
-		var cells []string
-		for cell := row.FirstChild(); cell != nil; cell = cell.NextSibling() {
-			cells = append(cells, inline(cell, data))
+	for line := range bytes.Lines(table.Lines().Value(data)) {
+		if len(bytes.Trim(line, "|-: \n")) == 0 {
+			continue // it parts the heading from the rows
 		}
-		rows = append(rows, cells)
+		row := strings.Split(strings.Trim(inline(parsedMarkdown(line).FirstChild(), line), "|"), "|")
+		for i := range row {
+			row[i] = strings.TrimSpace(row[i])
+		}
+		rows = append(rows, row)
 	}
 	return rows
 }

@@ -58,7 +58,7 @@ pdfout/proof:
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout/report pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/sketch marking/sketch/made marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require pgregory.net/rapid
-main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 github.com/yuin/goldmark/ast github.com/yuin/goldmark/extension github.com/yuin/goldmark/extension/ast github.com/yuin/goldmark/parser github.com/yuin/goldmark/text github.com/yuin/goldmark/util golang.org/x/term
+main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 github.com/yuin/goldmark/ast github.com/yuin/goldmark/parser github.com/yuin/goldmark/text golang.org/x/term
 `
 
 // wall is what one room may import.
