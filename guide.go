@@ -97,7 +97,10 @@ func readPage(data []byte) []guideSection {
 func readKeys(cells [][]string) (guideKeys, bool) {
 	k := guideKeys{shown: plainKeys(cells[0][0])}
 	if k.shown != atTheTop {
-		_, key, _ := strings.Cut(cells[0][0], "`")
+		where, key, _ := strings.Cut(cells[0][0], "`")
+		if where != "under " && where != "in " {
+			return guideKeys{}, false // of another kind of data than the file
+		}
 		key, _, named := strings.Cut(key, "`")
 		under, known := source.TableNamed(strings.Trim(key, "[]"))
 		if !named || !known || under == "" {

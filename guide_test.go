@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"io"
 	"maps"
@@ -29,6 +30,7 @@ import (
 //	sh fails          commands that run and say that it is not
 //	text, json        all that the command before it prints; a line of three dots alone stands
 //	                  for any lines
+//	text NAME         all that a file has which was made, in the same way
 //
 // There are no others, so that nothing stands on a page that is not run.
 
@@ -104,6 +106,10 @@ func (f *follower) do(b fence) {
 		}
 	case (kind == "text" || kind == "json") && name == "":
 		assert.Regexp(f.t, shown(b.text), f.printed, "what %s prints, and what line %d says that it does", f.command, b.line)
+	case kind == "text":
+		made, err := os.ReadFile(name)
+		require.NoError(f.t, err)
+		assert.Regexp(f.t, shown(b.text), string(made), "what %s has, and what line %d says that it does", name, b.line)
 	default:
 		f.t.Errorf("line %d: nothing is known to be done with a fence of %q", b.line, b.kind)
 	}
@@ -322,6 +328,106 @@ func TestGuideOptions(t *testing.T) {
 			}
 		}
 		assert.ElementsMatch(t, known, told[command.Name], "options of %s, and those of the guide", command.Name)
+	}
+}
+
+// The guide has every key of the figures as data, where it stands, and no other.
+func TestGuideData(t *testing.T) {
+	files := append(examples(t), filepath.Join(t.TempDir(), "orchard.toml"))
+	var orchard strings.Builder
+	for _, b := range fences(t, filePage) {
+		kind, name, _ := strings.Cut(b.kind, " ")
+		if b.kind == "toml" {
+			orchard.WriteString(b.text)
+		} else if kind == "svg" {
+			require.NoError(t, os.WriteFile(filepath.Join(filepath.Dir(files[len(files)-1]), name), []byte(b.text), 0o644))
+		}
+	}
+	require.NoError(t, os.WriteFile(files[len(files)-1], []byte(orchard.String()), 0o644))
+	// Pleats that end on the piece, and a ruffle round a corner, which none of those has.
+	files = append(files, filepath.Join(t.TempDir(), "apron.toml"))
+	require.NoError(t, os.WriteFile(files[len(files)-1], []byte(`
+unit = "in"
+allowance = "1/4"
+piece.apron.rectangle = [20, 10]
+piece.apron.pleat.waist = {beside = "left", depth = 1, first = 4, below = "top", length = 3}
+ruffle.rim = {along = ["apron.bottom", "apron.right"], fullness = 2, depth = 2}
+`), 0o644))
+	given := map[string]bool{}
+	for _, file := range files {
+		var out, errs bytes.Buffer
+		require.Equal(t, 0, run([]string{"tuckmark", "figures", "--json", file}, &out, &errs), errs.String())
+		var data map[string]any
+		require.NoError(t, json.Unmarshal(out.Bytes(), &data))
+		dataKeys(given, "", data)
+	}
+	page, err := os.ReadFile(guideFolder + "/scripts.md")
+	require.NoError(t, err)
+	told, under := map[string]bool{}, []string(nil)
+	code := regexp.MustCompile("`([^`]+)`")
+	for line := range strings.Lines(string(page)) {
+		switch first, _, _ := strings.Cut(strings.TrimPrefix(line, "| "), " |"); {
+		case !strings.HasPrefix(line, "|"):
+			under = nil
+		case first == "of the whole":
+			under = []string{""}
+		case strings.HasPrefix(first, "of `"):
+			for _, part := range code.FindAllStringSubmatch(first, -1) {
+				under = append(under, part[1]+".")
+			}
+		default:
+			for _, key := range code.FindAllStringSubmatch(first, -1) {
+				for _, where := range under {
+					assert.False(t, told[where+key[1]], "%s is told twice", where+key[1])
+					told[where+key[1]] = true
+				}
+			}
+		}
+	}
+	for key := range given {
+		assert.True(t, told[key], "the guide does not say what %s holds", key)
+	}
+	for key := range told {
+		assert.True(t, given[key], "the guide has %s, which no file gives", key)
+	}
+}
+
+// dataKeys collects the keys of what was read from data, each behind those it stands under; of a
+// length there are none.
+func dataKeys(all map[string]bool, under string, value any) {
+	switch value := value.(type) {
+	case []any:
+		for _, one := range value {
+			dataKeys(all, strings.TrimSuffix(under, ".")+"[].", one)
+		}
+	case map[string]any:
+		if _, isLength := value["printed"]; isLength {
+			return
+		}
+		for key, one := range value {
+			all[under+key] = true
+			dataKeys(all, under+key+".", one)
+		}
+	}
+}
+
+// The names that the guide has for lines of an SVG are there.
+func TestGuideSVGNames(t *testing.T) {
+	svg := filepath.Join(t.TempDir(), "pinafore.svg")
+	var out, errs bytes.Buffer
+	require.Equal(t, 0, run([]string{"tuckmark", "sheet", "--transfer", "trace,template", "-o", svg, "examples/pinafore.toml"}, &out, &errs), errs.String())
+	data, err := os.ReadFile(svg)
+	require.NoError(t, err)
+	page, err := os.ReadFile(guideFolder + "/scripts.md")
+	require.NoError(t, err)
+	_, names, found := strings.Cut(string(page), "| name | what it is |")
+	require.True(t, found)
+	names, _, _ = strings.Cut(names, "\n\n")
+	for line := range strings.Lines(names) {
+		first, _, _ := strings.Cut(strings.TrimPrefix(line, "| "), " |")
+		for _, name := range regexp.MustCompile("`([^`]+)`").FindAllStringSubmatch(first, -1) {
+			assert.Contains(t, string(data), `id="`+name[1]+`"`)
+		}
 	}
 }
 
