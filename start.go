@@ -137,7 +137,7 @@ func started(out string, a start.Answers) string {
 	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
 		text += fmt.Sprintf("not known here, and a rectangle to begin with: %s\n", told(unknown))
 	}
-	return text + fmt.Sprintf("see its pieces:  tuckmark look %[1]s\nchange a line of it, save it, and see what comes of that\nmake its sheets: tuckmark sheet %[1]s\n", fileInShell(out))
+	return text + fmt.Sprintf("see its pieces:  tuckmark look %[1]s\nchange a line of it, save it, and see what comes of that\nexplain a word:  tuckmark help hem\nmake its sheets: tuckmark sheet %[1]s\n", fileInShell(out))
 }
 
 // mostTold is how many pieces are told by their names.
