@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -58,7 +59,11 @@ func (p Piece) signs(u plane.Point) []Inscription {
 	var all []Inscription
 	last := plane.Point{} // its extent; what is as large is the same
 	for _, style := range ink.Names() {
+		whole, longest, space := style.Width(p.Name), text.LongestWord(length.Words(p.Name), style), style.Width(" ")
 		for _, limit := range []float64{math.Inf(1), 60, 40, 25, 18} {
+			if wide := min(limit, signShare*p.along(u)); longest > limit || style.Size > ink.LeastType && whole+space > signLines*(wide+space) {
+				continue // a word does not fit a line, or the name that many lines
+			}
 			t := p.sign(style, limit)
 			if e := t.Extent(u); e != last && p.suits(t, style, u) {
 				all, last = append(all, t), e
@@ -66,6 +71,14 @@ func (p Piece) signs(u plane.Point) []Inscription {
 		}
 	}
 	return all
+}
+
+// along is how far the piece reaches along u.
+func (p Piece) along(u plane.Point) float64 {
+	if u == text.Up() {
+		return p.Bounds.Height()
+	}
+	return p.Bounds.Width()
 }
 
 // suits reports whether a sign with its name in a style looks well in the piece.

@@ -107,13 +107,29 @@ const highest = 0xffff
 
 // width returns how long the text is at a size in points, in mm.
 func (f *face) width(text string, size float64) float64 {
-	ems := 0.0
-	if mayHaveFraction(text) {
-		_, ems = f.partsOf(text)
-	} else {
-		ems = f.ems(text)
+	return f.longer(line{plain: true}, text).ems * size * paper.Pt
+}
+
+// line is a text with how long it is, in sizes of its letters.
+type line struct {
+	text  string
+	ems   float64
+	plain bool // without fractions, which are set closer than their letters
+}
+
+// longer measures a text that begins with that of a line. Of what is plain the letters before are
+// not gone through again; the sum is the same to the last bit as if they were.
+func (f *face) longer(l line, text string) line {
+	more := text[len(l.text):]
+	l.text = text
+	if l.plain = l.plain && !mayHaveFraction(more); !l.plain {
+		_, l.ems = f.partsOf(l.text)
+		return l
 	}
-	return ems * size * paper.Pt
+	for _, r := range more {
+		l.ems += f.letterOf(r).ems
+	}
+	return l
 }
 
 // ems returns how long letters are, one after the other, in sizes of them.

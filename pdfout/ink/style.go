@@ -38,6 +38,28 @@ func (s Style) In(c Colour) Style {
 // Width returns how long the text is, in mm.
 func (s Style) Width(text string) float64 { return faces()[s.Weight].width(text, s.Size) }
 
+// Line is a line of text that grows, with how long it is.
+type Line struct {
+	style Style
+	line  line
+}
+
+// Line returns a line of a text.
+func (s Style) Line(text string) Line { return Line{s, line{plain: true}}.Grown(text) }
+
+// Grown returns the line as it is with a longer text, which begins with its own. What the line
+// has already is not measured again unless it, or what is new, may have a fraction.
+func (l Line) Grown(text string) Line {
+	l.line = faces()[l.style.Weight].longer(l.line, text)
+	return l
+}
+
+// Text returns the text of the line.
+func (l Line) Text() string { return l.line.text }
+
+// Width returns how long the line is, in mm, as Style.Width gives it for its text.
+func (l Line) Width() float64 { return l.line.ems * l.style.Size * paper.Pt }
+
 // Ems returns so many times the size of the letters, in mm.
 func (s Style) Ems(n float64) float64 { return n * s.Size * paper.Pt }
 

@@ -54,10 +54,22 @@ func WithinLines(text string, s ink.Style, limit float64, most int) []string {
 // NameLines sets names in at most most lines; the last of them counts the names left
 // over.
 func NameLines(names []string, s ink.Style, limit float64, most int) []string {
-	for shown := len(names); shown > 1; shown-- {
+	for shown := namesWithin(names, s, float64(most)*(limit+s.Width(" "))); shown > 1; shown-- {
 		if lines := Wrap(someNames(names, shown), s, limit); len(lines) <= most {
 			return lines
 		}
 	}
 	return WrapShortened(someNames(names, 1), s, limit, most)
+}
+
+// namesWithin returns how many of some names are no longer together than limit mm: more do not
+// fit lines that are so long together, with the spaces at which these are broken.
+func namesWithin(names []string, s ink.Style, limit float64) int {
+	together := 0.0
+	for i, name := range names {
+		if together += s.Width(strings.Join(strings.Fields(name), " ")); together > limit {
+			return i
+		}
+	}
+	return len(names)
 }

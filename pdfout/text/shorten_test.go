@@ -1,10 +1,13 @@
 package text
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/pdfout/ink"
 )
@@ -25,4 +28,30 @@ func TestWithinLines(t *testing.T) {
 		}
 	}
 	assert.Equal(t, []string{"Donaudampf…"}, WithinLines("Donaudampfschiff", style, style.Width("Donaudampf…")+0.01, 1), "a word alone is cut where it must be")
+}
+
+// Names are left over only where they do not fit, and no more of them than that.
+func TestNameLinesShowAllThatFit(t *testing.T) {
+	name := rapid.SampledFrom([]string{"a", "Front", "Back  yoke", "Sleeve 1/8", "⅛", strings.Repeat("w", 60), strings.Repeat("left and right ", 12)})
+	rapid.Check(t, func(t *rapid.T) {
+		names := rapid.SliceOfN(name, 1, 12).Draw(t, "names")
+		limit, most := rapid.Float64Range(10, 120).Draw(t, "limit"), rapid.IntRange(1, 4).Draw(t, "most")
+		style := ink.Text()
+		want := WrapShortened(someNames(names, 1), style, limit, most)
+		for shown := 2; shown <= len(names); shown++ {
+			if lines := Wrap(someNames(names, shown), style, limit); len(lines) <= most {
+				want = lines
+			}
+		}
+		require.Equal(t, want, NameLines(names, style, limit, most))
+	})
+}
+
+// However many names there are, no more are gone through than fit.
+func TestNameLinesTakeNoRoom(t *testing.T) {
+	taken := func(n int) float64 {
+		names := slices.Repeat([]string{strings.Repeat("w", 200)}, n)
+		return testing.AllocsPerRun(5, func() { NameLines(names, ink.Text(), 100, 3) })
+	}
+	assert.Equal(t, taken(300), taken(3000))
 }

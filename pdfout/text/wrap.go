@@ -28,25 +28,27 @@ func WrapMeasures(text string, s ink.Style, limit float64) []string {
 // wrapWords is Wrap for a text that is taken apart already: it breaks between
 // its words, whatever is in them.
 func wrapWords(words []string, s ink.Style, limit float64) []string {
-	lines := []string{""}
+	var lines []string
+	text := strings.Join(words, " ") // of which each line is a part
+	last := s.Line("")
+	begin, at := 0, 0 // of that line, and of the word
 	for _, word := range words {
-		last := &lines[len(lines)-1]
-		if *last == "" {
-			*last = word
-		} else if longer := *last + " " + word; s.Width(longer) <= limit {
-			*last = longer
-			continue
-		} else {
-			lines = append(lines, word)
+		end := at + len(word)
+		if last.Text() != "" {
+			if longer := last.Grown(text[begin:end]); longer.Width() <= limit {
+				last, at = longer, end+1
+				continue
+			}
+			lines = append(lines, last.Text())
 		}
-		for rest := lines[len(lines)-1]; s.Width(rest) > limit && utf8.RuneCountInString(rest) > 1; {
-			n := fitting(rest, s, limit)
-			lines[len(lines)-1] = rest[:n]
-			rest = rest[n:]
-			lines = append(lines, rest)
+		begin = at
+		for last = s.Line(word); last.Width() > limit && utf8.RuneCountInString(last.Text()) > 1; last = s.Line(text[begin:end]) {
+			n := fitting(last.Text(), s, limit)
+			lines, begin = append(lines, text[begin:begin+n]), begin+n
 		}
+		at = end + 1
 	}
-	return lines
+	return append(lines, last.Text())
 }
 
 // LongestWord is how wide the longest of some words is, in mm.
