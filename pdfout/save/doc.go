@@ -8,8 +8,7 @@
 //	new.go            a file where nothing is
 //	refused.go        what the system says of a file, in plain words
 //	held.go           what would end the program waits until nothing half done is left
-//	owner_unix.go, owner_other.go  whose a file is, and what may be done with it
-//	end_unix.go, end_other.go      ending as the system ends a program
+//	system_unix.go, system_windows.go  whose a file is, how a program ends, what errors mean
 //
 // Decided:
 //

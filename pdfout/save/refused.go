@@ -42,7 +42,7 @@ func (p Place) notKept(err error) error {
 
 // notReplaced says why a whole file could not take its name.
 func (p Place) notReplaced(err error) error {
-	if p.old == nil {
+	if p.old == nil || isInUse(err) {
 		return p.unwritable(err)
 	}
 	return p.refused("what was there before cannot be replaced: "+fault.Innermost(err), "close the program that shows it, or "+p.elsewhere)
@@ -61,9 +61,11 @@ func (p Place) unwritable(err error) error {
 		return p.refused(in+" takes no files", p.elsewhere)
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return p.refused("there is no folder "+in[len("the folder "):], "make the folder first, or "+p.elsewhere)
-	case errors.Is(err, fs.ErrPermission), errors.Is(err, syscall.EROFS):
+	case isInUse(err):
+		return p.refused("another program has the file open", "close the program that shows it, or "+p.elsewhere)
+	case errors.Is(err, fs.ErrPermission), isProtected(err):
 		return p.refused("nothing may be written in "+in, p.elsewhere)
-	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
+	case isFull(err):
 		return p.refused("the disk is full; nothing was written", "make room, or "+p.elsewhere)
 	case errors.Is(err, syscall.EFBIG):
 		return p.refused("the disk takes no more of it; nothing was written", "make room, or "+p.elsewhere)

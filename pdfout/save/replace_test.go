@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
+const elsewhere = "write it elsewhere"
+
 // large is a file of so many bytes that it is written in several parts.
 var large = bytes.Repeat([]byte("new line\n"), 3*atOnce/9)
 

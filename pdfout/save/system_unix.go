@@ -3,6 +3,7 @@
 package save
 
 import (
+	"errors"
 	"io/fs"
 	"os"
 	"syscall"
@@ -29,3 +30,19 @@ func keep(f *os.File, old os.FileInfo) error {
 	}
 	return f.Chmod(old.Mode() & rights) // last, for another owner takes some away
 }
+
+// end ends the program by the signal itself, so that a shell knows that it was ended, and ends
+// its own loop over many files too.
+func end(by os.Signal) {
+	_ = syscall.Kill(os.Getpid(), by.(syscall.Signal))
+	select {}
+}
+
+// isFull reports whether there is no room: on the disk, or for whoever writes.
+func isFull(err error) bool { return errors.Is(err, syscall.ENOSPC) || errors.Is(err, syscall.EDQUOT) }
+
+// isProtected reports whether a disk may only be read.
+func isProtected(err error) bool { return errors.Is(err, syscall.EROFS) }
+
+// isInUse reports whether another program keeps a file from being written; none can here.
+func isInUse(error) bool { return false }

@@ -1,3 +1,5 @@
+//go:build unix
+
 package save
 
 import (
@@ -11,8 +13,6 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
-
-const elsewhere = "write it elsewhere"
 
 // What the system says when a file cannot be written, in our own words: what POSIX calls
 // ENOSPC, EDQUOT and so on.
