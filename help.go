@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"slices"
 	"strings"
@@ -68,17 +69,34 @@ func asked(words []string) string {
 	return strings.TrimLeft(strings.Trim(word, "[]"), "-")
 }
 
-// unexplained says that a word is not known.
+// mostSaid is in how many sections of the guide a word may be that a reader is led to them. What is in
+// more is in every other example.
+const mostSaid = 3
+
+// unexplained says that a word is not known, and where the guide has it all the same.
 func unexplained(app *cli.App, guide []guideSection, word string) error {
-	hint := "`tuckmark help` lists all that is explained; a name that you chose yourself is not, but its kind is: of [trim.\"neck lace\"], `tuckmark help trim`"
-	var headings []string
+	known, said := helpWords(app, guide), []string{}
 	for _, s := range guide {
-		headings = append(headings, strings.ToLower(s.heading))
+		heading := strings.ToLower(s.heading)
+		known = append(known, heading)
+		if hasWords(strings.Join(s.text, " "), word) {
+			said = append(said, heading)
+		}
 	}
-	if near := wording.Nearest(word, append(helpWords(app, guide), headings...)); near != "" {
+	hint := "`tuckmark help` lists all that is explained; of a name that you chose yourself ask for its kind: of [trim.\"neck lace\"], `tuckmark help trim`"
+	switch near := wording.Nearest(word, known); {
+	case len(said) == 0 && near != "":
 		hint = wording.DidYouMean(near)
+	case len(said) > 0 && len(said) <= mostSaid:
+		hint = fmt.Sprintf("a name that you chose yourself is not explained; the guide has it in %s: `tuckmark help %s`", wording.Listed(wording.QuotedFew(said), "and"), said[0])
 	}
 	return misuse(wording.Quoted(word)+" is no command, no option and no word of the file", hint)
+}
+
+// hasWords reports whether a text has words in it, but for capitals, signs and the s of several.
+func hasWords(text, words string) bool {
+	words = plainWords(words)
+	return words != "" && strings.Contains(" "+plainWords(text)+" ", " "+words+" ")
 }
 
 // helpWords are the single words that help explains, each once: commands, kinds of tables, keys.
@@ -123,7 +141,7 @@ func answerOf(guide []guideSection, word string) []string {
 		return answer
 	}
 	for _, s := range guide {
-		if strings.Contains(" "+plainWords(s.heading)+" ", " "+plainWords(word)+" ") {
+		if hasWords(s.heading, word) {
 			answer = apart(answer, s.whole())
 		}
 	}
