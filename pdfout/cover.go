@@ -61,7 +61,6 @@ func (b *Book) measuringPage() flow {
 		further: columnsOf(b.leaf.UnderHeader(), columnWidth),
 	}
 	p, column := &f.pages[0], &f.columns[0]
-	b.putRules(p)
 	box := *column
 	right := paper.SnapUp(box.Min.X+squareRule) + paper.LargeSquare
 	lies := box.Width() > box.Height()
@@ -95,6 +94,7 @@ func (b *Book) measuringPage() flow {
 		f.beside.Max.Y -= betweenEntries
 	}
 	*column = left
+	b.putRules(p) // last, since it is read last
 	return f
 }
 
@@ -110,11 +110,14 @@ func (b *Book) heading(width float64) entry {
 	var h entry
 	name, kind, small := ink.Title(), ink.Lead(), ink.Caption()
 	titleWidth := width
-	if number := b.pageNumber(1); number != "" {
-		h.Say(number, small, plane.Point{X: width - small.Width(number), Y: name.Foot() - name.Step()})
+	number := b.pageNumber(1)
+	if number != "" {
 		titleWidth -= small.Width("page 1 of 8888") + text.Gutter
 	}
 	h.Add(text.WrapShortened(b.title(), name, titleWidth, 3), name)
+	if number != "" {
+		h.Say(number, small, plane.Point{X: width - small.Width(number), Y: name.Foot() - name.Step()})
+	}
 	pages, size := b.pagesOnPaper(), b.sizeLine()
 	if kind.Width(size)+text.Gutter+small.Width(pages) <= width {
 		h.Add([]string{size}, kind)

@@ -234,9 +234,9 @@ func stepsOf(steps []string, s ink.Style, width float64) text.Lines {
 	var items []text.Lines
 	for i, words := range steps {
 		var item text.Lines
+		item.Say(number(i), heavy, plane.Point{Y: -s.Step() + s.Foot()})
 		item.AddAt(text.WrapMeasures(words, s, column-indent), s, indent, s.Foot())
 		item.Space(s.Ems(text.ItemGap))
-		item.Say(number(i), heavy, plane.Point{Y: -s.Step() + s.Foot()})
 		items = append(items, item)
 	}
 	return inColumns(items, count, column)

@@ -78,7 +78,6 @@ func (b *Book) drawHeader(d ink.Canvas, p page, number string) {
 	block := p.Paper.Strip()
 	side := paper.SmallSquare(b.set.Unit).Side
 	corner := plane.Point{X: paper.SnapDown(block.Max.X - side), Y: block.Min.Y}
-	b.drawSmallSquare(d, corner)
 	block.Max.X = corner.X - paper.SquareGrid
 	left, right := block, block
 	left.Max.X = rightOf(block)
@@ -86,6 +85,7 @@ func (b *Book) drawHeader(d ink.Canvas, p page, number string) {
 	pieces := p.onPage()
 	b.drawPieceCells(d, left, p, pieces)
 	b.drawPageCells(d, right, p, pieces, number)
+	b.drawSmallSquare(d, corner)
 }
 
 // drawPieceCells draws the cells at the left of a block: name, part and cut of the piece,
@@ -96,7 +96,6 @@ func (b *Book) drawPieceCells(d ink.Canvas, cells plane.Box, p page, pieces []ar
 	part.Max.Y, part.Min.Y = name.Min.Y, name.Min.Y-partCell
 	made.Max.Y = part.Min.Y
 	width := cells.Width() - 2*cellInset
-	inCell(d, made, b.madeLines(width))
 	switch len(pieces) {
 	case 0:
 		name.Min.Y = part.Min.Y
@@ -112,6 +111,7 @@ func (b *Book) drawPieceCells(d ink.Canvas, cells plane.Box, p page, pieces []ar
 		name.Min.Y = part.Min.Y
 		inCell(d, name, b.sharedNames(pieces, width))
 	}
+	inCell(d, made, b.madeLines(width))
 }
 
 // nameOf sets a name in the cell for it, as large as it can be.

@@ -1,7 +1,9 @@
 package pdfout
 
 import (
+	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -15,6 +17,7 @@ import (
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // blockOf returns the texts over the window of a page.
@@ -154,5 +157,29 @@ func TestTitleOfAPageInFront(t *testing.T) {
 			words = append(words, l.Text)
 		}
 		assert.Equal(t, want, words)
+	}
+}
+
+// Who has a page read aloud, or copies its text, hears first what it is: its title, or the names
+// on it. The number of a step comes before its words, and what is to be measured last.
+func TestPagesAreReadInOrder(t *testing.T) {
+	set := sets.SampleFirst()
+	d, summary := drawn(t, set, "letter")
+	first := d.Pages[0].Words()
+	assert.Equal(t, set.Title, first[0])
+	rule := slices.IndexFunc(first, func(words string) bool { return strings.HasPrefix(words, "This rule is ") })
+	assert.Greater(t, rule, slices.Index(first, "Measure before you mark any cloth"))
+	var names []string
+	for _, piece := range set.Pieces {
+		names = append(names, piece.Name)
+	}
+	for _, p := range d.Pages[inFront(summary):] {
+		assert.Contains(t, names, p.Words()[0])
+	}
+	form := d.Pages[summary.Forms[0].Page-1].Words()
+	for i, step := range set.Pieces[len(set.Pieces)-1].Steps {
+		number := slices.Index(form, fmt.Sprintf("%d.", i+1))
+		require.GreaterOrEqual(t, number, 0)
+		assert.True(t, strings.HasPrefix(step, form[number+1]), "behind %q stands %q, of %q", form[number], form[number+1], step)
 	}
 }
