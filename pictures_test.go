@@ -40,7 +40,7 @@ var pictures = []struct {
 	{"bib-page", []string{"sheet", "bib.toml"}, "cut 1 on the fold"}, // of the README
 	{"pinafore-first-page", []string{"sheet", "examples/pinafore.toml"}, ""},
 	{"pinafore-page", []string{"sheet", "examples/pinafore.toml"}, "cut 1 on the fold"},
-	{"pinafore-template", []string{"sheet", "--transfer", "trace,template", "examples/pinafore.toml"}, "Front: template"},
+	{"pinafore-template", []string{"sheet", "--transfer", "template", "examples/pinafore.toml"}, "Front: template"},
 	{"pinafore-mirrored", []string{"sheet", "--transfer", "mirror", "examples/pinafore.toml"}, "Front: mirrored"},
 	{"pinafore-pricked", []string{"sheet", "--transfer", "prick", "examples/pinafore.toml"}, "Front: to be pricked"},
 	{"nightgown-figures-page", []string{"sheet", "examples/nightgown.toml"}, "Trims, ruffles and bindings"},
