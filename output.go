@@ -69,7 +69,8 @@ func sayDone(w io.Writer, text string) {
 }
 
 // writeOut writes what was asked for, such as "the figures", to the screen, or to where it
-// is led.
+// is led. A standard output that is closed is not told from one that leads nowhere: Go itself
+// opens the null device in its place, before anything of ours runs.
 func writeOut(w io.Writer, what string, data []byte) error {
 	if _, err := w.Write(data); err != nil {
 		return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
