@@ -1,11 +1,13 @@
 package main
 
 import (
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
+	"unicode"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -35,9 +37,7 @@ func TestShellsComplete(t *testing.T) {
 	require.NoError(t, os.Mkdir(filepath.Join(folder, "summer"), 0o777))
 	for name, line := range askShell {
 		t.Run(name, func(t *testing.T) {
-			if _, err := exec.LookPath(name); err != nil {
-				t.Skip("it is not installed")
-			}
+			tool(t, name)
 			for _, c := range []struct{ typed, want string }{
 				{"tuckmark s", "scale sheet start"},
 				{"tuckmark sheet --pa", "--paper"},
@@ -59,5 +59,20 @@ func TestShellsComplete(t *testing.T) {
 				assert.ElementsMatch(t, strings.Fields(c.want), offered, "behind %q", c.typed)
 			}
 		})
+	}
+}
+
+// What a script offers is what the program answers, and nothing that somebody wrote down.
+func TestScriptsHoldNoWordsOfTheirOwn(t *testing.T) {
+	app := newApp(io.Discard, io.Discard)
+	for _, shell := range shells {
+		assert.Contains(t, shell.script, "--generate-bash-completion", shell.name)
+		words := strings.FieldsFunc(shell.script, func(r rune) bool { return !unicode.IsLetter(r) && r != '-' })
+		for _, command := range app.Commands {
+			assert.NotContains(t, words, command.Name, shell.name)
+			for _, name := range optionNames(command) {
+				assert.NotContains(t, words, "--"+name, shell.name)
+			}
+		}
 	}
 }
