@@ -248,6 +248,9 @@ func machineOfELF(t *testing.T, file string) string {
 	return f.Machine.String()
 }
 
+// ofWine is what wine says of itself, among what a program says.
+var ofWine = regexp.MustCompile(`(?m)^wine: .*\n`)
+
 // started is what a program says and its status.
 func started(t *testing.T, folder string, words ...string) (said string, status int) {
 	t.Helper()
@@ -258,7 +261,8 @@ func started(t *testing.T, folder string, words ...string) (said string, status 
 	if command.ProcessState == nil {
 		require.NoError(t, err)
 	}
-	return strings.ReplaceAll(string(out), "\r\n", "\n"), command.ProcessState.ExitCode()
+	said = ofWine.ReplaceAllString(strings.ReplaceAll(string(out), "\r\n", "\n"), "")
+	return said, command.ProcessState.ExitCode()
 }
 
 // use goes with a program through what a maker does first.
@@ -328,9 +332,16 @@ func TestWindowsOutOfItsZip(t *testing.T) {
 	dress, err := os.ReadFile(filepath.Join(folder, "examples", "pinafore.toml"))
 	require.NoError(t, err)
 	require.NoError(t, os.WriteFile(filepath.Join(folder, "my dress.toml"), linesFor(system{os: "windows"}, dress), 0o666))
-	said, status := started(t, folder, wine, "cmd", "/c", `tuckmark sheet "my dress.toml" -o examples\dress.pdf && dir /b examples\dress.pdf`)
+	typed := "@tuckmark sheet \"my dress.toml\" -o examples\\dress.pdf\r\n@tuckmark figures \"my dress.toml\" >examples\\dress.txt\r\n"
+	require.NoError(t, os.WriteFile(filepath.Join(folder, "typed.bat"), []byte(typed), 0o666))
+	said, status := started(t, folder, wine, "cmd", "/c", "typed.bat")
 	assert.Zero(t, status, said)
-	assert.True(t, strings.HasSuffix(strings.TrimSpace(said), "dress.pdf"), said)
+	assert.True(t, strings.HasPrefix(said, "examples\\dress.pdf: "), said)
+	told, err := os.ReadFile(filepath.Join(folder, "examples", "dress.txt"))
+	require.NoError(t, err)
+	want, err := os.ReadFile("../../golden/pinafore-figures.txt")
+	require.NoError(t, err)
+	assert.Equal(t, string(want), string(told))
 	assert.FileExists(t, filepath.Join(folder, "examples", "dress.pdf"))
 }
 
