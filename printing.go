@@ -2,6 +2,7 @@ package main
 
 import (
 	"io"
+	"runtime"
 	"slices"
 	"strconv"
 	"strings"
@@ -153,11 +154,21 @@ func fileInShell(name string) string {
 }
 
 // inShell writes a value as it is typed on a command line.
-func inShell(value string) string {
+func inShell(value string) string { return typedOn(runtime.GOOS, value) }
+
+// typedOn is inShell for a system of that name. What Windows has reads no quotes but double
+// ones, and a backslash parts the folders there.
+func typedOn(system, value string) string {
+	letters := "./_,:+%@-"
+	if system == "windows" {
+		letters += `\`
+	}
 	plain := func(r rune) bool {
-		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune("./_,:+%@-", r)
+		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune(letters, r)
 	}
 	switch {
+	case system == "windows" && (value == "" || strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) >= 0):
+		return `"` + strings.ReplaceAll(value, `"`, `\"`) + `"`
 	case fault.FileName(value) != value: // what cannot be typed is spelled out
 		spelled := strconv.Quote(value)
 		return "$'" + strings.NewReplacer("'", `\'`, `\"`, `"`).Replace(spelled[1:len(spelled)-1]) + "'"
