@@ -103,7 +103,7 @@ func TestOddNames(t *testing.T) {
 		text := sketch.EveryKey()[u.file]
 		own := fault.Place{Key: u.table}.Last()
 		for i, name := range append(sketch.Odd(), own) {
-			if i%thinned != nth%thinned {
+			if i%(2*thinned) != nth%(2*thinned) { // a name is drawn, whatever it is: that takes longer
 				continue
 			}
 			cases++
