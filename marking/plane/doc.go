@@ -9,7 +9,7 @@
 // not.
 //
 //	point.go, box.go, path.go  what everything is made of
-//	tree.go                    finding the segments near a place, of one long path
+//	tree.go, ground.go         finding the segments near a place, of one long path
 //	crossing.go, clip.go       where two paths meet, and what of one lies in a box
 //	curve.go                   a smooth curve through points
 //	arc.go                     a circle's arc

@@ -7,7 +7,9 @@ import (
 
 // Tree finds the segments of a path near a place without looking at all of
 // them. It is a hierarchy of boxes over the segments in path order: a path is
-// already sorted along itself, so nothing has to be sorted to build it.
+// already sorted along itself, so nothing has to be sorted to build it. Only one that
+// passes over the same ground again and again, as a spiral does, has a second one, in
+// the order in which its leaves lie on the plane (ground.go).
 // Segment i runs from point i to point i+1.
 type Tree struct {
 	path Path
@@ -16,6 +18,7 @@ type Tree struct {
 	// levels[0] holds a box for each leaf of leafSize segments, levels[k+1] a
 	// box for each pair of levels[k]; the last level holds one box.
 	levels [][]Box
+	ground *ground // nil where the order of the path does as well
 }
 
 // leafSize is how many segments share the lowest box; fewer makes the tree
@@ -46,8 +49,17 @@ func newTreeWithout(dead []bool, p Path) *Tree {
 		}
 		leaves[k] = b
 	}
-	t.levels = [][]Box{leaves}
-	for top := leaves; len(top) > 1; {
+	t.levels = paired(leaves)
+	if t.overlaps() {
+		t.ground = newGround(leaves)
+	}
+	return t
+}
+
+// paired returns boxes, and above them a box for each pair, as far as one for all.
+func paired(boxes []Box) [][]Box {
+	levels := [][]Box{boxes}
+	for top := boxes; len(top) > 1; {
 		next := make([]Box, (len(top)+1)/2)
 		for k := range next {
 			next[k] = top[2*k]
@@ -55,10 +67,10 @@ func newTreeWithout(dead []bool, p Path) *Tree {
 				next[k] = next[k].Union(top[2*k+1])
 			}
 		}
-		t.levels = append(t.levels, next)
+		levels = append(levels, next)
 		top = next
 	}
-	return t
+	return levels
 }
 
 // Along returns how far along the path its point i lies, in mm.
@@ -138,8 +150,16 @@ func (t *Tree) holds(level, k int, q Point) bool {
 // Within calls visit for every segment whose own box meets the box b, in path
 // order, until visit returns false.
 func (t *Tree) Within(b Box, visit func(i int) bool) {
-	if len(t.levels) > 0 && t.Bounds().Meets(b) {
+	switch {
+	case len(t.levels) == 0 || !t.Bounds().Meets(b):
+	case t.ground == nil:
 		t.within(len(t.levels)-1, 0, &b, visit)
+	default:
+		for _, leaf := range t.ground.within(b) {
+			if !t.within(0, leaf, &b, visit) {
+				return
+			}
+		}
 	}
 }
 
@@ -164,6 +184,23 @@ func (t *Tree) within(level, k int, b *Box, visit func(i int) bool) bool {
 	return true
 }
 
+// near returns the boxes among which segments are looked for by how near they are, and for
+// each of the lowest which leaf it is of; nil where they are in path order.
+func (t *Tree) near() (levels [][]Box, leaf []int) {
+	if t.ground == nil {
+		return t.levels, nil
+	}
+	return t.ground.levels, t.ground.leaf
+}
+
+// leafAt is the leaf of one of the lowest boxes.
+func leafAt(leaf []int, k int) int {
+	if leaf == nil {
+		return k
+	}
+	return leaf[k]
+}
+
 // Distance returns how far q lies from the path, in mm, looking no further
 // than limit: where nothing is nearer than limit it returns limit.
 func (t *Tree) Distance(q Point, limit float64) float64 {
@@ -176,22 +213,26 @@ func (t *Tree) Distance(q Point, limit float64) float64 {
 	if t.Bounds().Distance(q) >= limit {
 		return limit
 	}
-	return t.distance(len(t.levels)-1, 0, q, limit)
+	levels, leaf := t.near()
+	return t.distance(levels, leaf, 0, q, limit)
 }
 
-func (t *Tree) distance(level, k int, q Point, best float64) float64 {
+// distance is Distance for what lies in box k of the last of some levels.
+func (t *Tree) distance(levels [][]Box, leaf []int, k int, q Point, best float64) float64 {
+	level := len(levels) - 1
 	if level == 0 {
+		k = leafAt(leaf, k)
 		for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
 			foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q)
 			best = min(best, foot.Distance(q))
 		}
 		return best
 	}
-	below := t.levels[level-1]
+	below := levels[level-1]
 	first, second := 2*k, 2*k+1
 	if second >= len(below) {
 		if below[first].Distance(q) < best {
-			best = t.distance(level-1, first, q, best)
+			best = t.distance(levels[:level], leaf, first, q, best)
 		}
 		return best
 	}
@@ -201,10 +242,10 @@ func (t *Tree) distance(level, k int, q Point, best float64) float64 {
 		first, second, df, ds = second, first, ds, df
 	}
 	if df < best {
-		best = t.distance(level-1, first, q, best)
+		best = t.distance(levels[:level], leaf, first, q, best)
 	}
 	if ds < best {
-		best = t.distance(level-1, second, q, best)
+		best = t.distance(levels[:level], leaf, second, q, best)
 	}
 	return best
 }
@@ -234,18 +275,22 @@ func (t *Tree) Nearer(q Point, limit float64) bool {
 	if len(t.levels) == 0 {
 		return len(t.path) == 1 && t.path[0].Distance(q) < limit
 	}
-	return t.nearer(len(t.levels)-1, 0, q, limit*limit)
+	levels, leaf := t.near()
+	return t.nearer(levels, leaf, 0, q, limit*limit)
 }
 
-// nearer works with squares: most of its time would go into square roots.
-func (t *Tree) nearer(level, k int, q Point, square float64) bool {
-	if t.levels[level][k].squareDistance(q) >= square {
+// nearer is Nearer for what lies in box k of the last of some levels. It works with squares:
+// most of its time would go into square roots.
+func (t *Tree) nearer(levels [][]Box, leaf []int, k int, q Point, square float64) bool {
+	level := len(levels) - 1
+	if levels[level][k].squareDistance(q) >= square {
 		return false
 	}
 	if level > 0 {
-		return t.nearer(level-1, 2*k, q, square) ||
-			2*k+1 < len(t.levels[level-1]) && t.nearer(level-1, 2*k+1, q, square)
+		return t.nearer(levels[:level], leaf, 2*k, q, square) ||
+			2*k+1 < len(levels[level-1]) && t.nearer(levels[:level], leaf, 2*k+1, q, square)
 	}
+	k = leafAt(leaf, k)
 	for i := k * leafSize; i < min((k+1)*leafSize, len(t.path)-1); i++ {
 		foot, _ := nearestOnSegment(t.path[i], t.path[i+1], q)
 		if off := foot.Sub(q); off.Dot(off) < square {
