@@ -7,6 +7,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
@@ -132,7 +133,7 @@ func tooMany(set arrange.Set, need string, p paper.Paper) error {
 		who += " and the figures"
 	}
 	return &fault.Fault{
-		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), text.Thousands(paper.MaxPages)),
+		Cause: fmt.Sprintf("%s need %s of %s; %s is the most", who, need, p.ShortTitle(), wording.Thousands(paper.MaxPages)),
 		Hint:  "see whether the file's unit is the one meant, print fewer pieces, or choose larger paper",
 	}
 }

@@ -11,7 +11,7 @@ func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
 	found.enlarged = ps.Enlarge.Or(1)
 	ps = ps.FullSize()
 	piece, ok := newPiece(ps, found)
-	if !ok || !checkOutline(piece, ps, spec, found) || !takeAllowances(piece, ps, spec.Allowance, found) || !piece.keepsToFold(found) || !checkStitches(piece, found) {
+	if !ok || !checkOutline(piece, ps, spec, found) || !found.within(piece, ps) || !takeAllowances(piece, ps, spec.Allowance, found) || !piece.keepsToFold(found) || !checkStitches(piece, found) {
 		return nil
 	}
 	checkLines(piece, ps, found)

@@ -22,6 +22,7 @@
 // In reading order:
 //
 //	check.go, piece.go            the stages; what a piece is
+//	bounds.go                     how much is worked out at most
 //	findings.go, names.go         mistakes; what things are called, and likely meant to be
 //	follow.go                     edges that follow one beside them that is drawn anew
 //	outline.go, walk.go           edges chained to one outline; along one from a corner

@@ -19,6 +19,7 @@ type Findings struct {
 	// enlarged is how many times as large as its points in the file the piece is that is
 	// being checked; 0 before the first.
 	enlarged float64
+	work     work
 }
 
 // Add notes a mistake. The hint may be "".

@@ -34,6 +34,8 @@ func makeFolds(piece *Piece, ps source.PieceSpec, found *Findings) (madeFolds, b
 	if ok {
 		all := foldGroups(piece, rows)
 		switch {
+		case !checkCrossed(all, found):
+			ok = false
 		case !piece.DrawnFinished:
 			made, ok = foldDrawnFlat(piece, all, found)
 		case ps.Block == nil:

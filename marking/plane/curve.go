@@ -98,6 +98,11 @@ func appendFlat(curve Path, a, b, bendA, bendB Point, h float64) Path {
 // comes to a point never gets flat enough there.
 const mostHalvings = 12
 
+// mostOfCurve bounds how many points a curve is divided into: beyond them it goes straight from
+// each point it is given to the next. It bounds the time and the memory of a curve that runs to and fro over
+// many metres at every point.
+const mostOfCurve = 400_000
+
 // appendCubic appends the cubic with the control points a, b, c, d, without a
 // itself. It lies within flatness of its chord when its control points do, and
 // it must not turn by more than a gentle turn, lest it look like a corner to
@@ -107,7 +112,7 @@ func appendCubic(curve Path, a, b, c, d Point, halvings int) Path {
 	off := max(math.Abs(chord.Cross(b.Sub(a))), math.Abs(chord.Cross(c.Sub(a))))
 	leave, arrive := b.Sub(a), d.Sub(c)
 	turn := math.Abs(Turn(leave, arrive))
-	if off <= flatness*chord.Length() && turn <= gentleTurn || halvings == mostHalvings {
+	if off <= flatness*chord.Length() && turn <= gentleTurn || halvings == mostHalvings || len(curve) >= mostOfCurve {
 		return append(curve, d)
 	}
 	ab, bc, cd := a.Toward(b, 0.5), b.Toward(c, 0.5), c.Toward(d, 0.5)

@@ -16,6 +16,7 @@
 //	value.go        a value that was given, or was not, and its place
 //	faults.go       a Spec that a program made, held to the bounds of one that was read
 //	joinfaults.go   the same of what joins pieces and is sewn to them
+//	bounds.go       how much there may be in all pieces together
 //	part.go         one part of it: its place, each value by itself, its faults
 //	names.go        pieces, edges and lines looked up by name
 //	keys.go         the keys that each table of a file may have

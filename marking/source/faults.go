@@ -9,7 +9,8 @@ import (
 // lies within its bounds, no key comes twice. Bounds and causes are those of Read. A fault
 // stands at the place of its value; where that has none, at its dotted path.
 
-// Faults returns all that a Spec breaks of what Read sees to; none of one that Read made.
+// Faults returns all that a Spec breaks of what Read sees to; none of one that Read made, but that it
+// has more, all together, than is worked out (bounds.go).
 // Letters are not held against a font. A nil Spec describes nothing.
 func (s *Spec) Faults() fault.List {
 	if s == nil {
@@ -49,6 +50,11 @@ func (s *Spec) Faults() fault.List {
 	p.note(p.place, s.refuseNamed())
 	s.Sewing.faults(p.under("sewing"))
 	s.Fit.faults(p.under("fit"))
+	if len(faults) == 0 {
+		all := noAmounts(1)
+		all.count(s)
+		faults = all.tooMuch("the file has")
+	}
 	return faults
 }
 

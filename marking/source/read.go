@@ -75,6 +75,13 @@ func (rd Reader) Read(file string, data []byte) (*Spec, error) {
 // the Reader's own.
 func (rd Reader) ReadAll(file string, data []byte) ([]*Spec, error) {
 	all, faults := rd.read(file, data)
+	if len(faults) == 0 && len(all) > 1 {
+		together := noAmounts(moreInViews)
+		for _, spec := range all {
+			together.count(spec)
+		}
+		faults = together.tooMuch("the file and its views have")
+	}
 	if len(faults) > 0 {
 		return nil, faults.Sorted()
 	}

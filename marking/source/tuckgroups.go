@@ -26,6 +26,9 @@ func (s TuckSpec) groups() int {
 	return s.Groups.Or(1)
 }
 
+// InAll is how many tucks the set has, in all groups.
+func (s TuckSpec) InAll() int { return s.Count.V * s.groups() }
+
 // wrongCount says that there are as many betweens as there must not be; "" where they fit
 // the groups.
 func (s TuckSpec) wrongCount() string {
@@ -38,7 +41,7 @@ func (s TuckSpec) wrongCount() string {
 // tooMany says that all groups together have more tucks than a set may have; "" where they
 // have not.
 func (s TuckSpec) tooMany() string {
-	if all := s.Count.V * s.groups(); s.groups() > 1 && all > maxFolds {
+	if all := s.InAll(); s.groups() > 1 && all > maxFolds {
 		return fmt.Sprintf("%d groups of %d are %d tucks, and a set has at most %d", s.groups(), s.Count.V, all, maxFolds)
 	}
 	return ""

@@ -100,14 +100,5 @@ func PageCount(n int) string {
 	if n == 1 {
 		return "1 page"
 	}
-	return Thousands(n) + " pages"
-}
-
-// Thousands is a whole number, not negative, with its thousands set apart.
-func Thousands(n int) string {
-	s := fmt.Sprint(n)
-	for i := len(s) - 3; i > 0; i -= 3 {
-		s = s[:i] + "," + s[i:]
-	}
-	return s
+	return wording.Thousands(n) + " pages"
 }
