@@ -2,6 +2,7 @@ package main
 
 import (
 	"tuckmark/marking/garment"
+	"tuckmark/marking/sheet"
 	"tuckmark/pdfout/paper"
 )
 
@@ -76,7 +77,10 @@ func (p printing) openAll(t texts, in string) ([]opened, error) {
 // taken too where they are to be drawn.
 func (p printing) take(whole *garment.Pattern, views []*garment.Pattern) (o opened, err error) {
 	o.keys = keysOf(whole)
-	if o.pattern, err = p.chosen(whole); err != nil {
+	if o.pattern, err = p.chosen(whole); err == nil {
+		err = sheet.Check(o.pattern)
+	}
+	if err != nil {
 		return opened{}, err
 	}
 	for _, other := range views {

@@ -7,6 +7,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
@@ -46,6 +47,12 @@ func check(set arrange.Set, on paper.Paper) error {
 	}
 	if err := report.Check(set.Report); err != nil {
 		return err
+	}
+	if mark.Dots(set.Pieces) > mark.MostDots {
+		return &fault.Fault{
+			Cause: fmt.Sprintf("the lines have more than %s dots to be pricked where they cross and along them, and no more are drawn at once", wording.Thousands(mark.MostDots)),
+			Hint:  "prick them farther apart with --dots, or print fewer pieces at once, with --pieces",
+		}
 	}
 	for _, piece := range set.Pieces {
 		if err := checkMarking(piece); err != nil {

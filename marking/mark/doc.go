@@ -14,6 +14,7 @@
 //	pressed.go  a piece with its tucks and pleats sewn and pressed
 //	sketch.go   a small drawing beside the notes
 //	kind.go     what a marking is for, and which side of the cloth lies up
+//	bounds.go   how much is drawn at once, at most
 //	marking.go  the lines of one sheet, gauge or form, and what is written with them
 //	task.go     a step of the order of work
 //	report.go   the figures: tables, sentences, pictures

@@ -18,13 +18,13 @@ const (
 	// mostBeside bounds how many points of edges have a line drawn beside them: for each line
 	// along an edge those of that.
 	mostBeside = 100_000
-	// mostCrossed bounds how many tucks or pleats of one piece cross another: those that run one way
-	// times those that run the other.
-	mostCrossed = 50_000
+	// mostCrossed bounds how often tucks or pleats cross others: those of a piece that run one way
+	// times those that run another.
+	mostCrossed = 10_000
 )
 
 // work is what has been worked out so far, of all pieces.
-type work struct{ drawn, passed, beside int }
+type work struct{ drawn, passed, beside, crossed int }
 
 // within reports whether a piece whose outline is known can be worked out beside those before
 // it, or notes why not.
@@ -74,7 +74,7 @@ const fewerPoints = "a traced edge needs a point every 2 mm, or 1/16 in, where i
 
 // checkCrossed refuses folds that cross each other too many times.
 func checkCrossed(all []FoldGroup, found *Findings) bool {
-	crossed, before := 0, 0
+	before := 0
 	for _, f := range all {
 		n := 0
 		for _, r := range f.Rows {
@@ -83,11 +83,11 @@ func checkCrossed(all []FoldGroup, found *Findings) bool {
 		if f.OnAxis {
 			n *= 2
 		}
-		crossed += before * n
+		found.work.crossed += before * n
 		before += n
-		if crossed > mostCrossed {
-			found.Add(f.Rows[0].Place, "make fewer of those that run one way, or make it two pieces",
-				"these cross the tucks and pleats that run another way %s times; at most %s are worked out", wording.Thousands(crossed), wording.Thousands(mostCrossed))
+		if found.work.crossed > mostCrossed {
+			found.Add(f.Rows[0].Place, "make fewer of those that run one way, or make it two pieces, or two files",
+				"the tucks and pleats, as far as these, cross others %s times; at most %s are worked out", wording.Thousands(found.work.crossed), wording.Thousands(mostCrossed))
 			return false
 		}
 	}

@@ -91,21 +91,22 @@ func squareOf(whole, b Box) uint64 {
 
 // within returns the leaves whose boxes meet a box, in path order.
 func (g *ground) within(b Box) []int {
-	var found []int
-	var look func(level, k int)
-	look = func(level, k int) {
-		switch {
-		case !g.levels[level][k].Meets(b):
-		case level == 0:
-			found = append(found, g.leaf[k])
-		default:
-			look(level-1, 2*k)
-			if 2*k+1 < len(g.levels[level-1]) {
-				look(level-1, 2*k+1)
-			}
-		}
-	}
-	look(len(g.levels)-1, 0)
+	found := g.under(nil, len(g.levels)-1, 0, &b)
 	slices.Sort(found)
+	return found
+}
+
+// under adds to some leaves those below a box of a level that meet a box.
+func (g *ground) under(found []int, level, k int, b *Box) []int {
+	switch {
+	case !g.levels[level][k].Meets(*b):
+		return found
+	case level == 0:
+		return append(found, g.leaf[k])
+	}
+	found = g.under(found, level-1, 2*k, b)
+	if 2*k+1 < len(g.levels[level-1]) {
+		found = g.under(found, level-1, 2*k+1, b)
+	}
 	return found
 }

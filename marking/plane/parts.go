@@ -15,7 +15,7 @@ import (
 // corners, and on its other side, beside which other is drawn. At a place that is
 // too near itself nothing changes.
 func (r *raw) cut(other *raw, source *Tree) {
-	t := newTreeWithout(r.dead, r.path)
+	t := NewTreeWithout(r.dead, r.path)
 	tooNear := func(at Point) bool { return source.Nearer(at, r.d-rounding) }
 	r.cuts = make([][]cut, len(r.dead))
 	for i := range r.dead {

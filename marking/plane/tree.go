@@ -27,10 +27,11 @@ const leafSize = 4
 
 // NewTree builds the tree of a path, in time proportional to its points. The
 // path must not change afterwards.
-func NewTree(p Path) *Tree { return newTreeWithout(nil, p) }
+func NewTree(p Path) *Tree { return NewTreeWithout(nil, p) }
 
-// newTreeWithout builds the tree of a path in which some segments need not be found.
-func newTreeWithout(dead []bool, p Path) *Tree {
+// NewTreeWithout builds the tree of a path in which some segments need not be found; dead tells
+// which, and is nil for none. They may be found all the same.
+func NewTreeWithout(dead []bool, p Path) *Tree {
 	t := &Tree{path: p, along: make([]float64, len(p))}
 	for i := 1; i < len(p); i++ {
 		t.along[i] = t.along[i-1] + p[i].Distance(p[i-1])

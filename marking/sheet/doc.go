@@ -10,6 +10,7 @@
 // there (sketchWide).
 //
 //	sheet.go            which sheets a piece has
+//	bounds.go           how much comes onto sheets at most
 //	transfer.go         the table of transfers: for each way to bring lines onto cloth its sheets
 //	outline.go          what all sheets of flat cloth do with an outline
 //	markingsheet.go     a piece as it is cut from flat cloth

@@ -61,14 +61,16 @@ func Dotted(p *garment.Pattern, mm float64) (*garment.Pattern, error) {
 type dotting struct {
 	bent     float64 // on a curve
 	straight float64 // on a straight line; infinite where that is ruled from dot to dot
+	left     *int    // how many more are made on all sheets; below 0 there are too many
 }
 
 // dottingOf returns how the lines of a pattern are pricked.
 func dottingOf(pattern *garment.Pattern) dotting {
+	left := mark.MostDots
 	if pattern.Dots > 0 {
-		return dotting{pattern.Dots, pattern.Dots}
+		return dotting{pattern.Dots, pattern.Dots, &left}
 	}
-	return dotting{usualDots, math.Inf(1)}
+	return dotting{usualDots, math.Inf(1), &left}
 }
 
 // isPricked reports whether lines of the role are brought onto the cloth.
@@ -95,7 +97,7 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 	}
 	m.Marks = slices.Clone(m.Marks)
 	for i, line := range lines {
-		if line.Length() < sameDot {
+		if line.Length() < sameDot || *d.left < 0 {
 			continue
 		}
 		fixed := fixedDots(line, lines)
@@ -112,6 +114,7 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 			dotted.Key = mark.KeyWith(of[i].Called(), mark.Prick)
 		}
 		m.Marks = append(m.Marks, dotted)
+		*d.left -= len(path)
 	}
 	m.Key += " pricked"
 	m.Name += ": to be pricked"

@@ -38,10 +38,13 @@ func dotsOf(m mark.Marking, d dotting) map[int]plane.Path {
 }
 
 // evenly are dots no farther apart than is said, on straight lines too.
-func evenly(mm float64) dotting { return dotting{mm, mm} }
+func evenly(mm float64) dotting { return dotting{mm, mm, enough()} }
 
 // ruled are dots on straight lines only where they must be, and on curves 1/4 in apart.
-func ruled() dotting { return dotting{25.4 / 4, math.Inf(1)} }
+func ruled() dotting { return dotting{25.4 / 4, math.Inf(1), enough()} }
+
+// enough is as many dots as are drawn at once.
+func enough() *int { left := 200_000; return &left }
 
 // Dots lie on their line, no farther apart than is said, at its ends, its corners and
 // where others cross it; and joined with a ruler they give a curve back.

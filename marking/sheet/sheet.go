@@ -14,8 +14,9 @@ import (
 // together. In front of them come the samples to be sewn first.
 func Of(p *garment.Pattern) []mark.Marking {
 	all := samples(p)
+	dots := dottingOf(p)
 	for i := range p.Pieces {
-		all = append(all, sheetsOf(&p.Pieces[i], p)...)
+		all = append(all, sheetsOf(&p.Pieces[i], p, dots)...)
 	}
 	return onceEach(all)
 }
@@ -38,12 +39,9 @@ type pieceSheets struct {
 
 // sheetsOf returns the sheets of a piece, each once, in the order of the ways in which
 // its lines come onto the cloth.
-func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
-	ways := p.Transfers
-	if len(ways) == 0 {
-		ways = pattern.Transfers
-	}
-	s := pieceSheets{piece: p, dots: dottingOf(pattern)}
+func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Marking {
+	ways := waysOf(p, pattern)
+	s := pieceSheets{piece: p, dots: dots}
 	if slices.Contains(ways, source.Template) {
 		if t := templateOf(p, ways, pattern.Unit); t.useful {
 			s.template = t
@@ -65,6 +63,14 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern) []mark.Marking {
 		}
 	}
 	return all
+}
+
+// waysOf are the ways in which the lines of a piece come onto the cloth.
+func waysOf(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
+	if len(p.Transfers) > 0 {
+		return p.Transfers
+	}
+	return pattern.Transfers
 }
 
 // printed returns a marking as it is drawn and, where the file asks for left and right,

@@ -97,7 +97,7 @@ func TestMistakesInTransfers(t *testing.T) {
 	assert.EqualError(t, err, "these dots are too close together or too far apart\nhint: they may be from 2 mm to 50 mm apart; 1/4 in serves most cloth")
 	dotted, err := Dotted(p, 5)
 	require.NoError(t, err)
-	assert.Equal(t, dotting{bent: 5, straight: 5}, dottingOf(dotted))
+	assert.Equal(t, dotting{5, 5, enough()}, dottingOf(dotted))
 	assert.InDelta(t, 6.35, dottingOf(p).bent, 1e-9, "1/4 in")
 	assert.True(t, math.IsInf(dottingOf(p).straight, 1), "straight lines are ruled")
 }

@@ -248,7 +248,10 @@ func (w *windowed) room(outline *plane.Tree, others []*windowed) []piece.Stretch
 	for k := range places {
 		places[k] = w.tree.At(length * float64(k) / float64(looks))
 	}
-	returns := comingBack(places, length/float64(looks))
+	returns := make([]bool, len(places))
+	if len(path) > 2 { // nothing straight comes back
+		returns = comingBack(places, length/float64(looks))
+	}
 	free := func(k int) bool {
 		q := places[k]
 		return !returns[k] && outline.Holds(q) && !outline.Nearer(q, windowEdge+windowWidth) &&
@@ -343,7 +346,7 @@ func holeAt(at, along plane.Point) mark.Mark {
 
 // dots returns the holes along a bent line, as closely as such a line is pricked.
 func (w *windowed) dots() []mark.Mark {
-	d := dotting{usualDots, usualDots}
+	d := dotting{bent: usualDots, straight: usualDots}
 	var all []mark.Mark
 	for _, far := range d.along(w.tree, fixedDots(w.tree, nil)) {
 		at, along := w.mark.Path.At(far)

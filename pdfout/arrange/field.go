@@ -80,7 +80,11 @@ func NewField(pieces []Piece) *Field {
 			f.gaps = append(f.gaps, len(all)-1)
 		}
 	}
-	f.tree = plane.NewTree(all)
+	gap := make([]bool, len(all))
+	for _, i := range f.gaps {
+		gap[i] = true
+	}
+	f.tree = plane.NewTreeWithout(gap, all)
 	f.squares = squaresOver(f.tree.Bounds())
 	f.taken = make([][]taken, f.columns*f.rows)
 	return f

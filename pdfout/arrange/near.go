@@ -135,6 +135,11 @@ type nearPlace struct {
 	cost   float64 // of the way it stands, and of what its leader crosses, in mm
 }
 
+// mostLooked is at how many places of a sheet is looked for words near what they belong to. Beyond
+// them words are in the key: it bounds the time that a sheet crowded with names takes, and is
+// many times what any other needs.
+const mostLooked = 400_000
+
 // nearest finds the best place for a text of a piece by one of some places it may belong to,
 // at least some mm off, that costs less than a limit. There is none where no text has room, and
 // none with a leader to a place under another text: it would point at that.
@@ -146,7 +151,7 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 	}
 	best := nearPlace{cost: limit}
 	for _, w := range ways() {
-		if w.cost() >= best.cost {
+		if w.cost() >= best.cost || s.looked > mostLooked {
 			break
 		}
 		if w.away < least {
@@ -154,6 +159,7 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 		}
 		for i, a := range anchors {
 			room := w.by(a, t)
+			s.looked++
 			if !s.hasRoom(p, room, pages[i]) {
 				continue
 			}

@@ -31,6 +31,8 @@ type Sheet struct {
 	measured []text.Slab
 	// keys explain the numbers by the places of pieces, by the keys of these.
 	keys map[string]*key
+	// looked is how many places have been looked at for words near what they belong to.
+	looked int
 	// Letters stand in lines.
 	Letters []LineLetter
 	// Captions are the names of lines.
