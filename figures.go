@@ -79,7 +79,9 @@ func printFigures(say io.Writer, in, view string, f form, times int) error {
 	if err != nil {
 		return err
 	}
-	pattern = pattern.ForGarments(times)
+	if pattern, err = forGarments(pattern, times); err != nil {
+		return err
+	}
 	if f == asData {
 		return writeOut(say, "the figures", figures.JSON(pattern))
 	}
@@ -101,7 +103,9 @@ func printViews(say io.Writer, in string, f form, times int) error {
 		return err
 	}
 	for i := range patterns {
-		patterns[i] = patterns[i].ForGarments(times)
+		if patterns[i], err = forGarments(patterns[i], times); err != nil {
+			return err
+		}
 	}
 	return writeOut(say, "the figures", []byte(terminal.Text(figures.Views(patterns, f.units()), textWidth)))
 }

@@ -80,6 +80,9 @@ func (p printing) take(whole *garment.Pattern, views []*garment.Pattern) (o open
 	if o.pattern, err = p.chosen(whole); err == nil {
 		err = sheet.Check(o.pattern)
 	}
+	if err == nil && p.figures {
+		_, err = forGarments(o.pattern, p.times)
+	}
 	if err != nil {
 		return opened{}, err
 	}

@@ -101,3 +101,17 @@ func TestCurveAtAPoint(t *testing.T) {
 	p := Curve(path(t, "0,0 10,0 9,0 10,0"), Point{X: 1}, Point{X: -1})
 	assert.LessOrEqual(t, len(p)-1, 3*(1+12), "pieces of three steps that turn back on themselves")
 }
+
+// A curve that runs to and fro over 100 m at each of 20,000 points would have millions.
+func TestCurveComesToAnEnd(t *testing.T) {
+	var points []Point
+	for i := range 20_000 {
+		points = append(points, Point{float64(i), 100_000 * float64(i%2)}, Point{float64(i) + 0.5, 50_000})
+	}
+	curve := Curve(points, Point{}, Point{})
+	assert.LessOrEqual(t, len(curve), 400_000+40_000)
+	assert.Greater(t, len(curve), 399_999, "as many as there may be are made")
+	for _, q := range []Point{points[0], points[len(points)-1]} {
+		assert.Contains(t, []Point{curve[0], curve[len(curve)-1]}, q)
+	}
+}

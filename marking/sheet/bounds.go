@@ -20,8 +20,8 @@ const (
 	// mostLines is the most lines on all sheets together.
 	mostLines = 50_000
 	// mostWindowed bounds how long the lines of all templates are together that may have windows,
-	// in mm: 1,000 m, each mm of which is looked at.
-	mostWindowed = 1_000_000.0
+	// in mm: 3,000 m, each mm of which is looked at.
+	mostWindowed = 3_000_000.0
 )
 
 // Check refuses a pattern of whose lines too much would come onto sheets; the fault stands at
@@ -49,7 +49,7 @@ func Check(p *garment.Pattern) error {
 				"the lines, as far as those of this piece, have more than "+wording.Thousands(mark.MostDots)+" dots to be pricked, and no more are drawn at once")
 		case windowed > mostWindowed:
 			return tooMuch(`bring them onto the cloth another way, such as transfer = "trace", or `+fewerPieces,
-				"the lines of the templates, as far as that of this piece, are "+wording.Thousands(int(windowed/1000))+" m long together; at most 1,000 m are looked along for windows")
+				"the lines of the templates, as far as that of this piece, are "+wording.Thousands(int(windowed/1000))+" m long together; at most 3,000 m are looked along for windows")
 		}
 	}
 	return nil

@@ -252,10 +252,18 @@ func (w *windowed) room(outline *plane.Tree, others []*windowed) []piece.Stretch
 	if len(path) > 2 { // nothing straight comes back
 		returns = comingBack(places, length/float64(looks))
 	}
+	last := 0 // of those near, what was in the way last: most likely it still is
 	free := func(k int) bool {
 		q := places[k]
-		return !returns[k] && outline.Holds(q) && !outline.Nearer(q, windowEdge+windowWidth) &&
-			!slices.ContainsFunc(near, func(other *plane.Tree) bool { return other.Nearer(q, windowApart+2*windowWidth) })
+		tooNear := func(other *plane.Tree) bool { return other.Nearer(q, windowApart+2*windowWidth) }
+		if returns[k] || last < len(near) && tooNear(near[last]) || !outline.Holds(q) || outline.Nearer(q, windowEdge+windowWidth) {
+			return false
+		}
+		if i := slices.IndexFunc(near, tooNear); i >= 0 {
+			last = i
+			return false
+		}
+		return true
 	}
 	var stretches []piece.Stretch
 	open := 0.0

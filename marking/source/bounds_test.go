@@ -92,3 +92,23 @@ func TestWhatThereMayBeInAll(t *testing.T) {
 
 // thousands writes a number of more than three digits with its comma.
 func thousands(n int) string { return fmt.Sprintf("%d,%03d", n/1000, n%1000) }
+
+// Each of the views has what the file has: with one of them it has twice as much, with three four
+// times.
+func TestWhatViewsMayHaveInAll(t *testing.T) {
+	file := func(views int) []byte {
+		text := "[piece.a]\nrectangle = [60, 60]\n"
+		for k := range 10 {
+			text += fmt.Sprintf("[piece.a.tuck.t%d]\nbeside = \"left\"\nwidth = 0.001\nfirst = %d\ncount = 500\n", k, k)
+		}
+		for k := range views {
+			text += fmt.Sprintf("[view.v%d]\ntitle = \"%d\"\n", k, k)
+		}
+		return []byte(text)
+	}
+	all, err := Reader{Printable: anyLetter}.ReadAll("f.toml", file(2))
+	assert.NoError(t, err, "5,000 tucks in each of three")
+	assert.Len(t, all, 3)
+	_, err = Reader{Printable: anyLetter}.ReadAll("f.toml", file(3))
+	assert.ErrorContains(t, err, "the file and its views have 20,000 tucks and pleats in all; at most 15,000 are worked out")
+}

@@ -47,7 +47,6 @@ func (s *Spec) Faults() fault.List {
 	for _, one := range s.Bindings {
 		one.faults(all.next(one.Key, one.Place))
 	}
-	p.note(p.place, s.refuseNamed())
 	s.Sewing.faults(p.under("sewing"))
 	s.Fit.faults(p.under("fit"))
 	if len(faults) == 0 {

@@ -1,7 +1,6 @@
 package source
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -165,9 +164,6 @@ func TestFaults(t *testing.T) {
 		{"a trim along nothing", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = nil }, "trim.lace.along: names no edge\nhint: " + along},
 		{"a trim along too much", func(s *Spec, p *PieceSpec) { s.Trims[0].Along = slices.Repeat(s.Trims[0].Along, 101) },
 			"trim.lace.along: names 101 edges; at most 100 are measured\nhint: divide it"},
-		{"trims along 10000 edges together", func(s *Spec, p *PieceSpec) { s.Seams, s.Trims = nil, manyTrims(0) }, ""},
-		{"trims along one more", func(s *Spec, p *PieceSpec) { s.Seams, s.Trims = nil, manyTrims(1) },
-			"seams, trims, ruffles and bindings name 10001 edges together; at most 10000 are measured\nhint: divide the file"},
 		{"a trim along an edge without a name", func(s *Spec, p *PieceSpec) { s.Trims[0].Along[0].V = "" },
 			"trim.lace.along: the name or text is empty\nhint: write at least one letter, or leave the line out"},
 		{"a ruffle without fullness", func(s *Spec, p *PieceSpec) { s.Ruffles[0].Fullness = Factor{} }, "ruffle.frill: \"fullness\" is missing"},
@@ -185,14 +181,4 @@ func TestFaults(t *testing.T) {
 		})
 	}
 	assert.EqualError(t, (*Spec)(nil).Faults(), "no piece is described")
-}
-
-// manyTrims run along 9998 edges together, and some more: with the ruffle and the binding of
-// madeSpec those are 10000.
-func manyTrims(more int) []TrimSpec {
-	var all []TrimSpec
-	for left := 9998 + more; left > 0; left -= 100 {
-		all = append(all, TrimSpec{Key: fmt.Sprint("lace ", left), Along: slices.Repeat([]Text{Given("bib.hem")}, min(left, 100))})
-	}
-	return all
 }

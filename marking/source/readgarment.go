@@ -12,42 +12,12 @@ import (
 // bounds the time of walking them.
 const mostAlong = 100
 
-// mostNamed is how many edges all seams, trims, ruffles and bindings of a garment may name
-// together. It bounds the time of holding them against each other.
-const mostNamed = 10_000
-
-// refuseNamed refuses a garment whose seams, and what is sewn to it, name more edges together than
-// are measured.
-func (s *Spec) refuseNamed() error {
-	n := 0
-	for _, one := range s.Seams {
-		n += len(one.Sides[0]) + len(one.Sides[1])
-	}
-	for _, one := range s.Trims {
-		n += len(one.Along)
-	}
-	for _, one := range s.Ruffles {
-		n += len(one.Along)
-	}
-	for _, one := range s.Bindings {
-		n += len(one.Along)
-	}
-	if n <= mostNamed {
-		return nil
-	}
-	return &fault.Fault{
-		Cause: fmt.Sprintf("seams, trims, ruffles and bindings name %d edges together; at most %d are measured", n, mostNamed),
-		Hint:  "divide the file",
-	}
-}
-
 // garment reads what stands beside the pieces.
 func (t *fileTable) garment(spec *Spec) {
 	spec.Seams = each(t, "seam", (*fileTable).seam)
 	spec.Trims = each(t, "trim", (*fileTable).trim)
 	spec.Ruffles = each(t, "ruffle", (*fileTable).ruffle)
 	spec.Bindings = each(t, "binding", (*fileTable).binding)
-	t.note(fault.Place{File: t.file}, spec.refuseNamed())
 	if s := t.table("sewing"); s != nil {
 		s.know(sewingKeys...)
 		spec.Sewing = SewingSpec{
