@@ -298,6 +298,11 @@ func noLength(written string) error {
 	if strings.TrimSpace(written) == "" {
 		return &fault.Fault{Cause: "the length is empty", Hint: Hint}
 	}
+	wide := func(c rune) bool { _, is := wording.Narrow(c); return is }
+	if i := strings.IndexFunc(written, wide); i >= 0 {
+		c, _ := utf8.DecodeRuneInString(written[i:])
+		return &fault.Fault{Cause: wording.Quoted(written) + " is not a length: it has " + wording.StrangeLetter(c), Hint: wording.WideHint}
+	}
 	if i := strings.IndexFunc(written, wording.IsStrange); i > 0 {
 		c, _ := utf8.DecodeRuneInString(written[i:])
 		return &fault.Fault{

@@ -118,6 +118,7 @@ func TestParseSaysWhatIsWrong(t *testing.T) {
 		{"two lengths, with an x", "2x3 in", `"2x3 in" is more than one length` + "\n" + `hint: give one length; the two of a point stand in brackets, with a comma between: [2, 3]`},
 		{"a times sign alone", "2 ×", `"2 ×" has the unit "×", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
 		{"a space without width", "1\u200b1/4", `"1\u200b1/4" has a sign behind "1" that cannot be seen (U+200B)` + "\n" + `hint: take it out, or type the length again`},
+		{"wide digits", "１０", `"１０" is not a length: it has a wide 1 (U+FF11)` + "\n" + `hint: type it again, with the keyboard set to narrow letters`},
 		{"exponent", "1e3", `"1e3" has the unit "e3", which is not known` + "\n" + `hint: the units are in, cm and mm; a number alone counts in the unit of the file`},
 		{"too long", "100001 mm", `"100001 mm" is more than 100 m` + "\n" + `hint: check the number and its unit`},
 		{"too long the other way", "-4000", `"-4000" is more than 100 m` + "\n" + `hint: check the number and its unit`},

@@ -30,6 +30,22 @@ const (
 	plainHint = "write the description in an editor for plain text, and save it under a name that ends in .toml"
 )
 
+// isUTF32 reports whether bytes begin as a text does whose letters have four bytes each, three of
+// which are 0 in most: with its mark, or with a letter. Of UTF-16 no letter has two bytes that are 0.
+func isUTF32(data []byte) bool {
+	if len(data) < 4 {
+		return false
+	}
+	begins := [4]byte(data)
+	switch {
+	case begins == [4]byte{0xff, 0xfe, 0, 0}, begins == [4]byte{0, 0, 0xfe, 0xff}:
+		return true
+	case begins[1] == 0 && begins[2] == 0:
+		return (begins[0] == 0) != (begins[3] == 0)
+	}
+	return false
+}
+
 // plainText returns the bytes of a file as text, without a byte order mark, or
 // says why they are none.
 func plainText(data []byte) (string, *fault.Fault) {
@@ -37,6 +53,9 @@ func plainText(data []byte) (string, *fault.Fault) {
 		if strings.HasPrefix(string(data), k.begins) {
 			return "", &fault.Fault{Cause: "this is " + k.what + ", not the description of a pattern", Hint: k.hint}
 		}
+	}
+	if isUTF32(data) {
+		return "", &fault.Fault{Cause: "the file is saved as UTF-32", Hint: utf8Hint}
 	}
 	text := strings.TrimPrefix(string(data), "\ufeff")
 	if strings.HasPrefix(text, "\xff\xfe") || strings.HasPrefix(text, "\xfe\xff") ||

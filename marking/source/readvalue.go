@@ -81,7 +81,10 @@ func checkLetters(s string, printable func(rune) bool) error {
 	if err := checkText(s); err != nil {
 		return err
 	}
-	for _, c := range s {
+	for i, c := range s {
+		if wording.IsStrange(c) && !printable(c) {
+			return strangeIn("text", s, i)
+		}
 		if unicode.IsControl(c) {
 			return &fault.Fault{Cause: fmt.Sprintf("has a character that cannot be printed (U+%04X)", c), Hint: "write the text on one line, without tabs"}
 		}

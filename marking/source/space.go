@@ -15,18 +15,28 @@ import (
 // look like nothing and come in with what is copied from elsewhere. They are named by what
 // they are and by what stands before them.
 
-// strangeSpace explains such a letter outside of quotes. All of a text are told at once.
+// strangeSpace explains such a letter outside of quotes, and the wide form of another. All of a
+// text are told at once.
 func (s *slip) strangeSpace() (cause, hint string) {
 	c, _ := utf8.DecodeRuneInString(s.letter)
-	if s.letter == "" || !wording.IsStrange(c) {
+	narrow, wide := wording.Narrow(c)
+	if s.letter == "" || !wide && !wording.IsStrange(c) {
 		return "", ""
 	}
 	cause = "there is " + wording.StrangeLetter(c) + " at the beginning of this line"
 	if before := strings.Fields(s.line[:s.column]); len(before) > 0 {
 		cause = "there is " + wording.StrangeLetter(c) + " behind " + wording.Quoted(before[len(before)-1])
 	}
-	var lines []int
-	s.mended, lines = withoutStrange(s.text)
+	if wide {
+		if narrow == '=' {
+			s.put(s.column, s.column+len(s.letter), "=")
+		}
+		return cause, wording.WideHint
+	}
+	mended, lines := withoutStrange(s.text)
+	if unicode.In(c, unicode.Zs, unicode.Cf) { // what is left out of the others may be a line end
+		s.mended = mended
+	}
 	lines = slices.DeleteFunc(lines, func(line int) bool { return line == s.lineNo })
 	if len(lines) > 0 {
 		cause += ", and the like in " + wording.Counted(len(lines), "other line")
@@ -71,14 +81,18 @@ func withoutStrange(text string) (plain string, lines []int) {
 // checkSpaces refuses a strange space in a name: with one it is not the same name as with
 // an ordinary one, and nobody sees why.
 func checkSpaces(name string) error {
-	i := strings.IndexFunc(name, wording.IsStrange)
-	if i < 0 {
-		return nil
+	if i := strings.IndexFunc(name, wording.IsStrange); i >= 0 {
+		return strangeIn("name", name, i)
 	}
-	c, _ := utf8.DecodeRuneInString(name[i:])
-	at := "at its beginning"
-	if i > 0 {
-		at = "behind " + wording.Quoted(name[:i])
+	return nil
+}
+
+// strangeIn says that a text has a strange letter at one of its bytes; what is what the text is.
+func strangeIn(what, text string, at int) error {
+	c, _ := utf8.DecodeRuneInString(text[at:])
+	where := "at its beginning"
+	if at > 0 {
+		where = "behind " + wording.Quoted(text[:at])
 	}
-	return &fault.Fault{Cause: fmt.Sprintf("the name has %s %s", wording.StrangeLetter(c), at), Hint: wording.StrangeHint}
+	return &fault.Fault{Cause: fmt.Sprintf("the %s has %s %s", what, wording.StrangeLetter(c), where), Hint: wording.StrangeHint}
 }
