@@ -81,18 +81,18 @@ func (f *flow) put(s section) bool {
 
 // run puts entries one under the other, and goes on in the next column where one is full.
 func (f *flow) run(all []entry) {
-	for i := 0; i < len(all); i++ {
-		one, column := all[i], &f.columns[0]
-		if one.Height > column.Height() {
+	for _, one := range all {
+		for one.Height > f.columns[0].Height() {
 			if !f.empty {
 				f.next()
-				i--
 				continue
 			}
-			var rest entry
-			if one, rest = one.split(column.Height()); rest.Height > 0 {
-				all = slices.Insert(slices.Clone(all), i+1, rest)
+			first, rest := one.split(f.columns[0].Height())
+			if rest.Height == 0 {
+				break
 			}
+			f.stack(first)
+			one = rest
 		}
 		f.stack(one)
 	}
