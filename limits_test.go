@@ -56,6 +56,7 @@ var limits = []limit{
 		return "[piece.a]\n[piece.a.outline]\nfrom = \"large.svg\"\nedges = [\"left\", \"top\", \"right\", \"bottom\"]\n"
 	}, "more than %s MB"},
 	{"files that are like each other in a row", func(n int) string { return fmt.Sprintf("like = \"like%d.toml\"\n", n-1) }, "more than %s files are like each other"},
+	{"what a length is written with", func(n int) string { return "[cloth]\nwidth = \"" + strings.Repeat("0", n) + "\"\n" + bandPiece }, "at most %s"},
 	{"a name, or any other text", func(n int) string { return "title = \"" + strings.Repeat("a", n) + "\"\n" + bandPiece }, "at most %s letters"},
 	{"a length", func(n int) string { return fmt.Sprintf("[cloth]\nwidth = \"%d cm\"\n", 100*n) + bandPiece }, "more than %s m"},
 	{"pieces of a file", func(n int) string { return repeated(n, "[piece.a%d]\nrectangle = [1, 1]\n") }, "at most %s are drawn"},
