@@ -52,6 +52,7 @@ var limitsHeldElsewhere = map[string]string{
 	"points of all pieces, as they are given and once curves are drawn":   "source: TestWhatThereMayBeInAll, plane: TestCurveComesToAnEnd",
 	"times what is counted of all pieces in all views of a file together": "source: TestWhatViewsMayHaveInAll",
 	"pieces cut for all garments that `--times` makes":                    "TestGarmentsAtOnceComeToAnEnd",
+	"sheets that are made at once, one for each way of each piece":        "sheet: TestSheetsAreBounded",
 	"lines on all sheets that are made at once":                           "sheet: TestSheetsAreBounded",
 	"dots to be pricked on them":                                          "sheet: TestSheetsAreBounded",
 	"lines of templates that may have windows, together":                  "sheet: TestSheetsAreBounded",

@@ -175,7 +175,7 @@ func TestHalves(t *testing.T) {
 func TestMoreFoldsThanCanBeShown(t *testing.T) {
 	for _, drawn := range []string{"flat", "finished"} {
 		text := "fold = \"centre\"\n" + strings.Replace(square, "finished", drawn, 1)
-		p, pattern := made.Front(t, "0", text+sketch.Rows(`tuck a centre 0.01 150 1/2 | spacing = 0.04`, `tuck b hem 0.01 150 1/2 | spacing = 0.04`))
+		p, pattern := made.Front(t, "0", text+sketch.Rows(`tuck a centre 0.01 70 1/2 | spacing = 0.04`, `tuck b hem 0.01 70 1/2 | spacing = 0.04`))
 		for halves, whole := range map[mark.Halves]float64{mark.OneHalf: 1, mark.BothHalves: 2} {
 			m := folded.Of(p, pattern.Unit, halves)
 			require.Len(t, m.Layers, 1, drawn)

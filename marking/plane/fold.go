@@ -3,6 +3,7 @@ package plane
 import (
 	"math"
 	"slices"
+	"sort"
 )
 
 // Rules of this file (u is how far a place lies from a base line, v how far
@@ -107,6 +108,12 @@ func (f *Folding) beyond(u float64, k int) bool {
 	return u >= s-touch
 }
 
+// first is the first fold from which on something holds, which does of all behind it: strips
+// come in their order.
+func (f *Folding) first(holds func(*Fold) bool) int {
+	return sort.Search(len(f.folds), func(k int) bool { return holds(&f.folds[k]) })
+}
+
 // Folds returns the folds, in order.
 func (f *Folding) Folds() []Fold { return f.folds }
 
@@ -132,10 +139,8 @@ func (f *Folding) moved(p Point, step float64) Point {
 // DrawnIn returns where a place of the flat plane comes to lie when every
 // strip is drawn in to its line, as though it were open all along.
 func (f *Folding) DrawnIn(p Point) Point {
-	u, k := f.U(p), 0
-	for k < len(f.folds) && u >= f.folds[k].End() {
-		k++
-	}
+	u := f.U(p)
+	k := f.first(func(one *Fold) bool { return u < one.End() })
 	if k < len(f.folds) && u >= f.folds[k].At {
 		return f.moved(p, f.seam[k]-u)
 	}
@@ -200,10 +205,7 @@ func (f *Folding) parts(p Path, lies func(a, b Point) (Point, Point, bool)) []Pa
 // folded; false where it lies in a strip that is folded there, not on its side.
 func (f *Folding) shown(p Point) (step float64, ok bool) {
 	u, v := f.U(p), f.V(p)
-	k := 0
-	for k < len(f.folds) && u > f.folds[k].End()-touch {
-		k++
-	}
+	k := f.first(func(one *Fold) bool { return u <= one.End()-touch })
 	inside := k < len(f.folds) && u > f.folds[k].At+touch
 	return -f.shift[k], !inside || !f.folds[k].folds(v)
 }
@@ -264,7 +266,8 @@ func (f *Folding) DrawnInPath(p Path) Path {
 // inStrip reports whether a place of the flat plane lies within a strip.
 func (f *Folding) inStrip(p Point) bool {
 	u := f.U(p)
-	return slices.ContainsFunc(f.folds, func(one Fold) bool { return u > one.At+touch && u < one.End()-touch })
+	k := f.first(func(one *Fold) bool { return u < one.End()-touch })
+	return k < len(f.folds) && u > f.folds[k].At+touch
 }
 
 // breaks returns, in order, the shares of the way from a to b at which the
@@ -277,9 +280,9 @@ func (f *Folding) breaks(a, b Point) []float64 {
 			all = append(all, (level-from)/(to-from))
 		}
 	}
-	for _, one := range f.folds {
-		if max(ua, ub) < one.At || min(ua, ub) > one.End() {
-			continue
+	for _, one := range f.folds[f.first(func(one *Fold) bool { return min(ua, ub) <= one.End() }):] {
+		if max(ua, ub) < one.At {
+			break
 		}
 		at(ua, ub, one.At)
 		at(ua, ub, one.At+one.Width)

@@ -17,6 +17,8 @@ import (
 // before: those are counted as they are made, and no more are made than are drawn (mark.MostDots).
 
 const (
+	// mostSheets is for how many pieces sheets are made, each as often as there are ways for it.
+	mostSheets = 800
 	// mostLines is the most lines on all sheets together.
 	mostLines = 50_000
 	// mostWindowed bounds how long the lines of all templates are together that may have windows,
@@ -27,13 +29,13 @@ const (
 // Check refuses a pattern of whose lines too much would come onto sheets; the fault stands at
 // the piece with which it is too much.
 func Check(p *garment.Pattern) error {
-	lines, dots, windowed := 0, 0.0, 0.0
+	sheets, lines, dots, windowed := 0, 0, 0.0, 0.0
 	d := dottingOf(p)
 	for i := range p.Pieces {
 		one := &p.Pieces[i]
 		ways := waysOf(one, p)
 		marks := slices.Concat(one.Flat.Marks, one.FoldMarks())
-		lines += len(ways) * len(marks)
+		sheets, lines = sheets+len(ways), lines+len(ways)*len(marks)
 		if slices.Contains(ways, source.Prick) {
 			dots += d.least(marks)
 		}
@@ -42,6 +44,8 @@ func Check(p *garment.Pattern) error {
 		}
 		tooMuch := func(hint, cause string) error { return &fault.Fault{Place: one.Place, Cause: cause, Hint: hint} }
 		switch {
+		case sheets > mostSheets:
+			return tooMuch(fewerPieces, "with those of this piece there are more than "+wording.Thousands(mostSheets)+" sheets, one for each way of each piece, and no more are made at once")
 		case lines > mostLines:
 			return tooMuch(fewerPieces, "the sheets, as far as those of this piece, have "+wording.Thousands(lines)+" lines; at most "+wording.Thousands(mostLines)+" are drawn at once")
 		case dots > mark.MostDots:

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -22,6 +23,13 @@ func lined(way source.Transfer, role mark.Role, lines int, long float64) *garmen
 	return &garment.Pattern{Pieces: []piece.Piece{{Key: "bib", Name: "Bib", Flat: flat}}, Transfers: []source.Transfer{way}}
 }
 
+// many is a pattern of so many pieces.
+func many(pieces int) *garment.Pattern {
+	p := lined(source.Trace, mark.Placement, 1, 9)
+	p.Pieces = slices.Repeat(p.Pieces, pieces)
+	return p
+}
+
 // The numbers are those of the guide to the file, under "Limits".
 func TestSheetsAreBounded(t *testing.T) {
 	for _, c := range []struct {
@@ -32,6 +40,7 @@ func TestSheetsAreBounded(t *testing.T) {
 	}{
 		{"lines", lined(source.Trace, mark.Placement, 50_000, 9), lined(source.Trace, mark.Placement, 50_001, 9), 0,
 			"the sheets, as far as those of this piece, have 50,001 lines; at most 50,000 are drawn at once"},
+		{"sheets", many(800), many(801), 0, "with those of this piece there are more than 800 sheets, one for each way of each piece, and no more are made at once"},
 		{"windows", lined(source.Template, mark.Placement, 100, 30_000), lined(source.Template, mark.Placement, 100, 30_001), 0,
 			"the lines of the templates, as far as that of this piece, are 3,000 m long together; at most 3,000 m are looked along for windows"},
 		{"dots", lined(source.Prick, mark.Placement, 100, 10_000), lined(source.Prick, mark.Placement, 100, 10_001), 5,

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
 )
 
@@ -69,7 +70,11 @@ func (w foldWords) isFree(arrow plane.Path, down plane.Point) bool {
 			return false
 		}
 	}
+	near := box.Bounds().Grown(piece.Rounding)
 	for _, line := range w.m.Marks {
+		if !line.Path.Bounds().Meets(near) { // most lines are far off
+			continue
+		}
 		if box.Holds(line.Path[0]) || len(plane.Crossings(box, plane.NewTree(line.Path))) > 0 {
 			return false
 		}
