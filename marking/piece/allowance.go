@@ -26,6 +26,20 @@ func takeAllowances(piece *Piece, ps source.PieceSpec, allowance source.Length, 
 	return ps.DrawnTo.V != source.DrawnToStitching || piece.cutOutside(found)
 }
 
+// leastDrawn is the least allowance, hem or turn that is not 0, in mm: a quarter of a dot of a good
+// printer. The lines of less could not be told apart, on paper or by what works them out.
+const leastDrawn = 0.01
+
+// refuseThin refuses an allowance, a hem or a turn that is less than can be drawn, and reports whether
+// it did.
+func refuseThin(what string, given source.Length, found *Findings) bool {
+	if given.V <= 0 || given.V >= leastDrawn {
+		return false
+	}
+	found.Add(given.Place, "check the number and its unit, or write 0 where there is none", "%s of less than %g mm is less than can be drawn", what, leastDrawn)
+	return true
+}
+
 // takeAllowance settles how far the line of an edge lies inside it.
 func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *Findings) {
 	switch {
@@ -33,6 +47,8 @@ func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *
 		found.Add(es.Place, "leave its allowance and hem out; allowance = 0 takes away what it has of another piece",
 			"the edge lies on the fold of the cloth, where nothing is sewn")
 	case e.OnFold:
+	case es.Hem.Given() && (refuseThin("a hem", es.Hem, found) || refuseThin("a turn", es.Turn, found)):
+		return
 	case es.Hem.Given():
 		e.Hem, e.Turn = es.Hem.V, es.Turn.V
 		e.Allowance = e.Hem + e.Turn
@@ -41,8 +57,12 @@ func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *
 				"a turn of %s is deeper than the hem of %s", found.Written(e.Turn), found.Written(e.Hem))
 		}
 	case es.Allowance.Given():
-		e.Allowance = es.Allowance.V
+		allowance = es.Allowance
+		fallthrough
 	default:
+		if refuseThin("an allowance", allowance, found) {
+			return
+		}
 		e.Allowance = allowance.V
 	}
 	sewn := e.Allowance > 0 && e.Hem == 0
