@@ -77,11 +77,20 @@ func (p Place) InFile() string {
 	return fmt.Sprintf("%s:%d", FileName(p.File), p.Line)
 }
 
+// mostShown is how many letters of a key a message shows: more than any has that a pattern may
+// have, with names of 200 letters.
+const mostShown = 500
+
 // Before begins a message with the place, as far as it is known:
-// "pinafore.toml:31: piece.front: ...".
+// "pinafore.toml:31: piece.front: ...". Of a key of more than 500 letters three dots stand for the
+// rest.
 func (p Place) Before(message string) string {
 	if p.Key != "" {
-		message = p.Key + ": " + message
+		key := p.Key
+		if utf8.RuneCountInString(key) > mostShown {
+			key = string([]rune(key)[:mostShown]) + "..."
+		}
+		message = key + ": " + message
 	}
 	if p.File == "" {
 		return message

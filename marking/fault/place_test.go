@@ -3,6 +3,7 @@ package fault
 import (
 	"errors"
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -61,4 +62,12 @@ func TestFileName(t *testing.T) {
 		assert.Equal(t, want, Place{File: name}.InFile())
 	}
 	assert.Equal(t, `"a\nb.toml":3: piece.bib: wrong`, Place{File: "a\nb.toml", Line: 3, Key: "piece.bib"}.Before("wrong"))
+}
+
+// A key of 500 letters is shown as it is; of a longer one dots stand for the rest, however long it is.
+func TestPlaceBeforeWithALongKey(t *testing.T) {
+	long := strings.Repeat("é", 500)
+	assert.Equal(t, long+": is missing", Place{Key: long}.Before("is missing"))
+	assert.Equal(t, long+"...: is missing", Place{Key: long + "é"}.Before("is missing"))
+	assert.Equal(t, long+"...: is missing", Place{Key: strings.Repeat(long, 50)}.Before("is missing"))
 }
