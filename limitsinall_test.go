@@ -35,7 +35,13 @@ var limitsInAll = []limit{
 			return fmt.Sprintf("[piece.KEY.notch.n%d]\nedge = \"base\"\nfrom = \"traced\"\nat = %d\n", k, 210+9*k)
 		}))
 	}), "at most %s are looked at"},
-	{"edges that seams, trims, ruffles and bindings name together", stepping(func(n, more int) string { return edged("a", 101) + trims(n+more) }), "at most %s are worked out"},
+	{"edges that trims, ruffles and bindings name together", stepping(func(n, more int) string { return edged("a", 101) + trims(n+more) }), "at most %s are worked out"},
+	{"edges that seams name together", stepping(func(n, more int) string {
+		text := edged("a", 101) + edged("b", 101)
+		return text + several(n/100, func(k int) string {
+			return fmt.Sprintf("[seam.s%d]\njoin = [[%s], [%s]]\nwithin = 90000\n", k, named("a", 50), named("b", 50))
+		}) + several(more, func(k int) string { return "[seam.more]\njoin = [\"a.last\", \"b.last\"]\n" })
+	}), "at most %s are worked out"},
 	{"pieces cut for one garment", stepping(func(n, more int) string {
 		return several(n/50, func(k int) string { return rectangle(fmt.Sprint("p", k), "cut = 50", "") }) + several(more, func(k int) string { return rectangle("more", "", "") })
 	}), "at most %s are worked out"},
@@ -115,4 +121,9 @@ func trims(n int) string {
 		named := strings.SplitAfterN(edges, ", ", min(each, n-each*k)+1)
 		return fmt.Sprintf("[trim.t%d]\nkind = \"lace\"\nalong = [%s]\n", k, strings.Join(named[:len(named)-1], ""))
 	})
+}
+
+// named are the first edges of a piece that edged makes.
+func named(piece string, n int) string {
+	return strings.TrimSuffix(several(n, func(k int) string { return fmt.Sprintf(`"%s.e%d", `, piece, k) }), ", ")
 }

@@ -21,9 +21,10 @@ const (
 	mostEdgesInAll = 8000
 	// mostPointsInAll is the most points that the edges and lines of all pieces are given by.
 	mostPointsInAll = 300_000
-	// mostJoinedInAll is how many edges all seams, trims, ruffles and bindings name, each as often
-	// as it is named.
-	mostJoinedInAll = 2000
+	// mostJoinedInAll is how many edges all seams name, each as often as it is named, and
+	// mostSewnOnInAll how many trims, ruffles and bindings do, which have more to be told of each.
+	mostJoinedInAll = 5000
+	mostSewnOnInAll = 2000
 	// mostCutInAll is the most pieces that are cut for one garment.
 	mostCutInAll = 2000
 	// moreInViews is how many times as much all views of a file may have together.
@@ -40,7 +41,7 @@ type amount struct {
 }
 
 // amounts are what is counted of a Spec, or of several.
-type amounts struct{ folds, lines, edges, points, joined, cut amount }
+type amounts struct{ folds, lines, edges, points, joined, sewnOn, cut amount }
 
 func noAmounts(times int) *amounts {
 	const divide = "divide the file"
@@ -49,7 +50,8 @@ func noAmounts(times int) *amounts {
 		lines:  amount{what: "lines and notches", most: times * mostLinesInAll, hint: divide},
 		edges:  amount{what: "edges", most: times * mostEdgesInAll, hint: divide},
 		points: amount{what: "points", most: times * mostPointsInAll, hint: "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more; or divide the file"},
-		joined: amount{what: "edges named by seams, trims, ruffles and bindings", most: times * mostJoinedInAll, hint: divide},
+		joined: amount{what: "edges named by seams", most: times * mostJoinedInAll, hint: divide},
+		sewnOn: amount{what: "edges named by trims, ruffles and bindings", most: times * mostSewnOnInAll, hint: divide},
 		cut:    amount{what: "pieces to be cut for one garment", most: times * mostCutInAll, hint: "figures for several garments are made with --times; or divide the file"},
 	}
 }
@@ -66,7 +68,7 @@ func (a *amount) add(n int, at fault.Place) {
 // one.
 func (a *amounts) tooMuch(whose string) fault.List {
 	var faults fault.List
-	for _, one := range []amount{a.folds, a.lines, a.edges, a.points, a.joined, a.cut} {
+	for _, one := range []amount{a.folds, a.lines, a.edges, a.points, a.joined, a.sewnOn, a.cut} {
 		if one.n > one.most {
 			faults = append(faults, &fault.Fault{Place: one.place, Hint: one.hint,
 				Cause: fmt.Sprintf("%s %s %s in all; at most %s are worked out", whose, wording.Thousands(one.n), one.what, wording.Thousands(one.most))})
@@ -84,13 +86,13 @@ func (a *amounts) count(s *Spec) {
 		a.joined.add(len(one.Sides[0])+len(one.Sides[1]), one.Place)
 	}
 	for _, one := range s.Trims {
-		a.joined.add(len(one.Along), one.Place)
+		a.sewnOn.add(len(one.Along), one.Place)
 	}
 	for _, one := range s.Ruffles {
-		a.joined.add(len(one.Along), one.Place)
+		a.sewnOn.add(len(one.Along), one.Place)
 	}
 	for _, one := range s.Bindings {
-		a.joined.add(len(one.Along), one.Place)
+		a.sewnOn.add(len(one.Along), one.Place)
 	}
 }
 

@@ -65,8 +65,15 @@ func TestWhatThereMayBeInAll(t *testing.T) {
 			p.Edges[1].Points = points(n - 2 - 20)
 			p.Lines = append(p.Lines, LineSpec{Key: "through", Points: points(20)})
 		}},
-		{"edges named by seams, trims, ruffles and bindings", 2000, func(s *Spec, p *PieceSpec, n int) {
-			for n -= 5; n > 0; n -= 100 {
+		{"edges named by seams", 5000, func(s *Spec, p *PieceSpec, n int) {
+			for n -= 2; n > 0; n -= 100 {
+				one := s.Seams[0]
+				one.Key, one.Sides = fmt.Sprint(n), [2][]Text{repeated(1), repeated(min(99, n-1))}
+				s.Seams = append(s.Seams, one)
+			}
+		}},
+		{"edges named by trims, ruffles and bindings", 2000, func(s *Spec, p *PieceSpec, n int) {
+			for n -= 3; n > 0; n -= 100 {
 				one := s.Trims[0]
 				one.Key, one.Along = fmt.Sprint(n), repeated(min(100, n))
 				s.Trims = append(s.Trims, one)

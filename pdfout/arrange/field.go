@@ -82,7 +82,9 @@ func NewField(pieces []Piece) *Field {
 	}
 	gap := make([]bool, len(all))
 	for _, i := range f.gaps {
-		gap[i] = true
+		if i >= 0 { // a line may have no points
+			gap[i] = true
+		}
 	}
 	f.tree = plane.NewTreeWithout(gap, all)
 	f.squares = squaresOver(f.tree.Bounds())
