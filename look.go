@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"syscall"
@@ -71,6 +72,10 @@ func endedBy() []os.Signal {
 	return slices.DeleteFunc([]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}, signal.Ignored)
 }
 
+// restingPercent is how much may be thrown away to what is in use, before it is gathered up, while
+// a file is shown: for hours, beside other programs.
+const restingPercent = 200
+
 // look shows a file until it is told to end: by Ctrl-C, or when the terminal is closed.
 func look(say io.Writer, l *looking, port int, open func(address string) error) error {
 	l.progress.at(reading(l.in))
@@ -78,6 +83,7 @@ func look(say io.Writer, l *looking, port int, open func(address string) error) 
 		return err
 	}
 	l.progress = nil // from now on nobody waits
+	debug.SetGCPercent(restingPercent)
 	ctx, stop := signal.NotifyContext(context.Background(), endedBy()...)
 	defer stop()
 	server, err := serve.Listen(port)

@@ -53,13 +53,17 @@ const (
 	statusMishap = 3
 )
 
-// gcPercent lets twice as much be thrown away as is in use before what was thrown away is
-// gathered up. That takes a tenth of the work of a run, most of which are over in a tenth of a
-// second.
-const gcPercent = 200
+// A run throws away some 30 MB, and is over in a tenth of a second: to gather that up would take
+// a tenth of its work. So it may be eight times as much as what is in use (gcPercent), as long as
+// the two together take no more than memoryLimit, in bytes.
+const (
+	gcPercent   = 800
+	memoryLimit = 300 << 20
+)
 
 func main() {
 	debug.SetGCPercent(gcPercent)
+	debug.SetMemoryLimit(memoryLimit)
 	signal.Ignore(syscall.SIGQUIT) // Ctrl-\ would print a trace
 	os.Exit(run(os.Args, os.Stdout, os.Stderr))
 }
