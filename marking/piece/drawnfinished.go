@@ -56,7 +56,7 @@ func unfoldDrawnFinished(piece *Piece, all []FoldGroup, found *Findings) (madeFo
 		}
 		outline := plane.NewTree(now.Outline.Path)
 		for k, r := range flat[i].Rows {
-			one, fine := r.laid(outline, found)
+			one, fine := r.laid(piece, outline, found)
 			if !fine {
 				return made, false
 			}
@@ -129,14 +129,14 @@ func (f FoldGroup) checkStitching(piece *Piece, r FoldRow, found *Findings) bool
 	}
 	for _, one := range r.Folds {
 		if !lies(one.Stitching) {
-			found.Add(r.Place, r.howManyFit(one.Number),
+			found.Add(r.Place, piece.howManyFit(r, one.Number),
 				"%s leaves the piece: finished, its %s lies %s from %q, and the piece ends at %s",
 				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name, found.length(us.To))
 			return false
 		}
 		if chords := r.Base.Chords(piece.Tree, one.Stitching); one.End.Given && len(chords) > 0 {
 			if _, ok := one.End.UpTo(chords); !ok {
-				reportEndOutside(r, one, one.Stitching, chords, found)
+				reportEndOutside(piece, r, one, one.Stitching, chords, found)
 				return false
 			}
 		}

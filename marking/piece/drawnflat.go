@@ -20,7 +20,7 @@ func foldDrawnFlat(piece *Piece, all []FoldGroup, found *Findings) (made madeFol
 			r, fine := r.byItself().ended(piece, func(one Fold) float64 { return one.At }, found)
 			rows = append(rows, r)
 			if fine {
-				r, fine = r.laid(piece.Tree, found)
+				r, fine = r.laid(piece, piece.Tree, found)
 			}
 			ok = ok && fine
 			made.rows = append(made.rows, r)

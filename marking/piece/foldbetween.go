@@ -61,11 +61,11 @@ func (r FoldRow) between(piece *Piece, drawn func(Fold) float64, found *Findings
 	r.Folds = slices.Clone(r.Folds)
 	for k := range r.Folds {
 		f := &r.Folds[k]
-		begin, okBegin := r.meetsAt(from, *f, drawn(*f), found)
+		begin, okBegin := r.meetsAt(piece, from, *f, drawn(*f), found)
 		if !okBegin {
 			return r, false
 		}
-		end, okEnd := r.meetsAt(to, *f, drawn(*f), found)
+		end, okEnd := r.meetsAt(piece, to, *f, drawn(*f), found)
 		if !okEnd {
 			return r, false
 		}
@@ -85,13 +85,13 @@ func (r FoldRow) betweenEdge(piece *Piece, edge, line bound, drawn func(Fold) fl
 	down := 0.0
 	for k := range r.Folds {
 		f, u := &r.Folds[k], drawn(r.Folds[k])
-		v, ok := r.meetsAt(line, *f, u, found)
+		v, ok := r.meetsAt(piece, line, *f, u, found)
 		if !ok {
 			return r, false
 		}
 		f.End = FoldEnd{Given: true, V: v}
 		if over[k], ok = r.clothAt(piece, u, v); !ok {
-			r.reportNotBetween(*f, u, found)
+			r.reportNotBetween(piece, *f, u, found)
 			return r, false
 		}
 		switch onEdge := func(v float64) bool { return edge.tree.Nearer(r.Base.At(u, v), 2*besideRim) }; {
@@ -141,7 +141,7 @@ func (r FoldRow) clothAt(piece *Piece, u, v float64) (Stretch, bool) {
 
 // meetsAt returns where a fold at u meets a line, along the base. An end of the line that lies off
 // the fold by no more than an edge may bend counts as meeting it.
-func (r FoldRow) meetsAt(b bound, f Fold, u float64, found *Findings) (v float64, ok bool) {
+func (r FoldRow) meetsAt(piece *Piece, b bound, f Fold, u float64, found *Findings) (v float64, ok bool) {
 	all := r.Base.metAt(b.tree, u, Straightness)
 	slices.Sort(all)
 	all = slices.CompactFunc(all, func(a, b float64) bool { return math.Abs(a-b) < SamePoint })
@@ -149,7 +149,7 @@ func (r FoldRow) meetsAt(b bound, f Fold, u float64, found *Findings) (v float64
 	case 1:
 		return all[0], true
 	case 0:
-		found.Add(b.Place, r.howManyFit(f.Number)+"; have the line run across all of them",
+		found.Add(b.Place, piece.howManyFit(r, f.Number)+"; have the line run across all of them",
 			"%s does not meet %q: it lies %s from %q", r.name(f), b.V, found.length(u), r.Base.Name)
 	default:
 		found.Add(b.Place, "name a line that each of them meets once", "%s meets %q %d times, so nothing says where it ends", r.name(f), b.V, len(all))
@@ -158,8 +158,8 @@ func (r FoldRow) meetsAt(b bound, f Fold, u float64, found *Findings) (v float64
 }
 
 // reportNotBetween says that there is no cloth from one end of a fold to the other.
-func (r FoldRow) reportNotBetween(f Fold, u float64, found *Findings) {
+func (r FoldRow) reportNotBetween(piece *Piece, f Fold, u float64, found *Findings) {
 	from, to := r.Between()
-	found.Add(r.Place, r.howManyFit(f.Number), "%s leaves the piece between %q and %q: %s from %q there is no cloth all the way from one to the other",
+	found.Add(r.Place, piece.howManyFit(r, f.Number), "%s leaves the piece between %q and %q: %s from %q there is no cloth all the way from one to the other",
 		r.name(f), from, to, found.length(u), r.Base.Name)
 }

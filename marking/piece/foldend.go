@@ -160,10 +160,10 @@ func (r FoldRow) EndLines() []plane.Path {
 
 // reportEndOutside says why a fold cannot end where it is to: the cloth at u
 // either ends before or begins after that.
-func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Findings) {
+func reportEndOutside(piece *Piece, r FoldRow, f Fold, u float64, chords []Stretch, found *Findings) {
 	end := f.End
 	if r.ends.From.Given() {
-		r.reportNotBetween(f, u, found)
+		r.reportNotBetween(piece, f, u, found)
 		return
 	}
 	highest, lowest := math.Inf(1), math.Inf(-1) // how far below the begin there is cloth
@@ -172,7 +172,7 @@ func reportEndOutside(r FoldRow, f Fold, u float64, chords []Stretch, found *Fin
 		lowest = max(lowest, end.down*(c.From-end.Begin), end.down*(c.To-end.Begin))
 	}
 	if highest > end.length-SamePoint {
-		found.Add(r.Place, r.howManyFit(f.Number),
+		found.Add(r.Place, piece.howManyFit(r, f.Number),
 			"%s has no cloth: %s from %q the piece begins %s the stitch line of %s, and the %ss are to end %s it",
 			r.name(f), found.length(u), r.Base.Name, below(found.length, highest), r.ends.Edges(), r.Makes, below(found.Written, end.length))
 		return

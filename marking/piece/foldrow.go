@@ -38,6 +38,7 @@ type FoldRow struct {
 	PerGroup int // of tucks in each group; 0 where they are in none
 	Base     BaseLine
 	Folds    []Fold // from the base outward
+	Pressed  bool   // the file says which way the flaps lie
 	Mirrored bool   // on the other half of a piece on the fold there is as much again
 	// FlatEnds are the lines along which the row ends on the flat cloth, where it ends first;
 	// none from edge to edge.
@@ -192,7 +193,7 @@ func foldRows(tucks []TuckRow, pleats []PleatRow) []FoldRow {
 
 // laid returns the row with its lines on the flat cloth. Where one of them leaves that,
 // it is noted, and the row has those before it.
-func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid FoldRow, ok bool) {
+func (r FoldRow) laid(piece *Piece, outline *plane.Tree, found *Findings) (laid FoldRow, ok bool) {
 	us, _ := r.Base.Extent(outline.Path())
 	ok = true
 	laid = r.changed(func(_ int, f *Fold) {
@@ -201,7 +202,7 @@ func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid FoldRow, ok bo
 			line := &f.Lines[l]
 			var parts []Stretch
 			if ok {
-				parts, ok = r.parts(*f, line.U, outline, us, found)
+				parts, ok = r.parts(piece, *f, line.U, outline, us, found)
 			}
 			for _, s := range parts {
 				line.Flat = append(line.Flat, r.Base.Lengthwise(line.U, s))
@@ -214,20 +215,20 @@ func (r FoldRow) laid(outline *plane.Tree, found *Findings) (laid FoldRow, ok bo
 
 // parts returns the stretches over which a line of a fold lies on the flat cloth, which
 // reaches over us; none where it lies on the edge of the piece itself.
-func (r FoldRow) parts(f Fold, u float64, outline *plane.Tree, us Stretch, found *Findings) ([]Stretch, bool) {
+func (r FoldRow) parts(piece *Piece, f Fold, u float64, outline *plane.Tree, us Stretch, found *Findings) ([]Stretch, bool) {
 	chords := r.Base.Chords(outline, u)
 	switch {
 	case len(chords) == 0 && r.Base.onRim(u, us):
 		return nil, true
 	case len(chords) == 0:
-		reportOutside(r, f, us, found)
+		reportOutside(piece, r, f, us, found)
 		return nil, false
 	case !f.End.Given:
 		return chords, true
 	}
 	upTo, ok := f.End.UpTo(chords)
 	if !ok {
-		reportEndOutside(r, f, u, chords, found)
+		reportEndOutside(piece, r, f, u, chords, found)
 	}
 	return upTo, ok
 }
@@ -240,14 +241,16 @@ func (b BaseLine) onRim(u float64, us Stretch) bool {
 		b.Edge >= 0 && u < us.From && math.Abs(us.From) < SamePoint
 }
 
-func reportOutside(r FoldRow, f Fold, us Stretch, found *Findings) {
-	found.Add(r.Place, r.howManyFit(f.Number),
+func reportOutside(piece *Piece, r FoldRow, f Fold, us Stretch, found *Findings) {
+	found.Add(r.Place, piece.howManyFit(r, f.Number),
 		"%s leaves the piece: it takes up the cloth from %s to %s from %q, and the piece ends at %s",
 		r.name(f), found.length(max(0, f.Near)), found.length(f.Far()), r.Base.Name, found.length(us.To))
 }
 
-// howManyFit is the hint for a row of which only the first k can be.
-func (r FoldRow) howManyFit(k int) string {
+// howManyFit is the hint for a row of which only the first k can be: those of them that no
+// seam takes in.
+func (p *Piece) howManyFit(r FoldRow, k int) string {
+	k = p.clearOfSeams(r, k)
 	switch {
 	case k == 0:
 		return "not even the first fits"

@@ -7,7 +7,6 @@ import (
 	"slices"
 
 	"tuckmark/marking/plane"
-	"tuckmark/marking/source"
 )
 
 // Rules of this file: what is remarked of tucks and pleats that run along the edge of a
@@ -66,7 +65,6 @@ func (m *remarker) hemRows(e *Edge) [][]hemFold {
 		if math.Abs(r.Base.Along.Dot(way)) < runsAlong {
 			continue
 		}
-		pressed := r.Makes == PleatFolds || m.piece.TuckRows[n].Press != source.Unpressed
 		for _, f := range r.Folds {
 			lies := r.Base.Out
 			if f.Toward {
@@ -74,7 +72,7 @@ func (m *remarker) hemRows(e *Edge) [][]hemFold {
 			}
 			near := m.awayFrom(edge, r, f)
 			if !math.IsInf(near, 1) {
-				all = append(all, one{hemFold{Fold: f, near: near, pressed: pressed, outward: lies.Dot(way.Left()) < 0}, n})
+				all = append(all, one{hemFold{Fold: f, near: near, pressed: r.Pressed, outward: lies.Dot(way.Left()) < 0}, n})
 			}
 		}
 	}
@@ -106,7 +104,7 @@ func (m *remarker) awayFrom(edge *plane.Tree, r FoldRow, f Fold) float64 {
 	}
 	least := math.Inf(1)
 	for _, u := range lines {
-		for _, s := range m.stretches(r, f, u) {
+		for _, s := range m.piece.stretches(r, f, u) {
 			line := plane.NewTree(r.Base.Lengthwise(u, s))
 			if len(plane.Crossings(line, edge)) > 0 || edge.Nearer(line.At(0), SamePoint) || edge.Nearer(line.At(line.Length()), SamePoint) {
 				return math.Inf(1) // it runs into the edge
@@ -124,8 +122,8 @@ func (m *remarker) awayFrom(edge *plane.Tree, r FoldRow, f Fold) float64 {
 }
 
 // stretches returns where a line of a fold lies on the piece, as that is drawn.
-func (m *remarker) stretches(r FoldRow, f Fold, u float64) []Stretch {
-	chords := r.Base.Chords(m.piece.Tree, u)
+func (p *Piece) stretches(r FoldRow, f Fold, u float64) []Stretch {
+	chords := r.Base.Chords(p.Tree, u)
 	if f.End.Given {
 		chords, _ = f.End.UpTo(chords)
 	}

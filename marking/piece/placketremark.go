@@ -47,7 +47,7 @@ func (m *remarker) hemEnds() {
 // reaches reports whether a fold goes as far along as a place in its strip.
 func (m *remarker) reaches(r FoldRow, f Fold, at plane.Point) bool {
 	v := r.Base.V(at)
-	return slices.ContainsFunc(m.stretches(r, f, f.At), func(s Stretch) bool { return v > s.From-f.Width && v < s.To+f.Width })
+	return slices.ContainsFunc(m.piece.stretches(r, f, f.At), func(s Stretch) bool { return v > s.From-f.Width && v < s.To+f.Width })
 }
 
 // placketEnds returns where hems end along an edge that goes on, and where fold lines end

@@ -34,7 +34,7 @@ type PleatRow struct {
 // they lie beside its base.
 func newPleatRow(piece *Piece, ps source.PleatRowSpec, found *Findings) (PleatRow, bool) {
 	p := PleatRow{
-		FoldRow: FoldRow{Makes: PleatFolds, Key: ps.Key, Place: ps.Place, Count: 1, ends: ps.End},
+		FoldRow: FoldRow{Makes: PleatFolds, Pressed: true, Key: ps.Key, Place: ps.Place, Count: 1, ends: ps.End},
 		Kind:    ps.Kind.V, Depth: ps.Depth.V,
 		first: ps.First.V, gap: ps.Gap.V, Press: ps.Press.V,
 	}

@@ -50,6 +50,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		m.gap(t)
 		m.groups(t)
 		m.tops(t.FoldRow)
+		m.inSeams(t.FoldRow)
 		m.ends(t)
 		m.endsInHem(t)
 	}

@@ -115,7 +115,7 @@ func (s *Shape) reportParts(piece *Piece, f FlatGroup, parts int, found *Finding
 		}
 		if n := sort.Search(len(r.Folds), func(n int) bool { return parting(n + 1) }); n < len(r.Folds) {
 			one := r.Folds[n]
-			found.Add(r.Place, r.howManyFit(one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
+			found.Add(r.Place, piece.howManyFit(r, one.Number)+"; a piece that is cut from a tucked block may have more of them: give it a table for its block",
 				"the outline cuts into %s from the side: laid flat, the piece would have a hole or come apart beside its %s, %s from %q finished",
 				r.name(one), r.stitchingName(), found.length(one.Stitching), r.Base.Name)
 			return

@@ -61,6 +61,7 @@ func newTuckRow(piece *Piece, ts source.TuckSpec, found *Findings) (TuckRow, boo
 	if piece.DrawnFinished && t.Press == source.Unpressed {
 		t.Press = source.PressedAway // the layers must lie one way or the other
 	}
+	t.Pressed = t.Press != source.Unpressed
 	if ts.Sample != nil {
 		if !t.takeSample(*ts.Sample, found) {
 			return t, false
