@@ -127,8 +127,8 @@ func TestWhatIsInAZip(t *testing.T) {
 			}
 			for name := range rights {
 				if filepath.Ext(name) == ".md" {
-					for _, shown := range shownIn(t, files, "tuckmark-0.1-trial/"+name) {
-						assert.Contains(t, rights, shown, "%s shows it", name)
+					for _, target := range linksIn(t, files, "tuckmark-0.1-trial/"+name) {
+						assert.Contains(t, rights, target, "%s shows it, or leads to it", name)
 					}
 				}
 			}
@@ -136,17 +136,18 @@ func TestWhatIsInAZip(t *testing.T) {
 	}
 }
 
-// shownIn are the pictures that a text in a zip shows.
-func shownIn(t *testing.T, files *zip.ReadCloser, name string) []string {
+// linksIn are the pictures that a text in a zip shows, and the files that it leads to.
+func linksIn(t *testing.T, files *zip.ReadCloser, name string) []string {
 	t.Helper()
 	f, err := files.Open(name)
 	require.NoError(t, err)
 	text, err := io.ReadAll(f)
 	require.NoError(t, err)
 	var all []string
-	for _, match := range regexp.MustCompile(`!\[.*?\]\((.*?)\)`).FindAllSubmatch(text, -1) {
-		picture := filepath.ToSlash(filepath.Join(filepath.Dir(strings.TrimPrefix(name, "tuckmark-0.1-trial/")), string(match[1])))
-		all = append(all, picture)
+	for _, match := range regexp.MustCompile(`\]\(([^)#]+)`).FindAllSubmatch(text, -1) {
+		if target := string(match[1]); !strings.HasPrefix(target, "http") {
+			all = append(all, filepath.ToSlash(filepath.Join(filepath.Dir(strings.TrimPrefix(name, "tuckmark-0.1-trial/")), target)))
+		}
 	}
 	return all
 }
