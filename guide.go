@@ -17,7 +17,9 @@ import (
 // Rules of this file: the guide is what lies in examples/guide, and help prints from the same
 // text. A section ends at the next heading, of whatever depth. A table of keys says in its first
 // heading cell under which table of the file they stand, `[piece.front.tuck.yoke]`, or that they
-// stand at the top of the file; each row has one key or several, in backquotes.
+// stand at the top of the file; each row has one key or several, in backquotes. A table of words
+// of the trade says of words that are none of the file how what they name is written. A paragraph,
+// or a part of a list, is about what stands in bold letters in it.
 
 //go:embed examples/guide/*.md
 var guideFiles embed.FS
@@ -28,12 +30,24 @@ const guideFolder = "examples/guide"
 // atTheTop is the first heading cell of a table of the keys at the top of the file.
 const atTheTop = "at the top of the file"
 
+// ofTheTrade is the first heading cell of a table of words of the trade.
+const ofTheTrade = "word of the trade"
+
 // guideSection is a part of the guide.
 type guideSection struct {
 	heading string
 	depth   int      // of the heading: 1 of that of a page
 	text    []string // its lines, as they are printed below the heading
+	spoken  []string // of those the lines that are no example
 	keys    []guideKeys
+	trade   []guideRow // words of the trade, where keys would be
+	about   []guideTerm
+}
+
+// guideTerm is a paragraph, or a part of a list, and what it is about.
+type guideTerm struct {
+	words []string
+	lines []string // as they are printed, indented
 }
 
 // guideKeys is a table of keys.
@@ -84,13 +98,43 @@ func readPage(data []byte) []guideSection {
 			lines = slices.Insert(lines, 0, "")
 		}
 		s.text = append(s.text, lines...)
-		if isTableOfPage(node, data) {
-			if keys, ofKeys := readKeys(tableCells(node, data)); ofKeys {
-				s.keys = append(s.keys, keys)
-			}
-		}
+		s.readBlock(node, data, lines)
 	}
 	return all
+}
+
+// readBlock takes from a block, of these lines, what help looks for.
+func (s *guideSection) readBlock(node ast.Node, data []byte, lines []string) {
+	switch {
+	case isTableOfPage(node, data):
+		cells := tableCells(node, data)
+		if keys, ofKeys := readKeys(cells); ofKeys {
+			s.keys = append(s.keys, keys)
+		} else if cells[0][0] == ofTheTrade {
+			for _, row := range cells[1:] {
+				s.trade = append(s.trade, guideRow{strings.Split(row[0], ", "), row[1]})
+			}
+		}
+	case node.Kind() == ast.KindList:
+		for item := node.FirstChild(); item != nil; item = item.NextSibling() {
+			s.readTerm(item, data, itemLines(item, data, guideWidth-2))
+		}
+	case node.Kind() == ast.KindParagraph:
+		s.readTerm(node, data, blockLines(node, data, guideWidth-2))
+	default:
+		return
+	}
+	s.spoken = append(s.spoken, lines...)
+}
+
+// readTerm takes what a block is about, if it says so.
+func (s *guideSection) readTerm(node ast.Node, data []byte, lines []string) {
+	if words := stressed(node, data); len(words) > 0 {
+		for i := range lines {
+			lines[i] = "  " + lines[i]
+		}
+		s.about = append(s.about, guideTerm{words, lines})
+	}
 }
 
 // readKeys returns a table as one of keys, and whether it is one.
@@ -134,7 +178,8 @@ func (k guideKeys) lines(heading string, rows []guideRow) []string {
 	return tableLines(cells, guideWidth)
 }
 
-// explained lists what help explains: the pages, and their sections with the keys that these have.
+// explained lists what help explains: the pages, and their sections with the keys, or the words of
+// the trade, that these have.
 func explained(guide []guideSection) []string {
 	var lines []string
 	for _, s := range guide {
@@ -143,7 +188,7 @@ func explained(guide []guideSection) []string {
 			continue
 		}
 		said := strings.ToLower(s.heading)
-		if keys := s.keyNames(); len(keys) > 0 {
+		if keys := slices.Concat(s.keyNames(), s.tradeWords()); len(keys) > 0 {
 			said += ": " + strings.Join(keys, ", ")
 		}
 		begin := "   "
@@ -153,6 +198,15 @@ func explained(guide []guideSection) []string {
 		}
 	}
 	return lines
+}
+
+// tradeWords are the words of the trade that a section has rows for.
+func (s guideSection) tradeWords() []string {
+	var words []string
+	for _, row := range s.trade {
+		words = append(words, row.keys...)
+	}
+	return words
 }
 
 // keyNames are the keys that a section has rows for.

@@ -70,16 +70,21 @@ func listLines(list *ast.List, data []byte, width int) []string {
 			number++
 		}
 		indent := strings.Repeat(" ", len(begin))
-		var own []string
-		for block := item.FirstChild(); block != nil; block = block.NextSibling() {
-			own = append(own, blockLines(block, data, width-len(begin))...)
-		}
-		for i, line := range own {
+		for i, line := range itemLines(item, data, width-len(begin)) {
 			if i > 0 {
 				begin = indent
 			}
 			lines = append(lines, strings.TrimRight(begin+line, " "))
 		}
+	}
+	return lines
+}
+
+// itemLines are the lines of one part of a list.
+func itemLines(item ast.Node, data []byte, width int) []string {
+	var lines []string
+	for block := item.FirstChild(); block != nil; block = block.NextSibling() {
+		lines = append(lines, blockLines(block, data, width)...)
 	}
 	return lines
 }
@@ -151,6 +156,19 @@ func marked(example string) string {
 
 // plainKeys is a cell of keys without its backquotes.
 func plainKeys(cell string) string { return strings.ReplaceAll(cell, "`", "") }
+
+// stressed are the words of a block that stand in bold letters.
+func stressed(block ast.Node, data []byte) []string {
+	var all []string
+	for child := block.FirstChild(); child != nil; child = child.NextSibling() {
+		if stress, is := child.(*ast.Emphasis); is && stress.Level == 2 {
+			all = append(all, inline(stress, data))
+		} else {
+			all = append(all, stressed(child, data)...)
+		}
+	}
+	return all
+}
 
 // inline is what a block says, on one line.
 func inline(node ast.Node, data []byte) string {

@@ -15,7 +15,8 @@ import (
 )
 
 // Rules of this file: help answers with what a command takes, with what the guide says of a word
-// of the file (a kind of table, a key, the heading of a section), and with what an option does.
+// of the file (a kind of table, a key, a word that a key is given, the heading of a section) or of
+// the trade, and with what an option does.
 // Nothing is said here that the guide, or a command, does not say itself.
 
 // wordsHint ends the help of every command.
@@ -69,35 +70,58 @@ func asked(words []string) string {
 	return strings.TrimLeft(strings.Trim(word, "[]"), "-")
 }
 
-// mostSaid is in how many sections of the guide a word may be that a reader is led to them. What is in
-// more is in every other example.
+// mostSaid is to how many sections of the guide a reader is led at most, those that speak most of
+// what was asked.
 const mostSaid = 3
 
 // unexplained says that a word is not known, and where the guide has it all the same.
 func unexplained(app *cli.App, guide []guideSection, word string) error {
-	known, said := helpWords(app, guide), []string{}
+	known, said := helpWords(app, guide), speakOf(guide, word)
 	for _, s := range guide {
-		heading := strings.ToLower(s.heading)
-		known = append(known, heading)
-		if hasWords(strings.Join(s.text, " "), word) {
-			said = append(said, heading)
-		}
+		known = append(append(known, strings.ToLower(s.heading)), s.tradeWords()...)
 	}
 	hint := "`tuckmark help` lists all that is explained; of a name that you chose yourself ask for its kind: of [trim.\"neck lace\"], `tuckmark help trim`"
-	switch near := wording.Nearest(word, known); {
-	case len(said) == 0 && near != "":
+	if len(said) > 0 {
+		hint = fmt.Sprintf("the guide speaks of it in %s: `tuckmark help %s`", wording.Listed(wording.QuotedFew(said), "and"), said[0])
+	} else if near := wording.Nearest(word, known); near != "" {
 		hint = wording.DidYouMean(near)
-	case len(said) > 0 && len(said) <= mostSaid:
-		hint = fmt.Sprintf("a name that you chose yourself is not explained; the guide has it in %s: `tuckmark help %s`", wording.Listed(wording.QuotedFew(said), "and"), said[0])
 	}
 	return misuse(wording.Quoted(word)+" is no command, no option and no word of the file", hint)
 }
 
-// hasWords reports whether a text has words in it, but for capitals, signs and the s of several.
-func hasWords(text, words string) bool {
-	words = plainWords(words)
-	return words != "" && strings.Contains(" "+plainWords(text)+" ", " "+words+" ")
+// speakOf are the headings of the sections that speak of a word outside their examples, those
+// first that do so most: what they are about counts for several times.
+func speakOf(guide []guideSection, word string) []string {
+	const about = 5
+	times := map[string]int{}
+	var said []string
+	for _, s := range guide {
+		heading := strings.ToLower(s.heading)
+		n := timesIn(strings.Join(s.spoken, " "), word)
+		if slices.ContainsFunc(s.about, func(t guideTerm) bool { return hasWords(strings.Join(t.words, " "), word) }) {
+			n += about
+		}
+		if n > 0 && times[heading] == 0 {
+			said = append(said, heading)
+		}
+		times[heading] += n
+	}
+	slices.SortStableFunc(said, func(a, b string) int { return times[b] - times[a] })
+	return said[:min(len(said), mostSaid)]
 }
+
+// timesIn is how many times a text has words, but for capitals, signs and the s of several.
+func timesIn(text, words string) int {
+	words = plainWords(words)
+	if words == "" {
+		return 0
+	}
+	// A space that ends one of them may begin the next.
+	return strings.Count(" "+strings.ReplaceAll(plainWords(text), " ", "  ")+" ", " "+strings.ReplaceAll(words, " ", "  ")+" ")
+}
+
+// hasWords reports whether a text has words in it, but for capitals, signs and the s of several.
+func hasWords(text, words string) bool { return timesIn(text, words) > 0 }
 
 // helpWords are the single words that help explains, each once: commands, kinds of tables, keys.
 func helpWords(app *cli.App, guide []guideSection) []string {
@@ -116,14 +140,14 @@ func helpWords(app *cli.App, guide []guideSection) []string {
 }
 
 // answerOf is what the guide says of a word; nil where it says nothing. A kind of table, or the
-// heading of a section, is answered by the whole of that section, a key by what is said of it
-// wherever it may stand.
+// heading of a section, is answered by the whole of that section; a key, and a word that a key is
+// given, by what is said of it wherever it may stand.
 func answerOf(guide []guideSection, word string) []string {
 	if table, key, isPlace := placeOf(word); isPlace {
 		if key == "" {
 			return answerOf(guide, source.Kind(table))
 		}
-		return rowsOf(guide, func(under, k string) bool { return under == table && k == key })
+		return rowsOf(guide, func(under string, row guideRow) bool { return under == table && slices.Contains(row.keys, key) })
 	}
 	var answer []string
 	first := slices.IndexFunc(guide, func(s guideSection) bool { return slices.ContainsFunc(s.kinds(), alike(word)) })
@@ -134,15 +158,53 @@ func answerOf(guide []guideSection, word string) []string {
 		answer = guide[first].whole()
 		guide = slices.Delete(slices.Clone(guide), first, first+1)
 	}
-	answer = apart(answer, rowsOf(guide, func(under, key string) bool {
-		return alike(word)(source.Kind(under)) || key == strings.ToLower(word) && !isTable(under, key)
+	small := strings.ToLower(word)
+	answer = apart(answer, rowsOf(guide, func(under string, row guideRow) bool {
+		return alike(word)(source.Kind(under)) || row.gives(small) || slices.Contains(row.keys, small) && !isTable(under, small)
 	}))
+	answer = apart(answer, besides(guide, alike(word)))
 	if answer != nil {
 		return answer
 	}
 	for _, s := range guide {
 		if hasWords(s.heading, word) {
 			answer = apart(answer, s.whole())
+		}
+	}
+	if answer != nil {
+		return answer
+	}
+	return besides(guide, func(other string) bool { return hasWords(other, word) })
+}
+
+// gives reports whether a row has this word, in quotes, as one that its keys are given. What is part
+// of an example still has its backquotes.
+func (row guideRow) gives(word string) bool {
+	for i, part := range strings.Split(row.says, "`") {
+		if i%2 == 0 && word != "" && strings.Contains(part, `"`+word+`"`) {
+			return true
+		}
+	}
+	return false
+}
+
+// besides are the rows of words of the trade, and the paragraphs, that are about a word.
+func besides(guide []guideSection, wanted func(string) bool) []string {
+	var answer []string
+	for _, s := range guide {
+		cells := [][]string{{s.heading}}
+		for _, row := range s.trade {
+			if slices.ContainsFunc(row.keys, wanted) {
+				cells = append(cells, []string{strings.Join(row.keys, ", "), row.says})
+			}
+		}
+		if len(cells) > 1 {
+			answer = apart(answer, tableLines(cells, guideWidth))
+		}
+		for _, term := range s.about {
+			if slices.ContainsFunc(term.words, wanted) {
+				answer = append(apart(answer, []string{s.heading + ":"}), term.lines...)
+			}
 		}
 	}
 	return answer
@@ -183,12 +245,12 @@ func apart(before, part []string) []string {
 
 // rowsOf is what sections say of some keys, which may stand under some tables of the file. A row
 // that does no more than send a reader on is left out.
-func rowsOf(guide []guideSection, wanted func(under, key string) bool) []string {
+func rowsOf(guide []guideSection, wanted func(under string, row guideRow) bool) []string {
 	var answer []string
 	for _, s := range guide {
 		for _, k := range s.keys {
 			rows := slices.DeleteFunc(slices.Clone(k.rows), func(row guideRow) bool {
-				return strings.HasPrefix(row.says, "see ") || !slices.ContainsFunc(row.keys, func(key string) bool { return wanted(k.under, key) })
+				return strings.HasPrefix(row.says, "see ") || !wanted(k.under, row)
 			})
 			if len(rows) > 0 {
 				answer = apart(answer, k.lines(s.heading, rows))

@@ -160,6 +160,13 @@ func TestHelpIsAsWideAsAScreen(t *testing.T) {
 			}
 		}
 	}
+	for _, s := range guide {
+		for _, term := range s.about {
+			for _, line := range term.lines {
+				assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, line)
+			}
+		}
+	}
 	for _, line := range explained(guide) {
 		assert.LessOrEqual(t, utf8.RuneCountInString(line), 80, line)
 	}
@@ -220,6 +227,63 @@ no key:
 	require.Len(t, sections[0].keys, 1)
 	assert.Equal(t, "piece.NAME.edge.NAME", sections[0].keys[0].under)
 	assert.Equal(t, []guideRow{{[]string{"hem", "turn"}, "how deep: see lengths"}, {[]string{"a-very-long-key-that-is-one"}, "by itself"}}, sections[0].keys[0].rows)
+}
+
+// Each word that a key may be given is answered by the row of that key.
+func TestHelpAnswersEveryChoice(t *testing.T) {
+	guide := readGuide()
+	for _, table := range source.Tables() {
+		for _, key := range table.Keys {
+			for _, word := range choicesOf(table, key) {
+				answer := strings.Join(answerOf(guide, strings.Trim(word, `"`)), "\n")
+				assert.Regexp(t, `(?m)^  (\S+, )*`+key+`(,| )`, answer, "help %s", word)
+				assert.Contains(t, strings.Join(strings.Fields(answer), " "), word)
+			}
+		}
+	}
+}
+
+// Each word of the trade is answered, by itself and as several; of none of them a message says that
+// another word may have been meant, where a piece has it for a kind of its own.
+func TestHelpAnswersWordsOfTheTrade(t *testing.T) {
+	guide, words := readGuide(), 0
+	for _, s := range guide {
+		for _, row := range s.trade {
+			for _, word := range row.keys {
+				words++
+				for _, asked := range []string{word, strings.TrimSuffix(word, "s") + "s", strings.ToUpper(word)} {
+					assert.Contains(t, strings.Join(answerOf(guide, asked), "\n"), word, "help %s", asked)
+				}
+			}
+		}
+	}
+	assert.Greater(t, words, 40)
+	for _, word := range []string{"placket", "slash", "slit", "vent", "opening", "facing", "dart", "casing", "pocket", "button", "buttonhole"} {
+		assert.Contains(t, strings.Join(answerOf(guide, word), "\n"), word, "help %s", word)
+		_, err := source.Read("x.toml", []byte("[piece.a."+word+".b]\n"), func(rune) bool { return true })
+		assert.ErrorContains(t, err, "is the hem of that edge (hem, turn); what lies or is cut within the piece is a line: write [piece.a.line."+word+"]")
+	}
+}
+
+// A key that has a paragraph about it is answered by that as well as by its row.
+func TestHelpHasWhatIsSaidAboutAKey(t *testing.T) {
+	answer := strings.Join(answerOf(readGuide(), "hem"), "\n")
+	assert.Contains(t, answer, "  hem  instead of an allowance")
+	assert.Contains(t, answer, "  A hem is folded at its `turn`, and again at `turn` and `hem` together")
+}
+
+// Sections that speak of a word are named in the order of how much they do: not for their examples,
+// and for a paragraph about it more than for a word by the way.
+func TestSectionsThatSpeakOfAWord(t *testing.T) {
+	guide := readPage([]byte(strings.Join([]string{
+		"# Once", "A lily grows.", "# Example", "```toml", "name = \"lily\"", "```",
+		"# Thrice", "Of lilys: lily, lily.", "# About", "- Here: **a lily**.", "# Twice", "| lily |", "|---|", "| a lily |",
+		"# Never", "A lilywhite pond.",
+	}, "\n")))
+	assert.Equal(t, []string{"about", "thrice", "twice"}, speakOf(guide, "Lily"))
+	assert.Equal(t, []string{"never"}, speakOf(guide, "lilywhite pond"))
+	assert.Empty(t, speakOf(guide, "name"))
+	assert.Empty(t, speakOf(guide, "..."))
 }
 
 // Whatever is asked, help answers it or says that it does not know it.

@@ -12,7 +12,7 @@ import (
 // by keys of other names. Whoever writes such a word is told which.
 
 // inPiece are words for what is folded back at an edge, or lies or is cut within a piece.
-var inPiece = []string{"placket", "slash", "slit", "vent", "opening", "facing", "cut", "cutting", "dart", "pocket", "button", "buttonhole"}
+var inPiece = []string{"placket", "slash", "slit", "vent", "opening", "facing", "cut", "cutting", "dart", "casing", "pocket", "button", "buttonhole"}
 
 // isInPiece reports whether a word is one of those, alone, as several, or as a line.
 func isInPiece(word string) bool {
