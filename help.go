@@ -159,8 +159,13 @@ func answerOf(guide []guideSection, word string) []string {
 		guide = slices.Delete(slices.Clone(guide), first, first+1)
 	}
 	small := strings.ToLower(word)
+	isKey := func(key string) bool { return key == small }
+	if first < 0 && !hasKey(guide, small) {
+		isKey = alike(word) // but for one or several
+	}
 	answer = apart(answer, rowsOf(guide, func(under string, row guideRow) bool {
-		return alike(word)(source.Kind(under)) || row.gives(small) || slices.Contains(row.keys, small) && !isTable(under, small)
+		return alike(word)(source.Kind(under)) || row.gives(small) ||
+			slices.ContainsFunc(row.keys, func(key string) bool { return isKey(key) && !isTable(under, key) })
 	}))
 	answer = apart(answer, besides(guide, alike(word)))
 	if answer != nil {
@@ -175,6 +180,11 @@ func answerOf(guide []guideSection, word string) []string {
 		return answer
 	}
 	return besides(guide, func(other string) bool { return hasWords(other, word) })
+}
+
+// hasKey reports whether a section has a row for a key.
+func hasKey(guide []guideSection, key string) bool {
+	return slices.ContainsFunc(guide, func(s guideSection) bool { return slices.Contains(s.keyNames(), key) })
 }
 
 // gives reports whether a row has this word, in quotes, as one that its keys are given. What is part

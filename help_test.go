@@ -267,9 +267,11 @@ func TestHelpAnswersWordsOfTheTrade(t *testing.T) {
 
 // A key that has a paragraph about it is answered by that as well as by its row.
 func TestHelpHasWhatIsSaidAboutAKey(t *testing.T) {
-	answer := strings.Join(answerOf(readGuide(), "hem"), "\n")
-	assert.Contains(t, answer, "  hem  instead of an allowance")
-	assert.Contains(t, answer, "  A hem is folded at its `turn`, and again at `turn` and `hem` together")
+	for _, word := range []string{"hem", "Hem", "hems"} {
+		answer := strings.Join(answerOf(readGuide(), word), "\n")
+		assert.Contains(t, answer, "  hem  instead of an allowance", word)
+		assert.Contains(t, answer, "  A hem is folded at its `turn`, and again at `turn` and `hem` together", word)
+	}
 }
 
 // Sections that speak of a word are named in the order of how much they do: not for their examples,
