@@ -57,7 +57,9 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	if len(gauges) == 0 {
 		return fileFault(called(in), "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
-	m, err := p.draw(in, to, gaugeSet(pattern, gauges), file.paper, allPages)
+	set := gaugeSet(pattern, gauges)
+	set.Scale = p.onPage("tuckmark gauge", anyFile)
+	m, err := p.draw(in, to, set, file.paper, allPages)
 	if err != nil {
 		return err
 	}

@@ -79,12 +79,25 @@ func makeGrid(say io.Writer, c *cli.Context, p printing) error {
 	if err != nil {
 		return err
 	}
-	m, err := p.draw(program, out, gridSet(size, unit), on, allPages)
+	set := gridSet(size, unit)
+	set.Scale = gridAgain(c, p)
+	m, err := p.draw(program, out, set, on, allPages)
 	if err != nil {
 		return err
 	}
 	sayDone(say, m.text())
 	return nil
+}
+
+// gridAgain is the command that makes the same grid.
+func gridAgain(c *cli.Context, p printing) string {
+	var words []string
+	for _, name := range []string{"unit", "wide", "high"} {
+		if c.IsSet(name) {
+			words = append(words, "--"+name+" "+inShell(c.String(name)))
+		}
+	}
+	return p.onPage("tuckmark grid", words...)
 }
 
 // gridSet is what is drawn of a grid.

@@ -15,6 +15,9 @@ import (
 // draw draws those pages of a set, which come from the file in.
 func (p printing) draw(in string, out output, set arrange.Set, on paper.Paper, which pages) (made, error) {
 	draw := pdfout.Draw
+	if formatOf(out.name) == svgFormat {
+		set.Scale = "" // a machine that is off is set right in its own program
+	}
 	switch {
 	case which == firstPage:
 		draw = pdfout.DrawFirst

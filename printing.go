@@ -180,6 +180,26 @@ func typedOn(system, value string) string {
 	return "'" + strings.ReplaceAll(value, "'", `'\''`) + "'"
 }
 
+// anyFile stands on the pages for the file that they are made of: where that lies is nobody
+// else's business.
+const anyFile = "FILE.toml"
+
+// onPage is the line of a command as it stands on the pages: the same for the same pages, however
+// their paper was written.
+func (p printing) onPage(name string, more ...string) string {
+	words := []string{name}
+	for _, said := range p.said {
+		if paper, is := strings.CutPrefix(said, "--paper "); is {
+			if strings.EqualFold(paper, "letter") {
+				continue
+			}
+			said = strings.ToLower(said)
+		}
+		words = append(words, said)
+	}
+	return strings.Join(slices.Concat(words, p.added, more), " ")
+}
+
 // paperIn returns the paper, with lengths that count in the unit of the file. It is
 // corrected for what was measured.
 func (p printing) paperIn(unit length.Unit) (paper.Paper, error) {
@@ -226,6 +246,7 @@ func (p printing) set(o opened) arrange.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
+	set.Scale = p.onPage("tuckmark scale", anyFile)
 	set.Included = figures.Included(pattern)
 	set.Work = figures.Work(pattern, set.Pieces)
 	set.Cautions = figures.Cautions(pattern, set.Pieces)

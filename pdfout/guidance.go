@@ -26,10 +26,6 @@ func (b *Book) sizeLine() string {
 func (b *Book) measuring() []string {
 	_, across, up := b.longRules()
 	long := b.set.Unit.AsWritten
-	off := "Should one be off, turn off “fit to page” and every other scaling where you print, and print this page again. If it stays off, write down what both rules measure: the sheets can be made again to suit the printer."
-	if s := b.paper.Printed; !s.IsTrue() {
-		off = "These sheets are drawn for a printer that prints at " + s.String() + ", and come out true only on that one. Should one be off, measure the page that was not corrected once more."
-	}
 	small := fmt.Sprintf("Every full-size page has a square of %s, to be measured in the same way.", paper.SmallSquare(b.set.Unit).Name)
 	if b.paper.WhollyOnOne() {
 		small = fmt.Sprintf("The small square is to measure %s in the same way.", paper.SmallSquare(b.set.Unit).Name)
@@ -38,11 +34,28 @@ func (b *Book) measuring() []string {
 	if b.isRuled() {
 		until = "Read nothing off"
 	}
-	return []string{
+	return slices.Concat([]string{
 		"Measure this square across, and then down, each time from outside edge to outside edge. The outer frame is 4 in, the inner one 100 mm; both begin in the lower left corner.",
 		fmt.Sprintf("Then measure the rules at the foot, %s, and at the left edge, %s: the longer a line, the more it shows.", long(across.long()), long(up.long())),
-		off,
+	}, b.whenOff(), []string{
 		until + " until all measure true both ways. " + small,
+	})
+}
+
+// whenOff says what to do where the square or a rule measures too little or too much.
+func (b *Book) whenOff() []string {
+	if s := b.paper.Printed; !s.IsTrue() {
+		return []string{"These sheets are drawn for a printer that prints at " + s.String() + ", and come out true only on that one. Should one be off, measure the page that was not corrected once more."}
+	}
+	if b.set.Scale == "" {
+		return []string{"Should one be off, turn off every scaling where this is printed, drawn or cut, or set the machine right, and measure again."}
+	}
+	_, across, up := b.longRules()
+	long := b.set.Unit.AsWritten
+	return []string{
+		"Should one be off, turn off “fit to page” and every other scaling where you print, and print this page again. If it stays off, type this as one line, with what the rules measure in place of the dots:",
+		b.set.Scale,
+		fmt.Sprintf(`--of "%s x %s" --across ... --down ...`, long(across.long()), long(up.long())),
 	}
 }
 

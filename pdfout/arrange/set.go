@@ -28,6 +28,9 @@ type Set struct {
 	Kind string
 	// Called is what the line key calls lines by other names than those of their roles.
 	Called map[mark.Role]string
+	// Scale is the command that is told what a page measures that came out too small or too
+	// large, with the options that the pages are made with; "" where there is none.
+	Scale string
 	// Report is printed on pages of figures right behind those in front. Nil,
 	// and a report that says nothing, have none.
 	Report *mark.Report

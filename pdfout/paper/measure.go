@@ -76,7 +76,7 @@ func Measure(text string, bare length.Unit) (Measured, error) {
 	frame := FrameFor(unit)
 	m.Whole, m.Of, m.Scale = frame.Name, frame.Side, mm/frame.Side
 	if !m.plausible() {
-		hint := "measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm"
+		hint := "measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; with the rules of the first page say what they are to be, such as --of \"7 x 10\""
 		if _, own := length.WrittenUnit(text); !own {
 			hint += fmt.Sprintf("; %s is taken for %s", wording.Quoted(text), m.Text)
 		}

@@ -39,7 +39,7 @@ func TestMeasure(t *testing.T) {
 }
 
 func TestMeasureThatIsNone(t *testing.T) {
-	const hint = "\nhint: measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm"
+	const hint = "\nhint: measure the outer frame in inches, which is to be 4 in, or the inner one in mm, which is to be 100 mm; with the rules of the first page say what they are to be, such as --of \"7 x 10\""
 	const either = " the outer frame, measured in mm, or the inner one, printed too large" +
 		"\nhint: say which was measured: --of \"4 in\" for the outer frame, --of \"100 mm\" for the inner one"
 	for _, c := range []struct {
