@@ -54,8 +54,13 @@ func stepping(file func(n, more int) string) func(int) string {
 
 // limitsHeldElsewhere are those that a test of the room that has them holds on either side.
 var limitsHeldElsewhere = map[string]string{
+	"names beside each other in one table":                                "source: spots_test.go",
+	"values of all views, each with those of its file":                    "source: TestViewsHaveSoMuch",
+	"values that pieces take from those they are like":                    "source: layers_test.go",
+	"what `grid` reaches":                                                 "grid: grid_test.go",
 	"values of a file, of which a point has three":                        "source: spots_test.go",
-	"points of all pieces, as they are given and once curves are drawn":   "source: TestWhatThereMayBeInAll, plane: TestCurveComesToAnEnd",
+	"points of all pieces, as they are given":                             "source: TestWhatThereMayBeInAll",
+	"points of all pieces, once curves are drawn":                         "plane: TestCurveComesToAnEnd",
 	"times what is counted of all pieces in all views of a file together": "source: TestWhatViewsMayHaveInAll",
 	"pieces cut for all garments that `--times` makes":                    "TestGarmentsAtOnceComeToAnEnd",
 	"sheets that are made at once, one for each way of each piece":        "sheet: TestSheetsAreBounded",

@@ -53,7 +53,7 @@ func Check(p *garment.Pattern) error {
 				"the lines, as far as those of this piece, have more than "+wording.Thousands(mark.MostDots)+" dots to be pricked, and no more are drawn at once")
 		case windowed > mostWindowed:
 			return tooMuch(`bring them onto the cloth another way, such as transfer = "trace", or `+fewerPieces,
-				"the lines of the templates, as far as that of this piece, are "+wording.Thousands(int(windowed/1000))+" m long together; at most 3,000 m are looked along for windows")
+				"the lines of the templates, as far as that of this piece, are "+wording.Thousands(int(windowed/1000))+" m long together; at most "+wording.Thousands(mostWindowed/1000)+" m are looked along for windows")
 		}
 	}
 	return nil

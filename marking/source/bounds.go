@@ -20,7 +20,7 @@ const (
 	// mostEdgesInAll is the most edges of all pieces.
 	mostEdgesInAll = 8000
 	// mostPointsInAll is the most points that the edges and lines of all pieces are given by.
-	mostPointsInAll = 300_000
+	mostPointsInAll = 130_000
 	// mostJoinedInAll is how many edges all seams name, each as often as it is named, and
 	// mostSewnOnInAll how many trims, ruffles and bindings do, which have more to be told of each.
 	mostJoinedInAll = 5000
@@ -30,6 +30,9 @@ const (
 	// moreInViews is how many times as much all views of a file may have together.
 	moreInViews = 3
 )
+
+// thinnedPoints is what may be done about too many points.
+const thinnedPoints = "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more"
 
 // amount is how much there is of something, as it is counted.
 type amount struct {
@@ -49,7 +52,7 @@ func noAmounts(times int) *amounts {
 		folds:  amount{what: "tucks and pleats", most: times * mostFoldsInAll, hint: divide},
 		lines:  amount{what: "lines and notches", most: times * mostLinesInAll, hint: divide},
 		edges:  amount{what: "edges", most: times * mostEdgesInAll, hint: divide},
-		points: amount{what: "points", most: times * mostPointsInAll, hint: "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more; or divide the file"},
+		points: amount{what: "points", most: times * mostPointsInAll, hint: thinnedPoints + "; or divide the file"},
 		joined: amount{what: "edges named by seams", most: times * mostJoinedInAll, hint: divide},
 		sewnOn: amount{what: "edges named by trims, ruffles and bindings", most: times * mostSewnOnInAll, hint: divide},
 		cut:    amount{what: "pieces to be cut for one garment", most: times * mostCutInAll, hint: "figures for several garments are made with --times; or divide the file"},

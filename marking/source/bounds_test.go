@@ -61,7 +61,7 @@ func TestWhatThereMayBeInAll(t *testing.T) {
 			one.Key, one.Edges = "last", one.Edges[:n-7002]
 			s.Pieces = append(s.Pieces, one)
 		}},
-		{"points", 300_000, func(s *Spec, p *PieceSpec, n int) {
+		{"points", 130_000, func(s *Spec, p *PieceSpec, n int) {
 			p.Edges[1].Points = points(n - 2 - 20)
 			p.Lines = append(p.Lines, LineSpec{Key: "through", Points: points(20)})
 		}},

@@ -170,7 +170,7 @@ func (p likes) taken(key string, l written, before []string) written {
 		if *p.inherited += weight(whole.values); *p.inherited <= mostTaken {
 			return whole.less("name")
 		}
-		p.report(at, fmt.Sprintf("pieces take more than %d values from those that they are like", mostTaken), "divide the file")
+		p.report(at, "pieces take more than "+wording.Thousands(mostTaken)+" values from those that they are like", "divide the file")
 	}
 	p.partial = append(p.partial, before...)
 	return l.none()

@@ -256,7 +256,7 @@ func TestPiecesTakeSoMuch(t *testing.T) {
 	}
 	_, err := Read("f.toml", []byte(b.String()), func(rune) bool { return true })
 	require.Error(t, err)
-	assert.Contains(t, err.Error(), "pieces take more than 2000000 values from those that they are like\nhint: divide the file")
+	assert.Contains(t, err.Error(), "pieces take more than 2,000,000 values from those that they are like\nhint: divide the file")
 	views := ""
 	for i := range 21 {
 		views += fmt.Sprintf("[view.v%d]\n", i)
@@ -278,7 +278,7 @@ func TestViewsHaveSoMuch(t *testing.T) {
 	}
 	// Each point has three values. The tables and keys are the file, piece, p, edge, a, points,
 	// view, and each view: 20 times 150_027.
-	assert.EqualError(t, read(points+views), "f.toml: view: the views have 3000540 values with those of the file; at most 2000000 are read\nhint: divide the file")
+	assert.EqualError(t, read(points+views), "f.toml: view: the views have 3,000,540 values with those of the file; at most 2,000,000 are read\nhint: a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more; or divide the views among two files")
 	var pieces strings.Builder
 	for i := range 1001 {
 		fmt.Fprintf(&pieces, "[piece.p%d]\nlike = \"none\"\n", i)

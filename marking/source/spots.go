@@ -8,6 +8,7 @@ import (
 	"github.com/pelletier/go-toml/v2/unstable"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: the library that reads the values says on which line a syntax error
@@ -35,7 +36,7 @@ const (
 	maxValues = 400_000
 )
 
-const tooMuchHint = "no pattern needs as many; look for a part that was pasted in by mistake, or divide the file"
+const tooMuchHint = "look for a part that was pasted in by mistake, or divide the file"
 
 // spot is a key, a table or an element of an array, with where it stands. A
 // spot that is nil stands nowhere and has nothing in it.
@@ -163,7 +164,7 @@ func findSpots(text string) (*spot, *fault.Fault) {
 		return nil, s.stop
 	case c.values > maxValues:
 		s.line = c.line
-		s.refuse(fmt.Sprintf("here the file has more than %d values", maxValues), tooMuchHint)
+		s.refuse("here the file has more than "+wording.Thousands(maxValues)+" values", thinnedPoints+"; "+tooMuchHint)
 		return nil, s.stop
 	}
 	root := &spot{}
@@ -248,7 +249,7 @@ func (s *spotter) walk(table *spot, key unstable.Iterator) *spot {
 		case parts > maxNesting:
 			s.refuse(fmt.Sprintf("a key here has more than %d parts", maxNesting), "no key of a pattern has more than five")
 		case crowded:
-			s.refuse(fmt.Sprintf("more than %d names stand here beside each other", maxBeside), "divide the file")
+			s.refuse("more than "+wording.Thousands(maxBeside)+" names stand here beside each other", "divide the file")
 		case s.keyBytes > maxKeyBytes:
 			s.refuse("there are too many keys in this file", tooMuchHint)
 		}
