@@ -99,6 +99,7 @@ func limitsOfGuide(t *testing.T) map[string]string {
 }
 
 func TestLimits(t *testing.T) {
+	inAnotherStep(t)
 	said := limitsOfGuide(t)
 	t.Chdir(t.TempDir())
 	for i := range 101 {

@@ -73,6 +73,7 @@ func keysIn(text, table string) []string {
 }
 
 func TestOddValuesOfEveryKey(t *testing.T) {
+	inAnotherStep(t)
 	cases, tried := 0, oddCases{t: t, drawn: map[[sha256.Size]byte]bool{}}
 	for _, kind := range source.Tables() {
 		for nth, key := range kind.Keys {
@@ -93,6 +94,7 @@ func TestOddValuesOfEveryKey(t *testing.T) {
 
 // What a maker calls by a name of her own is called oddly.
 func TestOddNames(t *testing.T) {
+	inAnotherStep(t)
 	cases, tried := 0, oddCases{t: t, drawn: map[[sha256.Size]byte]bool{}}
 	for nth, kind := range source.Tables() {
 		if !strings.HasSuffix(kind.Name, ".NAME") {

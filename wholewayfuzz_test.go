@@ -41,6 +41,7 @@ import (
 // FuzzWholeWay takes a file, edited in some ways, to all that is made of it. What is asked of
 // the printer is told by bytes, each of which chooses one thing.
 func FuzzWholeWay(f *testing.F) {
+	inAnotherStep(f)
 	for i, text := range filesToEdit(f) {
 		n := byte(i)
 		f.Add([]byte(text), []byte{n, 0, n, n}, []byte{n, n, n, n, n})
@@ -52,6 +53,7 @@ func FuzzWholeWay(f *testing.F) {
 
 // The same with other edits each time.
 func TestEditedFilesGoTheWholeWay(t *testing.T) {
+	inAnotherStep(t)
 	files := filesToEdit(t)
 	some := func(t *rapid.T, least, most int, what string) []byte {
 		return rapid.SliceOfN(rapid.Byte(), least, most).Draw(t, what)
