@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"math"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -13,10 +14,13 @@ import (
 // Field is what lies on a sheet: its lines, and what has found its place
 // among them.
 type Field struct {
-	// tree is over all lines, one after the other; the segments numbered in
-	// gaps, which rise, only lead from one line to the next.
-	tree *plane.Tree
-	gaps []int
+	// tree is over all lines, one after the other. The segments numbered in apart, which rise, are
+	// none of its: they only lead from one line to the next, or are slanting.
+	tree  *plane.Tree
+	apart []int
+	// slanting are segments that are long and slant, by the squares they run through: the box of
+	// such a one is large, and most of what is asked for would lie in it and not touch the line.
+	slanting [][]int
 	// taken are the placed slabs, by the squares they reach into: row by row, the lowest first.
 	taken [][]taken
 	squares
@@ -67,28 +71,73 @@ func (s squares) under(b plane.Box, visit func(int) bool) {
 	}
 }
 
+// along calls visit for every square that a segment runs through, and maybe more than once.
+func (s squares) along(a, b plane.Point, visit func(int)) {
+	if a.Y > b.Y {
+		a, b = b, a
+	}
+	row := func(v float64) float64 { return math.Floor((v - s.corner.Y) / s.side) }
+	for from, at := a, row(a.Y); at <= row(b.Y); at++ {
+		to := b
+		if top := s.corner.Y + (at+1)*s.side; top < b.Y {
+			to = a.Toward(b, (top-a.Y)/(b.Y-a.Y))
+		}
+		s.under(plane.Path{from, to}.Bounds().Grown(roundingOff), func(square int) bool {
+			visit(square)
+			return true
+		})
+		from = to
+	}
+}
+
+// leastSlant is how wide and high the box of a segment is at least, in mm, that is looked for by
+// squares: of a few texts. It bounds nothing but time.
+const leastSlant = 30.0
+
+// slants reports whether a segment is long and slants.
+func slants(a, b plane.Point) bool {
+	return math.Abs(a.X-b.X) > leastSlant && math.Abs(a.Y-b.Y) > leastSlant
+}
+
 // roundingOff bounds what rounding adds to a few lengths, in mm.
 const roundingOff = 1e-9
 
 // NewField looks at the lines of the pieces.
 func NewField(pieces []Piece) *Field {
 	var all plane.Path
+	var slanting []int
 	f := &Field{}
 	for _, p := range pieces {
 		for _, l := range p.Lines {
-			all = append(all, l.Path()...)
-			f.gaps = append(f.gaps, len(all)-1)
+			path := l.Path()
+			for i := 1; i < len(path); i++ {
+				if slants(path[i-1], path[i]) {
+					slanting = append(slanting, len(all)+i-1)
+				}
+			}
+			all = append(all, path...)
+			f.apart = append(f.apart, len(all)-1)
 		}
 	}
-	gap := make([]bool, len(all))
-	for _, i := range f.gaps {
+	f.apart = append(f.apart, slanting...)
+	slices.Sort(f.apart)
+	dead := make([]bool, len(all))
+	for _, i := range f.apart {
 		if i >= 0 { // a line may have no points
-			gap[i] = true
+			dead[i] = true
 		}
 	}
-	f.tree = plane.NewTreeWithout(gap, all)
-	f.squares = squaresOver(f.tree.Bounds())
+	f.tree = plane.NewTreeWithout(dead, all)
+	f.squares = squaresOver(all.Bounds())
 	f.taken = make([][]taken, f.columns*f.rows)
+	f.slanting = make([][]int, f.columns*f.rows)
+	for _, i := range slanting {
+		f.along(all[i], all[i+1], func(at int) {
+			if in := f.slanting[at]; len(in) == 0 || in[len(in)-1] != i {
+				f.slanting[at] = append(in, i)
+			}
+		})
+	}
 	return f
 }
 
@@ -131,15 +180,35 @@ func segmentsIn(line *plane.Tree, s text.Slab) int {
 
 // Crossings counts the segments that touch the slab, up to a limit.
 func (f *Field) Crossings(s text.Slab, limit int) int {
+	n := f.slantingUnder(s, limit)
+	if n >= limit {
+		return n
+	}
 	path := f.tree.Path()
-	n := 0
 	f.tree.Within(s.Bounds(), func(i int) bool {
 		if s.MeetsSegment(path[i], path[i+1]) {
-			if _, gap := slices.BinarySearch(f.gaps, i); !gap {
+			if _, apart := slices.BinarySearch(f.apart, i); !apart {
 				n++
 			}
 		}
 		return n < limit
 	})
 	return n
+}
+
+// slantingUnder counts those that slant and touch the slab, up to a limit.
+func (f *Field) slantingUnder(s text.Slab, limit int) int {
+	path := f.tree.Path()
+	var found []int // one may run through several of the squares
+	f.under(s.Bounds(), func(at int) bool {
+		for _, i := range f.slanting[at] {
+			if s.MeetsSegment(path[i], path[i+1]) && !slices.Contains(found, i) {
+				if found = append(found, i); len(found) >= limit {
+					return false
+				}
+			}
+		}
+		return true
+	})
+	return len(found)
 }

@@ -75,8 +75,9 @@ func (s *Sheet) letterAt(l Line, along float64) (LineLetter, bool) {
 	room := text.Slab{Centre: at, Half: half, U: readable(u)}
 	near := room
 	near.Half = plane.Point{X: reach, Y: half.Y + letterRoom}
+	own := segmentsIn(l.Tree, near)
 	free := l.staysWithin(along-reach, along+reach, letterBend) && s.Whole(room.Bounds()) &&
-		!s.Field.meetsPlaced(near) && s.Field.Crossings(near, math.MaxInt) == segmentsIn(l.Tree, near)
+		!s.Field.meetsPlaced(near) && s.Field.Crossings(near, own+1) == own
 	return LineLetter{l.Role, letter, style, at, readable(u), room}, free
 }
 
