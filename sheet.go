@@ -87,8 +87,12 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 func (p printing) remarked(in string, pattern *garment.Pattern) string {
 	var lines strings.Builder
 	if p.view == "" && len(pattern.Views) > 0 {
-		fmt.Fprintf(&lines, "this is the file as it stands; its views are %s: `%s` makes that one\n",
-			strings.Join(pattern.Views, ", "), p.again(in, "--view "+inShell(pattern.Views[0])))
+		others, makes := "another view", "that one"
+		if len(pattern.Views) > 1 {
+			others, makes = "other views", "the first of them"
+		}
+		fmt.Fprintf(&lines, "this is the file as it stands; it has %s, %s: `%s` makes %s\n",
+			others, strings.Join(pattern.Views, ", "), p.again(in, "--view "+inShell(pattern.Views[0])), makes)
 	}
 	for _, remark := range pattern.Remarks {
 		fmt.Fprintf(&lines, "note: %s\n", remark)
