@@ -170,6 +170,10 @@ func TestReadFirst(t *testing.T) {
 			assert.LessOrEqual(t, len([]rune(line)), 80, "%s: %s", s.name, line)
 		}
 		assert.Contains(t, text, "SHA256SUMS.txt", s.name)
+		assert.Contains(t, text, "If you have no list, ask whoever gave you the zip", s.name)
+		if s.os != "windows" { // which looks for a program where one is, too
+			assert.Contains(t, strings.Join(strings.Fields(text), " "), "say tuckmark, type ./tuckmark", s.name)
+		}
 		if s.os != "linux" { // which looks at all that are there
 			assert.Contains(t, text, "tuckmark-0.1-trial-"+s.name+".zip", "its checksum is asked for by this name")
 		}
