@@ -42,12 +42,17 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 	return s
 }
 
-// tuckedMeasure says what a block must measure once it is tucked.
+// tuckedMeasure says what a block must measure once it is tucked, and what is drawn in to the
+// same where folds are open at one end.
 func tuckedMeasure(b *piece.Block, w writer) string {
-	told := "once it is tucked, the top edge of its block must measure " + w.length(w.unit.Amount(b.TopMeasures))
-	if b.Across() {
-		told = fmt.Sprintf("once it is tucked, its block must measure %s across the %s", w.length(w.unit.Amount(b.TopMeasures)), b.What())
+	measures := w.length(w.unit.Amount(b.TopMeasures))
+	switch {
+	case b.Across():
+		return fmt.Sprintf("once it is tucked, its block must measure %s across the %s", measures, b.What())
+	case b.OpenAtTop()+b.OpenBelow() == 0:
+		return fmt.Sprintf("once it is tucked, the top and bottom edges of its block must each measure %s", measures)
 	}
+	told := "once it is tucked, the top edge of its block must measure " + measures
 	if b.OpenAtTop() == 0 {
 		told += "; draw the bottom edge in to the same"
 	}

@@ -73,7 +73,15 @@ func TestTearAndCutList(t *testing.T) {
 `},
 		// 12 in finished, 12 tucks of 1/8 in, 1/2 in at each side; 12 in and 1/2 in at
 		// each end.
-		{"a block", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\n", "", `
+		{"a block whose tucks run through", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\n", "", `
+                                        across the
+  tear                        how many        cloth  along it
+  front, block to be tucked          1           16        13
+
+  front: once it is tucked, the top and bottom edges of its block must each
+  measure 13 in
+`},
+		{"a block whose tucks end on it", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "below = \"neck\"\nlength = 3") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\n", "", `
                                         across the
   tear                        how many        cloth  along it
   front, block to be tucked          1           16        13
