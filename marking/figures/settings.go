@@ -25,13 +25,14 @@ func settingSection(p *garment.Pattern, w writer) mark.Section {
 	for _, one := range p.Sewing {
 		note(one.Name, one.Value)
 	}
-	for _, piece := range p.Pieces {
+	for i := range p.Pieces {
+		piece := &p.Pieces[i]
 		for _, t := range piece.TuckRows {
 			took := ""
 			if t.Sampled {
 				took = fmt.Sprintf("%s took up %s", wording.Counted(t.Sample.Tucks.V, "tuck"), w.length(p.Unit.Amount(t.Sample.Flat.V-t.Sample.Sewn.V)))
 			}
-			if t.Sampled || sheet.WantsSample(t) {
+			if t.Sampled || sheet.WantsSample(piece, t) {
 				note(fmt.Sprintf("sample of %s, %s", piece.Name, t.Key), took)
 			}
 		}

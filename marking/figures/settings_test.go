@@ -26,3 +26,11 @@ func TestSettingsToKeep(t *testing.T) {
 		})
 	}
 }
+
+// Of a block that is sewn and measured no sample is asked for: its tucks are sewn.
+func TestNoSampleIsAskedForOfAMeasuredBlock(t *testing.T) {
+	block := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\n"
+	const title = "Settings to keep"
+	assert.Contains(t, printedSection(made.Of(t, "allowance = 0\n"+sketch.Front(block)), title), "sample")
+	assert.NotContains(t, printedSection(made.Of(t, "allowance = 0\n"+sketch.Front(block+"measured = 12\n")), title), "sample")
+}

@@ -110,14 +110,14 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			"Lay the cutting sheet of Front on the block, and cut one layer at a time: cut 1",
 			"Mark and cut the other pieces: 2 in all", // two backs
 			"Sew the seams: shoulder and side: 3/8 in from the cut edge",
-			"Fold in and sew the hem of Front and Back: 1 1/2 in deep",
+			"Fold in and sew the hem of Front and Back: 1 1/2 in deep, 1/4 in turned in",
 			"Fold in and sew the centre back of Back: 3/4 in deep",
 			// 13 1/4 in, less 3/8 in at the neck and 1 3/4 in for the hem and its turn.
 			`Close the centre back of Back, with one "centre back line" on the other: 11 1/8 in long`,
 		},
 		"nightgown": {
 			"Mark and cut the pieces: 6 in all", // two halves of the back of the yoke, and four
-			"Fold in and sew the top of Pocket: 1.5 cm deep",
+			"Fold in and sew the top of Pocket: 1.5 cm deep, 0.5 cm turned in",
 			// Round 9 cm by 10 cm, 1 cm inside: twice 10 - 2 - 1 cm and 9 - 2 cm are 21 cm; two
 			// corners of twice 1.2 cm, and 1.2 cm to turn in.
 			"Cut the pocket lace, and sew it on: 27 cm",

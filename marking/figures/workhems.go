@@ -41,8 +41,12 @@ func (w *work) hemmed(now turn) {
 // hem is the step in which a hem is folded in.
 func (w *work) hem(p *piece.Piece, e piece.Edge) step {
 	turn, fold := e.FoldNames()
+	number := w.pattern.Unit.AsWritten(e.Hem) + " deep"
+	if e.Turn > 0 {
+		number += ", " + w.pattern.Unit.AsWritten(e.Turn) + " turned in"
+	}
 	return step{do: "Fold in and sew the " + strings.TrimPrefix(e.Key, "the ") + " of",
-		number: w.pattern.Unit.AsWritten(e.Hem) + " deep", piece: p.Name, roles: []mark.Role{mark.Fold}, lines: []string{turn, fold}}
+		number: number, piece: p.Name, roles: []mark.Role{mark.Fold}, lines: []string{turn, fold}}
 }
 
 // turnOf is when the hem of an edge is folded in.

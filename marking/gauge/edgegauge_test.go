@@ -424,6 +424,8 @@ func TestWorkWithGauges(t *testing.T) {
 	assert.Equal(t, map[string]int{out: 1}, told(all[len(all)-1:]), "the straight gauge")
 	assert.Empty(t, told(nil))
 	assert.Empty(t, told([]mark.Marking{{Key: "front", Kind: mark.Piece}}))
+	template := mark.Marking{Key: "front template", Kind: mark.Template}
+	assert.Equal(t, map[string]int{out: 12, lay + ", unless a template has drawn it": 11, ticks: 6}, told(append(all, template)))
 }
 
 func TestANarrowStripSaysSo(t *testing.T) {

@@ -20,7 +20,7 @@ import (
 // which needle, thread and stitch it looks right. There is a sheet for every set
 // of tucks of which the file does not say yet what its sample took; none for a
 // tuck by itself, or for those that a piece grows by, where a thread more or less
-// is no matter.
+// is no matter, or for those of a block that is sewn and measured.
 
 const (
 	mostSampled  = 10         // tucks of a sample
@@ -55,7 +55,7 @@ func sampledKinds(pattern *garment.Pattern) []*sampledKind {
 	for i := range pattern.Pieces {
 		p := &pattern.Pieces[i]
 		for _, t := range p.TuckRows {
-			if t.Sampled || !WantsSample(t) {
+			if t.Sampled || !WantsSample(p, t) {
 				continue
 			}
 			n := slices.IndexFunc(kinds, func(k *sampledKind) bool { return alike(k.tuck, t) })
@@ -74,8 +74,10 @@ func alike(a, b piece.TuckRow) bool {
 	return math.Round(a.Width*1000) == math.Round(b.Width*1000) && math.Round(a.Space*1000) == math.Round(b.Space*1000) && a.Twin == b.Twin
 }
 
-// WantsSample reports whether a set of tucks is worth a trial.
-func WantsSample(t piece.TuckRow) bool { return t.Count >= 2 && t.LetDown == 0 }
+// WantsSample reports whether a set of tucks of a piece is worth a trial.
+func WantsSample(p *piece.Piece, t piece.TuckRow) bool {
+	return t.Count >= 2 && t.LetDown == 0 && (p.Block == nil || p.Block.Measured == nil)
+}
 
 // SampleLines says for every sample what is to be written into the file once it is sewn, and
 // where: "under [piece.front.tuck.yoke]: sample = {...}".
@@ -177,7 +179,7 @@ func sampleSteps(t piece.TuckRow, strip sampleStrip, unit length.Unit) []string 
 		"press it as you will press the piece, and let it lie until it is cool",
 		"measure from the first mark to the second, at the top and at the bottom",
 		"write down what you used, so that the piece is sewn with the same",
-		"if a tuck took more or less than the drawing says, have the sheets drawn anew with what it took before you mark the piece",
+		"if a tuck took more or less than the drawing says, write both lengths, flat and sewn, into the file as the sample of these tucks, and make the sheets again before you mark the piece",
 	}
 }
 

@@ -136,7 +136,10 @@ func TestWhatTheSampleSheetSaysCanBeWritten(t *testing.T) {
 	} {
 		t.Run(c.unit, func(t *testing.T) {
 			set := plainSet("t", c.width, 5, "")
-			assert.Equal(t, []string{"under [piece.front.tuck.t]: " + c.line}, SampleLines(plainCloth(t, c.unit, set)))
+			unsewn := plainCloth(t, c.unit, set)
+			assert.Equal(t, []string{"under [piece.front.tuck.t]: " + c.line}, SampleLines(unsewn))
+			steps := samples(unsewn)[0].Steps
+			assert.Contains(t, steps[len(steps)-1], "write both lengths, flat and sewn, into the file as the sample of these tucks, and make the sheets again")
 			sewn := plainCloth(t, c.unit, set+sketch.Swap(c.line, "____", c.sewn)+"\n")
 			assert.InDelta(t, 2*sewn.Pieces[0].TuckRows[0].Width, sewn.Pieces[0].TuckRows[0].Takes, 1e-9)
 			assert.Empty(t, samples(sewn), "there is no sheet for what has its sample")
@@ -182,6 +185,15 @@ func TestWhichTucksHaveASampleSheet(t *testing.T) {
 			assert.Len(t, samples(pattern), len(c.want))
 		})
 	}
+}
+
+// A block that is measured has its tucks sewn, and a sample of them comes too late.
+func TestTucksOfAMeasuredBlockHaveNoSample(t *testing.T) {
+	block := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\n"
+	assert.Len(t, samples(made.Of(t, "allowance = 0\n"+sketch.Front(block))), 1)
+	sewn := made.Of(t, "allowance = 0\n"+sketch.Front(block+"measured = 12\n"))
+	assert.Empty(t, samples(sewn))
+	assert.Empty(t, SampleLines(sewn))
 }
 
 // Two pieces may have sets of the same name; their sheets may not.
