@@ -73,6 +73,11 @@ func Parse(s string, bare Unit) (float64, error) {
 				Hint:  "write " + wording.Quoted(strings.TrimSpace(number)+" "+meant.String()),
 			}
 		}
+		for _, large := range largerUnits {
+			if slices.Contains(large.signs, strings.ToLower(strings.TrimSuffix(unit, "."))) {
+				return 0, large.fault(s)
+			}
+		}
 		return 0, &fault.Fault{
 			Cause: fmt.Sprintf("%s has the unit %s, which is not known", wording.Quoted(s), wording.Quoted(unit)),
 			Hint:  `the units are in, cm and mm; a number alone counts in the unit of the file`,
@@ -98,6 +103,26 @@ func Parse(s string, bare Unit) (float64, error) {
 // inchMarks are signs that stand for inches on paper, beside those that are read.
 var inchMarks = []string{"”", "“", "„", "''", "’’", "′′", "´´"}
 
+// largeUnit is one in which cloth is bought, and no line of a garment is measured.
+type largeUnit struct {
+	signs []string
+	name  string // as a length is given in them
+	hint  string
+}
+
+var feet = largeUnit{[]string{"ft", "foot", "feet"}, "feet", "write it in inches, 12 to the foot"}
+
+var largerUnits = []largeUnit{
+	feet,
+	{[]string{"yd", "yds", "yard", "yards"}, "yards", "write it in inches, 36 to the yard"},
+	{[]string{"m", "metre", "metres", "meter", "meters"}, "metres", "write it in centimetres, 100 to the metre"},
+}
+
+// fault says that a length is given in it.
+func (u largeUnit) fault(written string) error {
+	return &fault.Fault{Cause: fmt.Sprintf("%s is given in %s", wording.Quoted(written), u.name), Hint: u.hint}
+}
+
 // signFault says what is wrong with a sign, behind a number, that is no unit; nil where
 // nothing is known of it.
 func signFault(written, number, sign string) error {
@@ -109,10 +134,7 @@ func signFault(written, number, sign string) error {
 			Hint:  "write " + wording.Quoted(number+" in"),
 		}
 	case strings.ContainsRune("'’′´", first):
-		return &fault.Fault{
-			Cause: fmt.Sprintf("%s is given in feet", wording.Quoted(written)),
-			Hint:  "write it in inches, 12 to the foot",
-		}
+		return feet.fault(written)
 	case strings.ContainsRune("×*xX", first) && strings.ContainsAny(sign, "0123456789"):
 		return &fault.Fault{
 			Cause: fmt.Sprintf("%s is more than one length", wording.Quoted(written)),
