@@ -116,13 +116,13 @@ func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 		return nil, err
 	}
 	var all []*garment.Pattern
-	var wrong fault.List
+	var wrong []fault.List
 	for _, spec := range specs {
 		one, err := marking.Check(spec)
 		var faults fault.List
 		switch {
 		case errors.As(err, &faults):
-			wrong = append(wrong, faults...)
+			wrong = append(wrong, faults)
 		case err != nil:
 			return nil, err
 		default:
@@ -130,7 +130,7 @@ func (t texts) readAll(in string) ([]*garment.Pattern, error) {
 		}
 	}
 	if len(wrong) > 0 {
-		return all, wrong.Sorted()
+		return all, fault.Together(wrong...)
 	}
 	return all, nil
 }

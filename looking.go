@@ -119,7 +119,7 @@ func (l *looking) mistakes(err error) []screen.Mistake {
 		before, drawn = l.good[0].pattern, l.good[0].set().Pieces
 	}
 	var mistakes []screen.Mistake
-	for i, notice := range figures.Mistakes(before, drawn, found) {
+	for i, notice := range figures.Mistakes(before, drawn, found.Told()) {
 		at := found[i].Place
 		mistakes = append(mistakes, screen.Mistake{Notice: notice, Lines: fault.Excerpt(l.read[at.File], at)})
 	}

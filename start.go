@@ -117,7 +117,7 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 		var several fault.List
 		switch {
 		case errors.As(err, &several):
-			for _, f := range several {
+			for _, f := range several.Told() {
 				key := strings.TrimSuffix("--"+one.option+": "+f.Place.Key, ": ")
 				wrong = append(wrong, usageFault{&fault.Fault{Place: fault.Place{File: program, Key: key}, Cause: f.Cause, Hint: f.Hint}})
 			}

@@ -13,10 +13,7 @@ type Fault struct {
 	Cause string // in a few words, never empty
 	Hint  string // what to do about it; "" when there is nothing to advise
 
-	// Of the last of a list, which tells that there are more: how many those are, and whether
-	// looking for them ended.
-	left  int
-	ended bool
+	ended bool // of the last of a list: no more were looked for
 }
 
 // Error gives the place and the cause, and the hint on a line of its own.

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 )
 
@@ -32,48 +31,72 @@ func (all List) With(f *Fault) List {
 
 // Sorted returns the faults in the order of their lines, those of one line as they were
 // found, and those of one file together. What is said of a line again, of another part that
-// takes it over, is left out. Of more than a hundred it has the first hundred, and a last
-// one that counts the rest; so has one that is made of such lists.
+// takes it over, is left out.
 func (all List) Sorted() List {
-	ended, left := all.Full(), 0
-	files := map[string]int{} // in the order in which they come
+	sorted := Together(all)
+	if all.Full() {
+		return sorted.ending()
+	}
+	return sorted
+}
+
+// Together are the faults of several lists, sorted as one. Looking for more has ended where it
+// has for one of them.
+func Together(lists ...List) List {
+	all, files := slices.Concat(lists...), map[string]int{} // in the order in which they come
 	for _, f := range all {
-		left, ended = left+f.left, ended || f.ended
 		if _, known := files[f.Place.File]; !known {
 			files[f.Place.File] = len(files)
 		}
 	}
-	all = slices.SortedStableFunc(slices.Values(all), func(a, b *Fault) int {
+	slices.SortStableFunc(all, func(a, b *Fault) int {
 		return cmp.Or(files[a.Place.File]-files[b.Place.File], a.Place.Line-b.Place.Line)
 	})
-	told := map[Fault]bool{}
+	ended, told := all.ended(), map[Fault]bool{}
 	all = slices.DeleteFunc(all, func(f *Fault) bool {
 		same := Fault{Place: f.Place, Cause: f.Cause}
 		same.Place.Key = f.Place.Last()
 		again := told[same] && f.Place.Line > 0
 		told[same] = true
-		return again || f.left > 0 || f.ended
+		return again
 	})
-	if n := len(all); n > mostTold {
-		left += n - mostTold
-		all = all[:mostTold]
-	}
-	if left == 0 && !ended {
-		return all
-	}
-	more := &Fault{Place: Place{File: all[0].Place.File}, Hint: "put the first ones right and try again", left: left, ended: ended}
-	more.Cause = "there are more mistakes: " + strconv.Itoa(left)
 	if ended {
-		more.Cause = fmt.Sprintf("there are more mistakes: %d were found, and then no more were looked for", mostFound)
+		return all.ending()
 	}
-	return append(all, more)
+	return all
 }
 
-// Error gives every fault on a line of its own, its hint under it.
+// ending notes that no more were looked for than these, of which there are some.
+func (all List) ending() List {
+	last := *all[len(all)-1]
+	last.ended = true
+	return append(slices.Clone(all[:len(all)-1]), &last)
+}
+
+func (all List) ended() bool {
+	return slices.ContainsFunc(all, func(f *Fault) bool { return f.ended })
+}
+
+// Told are the faults that a maker is told: of more than a hundred the first hundred, and a last
+// one that counts the rest. A list is told when all of it is there, and not put together again.
+func (all List) Told() List {
+	left := len(all) - mostTold
+	if left <= 0 && !all.ended() {
+		return all
+	}
+	more := &Fault{Place: Place{File: all[0].Place.File}, Hint: "put the first ones right and try again"}
+	more.Cause = fmt.Sprintf("there are more mistakes: %d", left)
+	if all.ended() {
+		more.Cause = fmt.Sprintf("there are more mistakes: %d were found, and then no more were looked for", mostFound)
+	}
+	return append(slices.Clone(all[:min(len(all), mostTold)]), more)
+}
+
+// Error gives every fault that is told on a line of its own, its hint under it.
 func (all List) Error() string {
-	lines := make([]string, len(all))
-	for i, f := range all {
-		lines[i] = f.Error()
+	var lines []string
+	for _, f := range all.Told() {
+		lines = append(lines, f.Error())
 	}
 	return strings.Join(lines, "\n")
 }

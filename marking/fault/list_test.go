@@ -43,24 +43,38 @@ func TestListSorted(t *testing.T) {
 	for line := 100; line > 0; line-- {
 		many = append(many, at(line, "x"))
 	}
-	assert.Len(t, many.Sorted(), 100, "a hundred are told")
-	told := append(many, at(101, "y"), at(102, "y")).Sorted()
+	assert.Len(t, many.Sorted().Told(), 100, "a hundred are told")
+	told := append(many, at(101, "y"), at(102, "y")).Sorted().Told()
 	assert.Len(t, told, 101)
 	assert.Equal(t, at(100, "x"), told[99])
 	assert.Equal(t, "pinafore.toml: there are more mistakes: 2\nhint: put the first ones right and try again", told[100].Error())
 }
 
-// Lists that are put together count what each leaves out, and have one last fault alone.
-func TestListSortedOfSeveral(t *testing.T) {
+// Lists that are put together are counted as one: what each has more than is told is counted
+// once, also where they say the same.
+func TestTogether(t *testing.T) {
 	many := func(file string, n int) (all List) {
 		for line := range n {
 			all = append(all, &Fault{Place: Place{File: file, Line: line + 1}, Cause: "x"})
 		}
-		return all
+		return all.Sorted()
 	}
-	told := append(many("a.toml", 130).Sorted(), many("b.toml", 150).Sorted()...).Sorted()
-	assert.Len(t, told, 101)
-	assert.Equal(t, "a.toml: there are more mistakes: 180\nhint: put the first ones right and try again", told[100].Error())
+	for name, c := range map[string]struct {
+		lists []List
+		more  string
+	}{
+		"of two files":    {[]List{many("a.toml", 130), many("b.toml", 150)}, "180"},
+		"the same thrice": {[]List{many("a.toml", 150), many("a.toml", 150), many("a.toml", 150)}, "50"},
+		"that are many":   {[]List{many("a.toml", 900), many("b.toml", 900)}, "1700"},
+		"one of them ended": {[]List{many("a.toml", 20), many("a.toml", 1000)},
+			"1000 were found, and then no more were looked for"},
+	} {
+		told := Together(c.lists...).Told()
+		assert.Len(t, told, 101, name)
+		assert.Equal(t, "a.toml: there are more mistakes: "+c.more+"\nhint: put the first ones right and try again", told[100].Error(), name)
+	}
+	assert.Len(t, Together(many("a.toml", 60), many("a.toml", 60)).Told(), 60, "few are told as they are")
+	assert.Empty(t, Together())
 }
 
 // Looking ends at a thousand faults, which is said.
@@ -70,13 +84,13 @@ func TestListFull(t *testing.T) {
 		all = all.With(&Fault{Place: Place{Line: line + 1}, Cause: "x"})
 	}
 	assert.False(t, all.Full())
-	assert.Equal(t, "there are more mistakes: 899\nhint: put the first ones right and try again", all.Sorted()[100].Error())
+	assert.Equal(t, "there are more mistakes: 899\nhint: put the first ones right and try again", all.Sorted().Told()[100].Error())
 	for range 2 {
 		all = all.With(&Fault{Place: Place{Line: 1000}, Cause: "x"})
 		assert.True(t, all.Full())
 		assert.Len(t, all, 1000)
 	}
-	for name, told := range map[string]List{"found": all.Sorted(), "put together": append(List{}, all.Sorted()...).Sorted()} {
+	for name, told := range map[string]List{"found": all.Sorted().Told(), "put together": Together(all.Sorted()).Told()} {
 		assert.Len(t, told, 101, name)
 		assert.Equal(t, "there are more mistakes: 1000 were found, and then no more were looked for\nhint: put the first ones right and try again",
 			told[100].Error(), name)

@@ -56,9 +56,8 @@ func Read(file string, data []byte, printable func(rune) bool) (*Spec, error) {
 }
 
 // Read turns the bytes of a file into a Spec. file is what messages call it. The error is a
-// fault.List in the order of the lines, up to the first hundred: the slips where the text is
-// not TOML, up to the first of which it is not certain what was meant, else all that is wrong
-// with the values, of all views.
+// fault.List in the order of the lines: the slips where the text is not TOML, up to the first of
+// which it is not certain what was meant, else all that is wrong with the values, of all views.
 func (rd Reader) Read(file string, data []byte) (*Spec, error) {
 	all, faults := rd.read(file, data)
 	wanted := slices.IndexFunc(all, func(s *Spec) bool { return s.View == rd.View })
