@@ -1,8 +1,11 @@
 package main
 
 import (
+	"slices"
+
 	"tuckmark/marking/garment"
 	"tuckmark/marking/sheet"
+	"tuckmark/marking/source"
 	"tuckmark/pdfout/paper"
 )
 
@@ -20,17 +23,22 @@ type opened struct {
 // open reads a file: the pieces of it that are meant, and the paper they are for.
 func (p printing) open(in string) (opened, error) {
 	p.progress.at(reading(in))
-	whole, err := readPattern(in, p.view)
+	if !p.allViews {
+		whole, err := readPattern(in, p.view)
+		if err != nil {
+			return opened{}, err
+		}
+		return p.take(whole, nil)
+	}
+	views, err := readViews(in)
 	if err != nil {
 		return opened{}, err
 	}
-	var views []*garment.Pattern
-	if p.allViews {
-		if views, err = readViews(in); err != nil {
-			return opened{}, err
-		}
+	whole := slices.IndexFunc(views, func(one *garment.Pattern) bool { return one.View == p.view })
+	if whole < 0 {
+		return opened{}, source.NoView(called(in), p.view, views[0].Views)
 	}
-	return p.take(whole, views)
+	return p.take(views[whole], views)
 }
 
 // openFor opens a file whose sheets go to out, or to a PDF that lies beside it, with what it is

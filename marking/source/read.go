@@ -62,7 +62,7 @@ func (rd Reader) Read(file string, data []byte) (*Spec, error) {
 	all, faults := rd.read(file, data)
 	wanted := slices.IndexFunc(all, func(s *Spec) bool { return s.View == rd.View })
 	if wanted < 0 && len(all) > 0 {
-		faults = append(faults, noView(file, rd.View, all[0].Views))
+		faults = append(faults, NoView(file, rd.View, all[0].Views))
 	}
 	if len(faults) > 0 {
 		return nil, faults.Sorted()

@@ -71,8 +71,8 @@ func (v view) chosen(spec *Spec) *Spec {
 	return spec
 }
 
-// noView is the mistake of asking for a view that a file does not have.
-func noView(file, name string, known []string) *fault.Fault {
+// NoView is the mistake of asking for a view that a file does not have.
+func NoView(file, name string, known []string) *fault.Fault {
 	f := &fault.Fault{Place: fault.Place{File: file}, Cause: "there is no view " + wording.Quoted(name), Hint: "it has none; one is made by a line such as [view.round] and what differs below it"}
 	if near := wording.Nearest(name, known); near != "" {
 		f.Hint = wording.DidYouMean(near)
