@@ -2,7 +2,11 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
 )
 
 // Rules of this file: of each limit on what all pieces have together, a file that comes to it, and
@@ -18,6 +22,13 @@ var limitsInAll = []limit{
 		return rectangle("a", "", tuckSets("left", n/200)+tuckSets("bottom", 100)) + rectangle("b", "", tuckSets("left", n/200)+tuckSets("bottom", 100)) +
 			rectangle("c", "", tuckSets("left", more)+tuckSets("bottom", more))
 	}), "at most %s are worked out"},
+	{"all drawings of a file together", drawings(10, func(n int) string {
+		return strings.Repeat("\n", n<<20-len(drawn("")))
+	}), "have more than %s MB"},
+	{"elements of all drawings of a file", drawings(100_000, func(n int) string { return strings.Repeat("<g/>", n-2) }), "have more than %s elements"},
+	{"lines and curves of all drawings of a file", drawings(200_000, func(n int) string {
+		return "<path d=\"M0 0" + strings.Repeat("h1v1h-1v-1", (n-3)/4) + strings.Repeat("h1", (n-3)%4) + "\"/>"
+	}), "have more than %s lines and curves"},
 	{"edges of all pieces", stepping(func(n, more int) string {
 		return several(n/1000, func(k int) string { return edged(fmt.Sprint("p", k), 1000) }) + several(more, func(k int) string { return rectangle("more", "", "") })
 	}), "at most %s are worked out"},
@@ -62,6 +73,8 @@ var limitsHeldElsewhere = map[string]string{
 	"points of all pieces, as they are given":                             "source: TestWhatThereMayBeInAll",
 	"points of all pieces, once curves are drawn":                         "plane: TestCurveComesToAnEnd",
 	"times what is counted of all pieces in all views of a file together": "source: TestWhatViewsMayHaveInAll",
+	"elements of all drawings of a file, with those that are used again":  "drawing: TestDrawingsAreBoundedTogether",
+	"points of all drawings of a file, once their curves are drawn":       "drawing: TestDrawingsAreBoundedTogether",
 	"pieces cut for all garments that `--times` makes":                    "TestGarmentsAtOnceComeToAnEnd",
 	"sheets that are made at once, one for each way of each piece":        "sheet: TestSheetsAreBounded",
 	"lines on all sheets that are made at once":                           "sheet: TestSheetsAreBounded",
@@ -73,6 +86,42 @@ var limitsHeldElsewhere = map[string]string{
 // tables below it.
 func rectangle(key, own, below string) string {
 	return fmt.Sprintf("[piece.%s]\nname = \"Piece %s\"\nrectangle = [1000, 1000]\n%s\n%s\n", key, key, own, strings.ReplaceAll(below, "KEY", key))
+}
+
+// What drawings have too much together is told once, of the first that goes beyond it.
+func TestLimitOfDrawingsIsToldOnce(t *testing.T) {
+	t.Chdir(t.TempDir())
+	file := drawings(100_000, func(n int) string { return strings.Repeat("<g/>", n-2) })
+	said := readAs(t, file(500_000))
+	assert.Contains(t, said, "full2.svg: the drawings of all pieces, as far as this one, have more than 200000 elements")
+	assert.Equal(t, 1, strings.Count(said, "have more than"), said)
+	assert.NotContains(t, said, "full3.svg")
+}
+
+// drawn is a drawing of a square, of three lines and what closes them, with more in it.
+func drawn(more string) string {
+	return `<svg xmlns="http://www.w3.org/2000/svg" width="2in" height="2in" viewBox="0 0 2 2"><path id="p" d="M 0 0 H 2 V 2 H 0 Z"/>` + more + "</svg>"
+}
+
+// drawings makes of what fills a drawing with n of something, and may hold so many of it, a file
+// whose drawings have n together, and one piece from each.
+func drawings(each int, filled func(n int) string) func(int) string {
+	return func(n int) string {
+		var file strings.Builder
+		for k := 0; n > 0; k++ {
+			// Where one drawing is left with few, it takes some from that before it.
+			here := min(n, each)
+			if n > each && n-each < 8 && each > 10 {
+				here -= 8
+			}
+			if err := os.WriteFile(fmt.Sprintf("full%d.svg", k), []byte(drawn(filled(here))), 0o644); err != nil {
+				panic(err)
+			}
+			fmt.Fprintf(&file, "[piece.a%d]\n[piece.a%d.outline]\nfrom = \"full%d.svg\"\npart = \"p\"\nedges = [\"left\", \"top\", \"right\", \"bottom\"]\n", k, k, k)
+			n -= here
+		}
+		return file.String()
+	}
 }
 
 // several puts one text together for each number below n.

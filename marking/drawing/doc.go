@@ -7,6 +7,7 @@
 // script.
 //
 //	drawing.go    from the bytes to the lines; bounds of what is drawn
+//	together.go   the drawings of one file, one after the other; bounds of all of them
 //	walk.go       one element after the other: groups, uses, views
 //	tree.go       the elements of the XML
 //	pathdata.go   the commands of a path

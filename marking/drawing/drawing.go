@@ -80,23 +80,14 @@ func (d *Drawing) Under(id string) []Shape {
 // Read draws what stands in an SVG file; file is what messages call it. Nothing outside of the
 // bytes is looked at. The error is a fault.List: what is no XML, or too large, ends it, and
 // else it has all that is wrong.
-func Read(file string, data []byte) (*Drawing, error) {
-	at := fault.Place{File: file}
-	if len(data) > MaxSize {
-		return nil, fault.List{TooLarge(file)}
-	}
-	root, f := readTree(data)
-	if f != nil {
-		f.Place.File = file
-		return nil, fault.List{f}
-	}
-	w := &walker{drawing: &Drawing{File: file, other: map[string]*element{}}, file: at, ids: map[string]*element{}, told: map[string]bool{}, legs: mostLegs, points: mostPoints, visits: mostVisits}
+func Read(file string, data []byte) (*Drawing, error) { return new(Reader).Read(file, data) }
+
+// walk draws all that stands in the outermost element of a file.
+func walk(file string, root *element) *walker {
+	w := &walker{drawing: &Drawing{File: file, other: map[string]*element{}}, file: fault.Place{File: file}, ids: map[string]*element{}, told: map[string]bool{}, legs: mostLegs, points: mostPoints, visits: mostVisits}
 	w.learn(root)
 	w.page(root)
-	if len(w.faults) > 0 {
-		return nil, w.faults.Sorted()
-	}
-	return w.drawing, nil
+	return w
 }
 
 // TooLarge is the mistake of a drawing of more than MaxSize bytes.

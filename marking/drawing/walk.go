@@ -16,15 +16,16 @@ import (
 
 // walker draws one element after the other.
 type walker struct {
-	drawing *Drawing
-	file    fault.Place
-	ids     map[string]*element // of all elements; of two with one id, the first
-	faults  fault.List
-	told    map[string]bool
-	legs    int // that may still be drawn
-	points  int
-	visits  int
-	full    bool // too much was there: nothing more is drawn
+	drawing  *Drawing
+	file     fault.Place
+	ids      map[string]*element // of all elements; of two with one id, the first
+	faults   fault.List
+	told     map[string]bool
+	elements int // that there are
+	legs     int // that may still be drawn
+	points   int
+	visits   int
+	full     bool // too much was there: nothing more is drawn
 }
 
 // surroundings are what holds for all that stands in an element.
@@ -41,6 +42,7 @@ var movesOrHides = regexp.MustCompile(`(?i)(?:^|[^-\w])(?:transform\s*:\s*[^n\s]
 
 // learn notes the ids of an element and of all in it.
 func (w *walker) learn(e *element) {
+	w.elements++
 	if id := e.id(); id != "" && w.ids[id] == nil {
 		w.ids[id], w.drawing.other[id] = e, e
 	}

@@ -93,7 +93,7 @@ func (rd Reader) read(file string, data []byte) ([]*Spec, fault.List) {
 	if len(data) > MaxFileSize {
 		return nil, fault.List{TooLarge(file, int64(len(data)))}
 	}
-	r := &fileReader{file: file, folder: rd.Folder, opened: rd.Opened, printable: rd.Printable, bytes: len(data), inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}}
+	r := &fileReader{file: file, folder: rd.Folder, opened: rd.Opened, printable: rd.Printable, bytes: len(data), inherited: new(int), alsoRead: map[string]bool{}, drawings: map[string]*drawing.Drawing{}, drawn: new(drawing.Reader)}
 	layers := r.fileLayers(data, "", nil)
 	if layers == nil {
 		return nil, r.faults

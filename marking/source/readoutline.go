@@ -109,6 +109,9 @@ func (r *fileReader) drawing(at fault.Place, name string) *drawing.Drawing {
 	if d, known := r.drawings[name]; known {
 		return d
 	}
+	if r.drawn.Full() { // it is told once
+		return nil
+	}
 	if len(r.drawings) == mostDrawings {
 		r.report(at, fmt.Sprintf("the pieces come from more than %d drawings", mostDrawings), "put several pieces into one drawing")
 		return nil
@@ -118,7 +121,7 @@ func (r *fileReader) drawing(at fault.Place, name string) *drawing.Drawing {
 	if !ok {
 		return nil
 	}
-	d, err := drawing.Read(r.asNamed(name), data)
+	d, err := r.drawn.Read(r.asNamed(name), data)
 	if all, isList := err.(fault.List); isList {
 		for _, f := range all {
 			r.noteDrawn(at, f)

@@ -25,6 +25,7 @@ type fileReader struct {
 	unit      length.Unit
 	printable func(rune) bool
 	drawings  map[string]*drawing.Drawing // by their names in the folder; nil those that cannot be had
+	drawn     *drawing.Reader             // of those
 	inherited *int                        // how many values pieces took from those that they are like
 	bytes     int                         // of the files so far that are like each other
 	unspaced  []Value[length.Unspaced]
