@@ -98,6 +98,16 @@ func TestLimitOfDrawingsIsToldOnce(t *testing.T) {
 	assert.NotContains(t, said, "full3.svg")
 }
 
+// That tucks cross each other too many times is told of the first piece that goes beyond it, though
+// others do as well.
+func TestLimitOfCrossingsIsToldOnce(t *testing.T) {
+	t.Chdir(t.TempDir())
+	crossed := func(key string) string { return rectangle(key, "", tuckSets("left", 80)+tuckSets("bottom", 80)) }
+	said := readAs(t, "unit = \"mm\"\n"+crossed("a")+crossed("b")+crossed("c")+crossed("d"))
+	assert.Equal(t, 1, strings.Count(said, "at most 10000 are worked out"), said)
+	assert.Contains(t, said, "piece.b.tuck")
+}
+
 // drawn is a drawing of a square, of three lines and what closes them, with more in it.
 func drawn(more string) string {
 	return `<svg xmlns="http://www.w3.org/2000/svg" width="2in" height="2in" viewBox="0 0 2 2"><path id="p" d="M 0 0 H 2 V 2 H 0 Z"/>` + more + "</svg>"

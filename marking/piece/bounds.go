@@ -83,11 +83,14 @@ func checkCrossed(all []FoldGroup, found *Findings) bool {
 		if f.OnAxis {
 			n *= 2
 		}
+		was := found.work.crossed
 		found.work.crossed += before * n
 		before += n
 		if found.work.crossed > mostCrossed {
-			found.Add(f.Rows[0].Place, "make fewer of those that run one way, or make it two pieces, or two files",
-				"the tucks and pleats, as far as these, cross others %s times; at most %s are worked out", wording.Thousands(found.work.crossed), wording.Thousands(mostCrossed))
+			if was <= mostCrossed { // it is told once
+				found.Add(f.Rows[0].Place, "make fewer of those that run one way, or make it two pieces, or two files",
+					"the tucks and pleats, as far as these, cross others %s times; at most %s are worked out", wording.Thousands(found.work.crossed), wording.Thousands(mostCrossed))
+			}
 			return false
 		}
 	}
