@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -29,9 +30,30 @@ func inOrder(args []string, app *cli.App) []string {
 		if command == nil {
 			break
 		}
+		if command.Name == helpName {
+			return append(slices.Clone(args[:at+1]), wordsOfHelp(args[at+1:])...)
+		}
 		return append(slices.Clone(args[:at+1]), optionsFirst(args[at+1:], command.Flags)...)
 	}
 	return args
+}
+
+// wordsOfHelp puts the options of help before what it is asked for, which may be an option of
+// another command.
+func wordsOfHelp(words []string) []string {
+	var options, names []string
+	for i, word := range words {
+		if word == "--" {
+			names = append(names, words[i+1:]...)
+			break
+		}
+		if word == "--help" || word == "-h" {
+			options = append(options, word)
+		} else {
+			names = append(names, word)
+		}
+	}
+	return append(append(options, "--"), names...)
 }
 
 // isOption reports whether a word is an option; a dash alone is the name of a file.
@@ -201,6 +223,15 @@ func plainUsage(said string) string {
 		return fmt.Sprintf("the option %q does not take %s", strings.TrimLeft(option, "-"), value)
 	}
 	return said
+}
+
+// unheard is how a run ended, with what went wrong when something was written that the parser
+// writes itself: it tells nobody.
+func unheard(to io.Writer, err error) error {
+	if out, covered := to.(*clearing); covered && err == nil && out.failed() != nil {
+		return unwritten("the answer", out.failed())
+	}
+	return err
 }
 
 // helpMisused says in our own words what is wrong with `sheet --help FILE`, which the

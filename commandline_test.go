@@ -23,6 +23,7 @@ func TestInOrder(t *testing.T) {
 		{"a dash alone", "tuckmark sheet - --landscape", "tuckmark sheet --landscape -- -"},
 		{"an option that is not known", "tuckmark sheet a.toml --papr a4", "tuckmark sheet --papr -- a.toml a4"},
 		{"a value that is missing", "tuckmark sheet a.toml --landscape -o", "tuckmark sheet --landscape -o"},
+		{"an option that help is asked for", "tuckmark help --paper a4 -h -- --help", "tuckmark help -h -- --paper a4 --help"},
 		{"nothing behind the command", "tuckmark sheet", "tuckmark sheet --"},
 		{"no command", "tuckmark", "tuckmark"},
 		{"an option of no command", "tuckmark --help", "tuckmark --help"},

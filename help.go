@@ -37,17 +37,33 @@ func helpCommand() *cli.Command {
 				}
 				return sayAnswer(c.App.Writer, explained(readGuide()))
 			}
-			if c.App.Command(word) != nil {
-				return cli.ShowCommandHelp(c, word)
+			if name := commandNamed(c.App, func(name string) bool { return strings.EqualFold(name, word) }); name != "" {
+				return cli.ShowCommandHelp(c, name)
 			}
 			guide := readGuide()
 			answer := apart(answerOf(guide, word), optionsNamed(c.App, word))
+			if name := commandNamed(c.App, alike(word)); answer == nil && name != "" {
+				return cli.ShowCommandHelp(c, name)
+			}
+			if answer == nil {
+				answer = inPart(guide, word)
+			}
 			if answer == nil {
 				return unexplained(c.App, guide, word)
 			}
 			return sayAnswer(c.App.Writer, answer)
 		},
 	}
+}
+
+// commandNamed is the name of the first command whose name is wanted; "" where none is.
+func commandNamed(app *cli.App, wanted func(string) bool) string {
+	for _, command := range app.Commands {
+		if wanted(command.Name) {
+			return command.Name
+		}
+	}
+	return ""
 }
 
 // withWordsHint ends the help of the program and of its commands with how words are explained.
@@ -77,6 +93,11 @@ const mostSaid = 3
 // unexplained says that a word is not known, and where the guide has it all the same.
 func unexplained(app *cli.App, guide []guideSection, word string) error {
 	known, said := helpWords(app, guide), speakOf(guide, word)
+	for _, flags := range flagsOf(app) {
+		for _, flag := range flags.all {
+			known = append(known, flag.Names()...)
+		}
+	}
 	for _, s := range guide {
 		known = append(append(known, strings.ToLower(s.heading)), s.tradeWords()...)
 	}
@@ -147,6 +168,9 @@ func answerOf(guide []guideSection, word string) []string {
 		if key == "" {
 			return answerOf(guide, source.Kind(table))
 		}
+		if isTable(table, key) {
+			return answerOf(guide, key)
+		}
 		return rowsOf(guide, func(under string, row guideRow) bool { return under == table && slices.Contains(row.keys, key) })
 	}
 	var answer []string
@@ -167,16 +191,31 @@ func answerOf(guide []guideSection, word string) []string {
 		return alike(word)(source.Kind(under)) || row.gives(small) ||
 			slices.ContainsFunc(row.keys, func(key string) bool { return isKey(key) && !isTable(under, key) })
 	}))
-	answer = apart(answer, besides(guide, alike(word)))
-	if answer != nil {
-		return answer
+	return apart(answer, besides(guide, alike(word)))
+}
+
+// shortestPart is how many letters a word has at least by which a section is found that has it in
+// its heading: shorter ones are those of every sentence.
+const shortestPart = 4
+
+// inPart are the sections that have a word among others in their headings, or what the guide says
+// of a thing that has it among others in its name; nil where these are more than mostSaid.
+func inPart(guide []guideSection, word string) []string {
+	if len(plainWords(word)) < shortestPart {
+		return nil
 	}
+	var answer []string
+	found := 0
 	for _, s := range guide {
 		if hasWords(s.heading, word) {
 			answer = apart(answer, s.whole())
+			found++
 		}
 	}
-	if answer != nil {
+	if found > mostSaid {
+		return nil
+	}
+	if found > 0 {
 		return answer
 	}
 	return besides(guide, func(other string) bool { return hasWords(other, word) })
@@ -220,29 +259,59 @@ func besides(guide []guideSection, wanted func(string) bool) []string {
 	return answer
 }
 
-// optionsNamed is what an option of this name does, and of which commands it is one; nil where none
-// has it.
-func optionsNamed(app *cli.App, name string) []string {
-	of := map[string][]string{} // the commands, by what the option does there
-	var does []string
+// flagGroup are the options of a command, or of the program.
+type flagGroup struct {
+	of  string
+	all []cli.Flag
+}
+
+// flagsOf are all options, those of the program first. The parser gives help to each command as
+// well; it is told once.
+func flagsOf(app *cli.App) []flagGroup {
+	all := []flagGroup{{app.Name, app.Flags}}
 	for _, command := range app.Commands {
-		for _, flag := range command.Flags {
-			if flag.Names()[0] != name || name == helpName {
+		own := slices.DeleteFunc(slices.Clone(command.Flags), func(flag cli.Flag) bool { return flag.Names()[0] == helpName })
+		all = append(all, flagGroup{command.Name, own})
+	}
+	return all
+}
+
+// optionsNamed is what an option of this name, or of this letter, does, and of which commands it is
+// one; nil where none has it.
+func optionsNamed(app *cli.App, name string) []string {
+	of := map[[2]string][]string{} // the commands, by what the option is called and does there
+	var does [][2]string
+	for _, flags := range flagsOf(app) {
+		for _, flag := range flags.all {
+			if !slices.ContainsFunc(flag.Names(), alike(name)) {
 				continue
 			}
-			usage := plainKeys(flag.(cli.DocGenerationFlag).GetUsage())
-			if of[usage] == nil {
-				does = append(does, usage)
+			row := [2]string{typedNames(flag), plainKeys(flag.(cli.DocGenerationFlag).GetUsage())}
+			if of[row] == nil {
+				does = append(does, row)
 			}
-			of[usage] = append(of[usage], command.Name)
+			of[row] = append(of[row], flags.of)
 		}
 	}
 	var answer []string
-	for _, usage := range does {
-		rows := [][]string{{"Options of " + wording.Listed(of[usage], "and")}, {"--" + name, usage}}
+	for _, row := range does {
+		rows := [][]string{{"Options of " + wording.Listed(of[row], "and")}, row[:]}
 		answer = apart(answer, tableLines(rows, guideWidth))
 	}
 	return answer
+}
+
+// typedNames are the names of an option with their dashes: "--output, -o".
+func typedNames(flag cli.Flag) string {
+	var typed []string
+	for _, name := range flag.Names() {
+		dashes := "--"
+		if len(name) == 1 {
+			dashes = "-"
+		}
+		typed = append(typed, dashes+name)
+	}
+	return strings.Join(typed, ", ")
 }
 
 // apart puts a blank line between two parts of an answer.

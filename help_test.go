@@ -67,7 +67,8 @@ func TestGuideHasEveryChoice(t *testing.T) {
 			}
 		}
 	}
-	assert.Equal(t, 15, choices, "keys that have a choice of words")
+	assert.Equal(t, 15, choices, "keys that have a choice of words: with a new one, count it here; "+
+		"with none, see that the hint of each still begins with \"write \", by which choicesOf knows them")
 }
 
 // choicesOf are the words, in quotes, that a key may be given, as a message lists them; nil where
@@ -274,6 +275,19 @@ func TestHelpHasWhatIsSaidAboutAKey(t *testing.T) {
 	}
 }
 
+// A command is found in capitals, and in the plural where the guide has no section called so.
+func TestHelpOfACommandHoweverWritten(t *testing.T) {
+	said := func(word string) string {
+		var out bytes.Buffer
+		require.Zero(t, run([]string{"tuckmark", "help", word}, &out, &out), word)
+		return out.String()
+	}
+	for _, word := range []string{"SHEET", "Sheet", "sheets"} {
+		assert.Equal(t, said("sheet"), said(word), word)
+	}
+	assert.Contains(t, said("gauges"), "\nGauges are cut out of card once")
+}
+
 // Sections that speak of a word are named in the order of how much they do: not for their examples,
 // and for a paragraph about it more than for a word by the way.
 func TestSectionsThatSpeakOfAWord(t *testing.T) {
@@ -294,7 +308,7 @@ func TestHelpOfAnyWord(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		word := words.Draw(t, "word")
 		var out, errs bytes.Buffer
-		switch status := run([]string{"tuckmark", "help", "--", word}, &out, &errs); status {
+		switch status := run([]string{"tuckmark", "help", word}, &out, &errs); status {
 		case statusDone:
 			assert.NotEmpty(t, out.String())
 			assert.Empty(t, errs.String())

@@ -75,7 +75,7 @@ func run(args []string, stdout, stderr io.Writer) int {
 
 func carryOut(args []string, stdout, stderr io.Writer) int {
 	app := newApp(stdout, stderr)
-	err := helpMisused(app.Run(inOrder(args, app)))
+	err := unheard(app.Writer, helpMisused(app.Run(inOrder(args, app))))
 	if err == nil {
 		return statusDone
 	}

@@ -73,7 +73,12 @@ func sayDone(w io.Writer, text string) {
 // opens the null device in its place, before anything of ours runs.
 func writeOut(w io.Writer, what string, data []byte) error {
 	if _, err := w.Write(data); err != nil {
-		return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
+		return unwritten(what, err)
 	}
 	return nil
+}
+
+// unwritten says of something that is printed that it could not be.
+func unwritten(what string, err error) error {
+	return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"io"
 	"os"
 	"strings"
@@ -98,20 +99,32 @@ func (p *progress) show() {
 }
 
 // before is a writer that takes the line away before it writes.
-func (p *progress) before(w io.Writer) io.Writer {
-	if p == nil {
-		return w
-	}
-	return &clearing{p, w}
-}
+func (p *progress) before(w io.Writer) io.Writer { return &clearing{progress: p, Writer: w} }
 
-// clearing is a writer before which the line goes away.
+// clearing is a writer before which the line goes away. It keeps the first error in writing, for
+// those who do not ask.
 type clearing struct {
 	progress *progress
 	io.Writer
+
+	mutex sync.Mutex
+	err   error
 }
 
 func (c *clearing) Write(text []byte) (int, error) {
 	c.progress.end()
-	return c.Writer.Write(text)
+	n, err := c.Writer.Write(text)
+	if err != nil {
+		c.mutex.Lock()
+		defer c.mutex.Unlock()
+		c.err = cmp.Or(c.err, err)
+	}
+	return n, err
+}
+
+// failed is the first error in writing; nil where there was none.
+func (c *clearing) failed() error {
+	c.mutex.Lock()
+	defer c.mutex.Unlock()
+	return c.err
 }

@@ -106,5 +106,10 @@ func TestProgressIsForTerminals(t *testing.T) {
 	p := progressOn(new(bytes.Buffer))
 	p.at("reading") // and nothing comes of it
 	p.end()
-	assert.Same(t, file, p.before(file))
+	assert.False(t, isTerminal(p.before(file)))
+	_, err = p.before(file).Write([]byte("a line\n"))
+	require.NoError(t, err)
+	written, err := os.ReadFile(file.Name())
+	require.NoError(t, err)
+	assert.Equal(t, "a line\n", string(written), "as it is")
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"testing"
 
@@ -18,6 +19,15 @@ func TestWhatCannotBeWrittenIsNamed(t *testing.T) {
 		"the answer":  "tuckmark: the answer cannot be written: no space left on device",
 	} {
 		assert.EqualError(t, writeOut(full{}, what, []byte("1/2 in")), want)
+	}
+}
+
+// What the parser prints by itself is no more lost than an answer.
+func TestHelpThatCannotBeWrittenIsTold(t *testing.T) {
+	for _, words := range [][]string{{"help"}, {"--help"}, {"help", "sheet"}, {"sheet", "--help"}, {"help", "tuck"}} {
+		var errs bytes.Buffer
+		assert.Equal(t, 1, run(append([]string{"tuckmark"}, words...), full{}, &errs), "%q", words)
+		assert.Equal(t, "tuckmark: the answer cannot be written: no space left on device\n", errs.String(), "%q", words)
 	}
 }
 

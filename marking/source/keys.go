@@ -47,27 +47,33 @@ type Table struct {
 // Tables are all kinds of tables of a file. Pleats have one name for two kinds, which have
 // different keys: those in one edge, and those across a piece.
 func Tables() []Table {
-	return []Table{
-		{"", slices.Clone(fileKeys)},
-		{"cloth", slices.Clone(clothKeys)},
-		{"piece.NAME", slices.Clone(pieceKeys)},
-		{"piece.NAME.edge.NAME", slices.Clone(edgeKeys)},
-		{"piece.NAME.outline", slices.Clone(outlineKeys)},
-		{"piece.NAME.tuck.NAME", slices.Clone(tuckKeys)},
-		{"piece.NAME.tuck.NAME.sample", slices.Clone(sampleKeys)},
-		{"piece.NAME.pleat.NAME", slices.Clone(edgePleatKeys)},
-		{"piece.NAME.pleat.NAME", slices.Clone(pleatRowKeys)},
-		{"piece.NAME.line.NAME", slices.Clone(lineKeys)},
-		{"piece.NAME.notch.NAME", slices.Clone(notchKeys)},
-		{"piece.NAME.block", slices.Clone(blockKeys)},
-		{"seam.NAME", slices.Clone(seamKeys)},
-		{"trim.NAME", slices.Clone(trimKeys)},
-		{"ruffle.NAME", slices.Clone(ruffleKeys)},
-		{"binding.NAME", slices.Clone(bindingKeys)},
-		{"sewing", slices.Clone(sewingKeys)},
-		{"fit", slices.Clone(fitKeys)},
-		{"view.NAME", slices.Clone(viewKeys)},
+	all := slices.Clone(tables)
+	for i := range all {
+		all[i].Keys = slices.Clone(all[i].Keys)
 	}
+	return all
+}
+
+var tables = []Table{
+	{"", fileKeys},
+	{"cloth", clothKeys},
+	{"piece.NAME", pieceKeys},
+	{"piece.NAME.edge.NAME", edgeKeys},
+	{"piece.NAME.outline", outlineKeys},
+	{"piece.NAME.tuck.NAME", tuckKeys},
+	{"piece.NAME.tuck.NAME.sample", sampleKeys},
+	{"piece.NAME.pleat.NAME", edgePleatKeys},
+	{"piece.NAME.pleat.NAME", pleatRowKeys},
+	{"piece.NAME.line.NAME", lineKeys},
+	{"piece.NAME.notch.NAME", notchKeys},
+	{"piece.NAME.block", blockKeys},
+	{"seam.NAME", seamKeys},
+	{"trim.NAME", trimKeys},
+	{"ruffle.NAME", ruffleKeys},
+	{"binding.NAME", bindingKeys},
+	{"sewing", sewingKeys},
+	{"fit", fitKeys},
+	{"view.NAME", viewKeys},
 }
 
 // TableNamed returns the Name of the table with this key, which may be in a view:
@@ -80,7 +86,7 @@ func TableNamed(key string) (string, bool) {
 	if len(parts) > 2 && parts[0] == "view" {
 		parts = parts[2:]
 	}
-	for _, t := range Tables() {
+	for _, t := range tables {
 		if t.isNamed(parts) {
 			return t.Name, true
 		}
