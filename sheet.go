@@ -10,6 +10,7 @@ import (
 
 	"tuckmark/marking/figures"
 	"tuckmark/marking/garment"
+	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/pdfout/arrange"
 )
@@ -69,11 +70,12 @@ func makeSheets(say io.Writer, in, out string, p printing, which pages) error {
 		return err
 	}
 	pattern := file.pattern
-	m, err := p.draw(in, to, p.set(file), file.paper, which)
+	set := p.set(file)
+	m, err := p.draw(in, to, set, file.paper, which)
 	if err != nil {
 		return err
 	}
-	text := p.remarked(in, pattern) + m.text()
+	text := p.remarked(in, pattern) + untemplated(set.Pieces) + m.text()
 	if which == allPages {
 		for _, line := range sheet.SampleLines(pattern) {
 			text += fmt.Sprintf("once the sample is sewn, write %s\n", line)
@@ -100,6 +102,17 @@ func (p printing) remarked(in string, pattern *garment.Pattern) string {
 	for _, piece := range pattern.Pieces {
 		if piece.Block != nil {
 			fmt.Fprintf(&lines, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
+		}
+	}
+	return lines.String()
+}
+
+// untemplated says which pieces have their plain sheets where templates are asked for.
+func untemplated(markings []mark.Marking) string {
+	var lines strings.Builder
+	for _, m := range markings {
+		if sheet.InsteadOfTemplate(m) {
+			fmt.Fprintf(&lines, "%s: nothing is drawn along or through a template of it; it is cut by its plain sheet\n", m.Name)
 		}
 	}
 	return lines.String()

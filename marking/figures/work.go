@@ -128,23 +128,34 @@ func (w *work) tucked(p *piece.Piece) {
 // marked adds how the pieces that have no block are marked and cut, and what is drawn with
 // templates and gauges.
 func (w *work) marked() {
-	count, blocks := 0, false
+	count, blocks, templates := 0, false, false
+	var names []string
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
 		blocks = blocks || p.Block != nil
+		templates = templates || w.onlyTemplate(p)
 		if p.Block == nil && w.keys([]string{p.Name}, mark.Piece) != nil {
-			count += p.Cut
+			count, names = count+p.Cut, append(names, p.Name)
 		}
 	}
 	if count > 0 {
-		others := "pieces"
-		if blocks {
-			others = "other pieces"
+		which := "the pieces"
+		switch {
+		case templates:
+			which = namesOf(names)
+		case blocks:
+			which = "the other pieces"
 		}
-		w.add("Mark and cut the "+others, fmt.Sprintf("%d in all", count), w.keys(nil, mark.Piece))
+		w.add("Mark and cut "+which, fmt.Sprintf("%d in all", count), w.keys(nil, mark.Piece))
 	}
 	w.templated()
 	w.tasks = append(w.tasks, gauge.Work(w.markings)...)
+}
+
+// onlyTemplate reports whether a piece has a template and no other sheet to be cut by.
+func (w *work) onlyTemplate(p *piece.Piece) bool {
+	name := []string{p.Name}
+	return w.keys(name, mark.Template) != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil
 }
 
 // templated adds how the pieces are cut of which there is only a template, and what is drawn
@@ -158,12 +169,10 @@ func (w *work) templated() {
 	count := 0
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
-		name := []string{p.Name}
-		key := w.keys(name, mark.Template)
-		if key == nil || w.keys(name, mark.CuttingSheet, mark.Piece) != nil {
+		if !w.onlyTemplate(p) {
 			continue
 		}
-		names, own = append(names, p.Name), append(own, key...)
+		names, own = append(names, p.Name), append(own, w.keys([]string{p.Name}, mark.Template)...)
 		for _, edge := range sheet.CutOnStitchLine(p) {
 			if !slices.Contains(sewn, edge) {
 				sewn = append(sewn, edge)
@@ -173,8 +182,11 @@ func (w *work) templated() {
 	}
 	if own != nil {
 		do := "Cut the pieces by their templates"
-		if len(names) == 1 {
+		switch {
+		case len(names) == 1:
 			do = fmt.Sprintf("Cut %s by its template", names[0])
+		case len(names) < len(w.pattern.Pieces):
+			do = fmt.Sprintf("Cut %s by their templates", namesOf(names))
 		}
 		if len(sewn) > 0 {
 			do += fmt.Sprintf(", with the allowance left beyond %s, cut on the stitch line there", wording.Listed(sewn, "and"))

@@ -62,6 +62,9 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 			}
 		}
 	}
+	if s.template == nil && !hasPartner(ways) {
+		all = append(all, s.plain()...)
+	}
 	return all
 }
 

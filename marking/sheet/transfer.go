@@ -15,7 +15,7 @@ import (
 // asks for goes before what a piece asks for, and that before what the cloth asks
 // for. What is no pattern of a piece stays as it is: a sample to be sewn, and the
 // ruler of a tucked block. A piece that has nothing to be drawn along or through has no
-// template.
+// template; where that is the only way asked for, it has its plain sheet, which says so.
 
 // transfers has for every way the sheets with which it brings the lines of a piece onto
 // the cloth. A way is added as a row here, with a name in marking/source/transfer.go and a
@@ -47,6 +47,25 @@ func (s pieceSheets) templates() []mark.Marking {
 	}
 	return append(s.printed(s.template.Marking), s.ruler...)
 }
+
+// plain returns what a piece is cut by that was to have a template alone, and has none.
+func (s pieceSheets) plain() []mark.Marking {
+	sheets := s.cutting
+	if s.piece.Block == nil {
+		sheets = s.printed(s.flat)
+	}
+	for i := range sheets {
+		sheets[i] = sheets[i].With(noTemplate)
+	}
+	return sheets
+}
+
+// noTemplate is the step on the plain sheet of a piece without a template.
+const noTemplate = "cut the piece by this sheet: it has nothing to be drawn along or through, and so no template"
+
+// InsteadOfTemplate reports whether a marking is the plain sheet of a piece that was to have
+// a template, and has none.
+func InsteadOfTemplate(m mark.Marking) bool { return slices.Contains(m.Steps, noTemplate) }
 
 // Transferred returns the pattern with every piece transferred in the ways given,
 // whatever the file says.

@@ -118,3 +118,35 @@ func TestEveryTransferHasSheets(t *testing.T) {
 		assert.NotEmpty(t, Of(Transferred(pattern, ways)), name)
 	}
 }
+
+// A piece for which there is nothing to draw along or through keeps a sheet to be cut by.
+func TestPlainSheetInsteadOfATemplate(t *testing.T) {
+	const strip = "[piece.strip]\nname = \"Strip\"\ncut = 2\nrectangle = [10, 2]\n"
+	const block = "[piece.strip]\nname = \"Strip\"\ndrawn = \"finished\"\nfold = \"left\"\n[piece.strip.edge.left]\npoints = [[0, 0], [0, 6]]\n" +
+		"[piece.strip.edge.top]\npoints = [[0, 6], [5, 6]]\n[piece.strip.edge.right]\npoints = [[5, 6], [5, 0]]\n[piece.strip.edge.foot]\npoints = [[5, 0], [0, 0]]\n" +
+		"[piece.strip.tuck.rows]\nbeside = \"left\"\ncount = 4\nwidth = \"1/8\"\ngap = \"1/8\"\nfirst = 1\n[piece.strip.block]\n"
+	for _, c := range []struct {
+		name, file, asked string
+		want              []string
+		told              bool
+	}{
+		{"alone", strip, "template", []string{"Strip"}, true},
+		{"with a sheet", strip, "trace,template", []string{"Strip"}, false},
+		{"with another", strip, "template,mirror", []string{"Strip: mirrored 1 of 2", "Strip: mirrored 2 of 2"}, false},
+		{"left and right", strip + "print = \"left and right\"\n", "template", []string{"Strip: as drawn", "Strip: turned over"}, true},
+		{"two alike", strip + strings.ReplaceAll(strings.ReplaceAll(strip, "strip", "band"), "Strip", "Band"), "template", []string{"Strip and Band"}, true},
+		{"of a tucked block", block, "template", []string{"Strip: sample of the rows tucks", "Strip: tuck ruler", "Strip: cutting sheet"}, true},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			ways, err := source.ParseTransfers(c.asked)
+			require.NoError(t, err)
+			var names []string
+			told := false
+			for _, m := range Of(Transferred(made.Of(t, "allowance = \"3/8\"\n"+c.file), ways)) {
+				names, told = append(names, m.Name), told || InsteadOfTemplate(m)
+			}
+			assert.Equal(t, c.want, names)
+			assert.Equal(t, c.told, told, "that it has no template is told")
+		})
+	}
+}
