@@ -104,6 +104,9 @@ func readPrinting(c *cli.Context, at *progress) (printing, error) {
 		view:    c.String("view"),
 		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"), allViews: c.Bool("all-views"),
 	}
+	if c.IsSet("output") && c.String("output") == "" {
+		return p, misuse("-o was given without a name", "name the file, such as -o sheets.pdf, or leave -o out")
+	}
 	var err error
 	if p.paper, err = readPaper(c); err != nil {
 		return p, err
@@ -276,6 +279,9 @@ func (p printing) chosen(pattern *garment.Pattern) (*garment.Pattern, error) {
 	dotted, err := sheet.Dotted(pattern, mm)
 	if err != nil {
 		return nil, optionFault("dots", err)
+	}
+	if !sheet.HasPricked(pattern) {
+		return nil, misuse("--dots was given, and nothing is pricked", "add --transfer prick, or leave --dots out")
 	}
 	return dotted, nil
 }

@@ -4,11 +4,13 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
 	"tuckmark/marking/start"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
 )
 
@@ -82,6 +84,32 @@ func askAnswers(from io.Reader, say io.Writer, out string, a *start.Answers) err
 			}
 			fmt.Fprintln(say, err)
 		}
+		if one.option == "pieces" {
+			askMeant(lines, say, a)
+		}
 	}
 	return nil
+}
+
+// askMeant asks of each piece whose name is a slip or two away from a word that is known,
+// whether that was meant. Without an answer, and with one that cannot be, the name stays.
+func askMeant(lines *bufio.Reader, say io.Writer, a *start.Answers) {
+	for i, name := range a.Pieces {
+		meant := start.Meant(name)
+		if meant == "" {
+			continue
+		}
+		fmt.Fprintf(say, "%s: %s Write it anew, or keep [%s] ", name, wording.DidYouMean(meant), name)
+		said, _ := lines.ReadString('\n')
+		if said = strings.TrimSpace(said); said == "" {
+			continue
+		}
+		anew := slices.Clone(a.Pieces)
+		anew[i] = said
+		if read, err := start.ReadPieces(strings.Join(anew, ","), ink.CanPrint); err != nil {
+			fmt.Fprintln(say, err)
+		} else if len(read) == len(anew) {
+			a.Pieces = read
+		}
+	}
 }

@@ -20,7 +20,11 @@ func TestAskAnswers(t *testing.T) {
 		{"enter alone", "\n\n\n\n", usual},
 		{"all answered", "front, neck band\r\ncm\r\n 18 months \r\nPlum dress\r\n", start.Answers{Title: "Plum dress", Size: "18 months", Unit: length.Centimetre, Pieces: []string{"front", "neck band"}}},
 		{"the last without enter", "\n\n\nSmock", start.Answers{Title: "Smock", Size: "2 years", Unit: length.Inch, Pieces: usual.Pieces}},
-		{"asked again", "front,front\n\ninch\nmm\n❄\n4\n\n", start.Answers{Title: "Dress", Size: "4", Unit: length.Millimetre, Pieces: usual.Pieces}},
+		{"a unit spelled out", "front\ninches\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Inch, Pieces: []string{"front"}}},
+		{"a slip is written anew", "front,sleev\nsleeve\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleeve"}}},
+		{"enter keeps what is no slip", "front,sleev\n\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleev"}}},
+		{"what cannot be keeps it too", "front,sleev\nfront\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleev"}}},
+		{"asked again", "front,front\n\nfoot\nmm\n❄\n4\n\n", start.Answers{Title: "Dress", Size: "4", Unit: length.Millimetre, Pieces: usual.Pieces}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := usual

@@ -81,17 +81,17 @@ func newFile(c *cli.Context) (string, error) {
 
 // taken says that something is there already under a name.
 func taken(name string) error {
-	what := "there is such a file already, and it stays as it is"
+	what, first := "there is such a file already, and it stays as it is", ", or delete that one first"
 	if info, err := os.Lstat(name); err == nil && info.IsDir() {
-		what = "there is a folder of that name"
+		what, first = "there is a folder of that name", ""
 	} else if err == nil && info.Mode()&os.ModeSymlink != 0 {
-		what = "there is a link of that name, and it stays as it is"
+		what, first = "there is a link of that name, and it stays as it is", ""
 	}
 	ext := filepath.Ext(name)
 	for n := 2; ; n++ {
 		other := fmt.Sprintf("%s-%d%s", strings.TrimSuffix(name, ext), n, ext)
 		if _, err := os.Lstat(other); err != nil {
-			return fileFault(name, what, "give the new one another name, such as "+fileInShell(other))
+			return fileFault(name, what, "give the new one another name, such as "+fileInShell(other)+first)
 		}
 	}
 }
@@ -136,6 +136,11 @@ func started(out string, a start.Answers) string {
 	}
 	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
 		text += fmt.Sprintf("not known here, and a rectangle to begin with: %s\n", told(unknown))
+		for _, name := range unknown {
+			if meant := start.Meant(name); meant != "" {
+				text += fmt.Sprintf("%s: %s\n", name, wording.DidYouMean(meant))
+			}
+		}
 	}
 	return text + fmt.Sprintf("see its pieces:  tuckmark look %[1]s\nchange a line of it, save it, and see what comes of that\nexplain a word:  tuckmark help hem\nmake its sheets: tuckmark sheet %[1]s\n", fileInShell(out))
 }

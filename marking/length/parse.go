@@ -67,7 +67,7 @@ func Parse(s string, bare Unit) (float64, error) {
 		if err := signFault(s, strings.TrimSpace(number), unit); err != nil {
 			return 0, err
 		}
-		if meant, spelled := unitSpelled(unit); spelled {
+		if meant, spelled := UnitSpelled(unit); spelled {
 			return 0, &fault.Fault{
 				Cause: fmt.Sprintf("%s has its unit written out", wording.Quoted(s)),
 				Hint:  "write " + wording.Quoted(strings.TrimSpace(number)+" "+meant.String()),
@@ -164,8 +164,8 @@ func unitSigned(sign string) (Unit, bool) {
 	return unitNamed(sign)
 }
 
-// unitSpelled returns the unit that a word stands for.
-func unitSpelled(word string) (Unit, bool) {
+// UnitSpelled returns the unit that a word stands for, whole or short: "inches", "cm".
+func UnitSpelled(word string) (Unit, bool) {
 	switch strings.ToLower(strings.TrimSuffix(word, ".")) {
 	case "in", "inch", "inches":
 		return Inch, true

@@ -5,6 +5,7 @@ import (
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
 )
 
@@ -66,6 +67,12 @@ const noTemplate = "cut the piece by this sheet: it has nothing to be drawn alon
 // InsteadOfTemplate reports whether a marking is the plain sheet of a piece that was to have
 // a template, and has none.
 func InsteadOfTemplate(m mark.Marking) bool { return slices.Contains(m.Steps, noTemplate) }
+
+// HasPricked reports whether the lines of a piece of the pattern come onto the cloth through
+// dots that are pricked.
+func HasPricked(p *garment.Pattern) bool {
+	return slices.ContainsFunc(p.Pieces, func(one piece.Piece) bool { return slices.Contains(waysOf(&one, p), source.Prick) })
+}
 
 // Transferred returns the pattern with every piece transferred in the ways given,
 // whatever the file says.

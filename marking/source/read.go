@@ -194,9 +194,14 @@ func unitWords() []string {
 	return []string{length.Inch: length.Inch.String(), length.Centimetre: length.Centimetre.String(), length.Millimetre: length.Millimetre.String()}
 }
 
-// ReadUnit takes up the word for a unit, as a file has it. The error is a *fault.Fault without
-// a place.
-func ReadUnit(said string) (length.Unit, error) { return chosen[length.Unit](said, unitWords()) }
+// ReadUnit takes up the word for a unit, as a file has it or spelled out. The error is a
+// *fault.Fault without a place.
+func ReadUnit(said string) (length.Unit, error) {
+	if u, known := length.UnitSpelled(said); known {
+		return u, nil
+	}
+	return chosen[length.Unit](said, unitWords())
+}
 
 func (t *fileTable) piece() PieceSpec {
 	t.know(pieceKeys...)

@@ -42,6 +42,22 @@ func Unknown(names []string) []string {
 	return all
 }
 
+// Meant returns what a name was most likely meant to be that has none of the words: the name
+// with such a word in the place of one that begins like it and is a slip or two away; "" for
+// any other.
+func Meant(name string) string {
+	if readName(name).kind != plain {
+		return ""
+	}
+	for _, word := range strings.FieldsFunc(name, func(r rune) bool { return strings.ContainsRune(" _-", r) }) {
+		known := wording.Nearest(word, kindWords[:])
+		if known != "" && strings.EqualFold(word[:1], known[:1]) {
+			return strings.Replace(name, word, known, 1)
+		}
+	}
+	return ""
+}
+
 // named is what a name says of a piece.
 type named struct {
 	name        string

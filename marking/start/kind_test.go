@@ -40,3 +40,13 @@ func TestReadName(t *testing.T) {
 		assert.Equal(t, c.set, n.set, c.name)
 	}
 }
+
+// A word that nobody meant is not offered: it would be asked of each tie and cuff.
+func TestMeant(t *testing.T) {
+	for name, want := range map[string]string{
+		"sleev": "sleeve", "frnt": "front", "left sleve": "left sleeve", "Pokcet": "pocket", "neck_bnad": "neck_band",
+		"sleeve": "", "front": "", "left": "", "cuff": "", "tie": "", "bib": "", "belt": "", "lace": "", "strap": "", "ruffle": "", "Vorderteil": "", "": "",
+	} {
+		assert.Equal(t, want, Meant(name), name)
+	}
+}
