@@ -91,6 +91,9 @@ func TestSeamsMatch(t *testing.T) {
 		// From the fold on, 14 - 1/2 and 9 1/2 - 1/2, half of the whole.
 		{"gathered, on the fold", sketch.Joined("0.5", "fold = \"left\"\n"+sketch.Rect("14"), "fold = \"left\"\n"+sketch.Rect("9.5"), sketch.Tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back",
 			"mark each half of both in four equal parts and match the marks: every 3 3/8 in on the top of front, every 2 1/4 in on the top of back"}},
+		// The whole wrist of each sleeve, 2 x (7 1/4 - 1/2), into a band of its own.
+		{"gathered, both halves from the fold", sketch.Joined("0.5", "cut = 2\nfold = \"left\"\n"+sketch.Rect("7.25"), "cut = 2\n"+sketch.Rect("10"), sketch.Tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front (2 times), 1 1/2 times as long, into the top of back",
+			"mark both in four equal parts and match the marks: every 3 3/8 in on the top of front (2 times), every 2 1/4 in on the top of back"}},
 		{"gathered, two of each off the fold", sketch.Joined("0.5", "cut = 2\n"+sketch.Rect("14.5"), "cut = 2\n"+sketch.Rect("10"), sketch.Tops+"\ngathered = true"), "13.5 9", []string{"gather the top of front, 1 1/2 times as long, into the top of back",
 			"mark both in four equal parts and match the marks: every 3 3/8 in on the top of front, every 2 1/4 in on the top of back"}},
 		{"gathered, the second longer", sketch.Joined("0.5", sketch.Rect("10"), sketch.Rect("19"), sketch.Tops+"\ngathered = true"), "9 18", []string{"gather the top of back, 2 times as long, into the top of front",

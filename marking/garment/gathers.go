@@ -39,11 +39,12 @@ func (s Seam) EaseAndGathers(say func(length.Amount) string) string {
 }
 
 // OfHalves reports whether its sides are half of what is sewn: an edge of them begins at the
-// fold of the cloth, and goes on beyond it.
+// fold of the cloth, and goes on beyond it. One that comes twice in each seam is there with
+// both its halves.
 func (s Seam) OfHalves() bool {
 	return s.once > 1 && slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c Course) bool {
 		before, after := c.Piece.Neighbours(c.edge)
-		return c.Piece.Edges[before].OnFold || c.Piece.Edges[after].OnFold
+		return c.Times == 1 && (c.Piece.Edges[before].OnFold || c.Piece.Edges[after].OnFold)
 	})
 }
 
