@@ -458,6 +458,6 @@ func TestReadUnit(t *testing.T) {
 		require.NoError(t, err)
 		assert.Equal(t, u, got)
 	}
-	_, err := ReadUnit("inch")
-	assert.EqualError(t, err, "\"inch\" is not known here\nhint: write \"in\", \"cm\" or \"mm\"")
+	_, err := ReadUnit("ft")
+	assert.EqualError(t, err, "\"ft\" is not known here\nhint: write \"in\", \"cm\" or \"mm\"")
 }
