@@ -18,8 +18,6 @@
 //	measured.go     what was measured on a printed page: three more
 //	times.go        how many garments the figures are for
 //	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go, help.go  a command each
-//	guide.go        the sections of the guide, and what it says of the keys of the file
-//	guidetext.go    the guide as plain text
 //	looking.go      what look shows, as the file is now
 //	questions.go    what a first file is made of, and asking for it at a terminal
 //	outname.go      what a PDF is called

@@ -37,6 +37,7 @@ marking/grid:        marking/plane marking/fault marking/length marking/mark
 marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
 marking/figures:     marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
+marking/guide:       marking/fault marking/source marking/terminal; github.com/yuin/goldmark/ast github.com/yuin/goldmark/parser github.com/yuin/goldmark/text
 marking/start:       marking/plane marking/fault marking/wording marking/length marking/source
 marking:             marking/fault marking/wording marking/source marking/piece marking/garment marking/lay
 marking/sketch:      marking/plane; pgregory.net/rapid
@@ -58,7 +59,7 @@ pdfout/proof:
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout/report pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
 pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/sketch marking/sketch/made marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require pgregory.net/rapid
-main:                marking/folded marking/start marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 github.com/yuin/goldmark/ast github.com/yuin/goldmark/parser github.com/yuin/goldmark/text golang.org/x/term
+main:                marking/folded marking/start marking/guide marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term
 `
 
 // wall is what one room may import.

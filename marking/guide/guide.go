@@ -1,7 +1,6 @@
-package main
+package guide
 
 import (
-	"embed"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -14,18 +13,12 @@ import (
 	"tuckmark/marking/terminal"
 )
 
-// Rules of this file: the guide is what lies in examples/guide, and help prints from the same
+// Rules of this file: the guide is what lies in pages of Markdown, and help prints from the same
 // text. A section ends at the next heading, of whatever depth. A table of keys says in its first
 // heading cell under which table of the file they stand, `[piece.front.tuck.yoke]`, or that they
 // stand at the top of the file; each row has one key or several, in backquotes. A table of words
 // of the trade says of words that are none of the file how what they name is written. A paragraph,
 // or a part of a list, is about what stands in bold letters in it.
-
-//go:embed examples/guide/*.md
-var guideFiles embed.FS
-
-// guideFolder is where the pages of the guide lie.
-const guideFolder = "examples/guide"
 
 // atTheTop is the first heading cell of a table of the keys at the top of the file.
 const atTheTop = "at the top of the file"
@@ -33,45 +26,49 @@ const atTheTop = "at the top of the file"
 // ofTheTrade is the first heading cell of a table of words of the trade.
 const ofTheTrade = "word of the trade"
 
-// guideSection is a part of the guide.
-type guideSection struct {
+// Guide are the sections of the guide in their order.
+type Guide []section
+
+// section is a part of the guide.
+type section struct {
 	heading string
 	depth   int      // of the heading: 1 of that of a page
 	text    []string // its lines, as they are printed below the heading
 	spoken  []string // of those the lines that are no example
-	keys    []guideKeys
-	trade   []guideRow // words of the trade, where keys would be
-	about   []guideTerm
+	keys    []keyTable
+	trade   []keyRow // words of the trade, where keys would be
+	about   []term
 }
 
-// guideTerm is a paragraph, or a part of a list, and what it is about.
-type guideTerm struct {
+// term is a paragraph, or a part of a list, and what it is about.
+type term struct {
 	words []string
 	lines []string // as they are printed, indented
 }
 
-// guideKeys is a table of keys.
-type guideKeys struct {
+// keyTable is a table of keys.
+type keyTable struct {
 	under string // the table of the file, as source calls it; "" at the top
 	shown string // as the guide has it: "under [piece.front.tuck.yoke]"
-	rows  []guideRow
+	rows  []keyRow
 }
 
-// guideRow is what is said of some keys.
-type guideRow struct {
+// keyRow is what is said of some keys.
+type keyRow struct {
 	keys []string
 	says string
 }
 
-// readGuide returns the sections of the guide in their order, the page on the file first.
-func readGuide() []guideSection {
-	names, err := fs.Glob(guideFiles, guideFolder+"/*.md")
+// Read returns the guide whose pages lie in a folder, one after the other by their names; without
+// pages it is empty.
+func Read(pages fs.FS) Guide {
+	names, err := fs.Glob(pages, "*.md")
 	if err != nil {
 		return nil // the pattern is none, which it is
 	}
-	var all []guideSection
+	var all Guide
 	for _, name := range names {
-		data, err := guideFiles.ReadFile(name)
+		data, err := fs.ReadFile(pages, name)
 		if err != nil {
 			continue // what is built in can be read
 		}
@@ -81,19 +78,19 @@ func readGuide() []guideSection {
 }
 
 // readPage returns the sections of one page.
-func readPage(data []byte) []guideSection {
+func readPage(data []byte) Guide {
 	page := parsedMarkdown(data)
-	var all []guideSection
+	var all Guide
 	for node := page.FirstChild(); node != nil; node = node.NextSibling() {
 		if heading, is := node.(*ast.Heading); is {
-			all = append(all, guideSection{heading: inline(heading, data), depth: heading.Level})
+			all = append(all, section{heading: inline(heading, data), depth: heading.Level})
 			continue
 		}
 		if len(all) == 0 {
 			continue // it stands above all headings
 		}
 		s := &all[len(all)-1]
-		lines := blockLines(node, data, guideWidth)
+		lines := blockLines(node, data, Width)
 		if len(lines) > 0 && len(s.text) > 0 {
 			lines = slices.Insert(lines, 0, "")
 		}
@@ -104,7 +101,7 @@ func readPage(data []byte) []guideSection {
 }
 
 // readBlock takes from a block, of these lines, what help looks for.
-func (s *guideSection) readBlock(node ast.Node, data []byte, lines []string) {
+func (s *section) readBlock(node ast.Node, data []byte, lines []string) {
 	switch {
 	case isTableOfPage(node, data):
 		cells := tableCells(node, data)
@@ -112,15 +109,15 @@ func (s *guideSection) readBlock(node ast.Node, data []byte, lines []string) {
 			s.keys = append(s.keys, keys)
 		} else if cells[0][0] == ofTheTrade {
 			for _, row := range cells[1:] {
-				s.trade = append(s.trade, guideRow{strings.Split(row[0], ", "), row[1]})
+				s.trade = append(s.trade, keyRow{strings.Split(row[0], ", "), row[1]})
 			}
 		}
 	case node.Kind() == ast.KindList:
 		for item := node.FirstChild(); item != nil; item = item.NextSibling() {
-			s.readTerm(item, data, itemLines(item, data, guideWidth-2))
+			s.readTerm(item, data, itemLines(item, data, Width-2))
 		}
 	case node.Kind() == ast.KindParagraph:
-		s.readTerm(node, data, blockLines(node, data, guideWidth-2))
+		s.readTerm(node, data, blockLines(node, data, Width-2))
 	default:
 		return
 	}
@@ -128,27 +125,27 @@ func (s *guideSection) readBlock(node ast.Node, data []byte, lines []string) {
 }
 
 // readTerm takes what a block is about, if it says so.
-func (s *guideSection) readTerm(node ast.Node, data []byte, lines []string) {
+func (s *section) readTerm(node ast.Node, data []byte, lines []string) {
 	if words := stressed(node, data); len(words) > 0 {
 		for i := range lines {
 			lines[i] = "  " + lines[i]
 		}
-		s.about = append(s.about, guideTerm{words, lines})
+		s.about = append(s.about, term{words, lines})
 	}
 }
 
 // readKeys returns a table as one of keys, and whether it is one.
-func readKeys(cells [][]string) (guideKeys, bool) {
-	k := guideKeys{shown: plainKeys(cells[0][0])}
+func readKeys(cells [][]string) (keyTable, bool) {
+	k := keyTable{shown: PlainKeys(cells[0][0])}
 	if k.shown != atTheTop {
 		where, key, _ := strings.Cut(cells[0][0], "`")
 		if where != "under " && where != "in " {
-			return guideKeys{}, false // of another kind of data than the file
+			return keyTable{}, false // of another kind of data than the file
 		}
 		key, _, named := strings.Cut(key, "`")
 		under, known := source.TableNamed(strings.Trim(key, "[]"))
 		if !named || !known || under == "" {
-			return guideKeys{}, false
+			return keyTable{}, false
 		}
 		k.under = under
 	}
@@ -159,28 +156,28 @@ func readKeys(cells [][]string) (guideKeys, bool) {
 				keys = append(keys, part)
 			}
 		}
-		k.rows = append(k.rows, guideRow{keys, row[1]})
+		k.rows = append(k.rows, keyRow{keys, row[1]})
 	}
 	return k, true
 }
 
 // whole is a section under its heading.
-func (s guideSection) whole() []string {
+func (s section) whole() []string {
 	return append([]string{s.heading, strings.Repeat("-", utf8.RuneCountInString(s.heading)), ""}, s.text...)
 }
 
 // lines are some rows of a table of keys, under where they stand.
-func (k guideKeys) lines(heading string, rows []guideRow) []string {
+func (k keyTable) lines(heading string, rows []keyRow) []string {
 	cells := [][]string{{fmt.Sprintf("%s, %s", heading, k.shown), ""}}
 	for _, row := range rows {
 		cells = append(cells, []string{strings.Join(row.keys, ", "), row.says})
 	}
-	return tableLines(cells, guideWidth)
+	return Table(cells, Width)
 }
 
-// explained lists what help explains: the pages, and their sections with the keys, or the words of
+// Explained lists what help explains: the pages, and their sections with the keys, or the words of
 // the trade, that these have.
-func explained(guide []guideSection) []string {
+func (guide Guide) Explained() []string {
 	var lines []string
 	for _, s := range guide {
 		if s.depth == 1 {
@@ -192,7 +189,7 @@ func explained(guide []guideSection) []string {
 			said += ": " + strings.Join(keys, ", ")
 		}
 		begin := "   "
-		for _, line := range terminal.Wrapped(said, guideWidth-6) {
+		for _, line := range terminal.Wrapped(said, Width-6) {
 			lines = append(lines, begin+line)
 			begin = "      "
 		}
@@ -200,8 +197,32 @@ func explained(guide []guideSection) []string {
 	return lines
 }
 
+// Words are the single words of the file that the guide explains, each once: kinds of tables and
+// keys.
+func (guide Guide) Words() []string {
+	var words []string
+	for _, s := range guide {
+		for _, word := range slices.Concat(s.kinds(), s.keyNames()) {
+			if !slices.Contains(words, word) {
+				words = append(words, word)
+			}
+		}
+	}
+	return words
+}
+
+// Names are the other words that find a section: its heading, in small letters, and the words of
+// the trade that it has rows for.
+func (guide Guide) Names() []string {
+	var names []string
+	for _, s := range guide {
+		names = append(append(names, strings.ToLower(s.heading)), s.tradeWords()...)
+	}
+	return names
+}
+
 // tradeWords are the words of the trade that a section has rows for.
-func (s guideSection) tradeWords() []string {
+func (s section) tradeWords() []string {
 	var words []string
 	for _, row := range s.trade {
 		words = append(words, row.keys...)
@@ -210,7 +231,7 @@ func (s guideSection) tradeWords() []string {
 }
 
 // keyNames are the keys that a section has rows for.
-func (s guideSection) keyNames() []string {
+func (s section) keyNames() []string {
 	var keys []string
 	for _, k := range s.keys {
 		for _, row := range k.rows {

@@ -1,4 +1,4 @@
-package main
+package guide
 
 import (
 	"bytes"
@@ -14,13 +14,14 @@ import (
 	"tuckmark/marking/terminal"
 )
 
-// Rules of this file: the guide as plain text in lines of at most guideWidth letters, but for
+// Rules of this file: the guide as plain text in lines of at most Width letters, but for
 // examples, which stay as they are. Pictures are left out; of a link its words are left. What
 // stands in backquotes keeps them, but for the keys of a table, which stand by themselves, and what
 // has quotes of its own.
 
 const (
-	guideWidth = 80
+	// Width is how many letters a line of a screen has.
+	Width = 80
 	// exampleIndent stands before the lines of an example.
 	exampleIndent = "    "
 	// widestKey is how wide the first column of a table is at most; a longer key has a line of
@@ -50,7 +51,7 @@ func blockLines(node ast.Node, data []byte, width int) []string {
 		return listLines(node, data, width)
 	case *ast.Paragraph, *ast.TextBlock, *ast.Heading:
 		if isTableOfPage(node, data) {
-			return tableLines(tableCells(node, data), width)
+			return Table(tableCells(node, data), width)
 		}
 		if said := inline(node, data); said != "" {
 			return terminal.Wrapped(said, width)
@@ -111,16 +112,16 @@ func tableCells(table ast.Node, data []byte) [][]string {
 	return rows
 }
 
-// tableLines are the lines of a table: the first column by itself, and behind it what the
+// Table are the lines of a table: the first column by itself, and behind it what the
 // others say.
-func tableLines(rows [][]string, width int) []string {
+func Table(rows [][]string, width int) []string {
 	column := 0
 	for _, row := range rows[1:] {
-		if n := utf8.RuneCountInString(plainKeys(row[0])); n <= widestKey {
+		if n := utf8.RuneCountInString(PlainKeys(row[0])); n <= widestKey {
 			column = max(column, n)
 		}
 	}
-	lines := terminal.Wrapped(plainKeys(rows[0][0])+":", width)
+	lines := terminal.Wrapped(PlainKeys(rows[0][0])+":", width)
 	for _, row := range rows[1:] {
 		lines = append(lines, rowLines(row, column, width)...)
 	}
@@ -129,7 +130,7 @@ func tableLines(rows [][]string, width int) []string {
 
 // rowLines are the lines of a row whose first column is so many letters wide.
 func rowLines(row []string, column, width int) []string {
-	first := terminal.Wrapped(plainKeys(row[0]), width-2)
+	first := terminal.Wrapped(PlainKeys(row[0]), width-2)
 	indent := strings.Repeat(" ", column+4)
 	says := strings.Join(slices.DeleteFunc(slices.Clone(row[1:]), func(cell string) bool { return cell == "" }), "; ")
 	lines := terminal.Wrapped(says, width-len(indent))
@@ -154,8 +155,8 @@ func marked(example string) string {
 	return "`" + example + "`"
 }
 
-// plainKeys is a cell of keys without its backquotes.
-func plainKeys(cell string) string { return strings.ReplaceAll(cell, "`", "") }
+// PlainKeys is a cell of keys without its backquotes.
+func PlainKeys(cell string) string { return strings.ReplaceAll(cell, "`", "") }
 
 // stressed are the words of a block that stand in bold letters.
 func stressed(block ast.Node, data []byte) []string {
