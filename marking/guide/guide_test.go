@@ -277,6 +277,16 @@ func TestHelpHasWhatIsSaidAboutAKey(t *testing.T) {
 	}
 }
 
+// A part of a heading finds its section; a word of every sentence finds none, nor does one that
+// many headings have.
+func TestPartOfAHeading(t *testing.T) {
+	guide := Guide(readPage([]byte("# The rose, a rose\n# Rose and lily\n# Lily\n# Lilies, lily\n# One lily\n")))
+	assert.Equal(t, []string{"The rose, a rose", "----------------", "", "", "Rose and lily", "-------------", ""}, guide.InPart("Roses"))
+	for _, word := range []string{"a", "the", "and", "lily", "peony"} {
+		assert.Nil(t, guide.InPart(word), word)
+	}
+}
+
 // Sections that speak of a word are named in the order of how much they do: not for their examples,
 // and for a paragraph about it more than for a word by the way.
 func TestSectionsThatSpeakOfAWord(t *testing.T) {
