@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"regexp"
 	"strings"
 
 	"tuckmark/marking/garment"
@@ -82,7 +81,7 @@ func sewnTo(p *garment.Pattern, piece string) []string {
 }
 
 // anyOf is the form of one of several words, in small letters.
-func anyOf(words string) *regexp.Regexp { return regexp.MustCompile(`\b(` + words + `)\b`) }
+func anyOf(words string) wording.Form { return wording.FormOf(`\b(` + words + `)\b`) }
 
 var (
 	stringWords  = anyOf(`cords?|draw-?strings?|ties?|neckties?|strings?`)
@@ -116,7 +115,7 @@ func (c cord) place(title string) cordPlace {
 	}
 	isUpper := upperWords.MatchString(title)
 	if !isUpper {
-		at += " " + strings.Join(append(trouserWords.FindAllString(title, 1), tiedWords.FindAllString(title, 1)...), " ")
+		at += " " + strings.Join(append(trouserWords().FindAllString(title, 1), tiedWords().FindAllString(title, 1)...), " ")
 	}
 	switch {
 	case neckWords.MatchString(at):

@@ -2,7 +2,6 @@ package figures
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 
 	"tuckmark/marking/garment"
@@ -28,7 +27,7 @@ var (
 
 // isNightwear reports whether a garment counts as sleepwear.
 func isNightwear(p *garment.Pattern) bool {
-	return p.Sleepwear || nightWords.MatchString(dayRobe.ReplaceAllString(titleWords(p), ""))
+	return p.Sleepwear || nightWords.MatchString(dayRobe().ReplaceAllString(titleWords(p), ""))
 }
 
 // age is what the size of a garment says of the exemption of infants' ones.
@@ -49,8 +48,8 @@ const (
 )
 
 var (
-	monthsForm = regexp.MustCompile(`\b([0-9]+) ?-?(?:months?|mos?|m)\b`)
-	olderForm  = regexp.MustCompile(`[0-9] ?-?(?:t|years?|yrs?)\b|\btoddlers?\b`)
+	monthsForm = wording.FormOf(`\b([0-9]+) ?-?(?:months?|mos?|m)\b`)
+	olderForm  = wording.FormOf(`[0-9] ?-?(?:t|years?|yrs?)\b|\btoddlers?\b`)
 	newForm    = anyOf(`newborn|new-born|nb|premature|preemie`)
 )
 
@@ -64,7 +63,7 @@ func ageOf(p *garment.Pattern) age {
 	if newForm.MatchString(said) {
 		found = ageInfant
 	}
-	for _, m := range monthsForm.FindAllStringSubmatch(said, -1) {
+	for _, m := range monthsForm().FindAllStringSubmatch(said, -1) {
 		if months, err := strconv.Atoi(m[1]); err != nil || months > infantMonths {
 			return ageOlder
 		}

@@ -3,7 +3,6 @@ package garment
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"strings"
 
 	"tuckmark/marking/length"
@@ -74,10 +73,10 @@ func (s Seam) Advice(say func(length.Amount) string) string {
 // of a skirt or the cap of a sleeve; holds matches pieces that others are gathered to, and
 // neverDrawn those beside them that are sewn as they are; staysPlain matches such edges.
 var (
-	drawsUp    = regexp.MustCompile(`\b(?:top|waist|waistline|head|cap|crown|foot|bottom|wrist|frill|ruffle|flounce)\b|gather`)
-	holds      = regexp.MustCompile(`\b(?:yoke|waist|waistband|band|neckband|wristband|cuff)\b`)
-	neverDrawn = regexp.MustCompile(`\b(?:collar|facing|lining|gusset)\b`)
-	staysPlain = regexp.MustCompile(`\b(?:shoulder|side|underarm|overarm|under|over|gusset|centre|center|seam|end|fold)\b|^c\.? ?[fb]\.?$`)
+	drawsUp    = wording.FormOf(`\b(?:top|waist|waistline|head|cap|crown|foot|bottom|wrist|frill|ruffle|flounce)\b|gather`)
+	holds      = wording.FormOf(`\b(?:yoke|waist|waistband|band|neckband|wristband|cuff)\b`)
+	neverDrawn = wording.FormOf(`\b(?:collar|facing|lining|gusset)\b`)
+	staysPlain = wording.FormOf(`\b(?:shoulder|side|underarm|overarm|under|over|gusset|centre|center|seam|end|fold)\b|^c\.? ?[fb]\.?$`)
 )
 
 // likelyGathered reports whether the longer side may be meant to be gathered: it is as full

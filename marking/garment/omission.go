@@ -3,7 +3,6 @@ package garment
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -34,10 +33,10 @@ func omissions(p *Pattern, spec *source.Spec) []piece.Remark {
 
 // atCentre matches the names of edges that lie in the middle of the body, and of those
 // that are called after the fold.
-var atCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)(?:[ -]?(?:front|back))?(?: line)?$|^c\.? ?[fb]\.?$|\bfold\b`)
+var atCentre = wording.FormOf(`^(?:centre|center|mid|middle)(?:[ -]?(?:front|back))?(?: line)?$|^c\.? ?[fb]\.?$|\bfold\b`)
 
 // oneOfTwo matches the names of pieces of which one side of the body has one.
-var oneOfTwo = regexp.MustCompile(`\b(?:left|right|half)\b`)
+var oneOfTwo = wording.FormOf(`\b(?:left|right|half)\b`)
 
 // noFold says of a piece that is cut once that it makes one half only: an edge that is
 // called after the centre lies on no fold, has no hem and is sewn to nothing.
@@ -189,9 +188,9 @@ func (p *Pattern) hemsThatGoOn() [][2]hemmed {
 // cut, and comesTwice of those it has two of. atOneCentre matches edges of pieces that come
 // in front, or behind, alone: a skirt by its centre may come in both.
 var (
-	comesOnce   = regexp.MustCompile(`\b(?:collar|yoke|bib|bodice|front|back)\b`)
-	atOneCentre = regexp.MustCompile(`^(?:centre|center|mid|middle)[ -]?(?:front|back)\b|^c\.? ?[fb]\.?$`)
-	comesTwice  = regexp.MustCompile(`\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
+	comesOnce   = wording.FormOf(`\b(?:collar|yoke|bib|bodice|front|back)\b`)
+	atOneCentre = wording.FormOf(`^(?:centre|center|mid|middle)[ -]?(?:front|back)\b|^c\.? ?[fb]\.?$`)
+	comesTwice  = wording.FormOf(`\b(?:sleeve|cuff|pocket|leg|strap|mitten|shoe|boot|bootee|tab|side)s?\b`)
 )
 
 // lined reports whether a piece is likely cut together with its lining, though the file

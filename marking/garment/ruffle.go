@@ -3,7 +3,6 @@ package garment
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"slices"
 
 	"tuckmark/marking/length"
@@ -212,7 +211,7 @@ func (r Ruffle) joinPlaces() []length.Amount {
 }
 
 // carries matches pieces, and edges of them, that a skirt is hung from as well as a ruffle.
-var carries = regexp.MustCompile(`\b(?:bodice|body|yoke|waist|waistline|underwaist|band|waistband|strap|bib|cuff)\b`)
+var carries = wording.FormOf(`\b(?:bodice|body|yoke|waist|waistline|underwaist|band|waistband|strap|bib|cuff)\b`)
 
 // tooDeep says that it is deeper than the longest piece that it hangs from is long or wide;
 // "" where it is not, or may be a skirt.

@@ -2,7 +2,6 @@ package garment
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 
 	"tuckmark/marking/fault"
@@ -36,14 +35,14 @@ const (
 )
 
 // smallWithReason matches titles, and names of pieces, that are meant to be small.
-var smallWithReason = regexp.MustCompile(`doll|gusset|tab|string|\btie|loop|strap|pocket|cuff|collar|band|belt|boot|shoe|mitten|button|sample|trial`)
+var smallWithReason = wording.FormOf(`doll|gusset|tab|string|\btie|loop|strap|pocket|cuff|collar|band|belt|boot|shoe|mitten|button|sample|trial`)
 
 // forDolls matches titles and sizes of garments that are smaller than a child with reason, gathered
 // those of wider ones, and ofAge sizes by months and years.
 var (
-	forDolls = regexp.MustCompile(`\b(?:doll|dolls|doll's|bear|bears|teddy|toy|premature|preterm|preemie|prem|sample|trial|quarter)\b`)
-	gathered = regexp.MustCompile(`bishop|smock|gather|shirr|cape|cloak`)
-	ofAge    = regexp.MustCompile(`\d ?-?(?:m|mos?|months?|y|yrs?|years?)\b|\bnew-?born\b`)
+	forDolls = wording.FormOf(`\b(?:doll|dolls|doll's|bear|bears|teddy|toy|premature|preterm|preemie|prem|sample|trial|quarter)\b`)
+	gathered = wording.FormOf(`bishop|smock|gather|shirr|cape|cloak`)
+	ofAge    = wording.FormOf(`\d ?-?(?:m|mos?|months?|y|yrs?|years?)\b|\bnew-?born\b`)
 )
 
 // outOfChildren says that a garment cannot go round a child, or is wider than any child's, or that

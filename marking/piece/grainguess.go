@@ -2,7 +2,6 @@ package piece
 
 import (
 	"math"
-	"regexp"
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -207,7 +206,7 @@ func (p *Piece) centreSide(outline Ring) (centre side, ok bool) {
 }
 
 // centreForm is the name of a centre front or back, written out or as cf, c.b.
-var centreForm = regexp.MustCompile(`centre|center|^c\.? ?[fb]\.?$`)
+var centreForm = wording.FormOf(`centre|center|^c\.? ?[fb]\.?$`)
 
 // isCentre reports whether a name is that of a centre front or back.
 func isCentre(name string) bool { return centreForm.MatchString(wording.InWords(name)) }

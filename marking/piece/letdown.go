@@ -2,7 +2,6 @@ package piece
 
 import (
 	"math"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -26,7 +25,7 @@ var (
 )
 
 // wordsOf finds any of some words among others, in small letters.
-func wordsOf(words string) *regexp.Regexp { return regexp.MustCompile(`\b(` + words + `)s?\b`) }
+func wordsOf(words string) wording.Form { return wording.FormOf(`\b(` + words + `)s?\b`) }
 
 const (
 	// alongFoot bounds the sine of the angle between a tuck and the foot it runs along,

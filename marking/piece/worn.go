@@ -1,8 +1,6 @@
 package piece
 
 import (
-	"regexp"
-
 	"tuckmark/marking/wording"
 )
 
@@ -33,9 +31,9 @@ func (w Worn) Other() Worn {
 }
 
 var (
-	neckForm  = regexp.MustCompile(`neck`)
-	frontForm = regexp.MustCompile(`front|^c\.? ?f\.?$`)
-	backForm  = regexp.MustCompile(`back|^c\.? ?b\.?$`)
+	neckForm  = wording.FormOf(`neck`)
+	frontForm = wording.FormOf(`front|^c\.? ?f\.?$`)
+	backForm  = wording.FormOf(`back|^c\.? ?b\.?$`)
 )
 
 // Worn tells where the piece is worn. Seen from in front, what lies to the left of the centre
