@@ -111,6 +111,9 @@ func (g Grid) rowsOf(a, b float64) (first, last int) {
 }
 
 func span(a, b, pitch float64, count int) (first, last int) {
+	if count == 1 { // as on most sheets
+		return 0, 0
+	}
 	a, b = min(a, b)+sliver, max(a, b)-sliver
 	if a > b {
 		a = (a + b) / 2
