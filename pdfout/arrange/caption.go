@@ -131,7 +131,7 @@ func (l Line) captionPlaces() []placedCaption {
 	if w > length {
 		return nil
 	}
-	var found, second []placedCaption
+	found, second := make([]placedCaption, 0, 2*captionPlaces), []placedCaption(nil)
 	for k := range captionPlaces {
 		start := (length-w)/2 + stepFromMiddle(k)*(length-w)/captionPlaces
 		if !l.staysWithin(start, start+w, straight) {

@@ -106,7 +106,7 @@ const trials = 48
 // round them and step mm or more between them, the ones about its middle first.
 func (p Piece) Places(f *Field, room, step float64) []plane.Point {
 	dx, dy := math.Max(step, p.Bounds.Width()/trials), math.Max(step, p.Bounds.Height()/trials)
-	var places []plane.Point
+	places := make([]plane.Point, 0, trials*trials/2)
 	middle := p.Bounds.Centre()
 	for i := range trials + 1 {
 		for k := range trials + 1 {
