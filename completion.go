@@ -8,6 +8,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 	"tuckmark/pdfout/paper"
@@ -56,9 +57,11 @@ func offer(w io.Writer, words []string) {
 func wordsOf(option string) []string {
 	switch option {
 	case "paper":
-		return paper.Names()
+		return append(paper.Names(), "single", "roll:36in")
 	case "transfer":
 		return source.TransferNames()
+	case "unit":
+		return []string{length.Inch.String(), length.Centimetre.String(), length.Millimetre.String()}
 	}
 	return nil
 }

@@ -50,7 +50,7 @@ func lookCommand(at *progress) *cli.Command {
 			if c.Bool("no-browser") {
 				open = func(string) error { return nil }
 			}
-			return look(c.App.Writer, &looking{printing: p, in: in}, port, open)
+			return look(c.App.Writer, c.App.ErrWriter, &looking{printing: p, in: in}, port, open)
 		},
 	}
 }
@@ -77,7 +77,7 @@ func endedBy() []os.Signal {
 const restingPercent = 200
 
 // look shows a file until it is told to end: by Ctrl-C, or when the terminal is closed.
-func look(say io.Writer, l *looking, port int, open func(address string) error) error {
+func look(say, stderr io.Writer, l *looking, port int, open func(address string) error) error {
 	l.progress.at(reading(l.in))
 	if err := l.begin(); err != nil {
 		return err
@@ -101,7 +101,7 @@ func look(say io.Writer, l *looking, port int, open func(address string) error) 
 	go func() {
 		for range changed.Changes() {
 			// Where that goes wrong the page stays, and the next save may go right.
-			orMishap(say, []string{program, "look", l.in}, func() int {
+			orMishap(stderr, []string{program, "look", l.in}, func() int {
 				if l.follow() {
 					show()
 				}

@@ -3,8 +3,8 @@
 //
 // In come the words of a command line; out go files, what is said on the screen, and an exit
 // status. A file is read and checked (marking), what is asked for is made of it
-// (marking/sheet, gauge, figures) and drawn on paper (pdfout). Nothing is worked out here:
-// no sewing, no paper, no arithmetic.
+// (marking/sheet, gauge, figures) and drawn on paper (pdfout). Nothing of sewing or of
+// paper is worked out here; scale.go tells what a ruler can have missed.
 //
 //	main.go         commands, and how a run ends
 //	commandline.go  what people type, and what is wrong with it
