@@ -7,6 +7,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"os/exec"
+	"os/signal"
 	"path/filepath"
 	"syscall"
 	"testing"
@@ -65,10 +66,21 @@ func ended(t *testing.T, name string, by syscall.Signal, n int, wrapper ...strin
 	return command.ProcessState.Sys().(syscall.WaitStatus)
 }
 
+// heard lets programs that are begun here hear what would end them, where this one was itself begun
+// to ignore it, as behind nohup or in the background of a script.
+func heard() {
+	for _, one := range []os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP} {
+		if signal.Ignored(one) {
+			signal.Notify(make(chan os.Signal, 1), one)
+		}
+	}
+}
+
 // words is how often the writer of a large file says something before it is done.
 const words = 6
 
 func TestEndedBySignals(t *testing.T) {
+	heard()
 	random := rand.New(rand.NewPCG(1, 2))
 	for _, by := range []syscall.Signal{syscall.SIGINT, syscall.SIGTERM, syscall.SIGHUP} {
 		for n := 1; n <= words; n++ {
