@@ -1,11 +1,13 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 	"unicode"
 
 	"github.com/urfave/cli/v2"
@@ -226,12 +228,16 @@ func plainUsage(said string) string {
 }
 
 // unheard is how a run ended, with what went wrong when something was written that the parser
-// writes itself: it tells nobody.
+// writes itself: it tells nobody. That nobody listens any more, as behind head, is no failure.
 func unheard(to io.Writer, err error) error {
-	if out, covered := to.(*clearing); covered && err == nil && out.failed() != nil {
-		return unwritten("the answer", out.failed())
+	out, covered := to.(*clearing)
+	if !covered || err != nil {
+		return err
 	}
-	return err
+	if failed := out.failed(); failed != nil && !errors.Is(failed, syscall.EPIPE) {
+		return unwritten("the answer", failed)
+	}
+	return nil
 }
 
 // helpMisused says in our own words what is wrong with `sheet --help FILE`, which the

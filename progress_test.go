@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"testing/synctest"
 	"time"
@@ -39,10 +40,28 @@ func screenOf(written string) []string {
 	return seen
 }
 
+// shared is what a command and its clock both write to.
+type shared struct {
+	mutex sync.Mutex
+	text  bytes.Buffer
+}
+
+func (s *shared) Write(text []byte) (int, error) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.text.Write(text)
+}
+
+func (s *shared) String() string {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.text.String()
+}
+
 // In a time that the test sets: what stands on the terminal after so long.
 func TestProgress(t *testing.T) {
 	synctest.Test(t, func(t *testing.T) {
-		var on bytes.Buffer
+		var on shared
 		p := &progress{terminal: &on, width: func() int { return 20 }}
 		said := p.before(&on)
 		seen := func(after time.Duration, want ...string) {
@@ -76,7 +95,7 @@ func TestProgress(t *testing.T) {
 // What is over within a second leaves no trace, and what is said comes as it is.
 func TestNoProgressWithinAMoment(t *testing.T) {
 	synctest.Test(t, func(t *testing.T) {
-		var on bytes.Buffer
+		var on shared
 		p := &progress{terminal: &on, width: func() int { return 80 }}
 		p.at("reading")
 		time.Sleep(999 * time.Millisecond)

@@ -54,11 +54,11 @@ func TestExamplesRender(t *testing.T) {
 	}
 }
 
-// inAnotherStep leaves a test of many files out of a short run, as the one under the race detector
-// is: one of them after the other is no race, and takes a dozen times as long there.
+// inAnotherStep leaves a test of many files out where TUCKMARK_MANY=0, as it is under the race
+// detector: one of them after the other is no race, and takes a dozen times as long there.
 func inAnotherStep(t testing.TB) {
 	t.Helper()
-	if testing.Short() {
-		t.Skip("many files, one after the other: left out of a short run")
+	if os.Getenv("TUCKMARK_MANY") == "0" {
+		t.Skip("TUCKMARK_MANY=0 leaves out many files, one after the other")
 	}
 }
