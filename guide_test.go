@@ -206,6 +206,7 @@ type writerFunc func([]byte) (int, error)
 func (f writerFunc) Write(said []byte) (int, error) { return f(said) }
 
 func TestGuide(t *testing.T) {
+	inAnotherStep(t)
 	root, err := os.Getwd()
 	require.NoError(t, err)
 	built := fences(t, filePage)
