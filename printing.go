@@ -249,6 +249,9 @@ func (p printing) set(o opened) arrange.Set {
 	if p.gauges {
 		set.Pieces = append(set.Pieces, gauge.Of(pattern)...)
 	}
+	if p.view != pattern.View { // it is one of several that are looked at
+		p.said = append(slices.Clone(p.said), "--view "+inShell(pattern.View))
+	}
 	set.Scale = p.onPage("tuckmark scale", anyFile)
 	set.Included = figures.Included(pattern)
 	set.Work = figures.Work(pattern, set.Pieces)

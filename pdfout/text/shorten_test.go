@@ -53,5 +53,5 @@ func TestNameLinesTakeNoRoom(t *testing.T) {
 		names := slices.Repeat([]string{strings.Repeat("w", 200)}, n)
 		return testing.AllocsPerRun(5, func() { NameLines(names, ink.Text(), 100, 3) })
 	}
-	assert.Equal(t, taken(300), taken(3000))
+	assert.InDelta(t, taken(300), taken(3000), 10, "one each of 2,700 more names would be many more; the race detector takes one or two of its own")
 }
