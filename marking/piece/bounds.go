@@ -1,6 +1,7 @@
 package piece
 
 import (
+	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 )
@@ -31,15 +32,7 @@ type work struct{ drawn, passed, beside, crossed int }
 func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 	points := len(piece.Outline)
 	over := len(ps.Lines) + len(ps.Notches)
-	for _, one := range ps.Tucks {
-		over += one.InAll()
-	}
-	for _, one := range ps.PleatRows {
-		over += one.Count.Or(1)
-	}
-	for _, one := range ps.EdgePleats {
-		over += one.Count.Or(1)
-	}
+	ps.EachFolds(func(_ fault.Place, n int) { over += n })
 	was := f.work
 	f.work.drawn += points
 	f.work.passed += points * over
@@ -70,7 +63,7 @@ func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 	return ok
 }
 
-const fewerPoints = "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more; or make it two pieces, or two files"
+const fewerPoints = source.ThinnedPoints + "; or make it two pieces, or two files"
 
 // checkCrossed refuses folds that cross each other too many times.
 func checkCrossed(all []FoldGroup, found *Findings) bool {

@@ -31,8 +31,8 @@ const (
 	moreInViews = 3
 )
 
-// thinnedPoints is what may be done about too many points.
-const thinnedPoints = "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more"
+// ThinnedPoints is what may be done about too many points.
+const ThinnedPoints = "a traced edge needs a point every 2 mm, or 1/16 in, where it bends, and no more"
 
 // amount is how much there is of something, as it is counted.
 type amount struct {
@@ -52,7 +52,7 @@ func noAmounts(times int) *amounts {
 		folds:  amount{what: "tucks and pleats", most: times * mostFoldsInAll, hint: divide},
 		lines:  amount{what: "lines and notches", most: times * mostLinesInAll, hint: divide},
 		edges:  amount{what: "edges", most: times * mostEdgesInAll, hint: divide},
-		points: amount{what: "points", most: times * mostPointsInAll, hint: thinnedPoints + "; or divide the file"},
+		points: amount{what: "points", most: times * mostPointsInAll, hint: ThinnedPoints + "; or divide the file"},
 		joined: amount{what: "edges named by seams", most: times * mostJoinedInAll, hint: divide},
 		sewnOn: amount{what: "edges named by trims, ruffles and bindings", most: times * mostSewnOnInAll, hint: divide},
 		cut:    amount{what: "pieces to be cut for one garment", most: times * mostCutInAll, hint: "figures for several garments are made with --times; or divide the file"},
@@ -112,13 +112,19 @@ func (a *amounts) countPiece(p *PieceSpec) {
 	for _, one := range p.Notches {
 		a.lines.add(1, one.Place)
 	}
+	p.EachFolds(func(at fault.Place, n int) { a.folds.add(n, at) })
+}
+
+// EachFolds calls visit for each set of tucks or pleats of a piece, pleats in an edge among them,
+// with where it stands and how many it has.
+func (p *PieceSpec) EachFolds(visit func(at fault.Place, n int)) {
 	for _, one := range p.Tucks {
-		a.folds.add(one.InAll(), one.Place)
+		visit(one.Place, one.InAll())
 	}
 	for _, one := range p.PleatRows {
-		a.folds.add(one.Count.Or(1), one.Place)
+		visit(one.Place, one.Count.Or(1))
 	}
 	for _, one := range p.EdgePleats {
-		a.folds.add(one.Count.Or(1), one.Place)
+		visit(one.Place, one.Count.Or(1))
 	}
 }

@@ -164,7 +164,7 @@ func findSpots(text string) (*spot, *fault.Fault) {
 		return nil, s.stop
 	case c.values > maxValues:
 		s.line = c.line
-		s.refuse("here the file has more than "+wording.Thousands(maxValues)+" values", thinnedPoints+"; "+tooMuchHint)
+		s.refuse("here the file has more than "+wording.Thousands(maxValues)+" values", ThinnedPoints+"; "+tooMuchHint)
 		return nil, s.stop
 	}
 	root := &spot{}

@@ -50,7 +50,7 @@ func (r *fileReader) views(layers []written) []view {
 		each += weight(l.values)
 	}
 	if n := each * len(all); n > mostInViews {
-		r.report(fault.Place{File: r.file, Key: "view"}, fmt.Sprintf("the views have %s values with those of the file; at most %s are read", wording.Thousands(n), wording.Thousands(mostInViews)), thinnedPoints+"; or divide the views among two files")
+		r.report(fault.Place{File: r.file, Key: "view"}, fmt.Sprintf("the views have %s values with those of the file; at most %s are read", wording.Thousands(n), wording.Thousands(mostInViews)), ThinnedPoints+"; or divide the views among two files")
 		return nil
 	}
 	return all
