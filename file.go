@@ -65,11 +65,6 @@ func exists(name string) bool {
 	return err == nil
 }
 
-func isFolder(name string) bool {
-	info, err := os.Stat(name)
-	return err == nil && info.IsDir()
-}
-
 // texts are the files that were looked for when one was read, by what messages call them, with
 // what was read of each; nil of one that cannot be had.
 type texts map[string][]byte

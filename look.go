@@ -4,16 +4,15 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"os"
 	"os/signal"
 	"runtime/debug"
 	"slices"
 	"strconv"
-	"syscall"
 
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking/fault"
+	"tuckmark/pdfout/save"
 	"tuckmark/pdfout/screen"
 	"tuckmark/pdfout/serve"
 	"tuckmark/pdfout/watch"
@@ -67,11 +66,6 @@ func readPort(c *cli.Context) (int, error) {
 	return port, nil
 }
 
-// endedBy is what ends the showing: what the program was begun without, as by nohup, does not.
-func endedBy() []os.Signal {
-	return slices.DeleteFunc([]os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP}, signal.Ignored)
-}
-
 // restingPercent is how much may be thrown away to what is in use, before it is gathered up, while
 // a file is shown: for hours, beside other programs.
 const restingPercent = 200
@@ -84,7 +78,7 @@ func look(say, stderr io.Writer, l *looking, port int, open func(address string)
 	}
 	l.progress = nil // from now on nobody waits
 	debug.SetGCPercent(restingPercent)
-	ctx, stop := signal.NotifyContext(context.Background(), endedBy()...)
+	ctx, stop := signal.NotifyContext(context.Background(), save.Endings()...)
 	defer stop()
 	server, err := serve.Listen(port)
 	if err != nil {

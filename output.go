@@ -35,7 +35,7 @@ func (p printing) outputTo(out string, in ...string) (output, error) {
 	switch {
 	case out == standard:
 		return standardOutput(p.stdout)
-	case isFolder(out):
+	case save.IsFolder(out):
 		return output{}, fileFault(out, "this is a folder, not a file", "give -o the name of a file in it, such as "+fileInShell(filepath.Join(out, "sheets.pdf")))
 	case slices.ContainsFunc(in, func(in string) bool { return same(in, out) }):
 		return output{}, fileFault(out, "this would write the sheets over what they are made from", "give -o another name, that ends in .pdf or .svg")

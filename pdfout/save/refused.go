@@ -57,7 +57,7 @@ func (p Place) unwritable(err error) error {
 	switch {
 	case err == nil:
 		return nil
-	case errors.Is(err, fs.ErrNotExist) && isFolder(p.folder()): // one of the system's own
+	case errors.Is(err, fs.ErrNotExist) && IsFolder(p.folder()): // one of the system's own
 		return p.refused(in+" takes no files", p.elsewhere)
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return p.refused("there is no folder "+in[len("the folder "):], "make the folder first, or "+p.elsewhere)
@@ -73,7 +73,8 @@ func (p Place) unwritable(err error) error {
 	return p.refused("the file cannot be written: "+fault.Innermost(err), p.elsewhere)
 }
 
-func isFolder(name string) bool {
+// IsFolder reports whether a name, or what it leads to, is that of a folder.
+func IsFolder(name string) bool {
 	info, err := os.Stat(name)
 	return err == nil && info.IsDir()
 }
