@@ -70,9 +70,6 @@ func readForm(c *cli.Context) (form, error) {
 	return inItsUnit, nil
 }
 
-// textWidth is how many letters a line on the screen has.
-const textWidth = 80
-
 // printFigures takes the file in to its figures, for so many garments.
 func printFigures(say io.Writer, in, view string, f form, times int) error {
 	pattern, err := readPattern(in, view)
@@ -85,7 +82,7 @@ func printFigures(say io.Writer, in, view string, f form, times int) error {
 	if f == asData {
 		return writeOut(say, "the figures", figures.JSON(pattern))
 	}
-	return writeOut(say, "the figures", []byte(terminal.Text(figures.Report(pattern, f.units()), textWidth)))
+	return writeOut(say, "the figures", []byte(terminal.Text(figures.Report(pattern, f.units()), terminal.Width)))
 }
 
 // units are those in which figures are printed as text.
@@ -107,5 +104,5 @@ func printViews(say io.Writer, in string, f form, times int) error {
 			return err
 		}
 	}
-	return writeOut(say, "the figures", []byte(terminal.Text(figures.Views(patterns, f.units()), textWidth)))
+	return writeOut(say, "the figures", []byte(terminal.Text(figures.Views(patterns, f.units()), terminal.Width)))
 }

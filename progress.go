@@ -11,6 +11,7 @@ import (
 	"golang.org/x/term"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/terminal"
 )
 
 // Rules of this file: whoever waits at a terminal for longer than a moment is told for what, in one
@@ -40,7 +41,7 @@ func progressOn(messages io.Writer) *progress {
 	return &progress{terminal: messages, width: func() int {
 		width, _, err := term.GetSize(int(file.Fd()))
 		if err != nil || width <= 0 {
-			width = textWidth
+			width = terminal.Width
 		}
 		return width
 	}}

@@ -110,7 +110,7 @@ func holdWords(t require.TestingT, text string, f *fault.Fault) {
 // holdFigures holds the figures of a pattern, as text and as data, against what figures are;
 // it returns the data.
 func holdFigures(t require.TestingT, p *garment.Pattern) []byte {
-	text := terminal.Text(figures.Report(p, figures.AllUnits), textWidth)
+	text := terminal.Text(figures.Report(p, figures.AllUnits), terminal.Width)
 	require.NotRegexp(t, computingWords, quotedPart.ReplaceAllString(text, `""`))
 	return figures.JSON(p) // which cannot hold what is no number
 }

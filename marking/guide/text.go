@@ -20,8 +20,8 @@ import (
 // has quotes of its own.
 
 const (
-	// Width is how many letters a line of a screen has.
-	Width = 80
+	// Width is how many letters a line has at most.
+	Width = terminal.Width
 	// exampleIndent stands before the lines of an example.
 	exampleIndent = "    "
 	// widestKey is how wide the first column of a table is at most; a longer key has a line of

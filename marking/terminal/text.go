@@ -11,6 +11,9 @@ import (
 // Rules of this file. Words wrap between words; a number is never parted. What has to be
 // looked at begins with "!".
 
+// Width is how many letters a line of a screen has, where nothing says how wide that is.
+const Width = 80
+
 const (
 	indent    = "  " // before everything under a heading
 	warning   = "! " // the same before what has to be looked at
