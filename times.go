@@ -6,7 +6,6 @@ import (
 
 	"github.com/urfave/cli/v2"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/wording"
 )
@@ -34,21 +33,10 @@ func readTimes(c *cli.Context) (int, error) {
 	return n, nil
 }
 
-// mostLaid is the most pieces that are laid on the cloth for all garments together. It bounds the
-// time: a class of 200 may make garments of 50 pieces each.
-const mostLaid = 10_000
-
 // forGarments is a pattern for so many garments, if they are reckoned at once.
 func forGarments(p *garment.Pattern, times int) (*garment.Pattern, error) {
-	cut := 0
-	for i := range p.Pieces {
-		cut += p.Pieces[i].Cut
-	}
-	if times > 1 && cut*times > mostLaid {
-		return nil, optionFault("times", &fault.Fault{
-			Cause: fmt.Sprintf("%d garments have %s pieces to be cut; at most %s are laid on the cloth", times, wording.Thousands(cut*times), wording.Thousands(mostLaid)),
-			Hint:  "reckon fewer garments at once",
-		})
+	if err := p.CheckGarments(times); err != nil {
+		return nil, optionFault("times", err)
 	}
 	return p.ForGarments(times), nil
 }

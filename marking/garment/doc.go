@@ -8,6 +8,7 @@
 // a seam (mismatch.go), which figures tell as well, lengths as they wish.
 //
 //	pattern.go   what comes out
+//	several.go   how many garments are made of it at once
 //	check.go     the way from a file to it
 //	names.go     names such as "front.neck" stand for something that can be sewn
 //	course.go    an edge or a line that something is sewn along, as often as it comes

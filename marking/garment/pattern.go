@@ -43,21 +43,6 @@ func (p *Pattern) ViewName() string {
 	return p.View
 }
 
-// MostGarments is how many garments of one pattern are reckoned at once: more than a class
-// sews.
-const MostGarments = 200
-
-// ForGarments returns the pattern for so many garments that are made at once, from 1 to
-// MostGarments. Its pieces, and what is told of each, stay those of one.
-func (p *Pattern) ForGarments(n int) *Pattern {
-	whole := *p
-	whole.garments = n
-	return &whole
-}
-
-// Garments is how many garments are made at once, at least 1.
-func (p *Pattern) Garments() int { return max(1, p.garments) }
-
 // Heading returns the notes that every sheet has, and every gauge, for it is kept: the
 // title and the size, where they are given.
 func (p *Pattern) Heading() []string {
