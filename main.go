@@ -4,7 +4,7 @@
 // In come the words of a command line; out go files, what is said on the screen, and an exit
 // status. A file is read and checked (marking), what is asked for is made of it
 // (marking/sheet, gauge, figures) and drawn on paper (pdfout). Nothing of sewing or of
-// paper is worked out here; scale.go tells what a ruler can have missed.
+// paper is worked out here.
 //
 //	main.go         commands, and how a run ends
 //	commandline.go  what people type, and what is wrong with it

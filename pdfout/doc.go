@@ -4,7 +4,7 @@
 // In come an arrange.Set and a paper; out come a PDF and a Summary of it (Draw), its first
 // page alone (DrawFirst), one page as an SVG (DrawSVG), a Book to be drawn page by page or sheet
 // by sheet on any canvas (Plan), or a Verdict on what a printer that is off does to the lines
-// (Judge). Never known here is sewing: a line has a role, and a name. How a PDF or an
+// (Judge), and the Answer that says so. Never known here is sewing: a line has a role, and a name. How a PDF or an
 // SVG is written is known in ink alone; here it is begun and ended, in draw.go, and all pages
 // are drawn on an ink.Canvas.
 //
@@ -42,6 +42,7 @@
 //	             lies on them, pages in front, figures and forms among it
 //	verdict.go   Judge: what a scale does to the lines, and what a reading leaves open
 //	longer.go    lines on one page that show more than the check square
+//	answer.go    Answer: a verdict in words, with what may have been done and what to do
 //	summary.go   what was drawn, in a sentence or two
 //
 // What took thought:

@@ -100,26 +100,24 @@ func (b *Book) ruleLines() (across, down Measurable) {
 	return line("the rule at the foot", foot), line("the rule at the left edge", edge)
 }
 
-// Straights are the lengths, in mm, of all straight lines that run across the pages, and of
-// those that run down them.
-type Straights struct{ across, down []float64 }
+// straights are the lengths of all straight lines that run across the pages, and of those that
+// run down them.
+type straights struct{ across, down lengths }
 
-// Across reports whether a line across the page is so long, give or take some mm.
-func (s Straights) Across(mm, within float64) bool { return isNearOne(s.across, mm, within) }
+// lengths are some lengths, in mm.
+type lengths []float64
 
-// Down reports whether a line down the page is so long, give or take some mm.
-func (s Straights) Down(mm, within float64) bool { return isNearOne(s.down, mm, within) }
-
-func isNearOne(lengths []float64, mm, within float64) bool {
-	return slices.ContainsFunc(lengths, func(one float64) bool { return math.Abs(one-mm) <= within })
+// haveNear reports whether one of them is so many mm, give or take some.
+func (all lengths) haveNear(mm, within float64) bool {
+	return slices.ContainsFunc(all, func(one float64) bool { return math.Abs(one-mm) <= within })
 }
 
 // straights finds them: every straight part of every line, and the sides of the check
 // squares.
-func (b *Book) straights() Straights {
-	squares := []float64{paper.LargeSquare, paper.InnerSquare, paper.SmallSquare(b.set.Unit).Side}
+func (b *Book) straights() straights {
+	squares := lengths{paper.LargeSquare, paper.InnerSquare, paper.SmallSquare(b.set.Unit).Side}
 	across, up := b.ruleLines()
-	found := Straights{append(slices.Clone(squares), across.Straight), append(squares, up.Straight)}
+	found := straights{append(slices.Clone(squares), across.Straight), append(squares, up.Straight)}
 	for _, s := range b.all() {
 		if b.otherWay(s) {
 			continue

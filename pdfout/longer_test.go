@@ -116,8 +116,8 @@ func TestRulesToMeasure(t *testing.T) {
 			assert.Equal(t, c.across, v.Longer.Across.Name)
 			assert.Equal(t, c.down, v.Longer.Down.Name)
 			if c.on == "letter" {
-				assert.True(t, v.Straights.Across(177.8, 0.01))
-				assert.True(t, v.Straights.Down(254, 0.01))
+				assert.True(t, v.straights.across.haveNear(177.8, 0.01))
+				assert.True(t, v.straights.down.haveNear(254, 0.01))
 			}
 			if c.down == edge.Name {
 				sameMeasurable(t, foot, v.Longer.Across)

@@ -34,9 +34,8 @@ type Verdict struct {
 	Most float64
 	// Longer are lines to be measured in place of the check square, since they show
 	// more.
-	Longer Longer
-	// Straights are all that could have been measured.
-	Straights Straights
+	Longer    Longer
+	straights straights // all that could have been measured
 }
 
 // Line is a line on the sheets.
@@ -55,7 +54,7 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 	if err != nil {
 		return Verdict{}, err
 	}
-	v := Verdict{Printed: printed.OrTrue(), Longer: b.longer(), Straights: b.straights()}
+	v := Verdict{Printed: printed.OrTrue(), Longer: b.longer(), straights: b.straights()}
 	var all []lineAsPrinted
 	most := 0.0
 	for _, s := range b.all() {
@@ -132,9 +131,3 @@ func (v Verdict) SeemsTrue(within float64) bool { return math.Abs(v.Off) <= with
 // IsTrue reports whether no line is off by more than within mm, whatever the reading may
 // have missed.
 func (v Verdict) IsTrue(within float64) bool { return v.Most <= within+length.Rounding }
-
-// Side is what a side of the check square that is to be 4 in, or 100 mm, measures
-// at a scale, in mm.
-func Side(scale float64, unit length.Unit) float64 {
-	return paper.FrameFor(unit).Side * scale
-}

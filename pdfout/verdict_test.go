@@ -86,8 +86,8 @@ func TestJudgeOnPaperThatHasAllWhole(t *testing.T) {
 		require.NoError(t, err)
 		assert.InDelta(t, 16, v.Off, 1e-9, name)
 		assert.InDelta(t, 800, v.Worst.Length, 1e-9, name)
-		assert.True(t, v.Straights.Across(800, 0.1), "%s: the strip can be measured across", name)
-		assert.True(t, v.Straights.Down(100, 0.1), "%s: and down", name)
+		assert.True(t, v.straights.across.haveNear(800, 0.1), "%s: the strip can be measured across", name)
+		assert.True(t, v.straights.down.haveNear(100, 0.1), "%s: and down", name)
 	}
 }
 
