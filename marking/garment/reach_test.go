@@ -147,6 +147,26 @@ func TestLaceRoundACurve(t *testing.T) {
 	}
 }
 
+// Seams along the straight edge of a half circle cut its stitch line off where they cross it:
+// a circle of radius r - a turns by 180 degrees less twice the angle whose sine is a / (r - a)
+// (derived). Of 6 in and 1/4 in: asin(0.25 / 5.75) = 2.492 degrees, so 175.016, of which lace
+// 1 in wide takes 3.0546 in, told as 3 1/16; 176 degrees would be 3.0718, told as 3 1/8.
+func TestLaceRoundACurveThatIsCutOff(t *testing.T) {
+	capeOf := func(t require.TestingT, radius, allowance float64) []garment.Bend {
+		cape := fmt.Sprintf("fold = \"back\"\nback: 0,0 0,-%[1]f\nouter: 0,-%[1]f %[1]f,0 | centre = [0, 0]; allowance = %[2]f\ntop: %[1]f,0 0,0 | allowance = %[2]f\n", radius, allowance)
+		return garmentOf(t, cape, "[trim.x]\nalong = \"front.outer\"\nwidth = 1\n").Trims[0].Curves
+	}
+	curves := capeOf(t, 6, 0.25)
+	require.Len(t, curves, 1)
+	assert.Equal(t, "3 1/16 in", curves[0].Takes.String())
+	rapid.Check(t, func(t *rapid.T) {
+		radius, allowance := rapid.Float64Range(1.5, 24).Draw(t, "radius"), rapid.Float64Range(0.1, 0.5).Draw(t, "allowance")
+		curves := capeOf(t, radius, allowance)
+		require.Len(t, curves, 1)
+		require.InDelta(t, 180-2*math.Asin(allowance/(radius-allowance))*180/math.Pi, curves[0].Turn, 0.1, "degrees")
+	})
+}
+
 // At an inside corner the outer edge has too much what it lacks at an outside one: two widths
 // where it is square (derived). Nothing of it is taken from what is cut.
 func TestLaceAtInsideCorners(t *testing.T) {

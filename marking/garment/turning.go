@@ -66,14 +66,36 @@ func (p point) step() float64 { return min(p.before, p.after) }
 // bit is a little of a curve: what it turns by, in radians, and how long it is.
 type bit struct{ angle, length float64 }
 
-// outside is what a curve that ends at the beginning, or at the end, of one of the two
-// steps has between that and the middle of the step: nothing where it turns too far, or the
-// steps are too long, for those of a curve.
-func (p point) outside() bit {
-	if math.Abs(p.angle) >= leastCorner || p.step() > longestStep(p.angle) {
+// backward is the point of a line that is gone along the other way.
+func (p point) backward() point { return point{p.angle, p.after, p.before, p.at} }
+
+// ending is what a curve has between the middle of the last step between its points and its
+// end, beside what its last point turns by: nothing where that turns too far, or its steps
+// are too long, for those of a curve. A last step that is shorter than the one before it may
+// be cut from one as long, as where a line ends at the crossing with its neighbour: its
+// point then turns as between whole steps, and the point before tells how much of that is
+// beyond the end.
+func ending(points []point) bit {
+	last := points[len(points)-1]
+	if math.Abs(last.angle) >= leastCorner || last.step() > longestStep(last.angle) {
 		return bit{}
 	}
-	return bit{p.angle * p.step() / (p.before + p.after), p.step() / 2}
+	if last.after >= last.before || len(points) == 1 {
+		return bit{last.angle * last.step() / (last.before + last.after), last.step() / 2}
+	}
+	whole, cut := math.Abs(last.angle)*2/(last.before+last.after), math.Abs(last.angle)/last.before
+	before := points[len(points)-2]
+	bend := max(cut, min(whole, 2*math.Abs(before.angle)/(before.before+before.after)))
+	return bit{math.Copysign(bend*(last.before/2+last.after), last.angle) - last.angle, last.before / 2}
+}
+
+// beginning is what a curve has before its first point, as ending behind its last.
+func beginning(points []point) bit {
+	first := points[0].backward()
+	if len(points) == 1 {
+		return ending([]point{first})
+	}
+	return ending([]point{points[1].backward(), first})
 }
 
 // longestStep is how long the steps of a curve may be, in mm, that turns by an angle from one
@@ -106,7 +128,7 @@ func turnings(line plane.Path) []turning {
 			}
 			end++
 		}
-		first, last := points[i].outside(), points[end-1].outside()
+		first, last := beginning(points[i:end]), ending(points[i:end])
 		if i > 0 {
 			all[len(all)-1].angle -= first.angle
 		} else if closed {
@@ -194,8 +216,8 @@ func curvesOf(points []point, first, last bit) []turning {
 	for i := 1; i < len(points); i++ {
 		a, b := points[i-1], points[i]
 		if a.angle*b.angle < 0 || b.before > straightGap*max(a.step(), b.step()) {
-			all = append(all, curveOf(points[begin:i], first, a.outside()))
-			begin, first = i, b.outside()
+			all = append(all, curveOf(points[begin:i], first, ending(points[begin:i])))
+			begin, first = i, beginning(points[i:])
 		}
 	}
 	return append(all, curveOf(points[begin:], first, last))
