@@ -23,7 +23,8 @@
 //	bridge.go       windows in parts, where pages are joined
 //	field.go        which places of a sheet are free
 //	lettering.go    all text of a sheet, in its order
-//	inscription.go  text set in lines, and the roomiest place for it
+//	inscription.go  text set in lines
+//	roomiest.go     the roomiest place in a piece for it
 //	near.go         a text by the place it belongs to, with a leader
 //	key.go          what has no room there
 //	word.go         what is written at places of a piece

@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"cmp"
 	"math"
 
 	"tuckmark/marking/length"
@@ -97,61 +96,4 @@ func (s *Sheet) put(t PlacedInscription) {
 	for _, r := range t.Rules {
 		s.Thin = append(s.Thin, plane.Path{to(r[0]), to(r[1])})
 	}
-}
-
-// trials is how many places an inscription tries across and up a piece.
-const trials = 48
-
-// Places returns the places inside the piece that an inscription might be put at, with room mm
-// round them and step mm or more between them, the ones about its middle first.
-func (p Piece) Places(f *Field, room, step float64) []plane.Point {
-	dx, dy := math.Max(step, p.Bounds.Width()/trials), math.Max(step, p.Bounds.Height()/trials)
-	places := make([]plane.Point, 0, trials*trials/2)
-	middle := p.Bounds.Centre()
-	for i := range trials + 1 {
-		for k := range trials + 1 {
-			at := middle.Add(plane.Point{X: stepFromMiddle(i) * dx, Y: stepFromMiddle(k) * dy})
-			if p.Bounds.Holds(at) && p.free(f, at, room) {
-				places = append(places, at)
-			}
-		}
-	}
-	return places
-}
-
-// Roomiest returns the place, in none of the piece's hems, where the inscription has the most
-// room round it, at least some mm; of several, the one nearest the middle of the piece, and of
-// those as near the leftmost, then the lowest.
-//
-// A place is asked only for what would make it the best so far, and only where it has that
-// whether it lies in a hem, which is far more work than all else.
-func (p Piece) Roomiest(f *Field, places []plane.Point, t Inscription, u plane.Point, least float64, fits func(plane.Box) bool) (PlacedInscription, bool) {
-	if e, within := t.Extent(u), p.Outline.Bounds(); e.X > within.Width() || e.Y > within.Height() {
-		return PlacedInscription{}, false // most panels are refused here, for most small pieces
-	}
-	rooms := []float64{least}
-	for _, more := range []float64{2, 3, 4.5, 6, 12, 20, 30, 45} {
-		if more > least {
-			rooms = append(rooms, more)
-		}
-	}
-	middle := p.Bounds.Centre()
-	before := func(a, b plane.Point) bool {
-		return cmp.Or(cmp.Compare(a.Distance(middle), b.Distance(middle)), cmp.Compare(a.X, b.X), cmp.Compare(a.Y, b.Y)) < 0
-	}
-	best, has := plane.Point{}, -1 // which of the rooms that has
-	for _, at := range places {
-		needs := has
-		if has < 0 || !before(at, best) {
-			needs++
-		}
-		s := t.Around(at, u)
-		if needs == len(rooms) || !fits(s.Bounds()) || !f.Free(s.Grown(rooms[needs])) || p.hemmed(at) {
-			continue
-		}
-		for best, has = at, needs; has+1 < len(rooms) && f.Free(s.Grown(rooms[has+1])); {
-			has++
-		}
-	}
-	return PlacedInscription{t, best, u}, has >= 0
 }

@@ -51,17 +51,26 @@ func TestRoomiestOfAllPlaces(t *testing.T) {
 		}
 		one, least := Inscription{Lines: text.Lines{Height: within(1, 20, "high")}, Width: within(1, 60, "wide")}, within(0.5, 3, "least")
 		fits := func(b plane.Box) bool { return b.Min.X > w/10 }
-		places := p.Places(f, 1, 2)
-		got, found := p.Roomiest(f, places, one, text.Across(), least, fits)
+		u := rapid.SampledFrom([]plane.Point{text.Across(), text.Up()}).Draw(t, "u")
+		got, found := p.Roomiest(f, 2, one, u, least, fits)
 
 		room := func(at plane.Point) float64 { // that a place has; 0 where it has too little
 			has := 0.0
 			for _, more := range []float64{least, 2, 3, 4.5, 6, 12, 20, 30, 45} {
-				if s := one.Around(at, text.Across()); more >= least && !p.hemmed(at) && fits(s.Bounds()) && f.Free(s.Grown(more)) {
+				if s := one.Around(at, u); more >= least && p.Inside(at) && !p.hemmed(at) && fits(s.Bounds()) && f.Free(s.Grown(more)) {
 					has = more
 				}
 			}
 			return has
+		}
+		var places []plane.Point
+		steps := plane.Point{X: max(2, p.Bounds.Width()/48), Y: max(2, p.Bounds.Height()/48)}
+		for i := -24.0; i <= 24; i++ {
+			for k := -24.0; k <= 24; k++ {
+				if at := p.Bounds.Centre().Add(plane.Point{X: i * steps.X, Y: k * steps.Y}); p.Bounds.Holds(at) {
+					places = append(places, at)
+				}
+			}
 		}
 		most := 0.0
 		for _, at := range places {

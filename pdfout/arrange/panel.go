@@ -131,7 +131,6 @@ func (r remainder) off(width float64) []Inscription {
 // inside puts the sign and the panel into the piece, as far as they have room there, and
 // returns what has none.
 func (s *Sheet) inside(p Piece) remainder {
-	places := p.Places(s.Field, signRoom, closest)
 	if p.told() {
 		for _, style := range ink.Names() {
 			for _, width := range p.panelWidths() {
@@ -139,24 +138,24 @@ func (s *Sheet) inside(p Piece) remainder {
 				if !p.suits(sign, style, text.Across()) {
 					continue
 				}
-				if at, ok := p.Roomiest(s.Field, places, p.panel(sign, width), text.Across(), signRoom, s.Whole); ok {
+				if at, ok := p.Roomiest(s.Field, closest, p.panel(sign, width), text.Across(), signRoom, s.Whole); ok {
 					s.put(at)
 					return remainder{p, true, true}
 				}
 			}
 		}
 	}
-	signed := s.signInside(p, places)
+	signed := s.signInside(p)
 	if !signed {
 		s.numberInside(p)
 	}
-	return remainder{p, signed, !p.told() || signed && s.panelInside(p, places)}
+	return remainder{p, signed, !p.told() || signed && s.panelInside(p)}
 }
 
-// panelInside puts the panel alone into the piece, at one of some places, and reports whether it has room there.
-func (s *Sheet) panelInside(p Piece, places []plane.Point) bool {
+// panelInside puts the panel alone into the piece, and reports whether it has room there.
+func (s *Sheet) panelInside(p Piece) bool {
 	for _, width := range p.panelWidths() {
-		if at, ok := p.Roomiest(s.Field, places, p.barePanel(width), text.Across(), narrowRoom, s.Whole); ok {
+		if at, ok := p.Roomiest(s.Field, closest, p.barePanel(width), text.Across(), narrowRoom, s.Whole); ok {
 			s.put(at)
 			return true
 		}

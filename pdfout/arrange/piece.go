@@ -4,7 +4,6 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
-	"tuckmark/pdfout/text"
 )
 
 // Rules of this file: no piece is scaled, mirrored, or turned by anything but a quarter.
@@ -196,8 +195,3 @@ func (p Piece) fitsEitherWay(window plane.Point) bool {
 
 // Inside reports whether a place lies within the piece's outline.
 func (p Piece) Inside(q plane.Point) bool { return p.Outline.Holds(q) }
-
-// free reports whether a place lies inside the piece with room mm free on every side.
-func (p Piece) free(f *Field, at plane.Point, room float64) bool {
-	return p.Inside(at) && f.Free(text.Level(at, plane.Point{X: room, Y: room}))
-}

@@ -91,9 +91,9 @@ func (p Piece) suits(t Inscription, style ink.Style, u plane.Point) bool {
 	return e.X <= share*p.Bounds.Width() && e.Y <= share*p.Bounds.Height() && !t.Broken && len(t.Labels) <= most
 }
 
-// signInside puts the sign in the piece, and reports whether it has room there: at one of
-// some places if it can be, else closer to its lines.
-func (s *Sheet) signInside(p Piece, places []plane.Point) bool {
+// signInside puts the sign in the piece, and reports whether it has room there: well away from
+// its lines if it can be, else closer to them.
+func (s *Sheet) signInside(p Piece) bool {
 	signs, u := p.signs(text.Across()), text.Across()
 	if len(signs) == 0 { // narrower than any
 		signs, u = p.signs(text.Up()), text.Up()
@@ -101,16 +101,16 @@ func (s *Sheet) signInside(p Piece, places []plane.Point) bool {
 	if len(signs) == 0 {
 		return false
 	}
-	put := func(places []plane.Point, room float64) bool {
+	put := func(step, room float64) bool {
 		for _, t := range signs {
-			if at, ok := p.Roomiest(s.Field, places, t, u, room, s.Whole); ok {
+			if at, ok := p.Roomiest(s.Field, step, t, u, room, s.Whole); ok {
 				s.put(at)
 				return true
 			}
 		}
 		return false
 	}
-	return put(places, signRoom) || put(p.Places(s.Field, narrowRoom, narrowClosest), narrowRoom)
+	return put(closest, signRoom) || put(narrowClosest, narrowRoom)
 }
 
 // besideSign is the sign of a piece that has no room for it inside.
@@ -124,10 +124,9 @@ func (s *Sheet) numberInside(p Piece) {
 	if p.Part == 0 {
 		return
 	}
-	places := p.Places(s.Field, narrowRoom, narrowClosest)
 	for _, words := range []string{fmt.Sprintf("part %d", p.Part), fmt.Sprint(p.Part)} {
 		t := InLines([]string{words}, ink.StrongText())
-		if at, ok := p.Roomiest(s.Field, places, t, text.Across(), narrowRoom/2, s.Whole); ok {
+		if at, ok := p.Roomiest(s.Field, narrowClosest, t, text.Across(), narrowRoom/2, s.Whole); ok {
 			s.put(at)
 			return
 		}

@@ -103,7 +103,6 @@ func (d *picture) sayInside(said []saidOfBand, f *arrange.Field, pieces []arrang
 func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Piece) bool {
 	corners := plane.Path{one.box.Min, {X: one.box.Max.X, Y: one.box.Min.Y}, one.box.Max, {X: one.box.Min.X, Y: one.box.Max.Y}, one.box.Min}
 	band := arrange.Piece{Outline: plane.NewTree(corners), Bounds: one.box}
-	places := band.Places(f, nameRoom, nameClosest)
 	free := func(b plane.Box) bool {
 		return one.box.Holds(b.Min) && one.box.Holds(b.Max) && !inAny(pieces, b.Centre())
 	}
@@ -112,7 +111,7 @@ func (d *picture) sayAmong(one saidOfBand, f *arrange.Field, pieces []arrange.Pi
 		if !ok {
 			continue
 		}
-		if found, ok := band.Roomiest(f, places, said, text.Across(), nameRoom, free); ok {
+		if found, ok := band.Roomiest(f, nameClosest, said, text.Across(), nameRoom, free); ok {
 			return d.say(said, found.Middle.Add(plane.Point{X: -said.Width / 2, Y: said.Height / 2}), f)
 		}
 	}

@@ -28,8 +28,7 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []
 		if p.Name == "" {
 			continue
 		}
-		places := p.Places(f, nameRoom, nameClosest)
-		if d.nameIn(p, f, places, p.Name, ink.Text(), []plane.Point{text.Across(), text.Up()}) {
+		if d.nameIn(p, f, p.Name, ink.Text(), []plane.Point{text.Across(), text.Up()}) {
 			continue
 		}
 		known := slices.IndexFunc(signs, func(s Signed) bool { return s.Name == p.Name })
@@ -38,7 +37,7 @@ func (d *picture) nameShapes(pieces []arrange.Piece, f *arrange.Field) (signs []
 			sign = signs[known].Sign
 		}
 		switch {
-		case d.nameIn(p, f, places, sign, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, sign):
+		case d.nameIn(p, f, sign, ink.StrongText(), []plane.Point{text.Across()}) || d.numberBeside(p, f, pieces, sign):
 			if known < 0 {
 				signs = append(signs, Signed{sign, p.Name})
 			}
@@ -64,9 +63,9 @@ func nextSign(part int, signs []Signed) string {
 	return sign
 }
 
-// nameIn writes a text into a shape at one of some places, along one of some
-// directions, and reports whether there is room.
-func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point, words string, s ink.Style, along []plane.Point) bool {
+// nameIn writes a text into a shape, along one of some directions, and reports whether there is
+// room.
+func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, words string, s ink.Style, along []plane.Point) bool {
 	for _, u := range along {
 		for _, limit := range []float64{math.Inf(1), 40, 25, 15, 10} {
 			name := arrange.InscriptionOf(words, s, limit)
@@ -74,7 +73,7 @@ func (d *picture) nameIn(p arrange.Piece, f *arrange.Field, places []plane.Point
 			if name.Broken || e.X > p.Bounds.Width() || e.Y > p.Bounds.Height() {
 				continue
 			}
-			if found, ok := p.Roomiest(f, places, name, u, nameRoom, d.framed); ok {
+			if found, ok := p.Roomiest(f, nameClosest, name, u, nameRoom, d.framed); ok {
 				f.Take(found.Around(found.Middle, found.U))
 				d.labels = append(d.labels, found.Placed(found.Middle, found.U)...)
 				return true
