@@ -193,7 +193,8 @@ const (
 // every page of these grids is a block of whole bins.
 type raster struct {
 	n     int
-	bins  []Cell // with a line, row by row; row 0 is the lowest
+	rows  int
+	bins  []Cell // with a line; row 0 is the lowest
 	pitch plane.Point
 }
 
@@ -212,17 +213,17 @@ func newRaster(p Piece, page Grid, t tender) raster {
 		for i, b := range bins {
 			bins[i].Row = fine.Rows - 1 - b.Row
 		}
-		return raster{n, bins, pitch}
+		return raster{n, fine.Rows, bins, pitch}
 	}
 }
 
 // best returns the grid that costs least, at the first place of those where it does.
 func (r raster) best(p Piece, page Grid, t tender) Grid {
 	best := placing{grid: page.over(p, plane.Point{})}
-	fewest := math.MaxInt    // pages of best
-	var strips, pages []Cell // made anew for every place, where those of before were
+	fewest := math.MaxInt // pages of best
+	var pages []Cell      // made anew for every place, where those of before were
 	for x := range r.n {
-		strips = r.strips(strips[:0], page.over(p, r.step(x, 0)), x)
+		strips := r.strips(page.over(p, r.step(x, 0)), x)
 		for y := range r.n {
 			tried := placing{grid: page.over(p, r.step(x, y))}
 			pages = r.pages(pages[:0], tried.grid, strips, y)
@@ -248,25 +249,33 @@ func (r raster) step(across, up int) plane.Point {
 	return plane.Point{X: float64(across) * r.pitch.X / float64(r.n), Y: float64(up) * r.pitch.Y / float64(r.n)}
 }
 
-// strips returns what of the columns of a grid, in rows of bins, has a line; the
-// grid begins so many bins to the left of the piece's room. pages returns the pages
-// these lie on where it begins so many below. Both put them behind some others.
-func (r raster) strips(into []Cell, g Grid, left int) []Cell {
-	return merged(into, r.bins, g.Columns, func(b Cell) Cell { return Cell{b.Row, min(g.Columns-1, (b.Column+left)/r.n)} })
+// strips returns for each column of a grid, one after the other, how many rows of bins below
+// each row have a line in it; the grid begins so many bins to the left of the piece's room.
+func (r raster) strips(g Grid, left int) []int {
+	strips := make([]int, g.Columns*(r.rows+1))
+	for _, b := range r.bins {
+		strips[min(g.Columns-1, (b.Column+left)/r.n)*(r.rows+1)+b.Row+1] = 1
+	}
+	for strip := range slices.Chunk(strips, r.rows+1) {
+		for row := range r.rows {
+			strip[row+1] += strip[row]
+		}
+	}
+	return strips
 }
 
-func (r raster) pages(into []Cell, g Grid, strips []Cell, below int) []Cell {
-	return merged(into, strips, g.Columns, func(s Cell) Cell { return Cell{g.Rows - 1 - min(g.Rows-1, (s.Row+below)/r.n), s.Column} })
-}
-
-// merged puts behind some cells those into which others come, each once. These lie row by
-// row, and come into rows one after the other.
-func merged(into, cells []Cell, columns int, to func(Cell) Cell) []Cell {
-	seen := make([]int, columns) // in which row, counted from 1, a column was last seen
-	for _, c := range cells {
-		if c = to(c); seen[c.Column] != c.Row+1 {
-			seen[c.Column] = c.Row + 1
-			into = append(into, c)
+// pages puts behind some cells those of a grid that have a line, where that begins so many bins
+// below the piece's room.
+func (r raster) pages(into []Cell, g Grid, strips []int, below int) []Cell {
+	for row := range g.Rows {
+		low, high := min(r.rows, max(0, row*r.n-below)), min(r.rows, (row+1)*r.n-below)
+		if row == g.Rows-1 {
+			high = r.rows
+		}
+		for column := range g.Columns {
+			if strip := strips[column*(r.rows+1):]; strip[high] > strip[low] {
+				into = append(into, Cell{g.Rows - 1 - row, column})
+			}
 		}
 	}
 	return into
