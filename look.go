@@ -12,6 +12,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/save"
 	"tuckmark/pdfout/screen"
 	"tuckmark/pdfout/serve"
@@ -103,7 +104,7 @@ func look(say, stderr io.Writer, l *looking, port int, open func(address string)
 			})
 		}
 	}()
-	fmt.Fprintf(say, "%s is shown at %s\nwhenever it is saved, the picture follows; Ctrl-C ends it\n", fault.FileName(l.in), server.Address())
+	fmt.Fprintf(say, "%s is shown at %s\nwhenever it is saved, the picture follows; Ctrl-C ends it\n", wording.FileName(l.in), server.Address())
 	go func() {
 		if open(server.Address()) != nil {
 			fmt.Fprintln(say, "no browser could be opened: type the address into one")

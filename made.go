@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
@@ -30,7 +31,7 @@ func (p printing) draw(in string, out output, set arrange.Set, on paper.Paper, w
 	if err != nil {
 		return made{}, fault.At(fault.Place{File: called(in)}, err)
 	}
-	p.progress.at("writing " + fault.FileName(out.name))
+	p.progress.at("writing " + wording.FileName(out.name))
 	return made{printing: p, file: in, out: out.name, summary: summary, pages: which}, out.put(whole.Bytes())
 }
 
@@ -58,5 +59,5 @@ func (m made) text() string {
 		what = fmt.Sprintf("page 1 of %d, which proves the scale", m.summary.Pages)
 		how += "; then `" + m.again(m.file, m.correction()...) + "` makes them all"
 	}
-	return fmt.Sprintf("%s: %s\n%s\n", fault.FileName(m.out), what, how)
+	return fmt.Sprintf("%s: %s\n%s\n", wording.FileName(m.out), what, how)
 }

@@ -10,13 +10,13 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"tuckmark/marking"
-	"tuckmark/marking/fault"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/length"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/paper"
 )
@@ -169,11 +169,10 @@ func typedOn(system, value string) string {
 	plain := func(r rune) bool {
 		return r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || strings.ContainsRune(letters, r)
 	}
-	switch {
+	switch spelled := wording.FileName(value); {
 	case system == "windows" && (value == "" || strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) >= 0):
 		return `"` + strings.ReplaceAll(value, `"`, `\"`) + `"`
-	case fault.FileName(value) != value: // what cannot be typed is spelled out
-		spelled := strconv.Quote(value)
+	case spelled != value: // what cannot be typed
 		return "$'" + strings.NewReplacer("'", `\'`, `\"`, `"`).Replace(spelled[1:len(spelled)-1]) + "'"
 	case value != "" && strings.IndexFunc(value, func(r rune) bool { return !plain(r) }) < 0:
 		return value

@@ -10,8 +10,8 @@ import (
 
 	"golang.org/x/term"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/terminal"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: whoever waits at a terminal for longer than a moment is told for what, in one
@@ -70,7 +70,7 @@ func (p *progress) at(stage string) {
 
 // reading is what a command is at that reads a file.
 func reading(in string) string {
-	return "reading " + fault.FileName(called(in)) + " and working out its pieces"
+	return "reading " + wording.FileName(called(in)) + " and working out its pieces"
 }
 
 // end takes the line away.

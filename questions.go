@@ -7,7 +7,6 @@ import (
 	"slices"
 	"strings"
 
-	"tuckmark/marking/fault"
 	"tuckmark/marking/source"
 	"tuckmark/marking/start"
 	"tuckmark/marking/wording"
@@ -63,7 +62,7 @@ func (q question) answer(a *start.Answers, said string) error {
 
 // askAnswers asks for all that makes the file out.
 func askAnswers(from io.Reader, say io.Writer, out string, a *start.Answers) error {
-	fmt.Fprintf(say, "A few questions for %s. Enter takes what stands in brackets.\n", fault.FileName(out))
+	fmt.Fprintf(say, "A few questions for %s. Enter takes what stands in brackets.\n", wording.FileName(out))
 	lines := bufio.NewReader(from)
 	for _, one := range questions(*a) {
 		for {

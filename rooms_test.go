@@ -22,8 +22,8 @@ import (
 // that import it, so the lines can be read from the ground up.
 const walls = `
 marking/plane:
-marking/fault:
 marking/wording:
+marking/fault:       marking/wording
 marking/length:      marking/fault marking/wording; golang.org/x/text/unicode/norm
 marking/drawing:     marking/plane marking/fault marking/wording marking/length
 marking/source:      marking/plane marking/fault marking/wording marking/length marking/drawing; github.com/BurntSushi/toml github.com/pelletier/go-toml/v2/unstable

@@ -9,6 +9,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout"
 )
 
@@ -75,7 +76,7 @@ func sayScale(say io.Writer, in string, p printing, within string) error {
 			return optionFault("of", err)
 		}
 	}
-	return writeOut(say, "the answer", []byte(fault.FileName(called(in))+": "+answer.Text()))
+	return writeOut(say, "the answer", []byte(wording.FileName(called(in))+": "+answer.Text()))
 }
 
 // linesOfScale are what the answer for a file has somebody type.

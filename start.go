@@ -130,7 +130,7 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 
 // started says what was made, and how to go on.
 func started(out string, a start.Answers) string {
-	text := fmt.Sprintf("%s: %s, for %s\n", fault.FileName(out), told(a.Pieces), a.Size)
+	text := fmt.Sprintf("%s: %s, for %s\n", wording.FileName(out), told(a.Pieces), a.Size)
 	if otherwise := start.Otherwise(a); otherwise != "" {
 		text += otherwise + "\n"
 	}
@@ -145,13 +145,5 @@ func started(out string, a start.Answers) string {
 	return text + fmt.Sprintf("see its pieces:  tuckmark look %[1]s\nchange a line of it, save it, and see what comes of that\nexplain a word:  tuckmark help hem\nmake its sheets: tuckmark sheet %[1]s\n", fileInShell(out))
 }
 
-// mostTold is how many pieces are told by their names.
-const mostTold = 12
-
-// told names pieces, or counts them where they are many.
-func told(names []string) string {
-	if len(names) > mostTold {
-		return wording.Counted(len(names), "piece")
-	}
-	return wording.Listed(names, "and")
-}
+// told names pieces.
+func told(names []string) string { return wording.Listed(wording.Few(names), "and") }

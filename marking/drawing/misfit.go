@@ -13,9 +13,6 @@ import (
 // Rules of this file: where corners and names are not as many, every corner is told with its
 // place, as a ruler reads it from the lower left, and by how much the outline turns there.
 
-// mostTold is how many corners, or edges, or outlines a message lists.
-const mostTold = 12
-
 // misfit tells that corners and names are not as many: which corners there are, and which
 // names or edges are left over.
 func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
@@ -26,17 +23,13 @@ func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
 	}
 	var listed []string
 	degrees := " degrees"
-	for i, c := range corners {
-		if i == mostTold {
-			listed = append(listed, fmt.Sprintf("%d more", len(corners)-i))
-			break
-		}
+	for _, c := range corners {
 		listed = append(listed, fmt.Sprintf("by %.0f%s at %s", c.Degrees, degrees, place(c)))
 		degrees = ""
 	}
 	cause := fmt.Sprintf("the outline has %s, but edges has %s", wording.Counted(len(corners), "corner"), wording.Counted(len(a.Edges), "name"))
 	if len(corners) > 0 {
-		cause += ": clockwise from the lower left, it turns " + wording.Listed(listed, "and")
+		cause += ": clockwise from the lower left, it turns " + wording.Listed(wording.Few(listed), "and")
 	}
 	switch n := len(corners); {
 	case n < 2:
@@ -45,10 +38,10 @@ func (a Ask) misfit(outline Shape, corners []Corner) *fault.Fault {
 		cause += "; no edge is left for " + wording.Listed(wording.QuotedFew(a.Edges[n:]), "and")
 	default:
 		var left []string
-		for i := len(a.Edges); i < n && i < len(a.Edges)+mostTold; i++ {
+		for i := len(a.Edges); i < n; i++ {
 			left = append(left, fmt.Sprintf("from %s to %s", place(corners[i]), place(corners[(i+1)%n])))
 		}
-		cause += "; no name is left for the edge " + wording.Listed(left, "and")
+		cause += "; no name is left for the edge " + wording.Listed(wording.Few(left), "and")
 	}
 	return &fault.Fault{Cause: cause, Hint: a.fitting(outline)}
 }

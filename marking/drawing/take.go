@@ -220,11 +220,11 @@ func (a Ask) outline(shapes []Shape) (Shape, *fault.Fault) {
 		return closed[0], nil
 	case len(closed) > 1:
 		var names []string
-		for _, s := range closed[:min(len(closed), mostTold)] {
+		for _, s := range closed {
 			names = append(names, fmt.Sprintf("%s in line %d", s.Place.Key, s.Place.Line))
 		}
 		return Shape{}, &fault.Fault{
-			Cause: fmt.Sprintf("there are %d outlines: %s", len(closed), wording.Listed(names, "and")),
+			Cause: fmt.Sprintf("there are %d outlines: %s", len(closed), wording.Listed(wording.Few(names), "and")),
 			Hint:  "name the id of one: part = \"...\"",
 		}
 	}

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"regexp"
 	"strconv"
-	"strings"
-	"unicode/utf8"
+
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a place is the file, the line, and the dotted key, which can be
@@ -60,21 +60,12 @@ func (p Place) On(line int) Place {
 	return p
 }
 
-// FileName is the name of a file as it is said: as it is, and in quotes, spelled out, where
-// something in it cannot be seen or would be taken by the terminal for an order.
-func FileName(name string) string {
-	if strings.IndexFunc(name, func(c rune) bool { return !strconv.IsPrint(c) || c == utf8.RuneError }) < 0 {
-		return name
-	}
-	return strconv.Quote(name)
-}
-
 // InFile is the file and the line, as far as they are known: "pinafore.toml:31".
 func (p Place) InFile() string {
 	if p.File == "" || p.Line == 0 {
-		return FileName(p.File)
+		return wording.FileName(p.File)
 	}
-	return fmt.Sprintf("%s:%d", FileName(p.File), p.Line)
+	return fmt.Sprintf("%s:%d", wording.FileName(p.File), p.Line)
 }
 
 // mostShown is how many letters of a key a message shows: more than any has that a pattern may
@@ -86,11 +77,7 @@ const mostShown = 500
 // rest.
 func (p Place) Before(message string) string {
 	if p.Key != "" {
-		key := p.Key
-		if utf8.RuneCountInString(key) > mostShown {
-			key = string([]rune(key)[:mostShown]) + "..."
-		}
-		message = key + ": " + message
+		message = wording.Cut(p.Key, mostShown) + ": " + message
 	}
 	if p.File == "" {
 		return message

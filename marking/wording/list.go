@@ -2,6 +2,7 @@ package wording
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -15,20 +16,25 @@ func Listed(words []string, last string) string {
 	return strings.Join(words[:n], ", ") + " " + last + " " + words[n]
 }
 
-// mostNamed is how many names a message lists.
+// mostNamed is how many things a message lists.
 const mostNamed = 12
 
-// QuotedFew gives names as Quoted does; of more than a dozen the first dozen, and how many more
-// there are.
-func QuotedFew(names []string) []string {
-	few := make([]string, 0, mostNamed+1)
-	for i, name := range names {
-		if i == mostNamed {
-			return append(few, fmt.Sprintf("%d more", len(names)-i))
-		}
-		few = append(few, Quoted(name))
+// Few gives the first dozen of more than a dozen words, and how many more there are; fewer as they
+// are.
+func Few(words []string) []string {
+	if more := len(words) - mostNamed; more > 0 {
+		return append(slices.Clone(words[:mostNamed]), fmt.Sprintf("%d more", more))
 	}
-	return few
+	return words
+}
+
+// QuotedFew gives few of some names, each as Quoted does.
+func QuotedFew(names []string) []string {
+	var quoted []string
+	for _, name := range names {
+		quoted = append(quoted, Quoted(name))
+	}
+	return Few(quoted)
 }
 
 // Counted counts things: no point, 1 point, 2 points.

@@ -24,5 +24,17 @@ func TestQuoted(t *testing.T) {
 func TestBrief(t *testing.T) {
 	assert.Equal(t, `a"b\`, Brief(`a"b\`))
 	assert.Equal(t, `é\u200b\x1b[31m\uf574`, Brief("é\u200b\x1b[31m\uf574"))
+	assert.Equal(t, `\\"no\xffletter`, Brief("\\\\\"no\xffletter"))
 	assert.Equal(t, strings.Repeat("é", 40)+"...", Brief(strings.Repeat("é", 41)))
+}
+
+// A name is said as it is while all of it can be seen, in whatever script.
+func TestFileName(t *testing.T) {
+	for name, want := range map[string]string{
+		"": "", "bib.toml": "bib.toml", "my bib.toml": "my bib.toml", "it's \"b\"\\c.toml": "it's \"b\"\\c.toml", "lätzchen.toml": "lätzchen.toml", "よだれ掛け.toml": "よだれ掛け.toml",
+		"red\x1b[31m.toml": `"red\x1b[31m.toml"`, "two\nlines": `"two\nlines"`, "no-break\u00a0space": `"no-break\u00a0space"`,
+		"back\u202ewards": `"back\u202ewards"`, "zero\u200bwidth": `"zero\u200bwidth"`, "no\xffletter": `"no\xffletter"`, "\u0085": `"\u0085"`,
+	} {
+		assert.Equal(t, want, FileName(name))
+	}
 }
