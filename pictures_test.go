@@ -16,6 +16,7 @@ import (
 
 	"tuckmark/pdfout/likeness"
 	"tuckmark/pdfout/paper"
+	"tuckmark/pdfout/proof"
 	"tuckmark/pdfout/seen"
 )
 
@@ -67,7 +68,7 @@ func TestPictures(t *testing.T) {
 
 // pictureOfPage draws the first page that has some words of what a command makes.
 func pictureOfPage(t *testing.T, args []string, words string) image.Image {
-	renderer := tool(t, "pdftoppm")
+	renderer := proof.Tool(t, "pdftoppm")
 	dir := t.TempDir()
 	pdf := filepath.Join(dir, "sheets.pdf")
 	var out, errs bytes.Buffer

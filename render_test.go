@@ -9,25 +9,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-)
 
-// The tools that look at the pages from outside. A machine without them skips
-// what needs them, unless TUCKMARK_RENDER=1 says that they must be there; TUCKMARK_RENDER=0
-// leaves all of it out.
-func tool(t *testing.T, name string) string {
-	t.Helper()
-	if os.Getenv("TUCKMARK_RENDER") == "0" {
-		t.Skip("TUCKMARK_RENDER=0 leaves out what other programs draw")
-	}
-	path, err := exec.LookPath(name)
-	if err != nil && os.Getenv("TUCKMARK_RENDER") == "1" {
-		require.NoError(t, err, "TUCKMARK_RENDER=1 asks for the rendering checks")
-	}
-	if err != nil {
-		t.Skipf("%s is not on this machine", name)
-	}
-	return path
-}
+	"tuckmark/pdfout/proof"
+)
 
 // Every example, on all kinds of paper, must pass without a word from a
 // checker of structure and two renderers of content.
@@ -43,7 +27,7 @@ func TestExamplesRender(t *testing.T) {
 					{"mutool", "draw", "-q", "-N", "-r", "72", "-o", filepath.Join(t.TempDir(), "%d.png"), pdf},
 					{"pdftoppm", "-r", "72", "-png", pdf, filepath.Join(t.TempDir(), "page")},
 				} {
-					cmd := exec.Command(tool(t, line[0]), line[1:]...)
+					cmd := exec.Command(proof.Tool(t, line[0]), line[1:]...)
 					var said bytes.Buffer
 					cmd.Stderr = &said
 					assert.NoError(t, cmd.Run(), "%v", line)

@@ -55,10 +55,10 @@ pdfout/serve:        marking/fault
 pdfout/save:         marking/fault
 pdfout/watch:; github.com/fsnotify/fsnotify
 pdfout/board:        marking/plane marking/wording marking/mark pdfout/paper pdfout/ink pdfout/text pdfout
-pdfout/proof:
+pdfout/proof:; github.com/stretchr/testify/require
 pdfout/screen:       marking/fault marking/length marking/wording marking/mark marking/plane pdfout/ink pdfout/report pdfout pdfout/board; golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/gomono golang.org/x/image/font/gofont/goregular
 pdfout/screen/browser:
-pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/sheet marking/sketch marking/sketch/made marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require pgregory.net/rapid
+pdfout/sets:         marking/plane marking/length marking/source marking/mark marking/garment marking/sheet marking/sketch marking/sketch/made marking/grid marking pdfout/ink pdfout/arrange pdfout/sample; github.com/stretchr/testify/require pgregory.net/rapid
 main:                marking/folded marking/start marking/guide marking/fault marking/wording marking/length marking/source marking/mark marking/garment marking/sheet marking/gauge marking/grid marking/figures marking/terminal marking pdfout/paper pdfout/ink pdfout/arrange pdfout pdfout/screen pdfout/serve pdfout/save pdfout/watch; github.com/urfave/cli/v2 golang.org/x/term
 `
 

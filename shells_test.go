@@ -11,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/pdfout/proof"
 )
 
 // Rules of this file: each script is read by its own shell, as far as that is installed,
@@ -37,7 +39,7 @@ func TestShellsComplete(t *testing.T) {
 	require.NoError(t, os.Mkdir(filepath.Join(folder, "summer"), 0o777))
 	for name, line := range askShell {
 		t.Run(name, func(t *testing.T) {
-			tool(t, name)
+			proof.Tool(t, name)
 			for _, c := range []struct{ typed, want string }{
 				{"tuckmark s", "scale sheet start"},
 				{"tuckmark sheet --pa", "--paper"},

@@ -3,24 +3,21 @@ package pdfout
 import (
 	"fmt"
 	"math"
-	"os"
-	"path/filepath"
 	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"tuckmark/marking"
 	"tuckmark/marking/figures"
 	"tuckmark/marking/gauge"
 	"tuckmark/marking/mark"
-	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/seen"
+	"tuckmark/pdfout/sets"
 )
 
 // Rules of this file: what is read back out of a PDF is as fine as it may be and no finer.
@@ -56,24 +53,15 @@ func checkType(t require.TestingT, set arrange.Set, d seen.Document, s Summary) 
 // wholeExamples are the examples, their lines brought onto the cloth in a way; those that are
 // traced come with all else that can be printed of them.
 func wholeExamples(t *testing.T, way source.Transfer) map[string]arrange.Set {
-	files, err := filepath.Glob("../examples/*.toml")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	all := map[string]arrange.Set{}
-	for _, file := range files {
-		data, err := os.ReadFile(file)
-		require.NoError(t, err)
-		spec, err := source.Read(file, data, ink.CanPrint)
-		require.NoError(t, err)
-		p, err := marking.Check(spec)
-		require.NoError(t, err)
-		p = sheet.Transferred(p, []source.Transfer{way})
-		set := arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
-		if way == source.Trace {
-			report := figures.Report(p, figures.OwnUnit)
-			set.Report, set.Pieces = &report, append(set.Pieces, gauge.Of(p)...)
-		}
-		all[filepath.Base(file)] = set
+	const folder = "../examples"
+	all := sets.Examples(t, folder, way)
+	if way != source.Trace {
+		return all
+	}
+	for name, p := range sets.Patterns(t, folder) {
+		set, report := all[name], figures.Report(p, figures.OwnUnit)
+		set.Report, set.Pieces = &report, append(set.Pieces, gauge.Of(p)...)
+		all[name] = set
 	}
 	return all
 }

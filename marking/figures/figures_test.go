@@ -52,11 +52,8 @@ func garmentOf(t require.TestingT, text, beside string) *garment.Pattern {
 func patterns(t *testing.T) map[string]*garment.Pattern {
 	t.Helper()
 	all := map[string]*garment.Pattern{}
-	files, err := filepath.Glob(filepath.Join("..", "..", "examples", "*.toml"))
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for _, file := range files {
-		all[filepath.Base(file)] = made.Example(t, filepath.Base(file))
+	for _, name := range made.Examples(t) {
+		all[name] = made.Example(t, name)
 	}
 	guide, err := os.ReadFile(filepath.Join("..", "..", "examples", "guide", "file.md"))
 	require.NoError(t, err)

@@ -2,11 +2,8 @@ package lay
 
 import (
 	"math"
-	"path/filepath"
 	"strings"
 	"testing"
-
-	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/sketch/made"
 )
@@ -26,21 +23,9 @@ func leastLength(items []item, width float64) float64 {
 	return max(area/width, longest)
 }
 
-// exampleFiles are the names of the examples.
-func exampleFiles(t testing.TB) []string {
-	t.Helper()
-	files, err := filepath.Glob("../../examples/*.toml")
-	require.NoError(t, err)
-	require.NotEmpty(t, files)
-	for k, file := range files {
-		files[k] = filepath.Base(file)
-	}
-	return files
-}
-
 // How long the lay of every example is, beside what none can be shorter than.
 func BenchmarkLayOfExamples(b *testing.B) {
-	for _, name := range exampleFiles(b) {
+	for _, name := range made.Examples(b) {
 		b.Run(strings.TrimSuffix(name, ".toml"), func(b *testing.B) {
 			p := made.Example(b, name)
 			items := itemsOf(p)

@@ -21,7 +21,7 @@ import (
 // told is what a program says of a file, which it must do without a word of complaint.
 func told(t *testing.T, name string, args ...string) string {
 	t.Helper()
-	cmd := exec.Command(tool(t, name), args...)
+	cmd := exec.Command(Tool(t, name), args...)
 	var complaints strings.Builder
 	cmd.Stderr = &complaints
 	out, err := cmd.Output()

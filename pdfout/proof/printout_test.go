@@ -70,7 +70,7 @@ type printout struct {
 func printedOn(t *testing.T, set arrange.Set, on string) *printout {
 	t.Helper()
 	for _, r := range renderers() {
-		tool(t, r.name)
+		Tool(t, r.name)
 	}
 	file, summary := onDisk(t, set, on)
 	data, err := os.ReadFile(file)

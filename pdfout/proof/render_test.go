@@ -30,30 +30,12 @@ import (
 )
 
 // Rules of this file: it hands the PDF to programs that others wrote, as a
-// printer would, and measures what comes out. Where such a program is not
-// installed the test is skipped; with TUCKMARK_RENDER=1 in the environment it
-// fails instead, and with TUCKMARK_RENDER=0 it is left out in any case.
-
-// tool finds a program.
-func tool(t *testing.T, name string) string {
-	t.Helper()
-	if os.Getenv("TUCKMARK_RENDER") == "0" {
-		t.Skip("TUCKMARK_RENDER=0 leaves out what other programs draw; run it without the race detector, with TUCKMARK_RENDER=1")
-	}
-	path, err := exec.LookPath(name)
-	if err != nil {
-		if os.Getenv("TUCKMARK_RENDER") == "1" {
-			require.NoError(t, err, "TUCKMARK_RENDER=1 asks for it")
-		}
-		t.Skipf("%s is not installed", name)
-	}
-	return path
-}
+// printer would, and measures what comes out.
 
 // run runs a program, which must succeed without a word of complaint.
 func run(t *testing.T, name string, args ...string) {
 	t.Helper()
-	cmd := exec.Command(tool(t, name), args...)
+	cmd := exec.Command(Tool(t, name), args...)
 	var complaints bytes.Buffer
 	cmd.Stderr = &complaints
 	err := cmd.Run()

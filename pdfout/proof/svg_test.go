@@ -99,7 +99,7 @@ func asSVG(elements string, size, step plane.Point) []byte {
 // A page of the PDF is drawn by one program, and by another the SVG of it, its picture, and the
 // picture of the sheet, which has all of the page but what stands over its window.
 func TestSVGLooksLikeThePDF(t *testing.T) {
-	tool(t, "rsvg-convert")
+	Tool(t, "rsvg-convert")
 	withGoFonts(t)
 	set := sets.Examples(t, "../../examples")["pinafore.toml"]
 	dir := t.TempDir()

@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
-	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -22,24 +21,8 @@ import (
 	"tuckmark/marking/terminal"
 	"tuckmark/pdfout/ink"
 	samples "tuckmark/pdfout/sample"
+	"tuckmark/pdfout/sets"
 )
-
-// examplePatterns are the examples, by the names of their files.
-func examplePatterns(t *testing.T) map[string]*garment.Pattern {
-	names, err := filepath.Glob("../../examples/*.toml")
-	require.NoError(t, err)
-	require.NotEmpty(t, names)
-	all := map[string]*garment.Pattern{}
-	for _, name := range names {
-		text, err := os.ReadFile(name)
-		require.NoError(t, err)
-		spec, err := source.Read(name, text, ink.CanPrint)
-		require.NoError(t, err)
-		all[filepath.Base(name)], err = marking.Check(spec)
-		require.NoError(t, err)
-	}
-	return all
-}
 
 // plain is a report as it can be read back: every row as long as its table is wide, and no
 // picture but a sign that there is one.
@@ -88,7 +71,7 @@ func checkOnPage(t require.TestingT, r mark.Report) {
 // The figures of every example, in one unit or in both, are on the page with every word and
 // every number, and in the order that they have on a screen of letters.
 func TestFiguresOfTheExamples(t *testing.T) {
-	for name, p := range examplePatterns(t) {
+	for name, p := range sets.Patterns(t, "../../examples") {
 		for _, units := range []figures.Units{figures.OwnUnit, figures.AllUnits} {
 			t.Run(fmt.Sprint(name, units), func(t *testing.T) {
 				r := figures.Report(p, units)
@@ -142,7 +125,7 @@ type figureData struct {
 // The edges and folds of the data and those of the page have the same numbers, for every example.
 func TestNumbersOnThePageAreThoseOfTheData(t *testing.T) {
 	edges, folds := 0, 0
-	for name, p := range examplePatterns(t) {
+	for name, p := range sets.Patterns(t, "../../examples") {
 		var data figureData
 		require.NoError(t, json.Unmarshal(figures.JSON(p), &data))
 		read := reportOf(t, htmlOf(t, figures.Report(p, figures.OwnUnit)))
@@ -293,7 +276,7 @@ func TestEmptyFigures(t *testing.T) {
 // Every table has heads over its columns or in its rows, and a name; a total is told by its row.
 func TestEveryTableSaysWhatItsNumbersAre(t *testing.T) {
 	tables := 0
-	for name, p := range examplePatterns(t) {
+	for name, p := range sets.Patterns(t, "../../examples") {
 		for _, e := range nodesOf(t, htmlOf(t, figures.Report(p, figures.OwnUnit))).all("table") {
 			tables++
 			require.Len(t, e.all("caption"), 1, name)

@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/figures"
 	"tuckmark/marking/mark"
 	samples "tuckmark/pdfout/sample"
+	"tuckmark/pdfout/sets"
 )
 
 // layOf is the picture of some figures on the page, and the element it stands in.
@@ -28,7 +29,7 @@ func layOf(t *testing.T, r mark.Report) (svg, figure *node) {
 // told in words to who does not see it.
 func TestLaysOfTheExamples(t *testing.T) {
 	drawn := 0
-	for name, p := range examplePatterns(t) {
+	for name, p := range sets.Patterns(t, "../../examples") {
 		r := figures.Report(p, figures.OwnUnit)
 		for _, s := range r.Sections {
 			if s.Picture == nil {

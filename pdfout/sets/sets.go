@@ -12,6 +12,7 @@ import (
 	"pgregory.net/rapid"
 
 	"tuckmark/marking"
+	"tuckmark/marking/garment"
 	"tuckmark/marking/grid"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
@@ -184,25 +185,33 @@ func WithFigures(s arrange.Set, r *mark.Report) arrange.Set {
 	return s
 }
 
-// Examples are the sheets of the files in a folder of examples, by the names of the
-// files, without figures and cautions: for ways in which lines come onto the cloth, or,
-// where none is given, for those that the file asks for.
-func Examples(t require.TestingT, folder string, ways ...source.Transfer) map[string]arrange.Set {
+// Patterns are what the files in a folder of examples describe, by the names of the files.
+func Patterns(t require.TestingT, folder string) map[string]*garment.Pattern {
 	files, err := filepath.Glob(filepath.Join(folder, "*.toml"))
 	require.NoError(t, err)
 	require.NotEmpty(t, files)
-	sets := map[string]arrange.Set{}
+	all := map[string]*garment.Pattern{}
 	for _, file := range files {
 		data, err := os.ReadFile(file)
 		require.NoError(t, err)
 		spec, err := source.Read(file, data, ink.CanPrint)
 		require.NoError(t, err)
-		p, err := marking.Check(spec)
+		all[filepath.Base(file)], err = marking.Check(spec)
 		require.NoError(t, err)
+	}
+	return all
+}
+
+// Examples are the sheets of the files in a folder of examples, by the names of the
+// files, without figures and cautions: for ways in which lines come onto the cloth, or,
+// where none is given, for those that the file asks for.
+func Examples(t require.TestingT, folder string, ways ...source.Transfer) map[string]arrange.Set {
+	sets := map[string]arrange.Set{}
+	for name, p := range Patterns(t, folder) {
 		if len(ways) > 0 {
 			p = sheet.Transferred(p, ways)
 		}
-		sets[filepath.Base(file)] = arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
+		sets[name] = arrange.Set{Title: p.Title, Size: p.Size, Unit: p.Unit, Pieces: sheet.Of(p)}
 	}
 	return sets
 }

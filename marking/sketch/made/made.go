@@ -53,9 +53,20 @@ func Front(t require.TestingT, allowance, text string) (*piece.Piece, *garment.P
 	return &pattern.Pieces[0], pattern
 }
 
-// Example returns the pattern of one of the examples, for a test in a room of marking.
+// examples is the folder of the examples, from a room of marking.
+var examples = filepath.Join("..", "..", "examples")
+
+// Examples returns the names of the examples, for a test in a room of marking.
+func Examples(t require.TestingT) []string {
+	names, err := fs.Glob(os.DirFS(examples), "*.toml")
+	require.NoError(t, err)
+	require.NotEmpty(t, names)
+	return names
+}
+
+// Example returns the pattern of one of them.
 func Example(t require.TestingT, name string) *garment.Pattern {
-	data, err := os.ReadFile(filepath.Join("..", "..", "examples", name))
+	data, err := os.ReadFile(filepath.Join(examples, name))
 	require.NoError(t, err)
 	spec, err := source.Read(name, data, sketch.HasLetter)
 	require.NoError(t, err)

@@ -7,7 +7,6 @@ import (
 	"fmt"
 	"net/url"
 	"os"
-	"os/exec"
 	"strings"
 	"sync"
 	"testing"
@@ -22,6 +21,8 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/pdfout/proof"
 )
 
 // Rules of this file: one browser for all tests, and a tab for each.
@@ -49,28 +50,11 @@ func TestMain(m *testing.M) {
 	os.Exit(status)
 }
 
-// tool is the path of a program from outside. A machine without it skips what needs it,
-// unless TUCKMARK_RENDER=1 says that it must be there; TUCKMARK_RENDER=0 leaves all of it out.
-func tool(t testing.TB, name string) string {
-	t.Helper()
-	if os.Getenv("TUCKMARK_RENDER") == "0" {
-		t.Skip("TUCKMARK_RENDER=0 leaves out what other programs draw")
-	}
-	path, err := exec.LookPath(name)
-	if err != nil && os.Getenv("TUCKMARK_RENDER") == "1" {
-		require.NoError(t, err, "TUCKMARK_RENDER=1 asks for the tests in a browser")
-	}
-	if err != nil {
-		t.Skipf("%s is not on this machine", name)
-	}
-	return path
-}
-
 // begin starts the browser. It keeps to itself: what it would ask the network for by its own
 // will is switched off.
 func begin(t testing.TB) context.Context {
 	t.Helper()
-	path := tool(t, "chromium")
+	path := proof.Tool(t, "chromium")
 	chromium.Do(func() {
 		parent, stopAllocator := chromedp.NewExecAllocator(context.Background(),
 			chromedp.ExecPath(path), chromedp.Headless, chromedp.NoSandbox, chromedp.DisableGPU,

@@ -14,6 +14,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/pdfout/proof"
 )
 
 // Rules of this file: the program is the real one, started as a maker starts it, in a folder
@@ -83,7 +85,7 @@ var addressSaid = regexp.MustCompile(`http://\S+`)
 // look starts the program on a file, and ends it with the test.
 func look(t testing.TB, file string, flags ...string) *looking {
 	t.Helper()
-	tool(t, "chromium") // without one nobody looks, and nothing need be built
+	proof.Tool(t, "chromium") // without one nobody looks, and nothing need be built
 	l := &looking{t: t, file: file, ended: make(chan error, 1)}
 	l.command = exec.Command(built(t), append([]string{"look", "--no-browser", filepath.Base(file)}, flags...)...)
 	l.command.Dir = filepath.Dir(file)
