@@ -1,13 +1,10 @@
 package main
 
 import (
-	"errors"
 	"fmt"
-	"io"
 	"path/filepath"
 	"slices"
 	"strings"
-	"syscall"
 	"unicode"
 
 	"github.com/urfave/cli/v2"
@@ -225,19 +222,6 @@ func plainUsage(said string) string {
 		return fmt.Sprintf("the option %q does not take %s", strings.TrimLeft(option, "-"), value)
 	}
 	return said
-}
-
-// unheard is how a run ended, with what went wrong when something was written that the parser
-// writes itself: it tells nobody. That nobody listens any more, as behind head, is no failure.
-func unheard(to io.Writer, err error) error {
-	out, covered := to.(*clearing)
-	if !covered || err != nil {
-		return err
-	}
-	if failed := out.failed(); failed != nil && !errors.Is(failed, syscall.EPIPE) {
-		return unwritten("the answer", failed)
-	}
-	return nil
 }
 
 // helpMisused says in our own words what is wrong with `sheet --help FILE`, which the

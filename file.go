@@ -2,8 +2,6 @@ package main
 
 import (
 	"errors"
-	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 
@@ -11,59 +9,11 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/source"
-	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
 )
 
-// Rules of this file: a file is read once, and no more of it than one may be long. What it names
-// is read from its own folder and below.
-
-// readFile reads the description of a pattern, and no more of it than one may
-// be long.
-func readFile(name string) ([]byte, error) {
-	if name == standard {
-		return standardInput()
-	}
-	info, err := os.Stat(name)
-	if err != nil {
-		return nil, unreadable(name, err)
-	}
-	if info.IsDir() {
-		return nil, fileFault(name, "this is a folder, not a file", "name the .toml file in it")
-	}
-	if info.Size() > source.MaxFileSize {
-		return nil, source.TooLarge(name, info.Size())
-	}
-	f, err := os.Open(name)
-	if err != nil {
-		return nil, unreadable(name, err)
-	}
-	defer f.Close()
-	// What is no regular file may go on for ever; one byte more than the most
-	// tells that it is too large.
-	data, err := io.ReadAll(io.LimitReader(f, source.MaxFileSize+1))
-	if err != nil {
-		return nil, unreadable(name, err)
-	}
-	return data, nil
-}
-
-func unreadable(name string, err error) error {
-	switch {
-	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
-		return fileFault(name, "there is no such file", wording.DidYouMean(name+".toml"))
-	case errors.Is(err, fs.ErrNotExist):
-		return fileFault(name, "there is no such file", "look at its name, and at the folder you are in")
-	case errors.Is(err, fs.ErrPermission):
-		return fileFault(name, "the file may not be read", "look at its permissions")
-	}
-	return fileFault(name, "the file cannot be read: "+fault.Innermost(err), "")
-}
-
-func exists(name string) bool {
-	_, err := os.Stat(name)
-	return err == nil
-}
+// Rules of this file: a file is read once, with what it names, and checked. What it names is read
+// from its own folder and below.
 
 // texts are the files that were looked for when one was read, by what messages call them, with
 // what was read of each; nil of one that cannot be had.

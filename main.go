@@ -1,32 +1,3 @@
-// Command tuckmark makes full-size marking sheets for sewing from a description of the
-// pieces.
-//
-// In come the words of a command line; out go files, what is said on the screen, and an exit
-// status. A file is read and checked (marking), what is asked for is made of it
-// (marking/sheet, gauge, figures) and drawn on paper (pdfout). Nothing of sewing or of
-// paper is worked out here.
-//
-//	main.go         commands, and how a run ends
-//	commandline.go  what people type, and what is wrong with it
-//	version.go      what --version says
-//	completion.go   what a shell is told that completes a line; shells.go  its scripts
-//	fault.go        faults of the command line
-//	progress.go     what a command is at, where somebody waits for it
-//	mishap.go       faults of the program itself
-//	printing.go     paper and pieces: options that several commands share
-//	opened.go       a file that was read, as far as it is meant, and its paper
-//	measured.go     what was measured on a printed page: three more
-//	times.go        how many garments the figures are for
-//	start.go, grid.go, look.go, sheet.go, gauge.go, figures.go, scale.go, help.go  a command each
-//	looking.go      what look shows, as the file is now
-//	questions.go    what a first file is made of, and asking for it at a terminal
-//	outname.go      what a PDF is called
-//	format.go       PDF or SVG
-//	made.go         what was made, and what is said of it
-//	browser.go      opening the browser; browser_unix.go, browser_other.go  apart from Ctrl-C
-//	file.go         reading files
-//	standard.go     what comes in from other programs, and goes out to them
-//	output.go       where sheets go, and what is in their way
 package main
 
 import (

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"io"
 	"os"
 	"os/signal"
@@ -15,7 +16,8 @@ import (
 )
 
 // Rules of this file: what cannot be written is found before the work, and nothing is written
-// before everything is known to be right.
+// before everything is known to be right. Sheets go into a file, or out to another program, and
+// what is said then goes where messages go.
 
 // What may be done where something cannot be written.
 const (
@@ -44,6 +46,14 @@ func (p printing) outputTo(out string, in ...string) (output, error) {
 	}
 	place, err := save.At(out, sheetsElsewhere)
 	return output{name: out, put: place.Put}, err
+}
+
+// standardOutput is what goes out to another program.
+func standardOutput(to io.Writer) (output, error) {
+	if isTerminal(to) {
+		return output{}, misuse("a PDF cannot be read at a terminal", "lead it into a file or to another program, or give -o a name that ends in .pdf")
+	}
+	return output{name: "standard output", put: func(data []byte) error { return writeOut(to, "the sheets", data) }}, nil
 }
 
 // same reports whether both names are one file.
@@ -81,4 +91,17 @@ func writeOut(w io.Writer, what string, data []byte) error {
 // unwritten says of something that is printed that it could not be.
 func unwritten(what string, err error) error {
 	return fileFault(program, what+" cannot be written: "+fault.Innermost(err), "")
+}
+
+// unheard is how a run ended, with what went wrong when something was written that the parser
+// writes itself: it tells nobody. That nobody listens any more, as behind head, is no failure.
+func unheard(to io.Writer, err error) error {
+	out, covered := to.(*clearing)
+	if !covered || err != nil {
+		return err
+	}
+	if failed := out.failed(); failed != nil && !errors.Is(failed, syscall.EPIPE) {
+		return unwritten("the answer", failed)
+	}
+	return nil
 }

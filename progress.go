@@ -129,3 +129,12 @@ func (c *clearing) failed() error {
 	defer c.mutex.Unlock()
 	return c.err
 }
+
+// isTerminal reports whether somebody sits there, to be asked or to read.
+func isTerminal(end any) bool {
+	if covered, ok := end.(*clearing); ok {
+		end = covered.Writer
+	}
+	f, isFile := end.(*os.File)
+	return isFile && term.IsTerminal(int(f.Fd()))
+}
