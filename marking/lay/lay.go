@@ -1,6 +1,7 @@
 package lay
 
 import (
+	"math"
 	"slices"
 
 	"tuckmark/marking/piece"
@@ -83,8 +84,11 @@ func layShortest(items []item, width float64, ways ...way) Lay {
 		begun := plan{}.with(planPart{placed: slices.Concat(laid, beside)})
 		for _, way := range ways {
 			for _, dealt := range way(others).deals() {
-				plan := begun.layOn(cloth, dealt)
-				if best.parts == nil || plan.length < best.length-piece.SamePoint {
+				below := math.Inf(1)
+				if best.parts != nil {
+					below = best.length - piece.SamePoint
+				}
+				if plan, ok := begun.layOn(cloth, dealt, below); ok && plan.length < below {
 					best = plan
 				}
 			}
@@ -155,31 +159,41 @@ func (l plan) with(more planPart) plan {
 	return l
 }
 
-// layOn returns the plan with pieces laid at its end, folded cloth before single.
-func (l plan) layOn(cloth *band, pieces shares) plan {
+// layOn returns the plan with pieces laid at its end, folded cloth before single. It gives up,
+// and says so, as soon as one of them does not lie lower than some length, in mm.
+func (l plan) layOn(cloth *band, pieces shares, below float64) (plan, bool) {
 	folded, single := cloth.like(cloth.width/2), cloth.like(cloth.width)
 	folded.fillTo(l.length)
-	nested := nest(pieces.folded, folded)
+	folded.closeAt(below)
+	nested, all := nest(pieces.folded, folded)
+	if !all {
+		return l, false
+	}
 	l = l.with(planPart{folded: true, placed: nested})
 	room := 0.0 // to what was cut from the folded cloth; a torn edge needs none
 	if len(nested) > 0 {
 		room = scissorsRoom
 	}
 	single.fillTo(l.length + room)
-	return l.with(planPart{placed: nest(pieces.single, single)})
+	single.closeAt(below)
+	nested, all = nest(pieces.single, single)
+	return l.with(planPart{placed: nested}), all
 }
 
-// nest lays pieces on the cloth in turn, each as near to its end as it goes. None is
-// wider than the cloth, and there is no end to that.
-func nest(all []batch, cloth *band) []place {
+// nest lays pieces on the cloth in turn, each as near to its end as it goes, and reports whether
+// all have room under its ceiling. None is wider than the cloth.
+func nest(all []batch, cloth *band) ([]place, bool) {
 	var laid []place
 	for _, b := range all {
 		for k := range b.count {
-			p, _ := b.pose.lowest(cloth, (b.before+k)%b.each)
+			p, ok := b.pose.lowest(cloth, (b.before+k)%b.each)
+			if !ok {
+				return nil, false
+			}
 			p.upper = b.upper
 			cloth.put(p.profile(), p.at)
 			laid = append(laid, p)
 		}
 	}
-	return laid
+	return laid, true
 }
