@@ -53,6 +53,8 @@ type Anchor struct {
 	Out plane.Point
 	// Within is set where the text rather stands within its piece: outside it is cut off.
 	Within bool
+	// Opposed is set where another anchor has the other side of the same place.
+	Opposed bool
 }
 
 // way is how a text may stand by its place: so many mm off, by so much turned from its side.
@@ -158,6 +160,9 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 			continue
 		}
 		for i, a := range anchors {
+			if a.Opposed && math.Abs(w.turn) > math.Pi/2 {
+				continue // it stands there at less cost by the other one
+			}
 			room := w.by(a, t)
 			s.looked++
 			if !s.hasRoom(p, room, pages[i]) {
