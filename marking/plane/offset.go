@@ -96,7 +96,8 @@ type OffsetLine struct {
 // At distance 0 it is the path itself with its ends run out. Where the path
 // comes so near to one of its own ends that nothing beside that end keeps the
 // distance, the line begins or ends where it first does. ok is false when
-// nothing is left. d must not be negative.
+// nothing is left. d must not be negative. A path that crosses or touches itself has no side
+// to keep the distance on: what comes of it is a line or none, and nothing is promised of it.
 func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	p = withoutRepeats(p)
 	if len(p) < 2 {
@@ -115,8 +116,8 @@ func Offset(p Path, d, run float64) (line OffsetLine, ok bool) {
 	r.cut(other, source)
 	r.test(source)
 	line, ok = r.walk()
-	if !ok {
-		return line, false
+	if !ok || len(line.Path) < 2 { // a line that has shrunk to one place
+		return OffsetLine{}, false
 	}
 	if len(straps) > 0 {
 		line.Pinched, line.At = true, straps[0]

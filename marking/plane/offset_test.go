@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -189,19 +190,70 @@ func TestOffsetKeepsItsDistance(t *testing.T) {
 			}
 		})
 	})
-	t.Run("any path at all", func(t *testing.T) {
+	t.Run("any path that keeps clear of itself", func(t *testing.T) {
 		rapid.Check(t, func(t *rapid.T) {
-			p := anyPath(2).Draw(t, "path")
-			d := rapid.Float64Range(0.5, 50).Draw(t, "distance")
+			p := clearPath(t)
+			d := rapid.Float64Range(0.2, 50).Draw(t, "distance")
 			if line, ok := Offset(p, d, 0); ok {
-				source := NewTree(p)
-				for i := 1; i < len(line.Path); i++ {
-					q := line.Path[i-1].Toward(line.Path[i], 0.5)
-					require.False(t, source.Nearer(q, d-0.005), "%v is too near", q)
-				}
+				require.Empty(t, flaws(p, line.Path, d, cornered))
 			}
 		})
 	})
+}
+
+// A path that crosses itself has no side on which the distance could be kept: its offset is a
+// line of two points at least, within reach of the path, or none.
+func TestOffsetOfAPathThatCrossesItself(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		line, ok := Offset(anyPath(2).Draw(t, "path"), rapid.Float64Range(0.5, 50).Draw(t, "distance"), 0)
+		require.Equal(t, ok, len(line.Path) > 1)
+		for _, q := range line.Path {
+			require.Less(t, q.Length(), 100*math.Sqrt2+6*50+1, "no farther than its farthest corner may run out")
+		}
+	})
+}
+
+// clearPath draws a path of any shape, with slits and tongues as they come, whose steps keep
+// 0.01 mm clear of all but their neighbours: places at random, and for as long as two steps
+// cross, what lies between them gone along the other way, which is shorter.
+func clearPath(t *rapid.T) Path {
+	tenths := rapid.IntRange(-1000, 1000)
+	var p Path
+	for range rapid.IntRange(2, 40).Draw(t, "points") {
+		p = append(p, Point{float64(tenths.Draw(t, "x")) / 10, float64(tenths.Draw(t, "y")) / 10})
+	}
+	if p = withoutRepeats(p); len(p) < 2 {
+		t.Skip("one place")
+	}
+	for tangled := true; tangled; {
+		tangled = false
+		for i := 0; i+1 < len(p); i++ {
+			for j := i + 2; j+1 < len(p); j++ {
+				straight := p[i].Distance(p[i+1]) + p[j].Distance(p[j+1])
+				if swapped := p[i].Distance(p[j]) + p[i+1].Distance(p[j+1]); swapped < straight-touch && len(crossSegments(p[i], p[i+1], p[j], p[j+1])) > 0 {
+					slices.Reverse(p[i+1 : j+1])
+					tangled = true
+				}
+			}
+		}
+	}
+	clear := func(q, a, b Point) bool {
+		foot, _ := nearestOnSegment(a, b, q)
+		return foot.Distance(q) > 0.01
+	}
+	for i := 0; i+1 < len(p); i++ {
+		for j := i + 2; j < len(p); j++ {
+			if !clear(p[j], p[i], p[i+1]) || !clear(p[i], p[j-1], p[j]) {
+				t.Skip("it touches itself")
+			}
+		}
+		for j := i + 2; j+1 < len(p); j++ {
+			if len(crossSegments(p[i], p[i+1], p[j], p[j+1])) > 0 {
+				t.Skip("it crosses itself")
+			}
+		}
+	}
+	return p
 }
 
 // star draws part of a simple outline: up to most points that go round a
