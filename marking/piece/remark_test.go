@@ -138,6 +138,7 @@ func TestWarnings(t *testing.T) {
 		// Hem and turn take 1 1/4 in of the cloth. The neck's stitch line is at 9 5/8 in.
 		{"the first tuck beside an edge without a hem", "finished", nil, change{"length = 2", "length = 2\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 1\nfirst = \"1 11/16\""}, nil},
 		{"tucks that end where the hem begins", "finished", change{hem, hemmed}, change{"length = 2", "length = \"8 3/8\""}, nil},
+		{"tucks that end in the hem by less than a ruler shows", "finished", change{hem, hemmed}, change{"length = 2", "length = \"8 25/64\""}, nil},
 		{"tucks that end in the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = \"8 7/16\""},
 			change{`34: piece.front.tuck.t.length: tuck 1 of 5 ends in the hem, 1 3/16 in from the cut edge of "hem"`}},
 		{"the last ends in the hem", "finished", change{hem, hemmed}, change{"length = 2", "length = \"7 15/16\"\nend = \"stepped\"\nstep = \"1/8\""},
@@ -145,6 +146,7 @@ func TestWarnings(t *testing.T) {
 
 		// 9 5/8 in is the neck's stitch line: a tuck of 1/2 in, each 1/8 in shorter.
 		{"the last ends at the stitch line", "finished", nil, change{"length = 2", "length = \"1/2\"\nend = \"stepped\"\nstep = \"-1/8\""}, nil},
+		{"the last ends above it by less than a ruler shows", "finished", nil, change{"length = 2", "length = \"31/64\"\nend = \"stepped\"\nstep = \"-1/8\""}, nil},
 		// Growth tucks move everything above them on the flat cloth, the neck as well.
 		{"with growth tucks below", "finished", nil, change{"length = 2", "length = \"5/8\"\n[tuck.growth]\nbeside = \"hem\"\nwidth = \"1/2\"\ncount = 2\nfirst = 2"}, nil},
 		{"the last ends above the stitch line, finished", "finished", nil, change{"length = 2", "length = \"7/16\"\nend = \"stepped\"\nstep = \"-1/8\""},
@@ -187,6 +189,7 @@ func TestTucksThatEndNearAPleat(t *testing.T) {
 		want         []string
 	}{
 		{"half an inch away", "5 1/4", nil},
+		{"nearer by less than a ruler shows", "5 17/64", nil},
 		{"nearer", "5 1/2", []string{`33: piece.front.tuck.t.length: the tucks end 1/4 in from the pleat "p"; 1/2 in or more keeps the two apart`}},
 	} {
 		for _, drawn := range []string{"finished", "flat"} {

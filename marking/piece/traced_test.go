@@ -103,10 +103,12 @@ func TestTracedDrafts(t *testing.T) {
 		}
 		// Where a seam ends along its line may move farther than the line, as where
 		// two run nearly the same way; so all that is sewn is held against all. Each side
-		// of a square corner strays by the pen and by the line that is laid through that.
+		// of a corner strays by the pen's 0.1 mm, and by as much where a line is laid through
+		// that; two that cross at 20 degrees, as few do here, cross 0.2 / sin 20 = 0.6 off.
+		const strays = 0.6
 		sewn, seen := piece.SeamsOf(p).Path(), piece.SeamsOf(q).Path()
-		require.Less(t, farthestOff(seen, sewn), 0.5, text)
-		require.Less(t, farthestOff(sewn, seen), 0.5, text)
+		require.Less(t, farthestOff(seen, sewn), strays, text)
+		require.Less(t, farthestOff(sewn, seen), strays, text)
 		require.Equal(t, [3]int{len(p.EdgePleats), len(p.TuckRows), len(p.Lines)}, [3]int{len(q.EdgePleats), len(q.TuckRows), len(q.Lines)})
 		texts := func(p *garment.Pattern) []string {
 			var all []string
