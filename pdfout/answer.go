@@ -145,6 +145,11 @@ func (a Answer) whenOpen() []string {
 	}
 	lines := []string{fmt.Sprintf("%s, but %s: it does not show whether the sheets are true", line, a.open())}
 	lines = append(lines, a.longer()...)
+	for _, m := range []Measurable{a.Verdict.Longer.Across, a.Verdict.Longer.Down} {
+		if m.Line == a.Verdict.Unsure && !m.IsPart() {
+			return lines // the longest line is measured as it is
+		}
+	}
 	if a.On.WhollyOnOne() {
 		return lines
 	}

@@ -20,9 +20,10 @@ import (
 type Verdict struct {
 	Printed paper.Scale // what the printer makes of a mm
 	// Worst is the line that comes out most off; of lines that come out true, the
-	// longest.
+	// longest. Of several that are told in the same numbers it is one of Longer, so that
+	// no two lines are named that measure the same; and so is Unsure.
 	Worst Line
-	// Off is how much longer it comes out than it is, in mm; less than 0 where it
+	// Off is how much longer the worst comes out than it is, in mm; less than 0 where it
 	// comes out shorter.
 	Off float64
 	// Unsure is the line of which the reading leaves most open, Open how much longer or
@@ -68,23 +69,37 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 				all = append(all, one)
 				most = max(most, math.Abs(one.off))
 				v.Most = max(v.Most, math.Abs(one.off)+one.open)
-				if one.open > v.Open+sameOff {
-					v.Unsure, v.Open = one.Line, one.open
-				}
 			}
 		}
 	}
-	var worst lineAsPrinted
+	var worst, unsure lineAsPrinted
 	for _, one := range all {
 		if math.Abs(one.off) >= most-sameOff && one.Length > worst.Length+sameOff {
 			worst = one
 		}
+		if one.open > unsure.open+sameOff {
+			unsure = one
+		}
 	}
-	v.Worst, v.Off = worst.Line, worst.off
-	if worst.open >= v.Open-sameOff { // one line is named rather than two
-		v.Unsure = worst.Line
+	if worst.open >= unsure.open-sameOff { // one line is named rather than two
+		unsure = worst
 	}
+	v.Off, v.Open = worst.off, unsure.open
+	v.Worst, v.Unsure = v.Longer.amongLike(worst, all, set.Unit), v.Longer.amongLike(unsure, all, set.Unit)
 	return v, nil
+}
+
+// amongLike returns a line that is to be measured where one of all is told in the same numbers
+// as a line; else that line itself.
+func (l Longer) amongLike(line lineAsPrinted, all []lineAsPrinted, unit length.Unit) Line {
+	for _, one := range all {
+		alike := unit.OnRuler(one.Length) == unit.OnRuler(line.Length) &&
+			unit.OnRuler(one.off) == unit.OnRuler(line.off) && unit.OnRuler(one.open) == unit.OnRuler(line.open)
+		if alike && (one.Line == l.Across.Line || one.Line == l.Down.Line) {
+			return one.Line
+		}
+	}
+	return line.Line
 }
 
 // lineAsPrinted is a line, how much longer it seems to come out than it is, and how much

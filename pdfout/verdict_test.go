@@ -145,6 +145,32 @@ func TestJudgeWithADoubt(t *testing.T) {
 	assert.InDelta(t, 228.6, v.Unsure.Length, 1e-9)
 }
 
+// Of lines that are told in the same numbers the one that can be measured is named, so that
+// nobody measures as long a line twice: of a centre line beside a cutting line, both 12 1/2 in, the
+// first that is measured, and of one 1/8 in longer not.
+func TestJudgeNamesTheLineThatIsMeasured(t *testing.T) {
+	for _, c := range []struct {
+		long  float64 // of the centre line, mm
+		worst string
+	}{{317.6, "edge"}, {317.5, "edge"}, {320.675, "middle"}} {
+		edge := sample.Edge(mark.Cut, "edge", plane.Point{}, plane.Point{X: 317.5})
+		middle := sample.Edge(mark.Centre, "middle", plane.Point{Y: 50}, plane.Point{X: c.long, Y: 50})
+		for _, marks := range [][]mark.Mark{{edge, middle}, {middle, edge}} {
+			band := mark.Marking{Name: "Band", Marks: marks}
+			band.Outline = sample.OutlineOf(band.Marks)
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{band}, Unit: length.Inch}, seen.Paper(t, "letter"),
+				paper.Scale{Across: 0.99, Down: 1}, paper.Scale{Across: 0.01, Down: 0.01})
+			require.NoError(t, err)
+			if c.worst == "edge" {
+				assert.Equal(t, v.Longer.Across.Name, v.Worst.Name, "a centre line of %g mm", c.long)
+			} else {
+				assert.Equal(t, c.worst, v.Worst.Name, "a centre line of %g mm", c.long)
+			}
+			assert.Equal(t, v.Worst, v.Unsure)
+		}
+	}
+}
+
 // However a line lies, it comes out no more off than its length times the worse of
 // the two scales.
 func TestLengthAsPrinted(t *testing.T) {
