@@ -105,8 +105,7 @@ func (b *Book) parcels(pieces []arrange.Piece) []arrange.Parcel {
 	window := plane.Point{X: paper.LongestSide, Y: paper.LongestSide}
 	first := len(parcels)
 	for _, drawn := range pieces {
-		drawn = drawn.Numbered(arrange.PageOf(b.paper)).Kept(window)
-		p := arrange.ParcelOf(drawn)
+		p := arrange.KeptParcel(drawn.Numbered(arrange.PageOf(b.paper)), window)
 		if b.paper.Cut == paper.Roll && p.Size.X > b.paper.Window().Width() {
 			p = p.QuarterTurned()
 		}

@@ -15,6 +15,7 @@
 //	place.go        where the grid lies on a large piece
 //	pack.go         a page being filled, for all that put pieces on one
 //	shelf.go        small pieces on pages of their own
+//	fewest.go       orders in which these need fewer pages
 //	stage.go        which kinds of pieces share pages
 //	share.go        small pieces on pages of large ones
 //	beside.go       large pieces beside each other

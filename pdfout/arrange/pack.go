@@ -3,6 +3,7 @@ package arrange
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"tuckmark/marking/plane"
 )
@@ -18,31 +19,63 @@ const Apart = 6.0
 
 // Parcel is what is to be put on a page, as it is to lie there.
 type Parcel struct {
-	Piece  *Piece      // nil where only room is kept for something else
-	Size   plane.Point // of the room it takes, in mm
-	turned bool        // its piece lies by a quarter turn
+	Piece  *Piece        // nil where only room is kept for something else
+	Size   plane.Point   // of the room it takes, in mm
+	others []Parcel      // the same with room kept otherwise
+	turned func() Parcel // the same turned by a quarter
 	// Number tells parcels apart where that matters.
 	Number int
 }
 
 // ParcelOf returns the parcel of a piece as it was drawn.
-func ParcelOf(p Piece) Parcel { return Parcel{Piece: &p, Size: p.Room()} }
+func ParcelOf(p Piece) Parcel { return parcelOf(p, func(p Piece) []Piece { return []Piece{p} }) }
 
-// QuarterTurned returns the parcel of a piece as it was drawn turned by a quarter.
-func (p Parcel) QuarterTurned() Parcel {
-	p.Size = p.Piece.turnedRoom()
-	p.turned = true
+// KeptParcel returns the parcel of a piece with the room that is kept on a page for its words,
+// its sign and its panel, as it lies there.
+func KeptParcel(p Piece, window plane.Point) Parcel {
+	return parcelOf(p, func(p Piece) []Piece { return p.kept(window) })
+}
+
+// parcelOf returns the parcel of a piece with what is kept for it as it lies, in one or several
+// ways.
+func parcelOf(drawn Piece, kept func(Piece) []Piece) Parcel {
+	lying := func(p Piece) Parcel {
+		var all []Parcel
+		for _, q := range kept(p) {
+			all = append(all, Parcel{Piece: &q, Size: q.Room()})
+		}
+		first := all[0]
+		first.others = all[1:]
+		return first
+	}
+	p := lying(drawn)
+	p.turned = sync.OnceValue(func() Parcel {
+		turned := lying(drawn.QuarterTurned())
+		turned.turned = func() Parcel { return p }
+		return turned
+	})
 	return p
 }
 
-// ontoFirst puts the parcel of a piece on the first page that takes it: as it was
-// drawn if any does, turned if not. Pages go by their numbers. It returns that of the
-// page, and whether there is one.
+// QuarterTurned returns the parcel of a piece turned by a quarter: as it was drawn where it
+// lies turned.
+func (p Parcel) QuarterTurned() Parcel {
+	turned := p.turned()
+	turned.Number = p.Number
+	return turned
+}
+
+// ontoFirst puts the parcel of a piece on the first page that takes it: as it lies if any does,
+// turned if not. Pages go by their numbers. It returns that of the page, and whether there is one.
 func (p Parcel) ontoFirst(pages []int, put func(page int, p Parcel) bool) (page int, found bool) {
-	for _, lies := range []Parcel{p, p.QuarterTurned()} {
-		for _, i := range pages {
-			if put(i, lies) {
-				return i, true
+	for _, lying := range []func() Parcel{func() Parcel { return p }, p.QuarterTurned} {
+		lies := lying()
+		for _, way := range append([]Parcel{lies}, lies.others...) {
+			way.Number = p.Number
+			for _, i := range pages {
+				if put(i, way) {
+					return i, true
+				}
 			}
 		}
 	}
@@ -63,11 +96,7 @@ func (p Packed) Moved(step plane.Point) Packed {
 
 // Laid returns the piece as it lies on its page.
 func (p Packed) Laid() Piece {
-	q := *p.Piece
-	if p.turned {
-		q = q.QuarterTurned()
-	}
-	return q.Moved(p.Room.Min.Sub(q.Corner()))
+	return p.Piece.Moved(p.Room.Min.Sub(p.Piece.Corner()))
 }
 
 // Packing is a page being filled.

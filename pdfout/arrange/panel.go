@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -163,44 +164,67 @@ func (s *Sheet) panelInside(p Piece) bool {
 	return false
 }
 
-// Kept returns a piece with the room that is kept on its page for its words, its sign and its
-// panel, as far as it goes on a page with that. Ruled paper has none of them.
-func (p Piece) Kept(window plane.Point) Piece {
+// kept returns the ways in which room is kept on its page for the words of a piece, its sign
+// and its panel, as far as it goes on a page with that; the best first, and of ruled paper as it
+// is. There are several where its outline goes beyond its lines: so may its sign and its panel.
+func (p Piece) kept(window plane.Point) []Piece {
 	if p.Kind.Ruled() {
-		return p
+		return []Piece{p}
 	}
 	if words := p.withWords(); words.Fits(window) {
 		p = words
 	}
-	rest := p.alone()
+	ways := p.keptWithin(p.Bounds.Grown(largestPanel), window)
+	if len(ways) == 0 || ways[0].around != p.around {
+		ways = append(ways, p.keptWithin(p.Bounds, window)...)
+	} else {
+		ways = ways[:1]
+	}
+	if len(ways) == 0 {
+		return []Piece{p}
+	}
+	return ways
+}
+
+// keptWithin returns the ways to keep that room that go on a page, the best first: the sign and
+// the panel lie within a box as far as they are inside the piece, and else under it or beside it.
+func (p Piece) keptWithin(within plane.Box, window plane.Point) []Piece {
+	rest, told := p.alone(within)
+	p = p.holding(told)
+	var under, beside []Piece
 	for _, width := range p.panelWidths() {
 		for _, t := range rest.by(width) {
 			q := p
 			q.Foot = plane.Point{X: t.Width + 2*besideRoom, Y: t.Height + besideAway + besideRoom}
-			if q.Fits(window) {
-				return q
+			under = append(under, q)
+			q.Foot, q.Aside = plane.Point{}, t.Width+besideAway+besideRoom
+			if t.Height <= p.Bounds.Height() {
+				beside = append(beside, q)
 			}
 		}
 	}
-	for _, width := range p.panelWidths() {
-		for _, t := range rest.by(width) {
-			q := p
-			q.Aside = t.Width + besideAway + besideRoom
-			if q.Fits(window) && t.Height <= p.Bounds.Height() {
-				return q
-			}
-		}
+	if len(under) == 0 {
+		under = []Piece{p}
 	}
-	return p
+	return slices.DeleteFunc(append(under, beside...), func(q Piece) bool { return !q.Fits(window) })
 }
 
-// alone returns what of its sign and its panel has no place inside a piece.
-func (p Piece) alone() remainder {
+// alone returns what of its sign and its panel has no place inside a piece and within a box, and
+// the box round what has.
+func (p Piece) alone(within plane.Box) (remainder, plane.Box) {
 	around := p.Bounds.Grown(largestPanel)
 	s := NewSheet([]Piece{p}, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: around.Width(), Y: around.Height()}, origin: around.Min}, []Cell{{}})
 	s.TakeHeads()
 	s.words()
-	return s.inside(p)
+	for _, beyond := range without([]plane.Box{around}, within) {
+		s.Field.Take(text.Upright(beyond))
+	}
+	words := len(s.Labels)
+	rest, told := s.inside(p), plane.EmptyBox()
+	for _, l := range s.Labels[words:] {
+		told = told.Union(l.Room.Bounds())
+	}
+	return rest, told
 }
 
 // largestPanel is more than any panel needs round its piece, in mm.

@@ -213,3 +213,43 @@ func TestNothingStandsInAHem(t *testing.T) {
 		assert.Greater(t, l.Room.Bounds().Min.Y, 55.0, l.Text)
 	}
 }
+
+// What lies turned has room kept for its panel as it lies (derived: a strip 170 by 42 mm has room
+// for its steps inside as it was drawn; turned it has not).
+func TestTurnedPiecesBringRoom(t *testing.T) {
+	t.Parallel()
+	strip := sample.Ruled("strip", "Strip", 170, 42)
+	strip.Steps = []string{"lay it on the cloth, the grain along it", "turn it over for the second"}
+	window := plane.Point{X: 194, Y: 237}
+	drawn := KeptParcel(NewPiece(strip), window)
+	turned := drawn.QuarterTurned()
+	assert.InDelta(t, 42+4, drawn.Size.Y, 1e-6, "nothing is kept under it")
+	assert.Greater(t, turned.Size.Y, 170+4+10.0, "its steps come under it")
+	assert.Same(t, drawn.Piece, turned.QuarterTurned().Piece, "turned back it lies as it was drawn")
+
+	k := EmptyPage(window)
+	require.True(t, k.Put(turned))
+	s := k.sheet(Grid{Rows: 1, Columns: 1, Window: window})
+	s.Letter()
+	assert.Empty(t, s.Apart)
+}
+
+// A panel that lies inside an outline which is not drawn, but beyond the lines of its piece, has
+// its room kept there; where the page has none, it comes under the piece.
+func TestPanelsBeyondTheLines(t *testing.T) {
+	t.Parallel()
+	block := sample.Ruled("block", "Tuck sheet", 190, 150)
+	block.Steps = []string{"tear a block", "rule the lines of the tucks", "fold the tucks and stitch them"}
+	block.Marks = []mark.Mark{sample.Edge(mark.BlockEdge, "", plane.Point{Y: 150}, plane.Point{X: 110, Y: 150})}
+	for x := 0.0; x <= 60; x += 4 {
+		block.Marks = append(block.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 150}))
+	}
+	p := NewPiece(block)
+	require.InDelta(t, 110, p.Bounds.Width(), 1e-6)
+	wide := p.kept(plane.Point{X: 194, Y: 237})[0]
+	assert.Zero(t, wide.Foot)
+	assert.Greater(t, wide.Room().X, 110+4+2.0, "room beside its lines")
+	narrow := p.kept(plane.Point{X: 110 + 4 + 2, Y: 237})[0]
+	assert.Greater(t, narrow.Foot.Y, 15.0, "its steps come under it")
+	assert.InDelta(t, 110+4, narrow.Room().X, 1e-6)
+}

@@ -150,24 +150,6 @@ func (p Piece) Room() plane.Point {
 	}
 }
 
-// turnedRoom is the room of the piece turned by a quarter; none of its lines has to be turned
-// for that.
-func (p Piece) turnedRoom() plane.Point {
-	if p.Kind.Ruled() {
-		return p.Room()
-	}
-	p.Bounds = plane.EmptyBox().With(p.Bounds.Min.Left()).With(p.Bounds.Max.Left())
-	if p.around != (around{}) {
-		words := p.words
-		p.words = nil
-		for _, w := range words {
-			p.words = append(p.words, w.Placed(plane.Point.Left))
-		}
-		p = p.withWords()
-	}
-	return p.Room()
-}
-
 // Corner is the lower left corner of that, in the piece's place.
 func (p Piece) Corner() plane.Point {
 	return p.Bounds.Min.Sub(p.around.min).Sub(plane.Point{X: Spare, Y: Spare + p.Foot.Y})
@@ -179,7 +161,16 @@ func (p Piece) withWords() Piece {
 	for _, w := range p.words {
 		all = all.Union(ways()[0].by(Anchor{At: w.At, Out: w.Out.Unit()}, wordOf(w)).Grown(nearRoom).Bounds())
 	}
-	p.around.min, p.around.max = p.Bounds.Min.Sub(all.Min), all.Max.Sub(p.Bounds.Max)
+	p.around = around{}
+	return p.holding(all)
+}
+
+// holding returns the piece with room for a box too, as far as that goes beyond its lines.
+func (p Piece) holding(b plane.Box) Piece {
+	all := p.Bounds.Union(b)
+	low, high := p.Bounds.Min.Sub(all.Min), all.Max.Sub(p.Bounds.Max)
+	p.around.min = plane.Point{X: max(p.around.min.X, low.X), Y: max(p.around.min.Y, low.Y)}
+	p.around.max = plane.Point{X: max(p.around.max.X, high.X), Y: max(p.around.max.Y, high.Y)}
 	return p
 }
 

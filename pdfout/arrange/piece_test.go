@@ -26,21 +26,3 @@ func TestInside(t *testing.T) {
 	})
 	assert.False(t, NewPiece(mark.Marking{}).Inside(plane.Point{}), "no outline, no inside")
 }
-
-// The room of a piece that is turned is told without turning it.
-func TestRoomOfWhatIsTurned(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		p := somePiece(t)
-		for range rapid.IntRange(0, 3).Draw(t, "words") {
-			at := plane.Point{X: rapid.Float64Range(0, 1200).Draw(t, "x"), Y: rapid.Float64Range(0, 1200).Draw(t, "y")}
-			p.words = append(p.words, mark.Word{Role: mark.Grain, Text: "straight of the goods", At: at, Out: at})
-		}
-		if rapid.Bool().Draw(t, "with room for words") {
-			p = p.withWords()
-		}
-		p.Foot, p.Aside = plane.Point{X: rapid.Float64Range(0, 900).Draw(t, "foot"), Y: 20}, rapid.Float64Range(0, 90).Draw(t, "aside")
-		before := p.Room()
-		require.Equal(t, p.QuarterTurned().Room(), p.turnedRoom())
-		require.Equal(t, before, p.Room(), "the piece itself is not changed")
-	})
-}

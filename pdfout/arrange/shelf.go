@@ -9,8 +9,8 @@ import (
 )
 
 // Rules of this file: pieces that fit on one page share pages. The tallest is placed
-// first; each goes onto the first page that has room for it, and a piece is turned only
-// where it would need a new page otherwise. A piece that has no room inside for its
+// first, unless another order needs fewer pages (fewest.go); each goes onto the first page that
+// has room for it, and a piece is turned only where it would need a new page otherwise. A piece that has no room inside for its
 // sign or its panel brings the room for them, under or beside it, along. What shares a page
 // lies as far from each other as one of a few steps allows without another page.
 
@@ -19,8 +19,7 @@ import (
 func parcelsOf(small []Piece, window plane.Point) []Parcel {
 	parcels := make([]Parcel, len(small))
 	for i, p := range small {
-		p = p.Kept(window)
-		parcels[i] = ParcelOf(p)
+		parcels[i] = KeptParcel(p, window)
 	}
 	tallestFirst(parcels)
 	return parcels
@@ -31,10 +30,10 @@ func tallestFirst(parcels []Parcel) {
 	slices.SortStableFunc(parcels, func(a, b Parcel) int { return cmp.Compare(b.Size.Y, a.Size.Y) })
 }
 
-// fill puts the parcels, in their order, on as many pages as they need; a parcel lies
+// inOrder puts the parcels, in their order, on as many pages as they need; a parcel lies
 // where it lies highest. It also reports whether all are laid: it stops when they take
 // more than MaxPages.
-func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
+func inOrder(parcels []Parcel, window plane.Point) ([]Packing, bool) {
 	var shelves []Packing
 	for _, p := range parcels {
 		if _, found := p.ontoFirst(nearestTo(*p.Piece, shelves, func(k Packing) Piece { return *k.Parcels[0].Piece }), func(i int, p Parcel) bool { return shelves[i].Put(p) }); !found {

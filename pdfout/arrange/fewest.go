@@ -1,0 +1,73 @@
+package arrange
+
+import (
+	"cmp"
+	"math"
+	"math/rand/v2"
+	"slices"
+
+	"tuckmark/marking/plane"
+)
+
+// Rules of this file: where parcels may go on fewer pages than they do the tallest first, other
+// orders are tried, and some of them turned. The first way that takes as few pages as any is
+// kept, and another order only where it saves a page. The orders are drawn at random, but the
+// same for the same parcels every time.
+
+const (
+	// mostLaidAnew bounds that work: how many parcels are laid anew at most, and so how often
+	// all of them.
+	mostLaidAnew = 2000
+	// mixing is how far orders go from the tallest first: a parcel may come before one that is
+	// higher by as much as exp(mixing) times.
+	mixing = 0.5
+	// oneTurnedOf is of how many parcels one is turned.
+	oneTurnedOf = 3
+)
+
+// fill puts the parcels, the tallest first, on as few pages as it finds. It also reports whether
+// all are laid: it stops when they take more than MaxPages.
+func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
+	best, all := inOrder(parcels, window)
+	least := leastPages(parcels, window)
+	random := rand.New(rand.NewPCG(0, 0))
+	for laid := 0; all && len(best) > least && laid+len(parcels) <= mostLaidAnew; laid += len(parcels) {
+		if other, ok := inOrder(otherOrder(parcels, window, random), window); ok && len(other) < len(best) {
+			best = other
+		}
+	}
+	return best, all
+}
+
+// leastPages is how many pages the parcels need at least, by their areas: each has what keeps
+// parcels apart at two of its sides, and so has the page.
+func leastPages(parcels []Parcel, window plane.Point) int {
+	area := 0.0
+	for _, p := range parcels {
+		area += (p.Size.X + Apart) * (p.Size.Y + Apart)
+	}
+	return int(math.Ceil(area / ((window.X + Apart) * (window.Y + Apart))))
+}
+
+// otherOrder returns the parcels in another order, about the tallest first, some of them turned.
+func otherOrder(parcels []Parcel, window plane.Point, random *rand.Rand) []Parcel {
+	type ranked struct {
+		Parcel
+		rank float64
+	}
+	order := make([]ranked, len(parcels))
+	for i, p := range parcels {
+		if random.IntN(oneTurnedOf) == 0 {
+			if turned := p.QuarterTurned(); turned.Size.X <= window.X && turned.Size.Y <= window.Y {
+				p = turned
+			}
+		}
+		order[i] = ranked{p, p.Size.Y * math.Exp(mixing*random.Float64())}
+	}
+	slices.SortStableFunc(order, func(a, b ranked) int { return cmp.Compare(b.rank, a.rank) })
+	all := make([]Parcel, len(order))
+	for i, r := range order {
+		all[i] = r.Parcel
+	}
+	return all
+}
