@@ -115,7 +115,7 @@ func TestLookAtViewsOfWhichSomeAreWrong(t *testing.T) {
 	whole, err := os.ReadFile("examples/smock.toml")
 	require.NoError(t, err)
 	file := filepath.Join(t.TempDir(), "smock.toml")
-	wrong := "\n[view.narrow.piece.front.tuck.lanterns]\nwidth = 4\n[view.strange.piece.front.tuck.lanterns]\nwidth = 5\n"
+	wrong := "\n[view.narrow.piece.front.tuck.lantern]\nwidth = 4\n[view.strange.piece.front.tuck.lantern]\nwidth = 5\n"
 	require.NoError(t, os.WriteFile(file, append(whole, wrong...), 0o600))
 	l := &looking{printing: printing{times: 1}, in: file}
 	require.NoError(t, l.begin())

@@ -33,7 +33,7 @@ func settingSection(p *garment.Pattern, w writer) mark.Section {
 				took = fmt.Sprintf("%s took up %s", wording.Counted(t.Sample.Tucks.V, "tuck"), w.length(p.Unit.Amount(t.Sample.Flat.V-t.Sample.Sewn.V)))
 			}
 			if t.Sampled || sheet.WantsSample(piece, t) {
-				note(fmt.Sprintf("sample of %s, %s", piece.Name, t.Key), took)
+				note(fmt.Sprintf("sample of the %s of %s", t.Called(), piece.Name), took)
 			}
 		}
 	}

@@ -16,9 +16,9 @@ func TestSettingsToKeep(t *testing.T) {
 	tucks := sketch.Rows(`tuck yoke left 1/8 4 1/2 | spacing = "3/8"`)
 	for _, c := range []struct{ name, text, want string }{
 		{"nothing is known", "", "  stitch length:" + line + "  needle:" + line + "  thread:" + line + "  tension:" + line + "  needle position:" + line +
-			"  sample of front, yoke:" + line + "  once the sample is sewn, write under [piece.front.tuck.yoke]: sample = {tucks\n  = 10, flat = \"4 3/4 in\", sewn = \"____\"}\n"},
+			"  sample of the yoke tucks of front:" + line + "  once the sample is sewn, write under [piece.front.tuck.yoke]: sample = {tucks\n  = 10, flat = \"4 3/4 in\", sewn = \"____\"}\n"},
 		{"a sample was sewn", "\nsample = {tucks = 10, flat = \"10\", sewn = \"7 3/8\"}\n[sewing]\nneedle = \"70\"\n", "  stitch length:" + line + "  needle: 70\n  thread:" + line + "  tension:" + line + "  needle position:" + line +
-			"  sample of front, yoke: 10 tucks took up 2 5/8 in\n"},
+			"  sample of the yoke tucks of front: 10 tucks took up 2 5/8 in\n"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = 0\n"+sketch.Front(sketch.Rect("10")+"\n---\n"+tucks)+c.text)

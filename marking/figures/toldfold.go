@@ -67,7 +67,7 @@ func (t teller) row(p *piece.Piece, r toldRow) []toldLine {
 			break
 		}
 		end := told([]mark.Fact{set}, sentences(r.about[1:]))
-		end.Title = fmt.Sprintf("where the %s %ss %s", r.Key, r.Makes, [...]string{"end", "begin"}[i])
+		end.Title = "where the " + r.Does([...]string{"end", "begin"}[i])
 		all = append(all, toldLine{end, key, r.of, mark.TuckEnd, ""})
 	}
 	return all

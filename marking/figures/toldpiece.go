@@ -85,6 +85,9 @@ func (t teller) edges(p *piece.Piece) []toldLine {
 	table := edgeTable(p, t.writer)
 	for i, e := range p.Edges {
 		facts := append([]mark.Fact{ofPiece(p)}, rowFacts(table, i)...)
+		if e.OnFold || e.Hem > 0 {
+			facts[len(facts)-1].What = "" // it is no allowance, and says what it is
+		}
 		facts = append(facts, said("", table.Lines)...)
 		facts = append(facts, t.standIn(p, i)...)
 		facts = append(facts, t.sewnTo(p, e.Key)...)

@@ -98,7 +98,7 @@ func (w *work) sampled() {
 		for _, t := range p.TuckRows {
 			key := sheet.SampleKey(p, t)
 			if slices.ContainsFunc(w.markings, func(m mark.Marking) bool { return m.Key == key }) {
-				w.add(fmt.Sprintf("Sew the sample of the %s tucks", t.Key), "flat "+w.pattern.Unit.AsWritten(sheet.SampleFlat(t, w.pattern.Unit)), []string{key})
+				w.add(fmt.Sprintf("Sew the sample of the %s", t.Called()), "flat "+w.pattern.Unit.AsWritten(sheet.SampleFlat(t, w.pattern.Unit)), []string{key})
 			}
 		}
 	}

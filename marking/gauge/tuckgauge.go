@@ -119,11 +119,7 @@ func eachGauged(p *garment.Pattern, visit func(t piece.TuckRow, set string)) {
 			if t.Twin || t.Width < length.Hair {
 				continue
 			}
-			what := "tucks"
-			if t.Count == 1 && !t.Mirrored {
-				what = "tuck"
-			}
-			visit(t, fmt.Sprintf("the %s %s of %s", t.Key, what, one.Name))
+			visit(t, fmt.Sprintf("the %s of %s", t.Called(), one.Name))
 		}
 	}
 }

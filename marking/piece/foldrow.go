@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
@@ -94,6 +95,25 @@ func (r FoldRow) nameElsewhere(f Fold) string {
 		return fmt.Sprintf("the %s %q", r.Makes, r.Key)
 	}
 	return fmt.Sprintf("%s %d of %q", r.Makes, f.Number+1, r.Key)
+}
+
+// Called is what the row is called in a sentence: "yoke tucks", or "growth tuck" where there is
+// one; a key that says what it makes does not say so twice.
+func (r FoldRow) Called() string {
+	what := r.Makes.String()
+	words := strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(r.Key, what+"s"), what))
+	if r.InAll() > 1 {
+		what += "s"
+	}
+	return strings.TrimSpace(words + " " + what)
+}
+
+// Does says that with what its tucks or pleats do: "yoke tucks end", "growth tuck ends".
+func (r FoldRow) Does(verb string) string {
+	if r.InAll() == 1 {
+		verb += "s"
+	}
+	return r.Called() + " " + verb
 }
 
 // stitchingName is what a maker calls the line that the flap of a fold lies beside.

@@ -98,8 +98,7 @@ func (r FoldRow) EndKeys() [2]string {
 
 // EndNames are what the lines are called along which a row ends, and begins where it is free.
 func (r FoldRow) EndNames() [2]string {
-	what := fmt.Sprintf("%s %ss ", r.Key, r.Makes)
-	return [2]string{what + "end here, " + r.Hangs().Open(), what + "begin here, " + r.Hangs().OpenBefore()}
+	return [2]string{r.Does("end") + " here, " + r.Hangs().Open(), r.Does("begin") + " here, " + r.Hangs().OpenBefore()}
 }
 
 // LineName is what is printed along a line of a fold, "" for most: they have numbers. The
@@ -111,10 +110,7 @@ func (r FoldRow) LineName(f Fold, l FoldLine) string {
 	}
 	row := ""
 	if !f.End.Given {
-		row = fmt.Sprintf("%s %ss", r.Key, r.Makes)
-		if r.InAll() == 1 {
-			row = fmt.Sprintf("%s %s", r.Key, r.Makes)
-		}
+		row = r.Called()
 	}
 	switch {
 	case l.Role == mark.Placement:

@@ -118,7 +118,7 @@ func (d rowDepths) describe(r piece.FoldRow, do string, depths []float64, unit l
 	for i := range len(told) - 1 { // the last has the unit
 		told[i] = length.Bare(told[i])
 	}
-	return []string{fmt.Sprintf("the %s %ss %s, from the first to the last: %s %s", r.Key, r.Makes, do, strings.Join(told, ", "), fromEdge(r, d.edge))}
+	return []string{fmt.Sprintf("the %s, from the first to the last: %s %s", r.Does(do), strings.Join(told, ", "), fromEdge(r, d.edge))}
 }
 
 // measured measures the depths that are the same for all, from the edge to where the folds begin
@@ -131,7 +131,7 @@ func (d rowDepths) measured(r piece.FoldRow, edge, begin, end plane.Point, unit 
 	if len(d.ends) > 0 && level(d.ends) {
 		to := mark.Dimension{From: edge, To: end, Text: depthText(r, "end", unit.OnRuler(d.ends[0]), d.edge)}
 		if len(all) > 0 {
-			to = mark.Dimension{From: begin, To: end, Text: fmt.Sprintf("%s %ss are %s long", r.Key, r.Makes, unit.OnRuler(d.ends[0]-d.begins[0]))}
+			to = mark.Dimension{From: begin, To: end, Text: fmt.Sprintf("%s: %s long", r.Called(), unit.OnRuler(d.ends[0]-d.begins[0]))}
 		}
 		all = append(all, to)
 	}
@@ -178,5 +178,5 @@ func (c creased) measureEnd(m *mark.Marking, d rowDepths, unit length.Unit) {
 
 // depthText says what is measured.
 func depthText(r piece.FoldRow, do, depth, edge string) string {
-	return fmt.Sprintf("%s %ss %s %s %s", r.Key, r.Makes, do, depth, fromEdge(r, edge))
+	return fmt.Sprintf("%s %s %s", r.Does(do), depth, fromEdge(r, edge))
 }

@@ -101,7 +101,7 @@ func sizesIn(p *piece.Piece, sizes []piece.SizeAt, direction string, unit length
 		if len(p.FoldRows()) > 1 {
 			var rows []string
 			for _, r := range at.Rows {
-				rows = append(rows, fmt.Sprintf("the %s %ss", r.Key, r.Makes))
+				rows = append(rows, "the "+r.Called())
 			}
 			they = wording.Listed(rows, "and")
 			their, they = "at the end of "+they, they+" are"

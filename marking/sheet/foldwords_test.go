@@ -94,7 +94,7 @@ func TestATuckSheetOfTucksBetweenLines(t *testing.T) {
 	require.Len(t, m.Dimensions, 2)
 	assert.Equal(t, "t tucks begin 4 1/2 in below the torn edge", m.Dimensions[0].Text)
 	assert.Equal(t, "1.125,12.5 1.125,8", sketch.Inches(plane.Path{m.Dimensions[0].From, m.Dimensions[0].To}))
-	assert.Equal(t, "t tucks are 5 in long", m.Dimensions[1].Text)
+	assert.Equal(t, "t tucks: 5 in long", m.Dimensions[1].Text)
 	assert.Equal(t, "1.125,8 1.125,3", sketch.Inches(plane.Path{m.Dimensions[1].From, m.Dimensions[1].To}))
 	assert.Contains(t, m.Notes, "stitched from yoke to waist")
 	assert.Contains(t, blockSteps(piece, pattern.Unit), "fold the t tucks on their fold lines and stitch them 1/8 in from the fold, from yoke to waist")

@@ -135,7 +135,7 @@ func sampleSheet(kind *sampledKind, unit length.Unit) (m mark.Marking, fits bool
 	}
 	m = mark.Marking{
 		Key:     SampleKey(p, t),
-		Name:    fmt.Sprintf("%s: sample of the %s tucks", p.Name, t.Key),
+		Name:    fmt.Sprintf("%s: sample of the %s", p.Name, t.Called()),
 		Kind:    mark.Sample,
 		Piece:   p.Name,
 		Steps:   sampleSteps(t, strip, unit),

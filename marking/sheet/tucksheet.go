@@ -241,7 +241,7 @@ func blockSteps(p *piece.Piece, unit length.Unit) []string {
 		steps = append(steps, tuckSteps(t, unit)...)
 	}
 	for _, pleats := range p.PleatRows {
-		steps = append(steps, fmt.Sprintf("lay every fold of the %s pleats to its placement line, as its arrow points, and tack it", pleats.Key))
+		steps = append(steps, fmt.Sprintf("lay every fold of the %s to its placement line, as its arrow points, and tack it", pleats.Called()))
 	}
 	if b.Measured == nil {
 		steps = append(steps, "measure "+b.WhereMeasured()+": it must be "+unit.OnRuler(b.TopMeasures))
@@ -251,19 +251,23 @@ func blockSteps(p *piece.Piece, unit length.Unit) []string {
 
 // tuckSteps says how a set of tucks is sewn and pressed.
 func tuckSteps(t piece.TuckRow, unit length.Unit) []string {
-	sew := fmt.Sprintf("fold the %s tucks on their fold lines and stitch them %s from the fold", t.Key, unit.AsWritten(t.Width))
+	lines, them, ends := "their fold lines", "them", "their ends"
+	if t.InAll() == 1 {
+		lines, them, ends = "its fold line", "it", "its end"
+	}
+	sew := fmt.Sprintf("fold the %s on %s and stitch %s %s from the fold", t.Called(), lines, them, unit.AsWritten(t.Width))
 	if t.Twin {
-		sew = fmt.Sprintf("sew the %s tucks along their fold lines with a twin needle", t.Key)
+		sew = fmt.Sprintf("sew the %s along %s with a twin needle", t.Called(), lines)
 	}
 	switch from, to := t.Between(); {
 	case from != "":
 		sew += fmt.Sprintf(", from %s to %s", from, to)
 	case t.Folds[0].End.Given:
-		sew += ", as far as their ends"
+		sew += ", as far as " + ends
 	}
 	steps := []string{sew}
 	if t.Press != source.Unpressed {
-		steps = append(steps, "press them "+sideOf(t.Press, t.Base.Name))
+		steps = append(steps, "press "+them+" "+sideOf(t.Press, t.Base.Name))
 	}
 	return steps
 }
