@@ -160,7 +160,10 @@ func (b *Book) inSquare() text.Lines {
 	if b.isRuled() {
 		heading = "Measure before you read anything off"
 	}
-	words := paragraphs(heading, b.measuring(), paper.InnerSquare-2*inset)
+	var words entry
+	for _, one := range paragraphs(heading, b.measuring(), paper.InnerSquare-2*inset) {
+		words.under(one)
+	}
 	var placed text.Lines
 	placed.With(words.Lines, plane.Point{X: inset, Y: (paper.InnerSquare + words.Height) / 2})
 	return placed

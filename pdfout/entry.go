@@ -124,11 +124,19 @@ func underHeading(heading string, width float64) entry {
 	return e
 }
 
-// paragraphs are a heading and, under it, paragraphs.
-func paragraphs(heading string, all []string, width float64) entry {
-	e := underHeading(heading, width)
-	e.sayAll(all, min(width, mostText))
-	return e
+// paragraphs are a heading with, under it, the first of some paragraphs, and the others: a column
+// ends between two of them.
+func paragraphs(heading string, all []string, width float64) []entry {
+	var entries []entry
+	for i, words := range all {
+		e := underHeading(heading, width)
+		if i > 0 {
+			e = entry{}
+		}
+		e.say(words, ink.Text(), min(width, mostText))
+		entries = append(entries, e)
+	}
+	return apart(entries, betweenParagraphs)
 }
 
 // sayAll sets paragraphs under what there is.

@@ -12,7 +12,8 @@ import (
 // joined and how they lie, and the cautions. Each of these stands whole in the first column
 // with room for it, behind what comes before it. The drawings of the pieces are as large as
 // they can be, but smaller where all then stands on the first page, or the order of work. Where
-// it saves a page the cautions stand beside the pieces, under the key.
+// it saves a page the cautions stand beside the pieces, under the key, and go on in the next column
+// between two of them; from the middle of one only where that saves a page more.
 
 // frontPage is a page in front as planned: its entry lies as it is on the page.
 type frontPage struct {
@@ -40,7 +41,6 @@ func (b *Book) layFront() []frontPage {
 	plain, inTwo := b.startOf(begun), b.startOf(begun.inTwo())
 	work, join, care := onceAWidth(b.workSection), onceAWidth(b.joinSection), onceAWidth(b.careSection)
 	inOrder := []section{work, join, b.pictureSection, care}
-	careFirst := []section{care, work, join, b.pictureSection}
 	onOne := func(f flow) bool { return len(f.pages) == 1 }
 	for _, try := range []struct {
 		start
@@ -61,10 +61,23 @@ func (b *Book) layFront() []frontPage {
 		}
 	}
 	all := b.layAll(plain.begun, plain.scales[0], inOrder)
-	if care := b.layAll(inTwo.begun, inTwo.scales[0], careFirst); len(care.pages) < len(all.pages) {
-		all = care
+	for _, care := range []section{care, onceAWidth(runOn(care))} {
+		if f := b.layAll(inTwo.begun, inTwo.scales[0], []section{care, work, join, b.pictureSection}); len(f.pages) < len(all.pages) {
+			all = f
+		}
 	}
 	return all.pages
+}
+
+// runOn is a section as one entry, which goes on in the next column from any line of it.
+func runOn(s section) section {
+	return func(width, height float64) []entry {
+		var one entry
+		for _, e := range s(width, height) {
+			one.under(e)
+		}
+		return []entry{one}
+	}
 }
 
 // onceAWidth is a section whose entries do not hang on a height, set once for each width: the

@@ -20,7 +20,7 @@ func (b *Book) careSection(width, _ float64) []entry {
 	if len(b.set.Cautions) == 0 {
 		return nil
 	}
-	return []entry{paragraphs(careHeading, b.set.Cautions, width)}
+	return paragraphs(careHeading, b.set.Cautions, width)
 }
 
 // joinSection shows and says how pages are joined, or says how pieces are used that are not.
@@ -28,7 +28,7 @@ func (b *Book) joinSection(width, _ float64) []entry {
 	switch {
 	case b.joined():
 	case len(b.set.Use) > 0:
-		return []entry{paragraphs(useHeading, b.set.Use, width)}
+		return paragraphs(useHeading, b.set.Use, width)
 	default:
 		return nil
 	}

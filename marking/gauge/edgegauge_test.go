@@ -411,7 +411,7 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 // What every gauge is used for is told once, and only of those that there are.
 func TestWorkWithGauges(t *testing.T) {
 	const out, ticks = "Cut the gauges out in card", "Where another gauge follows, draw the tick too, and lay its tick on that"
-	const lay = "Lay the hatched side of an edge gauge on the cut edge, its handle off the cloth, and draw the stitch line along the other side"
+	const draw = "Draw the stitch line along an edge gauge, its hatched side on the cut edge, its handle off the cloth"
 	told := func(all []mark.Marking) map[string]int {
 		by := map[string]int{}
 		for _, task := range Work(all) {
@@ -420,12 +420,12 @@ func TestWorkWithGauges(t *testing.T) {
 		return by
 	}
 	all := Of(withMarkedPocket(t, "nightgown.toml")) // of a hem and a pocket in three parts each
-	assert.Equal(t, map[string]int{out: 12, lay: 11, ticks: 6}, told(all))
+	assert.Equal(t, map[string]int{out: 12, draw: 11, ticks: 6}, told(all))
 	assert.Equal(t, map[string]int{out: 1}, told(all[len(all)-1:]), "the straight gauge")
 	assert.Empty(t, told(nil))
 	assert.Empty(t, told([]mark.Marking{{Key: "front", Kind: mark.Piece}}))
 	template := mark.Marking{Key: "front template", Kind: mark.Template}
-	assert.Equal(t, map[string]int{out: 12, lay + ", unless a template has drawn it": 11, ticks: 6}, told(append(all, template)))
+	assert.Equal(t, map[string]int{out: 12, strings.Replace(draw, "Draw the stitch line", "Where no stitch line is drawn yet, draw it", 1): 11, ticks: 6}, told(append(all, template)))
 }
 
 func TestANarrowStripSaysSo(t *testing.T) {

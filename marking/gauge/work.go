@@ -15,12 +15,10 @@ const stitchSide = "stitch line"
 // Work is what is done with the gauges among some markings, in order; nothing without any.
 func Work(markings []mark.Marking) []mark.Task {
 	var all, edges, ticked []string // their keys
-	unless := ""
+	draw := "Draw the stitch line"
 	for _, m := range markings {
-		if m.Kind == mark.Template {
-			unless = ", unless a template has drawn it"
-		}
 		if m.Kind != mark.Gauge {
+			draw = "Where no stitch line is drawn yet, draw it"
 			continue
 		}
 		has := func(is func(one mark.Mark) bool) bool { return slices.ContainsFunc(m.Marks, is) }
@@ -35,7 +33,7 @@ func Work(markings []mark.Marking) []mark.Task {
 	var tasks []mark.Task
 	for _, task := range []mark.Task{
 		{Do: "Cut the gauges out in card", Keys: all},
-		{Do: "Lay the hatched side of an edge gauge on the cut edge, its handle off the cloth, and draw the stitch line along the other side" + unless, Keys: edges},
+		{Do: draw + " along an edge gauge, its hatched side on the cut edge, its handle off the cloth", Keys: edges},
 		{Do: "Where another gauge follows, draw the tick too, and lay its tick on that", Keys: ticked},
 	} {
 		if len(task.Keys) > 0 {

@@ -183,7 +183,7 @@ func drawTemplate(along []string, open openings) []string {
 	if len(open.windows) > 0 {
 		steps = append(steps, "draw along the side of each window that its arrow points to")
 	}
-	const tick, prick = "tick the cloth where a line comes out at the edge", "prick through the circles, and dot the cloth there"
+	const tick, prick = "tick the cloth where a line without windows comes out at the edge", "prick through the circles, and dot the cloth there"
 	switch ticks, holes := len(open.ticks) > 0, len(open.holes) > 0; {
 	case ticks && holes:
 		steps = append(steps, tick, prick, "rule the line between two ticks, two dots, or a tick and a dot, and no farther")

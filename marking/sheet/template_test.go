@@ -48,7 +48,7 @@ func TestTemplateNotes(t *testing.T) {
 			[]string{cut, "cut the hatched windows out of it; the paper between them stays",
 				"lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks",
 				"draw along the side of each window that its arrow points to",
-				"tick the cloth where a line comes out at the edge, and rule it from tick to tick", "leave left, foot, right and top unmarked", pins}},
+				"tick the cloth where a line without windows comes out at the edge, and rule it from tick to tick", "leave left, foot, right and top unmarked", pins}},
 		{"a bent line without room", "top: 0,10 8,10\nright: 8,10 8,0\nfoot: 8,0 0,0\nleft: 0,0 0,10\n---\n\n[line.wave]\npoints = [[0.1, 1], [0.3, 5], [0.1, 9]]\nsmooth = true\n",
 			[]string{cut, "lay it on the cut piece, right side up, with left, foot, right and top on the edge and match marks on match marks", "prick through the circles along \"wave\", dot the cloth there, and join the dots",
 				"leave left, foot, right and top unmarked", pins}},
