@@ -208,11 +208,24 @@ func (b *Book) partsOf(pieces []arrange.Piece) string {
 	return fmt.Sprintf("%s of %d", text.Numbers("part", numbers), max(len(b.set.Pieces), numbers[len(numbers)-1]))
 }
 
-// sharedNames sets the names of pieces that share a page, with their parts and cuts: one
-// to a line, or else in running text without their cuts, or else only their parts.
+// sharedNames sets the numbers and the names of pieces that share a page, in a heading as large
+// as the cell has room for.
 func (b *Book) sharedNames(pieces []arrange.Piece, width float64) text.Lines {
+	names := namesOf(pieces, width)
+	head := ink.Heading()
+	if head.Step()+names.Height > nameCell+partCell {
+		head = ink.StrongText()
+	}
+	words := text.LinesOf([]string{text.Shorten(b.partsOf(pieces), head, width)}, head)
+	words.With(names, plane.Point{Y: -words.Height})
+	words.Space(names.Height)
+	return words
+}
+
+// namesOf sets the names of pieces with their parts and cuts: one to a line, or else in running
+// text without their cuts, or else only that they have them.
+func namesOf(pieces []arrange.Piece, width float64) text.Lines {
 	style := ink.Text()
-	words := text.LinesOf([]string{text.Shorten(b.partsOf(pieces), ink.Heading(), width)}, ink.Heading())
 	column := (width - text.Gutter/2) / shareColumns
 	var lines, short []string
 	for _, p := range pieces {
@@ -226,10 +239,11 @@ func (b *Book) sharedNames(pieces []arrange.Piece, width float64) text.Lines {
 		}
 		lines = append(lines, name)
 	}
+	var words text.Lines
 	if len(lines) <= shareLines*shareColumns && text.LongestWord(lines, style) <= column {
 		for i := 0; i < len(lines); i += shareLines {
 			words.With(text.LinesOf(lines[i:min(i+shareLines, len(lines))], style),
-				plane.Point{X: float64(i/shareLines) * (column + text.Gutter/2), Y: -words.Height})
+				plane.Point{X: float64(i/shareLines) * (column + text.Gutter/2)})
 		}
 		words.Space(float64(min(len(lines), shareLines)) * style.Step())
 		return words

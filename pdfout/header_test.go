@@ -183,3 +183,22 @@ func TestPagesAreReadInOrder(t *testing.T) {
 		assert.True(t, strings.HasPrefix(step, form[number+1]), "behind %q stands %q, of %q", form[number], form[number+1], step)
 	}
 }
+
+// However many pieces share a page, their names and what stands over them keep clear of the lines
+// of the cell that they are in (16.2 mm: two lines of a heading and one of text).
+func TestSharedNamesHaveRoom(t *testing.T) {
+	b := &Book{}
+	for n := 2; n <= 30; n++ {
+		var pieces []arrange.Piece
+		for i := range n {
+			pieces = append(pieces, arrange.Piece{Name: fmt.Sprintf("Back armhole: gauge %d of 2", i), Part: i + 1})
+		}
+		for _, width := range []float64{60, 90, 125, 180} {
+			words := b.sharedNames(pieces, width)
+			assert.Less(t, words.Height, 16.2, "%d names in %g mm", n, width)
+			for _, l := range words.Labels {
+				assert.GreaterOrEqual(t, words.Height+l.At.Y, l.Style.Down(), "%q", l.Text)
+			}
+		}
+	}
+}
