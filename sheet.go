@@ -100,7 +100,7 @@ func (p printing) remarked(in string, pattern *garment.Pattern) string {
 		fmt.Fprintf(&lines, "note: %s\n", remark)
 	}
 	for _, piece := range pattern.Pieces {
-		if piece.Block != nil {
+		if piece.Block != nil && piece.Block.Measured == nil { // else it is tucked already
 			fmt.Fprintf(&lines, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
 		}
 	}

@@ -42,21 +42,26 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 	return s
 }
 
-// tuckedMeasure says what a block must measure once it is tucked, and what is drawn in to the
-// same where folds are open at one end.
+// tuckedMeasure says what a block must measure once it is tucked, or does where that was
+// measured, and what is drawn in to the same where folds are open at one end.
 func tuckedMeasure(b *piece.Block, w writer) string {
-	measures := w.length(w.unit.Amount(b.TopMeasures))
+	must := func(what string) string { // that it measures so much
+		if b.Measured != nil {
+			return what + " measures " + w.length(w.unit.Amount(b.TopIs()))
+		}
+		return "once it is tucked, " + what + " must measure " + w.length(w.unit.Amount(b.TopMeasures))
+	}
 	switch {
 	case b.Across():
-		return fmt.Sprintf("once it is tucked, its block must measure %s across the %s", measures, b.What())
+		return must("its block") + " across the " + b.What()
+	case b.OpenAtTop()+b.OpenBelow() == 0 && b.Measured != nil:
+		return must("the top edge of its block") + ", and so must the bottom edge"
 	case b.OpenAtTop()+b.OpenBelow() == 0:
-		return fmt.Sprintf("once it is tucked, the top and bottom edges of its block must each measure %s", measures)
+		return fmt.Sprintf("once it is tucked, the top and bottom edges of its block must each measure %s", w.length(w.unit.Amount(b.TopMeasures)))
+	case b.OpenAtTop() == 0:
+		return must("the top edge of its block") + "; draw the bottom edge in to the same"
 	}
-	told := "once it is tucked, the top edge of its block must measure " + measures
-	if b.OpenAtTop() == 0 {
-		told += "; draw the bottom edge in to the same"
-	}
-	return told
+	return must("the top edge of its block")
 }
 
 // cutTable lists things that are all torn, or all cut.

@@ -89,6 +89,22 @@ func TestTearAndCutList(t *testing.T) {
   front: once it is tucked, the top edge of its block must measure 13 in; draw
   the bottom edge in to the same
 `},
+		{"a block that was measured, its tucks through", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\nmeasured = \"12 3/4\"\n", "", `
+                                        across the
+  tear                        how many        cloth  along it
+  front, block to be tucked          1           16        13
+
+  front: the top edge of its block measures 12 3/4 in, and so must the bottom
+  edge
+`},
+		{"a block that was measured, its tucks end on it", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "below = \"neck\"\nlength = 3") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\nmeasured = \"12 3/4\"\n", "", `
+                                        across the
+  tear                        how many        cloth  along it
+  front, block to be tucked          1           16        13
+
+  front: the top edge of its block measures 12 3/4 in; draw the bottom edge in
+  to the same
+`},
 		// 40 in of hem, full twice, 80 in: two strips of 4 + 1/2 + 1/4 + 1/4 in. 10 in of
 		// it bound 1 in wide: see binding_test.go of package garment.
 		{"strips before rectangles, and a square", strings.Replace(sketch.Skirt(20), "name = \"Front\"", "cut = 1", 1), "[cloth]\nwidth = 44\n" +
