@@ -142,6 +142,9 @@ func started(out string, a start.Answers) string {
 			}
 		}
 	}
+	for _, line := range start.Lone(a.Pieces) {
+		text += line + "\n"
+	}
 	return text + fmt.Sprintf("see its pieces:  tuckmark look %[1]s\nchange a line of it, save it, and see what comes of that\nexplain a word:  tuckmark help hem\nmake its sheets: tuckmark sheet %[1]s\n", fileInShell(out))
 }
 

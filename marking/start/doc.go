@@ -15,7 +15,7 @@
 //	gathered.go skirts, and panels below a yoke
 //	sleeve.go   sleeves, by their armhole
 //	small.go    collars, pockets, caps
-//	seams.go    which edges of these pieces are sewn together
+//	seams.go    which edges of these pieces are sewn together, and what lacks a piece below it
 //	write.go    the drafts in drafts/, filled in and joined to one text
 //
 // Decided here: the text of a kind of piece is a draft, drafts/*.toml, which reads like the

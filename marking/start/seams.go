@@ -1,6 +1,7 @@
 package start
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -136,6 +137,30 @@ func (s set) panel(below, yoke []named) []named {
 		return nil
 	}
 	return below
+}
+
+// Lone says of each of some pieces that is a yoke with nothing below it, in a line, what would
+// hang from it; nothing of a yoke that a skirt is sewn to.
+func Lone(pieces []string) []string {
+	var names []named
+	for _, name := range pieces {
+		names = append(names, readName(name))
+	}
+	all := sets(names)
+	var lines []string
+	for _, n := range names {
+		s := all[n.set]
+		yokes, below, of := s.yoke, s.front, front
+		if n.behind() {
+			yokes, below, of = s.backYoke, s.back, back
+		}
+		skirted := s.skirts && s.front == nil && s.back == nil && s.yoke != nil && s.backYoke != nil
+		otherHalf := len(yokes) > 1 && n != yokes[0]
+		if n.kind == yoke && below == nil && !skirted && !otherHalf {
+			lines = append(lines, fmt.Sprintf("%s: it is the top of a %[2]s alone; name a %[2]s beside it, which then hangs from it, or draw what is sewn to it below", n.name, kindWords[of]))
+		}
+	}
+	return lines
 }
 
 // foot are the lower edges that a skirt is sewn to; none unless front and back both end there.
