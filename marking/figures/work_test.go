@@ -83,6 +83,12 @@ sides = 1
 			"Sew the seams: one: 1/4 in from the cut edge",
 			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
 		}},
+		// What runs up a piece is folded before what runs across its foot, however they are drawn.
+		{"the hem of an opening", "allowance = 0\n" + sketch.Piece("a", "hem: 0,0 10,0 | hem = 2\nopening: 10,0 10,8 | hem = 1\nrest: 10,8 0,8 0,0"), []string{
+			"Mark and cut the pieces: 1 in all [a]",
+			"Fold in and sew the opening of a: 1 in deep [a]",
+			"Fold in and sew the hem of a: 2 in deep [a]",
+		}},
 		// Two hems of one depth on pieces of one name for it are one step; a third is another.
 		{"hems", "allowance = 0\n" + sketch.Piece("a", hemmed) + sketch.Piece("b", hemmed) + sketch.Piece("c", sketch.Swap(hemmed, "hem = 2", "hem = 1")), []string{
 			"Mark and cut the pieces: 3 in all [a, c]",
@@ -110,8 +116,8 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			"Lay the cutting sheet of Front on the block, and cut one layer at a time: cut 1",
 			"Mark and cut the other pieces: 2 in all", // two backs
 			"Sew the seams: shoulder and side: 3/8 in from the cut edge",
-			"Fold in and sew the hem of Front and Back: 1 1/2 in deep, 1/4 in turned in",
 			"Fold in and sew the centre back of Back: 3/4 in deep",
+			"Fold in and sew the hem of Front and Back: 1 1/2 in deep, 1/4 in turned in",
 			// 13 1/4 in, less 3/8 in at the neck and 1 3/4 in for the hem and its turn.
 			`Close the centre back of Back, with one "centre back line" on the other: 11 1/8 in long`,
 		},

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -9,7 +10,9 @@ import (
 	"tuckmark/marking/piece"
 )
 
-// Rules of this file: when a hem is folded in hangs on what its ends run into.
+// Rules of this file: when a hem is folded in hangs on what its ends run into. Of those of one
+// turn the hems that run up a piece come first, as at an opening: the one at the foot goes over
+// their lower end (common practice).
 
 // turn is when a hem is folded in.
 type turn int
@@ -26,16 +29,21 @@ const (
 
 // hemmed adds the hems that are folded in at a turn.
 func (w *work) hemmed(now turn) {
-	var all []step
+	var up, across []step
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
 		for k, e := range p.Edges {
-			if e.Hem > 0 && w.turnOf(p, k) == now {
-				all = append(all, w.hem(p, e))
+			run := e.Given[len(e.Given)-1].Sub(e.Given[0])
+			switch {
+			case e.Hem == 0 || w.turnOf(p, k) != now:
+			case math.Abs(run.Y) > math.Abs(run.X):
+				up = append(up, w.hem(p, e))
+			default:
+				across = append(across, w.hem(p, e))
 			}
 		}
 	}
-	w.addSteps(all)
+	w.addSteps(append(up, across...))
 }
 
 // hem is the step in which a hem is folded in.
