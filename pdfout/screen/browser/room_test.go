@@ -20,7 +20,7 @@ func TestThePictureHasRoom(t *testing.T) {
 		most    float64 // of the window
 	}{
 		{screen{wide: 1280, high: 720}, "100%", 0.18},
-		{screen{wide: 1280, high: 720}, "200%", 0.55},
+		{screen{wide: 1280, high: 720}, "200%", 0.59},
 		{screen{wide: 390, high: 844, finger: true}, "100%", 0.25},
 		{screen{wide: 390, high: 844, finger: true}, "200%", 0.6},
 		{screen{wide: 320, high: 640, finger: true}, "100%", 0.3},
@@ -32,6 +32,25 @@ func TestThePictureHasRoom(t *testing.T) {
 			b.settled()
 			assert.Less(t, value[float64](b, `document.getElementById("stage").getBoundingClientRect().top / innerHeight`), c.most, "where the picture begins")
 			assert.LessOrEqual(t, value[float64](b, `document.documentElement.scrollWidth - innerWidth`), 0.0, "the page itself is no wider than the window")
+		})
+	}
+}
+
+// Whatever the window is as wide as, all of the button that prints is in it, and of the row of
+// choices all of the one that is chosen.
+func TestPrintingIsInSight(t *testing.T) {
+	l := look(t, copied(t, "../../../examples/smock.toml"))
+	for _, wide := range []int64{320, 390, 700, 1024, 1279, 1600} {
+		t.Run(fmt.Sprint(wide), func(t *testing.T) {
+			b := openTab(t, screen{wide: wide, high: 800}, l.address+"?show=figures")
+			b.until(`document.querySelector("#shows-4[aria-current]") !== null`)
+			b.settled()
+			inSight := func(selector, within string) bool {
+				return value[bool](b, fmt.Sprintf(`((r, w) => r.width > 30 && r.left >= w.left - 1 && r.right <= w.right + 1 && r.left >= 0 && r.right <= innerWidth)(document.querySelector(%s).getBoundingClientRect(), document.querySelector(%s).getBoundingClientRect())`, quoted(selector), quoted(within)))
+			}
+			assert.True(t, inSight("#print", ".top"), "the button that prints")
+			assert.True(t, inSight("#help-open", ".top"), "the button for help")
+			assert.True(t, inSight("#shows-4", "#along"), "what is chosen")
 		})
 	}
 }

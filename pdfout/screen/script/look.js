@@ -109,6 +109,7 @@ function reach(event) {
 }
 
 document.addEventListener("click", choose)
+document.fonts.ready.then(toChosen) // letters may be wider than those that stood in for them
 document.addEventListener("focusin", reach)
 addEventListener("popstate", ask)
 arrive(new Set(["drawing"]))
