@@ -28,6 +28,7 @@
 //	ruled.go         how far apart fold lines are ruled, in a line of it
 //	workhems.go      when hems are folded in
 //	worksewn.go      what is sewn in its place or along edges, and how it is closed
+//	workraw.go       which edges are raw when all of it is done
 //	settings.go      how it was sewn, with lines to write on
 //	caution.go       what is to be heeded, for a garment and for any sheets
 //	cord.go          where a cord, a ribbon, a tie or a casing lies

@@ -49,6 +49,7 @@ func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
 	w.hemmed(beforeTrims)
 	w.sewnOn(func(on garment.SewnOn) bool { return !liesOn(on, pockets) && !liesOn(on, others) })
 	w.hemmed(atLast)
+	w.raw()
 	w.closed()
 	return w.tasks
 }

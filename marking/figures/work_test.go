@@ -82,6 +82,7 @@ sides = 1
 			"Mark and cut the other pieces: 1 in all [front]",
 			"Sew the seams: one: 1/4 in from the cut edge",
 			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
+			"See to the edges that no step above finishes: the top of Bib and the hem, right and top of front [bib cutting sheet, front]",
 		}},
 		// What runs up a piece is folded before what runs across its foot, however they are drawn.
 		{"the hem of an opening", "allowance = 0\n" + sketch.Piece("a", "hem: 0,0 10,0 | hem = 2\nopening: 10,0 10,8 | hem = 1\nrest: 10,8 0,8 0,0"), []string{
@@ -118,6 +119,7 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			"Sew the seams: shoulder and side: 3/8 in from the cut edge",
 			"Fold in and sew the centre back of Back: 3/4 in deep",
 			"Fold in and sew the hem of Front and Back: 1 1/2 in deep, 1/4 in turned in",
+			"See to the edges that no step above finishes: the armhole and neck of Front and Back",
 			// 13 1/4 in, less 3/8 in at the neck and 1 3/4 in for the hem and its turn.
 			`Close the centre back of Back, with one "centre back line" on the other: 11 1/8 in long`,
 		},
@@ -222,6 +224,34 @@ func dos(tasks []mark.Task) []string {
 	return all
 }
 
+// An edge is finished by a seam, by its hem, or by what is sewn along it; one on the fold is none.
+// Where no seam joins a piece nobody knows what its edges are sewn to.
+func TestEdgesThatNothingFinishes(t *testing.T) {
+	const (
+		half   = "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 3,8\nside: 3,8 3,0\nfoot: 3,0 0,0 | hem = 1"
+		joined = "[seam.side]\njoin = [\"a.side\", \"b.side\"]\n"
+	)
+	for _, c := range []struct{ name, text, want string }{
+		{"the neck of both", joined, "the neck of a and b"},
+		{"with lace along one", joined + "[trim.lace]\nalong = \"a.neck\"\n", "the neck of b"},
+		{"bound", joined + "[binding.neck]\nalong = [\"a.neck\", \"b.neck\"]\nwidth = \"1/4\"\n", ""},
+		{"sewn together", joined + "[seam.neck]\njoin = [\"a.neck\", \"b.neck\"]\n", ""},
+		{"without a seam", "", ""},
+		{"a piece that no seam joins", "[seam.side]\njoin = [\"a.side\", \"a.neck\"]\nwithin = 9\n", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern := made.Of(t, "allowance = \"1/4\"\n"+sketch.Piece("a", half)+sketch.Piece("b", half)+c.text)
+			got := ""
+			for _, task := range Work(pattern, sheet.Of(pattern)) {
+				if rest, ok := strings.CutPrefix(task.Do, "See to the edges that no step above finishes: "); ok {
+					got = rest
+				}
+			}
+			assert.Equal(t, c.want, got)
+		})
+	}
+}
+
 // A hem that ends at a gathered edge is folded before that is gathered, one that ends at
 // what is sewn on before that, and one that ends at a seam after the seam. What no seam joins is
 // finished before it is sewn in its place.
@@ -249,6 +279,7 @@ along = "purse.side"
 		"Cut the lace, and sew it on",
 		"Sew in its place: purse",
 		"Fold in and sew the foot of skirt",
+		"See to the edges that no step above finishes: the top and end of yoke",
 	}, dos(Work(pattern, sheet.Of(pattern))))
 }
 
