@@ -18,9 +18,6 @@ import (
 
 // inOrder is a command line with the options of its command in front of the file.
 func inOrder(args []string, app *cli.App) []string {
-	if asksWords(args) {
-		return slices.DeleteFunc(slices.Clone(args), func(word string) bool { return word == "--" })
-	}
 	for at, word := range args {
 		if at == 0 || isOption(word) || word == "--" {
 			continue

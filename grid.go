@@ -17,12 +17,14 @@ import (
 // Rules of this file: a grid is of no file. Its PDF lies in the folder one is in, where no other
 // is named.
 
+const gridName = "grid"
+
 // gridFile is what the grid is called where it is given no name.
 const gridFile = "grid.pdf"
 
 func gridCommand(at *progress) *cli.Command {
 	return &cli.Command{
-		Name:      "grid",
+		Name:      gridName,
 		Usage:     "make ruled sheets, off which the points of a paper pattern are read, as a PDF",
 		UsageText: "tuckmark grid [options]",
 		Flags: append([]cli.Flag{

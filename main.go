@@ -44,6 +44,12 @@ func run(args []string, stdout, stderr io.Writer) int {
 
 func carryOut(args []string, stdout, stderr io.Writer) int {
 	app := newApp(stdout, stderr)
+	if before, begun, after, asks := cutAtCursor(args); asks {
+		for _, line := range finished(app, before, begun, after) {
+			fmt.Fprintln(stdout, line)
+		}
+		return statusDone
+	}
 	err := unheard(app.Writer, helpMisused(app.Run(inOrder(args, app))))
 	if err == nil {
 		return statusDone
@@ -67,20 +73,18 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 			"Print the numbers: tuckmark figures pinafore.toml\n" +
 			"Print them at 100 %, measure the check square on the first page, and only\n" +
 			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
-		Writer:               at.before(stdout),
-		ErrWriter:            at.before(stderr),
-		OnUsageError:         misused,
-		ExitErrHandler:       func(*cli.Context, error) {}, // run says it
-		After:                func(*cli.Context) error { at.end(); return nil },
-		Action:               noCommand,
-		Commands:             []*cli.Command{startCommand(), gridCommand(at), lookCommand(at), sheetCommand(at), gaugeCommand(at), scaleCommand(at), figuresCommand(at), completionCommand(), helpCommand()},
-		Flags:                []cli.Flag{versionFlag(), cli.HelpFlag}, // the parser leaves help out beside a command called so
-		EnableBashCompletion: true,
+		Writer:         at.before(stdout),
+		ErrWriter:      at.before(stderr),
+		OnUsageError:   misused,
+		ExitErrHandler: func(*cli.Context, error) {}, // run says it
+		After:          func(*cli.Context) error { at.end(); return nil },
+		Action:         noCommand,
+		Commands:       []*cli.Command{startCommand(), gridCommand(at), lookCommand(at), sheetCommand(at), gaugeCommand(at), scaleCommand(at), figuresCommand(at), completionCommand(), helpCommand()},
+		Flags:          []cli.Flag{versionFlag(), cli.HelpFlag}, // the parser leaves help out beside a command called so
 	}
 	for _, command := range app.Commands {
 		command.UsageText = cmp.Or(command.UsageText, "tuckmark "+command.Name+" [options] FILE.toml")
 		command.OnUsageError = misused
-		command.BashComplete = completing(command)
 		command.HideHelpCommand = true // so that a file may be called help
 	}
 	withWordsHint(app)

@@ -1,9 +1,68 @@
 package main
 
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"tuckmark/marking/wording"
+)
+
 // Rules of this file: a row for each shell, and what it reads. The scripts hold no word of
-// the command line: they ask the program for words, and where there are none they offer the
-// names of .toml files. Nothing that was typed is carried out. With 0=zsh about it the parser
-// says what each command is for.
+// the command line: they ask the program how what is begun may go on. Nothing that was typed is
+// carried out.
+
+const completionName = "completion"
+
+func completionCommand() *cli.Command {
+	return &cli.Command{
+		Name:      completionName,
+		Usage:     "print what lets a shell finish the words that you begin: " + wording.Listed(shellNames(), "or"),
+		UsageText: "tuckmark completion SHELL",
+		Description: "With it the Tab key finishes commands, options and the names of pieces, views and files.\n" +
+			"Put the line for your shell into the file that is read whenever it begins:\n\n" +
+			shellLines(),
+		Action: func(c *cli.Context) error {
+			if c.Args().Len() != 1 {
+				return misuse("completion takes the name of one shell", "the shells it knows are "+wording.Listed(shellNames(), "and"))
+			}
+			return sayScript(c.App.Writer, c.Args().First())
+		},
+	}
+}
+
+// sayScript prints what a shell of this name is to read.
+func sayScript(w io.Writer, name string) error {
+	for _, shell := range shells {
+		if shell.name == name {
+			return writeOut(w, "the script", []byte(shell.script))
+		}
+	}
+	hint := "the shells it knows are " + wording.Listed(shellNames(), "and")
+	if near := wording.Nearest(name, shellNames()); near != "" {
+		hint = wording.DidYouMean(near)
+	}
+	return misuse(fmt.Sprintf("there is no script for the shell %q", name), hint)
+}
+
+func shellNames() []string {
+	var names []string
+	for _, shell := range shells {
+		names = append(names, shell.name)
+	}
+	return names
+}
+
+// shellLines are the lines that make each shell read its script, a paragraph each.
+func shellLines() string {
+	var all strings.Builder
+	for _, shell := range shells {
+		fmt.Fprintf(&all, "%s, %s:\n  %s\n", shell.name, shell.file, shell.line)
+	}
+	return strings.TrimRight(all.String(), "\n")
+}
 
 // shell is one that can complete a command line.
 type shell struct {
@@ -20,43 +79,54 @@ var shells = []shell{
 	{"powershell", "in the file that $PROFILE names", `tuckmark completion powershell | Out-String | Invoke-Expression`, powershellScript},
 }
 
-// bashScript keeps to what bash 3.2 knows, which is that of macOS. bash parts words at an
-// equals sign.
-const bashScript = `# tuckmark for bash: the Tab key finishes commands, options and .toml files
+// bashScript keeps to what bash 3.2 knows, which is that of macOS. bash hands words on with their
+// quotes and backslashes, and parts them at an equals sign.
+const bashScript = `# tuckmark for bash: the Tab key finishes commands, options and the names of pieces and files
 _tuckmark() {
-	local word=${COMP_WORDS[COMP_CWORD]} asked=() one offered name
-	for one in "${COMP_WORDS[@]:1:COMP_CWORD-1}"; do
-		[[ $one == "=" ]] || asked+=("$one")
-	done
-	[[ $word == "=" ]] && word=
-	[[ $word == -* ]] && asked+=("$word")
-	offered=$("${1/#\~/$HOME}" "${asked[@]}" --generate-bash-completion 2>/dev/null)
+	local word=${COMP_WORDS[COMP_CWORD]} quote="'" kept=$'\1' words line name
+	words=("${COMP_WORDS[@]//\\$quote/$kept}")
+	words=("${words[@]//[\\\"$quote]/}")
+	words=("${words[@]//$kept/$quote}")
+	words=("${words[@]/#\~\//$HOME/}")
 	COMPREPLY=()
-	if [[ -n $offered ]]; then
-		COMPREPLY=($(compgen -W "$offered" -- "$word"))
-		return
-	fi
-	compopt -o filenames 2>/dev/null
-	word=${word//[\\\"\']/}
-	while IFS= read -r name; do
-		COMPREPLY+=("$name")
-	done < <(compgen -f -X '!*.toml' -- "$word"; compgen -d -- "$word")
+	while IFS= read -r line; do
+		if [[ $line == \** ]]; then
+			compopt -o filenames 2>/dev/null
+			while IFS= read -r name; do
+				COMPREPLY+=("$name")
+			done < <(compgen -f -X "!$line" -- "${words[COMP_CWORD]#=}"; compgen -d -- "${words[COMP_CWORD]#=}")
+		else
+			name=${line%%$'\t'*}
+			[[ $word != [\"\']* && $name == *[^[:alnum:]_.,:=/-]* ]] && name=$(printf %q "$name") name=${name//\\,/,}
+			COMPREPLY+=("$name")
+		fi
+	done < <("${words[0]}" "${words[@]:1:COMP_CWORD-1}" "--finish=${words[COMP_CWORD]}" "${words[@]:COMP_CWORD+1}" 2>/dev/null)
 }
-complete -o default -F _tuckmark tuckmark
+complete -F _tuckmark tuckmark
 `
 
 // zshScript can also stand in a folder of $fpath as _tuckmark.
 const zshScript = `#compdef tuckmark
-# tuckmark for zsh: the Tab key finishes commands, options and .toml files
+# tuckmark for zsh: the Tab key finishes commands, options and the names of pieces and files
 _tuckmark() {
-	local -a asked offered
-	asked=("${(@Q)words[1,CURRENT-1]}")
-	[[ $PREFIX == -* ]] && asked+=("$PREFIX")
-	offered=("${(@f)$(env 0=zsh "${(@)asked}" --generate-bash-completion 2>/dev/null)}")
-	if [[ -n $offered ]]; then
+	local line
+	local -a before after offered endings
+	before=("${(@)${(@Q)words[1,CURRENT-1]}/#\~\//$HOME/}")
+	after=("${(@)${(@Q)words[CURRENT+1,-1]}/#\~\//$HOME/}")
+	for line in "${(@f)$("${(@)before}" "--finish=${(Q)PREFIX}" "${(@)after}" 2>/dev/null)}"; do
+		if [[ $line == \** ]]; then
+			endings+=("$line")
+		elif [[ -n $line ]]; then
+			offered+=("${${line//:/\\:}/$'\t'/:}")
+		fi
+	done
+	[[ -n $endings ]] && compset -P '-*='
+	if [[ $endings == '*/' ]]; then
+		_path_files -/
+	elif (( $#endings )); then
+		_files -g "$endings"
+	elif (( $#offered )); then
 		_describe tuckmark offered
-	else
-		_files -g '*.toml'
 	fi
 }
 if [[ $funcstack[1] == _tuckmark ]]; then
@@ -66,31 +136,47 @@ else
 fi
 `
 
-const powershellScript = `# tuckmark for PowerShell: the Tab key finishes commands, options and .toml files
+const powershellScript = `# tuckmark for PowerShell: the Tab key finishes commands, options and the names of pieces and files
 Register-ArgumentCompleter -Native -CommandName tuckmark -ScriptBlock {
 	param($word, $line, $cursor)
-	$asked = @($line.CommandElements | Select-Object -Skip 1 | Where-Object { $_.Extent.EndOffset -lt $cursor } | ForEach-Object { "$_" })
-	if ("$word".StartsWith('-')) { $asked += "$word" }
-	$offered = @(& "$($line.CommandElements[0])" @asked --generate-bash-completion 2>$null)
-	if ($offered.Count -eq 0) {
-		$offered = @(Get-ChildItem -Filter "$word*.toml" -Name | ForEach-Object { if ($_ -match ' ') { "'$_'" } else { $_ } })
+	$plain = { "$_".Trim("'", '"') }
+	$elements = @($line.CommandElements | Select-Object -Skip 1)
+	$before = @($elements | Where-Object { $_.Extent.EndOffset -lt $cursor } | ForEach-Object $plain)
+	$after = @($elements | Where-Object { $_.Extent.StartOffset -gt $cursor } | ForEach-Object $plain)
+	$begun = "$word".Trim("'", '"')
+	foreach ($said in @(& "$($line.CommandElements[0])" @before "--finish=$begun" @after 2>$null)) {
+		$name, $means = $said.Split([char]9)
+		$names = @($name)
+		if ($name.StartsWith('*')) {
+			$folder = $begun -replace '[^/\\]*$', ''
+			$names = @(Get-ChildItem -Path "$begun*" | Where-Object { $_.PSIsContainer -or $_.Name -like $name } | ForEach-Object { $folder + $_.Name })
+			$means = ''
+		}
+		foreach ($one in $names) {
+			$typed = if ($one -match '[^\w.,:=/\\-]') { "'" + $one.Replace("'", "''") + "'" } else { $one }
+			$told = if ($means) { $means } else { $one }
+			[System.Management.Automation.CompletionResult]::new($typed, $one, 'ParameterValue', $told)
+		}
 	}
-	$offered | Where-Object { $_ -like "$word*" -or $_ -like "'$word*" } |
-		ForEach-Object { [System.Management.Automation.CompletionResult]::new($_, $_, 'ParameterValue', $_) }
 }
 `
 
-// fishScript says with a tab what a word means, and the program with a colon.
-const fishScript = `# tuckmark for fish: the Tab key finishes commands, options and .toml files
+// fishScript has fish part what a word means from it, which it does at a tab too.
+const fishScript = `# tuckmark for fish: the Tab key finishes commands, options and the names of pieces and files
 function __tuckmark_words
-	set -l asked (commandline -opc)
+	set -l before (commandline -opc | string replace -r '^~/' "$HOME/")
 	set -l word (commandline -ct)
-	string match -q -- '-*' $word; and set -a asked $word
-	set -l offered (env 0=zsh $asked --generate-bash-completion 2>/dev/null)
-	if set -q offered[1]
-		string replace : \t -- $offered
-	else
-		__fish_complete_suffix .toml | string match -r '.*(?:\.toml|/)(?:\t.*)?$'
+	set -l begun (string replace -ra '[\\\\"\']' '' -- $word)
+	set -l after (commandline -op)
+	set -e after[1..(count $before)]
+	test -n "$word"; and set -e after[1]
+	for line in (command $before "--finish=$begun" $after 2>/dev/null)
+		if string match -q '\\**' -- $line
+			set -l ending (string sub -s 2 -- $line)
+			__fish_complete_suffix $ending | string match -r '.*(?:'(string escape --style=regex -- $ending)'|/)(?:\\t.*)?$'
+		else
+			echo $line
+		end
 	end
 end
 complete -c tuckmark -f -a '(__tuckmark_words)'

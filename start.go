@@ -21,9 +21,11 @@ import (
 // Rules of this file: a first file is written where nothing is, and never over anything.
 // Whoever gives no option is asked, at a terminal; what is still not said is as it is usual.
 
+const startName = "start"
+
 func startCommand() *cli.Command {
 	return &cli.Command{
-		Name:  "start",
+		Name:  startName,
 		Usage: "write a first file, which makes its sheets at once and is changed line by line; without options it asks",
 		Flags: []cli.Flag{
 			&cli.StringFlag{Name: "pieces", Usage: "begin with these pieces, such as `front,back,sleeve`; known are collar, skirt, pocket, cap, yoke and band too, and any other is a rectangle"},

@@ -31,6 +31,9 @@ const (
 var kindWords = [...]string{band: "band", pocket: "pocket", collar: "collar", sleeve: "sleeve", bonnet: "cap",
 	yoke: "yoke", skirt: "skirt", front: "front", back: "back"}
 
+// Words are those by which the name of a piece says what it is.
+func Words() []string { return slices.Clone(kindWords[:]) }
+
 // Unknown are those of some names that have none of the words: they become rectangles.
 func Unknown(names []string) []string {
 	var all []string
