@@ -77,6 +77,7 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		ErrWriter:      at.before(stderr),
 		OnUsageError:   misused,
 		ExitErrHandler: func(*cli.Context, error) {}, // run says it
+		Before:         versionAlone,
 		After:          func(*cli.Context) error { at.end(); return nil },
 		Action:         noCommand,
 		Commands:       []*cli.Command{startCommand(), gridCommand(at), lookCommand(at), sheetCommand(at), gaugeCommand(at), scaleCommand(at), figuresCommand(at), completionCommand(), helpCommand()},

@@ -27,6 +27,14 @@ func versionFlag() cli.Flag {
 	return flag
 }
 
+// versionAlone refuses --version with anything behind it.
+func versionAlone(c *cli.Context) error {
+	if c.Bool(versionName) && c.Args().Present() {
+		return misuse("--"+versionName+" stands by itself, without a command or a file", "leave out what stands behind it, or --"+versionName)
+	}
+	return nil
+}
+
 // sayVersion answers --version.
 func sayVersion(w io.Writer) error {
 	built, _ := debug.ReadBuildInfo() // nil where Go noted nothing
