@@ -101,6 +101,37 @@ func optionWithValue(typed string, known []cli.Flag) (name string, takesValue bo
 	return "", false
 }
 
+// checkValues refuses an option of a command that is given twice, or without a letter behind it,
+// of those that take a value. The words are in order.
+func checkValues(words []string, app *cli.App) error {
+	at := slices.IndexFunc(words[min(1, len(words)):], func(word string) bool { return !isOption(word) }) + 1
+	if at == 0 {
+		return nil
+	}
+	command := app.Command(words[at])
+	if command == nil {
+		return nil
+	}
+	given := map[string]bool{}
+	for _, word := range words[at+1:] {
+		if word == "--" {
+			break
+		}
+		typed, value, joined := strings.Cut(word, "=")
+		name, takesValue := optionWithValue(typed, command.Flags)
+		switch {
+		case !takesValue || !joined: // the parser says that it wants one
+			continue
+		case strings.TrimSpace(value) == "":
+			return misuse("--"+name+" was given without a value", "write behind it what it is to be, or leave it out; `tuckmark "+command.Name+" --help` shows what it takes")
+		case given[name]:
+			return misuse("--"+name+" was given twice", "leave it out where it is not meant")
+		}
+		given[name] = true
+	}
+	return nil
+}
+
 // oneFile returns the one file that a command is given.
 func oneFile(c *cli.Context, example string) (string, error) {
 	if in := c.Args().First(); c.Args().Len() == 1 && in != "" {

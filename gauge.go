@@ -45,6 +45,9 @@ func gaugeCommand(at *progress) *cli.Command {
 	}
 }
 
+// noGauges says why there are none.
+const noGauges = "there is nothing to make a gauge for"
+
 // makeGauges takes the file in to the PDF of its gauges, out, or one with the name of the file
 // where that is "", and says what it made.
 func makeGauges(say io.Writer, in, out string, p printing) error {
@@ -55,7 +58,7 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 	pattern := file.pattern
 	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
-		return fileFault(called(in), "there is nothing to make a gauge for", "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
+		return fileFault(called(in), noGauges, "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")
 	}
 	set := gaugeSet(pattern, gauges)
 	set.Scale = p.onPage("tuckmark gauge", anyFile)

@@ -50,7 +50,11 @@ func carryOut(args []string, stdout, stderr io.Writer) int {
 		}
 		return statusDone
 	}
-	err := unheard(app.Writer, helpMisused(app.Run(inOrder(args, app))))
+	words := inOrder(args, app)
+	err := checkValues(words, app)
+	if err == nil {
+		err = unheard(app.Writer, helpMisused(app.Run(words)))
+	}
 	if err == nil {
 		return statusDone
 	}

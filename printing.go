@@ -102,9 +102,6 @@ func readPrinting(c *cli.Context, at *progress) (printing, error) {
 		view:    c.String("view"),
 		figures: !c.Bool("no-figures") && !c.IsSet("pieces"), gauges: c.Bool("gauges"), allViews: c.Bool("all-views"),
 	}
-	if c.IsSet("output") && c.String("output") == "" {
-		return p, misuse("-o was given without a name", "name the file, such as -o sheets.pdf, or leave -o out")
-	}
 	var err error
 	if p.paper, err = readPaper(c); err != nil {
 		return p, err
@@ -127,6 +124,9 @@ func readPrinting(c *cli.Context, at *progress) (printing, error) {
 		if c.IsSet(name) {
 			p.said = append(p.said, "--"+name+" "+inShell(c.String(name)))
 		}
+	}
+	if p.pieces != nil && c.Bool("no-figures") {
+		return p, misuse("--no-figures was given, and with --pieces there are no figures", "leave one of them out")
 	}
 	for _, name := range []string{"no-figures", "gauges", "all-views"} {
 		if c.Bool(name) {

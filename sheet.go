@@ -10,6 +10,7 @@ import (
 
 	"tuckmark/marking/figures"
 	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sheet"
 	"tuckmark/pdfout/arrange"
@@ -103,6 +104,9 @@ func (p printing) remarked(in string, pattern *garment.Pattern) string {
 		if piece.Block != nil && piece.Block.Measured == nil { // else it is tucked already
 			fmt.Fprintf(&lines, "%s: %s\n", piece.Name, piece.Block.Tear(pattern.Unit))
 		}
+	}
+	if p.gauges && len(gauge.Of(pattern)) == 0 {
+		fmt.Fprintln(&lines, "--gauges adds none: "+noGauges)
 	}
 	return lines.String()
 }
