@@ -3,7 +3,6 @@ package figures
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/garment"
 	"tuckmark/marking/gauge"
@@ -229,12 +228,7 @@ func (w *work) addSteps(all []step) {
 }
 
 // namesOf lists names, as many as a step has room for.
-func namesOf(names []string) string {
-	if more := len(names) - mostInStep; more > 0 {
-		return strings.Join(names[:mostInStep], ", ") + fmt.Sprintf(" and %d more", more)
-	}
-	return wording.Listed(names, "and")
-}
+func namesOf(names []string) string { return wording.Listed(wording.FirstOf(names, mostInStep), "and") }
 
 // folded adds the tucks and pleats of the pieces that are marked flat.
 func (w *work) folded() {

@@ -21,9 +21,13 @@ const mostNamed = 12
 
 // Few gives the first dozen of more than a dozen words, and how many more there are; fewer as they
 // are.
-func Few(words []string) []string {
-	if more := len(words) - mostNamed; more > 0 {
-		return append(slices.Clone(words[:mostNamed]), fmt.Sprintf("%d more", more))
+func Few(words []string) []string { return FirstOf(words, mostNamed) }
+
+// FirstOf gives the first of more than so many words, and how many more there are; fewer as they
+// are.
+func FirstOf(words []string, most int) []string {
+	if more := len(words) - most; more > 0 {
+		return append(slices.Clone(words[:most]), fmt.Sprintf("%d more", more))
 	}
 	return words
 }
