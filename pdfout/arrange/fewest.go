@@ -17,7 +17,7 @@ import (
 const (
 	// mostLaidAnew bounds that work: how many parcels are laid anew at most, and so how often
 	// all of them.
-	mostLaidAnew = 2000
+	mostLaidAnew = 1000
 	// mixing is how far orders go from the tallest first: a parcel may come before one that is
 	// higher by as much as exp(mixing) times.
 	mixing = 0.5

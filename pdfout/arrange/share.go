@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"math/rand/v2"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -41,23 +42,13 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, window plan
 	if len(shelves) == 0 {
 		return sheets, shelves
 	}
-	all := openings(sheets, parcels)
-	guests := make([]guest, len(parcels))
-	for i, p := range parcels {
-		p.Number = i
-		guests[i].Parcel = p
-		if page, found := p.ontoFirst(nearestTo(*p.Piece, all, func(o *opening) Piece { return sheets[o.sheet].host() }), func(page int, p Parcel) bool { return all[page].Put(p) }); found {
-			guests[i].host = all[page]
-		}
+	numbered := slices.Clone(parcels)
+	for i := range numbered {
+		numbered[i].Number = i
 	}
+	all, guests := invitedMost(numbered, openings(sheets, parcels), sheets, window)
 	others := func() []Packing {
-		var left []Parcel
-		for _, g := range guests {
-			if g.host == nil {
-				left = append(left, g.Parcel)
-			}
-		}
-		fewer, _ := fill(left, window)
+		fewer, _ := fill(uninvited(guests), window)
 		return fewer
 	}
 	fewer := others()
@@ -72,13 +63,64 @@ func shareLarge(sheets []Sheet, parcels []Parcel, shelves []Packing, window plan
 		tried++
 		guests[i].host = nil
 		if more := others(); len(more) == len(fewer) {
-			host.Parcels = slices.DeleteFunc(host.Parcels, func(p Packed) bool { return p.Number == i })
+			host.Parcels = slices.DeleteFunc(host.Parcels, func(p Packed) bool { return p.Number == guests[i].Number })
 			fewer = more
 		} else {
 			guests[i].host = host
 		}
 	}
 	return shared(sheets, all), fewer
+}
+
+// invitedMost puts parcels into openings, the tallest first or in another order: so that the fewest
+// pages are needed for those that have no room there.
+func invitedMost(parcels []Parcel, free []*opening, sheets []Sheet, window plane.Point) ([]*opening, []guest) {
+	all, guests := invited(parcels, free, sheets)
+	if len(free) == 0 {
+		return all, guests
+	}
+	pages := func(guests []guest) int {
+		shelves, _ := inOrder(uninvited(guests), window)
+		return len(shelves)
+	}
+	least := pages(guests)
+	random := rand.New(rand.NewPCG(0, 0))
+	for laid := 0; least > 0 && laid+len(parcels) <= mostLaidAnew; laid += len(parcels) {
+		with, others := invited(otherOrder(parcels, window, random), free, sheets)
+		if n := pages(others); n < least {
+			all, guests, least = with, others, n
+		}
+	}
+	return all, guests
+}
+
+// uninvited are the parcels that are put into no opening.
+func uninvited(guests []guest) []Parcel {
+	var left []Parcel
+	for _, g := range guests {
+		if g.host == nil {
+			left = append(left, g.Parcel)
+		}
+	}
+	return left
+}
+
+// invited puts parcels, in their order, into openings, each into the nearest with room. It returns
+// the openings with them, and all parcels.
+func invited(parcels []Parcel, free []*opening, sheets []Sheet) ([]*opening, []guest) {
+	all := make([]*opening, len(free))
+	for i, o := range free {
+		with := *o
+		all[i] = &with
+	}
+	guests := make([]guest, len(parcels))
+	for i, p := range parcels {
+		guests[i].Parcel = p
+		if page, found := p.ontoFirst(nearestTo(*p.Piece, all, func(o *opening) Piece { return sheets[o.sheet].host() }), func(page int, p Parcel) bool { return all[page].Put(p) }); found {
+			guests[i].host = all[page]
+		}
+	}
+	return all, guests
 }
 
 // shared returns the sheets with what their openings hold.

@@ -208,3 +208,25 @@ func BenchmarkArrangeMixed50(b *testing.B) {
 	b.ReportMetric(float64(pages), "pages")
 	b.ReportMetric(float64(before-pages), "shared")
 }
+
+// What the tallest first leaves without room beside large pieces finds some in another order
+// (derived: of two rooms of 100 by 100 and 50 by 90 mm a parcel of 50 by 90 takes the first, in
+// which the other, 100 by 80, has no room beside it; and neither fits turned).
+func TestOtherGuestsFirst(t *testing.T) {
+	t.Parallel()
+	host := NewPiece(sample.Rectangle("large", "Large", 400, 400))
+	sheets := []Sheet{NewSheet([]Piece{host}, Grid{Rows: 2, Columns: 2, Window: plane.Point{X: 210, Y: 210}}, []Cell{{}})}
+	room := func(w, h float64) *opening {
+		return &opening{Packing: EmptyPage(plane.Point{X: w, Y: h})}
+	}
+	parcels := rooms([2]float64{50, 90}, [2]float64{100, 80})
+	free := []*opening{room(100, 100), room(50, 90)}
+	_, tallest := invited(parcels, free, sheets)
+	assert.Len(t, uninvited(tallest), 1)
+	all, guests := invitedMost(parcels, free, sheets, plane.Point{X: 210, Y: 210})
+	assert.Empty(t, uninvited(guests))
+	for i, o := range all {
+		assert.Len(t, o.Parcels, 1)
+		assert.Empty(t, free[i].Parcels, "those that were given stay empty")
+	}
+}
