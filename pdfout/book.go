@@ -49,6 +49,7 @@ type laidSheet struct {
 type laidPiece struct {
 	piece arrange.Piece
 	sheet *laidSheet
+	cells map[int][]int // of the sheet, by the line that lies on them, as far as they were asked for
 }
 
 // newBook is a book of a set without any page.
@@ -104,7 +105,7 @@ func (b *Book) findPieces() {
 	b.laid = map[string][]laidPiece{}
 	for _, s := range b.all() {
 		for _, p := range s.Pieces {
-			b.laid[p.Key] = append(b.laid[p.Key], laidPiece{p, s})
+			b.laid[p.Key] = append(b.laid[p.Key], laidPiece{p, s, map[int][]int{}})
 		}
 	}
 }

@@ -8,7 +8,6 @@ import (
 
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
-	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/text"
@@ -123,24 +122,36 @@ func (b *Book) pagesOf(keys []string, along mark.Task) []int {
 	pages := map[int]bool{}
 	for _, key := range keys {
 		for _, one := range b.laid[key] {
-			s, p := one.sheet, one.piece
-			for k := range s.Cells {
-				pages[s.first+k] = pages[s.first+k] || len(s.Cells) == 1 && along.Roles == nil || s.page(k).shows(p, along)
+			if len(one.sheet.Cells) == 1 && along.Roles == nil {
+				pages[one.sheet.first] = true
+				continue
+			}
+			for i, l := range one.piece.Lines {
+				if (along.Roles == nil || slices.Contains(along.Roles, l.Role)) && (along.Lines == nil || slices.Contains(along.Lines, l.Name)) {
+					for _, k := range one.cellsOf(i) {
+						pages[one.sheet.first+k] = true
+					}
+				}
 			}
 		}
 	}
-	maps.DeleteFunc(pages, func(_ int, shows bool) bool { return !shows })
 	return slices.Sorted(maps.Keys(pages))
 }
 
-// shows reports whether a line of a piece that a task is done along lies within the joins of the
-// page.
-func (p page) shows(piece arrange.Piece, along mark.Task) bool {
-	core := p.core
-	return slices.ContainsFunc(piece.Lines, func(l arrange.Line) bool {
-		return (along.Roles == nil || slices.Contains(along.Roles, l.Role)) && (along.Lines == nil || slices.Contains(along.Lines, l.Name)) &&
-			l.Bounds().Meets(core) && len(l.Clip(core)) > 0
-	})
+// cellsOf are the cells of its sheet within whose joins a line of the piece lies, by its number:
+// they are found once, for many tasks may be done along it.
+func (p laidPiece) cellsOf(line int) []int {
+	cells, found := p.cells[line]
+	if !found {
+		l := p.piece.Lines[line]
+		for k := range p.sheet.Cells {
+			if core := p.sheet.page(k).core; l.Bounds().Meets(core) && len(l.Clip(core)) > 0 {
+				cells = append(cells, k)
+			}
+		}
+		p.cells[line] = cells
+	}
+	return cells
 }
 
 // workSection are the steps, each an entry; the heading belongs to the first.

@@ -59,6 +59,9 @@ type joiner struct {
 // cannot be made.
 func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
 	j := joiner{Pattern: p, spec: spec, names: spec.Names(), found: found, cuts: map[*piece.Piece][]float64{}}
+	if !j.within() {
+		return
+	}
 	j.ties = j.allTies()
 	for _, s := range spec.Seams {
 		p.Seams = append(p.Seams, j.seam(s))

@@ -10,6 +10,7 @@
 //	pattern.go   what comes out
 //	several.go   how many garments are made of it at once
 //	check.go     the way from a file to it
+//	bounds.go    how much of it is too much
 //	names.go     names such as "front.neck" stand for something that can be sewn
 //	course.go    an edge or a line that something is sewn along, as often as it comes
 //	seam.go      two sides that are sewn together, and whether they match

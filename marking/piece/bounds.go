@@ -16,16 +16,17 @@ const (
 	// mostPassed bounds how often a point of an outline is passed by what is laid over it: its
 	// points times its lines, notches, tucks and pleats.
 	mostPassed = 10_000_000
-	// mostBeside bounds how many points of edges have a line drawn beside them: for each line
-	// along an edge those of that.
-	mostBeside = 100_000
+	// mostFollowed bounds how many points of edges and lines are followed by something else: for
+	// each line along an edge those of that, for each set of tucks or pleats those of the edges
+	// whose stitch lines its ends follow, and for each line or set those of the lines it runs to.
+	mostFollowed = 100_000
 	// mostCrossed bounds how often tucks or pleats cross others: those of a piece that run one way
 	// times those that run another.
 	mostCrossed = 10_000
 )
 
 // work is what has been worked out so far, of all pieces.
-type work struct{ drawn, passed, beside, crossed int }
+type work struct{ drawn, passed, followed, crossed int }
 
 // within reports whether a piece whose outline is known can be worked out beside those before
 // it, or notes why not.
@@ -36,11 +37,7 @@ func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 	was := f.work
 	f.work.drawn += points
 	f.work.passed += points * over
-	for _, one := range ps.Lines {
-		if i := piece.EdgeNumber(one.Along.V); one.Along.Given() && i >= 0 {
-			f.work.beside += len(piece.Edges[i].Path)
-		}
-	}
+	f.work.followed += pointsFollowed(piece, ps)
 	ok := true
 	for _, one := range []struct {
 		was, now, most int
@@ -50,8 +47,8 @@ func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 			"the outlines, as far as this piece, have %s points once their curves are drawn; at most %s are worked out"},
 		{was.passed, f.work.passed, mostPassed, fewerPoints,
 			"the pieces, as far as this one, have %s places to look at, the points of each times its lines, notches, tucks and pleats; at most %s are looked at"},
-		{was.beside, f.work.beside, mostBeside, fewerPoints,
-			"the lines along edges, as far as those of this piece, run along %s points; at most %s are worked out"},
+		{was.followed, f.work.followed, mostFollowed, fewerPoints,
+			"the lines, tucks and pleats that follow an edge or run to a line, as far as those of this piece, have %s points there; at most %s are worked out"},
 	} {
 		if one.now > one.most {
 			ok = false
@@ -61,6 +58,42 @@ func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 		}
 	}
 	return ok
+}
+
+// pointsFollowed counts the points of edges and lines that other lines, tucks and pleats of a piece follow
+// or run to. Those of lines count as they are given.
+func pointsFollowed(piece *Piece, ps source.PieceSpec) int {
+	lines := map[string]int{}
+	for _, one := range ps.Lines {
+		lines[one.Key] = len(one.Points.V)
+	}
+	n := 0
+	along := func(edges ...source.Text) {
+		for _, name := range edges {
+			if i := piece.EdgeNumber(name.V); name.Given() && i >= 0 {
+				n += len(piece.Edges[i].Path)
+			}
+		}
+	}
+	for _, one := range ps.Lines {
+		along(one.Along)
+		n += lines[one.Beside.V] + lines[one.From.V] + lines[one.To.V]
+	}
+	ends := func(e source.EndSpec) {
+		if e.Shape.V == source.EndFollow {
+			along(append([]source.Text{e.Below}, e.Also...)...)
+		}
+		n += lines[e.From.V] + lines[e.To.V]
+	}
+	for _, one := range ps.Tucks {
+		ends(one.End)
+		n += lines[one.Beside.V]
+	}
+	for _, one := range ps.PleatRows {
+		ends(one.End)
+		n += lines[one.Beside.V]
+	}
+	return n
 }
 
 const fewerPoints = source.ThinnedPoints + "; or make it two pieces, or two files"

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
@@ -68,7 +69,7 @@ func (m measure) anchors() []Anchor {
 
 // dimension draws a distance of a piece, and writes its words.
 func (s *Sheet) dimension(p Piece, d mark.Dimension) {
-	u := measureOf(d, plane.Point{}).u
+	u, words := measureOf(d, plane.Point{}).u, dimensionWords(d.Text)
 	for _, within := range []func(at plane.Point) bool{
 		p.Inside,
 		func(at plane.Point) bool { return s.belongs(p, at) && p.Bounds.Grown(dimensionOff).Holds(at) },
@@ -78,10 +79,10 @@ func (s *Sheet) dimension(p Piece, d mark.Dimension) {
 			if k > 0 && !within(m.from.Toward(m.to, 0.5)) || !s.open(m) {
 				continue
 			}
-			if words, ok := s.wordsBy(p, m, d.Text); ok {
+			if put, ok := s.wordsBy(p, m, words); ok {
 				s.drawMeasure(d, m)
-				s.put(words)
-				s.measured = append(s.measured, words.Around(words.Middle, words.U))
+				s.put(put)
+				s.measured = append(s.measured, put.Around(put.Middle, put.U))
 				return
 			}
 		}
@@ -106,14 +107,23 @@ func (s *Sheet) apart(room text.Slab) bool {
 	return !slices.ContainsFunc(s.measured, room.Grown(dimensionApart).Meets)
 }
 
-// wordsBy returns the words of a distance where they stand right by its line.
-func (s *Sheet) wordsBy(p Piece, m measure, words string) (PlacedInscription, bool) {
-	by, line := turned(nearAway, 0), strip(m.a, m.b, leaderRoom)
+// dimensionWords are the words of a distance as they may be set, the best first: in none of its
+// widths that breaks a word.
+func dimensionWords(words string) []Inscription {
+	longest := text.LongestWord(length.Words(words), ink.Text())
+	var all []Inscription
 	for _, width := range dimensionWidths() {
-		t := Wrapped(words, ink.Text(), width)
-		if t.Broken {
-			continue
+		if longest <= width {
+			all = append(all, Wrapped(words, ink.Text(), width))
 		}
+	}
+	return all
+}
+
+// wordsBy returns the words of a distance, as they may be set, where they stand right by its line.
+func (s *Sheet) wordsBy(p Piece, m measure, words []Inscription) (PlacedInscription, bool) {
+	by, line := turned(nearAway, 0), strip(m.a, m.b, leaderRoom)
+	for _, t := range words {
 		for _, a := range m.anchors() {
 			room := by.by(a, t)
 			if s.apart(room) && !room.Meets(line) && s.hasRoom(p, room, s.clearAt(a.At)) {

@@ -115,13 +115,19 @@ func (p Panel) goesOn() Inscription {
 // lastGap is how far down, in mm and at most as much as is given, an inscription can be cut so
 // that no line of text and none that is drawn is cut through; zero where it cannot be.
 func (t Inscription) lastGap(most float64) float64 {
-	best := 0.0
+	var feet []float64
 	for _, l := range t.Labels {
-		if foot := l.Style.Down() - l.At.Y; foot <= most+lineSlack && foot > best && !t.crosses(foot) {
-			best = foot
+		if foot := l.Style.Down() - l.At.Y; foot <= most+lineSlack && foot > 0 {
+			feet = append(feet, foot)
 		}
 	}
-	return best
+	slices.Sort(feet)
+	for _, foot := range slices.Backward(feet) {
+		if !t.crosses(foot) {
+			return foot
+		}
+	}
+	return 0
 }
 
 // lineSlack is how much two lines of text may overlap where one is set under the other, in
