@@ -60,11 +60,20 @@ var limits = []limit{
 	{"a name, or any other text", func(n int) string { return "title = \"" + strings.Repeat("a", n) + "\"\n" + bandPiece }, "at most %s letters"},
 	{"a length", func(n int) string { return fmt.Sprintf("[cloth]\nwidth = \"%d cm\"\n", 100*n) + bandPiece }, "more than %s m"},
 	{"pieces of a file", func(n int) string { return repeated(n, "[piece.a%d]\nrectangle = [1, 1]\n") }, "at most %s are drawn"},
-	{"edges, lines, sets of tucks, pleats or notches of a piece", func(n int) string {
+	{"edges of a piece", func(n int) string {
+		return "[piece.a]\n" + repeated(n, "[piece.a.edge.e%d]\npoints = [[%d, 0], [1, %d]]\n")
+	}, "at most %s are drawn"},
+	{"sets of tucks, or of pleats, of a piece", func(n int) string {
+		return bandPiece + repeated(n, "[piece.band.pleat.a%d]\nbeside = \"left\"\ndepth = 0.01\nfirst = %d\n") + repeated(n, "[piece.band.tuck.a%d]\nbeside = \"left\"\nwidth = 0.01\ncount = 1\nfirst = %d\n")
+	}, "at most %s are drawn"},
+	{"lines or notches of a piece", func(n int) string {
 		return bandPiece + repeated(n, "[piece.band.notch.a%d]\nedge = \"top\"\nfrom = \"left\"\nat = 1\n")
 	}, "at most %s are drawn"},
-	{"seams, trims, ruffles, bindings", func(n int) string {
-		return bandPiece + repeated(n, "[trim.a%d]\nalong = [\"band.top\"]\n")
+	{"seams", func(n int) string {
+		return bandPiece + repeated(n, "[seam.a%d]\njoin = [\"band.top\", \"band.bottom\"]\n")
+	}, "at most %s are drawn"},
+	{"trims, ruffles, or bindings", func(n int) string {
+		return bandPiece + repeated(n, "[trim.a%d]\nalong = [\"band.top\"]\n") + repeated(n, "[ruffle.a%d]\nalong = [\"band.top\"]\nfullness = 2\ndepth = 1\n") + repeated(n, "[binding.a%d]\nalong = [\"band.top\"]\nwidth = 0.1\n")
 	}, "at most %s are drawn"},
 	{"tucks, or pleats, of one set", func(n int) string { return bandPiece + tuckOfSet + fmt.Sprintf("count = %d\n", n) }, "from 1 to %s"},
 	{"edges that a seam's side, a trim, a ruffle or a binding runs along", func(n int) string {

@@ -30,16 +30,25 @@ var limitsInAll = []limit{
 		return "<path d=\"M0 0" + strings.Repeat("h1v1h-1v-1", (n-3)/4) + strings.Repeat("h1", (n-3)%4) + "\"/>"
 	}), "have more than %s lines and curves"},
 	{"edges of all pieces", stepping(func(n, more int) string {
-		return several(n/1000, func(k int) string { return edged(fmt.Sprint("p", k), 1000) }) + several(more, func(k int) string { return rectangle("more", "", "") })
+		return several(n/250, func(k int) string { return edged(fmt.Sprint("p", k), 250) }) + several(more, func(k int) string { return rectangle("more", "", "") })
 	}), "at most %s are worked out"},
 	{"lines and notches of all pieces", stepping(func(n, more int) string {
 		return rectangle("a", "", lineSets(1000)) + rectangle("b", "", lineSets(n-1000)) + rectangle("c", "", lineSets(more))
 	}), "at most %s are worked out"},
-	{"points of edges that lines run along, counted for each line", stepping(func(n, more int) string {
+	{"points of edges and lines that other lines, tucks or pleats follow or run to, counted for each line and set", stepping(func(n, more int) string {
 		along := several(10+more, func(k int) string {
 			return fmt.Sprintf("[piece.KEY.line.l%d]\nalong = \"traced\"\ndistance = %d\n", k, 10+k)
 		})
 		return traced("a", n/10, along)
+	}), "at most %s are worked out"},
+	{"points of edges and lines that seams, trims, ruffles and bindings name, counted as often as they are named", stepping(func(n, more int) string {
+		// 16 times three, and four points of the edge "base": 480,064; three more are too many.
+		sewn := several(n/30_000, func(k int) string {
+			return fmt.Sprintf("[seam.s%d]\njoin = [\"a.traced\", \"a.base\"]\ngathered = true\n[trim.t%d]\nalong = [\"a.traced\"]\nwidth = 10\n[binding.b%d]\nalong = [\"a.traced\"]\nwidth = 10\n", k, k, k)
+		})
+		return traced("a", 10_000, "") + sewn + several(3*more, func(k int) string {
+			return fmt.Sprintf("[ruffle.r%d]\nalong = [\"a.traced\"]\nfullness = 2\ndepth = 50\n", k)
+		})
 	}), "at most %s are worked out"},
 	{"points of the outline of a piece times its lines, notches, tucks and pleats, of all pieces together", stepping(func(n, more int) string {
 		return traced("a", 20_000-4+1, several(n/20_000+more, func(k int) string {
@@ -65,21 +74,20 @@ func stepping(file func(n, more int) string) func(int) string {
 
 // limitsHeldElsewhere are those that a test of the room that has them holds on either side.
 var limitsHeldElsewhere = map[string]string{
-	"names beside each other in one table":                                "source: spots_test.go",
-	"values of all views, each with those of its file":                    "source: TestViewsHaveSoMuch",
-	"values that pieces take from those they are like":                    "source: layers_test.go",
-	"what `grid` reaches":                                                 "grid: grid_test.go",
-	"values of a file, of which a point has three":                        "source: spots_test.go",
-	"points of all pieces, as they are given":                             "source: TestWhatThereMayBeInAll",
-	"points of all pieces, once curves are drawn":                         "plane: TestCurveComesToAnEnd",
-	"times what is counted of all pieces in all views of a file together": "source: TestWhatViewsMayHaveInAll",
-	"elements of all drawings of a file, with those that are used again":  "drawing: TestDrawingsAreBoundedTogether",
-	"points of all drawings of a file, once their curves are drawn":       "drawing: TestDrawingsAreBoundedTogether",
-	"pieces cut for all garments that `--times` makes":                    "TestGarmentsAtOnceComeToAnEnd",
-	"sheets that are made at once, one for each way of each piece":        "sheet: TestSheetsAreBounded",
-	"lines on all sheets that are made at once":                           "sheet: TestSheetsAreBounded",
-	"dots to be pricked on them":                                          "sheet: TestSheetsAreBounded",
-	"lines of templates that may have windows, together":                  "sheet: TestSheetsAreBounded",
+	"names beside each other in one table":             "source: spots_test.go",
+	"values that pieces take from those they are like": "source: layers_test.go",
+	"what `grid` reaches":                              "grid: grid_test.go",
+	"values of a file, of which a point has three":     "source: spots_test.go",
+	"points of all pieces, as they are given":          "source: TestWhatThereMayBeInAll",
+	"points of all pieces, once curves are drawn":      "plane: TestCurveComesToAnEnd",
+	"times the values of a file, and times what is counted of all its pieces, in it and all its views together": "source: TestWhatViewsMayHaveInAll, TestViewsHaveSoMuch",
+	"elements of all drawings of a file, with those that are used again":                                        "drawing: TestDrawingsAreBoundedTogether",
+	"points of all drawings of a file, once their curves are drawn":                                             "drawing: TestDrawingsAreBoundedTogether",
+	"pieces cut for all garments that `--times` makes":                                                          "TestGarmentsAtOnceComeToAnEnd",
+	"sheets that are made at once, one for each way of each piece":                                              "sheet: TestSheetsAreBounded",
+	"lines on all sheets that are made at once":                                                                 "sheet: TestSheetsAreBounded",
+	"dots to be pricked on them":                                                                                "sheet: TestSheetsAreBounded",
+	"lines of templates that may have windows, together":                                                        "sheet: TestSheetsAreBounded",
 }
 
 // rectangle is a piece without allowances, 1 m by 1 m, with more lines in its own table, and

@@ -72,7 +72,11 @@ func (b *Book) chapters() []ink.Chapter {
 		return nil
 	}
 	var all []ink.Chapter
-	for i, p := range b.Pages()[:len(b.front)+len(b.figures)] {
+	inFront := len(b.front) + len(b.figures)
+	if b.paper.WhollyOnOne() {
+		inFront = 0 // they lie on the pages of the pieces
+	}
+	for i, p := range b.Pages()[:inFront] {
 		if i == 0 || all[len(all)-1].Title != p.Title {
 			all = append(all, ink.Chapter{Title: p.Title, Page: p.Number})
 		}

@@ -12,7 +12,7 @@ import (
 
 const (
 	// mostDrawn is the most points that the outlines have once their curves are drawn.
-	mostDrawn = 300_000
+	mostDrawn = 150_000
 	// mostPassed bounds how often a point of an outline is passed by what is laid over it: its
 	// points times its lines, notches, tucks and pleats.
 	mostPassed = 10_000_000

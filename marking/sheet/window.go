@@ -114,10 +114,10 @@ func openingsFor(outline *plane.Tree, lines []mark.Mark) openings {
 func closedAtHoles(outline *plane.Tree, all []*windowed) openings {
 	for {
 		o := openingsOf(outline, all)
-		lost := false
+		holes, lost := o.pricked(), false
 		for _, w := range all {
 			before := lengthOf(w.open)
-			w.open = w.besides(o.pricked())
+			w.open = w.besides(holes)
 			lost = lost || lengthOf(w.open) < before
 		}
 		if !lost {

@@ -20,14 +20,15 @@ const (
 	// mostEdgesInAll is the most edges of all pieces.
 	mostEdgesInAll = 8000
 	// mostPointsInAll is the most points that the edges and lines of all pieces are given by.
-	mostPointsInAll = 130_000
+	mostPointsInAll = 60_000
 	// mostJoinedInAll is how many edges all seams name, each as often as it is named, and
 	// mostSewnOnInAll how many trims, ruffles and bindings do, which have more to be told of each.
 	mostJoinedInAll = 5000
 	mostSewnOnInAll = 2000
 	// mostCutInAll is the most pieces that are cut for one garment.
 	mostCutInAll = 2000
-	// moreInViews is how many times as much all views of a file may have together.
+	// moreInViews is how many times as much as a file may have it may have together with all its
+	// views, each with what it has of the file: values, and what is counted here.
 	moreInViews = 3
 )
 
@@ -78,6 +79,17 @@ func (a *amounts) tooMuch(whose string) fault.List {
 		}
 	}
 	return faults
+}
+
+// tooMuchInViews is the fault of views that have too many values, where the file has so many; nil of
+// none. It is found before the views are read.
+func tooMuchInViews(each, views int) error {
+	const most = moreInViews * maxValues
+	if n := each * (1 + views); views > 0 && n > most {
+		return &fault.Fault{Cause: fmt.Sprintf("the file and its views have %s values in all; at most %s are read", wording.Thousands(n), wording.Thousands(most)),
+			Hint: ThinnedPoints + "; or divide the views among two files"}
+	}
+	return nil
 }
 
 // count counts what a Spec has.

@@ -51,17 +51,17 @@ func TestWhatThereMayBeInAll(t *testing.T) {
 		}},
 		{"edges", 8000, func(s *Spec, p *PieceSpec, n int) {
 			one := PieceSpec{Key: "0"}
-			for k := range 1000 {
+			for k := range 250 {
 				one.Edges = append(one.Edges, EdgeSpec{Key: fmt.Sprint(k), Points: points(2)})
 			}
-			for k := range 7 {
+			for k := range 31 {
 				one.Key = fmt.Sprint(k)
 				s.Pieces = append(s.Pieces, one)
 			}
-			one.Key, one.Edges = "last", one.Edges[:n-7002]
+			one.Key, one.Edges = "last", one.Edges[:n-7752]
 			s.Pieces = append(s.Pieces, one)
 		}},
-		{"points", 130_000, func(s *Spec, p *PieceSpec, n int) {
+		{"points", 60_000, func(s *Spec, p *PieceSpec, n int) {
 			p.Edges[1].Points = points(n - 2 - 20)
 			p.Lines = append(p.Lines, LineSpec{Key: "through", Points: points(20)})
 		}},

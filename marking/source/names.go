@@ -55,7 +55,7 @@ func (n Names) HasCourse(piece, course string) bool {
 // CheckPieceNames returns what Read would find wrong with pieces of these names, without
 // places. printable is as for Read.
 func CheckPieceNames(names []string, printable func(rune) bool) fault.List {
-	if err := refuseMany(len(names)); err != nil {
+	if err := refuseMany("piece", len(names)); err != nil {
 		return fault.List{fault.At(fault.Place{}, err)}
 	}
 	var all fault.List

@@ -49,7 +49,7 @@ type group struct {
 
 func (p part) group(kind string, n int) group {
 	g := group{p.under(kind), kind, map[string]bool{}}
-	g.note(g.place, refuseMany(n))
+	g.note(g.place, refuseMany(kind, n))
 	return g
 }
 

@@ -28,10 +28,20 @@ const (
 	maxText  = 200
 	maxCut   = 99  // the most pieces cut from one outline
 	maxFolds = 500 // the most tucks, or pleats, of one set
-	// mostOfAKind is the most pieces, or edges, lines, sets or notches of one
-	// piece. Each may have to be held against each other.
+	// mostOfAKind is the most pieces, seams, or lines or notches of one piece, and mostTold the
+	// most of what has a paragraph each on the sheets: edges of one piece, and sets of tucks or of
+	// pleats, trims, ruffles, bindings. Each may have to be held against each other.
 	mostOfAKind = 1000
+	mostTold    = 250
 )
+
+// mostOf is the most of a kind, such as "edge".
+func mostOf(kind string) int {
+	if slices.Contains([]string{"edge", "tuck", "pleat", "trim", "ruffle", "binding"}, kind) {
+		return mostTold
+	}
+	return mostOfAKind
+}
 
 // Reader is how files are read.
 type Reader struct {

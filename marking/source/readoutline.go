@@ -144,7 +144,7 @@ func (t *fileTable) drawnNames(key, hint string) ([]string, bool) {
 		t.report(at, "must be a list of names, but is "+asGiven(v), hint)
 		return nil, false
 	}
-	if err := refuseMany(len(list)); err != nil {
+	if err := refuseMany(key[:len(key)-1], len(list)); err != nil {
 		t.note(at, err)
 		return nil, false
 	}

@@ -162,7 +162,7 @@ func (t *fileTable) named(key string) []*fileTable {
 		return nil
 	}
 	var tables []*fileTable
-	if err := refuseMany(len(all.values)); err != nil {
+	if err := refuseMany(key, len(all.values)); err != nil {
 		t.note(t.at(key), err)
 		return nil
 	}
@@ -178,10 +178,10 @@ func (t *fileTable) named(key string) []*fileTable {
 	return tables
 }
 
-// refuseMany refuses more of one kind than are drawn.
-func refuseMany(n int) error {
-	if n > mostOfAKind {
-		return &fault.Fault{Cause: fmt.Sprintf("there are %d here; at most %d are drawn", n, mostOfAKind), Hint: "divide the file"}
+// refuseMany refuses more of a kind, such as "edge", than are drawn.
+func refuseMany(kind string, n int) error {
+	if most := mostOf(kind); n > most {
+		return &fault.Fault{Cause: fmt.Sprintf("there are %d here; at most %d are drawn", n, most), Hint: "divide the file"}
 	}
 	return nil
 }

@@ -16,10 +16,6 @@ import (
 // mostViews is how many views a file may have. It bounds the time, for each is read.
 const mostViews = 20
 
-// mostInViews bounds how many values all views have together, each with those of its file. It
-// bounds the time and the memory of reading them.
-const mostInViews = 2_000_000
-
 // view is a view of a file: its layers over the layers of that.
 type view struct {
 	name   string
@@ -49,8 +45,8 @@ func (r *fileReader) views(layers []written) []view {
 	for _, l := range layers {
 		each += weight(l.values)
 	}
-	if n := each * len(all); n > mostInViews {
-		r.report(fault.Place{File: r.file, Key: "view"}, fmt.Sprintf("the views have %s values with those of the file; at most %s are read", wording.Thousands(n), wording.Thousands(mostInViews)), ThinnedPoints+"; or divide the views among two files")
+	if f := tooMuchInViews(each, len(all)); f != nil {
+		r.note(fault.Place{File: r.file, Key: "view"}, f)
 		return nil
 	}
 	return all

@@ -149,13 +149,14 @@ func (k Packing) Used() plane.Box {
 	return b
 }
 
-// without returns the largest boxes that are left of some free boxes when a
-// box is taken out of them.
+// without returns the largest boxes that are left of some free boxes, none of which lies in another,
+// when a box is taken out of them.
 func without(free []plane.Box, b plane.Box) []plane.Box {
 	var rest []plane.Box
+	var cut []bool // of each, whether it is what is left of a larger one
 	for _, f := range free {
 		if f.Min.X >= b.Max.X || f.Max.X <= b.Min.X || f.Min.Y >= b.Max.Y || f.Max.Y <= b.Min.Y {
-			rest = append(rest, f)
+			rest, cut = append(rest, f), append(cut, false)
 			continue
 		}
 		for _, part := range []plane.Box{
@@ -165,20 +166,27 @@ func without(free []plane.Box, b plane.Box) []plane.Box {
 			{Min: plane.Point{X: f.Min.X, Y: b.Max.Y}, Max: f.Max},
 		} {
 			if part.Width() > 0 && part.Height() > 0 {
-				rest = append(rest, part)
+				rest, cut = append(rest, part), append(cut, true)
 			}
 		}
 	}
 	var largest []plane.Box
 	for i, f := range rest {
-		covered := false
-		for j, o := range rest {
-			// Of two that are the same the first stays.
-			covered = covered || j != i && o.Holds(f.Min) && o.Holds(f.Max) && (o != f || j < i)
-		}
-		if !covered {
+		// One that is whole lies in no other, and so in no part of one.
+		if !cut[i] || !covered(rest, i) {
 			largest = append(largest, f)
 		}
 	}
 	return largest
+}
+
+// covered reports whether a box lies in another; of two that are the same only the second does.
+func covered(boxes []plane.Box, i int) bool {
+	f := boxes[i]
+	for j, o := range boxes {
+		if j != i && o.Holds(f.Min) && o.Holds(f.Max) && (o != f || j < i) {
+			return true
+		}
+	}
+	return false
 }

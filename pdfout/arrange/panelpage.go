@@ -158,6 +158,7 @@ func (t Inscription) cutAt(down float64) (upper, lower Inscription) {
 		}
 	}
 	step := plane.Point{Y: top}
+	lower.Labels = make([]text.Label, 0, len(t.Labels)) // most are, and long panels are cut many times
 	for _, l := range t.Labels {
 		if l.Style.Down()-l.At.Y <= down+lineSlack {
 			upper.Labels = append(upper.Labels, l)

@@ -1,7 +1,6 @@
 package text
 
 import (
-	"sort"
 	"strings"
 	"unicode/utf8"
 
@@ -63,10 +62,13 @@ func LongestWord(words []string, s ink.Style) float64 {
 // fitting returns how many bytes of the text, whole letters and at least one,
 // are no longer than limit mm.
 func fitting(text string, s ink.Style, limit float64) int {
-	var ends []int // of each letter
+	fits, line := 0, s.Line("")
 	for i, r := range text {
-		ends = append(ends, i+utf8.RuneLen(r))
+		end := i + utf8.RuneLen(r)
+		if line = line.Grown(text[:end]); line.Width() > limit && fits > 0 {
+			break
+		}
+		fits = end
 	}
-	n := sort.Search(len(ends), func(i int) bool { return s.Width(text[:ends[i]]) > limit })
-	return ends[max(0, n-1)]
+	return fits
 }
