@@ -56,6 +56,9 @@ func makeGauges(say io.Writer, in, out string, p printing) error {
 		return err
 	}
 	pattern := file.pattern
+	if err := gauge.Check(pattern); err != nil {
+		return err
+	}
 	gauges := gauge.Of(pattern)
 	if len(gauges) == 0 {
 		return fileFault(called(in), noGauges, "a gauge is made for an edge with an allowance that bends, for every allowance, and for tucks")

@@ -86,6 +86,7 @@ var limitsHeldElsewhere = map[string]string{
 	"pieces cut for all garments that `--times` makes":                                                          "TestGarmentsAtOnceComeToAnEnd",
 	"sheets that are made at once, one for each way of each piece":                                              "sheet: TestSheetsAreBounded",
 	"lines on all sheets that are made at once":                                                                 "sheet: TestSheetsAreBounded",
+	"gauges that are made at once, of a long edge one for each part":                                            "gauge: TestGaugesAreBounded",
 	"dots to be pricked on them":                                                                                "sheet: TestSheetsAreBounded",
 	"lines of templates that may have windows, together":                                                        "sheet: TestSheetsAreBounded",
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/gauge"
 	"tuckmark/marking/sheet"
 	"tuckmark/marking/source"
 	"tuckmark/pdfout/paper"
@@ -87,6 +88,9 @@ func (p printing) take(whole *garment.Pattern, views []*garment.Pattern) (o open
 	o.keys = keysOf(whole)
 	if o.pattern, err = p.chosen(whole); err == nil {
 		err = sheet.Check(o.pattern)
+	}
+	if err == nil && p.gauges {
+		err = gauge.Check(o.pattern)
 	}
 	if err == nil && p.figures {
 		_, err = forGarments(o.pattern, p.times)

@@ -34,7 +34,7 @@ marking/lay:         marking/plane marking/length marking/piece marking/garment
 marking/sheet:       marking/plane marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment
 marking/folded:      marking/plane marking/length marking/mark marking/piece marking/garment
 marking/grid:        marking/plane marking/fault marking/length marking/mark
-marking/gauge:       marking/plane marking/wording marking/length marking/mark marking/piece marking/garment
+marking/gauge:       marking/plane marking/fault marking/wording marking/length marking/mark marking/piece marking/garment
 marking/figures:     marking/fault marking/wording marking/length marking/source marking/mark marking/piece marking/garment marking/lay marking/sheet marking/gauge
 marking/terminal:    marking/length marking/mark
 marking/guide:       marking/fault marking/source marking/terminal; github.com/yuin/goldmark/ast github.com/yuin/goldmark/parser github.com/yuin/goldmark/text

@@ -1,6 +1,10 @@
 package gauge
 
 import (
+	"fmt"
+	"math"
+
+	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
@@ -19,6 +23,30 @@ const sameCard = 0.1
 // widestCard returns the most that a gauge reaches across, or a part of one along its
 // edge, in mm: what is held flat with one hand.
 func widestCard(u length.Unit) float64 { return u.Either(25.4*6, 150) }
+
+// mostGauges is the most gauges that are made at once, each part of a long one counted. A garment
+// has a dozen; each finds its own place on a page, with all that is written on it.
+const mostGauges = 150
+
+// Check refuses a pattern with more gauges than are made at once; the fault stands at the piece with
+// whose edges there are too many, or at the file.
+func Check(p *garment.Pattern) error {
+	tooMany := func(at fault.Place, with string) error {
+		return &fault.Fault{Place: at, Cause: fmt.Sprintf("with those %s there are more than %d gauges, a long one counted in its parts, and no more are made at once", with, mostGauges),
+			Hint: "make those of fewer pieces at once, with --pieces"}
+	}
+	cards := 1 // for allowances
+	long := widestCard(p.Unit) - partOverlap(p.Unit)
+	for _, g := range gaugedEdges(p) {
+		if cards += int(math.Ceil(g.edge().Path.Length() / long)); cards > mostGauges {
+			return tooMany(g.piece.Place, "of this piece")
+		}
+	}
+	if cards+len(tuckKinds(p)) > mostGauges {
+		return tooMany(fault.Place{File: p.Files[0]}, "for tucks")
+	}
+	return nil
+}
 
 // Of returns the gauges of the pattern, to be cut from card: one for every marked
 // edge, in parts where it is long; one for all straight lines; and one for every kind

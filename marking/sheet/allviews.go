@@ -138,12 +138,12 @@ func elsewhere(path plane.Path, lines []*plane.Tree) []plane.Path {
 	on := func(q plane.Point) bool {
 		return slices.ContainsFunc(lines, func(t *plane.Tree) bool { return t.Nearer(q, sameLine) })
 	}
-	length := path.Length()
+	line := plane.NewTree(path)
+	length := line.Length()
 	var parts []plane.Path
 	begin, off := 0.0, false
 	for along := 0.0; ; along = min(along+viewStep, length) {
-		q, _ := path.At(along)
-		away := !on(q) && along < length
+		away := along < length && !on(line.At(along))
 		switch {
 		case away && !off:
 			begin = max(0, along-viewStep)
