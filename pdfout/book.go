@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"tuckmark/marking/mark"
+	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
@@ -49,6 +50,7 @@ type laidSheet struct {
 type laidPiece struct {
 	piece arrange.Piece
 	sheet *laidSheet
+	cores []plane.Box   // of the pages of the sheet: what lies within their joins
 	cells map[int][]int // of the sheet, by the line that lies on them, as far as they were asked for
 }
 
@@ -104,8 +106,12 @@ func (b *Book) numberBehind(front int) {
 func (b *Book) findPieces() {
 	b.laid = map[string][]laidPiece{}
 	for _, s := range b.all() {
+		var cores []plane.Box
+		for k := range s.Cells {
+			cores = append(cores, s.page(k).core)
+		}
 		for _, p := range s.Pieces {
-			b.laid[p.Key] = append(b.laid[p.Key], laidPiece{p, s, map[int][]int{}})
+			b.laid[p.Key] = append(b.laid[p.Key], laidPiece{p, s, cores, map[int][]int{}})
 		}
 	}
 }

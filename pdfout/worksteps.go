@@ -144,8 +144,8 @@ func (p laidPiece) cellsOf(line int) []int {
 	cells, found := p.cells[line]
 	if !found {
 		l := p.piece.Lines[line]
-		for k := range p.sheet.Cells {
-			if core := p.sheet.page(k).core; l.Bounds().Meets(core) && len(l.Clip(core)) > 0 {
+		for k, core := range p.cores {
+			if l.Bounds().Meets(core) && len(l.Clip(core)) > 0 {
 				cells = append(cells, k)
 			}
 		}

@@ -38,8 +38,8 @@ func TestSheetsAreBounded(t *testing.T) {
 		dots       float64
 		want       string
 	}{
-		{"lines", lined(source.Trace, mark.Placement, 50_000, 9), lined(source.Trace, mark.Placement, 50_001, 9), 0,
-			"the sheets, as far as those of this piece, have 50,001 lines; at most 50,000 are drawn at once"},
+		{"lines", lined(source.Trace, mark.Placement, 30_000, 9), lined(source.Trace, mark.Placement, 30_001, 9), 0,
+			"the sheets, as far as those of this piece, have 30,001 lines; at most 30,000 are drawn at once"},
 		{"sheets", many(800), many(801), 0, "with those of this piece there are more than 800 sheets, one for each way of each piece, and no more are made at once"},
 		{"windows", lined(source.Template, mark.Placement, 100, 30_000), lined(source.Template, mark.Placement, 100, 30_001), 0,
 			"the lines of the templates, as far as that of this piece, are 3,000 m long together; at most 3,000 m are looked along for windows"},
