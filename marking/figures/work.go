@@ -158,14 +158,14 @@ func (w *work) onlyTemplate(p *piece.Piece) bool {
 	return w.keys(name, mark.Template) != nil && w.keys(name, mark.CuttingSheet, mark.Piece) == nil
 }
 
-// templated adds how the pieces are cut of which there is only a template, and what is drawn
-// along templates, which are laid on the cut pieces.
+// templated adds how the pieces are marked and cut of which there is only a template, and then what
+// is drawn along the other templates, which are laid on the cut pieces.
 func (w *work) templated() {
 	keys := w.keys(nil, mark.Template)
 	if keys == nil {
 		return
 	}
-	var names, sewn, own []string
+	var names, own []string
 	count := 0
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
@@ -173,29 +173,25 @@ func (w *work) templated() {
 			continue
 		}
 		names, own = append(names, p.Name), append(own, w.keys([]string{p.Name}, mark.Template)...)
-		for _, edge := range sheet.CutOnStitchLine(p) {
-			if !slices.Contains(sewn, edge) {
-				sewn = append(sewn, edge)
-			}
-		}
 		count += p.Cut
 	}
 	if own != nil {
-		do := "Cut the pieces by their templates"
+		do := "Mark the pieces by their templates, and cut them"
 		switch {
 		case len(names) == 1:
-			do = fmt.Sprintf("Cut %s by its template", names[0])
+			do = fmt.Sprintf("Mark %s by its template, and cut it", names[0])
 		case len(names) < len(w.pattern.Pieces):
-			do = fmt.Sprintf("Cut %s by their templates", namesOf(names))
-		}
-		if len(sewn) > 0 {
-			do += fmt.Sprintf(", with the allowance left beyond %s, cut on the stitch line there", wording.Listed(sewn, "and"))
+			do = fmt.Sprintf("Mark %s by their templates, and cut them", namesOf(names))
 		}
 		w.add(do, wording.Counted(count, "piece"), own)
 	}
+	keys = slices.DeleteFunc(keys, func(key string) bool { return slices.Contains(own, key) })
+	if len(keys) == 0 {
+		return
+	}
 	do := "Draw along the templates"
 	if slices.ContainsFunc(w.markings, func(m mark.Marking) bool {
-		return m.Kind == mark.Template && slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
+		return slices.Contains(keys, m.Key) && slices.ContainsFunc(m.Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
 	}) {
 		do += ", and through their windows"
 	}

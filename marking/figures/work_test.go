@@ -283,16 +283,23 @@ along = "purse.side"
 	}, dos(Work(pattern, sheet.Of(pattern))))
 }
 
-// Templates alone: the pieces are cut by them, with the allowance of an edge that is cut on its
-// stitch line, and then they are drawn along.
+// Templates alone: the pieces are marked by them and cut; beside other sheets they are drawn along
+// afterwards.
 func TestWorkWithTemplatesAlone(t *testing.T) {
 	pattern := sheet.Transferred(made.Of(t, "allowance = \"1/4\"\n"+sketch.Front("hem: 0,0 10,0 | hem = 1\nright: 10,0 10,8\ntop: 10,8 0,8 | marked = true\nleft: 0,8 0,0")), []source.Transfer{source.Template})
+	steps := told(Work(pattern, sheet.Of(pattern)))
+	assert.Equal(t, "Mark front by its template, and cut it: 1 piece [front template]", steps[0])
+	assert.NotContains(t, strings.Join(steps, "\n"), "Draw along")
+
+	pattern = sheet.Transferred(pattern, []source.Transfer{source.Trace, source.Template})
 	markings := sheet.Of(pattern)
 	assert.Equal(t, []string{
-		"Cut front by its template, with the allowance left beyond top, cut on the stitch line there: 1 piece [front template]",
+		"Mark and cut the pieces: 1 in all [front]",
 		"Draw along the templates, and through their windows [front template]",
 	}, told(Work(pattern, markings))[:2])
-	markings[0].Marks = slices.DeleteFunc(markings[0].Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
+	for i := range markings {
+		markings[i].Marks = slices.DeleteFunc(markings[i].Marks, func(one mark.Mark) bool { return one.Role == mark.Window })
+	}
 	assert.Equal(t, "Draw along the templates", Work(pattern, markings)[1].Do, "without a window")
 }
 
@@ -366,5 +373,5 @@ func TestOrderOfWorkOfOtherTransfers(t *testing.T) {
 	assert.Equal(t, sewn(traced), sewn(templated))
 	steps := strings.Join(templated, "\n")
 	assert.Contains(t, steps, "Mark and cut Neck facing strip: 2 in all [neck strip]", "it has no template, but its plain sheet")
-	assert.Contains(t, steps, "Cut Front and Back by their templates, with the allowance left beyond armhole and neck, cut on the stitch line there: 3 pieces", "a front and two backs")
+	assert.Contains(t, steps, "Mark Front and Back by their templates, and cut them: 3 pieces", "a front and two backs")
 }

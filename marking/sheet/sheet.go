@@ -62,18 +62,29 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 			}
 		}
 	}
-	if s.template == nil && !hasPartner(ways) {
+	if s.template == nil && areTemplateAlone(ways) {
 		all = append(all, s.plain()...)
 	}
 	return all
 }
 
-// waysOf are the ways in which the lines of a piece come onto the cloth.
+// waysOf are the ways in which the lines of a piece come onto the cloth. One that is cut from a
+// block is never marked by its template alone: it has the sheets of its block too.
 func waysOf(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
+	ways := pattern.Transfers
 	if len(p.Transfers) > 0 {
-		return p.Transfers
+		ways = p.Transfers
 	}
-	return pattern.Transfers
+	if p.Block != nil && areTemplateAlone(ways) {
+		return append([]source.Transfer{source.Trace}, ways...)
+	}
+	return ways
+}
+
+// areTemplateAlone reports whether a piece that is marked in these ways has no other sheet than its
+// template.
+func areTemplateAlone(ways []source.Transfer) bool {
+	return !slices.ContainsFunc(ways, func(way source.Transfer) bool { return way != source.Template })
 }
 
 // printed returns a marking as it is drawn and, where the file asks for left and right,

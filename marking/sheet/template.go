@@ -15,8 +15,9 @@ import (
 
 // Rules of this file. A template is cut out in paper, laid on the cut piece by the
 // edges that are left, and drawn along and through. So that it lies true, both it and
-// the sheet the piece is cut by have the same match marks at those edges; a template that
-// is printed alone has none. Of a piece cut from a tucked block, its tucks are in when the
+// the sheet the piece is cut by have the same match marks at those edges. A template that
+// is printed alone has none: it is laid on the uncut cloth by its grain, and the piece is cut
+// round it, with the allowance beyond its stitch lines. Of a piece cut from a tucked block, its tucks are in when the
 // template is laid on it: it has no lines for them.
 
 // matchLength is that of a match mark, from the edge inward, in mm.
@@ -64,21 +65,16 @@ type template struct {
 	useful  bool        // there is something to be drawn along it or through it
 }
 
-// hasPartner reports whether a template that is printed for these ways comes with a sheet
-// that the piece is cut by.
-func hasPartner(ways []source.Transfer) bool {
-	return slices.ContainsFunc(ways, func(way source.Transfer) bool { return way != source.Template })
-}
-
 // templateOf returns the template of a piece whose lines come onto the cloth in these ways.
 func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *template {
 	shape := templateShapeOf(p)
+	alone := areTemplateAlone(ways)
 	var matches []mark.Mark
-	if hasPartner(ways) {
+	if !alone {
 		matches = matchMarks(p, shape)
 	}
 	m := mark.Marking{Key: p.Key + " template", Name: p.Name + ": template", Kind: mark.Template, Piece: p.Name, Side: mark.RightSideUp, Outline: shape.outline.Path}
-	m.Marks = shape.edges(p)
+	m.Marks = shape.edges(p, unit)
 	half := plane.NewTree(shape.outline.Path)
 	lines := p.Flat.Marks
 	if p.Block == nil {
@@ -114,7 +110,11 @@ func templateOf(p *piece.Piece, ways []source.Transfer, unit length.Unit) *templ
 	open := openingsFor(outline, through)
 	m.Marks = append(m.Marks, open.marks()...)
 	along := shape.drawnAlong(p)
-	m.Steps = slices.Concat(cutTemplate(open), layTemplate(p, shape, matches), drawTemplate(along, open), notched(m), left(p, shape, open), otherHalf(p))
+	laid, cut := layTemplate(p, shape, matches), []string(nil)
+	if alone {
+		laid, cut = layOnCloth(p), cutRound(p, along, unit)
+	}
+	m.Steps = slices.Concat(cutTemplate(open), laid, drawTemplate(along, open), notched(m), left(p, shape, open), cut, otherHalf(p))
 	m.Steps = append(m.Steps, countPins)
 	addGrain(&m, p)
 	return &template{m, matches, len(along)+len(open.windows)+len(open.ticks)+len(open.holes)+len(open.dots) > 0}
@@ -168,10 +168,43 @@ func layTemplate(p *piece.Piece, shape templateShape, matches []mark.Mark) []str
 		lay += " and match marks on match marks"
 	}
 	steps := []string{lay}
+	if b := p.Block; b != nil && b.OpenBelow()+b.OpenAtTop() > 0 {
+		steps = append(steps, fmt.Sprintf("keep the cloth beyond the %s drawn in while it lies there, as it was when it was cut", b.What()))
+	}
 	if len(by) < 2 {
 		steps = append(steps, "pin it by its centre or its grain line as well, for fewer than two of its edges are left")
 	}
 	return steps
+}
+
+// layOnCloth says how a template is laid that the piece is cut by.
+func layOnCloth(p *piece.Piece) []string {
+	lay := "lay it on the uncut cloth, right side up, its grain line along the grain"
+	if p.LiesFolded() {
+		lay += ", and " + p.Edges[p.EdgeOnFold()].Key + " on the fold of the cloth"
+	}
+	return []string{lay}
+}
+
+// cutRound says how a piece is cut by its template, which ends at the stitch lines of some edges.
+func cutRound(p *piece.Piece, along []string, unit length.Unit) []string {
+	var beyond []string
+	for len(along) > 0 {
+		allowance := p.Edges[p.EdgeNumber(along[0])].Allowance
+		var alike []string
+		along = slices.DeleteFunc(slices.Clone(along), func(key string) bool {
+			is := p.Edges[p.EdgeNumber(key)].Allowance == allowance
+			if is {
+				alike = append(alike, key)
+			}
+			return is
+		})
+		beyond = append(beyond, fmt.Sprintf("%s beyond %s", unit.AsWritten(allowance), wording.Listed(alike, "and")))
+	}
+	if len(beyond) == 0 {
+		return []string{"cut the cloth along its edge"}
+	}
+	return []string{"cut the cloth " + wording.Listed(beyond, "and") + ", and elsewhere along its edge"}
 }
 
 // drawTemplate says what is drawn along and through a template.

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -114,7 +115,8 @@ func TestMatchMarksMatch(t *testing.T) {
 	}
 }
 
-// A template that is printed alone has no match marks: there is no sheet with the others.
+// A template that is printed alone has no match marks: there is no sheet with the others. That
+// of a piece from a tucked block is never alone.
 func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
 	for _, c := range []struct {
 		name  string
@@ -126,19 +128,21 @@ func TestATemplateAloneHasNoMatchMarks(t *testing.T) {
 		{"with one to prick", []source.Transfer{source.Template, source.Prick}, true},
 	} {
 		for _, example := range []string{"pinafore.toml", "shirt.toml"} {
-			for _, m := range Of(Transferred(made.Example(t, example), c.ways)) {
+			all := Of(Transferred(made.Example(t, example), c.ways))
+			for _, m := range all {
 				said := strings.Contains(strings.Join(m.Told(), "; "), "match mark")
 				assert.Equal(t, len(linesOf(m, mark.Match)) > 0, said, "%s, %s: the words and the marks", c.name, m.Key)
 				if m.Kind == mark.Template {
-					assert.Equal(t, c.match, said, "%s, %s", c.name, m.Key)
+					tucked := slices.ContainsFunc(all, func(o mark.Marking) bool { return o.Kind == mark.CuttingSheet && o.Piece == m.Piece })
+					assert.Equal(t, c.match || tucked, said, "%s, %s", c.name, m.Key)
 				}
 			}
 		}
 	}
 }
 
-// The name of every marked edge says that the template is cut on the stitch line; in one half
-// of a piece that is printed whole, as all names of its edges stand.
+// The name of every marked edge says that it is the stitch line, and how much cloth lies beyond; in
+// one half of a piece that is printed whole, as all names of its edges stand.
 func TestMarkedEdgesSayWhereTheyAreCut(t *testing.T) {
 	for _, c := range []struct {
 		name, text string
@@ -152,8 +156,8 @@ func TestMarkedEdgesSayWhereTheyAreCut(t *testing.T) {
 			_, m := sketchedTemplate(t, "0.5", c.text)
 			var at []string
 			for _, one := range m.Marks {
-				if one.Role == mark.Cut && strings.HasSuffix(one.Name, ": cut on the stitch line") {
-					assert.Equal(t, "neck: cut on the stitch line", one.Name)
+				if one.Role == mark.Cut && strings.Contains(one.Name, "stitch line") {
+					assert.Equal(t, "neck stitch line, 1/2 in of cloth beyond", one.Name)
 					middle, _ := one.Path.At(one.Path.Length() / 2)
 					at = append(at, sketch.Inches(plane.Path{middle}))
 				}
@@ -276,4 +280,21 @@ func TestPleatsAreNamedOnTemplates(t *testing.T) {
 		told = append(told, w.Text)
 	}
 	assert.Equal(t, []string{"underarm pleat, 3/8 in deep"}, told)
+}
+
+// A template that is alone is laid on the uncut cloth, and says how far beyond its stitch lines that
+// is cut. Edges with the same allowance are told at once.
+func TestATemplateAloneSaysHowThePieceIsCut(t *testing.T) {
+	const outline = "neck: 0,10 8,10 | marked = true\nright: 8,10 8,0 | marked = true%s\nfoot: 8,0 0,0\nleft: 0,0 0,10 | marked = true\n"
+	for _, c := range []struct{ name, right, want string }{
+		{"one allowance", "", "cut the cloth 1/2 in beyond right, neck and left, and elsewhere along its edge"},
+		{"two", "; allowance = \"1/4\"", "cut the cloth 1/4 in beyond right and 1/2 in beyond neck and left, and elsewhere along its edge"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			all := Of(Transferred(made.Of(t, "allowance = 0.5\n"+sketch.Front(fmt.Sprintf(outline, c.right))), []source.Transfer{source.Template}))
+			require.Len(t, all, 1)
+			assert.Contains(t, all[0].Steps, c.want)
+			assert.Contains(t, all[0].Steps, "lay it on the uncut cloth, right side up, its grain line along the grain")
+		})
+	}
 }

@@ -1,8 +1,10 @@
 package sheet
 
 import (
+	"fmt"
 	"slices"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -158,21 +160,17 @@ func joinedLines(p *piece.Piece, group []int) (line piece.Ring, ok bool) {
 	return line, len(line.Path) > 1
 }
 
-// edges returns the edges of the template, as those of a sheet are, but that a marked one is
-// told to be cut on its stitch line.
-func (s templateShape) edges(p *piece.Piece) []mark.Mark {
+// edges returns the edges of the template, as those of a sheet are, but that of a marked one it is
+// told that this is its stitch line, and what allowance the cloth has beyond it.
+func (s templateShape) edges(p *piece.Piece, unit length.Unit) []mark.Mark {
 	marks := edgeMarks(p, s.outline)
 	for i, run := range s.outline.Runs() {
 		if s.sewn[run.Edge] {
-			marks[i].Name += ": cut on the stitch line"
+			marks[i].Name += fmt.Sprintf(" stitch line, %s of cloth beyond", unit.AsWritten(p.Edges[run.Edge].Allowance))
 		}
 	}
 	return marks
 }
-
-// CutOnStitchLine returns the keys of the edges at whose stitch lines the template of a piece
-// ends, in their order.
-func CutOnStitchLine(p *piece.Piece) []string { return templateShapeOf(p).drawnAlong(p) }
 
 // inMiddle reports whether an edge is no edge of the cut piece when the template is laid on it:
 // both halves of the piece lie open.

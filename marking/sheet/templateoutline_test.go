@@ -116,7 +116,7 @@ func TestAStepIsNoStitchLine(t *testing.T) {
 	_, m := sketchedTemplate(t, "0.375", "a: 8,10 4,10.1 | marked = true\nb: 4,10.1 0,10\nc: 0,10 0,0\nd: 0,0 8,0\ne: 8,0 8,10")
 	found := false
 	for _, mark := range m.Marks {
-		if mark.Name == "a: cut on the stitch line" {
+		if mark.Name == "a stitch line, 3/8 in of cloth beyond" {
 			found = true
 			assert.LessOrEqual(t, mark.Path.Straightness(), 0.05, "it goes round no corner: %s", sketch.Inches(mark.Path))
 		}

@@ -15,7 +15,9 @@ import (
 // wheel; or a pricked sheet, through whose holes it is dotted. What the command line
 // asks for goes before what a piece asks for, and that before what the cloth asks
 // for. What is no pattern of a piece stays as it is: a sample to be sewn, and the
-// ruler of a tucked block. A piece that has nothing to be drawn along or through has no
+// ruler of a tucked block. A piece that is cut by its template alone is marked by it before that,
+// and cut with the allowance beyond it; one from a tucked block never is, since the block has lines
+// and crosses that no template has. A piece that has nothing to be drawn along or through has no
 // template; where that is the only way asked for, it has its plain sheet, which says so.
 
 // transfers has for every way the sheets with which it brings the lines of a piece onto
@@ -40,21 +42,17 @@ func (s pieceSheets) traced() []mark.Marking {
 	return s.withBlock(s.printed(m))
 }
 
-// templates returns the template of the piece: it is laid on what is cut already, so
-// there is nothing to cut by.
+// templates returns the template of the piece.
 func (s pieceSheets) templates() []mark.Marking {
 	if s.template == nil {
-		return s.ruler
+		return nil
 	}
-	return append(s.printed(s.template.Marking), s.ruler...)
+	return s.printed(s.template.Marking)
 }
 
 // plain returns what a piece is cut by that was to have a template alone, and has none.
 func (s pieceSheets) plain() []mark.Marking {
-	sheets := s.cutting
-	if s.piece.Block == nil {
-		sheets = s.printed(s.flat)
-	}
+	sheets := s.printed(s.flat)
 	for i := range sheets {
 		sheets[i] = sheets[i].With(noTemplate)
 	}

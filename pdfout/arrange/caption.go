@@ -163,7 +163,9 @@ func (l Line) anchors(p Piece) []Anchor {
 		along := l.Length() * (0.5 + stepFromMiddle(k)/(captionAnchors+1))
 		at := l.At(along)
 		side := l.At(math.Min(l.Length(), along+straight)).Sub(l.At(math.Max(0, along-straight))).Unit().Left()
-		all = append(all, Anchor{at, side, p.Kind.CutOut(), true}, Anchor{at, side.Mul(-1), p.Kind.CutOut(), true})
+		all = append(all,
+			Anchor{At: at, Out: side, Within: p.Kind.CutOut(), Opposed: true},
+			Anchor{At: at, Out: side.Mul(-1), Within: p.Kind.CutOut(), Opposed: true})
 	}
 	return all
 }
