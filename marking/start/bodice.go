@@ -52,6 +52,9 @@ func (b block) bodice(p filling, n named, s set) filling {
 	if p.Curved = rise > 0; p.Curved {
 		p.FootPoints = put(hemLine(corner)...)
 	}
+	if !s.sleeves {
+		p.Notch = ""
+	}
 	if n.kind == yoke {
 		p.Tucks, p.Block = b.tucks(p), written(b.unit, either(b.unit, 4, 2))
 	}

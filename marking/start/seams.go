@@ -18,7 +18,7 @@ type set struct {
 	skirt, backSkirt            []named
 	sleeve, collar, bonnet      []named
 	opensInFront                bool
-	skirts                      bool // it has a skirt, sewn on or not
+	skirts, sleeves             bool // it has some, sewn on or not
 }
 
 // sets are those of all names, by the words that tell them apart.
@@ -36,7 +36,8 @@ func sets(names []named) map[string]set {
 			yoke: whole(inFront, yoke), backYoke: whole(behind, yoke),
 			skirt: whole(inFront, skirt), backSkirt: whole(behind, skirt),
 			sleeve: whole(inFront, sleeve), collar: whole(inFront, collar), bonnet: whole(inFront, bonnet),
-			skirts: slices.ContainsFunc(own, func(n named) bool { return n.kind == skirt }),
+			skirts:  slices.ContainsFunc(own, func(n named) bool { return n.kind == skirt }),
+			sleeves: slices.ContainsFunc(own, func(n named) bool { return n.kind == sleeve }),
 			opensInFront: slices.ContainsFunc(own, func(n named) bool {
 				return n.isHalf() && !n.behind() && (n.kind == front || n.kind == yoke)
 			}),
@@ -113,7 +114,12 @@ func (s set) seams(b block, of string) []seam {
 	add("underarm", seam{Note: []string{"Each sleeve is sewn to its own other half."}}, edges(s.sleeve, "underarm"), edges(s.sleeve, "underarm"))
 	add("back of the cap", seam{}, edges(s.bonnet, "back"), edges(s.bonnet, "back"))
 	if s.skirtIsWhole() {
-		add("waist", gathered, edges(slices.Concat(s.skirt, s.backSkirt), "waist"), slices.Concat(s.foot(s.front, s.yoke), s.foot(s.back, s.backYoke)))
+		waist := gathered
+		waist.Note = []string{
+			"The waist opens, and the skirt does not: first lay its two ends one over the other, centre",
+			fmt.Sprintf("line on centre line. That makes it %s shorter at each end than the figures of this seam say.", b.unit.AsWritten(float64(b.pastMiddle())*stepMM(b.unit))),
+		}
+		add("waist", waist, edges(slices.Concat(s.skirt, s.backSkirt), "waist"), slices.Concat(s.foot(s.front, s.yoke), s.foot(s.back, s.backYoke)))
 		other := s.backSkirt
 		if other == nil {
 			other = s.skirt
@@ -140,7 +146,7 @@ func (s set) panel(below, yoke []named) []named {
 }
 
 // Lone says of each of some pieces that is a yoke with nothing below it, in a line, what would
-// hang from it; nothing of a yoke that a skirt is sewn to.
+// hang from it; of one in two halves once. It says nothing of a yoke that a skirt is sewn to.
 func Lone(pieces []string) []string {
 	var names []named
 	for _, name := range pieces {
@@ -150,13 +156,14 @@ func Lone(pieces []string) []string {
 	var lines []string
 	for _, n := range names {
 		s := all[n.set]
-		yokes, below, of := s.yoke, s.front, front
+		yokes, of := s.yoke, front
 		if n.behind() {
-			yokes, below, of = s.backYoke, s.back, back
+			yokes, of = s.backYoke, back
 		}
-		skirted := s.skirts && s.front == nil && s.back == nil && s.yoke != nil && s.backYoke != nil
+		hangs := slices.ContainsFunc(names, func(o named) bool { return o.set == n.set && o.kind == of && o.behind() == n.behind() })
+		skirted := s.skirtIsWhole() && s.foot(nil, yokes) != nil
 		otherHalf := len(yokes) > 1 && n != yokes[0]
-		if n.kind == yoke && below == nil && !skirted && !otherHalf {
+		if n.kind == yoke && !hangs && !skirted && !otherHalf {
 			lines = append(lines, fmt.Sprintf("%s: it is the top of a %[2]s alone; name a %[2]s beside it, which then hangs from it, or draw what is sewn to it below", n.name, kindWords[of]))
 		}
 	}
