@@ -14,7 +14,8 @@ import (
 // sign of the piece over it where both have room inside; else in the piece by itself; else
 // under or beside it, for which room is kept; else on a page of its own, right after those
 // of the piece. By a piece that has its sign inside it has a short rule alone, since the
-// name would stand there twice; further off it says whose it is. It is never set smaller,
+// name would stand there twice, and anywhere on a page that shows no other; further off it says
+// whose it is. It is never set smaller,
 // and never in a hem.
 
 const (
@@ -233,10 +234,14 @@ const largestPanel = 300.0
 // sign and panel of a piece are put on the sheet. What has no room on it is kept in Apart.
 func (s *Sheet) tell(p Piece) {
 	rest := s.inside(p)
+	further := rest.off
+	if len(s.Pieces) == 1 {
+		further = rest.by // it is of no other
+	}
 	for _, way := range []struct {
 		find func(Piece, Inscription) (plane.Point, bool)
 		set  func(width float64) []Inscription
-	}{{s.atFoot, rest.by}, {s.beside, rest.by}, {s.onPages, rest.off}} {
+	}{{s.atFoot, rest.by}, {s.beside, rest.by}, {s.onPages, further}} {
 		for _, width := range p.panelWidths() {
 			left := way.set(width)
 			if len(left) == 0 {
@@ -261,22 +266,22 @@ func (s *Sheet) atFoot(p Piece, t Inscription) (plane.Point, bool) {
 	if p.Foot == (plane.Point{}) {
 		return plane.Point{}, false
 	}
-	return s.outside(t, plane.Point{
+	return s.outside(s.Pieces, t, plane.Point{
 		X: p.Bounds.Min.X - p.around.min.X + t.Width/2,
 		Y: p.Bounds.Min.Y - p.around.min.Y - besideAway - t.Height/2,
 	})
 }
 
-// outside puts an inscription at a place if it is free there, and outside of all pieces; it
+// outside puts an inscription at a place if it is free there, and outside of some pieces; it
 // returns the place.
-func (s *Sheet) outside(t Inscription, at plane.Point) (plane.Point, bool) {
+func (s *Sheet) outside(pieces []Piece, t Inscription, at plane.Point) (plane.Point, bool) {
 	room := t.Around(at, text.Across())
 	box := room.Bounds()
 	if !s.Whole(box) || !s.Field.Free(room.Grown(besideRoom)) {
 		return at, false
 	}
 	for _, q := range append(box.Outline(), at) {
-		if s.insideAny(q) {
+		if slices.ContainsFunc(pieces, func(p Piece) bool { return p.Inside(q) }) {
 			return at, false
 		}
 	}
@@ -293,7 +298,7 @@ func (s *Sheet) beside(p Piece, t Inscription) (plane.Point, bool) {
 		share := stepFromMiddle(k) / (besideSteps - 1)
 		along := plane.Point{X: share * p.Bounds.Width(), Y: share * p.Bounds.Height()}
 		for _, step := range []plane.Point{{X: along.X, Y: -away.Y}, {X: along.X, Y: away.Y}, {X: away.X, Y: along.Y}, {X: -away.X, Y: along.Y}} {
-			if at, ok := s.outside(t, middle.Add(step)); ok {
+			if at, ok := s.outside(s.Pieces, t, middle.Add(step)); ok {
 				return at, true
 			}
 		}
@@ -302,8 +307,20 @@ func (s *Sheet) beside(p Piece, t Inscription) (plane.Point, bool) {
 }
 
 // onPages puts an inscription anywhere on the pages of the sheet, outside of all pieces: rather
-// on those that show its own.
+// on those that show its own. Where it has no room so, it may lie in its own, whose outline goes
+// beyond its lines.
 func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
+	others := slices.DeleteFunc(slices.Clone(s.Pieces), func(q Piece) bool { return q.Key == p.Key })
+	for _, pieces := range [][]Piece{s.Pieces, others} {
+		if at, ok := s.onPagesOutside(pieces, p, t); ok {
+			return at, true
+		}
+	}
+	return plane.Point{}, false
+}
+
+// onPagesOutside does so outside of some pieces.
+func (s *Sheet) onPagesOutside(pieces []Piece, p Piece, t Inscription) (plane.Point, bool) {
 	for _, own := range []bool{true, false} {
 		for _, c := range s.Cells {
 			core := s.Grid.CoreOf(c)
@@ -313,7 +330,7 @@ func (s *Sheet) onPages(p Piece, t Inscription) (plane.Point, bool) {
 			for y := range pageSteps {
 				for x := range pageSteps {
 					at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
-					if at, ok := s.outside(t, at); ok {
+					if at, ok := s.outside(pieces, t, at); ok {
 						return at, true
 					}
 				}

@@ -253,3 +253,20 @@ func TestPanelsBeyondTheLines(t *testing.T) {
 	assert.Greater(t, narrow.Foot.Y, 15.0, "its steps come under it")
 	assert.InDelta(t, 110+4, narrow.Room().X, 1e-6)
 }
+
+// What has no room by its piece may lie in it where its outline goes beyond its lines, and needs
+// no page of its own.
+func TestPanelsInWhatIsNotDrawn(t *testing.T) {
+	t.Parallel()
+	block := sample.Ruled("block", "Tuck sheet", 300, 300)
+	block.Steps = sample.LongNotes()
+	block.Marks = nil
+	for x := 0.0; x <= 100; x += 4 {
+		block.Marks = append(block.Marks, sample.Edge(mark.TuckFold, "", plane.Point{X: x}, plane.Point{X: x, Y: 225}))
+	}
+	s := lettered(t, Set{Pieces: []mark.Marking{block}})
+	assert.Empty(t, s.Apart)
+	step := labelOf(t, s, "1.")
+	assert.Greater(t, step.Room.Bounds().Min.X, s.Pieces[0].Bounds.Max.X, "it stands beside the lines")
+	assert.True(t, s.Pieces[0].Inside(step.Room.Centre))
+}
