@@ -30,7 +30,7 @@ const (
 
 // longestLeave is how long Run waits for pages that are being made when it ends, and do not
 // heed that nobody wants them any more.
-const longestLeave = 50 * time.Millisecond
+const longestLeave = 20 * time.Millisecond
 
 // Server is a port of this machine on which pages are shown.
 type Server struct {
