@@ -48,10 +48,19 @@ func (s stretch) liesOn(other stretch) bool { return other.has(s.from) && other.
 
 // has reports whether a point lies on a stretch.
 func (s stretch) has(p plane.Point) bool {
+	if outside(p.X, s.from.X, s.to.X) || outside(p.Y, s.from.Y, s.to.Y) {
+		return false // most are, where there are thousands
+	}
 	along, long := s.to.Sub(s.from), s.from.Distance(s.to)
 	if long == 0 {
 		return p.Distance(s.from) <= apartAtMost
 	}
 	t := min(max(p.Sub(s.from).Dot(along)/(long*long), 0), 1)
 	return p.Distance(s.from.Add(plane.Point{X: t * along.X, Y: t * along.Y})) <= apartAtMost
+}
+
+// outside reports whether a coordinate lies beyond both of two others, by more than lines lie apart
+// that are one.
+func outside(at, a, b float64) bool {
+	return at < a-apartAtMost && at < b-apartAtMost || at > a+apartAtMost && at > b+apartAtMost
 }
