@@ -147,3 +147,15 @@ func readAs(t *testing.T, text string) string {
 	}
 	return ""
 }
+
+// What one page has no room for comes on others, with figures and steps on the first: that it is one
+// page for all counts on nowhere.
+func TestWhatOnePageHasNoRoomFor(t *testing.T) {
+	t.Chdir(t.TempDir())
+	pieces := repeated(800, "[piece.p%d]\nname = \"Piece %d "+strings.Repeat("W", 180)+"\"\nrectangle = [200, 100]\n")
+	require.NoError(t, os.WriteFile("f.toml", []byte("unit = \"mm\"\n"+pieces), 0o644))
+	var said strings.Builder
+	status := run([]string{"tuckmark", "sheet", "--paper", "single", "f.toml"}, &said, &said)
+	assert.Equal(t, statusDone, status, said.String())
+	assert.Regexp(t, `f\.pdf: [0-9]+ pages, `, said.String())
+}
