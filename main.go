@@ -74,9 +74,9 @@ func newApp(stdout, stderr io.Writer) *cli.App {
 		Description: "Begin a file:      tuckmark start pinafore.toml\n" +
 			"See what it makes: tuckmark look pinafore.toml\n" +
 			"Make the sheets:   tuckmark sheet pinafore.toml\n" +
-			"Print the numbers: tuckmark figures pinafore.toml\n" +
-			"Print them at 100 %, measure the check square on the first page, and only\n" +
-			"then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
+			"See the numbers:   tuckmark figures pinafore.toml\n" +
+			"Print the sheets at 100 %, measure the check square on the first page, and\n" +
+			"only then mark cloth with them. `tuckmark sheet --help` shows what sheet takes.",
 		Writer:         at.before(stdout),
 		ErrWriter:      at.before(stderr),
 		OnUsageError:   misused,

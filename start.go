@@ -137,7 +137,7 @@ func started(out string, a start.Answers) string {
 		text += otherwise + "\n"
 	}
 	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
-		text += fmt.Sprintf("not known here, and a rectangle to begin with: %s\n", told(unknown))
+		text += fmt.Sprintf("no draft is known for these, and each begins as a rectangle: %s\n", told(unknown))
 		for _, name := range unknown {
 			if meant := start.Meant(name); meant != "" {
 				text += fmt.Sprintf("%s: %s\n", name, wording.DidYouMean(meant))

@@ -21,7 +21,7 @@ func measureSection(p *garment.Pattern, w writer) mark.Section {
 		s.Tables = append(s.Tables, girthTable(g, p.Seams, w))
 	}
 	if len(p.Measures.Drops) > 0 {
-		s.Tables = append(s.Tables, dropTable(p.Measures.Drops, w))
+		s.Tables = append(s.Tables, dropTable(p.Measures.Drops, p.Bindings, w))
 	}
 	for _, r := range p.Measures.Untold {
 		s.Lines.Warn("%s", r.Text)
@@ -97,8 +97,9 @@ func fitRows(t *mark.Table, f garment.Fit, larger string, w writer) {
 	t.AddTotal(append(append([]string{larger}, before...), w.cell(f.Ease))...)
 }
 
-// dropTable is how long the finished garment is.
-func dropTable(drops []garment.Drop, w writer) mark.Table {
+// dropTable is how long the finished garment is, from the stitch line of its top: what is bound there
+// reaches beyond that by the width of the binding.
+func dropTable(drops []garment.Drop, bindings []garment.Binding, w writer) mark.Table {
 	t := mark.Table{Title: "length", Heads: []string{"", "finished"}}
 	var told []string // of what hangs from a hem
 	for _, d := range drops {
@@ -134,6 +135,13 @@ func dropTable(drops []garment.Drop, w writer) mark.Table {
 	}
 	for _, counted := range told {
 		t.Lines.Say("%s", counted)
+	}
+	for _, b := range bindings {
+		if slices.ContainsFunc(drops, func(d garment.Drop) bool {
+			return slices.ContainsFunc(b.Courses, func(c garment.Course) bool { return c.Piece.Name == d.Piece && c.Key == d.Top })
+		}) {
+			t.Lines.Say("it ends at the stitch line of the top; the binding %s reaches %s beyond that", b.Key, w.length(b.Width))
+		}
 	}
 	return t
 }

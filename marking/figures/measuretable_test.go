@@ -112,6 +112,19 @@ func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
 	}
 }
 
+// A binding at the neck lies over the allowance, and ends beyond the line that is measured from.
+func TestLengthOfABoundNeck(t *testing.T) {
+	const (
+		half  = "fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
+		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
+	)
+	const bound = "it ends at the stitch line of the top; the binding neckband reaches 1/4 in beyond that"
+	for along, told := range map[string]bool{`"front.neck", "back.neck"`: true, `"front.armhole", "back.armhole"`: false} {
+		text := printedSection(made.Of(t, "unit = \"in\"\nallowance = \"1/4\"\n"+sketch.Piece("front", half)+sketch.Piece("back", half)+seams+"[binding.neckband]\nalong = ["+along+"]\nwidth = 0.25\n"), "Finished measures")
+		assert.Equal(t, told, strings.Contains(strings.Join(strings.Fields(text), " "), bound), text)
+	}
+}
+
 // The length of a skirt is that from its waist, and is said so. Derived.
 func TestLengthFromTheWaistInPrint(t *testing.T) {
 	skirt := "name = \"Skirt\"\ncut = 2\nfold = \"centre\"\ncentre: 0,0 0,10\nwaist: 0,10 5,10\nside: 5,10 5,0\nhem: 5,0 0,0\n"

@@ -283,6 +283,15 @@ along = "purse.side"
 	}, dos(Work(pattern, sheet.Of(pattern))))
 }
 
+// Lace that is sewn to a hem comes after it, at its fold.
+func TestLaceAtAHemComesAfterIt(t *testing.T) {
+	const skirt = "foot: 0,0 20,0 | hem = 2\nside: 20,0 20,9\nwaist: 20,9 0,9\nend: 0,9 0,0"
+	pattern := made.Of(t, "allowance = \"1/4\"\n"+sketch.Piece("skirt", skirt)+"[seam.back]\njoin = [\"skirt.side\", \"skirt.end\"]\n[trim.lace]\nalong = \"skirt.foot\"\n")
+	assert.Equal(t, []string{
+		"Mark and cut the pieces", "Sew the seams: back", "Fold in and sew the foot of skirt", "Cut the lace, and sew it on",
+	}, dos(Work(pattern, sheet.Of(pattern)))[:4])
+}
+
 // Templates alone: the pieces are marked by them and cut; beside other sheets they are drawn along
 // afterwards.
 func TestWorkWithTemplatesAlone(t *testing.T) {

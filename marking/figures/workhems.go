@@ -18,7 +18,8 @@ import (
 type turn int
 
 // A hem that ends at a seam is folded in when that is sewn; one that ends at what is
-// gathered, or at what something is sewn along, before: both are counted with it folded.
+// gathered, or at what something is sewn along, before, and so is one that something is sewn along
+// itself: it is counted with the hem folded.
 // One of a piece that no seam joins is folded in before that is sewn in its place.
 const (
 	beforeGathers turn = iota
@@ -64,12 +65,12 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 	}
 	n := len(p.Edges)
 	ends := []string{p.Edges[(edge+n-1)%n].Key, p.Edges[(edge+1)%n].Key}
-	meets := func(courses []garment.Course) bool {
-		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece.Key == p.Key && slices.Contains(ends, c.Key) })
+	meets := func(courses []garment.Course, edges ...string) bool {
+		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece.Key == p.Key && slices.Contains(edges, c.Key) })
 	}
 	seamed, gathered := false, false
 	for _, s := range w.pattern.Seams {
-		meeting := meets(s.Sides[0].Courses) || meets(s.Sides[1].Courses)
+		meeting := meets(s.Sides[0].Courses, ends...) || meets(s.Sides[1].Courses, ends...)
 		seamed = seamed || meeting && !s.Gathered
 		gathered = gathered || meeting && s.Gathered
 	}
@@ -77,7 +78,7 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 		return beforeGathers
 	}
 	for _, on := range w.sewn() {
-		if meets(on.Courses) {
+		if meets(on.Courses, append(ends, p.Edges[edge].Key)...) {
 			return beforeTrims
 		}
 	}

@@ -146,7 +146,7 @@ func Otherwise(a Answers) string {
 	case nearestSize:
 		return "this size lies beyond the measures that are known here; drafted for the nearest: " + measures
 	case middleSize:
-		return "this size tells no age; drafted for 2 years: " + measures
+		return "this size has no age in figures, as 2 years or 18 months; drafted for 2 years: " + measures
 	}
 	return ""
 }
