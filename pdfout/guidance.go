@@ -54,8 +54,7 @@ func (b *Book) whenOff() []string {
 	long := b.set.Unit.AsWritten
 	return []string{
 		"Should one be off, turn off “fit to page” and every other scaling where you print, and print this page again. If it stays off, type this as one line, with what the rules measure in place of the dots:",
-		b.set.Scale,
-		fmt.Sprintf(`--of "%s x %s" --across ... --down ...`, long(across.long()), long(up.long())),
+		fmt.Sprintf(`%s --of "%s x %s" --across ... --down ...`, b.set.Scale, long(across.long()), long(up.long())),
 	}
 }
 
