@@ -9,14 +9,14 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// Rules of this file: where parcels may go on fewer pages than they do the tallest first, other
-// orders are tried, and some of them turned. The first way that takes as few pages as any is
-// kept, and another order only where it saves a page. The orders are drawn at random, but the
-// same for the same parcels every time.
+// Rules of this file: where parcels may go on fewer pages than they do the tallest first, they are
+// tried lying as they take the least room, and then in other orders, some of them turned. The first
+// way that takes as few pages as any is kept, and another than the tallest first only where it saves
+// a page. The orders are drawn at random, but the same for the same parcels every time.
 
 const (
-	// mostLaidAnew bounds that work: how many parcels are laid anew at most, and so how often
-	// all of them.
+	// mostLaidAnew bounds the work of one filling: how many parcels are laid anew at most, and so
+	// how often all of them.
 	mostLaidAnew = 1000
 	// mixing is how far orders go from the tallest first: a parcel may come before one that is
 	// higher by as much as exp(mixing) times.
@@ -31,20 +31,47 @@ func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
 	best, all := inOrder(parcels, window)
 	least := leastPages(parcels, window)
 	random := rand.New(rand.NewPCG(0, 0))
+	order := smallest(parcels, window)
 	for laid := 0; all && len(best) > least && laid+len(parcels) <= mostLaidAnew; laid += len(parcels) {
-		if other, ok := inOrder(otherOrder(parcels, window, random), window); ok && len(other) < len(best) {
+		if other, ok := inOrder(order, window); ok && len(other) < len(best) {
 			best = other
 		}
+		order = otherOrder(parcels, window, random)
 	}
 	return best, all
 }
 
-// leastPages is how many pages the parcels need at least, by their areas: each has what keeps
-// parcels apart at two of its sides, and so has the page.
+// least is the least room that a parcel takes as it lies, in mm², with what keeps parcels apart at
+// two of its sides.
+func (p Parcel) least() float64 {
+	least := math.Inf(1)
+	for _, way := range append([]Parcel{p}, p.others...) {
+		least = min(least, (way.Size.X+Apart)*(way.Size.Y+Apart))
+	}
+	return least
+}
+
+// goes reports whether a parcel goes on a page as it lies.
+func (p Parcel) goes(window plane.Point) bool { return p.Size.X <= window.X && p.Size.Y <= window.Y }
+
+// smallest returns the parcels each lying as it takes the least room, the tallest first.
+func smallest(parcels []Parcel, window plane.Point) []Parcel {
+	all := slices.Clone(parcels)
+	for i, p := range all {
+		if turned := p.QuarterTurned(); turned.goes(window) && turned.least() < p.least() {
+			all[i] = turned
+		}
+	}
+	tallestFirst(all)
+	return all
+}
+
+// leastPages is how many pages the parcels need at least, by their areas however they lie: each has
+// what keeps parcels apart at two of its sides, and so has the page.
 func leastPages(parcels []Parcel, window plane.Point) int {
 	area := 0.0
 	for _, p := range parcels {
-		area += (p.Size.X + Apart) * (p.Size.Y + Apart)
+		area += min(p.least(), p.QuarterTurned().least())
 	}
 	return int(math.Ceil(area / ((window.X + Apart) * (window.Y + Apart))))
 }
@@ -58,7 +85,7 @@ func otherOrder(parcels []Parcel, window plane.Point, random *rand.Rand) []Parce
 	order := make([]ranked, len(parcels))
 	for i, p := range parcels {
 		if random.IntN(oneTurnedOf) == 0 {
-			if turned := p.QuarterTurned(); turned.Size.X <= window.X && turned.Size.Y <= window.Y {
+			if turned := p.QuarterTurned(); turned.goes(window) {
 				p = turned
 			}
 		}

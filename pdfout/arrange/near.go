@@ -73,7 +73,7 @@ func (w way) cost() float64 { return w.away + turnWeight*math.Abs(w.turn)/math.P
 
 // ways are those that are tried, the best first.
 var ways = sync.OnceValue(func() []way {
-	const directions = 16
+	const directions = 16 // an even number: each has its opposite among them, which an Opposed anchor counts on
 	var all []way
 	for _, away := range []float64{nearAway, 2, 3.5, 5, 7, 9, 12, 15, 19, 24, leaderLongest} {
 		for k := range directions {

@@ -19,10 +19,11 @@ const Apart = 6.0
 
 // Parcel is what is to be put on a page, as it is to lie there.
 type Parcel struct {
-	Piece  *Piece        // nil where only room is kept for something else
-	Size   plane.Point   // of the room it takes, in mm
-	others []Parcel      // the same with room kept otherwise
-	turned func() Parcel // the same turned by a quarter
+	Piece  *Piece      // nil where only room is kept for something else
+	Size   plane.Point // of the room it takes, in mm
+	others []Parcel    // the same with room kept otherwise
+	// quarter makes the same turned by a quarter; it is nil in others, and where there is no piece.
+	quarter func() Parcel
 	// Number tells parcels apart where that matters.
 	Number int
 }
@@ -49,18 +50,18 @@ func parcelOf(drawn Piece, kept func(Piece) []Piece) Parcel {
 		return first
 	}
 	p := lying(drawn)
-	p.turned = sync.OnceValue(func() Parcel {
+	p.quarter = sync.OnceValue(func() Parcel {
 		turned := lying(drawn.QuarterTurned())
-		turned.turned = func() Parcel { return p }
+		turned.quarter = func() Parcel { return p }
 		return turned
 	})
 	return p
 }
 
 // QuarterTurned returns the parcel of a piece turned by a quarter: as it was drawn where it
-// lies turned.
+// lies turned. One without a piece has none.
 func (p Parcel) QuarterTurned() Parcel {
-	turned := p.turned()
+	turned := p.quarter()
 	turned.Number = p.Number
 	return turned
 }

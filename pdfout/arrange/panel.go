@@ -184,7 +184,13 @@ func (p Piece) kept(window plane.Point) []Piece {
 	if len(ways) == 0 {
 		return []Piece{p}
 	}
-	return ways
+	var of []Piece // those that may go where none before does
+	for _, q := range ways {
+		if !slices.ContainsFunc(of, func(o Piece) bool { return o.Room().X <= q.Room().X && o.Room().Y <= q.Room().Y }) {
+			of = append(of, q)
+		}
+	}
+	return of
 }
 
 // keptWithin returns the ways to keep that room that go on a page, the best first: the sign and

@@ -21,7 +21,7 @@ const trials = 48
 // the most room round it, at least some mm; of several, the one nearest the middle of the piece,
 // and of those as near the leftmost, then the lowest. Places lie step mm or more apart. It must
 // fit in its box there; of two boxes that no line runs through, one in the other, the outer one
-// fits only where the inner one does.
+// fits only where the inner one does. It runs along u, which is across or up.
 func (p Piece) Roomiest(f *Field, step float64, t Inscription, u plane.Point, least float64, fits func(plane.Box) bool) (PlacedInscription, bool) {
 	if e, within := t.Extent(u), p.Outline.Bounds(); e.X > within.Width() || e.Y > within.Height() {
 		return PlacedInscription{}, false // most panels are refused here, for most small pieces

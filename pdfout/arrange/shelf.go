@@ -8,11 +8,12 @@ import (
 	"tuckmark/pdfout/paper"
 )
 
-// Rules of this file: pieces that fit on one page share pages. The tallest is placed
-// first, unless another order needs fewer pages (fewest.go); each goes onto the first page that
-// has room for it, and a piece is turned only where it would need a new page otherwise. A piece that has no room inside for its
-// sign or its panel brings the room for them, under or beside it, along. What shares a page
-// lies as far from each other as one of a few steps allows without another page.
+// Rules of this file: pieces that fit on one page share pages. The tallest is placed first, and
+// each goes onto the first page that has room for it; it is turned only where it would need a new
+// page otherwise. Where that takes fewer pages they come in another order, and lie otherwise
+// (fewest.go). A piece that has no room inside for its sign or its panel brings the room for them,
+// under or beside it, along. What shares a page lies as far from each other as one of a few steps
+// allows without another page.
 
 // parcelsOf makes parcels of pieces, each of which fits into the window of a
 // page, the tallest first.
