@@ -93,7 +93,7 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 // as a line; else that line itself.
 func (l Longer) amongLike(line lineAsPrinted, all []lineAsPrinted, unit length.Unit) Line {
 	for _, one := range all {
-		alike := unit.OnRuler(one.Length) == unit.OnRuler(line.Length) &&
+		alike := unit.OnRuler(one.Length) == unit.OnRuler(line.Length) && offTheSameWay(one.off, line.off) &&
 			unit.OnRuler(one.off) == unit.OnRuler(line.off) && unit.OnRuler(one.open) == unit.OnRuler(line.open)
 		if alike && (one.Line == l.Across.Line || one.Line == l.Down.Line) {
 			return one.Line
@@ -101,6 +101,10 @@ func (l Longer) amongLike(line lineAsPrinted, all []lineAsPrinted, unit length.U
 	}
 	return line.Line
 }
+
+// offTheSameWay reports whether of two lines, off by so much, none comes out too long and the
+// other too short: a ruler may show both alike, as less than its step.
+func offTheSameWay(a, b float64) bool { return max(a, b) <= sameOff || min(a, b) >= -sameOff }
 
 // lineAsPrinted is a line, how much longer it seems to come out than it is, and how much
 // of that the reading leaves open, in mm.
@@ -116,7 +120,8 @@ func asPrinted(piece string, l arrange.Line, at, doubt paper.Scale) lineAsPrinte
 }
 
 // sameOff bounds how much less off than the worst a line may be, in mm, to be as bad
-// through rounding alone: of such lines the longest is named, the first of those as long.
+// through rounding alone: of such lines the longest is named, the first of those as long. What
+// is off by no more is off neither way.
 const sameOff = 1e-6
 
 // printedLength is how long a path comes out at a scale.

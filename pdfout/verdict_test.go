@@ -171,6 +171,32 @@ func TestJudgeNamesTheLineThatIsMeasured(t *testing.T) {
 	}
 }
 
+// A line that comes out too long is never told as one that comes out too short, though a ruler shows
+// both as less than 1 mm: derived, 700.2 mm across at 99.95 % is 0.3501 mm too short, 700 mm down at
+// 100.05 % is 0.35 mm too long.
+func TestJudgeTellsTooLongFromTooShort(t *testing.T) {
+	down := sample.Edge(mark.Cut, "downward", plane.Point{}, plane.Point{Y: 700})
+	across := sample.Edge(mark.Centre, "middle", plane.Point{Y: 350}, plane.Point{X: 700.2, Y: 350})
+	for _, c := range []struct {
+		name    string
+		printed paper.Scale
+		worst   string
+		off     float64
+	}{
+		{"short across, long down", paper.Scale{Across: 0.9995, Down: 1.0005}, "middle", -0.3501},
+		{"long across, short down", paper.Scale{Across: 1.0005, Down: 0.9995}, "middle", 0.3501},
+	} {
+		for _, marks := range [][]mark.Mark{{down, across}, {across, down}} {
+			band := mark.Marking{Name: "Band", Marks: marks}
+			band.Outline = sample.OutlineOf(band.Marks)
+			v, err := Judge(arrange.Set{Pieces: []mark.Marking{band}, Unit: length.Millimetre}, seen.Paper(t, "a4"), c.printed, paper.Scale{})
+			require.NoError(t, err)
+			assert.InDelta(t, c.off, v.Off, 1e-9, c.name)
+			assert.Contains(t, v.Worst.Name, c.worst, c.name)
+		}
+	}
+}
+
 // However a line lies, it comes out no more off than its length times the worse of
 // the two scales.
 func TestLengthAsPrinted(t *testing.T) {
