@@ -186,7 +186,7 @@ func (m *remarker) endsAbove(r FoldRow, hung []int) {
 	for _, f := range r.Folds {
 		u, v := m.piece.stitchingDrawn(f), f.End.V
 		beside := plane.NewTree(plane.Path{b.At(u, v), b.At(u, v+f.End.down*reach)})
-		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > shown {
+		if c := plane.Crossings(beside, plane.NewTree(line)); len(c) > 0 && c[0].A > m.shown() {
 			m.say(r.ends.Place(), "%s ends %s above the stitch line of %s, within the seam allowance: make it longer",
 				r.name(f), m.unit.OnRuler(c[0].A), m.piece.namesHung(r.ends))
 			break
@@ -214,7 +214,7 @@ func (m *remarker) endsNearPleats(r FoldRow) {
 				nearest = end.Distance(q, nearest)
 			}
 		}
-		if nearest < clearOfPleat-shown {
+		if nearest < clearOfPleat-m.shown() {
 			m.say(place, "the tucks end %s from the pleat %q; %s or more keeps the two apart",
 				m.unit.OnRuler(nearest), p.Key, m.unit.OnRuler(clearOfPleat))
 		}

@@ -67,7 +67,7 @@ func (m *remarker) endsInHem(t *TuckRow) {
 			for _, v := range f.End.Levels() {
 				away = edge.Distance(r.Base.At(m.piece.stitchingDrawn(f), v), away)
 			}
-			if away < e.Allowance-shown {
+			if away < e.Allowance-m.shown() {
 				m.say(r.ends.Place(), "%s ends in the hem, %s from the cut edge of %q", r.name(f), m.unit.OnRuler(away), e.Key)
 				break
 			}
@@ -94,7 +94,7 @@ func (m *remarker) pleatsIn(e *Edge) {
 		for _, q := range p.patch {
 			away = edge.Distance(q, away)
 		}
-		if away < e.Allowance-shown {
+		if away < e.Allowance-m.shown() {
 			m.say(p.Place, "the pleat lies in the hem of %q: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(away), m.takes(e))
 		}
 	}
@@ -114,7 +114,7 @@ func (m *remarker) linesIn(e *Edge) {
 			away := edge.Distance(line.At(line.Length()*float64(share)/8), math.Inf(1))
 			least, most = min(least, away), max(most, away)
 		}
-		if most < e.Allowance-shown {
+		if most < e.Allowance-m.shown() {
 			m.say(l.Place, "the line lies in the hem of %q, which is folded back: it comes within %s of the cut edge, and %s", e.Key, m.unit.OnRuler(least), m.takes(e))
 		}
 	}

@@ -26,11 +26,6 @@ type Remark struct {
 // String gives the remark behind its place.
 func (r Remark) String() string { return r.Place.Before(r.Text) }
 
-// shown bounds, in mm, by how much something must lie on the wrong side of a line before that
-// is remarked: half of 1/16 in, from which on a ruler shows it. What is less is lost where a
-// line is traced, and would be told as a distance that is the line's own.
-const shown = 25.4 / 32
-
 // remarker collects what is said of one piece.
 type remarker struct {
 	piece *Piece
@@ -38,6 +33,11 @@ type remarker struct {
 	unit  length.Unit
 	list  []Remark
 }
+
+// shown bounds, in mm, by how much something must lie on the wrong side of a line before that
+// is remarked: half a step of the ruler of the file, from which on that shows it. What is less is
+// lost where a line is traced, and would be told as a distance that is the line's own.
+func (m *remarker) shown() float64 { return m.unit.Ruler() / 2 }
 
 func (m *remarker) say(at fault.Place, text string, args ...any) {
 	m.list = append(m.list, Remark{Place: at, Text: fmt.Sprintf(text, args...)})

@@ -2,6 +2,8 @@ package piece_test
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -230,6 +232,59 @@ spacing = 2.5
 		`stitching lines of neighbouring tucks lie 0.5 mm apart, finer than a marking pen draws; mark the fold lines only`,
 		`the gap is below nought: each tuck covers the next stitching by 0.5 mm; with no gap in place of the spacing they just touch, and their fold lines lie 3 mm apart`,
 	}, got)
+}
+
+// What a ruler in mm shows is half a mm: a hem takes 50 mm of 300, and tucks begin 10 mm down, so
+// those of 240 mm end where the hem begins (derived).
+func TestWarningsFromHalfAMillimetreOn(t *testing.T) {
+	for _, c := range []struct {
+		length string
+		want   []string
+	}{
+		{"240", nil},
+		{"240.4", nil},
+		{"240.6", []string{`tuck 1 of 2 ends in the hem, 49 mm from the cut edge of "foot"`}},
+		{"241.2", []string{`tuck 1 of 2 ends in the hem, 49 mm from the cut edge of "foot"`}},
+	} {
+		for _, unit := range []string{"mm", "cm"} {
+			text := strings.NewReplacer("LENGTH", c.length).Replace(`allowance = "10 mm"
+[piece.bib]
+name = "Bib"
+grain = "side"
+[piece.bib.edge.left]
+points = [["0 mm", "0 mm"], ["0 mm", "300 mm"]]
+[piece.bib.edge.top]
+points = [["0 mm", "300 mm"], ["200 mm", "300 mm"]]
+[piece.bib.edge.side]
+points = [["200 mm", "300 mm"], ["200 mm", "0 mm"]]
+[piece.bib.edge.foot]
+points = [["200 mm", "0 mm"], ["0 mm", "0 mm"]]
+hem = "40 mm"
+turn = "10 mm"
+[piece.bib.tuck.t]
+beside = "left"
+width = "5 mm"
+count = 2
+first = "40 mm"
+spacing = "20 mm"
+below = "top"
+length = "LENGTH mm"
+`)
+			pattern, err := made.Pattern("unit = \"" + unit + "\"\n" + text)
+			require.NoError(t, err)
+			var got []string
+			for _, r := range pattern.Remarks {
+				got = append(got, r.Text)
+			}
+			want := slices.Clone(c.want)
+			if unit == "cm" {
+				for i := range want {
+					want[i] = strings.ReplaceAll(want[i], "49 mm", "4.9 cm")
+				}
+			}
+			assert.Equal(t, want, got, "tucks of %s mm in a file in %s", c.length, unit)
+		}
+	}
 }
 
 func TestWarningsOfTheExamples(t *testing.T) {
