@@ -42,6 +42,7 @@
 //	marks.go, measures.go         which lines are marks, in what role; what is measured to them
 //	frame.go, baseline.go         u and v; the line that folds are measured from
 //	foldrow.go, foldend.go        folds made alike; where they end
+//	rowname.go                    what a row of them is called
 //	hung.go                       the edges that folds hang from
 //	foldbetween.go                folds from line to line, or from an edge to a line
 //	folddepth.go                  how deep that is, from what a ruler is laid to

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
@@ -46,9 +45,10 @@ type FoldRow struct {
 	FlatEnds []plane.Path
 	Place    fault.Place
 
-	nth    int // among the rows of the piece: its tucks, then the pleats across it
-	ends   source.EndSpec
-	halved bool // of the first pleat, one fold lies on the other half
+	nth      int // among the rows of the piece: its tucks, then the pleats across it
+	ends     source.EndSpec
+	keyWhole bool // its key is not shortened where it is named
+	halved   bool // of the first pleat, one fold lies on the other half
 	// moved is, of a row that is drawn finished, the step from there to its place on the
 	// flat cloth.
 	moved plane.Point
@@ -95,25 +95,6 @@ func (r FoldRow) nameElsewhere(f Fold) string {
 		return fmt.Sprintf("the %s %q", r.Makes, r.Key)
 	}
 	return fmt.Sprintf("%s %d of %q", r.Makes, f.Number+1, r.Key)
-}
-
-// Called is what the row is called in a sentence: "yoke tucks", or "growth tuck" where there is
-// one; a key that says what it makes does not say so twice.
-func (r FoldRow) Called() string {
-	what := r.Makes.String()
-	words := strings.TrimSpace(strings.TrimSuffix(strings.TrimSuffix(r.Key, what+"s"), what))
-	if r.InAll() > 1 {
-		what += "s"
-	}
-	return strings.TrimSpace(words + " " + what)
-}
-
-// Does says that with what its tucks or pleats do: "yoke tucks end", "growth tuck ends".
-func (r FoldRow) Does(verb string) string {
-	if r.InAll() == 1 {
-		verb += "s"
-	}
-	return r.Called() + " " + verb
 }
 
 // stitchingName is what a maker calls the line that the flap of a fold lies beside.

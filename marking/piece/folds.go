@@ -81,6 +81,15 @@ func readRows(piece *Piece, ps source.PieceSpec, found *Findings) (tucks []TuckR
 		ok = ok && fine
 		pleats = append(pleats, p)
 	}
+	var tuckRows, pleatRows []*FoldRow
+	for i := range tucks {
+		tuckRows = append(tuckRows, &tucks[i].FoldRow)
+	}
+	for i := range pleats {
+		pleatRows = append(pleatRows, &pleats[i].FoldRow)
+	}
+	nameRows(tuckRows)
+	nameRows(pleatRows)
 	return tucks, pleats, ok
 }
 

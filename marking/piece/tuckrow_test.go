@@ -17,26 +17,6 @@ import (
 // lies at x = 0: flat places of tucks are their x.
 const strip = "raw: 0,10 0,0\nbottom: 0,0 30,0\nfar: 30,0 30,10\ntop: 30,10 0,10\n---\n"
 
-// A row is called by its key and by what it makes, which the key may say itself.
-func TestCalled(t *testing.T) {
-	for _, c := range []struct {
-		key          string
-		count        int
-		called, ends string
-	}{
-		{"yoke", 3, "yoke tucks", "yoke tucks end"},
-		{"growth", 1, "growth tuck", "growth tuck ends"},
-		{"pin tucks", 3, "pin tucks", "pin tucks end"},
-		{"pintuck", 2, "pin tucks", "pin tucks end"},
-		{"deep tucks", 1, "deep tuck", "deep tuck ends"},
-		{"tucks", 4, "tucks", "tucks end"},
-	} {
-		row := piece.FoldRow{Makes: piece.TuckFolds, Key: c.key, Count: c.count}
-		assert.Equal(t, c.called, row.Called(), c.key)
-		assert.Equal(t, c.ends, row.Does("end"), c.key)
-	}
-}
-
 // creases lists the flat places of all fold lines of a piece, in inches, and
 // of their stitching.
 func creases(p *piece.Piece) (folds, stitching string) {
