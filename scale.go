@@ -84,6 +84,7 @@ func (p printing) linesOfScale(in string) pdfout.CommandLines {
 	return pdfout.CommandLines{
 		FirstPage: p.again(in, "--first-page-only"),
 		Corrected: p.again(in, p.correction()...),
+		Square:    "leave --of out",
 		Longer: func(of, across, down string) string {
 			return p.command("tuckmark scale", in, []string{
 				"--of " + inShell(of), "--across " + inShell(cmp.Or(across, *p.across)), "--down " + inShell(cmp.Or(down, *p.down)),

@@ -29,6 +29,7 @@ type Answer struct {
 type CommandLines struct {
 	FirstPage string // prints the first page once more
 	Corrected string // prints sheets that make up for what was measured
+	Square    string // what to do so that the check square is judged by, "leave ... out"
 	// Longer asks again, with what longer lines measure that are to be so long. Across and down
 	// are Unmeasured where they are still to be measured, and "" where they were.
 	Longer func(of, across, down string) string
@@ -53,7 +54,7 @@ func (a Answer) CheckOf() error {
 	if len(none) == 0 {
 		return nil
 	}
-	hint := "leave --of out where the check square was measured"
+	hint := a.Lines.Square + " where the check square was measured"
 	for _, one := range []struct {
 		way  string
 		line Measurable

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
@@ -33,7 +34,7 @@ func answerFor(t *testing.T, measured, of string) Answer {
 	v, err := Judge(arrange.Set{Pieces: []mark.Marking{band}}, on, reading.Scale(), reading.Doubt())
 	require.NoError(t, err)
 	return Answer{v, reading, on, length.Inch, 0.79375, CommandLines{
-		FirstPage: "FIRST PAGE", Corrected: "CORRECTED",
+		FirstPage: "FIRST PAGE", Corrected: "CORRECTED", Square: "SQUARE",
 		Longer: func(of, across, down string) string { return "LONGER " + of + ", " + across + ", " + down },
 	}}
 }
@@ -62,4 +63,27 @@ func TestAnswerSaysWhatToType(t *testing.T) {
 			assert.Equal(t, c.typed, typed, "what is to be typed, of:\n%s", text)
 		})
 	}
+}
+
+// What is no line of the sheets is refused, with the lines that are; and what to do where it was the
+// check square is said by whoever knows the commands.
+func TestAnswerRefusesALineThatIsNotThere(t *testing.T) {
+	// The band lies down the page, and so does its rule of 16 in; across it has one of 10 in.
+	for _, c := range []struct{ of, cause string }{
+		{"12 1/2", "no line of these sheets is 12 1/2 in across, as they are printed"},
+		{"12 9/16", "no line of these sheets is 12 9/16 in across, as they are printed"}, // a step of the ruler too long
+		{"12 5/8", "no line of these sheets is 12 5/8 in across, nor 12 5/8 in down, as they are printed"},
+		{"10", "no line of these sheets is 10 in down, as they are printed"},
+	} {
+		err := answerFor(t, "10", c.of).CheckOf()
+		var bad *fault.Fault
+		require.ErrorAs(t, err, &bad, c.of)
+		assert.Equal(t, c.cause, bad.Cause)
+		assert.Regexp(t, `^the longest line across is .+, 10 in, .+; the longest line down is .+, 16 in, .+; SQUARE where the check square was measured$`, bad.Hint)
+	}
+	ten, err := paper.MeasureOf("10", 254, length.Inch)
+	require.NoError(t, err)
+	both := answerFor(t, "12 1/2", "12 1/2")
+	both.Reading.Across = ten
+	assert.NoError(t, both.CheckOf(), "a line that is there each way")
 }
