@@ -4,9 +4,9 @@
 // In come an arrange.Set and a paper; out come a PDF and a Summary of it (Draw), its first
 // page alone (DrawFirst), one page as an SVG (DrawSVG), a Book to be drawn page by page or sheet
 // by sheet on any canvas (Plan), or a Verdict on what a printer that is off does to the lines
-// (Judge), and the Answer that says so. Never known here is sewing: a line has a role, and a name. How a PDF or an
-// SVG is written is known in ink alone; here it is begun and ended, in draw.go, and all pages
-// are drawn on an ink.Canvas.
+// (Judge), and the Answer that says so. Never known here is sewing: a line has a role, and a
+// name. How a PDF or an SVG is written is known in ink alone; here it is begun and ended, in
+// draw.go, and all pages are drawn on an ink.Canvas.
 //
 // The way of the data: check refuses what cannot be drawn on any page; plan takes the
 // sheets of arrange.Arrange, lays forms and figures (package report), refuses what they

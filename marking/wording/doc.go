@@ -2,10 +2,10 @@
 // in the notes of a sheet alike.
 //
 // In come values and names; out come the pieces of a sentence. It knows no lengths (those
-// are read and printed in the room length), no file and no sewing, and is told the words
-// it joins.
+// are read and printed in the room length) and no sewing, of a file nothing but its name, and is
+// told the words it joins.
 //
-//	quote.go    what somebody wrote, as a message repeats it
+//	quote.go    what somebody wrote, as a message repeats it, and the name of a file as it is said
 //	list.go     several things in one sentence, and how many there are
 //	inwords.go  a name as words are looked for in it
 //	form.go     words that are looked for in others
