@@ -19,9 +19,16 @@ func edgeSection(p *garment.Pattern, w writer) mark.Section {
 	return s
 }
 
+// allowanceHead stands over what lies beyond the stitch lines of edges.
+const allowanceHead = "allowance"
+
+// hasAllowance reports whether what lies beyond the stitch line of an edge is an allowance, or
+// would be one: beyond a hem and a fold lies something else.
+func hasAllowance(e piece.Edge) bool { return !e.OnFold && e.Hem == 0 }
+
 // edgeTable lists the edges of a piece, in their order.
 func edgeTable(p *piece.Piece, w writer) mark.Table {
-	t := mark.Table{Title: p.Name, Heads: []string{"", "cut", "sewn", "allowance"}}
+	t := mark.Table{Title: p.Name, Heads: []string{"", "cut", "sewn", allowanceHead}}
 	if p.OnFold {
 		t.Title += ", half of it"
 	}

@@ -130,15 +130,15 @@ func TestToldAsInTheTables(t *testing.T) {
 	edges, folds := 0, 0
 	for name, p := range patterns(t) {
 		all := toldAll(t, p, nil)
-		check := func(at mark.At, table mark.Table, row mark.Row) {
+		check := func(at mark.At, table mark.Table, row mark.Row, unnamed string) {
 			var facts []string // without units, as the table has them
 			for _, f := range all[at].Facts {
 				facts = append(facts, f.What+": "+strings.ReplaceAll(f.Value, " "+p.Unit.String(), ""))
 			}
 			for i, cell := range row.Cells[1:] {
 				head := table.Heads[i+1]
-				if strings.HasPrefix(cell, "hem ") || strings.HasSuffix(cell, "on the fold") || cell == "at the centre" {
-					head = "" // it is no allowance
+				if head == unnamed {
+					head = "" // the cell says what it is
 				}
 				assert.Contains(t, facts, head+": "+cell, "%s: %v", name, at)
 			}
@@ -147,8 +147,12 @@ func TestToldAsInTheTables(t *testing.T) {
 			switch section.Title {
 			case "Edges":
 				for i, table := range section.Tables {
-					for _, row := range table.Rows {
-						check(mark.At{Piece: p.Pieces[i].Key, Line: row.Cells[0]}, table, row)
+					for k, row := range table.Rows {
+						unnamed := ""
+						if e := p.Pieces[i].Edges[k]; e.OnFold || e.Hem > 0 { // it is no allowance
+							unnamed = "allowance"
+						}
+						check(mark.At{Piece: p.Pieces[i].Key, Line: row.Cells[0]}, table, row, unnamed)
 						edges++
 					}
 				}
@@ -164,7 +168,7 @@ func TestToldAsInTheTables(t *testing.T) {
 }
 
 // checkFolds checks the rows of a table of tucks and returns how many there were.
-func checkFolds(p *garment.Pattern, table mark.Table, check func(mark.At, mark.Table, mark.Row)) int {
+func checkFolds(p *garment.Pattern, table mark.Table, check func(mark.At, mark.Table, mark.Row, string)) int {
 	n := 0
 	for _, one := range p.Pieces {
 		for _, set := range one.TuckRows {
@@ -175,7 +179,7 @@ func checkFolds(p *garment.Pattern, table mark.Table, check func(mark.At, mark.T
 			table.Heads[len(table.Heads)-1] = "stitching, when sewn"
 			for k, row := range table.Rows {
 				for _, role := range []string{"tuck fold", "tuck stitching"} {
-					check(mark.At{Piece: one.Key, Line: fmt.Sprintf("%s %d %s", set.Key, k+1, role)}, table, row)
+					check(mark.At{Piece: one.Key, Line: fmt.Sprintf("%s %d %s", set.Key, k+1, role)}, table, row, "")
 				}
 				n++
 			}

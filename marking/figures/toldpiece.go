@@ -85,8 +85,10 @@ func (t teller) edges(p *piece.Piece) []toldLine {
 	table := edgeTable(p, t.writer)
 	for i, e := range p.Edges {
 		facts := append([]mark.Fact{ofPiece(p)}, rowFacts(table, i)...)
-		if e.OnFold || e.Hem > 0 {
-			facts[len(facts)-1].What = "" // it is no allowance, and says what it is
+		for k := range facts {
+			if facts[k].What == allowanceHead && !hasAllowance(e) {
+				facts[k].What = "" // what stands there says itself what it is
+			}
 		}
 		facts = append(facts, said("", table.Lines)...)
 		facts = append(facts, t.standIn(p, i)...)
