@@ -1,7 +1,6 @@
 package figures
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -12,7 +11,8 @@ import (
 	"tuckmark/marking/piece"
 )
 
-// cutSection lists what is torn and cut.
+// cutSection lists what is torn and cut, for all the cloth that is bought: a block that is tucked
+// already too, which says so.
 func cutSection(p *garment.Pattern, w writer) mark.Section {
 	s := mark.Section{Title: "Tear and cut first"}
 	torn, cut := lay.Cuttings(p)
@@ -45,23 +45,24 @@ func cutSection(p *garment.Pattern, w writer) mark.Section {
 // tuckedMeasure says what a block must measure once it is tucked, or does where that was
 // measured, and what is drawn in to the same where folds are open at one end.
 func tuckedMeasure(b *piece.Block, w writer) string {
-	must := func(what string) string { // that it measures so much
+	long := w.length(w.unit.Amount(b.TopIs()))
+	measures := func(what string) string {
 		if b.Measured != nil {
-			return what + " measures " + w.length(w.unit.Amount(b.TopIs()))
+			return what + " measures " + long
 		}
-		return "once it is tucked, " + what + " must measure " + w.length(w.unit.Amount(b.TopMeasures))
+		return "once it is tucked, " + what + " must measure " + long
 	}
+	if b.Across() {
+		return measures("its block") + " across the " + b.What()
+	}
+	top := measures("the top edge of its block")
 	switch {
-	case b.Across():
-		return must("its block") + " across the " + b.What()
-	case b.OpenAtTop()+b.OpenBelow() == 0 && b.Measured != nil:
-		return must("the top edge of its block") + ", and so must the bottom edge"
-	case b.OpenAtTop()+b.OpenBelow() == 0:
-		return fmt.Sprintf("once it is tucked, the top and bottom edges of its block must each measure %s", w.length(w.unit.Amount(b.TopMeasures)))
-	case b.OpenAtTop() == 0:
-		return must("the top edge of its block") + "; draw the bottom edge in to the same"
+	case b.OpenAtTop() > 0:
+		return top
+	case b.OpenBelow() > 0:
+		return top + "; draw the bottom edge in to the same"
 	}
-	return must("the top edge of its block")
+	return top + ", and so must the bottom edge"
 }
 
 // cutTable lists things that are all torn, or all cut.

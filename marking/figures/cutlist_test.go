@@ -78,8 +78,8 @@ func TestTearAndCutList(t *testing.T) {
   tear                        how many        cloth  along it
   front, block to be tucked          1           16        13
 
-  front: once it is tucked, the top and bottom edges of its block must each
-  measure 13 in
+  front: once it is tucked, the top edge of its block must measure 13 in, and so
+  must the bottom edge
 `},
 		{"a block whose tucks end on it", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "below = \"neck\"\nlength = 3") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\n", "", `
                                         across the
@@ -90,17 +90,17 @@ func TestTearAndCutList(t *testing.T) {
   the bottom edge in to the same
 `},
 		{"a block that was measured, its tucks through", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\nmeasured = \"12 3/4\"\n", "", `
-                                        across the
-  tear                        how many        cloth  along it
-  front, block to be tucked          1           16        13
+                                           across the
+  tear                           how many        cloth  along it
+  front, block, tucked already          1           16        13
 
   front: the top edge of its block measures 12 3/4 in, and so must the bottom
   edge
 `},
 		{"a block that was measured, its tucks end on it", sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "below = \"neck\"\nlength = 3") + "\n[block]\nsides = \"1/2\"\nends = \"1/2\"\nmeasured = \"12 3/4\"\n", "", `
-                                        across the
-  tear                        how many        cloth  along it
-  front, block to be tucked          1           16        13
+                                           across the
+  tear                           how many        cloth  along it
+  front, block, tucked already          1           16        13
 
   front: the top edge of its block measures 12 3/4 in; draw the bottom edge in
   to the same

@@ -19,6 +19,7 @@ type Cutting struct {
 	Name   string // of its piece, or what the file calls the ruffle or binding
 	What   CutKind
 	Count  int  // how many, at least 1
+	Tucked bool // a block that is tucked already; it is listed, for it takes its share of the cloth
 	OnFold bool // cut on the fold: the sizes are those of the half that is drawn
 	// Across and Along are its size over all, across the cloth and along it.
 	Across, Along length.Amount
@@ -60,7 +61,8 @@ func Cuttings(p *garment.Pattern) (torn, cut []Cutting) {
 		if b := piece.Block; b != nil {
 			across, along := b.OnCloth(piece)
 			torn = append(torn, Cutting{
-				Name: piece.Name, What: TornBlock, Count: n * b.Cut, Across: p.Unit.AtLeast(across), Along: p.Unit.AtLeast(along),
+				Name: piece.Name, What: TornBlock, Count: n * b.Cut, Tucked: b.Measured != nil,
+				Across: p.Unit.AtLeast(across), Along: p.Unit.AtLeast(along),
 			})
 			continue
 		}
@@ -97,7 +99,12 @@ func extentBy(p plane.Path, direction plane.Point) (across, along float64) {
 }
 
 // Title names what is torn or cut.
-func (c Cutting) Title() string { return c.kind() + cutKinds[c.What].title }
+func (c Cutting) Title() string {
+	if c.Tucked {
+		return c.kind() + ", block, tucked already"
+	}
+	return c.kind() + cutKinds[c.What].title
+}
 
 // kind is its name with what it is for, where that is no piece and the name does not say
 // it: a ruffle called "hem" is not the hem.
