@@ -1,10 +1,12 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"io"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"sync"
 
 	"tuckmark/marking/fault"
@@ -72,12 +74,31 @@ func unreadable(name string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
 		return fileFault(name, "there is no such file", wording.DidYouMean(name+".toml"))
+	case errors.Is(err, fs.ErrNotExist) && nearestFile(name) != "":
+		return fileFault(name, "there is no such file", wording.DidYouMean(nearestFile(name)))
 	case errors.Is(err, fs.ErrNotExist):
 		return fileFault(name, "there is no such file", "look at its name, and at the folder you are in")
 	case errors.Is(err, fs.ErrPermission):
 		return fileFault(name, "the file may not be read", "look at its permissions")
 	}
 	return fileFault(name, "the file cannot be read: "+fault.Innermost(err), "")
+}
+
+// nearestFile is the description that lies where a name says, and whose own name comes nearest to
+// that; "" where none is near.
+func nearestFile(name string) string {
+	folder, own := filepath.Split(name)
+	files, _ := os.ReadDir(cmp.Or(folder, ".")) // without a folder there is none
+	var known []string
+	for _, f := range files {
+		if filepath.Ext(f.Name()) == ".toml" {
+			known = append(known, f.Name())
+		}
+	}
+	if near := wording.Nearest(own, known); near != "" {
+		return folder + near
+	}
+	return ""
 }
 
 func exists(name string) bool {
