@@ -333,9 +333,15 @@ func (s *Sheet) onPagesOutside(pieces []Piece, p Piece, t Inscription) (plane.Po
 			if core.Meets(p.Bounds) != own {
 				continue
 			}
+			middles := s.clearAt(core.Centre()) // where it is whole on the page; asked first, there may be many
+			half := plane.Point{X: t.Width/2 - roundingOff, Y: t.Height/2 - roundingOff}
+			middles.Min, middles.Max = middles.Min.Add(half), middles.Max.Sub(half)
 			for y := range pageSteps {
 				for x := range pageSteps {
 					at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
+					if !middles.Holds(at) {
+						continue
+					}
 					if at, ok := s.outside(pieces, t, at); ok {
 						return at, true
 					}

@@ -206,8 +206,12 @@ func newRaster(p Piece, page Grid, t tender) raster {
 		// The first join line of a grid lies half an overlap and a pitch
 		// from where it begins.
 		fine.origin = smallest.origin.Add(plane.Point{X: page.Overlap / 2, Y: page.Overlap / 2})
+		others := len(t.short) + len(t.up) + len(t.across)
+		if n > 1 && n*n*others > rasterWork {
+			continue // whatever its bins are
+		}
 		bins, counted := fine.crossed(p.Lines)
-		if n > 1 && (!counted || n*n*(len(bins)+len(t.short)+len(t.up)+len(t.across)) > rasterWork) {
+		if n > 1 && (!counted || n*n*(len(bins)+others) > rasterWork) {
 			continue
 		}
 		for i, b := range bins {
