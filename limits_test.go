@@ -10,6 +10,9 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"tuckmark/marking/wording"
+	"tuckmark/pdfout/paper"
 )
 
 // Rules of this file: each limit that the guide's table names has a case, which writes a file with
@@ -158,4 +161,11 @@ func TestWhatOnePageHasNoRoomFor(t *testing.T) {
 	status := run([]string{"tuckmark", "sheet", "--paper", "single", "f.toml"}, &said, &said)
 	assert.Equal(t, statusDone, status, said.String())
 	assert.Regexp(t, `f\.pdf: [0-9]+ pages, `, said.String())
+}
+
+// How many pages sheets may have hangs on the paper, and stands under the table.
+func TestMostPagesOfTheGuide(t *testing.T) {
+	text, err := os.ReadFile("examples/guide/file.md")
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "more than "+wording.Thousands(paper.MaxPages)+" pages are refused")
 }
