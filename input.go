@@ -72,21 +72,24 @@ func readMost(name string, from io.Reader) ([]byte, error) {
 
 func unreadable(name string, err error) error {
 	switch {
-	case errors.Is(err, fs.ErrNotExist) && exists(name+".toml"):
-		return fileFault(name, "there is no such file", wording.DidYouMean(name+".toml"))
-	case errors.Is(err, fs.ErrNotExist) && nearestFile(name) != "":
-		return fileFault(name, "there is no such file", wording.DidYouMean(nearestFile(name)))
 	case errors.Is(err, fs.ErrNotExist):
-		return fileFault(name, "there is no such file", "look at its name, and at the folder you are in")
+		hint := "look at its name, and at the folder you are in"
+		if near := nearestFile(name); near != "" {
+			hint = wording.DidYouMean(near)
+		}
+		return fileFault(name, "there is no such file", hint)
 	case errors.Is(err, fs.ErrPermission):
 		return fileFault(name, "the file may not be read", "look at its permissions")
 	}
 	return fileFault(name, "the file cannot be read: "+fault.Innermost(err), "")
 }
 
-// nearestFile is the description that lies where a name says, and whose own name comes nearest to
-// that; "" where none is near.
+// nearestFile is the description that lies where a name says, and whose own name is that with its
+// ending, or comes nearest to it; "" where none is near.
 func nearestFile(name string) string {
+	if exists(name + ".toml") {
+		return name + ".toml"
+	}
 	folder, own := filepath.Split(name)
 	files, _ := os.ReadDir(cmp.Or(folder, ".")) // without a folder there is none
 	var known []string

@@ -10,17 +10,22 @@ import (
 	"tuckmark/marking/sketch/made"
 )
 
+// halfOfShirt is half a front or a back, and shirtSeams join the two.
+const (
+	halfOfShirt = "fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
+	shirtSeams  = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
+)
+
 // How large the garment is, level by level, with the child beside it where the file says
 // what it measures.
 func TestFinishedMeasures(t *testing.T) {
 	const (
 		front = "name = \"Front\"\nfold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
 		back  = "name = \"Back\"\ncut = 2\ncentre back: 0,0 0,11 | hem = 1\nneck: 0,11 3,11 3,12\nshoulder: 3,12 5,12\narmhole: 5,12 5,8 6,8\nside: 6,8 7,0\nhem: 7,0 0,0\n"
-		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
 		line  = "---\n\n[line.middle]\nalong = \"centre back\"\ndistance = 2\nkind = \"centre\"\n"
 	)
 	shirt := func(back, fit string) string {
-		return "unit = \"in\"\nallowance = 0\n" + sketch.Piece("front", front) + sketch.Piece("back", back) + seams + fit
+		return "unit = \"in\"\nallowance = 0\n" + sketch.Piece("front", front) + sketch.Piece("back", back) + shirtSeams + fit
 	}
 	p := made.Of(t, shirt(back, ""))
 	assert.Equal(t, `  round the chest, under the arms
@@ -72,10 +77,8 @@ func TestFinishedMeasures(t *testing.T) {
 // 1/2 in wide that lies beyond it; not ribbon, nor a ruffle elsewhere. Derived.
 func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
 	const (
-		half  = "fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
-		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n[fit]\nlength = 12\n"
-		hems  = "along = [\"front.hem\", \"back.hem\"]\n"
-		full  = "fullness = 2\ndepth = 3\nseam = 0\n"
+		hems = "along = [\"front.hem\", \"back.hem\"]\n"
+		full = "fullness = 2\ndepth = 3\nseam = 0\n"
 	)
 	for _, c := range []struct{ name, more, want string }{
 		{"a ruffle", "[ruffle.frill]\nround = true\n" + hems + full, `  length
@@ -106,7 +109,7 @@ func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
 `},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := made.Of(t, "unit = \"in\"\nallowance = 0\n[cloth]\nwidth = 36\n"+sketch.Piece("front", half)+sketch.Piece("back", half)+seams+c.more)
+			p := made.Of(t, "unit = \"in\"\nallowance = 0\n[cloth]\nwidth = 36\n"+sketch.Piece("front", halfOfShirt)+sketch.Piece("back", halfOfShirt)+shirtSeams+"[fit]\nlength = 12\n"+c.more)
 			assert.Contains(t, printedSection(p, "Finished measures"), c.want)
 		})
 	}
@@ -114,13 +117,9 @@ func TestLengthWithWhatHangsFromTheHem(t *testing.T) {
 
 // A binding at the neck lies over the allowance, and ends beyond the line that is measured from.
 func TestLengthOfABoundNeck(t *testing.T) {
-	const (
-		half  = "fold = \"centre\"\ncentre: 0,0 0,10\nneck: 0,10 2,10 2,12\nshoulder: 2,12 4,12\narmhole: 4,12 4,8 5,8\nside: 5,8 6,0\nhem: 6,0 0,0\n"
-		seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
-	)
 	const bound = "it ends at the stitch line of the top; the binding neckband reaches 1/4 in beyond that"
 	for along, told := range map[string]bool{`"front.neck", "back.neck"`: true, `"front.armhole", "back.armhole"`: false} {
-		text := printedSection(made.Of(t, "unit = \"in\"\nallowance = \"1/4\"\n"+sketch.Piece("front", half)+sketch.Piece("back", half)+seams+"[binding.neckband]\nalong = ["+along+"]\nwidth = 0.25\n"), "Finished measures")
+		text := printedSection(made.Of(t, "unit = \"in\"\nallowance = \"1/4\"\n"+sketch.Piece("front", halfOfShirt)+sketch.Piece("back", halfOfShirt)+shirtSeams+"[binding.neckband]\nalong = ["+along+"]\nwidth = 0.25\n"), "Finished measures")
 		assert.Equal(t, told, strings.Contains(strings.Join(strings.Fields(text), " "), bound), text)
 	}
 }
@@ -145,7 +144,6 @@ func TestTucksThatEndNearTheChest(t *testing.T) {
 	half := func(more string) string {
 		return "fold = \"centre\"\ncentre: 0,0 0,6\nneck: 0,6 2,6 2,8\nshoulder: 2,8 4,8\narmhole: 4,8 4,3 5,3\nside: 5,3 5,0\nhem: 5,0 0,0\n" + more
 	}
-	const seams = "[seam.shoulder]\njoin = [\"front.shoulder\", \"back.shoulder\"]\n[seam.side]\njoin = [\"front.side\", \"back.side\"]\n"
 	const note = "tucks or pleats of Front end within 1/4 in of that level, and still hold it in"
 	for _, c := range []struct {
 		name, length string // below the neck, whose stitch line lies at 5 5/8
@@ -159,7 +157,7 @@ func TestTucksThatEndNearTheChest(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			front := "name = \"Front\"\n" + half("---\n\n"+sketch.Rows(`tuck yoke centre 1/8 4 1/4 | below = "neck"; length = "`+c.length+`"`)+"\n")
-			p := made.Of(t, "unit = \"in\"\nallowance = 0.375\n"+sketch.Piece("front", front)+sketch.Piece("back", half(""))+seams)
+			p := made.Of(t, "unit = \"in\"\nallowance = 0.375\n"+sketch.Piece("front", front)+sketch.Piece("back", half(""))+shirtSeams)
 			got := strings.Join(strings.Fields(printedSection(p, "Finished measures")), " ")
 			assert.Contains(t, got, strings.Join(strings.Fields(c.each), " "))
 			assert.Equal(t, c.noted, strings.Contains(got, note), "%s", got)

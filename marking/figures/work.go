@@ -14,7 +14,8 @@ import (
 
 // Rules of this file: the order of work from marking to the finished edge, only of what the
 // file holds. A step has one number at most, and a hem its turn, which are among those in the
-// tables; what is to be known besides is read there. Steps that are alike but for their piece are one.
+// tables; what is to be known besides is read there. Steps that are alike but for their piece are
+// one.
 
 // mostInStep is how many names a step lists.
 const mostInStep = 6

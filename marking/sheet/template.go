@@ -17,8 +17,8 @@ import (
 // edges that are left, and drawn along and through. So that it lies true, both it and
 // the sheet the piece is cut by have the same match marks at those edges. A template that
 // is printed alone has none: it is laid on the uncut cloth by its grain, and the piece is cut
-// round it, with the allowance beyond its stitch lines. Of a piece cut from a tucked block, its tucks are in when the
-// template is laid on it: it has no lines for them.
+// round it, with the allowance beyond its stitch lines. Of a piece cut from a tucked block, its
+// tucks are in when the template is laid on it: it has no lines for them.
 
 // matchLength is that of a match mark, from the edge inward, in mm.
 const matchLength = 8.0
@@ -188,21 +188,21 @@ func layOnCloth(p *piece.Piece) []string {
 
 // cutRound says how a piece is cut by its template, which ends at the stitch lines of some edges.
 func cutRound(p *piece.Piece, along []string, unit length.Unit) []string {
-	var beyond []string
-	for len(along) > 0 {
-		allowance := p.Edges[p.EdgeNumber(along[0])].Allowance
-		var alike []string
-		along = slices.DeleteFunc(slices.Clone(along), func(key string) bool {
-			is := p.Edges[p.EdgeNumber(key)].Allowance == allowance
-			if is {
-				alike = append(alike, key)
-			}
-			return is
-		})
-		beyond = append(beyond, fmt.Sprintf("%s beyond %s", unit.AsWritten(allowance), wording.Listed(alike, "and")))
-	}
-	if len(beyond) == 0 {
+	if len(along) == 0 {
 		return []string{"cut the cloth along its edge"}
+	}
+	alike := map[float64][]string{} // by their allowances
+	var allowances []float64
+	for _, key := range along {
+		allowance := p.Edges[p.EdgeNumber(key)].Allowance
+		if alike[allowance] == nil {
+			allowances = append(allowances, allowance)
+		}
+		alike[allowance] = append(alike[allowance], key)
+	}
+	var beyond []string
+	for _, allowance := range allowances {
+		beyond = append(beyond, fmt.Sprintf("%s beyond %s", unit.AsWritten(allowance), wording.Listed(alike[allowance], "and")))
 	}
 	return []string{"cut the cloth " + wording.Listed(beyond, "and") + ", and elsewhere along its edge"}
 }

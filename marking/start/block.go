@@ -46,7 +46,8 @@ func newBlock(u length.Unit, c child) block {
 	return b
 }
 
-// pastMiddle is how far the two halves of an opening reach beyond the middle of the body, folded back.
+// pastMiddle is how far the two halves of an opening reach beyond the middle of the body, folded
+// back.
 func (b block) pastMiddle() int { return b.lap - b.placket - b.turn }
 
 // corner is where neck and shoulder meet on a piece: so far across from its left side is the

@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -29,16 +30,38 @@ const (
 // all are laid: it stops when they take more than MaxPages.
 func fill(parcels []Parcel, window plane.Point) ([]Packing, bool) {
 	best, all := inOrder(parcels, window)
+	if !all || len(best) <= 1 {
+		return best, all // nothing has to be turned for that
+	}
 	least := leastPages(parcels, window)
-	random := rand.New(rand.NewPCG(0, 0))
-	order := smallest(parcels, window)
-	for laid := 0; all && len(best) > least && laid+len(parcels) <= mostLaidAnew; laid += len(parcels) {
+	for order := range orders(parcels, window, smallest(parcels, window)) {
+		if len(best) <= least {
+			break
+		}
 		if other, ok := inOrder(order, window); ok && len(other) < len(best) {
 			best = other
 		}
-		order = otherOrder(parcels, window, random)
 	}
-	return best, all
+	return best, true
+}
+
+// orders are those in which parcels are laid anew, as many as are tried at most: some that are
+// given, and then others.
+func orders(parcels []Parcel, window plane.Point, given ...[]Parcel) iter.Seq[[]Parcel] {
+	return func(yield func([]Parcel) bool) {
+		random := rand.New(rand.NewPCG(0, 0))
+		for k := range mostLaidAnew / max(1, len(parcels)) {
+			var order []Parcel
+			if k < len(given) {
+				order = given[k]
+			} else {
+				order = otherOrder(parcels, window, random)
+			}
+			if !yield(order) {
+				return
+			}
+		}
+	}
 }
 
 // least is the least room that a parcel takes as it lies, in mm², with what keeps parcels apart at

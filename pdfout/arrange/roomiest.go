@@ -92,18 +92,13 @@ func (r *roomiest) at(across, up int) plane.Point {
 	return r.middle.Add(plane.Point{X: float64(across) * r.step.X, Y: float64(up) * r.step.Y})
 }
 
-// needs is which of the rooms a place must have to be the best one so far: where it is no nearer to
-// the middle, and not as near and before that, one more than that has.
-func (r *roomiest) needs(isBefore bool) int {
-	if r.has < 0 || !isBefore {
-		return r.has + 1
-	}
-	return r.has
-}
-
-// isHopeless reports whether no place of a block can be the best one.
+// isHopeless reports whether no place of a block can be the best one: it would need the room that
+// has, or where all of it is further off, the next one.
 func (r *roomiest) isHopeless(block plane.Box) bool {
-	needs := r.needs(block.Distance(r.middle) <= r.best.Distance(r.middle))
+	needs := r.has + 1
+	if r.has >= 0 && block.Distance(r.middle) <= r.best.Distance(r.middle) {
+		needs = r.has
+	}
 	if needs == len(r.rooms) {
 		return true
 	}
@@ -123,7 +118,10 @@ func (r *roomiest) isHopeless(block plane.Box) bool {
 // try makes a place the best one if it is. It is asked only for what would make it that, and only
 // where it has that whether it lies in a hem, which is far more work than all else.
 func (r *roomiest) try(at plane.Point) {
-	needs := r.needs(r.isBefore(at))
+	needs := r.has + 1
+	if r.has >= 0 && r.isBefore(at) {
+		needs = r.has
+	}
 	s := r.of.Around(at, r.u)
 	if needs == len(r.rooms) || !r.fits(s.Bounds()) || !r.Free(s.Grown(r.rooms[needs])) || !r.piece.Inside(at) || r.piece.hemmed(at) {
 		return

@@ -1,7 +1,6 @@
 package arrange
 
 import (
-	"math/rand/v2"
 	"slices"
 
 	"tuckmark/marking/plane"
@@ -84,9 +83,11 @@ func invitedMost(parcels []Parcel, free []*opening, sheets []Sheet, window plane
 		return len(shelves)
 	}
 	least := pages(guests)
-	random := rand.New(rand.NewPCG(0, 0))
-	for laid := 0; least > 0 && laid+len(parcels) <= mostLaidAnew; laid += len(parcels) {
-		with, others := invited(otherOrder(parcels, window, random), free, sheets)
+	for order := range orders(parcels, window) {
+		if least == 0 {
+			break
+		}
+		with, others := invited(order, free, sheets)
 		if n := pages(others); n < least {
 			all, guests, least = with, others, n
 		}
