@@ -68,7 +68,7 @@ func foldSection(p *garment.Pattern, w writer) mark.Section {
 
 // rowTables are the table of where the folds of a row lie, and that of how deep they end.
 func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []mark.Table {
-	if p.Block != nil && p.Block.Measured != nil {
+	if p.IsTucked() {
 		told := "the top edge of the block measured"
 		if p.Block.Across() {
 			told = "the block measured " + p.Block.WhereMeasured()

@@ -152,11 +152,21 @@ func (b *Block) checkCloth(piece *Piece, bs *source.BlockSpec, width source.Leng
 // Tear says how large a block is torn, in words: "tear a block 17 3/4 in wide and
 // 15 in long".
 func (b *Block) Tear(unit length.Unit) string {
-	size := fmt.Sprintf("%s wide and %s long", unit.OnRuler(b.Width), unit.OnRuler(b.Length))
 	if b.Cut > 1 {
-		return fmt.Sprintf("tear %d blocks, each %s", b.Cut, size)
+		return fmt.Sprintf("tear %d blocks, each %s", b.Cut, b.size(unit))
 	}
-	return "tear a block " + size
+	return "tear a block " + b.size(unit)
+}
+
+// Torn says what a block is that is stitched: "torn 17 3/4 in wide and 15 in long, its tucks are
+// sewn".
+func (b *Block) Torn(unit length.Unit) string {
+	return fmt.Sprintf("torn %s, its %s are sewn", b.size(unit), b.What())
+}
+
+// size says how large a block is torn: "17 3/4 in wide and 15 in long".
+func (b *Block) size(unit length.Unit) string {
+	return fmt.Sprintf("%s wide and %s long", unit.OnRuler(b.Width), unit.OnRuler(b.Length))
 }
 
 // allTucks reports whether none of the folds of the block is a pleat.

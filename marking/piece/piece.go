@@ -114,6 +114,9 @@ func (p *Piece) Neighbours(i int) (before, after int) {
 // that is printed whole: there that edge is the centre line.
 func (p *Piece) LiesFolded() bool { return p.OnFold && !p.Whole && p.Block == nil }
 
+// IsTucked reports whether the piece is cut from a block that is stitched, and measured, already.
+func (p *Piece) IsTucked() bool { return p.Block != nil && p.Block.Measured != nil }
+
 // EdgeOnFold returns the number of the edge on the fold of the cloth, or -1.
 func (p *Piece) EdgeOnFold() int {
 	return slices.IndexFunc(p.Edges, func(e Edge) bool { return e.OnFold })

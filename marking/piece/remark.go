@@ -68,7 +68,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 	for i := range p.Edges {
 		m.bendsToAndFro(&p.Edges[i])
 	}
-	if p.Block != nil && p.Block.Measured != nil {
+	if p.IsTucked() {
 		told := p.Block.MeasuredNotes(p, unit)
 		if next := p.Block.SampleForNext(unit); next != "" {
 			told = append(told, next)

@@ -34,7 +34,7 @@ type Field struct {
 // none, is a single tuck, is gone on with by another set, or leaves no room for one more; and
 // once its block is stitched and measured, for then there are as many as there are.
 func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
-	if p.Block != nil && p.Block.Measured != nil {
+	if p.IsTucked() {
 		return Field{}, false
 	}
 	hung := p.hung(t.ends)

@@ -76,7 +76,7 @@ func alike(a, b piece.TuckRow) bool {
 
 // WantsSample reports whether a set of tucks of a piece is worth a trial.
 func WantsSample(p *piece.Piece, t piece.TuckRow) bool {
-	return t.Count >= 2 && t.LetDown == 0 && (p.Block == nil || p.Block.Measured == nil)
+	return t.Count >= 2 && t.LetDown == 0 && !p.IsTucked()
 }
 
 // SampleLines says for every sample what is to be written into the file once it is sewn, and

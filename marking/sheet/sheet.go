@@ -31,7 +31,8 @@ type pieceSheets struct {
 	// after is what is done once the cloth is marked by it.
 	after []string
 	// ruler and cutting are the other sheets of a piece that is cut from a tucked block,
-	// the same for every way: a tool, and what is laid on the tucked cloth, right side up.
+	// the same for every way: a tool, until it is tucked, and what is laid on the tucked cloth,
+	// right side up.
 	ruler, cutting []mark.Marking
 	template       *template // nil where none is asked for, or it is of no use
 	dots           dotting   // how far apart they are pricked
@@ -51,7 +52,9 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 		s.flat = markingSheet(p, pattern, s.template)
 	} else {
 		s.flat, s.after = tuckSheet(p, pattern), blockSteps(p, pattern.Unit)
-		s.ruler = []mark.Marking{tuckRuler(p, pattern)}
+		if !p.IsTucked() {
+			s.ruler = []mark.Marking{tuckRuler(p, pattern)}
+		}
 		s.cutting = s.printed(cuttingSheet(p, pattern, s.template))
 	}
 	var all []mark.Marking
@@ -69,11 +72,15 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 }
 
 // waysOf are the ways in which the lines of a piece come onto the cloth. One that is cut from a
-// block is never marked by its template alone: it has the sheets of its block too.
+// block is never marked by its template alone: it has the sheets of its block too. Onto one that is
+// tucked already no line is brought but round the cutting sheet, and along a template.
 func waysOf(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
 	ways := pattern.Transfers
 	if len(p.Transfers) > 0 {
 		ways = p.Transfers
+	}
+	if p.IsTucked() {
+		ways = slices.DeleteFunc(slices.Clone(ways), func(way source.Transfer) bool { return way != source.Template })
 	}
 	if p.Block != nil && areTemplateAlone(ways) {
 		return append([]source.Transfer{source.Trace}, ways...)

@@ -33,10 +33,10 @@ var transfers = [...]func(pieceSheets) []mark.Marking{
 }
 
 // traced returns the sheet over which sheer cloth is laid. What lies on the fold has both
-// halves at once, but for a block, which is never folded.
+// halves at once, but for a block, which is never folded; nothing is traced onto one that is tucked.
 func (s pieceSheets) traced() []mark.Marking {
 	m := s.flat
-	if !s.piece.LiesFolded() {
+	if !s.piece.LiesFolded() && !s.piece.IsTucked() {
 		m = m.With(otherHalf(s.piece)...)
 	}
 	return s.withBlock(s.printed(m))

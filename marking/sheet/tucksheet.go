@@ -16,7 +16,7 @@ import (
 // Rules of this file. The tuck sheet is the part of a block that carries lines:
 // from its torn top edge to below the end line, from the centre line to beyond the
 // last stitching. Its lines run up to the torn edge, for the tucks are sewn before
-// anything is cut.
+// anything is cut. Of a block that is stitched already it says what still holds.
 
 const (
 	sheetFoot   = 25.4 * 7 / 4 // below the end line, in mm: room for what is to be read there
@@ -105,7 +105,11 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		Key: p.Key + " tuck sheet", Name: p.Name + ": tuck sheet", Kind: mark.TuckSheet, Piece: p.Name,
 		Side: mark.RightSideUp, Outline: b.Rectangle(paper.wide, paper.high),
 	}
-	m.Notes = b.Notes(pattern.Unit)
+	if p.IsTucked() {
+		m.Notes = []string{b.Torn(pattern.Unit)}
+	} else {
+		m.Notes = b.Notes(pattern.Unit)
+	}
 	markTornEdges(&m, b, paper)
 	for _, line := range baseLines(p) {
 		m.Marks = append(m.Marks, line.mark(b, paper.high))
@@ -125,10 +129,12 @@ func tuckSheet(p *piece.Piece, pattern *garment.Pattern) mark.Marking {
 		tellBlockRow(&m, b, r, pattern.Unit)
 	}
 	measureEnds(&m, b, pattern.Unit)
-	m.Steps = []string{b.Tear(pattern.Unit), markingStep(p, pattern.Unit)}
 	m.Notes = append(m.Notes, slices.Concat(describeFolds(p, pattern.Unit)...)...)
-	if b.Measured != nil {
+	if p.IsTucked() {
 		m.Notes = append(m.Notes, b.MeasuredNotes(p, pattern.Unit)...)
+		m.Steps = tuckedSteps(p, pattern.Unit)
+	} else {
+		m.Steps = []string{b.Tear(pattern.Unit), "mark " + marked(p, pattern.Unit)}
 	}
 	if b.Group.OnAxis {
 		return p.Printed(m, b.Group.Origin, b.Group.Out)
@@ -217,24 +223,41 @@ func baseLines(p *piece.Piece) []baseLine {
 	return lines
 }
 
-// markingStep says what of a tuck sheet is marked on the block.
-func markingStep(p *piece.Piece, unit length.Unit) string {
-	what := []string{"the lines of the " + p.Block.What()}
-	if p.Block.Group.OnAxis {
-		what = append([]string{"its centre"}, what...)
+// marked says what of a tuck sheet is marked on the block: the lines of its folds until they are
+// sewn, and what the cutting sheet is laid on; "" for nothing.
+func marked(p *piece.Piece, unit length.Unit) string {
+	b := p.Block
+	var what []string
+	if b.Group.OnAxis {
+		what = append(what, "its centre")
+	}
+	if !p.IsTucked() {
+		what = append(what, "the lines of the "+b.What())
 	}
 	for _, c := range crossesOf(p) {
 		if c.onBlock {
-			b := p.Block
 			away := unit.OnRuler(math.Abs(b.V(c.at) - b.UpperEdge()))
 			what = append(what, fmt.Sprintf("cross %s (%s from the torn top edge)", c.letter, away))
 		}
 	}
-	return "mark " + wording.Listed(what, "and")
+	return wording.Listed(what, "and")
 }
 
-// blockSteps says what is done with a block once it is marked.
+// tuckedSteps says what is still done by the tuck sheet of a block that is stitched and measured,
+// before it is cut.
+func tuckedSteps(p *piece.Piece, unit length.Unit) []string {
+	steps := []string{fmt.Sprintf("measure %s once more: it was %s", p.Block.WhereMeasured(), unit.OnRuler(p.Block.TopIs()))}
+	if again := marked(p, unit); again != "" {
+		steps = append(steps, "mark again what is washed out: "+again)
+	}
+	return steps
+}
+
+// blockSteps says what is done with a block once it is marked; nothing with one that is tucked.
 func blockSteps(p *piece.Piece, unit length.Unit) []string {
+	if p.IsTucked() {
+		return nil
+	}
 	b := p.Block
 	var steps []string
 	for _, t := range p.TuckRows {
@@ -243,10 +266,7 @@ func blockSteps(p *piece.Piece, unit length.Unit) []string {
 	for _, pleats := range p.PleatRows {
 		steps = append(steps, fmt.Sprintf("lay every fold of the %s to its placement line, as its arrow points, and tack it", pleats.Called()))
 	}
-	if b.Measured == nil {
-		steps = append(steps, "measure "+b.WhereMeasured()+": it must be "+unit.OnRuler(b.TopMeasures))
-	}
-	return steps
+	return append(steps, "measure "+b.WhereMeasured()+": it must be "+unit.OnRuler(b.TopMeasures))
 }
 
 // tuckSteps says how a set of tucks is sewn and pressed.

@@ -13,6 +13,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
+	"tuckmark/marking/source"
 )
 
 // extent is the rectangle of a marking, in inches: from left to right, from bottom
@@ -204,9 +205,43 @@ func TestNotesOfATuckSheet(t *testing.T) {
 		"tear a block 15 in wide and 13 in long", "mark its centre, the lines of the tucks, cross A (3 1/2 in from the torn top edge) and cross B (11 1/2 in from the torn top edge)",
 	}, notes)
 	piece, pattern = made.Block(t, text+"measured = 12\n")
-	assert.Equal(t, slices.Concat(notes[:3], piece.Block.MeasuredNotes(piece, length.Inch)), tuckSheet(piece, pattern).Notes)
+	assert.Equal(t, slices.Concat([]string{"torn 15 in wide and 13 in long, its tucks are sewn"}, notes[1:3], piece.Block.MeasuredNotes(piece, length.Inch)), tuckSheet(piece, pattern).Notes)
 	piece, pattern = made.Block(t, text+"measured = \"12 3/4\"\n")
 	assert.NotContains(t, strings.Join(tuckSheet(piece, pattern).Told(), " "), "sample =", "what goes into the file is told on the screen")
+}
+
+// Once its block is measured nothing of a piece is torn, ruled or sewn any more: its tuck sheet is
+// there to measure the block by, and to find the marks again that the cutting sheet is laid on,
+// whichever way other lines come onto the cloth.
+func TestSheetsOfATuckedBlock(t *testing.T) {
+	onFold := sketch.Bosom + sketch.Tucked("cf", "1/8", 6, "3/8", "below = \"neck\"\nlength = 2\npress = \"away\"") + "\n[block]\nmeasured = 12\n"
+	whole := sketch.Bib + sketch.Tucked("middle", "1/4", 2, "1", "side = \"right\"") + "\n[block]\nmeasured = 12\n"
+	again := "mark again what is washed out: its centre and cross A (3 1/2 in from the torn top edge)"
+	for _, c := range []struct {
+		name, text string
+		ways       []source.Transfer
+		names      []string
+		steps      []string
+	}{
+		{"as it is", onFold, nil, []string{"front: tuck sheet", "front: cutting sheet"}, []string{"measure the top edge once more: it was 12 in", again}},
+		{"pricked", onFold, []source.Transfer{source.Prick}, []string{"front: tuck sheet", "front: cutting sheet"}, []string{"measure the top edge once more: it was 12 in", again}},
+		{"mirrored, and a template", onFold, []source.Transfer{source.Mirror, source.Template}, []string{"front: tuck sheet", "front: cutting sheet", "front: template"}, []string{"measure the top edge once more: it was 12 in", again}},
+		{"a whole piece", whole, nil, []string{"front: tuck sheet", "front: cutting sheet"}, []string{"measure the top edge once more: it was 12 in"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			pattern := made.Of(t, "allowance = \"1/4\"\n"+sketch.Front(c.text))
+			if c.ways != nil {
+				pattern = Transferred(pattern, c.ways)
+			}
+			var names []string
+			all := Of(pattern)
+			for _, m := range all {
+				names = append(names, m.Name)
+			}
+			assert.Equal(t, c.names, names)
+			assert.Equal(t, c.steps, all[0].Steps)
+		})
+	}
 }
 
 func TestPleatsOnATuckSheet(t *testing.T) {
