@@ -26,6 +26,7 @@
 //	included.go      whether allowances are in the pieces
 //	work.go          the order of work, from the sample to the last hem
 //	ruled.go         how far apart fold lines are ruled, in a line of it
+//	workseams.go     seams, and when a side is gathered
 //	workhems.go      when hems are folded in
 //	worksewn.go      what is sewn in its place or along edges, and how it is closed
 //	workraw.go       which edges are raw when all of it is done

@@ -80,7 +80,7 @@ sides = 1
 			"Sew the tucks of Bib, press them, and measure the top edge: 10 in [bib tuck sheet]",
 			"Lay the cutting sheet of Bib on the block, and cut one layer at a time: cut 1 [bib cutting sheet]",
 			"Mark and cut the other pieces: 1 in all [front]",
-			"Sew the seams: one: 1/4 in from the cut edge",
+			"Sew the seam: one: 1/4 in from the cut edge",
 			"Fold in and sew the foot of Bib: 1/2 in deep [bib cutting sheet]",
 			"See to the edges that no step above finishes: the top of Bib and the hem, right and top of front [bib cutting sheet, front]",
 		}},
@@ -273,8 +273,9 @@ along = "purse.side"
 	assert.Equal(t, []string{
 		"Mark and cut the pieces",
 		"Fold in and sew the side of yoke",
+		"Sew the seam: back",
 		"Gather the waist of skirt to the foot of yoke",
-		"Sew the seams: waist and back",
+		"Sew the seam: waist",
 		"Fold in and sew the mouth of purse",
 		"Cut the lace, and sew it on",
 		"Sew in its place: purse",
@@ -288,7 +289,7 @@ func TestLaceAtAHemComesAfterIt(t *testing.T) {
 	const skirt = "foot: 0,0 20,0 | hem = 2\nside: 20,0 20,9\nwaist: 20,9 0,9\nend: 0,9 0,0"
 	pattern := made.Of(t, "allowance = \"1/4\"\n"+sketch.Piece("skirt", skirt)+"[seam.back]\njoin = [\"skirt.side\", \"skirt.end\"]\n[trim.lace]\nalong = \"skirt.foot\"\n")
 	assert.Equal(t, []string{
-		"Mark and cut the pieces", "Sew the seams: back", "Fold in and sew the foot of skirt", "Cut the lace, and sew it on",
+		"Mark and cut the pieces", "Sew the seam: back", "Fold in and sew the foot of skirt", "Cut the lace, and sew it on",
 	}, dos(Work(pattern, sheet.Of(pattern)))[:4])
 }
 

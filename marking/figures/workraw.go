@@ -52,7 +52,7 @@ func (w *work) raw() {
 func (w *work) rawOf(p *piece.Piece) []string {
 	var courses []garment.Course
 	for _, s := range w.pattern.Seams {
-		courses = append(courses, slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses)...)
+		courses = append(courses, coursesOf(s)...)
 	}
 	of := func(c garment.Course) bool { return c.Piece.Key == p.Key }
 	if !slices.ContainsFunc(courses, of) {

@@ -26,7 +26,7 @@ func isPocket(p *piece.Piece) bool {
 // isUnjoined reports whether a piece is sewn to others and no seam says how.
 func (w *work) isUnjoined(p *piece.Piece) bool {
 	joined := slices.ContainsFunc(w.pattern.Seams, func(s garment.Seam) bool {
-		return slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c garment.Course) bool { return c.Piece.Key == p.Key })
+		return slices.ContainsFunc(coursesOf(s), func(c garment.Course) bool { return c.Piece.Key == p.Key })
 	})
 	return !joined && len(w.pattern.Pieces) > 1 && (len(w.pattern.Seams) > 0 || isPocket(p))
 }
