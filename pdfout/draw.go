@@ -89,14 +89,11 @@ func plan(set arrange.Set, p paper.Paper) (*Book, error) {
 		return planWhole(set, p)
 	}
 	laid := arrange.Arrange(set, p)
+	if n := laid.Least + len(laid.Forms); n > paper.MaxPages {
+		return nil, tooMany(set, "at least "+text.PageCount(n), p)
+	}
 	if len(laid.Sheets)+len(laid.Forms) == 0 {
 		return nil, nothingToDraw()
-	}
-	if !laid.Exact {
-		return nil, tooMany(set, "more than "+text.PageCount(laid.Pages()), p)
-	}
-	if n := len(laid.Forms); n > paper.MaxPages {
-		return nil, tooMany(set, "more than "+text.PageCount(n), p)
 	}
 	b := newBook(set, p, p)
 	b.left = laid.Left

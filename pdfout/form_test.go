@@ -289,7 +289,7 @@ func TestTooManyForms(t *testing.T) {
 		set.Pieces = append(set.Pieces, sets.FormOf(60, 40, 1, 1, 1))
 	}
 	_, err := Draw(&bytes.Buffer{}, set, paper.All()[0])
-	assert.EqualError(t, err, "the pieces need more than 2,001 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper")
+	assert.EqualError(t, err, "the pieces need at least 2,001 pages of letter paper; 2,000 is the most\nhint: see whether the file's unit is the one meant, print fewer pieces, or choose larger paper")
 }
 
 // TestAnyForm draws forms no maker would; every seed is another. A form is

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"tuckmark/marking/mark"
-	"tuckmark/marking/plane"
 	"tuckmark/pdfout/paper"
 )
 
@@ -18,18 +17,14 @@ import (
 // that is of their use: a sheet that parts share has the place of the large one, or of
 // the first of small ones.
 
-// countable is the most pages that are counted before a set is refused; a set
-// that needs more is refused with the words "more than".
-const countable = 1_000_000
-
 // Arrangement is pieces laid on sheets.
 type Arrangement struct {
 	Sheets []Sheet        // in the order of their pages
 	Forms  []mark.Marking // what has a form, not yet laid
 	Left   []string       // names of the pieces that have nothing to draw
-	// Exact tells that the sheets' pages are all counted. Where they are too
-	// many, sheets of large pieces have only their grids and cells.
-	Exact bool
+	// Least is how many pages the sheets have at least. Where these are more than MaxPages,
+	// pieces are not laid any further, and there are no sheets; else they are all the pages.
+	Least int
 }
 
 // Pages is how many pages of the sheets are printed.
@@ -45,13 +40,19 @@ func (a Arrangement) Pages() int {
 // its own, the small ones together, and where that saves a page beside the large ones.
 // Forms are set aside, in their order.
 func Arrange(set Set, p paper.Paper) Arrangement {
-	a := Arrangement{Exact: true}
+	var a Arrangement
 	page := PageOf(p)
 	var pieces []Piece
 	pieces, a.Forms, a.Left = PiecesOf(set)
+	for _, one := range pieces {
+		a.Least += leastPagesOf(one, p)
+	}
 	var stages []stage
-	pages := 0
 	for _, upright := range pieces {
+		if a.Least > paper.MaxPages {
+			return a
+		}
+		least := leastPagesOf(upright, p)
 		upright = upright.Numbered(page)
 		st := stageFor(&stages, upright.Kind)
 		if upright.Fits(page.Window) {
@@ -62,29 +63,17 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 			st.small = append(st.small, turned)
 			continue
 		}
-		s, all := Sheet{}, false
-		if pages <= paper.MaxPages {
-			s, all = spread(upright, p)
-		} else {
-			s, all = counting(upright, page) // it is refused anyway
-		}
+		s := spread(upright, p)
 		st.large = append(st.large, s)
-		a.Exact = a.Exact && all
-		if pages += len(s.Cells); pages > countable {
-			for _, s := range stages {
-				a.Sheets = append(a.Sheets, s.large...)
-			}
-			a.Exact = false
-			return a
-		}
+		a.Least += len(s.Cells) - least
 	}
-	lay := layStages
-	if !a.Exact || pages > paper.MaxPages {
-		lay = layApart
+	if a.Least > paper.MaxPages {
+		return a
 	}
-	all := false
-	a.Sheets, all = lay(stages, page)
-	a.Exact = a.Exact && all
+	a.Sheets = layStages(stages, page)
+	if a.Least = a.Pages(); a.Least > paper.MaxPages {
+		a.Sheets = nil
+	}
 	slices.SortStableFunc(a.Sheets, func(a, b Sheet) int { return cmp.Compare(a.Part, b.Part) })
 	for i := range a.Sheets {
 		if a.Sheets[i].Paper.Width == 0 { // it has small pieces alone
@@ -112,41 +101,36 @@ func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 	return pieces, forms, left
 }
 
-// counting is a sheet of a piece that is of no use but for counting its pages, and
-// whether all were counted.
-func counting(p Piece, page Grid) (Sheet, bool) {
-	g := page.over(p, plane.Point{})
-	cells, counted := g.crossed(p.Lines)
-	return Sheet{Pieces: []Piece{p}, Part: p.Part, Grid: g, Cells: cells}, counted && connected(cells)
-}
-
 // spread lays a piece too large for a page on a sheet of its own, turned if
 // that takes fewer pages or cuts fewer short marks; one that is whole on a page that lies
-// where the others stand, on that. It also says whether all its pages were counted. A
-// sheet of too many pages is of no use but for counting, and only that is done.
-func spread(upright Piece, p paper.Paper) (Sheet, bool) {
+// where the others stand, on that. A sheet of too many pages is of no use but for counting,
+// and only that is done.
+func spread(upright Piece, p paper.Paper) Sheet {
 	if other, ok := p.OtherWay(); ok && upright.fitsEitherWay(PageOf(other).Window) {
 		p = other
 	}
-	laid, best, exact := spreadOn(upright, PageOf(p))
+	laid, best := spreadOn(upright, PageOf(p))
 	if len(best.cells) > paper.MaxPages {
-		return Sheet{Pieces: []Piece{laid}, Part: laid.Part, Grid: best.grid, Cells: best.cells}, exact && connected(best.cells)
+		cells := best.cells
+		if len(cells) > mostOfPlacing { // other placings may have fewer
+			cells = cells[:paper.MaxPages+1]
+		}
+		return Sheet{Pieces: []Piece{laid}, Part: laid.Part, Grid: best.grid, Cells: cells}
 	}
 	s := NewSheet([]Piece{laid}, best.grid, best.cells)
 	s.Paper = p
-	return s, exact
+	return s
 }
 
-// spreadOn lays a piece on pages of one kind, upright or turned, and says whether all
-// its pages were counted.
-func spreadOn(upright Piece, page Grid) (laid Piece, best placing, exact bool) {
+// spreadOn lays a piece on pages of one kind, upright or turned.
+func spreadOn(upright Piece, page Grid) (laid Piece, best placing) {
 	laid = upright
-	best, exact = place(upright, page)
-	if exact {
+	best = place(upright, page)
+	if !best.hopeless() {
 		turned := upright.QuarterTurned()
-		if other, all := place(turned, page); all && other.worthTurning(best) {
+		if other := place(turned, page); other.worthTurning(best) {
 			laid, best = turned, other
 		}
 	}
-	return laid, best, exact
+	return laid, best
 }

@@ -10,6 +10,7 @@
 //	piece.go        a piece as it lies on a sheet
 //	sheet.go        a sheet, and what lies on it
 //	arrange.go      which pieces come on which sheet
+//	least.go        how many pages large pieces need at least
 //	grid.go         a sheet as a grid of pages
 //	cell.go         how pages hang together, and in which order they are glued
 //	place.go        where the grid lies on a large piece

@@ -125,31 +125,22 @@ func span(a, b, pitch float64, count int) (first, last int) {
 	return index(a), index(b)
 }
 
-// mostVisits bounds the work of counting pages that are too many anyway: each
-// is a line entering a page. A piece of 100 m by 100 m needs some thousands.
-const mostVisits = 500_000
-
-// crossed returns the cells into whose cores lines fall, in reading order,
-// and whether it came to the end: it stops when there are more than MaxPages
-// and it has looked at mostVisits.
-func (g Grid) crossed(lines []Line) ([]Cell, bool) {
+// crossed returns the cells into whose cores lines fall, in reading order. It stops when
+// there are more than most.
+func (g Grid) crossed(lines []Line, most int) []Cell {
 	seen := map[Cell]bool{}
 	last := Cell{-1, -1} // a line mostly stays where it is
-	visits := 0
 	for _, l := range lines {
 		if !g.walk(l.Path(), func(c Cell) bool {
-			if visits++; visits > mostVisits && len(seen) > paper.MaxPages {
-				return false
-			}
 			if c != last {
 				seen[c], last = true, c
 			}
-			return true
+			return len(seen) <= most
 		}) {
-			return InReadingOrder(seen), false
+			break
 		}
 	}
-	return InReadingOrder(seen), true
+	return InReadingOrder(seen)
 }
 
 // walk calls visit for the cells into whose cores a path falls, for some of

@@ -79,8 +79,7 @@ func TestCrossedCells(t *testing.T) {
 			})
 		}
 		l := NewLine(mark.Cut, "", path)
-		cells, exact := g.crossed([]Line{l})
-		require.True(t, exact)
+		cells := g.crossed([]Line{l}, mostOfPlacing)
 		found := map[Cell]bool{}
 		for _, c := range cells {
 			found[c] = true
@@ -109,7 +108,7 @@ func TestPointAtTheTopOfTheGrid(t *testing.T) {
 		box := g.Box()
 		for _, top := range []float64{box.Min.Y + box.Height(), math.Nextafter(box.Max.Y, math.Inf(1)), math.Nextafter(box.Max.Y, math.Inf(-1))} {
 			l := NewLine(mark.Cut, "", plane.Path{{X: 20, Y: top}, {X: 60, Y: top}})
-			cells, _ := g.crossed([]Line{l})
+			cells := g.crossed([]Line{l}, mostOfPlacing)
 			assert.Equal(t, []Cell{{}}, cells, "at %v", top)
 			assert.NotEmpty(t, l.Clip(g.CoreOf(Cell{}).Grown(rounding)), "within rounding of the core")
 			if top == box.Min.Y+box.Height() && len(l.Clip(g.CoreOf(Cell{}))) == 0 {
@@ -135,7 +134,7 @@ func TestAlongAJoinOnOnePageOnly(t *testing.T) {
 		{"across it", plane.Path{{X: 20, Y: 10}, {X: join + 1, Y: 10}}, 2},
 		{"in the strip beyond it", plane.Path{{X: join + 1, Y: 10}, {X: join + 1, Y: 90}}, 1},
 	} {
-		cells, _ := g.crossed([]Line{NewLine(mark.Cut, "", c.path)})
+		cells := g.crossed([]Line{NewLine(mark.Cut, "", c.path)}, mostOfPlacing)
 		assert.Len(t, cells, c.want, c.name)
 	}
 }

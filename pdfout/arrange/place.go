@@ -63,29 +63,31 @@ func (g Grid) evenly(p Piece) Grid {
 	return g
 }
 
-// hopeless reports whether no other placing of the grid can print MaxPages or fewer:
-// a page of one lies on at most four of another, and there are no fewer pages that
-// hang together than there are rows and columns, less one.
+// mostOfPlacing is how many pages of a placing are counted: where there are more, no other placing
+// of the grid can print MaxPages or fewer, since a page of one lies on at most four of another.
+const mostOfPlacing = 4 * paper.MaxPages
+
+// hopeless reports whether no other placing of the grid can print MaxPages or fewer: there are
+// no fewer pages that hang together than there are rows and columns, less one.
 func (a placing) hopeless() bool {
-	return max(len(a.cells), a.grid.Rows+a.grid.Columns) > 4*paper.MaxPages
+	return max(len(a.cells), a.grid.Rows+a.grid.Columns) > mostOfPlacing
 }
 
-// place returns where a grid of such pages is best laid over the piece, and
-// whether its pages were all counted.
-func place(p Piece, page Grid) (placing, bool) {
+// place returns where a grid of such pages is best laid over the piece.
+func place(p Piece, page Grid) placing {
 	tender := tenderOf(p.Lines)
 	if p.Kind.Ruled() {
 		return tender.under(page.over(p, plane.Point{}), p.Lines)
 	}
-	best, counted := tender.under(page.evenly(p), p.Lines)
-	if !counted || best.hopeless() {
-		return best, counted
+	best := tender.under(page.evenly(p), p.Lines)
+	if best.hopeless() {
+		return best
 	}
 	found := newRaster(p, page, tender).best(p, page, tender)
-	if other, counted := tender.under(found, p.Lines); counted && other.compare(best) <= 0 {
-		return other, true
+	if other := tender.under(found, p.Lines); other.compare(best) <= 0 {
+		return other
 	}
-	return best, true
+	return best
 }
 
 // tender is what of a piece is better not met by a join line: short marks, which
@@ -124,15 +126,14 @@ func tenderOf(lines []Line) tender {
 	return t
 }
 
-// under says what a grid laid over lines, and what is tender of them, costs, and
-// whether its pages were all counted. Where they are more than MaxPages, nothing
-// else is reckoned.
-func (t tender) under(g Grid, lines []Line) (placing, bool) {
-	cells, counted := g.crossed(lines)
-	if !counted || len(cells) > paper.MaxPages {
-		return placing{grid: g, cells: cells, along: math.Inf(1)}, counted
+// under says what a grid laid over lines, and what is tender of them, costs. Where
+// its pages are more than MaxPages, nothing else is reckoned.
+func (t tender) under(g Grid, lines []Line) placing {
+	cells := g.crossed(lines, mostOfPlacing)
+	if len(cells) > paper.MaxPages {
+		return placing{grid: g, cells: cells, along: math.Inf(1)}
 	}
-	return placing{g, joinable(cells), t.cuts(g), t.alongJoins(g)}, true
+	return placing{g, joinable(cells), t.cuts(g), t.alongJoins(g)}
 }
 
 // joinable returns the cells with those that bridge them; more than MaxPages as they
@@ -206,12 +207,14 @@ func newRaster(p Piece, page Grid, t tender) raster {
 		// The first join line of a grid lies half an overlap and a pitch
 		// from where it begins.
 		fine.origin = smallest.origin.Add(plane.Point{X: page.Overlap / 2, Y: page.Overlap / 2})
-		others := len(t.short) + len(t.up) + len(t.across)
-		if n > 1 && n*n*others > rasterWork {
-			continue // whatever its bins are
+		most := rasterWork/(n*n) - len(t.short) - len(t.up) - len(t.across) // of its bins
+		if n == 1 {
+			most = math.MaxInt
+		} else if most < 0 {
+			continue
 		}
-		bins, counted := fine.crossed(p.Lines)
-		if n > 1 && (!counted || n*n*(len(bins)+others) > rasterWork) {
+		bins := fine.crossed(p.Lines, most)
+		if len(bins) > most {
 			continue
 		}
 		for i, b := range bins {

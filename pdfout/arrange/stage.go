@@ -47,17 +47,15 @@ type laid struct {
 	sheets []Sheet
 	pages  int
 	apart  int // how many groups of stages share no page with others
-	all    bool
 }
 
 // layStages lays stages on as few pages as it finds, and of the ways that take no more
-// mixes the fewest stages. It also reports whether everything is laid.
-func layStages(stages []stage, page Grid) ([]Sheet, bool) {
+// mixes the fewest stages. More than MaxPages are not all laid.
+func layStages(stages []stage, page Grid) []Sheet {
 	for i := range stages { // once, though a stage is tried with many others
 		stages[i].parcels = parcelsOf(stages[i].small, page.Window)
 	}
 	best := make([]laid, len(stages)+1) // from the stage of a number on
-	best[len(stages)].all = true
 	for i := len(stages) - 1; i >= 0; i-- {
 		for j := i + 1; j <= len(stages); j++ {
 			if j > i+1 && stages[j-1].kind.OfCard() {
@@ -65,13 +63,13 @@ func layStages(stages []stage, page Grid) ([]Sheet, bool) {
 			}
 			one := together(stages[i:j], page)
 			one.sheets = append(one.sheets, best[j].sheets...)
-			one.pages, one.apart, one.all = one.pages+best[j].pages, 1+best[j].apart, one.all && best[j].all
+			one.pages, one.apart = one.pages+best[j].pages, 1+best[j].apart
 			if j == i+1 || one.pages < best[i].pages || one.pages == best[i].pages && one.apart > best[i].apart {
 				best[i] = one
 			}
 		}
 	}
-	return best[0].sheets, best[0].all
+	return best[0].sheets
 }
 
 // together lays stages, whose parts may share pages.
@@ -87,22 +85,7 @@ func together(stages []stage, page Grid) laid {
 		large = besideEachOther(large)
 		large, shelves = shareLarge(large, parcels, shelves, page.Window)
 	}
-	l := onSheets(large, shelves, page)
-	l.all = all
-	return l
-}
-
-// layApart lays stages so that nothing shares a page with a large piece: enough to count
-// pages that are too many.
-func layApart(stages []stage, page Grid) ([]Sheet, bool) {
-	var sheets []Sheet
-	every := true
-	for _, s := range stages {
-		shelves, all := fill(parcelsOf(s.small, page.Window), page.Window)
-		sheets = append(sheets, onSheets(s.large, shelves, page).sheets...)
-		every = every && all
-	}
-	return sheets, every
+	return onSheets(large, shelves, page)
 }
 
 // onSheets are large pieces' sheets and those of pages that small ones share.
