@@ -23,7 +23,10 @@ func TestAskAnswers(t *testing.T) {
 		{"a unit spelled out", "front\ninches\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Inch, Pieces: []string{"front"}}},
 		{"a slip is written anew", "front,sleev\nsleeve\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleeve"}}},
 		{"enter keeps what is no slip", "front,sleev\n\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleev"}}},
-		{"what cannot be keeps it too", "front,sleev\nfront\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleev"}}},
+		{"what cannot be is asked again", "front,sleev\nfront\nsleeve\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "sleeve"}}},
+		{"all are written anew", "front,sleev\nfront, back, sleve\nsleeve\nmm\n\n\n", start.Answers{Title: "Dress", Size: "2 years", Unit: length.Millimetre, Pieces: []string{"front", "back", "sleeve"}}},
+		{"a size without an age is written anew", "\n\nbaby\n❄\n6 months\n\n", start.Answers{Title: "Dress", Size: "6 months", Unit: length.Inch, Pieces: usual.Pieces}},
+		{"enter keeps a size without an age", "\n\nAnna\n\n\n", start.Answers{Title: "Dress", Size: "Anna", Unit: length.Inch, Pieces: usual.Pieces}},
 		{"asked again", "front,front\n\nfoot\nmm\n❄\n4\n\n", start.Answers{Title: "Dress", Size: "4", Unit: length.Millimetre, Pieces: usual.Pieces}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -132,10 +132,7 @@ func readAnswers(c *cli.Context, a *start.Answers) error {
 
 // started says what was made, and how to go on.
 func started(out string, a start.Answers) string {
-	text := fmt.Sprintf("%s: %s, for %s\n", wording.FileName(out), told(a.Pieces), a.Size)
-	if otherwise := start.Otherwise(a); otherwise != "" {
-		text += otherwise + "\n"
-	}
+	text := fmt.Sprintf("%s: %s, for %s\n%s\n", wording.FileName(out), told(a.Pieces), a.Size, start.DraftedFor(a))
 	if unknown := start.Unknown(a.Pieces); len(unknown) > 0 {
 		text += fmt.Sprintf("no draft is known for these, and each begins as a rectangle: %s\n", told(unknown))
 		for _, name := range unknown {

@@ -3,7 +3,6 @@ package start
 import (
 	"math"
 	"regexp"
-	"strconv"
 	"strings"
 
 	"tuckmark/marking/length"
@@ -12,6 +11,7 @@ import (
 // Rules of this file: a size that tells an age, or a height in cm as sizes in Europe do, gives
 // the chest and the height of such a child; between two rows of the table they lie between.
 // What lies outside it takes the nearest row. A size that tells neither is that of 2 years.
+// "3/4 years" is from the third to the fourth, as sizes are printed; "3/4 year" is nine months.
 
 // child is how large a child is, in mm.
 type child struct {
@@ -47,21 +47,40 @@ const middleMonths = 24
 // shortest is the least number, in cm, that is a height and no age.
 const shortest = 40
 
-// sizeForm is a size that tells an age or a height: 18 months, 2 years, size 4, 3T, 92 cm, 86/92.
-var sizeForm = regexp.MustCompile(`^(?:size )?(?:\d+ ?[-/] ?)?(\d{1,3})( ?1/2|\.5|½)? ?-?(months?|mos?|m|years?|yrs?|y|t|cm)?$`)
+// sizeForm is a size that tells an age or a height: 18 months, 2 years, size 4, 3T, 92 cm, 86/92,
+// 6 to 9 months, 1 1/2 years; partForm one that tells part of a year, and birthForm a newborn.
+var (
+	sizeForm  = regexp.MustCompile(`^(?:size )?(?:\d{1,3} ?(?:[-–/]|to) ?)?(\d{1,3}(?:\.\d{1,3}| \d/\d| ?[¼½¾])?|[¼½¾]) ?-?(months?|mths?|mos?|m|years?|yrs?|y|t|cm)?(?: old)?$`)
+	partForm  = regexp.MustCompile(`^(\d/\d)(?: of)?(?: a)? ?-?(year|yr|y)(?: old)?$`)
+	birthForm = regexp.MustCompile(`^new-?born$`)
+)
+
+// told takes a size apart: its number, and the unit that stands behind it or "". It reports
+// whether the size has the form of one that tells an age or a height.
+func told(size string) (n float64, unit string, ok bool) {
+	size = strings.Join(strings.Fields(strings.ToLower(size)), " ")
+	if birthForm.MatchString(size) {
+		return 0, "months", true
+	}
+	found := partForm.FindStringSubmatch(size)
+	if found == nil {
+		found = sizeForm.FindStringSubmatch(size)
+	}
+	if found == nil {
+		return 0, "", false
+	}
+	n, err := length.ParseNumber(found[1])
+	return n, found[2], err == nil
+}
 
 // childOf is the child that a size is for. Of two, as in 18-24 months, it is the older.
 func childOf(size string) (child, known) {
-	found := sizeForm.FindStringSubmatch(strings.ToLower(strings.TrimSpace(size)))
-	if found == nil {
+	n, unit, ok := told(size)
+	if !ok {
 		return by(age, middleMonths), middleSize
 	}
-	n, _ := strconv.ParseFloat(found[1], 64) // three digits at most
-	if found[2] != "" {
-		n += 0.5
-	}
 	column := age
-	switch unit := found[3]; {
+	switch {
 	case unit == "cm", unit == "" && n >= shortest:
 		column, n = tall, n*length.Centimetre.MM()
 	case !strings.HasPrefix(unit, "m"):

@@ -30,7 +30,19 @@ func TestChildOf(t *testing.T) {
 		{"92 cm", 36.220, 20.305, ofSize}, // 1.2205 in above 3 years, of 3 in to 4
 		{"86/92", 36.220, 20.305, ofSize},
 		{"6 months", 25.5, 16.5, ofSize}, // from memory
-		{"new-born", 32.5, 19, middleSize},
+		{"6 to 9 months", 27.25, 17.25, ofSize},
+		{"6–9 mths", 27.25, 17.25, ofSize},
+		{"9 months old", 27.25, 17.25, ofSize},
+		{"1/2 year", 25.5, 16.5, ofSize},
+		{"½ yr", 25.5, 16.5, ofSize},
+		{"half a year", 32.5, 19, middleSize},
+		{"3/4 of a year", 27.25, 17.25, ofSize},
+		{"3/4 years", 38, 20.75, ofSize}, // from the third to the fourth
+		{"1 3/4 years", 31.625, 18.75, ofSize},
+		{"1¼ years", 29.875, 18.25, ofSize},
+		{"1/0 year", 32.5, 19, middleSize},
+		{"newborn", 25.5, 16.5, nearestSize},
+		{"New-born", 25.5, 16.5, nearestSize},
 		{"Anna", 32.5, 19, middleSize},
 		{"2 years, wide", 32.5, 19, middleSize},
 		{"3 months", 25.5, 16.5, nearestSize},

@@ -137,9 +137,8 @@ func (b block) measures() string {
 	return fmt.Sprintf("a chest of %s and a height of %s", b.unit.OnRuler(b.child.chest), b.unit.OnRuler(b.child.height))
 }
 
-// Otherwise says for which child the pieces are drafted where the size does not tell one that is
-// known here; else "".
-func Otherwise(a Answers) string {
+// DraftedFor says for which child the pieces are drafted, and whether it is the one of the size.
+func DraftedFor(a Answers) string {
 	c, how := childOf(a.Size)
 	measures := newBlock(a.Unit, c).measures()
 	switch how {
@@ -148,7 +147,13 @@ func Otherwise(a Answers) string {
 	case middleSize:
 		return "this size has no age in figures, as 2 years or 18 months; drafted for 2 years: " + measures
 	}
-	return ""
+	return "drafted for " + measures
+}
+
+// TellsChild reports whether a size tells an age or a height, be it one for which no draft is known.
+func TellsChild(size string) bool {
+	_, _, ok := told(size)
+	return ok
 }
 
 // keyed is a name as it stands in the header of a table.
