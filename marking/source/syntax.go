@@ -392,7 +392,10 @@ func (s *slip) badName() (cause, hint string) {
 	case s.says("cannot be empty", "appears blank", "cannot start with a '.'", "unexpected '='", "unexpected '.'"):
 		return "a name is missing here", `write name = value, or [piece.front]`
 	case inHeader && (s.letter == "" || s.letter == "#"):
-		return `a "]" is missing`, "write [piece.front]"
+		header, _, _ := strings.Cut(s.line, "#")
+		header = strings.TrimRight(header, " \t\r")
+		s.put(len(header), len(header), "]")
+		return `a "]" is missing`, "write " + wording.Brief(strings.TrimLeft(header, " \t")+"]")
 	case inHeader:
 		return "a name here is not in quotes", `write a name with a space or an accent in quotes: ` + s.quotedHeader()
 	case !s.says("expected '.' or '='", "expected key separator"):
@@ -494,6 +497,9 @@ func (s *slip) afterValue() (cause, hint string) {
 	}
 	if s.letter == "," && strings.Contains(s.line[:s.column], "]") {
 		return "there is a comma behind the end of the value", "a list of points begins with two brackets: " + pointsForm
+	}
+	if word, from := s.word(); from < s.column {
+		return wording.Brief(word) + " is not a number", "write it with digits alone, such as 2 or 2.5, or put text in quotes"
 	}
 	return "there is something behind the end of the value", "put text in quotes, and # before a remark"
 }
