@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tuckmark/marking/fault"
+	"tuckmark/marking/sketch"
 )
 
 // front is a piece that others are like.
@@ -34,6 +35,9 @@ count = 6
 first = "3/8"
 gap = "1/16"
 `
+
+// besideHem is a line of it.
+const besideHem = "[piece.front.line.l]\nbeside = \"hem\"\nat = 1\nside = \"neck\"\nfrom = \"neck\"\nlength = 2\n"
 
 // sewn is what one file and another with layers come to, places left out.
 func sewn(t *testing.T, rd Reader, text string) *Spec {
@@ -66,7 +70,7 @@ func nowhere(v reflect.Value) {
 				nowhere(v.Field(i))
 			}
 		}
-	case reflect.Slice:
+	case reflect.Slice, reflect.Array:
 		for i := range v.Len() {
 			nowhere(v.Index(i))
 		}
@@ -94,6 +98,16 @@ func TestSaidOnce(t *testing.T) {
 			"title = \"v\"\n" + front + strings.Replace(asBack, "gap = \"1/16\"", "gap = \"1/16\"\nbelow = \"neck\"\nlength = 2", 1)},
 		{"new points in place of an arc", "[piece.p.edge.a]\npoints = [[0, 5], [5, 0]]\ncentre = [0, 0]\n[view.v.piece.p.edge.a]\npoints = [[0, 4], [5, 0]]", "v",
 			"title = \"v\"\n[piece.p.edge.a]\npoints = [[0, 4], [5, 0]]"},
+		{"an edge called outline beside one called rectangle", "[piece.p.edge.rectangle]\npoints = [[0, 5], [5, 0]]\n[view.v.piece.p.edge.outline]\npoints = [[5, 0], [0, 5]]", "v",
+			"title = \"v\"\n[piece.p.edge.rectangle]\npoints = [[0, 5], [5, 0]]\n[piece.p.edge.outline]\npoints = [[5, 0], [0, 5]]"},
+		{"a line beside an edge in place of an arc", front + "[piece.front.line.l]\npoints = [[0, 5], [5, 0]]\ncentre = [0, 0]\n[view.v.piece.front.line.l]\nbeside = \"hem\"\nat = 1", "v",
+			"title = \"v\"\n" + front + "[piece.front.line.l]\nbeside = \"hem\"\nat = 1"},
+		{"a line through points in place of one beside an edge", front + besideHem + "[view.v.piece.front.line.l]\npoints = [[0, 5], [5, 0]]", "v",
+			"title = \"v\"\n" + front + "[piece.front.line.l]\npoints = [[0, 5], [5, 0]]\nfrom = \"neck\""},
+		{"a line along an edge in place of one beside it", front + besideHem + "[view.v.piece.front.line.l]\nalong = \"neck\"\ndistance = 1", "v",
+			"title = \"v\"\n" + front + "[piece.front.line.l]\nalong = \"neck\"\ndistance = 1"},
+		{"a seam that is gathered in place of one that matches", front + "[seam.s]\njoin = [\"front.neck\", \"front.hem\"]\nwithin = 3\n[view.v.seam.s]\ngathered = true", "v",
+			"title = \"v\"\n" + front + "[seam.s]\njoin = [\"front.neck\", \"front.hem\"]\ngathered = true"},
 		{"without its tucks", front + "[piece.back]\nlike = \"front\"\nwithout = [\"tuck.yoke\"]", "",
 			front + asBack[:strings.Index(asBack, "[piece.back.tuck")]},
 		{"without a curve", front + "[piece.back]\nlike = \"front\"\nwithout = [\"edge.neck.smooth\"]", "",
@@ -284,4 +298,23 @@ func TestViewsHaveSoMuch(t *testing.T) {
 		fmt.Fprintf(&pieces, "[piece.p%d]\nlike = \"none\"\n", i)
 	}
 	assert.EqualError(t, read(pieces.String()), "f.toml:1: piece: there are 1001 here; at most 1000 are drawn\nhint: divide the file")
+}
+
+// An outline of a drawing stands in the place of a rectangle, and the other way round.
+func TestAnOutlineInPlaceOfARectangle(t *testing.T) {
+	rd := Reader{View: "v", Printable: sketch.HasLetter, Folder: folderOf("bib.svg", bib)}
+	const rectangle = "[piece.bib]\nrectangle = [8, 10]\n"
+	for _, c := range []struct {
+		name, text string
+		drawn      bool
+	}{
+		{"an outline over a rectangle", rectangle + "[view.v." + onBib[1:], true},
+		{"a rectangle over an outline", onBib + "[view.v.piece.bib]\nrectangle = [8, 10]\n", false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			spec, err := rd.Read("f.toml", []byte(c.text))
+			require.NoError(t, err, c.text)
+			assert.Equal(t, c.drawn, spec.Pieces[0].FromDrawing)
+		})
+	}
 }

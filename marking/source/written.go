@@ -27,9 +27,10 @@ var inPlaceOf = map[string][]string{
 	"between": {"betweens"}, "betweens": {"between"},
 	"centre": {"smooth"}, "smooth": {"centre"},
 	"from": {"below"}, "to": {"below", "length", "end", "step"}, "below": {"from", "to"}, "length": {"to"},
-	"points": {"centre", "along", "distance", "beside", "at"},
-	"along":  {"points", "smooth", "from", "to", "beside", "at"},
-	"beside": {"points", "smooth", "along", "distance"},
+	"points": {"centre", "along", "distance", "beside", "at", "side", "length"},
+	"along":  {"points", "smooth", "centre", "from", "to", "beside", "at", "side", "length"},
+	"beside": {"points", "smooth", "centre", "along", "distance"},
+	"within": {"gathered"}, "gathered": {"within"},
 }
 
 // keys returns the keys of the table in the order of the file.
@@ -117,7 +118,6 @@ func (w written) over(lower written) written {
 	if w.spot == nil {
 		merged.spot = lower.spot
 	}
-	replaced := w.replaced()
 	return merged.filled(func(add func(string, any, *spot)) {
 		for _, key := range lower.keys() {
 			upper, tables := w.within(key)
@@ -128,7 +128,7 @@ func (w written) over(lower written) written {
 				add(key, one.values, one.spot)
 			case w.has(key):
 				add(key, w.values[key], w.spot.child(key).laidOver())
-			case !slices.Contains(replaced, key):
+			case !w.replaces(key, lower):
 				add(key, lower.values[key], lower.spot.child(key))
 			}
 		}
@@ -140,15 +140,18 @@ func (w written) over(lower written) written {
 	})
 }
 
-// replaced are the keys that the table leaves no room for in one below it.
-func (w written) replaced() []string {
-	var all []string
-	for own, v := range w.values {
-		if _, isTable := v.(map[string]any); !isTable {
-			all = append(all, inPlaceOf[own]...)
+// replaces reports whether the table leaves no room for a key of one below it. A table under a
+// key may be no more than a thing that is called so, as an edge "outline" is: it has the place
+// of a value alone, and a value that of either.
+func (w written) replaces(key string, lower written) bool {
+	_, isTable := lower.within(key)
+	for own := range w.values {
+		_, ownTable := w.within(own)
+		if slices.Contains(inPlaceOf[own], key) && !(ownTable && isTable) {
+			return true
 		}
 	}
-	return all
+	return false
 }
 
 // without returns the table without what a name such as "tuck.yoke" stands for, which may
