@@ -173,6 +173,9 @@ func (s SampleSpec) faults(p part) {
 	)
 }
 
+// tucksAlone is said of ends that no row of pleats has.
+const tucksAlone = "only tucks run from one line to another"
+
 func (s PleatRowSpec) faults(p part) {
 	p.need(
 		p.text("beside", s.Beside),
@@ -185,6 +188,9 @@ func (s PleatRowSpec) faults(p part) {
 	p.refuseBeside(p.length("gap", s.Gap, fromZero), p.length("spacing", s.Spacing, aboveZero))
 	if press := word(p, "press", s.Press, pressWords[:]); s.Kind.V != KnifePleat {
 		p.refuseBeside(press, kind)
+	}
+	if s.End.From.Given() || s.End.To.Given() {
+		p.report(p.place, tucksAlone)
 	}
 	s.End.faults(p)
 }

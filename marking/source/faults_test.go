@@ -74,6 +74,9 @@ func TestFaults(t *testing.T) {
 			s.File, s.ClothWidth, s.Allowance.V = "bib.toml", GivenAt(0.0, fault.Place{File: "bib.toml", Key: "cloth.width", Line: 3}), -1
 		}, "bib.toml: allowance: must not be negative, but is -1 mm\nhint: take the minus sign away\nbib.toml:3: cloth.width: must be more than 0, but is 0 mm"},
 
+		{"pleats from line to line", func(s *Spec, p *PieceSpec) {
+			p.PleatRows[0].End = EndSpec{From: Given("centre"), To: Given("hem")}
+		}, "piece.bib.pleat.box: only tucks run from one line to another"},
 		{"a key with a no-break space", func(s *Spec, p *PieceSpec) { p.Key = "the\u00a0bib" },
 			"piece.\"the\\u00a0bib\": the name has a no-break space (U+00A0) behind \"the\"\nhint: take it out, and type what is meant with the space bar"},
 		{"a name with a no-break space", func(s *Spec, p *PieceSpec) { p.Fold.V = "centre\u00a0" },
