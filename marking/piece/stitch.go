@@ -24,7 +24,7 @@ import (
 const (
 	// runOut bounds how far past the end of its edge, in allowances, a stitch
 	// line may run to reach the cutting line: as far as it must at a corner
-	// that turns by leastTurn.
+	// that turns by LeastTurn.
 	runOut = 8
 
 	// sturdy and sturdyStep are how long a step of an edge must be to tell the way in

@@ -35,8 +35,8 @@ const (
 	mostTold    = 250
 )
 
-// mostOf is the most of a kind, such as "edge".
-func mostOf(kind string) int {
+// MostOf is how many of a kind, such as "edge" or "seam", a file, or a piece of it, may have.
+func MostOf(kind string) int {
 	if slices.Contains([]string{"edge", "tuck", "pleat", "trim", "ruffle", "binding"}, kind) {
 		return mostTold
 	}

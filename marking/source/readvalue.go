@@ -16,7 +16,7 @@ import (
 
 // Rules of this file: each value is checked by itself, and a faulty one is
 // reported once and counts as given, so that no second message says that it is
-// missing. What two values have to do with each other is said in read.go.
+// missing. What two values have to do with each other is said where their table is read.
 
 // value reads what a key is given. read returns what counts where it also returns an error.
 func value[T any](t *fileTable, key string, read func(v any) (T, error)) Value[T] {

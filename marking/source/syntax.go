@@ -284,7 +284,7 @@ func (s *slip) opensText(end int) bool {
 	return s.letter == `"` && end == s.column+1 && end > 1 && textInList.MatchString(s.line[end-2:])
 }
 
-// quotedLength writes a length as ParseLength reads it.
+// quotedLength writes a length as length.Parse reads it.
 func quotedLength(s string) string {
 	for _, mark := range []string{`"`, "″", "”", "inches", "inch"} {
 		if n, ok := strings.CutSuffix(s, mark); ok {

@@ -180,7 +180,7 @@ func (t *fileTable) named(key string) []*fileTable {
 
 // refuseMany refuses more of a kind, such as "edge", than are drawn.
 func refuseMany(kind string, n int) error {
-	if most := mostOf(kind); n > most {
+	if most := MostOf(kind); n > most {
 		return &fault.Fault{Cause: fmt.Sprintf("there are %d here; at most %d are drawn", n, most), Hint: "divide the file"}
 	}
 	return nil

@@ -12,6 +12,7 @@ import (
 
 	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
+	"tuckmark/marking/source"
 )
 
 // Rules of this file: a draft reads like the file that is made of it. A note at the end of a
@@ -24,9 +25,6 @@ var folder embed.FS
 var drafts = sync.OnceValue(func() *template.Template {
 	return template.Must(template.New("").Funcs(template.FuncMap{"keyed": keyed}).ParseFS(folder, "drafts/*.toml"))
 })
-
-// mostSeams is how many seams are written at most: a file may have no more.
-const mostSeams = 1000
 
 // notesAt is how far from the left the notes of lines stand.
 const notesAt = 32
@@ -58,7 +56,7 @@ func File(a Answers) string {
 	for _, key := range inOrder(names) {
 		seams = append(seams, all[key].seams(b, key)...)
 	}
-	seams = seams[:min(len(seams), mostSeams)]
+	seams = seams[:min(len(seams), source.MostOf("seam"))]
 	if len(seams) > 0 {
 		text.WriteByte('\n')
 		write("seams", struct {

@@ -25,7 +25,7 @@ const (
 	FineLine = 0.18
 )
 
-// The widths of ruled paper, in mm: each about twice the next, and none that of a line that is on
+// The widths of ruled paper, in mm: each at least twice the next, and none that of a line that is on
 // the cloth. The finest are as fine as printers draw, so that a mark in pencil on them is seen.
 const (
 	wholeRuled = 0.6
