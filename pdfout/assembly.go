@@ -92,6 +92,40 @@ func (b *Book) pictureSection(width, height float64) []entry {
 	return pictureRows(b.picturesOf(overflowColumn, room), width)
 }
 
+// careUnderPictures are the pictures of all sheets with the cautions under them.
+func (b *Book) careUnderPictures(width, height float64) []entry {
+	pictures, care := b.pictureSection(width, height), b.careSection(width, height)
+	if len(pictures) > 0 && len(care) > 0 {
+		gap := entry{Lines: text.Lines{Height: betweenEntries}}
+		gap.under(care[0])
+		care[0] = gap
+	}
+	return append(pictures, care...)
+}
+
+// careBesidePictures are the same with the cautions beside them, where both have room in a height
+// so; else under them.
+func (b *Book) careBesidePictures(width, height float64) []entry {
+	for _, share := range []float64{1. / 2, 1. / 3, 1. / 4} {
+		left := share * (width - text.Gutter)
+		right := width - text.Gutter - left
+		pictures, care := b.pictureSection(left, height), b.careSection(right, height)
+		if high := max(stacked(pictures), stacked(care)); len(pictures) > 0 && len(care) > 0 && high <= height {
+			both, words := entry{}, entry{}
+			for _, one := range pictures {
+				both.under(one)
+			}
+			for _, one := range care {
+				words.under(one)
+			}
+			both.with(words, plane.Point{X: left + text.Gutter})
+			both.Height = high
+			return []entry{both}
+		}
+	}
+	return b.careUnderPictures(width, height)
+}
+
 // areaFits reports whether pictures with pages of a width are not larger than a room, all
 // together and each for itself.
 func (b *Book) areaFits(width float64, room plane.Point) bool {

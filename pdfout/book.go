@@ -102,6 +102,16 @@ func (b *Book) numberBehind(front int) {
 	}
 }
 
+// asWide is what is added to the number of a page so that it has as many digits as that of any page:
+// what is set in front has room for such numbers, for its own are not known before it is laid.
+func (b *Book) asWide() int {
+	widest := 9
+	for widest < b.pages {
+		widest = 10*widest + 9
+	}
+	return widest - b.pages
+}
+
 // findPieces notes on which sheet each piece lies.
 func (b *Book) findPieces() {
 	b.laid = map[string][]laidPiece{}

@@ -86,7 +86,7 @@ func (b *Book) measuringPage() flow {
 	if key := b.keySection(column.Width(), column.Height()); column.Width() >= leastKeyBeside && stacked(key) <= column.Height() {
 		f.stack(key[0])
 	} else {
-		f.waiting = []section{b.keySection}
+		f.waiting = []section{{set: b.keySection}}
 	}
 	if !lies {
 		left.Max.Y = min(under, column.Max.Y) - betweenEntries

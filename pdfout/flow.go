@@ -67,21 +67,30 @@ func (f flow) narrowest() float64 {
 func (f *flow) put(s section) bool {
 	for {
 		column := f.columns[0]
-		all := s(column.Width(), column.Height())
+		all := s.set(column.Width(), column.Height())
 		if len(all) == 0 {
 			return false
 		}
 		if f.empty || stacked(all) <= column.Height() {
-			f.run(all)
+			f.run(s, all)
 			return true
 		}
 		f.next()
 	}
 }
 
-// run puts entries one under the other, and goes on in the next column where one is full.
-func (f *flow) run(all []entry) {
-	for _, one := range all {
+// run puts the entries of a section one under the other, and goes on in the next column where
+// one is full: there under its heading once more, and set in the width of that.
+func (f *flow) run(s section, all []entry) {
+	for i := range all {
+		one := all[i]
+		if i > 0 && s.heading != "" && one.Height > f.columns[0].Height() {
+			f.next()
+			width := f.columns[0].Width()
+			all = s.set(width, 0)
+			one = underHeading(s.heading+goesOn, width)
+			one.under(all[i])
+		}
 		for one.Height > f.columns[0].Height() {
 			if !f.empty {
 				f.next()

@@ -13,7 +13,7 @@ import (
 // with room for it, behind what comes before it. The drawings of the pieces are as large as
 // they can be, but smaller where all then stands on the first page, or the order of work. Where
 // it saves a page the cautions stand beside the pieces, under the key, and go on in the next column
-// between two of them; from the middle of one only where that saves a page more.
+// between two of them.
 
 // frontPage is a page in front as planned: its entry lies as it is on the page.
 type frontPage struct {
@@ -31,16 +31,26 @@ const (
 // workTitle heads the pages in front but the first.
 const workTitle = "How to work"
 
-// section is what stands together in front: entries one under the other, set in a width,
-// for what is left of a column in height.
-type section func(width, height float64) []entry
+// section is what stands together in front.
+type section struct {
+	// heading stands over it, and once more where it goes on; "" where its entries are not the
+	// same in every width, so that it goes on without.
+	heading string
+	// set sets it: entries one under the other, in a width, for what is left of a column in height.
+	// Those of a section with a heading do not hang on that.
+	set func(width, height float64) []entry
+}
+
+// goesOn stands behind the heading of a section that goes on in another column.
+const goesOn = ", continued"
 
 // layFront lays the pages in front.
 func (b *Book) layFront() []frontPage {
 	begun := b.measuringPage()
 	plain, inTwo := b.startOf(begun), b.startOf(begun.inTwo())
-	work, join, care := onceAWidth(b.workSection), onceAWidth(b.joinSection), onceAWidth(b.careSection)
-	inOrder := []section{work, join, b.pictureSection, care}
+	work, join, care := onceAWidth(workHeading, b.workSection), onceAWidth(joinHeading, b.joinSection), onceAWidth(careHeading, b.careSection)
+	pictures, under, beside := section{set: b.pictureSection}, section{set: b.careUnderPictures}, section{set: b.careBesidePictures}
+	inOrder := []section{work, join, pictures, care}
 	onOne := func(f flow) bool { return len(f.pages) == 1 }
 	for _, try := range []struct {
 		start
@@ -60,38 +70,36 @@ func (b *Book) layFront() []frontPage {
 			}
 		}
 	}
-	all := b.layAll(plain.begun, plain.scales[0], inOrder)
-	for _, care := range []section{care, onceAWidth(runOn(care))} {
-		if f := b.layAll(inTwo.begun, inTwo.scales[0], []section{care, work, join, b.pictureSection}); len(f.pages) < len(all.pages) {
+	all := b.layAll(plain.begun, plain.scales[0], []section{work, join, under})
+	tries := [][]section{inOrder, {work, join, beside}}
+	for _, sections := range tries {
+		if f := b.layAll(plain.begun, plain.scales[0], sections); len(f.pages) < len(all.pages) {
 			all = f
+		}
+	}
+	for i, scale := range inTwo.scales {
+		if i > 0 && largest(b.drawn, scale) < leastDrawing {
+			break
+		}
+		if f := b.layAll(inTwo.begun, scale, []section{care, work, join, pictures}); len(f.pages) < len(all.pages) {
+			return f.pages
 		}
 	}
 	return all.pages
 }
 
-// runOn is a section as one entry, which goes on in the next column from any line of it.
-func runOn(s section) section {
-	return func(width, height float64) []entry {
-		var one entry
-		for _, e := range s(width, height) {
-			one.under(e)
-		}
-		return []entry{one}
-	}
-}
-
 // onceAWidth is a section whose entries do not hang on a height, set once for each width: the
 // pages in front are tried with the pieces drawn in many sizes.
-func onceAWidth(s section) section {
+func onceAWidth(heading string, set func(width, height float64) []entry) section {
 	known := map[float64][]entry{}
-	return func(width, height float64) []entry {
+	return section{heading, func(width, height float64) []entry {
 		all, ok := known[width]
 		if !ok {
-			all = s(width, height)
+			all = set(width, height)
 			known[width] = all
 		}
 		return all
-	}
+	}}
 }
 
 // start is a first page without its pieces, and the scales at which their drawings fit into its
@@ -120,7 +128,7 @@ func (b *Book) layAll(begun flow, scale float64, sections []section) flow {
 	if stacked(rows) > f.columns[0].Height() {
 		rows = b.pieceRows(scale, f.narrowest())
 	}
-	f.run(rows)
+	f.run(section{}, rows)
 	for i, s := range slices.Concat(f.waiting, sections) {
 		if f.put(s) && len(f.pages) == 1 {
 			f.onFirst = i + 1

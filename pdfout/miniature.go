@@ -41,6 +41,7 @@ type miniature struct {
 	parts []int    // the numbers of those that it stands for; none where they have no numbers
 	keys  []string // of the same
 	pages []int    // that they lie on
+	wide  int      // what is added to their numbers for those that there must be room for
 	scale float64  // mm of the drawing to a mm of the piece
 	room  float64  // for what stands under it, at least, in mm
 }
@@ -49,7 +50,7 @@ type miniature struct {
 func (b *Book) made() []miniature {
 	all := slices.Clone(b.drawn)
 	for i := range all {
-		all[i].pages = b.pagesOf(all[i].keys, mark.Task{})
+		all[i].pages, all[i].wide = b.pagesOf(all[i].keys, mark.Task{}), b.asWide()
 	}
 	return all
 }
@@ -123,8 +124,7 @@ func (m miniature) caption() text.Lines {
 	words := text.LinesOf(text.WrapShortened(name, ink.StrongText(), width, mostNameLines), ink.StrongText())
 	lines := text.WrapMeasures(m.told(0), ink.Text(), width)
 	words.Add(lines, ink.Text())
-	// As high as with numbers of four digits.
-	words.Space(float64(max(0, len(text.WrapMeasures(m.told(1000), ink.Text(), width))-len(lines))) * ink.Text().Step())
+	words.Space(float64(max(0, len(text.WrapMeasures(m.told(m.wide), ink.Text(), width))-len(lines))) * ink.Text().Step())
 	return words
 }
 
@@ -241,8 +241,7 @@ func (b *Book) otherParts(width float64) entry {
 			at.X = column + text.Gutter
 		}
 		all.With(text.LinesOf(told(0), ink.Text()), at)
-		// As high as with numbers of four digits.
-		low = max(low, float64(len(told(1000)))*ink.Text().Step())
+		low = max(low, float64(len(told(b.asWide())))*ink.Text().Step())
 		if right = !right; !right {
 			all.Height, low = all.Height+low, 0
 		}

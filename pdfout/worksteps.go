@@ -166,14 +166,14 @@ func (b *Book) workSection(width, _ float64) []entry {
 		if i == 0 {
 			one = underHeading(workHeading, width)
 		}
-		one.under(s.entry(i+1, width))
+		one.under(s.entry(i+1, width, b.asWide()))
 		entries = append(entries, one)
 	}
 	return entries
 }
 
-// entry sets a step under a fine line.
-func (s workStep) entry(number int, width float64) entry {
+// entry sets a step under a fine line, with room for numbers of pages to which wide is added.
+func (s workStep) entry(number int, width float64, wide int) entry {
 	heavy, light := ink.StrongText(), ink.Text()
 	first := heavy.Width("88") + 2
 	counted := numberShare * width
@@ -181,8 +181,7 @@ func (s workStep) entry(number int, width float64) entry {
 	words := text.WrapMeasures(s.do, light, do)
 	numbers := text.WrapMeasures(s.number, heavy, counted)
 	pages := text.Wrap(pagesNamed(s.pages, 0), light, pagesColumn)
-	// As high as with numbers of four digits.
-	lines := max(len(words), len(numbers), len(text.Wrap(pagesNamed(s.pages, 1000), light, pagesColumn)))
+	lines := max(len(words), len(numbers), len(text.Wrap(pagesNamed(s.pages, wide), light, pagesColumn)))
 
 	var row entry
 	row.RuleOff(plane.Point{}, width)

@@ -9,12 +9,12 @@ import (
 // Rules of this file: where a sentence of a report may be broken, on a screen and on paper
 // alike.
 
-// Words takes a text apart at its spaces, but never inside a measure:
-// "17 11/16 in" is one word, so that no line ends in it.
+// Words takes a text apart at its spaces, but never inside a measure, nor between "page" and its
+// number: "17 11/16 in" is one word, so that no line ends in it.
 func Words(text string) []string {
 	var words []string
 	for _, word := range strings.Fields(text) {
-		if last := len(words) - 1; last >= 0 && endsInNumber(words[last]) && (isFraction(word) || isUnit(word)) {
+		if last := len(words) - 1; last >= 0 && (endsInNumber(words[last]) && (isFraction(word) || isUnit(word)) || countsPages(words[last]) && beginsInNumber(word)) {
 			words[last] += " " + word
 		} else {
 			words = append(words, word)
@@ -29,6 +29,15 @@ func endsInNumber(word string) bool {
 	r, _ := utf8.DecodeLastRuneInString(word)
 	return unicode.IsNumber(r)
 }
+
+// beginsInNumber reports whether the first sign of a word is a digit.
+func beginsInNumber(word string) bool {
+	r, _ := utf8.DecodeRuneInString(word)
+	return unicode.IsDigit(r)
+}
+
+// countsPages reports whether the number of a page stands behind a word.
+func countsPages(word string) bool { return word == "page" || word == "pages" }
 
 // isFraction reports whether a word begins as "11/16" does, or with a fraction of
 // one letter.

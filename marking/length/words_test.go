@@ -20,6 +20,8 @@ func TestWords(t *testing.T) {
 		{"add 3 % of it", []string{"add", "3 %", "of", "it"}},
 		{"pin it in 4 tucks", []string{"pin", "it", "in", "4", "tucks"}},
 		{"tuck 3 and/or 4", []string{"tuck", "3", "and/or", "4"}},
+		{"part 3, page 12 and pages 14 to 15", []string{"part", "3,", "page 12", "and", "pages 14", "to", "15"}},
+		{"the page holds", []string{"the", "page", "holds"}},
 	} {
 		assert.Equal(t, c.want, Words(c.text), c.text)
 	}
