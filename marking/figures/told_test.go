@@ -364,6 +364,20 @@ piece = Patch
 	}
 }
 
+// How far a line lies from an edge is told as a ruler shows it on the flat cloth, where folds lie
+// between: two tucks that take 1/2 in each.
+func TestToldOverFolds(t *testing.T) {
+	p := made.Of(t, sketch.Front("drawn = \"finished\"\nfold = \"centre\"\ncentre: 0,0 0,7\nwaist: 0,7 5,7\nside: 5,7 5,0\nhem: 5,0 0,0\n---\n"+
+		sketch.Rows("tuck growth hem 1/4 2 3")+"\n[line.high]\nbeside = \"hem\"\nat = 6\n\n[line.pocket]\nbeside = \"centre\"\nat = 3\n"))
+	all := toldAll(t, p, nil)
+	for line, want := range map[string]mark.Fact{
+		"high":   {What: "from hem", Value: "7 in from the cut edge, finished 6 in"},
+		"pocket": {What: "from centre", Value: "3 in from the fold"},
+	} {
+		assert.Contains(t, all[mark.At{Piece: "front", Line: line}].Facts, want)
+	}
+}
+
 // In both systems what is told is what the figures say in both.
 func TestToldInAllUnits(t *testing.T) {
 	for _, told := range Told(made.Of(t, skirt), nil, AllUnits) {

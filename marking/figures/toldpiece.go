@@ -106,16 +106,17 @@ func (t teller) edges(p *piece.Piece) []toldLine {
 // hems tells the folds of the hems of a piece.
 func (t teller) hems(p *piece.Piece) []toldLine {
 	var all []toldLine
-	for _, e := range p.Edges {
+	for i, e := range p.Edges {
 		if e.Hem == 0 {
 			continue
 		}
 		turn, fold := e.FoldNames()
-		facts := func(from float64) []mark.Fact {
-			return []mark.Fact{ofPiece(p), {What: "edge", Value: e.Key}, {What: "hem", Value: t.chosen(e.Hem)}, {What: "turn", Value: t.chosen(e.Turn)}, {What: "from the cut edge", Value: t.chosen(from)}}
+		facts := func(key string, from float64) []mark.Fact {
+			return []mark.Fact{ofPiece(p), {What: "edge", Value: e.Key}, {What: "hem", Value: t.chosen(e.Hem)}, {What: "turn", Value: t.chosen(e.Turn)},
+				{What: "from the cut edge", Value: t.away(p, key, i, from, "")}}
 		}
 		add := func(key string, from float64) {
-			all = append(all, toldLine{mark.Told{Facts: facts(from), Places: []fault.Place{e.Place}}, key, thing{"edge", e.Key}, mark.Fold, key})
+			all = append(all, toldLine{mark.Told{Facts: facts(key, from), Places: []fault.Place{e.Place}}, key, thing{"edge", e.Key}, mark.Fold, key})
 		}
 		if e.Turn > 0 {
 			add(turn, e.Turn)
@@ -131,13 +132,26 @@ func (t teller) fileLines(p *piece.Piece) []toldLine {
 	for _, l := range p.Lines {
 		facts := []mark.Fact{ofPiece(p), {What: "long, sewn", Value: t.length(t.Unit.Amount(l.FinishedLength))}}
 		if l.Along >= 0 {
-			e := p.Edges[l.Along]
-			facts = append(facts, mark.Fact{What: "from " + e.Key, Value: fmt.Sprintf("%s from the %s", t.chosen(l.Distance), e.GivenName())})
+			facts = append(facts, mark.Fact{What: "from " + p.Edges[l.Along].Key, Value: t.away(p, l.Name(), l.Along, l.Distance, " from "+p.MeasuredFrom(l.Along))})
 		}
 		facts = append(facts, t.sewnTo(p, l.Key)...)
 		all = append(all, toldLine{mark.Told{Facts: facts, Places: []fault.Place{l.Place}}, l.Key, thing{"line", l.Key}, l.Role, l.Key})
 	}
 	return all
+}
+
+// away says how far a line lies from an edge, as it is drawn; and before that how far on the flat
+// cloth, where folds lie between.
+func (t teller) away(p *piece.Piece, line string, edge int, drawn float64, from string) string {
+	for _, m := range p.Flat.Measures {
+		if m.Line != line || m.Edge != edge {
+			continue
+		}
+		if mm, changed := m.Flat(); changed {
+			return t.length(t.Unit.Amount(mm)) + from + ", finished " + t.chosen(drawn)
+		}
+	}
+	return t.chosen(drawn) + from
 }
 
 // notchAt says where a notch stands in its edge.

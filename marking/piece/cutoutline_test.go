@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
@@ -193,7 +194,7 @@ first = 2
 	assert.InDelta(t, 5, p.Edges[p.EdgeNumber("top")].FinishedLength/25.4, 1e-9, "6 in less what the pleat takes")
 	assert.InDelta(t, 7.5, p.Edges[p.EdgeNumber("right")].FinishedLength/25.4, 1e-9, "8 in less what the tuck takes")
 	var told []string
-	for _, d := range p.AsDrawn.Dimensions {
+	for _, d := range p.AsDrawn.Dimensions(length.Inch) {
 		told = append(told, d.Text)
 	}
 	assert.Contains(t, told, "pocket: 3 in from the bottom fold")

@@ -5,6 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/plane"
@@ -15,7 +16,7 @@ import (
 // measured lists what a shape measures, with its places in inches.
 func measured(s *piece.Shape) []string {
 	var all []string
-	for _, d := range s.Dimensions {
+	for _, d := range s.Dimensions(length.Inch) {
 		all = append(all, d.Text+" "+sketch.Inches(plane.Path{d.From, d.To}))
 	}
 	return all
@@ -51,6 +52,36 @@ func TestMeasuresOnTheFlatCloth(t *testing.T) {
 	p, _ := made.Front(t, "0\nunit = \"in\"", "drawn = \"finished\"\nleft: 0,9 0,0\nhem: 0,0 8,0 | hem = 1\nright: 8,0 8,9\ntop: 8,9 0,9\n---\n"+sketch.Rows(`pleat a left 1 1 4 | press = "toward"`))
 	assert.Equal(t, []string{"hem fold: 1 in from the cut edge 3.2,0 3.2,1"}, measured(p.AsDrawn))
 	assert.Equal(t, []string{"hem fold: 1 in from the cut edge 5.2,0 5.2,1"}, measured(p.Flat))
+}
+
+// Where folds lie between a line and its edge, the flat distance is told, and measured. Half a
+// skirt of 5 in by 7: an inverted pleat of 1/2 in on the fold takes 1 in of it, and two growth
+// tucks of 1/4 in, sewn at 2 3/4 and 3 1/4 in from the hem, take 1 in of its length. All derived.
+func TestMeasuresOverFolds(t *testing.T) {
+	const head = "drawn = \"finished\"\nfold = \"centre\"\n"
+	const half = "centre: 0,0 0,7\nwaist: 0,7 5,7\nside: 5,7 5,0\nhem: 5,0 0,0\n---\n"
+	folds := sketch.Rows(`pleat middle centre 1/2 1 0 | kind = "inverted"`, "tuck growth hem 1/4 2 3 | gap = \"1/4\"")
+	lines := func(which string) string {
+		return map[string]string{
+			"pocket": "\n[line.pocket]\nbeside = \"centre\"\nat = 3\n",
+			"across": "\n[line.across]\nbeside = \"waist\"\nat = 2\n",
+			"high":   "\n[line.high]\nbeside = \"hem\"\nat = 6\n",
+			"along":  "\n[line.along]\nalong = \"hem\"\ndistance = \"5 1/2\"\n",
+		}[which]
+	}
+	for _, c := range []struct{ name, head, line, drawn, flat string }{
+		{"from the fold", head, "pocket", "pocket: 3 in from the fold 0,3.5 3,3.5", "pocket: 4 in from the fold, finished 3 in 0,4.5 4,4.5"},
+		{"printed whole", head + "print = \"whole\"\n", "pocket", "pocket: 3 in from centre 0,3.5 3,3.5", "pocket: 4 in from centre, finished 3 in 0,4.5 4,4.5"},
+		{"on one side of all folds", head, "across", "across: 2 in from the cut edge 2.5,7 2.5,5", "across: 2 in from the cut edge 3.5,8 3.5,6"},
+		{"over tucks", head, "high", "high: 6 in from the cut edge 2.5,0 2.5,6", "high: 7 in from the cut edge, finished 6 in 3.5,0 3.5,7"},
+		{"along an edge", head, "along", "along: 5 1/2 in from the cut edge 2.5,0 2.5,5.5", "along: 6 1/2 in from the cut edge, finished 5 1/2 in 3.5,0 3.5,6.5"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p, _ := made.Front(t, "0\nunit = \"in\"", c.head+half+folds+lines(c.line))
+			assert.Equal(t, []string{c.drawn}, measured(p.AsDrawn))
+			assert.Equal(t, []string{c.flat}, measured(p.Flat))
+		})
+	}
 }
 
 // Every name of a line says what it is, and to which edge it belongs.

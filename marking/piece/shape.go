@@ -22,17 +22,17 @@ type Shape struct {
 	// part comes in several.
 	Lines [][]plane.Path
 	Marks []mark.Mark // all lines but the edges, and those of tucks and pleats across
-	// Words and Dimensions are what is written at places of it.
-	Words      []mark.Word
-	Dimensions []mark.Dimension
-	Grain      Grain
+	// Words are what is written at places of it, and Measures what is measured on it.
+	Words    []mark.Word
+	Measures []Measure
+	Grain    Grain
 	// patches are what the pleats in the edges take up, as closed paths.
 	patches []plane.Path
 }
 
 // drawnShape returns the piece as it is drawn.
 func (p *Piece) drawnShape(unit length.Unit) *Shape {
-	s := &Shape{Outline: ringOf(p.Edges, p.Outline), Marks: p.drawnMarks(unit), Words: p.drawnWords(unit), Dimensions: p.drawnMeasures(unit), Grain: p.grain}
+	s := &Shape{Outline: ringOf(p.Edges, p.Outline), Marks: p.drawnMarks(unit), Words: p.drawnWords(unit), Measures: p.drawnMeasures(unit), Grain: p.grain}
 	for _, e := range p.Edges {
 		s.Lines = append(s.Lines, []plane.Path{e.Line})
 	}
@@ -59,7 +59,7 @@ func (s *Shape) unfolded(piece *Piece, f FlatGroup, found *Findings) (*Shape, bo
 			"the folds cross %q, which lies on the fold of the cloth, at a slant: it would not be straight", piece.Edges[axis].Key)
 		return nil, false
 	}
-	flat.Words, flat.Dimensions = keepWith(s.Words, s.Dimensions, f.Folding.Flat)
+	flat.Words, flat.Measures = unfoldWords(s.Words, f), unfoldMeasures(s.Measures, f)
 	for _, m := range s.Marks {
 		flat.Marks = append(flat.Marks, m.InParts(f.unfold(m.Path))...)
 	}

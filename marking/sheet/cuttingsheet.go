@@ -38,7 +38,7 @@ func cuttingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		m.Marks = append(m.Marks, one)
 	}
 	m.Marks = append(m.Marks, p.AsDrawn.Marks...)
-	m.Words, m.Dimensions = slices.Clone(p.AsDrawn.Words), slices.Clone(p.AsDrawn.Dimensions)
+	m.Words, m.Dimensions = slices.Clone(p.AsDrawn.Words), p.AsDrawn.Dimensions(pattern.Unit)
 	if template != nil {
 		m.Marks = append(m.Marks, template.matches...)
 	}

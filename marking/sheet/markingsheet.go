@@ -21,7 +21,7 @@ func markingSheet(p *piece.Piece, pattern *garment.Pattern, template *template) 
 		m.Marks = append(m.Marks, template.matches...)
 		m.Steps = append(m.Steps, matchNote)
 	}
-	m.Words, m.Dimensions = slices.Clone(p.Flat.Words), slices.Clone(p.Flat.Dimensions)
+	m.Words, m.Dimensions = slices.Clone(p.Flat.Words), p.Flat.Dimensions(pattern.Unit)
 	tellRows(&m, p, pattern.Unit)
 	addGrain(&m, p)
 	return openedOut(p, m, p.Flat.Outline)
