@@ -68,6 +68,7 @@ func TestNoOptionIsTakenInVain(t *testing.T) {
 		{"sheet bib.toml --no-figures --times 3", "--times was given, and the figures, which it is for, are left out", statusUsage},
 		{"sheet bib.toml --all-views", "the file has no views", statusFault},
 		{"sheet bib.toml --paper single --landscape", "single cannot be turned", statusUsage},
+		{"sheet bib.toml --paper 300x300mm --landscape", "--landscape: paper of 300 mm x 300 mm has no long side to lie on", statusUsage},
 		{"sheet bib.toml --paper roll:36in --overlap 1", "no pages are joined", statusUsage},
 		{"sheet bib.toml --paper single --overlap 1", "no pages are joined", statusUsage},
 		{"sheet bib.toml --paper single --first-page-only", "there is no first page", statusFault},

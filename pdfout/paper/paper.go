@@ -85,13 +85,19 @@ func (p Paper) ShortTitle() string {
 // as long as they need to be, with nothing to be joined.
 func (p Paper) WhollyOnOne() bool { return p.Cut != Pages }
 
-// Lying returns the paper turned so that it is wider than high. The error is a
-// *fault.Fault.
+// Lying returns the paper turned so that it is wider than high; as it is where it lies already.
+// The error is a *fault.Fault.
 func (p Paper) Lying() (Paper, error) {
 	if p.Cut != Pages {
 		return p, &fault.Fault{
 			Cause: fmt.Sprintf("%s cannot be turned", p.Name),
 			Hint:  "leave the turning out: its pages are as large as they need to be",
+		}
+	}
+	if p.Width == p.Height {
+		return p, &fault.Fault{
+			Cause: fmt.Sprintf("%s has no long side to lie on", p.ShortTitle()),
+			Hint:  "leave the turning out: its sides are equal",
 		}
 	}
 	if p.Width < p.Height {

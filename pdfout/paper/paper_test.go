@@ -19,6 +19,8 @@ func TestLying(t *testing.T) {
 	assert.Equal(t, p, again, "what lies stays so")
 	_, err = found(t, "single").Lying()
 	assert.EqualError(t, err, "single cannot be turned\nhint: leave the turning out: its pages are as large as they need to be")
+	_, err = found(t, "300x300mm").Lying()
+	assert.EqualError(t, err, "paper of 300 mm x 300 mm has no long side to lie on\nhint: leave the turning out: its sides are equal")
 }
 
 func TestMarginsAndOverlaps(t *testing.T) {
