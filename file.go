@@ -4,11 +4,13 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"tuckmark/marking"
 	"tuckmark/marking/fault"
 	"tuckmark/marking/garment"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 	"tuckmark/pdfout/ink"
 )
 
@@ -88,10 +90,32 @@ func (t texts) reading(in string, read func(source.Reader, []byte) error) error 
 	if err != nil {
 		return err
 	}
+	if of := madeOf(in); of != "" {
+		what := map[format]string{pdfFormat: "a PDF", svgFormat: "an SVG"}[formatOf(in)]
+		return fileFault(in, "this is "+what+", not the description of a pattern", wording.DidYouMean(of))
+	}
 	reader := source.Reader{Printable: ink.CanPrint, Opened: t.opened}
 	if folder, err := os.OpenRoot(filepath.Dir(in)); err == nil {
 		defer folder.Close()
 		reader.Folder = folder.FS()
 	}
 	return read(reader, data)
+}
+
+// madeOf is the description beside a PDF or an SVG that was made of it, by their names: of
+// "dress.pdf", and of "dress-front+back.pdf", it is "dress.toml"; "" where there is none.
+func madeOf(name string) string {
+	if formatOf(name) == noFormat {
+		return ""
+	}
+	for own := strings.TrimSuffix(name, filepath.Ext(name)); ; {
+		if exists(own + ".toml") {
+			return own + ".toml"
+		}
+		part := strings.LastIndex(own, "-")
+		if part <= strings.LastIndexAny(own, `/\`) {
+			return ""
+		}
+		own = own[:part]
+	}
 }

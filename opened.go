@@ -44,12 +44,12 @@ func (p printing) open(in string) (opened, error) {
 
 // openFor opens a file whose sheets go to out, or to a PDF that lies beside it, with what it is
 // behind its name, where that is "". What cannot be written is found before the file is read,
-// where its name is known then.
+// where its name is known then, and the file is not one of sheets itself.
 func (p printing) openFor(in, out, behind string) (o opened, to output, err error) {
 	if in == standard && out == "" {
 		return o, to, misuse("sheets of what comes in from elsewhere have no name of their own", "give them one: -o sheets.pdf, or -o - for the standard output")
 	}
-	if out == "" && p.pieces == nil && p.view == "" {
+	if out == "" && p.pieces == nil && p.view == "" && formatOf(in) == noFormat {
 		out = outName(in, nil, nil, nil, "", behind)
 	}
 	if out != "" && (in == standard || exists(in)) {

@@ -3,6 +3,7 @@ package source
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -406,9 +407,29 @@ func (s *slip) badName() (cause, hint string) {
 	case s.letter == ":":
 		return `there is a ":" where "=" belongs`, "write name = value"
 	case strings.Contains(s.line, "="):
+		if key := s.keyInWords(); key != "" {
+			return `there is a space in the name before "="`, key
+		}
 		return `the name before "=" is not in quotes`, `write a name with a space or an accent in quotes: "centre front" = ...`
 	}
 	return `there is no "=" on this line`, "write name = value, or put # before a remark"
+}
+
+// keyInWords is the hint for a key that is written with spaces: "drawn to" for drawn-to, or a word of
+// the trade that is no key; "" for any other name.
+func (s *slip) keyInWords() string {
+	name, value, _ := strings.Cut(s.line, "=")
+	words := strings.ToLower(strings.Join(strings.Fields(name), " "))
+	for _, table := range tables {
+		if key := strings.ReplaceAll(words, " ", "-"); slices.Contains(table.Keys, key) {
+			value, _, _ = strings.Cut(value, "#")
+			if value = strings.TrimSpace(value); strings.ContainsAny(value, "/ ") && !strings.ContainsAny(value[:1], "\"'[{") {
+				value = `"` + value + `"`
+			}
+			return "it is written with a hyphen: " + wording.Brief(strings.TrimSpace(key+" = "+value))
+		}
+	}
+	return writtenOtherwise(fault.Place{}, words, fileKeys)
 }
 
 // remarkForm is a line that stands behind the sign for a remark in other kinds of files.
