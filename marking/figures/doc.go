@@ -54,8 +54,8 @@
 //   - Totals are sums of rounded parts: a maker adds up what she reads. What stands in
 //     brackets, in the other system, is converted from the exact length, so those do not
 //     add up: two sums of rounded parts would drift apart by millimetres over a row of tucks.
-//   - A difference of two printed lengths is that of the printed ones; whether it matters
-//     is decided by the exact one.
+//   - A difference of the two sides of a seam is that of the exact lengths, for it is acted
+//     upon; where that of the printed ones is another, the table says so.
 //   - Whether a seam matches is said of its stitch lines. Cut edges of equal stitch lines
 //     differ where their corners, or the allowances beside them, do; that is no fault.
 //   - What each of many folds takes is told only where a ruler shows it and it adds up to

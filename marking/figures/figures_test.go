@@ -220,12 +220,14 @@ func (a adder) trims(text string) (rules int) {
 }
 
 // seams checks the tables of seams, whose columns are cut and sewn: a side of several
-// edges is their sum, and the difference is that of the two sides. Under the column of
+// edges is their sum, and the difference is that of the two sides, or the table says that it
+// is that of the exact lengths. Under the column of
 // cut edges there is none where folds lie in them. It returns how many rules it saw.
 func (a adder) seams(text string) (rules int) {
 	var rows, sides [][]int
 	total := false
-	for _, line := range strings.Split(text, "\n") {
+	lines := strings.Split(text, "\n")
+	for n, line := range lines {
 		c := cells(line)
 		switch {
 		case strings.HasSuffix(line, " cut  sewn") || regexp.MustCompile(`^ +cut +sewn$`).MatchString(line):
@@ -242,10 +244,13 @@ func (a adder) seams(text string) (rules int) {
 		case c[0] == "difference" && total:
 			sides = append(sides, rows...)
 			require.Len(a.t, sides, 2, text)
+			exact := n+1 < len(lines) && strings.Contains(lines[n+1], "that of the exact lengths")
+			same := true
 			for i := 1; i < len(c); i++ {
 				column := i - 1 + 3 - len(c)
-				require.Equal(a.t, max(sides[0][column]-sides[1][column], sides[1][column]-sides[0][column]), a.steps(c[i]), "%q in\n%s", line, text)
+				same = same && max(sides[0][column]-sides[1][column], sides[1][column]-sides[0][column]) == a.steps(c[i])
 			}
+			require.Equal(a.t, !same, exact, "%q in\n%s", line, text)
 			total = false
 		case len(c) == 3 && strings.Contains(c[0], ", "):
 			rows = append(rows, []int{a.steps(c[1]), a.steps(c[2])})

@@ -48,8 +48,20 @@ func seamTable(s garment.Seam, w writer) mark.Table {
 	if !s.Gathered {
 		t.AddTotal("difference", cut, w.cell(s.Difference.Magnitude()))
 	}
-	t.Lines = append(seamVerdict(s, w), seamEndLines(s, w)...)
+	t.Lines = slices.Concat(roundedByThemselves(s, w), seamVerdict(s, w), seamEndLines(s, w))
 	return t
+}
+
+// roundedByThemselves says why a difference is not that of the lengths as they are printed;
+// nothing where it is.
+func roundedByThemselves(s garment.Seam, w writer) mark.Lines {
+	var lines mark.Lines
+	a, b := s.Sides[0], s.Sides[1]
+	reads := func(a, b, difference length.Amount) bool { return a.Less(b).Steps == difference.Steps }
+	if !s.Gathered && (!reads(a.Sewn, b.Sewn, s.Difference) || s.Plain && !reads(a.Cut, b.Cut, s.CutDifference)) {
+		lines.Say("the difference is that of the exact lengths; each of those above is to the nearest %s by itself", w.length(w.unit.Amount(w.unit.Ruler())))
+	}
+	return lines
 }
 
 // seamVerdict says whether the sides of a seam match.
@@ -76,7 +88,7 @@ func seamVerdict(s garment.Seam, w writer) mark.Lines {
 	case s.Matches():
 		rounding := ""
 		if math.Abs(s.Difference.Steps)*s.Within.Unit.Ruler() > s.Within.MM+length.Rounding {
-			rounding = ": more than that is only the rounding of each length"
+			rounding = ": more than that is only rounding"
 		}
 		lines.Say("sewn, they match within %s%s", w.length(s.Within), rounding)
 	}

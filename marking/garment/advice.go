@@ -254,7 +254,7 @@ func (a adviser) slip() string {
 func (a adviser) remedy() string {
 	by := a.Difference.Magnitude()
 	if a.long == 0 {
-		by = by.Less(a.Ease)
+		by = by.Beyond(a.Ease)
 	}
 	if by.Steps <= 0 {
 		return ""

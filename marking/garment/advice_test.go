@@ -28,7 +28,7 @@ func TestAdviceOnSeams(t *testing.T) {
 		{"they match", sketch.Rect("10"), sketch.Rect("10"), sketch.Tops, ""},
 		{"no cause", sketch.Rect("10.2"), sketch.Rect("10"), sketch.Tops, `take 3/16 in off front at "left", or add it to back; or allow an ease of 3/16 in`},
 		// Sewn 6.045 in and 6.33 in, which are read as 6 1/16 in and 6 5/16 in.
-		{"by as much as is printed", sketch.Rect("7.045"), sketch.Rect("7.33"), sketch.Tops, `take 1/4 in off back at "left", or add it to front; or allow an ease of 1/4 in, back named first`},
+		{"by the exact difference", sketch.Rect("7.045"), sketch.Rect("7.33"), sketch.Tops, `take 5/16 in off back at "left", or add it to front; or allow an ease of 5/16 in, back named first`},
 		{"more than ease", sketch.Rect("11.2"), sketch.Rect("10"), sketch.Tops, `take 1 3/16 in off front at "left", or add it to back`},
 		{"beyond the ease", sketch.Rect("10.5"), sketch.Rect("10"), sketch.Tops + "\nease = \"3/8\"\nwithin = 0", `that is as much as the allowance of "right": is back drawn without it? If not, take 1/8 in off front at "left", or add it to back; or allow an ease of 1/2 in`},
 		{"ease on the other side", sketch.Rect("10"), sketch.Rect("10.25"), sketch.Tops + "\nease = \"3/8\"", "to have back eased in, name it first"},

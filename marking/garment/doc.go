@@ -42,8 +42,9 @@
 //   - Whether a seam matches is said of its stitch lines. Cut edges of equal stitch lines
 //     differ in length where their corners, or the allowances beside them, do; that is no
 //     fault, and is said only beside one.
-//   - The difference of two lengths that are printed is that of the printed ones, so that
-//     a maker finds it again; whether it matters is decided by the exact one.
+//   - The difference of two lengths is that of the exact ones, rounded once: a maker cuts it
+//     off or eases it in. That of the printed ones may be a step more or less, or several
+//     where an edge comes several times.
 //   - Which ends of a seam meet is asked of all that may tell it, the weightiest first: what
 //     the file says, the centre, the other seams, names, notches (meeting.go). Only then of
 //     lengths and angles, and the figures say that this is hardly more than a guess.

@@ -15,7 +15,7 @@ import (
 // DrawnUp is by how much the longer side of a seam that is gathered is drawn up: all by
 // which it is longer, less what is eased in.
 func (s Seam) DrawnUp() length.Amount {
-	if up := s.Difference.Magnitude().Less(s.Ease); up.MM > length.Rounding && up.Steps > 0 {
+	if up := s.Difference.Magnitude().Beyond(s.Ease); up.MM > length.Rounding && up.Steps > 0 {
 		return up
 	}
 	return length.Amount{Unit: s.Within.Unit}

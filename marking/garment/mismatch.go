@@ -22,21 +22,18 @@ func (s Seam) Mismatch(say func(length.Amount) string) string {
 	}
 	tell := func(how string, difference length.Amount) string {
 		longer, shorter := s.Longer(difference)
-		off, exact := difference.Magnitude(), ""
-		if difference.Steps*difference.MM <= 0 { // as it is read, nothing, or the other way round
-			off, exact = off.Unit.Amount(off.MM), ", by their exact lengths"
-		}
+		off := difference.Magnitude()
 		by, allowed := say(off), s.Within
 		if difference.MM > 0 {
 			allowed = s.Ease.Plus(s.Within)
 		}
 		switch {
 		case off.Steps == 0:
-			by, exact = "less than "+say(off.Unit.Amount(off.Unit.Ruler())), ""
+			by = "less than " + say(off.Unit.Amount(off.Unit.Ruler()))
 		case off.Steps <= allowed.Steps && off.Steps*off.Unit.Ruler() < off.MM:
 			by = "just over " + by
 		}
-		return fmt.Sprintf("%s %s %s %s longer than %s%s", how, longer.Title(), longer.is(), by, shorter.Title(), exact)
+		return fmt.Sprintf("%s %s %s %s longer than %s", how, longer.Title(), longer.is(), by, shorter.Title())
 	}
 	text := tell("sewn,", s.Difference)
 	if !s.CutMatches() {

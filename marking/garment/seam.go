@@ -23,7 +23,7 @@ type Seam struct {
 	Ease       length.Amount // by how much the first side may be longer than the second
 	Within     length.Amount // what they may differ beyond that
 	Gathered   bool          // the longer side is drawn up to the other
-	Difference length.Amount // of the sewn lengths as they are printed: first less second
+	Difference length.Amount // of the sewn lengths: first less second
 	// Plain tells that either side is one edge and nothing is folded in it, so that
 	// the cut edges may be compared as well. CutDifference is theirs, first less second.
 	Plain         bool
@@ -83,8 +83,8 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 		side.Sewn = j.together(courses)
 		seam.Sides[i] = side
 	}
-	seam.Difference = seam.Sides[0].Sewn.Less(seam.Sides[1].Sewn)
-	seam.CutDifference = seam.Sides[0].Cut.Less(seam.Sides[1].Cut)
+	seam.Difference = seam.Sides[0].Sewn.Beyond(seam.Sides[1].Sewn)
+	seam.CutDifference = seam.Sides[0].Cut.Beyond(seam.Sides[1].Cut)
 	if a, b := sides[0], sides[1]; len(a) == 1 && len(b) == 1 && a[0].Times == b[0].Times {
 		off := seam.Difference
 		if seam.held() {

@@ -9,7 +9,8 @@ import (
 // Rules of this file. What a maker reads she also adds up, so whatever is printed
 // is rounded before it is added: a total is the sum of the parts as they are
 // printed. The length that was worked out is kept beside that; what stands in
-// brackets, in the other system, is converted from it.
+// brackets, in the other system, is converted from it. By how much one length is more than
+// another is no total: it is what has to be cut off or eased in, and rounded once.
 //
 // A length of the file that was written in the other system is repeated as it was
 // written, with its unit, also among numbers that have none.
@@ -66,6 +67,10 @@ func (a Amount) Plus(b Amount) Amount {
 // Less returns the difference of two lengths, as it is worked out and as it is read.
 func (a Amount) Less(b Amount) Amount { return a.Plus(b.Times(-1)) }
 
+// Beyond returns by how much the length is more than another: the nearest step to what was
+// worked out, which may be one or more off the difference of the two as they are read.
+func (a Amount) Beyond(b Amount) Amount { return a.Unit.Amount(a.MM - b.MM) }
+
 // Times returns n times the length, as it is worked out and as it is read.
 func (a Amount) Times(n int) Amount {
 	by := float64(n)
@@ -91,8 +96,7 @@ func (u Unit) Sum(all ...Amount) Amount {
 	return total
 }
 
-// Magnitude returns the length without its sign. As worked out and as read it may have
-// two: of lengths that are nearly equal, the longer may be read as the shorter.
+// Magnitude returns the length without its sign.
 func (a Amount) Magnitude() Amount {
 	return Amount{MM: math.Abs(a.MM), Unit: a.Unit, Steps: math.Abs(a.Steps), up: a.up, named: a.named}
 }
