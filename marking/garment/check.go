@@ -48,21 +48,21 @@ func Check(spec *source.Spec) (*Pattern, error) {
 // pieces have been worked out and every name stands for something.
 type joiner struct {
 	*Pattern
-	spec  *source.Spec
-	names source.Names // of that
-	found *piece.Findings
-	cuts  map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
-	ties  ties
+	spec   *source.Spec
+	names  source.Names // of that
+	found  *piece.Findings
+	cuts   map[*piece.Piece][]float64 // how long the edges of a piece are as they are cut
+	ties   ties
+	points int // of all that is joined, each as often as it is named
 }
 
 // join adds to a pattern all that joins its pieces and is sewn to them, but for what
 // cannot be made.
 func join(p *Pattern, spec *source.Spec, found *piece.Findings) {
 	j := joiner{Pattern: p, spec: spec, names: spec.Names(), found: found, cuts: map[*piece.Piece][]float64{}}
-	if !j.within() {
+	if j.ties = j.allTies(); j.points > mostSewnAlong {
 		return
 	}
-	j.ties = j.allTies()
 	for _, s := range spec.Seams {
 		p.Seams = append(p.Seams, j.seam(s))
 	}

@@ -3,6 +3,7 @@ package garment
 import (
 	"math"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
 )
@@ -22,13 +23,13 @@ type ties struct {
 // sideOf is a side of a seam, by their numbers.
 type sideOf struct{ seam, side int }
 
-// allTies returns what the file joins.
-func (j joiner) allTies() ties {
+// allTies returns what the file joins, and counts the points of that.
+func (j *joiner) allTies() ties {
 	t := ties{sides: map[edgeOf]map[sideOf]bool{}, along: map[edgeOf]map[sideOf]bool{}, free: map[string][]Course{}}
 	for n, s := range j.spec.Seams {
 		var both [2][]edgeOf
 		for i, side := range s.Sides {
-			both[i] = edgesOf(j.courses(side))
+			both[i] = edgesOf(j.counted(s.Place, side))
 			for _, e := range both[i] {
 				put(t.sides, e, sideOf{n, i})
 			}
@@ -36,20 +37,20 @@ func (j joiner) allTies() ties {
 		t.seams = append(t.seams, both)
 	}
 	n := 0
-	along := func(names []source.Text) {
-		for _, e := range edgesOf(j.courses(names)) {
+	along := func(at fault.Place, names []source.Text) {
+		for _, e := range edgesOf(j.counted(at, names)) {
 			put(t.along, e, sideOf{seam: n})
 		}
 		n++
 	}
 	for _, s := range j.spec.Trims {
-		along(s.Along)
+		along(s.Place, s.Along)
 	}
 	for _, s := range j.spec.Ruffles {
-		along(s.Along)
+		along(s.Place, s.Along)
 	}
 	for _, s := range j.spec.Bindings {
-		along(s.Along)
+		along(s.Place, s.Along)
 	}
 	for i := range j.Pieces {
 		for k, e := range j.Pieces[i].Edges {
