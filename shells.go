@@ -80,27 +80,39 @@ var shells = []shell{
 }
 
 // bashScript keeps to what bash 3.2 knows, which is that of macOS. bash hands words on with their
-// quotes and backslashes, and parts them at an equals sign.
+// quotes and backslashes, and parts them at an equals sign and at a colon: what stands ahead of that
+// it keeps, and takes only what comes behind. Words are put together again at colons; the program
+// itself knows of equals signs.
 const bashScript = `# tuckmark for bash: the Tab key finishes commands, options and the names of pieces and files
 _tuckmark() {
-	local word=${COMP_WORDS[COMP_CWORD]} quote="'" kept=$'\1' words line name
+	local word=${COMP_WORDS[COMP_CWORD]} quote="'" kept=$'\1' words before line name ahead i n=-1
 	words=("${COMP_WORDS[@]//\\$quote/$kept}")
 	words=("${words[@]//[\\\"$quote]/}")
 	words=("${words[@]//$kept/$quote}")
 	words=("${words[@]/#\~\//$HOME/}")
+	before=()
+	for ((i = 0; i <= COMP_CWORD; i++)); do
+		if ((i)) && [[ ${words[i]} == : || ${words[i-1]} == : ]]; then
+			ahead=${before[n]}
+		else
+			ahead= n=$((n + 1))
+		fi
+		before[n]=$ahead${words[i]}
+	done
+	[[ $word == : ]] && ahead=${before[n]}
 	COMPREPLY=()
 	while IFS= read -r line; do
 		if [[ $line == \** ]]; then
 			compopt -o filenames 2>/dev/null
 			while IFS= read -r name; do
-				COMPREPLY+=("$name")
-			done < <(compgen -f -X "!$line" -- "${words[COMP_CWORD]#=}"; compgen -d -- "${words[COMP_CWORD]#=}")
+				COMPREPLY+=("${name#"$ahead"}")
+			done < <(compgen -f -X "!$line" -- "${before[n]#=}"; compgen -d -- "${before[n]#=}")
 		else
-			name=${line%%$'\t'*}
+			name=${line%%$'\t'*} name=${name#"$ahead"}
 			[[ $word != [\"\']* && $name == *[^[:alnum:]_.,:=/-]* ]] && name=$(printf %q "$name") name=${name//\\,/,}
 			COMPREPLY+=("$name")
 		fi
-	done < <("${words[0]}" "${words[@]:1:COMP_CWORD-1}" "--finish=${words[COMP_CWORD]}" "${words[@]:COMP_CWORD+1}" 2>/dev/null)
+	done < <("${before[0]}" "${before[@]:1:n-1}" "--finish=${before[n]}" "${words[@]:COMP_CWORD+1}" 2>/dev/null)
 }
 complete -F _tuckmark tuckmark
 `

@@ -58,7 +58,7 @@ func wordsTyped(line, signs string) []string {
 			*last += string(c)
 		}
 	}
-	if last := len(words) - 1; words[last] == "" && strings.HasSuffix(line, "=") && signs != "" {
+	if last := len(words) - 1; words[last] == "" && strings.ContainsAny(line[len(line)-1:], signs) {
 		return words[:last] // the cursor is at the sign
 	}
 	return words
@@ -67,7 +67,7 @@ func wordsTyped(line, signs string) []string {
 func TestShellsComplete(t *testing.T) {
 	folder := t.TempDir()
 	const dress = "[piece.front]\nrectangle = [4, 6]\n[piece.\"it's $5\"]\nrectangle = [4, 6]\n[piece.\"front band\"]\nrectangle = [4, 6]\n[view.round.piece.front]\nrectangle = [5, 6]\n"
-	for _, name := range []string{"dress.toml", "my dress.toml", "it's $5.toml"} {
+	for _, name := range []string{"dress.toml", "my dress.toml", "it's $5.toml", "round:neck.toml"} {
 		require.NoError(t, os.WriteFile(filepath.Join(folder, name), []byte("unit = \"in\"\n"+dress), 0o666))
 	}
 	require.NoError(t, os.WriteFile(filepath.Join(folder, "wrong.toml"), []byte("unit = \"in\n"), 0o666))
@@ -87,6 +87,10 @@ func TestShellsComplete(t *testing.T) {
 				{"tuckmark sheet dress.toml --land", []string{"--landscape"}},
 				{"tuckmark sheet --paper a", []string{"a4", "a3"}},
 				{"tuckmark sheet --paper=a", []string{"--paper=a4", "--paper=a3"}},
+				{"tuckmark sheet --paper roll:", []string{"roll:36in"}},
+				{"tuckmark sheet --paper=roll:3", []string{"--paper=roll:36in"}},
+				{"tuckmark sheet --paper roll:36in dress.toml --land", []string{"--landscape"}},
+				{"tuckmark look round:n", []string{"round:neck.toml"}},
 				{"tuckmark grid --unit=", []string{"--unit=in", "--unit=cm", "--unit=mm"}},
 				{"tuckmark sheet --transfer trace,t", []string{"trace,template"}},
 				{"tuckmark completion z", []string{"zsh"}},
@@ -106,10 +110,12 @@ func TestShellsComplete(t *testing.T) {
 				{"tuckmark sheet wrong.toml --pieces f", nil},
 				{"tuckmark sheet none.toml --view r", nil},
 			} {
-				words, part := []string{c.typed}, ""
+				words, ahead := []string{c.typed}, ""
 				switch name {
-				case "bash": // which hands on what is behind the equals sign alone
-					words, part = wordsTyped(c.typed, "="), "="
+				case "bash": // which hands on what is behind an equals sign or a colon alone
+					words = wordsTyped(c.typed, "=:")
+					last := c.typed[strings.LastIndex(c.typed, " ")+1:]
+					ahead = last[:strings.LastIndexAny(last, "=:")+1]
 				case "zsh":
 					words = wordsTyped(c.typed, "")
 				}
@@ -124,10 +130,7 @@ func TestShellsComplete(t *testing.T) {
 					}
 				}
 				for _, one := range c.want {
-					if i := strings.Index(one, "="); part != "" && i >= 0 {
-						one = one[i+1:]
-					}
-					want = append(want, one)
+					want = append(want, strings.TrimPrefix(one, ahead))
 				}
 				assert.ElementsMatch(t, want, offered, "behind %q", c.typed)
 			}
