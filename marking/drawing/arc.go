@@ -17,7 +17,8 @@ const mostTurn = math.Pi / 16
 // arc returns the part of an ellipse from one place to another, as cubics: never none. The
 // radii count without their signs, the turn of the ellipse's own axes is in degrees. large
 // takes the longer way round, sweep the way of rising angles. Without a radius it is straight,
-// and it is as well from a place to itself.
+// from a place to itself, and where its numbers are so large or small that its centre cannot
+// be reckoned.
 func arc(from, to plane.Point, rx, ry, degrees float64, large, sweep bool) []leg {
 	rx, ry = math.Abs(rx), math.Abs(ry)
 	if rx == 0 || ry == 0 || from == to {
@@ -42,6 +43,9 @@ func arc(from, to plane.Point, rx, ry, degrees float64, large, sweep bool) []leg
 	turn := math.Mod(math.Atan2(last.Y, last.X)-start+4*math.Pi, 2*math.Pi)
 	if !sweep {
 		turn -= 2 * math.Pi
+	}
+	if !(centre.Length() < math.Inf(1)) || math.IsNaN(turn) {
+		return []leg{straight(from, to)}
 	}
 	middle := from.Toward(to, 0.5)
 	place := func(p plane.Point) plane.Point {

@@ -165,6 +165,8 @@ var badDrawings = []badDrawing{
 		"front.svg:2: path \"front\": letter 8 of its d: L wants 2 numbers; number 1 is \"1e999\"\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"far away", svg(`<path id="front" d="M0 0 L 1e300 10z"/>`), nil,
 		"front.svg:2: path \"front\": it reaches more than 100 m from the corner of the drawing\nhint: is the size of the drawing the right one?"},
+	{"an arc far away", svg(`<path id="front" d="M1e308 0A1 1 0 0 1-1e308 0L0 100z"/>`), nil,
+		"front.svg:2: path \"front\": it reaches more than 100 m from the corner of the drawing\nhint: is the size of the drawing the right one?"},
 	{"a curve broken off", svg(`<path id="front" d="M0 0 C 10 10 20"/>`), nil,
 		"front.svg:2: path \"front\": letter 16 of its d: C wants 6 numbers; number 4 is the end\nhint: open it in the drawing program and save it once more as plain SVG"},
 	{"a flag of 2", svg(`<path id="front" d="M0 0 A 10 10 0 2 1 20 20"/>`), nil,

@@ -67,6 +67,7 @@ func TestPathData(t *testing.T) {
 		{"numbers run together", "M1.5.5-3e2+4E+1.5e-1-.25", "M1.5,0.5 L-300,40 L0.05,-0.25"},
 		{"a point behind a number", "M1. 2.h1.", "M1,2 L2,2"},
 		{"commas, tabs and lines", "M\t1,2\n3 ,4\r5\f,\f6", "M1,2 L3,4 L5,6"},
+		{"arcs whose centre cannot be reckoned are lines", "M0 0A1e308 1e308 0 0 0 10 10A1e-320 1 0 0 1 20 10", "M0,0 L10,10 L20,10"},
 		{"arcs without a radius are lines", "M0 0A0 5 0 0 1 10 10a5 5 0 1 1 0 0", "M0,0 L10,10 L10,10"},
 		{"nothing", "", ""},
 		{"moves alone", "M1 1M2 2m3 3", ""},
