@@ -38,6 +38,7 @@ type Drop struct {
 // drops returns the lengths of a garment above each of its hems.
 func (m measurer) drops() []Drop {
 	var all []Drop
+	up := climber{m, map[foothold][]wayUp{}}
 	seen := map[edgeOf]bool{}
 	for i := range m.Pieces {
 		for edge := range m.Pieces[i].Edges {
@@ -50,7 +51,7 @@ func (m measurer) drops() []Drop {
 				seen[p.edgeOf] = true
 			}
 			if r.broken == "" {
-				all = append(all, m.above(r)...)
+				all = append(all, up.above(r)...)
 			}
 		}
 	}
@@ -62,7 +63,7 @@ func (m measurer) drops() []Drop {
 }
 
 // above returns the lengths from a hem up.
-func (m measurer) above(r round) []Drop {
+func (m climber) above(r round) []Drop {
 	var found []Drop
 	var tops []edgeOf // of each
 	apart := map[edgeOf]bool{}
@@ -73,7 +74,7 @@ func (m measurer) above(r round) []Drop {
 		if end.panel.sides[1].edge == end.edge {
 			i = 1
 		}
-		for _, way := range m.upward(edgeOf{end.panel.piece, end.edge}, i, 0) {
+		for _, way := range m.upward(foothold{edgeOf{end.panel.piece, end.edge}, i, 0}) {
 			hangs, _ := m.HangsFrom(end.panel.piece, end.panel.edge)
 			d := Drop{
 				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key, Hangs: hangs,
@@ -157,23 +158,72 @@ type wayUp struct {
 // mostStoreys bounds over how many seams a length is followed up.
 const mostStoreys = 20
 
-// upward follows an edge up, the way round its outline that is given, and on over the seam
-// at its upper end.
-func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
+// climber follows lengths up, each part of a way once, however many ways go over it.
+type climber struct {
+	measurer
+	known map[foothold][]wayUp // the ways that have been followed
+}
+
+// foothold is where a way goes on: at an edge, the way round its outline, over so many seams.
+type foothold struct {
+	edgeOf
+	way, storey int
+}
+
+// upward follows an edge up, and on over the seam at its upper end. Of the ways that end along
+// one edge it returns as many as tellApart leaves.
+func (m climber) upward(from foothold) []wayUp {
+	ways, known := m.known[from]
+	if !known {
+		ways = tellApart(m.followed(from))
+		m.known[from] = ways
+	}
+	return ways
+}
+
+// tellApart leaves, of the ways that end along one edge, the first, the shortest and the longest:
+// whether all of them are as long as the first can be told by these.
+func tellApart(ways []wayUp) []wayUp {
+	var ends []edgeOf
+	kept := map[edgeOf]*[3]wayUp{}
+	for _, w := range ways {
+		k := kept[w.along]
+		if k == nil {
+			k = &[3]wayUp{w, w, w}
+			kept[w.along] = k
+			ends = append(ends, w.along)
+		}
+		if w.mm < k[1].mm {
+			k[1] = w
+		}
+		if w.mm > k[2].mm {
+			k[2] = w
+		}
+	}
+	var left []wayUp
+	for _, e := range ends {
+		left = append(left, kept[e][:]...)
+	}
+	return left
+}
+
+// followed follows every way from a foothold.
+func (m climber) followed(from foothold) []wayUp {
+	e := from.edgeOf
 	mm, drawn := 0.0, 0.0
 	along := e
 	for range e.piece.Edges {
 		mm += e.drawn().FinishedLength
 		drawn += e.drawn().Sewn.Length()
 		along = e
-		next, turn := e.further(way)
+		next, turn := e.further(from.way)
 		e = next
 		if math.Abs(turn) >= goesOn {
 			break
 		}
 	}
 	joined := m.at(e)
-	if len(joined) == 0 || storey == mostStoreys || e.called("neck") || m.beginsAt(e) {
+	if len(joined) == 0 || from.storey == mostStoreys || e.called("neck") || m.beginsAt(e) {
 		return []wayUp{{along, e, mm, drawn}}
 	}
 	var all []wayUp
@@ -189,7 +239,7 @@ func (m measurer) upward(e edgeOf, way, storey int) []wayUp {
 				if kind, _, _ := m.over(above, by); kind == sideSeam || kind == sideLoose || !m.meets(s, e, along, side) {
 					continue
 				}
-				for _, one := range m.upward(side, way, storey+1) {
+				for _, one := range m.upward(foothold{side, way, from.storey + 1}) {
 					one.mm += mm
 					one.drawn += drawn
 					all = append(all, one)

@@ -1,6 +1,7 @@
 package garment_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -225,5 +226,30 @@ func TestLengthOverTheWaist(t *testing.T) {
 	assert.NotEmpty(t, drops)
 	for _, d := range drops {
 		assert.True(t, d.FromWaist, "a neck that nothing joins: %s of %s", d.Along, d.Piece)
+	}
+}
+
+// A garment of many pieces above each other, each joined to the next in three ways, has as many
+// ways up as three to the power of its storeys; each is followed once.
+func TestALengthOverManySeams(t *testing.T) {
+	const storeys = 18
+	pieces, order, seams := map[string]string{}, []string{}, []string{}
+	for i := range storeys {
+		key, below := fmt.Sprintf("p%d", i), fmt.Sprintf("p%d", i-1)
+		foot := "foot: 9,0 0,0\ntoe: 10,0 9,0\n"
+		if i == 0 {
+			foot = "hem: 10,0 0,0\n"
+		} else {
+			seams = append(seams,
+				fmt.Sprintf("a%d: [%q, %q]", i, below+".upper", key+".foot"),
+				fmt.Sprintf("b%d: [[%q, %q], %q]", i, below+".upper", below+".ledge", key+".foot"),
+				fmt.Sprintf("c%d: [%q, [%q, %q]]", i, below+".upper", key+".foot", key+".toe"))
+		}
+		pieces[key] = "fold = \"centre front\"\ncentre front: 0,0 0,1\nupper: 0,1 9,1\nledge: 9,1 10,1\ncentre back: 10,1 10,0\n" + foot
+		order = append(order, key)
+	}
+	drops := made.Of(t, sewnTogether("0", pieces, order, seams...)).Measures.Drops
+	if assert.NotEmpty(t, drops) {
+		assert.Equal(t, "18 in", drops[0].Length.String())
 	}
 }

@@ -1,6 +1,7 @@
 package garment
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -23,6 +24,7 @@ func checkNames(spec *source.Spec, found *piece.Findings) {
 		}
 		n.checkJoined(s)
 	}
+	n.checkJoinedOnce()
 	along := func(names []source.Text) {
 		n.check(names, edgesAndLines)
 		checkOnce(names, found)
@@ -127,6 +129,30 @@ func checkOnce(names []source.Text, found *piece.Findings) {
 		if times[name.V]++; times[name.V] == 2 {
 			found.Add(name.Place, "name it once; an edge counts for every piece that is cut", "%q is named twice", name.V)
 		}
+	}
+}
+
+// checkJoinedOnce looks whether two seams join the same two sides, in whatever order these and
+// their edges are named. Each seam counts for every piece that is cut, so the second would be
+// sewn once more.
+func (n namesOf) checkJoinedOnce() {
+	first := map[[2]string]string{} // the seam of two sides
+	for _, s := range n.spec.Seams {
+		var sides [2]string
+		for i, side := range s.Sides {
+			var names []string
+			for _, name := range side {
+				names = append(names, name.V)
+			}
+			slices.Sort(names)
+			sides[i] = fmt.Sprintf("%q", names)
+		}
+		slices.Sort(sides[:])
+		if other, again := first[sides]; again {
+			n.found.Add(s.Join, "leave one of them out; a seam counts for every piece that is cut", "the same is joined as in seam %q", other)
+			continue
+		}
+		first[sides] = s.Key
 	}
 }
 

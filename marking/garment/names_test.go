@@ -79,6 +79,8 @@ hint: there is "bottom", "right", "top", "left"`},
 hint: a piece with a lining of the same shape is cut = 2, or 4 for left and right, with layers = 2`},
 		{"a line, which is not sewn to anything", sketch.Joined("0.5", rule, sketch.Rect("10"), `join = ["front.rule", "back.top"]`), `36: seam.s.join: "rule" is a line inside the piece "front", and only edges are joined
 hint: name the edges that are sewn together`},
+		{"the same joined twice", two(`join = ["front.top", ["back.top", "back.left"]]` + "\n[seam.t]\n" + `join = [["back.left", "back.top"], "front.top"]`), `34: seam.t.join: the same is joined as in seam "s"
+hint: leave one of them out; a seam counts for every piece that is cut`},
 		{"an edge named twice", two(`join = ["front.top", ["back.top", "back.left", "back.top"]]`), `32: seam.s.join: "back.top" is named twice
 hint: name it once; an edge counts for every piece that is cut`},
 		{"an edge named three times is told once", two(`join = [["front.top", "front.top", "front.top"], "back.top"]`), `32: seam.s.join: "front.top" is named twice
