@@ -8,7 +8,7 @@ import (
 )
 
 // Rules of this file. The cut length of an edge is that of its cutting line on the flat
-// cloth; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
+// cloth, or on the tucked block that it is cut from; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
 func edgeSection(p *garment.Pattern, w writer) mark.Section {
@@ -34,6 +34,9 @@ func edgeTable(p *piece.Piece, w writer) mark.Table {
 	}
 	for _, e := range edgeFigures(p, w.unit) {
 		t.Add(e.Key, w.cell(e.cut), w.cell(e.sewn), beyond(p, e.Edge, w))
+	}
+	if p.Block != nil {
+		t.Lines.Say("cut: from the tucked block, with the %s in as far as they are stitched", p.Block.What())
 	}
 	if len(p.FoldRows())+len(p.EdgePleats) > 0 {
 		t.Lines.Say("sewn: with the tucks and pleats in")
@@ -62,7 +65,7 @@ func beyond(p *piece.Piece, e piece.Edge, w writer) string {
 // edgeFigure is an edge with its lengths as they are printed.
 type edgeFigure struct {
 	piece.Edge
-	cut  length.Amount // on the flat cloth
+	cut  length.Amount // on the flat cloth, or the tucked block
 	sewn length.Amount // with tucks and pleats in
 }
 

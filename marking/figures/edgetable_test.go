@@ -33,6 +33,19 @@ func TestEdgeTable(t *testing.T) {
   centre   10  8 1/16        1/2
   sewn: with the tucks and pleats in
 `},
+		// Half a front of 10 in by 10 in with a seam at the side, of whose width two tucks take 1 in. At
+		// the top, where it is cut, they are sewn; at the hem they are open.
+		{"cut from a tucked block", "drawn = \"finished\"\nfold = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 10,10 | allowance = 0\nside: 10,10 10,0\nhem: 10,0 0,0 | allowance = 0\n---\n" +
+			sketch.Rows(`tuck t centre 1/4 2 3 | below = "top"; length = 4`) + "\n[block]\nends = 1\n", `
+  front, half of it
+          cut    sewn      allowance
+  hem      11  10 1/2           none
+  side     10      10            1/2
+  top      10   9 1/2           none
+  centre   10      10  at the centre
+  cut: from the tucked block, with the tucks in as far as they are stitched
+  sewn: with the tucks and pleats in
+`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = \"1/2\"\n"+sketch.Front(c.text))
