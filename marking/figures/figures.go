@@ -52,7 +52,7 @@ func tables(p *garment.Pattern, w writer) mark.Report {
 // scaleNote says in what units all lengths are, and how they are rounded.
 func scaleNote(w writer) string {
 	names := map[length.Unit]string{length.Inch: "inches, to the nearest 1/16", length.Centimetre: "centimetres, to the nearest millimetre", length.Millimetre: "millimetres"}
-	note := "Lengths are in " + names[w.unit] + ". Totals are those of the lengths as printed."
+	note := "Lengths are in " + names[w.unit] + "; where less would not do, up to the next. Totals are those of the lengths as printed."
 	if w.units == AllUnits {
 		other := "inches"
 		if w.unit == length.Inch {

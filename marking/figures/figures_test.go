@@ -75,7 +75,7 @@ func patterns(t *testing.T) map[string]*garment.Pattern {
 
 // The head of the figures says in what unit they are, and a total what it adds.
 func TestHeadOfTheFigures(t *testing.T) {
-	const of = ". Totals are those of the lengths as printed."
+	const of = "; where less would not do, up to the next. Totals are those of the lengths as printed."
 	for _, c := range []struct {
 		unit              string
 		units             Units
