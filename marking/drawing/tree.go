@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
 	"strings"
 
 	"tuckmark/marking/fault"
@@ -168,7 +167,7 @@ func (b *treeBuilder) begin(token xml.StartElement, line int) *fault.Fault {
 }
 
 // remark is a remark of a style.
-var remark = regexp.MustCompile(`(?s)/\*.*?\*/`)
+var remark = wording.FormOf(`(?s)/\*.*?\*/`)
 
 // declarations takes a style apart; of what is declared twice the last counts.
 func declarations(style string) map[string]string {
@@ -176,7 +175,7 @@ func declarations(style string) map[string]string {
 		return nil
 	}
 	all := map[string]string{}
-	for part := range strings.SplitSeq(remark.ReplaceAllString(style, " "), ";") {
+	for part := range strings.SplitSeq(remark().ReplaceAllString(style, " "), ";") {
 		if name, value, ok := strings.Cut(part, ":"); ok {
 			value, _, _ = strings.Cut(value, "!")
 			all[strings.ToLower(strings.TrimSpace(name))] = strings.TrimSpace(value)

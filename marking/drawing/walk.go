@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -38,7 +37,7 @@ type surroundings struct {
 }
 
 // movesOrHides is what a style sheet may say of where things are, or whether.
-var movesOrHides = regexp.MustCompile(`(?i)(?:^|[^-\w])(?:transform\s*:\s*[^n\s]|display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))`)
+var movesOrHides = wording.FormOf(`(?i)(?:^|[^-\w])(?:transform\s*:\s*[^n\s]|display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse))`)
 
 // learn notes the ids of an element and of all in it.
 func (w *walker) learn(e *element) {
@@ -46,7 +45,7 @@ func (w *walker) learn(e *element) {
 	if id := e.id(); id != "" && w.ids[id] == nil {
 		w.ids[id], w.drawing.other[id] = e, e
 	}
-	if e.name == "style" && movesOrHides.Match(e.text) {
+	if e.name == "style" && movesOrHides().Match(e.text) {
 		w.report(e, &fault.Fault{Cause: "a style sheet moves or hides parts of the drawing, which is not read", Hint: saveHint})
 	}
 	for _, inner := range e.within {

@@ -2,12 +2,13 @@ package fault
 
 import (
 	"bytes"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a place is shown as the lines of its file around it, as they were read. What
@@ -128,13 +129,13 @@ func wordAt(line []byte, at int) (from, to int) {
 
 // word is a part of a line that is a key, or a value: in quotes of either kind, or bare; or a
 // remark, which goes on to its end.
-var word = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|'[^']*'|[A-Za-z0-9_-]+|#.*`)
+var word = wording.FormOf(`"(?:[^"\\]|\\.)*"|'[^']*'|[A-Za-z0-9_-]+|#.*`)
 
 // What follows a key: an equals sign and perhaps a value that is no list or table, or the sign that
 // ends it among others.
 var (
-	valueBehind = regexp.MustCompile(`^[ \t]*=[ \t]*(?:"(?:[^"\\]|\\.)*"|'[^']*'|[^\s,#\[\]{}"']+)?`)
-	endBehind   = regexp.MustCompile(`^[ \t]*[].]`)
+	valueBehind = wording.FormOf(`^[ \t]*=[ \t]*(?:"(?:[^"\\]|\\.)*"|'[^']*'|[^\s,#\[\]{}"']+)?`)
+	endBehind   = wording.FormOf(`^[ \t]*[].]`)
 )
 
 // namedIn returns the bytes of a line at which a key stands whose name, in quotes or bare, is given,
@@ -145,16 +146,16 @@ func namedIn(line []byte, name string) (from, to int, found bool) {
 	if name = unquoted(name); name == "" {
 		return 0, 0, false
 	}
-	for _, m := range word.FindAllIndex(line, -1) {
+	for _, m := range word().FindAllIndex(line, -1) {
 		if unquoted(string(line[m[0]:m[1]])) != name {
 			continue
 		}
 		behind := line[m[1]:]
-		if value := valueBehind.Find(behind); value != nil {
+		if value := valueBehind().Find(behind); value != nil {
 			value = bytes.TrimRight(value, " \t=")
 			return m[0], m[1] + len(value), true
 		}
-		if endBehind.Match(behind) { // the last of a header is the one that is meant
+		if endBehind().Match(behind) { // the last of a header is the one that is meant
 			from, to, found = m[0], m[1], true
 		}
 	}

@@ -2,7 +2,6 @@ package fault
 
 import (
 	"fmt"
-	"regexp"
 	"strconv"
 
 	"tuckmark/marking/wording"
@@ -21,7 +20,7 @@ type Place struct {
 }
 
 // bareKey is a key that stands without quotes.
-var bareKey = regexp.MustCompile(`^[A-Za-z0-9_-]+$`)
+var bareKey = wording.FormOf(`^[A-Za-z0-9_-]+$`)
 
 // Under returns the place of a key under this one, on the same line. A key that could not
 // stand bare in the file is put in quotes.
@@ -37,14 +36,14 @@ func (p Place) Under(key string) Place {
 }
 
 // Last returns the last part of the key, in quotes where it stands so.
-func (p Place) Last() string { return lastPart.FindString(p.Key) }
+func (p Place) Last() string { return lastPart().FindString(p.Key) }
 
 // lastPart is the end of a dotted key, from behind the last point that parts it.
-var lastPart = regexp.MustCompile(`(?:"(?:[^"\\]|\\.)*"|[^.]*)$`)
+var lastPart = wording.FormOf(`(?:"(?:[^"\\]|\\.)*"|[^.]*)$`)
 
 // Parts returns the parts of the key, without the quotes that some stand in; none of no key.
 func (p Place) Parts() []string {
-	parts := keyPart.FindAllString(p.Key, -1)
+	parts := keyPart().FindAllString(p.Key, -1)
 	for i, part := range parts {
 		parts[i] = unquoted(part)
 	}
@@ -52,7 +51,7 @@ func (p Place) Parts() []string {
 }
 
 // keyPart is a part of a dotted key, in quotes or bare.
-var keyPart = regexp.MustCompile(`"(?:[^"\\]|\\.)*"|[^."]+`)
+var keyPart = wording.FormOf(`"(?:[^"\\]|\\.)*"|[^."]+`)
 
 // On returns the place on another line, at no column of it.
 func (p Place) On(line int) Place {

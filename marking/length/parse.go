@@ -3,7 +3,6 @@ package length
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -37,12 +36,12 @@ func refuseLong(s string) error {
 }
 
 var (
-	wholeForm    = regexp.MustCompile(`^[0-9]+$`)
-	decimalForm  = regexp.MustCompile(`^[0-9]*\.[0-9]+$`)
-	fractionForm = regexp.MustCompile(`^([0-9]+)/([0-9]+)$`)
-	commaForm    = regexp.MustCompile(`^[0-9]*,[0-9]+$`)
-	hyphenForm   = regexp.MustCompile(`^[0-9]+ ?[-‐–—] ?[0-9]+/[0-9]+$`)
-	hyphenInside = regexp.MustCompile(`([0-9])\s*[-‐–—]\s*([0-9¼-¾⅐-⅞])`)
+	wholeForm    = wording.FormOf(`^[0-9]+$`)
+	decimalForm  = wording.FormOf(`^[0-9]*\.[0-9]+$`)
+	fractionForm = wording.FormOf(`^([0-9]+)/([0-9]+)$`)
+	commaForm    = wording.FormOf(`^[0-9]*,[0-9]+$`)
+	hyphenForm   = wording.FormOf(`^[0-9]+ ?[-‐–—] ?[0-9]+/[0-9]+$`)
+	hyphenInside = wording.FormOf(`([0-9])\s*[-‐–—]\s*([0-9¼-¾⅐-⅞])`)
 )
 
 // Parse reads a length such as "3/8", "2 1/8", "2⅛", "2.125", "54 mm"
@@ -258,7 +257,7 @@ func ParseNumber(s string) (float64, error) {
 
 // parseFraction reads "3/8".
 func parseFraction(written, fraction string) (float64, error) {
-	m := fractionForm.FindStringSubmatch(fraction)
+	m := fractionForm().FindStringSubmatch(fraction)
 	if m == nil {
 		return 0, noLength(written)
 	}
@@ -301,7 +300,7 @@ func spelledOut(number string) string {
 
 // WithoutHyphen writes a space in place of the hyphen that joins a whole number and its
 // fraction: 2-1/8 becomes 2 1/8.
-func WithoutHyphen(s string) string { return hyphenInside.ReplaceAllString(s, "$1 $2") }
+func WithoutHyphen(s string) string { return hyphenInside().ReplaceAllString(s, "$1 $2") }
 
 // vulgar returns what a fraction of one letter stands for, as the Unicode
 // Character Database spells it out, "" for any other letter.

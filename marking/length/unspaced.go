@@ -24,7 +24,7 @@ type Unspaced struct {
 // under its stroke.
 func FindUnspaced(s string) (u Unspaced, ok bool) {
 	number, _ := splitUnit(strings.TrimSpace(s))
-	m := fractionForm.FindStringSubmatch(spelledOut(strings.TrimLeft(number, "-−")))
+	m := fractionForm().FindStringSubmatch(spelledOut(strings.TrimLeft(number, "-−")))
 	if m == nil {
 		return u, false
 	}

@@ -2,7 +2,6 @@ package source
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -28,7 +27,7 @@ type way struct {
 var ways = [...]way{{"up", false, 1, "down"}, {"down", false, -1, "up"}, {"left", true, -1, "right"}, {"right", true, 1, "left"}}
 
 // wayNamed matches a word for one of the ways.
-var wayNamed = regexp.MustCompile(`\b(up|down|left|right)\b`)
+var wayNamed = wording.FormOf(`\b(up|down|left|right)\b`)
 
 // mostOthers bounds how many places are remembered that a point may be meant to lie at,
 // which are those of every step before it.
@@ -146,7 +145,7 @@ func twice(written string, one, other move) error {
 func (r *fileReader) move(written, part string) (move, error) {
 	word, rest := firstWord(part)
 	known := slices.IndexFunc(ways[:], func(w way) bool { return w.word == word })
-	within := wayNamed.FindStringIndex(rest)
+	within := wayNamed().FindStringIndex(rest)
 	switch {
 	case strings.TrimSpace(part) == "":
 		return move{}, &fault.Fault{Cause: wording.Quoted(written) + " has nothing beside a comma", Hint: "take the comma away, or add a length: " + `"right 3, up 1"`}

@@ -2,7 +2,6 @@ package source
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -95,11 +94,11 @@ func (s *slip) says(parts ...string) bool {
 	return false
 }
 
-var repeatedForm = regexp.MustCompile(`(?s)^Key '(.*)' (?:has already|was already)`)
+var repeatedForm = wording.FormOf(`(?s)^Key '(.*)' (?:has already|was already)`)
 
 // repeated explains a key or table that is given twice.
 func (s *slip) repeated(p *fault.Fault, root *spot) bool {
-	m := repeatedForm.FindStringSubmatch(s.message)
+	m := repeatedForm().FindStringSubmatch(s.message)
 	if m == nil {
 		return false
 	}
@@ -214,16 +213,16 @@ func (s *slip) escape() (cause, hint string) {
 const numberPart = `[-+−]?(?:[0-9]+(?:[.,][0-9]+)?[ \t]*(?:[-‐–—][ \t]*)?)?`
 
 var (
-	fractionPart = regexp.MustCompile(numberPart + `(?:[0-9]+[ \t]*[/⁄][ \t]*[0-9]+|[¼-¾⅐-⅞])(?:[ \t]*(?:in|inch|inches|cm|mm)\b|[ \t]*["″”])?`)
-	unitForm     = regexp.MustCompile(`[-+−]?[0-9][0-9.]*[ \t]*(?:(?:in|inch|inches|cm|mm)\b|["″”])`)
-	commaPart    = regexp.MustCompile(`[-+−]?[0-9]+,[0-9]+`)
-	minusPart    = regexp.MustCompile(`[−–—‒][0-9.]+`)
+	fractionPart = wording.FormOf(numberPart + `(?:[0-9]+[ \t]*[/⁄][ \t]*[0-9]+|[¼-¾⅐-⅞])(?:[ \t]*(?:in|inch|inches|cm|mm)\b|[ \t]*["″”])?`)
+	unitForm     = wording.FormOf(`[-+−]?[0-9][0-9.]*[ \t]*(?:(?:in|inch|inches|cm|mm)\b|["″”])`)
+	commaPart    = wording.FormOf(`[-+−]?[0-9]+,[0-9]+`)
+	minusPart    = wording.FormOf(`[−–—‒][0-9.]+`)
 )
 
 // around returns the part of the line that has this form and the letter the
 // library stumbled over within it.
-func (s *slip) around(form *regexp.Regexp) (part string, from int) {
-	for _, m := range form.FindAllStringIndex(s.line, -1) {
+func (s *slip) around(form wording.Form) (part string, from int) {
+	for _, m := range form().FindAllStringIndex(s.line, -1) {
 		if m[0] <= s.column && s.column < m[1] {
 			return s.line[m[0]:m[1]], m[0]
 		}
@@ -232,7 +231,7 @@ func (s *slip) around(form *regexp.Regexp) (part string, from int) {
 }
 
 // endsValue is what may follow a value on its line.
-var endsValue = regexp.MustCompile(`^[ \t]*(?:[],}#]|$)`)
+var endsValue = wording.FormOf(`^[ \t]*(?:[],}#]|$)`)
 
 // putValue puts a value in place of a part of the line that is one as well: what was meant
 // is not certain where something else follows.
@@ -254,7 +253,7 @@ func (s *slip) lengthWithoutQuotes() (cause, hint string) {
 		return "", ""
 	}
 	for _, of := range []struct {
-		form *regexp.Regexp
+		form wording.Form
 		with string
 	}{{fractionPart, "fraction"}, {unitForm, "unit"}} {
 		m, from := s.around(of.form)
@@ -277,7 +276,7 @@ func (s *slip) lengthWithoutQuotes() (cause, hint string) {
 }
 
 // textInList is a text behind a space in a list, of which the first mark is no inch mark.
-var textInList = regexp.MustCompile(`^[ \t]"[^",\[\]{}]+"[ \t]*(?:[,\]]|$)`)
+var textInList = wording.FormOf(`^[ \t]"[^",\[\]{}]+"[ \t]*(?:[,\]]|$)`)
 
 // opensText reports whether what ends at the column ends with the quotation mark of the next
 // text, where the library stumbled over it.
@@ -306,7 +305,7 @@ func (s *slip) decimalComma() (cause, hint string) {
 }
 
 // newLineForm is a line that begins something new: [piece.front] or cut = 1.
-var newLineForm = regexp.MustCompile(`^\s*(?:\[\[?\s*["'A-Za-z_][^,\[\]]*\]|["'A-Za-z_][^,\[\]{}]*=)`)
+var newLineForm = wording.FormOf(`^\s*(?:\[\[?\s*["'A-Za-z_][^,\[\]]*\]|["'A-Za-z_][^,\[\]{}]*=)`)
 
 // openArray explains a list without its closing bracket or without a comma.
 func (s *slip) openArray() (cause, hint string) {
@@ -347,8 +346,8 @@ func (s *slip) openArray() (cause, hint string) {
 const valueForm = `(?:\[[^\[\]]*\]|"[^"]*"|'[^']*'|[^\s,;\[\]{}"'#]+)`
 
 var (
-	valueBefore = regexp.MustCompile(valueForm + `[ \t]*$`)
-	valueBehind = regexp.MustCompile(`^` + valueForm)
+	valueBefore = wording.FormOf(valueForm + `[ \t]*$`)
+	valueBehind = wording.FormOf(`^` + valueForm)
 )
 
 // missingComma says between which values no comma stands.
@@ -357,8 +356,8 @@ func (s *slip) missingComma() (cause, hint string) {
 		s.put(s.column, s.column+1, ",")
 		return `there is a ";" where a comma belongs`, pointsHint
 	}
-	before := strings.TrimSpace(valueBefore.FindString(s.line[:s.column]))
-	behind := valueBehind.FindString(s.line[s.column:])
+	before := strings.TrimSpace(valueBefore().FindString(s.line[:s.column]))
+	behind := valueBehind().FindString(s.line[s.column:])
 	if behind == "" {
 		return "a comma is missing between two values", pointsHint
 	}
@@ -433,15 +432,15 @@ func (s *slip) keyInWords() string {
 }
 
 // remarkForm is a line that stands behind the sign for a remark in other kinds of files.
-var remarkForm = regexp.MustCompile(`^\s*(?://|--|;|%|/\*)`)
+var remarkForm = wording.FormOf(`^\s*(?://|--|;|%|/\*)`)
 
 // headerForm is the header of one table without any quotes.
-var headerForm = regexp.MustCompile(`^[ \t]*\[([^\[\]"'#]+)\][ \t]*(?:#.*)?$`)
+var headerForm = wording.FormOf(`^[ \t]*\[([^\[\]"'#]+)\][ \t]*(?:#.*)?$`)
 
 // quotedHeader returns the header of the line with quotes round the names that need them,
 // or an example of one where it cannot be told which do.
 func (s *slip) quotedHeader() string {
-	m := headerForm.FindStringSubmatchIndex(s.line)
+	m := headerForm().FindStringSubmatchIndex(s.line)
 	if m == nil {
 		return `[piece.front.edge."centre front"]`
 	}
@@ -466,7 +465,7 @@ func (s *slip) badNumber() (cause, hint string) {
 	return "", ""
 }
 
-var bareWord = regexp.MustCompile(`[^\s,\[\]{}"'=#]+`)
+var bareWord = wording.FormOf(`[^\s,\[\]{}"'=#]+`)
 
 // word returns the whole word around the letter that the library stumbled over, and the
 // byte of the line at which it begins.

@@ -2,10 +2,10 @@ package start
 
 import (
 	"math"
-	"regexp"
 	"strings"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: a size that tells an age, or a height in cm as sizes in Europe do, gives
@@ -50,9 +50,9 @@ const shortest = 40
 // sizeForm is a size that tells an age or a height: 18 months, 2 years, size 4, 3T, 92 cm, 86/92,
 // 6 to 9 months, 1 1/2 years; partForm one that tells part of a year, and birthForm a newborn.
 var (
-	sizeForm  = regexp.MustCompile(`^(?:size )?(?:\d{1,3} ?(?:[-–/]|to) ?)?(\d{1,3}(?:\.\d{1,3}| \d/\d| ?[¼½¾])?|[¼½¾]) ?-?(months?|mths?|mos?|m|years?|yrs?|y|t|cm)?(?: old)?$`)
-	partForm  = regexp.MustCompile(`^(\d/\d)(?: of)?(?: a)? ?-?(year|yr|y)(?: old)?$`)
-	birthForm = regexp.MustCompile(`^new-?born$`)
+	sizeForm  = wording.FormOf(`^(?:size )?(?:\d{1,3} ?(?:[-–/]|to) ?)?(\d{1,3}(?:\.\d{1,3}| \d/\d| ?[¼½¾])?|[¼½¾]) ?-?(months?|mths?|mos?|m|years?|yrs?|y|t|cm)?(?: old)?$`)
+	partForm  = wording.FormOf(`^(\d/\d)(?: of)?(?: a)? ?-?(year|yr|y)(?: old)?$`)
+	birthForm = wording.FormOf(`^new-?born$`)
 )
 
 // told takes a size apart: its number, and the unit that stands behind it or "". It reports
@@ -62,9 +62,9 @@ func told(size string) (n float64, unit string, ok bool) {
 	if birthForm.MatchString(size) {
 		return 0, "months", true
 	}
-	found := partForm.FindStringSubmatch(size)
+	found := partForm().FindStringSubmatch(size)
 	if found == nil {
-		found = sizeForm.FindStringSubmatch(size)
+		found = sizeForm().FindStringSubmatch(size)
 	}
 	if found == nil {
 		return 0, "", false

@@ -2,13 +2,13 @@ package screen
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: figures stand on the page with the words and numbers of the report, in
@@ -173,7 +173,7 @@ func letters(text string) int { return utf8.RuneCountInString(text) }
 // aNumber is a number as a report has it, that of a whole with a fraction or of one with
 // decimals, and what stands behind it: a unit, and the other system in brackets. A dash stands
 // where there is none.
-var aNumber = regexp.MustCompile(`^(?:(?:([-−]?\d+) )?([-−]?\d+/\d+)|([-−]?\d+|–)(\.\d+)?)(?: ((?:(?:in|cm|mm|m|yd|%)(?: |$))?(?:\([^()]*\))?))?$`)
+var aNumber = wording.FormOf(`^(?:(?:([-−]?\d+) )?([-−]?\d+/\d+)|([-−]?\d+|–)(\.\d+)?)(?: ((?:(?:in|cm|mm|m|yd|%)(?: |$))?(?:\([^()]*\))?))?$`)
 
 // column puts the cells of a column on the page.
 func column(t mark.Table, i int) []figureCell {
@@ -181,7 +181,7 @@ func column(t mark.Table, i int) []figureCell {
 	part, behind, space := 0, 0, ""
 	for k, row := range t.Rows {
 		text := cellAt(row, i)
-		found := aNumber.FindStringSubmatch(text)
+		found := aNumber().FindStringSubmatch(text)
 		switch {
 		case text == "":
 			continue
