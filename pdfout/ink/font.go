@@ -123,7 +123,7 @@ func (f *face) longer(l line, text string) line {
 	more := text[len(l.text):]
 	l.text = text
 	if l.plain = l.plain && !mayHaveFraction(more); !l.plain {
-		_, l.ems = f.partsOf(l.text)
+		l.ems = f.eachPart(l.text, func(part) {})
 		return l
 	}
 	for _, r := range more {

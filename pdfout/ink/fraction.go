@@ -1,6 +1,7 @@
 package ink
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"unicode"
@@ -64,14 +65,20 @@ type part struct {
 // partsOf takes a text apart and returns how long it is, in sizes of its letters. One without
 // a fraction is one part.
 func (f *face) partsOf(text string) (parts []part, ems float64) {
+	ems = f.eachPart(text, func(p part) { parts = append(parts, p) })
+	return parts, ems
+}
+
+// eachPart is partsOf that keeps no part: most texts are measured many times, and written once.
+func (f *face) eachPart(text string, visit func(part)) (ems float64) {
 	plain := func(text string) {
 		if text != "" {
-			parts = append(parts, part{text, 1, ems, 0})
+			visit(part{text, 1, ems, 0})
 			ems += f.ems(text)
 		}
 	}
 	done := 0
-	for _, found := range fractionsIn(text) {
+	for found := range fractionsIn(text) {
 		plain(text[done:found.from])
 		if found.whole {
 			ems += wholeGap
@@ -79,19 +86,19 @@ func (f *face) partsOf(text string) (parts []part, ems float64) {
 		ems += fractionSide
 		figures := func(number string, of [10]string, up float64) {
 			for _, digit := range number {
-				parts = append(parts, part{of[digit-'0'], figureScale, ems - figureLeft, up})
+				visit(part{of[digit-'0'], figureScale, ems - figureLeft, up})
 				ems += figureStep
 			}
 		}
 		figures(found.over, raised(), -raisedDown)
-		parts = append(parts, part{strokeSign, strokeScale, ems - strokeLeft, -strokeDown})
+		visit(part{strokeSign, strokeScale, ems - strokeLeft, -strokeDown})
 		ems += strokeGap
 		figures(found.under, lowered(), loweredUp)
 		ems += fractionSide
 		done = found.to
 	}
 	plain(text[done:])
-	return parts, ems
+	return ems
 }
 
 // fraction is where a fraction stands in a text, in bytes, the space behind a whole number
@@ -118,23 +125,37 @@ func mayHaveFraction(text string) bool {
 }
 
 // fractionsIn finds the fractions of a text, from left to right.
-func fractionsIn(text string) []fraction {
-	if !mayHaveFraction(text) {
-		return nil
-	}
-	var all []fraction
-	done := 0
-	for at, r := range text {
-		if k := slices.Index(letterFractions[:], r); k >= 0 {
-			f := fraction{from: at, to: at + utf8.RuneLen(r), over: letterParts[k][0], under: letterParts[k][1]}
-			all, done = append(all, f.afterWhole(text, done)), f.to
-		} else if r == '/' {
-			if f, ok := fractionAbout(text, at, done); ok {
-				all, done = append(all, f), f.to
+func fractionsIn(text string) iter.Seq[fraction] {
+	return func(yield func(fraction) bool) {
+		if !mayHaveFraction(text) {
+			return
+		}
+		done := 0
+		for at, r := range text {
+			f, is := fractionAt(text, at, r, done)
+			if !is {
+				continue
 			}
+			if !yield(f) {
+				return
+			}
+			done = f.to
 		}
 	}
-	return all
+}
+
+// fractionAt is the fraction whose one letter, or whose stroke, is the letter at a place of a
+// text, behind what is done of it.
+func fractionAt(text string, at int, r rune, done int) (fraction, bool) {
+	if r == '/' {
+		return fractionAbout(text, at, done)
+	}
+	k := slices.Index(letterFractions[:], r)
+	if k < 0 {
+		return fraction{}, false
+	}
+	f := fraction{from: at, to: at + utf8.RuneLen(r), over: letterParts[k][0], under: letterParts[k][1]}
+	return f.afterWhole(text, done), true
 }
 
 // fractionAbout is the fraction about a stroke of a text, behind what is done of it.
@@ -193,8 +214,11 @@ func opens(before string) bool {
 	if before == "" || strings.ContainsRune("([{“‘\"'+−–—=×", r) {
 		return true
 	}
-	words := strings.Fields(before)
-	return unicode.IsSpace(r) && (len(words) == 0 || !slices.Contains(numbered(), strings.ToLower(words[len(words)-1])))
+	last := ""
+	for word := range strings.FieldsSeq(before) {
+		last = word
+	}
+	return unicode.IsSpace(r) && !slices.Contains(numbered(), strings.ToLower(last))
 }
 
 // closes reports whether a text may stand behind a fraction.
