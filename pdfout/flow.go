@@ -19,7 +19,12 @@ type flow struct {
 	waiting []section   // what had no room beside the check square
 	beside  plane.Box   // what is left under the key, down to the foot of the page; may be empty
 	onFirst int         // how many sections have begun on the first page
+	wanted
 }
+
+// wanted reports whether pages in front, full or not, are as they are wanted: those that are not
+// become so by nothing that is put on them.
+type wanted func(flow) bool
 
 // columnsOf are the columns of a box: two where it is wider than high and each is as wide as
 // it is to be at least, in mm, else one.
@@ -63,9 +68,10 @@ func (f flow) narrowest() float64 {
 }
 
 // put puts a section whole into the first column with room for it; one that has room in no
-// empty one goes on from column to column. It reports whether there was anything to put.
+// empty one goes on from column to column. It reports whether it is there: one that says nothing
+// is not, nor what comes where pages are no longer as they are wanted.
 func (f *flow) put(s section) bool {
-	for {
+	for f.wanted(*f) {
 		column := f.columns[0]
 		all := s.set(column.Width(), column.Height())
 		if len(all) == 0 {
@@ -77,12 +83,17 @@ func (f *flow) put(s section) bool {
 		}
 		f.next()
 	}
+	return false
 }
 
 // run puts the entries of a section one under the other, and goes on in the next column where
-// one is full: there under its heading once more, and set in the width of that.
+// one is full: there under its heading once more, and set in the width of that. It stops where
+// pages are no longer as they are wanted.
 func (f *flow) run(s section, all []entry) {
 	for i := range all {
+		if !f.wanted(*f) {
+			return
+		}
 		one := all[i]
 		if i > 0 && s.heading != "" && one.Height > f.columns[0].Height() {
 			f.next()

@@ -55,25 +55,26 @@ func (b *Book) layFront() []frontPage {
 	for _, try := range []struct {
 		start
 		least float64
-		met   func(f flow) bool
+		wanted
 	}{
 		{plain, leastDrawing, onOne},
 		{inTwo, leastDrawing, onOne},
-		{plain, leastWithWork, func(f flow) bool { return f.onFirst > 0 }},
+		{plain, leastWithWork, func(f flow) bool { return onOne(f) || f.onFirst > 0 }},
 	} {
 		for i, scale := range try.scales {
 			if i > 0 && largest(b.drawn, scale) < try.least {
 				break
 			}
-			if f := b.layAll(try.begun, scale, inOrder); try.met(f) {
+			if f := b.layAll(try.begun, scale, inOrder, try.wanted); try.wanted(f) {
 				return f.pages
 			}
 		}
 	}
-	all := b.layAll(plain.begun, plain.scales[0], []section{work, join, under})
+	all := b.layAll(plain.begun, plain.scales[0], []section{work, join, under}, func(flow) bool { return true })
+	fewer := func(f flow) bool { return len(f.pages) < len(all.pages) }
 	tries := [][]section{inOrder, {work, join, beside}}
 	for _, sections := range tries {
-		if f := b.layAll(plain.begun, plain.scales[0], sections); len(f.pages) < len(all.pages) {
+		if f := b.layAll(plain.begun, plain.scales[0], sections, fewer); fewer(f) {
 			all = f
 		}
 	}
@@ -81,7 +82,7 @@ func (b *Book) layFront() []frontPage {
 		if i > 0 && largest(b.drawn, scale) < leastDrawing {
 			break
 		}
-		if f := b.layAll(inTwo.begun, scale, []section{care, work, join, pictures}); len(f.pages) < len(all.pages) {
+		if f := b.layAll(inTwo.begun, scale, []section{care, work, join, pictures}, fewer); fewer(f) {
 			return f.pages
 		}
 	}
@@ -121,9 +122,11 @@ func (b *Book) startOf(begun flow) start {
 	return start{begun, scales}
 }
 
-// layAll lays the pieces at a scale on the first page, and sections behind them.
-func (b *Book) layAll(begun flow, scale float64, sections []section) flow {
+// layAll lays the pieces at a scale on the first page, and sections behind them, until the pages
+// are no longer as they are wanted.
+func (b *Book) layAll(begun flow, scale float64, sections []section, as wanted) flow {
 	f := begun.copied()
+	f.wanted = as
 	rows := b.pieceRows(scale, f.columns[0].Width())
 	if stacked(rows) > f.columns[0].Height() {
 		rows = b.pieceRows(scale, f.narrowest())
