@@ -89,9 +89,9 @@ func squareOf(whole, b Box) uint64 {
 	return square
 }
 
-// within returns the leaves whose boxes meet a box, in path order.
-func (g *ground) within(b Box) []int {
-	found := g.under(nil, len(g.levels)-1, 0, &b)
+// within returns the leaves whose boxes meet a box, in path order, in a list if that has room.
+func (g *ground) within(list []int, b *Box) []int {
+	found := g.under(list[:0], len(g.levels)-1, 0, b)
 	slices.Sort(found)
 	return found
 }

@@ -59,9 +59,16 @@ func NewTreeWithout(dead []bool, p Path) *Tree {
 
 // paired returns boxes, and above them a box for each pair, as far as one for all.
 func paired(boxes []Box) [][]Box {
-	levels := [][]Box{boxes}
+	count, above := 1, 0 // levels, and the boxes above the lowest
+	for n := len(boxes); n > 1; count++ {
+		n = (n + 1) / 2
+		above += n
+	}
+	levels, free := append(make([][]Box, 0, count), boxes), make([]Box, above)
 	for top := boxes; len(top) > 1; {
-		next := make([]Box, (len(top)+1)/2)
+		n := (len(top) + 1) / 2
+		next := free[:n]
+		free = free[n:]
 		for k := range next {
 			next[k] = top[2*k]
 			if 2*k+1 < len(top) {
@@ -156,7 +163,8 @@ func (t *Tree) Within(b Box, visit func(i int) bool) {
 	case t.ground == nil:
 		t.within(len(t.levels)-1, 0, &b, visit)
 	default:
-		for _, leaf := range t.ground.within(b) {
+		var few [32]int
+		for _, leaf := range t.ground.within(few[:], &b) {
 			if !t.within(0, leaf, &b, visit) {
 				return
 			}
