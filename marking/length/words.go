@@ -12,8 +12,9 @@ import (
 // Words takes a text apart at its spaces, but never inside a measure, nor between "page" and its
 // number: "17 11/16 in" is one word, so that no line ends in it.
 func Words(text string) []string {
-	var words []string
-	for _, word := range strings.Fields(text) {
+	all := strings.Fields(text)
+	words := all[:0]
+	for _, word := range all {
 		if last := len(words) - 1; last >= 0 && (endsInNumber(words[last]) && (isFraction(word) || isUnit(word)) || countsPages(words[last]) && beginsInNumber(word)) {
 			words[last] += " " + word
 		} else {

@@ -11,7 +11,7 @@ func TestWords(t *testing.T) {
 		text string
 		want []string
 	}{
-		{"", nil},
+		{"", []string{}},
 		{"cut  two ", []string{"cut", "two"}},
 		{"17 11/16 in of cloth", []string{"17 11/16 in", "of", "cloth"}},
 		{"(17 11/16 in), 3 cm.", []string{"(17 11/16 in),", "3 cm."}},

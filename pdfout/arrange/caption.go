@@ -2,6 +2,7 @@ package arrange
 
 import (
 	"cmp"
+	"iter"
 	"math"
 	"slices"
 
@@ -82,14 +83,16 @@ func nameOf(l Line) Caption { return Caption{l.Role, text.Label{Text: l.Name}} }
 
 // captionAlong puts the name of a line along it, and reports whether there is a place.
 func (s *Sheet) captionAlong(p Piece, l Line) bool {
-	places := l.captionPlaces()
 	rooms := []float64{roomy, captionRoom}
-	if p.Kind.CutOut() { // what stands outside is cut off: rather close beside a line
+	cutOut := p.Kind.CutOut()
+	if cutOut { // what stands outside is cut off: rather close beside a line
 		rooms = []float64{captionRoom}
-		places = slices.DeleteFunc(places, func(c placedCaption) bool { return !p.Inside(c.Room.Centre) })
 	}
 	for _, beside := range rooms {
-		for _, c := range places {
+		for c := range l.captionPlaces() {
+			if cutOut && !p.Inside(c.Room.Centre) {
+				continue
+			}
 			if s.Whole(c.Room.Bounds()) && s.inOrAt(p, l, c.Room) && s.Field.Free(c.roomBeside(beside)) && s.Field.Free(c.Room.Grown(captionLeast)) {
 				s.Field.Take(c.Room)
 				s.Captions = append(s.Captions, Caption{l.Role, c.Label})
@@ -121,39 +124,42 @@ func (c placedCaption) roomBeside(beside float64) text.Slab {
 	return room
 }
 
-// captionPlaces returns where the name may stand along its line, best first:
-// from the middle of the line outward, over the line before under it, and that of a line
-// that bounds the piece inside before outside.
-func (l Line) captionPlaces() []placedCaption {
+// captionPlaces are where the name may stand along its line, best first: from the middle of the
+// line outward, over the line before under it, and that of a line that bounds the piece inside
+// before outside. Most names have room at one of the first.
+func (l Line) captionPlaces() iter.Seq[placedCaption] {
 	style := ink.LineName(l.Role)
 	half := style.Half(l.Name)
 	w, length := 2*half.X, l.Length()
-	if w > length {
-		return nil
-	}
-	found, second := make([]placedCaption, 0, 2*captionPlaces), []placedCaption(nil)
-	for k := range captionPlaces {
-		start := (length-w)/2 + stepFromMiddle(k)*(length-w)/captionPlaces
-		if !l.staysWithin(start, start+w, straight) {
-			continue
+	return func(yield func(placedCaption) bool) {
+		var outside []placedCaption
+		for k := range captionPlaces {
+			start := (length-w)/2 + stepFromMiddle(k)*(length-w)/captionPlaces
+			if w > length || !l.staysWithin(start, start+w, straight) {
+				continue
+			}
+			a, b := l.At(start), l.At(start+w)
+			u := b.Sub(a).Unit()
+			reads := readable(u)
+			for _, side := range []plane.Point{reads.Left(), reads.Left().Mul(-1)} {
+				centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + half.Y + ink.PenOf(l.Role).Ring()))
+				c := placedCaption{text.Label{
+					Text: l.Name, Style: style, U: reads,
+					At: centre.Sub(reads.Mul(half.X)).Sub(reads.Left().Mul(style.Middle())),
+				}.MeasuredAs(half), side}
+				if ink.Bounding(l.Role) && side.Dot(u.Left()) < 0 {
+					outside = append(outside, c)
+				} else if !yield(c) {
+					return
+				}
+			}
 		}
-		a, b := l.At(start), l.At(start+w)
-		u := b.Sub(a).Unit()
-		reads := readable(u)
-		for _, side := range []plane.Point{reads.Left(), reads.Left().Mul(-1)} {
-			centre := a.Toward(b, 0.5).Add(side.Mul(captionAway + half.Y + ink.PenOf(l.Role).Ring()))
-			c := placedCaption{text.Label{
-				Text: l.Name, Style: style, U: reads,
-				At: centre.Sub(reads.Mul(half.X)).Sub(reads.Left().Mul(style.Middle())),
-			}.Measured(), side}
-			if ink.Bounding(l.Role) && side.Dot(u.Left()) < 0 {
-				second = append(second, c)
-			} else {
-				found = append(found, c)
+		for _, c := range outside {
+			if !yield(c) {
+				return
 			}
 		}
 	}
-	return append(found, second...)
 }
 
 // anchors are the places of a line of a piece that its name may stand near, on either side.

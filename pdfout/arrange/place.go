@@ -228,9 +228,10 @@ func newRaster(p Piece, page Grid, t tender) raster {
 func (r raster) best(p Piece, page Grid, t tender) Grid {
 	best := placing{grid: page.over(p, plane.Point{})}
 	fewest := math.MaxInt // pages of best
-	var pages []Cell      // made anew for every place, where those of before were
+	var strips []int      // these and the pages are made anew for every place, where those of before were
+	var pages []Cell
 	for x := range r.n {
-		strips := r.strips(page.over(p, r.step(x, 0)), x)
+		strips = r.strips(strips, page.over(p, r.step(x, 0)), x)
 		for y := range r.n {
 			tried := placing{grid: page.over(p, r.step(x, y))}
 			pages = r.pages(pages[:0], tried.grid, strips, y)
@@ -257,9 +258,12 @@ func (r raster) step(across, up int) plane.Point {
 }
 
 // strips returns for each column of a grid, one after the other, how many rows of bins below
-// each row have a line in it; the grid begins so many bins to the left of the piece's room.
-func (r raster) strips(g Grid, left int) []int {
-	strips := make([]int, g.Columns*(r.rows+1))
+// each row have a line in it; the grid begins so many bins to the left of the piece's room. They
+// take the place of others.
+func (r raster) strips(strips []int, g Grid, left int) []int {
+	n := g.Columns * (r.rows + 1)
+	strips = slices.Grow(strips[:0], n)[:n]
+	clear(strips)
 	for _, b := range r.bins {
 		strips[min(g.Columns-1, (b.Column+left)/r.n)*(r.rows+1)+b.Row+1] = 1
 	}

@@ -21,8 +21,10 @@ type Label struct {
 }
 
 // Measured returns the label with the room that its letters take.
-func (l Label) Measured() Label {
-	half := l.Style.Half(l.Text)
+func (l Label) Measured() Label { return l.MeasuredAs(l.Style.Half(l.Text)) }
+
+// MeasuredAs is Measured where half the room of the letters is known.
+func (l Label) MeasuredAs(half plane.Point) Label {
 	l.Room = Slab{l.At.Add(l.U.Mul(half.X)).Add(l.U.Left().Mul(l.Style.Middle())), half, l.U}
 	return l
 }
