@@ -340,14 +340,27 @@ func (pdf *PDF) EndMark() {}
 // Finish ends the PDF and writes it.
 func (pdf *PDF) Finish(w io.Writer) error {
 	pdf.flush()
-	var out bytes.Buffer
-	if err := pdf.lib.Output(&out); err != nil {
+	if err := pdf.lib.Output(completing{pdf, w}); err != nil {
 		return fmt.Errorf("the pdf could not be made: %w", err)
 	}
-	whole, err := completed(out.Bytes(), len(pdf.layers) > 0, pdf.rows)
+	return nil
+}
+
+// completing is where the library writes a PDF, which it does at once: it is completed before it
+// goes on to where it is wanted.
+type completing struct {
+	pdf *PDF
+	to  io.Writer
+}
+
+// Write completes a PDF, and writes that.
+func (c completing) Write(data []byte) (int, error) {
+	whole, err := completed(data, len(c.pdf.layers) > 0, c.pdf.rows)
 	if err != nil {
-		return err
+		return 0, err
 	}
-	_, err = w.Write(whole)
-	return err
+	if _, err := c.to.Write(whole); err != nil {
+		return 0, err
+	}
+	return len(data), nil
 }
