@@ -13,7 +13,11 @@ import (
 func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.SewnOn, w)
 	addTimes(&table, "joining or turning in", b.JoinTakes, b.Joins, w)
-	table.AddTotal("bias strip", "", "", w.cell(b.Length))
+	alike, n := b.Lengths[0], b.Count()
+	if len(b.Lengths) > 1 {
+		alike.Times = 1
+	}
+	table.AddTotal(inAll("bias strip", alike.Length, alike.Times, b.Length, w)...)
 	if e, wide := b.WidestAllowance(); wide {
 		table.Lines.Say("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))
 	}
@@ -28,6 +32,13 @@ func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 		table.Lines.Say("%s from a square of %s, the first cut from corner to corner%s", strips, w.length(b.Square), joined)
 	} else {
 		table.Lines.Say("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Cloth), joined)
+	}
+	if n > 1 {
+		var lengths []string
+		for _, l := range b.Lengths {
+			lengths = append(lengths, onStrand(l.Strand, w.length(l.Length)))
+		}
+		table.Lines.Say("%s", inLengths(lengths, n, w.length(alike.Length)))
 	}
 	if garments > 1 {
 		table.Lines.Say("for %d garments, %d such %s", garments, garments, cloth)

@@ -209,9 +209,27 @@ func (d data) trim(t garment.Trim, garments int) object {
 		{"hollow_without_room", orNull(t.Hollow, t.Hollow.MM > 0)}, // its radius; null where there is room
 		{"joins", t.Joins},
 		{"join_takes", t.JoinTakes},
+		{"lengths", each(t.Lengths, d.trimLength)}, // that it is cut in
 		{"total", t.Total},
 		{"total_of_all", t.Total.Times(garments)}, // that are made at once
 		{"buy", t.Total.Times(garments).Buy()},
+	}
+}
+
+func (d data) trimLength(l garment.TrimLength) object {
+	return append(d.strand(l.Strand), object{
+		{"gathered", l.Gathered},
+		{"joins", l.Joins},
+		{"total", l.Total}, // of one
+	}...)
+}
+
+// strand is what one length is sewn along.
+func (d data) strand(s garment.Strand) object {
+	return object{
+		{"times", s.Times}, // how many are alike
+		{"along", each(s.Courses, d.course)},
+		{"line", s.Line},
 	}
 }
 
@@ -230,6 +248,7 @@ func (d data) curve(b garment.Bend) object {
 }
 
 func (d data) ruffle(r garment.Ruffle) object {
+	first := r.Lengths[0]
 	return object{
 		{"key", r.Key},
 		{"fullness", r.Fullness},
@@ -246,12 +265,33 @@ func (d data) ruffle(r garment.Ruffle) object {
 		{"cut_depth", r.CutDepth},
 		{"strips", r.Strips}, // 0 where the width of the cloth is not given
 		{"joining", r.Joining},
+		{"joins", append([]length.Amount{}, first.JoinPlaces...)}, // of the first length, as what follows
+		{"joins_from", ruffleFrom(first)},
+		{"apart", ruffles(r)},
+		{"quarter_of_edge", first.Line.Quarter()},
+		{"quarter_of_ruffle", first.Gathered.Quarter()}, // without what corners and curves take
+		{"lengths", each(r.Lengths, d.ruffleLength)},    // that it is made in, those that are alike once
+	}
+}
+
+// ruffles is how many ruffles one is; 0 where it is one.
+func ruffles(r garment.Ruffle) int {
+	if n := r.Count(); n > 1 {
+		return n
+	}
+	return 0
+}
+
+func (d data) ruffleLength(r garment.RuffleLength) object {
+	return append(d.strand(r.Strand), object{
+		{"gathered", r.Gathered},
+		{"length", r.Length}, // of one
+		{"strips", r.Strips}, // of one
 		{"joins", append([]length.Amount{}, r.JoinPlaces...)},
 		{"joins_from", ruffleFrom(r)},
-		{"apart", r.Apart}, // 0 where it is one
-		{"quarter_of_edge", r.LineLength.Quarter()},
+		{"quarter_of_edge", r.Line.Quarter()},
 		{"quarter_of_ruffle", r.Gathered.Quarter()}, // without what corners and curves take
-	}
+	}...)
 }
 
 func (d data) binding(b garment.Binding) object {
@@ -266,6 +306,9 @@ func (d data) binding(b garment.Binding) object {
 		{"joins", b.Joins},
 		{"join_takes", b.JoinTakes},
 		{"length", b.Length},
+		{"lengths", each(b.Lengths, func(l garment.BindingLength) object {
+			return append(d.strand(l.Strand), field{"length", l.Length})
+		})}, // that it is made in
 		{"strips", b.Strips},
 		{"joining", b.Joining},
 		{"square", orNull(b.Square, ofSquare)}, // null where it is cut from selvage to selvage

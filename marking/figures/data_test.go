@@ -68,6 +68,8 @@ const dataKeys = `
 bindings bindings[].along bindings[].along[].edge bindings[].along[].each bindings[].along[].piece
 bindings[].along[].times bindings[].along[].together bindings[].cloth bindings[].cut_width bindings[].edge
 bindings[].fold bindings[].join_takes bindings[].joining bindings[].joins bindings[].key bindings[].length
+bindings[].lengths bindings[].lengths[].along bindings[].lengths[].length bindings[].lengths[].line bindings[].lengths[].times
+bindings[].lengths[].along[].each bindings[].lengths[].along[].edge bindings[].lengths[].along[].piece bindings[].lengths[].along[].times bindings[].lengths[].along[].together
 bindings[].square bindings[].strips bindings[].width
 cautions
 cloth cloth.buy cloth.length cloth.parts cloth.parts[].folded cloth.parts[].from cloth.parts[].pieces
@@ -101,7 +103,11 @@ ruffles[].along[].together ruffles[].corners ruffles[].corners[].piece ruffles[]
 ruffles[].corners[].turn_degrees ruffles[].curves ruffles[].curves[].needs ruffles[].curves[].piece ruffles[].curves[].takes
 ruffles[].curves[].times ruffles[].curves[].turn_degrees
 ruffles[].cut_depth ruffles[].depth ruffles[].edge ruffles[].fullness ruffles[].gathered ruffles[].hem
-ruffles[].apart ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length ruffles[].quarter_of_edge
+ruffles[].apart ruffles[].joining ruffles[].joins ruffles[].joins_from ruffles[].key ruffles[].length
+ruffles[].lengths ruffles[].lengths[].along ruffles[].lengths[].gathered ruffles[].lengths[].joins ruffles[].lengths[].joins_from ruffles[].lengths[].length ruffles[].lengths[].line
+ruffles[].lengths[].quarter_of_edge ruffles[].lengths[].quarter_of_ruffle ruffles[].lengths[].strips ruffles[].lengths[].times
+ruffles[].lengths[].along[].each ruffles[].lengths[].along[].edge ruffles[].lengths[].along[].piece ruffles[].lengths[].along[].times ruffles[].lengths[].along[].together
+ruffles[].quarter_of_edge
 ruffles[].quarter_of_ruffle ruffles[].seam ruffles[].strips ruffles[].turn
 seams seams[].advice seams[].cut seams[].cut_difference seams[].cut_matches seams[].difference seams[].drawn_up seams[].ease seams[].ends
 seams[].ends[].bend_degrees seams[].ends[].cut_jog seams[].ends[].cut_past seams[].ends[].jog
@@ -115,7 +121,10 @@ trims[].along[].together trims[].buy trims[].corners trims[].corners[].piece tri
 trims[].corners[].times trims[].corners[].turn_degrees trims[].curves trims[].curves[].needs trims[].curves[].piece
 trims[].curves[].takes trims[].curves[].times trims[].curves[].turn_degrees trims[].fullness trims[].gathered
 trims[].hollow_without_room trims[].join_takes
-trims[].joins trims[].key trims[].kind trims[].line trims[].spare_at_corners trims[].spare_in_hollows trims[].total trims[].total_of_all trims[].width
+trims[].joins trims[].key trims[].kind trims[].line
+trims[].lengths trims[].lengths[].along trims[].lengths[].gathered trims[].lengths[].joins trims[].lengths[].line trims[].lengths[].times trims[].lengths[].total
+trims[].lengths[].along[].each trims[].lengths[].along[].edge trims[].lengths[].along[].piece trims[].lengths[].along[].times trims[].lengths[].along[].together
+trims[].spare_at_corners trims[].spare_in_hollows trims[].total trims[].total_of_all trims[].width
 unit
 `
 
@@ -294,12 +303,19 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 				has("%s %v", bare(c, "takes"), c["times"])
 			}
 			has("joining or turning in %s %v", bare(trim, "join_takes"), trim["joins"])
-			has("to cut %s\n", bare(trim, "total"))
+			for _, l := range trim.each("lengths") {
+				if l["times"] == 1.0 && len(trim.each("lengths")) == 1 {
+					has("to cut %s\n", bare(trim, "total"))
+				} else {
+					has(" %s\n", bare(trim, "total"))
+					has("%s", l.printed("total"))
+				}
+			}
 			has("buy %s\n", trim.printed("buy"))
 		}
 		for _, r := range f.each("ruffles") {
 			along(r["along"])
-			has("ungathered %s\n", bare(r, "length"))
+			has(" %s\n", bare(r, "length"))
 			has("tear strips %s deep: %s finished", r.printed("cut_depth"), r.printed("depth"))
 			for _, at := range r.each("joins") {
 				assert.Contains(t, text, at["printed"])
@@ -312,7 +328,10 @@ func TestDataSayWhatIsPrinted(t *testing.T) {
 		for _, b := range f.each("bindings") {
 			along(b["along"])
 			has("joining or turning in %s %v", bare(b, "join_takes"), b["joins"])
-			has("bias strip %s\n", bare(b, "length"))
+			has(" %s\n", bare(b, "length"))
+			for _, l := range b.each("lengths") {
+				has("%s", bare(l, "length"))
+			}
 			has("cut it %s wide", b.printed("cut_width"))
 			strips := wording.Counted(int(b["strips"].(float64)), "strip")
 			if b["square"] != nil {

@@ -7,6 +7,7 @@ import (
 	"tuckmark/marking/garment"
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file: strips are told as they are torn and cut, with all seams in; joins by
@@ -20,57 +21,119 @@ func ruffleTable(r garment.Ruffle, garments int, w writer) mark.Table {
 	if r.Fullness == 1 {
 		full = "as long as that, ungathered"
 	}
-	table.Add(full, "", "", w.cell(r.Gathered))
-	if r.Uneven() {
+	alike := r.Lengths[0]
+	if len(r.Lengths) > 1 {
+		alike.Times = 1
+	}
+	table.Add(inAll(full, alike.Gathered, alike.Times, r.Gathered, w)...)
+	if r.Takes().Steps > 0 {
 		addBends(&table, r.Reach, w)
-		table.AddTotal("in all, ungathered", "", "", w.cell(r.Length))
+		table.AddTotal(inAll("in all, ungathered", alike.Length, alike.Times, r.Length, w)...)
 	}
 	lines := &table.Lines
 	if text := r.FullnessWarning(); text != "" {
 		lines.Warn("%s", text)
 	}
 	lines.Say("tear strips %s", ruffleDepths(r, w))
-	ends := ""
-	if r.Joining.MM > 0 {
-		ends = fmt.Sprintf(", %s for a seam or a hem at each end included", w.length(r.Joining))
-	}
+	n := r.Count()
 	switch {
-	case r.Strips == 1:
-		lines.Say("1 strip across the cloth is enough; cut it %s long%s", w.length(ruffleStrip(r)), ends)
-	case r.Strips > 1:
-		lines.Say("%d strips across the cloth; cut each %s long%s, and join them", r.Strips, w.length(ruffleStrip(r)), ends)
-	default:
+	case r.Strips == 0:
 		lines.Warn("the width of the cloth is not given, so its strips cannot be counted")
+	case n > 1:
+		lines.Say("%s across the cloth for all", wording.Counted(r.Strips, "strip"))
+	}
+	if n > 1 {
+		lines.Say("it is %d ruffles, for %s; what follows is of each", n, unjoined)
+	}
+	sayEach := func(text func(garment.RuffleLength, writer) string) {
+		for _, l := range r.Lengths {
+			switch said := text(l, w); {
+			case said == "":
+			case len(r.Lengths) > 1:
+				lines.Say("for %s: %s", l.Title(), said)
+			default:
+				lines.Say("%s", said)
+			}
+		}
+	}
+	if n == 1 {
+		sayEach(onlyStrips)
+	} else {
+		sayEach(stripsOfEach)
 	}
 	if garments > 1 && r.Strips > 0 {
 		lines.Say("for %d garments, tear %d strips", garments, garments*r.Strips)
 	}
-	switch {
-	case r.Uneven() && r.Strips > 1:
-		lines.Say("%s", unevenJoins(r))
-	case len(r.JoinPlaces) > 0:
-		lines.Say("%s", joinsFall(r, w))
-	}
-	if r.Apart > 0 {
-		lines.Say("it is reckoned as one length; on %d edges that lie apart it is %d ruffles, each %s long ungathered, with %s more at each end for a hem",
-			r.Apart, r.Apart, w.length(r.EachApart()), w.length(r.Joining))
-	}
-	if r.CutsOneInTwo() {
-		lines.Say("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
-	}
+	sayEach(joinsOf)
+	sayEach(cutInTwo)
 	sayReach(lines, r.Reach, "gathered close there, within the depth of the ruffle on either side", "gathered in along it", w)
-	more := ""
-	if r.Uneven() {
-		more = ", and as much more as is added between two marks"
-	}
-	lines.Say("quarter both and match the marks: the edge every %s, the ruffle every %s%s", w.length(r.LineLength.Quarter()), w.length(r.Gathered.Quarter()), more)
+	sayEach(quarters)
 	return table
 }
 
-// ruffleStrip is how long each strip is cut, so that the joins fall where they are told: all of
-// them alike, with a joining seam at either end.
-func ruffleStrip(r garment.Ruffle) length.Amount {
-	return r.Length.Unit.AtLeast(r.Length.Enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
+// onlyStrips says how long the strips of the only ruffle are cut; "" where they cannot be counted.
+func onlyStrips(r garment.RuffleLength, w writer) string {
+	switch {
+	case r.Strips == 0:
+		return ""
+	case r.Strips == 1:
+		return fmt.Sprintf("1 strip across the cloth is enough; cut it %s", stripLong(r, w))
+	}
+	return fmt.Sprintf("%d strips across the cloth; cut each %s, and join them", r.Strips, stripLong(r, w))
+}
+
+// stripsOfEach says the same of each of several ruffles.
+func stripsOfEach(r garment.RuffleLength, w writer) string {
+	each := ""
+	if r.Times > 1 {
+		each = "each "
+	}
+	switch {
+	case r.Strips == 0:
+		return ""
+	case r.Strips == 1:
+		return fmt.Sprintf("cut %s, %s%s", wording.Counted(r.Times, "strip"), each, stripLong(r, w))
+	case r.Times == 1:
+		return fmt.Sprintf("cut %d strips, each %s, and join them", r.Strips, stripLong(r, w))
+	}
+	return fmt.Sprintf("cut %d strips, each %s, and join %d to each ruffle", r.Times*r.Strips, stripLong(r, w), r.Strips)
+}
+
+// stripLong says how long a strip is cut, with what is for its ends.
+func stripLong(r garment.RuffleLength, w writer) string {
+	long := w.length(r.Strip()) + " long"
+	if r.Joining.MM > 0 {
+		long += fmt.Sprintf(", %s for a seam or a hem at each end included", w.length(r.Joining))
+	}
+	return long
+}
+
+// joinsOf says where the joins of a ruffle come; "" where it has none.
+func joinsOf(r garment.RuffleLength, w writer) string {
+	switch {
+	case r.Uneven && r.Strips > 1:
+		return unevenJoins(r)
+	case len(r.JoinPlaces) > 0:
+		return joinsFall(r, w)
+	}
+	return ""
+}
+
+// cutInTwo says that one strip is cut in two; "" where none is.
+func cutInTwo(r garment.RuffleLength, w writer) string {
+	if !r.CutsOneInTwo() {
+		return ""
+	}
+	return fmt.Sprintf("cut one strip %s longer, and in two, for the two ends", w.length(r.Joining.Times(2)))
+}
+
+// quarters says how far apart the marks are by which a ruffle is drawn up.
+func quarters(r garment.RuffleLength, w writer) string {
+	more := ""
+	if r.Uneven {
+		more = ", and as much more as is added between two marks"
+	}
+	return fmt.Sprintf("quarter both and match the marks: the edge every %s, the ruffle every %s%s", w.length(r.Line.Quarter()), w.length(r.Gathered.Quarter()), more)
 }
 
 // mostJoins is how many joins are listed one by one.
@@ -95,7 +158,7 @@ func ruffleDepths(r garment.Ruffle, w writer) string {
 }
 
 // joinsFall says where the joins of a ruffle, of which there are some, come to lie.
-func joinsFall(r garment.Ruffle, w writer) string {
+func joinsFall(r garment.RuffleLength, w writer) string {
 	inner, last := r.JoinPlaces, ""
 	if r.Closes() {
 		inner, last = r.JoinPlaces[:len(r.JoinPlaces)-1], "where it begins"
@@ -128,7 +191,7 @@ func joinsFall(r garment.Ruffle, w writer) string {
 }
 
 // unevenJoins says of the joins of an uneven ruffle what is known of them.
-func unevenJoins(r garment.Ruffle) string {
+func unevenJoins(r garment.RuffleLength) string {
 	text := "begin where the edge does"
 	if r.Centre != "" {
 		text = fmt.Sprintf("begin with the middle of a strip at the fold of %s", r.Centre)
@@ -144,7 +207,7 @@ func unevenJoins(r garment.Ruffle) string {
 }
 
 // ruffleFrom says where the places of joins are measured from.
-func ruffleFrom(r garment.Ruffle) string {
+func ruffleFrom(r garment.RuffleLength) string {
 	if r.Centre == "" {
 		return "along the edge from where it begins"
 	}

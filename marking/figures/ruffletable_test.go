@@ -89,7 +89,7 @@ func TestRufflesInPrint(t *testing.T) {
   quarter both and match the marks: the edge every 10 in, the ruffle every 15 in
 `},
 		// A back alone has no fold: 2 x 20 = 40, twice 80, two strips from the beginning
-		{"two strips, from the beginning on", 10, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\njoining = 0\n", `
+		{"two strips, from the beginning on", 10, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[seam.back]\njoin = [\"back.rest\", \"back.rest\"]\n[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\njoining = 0\n", `
   back, ruffle 4 in deep
                             each  times  together
   Back, hem                   20      2        40
@@ -188,21 +188,24 @@ func TestRufflesInPrint(t *testing.T) {
   Back, rest                  30      2        60
                                          --------
   the line                                     80
-  2 times that, ungathered                    160
+  2 times that, ungathered    80      2       160
   square corner of Back        8      8        64
-                                         --------
-  in all, ungathered                          224
+                            ----  -----  --------
+  in all, ungathered         112      2       224
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
-  10 strips across the cloth; cut each 22 15/16 in long, 1/4 in for a seam or a
-  hem at each end included, and join them
+  10 strips across the cloth for all
+  it is 2 ruffles, for no seam joins their lines to each other; what
+  follows is of each
+  cut 10 strips, each 22 15/16 in long, 1/4 in for a seam or a hem at each end
+  included, and join 5 to each ruffle
   begin where the edge does; where joins fall shows when it is pinned, for
   strips go less far where something is added; the last falls where it begins
   what is added at a corner is gathered close there, within the depth of the
   ruffle on either side
-  quarter both and match the marks: the edge every 20 in, the ruffle every
-  40 in, and as much more as is added between two marks
+  quarter both and match the marks: the edge every 10 in, the ruffle every
+  20 in, and as much more as is added between two marks
 `},
-		// 2 x 20, and twice that in two: 40 in each.
+		// 2 x 20, and twice that in two: 40 in each, quartered each: 5 in of the edge.
 		{"on two pieces that lie apart", 5, "[cloth]\nwidth = 44\n" + sketch.SkirtBack(20) + "[piece.band]\n[piece.band.edge.top]\npoints = [[0, 0], [5, 0]]\n[piece.band.edge.rest]\npoints = [[5, 0], [5, 2], [0, 2], [0, 0]]\n" +
 			"[seam.top]\njoin = [\"front.top\", \"band.top\"]\ngathered = true\n[ruffle.back]\nalong = \"back.hem\"\nfullness = 2\ndepth = 4\n", `
   back, ruffle 4 in deep
@@ -210,14 +213,14 @@ func TestRufflesInPrint(t *testing.T) {
   Back, hem                   20      2        40
                                          --------
   the line                                     40
-  2 times that, ungathered                     80
+  2 times that, ungathered    40      2        80
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
-  2 strips across the cloth; cut each 40 1/2 in long, 1/4 in for a seam or a hem
-  at each end included, and join them
-  a join falls 20 in along the edge from where it begins
-  it is reckoned as one length; on 2 edges that lie apart it is 2 ruffles, each
-  40 in long ungathered, with 1/4 in more at each end for a hem
-  quarter both and match the marks: the edge every 10 in, the ruffle every 20 in
+  2 strips across the cloth for all
+  it is 2 ruffles, for no seam joins their lines to each other; what
+  follows is of each
+  cut 2 strips, each 40 1/2 in long, 1/4 in for a seam or a hem at each end
+  included
+  quarter both and match the marks: the edge every 5 in, the ruffle every 10 in
 `},
 		{"cloth of no known width", 20, "[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\n", `
   hem, ruffle 4 in deep
@@ -299,7 +302,7 @@ func TestFullnessThatIsWarnedOf(t *testing.T) {
 // Eight joins are listed, and that there are more is said. 2 x 90 = 180, twice 360; of
 // cloth 20 in wide with seams of 1/2 in 360 / 19 = 18.9 strips of 9.47 in of the edge.
 func TestManyJoins(t *testing.T) {
-	r := garmentOf(t, sketch.Skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0]
+	r := garmentOf(t, sketch.Skirt(90), "[cloth]\nwidth = 20\n[ruffle.hem]\nalong = \"front.hem\"\nfullness = 2\ndepth = 4\njoining = \"1/2\"\n").Ruffles[0].Lengths[0]
 	assert.Equal(t, 19, r.Strips)
 	assert.Len(t, r.JoinPlaces, 9)
 	assert.Equal(t, "joins fall 4 3/4 in, 14 3/16 in, 23 11/16 in, 33 3/16 in, 42 5/8 in, 52 1/8 in, 61 9/16 in, 71 1/16 in and so on "+

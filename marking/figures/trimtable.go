@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -45,6 +46,34 @@ func addTimes(t *mark.Table, name string, each length.Amount, times int, w write
 	t.Add(name, w.cell(each), strconv.Itoa(times), w.cell(each.Times(times)))
 }
 
+// inAll is a row of what comes to so much in all: of several that are alike, with what each is.
+func inAll(name string, each length.Amount, times int, all length.Amount, w writer) []string {
+	if times == 1 {
+		return []string{name, "", "", w.cell(all)}
+	}
+	return []string{name, w.cell(each), strconv.Itoa(times), w.cell(all)}
+}
+
+// inLengths says that something is cut in n lengths: each so long where all are alike, else as it
+// is told of each.
+func inLengths(told []string, n int, each string) string {
+	if len(told) == 1 {
+		return fmt.Sprintf("cut %d lengths, each %s: %s", n, each, unjoined)
+	}
+	return fmt.Sprintf("cut %d lengths: %s; %s", n, strings.Join(told, ", "), unjoined)
+}
+
+// unjoined says why something is cut in several lengths.
+const unjoined = "no seam joins their lines to each other"
+
+// onStrand says how long something is that is cut for a strand, and of how many that are alike.
+func onStrand(s garment.Strand, long string) string {
+	if s.Times > 1 {
+		return fmt.Sprintf("%d of %s, for %s", s.Times, long, s.Title())
+	}
+	return fmt.Sprintf("%s for %s", long, s.Title())
+}
+
 // unseen is how much too much an outer edge may have, in steps of the ruler, and not be seen
 // to be full.
 const unseen = 1
@@ -60,12 +89,23 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 		title += ", " + w.chosen(t.Width) + " wide"
 	}
 	table := courseTable(title, t.SewnOn, w)
+	alike := t.Lengths[0]
+	if len(t.Lengths) > 1 {
+		alike.Times = 1
+	}
 	if t.Fullness != 1 {
-		table.Add(length.Factor(t.Fullness)+" times that, gathered", "", "", w.cell(t.Gathered))
+		table.Add(inAll(length.Factor(t.Fullness)+" times that, gathered", alike.Gathered, alike.Times, t.Gathered, w)...)
 	}
 	addBends(&table, t.Reach, w)
 	addTimes(&table, "joining or turning in", t.JoinTakes, t.Joins, w)
-	table.AddTotal("to cut", "", "", w.cell(t.Total))
+	table.AddTotal(inAll("to cut", alike.Total, alike.Times, t.Total, w)...)
+	if n := t.Count(); n > 1 {
+		var lengths []string
+		for _, l := range t.Lengths {
+			lengths = append(lengths, onStrand(l.Strand, w.length(l.Total)))
+		}
+		table.Lines.Say("%s", inLengths(lengths, n, w.length(alike.Total)))
+	}
 	if turns := t.LeftOut(); turns != "" {
 		table.Lines.Warn("%s are not reckoned in: give the width", turns)
 	}

@@ -110,14 +110,34 @@ func (w *work) sewnOn(wanted func(garment.SewnOn) bool) {
 		w.last().Lines = lines
 	}
 	for _, t := range w.pattern.Trims {
-		add("Cut the "+named(t.Key, t.Kind.String())+", and sew it on", t.Total.String(), t.SewnOn)
+		var long []string
+		for _, l := range t.Lengths {
+			long = append(long, several(l.Times, l.Total.String()))
+		}
+		add("Cut the "+named(t.Key, t.Kind.String())+", and sew it on", strings.Join(long, ", "), t.SewnOn)
 	}
 	for _, r := range w.pattern.Ruffles {
-		add("Gather the "+named(r.Key, "ruffle")+", and sew it on", r.Length.String()+" to "+r.LineLength.String(), r.SewnOn)
+		var long []string
+		for _, l := range r.Lengths {
+			long = append(long, several(l.Times, l.Length.String()+" to "+l.Line.String()))
+		}
+		add("Gather the "+named(r.Key, "ruffle")+", and sew it on", strings.Join(long, ", "), r.SewnOn)
 	}
 	for _, b := range w.pattern.Bindings {
-		add("Cut the "+named(b.Key, "binding")+" on the bias, and sew it on", b.Length.String(), b.SewnOn)
+		var long []string
+		for _, l := range b.Lengths {
+			long = append(long, several(l.Times, l.Length.String()))
+		}
+		add("Cut the "+named(b.Key, "binding")+" on the bias, and sew it on", strings.Join(long, ", "), b.SewnOn)
 	}
+}
+
+// several is a length that is cut so many times.
+func several(times int, long string) string {
+	if times == 1 {
+		return long
+	}
+	return fmt.Sprintf("%d of %s", times, long)
 }
 
 // named is a key with what it is behind it, unless it says so itself.

@@ -25,17 +25,24 @@ import (
 type Binding struct {
 	SewnOn
 	Fold      source.BindingFold
-	Width     length.Amount // finished
-	CutWidth  length.Amount // how wide the strip is cut
-	Joining   length.Amount // the allowance of each joining seam
-	Joins     int           // how many times its ends are joined: once for every round
-	JoinTakes length.Amount // what each of these takes
-	Length    length.Amount // of the whole strip
-	Strips    int           // that it is joined of
+	Width     length.Amount   // finished
+	CutWidth  length.Amount   // how wide the strip is cut
+	Joining   length.Amount   // the allowance of each joining seam
+	Lengths   []BindingLength // that it is made in
+	Joins     int             // how many times its ends are joined: once for every round
+	JoinTakes length.Amount   // what each of these takes
+	Length    length.Amount   // of all strips together
+	Strips    int             // that it is joined of
 	// Square is the side of the square it is cut from; 0 where it is cut from the
 	// whole width of the cloth. Then Cloth is how much of its length that takes.
 	Square length.Amount
 	Cloth  length.Amount
+}
+
+// BindingLength is a binding of one strand.
+type BindingLength struct {
+	Strand
+	Length length.Amount // of its strip, with its joins
 }
 
 const (
@@ -57,14 +64,20 @@ func squareStep(u length.Unit) float64 { return u.Either(length.Inch.MM(), lengt
 func (j joiner) binding(s source.BindingSpec) Binding {
 	b := Binding{
 		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Fold: s.Fold.V,
-		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Joins: s.Joins.Or(1),
+		Width: j.Unit.Chosen(s.Width.V), Joining: j.Unit.Chosen(usualJoining(j.Unit)), Length: length.Amount{Unit: j.Unit},
 	}
 	if s.Joining.Given() {
 		b.Joining = j.Unit.Amount(s.Joining.V)
 	}
 	b.CutWidth = j.Unit.Amount(s.Width.V * float64(b.Folds()))
 	b.JoinTakes = j.Unit.AtLeast(b.perJoin())
-	b.Length = b.LineLength.Plus(b.JoinTakes.Times(b.Joins))
+	strands, joins := j.asGiven(b.Courses, s.Joins)
+	for _, one := range strands {
+		l := BindingLength{one, one.Line.Plus(b.JoinTakes.Times(joins))}
+		b.Lengths = append(b.Lengths, l)
+		b.Joins += one.Times * joins
+		b.Length = b.Length.Plus(l.Length.Times(one.Times))
+	}
 	switch {
 	case s.Square.Given():
 		j.fromGiven(&b, s.Square)
@@ -108,6 +121,15 @@ func (j joiner) fromLeast(b *Binding) bool {
 		}
 	}
 	return false
+}
+
+// Count is how many lengths it is made in, one for each strand.
+func (b Binding) Count() int {
+	n := 0
+	for _, l := range b.Lengths {
+		n += l.Times
+	}
+	return n
 }
 
 // Folds returns how many times its finished width the strip is cut.

@@ -9,12 +9,12 @@ import (
 
 // Rules of this file. Edges of a piece that are neighbours are sewn along in one go, and
 // so is an edge that comes to the fold, with its image on the other half. Where a line goes
-// on over a seam to another piece is not known here, so there it ends.
+// on over a seam to another piece (strand.go) it ends here.
 
 // chain is an unbroken line on one piece that something is sewn along.
 type chain struct {
 	piece *piece.Piece
-	times int        // how often it comes in the garment
+	times int        // how often it comes where its courses do
 	line  plane.Path // as the piece is drawn, on both halves where it goes over the fold; closed where it goes all round
 }
 
@@ -59,9 +59,9 @@ func newChain(p *piece.Piece, times int, line plane.Path) chain {
 		axis := p.Edges[fold].Path
 		image := line.Mirrored(axis[0], piece.Inward(axis))
 		if p.OnAxis(line[len(line)-1:]) {
-			line, times = joined(line, image), p.Times()
+			line, times = joined(line, image), times/2
 		} else if p.OnAxis(line[:1]) {
-			line, times = joined(image, line), p.Times()
+			line, times = joined(image, line), times/2
 		}
 	}
 	if n := len(line) - 1; n > 2 && line[0].Distance(line[n]) < piece.SamePoint {

@@ -23,6 +23,7 @@
 //	chain.go     courses that go on into each other, also over the fold
 //	turning.go   the corners and curves of a line, also of one that was traced
 //	reach.go     what the outer edge takes to reach round them
+//	strand.go    in how many lengths something is sewn along courses, over the seams
 //	trim.go      lace, ribbon, cord and braid along stitch lines
 //	ruffle.go    gathered strips: how many, how deep, where their joins fall
 //	binding.go   bias strips, and the square they come from

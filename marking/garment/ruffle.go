@@ -24,37 +24,51 @@ import (
 // comes, and the others follow on either side. An open ruffle of an even number of strips
 // has one of them cut in two for its ends, which takes one joining seam more. Ruffle and
 // edge are quartered, and the marks matched before it is drawn up (Kinne and Cooley).
+//
+// Each strand has a ruffle of its own, with its own joins and marks. Of short ones several
+// are cut from one strip.
 
 // Ruffle is a gathered strip along edges.
 type Ruffle struct {
 	SewnOn
 	Reach
-	Fullness float64       // how many times as long as its line
+	Fullness float64        // how many times as long as its line
+	Lengths  []RuffleLength // that it is made in
+	Gathered length.Amount  // the line times the fullness, of all lengths together
+	Length   length.Amount  // of all before they are gathered, with what corners and curves take
+	Depth    length.Amount  // finished
+	Hem      length.Amount  // at its lower edge
+	Turn     length.Amount  // what is turned in there
+	Seam     length.Amount  // the allowance by which it is sewn on
+	CutDepth length.Amount  // all four together
+	Joining  length.Amount  // the allowance of each joining seam
+	Strips   int            // across the cloth, for all; 0 where its width is not known
+	Round    bool           // it goes all round, without ends
+}
+
+// RuffleLength is a ruffle on one strand.
+type RuffleLength struct {
+	Strand
 	Gathered length.Amount // the line times the fullness
-	Length   length.Amount // of the strip before it is gathered, with what corners and curves take
-	Depth    length.Amount // finished
-	Hem      length.Amount // at its lower edge
-	Turn     length.Amount // what is turned in there
-	Seam     length.Amount // the allowance by which it is sewn on
-	CutDepth length.Amount // all four together
+	Length   length.Amount // before it is gathered, with what corners and curves take
 	Joining  length.Amount // the allowance of each joining seam
-	Strips   int           // across the cloth; 0 where its width is not known
+	Strips   int           // that one is joined of; 0 where the width of the cloth is not known
 	Round    bool          // it goes all round, without ends
-	// Apart is how many ruffles it is, where the lines it hangs from may lie apart: one
-	// stretch of one piece, that the garment has several times, as two collars are, and whose
-	// ends no seam joins; else 0.
-	Apart int
 	// Centre names the piece on whose fold the middle of a strip comes; "" where no
 	// edge of the ruffle begins at a fold. Then Joins are measured from the
 	// beginning of the first edge, else from that centre, to either side. Where corners
 	// or curves take a length of their own, joins fall nearer together there, and only
 	// one where the ruffle closes is known.
 	Centre     string
+	Uneven     bool // corners or curves take a length of their own: it is fuller there than elsewhere
 	JoinPlaces []length.Amount
 }
 
 // mostStrips is the most strips that one ruffle is torn in.
 const mostStrips = 500
+
+// mostCut bounds how many strips are cut of those, for ruffles that are alike.
+const mostCut = 10_000
 
 // Fullness outside these bounds is told: a dust ruffle has 1 1/4 (Baldt), and
 // more than three times the edge hangs in folds too deep for a child's dress
@@ -74,24 +88,46 @@ const (
 // usualJoining is the allowance of joining seams in mm where the file does not say.
 func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJoining) }
 
+// Count is how many ruffles it is, one for each strand.
+func (r Ruffle) Count() int {
+	n := 0
+	for _, l := range r.Lengths {
+		n += l.Times
+	}
+	return n
+}
+
 // ruffle works out a ruffle; where its strips cannot be, that is noted.
 func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	r := Ruffle{
 		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Fullness: s.Fullness.V, Round: s.Round,
 		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
 		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
+		Gathered: length.Amount{Unit: j.Unit}, Length: length.Amount{Unit: j.Unit},
 	}
-	r.Gathered = r.LineLength.By(r.Fullness)
 	r.Reach = j.reach(r.Courses, s.Depth.V, r.Fullness, 1)
-	r.Length = r.Gathered.Plus(r.Reach.Takes())
 	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
-	r.Centre = centreFront(r.Courses)
-	if !r.Round {
-		r.Apart = j.apart(r.Courses)
+	strands := j.strandsOf(r.Courses)
+	if r.Round {
+		strands.allRound()
 	}
-	if j.ClothWidth == 0 {
-		return r
+	for _, one := range strands.list() {
+		l := RuffleLength{Strand: one, Gathered: one.Line.By(r.Fullness), Joining: r.Joining, Round: r.Round, Centre: centreFront(one.Courses)}
+		takes := j.reach(one.Courses, s.Depth.V, r.Fullness, 1).Takes()
+		l.Length, l.Uneven = l.Gathered.Plus(takes), takes.Steps > 0
+		r.Lengths = append(r.Lengths, l)
+		r.Gathered = r.Gathered.Plus(l.Gathered.Times(one.Times))
+		r.Length = r.Length.Plus(l.Length.Times(one.Times))
 	}
+	if j.ClothWidth > 0 {
+		j.stripped(&r, s)
+	}
+	return r
+}
+
+// stripped counts the strips of a ruffle across the cloth, and says where their joins come; where
+// they cannot be, that is noted.
+func (j joiner) stripped(r *Ruffle, s source.RuffleSpec) {
 	usable := j.ClothWidth - 2*r.Joining.MM
 	if usable <= 0 {
 		at := s.Joining.Place
@@ -100,51 +136,72 @@ func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 		}
 		j.found.Add(at, "give a narrower joining, or see whether the width of the cloth is in the unit that is meant", "joining seams of %s leave nothing of cloth that is %s wide",
 			j.found.Written(r.Joining.MM), j.found.Written(j.ClothWidth))
-		return r
+		return
 	}
-	if r.Strips = r.stripsOf(usable); r.Strips > mostStrips {
+	most := 0
+	for i := range r.Lengths {
+		l := &r.Lengths[i]
+		l.Strips = l.stripsOf(usable)
+		most = max(most, l.Strips)
+	}
+	if most <= mostStrips {
+		r.Strips = acrossCloth(r.Lengths, j.ClothWidth)
+	}
+	if max(most, r.Strips) > mostStrips {
 		j.found.Add(s.Place, "see whether depth, fullness and the width of the cloth are in the units meant",
 			"the ruffle needs more than %d strips of cloth", mostStrips)
-		return r
+		return
 	}
-	r.JoinPlaces = r.joinPlaces()
-	return r
+	for i := range r.Lengths {
+		r.Lengths[i].JoinPlaces = r.Lengths[i].joinPlaces()
+	}
 }
 
-// apart returns how often the garment has a line that something hangs from, where that is
-// one stretch of a piece whose ends no seam joins; else 0. Without any seam nothing is known.
-func (j joiner) apart(courses []Course) int {
-	lines := chains(courses)
-	if len(j.spec.Seams) == 0 || len(lines) != 1 || lines[0].times < 2 {
-		return 0
+// acrossCloth returns how many strips across the cloth give all strips of some ruffles, the
+// longest first and each where it has room; or any number above mostStrips where that is more.
+func acrossCloth(all []RuffleLength, width float64) int {
+	if len(all) == 1 && all[0].Times == 1 {
+		return all[0].Strips
 	}
-	one := lines[0]
-	if one.line[0] == one.line[len(one.line)-1] {
-		return one.times
-	}
-	for _, c := range courses {
-		if !c.isEdge() {
-			return 0
+	var long []float64
+	for _, l := range all {
+		if l.Times*l.Strips > mostCut {
+			return mostStrips + 1
 		}
-		before, after := c.Piece.Neighbours(c.edge)
-		for _, beside := range []int{before, after} {
-			own := slices.ContainsFunc(courses, func(o Course) bool { return o.edge == beside })
-			if !own && j.ties.sewn(edgeOf{c.Piece, beside}) {
-				return 0
+		for range l.Times {
+			for range l.Strips {
+				long = append(long, l.Strip().Enough())
+			}
+			if l.CutsOneInTwo() {
+				long[len(long)-1] += 2 * l.Joining.Enough()
 			}
 		}
 	}
-	return one.times
+	slices.Sort(long)
+	slices.Reverse(long)
+	var left []float64 // of each strip across the cloth
+	for _, l := range long {
+		at := slices.IndexFunc(left, func(room float64) bool { return room >= l-length.Rounding })
+		if at < 0 {
+			if len(left) > mostStrips {
+				break
+			}
+			at, left = len(left), append(left, width)
+		}
+		left[at] -= l
+	}
+	return len(left)
 }
 
-// EachApart returns how long each of the ruffles is before it is gathered, where it is several.
-func (r Ruffle) EachApart() length.Amount {
-	return r.Length.Unit.AtLeast(r.Length.MM / float64(max(1, r.Apart)))
+// Strip is how long each strip is cut, so that the joins fall where they are told: all of
+// them alike, with a joining seam at either end. The width of the cloth must be known.
+func (r RuffleLength) Strip() length.Amount {
+	return r.Length.Unit.AtLeast(r.Length.Enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
 }
 
 // stripsOf returns how many strips give the whole length, at least 1, where so much of
 // each counts, in mm; or any number above mostStrips where they are more than that.
-func (r Ruffle) stripsOf(usable float64) int {
+func (r RuffleLength) stripsOf(usable float64) int {
 	long := r.Length.Enough() - length.Rounding
 	r.Strips = int(min(max(1, math.Ceil(long/usable)), mostStrips+1))
 	if r.CutsOneInTwo() && float64(r.Strips)*usable-2*r.Joining.MM < long {
@@ -155,13 +212,13 @@ func (r Ruffle) stripsOf(usable float64) int {
 
 // CutsOneInTwo reports whether one of its strips is cut in two, for the two ends, so
 // that the middle of another comes at the centre.
-func (r Ruffle) CutsOneInTwo() bool {
+func (r RuffleLength) CutsOneInTwo() bool {
 	return r.Centre != "" && !r.Round && r.Strips > 0 && r.Strips%2 == 0
 }
 
 // Closes reports whether its two ends meet in a join of their own: round the garment,
 // unless the middle of a strip lies there. That join is the last.
-func (r Ruffle) Closes() bool {
+func (r RuffleLength) Closes() bool {
 	return r.Round && r.Strips > 0 && (r.Centre == "" || r.Strips%2 == 1)
 }
 
@@ -187,25 +244,21 @@ func centreFront(courses []Course) string {
 	return name
 }
 
-// Uneven reports whether corners or curves take a length of their own, so that it is fuller
-// there than elsewhere.
-func (r Ruffle) Uneven() bool { return r.Takes().Steps > 0 }
-
 // joinPlaces returns where the joins of a ruffle come to lie along its edge: to either
 // side of the centre, or, where that is not known, from the beginning on; of an uneven
 // ruffle only where it closes.
-func (r Ruffle) joinPlaces() []length.Amount {
-	strip := r.LineLength.MM / float64(r.Strips) // of the edge, to each strip
-	first, last := strip, r.LineLength.MM
+func (r RuffleLength) joinPlaces() []length.Amount {
+	strip := r.Line.MM / float64(r.Strips) // of the edge, to each strip
+	first, last := strip, r.Line.MM
 	if r.Centre != "" {
-		first, last = strip/2, r.LineLength.MM/2
+		first, last = strip/2, r.Line.MM/2
 	}
 	var places []length.Amount
-	for at := first; at < last-length.Rounding && !r.Uneven(); at += strip {
-		places = append(places, r.LineLength.Unit.Amount(at))
+	for at := first; at < last-length.Rounding && !r.Uneven; at += strip {
+		places = append(places, r.Line.Unit.Amount(at))
 	}
 	if r.Closes() {
-		places = append(places, r.LineLength.Unit.Amount(last))
+		places = append(places, r.Line.Unit.Amount(last))
 	}
 	return places
 }

@@ -49,7 +49,8 @@ func TestARuffleDeeperThanItsPiece(t *testing.T) {
 }
 
 // A collar's outer edge of 10 in, without allowances, is 15 in at one and a half times; a square
-// corner adds two depths, 4 in.
+// corner adds two depths, 4 in. A front has 28 in of other edges, and no corner of them turns
+// outward but two: 42 + 8.
 func TestRufflesThatLieApart(t *testing.T) {
 	text := func(head, along, seams string) string {
 		return "unit = \"in\"\nallowance = 0\n" + sketch.Piece("collar", head+"neck: 0,0 10,0\nfront: 10,0 10,3\nouter: 10,3 0,3\nback: 0,3 0,0") +
@@ -57,25 +58,25 @@ func TestRufflesThatLieApart(t *testing.T) {
 	}
 	const neck = "[seam.neck]\njoin = [\"collar.neck\", \"front.neck\"]\n"
 	const outer = `["collar.outer"]`
-	for _, c := range []struct {
-		name, text, each string
-		apart            int
-	}{
-		{"two collars", text("cut = 2\n", outer, neck), "15 in", 2},
-		{"two of two layers", text("cut = 4\nlayers = 2\n", outer, neck), "15 in", 2},
-		{"round three edges of both", text("cut = 2\n", `["collar.front", "collar.outer", "collar.back"]`, neck), "64 in", 0},
-		{"one collar", text("", outer, neck), "15 in", 0},
-		{"on the fold, one", text("fold = \"back\"\n", outer, neck), "30 in", 0},
-		{"on the fold, two", text("cut = 2\nfold = \"back\"\n", outer, neck), "30 in", 2},
-		{"joined at the back", text("cut = 2\n", outer, neck+"[seam.back]\njoin = [\"collar.back\", \"collar.back\"]\n"), "30 in", 0},
-		{"without any seam nothing is known", text("cut = 2\n", outer, ""), "30 in", 0},
-		{"round", text("cut = 2\n", outer, neck) + "round = true\n", "30 in", 0},
-		{"on two pieces", text("cut = 2\n", `["collar.outer", "front.rest"]`, neck), "80 in", 0},
+	for _, c := range []struct{ name, text, want string }{
+		{"two collars", text("cut = 2\n", outer, neck), "2 x 15 in"},
+		{"two of two layers", text("cut = 4\nlayers = 2\n", outer, neck), "2 x 15 in"},
+		{"round three edges of both", text("cut = 2\n", `["collar.front", "collar.outer", "collar.back"]`, neck), "2 x 32 in"},
+		{"one collar", text("", outer, neck), "1 x 15 in"},
+		{"on the fold, one", text("fold = \"back\"\n", outer, neck), "1 x 30 in"},
+		{"on the fold, two", text("cut = 2\nfold = \"back\"\n", outer, neck), "2 x 30 in"},
+		{"joined at the back", text("cut = 2\n", outer, neck+"[seam.back]\njoin = [\"collar.back\", \"collar.back\"]\n"), "1 x 30 in"},
+		{"without any seam", text("cut = 2\n", outer, ""), "2 x 15 in"},
+		{"round, as the file says", text("cut = 2\n", outer, neck) + "round = true\n", "1 x 30 in"},
+		{"on two pieces", text("cut = 2\n", `["collar.outer", "front.rest"]`, neck), "2 x 15 in, 1 x 50 in"},
+		{"on two pieces, without any seam", text("cut = 2\n", `["collar.outer", "front.rest"]`, ""), "1 x 80 in"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			r := made.Of(t, c.text).Ruffles[0]
-			assert.Equal(t, c.apart, r.Apart)
-			assert.Equal(t, c.each, r.EachApart().String())
+			var all []string
+			for _, l := range made.Of(t, c.text).Ruffles[0].Lengths {
+				all = append(all, fmt.Sprintf("%d x %s", l.Times, l.Length))
+			}
+			assert.Equal(t, c.want, strings.Join(all, ", "))
 		})
 	}
 }
@@ -136,7 +137,7 @@ func TestAFrillRoundCornersAndCurves(t *testing.T) {
 			assert.Equal(t, c.gathered, r.Gathered.String())
 			assert.Equal(t, c.length, r.Length.String())
 			assert.Equal(t, c.strips, r.Strips)
-			assert.Equal(t, c.gathered != c.length, r.Uneven())
+			assert.Equal(t, c.gathered != c.length, r.Lengths[0].Uneven)
 		})
 	}
 }
@@ -147,7 +148,7 @@ func TestJoinsOfAnUnevenRuffle(t *testing.T) {
 	for round, want := range map[bool]string{false: "", true: "30 in"} {
 		r := garmentOf(t, bib, fmt.Sprintf("[cloth]\nwidth = 24\n[ruffle.r]\nalong = [\"front.outer\", \"front.top\"]\nfullness = 2\ndepth = 2\nround = %t\n", round)).Ruffles[0]
 		var places []string
-		for _, at := range r.JoinPlaces {
+		for _, at := range r.Lengths[0].JoinPlaces {
 			places = append(places, at.String())
 		}
 		assert.Equal(t, want, strings.Join(places, ", "), "round: %t", round)
@@ -186,18 +187,18 @@ func TestStripsFillTheRuffle(t *testing.T) {
 		joining := float64(rapid.IntRange(0, 8).Draw(t, "joining")) / 16
 		fullness := float64(rapid.IntRange(100, 400).Draw(t, "fullness")) / 100
 		round, centred := rapid.Bool().Draw(t, "round"), rapid.Bool().Draw(t, "on the front")
-		along, edge := `"back.hem"`, 2*behind
+		along, edge, seam := `"back.hem"`, 2*behind, "[seam.back]\njoin = [\"back.rest\", \"back.rest\"]\n"
 		if centred {
-			along, edge = `"back.hem", "front.hem"`, 2*behind+2*half
+			along, edge, seam = `"back.hem", "front.hem"`, 2*behind+2*half, ""
 		}
 		r := garmentOf(t, sketch.Skirt(half), fmt.Sprintf("[cloth]\nwidth = %g\n%s[ruffle.r]\nalong = [%s]\nfullness = %g\ndepth = 4\njoining = %g\nround = %t\n",
-			cloth, sketch.SkirtBack(behind), along, fullness, joining, round)).Ruffles[0]
+			cloth, sketch.SkirtBack(behind)+seam, along, fullness, joining, round)).Ruffles[0]
 		long := math.Ceil(edge*fullness*16-0.01) / 16
 		require.InDelta(t, long, printed(t, r.Length), 1e-9)
 
 		// Where joins lie on the edge, the centre at 0, or the beginning.
 		var at []float64
-		for _, join := range r.JoinPlaces {
+		for _, join := range r.Lengths[0].JoinPlaces {
 			at = append(at, join.MM/25.4)
 			if centred && join.MM/25.4 < edge/2-1e-6 {
 				at = append(at, -join.MM/25.4)

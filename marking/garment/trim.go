@@ -9,7 +9,8 @@ import (
 
 // Rules of this file. Lace, ribbon, cord or braid lies on a stitch line. It takes the
 // length of that line, times its fullness; round what turns outward a little more, so
-// that its outer edge reaches round (reach.go); and what its joins take. A cord bends along
+// that its outer edge reaches round (reach.go); and what its joins take. Each strand has a length
+// of its own, with a join of its own. A cord bends along
 // a curve by itself, and takes more at corners alone.
 
 // Trim is what is sewn on along stitch lines and bought by length.
@@ -20,10 +21,28 @@ type Trim struct {
 	Lies      source.Lies   // on which side of its line
 	Width     float64       // 0 where the file does not say
 	Fullness  float64       // how many times as long as its line; 1 where it lies flat
-	Gathered  length.Amount // the line times the fullness
+	Lengths   []TrimLength  // that it is cut in
+	Gathered  length.Amount // the line times the fullness, of all lengths together
 	Joins     int           // how many times its ends are joined or turned in
 	JoinTakes length.Amount // each
 	Total     length.Amount // to be cut
+}
+
+// TrimLength is what is cut in one, for one strand.
+type TrimLength struct {
+	Strand
+	Gathered length.Amount // the line times the fullness
+	Joins    int           // how many times its ends are joined or turned in
+	Total    length.Amount // to be cut
+}
+
+// Count is how many lengths it is cut in, one for each strand.
+func (t Trim) Count() int {
+	n := 0
+	for _, l := range t.Lengths {
+		n += l.Times
+	}
+	return n
 }
 
 // LeftOut says what turns outward of the line where what that takes is not known, for want
@@ -57,20 +76,33 @@ func (t Trim) NoRoom(say func(length.Amount) string) string {
 func (j joiner) trim(s source.TrimSpec) Trim {
 	t := Trim{
 		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Kind: s.Kind.V, Lies: s.Lies.V, Width: s.Width.V, Fullness: s.Fullness.Or(1),
-		Joins: s.Joins.Or(1), JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)),
+		JoinTakes: j.Unit.Chosen(2 * usualJoining(j.Unit)), Gathered: length.Amount{Unit: j.Unit}, Total: length.Amount{Unit: j.Unit},
 	}
 	if s.JoinTakes.Given() {
 		t.JoinTakes = j.Unit.AtLeast(s.JoinTakes.V)
 	}
-	t.Gathered = t.LineLength.By(t.Fullness)
+	t.Reach = j.trimReach(t, t.Courses)
+	strands, joins := j.asGiven(t.Courses, s.Joins)
+	for _, one := range strands {
+		l := TrimLength{Strand: one, Gathered: one.Line.By(t.Fullness), Joins: joins}
+		l.Total = j.Unit.Sum(l.Gathered, j.trimReach(t, one.Courses).Takes(), t.JoinTakes.Times(joins))
+		t.Lengths = append(t.Lengths, l)
+		t.Joins += one.Times * joins
+		t.Gathered = t.Gathered.Plus(l.Gathered.Times(one.Times))
+		t.Total = t.Total.Plus(l.Total.Times(one.Times))
+	}
+	return t
+}
+
+// trimReach is how a trim goes round the corners and curves of some of its courses.
+func (j joiner) trimReach(t Trim, courses []Course) Reach {
 	side := 1.0 // the sign of a turn round which the trim is on the outside
-	if s.Lies.V == source.LiesOn {
+	if t.Lies == source.LiesOn {
 		side = -1
 	}
-	t.Reach = j.reach(t.Courses, t.Width, t.Fullness, side)
+	r := j.reach(courses, t.Width, t.Fullness, side)
 	if t.Kind == source.Cord {
-		t.Reach = t.Reach.atCorners()
+		r = r.atCorners()
 	}
-	t.Total = j.Unit.Sum(t.Gathered, t.Reach.Takes(), t.JoinTakes.Times(t.Joins))
-	return t
+	return r
 }
