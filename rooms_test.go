@@ -45,7 +45,7 @@ marking/sketch/made: marking/plane marking/fault marking/length marking/source m
 pdfout/paper:        marking/plane marking/fault marking/wording marking/length
 pdfout/ink:          marking/plane marking/fault marking/mark pdfout/paper; codeberg.org/go-pdf/fpdf golang.org/x/image/font golang.org/x/image/font/gofont/gobold golang.org/x/image/font/gofont/goregular golang.org/x/image/font/sfnt golang.org/x/image/math/fixed
 pdfout/text:         marking/plane marking/wording marking/length pdfout/ink
-pdfout/arrange:      marking/plane marking/length marking/mark pdfout/paper pdfout/ink pdfout/text
+pdfout/arrange:      marking/plane marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text
 pdfout/report:       marking/plane marking/fault marking/wording marking/length marking/mark pdfout/paper pdfout/ink pdfout/text pdfout/arrange
 pdfout/sample:       marking/plane marking/mark
 pdfout/likeness:; github.com/stretchr/testify/assert github.com/stretchr/testify/require

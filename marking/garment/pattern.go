@@ -4,6 +4,7 @@ import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Pattern is a file that has been checked: every name in it stands for
@@ -51,7 +52,7 @@ func (p *Pattern) Heading() []string {
 		notes = append(notes, p.Title)
 	}
 	if p.Size != "" {
-		notes = append(notes, "size "+p.Size)
+		notes = append(notes, wording.OfSize(p.Size))
 	}
 	return notes
 }

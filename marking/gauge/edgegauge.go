@@ -194,5 +194,9 @@ func (g *gaugedEdge) steps(pattern *garment.Pattern) []string {
 	if g.edge().Allowance < narrowCard(pattern.Unit)-piece.Rounding {
 		steps = []string{"paste it on stiff card before it is cut out, for its strip is narrow"}
 	}
-	return slices.Concat(steps, g.laid, g.turns)
+	turns := g.turns
+	if len(turns) > 1 { // of a half, and of one that is cut for left and right
+		turns = []string{"turn it over for the other half, and for the second where one is for the left and one for the right"}
+	}
+	return slices.Concat(steps, g.laid, turns)
 }

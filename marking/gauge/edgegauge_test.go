@@ -385,6 +385,12 @@ func TestNotesOfAnEdgeGauge(t *testing.T) {
 			"begins at the corner with side",
 			"where one is for the left and one for the right, turn it over for the second",
 		}},
+		{"smock.toml", "Front armhole: gauge", []string{
+			"for the armhole of Front: allowance 3/8 in",
+			"the same for the armhole of Back",
+			"reaches from the corner with side to the corner with shoulder",
+			"turn it over for the other half, and for the second where one is for the left and one for the right",
+		}},
 		{"nightgown.toml", "Skirt front hem: gauge 2 of 3", []string{
 			"for the hem of Skirt front: allowance 1 cm",
 			"the same for the hem of Skirt back",

@@ -7,7 +7,7 @@
 //
 //	quote.go    what somebody wrote, as a message repeats it, and the name of a file as it is said
 //	list.go     several things in one sentence, and how many there are
-//	inwords.go  a name as words are looked for in it
+//	inwords.go  a name as words are looked for in it, and a size as it is said
 //	form.go     words that are looked for in others
 //	strange.go  a letter that looks like a space, or like nothing, by its name
 //	nearest.go  the known word that a mistyped one is meant for, and the hint that says so

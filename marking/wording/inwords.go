@@ -18,3 +18,11 @@ func Capital(name string) string {
 	}
 	return string(unicode.ToUpper(first)) + name[size:]
 }
+
+// OfSize says a size: "size 18 months"; one that is written so, as "size 4", is said once.
+func OfSize(size string) string {
+	if strings.HasPrefix(strings.ToLower(size), "size ") {
+		return size
+	}
+	return "size " + size
+}

@@ -25,3 +25,9 @@ func TestInWords(t *testing.T) {
 		})
 	}
 }
+
+func TestOfSize(t *testing.T) {
+	for size, want := range map[string]string{"4": "size 4", "18 months": "size 18 months", "size 4": "size 4", "Size 4": "Size 4", "sizeable": "size sizeable"} {
+		assert.Equal(t, want, OfSize(size))
+	}
+}

@@ -1,6 +1,7 @@
 package arrange
 
 import (
+	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/text"
@@ -47,10 +48,24 @@ func (s *Sheet) LetterLines() {
 	s.letterLines()
 }
 
-// TakeHeads takes the room of all heads and flags.
+// What is kept free before either end of an arrow, along it and to each side of it, in mm: words
+// there look as if it pointed at them, or came from them.
+const (
+	beforeArrow = 4.5
+	besideArrow = 1.5
+)
+
+// TakeHeads takes the room of all heads and flags, and before the ends of arrows.
 func (s *Sheet) TakeHeads() {
 	for _, p := range s.Pieces {
 		for _, l := range p.Lines {
+			if path := l.Path(); l.Role == mark.Arrow && len(path) > 1 {
+				from, to := path[0], path[len(path)-1]
+				u := to.Sub(from).Unit()
+				for _, beyond := range []plane.Point{from.Sub(u.Mul(beforeArrow / 2)), to.Add(u.Mul(beforeArrow / 2))} {
+					s.Field.Take(text.Slab{Centre: beyond, Half: plane.Point{X: beforeArrow / 2, Y: besideArrow}, U: u})
+				}
+			}
 			for _, h := range l.Solids() {
 				s.Field.Take(roomOf(h))
 			}

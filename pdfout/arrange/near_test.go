@@ -176,3 +176,31 @@ func TestPanelNamesItsPieceOnce(t *testing.T) {
 	by, _ = words(remainder{p, false, false}, 80)
 	assert.Contains(t, by, "Yoke", "it stands nowhere else")
 }
+
+// No words stand right before an end of an arrow, wherever they would find their place.
+func TestNoWordsBeforeAnArrow(t *testing.T) {
+	m := sample.Rectangle("p", "P", 150, 200)
+	from, to := plane.Point{X: 40, Y: 100}, plane.Point{X: 56, Y: 100}
+	m.Marks = append(m.Marks, mark.Mark{Role: mark.Arrow, Path: plane.Path{from, to}})
+	for _, end := range []struct{ at, out plane.Point }{{from, plane.Point{X: -1}}, {to, plane.Point{X: 1}}} {
+		// As close by as a word stands to its place.
+		m.Words = append(m.Words, mark.Word{Role: mark.TuckEnd, Text: "end here", At: end.at.Add(end.out.Mul(1.5)), Out: end.out})
+	}
+	s := sheetOf(m)
+	s.Letter()
+	arrow := s.Pieces[0].Lines[len(s.Pieces[0].Lines)-1]
+	require.Equal(t, mark.Arrow, arrow.Role)
+	path := arrow.Path()
+	u := path[1].Sub(path[0]).Unit()
+	told := 0
+	for _, l := range s.Labels {
+		if l.Text != "end here" {
+			continue
+		}
+		told++
+		for _, end := range []plane.Path{{path[0], path[0].Sub(u.Mul(4))}, {path[1], path[1].Add(u.Mul(4))}} {
+			assert.False(t, l.Room.MeetsSegment(end[0], end[1]), "%v", l.Room.Bounds())
+		}
+	}
+	assert.Equal(t, 2, told)
+}

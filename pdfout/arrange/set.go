@@ -3,6 +3,7 @@ package arrange
 import (
 	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
+	"tuckmark/marking/wording"
 )
 
 // Set is what is drawn at once.
@@ -41,5 +42,5 @@ func (s Set) SizeLine() string {
 	if s.Size == "" {
 		return ""
 	}
-	return "size " + s.Size
+	return wording.OfSize(s.Size)
 }
