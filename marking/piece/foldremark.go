@@ -163,7 +163,7 @@ func nearestOf(r FoldRow, numbers []int) string {
 		name = "stitching"
 	}
 	if len(numbers) > 1 {
-		return "the first " + name
+		return fmt.Sprintf("the %s of %s %d", name, r.Makes, numbers[0]+1)
 	}
 	return "its " + name
 }

@@ -50,7 +50,7 @@ func TestTucksInSeams(t *testing.T) {
 			`the tuck is caught in the seam of "side": finished, its stitching lies 5 7/16 in from "left", and its fold 1/16 in past the stitch line of that edge`},
 		{"one of six caught and two stitched in it, finished", "finished", besideSide, `count = 6; first = "5 3/16"; spacing = "3/8"; press = "away"`,
 			`tuck 4 of 6 is caught in the seam of "side": finished, its stitching lies 5 7/16 in from "left", and its fold 1/16 in past the stitch line of that edge
-tucks 5 to 6 of 6 are stitched in the allowance of "side": finished, the first stitching lies 5 9/16 in from "left", 1/16 in past the stitch line of that edge, and the seam takes them in`},
+tucks 5 to 6 of 6 are stitched in the allowance of "side": finished, the stitching of tuck 5 lies 5 9/16 in from "left", 1/16 in past the stitch line of that edge, and the seam takes them in`},
 		{"the first, by the edge that all lie beside", "flat", besideSide, `count = 3; first = "1/4"; spacing = "1/2"; press = "away"`,
 			`tuck 1 of 3 is stitched in the allowance of "left": finished, its stitching lies 1/8 in from "left", 3/8 in past the stitch line of that edge, and the seam takes it in`},
 		{"in a hem, where it is told as that", "finished", hem, `count = 1; first = "5 3/4"; press = "away"`, ""},

@@ -89,12 +89,12 @@ func TestWarnings(t *testing.T) {
 		{"the last in the shoulder, finished", "finished", nil, change{"COUNT", "6", "FIRST", "1 3/16"},
 			change{`25: piece.front.tuck.t: tuck 6 of 6 runs into "shoulder" instead of "neck": finished, its stitching lies 3 7/16 in from "cf"`}},
 		{"three in the shoulder, finished", "finished", nil, change{"COUNT", "8", "FIRST", "1 3/16"},
-			change{`25: piece.front.tuck.t: tucks 6 to 8 of 8 run into "shoulder" instead of "neck": finished, the first stitching lies 3 7/16 in from "cf"`}},
+			change{`25: piece.front.tuck.t: tucks 6 to 8 of 8 run into "shoulder" instead of "neck": finished, the stitching of tuck 6 lies 3 7/16 in from "cf"`}},
 		// 5/16, 13/16, ...: the seventh at 3 5/16, the eleventh at 5 5/16 in
 		{"in the shoulder and in the armhole, finished", "finished", nil, change{"COUNT", "13", "FIRST", "9/16", "length = 2", "length = 3"},
 			change{
-				`25: piece.front.tuck.t: tucks 8 to 11 of 13 run into "shoulder" instead of "neck": finished, the first stitching lies 3 13/16 in from "cf"`,
-				`25: piece.front.tuck.t: tucks 12 to 13 of 13 run into "armhole" instead of "neck": finished, the first stitching lies 5 13/16 in from "cf"`}},
+				`25: piece.front.tuck.t: tucks 8 to 11 of 13 run into "shoulder" instead of "neck": finished, the stitching of tuck 8 lies 3 13/16 in from "cf"`,
+				`25: piece.front.tuck.t: tucks 12 to 13 of 13 run into "armhole" instead of "neck": finished, the stitching of tuck 12 lies 5 13/16 in from "cf"`}},
 		// Flat, the stitch lines meet at 5 7/8 in, and the sixth has its fold 5 in beyond
 		// the first.
 		{"the last in the neck, flat", "flat", flat, change{"COUNT", "6", "FIRST", "13/16"}, nil},
