@@ -83,6 +83,7 @@ func TestTuckTables(t *testing.T) {
   tuck 3       1 3/16  1 5/16  1 7/16      11/16
   stitch each 1/8 in from its fold
   each takes up 1/4 in, all 6 together 1 1/2 in
+  cloth that shows between tucks when sewn: 1/16 in
   pressed away from centre
 `},
 		// 9/64 = 2/16 + 1/64; the fold at 1/2 in: 23/64 = 6/16 - 1/64 to 41/64 =
@@ -106,6 +107,7 @@ func TestTuckTables(t *testing.T) {
   tuck 3            1 3/4     2   2 1/4          1
   stitch each 1/4 in from its fold
   each takes up 1/2 in, all 5 together 2 1/2 in
+  cloth that shows between tucks when sewn: 1/4 in
 `},
 		// From fold to fold 3/8 + 1/16, from group to group 3/8 + 3/16; sewn, a tuck more lies
 		// 1/8 + 1/16 on, a group 1/8 + 3/16.
@@ -118,6 +120,7 @@ func TestTuckTables(t *testing.T) {
   tuck 4           1 13/16  1 15/16  2 1/16     1 1/16
   stitch each 1/8 in from its fold
   each takes up 1/4 in, all 8 together 2 in
+  cloth that shows between tucks when sewn: 1/16 in
   from the last fold line of a group to the first of the next: 9/16 in
   cloth that shows between groups when sewn: 3/16 in
 `},
@@ -133,6 +136,7 @@ func TestTuckTables(t *testing.T) {
   tuck 6               2 7/16  2 9/16  2 11/16     1 5/16
   stitch each 1/8 in from its fold
   each takes up 1/4 in, all 11 together 2 3/4 in
+  cloth that shows between tucks when sewn: 1/16 in
   from the last fold line of a group to the first of the next, in their order:
   9/16 in, 11/16 in
   cloth that shows between groups when sewn, in their order: 3/16 in, 5/16 in
@@ -166,6 +170,7 @@ func TestTuckTables(t *testing.T) {
   tuck 2        7/8        1/2
   stitch each along its fold line with a twin needle
   each takes up 1/4 in, all 4 together 1 in
+  no cloth shows between tucks when sewn: they touch
 `},
 		// A growth tuck across the whole piece, beside a hem of 2 in
 		{"one growth tuck", strings.Replace(half, "12,0 0,0", "12,0 0,0 | hem = 2", 1) + sketch.Rows(`tuck growth hem 1/2 1 4`), `
@@ -185,6 +190,7 @@ func TestTuckTables(t *testing.T) {
   tuck 3     7 1/2     8   8 1/2      5 1/2
   stitch each 1/2 in from its fold
   each takes up 1 in, all 3 together 3 in
+  cloth that shows between tucks when sewn: 1/2 in
   each tuck that is let down makes the piece 1 in longer, all 3 together 3 in
 `},
 		// Ten took up 2 5/8 in (see tucksample_test.go of package piece): one 0.2625 in, and four 1.05 in =
@@ -196,6 +202,7 @@ func TestTuckTables(t *testing.T) {
   tuck 2          3/4   7/8       1        1/2
   stitch each 1/8 in from its fold
   4 tucks together take up 1 1/16 in
+  no cloth shows between tucks when sewn: they touch
 `},
 		// The same beside the hem: let down, one gives what one took, 1 1/16 in.
 		{"a sampled growth tuck", strings.Replace(half, "12,0 0,0", "12,0 0,0 | hem = 1", 1) + sketch.Rows(`tuck growth hem 1/2 1 4 | sample = {tucks = 2, flat = "4", sewn = "1 7/8"}`), `
@@ -233,6 +240,7 @@ func TestTuckTablesInMillimetres(t *testing.T) {
   + or -: the line lies that much farther or nearer than the mark
   stitch each 0.25 cm from its fold
   each takes up 0.5 cm, all 4 together 2 cm
+  no cloth shows between tucks when sewn: they touch
 `},
 		{"mm", tens + sketch.Rows(`tuck yoke centre 2.5 2 12`), `  front, yoke: 4 tucks, 2 on each side, each 2.5 mm wide
   from centre    stitch      fold    stitch  when sewn
@@ -241,6 +249,7 @@ func TestTuckTablesInMillimetres(t *testing.T) {
   + or -: the line lies that much farther or nearer than the mark
   stitch each 2.5 mm from its fold
   each takes up 5 mm, all 4 together 20 mm
+  no cloth shows between tucks when sewn: they touch
 `},
 	} {
 		p := made.Of(t, "unit = \""+c.unit+"\"\nallowance = 0\n"+sketch.Front(c.text))
@@ -356,6 +365,31 @@ func TestFoldTablesInBothSystems(t *testing.T) {
   stitch each 1/8 in (3 mm) from its fold
   each takes up 1/4 in (6 mm), both together 1/2 in (13 mm)
 `, strings.TrimPrefix(text.String(), "\n"))
+}
+
+// What shows between tucks that are sewn: fold lines of tucks of 1/8 in that touch lie 3/8 in
+// apart. One is alone, and of those that cover each other the remark tells.
+func TestWhatShowsBetweenTucks(t *testing.T) {
+	for _, c := range []struct{ name, row, want string }{
+		{"they touch", "tuck t left 1/8 3 1/2 | spacing = \"3/8\"", "no cloth shows between tucks when sewn: they touch"},
+		{"a gap", "tuck t left 1/8 3 1/2 | gap = \"1/4\"", "cloth that shows between tucks when sewn: 1/4 in"},
+		{"a spacing", "tuck t left 1/8 3 1/2 | spacing = \"1/2\"", "cloth that shows between tucks when sewn: 1/8 in"},
+		{"in groups", "tuck t left 1/8 3 1/2 | gap = \"1/16\"; groups = 2; between = 1", "cloth that shows between tucks when sewn: 1/16 in"},
+		// Ten take 2.3 in in place of 2.5: of 1/2 in 1/2 - 1/8 - 0.23 are left, 0.145 in.
+		{"sampled", "tuck t left 1/8 3 1/2 | spacing = \"1/2\"; sample = {tucks = 10, flat = 6, sewn = 3.7}", "cloth that shows between tucks when sewn: about 1/8 in"},
+		{"they cover each other", "tuck t left 1/8 3 1/2 | spacing = \"5/16\"", ""},
+		{"one", "tuck t left 1/8 1 1/2", ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			told := ""
+			for _, line := range strings.Split(printedSection(made.Of(t, sketch.Front(sketch.Rect("10")+"\n---\n"+sketch.Rows(c.row))), tucksAndPleats), "\n") {
+				if strings.Contains(line, "between tucks") {
+					told += strings.TrimSpace(line)
+				}
+			}
+			assert.Equal(t, c.want, told)
+		})
+	}
 }
 
 // How far tucks reach along the neck of a yoke, and how many would reach as far: each of 1/8 in

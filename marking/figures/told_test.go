@@ -313,6 +313,7 @@ stitching, when sewn = 4 1/4 in
 tucks = 4 tucks, 2 on each side, each 1/4 in wide
 stitch each 1/4 in from its fold
 each takes up 1/2 in, all 4 together 2 in
+cloth that shows between tucks when sewn: 2 1/4 in
 `},
 		{"skirt", "n notch", `n, notch pinafore.toml:22
 piece = Skirt, half of it

@@ -51,9 +51,12 @@ func (m *remarker) fine(t *TuckRow) {
 	}
 }
 
+// covers reports whether each tuck covers the next stitching by so much that it is worth a word.
+func (t TuckRow) covers() bool { return t.Gap <= -leastCover+length.Rounding }
+
 // gap warns of tucks that cover the next stitching.
 func (m *remarker) gap(t *TuckRow) {
-	if t.Together() > 1 && t.Gap <= -leastCover+length.Rounding {
+	if t.Together() > 1 && t.covers() {
 		covers, apart := -t.Gap, t.Takes+t.Width
 		say := m.unit.AsWritten
 		if t.Sampled || !length.IsPlain(covers) || !length.IsPlain(apart) {

@@ -47,6 +47,19 @@ type TuckRow struct {
 	LetDown float64
 }
 
+// Shows returns how much cloth shows between two tucks of the set, or of one of its groups, when
+// they are sewn, in mm: 0 where each lies against the next stitching. ok is false for a single tuck,
+// and where each covers the next stitching, which is remarked.
+func (t TuckRow) Shows() (mm float64, ok bool) {
+	switch {
+	case t.Together() < 2 || t.covers():
+		return 0, false
+	case t.Gap < leastCover:
+		return 0, true
+	}
+	return t.Gap, true
+}
+
 // onCentre reports whether the first tuck has its fold line on the base.
 func (t TuckRow) onCentre() bool { return t.first < SamePoint }
 

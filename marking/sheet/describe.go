@@ -15,9 +15,9 @@ import (
 // so it is told in the notes what they are: in parts, each in a line of its own. On the
 // fold a set is told as it is on the whole piece.
 
-// letDownStep is how finely it is told what a sampled tuck gives, in mm: no ruler shows
+// sampledStep is how finely it is told what follows from a sample, in mm: no ruler shows
 // more than 1/16 in of it.
-const letDownStep = 25.4 / 16
+const sampledStep = 25.4 / 16
 
 // DescribeTucks says, in parts, what a set of tucks is. Lengths in mm are written by the
 // function.
@@ -30,7 +30,7 @@ func DescribeTucks(t piece.TuckRow, written func(float64) string) []string {
 	if t.Twin {
 		words += ", twin needle"
 	}
-	parts := append([]string{words}, describeGroups(t, written)...)
+	parts := slices.Concat([]string{words}, describeGap(t, written), describeGroups(t, written))
 	if from, to := t.Between(); from != "" {
 		parts = append(parts, fmt.Sprintf("stitched from %s to %s", from, to))
 	}
@@ -48,7 +48,7 @@ func letDown(t piece.TuckRow, written func(float64) string) string {
 	longer := func(tucks int) string {
 		mm := t.LetDown * float64(tucks)
 		if t.Sampled { // half a thread is no more than a ruler shows
-			return "about " + written(math.Round(mm/letDownStep)*letDownStep)
+			return "about " + written(math.Round(mm/sampledStep)*sampledStep)
 		}
 		return written(mm)
 	}

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -26,6 +27,21 @@ func countedTucks(t piece.TuckRow, size string) string {
 		return fmt.Sprintf("%d tucks, %d in each of %d groups on each side, each %s", n, each, groups, size)
 	}
 	return fmt.Sprintf("%d tucks, %d in each of %d groups, each %s", n, each, groups, size)
+}
+
+// describeGap says what shows between two tucks that lie a Space apart; nothing where one covers
+// the next, or there are no two.
+func describeGap(t piece.TuckRow, written func(float64) string) []string {
+	switch shows, ok := t.Shows(); {
+	case !ok:
+		return nil
+	case shows == 0:
+		return []string{"no cloth shows between tucks when sewn: they touch"}
+	case length.IsPlain(shows):
+		return []string{"cloth that shows between tucks when sewn: " + written(shows)}
+	default: // what a sample took is no number that somebody chose
+		return []string{"cloth that shows between tucks when sewn: about " + written(math.Round(shows/sampledStep)*sampledStep)}
+	}
 }
 
 // describeGroups says how far apart the groups of a set of tucks lie; nothing of one without

@@ -201,11 +201,11 @@ func TestNotesOfATuckSheet(t *testing.T) {
 	piece, pattern := made.Block(t, text)
 	notes := tuckSheet(piece, pattern).Told()
 	require.Equal(t, []string{
-		"all tucks together take up 3 in", "t: 12 tucks, 6 on each side, each 1/8 in wide", "pressed toward cf",
+		"all tucks together take up 3 in", "t: 12 tucks, 6 on each side, each 1/8 in wide", "no cloth shows between tucks when sewn: they touch", "pressed toward cf",
 		"tear a block 15 in wide and 13 in long", "mark its centre, the lines of the tucks, cross A (3 1/2 in from the torn top edge) and cross B (11 1/2 in from the torn top edge)",
 	}, notes)
 	piece, pattern = made.Block(t, text+"measured = 12\n")
-	assert.Equal(t, slices.Concat([]string{"torn 15 in wide and 13 in long, its tucks are sewn"}, notes[1:3], piece.Block.MeasuredNotes(piece, length.Inch)), tuckSheet(piece, pattern).Notes)
+	assert.Equal(t, slices.Concat([]string{"torn 15 in wide and 13 in long, its tucks are sewn"}, notes[1:4], piece.Block.MeasuredNotes(piece, length.Inch)), tuckSheet(piece, pattern).Notes)
 	piece, pattern = made.Block(t, text+"measured = \"12 3/4\"\n")
 	assert.NotContains(t, strings.Join(tuckSheet(piece, pattern).Told(), " "), "sample =", "what goes into the file is told on the screen")
 }
