@@ -61,7 +61,8 @@
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at
 //	foldremark.go                 of tucks and pleats
-//	inallowance.go                tucks that a seam takes in
+//	inallowance.go, pleatinallowance.go
+//	                              tucks, and pleats in an edge, that a seam takes in
 //	stepremark.go                 of steps that folds leave in a slanting edge
 //	hemremark.go, hemfoldremark.go, placketremark.go
 //	                              of what a hem folds back, and of where a placket ends

@@ -63,6 +63,7 @@ func (p *Piece) Remarks(unit length.Unit) []Remark {
 		m.tops(p.PleatRows[i].FoldRow)
 		m.creases(&p.PleatRows[i])
 	}
+	m.pleatsInSeams()
 	m.hems()
 	m.tooLarge()
 	for i := range p.Edges {
