@@ -33,6 +33,10 @@ func (b *band) profileOf(path plane.Path) *profile {
 	}
 	p := &profile{width: box.Width(), height: box.Height()}
 	columns := make([]column, max(1, int(math.Ceil((p.width-flush)/b.step))))
+	room := make([]crossing, usualCrossings*len(columns))
+	for k := range columns {
+		columns[k] = room[usualCrossings*k:][:0:usualCrossings]
+	}
 	for i, q := range path {
 		take(columns, path[(i+len(path)-1)%len(path)].Sub(box.Min), q.Sub(box.Min), b.step)
 	}
@@ -53,6 +57,10 @@ func (b *band) profileOf(path plane.Path) *profile {
 
 // column is what of an outline runs through a column.
 type column []crossing
+
+// usualCrossings is how many pieces of an outline most columns have: its lower side and its upper
+// one. Others find more room.
+const usualCrossings = 2
 
 // crossing is a piece of an outline in a column. It turns by 1 each time it runs over the
 // middle of the column to the right, by -1 each time it does so to the left.

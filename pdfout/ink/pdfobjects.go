@@ -26,6 +26,9 @@ const (
 	startMark  = "startxref\n"
 	entryBytes = 20 // of the table of objects, for each of them
 	objectEnd  = "endobj\n"
+	// mostAround is more than an object has around it, its entry among it, in bytes; it bounds
+	// nothing.
+	mostAround = 64
 )
 
 // takeApart finds the objects of a PDF, by its table of them.
@@ -106,6 +109,11 @@ func (all pdfObjects) reference(object int, key string) (int, error) {
 // tells what it is. Its two names (ISO 32000-1, 14.4) are the sum of its bytes.
 func (all pdfObjects) whole(version string) []byte {
 	var out bytes.Buffer
+	size := 0
+	for _, object := range all {
+		size += len(object) + mostAround
+	}
+	out.Grow(size)
 	// The second line has letters above 127, so that nobody takes the file for text.
 	fmt.Fprintf(&out, "%%PDF-%s\n%%\xc2\xb5\xc2\xb6\n", version)
 	places := make([]int, len(all))

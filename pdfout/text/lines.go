@@ -32,6 +32,7 @@ func (t *Lines) Add(lines []string, s ink.Style) { t.AddAt(lines, s, 0, s.Foot()
 // AddAt is Add with the lines beginning some mm to the right, and with their base
 // lines some mm over their feet.
 func (t *Lines) AddAt(lines []string, s ink.Style, left, foot float64) {
+	t.Labels = slices.Grow(t.Labels, len(lines))
 	for _, line := range lines {
 		t.Height += s.Step()
 		t.Say(line, s, plane.Point{X: left, Y: -t.Height + foot})
