@@ -196,7 +196,7 @@ func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string
 	}
 	steps = append(steps, lay)
 	steps = append(steps, crossSteps(crossesOf(p))...)
-	steps = append(steps, "mark round it")
+	steps = append(steps, markRound)
 	if template != nil && len(template.matches) > 0 {
 		steps = append(steps, matchNote)
 	}
@@ -209,6 +209,9 @@ func cuttingSteps(p *piece.Piece, unit length.Unit, template *template) []string
 	}
 	return append(steps, "cut one layer at a time")
 }
+
+// markRound is the step in which a cutting sheet is drawn round.
+const markRound = "mark round it"
 
 // crossSteps says what the crosses of a cutting sheet are laid on: on the same ones of the
 // block, or on a line of it.

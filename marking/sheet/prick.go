@@ -88,10 +88,25 @@ func isFold(role mark.Role) bool {
 
 // pricked returns the marking with dots along its lines, and with some more steps.
 func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
+	m, of := d.dotted(m, func(one mark.Mark) bool { return isPricked(one.Role) })
+	m.Key += " pricked"
+	m.Name += ": to be pricked"
+	m = m.With(d.steps()...)
+	if slices.ContainsFunc(of, func(one mark.Mark) bool { return isFold(one.Role) }) {
+		m = m.With(foldDots)
+	}
+	return m.With(more...).With(countPins)
+}
+
+// foldDots is the step of a pricked sheet on which something is folded.
+const foldDots = "fold where two dots stand close together; the fold runs through both"
+
+// dotted returns the marking with dots along those of its lines that are wanted, and these lines.
+func (d dotting) dotted(m mark.Marking, wanted func(mark.Mark) bool) (mark.Marking, []mark.Mark) {
 	var lines []*plane.Tree // that are pricked
 	var of []mark.Mark      // each
 	for _, one := range m.Marks {
-		if isPricked(one.Role) {
+		if wanted(one) {
 			lines, of = append(lines, plane.NewTree(one.Path)), append(of, one)
 		}
 	}
@@ -116,13 +131,26 @@ func pricked(m mark.Marking, d dotting, more ...string) mark.Marking {
 		m.Marks = append(m.Marks, dotted)
 		*d.left -= len(path)
 	}
-	m.Key += " pricked"
-	m.Name += ": to be pricked"
-	m = m.With(d.steps()...)
-	if slices.ContainsFunc(of, func(one mark.Mark) bool { return isFold(one.Role) }) {
-		m = m.With("fold where two dots stand close together; the fold runs through both")
+	return m, of
+}
+
+// onTucked returns a cutting sheet by which those lines are dotted that the tucked block has not
+// yet: all but where it is cut, the tucks that are sewn, and what it is laid by. A mirrored sheet
+// could not be laid there, for the tucks lie on the right side; so it is pricked for that as well.
+func (d dotting) onTucked(cutting mark.Marking) mark.Marking {
+	m, of := d.dotted(cutting, func(one mark.Mark) bool {
+		return isPricked(one.Role) && !slices.Contains([]mark.Role{mark.Cut, mark.TuckStitch, mark.TuckEnd, mark.Cross, mark.Match, mark.Notch}, one.Role)
+	})
+	at := slices.Index(m.Steps, markRound)
+	if len(of) == 0 || at < 0 {
+		return cutting
 	}
-	return m.With(more...).With(countPins)
+	dots := d.steps()
+	if slices.ContainsFunc(of, func(one mark.Mark) bool { return isFold(one.Role) }) {
+		dots = append(dots, foldDots)
+	}
+	m.Steps = slices.Concat(dots[:1], m.Steps[:at+1], dots[1:], m.Steps[at+1:], []string{countPins})
+	return m
 }
 
 // steps says how the dots of a pricked sheet are used.

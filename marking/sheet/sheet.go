@@ -32,7 +32,7 @@ type pieceSheets struct {
 	after []string
 	// ruler and cutting are the other sheets of a piece that is cut from a tucked block,
 	// the same for every way: a tool, until it is tucked, and what is laid on the tucked cloth,
-	// right side up.
+	// right side up. By that its other lines are dotted, where they come through no template.
 	ruler, cutting []mark.Marking
 	template       *template // nil where none is asked for, or it is of no use
 	dots           dotting   // how far apart they are pricked
@@ -55,7 +55,11 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 		if !p.IsTucked() {
 			s.ruler = []mark.Marking{tuckRuler(p, pattern)}
 		}
-		s.cutting = s.printed(cuttingSheet(p, pattern, s.template))
+		cutting := cuttingSheet(p, pattern, s.template)
+		if s.template == nil && areDotted(askedFor(p, pattern)) {
+			cutting = dots.onTucked(cutting)
+		}
+		s.cutting = s.printed(cutting)
 	}
 	var all []mark.Marking
 	for _, way := range ways {
@@ -75,10 +79,7 @@ func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Mar
 // block is never marked by its template alone: it has the sheets of its block too. Onto one that is
 // tucked already no line is brought but round the cutting sheet, and along a template.
 func waysOf(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
-	ways := pattern.Transfers
-	if len(p.Transfers) > 0 {
-		ways = p.Transfers
-	}
+	ways := askedFor(p, pattern)
 	if p.IsTucked() {
 		ways = slices.DeleteFunc(slices.Clone(ways), func(way source.Transfer) bool { return way != source.Template })
 	}
@@ -86,6 +87,20 @@ func waysOf(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
 		return append([]source.Transfer{source.Trace}, ways...)
 	}
 	return ways
+}
+
+// askedFor are the ways that a piece asks for, or else the pattern.
+func askedFor(p *piece.Piece, pattern *garment.Pattern) []source.Transfer {
+	if len(p.Transfers) > 0 {
+		return p.Transfers
+	}
+	return pattern.Transfers
+}
+
+// areDotted reports whether the lines of a piece are brought onto cloth that nothing is traced
+// through: those on a block that is tucked are dotted then.
+func areDotted(ways []source.Transfer) bool {
+	return slices.Contains(ways, source.Prick) || slices.Contains(ways, source.Mirror)
 }
 
 // areTemplateAlone reports whether a piece that is marked in these ways has no other sheet than its
