@@ -32,7 +32,7 @@ func (u Unit) Amount(mm float64) Amount {
 
 // AtLeast returns a length of which less would not do: the step at or above it.
 func (u Unit) AtLeast(mm float64) Amount {
-	return Amount{MM: mm, Unit: u, Steps: stepsUp(mm / u.Ruler()), up: true}
+	return Amount{MM: mm, Unit: u, Steps: stepsUp(mm, u.Ruler()), up: true}
 }
 
 // Chosen returns a length that stands in the file, which is printed as it was
@@ -43,17 +43,19 @@ func (u Unit) Chosen(mm float64) Amount {
 	return a
 }
 
-// sameStep bounds how far a length may lie above a step of the ruler, as a share of
-// the step, and still be that step: a hair that is no cloth.
-const sameStep = 0.01
+// noCloth bounds how far a length may lie above a step, in mm, and still be that step: too little
+// to be cloth. It is the same for every step, so that no less is bought than is said to be needed.
+const noCloth = 0.01
 
-// nearestStep rounds to the nearest step, halves up, and never to a 0 with a sign, which
+// nearestStep rounds to the nearest step, halves away from 0, and never to a 0 with a sign, which
 // would be printed. Equal lengths that were worked out in two ways differ by rounding,
 // and must be read alike.
-func nearestStep(steps float64) float64 { return math.Floor(steps+0.5+Rounding) + 0 }
+func nearestStep(steps float64) float64 {
+	return math.Copysign(math.Floor(math.Abs(steps)+0.5+Rounding), steps) + 0
+}
 
-// stepsUp rounds to the step at or above, never to a 0 with a sign.
-func stepsUp(steps float64) float64 { return math.Ceil(steps-sameStep) + 0 }
+// stepsUp returns how many steps a length comes to, rounded up, both in mm; never a 0 with a sign.
+func stepsUp(mm, step float64) float64 { return math.Ceil((mm-noCloth)/step) + 0 }
 
 // Enough returns the length in mm, or what is printed of it where that is more: whoever
 // cuts by the print has to find it.
@@ -79,7 +81,7 @@ func (a Amount) Times(n int) Amount {
 
 // By returns the length times a factor, rounded up as it is read.
 func (a Amount) By(factor float64) Amount {
-	return Amount{MM: a.MM * factor, Unit: a.Unit, Steps: stepsUp(a.Steps * factor), up: true}
+	return Amount{MM: a.MM * factor, Unit: a.Unit, Steps: stepsUp(a.Steps*factor*a.Unit.Ruler(), a.Unit.Ruler()), up: true}
 }
 
 // Quarter returns a quarter of a length, as it is read.

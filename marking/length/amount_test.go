@@ -19,13 +19,15 @@ func TestAmountsAreReadOffARuler(t *testing.T) {
 		{"a fraction", "2 1/8 in", Inch.Amount(2.125 * 25.4)},
 		{"the nearest sixteenth", "2 1/8 in", Inch.Amount(2.15 * 25.4)}, // 2.15 x 16 = 34.4 -> 34
 		{"the next sixteenth", "2 3/16 in", Inch.AtLeast(2.15 * 25.4)},  // 34.4 -> 35
-		{"a hair above a step is that step", "2 1/8 in", Inch.AtLeast(2.125*25.4 + 0.01)},
-		{"more than a hair is not", "2 3/16 in", Inch.AtLeast(2.125*25.4 + 0.02)}, // a hundredth of 1.5875 mm
+		{"a hair above a step is that step", "2 1/8 in", Inch.AtLeast(2.125*25.4 + 0.009)},
+		{"more than a hair is not", "2 3/16 in", Inch.AtLeast(2.125*25.4 + 0.011)},
 		{"nothing", "0 in", Inch.Amount(0)},
 		{"at least nothing", "0 in", Inch.AtLeast(0)},
 		{"at least nothing, in cm", "0 cm", Centimetre.AtLeast(0)},
 		{"a hair below nothing", "0 in", Inch.Amount(-0.1)},
 		{"below nothing", "-1/8 in", Inch.Amount(-3.2)},
+		{"half a step", "11/16 in", Inch.Amount(21.0 / 32 * 25.4)},
+		{"half a step below nothing", "-11/16 in", Inch.Amount(-21.0 / 32 * 25.4)},
 		{"millimetres", "54 mm", Millimetre.Amount(53.6)},
 		{"centimetres", "5.4 cm", Centimetre.Amount(53.6)},
 		{"chosen finer than the ruler", "3/32 in", Inch.Chosen(3.0 / 32 * 25.4)},
@@ -106,6 +108,23 @@ func TestAmountsAddUpInPrint(t *testing.T) {
 		for _, text := range []string{total.Both(), total.Less(total).Both(), total.Times(-1).Times(0).Both()} {
 			require.False(t, strings.HasPrefix(text, "-0"), text)
 			require.NotContains(t, text, "(-0 ", text)
+		}
+	})
+}
+
+// A length reads alike wherever it is printed, also halfway between two steps and however it was
+// worked out; what is less than the ruler's smallest step is told as that where it stands alone.
+func TestALengthReadsAlike(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := rapid.SampledFrom([]Unit{Inch, Centimetre, Millimetre}).Draw(t, "unit")
+		halves := rapid.IntRange(-2000, 2000).Draw(t, "halves")
+		off := rapid.SampledFrom([]float64{0, 1e-9, -1e-9, 0.3, -0.3}).Draw(t, "off")
+		mm := (float64(halves)/2 + off) * u.Ruler()
+		if a := u.Amount(mm); a.Steps != 0 {
+			assert.Equal(t, a.String(), u.OnRuler(mm))
+			assert.Equal(t, a.Steps, -u.Amount(-mm).Steps, "the other way round")
+		} else if mm != 0 {
+			assert.Equal(t, "less than "+u.printSteps(1), u.OnRuler(mm))
 		}
 	})
 }

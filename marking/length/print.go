@@ -17,7 +17,7 @@ import (
 // be less than the ruler's smallest step, whatever its sign. The length is
 // finite.
 func (u Unit) OnRuler(mm float64) string {
-	steps := math.Round(mm / u.Ruler())
+	steps := nearestStep(mm / u.Ruler())
 	if steps == 0 && mm != 0 {
 		return "less than " + u.printSteps(1)
 	}

@@ -43,7 +43,7 @@ func (p Purchase) Both() string {
 }
 
 func (p Purchase) yards() string {
-	return mixed(stepsUp(p.mm/eighthYard), eighthsAYard) + " yd"
+	return mixed(stepsUp(p.mm, eighthYard), eighthsAYard) + " yd"
 }
 
 func (p Purchase) metres() string {
@@ -51,7 +51,7 @@ func (p Purchase) metres() string {
 }
 
 // upTo returns a length rounded up to whole steps, both in mm.
-func upTo(step, mm float64) float64 { return stepsUp(mm/step) * step }
+func upTo(step, mm float64) float64 { return stepsUp(mm, step) * step }
 
 // MarshalJSON gives what is bought, in mm to a hundredth, and as it is asked for.
 func (p Purchase) MarshalJSON() ([]byte, error) {

@@ -24,6 +24,8 @@ func TestWhatIsBought(t *testing.T) {
 		{"a little", 3, "1/8 yd", "0.05 m", "1/8 yd (0.05 m)"},
 		{"an eighth", 4.5 * inch, "1/8 yd", "0.15 m", "1/8 yd (0.15 m)"},
 		{"a sixteenth more than an eighth", (4.5 + 1.0/16) * inch, "1/4 yd", "0.15 m", "1/4 yd (0.15 m)"},
+		{"a thirty-second more than a yard", (36 + 1.0/32) * inch, "1 1/8 yd", "0.95 m", "1 1/8 yd (0.95 m)"},
+		{"a quarter of a millimetre more than 5 cm", 50.25, "1/8 yd", "0.1 m", "1/8 yd (0.1 m)"},
 		{"a yard", 36 * inch, "1 yd", "0.95 m", "1 yd (0.95 m)"},
 		{"41 3/4 in", 41.75 * inch, "1 1/4 yd", "1.1 m", "1 1/4 yd (1.1 m)"}, // 9.28 eighths, 1060.45 mm
 		{"135 in", 135 * inch, "3 3/4 yd", "3.45 m", "3 3/4 yd (3.45 m)"},
@@ -73,4 +75,15 @@ func shopLength(t require.TestingT, printed string) float64 {
 	}
 	require.Failf(t, "no length of a shop", "%q", printed)
 	return 0
+}
+
+// No less is bought than is said to be needed, wherever the length lies between two steps.
+func TestNoLessIsBoughtThanIsNeeded(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := rapid.SampledFrom([]Unit{Inch, Millimetre}).Draw(t, "unit")
+		step := u.Either(eighthYard, fiveCentis)
+		mm := float64(rapid.IntRange(0, 100).Draw(t, "steps"))*step + rapid.Float64Range(0, 2).Draw(t, "more")
+		assert.GreaterOrEqual(t, upTo(step, mm)+Rounding, u.AtLeast(mm).Enough()-noCloth)
+		assert.GreaterOrEqual(t, upTo(step, mm)+Rounding, u.AtLeast(mm).Steps*u.Ruler())
+	})
 }
