@@ -241,11 +241,15 @@ func namesOf(pieces []arrange.Piece, width float64) text.Lines {
 	}
 	var words text.Lines
 	if len(lines) <= shareLines*shareColumns && text.LongestWord(lines, style) <= column {
-		for i := 0; i < len(lines); i += shareLines {
-			words.With(text.LinesOf(lines[i:min(i+shareLines, len(lines))], style),
-				plane.Point{X: float64(i/shareLines) * (column + text.Gutter/2)})
+		down := len(lines) // in each column
+		if down > shareLines {
+			down = (down + shareColumns - 1) / shareColumns
 		}
-		words.Space(float64(min(len(lines), shareLines)) * style.Step())
+		for i := 0; i < len(lines); i += down {
+			words.With(text.LinesOf(lines[i:min(i+down, len(lines))], style),
+				plane.Point{X: float64(i/down) * (column + text.Gutter/2)})
+		}
+		words.Space(float64(down) * style.Step())
 		return words
 	}
 	running := text.Wrap(text.JoinedNotes(short), style, width)

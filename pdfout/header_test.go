@@ -14,6 +14,7 @@ import (
 	"tuckmark/marking/mark"
 	"tuckmark/marking/plane"
 	"tuckmark/pdfout/arrange"
+	"tuckmark/pdfout/ink"
 	"tuckmark/pdfout/paper"
 	"tuckmark/pdfout/sample"
 	"tuckmark/pdfout/seen"
@@ -200,5 +201,16 @@ func TestSharedNamesHaveRoom(t *testing.T) {
 				assert.GreaterOrEqual(t, words.Height+l.At.Y, l.Style.Down(), "%q", l.Text)
 			}
 		}
+	}
+}
+
+// More names than one column has lines for stand in two of about one height.
+func TestColumnsOfNames(t *testing.T) {
+	for count, lines := range map[int]int{1: 1, 3: 3, 4: 2, 5: 3, 6: 3} {
+		var pieces []arrange.Piece
+		for i := range count {
+			pieces = append(pieces, arrange.NewPiece(sample.Rectangle(string(rune('a'+i)), "Cuff", 30, 20)))
+		}
+		assert.InDelta(t, float64(lines)*ink.Text().Step(), namesOf(pieces, 150).Height, 1e-9, "%d names", count)
 	}
 }

@@ -13,7 +13,7 @@ import (
 // page otherwise. Where that takes fewer pages they come in another order, and lie otherwise
 // (fewest.go). A piece that has no room inside for its sign or its panel brings the room for them,
 // under or beside it, along. What shares a page lies as far from each other as one of a few steps
-// allows without another page.
+// allows without another page. None lies alone on the last page while another has several more.
 
 // parcelsOf makes parcels of pieces, each of which fits into the window of a
 // page, the tallest first.
@@ -69,6 +69,29 @@ func (k Packing) spread(window plane.Point) Packing {
 		return wide
 	}
 	return k
+}
+
+// evened returns pages of which the last holds one parcel alone with some more on that, of those
+// that the fullest page took last, until that has at most one more; others as they are.
+func evened(shelves []Packing) []Packing {
+	if len(shelves) == 0 || len(shelves[len(shelves)-1].Parcels) > 1 {
+		return shelves
+	}
+	all := slices.Clone(shelves)
+	last := &all[len(all)-1]
+	fullest := &all[0]
+	for i := range all {
+		if len(all[i].Parcels) > len(fullest.Parcels) {
+			fullest = &all[i]
+		}
+	}
+	for n := len(fullest.Parcels); n > len(last.Parcels)+1; n = len(fullest.Parcels) {
+		if !last.Put(fullest.Parcels[n-1].Parcel) {
+			break
+		}
+		fullest.Parcels = fullest.Parcels[:n-1]
+	}
+	return all
 }
 
 // sheet makes the filled page a sheet of one page, spread out, what lies on it in the middle.

@@ -16,7 +16,7 @@ import (
 func packedSheets(small []Piece, page Grid) ([]Sheet, bool) {
 	shelves, all := fill(parcelsOf(small, page.Window), page.Window)
 	var sheets []Sheet
-	for _, s := range shelves {
+	for _, s := range evened(shelves) {
 		sheets = append(sheets, s.sheet(page))
 	}
 	return sheets, all
@@ -147,6 +147,38 @@ func TestShelvesAreSpreadOut(t *testing.T) {
 			for i, p := range s.Pieces[1:] {
 				assert.InDelta(t, c.gap, p.Bounds.Min.X-s.Pieces[i].Bounds.Max.X, 1e-6)
 			}
+		})
+	}
+}
+
+// Where one piece alone would lie on the last page the fullest one gives it some of its own; a
+// page of two keeps both.
+func TestNoneAloneOnTheLastPage(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		count int
+		high  float64
+		want  []int // how many pieces the pages have
+	}{
+		{"four on a page, and one", 5, 110, []int{3, 2}},
+		{"four on each of two, and one", 9, 110, []int{3, 4, 2}},
+		{"two on a page, and one", 3, 180, []int{2, 1}},
+		{"two on the last", 6, 110, []int{4, 2}},
+		{"all on one", 4, 110, []int{4}},
+		{"one", 1, 110, []int{1}},
+		{"none", 0, 110, nil},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var small []Piece
+			for i := range c.count {
+				small = append(small, NewPiece(sample.Rectangle("p", fmt.Sprint("piece ", i), 80, c.high)))
+			}
+			sheets, _ := packedSheets(small, Grid{Rows: 1, Columns: 1, Window: plane.Point{X: 194.7, Y: 248.2}})
+			var got []int
+			for _, s := range sheets {
+				got = append(got, len(s.Pieces))
+			}
+			assert.Equal(t, c.want, got)
 		})
 	}
 }

@@ -85,7 +85,7 @@ func together(stages []stage, page Grid) laid {
 		large = besideEachOther(large)
 		large, shelves = shareLarge(large, parcels, shelves, page.Window)
 	}
-	return onSheets(large, shelves, page)
+	return onSheets(large, evened(shelves), page)
 }
 
 // onSheets are large pieces' sheets and those of pages that small ones share.
