@@ -5,7 +5,6 @@ import (
 	"slices"
 	"strings"
 
-	"tuckmark/marking/garment"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/piece"
 )
@@ -21,10 +20,21 @@ func (w *work) raw() {
 	type edges struct{ keys, pieces []string }
 	var all []edges
 	var names, lines []string
+	joined, sewn := map[string]bool{}, map[[2]string]bool{} // pieces, and edges of pieces, by their keys
+	for _, s := range w.pattern.Seams {
+		for _, c := range coursesOf(s) {
+			joined[c.Piece.Key], sewn[[2]string{c.Piece.Key, c.Key}] = true, true
+		}
+	}
+	for _, on := range w.sewn() {
+		for _, c := range on.Courses {
+			sewn[[2]string{c.Piece.Key, c.Key}] = true
+		}
+	}
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
-		keys := w.rawOf(p)
-		if keys == nil {
+		keys := rawOf(p, sewn)
+		if keys == nil || !joined[p.Key] {
 			continue
 		}
 		names, lines = append(names, p.Name), append(lines, keys...)
@@ -48,23 +58,12 @@ func (w *work) raw() {
 	w.last().Roles, w.last().Lines = []mark.Role{mark.Cut}, lines
 }
 
-// rawOf returns the names of the edges of a piece that no step finishes, in their order.
-func (w *work) rawOf(p *piece.Piece) []string {
-	var courses []garment.Course
-	for _, s := range w.pattern.Seams {
-		courses = append(courses, coursesOf(s)...)
-	}
-	of := func(c garment.Course) bool { return c.Piece.Key == p.Key }
-	if !slices.ContainsFunc(courses, of) {
-		return nil
-	}
-	for _, on := range w.sewn() {
-		courses = append(courses, on.Courses...)
-	}
+// rawOf returns the names of the edges of a piece that no step finishes, in their order; sewn are those
+// that something is sewn to.
+func rawOf(p *piece.Piece, sewn map[[2]string]bool) []string {
 	var keys []string
 	for _, e := range p.Edges {
-		finished := e.OnFold || e.Hem > 0 || slices.ContainsFunc(courses, func(c garment.Course) bool { return of(c) && c.Key == e.Key })
-		if !finished {
+		if !e.OnFold && e.Hem == 0 && !sewn[[2]string{p.Key, e.Key}] {
 			keys = append(keys, e.Key)
 		}
 	}
