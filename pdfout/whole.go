@@ -70,6 +70,9 @@ func planWhole(set arrange.Set, p paper.Paper) (*Book, error) {
 	if len(forms)+len(pieces) == 0 {
 		return nil, nothingToDraw()
 	}
+	if p.Cut == paper.Single && fillMoreThanOne(pieces) {
+		return nil, b.noPageHolds()
+	}
 	b.left = left
 	if err := b.layLeaves(forms); err != nil {
 		return nil, err
@@ -92,6 +95,27 @@ func planWhole(set arrange.Set, p paper.Paper) (*Book, error) {
 		}
 	}
 	return b, nil
+}
+
+// fillMoreThanOne reports whether pieces, none of which is too large itself, need more than the
+// largest page however they lie: by the boxes round them, none of which lies on another.
+func fillMoreThanOne(pieces []arrange.Piece) bool {
+	area := 0.0
+	for _, p := range pieces {
+		if max(p.Bounds.Width(), p.Bounds.Height()) > paper.LongestSide {
+			return false
+		}
+		area += p.Bounds.Width() * p.Bounds.Height()
+	}
+	return area > paper.LongestSide*paper.LongestSide
+}
+
+// noPageHolds refuses what no single page is large enough for.
+func (b *Book) noPageHolds() error {
+	return &fault.Fault{
+		Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, and not every program shows one that is longer", b.set.Unit.OnRuler(math.Floor(paper.LongestSide))),
+		Hint:  "print some of the pieces at a time, with --pieces, or choose a roll or pages",
+	}
 }
 
 // parcels are those of the panels and, after them, of the pieces, the highest first.
@@ -129,10 +153,7 @@ func (b *Book) layFloors(pieces []arrange.Piece) ([]*floor, error) {
 	}
 	f := onOnePage(parcels, window)
 	if f == nil {
-		return nil, &fault.Fault{
-			Cause: fmt.Sprintf("the pieces need a page of more than %s on a side, and not every program shows one that is longer", b.set.Unit.OnRuler(math.Floor(paper.LongestSide))),
-			Hint:  "print some of the pieces at a time, with --pieces, or choose a roll or pages",
-		}
+		return nil, b.noPageHolds()
 	}
 	return []*floor{f}, nil
 }

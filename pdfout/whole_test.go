@@ -280,6 +280,10 @@ func TestWholePagesThatCannotBe(t *testing.T) {
 			"piece \"Curtain\", 34 in by 198 1/2 in, does not fit on a roll of paper 36 in wide" + longer},
 		{"too much for one page", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 4000, 3000), sample.Rectangle("b", "B", 4000, 3000), sample.Rectangle("c", "C", 4000, 3000)}},
 			"the pieces need a page of more than 200 in on a side, and not every program shows one that is longer\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
+		{"too much as they lie", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 4000, 3000), sample.Rectangle("b", "B", 4000, 3000)}},
+			"the pieces need a page of more than 200 in on a side, and not every program shows one that is longer\nhint: print some of the pieces at a time, with --pieces, or choose a roll or pages"},
+		{"too much, and one too long", "single", arrange.Set{Pieces: []mark.Marking{sample.Rectangle("a", "A", 5000, 5000), sample.Rectangle("b", "B", 5000, 5000), sample.Rectangle("p", "Curtain", 300, 5100)}},
+			"piece \"Curtain\", 11 13/16 in by 200 13/16 in, does not fit on one single page" + longer},
 		{"nothing", "single", arrange.Set{}, "there is no line to draw\nhint: give the file at least one piece with an outline"},
 		{"only the first page", "single", sets.Many(1), "on one single page there is no first page to be printed by itself\nhint: its check square is on the page with the pieces"},
 	} {
