@@ -72,6 +72,9 @@ func remarks(p *Pattern, spec *source.Spec) []piece.Remark {
 			say(t.place, "the line has "+turns+", and no width is given: what they take is not reckoned in")
 		}
 		say(t.place, t.NoRoom(length.Amount.String))
+		if over := t.overTucks(length.Amount.String); over != "" {
+			all = append(all, piece.Remark{Place: t.place, Text: over})
+		}
 	}
 	for _, r := range p.Ruffles {
 		say(r.place, r.FullnessWarning())

@@ -2,9 +2,12 @@ package garment
 
 import (
 	"fmt"
+	"slices"
 
 	"tuckmark/marking/length"
+	"tuckmark/marking/piece"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. Lace, ribbon, cord or braid lies on a stitch line. It takes the
@@ -70,6 +73,39 @@ func (t Trim) NoRoom(say func(length.Amount) string) string {
 	}
 	return fmt.Sprintf("the line has a hollow curve of %s radius, and %s as wide as that has no room there for its outer edge: take it narrower, or fold it there as in a corner",
 		say(t.Hollow), t.Kind)
+}
+
+// overTucks says which tucks a trim lies over that runs along them, and whether they are clear of
+// it on the other side of its line; "" where it lies over none, or its width is not known.
+func (t Trim) overTucks(say func(length.Amount) string) string {
+	over := func(lies source.Lies) []string {
+		var all []string
+		for _, c := range t.Courses {
+			side := piece.OnRight
+			if lies == source.LiesOn {
+				side = piece.OnLeft
+			} else if c.isEdge() {
+				continue // beyond the piece
+			}
+			for _, tucks := range c.Piece.LaidOver(c.line, side, t.Width) {
+				all = append(all, tucks+" of "+c.Piece.Name)
+			}
+		}
+		return all
+	}
+	tucks := over(t.Lies)
+	if len(tucks) == 0 {
+		return ""
+	}
+	text := fmt.Sprintf("%s wide, the %s lies over %s", say(t.LineLength.Unit.Chosen(t.Width)), t.Kind, wording.Listed(tucks, "and"))
+	other := source.LiesOn
+	if t.Lies == source.LiesOn {
+		other = source.LiesBeyond
+	}
+	if inside := func(c Course) bool { return !c.isEdge() }; slices.ContainsFunc(t.Courses, inside) && len(over(other)) == 0 {
+		text += fmt.Sprintf("; lies = %q lays it on the other side of its line, clear of them", other)
+	}
+	return text
 }
 
 // trim works out a trim.

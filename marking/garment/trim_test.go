@@ -106,3 +106,56 @@ func TestNoCornerAtTheFold(t *testing.T) {
 	p := garmentOf(t, "fold = \"left\"\n"+sketch.Rect("10"), "[trim.x]\nalong = [\"front.left\", \"front.top\"]\nwidth = 1\n")
 	assert.Empty(t, p.Trims[0].Corners)
 }
+
+// Half a front of 10 in by 10 in on the fold, three tucks of 1/4 in beside it: finished, they are
+// stitched at 1, 1 1/2 and 2 in and pressed away, so their flaps lie from there 1/4 in on. Beyond a
+// line beside the fold lies the fold.
+func TestLaceOverTucks(t *testing.T) {
+	const square = "fold = \"centre\"\ncentre: 0,0 0,10\ntop: 0,10 W,10\nside: W,10 W,0\nhem: W,0 0,0\n---\n"
+	const over = "1/4 in wide, the lace lies over "
+	tucks := sketch.Rows(`tuck t centre 1/4 3 1 1/4 | press = "away"`)
+	tucks = sketch.Swap(tucks, "first = \"1\"", "first = \"1 1/4\"\nspacing = 1")
+	line := func(at string) string { return "\n[line.l]\nbeside = \"centre\"\nat = " + at + "\n" }
+	short := sketch.Swap(tucks, "press = \"away\"", "press = \"away\"\nbelow = \"top\"\nlength = 2")
+	for _, c := range []struct{ name, drawn, text, line, trim, want string }{
+		{"over one", "finished", tucks, "1.5", `lies = "on"`, over + `tuck 2 of "t" of front; lies = "beyond" lays it on the other side of its line, clear of them`},
+		{"either way over one", "finished", tucks, "1.6", `lies = "beyond"`, over + `tuck 2 of "t" of front`},
+		{"over several", "finished", tucks, "1.1", `lies = "on"; width = 1`, `1 in wide, the lace lies over tucks 1 to 3 of "t" of front`},
+		{"between two", "finished", tucks, "1.25", `lies = "on"`, ""},
+		{"of no width", "finished", tucks, "1.6", `width = ""`, ""},
+		{"below their end", "finished", short, "1.6\nfrom = \"hem\"\nlength = 5", `lies = "on"`, ""},
+		{"as far down as they are sewn", "finished", short, "1.6\nfrom = \"top\"\nlength = 5", `lies = "on"`, over + `tuck 2 of "t" of front`},
+		{"at the edge they run into", "finished", tucks, "", `along = "front.top"; lies = "on"`, ""},
+		// On the flat cloth they are stitched at 1 and 1 1/2 in, 2 and 2 1/2, 3 and 3 1/2.
+		{"drawn flat", "flat", tucks, "2.5", `lies = "on"`, over + `tuck 2 of "t" of front; lies = "beyond" lays it on the other side of its line, clear of them`},
+		{"drawn flat, between two", "flat", tucks, "1.75", `lies = "on"`, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			text := "drawn = \"" + c.drawn + "\"\n" + sketch.Swap(square, "W", "10") + c.text
+			trim := "[trim.lace]\nalong = [\"front.l\"]\nwidth = 0.25\n"
+			if c.line != "" {
+				text += line(c.line)
+			}
+			for _, key := range strings.Split(c.trim, "; ") {
+				name, value, _ := strings.Cut(key, " = ")
+				switch {
+				case name == "along":
+					trim = sketch.Swap(trim, `"front.l"`, value)
+				case name == "width" && value == `""`:
+					trim = sketch.Swap(trim, "width = 0.25\n", "")
+				case name == "width":
+					trim = sketch.Swap(trim, "0.25", value)
+				default:
+					trim += key + "\n"
+				}
+			}
+			var told []string
+			for _, r := range garmentOf(t, text, trim).Remarks {
+				if strings.Contains(r.Text, "lies over") {
+					told = append(told, r.Text)
+				}
+			}
+			assert.Equal(t, c.want, strings.Join(told, "; "))
+		})
+	}
+}

@@ -61,6 +61,7 @@
 //	takeup.go                     cloth taken twice
 //	remark.go                     what a teacher would point at
 //	foldremark.go                 of tucks and pleats
+//	laidover.go                   tucks that lie under what is sewn along a line
 //	inallowance.go, pleatinallowance.go
 //	                              tucks, and pleats in an edge, that a seam takes in
 //	stepremark.go                 of steps that folds leave in a slanting edge

@@ -145,6 +145,9 @@ const (
 
 var liesWords = [...]string{LiesBeyond: "beyond", LiesOn: "on"}
 
+// String gives the word that a file writes.
+func (l Lies) String() string { return liesWords[l] }
+
 // BindingFold is in how many layers a binding shows on either side.
 type BindingFold int
 
