@@ -73,7 +73,7 @@ func rowTables(places mark.Table, p *piece.Piece, r piece.FoldRow, w writer) []m
 		if p.Block.Across() {
 			told = "the block measured " + p.Block.WhereMeasured()
 		}
-		places.Lines.Say("%s: by what %s", places.Heads[len(places.Heads)-1], told)
+		places.Lines.Say("%s: by what %s; what they take up and what shows is as planned", places.Heads[len(places.Heads)-1], told)
 	}
 	depths := depthTables(p, r, &places.Lines, w)
 	return append([]mark.Table{places}, depths...)
