@@ -22,7 +22,7 @@ const (
 	statusMishap = 3
 )
 
-// A run throws away some 30 MB, and is over in a tenth of a second: to gather that up would take
+// A run throws away some 20 MB, and is over in a tenth of a second: to gather that up would take
 // a tenth of its work. So it may be eight times as much as what is in use (gcPercent), as long as
 // the two together take no more than memoryLimit, in bytes.
 const (
