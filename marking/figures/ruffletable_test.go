@@ -194,8 +194,8 @@ func TestRufflesInPrint(t *testing.T) {
   in all, ungathered         112      2       224
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
   10 strips across the cloth for all
-  it is 2 ruffles, for no seam joins their lines to each other; what
-  follows is of each
+  it is 2 ruffles, for no seam joins their lines to each other; what follows is
+  of each
   cut 10 strips, each 22 15/16 in long, 1/4 in for a seam or a hem at each end
   included, and join 5 to each ruffle
   begin where the edge does; where joins fall shows when it is pinned, for
@@ -216,8 +216,8 @@ func TestRufflesInPrint(t *testing.T) {
   2 times that, ungathered    40      2        80
   tear strips 4 in deep: 4 in finished, nothing for a hem or a seam
   2 strips across the cloth for all
-  it is 2 ruffles, for no seam joins their lines to each other; what
-  follows is of each
+  it is 2 ruffles, for no seam joins their lines to each other; what follows is
+  of each
   cut 2 strips, each 40 1/2 in long, 1/4 in for a seam or a hem at each end
   included
   quarter both and match the marks: the edge every 5 in, the ruffle every 10 in
