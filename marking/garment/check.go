@@ -32,6 +32,7 @@ func Check(spec *source.Spec) (*Pattern, error) {
 			pattern.Pieces = append(pattern.Pieces, *p)
 		}
 	}
+	found.TellUsual(spec.Allowance)
 	checkNames(spec, found)
 	if len(found.List) == 0 {
 		join(pattern, spec, found)

@@ -31,3 +31,28 @@ hint: give both edges the same point for their corner, or add the edge that is m
 		})
 	}
 }
+
+// The allowance of every edge that gives none is one mistake where it is too wide for several
+// pieces; for one piece, or where an edge has a wider one of its own, every edge is told.
+// Of a, 6 in high, two allowances leave nothing of what is sewn up its sides; in b, 2 in high, one
+// has no room at all.
+func TestAllowanceTooWideForSeveralPieces(t *testing.T) {
+	const (
+		square = "foot: 0,0 8,0\nside: 8,0 8,6\ntop: 8,6 0,6\nend: 0,6 0,0"
+		strip  = "foot: 0,0 9,0\nside: 9,0 9,2\ntop: 9,2 0,2\nend: 0,2 0,0"
+		large  = "foot: 0,0 20,0\nside: 20,0 20,20\ntop: 20,20 0,20\nend: 0,20 0,0"
+	)
+	const usual = "allowance = \"3 1/2\"\n"
+	_, err := made.Pattern(usual + sketch.Piece("a", square) + sketch.Piece("b", strip) + sketch.Piece("c", large))
+	assert.EqualError(t, err, `pinafore.toml:1: allowance: 3 1/2 in is too wide an allowance for a (at side and end) and b (at foot and top)
+hint: make it narrower, or give those edges allowances of their own`)
+
+	for _, text := range []string{
+		usual + sketch.Piece("b", strip) + sketch.Piece("c", large),
+		usual + sketch.Piece("a", sketch.Swap(square, "8,0\n", "8,0 | allowance = 4\n")) + sketch.Piece("b", strip),
+	} {
+		_, err := made.Pattern(text)
+		assert.ErrorContains(t, err, "piece.b.edge.foot: an allowance of 3 1/2 in leaves nothing of the piece along this edge")
+		assert.NotContains(t, err.Error(), "too wide an allowance for")
+	}
+}

@@ -11,7 +11,12 @@ func Check(ps source.PieceSpec, spec *source.Spec, found *Findings) *Piece {
 	found.enlarged = ps.Enlarge.Or(1)
 	ps = ps.FullSize()
 	piece, ok := newPiece(ps, found)
-	if !ok || !checkOutline(piece, ps, spec, found) || !found.within(piece, ps) || !takeAllowances(piece, ps, spec.Allowance, found) || !piece.keepsToFold(found) || !checkStitches(piece, found) {
+	if !ok || !checkOutline(piece, ps, spec, found) || !found.within(piece, ps) || !takeAllowances(piece, ps, spec.Allowance, found) || !piece.keepsToFold(found) {
+		return nil
+	}
+	before := len(found.List)
+	if !checkStitches(piece, found) {
+		found.blameUsual(piece, spec.Allowance, found.List[before:])
 		return nil
 	}
 	checkLines(piece, ps, found)

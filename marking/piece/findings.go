@@ -20,6 +20,7 @@ type Findings struct {
 	// being checked; 0 before the first.
 	enlarged float64
 	work     work
+	tooWide  []tooWide // of each piece for which the usual allowance is
 }
 
 // Add notes a mistake. The hint may be "".
