@@ -30,7 +30,7 @@ func TestFiguresForSeveralGarments(t *testing.T) {
 	assert.Contains(t, printedSection(ten, "Tear and cut first"), "  front                            10           10     8 1/2\n")
 	trims := printedSection(ten, "Trims, ruffles and bindings")
 	for _, want := range []string{
-		"  to cut                                10 1/2\n  for 10 garments, cut it 10 times: 105 in in all\n  buy 3 yd\n",
+		"  to cut                                10 1/2\n  for 10 garments, cut it 10 times, in all 105 in\n  buy 3 yd\n",
 		"  for 10 garments, tear 10 strips\n",
 		"  for 10 garments, 10 such squares\n",
 	} {

@@ -15,9 +15,12 @@ import (
 // Rules of this file: every table adds up from its first row to its last as it is
 // printed.
 
+// trimsTitle is the heading under which they are told.
+const trimsTitle = "Trims, ruffles and bindings"
+
 // trimSection lists trims, ruffles and bindings.
 func trimSection(p *garment.Pattern, w writer) mark.Section {
-	s := mark.Section{Title: "Trims, ruffles and bindings"}
+	s := mark.Section{Title: trimsTitle}
 	for _, t := range p.Trims {
 		s.Tables = append(s.Tables, trimTable(t, p.Garments(), w))
 	}
@@ -131,7 +134,7 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	}
 	all := t.Total.Times(garments)
 	if garments > 1 {
-		table.Lines.Say("for %d garments, cut it %d times: %s in all", garments, garments, w.length(all))
+		table.Lines.Say("for %d garments, cut it %d times, in all %s", garments, garments, w.length(all))
 	}
 	table.Lines.Say("buy %s", w.buy(all.Buy()))
 	return table

@@ -44,10 +44,12 @@ func Work(p *garment.Pattern, markings []mark.Marking) []mark.Task {
 	pockets, others := w.unjoined()
 	w.sewnInPlace(pockets)
 	w.hemmed(beforeGathers)
+	inPlace := func(on garment.SewnOn) bool { return liesOn(on, pockets) || liesOn(on, others) }
+	w.sewnOn(func(on garment.SewnOn) bool { return !inPlace(on) && w.isInserted(on) })
 	w.seamed()
 	w.sewnInPlace(others)
 	w.hemmed(beforeTrims)
-	w.sewnOn(func(on garment.SewnOn) bool { return !liesOn(on, pockets) && !liesOn(on, others) })
+	w.sewnOn(func(on garment.SewnOn) bool { return !inPlace(on) && !w.isInserted(on) })
 	w.hemmed(atLast)
 	w.raw()
 	w.closed()

@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"fmt"
 	"os"
 	"regexp"
 	"slices"
@@ -116,8 +117,8 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			"Sew the tucks of Front, press them, and measure the top edge: 14 1/4 in",
 			"Lay the cutting sheet of Front on the block, and cut one layer at a time: cut 1",
 			"Mark and cut the other pieces: 2 in all", // two backs
-			"Sew the seams: shoulder and side: 3/8 in from the cut edge",
 			"Fold in and sew the centre back of Back: 3/4 in deep",
+			"Sew the seams: shoulder and side: 3/8 in from the cut edge",
 			"Fold in and sew the hem of Front and Back: 1 1/2 in deep, 1/4 in turned in",
 			"See to the edges that no step above finishes: the armhole and neck of Front and Back",
 			// 13 1/4 in, less 3/8 in at the neck and 1 3/4 in for the hem and its turn.
@@ -384,4 +385,61 @@ func TestOrderOfWorkOfOtherTransfers(t *testing.T) {
 	steps := strings.Join(templated, "\n")
 	assert.Contains(t, steps, "Mark and cut Neck facing strip: 2 in all [neck strip]", "it has no template, but its plain sheet")
 	assert.Contains(t, steps, "Mark Front and Back by their templates, and cut them: 3 pieces", "a front and two backs")
+}
+
+// A bodice whose front has an insertion down to its waist, and whose back opens at a placket, sewn to
+// a skirt that is open behind: what ends in a seam is done before that (common practice). A row round
+// the skirt goes over its side seams, and comes after them.
+func TestWhatEndsInASeamComesBeforeIt(t *testing.T) {
+	const (
+		front = "fold = \"centre\"\ncentre: 0,0 0,8\nneck: 0,8 5,8\nside: 5,8 5,0\nwaist: 5,0 0,0\n---\n\n[line.insertion]\nbeside = \"centre\"\nat = 2\n"
+		back  = "cut = 2\nplacket: 0,0 0,8 | hem = 1\nneck: 0,8 6,8\nside: 6,8 6,0\nwaist: 6,0 0,0\n---\n\n[line.row]\nalong = \"waist\"\ndistance = 2\n"
+		skirt = "cut = 2\nopening: 0,0 0,8\nwaist: 0,8 5,8\nside: 5,8 5,0\nfoot: 5,0 0,0 | hem = 1\n"
+	)
+	pattern := made.Of(t, "unit = \"in\"\nallowance = \"1/4\"\n"+sketch.Piece("front", front+"\n[line.row]\nalong = \"waist\"\ndistance = 2\n")+sketch.Piece("back", back)+sketch.Piece("skirt", skirt)+sketch.Piece("band", "fold = \"left\"\n"+sketch.Rect("5"))+`
+[seam.side]
+join = ["front.side", "back.side"]
+[seam.waist]
+join = ["back.waist", "skirt.waist"]
+within = 3
+[trim.row]
+along = ["front.row", "back.row"]
+[trim.insertion]
+along = ["front.insertion"]
+[seam.band]
+join = ["front.waist", "band.top"]
+`)
+	var at []int
+	all := dos(Work(pattern, sheet.Of(pattern)))
+	for _, do := range []string{"Fold in and sew the placket of back", "Cut the insertion lace, and sew it on", "Sew the seams: side, waist and band", "Cut the row lace, and sew it on", "Fold in and sew the foot of skirt"} {
+		at = append(at, slices.Index(all, do))
+	}
+	assert.True(t, slices.IsSorted(at) && at[0] >= 0, "%d of %q", at, all)
+}
+
+// A step lists all seams that are sewn then; of many there are several steps.
+func TestNoSeamIsLeftOut(t *testing.T) {
+	text := "allowance = \"1/4\"\n"
+	for i := range 8 {
+		text += sketch.Piece(fmt.Sprintf("p%d", i), "bottom: 0,0 5,0\nright: 5,0 5,5\ntop: 5,5 0,5\nleft: 0,5 0,0")
+	}
+	for i := range 8 {
+		text += fmt.Sprintf("[seam.s%d]\njoin = [\"p%d.right\", \"p%d.left\"]\n", i, i, (i+1)%8)
+	}
+	pattern := made.Of(t, text)
+	all := dos(Work(pattern, sheet.Of(pattern)))
+	assert.Contains(t, all, "Sew the seams: s0, s1, s2, s3, s4 and s5")
+	assert.Contains(t, all, "Sew the seams: s6 and s7")
+}
+
+// A ruffle without a hem has a raw edge, which is said as of an edge of a piece.
+func TestARuffleWithoutAHem(t *testing.T) {
+	for _, c := range []struct {
+		hem  string
+		told bool
+	}{{"", true}, {"hem = \"1/4\"\n", false}, {"turn = \"1/8\"\n", false}} {
+		pattern := made.Of(t, "allowance = \"1/4\"\n"+sketch.Piece("collar", "bottom: 0,0 5,0\nright: 5,0 5,5\ntop: 5,5 0,5\nleft: 0,5 0,0")+
+			"[ruffle.frill]\nalong = \"collar.bottom\"\nfullness = 2\ndepth = 1\n"+c.hem)
+		assert.Equal(t, c.told, slices.Contains(dos(Work(pattern, sheet.Of(pattern))), "See to the lower edge of what has no hem: the frill ruffle"), c.hem)
+	}
 }

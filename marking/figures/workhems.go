@@ -17,8 +17,9 @@ import (
 // turn is when a hem is folded in.
 type turn int
 
-// A hem that ends at a seam is folded in when that is sewn; one that ends at what is
-// gathered, or at what something is sewn along, before, and so is one that something is sewn along
+// A hem that goes on over a seam is folded in when that is sewn; one that ends in a seam, at what
+// is gathered, or at what something is sewn along, before, one that runs up a piece and comes to
+// no seam while that lies flat, and so is one that something is sewn along
 // itself: it is counted with the hem folded.
 // One of a piece that no seam joins is folded in before that is sewn in its place.
 const (
@@ -34,10 +35,9 @@ func (w *work) hemmed(now turn) {
 	for i := range w.pattern.Pieces {
 		p := &w.pattern.Pieces[i]
 		for k, e := range p.Edges {
-			run := e.Given[len(e.Given)-1].Sub(e.Given[0])
 			switch {
 			case e.Hem == 0 || w.turnOf(p, k) != now:
-			case math.Abs(run.Y) > math.Abs(run.X):
+			case runsUp(e):
 				up = append(up, w.hem(p, e))
 			default:
 				across = append(across, w.hem(p, e))
@@ -68,13 +68,16 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 	meets := func(courses []garment.Course, edges ...string) bool {
 		return slices.ContainsFunc(courses, func(c garment.Course) bool { return c.Piece.Key == p.Key && slices.Contains(edges, c.Key) })
 	}
-	seamed, gathered := false, false
+	seamed, held := false, false
 	for _, s := range w.pattern.Seams {
-		meeting := meets(s.Sides[0].Courses, ends...) || meets(s.Sides[1].Courses, ends...)
-		seamed = seamed || meeting && !s.Gathered
-		gathered = gathered || meeting && s.Gathered
+		for i, side := range s.Sides {
+			meeting := meets(side.Courses, ends...)
+			lies := s.Gathered || w.endsIn(s, i, p.Edges[edge].Key)
+			seamed = seamed || meeting && !lies
+			held = held || meeting && lies
+		}
 	}
-	if gathered && !seamed {
+	if held && !seamed {
 		return beforeGathers
 	}
 	for _, on := range w.sewn() {
@@ -82,5 +85,31 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 			return beforeTrims
 		}
 	}
+	if !seamed && runsUp(p.Edges[edge]) {
+		return beforeGathers
+	}
 	return atLast
+}
+
+// endsIn reports whether a hem beside one side of a seam ends in it, since what goes on beyond is
+// no hem: a placket in a waist. Where that is not known it goes over the seam, as that at the foot
+// of a skirt does.
+func (w *work) endsIn(s garment.Seam, side int, hem string) bool {
+	other := s.Sides[1-side].Courses
+	for _, end := range s.Ends {
+		if end.Neighbours[side] != hem || len(other) != 1 {
+			continue
+		}
+		p := other[0].Piece
+		if beyond := p.EdgeNumber(end.Neighbours[1-side]); beyond >= 0 {
+			return p.Edges[beyond].Hem == 0
+		}
+	}
+	return false
+}
+
+// runsUp reports whether an edge runs up its piece, more than across it.
+func runsUp(e piece.Edge) bool {
+	run := e.Given[len(e.Given)-1].Sub(e.Given[0])
+	return math.Abs(run.Y) > math.Abs(run.X)
 }

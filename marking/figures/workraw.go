@@ -11,12 +11,24 @@ import (
 
 // Rules of this file: an edge of the garment that is neither sewn to another, hemmed, nor has
 // anything sewn along it is raw when all else is done, and the maker is told of it as the last
-// thing to see to: bound, faced or turned in, it is hers to choose. It is told of pieces that
+// thing to see to: bound, faced or turned in, it is hers to choose, and so is the lower edge of a
+// ruffle that has no hem. It is told of pieces that
 // the seams of the file join: of any other piece, and of a file without seams, nobody knows what
 // its edges are sewn to.
 
-// raw adds the edges that no step finishes, pieces with the same ones together.
+// raw adds the edges that no step finishes, pieces with the same ones together, and those of
+// ruffles that have no hem.
 func (w *work) raw() {
+	var ruffles []string
+	for _, r := range w.pattern.Ruffles {
+		if r.Hem.MM == 0 && r.Turn.MM == 0 {
+			ruffles = append(ruffles, "the "+named(r.Key, "ruffle"))
+		}
+	}
+	if ruffles != nil {
+		w.add("See to the lower edge of what has no hem: "+namesOf(ruffles), "", nil)
+		w.last().Section = trimsTitle
+	}
 	type edges struct{ keys, pieces []string }
 	var all []edges
 	var names, lines []string

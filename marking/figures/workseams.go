@@ -24,7 +24,9 @@ func (w *work) seamed() {
 			}
 		}
 		w.gathered(seams)
-		w.joined(gathersFirst(seams))
+		for some := range slices.Chunk(gathersFirst(seams), mostInStep) { // none is left out
+			w.joined(some)
+		}
 	}
 }
 
@@ -65,9 +67,6 @@ func (w *work) joined(seams []garment.Seam) {
 		for _, c := range coursesOf(s) {
 			allowances = append(allowances, w.pattern.Unit.AsWritten(c.Piece.Edges[c.Piece.EdgeNumber(c.Key)].Allowance))
 		}
-	}
-	if names == nil {
-		return
 	}
 	do, on := "Sew the seams: ", ", each on its stitch line"
 	if len(names) == 1 {

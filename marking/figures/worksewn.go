@@ -15,6 +15,8 @@ import (
 // Of a file without seams nothing is known of that but that pockets are sewn on. What is sewn
 // along edges follows, and last the garment is closed where it opens. Pieces are the same by
 // their keys: those of a set for another transfer are copies.
+//
+// An insertion whose ends lie in seams is sewn on before these, while its piece lies flat.
 
 var pocketWords = anyOf(`pockets?`)
 
@@ -51,6 +53,37 @@ func liesOn(on garment.SewnOn, pieces []*piece.Piece) bool {
 	return !slices.ContainsFunc(on.Courses, func(c garment.Course) bool {
 		return !slices.ContainsFunc(pieces, func(p *piece.Piece) bool { return p.Key == c.Piece.Key })
 	})
+}
+
+// isInserted reports whether something lies on lines inside pieces alone, none of which goes on
+// over a seam, and ends at an edge that a seam joins, which holds its end: it is sewn on before that.
+func (w *work) isInserted(on garment.SewnOn) bool {
+	held := false
+	for _, c := range on.Courses {
+		ends := c.EndEdges()
+		if ends == nil {
+			return false
+		}
+		for _, s := range w.pattern.Seams {
+			of := func(other garment.Course) bool {
+				return other.Piece.Key == c.Piece.Key && slices.Contains(ends, other.Key)
+			}
+			beyond := func(other garment.Course) bool {
+				return slices.ContainsFunc(on.Courses, func(o garment.Course) bool {
+					return o.Piece.Key == other.Piece.Key && slices.Contains(o.EndEdges(), other.Key)
+				})
+			}
+			for i, side := range s.Sides {
+				if slices.ContainsFunc(side.Courses, of) {
+					if slices.ContainsFunc(s.Sides[1-i].Courses, beyond) {
+						return false
+					}
+					held = true
+				}
+			}
+		}
+	}
+	return held
 }
 
 // sewnInPlace adds the hems and the trims of pieces that no seam joins, and that they are sewn

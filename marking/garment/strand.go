@@ -76,6 +76,20 @@ func (c Course) ends() [2]int {
 	return [2]int{c.edgeAt(c.line[0]), c.edgeAt(c.line[len(c.line)-1])}
 }
 
+// EndEdges are the keys of the edges at which a line inside a piece ends; nil of an edge.
+func (c Course) EndEdges() []string {
+	if c.isEdge() {
+		return nil
+	}
+	var keys []string
+	for _, end := range c.ends() {
+		if end >= 0 {
+			keys = append(keys, c.Piece.Edges[end].Key)
+		}
+	}
+	return keys
+}
+
 // endsAt bounds how far from an edge a line of a piece may end, in mm, and still end there.
 const endsAt = 1
 
