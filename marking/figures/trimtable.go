@@ -132,6 +132,12 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	if t.SpareAtCorners.Steps > unseen {
 		table.Lines.Say("nothing is added at inside corners: there the outer edge has %s more than it needs; fold it away in a mitre", w.length(t.SpareAtCorners))
 	}
+	for _, l := range t.Lengths {
+		if more := l.Slant(t.Width); more.Steps > 0 {
+			table.Lines.Warn("its ends on %s slant: laid with its middle on the line, a border is %s longer there, which is not reckoned in: cut each so much longer, and buy it",
+				l.Title(), w.length(more))
+		}
+	}
 	all := t.Total.Times(garments)
 	if garments > 1 {
 		table.Lines.Say("for %d garments, cut it %d times, in all %s", garments, garments, w.length(all))

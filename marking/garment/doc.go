@@ -25,6 +25,7 @@
 //	reach.go     what the outer edge takes to reach round them
 //	strand.go    in how many lengths something is sewn along courses, over the seams
 //	trim.go      lace, ribbon, cord and braid along stitch lines
+//	slant.go     how much longer than its middle a border of lace is where its ends slant
 //	ruffle.go    gathered strips: how many, how deep, where their joins fall
 //	binding.go   bias strips, and the square they come from
 //	round.go     what goes round the garment, from piece to piece over the seams
