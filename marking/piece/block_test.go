@@ -142,6 +142,11 @@ func TestWhatAStitchedBlockMeasures(t *testing.T) {
 			"the top edge measures 12 1/4 in and should measure 12 in; the 8 tucks took up 2 3/4 in instead of 3 in; the piece fits, with 1/4 in to spare in all"},
 		{"a pleat", sketch.Bosom + "[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\nmeasured = 12\n",
 			"the top edge measures 12 in, as it should; the 2 folds took up 2 in; the piece just fits"},
+		// At the top one tuck is open, which hangs from the hem: 16 1/2 - 4 = 12 1/2. As those above took
+		// 1/8 more than they should, it takes 9/16, and below the piece is drawn in to 11 7/16.
+		{"as wide as the piece, where a tuck hangs from the bottom", sketch.Bib + sketch.Tucked("left", "1/4", 8, "1", "below = \"top\"\nlength = 4") +
+			strings.Replace(sketch.Tucked("right", "1/4", 1, "1", "below = \"hem\"\nlength = 4"), "tuck.t", "tuck.u", 1) + "\n[block]\nmeasured = 12\n",
+			"the top edge measures 12 in and should measure 12 1/2 in; the tucks at the top took up 4 1/2 in instead of 4 in; the piece does not fit: it is 9/16 in too wide for it in all, and the allowance there is only 3/8 in; let out a tuck or two"},
 		// A pleat has no sample.
 		{"a pleat that took less", sketch.Bosom + "[pleat.p]\nbeside = \"cf\"\ndepth = \"1/2\"\nfirst = 1\n\n[block]\nmeasured = \"12 1/4\"\n",
 			"the top edge measures 12 1/4 in and should measure 12 in; the 2 folds took up 1 3/4 in instead of 2 in; the piece fits, with 1/8 in to spare at each side"},

@@ -185,7 +185,7 @@ func (b *Block) Fit(piece *Piece, unit length.Unit) string {
 	if b.Group.OnAxis { // the centre lies in the middle
 		spare, where = spare/2, "at each side"
 	}
-	if unit.OnRuler(b.Measured.top) == unit.OnRuler(b.widest) {
+	if unit.OnRuler(b.DrawnIn()) == unit.OnRuler(b.widest) {
 		return "the piece just fits"
 	}
 	if spare > 0 {

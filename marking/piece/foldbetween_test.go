@@ -136,3 +136,31 @@ func TestFreeTucksThatNoRulerIsLaidAcross(t *testing.T) {
 	assert.Equal(t, "pinafore.toml:44: piece.front.tuck.u.to: nowhere on the block all tucks are sewn, so nothing says what it must measure\n"+
 		"hint: leave the block out, and mark the piece flat; or have some of them begin at the top", err.Error())
 }
+
+// Below the crotch of a romper a line across it meets two legs, and what lies between them is no
+// cloth: the leg with the tucks is measured, 3 in less their 3/4, and of tucks in both legs nothing.
+func TestWhatIsMeasuredWhereLegsPart(t *testing.T) {
+	const romper = "left: 0,0 0,10\ntop: 0,10 10,10\nright: 10,10 10,0\nfoot: 10,0 7,0\ninseam: 7,0 7,6\ncrotch: 7,6 3,6\nother inseam: 3,6 3,0\nother foot: 3,0 0,0\n"
+	for _, c := range []struct {
+		name, tucks string
+		want        []float64 // in inches, at their ends
+	}{
+		{"in one leg", `tuck a left 1/8 3 1 | below = "top"; length = 5`, []float64{2.25}},
+		{"in both", `tuck a left 1/8 2 1 | spacing = 7; below = "top"; length = 5`, nil},
+		{"above", `tuck a left 1/8 3 1 | below = "top"; length = 3`, []float64{9.25}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			across, _ := sketched(t, "0", romper+"---\n"+sketch.Rows(c.tucks)).FoldedSizes()
+			var got []float64
+			for _, at := range across {
+				if at.Open == nil {
+					got = append(got, at.MM/25.4)
+				}
+			}
+			require.Len(t, got, len(c.want))
+			for i := range got {
+				assert.InDelta(t, c.want[i], got[i], 1e-6)
+			}
+		})
+	}
+}

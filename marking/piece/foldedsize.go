@@ -76,8 +76,8 @@ func withSize(all []SizeAt, at SizeAt) []SizeAt {
 	return append(all, at)
 }
 
-// sizeAtEnd returns what a piece measures where the first fold of a row ends, from one
-// edge to the other.
+// sizeAtEnd returns what a piece measures where the first fold of a row ends, from one edge to
+// the other; false where there the folds do not all lie on one stretch of cloth, as where legs part.
 func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
 	shortest := slices.MinFunc(r.Folds, func(a, b Fold) int { return cmp.Compare(a.End.down*a.End.V, b.End.down*b.End.V) })
 	level := shortest.End.V - 2*shortest.End.down*SamePoint // they are still in
@@ -85,11 +85,13 @@ func (p *Piece) sizeAtEnd(r FoldRow) (SizeAt, bool) {
 		return SizeAt{}, false // between slanting lines nowhere are all of them in
 	}
 	chords := Frame{r.Base.Origin, r.Base.Along, r.Base.Out}.Chords(p.Tree, level)
-	if len(chords) == 0 {
+	on := slices.IndexFunc(chords, func(us Stretch) bool {
+		return !slices.ContainsFunc(r.Folds, func(f Fold) bool { return !us.within(p.stitchingDrawn(f)) })
+	})
+	if on < 0 {
 		return SizeAt{}, false
 	}
-	us := Stretch{chords[0].From, chords[len(chords)-1].To}
-	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(us, level)), Rows: []FoldRow{r}}, true
+	return SizeAt{MM: p.FinishedLength(r.Base.Crosswise(chords[on], level)), Rows: []FoldRow{r}}, true
 }
 
 // sizeBeyond returns what a piece measures at the edges that the folds of a row would run on

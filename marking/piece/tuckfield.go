@@ -5,6 +5,7 @@ import (
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
+	"tuckmark/marking/wording"
 )
 
 // Rules of this file. A field of tucks may end before the neck does that it hangs from:
@@ -43,7 +44,7 @@ func (p *Piece) Field(t TuckRow, unit length.Unit) (Field, bool) {
 		return Field{}, false
 	}
 	edge := hung[0]
-	if e := p.Edges[edge]; e.Given.Straightness() <= Straightness && !neckWords.MatchString(e.Key) {
+	if e := p.Edges[edge]; e.Given.Straightness() <= Straightness && !neckWords.MatchString(wording.InWords(e.Key)) {
 		return Field{}, false
 	}
 	end := p.Edges[edge].Sewn[0]

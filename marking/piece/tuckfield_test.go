@@ -1,6 +1,7 @@
 package piece_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -42,6 +43,7 @@ func TestHowFarAFieldOfTucksReaches(t *testing.T) {
 		{"a straight edge is no neck", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "top: 0,10 3,10\nyoke: 3,10 3,12", "\"neck\"", "\"top\""}, 0, want{}},
 		// Sewn it goes on 3/8 in to the line of the yoke; two tucks reach 1 in.
 		{"a straight neck", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "neck: 0,10 3,10\nyoke: 3,10 3,12"}, 0, want{true, 1, 3.375, 6, 2}},
+		{"a straight neck in capitals", "finished", change{"COUNT", "2", "neck: 0,10 3,10 3,12", "Back_Neck: 0,10 3,10\nyoke: 3,10 3,12", "\"neck\"", "\"Back_Neck\""}, 0, want{true, 1, 3.375, 6, 2}},
 		{"a single tuck is no field", "finished", change{"COUNT", "1"}, 0, want{}},
 		{"gone on with by another set", "finished", change{"COUNT", "3", "length = 2", after("3 1/2")}, 0, want{}},
 		// Three took 1 1/2 in: stitched at 1 3/4 and 2 1/4 in.
@@ -56,7 +58,7 @@ func TestHowFarAFieldOfTucksReaches(t *testing.T) {
 			if !short {
 				return
 			}
-			assert.Equal(t, "neck", p.Edges[got.Edge].Key)
+			assert.Contains(t, strings.ToLower(p.Edges[got.Edge].Key), "neck")
 			assert.InDelta(t, c.want.tucks, got.Tucks/25.4, 1e-6, "the tucks")
 			assert.InDelta(t, c.want.neck, got.Neck/25.4, 1e-6, "the neck")
 			assert.Equal(t, c.want.fill, got.Fill)
