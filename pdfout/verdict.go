@@ -146,7 +146,7 @@ func UsualWithin(unit length.Unit) float64 {
 
 // SeemsTrue reports whether no line is off by more than within mm, as far as the reading
 // shows.
-func (v Verdict) SeemsTrue(within float64) bool { return math.Abs(v.Off) <= within }
+func (v Verdict) SeemsTrue(within float64) bool { return math.Abs(v.Off) <= within+length.Rounding }
 
 // IsTrue reports whether no line is off by more than within mm, whatever the reading may
 // have missed.

@@ -133,6 +133,12 @@ func TestJudgeWithADoubt(t *testing.T) {
 			assert.Equal(t, c.proven, v.IsTrue(c.within), "it is so")
 		})
 	}
+	// What is off by as much as it may be is true, however it was worked out.
+	for _, off := range []float64{0.5, -0.5 - 1e-9, 0.5 + 1e-9} {
+		v := Verdict{Off: off, Most: math.Abs(off)}
+		assert.True(t, v.SeemsTrue(0.5), "%v", off)
+		assert.True(t, v.IsTrue(0.5), "%v", off)
+	}
 	// What is off most and what is open most may be two lines: of one across, 5 in, the
 	// scale is known, of one down, 9 in, it is not.
 	panel := sample.Rectangle("p", "Panel", 228.6, 127)

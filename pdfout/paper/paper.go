@@ -147,7 +147,7 @@ func (p Paper) WithOverlap(mm float64) (Paper, error) {
 	if !(mm >= leastOverlap && mm <= mostOverlap) {
 		return p, &fault.Fault{
 			Cause: fmt.Sprintf("an overlap of %s is too narrow or too wide", length.Inch.AsWritten(mm)),
-			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm",
+			Hint:  "it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50.8 mm",
 		}
 	}
 	p.Overlap = mm

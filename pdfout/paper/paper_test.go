@@ -39,8 +39,8 @@ func TestMarginsAndOverlaps(t *testing.T) {
 		{"no number", Paper.WithMargin, math.NaN(), "a margin cannot be less than nothing"},
 		{"3/8 in", Paper.WithOverlap, 9.525, ""},
 		{"2 in", Paper.WithOverlap, 50.8, ""},
-		{"too narrow for a join mark", Paper.WithOverlap, 6.35, "an overlap of 1/4 in is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm"},
-		{"too wide", Paper.WithOverlap, 60, "an overlap of 60 mm is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50 mm"},
+		{"too narrow for a join mark", Paper.WithOverlap, 6.35, "an overlap of 1/4 in is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50.8 mm"},
+		{"too wide", Paper.WithOverlap, 60, "an overlap of 60 mm is too narrow or too wide\nhint: it must have room for the join marks: from 3/8 in, or 9 mm, to 2 in, or 50.8 mm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := c.set(letter, c.mm)

@@ -13,29 +13,48 @@ import (
 // Rules of this file: a picture is drawn when somebody looks at it, or is about to, and once,
 // however many look. A Scene is small when nobody does.
 
-// boards are the pictures of a Scene that were asked for, each as what makes it once.
+// boards are the pictures of a Scene that were asked for: of each choice but for its lot, what
+// makes its lots once, and of each lot what draws it once.
 type boards struct {
 	mutex sync.Mutex
-	asked map[Choice]func() (*picture, error)
+	asked map[Choice]func() ([]func() *picture, error)
 }
 
-// board is the picture that is looked at, with all its parts.
+// board is the picture that is looked at, with all its parts: of a lot that is not there, the first.
 func (s *Scene) board(c Choice, view *View) (*picture, error) {
-	c.Part = 0
+	lot := c.Lot
+	c.Lot, c.Part = 0, 0
 	if c.Show == Views {
 		c.View = "" // all are in it
 	}
 	s.boards.mutex.Lock()
-	draw, known := s.boards.asked[c]
+	lots, known := s.boards.asked[c]
 	if !known {
-		draw = sync.OnceValues(func() (*picture, error) { return s.draw(c, view) })
+		lots = sync.OnceValues(func() ([]func() *picture, error) { return s.pictures(c, view) })
 		if s.boards.asked == nil {
-			s.boards.asked = map[Choice]func() (*picture, error){}
+			s.boards.asked = map[Choice]func() ([]func() *picture, error){}
 		}
-		s.boards.asked[c] = draw
+		s.boards.asked[c] = lots
 	}
 	s.boards.mutex.Unlock()
-	return draw()
+	draw, err := lots()
+	if err != nil {
+		return nil, err
+	}
+	if lot >= len(draw) {
+		lot = 0
+	}
+	return draw[lot](), nil
+}
+
+// pictures returns what draws each lot of a view, or of all, once.
+func (s *Scene) pictures(c Choice, view *View) ([]func() *picture, error) {
+	lots, err := s.lots(c, view)
+	var all []func() *picture
+	for lot := range lots {
+		all = append(all, sync.OnceValue(func() *picture { return s.draw(c, lots, lot) }))
+	}
+	return all, err
 }
 
 // begin makes what takes time of a page, each thing at the same time as the others, before it is
@@ -71,27 +90,19 @@ type picture struct {
 	Layers   []layer
 }
 
-// draw draws a picture of a view, or of all: of a lot that is not there, the first.
-func (s *Scene) draw(c Choice, view *View) (*picture, error) {
-	lots, err := s.lots(c, view)
-	if err != nil {
-		return nil, err
+// draw draws one of the lots of a choice.
+func (s *Scene) draw(c Choice, lots []board.Board, lot int) *picture {
+	p := &picture{Board: lots[lot], Lot: lot}
+	for _, one := range lots {
+		p.Lots = append(p.Lots, spanOf(one))
 	}
-	p := &picture{}
-	if c.Lot < len(lots) {
-		p.Lot = c.Lot
-	}
-	for _, lot := range lots {
-		p.Lots = append(p.Lots, spanOf(lot))
-	}
-	p.Board = lots[p.Lot]
 	p.Elements = p.Board.Elements()
 	if c.Show == Views && c.Lay == Overlay {
 		p.Layers = append(viewLayers(p.Elements, s.Views), layers(p.Elements, sharedSample)...)
 	} else {
 		p.Layers = layers(p.Elements, sample)
 	}
-	return p, nil
+	return p
 }
 
 // spanOf is the numbers of the parts of a board: "1 to 100", or "101" of one.

@@ -107,6 +107,11 @@ func TestMorePagesThanOnePictureHas(t *testing.T) {
 		ofParts, _ := linksIn(all, "parts")
 		assert.Len(t, ofParts, c.pages+1, "links to the pages of lot %d, and to all of it", c.lot)
 	}
+	first, err := scene.board(Choice{Show: Pages}, &scene.Views[0])
+	require.NoError(t, err)
+	beyond, err := scene.board(Choice{Show: Pages, Lot: 5000, Part: 3}, &scene.Views[0])
+	require.NoError(t, err)
+	assert.Same(t, first, beyond, "one that is not there is kept as the first")
 	texts, _ := linksIn(elements(t, written(t, "page", sceneOf(t, ""), Choice{Show: Pages})), "lots")
 	assert.Empty(t, texts, "where one picture has all")
 }
