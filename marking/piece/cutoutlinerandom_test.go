@@ -136,8 +136,10 @@ func TestCuttingLinesGivenBack(t *testing.T) {
 					o := back.Pieces[0].Edges[back.Pieces[0].EdgeNumber(e.Key)]
 					for _, q := range sketch.Places(o.Sewn, 5) {
 						// Toward its ends a curve is lengthened by its last steps, which are shorter
-						// here than in the draft.
-						if e.Allowance == 0 || min(q.Distance(e.Given[0]), q.Distance(e.Given[len(e.Given)-1])) < 2*e.Allowance {
+						// here than in the draft; of a hollow that meets the next edge slantingly the
+						// cutting line has no more than part, and what is lengthened runs far past its end.
+						at, _, _ := e.Line.Nearest(q)
+						if e.Allowance == 0 || min(at.Distance(e.Given[0]), at.Distance(e.Given[len(e.Given)-1])) < 2*e.Allowance {
 							continue
 						}
 						worst = max(worst, sketch.Away(q, e.Line))
