@@ -261,12 +261,17 @@ func (a adder) seams(text string) (rules int) {
 			sides = append(sides, rows...)
 			require.Len(a.t, sides, 2, text)
 			exact := n+1 < len(lines) && strings.Contains(lines[n+1], "that of the exact lengths")
-			same := true
+			same, none := true, true
 			for i := 1; i < len(c); i++ {
 				column := i - 1 + 3 - len(c)
-				same = same && max(sides[0][column]-sides[1][column], sides[1][column]-sides[0][column]) == a.steps(c[i])
+				off := a.steps(c[i])
+				same = same && max(sides[0][column]-sides[1][column], sides[1][column]-sides[0][column]) == off
+				none = none && off == 0
 			}
-			require.Equal(a.t, !same, exact, "%q in\n%s", line, text)
+			// What differs by as much may do so the other way round, which the table does not show.
+			if !same || none {
+				require.Equal(a.t, !same, exact, "%q in\n%s", line, text)
+			}
 			total = false
 		case len(c) == 3 && strings.Contains(c[0], ", "):
 			rows = append(rows, []int{a.steps(c[1]), a.steps(c[2])})
