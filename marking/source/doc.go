@@ -41,7 +41,8 @@
 //	unspaced.go     fractions in which a space may be missing
 //	plaintext.go    bytes that are no text
 //	spots.go        on which line each key, table and point stands
-//	syntax.go       what is no TOML, in a maker's words
+//	syntax.go, syntaxname.go
+//	                what is no TOML, in a maker's words
 //	readon.go       how a text is read on behind a slip
 //	space.go        spaces that are not those of the space bar
 //	opening.go      the bracket or the text that was left open
