@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/wording"
 )
@@ -13,11 +14,12 @@ import (
 func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 	table := courseTable(fmt.Sprintf("%s, %s bias binding, %s wide", b.Key, b.Fold, w.length(b.Width)), b.SewnOn, w)
 	addTimes(&table, "joining or turning in", b.JoinTakes, b.Joins, w)
-	alike, n := b.Lengths[0], b.Count()
-	if len(b.Lengths) > 1 {
-		alike.Times = 1
+	var strands []garment.Strand
+	var lengths []length.Amount
+	for _, l := range b.Lengths {
+		strands, lengths = append(strands, l.Strand), append(lengths, l.Length)
 	}
-	table.AddTotal(inAll("bias strip", alike.Length, alike.Times, b.Length, w)...)
+	table.AddTotal(inAll("bias strip", strands, lengths[0], b.Length, w)...)
 	if e, wide := b.WidestAllowance(); wide {
 		table.Lines.Say("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))
 	}
@@ -33,13 +35,7 @@ func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 	} else {
 		table.Lines.Say("%s from selvage to selvage, out of %s of cloth%s", strips, w.length(b.Cloth), joined)
 	}
-	if n > 1 {
-		var lengths []string
-		for _, l := range b.Lengths {
-			lengths = append(lengths, onStrand(l.Strand, w.length(l.Length)))
-		}
-		table.Lines.Say("%s", inLengths(lengths, n, w.length(alike.Length)))
-	}
+	sayLengths(&table.Lines, b.Count(), strands, lengths, w)
 	if garments > 1 {
 		table.Lines.Say("for %d garments, %d such %s", garments, garments, cloth)
 	}

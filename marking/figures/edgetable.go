@@ -8,7 +8,8 @@ import (
 )
 
 // Rules of this file. The cut length of an edge is that of its cutting line on the flat
-// cloth, or on the tucked block that it is cut from; sewn, it is measured on its stitch line between those of its neighbours, with folds in.
+// cloth, or on the tucked block that it is cut from; sewn, it is measured on its stitch line
+// between those of its neighbours, with folds in.
 
 // edgeSection lists the edges of every piece.
 func edgeSection(p *garment.Pattern, w writer) mark.Section {

@@ -21,14 +21,15 @@ func ruffleTable(r garment.Ruffle, garments int, w writer) mark.Table {
 	if r.Fullness == 1 {
 		full = "as long as that, ungathered"
 	}
-	alike := r.Lengths[0]
-	if len(r.Lengths) > 1 {
-		alike.Times = 1
+	first := r.Lengths[0]
+	var strands []garment.Strand
+	for _, l := range r.Lengths {
+		strands = append(strands, l.Strand)
 	}
-	table.Add(inAll(full, alike.Gathered, alike.Times, r.Gathered, w)...)
+	table.Add(inAll(full, strands, first.Gathered, r.Gathered, w)...)
 	if r.Takes().Steps > 0 {
 		addBends(&table, r.Reach, w)
-		table.AddTotal(inAll("in all, ungathered", alike.Length, alike.Times, r.Length, w)...)
+		table.AddTotal(inAll("in all, ungathered", strands, first.Length, r.Length, w)...)
 	}
 	lines := &table.Lines
 	if text := r.FullnessWarning(); text != "" {

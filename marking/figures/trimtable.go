@@ -49,21 +49,29 @@ func addTimes(t *mark.Table, name string, each length.Amount, times int, w write
 	t.Add(name, w.cell(each), strconv.Itoa(times), w.cell(each.Times(times)))
 }
 
-// inAll is a row of what comes to so much in all: of several that are alike, with what each is.
-func inAll(name string, each length.Amount, times int, all length.Amount, w writer) []string {
-	if times == 1 {
+// inAll is a row of what comes to so much in all: where it is several that are all alike, with what
+// each is.
+func inAll(name string, of []garment.Strand, each, all length.Amount, w writer) []string {
+	if len(of) > 1 || of[0].Times == 1 {
 		return []string{name, "", "", w.cell(all)}
 	}
-	return []string{name, w.cell(each), strconv.Itoa(times), w.cell(all)}
+	return []string{name, w.cell(each), strconv.Itoa(of[0].Times), w.cell(all)}
 }
 
-// inLengths says that something is cut in n lengths: each so long where all are alike, else as it
-// is told of each.
-func inLengths(told []string, n int, each string) string {
-	if len(told) == 1 {
-		return fmt.Sprintf("cut %d lengths, each %s: %s", n, each, unjoined)
+// sayLengths says in how many lengths something is cut, and how long they are, one for each of some
+// strands; nothing where it is one.
+func sayLengths(lines *mark.Lines, count int, of []garment.Strand, long []length.Amount, w writer) {
+	var told []string
+	for i, l := range long {
+		told = append(told, onStrand(of[i], w.length(l)))
 	}
-	return fmt.Sprintf("cut %d lengths: %s; %s", n, strings.Join(told, ", "), unjoined)
+	switch {
+	case count == 1:
+	case len(of) == 1:
+		lines.Say("cut %d lengths, each %s: %s", count, w.length(long[0]), unjoined)
+	default:
+		lines.Say("cut %d lengths: %s; %s", count, strings.Join(told, ", "), unjoined)
+	}
 }
 
 // unjoined says why something is cut in several lengths.
@@ -92,23 +100,19 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 		title += ", " + w.chosen(t.Width) + " wide"
 	}
 	table := courseTable(title, t.SewnOn, w)
-	alike := t.Lengths[0]
-	if len(t.Lengths) > 1 {
-		alike.Times = 1
+	first := t.Lengths[0]
+	var strands []garment.Strand
+	var totals []length.Amount
+	for _, l := range t.Lengths {
+		strands, totals = append(strands, l.Strand), append(totals, l.Total)
 	}
 	if t.Fullness != 1 {
-		table.Add(inAll(length.Factor(t.Fullness)+" times that, gathered", alike.Gathered, alike.Times, t.Gathered, w)...)
+		table.Add(inAll(length.Factor(t.Fullness)+" times that, gathered", strands, first.Gathered, t.Gathered, w)...)
 	}
 	addBends(&table, t.Reach, w)
 	addTimes(&table, "joining or turning in", t.JoinTakes, t.Joins, w)
-	table.AddTotal(inAll("to cut", alike.Total, alike.Times, t.Total, w)...)
-	if n := t.Count(); n > 1 {
-		var lengths []string
-		for _, l := range t.Lengths {
-			lengths = append(lengths, onStrand(l.Strand, w.length(l.Total)))
-		}
-		table.Lines.Say("%s", inLengths(lengths, n, w.length(alike.Total)))
-	}
+	table.AddTotal(inAll("to cut", strands, first.Total, t.Total, w)...)
+	sayLengths(&table.Lines, t.Count(), strands, totals, w)
 	if turns := t.LeftOut(); turns != "" {
 		table.Lines.Warn("%s are not reckoned in: give the width", turns)
 	}

@@ -80,7 +80,7 @@ func (w *work) turnOf(p *piece.Piece, edge int) turn {
 	if held && !seamed {
 		return beforeGathers
 	}
-	for _, on := range w.sewn() {
+	for _, on := range w.pattern.AllSewnOn() {
 		if meets(on.Courses, append(ends, p.Edges[edge].Key)...) {
 			return beforeTrims
 		}

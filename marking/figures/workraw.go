@@ -12,9 +12,8 @@ import (
 // Rules of this file: an edge of the garment that is neither sewn to another, hemmed, nor has
 // anything sewn along it is raw when all else is done, and the maker is told of it as the last
 // thing to see to: bound, faced or turned in, it is hers to choose, and so is the lower edge of a
-// ruffle that has no hem. It is told of pieces that
-// the seams of the file join: of any other piece, and of a file without seams, nobody knows what
-// its edges are sewn to.
+// ruffle that has no hem. It is told of pieces that the seams of the file join: of any other
+// piece, and of a file without seams, nobody knows what its edges are sewn to.
 
 // raw adds the edges that no step finishes, pieces with the same ones together, and those of
 // ruffles that have no hem.
@@ -38,7 +37,7 @@ func (w *work) raw() {
 			joined[c.Piece.Key], sewn[[2]string{c.Piece.Key, c.Key}] = true, true
 		}
 	}
-	for _, on := range w.sewn() {
+	for _, on := range w.pattern.AllSewnOn() {
 		for _, c := range on.Courses {
 			sewn[[2]string{c.Piece.Key, c.Key}] = true
 		}

@@ -99,6 +99,7 @@ func roundsOf(seams []garment.Seam) []int {
 	}
 	rounds := make([]int, len(seams))
 	for range seams { // as often as one may wait for another, and of a circle of them no longer
+		before := slices.Clone(rounds)
 		for i, s := range seams {
 			for k := range seams {
 				switch {
@@ -109,6 +110,9 @@ func roundsOf(seams []garment.Seam) []int {
 					rounds[i] = max(rounds[i], min(rounds[k]+1, len(seams)))
 				}
 			}
+		}
+		if slices.Equal(rounds, before) {
+			break
 		}
 	}
 	return rounds

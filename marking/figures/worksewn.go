@@ -180,18 +180,3 @@ func named(key, what string) string {
 	}
 	return key + " " + what
 }
-
-// sewn is all that is sewn on.
-func (w *work) sewn() []garment.SewnOn {
-	var all []garment.SewnOn
-	for _, t := range w.pattern.Trims {
-		all = append(all, t.SewnOn)
-	}
-	for _, r := range w.pattern.Ruffles {
-		all = append(all, r.SewnOn)
-	}
-	for _, b := range w.pattern.Bindings {
-		all = append(all, b.SewnOn)
-	}
-	return all
-}

@@ -124,13 +124,7 @@ func (j joiner) fromLeast(b *Binding) bool {
 }
 
 // Count is how many lengths it is made in, one for each strand.
-func (b Binding) Count() int {
-	n := 0
-	for _, l := range b.Lengths {
-		n += l.Times
-	}
-	return n
-}
+func (b Binding) Count() int { return timesOf(b.Lengths) }
 
 // Folds returns how many times its finished width the strip is cut.
 func (b Binding) Folds() int {

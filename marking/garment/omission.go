@@ -65,7 +65,7 @@ func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
 // along it.
 func (p *Pattern) isSewn(one *piece.Piece, edge int) bool {
 	is := func(c Course) bool { return c.Piece == one && c.edge == edge }
-	return p.isJoined(one, edge) || slices.ContainsFunc(p.sewnOn(), func(s SewnOn) bool { return slices.ContainsFunc(s.Courses, is) })
+	return p.isJoined(one, edge) || slices.ContainsFunc(p.AllSewnOn(), func(s SewnOn) bool { return slices.ContainsFunc(s.Courses, is) })
 }
 
 // isJoined reports whether a seam of the file joins an edge of a piece.
@@ -76,8 +76,8 @@ func (p *Pattern) isJoined(one *piece.Piece, edge int) bool {
 	})
 }
 
-// sewnOn returns all that is sewn to the garment: trims, ruffles and bindings.
-func (p *Pattern) sewnOn() []SewnOn {
+// AllSewnOn returns all that is sewn to the garment: trims, ruffles and bindings.
+func (p *Pattern) AllSewnOn() []SewnOn {
 	var all []SewnOn
 	for _, t := range p.Trims {
 		all = append(all, t.SewnOn)
@@ -211,7 +211,7 @@ func lined(one *piece.Piece) bool {
 // linings says of what is sewn on that it is reckoned for a piece and its lining.
 func (p *Pattern) linings() []piece.Remark {
 	var all []piece.Remark
-	for _, s := range p.sewnOn() {
+	for _, s := range p.AllSewnOn() {
 		of := map[*piece.Piece][]Course{}
 		for _, c := range s.Courses {
 			of[c.Piece] = append(of[c.Piece], c)

@@ -89,13 +89,7 @@ const (
 func usualJoining(u length.Unit) float64 { return u.Either(inchJoining, metricJoining) }
 
 // Count is how many ruffles it is, one for each strand.
-func (r Ruffle) Count() int {
-	n := 0
-	for _, l := range r.Lengths {
-		n += l.Times
-	}
-	return n
-}
+func (r Ruffle) Count() int { return timesOf(r.Lengths) }
 
 // ruffle works out a ruffle; where its strips cannot be, that is noted.
 func (j joiner) ruffle(s source.RuffleSpec) Ruffle {

@@ -365,11 +365,15 @@ func (j joiner) asGiven(courses []Course, joins source.Count) (all []Strand, eac
 	return []Strand{{Courses: courses, Times: 1, Line: j.together(courses)}}, joins.V
 }
 
-// timesOf is how many strands there are.
-func timesOf(all []Strand) int {
+// times is Times, of whatever is sewn along a strand.
+func (s Strand) times() int { return s.Times }
+
+// timesOf is how many strands there are, or lengths of something along them, each of those that
+// are alike counted.
+func timesOf[L interface{ times() int }](all []L) int {
 	n := 0
-	for _, s := range all {
-		n += s.Times
+	for _, l := range all {
+		n += l.times()
 	}
 	return n
 }

@@ -40,13 +40,7 @@ type TrimLength struct {
 }
 
 // Count is how many lengths it is cut in, one for each strand.
-func (t Trim) Count() int {
-	n := 0
-	for _, l := range t.Lengths {
-		n += l.Times
-	}
-	return n
-}
+func (t Trim) Count() int { return timesOf(t.Lengths) }
 
 // LeftOut says what turns outward of the line where what that takes is not known, for want
 // of a width; "" where nothing does, or it is known.
