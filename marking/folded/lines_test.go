@@ -151,6 +151,24 @@ func TestClothThatIsLetGoIsHintedAt(t *testing.T) {
 	assert.Equal(t, []string{"beyond the ends of its tucks the cloth is let go: there it is 1 1/2 in wider than it is drawn"}, m.Notes)
 }
 
+// The note names every kind of fold that ends where it tells how much cloth is let go, and no other.
+func TestNoteNamesTheFoldsThatEndThere(t *testing.T) {
+	tucks := sketch.Rows(`tuck a centre 1/4 3 1 | press = "away"`)
+	pleats := sketch.Rows(`pleat b centre 1/4 2 4 | kind = "knife"; press = "away"`)
+	ending := func(edge string) string { return "below = \"" + edge + "\"\nlength = 4\n" }
+	for name, c := range map[string]struct{ rows, folds, wider string }{
+		"tucks, then pleats":            {tucks + ending("top") + pleats + ending("top"), "tucks and pleats", "2 1/2 in"},
+		"pleats, then tucks":            {pleats + ending("top") + tucks + ending("top"), "tucks and pleats", "2 1/2 in"},
+		"pleats from edge to edge":      {tucks + ending("top") + pleats, "tucks", "1 1/2 in"},
+		"pleats that end the other way": {tucks + ending("top") + pleats + ending("hem"), "tucks", "1 1/2 in"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			m := front(t, mark.OneHalf, square+c.rows)
+			assert.Equal(t, []string{"beyond the ends of its " + c.folds + " the cloth is let go: there it is " + c.wider + " wider than it is drawn"}, m.Notes)
+		})
+	}
+}
+
 // A piece whose folds share cloth has no one shape: it is drawn as it lies flat, and a note says so.
 func TestFoldsWithoutOneShape(t *testing.T) {
 	p, pattern := made.Front(t, "0", strings.Replace(square, "finished", "flat", 1)+

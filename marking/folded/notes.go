@@ -2,6 +2,8 @@ package folded
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"tuckmark/marking/length"
 	"tuckmark/marking/piece"
@@ -43,16 +45,25 @@ func (w *work) openNote(g piece.FlatGroup, more, what string) string {
 }
 
 // letGo returns how much the folds of a group take that end on the piece, on both halves of it, at the
-// end where that is most, and what these folds are.
+// end where that is most, and what the folds are that end there: tucks, pleats, or both.
 func letGo(g piece.FlatGroup) (open float64, what string) {
-	var ends [2]float64
+	var takes [2]float64
+	var kinds [2][]string
 	for k, one := range g.Folding.Folds() {
+		kind := g.Of[k].Row.Makes.String() + "s"
 		for i, v := range []float64{one.From, one.To} {
-			if !math.IsInf(v, 0) {
-				ends[i] += 2 * one.Width
-				what = g.Of[k].Row.Makes.String() + "s"
+			if math.IsInf(v, 0) {
+				continue
+			}
+			takes[i] += 2 * one.Width
+			if !slices.Contains(kinds[i], kind) {
+				kinds[i] = append(kinds[i], kind)
 			}
 		}
 	}
-	return max(ends[0], ends[1]), what
+	end := 0
+	if takes[1] > takes[0] {
+		end = 1
+	}
+	return takes[end], strings.Join(kinds[end], " and ")
 }
