@@ -22,7 +22,7 @@ var pocketWords = anyOf(`pockets?`)
 
 // isPocket reports whether a piece is called one.
 func isPocket(p *piece.Piece) bool {
-	return pocketWords.MatchString(strings.ToLower(wording.InWords(p.Key) + " " + p.Name))
+	return pocketWords.MatchString(p.Words())
 }
 
 // isUnjoined reports whether a piece is sewn to others and no seam says how.
@@ -100,7 +100,7 @@ func (w *work) sewnInPlace(pieces []*piece.Piece) {
 		if p.Cut > 1 {
 			do = "Sew in their places"
 		}
-		if stringWords.MatchString(strings.ToLower(wording.InWords(p.Key) + " " + p.Name)) {
+		if stringWords.MatchString(p.Words()) {
 			do = "Make, and s" + do[1:]
 		}
 		places = append(places, step{do: do + ":", number: wording.Counted(p.Cut, "piece"), piece: p.Name})

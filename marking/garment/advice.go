@@ -88,7 +88,7 @@ func (a adviser) likelyGathered() bool {
 	likely := false
 	for i, side := range a.Sides {
 		for _, c := range side.Courses {
-			of, edge, long := wording.InWords(c.Piece.Key+" "+c.Piece.Name), wording.InWords(c.Key), i == a.long
+			of, edge, long := c.Piece.Words(), wording.InWords(c.Key), i == a.long
 			if staysPlain.MatchString(edge) || long && (holds.MatchString(of) || neverDrawn.MatchString(of)) {
 				return false
 			}

@@ -78,7 +78,7 @@ func (m climber) above(r round) []Drop {
 			hangs, _ := m.HangsFrom(end.panel.piece, end.panel.edge)
 			d := Drop{
 				Piece: way.top.piece.Name, Along: way.along.drawn().Key, Top: way.top.drawn().Key, Bottom: end.panel.drawn().Key, Hangs: hangs,
-				Length: m.Unit.Amount(way.mm + hangs.Depth.MM), Back: calls(way.along.piece.Key+way.along.piece.Name+way.along.drawn().Key, "back"),
+				Length: m.Unit.Amount(way.mm + hangs.Depth.MM), Back: calls(way.along.piece.Words()+" "+way.along.drawn().Key, "back"),
 				FromWaist: m.beginsAt(way.top), middle: way.along.drawn().OnFold || way.along.called("centre", "center"),
 			}
 			switch k := slices.Index(tops, way.along); {

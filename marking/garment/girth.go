@@ -447,5 +447,5 @@ func (m measurer) underArm(e edgeOf) bool {
 	if e.called("arm", "sleeve", "raglan", "scye") || m.loops(e) {
 		return true
 	}
-	return slices.ContainsFunc(m.joinedTo(e), func(p *piece.Piece) bool { return calls(p.Key+" "+p.Name, "sleeve", "gusset") })
+	return slices.ContainsFunc(m.joinedTo(e), func(p *piece.Piece) bool { return calls(p.Words(), "sleeve", "gusset") })
 }

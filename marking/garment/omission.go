@@ -41,7 +41,7 @@ var oneOfTwo = wording.FormOf(`\b(?:left|right|half)\b`)
 // noFold says of a piece that is cut once that it makes one half only: an edge that is
 // called after the centre lies on no fold, has no hem and is sewn to nothing.
 func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
-	if one.OnFold || one.Times() > 1 || oneOfTwo.MatchString(wording.InWords(one.Key+" "+one.Name)) {
+	if one.OnFold || one.Times() > 1 || oneOfTwo.MatchString(one.Words()) {
 		return nil
 	}
 	for i, e := range one.Edges {
@@ -200,7 +200,7 @@ func lined(one *piece.Piece) bool {
 	if one.OnFold {
 		often = 2
 	}
-	names := wording.InWords(one.Key + " " + one.Name)
+	names := one.Words()
 	once := comesOnce.MatchString(names)
 	if fold := one.EdgeOnFold(); fold >= 0 {
 		once = once || atOneCentre.MatchString(wording.InWords(one.Edges[fold].Key))

@@ -228,7 +228,7 @@ func centreFront(courses []Course) string {
 		if !c.Piece.Edges[before].OnFold && !c.Piece.Edges[after].OnFold {
 			continue
 		}
-		if calls(c.Piece.Key+c.Piece.Name, "front") {
+		if calls(c.Piece.Words(), "front") {
 			return c.Piece.Name
 		}
 		if name == "" {
@@ -265,7 +265,7 @@ var carries = wording.FormOf(`\b(?:bodice|body|yoke|waist|waistline|underwaist|b
 func (r Ruffle) tooDeep(say func(length.Amount) string) string {
 	longestOf := r.Courses[0].Piece
 	for _, c := range r.Courses {
-		if carries.MatchString(wording.InWords(c.Piece.Key + " " + c.Piece.Name + " " + c.Key)) {
+		if carries.MatchString(c.Piece.Words() + " " + wording.InWords(c.Key)) {
 			return ""
 		}
 		if longest(c.Piece) > longest(longestOf) {

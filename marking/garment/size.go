@@ -155,7 +155,7 @@ func sizes(p *Pattern) []piece.Remark {
 		return all
 	}
 	one := &p.Pieces[largest]
-	if longest(one) <= dollSize && !smallWithReason.MatchString(wording.InWords(p.Title+" "+one.Key+" "+one.Name)) {
+	if longest(one) <= dollSize && !smallWithReason.MatchString(wording.InWords(p.Title)+" "+one.Words()) {
 		say(one, "the largest piece, %q, is %s by %s, no larger than a doll's",
 			func(a, b float64) bool { return max(a, b) > dollSize && !beyondBed(a, b) })
 	}

@@ -140,7 +140,7 @@ var (
 // hem, from corner to corner; false where there is none, or where two run different ways, as
 // of a front with its sleeve cut in one.
 func (p *Piece) cuffSide(outline Ring) (cuff side, ok bool) {
-	name := wording.InWords(p.Key + " " + p.Name)
+	name := p.Words()
 	if !sleeveWords.MatchString(name) || partWords.MatchString(name) {
 		return side{}, false
 	}

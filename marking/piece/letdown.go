@@ -42,7 +42,7 @@ func (p *Piece) letDown(spec *source.Spec) {
 		return
 	}
 	isFace := func(e Edge) bool { return faceWords.MatchString(wording.InWords(e.Key)) }
-	if shortWords.MatchString(wording.InWords(p.Key+" "+p.Name)) || slices.ContainsFunc(p.Edges, isFace) {
+	if shortWords.MatchString(p.Words()) || slices.ContainsFunc(p.Edges, isFace) {
 		return
 	}
 	feet := p.feet(spec)

@@ -6,6 +6,7 @@ import (
 	"tuckmark/marking/fault"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
+	"tuckmark/marking/wording"
 )
 
 // Piece is one piece of the pattern, with the places of all its lines. The file has it as
@@ -91,6 +92,9 @@ type Edge struct {
 // Seams returns the ring of all that is sewn, with the steps between, as the piece is drawn: a
 // closed path. What is seen of the finished piece lies in it.
 func (p *Piece) Seams() plane.Path { return p.seams.Path() }
+
+// Words are its key and its name, as words are looked for in them.
+func (p *Piece) Words() string { return wording.InWords(p.Key + " " + p.Name) }
 
 // EdgeNumber returns the number of the edge with that key, or -1.
 func (p *Piece) EdgeNumber(key string) int {
