@@ -54,7 +54,7 @@ func leftOut(p *garment.Pattern, chosen map[string]bool) func(piece.Remark) bool
 		}
 	}
 	for _, s := range p.Seams {
-		leave("seam", s.Key, slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses))
+		leave("seam", s.Key, s.Courses())
 	}
 	for _, t := range p.Trims {
 		leave("trim", t.Key, t.Courses)

@@ -33,7 +33,7 @@ func (w *work) raw() {
 	var names, lines []string
 	joined, sewn := map[string]bool{}, map[[2]string]bool{} // pieces, and edges of pieces, by their keys
 	for _, s := range w.pattern.Seams {
-		for _, c := range coursesOf(s) {
+		for _, c := range s.Courses() {
 			joined[c.Piece.Key], sewn[[2]string{c.Piece.Key, c.Key}] = true, true
 		}
 	}

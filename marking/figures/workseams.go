@@ -64,7 +64,7 @@ func (w *work) joined(seams []garment.Seam) {
 	var names, allowances []string
 	for _, s := range seams {
 		names = append(names, s.Key)
-		for _, c := range coursesOf(s) {
+		for _, c := range s.Courses() {
 			allowances = append(allowances, w.pattern.Unit.AsWritten(c.Piece.Edges[c.Piece.EdgeNumber(c.Key)].Allowance))
 		}
 	}
@@ -80,11 +80,6 @@ func (w *work) joined(seams []garment.Seam) {
 		w.add(do+on, "", nil)
 	}
 	w.last().Section = seamsTitle
-}
-
-// coursesOf are the edges of both sides of a seam.
-func coursesOf(s garment.Seam) []garment.Course {
-	return slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses)
 }
 
 // roundsOf returns for every seam in which round of gathering and sewing it comes, from 0. Of two

@@ -28,7 +28,7 @@ func isPocket(p *piece.Piece) bool {
 // isUnjoined reports whether a piece is sewn to others and no seam says how.
 func (w *work) isUnjoined(p *piece.Piece) bool {
 	joined := slices.ContainsFunc(w.pattern.Seams, func(s garment.Seam) bool {
-		return slices.ContainsFunc(coursesOf(s), func(c garment.Course) bool { return c.Piece.Key == p.Key })
+		return slices.ContainsFunc(s.Courses(), func(c garment.Course) bool { return c.Piece.Key == p.Key })
 	})
 	return !joined && len(w.pattern.Pieces) > 1 && (len(w.pattern.Seams) > 0 || isPocket(p))
 }

@@ -42,7 +42,7 @@ func (s Seam) EaseAndGathers(say func(length.Amount) string) string {
 // fold of the cloth, and goes on beyond it. One that comes twice in each seam is there with
 // both its halves.
 func (s Seam) OfHalves() bool {
-	return s.once > 1 && slices.ContainsFunc(slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses), func(c Course) bool {
+	return s.once > 1 && slices.ContainsFunc(s.Courses(), func(c Course) bool {
 		before, after := c.Piece.Neighbours(c.edge)
 		return c.Times == 1 && (c.Piece.Edges[before].OnFold || c.Piece.Edges[after].OnFold)
 	})

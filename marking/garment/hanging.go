@@ -24,16 +24,15 @@ type Hanging struct {
 // hang one from the other, where a ruffle on a line of the piece may reach lower, or where
 // a seam joins another piece.
 func (p *Pattern) HangsFrom(one *piece.Piece, edge int) (h Hanging, ends bool) {
-	ends = !p.isJoined(one, edge)
+	e := edgeOf{one, edge}
+	ends = !seams(p.Seams).joins(e)
 	add := func(key, what string, depth length.Amount) {
 		ends = ends && h.Key == ""
 		if h.Key == "" || depth.MM > h.Depth.MM {
 			h = Hanging{key, what, depth}
 		}
 	}
-	at := func(on SewnOn) bool {
-		return slices.ContainsFunc(on.Courses, func(c Course) bool { return c.Piece == one && c.edge == edge })
-	}
+	at := func(on SewnOn) bool { return slices.ContainsFunc(on.Courses, e.isRun) }
 	for _, r := range p.Ruffles {
 		if at(r.SewnOn) {
 			add(r.Key, "ruffle", r.Depth)

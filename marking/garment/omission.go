@@ -64,16 +64,8 @@ func (p *Pattern) noFold(one *piece.Piece) []piece.Remark {
 // isSewn reports whether an edge of a piece is joined to another, or has something sewn
 // along it.
 func (p *Pattern) isSewn(one *piece.Piece, edge int) bool {
-	is := func(c Course) bool { return c.Piece == one && c.edge == edge }
-	return p.isJoined(one, edge) || slices.ContainsFunc(p.AllSewnOn(), func(s SewnOn) bool { return slices.ContainsFunc(s.Courses, is) })
-}
-
-// isJoined reports whether a seam of the file joins an edge of a piece.
-func (p *Pattern) isJoined(one *piece.Piece, edge int) bool {
-	is := func(c Course) bool { return c.Piece == one && c.edge == edge }
-	return slices.ContainsFunc(p.Seams, func(s Seam) bool {
-		return slices.ContainsFunc(s.Sides[0].Courses, is) || slices.ContainsFunc(s.Sides[1].Courses, is)
-	})
+	e := edgeOf{one, edge}
+	return seams(p.Seams).joins(e) || slices.ContainsFunc(p.AllSewnOn(), func(s SewnOn) bool { return slices.ContainsFunc(s.Courses, e.isRun) })
 }
 
 // AllSewnOn returns all that is sewn to the garment: trims, ruffles and bindings.

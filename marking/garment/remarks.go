@@ -95,5 +95,5 @@ func joinTexts(by string, texts ...string) string {
 // straight, as side and shoulder are in a file without seams. A curved edge is a neck, say,
 // that is trued when it is finished.
 func (p *Pattern) likelySewn(of *piece.Piece, edge int) bool {
-	return p.isJoined(of, edge) || of.Edges[edge].Given.Straightness() <= piece.Straightness
+	return seams(p.Seams).joins(edgeOf{of, edge}) || of.Edges[edge].Given.Straightness() <= piece.Straightness
 }

@@ -38,6 +38,9 @@ func (e edgeOf) chord() plane.Point {
 // measured across and up.
 func (e edgeOf) facesDown() bool { return e.chord().Left().Y > leastFacing }
 
+// isRun reports whether a course runs along the edge.
+func (e edgeOf) isRun(c Course) bool { return c.Piece == e.piece && c.edge == e.edge }
+
 // further returns the edge beyond an edge, and how far the outline turns there, in radians:
 // before it, or after it as the outline runs.
 func (e edgeOf) further(way int) (next edgeOf, turn float64) {
@@ -110,9 +113,7 @@ func (all seams) joins(e edgeOf) bool { return len(all.at(e)) > 0 }
 // isInSeams reports whether a seam joins any edge of a piece.
 func (all seams) isInSeams(p *piece.Piece) bool {
 	return slices.ContainsFunc(all, func(s Seam) bool {
-		return slices.ContainsFunc(s.Sides[:], func(side SeamSide) bool {
-			return slices.ContainsFunc(side.Courses, func(c Course) bool { return c.Piece == p })
-		})
+		return slices.ContainsFunc(s.Courses(), func(c Course) bool { return c.Piece == p })
 	})
 }
 
@@ -122,7 +123,7 @@ func (all seams) togetherWith(p *piece.Piece) map[*piece.Piece]bool {
 	for grown := 0; grown < len(together); {
 		grown = len(together)
 		for _, s := range all {
-			courses := slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses)
+			courses := s.Courses()
 			if slices.ContainsFunc(courses, func(c Course) bool { return together[c.Piece] }) {
 				for _, c := range courses {
 					together[c.Piece] = true
@@ -137,7 +138,7 @@ func (all seams) togetherWith(p *piece.Piece) map[*piece.Piece]bool {
 func (all seams) at(e edgeOf) (found []seamAt) {
 	for i := range all {
 		for side, s := range all[i].Sides {
-			if slices.ContainsFunc(s.Courses, func(c Course) bool { return c.Piece == e.piece && c.edge == e.edge }) {
+			if slices.ContainsFunc(s.Courses, e.isRun) {
 				found = append(found, seamAt{&all[i], side})
 			}
 		}

@@ -126,6 +126,9 @@ func (s Seam) held() bool {
 	return s.Gathered || s.Ease.MM > 0 && s.Matches()
 }
 
+// Courses are the edges of both sides.
+func (s Seam) Courses() []Course { return slices.Concat(s.Sides[0].Courses, s.Sides[1].Courses) }
+
 // Matches reports whether the two sides can be sewn together as they are: their sewn
 // lengths differ by no more than Within, or the first is longer by no more than Ease
 // besides. Gathered ones always can.
