@@ -91,22 +91,23 @@ func squareOf(whole, b Box) uint64 {
 
 // within returns the leaves whose boxes meet a box, in path order, in a list if that has room.
 func (g *ground) within(list []int, b *Box) []int {
-	found := g.under(list[:0], len(g.levels)-1, 0, b)
+	found := list[:0]
+	g.visit(len(g.levels)-1, 0, b, func(leaf int) bool {
+		found = append(found, leaf)
+		return true
+	})
 	slices.Sort(found)
 	return found
 }
 
-// under adds to some leaves those below a box of a level that meet a box.
-func (g *ground) under(found []int, level, k int, b *Box) []int {
+// visit calls a function for the leaves below a box of a level that meet a box, until that returns
+// false. It reports whether it came to the end.
+func (g *ground) visit(level, k int, b *Box, leaf func(int) bool) bool {
 	switch {
 	case !g.levels[level][k].Meets(*b):
-		return found
+		return true
 	case level == 0:
-		return append(found, g.leaf[k])
+		return leaf(g.leaf[k])
 	}
-	found = g.under(found, level-1, 2*k, b)
-	if 2*k+1 < len(g.levels[level-1]) {
-		found = g.under(found, level-1, 2*k+1, b)
-	}
-	return found
+	return g.visit(level-1, 2*k, b, leaf) && (2*k+1 == len(g.levels[level-1]) || g.visit(level-1, 2*k+1, b, leaf))
 }

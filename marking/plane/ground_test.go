@@ -59,6 +59,33 @@ func TestPathOrderServesLinesThatAreDrawnOnce(t *testing.T) {
 	}
 }
 
+// In no order the same is found, wherever the path runs.
+func TestMeetingFindsWhatIsWithin(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		path := spiral(rapid.IntRange(1, 30).Draw(t, "turns"), rapid.IntRange(8, 60).Draw(t, "points"))
+		tree := NewTree(path)
+		place := rapid.Float64Range(-40, 40)
+		q := Point{place.Draw(t, "x"), place.Draw(t, "y")}
+		box := EmptyBox().With(q).With(q.Add(Point{place.Draw(t, "wide"), place.Draw(t, "high")}))
+		limit := rapid.IntRange(1, 2000).Draw(t, "limit")
+		var within, meeting []int
+		tree.Within(box, func(i int) bool {
+			within = append(within, i)
+			return true
+		})
+		tree.Meeting(box, func(i int) bool {
+			meeting = append(meeting, i)
+			return len(meeting) < limit
+		})
+		if len(within) <= limit {
+			assert.ElementsMatch(t, within, meeting)
+			return
+		}
+		assert.Len(t, meeting, limit, "it stops where it is told to")
+		assert.Subset(t, within, meeting)
+	})
+}
+
 // Both orders find the same, to the bit.
 func TestGroundFindsWhatPathOrderFinds(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

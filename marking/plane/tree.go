@@ -172,6 +172,16 @@ func (t *Tree) Within(b Box, visit func(i int) bool) {
 	}
 }
 
+// Meeting is Within in no order, which takes less where the path passes over the same ground again
+// and again.
+func (t *Tree) Meeting(b Box, visit func(i int) bool) {
+	if t.ground == nil {
+		t.Within(b, visit)
+		return
+	}
+	t.ground.visit(len(t.ground.levels)-1, 0, &b, func(leaf int) bool { return t.within(0, leaf, &b, visit) })
+}
+
 // within is Within for a part of the path whose box meets b.
 func (t *Tree) within(level, k int, b *Box, visit func(i int) bool) bool {
 	if level > 0 {

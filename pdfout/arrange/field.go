@@ -169,7 +169,7 @@ func (f *Field) meetsPlaced(s text.Slab) bool {
 // segmentsIn counts the segments of a line that touch the slab.
 func segmentsIn(line *plane.Tree, s text.Slab) int {
 	path, n := line.Path(), 0
-	line.Within(s.Bounds(), func(i int) bool {
+	line.Meeting(s.Bounds(), func(i int) bool {
 		if s.MeetsSegment(path[i], path[i+1]) {
 			n++
 		}
@@ -185,7 +185,7 @@ func (f *Field) Crossings(s text.Slab, limit int) int {
 		return n
 	}
 	path := f.tree.Path()
-	f.tree.Within(s.Bounds(), func(i int) bool {
+	f.tree.Meeting(s.Bounds(), func(i int) bool {
 		if s.MeetsSegment(path[i], path[i+1]) {
 			if _, apart := slices.BinarySearch(f.apart, i); !apart {
 				n++
