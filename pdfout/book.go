@@ -138,6 +138,9 @@ func (b *Book) letter() {
 	for _, s := range b.sheets {
 		next = s.FindJoins(next)
 	}
+	for _, s := range b.sheets {
+		s.Looks /= len(b.sheets)
+	}
 	atOnce(b.sheets, b.letterSheet)
 	var all []*laidSheet
 	for _, s := range b.sheets {

@@ -102,6 +102,20 @@ func checkFrameIsFree(t require.TestingT, p seen.Page, number int) {
 	}
 }
 
+// The sheets of a set look at no more places together than a single one may.
+func TestSheetsShareTheirLooks(t *testing.T) {
+	t.Parallel()
+	for name, set := range sets.Examples(t, "../examples") {
+		book, err := Plan(set, seen.Paper(t, "letter"))
+		require.NoError(t, err)
+		most := arrange.MostLooks
+		for _, s := range book.sheets {
+			most -= s.Looks
+		}
+		assert.GreaterOrEqual(t, most, 0, name)
+	}
+}
+
 // parseNumber reads the number of a join.
 func parseNumber(text string) (int, error) {
 	n := 0

@@ -126,10 +126,14 @@ func (b *Book) pagesOf(keys []string, along mark.Task) []int {
 				pages[one.sheet.first] = true
 				continue
 			}
+			on := map[int]bool{}
 			for i, l := range one.piece.Lines {
+				if len(on) == len(one.cores) {
+					break // it is on all
+				}
 				if (along.Roles == nil || slices.Contains(along.Roles, l.Role)) && (along.Lines == nil || slices.Contains(along.Lines, l.Name)) {
 					for _, k := range one.cellsOf(i) {
-						pages[one.sheet.first+k] = true
+						on[k], pages[one.sheet.first+k] = true, true
 					}
 				}
 			}

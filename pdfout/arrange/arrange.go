@@ -48,6 +48,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 		a.Least += leastPagesOf(one, p)
 	}
 	var stages []stage
+	work := rasterWork(len(pieces))
 	for _, upright := range pieces {
 		if a.Least > paper.MaxPages {
 			return a
@@ -63,7 +64,7 @@ func Arrange(set Set, p paper.Paper) Arrangement {
 			st.small = append(st.small, turned)
 			continue
 		}
-		s := spread(upright, p)
+		s := spread(upright, p, work)
 		st.large = append(st.large, s)
 		a.Least += len(s.Cells) - least
 	}
@@ -104,12 +105,12 @@ func PiecesOf(set Set) (pieces []Piece, forms []mark.Marking, left []string) {
 // spread lays a piece too large for a page on a sheet of its own, turned if
 // that takes fewer pages or cuts fewer short marks; one that is whole on a page that lies
 // where the others stand, on that. A sheet of too many pages is of no use but for counting,
-// and only that is done.
-func spread(upright Piece, p paper.Paper) Sheet {
+// and only that is done. So much work goes into looking for its place (place.go).
+func spread(upright Piece, p paper.Paper, work int) Sheet {
 	if other, ok := p.OtherWay(); ok && upright.fitsEitherWay(PageOf(other).Window) {
 		p = other
 	}
-	laid, best := spreadOn(upright, PageOf(p))
+	laid, best := spreadOn(upright, PageOf(p), work)
 	if len(best.cells) > paper.MaxPages {
 		cells := best.cells
 		if len(cells) > mostOfPlacing { // other placings may have fewer
@@ -123,12 +124,12 @@ func spread(upright Piece, p paper.Paper) Sheet {
 }
 
 // spreadOn lays a piece on pages of one kind, upright or turned.
-func spreadOn(upright Piece, page Grid) (laid Piece, best placing) {
+func spreadOn(upright Piece, page Grid, work int) (laid Piece, best placing) {
 	laid = upright
-	best = place(upright, page)
+	best = place(upright, page, work)
 	if !best.hopeless() {
 		turned := upright.QuarterTurned()
-		if other := place(turned, page); other.worthTurning(best) {
+		if other := place(turned, page, work); other.worthTurning(best) {
 			laid, best = turned, other
 		}
 	}

@@ -63,7 +63,7 @@ func TestPieceIsTurnedWhereThatSavesPages(t *testing.T) {
 		{"as many either way", 300, 300, 4, false},
 	} {
 		p := NewPiece(sample.Rectangle("p", "P", c.w, c.h))
-		laid, best := spreadOn(p, Grid{Window: window, Overlap: 10})
+		laid, best := spreadOn(p, Grid{Window: window, Overlap: 10}, rasterOne)
 		assert.Len(t, best.cells, c.pages, c.name)
 		assert.Equal(t, c.turned, laid.Turned, c.name)
 	}
@@ -77,7 +77,7 @@ func TestCountOfScatteredPages(t *testing.T) {
 		at := plane.Point{X: 800 * float64(i%50), Y: 800 * float64(i/50)}
 		m.Marks = append(m.Marks, sample.Edge(mark.Placement, "", at, at.Add(plane.Point{X: 1})))
 	}
-	_, best := spreadOn(NewPiece(m), Grid{Window: plane.Point{X: 190, Y: 250}, Overlap: 10})
+	_, best := spreadOn(NewPiece(m), Grid{Window: plane.Point{X: 190, Y: 250}, Overlap: 10}, rasterOne)
 	assert.GreaterOrEqual(t, len(best.cells), 2500)
 	assert.False(t, connected(best.cells))
 }

@@ -42,6 +42,9 @@ type window struct {
 // of another.
 func windowOf(ring, arrow Line) (w window, ok bool) {
 	path, tip := ring.Path(), arrow.Path()[len(arrow.Path())-1]
+	if !ring.Bounds().Grown(onSide).Holds(tip) {
+		return window{}, false
+	}
 	_, along, away := ring.Path().Nearest(tip)
 	if away > onSide {
 		return window{}, false
@@ -142,6 +145,8 @@ func (p Piece) bridged(joins []plane.Box) Piece {
 		return slices.DeleteFunc(slices.Clone(p.Lines), func(l Line) bool { return l.Role != role })
 	}
 	arrows, hatching := of(mark.DrawHere), of(mark.Waste)
+	whole := map[*plane.Tree]bool{} // what is in parts instead
+	var parts []Line
 	for _, ring := range of(mark.Window) {
 		near := slices.DeleteFunc(slices.Clone(joins), func(join plane.Box) bool { return !join.Grown(joinBridge).Meets(ring.Bounds()) })
 		if len(near) == 0 {
@@ -152,13 +157,17 @@ func (p Piece) bridged(joins []plane.Box) Piece {
 			if !ok {
 				continue
 			}
-			p.Lines = slices.DeleteFunc(slices.Clone(p.Lines), func(l Line) bool {
-				return l.Tree == ring.Tree || l.Tree == arrow.Tree || l.Role == mark.Waste && ring.Holds(l.At(l.Length()/2))
-			})
+			own := slices.DeleteFunc(slices.Clone(hatching), func(l Line) bool { return !ring.Holds(l.At(l.Length() / 2)) })
+			for _, l := range append(own, ring, arrow) {
+				whole[l.Tree] = true
+			}
 			for _, part := range w.parts(near) {
-				p.Lines = append(p.Lines, w.part(part[0], part[1], hatching)...)
+				parts = append(parts, w.part(part[0], part[1], own)...)
 			}
 		}
+	}
+	if len(whole) > 0 {
+		p.Lines = append(slices.DeleteFunc(slices.Clone(p.Lines), func(l Line) bool { return whole[l.Tree] }), parts...)
 	}
 	return p
 }

@@ -90,6 +90,9 @@ func (s *Sheet) captionAlong(p Piece, l Line) bool {
 	}
 	for _, beside := range rooms {
 		for c := range l.captionPlaces() {
+			if !s.look() {
+				return false
+			}
 			if cutOut && !p.Inside(c.Room.Centre) {
 				continue
 			}

@@ -177,7 +177,7 @@ func (s *Sheet) aside(d mark.Dimension, u plane.Point) plane.Point {
 // more than where it crosses it.
 func (s *Sheet) liesAlong(from, to plane.Point) bool {
 	const looks, most, half = 7, 2, 0.4
-	if s.Field.meetsPlaced(strip(from, to, half)) {
+	if !s.look() || s.Field.meetsPlaced(strip(from, to, half)) {
 		return true
 	}
 	n := 0

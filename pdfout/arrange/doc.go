@@ -29,6 +29,7 @@
 //	roomiest.go     the roomiest place in a piece for it
 //	near.go         a text by the place it belongs to, with a leader
 //	key.go          what has no room there
+//	looks.go        at how many places is looked, for all of these
 //	word.go         what is written at places of a piece
 //	dimension.go    distances told in words
 //	pale.go         pale words across pieces

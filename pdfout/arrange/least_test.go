@@ -34,7 +34,7 @@ func TestLeastPagesAreNoMoreThanAreMade(t *testing.T) {
 			require.Zero(t, least)
 			return
 		}
-		s := spread(p, on)
+		s := spread(p, on, rasterOne)
 		require.LessOrEqual(t, least, len(s.Cells), "%.2f by %.2f mm on %s", p.Bounds.Width(), p.Bounds.Height(), on.Name)
 	})
 }

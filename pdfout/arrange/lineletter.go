@@ -67,7 +67,7 @@ func (s *Sheet) letterAt(l Line, along float64) (LineLetter, bool) {
 	letter, style := ink.PenOf(l.Role).Letter(), ink.LineNumber(l.Role)
 	half := ink.LetterHalf(style, letter)
 	reach := half.X + letterEnd
-	if along < reach || along > l.Length()-reach {
+	if along < reach || along > l.Length()-reach || !s.look() {
 		return LineLetter{}, false
 	}
 	from, at, to := l.At(along-reach), l.At(along), l.At(along+reach)

@@ -137,15 +137,13 @@ type nearPlace struct {
 	cost   float64 // of the way it stands, and of what its leader crosses, in mm
 }
 
-// mostLooked is at how many places of a sheet is looked for words near what they belong to. Beyond
-// them words are in the key: it bounds the time that a sheet crowded with names takes, and is
-// many times what any other needs.
-const mostLooked = 400_000
-
 // nearest finds the best place for a text of a piece by one of some places it may belong to,
 // at least some mm off, that costs less than a limit. There is none where no text has room, and
 // none with a leader to a place under another text: it would point at that.
 func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor, limit float64) (nearPlace, bool) {
+	if s.Looks == 0 {
+		return nearPlace{}, false
+	}
 	covered, pages := make([]bool, len(anchors)), make([]plane.Box, len(anchors))
 	for i, a := range anchors {
 		covered[i] = s.Field.meetsPlaced(text.Level(a.At, plane.Point{}))
@@ -153,7 +151,7 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 	}
 	best := nearPlace{cost: limit}
 	for _, w := range ways() {
-		if w.cost() >= best.cost || s.looked > mostLooked {
+		if w.cost() >= best.cost || s.Looks == 0 {
 			break
 		}
 		if w.away < least {
@@ -164,7 +162,6 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 				continue // it stands there at less cost by the other one
 			}
 			room := w.by(a, t)
-			s.looked++
 			if !s.hasRoom(p, room, pages[i]) {
 				continue
 			}
@@ -189,7 +186,7 @@ func (s *Sheet) nearest(p Piece, t Inscription, least float64, anchors []Anchor,
 // free of all else, and nowhere that it would be taken for another's.
 func (s *Sheet) hasRoom(p Piece, room text.Slab, clear plane.Box) bool {
 	box := room.Bounds()
-	return clear.Holds(box.Min) && clear.Holds(box.Max) &&
+	return s.look() && clear.Holds(box.Min) && clear.Holds(box.Max) &&
 		s.Field.Free(room.Grown(nearRoom)) && s.belongs(p, append(box.Outline(), box.Centre())...)
 }
 

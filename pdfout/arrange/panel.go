@@ -339,7 +339,7 @@ func (s *Sheet) onPagesOutside(pieces []Piece, p Piece, t Inscription) (plane.Po
 			for y := range pageSteps {
 				for x := range pageSteps {
 					at := plane.Point{X: core.Min.X + core.Width()*(float64(x)+0.5)/pageSteps, Y: core.Max.Y - core.Height()*(float64(y)+0.5)/pageSteps}
-					if !middles.Holds(at) {
+					if !middles.Holds(at) || !s.look() {
 						continue
 					}
 					if at, ok := s.outside(pieces, t, at); ok {

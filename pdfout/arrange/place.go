@@ -73,8 +73,9 @@ func (a placing) hopeless() bool {
 	return max(len(a.cells), a.grid.Rows+a.grid.Columns) > mostOfPlacing
 }
 
-// place returns where a grid of such pages is best laid over the piece.
-func place(p Piece, page Grid) placing {
+// place returns where a grid of such pages is best laid over the piece, as far as so much work
+// finds it.
+func place(p Piece, page Grid, work int) placing {
 	tender := tenderOf(p.Lines)
 	if p.Kind.Ruled() {
 		return tender.under(page.over(p, plane.Point{}), p.Lines)
@@ -83,7 +84,7 @@ func place(p Piece, page Grid) placing {
 	if best.hopeless() {
 		return best
 	}
-	found := newRaster(p, page, tender).best(p, page, tender)
+	found := newRaster(p, page, tender, work).best(p, page, tender)
 	if other := tender.under(found, p.Lines); other.compare(best) <= 0 {
 		return other
 	}
@@ -184,10 +185,14 @@ const (
 	// rasterMost is how many places are tried across a pitch and up it where
 	// the work allows it: some 6 mm from one to the next.
 	rasterMost = 32
-	// rasterWork bounds that work: looking at a bin, at a short mark or at a
-	// stretch for one place is a step each.
-	rasterWork = 4_000_000
+	// rasterOne bounds that work for one piece, and rasterAll for all of a set together: looking at
+	// a bin, at a short mark or at a stretch for one place is a step each.
+	rasterOne = 4_000_000
+	rasterAll = 40_000_000
 )
+
+// rasterWork is how much work goes into the place of each of some pieces.
+func rasterWork(pieces int) int { return min(rasterOne, rasterAll/max(1, pieces)) }
 
 // raster tells for a piece which pages a grid prints that begins at any of n by n
 // places within a pitch: each pitch is cut into n bins across and n up, so that
@@ -199,15 +204,15 @@ type raster struct {
 	pitch plane.Point
 }
 
-// newRaster returns the finest raster of a piece that is not too much work.
-func newRaster(p Piece, page Grid, t tender) raster {
+// newRaster returns the finest raster of a piece that is no more than so much work.
+func newRaster(p Piece, page Grid, t tender, work int) raster {
 	smallest, pitch := page.over(p, plane.Point{}), page.Pitch()
 	for n := rasterMost; ; n = n * 3 / 4 {
 		fine := Grid{Columns: n * (smallest.Columns + 1), Rows: n * (smallest.Rows + 1), Window: pitch.Mul(1 / float64(n))}
 		// The first join line of a grid lies half an overlap and a pitch
 		// from where it begins.
 		fine.origin = smallest.origin.Add(plane.Point{X: page.Overlap / 2, Y: page.Overlap / 2})
-		most := rasterWork/(n*n) - len(t.short) - len(t.up) - len(t.across) // of its bins
+		most := work/(n*n) - len(t.short) - len(t.up) - len(t.across) // of its bins
 		if n == 1 {
 			most = math.MaxInt
 		} else if most < 0 {

@@ -69,7 +69,7 @@ func TestPlaceTakesTheFewestPages(t *testing.T) {
 		if p.Fits(page.Window) {
 			t.Skip("fits a page")
 		}
-		best := place(p, page)
+		best := place(p, page, rasterOne)
 		before := evenly(t, p, page)
 		require.LessOrEqual(t, len(best.cells), len(before))
 		naive := windowsFor(p.Room().X, page.Window.X, page.Overlap) * windowsFor(p.Room().Y, page.Window.Y, page.Overlap)
@@ -95,7 +95,7 @@ func TestPlaceTakesTheFewestPages(t *testing.T) {
 func TestRasterCountsAsTheGridDoes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p, page := somePiece(t), letterPage()
-		r := newRaster(p, page, tenderOf(p.Lines))
+		r := newRaster(p, page, tenderOf(p.Lines), rasterOne)
 		x, y := rapid.IntRange(0, r.n-1).Draw(t, "across"), rapid.IntRange(0, r.n-1).Draw(t, "up")
 		g := page.over(p, r.step(x, y))
 		crossed := g.crossed(p.Lines, mostOfPlacing)
@@ -132,7 +132,7 @@ func TestOneColumnMoreAndFewerPages(t *testing.T) {
 	p := NewPiece(m)
 	assert.Equal(t, 2, page.over(p, plane.Point{}).Columns)
 	assert.Len(t, evenly(t, p, page), 6)
-	best := place(p, page)
+	best := place(p, page, rasterOne)
 	assert.Equal(t, 3, best.grid.Columns)
 	assert.Equal(t, 3, best.grid.Rows)
 	assert.Len(t, best.cells, 5)
@@ -168,7 +168,7 @@ func TestShortMarksAreNotCut(t *testing.T) {
 				assert.Zero(t, tenderOf(p.Lines).cuts(g), "%s: it is none", c.name)
 			}
 		}
-		best := place(p, page)
+		best := place(p, page, rasterOne)
 		assert.Zero(t, tenderOf(p.Lines).cuts(best.grid), c.name)
 		assert.Equal(t, tenderOf(p.Lines).cuts(best.grid), best.cut, c.name)
 		assert.Len(t, best.cells, 2, c.name)
@@ -180,7 +180,7 @@ func TestShortMarksAreNotCut(t *testing.T) {
 	for x := 4.0; x < 296; x += 4 {
 		m.Marks = append(m.Marks, sample.Edge(mark.Notch, "", plane.Point{X: x, Y: 20}, plane.Point{X: x + 6, Y: 20}))
 	}
-	best := place(NewPiece(m), page)
+	best := place(NewPiece(m), page, rasterOne)
 	assert.Equal(t, 1, best.cut)
 }
 
@@ -208,7 +208,7 @@ func BenchmarkPlace(b *testing.B) {
 		b.Run(fmt.Sprintf("%.0f by %.0f", c.w, c.h), func(b *testing.B) {
 			pages := math.MaxInt
 			for b.Loop() {
-				best := place(p, letterPage())
+				best := place(p, letterPage(), rasterOne)
 				pages = len(best.cells)
 			}
 			b.ReportMetric(float64(pages), "pages")
@@ -225,7 +225,7 @@ func TestGridPrintsTheLeast(t *testing.T) {
 	p := NewPiece(m)
 	window := plane.Point{X: paper.All()[0].Window().Width(), Y: paper.All()[0].Window().Height()}
 	page := Grid{Window: window, Overlap: 10}
-	best := place(p, page)
+	best := place(p, page, rasterOne)
 	g := page.over(p, plane.Point{})
 	least, most := math.MaxInt, 0
 	slack := g.Box().Max.Sub(g.origin).Sub(p.Room())
@@ -247,7 +247,7 @@ func TestGridKeepsOffLines(t *testing.T) {
 	m := sample.Rectangle("p", "P", 300, 200)
 	m.Marks = append(m.Marks, sample.Edge(mark.Centre, "centre", plane.Point{X: 150}, plane.Point{X: 150, Y: 200}))
 	p := NewPiece(m)
-	best := place(p, Grid{Window: window, Overlap: 10})
+	best := place(p, Grid{Window: window, Overlap: 10}, rasterOne)
 	assert.Len(t, best.cells, 2)
 	g := best.grid
 	assert.Zero(t, tenderOf(p.Lines).alongJoins(g), "mm of line along a join")

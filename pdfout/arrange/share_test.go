@@ -40,7 +40,7 @@ func alone(set Set, on paper.Paper) int {
 		if w := PageOf(on).Window; p.Fits(w) || p.QuarterTurned().Fits(w) {
 			continue
 		}
-		s := spread(p, on)
+		s := spread(p, on, rasterOne)
 		all += len(s.Cells)
 	}
 	var pieces []Piece

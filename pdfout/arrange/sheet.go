@@ -31,8 +31,8 @@ type Sheet struct {
 	measured []text.Slab
 	// keys explain the numbers by the places of pieces, by the keys of these.
 	keys map[string]*key
-	// looked is how many places have been looked at for words near what they belong to.
-	looked int
+	// Looks is at how many places may still be looked for one that is free (looks.go).
+	Looks int
 	// Letters stand in lines.
 	Letters []LineLetter
 	// Captions are the names of lines.
@@ -51,7 +51,7 @@ type Sheet struct {
 // NewSheet makes a sheet of which some cells are printed.
 func NewSheet(pieces []Piece, g Grid, cells []Cell) Sheet {
 	pieces = slices.SortedStableFunc(slices.Values(pieces), func(a, b Piece) int { return cmp.Compare(a.Part, b.Part) })
-	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Field: NewField(pieces)}
+	s := Sheet{Pieces: pieces, Grid: g, Cells: gluingOrder(cells), printed: map[Cell]bool{}, Field: NewField(pieces), Looks: MostLooks}
 	for _, c := range cells {
 		s.printed[c] = true
 	}
