@@ -2,7 +2,7 @@ package mark
 
 // MostDots is the most dots to be pricked that are drawn at once. It bounds the time, the
 // memory and the size of what is drawn.
-const MostDots = 200_000
+const MostDots = 100_000
 
 // Dots counts the dots of markings, as far as one more than MostDots.
 func Dots(markings []Marking) int {

@@ -20,10 +20,10 @@ const (
 	// mostSheets is for how many pieces sheets are made, each as often as there are ways for it.
 	mostSheets = 800
 	// mostLines is the most lines on all sheets together.
-	mostLines = 30_000
+	mostLines = 12_000
 	// mostWindowed bounds how long the lines of all templates are together that may have windows,
-	// in mm: 3,000 m, each mm of which is looked at.
-	mostWindowed = 3_000_000.0
+	// in mm: 300 m, each mm of which is looked at.
+	mostWindowed = 300_000.0
 )
 
 // Check refuses a pattern of whose lines too much would come onto sheets; the fault stands at

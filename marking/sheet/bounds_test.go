@@ -38,13 +38,13 @@ func TestSheetsAreBounded(t *testing.T) {
 		dots       float64
 		want       string
 	}{
-		{"lines", lined(source.Trace, mark.Placement, 30_000, 9), lined(source.Trace, mark.Placement, 30_001, 9), 0,
-			"the sheets, as far as those of this piece, have 30,001 lines; at most 30,000 are drawn at once"},
+		{"lines", lined(source.Trace, mark.Placement, 12_000, 9), lined(source.Trace, mark.Placement, 12_001, 9), 0,
+			"the sheets, as far as those of this piece, have 12,001 lines; at most 12,000 are drawn at once"},
 		{"sheets", many(800), many(801), 0, "with those of this piece there are more than 800 sheets, one for each way of each piece, and no more are made at once"},
-		{"windows", lined(source.Template, mark.Placement, 100, 30_000), lined(source.Template, mark.Placement, 100, 30_001), 0,
-			"the lines of the templates, as far as that of this piece, are 3,000 m long together; at most 3,000 m are looked along for windows"},
-		{"dots", lined(source.Prick, mark.Placement, 100, 10_000), lined(source.Prick, mark.Placement, 100, 10_001), 5,
-			"the lines, as far as those of this piece, have more than 200,000 dots to be pricked, and no more are drawn at once"},
+		{"windows", lined(source.Template, mark.Placement, 100, 3_000), lined(source.Template, mark.Placement, 100, 3_001), 0,
+			"the lines of the templates, as far as that of this piece, are 300 m long together; at most 300 m are looked along for windows"},
+		{"dots", lined(source.Prick, mark.Placement, 100, 5_000), lined(source.Prick, mark.Placement, 100, 5_001), 5,
+			"the lines, as far as those of this piece, have more than 100,000 dots to be pricked, and no more are drawn at once"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			c.full.Dots, c.over.Dots = c.dots, c.dots
@@ -70,6 +70,6 @@ func TestDotsWhereLinesCrossComeToAnEnd(t *testing.T) {
 		}
 	}
 	require.Greater(t, dots, mark.MostDots)
-	assert.LessOrEqual(t, dots, 200_000+810)
+	assert.LessOrEqual(t, dots, 100_000+810)
 	assert.Equal(t, mark.MostDots+1, mark.Dots([]mark.Marking{dotted}))
 }

@@ -44,7 +44,7 @@ func evenly(mm float64) dotting { return dotting{mm, mm, enough()} }
 func ruled() dotting { return dotting{25.4 / 4, math.Inf(1), enough()} }
 
 // enough is as many dots as are drawn at once.
-func enough() *int { left := 200_000; return &left }
+func enough() *int { left := 100_000; return &left }
 
 // Dots lie on their line, no farther apart than is said, at its ends, its corners and
 // where others cross it; and joined with a ruler they give a curve back.
