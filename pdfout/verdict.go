@@ -72,16 +72,17 @@ func Judge(set arrange.Set, on paper.Paper, printed, doubt paper.Scale) (Verdict
 			}
 		}
 	}
+	// Of lines that are as bad but for rounding the longest is named, the first of those as long.
 	var worst, unsure lineAsPrinted
 	for _, one := range all {
-		if math.Abs(one.off) >= most-sameOff && one.Length > worst.Length+sameOff {
+		if math.Abs(one.off) >= most-length.Rounding && one.Length > worst.Length+length.Rounding {
 			worst = one
 		}
-		if one.open > unsure.open+sameOff {
+		if one.open > unsure.open+length.Rounding {
 			unsure = one
 		}
 	}
-	if worst.open >= unsure.open-sameOff { // one line is named rather than two
+	if worst.open >= unsure.open-length.Rounding { // one line is named rather than two
 		unsure = worst
 	}
 	v.Off, v.Open = worst.off, unsure.open
@@ -103,8 +104,11 @@ func (l Longer) amongLike(line lineAsPrinted, all []lineAsPrinted, unit length.U
 }
 
 // offTheSameWay reports whether of two lines, off by so much, none comes out too long and the
-// other too short: a ruler may show both alike, as less than its step.
-func offTheSameWay(a, b float64) bool { return max(a, b) <= sameOff || min(a, b) >= -sameOff }
+// other too short: a ruler may show both alike, as less than its step. What is off by no more
+// than rounding is off neither way.
+func offTheSameWay(a, b float64) bool {
+	return max(a, b) <= length.Rounding || min(a, b) >= -length.Rounding
+}
 
 // lineAsPrinted is a line, how much longer it seems to come out than it is, and how much
 // of that the reading leaves open, in mm.
@@ -118,11 +122,6 @@ func asPrinted(piece string, l arrange.Line, at, doubt paper.Scale) lineAsPrinte
 	larger := paper.Scale{Across: at.Across + doubt.Across, Down: at.Down + doubt.Down}
 	return lineAsPrinted{Line{piece, l.Name, l.Role, drawn}, printed - drawn, printedLength(l.Path(), larger) - printed}
 }
-
-// sameOff bounds how much less off than the worst a line may be, in mm, to be as bad
-// through rounding alone: of such lines the longest is named, the first of those as long. What
-// is off by no more is off neither way.
-const sameOff = 1e-6
 
 // printedLength is how long a path comes out at a scale.
 func printedLength(p plane.Path, s paper.Scale) float64 {

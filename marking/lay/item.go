@@ -35,13 +35,9 @@ type item struct {
 // isLaid reports whether there is anything to be laid.
 func (i item) isLaid() bool { return i.count > 0 && math.Abs(i.outline.Area()) >= piece.LeastArea }
 
-// alongGrain bounds the sine of the angle between the grain and a fold that runs along
-// it: half a degree, more than a drawing is off by chance.
-const alongGrain = 0.0087
-
 // foldsAlongGrain reports whether the fold runs along the grain.
 func (i item) foldsAlongGrain() bool {
-	return math.Abs(i.foldDirection().Cross(i.grain)) <= alongGrain
+	return math.Abs(i.foldDirection().Cross(i.grain)) <= piece.BesideGrain
 }
 
 // foldDirection is the direction of the fold, of length 1, with the piece to the right

@@ -6,10 +6,6 @@ import (
 	"tuckmark/marking/plane"
 )
 
-// leastAcross is the cosine of the angle between the lines of folds and an edge, 45
-// degrees, within which they lie across the way from it.
-const leastAcross = math.Sqrt2 / 2
-
 // FarthestFrom returns how far from the finished line of edge i the farthest point of the
 // sewn piece lies, in mm. Where folds lie across the way from there it is not known, and ok
 // is false.
@@ -17,7 +13,7 @@ func (p *Piece) FarthestFrom(i int) (mm float64, ok bool) {
 	line := p.Edges[i].Line
 	run := line[len(line)-1].Sub(line[0]).Unit()
 	for _, r := range p.FoldRows() {
-		if math.Abs(run.Dot(r.Base.Along)) > leastAcross {
+		if math.Abs(run.Dot(r.Base.Along)) > besideWithin {
 			return 0, false
 		}
 	}

@@ -66,8 +66,7 @@ func (p *Piece) clothOver(r FoldRow, f Fold) (line plane.Path, ok bool) {
 	// A flap that hangs over the neck has its fold beside the piece, but not its stitching;
 	// and along the very rim there is cloth on one side only.
 	fold, stitching := p.foldDrawn(r, f), p.stitchingDrawn(f)
-	const beside = 2 * SamePoint
-	for _, u := range []float64{fold, fold + beside, fold - beside, stitching, stitching + beside, stitching - beside} {
+	for _, u := range []float64{fold, fold + besideRim, fold - besideRim, stitching, stitching + besideRim, stitching - besideRim} {
 		for _, s := range r.Base.Chords(p.Tree, u) {
 			if _, holds := f.End.UpTo([]Stretch{s}); !holds {
 				continue

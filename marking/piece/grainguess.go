@@ -44,9 +44,9 @@ const (
 	// sameHalf bounds how far, in mm, two halves may lie off each other and count as
 	// alike: a sixteenth of an inch, a step of the ruler.
 	sameHalf = 25.4 / 16
-	// besideGrain bounds the sine of the angle at which a straight edge runs along a
-	// grain: half a degree, more than a drawing is off by chance.
-	besideGrain = 0.0087
+	// BesideGrain bounds the sine of the angle at which a straight edge, or a fold of the
+	// cloth, runs along a grain: half a degree, more than a drawing is off by chance.
+	BesideGrain = 0.0087
 	// alongLength bounds the sine of the angle between the sides of a long narrow piece
 	// and its length: ten degrees, as of a tie that gets wider.
 	alongLength = 0.17
@@ -71,7 +71,7 @@ func (p *Piece) likelyGrain(outline Ring) Grain {
 	}
 	main := p.mainSide(outline)
 	if direction, how, ok := p.lengthOrMiddle(outline, main); ok {
-		if main.length > 0 && math.Abs(main.direction.Cross(direction)) <= besideGrain {
+		if main.length > 0 && math.Abs(main.direction.Cross(direction)) <= BesideGrain {
 			direction, how = main.direction, "along "+main.edge
 		}
 		return Grain{Direction: direction, Guess: how}

@@ -14,9 +14,9 @@ import (
 // sewn through the flap. A tuck stitched on that very line comes out of the seam. A tuck that runs into a seam lies in it with its end alone,
 // and one beside a hem is told there. Seams lie in the folds of pleats on purpose.
 
-// besideWithin bounds how slantingly an edge runs past a tuck, as the cosine of the angle
-// between the two, so that the tuck lies beside the edge and does not run into it: half a right
-// angle.
+// besideWithin bounds how slantingly an edge runs past a fold, as the cosine of the angle
+// between the two, so that the fold lies beside the edge, across the way from it, and does not
+// run into it: half a right angle.
 const besideWithin = math.Sqrt2 / 2
 
 // leastSeamed is how far past a stitch line a tuck lies, in mm, before it is worth a word: half

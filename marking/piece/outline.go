@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
 )
@@ -30,7 +31,7 @@ const (
 	Straightness = 0.05
 
 	// Rounding bounds what a length or a place that is worked out may be off by.
-	Rounding = 1e-6
+	Rounding = length.Rounding
 
 	// LeastArea bounds, in mm², what an outline goes round to be a piece at
 	// all.
