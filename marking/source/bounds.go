@@ -129,14 +129,14 @@ func (a *amounts) countPiece(p *PieceSpec) {
 
 // EachFolds calls visit for each set of tucks or pleats of a piece, pleats in an edge among them,
 // with where it stands and how many it has.
-func (p *PieceSpec) EachFolds(visit func(at fault.Place, n int)) {
-	for _, one := range p.Tucks {
+func (s *PieceSpec) EachFolds(visit func(at fault.Place, n int)) {
+	for _, one := range s.Tucks {
 		visit(one.Place, one.InAll())
 	}
-	for _, one := range p.PleatRows {
+	for _, one := range s.PleatRows {
 		visit(one.Place, one.Count.Or(1))
 	}
-	for _, one := range p.EdgePleats {
+	for _, one := range s.EdgePleats {
 		visit(one.Place, one.Count.Or(1))
 	}
 }

@@ -12,20 +12,20 @@ import (
 // length of it, such as an allowance, a tuck or a distance, is full size as it is written.
 
 // FullSize returns the piece with its points at full size, to be enlarged no more.
-func (p PieceSpec) FullSize() PieceSpec {
-	by := p.Enlarge.Or(1)
-	p.Enlarge = Factor{}
-	p.Edges, p.Lines = slices.Clone(p.Edges), slices.Clone(p.Lines)
-	for i := range p.Edges {
-		p.Edges[i].Points = p.Edges[i].Points.enlarged(by)
-		p.Edges[i].Centre.V = p.Edges[i].Centre.V.Mul(by)
+func (s PieceSpec) FullSize() PieceSpec {
+	by := s.Enlarge.Or(1)
+	s.Enlarge = Factor{}
+	s.Edges, s.Lines = slices.Clone(s.Edges), slices.Clone(s.Lines)
+	for i := range s.Edges {
+		s.Edges[i].Points = s.Edges[i].Points.enlarged(by)
+		s.Edges[i].Centre.V = s.Edges[i].Centre.V.Mul(by)
 	}
-	for i := range p.Lines {
-		p.Lines[i].Points = p.Lines[i].Points.enlarged(by)
-		p.Lines[i].Centre.V = p.Lines[i].Centre.V.Mul(by)
+	for i := range s.Lines {
+		s.Lines[i].Points = s.Lines[i].Points.enlarged(by)
+		s.Lines[i].Centre.V = s.Lines[i].Centre.V.Mul(by)
 	}
-	p.GrainPoints = p.GrainPoints.enlarged(by)
-	return p
+	s.GrainPoints = s.GrainPoints.enlarged(by)
+	return s
 }
 
 func (p Points) enlarged(by float64) Points {
@@ -44,11 +44,11 @@ func (p Points) enlarged(by float64) Points {
 }
 
 // refuseEnlarged refuses a piece that is larger than a length may be.
-func (p PieceSpec) refuseEnlarged() error {
-	if !p.Enlarge.Given() {
+func (s PieceSpec) refuseEnlarged() error {
+	if !s.Enlarge.Given() {
 		return nil
 	}
-	full := p.FullSize()
+	full := s.FullSize()
 	all := [][]plane.Point{full.GrainPoints.V}
 	for _, e := range full.Edges {
 		all = append(all, e.Points.V, []plane.Point{e.Centre.V})

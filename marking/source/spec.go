@@ -63,11 +63,11 @@ type PieceSpec struct {
 
 // ShownName returns what the piece is called on the sheets: its key where the file
 // gives no name.
-func (p PieceSpec) ShownName() string {
-	if p.Name.Given() {
-		return p.Name.V
+func (s PieceSpec) ShownName() string {
+	if s.Name.Given() {
+		return s.Name.V
 	}
-	return p.Key
+	return s.Key
 }
 
 // EdgeSpec is one [piece.KEY.edge.KEY].

@@ -57,7 +57,7 @@ func (r room) draw(p mark.Picture) Drawing {
 }
 
 // Height is how high it is with what is said over its frame, in mm.
-func (p *picture) Height() float64 { return p.over + p.frame.Height() }
+func (d *picture) Height() float64 { return d.over + d.frame.Height() }
 
 // Draw draws it with its upper left corner at a place.
 func (d Drawing) Draw(c ink.Canvas, at plane.Point) { d.picture.draw(c, at) }

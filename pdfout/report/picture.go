@@ -205,36 +205,36 @@ func overFrame() float64 { return ink.OutlinePen().Width / 2 }
 const roundingOff = 1e-6
 
 // draw draws the picture in a band with its upper left corner at a place.
-func (p *picture) draw(d ink.Canvas, at plane.Point) {
-	d.Place(at.Sub(plane.Point{Y: p.over}), 1)
-	d.Save()
+func (d *picture) draw(c ink.Canvas, at plane.Point) {
+	c.Place(at.Sub(plane.Point{Y: d.over}), 1)
+	c.Save()
 	// Half of a line on the very frame lies beyond it.
-	d.Clip(p.frame.Grown(overFrame()))
-	d.Ink(shapeTint())
-	for _, shape := range p.shapes {
+	c.Clip(d.frame.Grown(overFrame()))
+	c.Ink(shapeTint())
+	for _, shape := range d.shapes {
 		if len(shape) > 2 {
-			d.Path(shape)
-			d.Fill()
+			c.Path(shape)
+			c.Fill()
 		}
 	}
-	d.Pen(ink.OutlinePen())
-	for _, shape := range p.shapes {
+	c.Pen(ink.OutlinePen())
+	for _, shape := range d.shapes {
 		if len(shape) > 1 {
-			d.Path(shape)
-			d.Stroke()
+			c.Path(shape)
+			c.Stroke()
 		}
 	}
-	d.Restore()
-	d.Save()
+	c.Restore()
+	c.Save()
 	for _, set := range []struct {
 		pen   ink.Pen
 		lines []plane.Path
-	}{{bandPen(), p.edges}, {underFoldPen(), p.folds}, {bandFoldPen(), p.folds}} {
-		d.Pen(set.pen)
-		ink.StrokeEach(d, set.lines...)
+	}{{bandPen(), d.edges}, {underFoldPen(), d.folds}, {bandFoldPen(), d.folds}} {
+		c.Pen(set.pen)
+		ink.StrokeEach(c, set.lines...)
 	}
-	d.Restore()
-	for _, l := range p.labels {
-		l.Draw(d)
+	c.Restore()
+	for _, l := range d.labels {
+		l.Draw(c)
 	}
 }
