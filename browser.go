@@ -10,9 +10,9 @@ import (
 
 // Rules of this file: nothing that a browser prints is seen, and none ends with this program.
 
-// atOnce is how soon an opener that fails is done. One that goes on for longer is the browser
+// failsWithin is how soon an opener that fails is done. One that goes on for longer is the browser
 // itself, and how that ends is its own affair.
-const atOnce = 5 * time.Second
+const failsWithin = 5 * time.Second
 
 // openBrowser shows an address in the browser that somebody has chosen for this machine. It
 // returns when the program that opens it is done, which for some is when the browser is
@@ -26,7 +26,7 @@ func openBrowser(address string) error {
 		command := exec.Command(program, append(opener[1:], address)...)
 		setApart(command)
 		began := time.Now()
-		if err := command.Run(); err == nil || time.Since(began) > atOnce {
+		if err := command.Run(); err == nil || time.Since(began) > failsWithin {
 			return nil
 		}
 	}

@@ -37,7 +37,7 @@ func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	if laid.Repeats > 0 {
 		s.Lines.Say("It is the lay of one garment, %d times, one behind the other.", laid.Repeats)
 	}
-	if p.Garments() > 1 && laid.Length > mostDrawn*laid.Width {
+	if p.Garments() > 1 && laid.Length > mostWidths*laid.Width {
 		s.Lines.Say("The lay for %d is too long to be drawn here; that for fewer garments shows how it goes.", p.Garments())
 		return s
 	}
@@ -45,9 +45,9 @@ func clothSection(p *garment.Pattern, laid *lay.Lay, w writer) mark.Section {
 	return s
 }
 
-// mostDrawn is how many times as long as its cloth is wide a lay may be for a picture of it to
+// mostWidths is how many times as long as its cloth is wide a lay may be for a picture of it to
 // be read on a page.
-const mostDrawn = 12
+const mostWidths = 12
 
 // layPicture draws the lay: a band for each part of it, and what lies there.
 func layPicture(laid *lay.Lay, w writer) *mark.Picture {

@@ -11,8 +11,8 @@ import (
 // garment comes to: a gown with 300 tucks, traced at every mm, has 600,000 of the 10,000,000.
 
 const (
-	// mostDrawn is the most points that the outlines have once their curves are drawn.
-	mostDrawn = 150_000
+	// mostDrawnPoints is the most points that the outlines have once their curves are drawn.
+	mostDrawnPoints = 150_000
 	// mostPassed bounds how often a point of an outline is passed by what is laid over it: its
 	// points times its lines, notches, tucks and pleats.
 	mostPassed = 10_000_000
@@ -43,7 +43,7 @@ func (f *Findings) within(piece *Piece, ps source.PieceSpec) bool {
 		was, now, most int
 		hint, cause    string
 	}{
-		{was.drawn, f.work.drawn, mostDrawn, "give curves fewer points, or divide the file",
+		{was.drawn, f.work.drawn, mostDrawnPoints, "give curves fewer points, or divide the file",
 			"the outlines, as far as this piece, have %s points once their curves are drawn; at most %s are worked out"},
 		{was.passed, f.work.passed, mostPassed, fewerPoints,
 			"the pieces, as far as this one, have %s places to look at, the points of each times its lines, notches, tucks and pleats; at most %s are looked at"},

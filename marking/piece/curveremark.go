@@ -14,10 +14,10 @@ import (
 // without any one point. Of each edge the worst point is named.
 
 const (
-	// readOff bounds how far a point that was read to 1/16 in lies beside the curve through
+	// besideCurve bounds how far a point that was read to 1/16 in lies beside the curve through
 	// the others, in mm: its own number and those that the curve goes by are each off by up to
 	// 1/32 in, and seldom all of them by so much and away from each other (derived).
-	readOff = 25.4 * 3 / 32
+	besideCurve = 25.4 * 3 / 32
 	// leastStepRead and mostStepRead bound how far apart points stand, in mm, that are read
 	// one by one and close enough to tell how the curve goes: a pen that is led along brings
 	// in more, and where they stand far apart, as on either side of the top of a cap, each
@@ -73,7 +73,7 @@ func (c *smoothCurve) misreadBy(i int) float64 {
 		return 0
 	}
 	curve := plane.NewTree(without.path())
-	if off := curve.Distance(c.points[i], math.Inf(1)); off > readOff*c.enlarged {
+	if off := curve.Distance(c.points[i], math.Inf(1)); off > besideCurve*c.enlarged {
 		return off
 	}
 	return 0

@@ -59,7 +59,7 @@ func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
 		a, b := line[i-1].Sub(p.fold[0]), line[i].Sub(p.fold[0])
-		from, to := between(a.Dot(across), b.Dot(across), width)
+		from, to := sharesBetween(a.Dot(across), b.Dot(across), width)
 		if middle := a.Toward(b, (from+to)/2).Dot(in); from < to && middle > least && middle < most {
 			sum += a.Distance(b) * (to - from)
 		}
@@ -67,9 +67,9 @@ func (p EdgePleat) takenFrom(line plane.Path, inside float64) float64 {
 	return sum
 }
 
-// between returns the shares of the way from u to v between which it lies between 0
+// sharesBetween returns the shares of the way from u to v between which it lies between 0
 // and width. A way that stays on one of the two lies beside them.
-func between(u, v, width float64) (from, to float64) {
+func sharesBetween(u, v, width float64) (from, to float64) {
 	if math.Abs(v-u) < Rounding {
 		if u > Rounding && u < width-Rounding {
 			return 0, 1

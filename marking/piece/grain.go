@@ -105,8 +105,8 @@ func PlaceGrain(outline *plane.Tree, grain plane.Point, marks []mark.Mark, taken
 	return best
 }
 
-// alongGrain returns places along a grain line, from end to end.
-func alongGrain(line plane.Path) plane.Path {
+// placesAlong returns places along a grain line, from end to end.
+func placesAlong(line plane.Path) plane.Path {
 	const parts = 16
 	all := make(plane.Path, parts+1)
 	for k := range all {
@@ -121,7 +121,7 @@ func isClear(line plane.Path, stitched []*plane.Tree, taken func(q plane.Point) 
 	if slices.ContainsFunc(stitched, func(s *plane.Tree) bool { return len(plane.Crossings(tree, s)) > 0 }) {
 		return false
 	}
-	return !slices.ContainsFunc(alongGrain(line), func(q plane.Point) bool {
+	return !slices.ContainsFunc(placesAlong(line), func(q plane.Point) bool {
 		return taken(q) || slices.ContainsFunc(stitched, func(s *plane.Tree) bool { return s.Nearer(q, grainAway) })
 	})
 }
@@ -177,7 +177,7 @@ func (f Frame) widestBetween(u float64, chord Stretch, others []*plane.Tree) Str
 // as nothing crosses it or runs close beside it.
 func grainScore(line plane.Path, others []*plane.Tree) float64 {
 	clear, crossed := grainClear, 0.0
-	tree, along := plane.NewTree(line), alongGrain(line)
+	tree, along := plane.NewTree(line), placesAlong(line)
 	for _, o := range others {
 		if len(plane.Crossings(tree, o)) > 0 {
 			crossed++

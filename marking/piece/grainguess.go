@@ -240,7 +240,7 @@ func (p *Piece) straightEdges(outline Ring) []side {
 	runs := outline.Runs()
 	for k, run := range runs {
 		if s := p.sideOf(run); run.Path.Straightness() <= Straightness {
-			s.between(runs[(k+len(runs)-1)%len(runs)].Path.EndDirection(), runs[(k+1)%len(runs)].Path.StartDirection())
+			s.countSquare(runs[(k+len(runs)-1)%len(runs)].Path.EndDirection(), runs[(k+1)%len(runs)].Path.StartDirection())
 			sides = append(sides, s)
 		}
 	}
@@ -268,15 +268,15 @@ func (p *Piece) straightStretches(outline Ring) []side {
 			to++
 		}
 		s := sideBetween(p.Edges[outline.Edges[longest%n]].Key, path[from%n], path[(to-1)%n+1])
-		s.between(way(from-1), way(to))
+		s.countSquare(way(from-1), way(to))
 		sides = append(sides, s)
 		from = to
 	}
 	return sides
 }
 
-// between counts the square corners of a side between what runs up to it and away from it.
-func (s *side) between(before, after plane.Point) {
+// countSquare counts the square corners of a side between what runs up to it and away from it.
+func (s *side) countSquare(before, after plane.Point) {
 	for _, other := range []plane.Point{before, after} {
 		if math.Abs(other.Dot(s.direction)) <= squareCorner {
 			s.square++

@@ -187,8 +187,8 @@ func (r FoldRow) first(folds []hemFold) string {
 	return whose + r.stitchingName() + " is"
 }
 
-// between says where the two lines of the first of some folds lie on the flat cloth.
-func (m *remarker) between(r FoldRow, folds []hemFold) string {
+// fromCutEdge says where the two lines of the first of some folds lie on the flat cloth.
+func (m *remarker) fromCutEdge(r FoldRow, folds []hemFold) string {
 	lines := [...]string{"stitching is", "lines are"}[r.Makes]
 	whose := "its " + lines
 	if len(folds) > 1 {
@@ -208,14 +208,14 @@ func (m *remarker) fromFold(r FoldRow, folds []hemFold) string {
 // inHem says that folds of a row lie in a hem.
 func (m *remarker) inHem(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.Place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.between(r, folds), m.takes(e), m.hanging(r, folds))
+		m.say(r.Place, "%s in the hem of %q: %s, and %s%s", r.some(folds), e.Key, m.fromCutEdge(r, folds), m.takes(e), m.hanging(r, folds))
 	}
 }
 
 // onHemFold says that a fold of a row takes up the fold of a hem.
 func (m *remarker) onHemFold(r FoldRow, e *Edge, folds []hemFold) {
 	if len(folds) > 0 {
-		m.say(r.Place, "%s across the fold of the hem of %q: %s, and %s", r.some(folds), e.Key, m.between(r, folds), m.takes(e))
+		m.say(r.Place, "%s across the fold of the hem of %q: %s, and %s", r.some(folds), e.Key, m.fromCutEdge(r, folds), m.takes(e))
 	}
 }
 

@@ -34,10 +34,10 @@ const (
 	sturdy     = 0.25
 	sturdyStep = 6
 
-	// roughness bounds by how much, in mm, the lengthened end of a line may come
+	// nearerAtEnd bounds by how much, in mm, the lengthened end of a line may come
 	// nearer to its edge than its distance: as much as a last point may be off
 	// that was measured to a tenth of a millimetre, and its neighbour with it.
-	roughness = 0.2
+	nearerAtEnd = 0.2
 )
 
 // checkStitches works out the lines of every edge. It returns false when the
@@ -183,7 +183,7 @@ func lineBeside(edge plane.Path, d float64) (plane.OffsetLine, bool) {
 // to be kept off.
 func clearWay(edge *plane.Tree, from, way plane.Point, d, run float64) float64 {
 	for gone := 0.0; gone < run; {
-		spare := edge.Distance(from.Add(way.Mul(gone)), d+run) - (d - roughness)
+		spare := edge.Distance(from.Add(way.Mul(gone)), d+run) - (d - nearerAtEnd)
 		if spare <= 0 {
 			return gone
 		}

@@ -11,9 +11,9 @@ import (
 // Rules of this file: whatever ends the writing, the folder holds what it held, or that and the
 // whole new file.
 
-// atOnce is how many bytes are written before it is asked whether the program is to end: a few
+// mostUnasked is how many bytes are written before it is asked whether the program is to end: a few
 // thousandths of a second's worth.
-const atOnce = 1 << 20
+const mostUnasked = 1 << 20
 
 // Put puts a file of these bytes at its place.
 func (p Place) Put(data []byte) error {
@@ -49,7 +49,7 @@ func (p Place) put(data []byte, ending func() bool) error {
 func fill(f *os.File, data []byte, ending func() bool) error {
 	var err error
 	for len(data) > 0 && err == nil && !ending() {
-		part := data[:min(len(data), atOnce)]
+		part := data[:min(len(data), mostUnasked)]
 		_, err = f.Write(part)
 		data = data[len(part):]
 	}

@@ -13,7 +13,7 @@ import (
 const elsewhere = "write it elsewhere"
 
 // large is a file of so many bytes that it is written in several parts.
-var large = bytes.Repeat([]byte("new line\n"), 3*atOnce/9)
+var large = bytes.Repeat([]byte("new line\n"), 3*mostUnasked/9)
 
 // held by a folder: the names in it, with what is in each.
 func inFolder(t require.TestingT, folder string) map[string]string {
