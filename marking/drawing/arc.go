@@ -14,12 +14,28 @@ import (
 // within a thousand-millionth of the radius of it.
 const mostTurn = math.Pi / 16
 
+// arcLength tells which of the two parts of an ellipse between two places is meant, arcSense which
+// way round it runs: the flags of an SVG arc, by their numbers there.
+type (
+	arcLength int
+	arcSense  int
+)
+
+const (
+	shorterArc arcLength = iota
+	longerArc
+)
+
+const (
+	fallingAngles arcSense = iota
+	risingAngles
+)
+
 // arc returns the part of an ellipse from one place to another, as cubics: never none. The
-// radii count without their signs, the turn of the ellipse's own axes is in degrees. large
-// takes the longer way round, sweep the way of rising angles. Without a radius it is straight,
-// from a place to itself, and where its numbers are so large or small that its centre cannot
-// be reckoned.
-func arc(from, to plane.Point, rx, ry, degrees float64, large, sweep bool) []leg {
+// radii count without their signs, the turn of the ellipse's own axes is in degrees. Without a
+// radius it is straight, from a place to itself, and where its numbers are so large or small that
+// its centre cannot be reckoned.
+func arc(from, to plane.Point, rx, ry, degrees float64, long arcLength, sense arcSense) []leg {
 	rx, ry = math.Abs(rx), math.Abs(ry)
 	if rx == 0 || ry == 0 || from == to {
 		return []leg{straight(from, to)}
@@ -34,14 +50,14 @@ func arc(from, to plane.Point, rx, ry, degrees float64, large, sweep bool) []leg
 	// On the unit circle, where the ends are u and -u before the centre is known.
 	u := plane.Point{X: x / rx, Y: y / ry}
 	away := math.Sqrt(max(0, 1/u.Dot(u)-1))
-	if large == sweep {
+	if (long == longerArc) == (sense == risingAngles) {
 		away = -away
 	}
 	centre := plane.Point{X: u.Y, Y: -u.X}.Mul(away)
 	first, last := u.Sub(centre), u.Mul(-1).Sub(centre)
 	start := math.Atan2(first.Y, first.X)
 	turn := math.Mod(math.Atan2(last.Y, last.X)-start+4*math.Pi, 2*math.Pi)
-	if !sweep {
+	if sense == fallingAngles {
 		turn -= 2 * math.Pi
 	}
 	if !(centre.Length() < math.Inf(1)) || math.IsNaN(turn) {

@@ -123,7 +123,7 @@ func rectangle(r *reader) ([]stroke, error) {
 	}
 	corner := func(toX, toY float64) {
 		if from, to := legs[len(legs)-1].d, (plane.Point{X: toX, Y: toY}); rx > 0 {
-			legs = append(legs, arc(from, to, rx, ry, 0, false, true)...)
+			legs = append(legs, arc(from, to, rx, ry, 0, shorterArc, risingAngles)...)
 		}
 	}
 	if rx == w/2 { // no straight part on top to begin with

@@ -63,12 +63,12 @@ func readPath(data string, most int) ([]stroke, error) {
 		}
 		w.at++
 		w.space()
-		for first := true; ; first = false {
+		for draws := command; ; draws = repeated(draws) {
 			args, err := readArguments(w, command, many)
 			if err != nil {
 				return nil, err
 			}
-			if !p.draw(command, first, args) {
+			if !p.draw(draws, args) {
 				return nil, tooMuch()
 			}
 			if mark := w.at; many == 0 || !w.comma() && !startsNumber(w) {
@@ -80,6 +80,18 @@ func readPath(data string, most int) ([]stroke, error) {
 		}
 	}
 	return p.strokes, nil
+}
+
+// repeated returns what a command draws that is repeated without its letter: more pairs behind an
+// M are lines.
+func repeated(command byte) byte {
+	switch command {
+	case 'M':
+		return 'L'
+	case 'm':
+		return 'l'
+	}
+	return command
 }
 
 // startsNumber reports whether what comes next may be a number.
@@ -113,9 +125,8 @@ func refusePath(w *written, cause string) error {
 	return &fault.Fault{Cause: fmt.Sprintf("letter %d of its d: %s", w.at+1, cause), Hint: saveHint}
 }
 
-// draw draws a command once; not first, it is repeated without its letter. It returns false
-// when there were too many legs.
-func (p *pen) draw(command byte, first bool, n [7]float64) bool {
+// draw draws a command once. It returns false when there were too many legs.
+func (p *pen) draw(command byte, n [7]float64) bool {
 	origin := plane.Point{}
 	if command >= 'a' {
 		origin = p.at
@@ -130,11 +141,8 @@ func (p *pen) draw(command byte, first bool, n [7]float64) bool {
 	var legs []leg
 	switch command &^ 0x20 {
 	case 'M':
-		if first {
-			p.begin(to(0))
-			return true
-		}
-		legs = []leg{straight(from, to(0))} // more pairs behind an M are lines
+		p.begin(to(0))
+		return true
 	case 'L':
 		legs = []leg{straight(from, to(0))}
 	case 'H':
@@ -155,7 +163,7 @@ func (p *pen) draw(command byte, first bool, n [7]float64) bool {
 		legs = []leg{quadratic(from, control, to(0))}
 		p.afterSquare = to(0).Sub(control)
 	case 'A':
-		legs = arc(from, to(5), n[0], n[1], n[2], n[3] != 0, n[4] != 0)
+		legs = arc(from, to(5), n[0], n[1], n[2], arcLength(n[3]), arcSense(n[4]))
 	case 'Z':
 		if p.open {
 			p.strokes[len(p.strokes)-1].closed, p.open = true, false

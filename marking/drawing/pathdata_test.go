@@ -147,7 +147,9 @@ func TestArcsLieOnTheirEllipse(t *testing.T) {
 		}
 		from, to := point("from"), point("to")
 		rx, ry, turned := within("rx", 1, 300), within("ry", 1, 300), within("turned", -400, 400)
-		large, sweep := rapid.Bool().Draw(t, "large"), rapid.Bool().Draw(t, "sweep")
+		long := rapid.SampledFrom([]arcLength{shorterArc, longerArc}).Draw(t, "long")
+		sense := rapid.SampledFrom([]arcSense{fallingAngles, risingAngles}).Draw(t, "sense")
+		large, sweep := long == longerArc, sense == risingAngles
 		if from.Distance(to) < 1 {
 			return
 		}
@@ -162,7 +164,7 @@ func TestArcsLieOnTheirEllipse(t *testing.T) {
 			rises = -rises // the centre lies to the right of the way from end to end
 		}
 		centre := a.Toward(d, 0.5).Add(d.Sub(a).Unit().Left().Mul(rises))
-		legs := arc(from, to, rx, ry, turned, large, sweep)
+		legs := arc(from, to, rx, ry, turned, long, sense)
 		at, swept := from, 0.0
 		for _, g := range legs {
 			if g.a.Distance(at) > 1e-6 {
