@@ -1,8 +1,9 @@
 package plane
 
 import (
+	"cmp"
 	"math"
-	"sort"
+	"slices"
 )
 
 // Crossing is a place where two paths cross or touch.
@@ -38,12 +39,7 @@ func Crossings(a, b *Tree) []Crossing {
 			return true
 		})
 	}
-	sort.Slice(all, func(i, j int) bool {
-		if all[i].A != all[j].A {
-			return all[i].A < all[j].A
-		}
-		return all[i].B < all[j].B
-	})
+	slices.SortFunc(all, func(c, d Crossing) int { return cmp.Or(cmp.Compare(c.A, d.A), cmp.Compare(c.B, d.B)) })
 	kept := all[:0]
 	for _, c := range all {
 		if n := len(kept); n == 0 || c.A-kept[n-1].A > 4*touch || math.Abs(c.B-kept[n-1].B) > 4*touch {

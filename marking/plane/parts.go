@@ -1,9 +1,9 @@
 package plane
 
 import (
+	"cmp"
 	"math"
 	"slices"
-	"sort"
 )
 
 // Rules of this file: the distance of the raw line from its path changes between
@@ -104,7 +104,7 @@ func (r *raw) divide() {
 		if !open {
 			begin(r.path[i], noNode)
 		}
-		sort.Slice(r.cuts[i], func(a, b int) bool { return r.cuts[i][a].share < r.cuts[i][b].share })
+		slices.SortFunc(r.cuts[i], func(a, b cut) int { return cmp.Compare(a.share, b.share) })
 		for _, c := range r.cuts[i] {
 			now.path = append(now.path, r.places[c.node])
 			closeAt(c.node)

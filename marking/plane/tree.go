@@ -2,7 +2,7 @@ package plane
 
 import (
 	"math"
-	"sort"
+	"slices"
 )
 
 // Tree finds the segments of a path near a place without looking at all of
@@ -110,7 +110,7 @@ func (t *Tree) At(d float64) Point {
 	if len(p) == 0 {
 		return Point{}
 	}
-	i := sort.SearchFloat64s(t.along, d) // the first point at d or beyond
+	i, _ := slices.BinarySearch(t.along, d) // the first point at d or beyond
 	switch {
 	case i == 0:
 		return p[0]
