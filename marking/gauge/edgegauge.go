@@ -88,15 +88,36 @@ func foldsRunInto(p *piece.Piece, edge int) bool {
 func edgeGauges(p *garment.Pattern) []mark.Marking {
 	var all []mark.Marking
 	for _, g := range gaugedEdges(p) {
-		parts := g.strips(p)
-		for k, m := range parts {
-			m = finished(m, g.edge().Allowance, g.ends(k, len(parts)))
+		for _, m := range g.cards(p) {
 			m.Steps = g.steps(p)
 			all = append(all, m)
 		}
 	}
 	return all
 }
+
+// cards returns the parts of one gauge that can be cut. Each has the number that it has among all,
+// and says of one beside it that cannot.
+func (g *gaugedEdge) cards(p *garment.Pattern) []mark.Marking {
+	var all []mark.Marking
+	parts := g.strips(p)
+	for k, m := range parts {
+		if !isCut(m) {
+			continue
+		}
+		m = finished(m, g.edge().Allowance, g.ends(k, len(parts)))
+		for _, beside := range []int{k - 1, k + 1} {
+			if beside >= 0 && beside < len(parts) && !isCut(parts[beside]) {
+				m.Notes = append(m.Notes, fmt.Sprintf("gauge %d cannot be cut, for its sides would meet: measure with a ruler there", beside+1))
+			}
+		}
+		all = append(all, m)
+	}
+	return all
+}
+
+// isCut reports whether a part of a gauge can be cut.
+func isCut(part mark.Marking) bool { return part.Outline != nil }
 
 // ends returns what lies at the beginning and at the end of one of several parts.
 func (g *gaugedEdge) ends(k, parts int) [2]string {
@@ -111,7 +132,8 @@ func (g *gaugedEdge) ends(k, parts int) [2]string {
 	return ends
 }
 
-// strips returns the parts of one gauge, bare: between the cutting line and the stitch line.
+// strips returns the parts of one gauge, bare: between the cutting line and the stitch line. One
+// whose sides would meet has no outline, nor anything else.
 func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 	e := g.edge()
 	s, ok := newStrip(g.piece, g.index)
@@ -132,6 +154,7 @@ func (g *gaugedEdge) strips(pattern *garment.Pattern) []mark.Marking {
 		}
 		m, ok := s.part(part, joins)
 		if !ok {
+			all = append(all, mark.Marking{})
 			continue
 		}
 		m.Key = edgeKey(g.piece, e)

@@ -172,6 +172,38 @@ func (e heldEdge) requireTicks(t require.TestingT, k int, ticks []plane.Path, be
 	return last
 }
 
+// Of a gauge in parts one may not be cut, where the edge turns so tightly that its sides would meet.
+// The others have the numbers and the ends that they have among all, and say which one is missing.
+func TestNumbersWhereAPartIsMissing(t *testing.T) {
+	for name, c := range map[string]struct {
+		path      plane.Path
+		allowance float64
+		want      string
+	}{
+		"the first of two": {plane.Path{{}, {X: -32, Y: -34}, {X: 12, Y: -49}, {X: 28, Y: -6}, {X: -13, Y: 16}, {X: -57}}, 20,
+			"Tab curl: gauge 2 of 2 / begins 41 mm along the edge from the corner with top, and ends at the corner with side / gauge 1 cannot be cut, for its sides would meet: measure with a ruler there"},
+		"the last of two": {plane.Path{{}, {X: 23, Y: -5}, {X: 45, Y: 1}, {X: 59, Y: -18}, {X: 81, Y: -25}, {X: 91, Y: -46}, {X: 68, Y: -51}, {X: 70, Y: -28}}, 15,
+			"Tab curl: gauge 1 of 2 / to gauge 2 / top end / begins at the corner with top / gauge 2 cannot be cut, for its sides would meet: measure with a ruler there"},
+		"the last of three": {plane.Path{{}, {X: -12, Y: -50}, {X: -22, Y: -100}, {X: 14, Y: -138}, {X: 19, Y: -87}, {X: 5, Y: -38}, {X: 52, Y: -17}}, 10,
+			"Tab curl: gauge 1 of 3 / begins at the corner with top\nTab curl: gauge 2 of 3 / begins 96 mm along the edge from the corner with top / gauge 3 cannot be cut, for its sides would meet: measure with a ruler there"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			p := &piece.Piece{Key: "tab", Name: "Tab", Edges: []piece.Edge{{Key: "curl", Path: c.path, Allowance: c.allowance}, {Key: "side"}, {Key: "top"}}}
+			var told []string
+			for _, m := range (&gaugedEdge{piece: p}).cards(&garment.Pattern{Unit: length.Millimetre}) {
+				said := []string{m.Name}
+				for _, one := range m.Marks {
+					if strings.HasPrefix(one.Name, "to gauge") || strings.HasSuffix(one.Name, " end") {
+						said = append(said, one.Name)
+					}
+				}
+				told = append(told, strings.Join(append(said, m.Notes[1:]...), " / "))
+			}
+			assert.Equal(t, c.want, strings.Join(told, "\n"))
+		})
+	}
+}
+
 // The neck of a front, in mm: the centre at x = 0, the hem at y = 0, all of it turned by
 // some angle.
 func TestEdgeGaugesOfRandomNecks(t *testing.T) {
