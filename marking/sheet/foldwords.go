@@ -34,6 +34,8 @@ const (
 	wordRow = 4.5
 	// wordHigh is how far apart two words are at least that stand above each other, in mm.
 	wordHigh = 3.0
+	// headLong is about how long the head of a row of words is, in mm.
+	headLong = 45.0
 	// headWide is about how wide the head of a column of words is, in mm: two or three lines of it.
 	headWide = 10.0
 )
@@ -95,10 +97,27 @@ func (w foldWords) row(folds []toldFold, from float64, head string) (next float6
 	}
 	if head != "" {
 		last := shown[len(shown)-1]
-		w.m.Words = append(w.m.Words, mark.Word{Role: w.role, Text: head, At: last.end.at.Add(last.end.out.Mul(from)), Out: w.out,
+		w.head(shown[0].end.at, mark.Word{Role: w.role, Text: head, At: last.end.at.Add(last.end.out.Mul(from)), Out: w.out,
 			Head: &mark.Head{Last: last.text, Along: last.end.out, Wide: headWide}})
 	}
 	return from + high
+}
+
+// head writes the head of a row whose first word stands at the end of a line. Where that is right
+// behind another row with the same head it is the head of both: in between it would part them.
+func (w foldWords) head(first plane.Point, h mark.Word) {
+	before := slices.IndexFunc(w.m.Words, func(o mark.Word) bool {
+		if o.Head == nil || o.Text != h.Text || o.Out != h.Out || o.Head.Along != h.Head.Along {
+			return false
+		}
+		gap := first.Sub(o.At).Dot(h.Out)
+		return math.Abs(o.At.Sub(h.At).Dot(h.Head.Along)) < piece.SamePoint && gap > 0 && gap < headLong
+	})
+	if before >= 0 {
+		w.m.Words[before] = h
+		return
+	}
+	w.m.Words = append(w.m.Words, h)
 }
 
 // withRoom returns those of some folds whose words have room beside one another: every one, or

@@ -223,6 +223,43 @@ func TestWordsOfTucksOnAFlatPiece(t *testing.T) {
 	assert.InDelta(t, 11, apart.Y, 1e-9, "a head of 10 mm has room over its column")
 }
 
+// A row right behind another with the same head goes on under one head, behind its last word.
+func TestHeadOfRowsSideBySide(t *testing.T) {
+	right := plane.Point{X: 1}
+	for _, c := range []struct {
+		name  string
+		first float64     // where the second row begins, in mm; the first ends at 20
+		level float64     // how high its words stand
+		out   plane.Point // where its base has its folds
+		head  string
+		want  []float64 // where heads stand
+	}{
+		{"right behind", 30, 5, right, "from cf", []float64{40}},
+		{"as far as a head is long", 65, 5, right, "from cf", []float64{20, 75}},
+		{"before it", 0, 5, right, "from cf", []float64{20, 10}},
+		{"on another level", 30, 9, right, "from cf", []float64{20, 40}},
+		{"at the other side of the base", -30, 5, right.Mul(-1), "from cf", []float64{20, -20}},
+		{"from another base", 30, 5, right, "from side", []float64{20, 40}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var m mark.Marking
+			two := func(x, up float64) []toldFold {
+				end := func(x float64) lineEnd { return lineEnd{plane.Point{X: x, Y: up}, plane.Point{Y: 1}} }
+				return []toldFold{{1, 0, end(x), "1"}, {2, 0, end(x + 10), "2"}}
+			}
+			foldWords{&m, mark.TuckFold, right}.row(two(10, 0), 5, "from cf")
+			foldWords{&m, mark.TuckFold, c.out}.row(two(c.first, 0), c.level, c.head)
+			var at []float64
+			for _, w := range m.Words {
+				if w.Head != nil {
+					at = append(at, w.At.X)
+				}
+			}
+			assert.Equal(t, c.want, at)
+		})
+	}
+}
+
 // A growth tuck that runs on through the fold of the cloth has no end there.
 func TestNoNumberOnTheFoldOfTheCloth(t *testing.T) {
 	piece, pattern := made.Front(t, "0.375\nunit = \"in\"", sketch.Bosom+sketch.Tucked("hem", "1/2", 2, "3", "press = \"away\""))

@@ -4,7 +4,7 @@ import "tuckmark/pdfout/ink"
 
 // Rules of this file: what has no room by its place stands in a key of its piece. A number in
 // the key stands by that place as well, and none stands there that is not in the key. What
-// has not even room for a number is told in the key without one.
+// has not even room for a number is told in the key without one, and that it has no room.
 
 // key is what the numbers by the places of a piece stand for.
 type key struct {

@@ -245,7 +245,7 @@ func (s *Sheet) near(p Piece, words string, style ink.Style, least float64, anch
 	number := fmt.Sprintf("(%d)", key.numbers+1)
 	at, ok := s.nearest(p, InLines([]string{number}, style), least, anchors, math.Inf(1))
 	if !ok {
-		key.lines = append(key.lines, words)
+		key.lines = append(key.lines, words+", which has no room there")
 		return
 	}
 	s.putNear(at)
