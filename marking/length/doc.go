@@ -11,6 +11,7 @@
 //	print.go     millimetres become a text: what a ruler shows, or what somebody chose
 //	amount.go    a length with what the ruler shows of it: totals that add up in print
 //	unspaced.go  fractions in which a space may be missing
+//	mistyped.go  letters for figures, and other slips of the hand in what is no length
 //	reading.go   a place between two steps of the ruler
 //	fineness.go  to which step of a ruler a length was read
 //	purchase.go  a length as it is asked for in a shop

@@ -50,6 +50,17 @@ var (
 // is for the caller to say, as it is for 0. The error is a *fault.Fault
 // without a place.
 func Parse(s string, bare Unit) (float64, error) {
+	mm, err := parse(s, bare)
+	if err != nil {
+		if m, ok := FindMistyped(s); ok {
+			return 0, m.fault(s)
+		}
+	}
+	return mm, err
+}
+
+// parse reads a length in which no slip is looked for.
+func parse(s string, bare Unit) (float64, error) {
 	if err := refuseLong(s); err != nil {
 		return 0, err
 	}

@@ -52,6 +52,16 @@ func firstWord(s string) (word, rest string) {
 	return s[:end], strings.TrimSpace(s[end:])
 }
 
+// wayBefore cuts a step of one way into its word, with the space behind it, and its length;
+// before any other text stands no word.
+func wayBefore(written string) (word, rest string) {
+	word, rest = firstWord(written)
+	if slices.ContainsFunc(ways[:], func(w way) bool { return w.word == word }) {
+		return word + " ", rest
+	}
+	return "", written
+}
+
 // stepped returns the point that a step leads to from the last of p, and what it may be
 // meant as, if a space is missing in a fraction.
 func (r *fileReader) stepped(at fault.Place, p Points, written string) (plane.Point, []Other) {

@@ -2,6 +2,7 @@ package source
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -48,7 +49,7 @@ func syntaxFault(text string, e toml.ParseError, root *spot) (f *fault.Fault, me
 	}
 	f.Place.Column = 1 + utf8.RuneCountInString(s.line[:s.column])
 	for _, explain := range []func(*slip) (string, string){
-		(*slip).strangeSpace, (*slip).curlyQuote, (*slip).openQuote, (*slip).escape, (*slip).lengthWithoutQuotes, (*slip).decimalComma,
+		(*slip).strangeSpace, (*slip).curlyQuote, (*slip).openQuote, (*slip).escape, (*slip).mistyped, (*slip).lengthWithoutQuotes, (*slip).decimalComma,
 		(*slip).openArray, (*slip).badName, (*slip).badNumber, (*slip).badValue, (*slip).afterValue,
 	} {
 		if f.Cause, f.Hint = explain(s); f.Cause != "" {
@@ -183,9 +184,47 @@ func unclosedLength(line string) (number string, end int) {
 // escape explains a backslash.
 func (s *slip) escape() (cause, hint string) {
 	if s.says("invalid escape", "hexadecimal digits", "Escaped character") {
+		if text, from := s.around(quotedText); text != "" {
+			way, written := wayBefore(strings.Trim(text, `"`))
+			if m, ok := length.FindMistyped(written); ok {
+				meant := strconv.Quote(way + m.Meant)
+				s.putValue(from, text, meant)
+				return wording.Brief(text) + " " + m.Slip, "write " + meant
+			}
+		}
 		return `a text here has a \ that means nothing`, `write \\ for a single \`
 	}
 	return "", ""
+}
+
+var (
+	quotedText = wording.FormOf(`"[^"]*"`)
+	bareValue  = wording.FormOf(`[^\s,\[\]{}"'=#](?:[^,\[\]{}"'=#]*[^\s,\[\]{}"'=#])?`)
+	bareNumber = wording.FormOf(`^-?(?:0|[1-9][0-9]*)(?:\.[0-9]+)?$`)
+)
+
+// mistyped explains a length with a letter that looks like a figure, and other slips of the
+// hand.
+func (s *slip) mistyped() (cause, hint string) {
+	if !s.inValue() {
+		return "", ""
+	}
+	part, from := s.around(bareValue)
+	m, ok := length.FindMistyped(part)
+	isWord := s.open.bracket == 0 && !strings.ContainsAny(part, "0123456789/\\")
+	if !ok || isWord && len(part) > 1 {
+		return "", ""
+	}
+	meant := m.Meant
+	if !bareNumber.MatchString(meant) {
+		meant = quotedLength(meant)
+	}
+	s.putValue(from, part, meant)
+	hint = "write " + meant
+	if isWord {
+		hint += fmt.Sprintf(", or %q where text is meant", part)
+	}
+	return wording.Brief(part) + " " + m.Slip, hint
 }
 
 const numberPart = `[-+−]?(?:[0-9]+(?:[.,][0-9]+)?[ \t]*(?:[-‐–—][ \t]*)?)?`
