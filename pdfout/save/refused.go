@@ -59,6 +59,8 @@ func (p Place) unwritable(err error) error {
 		return nil
 	case errors.Is(err, fs.ErrNotExist) && IsFolder(p.folder()): // one of the system's own
 		return p.refused(in+" takes no files", p.elsewhere)
+	case fileOnTheWay(p.folder()) != "":
+		return p.refused(fmt.Sprintf("%q is a file, not a folder", fileOnTheWay(p.folder())), p.elsewhere)
 	case errors.Is(err, fs.ErrNotExist), errors.Is(err, syscall.ENOTDIR):
 		return p.refused("there is no folder "+in[len("the folder "):], "make the folder first, or "+p.elsewhere)
 	case isInUse(err):
@@ -71,6 +73,22 @@ func (p Place) unwritable(err error) error {
 		return p.refused("the disk takes no more of it; nothing was written", "make room, or "+p.elsewhere)
 	}
 	return p.refused("the file cannot be written: "+fault.Innermost(err), p.elsewhere)
+}
+
+// fileOnTheWay returns what is no folder, of a folder and those that it lies in; "" where all
+// that are there are folders.
+func fileOnTheWay(folder string) string {
+	for name := filepath.Clean(folder); ; name = filepath.Dir(name) {
+		if info, err := os.Stat(name); err == nil {
+			if info.IsDir() {
+				return ""
+			}
+			return name
+		}
+		if name == filepath.Dir(name) {
+			return ""
+		}
+	}
 }
 
 // IsFolder reports whether a name, or what it leads to, is that of a folder.

@@ -37,7 +37,8 @@ func TestUnwritable(t *testing.T) {
 		{"a folder of the system", folder, fs.ErrNotExist, fmt.Sprintf("the folder %q takes no files\nhint: write it elsewhere", folder)},
 		{"the folder one is in", "", fs.ErrNotExist, "the folder you are in takes no files\nhint: write it elsewhere"},
 		{"no folder", missing, fs.ErrNotExist, fmt.Sprintf("there is no folder %q\nhint: make the folder first, or write it elsewhere", missing)},
-		{"a file for a folder", file, syscall.ENOTDIR, fmt.Sprintf("there is no folder %q\nhint: make the folder first, or write it elsewhere", file)},
+		{"a file for a folder", file, syscall.ENOTDIR, fmt.Sprintf("%q is a file, not a folder\nhint: write it elsewhere", file)},
+		{"a folder in a file", filepath.Join(file, "none"), syscall.ENOTDIR, fmt.Sprintf("%q is a file, not a folder\nhint: write it elsewhere", file)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			out := filepath.Join(c.folder, "out.pdf")
