@@ -175,10 +175,10 @@ hint: fold lines of tucks that just touch lie 3/8 in apart`},
 hint: give first at least 1/8 in`},
 		{"tucks that leave the piece", "0.375", sketch.Yoke("count = 6", "count = 40", "below = \"neck\"", "", "length = \"2 1/8\"", ""),
 			`20: piece.front.tuck.yoke: tuck 16 of 40 leaves the piece: it takes up the cloth from 5 7/8 in to 6 1/8 in from "centre front", and the piece ends at 6 in
-hint: the first 14 fit`},
+hint: the first 14 fit; tuck 15 lies in the seam of "side"`},
 		{"tucks that the cloth is too low for", "0.375", sketch.Yoke("count = 6", "count = 20", "shoulder: 2.5,12 5,11.5\nside: 5,11.5 6,0", "shoulder: 2.5,12 4,11.5\narmhole: 4,11.5 4,6 6,5\nside: 6,5 6,0"),
 			`23: piece.front.tuck.yoke: tuck 11 of 20 has no cloth: 4 1/8 in from "centre front" the piece begins 3 11/16 in below the stitch line of "neck", and the tucks are to end 2 1/8 in below it
-hint: the first 9 fit`},
+hint: the first 9 fit; tuck 10 lies in the seam of "armhole"`},
 		{"a turn deeper than its hem", "0", sketch.Swap(sketch.Box, "left: 0,3 0,0", "left: 0,3 0,0 | hem = 0.5; turn = 0.75"),
 			`15: piece.front.edge.left.turn: a turn of 3/4 in is deeper than the hem of 1/2 in
 hint: the turn is folded under inside the hem; a hem turned twice alike has a turn as deep as itself`},

@@ -251,16 +251,26 @@ func reportOutside(piece *Piece, r FoldRow, f Fold, us Stretch, found *Findings)
 // howManyFit is the hint for a row of which only the first k can be: those of them that no
 // seam takes in.
 func (p *Piece) howManyFit(r FoldRow, k int) string {
+	onPiece := k
 	k = p.clearOfSeams(r, k)
+	taken := ""
+	if k < onPiece {
+		in, _ := p.seamedIn(r, r.Folds[k])
+		which := fmt.Sprintf("%s %d lies", r.Makes, k+1)
+		if k+1 < onPiece {
+			which = fmt.Sprintf("%ss %d to %d lie", r.Makes, k+1, onPiece)
+		}
+		taken = fmt.Sprintf("; %s in the seam of %q", which, p.Edges[in.edge].Key)
+	}
 	switch {
 	case k == 0:
 		return "not even the first fits"
 	case k == 1:
-		return "only the first fits"
+		return "only the first fits" + taken
 	case r.PerGroup > 1:
-		return fmt.Sprintf("the first %d fit: %s", k, wording.Counted(k/r.PerGroup, "whole group"))
+		return fmt.Sprintf("the first %d fit: %s", k, wording.Counted(k/r.PerGroup, "whole group")) + taken
 	}
-	return fmt.Sprintf("the first %d fit", k)
+	return fmt.Sprintf("the first %d fit", k) + taken
 }
 
 // InAll returns how many tucks or pleats the whole piece has of a row, the other half
