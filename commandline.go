@@ -9,6 +9,7 @@ import (
 
 	"github.com/urfave/cli/v2"
 
+	"tuckmark/marking/source"
 	"tuckmark/marking/wording"
 )
 
@@ -150,7 +151,38 @@ func oneFile(c *cli.Context, example string) (string, error) {
 			hint = `a length with a space in it stands in quotes, such as "3 15/16"`
 		}
 	}
+	if list := partedList(c); list != "" {
+		hint = "what belongs to one option stands behind it in one word, with commas and no space between: " + list
+	}
 	return "", misuse(c.Command.Name+" takes the name of one file", hint)
+}
+
+// partedList returns an option with all that was meant for it, where its list has spaces and
+// only the first of it was taken; "" where none is likely.
+func partedList(c *cli.Context) string {
+	var more []string
+	files := 0
+	for _, word := range c.Args().Slice() {
+		switch part := strings.Trim(word, ","); {
+		case strings.EqualFold(filepath.Ext(word), ".toml"), exists(word):
+			files++
+		case part != "":
+			more = append(more, part)
+		}
+	}
+	if files != 1 || len(more) == 0 {
+		return ""
+	}
+	with := func(option string) string {
+		return strings.Join(append([]string{strings.TrimRight(c.String(option), ",")}, more...), ",")
+	}
+	if _, err := source.ParseTransfers(with("transfer")); c.IsSet("transfer") && err == nil {
+		return "--transfer " + with("transfer")
+	}
+	if c.IsSet("pieces") {
+		return "--pieces " + inShell(with("pieces"))
+	}
+	return ""
 }
 
 // mostWords is of how many words a name with spaces is looked for. It bounds the time.
@@ -214,7 +246,12 @@ func noCommand(c *cli.Context) error {
 func misused(c *cli.Context, err error, _ bool) error {
 	hint := "`" + c.Command.HelpName + " --help` shows what it takes"
 	if option, unknown := strings.CutPrefix(err.Error(), unknownOption); unknown {
-		if other := wording.Nearest(strings.TrimLeft(option, "-"), optionNames(c.Command)); other != "" {
+		word, names := strings.TrimLeft(option, "-"), optionNames(c.Command)
+		other := otherWords[strings.ToLower(word)]
+		if !slices.Contains(names, other) {
+			other = wording.Nearest(word, names)
+		}
+		if other != "" {
 			hint = wording.DidYouMean("--"+other) + " " + hint
 		}
 	}
@@ -223,6 +260,12 @@ func misused(c *cli.Context, err error, _ bool) error {
 
 // unknownOption is how the parser begins what it says of an option that it does not know.
 const unknownOption = "flag provided but not defined: "
+
+// otherWords are what makers write for an option, which no slip of the hand leads to.
+var otherWords = map[string]string{
+	"unit": "all-units", "units": "all-units", "inches": "all-units", "in": "all-units", "cm": "all-units", "mm": "all-units", "metric": "all-units",
+	"page": "paper", "out": "output", "file": "output", "save": "output", "only": "pieces",
+}
 
 // optionNames are the long names of the options that a command takes.
 func optionNames(of *cli.Command) []string {

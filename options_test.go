@@ -98,3 +98,16 @@ func TestNoOptionIsTakenInVain(t *testing.T) {
 		}
 	}
 }
+
+// A word that makers write for an option leads to one that there is.
+func TestOtherWordsLeadToOptions(t *testing.T) {
+	known := map[string]bool{}
+	for _, command := range newApp(nil, nil).Commands {
+		for _, name := range optionNames(command) {
+			known[name] = true
+		}
+	}
+	for word, option := range otherWords {
+		assert.True(t, known[option], "%s: there is no %s", word, option)
+	}
+}
