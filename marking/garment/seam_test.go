@@ -189,10 +189,10 @@ hint: make them fewer or smaller`},
 hint: make them fewer or smaller`},
 		// A piece with a mistake of its own is there all the same.
 		{"a seam of a piece that has a mistake", sketch.Joined("0.5", sketch.Swap(sketch.Rect("10"), "right: 10,0 10,8", "right: 10,0.5 10,8"), sketch.Rect("10"), sketch.Tops),
-			`5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (10 in, 0 in) and (10 in, 1/2 in) are 1/2 in apart
+			`5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (10 in, 0 in) and, in line 8, (10 in, 1/2 in) are 1/2 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"a mistake in a piece and one in the seam", sketch.Joined("0.5", sketch.Swap(sketch.Rect("10"), "right: 10,0 10,8", "right: 10,0.5 10,8"), sketch.Rect("10"), `join = ["front.top", "back.tpo"]`),
-			`5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (10 in, 0 in) and (10 in, 1/2 in) are 1/2 in apart
+			`5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (10 in, 0 in) and, in line 8, (10 in, 1/2 in) are 1/2 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them
 32: seam.s.join: there is no edge "tpo" in the piece "back"
 hint: did you mean "top"?`},

@@ -17,45 +17,45 @@ func TestMistakesInAPattern(t *testing.T) {
 		want                  string // without the name of the file
 	}{
 		{"a gap", "0", sketch.Swap(sketch.Box, "right: 4,0 4,3", "right: 4,0.25 4,3"),
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and (4 in, 1/4 in) are 1/4 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and, in line 7, (4 in, 1/4 in) are 1/4 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"a gap too narrow to read", "0", sketch.Swap(sketch.Box, "right: 4,0 4,3", "right: 4,0.01 4,3"),
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and (4 in, 0 in) are less than 1/16 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and, in line 7, (4 in, 0 in) are less than 1/16 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"two gaps", "0", sketch.Swap(sketch.Box, "right: 4,0 4,3", "right: 4,0.25 4,2.5"),
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and (4 in, 1/4 in) are 1/4 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (4 in, 0 in) and, in line 7, (4 in, 1/4 in) are 1/4 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them
-7: piece.front.edge.right: the outline is open between "right" and "top": their ends at (4 in, 2 1/2 in) and (4 in, 3 in) are 1/2 in apart
+7: piece.front.edge.right: the outline is open between "right" and "top": their ends at (4 in, 2 1/2 in) and, in line 10, (4 in, 3 in) are 1/2 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"a gap that a space closes", "0", `bottom: 0,0 3.875,0
 right: "37/8",0 3.875,3
 rest: 3.875,3 0,3 0,0`,
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (3 7/8 in, 0 in) and (4 5/8 in, 0 in) are 3/4 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (3 7/8 in, 0 in) and, in line 7, (4 5/8 in, 0 in) are 3/4 in apart
 hint: a space may be missing: with "3 7/8" for 37/8 the two ends meet`},
 		{"a gap that two spaces close, beside an end that is nearer", "0", `bottom: 0,0 "33/4",0
 right: 3.75,0.125 3.75,3
 more: 8.25,0.25 "37/8",0.5
 rest: 3.75,3 0,3 0,0`,
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "more": their ends at (8 1/4 in, 0 in) and (8 1/4 in, 1/4 in) are 1/4 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "more": their ends at (8 1/4 in, 0 in) and, in line 10, (8 1/4 in, 1/4 in) are 1/4 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them
-7: piece.front.edge.right: the outline is open between "right" and "more": their ends at (3 3/4 in, 1/8 in) and (4 5/8 in, 1/2 in) are 15/16 in apart
+7: piece.front.edge.right: the outline is open between "right" and "more": their ends at (3 3/4 in, 1/8 in) and, in line 10, (4 5/8 in, 1/2 in) are 15/16 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"a gap across which each end lacks a space", "0", `bottom: 0,0 "33/4","11/8"
 right: 3.75,"11/8" 3.75,3
 rest: 3.75,3 0,3 0,0`,
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (8 1/4 in, 1 3/8 in) and (3 3/4 in, 1 3/8 in) are 4 1/2 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (8 1/4 in, 1 3/8 in) and, in line 7, (3 3/4 in, 1 3/8 in) are 4 1/2 in apart
 hint: a space may be missing: with "3 3/4" for 33/4 the two ends meet`},
 		{"a gap that two spaces close", "0", `bottom: 0,0 "33/4","11/8"
 right: 3.75,1.125 3.75,3
 rest: 3.75,3 0,3 0,0`,
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (8 1/4 in, 1 3/8 in) and (3 3/4 in, 1 1/8 in) are 4 1/2 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (8 1/4 in, 1 3/8 in) and, in line 7, (3 3/4 in, 1 1/8 in) are 4 1/2 in apart
 hint: a space may be missing: with "3 3/4" for 33/4 and "1 1/8" for 11/8 the two ends meet`},
 		{"a gap that a space in a step closes", "0", `bottom: 0,0 4,0
 right: 4,0 4,3.875
 ---
 [piece.front.edge.rest]
 points = [[0, 0], "up 37/8", "right 4"]`,
-			`7: piece.front.edge.right: the outline is open between "right" and "rest": their ends at (4 in, 3 7/8 in) and (4 in, 4 5/8 in) are 3/4 in apart
+			`7: piece.front.edge.right: the outline is open between "right" and "rest": their ends at (4 in, 3 7/8 in) and, in line 10, (4 in, 4 5/8 in) are 3/4 in apart
 hint: a space may be missing: with "3 7/8" for 37/8 the two ends meet`},
 		{"edges that cross, and may not with a space", "0", `bottom: 0,0 4,0
 right: 4,0 "41/2",1.5 4,3
@@ -63,7 +63,7 @@ rest: 4,3 10,2 0,4 0,0`,
 			`6: piece.front.edge.right: the outline crosses or touches itself: "right" and "rest" meet at (5 13/16 in, 2 13/16 in)
 hint: a number may be wrong, or two points stand in the wrong order; is a space missing, "4 1/2" for 41/2?`},
 		{"an edge missing", "0", "bottom: 0,0 4,0\nright: 4,0 4,3\ntop: 4,3 0,3",
-			`4: piece.front.edge.bottom: the outline is open between "bottom" and "top": their ends at (0 in, 0 in) and (0 in, 3 in) are 3 in apart
+			`4: piece.front.edge.bottom: the outline is open between "bottom" and "top": their ends at (0 in, 0 in) and, in line 10, (0 in, 3 in) are 3 in apart
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"one edge alone", "0", "bottom: 0,0 4,0",
 			`4: piece.front.edge.bottom: the outline is open: no other edge ends at (0 in, 0 in)

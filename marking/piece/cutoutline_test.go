@@ -229,7 +229,7 @@ ends = 0.5
 func TestCuttingLinesThatCannotBe(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		{"a gap of the drawn outline, between drawn points", "a: 0,0 4,0\nb: 4,0.5 4,4\nc: 4,4 0,0",
-			"4: piece.front.edge.a: the outline is open between \"a\" and \"b\": their ends at (4 in, 0 in) and (4 in, 1/2 in) are 1/2 in apart\nhint: give both edges the same point for their corner, or add the edge that is missing between them"},
+			"4: piece.front.edge.a: the outline is open between \"a\" and \"b\": their ends at (4 in, 0 in) and, in line 7, (4 in, 1/2 in) are 1/2 in apart\nhint: give both edges the same point for their corner, or add the edge that is missing between them"},
 		{"a crossing of the drawn outline", "a: 0,0 4,0\nb: 4,0 0,4\nc: 0,4 4,4\nd: 4,4 0,0",
 			"6: piece.front.edge.b: the outline crosses or touches itself: \"b\" and \"d\" meet at (2 in, 2 in)\nhint: a number may be wrong, or two points stand in the wrong order"},
 		{"a gap narrower than its allowances", "rest: 0,0 6,0 6,6 3.5,6 | allowance = 0\nnear: 3.5,6 3.5,2 | allowance = 0.375\nfoot: 3.5,2 2.9,2 | allowance = 0.25\nfar: 2.9,2 2.9,6 | allowance = 0.375\nleft: 2.9,6 0,6 0,0 | allowance = 0",

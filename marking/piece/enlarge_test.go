@@ -53,7 +53,7 @@ func TestEnlargedDrafts(t *testing.T) {
 func TestPlacesOfAnEnlargedDraft(t *testing.T) {
 	for _, tt := range []struct{ name, text, want string }{
 		{"a gap", "enlarge = 4\nbottom: 0,0 1,0\nright: 1,0.25 1,1\nrest: 1,1 0,1 0,0",
-			`pinafore.toml:5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (1 in, 0 in) of the draft and (1 in, 1/4 in) of the draft are 1 in apart at full size
+			`pinafore.toml:5: piece.front.edge.bottom: the outline is open between "bottom" and "right": their ends at (1 in, 0 in) of the draft and, in line 8, (1 in, 1/4 in) of the draft are 1 in apart at full size
 hint: give both edges the same point for their corner, or add the edge that is missing between them`},
 		{"a point off the piece", "enlarge = 4\nbottom: 0,0 1,0\nrest: 1,0 1,1 0,1 0,0\n---\n\n[line.l]\npoints = [[0.5, 0.5], [1.5, 0.5]]",
 			`pinafore.toml:12: piece.front.line.l.points: point 2, (1 1/2 in, 1/2 in) of the draft, lies outside the piece by 2 in

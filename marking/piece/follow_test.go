@@ -104,7 +104,7 @@ func TestArcsThatFollow(t *testing.T) {
 			}
 			_, err := drawn("[[30, 136], [60, 110]]")
 			require.Error(t, err)
-			assert.Contains(t, err.Error(), `the outline is open between "neck" and "shoulder": their ends at (30 mm, 130 mm) and (30 mm, 136 mm) are 6 mm apart`)
+			assert.Contains(t, err.Error(), `the outline is open between "neck" and "shoulder": their ends at (30 mm, 130 mm) and, in line 19, (30 mm, 136 mm) are 6 mm apart`)
 
 			pattern, err := drawn("[[24, 112], [60, 110]]")
 			require.NoError(t, err)
@@ -118,7 +118,7 @@ func TestArcsThatFollow(t *testing.T) {
 // One that ends on none of them leaves the outline open, by how much is told.
 func TestNoEdgeFollowsOneThatEndsElsewhere(t *testing.T) {
 	_, err := drawnAnew(t, "[piece.back.edge.neck]\npoints = [[5, 90], [30, 120]]")
-	assert.EqualError(t, err, "f.toml:5: piece.back.edge.centre: the outline is open between \"centre\" and \"neck\": their ends at (0 mm, 100 mm) and (5 mm, 90 mm) are 11 mm apart\n"+
+	assert.EqualError(t, err, "f.toml:5: piece.back.edge.centre: the outline is open between \"centre\" and \"neck\": their ends at (0 mm, 100 mm) and, in line 18, (5 mm, 90 mm) are 11 mm apart\n"+
 		"hint: let the edge that is drawn anew end on the one beside it, or where that points to, and it follows; or draw that one anew too")
 }
 

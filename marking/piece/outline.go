@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/length"
 	"tuckmark/marking/plane"
 	"tuckmark/marking/source"
@@ -218,15 +219,16 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 			continue
 		}
 		es := ps.Edges[e.edge]
-		at := es.Points.On(es.Place, 0)
-		if e.last {
-			at = es.Points.On(es.Place, len(es.Points.V)-1)
+		at := placeOf(es, e)
+		apart := func(o edgeEnd) string {
+			os := ps.Edges[o.edge]
+			return fmt.Sprintf(openBetween, es.Key, os.Key, found.point(place(e)), elsewhere(at, placeOf(os, o)), found.point(place(o)),
+				found.length(place(o).Distance(place(e))), found.fullSize())
 		}
 		told[e] = true
 		if o, by, ok := metWithASpace(ps, e, open, told); ok {
 			told[o] = true
-			found.Add(at, "a space may be missing: with "+by+" the two ends meet"+asks, openBetween,
-				es.Key, ps.Edges[o.edge].Key, found.point(place(e)), found.point(place(o)), found.length(place(o).Distance(place(e))), found.fullSize())
+			found.Add(at, "a space may be missing: with "+by+" the two ends meet"+asks, "%s", apart(o))
 			continue
 		}
 		var nearest edgeEnd
@@ -246,12 +248,31 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		if es.Redrawn || ps.Edges[nearest.edge].Redrawn {
 			hint = endsOnNone
 		}
-		found.Add(at, hint+asks, openBetween,
-			es.Key, ps.Edges[nearest.edge].Key, found.point(place(e)), found.point(place(nearest)), found.length(gap), found.fullSize())
+		found.Add(at, hint+asks, "%s", apart(nearest))
 	}
 }
 
-const openBetween = "the outline is open between %q and %q: their ends at %s and %s are %s apart%s"
+const openBetween = "the outline is open between %q and %q: their ends at %s and%s %s are %s apart%s"
+
+// placeOf returns where the point stands that an edge ends at.
+func placeOf(es source.EdgeSpec, e edgeEnd) fault.Place {
+	if e.last {
+		return es.Points.On(es.Place, len(es.Points.V)-1)
+	}
+	return es.Points.On(es.Place, 0)
+}
+
+// elsewhere says in which line a second thing stands, and in which file where that is another; ""
+// where it is the line of the first, or is not known.
+func elsewhere(first, second fault.Place) string {
+	switch {
+	case second.Line == 0 || first.File == second.File && first.Line == second.Line:
+		return ""
+	case first.File == second.File:
+		return fmt.Sprintf(", in line %d,", second.Line)
+	}
+	return ", in " + second.InFile() + ","
+}
 
 // closeOutline joins the edges to an outline, turns it counter-clockwise and
 // looks for crossings; the hint is for those.
