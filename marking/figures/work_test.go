@@ -140,6 +140,7 @@ func TestNumbersOfTheWorkOfExamples(t *testing.T) {
 			"Cut the neck ribbon, and sew it on: 77 cm",                        // twice 9.5 and 9 cm, and 40 cm to tie
 			"Gather the foot ruffle, and sew it on: 168 cm to 112 cm",          // four times 28 cm, and half as much again
 			"Cut the armhole binding on the bias, and sew it on: 2 of 42.4 cm", // 22 + 21.8 + 18.8 + 18.8 cm, and twice 1.7 cm
+			"Close the centre back of Yoke back, edge to edge: 10 cm long",     // 12 cm, less 1 cm at either end
 		},
 	} {
 		t.Run(file, func(t *testing.T) {

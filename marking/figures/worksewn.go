@@ -110,20 +110,15 @@ func (w *work) sewnInPlace(pieces []*piece.Piece) {
 	w.addSteps(places)
 }
 
-// closed adds that the garment is closed where it opens, with how long that edge is.
+// closed adds that the garment is closed where it opens, with how long each edge there is.
 func (w *work) closed() {
-	var told []string
-	for _, g := range w.pattern.Measures.Girths {
-		if g.Opening == "" || slices.Contains(told, g.Opening) {
-			continue
+	for _, o := range w.pattern.Openings() {
+		e := o.Piece.Edges[o.Edge]
+		do, lines := "Close "+o.Title()+", edge to edge", []string{e.Key}
+		if o.Closed != "" {
+			do, lines = fmt.Sprintf("Close %s, with one %q on the other", o.Title(), o.Closed), []string{o.Closed}
 		}
-		told = append(told, g.Opening)
-		e := g.OpenPiece.Edges[g.OpenEdge]
-		do, lines := "Close "+g.Opening+", edge to edge", []string{e.Key}
-		if g.Closed != "" {
-			do, lines = fmt.Sprintf("Close %s, with one %q on the other", g.Opening, g.Closed), []string{g.Closed}
-		}
-		w.add(do, w.pattern.Unit.Amount(e.FinishedLength).String()+" long", w.drawn([]string{g.OpenPiece.Name}))
+		w.add(do, w.pattern.Unit.Amount(e.FinishedLength).String()+" long", w.drawn([]string{o.Piece.Name}))
 		w.last().Lines = lines
 	}
 }

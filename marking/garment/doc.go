@@ -30,6 +30,7 @@
 //	binding.go   bias strips, and the square they come from
 //	round.go     what goes round the garment, from piece to piece over the seams
 //	girth.go     how far it is round: at chest, waist and hem
+//	opening.go   where it opens, and on which line it is closed
 //	hanging.go   what hangs beyond an edge it is sewn to
 //	drop.go      how long it is, from neck to hem
 //	fit.go       that beside what the child measures

@@ -334,7 +334,7 @@ func (r round) count(all seams, first edgeOf) string {
 // it is sewn to what goes round more than once.
 func (r round) hangsFromLoop(all seams) bool {
 	for _, p := range r.panels {
-		if calls(p.piece.Words(), "sleeve", "cuff", "leg") {
+		if calls(p.piece.Words(), onLimbs...) {
 			return true
 		}
 		for edge := range p.piece.Edges {
