@@ -87,7 +87,7 @@ func asPair(p *piece.Piece, m mark.Marking) []mark.Marking {
 func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
 	const wrongSide = "WRONG SIDE UP"
 	m.Side = mark.WrongSideUp
-	m = m.With("lay it on the wrong side of the cloth, over tracing paper", "follow the lines with a wheel")
+	m = m.With(wheeled(p)...)
 	m.Notes = append(slices.Clone(m.Notes), "drawn as seen from the wrong side of the cloth")
 	first, second := fromBehind(m), m
 	first.Key += " mirrored"
@@ -100,6 +100,27 @@ func forWrongSide(p *piece.Piece, m mark.Marking) []mark.Marking {
 	second.Key += " mirrored, other"
 	second.Name += ": mirrored 2 of 2"
 	return bothOf(p, first, second, wrongSide)
+}
+
+// wheeled says how the lines of a mirrored sheet come onto the cloth. Turned over it has none to be
+// followed, so one of half a piece marks both halves at once, on cloth that is folded between two
+// sheets of tracing paper (common practice).
+func wheeled(p *piece.Piece) []string {
+	if !isOfHalf(p) {
+		return []string{"lay it on the wrong side of the cloth, over tracing paper", "follow the lines with a wheel"}
+	}
+	fold := p.Edges[p.EdgeOnFold()].Key
+	return []string{
+		"fold the cloth at " + fold + ", right side in, and lay it between two sheets of tracing paper, their colour to the cloth",
+		"lay this sheet on them, " + fold + " on the fold of the cloth",
+		"follow the lines with a wheel, through both layers: that marks the other half too",
+	}
+}
+
+// isOfHalf reports whether the sheet for the flat cloth has one half of the piece, and no other
+// sheet has the second. That of a block whose tucks run across the fold has both.
+func isOfHalf(p *piece.Piece) bool {
+	return p.OnFold && !p.Whole && !p.Pair && (p.Block == nil || p.Block.Group.OnAxis)
 }
 
 // otherHalf is the note that a sheet has which is turned over; none where there is

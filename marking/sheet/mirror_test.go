@@ -102,14 +102,55 @@ func TestHowOftenEachSheetOfAPairIsCut(t *testing.T) {
 	}
 }
 
-// A tuck sheet of half a block is turned over for the other half.
-func TestTheOtherHalfOfATuckSheet(t *testing.T) {
-	for print, want := range map[string]bool{"half": true, "whole": false} {
-		_, pattern := made.Block(t, "print = \""+print+"\"\n"+sketch.Bosom+sketch.Tucked("cf", "1/8", 3, "3/8", "")+"\n[block]\n")
-		for _, m := range Of(Transferred(pattern, []source.Transfer{source.Trace})) {
-			if m.Kind == mark.TuckSheet {
-				assert.Equal(t, want, slices.Contains(m.Steps, "turn it over for the other half"), print)
+// By the sheet beside a template cloth is cut that nothing shows through.
+func TestNothingIsTracedBesideATemplate(t *testing.T) {
+	_, pattern := made.Front(t, "0.375", sketch.Bosom+"[line.rule]\nalong = \"cf\"\ndistance = 3\n")
+	for _, m := range Of(Transferred(pattern, []source.Transfer{source.Trace, source.Template})) {
+		assert.NotContains(t, m.Steps, throughFolded, m.Key)
+	}
+}
+
+// How the other half comes onto the cloth, by a sheet for the flat cloth that has one half of it.
+func TestTheOtherHalf(t *testing.T) {
+	const (
+		turn   = "turn it over for the other half"
+		single = "lay it on the wrong side of the cloth, over tracing paper; follow the lines with a wheel"
+		double = "fold the cloth at cf, right side in, and lay it between two sheets of tracing paper, their colour to the cloth; " +
+			"lay this sheet on them, cf on the fold of the cloth; follow the lines with a wheel, through both layers: that marks the other half too"
+	)
+	block := sketch.Bosom + sketch.Tucked("cf", "1/8", 3, "3/8", "") + "\n[block]\n"
+	across := sketch.Bosom + sketch.Tucked("hem", "1/8", 3, "2", "") + "\n[block]\n"
+	for _, c := range []struct {
+		name, text string
+		way        source.Transfer
+		want       string // of those above, which its steps have
+	}{
+		{"traced", sketch.Bosom, source.Trace, throughFolded},
+		{"traced whole", "print = \"whole\"\n" + sketch.Bosom, source.Trace, ""},
+		{"traced as left and right", "print = \"left and right\"\n" + sketch.Bosom, source.Trace, ""},
+		{"a block traced", block, source.Trace, turn},
+		{"a block traced whole", "print = \"whole\"\n" + block, source.Trace, ""},
+		{"a block with tucks across traced", across, source.Trace, ""},
+		{"pricked", sketch.Bosom, source.Prick, turn},
+		{"a block with tucks across pricked", across, source.Prick, ""},
+		{"mirrored", sketch.Bosom, source.Mirror, double},
+		{"mirrored whole", "print = \"whole\"\n" + sketch.Bosom, source.Mirror, single},
+		{"mirrored as left and right", "print = \"left and right\"\n" + sketch.Bosom, source.Mirror, single},
+		{"a block mirrored", block, source.Mirror, double},
+		{"a block mirrored whole", "print = \"whole\"\n" + block, source.Mirror, single},
+		{"a block with tucks across mirrored", across, source.Mirror, single},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			_, pattern := made.Front(t, "0.375", c.text)
+			for _, m := range Of(Transferred(pattern, []source.Transfer{c.way})) {
+				if m.Kind != mark.Piece && m.Kind != mark.TuckSheet {
+					continue
+				}
+				steps := strings.Join(m.Steps, "; ")
+				for _, one := range []string{throughFolded, turn, single, double} {
+					assert.Equal(t, one == c.want, strings.Contains(steps, one), "%s: %q", m.Key, one)
+				}
 			}
-		}
+		})
 	}
 }

@@ -25,6 +25,7 @@ func Of(p *garment.Pattern) []mark.Marking {
 // onto the cloth.
 type pieceSheets struct {
 	piece *piece.Piece
+	ways  []source.Transfer // that are wanted
 	// flat is the sheet for the flat cloth: the marking sheet of the piece, or the tuck
 	// sheet of its block.
 	flat mark.Marking
@@ -42,7 +43,7 @@ type pieceSheets struct {
 // its lines come onto the cloth.
 func sheetsOf(p *piece.Piece, pattern *garment.Pattern, dots dotting) []mark.Marking {
 	ways := waysOf(p, pattern)
-	s := pieceSheets{piece: p, dots: dots}
+	s := pieceSheets{piece: p, ways: ways, dots: dots}
 	if slices.Contains(ways, source.Template) {
 		if t := templateOf(p, ways, pattern.Unit); t.useful {
 			s.template = t

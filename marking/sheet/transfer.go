@@ -28,19 +28,38 @@ var transfers = [...]func(pieceSheets) []mark.Marking{
 	source.Template: pieceSheets.templates,
 	source.Mirror:   func(s pieceSheets) []mark.Marking { return s.withBlock(forWrongSide(s.piece, s.flat)) },
 	source.Prick: func(s pieceSheets) []mark.Marking {
-		return s.withBlock(s.printed(pricked(s.flat, s.dots, otherHalf(s.piece)...)))
+		return s.withBlock(s.printed(pricked(s.flat, s.dots, s.turned()...)))
 	},
 }
 
-// traced returns the sheet over which sheer cloth is laid. What lies on the fold has both
-// halves at once, but for a block, which is never folded; nothing is traced onto one that is tucked.
+// traced returns the sheet over which sheer cloth is laid. Through what lies folded the lines of
+// the one half show on the other; beside a template the sheet is for cutting, and nothing need show.
+// A block is never folded, and nothing is traced onto one that is tucked.
 func (s pieceSheets) traced() []mark.Marking {
 	m := s.flat
-	if !s.piece.LiesFolded() && !s.piece.IsTucked() {
-		m = m.With(otherHalf(s.piece)...)
+	switch {
+	case s.piece.IsTucked():
+	case s.piece.LiesFolded():
+		if isOfHalf(s.piece) && !slices.Contains(s.ways, source.Template) {
+			m = m.With(throughFolded)
+		}
+	default:
+		m = m.With(s.turned()...)
 	}
 	return s.withBlock(s.printed(m))
 }
+
+// turned is the note on the sheet for the flat cloth that it is turned over; none where it has both
+// halves, or another has the second.
+func (s pieceSheets) turned() []string {
+	if s.piece.OnFold && !isOfHalf(s.piece) {
+		return nil
+	}
+	return otherHalf(s.piece)
+}
+
+// throughFolded is the step by which both halves of a piece on the fold are traced (common practice).
+const throughFolded = "trace the upper layer; turn the folded cloth over, and trace the lines that show through onto the other half"
 
 // templates returns the template of the piece.
 func (s pieceSheets) templates() []mark.Marking {
