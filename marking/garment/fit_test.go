@@ -69,6 +69,7 @@ func TestEase(t *testing.T) {
 // to be fitted.
 func TestNothingGoesRound(t *testing.T) {
 	both, pieces := []string{"front", "back"}, map[string]string{"front": plain("5"), "back": plain("5")}
+	yoke := "fold = \"centre\"\ncentre: 0,0 0,4\nneck: 0,4 2,6\nshoulder: 2,6 4,5\narmhole: 4,5 4,0\nfoot: 4,0 0,0\n"
 	loose := strings.Replace(plain("5"), "fold = \"centre\"\n", "cut = 2\n", 1)
 	for _, c := range []struct {
 		name, text string
@@ -82,6 +83,8 @@ func TestNothingGoesRound(t *testing.T) {
 			"the hem of sleeve comes 4 times"},
 		{"two of everything", sewnTogether("0", map[string]string{"front": "cut = 2\n" + plain("5"), "back": "cut = 2\n" + plain("5")}, both, shoulders, sides),
 			"the hem of front comes 4 times"},
+		{"a yoke", sewnTogether("0.25", map[string]string{"front": yoke, "back": yoke}, both, shoulders),
+			"front ends at its armhole, and the chest is measured where a side seam runs up to one; where the dress hangs from a yoke, leave chest out of [fit]"},
 		{"a skirt", sewnTogether("0", map[string]string{"front": sketch.Swap(sketch.Skirt(5), "name = \"Front\"\n", ""), "back": sketch.Swap(sketch.Skirt(5), "name = \"Front\"\n", "")}, both, sides),
 			"no seam at a side of front runs up to an armhole or a sleeve"},
 		{"two edges in one side", sewnTogether("0", map[string]string{"front": sketch.Swap(plain("5"), "side: 5,8 5,0", "side: 5,8 5,4\nskirt side: 5,4 5,0"), "back": plain("5")}, both, shoulders,

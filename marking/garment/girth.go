@@ -100,7 +100,7 @@ func (m measurer) girths() (all []Girth, missing reasons) {
 				if len(m.Seams) == 0 || m.isInSeams(e.piece) { // an apron by itself is on nobody's way round
 					missing.note(level, r.broken)
 					if under {
-						missing.note(AtChest, r.broken)
+						missing.note(AtChest, r.noChest(m.Seams))
 					}
 				}
 				continue
@@ -123,6 +123,17 @@ func (m measurer) girths() (all []Girth, missing reasons) {
 	}
 	slices.SortStableFunc(all, func(a, b Girth) int { return int(a.Level - b.Level) })
 	return all, missing
+}
+
+// noChest says why a round that is broken has no girth under the arms. A yoke ends at its
+// armholes: they are no seam that was left out, and below them it has no sides.
+func (r round) noChest(all seams) string {
+	for _, end := range r.ends() {
+		if e := end.at(); end.kind == sideLoose && e.called("armhole") && !all.joins(e) {
+			return fmt.Sprintf("%s ends at its armhole, and the chest is measured where a side seam runs up to one; where the dress hangs from a yoke, leave chest out of [fit]", e.piece.Name)
+		}
+	}
+	return r.broken
 }
 
 // inOrder puts what pieces have of a round in the order of the file.
