@@ -64,6 +64,9 @@ func takeAllowance(e *Edge, es source.EdgeSpec, allowance source.Length, found *
 			return
 		}
 		e.Allowance = allowance.V
+		if allowance.V > 0 && !es.Allowance.Given() {
+			e.usual = allowance.Place
+		}
 	}
 	sewn := e.Allowance > 0 && e.Hem == 0
 	e.Marked = sewn && e.Given.Straightness() > Straightness

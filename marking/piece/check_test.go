@@ -109,37 +109,37 @@ hint: cloth folds along a straight line; give this edge two points`},
 hint: leave its allowance and hem out; allowance = 0 takes away what it has of another piece`},
 		{"an allowance wider than the piece", "5", sketch.Box,
 			`3: piece.front.edge.bottom: an allowance of 5 in leaves nothing of the piece along this edge
-hint: make it narrower
+hint: make it narrower; the allowance in line 1 is for every edge that gives none
 6: piece.front.edge.right: an allowance of 5 in leaves nothing of the piece along this edge
-hint: make it narrower
+hint: make it narrower; the allowance in line 1 is for every edge that gives none
 9: piece.front.edge.top: an allowance of 5 in leaves nothing of the piece along this edge
-hint: make it narrower
+hint: make it narrower; the allowance in line 1 is for every edge that gives none
 12: piece.front.edge.left: an allowance of 5 in leaves nothing of the piece along this edge
-hint: make it narrower`},
+hint: make it narrower; the allowance in line 1 is for every edge that gives none`},
 		{"an allowance as wide as the piece", "3", sketch.Swap(sketch.Box, "4,0 4,3", "4,0 4,3 | allowance = 0", "left: 0,3 0,0", "left: 0,3 0,0 | allowance = 0"),
 			`3: piece.front.edge.bottom: an allowance of 3 in leaves nothing of the piece along this edge
-hint: make it narrower
+hint: make it narrower; the allowance in line 1 is for every edge that gives none
 9: piece.front.edge.top: an allowance of 3 in leaves nothing of the piece along this edge
-hint: make it narrower`},
+hint: make it narrower; the allowance in line 1 is for every edge that gives none`},
 		{"allowances that meet", "1.6", sketch.Box,
 			`6: piece.front.edge.right: the allowances of "bottom" and "top" leave nothing of this edge, which is 3 in long, to be sewn
-hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none
 12: piece.front.edge.left: the allowances of "top" and "bottom" leave nothing of this edge, which is 3 in long, to be sewn
-hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none`},
 		{"allowances that meet on a piece of 1/2 in", "0.25", "bottom: 0,0 0.75,0\nright: 0.75,0 0.75,0.5\ntop: 0.75,0.5 0,0.5\nleft: 0,0.5 0,0",
 			`6: piece.front.edge.right: the allowances of "bottom" and "top" leave nothing of this edge, which is 1/2 in long, to be sewn
-hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in
 12: piece.front.edge.left: the allowances of "top" and "bottom" leave nothing of this edge, which is 1/2 in long, to be sewn
-hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in`},
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none; or is the unit right? all that is drawn of this piece is 3/4 in by 1/2 in`},
 		{"an allowance wider than a piece of 1/2 in", "1", "bottom: 0,0 0.5,0 | allowance = 0\nright: 0.5,0 0.5,0.5 | allowance = 0\ntop: 0.5,0.5 0,0.5\nleft: 0,0.5 0,0 | allowance = 0",
 			`9: piece.front.edge.top: an allowance of 1 in leaves nothing of the piece along this edge
-hint: make it narrower; or is the unit right? all that is drawn of this piece is 1/2 in by 1/2 in`},
+hint: make it narrower; the allowance in line 1 is for every edge that gives none; or is the unit right? all that is drawn of this piece is 1/2 in by 1/2 in`},
 		{"a strap too narrow for its allowances", "0.375", "neck: 2,10 2,14\nshoulder: 2,14 2.625,14\narmhole: 2.625,14 2.625,10 6,9\nrest: 6,9 6,0 0,0 0,10 2,10",
 			`6: piece.front.edge.shoulder: the allowances of "armhole" and "neck" leave nothing of this edge, which is 5/8 in long, to be sewn
-hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it`},
+hint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none`},
 		{"a strap that narrows", "0.375", "neck: 1.5,10 2.3,12 2,14\nshoulder: 2,14 3.5,14\narmhole: 3.5,14 2.9,12 6,9\nrest: 6,9 6,0 0,0 0,10 1.5,10",
 			`9: piece.front.edge.armhole: the allowances of "armhole" and "neck", 3/8 in and 3/8 in, leave nothing between them at (2 5/8 in, 11 3/4 in): the edges come within 5/8 in of each other
-hint: make the allowances narrower, or the piece wider there`},
+hint: make the allowances narrower, or the piece wider there; the allowance in line 1 is for every edge that gives none`},
 		{"a waist in one edge", "0.5", "edge: 3,2.7 0,3 0,0 10,0 10,3 7,2.7 | allowance = 0\nwaist: 7,2.7 6,3 5,2.5 4,3 3,2.7 | allowance = 2.6",
 			`6: piece.front.edge.waist: an allowance of 2.6 in is wider than the piece: the line inside this edge leaves it at (5 13/16 in, 0 in)
 hint: make it narrower, or the piece wider there`},
@@ -229,9 +229,9 @@ hint: let it run round the gap, or make it two lines`},
 		{"a line with the name of an edge", "0", sketch.Box + "\n---\n\n[line.top]\nalong = \"right\"\ndistance = 1\n", `16: piece.front.line.top: the line has the name of an edge
 hint: give the line a name of its own`},
 		{"a leaf thinner than its allowances", "1.6", "low: -5,0 -3,-1 0,-1.5 3,-1 5,0 | smooth = true\nhigh: 5,0 3,1 0,1.5 -3,1 -5,0 | smooth = true", `3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (5 in, 0 in)
-hint: make the allowances narrower, or the piece wider there
+hint: make the allowances narrower, or the piece wider there; the allowance in line 1 is for every edge that gives none
 3: piece.front.edge.low: the allowances of "low" and "high", 1.6 in and 1.6 in, leave nothing between them at (-5 in, 0 in)
-hint: make the allowances narrower, or the piece wider there`},
+hint: make the allowances narrower, or the piece wider there; the allowance in line 1 is for every edge that gives none`},
 		{"a strap inside one edge", "0", "top: 0,10 2,10 2,14 2.625,14 2.625,10 6,9 | allowance = 0.375\nrest: 6,9 6,0 0,0 0,10", `3: piece.front.edge.top: an allowance of 3/8 in is too wide: the line inside this edge meets itself at (2 3/8 in, 9 11/16 in)
 hint: make it narrower, or the piece wider there`},
 		{"several at once", "0.375", sketch.Yoke("beside = \"centre front\"", "beside = \"neck\"") + "\n[notch.one]\nedge = \"side\"\nfrom = \"hem\"\nat = 30\n\n[line.rule]\nalong = \"sied\"\ndistance = 1",

@@ -311,6 +311,6 @@ func meetingReach(turn, a, b float64) float64 {
 // which is not sewn.
 func (p *Piece) passesBy(r, bare ruling, found *Findings) {
 	e, o := p.Edges[r.edge], p.Edges[bare.edge]
-	found.Add(e.Place, "make it narrower, or the piece wider there",
+	found.Add(e.Place, "make it narrower, or the piece wider there"+usualIn(e),
 		"the allowance of %q, %s, runs past %q: its line does not come out at that edge", e.Key, found.Written(e.Allowance), o.Key)
 }

@@ -220,9 +220,9 @@ func TestTwinPoints(t *testing.T) {
 func TestTabThatIsAllSeam(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		{"in one edge", "top: 0,3 4,3 4,5 4.7,5 4.7,3 9,3\nright: 9,3 9,0\nbottom: 9,0 0,0\nleft: 0,0 0,3",
-			"3: piece.front.edge.top: an allowance of 3/8 in is too wide: the line inside this edge meets itself at (4 5/16 in, 2 5/8 in)\nhint: make it narrower, or the piece wider there"},
+			"3: piece.front.edge.top: an allowance of 3/8 in is too wide: the line inside this edge meets itself at (4 5/16 in, 2 5/8 in)\nhint: make it narrower, or the piece wider there; the allowance in line 1 is for every edge that gives none"},
 		{"in three", "top 1: 0,3 4,3\ntab 1: 4,3 4,5\ntab: 4,5 4.7,5\ntab 2: 4.7,5 4.7,3\ntop 2: 4.7,3 9,3\nright: 9,3 9,0\nbottom: 9,0 0,0\nleft: 0,0 0,3",
-			"9: piece.front.edge.tab: the allowances of \"tab 2\" and \"tab 1\" leave nothing of this edge, which is 11/16 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"},
+			"9: piece.front.edge.tab: the allowances of \"tab 2\" and \"tab 1\" leave nothing of this edge, which is 11/16 in long, to be sewn\nhint: make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it; the allowance in line 1 is for every edge that gives none"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := made.Pattern("allowance = 0.375\n" + sketch.Front(c.text))

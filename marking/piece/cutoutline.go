@@ -60,7 +60,7 @@ func (p *Piece) cutOutside(found *Findings) bool {
 		before, after := p.Neighbours(i)
 		from, to := ends[before].after, ends[i].before
 		if to-from < LeastLine {
-			found.Add(p.Edges[i].Place, "make their allowances narrower, or this edge longer",
+			found.Add(p.Edges[i].Place, "make their allowances narrower, or this edge longer"+usualIn(p.Edges[before], p.Edges[after]),
 				"nothing is left of the cutting line of this edge between those of %q and %q", p.Edges[before].Key, p.Edges[after].Key)
 			all = false
 			continue
@@ -105,11 +105,11 @@ func (p *Piece) closeCut(found *Findings) bool {
 	}
 	a, b := p.edgeOfSegment(i), p.edgeOfSegment(j)
 	if a == b {
-		found.Add(a.Place, "make it narrower", "an allowance of %s is too wide: the cutting line outside this edge crosses or touches itself at %s",
+		found.Add(a.Place, "make it narrower"+usualIn(*a), "an allowance of %s is too wide: the cutting line outside this edge crosses or touches itself at %s",
 			found.Written(a.Allowance), found.point(at))
 		return false
 	}
-	found.Add(a.Place, "make the allowances narrower, or the gap between the two edges wider",
+	found.Add(a.Place, "make the allowances narrower, or the gap between the two edges wider"+usualIn(*a, *b),
 		"the cutting lines outside %q and %q, for allowances of %s and %s, cross or touch at %s",
 		a.Key, b.Key, found.Written(a.Allowance), found.Written(b.Allowance), found.point(at))
 	return false

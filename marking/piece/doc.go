@@ -28,7 +28,7 @@
 //	outline.go, walk.go           edges chained to one outline; along one from a corner
 //	missingspace.go               outlines that close with a space more in a fraction
 //	smoothcurve.go                a smooth edge, as it was drawn
-//	usualallowance.go             one that is too wide for several pieces
+//	usualallowance.go             that of edges which give none: where it stands, and that it is too wide
 //	allowance.go, cutoutline.go   allowances; what is cut where stitch lines are drawn
 //	keepstofold.go                what lies on the fold lies on one side of it
 //	pen.go                        a straight line that was traced

@@ -141,6 +141,6 @@ func (p *Piece) checkPoints(ls source.LineSpec, found *Findings) bool {
 // parallelLine returns the line at a distance inside an edge, which ends at the
 // corners as a stitch line does.
 func parallelLine(piece *Piece, ls source.LineSpec, along int, found *Findings) plane.Path {
-	in := inset{along, piece.Edges[along].inside + ls.Distance.V, "a distance", ls.Place, ls.Distance.V}
+	in := inset{along, piece.Edges[along].inside + ls.Distance.V, "a distance", ls.Place, ls.Distance.V, ""}
 	return piece.ruledLine(in, runOut*in.d, found)
 }

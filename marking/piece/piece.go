@@ -84,6 +84,7 @@ type Edge struct {
 	FinishedLength float64
 
 	Place  fault.Place
+	usual  fault.Place  // where the allowance stands that it has because it gives none; the zero Place else
 	inside float64      // how far inside Path Given lies, in mm: 0, or Allowance
 	steps  [2]float64   // how long its first and its last step are as the file gives them, in mm
 	curve  *smoothCurve // nil where it is straight or an arc

@@ -28,7 +28,7 @@ func checkSewn(piece *Piece, found *Findings) bool {
 			if before == after {
 				allowances = fmt.Sprintf("the allowance of %q leaves", piece.Edges[before].Key)
 			}
-			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"+piece.tiny(found),
+			found.Add(e.Place, "make their allowances narrower or this edge longer; a short edge may also be made part of the one beside it"+usualIn(piece.Edges[before], piece.Edges[after])+piece.tiny(found),
 				"%s %s of this edge, which is %s long, to be sewn", allowances, found.NothingOr(left), found.length(e.Given.Length()))
 			ok = false
 			continue
@@ -135,7 +135,7 @@ func reportMeeting(piece *Piece, i, j int, at plane.Point, found *Findings) {
 	a, b := piece.Edges[i], piece.Edges[j]
 	before, after := piece.Neighbours(i)
 	if j == before || j == after {
-		found.Add(a.Place, "make the allowances narrower, or the piece wider there",
+		found.Add(a.Place, "make the allowances narrower, or the piece wider there"+usualIn(a, b),
 			"the allowances of %q and %q, %s and %s, leave nothing between them at %s",
 			a.Key, b.Key, found.Written(a.Allowance), found.Written(b.Allowance), found.point(at))
 		return
@@ -148,7 +148,7 @@ func reportMeeting(piece *Piece, i, j int, at plane.Point, found *Findings) {
 	for _, q := range b.Path {
 		width = first.Distance(q, width)
 	}
-	found.Add(a.Place, "make the allowances narrower, or the piece wider there",
+	found.Add(a.Place, "make the allowances narrower, or the piece wider there"+usualIn(a, b),
 		"the allowances of %q and %q, %s and %s, leave nothing between them at %s: the edges come within %s of each other",
 		a.Key, b.Key, found.Written(a.Allowance), found.Written(b.Allowance), found.point(at), found.length(width))
 }

@@ -66,7 +66,7 @@ func checkStitches(piece *Piece, found *Findings) bool {
 	}
 	for i := range piece.Edges {
 		if e := &piece.Edges[i]; e.Turn > 0 {
-			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place, e.Turn}, run, found)
+			e.TurnLine = piece.ruledLine(inset{i, e.Turn, "a turn", e.Place, e.Turn, ""}, run, found)
 		}
 	}
 	if len(found.List) > before || !checkSewn(piece, found) {
@@ -90,6 +90,7 @@ type inset struct {
 	what  string      // what a maker calls that distance
 	place fault.Place // where the file asks for it
 	said  float64     // that distance as the file has it, in mm
+	usual string      // behind a hint, as usualIn says it
 }
 
 // inset returns where the line of edge i lies.
@@ -98,7 +99,7 @@ func (e Edge) inset(i int) inset {
 	if e.Hem > 0 {
 		what = "a hem (with its turn)"
 	}
-	return inset{i, e.Allowance, what, e.Place, e.Allowance}
+	return inset{i, e.Allowance, what, e.Place, e.Allowance, usualIn(e)}
 }
 
 // ruling is a line inside an edge as far as it could be ruled. Where there is
@@ -223,7 +224,7 @@ func (p *Piece) nothingLeft(in inset, found *Findings) {
 	if p.lineSide(in) == outsideEdge {
 		left = "no line outside"
 	}
-	found.Add(in.place, hint+p.tiny(found), "%s of %s leaves %s this edge", in.what, found.Written(in.said), left)
+	found.Add(in.place, hint+in.usual+p.tiny(found), "%s of %s leaves %s this edge", in.what, found.Written(in.said), left)
 }
 
 // The sides of an edge, as it is drawn, on which a line may lie.
@@ -245,7 +246,7 @@ func (f *Findings) meetsItself(in inset, side string, at plane.Point) {
 	if side == outsideEdge {
 		wider = "the hollow"
 	}
-	f.Add(in.place, "make it narrower, or "+wider+" wider there",
+	f.Add(in.place, "make it narrower, or "+wider+" wider there"+in.usual,
 		"%s of %s is too wide: the line %s this edge meets itself at %s", in.what, f.Written(in.said), side, f.point(at))
 }
 
@@ -267,7 +268,7 @@ func (p *Piece) keepWithin(r *ruling, found *Findings) bool {
 		p.nothingLeft(r.inset, found)
 		return false
 	case len(own) > 1:
-		found.Add(r.place, "make it narrower, or the piece wider there",
+		found.Add(r.place, "make it narrower, or the piece wider there"+r.usual,
 			"%s of %s is wider than the piece: the line inside this edge leaves it at %s",
 			r.what, found.Written(r.said), found.point(r.line.At(own[0].To)))
 		return false

@@ -2,6 +2,7 @@ package piece
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"tuckmark/marking/fault"
@@ -26,6 +27,17 @@ func (f *Findings) blameUsual(p *Piece, usual source.Length, found fault.List) {
 	if usual.Given() && len(found) > 0 && !slices.ContainsFunc(p.Edges, wider) {
 		f.tooWide = append(f.tooWide, tooWide{p.Name, slices.Clone(found)})
 	}
+}
+
+// usualIn says, behind a hint, in which line the allowance stands that one of some edges has
+// because it gives none; "" where none has, or where no line is known.
+func usualIn(edges ...Edge) string {
+	for _, e := range edges {
+		if at := e.usual; at.Line > 0 && at.File == e.Place.File {
+			return fmt.Sprintf("; the allowance in line %d is for every edge that gives none", at.Line)
+		}
+	}
+	return ""
 }
 
 // mostEdgesTold is how many edges of a piece are named for which an allowance is too wide.
