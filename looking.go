@@ -119,9 +119,10 @@ func (l *looking) mistakes(err error) []screen.Mistake {
 		before, drawn = l.good[0].pattern, l.good[0].set().Pieces
 	}
 	var mistakes []screen.Mistake
-	for i, notice := range figures.Mistakes(before, drawn, found.Told()) {
-		at := found[i].Place
-		mistakes = append(mistakes, screen.Mistake{Notice: notice, Lines: fault.Excerpt(l.read[at.File], at)})
+	told := found.Told()
+	for i, notice := range figures.Mistakes(before, drawn, told) {
+		at := told[i].Place
+		mistakes = append(mistakes, screen.Mistake{Notice: notice, Lines: fault.ExcerptOfBoth(l.read[at.File], at, told[i].Other)})
 	}
 	return mistakes
 }

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"tuckmark/marking/fault"
 	"tuckmark/marking/mark"
 	"tuckmark/marking/source"
 )
@@ -50,6 +51,24 @@ func TestLookTellsWhatItDraws(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Of a gap between two edges the lines of both are shown, for either may be the wrong one.
+func TestLookShowsBothLinesOfAGap(t *testing.T) {
+	file := filepath.Join(t.TempDir(), "bib.toml")
+	text := "unit = \"in\"\n[piece.bib]\n[piece.bib.edge.top]\npoints = [[0, 8], [4, 8]]\n\n[piece.bib.edge.side]\npoints = [[4, \"8 1/4\"], [4, 0]]\n\n" +
+		"[piece.bib.edge.rest]\npoints = [[4, 0], [0, 0], [0, 8]]\n"
+	require.NoError(t, os.WriteFile(file, []byte(text), 0o600))
+	l := &looking{printing: printing{times: 1}, in: file}
+	require.NoError(t, l.begin())
+	require.Len(t, l.scene.Mistakes, 1)
+	var marked []int
+	for _, line := range l.scene.Mistakes[0].Lines {
+		if line.Caret != (fault.Caret{}) {
+			marked = append(marked, line.Number)
+		}
+	}
+	assert.Equal(t, []int{4, 7}, marked)
 }
 
 // What is shown follows the file, and nothing else: a mistake leaves the views of before, also

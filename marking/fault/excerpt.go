@@ -17,6 +17,7 @@ import (
 
 const (
 	linesBeside = 2        // are shown on either side of a line
+	mostApart   = 8        // lines from one place to another, for the lines between to be shown
 	excerptWide = 100      // letters of a line that are shown at most
 	beforeCaret = 30       // of them that stand before the caret, where there are more
 	tabWide     = 4        // letters from one stop of a tab to the next
@@ -36,7 +37,7 @@ const (
 type ExcerptLine struct {
 	Number int    // in the file, from 1
 	Text   string // in letters that can be shown, without tabs; in part where it is long
-	Caret  Caret  // on the line that the excerpt is of; the zero Caret on its neighbours
+	Caret  Caret  // on a line that the excerpt is of; the zero Caret on its neighbours
 }
 
 // Caret tells where to look in the text of a line: at its letters from From up to, and without,
@@ -57,14 +58,22 @@ func (l ExcerptLine) Parts() (before, at, behind string) {
 // caret stands at the word at the column of the place or, without one, at what the last part of its key
 // names on the line: the key, with its value where that is short; else at the first word. None
 // where the line is not known or not one of the text.
-func Excerpt(text []byte, at Place) []ExcerptLine {
+func Excerpt(text []byte, at Place) []ExcerptLine { return ExcerptOfBoth(text, at, Place{}) }
+
+// ExcerptOfBoth is an excerpt at one place that goes on to another, and has a caret there too,
+// where that is in the same file and at most eight lines away.
+func ExcerptOfBoth(text []byte, at, other Place) []ExcerptLine {
 	if at.Line < 1 {
 		return nil
 	}
+	if apart := max(at.Line-other.Line, other.Line-at.Line); other.Line < 1 || other.File != at.File || apart > mostApart {
+		other = at
+	}
+	from, to := min(at.Line, other.Line)-linesBeside, max(at.Line, other.Line)+linesBeside
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	var all []ExcerptLine
 	found := false
-	for number, more := 1, true; more && number <= at.Line+linesBeside; number++ {
+	for number, more := 1, true; more && number <= to; number++ {
 		var line []byte
 		line, text, more = bytes.Cut(text, []byte("\n"))
 		line = bytes.TrimSuffix(line, []byte("\r"))
@@ -72,8 +81,11 @@ func Excerpt(text []byte, at Place) []ExcerptLine {
 		case number == at.Line:
 			from, to := caretIn(line, at)
 			all, found = append(all, shownLine(number, line, from, to)), true
+		case number == other.Line:
+			from, to := caretIn(line, other)
+			all = append(all, shownLine(number, line, from, to))
 		// What follows the last line end is a line only where a place is on it.
-		case number >= at.Line-linesBeside && (more || len(line) > 0):
+		case number >= from && (more || len(line) > 0):
 			all = append(all, shownLine(number, line, 0, 0))
 		}
 	}

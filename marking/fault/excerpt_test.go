@@ -172,6 +172,46 @@ func TestExcerpt(t *testing.T) {
 	}
 }
 
+func TestExcerptOfBoth(t *testing.T) {
+	edges := "[shoulder]\npoints = [[2, 8], [4, 9]]\n\n[side]\npoints = [[4, 8], [4, 0]]\n\n[foot]\n"
+	one, far := Place{File: "f.toml", Key: "side", Line: 5}, strings.Repeat("#\n", mostApart)
+	both := `
+ 1|[shoulder]|
+ 2|points = [[2, 8], [4, 9]]|
+  |^^^^^^
+ 3||
+ 4|[side]|
+ 5|points = [[4, 8], [4, 0]]|
+  |^^^^^^
+ 6||
+ 7|[foot]|
+`
+	alone := `
+ 3||
+ 4|[side]|
+ 5|points = [[4, 8], [4, 0]]|
+  |^^^^^^
+ 6||
+ 7|[foot]|
+`
+	for _, c := range []struct {
+		name, text string
+		at, other  Place
+		want       string
+	}{
+		{"one before the other", edges, one.On(2), one, both},
+		{"one behind the other", edges, one, one.On(2), both},
+		{"on one line", edges, one, one, alone},
+		{"of nothing else", edges, one, Place{}, alone},
+		{"in another file", edges, one, Place{File: "g.toml", Line: 2}, alone},
+		{"too far away", edges + far, one, one.On(5 + mostApart + 1), alone},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			assert.Equal(t, strings.TrimPrefix(c.want, "\n"), shown(ExcerptOfBoth([]byte(c.text), c.at, c.other)))
+		})
+	}
+}
+
 func TestNoExcerpt(t *testing.T) {
 	for name, at := range map[string]Place{
 		"no line is known": {Key: "title"}, "behind the end": {Line: 4}, "far behind it": {Line: 1 << 62}, "before the beginning": {Line: -1},

@@ -12,6 +12,7 @@ type Fault struct {
 	Place Place  // the zero Place where whoever found it does not know
 	Cause string // in a few words, never empty
 	Hint  string // what to do about it; "" when there is nothing to advise
+	Other Place  // where the other of two is that do not fit; the zero Place where it is about one
 
 	ended bool // of the last of a list: no more were looked for
 }

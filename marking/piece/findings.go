@@ -28,6 +28,11 @@ func (f *Findings) Add(at fault.Place, hint, cause string, args ...any) {
 	f.List = f.List.With(&fault.Fault{Place: at, Cause: fmt.Sprintf(cause, args...), Hint: hint})
 }
 
+// AddBetween notes a mistake of two that do not fit.
+func (f *Findings) AddBetween(at, other fault.Place, hint, cause string, args ...any) {
+	f.List = f.List.With(&fault.Fault{Place: at, Other: other, Cause: fmt.Sprintf(cause, args...), Hint: hint})
+}
+
 // length prints a length that was worked out, as it is read on a ruler.
 func (f *Findings) length(v float64) string { return f.Unit.OnRuler(v) }
 

@@ -228,7 +228,7 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		told[e] = true
 		if o, by, ok := metWithASpace(ps, e, open, told); ok {
 			told[o] = true
-			found.Add(at, "a space may be missing: with "+by+" the two ends meet"+asks, "%s", apart(o))
+			found.AddBetween(at, placeOf(ps.Edges[o.edge], o), "a space may be missing: with "+by+" the two ends meet"+asks, "%s", apart(o))
 			continue
 		}
 		var nearest edgeEnd
@@ -248,7 +248,7 @@ func reportGaps(ps source.PieceSpec, spec *source.Spec, open []edgeEnd, place fu
 		if es.Redrawn || ps.Edges[nearest.edge].Redrawn {
 			hint = endsOnNone
 		}
-		found.Add(at, hint+asks, "%s", apart(nearest))
+		found.AddBetween(at, placeOf(ps.Edges[nearest.edge], nearest), hint+asks, "%s", apart(nearest))
 	}
 }
 
