@@ -48,7 +48,11 @@ func seamTable(s garment.Seam, w writer) mark.Table {
 	if !s.Gathered {
 		t.AddTotal("difference", cut, w.cell(s.Difference.Magnitude()))
 	}
-	t.Lines = slices.Concat(roundedByThemselves(s, w), seamVerdict(s, w), seamEndLines(s, w))
+	t.Lines = roundedByThemselves(s, w)
+	for _, text := range s.Laps(w.length) {
+		t.Lines.Say("%s", text)
+	}
+	t.Lines = slices.Concat(t.Lines, seamVerdict(s, w), seamEndLines(s, w))
 	return t
 }
 
@@ -144,11 +148,12 @@ func endName(s garment.Seam, end garment.SeamEnd) string {
 	if end.Alike() {
 		return end.Neighbours[0]
 	}
-	a, b := s.Sides[0].Courses[0].Piece, s.Sides[1].Courses[0].Piece
-	if a == b {
-		return end.Neighbours[0] + " and " + end.Neighbours[1]
+	a, b := s.Sides[0].Courses[0], s.Sides[1].Courses[0]
+	atA, atB := a.EndsAt(end.Neighbours[0]), b.EndsAt(end.Neighbours[1])
+	if a.Piece == b.Piece {
+		return atA + " and " + atB
 	}
-	return fmt.Sprintf("%s of %s and %s of %s", end.Neighbours[0], a.Name, end.Neighbours[1], b.Name)
+	return fmt.Sprintf("%s of %s and %s of %s", atA, a.Piece.Name, atB, b.Piece.Name)
 }
 
 // bendOf says how the line turns that goes over a seam.

@@ -14,6 +14,7 @@
 //	names.go     names such as "front.neck" stand for something that can be sewn
 //	course.go    an edge or a line that something is sewn along, as often as it comes
 //	seam.go      two sides that are sewn together, and whether they match
+//	lap.go       how far an edge is sewn that laps, to what does not open
 //	gathers.go   a side that is gathered, and eased beside it
 //	ties.go      what the seams and trims of the whole garment hold together
 //	meeting.go   which ends of a seam come together, and what tells it

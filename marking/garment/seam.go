@@ -68,7 +68,7 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 		for k := range courses {
 			c := &courses[k]
 			c.Times /= once
-			seam.Plain = j.cut(c) && seam.Plain
+			seam.Plain = j.cut(c) && !j.toCentre(c, courses, sides[1-i]) && seam.Plain
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
 			e := c.drawn()
 			side.taken += float64(c.Times) * max(0, e.Sewn.Length()-e.FinishedLength)
