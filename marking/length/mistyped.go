@@ -46,6 +46,10 @@ func FindMistyped(s string) (m Mistyped, ok bool) {
 		slips = append(slips, fmt.Sprintf("%q between its whole number and its fraction", by[2]))
 		meant = joinedBy().ReplaceAllString(meant, "$1 $3")
 	}
+	number, unit := splitUnit(meant)
+	if spelled, ok := UnitSpelled(unit); ok {
+		meant = number + " " + spelled.String()
+	}
 	if _, err := parse(meant, Millimetre); slips == nil || err != nil {
 		return m, false
 	}

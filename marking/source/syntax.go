@@ -211,7 +211,7 @@ func (s *slip) mistyped() (cause, hint string) {
 	}
 	part, from := s.around(bareValue)
 	m, ok := length.FindMistyped(part)
-	isWord := s.open.bracket == 0 && !strings.ContainsAny(part, "0123456789/\\")
+	isWord := s.open.bracket == 0 && !strings.ContainsAny(part, "0123456789/\\ \t")
 	if !ok || isWord && len(part) > 1 {
 		return "", ""
 	}

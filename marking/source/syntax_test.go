@@ -90,6 +90,7 @@ func TestReadExplainsWhatIsNoTOML(t *testing.T) {
 		{"a letter in a fraction", "w = l/2", "f.toml:1: l/2 has the letter l for the figure 1\nhint: write \"1/2\""},
 		{"a letter before a fraction", "w = l 1/2", "f.toml:1: l 1/2 has the letter l for the figure 1\nhint: write \"1 1/2\""},
 		{"a letter behind a whole number", "w = 1 l/2", "f.toml:1: 1 l/2 has the letter l for the figure 1\nhint: write \"1 1/2\""},
+		{"a letter before a unit", "w = l in", "f.toml:1: l in has the letter l for the figure 1\nhint: write \"1 in\""},
 		{"a word of such letters", "title = lol", "f.toml:1: lol is not in quotes\nhint: write text in quotes, such as title = \"Sunday\""},
 		{"a word before a fraction", "w = 1 and 1/2", "f.toml:1: 1 and 1/2 has \"and\" between its whole number and its fraction\nhint: write \"1 1/2\""},
 		{"backslash for a stroke", `w = "1 1\2"`, "f.toml:1: \"1 1\\2\" has a \\ for the stroke /\nhint: write \"1 1/2\""},
