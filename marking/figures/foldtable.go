@@ -121,7 +121,7 @@ func tuckTable(t piece.TuckRow, p *piece.Piece, w writer) mark.Table {
 }
 
 // sayField says how far along the neck a set of tucks reaches that ends before it does, and
-// how many would reach as far.
+// how many have room.
 func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
 	f, short := p.Field(t, w.unit)
 	if !short {
@@ -139,7 +139,7 @@ func sayField(lines *mark.Lines, t piece.TuckRow, p *piece.Piece, w writer) {
 	case t.Mirrored:
 		fill += " on each side"
 	}
-	fill += " would reach as far"
+	fill += " have room"
 	if !p.DrawnFinished {
 		fill += fmt.Sprintf(", on a piece drawn %s wider", w.length(w.unit.Amount(f.Wider)))
 	}

@@ -392,18 +392,18 @@ func TestWhatShowsBetweenTucks(t *testing.T) {
 	}
 }
 
-// How far tucks reach along the neck of a yoke, and how many would reach as far: each of 1/8 in
+// How far tucks reach along the neck of a yoke, and how many have room: each of 1/8 in
 // that touches the one before reaches 1/8 in farther. Its stitch line ends 2 7/8 in out, of
 // which six take 1 1/2 in and the four beside one on the centre 1 1/8. All derived; see
 // tuckfield_test.go of package piece.
 func TestFieldsInPrint(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
-		{"drawn flat", sketch.Yoke(), "sewn, the tucks reach 1 in from centre front, and the neck 1 3/8 in: 9 on each side would reach as far, on a piece drawn 3/4 in wider"},
+		{"drawn flat", sketch.Yoke(), "sewn, the tucks reach 1 in from centre front, and the neck 1 3/8 in: 9 on each side have room, on a piece drawn 3/4 in wider"},
 		{"drawn finished", sketch.Yoke("---", "---", "fold =", "drawn = \"finished\"\nfold =", "spacing", "press = \"away\"\nspacing"),
-			"sewn, the tucks reach 1 in from centre front, and the neck 2 7/8 in: 21 on each side would reach as far"},
+			"sewn, the tucks reach 1 in from centre front, and the neck 2 7/8 in: 21 on each side have room"},
 		// The first is stitched on the centre, and the others at 1/8, 1/4, 3/8 and 1/2 in.
 		{"one on the centre", sketch.Yoke("count = 6", "count = 5", "first = \"3/8\"", "first = 0"),
-			"sewn, the tucks reach 5/8 in from centre front, and the neck 1 3/4 in: 1 on the centre and 13 on each side would reach as far, on a piece drawn 2 1/4 in wider"},
+			"sewn, the tucks reach 5/8 in from centre front, and the neck 1 3/4 in: 1 on the centre and 13 on each side have room, on a piece drawn 2 1/4 in wider"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "unit = \"in\"\nallowance = 0.375\n"+sketch.Front(c.text))

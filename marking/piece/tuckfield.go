@@ -27,7 +27,7 @@ type Field struct {
 	Edge  int     // the number of the edge
 	Tucks float64 // to where the last tuck reaches
 	Neck  float64 // to the end of the edge's stitch line on that side
-	Fill  int     // how many tucks of the set would reach as far, as near as whole tucks come
+	Fill  int     // how many tucks of the set have room as far as the neck goes
 	Wider float64 // the cloth that the others take, which an outline drawn flat lacks
 }
 
