@@ -52,7 +52,7 @@
 //     would lie in six rooms. Only how a length itself looks, in mm and as it
 //     is printed, is said in marking/length.
 //   - Totals are sums of rounded parts: a maker adds up what she reads. What stands in
-//     brackets, in the other system, is converted from the exact length, so those do not
+//     brackets, in the other system, is the nearest to the exact length, so those do not
 //     add up: two sums of rounded parts would drift apart by millimetres over a row of tucks.
 //   - A difference of the two sides of a seam is that of the exact lengths, for it is acted
 //     upon; where that of the printed ones is another, the table says so.

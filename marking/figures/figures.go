@@ -54,11 +54,11 @@ func scaleNote(w writer) string {
 	names := map[length.Unit]string{length.Inch: "inches, to the nearest 1/16", length.Centimetre: "centimetres, to the nearest millimetre", length.Millimetre: "millimetres"}
 	note := "Lengths are in " + names[w.unit] + "; where less would not do, up to the next. Totals are those of the lengths as printed."
 	if w.units == AllUnits {
-		other := "inches"
+		step := "1/16 in"
 		if w.unit == length.Inch {
-			other = "millimetres"
+			step = "millimetre"
 		}
-		note += " In brackets is the exact length in " + other + ", rounded."
+		note += " In brackets is the exact length to the nearest " + step + "."
 	}
 	return note
 }

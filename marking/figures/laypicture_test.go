@@ -52,7 +52,7 @@ func TestLayPicture(t *testing.T) {
 		{"in centimetres", two, length.Centimetre, OwnUnit,
 			[]string{"single: 0 to 38.1 cm", "folded lengthwise, fold at the left: 38.1 to 76.8 cm"}, []string{"block", "sleeve"}},
 		{"in both", two, length.Inch, AllUnits,
-			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (768 mm)"}, []string{"block", "sleeve"}},
+			[]string{"single: 0 (0) to 15 in (381 mm)", "folded lengthwise, fold at the left: 15 (381) to 30 1/4 in (767 mm)"}, []string{"block", "sleeve"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			laid := &lay.Lay{Width: 1100, Length: c.parts[len(c.parts)-1].To, Parts: c.parts}

@@ -253,8 +253,10 @@ func TestWhatIsAddedToARuffle(t *testing.T) {
 		{"a hem of 5 in", "hem = 5\nturn = \"1/2\"\nseam = \"1/2\"", "16 in", "16 in deep: 10 in finished, 5 in hem, 1/2 in turned in, 1/2 in seam", 6},
 		{"its seam alone, as all others", "", "10 3/8 in", "10 3/8 in deep: 10 in finished, 3/8 in seam", 0.375},
 		{"nothing", "seam = 0", "10 in", "10 in deep: 10 in finished, nothing for a hem or a seam", 0},
-		// 6 mm is 3.78 sixteenths, and is read as 1/4 in
-		{"a hem in mm", "hem = \"6 mm\"\nseam = 0", "10 1/4 in", "10 1/4 in deep: 10 in finished, 1/4 in hem", 6 / 25.4},
+		// 10 mm is 6.3 sixteenths: the hem is what was chosen, and the strip deep enough for it
+		{"a hem in mm", "hem = \"10 mm\"\nseam = 0", "10 7/16 in", "10 7/16 in deep: 10 in finished, 10 mm hem", 10 / 25.4},
+		// 6 and 7 mm are 8.19 sixteenths together, which 4 and 4 would not hold
+		{"a hem and a seam in mm", "hem = \"6 mm\"\nseam = \"7 mm\"", "10 9/16 in", "10 9/16 in deep: 10 in finished, 6 mm hem, 7 mm seam", 13 / 25.4},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := made.Of(t, "allowance = \"3/8\"\n"+sketch.Front(sketch.Skirt(20))+"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\ndepth = 10\n"+c.ruffle+"\n")
@@ -262,6 +264,22 @@ func TestWhatIsAddedToARuffle(t *testing.T) {
 			assert.Equal(t, c.cut, r.CutDepth.String())
 			assert.InDelta(t, 10+c.added, r.CutDepth.MM/25.4, 1e-9)
 			assert.Equal(t, c.said, ruffleDepths(r, inches))
+		})
+	}
+}
+
+// In brackets stands the nearest step to each length: 2 in, 1/4 in, 1/8 in and 1/4 in are 50.8,
+// 6.35, 3.18 and 6.35 mm, together 66.68; 80 mm, 10 mm and 5 mm are 3 1/8 in less 0.06 sixteenths,
+// 6.3 and 3.1 sixteenths, and 105 mm 66.1.
+func TestWhatIsAddedToARuffleInBoth(t *testing.T) {
+	for _, c := range []struct{ name, unit, ruffle, said string }{
+		{"inches", "in", "depth = 2\nhem = \"1/4\"\nturn = \"1/8\"\nseam = \"1/4\"", "2 5/8 in (67 mm) deep: 2 in (51 mm) finished, 1/4 in (6 mm) hem, 1/8 in (3 mm) turned in, 1/4 in (6 mm) seam"},
+		{"millimetres", "mm", "depth = 80\nhem = 10\nturn = 5\nseam = 10", "105 mm (4 1/8 in) deep: 80 mm (3 1/8 in) finished, 10 mm (3/8 in) hem, 5 mm (3/16 in) turned in, 10 mm (3/8 in) seam"},
+		{"chosen in the other system", "in", "depth = 4\nhem = \"10 mm\"\nseam = 0", "4 7/16 in (112 mm) deep: 4 in (102 mm) finished, 3/8 in (10 mm) hem"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, fmt.Sprintf("unit = %q\nallowance = 0\n", c.unit)+sketch.Front(sketch.Skirt(200))+"\n[ruffle.r]\nalong = \"front.hem\"\nfullness = 2\n"+c.ruffle+"\n")
+			assert.Equal(t, c.said, ruffleDepths(p.Ruffles[0], writer{unit: p.Unit, units: AllUnits}))
 		})
 	}
 }

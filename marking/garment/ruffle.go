@@ -40,7 +40,7 @@ type Ruffle struct {
 	Hem      length.Amount  // at its lower edge
 	Turn     length.Amount  // what is turned in there
 	Seam     length.Amount  // the allowance by which it is sewn on
-	CutDepth length.Amount  // all four together
+	CutDepth length.Amount  // all four together, which is what is torn
 	Joining  length.Amount  // the allowance of each joining seam
 	Strips   int            // across the cloth, for all; 0 where its width is not known
 	Round    bool           // it goes all round, without ends
@@ -95,12 +95,12 @@ func (r Ruffle) Count() int { return timesOf(r.Lengths) }
 func (j joiner) ruffle(s source.RuffleSpec) Ruffle {
 	r := Ruffle{
 		SewnOn: j.sewnOn(s.Key, s.Place, s.Along), Fullness: s.Fullness.V, Round: s.Round,
-		Depth: j.Unit.AtLeast(s.Depth.V), Hem: j.Unit.AtLeast(s.Hem.V), Turn: j.Unit.AtLeast(s.Turn.V),
-		Seam: j.Unit.AtLeast(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.AtLeast(s.Joining.Or(usualJoining(j.Unit))),
+		Depth: j.Unit.Chosen(s.Depth.V), Hem: j.Unit.Chosen(s.Hem.V), Turn: j.Unit.Chosen(s.Turn.V),
+		Seam: j.Unit.Chosen(s.Seam.Or(j.spec.Allowance.V)), Joining: j.Unit.Chosen(s.Joining.Or(usualJoining(j.Unit))),
 		Gathered: length.Amount{Unit: j.Unit}, Length: length.Amount{Unit: j.Unit},
 	}
 	r.Reach = j.reach(r.Courses, s.Depth.V, r.Fullness, 1)
-	r.CutDepth = j.Unit.Sum(r.Depth, r.Hem, r.Turn, r.Seam)
+	r.CutDepth = j.Unit.AtLeast(r.Depth.MM + r.Hem.MM + r.Turn.MM + r.Seam.MM)
 	strands := j.strandsOf(r.Courses)
 	if r.Round {
 		strands.allRound()
@@ -190,7 +190,7 @@ func acrossCloth(all []RuffleLength, width float64) int {
 // Strip is how long each strip is cut, so that the joins fall where they are told: all of
 // them alike, with a joining seam at either end. The width of the cloth must be known.
 func (r RuffleLength) Strip() length.Amount {
-	return r.Length.Unit.AtLeast(r.Length.Enough() / float64(r.Strips)).Plus(r.Joining.Times(2))
+	return r.Length.Unit.AtLeast(r.Length.Enough()/float64(r.Strips) + 2*r.Joining.MM)
 }
 
 // stripsOf returns how many strips give the whole length, at least 1, where so much of

@@ -9,7 +9,9 @@ import (
 // Rules of this file. What a maker reads she also adds up, so whatever is printed
 // is rounded before it is added: a total is the sum of the parts as they are
 // printed. The length that was worked out is kept beside that; what stands in
-// brackets, in the other system, is converted from it. By how much one length is more than
+// brackets, in the other system, is the step nearest to it, also of a length that is rounded
+// up in the file's unit: so one length has the same words in brackets wherever it stands, and
+// what a maker chose has there the nearest that her ruler shows. By how much one length is more than
 // another is no total: it is what has to be cut off or eased in, and rounded once.
 //
 // A length of the file that was written in the other system is repeated as it was
@@ -20,7 +22,6 @@ type Amount struct {
 	MM    float64 // as it was worked out
 	Unit  Unit    // of the ruler
 	Steps float64 // what the ruler shows: a whole number of its smallest steps
-	up    bool    // less would not do: it was rounded up
 	named string  // a length that somebody chose, as it may have been written
 }
 
@@ -32,7 +33,7 @@ func (u Unit) Amount(mm float64) Amount {
 
 // AtLeast returns a length of which less would not do: the step at or above it.
 func (u Unit) AtLeast(mm float64) Amount {
-	return Amount{MM: mm, Unit: u, Steps: stepsUp(mm, u.Ruler()), up: true}
+	return Amount{MM: mm, Unit: u, Steps: stepsUp(mm, u.Ruler())}
 }
 
 // Chosen returns a length that stands in the file, which is printed as it was
@@ -63,7 +64,7 @@ func (a Amount) Enough() float64 { return max(a.MM, a.Steps*a.Unit.Ruler()) }
 
 // Plus returns the sum of two lengths, as it is worked out and as it is read.
 func (a Amount) Plus(b Amount) Amount {
-	return Amount{MM: a.MM + b.MM, Unit: a.Unit, Steps: a.Steps + b.Steps, up: a.up || b.up}
+	return Amount{MM: a.MM + b.MM, Unit: a.Unit, Steps: a.Steps + b.Steps}
 }
 
 // Less returns the difference of two lengths, as it is worked out and as it is read.
@@ -76,12 +77,12 @@ func (a Amount) Beyond(b Amount) Amount { return a.Unit.Amount(a.MM - b.MM) }
 // Times returns n times the length, as it is worked out and as it is read.
 func (a Amount) Times(n int) Amount {
 	by := float64(n)
-	return Amount{MM: by * a.MM, Unit: a.Unit, Steps: by*a.Steps + 0, up: a.up}
+	return Amount{MM: by * a.MM, Unit: a.Unit, Steps: by*a.Steps + 0}
 }
 
 // By returns the length times a factor, rounded up as it is read.
 func (a Amount) By(factor float64) Amount {
-	return Amount{MM: a.MM * factor, Unit: a.Unit, Steps: stepsUp(a.Steps*factor*a.Unit.Ruler(), a.Unit.Ruler()), up: true}
+	return Amount{MM: a.MM * factor, Unit: a.Unit, Steps: stepsUp(a.Steps*factor*a.Unit.Ruler(), a.Unit.Ruler())}
 }
 
 // Quarter returns a quarter of a length, as it is read.
@@ -100,7 +101,7 @@ func (u Unit) Sum(all ...Amount) Amount {
 
 // Magnitude returns the length without its sign.
 func (a Amount) Magnitude() Amount {
-	return Amount{MM: math.Abs(a.MM), Unit: a.Unit, Steps: math.Abs(a.Steps), up: a.up, named: a.named}
+	return Amount{MM: math.Abs(a.MM), Unit: a.Unit, Steps: math.Abs(a.Steps), named: a.named}
 }
 
 // String gives the length as it is read in the file's unit: "2 1/8 in".
@@ -138,8 +139,8 @@ func (a Amount) InUnit() string {
 	return a.String()
 }
 
-// Other gives the length in the other system, converted from what was worked out: in inches,
-// or in millimetres where the file is in inches. One that was chosen in that is repeated.
+// Other gives the length in the other system, the nearest step to what was worked out: in
+// inches, or in millimetres where the file is in inches. One that was chosen in that is repeated.
 func (a Amount) Other() string {
 	if a.Foreign() {
 		return a.named
@@ -147,9 +148,6 @@ func (a Amount) Other() string {
 	other := Inch
 	if a.Unit == Inch {
 		other = Millimetre
-	}
-	if a.up {
-		return other.AtLeast(a.MM).String()
 	}
 	return other.Amount(a.MM).String()
 }

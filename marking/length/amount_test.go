@@ -112,6 +112,29 @@ func TestAmountsAddUpInPrint(t *testing.T) {
 	})
 }
 
+// The same exact length has the same words in brackets wherever it is printed and however it is
+// rounded in the file's unit; a length that a maker chose in the other system is repeated.
+func TestALengthHasTheSameWordsInBrackets(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := rapid.SampledFrom([]Unit{Inch, Centimetre, Millimetre}).Draw(t, "unit")
+		mm := float64(rapid.IntRange(0, 64*100).Draw(t, "sixty-fourths")) * 25.4 / 64
+		if rapid.Bool().Draw(t, "in tenths of a millimetre") {
+			mm = float64(rapid.IntRange(0, 30_000).Draw(t, "tenths")) / 10
+		}
+		want := u.Amount(mm).Other()
+		half := u.Amount(mm / 2)
+		for how, a := range map[string]Amount{
+			"rounded up": u.AtLeast(mm), "a sum": u.Sum(half, u.AtLeast(mm/2)), "twice": u.AtLeast(mm / 2).Times(2),
+			"gathered": half.By(2), "a quarter": u.AtLeast(mm * 4).Quarter(), "its magnitude": u.AtLeast(-mm).Magnitude(),
+		} {
+			assert.Equal(t, want, a.Other(), how)
+		}
+		if chosen := u.Chosen(mm); !chosen.Foreign() {
+			assert.Equal(t, want, chosen.Other(), "chosen")
+		}
+	})
+}
+
 // A length reads alike wherever it is printed, also halfway between two steps and however it was
 // worked out; what is less than the ruler's smallest step is told as that where it stands alone.
 func TestALengthReadsAlike(t *testing.T) {

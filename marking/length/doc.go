@@ -18,7 +18,7 @@
 //	words.go     where a sentence may be broken, so that no measure is torn
 //
 // Decided here: totals are sums of rounded parts, since a maker adds up what she reads.
-// What stands in brackets, in the other system, is converted from the exact length, so
+// What stands in brackets, in the other system, is the nearest to the exact length, so
 // those do not add up: two sums of rounded parts would drift apart by millimetres over a
 // row of tucks. A difference of two printed lengths is that of the printed ones; whether
 // it matters is decided by the exact one.
