@@ -20,6 +20,7 @@ func bindingTable(b garment.Binding, garments int, w writer) mark.Table {
 		strands, lengths = append(strands, l.Strand), append(lengths, l.Length)
 	}
 	table.AddTotal(inAll("bias strip", strands, lengths[0], b.Length, w)...)
+	sayUnprinted(&table.Lines, b.SewnOn, cutLonger, w)
 	if e, wide := b.WidestAllowance(); wide {
 		table.Lines.Say("trim the allowance of %s to the %s of the binding, or it does not go round it", w.length(e), w.length(b.Width))
 	}

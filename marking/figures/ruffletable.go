@@ -35,6 +35,7 @@ func ruffleTable(r garment.Ruffle, garments int, w writer) mark.Table {
 	if text := r.FullnessWarning(); text != "" {
 		lines.Warn("%s", text)
 	}
+	sayUnprinted(lines, r.SewnOn, "the strips are long enough for that", w)
 	lines.Say("tear strips %s", ruffleDepths(r, w))
 	n := r.Count()
 	switch {

@@ -44,6 +44,17 @@ func courseTable(title string, on garment.SewnOn, w writer) mark.Table {
 	return t
 }
 
+// sayUnprinted says that the edges are longer than they are as printed, and what that means for what
+// is cut.
+func sayUnprinted(lines *mark.Lines, on garment.SewnOn, means string, w writer) {
+	if more := on.Unprinted(); more.Steps > 0 {
+		lines.Say("together the edges are %s longer than as printed: %s", w.length(more), means)
+	}
+}
+
+// cutLonger is what it means for what is cut by the sum of them.
+const cutLonger = "cut it that much longer"
+
 // addTimes adds a row of a length that comes several times.
 func addTimes(t *mark.Table, name string, each length.Amount, times int, w writer) {
 	t.Add(name, w.cell(each), strconv.Itoa(times), w.cell(each.Times(times)))
@@ -112,6 +123,7 @@ func trimTable(t garment.Trim, garments int, w writer) mark.Table {
 	addBends(&table, t.Reach, w)
 	addTimes(&table, "joining or turning in", t.JoinTakes, t.Joins, w)
 	table.AddTotal(inAll("to cut", strands, first.Total, t.Total, w)...)
+	sayUnprinted(&table.Lines, t.SewnOn, cutLonger, w)
 	sayLengths(&table.Lines, t.Count(), strands, totals, w)
 	if turns := t.LeftOut(); turns != "" {
 		table.Lines.Warn("%s are not reckoned in: give the width", turns)

@@ -282,3 +282,31 @@ func TestJoinsInBothSystems(t *testing.T) {
 	rows := trimTable(p.Trims[0], 1, writer{unit: p.Unit, units: AllUnits}).Rows
 	assert.Equal(t, []string{"joining or turning in", "12 (1/2)", "2", "24 (15/16)"}, rows[len(rows)-2].Cells)
 }
+
+// Twelve gores of 4.53 in are read as 4 1/2 in each, 54 in together, and are 54.36: 3/8 in more. Of
+// four there is 1/8 in more, which is no more than the ends have to spare.
+func TestEdgesThatAreLongerThanAsPrinted(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		gores int
+		more  string
+	}{{"twelve", 12, "together the edges are 3/8 in longer than as printed: "}, {"four", 4, ""}} {
+		t.Run(c.name, func(t *testing.T) {
+			p := made.Of(t, fmt.Sprintf("unit = \"in\"\nallowance = \"1/4\"\n[cloth]\nwidth = 44\n[piece.gore]\nname = \"Gore\"\nrectangle = [\"5.03\", 9]\ncut = %d\n"+
+				"[seam.side]\njoin = [\"gore.left\", \"gore.right\"]\n[trim.lace]\nalong = [\"gore.bottom\"]\nwidth = \"1/2\"\n"+
+				"[ruffle.frill]\nalong = [\"gore.bottom\"]\nfullness = 2\ndepth = 3\n[binding.waist]\nalong = [\"gore.top\"]\nwidth = \"1/4\"\n", c.gores))
+			w := writer{unit: p.Unit}
+			for table, means := range map[string]string{
+				fmt.Sprint(trimTable(p.Trims[0], 1, w).Lines):       "cut it that much longer",
+				fmt.Sprint(bindingTable(p.Bindings[0], 1, w).Lines): "cut it that much longer",
+				fmt.Sprint(ruffleTable(p.Ruffles[0], 1, w).Lines):   "the strips are long enough for that",
+			} {
+				if c.more == "" {
+					assert.NotContains(t, table, "as printed")
+				} else {
+					assert.Contains(t, table, c.more+means)
+				}
+			}
+		})
+	}
+}

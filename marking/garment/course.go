@@ -114,6 +114,21 @@ type SewnOn struct {
 	place fault.Place
 }
 
+// printedShort is how much shorter the edges may be, as they are printed and added up, in steps of
+// the ruler, and what is cut by that still go round: every end of it has more.
+const printedShort = 2
+
+// Unprinted is by how much the edges are longer than they are as printed and added up, which many
+// that are rounded down come to; nothing where that is too little to matter.
+func (s SewnOn) Unprinted() length.Amount {
+	line := s.LineLength
+	more := line.MM - line.Steps*line.Unit.Ruler()
+	if more <= printedShort*line.Unit.Ruler()+length.Rounding {
+		return length.Amount{Unit: line.Unit}
+	}
+	return line.Unit.AtLeast(more)
+}
+
 // sewnOn finds what something runs along.
 func (j joiner) sewnOn(key string, place fault.Place, along []source.Text) SewnOn {
 	courses := j.courses(along)

@@ -5,8 +5,10 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"tuckmark/marking/garment"
+	"tuckmark/marking/length"
 	"tuckmark/marking/sketch"
 	"tuckmark/marking/sketch/made"
 )
@@ -65,4 +67,23 @@ func TestLineFromSeamToSeam(t *testing.T) {
 	assert.InDelta(t, 9, sewnOn(t, sketch.Rect("10")+casing, "casing").LineLength.MM/25.4, 1e-6)
 	half := sewnOn(t, "fold = \"left\"\n"+sketch.Rect("10")+casing, "casing").Courses[0]
 	assert.InDelta(t, 9.5, half.Length.MM/25.4, 1e-6, "of half a piece, less 1/2 in on one side")
+}
+
+// What is cut by the sum of edges as they are printed, and as much longer as is told, falls short
+// of them by no more than two steps of the ruler, and is told nothing where it does not.
+func TestWhatIsCutByThePrintGoesRound(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		u := rapid.SampledFrom([]length.Unit{length.Inch, length.Centimetre, length.Millimetre}).Draw(t, "unit")
+		on := garment.SewnOn{LineLength: length.Amount{Unit: u}}
+		for _, mm := range rapid.SliceOfN(rapid.Float64Range(1, 300), 1, 12).Draw(t, "edges") {
+			on.LineLength = on.LineLength.Plus(u.Amount(mm).Times(rapid.IntRange(1, 12).Draw(t, "times")))
+		}
+		more, short := on.Unprinted(), on.LineLength.MM-on.LineLength.Steps*u.Ruler()
+		if more.Steps == 0 {
+			assert.LessOrEqual(t, short, 2*u.Ruler()+1e-6)
+			return
+		}
+		assert.GreaterOrEqual(t, more.Steps*u.Ruler(), short-0.011, "long enough, but for what no ruler shows")
+		assert.Less(t, more.Steps*u.Ruler(), short+u.Ruler()+1e-6, "and no step more")
+	})
 }
