@@ -163,8 +163,8 @@ func (d data) girth(g garment.Girth) object {
 		{"pieces", each(g.Parts, d.girthPart)},
 		{"gathered", g.Gathered},
 		{"finished", g.Round},
-		{"opens_at", g.Opening},
-		{"closed_on", g.Closed},
+		{"opens_at", g.Opens.Title()},
+		{"closed_on", g.Opens.Closed},
 		{"child", orNull(g.Fit.Child, g.Fit.Given)},
 		{"ease", orNull(g.Fit.Ease, g.Fit.Given)},
 	}

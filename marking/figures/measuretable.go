@@ -56,11 +56,11 @@ func girthTable(g garment.Girth, seams []garment.Seam, w writer) mark.Table {
 	if gathers := gathersOf(g, seams); len(gathers) > 0 {
 		t.Lines.Say("the gathers make it loose: %s", wording.Listed(gathers, "and"))
 	}
-	switch {
-	case g.Closed != "":
-		t.Lines.Say("it opens at %s, and is closed with one %q on the other", g.Opening, g.Closed)
-	case g.Opening != "":
-		t.Lines.Say("it opens at %s, and is measured with its two edges meeting; what one laps over the other is to be taken off", g.Opening)
+	switch at := g.Opens; {
+	case at.Closed != "":
+		t.Lines.Say("it opens at %s, and is closed with one %q on the other", at.Title(), at.Closed)
+	case at.Piece != nil:
+		t.Lines.Say("it opens at %s, and is measured with its two edges meeting; what one laps over the other is to be taken off", at.Title())
 	}
 	if text := g.Tight(w.length); text != "" {
 		t.Lines.Warn("%s", text)

@@ -124,7 +124,7 @@ func (g Girth) Tight(say func(length.Amount) string) string {
 		return ""
 	}
 	opens := ""
-	if g.Opening == "" {
+	if g.Opens.Piece == nil {
 		opens = "; its seams tell of no opening"
 	}
 	if g.Fit.Ease.Steps < 0 {

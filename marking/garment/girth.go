@@ -32,14 +32,10 @@ func (l Level) String() string { return [...]string{"chest", "waist", "hem"}[l] 
 
 // Girth is how far it is round the finished garment at a level.
 type Girth struct {
-	Level   Level
-	Parts   []GirthPart
-	Round   length.Amount // all of them together
-	Opening string        // at which edge of which piece it opens; "" where nowhere
-	// OpenPiece has that edge, of number OpenEdge; nil where it opens nowhere.
-	OpenPiece *piece.Piece
-	OpenEdge  int
-	Closed    string // the name of the centre line on which it is closed; "" where edge to edge
+	Level Level
+	Parts []GirthPart
+	Round length.Amount // all of them together
+	Opens Opening       // the zero Opening where it opens nowhere
 	// Gathered tells that what goes round is drawn up to what it is sewn to, and Round is
 	// the length of that.
 	Gathered bool
@@ -269,10 +265,7 @@ func (m measurer) newGirth(level Level, r round) Girth {
 	g := Girth{Level: level, Round: length.Amount{Unit: m.Unit}}
 	for _, s := range r.ends() {
 		if s.kind == sideOpening {
-			g.Opening, g.OpenPiece, g.OpenEdge = s.at().title(), s.at().piece, s.edge
-			if line := s.panel.closing(s.side); line != nil {
-				g.Closed = line.Key
-			}
+			g.Opens = s.at().opening()
 		}
 	}
 	return g

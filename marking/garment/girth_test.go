@@ -32,10 +32,10 @@ func measured(p *garment.Pattern) []string {
 		}
 		text := fmt.Sprintf("%s %s: %s", g.Level, inInches(g.Round.MM), strings.Join(parts, ", "))
 		switch {
-		case g.Closed != "":
-			text += "; closed on " + g.Closed
-		case g.Opening != "":
-			text += "; opens at " + g.Opening
+		case g.Opens.Closed != "":
+			text += "; closed on " + g.Opens.Closed
+		case g.Opens.Title() != "":
+			text += "; opens at " + g.Opens.Title()
 		}
 		all = append(all, text)
 	}

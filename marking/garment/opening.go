@@ -16,8 +16,16 @@ type Opening struct {
 	Closed string
 }
 
-// Title names it in a sentence: "the centre back of Back".
-func (o Opening) Title() string { return edgeOf{o.Piece, o.Edge}.title() }
+// Title names it in a sentence: "the centre back of Back"; "" for the zero Opening.
+func (o Opening) Title() string {
+	if o.Piece == nil {
+		return ""
+	}
+	return edgeOf{o.Piece, o.Edge}.title()
+}
+
+// opening is the edge as one at which the garment opens.
+func (e edgeOf) opening() Opening { return Opening{e.piece, e.edge, e.closedOn()} }
 
 // Openings are the edges at which a garment opens, each once: those on the ways round it from the
 // top down, and then others in the order of the file.
@@ -31,8 +39,8 @@ func (p *Pattern) Openings() []Opening {
 		}
 	}
 	for _, g := range p.Measures.Girths {
-		if g.OpenPiece != nil {
-			add(Opening{g.OpenPiece, g.OpenEdge, g.Closed})
+		if g.Opens.Piece != nil {
+			add(g.Opens)
 		}
 	}
 	joined := seams(p.Seams)
@@ -43,7 +51,7 @@ func (p *Pattern) Openings() []Opening {
 		}
 		for k := range one.Edges {
 			if at := (edgeOf{one, k}); !joined.joins(at) && at.isOpening() {
-				add(Opening{one, k, at.closedOn()})
+				add(at.opening())
 			}
 		}
 	}
