@@ -26,7 +26,7 @@ type Course struct {
 
 	edge int        // its number in the piece; -1 for a line
 	line plane.Path // as the piece is drawn
-	lap  lap        // beyond Length, on a side of a seam
+	lap  *lap       // beyond Length, on a side of a seam; nil for none
 }
 
 // Whole returns the length of all of them together.

@@ -21,13 +21,10 @@ type lap struct {
 	beyond  length.Amount // sewn, of one half
 }
 
-// toCentre makes an edge of a seam as long as it is to the line on which its halves are closed,
-// where the other side has a centre more than its own; and reports whether it laps beyond that.
-func (j joiner) toCentre(c *Course, own, other []Course) bool {
-	if j.centres(other) <= j.centres(own) {
-		return false
-	}
-	p := panel{edgeOf: c.outlineEdge()}
+// toCentre makes an edge of a seam, whose other side has a centre more than its own, as long as it is
+// to the line on which its halves are closed; and reports whether it laps beyond that.
+func (j joiner) toCentre(c *Course) bool {
+	l, p := lap{}, panel{edgeOf: c.outlineEdge()}
 	before, after := c.Piece.Neighbours(c.edge)
 	for i, edge := range []int{before, after} {
 		p.sides[i] = side{edge, sideLoose}
@@ -37,14 +34,15 @@ func (j joiner) toCentre(c *Course, own, other []Course) bool {
 			continue
 		}
 		p.sides[i].kind = sideOpening
-		c.lap.opening, c.lap.closed = beside.drawn().Key, closed
+		l.opening, l.closed = beside.drawn().Key, closed
+		c.lap = &l
 	}
-	if c.lap.closed == "" {
+	if l.closed == "" {
 		return false
 	}
 	to := p.finished()
-	c.Length, c.lap.beyond = j.Unit.Amount(to), j.Unit.Amount(c.drawn().FinishedLength-to)
-	return c.lap.beyond.MM > piece.SamePoint
+	c.Length, l.beyond = j.Unit.Amount(to), j.Unit.Amount(c.drawn().FinishedLength-to)
+	return l.beyond.MM > piece.SamePoint
 }
 
 // centres counts the ends of edges that lie in the middle of something: at the fold, or at a seam
@@ -64,7 +62,7 @@ func (j joiner) centres(all []Course) (n int) {
 // EndsAt names what an edge of a seam is sewn to at a neighbour of that key: the neighbour, or the
 // centre line beside it on which the halves are closed.
 func (c Course) EndsAt(neighbour string) string {
-	if c.lap.closed != "" && c.lap.opening == neighbour {
+	if c.lap != nil && c.lap.closed != "" && c.lap.opening == neighbour {
 		return c.lap.closed
 	}
 	return neighbour
@@ -75,11 +73,12 @@ func (c Course) EndsAt(neighbour string) string {
 func (s Seam) Laps(say func(length.Amount) string) (told []string) {
 	for _, c := range s.Courses() {
 		switch {
+		case c.lap == nil:
 		case c.lap.closed != "":
 			told = append(told, fmt.Sprintf(
 				"the %s of %s is sewn as far as %q: lay its halves on each other, closed on that line, and sew this seam over both; if a slit is cut there into what it is sewn to, that wants %s more in each half to lap as far",
 				c.Key, c.Piece.Name, c.lap.closed, say(c.lap.beyond)))
-		case c.lap.opening != "":
+		default:
 			told = append(told, fmt.Sprintf(
 				"the %s of %s is sewn as far as its finished %s, edge to edge with its other half: the file has no centre line there, which would say how far they lap",
 				c.Key, c.Piece.Name, c.lap.opening))

@@ -113,7 +113,9 @@ func (all seams) joins(e edgeOf) bool { return len(all.at(e)) > 0 }
 // isInSeams reports whether a seam joins any edge of a piece.
 func (all seams) isInSeams(p *piece.Piece) bool {
 	return slices.ContainsFunc(all, func(s Seam) bool {
-		return slices.ContainsFunc(s.Courses(), func(c Course) bool { return c.Piece == p })
+		return slices.ContainsFunc(s.Sides[:], func(side SeamSide) bool {
+			return slices.ContainsFunc(side.Courses, func(c Course) bool { return c.Piece == p })
+		})
 	})
 }
 

@@ -167,7 +167,7 @@ func acrossCloth(all []RuffleLength, width float64) int {
 				long = append(long, l.Strip().Enough())
 			}
 			if l.CutsOneInTwo() {
-				long[len(long)-1] += 2 * l.Joining.Enough()
+				long[len(long)-1] += l.ForTwoEnds().Enough()
 			}
 		}
 	}
@@ -208,6 +208,11 @@ func (r RuffleLength) stripsOf(usable float64) int {
 // that the middle of another comes at the centre.
 func (r RuffleLength) CutsOneInTwo() bool {
 	return r.Centre != "" && !r.Round && r.Strips > 0 && r.Strips%2 == 0
+}
+
+// ForTwoEnds is how much longer the strip is cut that is cut in two: what joins its halves to others.
+func (r RuffleLength) ForTwoEnds() length.Amount {
+	return r.Joining.Unit.AtLeast(2 * r.Joining.MM)
 }
 
 // Closes reports whether its two ends meet in a join of their own: round the garment,

@@ -60,6 +60,7 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 	}
 	sides := [2][]Course{j.courses(s.Sides[0]), j.courses(s.Sides[1])}
 	j.checkMeet(s, sides)
+	centres := [2]int{j.centres(sides[0]), j.centres(sides[1])}
 	once := oftenOfAll(slices.Concat(sides[0], sides[1]))
 	seam.once = once
 	for i, courses := range sides {
@@ -68,7 +69,8 @@ func (j joiner) seam(s source.SeamSpec) Seam {
 		for k := range courses {
 			c := &courses[k]
 			c.Times /= once
-			seam.Plain = j.cut(c) && !j.toCentre(c, courses, sides[1-i]) && seam.Plain
+			laps := centres[1-i] > centres[i] && j.toCentre(c)
+			seam.Plain = j.cut(c) && !laps && seam.Plain
 			side.Cut = side.Cut.Plus(c.Cut.Times(c.Times))
 			e := c.drawn()
 			side.taken += float64(c.Times) * max(0, e.Sewn.Length()-e.FinishedLength)
